@@ -1,0 +1,145 @@
+/** What `data/` holds once loaded and checked. Masses in g, volumes in mL, temperatures in °C, shares 0–1. */
+
+/** How good a datum's evidence is, best first; `memory` means that nobody has read the page yet. */
+export type Grade =
+  | 'standard'
+  | 'pharmacopoeia'
+  | 'regulation'
+  | 'handbook'
+  | 'paper'
+  | 'secondary'
+  | 'memory';
+
+export interface Source {
+  readonly id: string;
+  readonly title: string;
+  readonly url: string | null;
+  /** `read` = someone opened it; `memory` = quoted from memory; `practice` = common practice, no source. */
+  readonly standing: 'read' | 'memory' | 'practice';
+}
+
+/** One published statement of one quantity. A single figure has `low === high`. */
+export interface Datum {
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly source: string;
+  readonly locator: string;
+  readonly grade: Grade;
+  readonly fromMemory: boolean;
+  readonly note?: string;
+}
+
+/** The range in use for a quantity, with every entry it was chosen from. */
+export interface Chosen {
+  readonly low: number;
+  readonly high: number;
+  readonly nominal: number;
+  /** Index into `entries` of the statement taken. */
+  readonly taken: number;
+  /** Why this entry, and whether it was widened, in a plain sentence. */
+  readonly why: string;
+  readonly entries: readonly Datum[];
+  readonly fromMemory: boolean;
+}
+
+export type FatKind = 'triglyceride' | 'wax-ester' | 'wax' | 'fatty-acid';
+
+export interface FattyAcidProfile {
+  /** Mass share (0–1) of each fatty acid, e.g. `C18:1`; sums to 1. */
+  readonly typical: Readonly<Record<string, number>>;
+  readonly ranges: Readonly<Record<string, readonly [number, number]>>;
+  readonly source: string;
+  readonly locator: string;
+  readonly fromMemory: boolean;
+}
+
+/** Everyday names as people type them, lower case, singular; spellings and abbreviations included. */
+export interface Named {
+  readonly id: string;
+  readonly name: string;
+  readonly names: readonly string[];
+}
+
+export interface Fat extends Named {
+  readonly latin: string | null;
+  readonly kind: FatKind;
+  readonly inci: { readonly name: string; readonly sodiumSoap: string | null; readonly potassiumSoap: string | null };
+  /** mg KOH per g fat. */
+  readonly saponification: Chosen;
+  /** g I₂ per 100 g. */
+  readonly iodine: Chosen | null;
+  /** Greatest share of unsaponifiable matter, 0–1. */
+  readonly unsaponifiable: Chosen | null;
+  /** g/mL of the melted or liquid fat; the temperature stands in the entries' notes. */
+  readonly density: Chosen | null;
+  /** °C. */
+  readonly melting: Chosen | null;
+  readonly acids: FattyAcidProfile | null;
+  readonly note: string | null;
+}
+
+export type AlkaliId = 'naoh' | 'koh';
+
+export interface Alkali extends Named {
+  readonly id: AlkaliId;
+  readonly formula: string;
+  readonly molarMass: number;
+  /** Purity taken when nobody says, and the usual range sold (shares 0–1). */
+  readonly purity: { readonly usual: number; readonly low: number; readonly high: number; readonly source: string; readonly locator: string };
+}
+
+/** An acid that eats alkali before any fat does. */
+export interface Acid extends Named {
+  readonly molarMass: number;
+  /** Acidic protons that sodium hydroxide neutralises. */
+  readonly protons: number;
+  /** Share of acid in what is sold under this name (vinegar 0.05), 1 for the pure acid. */
+  readonly strength: number;
+  readonly source: string;
+  readonly locator: string;
+}
+
+/** Milk, beer, juice …: what it brings per gram. */
+export interface Liquid extends Named {
+  readonly waterShare: number;
+  readonly fatShare: number;
+  /** Which fat its fat counts as; null when it has none worth counting. */
+  readonly fat: string | null;
+  /** g/mL. */
+  readonly density: number | null;
+  readonly sugars: boolean;
+  readonly source: string;
+  readonly locator: string;
+  readonly fromMemory: boolean;
+}
+
+/** Salt, sugar, clay, colour, oatmeal …: eats no alkali worth counting. */
+export interface Additive extends Named {
+  /** Bulk density, g/mL. */
+  readonly bulkDensity: { readonly low: number; readonly high: number; readonly source: string; readonly locator: string; readonly fromMemory: boolean } | null;
+  readonly note: string | null;
+}
+
+/** An essential oil, fragrance or extract: scent, never a fat. */
+export interface Scent extends Named {
+  readonly botanical: string | null;
+}
+
+/** Names that people use for several fats at once: never guessed, always asked. */
+export interface Ambiguous {
+  readonly names: readonly string[];
+  readonly candidates: readonly string[];
+  readonly why: string;
+}
+
+export interface Catalogue {
+  readonly version: string;
+  readonly sources: ReadonlyMap<string, Source>;
+  readonly fats: ReadonlyMap<string, Fat>;
+  readonly alkalis: ReadonlyMap<AlkaliId, Alkali>;
+  readonly acids: ReadonlyMap<string, Acid>;
+  readonly liquids: ReadonlyMap<string, Liquid>;
+  readonly additives: ReadonlyMap<string, Additive>;
+  readonly scents: ReadonlyMap<string, Scent>;
+  readonly ambiguous: readonly Ambiguous[];
+}
