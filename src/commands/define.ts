@@ -1,5 +1,6 @@
 import type { Action, Block, Fault, NonEmpty, Result } from '../answer/types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
+import type { Style } from '../units/print.ts';
 
 /** `caustic`: touches lye, hot lye or raw soap; `heat`: hot pots and flammable vapour; `plain`: neither. */
 export type Risk = 'caustic' | 'heat' | 'plain';
@@ -17,13 +18,6 @@ export interface Said<R extends Risk> {
   readonly caution: Caution<R>;
   readonly actions: readonly Action[];
   readonly result: Readonly<Record<string, unknown>>;
-}
-
-/** What a person can state once instead of each time. */
-export interface Style {
-  readonly massUnit: 'g' | 'oz';
-  readonly temperatureUnit: '°C' | '°F';
-  readonly decimalSign: '.' | ',';
 }
 
 export interface Context {
