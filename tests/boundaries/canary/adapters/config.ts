@@ -1,0 +1,3 @@
+import type { Talk } from './console/opens-a-window.ts';
+
+export type Config = Talk;

@@ -1,0 +1,3 @@
+import type { Weight } from '../catalogue/types.ts';
+
+export type Up = Weight;

@@ -1,0 +1,3 @@
+import type { Mass } from '../units/mass.ts';
+
+export type Box = Mass;

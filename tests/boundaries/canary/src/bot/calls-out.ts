@@ -1,0 +1,3 @@
+import { spawn } from 'node:child_process';
+
+export const run = spawn;

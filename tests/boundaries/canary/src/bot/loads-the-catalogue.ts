@@ -1,0 +1,3 @@
+import type { Up } from '../catalogue/computes.ts';
+
+export type Bot = Up;

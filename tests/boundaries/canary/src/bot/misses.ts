@@ -1,0 +1,1 @@
+export type { Nothing } from './nowhere.ts';

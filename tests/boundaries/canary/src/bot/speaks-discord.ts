@@ -1,0 +1,3 @@
+import { Client } from 'discord.js';
+
+export const client = new Client({ intents: [] });

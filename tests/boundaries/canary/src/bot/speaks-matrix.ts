@@ -1,0 +1,3 @@
+import { createClient } from 'matrix-js-sdk';
+
+export const client = createClient({ baseUrl: '' });

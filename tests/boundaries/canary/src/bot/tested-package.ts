@@ -1,0 +1,3 @@
+import { create } from 'mathjs';
+
+export const math = create({});

@@ -1,0 +1,3 @@
+import type { Sum } from '../engine/sum.ts';
+
+export type Up = Sum;

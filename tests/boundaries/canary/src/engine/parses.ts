@@ -1,0 +1,3 @@
+import * as z from 'zod/mini';
+
+export const schema = z.string();

@@ -1,0 +1,3 @@
+import type { Up } from '../answer/reads-the-catalogue.ts';
+
+export type Wordy = Up;

@@ -1,0 +1,1 @@
+export type { Talk } from '../adapters/console/opens-a-window.ts';

@@ -1,0 +1,3 @@
+import type { Up } from '../commands/asks-the-bot.ts';
+
+export type Read = Up;

@@ -1,0 +1,3 @@
+import type { Up } from '../render/computes.ts';
+
+export type Drawn = Up;
