@@ -25,7 +25,12 @@ export interface Picture {
   readonly kind: 'curve' | 'bars';
   readonly series: readonly {
     readonly name: string;
-    readonly points: readonly { readonly x: number | string; readonly y: number; readonly low?: number; readonly high?: number }[];
+    readonly points: readonly {
+      readonly x: number | string;
+      readonly y: number;
+      readonly low?: number;
+      readonly high?: number;
+    }[];
   }[];
   /** Horizontal marks such as a target temperature. */
   readonly marks: readonly { readonly label: string; readonly y: number }[];

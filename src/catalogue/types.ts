@@ -1,14 +1,7 @@
 /** What `data/` holds once loaded and checked. Masses in g, volumes in mL, temperatures in °C, shares 0–1. */
 
 /** How good a datum's evidence is, best first; `memory` means that nobody has read the page yet. */
-export type Grade =
-  | 'standard'
-  | 'pharmacopoeia'
-  | 'regulation'
-  | 'handbook'
-  | 'paper'
-  | 'secondary'
-  | 'memory';
+export type Grade = 'standard' | 'pharmacopoeia' | 'regulation' | 'handbook' | 'paper' | 'secondary' | 'memory';
 
 export interface Source {
   readonly id: string;
@@ -85,7 +78,13 @@ export interface Alkali extends Named {
   readonly formula: string;
   readonly molarMass: number;
   /** Purity taken when nobody says, and the usual range sold (shares 0–1). */
-  readonly purity: { readonly usual: number; readonly low: number; readonly high: number; readonly source: string; readonly locator: string };
+  readonly purity: {
+    readonly usual: number;
+    readonly low: number;
+    readonly high: number;
+    readonly source: string;
+    readonly locator: string;
+  };
 }
 
 /** An acid that eats alkali before any fat does. */
@@ -116,7 +115,13 @@ export interface Liquid extends Named {
 /** Salt, sugar, clay, colour, oatmeal …: eats no alkali worth counting. */
 export interface Additive extends Named {
   /** Bulk density, g/mL. */
-  readonly bulkDensity: { readonly low: number; readonly high: number; readonly source: string; readonly locator: string; readonly fromMemory: boolean } | null;
+  readonly bulkDensity: {
+    readonly low: number;
+    readonly high: number;
+    readonly source: string;
+    readonly locator: string;
+    readonly fromMemory: boolean;
+  } | null;
   readonly note: string | null;
 }
 
