@@ -1,8 +1,24 @@
 import { defineConfig } from 'vitest/config';
 
+// Every test runs on the sources; those that start the program run a second time on what `npm ci` bundled.
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts'],
-    exclude: ['tests/boundaries/canary/**'],
+    projects: [
+      {
+        test: {
+          name: 'sources',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/boundaries/canary/**'],
+        },
+      },
+      {
+        test: {
+          name: 'bundle',
+          include: ['tests/adapters/console/**/*.test.ts'],
+          globalSetup: ['deploy/build.mjs'],
+          env: { LYEWARD_START: 'dist' },
+        },
+      },
+    ],
   },
 });
