@@ -1,0 +1,63 @@
+import type { Answer, Fault } from '../answer/types.ts';
+import { columnsOf } from './grid.ts';
+import { drawAll, type Extent, type Format, type PieceKind, type PieceOf, pieces } from './pieces.ts';
+import { plain } from './plain.ts';
+
+/** Select Graphic Rendition (ECMA-48, 8.3.117): what is set, and what sets it back. */
+const styles: Partial<Record<PieceKind, readonly [number, number]>> = {
+  lead: [1, 22],
+  warning: [35, 39],
+  caution: [31, 39],
+  actions: [2, 22],
+};
+
+/** Lines broken at spaces to fit the columns; a word longer than that stays whole. */
+function wrap(text: string, columns: number): string {
+  const out: string[] = [];
+  for (const line of text.split('\n')) {
+    let now = '';
+    for (const word of line.split(' ')) {
+      const longer = now === '' ? word : `${now} ${word}`;
+      if (now === '' || columnsOf(longer) <= columns) now = longer;
+      else {
+        out.push(now);
+        now = word;
+      }
+    }
+    out.push(now);
+  }
+  return out.join('\n');
+}
+
+/** Plain text for a terminal: wrapped between words, and in colour where that is wanted. Tables stay aligned. */
+export function terminal(columns: number, colour: boolean): Format {
+  const dress =
+    <K extends PieceKind>(kind: K) =>
+    (piece: PieceOf<K>): string => {
+      const drawn = (plain.draw[kind] as (piece: PieceOf<K>) => string)(piece);
+      const wrapped = kind === 'table' ? drawn : wrap(drawn, columns);
+      const style = styles[kind];
+      return colour && style ? `\x1b[${style[0]}m${wrapped}\x1b[${style[1]}m` : wrapped;
+    };
+  return {
+    gap: plain.gap,
+    draw: {
+      lead: dress('lead'),
+      text: dress('text'),
+      facts: dress('facts'),
+      table: dress('table'),
+      steps: dress('steps'),
+      list: dress('list'),
+      picture: dress('picture'),
+      assumption: dress('assumption'),
+      warning: dress('warning'),
+      caution: dress('caution'),
+      actions: dress('actions'),
+    },
+  };
+}
+
+export const renderTerminal = (
+  said: Answer | Fault,
+  { columns, colour, details }: Extent & { readonly columns: number; readonly colour: boolean },
+): string => drawAll(terminal(columns, colour), pieces(said, { details }));
