@@ -61,13 +61,13 @@ module.exports = {
     {
       name: 'discord-in-its-adapter',
       severity: 'error',
-      from: { pathNot: '^(adapters/discord|tests/adapters/discord)/' },
+      from: { pathNot: '^(adapters/discord|tests/discord)/' },
       to: { path: pkg('discord\\.js', '@discordjs', 'discord-api-types') },
     },
     {
       name: 'matrix-in-its-adapter',
       severity: 'error',
-      from: { pathNot: '^(adapters/matrix|tests/adapters/matrix)/' },
+      from: { pathNot: '^(adapters/matrix|tests/matrix)/' },
       to: { path: pkg('matrix-js-sdk', '@matrix-org') },
     },
     {

@@ -14,7 +14,7 @@ export default defineConfig({
       {
         test: {
           name: 'bundle',
-          include: ['tests/adapters/console/**/*.test.ts'],
+          include: ['tests/console/**/*.test.ts'],
           globalSetup: ['deploy/build.mjs'],
           env: { LYEWARD_START: 'dist' },
         },
