@@ -11,7 +11,7 @@ const sees = (name, layer, allowed) => ({
   to: { path: '^(src|adapters|tests|deploy)/', pathNot: [layer, ...allowed] },
 });
 
-const types = '^src/catalogue/types\\.ts$';
+const types = '^src/catalogue/(heat-)?types\\.ts$';
 const units = '^src/units/';
 const answer = '^src/answer/';
 const engine = '^src/engine/';
