@@ -14,7 +14,7 @@ const address = /https?:\/\/[A-Za-z0-9./?=&%#+-]+/g;
 
 const escapeProse = (text: string): string =>
   text
-    .replace(/[\\`*_~|[\]()]|:(?=\/\/)/g, '\\$&')
+    .replace(/[\\`*_~|[\]]|:(?=\/\/)/g, '\\$&')
     .replace(/@/g, `@${zeroWidthSpace}`)
     .replace(/</g, `\\<${zeroWidthSpace}`);
 
@@ -32,8 +32,11 @@ export function escapeMarkdown(text: string): string {
     .replace(/^(\s*\d+)([.)])(?=\s|$)/gm, '$1\\$2');
 }
 
-/** Text inside back-ticks, where no backslash works. */
+/** Text of a code block, where no backslash works. */
 const escapeCode = (text: string): string => text.replace(/[`@<]/g, `$&${zeroWidthSpace}`);
+
+/** What a person would type; a back-tick would end the code, so that such a text stands in prose. */
+const typed = (text: string): string => (text.includes('`') ? escapeMarkdown(text) : `\`${escapeCode(text)}\``);
 
 const bold = (text: string): string => (text === '' ? '' : `**${escapeMarkdown(text).replace(/\n/g, '**\n**')}**`);
 
@@ -52,6 +55,8 @@ export const markdown: Format = {
     facts: ({ rows }) => lines(rows.map(({ label, value }) => named(label, value))),
     table: (table) => {
       const aligned = grid(table, narrow);
+      // An empty code block is none: its back-ticks would open one over what follows.
+      if (aligned?.every((line) => line.trim() === '')) return escapeMarkdown(table.caption);
       return lines([
         escapeMarkdown(table.caption),
         ...(aligned
@@ -67,10 +72,9 @@ export const markdown: Format = {
     caution: ({ text }) => escapeMarkdown(text).replace(/^/gm, '> '),
     actions: ({ actions }) =>
       `→ ${actions
-        .map(({ label, request }) => {
-          const code = `\`${escapeCode(request)}\``;
-          return label.toLowerCase() === request.toLowerCase() ? code : `${escapeMarkdown(label)} ${code}`;
-        })
+        .map(({ label, request }) =>
+          label.toLowerCase() === request.toLowerCase() ? typed(request) : `${escapeMarkdown(label)} ${typed(request)}`,
+        )
         .join(' · ')}`,
   },
 };

@@ -49,7 +49,10 @@ const split: { readonly [K in PieceKind]: (piece: PieceOf<K>) => readonly Piece[
   lead: cutLine,
   text: cutLine,
   assumption: cutLine,
-  warning: cutLine,
+  warning: (piece) => {
+    const [first, rest] = halves(piece.text);
+    return [{ ...piece, text: first }, ...text(rest)];
+  },
   caution: cutLine,
   facts: ({ kind, rows }) =>
     rows.length > 1

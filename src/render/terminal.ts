@@ -11,12 +11,12 @@ const styles: Partial<Record<PieceKind, readonly [number, number]>> = {
   actions: [2, 22],
 };
 
-/** Lines broken at spaces to fit the columns; a word longer than that stays whole. */
+/** Lines broken at spaces to fit the columns; a longer word stays whole, and so do a figure and its unit. */
 function wrap(text: string, columns: number): string {
   const out: string[] = [];
   for (const line of text.split('\n')) {
     let now = '';
-    for (const word of line.split(' ')) {
+    for (const word of line.split(/(?<!\d) /)) {
       const longer = now === '' ? word : `${now} ${word}`;
       if (now === '' || columnsOf(longer) <= columns) now = longer;
       else {
