@@ -1,6 +1,6 @@
 /** What `data/` holds once loaded and checked. Masses in g, volumes in mL, temperatures in °C, shares 0–1. */
 
-/** How good a datum's evidence is, best first; `memory` means that nobody has read the page yet. */
+/** How good a datum's evidence is, best first; `memory` means that nobody has read the page yet (see `choose.ts`). */
 export type Grade = 'standard' | 'pharmacopoeia' | 'regulation' | 'handbook' | 'paper' | 'secondary' | 'memory';
 
 export interface Source {
@@ -9,7 +9,10 @@ export interface Source {
   readonly url: string | null;
   /** `read` = someone opened it; `memory` = quoted from memory; `practice` = common practice, no source. */
   readonly standing: 'read' | 'memory' | 'practice';
+  readonly grade: Grade;
 }
+
+export type Confidence = 'high' | 'medium' | 'low';
 
 /** One published statement of one quantity. A single figure has `low === high`. */
 export interface Datum {
@@ -19,6 +22,10 @@ export interface Datum {
   readonly locator: string;
   readonly grade: Grade;
   readonly fromMemory: boolean;
+  /** How sure the reading, or the memory, is. */
+  readonly confidence?: Confidence;
+  /** Temperature that a density holds at, °C. */
+  readonly celsius?: number;
   readonly note?: string;
 }
 
@@ -26,6 +33,7 @@ export interface Datum {
 export interface Chosen {
   readonly low: number;
   readonly high: number;
+  /** Middle of the statement taken; not the middle of [low, high] where the range was widened. */
   readonly nominal: number;
   /** Index into `entries` of the statement taken. */
   readonly taken: number;
@@ -44,13 +52,27 @@ export interface FattyAcidProfile {
   readonly source: string;
   readonly locator: string;
   readonly fromMemory: boolean;
+  /** How the typical profile was made from what the source states. */
+  readonly basis?: string;
+  /** What other sources state, kept beside the one taken. */
+  readonly others?: readonly {
+    readonly ranges: Readonly<Record<string, readonly [number, number]>>;
+    readonly source: string;
+    readonly locator: string;
+    readonly fromMemory: boolean;
+  }[];
 }
 
 /** Everyday names as people type them, lower case, singular; spellings and abbreviations included. */
 export interface Named {
   readonly id: string;
   readonly name: string;
+  /** Every name, those of `plain` and `abbreviations` included. */
   readonly names: readonly string[];
+  /** Names that say less than the whole ("olive", "tallow"): the usual kind is meant, and an answer says so. */
+  readonly plain?: readonly string[];
+  /** Trade letters ("evoo", "pko"): an answer says what they were taken for. */
+  readonly abbreviations?: readonly string[];
 }
 
 export interface Fat extends Named {
@@ -69,6 +91,8 @@ export interface Fat extends Named {
   readonly melting: Chosen | null;
   readonly acids: FattyAcidProfile | null;
   readonly note: string | null;
+  /** One-sided statements ("at least 56") of a quantity that no source gives as a range. */
+  readonly limits?: readonly (Datum & { readonly quantity: 'iodine' | 'melting' })[];
 }
 
 export type AlkaliId = 'naoh' | 'koh';
@@ -96,6 +120,8 @@ export interface Acid extends Named {
   readonly strength: number;
   readonly source: string;
   readonly locator: string;
+  readonly fromMemory?: boolean;
+  readonly note?: string;
 }
 
 /** Milk, beer, juice …: what it brings per gram. */
@@ -110,6 +136,7 @@ export interface Liquid extends Named {
   readonly source: string;
   readonly locator: string;
   readonly fromMemory: boolean;
+  readonly note?: string;
 }
 
 /** Salt, sugar, clay, colour, oatmeal …: eats no alkali worth counting. */
@@ -130,11 +157,40 @@ export interface Scent extends Named {
   readonly botanical: string | null;
 }
 
-/** Names that people use for several fats at once: never guessed, always asked. */
+/** Names that people use for several things at once: never guessed, always asked. */
 export interface Ambiguous {
+  readonly id: string;
   readonly names: readonly string[];
+  /** Ids of any kind, likeliest first. */
   readonly candidates: readonly string[];
   readonly why: string;
+}
+
+/** A fat that people use and the catalogue has no value for; `nearest` are relatives to compare, never stand-ins. */
+export interface Unheld {
+  readonly id: string;
+  readonly name: string;
+  readonly names: readonly string[];
+  readonly nearest: readonly string[];
+  readonly why: string;
+}
+
+/** A caution or first-aid text in our own words. */
+export interface Caution {
+  readonly short: string;
+  readonly long: string;
+  readonly source: string;
+  readonly locator: string;
+  readonly fromMemory: boolean;
+}
+
+export type ItemKind = 'fat' | 'alkali' | 'acid' | 'liquid' | 'additive' | 'scent' | 'ambiguous' | 'unheld';
+
+/** What a name stands for, and whether taking it so is an assumption to state. */
+export interface NameHit {
+  readonly kind: ItemKind;
+  readonly id: string;
+  readonly how: 'name' | 'plain' | 'abbreviation';
 }
 
 export interface Catalogue {
@@ -147,4 +203,10 @@ export interface Catalogue {
   readonly additives: ReadonlyMap<string, Additive>;
   readonly scents: ReadonlyMap<string, Scent>;
   readonly ambiguous: readonly Ambiguous[];
+  readonly unheld: readonly Unheld[];
+  readonly cautions: ReadonlyMap<string, Caution>;
+  /** Words before a name that change nothing about what it is ("organic", "cold pressed"). */
+  readonly qualifiers: readonly string[];
+  /** Every name of every item under `foldName(name)`; no name belongs to two. */
+  readonly byName: ReadonlyMap<string, NameHit>;
 }
