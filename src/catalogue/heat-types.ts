@@ -192,6 +192,8 @@ export interface ScentOil {
   readonly flash: Range;
   /** Single published figures. */
   readonly flashPoints?: readonly Range[];
+  /** The component whose vapour-pressure curve stands for the oil in the ideal-mixture model. */
+  readonly vapour?: string;
   readonly composition?: Sourced & { readonly parts: Readonly<Record<string, readonly [number, number]>> };
 }
 
@@ -201,6 +203,8 @@ export interface ScentComponent {
   readonly molarMass: Value;
   readonly boilingC: Value;
   readonly flash: Range;
+  /** Heat of vaporisation, kJ/mol, where the vapour-pressure set is missing or too narrow. */
+  readonly vaporisation?: Spread;
   /** ln(P/Pa) = a − b/(T/K + c). */
   readonly antoine?: Sourced & {
     readonly a: number;

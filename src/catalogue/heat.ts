@@ -67,6 +67,9 @@ export function heatDefects(data: RawHeat): readonly string[] {
   const oils = new Set(data.scents.oils.map((oil) => oil.id));
   for (const oil of data.scents.ambiguous.flatMap((entry) => entry.candidates))
     if (!oils.has(oil)) defects.push(`ambiguous: no oil ${oil}`);
+  const components = new Set(data.components.components.map((component) => component.id));
+  for (const oil of data.scents.oils)
+    if ('vapour' in oil && !components.has(oil.vapour)) defects.push(`oil ${oil.id}: no component ${oil.vapour}`);
   for (const entry of data.allergens.entries)
     for (const oil of entry.oils) if (!oils.has(oil)) defects.push(`allergen ${entry.inci}: no oil ${oil}`);
   for (const rows of [data.scents.oils, data.pots.pots, data.materials.materials]) {
