@@ -1,0 +1,268 @@
+import type { Lexicon } from './lexicon.ts';
+import { unitAt } from './measure.ts';
+import type { DecimalHabit } from './numbers.ts';
+import type { Prim } from './scan.ts';
+
+/** Figures whose own shape says that they are no amount: dates, times, telephone numbers, prices, sizes, addresses. */
+export interface Aside {
+  readonly reason: string;
+  readonly end: number;
+  readonly numbers: readonly number[];
+}
+
+const months =
+  /^(jan|january|januar|feb|february|februar|mar|march|marz|apr|april|may|mai|jun|june|juni|jul|july|juli|aug|august|sep|sept|september|oct|october|oktober|okt|nov|november|dec|december|dez|dezember|janvier|fevrier|mars|avril|juin|juillet|aout|septembre|octobre|novembre|decembre|enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|octubre|noviembre|diciembre)$/;
+const moneyWords = /^(dollars?|euros?|eur|usd|gbp|aud|cad|bucks|quid|pence|cents?|chf|sek|francs?|pesos?)$/;
+const moneySigns = new Set(['$', '£', '€', '¥', '₹']);
+
+const is = (prim: Prim | undefined, text: string): boolean => prim?.kind === 'sign' && prim.text === text;
+const isNumber = (prim: Prim | undefined): prim is Prim => prim?.kind === 'number';
+
+function found(reason: string, from: number, end: number, prims: readonly Prim[]): Aside {
+  const numbers: number[] = [];
+  for (let k = from; k < end; k++) if (isNumber(prims[k])) numbers.push(k);
+  return { reason, end, numbers };
+}
+
+function address(prims: readonly Prim[], i: number): Aside | null {
+  const prim = prims[i];
+  const web =
+    prim?.kind === 'word' &&
+    (/^https?$/.test(prim.text)
+      ? is(prims[i + 1], ':') && is(prims[i + 2], '/')
+      : prim.text === 'www' && is(prims[i + 1], '.'));
+  const tagged = is(prims[i], '<') && (is(prims[i + 1], '@') || is(prims[i + 1], '#') || is(prims[i + 1], ':'));
+  const handle =
+    is(prims[i], '@') && !is(prims[i + 1], '@') && prims[i + 1]?.glued === true && prims[i + 1]?.kind === 'word';
+  if (!web && !tagged && !handle) return null;
+  let end = i + 1;
+  while (end < prims.length && prims[end]?.glued && prims[end]?.kind !== 'line') {
+    if (handle && prims[end]?.kind === 'sign' && !/[._-]/.test(prims[end]?.text ?? '')) break;
+    end++;
+  }
+  return found(web ? 'part of an address' : 'part of a mention', i, end, prims);
+}
+
+function money(prims: readonly Prim[], i: number): Aside | null {
+  const prim = prims[i];
+  let end = -1;
+  if (prim?.kind === 'sign' && moneySigns.has(prim.text) && isNumber(prims[i + 1])) end = i + 2;
+  else if (prim?.kind === 'word' && /^(usd|eur|gbp|rs|aud|cad|chf|us)$/.test(prim.text)) {
+    const skip = is(prims[i + 1], '$') ? 1 : 0;
+    if (isNumber(prims[i + 1 + skip]) && (skip === 1 || prim.text !== 'us')) end = i + 2 + skip;
+  } else if (isNumber(prim)) {
+    const after = prims[i + 1];
+    if (
+      after?.kind === 'sign' &&
+      moneySigns.has(after.text) &&
+      !(isNumber(prims[i + 2]) && prims[i + 2]?.glued && !after.glued)
+    )
+      end = i + 2;
+    else if (after?.kind === 'word' && (moneyWords.test(after.text) || (after.text === 'p' && after.glued)))
+      end = i + 2;
+  }
+  if (end < 0) return null;
+  // "£4 - £5", "4.50 €/kg", "$12 for 500 g" keeps the 500 g for others; "per kg", "a kilo"
+  if (is(prims[end], '/') && prims[end + 1]?.kind === 'word') end += 2;
+  else if (is(prims[end], '/') && isNumber(prims[end + 1])) end += prims[end + 2]?.kind === 'word' ? 3 : 2;
+  else if (
+    prims[end]?.kind === 'word' &&
+    /^(per|a|the|each)$/.test(prims[end]?.text ?? '') &&
+    prims[end + 1]?.kind === 'word' &&
+    /^(kg|kilo|lb|pound|litre|liter|l|bottle|bar|bag|pack)$/.test(prims[end + 1]?.text ?? '')
+  )
+    end += 2;
+  return found('a price', i, end, prims);
+}
+
+function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
+  const a = prims[i];
+  if (a?.kind === 'word' && months.test(a.text)) {
+    const b = prims[i + 1];
+    if (!isNumber(b) || !/^\d{1,4}$/.test(b.text)) return null;
+    const day = Number(b.text);
+    if (!(day >= 1 && day <= 31) && !(day >= 1900 && day < 2100)) return null;
+    let end = i + 2;
+    if (prims[end]?.kind === 'word' && /^(st|nd|rd|th)$/.test(prims[end]?.text ?? '') && prims[end]?.glued) end++;
+    else if (
+      prims[end]?.kind === 'word' &&
+      !/^(and|in|at|i|the|on|we|my|it|so|for|was|is|with|from|to)$/.test(prims[end]?.text ?? '') &&
+      /^(g|gr|kg|oz|lb|lbs|ml|l|cups?|grams?|ounces?|pounds?)$/.test(prims[end]?.text ?? '')
+    )
+      return null;
+    if (is(prims[end], ',') && isNumber(prims[end + 1]) && /^(19|20)\d\d$/.test(prims[end + 1]?.text ?? '')) end += 2;
+    else if (isNumber(prims[end]) && /^(19|20)\d\d$/.test(prims[end]?.text ?? '')) end++;
+    return found('a date', i, end, prims);
+  }
+  if (!isNumber(a)) return null;
+  if (/^\d{1,2}\.\d{1,2}\.(\d\d|\d{4})$/.test(a.text)) return found('a date', i, i + 1, prims);
+  if (/^\d+(\.\d+){2,}$/.test(a.text) && !/^\d{1,3}(\.\d{3})+$/.test(a.text))
+    return found('a number that only counts or names something', i, i + 1, prims);
+  const b = prims[i + 1];
+  const c = prims[i + 2];
+  const d = prims[i + 3];
+  const e = prims[i + 4];
+  if (
+    b &&
+    (b.text === '/' || b.text === '-' || b.text === '.') &&
+    b.kind === 'sign' &&
+    b.glued &&
+    isNumber(c) &&
+    c.glued &&
+    d?.kind === 'sign' &&
+    d.text === b.text &&
+    d.glued &&
+    isNumber(e) &&
+    e.glued
+  ) {
+    const parts = [a.text, c.text, e.text];
+    if (
+      parts.every((part) => /^\d{1,4}$/.test(part)) &&
+      (parts[0]?.length === 4 ||
+        parts[2]?.length === 4 ||
+        (b.text === '/' && parts.every((part) => part.length <= 2)) ||
+        parts.every((part) => part.length === 2))
+    )
+      return found('a date', i, i + 5, prims);
+  }
+  // 10:42, 7 pm, 7pm, 19 uhr, 8 o'clock
+  if (
+    is(b, ':') &&
+    b?.glued &&
+    isNumber(c) &&
+    c.glued &&
+    /^\d\d$/.test(c.text) &&
+    /^\d{1,2}$/.test(a.text) &&
+    Number(a.text) < 24 &&
+    Number(c.text) < 60
+  ) {
+    let end = i + 3;
+    if (is(prims[end], ':') && isNumber(prims[end + 1])) end += 2;
+    const half = prims[end];
+    if (half?.kind === 'word' && /^(am|pm|uhr|h|hrs)$/.test(half.text)) end++;
+    else if (half?.kind === 'word' && /^(ratio|split|mix)$/.test(half.text)) return null;
+    return found('a time of day', i, end, prims);
+  }
+  if (b?.kind === 'word' && /^(am|pm|uhr|o'clock|oclock)$/.test(b.text) && /^\d{1,2}(\.\d\d)?$/.test(a.text))
+    return found('a time of day', i, i + 2, prims);
+  if (b?.kind === 'word' && b.glued && /^(st|nd|rd|th)$/.test(b.text) && /^\d+$/.test(a.text)) {
+    const more =
+      prims[i + 2]?.kind === 'word' && (months.test(prims[i + 2]?.text ?? '') || prims[i + 2]?.text === 'of') ? 1 : 0;
+    return found('a number that only counts or names something', i, i + 2 + more, prims);
+  }
+  if (
+    b?.kind === 'word' &&
+    months.test(b.text) &&
+    /^([1-9]|[12]\d|3[01])$/.test(a.text) &&
+    !(b.text === 'may' && c?.kind === 'word')
+  )
+    return found('a date', i, isNumber(c) && /^(19|20)\d\d$/.test(c.text) ? i + 3 : i + 2, prims);
+  if (
+    /^(19[5-9]\d|20\d\d)$/.test(a.text) &&
+    prims[i - 1]?.kind === 'word' &&
+    /^(in|since|from|of|year|summer|winter|spring|autumn|fall|back|circa|copyright|class|christmas|xmas|before|until)$/.test(
+      prims[i - 1]?.text ?? '',
+    ) &&
+    !(b?.kind === 'word' && /^(g|gr|grams?|gms?|ml|oz|mls)$/.test(b.text))
+  )
+    return found('a year', i, i + 1, prims);
+  return null;
+}
+
+/** Seven or more digits in groups, or any group after a word that announces a telephone number. */
+function telephone(prims: readonly Prim[], i: number): Aside | null {
+  const plus = is(prims[i], '+') || is(prims[i], '(');
+  const start = plus ? i + 1 : i;
+  if (!isNumber(prims[start]) || (is(prims[i], '(') && !is(prims[start + 1], ')'))) return null;
+  if (prims[i - 1]?.kind === 'number') return null;
+  let end = start;
+  let total = 0;
+  let groups = 0;
+  let dashes = 0;
+  while (end < prims.length) {
+    const prim = prims[end];
+    if (isNumber(prim) && /^\d+(\.\d+)*$/.test(prim.text)) {
+      total += prim.text.replace(/\D/g, '').length;
+      groups++;
+      end++;
+    } else if (
+      prim?.kind === 'sign' &&
+      /^[-()./]$/.test(prim.text) &&
+      (isNumber(prims[end + 1]) || prim.text === ')')
+    ) {
+      if (prim.text === '-') dashes++;
+      end++;
+    } else break;
+  }
+  while (end > start && !isNumber(prims[end - 1])) end--;
+  const first = prims[start]?.text ?? '';
+  const announced =
+    prims[i - 1]?.kind === 'word' &&
+    /^(call|text|tel|phone|ring|whatsapp|mobile|cell|number|on|me)$/.test(prims[i - 1]?.text ?? '');
+  const last = prims[end - 1]?.text ?? '';
+  const shaped =
+    (groups >= 2 && (first.startsWith('0') || is(prims[i], '+') || is(prims[i], '('))) ||
+    (groups >= 2 && dashes >= 1 && /^\d{3}$/.test(first) && /^\d{4}$/.test(last)) ||
+    (groups === 1 && total >= 9 && !first.includes('.'));
+  if (total >= 7 && (shaped || announced) && groups <= 6) return found('a telephone number', i, end, prims);
+  return null;
+}
+
+/** `10 x 3 x 3 in`, `20cm x 10cm`; two factors of which the last has a mass or volume are a multiple instead. */
+function size(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
+  let j = i;
+  let factors = 0;
+  let lengths = 0;
+  let other = 0;
+  while (isNumber(prims[j])) {
+    factors++;
+    j++;
+    if (is(prims[j], '/') && isNumber(prims[j + 1]) && prims[j + 1]?.glued) j += 2;
+    else if (isNumber(prims[j]) && is(prims[j + 1], '/') && isNumber(prims[j + 2])) j += 3;
+    else if (is(prims[j], '-') && isNumber(prims[j + 1]) && is(prims[j + 2], '/') && isNumber(prims[j + 3])) j += 4;
+    const hit = unitAt(prims, j, lexicon);
+    if (hit) {
+      if (hit.unit.dimension === 'length') lengths++;
+      else if (hit.unit.dimension === 'mass' || hit.unit.dimension === 'volume') other++;
+      j = hit.end;
+    } else if (
+      prims[j]?.kind === 'word' &&
+      (prims[j]?.text === 'in' || prims[j]?.text === 'm') &&
+      (prims[j]?.glued || factors >= 2)
+    ) {
+      lengths++;
+      j++;
+    } else if (is(prims[j], '"') && (prims[j]?.glued ?? false)) {
+      lengths++;
+      j++;
+    }
+    if (prims[j]?.kind === 'word' && /^(long|wide|high|deep|tall|w|l|h|d)$/.test(prims[j]?.text ?? '') && lengths > 0)
+      j++;
+    const by = prims[j];
+    if (
+      by &&
+      ((by.kind === 'word' && /^(x|by|mal|par|por)$/.test(by.text)) ||
+        by.text === '×' ||
+        (by.text === '*' && by.kind === 'sign')) &&
+      isNumber(prims[j + 1])
+    )
+      j++;
+    else break;
+  }
+  if (factors >= 3 || (factors === 2 && other === 0 && lengths > 0))
+    return found('the size of a mould or vessel', i, j, prims);
+  return null;
+}
+
+export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon, _habit: DecimalHabit): Aside | null {
+  const prim = prims[i];
+  if (!prim) return null;
+  if (prim.kind === 'word') return address(prims, i) ?? money(prims, i) ?? dateOrTime(prims, i);
+  if (prim.kind === 'sign') {
+    const hash = prim.text === '#' && isNumber(prims[i + 1]) && prims[i + 1]?.glued && !prim.glued;
+    if (hash) return found('a number that only counts or names something', i, i + 2, prims);
+    return address(prims, i) ?? money(prims, i) ?? telephone(prims, i);
+  }
+  if (prim.kind !== 'number') return null;
+  return size(prims, i, lexicon) ?? dateOrTime(prims, i) ?? money(prims, i) ?? telephone(prims, i);
+}

@@ -1,0 +1,346 @@
+import type { Item, Named } from './items.ts';
+import type { Meaning } from './lexicon.ts';
+import type { Dim, Quantity } from './quantities.ts';
+import type { Token } from './tokens.ts';
+import type { RoleName } from './words.ts';
+
+/**
+ * Which amount belongs to which name. Items stand in a row; the row is cut into groups of one name with the amounts
+ * beside it, by the least total cost; the next cheapest cut that means something else tells how sure that is.
+ */
+export interface Group {
+  readonly things: readonly number[];
+  readonly amounts: readonly number[];
+}
+
+export interface Binding {
+  readonly groups: readonly Group[];
+  readonly orphans: readonly number[];
+  readonly mentions: readonly number[];
+  readonly cost: number;
+}
+
+type Side = 'amount-first' | 'name-first';
+
+const never = Number.POSITIVE_INFINITY;
+
+/** What it costs to say that this figure belongs to this kind of thing. */
+const fits: Readonly<Record<string, Partial<Record<Dim, number>>>> = {
+  fat: { mass: 0, volume: 0.3, bare: 0.3, percent: 0.2, parts: 0 },
+  alkali: { mass: 0, volume: 0.5, bare: 0.3, percent: 0.4, parts: 0.5 },
+  stock: { mass: 0, volume: 0.5, bare: 0.5, percent: 0 },
+  water: { mass: 0, volume: 0, bare: 0.3, percent: 0.4, parts: 0.5 },
+  ice: { mass: 0, volume: 0.3, bare: 0.4, percent: 0.6 },
+  liquid: { mass: 0, volume: 0, bare: 0.3, percent: 0.4, parts: 0.5 },
+  acid: { mass: 0, volume: 0.2, bare: 0.4, percent: 0.3 },
+  additive: { mass: 0, volume: 0, bare: 0.4, percent: 0.3, parts: 0.5 },
+  scent: { mass: 0, volume: 0, bare: 0.4, percent: 0.3, parts: 0.5 },
+  ambiguous: { mass: 0.2, volume: 0.4, bare: 0.5, percent: 0.4, parts: 0.2 },
+  unheld: { mass: 0.1, volume: 0.3, bare: 0.4, percent: 0.3, parts: 0.1 },
+  unknown: { mass: 1.5, volume: 1.7, bare: 2.6, percent: 2.2, parts: 1.5 },
+};
+
+const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>> = {
+  superfat: { percent: -0.5, bare: 0.4 },
+  concentration: { percent: -0.3, bare: 0.6 },
+  solution: { percent: 0, mass: 1.2, volume: 1.2 },
+  ratio: { ratio: -0.5, bare: 0.6, parts: 0.8 },
+  'ratio-lye-water': { ratio: -0.5, bare: 0.6 },
+  purity: { percent: -0.3, bare: 1 },
+  'total-fats': { mass: 0, volume: 1, bare: 0.4, percent: 0.3 },
+  total: { mass: 0, volume: 0.6, bare: 0.4, percent: 0.3 },
+  'total-solution': { mass: 0, volume: 0.3, bare: 0.4 },
+  'batch-word': { mass: 0.9, volume: 1, bare: 1.6 },
+  mould: { mass: 1, volume: 0.4, bare: 1 },
+  pot: { mass: 1.6, volume: 0.8, bare: 1.2 },
+  bars: { bare: 0.2, mass: 1, volume: 1.5 },
+  cure: { bare: 0.8 },
+  temperature: { bare: 0.5 },
+  number: { bare: 0.3, ratio: 1 },
+  chart: { bare: 0.1, percent: 1 },
+  time: { bare: 0.6 },
+  price: { bare: 0.6 },
+  people: { bare: 0 },
+  scale: { mass: 0.3, bare: 1, volume: 1 },
+  'per-fats': { mass: 0, bare: 0.5 },
+  'scale-to': { mass: 0.3, bare: 0.8 },
+  equal: { bare: 1 },
+};
+
+export function fitCost(meaning: Meaning, quantity: Quantity): number {
+  const table = meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
+  const cost = table?.[quantity.dim] ?? never;
+  if (meaning.kind === 'role' && quantity.dim === 'bare') {
+    if (meaning.id === 'superfat' && !(Math.abs(quantity.value) <= 120)) return never;
+    if (meaning.id === 'purity' && !(quantity.value >= 50 && quantity.value <= 101)) return never;
+    if (meaning.id === 'people' && !(Number.isInteger(quantity.value) && quantity.value <= 1000)) return never;
+  }
+  return cost;
+}
+
+/** What a thing costs that gets no amount: talk is cheap, a fat without a weight is not. */
+function mentionCost(meaning: Meaning): number {
+  if (meaning.kind === 'fat' || meaning.kind === 'unheld') return 1.2;
+  if (meaning.kind === 'alkali') return 0.8;
+  if (meaning.kind === 'water' || meaning.kind === 'liquid' || meaning.kind === 'stock' || meaning.kind === 'ambiguous')
+    return 0.6;
+  return meaning.kind === 'role' || meaning.kind === 'unknown' ? 0 : 0.3;
+}
+
+function orphanCost(quantity: Quantity): number {
+  if (quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts') return 8;
+  return quantity.dim === 'ratio' ? 3 : 5;
+}
+
+/** The way between two neighbouring items, as seen from a name to its amount and from an amount to its name. */
+function gapCosts(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+): { nameFirst: number; amountFirst: number; lines: number } {
+  let nameFirst = 0;
+  let amountFirst = 0;
+  let everydays = 0;
+  let lines = 0;
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    if (!token) continue;
+    let both = 0;
+    if (token.t === 'line') {
+      both = token.blank ? 6 : 3.2;
+      lines++;
+    } else if (token.t === 'aside') both = 0.5;
+    else if (token.t === 'quantity') both = 0.7;
+    else if (token.t === 'word') {
+      if (token.sort === 'joint') both = token.text === 'in' || token.text === 'to' ? 2 : 2.4;
+      else if (token.sort === 'filler') {
+        both = 0.05;
+        if (token.text === 'of' || token.text === 'de' || token.text === 'di') {
+          amountFirst -= 0.4;
+          nameFirst += 1;
+        } else if (/^(is|was|at|are|were|be|equals|weighs)$/.test(token.text)) amountFirst += 1;
+      } else if (token.sort === 'unknown') both = 1;
+      else {
+        everydays++;
+        both = everydays > 4 ? 0.3 : 0.7;
+      }
+    } else if (token.t === 'sign') {
+      if (token.text === ',') both = 2;
+      else if (token.text === ';' || token.text === '!' || token.text === '?') both = 4;
+      else if (token.text === '.') both = 3.6;
+      else if (token.text === '\t' || token.text === '|') both = 0.4;
+      else if (token.text === '(' || token.text === ')' || token.text === '[' || token.text === ']') both = 0.3;
+      else if (token.text === ':' || token.text === '=') {
+        nameFirst -= 0.3;
+        amountFirst += 1.5;
+      } else if (token.text === '+' || token.text === '&') both = 2.4;
+      else if (token.text === '•' || token.text === '*') both = 2.6;
+      else if (token.text === '/') both = 1;
+      else if (token.text === '"' || token.text === "'" || token.text === '_' || token.text === '`') both = 0;
+      else both = 0.3;
+    }
+    nameFirst += both;
+    amountFirst += both;
+  }
+  return { nameFirst, amountFirst, lines };
+}
+
+interface Chain {
+  readonly cost: number;
+  readonly back: Chain | null;
+  readonly group: Group | null;
+  readonly orphan: number;
+  readonly mention: number;
+}
+
+const start: Chain = { cost: 0, back: null, group: null, orphan: -1, mention: -1 };
+const kept = 6;
+const slotOf = (quantity: Quantity): string =>
+  quantity.dim === 'percent' ? 'percent' : quantity.dim === 'ratio' ? 'ratio' : 'amount';
+const consumable = (named: Named): boolean => !['role', 'ambiguous', 'unknown'].includes(named.meaning.kind);
+
+function insertChain(list: Chain[], chain: Chain): void {
+  const last = list.at(-1);
+  if (list.length === kept && last && last.cost <= chain.cost) return;
+  let at = list.length;
+  while (at > 0 && (list[at - 1]?.cost ?? 0) > chain.cost) at--;
+  list.splice(at, 0, chain);
+  if (list.length > kept) list.pop();
+}
+
+function cheapest(items: readonly Item[], tokens: readonly Token[], side: Side): Chain[] {
+  const gaps = items.slice(1).map((item, k) => gapCosts(tokens, items[k]?.to ?? 0, item.from));
+  const best: Chain[][] = [[start]];
+  for (let end = 1; end <= items.length; end++) {
+    const list: Chain[] = [];
+    const last = items[end - 1];
+    if (!last) break;
+    const alone = last.kind === 'amount' ? orphanCost(last.quantity) : mentionCost(last.named.meaning);
+    for (const chain of best[end - 1] ?? [])
+      insertChain(list, {
+        cost: chain.cost + alone,
+        back: chain,
+        group: null,
+        orphan: last.kind === 'amount' ? end - 1 : -1,
+        mention: last.kind === 'thing' ? end - 1 : -1,
+      });
+    for (let begin = end - 2; begin >= 0 && end - begin <= 12; begin--) {
+      const cost = groupCost(items, gaps, begin, end, side);
+      if (cost === null) break;
+      if (cost === never) continue;
+      const range = Array.from({ length: end - begin }, (_, k) => begin + k);
+      const group: Group = {
+        things: range.filter((k) => items[k]?.kind === 'thing'),
+        amounts: range.filter((k) => items[k]?.kind === 'amount'),
+      };
+      for (const chain of best[begin] ?? [])
+        insertChain(list, { cost: chain.cost + cost, back: chain, group, orphan: -1, mention: -1 });
+    }
+    best.push(list);
+  }
+  return best[items.length] ?? [];
+}
+
+/** Cost of one group; `never` where it is none, `null` where no longer group that ends here can be one either. */
+function groupCost(
+  items: readonly Item[],
+  gaps: readonly { nameFirst: number; amountFirst: number; lines: number }[],
+  begin: number,
+  end: number,
+  side: Side,
+): number | null {
+  let thing = -1;
+  let things = 0;
+  let amounts = 0;
+  for (let k = begin; k < end; k++) {
+    if (items[k]?.kind === 'thing') {
+      things++;
+      thing = k;
+    } else amounts++;
+  }
+  if (things > 1) return amounts <= 1 ? eachCost(items, gaps, begin, end, things, amounts) : null;
+  if (amounts > 4) return null;
+  if (things === 0) return never;
+  const named = items[thing];
+  if (named?.kind !== 'thing') return never;
+  const slots = new Set<string>();
+  let cost = 0;
+  let amountSide = 0;
+  for (let k = begin; k < end; k++) {
+    const item = items[k];
+    if (item?.kind !== 'amount') continue;
+    const fit = fitCost(named.named.meaning, item.quantity);
+    if (fit === never || item.quantity.each) return never;
+    const slot = slotOf(item.quantity);
+    if (slots.has(slot)) return never;
+    slots.add(slot);
+    cost += fit;
+    if (slot === 'amount') amountSide = k < thing ? -1 : 1;
+    else if (slots.size === 1 && amounts === 1) amountSide = (k < thing ? -1 : 1) * 0.5;
+  }
+  for (let k = begin; k < end - 1; k++) {
+    const gap = gaps[k];
+    if (!gap) continue;
+    const way = k < thing ? gap.amountFirst : gap.nameFirst;
+    if (way > 8) return null;
+    cost += way;
+  }
+  if ((side === 'amount-first' && amountSide > 0) || (side === 'name-first' && amountSide < 0))
+    cost += 1.3 * Math.abs(amountSide);
+  return cost;
+}
+
+/** `200 g each of coconut, palm and olive` and `coconut, palm, olive: 200 g each`. */
+function eachCost(
+  items: readonly Item[],
+  gaps: readonly { nameFirst: number; amountFirst: number; lines: number }[],
+  begin: number,
+  end: number,
+  things: number,
+  amounts: number,
+): number | null {
+  if (amounts === 0) {
+    // still open to the left: only names so far
+    for (let k = begin; k < end; k++) {
+      const item = items[k];
+      if (item?.kind !== 'thing' || !consumable(item.named)) return null;
+    }
+    return never;
+  }
+  const first = items[begin];
+  const last = items[end - 1];
+  const amount = first?.kind === 'amount' ? first : last?.kind === 'amount' ? last : null;
+  if (!amount || !amount.quantity.each || things < 2)
+    return first?.kind === 'thing' && last?.kind === 'amount' && last.quantity.each ? never : null;
+  for (let k = begin; k < end; k++) {
+    const item = items[k];
+    if (item?.kind === 'thing' && (!consumable(item.named) || fitCost(item.named.meaning, amount.quantity) === never))
+      return null;
+  }
+  let cost = 0.2;
+  for (let k = begin; k < end - 1; k++) {
+    const gap = gaps[k];
+    const way = Math.min(gap?.amountFirst ?? 0, gap?.nameFirst ?? 0);
+    if (way > 8) return null;
+    cost += Math.max(0, way - 2.4) + 0.05;
+  }
+  // each further name that the amount covers is one mention less
+  return cost;
+}
+
+function unroll(chain: Chain): Binding {
+  const groups: Group[] = [];
+  const orphans: number[] = [];
+  const mentions: number[] = [];
+  for (let at: Chain | null = chain; at?.back; at = at.back) {
+    if (at.group) groups.push(at.group);
+    if (at.orphan >= 0) orphans.push(at.orphan);
+    if (at.mention >= 0) mentions.push(at.mention);
+  }
+  return { groups: groups.reverse(), orphans: orphans.reverse(), mentions: mentions.reverse(), cost: chain.cost };
+}
+
+/** What a binding says about everything that is weighed; two bindings with one signature mean the same. */
+function signature(items: readonly Item[], binding: Binding): string {
+  const parts: string[] = [];
+  for (const group of binding.groups) {
+    for (const k of group.things) {
+      const item = items[k];
+      if (item?.kind !== 'thing') continue;
+      const { meaning } = item.named;
+      if (
+        meaning.kind === 'role' &&
+        !['superfat', 'concentration', 'ratio', 'purity', 'total-fats'].includes(meaning.id)
+      )
+        continue;
+      if (meaning.kind === 'additive' || meaning.kind === 'scent') continue;
+      parts.push(`${meaning.kind} ${meaning.id}=${group.amounts.join('+')}`);
+    }
+  }
+  return parts.sort().join(';');
+}
+
+export interface Bound {
+  readonly best: Binding;
+  /** The cheapest reading that weighs something else, and how much dearer it is. */
+  readonly rival: { readonly binding: Binding; readonly margin: number } | null;
+  readonly side: Side;
+}
+
+export function bind(items: readonly Item[], tokens: readonly Token[]): Bound {
+  const chains = (['amount-first', 'name-first'] as const).flatMap((side) =>
+    cheapest(items, tokens, side).map((chain) => ({ side, chain })),
+  );
+  chains.sort((a, b) => a.chain.cost - b.chain.cost);
+  const [first] = chains;
+  if (!first) return { best: { groups: [], orphans: [], mentions: [], cost: 0 }, rival: null, side: 'name-first' };
+  const best = unroll(first.chain);
+  const own = signature(items, best);
+  for (const { chain } of chains.slice(1)) {
+    if (chain.cost - first.chain.cost > 3) break;
+    const binding = unroll(chain);
+    if (signature(items, binding) !== own)
+      return { best, rival: { binding, margin: chain.cost - first.chain.cost }, side: first.side };
+  }
+  return { best, rival: null, side: first.side };
+}

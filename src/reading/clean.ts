@@ -1,0 +1,170 @@
+/** First step of reading: the text as a person sees it, in plain characters, with nothing invisible left. */
+export interface Cleaned {
+  readonly text: string;
+  /** A figure may be shown in another order than it is stored: direction controls stand around digits. */
+  readonly disordered: boolean;
+  /** Passages that were crossed out (`~~…~~`, `<s>`), with the figures in them. */
+  readonly struck: readonly string[];
+}
+
+const entities: Readonly<Record<string, string>> = {
+  nbsp: ' ',
+  amp: '&',
+  lt: '<',
+  gt: '>',
+  quot: '"',
+  apos: "'",
+  frac12: '½',
+  frac14: '¼',
+  frac34: '¾',
+  deg: '°',
+  times: '×',
+  ndash: '–',
+  mdash: '—',
+  thinsp: ' ',
+  ensp: ' ',
+  emsp: ' ',
+  bull: '•',
+  middot: '·',
+  pound: '£',
+  euro: '€',
+  uuml: 'ü',
+  ouml: 'ö',
+  auml: 'ä',
+  szlig: 'ß',
+  eacute: 'é',
+  egrave: 'è',
+  eth: 'ð',
+  ntilde: 'ñ',
+  percnt: '%',
+  shy: '',
+  zwnj: '',
+  zwj: '',
+  lrm: '',
+  rlm: '\u200f',
+  hellip: '…',
+  rsquo: '’',
+  lsquo: '‘',
+};
+
+const fractions: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅕': '1/5',
+  '⅖': '2/5',
+  '⅗': '3/5',
+  '⅘': '4/5',
+  '⅙': '1/6',
+  '⅚': '5/6',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+  '⅐': '1/7',
+  '⅑': '1/9',
+  '⅒': '1/10',
+};
+
+/** Code points of zero in the digit rows that phones and keyboards produce. */
+const zeros = [0x0660, 0x06f0, 0x0966, 0x09e6, 0xff10, 0x1d7ce, 0x1d7d8, 0x1d7e2, 0x1d7ec, 0x1d7f6];
+
+function decodeEntities(text: string): string {
+  return text.replace(/&(#x[0-9a-f]{1,6}|#[0-9]{1,7}|[a-z0-9]{2,8});/gi, (whole, name: string) => {
+    if (name[0] !== '#') return entities[name] ?? entities[name.toLowerCase()] ?? whole;
+    const code = name[1]?.toLowerCase() === 'x' ? Number.parseInt(name.slice(2), 16) : Number(name.slice(1));
+    return code > 0 && code <= 0x10ffff && !(code >= 0xd800 && code <= 0xdfff) ? String.fromCodePoint(code) : whole;
+  });
+}
+
+/** HTML to lines and tab-separated cells; text without tags is left alone. */
+function fromHtml(text: string, struck: string[]): string {
+  if (
+    !/<\/?(table|tr|td|th|br|li|ul|ol|p|div|span|b|i|strong|em|s|del|strike|h[1-6]|tbody|thead|code|pre|script|style)\b[^<>]*>/i.test(
+      text,
+    )
+  )
+    return text;
+  return text
+    .replace(/<(script|style)\b[^<>]*>/gi, '\n<$1>')
+    .replace(/<(s|del|strike)>([^<>]{0,400})<\/\1>/gi, (_whole, _tag, inside: string) => {
+      struck.push(inside);
+      return ' ';
+    })
+    .replace(/\r?\n(?=\s*<\/?(?:td|th|tr|table|tbody|thead))/gi, '')
+    .replace(/<\/(td|th)>\s*/gi, '\t')
+    .replace(/<(br|\/tr|\/p|\/div|\/li|\/h[1-6]|\/table|li|p|h[1-6]|tr|div)\b[^<>]*>/gi, '\n')
+    .replace(/<\/?[a-z][a-z0-9]*\b[^<>]{0,300}>/gi, ' ');
+}
+
+/** `disordered` looks for embeddings, overrides and isolates around digits, and right-to-left marks beside one. */
+function isDisordered(text: string): boolean {
+  return /[\u202a-\u202e\u2066-\u2068][^\n]*\d|\d[\u200f\u061c]|[\u200f\u061c]\d/u.test(text);
+}
+
+function plainCharacters(text: string): string {
+  let out = '';
+  for (const char of text) {
+    const code = char.codePointAt(0) ?? 0;
+    if (code < 0x80) {
+      if (code === 9 || code === 10 || code >= 32) out += code === 127 ? '' : char;
+      continue;
+    }
+    const fraction = fractions[char];
+    if (fraction) {
+      out += `${/\d$/.test(out) ? ' ' : ''}${fraction}`;
+      continue;
+    }
+    const zero = zeros.find((start) => code >= start && code < start + 10);
+    if (zero !== undefined) out += String(code - zero);
+    else if (/[\u00a0\u2000-\u200a\u202f\u205f\u3000]/u.test(char))
+      out += char === '\u202f' || char === '\u2009' || char === '\u00a0' ? '\u202f' : ' ';
+    else if (
+      /[\u200b-\u200f\u2060-\u2064\u2066-\u206f\u202a-\u202e\ufeff\u00ad\u061c\u180e\ufe00-\ufe0f\u{e0000}-\u{e007f}]/u.test(
+        char,
+      )
+    )
+      continue;
+    else if (/[\u2010-\u2015\u2212\ufe58\ufe63\uff0d]/u.test(char)) out += '-';
+    else if (/[\u2018\u2019\u201b\u2032\u00b4]/u.test(char)) out += "'";
+    else if (/[\u201c-\u201f\u2033\u00ab\u00bb]/u.test(char)) out += '"';
+    else if (char === '×' || char === '✕' || char === '✖' || char === '⨯') out += '×';
+    else if (char === '\u2044' || char === '\u2215') out += '/';
+    else if (char === 'º' || char === '˚') out += '°';
+    else if (char === '≈' || char === '∼') out += '~';
+    else if (char === '…') out += ' ... ';
+    else if (char === 'ß') out += 'ss';
+    else if (code >= 0xff01 && code <= 0xff5e) out += String.fromCharCode(code - 0xfee0);
+    else if (/\p{L}|\p{Sc}|[°µ²³]/u.test(char)) out += char.normalize('NFKC');
+    else if (/\p{M}/u.test(char)) out += char;
+    else out += ' • ';
+  }
+  return out;
+}
+
+/** Letters without their accents, lower case: `Karité` and `karite` are one word. */
+export function fold(word: string): string {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: a plain test for ASCII
+  const lower = word.toLowerCase();
+  return /^[\x00-\x7f]*$/.test(lower) ? lower : lower.normalize('NFD').replace(/\p{M}/gu, '');
+}
+
+/** The text in plain characters; time linear in its length. */
+export function clean(input: string): Cleaned {
+  const struck: string[] = [];
+  let text = input.replace(/\r\n?/g, '\n');
+  const html = /[<&]/.test(text);
+  if (html) text = decodeEntities(fromHtml(text, struck));
+  const disordered = isDisordered(text);
+  text = text.replace(/[0-9]\ufe0f?\u20e3/gu, ' • ').replace(/~~([^~\n]{1,200})~~/g, (_whole, inside: string) => {
+    struck.push(inside);
+    return ' ';
+  });
+  text = plainCharacters(text)
+    // a no-break space groups digits; anywhere else it is a space
+    .replace(/(\d)\u202f(?=\d{3}(?!\d))/g, '$1')
+    .replace(/\u202f/g, ' ');
+  return { text, disordered, struck };
+}

@@ -1,0 +1,181 @@
+import { unit } from '../units/units.ts';
+import type { Lexicon } from './lexicon.ts';
+import type { Quantity } from './quantities.ts';
+import type { Token } from './tokens.ts';
+
+/** What the heading of a table column or a section says about the bare figures under it. */
+type Column = { readonly unit: string } | 'percent' | { readonly aside: string } | 'amount' | null;
+
+const percentHeads = /^(%|percent|percentage|pct|prozent|anteil|share|part|pourcentage|porcentaje|percentuale|rate)$/;
+const asideHeads: readonly (readonly [RegExp, string])[] = [
+  [/^(price|cost|costs|preis|prix|precio|prezzo|eur|usd|gbp|£|\$|€|paid)$/, 'a price'],
+  [/^(date|datum|fecha|data|bought|expiry|expires|exp|bb)$/, 'a date'],
+  [
+    /^(no|nr|pos|row|line|step|id|sku|lot|charge|batch|lote|lotto|supplier|item no|lieferant|#)$/,
+    'a number that only counts or names something',
+  ],
+  [/^(sap|sv|vz|iodine|iv|naoh factor|koh factor|factor|sap value)$/, 'a value out of a chart'],
+  [/^(temp|temperature|melt)$/, 'a temperature'],
+];
+
+interface Line {
+  readonly from: number;
+  readonly to: number;
+}
+
+export function linesOf(tokens: readonly Token[]): Line[] {
+  const lines: Line[] = [];
+  let from = 0;
+  tokens.forEach((token, k) => {
+    if (token.t !== 'line') return;
+    lines.push({ from, to: k });
+    from = k + 1;
+  });
+  lines.push({ from, to: tokens.length });
+  return lines;
+}
+
+const isTab = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '\t';
+const hasAmount = (token: Token): boolean => token.t === 'quantity';
+
+function wordOf(token: Token): string | null {
+  if (token.t === 'word' || token.t === 'sign') return token.text;
+  return token.t === 'name' ? token.text.toLowerCase() : null;
+}
+
+/** The mass or volume unit that stands in these tokens without a figure, if any. */
+export function unitWord(tokens: readonly Token[], lexicon: Lexicon): string | null {
+  for (const token of tokens) {
+    const word = token.t === 'word' ? token.text : null;
+    const hit = word === null ? undefined : lexicon.units.next?.get(word)?.hit;
+    if (hit && (unit(hit).dimension === 'mass' || unit(hit).dimension === 'volume')) return hit;
+  }
+  return null;
+}
+
+function columnsOf(cells: readonly (readonly Token[])[], lexicon: Lexicon): Column[] {
+  return cells.map((cell): Column => {
+    const words = cell.map(wordOf).filter((word): word is string => word !== null);
+    for (const [pattern, reason] of asideHeads) if (words.some((word) => pattern.test(word))) return { aside: reason };
+    if (words.some((word) => percentHeads.test(word))) return 'percent';
+    const found = unitWord(cell, lexicon);
+    if (found) return { unit: found };
+    return words.length > 0 ? 'amount' : null;
+  });
+}
+
+function cellsOf(tokens: readonly Token[], line: Line): Token[][] {
+  const cells: Token[][] = [[]];
+  for (let k = line.from; k < line.to; k++) {
+    const token = tokens[k];
+    if (!token) continue;
+    if (isTab(token)) {
+      if (k > line.from) cells.push([]);
+    } else cells.at(-1)?.push(token);
+  }
+  return cells;
+}
+
+/** `quantity` as the heading over it has it. */
+function under(column: Column, quantity: Quantity): Quantity | { aside: string } {
+  if (column === null || column === 'amount' || quantity.dim !== 'bare') return quantity;
+  if (column === 'percent')
+    return {
+      ...quantity,
+      dim: 'percent',
+      value: quantity.value / 100,
+      other: quantity.other === null ? null : quantity.other / 100,
+      upTo: quantity.upTo === null ? null : quantity.upTo / 100,
+    };
+  if ('aside' in column) return { aside: column.aside };
+  return withUnit(quantity, column.unit);
+}
+
+export function withUnit(quantity: Quantity, id: string): Quantity {
+  const found = unit(id);
+  const scale = (value: number | null): number | null => (value === null ? null : value * found.factor);
+  return {
+    ...quantity,
+    dim: found.dimension as Quantity['dim'],
+    value: quantity.value * found.factor,
+    other: scale(quantity.other),
+    upTo: scale(quantity.upTo),
+    unit: found,
+  };
+}
+
+/** Tables whose first row names its columns: gives their bare figures the unit, share or reason of the column. */
+export function applyColumns(tokens: readonly Token[], lexicon: Lexicon): Token[] {
+  const out = [...tokens];
+  const lines = linesOf(tokens);
+  for (let k = 0; k < lines.length; k++) {
+    const head = lines[k];
+    if (!head) continue;
+    const headTokens = tokens.slice(head.from, head.to);
+    const tabs = headTokens.filter((token) => isTab(token)).length;
+    if (tabs === 0 || headTokens.some(hasAmount)) continue;
+    const columns = columnsOf(cellsOf(tokens, head), lexicon);
+    if (!columns.some((column) => column !== null && column !== 'amount')) continue;
+    for (let row = k + 1; row < lines.length; row++) {
+      const line = lines[row];
+      if (!line || line.to === line.from) break;
+      let cell = 0;
+      let any = false;
+      for (let at = line.from; at < line.to; at++) {
+        const token = tokens[at];
+        if (!token) continue;
+        if (isTab(token)) {
+          if (at > line.from) cell++;
+          any = true;
+          continue;
+        }
+        if (token.t !== 'quantity') continue;
+        const changed = under(columns[cell] ?? null, token.quantity);
+        if ('aside' in changed)
+          out[at] = {
+            t: 'aside',
+            reason: changed.aside,
+            numbers: token.quantity.numbers,
+            from: token.from,
+            to: token.to,
+          };
+        else out[at] = { ...token, quantity: changed };
+      }
+      if (!any) break;
+    }
+  }
+  return out;
+}
+
+export interface HeadUnits {
+  /** Token index → unit id that a heading gives to bare figures from there on. */
+  readonly sections: readonly { readonly from: number; readonly unit: string }[];
+  /** Said of the whole post: "all weights in grams". */
+  readonly global: ReadonlySet<string>;
+}
+
+/** Units that stand without a figure: in a heading of their own line, or said of the whole post. */
+export function headUnits(tokens: readonly Token[], lexicon: Lexicon): HeadUnits {
+  const sections: { from: number; unit: string }[] = [];
+  const global = new Set<string>();
+  for (const line of linesOf(tokens)) {
+    const part = tokens.slice(line.from, line.to);
+    const found = unitWord(part, lexicon);
+    if (!found) {
+      continue;
+    }
+    const amounts = part.filter(
+      (token) => token.t === 'quantity' && (token.quantity.dim === 'bare' || token.quantity.dim === 'mass'),
+    ).length;
+    const at = part.findIndex((token) => token.t === 'word' && lexicon.units.next?.get(token.text)?.hit === found);
+    const before = part[at - 1];
+    const marked =
+      (before?.t === 'word' && /^(in|all|weights|weight|everything|amounts|both|by|measured)$/.test(before.text)) ||
+      (before?.t === 'sign' && /^[([:]$/.test(before.text)) ||
+      (before?.t === 'name' && /^(in|weight|weights|amount|amounts|menge|gewicht)$/i.test(before.text));
+    if (amounts === 0 && part.length <= 8 && (marked || part.length <= 2))
+      sections.push({ from: line.from, unit: found });
+    if (marked || amounts === 0) global.add(found);
+  }
+  return { sections, global };
+}

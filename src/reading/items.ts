@@ -1,0 +1,307 @@
+import { bagOf, type Lexicon, type Meaning } from './lexicon.ts';
+import type { Quantity } from './quantities.ts';
+import type { Token } from './tokens.ts';
+
+/** A thing that was named, with how it was written. */
+export interface Named {
+  readonly meaning: Meaning;
+  readonly text: string;
+  readonly how: 'name' | 'plain' | 'abbreviation' | 'spelling' | 'decorated';
+  readonly meant: string;
+}
+
+export type Item = { readonly from: number; readonly to: number } & (
+  | { readonly kind: 'amount'; readonly quantity: Quantity; readonly same: Quantity | null }
+  | { readonly kind: 'thing'; readonly named: Named }
+);
+
+/** Words that change what a fat's bare name stands for: `almond milk`, `olive leaf powder`. */
+const changers =
+  /^(powder|flour|meal|leaf|leaves|extract|shreds|shredded|pulp|puree|peel|zest|seeds|husk|husks|shell|shells|flower|flowers|petals|tea|hydrosol|mica|clay|scent|scented|perfume|essence|flavour|flavor|flavouring|bran|paste|juice|sugar|syrup|lecithin|protein|starch|germ|nibs|kernels|pit|pits|stones|grounds|fibre|fiber|ash|charcoal|bits|pieces|flesh|fruit|soap|shampoo|lotion|esters|ester|wax)$/;
+/** Words that make another substance of a fat. */
+const blockers =
+  /^(hydrogenated|fractionated|interesterified|sulfated|sulphated|sulfonated|ozonated|ozonised|ozonized|conjugated|polymerised|polymerized|blown|acetylated|ethoxylated|epoxidised|epoxidized|peg|esters|acid|acids|hardened|partially|fatty|distillate|winterised|winterized)$/;
+const generic = new Set([
+  'oil',
+  'oils',
+  'butter',
+  'butters',
+  'fat',
+  'fats',
+  'wax',
+  'seed oil',
+  'nut oil',
+  'kernel oil',
+  'ol',
+  'oel',
+  'huile',
+  'aceite',
+  'olio',
+  'beurre',
+  'burro',
+  'manteca',
+  'seed butter',
+  'nut butter',
+]);
+
+const isThing = (token: Token | undefined): token is Extract<Token, { t: 'name' }> => token?.t === 'name';
+const isWord = (token: Token | undefined): token is Extract<Token, { t: 'word' }> => token?.t === 'word';
+const isSign = (token: Token | undefined, signs: string): boolean => token?.t === 'sign' && signs.includes(token.text);
+
+/** `olive oil (pomace)`, `tallow, mutton`, `high oleic … sunflower`: another name made of the words around. */
+function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { named: Named; to: number } | null {
+  const here = tokens[i];
+  if (!isThing(here) || here.meaning.kind !== 'fat') return null;
+  const own = bagOf(here.meant.split(/[ -]/));
+  let j = i + 1;
+  if (isSign(tokens[j], '(,-[/')) j++;
+  const words: string[] = [];
+  let best: { named: Named; to: number } | null = null;
+  for (let k = j; k < Math.min(j + 4, tokens.length); k++) {
+    const token = tokens[k];
+    if (isWord(token) && token.sort !== 'joint') words.push(token.text);
+    else if (isThing(token) && (token.meaning.kind === 'fat' || token.meaning.kind === 'ambiguous'))
+      words.push(...token.meant.split(/[ -]/));
+    else break;
+    const entry = lexicon.bags.get(bagOf([...own.split(' '), ...words]));
+    if (entry && entry.meaning.kind === 'fat' && entry.meaning.id !== here.meaning.id) {
+      // the words taken must not begin the next row: a figure right behind them would be theirs
+      const closes = isSign(tokens[k + 1], ')]');
+      best = {
+        named: { meaning: entry.meaning, text: `${here.text} ${words.join(' ')}`, how: 'name', meant: entry.phrase },
+        to: closes ? k + 2 : k + 1,
+      };
+    }
+  }
+  if (best && isSign(tokens[i + 1], ',') && tokens[best.to]?.t === 'quantity') {
+    // "palm, kernel 100 g" is a qualifier only where nothing was weighed for the first name
+    const before = tokens[i - 1];
+    if (before?.t === 'quantity') return null;
+  }
+  return best;
+}
+
+function sameThing(a: Meaning, b: Meaning): Meaning | null {
+  if (a.kind === 'alkali' && b.kind === 'alkali')
+    return a.id === b.id || b.id === 'unsaid' ? a : a.id === 'unsaid' ? b : null;
+  if ((a.kind === 'alkali' && b.kind === 'stock') || (a.kind === 'stock' && b.kind === 'alkali')) {
+    const id = a.id === 'unsaid' ? b.id : a.id;
+    if (a.id !== 'unsaid' && b.id !== 'unsaid' && a.id !== b.id) return null;
+    return { kind: 'stock', id: id as 'naoh' | 'koh' | 'unsaid' };
+  }
+  if (a.kind === 'ambiguous' && b.kind === 'alkali') return b;
+  if (a.kind === 'alkali' && b.kind === 'ambiguous' && /hydroxide|potash|caustic|soda/.test(b.id)) return a;
+  if (a.kind === b.kind && (a.kind === 'scent' || a.kind === 'additive')) return a;
+  if (a.kind === 'scent' && b.kind === 'additive') return a;
+  if (a.kind === b.kind && a.id === b.id) return a;
+  return null;
+}
+
+/** Names with their decorations, and amounts with the same amount in another unit, in order. */
+export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
+  const items: Item[] = [];
+  let i = 0;
+  while (i < tokens.length) {
+    const token = tokens[i];
+    if (!token) break;
+    if (token.t === 'quantity') {
+      const { dim } = token.quantity;
+      if (dim !== 'temperature' && dim !== 'time' && dim !== 'length')
+        items.push({ kind: 'amount', quantity: token.quantity, same: null, from: i, to: i + 1 });
+      i++;
+      continue;
+    }
+    if (isWord(token) && token.sort === 'unknown') {
+      const end = unknownRun(tokens, i);
+      const next = tokens[end];
+      const text = tokens
+        .slice(i, end)
+        .map((one) => (isWord(one) ? one.text : ''))
+        .join(' ');
+      if (isThing(next) && next.meaning.kind !== 'role') {
+        const named = decorate(text, next);
+        const deeper = named.meaning === next.meaning ? qualified(tokens, end, lexicon) : null;
+        items.push({ kind: 'thing', named: deeper?.named ?? named, from: i, to: deeper?.to ?? end + 1 });
+        i = deeper?.to ?? end + 1;
+      } else {
+        items.push({
+          kind: 'thing',
+          named: { meaning: { kind: 'unknown', id: text }, text, how: 'name', meant: text },
+          from: i,
+          to: end,
+        });
+        i = end;
+      }
+      continue;
+    }
+    if (isThing(token)) {
+      const deeper = qualified(tokens, i, lexicon);
+      let named: Named = deeper?.named ?? {
+        meaning: token.meaning,
+        text: token.text,
+        how: token.how,
+        meant: token.meant,
+      };
+      let to = deeper?.to ?? i + 1;
+      const after = tokens[to];
+      if (named.meaning.kind === 'fat' && isWord(after)) {
+        const bare = !/oil|butter|fat|wax|tallow|lard|acid|ghee|lanolin/.test(named.meant);
+        if (bare && changers.test(after.text)) {
+          named = {
+            meaning: { kind: 'additive', id: `${named.text} ${after.text}` },
+            text: `${named.text} ${after.text}`,
+            how: 'decorated',
+            meant: named.meant,
+          };
+          to++;
+        } else if (blockers.test(after.text)) {
+          named = {
+            meaning: { kind: 'unknown', id: `${named.text} ${after.text}` },
+            text: `${named.text} ${after.text}`,
+            how: 'name',
+            meant: named.meant,
+          };
+          to++;
+        }
+      }
+      // "almond fragrance", "coconut EO": a scent
+      const following = tokens[to];
+      if (
+        named.meaning.kind === 'fat' &&
+        isThing(following) &&
+        following.meaning.kind === 'scent' &&
+        /^(fragrance|fragrances|eo|fo|scent|essential oil|fragrance oil|parfum|perfume|e o|f o)$/.test(following.meant)
+      ) {
+        named = {
+          meaning: following.meaning,
+          text: `${named.text} ${following.text}`,
+          how: 'name',
+          meant: following.meant,
+        };
+        to++;
+      }
+      const previous = tokens[i - 1];
+      if (
+        named.meaning.kind === 'fat' &&
+        isWord(previous) &&
+        blockers.test(previous.text) &&
+        !items.some((item) => item.to > i - 1)
+      )
+        named = {
+          meaning: { kind: 'unknown', id: `${previous.text} ${named.text}` },
+          text: `${previous.text} ${named.text}`,
+          how: 'name',
+          meant: named.meant,
+        };
+      items.push({ kind: 'thing', named, from: i, to });
+      i = to;
+      continue;
+    }
+    i++;
+  }
+  return joinSame(joinNames(items, tokens), tokens);
+}
+
+function unknownRun(tokens: readonly Token[], i: number): number {
+  let end = i + 1;
+  while (end < tokens.length && end - i < 4) {
+    const token = tokens[end];
+    if (!isWord(token) || token.sort !== 'unknown') break;
+    end++;
+  }
+  return end;
+}
+
+/** An unknown word before a name: a brand or adjective of a known fat, or an unknown kind of "oil". */
+function decorate(text: string, next: Extract<Token, { t: 'name' }>): Named {
+  const whole = `${text} ${next.text}`;
+  if (next.meaning.kind === 'ambiguous' && generic.has(next.meaning.id))
+    return { meaning: { kind: 'unknown', id: whole }, text: whole, how: 'name', meant: whole };
+  if (next.meaning.kind === 'fat') {
+    if (text.split(' ').some((word) => blockers.test(word)))
+      return { meaning: { kind: 'unknown', id: whole }, text: whole, how: 'name', meant: whole };
+    return { meaning: next.meaning, text: whole, how: 'decorated', meant: next.meant };
+  }
+  return { meaning: next.meaning, text: next.text, how: next.how, meant: next.meant };
+}
+
+/** `NaOH (sodium hydroxide)`, `lye/NaOH`, `lavender EO`: one thing named twice. */
+function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
+  const out: Item[] = [];
+  for (const item of items) {
+    const last = out.at(-1);
+    if (last?.kind === 'thing' && item.kind === 'thing') {
+      const between = tokens.slice(last.to, item.from);
+      const tight =
+        between.length <= 2 &&
+        between.every(
+          (token) =>
+            isSign(token, '(/=-:"\'*_[') ||
+            (isWord(token) && /^(or|aka|ie|called|like)$/.test(token.text)) ||
+            (isSign(token, ',.') && last.named.meaning.kind === 'alkali'),
+        );
+      const meaning = tight ? sameThing(last.named.meaning, item.named.meaning) : null;
+      if (meaning) {
+        const more = meaning === item.named.meaning ? item.named : last.named;
+        const closes = isSign(tokens[item.to], ')]') && isSign(tokens[item.from - 1], '([');
+        out[out.length - 1] = {
+          kind: 'thing',
+          named: { ...more, meaning, text: more.text },
+          from: last.from,
+          to: closes ? item.to + 1 : item.to,
+        };
+        continue;
+      }
+    }
+    out.push(item);
+  }
+  return out;
+}
+
+/** How far two statements of one amount may differ before they contradict: kitchen rounding. */
+export const sameWithin = 0.035;
+
+/** `450 g (15.9 oz)`: one amount in two units; both kept, so that they can be compared. */
+function joinSame(items: readonly Item[], tokens: readonly Token[]): Item[] {
+  const out: Item[] = [];
+  for (const item of items) {
+    const last = out.at(-1);
+    if (last?.kind === 'amount' && item.kind === 'amount' && last.same === null) {
+      const a = last.quantity;
+      const b = item.quantity;
+      const between = tokens.slice(last.to, item.from);
+      const bracketed =
+        between.length >= 1 &&
+        between.length <= 3 &&
+        between.every(
+          (token) =>
+            isSign(token, '(/=~-|[,') ||
+            (isWord(token) &&
+              /^(or|about|approx|approximately|is|that's|thats|ie|which|circa|ca|roughly|aka|equals|around)$/.test(
+                token.text,
+              )),
+        );
+      const tabbed = between.length === 1 && isSign(between[0], '\t');
+      const weights = a.dim === 'mass' && b.dim === 'mass' && a.unit?.id !== b.unit?.id;
+      const close = weights && Math.abs(a.value - b.value) <= sameWithin * Math.max(a.value, b.value);
+      const comma = between.every((token) => isSign(token, ',+&') || (isWord(token) && token.sort === 'joint'));
+      if (
+        weights &&
+        (close || ((bracketed || tabbed || between.length === 0) && !comma)) &&
+        (bracketed || tabbed || between.length === 0 || comma)
+      ) {
+        const closes = isSign(tokens[item.to], ')]');
+        out[out.length - 1] = {
+          kind: 'amount',
+          quantity: a,
+          same: b,
+          from: last.from,
+          to: closes ? item.to + 1 : item.to,
+        };
+        continue;
+      }
+    }
+    out.push(item);
+  }
+  return out;
+}

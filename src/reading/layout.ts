@@ -1,0 +1,80 @@
+/** Turns what looks like a table, a quote or a list into plain lines whose cells are parted by tabs. */
+export interface LaidOut {
+  readonly text: string;
+  readonly quoted: boolean;
+}
+
+/** Cells of a comma-separated line, quotes removed; null where a quote stays open. */
+function csvCells(line: string, separator: string): string[] {
+  const cells: string[] = [];
+  let cell = '';
+  let inQuotes = false;
+  for (const char of line) {
+    if (char === '"') inQuotes = !inQuotes;
+    else if (char === separator && !inQuotes) {
+      cells.push(cell.trim());
+      cell = '';
+    } else cell += char;
+  }
+  cells.push(cell.trim());
+  return cells;
+}
+
+/** Two or more neighbouring lines with one number of short cells each. */
+function csvBlocks(lines: readonly string[], separator: string): Set<number> {
+  const found = new Set<number>();
+  const counts = lines.map((line) => (line.includes(separator) ? csvCells(line, separator) : []));
+  const shaped = counts.map(
+    (cells, k) =>
+      cells.length >= 2 &&
+      cells.length <= 9 &&
+      cells.every((cell) => cell.length <= 40) &&
+      (separator === ';' || !/[,][ ]/.test(lines[k] ?? '') || /"/.test(lines[k] ?? '')) &&
+      !/\.\s+[A-Z]/.test(lines[k] ?? ''),
+  );
+  let begin = 0;
+  while (begin < lines.length) {
+    let end = begin;
+    const width = counts[begin]?.length ?? 0;
+    while (end < lines.length && shaped[end] && counts[end]?.length === width) end++;
+    const numeric = counts
+      .slice(begin, end)
+      .filter((cells) => cells.some((cell) => /\d/.test(cell)) && cells.some((cell) => /\p{L}{2}/u.test(cell))).length;
+    // commas also part figures (1,5) and clauses: ask for more of them
+    if (end - begin >= (separator === ';' ? 2 : 3) && numeric >= 2) for (let k = begin; k < end; k++) found.add(k);
+    begin = Math.max(end, begin + 1);
+  }
+  return found;
+}
+
+export function layOut(text: string): LaidOut {
+  let quoted = false;
+  let lines = text.split('\n').map((line) => {
+    const plain = line.replace(/^[ \t]*(?:>[ \t]?)+/, '');
+    if (plain !== line) quoted = true;
+    return plain;
+  });
+  lines = lines
+    // code fences and rules
+    .filter((line) => !/^\s*(```|~~~)/.test(line))
+    .map((line) => {
+      const trimmed = line.trim();
+      if (/^[\s|:+=_-]{3,}$/.test(trimmed) && /[-=_]/.test(trimmed))
+        return trimmed.includes('|') || trimmed.includes('+') ? null : '';
+      if (/^\|.*\|$/.test(trimmed) || (trimmed.match(/\|/g)?.length ?? 0) >= 2 || /\S\s\|\s\S/.test(trimmed))
+        return trimmed.replace(/^\||\|$/g, '').replace(/[ \t]*\|[ \t]*/g, '\t');
+      return line;
+    })
+    .filter((line): line is string => line !== null);
+  for (const separator of [';', ',']) {
+    const rows = csvBlocks(lines, separator);
+    if (rows.size > 0) lines = lines.map((line, k) => (rows.has(k) ? csvCells(line, separator).join('\t') : line));
+  }
+  // bold, italics, code and headings of Markdown
+  const out = lines
+    .join('\n')
+    .replace(/^[ \t]*#{1,6}[ \t]+/gm, '')
+    .replace(/\*\*|__|`/g, '')
+    .replace(/(^|[\s(])[*_](\S[^*_\n]{0,80}?\S|\S)[*_](?=[\s).,:;!?]|$)/gm, '$1$2');
+  return { text: out, quoted };
+}

@@ -1,0 +1,257 @@
+import type { Prim } from './scan.ts';
+
+/** A figure as written; `other` is a second value that the same digits could mean (`1.000`). */
+export interface Numeral {
+  readonly value: number;
+  readonly other: number | null;
+  /** Index behind the last prim used. */
+  readonly end: number;
+  readonly numbers: readonly number[];
+  readonly inWords: boolean;
+}
+
+/** Which decimal sign the post shows beyond doubt. */
+export interface DecimalHabit {
+  readonly comma: boolean;
+  readonly point: boolean;
+}
+
+const small: Readonly<Record<string, number>> = {
+  zero: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fourty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+  dozen: 12,
+  couple: 2,
+};
+const fractionWords: Readonly<Record<string, number>> = {
+  half: 1 / 2,
+  halves: 1 / 2,
+  third: 1 / 3,
+  thirds: 1 / 3,
+  quarter: 1 / 4,
+  quarters: 1 / 4,
+  fourth: 1 / 4,
+  fourths: 1 / 4,
+  fifth: 1 / 5,
+  fifths: 1 / 5,
+  eighth: 1 / 8,
+  eighths: 1 / 8,
+  tenth: 1 / 10,
+  tenths: 1 / 10,
+};
+
+export const isNumberWord = (word: string): boolean =>
+  Object.hasOwn(small, word) || word === 'hundred' || word === 'thousand' || word === 'half' || word === 'quarter';
+
+/** Value of digits with their separators; null where they form no number (`12.5.2024`). */
+export function digits(text: string, habit: DecimalHabit): { value: number; other: number | null } | null {
+  if (/^\d+$/.test(text)) return { value: Number(text), other: null };
+  if (/^\.\d+$/.test(text)) return { value: Number(`0${text}`), other: null };
+  const one = /^(\d+)([.,'])(\d+)$/.exec(text);
+  if (one) {
+    const [, whole = '', sign = '', tail = ''] = one;
+    const decimal = Number(`${whole}.${tail}`);
+    const grouped = Number(whole + tail);
+    if (sign === "'") return tail.length === 3 ? { value: grouped, other: null } : null;
+    if (tail.length !== 3 || whole.length > 3 || /^0/.test(whole)) return { value: decimal, other: null };
+    if (sign === ',')
+      return habit.comma ? { value: decimal, other: grouped } : { value: grouped, other: habit.point ? null : decimal };
+    return habit.comma ? { value: grouped, other: decimal } : { value: decimal, other: habit.point ? null : grouped };
+  }
+  const many = /^(\d{1,3})((?:[.,']\d{3})+)(?:([.,])(\d+))?$/.exec(text);
+  if (many) {
+    const [, head = '', groups = '', sign, tail] = many;
+    const separators = new Set(groups.replace(/\d/g, ''));
+    if (separators.size === 1 && (sign === undefined || !separators.has(sign)))
+      return { value: Number(`${head}${groups.replace(/\D/g, '')}${tail ? `.${tail}` : ''}`), other: null };
+  }
+  return null;
+}
+
+export function decimalHabit(prims: readonly Prim[]): DecimalHabit {
+  let comma = false;
+  let point = false;
+  for (const prim of prims) {
+    if (prim.kind !== 'number') continue;
+    if (/^\d+,(\d{1,2}|\d{4,})$/.test(prim.text) || /^0,\d+$/.test(prim.text)) comma = true;
+    else if (/^\d*\.(\d{1,2}|\d{4,})$/.test(prim.text) || /^0\.\d+$/.test(prim.text)) point = true;
+    else if (/^\d{1,3}(\.\d{3})+,\d+$/.test(prim.text)) comma = true;
+    else if (/^\d{1,3}(,\d{3})+\.\d+$/.test(prim.text)) point = true;
+  }
+  return { comma, point };
+}
+
+const wordAt = (prims: readonly Prim[], i: number): string => (prims[i]?.kind === 'word' ? (prims[i]?.text ?? '') : '');
+const numberAt = (prims: readonly Prim[], i: number): string | null =>
+  prims[i]?.kind === 'number' ? (prims[i]?.text ?? '') : null;
+const signAt = (prims: readonly Prim[], i: number, sign: string): boolean =>
+  prims[i]?.kind === 'sign' && prims[i]?.text === sign;
+
+/** `1/2` at i: the two numbers stand tight around the stroke. */
+function fractionAt(prims: readonly Prim[], i: number): number | null {
+  const top = numberAt(prims, i);
+  const bottom = numberAt(prims, i + 2);
+  if (top === null || bottom === null || !signAt(prims, i + 1, '/') || !prims[i + 1]?.glued || !prims[i + 2]?.glued)
+    return null;
+  if (signAt(prims, i + 3, '/') && numberAt(prims, i + 4) !== null) return null;
+  if (!/^\d{1,2}$/.test(top) || !/^([2-9]|1[0-6])$/.test(bottom) || Number(top) >= Number(bottom)) return null;
+  return Number(top) / Number(bottom);
+}
+
+/** "four hundred and fifty", "twelve and a half", "three quarters", "half"; null where none begins at i. */
+function inWords(prims: readonly Prim[], start: number): { value: number; end: number } | null {
+  let i = start;
+  let total = 0;
+  let current = 0;
+  let seen = false;
+  let lastSmall = 0;
+  for (;;) {
+    let word = wordAt(prims, i);
+    let from = i;
+    if (seen && (word === 'and' || signAt(prims, i, '-'))) {
+      from = i + 1;
+      word = wordAt(prims, from);
+      if (wordAt(prims, i) === 'and') {
+        const skip = word === 'a' || word === 'one' ? 1 : 0;
+        const part = fractionWords[wordAt(prims, from + skip)];
+        if (part !== undefined) return { value: total + current + part, end: from + skip + 1 };
+        const three = word === 'three' ? fractionWords[wordAt(prims, from + 1)] : undefined;
+        if (three !== undefined) return { value: total + current + 3 * three, end: from + 2 };
+        // "and" joins words of one number only behind a hundred or thousand
+        if (!(current >= 100 && current % 100 === 0) && !(current === 0 && total > 0)) break;
+      }
+      if (!Object.hasOwn(small, word)) break;
+    }
+    const value = small[word];
+    if (value !== undefined && Object.hasOwn(small, word)) {
+      if (word === 'dozen' && seen) current *= 12;
+      else {
+        const fits = lastSmall === 0 || (lastSmall >= 20 && lastSmall % 10 === 0 && value < 10);
+        if (!fits) break;
+        current += value;
+        lastSmall = value;
+      }
+      seen = true;
+      i = from + 1;
+      if (word === 'couple' && wordAt(prims, i) === 'of') i++;
+      continue;
+    }
+    if (word === 'hundred' || word === 'thousand') {
+      if (word === 'hundred') current = (current || 1) * 100;
+      else {
+        total += (current || 1) * 1000;
+        current = 0;
+      }
+      lastSmall = 0;
+      seen = true;
+      i = from + 1;
+      continue;
+    }
+    if (seen && word === 'point' && Object.hasOwn(small, wordAt(prims, i + 1))) {
+      let scale = 0.1;
+      let j = i + 1;
+      while (Object.hasOwn(small, wordAt(prims, j)) && (small[wordAt(prims, j)] ?? 10) < 10) {
+        current += (small[wordAt(prims, j)] ?? 0) * scale;
+        scale /= 10;
+        j++;
+      }
+      return { value: total + current, end: j };
+    }
+    break;
+  }
+  if (seen) {
+    const part = fractionWords[wordAt(prims, i)];
+    if (part !== undefined && part < 1 && total + current < 10 && !(wordAt(prims, i) === 'half')) {
+      let end = i + 1;
+      if (wordAt(prims, end) === 'of') end++;
+      if (wordAt(prims, end) === 'a' || wordAt(prims, end) === 'an') end++;
+      return { value: (total + current) * part, end };
+    }
+    return { value: total + current, end: i };
+  }
+  return null;
+}
+
+/** The figure that begins at prim `start`, in digits or words; null where none does. */
+export function numeralAt(prims: readonly Prim[], start: number, habit: DecimalHabit): Numeral | null {
+  const first = prims[start];
+  if (!first) return null;
+  if (first.kind === 'word') {
+    const word = first.text;
+    if (word === 'half' || word === 'quarter') {
+      let end = start + 1;
+      if (wordAt(prims, end) === 'of') end++;
+      if (wordAt(prims, end) === 'a' || wordAt(prims, end) === 'an') end++;
+      return { value: fractionWords[word] ?? 0, other: null, end, numbers: [start], inWords: true };
+    }
+    if (!isNumberWord(word)) return null;
+    const words = inWords(prims, start);
+    if (!words) return null;
+    return {
+      value: words.value,
+      other: null,
+      end: words.end,
+      numbers: Array.from({ length: words.end - start }, (_, k) => start + k),
+      inWords: true,
+    };
+  }
+  if (first.kind !== 'number') return null;
+  const lone = fractionAt(prims, start);
+  if (lone !== null) {
+    let end = start + 3;
+    if (wordAt(prims, end) === 'of' && /^an?$/.test(wordAt(prims, end + 1))) end += 2;
+    else if (/^an?$/.test(wordAt(prims, end)) && end < prims.length) end += 1;
+    return { value: lone, other: null, end, numbers: [start, start + 2], inWords: false };
+  }
+  const plain = digits(first.text, habit);
+  if (!plain) return null;
+  const whole = /^\d{1,3}$/.test(first.text);
+  // 2 1/2, 1-1/2, "1 and a half", "1 and 1/2"
+  if (whole) {
+    const dash =
+      signAt(prims, start + 1, '-') || wordAt(prims, start + 1) === 'and' || signAt(prims, start + 1, '&') ? 1 : 0;
+    const part = fractionAt(prims, start + 1 + dash);
+    if (part !== null && (dash === 1 || !prims[start + 1]?.glued))
+      return {
+        value: plain.value + part,
+        other: null,
+        end: start + 4 + dash,
+        numbers: [start, start + 1 + dash, start + 3 + dash],
+        inWords: false,
+      };
+    if (wordAt(prims, start + 1) === 'and' && /^(a|one)$/.test(wordAt(prims, start + 2))) {
+      const tail = fractionWords[wordAt(prims, start + 3)];
+      if (tail !== undefined)
+        return { value: plain.value + tail, other: null, end: start + 4, numbers: [start], inWords: false };
+    }
+    if (wordAt(prims, start + 1) === 'dozen')
+      return { value: plain.value * 12, other: null, end: start + 2, numbers: [start], inWords: false };
+  }
+  return { value: plain.value, other: plain.other, end: start + 1, numbers: [start], inWords: false };
+}

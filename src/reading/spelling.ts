@@ -1,0 +1,80 @@
+/** Edits a misspelt word may be away from the word meant: none up to four letters but a swap, then one, then two. */
+export function allowance(length: number): number {
+  if (length < 4) return 0;
+  return length < 8 ? 1 : 2;
+}
+
+/** Optimal string alignment distance (insert, delete, replace, swap of neighbours), given up beyond `most`. */
+export function distance(a: string, b: string, most: number): number {
+  if (Math.abs(a.length - b.length) > most) return most + 1;
+  let before: number[] = [];
+  let last: number[] = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row: number[] = [i];
+    let least = i;
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1];
+      let cost = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (last[j - 1] ?? 0) + (same ? 0 : 1));
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
+      row.push(cost);
+      least = Math.min(least, cost);
+    }
+    if (least > most) return most + 1;
+    before = last;
+    last = row;
+  }
+  return last[b.length] ?? most + 1;
+}
+
+function letters(word: string): number {
+  let mask = 0;
+  for (let i = 0; i < word.length; i++) mask |= 1 << (word.charCodeAt(i) & 31);
+  return mask;
+}
+
+function bits(mask: number): number {
+  let count = 0;
+  for (let rest = mask; rest; rest &= rest - 1) count++;
+  return count;
+}
+
+export interface Speller {
+  /** The words of the vocabulary nearest to `word` within its allowance, all at the same least distance. */
+  readonly nearest: (word: string) => readonly string[];
+}
+
+export function makeSpeller(vocabulary: readonly string[]): Speller {
+  const known = vocabulary.map((word) => ({ word, mask: letters(word) }));
+  const memo = new Map<string, readonly string[]>();
+  const search = (word: string): readonly string[] => {
+    let most = allowance(word.length);
+    if (most === 0) return [];
+    const mask = letters(word);
+    let best: string[] = [];
+    for (const one of known) {
+      if (Math.abs(one.word.length - word.length) > most || bits(mask ^ one.mask) > 2 * most) continue;
+      const away = distance(word, one.word, most);
+      if (away > most) continue;
+      // a word of four letters may only have two of them swapped
+      if (word.length === 4 && (one.word.length !== 4 || [...word].sort().join('') !== [...one.word].sort().join('')))
+        continue;
+      if (away < most) {
+        most = away;
+        best = [];
+      }
+      best.push(one.word);
+    }
+    return best;
+  };
+  return {
+    nearest: (word) => {
+      let found = memo.get(word);
+      if (!found) {
+        found = search(word);
+        if (memo.size < 2000) memo.set(word, found);
+      }
+      return found;
+    },
+  };
+}
