@@ -1,0 +1,108 @@
+import { createInterface } from 'node:readline';
+import type { ReadStream, WriteStream } from 'node:tty';
+import { type Bot, renderPlain, renderTerminal } from '../../src/index.ts';
+import { completions } from './complete.ts';
+import { readText } from './files.ts';
+import { isFarewell, messagesIn } from './messages.ts';
+import { keysOf, marksOff, marksOn } from './paste.ts';
+
+const asking = { platform: 'console', place: 'chat', person: 'local' } as const;
+
+const greeting = 'lyeward: try 500 g lard, 66 g NaOH, 150 g water · 1 cup shea in g · help · quit';
+
+/** Lines that follow each other faster than this (ms) were not typed one by one. */
+const burst = 25;
+
+/** More columns than this make lines that the eye loses. */
+const widest = 96;
+
+/** A line break inside the line that is being edited: readline has one line only, and so has its history. */
+const lineBreak = '⏎';
+const aroundBreak = / ?⏎ ?/g;
+
+/** All of standard input, answered message by message. */
+export function chatByPipe(bot: Bot, commands: readonly string[], write: (text: string) => boolean): void {
+  for (const message of messagesIn(readText('-'), commands)) {
+    if (isFarewell(message)) return;
+    const reply = bot.ask({ ...asking, text: message });
+    if (!write(`${renderPlain(reply.ok ? reply.answer : reply.fault, { details: false })}\n\n`)) return;
+  }
+}
+
+/** The chat on a terminal, until `quit`, Ctrl-D, or Ctrl-C on an empty line. */
+export function chatByTerminal(
+  bot: Bot,
+  commands: readonly string[],
+  input: ReadStream,
+  output: WriteStream,
+): Promise<void> {
+  const colour = output.hasColors();
+  const answer = (text: string) => {
+    const reply = bot.ask({ ...asking, text });
+    const columns = Math.min(output.columns, widest);
+    const said = reply.ok ? reply.answer : reply.fault;
+    output.write(`\n${renderTerminal(said, { details: false, columns, colour })}\n\n`);
+  };
+
+  const chat = createInterface({
+    input: keysOf(input, (pasted) => chat.write(pasted.replaceAll('\n', ` ${lineBreak} `))),
+    output,
+    terminal: true,
+    prompt: '> ',
+    completer: (line: string) => completions(line, bot.complete(line)),
+    removeHistoryDuplicates: true,
+  });
+
+  /** The lines so far: of one message, each but the last ended by a backslash, or of one burst. */
+  let lines: string[] = [];
+  let timer: NodeJS.Timeout | undefined;
+  const restart = () => {
+    lines = [];
+    chat.setPrompt('> ');
+    chat.prompt();
+  };
+  const finish = () => {
+    if (lines.at(-1)?.endsWith('\\')) {
+      chat.setPrompt('… ');
+      chat.prompt();
+      return;
+    }
+    const text = lines.map((line) => line.replace(/\\$/, '').replaceAll(aroundBreak, '\n')).join('\n');
+    const isTyped = lines.length === 1 || lines.slice(0, -1).every((line) => line.endsWith('\\'));
+    for (const message of isTyped ? [text] : messagesIn(text, commands)) {
+      if (isFarewell(message)) {
+        chat.close();
+        return;
+      }
+      if (message.trim() !== '') answer(message);
+    }
+    restart();
+  };
+
+  chat.on('line', (line) => {
+    lines.push(line);
+    clearTimeout(timer);
+    timer = setTimeout(finish, burst);
+  });
+  chat.on('SIGINT', () => {
+    if (chat.line === '' && lines.length === 0) {
+      chat.close();
+      return;
+    }
+    // Ctrl-E and Ctrl-U: to the end of the line, and all of it away.
+    chat.write(null, { ctrl: true, name: 'e' });
+    chat.write(null, { ctrl: true, name: 'u' });
+    restart();
+  });
+
+  output.write(`${marksOn}${greeting}\n\n`);
+  chat.prompt();
+  return new Promise((resolve) => {
+    chat.on('close', () => {
+      clearTimeout(timer);
+      output.write(`${marksOff}\n`);
+      input.unref();
+      resolve();
+    });
+  });
+}

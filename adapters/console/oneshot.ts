@@ -1,0 +1,63 @@
+import { type Bot, type Fault, type Reply, renderJson, renderPlain } from '../../src/index.ts';
+import { parseArguments, usage } from './arguments.ts';
+
+/** What a one-shot question touches outside itself. */
+export interface Io {
+  readonly readText: (file: string) => string;
+  readonly readLines: (file: string) => Iterable<string>;
+  /** Descriptor 1 or 2; false where nobody reads any more. */
+  readonly write: (descriptor: 1 | 2, text: string) => boolean;
+}
+
+/** Values of `sysexits.h` for a wrong call, a file that is not there and one that cannot be made. */
+const status = { answered: 0, bug: 1, notAnswered: 2, usage: 64, noInput: 66, noOutput: 73 } as const;
+
+const asking = { platform: 'console', place: 'ask', person: 'local' } as const;
+
+const saidOf = (reply: Reply) => (reply.ok ? reply.answer : reply.fault);
+
+const statusOf = (reply: Reply): number =>
+  reply.ok ? status.answered : reply.fault.code === 'failed' ? status.bug : status.notAnswered;
+
+/** What stands in for an answer where the core itself could not be made or broke its promise not to throw. */
+function broken(error: unknown): Fault {
+  return {
+    code: 'failed',
+    message: `Something went wrong on our side: ${error instanceof Error ? error.message : String(error)}`,
+    hint: `Please pass on the number ${crypto.randomUUID().slice(0, 8)} and what you asked.`,
+    candidates: [],
+    caution: [],
+  };
+}
+
+export function oneShot(words: readonly string[], createBot: () => Bot, io: Io): number {
+  const parsed = parseArguments(words);
+  if (!parsed.ok) {
+    io.write(2, `ask: ${parsed.message}\n\n${usage}`);
+    return status.usage;
+  }
+  const { json, from } = parsed.value;
+  const show = (said: Parameters<typeof renderJson>[0]): boolean =>
+    io.write(1, `${json ? renderJson(said) : renderPlain(said, { details: false })}\n`);
+
+  try {
+    const bot = createBot();
+    const ask = (text: string) => bot.ask({ ...asking, text });
+    if (from !== 'standard input' && 'turns' in from) {
+      for (const line of io.readLines(from.turns)) {
+        if (!show(saidOf(ask(line.replaceAll('\\n', '\n'))))) break;
+      }
+      return status.answered;
+    }
+    const reply = ask(from === 'standard input' ? io.readText('-') : from.text);
+    show(saidOf(reply));
+    return statusOf(reply);
+  } catch (error) {
+    if (error instanceof Error && 'syscall' in error && 'path' in error) {
+      io.write(2, `ask: cannot read ${error.path}: ${error.message}\n`);
+      return status.noInput;
+    }
+    show(broken(error));
+    return status.bug;
+  }
+}
