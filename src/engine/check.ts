@@ -25,7 +25,7 @@ import { type Dissolving, dissolvingOf } from './water.ts';
 import { SUPERFAT_RANGE, USUAL_SUPERFAT } from './weigh.ts';
 
 /** Free caustic alkali, as NaOH, that a toilet soap may hold: IS 2888:2004, 0.05 % (figure quoted from memory). */
-export const FREE_CAUSTIC_LIMIT = 0.0005;
+const FREE_CAUSTIC_LIMIT = 0.0005;
 
 export interface Superfat {
   readonly nominal: number;

@@ -4,12 +4,12 @@ import { type EngineFault, refuse } from './fault.ts';
 import type { Recipe, Share } from './recipe.ts';
 
 /** Greatest single amount, g: a thousand tonnes. */
-export const MOST_GRAMS = 1e9;
+const MOST_GRAMS = 1e9;
 /** Least fat and least alkali of a batch, g. */
-export const LEAST_FAT_GRAMS = 0.1;
-export const LEAST_ALKALI_GRAMS = 1e-3;
+const LEAST_FAT_GRAMS = 0.1;
+const LEAST_ALKALI_GRAMS = 1e-3;
 /** Scale step, g: from an analytical balance to a platform scale. */
-export const STEP_RANGE: readonly [number, number] = [1e-4, 1000];
+const STEP_RANGE: readonly [number, number] = [1e-4, 1000];
 export const PURITY_RANGE: readonly [number, number] = [0.01, 1];
 
 /** Null when a figure is finite and within [low, high]. */

@@ -6,7 +6,7 @@ import { done, type Result, refuse } from './fault.ts';
 import { ratioOf, WATER_LIMITS } from './water.ts';
 
 /** What a solution can be asked to hold: from 1 % to what dissolves at 20 °C. */
-export const SOLUTION_RANGE: readonly [number, number] = [0.01, WATER_LIMITS.solubility];
+const SOLUTION_RANGE: readonly [number, number] = [0.01, WATER_LIMITS.solubility];
 
 const badSolution = (concentration: number) =>
   outside('concentration-out-of-range', 'concentration', concentration, SOLUTION_RANGE);

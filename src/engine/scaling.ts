@@ -21,7 +21,7 @@ export type ScaleTarget =
   /** What there is of some ingredients, by id (`water` too): the one that runs out first decides. */
   | { readonly kind: 'at-hand'; readonly amounts: readonly { readonly id: string; readonly grams: number }[] };
 
-export const FACTOR_RANGE: readonly [number, number] = [1e-4, 1e4];
+const FACTOR_RANGE: readonly [number, number] = [1e-4, 1e4];
 
 export interface Scaled {
   readonly factor: number;
@@ -36,7 +36,7 @@ export interface Scaled {
 }
 
 /** By how much to multiply; `scarcest` only for `at-hand`. */
-export function scaleFactor(
+function scaleFactor(
   recipe: Recipe,
   fats: Fats,
   target: ScaleTarget,

@@ -10,7 +10,7 @@ import { ALKALI_MOLAR_MASS, GLYCEROL_MOLAR_MASS, WATER_MOLAR_MASS } from './chem
 import type { Recipe } from './recipe.ts';
 
 /** Water that a cured bar still holds, as a share (common practice). */
-export const CURED_WATER: readonly [number, number] = [0.08, 0.15];
+const CURED_WATER: readonly [number, number] = [0.08, 0.15];
 
 export interface SoapFigures {
   /** Everything in the pot, g; additives are not in a recipe and not counted. */

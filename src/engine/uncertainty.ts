@@ -77,14 +77,14 @@ export function spreadOf(recipe: Recipe, fats: Fats): Spread {
 }
 
 /** Probability that the superfat lies below x. */
-export function superfatBelow({ alkali, demand, errors }: Spread, x: number): number {
+function superfatBelow({ alkali, demand, errors }: Spread, x: number): number {
   const y = 1 - x;
   const widths = errors.map(({ side, width }) => (side === 'demand' ? Math.abs(y) * width : width));
   return uniformSumBelow(alkali - y * demand, widths);
 }
 
 /** Superfat (share) at which its distribution reaches p. Needs a demand above 0. */
-export function superfatAt(spread: Spread, p: number): number {
+function superfatAt(spread: Spread, p: number): number {
   let alkaliHalf = 0;
   let demandHalf = 0;
   for (const { side, width } of spread.errors) {

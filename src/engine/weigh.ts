@@ -18,13 +18,13 @@ export const SUPERFAT_RANGE: readonly [number, number] = [0, 0.99];
 
 export interface LyeRequest extends Omit<Recipe, 'alkali' | 'waterGrams'> {
   /** Share of the demand to leave, `SUPERFAT_RANGE`; 5 % when unsaid. */
-  readonly superfat?: number;
+  readonly superfat?: number | undefined;
   /** One or two, with shares that sum to 1. */
   readonly alkali: readonly AlkaliPart[];
-  readonly splitBy?: SplitBy;
-  readonly water?: WaterRule;
+  readonly splitBy?: SplitBy | undefined;
+  readonly water?: WaterRule | undefined;
   /** A liquid that takes the place of all water, gram for gram; its fat joins the demand. */
-  readonly insteadOfWater?: Liquid;
+  readonly insteadOfWater?: Liquid | undefined;
 }
 
 export interface ToWeigh {

@@ -4,7 +4,7 @@ import type { AlkaliAmount, Recipe, Share } from '../../src/engine/recipe.ts';
 
 export const exactly = (value: number): Share => ({ nominal: value, low: value, high: value });
 
-export const chosen = (low: number, high: number, fromMemory = false): Chosen => ({
+const chosen = (low: number, high: number, fromMemory = false): Chosen => ({
   low,
   high,
   nominal: (low + high) / 2,
@@ -51,7 +51,7 @@ export const lard = fat('lard', { sv: [192, 203], fromMemory: true });
 export const butterfat = fat('butterfat', { sv: [218, 235] });
 export const stearic = fat('stearic', { sv: [194, 212], kind: 'fatty-acid', acids: { 'C16:0': 0.5, 'C18:0': 0.5 } });
 export const beeswax = fat('beeswax', { sv: [87, 104], kind: 'wax' });
-export const allFats = [olive, coconut, castor, shea, lard, butterfat, stearic, beeswax];
+const allFats = [olive, coconut, castor, shea, lard, butterfat, stearic, beeswax];
 export const fats: ReadonlyMap<string, Fat> = new Map(allFats.map((one) => [one.id, one]));
 
 export const citric: Acid = {
@@ -98,13 +98,17 @@ export const recipe = (changes: Partial<Recipe> = {}): Recipe => ({
   ...changes,
 });
 
-/** A small seeded generator (mulberry32), uniform on [0, 1). */
+/** A seeded generator, uniform on [0, 1): Doty-Humphrey's small fast counter (sfc32), which passes PractRand. */
 export function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  let [a, b, c, counter] = [seed | 0, seed ^ 0x9e3779b9, 0x243f6a88, 1];
+  const next = (): number => {
+    const sum = (a + b + counter) | 0;
+    counter = (counter + 1) | 0;
+    a = b ^ (b >>> 9);
+    b = (c + (c << 3)) | 0;
+    c = (((c << 21) | (c >>> 11)) + sum) | 0;
+    return (sum >>> 0) / 4294967296;
   };
+  for (let warm = 0; warm < 15; warm++) next();
+  return next;
 }

@@ -1,6 +1,7 @@
 /** What must hold for every recipe the engine accepts. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { balanceOf, demandOf, superfatOf } from '../../src/engine/alkali.ts';
 import { checkRecipe } from '../../src/engine/check.ts';
 import { composeBlend } from '../../src/engine/composition.ts';
@@ -8,10 +9,12 @@ import type { AlkaliAmount, FatAmount, Recipe } from '../../src/engine/recipe.ts
 import { scaleRecipe } from '../../src/engine/scaling.ts';
 import { soapFigures } from '../../src/engine/soap.ts';
 import { toWeigh } from '../../src/engine/weigh.ts';
-import { allFats, citric, exactly, fats, milk } from '../engine/fixtures.ts';
+import { exactly } from '../engine/fixtures.ts';
+
+const { fats, acids, liquids } = loadCatalogue();
 
 const amount = fc.double({ min: 0.5, max: 5000, noNaN: true });
-const fatAmount: fc.Arbitrary<FatAmount> = fc.record({ fat: fc.constantFrom(...allFats), grams: amount });
+const fatAmount: fc.Arbitrary<FatAmount> = fc.record({ fat: fc.constantFrom(...fats.values()), grams: amount });
 const fatList = fc.array(fatAmount, { minLength: 1, maxLength: 10 });
 const purity = fc
   .tuple(fc.double({ min: 0.5, max: 1, noNaN: true }), fc.double({ min: 0, max: 0.3, noNaN: true }))
@@ -25,16 +28,19 @@ const alkaliAmount: fc.Arbitrary<AlkaliAmount> = fc.record({
   grams: amount,
   purity,
 });
+const liquidAmount = fc.record({ liquid: fc.constantFrom(...liquids.values()), grams: amount });
+const acidAmount = fc.record({
+  acid: fc.constantFrom(...acids.values()),
+  grams: fc.double({ min: 0, max: 50, noNaN: true }),
+});
 const step = fc.constantFrom(0.01, 0.1, 0.5, 1, 2.8349523125, 5);
 const anyRecipe: fc.Arbitrary<Recipe> = fc.record({
   fats: fatList,
   after: fc.array(fatAmount, { maxLength: 2 }),
   alkali: fc.array(alkaliAmount, { minLength: 1, maxLength: 3 }),
   waterGrams: fc.double({ min: 0, max: 5000, noNaN: true }),
-  liquids: fc.array(fc.record({ liquid: fc.constant(milk), grams: amount }), { maxLength: 2 }),
-  acids: fc.array(fc.record({ acid: fc.constant(citric), grams: fc.double({ min: 0, max: 50, noNaN: true }) }), {
-    maxLength: 2,
-  }),
+  liquids: fc.array(liquidAmount, { maxLength: 2 }),
+  acids: fc.array(acidAmount, { maxLength: 2 }),
   scaleStepGrams: step,
 });
 
@@ -173,8 +179,8 @@ describe('what to weigh', () => {
   const request = fc.record({
     fats: fatList,
     after: fc.constant([]),
-    liquids: fc.array(fc.record({ liquid: fc.constant(milk), grams: amount }), { maxLength: 1 }),
-    acids: fc.array(fc.record({ acid: fc.constant(citric), grams: amount }), { maxLength: 1 }),
+    liquids: fc.array(liquidAmount, { maxLength: 1 }),
+    acids: fc.array(acidAmount, { maxLength: 1 }),
     superfat: fc.double({ min: 0, max: 0.9, noNaN: true }),
     splitBy: fc.constantFrom('demand', 'weight'),
     alkali: fc.tuple(purity, purity, fc.double({ min: 0, max: 1, noNaN: true })).map(

@@ -1,0 +1,44 @@
+import { loadCatalogue } from '../../../src/catalogue/load.ts';
+import type { Chosen, Fat } from '../../../src/catalogue/types.ts';
+import { COMPOSITION_TOLERANCE, compositionOf } from '../../../src/engine/composition.ts';
+import type { Group, Row } from '../row.ts';
+
+const TRUSTED = ['standard', 'pharmacopoeia', 'regulation'];
+
+/** Why a figure from the fatty acids lies outside a standard's range none the less. */
+const EXPLAINED: Readonly<Record<string, string>> = {};
+
+function rowOf(
+  fat: Fat,
+  figure: 'saponification' | 'iodine',
+  chosen: Chosen | null,
+  titleOf: (id: string) => string,
+): Row[] {
+  const taken = chosen?.entries[chosen.taken];
+  const ours = compositionOf(fat)?.[figure].nominal;
+  if (!chosen || !taken || ours === undefined || !TRUSTED.includes(taken.grade)) return [];
+  const explained = EXPLAINED[`${fat.id} ${figure}`];
+  const row: Row = {
+    check: `${fat.name}: ${figure} value from its fatty acids`,
+    source: `${titleOf(taken.source)}${taken.fromMemory ? ' (quoted from memory)' : ''}`,
+    unit: figure === 'saponification' ? 'mg KOH/g' : 'g I₂/100 g',
+    expected: [chosen.low, chosen.high],
+    ours,
+    tolerance: figure === 'saponification' ? COMPOSITION_TOLERANCE * ours : 0.02 * ours,
+  };
+  return [explained === undefined ? row : { ...row, explained }];
+}
+
+export function standards(): Group {
+  const { fats, sources } = loadCatalogue();
+  const titleOf = (id: string): string => sources.get(id)?.title ?? id;
+  return {
+    title: 'Ranges of Codex and the pharmacopoeias',
+    about:
+      'The second route (AOCS Cd 3a-94, Cd 1c-85, unsaponifiable matter taken off) must give what the standard allows. Typical compositions are midpoints of ranges: 2 % is allowed beside the range.',
+    rows: [...fats.values()].flatMap((fat) => [
+      ...rowOf(fat, 'saponification', fat.saponification, titleOf),
+      ...rowOf(fat, 'iodine', fat.iodine, titleOf),
+    ]),
+  };
+}
