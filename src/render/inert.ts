@@ -3,8 +3,8 @@ const rightToLeft =
 
 /**
  * Text that shows in the order it is stored. Control characters (terminal sequences among them), direction controls
- * and invisible characters go; every kind of line end becomes `\n`. A left-to-right mark after right-to-left letters
- * keeps the figures that follow in their place (Unicode Standard Annex 9, rules W2 and W7).
+ * and invisible characters go; every kind of line end becomes `\n`. Left-to-right marks around right-to-left letters
+ * keep the figures beside them in their place, and their line from left to right (Unicode Standard Annex 9).
  */
 export function inert(text: string): string {
   return text
@@ -12,7 +12,7 @@ export function inert(text: string): string {
     .replace(/\r\n?|[\v\f\u0085\u2028\u2029]/g, '\n')
     .replace(/\t/g, ' ')
     .replace(/(?!\n)[\p{Cc}\p{Cf}]/gu, '')
-    .replace(rightToLeft, '$&\u200e');
+    .replace(rightToLeft, '\u200e$&\u200e');
 }
 
 /** The same on one line, for a cell or a label. */
