@@ -10,7 +10,7 @@ import {
 import { batterVolume, lyeDensity, mouldVolume } from '../../src/engine/mould.ts';
 import { leastBatch, type ScaleTarget, scaleRecipe } from '../../src/engine/scaling.ts';
 import { batchGramsOf } from '../../src/engine/soap.ts';
-import { citric, fats, lard, naoh, olive, recipe } from './fixtures.ts';
+import { citric, fats, lard, milk, naoh, olive, recipe } from './fixtures.ts';
 
 const scale = (target: ScaleTarget, changes = {}, superfat?: number) => {
   const answer = scaleRecipe(recipe(changes), fats, target, superfat);
@@ -65,6 +65,11 @@ describe('scaling', () => {
     expect(batterVolume(made)).toBeCloseTo(1200, 0);
     expect(batchGramsOf(made) / 1200).toBeGreaterThan(0.98);
     expect(batchGramsOf(made) / 1200).toBeLessThan(1.06);
+  });
+
+  it('counts milk as its water and the rest', () => {
+    const [milky, watery] = [recipe({ liquids: [{ liquid: milk, grams: 100 }] }), recipe({ waterGrams: 230 + 87 })];
+    expect(batterVolume(milky) - batterVolume(watery)).toBeCloseTo(13, 9);
   });
 
   it('never drops a fat to nothing', () => {

@@ -84,6 +84,12 @@ describe('the interval', () => {
     expect(lots[0]?.width).toBeCloseTo((110 * 17) / 56105, 9);
   });
 
+  it('lets no weight be off by more than itself', () => {
+    const crumb = spreadOf(recipe({ fats: [{ fat: olive, grams: 0.3 }] }), fats);
+    const weighing = crumb.errors.find(({ source, id }) => source === 'weighing' && id === 'olive');
+    expect(weighing?.width).toBeCloseTo((0.6 * 190) / 56105, 12);
+  });
+
   it('widens with the purity only when that is a range', () => {
     const width = (purity: Parameters<typeof naoh>[1]): number => {
       const { low, high } = superfatInterval(spreadOf(recipe({ alkali: [naoh(102, purity)] }), fats));

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { balanceOf, superfatOf } from '../../src/engine/alkali.ts';
+import { roundDown } from '../../src/engine/scale-step.ts';
 import { type LyeRequest, toWeigh } from '../../src/engine/weigh.ts';
-import { coconut, exactly, fats, lard, milk, naoh, olive } from './fixtures.ts';
+import { citric, coconut, exactly, fats, lard, milk, naoh, olive } from './fixtures.ts';
 
 const pureNaoh = [{ id: 'naoh', purity: exactly(1), share: 1 }] as const;
 const request = (changes: Partial<LyeRequest> = {}): LyeRequest => ({
@@ -39,15 +40,20 @@ describe('what to weigh', () => {
   });
 
   it('does not lose a step to the last bit of a division', () => {
-    // 56.105 g of a fat of SV 1000·39.997/39.997… : exactly 97 g by construction of the superfat.
-    const demand = weigh({ superfat: 0, scaleStepGrams: 0.0001 }).exact[0]?.grams ?? 0;
-    expect(weigh({ superfat: 1 - 97 / demand }).recipe.alkali[0]?.grams).toBe(97);
+    // 0.3 / 0.1 is 2.999…96 in binary.
+    expect(roundDown(0.3, 0.1)).toBe(0.3);
+    expect(roundDown(0.2999, 0.1)).toBe(0.2);
   });
 
   it('allows for purity', () => {
     const impure = weigh({ alkali: [{ id: 'koh', purity: exactly(0.9), share: 1 }] });
     const pure = weigh({ alkali: [{ id: 'koh', purity: exactly(1), share: 1 }] });
     expect(impure.exact[0]?.grams).toBeCloseTo((pure.exact[0]?.grams ?? 0) / 0.9, 9);
+  });
+
+  it('feeds acids first', () => {
+    const [plain, sour] = [weigh(), weigh({ acids: [{ acid: citric, grams: 21 }] })];
+    expect((sour.exact[0]?.grams ?? 0) - (plain.exact[0]?.grams ?? 0)).toBeCloseTo(13.117, 2);
   });
 
   it.each([
@@ -70,6 +76,9 @@ describe('what to weigh', () => {
     expect(recipe.waterGrams).toBe(0);
     const alkali = recipe.alkali[0]?.grams ?? 0;
     expect(Math.abs((recipe.liquids[0]?.grams ?? 0) - (alkali * 67) / 33)).toBeLessThan(3);
+    // Cream of 36 % fat asks for alkali, which asks for cream: 10 % more than plain water would be.
+    const cream = weigh({ insteadOfWater: { ...milk, fatShare: 0.36 }, scaleStepGrams: 0.01 }).recipe;
+    expect(cream.liquids[0]?.grams).toBeCloseTo(((cream.alkali[0]?.grams ?? 0) * 67) / 33, 1);
     expect(alkali).toBeGreaterThan(weigh().recipe.alkali[0]?.grams ?? 0);
     expect(superfatOf(balanceOf(recipe, fats))).toBeGreaterThanOrEqual(0.05);
   });
