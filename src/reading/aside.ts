@@ -208,6 +208,44 @@ function telephone(prims: readonly Prim[], i: number): Aside | null {
   return null;
 }
 
+/** `L2417`, `RB-12`, `B-0314-2`: digits tight behind one to three letters that name nothing. */
+function code(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
+  if (!prims[i]?.glued) return null;
+  let before = i - 1;
+  if (is(prims[before], '-') && prims[before]?.glued) before--;
+  const word = prims[before];
+  if (
+    word?.kind !== 'word' ||
+    word.raw.length > 3 ||
+    word.glued ||
+    lexicon.names.next?.has(word.text) ||
+    lexicon.units.next?.has(word.text) ||
+    word.text === 'x'
+  )
+    return null;
+  let end = i + 1;
+  while (prims[end]?.glued && (isNumber(prims[end]) || (is(prims[end], '-') && isNumber(prims[end + 1])))) end++;
+  return found('part of a code', i, end, prims);
+}
+
+/** `1.` `2)` at the head of a line. */
+function listNumber(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
+  let before = i - 1;
+  if (prims[before]?.kind === 'sign' && /^[-*•(]$/.test(prims[before]?.text ?? '')) before--;
+  if (before >= 0 && prims[before]?.kind !== 'line') return null;
+  const after = prims[i + 1];
+  const bare = prims[i]?.text ?? '';
+  if (
+    !/^\d{1,2}$/.test(bare) ||
+    after?.kind !== 'sign' ||
+    !after.glued ||
+    !(after.text === '.' || after.text === ')' || after.text === ':' || after.text === ']') ||
+    prims[i + 2]?.glued
+  )
+    return null;
+  return unitAt(prims, i + 1, lexicon) ? null : found('the number of a list item', i, i + 2, prims);
+}
+
 /** `10 x 3 x 3 in`, `20cm x 10cm`; two factors of which the last has a mass or volume are a multiple instead. */
 function size(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
   let j = i;
@@ -264,5 +302,12 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
     return address(prims, i) ?? money(prims, i) ?? telephone(prims, i);
   }
   if (prim.kind !== 'number') return null;
-  return size(prims, i, lexicon) ?? dateOrTime(prims, i) ?? money(prims, i) ?? telephone(prims, i);
+  return (
+    code(prims, i, lexicon) ??
+    listNumber(prims, i, lexicon) ??
+    size(prims, i, lexicon) ??
+    dateOrTime(prims, i) ??
+    money(prims, i) ??
+    telephone(prims, i)
+  );
 }

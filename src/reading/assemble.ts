@@ -312,6 +312,8 @@ function readRoles(assembly: Assembly, binding: Binding): Roles {
           assembly.fate(quantity, 'used', 'water to alkali');
           break;
         }
+        case 'equal':
+          break;
         case 'purity':
           roles.purity = asPurity(quantity);
           assembly.fate(quantity, 'used', 'purity');
@@ -360,7 +362,10 @@ function settleShares(assembly: Assembly, rows: readonly Row[], roles: Roles): M
   const grams = new Map<Row, number>();
   const fats = rows.filter((row) => row.named.meaning.kind === 'fat' || row.named.meaning.kind === 'unheld');
   const parts = fats.filter((row) => row.amount?.dim === 'parts');
-  const shares = fats.filter((row) => row.share && !row.amount);
+  const weighedIds = new Set(
+    fats.filter((row) => row.amount && row.amount.dim !== 'parts').map((row) => row.named.meaning.id),
+  );
+  const shares = fats.filter((row) => row.share && !row.amount && !weighedIds.has(row.named.meaning.id));
   const bareShares =
     shares.length === 0 && parts.length === 0 && roles.totalFats
       ? fats.filter((row) => row.amount?.dim === 'bare')
@@ -533,6 +538,7 @@ export function assemble(source: Source): RecipeReading {
   const of = (kind: Kindred): Row[] => rows.filter((row) => row.named.meaning.kind === kind);
 
   unknownNames(assembly, rows, gramsFor);
+  if (twoRecipes(assembly, rows, gramsFor)) assembly.doubts.push({ id: 'two-recipes' });
   const prose = linesOf(tokens).length <= 3 && rows.length >= 3;
   const fatRows = of('fat').flatMap((row) => {
     const grams = gramsFor(row);
@@ -582,6 +588,10 @@ export function assemble(source: Source): RecipeReading {
 
   mentions(assembly, rows, roles);
   orphans(assembly, rows);
+  looseRatio(assembly, roles, rows);
+  eitherOr(assembly);
+  vagueAmounts(assembly, rows);
+  if (takenBack.test(source.text) && rows.length > 0) assembly.doubts.push({ id: 'corrected', said: takenBack.exec(source.text)?.[0] ?? '' });
   const alkaliGrams = alkali.reduce((sum, one) => sum + one.grams, 0);
   const sums = {
     fats: fatGrams,
@@ -655,20 +665,29 @@ function unknownNames(assembly: Assembly, rows: readonly Row[], gramsFor: (row: 
       if (/hydroxide|potash|caustic|^soda$|natron/.test(meaning.id))
         assembly.doubts.push({ id: 'which-alkali', said: text });
       else assembly.doubts.push({ id: 'ambiguous-name', said: text, candidates: meaning.candidates, why: meaning.why });
-    } else if (meaning.kind === 'unheld')
-      assembly.doubts.push({ id: 'unheld-fat', said: text, candidates: meaning.candidates });
-    else if (meaning.kind === 'unknown') {
-      const fatty =
-        /\b(oil|butter|fat|wax|tallow|lard|acid|ol|oel|huile|aceite|olio|beurre|burro|hydroxide|lye|milk|milch)\b/.test(
-          meaning.id,
-        );
-      const grams = row.amount?.dim === 'mass' ? row.amount.value : null;
-      const spoon = row.amount?.dim === 'volume' && spoons.has(row.amount.unit?.id ?? '');
-      if (!fatty && (spoon || (grams !== null && weighed > 0 && grams <= 0.02 * weighed)))
-        assembly.assume('additive', `I took "${text}" as an additive that eats no alkali.`);
-      else assembly.doubts.push({ id: 'unknown-fat', said: text, candidates: nearNames(assembly, text) });
-    }
+    } else if (meaning.kind === 'unheld') assembly.doubts.push({ id: 'unheld-fat', said: text, candidates: meaning.candidates });
+    else if (meaning.kind === 'unknown') unknownName(assembly, row, weighed, rows);
   }
+}
+
+const fattyWord =
+  /\b(oil|butter|fat|wax|tallow|lard|acid|ol|oel|huile|aceite|olio|beurre|burro|hydroxide|lye|milk|milch)\b/;
+
+function unknownName(assembly: Assembly, row: Row, weighed: number, rows: readonly Row[]): void {
+  const { meaning, text } = row.named;
+  const fatty = fattyWord.test(meaning.id);
+  const grams = row.amount?.dim === 'mass' ? row.amount.value : null;
+  const spoon = row.amount?.dim === 'volume' && spoons.has(row.amount.unit?.id ?? '');
+  const loose = (row.amount === null || row.amount.dim === 'bare') && !fatty;
+  const alike = rows.some((other) => other !== row && other.named.meaning.kind === 'fat' && (row.amount ? other.amount?.dim === 'bare' : other.share !== null && other.amount === null));
+  if (loose && !alike) {
+    const quantity = row.amount ?? row.share;
+    if (quantity) {
+      assembly.assume('left-out', `I left out "${text} ${quantity.text}".`);
+      assembly.fate(quantity, 'aside', 'no ingredient beside it');
+    }
+  } else if (!fatty && (spoon || (grams !== null && weighed > 0 && grams <= 0.02 * weighed))) assembly.assume('additive', `I took "${text}" as an additive that eats no alkali.`);
+  else assembly.doubts.push({ id: 'unknown-fat', said: text, candidates: nearNames(assembly, text) });
 }
 
 /** Known fats whose names share a word or most letters with what was typed. */
@@ -704,6 +723,11 @@ function readAlkali(
   const { text, lexicon, items } = assembly.source;
   const alkali: { id: AlkaliId; grams: number; purity: Purity | null; stock: boolean; row: Row }[] = [];
   const mentioned = new Set<AlkaliId>();
+  const stockShare =
+    rows.find((row) => row.named.meaning.kind === 'stock' && row.share)?.share?.value ??
+    rows.find((row) => row.named.meaning.kind === 'alkali' && row.share && !row.amount && row.share.value <= 0.55)
+      ?.share?.value ??
+    null;
   for (const item of items)
     if (
       item.kind === 'thing' &&
@@ -741,7 +765,7 @@ function readAlkali(
     if (!id) continue;
     const percent = row.share;
     if (meaning.kind === 'stock') {
-      const strength = percent?.value ?? roles.concentration;
+      const strength = percent?.value ?? stockShare ?? roles.concentration;
       if (strength === null) {
         // the weight of the alkali and water that stand beside it is a total, not another amount
         roles.totals.push({ quantity: row.amount as Quantity, grams, strict: false, solution: true });
@@ -930,36 +954,105 @@ function inList(tokens: readonly Token[], item: Item, items: readonly Item[], bo
 /** Figures that no name took. */
 function orphans(assembly: Assembly, rows: readonly Row[]): void {
   const { items, tokens, bound } = assembly.source;
-  const bareIngredients = rows.some((row) => row.amount?.dim === 'bare');
+  const ingredients = rows.filter((row) => row.named.meaning.kind !== 'unknown');
+  const bare = ingredients.some((row) => row.amount?.dim === 'bare');
+  const before = (quantity: Quantity): boolean =>
+    rows.some((row) => [row.amount, row.share].some((one) => one !== null && one !== quantity && (one.value === quantity.value || one.value === quantity.value / 100)));
   for (const k of bound.best.orphans) {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
     const { quantity } = item;
     const next = tokens[item.to];
+    const last = tokens[item.from - 1];
     const counted = next?.t === 'word' && next.sort === 'everyday';
-    if (quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts') {
-      const repeats =
-        quantity.dim === 'mass' &&
-        rows.some(
-          (row) => row.amount?.dim === 'mass' && Math.abs(row.amount.value - quantity.value) < 0.005 * quantity.value,
-        );
-      if (repeats) {
-        assembly.fate(quantity, 'aside', 'said before');
-        continue;
-      }
+    const doubted = last?.t === 'word' && last.text === 'or';
+    const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
+    if (weighs || doubted || (quantity.dim === 'bare' && bare && !counted && !before(quantity))) {
       assembly.doubts.push({ id: 'unplaced', said: quantity.text });
       assembly.fate(quantity, 'unclear', 'no name takes it');
-    } else if (quantity.dim === 'bare' && bareIngredients && !counted) {
-      assembly.doubts.push({ id: 'unplaced', said: quantity.text });
-      assembly.fate(quantity, 'unclear', 'no name takes it');
-    } else {
-      assembly.assume(
-        'left-out',
-        `I left out "${quantity.text}${counted && next?.t === 'word' ? ` ${next.text}` : ''}".`,
-      );
-      assembly.fate(quantity, 'aside', counted ? 'a count' : 'no unit, and no ingredient beside it');
+    } else if (quantity.dim === 'ratio') continue;
+    else {
+      if (!before(quantity)) assembly.assume('left-out', `I left out "${quantity.text}${counted && next?.t === 'word' ? ` ${next.text}` : ''}".`);
+      assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
     }
   }
+}
+
+/** A ratio that stands beside no role: of water to alkali where the sentence speaks of water. */
+function looseRatio(assembly: Assembly, roles: Roles, rows: readonly Row[]): void {
+  const { items, bound } = assembly.source;
+  const spare = [...bound.best.orphans.map((k) => items[k]), ...rows.filter((row) => row.named.meaning.kind === 'water').map((row) => items.find((item) => item.kind === 'amount' && item.quantity === row.amount))];
+  for (const item of spare) {
+    if (item?.kind !== 'amount' || item.quantity.dim !== 'ratio') continue;
+    const { quantity } = item;
+    const near = items.some((other) => other.kind === 'thing' && ['water', 'alkali', 'stock'].includes(other.named.meaning.kind) && Math.abs(other.from - item.from) <= 8);
+    const value = quantity.value / (quantity.second ?? 1);
+    if (near && roles.ratio === null && value > 0) {
+      roles.ratio = value < 1 ? 1 / value : value;
+      assembly.fate(quantity, 'used', 'water to alkali');
+    } else {
+      assembly.assume('left-out', `I left out "${quantity.text}".`);
+      assembly.fate(quantity, 'aside', 'a ratio of nothing weighed');
+    }
+  }
+}
+
+/** `sunflower or canola 300 g`, `NaOH/KOH 150 g`: one amount for either of two. */
+function eitherOr(assembly: Assembly): void {
+  const { items, tokens, bound } = assembly.source;
+  for (const k of bound.best.mentions) {
+    const item = items[k];
+    if (item?.kind !== 'thing' || !['fat', 'alkali', 'unheld'].includes(item.named.meaning.kind)) continue;
+    for (const other of [items[k - 1], items[k + 1]]) {
+      if (other?.kind !== 'thing' || other.named.meaning.kind !== item.named.meaning.kind || other.named.meaning.id === item.named.meaning.id || other.named.meaning.id === 'unsaid') continue;
+      const [a, b] = other.from < item.from ? [other, item] : [item, other];
+      const between = tokens.slice(a.to, b.from);
+      const at = items.indexOf(other);
+      const weighed = bound.best.groups.some((group) => group.things.includes(at) && group.amounts.length > 0);
+      if (weighed && between.length === 1 && between[0] && ((between[0].t === 'word' && between[0].text === 'or') || (between[0].t === 'sign' && between[0].text === '/'))) assembly.doubts.push({ id: 'two-readings', said: '', first: a.kind === 'thing' ? a.named.text : '', second: b.kind === 'thing' ? b.named.text : '' });
+    }
+  }
+}
+
+const vague = /^(some|scoop|spoonful|spoon|bit|splash|little|knob|handful|dash|glug|dollop|drizzle|adding|add|chunk|lump|dab|swig|blob|half)$/;
+
+/** Fats that go in by no stated weight: "a scoop of coconut", "adding some castor". */
+function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
+  const { items, tokens, bound } = assembly.source;
+  const weighed = new Set(rows.filter((row) => row.amount || row.share).map((row) => row.named.meaning.id));
+  for (const k of bound.best.mentions) {
+    const item = items[k];
+    if (item?.kind !== 'thing' || item.named.meaning.kind !== 'fat' || weighed.has(item.named.meaning.id)) continue;
+    let at = item.from - 1;
+    while (tokens[at]?.t === 'word' && /^(of|the|my|a|some|more|extra)$/.test((tokens[at] as { text: string }).text) && !vague.test((tokens[at] as { text: string }).text)) at--;
+    const word = tokens[at];
+    if (word?.t === 'word' && vague.test(word.text)) assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
+  }
+}
+
+/** The person took something back in the middle: "no! only 0.4 oz", "make that 220 g". */
+const takenBack = /\b(make that|scratch that|strike that|no wait|wait no|wait, no|i meant|correction:)|\bno[!,]+ (only|it was|it's|i mean)|\?\? ?no\b/i;
+
+/** Two recipes in one post: the same fats weighed twice over with other figures, or numbered recipes. */
+function twoRecipes(assembly: Assembly, rows: readonly Row[], gramsFor: (row: Row) => number | null): boolean {
+  const twice = (kinds: readonly Kindred[]): number => {
+    const seen = new Map<string, number>();
+    let again = 0;
+    for (const row of rows) {
+      if (!kinds.includes(row.named.meaning.kind as Kindred) || row.after) continue;
+      const grams = gramsFor(row) ?? row.share?.value ?? null;
+      if (grams === null) continue;
+      const key = `${row.named.meaning.kind} ${row.named.meaning.id}`;
+      const known = seen.get(key);
+      if (known === undefined) seen.set(key, grams);
+      else if (Math.abs(known - grams) > sameWithin * known) again++;
+    }
+    return again;
+  };
+  const fats = twice(['fat']);
+  const alkali = twice(['alkali']);
+  const numbered = (assembly.source.text.match(/\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi) ?? []).length >= 2;
+  return fats >= 2 || (fats >= 1 && alkali >= 1) || (numbered && fats + alkali >= 1);
 }
 
 const factor = 39.997 / 56.105;

@@ -20,8 +20,6 @@ export interface Binding {
   readonly cost: number;
 }
 
-type Side = 'amount-first' | 'name-first';
-
 const never = Number.POSITIVE_INFINITY;
 
 /** What it costs to say that this figure belongs to this kind of thing. */
@@ -29,7 +27,7 @@ const fits: Readonly<Record<string, Partial<Record<Dim, number>>>> = {
   fat: { mass: 0, volume: 0.3, bare: 0.3, percent: 0.2, parts: 0 },
   alkali: { mass: 0, volume: 0.5, bare: 0.3, percent: 0.4, parts: 0.5 },
   stock: { mass: 0, volume: 0.5, bare: 0.5, percent: 0 },
-  water: { mass: 0, volume: 0, bare: 0.3, percent: 0.4, parts: 0.5 },
+  water: { mass: 0, volume: 0, bare: 0.3, percent: 0.4, parts: 0.5, ratio: 0.5 },
   ice: { mass: 0, volume: 0.3, bare: 0.4, percent: 0.6 },
   liquid: { mass: 0, volume: 0, bare: 0.3, percent: 0.4, parts: 0.5 },
   acid: { mass: 0, volume: 0.2, bare: 0.4, percent: 0.3 },
@@ -50,9 +48,9 @@ const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>
   'total-fats': { mass: 0, volume: 1, bare: 0.4, percent: 0.3 },
   total: { mass: 0, volume: 0.6, bare: 0.4, percent: 0.3 },
   'total-solution': { mass: 0, volume: 0.3, bare: 0.4 },
-  'batch-word': { mass: 0.9, volume: 1, bare: 1.6 },
+  'batch-word': { mass: 2, volume: 2, bare: 2.5 },
   mould: { mass: 1, volume: 0.4, bare: 1 },
-  pot: { mass: 1.6, volume: 0.8, bare: 1.2 },
+  pot: { mass: 3.2, volume: 1, bare: 1.4 },
   bars: { bare: 0.2, mass: 1, volume: 1.5 },
   cure: { bare: 0.8 },
   temperature: { bare: 0.5 },
@@ -61,7 +59,7 @@ const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>
   time: { bare: 0.6 },
   price: { bare: 0.6 },
   people: { bare: 0 },
-  scale: { mass: 0.3, bare: 1, volume: 1 },
+  scale: { mass: 1, bare: 1.5 },
   'per-fats': { mass: 0, bare: 0.5 },
   'scale-to': { mass: 0.3, bare: 0.8 },
   equal: { bare: 1 },
@@ -70,6 +68,7 @@ const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>
 export function fitCost(meaning: Meaning, quantity: Quantity): number {
   const table = meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
   const cost = table?.[quantity.dim] ?? never;
+  if (meaning.kind === 'role' && meaning.id === 'scale' && quantity.dim === 'mass' && quantity.value > 10) return never;
   if (meaning.kind === 'role' && quantity.dim === 'bare') {
     if (meaning.id === 'superfat' && !(Math.abs(quantity.value) <= 120)) return never;
     if (meaning.id === 'purity' && !(quantity.value >= 50 && quantity.value <= 101)) return never;
@@ -145,19 +144,25 @@ function gapCosts(
   return { nameFirst, amountFirst, lines };
 }
 
+type Side = 'none' | 'amount-first' | 'name-first';
+
 interface Chain {
   readonly cost: number;
   readonly back: Chain | null;
   readonly group: Group | null;
+  readonly side: Side;
   readonly orphan: number;
   readonly mention: number;
 }
 
-const start: Chain = { cost: 0, back: null, group: null, orphan: -1, mention: -1 };
-const kept = 6;
+const start: Chain = { cost: 0, back: null, group: null, side: 'none', orphan: -1, mention: -1 };
+const kept = 8;
+const longestGroup = 12;
+/** Rows of one list pull together: what it costs to turn from `450 g olive` to `olive 450 g`. */
+const turn = 1.4;
 const slotOf = (quantity: Quantity): string =>
   quantity.dim === 'percent' ? 'percent' : quantity.dim === 'ratio' ? 'ratio' : 'amount';
-const consumable = (named: Named): boolean => !['role', 'ambiguous', 'unknown'].includes(named.meaning.kind);
+const consumable = (named: Named): boolean => !['role', 'unknown'].includes(named.meaning.kind);
 
 function insertChain(list: Chain[], chain: Chain): void {
   const last = list.at(-1);
@@ -168,8 +173,14 @@ function insertChain(list: Chain[], chain: Chain): void {
   if (list.length > kept) list.pop();
 }
 
-function cheapest(items: readonly Item[], tokens: readonly Token[], side: Side): Chain[] {
-  const gaps = items.slice(1).map((item, k) => gapCosts(tokens, items[k]?.to ?? 0, item.from));
+interface Gap {
+  readonly nameFirst: number;
+  readonly amountFirst: number;
+  readonly lines: number;
+}
+
+function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
+  const gaps: Gap[] = items.slice(1).map((item, k) => gapCosts(tokens, items[k]?.to ?? 0, item.from));
   const best: Chain[][] = [[start]];
   for (let end = 1; end <= items.length; end++) {
     const list: Chain[] = [];
@@ -181,111 +192,102 @@ function cheapest(items: readonly Item[], tokens: readonly Token[], side: Side):
         cost: chain.cost + alone,
         back: chain,
         group: null,
+        side: chain.side,
         orphan: last.kind === 'amount' ? end - 1 : -1,
         mention: last.kind === 'thing' ? end - 1 : -1,
       });
-    for (let begin = end - 2; begin >= 0 && end - begin <= 12; begin--) {
-      const cost = groupCost(items, gaps, begin, end, side);
-      if (cost === null) break;
-      if (cost === never) continue;
-      const range = Array.from({ length: end - begin }, (_, k) => begin + k);
-      const group: Group = {
-        things: range.filter((k) => items[k]?.kind === 'thing'),
-        amounts: range.filter((k) => items[k]?.kind === 'amount'),
-      };
-      for (const chain of best[begin] ?? [])
-        insertChain(list, { cost: chain.cost + cost, back: chain, group, orphan: -1, mention: -1 });
+    for (let begin = end - 2; begin >= 0 && end - begin <= longestGroup; begin--) {
+      const found = groupAt(items, gaps, begin, end);
+      if (found === 'stop') break;
+      if (found === 'none') continue;
+      const parted = begin > 0 && ((gaps[begin - 1]?.lines ?? 0) > 0 || (gaps[begin - 1]?.amountFirst ?? 0) >= 3.4);
+      for (const chain of best[begin] ?? []) {
+        const turned = chain.side !== 'none' && found.side !== 'none' && chain.side !== found.side;
+        insertChain(list, {
+          cost: chain.cost + found.cost + (turned ? turn * (parted ? 0.6 : 1) : 0),
+          back: chain,
+          group: found.group,
+          side: found.side === 'none' ? chain.side : found.side,
+          orphan: -1,
+          mention: -1,
+        });
+      }
     }
     best.push(list);
   }
   return best[items.length] ?? [];
 }
 
-/** Cost of one group; `never` where it is none, `null` where no longer group that ends here can be one either. */
-function groupCost(
-  items: readonly Item[],
-  gaps: readonly { nameFirst: number; amountFirst: number; lines: number }[],
-  begin: number,
-  end: number,
-  side: Side,
-): number | null {
-  let thing = -1;
-  let things = 0;
-  let amounts = 0;
-  for (let k = begin; k < end; k++) {
-    if (items[k]?.kind === 'thing') {
-      things++;
-      thing = k;
-    } else amounts++;
-  }
-  if (things > 1) return amounts <= 1 ? eachCost(items, gaps, begin, end, things, amounts) : null;
-  if (amounts > 4) return null;
-  if (things === 0) return never;
+type Found = { readonly cost: number; readonly side: Side; readonly group: Group } | 'none' | 'stop';
+
+/** The group made of items `begin` to `end`; `stop` where no longer one that ends here can be a group either. */
+function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, end: number): Found {
+  const things: number[] = [];
+  const amounts: number[] = [];
+  for (let k = begin; k < end; k++) (items[k]?.kind === 'thing' ? things : amounts).push(k);
+  if (things.length > 1) return amounts.length <= 1 ? eachAt(items, gaps, begin, end, things, amounts) : 'stop';
+  if (amounts.length > 4) return 'stop';
+  const [thing] = things;
+  if (thing === undefined) return 'none';
   const named = items[thing];
-  if (named?.kind !== 'thing') return never;
+  if (named?.kind !== 'thing') return 'none';
   const slots = new Set<string>();
   let cost = 0;
-  let amountSide = 0;
-  for (let k = begin; k < end; k++) {
+  let side: Side = 'none';
+  for (const k of amounts) {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
     const fit = fitCost(named.named.meaning, item.quantity);
-    if (fit === never || item.quantity.each) return never;
+    if (fit === never || item.quantity.each) return 'none';
     const slot = slotOf(item.quantity);
-    if (slots.has(slot)) return never;
+    if (slots.has(slot)) return 'none';
     slots.add(slot);
     cost += fit;
-    if (slot === 'amount') amountSide = k < thing ? -1 : 1;
-    else if (slots.size === 1 && amounts === 1) amountSide = (k < thing ? -1 : 1) * 0.5;
+    if (named.named.meaning.kind !== 'role' && (slot === 'amount' || side === 'none'))
+      side = k < thing ? 'amount-first' : 'name-first';
   }
+  // a weighed solution says its strength; without one the name is likelier a heading
+  if (named.named.meaning.kind === 'stock' && slots.has('amount') && !slots.has('percent')) cost += 1.6;
   for (let k = begin; k < end - 1; k++) {
     const gap = gaps[k];
     if (!gap) continue;
     const way = k < thing ? gap.amountFirst : gap.nameFirst;
-    if (way > 8) return null;
+    if (way > 8) return 'stop';
     cost += way;
   }
-  if ((side === 'amount-first' && amountSide > 0) || (side === 'name-first' && amountSide < 0))
-    cost += 1.3 * Math.abs(amountSide);
-  return cost;
+  return { cost, side, group: { things, amounts } };
 }
 
 /** `200 g each of coconut, palm and olive` and `coconut, palm, olive: 200 g each`. */
-function eachCost(
+function eachAt(
   items: readonly Item[],
-  gaps: readonly { nameFirst: number; amountFirst: number; lines: number }[],
+  gaps: readonly Gap[],
   begin: number,
   end: number,
-  things: number,
-  amounts: number,
-): number | null {
-  if (amounts === 0) {
-    // still open to the left: only names so far
-    for (let k = begin; k < end; k++) {
-      const item = items[k];
-      if (item?.kind !== 'thing' || !consumable(item.named)) return null;
-    }
-    return never;
-  }
-  const first = items[begin];
-  const last = items[end - 1];
-  const amount = first?.kind === 'amount' ? first : last?.kind === 'amount' ? last : null;
-  if (!amount || !amount.quantity.each || things < 2)
-    return first?.kind === 'thing' && last?.kind === 'amount' && last.quantity.each ? never : null;
-  for (let k = begin; k < end; k++) {
+  things: number[],
+  amounts: number[],
+): Found {
+  const named = things.every((k) => {
     const item = items[k];
-    if (item?.kind === 'thing' && (!consumable(item.named) || fitCost(item.named.meaning, amount.quantity) === never))
-      return null;
-  }
+    return item?.kind === 'thing' && consumable(item.named);
+  });
+  if (!named) return 'stop';
+  const [at] = amounts;
+  if (at === undefined) return 'none';
+  const amount = items[at];
+  if (amount?.kind !== 'amount' || !amount.quantity.each) return 'stop';
+  if (at !== begin && at !== end - 1) return 'stop';
   let cost = 0.2;
   for (let k = begin; k < end - 1; k++) {
-    const gap = gaps[k];
-    const way = Math.min(gap?.amountFirst ?? 0, gap?.nameFirst ?? 0);
-    if (way > 8) return null;
+    const way = Math.min(gaps[k]?.amountFirst ?? 0, gaps[k]?.nameFirst ?? 0);
+    if (way > 8) return 'stop';
     cost += Math.max(0, way - 2.4) + 0.05;
   }
-  // each further name that the amount covers is one mention less
-  return cost;
+  for (const k of things) {
+    const item = items[k];
+    if (item?.kind === 'thing' && fitCost(item.named.meaning, amount.quantity) === never) return 'none';
+  }
+  return { cost, side: 'none', group: { things, amounts } };
 }
 
 function unroll(chain: Chain): Binding {
@@ -308,13 +310,10 @@ function signature(items: readonly Item[], binding: Binding): string {
       const item = items[k];
       if (item?.kind !== 'thing') continue;
       const { meaning } = item.named;
-      if (
-        meaning.kind === 'role' &&
-        !['superfat', 'concentration', 'ratio', 'purity', 'total-fats'].includes(meaning.id)
-      )
-        continue;
-      if (meaning.kind === 'additive' || meaning.kind === 'scent') continue;
-      parts.push(`${meaning.kind} ${meaning.id}=${group.amounts.join('+')}`);
+      if (meaning.kind === 'role' && !['superfat', 'concentration', 'ratio', 'purity'].includes(meaning.id)) continue;
+      if (meaning.kind === 'additive' || meaning.kind === 'scent' || meaning.kind === 'unknown') continue;
+      const id = meaning.kind === 'alkali' && meaning.id === 'unsaid' ? 'naoh' : meaning.id;
+      parts.push(`${meaning.kind} ${id}=${group.amounts.join('+')}`);
     }
   }
   return parts.sort().join(';');
@@ -324,23 +323,18 @@ export interface Bound {
   readonly best: Binding;
   /** The cheapest reading that weighs something else, and how much dearer it is. */
   readonly rival: { readonly binding: Binding; readonly margin: number } | null;
-  readonly side: Side;
 }
 
 export function bind(items: readonly Item[], tokens: readonly Token[]): Bound {
-  const chains = (['amount-first', 'name-first'] as const).flatMap((side) =>
-    cheapest(items, tokens, side).map((chain) => ({ side, chain })),
-  );
-  chains.sort((a, b) => a.chain.cost - b.chain.cost);
+  const chains = cheapest(items, tokens);
   const [first] = chains;
-  if (!first) return { best: { groups: [], orphans: [], mentions: [], cost: 0 }, rival: null, side: 'name-first' };
-  const best = unroll(first.chain);
+  if (!first) return { best: { groups: [], orphans: [], mentions: [], cost: 0 }, rival: null };
+  const best = unroll(first);
   const own = signature(items, best);
-  for (const { chain } of chains.slice(1)) {
-    if (chain.cost - first.chain.cost > 3) break;
+  for (const chain of chains.slice(1)) {
+    if (chain.cost - first.cost > 3) break;
     const binding = unroll(chain);
-    if (signature(items, binding) !== own)
-      return { best, rival: { binding, margin: chain.cost - first.chain.cost }, side: first.side };
+    if (signature(items, binding) !== own) return { best, rival: { binding, margin: chain.cost - first.cost } };
   }
-  return { best, rival: null, side: first.side };
+  return { best, rival: null };
 }

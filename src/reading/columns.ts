@@ -70,7 +70,7 @@ function cellsOf(tokens: readonly Token[], line: Line): Token[][] {
     const token = tokens[k];
     if (!token) continue;
     if (isTab(token)) {
-      if (k > line.from) cells.push([]);
+      cells.push([]);
     } else cells.at(-1)?.push(token);
   }
   return cells;
@@ -125,7 +125,7 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon): Token[
         const token = tokens[at];
         if (!token) continue;
         if (isTab(token)) {
-          if (at > line.from) cell++;
+          cell++;
           any = true;
           continue;
         }
@@ -167,6 +167,11 @@ export function headUnits(tokens: readonly Token[], lexicon: Lexicon): HeadUnits
     const amounts = part.filter(
       (token) => token.t === 'quantity' && (token.quantity.dim === 'bare' || token.quantity.dim === 'mass'),
     ).length;
+    // "grams   ounces" heads two columns, not a section
+    const several = part
+      .filter((token) => token.t === 'word' && lexicon.units.next?.get(token.text)?.hit && token.text.length > 0)
+      .map((token) => (token.t === 'word' ? lexicon.units.next?.get(token.text)?.hit : null));
+    if (new Set(several).size > 1) continue;
     const at = part.findIndex((token) => token.t === 'word' && lexicon.units.next?.get(token.text)?.hit === found);
     const before = part[at - 1];
     const marked =
@@ -175,7 +180,7 @@ export function headUnits(tokens: readonly Token[], lexicon: Lexicon): HeadUnits
       (before?.t === 'name' && /^(in|weight|weights|amount|amounts|menge|gewicht)$/i.test(before.text));
     if (amounts === 0 && part.length <= 8 && (marked || part.length <= 2))
       sections.push({ from: line.from, unit: found });
-    if (marked || amounts === 0) global.add(found);
+    global.add(found);
   }
   return { sections, global };
 }

@@ -135,6 +135,10 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       continue;
     }
     if (isThing(token)) {
+      if (isDecoration(tokens, i)) {
+        i++;
+        continue;
+      }
       const deeper = qualified(tokens, i, lexicon);
       let named: Named = deeper?.named ?? {
         meaning: token.meaning,
@@ -202,6 +206,31 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
   return joinSame(joinNames(items, tokens), tokens);
 }
 
+/** Role words that only decorate here: `packs of`, `98 % pure lye`, `38 % of oils`. */
+function isDecoration(tokens: readonly Token[], i: number): boolean {
+  const token = tokens[i];
+  if (!isThing(token) || token.meaning.kind !== 'role') return false;
+  const before = tokens[i - 1];
+  const after = tokens[i + 1];
+  if (token.meaning.id === 'pot') return / of$/.test(token.meant) || (isWord(after) && after.text === 'of');
+  if (token.meaning.id === 'total-fats')
+    return before?.t === 'quantity' && before.quantity.dim === 'percent' && /^of /.test(token.meant);
+  if (token.meaning.id === 'purity')
+    return before?.t === 'quantity' && before.quantity.dim === 'percent' && nearAlkali(tokens, i);
+  return false;
+}
+
+function nearAlkali(tokens: readonly Token[], i: number): boolean {
+  for (const step of [-1, 1]) {
+    for (let k = i + step; k >= 0 && k < tokens.length && Math.abs(k - i) < 8; k += step) {
+      const token = tokens[k];
+      if (token?.t === 'line') break;
+      if (isThing(token) && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock')) return true;
+    }
+  }
+  return false;
+}
+
 function unknownRun(tokens: readonly Token[], i: number): number {
   let end = i + 1;
   while (end < tokens.length && end - i < 4) {
@@ -230,6 +259,23 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
   const out: Item[] = [];
   for (const item of items) {
     const last = out.at(-1);
+    const owner = out.at(-2);
+    if (
+      item.kind === 'thing' &&
+      last?.kind === 'amount' &&
+      last.quantity.dim === 'percent' &&
+      owner?.kind === 'thing' &&
+      isSign(tokens[item.to], ')]') &&
+      isSign(tokens[last.from - 1], '([')
+    ) {
+      // "lye solution (33 % NaOH)", "lye (98 % NaOH)"
+      const meaning = sameThing(owner.named.meaning, item.named.meaning);
+      if (meaning && (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock')) {
+        out[out.length - 2] = { ...owner, named: { ...owner.named, meaning } };
+        out[out.length - 1] = { ...last, to: item.to + 1 };
+        continue;
+      }
+    }
     if (last?.kind === 'thing' && item.kind === 'thing') {
       const between = tokens.slice(last.to, item.from);
       const tight =

@@ -72,8 +72,10 @@ export function layOut(text: string): LaidOut {
   }
   // bold, italics, code and headings of Markdown
   const out = lines
+    .map((line) => line.replace(/(\p{L}|\))[ ]?\.{2,}[ ]?(?=\d)/gu, '$1: '))
+
     .join('\n')
-    .replace(/^[ \t]*#{1,6}[ \t]+/gm, '')
+    .replace(/^[ ]*#{1,6}[ ]+(?=\p{L})/gmu, '')
     .replace(/\*\*|__|`/g, '')
     .replace(/(^|[\s(])[*_](\S[^*_\n]{0,80}?\S|\S)[*_](?=[\s).,:;!?]|$)/gm, '$1$2');
   return { text: out, quoted };

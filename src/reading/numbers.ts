@@ -186,6 +186,13 @@ function inWords(prims: readonly Prim[], start: number): { value: number; end: n
     break;
   }
   if (seen) {
+    if (
+      signAt(prims, i, '-') &&
+      prims[i]?.glued &&
+      /s$/.test(wordAt(prims, i + 1)) &&
+      fractionWords[wordAt(prims, i + 1)] !== undefined
+    )
+      i++;
     const part = fractionWords[wordAt(prims, i)];
     if (part !== undefined && part < 1 && total + current < 10 && !(wordAt(prims, i) === 'half')) {
       let end = i + 1;

@@ -63,7 +63,7 @@ function compound(
     if (part === 'half' || part === 'quarter') {
       const next = prims[j + article + 1];
       // "a pound and half a cup" starts another amount
-      if (!(next?.kind === 'word' && /^(a|an|of)$/.test(next.text)))
+      if (article === 1 || !(next?.kind === 'word' && /^(a|an|of)$/.test(next.text)))
         return { add: (part === 'half' ? 0.5 : 0.25) * unit.factor, end: j + article + 1, numbers: [] };
     }
   }
@@ -103,6 +103,15 @@ function articleAt(prims: readonly Prim[], i: number, lexicon: Lexicon): { end: 
   return { end: i + 1 };
 }
 
+/** A unit alone in the table cell behind the figure's. */
+function unitCell(prims: readonly Prim[], end: number, lexicon: Lexicon): ReturnType<typeof unitAt> {
+  const tab = (prim: Prim | undefined): boolean => prim?.kind === 'sign' && prim.text === '\t';
+  if (!tab(prims[end])) return null;
+  const hit = unitAt(prims, end + 1, lexicon);
+  const next = hit ? prims[hit.end] : undefined;
+  return hit && (next === undefined || next.kind === 'line' || tab(next)) ? hit : null;
+}
+
 export function quantityAt(
   prims: readonly Prim[],
   i: number,
@@ -110,6 +119,30 @@ export function quantityAt(
   habit: DecimalHabit,
 ): { quantity: Quantity; end: number } | null {
   const start = i;
+  const twice = prims[i];
+  if (
+    twice?.kind === 'word' &&
+    (twice.text === 'twice' || twice.text === 'double' || twice.text === 'thrice') &&
+    prims[i + 1]?.kind === 'word' &&
+    /^(its|the|as|that|their|this)$/.test(prims[i + 1]?.text ?? '')
+  )
+    return {
+      quantity: {
+        dim: 'ratio',
+        value: twice.text === 'thrice' ? 3 : 2,
+        other: null,
+        upTo: null,
+        second: 1,
+        unit: null,
+        negative: false,
+        each: false,
+        times: null,
+        inWords: true,
+        text: twice.raw,
+        numbers: [],
+      },
+      end: i + 1,
+    };
   const article = articleAt(prims, i, lexicon);
   const numeral = article
     ? { value: 1, other: null, end: article.end, numbers: [], inWords: true }
@@ -149,7 +182,7 @@ export function quantityAt(
     }
   }
   // ranges: 100-110 g, 5 to 8 %, 140 or 150
-  let hit = unitAt(prims, end, lexicon, value);
+  let hit = unitAt(prims, end, lexicon, value) ?? unitCell(prims, end, lexicon);
   let rangeEnd = hit?.end ?? end;
   if (prims[rangeEnd]?.text === '%') rangeEnd++;
   const dash = prims[rangeEnd];

@@ -20,7 +20,7 @@ export type Prim =
     };
 
 const pattern =
-  /(\n[ \t]*(?:\n[ \t]*)*)|([ ]{3,}|[ ]*\t[ \t]*)|([ ]+)|([0-9]+(?:[.,'][0-9]+)*)|([.,][0-9]+)|(\p{L}[\p{L}\p{M}]*(?:'\p{L}+)?)|(.)/gsu;
+  /(\n(?:[ \t]*\n)*)|([ ]{3,}|[ ]*\t[ ]*)|([ ]+)|([0-9]+(?:[.,'][0-9]+)*)|([.,][0-9]+)|(\p{L}[\p{L}\p{M}]*(?:'\p{L}+)?)|(.)/gsu;
 
 /** Words, numerals, signs and line ends, in order; every character but plain spaces is in one of them. */
 export function scan(text: string): Prim[] {
@@ -34,7 +34,7 @@ export function scan(text: string): Prim[] {
       continue;
     }
     if (match[1] !== undefined) {
-      prims.push({ kind: 'line', text: /\n[ \t]*\n/.test(raw) ? 'blank' : 'line', raw, glued: false, at });
+      prims.push({ kind: 'line', text: raw.length > 1 ? 'blank' : 'line', raw, glued: false, at });
       glued = false;
       continue;
     }
@@ -50,7 +50,8 @@ export function scan(text: string): Prim[] {
         prims.push({ kind: 'sign', text: ',', raw: ',', glued, at });
         prims.push({ kind: 'number', text: raw.slice(1), raw: raw.slice(1), glued: true, at: at + 1 });
       } else prims.push({ kind: 'number', text: raw, raw, glued, at });
-    } else if (match[6] !== undefined) prims.push({ kind: 'word', text: fold(raw), raw, glued, at });
+    } else if (match[6] !== undefined)
+      prims.push({ kind: 'word', text: fold(raw).replaceAll("'", ''), raw, glued, at });
     else prims.push({ kind: 'sign', text: raw, raw, glued, at });
     glued = true;
   }

@@ -38,6 +38,24 @@ export type RoleName =
 /** Role → the phrases that say it. A figure bound to a role of `asideRoles` is set aside for that reason. */
 export const roles: Readonly<Record<RoleName, readonly string[]>> = {
   superfat: [
+    'overfat',
+    'over fat',
+    'superfat at',
+    'superfat about',
+    'superfat should be',
+    'sf should be',
+    'superfat is',
+    'superfat shud be',
+    'superfatted to',
+    'superfat around',
+    'superfat should land near',
+    'superfat near',
+    'super fatted at',
+    'lye excess',
+    'oil excess',
+    'fat excess',
+    'superfat calc',
+    'sobre engrasado',
     'superfat',
     'super fat',
     'superfatted',
@@ -243,6 +261,12 @@ export const roles: Readonly<Record<RoleName, readonly string[]>> = {
     'worth of fats',
   ],
   total: [
+    'together',
+    'combined',
+    'between them',
+    'all told',
+    'makes in all',
+    'batch in total',
     'total',
     'totals',
     'total weight',
@@ -458,6 +482,10 @@ export const roles: Readonly<Record<RoleName, readonly string[]>> = {
     'ciascuno',
   ],
   heading: [
+    'in the pot',
+    'into the pot',
+    'into the jug',
+    'in the jug',
     'ingredients',
     'zutaten',
     'ingredientes',
@@ -552,6 +580,11 @@ export const roles: Readonly<Record<RoleName, readonly string[]>> = {
     'shoebox',
   ],
   pot: [
+    'packs',
+    'blocks',
+    'sticks',
+    'sachets',
+    'cartons',
     'pot',
     'crockpot',
     'crock pot',
@@ -943,7 +976,7 @@ export const pointers = split(
 
 /** Everyday words: never taken for an ingredient, never "corrected" into one. */
 export const everyday = split(`
-a about above absolutely accidentally across actually add added adding adds advance advice afraid after again against ago agree ah all almost alone along already alright also although always am amazing among amount amounts an and another answer any anybody anymore anyone anything anyway apart apparently appreciate appreciated approx are area aren arm arms around as ask asked asking asks ate attempt attempted aunt auntie autumn available avoid aware away awesome
+aside aforementioned a about above absolutely accidentally across actually add added adding adds advance advice afraid after again against ago agree ah all almost alone along already alright also although always am amazing among amount amounts an and another answer any anybody anymore anyone anything anyway apart apparently appreciate appreciated approx are area aren arm arms around as ask asked asking asks ate attempt attempted aunt auntie autumn available avoid aware away awesome
 baby back bad bag bake baked baking bar bars basic basically batch batches batter bath be bear beautiful became because become bed been before began begin beginner behind being believe below beside best bet better between big bigger biggest bit black blend blended blender blending blends blue boil boiled boiling book both bother bottle bottom bought bowl box boxes brain break bright bring brings brought brown bubble bubbles bubbly bucket build building bunch burn burned burning burns burnt bus busy but buy buying by bye
 calc calculate calculated calculating calculation calculator call called calls came can cannot cant card care careful carefully case catch caught cause certain chance change changed changes changing charge chart cheap check checked checking checks cheers chill chilled chemistry child choose christmas church class classes clean cleaned cleaning clear clearly click clients close closed cloth cloudy club coffee cold collapse color colored colors colour coloured colours come comes coming comment common community company compared complete completely concern concerned confused consider contain contains cook cooked cooker cooking cooks cool cooled cooling copied copy corner correct correctly cos cost could couldn count counter couple course cousin cover covered cracked crazy cream creamy create crumbly cup cure cured curing current currently curious customer customers cut cuts cutting
 dad daily damn dark date daughter day days dead deal dear decent decide decided definitely degrees depend depends description details did didn didnt die difference different difficult digital dinner directions directly dish dissolve dissolved dissolves dissolving do does doesn doesnt dog doing don done dont door double doubled doubt down drain draw dream dried drink drip drop drops dry drying due during dust
@@ -969,7 +1002,7 @@ wait waited waiting wake walk wall want wanted wants warm warmed was wash washed
 xmas xx xxx yay yeah year years yellow yep yes yesterday yet yikes you young your yours yourself youtube yr yup zap zapped zaps zappy
 tad hmm hm ugh argh heya morning afternoon folks mods admin team peeps y'all yall gonna wanna gotta dunno idk imo tbh btw fyi lmk thx ty tia tysm omg ftw pic dm nvm fwiw
 shed sunday class student beginner newbie wise teachers stall market fete craft crafts guild workshop circle
-im ive id ill youre theyre thats whats heres hes shes cant wont dont doesnt didnt isnt wasnt couldnt wouldnt shouldnt
+im ive id ill theyre theyve youve weve shed hed wed hell well weve whos hows theres thatll itll itd youd theyd lets dont gonna obvs abt shud wud cud sed thru bout cuz coz btwn tho altho probs deffo def rly u ur r k wanna persons person door doors generation generations families column columns land lands sold sells opened birthday years yrs yr whanau mates mate bird birds thread threads newbies newbie guest guests diary grandma gran nan nans mum mums dad dads aunt auntie neighbour lads lass folks ppl bro sis hubby wifey sorta lil smol yum yummy nomms typo typos gloves glove rendering rendered soaked strained infusing waits remaining shop shops youre theyre thats whats heres hes shes cant wont dont doesnt didnt isnt wasnt couldnt wouldnt shouldnt
 ish bit splash pinch dash knob dollop handful sprinkle drizzle swig blob glug
 hp cp hot process cold rtcp hphp dwcp mp lbs fo's eo's
 swirly marbled layered embed embeds topped garnish decorate zapping stickblended handmixed handstirred
