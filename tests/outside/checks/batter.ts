@@ -7,6 +7,9 @@ import type { Group, Row } from '../row.ts';
 /** g/mL at 40 °C from the correlation of Olsson, Jernqvist & Aly 1997, by share of NaOH. */
 const OLSSON: Readonly<Record<string, number>> = { 0.1: 1.099, 0.2: 1.2074, 0.3: 1.314, 0.4: 1.4158, 0.5: 1.5094 };
 
+/** The same for potassium hydroxide, by the equation that ours transcribes: no second measurement at 40 °C is at hand. */
+const LALIBERTE: Readonly<Record<string, number>> = { 0.1: 1.0826, 0.3: 1.2781, 0.5: 1.4998 };
+
 const GRAMS_PER_OUNCE = 28.349523125;
 const ML_PER_CUBIC_INCH = 16.387064;
 
@@ -20,6 +23,16 @@ export function batter(): Group {
       expected,
       ours: lyeDensity('naoh', Number(share)),
       tolerance: 0.006,
+    };
+  });
+  const potassium = Object.entries(LALIBERTE).map(([share, expected]): Row => {
+    return {
+      check: `Density of ${Number(share) * 100} % potassium hydroxide at 40 °C`,
+      source: 'Laliberté 2009 as tabled by others: the same equation, checks transcription only',
+      unit: 'g/mL',
+      expected,
+      ours: lyeDensity('koh', Number(share)),
+      tolerance: 0.0005,
     };
   });
   const amounts = { 'olive-oil-virgin': 600, 'coconut-oil': 300, 'castor-oil': 100 };
@@ -37,6 +50,7 @@ export function batter(): Group {
     about: 'Solution density against a second correlation of other measurements, and a rule of thumb of the trade.',
     rows: [
       ...densities,
+      ...potassium,
       {
         check: 'Ounces of fat for each cubic inch of mould, 1 kg of fats, 33 % lye',
         source: 'common practice: fats in ounces are about 0.40 of the volume in cubic inches',
