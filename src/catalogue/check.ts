@@ -1,4 +1,6 @@
-import type { Confidence, Source } from './types.ts';
+import type { Confidence, Named, Source } from './types.ts';
+
+const NONE: readonly string[] = [];
 
 export type Fields = Readonly<Record<string, unknown>>;
 
@@ -13,13 +15,33 @@ export class CatalogueError extends Error {
   }
 }
 
-/** Plain checks that note a problem and go on with a harmless value; the caller throws once at the end. */
+/** Plain checks that note a problem and go on with a harmless value; `settle` throws for all of them at once. */
 export class Check {
   readonly problems: string[] = [];
+  #settled = false;
   sources: ReadonlyMap<string, Source> = new Map();
+  readonly titleOf = (source: string): string => this.sources.get(source)?.title ?? source;
 
   fail(where: string, what: string): void {
     this.problems.push(`${where}: ${what}`);
+  }
+
+  /** @throws CatalogueError if anything was found; from here on a lazy value throws by itself */
+  settle(): void {
+    this.#settled = true;
+    if (this.problems.length > 0) throw new CatalogueError(this.problems.splice(0));
+  }
+
+  /** A value read, and checked, once, when first asked for. */
+  lazy<T>(read: () => T): () => T {
+    let known: { readonly value: T } | undefined;
+    return () => {
+      if (known === undefined) {
+        known = { value: read() };
+        if (this.#settled && this.problems.length > 0) throw new CatalogueError(this.problems.splice(0));
+      }
+      return known.value;
+    };
   }
 
   fields(value: unknown, where: string): Fields {
@@ -45,12 +67,24 @@ export class Check {
     return (from[key] ?? null) === null ? null : this.text(from, key, where);
   }
 
+  /** A list; its members are checked by whoever goes through them. */
   texts(from: Fields, key: string, where: string): readonly string[] {
-    const value = from[key] ?? [];
-    if (Array.isArray(value) && value.every((item) => typeof item === 'string' && item !== ''))
-      return value as readonly string[];
-    this.fail(where, `${key} is not a list of texts`);
-    return [];
+    const value = from[key];
+    return value === undefined ? NONE : (this.list(value, `${where} ${key}`) as readonly string[]);
+  }
+
+  /** Id, name and names of any item; `names` takes in the plain ones and the abbreviations. */
+  named(raw: Fields, where: string): Named {
+    const plain = this.texts(raw, 'plain', where);
+    const abbreviations = this.texts(raw, 'abbreviations', where);
+    const names = this.texts(raw, 'names', where);
+    return {
+      id: this.text(raw, 'id', where),
+      name: this.text(raw, 'name', where),
+      names: plain.length + abbreviations.length === 0 ? names : [...plain, ...names, ...abbreviations],
+      ...(plain.length > 0 ? { plain } : {}),
+      ...(abbreviations.length > 0 ? { abbreviations } : {}),
+    };
   }
 
   oneOf<T extends string>(from: Fields, key: string, allowed: readonly T[], where: string): T {

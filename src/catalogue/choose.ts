@@ -10,7 +10,7 @@ export const GRADES: readonly Grade[] = [
   'secondary',
   'memory',
 ];
-const CONFIDENCES: readonly Confidence[] = ['high', 'medium', 'low'];
+export const CONFIDENCES: readonly Confidence[] = ['high', 'medium', 'low'];
 
 /**
  * The grade a statement counts as. What nobody has read counts as `memory`, except that a standard remembered with
@@ -47,6 +47,8 @@ interface Range {
   readonly low: number;
   readonly high: number;
   readonly datum: Datum;
+  /** Smaller is better evidence. */
+  readonly rank: number;
 }
 
 /**
@@ -59,36 +61,28 @@ export function choose(
   rule: ChoiceRule,
   titleOf: (source: string) => string,
 ): Chosen | null {
-  const ranges = entries.flatMap((datum, index): Range[] => {
-    const low = datum.low ?? rule.floor ?? null;
-    return low === null || datum.high === null ? [] : [{ index, low, high: datum.high, datum }];
-  });
-  const best = ranges.reduce<Range | null>(
-    (first, next) => (first && !isBetter(next, first, rule) ? first : next),
-    null,
-  );
+  let best: Range | undefined;
+  const ranges: Range[] = [];
+  for (let index = 0; index < entries.length; index += 1) {
+    const datum = entries[index] as Datum;
+    const low = datum.low ?? rule.floor;
+    if (low === undefined || datum.high === null) continue;
+    const range = { index, low, high: datum.high, datum, rank: rankOf(datum, rule) };
+    ranges.push(range);
+    if (!best || range.rank < best.rank) best = range;
+  }
   if (!best) return null;
-  const twin = best.datum.fromMemory
-    ? ranges.find((r) => !r.datum.fromMemory && r.low === best.low && r.high === best.high)
-    : undefined;
-  const taken = twin ?? best;
+  const taken = (best.datum.fromMemory && readTwin(best, ranges)) || best;
 
   const nominal = (taken.low + taken.high) / 2;
-  const others = ranges.filter((range) => range !== taken);
   const { typical } = rule;
-  const reasons = [reasonTaken(taken, best, others.length, titleOf)];
-  let span: readonly Range[] = [];
-  let { low, high } = taken;
-  if (typical && high - low < typical.narrow * Math.abs(nominal) - 1e-9) {
-    low = nominal * (1 - typical.least);
-    high = nominal * (1 + typical.least);
-    span = typical.span ? others : [];
-    reasons.push(reasonTypical(taken, typical.least, span.length > 0));
-  } else if (rule.spanDisjoint) {
-    span = others.filter((r) => !r.datum.fromMemory && (r.high < taken.low || r.low > taken.high));
-    if (span.length > 0) reasons.push('Widened over other published figures that lie wholly outside it.');
-  }
-  for (const range of span) {
+  const isTypical = typical !== undefined && taken.high - taken.low < typical.narrow * Math.abs(nominal) - 1e-9;
+  let low = isTypical ? nominal * (1 - typical.least) : taken.low;
+  let high = isTypical ? nominal * (1 + typical.least) : taken.high;
+  let spanned = 0;
+  for (const range of ranges) {
+    if (range === taken || !(isTypical ? typical.span : rule.spanDisjoint && liesOutside(range, taken))) continue;
+    spanned += 1;
     low = Math.min(low, range.low);
     high = Math.max(high, range.high);
   }
@@ -97,31 +91,36 @@ export function choose(
     high,
     nominal,
     taken: taken.index,
-    why: reasons.join(' '),
     entries,
     fromMemory: taken.datum.fromMemory,
+    // Worded only when asked for: there are hundreds of these, and a start needs a few.
+    get why() {
+      const reasons = [reasonTaken(taken, best, ranges.length, titleOf)];
+      if (isTypical) reasons.push(reasonTypical(taken, typical.least, spanned > 0));
+      else if (spanned > 0) reasons.push('Widened over other published figures that lie wholly outside it.');
+      return reasons.join(' ');
+    },
   };
 }
 
-function isBetter(a: Range, b: Range, rule: ChoiceRule): boolean {
-  const key = ({ datum }: Range): readonly number[] => [
-    rule.prefer && !rule.prefer(datum) ? 1 : 0,
-    GRADES.indexOf(datum.grade),
-    datum.fromMemory ? 1 : 0,
-    CONFIDENCES.indexOf(datum.confidence ?? 'high'),
-  ];
-  const keyB = key(b);
-  for (const [i, rank] of key(a).entries()) {
-    const difference = rank - (keyB[i] ?? 0);
-    if (difference !== 0) return difference < 0;
-  }
-  return false;
+function readTwin(best: Range, ranges: readonly Range[]): Range | undefined {
+  return ranges.find((range) => !range.datum.fromMemory && range.low === best.low && range.high === best.high);
 }
 
-function reasonTaken(taken: Range, best: Range, others: number, titleOf: (source: string) => string): string {
+function liesOutside(range: Range, taken: Range): boolean {
+  return !range.datum.fromMemory && (range.high < taken.low || range.low > taken.high);
+}
+
+function rankOf(datum: Datum, rule: ChoiceRule): number {
+  const unwanted = rule.prefer && !rule.prefer(datum) ? 1000 : 0;
+  const confidence = CONFIDENCES.indexOf(datum.confidence ?? 'high');
+  return unwanted + 100 * GRADES.indexOf(datum.grade) + (datum.fromMemory ? 10 : 0) + confidence;
+}
+
+function reasonTaken(taken: Range, best: Range, held: number, titleOf: (source: string) => string): string {
   const title = titleOf(taken.datum.source);
   const memory = taken.datum.fromMemory ? ', quoted from memory' : '';
-  const rank = others === 0 ? 'the only figure held' : `the best evidence of ${others + 1} figures held`;
+  const rank = held === 1 ? 'the only figure held' : `the best evidence of ${held} figures held`;
   const twin = taken === best ? '' : `, which states the same as ${titleOf(best.datum.source)}`;
   return `Taken from ${title} (${taken.datum.grade === 'memory' ? 'unread' : taken.datum.grade}${memory})${twin}: ${rank}.`;
 }

@@ -1,33 +1,44 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import acids from '../../data/acids.json' with { type: 'json' };
+import additives from '../../data/additives.json' with { type: 'json' };
+import alkalis from '../../data/alkalis.json' with { type: 'json' };
+import ambiguous from '../../data/ambiguous.json' with { type: 'json' };
+import cautions from '../../data/cautions.json' with { type: 'json' };
+import fats from '../../data/fats.json' with { type: 'json' };
+import liquids from '../../data/liquids.json' with { type: 'json' };
+import qualifiers from '../../data/qualifiers.json' with { type: 'json' };
+import scents from '../../data/scents.json' with { type: 'json' };
+import sources from '../../data/sources.json' with { type: 'json' };
+import unheld from '../../data/unheld.json' with { type: 'json' };
 import { assembleCatalogue, FILES, type RawCatalogue } from './assemble.ts';
 import type { Catalogue } from './types.ts';
 
-/** Where a bundle keeps all of `data/` in one file. */
-const PACKED = 'data.json';
+/** The product's own data, unchecked; a bundle carries them inside. */
+export const RAW: RawCatalogue = {
+  sources,
+  fats,
+  alkalis,
+  acids,
+  liquids,
+  additives,
+  scents,
+  ambiguous,
+  unheld,
+  qualifiers,
+  cautions,
+};
 
-/** The catalogue of `dir`, or of the product itself: packed beside a bundle, else the folder `data`. */
-export function loadCatalogue(dir: string = findData()): Catalogue {
-  return assembleCatalogue(readRaw(dir));
+/**
+ * The catalogue of the product, or of another folder that holds the same files. Our own figures are looked through by
+ * the tests, so that here they are read when first used; another folder's are all checked at once.
+ * @throws CatalogueError with everything that is wrong in the data
+ */
+export function loadCatalogue(dir?: string): Catalogue {
+  return dir === undefined ? assembleCatalogue(RAW, 'lazy') : assembleCatalogue(readRaw(dir));
 }
 
-/** The parsed files, unchecked: what a build packs into one file. */
-export function readRaw(dir: string = findData()): RawCatalogue {
-  const packed = join(dir, PACKED);
-  if (existsSync(packed)) return readJson(packed) as RawCatalogue;
-  return Object.fromEntries(FILES.map((name) => [name, readJson(join(dir, `${name}.json`))])) as RawCatalogue;
-}
-
-function readJson(path: string): unknown {
-  return JSON.parse(readFileSync(path, 'utf8'));
-}
-
-function findData(): string {
-  const here = dirname(fileURLToPath(import.meta.url));
-  if (existsSync(join(here, PACKED))) return here;
-  // From dist/ and from src/catalogue/.
-  const dir = [join(here, '../data'), join(here, '../../data')].find((path) => existsSync(join(path, 'fats.json')));
-  if (dir === undefined) throw new Error('The folder data is missing: it belongs beside dist.');
-  return dir;
+function readRaw(dir: string): RawCatalogue {
+  const read = (name: string): unknown => JSON.parse(readFileSync(join(dir, `${name}.json`), 'utf8'));
+  return Object.fromEntries(FILES.map((name) => [name, read(name)])) as RawCatalogue;
 }
