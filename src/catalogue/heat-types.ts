@@ -183,10 +183,9 @@ export interface Pots {
   readonly airSpeed: Spread;
 }
 
+/** Flash point and make-up of an essential oil; its names stand in the catalogue under the same id. */
 export interface ScentOil {
   readonly id: string;
-  readonly name: string;
-  readonly names: readonly string[];
   readonly cas: string;
   /** °C, the range in use. */
   readonly flash: Range;
@@ -253,8 +252,6 @@ export interface HeatData {
   readonly materials: ReadonlyMap<string, VesselMaterial>;
   readonly pots: Pots;
   readonly oils: ReadonlyMap<string, ScentOil>;
-  /** Names that mean several oils: asked, never guessed. */
-  readonly ambiguousOils: readonly { readonly names: readonly string[]; readonly candidates: readonly string[] }[];
   readonly components: ReadonlyMap<string, ScentComponent>;
   readonly allergens: readonly Allergen[];
   /** Share of the product from which an allergen is declared. */

@@ -65,14 +65,12 @@ export function heatDefects(data: RawHeat): readonly string[] {
   const material = new Set(data.materials.materials.map((entry) => entry.id));
   for (const pot of data.pots.pots) if (!material.has(pot.material)) defects.push(`pot ${pot.id}: no ${pot.material}`);
   const oils = new Set(data.scents.oils.map((oil) => oil.id));
-  for (const oil of data.scents.ambiguous.flatMap((entry) => entry.candidates))
-    if (!oils.has(oil)) defects.push(`ambiguous: no oil ${oil}`);
   const components = new Set(data.components.components.map((component) => component.id));
   for (const oil of data.scents.oils)
     if ('vapour' in oil && !components.has(oil.vapour)) defects.push(`oil ${oil.id}: no component ${oil.vapour}`);
   for (const entry of data.allergens.entries)
     for (const oil of entry.oils) if (!oils.has(oil)) defects.push(`allergen ${entry.inci}: no oil ${oil}`);
-  for (const rows of [data.scents.oils, data.pots.pots, data.materials.materials]) {
+  for (const rows of [data.pots.pots, data.materials.materials]) {
     const taken = new Map<string, string>();
     for (const { id, names } of rows) {
       for (const name of names) {
@@ -104,7 +102,6 @@ export function loadHeat(): HeatData {
     materials: byId(materials.materials as readonly VesselMaterial[]),
     pots: pots as unknown as HeatData['pots'],
     oils: byId(scents.oils as unknown as readonly ScentOil[]),
-    ambiguousOils: scents.ambiguous,
     components: byId(components.components as readonly ScentComponent[]),
     allergens: allergens.entries as unknown as HeatData['allergens'],
     allergenThresholds: allergens.thresholds,

@@ -194,20 +194,22 @@ export function coolFromReadings(data: HeatData, input: ReadingsInput): Outcome<
   const method = pot.value ? 'scaled-pot' : 'newton';
   const reached = last.temperatureC <= targetC;
   const passed = Math.min(last.minute, Math.max(first.minute, nominal));
-  const left = reached ? 0 : Math.max(nominal - last.minute, 0.1);
+  const left = reached ? 0 : Math.max(nominal - last.minute, 1e-6);
   // The other laws, fitted to the same readings, say how much the shape of the curve matters from here on.
   const fallingLaw = falling(roomC);
-  const [later] = when(regress(fallingLaw, readings, stepK), fallingLaw.clock(targetC));
+  const [bent] = when(regress(fallingLaw, readings, stepK), fallingLaw.clock(targetC));
   const [straight] = when(constant.fit, constant.law.clock(targetC));
-  const slower = Math.max(0, later - nominal, straight - nominal);
+  const slower = Math.max(0, bent - nominal, straight - nominal);
   const quicker = Math.max(0, nominal - straight);
-  const stretch = Math.exp(spread / Math.max(left, spread, 1e-9));
+  // In proportion to the time left while the spread is the smaller, so that neither end passes the last reading.
+  const later = Math.max(spread, left * Math.expm1(Math.min(1, spread / left)));
+  const sooner = -left * Math.expm1(-spread / left);
   const minutesLeft = reached
     ? { low: 0, nominal: 0, high: 0 }
     : {
-        low: Math.max(0, left - Math.hypot(left * (1 - 1 / stretch), quicker)),
+        low: Math.max(0, left - Math.hypot(sooner, quicker)),
         nominal: left,
-        high: left + Math.hypot(left * (stretch - 1), slower),
+        high: left + Math.hypot(later, slower),
       };
   const start = last.minute;
   const minutes = reached

@@ -70,14 +70,16 @@ function vapourRise(data: HeatData, componentId: string, fromC: number): ((celsi
 }
 
 /**
- * The ideal-mixture flash point of parts given by mole number, component and flash point, °C; NaN without a root.
+ * The ideal-mixture flash point of parts given by mole number, component and flash point, °C; NaN without a root. What cannot
+ * burn (water) counts as `inertMoles`.
  * Antoine sets are used for a ratio over some tens of kelvin only, which bears a step outside their range.
  */
 export function idealFlash(
   data: HeatData,
   parts: readonly { readonly moles: number; readonly component: string; readonly flashC: number }[],
+  inertMoles = 0,
 ): number {
-  const total = parts.reduce((sum, { moles }) => sum + moles, 0);
+  const total = parts.reduce((sum, { moles }) => sum + moles, inertMoles);
   const rises = parts.map(({ moles, component, flashC }) => ({
     share: moles / total,
     rise: vapourRise(data, component, flashC),
@@ -85,10 +87,10 @@ export function idealFlash(
   const flashes = parts.map(({ flashC }) => flashC);
   const low = Math.min(...flashes);
   const high = Math.max(...flashes);
-  if (low === high) return low;
+  if (low === high && inertMoles === 0) return low;
   const over = (celsius: number): number =>
     rises.reduce((sum, { share, rise }) => sum + share * (rise ? Math.exp(rise(celsius)) : Number.NaN), -1);
-  return root(over, low, high, 1e-6);
+  return root(over, low, inertMoles > 0 ? high + 150 : high, 1e-6);
 }
 
 function modelled(data: HeatData, parts: readonly PartFlash[]): Band | null {

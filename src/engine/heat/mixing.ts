@@ -9,8 +9,8 @@ import type { AlkaliAmount } from '../recipe.ts';
 import { boilsAt, crystallisesBelow, solutionHeat } from './mixture.ts';
 import { root } from './numeric.ts';
 import { type Band, done, fail, firstBad, type HeatFault, type Outcome, type Parts } from './outcome.ts';
+import { partsOf } from './peak.ts';
 import { fatHeat } from './properties.ts';
-import { partsOf } from './solution-heat.ts';
 
 export interface WarmFat {
   readonly fat: Fat;

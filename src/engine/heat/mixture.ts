@@ -154,16 +154,16 @@ export function settle(
 ): Settled {
   const over = (celsius: number): number =>
     solutionHeat(data, parts, celsius, lean) + vesselHeatCapacity * celsius - supply;
-  const celsius = root(over, -60, 400);
   const melts = iceMeltsAt(data, parts);
-  if (ice <= 0 || !(celsius < melts)) return { celsius, iceLeft: 0 };
+  if (ice <= 0 || over(melts) <= 0) return { celsius: root(over, -60, 400), iceLeft: 0 };
   const left = (grams: number): Settled & { readonly excess: number } => {
     const rest = { ...parts, water: parts.water - grams };
     const at = iceMeltsAt(data, rest);
     const heat = solutionHeat(data, rest, at, lean) + grams * iceHeat(data.water, at) + vesselHeatCapacity * at;
     return { celsius: at, iceLeft: grams, excess: heat - supply };
   };
-  const most = parts.water * 0.999;
+  // Ice stands beside no liquid stronger than the eutectic (19 % NaOH, 31 % KOH); colder than that is not followed.
+  const most = Math.max(0, parts.water - ((parts.naoh + parts.koh) * 0.69) / 0.31);
   const grams = root((x) => left(x).excess, 0, most, 1e-6);
-  return left(Number.isFinite(grams) ? grams : ice);
+  return left(Number.isFinite(grams) ? grams : most);
 }

@@ -19,7 +19,7 @@ export type HeatFault =
   | { readonly kind: 'no-alkali' }
   | { readonly kind: 'no-water' }
   | { readonly kind: 'no-fat' }
-  /** More alkali than the water holds at 20 °C, or at the peak where that is colder. */
+  /** More alkali than the water holds at 20 °C. */
   | {
       readonly kind: 'not-dissolved';
       readonly concentration: number;
