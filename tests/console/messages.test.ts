@@ -31,7 +31,7 @@ test.each([
   ['nothing is no message', ' \n\n', []],
 ])('%s', (_name, text, messages) => expect(messagesIn(text, commands)).toEqual(messages));
 
-const names = ['check', 'convert', 'Palm oil', 'palm kernel oil', 'lard'];
+const names = ['check', 'convert', 'Palm oil', 'palm kernel oil', 'lard', 'kokum butter'];
 
 test.each([
   ['che', ['check'], 'che'],

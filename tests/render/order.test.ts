@@ -129,10 +129,30 @@ test('html', () => {
   );
 });
 
-test('terminal: no line is wider than the screen, no unit alone on the next', () => {
-  const lines = renderTerminal(said, { details: false, columns: 28, colour: false }).split('\n');
-  for (const line of lines) expect(line.length).toBeLessThanOrEqual(28);
-  expect(lines.join('\n')).not.toMatch(/\d\n/);
+test('terminal: no line is wider than the screen, no unit alone on the next, a table stays aligned', () => {
+  for (let columns = 18; columns < 40; columns += 1) {
+    const text = renderTerminal(said, { details: false, columns, colour: false });
+    for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(columns);
+    expect(text).not.toMatch(/\d\n/);
+  }
+  expect(renderTerminal(said, { details: false, columns: 12, colour: false })).toContain('castor oil   100 g\n');
+});
+
+const table = (rows: readonly (readonly string[])[]): Answer => ({
+  ...said,
+  body: [{ kind: 'table', caption: '', columns: [], rows }],
+});
+
+test('a cell that is missing keeps its place in a line', () => {
+  const wide = ['coconut oil that melts at 24 °C', '', '225 g of the 750 g'];
+  expect(renderPlain(table([wide]), { details: false })).toContain(
+    'coconut oil that melts at 24 °C: – · 225 g of the 750 g',
+  );
+});
+
+test('markdown: a cell cannot end the code block it stands in', () => {
+  const text = renderMarkdown(table([['```', '5 g']]), { details: false });
+  expect(text.match(/```/g)).toHaveLength(2);
 });
 
 test('pages: cut between rows, the steps counted on, the caution and the number on each', () => {
