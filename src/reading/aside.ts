@@ -209,21 +209,20 @@ function telephone(prims: readonly Prim[], i: number): Aside | null {
 }
 
 /** `L2417`, `RB-12`, `B-0314-2`: digits tight behind one to three letters that name nothing. */
-function code(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
-  if (!prims[i]?.glued) return null;
-  let before = i - 1;
-  if (is(prims[before], '-') && prims[before]?.glued) before--;
-  const word = prims[before];
+function codeWord(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
+  const word = prims[i];
   if (
     word?.kind !== 'word' ||
     word.raw.length > 3 ||
     word.glued ||
     lexicon.names.next?.has(word.text) ||
     lexicon.units.next?.has(word.text) ||
-    word.text === 'x'
+    /^(x|a)$/.test(word.text)
   )
     return null;
   let end = i + 1;
+  if (is(prims[end], '-') && prims[end]?.glued) end++;
+  if (!isNumber(prims[end]) || !prims[end]?.glued) return null;
   while (prims[end]?.glued && (isNumber(prims[end]) || (is(prims[end], '-') && isNumber(prims[end + 1])))) end++;
   return found('part of a code', i, end, prims);
 }
@@ -295,7 +294,8 @@ function size(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null
 export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon, _habit: DecimalHabit): Aside | null {
   const prim = prims[i];
   if (!prim) return null;
-  if (prim.kind === 'word') return address(prims, i) ?? money(prims, i) ?? dateOrTime(prims, i);
+  if (prim.kind === 'word')
+    return codeWord(prims, i, lexicon) ?? address(prims, i) ?? money(prims, i) ?? dateOrTime(prims, i);
   if (prim.kind === 'sign') {
     const hash = prim.text === '#' && isNumber(prims[i + 1]) && prims[i + 1]?.glued && !prim.glued;
     if (hash) return found('a number that only counts or names something', i, i + 2, prims);
@@ -303,7 +303,6 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
   }
   if (prim.kind !== 'number') return null;
   return (
-    code(prims, i, lexicon) ??
     listNumber(prims, i, lexicon) ??
     size(prims, i, lexicon) ??
     dateOrTime(prims, i) ??

@@ -4,6 +4,7 @@ import type { Binding, Bound, Group } from './bind.ts';
 import { type HeadUnits, linesOf, withUnit } from './columns.ts';
 import { type Item, type Named, sameWithin } from './items.ts';
 import type { Lexicon, Meaning } from './lexicon.ts';
+import { packed } from './neighbours.ts';
 import type { Quantity } from './quantities.ts';
 import type { Assumption, Doubt, Fate, Purity, ReadAmount, RecipeReading } from './reading.ts';
 import type { Prim } from './scan.ts';
@@ -171,14 +172,21 @@ function rowsOf(assembly: Assembly, binding: Binding): Row[] {
     for (const k of group.things) {
       const item = items[k];
       if (item?.kind !== 'thing' || item.named.meaning.kind === 'role') continue;
-      const amount = amounts.find((one) => one.quantity.dim !== 'percent' && one.quantity.dim !== 'ratio') ?? null;
+      const amount =
+        amounts.find(
+          (one) => one.quantity.dim === 'mass' || one.quantity.dim === 'bare' || one.quantity.dim === 'parts',
+        ) ??
+        amounts.find((one) => one.quantity.dim === 'volume') ??
+        null;
+      const volume =
+        amount?.quantity.dim === 'mass' ? (amounts.find((one) => one.quantity.dim === 'volume') ?? null) : null;
       const share = amounts.find((one) => one.quantity.dim === 'percent') ?? null;
       rows.push({
         named: item.named,
         token: item.from,
         line: lineOf(item.from),
         amount: amount?.quantity ?? null,
-        same: amount?.same ?? null,
+        same: amount?.same ?? volume?.quantity ?? null,
         share: share?.quantity ?? null,
         grams: null,
         said: amount?.quantity.text ?? share?.quantity.text ?? '',
@@ -191,11 +199,12 @@ function rowsOf(assembly: Assembly, binding: Binding): Row[] {
 }
 
 function crossUnits(assembly: Assembly, row: Row): void {
-  if (!row.amount || !row.same || row.amount.dim !== 'mass' || row.same.dim !== 'mass') return;
+  if (!row.amount || !row.same || row.amount.dim !== 'mass') return;
   const a = row.amount.value;
-  const b = row.same.value;
+  const density = row.same.dim === 'volume' ? densityOf(assembly, row.named.meaning) : 1;
+  const b = row.same.value * (density ?? 1);
   const matters = !['additive', 'scent'].includes(row.named.meaning.kind);
-  if (matters && Math.abs(a - b) > sameWithin * Math.max(a, b))
+  if (matters && Math.abs(a - b) > (row.same.dim === 'volume' ? 0.06 : sameWithin) * Math.max(a, b))
     assembly.doubts.push({
       id: 'units-disagree',
       said: row.amount.text,
@@ -446,6 +455,7 @@ function crossTotals(
   assembly: Assembly,
   roles: Roles,
   sums: Readonly<Record<'fats' | 'after' | 'alkali' | 'water' | 'liquids' | 'others', number>>,
+  parts: readonly number[],
 ): void {
   const { fats, after, alkali, water, liquids, others } = sums;
   const wet = water + liquids;
@@ -478,7 +488,13 @@ function crossTotals(
       assembly.doubts.push({ id: 'total-disagrees', said: roles.totalFats.text, sum: allFats });
   }
   for (const total of roles.totals) {
-    if (!total.strict || allFats === 0 || options.some((sum) => near(total.grams, sum))) continue;
+    if (
+      !total.strict ||
+      allFats === 0 ||
+      parts.some((sum) => near(total.grams, sum)) ||
+      options.some((sum) => near(total.grams, sum))
+    )
+      continue;
     assembly.doubts.push({ id: 'total-disagrees', said: total.quantity.text, sum: allFats + alkali + wet });
   }
 }
@@ -558,7 +574,7 @@ export function assemble(source: Source): RecipeReading {
   const afterGrams = after.reduce((sum, one) => sum + one.grams, 0);
 
   const { alkali, stockWater, named: alkaliNamed, split } = readAlkali(assembly, rows, gramsFor, roles);
-  const water = readWater(assembly, rows, gramsFor, fatGrams, stockWater);
+  const stated = readWater(assembly, rows, gramsFor, fatGrams, stockWater);
   const liquids = of('liquid').flatMap((row) => {
     const grams = gramsFor(row);
     if (grams === null) return [];
@@ -587,12 +603,15 @@ export function assemble(source: Source): RecipeReading {
   }));
 
   mentions(assembly, rows, roles);
-  orphans(assembly, rows);
+  orphans(assembly, rows, gramsFor);
   looseRatio(assembly, roles, rows);
   eitherOr(assembly);
   vagueAmounts(assembly, rows);
-  if (takenBack.test(source.text) && rows.length > 0) assembly.doubts.push({ id: 'corrected', said: takenBack.exec(source.text)?.[0] ?? '' });
+  if (takenBack.test(source.text) && rows.length > 0)
+    assembly.doubts.push({ id: 'corrected', said: takenBack.exec(source.text)?.[0] ?? '' });
   const alkaliGrams = alkali.reduce((sum, one) => sum + one.grams, 0);
+  const water = stated ?? impliedWater(assembly, roles, alkaliGrams, liquids.length > 0);
+  unsaid(assembly, rows, { fats: fatGrams, alkali: alkaliGrams });
   const sums = {
     fats: fatGrams,
     after: afterGrams,
@@ -602,7 +621,7 @@ export function assemble(source: Source): RecipeReading {
     others: others.reduce((sum, one) => sum + (one.grams ?? 0), 0),
   };
   crossShares(assembly, rows, gramsFor, sums.fats + sums.after + sums.alkali + sums.water + sums.liquids);
-  if (shared.size === 0) crossTotals(assembly, roles, sums);
+  if (shared.size === 0) crossTotals(assembly, roles, sums, sumsOf(rows, gramsFor));
   decimals(assembly, rows, gramsFor, catalogue, alkaliGrams);
   plausible(assembly, fats, alkali, catalogue);
   if (roles.superfat !== null && (roles.superfat >= 1 || roles.superfat < 0))
@@ -665,7 +684,8 @@ function unknownNames(assembly: Assembly, rows: readonly Row[], gramsFor: (row: 
       if (/hydroxide|potash|caustic|^soda$|natron/.test(meaning.id))
         assembly.doubts.push({ id: 'which-alkali', said: text });
       else assembly.doubts.push({ id: 'ambiguous-name', said: text, candidates: meaning.candidates, why: meaning.why });
-    } else if (meaning.kind === 'unheld') assembly.doubts.push({ id: 'unheld-fat', said: text, candidates: meaning.candidates });
+    } else if (meaning.kind === 'unheld')
+      assembly.doubts.push({ id: 'unheld-fat', said: text, candidates: meaning.candidates });
     else if (meaning.kind === 'unknown') unknownName(assembly, row, weighed, rows);
   }
 }
@@ -679,14 +699,20 @@ function unknownName(assembly: Assembly, row: Row, weighed: number, rows: readon
   const grams = row.amount?.dim === 'mass' ? row.amount.value : null;
   const spoon = row.amount?.dim === 'volume' && spoons.has(row.amount.unit?.id ?? '');
   const loose = (row.amount === null || row.amount.dim === 'bare') && !fatty;
-  const alike = rows.some((other) => other !== row && other.named.meaning.kind === 'fat' && (row.amount ? other.amount?.dim === 'bare' : other.share !== null && other.amount === null));
+  const alike = rows.some(
+    (other) =>
+      other !== row &&
+      other.named.meaning.kind === 'fat' &&
+      (row.amount ? other.amount?.dim === 'bare' : other.share !== null && other.amount === null),
+  );
   if (loose && !alike) {
     const quantity = row.amount ?? row.share;
     if (quantity) {
       assembly.assume('left-out', `I left out "${text} ${quantity.text}".`);
       assembly.fate(quantity, 'aside', 'no ingredient beside it');
     }
-  } else if (!fatty && (spoon || (grams !== null && weighed > 0 && grams <= 0.02 * weighed))) assembly.assume('additive', `I took "${text}" as an additive that eats no alkali.`);
+  } else if (!fatty && (spoon || (grams !== null && weighed > 0 && grams <= 0.02 * weighed)))
+    assembly.assume('additive', `I took "${text}" as an additive that eats no alkali.`);
   else assembly.doubts.push({ id: 'unknown-fat', said: text, candidates: nearNames(assembly, text) });
 }
 
@@ -750,6 +776,13 @@ function readAlkali(
     assembly.assume('lye', 'I took "lye" as sodium hydroxide (NaOH).');
     return 'naoh';
   };
+  const stockNamed = items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'stock');
+  const waterSaid = rows
+    .filter((row) => row.named.meaning.kind === 'water' || row.named.meaning.kind === 'liquid')
+    .reduce((sum, row) => sum + (gramsFor(row) ?? 0), 0);
+  /** "lye 102 g (33 %)": the strength that this alkali and the water of the post make, or no water is said. */
+  const agrees = (grams: number, share: number): boolean =>
+    waterSaid > 0 && Math.abs(grams / (grams + waterSaid) - share) < 0.03;
   let stockWater = 0;
   let split: [number, number] | null = null;
   const shareRows: Row[] = [];
@@ -791,12 +824,11 @@ function readAlkali(
       if (least >= 0.7 && (percent.upTo ?? percent.value) <= 1.0051) purity = asPurity(percent);
       else if (percent.value <= 0.55 && meaning.id === 'unsaid' && roles.concentration === null)
         roles.concentration = percent.value;
-      else if (
-        percent.value <= 0.55 &&
-        roles.concentration === null &&
-        rows.some((other) => other.named.meaning.kind === 'water' && gramsFor(other) !== null)
-      )
-        roles.concentration = percent.value;
+      else if (percent.value <= 0.55 && stockNamed) {
+        alkali.push({ id, grams: grams * percent.value, purity: { nominal: 1, low: 1, high: 1 }, stock: true, row });
+        stockWater += grams * (1 - percent.value);
+        continue;
+      } else if (percent.value <= 0.55 && agrees(grams, percent.value)) roles.concentration ??= percent.value;
       else
         assembly.doubts.push({ id: 'alkali-percent', said: percent.text, of: lexicon.label({ kind: 'alkali', id }) });
     }
@@ -805,8 +837,10 @@ function readAlkali(
   for (const row of shareRows) {
     const { meaning } = row.named;
     const value = row.share?.value ?? 0;
-    if (value >= 0.7 && value <= 1.0051 && shareRows.length === 1) roles.purity ??= asPurity(row.share as Quantity);
-    else if (shareRows.length === 1 && value <= 0.55) roles.concentration ??= value;
+    if (value >= 0.7 && value <= 1.0051 && shareRows.filter((other) => (other.share?.value ?? 0) >= 0.7).length === 1)
+      roles.purity ??= asPurity(row.share as Quantity);
+    else if (value <= 0.55 && shareRows.filter((other) => (other.share?.value ?? 1) <= 0.55).length === 1)
+      roles.concentration ??= value;
     if (meaning.kind === 'alkali' || meaning.kind === 'stock') if (meaning.id !== 'unsaid') mentioned.add(meaning.id);
   }
   if (shareRows.length === 2) {
@@ -874,6 +908,69 @@ function readWater(
   if (ice !== undefined) water = (water ?? 0) + ice;
   if (stockWater > 0) water = (water ?? 0) + stockWater;
   return water;
+}
+
+/** Water that the post gives only as a strength or a ratio. */
+function impliedWater(assembly: Assembly, roles: Roles, alkaliGrams: number, otherLiquid: boolean): number | null {
+  if (alkaliGrams <= 0 || otherLiquid) return null;
+  const { ratio, concentration } = roles;
+  const water =
+    ratio !== null
+      ? ratio * alkaliGrams
+      : concentration !== null && concentration > 0.02 && concentration < 0.75
+        ? (alkaliGrams * (1 - concentration)) / concentration
+        : null;
+  if (water !== null)
+    assembly.assume(
+      'water',
+      `I took the water as ${Math.round(water)} g, from the ${ratio !== null ? `${roundTo(ratio, 2)} to 1 of water to alkali` : `${roundTo((concentration ?? 0) * 100, 1)} % lye solution`}.`,
+    );
+  return water;
+}
+
+/** What the post is about but gives no figure for: the alkali it asks to check, the strength of a solution, every fat. */
+function unsaid(
+  assembly: Assembly,
+  rows: readonly Row[],
+  sums: { readonly fats: number; readonly alkali: number },
+): void {
+  const { items, text, bound, tokens } = assembly.source;
+  if (assembly.doubts.length > 0) return;
+  const named = (kind: Kindred): Extract<Item, { kind: 'thing' }> | undefined =>
+    items.find(
+      (item): item is Extract<Item, { kind: 'thing' }> => item.kind === 'thing' && item.named.meaning.kind === kind,
+    );
+  if (sums.alkali > 0 && sums.fats === 0) {
+    const fat = named('fat');
+    if (fat) assembly.doubts.push({ id: 'no-amount', said: fat.named.text, of: label(assembly, fat.named.meaning) });
+  }
+  if (sums.fats > 0 && sums.alkali === 0) {
+    const judged =
+      /\b(is|are|was|does|do|my|the|this|that|right|check)\b[^.?!\n]{0,40}\b(lye|naoh|koh|caustic|alkali)\b[^.?!\n]{0,30}\b(right|ok|okay|correct|fine|enough|too|good|safe|accurate|amount)\b/i.test(
+        text,
+      );
+    const stock = named('stock');
+    const alkali = named('alkali');
+    if (stock && !alkali && !asksForAlkali(text))
+      assembly.doubts.push({ id: 'stock-strength', said: stock.named.text });
+    else if (alkali && judged && !/\bhow much\b/i.test(text))
+      assembly.doubts.push({ id: 'no-amount', said: alkali.named.text, of: label(assembly, alkali.named.meaning) });
+  }
+  for (const k of bound.best.mentions) {
+    const item = items[k];
+    if (
+      item?.kind !== 'thing' ||
+      item.named.meaning.kind !== 'fat' ||
+      rows.some((row) => row.named.meaning.id === item.named.meaning.id && (row.amount || row.share))
+    )
+      continue;
+    if (
+      tokens
+        .slice(Math.max(0, item.from - 4), item.to + 4)
+        .some((token) => token.t === 'aside' && token.reason === packed)
+    )
+      assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
+  }
 }
 
 /** Fats named in the list without an amount, and alkali that is an ingredient but has none. */
@@ -951,28 +1048,70 @@ function inList(tokens: readonly Token[], item: Item, items: readonly Item[], bo
   return grouped(at - 1) && grouped(at + 1);
 }
 
+/** Sums that a post may state: of two or more neighbouring rows, and of alkali and water. */
+function sumsOf(rows: readonly Row[], gramsFor: (row: Row) => number | null): number[] {
+  const sums: number[] = [];
+  const weighed = rows.filter((row) => gramsFor(row) !== null).slice(0, 40);
+  for (let from = 0; from < weighed.length; from++) {
+    let sum = gramsFor(weighed[from] as Row) ?? 0;
+    for (let to = from + 1; to < weighed.length; to++) {
+      sum += gramsFor(weighed[to] as Row) ?? 0;
+      sums.push(sum);
+    }
+  }
+  return sums;
+}
+
 /** Figures that no name took. */
-function orphans(assembly: Assembly, rows: readonly Row[]): void {
+function orphans(assembly: Assembly, rows: readonly Row[], gramsFor: (row: Row) => number | null): void {
   const { items, tokens, bound } = assembly.source;
   const ingredients = rows.filter((row) => row.named.meaning.kind !== 'unknown');
   const bare = ingredients.some((row) => row.amount?.dim === 'bare');
   const before = (quantity: Quantity): boolean =>
-    rows.some((row) => [row.amount, row.share].some((one) => one !== null && one !== quantity && (one.value === quantity.value || one.value === quantity.value / 100)));
+    bound.best.groups.some((group) =>
+      group.amounts.some((at) => {
+        const one = items[at];
+        return (
+          one?.kind === 'amount' &&
+          (one.quantity.value === quantity.value || one.quantity.value === quantity.value / 100)
+        );
+      }),
+    );
   for (const k of bound.best.orphans) {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
     const { quantity } = item;
     const next = tokens[item.to];
-    const last = tokens[item.from - 1];
     const counted = next?.t === 'word' && next.sort === 'everyday';
-    const doubted = last?.t === 'word' && last.text === 'or';
+    const doubted = [1, 2, 3].some((back) => {
+      const word = tokens[item.from - back];
+      return (
+        word?.t === 'word' &&
+        word.text === 'or' &&
+        tokens
+          .slice(item.from - back + 1, item.from)
+          .every((one) => one.t === 'word' && /^(was|it|is|maybe|even|about)$/.test(one.text))
+      );
+    });
     const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
+    if (
+      quantity.dim === 'mass' &&
+      !doubted &&
+      sumsOf(rows, gramsFor).some((sum) => Math.abs(sum - quantity.value) <= Math.max(0.011 * sum, 0.6))
+    ) {
+      assembly.fate(quantity, 'aside', 'a total that agrees');
+      continue;
+    }
     if (weighs || doubted || (quantity.dim === 'bare' && bare && !counted && !before(quantity))) {
       assembly.doubts.push({ id: 'unplaced', said: quantity.text });
       assembly.fate(quantity, 'unclear', 'no name takes it');
     } else if (quantity.dim === 'ratio') continue;
     else {
-      if (!before(quantity)) assembly.assume('left-out', `I left out "${quantity.text}${counted && next?.t === 'word' ? ` ${next.text}` : ''}".`);
+      if (!before(quantity))
+        assembly.assume(
+          'left-out',
+          `I left out "${quantity.text}${counted && next?.t === 'word' ? ` ${next.text}` : ''}".`,
+        );
       assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
     }
   }
@@ -981,11 +1120,26 @@ function orphans(assembly: Assembly, rows: readonly Row[]): void {
 /** A ratio that stands beside no role: of water to alkali where the sentence speaks of water. */
 function looseRatio(assembly: Assembly, roles: Roles, rows: readonly Row[]): void {
   const { items, bound } = assembly.source;
-  const spare = [...bound.best.orphans.map((k) => items[k]), ...rows.filter((row) => row.named.meaning.kind === 'water').map((row) => items.find((item) => item.kind === 'amount' && item.quantity === row.amount))];
+  const spare = [
+    ...bound.best.orphans.map((k) => items[k]),
+    ...bound.best.groups
+      .filter((group) =>
+        group.things.some(
+          (k) =>
+            items[k]?.kind === 'thing' && (items[k] as Extract<Item, { kind: 'thing' }>).named.meaning.kind !== 'role',
+        ),
+      )
+      .flatMap((group) => group.amounts.map((k) => items[k])),
+  ];
   for (const item of spare) {
     if (item?.kind !== 'amount' || item.quantity.dim !== 'ratio') continue;
     const { quantity } = item;
-    const near = items.some((other) => other.kind === 'thing' && ['water', 'alkali', 'stock'].includes(other.named.meaning.kind) && Math.abs(other.from - item.from) <= 8);
+    const near = items.some(
+      (other) =>
+        other.kind === 'thing' &&
+        ['water', 'alkali', 'stock'].includes(other.named.meaning.kind) &&
+        Math.abs(other.from - item.from) <= 8,
+    );
     const value = quantity.value / (quantity.second ?? 1);
     if (near && roles.ratio === null && value > 0) {
       roles.ratio = value < 1 ? 1 / value : value;
@@ -1004,34 +1158,68 @@ function eitherOr(assembly: Assembly): void {
     const item = items[k];
     if (item?.kind !== 'thing' || !['fat', 'alkali', 'unheld'].includes(item.named.meaning.kind)) continue;
     for (const other of [items[k - 1], items[k + 1]]) {
-      if (other?.kind !== 'thing' || other.named.meaning.kind !== item.named.meaning.kind || other.named.meaning.id === item.named.meaning.id || other.named.meaning.id === 'unsaid') continue;
+      if (
+        other?.kind !== 'thing' ||
+        other.named.meaning.kind !== item.named.meaning.kind ||
+        other.named.meaning.id === item.named.meaning.id ||
+        other.named.meaning.id === 'unsaid'
+      )
+        continue;
       const [a, b] = other.from < item.from ? [other, item] : [item, other];
       const between = tokens.slice(a.to, b.from);
       const at = items.indexOf(other);
       const weighed = bound.best.groups.some((group) => group.things.includes(at) && group.amounts.length > 0);
-      if (weighed && between.length === 1 && between[0] && ((between[0].t === 'word' && between[0].text === 'or') || (between[0].t === 'sign' && between[0].text === '/'))) assembly.doubts.push({ id: 'two-readings', said: '', first: a.kind === 'thing' ? a.named.text : '', second: b.kind === 'thing' ? b.named.text : '' });
+      if (
+        weighed &&
+        between.length === 1 &&
+        between[0] &&
+        ((between[0].t === 'word' && between[0].text === 'or') || (between[0].t === 'sign' && between[0].text === '/'))
+      )
+        assembly.doubts.push({
+          id: 'two-readings',
+          said: '',
+          first: a.kind === 'thing' ? a.named.text : '',
+          second: b.kind === 'thing' ? b.named.text : '',
+        });
     }
   }
 }
 
-const vague = /^(some|scoop|spoonful|spoon|bit|splash|little|knob|handful|dash|glug|dollop|drizzle|adding|add|chunk|lump|dab|swig|blob|half)$/;
+const vague =
+  /^(some|scoops?|spoonfuls?|spoons?|bit|splash|little|knob|handfuls?|dash|glugs?|dollops?|drizzle|adding|add|chunk|lump|dab|swig|blob|half|jars?|tubs?|bottles?|blocks?|sticks?|packs?|bags?|tins?|cans?|cap|caps|capful|capfuls|ladles?|mugs?|glass|glasses)$/;
 
-/** Fats that go in by no stated weight: "a scoop of coconut", "adding some castor". */
+/** Things that go in by no stated weight: "a scoop of coconut", "3 scoops of NaOH", "a jar of coconut oil". */
 function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
   const { items, tokens, bound } = assembly.source;
   const weighed = new Set(rows.filter((row) => row.amount || row.share).map((row) => row.named.meaning.id));
+  const wordAt = (k: number): string => {
+    const token = tokens[k];
+    return token?.t === 'word'
+      ? token.text
+      : token?.t === 'name' && token.meaning.kind === 'role'
+        ? token.text.toLowerCase()
+        : '';
+  };
   for (const k of bound.best.mentions) {
     const item = items[k];
-    if (item?.kind !== 'thing' || item.named.meaning.kind !== 'fat' || weighed.has(item.named.meaning.id)) continue;
+    if (
+      item?.kind !== 'thing' ||
+      !['fat', 'alkali'].includes(item.named.meaning.kind) ||
+      weighed.has(item.named.meaning.id)
+    )
+      continue;
+    if (item.named.meaning.kind === 'alkali' && rows.some((row) => row.named.meaning.kind === 'alkali' && row.amount))
+      continue;
     let at = item.from - 1;
-    while (tokens[at]?.t === 'word' && /^(of|the|my|a|some|more|extra)$/.test((tokens[at] as { text: string }).text) && !vague.test((tokens[at] as { text: string }).text)) at--;
-    const word = tokens[at];
-    if (word?.t === 'word' && vague.test(word.text)) assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
+    while (/^(of|the|my|a|an|more|extra|good)$/.test(wordAt(at))) at--;
+    if (vague.test(wordAt(at).replace(/ of$/, '')))
+      assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
   }
 }
 
 /** The person took something back in the middle: "no! only 0.4 oz", "make that 220 g". */
-const takenBack = /\b(make that|scratch that|strike that|no wait|wait no|wait, no|i meant|correction:)|\bno[!,]+ (only|it was|it's|i mean)|\?\? ?no\b/i;
+const takenBack =
+  /\b(make that|scratch that|strike that|no wait|wait no|wait, no|i meant|correction:)|\bno[!,]+ (only|it was|it's|i mean)|\?\? ?no[!.,]* only/i;
 
 /** Two recipes in one post: the same fats weighed twice over with other figures, or numbered recipes. */
 function twoRecipes(assembly: Assembly, rows: readonly Row[], gramsFor: (row: Row) => number | null): boolean {
@@ -1051,7 +1239,9 @@ function twoRecipes(assembly: Assembly, rows: readonly Row[], gramsFor: (row: Ro
   };
   const fats = twice(['fat']);
   const alkali = twice(['alkali']);
-  const numbered = (assembly.source.text.match(/\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi) ?? []).length >= 2;
+  const numbered =
+    (assembly.source.text.match(/\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi) ?? [])
+      .length >= 2;
   return fats >= 2 || (fats >= 1 && alkali >= 1) || (numbered && fats + alkali >= 1);
 }
 

@@ -65,10 +65,12 @@ const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>
   equal: { bare: 1 },
 };
 
-export function fitCost(meaning: Meaning, quantity: Quantity): number {
+export function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number {
   const table = meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
   const cost = table?.[quantity.dim] ?? never;
   if (meaning.kind === 'role' && meaning.id === 'scale' && quantity.dim === 'mass' && quantity.value > 10) return never;
+  // where the rows carry units, a bare figure is hardly a weight
+  if (unitful && quantity.dim === 'bare' && meaning.kind !== 'role' && meaning.kind !== 'unknown') return cost + 3;
   if (meaning.kind === 'role' && quantity.dim === 'bare') {
     if (meaning.id === 'superfat' && !(Math.abs(quantity.value) <= 120)) return never;
     if (meaning.id === 'purity' && !(quantity.value >= 50 && quantity.value <= 101)) return never;
@@ -161,7 +163,24 @@ const longestGroup = 12;
 /** Rows of one list pull together: what it costs to turn from `450 g olive` to `olive 450 g`. */
 const turn = 1.4;
 const slotOf = (quantity: Quantity): string =>
-  quantity.dim === 'percent' ? 'percent' : quantity.dim === 'ratio' ? 'ratio' : 'amount';
+  quantity.dim === 'percent' || quantity.dim === 'ratio' || quantity.dim === 'volume' ? quantity.dim : 'amount';
+/** Words that may stand between a name and its amount without taking it: `lye on my scale: 92 g`. */
+const passed: ReadonlySet<string> = new Set([
+  'mould',
+  'pot',
+  'scale',
+  'number',
+  'temperature',
+  'heading',
+  'cure',
+  'time',
+  'people',
+  'target',
+  'before',
+  'batch-word',
+]);
+const isPassed = (item: Item | undefined): boolean =>
+  item?.kind === 'thing' && item.named.meaning.kind === 'role' && passed.has(item.named.meaning.id);
 const consumable = (named: Named): boolean => !['role', 'unknown'].includes(named.meaning.kind);
 
 function insertChain(list: Chain[], chain: Chain): void {
@@ -180,6 +199,9 @@ interface Gap {
 }
 
 function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
+  const weights = items.filter((item) => item.kind === 'amount' && item.quantity.dim === 'mass').length;
+  const bare = items.filter((item) => item.kind === 'amount' && item.quantity.dim === 'bare').length;
+  const unitful = weights >= 3 && weights > 2 * bare;
   const gaps: Gap[] = items.slice(1).map((item, k) => gapCosts(tokens, items[k]?.to ?? 0, item.from));
   const best: Chain[][] = [[start]];
   for (let end = 1; end <= items.length; end++) {
@@ -197,7 +219,7 @@ function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
         mention: last.kind === 'thing' ? end - 1 : -1,
       });
     for (let begin = end - 2; begin >= 0 && end - begin <= longestGroup; begin--) {
-      const found = groupAt(items, gaps, begin, end);
+      const found = groupAt(items, gaps, begin, end, unitful);
       if (found === 'stop') break;
       if (found === 'none') continue;
       const parted = begin > 0 && ((gaps[begin - 1]?.lines ?? 0) > 0 || (gaps[begin - 1]?.amountFirst ?? 0) >= 3.4);
@@ -221,31 +243,38 @@ function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
 type Found = { readonly cost: number; readonly side: Side; readonly group: Group } | 'none' | 'stop';
 
 /** The group made of items `begin` to `end`; `stop` where no longer one that ends here can be a group either. */
-function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, end: number): Found {
+function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, end: number, unitful: boolean): Found {
   const things: number[] = [];
   const amounts: number[] = [];
   for (let k = begin; k < end; k++) (items[k]?.kind === 'thing' ? things : amounts).push(k);
-  if (things.length > 1) return amounts.length <= 1 ? eachAt(items, gaps, begin, end, things, amounts) : 'stop';
+  const held = things.filter((k) => !isPassed(items[k]));
+  const over = held.length === 1 && !isPassed(items[begin]) && !isPassed(items[end - 1]) ? things.length - 1 : 0;
+  if (held.length > 1 || (things.length > 1 && over === 0)) {
+    if (amounts.length > 1) return held.length > 1 ? 'stop' : 'none';
+    return held.length > 1 ? eachAt(items, gaps, begin, end, things, amounts) : 'none';
+  }
   if (amounts.length > 4) return 'stop';
-  const [thing] = things;
+  const thing = over > 0 ? held[0] : things[0];
   if (thing === undefined) return 'none';
   const named = items[thing];
   if (named?.kind !== 'thing') return 'none';
   const slots = new Set<string>();
-  let cost = 0;
+  let cost = 1.2 * over;
   let side: Side = 'none';
   for (const k of amounts) {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
-    const fit = fitCost(named.named.meaning, item.quantity);
+    const fit = fitCost(named.named.meaning, item.quantity, unitful);
     if (fit === never || item.quantity.each) return 'none';
     const slot = slotOf(item.quantity);
     if (slots.has(slot)) return 'none';
     slots.add(slot);
     cost += fit;
-    if (named.named.meaning.kind !== 'role' && (slot === 'amount' || side === 'none'))
+    if (named.named.meaning.kind !== 'role' && (slot === 'amount' || slot === 'volume' || side === 'none'))
       side = k < thing ? 'amount-first' : 'name-first';
   }
+  // a volume beside a weight is the same amount said twice, or a pack
+  if (slots.has('amount') && slots.has('volume')) cost += 1;
   // a weighed solution says its strength; without one the name is likelier a heading
   if (named.named.meaning.kind === 'stock' && slots.has('amount') && !slots.has('percent')) cost += 1.6;
   for (let k = begin; k < end - 1; k++) {
@@ -255,7 +284,7 @@ function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, en
     if (way > 8) return 'stop';
     cost += way;
   }
-  return { cost, side, group: { things, amounts } };
+  return { cost, side, group: { things: [thing], amounts } };
 }
 
 /** `200 g each of coconut, palm and olive` and `coconut, palm, olive: 200 g each`. */

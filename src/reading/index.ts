@@ -6,7 +6,7 @@ import { applyColumns, headUnits } from './columns.ts';
 import { itemsOf } from './items.ts';
 import { layOut } from './layout.ts';
 import { type Lexicon, makeLexicon } from './lexicon.ts';
-import { equalParts, setAside } from './neighbours.ts';
+import { equalParts, setAside, shareBase } from './neighbours.ts';
 import type { RecipeReading } from './reading.ts';
 import { scan } from './scan.ts';
 import { makeSpeller, type Speller } from './spelling.ts';
@@ -35,7 +35,7 @@ export function readRecipe(reader: Reader, input: string): RecipeReading {
   const { text } = layOut(cleaned.text);
   const prims = scan(text);
   const cut = tokenize(prims, reader.lexicon, reader.known, reader.speller);
-  const tokens = equalParts(setAside(applyColumns(cut.tokens, reader.lexicon)));
+  const tokens = equalParts(shareBase(setAside(applyColumns(cut.tokens, reader.lexicon))));
   const items = itemsOf(tokens, reader.lexicon);
   const bound = bind(items, tokens);
   return assemble({

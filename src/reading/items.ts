@@ -214,7 +214,9 @@ function isDecoration(tokens: readonly Token[], i: number): boolean {
   const after = tokens[i + 1];
   if (token.meaning.id === 'pot') return / of$/.test(token.meant) || (isWord(after) && after.text === 'of');
   if (token.meaning.id === 'total-fats')
-    return before?.t === 'quantity' && before.quantity.dim === 'percent' && /^of /.test(token.meant);
+    return (
+      before?.t === 'quantity' && before.quantity.dim === 'percent' && /^of /.test(token.meant) && token.text !== 'of'
+    );
   if (token.meaning.id === 'purity')
     return before?.t === 'quantity' && before.quantity.dim === 'percent' && nearAlkali(tokens, i);
   return false;

@@ -23,7 +23,11 @@ function csvCells(line: string, separator: string): string[] {
 /** Two or more neighbouring lines with one number of short cells each. */
 function csvBlocks(lines: readonly string[], separator: string): Set<number> {
   const found = new Set<number>();
-  const counts = lines.map((line) => (line.includes(separator) ? csvCells(line, separator) : []));
+  const counts = lines.map((line) =>
+    line.includes(separator) && !line.includes('\t') && (separator === ';' || /(?<!\d),|,(?!\d)/.test(line))
+      ? csvCells(line, separator)
+      : [],
+  );
   const shaped = counts.map(
     (cells, k) =>
       cells.length >= 2 &&

@@ -196,6 +196,10 @@ export function makeLexicon(catalogue: Catalogue): Lexicon {
       'unsaid',
       [
         'lye solution',
+        'that stock',
+        'the stock',
+        'my stock',
+        'of stock',
         'stock lye',
         'stock lye solution',
         'lye stock',

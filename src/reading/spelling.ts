@@ -42,12 +42,14 @@ function bits(mask: number): number {
 export interface Speller {
   /** The words of the vocabulary nearest to `word` within its allowance, all at the same least distance. */
   readonly nearest: (word: string) => readonly string[];
+  /** The same, the word itself left out. */
+  readonly others: (word: string) => readonly string[];
 }
 
 export function makeSpeller(vocabulary: readonly string[]): Speller {
   const known = vocabulary.map((word) => ({ word, mask: letters(word) }));
   const memo = new Map<string, readonly string[]>();
-  const search = (word: string): readonly string[] => {
+  const search = (word: string, itself: boolean): readonly string[] => {
     let most = allowance(word.length);
     if (most === 0) return [];
     const mask = letters(word);
@@ -55,7 +57,7 @@ export function makeSpeller(vocabulary: readonly string[]): Speller {
     for (const one of known) {
       if (Math.abs(one.word.length - word.length) > most || bits(mask ^ one.mask) > 2 * most) continue;
       const away = distance(word, one.word, most);
-      if (away > most) continue;
+      if (away > most || (away === 0 && !itself)) continue;
       // a word of four letters may only have two of them swapped
       if (word.length === 4 && (one.word.length !== 4 || [...word].sort().join('') !== [...one.word].sort().join('')))
         continue;
@@ -67,14 +69,14 @@ export function makeSpeller(vocabulary: readonly string[]): Speller {
     }
     return best;
   };
-  return {
-    nearest: (word) => {
-      let found = memo.get(word);
-      if (!found) {
-        found = search(word);
-        if (memo.size < 2000) memo.set(word, found);
-      }
-      return found;
-    },
+  const remembered = (word: string, itself: boolean): readonly string[] => {
+    const key = itself ? word : `-${word}`;
+    let found = memo.get(key);
+    if (!found) {
+      found = search(word, itself);
+      if (memo.size < 2000) memo.set(key, found);
+    }
+    return found;
   };
+  return { nearest: (word) => remembered(word, true), others: (word) => remembered(word, false) };
 }

@@ -23,73 +23,107 @@ export type Token = { readonly from: number; readonly to: number } & (
   | { readonly t: 'line'; readonly blank: boolean }
 );
 
+interface NameHit {
+  readonly entry: Entry;
+  readonly end: number;
+}
+
 /** Longest name from prim `i`; numbers in it (`76 degree`) only where no unit follows them. */
 function nameAt(
   prims: readonly Prim[],
   i: number,
-  words: readonly string[],
+  words: readonly (readonly string[])[],
   lexicon: Lexicon,
-): { entry: Entry; end: number } | null {
-  let node: Trie<Entry> | undefined = lexicon.names;
-  let best: { entry: Entry; end: number } | null = null;
-  let j = i;
-  while (node && j < prims.length && j - i < 12) {
+  first?: readonly string[],
+): NameHit | null {
+  let best: NameHit | null = null;
+  let torn = false;
+  const take = (hit: NameHit): void => {
+    if (!best || hit.end > best.end) {
+      best = hit;
+      torn = false;
+    } else if (
+      hit.end === best.end &&
+      (hit.entry.meaning.kind !== best.entry.meaning.kind || hit.entry.meaning.id !== best.entry.meaning.id)
+    )
+      torn = true;
+  };
+  const walk = (node: Trie<Entry>, j: number): void => {
     const prim = prims[j];
-    if (!prim) break;
+    if (!prim || j - i >= 12 || prim.kind === 'line') return;
     if (prim.kind === 'sign') {
-      // a hyphen, full stop or degree sign inside a name: "palm-kernel", "d.i. water", "76° coconut"
-      if (
-        j > i &&
-        (prim.text === '-' || prim.text === '.' || prim.text === '°' || prim.text === '/' || prim.text === ':') &&
-        (prim.glued || prim.text === '°')
-      ) {
-        if (prim.text === '-' && !prims[j + 1]?.glued) break;
-        if ((prim.text === '/' || prim.text === ':') && !node.next) break;
-        if ((prim.text === '.' || prim.text === '/' || prim.text === ':') && !prims[j + 1]?.glued) break;
-        j++;
-        continue;
+      if (j > i && bridges(prims, j) && node.next) walk(node, j + 1);
+      return;
+    }
+    for (const word of (j === i ? first : undefined) ?? words[j] ?? [prim.text]) {
+      const next = node.next?.get(word) ?? (prim.kind === 'word' ? node.next?.get(singular(word)) : undefined);
+      if (!next) continue;
+      if (next.hit) {
+        const degree = prim.kind === 'number' && prims[j + 1]?.text === '°';
+        const counts =
+          prim.kind === 'number' &&
+          (unitAt(prims, j + 1, lexicon) !== null || prims[j + 1]?.text === '%' || prims[j + 1]?.text === '/') &&
+          !degree;
+        if (!counts) take({ entry: next.hit, end: degree ? j + 2 : j + 1 });
       }
-      break;
+      walk(next, j + 1);
     }
-    if (prim.kind === 'line') break;
-    const word = words[j] ?? '';
-    const next: Trie<Entry> | undefined =
-      node.next?.get(word) ?? (prim.kind === 'word' ? node.next?.get(singular(word)) : undefined);
-    if (!next) break;
-    node = next;
-    j++;
-    if (node.hit) {
-      const isNumber = prim.kind === 'number';
-      if (isNumber && (unitAt(prims, j, lexicon) || prims[j]?.text === '%' || prims[j]?.text === '/')) continue;
-      best = { entry: node.hit, end: j };
-      // the degree sign or F of a melting point belongs to the name
-      if (isNumber && prims[j]?.text === '°') best.end = j + 1;
-    }
-  }
-  return best;
+  };
+  walk(lexicon.names, i);
+  return torn ? null : best;
 }
 
-/** The words of the post, each unknown one replaced by the only word it can be a misspelling of. */
-function corrected(prims: readonly Prim[], lexicon: Lexicon, known: ReadonlySet<string>, speller: Speller): string[] {
+/** A hyphen, full stop or degree sign inside a name: "palm-kernel", "d.i. water", "76° coconut". */
+function bridges(prims: readonly Prim[], j: number): boolean {
+  const prim = prims[j];
+  const text = prim?.text ?? '';
+  if (text === '°') return true;
+  return /^[-./:]$/.test(text) && (prim?.glued ?? false) && (prims[j + 1]?.glued ?? false);
+}
+
+/** Each word of the post with what it may have been meant for; a known word stands for itself. */
+function spellings(prims: readonly Prim[], known: ReadonlySet<string>, speller: Speller): (readonly string[])[] {
   let tries = 0;
   return prims.map((prim) => {
-    if (prim.kind !== 'word' || prim.text.length < 4 || tries > 300) return prim.text;
     const word = prim.text;
     if (
+      prim.kind !== 'word' ||
+      word.length < 4 ||
+      tries > 300 ||
       known.has(word) ||
       known.has(singular(word)) ||
-      everyday.has(word) ||
-      fillers.has(word) ||
-      joints.has(word) ||
-      isNumberWord(word)
+      isPlain(word)
     )
-      return word;
-    if (/^(naoh|koh)$/.test(word)) return word;
+      return [word];
     tries++;
     const near = speller.nearest(word);
-    const [only] = near;
-    return near.length === 1 && only ? only : word;
+    return near.length > 0 && near.length <= 4 ? near : [word];
   });
+}
+
+const isPlain = (word: string): boolean =>
+  everyday.has(word) || fillers.has(word) || joints.has(word) || pointers.has(word) || isNumberWord(word);
+
+/** A word that names use only beside others ("caster" of "caster sugar"), read as the slip of another. */
+function misspelt(
+  prims: readonly Prim[],
+  i: number,
+  words: readonly (readonly string[])[],
+  lexicon: Lexicon,
+  speller: Speller,
+): NameHit | null {
+  const prim = prims[i];
+  if (
+    prim?.kind !== 'word' ||
+    prim.text.length < 5 ||
+    isPlain(prim.text) ||
+    (words[i]?.length ?? 0) > 1 ||
+    words[i]?.[0] !== prim.text
+  )
+    return null;
+  const near = speller.others(prim.text);
+  if (near.length === 0 || near.length > 4) return null;
+  return nameAt(prims, i, words, lexicon, near);
 }
 
 /** Cuts the post into quantities, names, set-aside figures, words and signs; each prim is in exactly one token. */
@@ -100,7 +134,7 @@ export function tokenize(
   speller: Speller,
 ): { tokens: Token[]; habit: DecimalHabit } {
   const habit = decimalHabit(prims);
-  const words = corrected(prims, lexicon, known, speller);
+  const words = spellings(prims, known, speller);
   const tokens: Token[] = [];
   let i = 0;
   while (i < prims.length) {
@@ -117,14 +151,17 @@ export function tokenize(
       i = aside.end;
       continue;
     }
-    const named = prim.kind === 'sign' ? null : nameAt(prims, i, words, lexicon);
+    const plain = prim.kind === 'sign' ? null : nameAt(prims, i, words, lexicon);
+    const named = plain ?? misspelt(prims, i, words, lexicon, speller);
     const quantity = quantityAt(prims, i, lexicon, habit);
     if (named && (!quantity || (prim.kind === 'number' && named.end > i + 1 && !quantity.quantity.unit))) {
       const text = prims
         .slice(i, named.end)
         .map((one, k) => (k > 0 && !one.glued ? ' ' : '') + one.raw)
         .join('');
-      const asTyped = prims.slice(i, named.end).every((one, k) => one.text === words[i + k]);
+      const asTyped =
+        plain !== null &&
+        prims.slice(i, named.end).every((one, k) => one.kind !== 'word' || words[i + k]?.includes(one.text) === true);
       tokens.push({
         t: 'name',
         meaning: named.entry.meaning,
@@ -145,7 +182,7 @@ export function tokenize(
     if (prim.kind === 'number') {
       tokens.push({ t: 'aside', reason: 'no amount that can be read', numbers: [i], from: i, to: i + 1 });
     } else if (prim.kind === 'word') {
-      const word = words[i] ?? prim.text;
+      const word = prim.text;
       const sort = joints.has(word)
         ? 'joint'
         : fillers.has(word) || pointers.has(word)
