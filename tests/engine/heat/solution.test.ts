@@ -76,6 +76,10 @@ describe('peak', () => {
     // 13.7 kJ per mol KOH less heat, by the reference: 25/56.1 mol in 100 g of about 3.15 J/(g K).
     expect(102.2 - flake.peakC.nominal).toBeCloseTo((13.5 * 1000 * 25) / 56.1 / 315, 0);
     expect(flake.notes).toContain('weak-koh-data');
+    // The heat of solution is known to about 7 %, so the rise is too, and a little less well with bound water.
+    const rise = flake.peakC.nominal - 25;
+    expect((flake.peakC.high - flake.peakC.low) / 2 / rise).toBeGreaterThan(0.07);
+    expect((flake.peakC.high - flake.peakC.low) / 2 / rise).toBeLessThan(0.13);
   });
 
   test('half of the water as ice keeps a usual solution far below the boil (common practice)', () => {
@@ -223,6 +227,14 @@ describe('ice', () => {
     const near = crc.reduce((a, b) => (Math.abs(a[0] - liquid) < Math.abs(b[0] - liquid) ? a : b));
     expect(Math.abs(near[0] - liquid)).toBeLessThan(0.011);
     expect(Math.abs(heat.peakC.nominal - near[1])).toBeLessThan(3);
+  });
+
+  test('ice that is there already counts into the total', () => {
+    const none = iceForLimit(data, input([alkali('naoh', 120)], 280), 60);
+    const some = iceForLimit(data, input([alkali('naoh', 120)], 200, 80), 60);
+    if (!none.ok || !some.ok) throw new Error('refused');
+    expect(some.value.iceGrams).toBeCloseTo(none.value.iceGrams, 3);
+    expect(some.value.waterGrams + some.value.iceGrams).toBeCloseTo(280, 9);
   });
 
   test('a limit that no ice can keep is refused with the coldest and an amount that would do', () => {
