@@ -53,8 +53,8 @@ export function oneShot(words: readonly string[], createBot: () => Bot, io: Io):
     show(saidOf(reply));
     return statusOf(reply);
   } catch (error) {
-    if (error instanceof Error && 'syscall' in error && 'path' in error) {
-      io.write(2, `ask: cannot read ${error.path}: ${error.message}\n`);
+    if (error instanceof Error && 'syscall' in error) {
+      io.write(2, `ask: ${error.message}\n`);
       return status.noInput;
     }
     show(broken(error));

@@ -1,11 +1,13 @@
-import { createBot } from '../../src/index.ts';
+import { commandNames, createBot } from '../../src/index.ts';
 import type { Config } from '../config.ts';
 import { chatByPipe, chatByTerminal } from './chat.ts';
 import { write } from './files.ts';
 
 /** The local chat: on a terminal a conversation, else all of standard input answered. */
 export async function start({ log }: Config): Promise<void> {
+  // The logger is read only where a log is wanted: it would double the memory of an idle chat.
   const bot = createBot(log === undefined ? {} : { log: (await import('./log.ts')).logTo(log) });
-  if (process.stdin.isTTY && process.stdout.isTTY) await chatByTerminal(bot, [], process.stdin, process.stdout);
-  else chatByPipe(bot, [], (text) => write(1, text));
+  if (process.stdin.isTTY && process.stdout.isTTY) {
+    await chatByTerminal(bot, commandNames, process.stdin, process.stdout);
+  } else chatByPipe(bot, commandNames, (text) => write(1, text));
 }
