@@ -1,7 +1,20 @@
 /** The only door for adapters. */
+import { type BotOptions, createBot as createCore } from './bot/core.ts';
+import type { Bot } from './bot/types.ts';
+import { loadCatalogue } from './catalogue/load.ts';
+import { commands } from './commands/registry.ts';
+
 export type { Action, Answer, Block, BlockKind, Fault, Picture } from './answer/types.ts';
+export type { LogEntry } from './bot/core.ts';
 export type { Asked, Bot, Reply } from './bot/types.ts';
 export { inert } from './render/inert.ts';
 export { renderJson } from './render/json.ts';
 export { renderPlain } from './render/plain.ts';
 export { renderTerminal } from './render/terminal.ts';
+
+/** The bot with the product's own data, read when first needed. */
+export const createBot = (options: Partial<BotOptions> = {}): Bot =>
+  createCore({ catalogue: loadCatalogue, ...options });
+
+/** Words that begin a request. */
+export const commandNames: readonly string[] = commands.map(({ id }) => id);

@@ -1,14 +1,16 @@
 import type { Action, Block, Fault, NonEmpty, Result } from '../answer/types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
+import type { RecipeReading } from '../reading/reading.ts';
 import type { Style } from '../units/print.ts';
+import type { OptionTable, Values } from './options.ts';
 
 /** `caustic`: touches lye, hot lye or raw soap; `heat`: hot pots and flammable vapour; `plain`: neither. */
 export type Risk = 'caustic' | 'heat' | 'plain';
 
 type Caution<R extends Risk> = R extends 'plain' ? readonly string[] : NonEmpty<string>;
 
-/** What a command says; the core adds its id and risk and makes the `Answer`. */
-export interface Said<R extends Risk> {
+/** What a command says; the core adds its id and makes the `Answer`. */
+export interface Said<R extends Risk = Risk> {
   readonly title: string;
   readonly lead: string;
   readonly body: readonly Block[];
@@ -20,18 +22,55 @@ export interface Said<R extends Risk> {
   readonly result: Readonly<Record<string, unknown>>;
 }
 
-export interface Context {
-  readonly catalogue: Catalogue;
-  readonly style: Style;
+/** What a command does not answer; about caustic things it, too, carries a caution. */
+export interface Refusal<R extends Risk = Risk> extends Fault {
+  readonly caution: Caution<R>;
 }
 
-export interface Command<R extends Risk = Risk, Input = unknown> {
+export interface Context {
+  /** Read from `data/` at first use: a command that leaves it alone answers even where it cannot be read. */
+  readonly catalogue: Catalogue;
+  /** What a post says; the last reading is kept, so that guessing a command costs no second one. */
+  readonly read: (text: string) => RecipeReading;
+  readonly style: Style;
+  readonly commands: readonly AnyCommand[];
+}
+
+export interface Request<O extends OptionTable = OptionTable> {
+  /** Free text after the command word, without the options that were taken out of it. */
+  readonly text: string;
+  readonly options: Values<O>;
+}
+
+/** Declared once: help, completion, the text grammar and the forms of chat platforms all come from this. */
+export interface Command<R extends Risk = Risk, O extends OptionTable = OptionTable> {
   readonly id: string;
   readonly summary: string;
   readonly risk: R;
+  readonly options: O;
   /** Each runs as a test; the first is shown in `help`. */
   readonly examples: NonEmpty<{ readonly say: string; readonly about: string }>;
-  /** Free text after the command word, and the options written as `key=value`, to the command's input. */
-  readonly read: (text: string, options: ReadonlyMap<string, string>, context: Context) => Result<Input>;
-  readonly work: (input: Input, context: Context) => Result<Said<R>, Fault>;
+  /** The command that is meant instead, seen from the text ("check" of fats without any alkali is `lye`). */
+  readonly instead?: (text: string, context: Context) => string | null;
+  readonly run: (request: Request<O>, context: Context) => Result<Said<R>, Refusal<R>>;
+}
+
+/** A command whose options only itself knows, as the core holds it. */
+export type AnyCommand = {
+  [R in Risk]: Omit<Command<R>, 'run'> & { readonly run: (request: Taken, context: Context) => Ran<R> };
+}[Risk];
+
+/** A request whose options were checked against the command's table. */
+interface Taken {
+  readonly text: string;
+  readonly options: Readonly<Record<string, unknown>>;
+}
+
+type Ran<R extends Risk> = Result<Said<R>, Refusal<R>>;
+
+/** Checks a declaration against its risk and its options, then forgets which options they are. */
+export function defineCommand<R extends Risk, const O extends OptionTable>(
+  command: Command<R, O> & { readonly risk: R },
+): AnyCommand {
+  return command as unknown as AnyCommand;
 }

@@ -37,6 +37,33 @@ export function mass(grams: number, style: Style = plainStyle, stepGrams = 1): s
   return `${number(grams, Math.max(decimalsOf(stepGrams), small ? 1 : 0), style)} g`;
 }
 
+/**
+ * An amount as somebody wrote it, shown again: whole grams where they were whole, else to the tenth (or the hundredth
+ * below 10 g).
+ */
+export function readMass(grams: number, style: Style = plainStyle): string {
+  if (style.massUnit === 'oz') return mass(grams, style);
+  const whole = Math.abs(grams - Math.round(grams)) < 0.005;
+  return `${number(grams, whole ? 0 : Math.abs(grams) < 10 ? 2 : 1, style)} g`;
+}
+
+/**
+ * An amount to weigh that must not be exceeded: never shown as more than it is. Ounces stand first where the person
+ * weighs in ounces, with the grams beside them.
+ */
+export function massAtMost(grams: number, style: Style = plainStyle, stepGrams = 1): string {
+  const inGrams = mass(grams, { ...style, massUnit: 'g' }, stepGrams);
+  if (style.massUnit === 'g') return inGrams;
+  const hundredths = Math.floor((grams / gramsPerOunce) * 100 + 1e-9) / 100;
+  return `${number(hundredths, 2, style)} oz (${inGrams})`;
+}
+
+/** Ounces with the grams beside them where the person weighs in ounces, else grams. */
+export function massBoth(grams: number, style: Style = plainStyle, stepGrams = 1): string {
+  if (style.massUnit === 'g') return mass(grams, style, stepGrams);
+  return `${mass(grams, style)} (${mass(grams, { ...style, massUnit: 'g' }, stepGrams)})`;
+}
+
 /** A share 0–1 as a percentage with one decimal. */
 export function percent(share: number, style: Style = plainStyle, decimals = 1): string {
   return `${number(share * 100, decimals, style)} %`;

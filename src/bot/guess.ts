@@ -1,0 +1,10 @@
+import type { Context } from '../commands/define.ts';
+
+/** What a text without a command word asks for; null where nothing is recognised. */
+export function guess(text: string, { read }: Context): string | null {
+  if (/^\W*(hi|hello|hey|help|\?+|what can you do|start)\W*$/i.test(text)) return 'help';
+  const { fats, after, alkali, doubts } = read(text);
+  if (alkali.length > 0) return 'check';
+  if (fats.length > 0 || after.length > 0 || doubts.length > 0) return 'lye';
+  return null;
+}

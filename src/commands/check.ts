@@ -1,0 +1,126 @@
+import type { Block } from '../answer/types.ts';
+import type { Catalogue } from '../catalogue/types.ts';
+import { type CheckFigures, checkRecipe, superfatAtPurity } from '../engine/check.ts';
+import type { Recipe } from '../engine/recipe.ts';
+import { USUAL_SUPERFAT } from '../engine/weigh.ts';
+import type { RecipeReading } from '../reading/reading.ts';
+import { mass, percent, type Style } from '../units/print.ts';
+import { assumptionsOf } from './assumptions.ts';
+import { beforeMixing, excessCaution, thinCaution } from './cautions.ts';
+import { type Context, defineCommand } from './define.ts';
+import { detailsOf } from './details.ts';
+import { mostPressing } from './questions.ts';
+import { readLine } from './read-line.ts';
+import { pureLine, recipeOf, USUAL_STEP, type Weighed } from './recipe.ts';
+import { recipeOptions } from './recipe-options.ts';
+import { refused } from './refusals.ts';
+import { lyeResult } from './result.ts';
+import { afterLine, leadOf, needLine, nextLine, spreadLine, waterLine } from './verdict-words.ts';
+import { warningsOf } from './warnings.ts';
+
+export const check = defineCommand({
+  id: 'check',
+  summary: 'Is the lye of a recipe right? Paste the recipe.',
+  risk: 'caustic',
+  options: recipeOptions,
+  examples: [
+    {
+      say: 'check 450 g olive oil, 225 g coconut oil, 75 g castor oil, 102 g NaOH, 230 g water',
+      about: 'a recipe in one line',
+    },
+    { say: 'check: 500 g lard, 100 g NaOH, 150 g water', about: 'far too much alkali' },
+    { say: 'check superfat=8 step=0.1g 300 g tallow, 100 g coconut oil, 54 g NaOH, 110 g water', about: 'options' },
+  ],
+  instead: (text, { read }) => {
+    const { alkali, doubts, fats } = read(text);
+    return alkali.length === 0 && fats.length > 0 && doubts.length === 0 ? 'lye' : null;
+  },
+  run: ({ text, options }, context) => {
+    const { catalogue, read } = context;
+    const reading = read(text);
+    const question = mostPressing(reading, 'check', context);
+    if (question) return { ok: false, fault: question };
+    const style = styleFor(reading, options.unit, context);
+    const step = options.step ?? reading.scaleStep ?? USUAL_STEP;
+    const weighed = recipeOf(reading, catalogue, { step, purity: options.purity ?? null }, style);
+    const said = options.superfat ?? reading.superfat;
+    const checked = checkRecipe(weighed.recipe, catalogue.fats, said ?? USUAL_SUPERFAT);
+    if (!checked.ok) return { ok: false, fault: refused(checked.fault, catalogue) };
+    const figures = checked.value;
+    return {
+      ok: true,
+      value: {
+        title: 'Is the lye right?',
+        lead: leadOf(weighed.recipe, figures, said === null, style),
+        body: bodyOf(weighed, figures, reading, style),
+        details: detailsOf(weighed.recipe, figures, reading, catalogue, style),
+        assumptions: [
+          ...assumptionsOf(reading),
+          ...takenOf(weighed, figures, said === null, { step: options.step ?? reading.scaleStep }, catalogue, style),
+        ],
+        warnings: warningsOf(weighed, figures, reading, catalogue, style),
+        caution: cautionOf(figures),
+        actions: [
+          { label: 'details', request: 'details' },
+          { label: 'first aid', request: 'safety' },
+        ],
+        result: lyeResult(weighed.recipe, figures),
+      },
+    };
+  },
+});
+
+/** Ounces for those who wrote in ounces, or who ask for them. */
+export const styleFor = (reading: RecipeReading, unit: 'g' | 'oz' | undefined, { style }: Context): Style => ({
+  ...style,
+  massUnit: unit ?? (reading.ounces ? 'oz' : style.massUnit),
+});
+
+const line = (text: string): Block => ({ kind: 'text', text });
+
+function bodyOf({ recipe, dry }: Weighed, figures: CheckFigures, reading: RecipeReading, style: Style): Block[] {
+  const texts = [
+    needLine(recipe, figures, style),
+    spreadLine(recipe, figures, style),
+    afterLine(recipe, figures, style),
+    dry ? null : waterLine(figures, style),
+    readLine(recipe, reading, style),
+    nextLine(recipe, figures, style),
+  ];
+  return texts.filter((text) => text !== null).map(line);
+}
+
+/** Defaults in use, each said. */
+export function takenOf(
+  { recipe, purityAssumed, waterAssumed }: Weighed,
+  figures: CheckFigures,
+  usualSuperfat: boolean,
+  given: { readonly step: number | null },
+  catalogue: Catalogue,
+  style: Style,
+): string[] {
+  const lines: string[] = [];
+  for (const id of new Set(purityAssumed)) {
+    const purity = recipe.alkali.find((one) => one.id === id)?.purity;
+    if (!purity) continue;
+    lines.push(`${pureLine(id, purity, style)}${id === 'koh' ? otherPurities(recipe, catalogue, style) : ''}.`);
+  }
+  if (waterAssumed) lines.push(waterAssumed);
+  const step =
+    given.step === null ? `a scale that shows ${mass(recipe.scaleStepGrams, { ...style, massUnit: 'g' })}` : '';
+  const wish = usualSuperfat ? `${percent(figures.needed.asked, style)} as the superfat to compare with` : '';
+  const both = [wish, step].filter((part) => part !== '').join(', and ');
+  if (both) lines.push(`I took ${both}.`);
+  return lines;
+}
+
+/** What the other purities that potassium hydroxide is sold at would do to the superfat. */
+function otherPurities(recipe: Recipe, catalogue: Catalogue, style: Style): string {
+  const at = (purity: number): string => percent(superfatAtPurity(recipe, catalogue.fats, 'koh', purity), style);
+  return ` (the label says): at 85 % the superfat would be ${at(0.85)}, at 100 % ${at(1)}`;
+}
+
+function cautionOf({ verdict }: CheckFigures) {
+  if (verdict === 'excess-alkali') return excessCaution;
+  return verdict === 'thin-margin' ? thinCaution : beforeMixing;
+}

@@ -1,0 +1,264 @@
+import type { NonEmpty } from '../answer/types.ts';
+import type { AlkaliId, Catalogue } from '../catalogue/types.ts';
+import type { AlkaliPart, SplitBy } from '../engine/alkali.ts';
+import { type CheckFigures, checkRecipe, superfatAtPurity } from '../engine/check.ts';
+import type { Recipe } from '../engine/recipe.ts';
+import { USUAL_WATER, type WaterRule } from '../engine/water.ts';
+import { toWeigh, USUAL_SUPERFAT } from '../engine/weigh.ts';
+import type { RecipeReading } from '../reading/reading.ts';
+import { mass, massAtMost, massBoth, number, percent, percentRange, type Style } from '../units/print.ts';
+import { assumptionsOf } from './assumptions.ts';
+import { beforeMixing, thinCaution, untilClear } from './cautions.ts';
+import { styleFor } from './check.ts';
+import { defineCommand, type Refusal } from './define.ts';
+import { detailsOf } from './details.ts';
+import type { OptionTable, Values } from './options.ts';
+import { alkaliAmounts, alkaliName, chance, listed } from './phrases.ts';
+import { mostPressing } from './questions.ts';
+import { readLine } from './read-line.ts';
+import { partsOf, pureLine, purityOf, USUAL_STEP } from './recipe.ts';
+import { recipeOptions } from './recipe-options.ts';
+import { refused } from './refusals.ts';
+import { lyeResult } from './result.ts';
+import { waterLine } from './verdict-words.ts';
+import { warningsOf } from './warnings.ts';
+
+const options = {
+  ...recipeOptions,
+  alkali: {
+    kind: 'choice',
+    about: 'the alkali to weigh',
+    example: 'alkali=KOH',
+    choices: { naoh: 'naoh', koh: 'koh', both: 'both' },
+  },
+  koh: {
+    kind: 'share',
+    about: 'the share of the work that potassium hydroxide (KOH) does beside sodium hydroxide (NaOH)',
+    example: 'koh=60%',
+    low: 0,
+    high: 1,
+  },
+  by: {
+    kind: 'choice',
+    about: 'what the share of the KOH is of: the fats’ demand, or the weight of the alkalis',
+    example: 'by=weight',
+    choices: { demand: 'demand', weight: 'weight' },
+  },
+  concentration: {
+    kind: 'share',
+    about: 'the share of alkali in the lye solution',
+    example: 'concentration=33%',
+    low: 0.01,
+    high: 0.5,
+    inText: true,
+  },
+  ratio: {
+    kind: 'ratio',
+    about: 'grams of water to one gram of alkali',
+    example: 'ratio=2',
+    low: 1,
+    high: 20,
+    inText: true,
+  },
+  water: {
+    kind: 'mass-or-share',
+    about: 'the water, by weight or as a share of the fats',
+    example: 'water=38%',
+    inText: true,
+  },
+} as const satisfies OptionTable;
+
+type LyeOptions = Values<typeof options>;
+
+export const lye = defineCommand({
+  id: 'lye',
+  summary: 'How much alkali and water for these fats? List the fats.',
+  risk: 'caustic',
+  options,
+  examples: [
+    { say: 'lye 500 g olive oil, 200 g coconut oil', about: 'sodium hydroxide for a bar' },
+    { say: 'lye: 1 kg lard, superfat 8 %', about: 'another superfat' },
+    { say: 'lye alkali=KOH purity=90% ratio=3 700 g sunflower oil, 300 g coconut oil', about: 'soft soap' },
+    { say: 'lye koh=60% step=0.1g 400 g tallow, 300 g stearic acid, 300 g coconut oil', about: 'both alkalis' },
+  ],
+  run: ({ text, options: given }, context) => {
+    const { catalogue, read } = context;
+    const reading = read(text);
+    const question = mostPressing(reading, 'lye', context) ?? splitQuestion(reading, given);
+    if (question) return { ok: false, fault: question };
+    const style = styleFor(reading, given.unit, context);
+    const step = given.step ?? reading.scaleStep ?? USUAL_STEP;
+    const parts = partsOf(reading, catalogue, step);
+    const { alkali, by, taken: takenAlkali } = alkaliFor(reading, given, catalogue, style);
+    const { rule, taken: takenWater } = waterRule(reading, given, style);
+    const superfat = given.superfat ?? reading.superfat;
+    const weighed = toWeigh(
+      { ...parts, superfat: superfat ?? USUAL_SUPERFAT, alkali, splitBy: by, water: rule },
+      catalogue.fats,
+    );
+    if (!weighed.ok) return { ok: false, fault: refused(weighed.fault, catalogue) };
+    const { recipe } = weighed.value;
+    const checked = checkRecipe(recipe, catalogue.fats, superfat ?? USUAL_SUPERFAT);
+    if (!checked.ok) return { ok: false, fault: refused(checked.fault, catalogue) };
+    const figures = checked.value;
+    const dry = recipe.waterGrams === 0 && recipe.liquids.length === 0;
+    // What the person wrote of superfat or water was followed, so that nothing of it can contradict the amounts.
+    const followed = { ...reading, superfat: null, concentration: null, ratio: null };
+    return {
+      ok: true,
+      value: {
+        title: 'Alkali and water to weigh',
+        lead: leadOf(recipe, figures, style),
+        body: bodyOf(recipe, figures, reading, style).map((line) => ({ kind: 'text' as const, text: line })),
+        details: detailsOf(recipe, figures, reading, catalogue, style),
+        assumptions: [
+          ...assumptionsOf(reading),
+          ...(superfat === null ? [`I took ${percent(USUAL_SUPERFAT, style)} superfat.`] : []),
+          ...takenAlkali.map((line) => line + otherPurities(line, recipe, catalogue, style)),
+          ...takenWater,
+          ...(given.step === undefined && reading.scaleStep === null
+            ? [`I took a scale that shows ${mass(step, { ...style, massUnit: 'g' })}.`]
+            : []),
+        ],
+        warnings: warningsOf(
+          { recipe, purityAssumed: [], dry, waterAssumed: null },
+          figures,
+          followed,
+          catalogue,
+          style,
+        ),
+        caution: cautionOf(figures),
+        actions: [
+          { label: 'details', request: 'details' },
+          { label: 'first aid', request: 'safety' },
+        ],
+        result: lyeResult(recipe, figures),
+      },
+    };
+  },
+});
+
+function cautionOf({ verdict }: CheckFigures): NonEmpty<string> {
+  return verdict === 'thin-margin' || verdict === 'excess-alkali' ? thinCaution : beforeMixing;
+}
+
+/** Both alkalis named and no word on how they share the work. */
+function splitQuestion(reading: RecipeReading, given: LyeOptions): Refusal<'caustic'> | null {
+  const both = new Set(reading.alkaliNamed).size > 1 || given.alkali === 'both';
+  if (!both || given.koh !== undefined || reading.alkaliSplit || (given.alkali && given.alkali !== 'both')) return null;
+  return {
+    code: 'unclear',
+    message: 'How shall sodium hydroxide (NaOH) and potassium hydroxide (KOH) share the work?',
+    hint: 'Say the share of the KOH, for example koh=60%. For one of them alone say NaOH or KOH.',
+    candidates: ['NaOH', 'KOH'],
+    caution: untilClear,
+  };
+}
+
+interface ForAlkali {
+  readonly alkali: readonly AlkaliPart[];
+  readonly by: SplitBy;
+  readonly taken: readonly string[];
+}
+
+function alkaliFor(reading: RecipeReading, given: LyeOptions, catalogue: Catalogue, style: Style): ForAlkali {
+  const taken: string[] = [];
+  const kohShare = given.koh ?? (reading.alkaliSplit ? reading.alkaliSplit[1] : null);
+  const named = new Set(reading.alkaliNamed);
+  let shares: readonly { readonly id: AlkaliId; readonly share: number }[];
+  if (given.alkali === 'naoh' || given.alkali === 'koh') shares = [{ id: given.alkali, share: 1 }];
+  else if (kohShare !== null) {
+    shares = [
+      { id: 'naoh' as const, share: 1 - kohShare },
+      { id: 'koh' as const, share: kohShare },
+    ].filter(({ share }) => share > 0);
+    if (!given.by && shares.length > 1)
+      taken.push('I took the shares of the alkalis as shares of the work they do; for weight say by=weight');
+  } else if (named.size === 1) shares = [...named].map((id) => ({ id, share: 1 }));
+  else {
+    shares = [{ id: 'naoh', share: 1 }];
+    taken.push(`I took ${alkaliName.naoh}, pure`);
+  }
+  const apart =
+    given.purity === undefined ? reading.purity : { nominal: given.purity, low: given.purity, high: given.purity };
+  const alkali = shares.map(({ id, share }) => {
+    const written = reading.alkali.find((one) => one.id === id)?.purity ?? null;
+    const { purity, assumed } = purityOf(id, written, apart, shares.length > 1, catalogue);
+    const line = pureLine(id, purity, style);
+    if (assumed && !taken.includes(`I took ${alkaliName.naoh}, pure`)) taken.push(line);
+    return { id, share, purity };
+  });
+  return { alkali, by: given.by ?? 'demand', taken: taken.map((line) => `${line}.`) };
+}
+
+/** After a taken purity of potassium hydroxide: what the other usual ones would do. */
+function otherPurities(line: string, recipe: Recipe, catalogue: Catalogue, style: Style): string {
+  if (!line.includes(alkaliName.koh) || !line.includes('pure')) return '';
+  const at = (purity: number): string => percent(superfatAtPurity(recipe, catalogue.fats, 'koh', purity), style);
+  return ` With this amount, 85 % would leave ${at(0.85)}, 100 % ${at(1)}: look at the label.`;
+}
+
+function waterRule(
+  reading: RecipeReading,
+  given: LyeOptions,
+  style: Style,
+): { readonly rule: WaterRule; readonly taken: readonly string[] } {
+  const rule = ((): WaterRule | null => {
+    if (given.water) {
+      return 'grams' in given.water
+        ? { kind: 'grams', value: given.water.grams }
+        : { kind: 'share-of-fat', value: given.water.share };
+    }
+    if (given.concentration !== undefined) return { kind: 'concentration', value: given.concentration };
+    if (given.ratio !== undefined) return { kind: 'ratio', value: given.ratio };
+    if (reading.concentration !== null) return { kind: 'concentration', value: reading.concentration };
+    if (reading.ratio !== null) return { kind: 'ratio', value: reading.ratio };
+    if (reading.waterShare !== null) return { kind: 'share-of-fat', value: reading.waterShare };
+    return reading.waterGrams === null ? null : { kind: 'grams', value: reading.waterGrams };
+  })();
+  if (rule) return { rule, taken: [] };
+  return { rule: USUAL_WATER, taken: [`I took a ${percent(USUAL_WATER.value, style)} lye solution.`] };
+}
+
+function leadOf(recipe: Recipe, { superfat, verdict }: CheckFigures, style: Style): string {
+  const step = recipe.scaleStepGrams;
+  const alkali = alkaliAmounts(recipe.alkali, (grams) => massAtMost(grams, style, step));
+  const water = recipe.waterGrams > 0 ? ` and ${massBoth(recipe.waterGrams, style, step)} water` : '';
+  const left = percent(superfat.nominal, style);
+  const tail =
+    verdict === 'thin-margin'
+      ? `it leaves about ${left} of the fat, and alkali left over is ${chance(superfat.chanceOfExcess)}`
+      : `it leaves about ${left} of the fat (superfat)`;
+  return `Weigh ${alkali}${water}: ${tail}.`;
+}
+
+function bodyOf(recipe: Recipe, figures: CheckFigures, reading: RecipeReading, style: Style): string[] {
+  const { superfat, needed } = figures;
+  const step = recipe.scaleStepGrams;
+  const range =
+    superfat.low < 0
+      ? `between ${percent(-superfat.low, style)} too much alkali and ${percent(superfat.high, style)} fat left over`
+      : `${percentRange(superfat.low, superfat.high, style)} left over`;
+  const zero = alkaliAmounts(needed.atZero, (grams) => mass(grams, style, step));
+  const liquids = listed(
+    recipe.liquids.map(({ liquid, grams }) => `${number(grams, 0, style)} g ${liquid.name.toLowerCase()}`),
+  );
+  return [
+    `Fats differ from lot to lot: expect ${range}. With ${zero} nothing would be left over.`,
+    ...(liquids ? [`Water of the ${liquids} is counted.`] : []),
+    ...(recipe.after.length > 0
+      ? [`With the fat added after the cook: ${percent(superfat.withAfter, style)} left over in the bar.`]
+      : []),
+    waterLine(figures, style),
+    readLine({ ...recipe, alkali: [], waterGrams: reading.waterGrams ?? 0 }, reading, style),
+    ...(reading.alkali.length > 0
+      ? [
+          `You wrote ${alkaliAmounts(
+            reading.alkali.map((one) => ({ ...one, purity: { nominal: 1, low: 1, high: 1 } })),
+            (grams) => massAtMost(grams, style, step),
+          )}: "check" judges that amount.`,
+        ]
+      : []),
+    ...(figures.verdict === 'thin-margin' ? ['For skin keep a margin: 5 % superfat is usual.'] : []),
+  ];
+}

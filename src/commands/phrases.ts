@@ -1,0 +1,51 @@
+/** Names and turns of phrase that several answers share. */
+import type { AlkaliId, Catalogue } from '../catalogue/types.ts';
+import type { AlkaliAmount } from '../engine/recipe.ts';
+
+/** Alkali is always named whole. */
+export const alkaliName: Readonly<Record<AlkaliId, string>> = {
+  naoh: 'sodium hydroxide (NaOH)',
+  koh: 'potassium hydroxide (KOH)',
+};
+
+/** "Olive oil, virgin" inside a sentence: "olive oil (virgin)". */
+export function inSentence(name: string): string {
+  const [head = name, ...rest] = name.split(', ');
+  const plain = /^[A-Z][a-z]/.test(head) ? head[0]?.toLowerCase() + head.slice(1) : head;
+  const [before, inner] = plain.split(/ \((.*)\)$/);
+  const more = [...(inner ? [inner] : []), ...rest.map((part) => part.replace(/ ?\((.*)\)/, ', $1'))];
+  return more.length > 0 ? `${before} (${more.join(', ')})` : plain;
+}
+
+/** The everyday name of anything in the catalogue, for the middle of a sentence. */
+export function nameOf(id: string, catalogue: Catalogue): string {
+  const found =
+    catalogue.fats.get(id) ??
+    catalogue.liquids.get(id) ??
+    catalogue.acids.get(id) ??
+    catalogue.additives.get(id) ??
+    catalogue.scents.get(id) ??
+    catalogue.alkalis.get(id as AlkaliId);
+  return found ? inSentence(found.name) : id.replaceAll('-', ' ');
+}
+
+/** "a, b and c". */
+export function listed(parts: readonly string[], joint = 'and'): string {
+  return parts.length < 2 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} ${joint} ${parts.at(-1)}`;
+}
+
+/** "70 g sodium hydroxide (NaOH) and 30 g potassium hydroxide (KOH)". */
+export const alkaliAmounts = (alkali: readonly AlkaliAmount[], print: (grams: number) => string): string =>
+  listed(alkali.filter(({ grams }) => grams > 0).map(({ id, grams }) => `${print(grams)} ${alkaliName[id]}`));
+
+/** The first letter of a sentence. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A chance (0–1) in words that people gauge better than small decimals. */
+export function chance(p: number): string {
+  if (p < 0.001) return 'very unlikely';
+  if (p < 0.025) return `unlikely (about 1 in ${Math.round(1 / p / 10) * 10 || 10})`;
+  if (p < 0.3) return `possible (about 1 in ${Math.round(1 / p)})`;
+  if (p <= 0.95) return `likely as not (about ${Math.round(p * 10)} in 10)`;
+  return 'almost certain';
+}

@@ -1,0 +1,207 @@
+/** Every doubt of the reader as the one question asked back: what is missing, and what was understood so far. */
+import type { Catalogue } from '../catalogue/types.ts';
+import type { Doubt, RecipeReading } from '../reading/reading.ts';
+import { number, percent, readMass, type Style } from '../units/print.ts';
+import { untilClear } from './cautions.ts';
+import type { Context, Refusal } from './define.ts';
+import { listed, nameOf } from './phrases.ts';
+import { soFar } from './read-line.ts';
+
+type Code = 'unclear' | 'impossible' | 'refused';
+
+interface Question {
+  readonly code?: Code;
+  readonly ask: string;
+  readonly hint: string;
+  readonly candidates?: readonly string[];
+  /** The question itself repeats what was read. */
+  readonly whole?: true;
+}
+
+interface Around {
+  readonly reading: RecipeReading;
+  readonly catalogue: Catalogue;
+  readonly style: Style;
+}
+
+type Of<Id extends Doubt['id']> = Extract<Doubt, { id: Id }>;
+
+const unitWord: Readonly<Record<string, string>> = { g: 'grams', kg: 'kilograms', oz: 'ounces', lb: 'pounds' };
+
+/** The reader names what a figure is of with a capital: "Olive oil, virgin". */
+const small = (of: string): string => (/^[A-Z][a-z]/.test(of) ? of.charAt(0).toLowerCase() + of.slice(1) : of);
+
+const names = (ids: readonly string[], catalogue: Catalogue): readonly string[] =>
+  ids.map((id) => nameOf(id, catalogue));
+
+const oneOf = (candidates: readonly string[]): string =>
+  candidates.length > 0 ? `Answer with one of: ${candidates.join(', ')}; or the name on its label.` : '';
+
+const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => Question } = {
+  disordered: () => ({
+    ask: 'A figure in this post is shown in another order than it is stored.',
+    hint: 'Type the amounts again by hand, without copying them.',
+  }),
+  'two-recipes': () => ({
+    ask: 'I see two recipes in this post. Which one?',
+    hint: 'Paste the one you mean, alone.',
+  }),
+  corrected: ({ said }) => ({
+    ask: `The post corrects itself at "${said}". Which figure counts?`,
+    hint: 'Paste the recipe once more with the right figure only.',
+  }),
+  negative: ({ said, of }) => ({
+    code: 'impossible',
+    ask: `${said} of ${small(of)}: an amount can’t be below nothing.`,
+    hint: `Write the amount of ${small(of)} again.`,
+  }),
+  zero: ({ said, of }) => ({
+    code: 'impossible',
+    ask: `${said} of ${small(of)}: there is nothing to reckon with.`,
+    hint: `Write how much ${small(of)} it is, or leave that line out.`,
+  }),
+  'superfat-odd': ({ said, value }) =>
+    value < 0
+      ? {
+          code: 'refused',
+          ask: `A superfat of ${said} means soap with free alkali in it, and that burns skin. I won’t work it out.`,
+          hint: 'Ask for 0 % or more; 5 % is usual for skin.',
+        }
+      : {
+          code: 'impossible',
+          ask: `A superfat of ${said} can’t be: it is the share of the fat that is left over, from 0 to less than 100 %.`,
+          hint: 'Write the superfat you want, for example 5 %.',
+        },
+  'purity-odd': ({ said }) => ({
+    code: 'impossible',
+    ask: `A purity of ${said} can’t be.`,
+    hint: 'Look at the label: sodium hydroxide (NaOH) is sold at 97 to 100 %, potassium hydroxide (KOH) at 85 to 100 %.',
+  }),
+  'unknown-fat': ({ said, candidates }, { catalogue }) => ({
+    ask: `I don’t know "${said}". What is it?`,
+    hint:
+      candidates.length > 0
+        ? `Is it one of these? If not, ask the supplier for its saponification value.`
+        : 'Look at the label for another name, or ask the supplier for its saponification value.',
+    candidates: names(candidates, catalogue),
+  }),
+  'unheld-fat': ({ said, candidates }, { catalogue }) => ({
+    ask: `I know of "${said}" but hold no trusted saponification value for it, so I can’t reckon its alkali.`,
+    hint: `Ask the supplier for its saponification value${
+      candidates.length > 0 ? `; its nearest relatives here are ${listed(names(candidates, catalogue))}` : ''
+    }.`,
+  }),
+  'ambiguous-name': ({ said, candidates, why }, { catalogue }) => ({
+    ask: `Which one is "${said}"? ${why}`,
+    hint: oneOf(names(candidates, catalogue)),
+    candidates: names(candidates, catalogue),
+  }),
+  'which-alkali': ({ said }) => ({
+    ask: `Which alkali is "${said}"?`,
+    hint: 'Look at the label: NaOH is sodium hydroxide (hard bars), KOH is potassium hydroxide (soft and liquid soap).',
+    candidates: ['NaOH', 'KOH'],
+  }),
+  'alkali-volume': ({ said }) => ({
+    ask: `How much does "${said}" weigh? Dry alkali by volume can be off by a third.`,
+    hint: 'Weigh it and tell me the grams. Is it a solution? Then tell me its strength in per cent too.',
+  }),
+  'alkali-percent': ({ said, of }) => ({
+    ask: `What is the ${said} at the ${small(of)}: how pure it is, or how strong its solution?`,
+    hint: 'Answer for example "pure", "90 % pure" or "50 % solution".',
+    candidates: [`${said} pure`, `${said} solution`],
+  }),
+  'stock-strength': ({ said }) => ({
+    ask: `How strong is the lye solution (${said})?`,
+    hint: 'Answer with its alkali by weight, for example "50 %".',
+    candidates: ['50 %', '33 %'],
+  }),
+  'no-unit': ({ units }, { reading }) => {
+    const bare = reading.doubts.flatMap((one) => (one.id === 'no-unit' ? [one.said] : []));
+    const candidates = units.length > 0 ? units.map((unit) => unitWord[unit] ?? unit) : ['grams', 'ounces'];
+    return {
+      ask: `In which unit? I read ${bare.join(', ')}, and ${units.length > 1 ? 'more than one unit elsewhere' : 'no unit'}.`,
+      hint: `Answer ${listed(
+        candidates.map((one) => `"${one}"`),
+        'or',
+      )}, or paste it again with units.`,
+      candidates,
+    };
+  },
+  range: ({ said, of }) => ({
+    ask: `${said} of ${small(of)}: which figure shall I take?`,
+    hint: 'Answer with one amount, the one you weigh.',
+  }),
+  decimal: ({ said, readings: [first, second] }, { style }) => ({
+    ask: `Is "${said}" ${readMass(first, style)} or ${readMass(second, style)}?`,
+    hint: 'Answer with the one you mean.',
+    candidates: [readMass(first, style), readMass(second, style)],
+  }),
+  'two-amounts': ({ of, said }) => ({
+    ask: `Two amounts of ${small(of)}: ${listed(said)}. Which one, or both together?`,
+    hint: `Answer ${listed([...said.map((one) => `"${one}"`), '"both"'], 'or')}.`,
+    candidates: [...said, 'both'],
+  }),
+  'no-amount': ({ of }) => ({
+    ask: `How much ${small(of)}?`,
+    hint: 'Answer with its weight, for example "250 g", or "none".',
+  }),
+  'units-disagree': ({ said, also, of }) => ({
+    ask: `${said} and ${also} of ${small(of)} are not the same weight. Which one counts?`,
+    hint: 'Answer with the one you weigh.',
+    candidates: [said, also],
+  }),
+  'total-disagrees': ({ said, sum }, { style }) => ({
+    ask: `The total says ${said}, the lines make ${readMass(sum, style)}. Is a line missing or wrong?`,
+    hint: 'Check each line against your notes and paste it again; or answer "no total" to go by the lines.',
+    candidates: ['no total'],
+  }),
+  'shares-disagree': ({ of, said, weighed }, { style }) => ({
+    ask: `For ${small(of)} the post says ${percent(said, style)}, its weight is ${percent(weighed, style)} of the fats. Which counts?`,
+    hint: 'Answer "weights", or paste it again with the right figures.',
+    candidates: ['weights'],
+  }),
+  'shares-sum': ({ sum }, { style }) => ({
+    ask: `The shares of the fats make ${percent(sum, style)}, not 100 %.`,
+    hint: 'Paste it again with shares that make 100 %, or with weights.',
+  }),
+  'shares-total': () => ({
+    ask: 'How much fat altogether? I read shares and no total weight.',
+    hint: 'Answer with the weight of all the fats, for example "1000 g".',
+  }),
+  unplaced: ({ said }) => ({
+    ask: `What is the ${said} of?`,
+    hint: 'Answer with the name that belongs to it, or paste it again with each amount beside its name.',
+  }),
+  'two-readings': ({ first, second }) => ({
+    ask: `I can read this in two ways: ${first}; or ${second}.`,
+    hint: 'Paste it again, one ingredient on a line.',
+  }),
+  implausible: ({ alkaliGrams, fatGrams }, { style }) => ({
+    ask: `${readMass(alkaliGrams, style)} alkali for ${readMass(fatGrams, style)} fat is far from what any soap takes.`,
+    hint: `Check units and decimal points: ${number(fatGrams, 0, style)} g of usual fats take about ${number(fatGrams * 0.14, 0, style)} g sodium hydroxide (NaOH).`,
+  }),
+};
+
+/** The order in which doubts are asked: what spoils every figure first, what a later answer may settle last. */
+const order = Object.keys(words) as readonly Doubt['id'][];
+
+function worded(doubt: Doubt, around: Around): Question {
+  return (words[doubt.id] as (doubt: Doubt, around: Around) => Question)(doubt, around);
+}
+
+/** The one question that matters most, or null where the post is clear. */
+export function mostPressing(reading: RecipeReading, _command: string, context: Context): Refusal<'caustic'> | null {
+  const [doubt] = [...reading.doubts].sort((a, b) => order.indexOf(a.id) - order.indexOf(b.id));
+  if (!doubt) return null;
+  const style: Style = { ...context.style, massUnit: reading.ounces ? 'oz' : context.style.massUnit };
+  const around = { reading, catalogue: context.catalogue, style };
+  const { code = 'unclear', ask, hint, candidates = [] } = worded(doubt, around);
+  const understood = code === 'unclear' ? soFar(reading, context.catalogue, style) : '';
+  return {
+    code,
+    message: ask,
+    hint: [hint, understood].filter((part) => part !== '').join('\n'),
+    candidates,
+    caution: untilClear,
+  };
+}

@@ -1,0 +1,52 @@
+/** "I read: …": everything that was understood of a post, in one compact line. */
+import type { Catalogue } from '../catalogue/types.ts';
+import type { Recipe } from '../engine/recipe.ts';
+import type { RecipeReading } from '../reading/reading.ts';
+import { number, readMass, type Style } from '../units/print.ts';
+import { alkaliAmounts, inSentence, listed, nameOf } from './phrases.ts';
+
+/** Share of the fats cooked, without the decimal that would only be noise. */
+const share = (grams: number, total: number, style: Style): string => {
+  const percent = (grams / total) * 100;
+  return `${number(percent, Math.abs(percent - Math.round(percent)) < 0.05 ? 0 : 1, style)} %`;
+};
+
+export function readLine(recipe: Recipe, reading: RecipeReading, style: Style): string {
+  const total = recipe.fats.reduce((sum, { grams }) => sum + grams, 0);
+  const one = (name: string, grams: number): string => `${name} ${readMass(grams, style)}`;
+  const fats = recipe.fats.map(({ fat, grams }) =>
+    recipe.fats.length > 1
+      ? `${one(inSentence(fat.name), grams)} (${share(grams, total, style)})`
+      : one(inSentence(fat.name), grams),
+  );
+  const parts = [
+    listed(fats),
+    alkaliAmounts(recipe.alkali, (grams) => readMass(grams, style)),
+    ...(recipe.waterGrams > 0 ? [one('water', recipe.waterGrams)] : []),
+    ...recipe.liquids.map(({ liquid, grams }) => one(inSentence(liquid.name), grams)),
+    ...recipe.acids.map(({ acid, grams }) => one(inSentence(acid.name), grams)),
+  ].filter((part) => part !== '');
+  const after = recipe.after.map(({ fat, grams }) => one(inSentence(fat.name), grams));
+  const others = reading.others.map(({ name, grams }) => (grams === null ? name : one(name, grams)));
+  return [
+    `I read: ${parts.join('; ')}.`,
+    ...(after.length > 0 ? [`After the cook: ${listed(after)}.`] : []),
+    ...(others.length > 0 ? [`Takes no alkali: ${listed(others)}.`] : []),
+  ].join(' ');
+}
+
+/** What stands fast while something else is asked. */
+export function soFar(reading: RecipeReading, catalogue: Catalogue, style: Style): string {
+  const one = (id: string, grams: number): string => `${nameOf(id, catalogue)} ${readMass(grams, style)}`;
+  const parts = [
+    ...reading.fats.map(({ id, grams }) => one(id, grams)),
+    ...reading.after.map(({ id, grams }) => `${one(id, grams)} after the cook`),
+    ...reading.alkali.map(({ id, grams }) =>
+      alkaliAmounts([{ id, grams, purity: { nominal: 1, low: 1, high: 1 } }], (value) => readMass(value, style)),
+    ),
+    ...(reading.waterGrams === null ? [] : [one('water', reading.waterGrams)]),
+    ...reading.liquids.map(({ id, grams }) => one(id, grams)),
+    ...reading.acids.map(({ id, grams }) => one(id, grams)),
+  ];
+  return parts.length === 0 ? '' : `So far I have: ${parts.join(', ')}.`;
+}

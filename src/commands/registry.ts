@@ -1,0 +1,8 @@
+import { check } from './check.ts';
+import type { AnyCommand } from './define.ts';
+import { help } from './help.ts';
+import { lye } from './lye.ts';
+import { safety } from './safety.ts';
+
+/** Every command, in the order in which help shows them. */
+export const commands: readonly AnyCommand[] = [check, lye, safety, help];

@@ -1,0 +1,133 @@
+/** The verdict in a beginner's words, and the lines that carry it. */
+import type { CheckFigures } from '../engine/check.ts';
+import type { Recipe } from '../engine/recipe.ts';
+import { roundDown } from '../engine/scale-step.ts';
+import { mass, massAtMost, number, percent, percentRange, type Style } from '../units/print.ts';
+import { alkaliAmounts, alkaliName, chance, listed } from './phrases.ts';
+
+/** The alkalis of a recipe by name, and a verb that agrees with them. */
+const alkalisOf = (recipe: Recipe): string =>
+  listed([...new Set(recipe.alkali.filter(({ grams }) => grams > 0).map(({ id }) => id))].map((id) => alkaliName[id]));
+
+const gramsOf = (alkali: readonly { readonly grams: number }[]): number =>
+  alkali.reduce((sum, { grams }) => sum + grams, 0);
+
+/** Alkali (g, as weighed) beyond what the fats and acids take; negative where fat is left over. */
+export const excessGrams = (recipe: Recipe, { needed }: CheckFigures): number =>
+  gramsOf(recipe.alkali) - gramsOf(needed.atZero);
+
+/** How far from the superfat asked, in words; points of per cent. */
+function compared(superfat: number, asked: number, isUsual: boolean, style: Style): string {
+  const gap = Math.round((superfat - asked) * 1000) / 10;
+  const what = `${isUsual ? 'the usual' : 'the'} ${percent(asked, style)}${isUsual ? '' : ' you want'}`;
+  if (Math.abs(gap) < 0.6) return `close to ${what}`;
+  const much = Math.abs(gap) < 4.5 ? 'a little ' : '';
+  return `${much}${gap > 0 ? 'more' : 'less'} than ${what}`;
+}
+
+/** One sentence: what it means for the person. */
+export function leadOf(recipe: Recipe, figures: CheckFigures, isUsual: boolean, style: Style): string {
+  const { superfat, verdict, needed } = figures;
+  const left = percent(superfat.nominal, style);
+  switch (verdict) {
+    case 'excess-alkali': {
+      const extra = massAtMostPlain(excessGrams(recipe, figures), recipe, style);
+      if (superfat.nominal < -0.1) return 'Far too much alkali: this soap would burn skin. Don’t mix it.';
+      return `Too much alkali: about ${extra} more than these fats can take up. Don’t mix it like this.`;
+    }
+    case 'thin-margin':
+      return `Tight: about ${left} of the fat should be left over (superfat), but alkali left over instead is ${chance(superfat.chanceOfExcess)}.`;
+    case 'usual':
+      return `Your ${alkalisOf(recipe)} fits: about ${left} of the fat is left over (superfat), ${compared(superfat.nominal, needed.asked, isUsual, style)}.`;
+    case 'fat-rich':
+      return `No burn, but rich: about ${left} of the fat is left over (superfat), ${compared(superfat.nominal, needed.asked, isUsual, style)}.`;
+    case 'alkali-short':
+      return `Too little alkali: about ${left} of the fat would be left over, and the bar soft, greasy and soon rancid.`;
+  }
+}
+
+const massAtMostPlain = (grams: number, recipe: Recipe, style: Style): string =>
+  mass(grams, style, recipe.scaleStepGrams);
+
+/** Yours against needed, at nothing left over and at the superfat asked. */
+export function needLine(recipe: Recipe, figures: CheckFigures, style: Style): string {
+  const { needed } = figures;
+  const step = recipe.scaleStepGrams;
+  const have = alkaliAmounts(recipe.alkali, (grams) => massAtMost(grams, style, step));
+  const several = recipe.alkali.filter(({ grams }) => grams > 0).length > 1;
+  const zero = amounts(needed.atZero, several, (grams) => mass(grams, style, step));
+  const asked = amounts(needed.atAsked, several, (grams) => massAtMost(roundDown(grams, step), style, step));
+  return `You have ${have}. These fats need about ${zero} for nothing left over${
+    needed.asked > 0 ? `, ${asked} to leave ${percent(needed.asked, style)}` : ''
+  }.`;
+}
+
+const amounts = (
+  alkali: CheckFigures['needed']['atZero'],
+  several: boolean,
+  print: (grams: number) => string,
+): string => (several ? alkaliAmounts(alkali, print) : listed(alkali.map(({ grams }) => print(grams))));
+
+/** The interval of the superfat in words and figures. */
+export function spreadLine(recipe: Recipe, figures: CheckFigures, style: Style): string {
+  const { superfat, demandEnds, needed, verdict } = figures;
+  if (verdict === 'excess-alkali') {
+    const most = gramsOf(needed.atZero) * demandEnds.high;
+    const free = gramsOf(recipe.alkali) - most;
+    const print = (grams: number): string => mass(grams, style, recipe.scaleStepGrams);
+    return free > 0
+      ? `Even if these fats are the most demanding of their kind (${print(most)}), about ${print(free)} would stay free.`
+      : `Fats differ from lot to lot: with luck these take it all up (to ${print(most)}), but alkali left over is ${chance(superfat.chanceOfExcess)}.`;
+  }
+  const range =
+    superfat.low < 0
+      ? `between ${percent(-superfat.low, style)} too much alkali and ${percent(superfat.high, style)} fat left over`
+      : `${percentRange(superfat.low, superfat.high, style)} left over`;
+  const tail = verdict === 'thin-margin' ? '' : ` Alkali left over is ${chance(superfat.chanceOfExcess)}.`;
+  return `Fats differ from lot to lot: expect ${range}.${tail}`;
+}
+
+const dissolvingWords: Readonly<Record<CheckFigures['lye']['dissolving'], string>> = {
+  'will-not-dissolve': 'too little water, it will not all dissolve',
+  'below-floor': 'too little water to dissolve it surely',
+  strong: 'strong, it dissolves but gets very hot',
+  usual: 'fine to dissolve',
+  weak: 'thin, it dissolves easily and the soap sets slowly',
+};
+
+export function waterLine({ lye }: CheckFigures, style: Style): string {
+  const ratio = number(lye.ratio, 2, style);
+  return `Lye solution ${percent(lye.concentration, style)}, ${ratio} g water to 1 g alkali: ${dissolvingWords[lye.dissolving]}.`;
+}
+
+/** Fat that was kept for after the cook. */
+export function afterLine(recipe: Recipe, { superfat }: CheckFigures, style: Style): string | null {
+  if (recipe.after.length === 0) return null;
+  return `With the fat added after the cook: ${percent(superfat.withAfter, style)} left over in the bar.`;
+}
+
+/** What to do now. */
+export function nextLine(recipe: Recipe, figures: CheckFigures, style: Style): string | null {
+  const { verdict, needed, mixUp, superfat } = figures;
+  const step = recipe.scaleStepGrams;
+  const instead = alkaliAmounts(needed.atAsked, (grams) => massAtMost(roundDown(grams, step), style, step));
+  const leaving = `leaves ${percent(needed.asked, style)}`;
+  if (mixUp) {
+    const meant = alkaliName[mixUp.meant];
+    const purity = mixUp.purity === 1 ? 'pure' : percent(mixUp.purity, style);
+    return `Is it ${meant}? As ${meant}, ${purity}, this amount would leave ${percent(mixUp.superfat, style)}: look at the label.`;
+  }
+  switch (verdict) {
+    case 'excess-alkali': {
+      const factor = number(gramsOf(recipe.alkali) / gramsOf(needed.atAsked), 2, style);
+      return `Weigh ${instead} instead (${leaving}). Already mixed? Gloves on, and don’t use it: it needs ${factor} times the fats.`;
+    }
+    case 'thin-margin':
+      return `For a margin weigh ${instead} (${leaving}).`;
+    case 'fat-rich':
+    case 'alkali-short':
+      return `For ${percent(needed.asked, style)} weigh ${instead}.`;
+    case 'usual':
+      return Math.abs(superfat.nominal - needed.asked) < 0.006 ? 'Next: weigh it out as written.' : null;
+  }
+}
