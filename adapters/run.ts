@@ -12,8 +12,15 @@ const adapters: Readonly<Record<string, () => Promise<Adapter>>> = {
 
 const config = readConfig(process.argv.slice(2), Object.keys(adapters));
 if (config.ok) {
-  const adapter = await adapters[config.value.adapter]?.();
-  await adapter?.start(config.value);
+  try {
+    const adapter = await adapters[config.value.adapter]?.();
+    await adapter?.start(config.value);
+  } catch (error) {
+    // What the system refuses, such as a log file that cannot be opened, is no bug and needs no stack.
+    if (!(error instanceof Error && 'syscall' in error)) throw error;
+    process.stderr.write(`lyeward: ${error.message}\n`);
+    process.exitCode = 1;
+  }
 } else {
   process.stderr.write(`lyeward: ${config.message}\n\n${usage}`);
   process.exitCode = 64;

@@ -52,3 +52,9 @@ test('--log writes what happened, without what was said', () => {
   expect(lines.length).toBeGreaterThan(0);
   expect(written).not.toMatch(/lard|castor|Shed/);
 });
+
+test('a log that cannot be written: told in one line', () => {
+  const { status, stderr } = run(['--log', join('no', 'such', 'folder.jsonl')], 'help\n');
+  expect(status).toBe(1);
+  expect(stderr).toMatch(/^lyeward: .*folder\.jsonl.*\n$/);
+});
