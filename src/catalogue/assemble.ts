@@ -1,5 +1,5 @@
-import { Check, type Fields } from './check.ts';
-import { lookThrough, readFat } from './fats.ts';
+import { CatalogueError, Check, type Fields } from './check.ts';
+import { readFat } from './fats.ts';
 import {
   readAcid,
   readAdditive,
@@ -35,11 +35,9 @@ export type RawCatalogue = Readonly<Record<(typeof FILES)[number], unknown>>;
 /**
  * Builds and checks the catalogue from parsed files: shapes, bounds, low ≤ high, every source listed, fatty acids
  * summing to 100 %, unique ids, no name claimed by two items.
- * @param depth `full` looks through every figure at once; `lazy` checks a fat's figures when they are first used, which
- *   is enough for data that the tests have looked through, and half the time of a start
  * @throws CatalogueError with all problems found
  */
-export function assembleCatalogue(raw: RawCatalogue, depth: 'full' | 'lazy' = 'full'): Catalogue {
+export function assembleCatalogue(raw: RawCatalogue): Catalogue {
   const check = new Check();
   const read = <T>(file: (typeof FILES)[number], one: (item: Fields, check: Check) => T): readonly T[] =>
     check.list(check.fields(raw[file], file)[file], file).map((item) => one(check.fields(item, file), check));
@@ -69,8 +67,7 @@ export function assembleCatalogue(raw: RawCatalogue, depth: 'full' | 'lazy' = 'f
     qualifiers: check.texts(check.fields(raw.qualifiers, 'qualifiers'), 'qualifiers', 'qualifiers'),
   };
   const byName = indexNames(catalogue, check);
-  if (depth === 'full') for (const fat of fats.values()) lookThrough(fat);
-  check.settle();
+  if (check.problems.length > 0) throw new CatalogueError(check.problems);
   return { ...catalogue, byName };
 }
 

@@ -15,33 +15,14 @@ export class CatalogueError extends Error {
   }
 }
 
-/** Plain checks that note a problem and go on with a harmless value; `settle` throws for all of them at once. */
+/** Plain checks that note a problem and go on with a harmless value; the caller throws once at the end. */
 export class Check {
   readonly problems: string[] = [];
-  #settled = false;
   sources: ReadonlyMap<string, Source> = new Map();
   readonly titleOf = (source: string): string => this.sources.get(source)?.title ?? source;
 
   fail(where: string, what: string): void {
     this.problems.push(`${where}: ${what}`);
-  }
-
-  /** @throws CatalogueError if anything was found; from here on a lazy value throws by itself */
-  settle(): void {
-    this.#settled = true;
-    if (this.problems.length > 0) throw new CatalogueError(this.problems.splice(0));
-  }
-
-  /** A value read, and checked, once, when first asked for. */
-  lazy<T>(read: () => T): () => T {
-    let known: { readonly value: T } | undefined;
-    return () => {
-      if (known === undefined) {
-        known = { value: read() };
-        if (this.#settled && this.problems.length > 0) throw new CatalogueError(this.problems.splice(0));
-      }
-      return known.value;
-    };
   }
 
   fields(value: unknown, where: string): Fields {

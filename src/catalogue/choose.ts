@@ -77,8 +77,8 @@ export function choose(
   const nominal = (taken.low + taken.high) / 2;
   const { typical } = rule;
   const isTypical = typical !== undefined && taken.high - taken.low < typical.narrow * Math.abs(nominal) - 1e-9;
-  let low = isTypical ? nominal * (1 - typical.least) : taken.low;
-  let high = isTypical ? nominal * (1 + typical.least) : taken.high;
+  let low = isTypical ? nominal - typical.least * nominal : taken.low;
+  let high = isTypical ? nominal + typical.least * nominal : taken.high;
   let spanned = 0;
   for (const range of ranges) {
     if (range === taken || !(isTypical ? typical.span : rule.spanDisjoint && liesOutside(range, taken))) continue;
@@ -86,21 +86,11 @@ export function choose(
     low = Math.min(low, range.low);
     high = Math.max(high, range.high);
   }
-  return {
-    low,
-    high,
-    nominal,
-    taken: taken.index,
-    entries,
-    fromMemory: taken.datum.fromMemory,
-    // Worded only when asked for: there are hundreds of these, and a start needs a few.
-    get why() {
-      const reasons = [reasonTaken(taken, best, ranges.length, titleOf)];
-      if (isTypical) reasons.push(reasonTypical(taken, typical.least, spanned > 0));
-      else if (spanned > 0) reasons.push('Widened over other published figures that lie wholly outside it.');
-      return reasons.join(' ');
-    },
-  };
+  const reasons = [reasonTaken(taken, best, ranges.length, titleOf)];
+  if (isTypical) reasons.push(reasonTypical(taken, typical.least, spanned > 0));
+  else if (spanned > 0) reasons.push('Widened over other published figures that lie wholly outside it.');
+  const why = reasons.join(' ');
+  return { low, high, nominal, taken: taken.index, why, entries, fromMemory: taken.datum.fromMemory };
 }
 
 function readTwin(best: Range, ranges: readonly Range[]): Range | undefined {

@@ -6,33 +6,25 @@ import type { Chosen, Datum, Fat, FatKind, FattyAcidProfile } from './types.ts';
 const KINDS: readonly FatKind[] = ['triglyceride', 'wax-ester', 'wax', 'fatty-acid'];
 const NOTHING: Chosen = { low: 0, high: 0, nominal: 0, taken: 0, why: '', entries: [], fromMemory: true };
 
-/**
- * A fat whose quantities are read, checked and chosen when first looked at: a start needs a few of the hundreds.
- * `settle` on the check decides what a fault found then does.
- */
 export function readFat(raw: Fields, check: Check): Fat {
   const where = `fat ${String(raw['id'])}`;
   const data = (key: string, low: number, high: number, scale = 1): readonly Datum[] =>
     check.list(raw[key], where).map((entry) => readDatum(entry as Fields, low, high, scale, `${where} ${key}`, check));
   const pick = (entries: readonly Datum[], rule: ChoiceRule): Chosen | null => choose(entries, rule, check.titleOf);
 
-  const iodineData = check.lazy(() => data('iodine', 0, 250));
-  const meltingData = check.lazy(() => data('melting', -60, 120));
-  const saponification = check.lazy(() => {
-    const chosen = pick(data('saponification', 20, 600), VALUE_RULE);
-    if (!chosen) check.fail(where, 'has no saponification range');
-    return chosen ?? NOTHING;
-  });
-  const iodine = check.lazy(() => pick(iodineData(), VALUE_RULE));
-  const melting = check.lazy(() => pick(meltingData(), MELTING_RULE));
-  const unsaponifiable = check.lazy(() => pick(data('unsaponifiable', 0, 100, 0.01), UNSAPONIFIABLE_RULE));
-  const density = check.lazy(() => {
-    const liquidFrom = Math.max(20, melting()?.high ?? 20);
-    const prefer = (datum: Datum): boolean => (datum.celsius ?? 20) >= liquidFrom;
-    return pick(data('density', 0.8, 1.05), { ...DENSITY_RULE, prefer });
-  });
-  const acids = check.lazy(() => (raw['acids'] === null ? null : readAcids(raw, where, check)));
-
+  const saponification = pick(data('saponification', 20, 600), VALUE_RULE);
+  if (!saponification) check.fail(where, 'has no saponification range');
+  const iodineData = data('iodine', 0, 250);
+  const meltingData = data('melting', -60, 120);
+  const iodine = pick(iodineData, VALUE_RULE);
+  const melting = pick(meltingData, MELTING_RULE);
+  // Melted, and no hotter than a kitchen has it: 0.07 % a kelvin is lost between.
+  const liquidFrom = Math.max(20, melting?.high ?? 20);
+  const prefer = ({ celsius = 20 }: Datum): boolean => celsius >= liquidFrom && celsius <= liquidFrom + 30;
+  const limits = [
+    ...(iodine ? [] : iodineData.map((datum) => ({ ...datum, quantity: 'iodine' as const }))),
+    ...(melting ? [] : meltingData.map((datum) => ({ ...datum, quantity: 'melting' as const }))),
+  ];
   const [inci, sodiumSoap, potassiumSoap] = check.list(raw['inci'], where);
   if (typeof inci !== 'string') check.fail(where, 'has no INCI name');
   return {
@@ -40,38 +32,15 @@ export function readFat(raw: Fields, check: Check): Fat {
     latin: check.textOrNull(raw, 'latin', where),
     kind: check.oneOf(raw, 'kind', KINDS, where),
     inci: { name: String(inci), sodiumSoap: textOrNull(sodiumSoap), potassiumSoap: textOrNull(potassiumSoap) },
+    saponification: saponification ?? NOTHING,
+    iodine,
+    unsaponifiable: pick(data('unsaponifiable', 0, 100, 0.01), UNSAPONIFIABLE_RULE),
+    density: pick(data('density', 0.8, 1.05), { ...DENSITY_RULE, prefer }),
+    melting,
+    acids: raw['acids'] === null ? null : readAcids(raw, where, check),
     note: check.textOrNull(raw, 'note', where),
-    get saponification() {
-      return saponification();
-    },
-    get iodine() {
-      return iodine();
-    },
-    get unsaponifiable() {
-      return unsaponifiable();
-    },
-    get density() {
-      return density();
-    },
-    get melting() {
-      return melting();
-    },
-    get acids() {
-      return acids();
-    },
-    get limits() {
-      const limits = [
-        ...(iodine() ? [] : iodineData().map((datum) => ({ ...datum, quantity: 'iodine' as const }))),
-        ...(melting() ? [] : meltingData().map((datum) => ({ ...datum, quantity: 'melting' as const }))),
-      ];
-      return limits.length > 0 ? limits : undefined;
-    },
+    ...optional('limits', limits.length > 0 ? limits : null),
   };
-}
-
-/** Looks at everything of a fat, so that every fault in it shows. */
-export function lookThrough(fat: Fat): void {
-  void [fat.saponification, fat.iodine, fat.unsaponifiable, fat.density, fat.melting, fat.acids];
 }
 
 const textOrNull = (value: unknown): string | null => (typeof value === 'string' ? value : null);

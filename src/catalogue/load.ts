@@ -14,7 +14,7 @@ import unheld from '../../data/unheld.json' with { type: 'json' };
 import { assembleCatalogue, FILES, type RawCatalogue } from './assemble.ts';
 import type { Catalogue } from './types.ts';
 
-/** The product's own data, unchecked; a bundle carries them inside. */
+/** The product's own data, unchecked. */
 export const RAW: RawCatalogue = {
   sources,
   fats,
@@ -30,12 +30,11 @@ export const RAW: RawCatalogue = {
 };
 
 /**
- * The catalogue of the product, or of another folder that holds the same files. Our own figures are looked through by
- * the tests, so that here they are read when first used; another folder's are all checked at once.
+ * The catalogue of the product, or of another folder that holds the same files. A bundle opens it checked and packed.
  * @throws CatalogueError with everything that is wrong in the data
  */
 export function loadCatalogue(dir?: string): Catalogue {
-  return dir === undefined ? assembleCatalogue(RAW, 'lazy') : assembleCatalogue(readRaw(dir));
+  return assembleCatalogue(dir === undefined ? RAW : readRaw(dir));
 }
 
 function readRaw(dir: string): RawCatalogue {

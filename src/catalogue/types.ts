@@ -92,7 +92,7 @@ export interface Fat extends Named {
   readonly acids: FattyAcidProfile | null;
   readonly note: string | null;
   /** One-sided statements ("at least 56") of a quantity that no source gives as a range. */
-  readonly limits?: readonly (Datum & { readonly quantity: 'iodine' | 'melting' })[] | undefined;
+  readonly limits?: readonly (Datum & { readonly quantity: 'iodine' | 'melting' })[];
 }
 
 export type AlkaliId = 'naoh' | 'koh';
