@@ -42,13 +42,13 @@ function* opened(file: string): Generator<Uint8Array> {
   }
 }
 
-/** All of a text in UTF-8, up to `most` characters or a little more. */
+/** All of a text in UTF-8, or its first `most` characters. */
 export function readText(file: string): string {
   const decoder = new TextDecoder();
   let text = '';
   for (const chunk of opened(file)) {
     text += decoder.decode(chunk, { stream: true });
-    if (text.length > most) return text;
+    if (text.length > most) return text.slice(0, most);
   }
   return text + decoder.decode();
 }
@@ -60,14 +60,14 @@ export function* readLines(file: string): Generator<string> {
   for (const chunk of opened(file)) {
     const lines = decoder.decode(chunk, { stream: true }).split('\n');
     for (const line of lines.slice(0, -1)) {
-      yield (open + line).replace(/\r$/, '');
+      yield (open + line).slice(0, most).replace(/\r$/, '');
       open = '';
     }
     const last = lines.at(-1) ?? '';
-    if (open.length <= most) open += last;
+    if (open.length < most) open += last;
   }
   open += decoder.decode();
-  if (open !== '') yield open.replace(/\r$/, '');
+  if (open !== '') yield open.slice(0, most).replace(/\r$/, '');
 }
 
 /** Writes all of a text; false where nobody reads any more. */

@@ -142,7 +142,7 @@ describe('--turns', () => {
   });
 
   test('a file that is not there: 66', () => {
-    const missing = Object.assign(new Error('ENOENT: no such file'), { syscall: 'open', path: 'gone.txt' });
+    const missing = Object.assign(new Error("ENOENT: no such file, open 'gone.txt'"), { syscall: 'open' });
     const { status, out, err } = run(['--turns', 'gone.txt'], {
       readLines: () => {
         throw missing;
