@@ -1,6 +1,5 @@
 import type { Lexicon } from './lexicon.ts';
 import { unitAt } from './measure.ts';
-import type { DecimalHabit } from './numbers.ts';
 import type { Prim } from './scan.ts';
 
 /** Figures whose own shape says that they are no amount: dates, times, telephone numbers, prices, sizes, addresses. */
@@ -10,9 +9,34 @@ export interface Aside {
   readonly numbers: readonly number[];
 }
 
-const months =
-  /^(jan|january|januar|feb|february|februar|mar|march|marz|apr|april|may|mai|jun|june|juni|jul|july|juli|aug|august|sep|sept|september|oct|october|oktober|okt|nov|november|dec|december|dez|dezember|janvier|fevrier|mars|avril|juin|juillet|aout|septembre|octobre|novembre|decembre|enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|octubre|noviembre|diciembre)$/;
-const moneyWords = /^(dollars?|euros?|eur|usd|gbp|aud|cad|bucks|quid|pence|cents?|chf|sek|francs?|pesos?)$/;
+const months: ReadonlySet<string> = new Set(
+  'jan|january|januar|feb|february|februar|mar|march|marz|apr|april|may|mai|jun|june|juni|jul|july|juli|aug|august|sep|sept|september|oct|october|oktober|okt|nov|november|dec|december|dez|dezember|janvier|fevrier|mars|avril|juin|juillet|aout|septembre|octobre|novembre|decembre|enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|octubre|noviembre|diciembre'.split(
+    '|',
+  ),
+);
+const moneyWords: ReadonlySet<string> = new Set([
+  'dollar',
+  'dollars',
+  'euro',
+  'euros',
+  'eur',
+  'usd',
+  'gbp',
+  'aud',
+  'cad',
+  'bucks',
+  'quid',
+  'pence',
+  'cent',
+  'cents',
+  'chf',
+  'sek',
+  'franc',
+  'francs',
+  'peso',
+  'pesos',
+]);
+const moneyBefore: ReadonlySet<string> = new Set(['usd', 'eur', 'gbp', 'rs', 'aud', 'cad', 'chf', 'us']);
 const moneySigns = new Set(['$', '£', '€', '¥', '₹']);
 
 const is = (prim: Prim | undefined, text: string): boolean => prim?.kind === 'sign' && prim.text === text;
@@ -47,7 +71,7 @@ function money(prims: readonly Prim[], i: number): Aside | null {
   const prim = prims[i];
   let end = -1;
   if (prim?.kind === 'sign' && moneySigns.has(prim.text) && isNumber(prims[i + 1])) end = i + 2;
-  else if (prim?.kind === 'word' && /^(usd|eur|gbp|rs|aud|cad|chf|us)$/.test(prim.text)) {
+  else if (prim?.kind === 'word' && moneyBefore.has(prim.text)) {
     const skip = is(prims[i + 1], '$') ? 1 : 0;
     if (isNumber(prims[i + 1 + skip]) && (skip === 1 || prim.text !== 'us')) end = i + 2 + skip;
   } else if (isNumber(prim)) {
@@ -58,8 +82,7 @@ function money(prims: readonly Prim[], i: number): Aside | null {
       !(isNumber(prims[i + 2]) && prims[i + 2]?.glued && !after.glued)
     )
       end = i + 2;
-    else if (after?.kind === 'word' && (moneyWords.test(after.text) || (after.text === 'p' && after.glued)))
-      end = i + 2;
+    else if (after?.kind === 'word' && (moneyWords.has(after.text) || (after.text === 'p' && after.glued))) end = i + 2;
   }
   if (end < 0) return null;
   // "£4 - £5", "4.50 €/kg", "$12 for 500 g" keeps the 500 g for others; "per kg", "a kilo"
@@ -77,7 +100,7 @@ function money(prims: readonly Prim[], i: number): Aside | null {
 
 function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
   const a = prims[i];
-  if (a?.kind === 'word' && months.test(a.text)) {
+  if (a?.kind === 'word' && months.has(a.text)) {
     const b = prims[i + 1];
     if (!isNumber(b) || !/^\d{1,4}$/.test(b.text)) return null;
     const day = Number(b.text);
@@ -147,12 +170,12 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
     return found('a time of day', i, i + 2, prims);
   if (b?.kind === 'word' && b.glued && /^(st|nd|rd|th)$/.test(b.text) && /^\d+$/.test(a.text)) {
     const more =
-      prims[i + 2]?.kind === 'word' && (months.test(prims[i + 2]?.text ?? '') || prims[i + 2]?.text === 'of') ? 1 : 0;
+      prims[i + 2]?.kind === 'word' && (months.has(prims[i + 2]?.text ?? '') || prims[i + 2]?.text === 'of') ? 1 : 0;
     return found('a number that only counts or names something', i, i + 2 + more, prims);
   }
   if (
     b?.kind === 'word' &&
-    months.test(b.text) &&
+    months.has(b.text) &&
     /^([1-9]|[12]\d|3[01])$/.test(a.text) &&
     !(b.text === 'may' && c?.kind === 'word')
   )
@@ -215,7 +238,7 @@ function codeWord(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | 
     word?.kind !== 'word' ||
     word.raw.length > 3 ||
     word.glued ||
-    lexicon.names.next?.has(word.text) ||
+    lexicon.names.has(word.text) ||
     lexicon.units.next?.has(word.text) ||
     /^(x|a)$/.test(word.text)
   )
@@ -291,14 +314,22 @@ function size(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null
   return null;
 }
 
-export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon, _habit: DecimalHabit): Aside | null {
+const announcing: ReadonlySet<string> = new Set(['#', '<', '@', '$', '£', '€', '¥', '₹', '+', '(']);
+
+export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
   const prim = prims[i];
   if (!prim) return null;
-  if (prim.kind === 'word')
-    return codeWord(prims, i, lexicon) ?? address(prims, i) ?? money(prims, i) ?? dateOrTime(prims, i);
+  if (prim.kind === 'word') {
+    const next = prims[i + 1];
+    if (months.has(prim.text)) return dateOrTime(prims, i);
+    if (moneyBefore.has(prim.text)) return money(prims, i) ?? codeWord(prims, i, lexicon);
+    if (next?.glued && prim.raw.length <= 3) return codeWord(prims, i, lexicon) ?? address(prims, i);
+    return next?.glued && next.text === ':' ? address(prims, i) : null;
+  }
   if (prim.kind === 'sign') {
-    const hash = prim.text === '#' && isNumber(prims[i + 1]) && prims[i + 1]?.glued && !prim.glued;
-    if (hash) return found('a number that only counts or names something', i, i + 2, prims);
+    if (!announcing.has(prim.text)) return null;
+    if (prim.text === '#' && isNumber(prims[i + 1]) && prims[i + 1]?.glued && !prim.glued)
+      return found('a number that only counts or names something', i, i + 2, prims);
     return address(prims, i) ?? money(prims, i) ?? telephone(prims, i);
   }
   if (prim.kind !== 'number') return null;

@@ -156,8 +156,9 @@ function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, token: nu
 }
 
 function lineIndex(tokens: readonly Token[]): (token: number) => number {
-  const lines = linesOf(tokens);
-  return (token) => lines.findIndex((line) => token >= line.from && token <= line.to);
+  let line = 0;
+  const index = tokens.map((token) => (token.t === 'line' ? line++ : line));
+  return (token) => index[token] ?? line;
 }
 
 function rowsOf(assembly: Assembly, binding: Binding): Row[] {
@@ -295,6 +296,16 @@ function readRoles(assembly: Assembly, binding: Binding): Roles {
               'left-out',
               `I read the superfat "${quantity.text}" as a wish, and reckon what the amounts give.`,
             );
+          else if (
+            roles.superfat !== null &&
+            Math.abs(roles.superfat - value) > 1e-6 &&
+            asksForAlkali(assembly.source.text)
+          )
+            assembly.doubts.push({
+              id: 'two-amounts',
+              of: 'superfat',
+              said: [`${roundTo(roles.superfat * 100, 2)} %`, `${roundTo(value * 100, 2)} %`],
+            });
           else if (roles.superfat !== null && Math.abs(roles.superfat - value) > 1e-6)
             assembly.assume('left-out', `The post says two superfats; I took ${roundTo(roles.superfat * 100, 2)} %.`);
           else roles.superfat = quantity.negative ? -value : value;
@@ -529,7 +540,7 @@ function merge(assembly: Assembly, rows: readonly { row: Row; grams: number }[],
 }
 
 export function assemble(source: Source): RecipeReading {
-  const { items, tokens, bound, catalogue, lexicon, prims } = source;
+  const { tokens, bound, catalogue, prims } = source;
   const assembly = new Assembly(source);
   const binding = bound.best;
   if (source.disordered) assembly.doubts.push({ id: 'disordered' });
@@ -594,17 +605,14 @@ export function assemble(source: Source): RecipeReading {
     ];
   });
   const others = [...of('additive'), ...of('scent')].map((row) => ({
-    name:
-      row.named.meaning.kind === 'scent' && lexicon.label(row.named.meaning).length < 4
-        ? row.named.text
-        : row.named.text,
+    name: row.named.text,
     grams: gramsFor(row),
     said: row.said,
   }));
 
   mentions(assembly, rows, roles);
   orphans(assembly, rows, gramsFor);
-  looseRatio(assembly, roles, rows);
+  looseRatio(assembly, roles);
   eitherOr(assembly);
   vagueAmounts(assembly, rows);
   if (takenBack.test(source.text) && rows.length > 0)
@@ -1118,7 +1126,7 @@ function orphans(assembly: Assembly, rows: readonly Row[], gramsFor: (row: Row) 
 }
 
 /** A ratio that stands beside no role: of water to alkali where the sentence speaks of water. */
-function looseRatio(assembly: Assembly, roles: Roles, rows: readonly Row[]): void {
+function looseRatio(assembly: Assembly, roles: Roles): void {
   const { items, bound } = assembly.source;
   const spare = [
     ...bound.best.orphans.map((k) => items[k]),
@@ -1240,6 +1248,7 @@ function twoRecipes(assembly: Assembly, rows: readonly Row[], gramsFor: (row: Ro
   const fats = twice(['fat']);
   const alkali = twice(['alkali']);
   const numbered =
+    fats + alkali >= 1 &&
     (assembly.source.text.match(/\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi) ?? [])
       .length >= 2;
   return fats >= 2 || (fats >= 1 && alkali >= 1) || (numbered && fats + alkali >= 1);

@@ -180,7 +180,8 @@ const passed: ReadonlySet<string> = new Set([
   'batch-word',
 ]);
 const isPassed = (item: Item | undefined): boolean =>
-  item?.kind === 'thing' && item.named.meaning.kind === 'role' && passed.has(item.named.meaning.id);
+  item?.kind === 'thing' &&
+  (item.named.meaning.kind === 'unknown' || (item.named.meaning.kind === 'role' && passed.has(item.named.meaning.id)));
 const consumable = (named: Named): boolean => !['role', 'unknown'].includes(named.meaning.kind);
 
 function insertChain(list: Chain[], chain: Chain): void {
@@ -191,6 +192,8 @@ function insertChain(list: Chain[], chain: Chain): void {
   list.splice(at, 0, chain);
   if (list.length > kept) list.pop();
 }
+
+const isUnknown = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.kind === 'unknown';
 
 interface Gap {
   readonly nameFirst: number;
@@ -259,7 +262,7 @@ function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, en
   const named = items[thing];
   if (named?.kind !== 'thing') return 'none';
   const slots = new Set<string>();
-  let cost = 1.2 * over;
+  let cost = over === 0 ? 0 : things.reduce((sum, k) => sum + (k === thing ? 0 : isUnknown(items[k]) ? 2 : 1.2), 0);
   let side: Side = 'none';
   for (const k of amounts) {
     const item = items[k];

@@ -10,7 +10,7 @@ import { equalParts, setAside, shareBase } from './neighbours.ts';
 import type { RecipeReading } from './reading.ts';
 import { scan } from './scan.ts';
 import { makeSpeller, type Speller } from './spelling.ts';
-import { knownWords, tokenize } from './tokens.ts';
+import { tokenize } from './tokens.ts';
 
 export type { Assumption, Doubt, Fate, Purity, ReadAmount, RecipeReading } from './reading.ts';
 
@@ -19,14 +19,13 @@ export const longestPost = 100_000;
 
 export interface Reader {
   readonly lexicon: Lexicon;
-  readonly known: ReadonlySet<string>;
   readonly speller: Speller;
   readonly catalogue: Catalogue;
 }
 
 export function makeReader(catalogue: Catalogue): Reader {
   const lexicon = makeLexicon(catalogue);
-  return { lexicon, known: knownWords(lexicon), speller: makeSpeller(lexicon.vocabulary), catalogue };
+  return { lexicon, speller: makeSpeller(() => lexicon.vocabulary().spelt), catalogue };
 }
 
 /** What a post says of one batch, with what was assumed and what stays unclear; time linear in its length. */
@@ -34,7 +33,7 @@ export function readRecipe(reader: Reader, input: string): RecipeReading {
   const cleaned = clean(input);
   const { text } = layOut(cleaned.text);
   const prims = scan(text);
-  const cut = tokenize(prims, reader.lexicon, reader.known, reader.speller);
+  const cut = tokenize(prims, reader.lexicon, reader.speller);
   const tokens = equalParts(shareBase(setAside(applyColumns(cut.tokens, reader.lexicon))));
   const items = itemsOf(tokens, reader.lexicon);
   const bound = bind(items, tokens);

@@ -63,7 +63,24 @@ function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { nam
     else if (isThing(token) && (token.meaning.kind === 'fat' || token.meaning.kind === 'ambiguous'))
       words.push(...token.meant.split(/[ -]/));
     else break;
-    const entry = lexicon.bags.get(bagOf([...own.split(' '), ...words]));
+    const entry = lexicon.bags().get(bagOf([...own.split(' '), ...words]));
+    if (entry && entry.meaning.kind === 'fat' && entry.meaning.id !== here.meaning.id && isSign(tokens[k + 1], '?')) {
+      // "palm (kernel?) oil": the writer is not sure
+      return {
+        named: {
+          meaning: {
+            kind: 'ambiguous',
+            id: `${here.text} or ${entry.phrase}`,
+            candidates: [here.meaning.id, entry.meaning.id],
+            why: 'The two need different amounts of alkali.',
+          },
+          text: `${here.text} ${words.join(' ')}?`,
+          how: 'name',
+          meant: here.meant,
+        },
+        to: k + 1,
+      };
+    }
     if (entry && entry.meaning.kind === 'fat' && entry.meaning.id !== here.meaning.id) {
       // the words taken must not begin the next row: a figure right behind them would be theirs
       const closes = isSign(tokens[k + 1], ')]');

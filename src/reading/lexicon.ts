@@ -27,20 +27,27 @@ export interface Trie<T> {
 }
 
 export interface Lexicon {
-  readonly names: Trie<Entry>;
+  /** Every name and role, by words; a first word's branch is grown when it is first met. */
+  readonly names: Names;
   readonly units: Trie<string>;
-  /** Single words that names are made of, for spelling. */
-  readonly vocabulary: readonly string[];
-  /** Words of a name in any order, without the generic ones, to its entry. */
-  readonly bags: ReadonlyMap<string, Entry>;
+  /** Single words that names are made of; known ones are never taken for slips of spelling. */
+  readonly vocabulary: () => { readonly known: ReadonlySet<string>; readonly spelt: readonly string[] };
+  /** Words of a fat's name in any order, without the generic ones, to its entry. */
+  readonly bags: () => ReadonlyMap<string, Entry>;
   readonly label: (meaning: Meaning) => string;
+}
+
+export interface Names {
+  readonly has: (first: string) => boolean;
+  readonly from: (first: string) => Trie<Entry> | undefined;
 }
 
 export const emptyTrie = <T>(): Trie<T> => ({ next: null, hit: null });
 
-function insert<T>(root: Trie<T>, words: readonly string[], value: T): void {
+function insert<T>(root: Trie<T>, words: readonly string[], from: number, value: T): void {
   let node = root;
-  for (const word of words) {
+  for (let k = from; k < words.length; k++) {
+    const word = words[k] ?? '';
     node.next ??= new Map();
     let child = node.next.get(word);
     if (!child) {
@@ -52,28 +59,34 @@ function insert<T>(root: Trie<T>, words: readonly string[], value: T): void {
   node.hit ??= value;
 }
 
-/** A name as the reader meets it: folded words and numbers, signs dropped but for the degree. */
-export function wordsOf(phrase: string): string[] {
-  if (/^[a-z]+( [a-z]+)*$/.test(phrase)) return phrase.split(' ');
-  const words: string[] = [];
-  for (const prim of scan(phrase)) if (prim.kind === 'word' || prim.kind === 'number') words.push(prim.text);
-  return words;
+function namesOf(entries: readonly Entry[]): Names {
+  const waiting = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    const space = entry.phrase.indexOf(' ');
+    const first = space < 0 ? entry.phrase : entry.phrase.slice(0, space);
+    const list = waiting.get(first);
+    if (list) list.push(entry);
+    else waiting.set(first, [entry]);
+  }
+  const grown = new Map<string, Trie<Entry>>();
+  return {
+    has: (first) => waiting.has(first),
+    from: (first) => {
+      const known = grown.get(first);
+      if (known) return known;
+      const list = waiting.get(first);
+      if (!list) return undefined;
+      const root = emptyTrie<Entry>();
+      for (const entry of list) insert(root, entry.phrase.split(' '), 1, entry);
+      grown.set(first, root);
+      return root;
+    },
+  };
 }
 
-/** Words that say only "this is a fat": dropped when names are compared as bags of words. */
-export const genericWords: ReadonlySet<string> = new Set([
-  'oil',
-  'butter',
-  'fat',
-  'wax',
-  'seed',
-  'of',
-  'de',
-  'huile',
-  'aceite',
-  'olio',
-  'the',
-]);
+/** Each digit run a word of its own, as the scanner cuts them: `h2o` → `h 2 o`. */
+const spaced = (phrase: string): string =>
+  /\d/.test(phrase) ? phrase.replace(/(\d+)/g, ' $1 ').replace(/ +/g, ' ').trim() : phrase;
 
 export function bagOf(words: readonly string[]): string {
   return words
@@ -168,109 +181,88 @@ const iceNames = [
   'ice chips',
 ];
 
+const stockNames = {
+  unsaid: [
+    'lye solution',
+    'that stock',
+    'the stock',
+    'my stock',
+    'of stock',
+    'stock lye',
+    'stock lye solution',
+    'lye stock',
+    'masterbatch',
+    'masterbatch lye',
+    'masterbatched lye',
+    'lye masterbatch',
+    'master batch',
+    'master batch lye',
+    'premixed lye',
+    'pre mixed lye',
+    'stock solution',
+    'mb lye',
+    'lye water',
+    'caustic solution',
+    'liquid lye',
+    'lye liquid',
+    'masterbatch lye solution',
+    'masterbatched lye solution',
+    'masterbatch solution',
+    'lye concentrate',
+    'premade lye solution',
+    'lye soln',
+    'premix lye',
+    'mb lye solution',
+    'pre made lye solution',
+  ],
+  naoh: [
+    'naoh solution',
+    'sodium hydroxide solution',
+    'caustic soda solution',
+    'natronlauge',
+    'lessive de soude',
+    'soda solution',
+    'naoh stock',
+    'naoh masterbatch',
+    'stock naoh',
+    'masterbatch naoh',
+    'masterbatched naoh',
+    'naoh soln',
+    'naoh stock solution',
+    'stock naoh solution',
+    'liquid caustic soda',
+    'sodium hydroxide stock solution',
+    'naoh masterbatch solution',
+    'masterbatch naoh solution',
+    'aqueous naoh',
+    'naoh lye solution',
+  ],
+  koh: [
+    'koh solution',
+    'potassium hydroxide solution',
+    'kalilauge',
+    'caustic potash solution',
+    'stock koh',
+    'koh stock',
+    'koh masterbatch',
+    'koh stock solution',
+    'stock koh solution',
+    'koh soln',
+    'koh lye solution',
+  ],
+} as const;
+
 /** Everything a post may name, ready for longest-match reading. Built once per catalogue. */
 export function makeLexicon(catalogue: Catalogue): Lexicon {
-  const names = emptyTrie<Entry>();
-  const bags = new Map<string, Entry>();
-  const vocabulary = new Set<string>();
-  const labels = new Map<string, string>();
-
+  const entries: Entry[] = [];
   const add = (phrase: string, meaning: Meaning, how: Entry['how'] = 'name'): void => {
-    const words = phrase.includes(' ') || /[^a-z]/.test(phrase) ? wordsOf(phrase) : [phrase];
-    if (words.length === 0) return;
-    const entry: Entry = { meaning, phrase, how };
-    insert(names, words, entry);
-    if (meaning.kind === 'fat' || meaning.kind === 'unheld') {
-      const bag = bagOf(words);
-      if (bag && !bags.has(bag)) bags.set(bag, entry);
-    }
-    if (how !== 'abbreviation' && meaning.kind !== 'scent' && meaning.kind !== 'role')
-      for (const word of words) if (word.length >= 4) vocabulary.add(word);
+    entries.push({ meaning, phrase: spaced(phrase), how });
   };
-
   for (const name of lyeNames) add(name, { kind: 'alkali', id: 'unsaid' });
   for (const name of waterNames) add(name, { kind: 'water', id: 'water' });
   for (const name of iceNames) add(name, { kind: 'ice', id: 'ice' });
-  for (const [alkali, words] of [
-    [
-      'unsaid',
-      [
-        'lye solution',
-        'that stock',
-        'the stock',
-        'my stock',
-        'of stock',
-        'stock lye',
-        'stock lye solution',
-        'lye stock',
-        'masterbatch',
-        'masterbatch lye',
-        'masterbatched lye',
-        'lye masterbatch',
-        'master batch',
-        'master batch lye',
-        'premixed lye',
-        'pre mixed lye',
-        'stock solution',
-        'mb lye',
-        'lye water',
-        'caustic solution',
-        'liquid lye',
-        'lye liquid',
-        'masterbatch lye solution',
-        'masterbatched lye solution',
-        'masterbatch solution',
-        'lye concentrate',
-        'premade lye solution',
-        'lye soln',
-        'premix lye',
-        'mb lye solution',
-        'pre made lye solution',
-      ],
-    ],
-    [
-      'naoh',
-      [
-        'naoh solution',
-        'sodium hydroxide solution',
-        'caustic soda solution',
-        'natronlauge',
-        'lessive de soude',
-        'soda solution',
-        'naoh stock',
-        'naoh masterbatch',
-        'stock naoh',
-        'masterbatch naoh',
-        'masterbatched naoh',
-        'naoh soln',
-        'naoh stock solution',
-        'stock naoh solution',
-        'liquid caustic soda',
-        'sodium hydroxide stock solution',
-        'naoh masterbatch solution',
-        'masterbatch naoh solution',
-        'aqueous naoh',
-        'naoh lye solution',
-      ],
-    ],
-    [
-      'koh',
-      [
-        'koh solution',
-        'potassium hydroxide solution',
-        'kalilauge',
-        'caustic potash solution',
-        'stock koh',
-        'koh stock',
-        'koh masterbatch',
-        'koh stock solution',
-        'stock koh solution',
-        'koh soln',
-        'koh lye solution',
-      ],
-    ],
-  ] as const)
-    for (const word of words) add(word, { kind: 'stock', id: alkali });
+  for (const id of ['unsaid', 'naoh', 'koh'] as const)
+    for (const name of stockNames[id]) add(name, { kind: 'stock', id });
   for (const [role, phrases] of Object.entries(roles) as [RoleName, readonly string[]][])
     for (const phrase of phrases) add(phrase, { kind: 'role', id: role });
 
@@ -280,35 +272,68 @@ export function makeLexicon(catalogue: Catalogue): Lexicon {
     const { kind, id } = hit;
     if (kind === 'ambiguous') {
       const one = ambiguous.get(id);
-      if (!lyeNames.includes(name))
-        add(name, { kind, id: name, candidates: one?.candidates ?? [], why: one?.why ?? '' });
+      add(name, { kind, id: name, candidates: one?.candidates ?? [], why: one?.why ?? '' });
     } else if (kind === 'unheld')
       add(name, { kind, id: unheld.get(id)?.name ?? name, candidates: unheld.get(id)?.nearest ?? [] });
     else if (kind === 'alkali') add(name, { kind, id: id as AlkaliId });
     else add(name, { kind, id }, hit.how);
   }
-  for (const [kind, things] of [
-    ['alkali', catalogue.alkalis],
-    ['fat', catalogue.fats],
-    ['liquid', catalogue.liquids],
-    ['acid', catalogue.acids],
-    ['additive', catalogue.additives],
-    ['scent', catalogue.scents],
-  ] as const)
-    for (const thing of things.values()) labels.set(`${kind} ${thing.id}`, thing.name);
 
   const unitTrie = emptyTrie<string>();
   for (const unit of units)
     for (const name of unit.names)
-      insert(
-        unitTrie,
-        scan(name).map((prim) => prim.text),
-        unit.id,
-      );
+      insert(unitTrie, /^[a-z]+$/.test(name) ? [name] : scan(name).map((prim) => prim.text), 0, unit.id);
 
-  const label = (meaning: Meaning): string => {
-    if (meaning.kind === 'alkali' && meaning.id === 'unsaid') return 'lye';
-    return labels.get(`${meaning.kind} ${meaning.id}`) ?? meaning.id;
+  let bags: Map<string, Entry> | null = null;
+  let words: ReturnType<Lexicon['vocabulary']> | null = null;
+  return {
+    names: namesOf(entries),
+    units: unitTrie,
+    vocabulary: () => (words ??= vocabularyOf(entries, unitTrie)),
+    bags: () => (bags ??= bagsOf(entries)),
+    label: (meaning) => labelOf(catalogue, meaning),
   };
-  return { names, units: unitTrie, vocabulary: [...vocabulary], bags, label };
+}
+
+function vocabularyOf(entries: readonly Entry[], unitTrie: Trie<string>): ReturnType<Lexicon['vocabulary']> {
+  const known = new Set<string>(unitTrie.next?.keys() ?? []);
+  const spelt = new Set<string>();
+  for (const { phrase, meaning, how } of entries) {
+    const slips = how !== 'abbreviation' && meaning.kind !== 'scent' && meaning.kind !== 'role';
+    for (const word of phrase.split(' ')) {
+      known.add(word);
+      if (slips && word.length >= 4) spelt.add(word);
+    }
+  }
+  return { known, spelt: [...spelt] };
+}
+
+function bagsOf(entries: readonly Entry[]): Map<string, Entry> {
+  const bags = new Map<string, Entry>();
+  for (const entry of entries) {
+    if (entry.meaning.kind !== 'fat' && entry.meaning.kind !== 'unheld') continue;
+    const bag = bagOf(entry.phrase.split(' '));
+    if (bag && !bags.has(bag)) bags.set(bag, entry);
+  }
+  return bags;
+}
+
+function labelOf(catalogue: Catalogue, meaning: Meaning): string {
+  const { id } = meaning;
+  switch (meaning.kind) {
+    case 'alkali':
+      return meaning.id === 'unsaid' ? 'lye' : (catalogue.alkalis.get(meaning.id)?.name ?? id);
+    case 'fat':
+      return catalogue.fats.get(id)?.name ?? id;
+    case 'liquid':
+      return catalogue.liquids.get(id)?.name ?? id;
+    case 'acid':
+      return catalogue.acids.get(id)?.name ?? id;
+    case 'additive':
+      return catalogue.additives.get(id)?.name ?? id;
+    case 'scent':
+      return catalogue.scents.get(id)?.name ?? id;
+    default:
+      return id;
+  }
 }

@@ -66,8 +66,9 @@ const fractionWords: Readonly<Record<string, number>> = {
   tenths: 1 / 10,
 };
 
-export const isNumberWord = (word: string): boolean =>
-  Object.hasOwn(small, word) || word === 'hundred' || word === 'thousand' || word === 'half' || word === 'quarter';
+const numberWords: ReadonlySet<string> = new Set([...Object.keys(small), 'hundred', 'thousand', 'half', 'quarter']);
+
+export const isNumberWord = (word: string): boolean => numberWords.has(word);
 
 /** Value of digits with their separators; null where they form no number (`12.5.2024`). */
 export function digits(text: string, habit: DecimalHabit): { value: number; other: number | null } | null {

@@ -1,7 +1,7 @@
 import { toCelsius, type Unit } from '../units/units.ts';
 import type { Lexicon } from './lexicon.ts';
 import { unitAt } from './measure.ts';
-import { type DecimalHabit, numeralAt } from './numbers.ts';
+import { type DecimalHabit, isNumberWord, numeralAt } from './numbers.ts';
 import type { Prim } from './scan.ts';
 
 export type Dim = 'mass' | 'volume' | 'percent' | 'bare' | 'ratio' | 'parts' | 'temperature' | 'time' | 'length';
@@ -25,6 +25,9 @@ export interface Quantity {
   readonly text: string;
   readonly numbers: readonly number[];
 }
+
+/** Words other than numerals that may begin an amount: `a pound`, `twice its weight`. */
+const articles: ReadonlySet<string> = new Set(['a', 'an', 'twice', 'double', 'thrice']);
 
 const percentWords = /^(percent|pct|prozent|percento|pourcent|procent|porciento)$/;
 
@@ -119,6 +122,14 @@ export function quantityAt(
   habit: DecimalHabit,
 ): { quantity: Quantity; end: number } | null {
   const start = i;
+  const head = prims[i];
+  if (
+    !head ||
+    head.kind === 'sign' ||
+    head.kind === 'line' ||
+    (head.kind === 'word' && !isNumberWord(head.text) && !articles.has(head.text))
+  )
+    return null;
   const twice = prims[i];
   if (
     twice?.kind === 'word' &&

@@ -46,20 +46,25 @@ export interface Speller {
   readonly others: (word: string) => readonly string[];
 }
 
-export function makeSpeller(vocabulary: readonly string[]): Speller {
-  const known = vocabulary.map((word) => ({ word, mask: letters(word) }));
+export function makeSpeller(vocabulary: () => readonly string[]): Speller {
+  let known: readonly { readonly word: string; readonly mask: number }[] | null = null;
   const memo = new Map<string, readonly string[]>();
   const search = (word: string, itself: boolean): readonly string[] => {
     let most = allowance(word.length);
     if (most === 0) return [];
     const mask = letters(word);
     let best: string[] = [];
+    known ??= vocabulary().map((one) => ({ word: one, mask: letters(one) }));
     for (const one of known) {
       if (Math.abs(one.word.length - word.length) > most || bits(mask ^ one.mask) > 2 * most) continue;
       const away = distance(word, one.word, most);
       if (away > most || (away === 0 && !itself)) continue;
-      // a word of four letters may only have two of them swapped
-      if (word.length === 4 && (one.word.length !== 4 || [...word].sort().join('') !== [...one.word].sort().join('')))
+      // a word of four letters may only lack a letter or have two of them swapped
+      if (
+        word.length === 4 &&
+        one.word.length !== 5 &&
+        (one.word.length !== 4 || [...word].sort().join('') !== [...one.word].sort().join(''))
+      )
         continue;
       if (away < most) {
         most = away;

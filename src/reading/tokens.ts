@@ -32,7 +32,7 @@ interface NameHit {
 function nameAt(
   prims: readonly Prim[],
   i: number,
-  words: readonly (readonly string[])[],
+  words: readonly (readonly string[] | undefined)[],
   lexicon: Lexicon,
   first?: readonly string[],
 ): NameHit | null {
@@ -48,15 +48,17 @@ function nameAt(
     )
       torn = true;
   };
-  const walk = (node: Trie<Entry>, j: number): void => {
+  const walk = (node: Trie<Entry> | null, j: number): void => {
     const prim = prims[j];
     if (!prim || j - i >= 12 || prim.kind === 'line') return;
     if (prim.kind === 'sign') {
-      if (j > i && bridges(prims, j) && node.next) walk(node, j + 1);
+      if (j > i && bridges(prims, j) && node?.next) walk(node, j + 1);
       return;
     }
     for (const word of (j === i ? first : undefined) ?? words[j] ?? [prim.text]) {
-      const next = node.next?.get(word) ?? (prim.kind === 'word' ? node.next?.get(singular(word)) : undefined);
+      const get = (text: string): Trie<Entry> | undefined =>
+        node === null ? lexicon.names.from(text) : node.next?.get(text);
+      const next = get(word) ?? (prim.kind === 'word' ? get(singular(word)) : undefined);
       if (!next) continue;
       if (next.hit) {
         const degree = prim.kind === 'number' && prims[j + 1]?.text === '°';
@@ -69,7 +71,7 @@ function nameAt(
       walk(next, j + 1);
     }
   };
-  walk(lexicon.names, i);
+  walk(null, i);
   return torn ? null : best;
 }
 
@@ -81,25 +83,25 @@ function bridges(prims: readonly Prim[], j: number): boolean {
   return /^[-./:]$/.test(text) && (prim?.glued ?? false) && (prims[j + 1]?.glued ?? false);
 }
 
+/** Words of a post that are tried as slips of spelling, at the most: keeps a hostile post's cost bounded. */
+const mostSlips = 300;
+
 /** Each word of the post with what it may have been meant for; a known word stands for itself. */
-function spellings(prims: readonly Prim[], known: ReadonlySet<string>, speller: Speller): (readonly string[])[] {
+function spellings(prims: readonly Prim[], lexicon: Lexicon, speller: Speller): (readonly string[] | undefined)[] {
   let tries = 0;
   return prims.map((prim) => {
     const word = prim.text;
-    if (
-      prim.kind !== 'word' ||
-      word.length < 4 ||
-      tries > 300 ||
-      known.has(word) ||
-      known.has(singular(word)) ||
-      isPlain(word)
-    )
-      return [word];
+    if (prim.kind !== 'word' || word.length < 4 || tries > mostSlips || lexicon.names.has(word) || isPlain(word))
+      return undefined;
+    const { known } = lexicon.vocabulary();
+    if (known.has(word) || known.has(singular(word))) return undefined;
     tries++;
     const near = speller.nearest(word);
-    return near.length > 0 && near.length <= 4 ? near : [word];
+    return near.length > 0 && near.length <= mostSpellings ? near : undefined;
   });
 }
+
+const mostSpellings = 12;
 
 const isPlain = (word: string): boolean =>
   everyday.has(word) || fillers.has(word) || joints.has(word) || pointers.has(word) || isNumberWord(word);
@@ -108,21 +110,14 @@ const isPlain = (word: string): boolean =>
 function misspelt(
   prims: readonly Prim[],
   i: number,
-  words: readonly (readonly string[])[],
+  words: readonly (readonly string[] | undefined)[],
   lexicon: Lexicon,
   speller: Speller,
 ): NameHit | null {
   const prim = prims[i];
-  if (
-    prim?.kind !== 'word' ||
-    prim.text.length < 5 ||
-    isPlain(prim.text) ||
-    (words[i]?.length ?? 0) > 1 ||
-    words[i]?.[0] !== prim.text
-  )
-    return null;
+  if (prim?.kind !== 'word' || prim.text.length < 5 || isPlain(prim.text) || words[i] !== undefined) return null;
   const near = speller.others(prim.text);
-  if (near.length === 0 || near.length > 4) return null;
+  if (near.length === 0 || near.length > mostSpellings) return null;
   return nameAt(prims, i, words, lexicon, near);
 }
 
@@ -130,11 +125,10 @@ function misspelt(
 export function tokenize(
   prims: readonly Prim[],
   lexicon: Lexicon,
-  known: ReadonlySet<string>,
   speller: Speller,
 ): { tokens: Token[]; habit: DecimalHabit } {
   const habit = decimalHabit(prims);
-  const words = spellings(prims, known, speller);
+  const words = spellings(prims, lexicon, speller);
   const tokens: Token[] = [];
   let i = 0;
   while (i < prims.length) {
@@ -145,7 +139,7 @@ export function tokenize(
       i++;
       continue;
     }
-    const aside = asideTokenAt(prims, i, lexicon, habit);
+    const aside = asideTokenAt(prims, i, lexicon);
     if (aside) {
       tokens.push({ t: 'aside', reason: aside.reason, numbers: aside.numbers, from: i, to: aside.end });
       i = aside.end;
@@ -159,9 +153,7 @@ export function tokenize(
         .slice(i, named.end)
         .map((one, k) => (k > 0 && !one.glued ? ' ' : '') + one.raw)
         .join('');
-      const asTyped =
-        plain !== null &&
-        prims.slice(i, named.end).every((one, k) => one.kind !== 'word' || words[i + k]?.includes(one.text) === true);
+      const asTyped = plain !== null && prims.slice(i, named.end).every((_one, k) => words[i + k] === undefined);
       tokens.push({
         t: 'name',
         meaning: named.entry.meaning,
@@ -189,7 +181,7 @@ export function tokenize(
           ? 'filler'
           : everyday.has(word) || isNumberWord(word)
             ? 'everyday'
-            : known.has(word) && !lexicon.names.next?.has(word)
+            : lexicon.vocabulary().known.has(word) && !lexicon.names.has(word)
               ? 'everyday'
               : 'unknown';
       tokens.push({ t: 'word', text: word, sort, from: i, to: i + 1 });
@@ -197,24 +189,4 @@ export function tokenize(
     i++;
   }
   return { tokens, habit };
-}
-
-/** All single words that names and roles are made of. */
-export function knownWords(lexicon: Lexicon): Set<string> {
-  const known = new Set<string>();
-  const walk = (node: Trie<Entry>): void => {
-    for (const [word, child] of node.next ?? []) {
-      known.add(word);
-      walk(child);
-    }
-  };
-  walk(lexicon.names);
-  const walkUnits = (node: Trie<string>): void => {
-    for (const [word, child] of node.next ?? []) {
-      known.add(word);
-      walkUnits(child);
-    }
-  };
-  walkUnits(lexicon.units);
-  return known;
 }
