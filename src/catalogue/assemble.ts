@@ -51,7 +51,9 @@ export function assembleCatalogue(raw: RawCatalogue): Catalogue {
   };
 
   check.sources = keyed(read('sources', readSource));
-  const fats = keyed(read('fats', readFat));
+  const inciSource = check.text(check.fields(raw.fats, 'fats'), 'inciSource', 'fats');
+  if (!check.sources.has(inciSource)) check.fail('fats', `source ${inciSource} is not listed`);
+  const fats = keyed(read('fats', (item) => readFat(item, inciSource, check)));
   const catalogue: Omit<Catalogue, 'byName'> = {
     version: check.text(check.fields(raw.fats, 'fats'), 'version', 'fats'),
     sources: check.sources,

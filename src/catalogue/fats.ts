@@ -6,7 +6,8 @@ import type { Chosen, Datum, Fat, FatKind, FattyAcidProfile } from './types.ts';
 const KINDS: readonly FatKind[] = ['triglyceride', 'wax-ester', 'wax', 'fatty-acid'];
 const NOTHING: Chosen = { low: 0, high: 0, nominal: 0, taken: 0, why: '', entries: [], fromMemory: true };
 
-export function readFat(raw: Fields, check: Check): Fat {
+/** `inciSource`: where all the INCI names were taken from. */
+export function readFat(raw: Fields, inciSource: string, check: Check): Fat {
   const where = `fat ${String(raw['id'])}`;
   const data = (key: string, low: number, high: number, scale = 1): readonly Datum[] =>
     check.list(raw[key], where).map((entry) => readDatum(entry as Fields, low, high, scale, `${where} ${key}`, check));
@@ -31,7 +32,12 @@ export function readFat(raw: Fields, check: Check): Fat {
     ...check.named(raw, where),
     latin: check.textOrNull(raw, 'latin', where),
     kind: check.oneOf(raw, 'kind', KINDS, where),
-    inci: { name: String(inci), sodiumSoap: textOrNull(sodiumSoap), potassiumSoap: textOrNull(potassiumSoap) },
+    inci: {
+      name: String(inci),
+      sodiumSoap: textOrNull(sodiumSoap),
+      potassiumSoap: textOrNull(potassiumSoap),
+      source: inciSource,
+    },
     saponification: saponification ?? NOTHING,
     iodine,
     unsaponifiable: pick(data('unsaponifiable', 0, 100, 0.01), UNSAPONIFIABLE_RULE),

@@ -78,7 +78,12 @@ export interface Named {
 export interface Fat extends Named {
   readonly latin: string | null;
   readonly kind: FatKind;
-  readonly inci: { readonly name: string; readonly sodiumSoap: string | null; readonly potassiumSoap: string | null };
+  readonly inci: {
+    readonly name: string;
+    readonly sodiumSoap: string | null;
+    readonly potassiumSoap: string | null;
+    readonly source?: string;
+  };
   /** mg KOH per g fat. */
   readonly saponification: Chosen;
   /** g I₂ per 100 g. */
