@@ -15,6 +15,8 @@ const burst = 25;
 
 /** More columns than this make lines that the eye loses. */
 const widest = 96;
+/** Some pseudo-terminals say that they have none. */
+const usual = 80;
 
 /** A line break inside the line that is being edited: readline has one line only, and so has its history. */
 const lineBreak = '⏎';
@@ -29,25 +31,28 @@ export function chatByPipe(bot: Bot, commands: readonly string[], write: (text: 
   }
 }
 
+export interface Terminal {
+  readonly input: ReadStream;
+  readonly output: WriteStream;
+  /** False where the terminal can only print lines, so that nothing but lines is printed (TERM=dumb). */
+  readonly obeysControls: boolean;
+}
+
 /** The chat on a terminal, until `quit`, Ctrl-D, or Ctrl-C on an empty line. */
-export function chatByTerminal(
-  bot: Bot,
-  commands: readonly string[],
-  input: ReadStream,
-  output: WriteStream,
-): Promise<void> {
+export function chatByTerminal(bot: Bot, commands: readonly string[], terminal: Terminal): Promise<void> {
+  const { input, output, obeysControls } = terminal;
   const colour = output.hasColors();
   const answer = (text: string) => {
     const reply = bot.ask({ ...asking, text });
-    const columns = Math.min(output.columns, widest);
+    const columns = Math.min(output.columns || usual, widest);
     const said = reply.ok ? reply.answer : reply.fault;
     output.write(`\n${renderTerminal(said, { details: false, columns, colour })}\n\n`);
   };
 
   const chat = createInterface({
-    input: keysOf(input, (pasted) => chat.write(pasted.replaceAll('\n', ` ${lineBreak} `))),
+    input: obeysControls ? keysOf(input, (pasted) => chat.write(pasted.replaceAll('\n', ` ${lineBreak} `))) : input,
     output,
-    terminal: true,
+    terminal: obeysControls,
     prompt: '> ',
     completer: (line: string) => completions(line, bot.complete(line)),
     removeHistoryDuplicates: true,
@@ -95,12 +100,12 @@ export function chatByTerminal(
     restart();
   });
 
-  output.write(`${marksOn}${greeting}\n\n`);
+  output.write(`${obeysControls ? marksOn : ''}${greeting}\n\n`);
   chat.prompt();
   return new Promise((resolve) => {
     chat.on('close', () => {
       clearTimeout(timer);
-      output.write(`${marksOff}\n`);
+      output.write(`${obeysControls ? marksOff : ''}\n`);
       input.unref();
       resolve();
     });

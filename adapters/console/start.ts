@@ -7,7 +7,8 @@ import { write } from './files.ts';
 export async function start({ log }: Config): Promise<void> {
   // The logger is read only where a log is wanted: it would double the memory of an idle chat.
   const bot = createBot(log === undefined ? {} : { log: (await import('./log.ts')).logTo(log) });
-  if (process.stdin.isTTY && process.stdout.isTTY) {
-    await chatByTerminal(bot, commandNames, process.stdin, process.stdout);
+  const { stdin: input, stdout: output } = process;
+  if (input.isTTY && output.isTTY) {
+    await chatByTerminal(bot, commandNames, { input, output, obeysControls: process.env['TERM'] !== 'dumb' });
   } else chatByPipe(bot, commandNames, (text) => write(1, text));
 }

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { chatByTerminal } from '../../adapters/console/chat.ts';
 import { fakeBot } from './fake.ts';
 
-function open({ colours = true } = {}) {
+function open({ colours = true, obeysControls = true, columns = 80 } = {}) {
   const input = Object.assign(new PassThrough(), { isTTY: true, setRawMode: () => input, unref: () => input });
   let screen = '';
   const output = Object.assign(
@@ -15,15 +15,14 @@ function open({ colours = true } = {}) {
         done();
       },
     }),
-    { isTTY: true, columns: 80, rows: 24, hasColors: () => colours },
+    { isTTY: true, columns, rows: 24, hasColors: () => colours },
   );
   const { bot, heard } = fakeBot();
-  const ended = chatByTerminal(
-    bot,
-    ['check', 'convert', 'help'],
-    input as unknown as ReadStream,
-    output as unknown as WriteStream,
-  );
+  const ended = chatByTerminal(bot, ['check', 'convert', 'help'], {
+    input: input as unknown as ReadStream,
+    output: output as unknown as WriteStream,
+    obeysControls,
+  });
   return {
     heard,
     screen: () => screen,
@@ -36,6 +35,10 @@ function open({ colours = true } = {}) {
     },
     end: async () => {
       input.write('\x04');
+      await ended;
+    },
+    finish: async () => {
+      input.end();
       await ended;
     },
     ended,
@@ -169,5 +172,20 @@ describe('shown', () => {
     expect(screen().replace(/\n/g, ' ')).toContain('goggles, gloves, long sleeves');
     expect(screen().startsWith('\x1b[?2004h')).toBe(true);
     expect(screen()).toContain('\x1b[?2004l');
+  });
+
+  test('a terminal that only prints lines gets lines, and ends at the end of its input', async () => {
+    const { heard, screen, type, finish } = open({ colours: false, obeysControls: false });
+    await type('hello\n', 'Shed soap\nlye 102 g\n');
+    await finish();
+    expect(heard).toEqual(['hello', 'Shed soap\nlye 102 g']);
+    expect(screen()).not.toContain('\x1b');
+  });
+
+  test('a terminal that says it has no columns is taken for one of the usual width', async () => {
+    const { screen, type, end } = open({ columns: 0 });
+    await type('hello\r');
+    await end();
+    expect(screen()).toContain('I took "lye" as sodium hydroxide.');
   });
 });
