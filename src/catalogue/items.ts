@@ -1,7 +1,18 @@
 /** Everything but the fats, from its JSON to the catalogue's types. */
 import { type Check, type Fields, optional } from './check.ts';
 import { GRADES } from './choose.ts';
-import type { Acid, Additive, Alkali, Ambiguous, Caution, Liquid, Scent, Source, Unheld } from './types.ts';
+import type {
+  Acid,
+  Additive,
+  Alkali,
+  Ambiguous,
+  BulkDensity,
+  Caution,
+  Liquid,
+  Scent,
+  Source,
+  Unheld,
+} from './types.ts';
 
 export function readSource(raw: Fields, check: Check): Source {
   const id = check.text(raw, 'id', 'source');
@@ -27,6 +38,7 @@ export function readAlkali(raw: Fields, check: Check): Alkali {
     formula: check.text(raw, 'formula', named.id),
     molarMass: check.number(raw, 'molarMass', 20, 200, named.id),
     purity: { usual, low, high, source, locator },
+    ...optional('bulkDensity', readBulk(raw, named.id, check)),
   };
 }
 
@@ -37,6 +49,7 @@ export function readAcid(raw: Fields, check: Check): Acid {
     molarMass: check.number(raw, 'molarMass', 20, 500, named.id),
     protons: check.number(raw, 'protons', 1, 4, named.id),
     strength: check.number(raw, 'strength', 0.001, 1, named.id),
+    ...optional('bulkDensity', readBulk(raw, named.id, check)),
     ...check.provenance(raw, named.id),
     ...optional('note', check.textOrNull(raw, 'note', named.id)),
   };
@@ -63,13 +76,15 @@ export function readLiquid(raw: Fields, fats: ReadonlyMap<string, unknown>, chec
 
 export function readAdditive(raw: Fields, check: Check): Additive {
   const named = check.named(raw, 'additive');
-  const bulk = raw['bulkDensity'] === undefined ? null : check.fields(raw['bulkDensity'], named.id);
-  const [low, high] = bulk ? check.range(bulk['range'], 0.05, 5, named.id) : [null, null];
-  return {
-    ...named,
-    bulkDensity: bulk && low !== null && high !== null ? { low, high, ...check.provenance(bulk, named.id) } : null,
-    note: check.textOrNull(raw, 'note', named.id),
-  };
+  return { ...named, bulkDensity: readBulk(raw, named.id, check), note: check.textOrNull(raw, 'note', named.id) };
+}
+
+function readBulk(raw: Fields, where: string, check: Check): BulkDensity | null {
+  if (raw['bulkDensity'] === undefined) return null;
+  const bulk = check.fields(raw['bulkDensity'], where);
+  const [low, high] = check.range(bulk['range'], 0.05, 5, `${where} bulkDensity`);
+  if (low === null || high === null) check.fail(where, 'bulk density is one-sided');
+  return { low: low ?? 0, high: high ?? 0, ...check.provenance(bulk, where) };
 }
 
 export function readScent(raw: Fields, check: Check): Scent {

@@ -114,6 +114,7 @@ export interface Alkali extends Named {
     readonly source: string;
     readonly locator: string;
   };
+  readonly bulkDensity?: BulkDensity;
 }
 
 /** An acid that eats alkali before any fat does. */
@@ -126,6 +127,7 @@ export interface Acid extends Named {
   readonly source: string;
   readonly locator: string;
   readonly fromMemory?: boolean;
+  readonly bulkDensity?: BulkDensity;
   readonly note?: string;
 }
 
@@ -144,16 +146,18 @@ export interface Liquid extends Named {
   readonly note?: string;
 }
 
+/** g/mL, loose to tapped. */
+export interface BulkDensity {
+  readonly low: number;
+  readonly high: number;
+  readonly source: string;
+  readonly locator: string;
+  readonly fromMemory: boolean;
+}
+
 /** Salt, sugar, clay, colour, oatmeal …: eats no alkali worth counting. */
 export interface Additive extends Named {
-  /** Bulk density, g/mL. */
-  readonly bulkDensity: {
-    readonly low: number;
-    readonly high: number;
-    readonly source: string;
-    readonly locator: string;
-    readonly fromMemory: boolean;
-  } | null;
+  readonly bulkDensity: BulkDensity | null;
   readonly note: string | null;
 }
 

@@ -78,6 +78,11 @@ describe('the data', () => {
     ['a relative not held', (raw) => set(first(raw, 'unheld'), 'nearest', ['snake']), /snake is not a fat held/],
     ['a caution without words', (raw) => set(first(raw, 'cautions'), 'long', ' '), /gear: long/],
     ['a source of no grade', (raw) => set(first(raw, 'sources'), 'grade', 'rumour'), /grade is none of/],
+    [
+      'a one-sided bulk density',
+      (raw) => set(at(raw, 'alkalis', 'alkalis', 0, 'bulkDensity'), 'range', [null, 1]),
+      /naoh: bulk density/,
+    ],
     ['a file that is no list', (raw) => set(raw, 'scents', { scents: {} }), /scents: is not a list/],
   ])('are refused with %s', (_, spoil, problem) => {
     expect(problemsAfter(spoil).join('\n')).toMatch(problem);
