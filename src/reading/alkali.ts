@@ -1,0 +1,145 @@
+import type { AlkaliId } from '../catalogue/types.ts';
+import { sameWithin } from './items.ts';
+import type { Quantity } from './quantities.ts';
+import type { Purity, RecipeReading } from './reading.ts';
+import { asPurity, type Roles } from './roles.ts';
+import type { Assembly, Row } from './rows.ts';
+
+export function readAlkali(
+  assembly: Assembly,
+  rows: readonly Row[],
+  roles: Roles,
+): { alkali: RecipeReading['alkali']; stockWater: number; named: AlkaliId[]; split: [number, number] | null } {
+  const { text, lexicon, items } = assembly.source;
+  const alkali: { id: AlkaliId; grams: number; purity: Purity | null; stock: boolean; row: Row }[] = [];
+  const mentioned = new Set<AlkaliId>();
+  const stockShare =
+    rows.find((row) => row.named.meaning.kind === 'stock' && row.share)?.share?.value ??
+    rows.find((row) => row.named.meaning.kind === 'alkali' && row.share && !row.amount && row.share.value <= 0.55)
+      ?.share?.value ??
+    null;
+  for (const item of items)
+    if (
+      item.kind === 'thing' &&
+      (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock') &&
+      item.named.meaning.id !== 'unsaid'
+    )
+      mentioned.add(item.named.meaning.id);
+  const idOf = (row: Row): AlkaliId | null => {
+    const { meaning } = row.named;
+    if (meaning.kind !== 'alkali' && meaning.kind !== 'stock') return null;
+    if (meaning.id !== 'unsaid') return meaning.id;
+    if (mentioned.size === 1) return [...mentioned][0] ?? null;
+    if (
+      mentioned.size === 2 ||
+      /\b(liquid|soft|cream|black) soap|soap paste|schmierseife|savon noir|flussigseife|flüssigseife/i.test(text)
+    ) {
+      assembly.doubts.push({ id: 'which-alkali', said: row.named.text });
+      return null;
+    }
+    assembly.assume('lye', 'I took "lye" as sodium hydroxide (NaOH).');
+    return 'naoh';
+  };
+  const stockNamed = items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'stock');
+  const waterSaid = rows
+    .filter((row) => row.named.meaning.kind === 'water' || row.named.meaning.kind === 'liquid')
+    .reduce((sum, row) => sum + (row.grams ?? 0), 0);
+  /** "lye 102 g (33 %)": the strength that this alkali and the water of the post make, or no water is said. */
+  const agrees = (grams: number, share: number): boolean =>
+    waterSaid > 0 && Math.abs(grams / (grams + waterSaid) - share) < 0.03;
+  let stockWater = 0;
+  let split: [number, number] | null = null;
+  const shareRows: Row[] = [];
+  for (const row of rows) {
+    const { meaning } = row.named;
+    if (meaning.kind !== 'alkali' && meaning.kind !== 'stock') continue;
+    const grams = row.grams;
+    if (grams === null) {
+      if (row.share && !row.amount) shareRows.push(row);
+      continue;
+    }
+    const id = idOf(row);
+    if (!id) continue;
+    const percent = row.share;
+    if (meaning.kind === 'stock') {
+      const strength = percent?.value ?? stockShare ?? roles.concentration;
+      if (strength === null) {
+        // the weight of the alkali and water that stand beside it is a total, not another amount
+        roles.totals.push({ quantity: row.amount as Quantity, grams, strict: false, solution: true });
+        if (!rows.some((other) => other !== row && other.named.meaning.kind === 'alkali' && other.grams !== null))
+          assembly.doubts.push({ id: 'stock-strength', said: `${row.said} ${row.named.text}` });
+        continue;
+      }
+      if (!(strength > 0.02 && strength < 0.75)) {
+        assembly.doubts.push({
+          id: 'alkali-percent',
+          said: percent?.text ?? '',
+          of: lexicon.label({ kind: 'alkali', id }),
+        });
+        continue;
+      }
+      alkali.push({ id, grams: grams * strength, purity: { nominal: 1, low: 1, high: 1 }, stock: true, row });
+      stockWater += grams * (1 - strength);
+      continue;
+    }
+    let purity: Purity | null = null;
+    if (percent) {
+      const least = Math.min(percent.value, percent.upTo ?? percent.value);
+      if (least >= 0.7 && (percent.upTo ?? percent.value) <= 1.0051) purity = asPurity(percent);
+      else if (percent.value <= 0.55 && meaning.id === 'unsaid' && roles.concentration === null)
+        roles.concentration = percent.value;
+      else if (percent.value <= 0.55 && stockNamed) {
+        alkali.push({ id, grams: grams * percent.value, purity: { nominal: 1, low: 1, high: 1 }, stock: true, row });
+        stockWater += grams * (1 - percent.value);
+        continue;
+      } else if (percent.value <= 0.55 && agrees(grams, percent.value)) roles.concentration ??= percent.value;
+      else
+        assembly.doubts.push({ id: 'alkali-percent', said: percent.text, of: lexicon.label({ kind: 'alkali', id }) });
+    }
+    alkali.push({ id, grams, purity, stock: false, row });
+  }
+  for (const row of shareRows) {
+    const { meaning } = row.named;
+    const value = row.share?.value ?? 0;
+    if (value >= 0.7 && value <= 1.0051 && shareRows.filter((other) => (other.share?.value ?? 0) >= 0.7).length === 1)
+      roles.purity ??= asPurity(row.share as Quantity);
+    else if (value <= 0.55 && shareRows.filter((other) => (other.share?.value ?? 1) <= 0.55).length === 1)
+      roles.concentration ??= value;
+    if (meaning.kind === 'alkali' || meaning.kind === 'stock') if (meaning.id !== 'unsaid') mentioned.add(meaning.id);
+  }
+  if (shareRows.length === 2) {
+    const share = (id: AlkaliId): number => shareRows.find((row) => row.named.meaning.id === id)?.share?.value ?? 0;
+    if (Math.abs(share('naoh') + share('koh') - 1) < 0.011) split = [share('naoh'), share('koh')];
+  }
+  // one alkali with two amounts
+  const out: { id: AlkaliId; grams: number; purity: Purity | null; stock: boolean }[] = [];
+  for (const id of ['naoh', 'koh'] as const) {
+    const list = alkali.filter((one) => one.id === id);
+    const [first] = list;
+    if (!first) continue;
+    if (list.length > 1) {
+      const equal = list.every(
+        (one) => Math.abs(one.grams - first.grams) <= sameWithin * first.grams && one.stock === first.stock,
+      );
+      if (equal && list.some((one) => one.row.line !== first.row.line || Math.abs(one.row.token - first.row.token) > 6))
+        assembly.assume(
+          'repeated',
+          `${lexicon.label({ kind: 'alkali', id })} stands ${list.length} times with one amount; I took it once.`,
+        );
+      else
+        assembly.doubts.push({
+          id: 'two-amounts',
+          of: lexicon.label({ kind: 'alkali', id }),
+          said: list.map((one) => one.row.said),
+        });
+    }
+    const purity = list.find((one) => one.purity)?.purity ?? null;
+    out.push({
+      id,
+      grams: first.grams,
+      purity: purity ?? (alkali.every((one) => one.id === id) && !first.stock ? roles.purity : null),
+      stock: first.stock,
+    });
+  }
+  return { alkali: out, stockWater, named: [...mentioned], split };
+}

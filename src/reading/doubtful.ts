@@ -1,0 +1,142 @@
+import type { Binding } from './bind.ts';
+import { sameWithin } from './items.ts';
+import type { Quantity } from './quantities.ts';
+import type { Assembly, Kindred, Row } from './rows.ts';
+import { sumsOf } from './totals.ts';
+
+/** Figures that no name took. */
+export function orphans(assembly: Assembly, rows: readonly Row[]): void {
+  const { items, tokens, bound } = assembly.source;
+  const ingredients = rows.filter((row) => row.named.meaning.kind !== 'unknown');
+  const bare = ingredients.some((row) => row.amount?.dim === 'bare');
+  const before = (quantity: Quantity): boolean =>
+    bound.best.groups.some((group) =>
+      group.amounts.some((at) => {
+        const one = items[at];
+        return (
+          one?.kind === 'amount' &&
+          (one.quantity.value === quantity.value || one.quantity.value === quantity.value / 100)
+        );
+      }),
+    );
+  for (const k of bound.best.orphans) {
+    const item = items[k];
+    if (item?.kind !== 'amount') continue;
+    const { quantity } = item;
+    const next = tokens[item.to];
+    const counted = next?.t === 'word' && next.sort === 'everyday';
+    const doubted = [1, 2, 3].some((back) => {
+      const word = tokens[item.from - back];
+      return (
+        word?.t === 'word' &&
+        word.text === 'or' &&
+        tokens
+          .slice(item.from - back + 1, item.from)
+          .every((one) => one.t === 'word' && /^(was|it|is|maybe|even|about)$/.test(one.text))
+      );
+    });
+    const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
+    if (
+      quantity.dim === 'mass' &&
+      !doubted &&
+      sumsOf(rows).some((sum) => Math.abs(sum - quantity.value) <= Math.max(0.011 * sum, 0.6))
+    ) {
+      assembly.fate(quantity, 'aside', 'a total that agrees');
+      continue;
+    }
+    if (weighs || doubted || (quantity.dim === 'bare' && bare && !counted && !before(quantity))) {
+      assembly.doubts.push({ id: 'unplaced', said: quantity.text });
+      assembly.fate(quantity, 'unclear', 'no name takes it');
+    } else if (quantity.dim === 'ratio') continue;
+    else {
+      if (!before(quantity))
+        assembly.assume(
+          'left-out',
+          `I left out "${quantity.text}${counted && next?.t === 'word' ? ` ${next.text}` : ''}".`,
+        );
+      assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
+    }
+  }
+}
+
+/** `sunflower or canola 300 g`, `NaOH/KOH 150 g`: one amount for either of two. */
+export function eitherOr(assembly: Assembly): void {
+  const { items, tokens, bound } = assembly.source;
+  for (const k of bound.best.mentions) {
+    const item = items[k];
+    if (item?.kind !== 'thing' || !['fat', 'alkali', 'unheld'].includes(item.named.meaning.kind)) continue;
+    for (const other of [items[k - 1], items[k + 1]]) {
+      if (
+        other?.kind !== 'thing' ||
+        other.named.meaning.kind !== item.named.meaning.kind ||
+        other.named.meaning.id === item.named.meaning.id ||
+        other.named.meaning.id === 'unsaid'
+      )
+        continue;
+      const [a, b] = other.from < item.from ? [other, item] : [item, other];
+      const between = tokens.slice(a.to, b.from);
+      const at = items.indexOf(other);
+      const weighed = bound.best.groups.some((group) => group.things.includes(at) && group.amounts.length > 0);
+      if (
+        weighed &&
+        between.length === 1 &&
+        between[0] &&
+        ((between[0].t === 'word' && between[0].text === 'or') || (between[0].t === 'sign' && between[0].text === '/'))
+      )
+        assembly.doubts.push({
+          id: 'two-readings',
+          said: '',
+          first: a.kind === 'thing' ? a.named.text : '',
+          second: b.kind === 'thing' ? b.named.text : '',
+        });
+    }
+  }
+}
+
+/** The person took something back in the middle: "no! only 0.4 oz", "make that 220 g". */
+export const takenBack =
+  /\b(make that|scratch that|strike that|no wait|wait no|wait, no|i meant|correction:)|\bno[!,]+ (only|it was|it's|i mean)|\?\? ?no[!.,]* only/i;
+
+/** Two recipes in one post: the same fats weighed twice over with other figures, or numbered recipes. */
+export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {
+  const twice = (kinds: readonly Kindred[]): number => {
+    const seen = new Map<string, number>();
+    let again = 0;
+    for (const row of rows) {
+      if (!kinds.includes(row.named.meaning.kind as Kindred) || row.after) continue;
+      const grams = row.grams ?? row.share?.value ?? null;
+      if (grams === null) continue;
+      const key = `${row.named.meaning.kind} ${row.named.meaning.id}`;
+      const known = seen.get(key);
+      if (known === undefined) seen.set(key, grams);
+      else if (Math.abs(known - grams) > sameWithin * known) again++;
+    }
+    return again;
+  };
+  const fats = twice(['fat']);
+  const alkali = twice(['alkali']);
+  const numbered =
+    fats + alkali >= 1 &&
+    (assembly.source.text.match(/\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi) ?? [])
+      .length >= 2;
+  return fats >= 2 || (fats >= 1 && alkali >= 1) || (numbered && fats + alkali >= 1);
+}
+
+/** Two ways to read the post that are about equally likely and weigh different things. */
+export function rival(assembly: Assembly, rows: readonly Row[]): void {
+  const { bound, items } = assembly.source;
+  if (!bound.rival || bound.rival.margin > 0.35) return;
+  const say = (binding: Binding): string =>
+    binding.groups
+      .flatMap((group) => {
+        const thing = group.things.map((k) => items[k]).find((item) => item?.kind === 'thing');
+        const amount = group.amounts.map((k) => items[k]).find((item) => item?.kind === 'amount');
+        return thing?.kind === 'thing' && amount?.kind === 'amount'
+          ? [`${thing.named.text} ${amount.quantity.text}`]
+          : [];
+      })
+      .join(', ');
+  const first = say(bound.best);
+  const second = say(bound.rival.binding);
+  if (first !== second && rows.length > 0) assembly.doubts.push({ id: 'two-readings', said: '', first, second });
+}

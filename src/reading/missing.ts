@@ -1,0 +1,159 @@
+import type { Bound, Group } from './bind.ts';
+import { linesOf } from './columns.ts';
+import type { Item } from './items.ts';
+import { packed } from './neighbours.ts';
+import type { Roles } from './roles.ts';
+import { type Assembly, type Kindred, label, lineIndex, type Row } from './rows.ts';
+import type { Token } from './tokens.ts';
+
+/** Fats named in the list without an amount, and alkali that is an ingredient but has none. */
+export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
+  const { items, tokens, bound, text } = assembly.source;
+  const weighed = new Set(
+    rows.filter((row) => row.amount || row.share).map((row) => `${row.named.meaning.kind} ${row.named.meaning.id}`),
+  );
+  const lineOf = lineIndex(tokens);
+  const lines = linesOf(tokens);
+  const rowLines = new Set(rows.map((row) => row.line));
+  for (const k of bound.best.mentions) {
+    const item = items[k];
+    if (item?.kind !== 'thing') continue;
+    const { meaning } = item.named;
+    if (
+      !['fat', 'unheld', 'ambiguous', 'alkali', 'stock'].includes(meaning.kind) ||
+      weighed.has(`${meaning.kind} ${meaning.id}`)
+    )
+      continue;
+    if (meaning.kind === 'alkali' && [...weighed].some((key) => key.startsWith('alkali') || key.startsWith('stock')))
+      continue;
+    if (meaning.kind === 'stock') continue;
+    const line = lineOf(item.from);
+    const span = lines[line];
+    if (!span) continue;
+    const around = tokens.slice(span.from, span.to);
+    const words = around.filter(
+      (token) => token.t === 'word' && (token.sort === 'everyday' || token.sort === 'joint'),
+    ).length;
+    const alone =
+      !rowLines.has(line) &&
+      words === 0 &&
+      (rowLines.has(line - 1) || rowLines.has(line + 1)) &&
+      around.some((token) => token.t === 'name') &&
+      !(around.length > 0 && isHeading(around));
+    const listed = rowLines.has(line) && inList(tokens, item, items, bound);
+    if (!alone && !listed) continue;
+    const amountless = { id: 'no-amount' as const, said: item.named.text, of: label(assembly, meaning) };
+    if (meaning.kind === 'alkali') {
+      if (
+        !asksForAlkali(text) &&
+        roles.concentration === null &&
+        !rows.some((row) => row.named.meaning.kind === 'alkali')
+      )
+        assembly.doubts.push(amountless);
+    } else if (meaning.kind !== 'ambiguous' || alone) assembly.doubts.push(amountless);
+  }
+}
+
+function isHeading(tokens: readonly Token[]): boolean {
+  const last = tokens.at(-1);
+  return last?.t === 'sign' && last.text === ':';
+}
+
+export function asksForAlkali(text: string): boolean {
+  return /\b(how much|what amount|how many|need|work out|calculate|figure out|find|wieviel|wie viel|combien|cuanta|quanta)\b|\?\?|lye\s*[:=-]?\s*\?|naoh\s*[:=-]?\s*\?/i.test(
+    text,
+  );
+}
+
+/** Between two weighed names and parted from both by commas: `450 g olive, coconut, 75 g castor`. */
+function inList(tokens: readonly Token[], item: Item, items: readonly Item[], bound: Bound): boolean {
+  const before = tokens[item.from - 1];
+  const after = tokens[item.to];
+  const parted = (token: Token | undefined): boolean =>
+    token === undefined ||
+    token.t === 'line' ||
+    (token.t === 'sign' && /^[,;\t•+&]$/.test(token.text)) ||
+    (token.t === 'word' && token.sort === 'joint' && /^(and|&|plus)$/.test(token.text));
+  if (!parted(before) || !parted(after)) return false;
+  const at = items.indexOf(item);
+  const grouped = (k: number): boolean =>
+    bound.best.groups.some((group: Group) => group.things.includes(k) || group.amounts.includes(k));
+  return grouped(at - 1) && grouped(at + 1);
+}
+
+const vague =
+  /^(some|scoops?|spoonfuls?|spoons?|bit|splash|little|knob|handfuls?|dash|glugs?|dollops?|drizzle|adding|add|chunk|lump|dab|swig|blob|half|jars?|tubs?|bottles?|blocks?|sticks?|packs?|bags?|tins?|cans?|cap|caps|capful|capfuls|ladles?|mugs?|glass|glasses)$/;
+
+/** Things that go in by no stated weight: "a scoop of coconut", "3 scoops of NaOH", "a jar of coconut oil". */
+export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
+  const { items, tokens, bound } = assembly.source;
+  const weighed = new Set(rows.filter((row) => row.amount || row.share).map((row) => row.named.meaning.id));
+  const wordAt = (k: number): string => {
+    const token = tokens[k];
+    return token?.t === 'word'
+      ? token.text
+      : token?.t === 'name' && token.meaning.kind === 'role'
+        ? token.text.toLowerCase()
+        : '';
+  };
+  for (const k of bound.best.mentions) {
+    const item = items[k];
+    if (
+      item?.kind !== 'thing' ||
+      !['fat', 'alkali'].includes(item.named.meaning.kind) ||
+      weighed.has(item.named.meaning.id)
+    )
+      continue;
+    if (item.named.meaning.kind === 'alkali' && rows.some((row) => row.named.meaning.kind === 'alkali' && row.amount))
+      continue;
+    let at = item.from - 1;
+    while (/^(of|the|my|a|an|more|extra|good)$/.test(wordAt(at))) at--;
+    if (vague.test(wordAt(at).replace(/ of$/, '')))
+      assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
+  }
+}
+
+/** What the post is about but gives no figure for: the alkali it asks to check, the strength of a solution, every fat. */
+export function unsaid(
+  assembly: Assembly,
+  rows: readonly Row[],
+  sums: { readonly fats: number; readonly alkali: number },
+): void {
+  const { items, text, bound, tokens } = assembly.source;
+  if (assembly.doubts.length > 0) return;
+  const named = (kind: Kindred): Extract<Item, { kind: 'thing' }> | undefined =>
+    items.find(
+      (item): item is Extract<Item, { kind: 'thing' }> => item.kind === 'thing' && item.named.meaning.kind === kind,
+    );
+  if (sums.alkali > 0 && sums.fats === 0) {
+    const fat = named('fat');
+    if (fat) assembly.doubts.push({ id: 'no-amount', said: fat.named.text, of: label(assembly, fat.named.meaning) });
+  }
+  if (sums.fats > 0 && sums.alkali === 0) {
+    const judged =
+      /\b(is|are|was|does|do|my|the|this|that|right|check)\b[^.?!\n]{0,40}\b(lye|naoh|koh|caustic|alkali)\b[^.?!\n]{0,30}\b(right|ok|okay|correct|fine|enough|too|good|safe|accurate|amount)\b/i.test(
+        text,
+      );
+    const stock = named('stock');
+    const alkali = named('alkali');
+    if (stock && !alkali && !asksForAlkali(text))
+      assembly.doubts.push({ id: 'stock-strength', said: stock.named.text });
+    else if (alkali && judged && !/\bhow much\b/i.test(text))
+      assembly.doubts.push({ id: 'no-amount', said: alkali.named.text, of: label(assembly, alkali.named.meaning) });
+  }
+  for (const k of bound.best.mentions) {
+    const item = items[k];
+    if (
+      item?.kind !== 'thing' ||
+      item.named.meaning.kind !== 'fat' ||
+      rows.some((row) => row.named.meaning.id === item.named.meaning.id && (row.amount || row.share))
+    )
+      continue;
+    if (
+      tokens
+        .slice(Math.max(0, item.from - 4), item.to + 4)
+        .some((token) => token.t === 'aside' && token.reason === packed)
+    )
+      assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
+  }
+}

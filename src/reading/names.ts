@@ -1,0 +1,70 @@
+import type { Assembly, Row } from './rows.ts';
+
+const spoons = new Set(['tsp', 'tbsp', 'tsp-metric', 'tbsp-metric', 'tbsp-australian']);
+
+/** Names that are no single known thing but were given a weight. */
+export function unknownNames(assembly: Assembly, rows: readonly Row[]): void {
+  const weighed = rows
+    .filter((row) => row.named.meaning.kind === 'fat')
+    .reduce((sum, row) => sum + (row.grams ?? 0), 0);
+  for (const row of rows) {
+    const { meaning, text } = row.named;
+    if (meaning.kind === 'ambiguous') {
+      if (/hydroxide|potash|caustic|^soda$|natron/.test(meaning.id))
+        assembly.doubts.push({ id: 'which-alkali', said: text });
+      else assembly.doubts.push({ id: 'ambiguous-name', said: text, candidates: meaning.candidates, why: meaning.why });
+    } else if (meaning.kind === 'unheld')
+      assembly.doubts.push({ id: 'unheld-fat', said: text, candidates: meaning.candidates });
+    else if (meaning.kind === 'unknown') unknownName(assembly, row, weighed, rows);
+  }
+}
+
+const fattyWord =
+  /\b(oil|butter|fat|wax|tallow|lard|acid|ol|oel|huile|aceite|olio|beurre|burro|hydroxide|lye|milk|milch)\b/;
+
+function unknownName(assembly: Assembly, row: Row, weighed: number, rows: readonly Row[]): void {
+  const { meaning, text } = row.named;
+  const fatty = fattyWord.test(meaning.id);
+  const grams = row.amount?.dim === 'mass' ? row.amount.value : null;
+  const spoon = row.amount?.dim === 'volume' && spoons.has(row.amount.unit?.id ?? '');
+  const loose = (row.amount === null || row.amount.dim === 'bare') && !fatty;
+  const alike = rows.some(
+    (other) =>
+      other !== row &&
+      other.named.meaning.kind === 'fat' &&
+      (row.amount ? other.amount?.dim === 'bare' : other.share !== null && other.amount === null),
+  );
+  if (loose && !alike) {
+    const quantity = row.amount ?? row.share;
+    if (quantity) {
+      assembly.assume('left-out', `I left out "${text} ${quantity.text}".`);
+      assembly.fate(quantity, 'aside', 'no ingredient beside it');
+    }
+  } else if (!fatty && (spoon || (grams !== null && weighed > 0 && grams <= 0.02 * weighed)))
+    assembly.assume('additive', `I took "${text}" as an additive that eats no alkali.`);
+  else assembly.doubts.push({ id: 'unknown-fat', said: text, candidates: nearNames(assembly, text) });
+}
+
+/** Known fats whose names share a word or most letters with what was typed. */
+function nearNames(assembly: Assembly, text: string): string[] {
+  const words = text
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word.length > 2 && !/^(oil|butter|fat|wax|seed)$/.test(word));
+  const found: { id: string; score: number }[] = [];
+  for (const fat of assembly.source.catalogue.fats.values()) {
+    let score = 0;
+    for (const word of words)
+      for (const part of fat.id.split('-'))
+        if (part.length > 2 && !/^(oil|butter|fat|wax)$/.test(part)) {
+          if (part === word) score = Math.max(score, 3);
+          else if (part.startsWith(word.slice(0, 4)) && word.length >= 4) score = Math.max(score, 2);
+          else if (part.startsWith(word.slice(0, 3))) score = Math.max(score, 1);
+        }
+    if (score > 0) found.push({ id: fat.id, score });
+  }
+  return found
+    .sort((a, b) => b.score - a.score)
+    .slice(0, 4)
+    .map((one) => one.id);
+}

@@ -1,0 +1,77 @@
+import type { Catalogue } from '../catalogue/types.ts';
+import type { ReadAmount, RecipeReading } from './reading.ts';
+import { type Assembly, type Row, roundTo } from './rows.ts';
+
+const factor = 39.997 / 56.105;
+
+function demandOf(fats: readonly ReadAmount[], catalogue: Catalogue): number {
+  return fats.reduce(
+    (sum, one) => sum + (one.grams * (catalogue.fats.get(one.id)?.saponification.nominal ?? 0) * factor) / 1000,
+    0,
+  );
+}
+
+/** `1.000 g`: told with an assumption where only one reading fits the alkali, asked where both or none do. */
+export function decimals(assembly: Assembly, rows: readonly Row[], catalogue: Catalogue, alkaliGrams: number): void {
+  const odd = rows.filter(
+    (row) =>
+      row.amount?.other !== null &&
+      row.amount?.other !== undefined &&
+      !['additive', 'scent'].includes(row.named.meaning.kind),
+  );
+  if (odd.length === 0) return;
+  const [first] = odd;
+  if (!first?.amount || first.amount.other === null) return;
+  const demand = (swap: boolean): number =>
+    rows
+      .filter((row) => row.named.meaning.kind === 'fat')
+      .reduce((sum, row) => {
+        const grams = row.grams ?? 0;
+        const own =
+          row.amount?.other != null && row.amount.value > 0 ? (grams * row.amount.other) / row.amount.value : grams;
+        return (
+          sum +
+          ((swap ? own : grams) * (catalogue.fats.get(row.named.meaning.id)?.saponification.nominal ?? 0) * factor) /
+            1000
+        );
+      }, 0);
+  const alkali = (swap: boolean): number => {
+    const row = odd.find((one) => one.named.meaning.kind === 'alkali');
+    return swap && row?.amount?.other != null && row.amount.value > 0
+      ? (alkaliGrams * row.amount.other) / row.amount.value
+      : alkaliGrams;
+  };
+  const fitting = (swap: boolean): boolean =>
+    alkali(swap) > 0 && alkali(swap) / demand(swap) > 0.6 && alkali(swap) / demand(swap) < 1.6;
+  const allAlike =
+    odd.length > 1 &&
+    odd.some((row) => row.named.meaning.kind === 'alkali') &&
+    odd.some((row) => row.named.meaning.kind === 'fat');
+  const grouped = first.amount.value > first.amount.other;
+  if (fitting(false) && !(allAlike && fitting(true))) {
+    if (!(grouped && first.amount.text.includes(',')))
+      assembly.assume('number', `I took "${first.amount.text}" as ${roundTo(first.amount.value, 3)} g.`);
+    return;
+  }
+  const natural = first.amount.text.includes(',') && grouped;
+  if (alkaliGrams === 0 && (natural || /kg|lb/.test(first.amount.unit?.id ?? ''))) return;
+  assembly.doubts.push({ id: 'decimal', said: first.amount.text, readings: [first.amount.value, first.amount.other] });
+}
+
+/** Alkali of a third to three times the demand may be wrong, but is meant; beyond that something was misread. */
+export function plausible(
+  assembly: Assembly,
+  fats: readonly ReadAmount[],
+  alkali: RecipeReading['alkali'],
+  catalogue: Catalogue,
+): void {
+  if (fats.length === 0 || alkali.length === 0 || assembly.doubts.length > 0) return;
+  const pure = alkali.reduce((sum, one) => sum + one.grams * (one.id === 'koh' ? factor : 1), 0);
+  const ratio = pure / demandOf(fats, catalogue);
+  if (ratio < 0.3 || ratio > 3)
+    assembly.doubts.push({
+      id: 'implausible',
+      alkaliGrams: alkali.reduce((sum, one) => sum + one.grams, 0),
+      fatGrams: fats.reduce((sum, one) => sum + one.grams, 0),
+    });
+}

@@ -1,0 +1,148 @@
+import type { Binding } from './bind.ts';
+import { withUnit } from './columns.ts';
+import { asksForAlkali } from './missing.ts';
+import type { Quantity } from './quantities.ts';
+import type { Purity } from './reading.ts';
+import { type Assembly, roundTo, unitFor } from './rows.ts';
+import { asideRoles } from './words.ts';
+
+export interface Roles {
+  superfat: number | null;
+  concentration: number | null;
+  ratio: number | null;
+  purity: Purity | null;
+  totalFats: Quantity | null;
+  totals: {
+    readonly quantity: Quantity;
+    readonly grams: number;
+    readonly strict: boolean;
+    readonly solution: boolean;
+  }[];
+  batch: number | null;
+  scaleStep: number | null;
+  /** Asked superfat that cannot be: kept so that the command can refuse it. */
+  superfatSaid: Quantity | null;
+}
+
+export const asPurity = (quantity: Quantity): Purity => {
+  const scale = quantity.dim === 'percent' ? 1 : 0.01;
+  const low = quantity.value * scale;
+  const high = (quantity.upTo ?? quantity.value) * scale;
+  return { nominal: (low + high) / 2, low, high };
+};
+
+export function readRoles(assembly: Assembly, binding: Binding): Roles {
+  const { items } = assembly.source;
+  const roles: Roles = {
+    superfat: null,
+    concentration: null,
+    ratio: null,
+    purity: null,
+    totalFats: null,
+    totals: [],
+    batch: null,
+    scaleStep: null,
+    superfatSaid: null,
+  };
+  const gramsHere = (quantity: Quantity, token: number): number | null => {
+    if (quantity.dim === 'mass' || quantity.dim === 'volume') return quantity.value;
+    if (quantity.dim !== 'bare') return null;
+    const found = unitFor(assembly, token);
+    return found ? withUnit(quantity, found.unit).value : null;
+  };
+  for (const group of binding.groups) {
+    const thing = group.things.map((k) => items[k]).find((item) => item?.kind === 'thing');
+    if (thing?.kind !== 'thing' || thing.named.meaning.kind !== 'role') continue;
+    const role = thing.named.meaning.id;
+    for (const k of group.amounts) {
+      const item = items[k];
+      if (item?.kind !== 'amount') continue;
+      const { quantity } = item;
+      const aside = asideRoles[role];
+      const value = quantity.dim === 'percent' ? quantity.value : quantity.value / 100;
+      switch (role) {
+        case 'superfat':
+          roles.superfatSaid = quantity;
+          if (quantity.upTo !== null)
+            assembly.assume(
+              'left-out',
+              `I read the superfat "${quantity.text}" as a wish, and reckon what the amounts give.`,
+            );
+          else if (
+            roles.superfat !== null &&
+            Math.abs(roles.superfat - value) > 1e-6 &&
+            asksForAlkali(assembly.source.text)
+          )
+            assembly.doubts.push({
+              id: 'two-amounts',
+              of: 'superfat',
+              said: [`${roundTo(roles.superfat * 100, 2)} %`, `${roundTo(value * 100, 2)} %`],
+            });
+          else if (roles.superfat !== null && Math.abs(roles.superfat - value) > 1e-6)
+            assembly.assume('left-out', `The post says two superfats; I took ${roundTo(roles.superfat * 100, 2)} %.`);
+          else roles.superfat = quantity.negative ? -value : value;
+          assembly.fate(quantity, 'used', 'superfat');
+          break;
+        case 'concentration':
+        case 'solution':
+          if (quantity.dim === 'percent' || quantity.dim === 'bare') {
+            roles.concentration = value;
+            assembly.fate(quantity, 'used', 'lye concentration');
+          } else {
+            const grams = gramsHere(quantity, item.from);
+            if (grams !== null) roles.totals.push({ quantity, grams, strict: false, solution: true });
+            assembly.fate(quantity, 'used', 'weight of the solution');
+          }
+          break;
+        case 'ratio':
+        case 'ratio-lye-water': {
+          const plain =
+            quantity.dim === 'ratio' && quantity.second !== null ? quantity.value / quantity.second : quantity.value;
+          const turned = role === 'ratio-lye-water' && plain > 0 ? 1 / plain : plain;
+          // both "2:1" and "1:2" are written for twice as much water as alkali
+          roles.ratio = turned > 0 && turned < 1 ? 1 / turned : turned;
+          assembly.fate(quantity, 'used', 'water to alkali');
+          break;
+        }
+        case 'equal':
+          break;
+        case 'purity':
+          roles.purity = asPurity(quantity);
+          assembly.fate(quantity, 'used', 'purity');
+          break;
+        case 'total-fats':
+          if (quantity.dim !== 'percent')
+            roles.totalFats =
+              quantity.dim === 'bare' ? withUnit(quantity, unitFor(assembly, item.from)?.unit ?? 'g') : quantity;
+          assembly.fate(quantity, 'used', 'total of the fats');
+          break;
+        case 'total':
+        case 'total-solution':
+          if (quantity.dim !== 'percent') {
+            const grams = gramsHere(quantity, item.from);
+            const word = thing.named.meant;
+            if (grams !== null && quantity.upTo === null)
+              roles.totals.push({
+                quantity,
+                grams,
+                strict: !/yield|gibt|ergibt|weigh|net|gross|soap|finished|worth|comes|whole/.test(word),
+                solution: role === 'total-solution',
+              });
+          }
+          assembly.fate(quantity, quantity.dim === 'percent' ? 'aside' : 'used', 'a total');
+          break;
+        case 'batch-word':
+          if (quantity.dim === 'mass') roles.batch = quantity.value;
+          assembly.fate(quantity, 'aside', aside ?? 'the size of the batch');
+          break;
+        case 'scale':
+          if (quantity.dim === 'mass' && quantity.value <= 50) roles.scaleStep = quantity.value;
+          assembly.fate(quantity, 'used', 'the scale');
+          break;
+        default:
+          assembly.fate(quantity, 'aside', aside ?? 'no ingredient');
+      }
+    }
+  }
+  return roles;
+}

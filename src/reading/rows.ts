@@ -1,0 +1,226 @@
+import type { Catalogue } from '../catalogue/types.ts';
+import { afterScope } from './after.ts';
+import type { Binding, Bound } from './bind.ts';
+import { type HeadUnits, withUnit } from './columns.ts';
+import { type Item, type Named, sameWithin } from './items.ts';
+import type { Lexicon, Meaning } from './lexicon.ts';
+import type { Quantity } from './quantities.ts';
+import type { Assumption, Doubt, Fate } from './reading.ts';
+import type { Prim } from './scan.ts';
+import type { Token } from './tokens.ts';
+
+/** One name with what it got, in grams where that can be known. */
+export interface Row {
+  readonly named: Named;
+  readonly token: number;
+  readonly line: number;
+  readonly amount: Quantity | null;
+  readonly same: Quantity | null;
+  readonly share: Quantity | null;
+  readonly grams: number | null;
+  readonly said: string;
+  readonly after: boolean;
+  readonly each: boolean;
+}
+
+export type Kindred =
+  | 'fat'
+  | 'alkali'
+  | 'stock'
+  | 'water'
+  | 'ice'
+  | 'liquid'
+  | 'acid'
+  | 'additive'
+  | 'scent'
+  | 'ambiguous'
+  | 'unheld'
+  | 'unknown';
+
+export interface Source {
+  readonly catalogue: Catalogue;
+  readonly lexicon: Lexicon;
+  readonly prims: readonly Prim[];
+  readonly tokens: readonly Token[];
+  readonly items: readonly Item[];
+  readonly bound: Bound;
+  readonly units: HeadUnits;
+  readonly text: string;
+  readonly disordered: boolean;
+  readonly struck: readonly string[];
+}
+
+export class Assembly {
+  readonly assumptions: Assumption[] = [];
+  readonly doubts: Doubt[] = [];
+  readonly fates = new Map<number, Fate>();
+  readonly source: Source;
+  readonly defaultUnit: string | null;
+  readonly unitsSeen: readonly string[];
+  constructor(source: Source) {
+    this.source = source;
+    const seen = new Set<string>();
+    for (const item of source.items)
+      if (item.kind === 'amount' && item.quantity.dim === 'mass' && item.quantity.unit) seen.add(item.quantity.unit.id);
+    this.unitsSeen = [...seen];
+    // lb beside oz, kg beside g are one system; the smaller one is meant by a bare figure only if it stands alone
+    this.defaultUnit = seen.size === 1 ? ([...seen][0] ?? null) : null;
+  }
+
+  assume(id: Assumption['id'], text: string): void {
+    if (!this.assumptions.some((one) => one.text === text)) this.assumptions.push({ id, text });
+  }
+
+  fate(quantity: Quantity, fate: Fate['fate'], why: string): void {
+    for (const k of quantity.numbers) {
+      const prim = this.source.prims[k];
+      if (prim) this.fates.set(k, { text: prim.raw, fate, why });
+    }
+  }
+}
+
+export const label = (assembly: Assembly, meaning: Meaning): string => assembly.source.lexicon.label(meaning);
+
+export const roundTo = (value: number, digits: number): number => Number(value.toFixed(digits));
+
+/** The unit of a bare figure: its section's, the post's, or the only one the post uses elsewhere. */
+export function unitFor(assembly: Assembly, token: number): { unit: string; assumed: boolean } | null {
+  const { units } = assembly.source;
+  const section = [...units.sections].reverse().find((one) => one.from <= token);
+  if (section) return { unit: section.unit, assumed: false };
+  const [global] = units.global;
+  if (units.global.size === 1 && global) return { unit: global, assumed: false };
+  return assembly.defaultUnit ? { unit: assembly.defaultUnit, assumed: true } : null;
+}
+
+function densityOf(assembly: Assembly, meaning: Meaning): number | null {
+  const { catalogue } = assembly.source;
+  if (meaning.kind === 'water') return 1;
+  if (meaning.kind === 'fat') return catalogue.fats.get(meaning.id)?.density?.nominal ?? null;
+  if (meaning.kind === 'liquid') return catalogue.liquids.get(meaning.id)?.density ?? 1;
+  if (meaning.kind === 'acid') return 1;
+  return null;
+}
+
+/** Grams of an amount for this thing; doubts and assumptions are noted on the way. */
+export function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, token: number): number | null {
+  const { meaning } = named;
+  const of = label(assembly, meaning);
+  let amount = quantity;
+  const matters = !['additive', 'scent'].includes(meaning.kind);
+  if (amount.dim === 'bare') {
+    const found = unitFor(assembly, token);
+    if (!found) {
+      if (matters)
+        assembly.doubts.push({ id: 'no-unit', said: `${named.text} ${quantity.text}`, units: assembly.unitsSeen });
+      return null;
+    }
+    if (found.assumed && matters)
+      assembly.assume('unit', `I took "${named.text} ${quantity.text}" in ${found.unit}, the unit of the rest.`);
+    amount = withUnit(amount, found.unit);
+  }
+  if (matters && amount.upTo !== null) {
+    assembly.doubts.push({ id: 'range', said: quantity.text, of });
+    return null;
+  }
+  if (matters && amount.negative) {
+    assembly.doubts.push({ id: 'negative', said: `-${quantity.text}`, of });
+    return null;
+  }
+  if (matters && amount.value === 0 && meaning.kind !== 'water') {
+    assembly.doubts.push({ id: 'zero', said: quantity.text, of });
+    return null;
+  }
+  if (amount.dim === 'mass') return amount.value;
+  if (amount.dim !== 'volume') return null;
+  if (meaning.kind === 'alkali' || meaning.kind === 'stock') {
+    assembly.doubts.push({ id: 'alkali-volume', said: `${quantity.text} ${named.text}` });
+    return null;
+  }
+  const density = densityOf(assembly, meaning);
+  if (density === null) {
+    if (meaning.kind === 'fat') assembly.doubts.push({ id: 'no-amount', said: `${quantity.text} ${named.text}`, of });
+    return null;
+  }
+  const grams = amount.value * density;
+  if (meaning.kind === 'fat')
+    assembly.assume(
+      'volume',
+      `I took ${quantity.text} of ${of} as ${Math.round(grams)} g, from its density: a weighed amount is surer.`,
+    );
+  else if (meaning.kind === 'water' && !/^(mL|L|cL|dL)$/.test(amount.unit?.id ?? ''))
+    assembly.assume('volume', `I took ${quantity.text} of water as ${Math.round(grams)} g.`);
+  return grams;
+}
+
+export function lineIndex(tokens: readonly Token[]): (token: number) => number {
+  let line = 0;
+  const index = tokens.map((token) => (token.t === 'line' ? line++ : line));
+  return (token) => index[token] ?? line;
+}
+
+export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
+  const { items, tokens } = assembly.source;
+  const scope = afterScope(tokens, items, binding);
+  const lineOf = lineIndex(tokens);
+  const rows: Row[] = [];
+  for (const group of binding.groups) {
+    const amounts = group.amounts
+      .map((k) => items[k])
+      .filter((item): item is Extract<Item, { kind: 'amount' }> => item?.kind === 'amount');
+    for (const k of group.things) {
+      const item = items[k];
+      if (item?.kind !== 'thing' || item.named.meaning.kind === 'role') continue;
+      const amount =
+        amounts.find(
+          (one) => one.quantity.dim === 'mass' || one.quantity.dim === 'bare' || one.quantity.dim === 'parts',
+        ) ??
+        amounts.find((one) => one.quantity.dim === 'volume') ??
+        null;
+      const volume =
+        amount?.quantity.dim === 'mass' ? (amounts.find((one) => one.quantity.dim === 'volume') ?? null) : null;
+      const share = amounts.find((one) => one.quantity.dim === 'percent') ?? null;
+      rows.push({
+        named: item.named,
+        token: item.from,
+        line: lineOf(item.from),
+        amount: amount?.quantity ?? null,
+        same: amount?.same ?? volume?.quantity ?? null,
+        share: share?.quantity ?? null,
+        grams: null,
+        said: amount?.quantity.text ?? share?.quantity.text ?? '',
+        after: scope(item.from),
+        each: group.things.length > 1,
+      });
+    }
+  }
+  return rows;
+}
+
+export function crossUnits(assembly: Assembly, row: Row): void {
+  if (!row.amount || !row.same || row.amount.dim !== 'mass') return;
+  const a = row.amount.value;
+  const density = row.same.dim === 'volume' ? densityOf(assembly, row.named.meaning) : 1;
+  const b = row.same.value * (density ?? 1);
+  const matters = !['additive', 'scent'].includes(row.named.meaning.kind);
+  if (matters && Math.abs(a - b) > (row.same.dim === 'volume' ? 0.06 : sameWithin) * Math.max(a, b))
+    assembly.doubts.push({
+      id: 'units-disagree',
+      said: row.amount.text,
+      also: row.same.text,
+      of: label(assembly, row.named.meaning),
+    });
+}
+
+export function noteName(assembly: Assembly, named: Named): void {
+  const of = label(assembly, named.meaning);
+  if (named.how === 'spelling') assembly.assume('spelling', `I took "${named.text}" as ${of}.`);
+  else if (named.how === 'abbreviation') assembly.assume('abbreviation', `I took "${named.text}" as ${of}.`);
+  else if (named.how === 'plain' && named.meaning.kind === 'fat')
+    assembly.assume('plain-name', `I took "${named.text}" as ${of}.`);
+  else if (named.how === 'decorated')
+    assembly.assume(
+      named.meaning.kind === 'additive' ? 'additive' : 'decoration',
+      `I took "${named.text}" as ${named.meaning.kind === 'additive' ? 'an additive that eats no alkali' : of}.`,
+    );
+}

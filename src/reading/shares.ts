@@ -1,0 +1,79 @@
+import { withUnit } from './columns.ts';
+import type { Roles } from './roles.ts';
+import { type Assembly, label, type Row, unitFor } from './rows.ts';
+
+/** Fats by share or part of a stated total, or with shares beside weights. */
+export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Roles): Map<Row, number> {
+  const grams = new Map<Row, number>();
+  const fats = rows.filter((row) => row.named.meaning.kind === 'fat' || row.named.meaning.kind === 'unheld');
+  const parts = fats.filter((row) => row.amount?.dim === 'parts');
+  const weighedIds = new Set(
+    fats.filter((row) => row.amount && row.amount.dim !== 'parts').map((row) => row.named.meaning.id),
+  );
+  const shares = fats.filter((row) => row.share && !row.amount && !weighedIds.has(row.named.meaning.id));
+  const bareShares =
+    shares.length === 0 && parts.length === 0 && roles.totalFats
+      ? fats.filter((row) => row.amount?.dim === 'bare')
+      : [];
+  const base = (): number | null => {
+    if (roles.totalFats) return roles.totalFats.value;
+    const loose = roles.totals.find((one) => !one.solution);
+    if (loose) {
+      assembly.assume('shares', `I took ${loose.quantity.text} as the weight of all the fats.`);
+      return loose.grams;
+    }
+    return null;
+  };
+  if (parts.length > 0) {
+    const total = base();
+    if (total === null) assembly.doubts.push({ id: 'shares-total' });
+    else {
+      const sum = parts.reduce((all, row) => all + (row.amount?.value ?? 0), 0);
+      for (const row of parts) grams.set(row, (total * (row.amount?.value ?? 0)) / sum);
+    }
+  } else if (shares.length > 0) {
+    const sum = shares.reduce((all, row) => all + (row.share?.value ?? 0), 0);
+    const weighed = fats.filter((row) => row.amount);
+    if (weighed.length > 0 && shares.length < fats.length)
+      assembly.doubts.push({
+        id: 'no-amount',
+        said: shares[0]?.named.text ?? '',
+        of: label(assembly, shares[0]?.named.meaning ?? { kind: 'unknown', id: '' }),
+      });
+    else if (Math.abs(sum - 1) > 0.0101) assembly.doubts.push({ id: 'shares-sum', sum });
+    else {
+      const total = base();
+      if (total === null) assembly.doubts.push({ id: 'shares-total' });
+      else for (const row of shares) grams.set(row, (total * (row.share?.value ?? 0)) / sum);
+    }
+  } else if (bareShares.length > 1 && bareShares.length === fats.length) {
+    const sum = bareShares.reduce((all, row) => all + (row.amount?.value ?? 0), 0);
+    const total = roles.totalFats?.value ?? 0;
+    const found = unitFor(assembly, bareShares[0]?.token ?? 0);
+    const asWeights = found
+      ? bareShares.reduce((all, row) => all + (row.amount ? withUnit(row.amount, found.unit).value : 0), 0)
+      : null;
+    if (Math.abs(sum - 100) < 0.6 && (asWeights === null || Math.abs(asWeights - total) > 0.02 * total)) {
+      assembly.assume('shares', `I took the figures at the fats as per cent of ${roles.totalFats?.text ?? ''}.`);
+      for (const row of bareShares) grams.set(row, (total * (row.amount?.value ?? 0)) / sum);
+    }
+  }
+  return grams;
+}
+
+/** Shares beside weights must agree with them, of the fats or of the whole. */
+export function crossShares(assembly: Assembly, rows: readonly Row[], all: number): void {
+  const both = rows.filter((row) => row.named.meaning.kind === 'fat' && row.share && row.amount && row.grams !== null);
+  if (both.length === 0) return;
+  const fats = rows.filter((row) => row.named.meaning.kind === 'fat').reduce((sum, row) => sum + (row.grams ?? 0), 0);
+  const off = (base: number): Row | undefined =>
+    both.find((row) => Math.abs((row.share?.value ?? 0) - (row.grams ?? 0) / base) > 0.0151);
+  const bad = off(fats);
+  if (bad && off(all))
+    assembly.doubts.push({
+      id: 'shares-disagree',
+      of: label(assembly, bad.named.meaning),
+      said: bad.share?.value ?? 0,
+      weighed: (bad.grams ?? 0) / fats,
+    });
+}

@@ -1,0 +1,89 @@
+import { type Item, sameWithin } from './items.ts';
+import type { Roles } from './roles.ts';
+import { type Assembly, type Row, roundTo } from './rows.ts';
+
+export function readWater(
+  assembly: Assembly,
+  rows: readonly Row[],
+  fatGrams: number,
+  stockWater: number,
+): number | null {
+  const waters = rows.filter((row) => row.named.meaning.kind === 'water');
+  const ices = rows.filter((row) => row.named.meaning.kind === 'ice');
+  const weighed = waters.filter((row) => row.grams !== null);
+  let water: number | null = null;
+  const [first] = weighed;
+  if (first) {
+    const grams = first.grams ?? 0;
+    const equal = weighed.every((row) => Math.abs((row.grams ?? 0) - grams) <= sameWithin * grams);
+    if (weighed.length === 1 || (equal && weighed.some((row) => row.line !== first.line))) water = grams;
+    else assembly.doubts.push({ id: 'two-amounts', of: 'water', said: weighed.map((row) => row.said) });
+  } else {
+    const share = waters.find((row) => row.share)?.share?.value;
+    if (share !== undefined && fatGrams > 0) {
+      water = share * fatGrams;
+      assembly.assume('water', `I took the water as ${roundTo(share * 100, 1)} % of the fats: ${Math.round(water)} g.`);
+    }
+  }
+  const [ice] = ices.map((row) => row.grams).filter((grams): grams is number => grams !== null);
+  if (ice !== undefined) water = (water ?? 0) + ice;
+  if (stockWater > 0) water = (water ?? 0) + stockWater;
+  return water;
+}
+
+/** Water that the post gives only as a strength or a ratio. */
+export function impliedWater(
+  assembly: Assembly,
+  roles: Roles,
+  alkaliGrams: number,
+  otherLiquid: boolean,
+): number | null {
+  if (alkaliGrams <= 0 || otherLiquid) return null;
+  const { ratio, concentration } = roles;
+  const water =
+    ratio !== null
+      ? ratio * alkaliGrams
+      : concentration !== null && concentration > 0.02 && concentration < 0.75
+        ? (alkaliGrams * (1 - concentration)) / concentration
+        : null;
+  if (water !== null)
+    assembly.assume(
+      'water',
+      `I took the water as ${Math.round(water)} g, from the ${ratio !== null ? `${roundTo(ratio, 2)} to 1 of water to alkali` : `${roundTo((concentration ?? 0) * 100, 1)} % lye solution`}.`,
+    );
+  return water;
+}
+
+/** A ratio that stands beside no role: of water to alkali where the sentence speaks of water. */
+export function looseRatio(assembly: Assembly, roles: Roles): void {
+  const { items, bound } = assembly.source;
+  const spare = [
+    ...bound.best.orphans.map((k) => items[k]),
+    ...bound.best.groups
+      .filter((group) =>
+        group.things.some(
+          (k) =>
+            items[k]?.kind === 'thing' && (items[k] as Extract<Item, { kind: 'thing' }>).named.meaning.kind !== 'role',
+        ),
+      )
+      .flatMap((group) => group.amounts.map((k) => items[k])),
+  ];
+  for (const item of spare) {
+    if (item?.kind !== 'amount' || item.quantity.dim !== 'ratio') continue;
+    const { quantity } = item;
+    const near = items.some(
+      (other) =>
+        other.kind === 'thing' &&
+        ['water', 'alkali', 'stock'].includes(other.named.meaning.kind) &&
+        Math.abs(other.from - item.from) <= 8,
+    );
+    const value = quantity.value / (quantity.second ?? 1);
+    if (near && roles.ratio === null && value > 0) {
+      roles.ratio = value < 1 ? 1 / value : value;
+      assembly.fate(quantity, 'used', 'water to alkali');
+    } else {
+      assembly.assume('left-out', `I left out "${quantity.text}".`);
+      assembly.fate(quantity, 'aside', 'a ratio of nothing weighed');
+    }
+  }
+}
