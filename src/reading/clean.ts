@@ -104,6 +104,21 @@ function isDisordered(text: string): boolean {
   return /[\u202a-\u202e\u2066-\u2068][^\n]*\d|\d[\u200f\u061c]|[\u200f\u061c]\d/u.test(text);
 }
 
+/** Zero-width characters, direction controls, soft hyphens, variation selectors and tags. */
+function invisible(code: number): boolean {
+  return (
+    (code >= 0x200b && code <= 0x200f) ||
+    (code >= 0x202a && code <= 0x202e) ||
+    (code >= 0x2060 && code <= 0x206f) ||
+    (code >= 0xfe00 && code <= 0xfe0f) ||
+    (code >= 0xe0000 && code <= 0xe007f) ||
+    code === 0xad ||
+    code === 0x61c ||
+    code === 0x180e ||
+    code === 0xfeff
+  );
+}
+
 function plainCharacters(text: string): string {
   let out = '';
   for (const char of text) {
@@ -121,12 +136,7 @@ function plainCharacters(text: string): string {
     if (zero !== undefined) out += String(code - zero);
     else if (/[\u00a0\u2000-\u200a\u202f\u205f\u3000]/u.test(char))
       out += char === '\u202f' || char === '\u2009' || char === '\u00a0' ? '\u202f' : ' ';
-    else if (
-      /[\u200b-\u200f\u2060-\u2064\u2066-\u206f\u202a-\u202e\ufeff\u00ad\u061c\u180e\ufe00-\ufe0f\u{e0000}-\u{e007f}]/u.test(
-        char,
-      )
-    )
-      continue;
+    else if (invisible(code)) continue;
     else if (/[\u2010-\u2015\u2212\ufe58\ufe63\uff0d]/u.test(char)) out += '-';
     else if (/[\u2018\u2019\u201b\u2032\u00b4]/u.test(char)) out += "'";
     else if (/[\u201c-\u201f\u2033\u00ab\u00bb]/u.test(char)) out += '"';
@@ -146,9 +156,10 @@ function plainCharacters(text: string): string {
 
 /** Letters without their accents, lower case: `Karité` and `karite` are one word. */
 export function fold(word: string): string {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: a plain test for ASCII
   const lower = word.toLowerCase();
-  return /^[\x00-\x7f]*$/.test(lower) ? lower : lower.normalize('NFD').replace(/\p{M}/gu, '');
+  for (let k = 0; k < lower.length; k++)
+    if (lower.charCodeAt(k) >= 0x80) return lower.normalize('NFD').replace(/\p{M}/gu, '');
+  return lower;
 }
 
 /** The text in plain characters; time linear in its length. */
