@@ -109,6 +109,13 @@ describe('a picture', () => {
     const many = Array.from({ length: 14 }, (_, i) => ({ x: `fat number ${i} with a name that goes on and on`, y: i }));
     const { height } = await drawPicture({ ...bars, series: [{ name: 'blend', points: many }] });
     expect(height).toBeGreaterThan(2 * 14 * 25);
+    // Words as long as these must not squeeze the plot away: some bar is still 100 points long.
+    const marks = [{ label: 'a mark near the right end of it, in so many words that they would run out', y: 12 }];
+    const { svg } = await drawPicture({ ...bars, series: [{ name: 'blend', points: many }], marks });
+    const lengths = [...svg.matchAll(/aria-roledescription="bar" d="M[^"]*?h([\d.]+)/g)].map(([, length]) =>
+      Number(length),
+    );
+    expect(Math.max(...lengths)).toBeGreaterThan(100);
     await drawPicture({ ...curve, series: [{ name: 'pot', points: [{ x: 0, y: 50 }] }] });
     await drawPicture({ ...curve, series: [{ name: 'pot', points: [] }], marks: [] });
   });

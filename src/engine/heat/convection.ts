@@ -22,13 +22,13 @@ export function verticalPlate(rayleigh: number, prandtl: number): Nusselt {
 }
 
 /** Hot face up, length area/perimeter: Ra 1e4–1e7 and 1e7–1e11 (McAdams). */
-export function faceUp(rayleigh: number): Nusselt {
+function faceUp(rayleigh: number): Nusselt {
   const number = rayleigh <= 1e7 ? 0.54 * rayleigh ** 0.25 : 0.15 * rayleigh ** (1 / 3);
   return { number, inRange: rayleigh >= 1e4 && rayleigh <= 1e11 };
 }
 
 /** Hot face down, length area/perimeter: Ra 1e5–1e10 (McAdams). */
-export function faceDown(rayleigh: number): Nusselt {
+function faceDown(rayleigh: number): Nusselt {
   return { number: 0.27 * rayleigh ** 0.25, inRange: rayleigh >= 1e5 && rayleigh <= 1e10 };
 }
 

@@ -33,7 +33,7 @@ interface Half {
 }
 
 /** Each alkali with its part of the water; one entry where there is one alkali. */
-export function halves(data: HeatData, { naoh, koh, water }: Parts): readonly Half[] {
+function halves(data: HeatData, { naoh, koh, water }: Parts): readonly Half[] {
   const moles = { naoh: naoh / data.naoh.molarMass.value, koh: koh / data.koh.molarMass.value };
   const all = moles.naoh + moles.koh;
   const half = (id: 'naoh' | 'koh', alkali: number): Half => {
@@ -90,7 +90,7 @@ export const boilsAt = (data: HeatData, parts: Parts, pressure: number): number 
   byMoles(data, parts, ({ id, share }) => boilingPoint(data, id, share, pressure));
 
 /** °C at which ice is in balance with the solution; stronger than the eutectic it stays at the eutectic. */
-export const iceMeltsAt = (data: HeatData, parts: Parts): number =>
+const iceMeltsAt = (data: HeatData, parts: Parts): number =>
   parts.naoh + parts.koh <= 0
     ? 0
     : byMoles(data, parts, ({ id, share }) => {

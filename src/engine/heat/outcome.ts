@@ -1,5 +1,3 @@
-import type { AlkaliId } from '../../catalogue/types.ts';
-
 /** A figure with the band it may lie in: `low ≤ nominal ≤ high`. */
 export interface Band {
   readonly low: number;
@@ -88,5 +86,3 @@ export interface Parts {
   readonly koh: number;
   readonly water: number;
 }
-
-export const alkaliIds: readonly AlkaliId[] = ['naoh', 'koh'];

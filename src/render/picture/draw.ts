@@ -20,8 +20,11 @@ export interface Drawing {
 /** Two pixels for each of the chart's: sharp on a phone. */
 const zoom = 2;
 
-const { resolve } = createRequire(import.meta.url);
-const fontFiles = ['DejaVuSans.ttf', 'DejaVuSans-Bold.ttf'].map((file) => resolve(`dejavu-fonts-ttf/ttf/${file}`));
+const require = createRequire(import.meta.url);
+const fontFiles = [
+  require.resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
+  require.resolve('dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf'),
+];
 
 export async function drawPicture(picture: Picture): Promise<Drawing> {
   const view = new View(parse(compile(specOf(picture)).spec), { renderer: 'none', logLevel: errorsOnly });

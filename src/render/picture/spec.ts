@@ -7,6 +7,8 @@ import type { Picture } from '../../answer/types.ts';
 
 export const font = 'DejaVu Sans';
 const width = 420;
+/** Longest name beside lying bars, px. */
+const nameLimit = 190;
 
 /** Dark on light with its own ground, so that dark and light chats show the same. */
 export const colours = {
@@ -62,7 +64,7 @@ const config: TopLevelSpec['config'] = {
     domainColor: faint,
     tickColor: faint,
     gridColor: grid,
-    labelLimit: 190,
+    labelLimit: nameLimit,
     labelFlush: false,
   },
   legend: {
@@ -150,18 +152,39 @@ function airierEnd({ series }: Picture, y: number): 'left' | 'right' {
   return gap(0) >= gap(-1) ? 'left' : 'right';
 }
 
+/** Where on the axis of lying bars a figure stands, 0–1. */
+function along({ series, marks }: Picture, y: number): number {
+  const figures = [0, ...marks.map((mark) => mark.y)];
+  for (const { points } of series)
+    for (const point of points) figures.push(point.low ?? point.y, point.high ?? point.y);
+  const low = Math.min(...figures);
+  return (y - low) / (Math.max(...figures) - low || 1);
+}
+
 /** Dashed lines across with their words: along the line in a curve, above the plot in bars. */
 function marks(picture: Picture): object[] {
   const lying = picture.kind === 'bars';
+  const longest = Math.max(...rowsOf(picture).map(({ x }) => String(x).length));
+  // Width of the names beside the bars and of the plot, px, as the chart library guesses text.
+  const names = Math.min(nameLimit, 10.4 * longest);
+  const plot = width - 40 - names;
   const words = { type: 'text', fontSize: 13, fontWeight: 'bold' };
   return picture.marks.flatMap(({ label, y }, i) => {
     const data = { values: [{ at: y, label }] };
     const position = { [lying ? 'x' : 'y']: { field: 'at', type: 'quantitative' } };
     const text = { field: 'label', type: 'nominal' };
-    const end = lying ? 'left' : airierEnd(picture, y);
+    const part = along(picture, y);
+    // A word that ran out of the chart would squeeze the plot, so it turns inwards and has its limit, px.
+    const end = lying ? (part < 0.4 ? 'left' : 'right') : airierEnd(picture, y);
+    const room = end === 'left' ? (1 - part) * plot : part * plot + names;
     const place = lying
-      ? { align: 'left', baseline: 'bottom', dx: -2, dy: -4 - 17 * (picture.marks.length - 1 - i) }
-      : { align: end, baseline: 'bottom', dx: end === 'left' ? 6 : -2, dy: -4 };
+      ? {
+          align: end,
+          baseline: 'bottom',
+          limit: room,
+          dy: -4 - 17 * (picture.marks.length - 1 - i),
+        }
+      : { align: end, baseline: 'bottom', limit: 300, dx: end === 'left' ? 6 : -2, dy: -4 };
     const across = lying ? { y: { value: 0 } } : { x: { value: end === 'left' ? 0 : 'width' } };
     return [
       { data, mark: { type: 'rule', strokeDash: [6, 4], strokeWidth: 2, color: alarm }, encoding: position },
