@@ -1,8 +1,11 @@
 /** The only door for adapters. */
+
+import type { Picture } from './answer/types.ts';
 import { type BotOptions, createBot as createCore } from './bot/core.ts';
 import type { Bot } from './bot/types.ts';
 import { loadCatalogue } from './catalogue/load.ts';
 import { commands } from './commands/registry.ts';
+import type { Drawing } from './render/picture/draw.ts';
 
 export type { Action, Answer, Block, BlockKind, Fault, Picture } from './answer/types.ts';
 export type { LogEntry } from './bot/core.ts';
@@ -18,3 +21,7 @@ export const createBot = (options: Partial<BotOptions> = {}): Bot =>
 
 /** Words that begin a request. */
 export const commandNames: readonly string[] = commands.map(({ id }) => id);
+
+/** A picture of an answer as SVG and PNG. What draws it is read at the first call. */
+export const drawPicture = async (picture: Picture): Promise<Drawing> =>
+  (await import('./render/picture/draw.ts')).drawPicture(picture);

@@ -1,6 +1,12 @@
 // One question from the command line: `npm run --silent ask -- "…"`.
-import { createBot } from '../../src/index.ts';
+import { writeFileSync } from 'node:fs';
+import { createBot, drawPicture, type Picture } from '../../src/index.ts';
 import { readLines, readText, write } from './files.ts';
 import { oneShot } from './oneshot.ts';
 
-process.exitCode = oneShot(process.argv.slice(2), createBot, { readText, readLines, write });
+const savePicture = async (picture: Picture, file: string): Promise<void> => {
+  const { png } = await drawPicture(picture);
+  writeFileSync(file, png);
+};
+
+process.exitCode = await oneShot(process.argv.slice(2), createBot, { readText, readLines, write, savePicture });

@@ -1,4 +1,12 @@
-import { type Bot, type Fault, type Reply, renderJson, renderPlain } from '../../src/index.ts';
+import {
+  type Answer,
+  type Bot,
+  type Fault,
+  type Picture,
+  type Reply,
+  renderJson,
+  renderPlain,
+} from '../../src/index.ts';
 import { parseArguments, usage } from './arguments.ts';
 
 /** What a one-shot question touches outside itself. */
@@ -7,6 +15,7 @@ export interface Io {
   readonly readLines: (file: string) => Iterable<string>;
   /** Descriptor 1 or 2; false where nobody reads any more. */
   readonly write: (descriptor: 1 | 2, text: string) => boolean;
+  readonly savePicture: (picture: Picture, file: string) => Promise<void>;
 }
 
 /** Values of `sysexits.h` for a wrong call, a file that is not there and one that cannot be made. */
@@ -30,13 +39,28 @@ function broken(error: unknown): Fault {
   };
 }
 
-export function oneShot(words: readonly string[], createBot: () => Bot, io: Io): number {
+const picturesOf = ({ body, details }: Answer): readonly Picture[] =>
+  [...body, ...details].flatMap((block) => (block.kind === 'picture' ? [block.picture] : []));
+
+/** The answer is out by now: what goes wrong here is told beside it. */
+async function save(picture: Picture | undefined, file: string, io: Io): Promise<number> {
+  try {
+    if (!picture) throw new Error('this answer has no picture');
+    await io.savePicture(picture, file);
+    return status.answered;
+  } catch (error) {
+    io.write(2, `ask: ${error instanceof Error ? error.message : String(error)}\n`);
+    return status.noOutput;
+  }
+}
+
+export async function oneShot(words: readonly string[], createBot: () => Bot, io: Io): Promise<number> {
   const parsed = parseArguments(words);
   if (!parsed.ok) {
     io.write(2, `ask: ${parsed.message}\n\n${usage}`);
     return status.usage;
   }
-  const { json, from } = parsed.value;
+  const { json, from, picture } = parsed.value;
   const show = (said: Parameters<typeof renderJson>[0]): boolean =>
     io.write(1, `${json ? renderJson(said) : renderPlain(said, { details: false })}\n`);
 
@@ -51,7 +75,8 @@ export function oneShot(words: readonly string[], createBot: () => Bot, io: Io):
     }
     const reply = ask(from === 'standard input' ? io.readText('-') : from.text);
     show(saidOf(reply));
-    return statusOf(reply);
+    if (picture === undefined || !reply.ok) return statusOf(reply);
+    return await save(picturesOf(reply.answer)[0], picture, io);
   } catch (error) {
     if (error instanceof Error && 'syscall' in error) {
       io.write(2, `ask: ${error.message}\n`);

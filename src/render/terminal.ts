@@ -2,6 +2,7 @@ import type { Answer, Fault } from '../answer/types.ts';
 import { columnsOf } from './grid.ts';
 import { drawAll, type Extent, type Format, type PieceKind, type PieceOf, pieces } from './pieces.ts';
 import { plain } from './plain.ts';
+import { plot } from './plot.ts';
 
 /** Select Graphic Rendition (ECMA-48, 8.3.117): what is set, and what sets it back. */
 const styles: Partial<Record<PieceKind, readonly [number, number]>> = {
@@ -10,6 +11,9 @@ const styles: Partial<Record<PieceKind, readonly [number, number]>> = {
   caution: [31, 39],
   actions: [2, 22],
 };
+
+/** Columns in which a curve still looks like one. */
+const widestPlot = 64;
 
 /** Lines broken at spaces to fit the columns; a longer word stays whole, and so do a figure and its unit. */
 function wrap(text: string, columns: number): string {
@@ -29,7 +33,7 @@ function wrap(text: string, columns: number): string {
   return out.join('\n');
 }
 
-/** Plain text for a terminal: wrapped between words, and in colour where that is wanted. Tables stay aligned. */
+/** Plain text for a terminal: wrapped between words, pictures in letters, and colour where that is wanted. */
 export function terminal(columns: number, colour: boolean): Format {
   const dress =
     <K extends PieceKind>(kind: K) =>
@@ -48,7 +52,7 @@ export function terminal(columns: number, colour: boolean): Format {
       table: dress('table'),
       steps: dress('steps'),
       list: dress('list'),
-      picture: dress('picture'),
+      picture: (piece) => `${plot(piece.picture, Math.min(columns, widestPlot))}\n${dress('picture')(piece)}`,
       assumption: dress('assumption'),
       warning: dress('warning'),
       caution: dress('caution'),

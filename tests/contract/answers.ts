@@ -1,6 +1,6 @@
 // Arbitrary answers and faults: every kind of block, and strings that try to be more than text.
 import * as fc from 'fast-check';
-import type { Answer, Block, BlockKind, Fault } from '../../src/index.ts';
+import type { Answer, Block, BlockKind, Fault, Picture } from '../../src/index.ts';
 
 const hostile = fc.constantFrom(
   '@everyone',
@@ -82,13 +82,28 @@ export const dataLine = fc
   )
   .map(([first, rest]) => `${first}. ${rest}`.replace(/ +/g, ' ').trim());
 
-export const picture = fc.constant({
-  title: 'Cooling',
-  x: { label: 'time', unit: 'min' },
-  y: { label: 'temperature', unit: '°C' },
-  kind: 'curve' as const,
-  series: [{ name: 'pot', points: [{ x: 0, y: 88 }] }],
-  marks: [],
+const value = fc.oneof(fc.integer({ min: -50, max: 200 }), fc.double({ min: -1e6, max: 1e6, noNaN: true }));
+
+const picture: fc.Arbitrary<Picture> = fc.record({
+  title: string,
+  x: fc.record({ label: string, unit: fc.constantFrom('min', '') }),
+  y: fc.record({ label: string, unit: fc.constantFrom('°C', '%', '') }),
+  kind: fc.constantFrom('curve', 'bars'),
+  series: few(
+    fc.record({
+      name: string,
+      points: few(
+        fc.tuple(fc.oneof(value, string), value, fc.boolean()).map(([x, y, band]) => ({
+          x,
+          y,
+          ...(band ? { low: y - 1, high: y + 2 } : {}),
+        })),
+        6,
+      ),
+    }),
+    3,
+  ),
+  marks: few(fc.record({ label: string, y: value }), 2),
 });
 
 const blocks: { readonly [K in BlockKind]: fc.Arbitrary<Extract<Block, { kind: K }>> } = {
