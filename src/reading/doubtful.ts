@@ -39,6 +39,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[]): void {
     if (
       quantity.dim === 'mass' &&
       !doubted &&
+      !spareName(assembly, k) &&
       sumsOf(rows).some((sum) => Math.abs(sum - quantity.value) <= Math.max(0.011 * sum, 0.6))
     ) {
       assembly.fate(quantity, 'aside', 'a total that agrees');
@@ -57,6 +58,19 @@ export function orphans(assembly: Assembly, rows: readonly Row[]): void {
       assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
     }
   }
+}
+
+/** A name without an amount stands beside the figure: it may be its own. */
+function spareName(assembly: Assembly, at: number): boolean {
+  const { items, bound } = assembly.source;
+  return [at - 1, at + 1].some((k) => {
+    const item = items[k];
+    return (
+      item?.kind === 'thing' &&
+      bound.best.mentions.includes(k) &&
+      ['fat', 'unheld', 'ambiguous', 'unknown', 'alkali'].includes(item.named.meaning.kind)
+    );
+  });
 }
 
 /** `sunflower or canola 300 g`, `NaOH/KOH 150 g`: one amount for either of two. */

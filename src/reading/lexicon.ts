@@ -31,7 +31,11 @@ export interface Lexicon {
   readonly names: Names;
   readonly units: Trie<string>;
   /** Single words that names are made of; known ones are never taken for slips of spelling. */
-  readonly vocabulary: () => { readonly known: ReadonlySet<string>; readonly spelt: readonly string[] };
+  readonly vocabulary: () => {
+    readonly known: ReadonlySet<string>;
+    readonly roleWords: ReadonlySet<string>;
+    readonly spelt: readonly string[];
+  };
   /** Words of a fat's name in any order, without the generic ones, to its entry. */
   readonly bags: () => ReadonlyMap<string, Entry>;
   readonly label: (meaning: Meaning) => string;
@@ -298,14 +302,16 @@ export function makeLexicon(catalogue: Catalogue): Lexicon {
 function vocabularyOf(entries: readonly Entry[], unitTrie: Trie<string>): ReturnType<Lexicon['vocabulary']> {
   const known = new Set<string>(unitTrie.next?.keys() ?? []);
   const spelt = new Set<string>();
+  const roleWords = new Set<string>();
   for (const { phrase, meaning, how } of entries) {
     const slips = how !== 'abbreviation' && meaning.kind !== 'scent' && meaning.kind !== 'role';
     for (const word of phrase.split(' ')) {
       known.add(word);
+      if (meaning.kind === 'role') roleWords.add(word);
       if (slips && word.length >= 4) spelt.add(word);
     }
   }
-  return { known, spelt: [...spelt] };
+  return { known, roleWords, spelt: [...spelt] };
 }
 
 function bagsOf(entries: readonly Entry[]): Map<string, Entry> {

@@ -37,16 +37,16 @@ function nameAt(
   first?: readonly string[],
 ): NameHit | null {
   let best: NameHit | null = null;
-  let torn = false;
+  let rival: Entry | null = null;
   const take = (hit: NameHit): void => {
     if (!best || hit.end > best.end) {
       best = hit;
-      torn = false;
+      rival = null;
     } else if (
       hit.end === best.end &&
       (hit.entry.meaning.kind !== best.entry.meaning.kind || hit.entry.meaning.id !== best.entry.meaning.id)
     )
-      torn = true;
+      rival = hit.entry;
   };
   const walk = (node: Trie<Entry> | null, j: number): void => {
     const prim = prims[j];
@@ -72,7 +72,24 @@ function nameAt(
     }
   };
   walk(null, i);
-  return torn ? null : best;
+  return rival === null || best === null
+    ? best
+    : { ...(best as NameHit), entry: either((best as NameHit).entry, rival) };
+}
+
+/** A slip that lies as near to one name as to another. */
+function either(a: Entry, b: Entry): Entry {
+  const id = `${a.phrase} or ${b.phrase}`;
+  return {
+    meaning: {
+      kind: 'ambiguous',
+      id,
+      candidates: [a.meaning.id, b.meaning.id],
+      why: 'The spelling is as near to one as to the other.',
+    },
+    phrase: id,
+    how: 'name',
+  };
 }
 
 /** A hyphen, full stop or degree sign inside a name: "palm-kernel", "d.i. water", "76° coconut". */
@@ -119,6 +136,13 @@ function misspelt(
   const near = speller.others(prim.text);
   if (near.length === 0 || near.length > mostSpellings) return null;
   return nameAt(prims, i, words, lexicon, near);
+}
+
+function sortOf(word: string, lexicon: Lexicon): 'filler' | 'joint' | 'everyday' | 'unknown' {
+  if (joints.has(word)) return 'joint';
+  if (fillers.has(word) || pointers.has(word)) return 'filler';
+  if (everyday.has(word) || isNumberWord(word)) return 'everyday';
+  return lexicon.vocabulary().roleWords.has(word) && !lexicon.names.has(word) ? 'everyday' : 'unknown';
 }
 
 /** Cuts the post into quantities, names, set-aside figures, words and signs; each prim is in exactly one token. */
@@ -175,15 +199,7 @@ export function tokenize(
       tokens.push({ t: 'aside', reason: 'no amount that can be read', numbers: [i], from: i, to: i + 1 });
     } else if (prim.kind === 'word') {
       const word = prim.text;
-      const sort = joints.has(word)
-        ? 'joint'
-        : fillers.has(word) || pointers.has(word)
-          ? 'filler'
-          : everyday.has(word) || isNumberWord(word)
-            ? 'everyday'
-            : lexicon.vocabulary().known.has(word) && !lexicon.names.has(word)
-              ? 'everyday'
-              : 'unknown';
+      const sort = sortOf(word, lexicon);
       tokens.push({ t: 'word', text: word, sort, from: i, to: i + 1 });
     } else tokens.push({ t: 'sign', text: prim.text, from: i, to: i + 1 });
     i++;
