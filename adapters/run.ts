@@ -10,8 +10,10 @@ const adapters: Readonly<Record<string, () => Promise<Adapter>>> = {
   console: () => import('./console/start.ts'),
 };
 
-const config = readConfig(process.argv.slice(2), Object.keys(adapters));
-if (config.ok) {
+const words = process.argv.slice(2);
+const config = readConfig(words, Object.keys(adapters));
+if (words.length === 1 && words[0] === '--help') process.stdout.write(usage);
+else if (config.ok) {
   try {
     const adapter = await adapters[config.value.adapter]?.();
     await adapter?.start(config.value);

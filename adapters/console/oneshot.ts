@@ -55,6 +55,10 @@ async function save(picture: Picture | undefined, file: string, io: Io): Promise
 }
 
 export async function oneShot(words: readonly string[], createBot: () => Bot, io: Io): Promise<number> {
+  if (words.length === 1 && words[0] === '--help') {
+    io.write(1, usage);
+    return status.answered;
+  }
   const parsed = parseArguments(words);
   if (!parsed.ok) {
     io.write(2, `ask: ${parsed.message}\n\n${usage}`);

@@ -79,7 +79,7 @@ export function pieces(said: Answer | Fault, { details }: Extent): readonly Piec
     ...lines('warning', said.warnings),
     ...lines('caution', said.caution),
     ...(details ? said.details.map(clean) : []),
-    ...offers(said.actions),
+    ...offers(said.actions.filter(({ request }) => !details || request !== 'details')),
   ];
 }
 

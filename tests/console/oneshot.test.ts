@@ -45,6 +45,12 @@ describe('words', () => {
     [[''], ''],
   ])('%j is text', async (words, text) => expect((await run(words)).heard).toEqual([text]));
 
+  test('--help tells how, on standard output', async () => {
+    const { status, out, err } = await run(['--help']);
+    expect([status, err]).toEqual([0, '']);
+    for (const option of ['--json', '--turns FILE', '--picture FILE']) expect(out).toContain(option);
+  });
+
   test('a lone dash is standard input', async () => {
     expect((await run(['-'])).heard).toEqual(['from standard input\nsecond line']);
     expect((await run(['--json', '-'])).heard).toEqual(['from standard input\nsecond line']);

@@ -41,6 +41,12 @@ test.each([
   expect(stderr).toContain(says);
 });
 
+test('--help tells how', () => {
+  const { status, stdout, stderr } = run(['--help']);
+  expect([status, stderr]).toEqual([0, '']);
+  expect(stdout).toContain('--log FILE');
+});
+
 test('--log writes what happened, without what was said', () => {
   const log = join(mkdtempSync(join(tmpdir(), 'lyeward-')), 'log.jsonl');
   expect(run(['--log', log], recipe).status).toBe(0);

@@ -85,7 +85,7 @@ Saponification value: 192 to 203 mg/g
 Sources
 - CXS 211
 
-→ details`);
+→ post it (summary)`);
 });
 
 test('markdown: a narrow table is aligned in a code block, the caution is set off, what to type is code', () => {
@@ -124,7 +124,7 @@ test('html', () => {
       '<p>Saponification value: <strong>192 to 203 mg/g</strong></p>',
       '<ol><li>Weigh.</li><li>Stir.</li></ol>',
       '<p><strong>Sources</strong></p><ul><li>CXS 211</li></ul>',
-      '<p>→ <code>details</code> · post it <code>summary</code></p>',
+      '<p>→ post it <code>summary</code></p>',
     ].join(''),
   );
 });
