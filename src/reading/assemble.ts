@@ -23,6 +23,16 @@ import { crossShares, settleShares } from './shares.ts';
 import { crossTotals, sumsOf } from './totals.ts';
 import { impliedWater, looseRatio, readWater } from './water.ts';
 
+/** A line of talk rather than a row of a list. */
+function chatty(assembly: Assembly, line: number): boolean {
+  const { tokens } = assembly.source;
+  const span = linesOf(tokens)[line];
+  return (
+    span !== undefined &&
+    tokens.slice(span.from, span.to).filter((token) => token.t === 'word' && token.sort === 'everyday').length > 2
+  );
+}
+
 /** Two figures for one fat: the same again is a repetition, rows of one list are summed, anything else is asked. */
 function merge(assembly: Assembly, rows: readonly { row: Row; grams: number }[], prose: boolean): ReadAmount[] {
   const byId = new Map<string, { row: Row; grams: number }[]>();
@@ -39,10 +49,10 @@ function merge(assembly: Assembly, rows: readonly { row: Row; grams: number }[],
     if (list.length > 1) {
       const of = label(assembly, first.row.named.meaning);
       const equal = list.every((one) => Math.abs(one.grams - first.grams) <= sameWithin * first.grams);
-      const apart = list.some((one) => Math.abs(one.row.line - first.row.line) >= 3) || prose;
+      const apart = prose || list.some((one) => Math.abs(one.row.line - first.row.line) >= 3);
       if (equal && apart)
         assembly.assume('repeated', `${of} stands ${list.length} times with one amount; I took it once.`);
-      else if (!apart || list.every((one) => !prose && one.row.line !== first.row.line) === false || !prose) {
+      else if (!equal && list.every((one) => !chatty(assembly, one.row.line))) {
         grams = list.reduce((sum, one) => sum + one.grams, 0);
         assembly.assume('summed', `I added up ${list.map((one) => one.row.said).join(' and ')} of ${of}.`);
       } else assembly.doubts.push({ id: 'two-amounts', of, said: list.map((one) => one.row.said) });

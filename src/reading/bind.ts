@@ -25,7 +25,7 @@ const never = Number.POSITIVE_INFINITY;
 /** What it costs to say that this figure belongs to this kind of thing. */
 const fits: Readonly<Record<string, Partial<Record<Dim, number>>>> = {
   fat: { mass: 0, volume: 0.3, bare: 0.3, percent: 0.2, parts: 0 },
-  alkali: { mass: 0, volume: 0.5, bare: 0.3, percent: 0.4, parts: 0.5 },
+  alkali: { mass: 0, volume: 0.5, bare: 0.3, percent: 0.6, parts: 0.5 },
   stock: { mass: 0, volume: 0.5, bare: 0.5, percent: 0 },
   water: { mass: 0, volume: 0, bare: 0.3, percent: 0.4, parts: 0.5, ratio: 0.5 },
   ice: { mass: 0, volume: 0.3, bare: 0.4, percent: 0.6 },
@@ -82,7 +82,7 @@ export function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): 
 /** What a thing costs that gets no amount: talk is cheap, a fat without a weight is not. */
 function mentionCost(meaning: Meaning): number {
   if (meaning.kind === 'fat' || meaning.kind === 'unheld') return 1.2;
-  if (meaning.kind === 'alkali') return 0.8;
+  if (meaning.kind === 'alkali') return 0.4;
   if (meaning.kind === 'water' || meaning.kind === 'liquid' || meaning.kind === 'stock' || meaning.kind === 'ambiguous')
     return 0.6;
   return meaning.kind === 'role' || meaning.kind === 'unknown' ? 0 : 0.3;
@@ -113,7 +113,8 @@ function gapCosts(
     } else if (token.t === 'aside') both = 0.5;
     else if (token.t === 'quantity') both = 0.7;
     else if (token.t === 'word') {
-      if (token.sort === 'joint') both = token.text === 'in' || token.text === 'to' ? 2 : 2.4;
+      if (token.sort === 'joint')
+        both = token.text === 'for' ? 1.7 : token.text === 'in' || token.text === 'to' ? 2 : 2.4;
       else if (token.sort === 'filler') {
         both = 0.05;
         if (token.text === 'of' || token.text === 'de' || token.text === 'di') {

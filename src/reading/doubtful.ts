@@ -95,7 +95,9 @@ export function eitherOr(assembly: Assembly): void {
         weighed &&
         between.length === 1 &&
         between[0] &&
-        ((between[0].t === 'word' && between[0].text === 'or') || (between[0].t === 'sign' && between[0].text === '/'))
+        ((between[0].t === 'word' && between[0].text === 'or') ||
+          (between[0].t === 'sign' &&
+            (between[0].text === '/' || (between[0].text === '(' && item.named.meaning.kind === 'alkali'))))
       )
         assembly.doubts.push({
           id: 'two-readings',
@@ -109,7 +111,7 @@ export function eitherOr(assembly: Assembly): void {
 
 /** The person took something back in the middle: "no! only 0.4 oz", "make that 220 g". */
 export const takenBack =
-  /\b(make that|scratch that|strike that|no wait|wait no|wait, no|i meant|correction:)|\bno[!,]+ (only|it was|it's|i mean)|\?\? ?no[!.,]* only/i;
+  /\b(edit:|make that|scratch that|strike that|no wait|wait no|wait, no|i meant|correction:)|\bno[!,]+ (only|it was|it's|i mean)|\?\? ?no[!.,]* only/i;
 
 /** Two recipes in one post: the same fats weighed twice over with other figures, or numbered recipes. */
 export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {

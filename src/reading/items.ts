@@ -185,6 +185,16 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
           to++;
         }
       }
+      // "Butyrospermum parkii (shea) butter": the generic word behind the bracket is part of the name
+      const behind = tokens[to + 1];
+      if (
+        named.meaning.kind === 'fat' &&
+        isSign(tokens[to], ')') &&
+        isThing(behind) &&
+        behind.meaning.kind === 'ambiguous' &&
+        / ?(oil|butter|fat|wax)$/.test(behind.meaning.id)
+      )
+        to += 2;
       // "almond fragrance", "coconut EO": a scent
       const following = tokens[to];
       if (
@@ -234,8 +244,10 @@ function isDecoration(tokens: readonly Token[], i: number): boolean {
     return (
       before?.t === 'quantity' && before.quantity.dim === 'percent' && /^of /.test(token.meant) && token.text !== 'of'
     );
-  if (token.meaning.id === 'purity')
-    return before?.t === 'quantity' && before.quantity.dim === 'percent' && nearAlkali(tokens, i);
+  if (token.meaning.id === 'purity') {
+    const percent = (one: Token | undefined): boolean => one?.t === 'quantity' && one.quantity.dim === 'percent';
+    return (percent(before) || percent(after) || percent(tokens[i + 2])) && nearAlkali(tokens, i);
+  }
   return false;
 }
 

@@ -53,11 +53,14 @@ function csvBlocks(lines: readonly string[], separator: string): Set<number> {
 
 export function layOut(text: string): LaidOut {
   let quoted = false;
-  let lines = text.split('\n').map((line) => {
-    const plain = line.replace(/^[ \t]*(?:>[ \t]?)+/, '');
-    if (plain !== line) quoted = true;
-    return plain;
-  });
+  let lines = text
+    .replace(/(\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '$1')
+    .split('\n')
+    .map((line) => {
+      const plain = line.replace(/^[ \t]*(?:>[ \t]?)+/, '');
+      if (plain !== line) quoted = true;
+      return plain;
+    });
   lines = lines
     // code fences and rules
     .filter((line) => !/^\s*(```|~~~)/.test(line))

@@ -78,7 +78,9 @@ function inList(tokens: readonly Token[], item: Item, items: readonly Item[], bo
   const at = items.indexOf(item);
   const grouped = (k: number): boolean =>
     bound.best.groups.some((group: Group) => group.things.includes(k) || group.amounts.includes(k));
-  return grouped(at - 1) && grouped(at + 1);
+  const first = before === undefined || before.t === 'line';
+  const last = after === undefined || after.t === 'line';
+  return (grouped(at - 1) && grouped(at + 1)) || (first && grouped(at + 1)) || (last && grouped(at - 1));
 }
 
 const vague =

@@ -81,6 +81,18 @@ export function setAside(tokens: readonly Token[]): Token[] {
       token.quantity.times === null
     )
       aside(k, packed);
+    if (
+      massOf(token) &&
+      token.quantity.dim !== 'bare' &&
+      next?.t === 'word' &&
+      next.text === 'of' &&
+      beyond?.t === 'word' &&
+      /^(it|that|them|those|which|this)$/.test(beyond.text) &&
+      !tokens
+        .slice(Math.max(0, k - 3), k)
+        .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take)$/.test(one.text))
+    )
+      aside(k, 'a part of what was said');
     if (token.t === 'line' || (token.t === 'sign' && token.text === '.')) bars = -1;
     if (token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'bars') bars = k;
     if (bars >= 0 && k - bars <= 12 && token.t === 'quantity' && token.quantity.dim === 'mass') {

@@ -159,10 +159,25 @@ export function lineIndex(tokens: readonly Token[]): (token: number) => number {
   return (token) => index[token] ?? line;
 }
 
+/** `270 g of the 50 % solution`, where no alkali is weighed: the solution is what was weighed. */
+function asStock(named: Named, amounts: readonly Quantity[], alkaliWeighed: boolean): Named {
+  const role = named.meaning.kind === 'role' && named.meaning.id === 'solution';
+  const both = amounts.some((one) => one.dim === 'mass') && amounts.some((one) => one.dim === 'percent');
+  return role && both && !alkaliWeighed ? { ...named, meaning: { kind: 'stock', id: 'unsaid' } } : named;
+}
+
 export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
   const { items, tokens } = assembly.source;
   const scope = afterScope(tokens, items, binding);
   const lineOf = lineIndex(tokens);
+  const alkaliWeighed = binding.groups.some(
+    (group) =>
+      group.amounts.length > 0 &&
+      group.things.some((k) => {
+        const item = items[k];
+        return item?.kind === 'thing' && (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock');
+      }),
+  );
   const rows: Row[] = [];
   for (const group of binding.groups) {
     const amounts = group.amounts
@@ -170,7 +185,13 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
       .filter((item): item is Extract<Item, { kind: 'amount' }> => item?.kind === 'amount');
     for (const k of group.things) {
       const item = items[k];
-      if (item?.kind !== 'thing' || item.named.meaning.kind === 'role') continue;
+      if (item?.kind !== 'thing') continue;
+      const named = asStock(
+        item.named,
+        amounts.map((one) => one.quantity),
+        alkaliWeighed,
+      );
+      if (named.meaning.kind === 'role') continue;
       const amount =
         amounts.find(
           (one) => one.quantity.dim === 'mass' || one.quantity.dim === 'bare' || one.quantity.dim === 'parts',
@@ -181,7 +202,7 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
         amount?.quantity.dim === 'mass' ? (amounts.find((one) => one.quantity.dim === 'volume') ?? null) : null;
       const share = amounts.find((one) => one.quantity.dim === 'percent') ?? null;
       rows.push({
-        named: item.named,
+        named,
         token: item.from,
         line: lineOf(item.from),
         amount: amount?.quantity ?? null,

@@ -971,7 +971,7 @@ worth chilled iced boiled cooled frozen crushed food-grade powdered powder granu
 
 /** Words that part one ingredient from the next. */
 export const joints = split(
-  `and with in into to plus then also onto over und mit et avec y con e & + including include includes using use used or oder ou o`,
+  `and for with in into to plus then also onto over und mit et avec y con e & + including include includes using use used or oder ou o`,
 );
 
 /** Words that point from a name to its figure: `olive is 450 g`, `lye = 102 g`. */
