@@ -13,7 +13,7 @@ export type { Asked, Bot, Reply } from './bot/types.ts';
 export { inert } from './render/inert.ts';
 export { renderJson } from './render/json.ts';
 export { renderPlain } from './render/plain.ts';
-export { renderTerminal } from './render/terminal.ts';
+export { renderTerminal, wrap } from './render/terminal.ts';
 
 /** The bot with the product's own data, read when first needed. */
 export const createBot = (options: Partial<BotOptions> = {}): Bot =>

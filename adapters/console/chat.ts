@@ -1,6 +1,6 @@
 import { createInterface } from 'node:readline';
 import type { ReadStream, WriteStream } from 'node:tty';
-import { type Bot, renderPlain, renderTerminal } from '../../src/index.ts';
+import { type Bot, renderPlain, renderTerminal, wrap } from '../../src/index.ts';
 import { completions } from './complete.ts';
 import { readText } from './files.ts';
 import { isFarewell, messagesIn } from './messages.ts';
@@ -42,11 +42,11 @@ export interface Terminal {
 export function chatByTerminal(bot: Bot, commands: readonly string[], terminal: Terminal): Promise<void> {
   const { input, output, obeysControls } = terminal;
   const colour = output.hasColors();
+  const columns = () => Math.min(output.columns || usual, widest);
   const answer = (text: string) => {
     const reply = bot.ask({ ...asking, text });
-    const columns = Math.min(output.columns || usual, widest);
     const said = reply.ok ? reply.answer : reply.fault;
-    output.write(`\n${renderTerminal(said, { details: false, columns, colour })}\n\n`);
+    output.write(`\n${renderTerminal(said, { details: false, columns: columns(), colour })}\n\n`);
   };
 
   const chat = createInterface({
@@ -100,7 +100,7 @@ export function chatByTerminal(bot: Bot, commands: readonly string[], terminal: 
     restart();
   });
 
-  output.write(`${obeysControls ? marksOn : ''}${greeting}\n\n`);
+  output.write(`${obeysControls ? marksOn : ''}${wrap(greeting, columns())}\n\n`);
   chat.prompt();
   return new Promise((resolve) => {
     chat.on('close', () => {

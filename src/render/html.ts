@@ -13,7 +13,7 @@ const entities: Readonly<Record<string, string>> = {
 };
 
 /** Text as the client shows it letter by letter; a line end becomes `<br>`. */
-export const escapeHtml = (text: string): string => text.replace(/[&<>"'\n@]/g, (char) => entities[char] ?? char);
+const escapeHtml = (text: string): string => text.replace(/[&<>"'\n@]/g, (char) => entities[char] ?? char);
 
 const items = (texts: readonly string[]): string => texts.map((text) => `<li>${escapeHtml(text)}</li>`).join('');
 const paragraph = (html: string): string => (html === '' ? '' : `<p>${html}</p>`);

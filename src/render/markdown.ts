@@ -19,7 +19,7 @@ const escapeProse = (text: string): string =>
     .replace(/</g, `\\<${zeroWidthSpace}`);
 
 /** Text as the chat shows it letter by letter: no format, no mention, no link with a name, no heading, no list. */
-export function escapeMarkdown(text: string): string {
+function escapeMarkdown(text: string): string {
   let out = '';
   let from = 0;
   for (const { 0: found, index } of text.matchAll(address)) {

@@ -84,8 +84,7 @@ export function pieces(said: Answer | Fault, { details }: Extent): readonly Piec
 }
 
 /** One piece in a format. The cast joins a kind with its own function, which TypeScript cannot follow in a union. */
-export const draw = (format: Format, piece: Piece): string =>
-  (format.draw[piece.kind] as (piece: Piece) => string)(piece);
+const draw = (format: Format, piece: Piece): string => (format.draw[piece.kind] as (piece: Piece) => string)(piece);
 
 /** All pieces; one that draws nothing leaves no gap. */
 export function drawAll(format: Format, all: readonly Piece[]): string {

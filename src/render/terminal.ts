@@ -16,9 +16,13 @@ const styles: Partial<Record<PieceKind, readonly [number, number]>> = {
 const widestPlot = 64;
 
 /** Lines broken at spaces to fit the columns; a longer word stays whole, and so do a figure and its unit. */
-function wrap(text: string, columns: number): string {
+export function wrap(text: string, columns: number): string {
   const out: string[] = [];
   for (const line of text.split('\n')) {
+    if (columnsOf(line) <= columns) {
+      out.push(line);
+      continue;
+    }
     let now = '';
     for (const word of line.split(/(?<!\d) /)) {
       const longer = now === '' ? word : `${now} ${word}`;
@@ -34,12 +38,12 @@ function wrap(text: string, columns: number): string {
 }
 
 /** Plain text for a terminal: wrapped between words, pictures in letters, and colour where that is wanted. */
-export function terminal(columns: number, colour: boolean): Format {
+function terminal(columns: number, colour: boolean): Format {
   const dress =
     <K extends PieceKind>(kind: K) =>
     (piece: PieceOf<K>): string => {
       const drawn = (plain.draw[kind] as (piece: PieceOf<K>) => string)(piece);
-      const wrapped = kind === 'table' ? drawn : wrap(drawn, columns);
+      const wrapped = wrap(drawn, columns);
       const style = styles[kind];
       return colour && style ? `\x1b[${style[0]}m${wrapped}\x1b[${style[1]}m` : wrapped;
     };

@@ -135,7 +135,7 @@ test('terminal: no line is wider than the screen, no unit alone on the next, a t
     for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(columns);
     expect(text).not.toMatch(/\d\n/);
   }
-  expect(renderTerminal(said, { details: false, columns: 12, colour: false })).toContain('castor oil   100 g\n');
+  expect(renderTerminal(said, { details: false, columns: 18, colour: false })).toContain('\nlard         400 g\n');
 });
 
 const table = (rows: readonly (readonly string[])[]): Answer => ({
