@@ -274,7 +274,8 @@ function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, en
     if (slots.has(slot)) return 'none';
     slots.add(slot);
     cost += fit;
-    if (named.named.meaning.kind !== 'role' && (slot === 'amount' || slot === 'volume' || side === 'none'))
+    const aside = named.named.meaning.kind === 'role' || (named.named.meaning.kind === 'alkali' && slot === 'percent');
+    if (!aside && (slot === 'amount' || slot === 'volume' || side === 'none'))
       side = k < thing ? 'amount-first' : 'name-first';
   }
   // a volume beside a weight is the same amount said twice, or a pack

@@ -142,6 +142,9 @@ export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {
 export function rival(assembly: Assembly, rows: readonly Row[]): void {
   const { bound, items } = assembly.source;
   if (!bound.rival || bound.rival.margin > 0.35) return;
+  // shares that make a whole are no accident
+  const shares = rows.filter((row) => row.named.meaning.kind === 'fat' && row.share && !row.amount);
+  if (shares.length > 1 && Math.abs(shares.reduce((sum, row) => sum + (row.share?.value ?? 0), 0) - 1) < 0.006) return;
   const say = (binding: Binding): string =>
     binding.groups
       .flatMap((group) => {

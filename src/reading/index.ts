@@ -6,7 +6,7 @@ import { applyColumns, headUnits } from './columns.ts';
 import { itemsOf } from './items.ts';
 import { layOut } from './layout.ts';
 import { type Lexicon, makeLexicon } from './lexicon.ts';
-import { equalParts, setAside, shareBase } from './neighbours.ts';
+import { equalParts, setAside, shareBase, unitsBefore } from './neighbours.ts';
 import type { RecipeReading } from './reading.ts';
 import { scan } from './scan.ts';
 import { makeSpeller, type Speller } from './spelling.ts';
@@ -34,7 +34,7 @@ export function readRecipe(reader: Reader, input: string): RecipeReading {
   const { text } = layOut(cleaned.text);
   const prims = scan(text);
   const cut = tokenize(prims, reader.lexicon, reader.speller);
-  const tokens = equalParts(shareBase(setAside(applyColumns(cut.tokens, reader.lexicon))));
+  const tokens = equalParts(shareBase(setAside(unitsBefore(applyColumns(cut.tokens, reader.lexicon), reader.lexicon))));
   const items = itemsOf(tokens, reader.lexicon);
   const bound = bind(items, tokens);
   return assemble({

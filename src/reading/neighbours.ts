@@ -1,3 +1,6 @@
+import { unit } from '../units/units.ts';
+import { withUnit } from './columns.ts';
+import type { Lexicon } from './lexicon.ts';
 import type { Token } from './tokens.ts';
 
 /**
@@ -41,6 +44,16 @@ function costOf(tokens: readonly Token[], price: number): number | null {
   if (tokens[k]?.t === 'name') k--;
   while (k >= 0 && tokens[k]?.t === 'word' && /^(of|the|my)$/.test((tokens[k] as { text: string }).text)) k--;
   return massOf(tokens[k]) ? k : null;
+}
+
+/** Whether an amount was said in the same sentence before token `k`, so that "100 g of it" is a part of that. */
+function spokenOf(tokens: readonly Token[], k: number): boolean {
+  for (let at = k - 1; at >= 0 && k - at <= 14; at--) {
+    const token = tokens[at];
+    if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) return false;
+    if (massOf(token)) return true;
+  }
+  return false;
 }
 
 export const packed = 'the size of a vessel or a pack';
@@ -90,7 +103,8 @@ export function setAside(tokens: readonly Token[]): Token[] {
       /^(it|that|them|those|which|this)$/.test(beyond.text) &&
       !tokens
         .slice(Math.max(0, k - 3), k)
-        .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take)$/.test(one.text))
+        .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take)$/.test(one.text)) &&
+      spokenOf(tokens, k)
     )
       aside(k, 'a part of what was said');
     if (token.t === 'line' || (token.t === 'sign' && token.text === '.')) bars = -1;
@@ -131,6 +145,20 @@ export function shareBase(tokens: readonly Token[]): Token[] {
           to: token.to,
         }
       : token;
+  });
+}
+
+/** `"g": 250`, `grams = 250`: the unit stands before its figure. */
+export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): Token[] {
+  return tokens.map((token, k) => {
+    if (token.t !== 'quantity' || token.quantity.dim !== 'bare') return token;
+    let at = k - 1;
+    let pointed = false;
+    for (let sign = tokens[at]; sign?.t === 'sign' && /^["':=]$/.test(sign.text); sign = tokens[--at])
+      pointed ||= /[:=]/.test(sign.text);
+    const word = tokens[at];
+    const hit = pointed && word?.t === 'word' ? lexicon.units.next?.get(word.text)?.hit : null;
+    return hit && unit(hit).dimension === 'mass' ? { ...token, quantity: withUnit(token.quantity, hit) } : token;
   });
 }
 

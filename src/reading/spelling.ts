@@ -4,6 +4,9 @@ export function allowance(length: number): number {
   return length < 8 ? 1 : 2;
 }
 
+/** A letter left out, added or swapped is a likelier slip than one replaced: decides between names equally far. */
+const replaced = 1.01;
+
 /** Optimal string alignment distance (insert, delete, replace, swap of neighbours), given up beyond `most`. */
 export function distance(a: string, b: string, most: number): number {
   if (Math.abs(a.length - b.length) > most) return most + 1;
@@ -14,13 +17,13 @@ export function distance(a: string, b: string, most: number): number {
     let least = i;
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1];
-      let cost = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (last[j - 1] ?? 0) + (same ? 0 : 1));
+      let cost = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (last[j - 1] ?? 0) + (same ? 0 : replaced));
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
         cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
       row.push(cost);
       least = Math.min(least, cost);
     }
-    if (least > most) return most + 1;
+    if (least > most + 0.05) return most + 1;
     before = last;
     last = row;
   }
@@ -50,15 +53,16 @@ export function makeSpeller(vocabulary: () => readonly string[]): Speller {
   let known: readonly { readonly word: string; readonly mask: number }[] | null = null;
   const memo = new Map<string, readonly string[]>();
   const search = (word: string, itself: boolean): readonly string[] => {
-    let most = allowance(word.length);
+    const most = allowance(word.length);
     if (most === 0) return [];
     const mask = letters(word);
     let best: string[] = [];
+    let least = Number.POSITIVE_INFINITY;
     known ??= vocabulary().map((one) => ({ word: one, mask: letters(one) }));
     for (const one of known) {
       if (Math.abs(one.word.length - word.length) > most || bits(mask ^ one.mask) > 2 * most) continue;
       const away = distance(word, one.word, most);
-      if (away > most || (away === 0 && !itself)) continue;
+      if (away > most + 0.05 || (away === 0 && !itself)) continue;
       // a word of four letters may only lack a letter or have two of them swapped
       if (
         word.length === 4 &&
@@ -66,8 +70,9 @@ export function makeSpeller(vocabulary: () => readonly string[]): Speller {
         (one.word.length !== 4 || [...word].sort().join('') !== [...one.word].sort().join(''))
       )
         continue;
-      if (away < most) {
-        most = away;
+      if (away > least + 0.001) continue;
+      if (away < least - 0.001) {
+        least = away;
         best = [];
       }
       best.push(one.word);

@@ -140,7 +140,7 @@ function misspelt(
 
 function sortOf(word: string, lexicon: Lexicon): 'filler' | 'joint' | 'everyday' | 'unknown' {
   if (joints.has(word)) return 'joint';
-  if (fillers.has(word) || pointers.has(word)) return 'filler';
+  if (fillers.has(word) || pointers.has(word) || lexicon.units.next?.has(word)) return 'filler';
   if (everyday.has(word) || isNumberWord(word)) return 'everyday';
   return lexicon.vocabulary().roleWords.has(word) && !lexicon.names.has(word) ? 'everyday' : 'unknown';
 }
