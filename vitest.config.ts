@@ -8,14 +8,14 @@ export default defineConfig({
         test: {
           name: 'sources',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/boundaries/canary/**'],
+          exclude: ['tests/boundaries/canary/**', 'tests/deploy/**'],
         },
       },
       {
         test: {
           name: 'bundle',
-          include: ['tests/console/**/*.test.ts'],
-          globalSetup: ['deploy/build.mjs'],
+          include: ['tests/console/{ask,run}.test.ts', 'tests/deploy/**/*.test.ts'],
+          globalSetup: ['tests/bundle.ts'],
           env: { LYEWARD_START: 'dist' },
         },
       },

@@ -1,51 +1,113 @@
-// Bundles what people start: dist/ask.js (one question) and dist/run.js (the chat), with shared and lazy parts in
-// chunks beside them. `npm ci` runs this by itself (script `prepare`), under whatever Node the machine has; what it
-// makes runs on Node 24.
-import { existsSync, readdirSync, rmSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
+// Bundles what people start into dist/: the chat (run.js, with shared and lazy parts in chunks), one question (ask.cjs,
+// and what V8 compiled of it in ask.code), and the catalogue, checked and packed. `npm ci` runs this by itself (script
+// `prepare`), under whatever Node the machine has; what it makes runs on Node 24.
+import { execFileSync } from 'node:child_process';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const dist = join(root, 'dist');
-const entries = { ask: 'adapters/console/ask.ts', run: 'adapters/run.ts' };
 
-const missing = Object.values(entries).filter((entry) => !existsSync(join(root, entry)));
-if (missing.length > 0) console.warn(`build: not there yet: ${missing.join(', ')}`);
-
-/** V8 reads a large table faster as JSON text than as a literal in code. */
+/** V8 reads a table faster as JSON text than as a literal in code. */
 const tables = {
   name: 'tables',
   setup({ onLoad }) {
-    onLoad({ filter: /\.json$/ }, async ({ path }) => {
-      const compact = JSON.stringify(JSON.parse(await readFile(path, 'utf8')));
+    onLoad({ filter: /\.json$/ }, ({ path }) => {
+      const compact = JSON.stringify(JSON.parse(readFileSync(path, 'utf8')));
       return { contents: `export default JSON.parse(${JSON.stringify(compact)})`, loader: 'js' };
     });
   },
 };
 
-const { metafile } = await build({
-  absWorkingDir: root,
-  entryPoints: Object.entries(entries)
-    .filter(([, entry]) => !missing.includes(entry))
-    .map(([out, entry]) => ({ in: entry, out })),
-  outdir: 'dist',
-  bundle: true,
-  splitting: true,
-  format: 'esm',
-  platform: 'node',
+/** A bundle opens the packed catalogue instead of checking that of `data/` again. */
+const packedCatalogue = {
+  name: 'packed catalogue',
+  setup({ onLoad }) {
+    onLoad({ filter: /[\\/]src[\\/]catalogue[\\/]load\.ts$/ }, () => ({
+      contents: `export * from './load-packed.ts'`,
+      resolveDir: join(root, 'src/catalogue'),
+    }));
+  },
+};
+
+const common = { absWorkingDir: root, bundle: true, platform: 'node', logLevel: 'warning' };
+const program = {
+  ...common,
   target: 'node24',
   minifySyntax: true,
   minifyWhitespace: true,
   legalComments: 'none',
   metafile: true,
-  logLevel: 'warning',
-  plugins: [tables],
-});
+  plugins: [tables, packedCatalogue],
+  // The schema library alone is on the way to every answer; the other packages load from their own folders, late.
+  external: Object.keys(JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).dependencies).filter(
+    (name) => name !== 'zod',
+  ),
+};
 
-// What an earlier build left goes last, so that a running program never misses a chunk.
-const made = new Set(Object.keys(metafile.outputs).map((file) => file.slice('dist/'.length)));
-for (const file of existsSync(dist) ? readdirSync(dist) : []) {
-  if (!made.has(file)) rmSync(join(dist, file), { recursive: true });
+const buildChat = () =>
+  build({ ...program, entryPoints: { run: 'adapters/run.ts' }, outdir: 'dist', format: 'esm', splitting: true });
+
+const buildQuestion = () =>
+  build({
+    ...program,
+    entryPoints: { ask: 'adapters/console/ask.ts' },
+    outdir: 'dist',
+    outExtension: { '.js': '.cjs' },
+    format: 'cjs',
+    // `createRequire` takes a path as well as an address.
+    define: { 'import.meta.dirname': '__dirname', 'import.meta.url': '__filename' },
+  });
+
+async function packCatalogue() {
+  const contents = `
+    import { loadCatalogue } from './load.ts';
+    import { packCatalogue } from './pack.ts';
+    export const text = packCatalogue(loadCatalogue());`;
+  const stdin = { contents, resolveDir: join(root, 'src/catalogue') };
+  const { outputFiles } = await build({ ...common, stdin, format: 'esm', write: false, plugins: [tables] });
+  const { text } = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`);
+  writeFileSync(join(dist, 'catalogue.txt'), text);
+}
+
+/** Questions whose code is kept: the usual ways to say the usual things, a slip of spelling, a question back. */
+const usual = [
+  'is my lye ok? 450 g olive oil, 225 g coconut oil, 75 g castor oil, 102 g lye, 230 g water',
+  'Olive oil 16 oz\\nCoconut oil 8 oz\\nShea buter 2.5 oz\\nNaOH 3.7 oz\\nWater 8.5 oz',
+  'lye: olive 60 %, coconut 30 %, castor 10 %, 1 kg, superfat 8 %',
+  '500 g lard, 100 g NaOH, 150 g water',
+  'olive 700, coconut 300, lye 140, water 300',
+  '3/4 cup shea in grams',
+  'help',
+];
+
+/** Under the Node that will run it; the code kept is only as good as its compiler, and never asked of another. */
+function keepCode() {
+  const own = join(root, 'node_modules/.bin/node');
+  const keep = `
+    const script = require('./deploy/ask.cjs');
+    process.on('exit', () => require('node:fs').writeFileSync('dist/ask.code', script.createCachedData()));`;
+  execFileSync(existsSync(own) ? own : process.execPath, ['-e', keep, 'ask', '--turns', '-'], {
+    cwd: root,
+    input: usual.join('\n'),
+    stdio: ['pipe', 'ignore', 'inherit'],
+  });
+}
+
+mkdirSync(dist, { recursive: true });
+// V8 tells code of another source by its length alone: none may outlive its source.
+rmSync(join(dist, 'ask.code'), { force: true });
+try {
+  const built = await Promise.all([buildChat(), buildQuestion(), packCatalogue()]);
+  keepCode();
+  // What an earlier build left goes last, so that a running program never misses a chunk.
+  const made = built.flatMap((result) => Object.keys(result?.metafile.outputs ?? {}));
+  const kept = new Set(['dist/ask.code', 'dist/catalogue.txt', ...made]);
+  for (const file of readdirSync(dist)) if (!kept.has(`dist/${file}`)) rmSync(join(dist, file), { recursive: true });
+} catch (error) {
+  // The bundler has said what is wrong with the code; anything else is ours.
+  if (!('errors' in error)) throw error;
+  process.exitCode = 1;
 }
