@@ -1,5 +1,5 @@
 /** Edits (insert, delete, change, swap of neighbours) from one word to another. */
-function edits(a: string, b: string): number {
+export function edits(a: string, b: string): number {
   let [before, row]: [number[], number[]] = [[], Array.from({ length: b.length + 1 }, (_, j) => j)];
   for (let i = 1; i <= a.length; i++) {
     const next = [i];
