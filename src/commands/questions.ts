@@ -72,6 +72,11 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
           ask: `A superfat of ${said} can’t be: it is the share of the fat that is left over, from 0 to less than 100 %.`,
           hint: 'Write the superfat you want, for example 5 %.',
         },
+  'strength-odd': ({ said }) => ({
+    code: 'impossible',
+    ask: `A lye solution of ${said} can’t be: sodium hydroxide dissolves to about 50 %.`,
+    hint: 'Write the strength you want, for example 33 %.',
+  }),
   'purity-odd': ({ said }) => ({
     code: 'impossible',
     ask: `A purity of ${said} can’t be.`,

@@ -314,6 +314,31 @@ function size(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null
   return null;
 }
 
+/** `l40 g`, `1O0 g`, `S00 g`: letters where a digit should stand. */
+export const damaged = 'digits that cannot be read';
+
+function damagedDigits(prims: readonly Prim[], i: number): Aside | null {
+  let end = i;
+  let letters = 0;
+  let digits = 0;
+  while (end < prims.length && (end === i || prims[end]?.glued)) {
+    const prim = prims[end];
+    if (prim?.kind === 'number') digits++;
+    else if (
+      prim?.kind === 'word' &&
+      /^[OolISBZ]{1,2}$/.test(prim.raw) &&
+      (isNumber(prims[end + 1]) || (end > i && prims[end + 1]?.glued !== true))
+    )
+      letters++;
+    else break;
+    end++;
+  }
+  // "5l" is five litres, "2 o'clock" a time: a letter behind the last digit must stand for a digit before a unit
+  const last = prims.slice(i, end).at(-1);
+  if (last?.kind === 'word' && !/^[OoSBZ]$/.test(last.raw)) return null;
+  return digits > 0 && letters > 0 ? found(damaged, i, end, prims) : null;
+}
+
 const announcing: ReadonlySet<string> = new Set(['#', '<', '@', '$', '£', '€', '¥', '₹', '+', '(']);
 
 export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
@@ -321,6 +346,10 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
   if (!prim) return null;
   if (prim.kind === 'word') {
     const next = prims[i + 1];
+    if (prim.raw.length <= 2 && next?.glued && next.kind === 'number' && !prim.glued) {
+      const broken = damagedDigits(prims, i);
+      if (broken) return broken;
+    }
     if (months.has(prim.text)) return dateOrTime(prims, i);
     if (moneyBefore.has(prim.text)) return money(prims, i) ?? codeWord(prims, i, lexicon);
     if (next?.glued && prim.raw.length <= 3) return codeWord(prims, i, lexicon) ?? address(prims, i);
@@ -334,6 +363,7 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
   }
   if (prim.kind !== 'number') return null;
   return (
+    damagedDigits(prims, i) ??
     listNumber(prims, i, lexicon) ??
     size(prims, i, lexicon) ??
     dateOrTime(prims, i) ??

@@ -1,4 +1,5 @@
 import { readAlkali } from './alkali.ts';
+import { damaged } from './aside.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, orphans, rival, takenBack, twoRecipes } from './doubtful.ts';
 import { sameWithin } from './items.ts';
@@ -131,7 +132,7 @@ export function assemble(source: Source): RecipeReading {
   }));
 
   mentions(assembly, rows, roles);
-  orphans(assembly, rows);
+  orphans(assembly, rows, roles);
   looseRatio(assembly, roles);
   eitherOr(assembly);
   vagueAmounts(assembly, rows);
@@ -158,9 +159,13 @@ export function assemble(source: Source): RecipeReading {
   plausible(assembly, fats, alkali, catalogue);
   if (roles.superfat !== null && (roles.superfat >= 1 || roles.superfat < 0))
     assembly.doubts.push({ id: 'superfat-odd', said: roles.superfatSaid?.text ?? '', value: roles.superfat });
+  if (roles.concentration !== null && (roles.concentration >= 1 || roles.concentration <= 0))
+    assembly.doubts.unshift({ id: 'strength-odd', said: `${roundTo(roles.concentration * 100, 2)} %` });
   rival(assembly, rows);
 
   for (const token of tokens) {
+    if (token.t === 'aside' && token.reason === damaged)
+      assembly.doubts.push({ id: 'unplaced', said: token.numbers.map((k) => prims[k]?.raw ?? '').join(' … ') });
     if (token.t === 'aside')
       for (const k of token.numbers)
         assembly.fates.set(k, { text: prims[k]?.raw ?? '', fate: 'aside', why: token.reason });

@@ -1,11 +1,12 @@
 import type { Binding } from './bind.ts';
 import { sameWithin } from './items.ts';
 import type { Quantity } from './quantities.ts';
+import type { Roles } from './roles.ts';
 import type { Assembly, Kindred, Row } from './rows.ts';
 import { sumsOf } from './totals.ts';
 
 /** Figures that no name took. */
-export function orphans(assembly: Assembly, rows: readonly Row[]): void {
+export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
   const { items, tokens, bound } = assembly.source;
   const ingredients = rows.filter((row) => row.named.meaning.kind !== 'unknown');
   const bare = ingredients.some((row) => row.amount?.dim === 'bare');
@@ -35,6 +36,12 @@ export function orphans(assembly: Assembly, rows: readonly Row[]): void {
           .every((one) => one.t === 'word' && /^(was|it|is|maybe|even|about)$/.test(one.text))
       );
     });
+    if (quantity.dim === 'percent' && roles.superfat === null && speaksOf(assembly, 'superfat', item.from)) {
+      roles.superfat = quantity.negative ? -quantity.value : quantity.value;
+      assembly.assume('left-out', `I took ${quantity.text} as the superfat.`);
+      assembly.fate(quantity, 'used', 'superfat');
+      continue;
+    }
     const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
     if (
       quantity.dim === 'mass' &&
@@ -58,6 +65,18 @@ export function orphans(assembly: Assembly, rows: readonly Row[]): void {
       assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
     }
   }
+}
+
+/** The role is spoken of not far before token `from`. */
+function speaksOf(assembly: Assembly, role: string, from: number): boolean {
+  return assembly.source.items.some(
+    (item) =>
+      item.kind === 'thing' &&
+      item.named.meaning.kind === 'role' &&
+      item.named.meaning.id === role &&
+      item.from < from &&
+      from - item.from <= 14,
+  );
 }
 
 /** A name without an amount stands beside the figure: it may be its own. */

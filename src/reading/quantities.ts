@@ -165,13 +165,15 @@ export function quantityAt(
   let upTo: number | null = null;
   const before = prims[i - 1];
   const beforeThat = prims[i - 2];
+  const minus = before?.kind === 'word' && (before.text === 'minus' || before.text === 'negative');
   const negative =
-    before?.kind === 'sign' &&
-    before.text === '-' &&
-    (prims[i]?.glued ?? false) &&
-    (!before.glued || (beforeThat?.kind === 'sign' && /^[:=(\t]$/.test(beforeThat.text))) &&
-    i >= 2 &&
-    beforeThat?.kind !== 'line';
+    minus ||
+    (before?.kind === 'sign' &&
+      before.text === '-' &&
+      (prims[i]?.glued ?? false) &&
+      (!before.glued || (beforeThat?.kind === 'sign' && /^[:=(\t]$/.test(beforeThat.text))) &&
+      i >= 2 &&
+      beforeThat?.kind !== 'line');
 
   // 3 x 250 g
   const by = prims[end];

@@ -31,7 +31,7 @@ export type Doubt =
   | { readonly id: 'unplaced'; readonly said: string }
   | { readonly id: 'two-readings'; readonly said: string; readonly first: string; readonly second: string }
   | { readonly id: 'implausible'; readonly alkaliGrams: number; readonly fatGrams: number }
-  | { readonly id: 'purity-odd'; readonly said: string }
+  | { readonly id: 'purity-odd' | 'strength-odd'; readonly said: string }
   | { readonly id: 'superfat-odd'; readonly said: string; readonly value: number }
   | { readonly id: 'corrected'; readonly said: string };
 
