@@ -135,6 +135,7 @@ function makeContext(load: () => Catalogue, style: Style): Context {
     },
     style,
     commands,
+    last: { recipe: null, working: [] },
   };
 }
 

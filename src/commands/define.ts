@@ -3,6 +3,7 @@ import type { Catalogue } from '../catalogue/types.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import type { Style } from '../units/print.ts';
 import type { OptionTable, Values } from './options.ts';
+import type { Kept, Last, Step } from './kept.ts';
 
 /** `caustic`: touches lye, hot lye or raw soap; `heat`: hot pots and flammable vapour; `plain`: neither. */
 export type Risk = 'caustic' | 'heat' | 'plain';
@@ -20,11 +21,17 @@ export interface Said<R extends Risk = Risk> {
   readonly caution: Caution<R>;
   readonly actions: readonly Action[];
   readonly result: Readonly<Record<string, unknown>>;
+  /** The recipe of the answer, for the turns that follow. */
+  readonly kept?: Kept;
+  /** How its figures were found, the main one first; worked out only when `explain` asks. */
+  readonly working?: () => readonly Step[];
 }
 
 /** What a command does not answer; about caustic things it, too, carries a caution. */
 export interface Refusal<R extends Risk = Risk> extends Fault {
   readonly caution: Caution<R>;
+  /** The request that a short answer to this question makes ("batch", "grams"); null where it answers nothing. */
+  readonly complete?: (answer: string) => Taken | null;
 }
 
 export interface Context {
@@ -34,6 +41,8 @@ export interface Context {
   readonly read: (text: string) => RecipeReading;
   readonly style: Style;
   readonly commands: readonly AnyCommand[];
+  /** What the person who asks worked on before, in this place. Using it is told in the answer. */
+  readonly last: Last;
 }
 
 export interface Request<O extends OptionTable = OptionTable> {
@@ -61,7 +70,7 @@ export type AnyCommand = {
 }[Risk];
 
 /** A request whose options were checked against the command's table. */
-interface Taken {
+export interface Taken {
   readonly text: string;
   readonly options: Readonly<Record<string, unknown>>;
 }

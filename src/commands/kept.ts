@@ -1,0 +1,39 @@
+/** What one turn leaves for the next: the recipe of an answer and the working of its figures. */
+import type { Recipe } from '../engine/recipe.ts';
+import type { RecipeReading } from '../reading/reading.ts';
+
+export interface Kept {
+  /** What the person wrote, as a correction will change it. */
+  readonly reading: RecipeReading;
+  /** In amounts to weigh. */
+  readonly recipe: Recipe;
+  /** Superfat asked for, as a share; null where nobody asked. */
+  readonly superfat: number | null;
+}
+
+/** One step of a reckoning. Numbers are unrounded; `shown` is the step as a person reads it. */
+export interface Step {
+  /** What it finds, as it stands in a sentence: "superfat". */
+  readonly name: string;
+  /** Words that ask for it beside those of its name. */
+  readonly asked: readonly string[];
+  readonly formula: string;
+  readonly inputs: readonly { readonly name: string; readonly value: number; readonly unit: string }[];
+  readonly value: number;
+  readonly unit: string;
+  /** "1 − 98 ÷ 104.7 = 6.4 %" */
+  readonly shown: string;
+  /** With its locator, and whether it is from memory. */
+  readonly source: string;
+  /** Where the formula holds. */
+  readonly range?: string;
+  /** How sure the figure is and what drives that. */
+  readonly sure?: string;
+}
+
+export interface Last {
+  /** The last recipe; null without one. */
+  readonly recipe: Kept | null;
+  /** How the figures of the last answer that had any were found; empty without one. */
+  readonly working: readonly Step[];
+}
