@@ -2,8 +2,8 @@ import type { Action, Block, Fault, NonEmpty, Result } from '../answer/types.ts'
 import type { Catalogue } from '../catalogue/types.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import type { Style } from '../units/print.ts';
-import type { OptionTable, Values } from './options.ts';
 import type { Kept, Last, Step } from './kept.ts';
+import type { OptionTable, Values } from './options.ts';
 
 /** `caustic`: touches lye, hot lye or raw soap; `heat`: hot pots and flammable vapour; `plain`: neither. */
 export type Risk = 'caustic' | 'heat' | 'plain';
