@@ -1,52 +1,38 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { assemble } from './assemble.ts';
 import { bind } from './bind.ts';
-import { clean } from './clean.ts';
-import { applyColumns, headUnits } from './columns.ts';
-import { itemsOf } from './items.ts';
-import { layOut } from './layout.ts';
-import { type Lexicon, makeLexicon } from './lexicon.ts';
-import { equalParts, setAside, shareBase, unitsBefore } from './neighbours.ts';
+import { itemize, type Reader } from './itemize.ts';
+import { makeLexicon } from './lexicon.ts';
 import type { RecipeReading } from './reading.ts';
-import { scan } from './scan.ts';
-import { makeSpeller, type Speller } from './spelling.ts';
-import { tokenize } from './tokens.ts';
+import type { Settled } from './settle.ts';
+import { makeSpeller } from './spelling.ts';
 
+export type { Reader } from './itemize.ts';
 export type { Assumption, Doubt, Fate, Purity, ReadAmount, RecipeReading } from './reading.ts';
 
 /** Longest post that is read, in characters. */
 export const longestPost = 100_000;
-
-export interface Reader {
-  readonly lexicon: Lexicon;
-  readonly speller: Speller;
-  readonly catalogue: Catalogue;
-}
 
 export function makeReader(catalogue: Catalogue): Reader {
   const lexicon = makeLexicon(catalogue);
   return { lexicon, speller: makeSpeller(() => lexicon.vocabulary().spelt), catalogue };
 }
 
-/** What a post says of one batch, with what was assumed and what stays unclear; time linear in its length. */
-export function readRecipe(reader: Reader, input: string): RecipeReading {
-  const cleaned = clean(input);
-  const { text } = layOut(cleaned.text);
-  const prims = scan(text);
-  const cut = tokenize(prims, reader.lexicon, reader.speller);
-  const tokens = equalParts(shareBase(setAside(unitsBefore(applyColumns(cut.tokens, reader.lexicon), reader.lexicon))));
-  const items = itemsOf(tokens, reader.lexicon);
-  const bound = bind(items, tokens);
-  return assemble({
+/**
+ * What a post says of one batch, with what was assumed and what stays unclear; time linear in its length. `settled`:
+ * what its writer answered to doubts about it.
+ */
+export function readRecipe(reader: Reader, input: string, settled: Settled | null = null): RecipeReading {
+  const { items: written, units, ...cut } = itemize(reader, input);
+  const items = settled ? settled.items(written, cut.tokens) : written;
+  const bound = bind(items, cut.tokens);
+  const reading = assemble({
+    ...cut,
     catalogue: reader.catalogue,
     lexicon: reader.lexicon,
-    prims,
-    tokens,
     items,
-    bound,
-    units: headUnits(tokens, reader.lexicon),
-    text,
-    disordered: cleaned.disordered,
-    struck: cleaned.struck,
+    bound: settled?.rival && bound.rival ? { best: bound.rival.binding, rival: null } : bound,
+    units: settled?.unit ? { sections: [], global: new Set([settled.unit]) } : units,
   });
+  return settled ? settled.reading(reading) : reading;
 }

@@ -1,0 +1,45 @@
+import type { Catalogue } from '../catalogue/types.ts';
+import { clean } from './clean.ts';
+import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
+import { type Item, itemsOf } from './items.ts';
+import { layOut } from './layout.ts';
+import type { Lexicon } from './lexicon.ts';
+import { equalParts, setAside, shareBase, unitsBefore } from './neighbours.ts';
+import { type Prim, scan } from './scan.ts';
+import type { Speller } from './spelling.ts';
+import { type Token, tokenize } from './tokens.ts';
+
+export interface Reader {
+  readonly lexicon: Lexicon;
+  readonly speller: Speller;
+  readonly catalogue: Catalogue;
+}
+
+/** A text cut into names and amounts, before anything is bound: of a post, an answer or a correction. */
+export interface Cut {
+  readonly text: string;
+  readonly prims: readonly Prim[];
+  readonly tokens: readonly Token[];
+  readonly items: readonly Item[];
+  readonly units: HeadUnits;
+  readonly disordered: boolean;
+  readonly struck: readonly string[];
+}
+
+export function itemize(reader: Reader, input: string): Cut {
+  const { lexicon, speller } = reader;
+  const { text: plain, disordered, struck } = clean(input);
+  const { text } = layOut(plain);
+  const prims = scan(text);
+  const cut = tokenize(prims, lexicon, speller);
+  const tokens = equalParts(shareBase(setAside(unitsBefore(applyColumns(cut.tokens, lexicon), lexicon))));
+  return {
+    text,
+    prims,
+    tokens,
+    items: itemsOf(tokens, lexicon),
+    units: headUnits(tokens, lexicon),
+    disordered,
+    struck,
+  };
+}
