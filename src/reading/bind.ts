@@ -159,7 +159,7 @@ interface Chain {
 }
 
 const start: Chain = { cost: 0, back: null, group: null, side: 'none', orphan: -1, mention: -1 };
-const kept = 8;
+const kept = 6;
 const longestGroup = 12;
 /** Rows of one list pull together: what it costs to turn from `450 g olive` to `olive 450 g`. */
 const turn = 1.4;
@@ -248,6 +248,8 @@ type Found = { readonly cost: number; readonly side: Side; readonly group: Group
 
 /** The group made of items `begin` to `end`; `stop` where no longer one that ends here can be a group either. */
 function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, end: number, unitful: boolean): Found {
+  const first = items[begin];
+  if (end - begin > 6 && first?.kind === 'amount' && !first.quantity.each) return 'stop';
   const things: number[] = [];
   const amounts: number[] = [];
   for (let k = begin; k < end; k++) (items[k]?.kind === 'thing' ? things : amounts).push(k);

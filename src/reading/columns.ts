@@ -23,7 +23,18 @@ interface Line {
   readonly to: number;
 }
 
-export function linesOf(tokens: readonly Token[]): Line[] {
+const linesKnown = new WeakMap<readonly Token[], readonly Line[]>();
+
+export function linesOf(tokens: readonly Token[]): readonly Line[] {
+  let lines = linesKnown.get(tokens);
+  if (!lines) {
+    lines = cutLines(tokens);
+    linesKnown.set(tokens, lines);
+  }
+  return lines;
+}
+
+function cutLines(tokens: readonly Token[]): Line[] {
   const lines: Line[] = [];
   let from = 0;
   tokens.forEach((token, k) => {

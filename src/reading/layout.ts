@@ -51,39 +51,38 @@ function csvBlocks(lines: readonly string[], separator: string): Set<number> {
   return found;
 }
 
+const quoteMark = /^[ \t]*(?:>[ \t]?)+/;
+
 export function layOut(text: string): LaidOut {
   let quoted = false;
-  let lines = text
-    .replace(/(\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '$1')
-    .split('\n')
-    .map((line) => {
-      const plain = line.replace(/^[ \t]*(?:>[ \t]?)+/, '');
+  let lines = text.replace(/(\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '$1').split('\n');
+  if (text.includes('>'))
+    lines = lines.map((line) => {
+      const plain = line.replace(quoteMark, '');
       if (plain !== line) quoted = true;
       return plain;
     });
-  lines = lines
-    // code fences and rules
-    .filter((line) => !/^\s*(```|~~~)/.test(line))
-    .map((line) => {
-      const trimmed = line.trim();
-      if (/^[\s|:+=_-]{3,}$/.test(trimmed) && /[-=_]/.test(trimmed))
-        return trimmed.includes('|') || trimmed.includes('+') ? null : '';
-      if (/^\|.*\|$/.test(trimmed) || (trimmed.match(/\|/g)?.length ?? 0) >= 2 || /\S\s\|\s\S/.test(trimmed))
-        return trimmed.replace(/^\||\|$/g, '').replace(/[ \t]*\|[ \t]*/g, '\t');
-      return line;
-    })
-    .filter((line): line is string => line !== null);
+  if (/```|~~~|[|_]|---|===/.test(text)) lines = lines.map(ruled).filter((line): line is string => line !== null);
   for (const separator of [';', ',']) {
+    if (!text.includes(separator)) continue;
     const rows = csvBlocks(lines, separator);
     if (rows.size > 0) lines = lines.map((line, k) => (rows.has(k) ? csvCells(line, separator).join('\t') : line));
   }
-  // bold, italics, code and headings of Markdown
-  const out = lines
-    .map((line) => line.replace(/(\p{L}|\))[ ]?\.{2,}[ ]?(?=\d)/gu, '$1: '))
-
-    .join('\n')
-    .replace(/^[ ]*#{1,6}[ ]+(?=\p{L})/gmu, '')
-    .replace(/\*\*|__|`/g, '')
-    .replace(/(^|[\s(])[*_](\S[^*_\n]{0,80}?\S|\S)[*_](?=[\s).,:;!?]|$)/gm, '$1$2');
+  let out = lines.join('\n');
+  if (out.includes('..')) out = out.replace(/(\p{L}|\))[ ]?\.{2,}[ ]?(?=\d)/gu, '$1: ');
+  if (out.includes('#')) out = out.replace(/^[ ]*#{1,6}[ ]+(?=\p{L})/gmu, '');
+  if (/[*_`]/.test(out))
+    out = out.replace(/\*\*|__|`/g, '').replace(/(^|[\s(])[*_](\S[^*_\n]{0,80}?\S|\S)[*_](?=[\s).,:;!?]|$)/gm, '$1$2');
   return { text: out, quoted };
+}
+
+/** A row of a Markdown table as cells; null for a code fence or the rule under a heading row. */
+function ruled(line: string): string | null {
+  const trimmed = line.trim();
+  if (/^(```|~~~)/.test(trimmed)) return null;
+  if (/^[\s|:+=_-]{3,}$/.test(trimmed) && /[-=_]/.test(trimmed))
+    return trimmed.includes('|') || trimmed.includes('+') ? null : '';
+  if (/^\|.*\|$/.test(trimmed) || trimmed.split('|').length > 2 || /\S\s\|\s\S/.test(trimmed))
+    return trimmed.replace(/^\||\|$/g, '').replace(/[ \t]*\|[ \t]*/g, '\t');
+  return line;
 }

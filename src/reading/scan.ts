@@ -19,41 +19,111 @@ export type Prim =
       readonly at: number;
     };
 
-const pattern =
-  /(\n(?:[ \t]*\n)*)|([ ]{3,}|[ ]*\t[ ]*)|([ ]+)|([0-9]+(?:[.,'][0-9]+)*)|([.,][0-9]+)|(\p{L}[\p{L}\p{M}]*(?:'\p{L}+)?)|(.)/gsu;
+const tab = 9;
+const newline = 10;
+const space = 32;
+const apostrophe = 39;
+
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+const isPoint = (code: number): boolean => code === 44 || code === 46;
+
+function isLetter(text: string, i: number, code: number): boolean {
+  if (code < 0x80) return (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
+  return /^\p{L}/u.test(String.fromCodePoint(text.codePointAt(i) ?? 0));
+}
+
+const isMark = (text: string, i: number, code: number): boolean => code >= 0x300 && /^\p{M}/u.test(text[i] ?? '');
 
 /** Words, numerals, signs and line ends, in order; every character but plain spaces is in one of them. */
 export function scan(text: string): Prim[] {
   const prims: Prim[] = [];
   let glued = false;
-  for (const match of text.matchAll(pattern)) {
-    const raw = match[0];
-    const at = match.index;
-    if (match[3] !== undefined) {
+  let i = 0;
+  while (i < text.length) {
+    const at = i;
+    const code = text.charCodeAt(i);
+    if (code === newline) {
+      i = endOfLines(text, i);
+      prims.push({ kind: 'line', text: i - at > 1 ? 'blank' : 'line', raw: text.slice(at, i), glued: false, at });
       glued = false;
-      continue;
-    }
-    if (match[1] !== undefined) {
-      prims.push({ kind: 'line', text: raw.length > 1 ? 'blank' : 'line', raw, glued: false, at });
+    } else if (code === space || code === tab) {
+      while (text.charCodeAt(i) === space) i++;
+      const tabbed = text.charCodeAt(i) === tab;
+      if (tabbed) {
+        i++;
+        while (text.charCodeAt(i) === space) i++;
+      }
+      // three spaces part columns as a tab does
+      if (tabbed || i - at >= 3) prims.push({ kind: 'sign', text: '\t', raw: text.slice(at, i), glued: false, at });
       glued = false;
-      continue;
-    }
-    if (match[2] !== undefined) {
-      prims.push({ kind: 'sign', text: '\t', raw, glued: false, at });
-      glued = false;
-      continue;
-    }
-    if (match[4] !== undefined || match[5] !== undefined) {
-      // ".5" right behind a word or number is a full stop and a number
-      const leading = match[5] !== undefined;
-      if (leading && raw[0] === ',') {
-        prims.push({ kind: 'sign', text: ',', raw: ',', glued, at });
-        prims.push({ kind: 'number', text: raw.slice(1), raw: raw.slice(1), glued: true, at: at + 1 });
-      } else prims.push({ kind: 'number', text: raw, raw, glued, at });
-    } else if (match[6] !== undefined)
+    } else if (isDigit(code)) {
+      i = endOfNumber(text, i);
+      const raw = text.slice(at, i);
+      prims.push({ kind: 'number', text: raw, raw, glued, at });
+      glued = true;
+    } else if (code === 46 && isDigit(text.charCodeAt(i + 1))) {
+      i = endOfDigits(text, i + 1);
+      const raw = text.slice(at, i);
+      prims.push({ kind: 'number', text: raw, raw, glued, at });
+      glued = true;
+    } else if (isLetter(text, i, code)) {
+      i = endOfWord(text, i);
+      const raw = text.slice(at, i);
       prims.push({ kind: 'word', text: fold(raw).replaceAll("'", ''), raw, glued, at });
-    else prims.push({ kind: 'sign', text: raw, raw, glued, at });
-    glued = true;
+      glued = true;
+    } else {
+      i += code >= 0xd800 && code < 0xdc00 ? 2 : 1;
+      const raw = text.slice(at, i);
+      prims.push({ kind: 'sign', text: raw, raw, glued, at });
+      glued = true;
+    }
   }
   return prims;
+}
+
+function endOfLines(text: string, from: number): number {
+  let end = from + 1;
+  for (let i = end; i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    if (code === newline) end = i + 1;
+    else if (code !== space && code !== tab) break;
+  }
+  return end;
+}
+
+function endOfDigits(text: string, from: number): number {
+  let i = from;
+  while (isDigit(text.charCodeAt(i))) i++;
+  return i;
+}
+
+/** Digits with points, commas or apostrophes between them. */
+function endOfNumber(text: string, from: number): number {
+  let i = endOfDigits(text, from);
+  for (;;) {
+    const code = text.charCodeAt(i);
+    if (!(isPoint(code) || code === apostrophe) || !isDigit(text.charCodeAt(i + 1))) return i;
+    i = endOfDigits(text, i + 1);
+  }
+}
+
+/** Letters with their marks, and one apostrophe between letters. */
+function endOfWord(text: string, from: number): number {
+  let i = from;
+  let apostrophes = 0;
+  while (i < text.length) {
+    const code = text.charCodeAt(i);
+    if (isLetter(text, i, code)) i += code >= 0xd800 && code < 0xdc00 ? 2 : 1;
+    else if (isMark(text, i, code)) i++;
+    else if (
+      code === apostrophe &&
+      apostrophes === 0 &&
+      i + 1 < text.length &&
+      isLetter(text, i + 1, text.charCodeAt(i + 1))
+    ) {
+      apostrophes++;
+      i++;
+    } else return i;
+  }
+  return i;
 }

@@ -36,6 +36,9 @@ function nameAt(
   lexicon: Lexicon,
   first?: readonly string[],
 ): NameHit | null {
+  const head = prims[i];
+  const heads = first ?? words[i] ?? (head?.kind === 'line' || head?.kind === 'sign' ? [] : [head?.text ?? '']);
+  if (!heads.some((word) => lexicon.names.has(word) || lexicon.names.has(singular(word)))) return null;
   let best: NameHit | null = null;
   let rival: Entry | null = null;
   const take = (hit: NameHit): void => {
