@@ -15,10 +15,7 @@ export function assumptionsOf(reading: RecipeReading): string[] {
     const unit = inUnit.exec(text);
     if (name?.[1] && name[2] && (id === 'plain-name' || id === 'abbreviation')) {
       const meant = inSentence(name[2]);
-      // "coconut" is coconut oil: no need to say so.
-      if (meant !== `${name[1].toLowerCase()} oil` && meant !== name[1].toLowerCase()) {
-        plain.push(`"${name[1]}" as ${meant}`);
-      } else plain.push(`"${name[1]}" as ${meant}`);
+      if (meant !== name[1].toLowerCase()) plain.push(`"${name[1]}" as ${meant}`);
     } else if (unit?.[1] && unit[2]) units.set(unit[2], [...(units.get(unit[2]) ?? []), `"${unit[1]}"`]);
     else if (name?.[1] && name[2] && id === 'spelling') rest.push(`I took "${name[1]}" as ${inSentence(name[2])}.`);
     else rest.push(text);

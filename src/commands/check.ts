@@ -10,7 +10,7 @@ import { beforeMixing, excessCaution, thinCaution } from './cautions.ts';
 import { type Context, defineCommand } from './define.ts';
 import { detailsOf } from './details.ts';
 import { mostPressing } from './questions.ts';
-import { readLine } from './read-line.ts';
+import { countedLine, readLine } from './read-line.ts';
 import { pureLine, recipeOf, USUAL_STEP, type Weighed } from './recipe.ts';
 import { recipeOptions } from './recipe-options.ts';
 import { refused } from './refusals.ts';
@@ -85,6 +85,7 @@ function bodyOf({ recipe, dry }: Weighed, figures: CheckFigures, reading: Recipe
     afterLine(recipe, figures, style),
     dry ? null : waterLine(figures, style),
     readLine(recipe, reading, style),
+    countedLine(recipe, figures, style),
     nextLine(recipe, figures, style),
   ];
   return texts.filter((text) => text !== null).map(line);
@@ -117,7 +118,7 @@ export function takenOf(
 /** What the other purities that potassium hydroxide is sold at would do to the superfat. */
 function otherPurities(recipe: Recipe, catalogue: Catalogue, style: Style): string {
   const at = (purity: number): string => percent(superfatAtPurity(recipe, catalogue.fats, 'koh', purity), style);
-  return ` (the label says): at 85 % the superfat would be ${at(0.85)}, at 100 % ${at(1)}`;
+  return `: at 85 % the superfat would be ${at(0.85)}, at 100 % ${at(1)}. The label says which`;
 }
 
 function cautionOf({ verdict }: CheckFigures) {

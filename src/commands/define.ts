@@ -1,5 +1,7 @@
 import type { Action, Block, Fault, NonEmpty, Result } from '../answer/types.ts';
+import type { HeatData } from '../catalogue/heat-types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
+import type { Reader } from '../reading/index.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import type { Style } from '../units/print.ts';
 import type { Kept, Last, Step } from './kept.ts';
@@ -39,6 +41,10 @@ export interface Context {
   readonly catalogue: Catalogue;
   /** What a post says; the last reading is kept, so that guessing a command costs no second one. */
   readonly read: (text: string) => RecipeReading;
+  /** For commands that read more of a text than a recipe. */
+  readonly reader: Reader;
+  /** Read from `data/heat/` at first use: only the commands about heat and scent need it. */
+  readonly heat: HeatData;
   readonly style: Style;
   readonly commands: readonly AnyCommand[];
   /** What the person who asks worked on before, in this place. Using it is told in the answer. */

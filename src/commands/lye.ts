@@ -6,16 +6,16 @@ import type { Recipe } from '../engine/recipe.ts';
 import { USUAL_WATER, type WaterRule } from '../engine/water.ts';
 import { toWeigh, USUAL_SUPERFAT } from '../engine/weigh.ts';
 import type { RecipeReading } from '../reading/reading.ts';
-import { mass, massAtMost, massBoth, number, percent, percentRange, type Style } from '../units/print.ts';
+import { mass, massAtMost, massBoth, percent, percentRange, type Style } from '../units/print.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { beforeMixing, thinCaution, untilClear } from './cautions.ts';
 import { styleFor } from './check.ts';
 import { defineCommand, type Refusal } from './define.ts';
 import { detailsOf } from './details.ts';
 import type { OptionTable, Values } from './options.ts';
-import { alkaliAmounts, alkaliName, chance, listed } from './phrases.ts';
+import { alkaliAmounts, alkaliName, chance } from './phrases.ts';
 import { mostPressing } from './questions.ts';
-import { readLine } from './read-line.ts';
+import { countedLine, readLine } from './read-line.ts';
 import { partsOf, pureLine, purityOf, USUAL_STEP } from './recipe.ts';
 import { recipeOptions } from './recipe-options.ts';
 import { refused } from './refusals.ts';
@@ -227,7 +227,7 @@ function leadOf(recipe: Recipe, { superfat, verdict }: CheckFigures, style: Styl
   const left = percent(superfat.nominal, style);
   const tail =
     verdict === 'thin-margin'
-      ? `it leaves about ${left} of the fat, and alkali left over is ${chance(superfat.chanceOfExcess)}`
+      ? `it leaves about ${left} of the fat, but excess alkali is ${chance(superfat.chanceOfExcess)}`
       : `it leaves about ${left} of the fat (superfat)`;
   return `Weigh ${alkali}${water}: ${tail}.`;
 }
@@ -240,17 +240,14 @@ function bodyOf(recipe: Recipe, figures: CheckFigures, reading: RecipeReading, s
       ? `between ${percent(-superfat.low, style)} too much alkali and ${percent(superfat.high, style)} fat left over`
       : `${percentRange(superfat.low, superfat.high, style)} left over`;
   const zero = alkaliAmounts(needed.atZero, (grams) => mass(grams, style, step));
-  const liquids = listed(
-    recipe.liquids.map(({ liquid, grams }) => `${number(grams, 0, style)} g ${liquid.name.toLowerCase()}`),
-  );
   return [
     `Fats differ from lot to lot: expect ${range}. With ${zero} nothing would be left over.`,
-    ...(liquids ? [`Water of the ${liquids} is counted.`] : []),
     ...(recipe.after.length > 0
       ? [`With the fat added after the cook: ${percent(superfat.withAfter, style)} left over in the bar.`]
       : []),
     waterLine(figures, style),
     readLine({ ...recipe, alkali: [], waterGrams: reading.waterGrams ?? 0 }, reading, style),
+    ...[countedLine(recipe, figures, style)].filter((line) => line !== null),
     ...(reading.alkali.length > 0
       ? [
           `You wrote ${alkaliAmounts(

@@ -8,14 +8,20 @@ export const alkaliName: Readonly<Record<AlkaliId, string>> = {
   koh: 'potassium hydroxide (KOH)',
 };
 
-/** "Olive oil, virgin" inside a sentence: "olive oil (virgin)". */
+/** "Olive oil, virgin" inside a sentence: "olive oil (virgin)"; "Maize (corn) oil": "maize (corn) oil". */
 export function inSentence(name: string): string {
-  const [head = name, ...rest] = name.split(', ');
-  const plain = /^[A-Z][a-z]/.test(head) ? head[0]?.toLowerCase() + head.slice(1) : head;
-  const [before, inner] = plain.split(/ \((.*)\)$/);
-  const more = [...(inner ? [inner] : []), ...rest.map((part) => part.replace(/ ?\((.*)\)/, ', $1'))];
-  return more.length > 0 ? `${before} (${more.join(', ')})` : plain;
+  const small = /^[A-Z][a-z]/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+  const comma = small.search(/, (?![^(]*\))/);
+  const head = comma < 0 ? small : small.slice(0, comma);
+  const rest = comma < 0 ? '' : small.slice(comma + 2).replace(/ ?\((.*)\)/, ', $1');
+  if (rest === '') return small;
+  const inner = /^(.*) \((.*)\)$/.exec(head);
+  return inner ? `${inner[1]} (${inner[2]}, ${rest})` : `${head} (${rest})`;
 }
+
+/** What a figure is of, as the reader names it: alkali whole, everything else as in a sentence. */
+export const ofName = (of: string): string =>
+  of === 'Sodium hydroxide' ? alkaliName.naoh : of === 'Potassium hydroxide' ? alkaliName.koh : inSentence(of);
 
 /** The everyday name of anything in the catalogue, for the middle of a sentence. */
 export function nameOf(id: string, catalogue: Catalogue): string {
@@ -46,6 +52,7 @@ export function chance(p: number): string {
   if (p < 0.001) return 'very unlikely';
   if (p < 0.025) return `unlikely (about 1 in ${Math.round(1 / p / 10) * 10 || 10})`;
   if (p < 0.3) return `possible (about 1 in ${Math.round(1 / p)})`;
-  if (p <= 0.95) return `likely as not (about ${Math.round(p * 10)} in 10)`;
+  if (p <= 0.7) return `about as likely as not`;
+  if (p <= 0.95) return `likely (about ${Math.round(p * 10)} in 10)`;
   return 'almost certain';
 }

@@ -4,7 +4,7 @@ import type { Doubt, RecipeReading } from '../reading/reading.ts';
 import { number, percent, readMass, type Style } from '../units/print.ts';
 import { untilClear } from './cautions.ts';
 import type { Context, Refusal } from './define.ts';
-import { listed, nameOf } from './phrases.ts';
+import { listed, nameOf, ofName } from './phrases.ts';
 import { soFar } from './read-line.ts';
 
 type Code = 'unclear' | 'impossible' | 'refused';
@@ -14,7 +14,7 @@ interface Question {
   readonly ask: string;
   readonly hint: string;
   readonly candidates?: readonly string[];
-  /** The question itself repeats what was read. */
+  /** What was understood so far would only mislead. */
   readonly whole?: true;
 }
 
@@ -24,12 +24,12 @@ interface Around {
   readonly style: Style;
 }
 
-type Of<Id extends Doubt['id']> = Extract<Doubt, { id: Id }>;
+/** The doubt with this id; some share one shape under several ids. */
+type Of<Id extends Doubt['id'], D extends Doubt = Doubt> = D extends Doubt ? (Id extends D['id'] ? D : never) : never;
 
 const unitWord: Readonly<Record<string, string>> = { g: 'grams', kg: 'kilograms', oz: 'ounces', lb: 'pounds' };
 
-/** The reader names what a figure is of with a capital: "Olive oil, virgin". */
-const small = (of: string): string => (/^[A-Z][a-z]/.test(of) ? of.charAt(0).toLowerCase() + of.slice(1) : of);
+const isAlkali = (of: string): boolean => /hydroxide|^lye$/i.test(of);
 
 const names = (ids: readonly string[], catalogue: Catalogue): readonly string[] =>
   ids.map((id) => nameOf(id, catalogue));
@@ -39,12 +39,13 @@ const oneOf = (candidates: readonly string[]): string =>
 
 const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => Question } = {
   disordered: () => ({
-    ask: 'A figure in this post is shown in another order than it is stored.',
+    ask: 'A figure in this post is shown in another order than it is stored, so I can’t trust it.',
     hint: 'Type the amounts again by hand, without copying them.',
   }),
   'two-recipes': () => ({
     ask: 'I see two recipes in this post. Which one?',
     hint: 'Paste the one you mean, alone.',
+    whole: true,
   }),
   corrected: ({ said }) => ({
     ask: `The post corrects itself at "${said}". Which figure counts?`,
@@ -52,13 +53,13 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
   }),
   negative: ({ said, of }) => ({
     code: 'impossible',
-    ask: `${said} of ${small(of)}: an amount can’t be below nothing.`,
-    hint: `Write the amount of ${small(of)} again.`,
+    ask: `${said.replace('-', '−')} of ${ofName(of)}: an amount can’t be below nothing.`,
+    hint: `Write the amount of ${ofName(of)} again.`,
   }),
   zero: ({ said, of }) => ({
     code: 'impossible',
-    ask: `${said} of ${small(of)}: there is nothing to reckon with.`,
-    hint: `Write how much ${small(of)} it is, or leave that line out.`,
+    ask: `${said} of ${ofName(of)}: there is nothing to reckon with.`,
+    hint: `Write how much ${ofName(of)} it is, or leave that line out.`,
   }),
   'superfat-odd': ({ said, value }) =>
     value < 0
@@ -101,17 +102,21 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
     hint: oneOf(names(candidates, catalogue)),
     candidates: names(candidates, catalogue),
   }),
-  'which-alkali': ({ said }) => ({
-    ask: `Which alkali is "${said}"?`,
-    hint: 'Look at the label: NaOH is sodium hydroxide (hard bars), KOH is potassium hydroxide (soft and liquid soap).',
-    candidates: ['NaOH', 'KOH'],
-  }),
+  'which-alkali': ({ said }, { catalogue }) => {
+    const typed = said.toLowerCase();
+    const known = catalogue.ambiguous.find(({ names: all }) => all.includes(typed));
+    return {
+      ask: `Which alkali is "${said}"?${known ? ` ${known.why}` : ''}`,
+      hint: 'Look at the label: NaOH is sodium hydroxide (hard bars), KOH is potassium hydroxide (soft and liquid soap).',
+      candidates: ['NaOH', 'KOH'],
+    };
+  },
   'alkali-volume': ({ said }) => ({
     ask: `How much does "${said}" weigh? Dry alkali by volume can be off by a third.`,
     hint: 'Weigh it and tell me the grams. Is it a solution? Then tell me its strength in per cent too.',
   }),
   'alkali-percent': ({ said, of }) => ({
-    ask: `What is the ${said} at the ${small(of)}: how pure it is, or how strong its solution?`,
+    ask: `What is the ${said} at the ${ofName(of)}: how pure it is, or how strong its solution?`,
     hint: 'Answer for example "pure", "90 % pure" or "50 % solution".',
     candidates: [`${said} pure`, `${said} solution`],
   }),
@@ -133,7 +138,7 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
     };
   },
   range: ({ said, of }) => ({
-    ask: `${said} of ${small(of)}: which figure shall I take?`,
+    ask: `${said} of ${ofName(of)}: which figure shall I take?`,
     hint: 'Answer with one amount, the one you weigh.',
   }),
   decimal: ({ said, readings: [first, second] }, { style }) => ({
@@ -141,17 +146,26 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
     hint: 'Answer with the one you mean.',
     candidates: [readMass(first, style), readMass(second, style)],
   }),
-  'two-amounts': ({ of, said }) => ({
-    ask: `Two amounts of ${small(of)}: ${listed(said)}. Which one, or both together?`,
-    hint: `Answer ${listed([...said.map((one) => `"${one}"`), '"both"'], 'or')}.`,
-    candidates: [...said, 'both'],
-  }),
+  'two-amounts': ({ of, said }) => {
+    const isShare = said.some((one) => one.includes('%'));
+    const candidates = isShare ? said : [...said, 'both'];
+    return {
+      ask: `Two amounts of ${ofName(of)}: ${listed(said)}. Which one${isShare ? '' : ', or both together'}?`,
+      hint: `Answer ${listed(
+        candidates.map((one) => `"${one}"`),
+        'or',
+      )}.`,
+      candidates,
+    };
+  },
   'no-amount': ({ of }) => ({
-    ask: `How much ${small(of)}?`,
-    hint: 'Answer with its weight, for example "250 g", or "none".',
+    ask: `How much ${ofName(of)}?`,
+    hint: isAlkali(of)
+      ? 'Answer with its weight, for example "105 g"; or write "lye" before the fats, and I work it out.'
+      : 'Answer with its weight, for example "250 g", or "none".',
   }),
   'units-disagree': ({ said, also, of }) => ({
-    ask: `${said} and ${also} of ${small(of)} are not the same weight. Which one counts?`,
+    ask: `${said} and ${also} of ${ofName(of)} are not the same weight. Which one counts?`,
     hint: 'Answer with the one you weigh.',
     candidates: [said, also],
   }),
@@ -161,7 +175,7 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
     candidates: ['no total'],
   }),
   'shares-disagree': ({ of, said, weighed }, { style }) => ({
-    ask: `For ${small(of)} the post says ${percent(said, style)}, its weight is ${percent(weighed, style)} of the fats. Which counts?`,
+    ask: `For ${ofName(of)} the post says ${percent(said, style)}, its weight is ${percent(weighed, style)} of the fats. Which counts?`,
     hint: 'Answer "weights", or paste it again with the right figures.',
     candidates: ['weights'],
   }),
@@ -177,10 +191,14 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
     ask: `What is the ${said} of?`,
     hint: 'Answer with the name that belongs to it, or paste it again with each amount beside its name.',
   }),
-  'two-readings': ({ first, second }) => ({
-    ask: `I can read this in two ways: ${first}; or ${second}.`,
-    hint: 'Paste it again, one ingredient on a line.',
-  }),
+  'two-readings': ({ first, second }) => {
+    const short = first.length < 30 && second.length < 30;
+    return {
+      ask: `I can read this in two ways: ${first}; or ${second}.`,
+      hint: short ? 'Answer with the one you mean.' : 'Paste it again, one ingredient on a line.',
+      candidates: short ? [first, second] : [],
+    };
+  },
   implausible: ({ alkaliGrams, fatGrams }, { style }) => ({
     ask: `${readMass(alkaliGrams, style)} alkali for ${readMass(fatGrams, style)} fat is far from what any soap takes.`,
     hint: `Check units and decimal points: ${number(fatGrams, 0, style)} g of usual fats take about ${number(fatGrams * 0.14, 0, style)} g sodium hydroxide (NaOH).`,
@@ -200,8 +218,8 @@ export function mostPressing(reading: RecipeReading, _command: string, context: 
   if (!doubt) return null;
   const style: Style = { ...context.style, massUnit: reading.ounces ? 'oz' : context.style.massUnit };
   const around = { reading, catalogue: context.catalogue, style };
-  const { code = 'unclear', ask, hint, candidates = [] } = worded(doubt, around);
-  const understood = code === 'unclear' ? soFar(reading, context.catalogue, style) : '';
+  const { code = 'unclear', ask, hint, candidates = [], whole } = worded(doubt, around);
+  const understood = code === 'unclear' && !whole ? soFar(reading, context.catalogue, style) : '';
   return {
     code,
     message: ask,

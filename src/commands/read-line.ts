@@ -1,9 +1,11 @@
 /** "I read: …": everything that was understood of a post, in one compact line. */
 import type { Catalogue } from '../catalogue/types.ts';
+import { eatenBy, gramsOf } from '../engine/alkali.ts';
+import type { CheckFigures } from '../engine/check.ts';
 import type { Recipe } from '../engine/recipe.ts';
 import type { RecipeReading } from '../reading/reading.ts';
-import { number, readMass, type Style } from '../units/print.ts';
-import { alkaliAmounts, inSentence, listed, nameOf } from './phrases.ts';
+import { mass, number, readMass, type Style } from '../units/print.ts';
+import { alkaliAmounts, alkaliName, inSentence, listed, nameOf } from './phrases.ts';
 
 /** Share of the fats cooked, without the decimal that would only be noise. */
 const share = (grams: number, total: number, style: Style): string => {
@@ -14,6 +16,7 @@ const share = (grams: number, total: number, style: Style): string => {
 export function readLine(recipe: Recipe, reading: RecipeReading, style: Style): string {
   const total = recipe.fats.reduce((sum, { grams }) => sum + grams, 0);
   const one = (name: string, grams: number): string => `${name} ${readMass(grams, style)}`;
+  const isStock = recipe.alkali.length > 0 && reading.alkali.some(({ stock }) => stock);
   const fats = recipe.fats.map(({ fat, grams }) =>
     recipe.fats.length > 1
       ? `${one(inSentence(fat.name), grams)} (${share(grams, total, style)})`
@@ -21,7 +24,7 @@ export function readLine(recipe: Recipe, reading: RecipeReading, style: Style): 
   );
   const parts = [
     listed(fats),
-    alkaliAmounts(recipe.alkali, (grams) => readMass(grams, style)),
+    alkaliAmounts(recipe.alkali, (grams) => readMass(grams, style)) + (isStock ? ' out of the solution' : ''),
     ...(recipe.waterGrams > 0 ? [one('water', recipe.waterGrams)] : []),
     ...recipe.liquids.map(({ liquid, grams }) => one(inSentence(liquid.name), grams)),
     ...recipe.acids.map(({ acid, grams }) => one(inSentence(acid.name), grams)),
@@ -33,6 +36,22 @@ export function readLine(recipe: Recipe, reading: RecipeReading, style: Style): 
     ...(after.length > 0 ? [`After the cook: ${listed(after)}.`] : []),
     ...(others.length > 0 ? [`Takes no alkali: ${listed(others)}.`] : []),
   ].join(' ');
+}
+
+/** What counts in the reckoning beside fats and alkali: the fat of milk, the alkali that acids eat. */
+export function countedLine(recipe: Recipe, { milkFats }: CheckFigures, style: Style): string | null {
+  const fat = milkFats.reduce((sum, { grams }) => sum + grams, 0);
+  const milks = recipe.liquids.filter(({ liquid }) => liquid.fatShare > 0).map(({ liquid }) => inSentence(liquid.name));
+  const acids = recipe.acids.map(({ acid }) => inSentence(acid.name));
+  const parts = [
+    ...(fat > 0 ? [`the fat of the ${listed(milks)} (about ${mass(fat, style)})`] : []),
+    ...(acids.length > 0
+      ? [
+          `the alkali that ${listed(acids)} takes first (${mass(gramsOf('naoh', eatenBy(recipe.acids)), style, 0.1)} as ${alkaliName.naoh})`,
+        ]
+      : []),
+  ];
+  return parts.length > 0 ? `Counted too: ${listed(parts)}.` : null;
 }
 
 /** What stands fast while something else is asked. */

@@ -21,12 +21,22 @@ function compared(superfat: number, asked: number, isUsual: boolean, style: Styl
   const gap = Math.round((superfat - asked) * 1000) / 10;
   const what = `${isUsual ? 'the usual' : 'the'} ${percent(asked, style)}${isUsual ? '' : ' you want'}`;
   if (Math.abs(gap) < 0.6) return `close to ${what}`;
-  const much = Math.abs(gap) < 4.5 ? 'a little ' : '';
+  const much = Math.abs(gap) < 4 ? 'a little ' : '';
   return `${much}${gap > 0 ? 'more' : 'less'} than ${what}`;
 }
 
 /** One sentence: what it means for the person. */
 export function leadOf(recipe: Recipe, figures: CheckFigures, isUsual: boolean, style: Style): string {
+  const { lye, verdict } = figures;
+  const verdictSaid = verdictLead(recipe, figures, isUsual, style);
+  const undissolved =
+    lye.waterGrams > 0 && (lye.dissolving === 'will-not-dissolve' || lye.dissolving === 'below-floor');
+  return undissolved && verdict !== 'excess-alkali'
+    ? verdictSaid.replace(/\.$/, ', but the water is too little to dissolve it.')
+    : verdictSaid;
+}
+
+function verdictLead(recipe: Recipe, figures: CheckFigures, isUsual: boolean, style: Style): string {
   const { superfat, verdict, needed } = figures;
   const left = percent(superfat.nominal, style);
   switch (verdict) {
@@ -36,11 +46,11 @@ export function leadOf(recipe: Recipe, figures: CheckFigures, isUsual: boolean, 
       return `Too much alkali: about ${extra} more than these fats can take up. Don’t mix it like this.`;
     }
     case 'thin-margin':
-      return `Tight: about ${left} of the fat should be left over (superfat), but alkali left over instead is ${chance(superfat.chanceOfExcess)}.`;
+      return `Tight: about ${left} of the fat should be left over (superfat), but excess alkali is ${chance(superfat.chanceOfExcess)}.`;
     case 'usual':
       return `Your ${alkalisOf(recipe)} fits: about ${left} of the fat is left over (superfat), ${compared(superfat.nominal, needed.asked, isUsual, style)}.`;
     case 'fat-rich':
-      return `No burn, but rich: about ${left} of the fat is left over (superfat), ${compared(superfat.nominal, needed.asked, isUsual, style)}.`;
+      return `Rich: about ${left} of the fat is left over (superfat), ${compared(superfat.nominal, needed.asked, isUsual, style)}; the bar is milder but softer.`;
     case 'alkali-short':
       return `Too little alkali: about ${left} of the fat would be left over, and the bar soft, greasy and soon rancid.`;
   }
@@ -55,18 +65,12 @@ export function needLine(recipe: Recipe, figures: CheckFigures, style: Style): s
   const step = recipe.scaleStepGrams;
   const have = alkaliAmounts(recipe.alkali, (grams) => massAtMost(grams, style, step));
   const several = recipe.alkali.filter(({ grams }) => grams > 0).length > 1;
-  const zero = amounts(needed.atZero, several, (grams) => mass(grams, style, step));
-  const asked = amounts(needed.atAsked, several, (grams) => massAtMost(roundDown(grams, step), style, step));
-  return `You have ${have}. These fats need about ${zero} for nothing left over${
-    needed.asked > 0 ? `, ${asked} to leave ${percent(needed.asked, style)}` : ''
+  const zero = listed(needed.atZero.map(({ grams }) => mass(grams, style, step)));
+  const asked = listed(needed.atAsked.map(({ grams }) => massAtMost(roundDown(grams, step), style, step)));
+  return `You have ${have}. These fats need about ${zero}${several ? ' of them' : ''} for nothing left over${
+    needed.asked > 0 ? `, ${asked} to leave at least ${percent(needed.asked, style)}` : ''
   }.`;
 }
-
-const amounts = (
-  alkali: CheckFigures['needed']['atZero'],
-  several: boolean,
-  print: (grams: number) => string,
-): string => (several ? alkaliAmounts(alkali, print) : listed(alkali.map(({ grams }) => print(grams))));
 
 /** The interval of the superfat in words and figures. */
 export function spreadLine(recipe: Recipe, figures: CheckFigures, style: Style): string {
@@ -77,13 +81,13 @@ export function spreadLine(recipe: Recipe, figures: CheckFigures, style: Style):
     const print = (grams: number): string => mass(grams, style, recipe.scaleStepGrams);
     return free > 0
       ? `Even if these fats are the most demanding of their kind (${print(most)}), about ${print(free)} would stay free.`
-      : `Fats differ from lot to lot: with luck these take it all up (to ${print(most)}), but alkali left over is ${chance(superfat.chanceOfExcess)}.`;
+      : `Fats differ from lot to lot: with luck these take it all up (to ${print(most)}), but excess alkali is ${chance(superfat.chanceOfExcess)}.`;
   }
   const range =
     superfat.low < 0
       ? `between ${percent(-superfat.low, style)} too much alkali and ${percent(superfat.high, style)} fat left over`
       : `${percentRange(superfat.low, superfat.high, style)} left over`;
-  const tail = verdict === 'thin-margin' ? '' : ` Alkali left over is ${chance(superfat.chanceOfExcess)}.`;
+  const tail = verdict !== 'usual' ? '' : ` Excess alkali is ${chance(superfat.chanceOfExcess)}.`;
   return `Fats differ from lot to lot: expect ${range}.${tail}`;
 }
 
@@ -111,19 +115,20 @@ export function nextLine(recipe: Recipe, figures: CheckFigures, style: Style): s
   const { verdict, needed, mixUp, superfat } = figures;
   const step = recipe.scaleStepGrams;
   const instead = alkaliAmounts(needed.atAsked, (grams) => massAtMost(roundDown(grams, step), style, step));
-  const leaving = `leaves ${percent(needed.asked, style)}`;
   if (mixUp) {
     const meant = alkaliName[mixUp.meant];
     const purity = mixUp.purity === 1 ? 'pure' : percent(mixUp.purity, style);
-    return `Is it ${meant}? As ${meant}, ${purity}, this amount would leave ${percent(mixUp.superfat, style)}: look at the label.`;
+    return `Is it ${meant}? As that, ${purity}, this amount would leave ${percent(mixUp.superfat, style)} of the fat: look at the label.`;
   }
   switch (verdict) {
     case 'excess-alkali': {
-      const factor = number(gramsOf(recipe.alkali) / gramsOf(needed.atAsked), 2, style);
-      return `Weigh ${instead} instead (${leaving}). Already mixed? Gloves on, and don’t use it: it needs ${factor} times the fats.`;
+      const fats = gramsOf(recipe.fats) * (gramsOf(recipe.alkali) / gramsOf(needed.atAsked) - 1);
+      return `Weigh ${instead} instead. Already mixed? Gloves on, and don’t use it: it needs about ${mass(fats, style, step)} more of these fats, and another cook.`;
     }
     case 'thin-margin':
-      return `For a margin weigh ${instead} (${leaving}).`;
+      return superfat.nominal < needed.asked
+        ? `For a margin weigh ${instead}.`
+        : 'A finer scale or a larger batch gives a margin.';
     case 'fat-rich':
     case 'alkali-short':
       return `For ${percent(needed.asked, style)} weigh ${instead}.`;

@@ -36,23 +36,13 @@ export function warningsOf(
       `A scale that shows ${mass(recipe.scaleStepGrams, grams)} is coarse for this batch: half a step moves the superfat by ${percent(scale.shift, style)}. Use a finer one, or at least ${number(scale.leastFactor, 1, style)} times the batch.`,
     );
   }
-  if (recipe.acids.length > 0) {
-    out.push(
-      `${listed(recipe.acids.map(({ acid }) => inSentence(acid.name)))} eats alkali before the fats do: counted.`,
-    );
-  }
-  if (figures.milkFats.length > 0) {
-    const fat = figures.milkFats.reduce((sum, one) => sum + one.grams, 0);
-    out.push(
-      `The fat of the ${listed(recipe.liquids.filter(({ liquid }) => liquid.fatShare > 0).map(({ liquid }) => inSentence(liquid.name)))} (about ${mass(fat, style)}) takes alkali too: counted.`,
-    );
-  }
   if (recipe.liquids.some(({ liquid }) => liquid.sugars)) {
-    out.push('Its sugars heat up and brown in lye: freeze it, add slowly, keep the window open.');
+    const sweet = recipe.liquids.filter(({ liquid }) => liquid.sugars).map(({ liquid }) => inSentence(liquid.name));
+    out.push(`The sugar of the ${listed(sweet)} heats up and browns in lye: use it frozen, add slowly, window open.`);
   }
   if (fromMemory.length > 0) {
     out.push(
-      `The value for ${listed(fromMemory.map((id) => nameOf(id, catalogue)))} is from memory, not yet read in a source: ask the supplier.`,
+      `From memory, not yet read in a source: the saponification value of ${listed(fromMemory.map((id) => nameOf(id, catalogue)))}.`,
     );
   }
   if (secondRoute && !secondRoute.agrees) {
