@@ -15,7 +15,7 @@ if (!existsSync(filename)) {
   execFileSync(process.execPath, [join(__dirname, 'build.mjs')], { stdio: ['ignore', 2, 2] });
 }
 
-const script = new Script(`(function(require,__dirname,__filename){${readFileSync(filename, 'utf8')}\n})`, {
+const script = new Script(`(function(require,__dirname,__filename){${readFileSync(filename, 'latin1')}\n})`, {
   filename,
   cachedData: existsSync(compiled) ? readFileSync(compiled) : undefined,
   importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,

@@ -41,22 +41,23 @@ export function processTimes(commands: readonly (readonly string[])[], rounds: n
   return times.map(median);
 }
 
-/** Resident memory in MB of a process left idle with its standard input open: median of five starts. */
-export async function idleMegabytes(args: readonly string[]): Promise<number> {
+/**
+ * Resident memory in MB, median of five starts, of a process on a terminal that was told `lines` and is then left
+ * alone. The terminal is that of util-linux's `script`.
+ */
+export async function idleMegabytes(args: readonly string[], lines: readonly string[] = []): Promise<number> {
+  const command = [process.execPath, ...args].map((word) => `'${word}'`).join(' ');
   const seen: number[] = [];
   for (let start = 0; start < 5; start += 1) {
-    const child = spawn(process.execPath, args, { stdio: ['pipe', 'ignore', 'ignore'] });
-    await pause(1000);
-    if (child.exitCode !== null) throw new Error(`${args.join(' ')} did not stay open`);
-    seen.push(residentKilobytes(child.pid ?? 0) / 1024);
-    child.kill('SIGKILL');
+    const terminal = spawn('script', ['-qec', `exec ${command}`, '/dev/null'], { stdio: ['pipe', 'ignore', 'ignore'] });
+    for (const line of lines) {
+      await pause(500);
+      terminal.stdin.write(`${line}\n`);
+    }
+    await pause(1500);
+    const pid = readFileSync(`/proc/${terminal.pid}/task/${terminal.pid}/children`, 'utf8').trim();
+    seen.push(Number(/VmRSS:\s+(\d+) kB/.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1]) / 1024);
+    terminal.kill('SIGKILL');
   }
   return median(seen);
-}
-
-function residentKilobytes(pid: number): number {
-  if (process.platform === 'linux') {
-    return Number(/VmRSS:\s+(\d+) kB/.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1]);
-  }
-  return Number(spawnSync('ps', ['-o', 'rss=', '-p', `${pid}`], { encoding: 'utf8' }).stdout);
 }
