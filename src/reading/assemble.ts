@@ -1,12 +1,12 @@
 import { readAlkali } from './alkali.ts';
-import { damaged } from './aside.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, orphans, rival, takenBack, twoRecipes } from './doubtful.ts';
+import { settleFates } from './fates.ts';
 import { sameWithin } from './items.ts';
 import { mentions, unsaid, vagueAmounts } from './missing.ts';
 import { unknownNames } from './names.ts';
 import { decimals, plausible } from './plausible.ts';
-import type { Fate, ReadAmount, RecipeReading } from './reading.ts';
+import type { ReadAmount, RecipeReading } from './reading.ts';
 import { type Roles, readRoles } from './roles.ts';
 import {
   Assembly,
@@ -78,7 +78,7 @@ function weighed(assembly: Assembly, rows: readonly Row[], roles: Roles): Row[] 
 }
 
 export function assemble(source: Source): RecipeReading {
-  const { tokens, bound, catalogue, prims } = source;
+  const { tokens, bound, catalogue } = source;
   const assembly = new Assembly(source);
   const binding = bound.best;
   if (source.disordered) assembly.doubts.push({ id: 'disordered' });
@@ -163,23 +163,7 @@ export function assemble(source: Source): RecipeReading {
     assembly.doubts.unshift({ id: 'strength-odd', said: `${roundTo(roles.concentration * 100, 2)} %` });
   rival(assembly, rows);
 
-  for (const token of tokens) {
-    if (token.t === 'aside' && token.reason === damaged)
-      assembly.doubts.push({ id: 'unplaced', said: token.numbers.map((k) => prims[k]?.raw ?? '').join(' … ') });
-    if (token.t === 'aside')
-      for (const k of token.numbers)
-        assembly.fates.set(k, { text: prims[k]?.raw ?? '', fate: 'aside', why: token.reason });
-    if (token.t === 'quantity' && ['temperature', 'time', 'length'].includes(token.quantity.dim))
-      assembly.fate(
-        token.quantity,
-        'aside',
-        token.quantity.dim === 'time' ? 'a time' : token.quantity.dim === 'length' ? 'a size' : 'a temperature',
-      );
-    if (token.t === 'name')
-      for (let k = token.from; k < token.to; k++)
-        if (prims[k]?.kind === 'number')
-          assembly.fates.set(k, { text: prims[k]?.raw ?? '', fate: 'used', why: `part of the name "${token.text}"` });
-  }
+  const fates = settleFates(assembly);
   const waterShareRow = of('water').find((row) => row.share && !row.amount);
   return {
     fats,
@@ -201,11 +185,6 @@ export function assemble(source: Source): RecipeReading {
     ounces: assembly.unitsSeen.length > 0 && assembly.unitsSeen.every((id) => id === 'oz' || id === 'lb'),
     assumptions: assembly.assumptions,
     doubts: assembly.doubts,
-    fates: [
-      ...[...assembly.fates.entries()].sort((a, b) => a[0] - b[0]).map(([, fate]) => fate),
-      ...source.struck.flatMap((passage) =>
-        (passage.match(/\d+(?:[.,]\d+)*/g) ?? []).map((text): Fate => ({ text, fate: 'aside', why: 'crossed out' })),
-      ),
-    ],
+    fates,
   };
 }

@@ -66,6 +66,7 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
       const item = items[k];
       if (item?.kind !== 'amount') continue;
       const { quantity } = item;
+      if (item.same) assembly.fate(item.same, 'used', 'the same in another unit');
       const aside = asideRoles[role];
       const value = quantity.dim === 'percent' ? quantity.value : quantity.value / 100;
       switch (role) {

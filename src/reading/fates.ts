@@ -1,0 +1,41 @@
+import { damaged } from './aside.ts';
+import type { Fate } from './reading.ts';
+import type { Assembly } from './rows.ts';
+
+const reasons: Readonly<Record<string, string>> = { time: 'a time', length: 'a size', temperature: 'a temperature' };
+
+/**
+ * What became of every figure of the post, in order. A figure that nothing has used or set aside by now makes the post
+ * unclear: none is ever dropped.
+ */
+export function settleFates(assembly: Assembly): Fate[] {
+  const { tokens, prims, struck } = assembly.source;
+  const set = (k: number, fate: Fate['fate'], why: string): void => {
+    const prim = prims[k];
+    if (prim) assembly.fates.set(k, { text: prim.raw, fate, why });
+  };
+  for (const token of tokens) {
+    if (token.t === 'aside') {
+      if (token.reason === damaged)
+        assembly.doubts.push({ id: 'unplaced', said: token.numbers.map((k) => prims[k]?.raw ?? '').join(' … ') });
+      for (const k of token.numbers) set(k, token.reason === damaged ? 'unclear' : 'aside', token.reason);
+    }
+    if (token.t === 'quantity') {
+      const reason = reasons[token.quantity.dim];
+      if (reason) assembly.fate(token.quantity, 'aside', reason);
+    }
+    for (let k = token.from; k < token.to; k++) {
+      if (prims[k]?.kind !== 'number' || assembly.fates.has(k)) continue;
+      if (token.t === 'name') set(k, 'used', `part of the name "${token.text}"`);
+      else if (token.t === 'quantity' && token.quantity.unit && !token.quantity.numbers.includes(k))
+        set(k, 'used', 'part of a unit');
+      else {
+        set(k, 'unclear', 'no name takes it');
+        assembly.doubts.push({ id: 'unplaced', said: prims[k]?.raw ?? '' });
+      }
+    }
+  }
+  const inOrder = [...assembly.fates.entries()].sort((a, b) => a[0] - b[0]).map(([, fate]) => fate);
+  const crossed = struck.flatMap((passage) => passage.match(/\d+(?:[.,]\d+)*/g) ?? []);
+  return [...inOrder, ...crossed.map((text): Fate => ({ text, fate: 'aside', why: 'crossed out' }))];
+}

@@ -1,0 +1,168 @@
+/** Slips of the fingers in the small words and units of a question, and letters that stand for a unit. */
+import type { Lexicon } from './lexicon.ts';
+import { isNumberWord } from './numbers.ts';
+import type { Prim } from './scan.ts';
+import { allowance, distance } from './spelling.ts';
+import { everyday, fillers, joints, pointers } from './words.ts';
+
+/** Short words whose slips no distance would tell from other short words. */
+const shortSlips: Readonly<Record<string, string>> = {
+  mny: 'many',
+  manny: 'many',
+  mch: 'much',
+  mcuh: 'much',
+  muhc: 'much',
+  muvh: 'much',
+  hw: 'how',
+  hwo: 'how',
+  wat: 'what',
+  waht: 'what',
+  wht: 'what',
+  wot: 'what',
+  wats: 'whats',
+  wots: 'whats',
+  wich: 'which',
+};
+
+/** Words that tell what is asked, worth recognising through a slip. */
+const asking = [
+  'many',
+  'much',
+  'convert',
+  'weigh',
+  'weight',
+  'water',
+  'extra',
+  'solution',
+  'concentration',
+  'strength',
+  'stock',
+  'ratio',
+  'saponification',
+  'iodine',
+  'melting',
+  'melt',
+  'point',
+  'density',
+  'percent',
+  'memory',
+];
+
+/** Units as they are written out; a slip of one counts only where a unit may stand. */
+const unitWords = [
+  'gram',
+  'grams',
+  'ounce',
+  'ounces',
+  'pound',
+  'pounds',
+  'kilo',
+  'kilos',
+  'kilogram',
+  'kilograms',
+  'stone',
+  'cups',
+  'pint',
+  'pints',
+  'quart',
+  'quarts',
+  'gallon',
+  'gallons',
+  'litre',
+  'litres',
+  'liter',
+  'liters',
+  'millilitre',
+  'millilitres',
+  'milliliter',
+  'milliliters',
+  'tablespoon',
+  'tablespoons',
+  'teaspoon',
+  'teaspoons',
+  'inch',
+  'inches',
+  'metre',
+  'metres',
+  'meters',
+  'centimetre',
+  'centimetres',
+  'centimeters',
+  'millimetre',
+  'millimetres',
+  'millimeters',
+  'celsius',
+  'fahrenheit',
+  'centigrade',
+  'fluid',
+  'tbsp',
+];
+
+const before: ReadonlySet<string> = new Set(['in', 'to', 'into', 'as', 'many', 'much', 'of', 'a', 'an', 'per', '=']);
+const after: ReadonlySet<string> = new Set(['in', 'to', 'into', 'as', '=', '?', '.', ',', 'by', 'x', '→']);
+
+const isPlain = (word: string, lexicon: Lexicon): boolean =>
+  everyday.has(word) ||
+  fillers.has(word) ||
+  joints.has(word) ||
+  pointers.has(word) ||
+  isNumberWord(word) ||
+  lexicon.names.has(word) ||
+  lexicon.vocabulary().known.has(word);
+
+function nearest(word: string, known: readonly string[]): string | null {
+  let most = allowance(word.length);
+  let best: string | null = null;
+  for (const one of known) {
+    if (one[0] !== word[0] && most < 2) continue;
+    const away = distance(word, one, most);
+    if (away > most) continue;
+    best = one;
+    most = away - 1;
+    if (most < 0) break;
+  }
+  return best;
+}
+
+const isFigure = (prim: Prim | undefined): boolean =>
+  prim?.kind === 'number' || (prim?.kind === 'word' && isNumberWord(prim.text));
+
+/** `in f`, `180 f`, `°c`: letters that stand for a temperature, where the text speaks of temperatures. */
+function temperatureLetters(prims: readonly Prim[]): ReadonlySet<number> {
+  const found = new Set<number>();
+  let spoken = false;
+  for (const [i, prim] of prims.entries()) {
+    if (/^(celsius|fahrenheit|centigrade|celcius|farenheit|kelvin|degrees?|degs?|temp|temperature)$/.test(prim.text))
+      spoken = true;
+    if (prim.text === '°') spoken = true;
+    if (prim.kind !== 'word' || (prim.text !== 'c' && prim.text !== 'f')) continue;
+    const previous = prims[i - 1];
+    if (isFigure(previous) || (previous && /^(in|to|into|as|=|\?|many|°|degrees?|deg)$/.test(previous.text)))
+      found.add(i);
+  }
+  return found.size >= 2 || (found.size === 1 && spoken) ? found : new Set();
+}
+
+/** The same prims with slips mended; their places and number stay. */
+export function mend(prims: readonly Prim[], lexicon: Lexicon): Prim[] {
+  const letters = temperatureLetters(prims);
+  return prims.map((prim, i) => {
+    if (prim.kind !== 'word') return prim;
+    const { text } = prim;
+    const previous = prims[i - 1];
+    const next = prims[i + 1];
+    if (letters.has(i) && !/^(°|degrees?|degs?)$/.test(previous?.text ?? ''))
+      return { ...prim, text: text === 'c' ? 'celsius' : 'fahrenheit', raw: text.toUpperCase() };
+    // "10 in to cm", "how many cm in 10 in?"
+    if (text === 'in' && isFigure(previous) && (!next || next.kind === 'line' || after.has(next.text)))
+      return { ...prim, text: 'inch' };
+    const short = Object.hasOwn(shortSlips, text) ? shortSlips[text] : undefined;
+    if (short) return { ...prim, text: short };
+    if (text.length < 4 || isPlain(text, lexicon)) return prim;
+    const asked = nearest(text, asking);
+    if (asked) return { ...prim, text: asked };
+    const unitPlace = isFigure(previous) || (previous && before.has(previous.text)) || !next || next.kind !== 'word';
+    const unit = unitPlace ? nearest(text, unitWords) : null;
+    return unit ? { ...prim, text: unit } : prim;
+  });
+}

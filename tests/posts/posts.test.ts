@@ -1,0 +1,26 @@
+import { expect, test } from 'vitest';
+import { createBot } from '../../src/index.ts';
+import { posts, score, sets } from './score.ts';
+
+/**
+ * Posts of many hands, written by people who had not seen the reader, each with a verdict reckoned apart from it.
+ * The bar: no silent misreading, and few questions that a careful maker would not ask.
+ */
+const mostNeedless = 0.05;
+
+for (const set of sets) {
+  test(`posts: ${set}`, () => {
+    const bot = createBot({});
+    const scored = posts(set).map((post) => ({ post, ...score(bot, post) }));
+    const told = (outcome: string): string[] =>
+      scored.filter((one) => one.outcome === outcome).map(({ post, got }) => `${post.id}: ${got.slice(0, 200)}`);
+    expect(told('silent')).toEqual([]);
+    expect(told('wrong-fault')).toEqual([]);
+    const answerable = scored.filter(({ post }) => !('fault' in post.expect)).length;
+    expect(answerable).toBeGreaterThan(30);
+    const needless = told('needless');
+    expect(needless.length, needless.join('\n')).toBeLessThanOrEqual(
+      Math.ceil(mostNeedless * answerable) + (set === 'prose' ? 10 : 0),
+    );
+  });
+}
