@@ -21,14 +21,19 @@ const tables = {
   },
 };
 
-/** A bundle opens the packed catalogue instead of checking that of `data/` again. */
-const packedCatalogue = {
-  name: 'packed catalogue',
+/** A bundle opens what lies packed beside it instead of the files of `data/`. */
+const packed = {
+  name: 'packed data',
   setup({ onLoad }) {
-    onLoad({ filter: /[\\/]src[\\/]catalogue[\\/]load\.ts$/ }, () => ({
-      contents: `export * from './load-packed.ts'`,
-      resolveDir: join(root, 'src/catalogue'),
-    }));
+    for (const [file, instead] of [
+      ['load', 'load-packed'],
+      ['heat-files', 'heat-packed'],
+    ]) {
+      onLoad({ filter: new RegExp(`[\\\\/]src[\\\\/]catalogue[\\\\/]${file}\\.ts$`) }, () => ({
+        contents: `export * from './${instead}.ts'`,
+        resolveDir: join(root, 'src/catalogue'),
+      }));
+    }
   },
 };
 
@@ -40,7 +45,7 @@ const program = {
   minifyWhitespace: true,
   legalComments: 'none',
   metafile: true,
-  plugins: [tables, packedCatalogue],
+  plugins: [tables, packed],
   // The schema library alone is on the way to every answer; the other packages load from their own folders, late.
   external: Object.keys(JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).dependencies).filter(
     (name) => name !== 'zod',
@@ -70,15 +75,21 @@ async function buildQuestion() {
   return result;
 }
 
-async function packCatalogue() {
+async function packData() {
   const contents = `
+    import { loadHeat } from './heat.ts';
+    import { readHeat } from './heat-files.ts';
     import { loadCatalogue } from './load.ts';
     import { packCatalogue } from './pack.ts';
-    export const text = packCatalogue(loadCatalogue());`;
+    export const catalogue = packCatalogue(loadCatalogue());
+    loadHeat();
+    export const heat = JSON.stringify(readHeat());`;
   const stdin = { contents, resolveDir: join(root, 'src/catalogue') };
-  const { outputFiles } = await build({ ...common, stdin, format: 'esm', write: false, plugins: [tables] });
-  const { text } = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`);
-  writeFileSync(join(dist, 'catalogue.txt'), text);
+  const define = { 'import.meta.dirname': JSON.stringify(stdin.resolveDir) };
+  const { outputFiles } = await build({ ...common, stdin, format: 'esm', write: false, define, plugins: [tables] });
+  const { catalogue, heat } = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`);
+  writeFileSync(join(dist, 'catalogue.txt'), catalogue);
+  writeFileSync(join(dist, 'heat.json'), heat);
 }
 
 /** Questions whose code is kept: the usual ways to say the usual things, a slip of spelling, a question back. */
@@ -109,11 +120,11 @@ mkdirSync(dist, { recursive: true });
 // V8 tells code of another source by its length alone: none may outlive its source.
 rmSync(join(dist, 'ask.code'), { force: true });
 try {
-  const built = await Promise.all([buildChat(), buildQuestion(), packCatalogue()]);
+  const built = await Promise.all([buildChat(), buildQuestion(), packData()]);
   keepCode();
   // What an earlier build left goes last, so that a running program never misses a chunk.
   const made = built.flatMap((result) => Object.keys(result?.metafile.outputs ?? {}));
-  const kept = new Set(['dist/ask.code', 'dist/catalogue.txt', ...made]);
+  const kept = new Set(['dist/ask.code', 'dist/catalogue.txt', 'dist/heat.json', ...made]);
   for (const file of readdirSync(dist)) if (!kept.has(`dist/${file}`)) rmSync(join(dist, file), { recursive: true });
 } catch (error) {
   // The bundler has said what is wrong with the code; anything else is ours.

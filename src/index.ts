@@ -3,6 +3,7 @@
 import type { Picture } from './answer/types.ts';
 import { type BotOptions, createBot as createCore } from './bot/core.ts';
 import type { Bot } from './bot/types.ts';
+import { loadHeat } from './catalogue/heat.ts';
 import { loadCatalogue } from './catalogue/load.ts';
 import { commands } from './commands/registry.ts';
 import type { Drawing } from './render/picture/draw.ts';
@@ -17,7 +18,7 @@ export { renderTerminal, wrap } from './render/terminal.ts';
 
 /** The bot with the product's own data, read when first needed. */
 export const createBot = (options: Partial<BotOptions> = {}): Bot =>
-  createCore({ catalogue: loadCatalogue, ...options });
+  createCore({ catalogue: loadCatalogue, heat: loadHeat, ...options });
 
 /** Words that begin a request. */
 export const commandNames: readonly string[] = commands.map(({ id }) => id);

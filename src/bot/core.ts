@@ -1,5 +1,6 @@
 /** Request → first aid, if somebody is hurt → command, said or guessed → answer or fault. */
 import type { Answer, Fault } from '../answer/types.ts';
+import type { HeatData } from '../catalogue/heat-types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
 import { untilClear } from '../commands/cautions.ts';
 import type { AnyCommand, Context, Said } from '../commands/define.ts';
@@ -8,7 +9,7 @@ import { takeOptions } from '../commands/options.ts';
 import { commands } from '../commands/registry.ts';
 import { longestPost, makeReader, type Reader, type RecipeReading, readRecipe } from '../reading/index.ts';
 import { number, plainStyle, type Style } from '../units/print.ts';
-import { tellsOfAccident } from './first-aid.ts';
+import { accidentIn } from './first-aid.ts';
 import { guess } from './guess.ts';
 import type { Asked, Bot, Reply } from './types.ts';
 
@@ -28,6 +29,8 @@ export interface LogEntry {
 export interface BotOptions {
   /** Called at the first question that needs it. */
   readonly catalogue: () => Catalogue;
+  /** Called at the first question about heat or scent. */
+  readonly heat: () => HeatData;
   readonly style?: Style;
   readonly log?: (entry: LogEntry) => void;
   /** A short id that a person can quote. */
@@ -39,12 +42,13 @@ export interface BotOptions {
 export function createBot(options: BotOptions): Bot {
   const {
     catalogue: load,
+    heat,
     style = plainStyle,
     log = () => {},
     newId = () => crypto.randomUUID().slice(0, 8),
     clock = () => performance.now(),
   } = options;
-  const context = makeContext(load, style);
+  const context = makeContext(load, heat, style);
   const shown = new Map<string, Answer>();
 
   const answer = (asked: Asked, track: (command: string) => void): Answer | Fault => {
@@ -54,7 +58,8 @@ export function createBot(options: BotOptions): Bot {
       return perform(command, rest, context);
     };
     const key = JSON.stringify([asked.platform, asked.place, asked.person]);
-    if (tellsOfAccident(text)) return remember(key, run(find('safety'), ''));
+    const accident = accidentIn(text);
+    if (accident) return remember(key, run(find('safety'), accident === 'any' ? '' : accident));
     if (text.length > longestPost) return tooLong(text);
     const { word, rest } = commandWord(text);
     if (word === 'details') {
@@ -115,13 +120,17 @@ export function createBot(options: BotOptions): Bot {
 /** Answers whose details can still be asked for, over all people. */
 const mostRemembered = 500;
 
-function makeContext(load: () => Catalogue, style: Style): Context {
+function makeContext(load: () => Catalogue, heat: () => HeatData, style: Style): Context {
   let loaded: Catalogue | null = null;
-  let reader: Reader | null = null;
+  let made: Reader | null = null;
   let last: { readonly text: string; readonly reading: RecipeReading } | null = null;
   const catalogue = (): Catalogue => {
     loaded ??= load();
     return loaded;
+  };
+  const reader = (): Reader => {
+    made ??= makeReader(catalogue());
+    return made;
   };
   return {
     get catalogue() {
@@ -129,10 +138,11 @@ function makeContext(load: () => Catalogue, style: Style): Context {
     },
     read: (text) => {
       if (last?.text === text) return last.reading;
-      reader ??= makeReader(catalogue());
-      last = { text, reading: readRecipe(reader, text) };
+      last = { text, reading: readRecipe(reader(), text) };
       return last.reading;
     },
+    reader,
+    heat,
     style,
     commands,
     last: { recipe: null, working: [] },

@@ -1,21 +1,7 @@
-/** Loads and checks `data/heat/`. Import it lazily: only the heat commands need it. */
-import air from '../../data/heat/air.json' with { type: 'json' };
-import allergens from '../../data/heat/allergens.json' with { type: 'json' };
-import cook from '../../data/heat/cook-stages.json' with { type: 'json' };
-import fat from '../../data/heat/fat-properties.json' with { type: 'json' };
-import water from '../../data/heat/ice-water.json' with { type: 'json' };
-import koh from '../../data/heat/koh-solution.json' with { type: 'json' };
-import naoh from '../../data/heat/naoh-solution.json' with { type: 'json' };
-import pots from '../../data/heat/pots.json' with { type: 'json' };
-import components from '../../data/heat/scent-components.json' with { type: 'json' };
-import scents from '../../data/heat/scents-flash.json' with { type: 'json' };
-import sources from '../../data/heat/sources.json' with { type: 'json' };
-import materials from '../../data/heat/vessel-materials.json' with { type: 'json' };
+/** Loads and checks `data/heat/`, at the first question that needs it. */
+import { type RawHeat, readHeat } from './heat-files.ts';
 import type { HeatData, ScentComponent, ScentOil, VesselMaterial } from './heat-types.ts';
 import type { Source } from './types.ts';
-
-const raw = { sources, naoh, koh, water, fat, air, materials, pots, scents, components, allergens, cook };
-export type RawHeat = typeof raw;
 
 const byId = <T extends { readonly id: string }>(rows: readonly T[]): ReadonlyMap<string, T> =>
   new Map(rows.map((row) => [row.id, row]));
@@ -82,16 +68,15 @@ export function heatDefects(data: RawHeat): readonly string[] {
   return defects;
 }
 
-/** The figures as shipped, unchecked. */
-export const rawHeat: RawHeat = raw;
-
 let loaded: HeatData | undefined;
 
 /** Checked once in a process; a defect is a bug in the data, not a user's error. */
 export function loadHeat(): HeatData {
   if (loaded) return loaded;
+  const raw = readHeat();
   const defects = heatDefects(raw);
   if (defects.length > 0) throw new Error(`data/heat: ${defects.join('; ')}`);
+  const { sources, naoh, koh, water, fat, air, materials, pots, scents, components, allergens, cook } = raw;
   loaded = {
     sources: byId(sources.sources as readonly Source[]),
     naoh: naoh as unknown as HeatData['naoh'],

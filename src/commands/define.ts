@@ -42,9 +42,9 @@ export interface Context {
   /** What a post says; the last reading is kept, so that guessing a command costs no second one. */
   readonly read: (text: string) => RecipeReading;
   /** For commands that read more of a text than a recipe. */
-  readonly reader: Reader;
+  readonly reader: () => Reader;
   /** Read from `data/heat/` at first use: only the commands about heat and scent need it. */
-  readonly heat: HeatData;
+  readonly heat: () => HeatData;
   readonly style: Style;
   readonly commands: readonly AnyCommand[];
   /** What the person who asks worked on before, in this place. Using it is told in the answer. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { rawHeat } from '../../src/catalogue/heat.ts';
+import { readHeat } from '../../src/catalogue/heat-files.ts';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { foldName } from '../../src/catalogue/names.ts';
 
@@ -153,7 +153,7 @@ describe('everyday names', () => {
   });
 
   it('give every essential oil of the flash point table the same id', () => {
-    const oils = rawHeat.scents.oils.map(({ id }) => id);
+    const oils = readHeat().scents.oils.map(({ id }) => id);
     expect(oils.length).toBeGreaterThan(60);
     expect(oils.filter((id) => !catalogue.scents.has(id))).toEqual([]);
   });

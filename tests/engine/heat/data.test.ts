@@ -1,18 +1,17 @@
 import { expect, test } from 'vitest';
 import scents from '../../../data/scents.json' with { type: 'json' };
-import { heatDefects, loadHeat, rawHeat } from '../../../src/catalogue/heat.ts';
+import { heatDefects, loadHeat } from '../../../src/catalogue/heat.ts';
+import { type RawHeat, readHeat } from '../../../src/catalogue/heat-files.ts';
 import { agrees, deviation } from '../../outside/row.ts';
 import { heat } from './validation.ts';
 
-const copy = (): typeof rawHeat => structuredClone(rawHeat);
-
 test('the shipped data have no defect', () => {
-  expect(heatDefects(rawHeat)).toEqual([]);
+  expect(heatDefects(readHeat())).toEqual([]);
   expect(loadHeat().oils.size).toBe(70);
 });
 
 test('a spoilt datum is found', () => {
-  const cases: readonly (readonly [(data: typeof rawHeat) => void, RegExp])[] = [
+  const cases: readonly (readonly [(data: RawHeat) => void, RegExp])[] = [
     [(data) => Object.assign(data.naoh.molarMass, { source: 'nowhere' }), /naoh\.molarMass: no such source/],
     [(data) => Object.assign(data.water.heatOfFusion, { locator: '' }), /no locator/],
     [(data) => Object.assign(data.water.heatOfFusion, { fromMemory: undefined }), /fromMemory unsaid/],
@@ -23,7 +22,7 @@ test('a spoilt datum is found', () => {
     [(data) => Object.assign(data.air.table, { points: [[300, Number.NaN]] }), /not a number/],
   ];
   for (const [spoil, defect] of cases) {
-    const data = copy();
+    const data = readHeat();
     spoil(data);
     expect(heatDefects(data).join('\n')).toMatch(defect);
   }
