@@ -6,7 +6,9 @@
  * "if it gets on your skin, rinse") and a bar that zaps. In doubt first aid: it costs a moment. All looks are bounded,
  * so that time is linear in the length of the text.
  */
+
 import { edits } from '../commands/nearest.ts';
+import type { Harm } from '../commands/safety.ts';
 
 const words: Readonly<Record<string, string>> = {
   // A alkali; S soap, which only bites when it is raw
@@ -119,68 +121,73 @@ function lettersOf(text: string): string {
 /** A part of the own (or somebody's) body, with one word between: "my left hand". */
 const part = 'O{1,2}[xt]?[PE]';
 
-const accidents: readonly RegExp[] = [
-  // in an eye, or an eye that hurts
-  /[ARrs][^.N]{0,8}i[Ot]*x?[Ot]?E/g,
-  /S[^.N]{0,8}iO[xt]?E/g,
-  /(?:O|^|[.,])Ex?[Hh]/g,
-  /R[^.N]{0,6}OE/g,
-  /A\W{1,6}E(?=\W|$)/g,
-  /Q[^.]{0,4}v[^.]{0,4}[EP]/g,
-  // on the skin
-  new RegExp(`A[^.,jNf]{0,8}${part}`, 'g'),
-  new RegExp(`(?<!f)${part}[^.,jNf]{0,8}A`, 'g'),
-  new RegExp(`R[^.N]{0,8}[oi]${part}`, 'g'),
-  new RegExp(`[AS][^.N]{0,6}r[^.N]{0,6}[oi]${part}`, 'g'),
-  /A[^.,jNf]{0,6}O+x?Y/g,
-  /[rb][^.N]{0,4}A[^.N]{0,6}[Hh]/g,
-  /A[oi]P(?!H)/g,
-  /H[Ot]{1,2}x?P/g,
-  /PHA/g,
-  /[Hu]oO?P/g,
-  /AH(?:$|[.,])/g,
-  /LS/g,
-  /b[^.,N]{0,3}O[^.,]{0,2}A/g,
-  new RegExp(`u[^.]?[oi]?${part}`, 'g'),
-  /(?:O|^|[.,-])[xt]?[PE][^.,]{0,2}[Hhu][^.]{0,8}[AS]/g,
-  /O[xt]?P[xO]?H/g,
-  /RP/g,
-  /A[oi]?[PE](?:$|[.,])/g,
-  /A[^.]{0,12}P[xO]h/g,
-  /Q[^.]{0,6}A[^.f]{0,6}[PE]/g,
-  /Q[^.]{0,6}F[^.]{0,8}[PE]/g,
-  new RegExp(`[AS][^.]{0,12}${part}[^.]{0,2}[Hh]`, 'g'),
-  /P[^.]{0,3}A[^.]{0,2}H/g,
-  /A[^.N]{0,8}oW/g,
-  /[RH]W/g,
-  /[Rs][^.,-]{0,3}A/g,
-  /A[^.,M]{0,2}R/g,
-  /Au(?!P)/g,
-  // swallowed
-  /D[^.,-]{0,8}[AS]/g,
-  /Dz[^.]{0,10}A/g,
-  /[AS][^.,]{0,4}D/g,
-  /dx{0,2}A/g,
-  /C[^.]{0,4}D[^.]{0,8}A/g,
-  /C[^.,]{0,4}b[^.,]{0,5}[AS]/g,
-  /C[^.,]{0,3}ri[tO]?A/g,
-  /L[^.,-]{0,2}A/g,
-  /C[^.]{0,6}L[^.,]{0,6}[AS]/g,
-  /C[^.]{0,6}[AS][^.,]{0,6}L/g,
-  // breathed in
-  /B[^.,N]{0,4}[VA]/g,
-  /[VA][^.,]{0,3}B/g,
-  /[VA][^.]{0,10}K/g,
-  /K[^.]{0,8}[VA]/g,
-  /[VA][^.]{0,8}T[^.]{0,3}[Hhu]/g,
-  /T[^.]{0,3}[Hhu][^.]{0,8}[VA]/g,
-  new RegExp(`${part}[^.]{0,2}[Hhu][^.]{0,8}V`, 'g'),
-  /[AV][^.,Nf]{0,6}OT/g,
-  /VrW/g,
-  // plainly told
-  /X/g,
-  /C[^.]{0,3}[Hh][^.]{0,4}A/g,
-];
+type Told = Harm | 'any';
+
+/** In the order in which the worse is looked for first. */
+const accidents: Readonly<Record<Told, readonly RegExp[]>> = {
+  swallowed: [
+    /D[^.,-]{0,8}[AS]/g,
+    /Dz[^.]{0,10}A/g,
+    /[AS][^.,]{0,4}D/g,
+    /dx{0,2}A/g,
+    /C[^.]{0,4}D[^.]{0,8}A/g,
+    /C[^.,]{0,4}b[^.,]{0,5}[AS]/g,
+    /C[^.,]{0,3}ri[tO]?A/g,
+    /L[^.,-]{0,2}A/g,
+    /C[^.]{0,6}L[^.,]{0,6}[AS]/g,
+    /C[^.]{0,6}[AS][^.,]{0,6}L/g,
+  ],
+  eyes: [
+    /[ARrs][^.N]{0,8}i[Ot]*x?[Ot]?E/g,
+    /S[^.N]{0,8}iO[xt]?E/g,
+    /(?:O|^|[.,])Ex?[Hh]/g,
+    /R[^.N]{0,6}OE/g,
+    /A\W{1,6}E(?=\W|$)/g,
+    /Q[^.]{0,4}v[^.]{0,4}[EP]/g,
+  ],
+  inhaled: [
+    /B[^.,N]{0,4}[VA]/g,
+    /[VA][^.,]{0,3}B/g,
+    /[VA][^.]{0,10}K/g,
+    /K[^.]{0,8}[VA]/g,
+    /[VA][^.]{0,8}T[^.]{0,3}[Hhu]/g,
+    /T[^.]{0,3}[Hhu][^.]{0,8}[VA]/g,
+    new RegExp(`${part}[^.]{0,2}[Hhu][^.]{0,8}V`, 'g'),
+    /[AV][^.,Nf]{0,6}OT/g,
+    /VrW/g,
+  ],
+  skin: [
+    new RegExp(`A[^.,jNf]{0,8}${part}`, 'g'),
+    new RegExp(`(?<!f)${part}[^.,jNf]{0,8}A`, 'g'),
+    new RegExp(`R[^.N]{0,8}[oi]${part}`, 'g'),
+    new RegExp(`[AS][^.N]{0,6}r[^.N]{0,6}[oi]${part}`, 'g'),
+    /A[^.,jNf]{0,6}O+x?Y/g,
+    /[rb][^.N]{0,4}A[^.N]{0,6}[Hh]/g,
+    /A[oi]P(?!H)/g,
+    /H[Ot]{1,2}x?P/g,
+    /PHA/g,
+    /[Hu]oO?P/g,
+    /AH(?:$|[.,])/g,
+    /LS/g,
+    /b[^.,N]{0,3}O[^.,]{0,2}A/g,
+    new RegExp(`u[^.]?[oi]?${part}`, 'g'),
+    /(?:O|^|[.,-])[xt]?[PE][^.,]{0,2}[Hhu][^.]{0,8}[AS]/g,
+    /O[xt]?P[xO]?H/g,
+    /RP/g,
+    /A[oi]?[PE](?:$|[.,])/g,
+    /A[^.]{0,12}P[xO]h/g,
+    /Q[^.]{0,6}A[^.f]{0,6}[PE]/g,
+    /Q[^.]{0,6}F[^.]{0,8}[PE]/g,
+    new RegExp(`[AS][^.]{0,12}${part}[^.]{0,2}[Hh]`, 'g'),
+    /P[^.]{0,3}A[^.]{0,2}H/g,
+    /A[^.N]{0,8}oW/g,
+    /[RH]W/g,
+    /[Rs][^.,-]{0,3}A/g,
+    /A[^.,M]{0,2}R/g,
+    /Au(?!P)/g,
+  ],
+  any: [/X/g, /C[^.]{0,3}[Hh][^.]{0,4}A/g],
+};
 
 /** A warning or a wish before it in its clause, or a condition without a question: no accident. */
 function isTold(letters: string, from: number, to: number): boolean {
@@ -197,15 +204,17 @@ function isTold(letters: string, from: number, to: number): boolean {
 /** In a message that is no recipe, alkali and a body in one breath are enough, in whatever words. */
 const together = /A[^.]{0,12}[EPTKDB]|[EPTKDB][^.]{0,12}A/;
 
-export function tellsOfAccident(text: string): boolean {
+/** What a text tells of; `any` where it does not say how lye hurt; null where it tells of no accident. */
+export function accidentIn(text: string): Told | null {
   const letters = lettersOf(text);
-  const isRecipe = (text.match(/\d+/g) ?? []).length > 1;
-  if (!isRecipe && letters.split('.').some((sentence) => together.test(sentence) && !/[NMjfFvy]/.test(sentence)))
-    return true;
-  return accidents.some((pattern) => {
-    for (const { 0: found, index } of letters.matchAll(pattern)) {
-      if (isTold(letters, index, index + found.length)) return true;
+  for (const told of Object.keys(accidents) as Told[]) {
+    for (const pattern of accidents[told]) {
+      for (const { 0: found, index } of letters.matchAll(pattern)) {
+        if (isTold(letters, index, index + found.length)) return told;
+      }
     }
-    return false;
-  });
+  }
+  const isRecipe = (text.match(/\d+/g) ?? []).length > 1;
+  const isNear = (sentence: string): boolean => together.test(sentence) && !/[NMjfFvy]/.test(sentence);
+  return !isRecipe && letters.split('.').some(isNear) ? 'any' : null;
 }

@@ -5,11 +5,11 @@ import type { Recipe } from '../engine/recipe.ts';
 import { USUAL_SUPERFAT } from '../engine/weigh.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import { mass, percent, type Style } from '../units/print.ts';
-import { assumptionsOf } from './assumptions.ts';
+import { assumptionsOf, saysLye } from './assumptions.ts';
 import { beforeMixing, excessCaution, thinCaution } from './cautions.ts';
 import { type Context, defineCommand } from './define.ts';
 import { detailsOf } from './details.ts';
-import { mostPressing } from './questions.ts';
+import { mostPressing, superfatRefusal, whichRecipe } from './questions.ts';
 import { countedLine, readLine } from './read-line.ts';
 import { pureLine, recipeOf, USUAL_STEP, type Weighed } from './recipe.ts';
 import { recipeOptions } from './recipe-options.ts';
@@ -38,7 +38,8 @@ export const check = defineCommand({
   run: ({ text, options }, context) => {
     const { catalogue, read } = context;
     const reading = read(text);
-    const question = mostPressing(reading, 'check', context);
+    if (text.trim() === '') return { ok: false, fault: whichRecipe('check 500 g lard, 66 g NaOH, 150 g water') };
+    const question = superfatRefusal(options.superfat, context.style) ?? mostPressing(reading, context);
     if (question) return { ok: false, fault: question };
     const style = styleFor(reading, options.unit, context);
     const step = options.step ?? reading.scaleStep ?? USUAL_STEP;
@@ -55,8 +56,8 @@ export const check = defineCommand({
         body: bodyOf(weighed, figures, reading, style),
         details: detailsOf(weighed.recipe, figures, reading, catalogue, style),
         assumptions: [
-          ...assumptionsOf(reading),
-          ...takenOf(weighed, figures, said === null, { step: options.step ?? reading.scaleStep }, catalogue, style),
+          ...assumptionsOf(reading, weighed.purityAssumed.includes('naoh')),
+          ...takenOf(weighed, figures, reading, { usualSuperfat: said === null, step: options.step }, catalogue, style),
         ],
         warnings: warningsOf(weighed, figures, reading, catalogue, style),
         caution: cautionOf(figures),
@@ -86,32 +87,34 @@ function bodyOf({ recipe, dry }: Weighed, figures: CheckFigures, reading: Recipe
     dry ? null : waterLine(figures, style),
     readLine(recipe, reading, style),
     countedLine(recipe, figures, style),
-    nextLine(recipe, figures, style),
+    nextLine(recipe, figures, dry, style),
   ];
   return texts.filter((text) => text !== null).map(line);
 }
 
 /** Defaults in use, each said. */
-export function takenOf(
+function takenOf(
   { recipe, purityAssumed, waterAssumed }: Weighed,
   figures: CheckFigures,
-  usualSuperfat: boolean,
-  given: { readonly step: number | null },
+  reading: RecipeReading,
+  given: { readonly usualSuperfat: boolean; readonly step: number | undefined },
   catalogue: Catalogue,
   style: Style,
 ): string[] {
   const lines: string[] = [];
   for (const id of new Set(purityAssumed)) {
     const purity = recipe.alkali.find((one) => one.id === id)?.purity;
-    if (!purity) continue;
+    if (!purity || (id === 'naoh' && reading.assumptions.some(saysLye))) continue;
     lines.push(`${pureLine(id, purity, style)}${id === 'koh' ? otherPurities(recipe, catalogue, style) : ''}.`);
   }
   if (waterAssumed) lines.push(waterAssumed);
-  const step =
-    given.step === null ? `a scale that shows ${mass(recipe.scaleStepGrams, { ...style, massUnit: 'g' })}` : '';
-  const wish = usualSuperfat ? `${percent(figures.needed.asked, style)} as the superfat to compare with` : '';
-  const both = [wish, step].filter((part) => part !== '').join(', and ');
-  if (both) lines.push(`I took ${both}.`);
+  const both = [
+    ...(given.usualSuperfat ? [`${percent(figures.needed.asked, style)} as the superfat to compare with`] : []),
+    ...(given.step === undefined && reading.scaleStep === null
+      ? [`a scale that shows ${mass(recipe.scaleStepGrams, { ...style, massUnit: 'g' })}`]
+      : []),
+  ];
+  if (both.length > 0) lines.push(`I took ${both.join(', and ')}.`);
   return lines;
 }
 

@@ -76,7 +76,7 @@ function alkaliFacts(recipe: Recipe, figures: CheckFigures, style: Style): Rows 
     },
     {
       label: 'Superfat',
-      value: `${percent(superfat.nominal, style)}; 95 in 100 batches lie between ${percentRange(superfat.low, superfat.high, style)}`,
+      value: `${percent(superfat.nominal, style)}; 95 of 100 such batches have ${percentRange(superfat.low, superfat.high, style)}`,
     },
     ...(secondRoute
       ? [

@@ -13,14 +13,14 @@ import { styleFor } from './check.ts';
 import { defineCommand, type Refusal } from './define.ts';
 import { detailsOf } from './details.ts';
 import type { OptionTable, Values } from './options.ts';
-import { alkaliAmounts, alkaliName, chance } from './phrases.ts';
-import { mostPressing } from './questions.ts';
+import { alkaliAmounts, alkaliName, chance, inSentence, listed } from './phrases.ts';
+import { mostPressing, superfatRefusal, whichRecipe } from './questions.ts';
 import { countedLine, readLine } from './read-line.ts';
 import { partsOf, pureLine, purityOf, USUAL_STEP } from './recipe.ts';
 import { recipeOptions } from './recipe-options.ts';
 import { refused } from './refusals.ts';
 import { lyeResult } from './result.ts';
-import { waterLine } from './verdict-words.ts';
+import { isUndissolved, waterLine } from './verdict-words.ts';
 import { warningsOf } from './warnings.ts';
 
 const options = {
@@ -84,7 +84,9 @@ export const lye = defineCommand({
   run: ({ text, options: given }, context) => {
     const { catalogue, read } = context;
     const reading = read(text);
-    const question = mostPressing(reading, 'lye', context) ?? splitQuestion(reading, given);
+    if (text.trim() === '') return { ok: false, fault: whichRecipe('lye 500 g olive oil, 200 g coconut oil') };
+    const question =
+      superfatRefusal(given.superfat, context.style) ?? mostPressing(reading, context) ?? splitQuestion(reading, given);
     if (question) return { ok: false, fault: question };
     const style = styleFor(reading, given.unit, context);
     const step = given.step ?? reading.scaleStep ?? USUAL_STEP;
@@ -112,10 +114,10 @@ export const lye = defineCommand({
         body: bodyOf(recipe, figures, reading, style).map((line) => ({ kind: 'text' as const, text: line })),
         details: detailsOf(recipe, figures, reading, catalogue, style),
         assumptions: [
-          ...assumptionsOf(reading),
+          ...assumptionsOf(reading, false),
           ...(superfat === null ? [`I took ${percent(USUAL_SUPERFAT, style)} superfat.`] : []),
           ...takenAlkali.map((line) => line + otherPurities(line, recipe, catalogue, style)),
-          ...takenWater,
+          ...(dry || recipe.waterGrams > 0 ? takenWater : [milkLine(recipe)]),
           ...(given.step === undefined && reading.scaleStep === null
             ? [`I took a scale that shows ${mass(step, { ...style, massUnit: 'g' })}.`]
             : []),
@@ -137,6 +139,10 @@ export const lye = defineCommand({
     };
   },
 });
+
+/** Milk that brings as much water as the solution needs, or more. */
+const milkLine = (recipe: Recipe): string =>
+  `I took no water beside the ${listed(recipe.liquids.map(({ liquid }) => inSentence(liquid.name)))}: it brings enough.`;
 
 function cautionOf({ verdict }: CheckFigures): NonEmpty<string> {
   return verdict === 'thin-margin' || verdict === 'excess-alkali' ? thinCaution : beforeMixing;
@@ -220,16 +226,17 @@ function waterRule(
   return { rule: USUAL_WATER, taken: [`I took a ${percent(USUAL_WATER.value, style)} lye solution.`] };
 }
 
-function leadOf(recipe: Recipe, { superfat, verdict }: CheckFigures, style: Style): string {
+function leadOf(recipe: Recipe, { superfat, verdict, lye }: CheckFigures, style: Style): string {
   const step = recipe.scaleStepGrams;
-  const alkali = alkaliAmounts(recipe.alkali, (grams) => massAtMost(grams, style, step));
-  const water = recipe.waterGrams > 0 ? ` and ${massBoth(recipe.waterGrams, style, step)} water` : '';
-  const left = percent(superfat.nominal, style);
-  const tail =
-    verdict === 'thin-margin'
-      ? `it leaves about ${left} of the fat, but excess alkali is ${chance(superfat.chanceOfExcess)}`
-      : `it leaves about ${left} of the fat (superfat)`;
-  return `Weigh ${alkali}${water}: ${tail}.`;
+  const weigh = [
+    ...recipe.alkali.map(({ id, grams }) => `${massAtMost(grams, style, step)} ${alkaliName[id]}`),
+    ...(recipe.waterGrams > 0 ? [`${massBoth(recipe.waterGrams, style, step)} water`] : []),
+  ];
+  const left = `to leave about ${percent(superfat.nominal, style)} of the fat over (superfat)`;
+  if (isUndissolved(lye)) return `Weigh ${listed(weigh)}, ${left}; but this is too little water to dissolve it.`;
+  return verdict === 'thin-margin'
+    ? `Weigh ${listed(weigh)}, ${left}; but excess alkali is ${chance(superfat.chanceOfExcess)}.`
+    : `Weigh ${listed(weigh)}, ${left}.`;
 }
 
 function bodyOf(recipe: Recipe, figures: CheckFigures, reading: RecipeReading, style: Style): string[] {
@@ -241,7 +248,7 @@ function bodyOf(recipe: Recipe, figures: CheckFigures, reading: RecipeReading, s
       : `${percentRange(superfat.low, superfat.high, style)} left over`;
   const zero = alkaliAmounts(needed.atZero, (grams) => mass(grams, style, step));
   return [
-    `Fats differ from lot to lot: expect ${range}. With ${zero} nothing would be left over.`,
+    `Fats differ from lot to lot: expect ${range}.${needed.asked > 0 ? ` With ${zero} nothing would be left over.` : ''}`,
     ...(recipe.after.length > 0
       ? [`With the fat added after the cook: ${percent(superfat.withAfter, style)} left over in the bar.`]
       : []),
@@ -256,6 +263,8 @@ function bodyOf(recipe: Recipe, figures: CheckFigures, reading: RecipeReading, s
           )}: "check" judges that amount.`,
         ]
       : []),
-    ...(figures.verdict === 'thin-margin' ? ['For skin keep a margin: 5 % superfat is usual.'] : []),
+    ...(figures.verdict === 'thin-margin' && needed.asked < USUAL_SUPERFAT
+      ? ['For skin keep a margin: 5 % superfat is usual.']
+      : []),
   ];
 }

@@ -46,7 +46,7 @@ const patterns = {
   ratio: new RegExp(`^${figure}(?:\\s?:\\s?${figure})?$`),
 } as const;
 
-function parsed(declared: Declared, text: string): number | Amount | string | null {
+function parsed(declared: Declared, text: string, sign: string): number | Amount | string | null {
   switch (declared.kind) {
     case 'choice':
       return declared.choices[text.toLowerCase()] ?? null;
@@ -55,7 +55,8 @@ function parsed(declared: Declared, text: string): number | Amount | string | nu
       return parts ? decimal(parts[1] ?? '') / 100 : null;
     }
     case 'mass': {
-      const parts = patterns.mass.exec(text);
+      // a bare figure is grams only where it can be nothing else: "Step: 1 melt the fats" is no scale
+      const parts = patterns.mass.exec(sign === '=' && /\d$/.test(text) ? `${text} g` : text);
       return parts ? decimal(parts[1] ?? '') * (grams[(parts[2] ?? '').toLowerCase()] ?? 1) : null;
     }
     case 'ratio': {
@@ -94,7 +95,7 @@ export function takeOptions(
     const key = name.toLowerCase();
     const declared = table[key];
     if (!declared || (sign === ':' && declared.inText)) return whole;
-    const value = parsed(declared, said);
+    const value = parsed(declared, said, sign);
     if (value === null || (typeof value === 'number' && !Number.isFinite(value))) {
       if (sign === '=') fault ??= wrongValue(key, declared, said);
       return whole;

@@ -37,6 +37,35 @@ const names = (ids: readonly string[], catalogue: Catalogue): readonly string[] 
 const oneOf = (candidates: readonly string[]): string =>
   candidates.length > 0 ? `Answer with one of: ${candidates.join(', ')}; or the name on its label.` : '';
 
+const oddSuperfat = (value: number, style: Style): Question =>
+  value < 0
+    ? {
+        code: 'refused',
+        ask: `A superfat of ${percent(value, style)} means soap with free alkali in it, and that burns skin. I won’t work it out.`,
+        hint: 'Ask for 0 % or more; 5 % is usual for skin.',
+      }
+    : {
+        code: 'impossible',
+        ask: `A superfat of ${percent(value, style)} can’t be: it is the share of the fat that is left over, from 0 to less than 100 %.`,
+        hint: 'Write the superfat you want, for example 5 %.',
+      };
+
+/** A superfat given as an option that no soap can have; null for any other. */
+export function superfatRefusal(value: number | undefined, style: Style): Refusal<'caustic'> | null {
+  if (value === undefined || (value >= 0 && value < 0.99)) return null;
+  const { code = 'impossible', ask, hint } = oddSuperfat(value, style);
+  return { code, message: ask, hint, candidates: [], caution: untilClear };
+}
+
+/** A command without anything to work on. */
+export const whichRecipe = (example: string): Refusal<'caustic'> => ({
+  code: 'unclear',
+  message: 'Which recipe? Paste it after the word, or alone.',
+  hint: `For example: ${example}`,
+  candidates: [],
+  caution: untilClear,
+});
+
 const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => Question } = {
   disordered: () => ({
     ask: 'A figure in this post is shown in another order than it is stored, so I can’t trust it.',
@@ -61,18 +90,7 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
     ask: `${said} of ${ofName(of)}: there is nothing to reckon with.`,
     hint: `Write how much ${ofName(of)} it is, or leave that line out.`,
   }),
-  'superfat-odd': ({ said, value }) =>
-    value < 0
-      ? {
-          code: 'refused',
-          ask: `A superfat of ${said} means soap with free alkali in it, and that burns skin. I won’t work it out.`,
-          hint: 'Ask for 0 % or more; 5 % is usual for skin.',
-        }
-      : {
-          code: 'impossible',
-          ask: `A superfat of ${said} can’t be: it is the share of the fat that is left over, from 0 to less than 100 %.`,
-          hint: 'Write the superfat you want, for example 5 %.',
-        },
+  'superfat-odd': ({ value }, { style }) => oddSuperfat(value, style),
   'strength-odd': ({ said }) => ({
     code: 'impossible',
     ask: `A lye solution of ${said} can’t be: sodium hydroxide dissolves to about 50 %.`,
@@ -213,7 +231,7 @@ function worded(doubt: Doubt, around: Around): Question {
 }
 
 /** The one question that matters most, or null where the post is clear. */
-export function mostPressing(reading: RecipeReading, _command: string, context: Context): Refusal<'caustic'> | null {
+export function mostPressing(reading: RecipeReading, context: Context): Refusal<'caustic'> | null {
   const [doubt] = [...reading.doubts].sort((a, b) => order.indexOf(a.id) - order.indexOf(b.id));
   if (!doubt) return null;
   const style: Style = { ...context.style, massUnit: reading.ounces ? 'oz' : context.style.massUnit };

@@ -6,8 +6,9 @@ export const recipeOptions = {
     kind: 'share',
     about: 'the share of the fat that shall be left over',
     example: 'superfat=8',
-    low: 0,
-    high: 0.99,
+    // what lies outside 0 to 99 % is refused with its own words
+    low: -10,
+    high: 10,
     inText: true,
   },
   purity: {

@@ -23,8 +23,8 @@ const words: Readonly<Record<EngineFaultKind, (fault: EngineFault, name: string)
   negative: (_, name) => [`${name}: an amount can’t be below nothing.`, 'Write the amount again.'],
   'not-finite': (_, name) => [`${name}: that is no number I can reckon with.`, 'Write the amount again.'],
   'too-little': ({ value, range }, name) => [
-    `${number(value, 4)} g of ${name} is too little to weigh or to reckon with.`,
-    range ? `Make a larger batch, or tell me a finer scale, for example step=0.01g.` : 'Write the amount again.',
+    `${number(value, value < 0.1 ? 3 : 1)} g of ${name} is too little for this scale.`,
+    range ? 'Make a larger batch, or tell me of a finer scale, for example step=0.01g.' : 'Write the amount again.',
   ],
   'too-much': ({ value }, name) => [
     `${number(value, 0)} g of ${name} is more than I can believe.`,

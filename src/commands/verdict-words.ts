@@ -2,7 +2,7 @@
 import type { CheckFigures } from '../engine/check.ts';
 import type { Recipe } from '../engine/recipe.ts';
 import { roundDown } from '../engine/scale-step.ts';
-import { mass, massAtMost, number, percent, percentRange, type Style } from '../units/print.ts';
+import { mass, massAtMost, massBoth, number, percent, percentRange, readMass, type Style } from '../units/print.ts';
 import { alkaliAmounts, alkaliName, chance, listed } from './phrases.ts';
 
 /** The alkalis of a recipe by name, and a verb that agrees with them. */
@@ -24,6 +24,10 @@ function compared(superfat: number, asked: number, isUsual: boolean, style: Styl
   const much = Math.abs(gap) < 4 ? 'a little ' : '';
   return `${much}${gap > 0 ? 'more' : 'less'} than ${what}`;
 }
+
+/** Water that is there, and too little. */
+export const isUndissolved = ({ waterGrams, dissolving }: CheckFigures['lye']): boolean =>
+  waterGrams > 0 && (dissolving === 'will-not-dissolve' || dissolving === 'below-floor');
 
 /** One sentence: what it means for the person. */
 export function leadOf(recipe: Recipe, figures: CheckFigures, isUsual: boolean, style: Style): string {
@@ -63,7 +67,9 @@ const massAtMostPlain = (grams: number, recipe: Recipe, style: Style): string =>
 export function needLine(recipe: Recipe, figures: CheckFigures, style: Style): string {
   const { needed } = figures;
   const step = recipe.scaleStepGrams;
-  const have = alkaliAmounts(recipe.alkali, (grams) => massAtMost(grams, style, step));
+  const have = alkaliAmounts(recipe.alkali, (grams) =>
+    style.massUnit === 'g' ? readMass(grams, style) : massBoth(grams, style, step),
+  );
   const several = recipe.alkali.filter(({ grams }) => grams > 0).length > 1;
   const zero = listed(needed.atZero.map(({ grams }) => mass(grams, style, step)));
   const asked = listed(needed.atAsked.map(({ grams }) => massAtMost(roundDown(grams, step), style, step)));
@@ -111,8 +117,8 @@ export function afterLine(recipe: Recipe, { superfat }: CheckFigures, style: Sty
 }
 
 /** What to do now. */
-export function nextLine(recipe: Recipe, figures: CheckFigures, style: Style): string | null {
-  const { verdict, needed, mixUp, superfat } = figures;
+export function nextLine(recipe: Recipe, figures: CheckFigures, dry: boolean, style: Style): string | null {
+  const { verdict, needed, mixUp, superfat, lye } = figures;
   const step = recipe.scaleStepGrams;
   const instead = alkaliAmounts(needed.atAsked, (grams) => massAtMost(roundDown(grams, step), style, step));
   if (mixUp) {
@@ -133,6 +139,9 @@ export function nextLine(recipe: Recipe, figures: CheckFigures, style: Style): s
     case 'alkali-short':
       return `For ${percent(needed.asked, style)} weigh ${instead}.`;
     case 'usual':
-      return Math.abs(superfat.nominal - needed.asked) < 0.006 ? 'Next: weigh it out as written.' : null;
+      if (dry || isUndissolved(lye)) return null;
+      return superfat.nominal - needed.asked < 0.012
+        ? 'Nothing to change: weigh it out as written.'
+        : `Nothing to change, unless you want ${percent(needed.asked, style)}: then weigh ${instead}.`;
   }
 }

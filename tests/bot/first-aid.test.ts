@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
-import { tellsOfAccident } from '../../src/bot/first-aid.ts';
+import { accidentIn } from '../../src/bot/first-aid.ts';
 import { accidents, harmless, missed } from './accidents.ts';
+
+const tellsOfAccident = (text: string): boolean => accidentIn(text) !== null;
 
 test.each(accidents)('first aid: %s', (text) => expect(tellsOfAccident(text)).toBe(true));
 
@@ -32,3 +34,12 @@ test('an accident is found in a recipe of any length, in time that grows with it
   // 1 MB; a quadratic pattern would take minutes
   expect(time(recipe.repeat(15_000))).toBeLessThan(3000);
 });
+
+test.each([
+  ['lye splashed in my eye', 'eyes'],
+  ['my dog licked lye', 'swallowed'],
+  ['my son drank lye and it got in his eyes', 'swallowed'],
+  ['breathing fumes from lye, chest hurts', 'inhaled'],
+  ['burnt my hand with lye', 'skin'],
+  ['first aid', 'any'],
+])('%s: %s', (text, harm) => expect(accidentIn(text)).toBe(harm));
