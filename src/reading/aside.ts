@@ -346,6 +346,7 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
   if (!prim) return null;
   if (prim.kind === 'word') {
     const next = prims[i + 1];
+    if (next?.glued !== true && !months.has(prim.text) && !moneyBefore.has(prim.text)) return null;
     if (prim.raw.length <= 2 && next?.glued && next.kind === 'number' && !prim.glued) {
       const broken = damagedDigits(prims, i);
       if (broken) return broken;

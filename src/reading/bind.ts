@@ -161,6 +161,8 @@ interface Chain {
 const start: Chain = { cost: 0, back: null, group: null, side: 'none', orphan: -1, mention: -1 };
 const kept = 6;
 const longestGroup = 12;
+/** Cost of the way over which no amount belongs to a name any more. */
+const farthest = 8;
 /** Rows of one list pull together: what it costs to turn from `450 g olive` to `olive 450 g`. */
 const turn = 1.4;
 const slotOf = (quantity: Quantity): string =>
@@ -207,6 +209,7 @@ function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
   const bare = items.filter((item) => item.kind === 'amount' && item.quantity.dim === 'bare').length;
   const unitful = weights >= 3 && weights > 2 * bare;
   const gaps: Gap[] = items.slice(1).map((item, k) => gapCosts(tokens, items[k]?.to ?? 0, item.from));
+  const shared = items.some((item) => item.kind === 'amount' && item.quantity.each);
   const best: Chain[][] = [[start]];
   for (let end = 1; end <= items.length; end++) {
     const list: Chain[] = [];
@@ -222,21 +225,23 @@ function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
         orphan: last.kind === 'amount' ? end - 1 : -1,
         mention: last.kind === 'thing' ? end - 1 : -1,
       });
+    let held = last.kind === 'thing' && !isPassed(last) ? 1 : 0;
     for (let begin = end - 2; begin >= 0 && end - begin <= longestGroup; begin--) {
+      const first = items[begin];
+      const gap = gaps[begin];
+      if (first?.kind === 'thing' && !isPassed(first)) held++;
+      // only an amount "each" belongs to several names
+      if ((held > 1 && !shared) || (gap && gap.nameFirst > farthest && gap.amountFirst > farthest)) break;
       const found = groupAt(items, gaps, begin, end, unitful);
       if (found === 'stop') break;
       if (found === 'none') continue;
       const parted = begin > 0 && ((gaps[begin - 1]?.lines ?? 0) > 0 || (gaps[begin - 1]?.amountFirst ?? 0) >= 3.4);
       for (const chain of best[begin] ?? []) {
         const turned = chain.side !== 'none' && found.side !== 'none' && chain.side !== found.side;
-        insertChain(list, {
-          cost: chain.cost + found.cost + (turned ? turn * (parted ? 0.6 : 1) : 0),
-          back: chain,
-          group: found.group,
-          side: found.side === 'none' ? chain.side : found.side,
-          orphan: -1,
-          mention: -1,
-        });
+        const cost = chain.cost + found.cost + (turned ? turn * (parted ? 0.6 : 1) : 0);
+        if (list.length === kept && cost >= (list[kept - 1]?.cost ?? 0)) continue;
+        const side = found.side === 'none' ? chain.side : found.side;
+        insertChain(list, { cost, back: chain, group: found.group, side, orphan: -1, mention: -1 });
       }
     }
     best.push(list);
@@ -288,7 +293,7 @@ function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, en
     const gap = gaps[k];
     if (!gap) continue;
     const way = k < thing ? gap.amountFirst : gap.nameFirst;
-    if (way > 8) return 'stop';
+    if (way > farthest) return 'stop';
     cost += way;
   }
   return { cost, side, group: { things: [thing], amounts } };
@@ -316,7 +321,7 @@ function eachAt(
   let cost = 0.2;
   for (let k = begin; k < end - 1; k++) {
     const way = Math.min(gaps[k]?.amountFirst ?? 0, gaps[k]?.nameFirst ?? 0);
-    if (way > 8) return 'stop';
+    if (way > farthest) return 'stop';
     cost += Math.max(0, way - 2.4) + 0.05;
   }
   for (const k of things) {

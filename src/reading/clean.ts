@@ -119,7 +119,17 @@ function invisible(code: number): boolean {
   );
 }
 
+/** Nothing but printable ASCII, tabs and line ends: no character to look at one by one. */
+function isPlainText(text: string): boolean {
+  for (let k = 0; k < text.length; k++) {
+    const code = text.charCodeAt(k);
+    if (code > 126 || (code < 32 && code !== 9 && code !== 10)) return false;
+  }
+  return true;
+}
+
 function plainCharacters(text: string): string {
+  if (isPlainText(text)) return text;
   let out = '';
   for (const char of text) {
     const code = char.codePointAt(0) ?? 0;

@@ -5,7 +5,7 @@ import { type DecimalHabit, decimalHabit, isNumberWord } from './numbers.ts';
 import { type Quantity, quantityAt } from './quantities.ts';
 import type { Prim } from './scan.ts';
 import type { Speller } from './spelling.ts';
-import { everyday, fillers, joints, pointers } from './words.ts';
+import { plainWords } from './words.ts';
 
 export type Token = { readonly from: number; readonly to: number } & (
   | { readonly t: 'quantity'; readonly quantity: Quantity }
@@ -36,9 +36,8 @@ function nameAt(
   lexicon: Lexicon,
   first?: readonly string[],
 ): NameHit | null {
-  const head = prims[i];
-  const heads = first ?? words[i] ?? (head?.kind === 'line' || head?.kind === 'sign' ? [] : [head?.text ?? '']);
-  if (!heads.some((word) => lexicon.names.has(word) || lexicon.names.has(singular(word)))) return null;
+  const head = prims[i]?.text ?? '';
+  if (!first && !words[i] && !lexicon.names.has(head) && !lexicon.names.has(singular(head))) return null;
   let best: NameHit | null = null;
   let rival: Entry | null = null;
   const take = (hit: NameHit): void => {
@@ -123,8 +122,7 @@ function spellings(prims: readonly Prim[], lexicon: Lexicon, speller: Speller): 
 
 const mostSpellings = 12;
 
-const isPlain = (word: string): boolean =>
-  everyday.has(word) || fillers.has(word) || joints.has(word) || pointers.has(word) || isNumberWord(word);
+const isPlain = (word: string): boolean => plainWords.has(word) || isNumberWord(word);
 
 /** A word that names use only beside others ("caster" of "caster sugar"), read as the slip of another. */
 function misspelt(
@@ -142,9 +140,10 @@ function misspelt(
 }
 
 function sortOf(word: string, lexicon: Lexicon): 'filler' | 'joint' | 'everyday' | 'unknown' {
-  if (joints.has(word)) return 'joint';
-  if (fillers.has(word) || pointers.has(word) || lexicon.units.next?.has(word)) return 'filler';
-  if (everyday.has(word) || isNumberWord(word)) return 'everyday';
+  const plain = plainWords.get(word);
+  if (plain === 'joint' || plain === 'filler') return plain;
+  if (lexicon.units.next?.has(word)) return 'filler';
+  if (plain || isNumberWord(word)) return 'everyday';
   return lexicon.vocabulary().roleWords.has(word) && !lexicon.names.has(word) ? 'everyday' : 'unknown';
 }
 
@@ -172,7 +171,12 @@ export function tokenize(
       i = aside.end;
       continue;
     }
-    const plain = prim.kind === 'sign' ? null : nameAt(prims, i, words, lexicon);
+    if (prim.kind === 'sign') {
+      tokens.push({ t: 'sign', text: prim.text, from: i, to: i + 1 });
+      i++;
+      continue;
+    }
+    const plain = nameAt(prims, i, words, lexicon);
     const named = plain ?? misspelt(prims, i, words, lexicon, speller);
     const quantity = quantityAt(prims, i, lexicon, habit);
     if (named && (!quantity || (prim.kind === 'number' && named.end > i + 1 && !quantity.quantity.unit))) {
@@ -200,11 +204,7 @@ export function tokenize(
     }
     if (prim.kind === 'number') {
       tokens.push({ t: 'aside', reason: 'no amount that can be read', numbers: [i], from: i, to: i + 1 });
-    } else if (prim.kind === 'word') {
-      const word = prim.text;
-      const sort = sortOf(word, lexicon);
-      tokens.push({ t: 'word', text: word, sort, from: i, to: i + 1 });
-    } else tokens.push({ t: 'sign', text: prim.text, from: i, to: i + 1 });
+    } else tokens.push({ t: 'word', text: prim.text, sort: sortOf(prim.text, lexicon), from: i, to: i + 1 });
     i++;
   }
   return { tokens, habit };

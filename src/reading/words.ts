@@ -1012,3 +1012,10 @@ ish bit splash pinch dash knob dollop handful sprinkle drizzle swig blob glug
 hp cp hot process cold rtcp hphp dwcp mp lbs fo's eo's
 swirly marbled layered embed embeds topped garnish decorate zapping stickblended handmixed handstirred
 `);
+
+/** What a word is to the reader when it names nothing: one look-up for each word of a post. */
+export const plainWords: ReadonlyMap<string, 'joint' | 'filler' | 'everyday'> = new Map([
+  ...[...everyday].map((word) => [word, 'everyday'] as const),
+  ...[...fillers, ...pointers].map((word) => [word, 'filler'] as const),
+  ...[...joints].map((word) => [word, 'joint'] as const),
+]);
