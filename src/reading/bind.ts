@@ -45,7 +45,7 @@ const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>
   ratio: { ratio: -0.5, bare: 0.6, parts: 0.8 },
   'ratio-lye-water': { ratio: -0.5, bare: 0.6 },
   purity: { percent: -0.3, bare: 1 },
-  'total-fats': { mass: 0, volume: 1, bare: 0.4, percent: 0.3 },
+  'total-fats': { mass: 0, volume: 1, bare: 0.4, percent: 1.2 },
   total: { mass: 0, volume: 0.6, bare: 0.4, percent: 0.3 },
   'total-solution': { mass: 0, volume: 0.3, bare: 0.4 },
   'batch-word': { mass: 2, volume: 2, bare: 2.5 },
@@ -249,6 +249,9 @@ function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
   return best[items.length] ?? [];
 }
 
+const takesPurity = (meaning: Meaning): boolean =>
+  meaning.kind === 'alkali' || meaning.kind === 'stock' || (meaning.kind === 'role' && meaning.id === 'purity');
+
 type Found = { readonly cost: number; readonly side: Side; readonly group: Group } | 'none' | 'stop';
 
 /** The group made of items `begin` to `end`; `stop` where no longer one that ends here can be a group either. */
@@ -276,7 +279,7 @@ function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, en
     const item = items[k];
     if (item?.kind !== 'amount') continue;
     const fit = fitCost(named.named.meaning, item.quantity, unitful);
-    if (fit === never || item.quantity.each) return 'none';
+    if (fit === never || item.quantity.each || (item.pure && !takesPurity(named.named.meaning))) return 'none';
     const slot = slotOf(item.quantity);
     if (slots.has(slot)) return 'none';
     slots.add(slot);

@@ -27,6 +27,7 @@ export function settleFates(assembly: Assembly): Fate[] {
     for (let k = token.from; k < token.to; k++) {
       if (prims[k]?.kind !== 'number' || assembly.fates.has(k)) continue;
       if (token.t === 'name') set(k, 'used', `part of the name "${token.text}"`);
+      else if (token.t === 'quantity' && token.quantity.dim === 'ratio') set(k, 'aside', 'a remark in brackets');
       else if (token.t === 'quantity' && token.quantity.unit && !token.quantity.numbers.includes(k))
         set(k, 'used', 'part of a unit');
       else {

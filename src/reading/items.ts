@@ -11,7 +11,7 @@ export interface Named {
 }
 
 export type Item = { readonly from: number; readonly to: number } & (
-  | { readonly kind: 'amount'; readonly quantity: Quantity; readonly same: Quantity | null }
+  | { readonly kind: 'amount'; readonly quantity: Quantity; readonly same: Quantity | null; readonly pure?: boolean }
   | { readonly kind: 'thing'; readonly named: Named }
 );
 
@@ -124,7 +124,14 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     if (token.t === 'quantity') {
       const { dim } = token.quantity;
       if (dim !== 'temperature' && dim !== 'time' && dim !== 'length')
-        items.push({ kind: 'amount', quantity: token.quantity, same: null, from: i, to: i + 1 });
+        items.push({
+          kind: 'amount',
+          quantity: token.quantity,
+          same: null,
+          pure: sayPure(tokens, i),
+          from: i,
+          to: i + 1,
+        });
       i++;
       continue;
     }
@@ -230,7 +237,55 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     }
     i++;
   }
-  return joinSame(joinNames(items, tokens), tokens);
+  return joinSame(withoutRemarks(joinNames(items, tokens), tokens), tokens);
+}
+
+/** `98 % pure`: says nothing of anything but the alkali. */
+function sayPure(tokens: readonly Token[], i: number): boolean {
+  const pure = (token: Token | undefined): boolean =>
+    isThing(token) && token.meaning.kind === 'role' && token.meaning.id === 'purity';
+  const here = tokens[i];
+  return here?.t === 'quantity' && here.quantity.dim === 'percent' && (pure(tokens[i + 1]) || pure(tokens[i - 1]));
+}
+
+/** Remarks in brackets between a name and its amount: `lye solution (NaOH 1:1 with water): 284 g`. */
+function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): Item[] {
+  const dropped = new Set<Item>();
+  const named = new Map<Item, Item>();
+  items.forEach((item, at) => {
+    const opens = item.kind === 'thing' ? item.to : -1;
+    if (!isSign(tokens[opens], '([')) return;
+    let close = opens + 1;
+    while (close < tokens.length && close - opens < 14 && !isSign(tokens[close], ')]') && tokens[close]?.t !== 'line')
+      close++;
+    if (!isSign(tokens[close], ')]')) return;
+    let next = close + 1;
+    while (isSign(tokens[next], ':=-')) next++;
+    const amount = tokens[next];
+    if (amount?.t !== 'quantity' || amount.quantity.dim !== 'mass') return;
+    const inside = items.slice(at + 1).filter((one) => one.from < close);
+    if (inside.some((one) => one.kind === 'amount' && one.quantity.dim !== 'percent' && one.quantity.dim !== 'ratio'))
+      return;
+    // "sodium hydroxide (KOH)" is no remark but a contradiction
+    const clash = inside.some(
+      (one) =>
+        one.kind === 'thing' &&
+        item.kind === 'thing' &&
+        one.named.meaning.kind === 'alkali' &&
+        item.named.meaning.kind === 'alkali' &&
+        sameThing(item.named.meaning, one.named.meaning) === null,
+    );
+    if (clash) return;
+    for (const one of inside) {
+      if (one.kind === 'thing' || one.quantity.dim === 'ratio') dropped.add(one);
+      const meaning =
+        one.kind === 'thing' && item.kind === 'thing' ? sameThing(item.named.meaning, one.named.meaning) : null;
+      if (meaning && item.kind === 'thing') named.set(item, { ...item, named: { ...item.named, meaning } });
+    }
+  });
+  return dropped.size === 0
+    ? [...items]
+    : items.filter((item) => !dropped.has(item)).map((item) => named.get(item) ?? item);
 }
 
 /** Role words that only decorate here: `packs of`, `98 % pure lye`, `38 % of oils`. */
@@ -317,7 +372,8 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
             (isWord(token) && /^(or|aka|ie|called|like)$/.test(token.text)) ||
             (isSign(token, ',.') && last.named.meaning.kind === 'alkali'),
         );
-      const meaning = tight ? sameThing(last.named.meaning, item.named.meaning) : null;
+      const open = between.some((token) => isSign(token, '([')) && !isSign(tokens[item.to], ')]');
+      const meaning = tight && !open ? sameThing(last.named.meaning, item.named.meaning) : null;
       if (meaning) {
         const more = meaning === item.named.meaning ? item.named : last.named;
         const closes = isSign(tokens[item.to], ')]') && isSign(tokens[item.from - 1], '([');

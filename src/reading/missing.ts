@@ -74,13 +74,15 @@ function inList(tokens: readonly Token[], item: Item, items: readonly Item[], bo
     token.t === 'line' ||
     (token.t === 'sign' && /^[,;\t•+&]$/.test(token.text)) ||
     (token.t === 'word' && token.sort === 'joint' && /^(and|&|plus)$/.test(token.text));
-  if (!parted(before) || !parted(after)) return false;
+  if (!parted(before)) return false;
   const at = items.indexOf(item);
   const grouped = (k: number): boolean =>
     bound.best.groups.some((group: Group) => group.things.includes(k) || group.amounts.includes(k));
   const first = before === undefined || before.t === 'line';
   const last = after === undefined || after.t === 'line';
-  return (grouped(at - 1) && grouped(at + 1)) || (first && grouped(at + 1)) || (last && grouped(at - 1));
+  return (
+    (grouped(at - 1) && grouped(at + 1)) || (parted(after) && ((first && grouped(at + 1)) || (last && grouped(at - 1))))
+  );
 }
 
 const vague =

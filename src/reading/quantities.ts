@@ -106,6 +106,24 @@ function articleAt(prims: readonly Prim[], i: number, lexicon: Lexicon): { end: 
   return { end: i + 1 };
 }
 
+/** `12 500 g`: a space between groups of three digits, where a unit follows and no row number stands before. */
+function spacedThousands(
+  prims: readonly Prim[],
+  i: number,
+  lexicon: Lexicon,
+): { value: number; other: number; end: number } | null {
+  const head = prims[i];
+  const tail = prims[i + 1];
+  if (!head || !/^[1-9]\d{0,2}$/.test(head.text) || tail?.kind !== 'number' || tail.glued || !/^\d{3}$/.test(tail.text))
+    return null;
+  const hit = unitAt(prims, i + 2, lexicon);
+  if (!hit || (hit.unit.dimension !== 'mass' && hit.unit.dimension !== 'volume')) return null;
+  const before = prims[i - 1];
+  const startsRow = before === undefined || before.kind === 'line' || before.kind === 'number';
+  if (startsRow && tail.text !== '000') return null;
+  return { value: Number(head.text + tail.text), other: Number(tail.text), end: i + 2 };
+}
+
 /** A unit alone in the table cell behind the figure's. */
 function unitCell(prims: readonly Prim[], end: number, lexicon: Lexicon): ReturnType<typeof unitAt> {
   const tab = (prim: Prim | undefined): boolean => prim?.kind === 'sign' && prim.text === '\t';
@@ -161,6 +179,11 @@ export function quantityAt(
   if (!numeral) return null;
   let { value, other, end } = numeral;
   const numbers = [...numeral.numbers];
+  const thousands = numeral.inWords ? null : spacedThousands(prims, i, lexicon);
+  if (thousands) {
+    ({ value, other, end } = thousands);
+    numbers.push(i + 1);
+  }
   let times: number | null = null;
   let upTo: number | null = null;
   const before = prims[i - 1];

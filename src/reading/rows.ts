@@ -160,10 +160,12 @@ export function lineIndex(tokens: readonly Token[]): (token: number) => number {
 }
 
 /** `270 g of the 50 % solution`, where no alkali is weighed: the solution is what was weighed. */
-function asStock(named: Named, amounts: readonly Quantity[], alkaliWeighed: boolean): Named {
+function asStock(named: Named, amounts: readonly Quantity[], stockNamed: boolean): Named {
   const role = named.meaning.kind === 'role' && named.meaning.id === 'solution';
-  const both = amounts.some((one) => one.dim === 'mass') && amounts.some((one) => one.dim === 'percent');
-  return role && both && !alkaliWeighed ? { ...named, meaning: { kind: 'stock', id: 'unsaid' } } : named;
+  const known = stockNamed || amounts.some((one) => one.dim === 'percent');
+  return role && known && amounts.some((one) => one.dim === 'mass')
+    ? { ...named, meaning: { kind: 'stock', id: 'unsaid' } }
+    : named;
 }
 
 export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
@@ -172,12 +174,16 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
   const lineOf = lineIndex(tokens);
   const alkaliWeighed = binding.groups.some(
     (group) =>
-      group.amounts.length > 0 &&
+      group.amounts.some((k) => {
+        const item = items[k];
+        return item?.kind === 'amount' && item.quantity.dim !== 'percent';
+      }) &&
       group.things.some((k) => {
         const item = items[k];
         return item?.kind === 'thing' && (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock');
       }),
   );
+  const stockNamed = items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'stock');
   const rows: Row[] = [];
   for (const group of binding.groups) {
     const amounts = group.amounts
@@ -186,11 +192,8 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
     for (const k of group.things) {
       const item = items[k];
       if (item?.kind !== 'thing') continue;
-      const named = asStock(
-        item.named,
-        amounts.map((one) => one.quantity),
-        alkaliWeighed,
-      );
+      const quantities = amounts.map((one) => one.quantity);
+      const named = alkaliWeighed ? item.named : asStock(item.named, quantities, stockNamed);
       if (named.meaning.kind === 'role') continue;
       const amount =
         amounts.find(
