@@ -67,7 +67,8 @@ export function createBot(options: BotOptions): Bot {
       const whole = answer({ ...asked, text: rest }, track);
       return 'lead' in whole ? detailsOf(whole) : whole;
     }
-    const said = word === null ? null : (commands.find(({ id }) => id === word) ?? null);
+    const named = word === null ? null : (commands.find(({ id }) => id === word) ?? null);
+    const said = named?.isIngredient?.(text, rest, context) ? null : named;
     const command = said ?? wanted(text);
     if (!command) return unknown(text);
     const body = said ? rest : text;
@@ -157,7 +158,7 @@ function find(id: string): AnyCommand {
 
 /** "check …", "check: …", "/check …": the first word where it names a command, or "details". */
 function commandWord(text: string): { readonly word: string | null; readonly rest: string } {
-  const parts = /^\s*[/!]?([a-z]+)(?::|(?=\s|$))/i.exec(text);
+  const parts = /^\s*[/!]?([a-z]+)(?:[:!.?]+(?=\s|$)|:|(?=\s|$))/i.exec(text);
   const word = parts?.[1]?.toLowerCase();
   const known = word === 'details' || commands.some(({ id }) => id === word);
   return parts && word && known ? { word, rest: text.slice(parts[0].length) } : { word: null, rest: text };

@@ -67,6 +67,8 @@ export interface Command<R extends Risk = Risk, O extends OptionTable = OptionTa
   readonly examples: NonEmpty<{ readonly say: string; readonly about: string }>;
   /** The command that is meant instead, seen from the text ("check" of fats without any alkali is `lye`). */
   readonly instead?: (text: string, context: Context) => string | null;
+  /** True where the command's word is an ingredient of the post ("lye 102 g, olive 450 g"), and no request. */
+  readonly isIngredient?: (text: string, rest: string, context: Context) => boolean;
   readonly run: (request: Request<O>, context: Context) => Result<Said<R>, Refusal<R>>;
 }
 

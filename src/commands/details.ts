@@ -112,7 +112,7 @@ function barFacts(recipe: Recipe, figures: CheckFigures, catalogue: Catalogue, s
       ? [
           {
             label: `Fatty acids${blend.covered < 0.995 ? ` (of ${percent(blend.covered, style, 0)} of the fats)` : ''}`,
-            value: groups.join(', '),
+            value: groups.join('; '),
           },
         ]
       : []),

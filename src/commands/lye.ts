@@ -81,6 +81,24 @@ export const lye = defineCommand({
     { say: 'lye alkali=KOH purity=90% ratio=3 700 g sunflower oil, 300 g coconut oil', about: 'soft soap' },
     { say: 'lye koh=60% step=0.1g 400 g tallow, 300 g stearic acid, 300 g coconut oil', about: 'both alkalis' },
   ],
+  isIngredient: (text, rest, { read }) => {
+    if (
+      /^\s*[:=|–-]?\s*(?:\(|(?:water|solution|crystal|flake|bead|pearl|pellet|granule|is|was|ok|right|heavy)\b(?!\s*=))/i.test(
+        rest,
+      )
+    ) {
+      return true;
+    }
+    if (!/^\s*[:=|–-]?\s*[\d.,½¼¾⅓⅔]/.test(rest)) return false;
+    // "lye 102 g, olive 450 g": without its first word an amount is left that nothing takes
+    const whole = read(text);
+    const part = read(rest);
+    const isWeighed =
+      whole.alkali.length > 0 || whole.doubts.some((one) => one.id === 'no-unit' && /^lye/i.test(one.said));
+    return isWeighed && part.doubts.length > 0 && whole.doubts.length <= part.doubts.length;
+  },
+  // A whole recipe after the word: the amount is there, and wants judging.
+  instead: (text, { read }) => (read(text).alkali.length > 0 ? 'check' : null),
   run: ({ text, options: given }, context) => {
     const { catalogue, read } = context;
     const reading = read(text);
@@ -255,14 +273,6 @@ function bodyOf(recipe: Recipe, figures: CheckFigures, reading: RecipeReading, s
     waterLine(figures, style),
     readLine({ ...recipe, alkali: [], waterGrams: reading.waterGrams ?? 0 }, reading, style),
     ...[countedLine(recipe, figures, style)].filter((line) => line !== null),
-    ...(reading.alkali.length > 0
-      ? [
-          `You wrote ${alkaliAmounts(
-            reading.alkali.map((one) => ({ ...one, purity: { nominal: 1, low: 1, high: 1 } })),
-            (grams) => massAtMost(grams, style, step),
-          )}: "check" judges that amount.`,
-        ]
-      : []),
     ...(figures.verdict === 'thin-margin' && needed.asked < USUAL_SUPERFAT
       ? ['For skin keep a margin: 5 % superfat is usual.']
       : []),

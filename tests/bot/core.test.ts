@@ -1,0 +1,127 @@
+import { describe, expect, test } from 'vitest';
+import { createBot, type LogEntry } from '../../src/index.ts';
+
+const recipe = '500 g lard, 66 g NaOH, 150 g water';
+const asked = (text: string, person = 'ada', place = 'shed') => ({ platform: 'test', place, person, text });
+
+function logged(options: Parameters<typeof createBot>[0] = {}) {
+  const entries: LogEntry[] = [];
+  let count = 0;
+  const bot = createBot({ log: (entry) => entries.push(entry), newId: () => `id-${++count}`, ...options });
+  return { bot, entries };
+}
+
+describe('a request finds its command', () => {
+  const { bot } = logged();
+  test.each([
+    ['check 500 g lard, 66 g NaOH, 150 g water', 'check'],
+    ['check: 500 g lard, 66 g NaOH, 150 g water', 'check'],
+    ['CHECK\n500 g lard\n66 g NaOH\n150 g water', 'check'],
+    ['/check 500 g lard, 66 g NaOH, 150 g water', 'check'],
+    [recipe, 'check'],
+    ['check 500 g lard', 'lye'],
+    ['500 g lard', 'lye'],
+    ['lye: 500 g lard', 'lye'],
+    ['how much lye for 500 g lard?', 'lye'],
+    ['Lye 66 g\nlard 500 g\nwater 150 g', 'check'],
+    ['lye: 66 g\nlard: 500 g\nwater: 150 g', 'check'],
+    ['lye (NaOH) 66 g, lard 500 g, water 150 g', 'check'],
+    ['lye is 66 g for 500 g lard', 'check'],
+    ['lye ok? 500 g lard 66 g naoh 150 g water', 'check'],
+    ['lye 500 g lard, 66 g NaOH', 'check'],
+    ['lye for 500 g lard', 'lye'],
+    ['lye: 500 g olive oil\n200 g coconut oil', 'lye'],
+    ['lye please, 1.5 kg lard', 'lye'],
+    ['safety', 'safety'],
+    ['Safety!', 'safety'],
+    ['check 500 g lard, 66 g NaOH: it splashed in my eye', 'safety'],
+    ['help', 'help'],
+    ['hello', 'help'],
+  ])('%s', (text, command) => {
+    const reply = bot.ask(asked(text));
+    expect(reply.ok && reply.answer.command).toBe(command);
+  });
+
+  test('"lye" first in a list without units stays an ingredient', () => {
+    const reply = bot.ask(asked('lye 102\nolive 450\ncoconut 225\nwater 230'));
+    expect(!reply.ok && reply.fault.message).toContain('lye 102');
+    expect(bot.ask(asked('lye water 200 g, lard 500 g'))).toMatchObject({ ok: false, fault: { code: 'unclear' } });
+  });
+
+  test('a mistyped command is met with the nearest, and a recipe after it is read', () => {
+    expect(bot.ask(asked('chekc'))).toMatchObject({ ok: false, fault: { code: 'unknown', candidates: ['check'] } });
+    for (const text of ['chekc: 500 g lard, 66 g NaOH', 'chekc 500 g lard, 66 g NaOH']) {
+      expect(bot.ask(asked(text))).toMatchObject({ ok: true, answer: { command: 'check' } });
+    }
+  });
+
+  test('what holds nothing it knows is told so', () => {
+    expect(bot.ask(asked('nice weather today'))).toMatchObject({ ok: false, fault: { code: 'unknown' } });
+    expect(bot.ask(asked(''))).toMatchObject({ ok: false, fault: { code: 'unknown' } });
+  });
+});
+
+test('a post that is too long is told so, but never in the way of first aid', () => {
+  const { bot } = logged();
+  const long = 'olive oil 5 g, '.repeat(10_000);
+  expect(bot.ask(asked(long))).toMatchObject({ ok: false, fault: { code: 'too-long' } });
+  expect(bot.ask(asked(`${long} lye splashed in my eye`))).toMatchObject({ ok: true, answer: { command: 'safety' } });
+});
+
+describe('when the catalogue cannot be read', () => {
+  const { bot, entries } = logged({
+    catalogue: () => {
+      throw new Error('no data');
+    },
+  });
+
+  test('first aid works all the same', () => {
+    for (const text of ['safety', 'lye in my eye', 'my dog drank lye', 'details']) {
+      expect(bot.ask(asked(text)).ok, text).toBe(true);
+    }
+    expect(bot.ask(asked('help')).ok).toBe(true);
+  });
+
+  test('anything else fails with a number to pass on, and the log holds the error', () => {
+    const reply = bot.ask(asked(recipe));
+    expect(reply).toMatchObject({ ok: false, fault: { code: 'failed' } });
+    if (reply.ok) return;
+    expect(reply.fault.hint).toContain(reply.id);
+    expect(reply.fault.hint).toContain('safety');
+    expect(entries.at(-1)).toMatchObject({ id: reply.id, outcome: 'failed', error: new Error('no data') });
+  });
+});
+
+test('the log holds no word of what was said and nobody’s name', () => {
+  const { bot, entries } = logged();
+  for (const text of [recipe, 'secret sauce', 'lye in my eye', '500 g vegetable oil, 66 g NaOH']) bot.ask(asked(text));
+  expect(entries.map(({ outcome }) => outcome)).toEqual(['answered', 'unknown', 'answered', 'unclear']);
+  expect(JSON.stringify(entries)).not.toMatch(/lard|secret|eye|vegetable|ada|shed/);
+});
+
+describe('details', () => {
+  test('belong to one person in one place', () => {
+    const { bot } = logged();
+    bot.ask(asked(recipe));
+    const details = bot.ask(asked('details'));
+    expect(details.ok && details.answer.body.some(({ kind }) => kind === 'table')).toBe(true);
+    expect(details.ok && details.answer.caution.length).toBeGreaterThan(0);
+    for (const other of [asked('details', 'ben'), asked('details', 'ada', 'kitchen')]) {
+      expect(bot.ask(other)).toMatchObject({ ok: false, fault: { code: 'unclear' } });
+    }
+  });
+
+  test('can stand before a recipe', () => {
+    const { bot } = logged();
+    const reply = bot.ask(asked(`details ${recipe}`));
+    expect(reply.ok && reply.answer.body.some(({ kind }) => kind === 'table')).toBe(true);
+  });
+});
+
+test('completion goes on where the last words end', () => {
+  const { bot } = logged();
+  expect(bot.complete('che')).toContain('check');
+  expect(bot.complete('check 450 g olive o')).toContain('olive oil');
+  expect(bot.complete('450 g palm k')).toEqual(expect.arrayContaining(['palm kernel oil']));
+  expect(bot.complete('')).toEqual([]);
+});
