@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { layouts, meant } from './recipes.ts';
 
 const words = [
   'olive oil',
@@ -129,7 +130,26 @@ const piece = fc.oneof(
   { weight: 1, arbitrary: fc.string({ maxLength: 20 }) },
 );
 
-/** Text that no person would write, made of what people write and of anything at all. */
-export const hostile: fc.Arbitrary<string> = fc
+const scraps: fc.Arbitrary<string> = fc
   .array(fc.tuple(piece, fc.constantFrom(' ', ' ', '', '\n')), { maxLength: 40 })
   .map((pieces) => pieces.flat().join(''));
+
+/** A recipe in some layout, with a scrap pushed in somewhere: most are still read, and must be read or asked about. */
+const spoilt: fc.Arbitrary<string> = fc
+  .tuple(
+    meant,
+    fc.constantFrom(...Object.values(layouts)),
+    fc.oneof(fc.constant(''), piece),
+    fc.double({ min: 0, max: 1, noNaN: true }),
+  )
+  .map(([one, write, scrap, where]) => {
+    const text = write(one);
+    const at = Math.floor(where * text.length);
+    return text.slice(0, at) + scrap + text.slice(at);
+  });
+
+/** Text that no person would write, made of what people write and of anything at all; and recipes spoilt by a scrap. */
+export const hostile: fc.Arbitrary<string> = fc.oneof(
+  { weight: 3, arbitrary: scraps },
+  { weight: 1, arbitrary: spoilt },
+);

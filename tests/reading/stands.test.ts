@@ -1,0 +1,13 @@
+import fc from 'fast-check';
+import { test } from 'vitest';
+import { createBot } from '../../src/index.ts';
+import { hostile } from './hostile.ts';
+import { standsFast } from './stands.ts';
+
+test('5,000 random and hostile posts: none crashes, none loses its caution, every figure is finite', () => {
+  const bot = createBot();
+  fc.assert(
+    fc.property(hostile, (text) => standsFast(bot, text)),
+    { numRuns: 5000 },
+  );
+}, 120_000);
