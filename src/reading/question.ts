@@ -1,0 +1,109 @@
+/**
+ * Everyday questions that are no recipe: one figure asked, or a fact. Each kind looks at the same facts; the first
+ * that fits has it. A text that fits none is for the recipe reader.
+ */
+import type { Lexicon } from './lexicon.ts';
+import { type AcidQuestion, readAcid, readWorth, type WorthQuestion } from './question-alkali.ts';
+import { owned } from './question-bind.ts';
+import { type ConvertQuestion, readConvert } from './question-convert.ts';
+import { type Facts, factsOf } from './question-facts.ts';
+import { type FatQuestion, readFat } from './question-fat.ts';
+import { readShare, type ShareQuestion } from './question-share.ts';
+import { readStrength, type StrengthQuestion } from './question-strength.ts';
+import type { Speller } from './spelling.ts';
+
+/** Alkali is asked for, and nothing is said that it could be reckoned from. */
+export interface LyeQuestion {
+  readonly kind: 'lye';
+}
+
+export type Question =
+  | ConvertQuestion
+  | StrengthQuestion
+  | AcidQuestion
+  | WorthQuestion
+  | ShareQuestion
+  | FatQuestion
+  | LyeQuestion;
+
+export type Asking = Exclude<Question['kind'], 'lye'>;
+
+/** Longer texts are posts. */
+const longest = 400;
+/** More figures than a question holds; beyond a few only where words ask for something. */
+const mostFigures = 8;
+const fewFigures = 3;
+
+const cue =
+  /\b(how|what|whats|wat|wot|which|convert|in|to|into|as|per|extra|more|need|strength|concentration|ratio|stock|instead|worth|sv|sap|iodine|melt|about|under|over|above|below)\b|[=?%]/i;
+/** Somebody mends what they said before, or pastes on. */
+const amends = /^\W*(no|nope|sorry|oops|actually|wait|make (that|it)|i meant?|correction|edit)\b(?! idea)/i;
+/** Begins with the word of another command. */
+const otherJob =
+  /^\W*(scale|resize|double|triple|halve|explain|summar\w*|check|lye|mix|cool|scent|cook|solution)\b(?! (is|of|strength|concentration))/i;
+
+export interface ForQuestions {
+  readonly lexicon: Lexicon;
+  readonly speller: Speller;
+}
+
+/**
+ * What a text asks, or null where it is a recipe or nothing known; `wanted` where a command was named, which then
+ * gets whatever belongs to it. Time is bounded: long texts are not looked at.
+ */
+export function readQuestion(reader: ForQuestions, text: string, wanted: Asking | null = null): Question | null {
+  if (text.length > longest) return null;
+  if (wanted) return readers[wanted](factsOf(text, reader.lexicon, reader.speller), true);
+  const figures = text.match(/\d+(?:[.,/]\d+)*/g)?.length ?? 0;
+  if (figures > mostFigures || (figures > fewFigures && !cue.test(text)) || amends.test(text) || otherJob.test(text))
+    return null;
+  const facts = factsOf(text, reader.lexicon, reader.speller);
+  if (isRecipe(facts)) return null;
+  return readConvert(facts, false) ?? readFat(facts, false) ?? ofLye(facts) ?? lyeOf(facts);
+}
+
+const readers: Readonly<Record<Asking, (facts: Facts, forced: boolean) => Question | null>> = {
+  convert: readConvert,
+  fat: readFat,
+  strength: (facts, forced) => readStrength(facts, owned(facts), forced),
+  acid: (facts, forced) => readAcid(facts, owned(facts), forced),
+  worth: (facts, forced) => readWorth(facts, owned(facts), forced),
+  share: (facts, forced) => readShare(facts, owned(facts), forced),
+};
+
+const fatty = /^(fat|ambiguous|unheld)$/;
+
+/** Fats and alkali, each with amounts of their own. */
+function isRecipe({ things, measures }: Facts): boolean {
+  const weights = measures.filter(({ dim }) => dim === 'mass' || dim === 'volume' || dim === 'bare').length;
+  const kinds = new Set(things.filter(({ asked }) => !asked).map(({ meaning }) => meaning.kind));
+  return weights >= 2 && kinds.has('alkali') && kinds.has('fat');
+}
+
+function ofLye(facts: Facts): Question | null {
+  const all = owned(facts);
+  if (all.some((one) => weighsFat(one))) return null;
+  const { things } = facts;
+  if (things.some(({ meaning }) => fatty.test(meaning.kind)) && things.some(({ meaning }) => meaning.kind === 'alkali'))
+    return null;
+  return (
+    readAcid(facts, all, false) ??
+    readWorth(facts, all, false) ??
+    readStrength(facts, all, false) ??
+    readShare(facts, all, false)
+  );
+}
+
+const weighsFat = ({ measure, owner }: ReturnType<typeof owned>[number]): boolean =>
+  (measure.dim === 'mass' || measure.dim === 'volume') && owner !== null && fatty.test(owner.meaning.kind);
+
+function lyeOf({ things, measures, words }: Facts): LyeQuestion | null {
+  const alkalis = things.filter(({ meaning }) => meaning.kind === 'alkali');
+  const asked =
+    alkalis.some((one) => one.asked) || (alkalis.length > 0 && /\b(how|need|calculate|work out)\b/.test(words));
+  const both = new Set(alkalis.map(({ meaning }) => meaning.id)).size > 1 && /\b(how|each|split|\?)/.test(words);
+  const weighed = measures.some(({ dim }) => dim === 'mass' || dim === 'volume' || dim === 'bare');
+  return (asked || both) && !weighed && !things.some(({ meaning }) => fatty.test(meaning.kind))
+    ? { kind: 'lye' }
+    : null;
+}
