@@ -26,13 +26,13 @@ const words: Readonly<Record<string, string>> = {
   t: 'the a an one left right',
   z: 'it some this that something',
   i: 'in into ins im dans en negli nell',
-  o: 'on onto over down to at auf uber sur sobre sulla',
+  o: 'on onto over down auf uber sur sobre sulla',
   f: 'for con with wear wearing protection mask goggles fur pour para per',
   // whom
   C: 'son sons daughter daughters boy boys girl girls child children kid kids baby toddler toddlers grandma grandpa grandson granddaughter grandmother grandfather mum mom dad husband wife partner friend neighbor neighbour someone somebody roommate dog dogs puppy cat cats kitten pet hen chicken bird sohn tochter kind hund katze fils fille enfant chien hijo hija nino nina perro gato figlio figlia',
   b: 'touched bit bitten stepped crawled grabbed played chewing',
   // what happened: R has happened, s may yet; the same for H and h (with u, a burn), D and d
-  R: 'splashed splattered spattered sprayed squirted spurted spilled spilt spat flicked splat faceful eyeful gespritzt spritzte spritzer verschuttet eclaboussure eclabousse eclaboussee gicle salpico salpicado salpicadura salpicaduras schizzata schizzato',
+  R: 'splashed splattered spattered sprayed squirted spurted spilled spilt spat spit flicked splat faceful eyeful gespritzt spritzte spritzer verschuttet eclaboussure eclabousse eclaboussee gicle salpico salpicado salpicadura salpicaduras schizzata schizzato',
   s: 'splash splashes splashing splatter spill spills spilling',
   r: 'got gets get getting went ran came hit fell flew landed jumped knocked tipped touching handling dripped poured dropped stuck rubbed leaked soaked bekommen gekommen gelaufen recu tombe coule cayo',
   H: 'burned burnt burns burning burnin stings stinging stung blistered blistering blisters peeling bleeding tingling tingle watering brennt verbrannt veratzt brule brulee queme quemo quemado bruciato',
@@ -204,9 +204,13 @@ function isTold(letters: string, from: number, to: number): boolean {
 /** In a message that is no recipe, alkali and a body in one breath are enough, in whatever words. */
 const together = /A[^.]{0,12}[EPTKDB]|[EPTKDB][^.]{0,12}A/;
 
+/** A body, or what happens to one: without a word of it there is nothing to look for. */
+const bodily = /[EPTYWCbHhuDdLBVKXRs]/;
+
 /** What a text tells of; `any` where it does not say how lye hurt; null where it tells of no accident. */
 export function accidentIn(text: string): Told | null {
   const letters = lettersOf(text);
+  if (!bodily.test(letters)) return null;
   for (const told of Object.keys(accidents) as Told[]) {
     for (const pattern of accidents[told]) {
       for (const { 0: found, index } of letters.matchAll(pattern)) {

@@ -367,6 +367,8 @@ export const harmless: readonly string[] = [
   'splash in 20 ml castor',
   'splashes of gold mica',
   'does lye lose strength when spilled in air',
+  'seems like a lot of lye to me',
+  '500 g lard and 66 g lye looks right to me',
   '500 g olive, 64 g lye. I always splash a bit of water on the mould',
   'I got lye from the hardware store, 100 g in 200 g water',
   'got my lye down to 64 g',
