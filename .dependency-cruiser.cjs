@@ -12,6 +12,8 @@ const sees = (name, layer, allowed) => ({
 });
 
 const types = '^src/catalogue/(heat-)?types\\.ts$';
+/** How names are folded and compared: pure, and the same for those who index them and those who look them up. */
+const names = '^src/catalogue/names\\.ts$';
 const units = '^src/units/';
 const answer = '^src/answer/';
 const engine = '^src/engine/';
@@ -34,7 +36,7 @@ module.exports = {
     sees('engine-sees-types-and-units', engine, [types, units]),
     sees('render-sees-answer-and-units', render, [answer, units]),
     sees('store-sees-types', '^src/store/', [engine, answer, types, units]),
-    sees('reading-sees-engine-and-answer', reading, [engine, answer, types, units]),
+    sees('reading-sees-engine-and-answer', reading, [engine, answer, types, names, units]),
     sees('commands-see-what-is-below', commands, [reading, render, engine, answer, port, types, units]),
     sees('bot-sees-commands-and-below', '^src/bot/', [commands, reading, render, engine, answer, port, types, units]),
     sees('index-sees-src', '^src/index\\.ts$', ['^src/']),

@@ -11,7 +11,7 @@ import {
   readSource,
   readUnheld,
 } from './items.ts';
-import { foldName } from './names.ts';
+import { arrangeNames, foldName } from './names.ts';
 import type { Alkali, AlkaliId, Catalogue, ItemKind, Named, NameHit } from './types.ts';
 
 /** The files of `data/` that make the catalogue. */
@@ -54,7 +54,7 @@ export function assembleCatalogue(raw: RawCatalogue): Catalogue {
   const inciSource = check.text(check.fields(raw.fats, 'fats'), 'inciSource', 'fats');
   if (!check.sources.has(inciSource)) check.fail('fats', `source ${inciSource} is not listed`);
   const fats = keyed(read('fats', (item) => readFat(item, inciSource, check)));
-  const catalogue: Omit<Catalogue, 'byName'> = {
+  const catalogue: Held = {
     version: check.text(check.fields(raw.fats, 'fats'), 'version', 'fats'),
     sources: check.sources,
     fats,
@@ -70,10 +70,13 @@ export function assembleCatalogue(raw: RawCatalogue): Catalogue {
   };
   const byName = indexNames(catalogue, check);
   if (check.problems.length > 0) throw new CatalogueError(check.problems);
-  return { ...catalogue, byName };
+  return { ...catalogue, ...arrangeNames(byName) };
 }
 
-function indexNames(catalogue: Omit<Catalogue, 'byName'>, check: Check): ReadonlyMap<string, NameHit> {
+/** The catalogue but for the ways to find a name. */
+type Held = Omit<Catalogue, 'byFirstWord' | 'byWords' | 'nameWords'>;
+
+function indexNames(catalogue: Held, check: Check): ReadonlyMap<string, NameHit> {
   const byName = new Map<string, NameHit>();
   const ids = new Map<string, ItemKind>();
   const add = (kind: ItemKind, item: Omit<Named, 'name'>): void => {

@@ -1,3 +1,5 @@
+import type { Catalogue, NamedHit, NameHit } from './types.ts';
+
 /** Most names need nothing done: words of plain letters and digits, one space apart. */
 const PLAIN = /^[a-z0-9]+(?: [a-z0-9]+)*$/;
 /** Letters that decompose into no base letter plus mark. */
@@ -16,4 +18,59 @@ export function foldName(text: string): string {
     .replace(/[ßœæøłı]/g, (letter) => LIGATURES[letter] ?? letter)
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
+}
+
+/** Each run of digits a word of its own, as a text is scanned: "c12" → "c 12". */
+export const spaced = (key: string): string =>
+  /\d/.test(key) ? key.replace(/(\d+)/g, ' $1 ').replace(/ +/g, ' ').trim() : key;
+
+/** A plural's singular, near enough for comparing names. */
+export function singular(word: string): string {
+  if (word.length > 3 && word.endsWith('s') && !word.endsWith('ss') && !word.endsWith('us')) return word.slice(0, -1);
+  return word;
+}
+
+/** The words of a name that tell it from others, in alphabetical order: "oil of olive, virgin" is "olive virgin". */
+export const wordsInOrder = (words: readonly string[]): string =>
+  words
+    .filter((word) => word !== 'oil' && word !== 'of' && word !== 'the')
+    .map(singular)
+    .sort()
+    .join(' ');
+
+/** What a name stands for, however it is written; undefined where nothing held is called so. */
+export function named(catalogue: Pick<Catalogue, 'byFirstWord'>, text: string): NamedHit | undefined {
+  const name = spaced(foldName(text));
+  return catalogue.byFirstWord.get(firstWord(name))?.find((hit) => hit.name === name);
+}
+
+export function firstWord(name: string): string {
+  const space = name.indexOf(' ');
+  return space < 0 ? name : name.slice(0, space);
+}
+
+/** The maps by which names are found, from all names under their keys. */
+export function arrangeNames(
+  byName: ReadonlyMap<string, NameHit>,
+): Pick<Catalogue, 'byFirstWord' | 'byWords' | 'nameWords'> {
+  const byFirstWord = new Map<string, NamedHit[]>();
+  const byWords = new Map<string, NamedHit>();
+  const known = new Set<string>();
+  const spelt = new Set<string>();
+  for (const [key, { kind, id, how }] of byName) {
+    const name = spaced(key);
+    const hit: NamedHit = { name, kind, id, how };
+    const first = firstWord(name);
+    const list = byFirstWord.get(first);
+    if (list) list.push(hit);
+    else byFirstWord.set(first, [hit]);
+    const words = name.split(' ');
+    const ordered = wordsInOrder(words);
+    if ((kind === 'fat' || kind === 'unheld') && ordered !== '' && !byWords.has(ordered)) byWords.set(ordered, hit);
+    for (const word of words) {
+      known.add(word);
+      if (how !== 'abbreviation' && kind !== 'scent' && word.length >= 4) spelt.add(word);
+    }
+  }
+  return { byFirstWord, byWords, nameWords: { known: [...known].join(' '), spelt: [...spelt].join(' ') } };
 }

@@ -2,16 +2,12 @@
  * The checked catalogue as text that opens fast, made when the product is built: a line an item, parsed when the item
  * is first asked for. All of it is ASCII, because V8 reads a text of one byte a character in half the time.
  */
-import type { Catalogue, ItemKind, NameHit } from './types.ts';
-
-/** Neighbours in `byName` that stand for the same thing: what it is, then the names. */
-type Run = readonly [hit: string, ...names: string[]];
+import type { Catalogue } from './types.ts';
 
 /** What stands on the first line; `keys` are those of each map, whose items follow line by line in this order. */
 interface Head {
   readonly others: Readonly<Record<string, unknown>>;
   readonly keys: Readonly<Record<string, readonly string[]>>;
-  readonly names: readonly Run[];
 }
 
 export function packCatalogue(catalogue: Catalogue): string {
@@ -20,12 +16,12 @@ export function packCatalogue(catalogue: Catalogue): string {
   const lines: string[] = [];
   for (const [field, value] of Object.entries(catalogue)) {
     if (!(value instanceof Map)) others[field] = value;
-    else if (field !== 'byName') {
+    else {
       keys[field] = [...value.keys()];
       lines.push(...[...value.values()].map((item) => JSON.stringify(item)));
     }
   }
-  const head: Head = { others, keys, names: runsOf(catalogue.byName) };
+  const head: Head = { others, keys };
   return [JSON.stringify(head), ...lines]
     .join('\n')
     .replace(/[^\n -~]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
@@ -39,28 +35,7 @@ export function unpackCatalogue(text: string): Catalogue {
     const items = new Items(new Map(keys.map((key) => [key, lines[line++] ?? ''])));
     return [field, items];
   });
-  return { ...head.others, ...Object.fromEntries(maps), byName: nameMap(head.names) } as Catalogue;
-}
-
-function runsOf(byName: ReadonlyMap<string, NameHit>): readonly Run[] {
-  const runs: [string, ...string[]][] = [];
-  for (const [name, { kind, id, how }] of byName) {
-    const hit = `${kind} ${id} ${how}`;
-    const last = runs.at(-1);
-    if (last?.[0] === hit) last.push(name);
-    else runs.push([hit, name]);
-  }
-  return runs;
-}
-
-function nameMap(runs: readonly Run[]): Map<string, NameHit> {
-  const map = new Map<string, NameHit>();
-  for (const [text, ...names] of runs) {
-    const [kind, id = '', how] = text.split(' ');
-    const hit: NameHit = { kind: kind as ItemKind, id, how: how as NameHit['how'] };
-    for (const name of names) map.set(name, hit);
-  }
-  return map;
+  return { ...head.others, ...Object.fromEntries(maps) } as unknown as Catalogue;
 }
 
 class Items implements ReadonlyMap<string, unknown> {

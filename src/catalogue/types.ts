@@ -202,6 +202,17 @@ export interface NameHit {
   readonly how: 'name' | 'plain' | 'abbreviation';
 }
 
+/** A name under its folded key, cut into words and runs of digits. */
+export interface NamedHit extends NameHit {
+  readonly name: string;
+}
+
+/** The single words of names, parted by spaces: all, and those that a misspelt word may have been meant for. */
+export interface NameWords {
+  readonly known: string;
+  readonly spelt: string;
+}
+
 export interface Catalogue {
   readonly version: string;
   readonly sources: ReadonlyMap<string, Source>;
@@ -216,6 +227,9 @@ export interface Catalogue {
   readonly cautions: ReadonlyMap<string, Caution>;
   /** Words before a name that change nothing about what it is ("organic", "cold pressed"). */
   readonly qualifiers: readonly string[];
-  /** Every name of every item under `foldName(name)`; no name belongs to two. */
-  readonly byName: ReadonlyMap<string, NameHit>;
+  /** Names by their first word: only what a post mentions need ever be opened. */
+  readonly byFirstWord: ReadonlyMap<string, readonly NamedHit[]>;
+  /** Names of fats by their words in alphabetical order, for words said in another order. */
+  readonly byWords: ReadonlyMap<string, NamedHit>;
+  readonly nameWords: NameWords;
 }

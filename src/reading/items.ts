@@ -1,4 +1,4 @@
-import { bagOf, type Lexicon, type Meaning } from './lexicon.ts';
+import type { Lexicon, Meaning } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
 
@@ -52,7 +52,7 @@ const isSign = (token: Token | undefined, signs: string): boolean => token?.t ==
 function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { named: Named; to: number } | null {
   const here = tokens[i];
   if (!isThing(here) || here.meaning.kind !== 'fat') return null;
-  const own = bagOf(here.meant.split(/[ -]/));
+  const own = here.meant.split(/[ -]/);
   let j = i + 1;
   if (isSign(tokens[j], '(,-[/')) j++;
   const words: string[] = [];
@@ -63,7 +63,7 @@ function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { nam
     else if (isThing(token) && (token.meaning.kind === 'fat' || token.meaning.kind === 'ambiguous'))
       words.push(...token.meant.split(/[ -]/));
     else break;
-    const entry = lexicon.bags().get(bagOf([...own.split(' '), ...words]));
+    const entry = lexicon.reordered([...own, ...words]);
     if (entry && entry.meaning.kind === 'fat' && entry.meaning.id !== here.meaning.id && isSign(tokens[k + 1], '?')) {
       // "palm (kernel?) oil": the writer is not sure
       return {

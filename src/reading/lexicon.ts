@@ -1,4 +1,5 @@
-import type { AlkaliId, Catalogue } from '../catalogue/types.ts';
+import { firstWord, spaced, wordsInOrder } from '../catalogue/names.ts';
+import type { AlkaliId, Catalogue, NamedHit } from '../catalogue/types.ts';
 import { units } from '../units/units.ts';
 import { scan } from './scan.ts';
 import { type RoleName, roles } from './words.ts';
@@ -36,8 +37,8 @@ export interface Lexicon {
     readonly roleWords: ReadonlySet<string>;
     readonly spelt: readonly string[];
   };
-  /** Words of a fat's name in any order, without the generic ones, to its entry. */
-  readonly bags: () => ReadonlyMap<string, Entry>;
+  /** The fat whose name these words make in another order ("oil, olive, pomace"). */
+  readonly reordered: (words: readonly string[]) => Entry | undefined;
   readonly label: (meaning: Meaning) => string;
 }
 
@@ -63,47 +64,45 @@ function insert<T>(root: Trie<T>, words: readonly string[], from: number, value:
   node.hit ??= value;
 }
 
-function namesOf(entries: readonly Entry[]): Names {
+/** The reader's own names and, behind them, the catalogue's: a first word's branch is grown when it is met. */
+function namesOf(own: readonly Entry[], catalogue: Catalogue): Names {
   const waiting = new Map<string, Entry[]>();
-  for (const entry of entries) {
-    const space = entry.phrase.indexOf(' ');
-    const first = space < 0 ? entry.phrase : entry.phrase.slice(0, space);
+  for (const entry of own) {
+    const first = firstWord(entry.phrase);
     const list = waiting.get(first);
     if (list) list.push(entry);
     else waiting.set(first, [entry]);
   }
   const grown = new Map<string, Trie<Entry>>();
+  const has = (first: string): boolean => waiting.has(first) || catalogue.byFirstWord.has(first);
   return {
-    has: (first) => waiting.has(first),
+    has,
     from: (first) => {
       const known = grown.get(first);
-      if (known) return known;
-      const list = waiting.get(first);
-      if (!list) return undefined;
+      if (known || !has(first)) return known;
       const root = emptyTrie<Entry>();
-      for (const entry of list) insert(root, entry.phrase.split(' '), 1, entry);
+      const held = (catalogue.byFirstWord.get(first) ?? []).map((hit) => entryOf(catalogue, hit));
+      for (const entry of [...(waiting.get(first) ?? []), ...held]) insert(root, entry.phrase.split(' '), 1, entry);
       grown.set(first, root);
       return root;
     },
   };
 }
 
-/** Each digit run a word of its own, as the scanner cuts them: `h2o` → `h 2 o`. */
-const spaced = (phrase: string): string =>
-  /\d/.test(phrase) ? phrase.replace(/(\d+)/g, ' $1 ').replace(/ +/g, ' ').trim() : phrase;
-
-export function bagOf(words: readonly string[]): string {
-  return words
-    .filter((word) => word !== 'oil' && word !== 'of' && word !== 'the')
-    .map(singular)
-    .sort()
-    .join(' ');
-}
-
-/** A plural's singular, near enough for matching. */
-export function singular(word: string): string {
-  if (word.length > 3 && word.endsWith('s') && !word.endsWith('ss') && !word.endsWith('us')) return word.slice(0, -1);
-  return word;
+/** What a name of the catalogue means to the reader. */
+function entryOf(catalogue: Catalogue, { name, kind, id, how }: NamedHit): Entry {
+  const meaning = (): Meaning => {
+    if (kind === 'ambiguous') {
+      const one = catalogue.ambiguous.find((other) => other.id === id);
+      return { kind, id: name, candidates: one?.candidates ?? [], why: one?.why ?? '' };
+    }
+    if (kind === 'unheld') {
+      const one = catalogue.unheld.find((other) => other.id === id);
+      return { kind, id: one?.name ?? name, candidates: one?.nearest ?? [] };
+    }
+    return kind === 'alkali' ? { kind, id: id as AlkaliId } : { kind, id };
+  };
+  return { meaning: meaning(), phrase: name, how: kind === 'alkali' ? 'name' : how };
 }
 
 const lyeNames = [
@@ -270,58 +269,42 @@ export function makeLexicon(catalogue: Catalogue): Lexicon {
   for (const [role, phrases] of Object.entries(roles) as [RoleName, readonly string[]][])
     for (const phrase of phrases) add(phrase, { kind: 'role', id: role });
 
-  const ambiguous = new Map(catalogue.ambiguous.map((one) => [one.id, one]));
-  const unheld = new Map(catalogue.unheld.map((one) => [one.id, one]));
-  for (const [name, hit] of catalogue.byName) {
-    const { kind, id } = hit;
-    if (kind === 'ambiguous') {
-      const one = ambiguous.get(id);
-      add(name, { kind, id: name, candidates: one?.candidates ?? [], why: one?.why ?? '' });
-    } else if (kind === 'unheld')
-      add(name, { kind, id: unheld.get(id)?.name ?? name, candidates: unheld.get(id)?.nearest ?? [] });
-    else if (kind === 'alkali') add(name, { kind, id: id as AlkaliId });
-    else add(name, { kind, id }, hit.how);
-  }
-
   const unitTrie = emptyTrie<string>();
   for (const unit of units)
     for (const name of unit.names)
       insert(unitTrie, /^[a-z]+$/.test(name) ? [name] : scan(name).map((prim) => prim.text), 0, unit.id);
 
-  let bags: Map<string, Entry> | null = null;
   let words: ReturnType<Lexicon['vocabulary']> | null = null;
   return {
-    names: namesOf(entries),
+    names: namesOf(entries, catalogue),
     units: unitTrie,
-    vocabulary: () => (words ??= vocabularyOf(entries, unitTrie)),
-    bags: () => (bags ??= bagsOf(entries)),
+    vocabulary: () => {
+      words ??= vocabularyOf(entries, unitTrie, catalogue);
+      return words;
+    },
+    reordered: (spoken) => {
+      const hit = catalogue.byWords.get(wordsInOrder(spoken));
+      return hit ? entryOf(catalogue, hit) : undefined;
+    },
     label: (meaning) => labelOf(catalogue, meaning),
   };
 }
 
-function vocabularyOf(entries: readonly Entry[], unitTrie: Trie<string>): ReturnType<Lexicon['vocabulary']> {
-  const known = new Set<string>(unitTrie.next?.keys() ?? []);
-  const spelt = new Set<string>();
+function vocabularyOf(
+  own: readonly Entry[],
+  unitTrie: Trie<string>,
+  catalogue: Catalogue,
+): ReturnType<Lexicon['vocabulary']> {
+  const known = new Set<string>([...(unitTrie.next?.keys() ?? []), ...catalogue.nameWords.known.split(' ')]);
+  const spelt = new Set<string>(catalogue.nameWords.spelt.split(' '));
   const roleWords = new Set<string>();
-  for (const { phrase, meaning, how } of entries) {
-    const slips = how !== 'abbreviation' && meaning.kind !== 'scent' && meaning.kind !== 'role';
+  for (const { phrase, meaning } of own)
     for (const word of phrase.split(' ')) {
       known.add(word);
       if (meaning.kind === 'role') roleWords.add(word);
-      if (slips && word.length >= 4) spelt.add(word);
+      else if (word.length >= 4) spelt.add(word);
     }
-  }
   return { known, roleWords, spelt: [...spelt] };
-}
-
-function bagsOf(entries: readonly Entry[]): Map<string, Entry> {
-  const bags = new Map<string, Entry>();
-  for (const entry of entries) {
-    if (entry.meaning.kind !== 'fat' && entry.meaning.kind !== 'unheld') continue;
-    const bag = bagOf(entry.phrase.split(' '));
-    if (bag && !bags.has(bag)) bags.set(bag, entry);
-  }
-  return bags;
 }
 
 function labelOf(catalogue: Catalogue, meaning: Meaning): string {

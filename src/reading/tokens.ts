@@ -1,5 +1,6 @@
+import { singular } from '../catalogue/names.ts';
 import { asideTokenAt } from './aside.ts';
-import { type Entry, type Lexicon, type Meaning, singular, type Trie } from './lexicon.ts';
+import type { Entry, Lexicon, Meaning, Trie } from './lexicon.ts';
 import { unitAt } from './measure.ts';
 import { type DecimalHabit, decimalHabit, isNumberWord } from './numbers.ts';
 import { type Quantity, quantityAt } from './quantities.ts';
