@@ -5,14 +5,18 @@ import { type BotOptions, createBot as createCore } from './bot/core.ts';
 import type { Bot } from './bot/types.ts';
 import { loadHeat } from './catalogue/heat.ts';
 import { loadCatalogue } from './catalogue/load.ts';
+import type { AnyCommand as Declaration } from './commands/define.ts';
 import { commands } from './commands/registry.ts';
 import type { Drawing } from './render/picture/draw.ts';
 
 export type { Action, Answer, Block, BlockKind, Fault, Picture } from './answer/types.ts';
 export type { LogEntry } from './bot/core.ts';
 export type { Asked, Bot, Reply } from './bot/types.ts';
+export type { AnyCommand as Declaration } from './commands/define.ts';
 export { inert } from './render/inert.ts';
 export { renderJson } from './render/json.ts';
+export { markdown } from './render/markdown.ts';
+export { pages } from './render/pages.ts';
 export { renderPlain } from './render/plain.ts';
 export { renderTerminal, wrap } from './render/terminal.ts';
 
@@ -22,6 +26,9 @@ export const createBot = (options: Partial<BotOptions> = {}): Bot =>
 
 /** Words that begin a request. */
 export const commandNames: readonly string[] = commands.map(({ id }) => id);
+
+/** Every command as it was declared: id, summary, options, examples. What forms of chat platforms are made of. */
+export const declarations: readonly Declaration[] = commands;
 
 /** A picture of an answer as SVG and PNG. What draws it is read at the first call. */
 export const drawPicture = async (picture: Picture): Promise<Drawing> =>
