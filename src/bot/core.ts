@@ -179,9 +179,17 @@ function perform(command: AnyCommand, text: string, context: Context): Answer | 
   return command.risk === 'caustic' && fault.caution.length === 0 ? { ...fault, caution: untilClear } : fault;
 }
 
-/** The one place where an answer is made. */
-function toAnswer(command: AnyCommand, said: Said): Answer {
-  return { command: command.id, ...said };
+/** The one place where an answer is made. Its details are worked out when somebody first looks at them. */
+function toAnswer(command: AnyCommand, { details, kept: _kept, working: _working, ...said }: Said): Answer {
+  let known = typeof details === 'function' ? null : details;
+  return {
+    command: command.id,
+    ...said,
+    get details() {
+      if (typeof details === 'function') known ??= details();
+      return known ?? [];
+    },
+  };
 }
 
 function detailsOf(answer: Answer | undefined): Answer | Fault {

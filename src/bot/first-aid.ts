@@ -51,6 +51,8 @@ const words: Readonly<Record<string, string>> = {
   M: 'will would might may gonna gunna does going shall want wants',
   F: 'if case unless falls wenn si',
   Q: 'what how who should was que comment cosa wer',
+  // q: what is told by a phrase
+  q: 'palm palms aid firstaid accident everywhere breathe see fire',
   X: 'poisoned poisoning vergiftet intoxicado',
   '-': 'and but so then because und aber et mais y pero',
 };
@@ -98,22 +100,34 @@ const phrases: readonly (readonly [RegExp, string])[] = [
   [/\beverywhere\b/g, 'over me'],
 ];
 
+/** Lower case without accents, quotes and invisible signs; plain text is spared the slow part. */
+function foldedOf(text: string): string {
+  const lower = text.toLowerCase();
+  const plain = /^[\0-\x7f]*$/.test(lower)
+    ? lower
+    : lower
+        .replace(/œ/g, 'oe')
+        .replace(/ß/g, 'ss')
+        .normalize('NFKD')
+        .replace(/[\p{M}\p{Cf}’‘´]/gu, '');
+  return plain.replace(/['`]/g, '').replace(/[^\S\n]+/g, ' ');
+}
+
+function inPhrases(folded: string): string {
+  let text = folded;
+  for (const [phrase, meaning] of phrases) text = text.replace(phrase, meaning);
+  return text;
+}
+
 /** One letter a word: of its meaning, `x` for any other, `,` and `.` for what ends a clause or a sentence. */
-function lettersOf(text: string): string {
-  let folded = text
-    .toLowerCase()
-    .replace(/œ/g, 'oe')
-    .replace(/ß/g, 'ss')
-    .normalize('NFKD')
-    .replace(/[\p{M}\p{Cf}'’‘`´]/gu, '')
-    .replace(/[^\S\n]+/g, ' ');
-  for (const [phrase, meaning] of phrases) folded = folded.replace(phrase, meaning);
+function lettersOf(folded: string): string {
   let letters = '';
-  for (const [token] of folded.matchAll(/[\p{L}\p{N}]+|[.!?;:\n|]|,/gu)) {
-    if (/^[.!?;:\n|]$/.test(token)) letters += '.';
-    else if (token === ',') letters += ',';
+  for (const [token] of folded.matchAll(/[a-z0-9\u0080-\uffff]+|[.!?;:\n|,]/g)) {
+    const first = token.charCodeAt(0);
+    if (token === ',') letters += ',';
+    else if (first < 48 || first === 58 || first === 59 || first === 63 || first === 124) letters += '.';
     // amounts stand between words without parting them
-    else if (!/^\d|^(?:g|kg|oz|ml|lb)$/.test(token)) letters += letterOf.get(token) ?? slip(token) ?? 'x';
+    else if (!/^(?:\d|(?:g|kg|oz|ml|lb)$)/.test(token)) letters += letterOf.get(token) ?? slip(token) ?? 'x';
   }
   return letters;
 }
@@ -205,12 +219,13 @@ function isTold(letters: string, from: number, to: number): boolean {
 const together = /A[^.]{0,12}[EPTKDB]|[EPTKDB][^.]{0,12}A/;
 
 /** A body, or what happens to one: without a word of it there is nothing to look for. */
-const bodily = /[EPTYWCbHhuDdLBVKXRs]/;
+const bodily = /[qEPTYWCbHhuDdLBVKXRs]/;
 
 /** What a text tells of; `any` where it does not say how lye hurt; null where it tells of no accident. */
 export function accidentIn(text: string): Told | null {
-  const letters = lettersOf(text);
-  if (!bodily.test(letters)) return null;
+  const folded = foldedOf(text);
+  if (!bodily.test(lettersOf(folded))) return null;
+  const letters = lettersOf(inPhrases(folded));
   for (const told of Object.keys(accidents) as Told[]) {
     for (const pattern of accidents[told]) {
       for (const { 0: found, index } of letters.matchAll(pattern)) {

@@ -54,7 +54,7 @@ export const check = defineCommand({
         title: 'Is the lye right?',
         lead: leadOf(weighed.recipe, figures, said === null, style),
         body: bodyOf(weighed, figures, reading, style),
-        details: detailsOf(weighed.recipe, figures, reading, catalogue, style),
+        details: () => detailsOf(weighed.recipe, figures, reading, catalogue, style),
         assumptions: [
           ...assumptionsOf(reading, weighed.purityAssumed.includes('naoh')),
           ...takenOf(weighed, figures, reading, { usualSuperfat: said === null, step: options.step }, catalogue, style),

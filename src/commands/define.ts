@@ -17,7 +17,8 @@ export interface Said<R extends Risk = Risk> {
   readonly title: string;
   readonly lead: string;
   readonly body: readonly Block[];
-  readonly details: readonly Block[];
+  /** A function where it costs something: most people never ask. */
+  readonly details: readonly Block[] | (() => readonly Block[]);
   readonly assumptions: readonly string[];
   readonly warnings: readonly string[];
   readonly caution: Caution<R>;

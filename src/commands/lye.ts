@@ -130,7 +130,7 @@ export const lye = defineCommand({
         title: 'Alkali and water to weigh',
         lead: leadOf(recipe, figures, style),
         body: bodyOf(recipe, figures, reading, style).map((line) => ({ kind: 'text' as const, text: line })),
-        details: detailsOf(recipe, figures, reading, catalogue, style),
+        details: () => detailsOf(recipe, figures, reading, catalogue, style),
         assumptions: [
           ...assumptionsOf(reading, false),
           ...(superfat === null ? [`I took ${percent(USUAL_SUPERFAT, style)} superfat.`] : []),
