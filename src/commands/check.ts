@@ -17,6 +17,7 @@ import { refused } from './refusals.ts';
 import { lyeResult } from './result.ts';
 import { afterLine, leadOf, needLine, nextLine, spreadLine, waterLine } from './verdict-words.ts';
 import { warningsOf } from './warnings.ts';
+import { recipeWorking } from './working.ts';
 
 export const check = defineCommand({
   id: 'check',
@@ -66,6 +67,8 @@ export const check = defineCommand({
           { label: 'first aid', request: 'safety' },
         ],
         result: lyeResult(weighed.recipe, figures),
+        kept: { reading, recipe: weighed.recipe, superfat: said },
+        working: () => recipeWorking(weighed.recipe, figures, catalogue, style),
       },
     };
   },

@@ -17,6 +17,8 @@ export interface Step {
   readonly name: string;
   /** Words that ask for it beside those of its name. */
   readonly asked: readonly string[];
+  /** Names of the steps it builds on. */
+  readonly from?: readonly string[];
   readonly formula: string;
   readonly inputs: readonly { readonly name: string; readonly value: number; readonly unit: string }[];
   readonly value: number;

@@ -22,6 +22,7 @@ import { refused } from './refusals.ts';
 import { lyeResult } from './result.ts';
 import { isUndissolved, waterLine } from './verdict-words.ts';
 import { warningsOf } from './warnings.ts';
+import { recipeWorking } from './working.ts';
 
 const options = {
   ...recipeOptions,
@@ -153,6 +154,8 @@ export const lye = defineCommand({
           { label: 'first aid', request: 'safety' },
         ],
         result: lyeResult(recipe, figures),
+        kept: { reading, recipe, superfat },
+        working: () => recipeWorking(recipe, figures, catalogue, style),
       },
     };
   },

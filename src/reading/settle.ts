@@ -1,6 +1,15 @@
-/** What a person answered to a doubt about their post, as changes to what was read of it. */
+/**
+ * What a person answered to a doubt about their post, as changes to what was read of it: the post is read again with
+ * them, so that all its checks run again. One function for each kind of doubt, which uses what the doubt says of itself.
+ */
+import { unitWord, withUnit } from './columns.ts';
+import { type Cut, itemize, type Reader } from './itemize.ts';
 import type { Item } from './items.ts';
-import type { RecipeReading } from './reading.ts';
+import type { Meaning } from './lexicon.ts';
+import { meaningOf, pick, placeOf } from './pick.ts';
+import type { Quantity } from './quantities.ts';
+import type { Doubt, RecipeReading } from './reading.ts';
+import { asPurity } from './roles.ts';
 import type { Token } from './tokens.ts';
 
 export interface Settled {
@@ -10,4 +19,345 @@ export interface Settled {
   /** The second of two ways to read the post is meant. */
   readonly rival: boolean;
   readonly reading: (reading: RecipeReading) => RecipeReading;
+}
+
+type Amount = Extract<Item, { kind: 'amount' }>;
+type Thing = Extract<Item, { kind: 'thing' }>;
+
+const nothing: Settled = { items: (items) => items, unit: null, rival: false, reading: (reading) => reading };
+
+/** First `a`, then `b`. */
+export const both = (a: Settled | null, b: Settled): Settled =>
+  a === null
+    ? b
+    : {
+        items: (items, tokens) => b.items(a.items(items, tokens), tokens),
+        unit: b.unit ?? a.unit,
+        rival: a.rival || b.rival,
+        reading: (reading) => b.reading(a.reading(reading)),
+      };
+
+const changed = (items: Settled['items']): Settled => ({ ...nothing, items });
+
+const overlooked = (id: Doubt['id'], more: Partial<RecipeReading> = {}): Settled => ({
+  ...nothing,
+  reading: (reading) => ({ ...reading, ...more, doubts: reading.doubts.filter((one) => one.id !== id) }),
+});
+
+const isAmount = (item: Item): item is Amount => item.kind === 'amount';
+const isThing = (item: Item): item is Thing => item.kind === 'thing';
+
+/** What was called `said` is `meaning`. */
+const renamed = (said: string, meaning: Meaning): Settled =>
+  changed((items) =>
+    items.map((item) =>
+      isThing(item) && item.named.text === said ? { ...item, named: { ...item.named, meaning, how: 'name' } } : item,
+    ),
+  );
+
+/** The amount that a doubt quotes, as the quantity's own words or with a name behind them. */
+const quotes = (said: string, { quantity }: Amount): boolean =>
+  said === quantity.text || said === `-${quantity.text}` || said.startsWith(`${quantity.text} `);
+
+/** The answer's figure in the place of one that was written; a figure without a unit keeps the written one. */
+function replaced(said: string, answer: Quantity): Settled {
+  return changed((items) =>
+    items.map((item) => {
+      if (!isAmount(item) || !quotes(said, item)) return item;
+      const { numbers, text, unit } = item.quantity;
+      const quantity = answer.dim === 'bare' && unit ? withUnit(answer, unit.id) : answer;
+      return {
+        ...item,
+        quantity: { ...quantity, numbers, text: quantity.numbers.length > 0 ? quantity.text : text },
+        same: null,
+      };
+    }),
+  );
+}
+
+/** An amount put behind what is called `said`. */
+const given = (fits: (thing: Thing) => boolean, quantity: Quantity): Settled =>
+  changed((items) => {
+    const at = items.findIndex((item) => isThing(item) && fits(item));
+    const thing = items[at];
+    if (!thing) return items;
+    const amount: Amount = {
+      kind: 'amount',
+      quantity: { ...quantity, numbers: [] },
+      same: null,
+      from: thing.to,
+      to: thing.to,
+    };
+    return [...items.slice(0, at + 1), amount, ...items.slice(at + 1)];
+  });
+
+const called =
+  (said: string) =>
+  ({ named }: Thing): boolean =>
+    named.text === said || said.endsWith(` ${named.text}`);
+
+/** Words that mean that nothing is meant. */
+const none =
+  /^\W*(none|no|nothing|zero|0( g)?|leave (it|that) out|skip( it)?|without( it)?|ignore( it| that)?|there (is|was) none|drop it)\W*$/i;
+const unsure = /\b(not sure|no idea|dunno|don'?t know|do not know|unsure|whatever)\b/i;
+
+/** One figure, with nothing beside it that means something else. */
+function figureIn({ items, tokens }: Cut, of: string | null, reader: Reader): Quantity | null {
+  const amounts = items.filter(isAmount);
+  const [only] = amounts;
+  if (amounts.length !== 1 || !only || only.quantity.upTo !== null || only.quantity.negative) return null;
+  const strange = items
+    .filter(isThing)
+    .some(
+      ({ named: { meaning } }) =>
+        meaning.kind !== 'role' && meaning.kind !== 'alkali' && (of === null || reader.lexicon.label(meaning) !== of),
+    );
+  const words = tokens.filter((token) => token.t === 'word' && token.sort === 'unknown').length;
+  return strange || words > 0 ? null : only.quantity;
+}
+
+const weighs = (quantity: Quantity | null): quantity is Quantity =>
+  quantity !== null && ['mass', 'volume', 'bare'].includes(quantity.dim) && quantity.value > 0;
+
+/** "8 %" or "8" as a share. */
+const shareOf = (quantity: Quantity | null): number | null =>
+  quantity?.dim === 'percent' ? quantity.value : quantity?.dim === 'bare' ? quantity.value / 100 : null;
+
+/** The known thing that is named, and nothing else. */
+function nameIn({ items, tokens }: Cut): Meaning | null {
+  if (items.some(isAmount) || tokens.some((token) => token.t === 'word' && token.sort === 'unknown')) return null;
+  const things = items
+    .filter(isThing)
+    .map(({ named }) => named.meaning)
+    .filter(({ kind, id }) => !(kind === 'role' && /^(number|heading)$/.test(id)));
+  const [only] = things;
+  const known = only && ['fat', 'liquid', 'acid', 'additive', 'scent', 'water', 'alkali'].includes(only.kind);
+  return things.length === 1 && known && only.id !== 'unsaid' ? only : null;
+}
+
+type Of<Id extends Doubt['id']> = Extract<Doubt, { id: Id }>;
+type Answered = { readonly text: string; readonly cut: Cut; readonly reader: Reader };
+
+function whichOne(said: string, candidates: readonly string[], { text, cut, reader }: Answered): Settled | null {
+  const { catalogue } = reader;
+  const named = nameIn(cut);
+  const picked = pick(text, candidates, catalogue, said) ?? (named && candidates.includes(named.id) ? named.id : null);
+  const meaning = picked === null ? named : meaningOf(picked, catalogue);
+  return meaning ? renamed(said, meaning) : null;
+}
+
+function whichAlkali(said: string, { text, cut }: Answered): Settled | null {
+  if (cut.items.some(isAmount)) return null;
+  const place = placeOf(text, 2);
+  const sodium = place === 0 || /\b(sodium|naoh|caustic soda|soda|natron)\b/i.test(text);
+  const potassium = place === 1 || /\b(potassium|koh|caustic potash)\b/i.test(text);
+  if (sodium === potassium) return null;
+  return renamed(said, { kind: 'alkali', id: sodium ? 'naoh' : 'koh' });
+}
+
+function chosenAmount({ said }: Of<'two-amounts'>, { text, cut, reader }: Answered): Settled | null {
+  const together = /\b(both|together|sum|all|add)\b/i.test(text);
+  const place = placeOf(text, said.length);
+  const figure = figureIn(cut, null, reader);
+  const same = (item: Amount): boolean =>
+    figure !== null &&
+    (figure.dim === 'bare'
+      ? item.quantity.text.startsWith(figure.text)
+      : Math.abs(item.quantity.value - figure.value) <= 1e-6 * figure.value);
+  if (!together && place === null && !figure) return null;
+  return changed((items) => {
+    const all = items.filter((item): item is Amount => isAmount(item) && said.includes(item.quantity.text));
+    const chosen = together
+      ? all[0]
+      : place === null
+        ? all.find(same)
+        : all.find((item) => item.quantity.text === said[place]);
+    if (!chosen) return items;
+    const value = all.reduce((sum, item) => sum + item.quantity.value, 0);
+    return items.flatMap((item): Item[] => {
+      if (!isAmount(item) || !all.includes(item)) return [item];
+      if (item !== chosen) return [];
+      return [together ? { ...item, quantity: { ...item.quantity, value } } : item];
+    });
+  });
+}
+
+function decimal({ said, readings }: Of<'decimal'>, { text, cut, reader }: Answered): Settled | null {
+  const figure = figureIn(cut, null, reader);
+  const place =
+    placeOf(text, 2) ?? (figure ? readings.findIndex((one) => Math.abs(one - figure.value) < 0.005 * one) : -1);
+  if (place < 0) return figure && weighs(figure) ? replaced(said, figure) : null;
+  return changed((items) =>
+    items.map((item) => {
+      if (!isAmount(item) || item.quantity.other === null) return item;
+      const { value, other } = item.quantity;
+      return { ...item, quantity: { ...item.quantity, value: place === 0 ? value : other, other: null } };
+    }),
+  );
+}
+
+function disagreeing({ said, also }: Of<'units-disagree'>, { text, cut, reader }: Answered): Settled | null {
+  const figure = figureIn(cut, null, reader);
+  const unit = figure ? null : unitWord(cut.tokens, reader.lexicon);
+  const place = placeOf(text, 2);
+  return changed((items) =>
+    items.map((item) => {
+      if (!isAmount(item) || item.quantity.text !== said || !item.same || item.same.text !== also) return item;
+      const other = place === 1 || item.same.unit?.id === unit || (figure !== null && figure.value === item.same.value);
+      return {
+        ...item,
+        quantity: other ? item.same : figure && weighs(figure) && figure.dim !== 'bare' ? figure : item.quantity,
+        same: null,
+      };
+    }),
+  );
+}
+
+function percentOfAlkali({ said, of }: Of<'alkali-percent'>, { text, cut, reader }: Answered): Settled | null {
+  const figure = figureIn(cut, of, reader);
+  const solution = /\b(solution|stock|strong|strength|concentration)\b/i.test(text);
+  const pure = /\b(pure|purity)\b/i.test(text);
+  const share = figure === null ? null : shareOf(figure);
+  if (solution === pure && !(share !== null && share >= 0.7)) return null;
+  if (!solution) {
+    const purity = figure && share !== null ? asPurity(figure) : percentIn(said);
+    const drop = changed((items) => items.filter((item) => !isAmount(item) || item.quantity.text !== said));
+    return { ...drop, reading: (reading) => ({ ...reading, purity }) };
+  }
+  return both(
+    figure && share !== null ? replaced(said, figure) : null,
+    changed((items) =>
+      items.map((item) =>
+        isThing(item) && item.named.meaning.kind === 'alkali' && reader.lexicon.label(item.named.meaning) === of
+          ? { ...item, named: { ...item.named, meaning: { kind: 'stock', id: item.named.meaning.id } } }
+          : item,
+      ),
+    ),
+  );
+}
+
+function percentIn(said: string): RecipeReading['purity'] {
+  const value = Number.parseFloat(said.replace(',', '.')) / 100;
+  return Number.isFinite(value) ? { nominal: value, low: value, high: value } : null;
+}
+
+function unplaced({ said }: Of<'unplaced'>, { text, cut }: Answered): Settled | null {
+  if (none.test(text))
+    return changed((items) => items.filter((item) => !isAmount(item) || item.quantity.text !== said));
+  const meaning = nameIn(cut);
+  const named = cut.items.find(isThing)?.named;
+  if (!meaning || !named) return null;
+  return changed((items) => {
+    const at = items.findIndex((item) => isAmount(item) && item.quantity.text === said);
+    const amount = items[at];
+    if (!amount) return items;
+    const thing: Thing = { kind: 'thing', named: { ...named, meaning }, from: amount.to, to: amount.to };
+    return [...items.slice(0, at + 1), thing, ...items.slice(at + 1)];
+  });
+}
+
+function twoReadings({ first, second }: Of<'two-readings'>, { text }: Answered): Settled | null {
+  const like = (one: string): boolean => text.trim().toLowerCase() === one.toLowerCase();
+  const place = like(first) ? 0 : like(second) ? 1 : placeOf(text, 2);
+  if (place === null) return null;
+  // one of two names for one amount, or one of two ways to bind
+  return {
+    ...changed((items) => {
+      const at = items.findIndex((item, k) => {
+        const next = items[k + 1];
+        return isThing(item) && next && isThing(next) && item.named.text === first && next.named.text === second;
+      });
+      const [a, b] = [items[at], items[at + 1]];
+      if (at < 0 || !a || !b) return items;
+      const kept = place === 0 ? a : b;
+      return [...items.slice(0, at), { ...kept, from: a.from, to: b.to }, ...items.slice(at + 2)];
+    }),
+    rival: place === 1,
+  };
+}
+
+const amount = (said: string, of: string | null, { cut, reader }: Answered): Settled | null => {
+  const figure = figureIn(cut, of, reader);
+  return weighs(figure) ? replaced(said, figure) : null;
+};
+
+const answers: { readonly [Id in Doubt['id']]?: (doubt: Of<Id>, answered: Answered) => Settled | null } = {
+  'unknown-fat': ({ said, candidates }, answered) => whichOne(said, candidates, answered),
+  'unheld-fat': ({ said, candidates }, answered) => whichOne(said, candidates, answered),
+  'ambiguous-name': ({ said, candidates }, answered) => whichOne(said, candidates, answered),
+  'which-alkali': ({ said }, answered) => whichAlkali(said, answered),
+  'no-unit': (_, { cut, reader }) => {
+    if (cut.items.some(isAmount)) return null;
+    const unit = unitWord(cut.tokens, reader.lexicon);
+    return unit === null ? null : { ...nothing, unit };
+  },
+  range: ({ said, of }, answered) => amount(said, of, answered),
+  zero: ({ said, of }, answered) => amount(said, of, answered),
+  negative: ({ said, of }, answered) => amount(said, of, answered),
+  'alkali-volume': ({ said }, answered) => amount(said, null, answered),
+  'no-amount': ({ said, of }, { text, cut, reader }) => {
+    if (none.test(text)) return changed((items) => items.filter((item) => !isThing(item) || !called(said)(item)));
+    const figure = figureIn(cut, of, reader);
+    if (!weighs(figure)) return null;
+    return both(
+      changed((items) =>
+        items.filter((item) => !isAmount(item) || !(said !== item.quantity.text && quotes(said, item))),
+      ),
+      given(called(said), figure),
+    );
+  },
+  'two-amounts': (doubt, answered) => {
+    if (doubt.of !== 'superfat') return chosenAmount(doubt, answered);
+    const superfat = shareOf(figureIn(answered.cut, null, answered.reader));
+    return superfat === null ? null : overlooked('two-amounts', { superfat });
+  },
+  decimal,
+  'units-disagree': disagreeing,
+  'total-disagrees': (_, { text }) =>
+    /\b(no total|lines?|rows?|ignore|forget|nothing missing|all there|by the (lines|rows|amounts))\b/i.test(text)
+      ? overlooked('total-disagrees')
+      : null,
+  'shares-disagree': (_, { text }) => (/\bweights?\b/i.test(text) ? overlooked('shares-disagree') : null),
+  'shares-total': (_, { cut, reader }) => {
+    const figure = figureIn(cut, null, reader);
+    if (!weighs(figure) || figure.dim === 'bare') return null;
+    return changed((items, tokens) => {
+      const end = tokens.length;
+      const named = {
+        meaning: { kind: 'role', id: 'total-fats' },
+        text: 'total',
+        how: 'name',
+        meant: 'total',
+      } as const;
+      return [
+        ...items,
+        { kind: 'thing', named, from: end, to: end },
+        { kind: 'amount', quantity: { ...figure, numbers: [] }, same: null, from: end, to: end },
+      ];
+    });
+  },
+  'stock-strength': (_, { cut, reader }) => {
+    const figure = figureIn(cut, null, reader);
+    const share = shareOf(figure);
+    if (!figure || share === null) return null;
+    return given(({ named }) => named.meaning.kind === 'stock', { ...figure, dim: 'percent', value: share });
+  },
+  'alkali-percent': percentOfAlkali,
+  unplaced,
+  'two-readings': twoReadings,
+  'superfat-odd': (_, { cut, reader }) => {
+    const superfat = shareOf(figureIn(cut, null, reader));
+    return superfat === null ? null : overlooked('superfat-odd', { superfat });
+  },
+  'purity-odd': (_, { cut, reader }) => {
+    const figure = figureIn(cut, null, reader);
+    return figure && shareOf(figure) !== null ? overlooked('purity-odd', { purity: asPurity(figure) }) : null;
+  },
+};
+
+/** What the answer makes of one doubt; null where it does not answer it. */
+export function settle(reader: Reader, doubt: Doubt, text: string): Settled | null {
+  if (text.length > 200 || unsure.test(text)) return null;
+  const answer = answers[doubt.id] as ((doubt: Doubt, answered: Answered) => Settled | null) | undefined;
+  return answer?.(doubt, { text, cut: itemize(reader, text), reader }) ?? null;
 }
