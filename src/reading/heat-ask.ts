@@ -1,0 +1,93 @@
+/** Which question about heat a text asks, if any. A recipe that only speaks of temperatures asks none. */
+import { Claims } from './heat-claims.ts';
+import { type HeatLine, heatLine } from './heat-line.ts';
+import { readingsOf } from './heat-readings.ts';
+import { scentOf } from './heat-scent.ts';
+import type { Reader } from './index.ts';
+import type { RecipeReading } from './reading.ts';
+
+export type HeatQuestion = 'solution' | 'mix' | 'cool' | 'scent' | 'cook';
+
+/** Without one of these words only a text that weighs neither fat nor alkali can ask about heat: about a scent. */
+const hint =
+  /hot|heat|temp|warm|cool|\bice\b|frozen|flash|scent|fragran|essential|\beos?\b|°|º|degree|celsius|fahrenheit|boil|melt|cook|process|\bhp\b|stage|\btrace\b|minute|\bmins?\b|how long|alumin|jug|pitcher|bowl|glass|plastic|\d ?[cf]\b/i;
+
+/** Somebody wants the recipe judged, whatever else the post tells. */
+const judge =
+  / (?:is|are|was|will) (?:my |the |this |that |it |these |all )*(?:lye|recipe|naoh|koh|amounts?|numbers|superfat|sf|A\d+|maths?|lye amount) (?:[a-z]+ ){0,3}?(?:ok|okay|right|correct|good|fine|enough|heavy|high|low|off|too|legit) | (?:check|verify|double check|review|critique) (?:my |this |the |me |please |over )*(?:recipe|lye|A\d+|numbers|maths?|amounts?) | (?:lye|A\d+) (?:right|ok|okay|correct) \? /;
+
+const time =
+  / (?:how long|how much longer|how many (?:minutes|hours|mins)|how soon|when|until|till|time to|what time|long till|wait) /;
+/** A question for the time, no instruction ("when it has cooled, pour"). */
+const asksTime =
+  / (?:how long|how much longer|how many (?:minutes|hours|mins)|how soon|what time|when (?:will|is|does|can|do|should|would|could)) /;
+const heat =
+  / (?:how (?:hot|warm|high)|hot|peak\w*|max\w* temp\w*|temp|temps|temperature|temperatures|heat|heats|heating|boil|boils|boiling|overheat\w*|steam\w*|degrees|too hot|adiabatic|exotherm\w*|melt|melts|volcano|erupt\w*) /;
+const mixing =
+  / (?:(?:what|which|how) (?:[a-z]+ ){0,3}?(?:temp\w*|hot|warm)|(?:blend|mix|mixed|mixing|combined|final|batter|emulsion|mixture|mixes|resulting) (?:temp\w*|be|end|get|come)|temp\w* (?:when|after|once|if|of the mix|of the blend|\?)|when (?:they|i|we|you) (?:mix|combine|meet|pour)|when (?:mixed|mixing|combined|combining)|false trace|(?:everything|all|it|they|wax|fats?|oils?|F\d+) (?:be |stay |still |is |are |remain |fully )*melted|solidif\w*|harden\w*|seize|meets?|end up|what will (?:[a-z]+ ){0,4}?be|too (?:hot|cold|cool) to (?:mix|combine)|(?:ok|okay|fine) to (?:mix|combine)) /;
+const cooking =
+  / (?:hot process\w*|hot processed|hp|htcp|hthp|cook|cooks|cooking|cooked|crockpot|crock pot|slow cooker|slowcooker|applesauce|apple sauce|mashed potato\w*|vaseline|petroleum jelly|gel stage|zap|zap test) /;
+const cookAsk =
+  / (?:how (?:do|to|long|can|should|does|much longer|hot)|what (?:temp\w*|stages?|happens|should|are|heat|does|setting)|which (?:stage|temp\w*)|stages?|steps|too (?:hot|cold|low)|done|ready|finished|walk me|instructions|guide|ceiling|scorch\w*|climb\w*|rising|rise|rose|volcano|overflow\w*|ok|okay|boil\w*) /;
+const scenting =
+  / (?:flash ?point|flashpoint|flashpoints|flash|fp|how much|how many|when|add|adding|load|usage|rate|percent|grams|allergens?|declare|label|ifra|share|evaporate\w*|burn off|blend|eo|scent|fragrance|temp\w*|hot|cool\w*|put in|goes in|go in|use) | P\d+ /;
+const vessel =
+  / (?:aluminium|aluminum|alu|glass|pyrex|plastic|hdpe|pp|pet|polypropylene|stainless|steel|enamel|stoneware|ceramic|copper|zinc|galvani[sz]ed|tin|cast iron|silicone|jug|pitcher|bowl|bucket|jar|container|vessel|mason) /;
+
+export function heatQuestion(reader: Reader, text: string, recipe: RecipeReading): HeatQuestion | null {
+  const weighs = recipe.fats.length > 0 || recipe.alkali.length > 0;
+  if ((weighs && !hint.test(text)) || text.length > 1500) return null;
+  return askedIn(heatLine(reader, text), recipe);
+}
+
+function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
+  const { text } = line;
+  const [fats, alkali] = [recipe.fats.length > 0, recipe.alkali.length > 0];
+  if (fats && alkali && judge.test(text)) return null;
+  const temperatures = [...line.figures.values()].filter(({ letter }) => letter === 'T').length;
+  const scent = / S\d+ /.test(text);
+  const readings = temperatures > 0 || / [CM]\d+ /.test(text) ? readingsOf(new Claims(line)).readings.length : 0;
+  const cools =
+    readings > 1 && (time.test(text) || / (?:target|to|reach\w*|below|under|down|room|cool\w*) /.test(text));
+  if (fats && alkali) {
+    if (temperatures > 0 && mixing.test(text)) return 'mix';
+    if (temperatures > 1 && asksTime.test(text)) return 'cool';
+    return cooking.test(text) && cookAsk.test(text) && / \? | (?:how|walk me|steps|stages|guide) /.test(text)
+      ? 'cook'
+      : null;
+  }
+  if (alkali) {
+    if (
+      cools ||
+      (temperatures > 1 && time.test(text) && / (?:now|currently|is at|its at|reads|at the moment) /.test(text))
+    )
+      return 'cool';
+    return heat.test(text) || time.test(text) || / I\d+ | ice /.test(text) || vessel.test(text) ? 'solution' : null;
+  }
+  if (fats && !scent) return null;
+  if (cools) return 'cool';
+  if (scent && scenting.test(text) && !/ V\d+ | (?:weigh|weighs|cup|cups|tsp|tbsp) /.test(text)) {
+    if (fats && !/ (?:flash\w*|how much (?:of )?(?:S\d+|eo|scent|fragrance)|when|load) /.test(text)) return null;
+    const claims = new Claims(line);
+    scentOf(claims);
+    return claims.left().length > 0 ? 'cool' : 'scent';
+  }
+  if (fats) return null;
+  if (/ (?:flash ?point|flashpoint|flashpoints) /.test(text)) return 'scent';
+  if (temperatures > 1 && time.test(text)) return 'cool';
+  if (cooking.test(text) && cookAsk.test(text) && !/ cool/.test(text)) return 'cook';
+  if (
+    temperatures > 0 &&
+    time.test(text) &&
+    / (?:cool\w*|pot|soap|batch|batter|lye|oils?|fats?|mould|mold|jug|cooker|room|reach|drop|it|its|down|L\d+|A\d+) /.test(
+      text,
+    )
+  )
+    return 'cool';
+  if (temperatures > 0 && / too (?:hot|warm) /.test(text) && / (?:soap|pot|cooker|batter|paste|batch) /.test(text))
+    return 'cook';
+  // A solution by its strength alone: "how hot does 33 % lye get".
+  return / [AL]\d+ /.test(text) && / [PR]\d+ /.test(text) && / (?:how hot|peak|boil\w*|temp\w*) /.test(text)
+    ? 'solution'
+    : null;
+}
