@@ -6,6 +6,7 @@
  * for everything. What a form or a completion needs (kinds, bounds, choices, texts) can be read off a table as well.
  */
 import type { Fault, Result } from '../answer/types.ts';
+import { clipped } from './phrases.ts';
 
 interface Option {
   /** For help and forms. */
@@ -114,7 +115,7 @@ function wrongValue(key: string, declared: Declared, said: string): Fault {
     declared.kind === 'choice' ? Object.keys(declared.choices).map((choice) => `${key}=${choice}`) : [];
   return {
     code: 'unclear',
-    message: `I can't read "${said}" as a value of ${key}.`,
+    message: `I can’t read "${clipped(said)}" as a value of ${key}.`,
     hint: `${key} is ${declared.about}: for example ${declared.example}.`,
     candidates,
     caution: [],
@@ -124,7 +125,7 @@ function wrongValue(key: string, declared: Declared, said: string): Fault {
 function outOfBounds(key: string, declared: Declared, said: string): Fault {
   return {
     code: 'impossible',
-    message: `${key} can't be ${said}.`,
+    message: `${key} can’t be ${clipped(said)}.`,
     hint: `${key} is ${declared.about}: for example ${declared.example}.`,
     candidates: [],
     caution: [],

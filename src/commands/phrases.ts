@@ -44,6 +44,9 @@ export function listed(parts: readonly string[], joint = 'and'): string {
 export const alkaliAmounts = (alkali: readonly AlkaliAmount[], print: (grams: number) => string): string =>
   listed(alkali.filter(({ grams }) => grams > 0).map(({ id, grams }) => `${print(grams)} ${alkaliName[id]}`));
 
+/** What somebody wrote, short enough to be repeated. */
+export const clipped = (said: string): string => (said.length > 60 ? `${said.slice(0, 57)}…` : said);
+
 /** The first letter of a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -4,7 +4,7 @@ import type { Doubt, RecipeReading } from '../reading/reading.ts';
 import { number, percent, readMass, type Style } from '../units/print.ts';
 import { untilClear } from './cautions.ts';
 import type { Context, Refusal } from './define.ts';
-import { listed, nameOf, ofName } from './phrases.ts';
+import { clipped, listed, nameOf, ofName } from './phrases.ts';
 import { soFar } from './read-line.ts';
 
 type Code = 'unclear' | 'impossible' | 'refused';
@@ -236,7 +236,9 @@ export function mostPressing(reading: RecipeReading, context: Context): Refusal<
   if (!doubt) return null;
   const style: Style = { ...context.style, massUnit: reading.ounces ? 'oz' : context.style.massUnit };
   const around = { reading, catalogue: context.catalogue, style };
-  const { code = 'unclear', ask, hint, candidates = [], whole } = worded(doubt, around);
+  const said =
+    'said' in doubt && typeof doubt.said === 'string' ? ({ ...doubt, said: clipped(doubt.said) } as Doubt) : doubt;
+  const { code = 'unclear', ask, hint, candidates = [], whole } = worded(said, around);
   const understood = code === 'unclear' && !whole ? soFar(reading, context.catalogue, style) : '';
   return {
     code,

@@ -13,7 +13,7 @@ const gramsOf = (alkali: readonly { readonly grams: number }[]): number =>
   alkali.reduce((sum, { grams }) => sum + grams, 0);
 
 /** Alkali (g, as weighed) beyond what the fats and acids take; negative where fat is left over. */
-export const excessGrams = (recipe: Recipe, { needed }: CheckFigures): number =>
+const excessGrams = (recipe: Recipe, { needed }: CheckFigures): number =>
   gramsOf(recipe.alkali) - gramsOf(needed.atZero);
 
 /** How far from the superfat asked, in words; points of per cent. */
@@ -25,13 +25,20 @@ function compared(superfat: number, asked: number, isUsual: boolean, style: Styl
   return `${much}${gap > 0 ? 'more' : 'less'} than ${what}`;
 }
 
+/** Times the batch that a scale would weigh well: above this the scale decides everything. */
+export const hopeless = 20;
+
 /** Water that is there, and too little. */
 export const isUndissolved = ({ waterGrams, dissolving }: CheckFigures['lye']): boolean =>
   waterGrams > 0 && (dissolving === 'will-not-dissolve' || dissolving === 'below-floor');
 
 /** One sentence: what it means for the person. */
 export function leadOf(recipe: Recipe, figures: CheckFigures, isUsual: boolean, style: Style): string {
-  const { lye, verdict } = figures;
+  const { lye, verdict, scale } = figures;
+  if (scale.leastFactor > hopeless) {
+    const step = mass(recipe.scaleStepGrams, { ...style, massUnit: 'g' });
+    return `This batch is too small for a scale that shows ${step}: use a finer one (say step=0.01g), or make ${number(Math.ceil(scale.leastFactor), 0, style)} times as much.`;
+  }
   const verdictSaid = verdictLead(recipe, figures, isUsual, style);
   const undissolved =
     lye.waterGrams > 0 && (lye.dissolving === 'will-not-dissolve' || lye.dissolving === 'below-floor');
@@ -56,6 +63,8 @@ function verdictLead(recipe: Recipe, figures: CheckFigures, isUsual: boolean, st
     case 'fat-rich':
       return `Rich: about ${left} of the fat is left over (superfat), ${compared(superfat.nominal, needed.asked, isUsual, style)}; the bar is milder but softer.`;
     case 'alkali-short':
+      if (superfat.nominal >= 1)
+        return 'The acid takes all the alkali: none is left for the fat, and no soap comes of it.';
       return `Too little alkali: about ${left} of the fat would be left over, and the bar soft, greasy and soon rancid.`;
   }
 }
@@ -74,13 +83,16 @@ export function needLine(recipe: Recipe, figures: CheckFigures, style: Style): s
   const zero = listed(needed.atZero.map(({ grams }) => mass(grams, style, step)));
   const asked = listed(needed.atAsked.map(({ grams }) => massAtMost(roundDown(grams, step), style, step)));
   return `You have ${have}. These fats need about ${zero}${several ? ' of them' : ''} for nothing left over${
-    needed.asked > 0 ? `, ${asked} to leave at least ${percent(needed.asked, style)}` : ''
+    needed.asked > 0 && needed.atAsked.every(({ grams }) => grams >= step)
+      ? `, ${asked} to leave at least ${percent(needed.asked, style)}`
+      : ''
   }.`;
 }
 
 /** The interval of the superfat in words and figures. */
-export function spreadLine(recipe: Recipe, figures: CheckFigures, style: Style): string {
+export function spreadLine(recipe: Recipe, figures: CheckFigures, style: Style): string | null {
   const { superfat, demandEnds, needed, verdict } = figures;
+  if (superfat.nominal >= 1 || figures.scale.leastFactor > hopeless) return null;
   if (verdict === 'excess-alkali') {
     const most = gramsOf(needed.atZero) * demandEnds.high;
     const free = gramsOf(recipe.alkali) - most;
@@ -119,7 +131,9 @@ export function afterLine(recipe: Recipe, { superfat }: CheckFigures, style: Sty
 /** What to do now. */
 export function nextLine(recipe: Recipe, figures: CheckFigures, dry: boolean, style: Style): string | null {
   const { verdict, needed, mixUp, superfat, lye } = figures;
+  if (superfat.nominal >= 1 || figures.scale.leastFactor > hopeless) return null;
   const step = recipe.scaleStepGrams;
+  const weighed = needed.atAsked.reduce((sum, { grams }) => sum + roundDown(grams, step), 0);
   const instead = alkaliAmounts(needed.atAsked, (grams) => massAtMost(roundDown(grams, step), style, step));
   if (mixUp) {
     const meant = alkaliName[mixUp.meant];
@@ -131,16 +145,20 @@ export function nextLine(recipe: Recipe, figures: CheckFigures, dry: boolean, st
       const fats = gramsOf(recipe.fats) * (gramsOf(recipe.alkali) / gramsOf(needed.atAsked) - 1);
       return `Weigh ${instead} instead. Already mixed? Gloves on, and don’t use it: it needs about ${mass(fats, style, step)} more of these fats, and another cook.`;
     }
-    case 'thin-margin':
-      return superfat.nominal < needed.asked
-        ? `For a margin weigh ${instead}.`
-        : 'A finer scale or a larger batch gives a margin.';
+    case 'thin-margin': {
+      // as much more superfat as the low end of the interval lies under nothing
+      const target = Math.max(needed.asked, superfat.nominal - Math.min(0, superfat.low));
+      const factor = (1 - target) / (1 - needed.asked);
+      const less = alkaliAmounts(needed.atAsked, (grams) => massAtMost(roundDown(grams * factor, step), style, step));
+      const varies = superfat.nominal >= needed.asked && !figures.scale.tooCoarse;
+      return `For a margin weigh ${less}${varies ? '; or ask the supplier for the saponification value of your lot' : ''}.`;
+    }
     case 'fat-rich':
     case 'alkali-short':
       return `For ${percent(needed.asked, style)} weigh ${instead}.`;
     case 'usual':
       if (dry || isUndissolved(lye)) return null;
-      return superfat.nominal - needed.asked < 0.012
+      return superfat.nominal - needed.asked < 0.012 || gramsOf(recipe.alkali) === weighed
         ? 'Nothing to change: weigh it out as written.'
         : `Nothing to change, unless you want ${percent(needed.asked, style)}: then weigh ${instead}.`;
   }

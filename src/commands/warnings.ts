@@ -5,6 +5,7 @@ import type { RecipeReading } from '../reading/reading.ts';
 import { mass, number, percent, type Style } from '../units/print.ts';
 import { inSentence, listed, nameOf } from './phrases.ts';
 import { usualWater, type Weighed } from './recipe.ts';
+import { hopeless } from './verdict-words.ts';
 
 /** A stated concentration is told when it is off by more than this (share); people round a third to 33 %. */
 const CONCENTRATION_SLACK = 0.011;
@@ -31,9 +32,9 @@ export function warningsOf(
     );
   }
   out.push(...contradictions(figures, reading, dry, style));
-  if (scale.tooCoarse) {
+  if (scale.tooCoarse && scale.leastFactor <= hopeless) {
     out.push(
-      `A scale that shows ${mass(recipe.scaleStepGrams, grams)} is coarse for this batch: half a step moves the superfat by ${percent(scale.shift, style)}. Use a finer one, or at least ${number(scale.leastFactor, 1, style)} times the batch.`,
+      `A scale that shows ${mass(recipe.scaleStepGrams, grams)} is coarse for this batch: half a step moves the superfat by ${number(scale.shift * 100, 1, style)} points. Use a finer one, or at least ${number(scale.leastFactor, 1, style)} times the batch.`,
     );
   }
   if (recipe.liquids.some(({ liquid }) => liquid.sugars)) {
