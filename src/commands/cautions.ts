@@ -17,7 +17,7 @@ export function caution(id: string): { readonly short: string; readonly long: st
 const short = (id: string): string => caution(id).short;
 
 /** The way to first aid, last of every caution about something caustic. */
-const wayToAid = 'Splashed or hurt? Water first, then say "safety".';
+export const wayToAid = 'Splashed or hurt? Water first, then say "safety".';
 
 /** Before dry lye meets water. */
 export const beforeMixing: NonEmpty<string> = [`${short('gear')} ${short('lye-into-water')}`, wayToAid];
