@@ -85,7 +85,8 @@ const unit = '× empty Node process';
 figure('ask: one shot in grams', inGrams / empty, unit, 2, { milliseconds: inGrams, emptyMilliseconds: empty });
 figure('ask: one shot in ounces', inOunces / empty, unit, 2, { milliseconds: inOunces, emptyMilliseconds: empty });
 
-const chat = [file('deploy/run.mjs')];
+// as `npm start` does: a small nursery keeps the chat's memory near that of an empty process
+const chat = ['--max-semi-space-size=1', file('deploy/run.mjs')];
 const alone = await idleMegabytes(['-e', 'setInterval(() => {}, 1e6)']);
 for (const [state, lines] of [
   ['just opened', []],
