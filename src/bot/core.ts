@@ -224,14 +224,15 @@ function unknown(text: string): Fault {
     first,
     commands.map(({ id }) => id),
   );
+  const isAboutSoap = /\b(?:lye|naoh|koh|soaps?|recipe|superfat|batch|lauge|seife|savon|jab[oó]n)\b/i.test(text);
   return {
-    code: 'unknown',
+    code: !near && isAboutSoap ? 'unclear' : 'unknown',
     message: near
       ? `I don’t know "${first}". Did you mean "${near}"?`
-      : 'I see no recipe and no question I know in this.',
-    hint: 'Paste a recipe with weights, for example: 500 g lard, 66 g NaOH, 150 g water. Or say "help".',
+      : 'I see no recipe in this, and no question that I know.',
+    hint: 'Paste a recipe with its weights, for example: 500 g lard, 66 g NaOH, 150 g water. Or say "help".',
     candidates: near ? [near] : ['help'],
-    caution: [],
+    caution: isAboutSoap ? untilClear : [],
   };
 }
 

@@ -34,6 +34,9 @@ describe('a request finds its command', () => {
     ['lye please, 1.5 kg lard', 'lye'],
     ['safety', 'safety'],
     ['Safety!', 'safety'],
+    ['what gloves and goggles do I need before I touch lye?', 'safety'],
+    ['how do I store NaOH', 'safety'],
+    ['gloves on! 500 g lard, 66 g NaOH, 150 g water', 'check'],
     ['check 500 g lard, 66 g NaOH: it splashed in my eye', 'safety'],
     ['help', 'help'],
     ['hello', 'help'],
@@ -57,6 +60,7 @@ describe('a request finds its command', () => {
 
   test('what holds nothing it knows is told so', () => {
     expect(bot.ask(asked('nice weather today'))).toMatchObject({ ok: false, fault: { code: 'unknown' } });
+    expect(bot.ask(asked('is my lye safe?'))).toMatchObject({ ok: false, fault: { code: 'unclear' } });
     expect(bot.ask(asked(''))).toMatchObject({ ok: false, fault: { code: 'unknown' } });
   });
 });
