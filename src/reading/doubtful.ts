@@ -1,5 +1,5 @@
 import type { Binding } from './bind.ts';
-import { sameWithin } from './items.ts';
+import { type Item, sameWithin } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import type { Assembly, Kindred, Row } from './rows.ts';
@@ -10,16 +10,13 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
   const { items, tokens, bound } = assembly.source;
   const ingredients = rows.filter((row) => row.named.meaning.kind !== 'unknown');
   const bare = ingredients.some((row) => row.amount?.dim === 'bare');
-  const before = (quantity: Quantity): boolean =>
-    bound.best.groups.some((group) =>
-      group.amounts.some((at) => {
-        const one = items[at];
-        return (
-          one?.kind === 'amount' &&
-          (one.quantity.value === quantity.value || one.quantity.value === quantity.value / 100)
-        );
-      }),
-    );
+  const said = new Set(bound.best.groups.flatMap((group) => group.amounts.map((at) => figureOf(items[at]))));
+  const before = ({ value }: Quantity): boolean => said.has(value) || said.has(value / 100);
+  let sums: readonly number[] | null = null;
+  const agrees = ({ value }: Quantity): boolean => {
+    sums ??= sumsOf(rows);
+    return sums.some((sum) => Math.abs(sum - value) <= Math.max(0.011 * sum, 0.6));
+  };
   for (const k of bound.best.orphans) {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
@@ -36,19 +33,14 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
           .every((one) => one.t === 'word' && /^(was|it|is|maybe|even|about)$/.test(one.text))
       );
     });
-    if (quantity.dim === 'percent' && roles.superfat === null && speaksOf(assembly, 'superfat', item.from)) {
+    if (quantity.dim === 'percent' && roles.superfat === null && speaksOf(assembly, 'superfat', k)) {
       roles.superfat = quantity.negative ? -quantity.value : quantity.value;
       assembly.assume('left-out', `I took ${quantity.text} as the superfat.`);
       assembly.fate(quantity, 'used', 'superfat');
       continue;
     }
     const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
-    if (
-      quantity.dim === 'mass' &&
-      !doubted &&
-      !spareName(assembly, k) &&
-      sumsOf(rows).some((sum) => Math.abs(sum - quantity.value) <= Math.max(0.011 * sum, 0.6))
-    ) {
+    if (quantity.dim === 'mass' && !doubted && !spareName(assembly, k) && agrees(quantity)) {
       assembly.fate(quantity, 'aside', 'a total that agrees');
       continue;
     }
@@ -67,16 +59,18 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
   }
 }
 
-/** The role is spoken of not far before token `from`. */
-function speaksOf(assembly: Assembly, role: string, from: number): boolean {
-  return assembly.source.items.some(
-    (item) =>
-      item.kind === 'thing' &&
-      item.named.meaning.kind === 'role' &&
-      item.named.meaning.id === role &&
-      item.from < from &&
-      from - item.from <= 14,
-  );
+const figureOf = (item: Item | undefined): number => (item?.kind === 'amount' ? item.quantity.value : Number.NaN);
+
+/** The role is spoken of not far before item `at`. */
+function speaksOf(assembly: Assembly, role: string, at: number): boolean {
+  const { items } = assembly.source;
+  const from = items[at]?.from ?? 0;
+  for (let k = at - 1; k >= 0; k--) {
+    const item = items[k];
+    if (!item || from - item.from > 14) return false;
+    if (item.kind === 'thing' && item.named.meaning.kind === 'role' && item.named.meaning.id === role) return true;
+  }
+  return false;
 }
 
 /** A name without an amount stands beside the figure: it may be its own. */
@@ -86,7 +80,7 @@ function spareName(assembly: Assembly, at: number): boolean {
     const item = items[k];
     return (
       item?.kind === 'thing' &&
-      bound.best.mentions.includes(k) &&
+      !bound.groupOf.has(k) &&
       ['fat', 'unheld', 'ambiguous', 'unknown', 'alkali'].includes(item.named.meaning.kind)
     );
   });
@@ -98,7 +92,8 @@ export function eitherOr(assembly: Assembly): void {
   for (const k of bound.best.mentions) {
     const item = items[k];
     if (item?.kind !== 'thing' || !['fat', 'alkali', 'unheld'].includes(item.named.meaning.kind)) continue;
-    for (const other of [items[k - 1], items[k + 1]]) {
+    for (const at of [k - 1, k + 1]) {
+      const other = items[at];
       if (
         other?.kind !== 'thing' ||
         other.named.meaning.kind !== item.named.meaning.kind ||
@@ -108,8 +103,7 @@ export function eitherOr(assembly: Assembly): void {
         continue;
       const [a, b] = other.from < item.from ? [other, item] : [item, other];
       const between = tokens.slice(a.to, b.from);
-      const at = items.indexOf(other);
-      const weighed = bound.best.groups.some((group) => group.things.includes(at) && group.amounts.length > 0);
+      const weighed = (bound.groupOf.get(at)?.amounts.length ?? 0) > 0;
       if (
         weighed &&
         between.length === 1 &&
@@ -160,7 +154,7 @@ export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {
 /** Two ways to read the post that are about equally likely and weigh different things. */
 export function rival(assembly: Assembly, rows: readonly Row[]): void {
   const { bound, items } = assembly.source;
-  if (!bound.rival || bound.rival.margin > 0.35) return;
+  if (!bound.rival) return;
   // shares that make a whole are no accident
   const shares = rows.filter((row) => row.named.meaning.kind === 'fat' && row.share && !row.amount);
   if (shares.length > 1 && Math.abs(shares.reduce((sum, row) => sum + (row.share?.value ?? 0), 0) - 1) < 0.006) return;
@@ -175,6 +169,6 @@ export function rival(assembly: Assembly, rows: readonly Row[]): void {
       })
       .join(', ');
   const first = say(bound.best);
-  const second = say(bound.rival.binding);
+  const second = say(bound.rival);
   if (first !== second && rows.length > 0) assembly.doubts.push({ id: 'two-readings', said: '', first, second });
 }

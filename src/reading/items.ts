@@ -223,7 +223,7 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         named.meaning.kind === 'fat' &&
         isWord(previous) &&
         blockers.test(previous.text) &&
-        !items.some((item) => item.to > i - 1)
+        (items.at(-1)?.to ?? 0) <= i - 1
       )
         named = {
           meaning: { kind: 'unknown', id: `${previous.text} ${named.text}` },

@@ -1,4 +1,4 @@
-import type { Bound, Group } from './bind.ts';
+import type { Bound } from './bind.ts';
 import { linesOf } from './columns.ts';
 import type { Item } from './items.ts';
 import { packed } from './neighbours.ts';
@@ -40,7 +40,7 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
       (rowLines.has(line - 1) || rowLines.has(line + 1)) &&
       around.some((token) => token.t === 'name') &&
       !(around.length > 0 && isHeading(around));
-    const listed = rowLines.has(line) && inList(tokens, item, items, bound);
+    const listed = rowLines.has(line) && inList(tokens, item, k, bound);
     if (!alone && !listed) continue;
     const amountless = { id: 'no-amount' as const, said: item.named.text, of: label(assembly, meaning) };
     if (meaning.kind === 'alkali') {
@@ -66,7 +66,7 @@ export function asksForAlkali(text: string): boolean {
 }
 
 /** Between two weighed names and parted from both by commas: `450 g olive, coconut, 75 g castor`. */
-function inList(tokens: readonly Token[], item: Item, items: readonly Item[], bound: Bound): boolean {
+function inList(tokens: readonly Token[], item: Item, at: number, bound: Bound): boolean {
   const before = tokens[item.from - 1];
   const after = tokens[item.to];
   const parted = (token: Token | undefined): boolean =>
@@ -75,9 +75,7 @@ function inList(tokens: readonly Token[], item: Item, items: readonly Item[], bo
     (token.t === 'sign' && /^[,;\t•+&]$/.test(token.text)) ||
     (token.t === 'word' && token.sort === 'joint' && /^(and|&|plus)$/.test(token.text));
   if (!parted(before)) return false;
-  const at = items.indexOf(item);
-  const grouped = (k: number): boolean =>
-    bound.best.groups.some((group: Group) => group.things.includes(k) || group.amounts.includes(k));
+  const grouped = (k: number): boolean => bound.groupOf.has(k);
   const first = before === undefined || before.t === 'line';
   const last = after === undefined || after.t === 'line';
   return (
