@@ -379,17 +379,22 @@ export interface Bound {
   readonly rival: Binding | null;
 }
 
+/** A binding taken for good, with no rival left. */
+export function settledOn(best: Binding): Bound {
+  const groupOf = new Map<number, Group>();
+  for (const group of best.groups) for (const k of [...group.things, ...group.amounts]) groupOf.set(k, group);
+  return { best, groupOf, rival: null };
+}
+
 export function bind(items: readonly Item[], tokens: readonly Token[]): Bound {
   const chains = cheapest(items, tokens);
   const [first] = chains;
   const best = first ? unroll(first) : { groups: [], orphans: [], mentions: [], cost: 0 };
-  const groupOf = new Map<number, Group>();
-  for (const group of best.groups) for (const k of [...group.things, ...group.amounts]) groupOf.set(k, group);
   const own = signature(items, best);
   for (const chain of chains.slice(1)) {
     if (chain.cost - best.cost > clearly) break;
-    const binding = unroll(chain);
-    if (signature(items, binding) !== own) return { best, groupOf, rival: binding };
+    const rival = unroll(chain);
+    if (signature(items, rival) !== own) return { ...settledOn(best), rival };
   }
-  return { best, groupOf, rival: null };
+  return settledOn(best);
 }

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { assemble } from './assemble.ts';
-import { bind } from './bind.ts';
+import { bind, settledOn } from './bind.ts';
 import { itemize, type Reader } from './itemize.ts';
 import { makeLexicon } from './lexicon.ts';
 import type { RecipeReading } from './reading.ts';
@@ -31,7 +31,7 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
     catalogue: reader.catalogue,
     lexicon: reader.lexicon,
     items,
-    bound: settled?.rival && bound.rival ? { best: bound.rival.binding, rival: null } : bound,
+    bound: settled?.rival && bound.rival ? settledOn(bound.rival) : bound,
     units: settled?.unit ? { sections: [], global: new Set([settled.unit]) } : units,
   });
   return settled ? settled.reading(reading) : reading;
