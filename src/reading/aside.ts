@@ -321,6 +321,15 @@ function damagedDigits(prims: readonly Prim[], i: number): Aside | null {
   let end = i;
   let letters = 0;
   let digits = 0;
+  // 1e9: a computer's way of writing, which nobody weighs by
+  if (
+    isNumber(prims[i]) &&
+    prims[i + 1]?.glued &&
+    prims[i + 1]?.text === 'e' &&
+    prims[i + 2]?.glued &&
+    isNumber(prims[i + 2])
+  )
+    return found(damaged, i, i + 3, prims);
   while (end < prims.length && (end === i || prims[end]?.glued)) {
     const prim = prims[end];
     if (prim?.kind === 'number') digits++;

@@ -1,3 +1,4 @@
+import { asksForAlkali } from './asks.ts';
 import type { Bound } from './bind.ts';
 import { linesOf } from './columns.ts';
 import type { Item } from './items.ts';
@@ -57,12 +58,6 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
 function isHeading(tokens: readonly Token[]): boolean {
   const last = tokens.at(-1);
   return last?.t === 'sign' && last.text === ':';
-}
-
-export function asksForAlkali(text: string): boolean {
-  return /\b(how much|what amount|how many|need|work out|calculate|figure out|find|wieviel|wie viel|combien|cuanta|quanta)\b|\?\?|lye\s*[:=-]?\s*\?|naoh\s*[:=-]?\s*\?/i.test(
-    text,
-  );
 }
 
 /** Between two weighed names and parted from both by commas: `450 g olive, coconut, 75 g castor`. */

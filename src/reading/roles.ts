@@ -1,6 +1,6 @@
+import { asksForAlkali } from './asks.ts';
 import type { Binding } from './bind.ts';
 import { withUnit } from './columns.ts';
-import { asksForAlkali } from './missing.ts';
 import type { Quantity } from './quantities.ts';
 import type { Purity } from './reading.ts';
 import { type Assembly, roundTo, unitFor } from './rows.ts';
