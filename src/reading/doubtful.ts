@@ -49,11 +49,8 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'unclear', 'no name takes it');
     } else if (quantity.dim === 'ratio') continue;
     else {
-      if (!before(quantity))
-        assembly.assume(
-          'left-out',
-          `I left out "${quantity.text}${counted && next?.t === 'word' ? ` ${next.text}` : ''}".`,
-        );
+      const said = counted && next?.t === 'word' ? `${quantity.text} ${next.text}` : quantity.text;
+      if (!before(quantity)) assembly.assume('left-out', `I left out "${said}".`, { said });
       assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
     }
   }

@@ -37,7 +37,7 @@ function unknownName(assembly: Assembly, row: Row, weighed: number, rows: readon
   if (loose && !alike) {
     const quantity = row.amount ?? row.share;
     if (quantity) {
-      assembly.assume('left-out', `I left out "${text} ${quantity.text}".`);
+      assembly.assume('left-out', `I left out "${text} ${quantity.text}".`, { said: `${text} ${quantity.text}` });
       assembly.fate(quantity, 'aside', 'no ingredient beside it');
     }
   } else if (!fatty && (spoon || (grams !== null && weighed > 0 && grams <= 0.02 * weighed)))

@@ -55,6 +55,9 @@ export interface Assumption {
     | 'water'
     | 'purity';
   readonly text: string;
+  /** What was typed, and what it was taken for, where the sentence is of these two alone. */
+  readonly said?: string;
+  readonly as?: string;
 }
 
 export interface ReadAmount {

@@ -67,8 +67,8 @@ export class Assembly {
     this.defaultUnit = seen.size === 1 ? ([...seen][0] ?? null) : null;
   }
 
-  assume(id: Assumption['id'], text: string): void {
-    if (!this.assumptions.some((one) => one.text === text)) this.assumptions.push({ id, text });
+  assume(id: Assumption['id'], text: string, of: Pick<Assumption, 'said' | 'as'> = {}): void {
+    if (!this.assumptions.some((one) => one.text === text)) this.assumptions.push({ id, text, ...of });
   }
 
   fate(quantity: Quantity, fate: Fate['fate'], why: string): void {
@@ -116,7 +116,10 @@ export function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, to
       return null;
     }
     if (found.assumed && matters)
-      assembly.assume('unit', `I took "${named.text} ${quantity.text}" in ${found.unit}, the unit of the rest.`);
+      assembly.assume('unit', `I took "${named.text} ${quantity.text}" in ${found.unit}, the unit of the rest.`, {
+        said: `${named.text} ${quantity.text}`,
+        as: found.unit,
+      });
     amount = withUnit(amount, found.unit);
   }
   if (matters && amount.upTo !== null) {
@@ -238,10 +241,12 @@ export function crossUnits(assembly: Assembly, row: Row): void {
 
 export function noteName(assembly: Assembly, named: Named): void {
   const of = label(assembly, named.meaning);
-  if (named.how === 'spelling') assembly.assume('spelling', `I took "${named.text}" as ${of}.`);
-  else if (named.how === 'abbreviation') assembly.assume('abbreviation', `I took "${named.text}" as ${of}.`);
+  if (named.how === 'spelling')
+    assembly.assume('spelling', `I took "${named.text}" as ${of}.`, { said: named.text, as: of });
+  else if (named.how === 'abbreviation')
+    assembly.assume('abbreviation', `I took "${named.text}" as ${of}.`, { said: named.text, as: of });
   else if (named.how === 'plain' && named.meaning.kind === 'fat')
-    assembly.assume('plain-name', `I took "${named.text}" as ${of}.`);
+    assembly.assume('plain-name', `I took "${named.text}" as ${of}.`, { said: named.text, as: of });
   else if (named.how === 'decorated')
     assembly.assume(
       named.meaning.kind === 'additive' ? 'additive' : 'decoration',

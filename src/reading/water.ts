@@ -82,7 +82,7 @@ export function looseRatio(assembly: Assembly, roles: Roles): void {
       roles.ratio = value < 1 ? 1 / value : value;
       assembly.fate(quantity, 'used', 'water to alkali');
     } else {
-      assembly.assume('left-out', `I left out "${quantity.text}".`);
+      assembly.assume('left-out', `I left out "${quantity.text}".`, { said: quantity.text });
       assembly.fate(quantity, 'aside', 'a ratio of nothing weighed');
     }
   }
