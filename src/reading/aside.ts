@@ -348,6 +348,65 @@ function damagedDigits(prims: readonly Prim[], i: number): Aside | null {
   return digits > 0 && letters > 0 ? found(damaged, i, end, prims) : null;
 }
 
+/** Words behind a figure that may make it a size, a time, a date or a price. */
+const telling: ReadonlySet<string> = new Set([
+  ...[
+    'x',
+    'by',
+    'mal',
+    'par',
+    'por',
+    'am',
+    'pm',
+    'uhr',
+    "o'clock",
+    'oclock',
+    'st',
+    'nd',
+    'rd',
+    'th',
+    'p',
+    'e',
+    'in',
+    'm',
+    'h',
+    'hrs',
+  ],
+  ...[
+    'cm',
+    'cms',
+    'mm',
+    'inch',
+    'inches',
+    'ins',
+    'ft',
+    'foot',
+    'feet',
+    'centimetre',
+    'centimetres',
+    'centimeter',
+    'centimeters',
+  ],
+  ...['o', 'i', 's', 'b', 'z', 'l'],
+  ...moneyWords,
+  ...months,
+]);
+
+/** `450 g`, `5 %`: the shape of most figures, of which nothing more need be asked. */
+function isPlainAmount(prims: readonly Prim[], i: number): boolean {
+  const prim = prims[i];
+  const next = prims[i + 1];
+  if (!prim || !next || prim.text.length > 6) return false;
+  if (next.kind === 'sign') return next.text === '%';
+  if (next.kind !== 'word' || telling.has(next.text)) return false;
+  const before = prims[i - 1];
+  // "in 2019 we": a year, if anything
+  return (
+    !(prim.text.length === 4 && before?.kind === 'word') &&
+    !(prim.text.includes('.') && prim.text.indexOf('.') !== prim.text.lastIndexOf('.'))
+  );
+}
+
 const announcing: ReadonlySet<string> = new Set(['#', '<', '@', '$', '£', '€', '¥', '₹', '+', '(']);
 
 export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
@@ -371,7 +430,7 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
       return found('a number that only counts or names something', i, i + 2, prims);
     return address(prims, i) ?? money(prims, i) ?? telephone(prims, i);
   }
-  if (prim.kind !== 'number') return null;
+  if (prim.kind !== 'number' || isPlainAmount(prims, i)) return null;
   return (
     damagedDigits(prims, i) ??
     listNumber(prims, i, lexicon) ??
