@@ -10,6 +10,8 @@ export interface Source {
   /** `read` = someone opened it; `memory` = quoted from memory; `practice` = common practice, no source. */
   readonly standing: 'read' | 'memory' | 'practice';
   readonly grade: Grade;
+  /** Set by the host of this installation, in its own file (`local.ts`): answers name it. */
+  readonly local?: true;
 }
 
 export type Confidence = 'high' | 'medium' | 'low';

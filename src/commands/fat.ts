@@ -1,0 +1,282 @@
+import type { Block } from '../answer/types.ts';
+import type { Catalogue, Chosen, Fat } from '../catalogue/types.ts';
+import { ALKALI_MOLAR_MASS } from '../engine/chemistry.ts';
+import { compositionOf } from '../engine/composition.ts';
+import type { Thing } from '../reading/question-facts.ts';
+import type { FatQuestion, Property } from '../reading/question-fat.ts';
+import { number, type Style, temperature } from '../units/print.ts';
+import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
+import { asked, recipeInstead } from './everyday.ts';
+import { listed as listOf } from './fat-lists.ts';
+import { gradeWord, groupLine, groupsOf, inABar, rangeText, relatives, sourceOf } from './fat-words.ts';
+import { share } from './figures.ts';
+import { localLines } from './local.ts';
+import { capital, inSentence, listed, nameOf } from './phrases.ts';
+
+type Outcome = Said<'plain'> | Refusal<'plain'>;
+
+export const fat = defineCommand({
+  id: 'fat',
+  summary: 'What is known of a fat, and which fats fit a limit.',
+  risk: 'plain',
+  options: {},
+  examples: [
+    { say: 'fat castor oil', about: 'everything known of it' },
+    { say: 'fat: melting point of shea', about: 'one figure' },
+    { say: 'fat: which fats are from memory?', about: 'values that nobody has read in a source yet' },
+    { say: 'fat: fats under SV 150', about: 'fats within a limit' },
+  ],
+  instead: recipeInstead,
+  run: ({ text }, context) => {
+    const question = asked(text, 'fat', context);
+    const outcome: Outcome = question ? answered(question, context) : which();
+    return 'lead' in outcome ? { ok: true, value: outcome } : { ok: false, fault: outcome };
+  },
+});
+
+const which = (
+  message = 'Which fat?',
+  hint = 'For example: fat castor oil.',
+  candidates: readonly string[] = [],
+): Refusal<'plain'> => ({
+  code: 'unclear',
+  message,
+  hint,
+  candidates,
+  caution: [],
+});
+
+function answered({ things, property, list }: FatQuestion, context: Context): Outcome {
+  const { catalogue, style } = context;
+  if (list) return listOf(list, catalogue, style);
+  const [thing] = things;
+  if (!thing) return which();
+  const found = catalogue.fats.get(thing.meaning.id);
+  if (thing.meaning.kind !== 'fat' || !found) return notHeld(thing, catalogue);
+  const others = things.slice(1).flatMap(({ meaning }) => catalogue.fats.get(meaning.id) ?? []);
+  return about(found, thing, others, property, context);
+}
+
+function notHeld({ meaning, text }: Thing, catalogue: Catalogue): Refusal<'plain'> {
+  if (meaning.kind === 'ambiguous') {
+    const names = meaning.candidates.map((id) => nameOf(id, catalogue));
+    return which(`Which one is "${text}"?`, `${meaning.why} Answer with its name.`, names);
+  }
+  if (meaning.kind === 'unheld') {
+    const near = meaning.candidates.map((id) => nameOf(id, catalogue));
+    return which(
+      `I know of ${inSentence(meaning.id)} but hold no trusted values for it.`,
+      `Ask the supplier for its saponification value.${near.length > 0 ? ` Its nearest relatives here: ${listed(near)}.` : ''}`,
+    );
+  }
+  return which(`I don’t know "${text}".`, 'Look at the label for another name.');
+}
+
+/** NaOH or KOH, pure, for one gram of the fat: g at the nominal value, and at both ends. */
+function alkaliPer(fat: Fat, molarMass: number): Chosen {
+  const factor = molarMass / ALKALI_MOLAR_MASS.koh / 1000;
+  const { saponification } = fat;
+  return {
+    ...saponification,
+    nominal: saponification.nominal * factor,
+    low: saponification.low * factor,
+    high: saponification.high * factor,
+  };
+}
+
+const melting = ({ low, high }: Chosen, style: Style): string =>
+  style.temperatureUnit === '°F'
+    ? `${number(low * 1.8 + 32, 0, style)} to ${temperature(high, style)}`
+    : `${number(low, 0, style)} to ${number(high, 0, style)} °C (${number(low * 1.8 + 32, 0, style)} to ${number(high * 1.8 + 32, 0, style)} °F)`;
+
+function leadFor(fat: Fat, property: Property | null, catalogue: Catalogue, style: Style): string {
+  const name = capital(inSentence(fat.name));
+  const { saponification, iodine, density } = fat;
+  switch (property) {
+    case 'saponification':
+      return `${name}: ${rangeText(saponification, 0, style)} mg KOH per gram (saponification value), ${number(saponification.nominal, 0, style)} in the middle.`;
+    case 'iodine':
+      return iodine
+        ? `${name}: iodine value ${rangeText(iodine, 0, style)} g per 100 g.`
+        : `I hold no iodine value for ${inSentence(fat.name)}.`;
+    case 'density':
+      return density
+        ? `${name}: ${rangeText(density, 3, style)} g per mL${density.entries[density.taken]?.celsius === undefined ? '' : ` at ${density.entries[density.taken]?.celsius} °C`}.`
+        : `I hold no density for ${inSentence(fat.name)}.`;
+    case 'melting':
+      return fat.melting
+        ? `${name} melts at ${melting(fat.melting, style)}.`
+        : `I hold no melting range for ${inSentence(fat.name)}.`;
+    case 'unsaponifiable':
+      return fat.unsaponifiable
+        ? `${name}: up to ${share(fat.unsaponifiable.high, style)} stays unsaponifiable.`
+        : `I hold no figure for what stays unsaponifiable in ${inSentence(fat.name)}.`;
+    case 'acids': {
+      const groups = groupsOf(fat);
+      return groups ? `${name}: ${groupLine(groups, style)}.` : `I hold no fatty acids of ${inSentence(fat.name)}.`;
+    }
+    case 'names':
+      return `${name}: ${[fat.latin, `INCI ${fat.inci.name}`].filter((one) => one !== null).join(', ')}.`;
+    case 'relatives': {
+      const near = relatives(fat, catalogue);
+      return near.length > 0
+        ? `Most like ${inSentence(fat.name)}: ${listed(near.map((one) => inSentence(one.fat.name)))}. Each needs its own amount of lye.`
+        : `I know no near relative of ${inSentence(fat.name)}.`;
+    }
+    default: {
+      const does = inABar(fat);
+      return `${name}: ${does ? does.replace(/^In a bar: /, '') : `${rangeText(saponification, 0, style)} mg KOH per gram.`}`;
+    }
+  }
+}
+
+function about(
+  fat: Fat,
+  thing: Thing,
+  others: readonly Fat[],
+  property: Property | null,
+  context: Context,
+): Said<'plain'> {
+  const { catalogue, style } = context;
+  const whole = property === null || property === 'bar';
+  const { saponification } = fat;
+  return {
+    title: capital(inSentence(fat.name)),
+    lead: leadFor(fat, property, catalogue, style),
+    body: [
+      ...(whole ? [{ kind: 'facts' as const, rows: factsOf(fat, style) }] : sourceLine(fat, property, catalogue)),
+      ...(property === 'saponification' ? [{ kind: 'text' as const, text: alkaliLine(fat, style) }] : []),
+      ...(others.length > 0 ? [comparison([fat, ...others], style)] : []),
+    ],
+    details: [
+      ...(whole ? [] : [{ kind: 'facts' as const, rows: factsOf(fat, style) }]),
+      { kind: 'list', title: 'Where the values come from', items: sources(fat, catalogue, style) },
+      ...moreOf(fat, catalogue, style),
+    ],
+    assumptions: [...(thing.how === 'name' ? [] : said(thing, fat)), ...localLines([{ fat }], catalogue)],
+    warnings: saponification.fromMemory
+      ? ['Its saponification value is from memory, not yet read in a source: ask the supplier.']
+      : [],
+    caution: [],
+    actions: [{ label: 'details', request: 'details' }],
+    result: resultOf(fat),
+  };
+}
+
+const said = ({ text }: Thing, { name }: Fat): readonly string[] => {
+  const meant = inSentence(name);
+  return meant === text.toLowerCase() || meant === `${text.toLowerCase()} oil` ? [] : [`I took "${text}" as ${meant}.`];
+};
+
+const ends = (chosen: Chosen | null) => (chosen ? { low: chosen.low, high: chosen.high } : null);
+
+export const resultOf = (fat: Fat): Readonly<Record<string, unknown>> => ({
+  id: fat.id,
+  saponification: ends(fat.saponification),
+  iodine: ends(fat.iodine),
+  density: ends(fat.density),
+  melting: ends(fat.melting),
+});
+
+/** "100 g takes 13.3 g (13.1 to 13.9) sodium hydroxide (NaOH) …" */
+function alkaliLine(fat: Fat, style: Style): string {
+  const naoh = alkaliPer(fat, ALKALI_MOLAR_MASS.naoh);
+  const koh = alkaliPer(fat, ALKALI_MOLAR_MASS.koh);
+  const per = (one: Chosen): string =>
+    `${number(one.nominal * 100, 1, style)} g (${number(one.low * 100, 1, style)} to ${number(one.high * 100, 1, style)})`;
+  return `100 g takes ${per(naoh)} sodium hydroxide (NaOH) or ${per(koh)} potassium hydroxide (KOH), pure, with nothing left over.`;
+}
+
+type Rows = Extract<Block, { kind: 'facts' }>['rows'];
+
+function factsOf(fat: Fat, style: Style): Rows {
+  const groups = groupsOf(fat);
+  const row = (label: string, value: string | null): Rows => (value === null ? [] : [{ label, value }]);
+  return [
+    ...row(
+      'Saponification value',
+      `${rangeText(fat.saponification, 0, style)} mg KOH/g; NaOH ${number(alkaliPer(fat, ALKALI_MOLAR_MASS.naoh).nominal * 100, 1, style)} g per 100 g`,
+    ),
+    ...row('Iodine value', fat.iodine ? rangeText(fat.iodine, 0, style) : null),
+    ...row('Melts at', fat.melting ? melting(fat.melting, style) : null),
+    ...row('Density', fat.density ? `${rangeText(fat.density, 3, style)} g/mL` : null),
+    ...row('Fatty acids', groups ? groupLine(groups, style) : null),
+    ...row('Value from', gradeWord(fat.saponification)),
+  ];
+}
+
+function sourceLine(fat: Fat, property: Property, catalogue: Catalogue): Block[] {
+  const chosen =
+    property === 'saponification' ||
+    property === 'iodine' ||
+    property === 'density' ||
+    property === 'melting' ||
+    property === 'unsaponifiable'
+      ? fat[property]
+      : null;
+  return chosen ? [{ kind: 'text', text: `From: ${sourceOf(chosen, catalogue)} (${gradeWord(chosen)}).` }] : [];
+}
+
+function sources(fat: Fat, catalogue: Catalogue, style: Style): string[] {
+  const one = (label: string, chosen: Chosen | null, decimals: number): string[] =>
+    chosen
+      ? [
+          `${label} ${rangeText(chosen, decimals, style)}: ${sourceOf(chosen, catalogue)} (${gradeWord(chosen)}). ${chosen.why}`,
+        ]
+      : [];
+  return [
+    ...one('Saponification value', fat.saponification, 1),
+    ...one('Iodine value', fat.iodine, 1),
+    ...one('Melting', fat.melting, 1),
+    ...one('Density', fat.density, 4),
+    ...(fat.acids
+      ? [
+          `Fatty acids: ${catalogue.sources.get(fat.acids.source)?.title ?? fat.acids.source}, ${fat.acids.locator}${fat.acids.fromMemory ? ' (from memory)' : ''}`,
+        ]
+      : []),
+  ];
+}
+
+function moreOf(fat: Fat, catalogue: Catalogue, style: Style): Block[] {
+  const acids = compositionOf(fat)?.acids.filter((one) => one.share >= 0.005) ?? [];
+  const near = relatives(fat, catalogue);
+  const rows = [
+    { label: 'Latin', value: fat.latin ?? '' },
+    {
+      label: 'INCI',
+      value: [fat.inci.name, fat.inci.sodiumSoap, fat.inci.potassiumSoap].filter((one) => one !== null).join('; '),
+    },
+    { label: 'Also called', value: fat.names.slice(0, 12).join(', ') },
+    { label: 'Stays unsaponified', value: fat.unsaponifiable ? `up to ${share(fat.unsaponifiable.high, style)}` : '' },
+    {
+      label: 'Acids',
+      value: [...acids]
+        .sort((a, b) => b.share - a.share)
+        .map(({ name, share: part }) => `${name} ${number(part * 100, 1, style)} %`)
+        .join(', '),
+    },
+    { label: 'Most like it', value: near.map((one) => inSentence(one.fat.name)).join(', ') },
+    { label: 'Note', value: fat.note ?? '' },
+  ].filter(({ value }) => value !== '');
+  return [{ kind: 'facts', rows }];
+}
+
+function comparison(fats: readonly Fat[], style: Style): Block {
+  const cell = (chosen: Chosen | null, decimals: number): string => (chosen ? rangeText(chosen, decimals, style) : '');
+  return {
+    kind: 'table',
+    caption: 'Side by side',
+    columns: [
+      { title: 'Fat', align: 'left' },
+      { title: 'SV', align: 'right' },
+      { title: 'Iodine', align: 'right' },
+      { title: 'Melts °C', align: 'right' },
+    ],
+    rows: fats.map((one) => [
+      capital(inSentence(one.name)),
+      cell(one.saponification, 0),
+      cell(one.iodine, 0),
+      cell(one.melting, 0),
+    ]),
+  };
+}
