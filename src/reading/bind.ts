@@ -165,6 +165,9 @@ const longestGroup = 12;
 const farthest = 8;
 /** Rows of one list pull together: what it costs to turn from `450 g olive` to `olive 450 g`. */
 const turn = 1.4;
+/** A reading this much dearer than the cheapest is no rival of it; tuned on the posts of `tests/posts`. */
+const clearly = 0.35;
+
 const slotOf = (quantity: Quantity): string =>
   quantity.dim === 'percent' || quantity.dim === 'ratio' || quantity.dim === 'volume' ? quantity.dim : 'amount';
 /** Words that may stand between a name and its amount without taking it: `lye on my scale: 92 g`. */
@@ -187,13 +190,23 @@ const isPassed = (item: Item | undefined): boolean =>
   (item.named.meaning.kind === 'unknown' || (item.named.meaning.kind === 'role' && passed.has(item.named.meaning.id)));
 const consumable = (named: Named): boolean => !['role', 'unknown'].includes(named.meaning.kind);
 
+/** Keeps the cheapest chains in order; one so dear that no turn to come could make it best or a rival is dropped. */
 function insertChain(list: Chain[], chain: Chain): void {
-  const last = list.at(-1);
-  if (list.length === kept && last && last.cost <= chain.cost) return;
-  let at = list.length;
-  while (at > 0 && (list[at - 1]?.cost ?? 0) > chain.cost) at--;
-  list.splice(at, 0, chain);
-  if (list.length > kept) list.pop();
+  if (tooDear(list, chain.cost)) return;
+  if (list.length < kept) list.push(chain);
+  else list[kept - 1] = chain;
+  for (let at = list.length - 1; at > 0; at--) {
+    const before = list[at - 1];
+    if (!before || before.cost <= chain.cost) break;
+    list[at] = before;
+    list[at - 1] = chain;
+  }
+}
+
+function tooDear(list: readonly Chain[], cost: number): boolean {
+  const [best] = list;
+  if (!best) return false;
+  return cost > best.cost + turn + clearly || (list.length === kept && cost >= (list[kept - 1]?.cost ?? 0));
 }
 
 const isUnknown = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.kind === 'unknown';
@@ -239,7 +252,7 @@ function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
       for (const chain of best[begin] ?? []) {
         const turned = chain.side !== 'none' && found.side !== 'none' && chain.side !== found.side;
         const cost = chain.cost + found.cost + (turned ? turn * (parted ? 0.6 : 1) : 0);
-        if (list.length === kept && cost >= (list[kept - 1]?.cost ?? 0)) continue;
+        if (tooDear(list, cost)) continue;
         const side = found.side === 'none' ? chain.side : found.side;
         insertChain(list, { cost, back: chain, group: found.group, side, orphan: -1, mention: -1 });
       }
@@ -367,9 +380,6 @@ function signature(items: readonly Item[], binding: Binding): string {
   }
   return parts.sort().join(';');
 }
-
-/** A reading this much dearer than the cheapest is no rival of it; tuned on the posts of `tests/posts`. */
-const clearly = 0.35;
 
 export interface Bound {
   readonly best: Binding;
