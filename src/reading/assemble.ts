@@ -34,7 +34,7 @@ function chatty(assembly: Assembly, line: number): boolean {
   );
 }
 
-/** Two figures for one fat: the same again is a repetition, rows of one list are summed, anything else is asked. */
+/** Two figures for one fat or liquid: the same again is a repetition, rows of one list are summed, anything else is asked. */
 function merge(assembly: Assembly, rows: readonly { row: Row; grams: number }[], prose: boolean): ReadAmount[] {
   const byId = new Map<string, { row: Row; grams: number }[]>();
   for (const one of rows) {
@@ -108,11 +108,11 @@ export function assemble(source: Source): RecipeReading {
 
   const { alkali, stockWater, named: alkaliNamed, split } = readAlkali(assembly, rows, roles);
   const stated = readWater(assembly, rows, fatGrams, stockWater);
-  const liquids = of('liquid').flatMap((row) => {
-    const grams = row.grams;
-    if (grams === null) return [];
-    return [{ id: row.named.meaning.id, grams, said: row.said }];
-  });
+  const liquids = merge(
+    assembly,
+    of('liquid').flatMap((row) => (row.grams === null ? [] : [{ row, grams: row.grams }])),
+    prose,
+  );
   const acids = of('acid').flatMap((row) => {
     const grams = row.grams ?? (row.share && row.share.value < 0.2 && fatGrams > 0 ? row.share.value * fatGrams : null);
     if (grams === null) return [];

@@ -192,6 +192,23 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
           to++;
         }
       }
+      // "500 g coconut milk soap": what the soap is called, no ingredient
+      const product = tokens[to];
+      if (
+        ['fat', 'liquid', 'additive', 'scent'].includes(named.meaning.kind) &&
+        isThing(product) &&
+        product.meaning.kind === 'role' &&
+        /^(soap|soaps|bars?|soap batch|bars? of soap)$/.test(product.meant)
+      ) {
+        items.push({
+          kind: 'thing',
+          named: { ...named, meaning: { kind: 'role', id: 'batch-word' } },
+          from: i,
+          to: to + 1,
+        });
+        i = to + 1;
+        continue;
+      }
       // "Butyrospermum parkii (shea) butter": the generic word behind the bracket is part of the name
       const behind = tokens[to + 1];
       if (

@@ -102,6 +102,9 @@ function densityOf(assembly: Assembly, meaning: Meaning): number | null {
   return null;
 }
 
+/** A bare figure this large is not of the kilograms that the rest is in. */
+const farBeyond = 25;
+
 /** Grams of an amount for this thing; doubts and assumptions are noted on the way. */
 export function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, token: number): number | null {
   const { meaning } = named;
@@ -110,7 +113,8 @@ export function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, to
   const matters = !['additive', 'scent'].includes(meaning.kind);
   if (amount.dim === 'bare') {
     const found = unitFor(assembly, token);
-    if (!found) {
+    // "1.5 kg olive, 500 coconut": five hundred of another unit
+    if (!found || (found.assumed && amount.value >= farBeyond && (found.unit === 'kg' || found.unit === 'stone'))) {
       if (matters)
         assembly.doubts.push({ id: 'no-unit', said: `${named.text} ${quantity.text}`, units: assembly.unitsSeen });
       return null;
