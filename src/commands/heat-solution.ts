@@ -104,7 +104,7 @@ export function solutionInput(
   const degrees = (celsius: number): string =>
     style.temperatureUnit === '°F' ? `${Math.round(celsius * 1.8 + 32)} °F` : `${celsius} °C`;
   if (unsaid.length > 0) {
-    const ice = iceGrams > 0 && iceC === null ? `, the ice at ${degrees(0)}` : '';
+    const ice = (iceGrams > 0 || said.limitC !== null) && iceC === null ? `, the ice at ${degrees(0)}` : '';
     taken.push(`I took the ${listed(unsaid)} at ${degrees(USUAL_C)}${ice}.`);
   }
   if (said.iceC === null && iceC !== null) taken.push(`I took the ice at ${degrees(FREEZER_C)}, as from a freezer.`);

@@ -17,7 +17,8 @@ const namesOf = (vessels: readonly VesselAnswer[]): string =>
 /** The named vessel first; else what is fit and what never is. */
 export function vesselLine(data: HeatData, pot: PotReading, peakHighC: number): string {
   const named = pot.material === null ? null : vesselFor(data, pot.material, peakHighC);
-  if (named && (named.verdict === 'fit' || named.verdict === 'caution')) return `${capital(named.name)}: ${named.why}`;
+  if (named && (named.verdict === 'fit' || named.verdict === 'caution'))
+    return `${capital(named.name)}: ${small(named.why)}`;
   const all = vesselsFor(data, peakHighC);
   const fit = all.filter(({ verdict }) => verdict === 'fit');
   return `Mix it in ${namesOf(fit)}; never in aluminium, thin glass or drink bottles.`;

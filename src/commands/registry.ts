@@ -1,11 +1,15 @@
 import { acid } from './acid.ts';
 import { check } from './check.ts';
 import { convert } from './convert.ts';
+import { cook } from './cook.ts';
+import { cool } from './cool.ts';
 import type { AnyCommand } from './define.ts';
 import { fat } from './fat.ts';
 import { help } from './help.ts';
 import { lye } from './lye.ts';
+import { mix } from './mix.ts';
 import { safety } from './safety.ts';
+import { scent } from './scent.ts';
 import { share } from './share.ts';
 import { solution } from './solution.ts';
 import { strength } from './strength.ts';
@@ -22,6 +26,10 @@ export const commands: readonly AnyCommand[] = [
   worth,
   share,
   solution,
+  mix,
+  cool,
+  scent,
+  cook,
   safety,
   help,
 ];

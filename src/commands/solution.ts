@@ -137,7 +137,7 @@ export const solution = defineCommand({
 });
 
 function bodyOf(asked: Asked): { readonly lead: string; readonly body: readonly Block[] } {
-  const { said, input, heat, style, data } = asked;
+  const { input, heat, style, data } = asked;
   const { peakC, boilsAtC, iceLeftGrams } = heat;
   const total = input.waterGrams + input.iceGrams;
   const texts: string[] = [];
@@ -218,7 +218,7 @@ function coolingLine({ said, pot, heat, data, style }: Asked): string | null {
   const { low, high } = cooled.value.minutes;
   const room = said.roomC === null ? ` (room ${temperature(20, style)})` : '';
   const open = (pot.lid ?? 'off') === 'off' ? 'an open' : pot.lid === 'on' ? 'a covered' : 'a half-covered';
-  return `Down to ${temperature(targetC, style)} in about ${timeRange(low, high)} in ${open} ${name.toLowerCase()}${room}; far sooner in a bath of cold water.`;
+  return `Down to ${temperature(targetC, style)} in about ${timeRange(low, high)} in ${open} ${pot.material === null ? name : name.replace('plastic ', '')}${room}; far sooner in a bath of cold water.`;
 }
 
 function warningsOf({ heat, limited, said, input, style }: Asked): string[] {

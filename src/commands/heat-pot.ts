@@ -1,0 +1,109 @@
+/** What cools and what it stands in, from what was said; the rest is taken and told. */
+import type { HeatData } from '../catalogue/heat-types.ts';
+import { partsOf as alkaliParts } from '../engine/heat/peak.ts';
+import {
+  type Contents,
+  fatContents,
+  type Lid,
+  type PotInput,
+  soapContents,
+  solutionContents,
+} from '../engine/heat/pot.ts';
+import type { CoolReading } from '../reading/heat-cool.ts';
+import type { PotReading } from '../reading/heat-pot.ts';
+import type { RecipeReading } from '../reading/reading.ts';
+import { massBoth, number, type Style } from '../units/print.ts';
+import type { Context } from './define.ts';
+import { alkaliAndWater } from './heat-solution.ts';
+
+/** Taken where nobody says, g. */
+const USUAL_BATCH = 1500;
+const USUAL_LYE = 500;
+
+export interface Filled {
+  readonly contents: Contents;
+  /** The weight was said. */
+  readonly said: boolean;
+  readonly taken: string | null;
+}
+
+interface Filling {
+  readonly said: CoolReading;
+  readonly recipe: RecipeReading;
+  readonly targetC: number;
+  readonly data: HeatData;
+  readonly context: Context;
+  readonly style: Style;
+}
+
+/** Everything that a recipe puts into the pot, g. */
+export function batchOf(recipe: RecipeReading): number {
+  const all = [...recipe.fats, ...recipe.after, ...recipe.alkali, ...recipe.liquids, ...recipe.acids];
+  return all.reduce((sum, { grams }) => sum + grams, recipe.waterGrams ?? 0);
+}
+
+export function contentsOf({ said, recipe, targetC, data, context, style }: Filling): Filled {
+  const middle = ((said.nowC ?? said.readings[0]?.temperatureC ?? targetC) + targetC) / 2;
+  if (said.of === 'lye' && recipe.fats.length === 0) {
+    const solution = alkaliAndWater(recipe, null, context.catalogue, style);
+    if (solution) {
+      const parts = alkaliParts(solution.alkali, solution.waterGrams);
+      const own = parts.naoh + parts.koh + parts.water;
+      const grams = recipe.alkali.length > 0 ? own : (said.grams ?? own);
+      const scaled = {
+        naoh: (parts.naoh * grams) / own,
+        koh: (parts.koh * grams) / own,
+        water: (parts.water * grams) / own,
+      };
+      return { contents: solutionContents(data, scaled, middle), said: true, taken: null };
+    }
+    const grams = said.grams ?? USUAL_LYE;
+    const usual = { naoh: 0.33 * grams, koh: 0, water: 0.67 * grams };
+    return {
+      contents: solutionContents(data, usual, middle),
+      said: said.grams !== null,
+      taken: `I took ${massBoth(grams, style)} of a 33 % lye solution.`,
+    };
+  }
+  const batch = batchOf(recipe);
+  const last = context.last.recipe;
+  const grams = batch > 0 && recipe.fats.length > 0 ? batch : said.grams;
+  const what = said.of === 'fats' ? 'melted fat' : 'soap';
+  const usual =
+    last && said.of !== 'fats'
+      ? last.recipe.fats.reduce((sum, one) => sum + one.grams, last.recipe.waterGrams) +
+        last.recipe.alkali.reduce((sum, one) => sum + one.grams, 0)
+      : USUAL_BATCH;
+  const all = grams ?? usual;
+  return {
+    contents: said.of === 'fats' ? fatContents(data, all, middle) : soapContents(data, all),
+    said: grams !== null,
+    taken:
+      grams === null ? `I took ${massBoth(all, style)} of ${what}${last ? ', as in your last recipe' : ''}.` : null,
+  };
+}
+
+export function potFor(
+  pot: PotReading,
+  of: CoolReading['of'],
+  grams: number,
+  data: HeatData,
+): { readonly pot: PotInput; readonly taken: readonly string[] } {
+  const kindId = pot.kind ?? (of === 'lye' ? 'jug' : 'slow-cooker');
+  const kind = data.pots.pots.find(({ id }) => id === kindId);
+  const cooker = kindId === 'slow-cooker' || kindId === 'steel-pot' || kindId === 'enamel-pot';
+  const lid: Lid = pot.lid ?? (cooker && of !== 'lye' && of !== 'fats' ? 'on' : 'off');
+  // A usual slow cooker that the batch would not fit is taken a size larger.
+  const litres = pot.litres ?? (kind?.litres && grams > 900 * kind.litres ? (2 * grams) / 1000 : undefined);
+  const size = litres ?? kind?.litres;
+  const parts = [
+    ...(pot.kind === null || (pot.litres === null && size)
+      ? [`a ${kind?.name ?? kindId}${size && !kind?.filled ? ` of ${number(size, 1)} L` : ''}`]
+      : []),
+    ...(pot.lid === null && !kind?.filled ? [`the lid ${lid}`] : []),
+  ];
+  return {
+    pot: { kind: kindId, ...(litres === undefined ? {} : { litres }), lid, insulation: pot.insulation ?? 'none' },
+    taken: parts.length > 0 ? [`I took ${parts.join(' with ')}.`] : [],
+  };
+}

@@ -1,0 +1,84 @@
+/** Scents of a text against what is known of them, and what to do where soap has set before they may go in. */
+import type { Fault, NonEmpty } from '../answer/types.ts';
+import type { HeatData } from '../catalogue/heat-types.ts';
+import type { Catalogue } from '../catalogue/types.ts';
+import { flashOf, type ScentFlash, type ScentPart } from '../engine/heat/flash-point.ts';
+import type { ScentReading } from '../reading/heat-scent.ts';
+import { type Style, temperature } from '../units/print.ts';
+import type { Refusal } from './define.ts';
+import { heatWords } from './heat-refusals.ts';
+import { warmthRange } from './heat-words.ts';
+import { capital, inSentence, listed } from './phrases.ts';
+
+/** Without "essential oil": people say "lavender". */
+export const scentName = (id: string, catalogue: Catalogue): string =>
+  inSentence((catalogue.scents.get(id)?.name ?? id.replaceAll('-', ' ')).replace(/ essential oil/, ''));
+
+export const nameScents = ({ parts }: ScentReading, catalogue: Catalogue): string =>
+  capital(listed(parts.map(({ ids, text }) => (ids.length === 1 ? scentName(ids[0] ?? text, catalogue) : text))));
+
+/** Of several things with one name the one that flashes first. */
+export function firstToFlash(ids: readonly string[], data: HeatData): string | null {
+  const known = ids.filter((id) => data.oils.has(id));
+  return known.sort((a, b) => (data.oils.get(a)?.flash.low ?? 0) - (data.oils.get(b)?.flash.low ?? 0))[0] ?? null;
+}
+
+export interface FlashAnswer {
+  readonly flash: ScentFlash;
+  readonly parts: readonly ScentPart[];
+  readonly taken: readonly string[];
+}
+
+/** The flash point of what was named; asks for the data sheet of what nobody has published. */
+export function flashFor(
+  scents: ScentReading,
+  data: HeatData,
+  catalogue: Catalogue,
+  style: Style,
+  caution: NonEmpty<string>,
+): { readonly ok: true; readonly value: FlashAnswer } | { readonly ok: false; readonly fault: Refusal<'caustic'> } {
+  const taken: string[] = [];
+  const fail = (fault: Omit<Fault, 'caution'>) => ({ ok: false, fault: { ...fault, caution } }) as const;
+  const parts: ScentPart[] = [];
+  for (const { ids, text, share, flashC } of scents.parts) {
+    const oil = firstToFlash(ids, data);
+    if (oil === null && flashC === null) {
+      return fail({
+        code: 'unclear',
+        message: `What is the flash point of ${text}? I hold none that is published.`,
+        hint: 'It stands in section 9 of its safety data sheet: answer for example "flash point 71 °C".',
+        candidates: [],
+      });
+    }
+    if (ids.length > 1 && oil !== null)
+      taken.push(
+        `I took "${text}" as ${scentName(oil, catalogue)}, which flashes first; ${listed(
+          ids.filter((id) => id !== oil).map((id) => `${scentName(id, catalogue)} later`),
+        )}.`,
+      );
+    parts.push({ oil, grams: share, ...(flashC === null ? {} : { flashC }) });
+    const own = oil === null ? undefined : data.oils.get(oil)?.flash;
+    if (flashC !== null)
+      taken.push(
+        `I took the ${temperature(flashC, style)} you gave${own ? `, instead of ${warmthRange(own.low, own.high, style)} as published` : ''}.`,
+      );
+  }
+  const flash = flashOf(data, parts);
+  if (!flash.ok) return fail(heatWords(flash.fault, style));
+  return { ok: true, value: { flash: flash.value, parts, taken } };
+}
+
+/** Where soap has stiffened before the scent may go in: what to do (common practice); null where it can be stirred. */
+export function fluidLine(
+  { pourable, stiffensC: [low, high], addBelowC }: ScentFlash,
+  data: HeatData,
+  style: Style,
+): string | null {
+  if (pourable) return null;
+  const range = warmthRange(low, high, style);
+  const higher = [...data.oils.values()].filter((oil) => oil.flash.low - data.cook.scentMarginK.value >= low).length;
+  const ways = `keep it fluid (more water, sodium lactate, or a little warm liquid or yoghurt stirred in), or take a scent of higher flash point (${higher} of ours go in above ${temperature(low, style)})`;
+  return addBelowC < low - 15
+    ? `Hot-process soap stiffens below about ${range}, so waiting alone won’t do: ${ways}; or accept some loss, with every flame and heat source off and the room aired.`
+    : `Hot-process soap stiffens below about ${range}: ${ways}.`;
+}

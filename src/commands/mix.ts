@@ -1,0 +1,255 @@
+import type { Block } from '../answer/types.ts';
+import type { HeatData } from '../catalogue/heat-types.ts';
+import { bringTo, type Melting, type Mix, type MixInput, mixOf, type WarmFat } from '../engine/heat/mixing.ts';
+import { Claims } from '../reading/heat-claims.ts';
+import { heatLine } from '../reading/heat-line.ts';
+import { type MixReading, mixOf as readMix } from '../reading/heat-mix.ts';
+import { number, type Style, temperature } from '../units/print.ts';
+import { untilClear } from './cautions.ts';
+import { styleFor } from './check.ts';
+import { type Context, defineCommand } from './define.ts';
+import { pouring } from './heat-cautions.ts';
+import { heatDoubt } from './heat-doubt.ts';
+import { heatWords } from './heat-refusals.ts';
+import { alkaliAndWater } from './heat-solution.ts';
+import { about, scaleTaken, warmthRange, warmthStyle } from './heat-words.ts';
+import { listed, nameOf } from './phrases.ts';
+
+interface Asked {
+  readonly said: MixReading;
+  readonly input: MixInput;
+  readonly mix: Mix;
+  /** Of fats that were named; others have no melting range here. */
+  readonly melting: readonly Melting[];
+  readonly data: HeatData;
+  readonly context: Context;
+  readonly style: Style;
+}
+
+/** Where nobody says, °C. */
+const USUAL_C = 25;
+
+export const mix = defineCommand({
+  id: 'mix',
+  summary: 'How warm is it when fats and lye meet, and is every fat melted there?',
+  risk: 'caustic',
+  options: {},
+  examples: [
+    { say: 'mix 500 g olive oil at 60 °C with 60 g NaOH + 140 g water at 25 °C', about: 'temperature of the mix' },
+    {
+      say: '850 g olive oil and 150 g beeswax at 50 °C, lye of 115 g NaOH and 250 g water at 40 °C: is all melted?',
+      about: 'false trace',
+    },
+    {
+      say: 'mix: 1 kg lard at 50 °C, 135 g NaOH and 270 g water, I want the mix at 42 °C',
+      about: 'what the lye must be brought to',
+    },
+  ],
+  instead: (text, context) => {
+    // "Mix 500 g olive oil with …": the first step of a recipe, unless it speaks of warmth.
+    const { fats, alkali } = context.read(text);
+    if (fats.length === 0 || alkali.length === 0) return null;
+    return /°|º|degree|temp|warm|hot|cold|melt|\d ?[cf]\b/i.test(text) ? null : 'check';
+  },
+  run: ({ text, options }, context) => {
+    const { catalogue } = context;
+    const reading = context.read(text);
+    const line = heatLine(context.reader(), text);
+    const style = warmthStyle(line, styleFor(reading, undefined, context));
+    const doubt = heatDoubt(reading, ['alkali', 'water', 'fats'], context);
+    if (doubt) return { ok: false, fault: doubt };
+    const last = context.last.recipe?.recipe ?? null;
+    const data = context.heat();
+    const claims = new Claims(line);
+    const said = readMix(claims);
+    const found = alkaliAndWater(reading, last, catalogue, style);
+    if (!found) return { ok: false, fault: { ...heatWords({ kind: 'no-alkali' }, style), caution: untilClear } };
+    const fats = fatsOf(reading.fats, reading.totalFats, context);
+    if (fats.length === 0)
+      return { ok: false, fault: { ...heatWords({ kind: 'no-fat' }, style), caution: untilClear } };
+    if (said.fatsC === null && said.solutionC === null) {
+      return {
+        ok: false,
+        fault: {
+          code: 'unclear',
+          message: 'How warm are the fats and the lye solution?',
+          hint: 'Answer for example "fats at 45 °C, lye at 40 °C".',
+          candidates: [],
+          caution: untilClear,
+          complete: (answer) => ({ text: `${text}, ${answer}`, options }),
+        },
+      };
+    }
+    const ids = [...line.things].flatMap(([number, { meaning }]) =>
+      meaning.kind === 'fat' ? [[meaning.id, number] as const] : [],
+    );
+    const warm = fats.map(({ fat, grams }): WarmFat => {
+      const own = ids.find(([id]) => id === fat.id)?.[1];
+      return {
+        fat,
+        grams,
+        temperatureC: (own === undefined ? undefined : said.fatC.get(own)) ?? said.fatsC ?? USUAL_C,
+      };
+    });
+    const input: MixInput = {
+      fats: warm,
+      alkali: found.alkali,
+      waterGrams: found.waterGrams,
+      solutionC: said.solutionC ?? USUAL_C,
+    };
+    const mixed = mixOf(data, input);
+    if (!mixed.ok) return { ok: false, fault: { ...heatWords(mixed.fault, style), caution: pouring } };
+    const named = new Set(reading.fats.map(({ id }) => id));
+    const asked: Asked = {
+      said,
+      input,
+      mix: mixed.value,
+      melting: mixed.value.melting.filter(({ fat }) => named.has(fat) || last !== null),
+      data,
+      context,
+      style,
+    };
+    const unsaid = [...(said.fatsC === null ? ['fats'] : []), ...(said.solutionC === null ? ['lye solution'] : [])];
+    return {
+      ok: true,
+      value: {
+        title: 'Fats and lye together',
+        lead: leadOf(asked),
+        body: bodyOf(asked).map((one): Block => ({ kind: 'text', text: one })),
+        details: () => detailsOf(asked),
+        assumptions: [
+          ...found.taken,
+          ...(unsaid.length > 0 ? [`I took the ${listed(unsaid)} at ${temperature(USUAL_C, style)}.`] : []),
+          ...scaleTaken(line),
+        ],
+        warnings: [
+          ...warningsOf(asked),
+          ...(claims.left().length > 0 ? [`I did not use ${claims.left().join(', ')}.`] : []),
+        ],
+        caution: pouring,
+        actions: [
+          { label: 'details', request: 'details' },
+          { label: 'first aid', request: 'safety' },
+        ],
+        result: {
+          temperatureC: mixed.value.temperatureC.nominal,
+          temperatureRangeC: { low: mixed.value.temperatureC.low, high: mixed.value.temperatureC.high },
+          allMelted: !mixed.value.falseTrace,
+          allMeltedFromC: mixed.value.allMeltedFromC,
+          melting: asked.melting,
+        },
+      },
+    };
+  },
+});
+
+/** Named fats; a bare weight of oils counts as any fat, since all hold about the same heat. */
+function fatsOf(
+  read: readonly { readonly id: string; readonly grams: number }[],
+  total: number | null,
+  { catalogue, last }: Context,
+) {
+  const named = read.flatMap(({ id, grams }) => {
+    const fat = catalogue.fats.get(id);
+    return fat ? [{ fat, grams }] : [];
+  });
+  if (named.length > 0) return named;
+  const any = catalogue.fats.get('olive-oil-virgin');
+  if (total !== null && any) return [{ fat: any, grams: total }];
+  return last.recipe?.recipe.fats ?? [];
+}
+
+const unmelted = ({ melting }: Asked): readonly Melting[] =>
+  melting.filter(({ state }) => state === 'solid' || state === 'partly');
+
+function leadOf(asked: Asked): string {
+  const { mix: mixed, context, style } = asked;
+  const at = about(mixed.temperatureC, style);
+  const hard = unmelted(asked);
+  if (hard.length === 0) return `${at.charAt(0).toUpperCase()}${at.slice(1)} when they meet.`;
+  const names = listed(hard.map(({ fat }) => nameOf(fat, context.catalogue)));
+  return `${at.charAt(0).toUpperCase()}${at.slice(1)} when they meet: not warm enough to keep ${names} melted.`;
+}
+
+function bodyOf(asked: Asked): string[] {
+  const { mix: mixed, melting, said, data, style, context } = asked;
+  const out: string[] = [];
+  const hard = unmelted(asked);
+  if (hard.length > 0) {
+    out.push(
+      `${listed(hard.map(({ fat, meltedFromC }) => `${nameOf(fat, context.catalogue)} is melted only from about ${temperature(meltedFromC ?? 0, style)}`)).replace(/^./, (first) => first.toUpperCase())}. Set fat thickens the batter and looks like trace, though little soap is made (false trace).`,
+    );
+  } else if (melting.length > 0 && melting.every(({ state }) => state === 'melted'))
+    out.push('Every fat stays melted there.');
+  const wantedC = said.wantedC ?? (hard.length > 0 ? mixed.allMeltedFromC : null);
+  if (wantedC !== null) out.push(...bringLines(asked, wantedC));
+  const { low, high } = data.cook.mixing;
+  const { nominal } = mixed.temperatureC;
+  if (nominal < low && hard.length === 0)
+    out.push(
+      `Cold process is usually mixed at ${warmthRange(low, high, style)}; cooler is slower to trace, and fine where all stays melted.`,
+    );
+  else if (nominal > high)
+    out.push(
+      `Cold process is usually mixed at ${warmthRange(low, high, style)}: hotter it traces fast and can overheat.`,
+    );
+  else out.push(`Cold process is usually mixed at ${warmthRange(low, high, style)}.`);
+  out.push('The reaction then warms it further.');
+  return out;
+}
+
+/** What one part must be brought to, the other as it is. */
+function bringLines({ input, data, style }: Asked, wantedC: number): string[] {
+  const goal = temperature(wantedC, style);
+  const ways = (['fats', 'solution'] as const).flatMap((part) => {
+    const found = bringTo(data, input, part, wantedC);
+    return found.ok
+      ? [`the ${part === 'fats' ? 'fats' : 'lye solution'} to ${temperature(found.value.temperatureC, style)}`]
+      : [];
+  });
+  if (ways.length > 0) return [`For ${goal} bring ${listed(ways, 'or')}, the other as it is.`];
+  return [`To reach ${goal} warm both: neither alone can do it.`];
+}
+
+function warningsOf(asked: Asked): string[] {
+  const hard = unmelted(asked);
+  const unknown = asked.melting.filter(({ state }) => state === 'unknown');
+  const { catalogue } = asked.context;
+  return [
+    ...(hard.length > 0 ? [`Not all of it will be melted: warm until it is clear before you judge the trace.`] : []),
+    ...(unknown.length > 0
+      ? [
+          `I hold no melting range for ${listed(unknown.map(({ fat }) => nameOf(fat, catalogue)))}: look whether it is clear.`,
+        ]
+      : []),
+  ];
+}
+
+function detailsOf({ input, melting, data, context, style }: Asked): Block[] {
+  const source = data.sources.get(data.fat.heatCapacity.source)?.title ?? data.fat.heatCapacity.source;
+  return [
+    {
+      kind: 'table',
+      caption: 'Before and after',
+      columns: [
+        { title: 'Fat', align: 'left' },
+        { title: 'Has', align: 'right' },
+        { title: 'Melts', align: 'right' },
+      ],
+      rows: input.fats.map(({ fat, temperatureC }) => {
+        const one = melting.find((melt) => melt.fat === fat.id);
+        return [
+          nameOf(fat.id, context.catalogue),
+          temperature(temperatureC, style),
+          one?.solidBelowC === null || one?.solidBelowC === undefined || one.meltedFromC === null
+            ? 'not on record'
+            : warmthRange(one.solidBelowC, one.meltedFromC, style),
+        ];
+      }),
+    },
+    {
+      kind: 'text',
+      text: `Heat balance of the fats (heat capacity after ${source}, about ${number(data.fat.heatCapacity.relativeUncertainty * 100, 0, style)} %) and the lye solution, without loss to the pot and before the reaction warms it.`,
+    },
+  ];
+}

@@ -1,0 +1,267 @@
+import type { Block } from '../answer/types.ts';
+import type { HeatData } from '../catalogue/heat-types.ts';
+import type { Catalogue } from '../catalogue/types.ts';
+import type { ScentFlash } from '../engine/heat/flash-point.ts';
+import { type ScentLoad, scentLoad } from '../engine/heat/scent-load.ts';
+import { Claims } from '../reading/heat-claims.ts';
+import { heatLine } from '../reading/heat-line.ts';
+import { type ScentReading, scentOf } from '../reading/heat-scent.ts';
+import { mass, massBoth, percent, percentRange, type Style, temperature } from '../units/print.ts';
+import { styleFor } from './check.ts';
+import { defineCommand } from './define.ts';
+import { flame } from './heat-cautions.ts';
+import { heatWords } from './heat-refusals.ts';
+import { flashFor, fluidLine, nameScents, scentName } from './heat-scent.ts';
+import { kelvin, warmthRange, warmthStyle } from './heat-words.ts';
+import { listed } from './phrases.ts';
+
+interface Asked {
+  readonly said: ScentReading;
+  readonly name: string;
+  readonly flash: ScentFlash | null;
+  readonly load: ScentLoad;
+  /** A weight of fat was said, so that the grams are those to weigh. */
+  readonly weighed: boolean;
+  readonly asks: 'grams' | 'share' | 'flash';
+  readonly data: HeatData;
+  readonly catalogue: Catalogue;
+  readonly style: Style;
+}
+
+/** Where no weight is said the shares are reckoned on this, g. */
+const ANY_FAT = 1000;
+
+export const scent = defineCommand({
+  id: 'scent',
+  summary: 'Flash point of a scent or a blend, when it can go in, and how many grams.',
+  risk: 'heat',
+  options: {},
+  examples: [
+    { say: 'scent lavender 3 % of 500 g oils', about: 'flash point and grams' },
+    { say: 'scent: lavender and lemongrass EO 2:1, 600 g oils', about: 'a blend' },
+    { say: 'flash point of sweet orange', about: 'in plain words' },
+  ],
+  run: ({ text }, context) => {
+    const { catalogue } = context;
+    const reading = context.read(text);
+    const line = heatLine(context.reader(), text);
+    const style = warmthStyle(line, styleFor(reading, undefined, context));
+    const data = context.heat();
+    const claims = new Claims(line);
+    const said = scentOf(claims);
+    if (said.parts.length === 0)
+      return { ok: false, fault: { ...heatWords({ kind: 'no-scent' }, style), caution: flame } };
+    const cooked = reading.fats.reduce((sum, { grams }) => sum + grams, 0);
+    const last = context.last.recipe?.recipe.fats.reduce((sum, { grams }) => sum + grams, 0) ?? null;
+    const fatGrams = said.fatGrams ?? (cooked > 0 ? cooked : null);
+    const asksGrams = fatGrams !== null || / (?:how much|how many|grams) /.test(line.text);
+    const weight = fatGrams ?? (asksGrams ? last : null);
+
+    const found = flashFor(said, data, catalogue, style, flame);
+    // Without a flash point the grams can still be said.
+    if (!found.ok && (weight === null || / (?:flash\w*|when|temp\w*) /.test(line.text))) return found;
+    const parts = said.parts.map(({ ids, share }) => ({
+      oil: ids.find((id) => data.oils.has(id)) ?? null,
+      grams: share,
+    }));
+    const load = scentLoad(data, {
+      fatGrams: weight ?? ANY_FAT,
+      parts: found.ok ? found.value.parts : parts,
+      ...(said.load === null ? {} : { load: said.load }),
+      ...(said.grams === null ? {} : { scentGrams: said.grams }),
+    });
+    if (!load.ok) return { ok: false, fault: { ...heatWords(load.fault, style), caution: flame } };
+    const asked: Asked = {
+      said,
+      name: nameScents(said, catalogue),
+      flash: found.ok ? found.value.flash : null,
+      load: load.value,
+      weighed: weight !== null,
+      asks:
+        / (?:share|finished|of the bar|bar) /.test(line.text) && weight !== null
+          ? 'share'
+          : weight !== null && asksGrams
+            ? 'grams'
+            : 'flash',
+      data,
+      catalogue,
+      style,
+    };
+    return {
+      ok: true,
+      value: {
+        title: 'Scent',
+        lead: leadOf(asked),
+        body: bodyOf(asked).map((one): Block => ({ kind: 'text', text: one })),
+        details: () => detailsOf(asked),
+        assumptions: [
+          ...(found.ok ? found.value.taken : []),
+          ...(said.load === null && said.grams === null
+            ? [`I took ${percent(data.cook.scentLoad.usual, style)} of the fat.`]
+            : []),
+          ...(said.fatGrams !== null && said.ofBatch
+            ? [`I took ${massBoth(said.fatGrams, style)} as the weight of the fats.`]
+            : []),
+          ...(weight !== null && weight === last && fatGrams === null ? ['I took the fats of your last recipe.'] : []),
+          ...(said.equal ? ['I took equal parts of each.'] : []),
+        ],
+        warnings: warningsOf(asked, claims.left()),
+        caution: flame,
+        actions: [
+          { label: 'details', request: 'details' },
+          ...(asked.flash
+            ? [{ label: 'when has it cooled', request: `cool pot at 85 °C, ${asked.name.toLowerCase()}` }]
+            : []),
+        ],
+        result: {
+          flashPointC: asked.flash?.flashPointC ?? null,
+          addBelowC: asked.flash?.addBelowC ?? null,
+          pourable: asked.flash?.pourable ?? null,
+          modelledC: asked.flash?.modelledC ?? null,
+          grams: weight === null && said.grams === null ? null : load.value.grams,
+          shareOfFat: weight === null && said.grams !== null ? null : load.value.shareOfFat,
+          shareOfBar: load.value.shareOfBar.nominal,
+          declare: load.value.declare.map(({ inci, share, certain }) => ({ inci, share, certain })),
+        },
+      },
+    };
+  },
+});
+
+const flashLine = ({ flash, name, style }: Asked): string | null =>
+  flash &&
+  `${name}: add it at ${temperature(flash.addBelowC, style)} or below, heat and flames off; it can flash from ${temperature(flash.flashPointC, style)}.`;
+
+const gramsLine = ({ load, name, style, weighed }: Asked): string => {
+  const of = weighed
+    ? `${percent(load.shareOfFat, style)} of the fat`
+    : `${percent(load.shareOfFat, style)} of each kilogram of fat`;
+  return `${massBoth(load.grams, style, 0.1)} ${name.toLowerCase()}: ${of}, about ${percent(load.shareOfBar.nominal, style)} of the finished bar.`;
+};
+
+function leadOf(asked: Asked): string {
+  const { asks, load, name, style } = asked;
+  if (asks === 'share')
+    return `About ${percent(load.shareOfBar.nominal, style)} of the finished bar (${percentRange(load.shareOfBar.low, load.shareOfBar.high, style)}): ${massBoth(load.grams, style, 0.1)} ${name.toLowerCase()}.`;
+  return asks === 'grams' ? gramsLine(asked) : (flashLine(asked) ?? gramsLine(asked));
+}
+
+function bodyOf(asked: Asked): string[] {
+  const { asks, flash, load, said, data, catalogue, style } = asked;
+  const out: string[] = [];
+  if (asks === 'grams' || asks === 'share') {
+    const parts = load.parts.map(({ grams }, i) => `${mass(grams, style, 0.1)} ${partName(said, i, catalogue)}`);
+    if (parts.length > 1) out.push(`That is ${listed(parts)}.`);
+    const line = flashLine(asked);
+    if (line) out.push(line);
+  }
+  if (flash) {
+    const { lowest, parts } = flash;
+    if (parts.length > 1)
+      out.push(
+        `${nameOfPart(flash.lowest.oil, catalogue)} flashes first of them, and the blend goes by it${flash.modelledC ? ` (an ideal mixture would flash near ${temperature(flash.modelledC.nominal, style)})` : ''}.`,
+      );
+    else if (!lowest.given && lowest.highC > lowest.lowC)
+      out.push(
+        `Lots differ, from ${warmthRange(lowest.lowC, lowest.highC, style)}; ${kelvin(flash.marginK, style)} of margin are off the low end. The supplier’s data sheet wins.`,
+      );
+    out.push(
+      'The flash point says when its vapour can be lit, not when scent evaporates: some goes at any warmth, less the cooler it is.',
+    );
+    const fluid = fluidLine(flash, data, style);
+    if (fluid) out.push(fluid);
+  }
+  if (asks === 'flash')
+    out.push(
+      `Usual load: ${percent(data.cook.scentLoad.low, style)} to ${percent(data.cook.scentLoad.high, style)} of the fat; tell me its weight for the grams.`,
+    );
+  const declare = load.declare.slice(0, 4).map(({ inci }) => inci);
+  if (declare.length > 0 && asks !== 'flash')
+    out.push(
+      `To declare on an EU label (over 0.01 % of the bar): ${listed(declare)}${load.declare.length > 4 ? ' and more (details)' : ''}.`,
+    );
+  return out;
+}
+
+const nameOfPart = (oil: string | null, catalogue: Catalogue): string =>
+  oil === null ? 'One' : capitalName(oil, catalogue);
+const capitalName = (oil: string, catalogue: Catalogue): string => {
+  const name = scentName(oil, catalogue);
+  return name.charAt(0).toUpperCase() + name.slice(1);
+};
+const partName = ({ parts }: ScentReading, i: number, catalogue: Catalogue): string => {
+  const part = parts[i];
+  return part?.ids.length === 1 && part.ids[0] !== undefined
+    ? scentName(part.ids[0], catalogue)
+    : (part?.text ?? 'scent');
+};
+
+function warningsOf({ load, flash, data, style, weighed }: Asked, left: readonly string[]): string[] {
+  const { scentLoad: usual } = data.cook;
+  return [
+    ...(load.aboveCeiling
+      ? [
+          `More than ${percent(usual.ceiling, style, 0)} of the fat: too much for skin unless the supplier’s certificate allows it.`,
+        ]
+      : load.aboveUsual && weighed
+        ? [
+            `More than the usual ${percent(usual.high, style, 0)}: only where the supplier’s certificate for rinse-off soap (IFRA category 9) allows it.`,
+          ]
+        : []),
+    ...(flash
+      ? []
+      : ['I hold no flash point for it: look at section 9 of its safety data sheet before it meets a hot pot.']),
+    ...(flash?.lowest.fromMemory
+      ? ['The published flash point is from memory, not yet read in a source: look at the data sheet.']
+      : []),
+    ...(left.length > 0 ? [`I did not use ${left.join(', ')}.`] : []),
+  ];
+}
+
+function detailsOf({ flash, load, said, data, catalogue, style }: Asked): Block[] {
+  const out: Block[] = [];
+  if (flash) {
+    out.push({
+      kind: 'table',
+      caption: 'Flash points',
+      columns: [
+        { title: 'Scent', align: 'left' },
+        { title: 'Flash point', align: 'right' },
+        { title: 'Part', align: 'right' },
+      ],
+      rows: flash.parts.map(({ lowC, highC }, i) => [
+        partName(said, i, catalogue),
+        warmthRange(lowC, highC, style),
+        percent(said.parts[i]?.share ?? 0, style, 0),
+      ]),
+    });
+    out.push({
+      kind: 'list',
+      title: 'Where the figures come from',
+      items: flash.parts.map(({ oil, given, fromMemory }) => {
+        const own = oil === null ? undefined : data.oils.get(oil)?.flash;
+        const source = own ? `${data.sources.get(own.source)?.title ?? own.source}, ${own.locator}` : '';
+        return `${nameOfPart(oil, catalogue)}: ${given ? 'the figure you gave' : `${source}${fromMemory ? ' (from memory)' : ''}`}.`;
+      }),
+    });
+    if (flash.modelledC)
+      out.push({
+        kind: 'text',
+        text: `Ideal mixture (Liaw 2002): ${warmthRange(flash.modelledC.low, flash.modelledC.high, style)}. Real blends can flash lower; the lowest part is the figure to go by.`,
+      });
+  }
+  if (load.declare.length > 0)
+    out.push({
+      kind: 'list',
+      title: 'To declare on a rinse-off product from 0.01 % (Regulation (EU) 2023/1545); local law decides',
+      items: load.declare.map(
+        ({ inci, share, certain, fromMemory }) =>
+          `${inci}: ${percent(share.low, style, 3)} to ${percent(share.high, style, 3)} of the bar${certain ? '' : ', may be'}${fromMemory ? ' (from memory)' : ''}`,
+      ),
+    });
+  out.push({
+    kind: 'text',
+    text: `Makers count per cent of the fat, limits count per cent of the product: ${percent(load.shareOfFat, style)} of the fat is ${percentRange(load.shareOfBar.low, load.shareOfBar.high, style)} of a cured bar.`,
+  });
+  return out;
+}
