@@ -72,7 +72,10 @@ function weighed(assembly: Assembly, rows: readonly Row[], roles: Roles): Row[] 
     if (kind !== 'unknown' && kind !== 'ambiguous' && kind !== 'unheld') noteName(assembly, row.named);
     for (const one of [row.amount, row.same, row.share])
       if (one) assembly.fate(one, 'used', label(assembly, row.named.meaning));
-    const own = row.amount && row.amount.dim !== 'parts' ? gramsOf(assembly, row.named, row.amount, row.token) : null;
+    const own =
+      !shared.has(row) && row.amount && row.amount.dim !== 'parts'
+        ? gramsOf(assembly, row.named, row.amount, row.token)
+        : null;
     return { ...row, grams: shared.get(row) ?? own };
   });
 }
