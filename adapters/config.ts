@@ -5,12 +5,20 @@ export interface Config {
   readonly adapter: string;
   /** A file for the log; without one nothing is written. */
   readonly log: string | undefined;
+  /** Shows what would be done, and does nothing. */
+  readonly dryRun: boolean;
+  /** One community instead of all. */
+  readonly server: string | undefined;
 }
 
 export const usage = `Usage: npm start [-- [ADAPTER] [--log FILE]]
+       npm start -- discord register [--dry-run] [--server ID]
 
-  ADAPTER      where people are: console (used where none is named)
+  ADAPTER      where people are: console (used where none is named), discord, discord-http
   --log FILE   write a log, without what people wrote
+  register     tell Discord which commands there are; shows what changes
+  --dry-run    only show it
+  --server ID  on one server, not everywhere
 `;
 
 type Read = { readonly ok: true; readonly value: Config } | { readonly ok: false; readonly message: string };
@@ -19,15 +27,17 @@ export function readConfig(words: readonly string[], adapters: readonly string[]
   try {
     const { values, positionals } = parseArgs({
       args: [...words],
-      options: { log: { type: 'string' } },
+      options: { log: { type: 'string' }, 'dry-run': { type: 'boolean' }, server: { type: 'string' } },
       allowPositionals: true,
     });
-    const [adapter = 'console', ...more] = positionals;
-    if (more.length > 0) return { ok: false, message: `one adapter at a time: what is "${more.join(' ')}"?` };
+    const [first = 'console', ...more] = positionals;
+    const isTwo = adapters.includes(positionals.join(' '));
+    if (more.length > 0 && !isTwo) return { ok: false, message: `one adapter at a time: what is "${more.join(' ')}"?` };
+    const adapter = isTwo ? positionals.join(' ') : first;
     if (!adapters.includes(adapter)) {
       return { ok: false, message: `there is no adapter "${adapter}"; there is ${adapters.join(', ')}` };
     }
-    return { ok: true, value: { adapter, log: values.log } };
+    return { ok: true, value: { adapter, log: values.log, dryRun: values['dry-run'] ?? false, server: values.server } };
   } catch (error) {
     // `parseArgs` throws what it does not know, in words that a person can read.
     return { ok: false, message: error instanceof Error ? error.message : String(error) };

@@ -8,6 +8,9 @@ interface Adapter {
 
 const adapters: Readonly<Record<string, () => Promise<Adapter>>> = {
   console: () => import('./console/start.ts'),
+  discord: () => import('./discord/start.ts'),
+  'discord-http': () => import('./discord/start-http.ts'),
+  'discord register': () => import('./discord/register.ts'),
 };
 
 const words = process.argv.slice(2);

@@ -1,0 +1,41 @@
+/** Completion of what is being typed into a command: local, without any input or output. */
+import type { Bot, Declaration } from '../../src/index.ts';
+import { freeForm, wordsOption } from './forms.ts';
+import { type Interaction, limits } from './wire.ts';
+
+interface Choice {
+  readonly name: string;
+  readonly value: string;
+}
+
+/** Where a word begins in a text. */
+const starts = /(?<=^|[\s,;:(=])(?=\S)/g;
+
+export function completed({ data }: Interaction, bot: Bot, declarations: readonly Declaration[]): readonly Choice[] {
+  const option = data?.options?.find(({ focused }) => focused);
+  if (option?.name !== wordsOption) return [];
+  const typed = String(option.value ?? '');
+  const id = data?.name ?? '';
+  return (typed.trim() === '' ? examplesOf(id, declarations) : continued(typed, id, bot))
+    .filter((text) => text.trim() !== '' && text.length <= limits.choice)
+    .slice(0, limits.choices)
+    .map((text) => ({ name: text, value: text }));
+}
+
+const examplesOf = (id: string, declarations: readonly Declaration[]): readonly string[] =>
+  declarations
+    .filter((one) => id === freeForm || one.id === id)
+    .flatMap(({ examples, id: word }) =>
+      examples.map(({ say }) => (id === freeForm ? say : say.replace(new RegExp(`^${word}:?\\s*`), ''))),
+    );
+
+/** The text with its last words, as many as fit, replaced by each continuation. */
+function continued(typed: string, id: string, bot: Bot): readonly string[] {
+  const names = bot.complete(id === freeForm ? typed : `${id} ${typed}`);
+  for (const { index } of typed.matchAll(starts)) {
+    const end = typed.slice(index).toLowerCase();
+    const hits = names.filter((name) => name.toLowerCase().startsWith(end));
+    if (hits.length > 0) return [...new Set(hits.map((name) => typed.slice(0, index) + name))];
+  }
+  return [];
+}

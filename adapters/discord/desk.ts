@@ -1,0 +1,239 @@
+/** What each interaction is answered with. Knows the core and the shape of messages, and nothing of how they travel. */
+import type { Bot, Declaration, Reply } from '../../src/index.ts';
+import { completed } from './complete.ts';
+import { asTyped, checkMenu, freeForm, needsWords } from './forms.ts';
+import { fingerprintOf, type Shown, show } from './message.ts';
+import { createStates, type State } from './state.ts';
+import { textOf } from './told.ts';
+import {
+  answerType,
+  type Callback,
+  type Component,
+  commandType,
+  flag,
+  type Interaction,
+  kind,
+  limits,
+  type Modal,
+  nobody,
+  type Told,
+} from './wire.ts';
+
+/** An answer at once, or work whose answer may come later than Discord waits. */
+export type Plan =
+  | { readonly now: Callback }
+  | {
+      readonly work: () => Promise<Shown>;
+      readonly type: typeof answerType.message | typeof answerType.update;
+      readonly shared: boolean;
+    };
+
+export interface Desk {
+  readonly plan: (interaction: Interaction) => Plan;
+  /** A plain question in the bot's own direct messages. */
+  readonly direct: (message: Told) => Promise<Shown>;
+}
+
+export interface DeskOptions {
+  readonly bot: Bot;
+  readonly declarations: readonly Declaration[];
+  /** Reads a text that is attached to a message; throws where it cannot be had. */
+  readonly download: (url: string) => Promise<string>;
+}
+
+export const notice = (content: string): Shown => ({
+  message: { content, components: [], flags: flag.noPreviews | flag.onlyForYou, allowed_mentions: nobody },
+  files: null,
+});
+
+const words = {
+  unknownCommand: 'I do not know this command any more. Type "/" to see what I can do, or use /ask.',
+  unknownButton: 'I do not know this button. Ask me again, for example with /ask.',
+  notYours: 'These buttons belong to the person who asked. Ask me yourself with /ask; only you will see the answer.',
+  expired:
+    'This is from too long ago: I no longer have what it was about. Paste the recipe again, or use the menu of its message.',
+  nothing: 'There is no text in this. Write a recipe with weights, for example: 500 g lard, 66 g NaOH, 150 g water.',
+} as const;
+
+export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
+  const states = createStates();
+  const inTurn = makeTurns();
+
+  /** Says the turns again and the new one; what the buttons were about must come out as it was. */
+  async function replay(asker: Asker, state: State, request: string | null): Promise<Reply | null> {
+    let reply: Reply | null = null;
+    for (const text of state.turns) reply = await bot.ask({ platform: 'discord', ...asker, text });
+    if (reply && fingerprintOf(reply) !== state.fingerprint) return null;
+    return request === null ? reply : await bot.ask({ platform: 'discord', ...asker, text: request });
+  }
+
+  async function ask(asker: Asker, text: string, owner: string): Promise<Shown> {
+    const reply = await inTurn(asker, async () => bot.ask({ platform: 'discord', ...asker, text }));
+    return show(reply, { owner, turns: [text], page: 0, shared: false }, states);
+  }
+
+  const command = (interaction: Interaction, asker: Asker): Plan => {
+    const { name = '', type = commandType.slash, options = [] } = interaction.data ?? {};
+    const owner = asker.person;
+    if (type === commandType.message && name === checkMenu) {
+      const target = interaction.data?.resolved?.messages?.[interaction.data.target_id ?? ''];
+      return privately(async () => {
+        const read = target ? await textOf(target, download) : { ok: false as const, why: words.nothing };
+        return read.ok ? ask(asker, `check: ${read.text}`, owner) : notice(read.why);
+      });
+    }
+    const declared = declarations.find(({ id }) => id === name);
+    if (type !== commandType.slash || (!declared && name !== freeForm)) return say(words.unknownCommand);
+    const text = asTyped(name, options);
+    const given = options.some((option) => option.name === 'text' && String(option.value).trim() !== '');
+    if (given || (declared && !needsWords(declared))) return privately(() => ask(asker, text, owner));
+    const [id = ''] = states.write({ turns: [], requests: [text], fingerprint: '' }, owner, [
+      { press: 'f', number: 0 },
+    ]);
+    return { now: form(id, declared ? declared.summary : 'Ask', formLabel(name)) };
+  };
+
+  const pressed = (interaction: Interaction, asker: Asker): Plan => {
+    const { message, data } = interaction;
+    const id = data?.values?.[0] ?? data?.custom_id ?? '';
+    const found = states.read(id, message?.components ?? []);
+    if (!found || found.press === 'c' || found.press === 'f') return say(words.unknownButton);
+    const { press, number, owner, state } = found;
+    const isOwner = owner === asker.person;
+    if (!isOwner && press !== 'p' && !isHost(interaction)) return say(words.notYours);
+    if (!state) return say(words.expired);
+    if (press === 'o') return { now: form(id, 'Ask on', 'What next?') };
+    const who = isOwner ? asker : apart(asker, message);
+    const shared = ((message?.flags ?? 0) & flag.onlyForYou) === 0;
+    // A page turns, and a question becomes its answer, in place; whatever else comes as a message of its own.
+    const inPlace = isOwner && (press === 'p' || press === 'q');
+    const request = press === 'a' || press === 'q' ? (state.requests[number] ?? null) : null;
+    if (request === null && (press === 'a' || press === 'q')) return say(words.unknownButton);
+    const view = {
+      owner: isOwner ? owner : asker.person,
+      turns: request === null ? state.turns : [...state.turns, request],
+      page: press === 'p' ? number : 0,
+      shared: press === 's' || (inPlace && shared),
+    };
+    const work = async () => {
+      const reply = await inTurn(who, () => replay(who, state, request));
+      if (!reply) return notice(words.expired);
+      const shown = show(reply, view, states);
+      // A page that turns keeps the files that its message has.
+      return inPlace && press === 'p' ? { ...shown, files: null } : shown;
+    };
+    return { work, type: inPlace ? answerType.update : answerType.message, shared: view.shared };
+  };
+
+  const submitted = (interaction: Interaction, asker: Asker): Plan => {
+    const found = states.read(interaction.data?.custom_id ?? '', interaction.message?.components ?? []);
+    if (!found || (found.press !== 'o' && found.press !== 'f')) return say(words.unknownButton);
+    const isOwner = found.owner === asker.person;
+    if (!isOwner && (found.press === 'f' || !isHost(interaction))) return say(words.notYours);
+    const { state } = found;
+    if (!state) return say(words.expired);
+    const text = typedIn(interaction.data?.components ?? []).trim();
+    if (text === '') return say(words.nothing);
+    if (found.press === 'f')
+      return privately(() => ask(asker, `${state.requests[0] ?? ''} ${text}`.trim(), asker.person));
+    const who = isOwner ? asker : apart(asker, interaction.message);
+    return privately(async () => {
+      const reply = await inTurn(who, () => replay(who, state, text));
+      const view = { owner: asker.person, turns: [...state.turns, text], page: 0, shared: false };
+      return reply ? show(reply, view, states) : notice(words.expired);
+    });
+  };
+
+  return {
+    plan: (interaction) => {
+      const asker = askerOf(interaction);
+      switch (interaction.type) {
+        case kind.ping:
+          return { now: { type: answerType.pong } };
+        case kind.command:
+          return command(interaction, asker);
+        case kind.component:
+          return pressed(interaction, asker);
+        case kind.modal:
+          return submitted(interaction, asker);
+        case kind.autocomplete:
+          return { now: { type: answerType.choices, data: { choices: completed(interaction, bot, declarations) } } };
+        default:
+          return say(words.unknownCommand);
+      }
+    },
+    direct: async (message) => {
+      const asker = { place: message.channel_id ?? '', person: message.author?.id ?? '' };
+      const read = await textOf(message, download);
+      return read.ok ? ask(asker, read.text, asker.person) : notice(read.why);
+    },
+  };
+}
+
+interface Asker {
+  readonly place: string;
+  readonly person: string;
+}
+
+const askerOf = ({ member, user, channel_id }: Interaction): Asker => ({
+  place: channel_id ?? '',
+  person: (member?.user ?? user)?.id ?? '',
+});
+
+/** Where somebody looks at another person's answer, so that it does not become "your last recipe". */
+const apart = ({ place, person }: Asker, message: Told | undefined): Asker => ({
+  place: `${place}/${message?.id ?? ''}`,
+  person,
+});
+
+/** Administrator, Manage Server or Manage Messages: https://docs.discord.com/developers/topics/permissions */
+const hostly = 8n | 32n | 8192n;
+const isHost = ({ member }: Interaction): boolean =>
+  /^\d+$/.test(member?.permissions ?? '') && (BigInt(member?.permissions ?? '0') & hostly) !== 0n;
+
+const say = (text: string): Plan => ({ now: { type: answerType.message, data: notice(text).message } });
+const privately = (work: () => Promise<Shown>): Plan => ({ work, type: answerType.message, shared: false });
+
+const formLabel = (name: string): string =>
+  name === freeForm ? 'What would you like to know?' : `What shall I ${name}?`;
+
+const form = (id: string, title: string, label: string): Callback => {
+  const data: Modal = {
+    custom_id: id,
+    title: title.slice(0, limits.modalTitle).toWellFormed(),
+    components: [
+      {
+        type: 18,
+        label: label.slice(0, limits.modalLabel).toWellFormed(),
+        component: { type: 4, custom_id: 'text', style: 2, required: true, max_length: limits.textInput },
+      },
+    ],
+  };
+  return { type: answerType.modal, data };
+};
+
+/** What was typed, in a label of today or in a row of older forms. */
+const typedIn = (components: readonly Component[]): string =>
+  components
+    .flatMap(({ component, components: inner, value }) => [
+      ...(value === undefined ? [] : [value]),
+      ...(component ? [typedIn([component])] : []),
+      ...(inner ? [typedIn(inner)] : []),
+    ])
+    .join('\n');
+
+/** One after the other for each person in each place: turns of two messages must not mix. */
+function makeTurns(): <T>(asker: Asker, work: () => Promise<T>) => Promise<T> {
+  const open = new Map<string, Promise<unknown>>();
+  return async (asker, work) => {
+    const key = `${asker.place} ${asker.person}`;
+    const before = open.get(key);
+    const done = before ? before.then(work, work) : work();
+    open.set(key, done);
+    try {
+      return await done;
+    } finally {
+      if (open.get(key) === done) open.delete(key);
+    }
+  };
+}

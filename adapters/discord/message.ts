@@ -1,0 +1,183 @@
+/**
+ * An answer or a fault as one Discord message. Its text is its content, never an embed: people with previews off
+ * would not see one. What is longer than a message is paged by buttons, the caution on every page, and the whole goes
+ * along as a file.
+ */
+import { hash } from 'node:crypto';
+import {
+  type Answer,
+  type Fault,
+  inert,
+  markdown,
+  type Picture,
+  pages,
+  type Reply,
+  renderPlain,
+} from '../../src/index.ts';
+import type { Slot, States } from './state.ts';
+import { type Button, type File, flag, limits, type Message, nobody, type Row, type Select } from './wire.ts';
+
+export interface Shown {
+  readonly message: Message;
+  /** What goes along as files, made only when asked for. */
+  readonly files: (() => Promise<readonly File[]>) | null;
+}
+
+export interface View {
+  readonly owner: string;
+  readonly turns: readonly string[];
+  /** From 0. */
+  readonly page: number;
+  /** Everybody in the channel sees it; else only who asked. */
+  readonly shared: boolean;
+}
+
+/** One line that a button or a choice can hold. */
+const short = (text: string, most: number): string => {
+  const line = inert(text).replace(/\s+/g, ' ').trim();
+  return line.length <= most ? line : `${line.slice(0, most - 1).toWellFormed()}…`;
+};
+const isWhole = (text: string, most: number): boolean => short(text, most) === inert(text).trim() && text.trim() !== '';
+
+export const said = (reply: Reply): Answer | Fault => (reply.ok ? reply.answer : reply.fault);
+
+/** Tells whether the same words still lead to the same figures. */
+export const fingerprintOf = (reply: Reply): string =>
+  hash(
+    'sha1',
+    reply.ok ? reply.answer.command + JSON.stringify(reply.answer.result) : reply.fault.code + reply.fault.message,
+    'base64url',
+  ).slice(0, 6);
+
+/** Buttons up to two rows; more candidates become a choice. */
+const mostButtons = 10;
+
+interface Offer {
+  readonly label: string;
+  readonly request: string;
+}
+
+const offersOf = (all: Answer | Fault): readonly Offer[] =>
+  'lead' in all ? all.actions : all.candidates.map((label) => ({ label, request: label }));
+
+/** The answer without the offers that stand whole on a button. */
+function spoken(all: Answer | Fault, onButtons: ReadonlySet<Offer>): Answer | Fault {
+  return 'lead' in all
+    ? { ...all, actions: all.actions.filter((action) => !onButtons.has(action)) }
+    : { ...all, candidates: [...onButtons].length === all.candidates.length ? [] : all.candidates };
+}
+
+export function show(reply: Reply, view: View, states: States): Shown {
+  const all = said(reply);
+  const offers = offersOf(all).slice(0, 'lead' in all ? mostButtons : limits.selectOptions);
+  const labelled = new Set(offers.filter(({ label }) => isWhole(label, limits.label)));
+  const text = spoken(all, labelled);
+  const { content, count, page } = paged(text, view.page);
+  const rest = count > 1 || pictures(all).length > 0;
+  return {
+    message: {
+      content,
+      flags: flag.noPreviews | (view.shared ? 0 : flag.onlyForYou),
+      allowed_mentions: nobody,
+      components: rows(reply, offers, { ...view, page }, count, states),
+    },
+    files: rest ? () => filesOf(all, count > 1) : null,
+  };
+}
+
+function paged(text: Answer | Fault, wanted: number): { content: string; count: number; page: number } {
+  try {
+    const all = pages(text, markdown, { details: false, max: limits.content });
+    const page = Math.min(Math.max(0, wanted), all.length - 1);
+    return { content: all[page]?.trim() || '…', count: all.length, page };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    // No page has room beside such a caution, and none may go without it.
+    return {
+      content: 'This is too long for a message: all of it, the caution too, is in the file.',
+      count: 2,
+      page: 0,
+    };
+  }
+}
+
+function rows(
+  reply: Reply,
+  offers: readonly Offer[],
+  { owner, turns, page, shared }: View,
+  count: number,
+  states: States,
+): readonly Row[] {
+  const { code } = reply.ok ? { code: null } : reply.fault;
+  const buttons: { readonly label: string; readonly slot: Slot; readonly main?: true }[] = [];
+  const button = (press: Slot['press'], number: number, label: string) =>
+    buttons.push({ slot: { press, number }, label });
+  const chosen = offers.length > mostButtons;
+  if (page > 0) button('p', page - 1, `Page ${page} of ${count}`);
+  if (page < count - 1) button('p', page + 1, `Page ${page + 2} of ${count}`);
+  const asks = reply.ok ? 'a' : 'q';
+  if (!chosen) {
+    for (const [i, { label }] of offers.entries()) button(asks, i, short(label, limits.label) || `${i + 1}`);
+  }
+  // Whoever is asked something, or whose recipe was not found, can write it in a form of several lines.
+  button('o', 0, code === 'unclear' ? 'Answer in words' : code === null ? 'Ask on' : 'Write again');
+  if (reply.ok && !shared) button('s', 0, 'Share to channel');
+
+  const choices = chosen ? offers.map((_, number): Slot => ({ press: asks, number })) : [];
+  const slots = [
+    ...buttons.map(({ slot }) => slot),
+    ...choices,
+    ...(chosen ? [{ press: 'c', number: 0 } as const] : []),
+  ];
+  const requests = offers.map(({ request }) => request);
+  const ids = states.write({ turns, requests, fingerprint: fingerprintOf(reply) }, owner, slots);
+
+  const drawn = buttons.map(
+    ({ label, slot }, i): Button => ({
+      type: 2,
+      style: slot.press === 'q' ? 1 : 2,
+      label,
+      custom_id: ids[i] ?? '',
+    }),
+  );
+  const inRows = Array.from({ length: Math.ceil(drawn.length / limits.buttonsInRow) }, (_, i) =>
+    drawn.slice(i * limits.buttonsInRow, (i + 1) * limits.buttonsInRow),
+  );
+  const select: Select[] = chosen
+    ? [
+        {
+          type: 3,
+          custom_id: ids.at(-1) ?? '',
+          placeholder: 'Which one?',
+          options: offers.map(({ label }, i) => ({
+            label: short(label, limits.selectText) || `${i + 1}`,
+            value: ids[buttons.length + i] ?? '',
+          })),
+        },
+      ]
+    : [];
+  return [...select.map((one) => [one]), ...inRows].map((components) => ({ type: 1, components }));
+}
+
+interface Alt {
+  readonly picture: Picture;
+  readonly alt: string;
+}
+
+const pictures = (all: Answer | Fault): readonly Alt[] =>
+  'lead' in all ? all.body.flatMap((block) => (block.kind === 'picture' ? [block] : [])) : [];
+
+async function filesOf(all: Answer | Fault, long: boolean): Promise<readonly File[]> {
+  const files: File[] = [];
+  if (long) {
+    const text = renderPlain(all, { details: false });
+    files.push({ name: 'answer.txt', data: Buffer.from(text), contentType: 'text/plain; charset=utf-8' });
+  }
+  const { drawPicture } = await import('../../src/index.ts');
+  for (const { picture, alt } of pictures(all).slice(0, limits.attachments - 1)) {
+    const { png } = await drawPicture(picture);
+    const name = `picture-${files.length + 1}.png`;
+    files.push({ name, data: png, contentType: 'image/png', description: short(alt, limits.altText) || picture.title });
+  }
+  return files;
+}

@@ -1,0 +1,82 @@
+/** Answers to Discord over REST, kept up through passing faults and within the time that is left. */
+import { setTimeout as pause } from 'node:timers/promises';
+import { type RawFile, REST } from 'discord.js';
+import type { Line } from './serve.ts';
+import { deadline } from './serve.ts';
+import type { Callback, File, Interaction, Message } from './wire.ts';
+
+/** "Interaction has already been acknowledged": an earlier try of ours came through after all. */
+const acknowledged = 40060;
+
+export interface Hooks {
+  /** The line of an interaction that came over the gateway. */
+  readonly line: (interaction: Interaction) => Line;
+  readonly edit: (interaction: Interaction, ...change: Parameters<Line['edit']>) => Promise<void>;
+}
+
+export interface HooksOptions {
+  /** The part before `/v10`. */
+  readonly api: string;
+  /** 1; less makes every wait as much shorter, for tests. */
+  readonly pace?: number;
+}
+
+const codeOf = (error: unknown): unknown => (error instanceof Error && 'code' in error ? error.code : undefined);
+
+/** A fault of the network or of the other side; what was refused will be refused again. */
+const passes = (error: unknown): boolean =>
+  error instanceof Error && (!('status' in error) || typeof error.status !== 'number' || error.status >= 500);
+
+/** Tries again after `gap`, 2 `gap`, 4 `gap` … ms, until `time` ms are over. */
+export async function persist<T>(work: () => Promise<T>, gap: number, time: number): Promise<T> {
+  const until = performance.now() + time;
+  for (let wait = gap; ; wait *= 2) {
+    try {
+      return await work();
+    } catch (error) {
+      if (!passes(error) || performance.now() + wait > until) throw error;
+      await pause(wait);
+    }
+  }
+}
+
+export const rawFiles = (files: readonly File[]): RawFile[] =>
+  files.map(({ name, data, contentType }) => ({ name, data: Buffer.from(data), contentType }));
+
+/**
+ * These routes carry the interaction's own token: `auth: false`, because a 401 on an authorised route makes the REST
+ * client drop the bot's token for good. The client's own tries, which follow each other without a pause, are off.
+ */
+export function createHooks({ api, pace = 1 }: HooksOptions): Hooks {
+  const quick = new REST({ api, version: '10', retries: 0, timeout: 1000 * pace });
+  const patient = new REST({ api, version: '10', retries: 0, timeout: 15_000 * pace });
+
+  const first = async ({ id, token }: Interaction, body: Callback): Promise<void> => {
+    const send = () => quick.post(`/interactions/${id}/${token}/callback`, { body, auth: false });
+    try {
+      await persist(send, 50 * pace, (deadline - 300) * pace);
+    } catch (error) {
+      if (codeOf(error) !== acknowledged) throw error;
+    }
+  };
+  const edit = async (
+    { application_id, token }: Interaction,
+    body: Partial<Message>,
+    files: readonly File[],
+  ): Promise<void> => {
+    const send = () =>
+      patient.patch(`/webhooks/${application_id}/${token}/messages/@original`, {
+        body,
+        files: rawFiles(files),
+        auth: false,
+      });
+    await persist(send, 250 * pace, 30_000 * pace);
+  };
+  return {
+    edit,
+    line: (interaction) => ({
+      first: (callback) => first(interaction, callback),
+      edit: (message, files) => edit(interaction, message, files),
+    }),
+  };
+}

@@ -1,0 +1,41 @@
+import { createBot, declarations } from '../../src/index.ts';
+import type { Config } from '../config.ts';
+import { createDesk } from './desk.ts';
+import { createEndpoint } from './http.ts';
+import { openLog } from './log.ts';
+import type { Hooks } from './rest.ts';
+import { readSettings } from './settings.ts';
+import { stopSignal } from './stop.ts';
+import { downloader } from './told.ts';
+
+/** The bot as an HTTP endpoint, until SIGTERM or SIGINT; what is open then is finished. */
+export async function start({ log: file }: Config): Promise<void> {
+  const settings = readSettings(process.env, ['publicKey']);
+  if (!settings.ok) {
+    process.stderr.write(`lyeward: ${settings.message}\n`);
+    process.exitCode = 78;
+    return;
+  }
+  const { publicKey, api, port } = settings.value;
+  const { entry, note } = openLog(file);
+  const bot = createBot({ log: entry });
+  const desk = createDesk({ bot, declarations, download: downloader(new URL(api).host) });
+  let made: Promise<Hooks> | undefined;
+  const hooks = (): Promise<Hooks> => {
+    made ??= import('./rest.ts').then(({ createHooks }) => createHooks({ api }));
+    return made;
+  };
+  const { server, drain } = createEndpoint({ publicKey, desk, log: note, hooks });
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', reject).listen(port, resolve);
+  });
+  const address = server.address();
+  const at = typeof address === 'object' && address ? address.port : port;
+  process.stdout.write(`lyeward: listening on port ${at}, POST /interactions\n`);
+  // The catalogue is read before anybody waits for it.
+  await bot.ask({ platform: 'discord', place: '', person: '', text: 'check 500 g lard, 66 g NaOH, 150 g water' });
+  const { signal, done } = stopSignal();
+  await new Promise((resolve) => signal.addEventListener('abort', resolve, { once: true }));
+  await drain();
+  done();
+}

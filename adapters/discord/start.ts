@@ -1,0 +1,29 @@
+import { createBot, declarations } from '../../src/index.ts';
+import type { Config } from '../config.ts';
+import { createDesk } from './desk.ts';
+import { runGateway } from './gateway.ts';
+import { openLog } from './log.ts';
+import { readSettings } from './settings.ts';
+import { stopSignal } from './stop.ts';
+import { downloader } from './told.ts';
+
+/** The bot on Discord's gateway, until SIGTERM, SIGINT or a refusal that trying again cannot mend. */
+export async function start({ log: file }: Config): Promise<void> {
+  const settings = readSettings(process.env, ['token']);
+  if (!settings.ok) {
+    process.stderr.write(`lyeward: ${settings.message}\n`);
+    process.exitCode = 78;
+    return;
+  }
+  const { token, api, directMessages } = settings.value;
+  const log = openLog(file);
+  const bot = createBot({ log: log.entry });
+  const desk = createDesk({ bot, declarations, download: downloader(new URL(api).host) });
+  const { signal, done } = stopSignal();
+  const note: typeof log.note = (said) => {
+    log.note(said);
+    if (said.level === 'fatal') process.stderr.write(`lyeward: ${said['reason']}\n`);
+  };
+  process.exitCode = await runGateway({ token, api, directMessages, desk, log: note, stop: signal });
+  done();
+}
