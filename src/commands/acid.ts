@@ -6,7 +6,7 @@ import { number, percent, type Style } from '../units/print.ts';
 import { beforeMixing, caution, untilClear } from './cautions.ts';
 import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
 import { alkaliAssumption, alkaliOf, asked, oneStep, recipeInstead } from './everyday.ts';
-import { figureResult, gram, share, weight } from './figures.ts';
+import { answerUnit, figureResult, gram, share, weight } from './figures.ts';
 import { alkaliName, inSentence } from './phrases.ts';
 import { refused } from './refusals.ts';
 
@@ -109,7 +109,7 @@ function alkaliFor(question: AcidQuestion, acid: Acid, ofFats: boolean, context:
   const purity = purityFor(id, question.purity, catalogue, style);
   const found = alkaliForAcid(acid, grams, id, purity.value);
   if (!found.ok) return refused(found.fault, catalogue);
-  const unit = amount?.unit?.dimension === 'mass' ? amount.unit : gram;
+  const unit = answerUnit(amount?.unit);
   const into = to?.dimension === 'mass' ? to : unit;
   const byVolume = amount?.dim === 'volume';
   return {
@@ -164,7 +164,7 @@ function acidFor(question: AcidQuestion, acid: Acid, context: Context): Outcome 
   const perGram = alkaliForAcid(acid, 1, id, purity.value);
   if (!perGram.ok) return refused(perGram.fault, catalogue);
   const grams = baseOf(amount) / perGram.value;
-  const unit = amount.unit ?? gram;
+  const unit = answerUnit(amount.unit);
   const into = to?.dimension === 'mass' ? to : unit;
   return {
     title: 'Acid for an alkali',

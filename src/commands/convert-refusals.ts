@@ -7,7 +7,7 @@ import { untilClear } from './cautions.ts';
 import type { Context, Refusal, Taken } from './define.ts';
 import { questionOf } from './everyday.ts';
 import { inUnit, span } from './figures.ts';
-import { alkaliName, listed, nameOf } from './phrases.ts';
+import { alkaliName, capital, listed, nameOf } from './phrases.ts';
 
 export type Problem =
   | { readonly is: 'nothing' }
@@ -98,11 +98,9 @@ export function cannotConvert(problem: Problem, { style }: Context, text = ''): 
     case 'other-kind':
       return refusal({
         code: 'impossible',
-        message:
-          `${called(problem.own)} can’t become ${called(problem.to)}: one is ${measures[problem.own.dimension]}, the other ${measures[problem.to.dimension]}.`.replace(
-            /^\p{Ll}/u,
-            (letter) => letter.toUpperCase(),
-          ),
+        message: capital(
+          `${called(problem.own)} can’t become ${called(problem.to)}: one is ${measures[problem.own.dimension]}, the other ${measures[problem.to.dimension]}.`,
+        ),
         hint: 'Ask for a unit of the same kind; a volume becomes a weight where you name what it is of.',
       });
     case 'no-unit':
@@ -239,7 +237,7 @@ function ofWhat(missing: Missing, context: Context): Refusal<'plain'> {
     : '';
   return refusal({
     code: 'unclear',
-    message: `${measure.text} of what? ${to.dimension === 'mass' ? 'The same volume of oil, honey and water differs in weight.' : 'The same weight of oil, honey and water differs in volume.'}`,
+    message: `${capital(measure.text)} of what? ${to.dimension === 'mass' ? 'The same volume of oil, honey and water differs in weight.' : 'The same weight of oil, honey and water differs in volume.'}`,
     hint: `Answer with its name, for example "olive oil".${ounce && volume.dimension === 'volume' ? ` If you mean fluid ounces: ${own.id === 'oz' ? `${number(measure.value, 3, style)} US fl oz is ${fluidly}` : fluidly}.` : ''}`,
     candidates: ['olive oil', 'coconut oil', 'water'],
     complete: named(missing, context),

@@ -82,13 +82,24 @@ function problemOf(measure: Measure, own: Unit | null, { to }: ConvertQuestion):
   return upTo !== null && own.dimension === to.dimension ? { is: 'range', measure, own, to } : null;
 }
 
-/** The measure as it was written, with the unit's own name. */
+const kitchen: ReadonlySet<string> = new Set(['cup', 'tbsp', 'tsp', 'pint', 'quart', 'gallon', 'lb', 'oz', 'in']);
+const fractions: readonly (readonly [number, string])[] = [
+  [1 / 4, '1/4'],
+  [1 / 3, '1/3'],
+  [1 / 2, '1/2'],
+  [2 / 3, '2/3'],
+  [3 / 4, '3/4'],
+];
+
+/** The measure as a person reads it: a cook's fractions stay, compounds ("1 lb 4 oz") stand as they were said. */
 function shown({ value, text }: Measure, own: Unit, style: Style): string {
-  const fraction = /^\d+(?: \d+)?\/\d+(?= |[a-z])/i.exec(text)?.[0];
-  if (fraction) return `${fraction} ${value > 1 ? symbolOf(own, value) : own.symbol}`;
-  // "1 lb 4 oz" stays as it was said
   if (/\d\s*\p{L}+\W+(and )?\d/u.test(text)) return text;
-  return `${number(value, 4, style)} ${symbolOf(own, value)}`;
+  const whole = Math.floor(value);
+  const part = kitchen.has(own.id.replace(/-.*/, ''))
+    ? fractions.find(([size]) => Math.abs(value - whole - size) < 1e-9)?.[1]
+    : undefined;
+  const figure = part ? `${whole > 0 ? `${whole} ` : ''}${part}` : number(value, 4, style);
+  return `${figure} ${symbolOf(own, value > 1 ? 2 : 1)}`;
 }
 
 function plain(
@@ -108,7 +119,7 @@ function plain(
     inUnit(turned(measure.value, from, into), into, style),
   );
   return said({
-    lead: `${shown(measure, own, style)} is ${inUnit(value, to, style)}${also}${others}.`,
+    lead: `${shown(measure, own, style)} is ${inUnit(value, to, style)}${also}${others.into}${others.from}.`,
     details: [],
     assumptions,
     caution: cautionFor(question.of),
@@ -140,7 +151,7 @@ function byDensity(
     inUnit(at(density.nominal, from, into), into, style, 3),
   );
   return said({
-    lead: `About ${inUnit(value, to, style, 3)}${spread}: ${shown(measure, own, style)}${millilitres} of ${density.what}${others}.`,
+    lead: `About ${inUnit(value, to, style, 3)}${spread}${others.into}: ${shown(measure, own, style)}${millilitres} of ${density.what}${others.from}.`,
     details: [{ kind: 'text', text: `Density ${span(density.low, density.high, style, 4)} g/mL: ${density.source}.` }],
     assumptions: [...assumptions, ...(density.note ? [density.note] : []), ...ounceNote(own, to)],
     caution: cautionFor(question.of),
@@ -151,18 +162,27 @@ function byDensity(
 const ounceNote = (own: Unit, to: Unit): readonly string[] =>
   own.id === 'oz' || to.id === 'oz' ? ['I took ounces as weight; for volume say "fl oz".'] : [];
 
-/** The other measures that go by the same name, where they differ: "; with a metric cup (250 mL): 171 g". */
+interface Others {
+  /** "; with metric cups (250 mL): 171 g", of what is converted. */
+  readonly from: string;
+  /** ", or 2 metric cups (250 mL)", of what it is converted into. */
+  readonly into: string;
+}
+
+/** The other measures that go by the same name, where they differ. */
 function otherMeasures(
   own: Unit,
   to: Unit,
   { systemSaid, measures }: ConvertQuestion,
   print: (from: Unit, into: Unit) => string,
-): string {
-  if (systemSaid || measures.length > 1 || own.dimension === 'temperature') return '';
+): Others {
+  const none = { from: '', into: '' };
+  if (systemSaid || measures.length > 1 || own.dimension === 'temperature') return none;
   const source = twin[own.id];
-  if (source && !(twin[to.id] && sameSystem(own, to))) return `; ${source.name}: ${print(unit(source.id), to)}`;
   const target = twin[to.id];
-  return target && !source ? `, or ${print(own, unit(target.id))}${target.size}` : '';
+  if (source && !(target && sameSystem(own, to)))
+    return { ...none, from: `; with ${source.name}: ${print(unit(source.id), to)}` };
+  return target && !source ? { ...none, into: `, or ${print(own, unit(target.id))}${target.size}` } : none;
 }
 
 /** "tablespoons in a cup" is the same in any one system. */
@@ -174,12 +194,12 @@ interface Twin {
   readonly size: string;
 }
 const twin: Readonly<Record<string, Twin>> = {
-  cup: { id: 'cup-metric', name: 'metric cups (250 mL)', size: ' of 250 mL' },
-  tbsp: { id: 'tbsp-australian', name: 'Australian spoons (20 mL)', size: ' of 20 mL' },
-  floz: { id: 'floz-imperial', name: 'imperial', size: '' },
-  pint: { id: 'pint-imperial', name: 'imperial', size: '' },
-  quart: { id: 'quart-imperial', name: 'imperial', size: '' },
-  gallon: { id: 'gallon-imperial', name: 'imperial', size: '' },
+  cup: { id: 'cup-metric', name: 'metric cups (250 mL)', size: ' (250 mL)' },
+  tbsp: { id: 'tbsp-australian', name: 'Australian spoons (20 mL)', size: ' (20 mL)' },
+  floz: { id: 'floz-imperial', name: 'imperial measure', size: '' },
+  pint: { id: 'pint-imperial', name: 'imperial measure', size: '' },
+  quart: { id: 'quart-imperial', name: 'imperial measure', size: '' },
+  gallon: { id: 'gallon-imperial', name: 'imperial measure', size: '' },
 };
 
 function assumptionsOf(measure: Measure, own: Unit, { of }: ConvertQuestion): readonly string[] {

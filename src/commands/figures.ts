@@ -45,6 +45,9 @@ export function weight(grams: number, of: Unit, style: Style, round: 'near' | 'd
 
 export const gram = unit('g');
 
+/** The unit of an answer about something weighed in `own`: grams for all metric ones, ounces and pounds as they are. */
+export const answerUnit = (own: Unit | null | undefined): Unit => (own?.id === 'oz' || own?.id === 'lb' ? own : gram);
+
 /** "33 %", with a decimal only where it says something. */
 export const share = (value: number, style: Style): string =>
   percent(value, style, Math.abs(value * 100 - Math.round(value * 100)) < 0.05 ? 0 : 1);

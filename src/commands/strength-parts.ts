@@ -5,11 +5,10 @@ import { dissolvingOf, ratioOf, WATER_LIMITS } from '../engine/water.ts';
 import { baseOf, type Measure } from '../reading/question-facts.ts';
 import type { StrengthQuestion } from '../reading/question-strength.ts';
 import { number, type Style } from '../units/print.ts';
-import type { Unit } from '../units/units.ts';
 import { beforeMixing, untilClear } from './cautions.ts';
 import type { Refusal, Said } from './define.ts';
 import { alkaliAssumption, alkaliOf, oneStep } from './everyday.ts';
-import { figureResult, gram, share, weight } from './figures.ts';
+import { answerUnit, figureResult, share, weight } from './figures.ts';
 import { alkaliName } from './phrases.ts';
 import { refused } from './refusals.ts';
 
@@ -36,8 +35,6 @@ export const cannot = (message: string, hint: string): Refusal<'caustic'> => ({
 /** Grams; of a volume as water. */
 export const gramsIn = (measure: Measure): number => baseOf(measure) * (measure.dim === 'volume' ? WATER_DENSITY : 1);
 
-const massUnit = (measure: Measure | null): Unit => (measure?.unit?.dimension === 'mass' ? measure.unit : gram);
-
 /** How the answers to one question print and return their figures. */
 export interface Sheet {
   readonly style: Style;
@@ -56,7 +53,7 @@ export interface Sheet {
 
 export function sheetFor(question: StrengthQuestion, style: Style, catalogue: Catalogue): Sheet {
   const { alkali, solution, water, fats, to } = question;
-  const own = massUnit(alkali ?? solution ?? fats ?? water);
+  const own = answerUnit((alkali ?? solution ?? fats ?? water)?.unit);
   return {
     style,
     question,

@@ -7,7 +7,7 @@ import { purityFor } from './acid.ts';
 import { beforeMixing, untilClear } from './cautions.ts';
 import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
 import { alkaliAssumption, alkaliOf, asked, oneStep, recipeInstead } from './everyday.ts';
-import { figureResult, gram, share, weight } from './figures.ts';
+import { answerUnit, figureResult, share, weight } from './figures.ts';
 import { alkaliName } from './phrases.ts';
 
 type Outcome = Said<'caustic'> | Refusal<'caustic'>;
@@ -64,7 +64,7 @@ function answered(question: WorthQuestion, { style, catalogue }: Context): Outco
       );
   }
   const grams = gramsOf(into, alkaliMoles(from, given, first.value)) / second.value;
-  const unit = amount.unit ?? gram;
+  const unit = answerUnit(amount.unit);
   const target = to?.dimension === 'mass' ? to : unit;
   const result = `${weight(grams, target, style, asks === 'pure' ? 'near' : 'down')} ${called(into, second.value, style)}`;
   const source = `${weight(given, unit, style)} ${called(from, first.value, style)}`;
