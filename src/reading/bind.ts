@@ -1,4 +1,4 @@
-import type { Item, Named } from './items.ts';
+import { type Item, type Named, sameWithin } from './items.ts';
 import type { Meaning } from './lexicon.ts';
 import type { Dim, Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
@@ -113,9 +113,11 @@ function gapCosts(
     } else if (token.t === 'aside') both = 0.5;
     else if (token.t === 'quantity') both = 0.7;
     else if (token.t === 'word') {
-      if (token.sort === 'joint')
+      if (token.sort === 'joint') {
         both = token.text === 'for' ? 1.7 : token.text === 'in' || token.text === 'to' ? 2 : 2.4;
-      else if (token.sort === 'filler') {
+        // "how much lye for 2 lb of lard": what follows is not the lye's
+        if (token.text === 'for') nameFirst += 1.5;
+      } else if (token.sort === 'filler') {
         both = 0.05;
         if (token.text === 'of' || token.text === 'de' || token.text === 'di') {
           amountFirst -= 0.4;
@@ -262,6 +264,12 @@ function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
   return best[items.length] ?? [];
 }
 
+const sameAmount = (a: Quantity, b: Quantity): boolean =>
+  a.dim === 'mass' &&
+  b.dim === 'mass' &&
+  a.unit?.id !== b.unit?.id &&
+  Math.abs(a.value - b.value) <= sameWithin * Math.max(a.value, b.value);
+
 const takesPurity = (meaning: Meaning): boolean =>
   meaning.kind === 'alkali' || meaning.kind === 'stock' || (meaning.kind === 'role' && meaning.id === 'purity');
 
@@ -294,7 +302,15 @@ function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, en
     const fit = fitCost(named.named.meaning, item.quantity, unitful);
     if (fit === never || item.quantity.each || (item.pure && !takesPurity(named.named.meaning))) return 'none';
     const slot = slotOf(item.quantity);
-    if (slots.has(slot)) return 'none';
+    if (slots.has(slot)) {
+      // "900 g lard (2 lb)": one amount on both sides, in two units
+      const other = amounts
+        .map((at) => items[at])
+        .find((one) => one?.kind === 'amount' && one !== item && slotOf(one.quantity) === slot);
+      if (other?.kind !== 'amount' || !sameAmount(other.quantity, item.quantity)) return 'none';
+      cost += 0.3;
+      continue;
+    }
     slots.add(slot);
     cost += fit;
     const aside = named.named.meaning.kind === 'role' || (named.named.meaning.kind === 'alkali' && slot === 'percent');

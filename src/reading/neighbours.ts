@@ -118,7 +118,10 @@ export function setAside(tokens: readonly Token[]): Token[] {
         tokens
           .slice(Math.max(0, k - 2), k)
           .some((one) => (one.t === 'word' || one.t === 'sign') && /^(at|@|of)$/.test(one.text) && k - bars <= 3);
-      if (each) aside(k, 'the weight of one bar');
+      if (each) {
+        aside(k, 'the weight of one bar');
+        bars = -1;
+      }
     }
   });
   return out;

@@ -210,13 +210,14 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
         null;
       const volume =
         amount?.quantity.dim === 'mass' ? (amounts.find((one) => one.quantity.dim === 'volume') ?? null) : null;
+      const again = amounts.find((one) => one !== amount && one.quantity.dim === 'mass');
       const share = amounts.find((one) => one.quantity.dim === 'percent') ?? null;
       rows.push({
         named,
         token: item.from,
         line: lineOf(item.from),
         amount: amount?.quantity ?? null,
-        same: amount?.same ?? volume?.quantity ?? null,
+        same: amount?.same ?? volume?.quantity ?? again?.quantity ?? null,
         share: share?.quantity ?? null,
         grams: null,
         said: amount?.quantity.text ?? share?.quantity.text ?? '',
