@@ -12,7 +12,7 @@ import { hotPot } from './heat-cautions.ts';
 import { batchOf } from './heat-pot.ts';
 import { heatWords } from './heat-refusals.ts';
 import { scaleTaken, warmthStyle } from './heat-words.ts';
-import { listed } from './phrases.ts';
+import { capital, listed } from './phrases.ts';
 
 interface Asked {
   readonly said: CookReading;
@@ -65,6 +65,7 @@ export const cook = defineCommand({
         lead: leadOf(asked),
         body: bodyOf(asked),
         details: [
+          ...(said.temperatureC === null ? [] : [stepsOf(asked)]),
           {
             kind: 'list',
             title: 'Good to know',
@@ -81,7 +82,7 @@ export const cook = defineCommand({
         caution: hotPot,
         actions: [
           { label: 'more', request: 'details' },
-          { label: 'when can scent go in', request: 'cool pot at 85 °C, lavender' },
+          { label: 'when can scent go in', request: 'help cool' },
           { label: 'first aid', request: 'safety' },
         ],
         result: {
@@ -117,30 +118,26 @@ function leadOf({ said, guide, style }: Asked): string {
 const capitalNumber = (count: number): string =>
   (['No', 'One', 'Two', 'Three', 'Four', 'Five'] as const)[count] ?? String(count);
 
-function bodyOf({ guide, batchGrams, litres, style }: Asked): Block[] {
-  const { stages, potNeededLitres, ceilingC } = guide;
-  const steps = stages.map(
-    ({ name, see, minutes }) =>
-      `${name.charAt(0).toUpperCase()}${name.slice(1)} (${minutes.low} to ${minutes.high} minutes): ${see}`,
-  );
-  const need = `the pot should hold ${number(potNeededLitres, 1, style)} L, twice the batch`;
+const stepsOf = ({ guide }: Asked): Block => ({
+  kind: 'steps',
+  steps: [
+    ...guide.stages.map(
+      ({ name, see, minutes }) => `${capital(name)} (${minutes.low} to ${minutes.high} minutes): ${see}`,
+    ),
+    'Done when it is translucent throughout and a cooled bit gives no zap, now and when it is cold.',
+  ],
+});
+
+function bodyOf(asked: Asked): Block[] {
+  const { guide, batchGrams, litres, said, style } = asked;
+  const need = `the pot should hold ${number(guide.potNeededLitres, 1, style)} L, twice the batch`;
   const pot =
     batchGrams === null
       ? 'Fill the pot half at most: it rises.'
       : `For ${massBoth(batchGrams, style)} of batch ${need}: it rises.${litres !== null && guide.potEnough ? ` Your ${number(litres, 1, style)} L will do.` : ''}`;
-  return [
-    {
-      kind: 'steps',
-      steps: [
-        ...steps,
-        'Done when it is translucent throughout and a cooled bit gives no zap on the tongue, now and when it is cold.',
-      ],
-    },
-    {
-      kind: 'text',
-      text: `Keep it at or below about ${temperature(ceilingC, style)}: hotter it scorches and can climb out. ${pot}`,
-    },
-  ];
+  const ceiling = `Keep it at or below about ${temperature(guide.ceilingC, style)}: hotter it scorches and can climb out.`;
+  const text = guide.aboveCeiling ? pot : `${ceiling} ${pot}`;
+  return [...(said.temperatureC === null ? [stepsOf(asked)] : []), { kind: 'text', text }];
 }
 
 function warningsOf({ guide, said, litres, style }: Asked): string[] {

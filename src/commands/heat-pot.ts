@@ -24,7 +24,8 @@ export interface Filled {
   readonly contents: Contents;
   /** The weight was said. */
   readonly said: boolean;
-  readonly taken: string | null;
+  /** What was taken, as it stands after "I took". */
+  readonly taken: readonly string[];
 }
 
 interface Filling {
@@ -55,14 +56,14 @@ export function contentsOf({ said, recipe, targetC, data, context, style }: Fill
         koh: (parts.koh * grams) / own,
         water: (parts.water * grams) / own,
       };
-      return { contents: solutionContents(data, scaled, middle), said: true, taken: null };
+      return { contents: solutionContents(data, scaled, middle), said: true, taken: [] };
     }
     const grams = said.grams ?? USUAL_LYE;
     const usual = { naoh: 0.33 * grams, koh: 0, water: 0.67 * grams };
     return {
       contents: solutionContents(data, usual, middle),
       said: said.grams !== null,
-      taken: `I took ${massBoth(grams, style)} of a 33 % lye solution.`,
+      taken: [`${massBoth(grams, style)} of a 33 % lye solution`],
     };
   }
   const batch = batchOf(recipe);
@@ -78,8 +79,7 @@ export function contentsOf({ said, recipe, targetC, data, context, style }: Fill
   return {
     contents: said.of === 'fats' ? fatContents(data, all, middle) : soapContents(data, all),
     said: grams !== null,
-    taken:
-      grams === null ? `I took ${massBoth(all, style)} of ${what}${last ? ', as in your last recipe' : ''}.` : null,
+    taken: grams === null ? [`${massBoth(all, style)} of ${what}${last ? ', as in your last recipe' : ''}`] : [],
   };
 }
 
@@ -104,6 +104,6 @@ export function potFor(
   ];
   return {
     pot: { kind: kindId, ...(litres === undefined ? {} : { litres }), lid, insulation: pot.insulation ?? 'none' },
-    taken: parts.length > 0 ? [`I took ${parts.join(' with ')}.`] : [],
+    taken: parts,
   };
 }

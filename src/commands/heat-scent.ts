@@ -68,16 +68,20 @@ export function flashFor(
   return { ok: true, value: { flash: flash.value, parts, taken } };
 }
 
+/** Common scents that may go in while hot-process soap is still fluid; each is checked against its figure. */
+const examples = ['patchouli', 'cedarwood-atlas', 'clove-bud'] as const;
+
 /** Where soap has stiffened before the scent may go in: what to do (common practice); null where it can be stirred. */
 export function fluidLine(
   { pourable, stiffensC: [low, high], addBelowC }: ScentFlash,
   data: HeatData,
+  catalogue: Catalogue,
   style: Style,
 ): string | null {
   if (pourable) return null;
   const range = warmthRange(low, high, style);
-  const higher = [...data.oils.values()].filter((oil) => oil.flash.low - data.cook.scentMarginK.value >= low).length;
-  const ways = `keep it fluid (more water, sodium lactate, or a little warm liquid or yoghurt stirred in), or take a scent of higher flash point (${higher} of ours go in above ${temperature(low, style)})`;
+  const higher = examples.filter((id) => (data.oils.get(id)?.flash.low ?? 0) - data.cook.scentMarginK.value >= high);
+  const ways = `keep it fluid (more water, sodium lactate, a little warm liquid or yoghurt), or take a scent that flashes higher (${listed(higher.map((id) => scentName(id, catalogue)))})`;
   return addBelowC < low - 15
     ? `Hot-process soap stiffens below about ${range}, so waiting alone won’t do: ${ways}; or accept some loss, with every flame and heat source off and the room aired.`
     : `Hot-process soap stiffens below about ${range}: ${ways}.`;

@@ -32,12 +32,13 @@ export const about = ({ low, nominal, high }: Band, style: Style): string => {
 
 const hours = (minutes: number): string => {
   const [h, min] = [Math.floor(minutes / 60), minutes % 60];
+  if (h === 0) return `${min} min`;
   return min === 0 ? `${h} h` : `${h} h ${min} min`;
 };
 
 /** A time in steps that its own size, or its spread, is worth. */
 function stepOf(minutes: number, spread: number): number {
-  if (spread < 10 && minutes < 120) return 1;
+  if (spread < 20 && minutes < 120) return 1;
   if (minutes < 120) return 5;
   return minutes < 360 ? 10 : 30;
 }

@@ -13,7 +13,7 @@ import { heatDoubt } from './heat-doubt.ts';
 import { heatWords } from './heat-refusals.ts';
 import { alkaliAndWater } from './heat-solution.ts';
 import { about, scaleTaken, warmthRange, warmthStyle } from './heat-words.ts';
-import { listed, nameOf } from './phrases.ts';
+import { capital, listed, nameOf } from './phrases.ts';
 
 interface Asked {
   readonly said: MixReading;
@@ -166,35 +166,26 @@ function leadOf(asked: Asked): string {
   const { mix: mixed, context, style } = asked;
   const at = about(mixed.temperatureC, style);
   const hard = unmelted(asked);
-  if (hard.length === 0) return `${at.charAt(0).toUpperCase()}${at.slice(1)} when they meet.`;
+  if (hard.length === 0) return `${capital(at)} when they meet.`;
   const names = listed(hard.map(({ fat }) => nameOf(fat, context.catalogue)));
-  return `${at.charAt(0).toUpperCase()}${at.slice(1)} when they meet: not warm enough to keep ${names} melted.`;
+  return `${capital(at)} when they meet: not warm enough to keep ${names} melted.`;
 }
 
 function bodyOf(asked: Asked): string[] {
-  const { mix: mixed, melting, said, data, style, context } = asked;
+  const { mix: mixed, melting, said, data, style } = asked;
   const out: string[] = [];
   const hard = unmelted(asked);
-  if (hard.length > 0) {
-    out.push(
-      `${listed(hard.map(({ fat, meltedFromC }) => `${nameOf(fat, context.catalogue)} is melted only from about ${temperature(meltedFromC ?? 0, style)}`)).replace(/^./, (first) => first.toUpperCase())}. Set fat thickens the batter and looks like trace, though little soap is made (false trace).`,
-    );
-  } else if (melting.length > 0 && melting.every(({ state }) => state === 'melted'))
+  if (hard.length === 0 && melting.length > 0 && melting.every(({ state }) => state === 'melted'))
     out.push('Every fat stays melted there.');
   const wantedC = said.wantedC ?? (hard.length > 0 ? mixed.allMeltedFromC : null);
   if (wantedC !== null) out.push(...bringLines(asked, wantedC));
   const { low, high } = data.cook.mixing;
+  const usual = `Cold process is usually mixed at ${warmthRange(low, high, style)}`;
   const { nominal } = mixed.temperatureC;
   if (nominal < low && hard.length === 0)
-    out.push(
-      `Cold process is usually mixed at ${warmthRange(low, high, style)}; cooler is slower to trace, and fine where all stays melted.`,
-    );
-  else if (nominal > high)
-    out.push(
-      `Cold process is usually mixed at ${warmthRange(low, high, style)}: hotter it traces fast and can overheat.`,
-    );
-  else out.push(`Cold process is usually mixed at ${warmthRange(low, high, style)}.`);
-  out.push('The reaction then warms it further.');
+    out.push(`${usual}; cooler is slower to trace, and fine where all stays melted. The reaction then warms it.`);
+  else if (nominal > high) out.push(`${usual}: hotter it traces fast, and the reaction can overheat it.`);
+  else out.push(`${usual}; the reaction then warms it further.`);
   return out;
 }
 
@@ -216,7 +207,11 @@ function warningsOf(asked: Asked): string[] {
   const unknown = asked.melting.filter(({ state }) => state === 'unknown');
   const { catalogue } = asked.context;
   return [
-    ...(hard.length > 0 ? [`Not all of it will be melted: warm until it is clear before you judge the trace.`] : []),
+    ...(hard.length > 0
+      ? [
+          `${capital(listed(hard.map(({ fat, meltedFromC }) => `${nameOf(fat, catalogue)} is melted only from about ${temperature(meltedFromC ?? 0, asked.style)}`)))}. Set fat thickens the batter and looks like trace, though little soap is made (false trace).`,
+        ]
+      : []),
     ...(unknown.length > 0
       ? [
           `I hold no melting range for ${listed(unknown.map(({ fat }) => nameOf(fat, catalogue)))}: look whether it is clear.`,

@@ -96,7 +96,7 @@ export const scent = defineCommand({
         details: () => detailsOf(asked),
         assumptions: [
           ...(found.ok ? found.value.taken : []),
-          ...(said.load === null && said.grams === null
+          ...(said.load === null && said.grams === null && weight !== null
             ? [`I took ${percent(data.cook.scentLoad.usual, style)} of the fat.`]
             : []),
           ...(said.fatGrams !== null && said.ofBatch
@@ -109,9 +109,7 @@ export const scent = defineCommand({
         caution: flame,
         actions: [
           { label: 'details', request: 'details' },
-          ...(asked.flash
-            ? [{ label: 'when has it cooled', request: `cool pot at 85 °C, ${asked.name.toLowerCase()}` }]
-            : []),
+          ...(asked.flash ? [{ label: 'when has it cooled', request: `cool ${asked.name.toLowerCase()}` }] : []),
         ],
         result: {
           flashPointC: asked.flash?.flashPointC ?? null,
@@ -130,7 +128,7 @@ export const scent = defineCommand({
 
 const flashLine = ({ flash, name, style }: Asked): string | null =>
   flash &&
-  `${name}: add it at ${temperature(flash.addBelowC, style)} or below, heat and flames off; it can flash from ${temperature(flash.flashPointC, style)}.`;
+  `${name}: add ${flash.parts.length > 1 ? 'the blend' : 'it'} at ${temperature(flash.addBelowC, style)} or below, heat and flames off; it can flash from ${temperature(flash.flashPointC, style)}.`;
 
 const gramsLine = ({ load, name, style, weighed }: Asked): string => {
   const of = weighed
@@ -163,22 +161,22 @@ function bodyOf(asked: Asked): string[] {
       );
     else if (!lowest.given && lowest.highC > lowest.lowC)
       out.push(
-        `Lots differ, from ${warmthRange(lowest.lowC, lowest.highC, style)}; ${kelvin(flash.marginK, style)} of margin are off the low end. The supplier’s data sheet wins.`,
+        `Lots differ, from ${warmthRange(lowest.lowC, lowest.highC, style)}${lowest.fromMemory ? ' (from memory)' : ''}; ${kelvin(flash.marginK, style)} of margin are off the low end. The supplier’s data sheet wins.`,
       );
     out.push(
       'The flash point says when its vapour can be lit, not when scent evaporates: some goes at any warmth, less the cooler it is.',
     );
-    const fluid = fluidLine(flash, data, style);
+    const fluid = fluidLine(flash, data, catalogue, style);
     if (fluid) out.push(fluid);
   }
   if (asks === 'flash')
     out.push(
       `Usual load: ${percent(data.cook.scentLoad.low, style)} to ${percent(data.cook.scentLoad.high, style)} of the fat; tell me its weight for the grams.`,
     );
-  const declare = load.declare.slice(0, 4).map(({ inci }) => inci);
+  const declare = load.declare.slice(0, 3).map(({ inci }) => inci);
   if (declare.length > 0 && asks !== 'flash')
     out.push(
-      `To declare on an EU label (over 0.01 % of the bar): ${listed(declare)}${load.declare.length > 4 ? ' and more (details)' : ''}.`,
+      `To declare on an EU label (over 0.01 % of the bar): ${load.declare.length > 3 ? `${declare.join(', ')} and more (details)` : listed(declare)}.`,
     );
   return out;
 }
@@ -211,9 +209,6 @@ function warningsOf({ load, flash, data, style, weighed }: Asked, left: readonly
     ...(flash
       ? []
       : ['I hold no flash point for it: look at section 9 of its safety data sheet before it meets a hot pot.']),
-    ...(flash?.lowest.fromMemory
-      ? ['The published flash point is from memory, not yet read in a source: look at the data sheet.']
-      : []),
     ...(left.length > 0 ? [`I did not use ${left.join(', ')}.`] : []),
   ];
 }

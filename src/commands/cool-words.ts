@@ -1,0 +1,145 @@
+/** The answer about cooling, in words. */
+import type { Block } from '../answer/types.ts';
+import type { HeatData } from '../catalogue/heat-types.ts';
+import type { Catalogue } from '../catalogue/types.ts';
+import type { Cooling, CurvePoint } from '../engine/heat/cooling.ts';
+import type { ScentFlash } from '../engine/heat/flash-point.ts';
+import type { CoolReading } from '../reading/heat-cool.ts';
+import { number, type Style, temperature } from '../units/print.ts';
+import { fluidLine } from './heat-scent.ts';
+import { minutesOf, timeRange, warmthRange } from './heat-words.ts';
+import { coolingPicture } from './pictures.ts';
+
+export interface Cooled {
+  readonly said: CoolReading;
+  readonly targetC: number;
+  readonly roomC: number;
+  readonly scent: ScentFlash | null;
+  readonly scentName: string;
+  readonly cooling: Cooling;
+  /** With the lid off instead, where one was on: minutes. */
+  readonly uncovered: number | null;
+  readonly data: HeatData;
+  readonly catalogue: Catalogue;
+  readonly style: Style;
+}
+
+export function leadOf({ said, cooling, targetC, scent, style }: Cooled): string {
+  const { minutesLeft, minutes, notes } = cooling;
+  const goal = temperature(targetC, style);
+  const where = scent ? `At ${goal} or below,` : `At ${goal}`;
+  if (notes.includes('already-there'))
+    return scent ? `Now: it is cool enough, ${goal} or below.` : `It is there: ${goal} or less already.`;
+  if (said.readings.length > 0) {
+    const spread = minutesLeft.high - minutesLeft.low;
+    return `${where} in about ${minutesOf(minutesLeft.nominal, spread)} after the last reading (${timeRange(minutesLeft.low, minutesLeft.high)}), at minute ${number(minutes.nominal, 0, style)} of your clock.`;
+  }
+  return `${where} probably in ${timeRange(minutes.low, minutes.high)}.`;
+}
+
+const line = (text: string): Block => ({ kind: 'text', text });
+
+export function bodyOf({
+  said,
+  cooling,
+  scent,
+  scentName,
+  targetC,
+  uncovered,
+  data,
+  catalogue,
+  style,
+}: Cooled): Block[] {
+  const texts: string[] = [];
+  const { lookAtMinute, minutes, notes, minutesLeft } = cooling;
+  if (scent) {
+    texts.push(
+      `${scentName} can flash from ${temperature(scent.flashPointC, style)}; ${temperature(targetC, style)} leaves a margin. Heat and flames off first.`,
+    );
+    const fluid = fluidLine(scent, data, catalogue, style);
+    if (fluid) texts.push(fluid);
+  }
+  if (lookAtMinute !== null) {
+    const last = said.readings.at(-1)?.minute ?? 0;
+    const wait = minutesOf(Math.max(1, lookAtMinute - last), 60);
+    const measure = notes.includes('stir-before-reading') ? 'stir, measure' : 'measure';
+    texts.push(
+      said.readings.length > 0
+        ? `In ${wait} ${measure} again and tell me: the range shrinks with every reading.`
+        : `In ${wait} ${measure} and tell me both readings: I can then say it to a few minutes.`,
+    );
+  }
+  if (uncovered !== null && uncovered < 0.9 * minutes.nominal)
+    texts.push(`With the lid off about ${minutesOf(uncovered, 60)}.`);
+  if (minutesLeft.high > 0 && notes.includes('close-to-room'))
+    texts.push('That is close to the temperature of the room: the last degrees take long.');
+  return [...texts.map(line), ...coolingPicture(cooling.curve, targetC, said.readings, style)];
+}
+
+/** Rows of the table: about eight, evenly spaced in time. */
+function rowsOf(curve: readonly CurvePoint[], style: Style): string[][] {
+  const every = Math.max(1, Math.round((curve.length - 1) / 8));
+  return curve
+    .filter((_, i) => i % every === 0 || i === curve.length - 1)
+    .map(({ minute, temperatureC, lowC, highC }) => [
+      number(minute, 0, style),
+      temperature(temperatureC, style),
+      warmthRange(lowC, highC, style),
+    ]);
+}
+
+export function detailsOf({ cooling, said, data, style, roomC }: Cooled): Block[] {
+  const by =
+    said.readings.length > 1
+      ? 'One constant rate (Newton’s law of cooling), fitted to your readings by least squares; a law that slows down later widens the far end.'
+      : 'Heat lost by natural convection, radiation and evaporation from the pot as described; every uncertain figure widens the range.';
+  return [
+    {
+      kind: 'table',
+      caption: `Temperature over the minutes, room ${temperature(roomC, style)}`,
+      columns: [
+        { title: 'Minute', align: 'right' },
+        { title: 'About', align: 'right' },
+        { title: 'Range', align: 'right' },
+      ],
+      rows: rowsOf(cooling.curve, style),
+    },
+    line(by),
+    line(
+      `Sources: ${[data.air.table.source, data.water.evaporation.source, data.fat.soapPaste.heatCapacity.source]
+        .map((id) => data.sources.get(id)?.title ?? id)
+        .join('; ')}.`,
+    ),
+  ];
+}
+
+export function warningsOf({ said, scent, data, cooling, style }: Cooled, left: readonly string[]): string[] {
+  const { notes } = cooling;
+  const hottest = Math.max(said.nowC ?? 0, ...said.readings.map(({ temperatureC }) => temperatureC));
+  const ceiling = data.cook.ceilingC.value;
+  return [
+    ...(hottest > ceiling && said.of !== 'lye'
+      ? [
+          `${temperature(hottest, style)} is above the ceiling of about ${temperature(ceiling, style)}: soap scorches and can climb out.`,
+        ]
+      : []),
+    ...(scent && said.of === 'lye' ? ['Scent goes into the soap, never into lye.'] : []),
+    ...(notes.includes('outside-range')
+      ? ['So small a pot lies outside the range of the formulas: the range is wider.']
+      : []),
+    ...(left.length > 0 ? [`I did not use ${left.join(', ')}.`] : []),
+  ];
+}
+
+export function resultOf({ cooling, targetC, scent }: Cooled): Readonly<Record<string, unknown>> {
+  const { minutes, minutesLeft, curve, lookAtMinute } = cooling;
+  return {
+    minutes,
+    minutesLeft: minutesLeft.nominal,
+    minutesLeftRange: { low: minutesLeft.low, high: minutesLeft.high },
+    lookAtMinute,
+    targetC,
+    curve: curve.map(({ minute, temperatureC, lowC, highC }) => ({ minute, temperatureC, lowC, highC })),
+    ...(scent ? { flashPointC: scent.flashPointC, addBelowC: scent.addBelowC, pourable: scent.pourable } : {}),
+  };
+}
