@@ -1,4 +1,5 @@
 import { readAlkali } from './alkali.ts';
+import { askedWhich } from './asked.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, orphans, rival, takenBack, twoRecipes } from './doubtful.ts';
 import { settleFates } from './fates.ts';
@@ -143,6 +144,7 @@ export function assemble(source: Source): RecipeReading {
     assembly.doubts.push({ id: 'corrected', said: takenBack.exec(source.text)?.[0] ?? '' });
   const alkaliGrams = alkali.reduce((sum, one) => sum + one.grams, 0);
   const water = stated ?? impliedWater(assembly, roles, alkaliGrams, liquids.length > 0);
+  askedWhich(assembly);
   unsaid(assembly, rows, { fats: fatGrams, alkali: alkaliGrams });
   const sums = {
     fats: fatGrams,

@@ -68,6 +68,7 @@ const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>
 export function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number {
   const table = meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
   const cost = table?.[quantity.dim] ?? never;
+  if (meaning.kind === 'alkali' && meaning.asked && quantity.dim !== 'percent') return never;
   if (meaning.kind === 'role' && meaning.id === 'scale' && quantity.dim === 'mass' && quantity.value > 10) return never;
   // where the rows carry units, a bare figure is hardly a weight
   if (unitful && quantity.dim === 'bare' && meaning.kind !== 'role' && meaning.kind !== 'unknown') return cost + 3;

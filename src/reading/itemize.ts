@@ -1,4 +1,5 @@
 import type { Catalogue } from '../catalogue/types.ts';
+import { askedApart } from './asked.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { type Item, itemsOf } from './items.ts';
@@ -37,7 +38,7 @@ export function itemize(reader: Reader, input: string): Cut {
     text,
     prims,
     tokens,
-    items: itemsOf(tokens, lexicon),
+    items: askedApart(itemsOf(tokens, lexicon), tokens),
     units: headUnits(tokens, lexicon),
     disordered,
     struck,

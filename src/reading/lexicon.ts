@@ -7,7 +7,8 @@ import { type RoleName, roles } from './words.ts';
 /** What a phrase may mean. */
 export type Meaning =
   | { readonly kind: 'fat' | 'liquid' | 'acid' | 'additive' | 'scent'; readonly id: string }
-  | { readonly kind: 'alkali'; readonly id: AlkaliId | 'unsaid' }
+  /** `asked`: "how much lye", which takes no amount. */
+  | { readonly kind: 'alkali'; readonly id: AlkaliId | 'unsaid'; readonly asked?: true }
   | { readonly kind: 'stock'; readonly id: AlkaliId | 'unsaid' }
   | { readonly kind: 'water' | 'ice'; readonly id: string }
   | { readonly kind: 'ambiguous'; readonly id: string; readonly candidates: readonly string[]; readonly why: string }

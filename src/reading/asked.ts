@@ -1,0 +1,124 @@
+/**
+ * What a question about lye asks for, seen before amounts are bound: "how much lye" takes no amount of its own, a lone
+ * percentage behind the fats is the superfat wanted, and "KOH and NaOH 60:40" gives each its share.
+ */
+import type { Item } from './items.ts';
+import type { Quantity } from './quantities.ts';
+import type { Assembly } from './rows.ts';
+import type { Token } from './tokens.ts';
+
+type Amount = Extract<Item, { kind: 'amount' }>;
+type Thing = Extract<Item, { kind: 'thing' }>;
+
+const isAmount = (item: Item | undefined): item is Amount => item?.kind === 'amount';
+const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing';
+const wordAt = (token: Token | undefined): string => (token?.t === 'word' || token?.t === 'sign' ? token.text : '');
+
+const passed = /^(pure|dry|of|the|my|more|extra|total|grams?|g|oz|ounces|kg|lbs?|do|does|i|we|you|need|is|are)$/;
+const hydroxide = /hydroxide|potash|caustic|^soda$|natron/;
+
+const canBeAsked = ({ named: { meaning } }: Thing): boolean =>
+  meaning.kind === 'alkali' || (meaning.kind === 'ambiguous' && hydroxide.test(meaning.id));
+
+/** Behind "how much" or "how many grams of". */
+function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
+  for (let k = from - 1; k >= 0 && from - k <= 4; k -= 1) {
+    const word = wordAt(tokens[k]);
+    if (/^(much|many|mcuh|mch)$/.test(word)) return true;
+    if (!passed.test(word)) return false;
+  }
+  return false;
+}
+
+/** The items as a question means them; those of a post that asks nothing stay as they are. */
+export function askedApart(items: readonly Item[], tokens: readonly Token[]): Item[] {
+  const fats = items.filter((item) => isThing(item) && /^(fat|ambiguous|unheld)$/.test(item.named.meaning.kind));
+  if (fats.length === 0) return splitApart(items, tokens);
+  let asks = false;
+  const marked = items.map((item): Item => {
+    if (!isThing(item) || !canBeAsked(item)) return item;
+    const { meaning } = item.named;
+    if (!isAsked(tokens, item)) {
+      if (wordAt(tokens[item.to]) === 'for' && item.from <= 1) asks = true;
+      return item;
+    }
+    asks = true;
+    return meaning.kind === 'alkali'
+      ? { ...item, named: { ...item.named, meaning: { ...meaning, asked: true } } }
+      : item;
+  });
+  return splitApart(asks ? superfatLast(marked, tokens) : marked, tokens);
+}
+
+/** Superfats that people want; beyond, a percentage is something else. */
+const mostSuperfat = 0.25;
+
+/** "how much lye for 500 g olive and 200 g coconut at 5 %": the one percentage, which nothing claims. */
+function superfatLast(items: Item[], tokens: readonly Token[]): Item[] {
+  const percents = items.filter((item): item is Amount => isAmount(item) && item.quantity.dim === 'percent');
+  const [only] = percents;
+  const superfat = items.some(
+    (item) => isThing(item) && item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat',
+  );
+  if (superfat || percents.length !== 1 || !only || only.quantity.value > mostSuperfat) return items;
+  const at = items.indexOf(only);
+  const next = items[at + 1];
+  const before = wordAt(tokens[only.from - 1]);
+  const alone = next === undefined || next.from > only.to + 1 || (isThing(next) && canBeAsked(next));
+  const weighed = items.slice(0, at).some((item) => isAmount(item) && item !== only);
+  if (!alone || !weighed || !/^(at|with|and|,|)$/.test(before)) return items;
+  const role: Thing = {
+    kind: 'thing',
+    named: { meaning: { kind: 'role', id: 'superfat' }, text: 'superfat', how: 'name', meant: 'superfat' },
+    from: only.to,
+    to: only.to,
+  };
+  return [...items.slice(0, at + 1), role, ...items.slice(at + 1)];
+}
+
+/** Two alkalis named side by side with a ratio before or behind them: each gets its share. */
+function splitApart(items: readonly Item[], tokens: readonly Token[]): Item[] {
+  const out = [...items];
+  for (let k = 0; k + 2 < out.length; k += 1) {
+    const ratio = [out[k], out[k + 2]].find((item) => isAmount(item) && item.quantity.dim === 'ratio');
+    const [first, second] = isAmount(out[k]) ? [out[k + 1], out[k + 2]] : [out[k], out[k + 1]];
+    if (!isAmount(ratio) || !isThing(first) || !isThing(second) || ratio.quantity.second === null) continue;
+    const [a, b] = [first.named.meaning, second.named.meaning];
+    if (a.kind !== 'alkali' || b.kind !== 'alkali' || a.id === b.id || a.id === 'unsaid' || b.id === 'unsaid') continue;
+    const between = tokens.slice(first.to, second.from).map(wordAt);
+    const joined = between.length <= 2 && between.every((word) => /^(and|&|\+|\/|:|-|to|,|)$/.test(word));
+    const near = tokens.slice(Math.min(ratio.to, second.to), Math.max(ratio.from, first.from)).length <= 5;
+    const sum = ratio.quantity.value + ratio.quantity.second;
+    if (!joined || !near || !(sum > 0)) continue;
+    const [n, m] = ratio.quantity.numbers;
+    const share = (value: number, number: number | undefined, { to }: Thing): Amount => ({
+      kind: 'amount',
+      quantity: { ...asPercent(ratio.quantity, value / sum), numbers: number === undefined ? [] : [number] },
+      same: null,
+      from: to,
+      to,
+    });
+    out.splice(k, 3, first, share(ratio.quantity.value, n, first), second, share(ratio.quantity.second, m, second));
+    return out;
+  }
+  return out;
+}
+
+const asPercent = (quantity: Quantity, value: number): Quantity => ({
+  ...quantity,
+  dim: 'percent',
+  value,
+  second: null,
+  text: `${Math.round(value * 1000) / 10} %`,
+});
+
+/** "how much potash for 500 g lard": which of the two is asked. */
+export function askedWhich(assembly: Assembly): void {
+  const { items, tokens } = assembly.source;
+  const things = items.filter(isThing);
+  if (things.some(({ named }) => named.meaning.kind === 'alkali')) return;
+  const asked = things.find(
+    (thing) => thing.named.meaning.kind === 'ambiguous' && canBeAsked(thing) && isAsked(tokens, thing),
+  );
+  if (asked) assembly.doubts.push({ id: 'which-alkali', said: asked.named.text });
+}
