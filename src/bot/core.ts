@@ -3,7 +3,7 @@ import type { Answer, Fault } from '../answer/types.ts';
 import type { HeatData } from '../catalogue/heat-types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
 import { untilClear } from '../commands/cautions.ts';
-import type { AnyCommand, Context, Said } from '../commands/define.ts';
+import type { AnyCommand, Context, Said, Taken } from '../commands/define.ts';
 import { nearest } from '../commands/nearest.ts';
 import { takeOptions } from '../commands/options.ts';
 import { commands } from '../commands/registry.ts';
@@ -11,6 +11,10 @@ import { longestPost, makeReader, type Reader, type RecipeReading, readRecipe } 
 import { number, plainStyle, type Style } from '../units/print.ts';
 import { accidentIn } from './first-aid.ts';
 import { guess } from './guess.ts';
+import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
+import { follow, type Turn } from './turns/follow.ts';
+import { isThanks, nextStep, welcome } from './turns/next.ts';
+import { makeSessions } from './turns/store.ts';
 import type { Asked, Bot, Reply } from './types.ts';
 
 /** What is told to the log: never what a person wrote, never who they are. */
@@ -37,6 +41,8 @@ export interface BotOptions {
   readonly newId?: () => string;
   /** Milliseconds that only grow. */
   readonly clock?: () => number;
+  /** Milliseconds since 1970: a conversation ends after a while, and an answer says from when its recipe is. */
+  readonly now?: () => number;
 }
 
 export function createBot(options: BotOptions): Bot {
@@ -48,46 +54,90 @@ export function createBot(options: BotOptions): Bot {
     // no randomUUID: an id that is only quoted need not load the cryptography, a fifth of a start
     newId = () => Math.random().toString(16).slice(2, 10).padEnd(8, '0'),
     clock = () => Number(process.hrtime.bigint()) / 1e6,
+    now = Date.now,
   } = options;
   const context = makeContext(load, heat, style);
-  const shown = new Map<string, Answer>();
+  const sessions = makeSessions();
 
-  const answer = (asked: Asked, track: (command: string) => void): Answer | Fault => {
+  /** Runs a request and keeps what the next turn may need. `told`: what of the conversation the request was made of. */
+  const perform = (
+    asked: Asked,
+    id: string,
+    command: AnyCommand,
+    body: Body,
+    turn: Turn | null,
+    told: string | null,
+  ) => {
+    const at = now();
+    const session = sessions.of(asked, at);
+    const own = contextFor(context, session, turn);
+    const outcome = run(command, body, own, () => told ?? naming(own.used(), command.id, session, turn, context));
+    if (command.forgets) sessions.forget(asked);
+    else {
+      const request = { id, command: command.id, ...body, at };
+      const doubts = (text: string) => own.context.read(text).doubts;
+      sessions.keep(asked, after(session, request, outcome, turn, own.used(), doubts), at);
+    }
+    return outcome.said;
+  };
+
+  /** A text that stands alone: a command by its word, or guessed. */
+  const alone = (asked: Asked, id: string, text: string, track: Track, told: string | null = null): Answer | Fault => {
+    const { word, rest } = commandWord(text);
+    const named = word === null ? null : (commands.find((one) => one.id === word) ?? null);
+    const said = named?.isIngredient?.(text, rest, context) ? null : named;
+    const step = nextStep(text);
+    const command = said ?? (step === null ? wanted(text) : find(step));
+    if (!command) return isThanks(text) ? welcome : unknown(text);
+    const post = said ? rest : text;
+    const instead = command.instead?.(takenOut(post, command), context) ?? null;
+    const meant = instead === null ? command : find(instead);
+    track(meant.id);
+    const taken = takeOptions(post, meant.options);
+    return taken.ok ? perform(asked, id, meant, taken.value, null, told) : cautioned(meant, taken.fault);
+  };
+
+  /** A text that follows what was said before; null where it stands alone. */
+  const following = (asked: Asked, id: string, track: Track): Answer | Fault | null => {
+    const at = now();
+    const session = sessions.of(asked, at);
+    const found = follow(asked.text, session, context);
+    if (!found) return null;
+    if (found.kind === 'ask') {
+      track(found.pending.command);
+      sessions.keep(asked, asking(session, found.pending, at), at);
+      return found.fault;
+    }
+    if (found.kind === 'again') {
+      const said = alone(asked, id, found.text, track, found.told);
+      return 'code' in said && said.code === 'unknown' ? null : said;
+    }
+    const { turn } = found;
+    const command = find(turn.command);
+    const own = contextFor(context, session, turn).context;
+    const instead = turn.mayTurn ? (command.instead?.(turn.text, own) ?? null) : null;
+    const meant = instead === null ? command : find(instead);
+    track(meant.id);
+    return perform(asked, id, meant, { text: turn.text, options: turn.options }, turn, null);
+  };
+
+  const answer = (asked: Asked, id: string, track: Track): Answer | Fault => {
     const { text } = asked;
-    const run = (command: AnyCommand, rest: string): Answer | Fault => {
-      track(command.id);
-      return perform(command, rest, context);
-    };
-    const key = JSON.stringify([asked.platform, asked.place, asked.person]);
     const accident = accidentIn(text);
-    if (accident) return remember(key, run(find('safety'), accident === 'any' ? '' : accident));
+    if (accident) {
+      track('safety');
+      return perform(asked, id, find('safety'), { text: accident === 'any' ? '' : accident, options: {} }, null, null);
+    }
     if (text.length > longestPost) return tooLong(text);
     const { word, rest } = commandWord(text);
     if (word === 'details') {
-      if (rest.trim() === '') return detailsOf(shown.get(key));
-      const whole = answer({ ...asked, text: rest }, track);
+      if (rest.trim() === '') return detailsOf(sessions.of(asked, now()).shown);
+      const whole = answer({ ...asked, text: rest }, id, track);
       return 'lead' in whole ? detailsOf(whole) : whole;
     }
-    const named = word === null ? null : (commands.find(({ id }) => id === word) ?? null);
-    const said = named?.isIngredient?.(text, rest, context) ? null : named;
-    const command = said ?? wanted(text);
-    if (!command) return unknown(text);
-    const body = said ? rest : text;
-    const instead = command.instead?.(takenOut(body, command), context) ?? null;
-    return remember(key, run(instead === null ? command : find(instead), body));
-  };
-
-  const remember = (key: string, said: Answer | Fault): Answer | Fault => {
-    if ('lead' in said) {
-      shown.delete(key);
-      shown.set(key, said);
-      // A map keeps the order of entry: the eldest goes.
-      for (const eldest of shown.keys()) {
-        if (shown.size <= mostRemembered) break;
-        shown.delete(eldest);
-      }
-    }
-    return said;
+    // a lone word may answer a question, even where it is that of a command ("fat")
+    const mayFollow = word === null ? nextStep(text) === null : rest.trim() === '' && !/^\s*[/!]/.test(text);
+    return (mayFollow ? following(asked, id, track) : null) ?? alone(asked, id, text, track);
   };
 
   const wanted = (text: string): AnyCommand | null => {
@@ -103,7 +153,7 @@ export function createBot(options: BotOptions): Bot {
       let said: Answer | Fault;
       let bug: unknown = null;
       try {
-        said = answer(asked, (found) => {
+        said = answer(asked, id, (found) => {
           command = found;
         });
       } catch (error) {
@@ -119,8 +169,8 @@ export function createBot(options: BotOptions): Bot {
   };
 }
 
-/** Answers whose details can still be asked for, over all people. */
-const mostRemembered = 500;
+type Track = (command: string) => void;
+type Body = Pick<Taken, 'text' | 'options'>;
 
 function makeContext(load: () => Catalogue, heat: () => HeatData, style: Style): Context {
   let loaded: Catalogue | null = null;
@@ -147,7 +197,7 @@ function makeContext(load: () => Catalogue, heat: () => HeatData, style: Style):
     heat,
     style,
     commands,
-    last: { recipe: null, working: [] },
+    last: { recipe: null, working: [], said: null },
   };
 }
 
@@ -171,20 +221,28 @@ function takenOut(text: string, command: AnyCommand): string {
   return taken.ok ? taken.value.text : text;
 }
 
-function perform(command: AnyCommand, text: string, context: Context): Answer | Fault {
-  const taken = takeOptions(text, command.options);
-  const done = taken.ok ? command.run(taken.value, context) : taken;
-  if (done.ok) return toAnswer(command, done.value);
-  const { fault } = done;
-  return command.risk === 'caustic' && fault.caution.length === 0 ? { ...fault, caution: untilClear } : fault;
+function run(command: AnyCommand, body: Body, { context }: OwnContext, told: () => string | null): Outcome {
+  const done = command.run(body, context);
+  if (done.ok) {
+    const { kept, working } = done.value;
+    return { said: toAnswer(command, done.value, told()), kept, working, complete: undefined };
+  }
+  const { complete, ...fault } = done.fault;
+  return { said: cautioned(command, fault), kept: undefined, working: undefined, complete };
 }
 
+/** No word about something caustic without its caution. */
+const cautioned = (command: AnyCommand, fault: Fault): Fault =>
+  command.risk === 'caustic' && fault.caution.length === 0 ? { ...fault, caution: untilClear } : fault;
+
 /** The one place where an answer is made. Its details are worked out when somebody first looks at them. */
-function toAnswer(command: AnyCommand, { details, kept: _kept, working: _working, ...said }: Said): Answer {
+function toAnswer(command: AnyCommand, whole: Said, told: string | null): Answer {
+  const { details, kept: _kept, working: _working, ...said } = whole;
   let known = typeof details === 'function' ? null : details;
   return {
     command: command.id,
     ...said,
+    assumptions: told === null ? said.assumptions : [told, ...said.assumptions],
     get details() {
       if (typeof details === 'function') known ??= details();
       return known ?? [];
@@ -192,7 +250,7 @@ function toAnswer(command: AnyCommand, { details, kept: _kept, working: _working
   };
 }
 
-function detailsOf(answer: Answer | undefined): Answer | Fault {
+function detailsOf(answer: Answer | null): Answer | Fault {
   if (!answer || answer.details.length === 0) {
     return {
       code: 'unclear',

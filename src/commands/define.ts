@@ -71,6 +71,8 @@ export interface Command<R extends Risk = Risk, O extends OptionTable = OptionTa
   /** True where the command's word is an ingredient of the post ("lye 102 g, olive 450 g"), and no request. */
   readonly isIngredient?: (text: string, rest: string, context: Context) => boolean;
   readonly run: (request: Request<O>, context: Context) => Result<Said<R>, Refusal<R>>;
+  /** The core forgets the conversation once this is answered. */
+  readonly forgets?: true;
 }
 
 /** A command whose options only itself knows, as the core holds it. */

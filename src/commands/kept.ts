@@ -38,4 +38,13 @@ export interface Last {
   readonly recipe: Kept | null;
   /** How the figures of the last answer that had any were found; empty without one. */
   readonly working: readonly Step[];
+  /** The last request, for a report; null without one. */
+  readonly said: {
+    readonly id: string;
+    readonly command: string;
+    readonly text: string;
+    /** Milliseconds since 1970. */
+    readonly at: number;
+    readonly kept: Kept | null;
+  } | null;
 }

@@ -226,13 +226,16 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
 /** The order in which doubts are asked: what spoils every figure first, what a later answer may settle last. */
 const order = Object.keys(words) as readonly Doubt['id'][];
 
+export const inAskedOrder = (doubts: readonly Doubt[]): readonly Doubt[] =>
+  [...doubts].sort((a, b) => order.indexOf(a.id) - order.indexOf(b.id));
+
 function worded(doubt: Doubt, around: Around): Question {
   return (words[doubt.id] as (doubt: Doubt, around: Around) => Question)(doubt, around);
 }
 
 /** The one question that matters most, or null where the post is clear. */
 export function mostPressing(reading: RecipeReading, context: Context): Refusal<'caustic'> | null {
-  const [doubt] = [...reading.doubts].sort((a, b) => order.indexOf(a.id) - order.indexOf(b.id));
+  const [doubt] = inAskedOrder(reading.doubts);
   if (!doubt) return null;
   const style: Style = { ...context.style, massUnit: reading.ounces ? 'oz' : context.style.massUnit };
   const around = { reading, catalogue: context.catalogue, style };

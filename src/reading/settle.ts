@@ -9,6 +9,7 @@ import type { Meaning } from './lexicon.ts';
 import { meaningOf, pick, placeOf } from './pick.ts';
 import type { Quantity } from './quantities.ts';
 import type { Doubt, RecipeReading } from './reading.ts';
+import { looseUnits } from './retext.ts';
 import { asPurity } from './roles.ts';
 import type { Token } from './tokens.ts';
 
@@ -99,10 +100,13 @@ const called =
 /** Words that mean that nothing is meant. */
 const none =
   /^\W*(none|no|nothing|zero|0( g)?|leave (it|that) out|skip( it)?|without( it)?|ignore( it| that)?|there (is|was) none|drop it)\W*$/i;
-const unsure = /\b(not sure|no idea|dunno|don'?t know|do not know|unsure|whatever)\b/i;
+/** No answer: the person does not know, or asks something else. */
+const unsure =
+  /\b(not sure|no idea|dunno|don'?t know|do not know|unsure|whatever|how (?:much|many|long|hot|do)|what|why|which|when|convert|scale|summary|explain|is my)\b/i;
 
 /** One figure, with nothing beside it that means something else. */
-function figureIn({ items, tokens }: Cut, of: string | null, reader: Reader): Quantity | null {
+function figureIn(cut: Cut, of: string | null, reader: Reader): Quantity | null {
+  const { items, tokens } = cut;
   const amounts = items.filter(isAmount);
   const [only] = amounts;
   if (amounts.length !== 1 || !only || only.quantity.upTo !== null || only.quantity.negative) return null;
@@ -112,8 +116,8 @@ function figureIn({ items, tokens }: Cut, of: string | null, reader: Reader): Qu
       ({ named: { meaning } }) =>
         meaning.kind !== 'role' && meaning.kind !== 'alkali' && (of === null || reader.lexicon.label(meaning) !== of),
     );
-  const words = tokens.filter((token) => token.t === 'word' && token.sort === 'unknown').length;
-  return strange || words > 0 ? null : only.quantity;
+  const words = tokens.some((token) => token.t === 'word' && token.sort === 'unknown');
+  return strange || words || looseUnits(cut, reader).length > 0 ? null : only.quantity;
 }
 
 const weighs = (quantity: Quantity | null): quantity is Quantity =>
@@ -138,11 +142,15 @@ function nameIn({ items, tokens }: Cut): Meaning | null {
 type Of<Id extends Doubt['id']> = Extract<Doubt, { id: Id }>;
 type Answered = { readonly text: string; readonly cut: Cut; readonly reader: Reader };
 
+/** The one of these ids that a text means, by a name of its own or by words that tell them apart. */
+export function chosen(reader: Reader, text: string, ids: readonly string[], beside = ''): string | null {
+  const named = nameIn(itemize(reader, text));
+  return pick(text, ids, reader.catalogue, beside) ?? (named && ids.includes(named.id) ? named.id : null);
+}
+
 function whichOne(said: string, candidates: readonly string[], { text, cut, reader }: Answered): Settled | null {
-  const { catalogue } = reader;
-  const named = nameIn(cut);
-  const picked = pick(text, candidates, catalogue, said) ?? (named && candidates.includes(named.id) ? named.id : null);
-  const meaning = picked === null ? named : meaningOf(picked, catalogue);
+  const picked = chosen(reader, text, candidates, said);
+  const meaning = picked === null ? nameIn(cut) : meaningOf(picked, reader.catalogue);
   return meaning ? renamed(said, meaning) : null;
 }
 

@@ -1,0 +1,121 @@
+/** What one turn hands to the next: the context a command is given, and what is kept of its answer. */
+import type { Answer, Fault } from '../../answer/types.ts';
+import type { Context, Refusal, Said } from '../../commands/define.ts';
+import type { Turn } from './follow.ts';
+import type { Remembered, Session } from './store.ts';
+import { answerLine, clockTime, recipeLine } from './told.ts';
+
+export interface Outcome {
+  readonly said: Answer | Fault;
+  readonly kept: Said['kept'];
+  readonly working: Said['working'];
+  readonly complete: Refusal['complete'];
+}
+
+export interface Request extends Remembered {
+  readonly id: string;
+}
+
+type Used = 'recipe' | 'answer' | null;
+
+export interface OwnContext {
+  readonly context: Context;
+  /** What of the conversation the command has looked at. */
+  readonly used: () => Used;
+}
+
+/** The context of one turn. */
+export function contextFor(context: Context, session: Session, turn: Turn | null): OwnContext {
+  let used: Used = null;
+  const recipe = turn?.fromBase ? (session.base ?? session.recipe) : session.recipe;
+  const last: Context['last'] = {
+    get recipe() {
+      if (recipe) used ??= 'recipe';
+      return recipe?.kept ?? null;
+    },
+    get working() {
+      if (session.working) used ??= 'answer';
+      return session.working?.() ?? [];
+    },
+    said: session.said,
+  };
+  const read = turn?.read ?? context.read;
+  // own getters: the catalogue is read only when a command asks for it
+  const own = Object.create(context, { last: { value: last }, read: { value: read } }) as Context;
+  return { context: own, used: () => used };
+}
+
+/** What of the conversation the answer rests on, said in it. */
+export function naming(
+  used: Used,
+  command: string,
+  session: Session,
+  turn: Turn | null,
+  context: Context,
+): string | null {
+  if (turn?.told) return turn.told;
+  const recipe = turn?.fromBase ? (session.base ?? session.recipe) : session.recipe;
+  if (used === 'recipe' && recipe) {
+    const { massUnit } = context.style;
+    const style = { ...context.style, massUnit: recipe.kept.reading.ounces ? ('oz' as const) : massUnit };
+    return command === 'scale'
+      ? recipeLine(recipe.at, recipe.kept.recipe, context, style)
+      : `I took your recipe from ${clockTime(recipe.at)}.`;
+  }
+  return used === 'answer' && session.said ? answerLine(session.workingAt) : null;
+}
+
+/** Commands whose answers are neither a recipe nor a figure to ask again for. */
+const aside: ReadonlySet<string> = new Set(['safety', 'help', 'report', 'restart', 'explain', 'summary']);
+const recipes: ReadonlySet<string> = new Set(['check', 'lye', 'scale', 'summary', 'explain']);
+
+/** A post longer than this is not kept for an answer to a question about it. */
+const longestKept = 20_000;
+
+/** The conversation after an answer or a fault. */
+export function after(
+  session: Session,
+  request: Request,
+  outcome: Outcome,
+  turn: Turn | null,
+  used: Used,
+  doubts: (text: string) => ReturnType<Context['read']>['doubts'],
+): Session {
+  const { said, kept, working, complete } = outcome;
+  const { id, command, text, options, at } = request;
+  const own: Remembered = { command, text, options, at };
+  const isAside = aside.has(command);
+  const about = recipes.has(command);
+  if (!('lead' in said)) {
+    const asks = said.code === 'unclear' || said.code === 'impossible' || said.code === 'refused';
+    if (!asks || text.length > longestKept) return session;
+    const open = about ? doubts(text) : [];
+    const waits = open.length > 0 || complete !== undefined || (about && !isAside);
+    return {
+      ...session,
+      pending: waits
+        ? { ...own, settled: turn?.settled ?? null, doubts: open, complete: complete ?? null, corrects: false }
+        : session.pending,
+      ...(about || isAside ? {} : { figure: { ...own, answered: false }, newest: 'figure' as const }),
+    };
+  }
+  const shown = { ...session, shown: said, ...(working ? { working, workingAt: at } : {}) };
+  if (isAside) return { ...shown, pending: used === null ? session.pending : null };
+  const heard = { ...shown, said: { ...own, id, kept: kept ?? null } };
+  if (kept) {
+    const base = command === 'scale' ? (turn?.fromBase ? session.base : session.recipe) : null;
+    return { ...heard, recipe: { ...own, kept }, base, newest: 'recipe', pending: null };
+  }
+  const figure = { ...own, answered: true };
+  return { ...heard, figure, newest: 'figure', pending: turn ? null : session.pending };
+}
+
+/** A question about a correction: the recipe stays, the correction waits. */
+export const asking = (
+  session: Session,
+  pending: Omit<NonNullable<Session['pending']>, 'at'>,
+  at: number,
+): Session => ({
+  ...session,
+  pending: { ...pending, at },
+});

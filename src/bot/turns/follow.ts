@@ -1,0 +1,309 @@
+/**
+ * Whether a text follows what was said before, and what it then asks: the answer to a question back, a correction of
+ * the last recipe, the last question with something else in it, or another size. Null where it stands alone.
+ */
+import type { Fault } from '../../answer/types.ts';
+import { untilClear } from '../../commands/cautions.ts';
+import type { Context, Taken } from '../../commands/define.ts';
+import { inSentence, nameOf } from '../../commands/phrases.ts';
+import { inAskedOrder, mostPressing } from '../../commands/questions.ts';
+import { type Change, type Correction, readCorrection } from '../../reading/amend.ts';
+import { amended } from '../../reading/apply.ts';
+import { type RecipeReading, readRecipe } from '../../reading/index.ts';
+import type { Doubt } from '../../reading/reading.ts';
+import { retext } from '../../reading/retext.ts';
+import { readScaleWish } from '../../reading/scale-target.ts';
+import { both, chosen, type Settled, settle } from '../../reading/settle.ts';
+import { isSize } from './next.ts';
+import type { Pending, RecipeTurn, Session } from './store.ts';
+import { askedAgainLine, completedLine, correctedLine } from './told.ts';
+
+/** A request made of a text and of what went before. */
+export interface Turn {
+  readonly command: string;
+  readonly text: string;
+  readonly options: Taken['options'];
+  /** Reads posts in the place of the reader; null where the text is read as it stands. */
+  readonly read: ((text: string) => RecipeReading) | null;
+  readonly settled: Settled | null;
+  /** What of the conversation it rests on; null where the command says so itself. */
+  readonly told: string | null;
+  /** The command may give way to another, seen from the text. */
+  readonly mayTurn: boolean;
+  /** Scales what the last scaling started from. */
+  readonly fromBase: boolean;
+}
+
+export type Follow =
+  | { readonly kind: 'turn'; readonly turn: Turn }
+  /** The last question, worded anew. */
+  | { readonly kind: 'again'; readonly text: string; readonly told: string }
+  | { readonly kind: 'ask'; readonly fault: Fault; readonly pending: Omit<Pending, 'at'> };
+
+const noOptions: Taken['options'] = {};
+const plain = { read: null, settled: null, told: null, mayTurn: false, fromBase: false } as const;
+
+const aboutRecipes: ReadonlySet<string> = new Set(['check', 'lye', 'scale', 'summary', 'explain']);
+
+export function follow(text: string, session: Session, context: Context): Follow | null {
+  const { pending } = session;
+  const answered = pending ? toPending(text, pending, session, context) : null;
+  if (answered) return answered;
+  // While a post waits for an answer, nothing that is said of a recipe is said of an older one.
+  if (pending && !pending.corrects && aboutRecipes.has(pending.command)) return toFigure(text, session, context);
+  const size = toSize(text, session, context);
+  if (size) return size;
+  const steps = [() => toFigure(text, session, context), () => toRecipe(text, session, context)];
+  for (const step of session.newest === 'figure' ? steps : steps.reverse()) {
+    const found = step();
+    if (found) return found;
+  }
+  return null;
+}
+
+/** Parts of an answer that say one thing each: "KOH, 90 %". */
+const partsOf = (text: string): string[] =>
+  text
+    .split(/[;\n]|,(?!\d)|\band\b|\+/)
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+
+function toPending(text: string, pending: Pending, session: Session, context: Context): Follow | null {
+  const reader = context.reader();
+  const { command, options, at } = pending;
+  const told = completedLine(at, text);
+  const taken = pending.complete?.(text) ?? null;
+  const settledRead = (settled: Settled | null) =>
+    settled ? (post: string) => readRecipe(reader, post, settled) : null;
+  if (taken)
+    return {
+      kind: 'turn',
+      turn: {
+        ...plain,
+        command,
+        ...taken,
+        read: settledRead(pending.settled),
+        settled: pending.settled,
+        told,
+        fromBase: command === 'scale',
+      },
+    };
+  if (pending.corrects) return toCorrection(text, pending, session, context);
+  const turn = { ...plain, command, text: pending.text, options, told, mayTurn: true, fromBase: command === 'scale' };
+  const whole = settleOne(text, pending.doubts, context);
+  if (whole) {
+    const settled = both(pending.settled, whole);
+    return { kind: 'turn', turn: { ...turn, read: settledRead(settled), settled } };
+  }
+  const mended = mend(text, pending, context);
+  if (mended) return { kind: 'turn', turn: { ...turn, ...mended } };
+  const parts = partsOf(text);
+  if (parts.length < 2 || parts.length > 4 || pending.doubts.length === 0) return null;
+  let settled = pending.settled;
+  const rest: string[] = [];
+  for (const part of parts) {
+    const one = settleOne(part, pending.doubts, context);
+    if (one) settled = both(settled, one);
+    else rest.push(part);
+  }
+  if (rest.length === parts.length || !settled) return null;
+  if (rest.length === 0) return { kind: 'turn', turn: { ...turn, read: settledRead(settled), settled } };
+  const reading = readRecipe(reader, pending.text, settled);
+  const correction = reading.doubts.length === 0 ? readCorrection(reader, rest.join(', '), reading) : null;
+  if (correction?.kind !== 'changes') return null;
+  const better = amended(reading, correction.changes, correction.given, reader.lexicon);
+  return {
+    kind: 'turn',
+    turn: { ...turn, options: without(options, correction.changes), read: () => better, settled },
+  };
+}
+
+/** Doubts that the figures of the whole post raise, so that a corrected figure answers them. */
+const ofTheWhole = new Set<Doubt['id']>(['implausible', 'total-disagrees', 'corrected', 'shares-disagree']);
+
+/** A post whose figures do not go together, with the figure that was wrong. */
+function mend(text: string, pending: Pending, context: Context): Pick<Turn, 'read' | 'options' | 'settled'> | null {
+  const { doubts, options } = pending;
+  if (doubts.length === 0 || !doubts.every(({ id }) => ofTheWhole.has(id)) || pending.command === 'scale') return null;
+  const reader = context.reader();
+  const reading = readRecipe(reader, pending.text, pending.settled);
+  const correction = readCorrection(reader, text, reading);
+  if (correction?.kind !== 'changes') return null;
+  const better = amended(reading, correction.changes, correction.given, reader.lexicon);
+  return { read: () => better, options: without(options, correction.changes), settled: pending.settled };
+}
+
+function settleOne(text: string, doubts: readonly Doubt[], context: Context): Settled | null {
+  for (const doubt of inAskedOrder(doubts)) {
+    const settled = settle(context.reader(), doubt, text);
+    if (settled) return settled;
+  }
+  return null;
+}
+
+/** The answer to a question about a correction. */
+function toCorrection(text: string, pending: Pending, session: Session, context: Context): Follow | null {
+  const { recipe } = session;
+  if (!recipe) return null;
+  const reader = context.reader();
+  const one = settleOne(text, pending.doubts, context);
+  const settled = one ? both(pending.settled, one) : pending.settled;
+  const target = one ? null : (pending.complete?.(text)?.text ?? null);
+  if (!one && target === null) return null;
+  const correction = readCorrection(reader, pending.text, recipe.kept.reading, { settled, target });
+  return correction && corrected(correction, pending.text, settled, recipe, context);
+}
+
+function toRecipe(text: string, { recipe }: Session, context: Context): Follow | null {
+  if (!recipe) return null;
+  const correction = readCorrection(context.reader(), text, recipe.kept.reading);
+  return correction && corrected(correction, text, null, recipe, context);
+}
+
+/** Options that a change overrules. */
+function without(options: Taken['options'], changes: readonly Change[]): Taken['options'] {
+  const water = ['concentration', 'ratio', 'water'];
+  const gone = changes.flatMap((change): readonly string[] => {
+    switch (change.kind) {
+      case 'superfat':
+      case 'purity':
+      case 'step':
+      case 'unit':
+        return [change.kind];
+      case 'alkali':
+        return ['alkali', 'koh', 'by', 'purity'];
+      case 'concentration':
+      case 'ratio':
+      case 'water-share':
+        return water;
+      case 'set':
+        return change.of.kind === 'water' ? water : [];
+      default:
+        return [];
+    }
+  });
+  const unit = changes.find((change) => change.kind === 'unit');
+  const kept = Object.fromEntries(Object.entries(options).filter(([key]) => !gone.includes(key)));
+  return unit ? { ...kept, unit: unit.unit } : kept;
+}
+
+/** A changed superfat asks what to weigh for it; a changed amount of alkali asks whether that is right. */
+function commandFor(recipe: RecipeTurn, changes: readonly Change[], reading: RecipeReading): string {
+  if (changes.some(({ kind }) => kind === 'superfat')) return 'lye';
+  if (changes.some((change) => change.kind === 'set' && change.of.kind === 'alkali')) return 'check';
+  return recipe.command === 'check' && reading.alkali.length > 0 ? 'check' : 'lye';
+}
+
+/** Of a scaled recipe only what the scaling reckoned anew; its own options spoke of the size. */
+const ownOptions = ({ command, options }: RecipeTurn): Taken['options'] => {
+  if (command !== 'scale') return options;
+  const { unit } = options;
+  return unit === undefined ? noOptions : { unit };
+};
+
+/** Changes that a scaling can be asked again with. */
+const resizes = new Set<Change['kind']>(['superfat', 'unit', 'step']);
+
+const overruling = (changes: readonly Change[]): Taken['options'] =>
+  Object.fromEntries(changes.flatMap((change) => ('value' in change ? [[change.kind, change.value]] : [])));
+
+function corrected(
+  correction: Correction,
+  text: string,
+  settled: Settled | null,
+  recipe: RecipeTurn,
+  context: Context,
+): Follow {
+  const pending = {
+    command: recipe.command,
+    text,
+    options: noOptions,
+    settled,
+    doubts: [],
+    complete: null,
+    corrects: true,
+  };
+  if (correction.kind === 'doubt') {
+    const { doubt, given } = correction;
+    const fault = mostPressing({ ...given, doubts: [doubt] }, context);
+    if (!fault) throw new Error(`a doubt without a question: ${doubt.id}`);
+    return { kind: 'ask', fault, pending: { ...pending, doubts: [doubt] } };
+  }
+  if (correction.kind === 'which') return { kind: 'ask', ...which(correction, pending, context) };
+  const { changes, given } = correction;
+  if (recipe.command === 'scale' && changes.every(({ kind }) => resizes.has(kind))) {
+    const options = { ...without(recipe.options, changes), ...overruling(changes) };
+    const told = correctedLine(recipe.at, changes, context);
+    return { kind: 'turn', turn: { ...plain, command: 'scale', text: recipe.text, options, told, fromBase: true } };
+  }
+  const reading = amended(recipe.kept.reading, changes, given, context.reader().lexicon);
+  return {
+    kind: 'turn',
+    turn: {
+      ...plain,
+      command: commandFor(recipe, changes, reading),
+      text: recipe.text,
+      options: without(ownOptions(recipe), changes),
+      read: () => reading,
+      told: correctedLine(recipe.at, changes, context),
+    },
+  };
+}
+
+/** What a correction means to change, asked. */
+function which(
+  { said, of }: Extract<Correction, { kind: 'which' }>,
+  pending: Omit<Pending, 'at'>,
+  context: Context,
+): { readonly fault: Fault; readonly pending: Omit<Pending, 'at'> } {
+  const { catalogue } = context;
+  if (of.length === 0) {
+    const fault: Fault = {
+      code: 'unclear',
+      message: `${said} of what: superfat, or alkali in the lye solution?`,
+      hint: 'Answer with one of them.',
+      candidates: [`${said} superfat`, `${said} lye solution`],
+      caution: untilClear,
+    };
+    return { fault, pending };
+  }
+  const names = of.map((id) => nameOf(id, catalogue));
+  const isFigure = /^\d/.test(said);
+  const fault: Fault = {
+    code: 'unclear',
+    message: isFigure ? `${said} of which one?` : `Which one shall ${inSentence(said)} take the place of?`,
+    hint: `Answer with one of: ${names.join(', ')}.`,
+    candidates: names,
+    caution: untilClear,
+  };
+  const complete = (answer: string): Taken | null => {
+    const id = chosen(context.reader(), answer, of);
+    return id === null ? null : { text: id, options: noOptions };
+  };
+  return { fault, pending: { ...pending, complete } };
+}
+
+/** Whether the last question can be asked again with these words in it is for its answer to show. */
+function toFigure(text: string, { figure }: Session, context: Context): Follow | null {
+  const again = figure && retext(context.reader(), figure.text, text, !figure.answered);
+  return again && figure ? { kind: 'again', text: again, told: askedAgainLine(figure.at, again) } : null;
+}
+
+function toSize(text: string, { recipe, base, newest }: Session, context: Context): Follow | null {
+  if (!recipe) return null;
+  const wish = readScaleWish(context.reader(), text);
+  if (wish && isSize(text, wish.kind))
+    return { kind: 'turn', turn: { ...plain, command: 'scale', text, options: noOptions } };
+  if (recipe.command !== 'scale' || !base || newest !== 'recipe') return null;
+  // "make that 1.5 kg", "cured" after a scaling: the same again from what it started from
+  const cured = /^\W*(?:(?:i mean|no|sorry|when|after)\W*)*cured?\b/i.test(text) && /\bbars?\b/i.test(recipe.text);
+  const again = cured ? `${recipe.text} cured` : retext(context.reader(), recipe.text, text, false);
+  if (
+    again === null ||
+    (!cured && !/\d/.test(text)) ||
+    (!cured && readScaleWish(context.reader(), again) === null) ||
+    /%/.test(text)
+  )
+    return null;
+  return { kind: 'turn', turn: { ...plain, command: 'scale', text: again, options: recipe.options, fromBase: true } };
+}

@@ -1,0 +1,89 @@
+import type { Answer } from '../../answer/types.ts';
+
+/** Next steps said without their command word: "double it", "post it nicely", "why 97?", "start over", "that's wrong". */
+
+const talk = String.raw`(?:ok|okay|so|and|now|great|thanks|thank you|thx|cool|please|pls|hm+|well|then|hey|hi|could you|can you|would you|will you|can i|could i|i'?d like to|let'?s|let me|i want to|lyeward)`;
+const lead = String.raw`^\W*(?:${talk}[\s,.!:]+)*`;
+const it = String.raw`(?:it|this|that|the (?:recipe|batch|whole thing|lot)|my (?:recipe|batch)|everything|them)`;
+
+const steps: readonly (readonly [string, RegExp])[] = [
+  [
+    'restart',
+    new RegExp(
+      `${lead}(?:start (?:over|again|afresh|from scratch|anew)|reset|clear (?:${it}|all|context)|forget (?:${it}|all|about it|my recipe)|new (?:recipe|conversation)|restart|scrap (?:that|it))\\W*(?:${talk}\\W*)*$`,
+      'i',
+    ),
+  ],
+  [
+    'report',
+    new RegExp(
+      `${lead}(?:(?:that|this|it|the answer|your answer)(?:'?s| is| was| looks| can'?t be) ?(?:all |just |completely |plain )?(?:wrong|incorrect|not (?:right|correct|true)|right|a mistake|false)|you(?:'re| are| got (?:it|that)) wrong|wrong(?: answer)?|report(?: (?:it|this|that|a (?:mistake|problem|bug)))?)(?:[,. ]+with my words)?\\W*$`,
+      'i',
+    ),
+  ],
+  [
+    'scale',
+    new RegExp(
+      `${lead}(?:re)?(?:scal(?:e|ing)|size|resize)\\b|${lead}(?:double|halve|triple|treble|quadruple)(?: (?:${it}))?\\s*(?:[:.!?]|$|please|\\n|to\\b|for\\b)|${lead}(?:make|do|give me) (?:it )?(?:half|double|twice|triple|three times|\\d+(?:[.,]\\d+)? times|a (?:half|double)) ?(?:of )?(?:${it}|as much|the size)?\\W*$|${lead}(?:half|twice|double) (?:${it})\\W*$|${lead}\\d+(?:[.,]\\d+)?\\s*(?:x|times)(?: (?:${it}))?\\W*$`,
+      'i',
+    ),
+  ],
+  [
+    'summary',
+    new RegExp(
+      `${lead}(?:summar(?:y|i[sz]e)\\b|(?:post|share|print|publish|format|save) (?:${it})\\b|(?:write|type) (?:${it})(?: (?:up|out|down))?\\b|(?:give|show|send) me (?:the )?(?:whole |full |finished |complete |final )?(?:recipe|summary)\\b|(?:the )?(?:full|whole|complete|final) recipe\\b|recipe (?:card|please)\\b|something (?:i|we) can (?:post|share)\\b)`,
+      'i',
+    ),
+  ],
+  [
+    'explain',
+    new RegExp(
+      `${lead}(?:explain\\b|why\\W*$|why (?:only |just |exactly |is it |is that |not )?[\\d.,]+|why so (?:much|little|high|low|many)\\b|why (?:is|are|was|were) (?:it|that|the (?:super ?fat|lye|alkali|water|naoh|koh|range|number|figure|answer|amount))\\b|how (?:sure|certain|accurate|exact|reliable|confident|precise|safe a guess)\\b|how did you (?:get|calculate|work|arrive|come|find)\\b|(?:show|see|give)(?: me)?(?: the| your)? (?:working|workings|work|maths?|calculations?|formula|steps|reckoning|sums)\\b|where (?:does|do|did) (?:that|this|it|the|those|these|you)\\b[^\\n]{0,40}\\b(?:from|come)\\b|where'?s (?:that|this|it|the \\w+) from\\b|what(?:'s| is) (?:that|this|it|the \\w+) based on\\b|(?:what(?:'s| is) (?:the|your) )?sources?\\W*$|what makes (?:it|that) (?:unsure|uncertain))`,
+      'i',
+    ),
+  ],
+];
+
+/** Longer texts are posts. */
+const longest = 160;
+
+/** The command that a text of a few words asks for; null where it is none of these. */
+export function nextStep(text: string): string | null {
+  const [first = ''] = text.trim().split('\n');
+  const short = text.length <= longest;
+  for (const [command, pattern] of steps) {
+    if ((short || command === 'scale') && pattern.test(short ? text : first)) return command;
+  }
+  return null;
+}
+
+/** A size without a word for scaling, where a recipe went before: "12 bars of 100 g", "my 10 x 3 x 3 inch mould". */
+export function isSize(text: string, kind: string): boolean {
+  if (text.length > longest || /\b(how|what|why|when|convert|lye|superfat|water)\b/i.test(text)) return false;
+  const starts = new RegExp(
+    `${lead}(?:but |what (?:about|if) )?(?:to|for|into|in|my|a|the|make|fill|i|i'?ve|we|with|enough|only|\\d|use up|twelve|ten|six|eight)\\b`,
+    'i',
+  ).test(text);
+  if (!starts) return false;
+  if (kind === 'at-hand') return /\b(have|got|left|use up)\b/i.test(text);
+  if (kind === 'weight') return new RegExp(`${lead}(?:to|into) `, 'i').test(text);
+  return kind !== 'factor';
+}
+
+export const isThanks = (text: string): boolean =>
+  /^\W*(?:(?:ok|okay|great|perfect|wonderful|lovely|brilliant|super|cool|nice|good|got it|thanks?|thank you|thank u|thx|ty|cheers|ta|danke|merci|gracias|grazie|bye|many|so much|very much|a lot|lots|that helps|helpful|much appreciated|appreciated|you|all|for (?:that|your help|the help))\W*)+$/i.test(
+    text,
+  );
+
+export const welcome: Answer = {
+  command: 'help',
+  title: 'You’re welcome',
+  lead: 'You’re welcome. Happy soaping.',
+  body: [],
+  details: [],
+  assumptions: [],
+  warnings: [],
+  caution: [],
+  actions: [],
+  result: {},
+};

@@ -1,0 +1,103 @@
+/** What is remembered of a conversation: of one person in one place, for a while, and of few enough people. */
+import type { Answer } from '../../answer/types.ts';
+import type { Taken } from '../../commands/define.ts';
+import type { Kept, Step } from '../../commands/kept.ts';
+import type { Doubt } from '../../reading/reading.ts';
+import type { Settled } from '../../reading/settle.ts';
+
+/** A conversation is forgotten when nothing was said in it for so long (ms). */
+export const restsFor = 30 * 60_000;
+
+/** Conversations that are remembered at a time, over all people. */
+const mostHeld = 500;
+
+/** A request that can be repeated with something changed. */
+export interface Remembered {
+  readonly command: string;
+  readonly text: string;
+  readonly options: Taken['options'];
+  /** Milliseconds since 1970. */
+  readonly at: number;
+}
+
+export interface RecipeTurn extends Remembered {
+  readonly kept: Kept;
+}
+
+/** A question back that waits for its answer. */
+export interface Pending extends Remembered {
+  readonly settled: Settled | null;
+  readonly doubts: readonly Doubt[];
+  readonly complete: ((answer: string) => Taken | null) | null;
+  /** The question is about a correction of the last recipe, not about a request of its own. */
+  readonly corrects: boolean;
+}
+
+export interface Session {
+  readonly recipe: RecipeTurn | null;
+  /** The recipe that the last scaling started from. */
+  readonly base: RecipeTurn | null;
+  /** The last question whose answer is no recipe. */
+  readonly figure: (Remembered & { readonly answered: boolean }) | null;
+  readonly newest: 'recipe' | 'figure';
+  readonly pending: Pending | null;
+  readonly shown: Answer | null;
+  readonly working: (() => readonly Step[]) | null;
+  readonly workingAt: number;
+  /** The last request, for a report. */
+  readonly said: (Remembered & { readonly id: string; readonly kept: Kept | null }) | null;
+}
+
+export const fresh: Session = {
+  recipe: null,
+  base: null,
+  figure: null,
+  newest: 'recipe',
+  pending: null,
+  shown: null,
+  working: null,
+  workingAt: 0,
+  said: null,
+};
+
+export interface Who {
+  readonly platform: string;
+  readonly place: string;
+  readonly person: string;
+}
+
+export interface Sessions {
+  readonly of: (who: Who, now: number) => Session;
+  readonly keep: (who: Who, session: Session, now: number) => void;
+  readonly forget: (who: Who) => void;
+  /** How many are held, for tests of the bound. */
+  readonly size: () => number;
+}
+
+export function makeSessions(rest: number = restsFor, most: number = mostHeld): Sessions {
+  // A map keeps the order of entry, and each turn enters its conversation anew: the eldest stands first.
+  const held = new Map<string, { readonly session: Session; readonly at: number }>();
+  const keyOf = ({ platform, place, person }: Who): string => JSON.stringify([platform, place, person]);
+  const sweep = (now: number): void => {
+    for (const [key, { at }] of held) {
+      if (now - at < rest && held.size <= most) return;
+      held.delete(key);
+    }
+  };
+  return {
+    of: (who, now) => {
+      sweep(now);
+      return held.get(keyOf(who))?.session ?? fresh;
+    },
+    keep: (who, session, now) => {
+      const key = keyOf(who);
+      held.delete(key);
+      held.set(key, { session, at: now });
+      sweep(now);
+    },
+    forget: (who) => {
+      held.delete(keyOf(who));
+    },
+    size: () => held.size,
+  };
+}

@@ -1,0 +1,174 @@
+import type { Block } from '../answer/types.ts';
+import { beforeMixing, untilClear } from './cautions.ts';
+import { check } from './check.ts';
+import { type Context, defineCommand, type Refusal } from './define.ts';
+import type { Step } from './kept.ts';
+import { lye } from './lye.ts';
+import { capital } from './phrases.ts';
+
+export const explain = defineCommand({
+  id: 'explain',
+  summary: 'Where a figure of my last answer comes from, and how sure it is.',
+  risk: 'caustic',
+  options: {},
+  examples: [
+    { say: 'explain the superfat of 500 g lard, 66 g NaOH, 150 g water', about: 'a figure of a recipe' },
+    { say: 'explain how sure is it: 500 g lard, 66 g NaOH, 150 g water', about: 'what makes it unsure' },
+  ],
+  run: ({ text }, context) => {
+    const found = workingFor(text, context);
+    if (!found.ok) return found;
+    const { steps, question } = found;
+    const [main] = steps;
+    if (!main) return { ok: false, fault: ofWhat([]) };
+    const chosen = choose(question, steps);
+    if (!chosen) return { ok: false, fault: ofWhat(steps) };
+    const chain = chainOf(chosen, steps);
+    return {
+      ok: true,
+      value: {
+        title: 'The working',
+        lead: `${capital(chosen.name)}: ${chosen.shown}.`,
+        body: bodyOf(chosen, chain),
+        details: [{ kind: 'list', title: 'The whole reckoning', items: steps.map(lineOf) }],
+        assumptions: [],
+        warnings: [],
+        caution: beforeMixing,
+        actions: [{ label: 'the whole reckoning', request: 'details' }],
+        result: {
+          steps: [...chain, chosen].map(({ formula, inputs, value, unit, source }) => ({
+            formula,
+            inputs,
+            value,
+            unit,
+            source,
+          })),
+        },
+      },
+    };
+  },
+});
+
+type Found =
+  | { readonly ok: true; readonly steps: readonly Step[]; readonly question: string }
+  | { readonly ok: false; readonly fault: Refusal<'caustic'> };
+
+/** The reckoning of a recipe in the text, or that of the last answer. */
+function workingFor(text: string, context: Context): Found {
+  const { fats, alkali } = context.read(text);
+  if (fats.length === 0 || (alkali.length === 0 && fats.length < 2))
+    return { ok: true, steps: context.last.working, question: text };
+  const ran = (alkali.length > 0 ? check : lye).run({ text, options: {} }, context);
+  if (!ran.ok) return { ok: false, fault: ran.fault as Refusal<'caustic'> };
+  // The question stands in words, the recipe in figures.
+  return { ok: true, steps: ran.value.working?.() ?? [], question: text.split(/[:\n]|\d/)[0] ?? '' };
+}
+
+function ofWhat(steps: readonly Step[]): Refusal<'caustic'> {
+  const names = steps.slice(0, 4).map(({ name }) => name);
+  return {
+    code: 'unclear',
+    message:
+      steps.length > 0
+        ? 'Which figure? I find none like that in my last answer.'
+        : 'Which figure? I have no answer of yours to explain.',
+    hint:
+      steps.length > 0
+        ? 'Name it, or write the figure as I wrote it.'
+        : 'Ask me something first, or put the recipe behind the word.',
+    candidates: names.map((name) => `explain ${name}`),
+    caution: untilClear,
+  };
+}
+
+const folded = (text: string): string =>
+  ` ${text
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}%.]+/gu, ' ')
+    .trim()} `;
+
+/** The figures of a text, as written and as numbers. */
+const figuresIn = (text: string): readonly { readonly value: number; readonly places: number }[] =>
+  [...text.matchAll(/\d+(?:[.,]\d+)?/g)].map(([figure]) => ({
+    value: Number(figure.replace(',', '.')),
+    places: /[.,](\d+)$/.exec(figure)?.[1]?.length ?? 0,
+  }));
+
+/** Whether the step finds, or shows, this figure to the digits that were typed. */
+function shows(step: Step, value: number, places: number): boolean {
+  const meets = (one: number): boolean => Math.abs(one - value) <= 0.5 * 10 ** -places + 1e-9;
+  if (meets(step.value) || Math.floor(step.value * 10 ** places) / 10 ** places === value) return true;
+  const shown = step.shown.replace(/(\d)\u202f(?=\d)/g, '$1');
+  return figuresIn(shown).some((one) => one.value === value);
+}
+
+/** The longest words of the text that ask for this step, in letters. */
+function askedBy(text: string, step: Step): number {
+  return Math.max(
+    0,
+    ...[step.name, ...step.asked]
+      .map(folded)
+      .filter((words) => text.includes(words))
+      .map((words) => words.length),
+  );
+}
+
+/** What is asked for: by its figure, by its words, or the main one where nothing is named. Null for a figure that is not there. */
+export function choose(text: string, steps: readonly Step[]): Step | null {
+  const words = folded(text);
+  const figures = figuresIn(text);
+  const byWords = (among: readonly Step[]): Step | null => {
+    const ranked = among.map((step) => ({ step, length: askedBy(words, step) })).sort((a, b) => b.length - a.length);
+    return ranked[0] && ranked[0].length > 0 ? ranked[0].step : null;
+  };
+  const [figure] = figures;
+  const whole = steps.find(
+    (step) =>
+      askedBy(words, step) > 0 && folded(step.name).trim() === folded(text.replace(/^\W*explain\b/i, '')).trim(),
+  );
+  if (whole) return whole;
+  if (figure) {
+    const showing = figures.length === 1 ? steps.filter((step) => shows(step, figure.value, figure.places)) : [];
+    return (
+      byWords(showing) ??
+      showing.find((step) => Math.abs(step.value - figure.value) <= 0.5 * 10 ** -figure.places) ??
+      showing[0] ??
+      null
+    );
+  }
+  return byWords(steps) ?? steps[0] ?? null;
+}
+
+/** The steps that a step builds on, in the order of reckoning. */
+function chainOf(step: Step, steps: readonly Step[]): readonly Step[] {
+  const seen = new Set<Step>();
+  const visit = (one: Step): void => {
+    for (const name of one.from ?? []) {
+      const before = steps.find((other) => other.name === name);
+      if (before && before !== step && !seen.has(before)) {
+        visit(before);
+        seen.add(before);
+      }
+    }
+  };
+  visit(step);
+  return [...seen];
+}
+
+const lineOf = ({ name, shown }: Step): string => `${capital(name)}: ${shown}`;
+
+/** A reckoning of many fats is long: its first lines, the rest behind details. */
+const mostLines = 5;
+
+function bodyOf(chosen: Step, chain: readonly Step[]): Block[] {
+  const text = (line: string): Block => ({ kind: 'text', text: line });
+  const direct = chain.filter(({ name }) => chosen.from?.includes(name));
+  const shown = chain.length <= mostLines ? chain : direct;
+  return [
+    text(`Formula: ${chosen.formula}.`),
+    ...(shown.length > 0 ? [{ kind: 'list' as const, title: 'From', items: shown.map(lineOf) }] : []),
+    ...(chosen.sure ? [text(chosen.sure)] : []),
+    ...(chosen.range ? [text(chosen.range)] : []),
+    text(`Source: ${chosen.source.replace(/\.$/, '')}.`),
+  ];
+}

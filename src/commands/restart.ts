@@ -1,0 +1,24 @@
+import { defineCommand } from './define.ts';
+
+export const restart = defineCommand({
+  id: 'restart',
+  summary: 'Start over: I forget your last recipe.',
+  risk: 'plain',
+  options: {},
+  forgets: true,
+  examples: [{ say: 'restart', about: 'forget what was said before; "start over" does the same' }],
+  run: () => ({
+    ok: true,
+    value: {
+      title: 'Start over',
+      lead: 'Forgotten. Paste a recipe, or ask.',
+      body: [],
+      details: [],
+      assumptions: [],
+      warnings: [],
+      caution: [],
+      actions: [],
+      result: {},
+    },
+  }),
+});

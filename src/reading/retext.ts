@@ -1,0 +1,144 @@
+/**
+ * A question asked again with something else in it: "and at 33 %?", "no, castor", "and in oz?". The new words take the
+ * place of those of their own kind in the old text; where it is not plain which, nothing is done.
+ */
+import { bind } from './bind.ts';
+import { type Cut, itemize, type Reader } from './itemize.ts';
+import type { Item } from './items.ts';
+import type { Meaning } from './lexicon.ts';
+import { pick, relatives } from './pick.ts';
+import type { Dim, Quantity } from './quantities.ts';
+import type { Token } from './tokens.ts';
+
+type Thing = Extract<Item, { kind: 'thing' }>;
+
+/** A stretch of the cut text. */
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+interface Edit extends Span {
+  readonly text: string;
+}
+
+const another = /\b(how (?:much|many|long|hot)|when|why|which|explain|summary|scale|double|halve)\b/i;
+
+const spanOf = ({ prims }: Cut, from: number, to: number): Span => {
+  const [first, last] = [prims[from], prims[to - 1]];
+  return { from: first?.at ?? 0, to: (last?.at ?? 0) + (last?.raw.length ?? 0) };
+};
+
+/** Tokens span prims, items span tokens. */
+const ofToken = (cut: Cut, token: Token): Span => spanOf(cut, token.from, token.to);
+const ofThing = (cut: Cut, { from, to }: Thing): Span =>
+  spanOf(cut, cut.tokens[from]?.from ?? 0, cut.tokens[to - 1]?.to ?? 0);
+
+const textOf = ({ text }: Cut, { from, to }: Span): string => text.slice(from, to);
+
+const quantities = (cut: Cut): readonly (Token & { readonly t: 'quantity' })[] =>
+  cut.tokens.filter((token): token is Token & { readonly t: 'quantity' } => token.t === 'quantity');
+
+const substance = ({ kind }: Meaning): boolean => kind !== 'role' && kind !== 'unknown';
+
+const things = ({ items }: Cut): readonly Thing[] => items.filter((item): item is Thing => item.kind === 'thing');
+
+/** Unit words that belong to no figure. */
+export function looseUnits(cut: Cut, reader: Reader): readonly Token[] {
+  return cut.tokens.filter((token) => {
+    if (token.t !== 'word') return false;
+    const id = reader.lexicon.units.next?.get(token.text)?.hit;
+    return id !== undefined && id !== null && !/^(in|a|an|as|to|m|s|h|t|d)$/.test(token.text);
+  });
+}
+
+const wetOrDry: readonly Dim[] = ['mass', 'volume'];
+const alike = (a: Dim, b: Dim): boolean => a === b || (wetOrDry.includes(a) && wetOrDry.includes(b));
+
+/** The figure of the old question that a new one takes the place of. */
+function placeOf(old: Cut, next: Quantity, beside: Meaning | null): (Token & { readonly t: 'quantity' }) | null {
+  const all = quantities(old);
+  if (beside) {
+    const bound = bind(old.items, old.tokens).best.groups.find(({ things: list }) =>
+      list.some((k) => {
+        const item = old.items[k];
+        return item?.kind === 'thing' && item.named.meaning.kind === beside.kind && item.named.meaning.id === beside.id;
+      }),
+    );
+    const own = bound?.amounts
+      .map((k) => old.items[k])
+      .find((item) => item?.kind === 'amount' && (next.dim === 'bare' || alike(item.quantity.dim, next.dim)));
+    const token = own ? old.tokens[own.from] : undefined;
+    if (token?.t === 'quantity') return token;
+  }
+  const fitting = next.dim === 'bare' ? all : all.filter(({ quantity }) => alike(quantity.dim, next.dim));
+  const [only] = fitting;
+  return fitting.length === 1 && only ? only : null;
+}
+
+/** What a name that says less than the whole means beside what the question was about: "monohydrate", "pomace". */
+function nameFor(reader: Reader, thing: Thing, before: Thing | undefined, text: string): string | null {
+  const { meaning, text: said } = thing.named;
+  if (meaning.kind !== 'unknown') return text;
+  if (!before) return null;
+  const { catalogue } = reader;
+  const id = pick(said, relatives(before.named.meaning.id, catalogue), catalogue);
+  if (id === null) return null;
+  const item =
+    catalogue.fats.get(id) ?? catalogue.acids.get(id) ?? catalogue.liquids.get(id) ?? catalogue.additives.get(id);
+  return item?.names[0] ?? null;
+}
+
+/** The old question with the new words in it; null where the text is no such change. `open`: it was not answered yet. */
+export function retext(reader: Reader, question: string, follow: string, open: boolean): string | null {
+  if (follow.length > 80 || another.test(follow)) return null;
+  const [old, next] = [itemize(reader, question), itemize(reader, follow)];
+  const named = things(next).filter(({ named: { meaning } }) => substance(meaning) || meaning.kind === 'unknown');
+  const figures = quantities(next);
+  const strange = next.tokens.some((token) => token.t === 'aside');
+  if (strange || named.length > 1 || figures.length > 1) return null;
+  const [thing] = named;
+  const [figure] = figures;
+  const unit = figure ? null : (looseUnits(next, reader)[0] ?? null);
+  if (!thing && !figure && !unit) return null;
+  const edits: Edit[] = [];
+  const oldThings = things(old).filter(({ named: { meaning } }) => substance(meaning));
+
+  if (thing) {
+    const written = textOf(next, ofThing(next, thing));
+    const kin = oldThings.filter((one) =>
+      thing.named.meaning.kind === 'unknown'
+        ? nameFor(reader, thing, one, written) !== null
+        : one.named.meaning.kind === thing.named.meaning.kind,
+    );
+    const before = oldThings.length === 1 ? oldThings[0] : kin.length === 1 ? kin[0] : undefined;
+    const same = before?.named.meaning.id === thing.named.meaning.id;
+    const name = nameFor(reader, thing, before, written);
+    if (name === null) return null;
+    if (before && !same) edits.push({ ...ofThing(old, before), text: name });
+    else if (!before && oldThings.length > 0) return null;
+    else if (!before) {
+      const amount = quantities(old).find(({ quantity }) => wetOrDry.includes(quantity.dim));
+      if (!amount || !open) return null;
+      const at = ofToken(old, amount).to;
+      edits.push({ from: at, to: at, text: ` ${name}` });
+    } else if (!figure) return null;
+  }
+  if (figure) {
+    const { quantity } = figure;
+    const place = placeOf(old, quantity, thing?.named.meaning ?? null);
+    if (!place) return null;
+    const written = textOf(next, ofToken(next, figure));
+    const symbol = place.quantity.unit?.symbol ?? (place.quantity.dim === 'percent' ? '%' : '');
+    edits.push({ ...ofToken(old, place), text: quantity.dim === 'bare' ? `${written} ${symbol}`.trim() : written });
+  }
+  if (unit) {
+    const before = looseUnits(old, reader).at(-1);
+    const word = textOf(next, ofToken(next, unit));
+    if (before) edits.push({ ...ofToken(old, before), text: word });
+    else edits.push({ from: old.text.length, to: old.text.length, text: ` in ${word}` });
+  }
+  return edits
+    .sort((a, b) => b.from - a.from)
+    .reduce((text, { from, to, text: put }) => text.slice(0, from) + put + text.slice(to), old.text);
+}
