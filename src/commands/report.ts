@@ -16,18 +16,11 @@ export const report = defineCommand({
   ],
   run: ({ text }, { last, catalogue }) => {
     const { said } = last;
-    if (!said) {
+    if (!said)
       return {
-        ok: false,
-        fault: {
-          code: 'unclear',
-          message: 'Which answer is wrong? I have none of yours in mind.',
-          hint: 'Ask again, and then say "that’s wrong".',
-          candidates: [],
-          caution: [],
-        },
+        ok: true,
+        value: { ...empty, lead: 'I have no answer of yours in mind. Ask again, then say "that’s wrong".' },
       };
-    }
     const withWords = /\bwith my words\b/i.test(text);
     const reading = said.kept ? readingWords(said.kept) : null;
     const lines = [
@@ -38,13 +31,9 @@ export const report = defineCommand({
     return {
       ok: true,
       value: {
-        title: 'Report',
+        ...empty,
         lead: 'I may have read it wrong. Say what is different, for example "the coconut was 250 g", or pass this on to the host:',
         body: lines.map((line): Block => ({ kind: 'text', text: line })),
-        details: [],
-        assumptions: [],
-        warnings: [],
-        caution: [],
         actions: withWords ? [] : [{ label: 'add my words', request: 'report with my words' }],
         result: {
           request: said.id,
@@ -58,6 +47,17 @@ export const report = defineCommand({
     };
   },
 });
+
+const empty = {
+  title: 'Report',
+  body: [],
+  details: [],
+  assumptions: [],
+  warnings: [],
+  caution: [],
+  actions: [],
+  result: {},
+} as const;
 
 /** What was read, by ids and grams: nothing that a person wrote. */
 function readingWords({ recipe, superfat }: Kept): string {
