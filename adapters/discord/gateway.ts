@@ -124,6 +124,7 @@ async function connection(options: GatewayOptions, onReady: () => void): Promise
       connected();
       resolve(found);
     };
+    away();
     if (stop.aborted) finish({ kind: 'stopped' });
     stop.addEventListener('abort', () => finish({ kind: 'stopped' }), { once: true });
     client.on(Events.Error, (error) => log({ level: 'warn', event: 'gateway-error', error }));
@@ -147,7 +148,8 @@ async function connection(options: GatewayOptions, onReady: () => void): Promise
 
   const found = await end;
   await Promise.race([Promise.allSettled(busy), pause(10_000 * pace, undefined, { ref: false })]);
-  await client.destroy().catch(() => {});
+  // The library waits for a farewell that may never come, when two closes cross.
+  await Promise.race([client.destroy().catch(() => {}), pause(1000, undefined, { ref: false })]);
   return found;
 }
 

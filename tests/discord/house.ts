@@ -31,7 +31,6 @@ export interface HouseOptions extends Partial<Options> {
 export async function openHouse(options: HouseOptions = {}, waits = true): Promise<House> {
   const { bot = createBot(), directMessages = false, pace = 1, patience, has = token, ...more } = options;
   const discord = options.discord ?? (await createStandIn({ token, applicationId, pace, ...more }));
-  const before = new Set(discord.connections());
   const stop = new AbortController();
   const notes: Note[] = [];
   const ended = runGateway({
@@ -41,10 +40,13 @@ export async function openHouse(options: HouseOptions = {}, waits = true): Promi
     pace,
     ...(patience === undefined ? {} : { patience }),
     desk: createDesk({ bot, declarations, download: downloader(discord.host) }),
-    log: (note) => notes.push(note),
+    log: (note) => {
+      notes.push(note);
+      discord.stir();
+    },
     stop: stop.signal,
   });
-  if (waits) await discord.until(() => discord.connections().some((one) => !before.has(one)), 'the bot');
+  if (waits) await discord.until(() => notes.some(({ event }) => event === 'gateway-ready'), 'the bot');
   const stopNow = async (): Promise<number> => {
     stop.abort();
     return ended;

@@ -66,6 +66,8 @@ export interface StandIn {
   readonly messageOf: (interaction: Json) => Json;
   /** Waits until something holds, looked at whenever something happens. */
   readonly until: <T>(look: () => T | undefined | false, why: string) => Promise<T>;
+  /** Lets those who wait look again. */
+  readonly stir: () => void;
   readonly connections: () => readonly Connection[];
   readonly commands: (route?: string) => readonly Json[];
   readonly close: () => Promise<void>;
@@ -350,6 +352,7 @@ export async function createStandIn(options: Options): Promise<StandIn> {
     let deaf = false;
     send({ op: 10, d: { heartbeat_interval: heartbeat } });
     const connected = (identified: Json, resumed: boolean): void => {
+      for (const one of connections) if (one.socket === socket) one.live = false;
       connections.push({
         identified,
         resumed,
@@ -454,6 +457,7 @@ export async function createStandIn(options: Options): Promise<StandIn> {
     },
     messageOf: ({ token: of }) => open.get(of)?.message,
     until,
+    stir,
     connections: () => connections.filter(({ live }) => live),
     commands: (path = `/applications/${applicationId}/commands`) => lists.get(path) ?? [],
     close: async () => {
