@@ -154,7 +154,7 @@ export function assemble(source: Source): RecipeReading {
     liquids: liquids.reduce((sum, one) => sum + one.grams, 0) + acids.reduce((sum, one) => sum + one.grams, 0),
     others: others.reduce((sum, one) => sum + (one.grams ?? 0), 0),
   };
-  crossShares(assembly, rows, sums.fats + sums.after + sums.alkali + sums.water + sums.liquids);
+  crossShares(assembly, rows, sums.fats + sums.after + sums.alkali + sums.water + sums.liquids, roles);
   const byShare = rows.some(
     (row) =>
       row.named.meaning.kind === 'fat' && row.grams !== null && (row.amount === null || row.amount.dim === 'parts'),

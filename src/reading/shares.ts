@@ -61,15 +61,39 @@ export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Ro
   return grams;
 }
 
+/** A share that is more than this is no superfat that anybody means. */
+const mostSuperfat = 0.25;
+
+/** "500 g olive, 200 g coconut, 5 %": the only share, behind the last of the fats, is the superfat. */
+function looseSuperfat(assembly: Assembly, rows: readonly Row[], { share, token }: Row, roles: Roles): boolean {
+  const fats = rows.filter((row) => row.named.meaning.kind === 'fat' && (row.amount || row.share));
+  const isLast = fats.every((row) => row.token <= token) && fats.filter((row) => row.share).length === 1;
+  const [at] = share?.numbers ?? [];
+  const before = at === undefined ? undefined : assembly.source.prims[at - 1]?.text;
+  if (
+    !share ||
+    !isLast ||
+    before === '(' ||
+    share.upTo !== null ||
+    share.value > mostSuperfat ||
+    roles.superfat !== null
+  )
+    return false;
+  roles.superfat = share.value;
+  assembly.assume('shares', `I took "${share.text}" as the superfat.`);
+  assembly.fate(share, 'used', 'superfat');
+  return true;
+}
+
 /** Shares beside weights must agree with them, of the fats or of the whole. */
-export function crossShares(assembly: Assembly, rows: readonly Row[], all: number): void {
+export function crossShares(assembly: Assembly, rows: readonly Row[], all: number, roles: Roles): void {
   const both = rows.filter((row) => row.named.meaning.kind === 'fat' && row.share && row.amount && row.grams !== null);
   if (both.length === 0) return;
   const fats = rows.filter((row) => row.named.meaning.kind === 'fat').reduce((sum, row) => sum + (row.grams ?? 0), 0);
   const off = (base: number): Row | undefined =>
     both.find((row) => Math.abs((row.share?.value ?? 0) - (row.grams ?? 0) / base) > 0.0151);
   const bad = off(fats);
-  if (bad && off(all))
+  if (bad && off(all) && !looseSuperfat(assembly, rows, bad, roles))
     assembly.doubts.push({
       id: 'shares-disagree',
       of: label(assembly, bad.named.meaning),
