@@ -5,7 +5,7 @@ import { baseOf, type Measure } from '../reading/question-facts.ts';
 import { number, percent, type Style } from '../units/print.ts';
 import { beforeMixing, caution, untilClear } from './cautions.ts';
 import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
-import { alkaliAssumption, alkaliOf, asked, oneStep, recipeInstead } from './everyday.ts';
+import { alkaliAssumption, alkaliOf, asked, elsewhere, oneStep } from './everyday.ts';
 import { answerUnit, figureResult, gram, share, weight } from './figures.ts';
 import { alkaliName, inSentence } from './phrases.ts';
 import { refused } from './refusals.ts';
@@ -21,7 +21,7 @@ export const acid = defineCommand({
     { say: 'acid: how much extra NaOH for 21 g citric acid', about: 'what an acid eats, on top of the fats' },
     { say: 'acid: how much extra lye for 200 g of 5 % vinegar', about: 'an acid in water' },
   ],
-  instead: recipeInstead,
+  instead: elsewhere('acid'),
   run: ({ text }, context) => {
     const question = asked(text, 'acid', context);
     const outcome: Outcome = question ? answered(question, context) : needs('Extra alkali for which acid?', example);

@@ -6,7 +6,7 @@ import { beforeMixing } from './cautions.ts';
 import { cannotConvert, noDensity, type Problem } from './convert-refusals.ts';
 import { type Context, defineCommand, type Said } from './define.ts';
 import { type Density, densityOf } from './density.ts';
-import { asked } from './everyday.ts';
+import { asked, elsewhere } from './everyday.ts';
 import { figureResult, inUnit, span, symbolOf } from './figures.ts';
 
 type Outcome = Said<'plain'> | ReturnType<typeof cannotConvert>;
@@ -22,6 +22,7 @@ export const convert = defineCommand({
     { say: 'convert 500 ml to cups', about: 'which cup is said, and the other' },
     { say: 'convert 110 F to C', about: 'temperatures' },
   ],
+  instead: elsewhere('convert'),
   run: ({ text }, context) => {
     const question = asked(text, 'convert', context);
     const outcome: Outcome = question ? answered(question, text, context) : cannotConvert({ is: 'nothing' }, context);

@@ -40,12 +40,19 @@ export const alkaliOf = (id: AlkaliId | 'unsaid'): AlkaliId => (id === 'unsaid' 
 export const alkaliAssumption = (id: AlkaliId | 'unsaid'): readonly string[] =>
   id === 'unsaid' ? [`I took "lye" as ${alkaliName.naoh}.`] : [];
 
-/** A whole recipe behind the word of an everyday command is a recipe all the same. */
-export function recipeInstead(text: string, { read }: Context): string | null {
-  const { fats, alkali } = read(text);
-  if (fats.length === 0) return null;
-  return alkali.length > 0 ? 'check' : null;
-}
+/**
+ * Behind the word of an everyday command may stand another question ("convert 140 g NaOH to KOH") or a whole recipe
+ * ("fat 500 g lard, alkali 70 g NaOH"): the command that is meant.
+ */
+export const elsewhere =
+  (own: Asking | 'lye') =>
+  (text: string, context: Context): string | null => {
+    const question = questionOf(`${own} ${text}`, null, context);
+    if (question) return question.kind === own || question.kind === 'lye' ? null : question.kind;
+    if (own === 'lye') return null;
+    const { fats, alkali } = context.read(text);
+    return fats.length > 0 && alkali.length > 0 ? 'check' : null;
+  };
 
 /** The working of an answer that is one figure. */
 export const oneStep = (

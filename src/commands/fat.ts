@@ -6,7 +6,7 @@ import type { Thing } from '../reading/question-facts.ts';
 import type { FatQuestion, Property } from '../reading/question-fat.ts';
 import { number, type Style, temperature } from '../units/print.ts';
 import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
-import { asked, recipeInstead } from './everyday.ts';
+import { asked, elsewhere } from './everyday.ts';
 import { listed as listOf } from './fat-lists.ts';
 import { gradeWord, groupLine, groupsOf, inABar, rangeText, relatives, sourceOf } from './fat-words.ts';
 import { share } from './figures.ts';
@@ -26,7 +26,7 @@ export const fat = defineCommand({
     { say: 'fat: which fats are from memory?', about: 'values that nobody has read in a source yet' },
     { say: 'fat: fats under SV 150', about: 'fats within a limit' },
   ],
-  instead: recipeInstead,
+  instead: elsewhere('fat'),
   run: ({ text }, context) => {
     const question = asked(text, 'fat', context);
     const outcome: Outcome = question ? answered(question, context) : which();

@@ -12,6 +12,7 @@ import { beforeMixing, thinCaution, untilClear } from './cautions.ts';
 import { styleFor } from './check.ts';
 import { defineCommand, type Refusal } from './define.ts';
 import { detailsOf } from './details.ts';
+import { elsewhere } from './everyday.ts';
 import type { OptionTable, Values } from './options.ts';
 import { alkaliAmounts, alkaliName, chance, inSentence, listed } from './phrases.ts';
 import { mostPressing, superfatRefusal, whichRecipe } from './questions.ts';
@@ -99,7 +100,8 @@ export const lye = defineCommand({
     return isWeighed && part.doubts.length > 0 && whole.doubts.length <= part.doubts.length;
   },
   // A whole recipe after the word: the amount is there, and wants judging.
-  instead: (text, { read }) => (read(text).alkali.length > 0 ? 'check' : null),
+  instead: (text, context) =>
+    elsewhere('lye')(text, context) ?? (context.read(text).alkali.length > 0 ? 'check' : null),
   run: ({ text, options: given }, context) => {
     const { catalogue, read } = context;
     const reading = read(text);

@@ -4,7 +4,7 @@ import { concentrationOf, ratioOf } from '../engine/water.ts';
 import type { StrengthQuestion } from '../reading/question-strength.ts';
 import { number } from '../units/print.ts';
 import { defineCommand, type Refusal } from './define.ts';
-import { asked, recipeInstead } from './everyday.ts';
+import { asked, elsewhere } from './everyday.ts';
 import { share } from './figures.ts';
 import {
   badStrength,
@@ -31,7 +31,7 @@ export const strength = defineCommand({
     { say: 'strength: how much 50 % stock do I weigh for 128 g NaOH', about: 'a stock solution' },
     { say: 'strength: how much water thins 500 g of 50 % lye solution to 33 %', about: 'thinning' },
   ],
-  instead: recipeInstead,
+  instead: elsewhere('strength'),
   run: ({ text }, context) => {
     const question = asked(text, 'strength', context);
     const outcome: Outcome = question

@@ -6,7 +6,7 @@ import { number, type Style } from '../units/print.ts';
 import { purityFor } from './acid.ts';
 import { beforeMixing, untilClear } from './cautions.ts';
 import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
-import { alkaliAssumption, alkaliOf, asked, oneStep, recipeInstead } from './everyday.ts';
+import { alkaliAssumption, alkaliOf, asked, elsewhere, oneStep } from './everyday.ts';
 import { answerUnit, figureResult, share, weight } from './figures.ts';
 import { alkaliName } from './phrases.ts';
 
@@ -21,7 +21,7 @@ export const worth = defineCommand({
     { say: 'worth: how much NaOH is 100 g of 90 % KOH worth', about: 'the same work done by the other alkali' },
     { say: 'worth: how much 97 % NaOH for 140 g pure NaOH', about: 'another purity' },
   ],
-  instead: recipeInstead,
+  instead: elsewhere('worth'),
   run: ({ text }, context) => {
     const question = asked(text, 'worth', context);
     const outcome: Outcome = question

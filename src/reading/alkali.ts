@@ -98,18 +98,17 @@ export function readAlkali(
     }
     alkali.push({ id, grams, purity, stock: false, row });
   }
+  const pair = splitOf(shareRows);
+  if (pair) split = pair.shares;
   for (const row of shareRows) {
     const { meaning } = row.named;
+    if (pair?.rows.includes(row)) continue;
     const value = row.share?.value ?? 0;
     if (value >= 0.7 && value <= 1.0051 && shareRows.filter((other) => (other.share?.value ?? 0) >= 0.7).length === 1)
       roles.purity ??= asPurity(row.share as Quantity);
     else if (value <= 0.55 && shareRows.filter((other) => (other.share?.value ?? 1) <= 0.55).length === 1)
       roles.concentration ??= value;
     if (meaning.kind === 'alkali' || meaning.kind === 'stock') if (meaning.id !== 'unsaid') mentioned.add(meaning.id);
-  }
-  if (shareRows.length === 2) {
-    const share = (id: AlkaliId): number => shareRows.find((row) => row.named.meaning.id === id)?.share?.value ?? 0;
-    if (Math.abs(share('naoh') + share('koh') - 1) < 0.011) split = [share('naoh'), share('koh')];
   }
   // one alkali with two amounts
   const out: { id: AlkaliId; grams: number; purity: Purity | null; stock: boolean }[] = [];
@@ -142,4 +141,15 @@ export function readAlkali(
     });
   }
   return { alkali: out, stockWater, named: [...mentioned], split };
+}
+
+/** "60 % KOH, 40 % NaOH": two shares that make the whole, beside which a purity may stand. */
+function splitOf(rows: readonly Row[]): { readonly rows: readonly Row[]; readonly shares: [number, number] } | null {
+  const of = (id: AlkaliId): readonly Row[] => rows.filter((row) => row.named.meaning.id === id);
+  for (const naoh of of('naoh'))
+    for (const koh of of('koh')) {
+      const shares: [number, number] = [naoh.share?.value ?? 0, koh.share?.value ?? 0];
+      if (Math.abs(shares[0] + shares[1] - 1) < 0.011) return { rows: [naoh, koh], shares };
+    }
+  return null;
 }

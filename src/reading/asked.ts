@@ -38,6 +38,7 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): It
   const marked = items.map((item): Item => {
     if (!isThing(item) || !canBeAsked(item)) return item;
     const { meaning } = item.named;
+    if (isHeading(items, item)) return { ...item, named: { ...item.named, meaning: { kind: 'role', id: 'heading' } } };
     if (!isAsked(tokens, item)) {
       if (wordAt(tokens[item.to]) === 'for' && item.from <= 1) asks = true;
       return item;
@@ -48,6 +49,22 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): It
       : item;
   });
   return splitApart(asks ? superfatLast(marked, tokens) : marked, tokens);
+}
+
+/** "dual lye 60 % KOH, 40 % NaOH": the word for both is the heading of what follows. */
+function isHeading(items: readonly Item[], item: Thing): boolean {
+  const [share, kind] = items.slice(items.indexOf(item) + 1);
+  return (
+    item.named.meaning.id === 'unsaid' &&
+    isAmount(share) &&
+    share.quantity.dim === 'percent' &&
+    share.from - item.to <= 1 &&
+    isThing(kind) &&
+    kind.named.meaning.kind === 'alkali' &&
+    kind.from - share.to <= 1 &&
+    new Set(items.flatMap((one) => (isThing(one) && one.named.meaning.kind === 'alkali' ? [one.named.meaning.id] : [])))
+      .size > 2
+  );
 }
 
 /** Superfats that people want; beyond, a percentage is something else. */

@@ -76,8 +76,16 @@ const instead =
 
 export function readWorth(facts: Facts, all: readonly Owned[], forced: boolean): WorthQuestion | null {
   const { things, words, measures } = facts;
-  const weighed = all.find((one) => isOf(one, 'alkali') && weighs(one));
-  const source = weighed?.owner ?? things.find(({ meaning, asked }) => meaning.kind === 'alkali' && !asked);
+  const purity = all.some(
+    (one) => isPercent(one) && one.measure.value >= 0.55 && (isOf(one, 'alkali') || isRole(one, /^purity$/)),
+  );
+  const masses = all.filter(weighs);
+  const alone =
+    purity && masses.length === 1 && !things.some(({ meaning }) => /^(fat|acid|liquid)$/.test(meaning.kind));
+  const weighed = all.find((one) => isOf(one, 'alkali') && weighs(one)) ?? (alone ? masses[0] : undefined);
+  const source =
+    (weighed?.owner?.meaning.kind === 'alkali' ? weighed.owner : null) ??
+    things.find(({ meaning, asked }) => meaning.kind === 'alkali' && (!asked || purity));
   if (!source || (!weighed && !forced)) return null;
   // a solution's question
   if (!forced && /\b(water|solution|soln|stock|masterbatch|strength|concentration|ratio)\b/.test(words)) return null;

@@ -44,10 +44,10 @@ export function readConvert(facts: Facts, forced: boolean): ConvertQuestion | nu
         }
       : null;
   const { measures, marks } = found;
-  const others = facts.measures.filter((one) => !measures.includes(one));
+  const others = facts.measures.filter(({ from }) => !measures.some((one) => one.from === from));
   if (!forced && (others.length > 0 || new Set(measures.map(({ dim }) => dim)).size > 1)) return null;
-  const wanted = wantedOf(marks, measures);
   const [first] = measures;
+  const wanted = wantedOf(marks, measures);
   const to = wanted[0]?.unit ?? implied(words, first, forced || verb.test(words));
   if (!to && !forced && !(verb.test(words) && marks.length === 0 && first?.unit)) return null;
   const of = substance(facts, measures);
@@ -55,7 +55,9 @@ export function readConvert(facts: Facts, forced: boolean): ConvertQuestion | nu
   const asked = things.find((thing) => thing.asked && thing !== of);
   if (!forced && asked && (of || /^(alkali|stock|acid|water)$/.test(asked.meaning.kind))) return null;
   if (!forced && of?.asked && of.meaning.kind === 'alkali' && !wanted.length) return null;
-  if (!forced && measures.length > 3) return null;
+  const alkalis = new Set(things.flatMap(({ meaning }) => (meaning.kind === 'alkali' ? [meaning.id] : [])));
+  if (!forced && measures.length > 1 && wanted[0]?.lead === 'none') return null;
+  if (!forced && (measures.length > 3 || alkalis.size > 1)) return null;
   const { system, rest } = systemOf(words, [...measures.map(({ text }) => text), ...wanted.map(({ text }) => text)]);
   const local = (own: Unit, text: string): Unit => (named(text) || !system ? own : inSystem(own, system, rest));
   const letter = (own: Unit): Unit => (own.id === 'cup' && first?.dim === 'temperature' ? unit('°C') : own);
@@ -76,6 +78,18 @@ function source(facts: Facts): { readonly measures: readonly Measure[]; readonly
   const measures = facts.measures.filter(
     ({ dim, unit: own }) => sized.has(dim) && !(dim === 'bare' && own === null && facts.measures.length > 1),
   );
+  const [bare] = measures;
+  const [leading, target] = marks;
+  // "oz to g: 7.5", "grams to ounces 500"
+  if (
+    bare &&
+    bare.unit === null &&
+    measures.length === 1 &&
+    leading &&
+    target?.lead === 'to' &&
+    leading.lead === 'none'
+  )
+    return { measures: [{ ...bare, dim: leading.unit.dimension, unit: leading.unit }], marks: [target] };
   if (measures.length > 0) return { measures, marks };
   if (marks.length < 2 || facts.measures.length > 0) return null;
   const [first, second] = marks;

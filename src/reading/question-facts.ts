@@ -190,6 +190,12 @@ function unitsOf(prims: readonly Prim[], tokens: readonly Token[], lexicon: Lexi
     if (at < covered || token.t === 'quantity' || token.t === 'line' || token.t === 'aside') continue;
     if (token.t === 'name' && token.meaning.kind !== 'role') continue;
     const before = textOf(tokens[at - 1]);
+    // "per pound" is one word of the recipe's talk of prices
+    const per = token.t === 'name' && /^(per|a) /i.test(token.text) ? unitAt(prims, token.from + 1, lexicon) : null;
+    if (per) {
+      marks.push({ unit: per.unit, lead: 'one', text: token.text, from: at, to: at + 1 });
+      continue;
+    }
     const hit = unitAt(prims, token.from, lexicon);
     const found = hit ?? letterAt(prims, token, before);
     if (!found) continue;

@@ -73,17 +73,17 @@ const otherwise =
 
 export function readFat(facts: Facts, forced: boolean): FatQuestion | null {
   const { words, things, measures } = facts;
-  const fats = things.filter(
-    ({ meaning }) => /^(fat|unheld|ambiguous)$/.test(meaning.kind) || (meaning.kind === 'unknown' && forced),
-  );
+  const known = things.filter(({ meaning }) => /^(fat|unheld|ambiguous)$/.test(meaning.kind));
+  const fats = known.length === 0 && forced ? things.filter(({ meaning }) => meaning.kind === 'unknown') : known;
+  const told = fats.length > 1 ? fats.filter(({ text }) => !/^fatty acids?$/i.test(text)) : fats;
   const property = properties.find(([, pattern]) => pattern.test(words))?.[0] ?? null;
   const list = listOf(facts, property, forced);
   if (list && (forced || !otherwise.test(words))) return { kind: 'fat', things: [], property, list };
-  if (forced) return { kind: 'fat', things: fats, property, list: null };
+  if (forced) return { kind: 'fat', things: told, property, list: null };
   if (fats.length === 0 || fats.length > 3 || otherwise.test(words)) return null;
   if (measures.some(({ dim }) => dim === 'mass' || dim === 'volume' || dim === 'parts')) return null;
   if (!fats.some(({ meaning }) => meaning.kind !== 'ambiguous') && property === null) return null;
-  if (asking.test(words) || property !== null) return { kind: 'fat', things: fats, property, list: null };
+  if (asking.test(words) || property !== null) return { kind: 'fat', things: told, property, list: null };
   // a fat's name and nothing else
   const bare = facts.tokens.every(
     (token, k) =>
@@ -91,7 +91,7 @@ export function readFat(facts: Facts, forced: boolean): FatQuestion | null {
       (token.t === 'sign' && /^[?.!]$/.test(token.text)) ||
       (token.t === 'word' && /^(the|please|pls|and|hi|hello|hey|my|oil|about)$/.test(token.text)),
   );
-  return bare && measures.length === 0 ? { kind: 'fat', things: fats, property: null, list: null } : null;
+  return bare && measures.length === 0 ? { kind: 'fat', things: told, property: null, list: null } : null;
 }
 
 function listOf(facts: Facts, property: Property | null, forced: boolean): FatList | null {

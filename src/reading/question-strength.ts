@@ -47,19 +47,25 @@ export function readStrength(facts: Facts, all: readonly Owned[], forced: boolea
 
   const measureOf = (wanted: (one: Owned) => boolean): Measure | null =>
     all.find((one) => weighs(one) && wanted(one))?.measure ?? null;
-  const alkali = measureOf((one) => isOf(one, 'alkali'));
+  const percents = all.filter(({ measure }) => measure.dim === 'percent');
+  // "500 g of 50 % lye" is a solution; "100 g lye, 30 %" is not
+  const dissolved = (thing: Thing | null): boolean =>
+    thing !== null &&
+    percents.some(({ measure, owner }) => owner === thing && measure.value < 0.6 && measure.to === thing.from);
+  const alkali = measureOf((one) => isOf(one, 'alkali') && !dissolved(one.owner));
   const water = measureOf((one) => isOf(one, 'water'));
   const solution = measureOf(
-    (one) => isOf(one, 'stock') || isRole(one, /^(solution|total-solution|total|batch-word)$/),
+    (one) => isOf(one, 'stock') || dissolved(one.owner) || isRole(one, /^(solution|total-solution|total|batch-word)$/),
   );
-  const percents = all.filter(({ measure }) => measure.dim === 'percent');
   const shareOfFats =
     percents.find((one) => isRole(one, /^total-fats$/))?.measure ?? (fats ? (percents[0]?.measure ?? null) : null);
   const strengths = percents
     .filter((one) => one.measure !== shareOfFats && !isPurity(one))
     .map(({ measure }) => measure);
   const known = { alkali, water, solution, fats, strengths, ratio: ratioOf(facts, all) };
-  const asks = askedOf(facts, known, stocks.length > 0, solutionWord || stocks.length > 0);
+  const stock = stocks.length > 0 || alkalis.some(dissolved);
+  const asksStock = alkalis.some((one) => one.asked && dissolved(one));
+  const asks = asksStock && alkali ? 'stock' : askedOf(facts, known, stock, solutionWord || stock || forced, forced);
   if (asks === null && !forced) return null;
   const said = [...alkalis, ...stocks].find(({ meaning }) => meaning.id !== 'unsaid');
   return {
@@ -78,7 +84,13 @@ const isPurity = (one: Owned): boolean =>
 type Known = Pick<StrengthQuestion, 'alkali' | 'water' | 'solution' | 'fats' | 'strengths' | 'ratio'>;
 
 /** What is missing, said or plain from the rest. */
-function askedOf({ things, words, units }: Facts, known: Known, stock: boolean, solutions: boolean): AskedOf | null {
+function askedOf(
+  { things, words, units }: Facts,
+  known: Known,
+  stock: boolean,
+  solutions: boolean,
+  forced: boolean,
+): AskedOf | null {
   const { alkali, water, solution, strengths, ratio, fats } = known;
   const asked = things.find((thing: Thing) => thing.asked && /^(water|alkali|stock)$/.test(thing.meaning.kind));
   const given = [alkali, water, solution, fats, ratio, ...strengths].filter((one) => one !== null).length;
@@ -86,7 +98,7 @@ function askedOf({ things, words, units }: Facts, known: Known, stock: boolean, 
   if (whatRatio.test(words) && ratio === null) return given > 0 ? 'ratio' : null;
   if (asked?.meaning.kind === 'stock') return water && alkali ? 'solution' : 'stock';
   if (asked) return given > 0 || asked.meaning.kind === 'water' ? (asked.meaning.kind as AskedOf) : null;
-  if (!/\b(how|what|whats|which|need|want|make|calculate|work out|to get)\b|\?/.test(words)) return null;
+  if (!forced && !/\b(how|what|whats|which|need|want|make|calculate|work out|to get)\b|\?/.test(words)) return null;
   if (fats && /\bwater\b/.test(words) && !alkali) return 'water';
   if (solution && strengths.length > 1) return 'water';
   if (solution && strengths.length === 1) return alkali ? null : /\bwater\b/.test(words) ? 'water' : 'alkali';
@@ -108,9 +120,12 @@ function ratioOf({ words }: Facts, all: readonly Owned[]): StrengthQuestion['rat
   const water = parts.find((one) => isOf(one, 'water'))?.measure;
   const lye = parts.find((one) => isOf(one, 'alkali'))?.measure;
   if (water && lye && lye.value > 0) return { value: water.value / lye.value, text: `${water.text} to ${lye.text}` };
+  // two alkalis have a ratio, too
+  const watery = /\b(water|lye|solution)\b/.test(words);
   const found = all.find(
     ({ measure: { dim, second, upTo }, owner }) =>
-      (dim === 'ratio' && second !== null) || (dim === 'bare' && owner !== null && (upTo !== null || isRatio(owner))),
+      (dim === 'ratio' && second !== null && ((owner !== null && isRatio(owner)) || watery)) ||
+      (dim === 'bare' && owner !== null && ((upTo !== null && watery) || isRatio(owner))),
   );
   if (!found) return null;
   const { measure, owner } = found;

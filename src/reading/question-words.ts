@@ -154,7 +154,8 @@ export function mend(prims: readonly Prim[], lexicon: Lexicon): Prim[] {
     if (letters.has(i) && !/^(°|degrees?|degs?)$/.test(previous?.text ?? ''))
       return { ...prim, text: text === 'c' ? 'celsius' : 'fahrenheit', raw: text.toUpperCase() };
     // "10 in to cm", "how many cm in 10 in?"
-    if (text === 'in' && isFigure(previous) && (!next || next.kind === 'line' || after.has(next.text)))
+    const ends = !next || next.kind === 'line' || after.has(next.text);
+    if (text === 'in' && ends && (isFigure(previous) || /^(to|into|in)$/.test(previous?.text ?? '')))
       return { ...prim, text: 'inch' };
     const short = Object.hasOwn(shortSlips, text) ? shortSlips[text] : undefined;
     if (short) return { ...prim, text: short };

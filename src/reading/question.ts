@@ -40,7 +40,7 @@ const cue =
 const amends = /^\W*(no|nope|sorry|oops|actually|wait|make (that|it)|i meant?|correction|edit)\b(?! idea)/i;
 /** Begins with the word of another command. */
 const otherJob =
-  /^\W*(scale|resize|double|triple|halve|explain|summar\w*|check|lye|mix|cool|scent|cook|solution)\b(?! (is|of|strength|concentration))/i;
+  /^\W*(scale|resize|double|triple|halve|explain|summar\w*|check|lye|mix|cool|scent|cook|solution)\b(?!\s+(is|of|strength|concentration))/i;
 
 export interface ForQuestions {
   readonly lexicon: Lexicon;
@@ -53,7 +53,11 @@ export interface ForQuestions {
  */
 export function readQuestion(reader: ForQuestions, text: string, wanted: Asking | null = null): Question | null {
   if (text.length > longest) return null;
-  if (wanted) return readers[wanted](factsOf(text, reader.lexicon, reader.speller), true);
+  if (wanted) {
+    const free = readQuestion(reader, text);
+    return free?.kind === wanted ? free : readers[wanted](factsOf(text, reader.lexicon, reader.speller), true);
+  }
+  if ((text.match(/\n[^\n]*\d/g)?.length ?? 0) > 2) return null;
   const figures = text.match(/\d+(?:[.,/]\d+)*/g)?.length ?? 0;
   if (figures > mostFigures || (figures > fewFigures && !cue.test(text)) || amends.test(text) || otherJob.test(text))
     return null;
