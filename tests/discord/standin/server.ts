@@ -139,14 +139,23 @@ export async function createStandIn(options: Options): Promise<StandIn> {
     ...data,
   });
 
-  const calledBack = (entry: Open, body: Json): { status: number; body: Json } => {
+  const calledBack = (entry: Open, body: Json, withResponse: boolean): { status: number; body: Json } => {
     if (Date.now() - entry.since > 3000 * pace)
       return { status: 404, body: { code: 10062, message: 'Unknown interaction' } };
     if (entry.acknowledged) {
       return { status: 400, body: { code: 40060, message: 'Interaction has already been acknowledged.' } };
     }
     acknowledge(entry, body);
-    return { status: 204, body: null };
+    if (!withResponse) return { status: 204, body: null };
+    const { id, type } = entry.interaction;
+    const isMessage = body.type >= 4 && body.type <= 7;
+    return {
+      status: 200,
+      body: {
+        interaction: { id, type, ...(isMessage ? { response_message_id: entry.message.id } : {}) },
+        resource: { type: body.type, ...(isMessage ? { message: entry.message } : {}) },
+      },
+    };
   };
   const acknowledge = (entry: Open, body: Json): void => {
     entry.acknowledged = body;
@@ -196,6 +205,7 @@ export async function createStandIn(options: Options): Promise<StandIn> {
     body: Json,
     files: Recorded['files'],
     authorised: boolean,
+    query: string,
   ): { kind: Recorded['kind']; run: () => { status: number; body: Json } } | null => {
     const denied = { status: 401, body: { code: 0, message: '401: Unauthorized' } };
     const guarded = (run: () => { status: number; body: Json }) => () => (authorised ? run() : denied);
@@ -243,7 +253,9 @@ export async function createStandIn(options: Options): Promise<StandIn> {
       return {
         kind: kinds[body?.type] ?? 'message',
         run: () =>
-          entry ? calledBack(entry, body) : { status: 404, body: { code: 10062, message: 'Unknown interaction' } },
+          entry
+            ? calledBack(entry, body, query.includes('with_response=true'))
+            : { status: 404, body: { code: 10062, message: 'Unknown interaction' } },
       };
     }
     const original = /^\/webhooks\/\d+\/([^/]+)\/messages\/(?:@|%40)original$/.exec(path);
@@ -286,7 +298,7 @@ export async function createStandIn(options: Options): Promise<StandIn> {
 
   const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
     const { method = 'GET' } = request;
-    const path = (request.url ?? '').replace(/^\/api\/v10/, '').split('?')[0] ?? '';
+    const [path = '', query = ''] = (request.url ?? '').replace(/^\/api\/v10/, '').split('?');
     if (path.startsWith('/files/')) return void response.end(decodeURIComponent(path.slice(7)));
     const { body, files } = await bodyOf(request);
     const hit = faults.find(({ fault, left }) => left > 0 && fault.on.test(`${method} ${path}`));
@@ -294,7 +306,7 @@ export async function createStandIn(options: Options): Promise<StandIn> {
     const does = hit?.fault.does;
     if (does === 'hang') return;
     if (does === 'reset') return void (request.socket as Socket).resetAndDestroy();
-    const routed = route(method, path, body, files, request.headers.authorization === `Bot ${token}`);
+    const routed = route(method, path, body, files, request.headers.authorization === `Bot ${token}`, query);
     if (!routed) return reply(response, 404, { code: 0, message: `no such route: ${method} ${path}` });
     const { kind, run } = routed;
     const flaws =
