@@ -36,7 +36,9 @@ export type Correction =
   /** Something of the correction cannot be known. */
   | { readonly kind: 'doubt'; readonly doubt: Doubt; readonly given: RecipeReading }
   /** What is meant to change cannot be known: one of these. */
-  | { readonly kind: 'which'; readonly said: string; readonly of: readonly string[] };
+  | { readonly kind: 'which'; readonly said: string; readonly of: readonly string[] }
+  /** Plainly a correction, but not of anything that is there. */
+  | { readonly kind: 'lost' };
 
 type Thing = Extract<Item, { kind: 'thing' }>;
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -55,6 +57,8 @@ const cues = {
   lessening: /\b(less|reduce|lower|decrease|cut)\b/i,
   removing:
     /\b(without|leave (out|off)|left out|remove|drop|omit|skip|take out|minus|forget|ditch|lose|except|delete|no more|don'?t (use|have)|have no|out of|ran out of)\b/i,
+  plainly:
+    /^\W*(no|nope|sorry|oops|whoops|actually|i meant|i mean|make that|change|replace|swap|substitute|switch|without|add|remove|leave out|drop|omit|take out)\b|\binstead\b/i,
   after: /\bafter\b/i,
   part: /\b(half|third|quarter|some|part)\b/i,
 } as const;
@@ -140,6 +144,10 @@ function replacedBy(to: Meaning, grams: number | null, sides: Sides): Meaning | 
   const family = kin.filter(({ id }) => relatives(id, reader.catalogue).includes(to.id));
   const [relative] = family;
   if (family.length === 1 && relative) return relative;
+  const sort = (id: string): string | undefined => /butter|wax|acid|tallow|milk/.exec(id)?.[0];
+  const alikeSort = kin.filter(({ id }) => sort(to.id) !== undefined && sort(id) === sort(to.id));
+  const [sibling] = alikeSort;
+  if (alikeSort.length === 1 && sibling) return sibling;
   const weight =
     grams === null ? [] : [...reading.fats, ...reading.liquids].filter((one) => Math.abs(one.grams - grams) < 0.5);
   const [alike] = kin.filter(({ id }) => weight.some((one) => one.id === id));
@@ -251,6 +259,8 @@ function loose(quantity: Quantity, sides: Sides): Found | null {
   }
   if (dim === 'ratio' && quantity.second)
     return { kind: 'ratio', value: Math.max(value / quantity.second, quantity.second / value) };
+  if (dim === 'bare' && reading.superfat !== null && value > 0 && value <= 20)
+    return { kind: 'superfat', value: value / 100 };
   if (dim !== 'mass') return null;
   const things = heldBy(reading);
   const one = things.length === 1 ? things[0] : things.find(({ id }) => id === target);
@@ -365,7 +375,11 @@ export function readCorrection(
     reading: (one: RecipeReading) => one,
   };
   const given = readRecipe(reader, text, both(usual, answered.settled ?? { ...usual, unit: null }));
-  const sides: Sides = { reader, reading, text, given, target: answered.target };
+  const mentions = bound.mentions.map((k) => items[k]).filter(isThing);
+  const spoken = mentions.filter(({ named: { meaning } }) => meaning.kind !== 'role' && meaning.id !== 'unsaid');
+  const gone =
+    spoken.length === 1 && spoken[0] && holds(reading, spoken[0].named.meaning) ? spoken[0].named.meaning.id : null;
+  const sides: Sides = { reader, reading, text, given, target: answered.target ?? gone };
   const cued = cues.correcting.test(text);
   if (
     !cued &&
@@ -391,37 +405,18 @@ export function readCorrection(
     }
   }
   for (const quantity of amountsOf(bound.orphans)) found.push(loose(quantity, sides));
-  const mentions = bound.mentions.map((k) => items[k]).filter(isThing);
   const spokenFor = bound.groups.length + bound.orphans.length > 0;
   if (!spokenFor) found.push(...ofNames(mentions, sides, cued));
-  else found.push(...withAmounts(mentions, found, sides));
+  else if (spoken.length > 0 && !(gone !== null && found.some((one) => one?.kind === 'swap' && one.from.id === gone)))
+    found.push(null);
 
-  if (found.length === 0 || found.includes(null)) return null;
+  if (found.length === 0 || found.includes(null)) return cues.plainly.test(text) ? { kind: 'lost' } : null;
   const all = found.filter((one) => one !== null);
   const doubt = given.doubts.find(({ id }) => own.has(id));
   if (doubt) return { kind: 'doubt', doubt, given };
   const question = all.find(isQuestion);
   if (question) return question;
   return { kind: 'changes', changes: all.filter((one) => !isQuestion(one)) as Change[], given };
-}
-
-/** Names beside figures: "200 g palm kernel instead of the coconut" names what goes. */
-function withAmounts(
-  mentions: readonly Thing[],
-  found: (Found | null)[],
-  { reading }: Sides,
-): readonly (Found | null)[] {
-  const named = mentions.filter(({ named: { meaning } }) => meaning.kind !== 'role' && meaning.id !== 'unsaid');
-  const [gone] = named;
-  if (!gone) return [];
-  const at = found.findIndex((one) => one?.kind === 'swap' || one?.kind === 'add' || one?.kind === 'which');
-  const change = found[at];
-  const known = holds(reading, gone.named.meaning, gone.named.text);
-  if (named.length === 1 && known && change?.kind === 'swap') {
-    found[at] = { ...change, from: gone.named.meaning };
-    return [];
-  }
-  return [null];
 }
 
 /** A new recipe rather than a change to the old: fats that it does not hold, several of them, or alkali beside them. */

@@ -139,6 +139,20 @@ function nameIn({ items, tokens }: Cut): Meaning | null {
   return things.length === 1 && known && only.id !== 'unsaid' ? only : null;
 }
 
+/** The unit that a person named for their figures, kept at each of them for later corrections. */
+function inUnit(reading: RecipeReading, unit: string): RecipeReading {
+  const marked = <T extends { readonly said: string }>(lines: readonly T[]): readonly T[] =>
+    lines.map((line) => (/\p{L}/u.test(line.said) ? line : { ...line, said: `${line.said} ${unit}` }));
+  return {
+    ...reading,
+    fats: marked(reading.fats),
+    after: marked(reading.after),
+    liquids: marked(reading.liquids),
+    acids: marked(reading.acids),
+    ounces: reading.ounces || unit === 'oz' || unit === 'lb',
+  };
+}
+
 type Of<Id extends Doubt['id']> = Extract<Doubt, { id: Id }>;
 type Answered = { readonly text: string; readonly cut: Cut; readonly reader: Reader };
 
@@ -297,7 +311,7 @@ const answers: { readonly [Id in Doubt['id']]?: (doubt: Of<Id>, answered: Answer
   'no-unit': (_, { cut, reader }) => {
     if (cut.items.some(isAmount)) return null;
     const unit = unitWord(cut.tokens, reader.lexicon);
-    return unit === null ? null : { ...nothing, unit };
+    return unit === null ? null : { ...nothing, unit, reading: (reading) => inUnit(reading, unit) };
   },
   range: ({ said, of }, answered) => amount(said, of, answered),
   zero: ({ said, of }, answered) => amount(said, of, answered),

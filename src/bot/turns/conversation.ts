@@ -1,5 +1,6 @@
 /** What one turn hands to the next: the context a command is given, and what is kept of its answer. */
 import type { Answer, Fault } from '../../answer/types.ts';
+import { styleFor } from '../../commands/check.ts';
 import type { Context, Refusal, Said } from '../../commands/define.ts';
 import type { Turn } from './follow.ts';
 import type { Remembered, Session } from './store.ts';
@@ -56,8 +57,7 @@ export function naming(
   if (turn?.told) return turn.told;
   const recipe = turn?.fromBase ? (session.base ?? session.recipe) : session.recipe;
   if (used === 'recipe' && recipe) {
-    const { massUnit } = context.style;
-    const style = { ...context.style, massUnit: recipe.kept.reading.ounces ? ('oz' as const) : massUnit };
+    const style = styleFor(recipe.kept.reading, undefined, context);
     return command === 'scale'
       ? recipeLine(recipe.at, recipe.kept.recipe, context, style)
       : `I took your recipe from ${clockTime(recipe.at)}.`;
@@ -90,7 +90,7 @@ export function after(
     const asks = said.code === 'unclear' || said.code === 'impossible' || said.code === 'refused';
     if (!asks || text.length > longestKept) return session;
     const open = about ? doubts(text) : [];
-    const waits = open.length > 0 || complete !== undefined || (about && !isAside);
+    const waits = open.length > 0 || complete !== undefined || (about && !isAside && /\d/.test(text));
     return {
       ...session,
       pending: waits

@@ -43,14 +43,16 @@ export type Follow =
 const noOptions: Taken['options'] = {};
 const plain = { read: null, settled: null, told: null, mayTurn: false, fromBase: false } as const;
 
-const aboutRecipes: ReadonlySet<string> = new Set(['check', 'lye', 'scale', 'summary', 'explain']);
+/** A post of its own waits, not a question about the recipe before it. */
+const isPost = ({ command, corrects, doubts }: Pending): boolean =>
+  !corrects && (doubts.length > 0 || command === 'check' || command === 'lye');
 
 export function follow(text: string, session: Session, context: Context): Follow | null {
   const { pending } = session;
   const answered = pending ? toPending(text, pending, session, context) : null;
   if (answered) return answered;
   // While a post waits for an answer, nothing that is said of a recipe is said of an older one.
-  if (pending && !pending.corrects && aboutRecipes.has(pending.command)) return toFigure(text, session, context);
+  if (pending && isPost(pending)) return toFigure(text, session, context);
   const size = toSize(text, session, context);
   if (size) return size;
   const steps = [() => toFigure(text, session, context), () => toRecipe(text, session, context)];
@@ -71,6 +73,7 @@ const partsOf = (text: string): string[] =>
 function toPending(text: string, pending: Pending, session: Session, context: Context): Follow | null {
   const reader = context.reader();
   const { command, options, at } = pending;
+  if (pending.corrects) return toCorrection(text, pending, session, context);
   const told = completedLine(at, text);
   const taken = pending.complete?.(text) ?? null;
   const settledRead = (settled: Settled | null) =>
@@ -88,7 +91,6 @@ function toPending(text: string, pending: Pending, session: Session, context: Co
         fromBase: command === 'scale',
       },
     };
-  if (pending.corrects) return toCorrection(text, pending, session, context);
   const turn = { ...plain, command, text: pending.text, options, told, mayTurn: true, fromBase: command === 'scale' };
   const whole = settleOne(text, pending.doubts, context);
   if (whole) {
@@ -148,10 +150,13 @@ function toCorrection(text: string, pending: Pending, session: Session, context:
   const reader = context.reader();
   const one = settleOne(text, pending.doubts, context);
   const settled = one ? both(pending.settled, one) : pending.settled;
-  const target = one ? null : (pending.complete?.(text)?.text ?? null);
-  if (!one && target === null) return null;
-  const correction = readCorrection(reader, pending.text, recipe.kept.reading, { settled, target });
-  return correction && corrected(correction, pending.text, settled, recipe, context);
+  const taken = one ? null : (pending.complete?.(text) ?? null);
+  if (!one && !taken) return null;
+  const { target } = taken?.options ?? noOptions;
+  const words = taken?.text ?? pending.text;
+  const answered = { settled, target: typeof target === 'string' ? target : null };
+  const correction = readCorrection(reader, words, recipe.kept.reading, answered);
+  return correction && corrected(correction, words, settled, recipe, context);
 }
 
 function toRecipe(text: string, { recipe }: Session, context: Context): Follow | null {
@@ -230,10 +235,11 @@ function corrected(
     return { kind: 'ask', fault, pending: { ...pending, doubts: [doubt] } };
   }
   if (correction.kind === 'which') return { kind: 'ask', ...which(correction, pending, context) };
+  if (correction.kind === 'lost') return { kind: 'ask', fault: lost, pending };
   const { changes, given } = correction;
   if (recipe.command === 'scale' && changes.every(({ kind }) => resizes.has(kind))) {
     const options = { ...without(recipe.options, changes), ...overruling(changes) };
-    const told = correctedLine(recipe.at, changes, context);
+    const told = correctedLine(recipe, changes, context);
     return { kind: 'turn', turn: { ...plain, command: 'scale', text: recipe.text, options, told, fromBase: true } };
   }
   const reading = amended(recipe.kept.reading, changes, given, context.reader().lexicon);
@@ -245,10 +251,18 @@ function corrected(
       text: recipe.text,
       options: without(ownOptions(recipe), changes),
       read: () => reading,
-      told: correctedLine(recipe.at, changes, context),
+      told: correctedLine(recipe, changes, context),
     },
   };
 }
+
+const lost: Fault = {
+  code: 'unclear',
+  message: 'What shall I change in your recipe?',
+  hint: 'Say for example "the coconut was 250 g", "lard instead of olive", "8 % superfat"; or paste the recipe anew.',
+  candidates: [],
+  caution: untilClear,
+};
 
 /** What a correction means to change, asked. */
 function which(
@@ -265,7 +279,12 @@ function which(
       candidates: [`${said} superfat`, `${said} lye solution`],
       caution: untilClear,
     };
-    return { fault, pending };
+    const complete = (answer: string): Taken | null => {
+      const fat = /\b(super ?fat|fat|left over)\b/i.test(answer);
+      const lye = /\b(lye|alkali|solution|strength|concentration)\b/i.test(answer);
+      return fat === lye ? null : { text: `${said} ${fat ? 'superfat' : 'lye solution'}`, options: noOptions };
+    };
+    return { fault, pending: { ...pending, complete } };
   }
   const names = of.map((id) => nameOf(id, catalogue));
   const isFigure = /^\d/.test(said);
@@ -278,7 +297,7 @@ function which(
   };
   const complete = (answer: string): Taken | null => {
     const id = chosen(context.reader(), answer, of);
-    return id === null ? null : { text: id, options: noOptions };
+    return id === null ? null : { text: pending.text, options: { target: id } };
   };
   return { fault, pending: { ...pending, complete } };
 }

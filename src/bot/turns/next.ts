@@ -2,9 +2,9 @@ import type { Answer } from '../../answer/types.ts';
 
 /** Next steps said without their command word: "double it", "post it nicely", "why 97?", "start over", "that's wrong". */
 
-const talk = String.raw`(?:ok|okay|so|and|now|great|thanks|thank you|thx|cool|please|pls|hm+|well|then|hey|hi|could you|can you|would you|will you|can i|could i|i'?d like to|let'?s|let me|i want to|lyeward)`;
+const talk = `(?:ok|okay|so|and|now|great|thanks|thank you|thx|cool|please|pls|hm+|well|then|hey|hi|could you|can you|would you|will you|can i|could i|i'?d like to|let'?s|let me|i want to|lyeward)`;
 const lead = String.raw`^\W*(?:${talk}[\s,.!:]+)*`;
-const it = String.raw`(?:it|this|that|the (?:recipe|batch|whole thing|lot)|my (?:recipe|batch)|everything|them)`;
+const it = `(?:it|this|that|the (?:recipe|batch|whole thing|lot)|my (?:recipe|batch)|everything|them)`;
 
 const steps: readonly (readonly [string, RegExp])[] = [
   [
@@ -61,7 +61,7 @@ export function nextStep(text: string): string | null {
 export function isSize(text: string, kind: string): boolean {
   if (text.length > longest || /\b(how|what|why|when|convert|lye|superfat|water)\b/i.test(text)) return false;
   const starts = new RegExp(
-    `${lead}(?:but |what (?:about|if) )?(?:to|for|into|in|my|a|the|make|fill|i|i'?ve|we|with|enough|only|\\d|use up|twelve|ten|six|eight)\\b`,
+    `${lead}(?:but |what (?:about|if) )?(?:to|for|into|in|my|a|the|make|fill|i|i'?ve|we|with|enough|only|use up|twelve|ten|six|eight)\\b|${lead}(?:but |what (?:about|if) )?\\d`,
     'i',
   ).test(text);
   if (!starts) return false;

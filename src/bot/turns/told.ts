@@ -1,10 +1,12 @@
 /** What of the conversation an answer rests on, in words. */
 import type { Catalogue } from '../../catalogue/types.ts';
+import { styleFor } from '../../commands/check.ts';
 import type { Context } from '../../commands/define.ts';
 import { alkaliName, listed, nameOf } from '../../commands/phrases.ts';
 import type { Change } from '../../reading/amend.ts';
 import type { Meaning } from '../../reading/lexicon.ts';
 import { number, percent, readMass, type Style } from '../../units/print.ts';
+import type { RecipeTurn } from './store.ts';
 
 /** "10:42", by the clock of the place where the bot runs. */
 export function clockTime(at: number): string {
@@ -15,7 +17,7 @@ export function clockTime(at: number): string {
 const nameIn = ({ kind, id }: Meaning, catalogue: Catalogue): string =>
   kind === 'alkali' ? alkaliName[id as 'naoh' | 'koh'] : kind === 'water' ? 'water' : nameOf(id, catalogue);
 
-export function changeWords(change: Change, { catalogue, style }: Context): string {
+function changeWords(change: Change, { catalogue }: Context, style: Style): string {
   const grams = (value: number): string => readMass(value, style);
   switch (change.kind) {
     case 'superfat':
@@ -29,7 +31,7 @@ export function changeWords(change: Change, { catalogue, style }: Context): stri
     case 'step':
       return `for a scale that shows ${grams(change.value)}`;
     case 'purity':
-      return `with ${change.of ? alkaliName[change.of] : 'alkali'} ${percent(change.purity.nominal, style)} pure`;
+      return `with ${change.of ? alkaliName[change.of] : 'the alkali'} ${percent(change.purity.nominal, style)} pure`;
     case 'alkali':
       return `with ${alkaliName[change.id]}`;
     case 'unit':
@@ -45,8 +47,10 @@ export function changeWords(change: Change, { catalogue, style }: Context): stri
   }
 }
 
-export const correctedLine = (at: number, changes: readonly Change[], context: Context): string =>
-  `I took your recipe from ${clockTime(at)}, ${listed(changes.map((change) => changeWords(change, context)))}.`;
+export function correctedLine({ at, kept }: RecipeTurn, changes: readonly Change[], context: Context): string {
+  const style = styleFor(kept.reading, undefined, context);
+  return `I took your recipe from ${clockTime(at)}, ${listed(changes.map((change) => changeWords(change, context, style)))}.`;
+}
 
 const clipped = (text: string): string => {
   const line = text.trim().replace(/\s+/g, ' ');
