@@ -11,7 +11,7 @@ import { defineCommand } from './define.ts';
 import { hotPot } from './heat-cautions.ts';
 import { batchOf } from './heat-pot.ts';
 import { heatWords } from './heat-refusals.ts';
-import { scaleTaken, warmthStyle } from './heat-words.ts';
+import { roughly, scaleTaken, warmthStyle } from './heat-words.ts';
 import { capital, listed } from './phrases.ts';
 
 interface Asked {
@@ -102,7 +102,7 @@ function leadOf({ said, guide, style }: Asked): string {
   const { stages, expected, ceilingC, aboveCeiling } = guide;
   if (said.temperatureC !== null) {
     const now = temperature(said.temperatureC, style);
-    const ceiling = temperature(ceilingC, style);
+    const ceiling = roughly(ceilingC, style);
     return aboveCeiling
       ? `Too hot: ${now} is above the ceiling of about ${ceiling}. Turn the heat off, stir it down, and wait.`
       : `Not too hot: ${now} is below the ceiling of about ${ceiling}.`;
@@ -135,7 +135,7 @@ function bodyOf(asked: Asked): Block[] {
     batchGrams === null
       ? 'Fill the pot half at most: it rises.'
       : `For ${massBoth(batchGrams, style)} of batch ${need}: it rises.${litres !== null && guide.potEnough ? ` Your ${number(litres, 1, style)} L will do.` : ''}`;
-  const ceiling = `Keep it at or below about ${temperature(guide.ceilingC, style)}: hotter it scorches and can climb out.`;
+  const ceiling = `Keep it at or below about ${roughly(guide.ceilingC, style)}: hotter it scorches and can climb out.`;
   const text = guide.aboveCeiling ? pot : `${ceiling} ${pot}`;
   return [...(said.temperatureC === null ? [stepsOf(asked)] : []), { kind: 'text', text }];
 }

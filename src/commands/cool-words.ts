@@ -7,7 +7,7 @@ import type { ScentFlash } from '../engine/heat/flash-point.ts';
 import type { CoolReading } from '../reading/heat-cool.ts';
 import { number, type Style, temperature } from '../units/print.ts';
 import { fluidLine } from './heat-scent.ts';
-import { minutesOf, timeRange, warmthRange } from './heat-words.ts';
+import { minutesOf, roughly, timeRange, warmthRange } from './heat-words.ts';
 import { coolingPicture } from './pictures.ts';
 
 export interface Cooled {
@@ -29,12 +29,27 @@ export function leadOf({ said, cooling, targetC, scent, style }: Cooled): string
   const goal = temperature(targetC, style);
   const where = scent ? `At ${goal} or below,` : `At ${goal}`;
   if (notes.includes('already-there'))
-    return scent ? `Now: it is cool enough, ${goal} or below.` : `It is there: ${goal} or less already.`;
+    return scent
+      ? `${said.asksWhether ? 'Yes' : 'Now'}: it is cool enough, ${goal} or below.`
+      : `It is there: ${goal} or less already.`;
   if (said.readings.length > 0) {
     const spread = minutesLeft.high - minutesLeft.low;
-    return `${where} in about ${minutesOf(minutesLeft.nominal, spread)} after the last reading (${timeRange(minutesLeft.low, minutesLeft.high)}), at minute ${number(minutes.nominal, 0, style)} of your clock.`;
+    const clock =
+      said.dayMinute === null
+        ? `minute ${number(minutes.nominal, 0, style)} of your clock`
+        : `about ${timeOfDay(said.dayMinute + minutes.nominal)}`;
+    return `${where} in about ${minutesOf(minutesLeft.nominal, spread)} after the last reading (${timeRange(minutesLeft.low, minutesLeft.high)}), at ${clock}.`;
   }
+  const not = scent && said.asksWhether ? 'Not yet: ' : '';
+  if (not)
+    return `${not}${where.charAt(0).toLowerCase()}${where.slice(1)} probably in ${timeRange(minutes.low, minutes.high)}.`;
   return `${where} probably in ${timeRange(minutes.low, minutes.high)}.`;
+}
+
+/** "14:42". */
+function timeOfDay(minute: number): string {
+  const whole = Math.round(minute) % 1440;
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 }
 
 const line = (text: string): Block => ({ kind: 'text', text });
@@ -118,9 +133,9 @@ export function warningsOf({ said, scent, data, cooling, style }: Cooled, left: 
   const hottest = Math.max(said.nowC ?? 0, ...said.readings.map(({ temperatureC }) => temperatureC));
   const ceiling = data.cook.ceilingC.value;
   return [
-    ...(hottest > ceiling && said.of !== 'lye'
+    ...(hottest > ceiling && (said.of === 'soap' || scent)
       ? [
-          `${temperature(hottest, style)} is above the ceiling of about ${temperature(ceiling, style)}: soap scorches and can climb out.`,
+          `${temperature(hottest, style)} is above the ceiling of about ${roughly(ceiling, style)}: soap scorches and can climb out.`,
         ]
       : []),
     ...(scent && said.of === 'lye' ? ['Scent goes into the soap, never into lye.'] : []),

@@ -7,7 +7,7 @@ import type { ScentReading } from '../reading/heat-scent.ts';
 import { type Style, temperature } from '../units/print.ts';
 import type { Refusal } from './define.ts';
 import { heatWords } from './heat-refusals.ts';
-import { warmthRange } from './heat-words.ts';
+import { roughRange, warmthRange } from './heat-words.ts';
 import { capital, inSentence, listed } from './phrases.ts';
 
 /** Without "essential oil": people say "lavender". */
@@ -79,7 +79,7 @@ export function fluidLine(
   style: Style,
 ): string | null {
   if (pourable) return null;
-  const range = warmthRange(low, high, style);
+  const range = roughRange(low, high, style);
   const higher = examples.filter((id) => (data.oils.get(id)?.flash.low ?? 0) - data.cook.scentMarginK.value >= high);
   const ways = `keep it fluid (more water, sodium lactate, a little warm liquid or yoghurt), or take a scent that flashes higher (${listed(higher.map((id) => scentName(id, catalogue)))})`;
   return addBelowC < low - 15

@@ -1,13 +1,14 @@
 /** The lye solution of a text: from the amounts of a recipe reading and what `reading/heat-solution.ts` found beside. */
 import type { Catalogue } from '../catalogue/types.ts';
 import type { SolutionInput } from '../engine/heat/peak.ts';
+import { airPressure } from '../engine/heat/properties.ts';
 import type { AlkaliAmount, Recipe, Share } from '../engine/recipe.ts';
 import { ratioOf, USUAL_WATER } from '../engine/water.ts';
 import type { PotReading } from '../reading/heat-pot.ts';
 import type { SolutionReading } from '../reading/heat-solution.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import { mass, percent, type Style } from '../units/print.ts';
-import { listed } from './phrases.ts';
+import { alkaliName, listed } from './phrases.ts';
 import { pureLine, purityOf } from './recipe.ts';
 
 export interface Solution {
@@ -57,9 +58,8 @@ export function alkaliAndWater(
     if (share !== null) {
       const id = reading.alkaliNamed[0] ?? 'naoh';
       const { purity } = purityOf(id, null, reading.purity, false, catalogue);
-      taken.push(
-        `I took ${mass(anyAlkali, style)}, since only the strength matters here; ${pureLine(id, purity, style).replace('I took', 'and')}.`,
-      );
+      const pure = purity.nominal === 1 ? 'pure' : `${percent(purity.nominal, style)} pure`;
+      taken.push(`I took ${mass(anyAlkali, style)} ${alkaliName[id]}, ${pure}: only the strength matters.`);
       const waterGrams = (anyAlkali * purity.nominal) / share - anyAlkali;
       return { alkali: [{ id, grams: anyAlkali, purity }], waterGrams, stock: false, taken };
     }
@@ -119,6 +119,7 @@ export function solutionInput(
       waterC: waterC ?? USUAL_C,
       iceC: iceC ?? 0,
       ...(said.roomC === null ? {} : { roomC: said.roomC }),
+      ...(said.altitudeM === null ? {} : { pressureKpa: airPressure(said.altitudeM) }),
       ...(pot.grams !== null && pot.material !== null ? { vessel: { material: pot.material, grams: pot.grams } } : {}),
     },
   };

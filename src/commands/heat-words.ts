@@ -13,6 +13,16 @@ export const scaleTaken = (line: HeatLine): readonly string[] =>
     ? [`I took the temperatures as ${line.scale}.`]
     : [];
 
+/** A figure of common practice, in °F to the nearest 5: "about 200 °F". */
+export const roughly = (celsius: number, style: Style): string =>
+  style.temperatureUnit === '°F'
+    ? `${number(5 * Math.round((celsius * 1.8 + 32) / 5), 0, style)} °F`
+    : temperature(celsius, style);
+
+/** The same of both ends. */
+export const roughRange = (low: number, high: number, style: Style): string =>
+  `${roughly(low, style).replace(/ °[CF]$/, '')} to ${roughly(high, style)}`;
+
 /** A difference of temperature: no offset. */
 export const kelvin = (k: number, style: Style): string =>
   style.temperatureUnit === '°F' ? `${number(k * 1.8, 0, style)} °F` : `${number(k, 0, style)} °C`;

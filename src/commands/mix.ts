@@ -12,7 +12,7 @@ import { pouring } from './heat-cautions.ts';
 import { heatDoubt } from './heat-doubt.ts';
 import { heatWords } from './heat-refusals.ts';
 import { alkaliAndWater } from './heat-solution.ts';
-import { about, scaleTaken, warmthRange, warmthStyle } from './heat-words.ts';
+import { about, roughRange, scaleTaken, warmthRange, warmthStyle } from './heat-words.ts';
 import { capital, listed, nameOf } from './phrases.ts';
 
 interface Asked {
@@ -53,15 +53,15 @@ export const mix = defineCommand({
   },
   run: ({ text, options }, context) => {
     const { catalogue } = context;
-    const reading = context.read(text);
     const line = heatLine(context.reader(), text);
+    const claims = new Claims(line);
+    const said = readMix(claims);
+    const reading = context.read(claims.withUnits(text));
     const style = warmthStyle(line, styleFor(reading, undefined, context));
     const doubt = heatDoubt(reading, ['alkali', 'water', 'fats'], context);
     if (doubt) return { ok: false, fault: doubt };
     const last = context.last.recipe?.recipe ?? null;
     const data = context.heat();
-    const claims = new Claims(line);
-    const said = readMix(claims);
     const found = alkaliAndWater(reading, last, catalogue, style);
     if (!found) return { ok: false, fault: { ...heatWords({ kind: 'no-alkali' }, style), caution: untilClear } };
     const fats = fatsOf(reading.fats, reading.totalFats, context);
@@ -180,7 +180,7 @@ function bodyOf(asked: Asked): string[] {
   const wantedC = said.wantedC ?? (hard.length > 0 ? mixed.allMeltedFromC : null);
   if (wantedC !== null) out.push(...bringLines(asked, wantedC));
   const { low, high } = data.cook.mixing;
-  const usual = `Cold process is usually mixed at ${warmthRange(low, high, style)}`;
+  const usual = `Cold process is usually mixed at ${roughRange(low, high, style)}`;
   const { nominal } = mixed.temperatureC;
   if (nominal < low && hard.length === 0)
     out.push(`${usual}; cooler is slower to trace, and fine where all stays melted. The reaction then warms it.`);

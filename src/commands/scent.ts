@@ -8,7 +8,7 @@ import { heatLine } from '../reading/heat-line.ts';
 import { type ScentReading, scentOf } from '../reading/heat-scent.ts';
 import { mass, massBoth, percent, percentRange, type Style, temperature } from '../units/print.ts';
 import { styleFor } from './check.ts';
-import { defineCommand } from './define.ts';
+import { defineCommand, type Said } from './define.ts';
 import { flame } from './heat-cautions.ts';
 import { heatWords } from './heat-refusals.ts';
 import { flashFor, fluidLine, nameScents, scentName } from './heat-scent.ts';
@@ -31,6 +31,31 @@ interface Asked {
 /** Where no weight is said the shares are reckoned on this, g. */
 const ANY_FAT = 1000;
 
+/** A scent that nobody named: its grams can be said all the same. */
+const unnamed = { ids: ['fragrance-oil'], text: 'scent', share: 1, flashC: null } as const;
+
+/** What a flash point is, kind and right (GHS 2.6). */
+const explained: Said<'heat'> = {
+  title: 'Flash point',
+  lead: 'The flash point is the lowest temperature at which a flame can light the vapour over a liquid: a figure about fire, not about scent.',
+  body: [
+    'Scent evaporates at any warmth, more the hotter it is: nothing starts or stops at the flash point.',
+    'To add it below its flash point, heat and flames off, is right all the same: less is lost, and no vapour can catch fire at a burner.',
+    'Name the scent for its figure, for example "flash point of lavender".',
+  ].map((text) => ({ kind: 'text', text })),
+  details: [
+    {
+      kind: 'text',
+      text: 'After GHS 2.6 and ISO 3679: measured in a closed cup, with a small flame, as the liquid warms.',
+    },
+  ],
+  assumptions: [],
+  warnings: [],
+  caution: flame,
+  actions: [{ label: 'details', request: 'details' }],
+  result: { flashPointC: null, addBelowC: null, pourable: null, grams: null, shareOfBar: null },
+};
+
 export const scent = defineCommand({
   id: 'scent',
   summary: 'Flash point of a scent or a blend, when it can go in, and how many grams.',
@@ -41,21 +66,30 @@ export const scent = defineCommand({
     { say: 'scent: lavender and lemongrass EO 2:1, 600 g oils', about: 'a blend' },
     { say: 'flash point of sweet orange', about: 'in plain words' },
   ],
-  run: ({ text }, context) => {
+  run: ({ text, options }, context) => {
     const { catalogue } = context;
     const reading = context.read(text);
     const line = heatLine(context.reader(), text);
     const style = warmthStyle(line, styleFor(reading, undefined, context));
     const data = context.heat();
     const claims = new Claims(line);
-    const said = scentOf(claims);
-    if (said.parts.length === 0)
-      return { ok: false, fault: { ...heatWords({ kind: 'no-scent' }, style), caution: flame } };
+    const read = scentOf(claims);
+    if (
+      read.parts.length === 0 &&
+      / (?:what|explain|why|mean\w*|define) /.test(line.text) &&
+      / (?:flash\w*|fp) /.test(line.text)
+    )
+      return { ok: true, value: explained };
     const cooked = reading.fats.reduce((sum, { grams }) => sum + grams, 0);
     const last = context.last.recipe?.recipe.fats.reduce((sum, { grams }) => sum + grams, 0) ?? null;
-    const fatGrams = said.fatGrams ?? (cooked > 0 ? cooked : null);
+    const fatGrams = read.fatGrams ?? (cooked > 0 ? cooked : null);
     const asksGrams = fatGrams !== null || / (?:how much|how many|grams) /.test(line.text);
     const weight = fatGrams ?? (asksGrams ? last : null);
+    if (read.parts.length === 0 && weight === null) {
+      const complete = (answer: string) => ({ text: `${text} ${answer}`, options });
+      return { ok: false, fault: { ...heatWords({ kind: 'no-scent' }, style), caution: flame, complete } };
+    }
+    const said = read.parts.length > 0 ? read : { ...read, parts: [unnamed] };
 
     const found = flashFor(said, data, catalogue, style, flame);
     // Without a flash point the grams can still be said.

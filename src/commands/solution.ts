@@ -49,13 +49,13 @@ export const solution = defineCommand({
   ],
   run: ({ text }, context) => {
     const { catalogue } = context;
-    const reading = context.read(text);
     const line = heatLine(context.reader(), text);
-    const style = warmthStyle(line, styleFor(reading, undefined, context));
     const data = context.heat();
     const claims = new Claims(line);
     const pot = potOf(claims, data.pots, data.materials.values());
     const said = solutionOf(claims);
+    const reading = context.read(claims.withUnits(text));
+    const style = warmthStyle(line, styleFor(reading, undefined, context));
     const named = pot.material === null ? null : vesselFor(data, pot.material, 0);
     if (named?.verdict === 'attacked') {
       return {
@@ -253,7 +253,10 @@ function factsOf({ input, heat, style }: Asked): { label: string; value: string 
     { label: 'Water and ice', value: `${massBoth(input.waterGrams, style)} and ${massBoth(input.iceGrams, style)}` },
     { label: 'Alkali in the solution', value: percent(concentration, style) },
     { label: 'Peak, no heat lost', value: warmthRange(peakC.low, peakC.high, style) },
-    { label: 'Boils at', value: `${temperature(boilsAtC, style)} at sea level` },
+    {
+      label: 'Boils at',
+      value: `${temperature(boilsAtC, style)}${input.pressureKpa === undefined ? ' at sea level' : ''}`,
+    },
     { label: 'Crystals below', value: temperature(crystallisesBelowC, style) },
     ...(iceLeftGrams > 0 ? [{ label: 'Ice left', value: massBoth(iceLeftGrams, style) }] : []),
   ];

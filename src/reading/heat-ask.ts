@@ -10,7 +10,7 @@ export type HeatQuestion = 'solution' | 'mix' | 'cool' | 'scent' | 'cook';
 
 /** Without one of these words only a text that weighs neither fat nor alkali can ask about heat: about a scent. */
 const hint =
-  /hot|heat|temp|warm|cool|\bice\b|frozen|flash|scent|fragran|essential|\beos?\b|°|º|degree|celsius|fahrenheit|boil|melt|cook|process|\bhp\b|stage|\btrace\b|minute|\bmins?\b|how long|alumin|jug|pitcher|bowl|glass|plastic|\d ?[cf]\b/i;
+  /bucket|stainless|steel|container|vessel|hdpe|pyrex|altitude|hot|heat|temp|warm|cool|\bice\b|frozen|flash|scent|fragran|essential|\beos?\b|°|º|degree|celsius|fahrenheit|boil|melt|cook|process|\bhp\b|stage|\btrace\b|minute|\bmins?\b|how long|alumin|jug|pitcher|bowl|glass|plastic|\d ?[cf]\b/i;
 
 /** Somebody wants the recipe judged, whatever else the post tells. */
 const judge =
@@ -24,19 +24,26 @@ const asksTime =
 const heat =
   / (?:how (?:hot|warm|high)|hot|peak\w*|max\w* temp\w*|temp|temps|temperature|temperatures|heat|heats|heating|boil|boils|boiling|overheat\w*|steam\w*|degrees|too hot|adiabatic|exotherm\w*|melt|melts|volcano|erupt\w*) /;
 const mixing =
-  / (?:(?:what|which|how) (?:[a-z]+ ){0,3}?(?:temp\w*|hot|warm)|(?:blend|mix|mixed|mixing|combined|final|batter|emulsion|mixture|mixes|resulting) (?:temp\w*|be|end|get|come)|temp\w* (?:when|after|once|if|of the mix|of the blend|\?)|when (?:they|i|we|you) (?:mix|combine|meet|pour)|when (?:mixed|mixing|combined|combining)|false trace|(?:everything|all|it|they|wax|fats?|oils?|F\d+) (?:be |stay |still |is |are |remain |fully )*melted|solidif\w*|harden\w*|seize|meets?|end up|what will (?:[a-z]+ ){0,4}?be|too (?:hot|cold|cool) to (?:mix|combine)|(?:ok|okay|fine) to (?:mix|combine)) /;
+  / (?:(?:what|which|how) (?:[a-z]+ ){0,3}?(?:temp\w*|hot|warm)|(?:a|the) (?:mix|blend|batter|mixture) (?:of|at) T\d+|what (?:must|should|do|does) (?:[a-z]+ |[A-Z]\d+ ){0,4}?(?:be|need)|(?:blend|mix|mixed|mixing|combined|final|batter|emulsion|mixture|mixes|resulting) (?:temp\w*|be|end|get|come)|temp\w* (?:when|after|once|if|of the mix|of the blend|\?)|when (?:they|i|we|you) (?:mix|combine|meet|pour)|when (?:mixed|mixing|combined|combining)|false trace|(?:everything|all|it|they|wax|fats?|oils?|F\d+) (?:be |stay |still |is |are |remain |fully )*melted|solidif\w*|harden\w*|seize|meets?|end up|what will (?:[a-z]+ ){0,4}?be|too (?:hot|cold|cool) to (?:mix|combine)|(?:ok|okay|fine) to (?:mix|combine)) /;
 const cooking =
   / (?:hot process\w*|hot processed|hp|htcp|hthp|cook|cooks|cooking|cooked|crockpot|crock pot|slow cooker|slowcooker|applesauce|apple sauce|mashed potato\w*|vaseline|petroleum jelly|gel stage|zap|zap test) /;
 const cookAsk =
-  / (?:how (?:do|to|long|can|should|does|much longer|hot)|what (?:temp\w*|stages?|happens|should|are|heat|does|setting)|which (?:stage|temp\w*)|stages?|steps|too (?:hot|cold|low)|done|ready|finished|walk me|instructions|guide|ceiling|scorch\w*|climb\w*|rising|rise|rose|volcano|overflow\w*|ok|okay|boil\w*) /;
+  / (?:how \?|how (?:do|to|long|can|should|does|much longer|hot)|what (?:temp\w*|stages?|happens|should|are|heat|does|setting)|which (?:stage|temp\w*)|stages?|steps|too (?:hot|cold|low)|done|ready|finished|walk me|instructions|guide|ceiling|scorch\w*|climb\w*|rising|rise|rose|volcano|overflow\w*|ok|okay|boil\w*) /;
 const scenting =
-  / (?:flash ?point|flashpoint|flashpoints|flash|fp|how much|how many|when|add|adding|load|usage|rate|percent|grams|allergens?|declare|label|ifra|share|evaporate\w*|burn off|blend|eo|scent|fragrance|temp\w*|hot|cool\w*|put in|goes in|go in|use) | P\d+ /;
+  / (?:flash ?point|flashpoint|flashpoints|flash|fp|how much|how many|when|add|adding|load|usage|rate|percent|grams|allergens?|declare|label|ifra|share|oils?|fats?|too (?:much|little)|enough|sds|msds|sheet|evaporate\w*|burn off|blend|eo|scent|fragrance|temp\w*|hot|cool\w*|put in|goes in|go in|use) | P\d+ /;
 const vessel =
-  / (?:aluminium|aluminum|alu|glass|pyrex|plastic|hdpe|pp|pet|polypropylene|stainless|steel|enamel|stoneware|ceramic|copper|zinc|galvani[sz]ed|tin|cast iron|silicone|jug|pitcher|bowl|bucket|jar|container|vessel|mason) /;
+  / (?:aluminium|aluminum|alu|glass|pyrex|plastic|hdpe|pyrex|pp|pet|polypropylene|stainless|steel|enamel|stoneware|ceramic|copper|zinc|galvani[sz]ed|tin|cast iron|silicone|jug|pitcher|bowl|bucket|jar|container|vessel|mason) /;
+
+/** No question is longer, characters; in one as short as this the words below are not looked for first. */
+const longest = 1500;
+const short = 300;
+
+/** Whether a text has any word of heat or scent; cheap. */
+export const speaksOfHeat = (text: string): boolean => hint.test(text);
 
 export function heatQuestion(reader: Reader, text: string, recipe: RecipeReading): HeatQuestion | null {
   const weighs = recipe.fats.length > 0 || recipe.alkali.length > 0;
-  if ((weighs && !hint.test(text)) || text.length > 1500) return null;
+  if (text.length > longest || (weighs && text.length > short && !speaksOfHeat(text))) return null;
   return askedIn(heatLine(reader, text), recipe);
 }
 
@@ -44,7 +51,9 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   const { text } = line;
   const [fats, alkali] = [recipe.fats.length > 0, recipe.alkali.length > 0];
   if (fats && alkali && judge.test(text)) return null;
-  const temperatures = [...line.figures.values()].filter(({ letter }) => letter === 'T').length;
+  const weighed = (text.match(/ G\d+(?= )/g)?.length ?? 0) > 1;
+  const warm = weighed ? / (?:T\d+|(?:at|is|are|lye|oils?|fats?|A\d+|L\d+) N\d+)(?= )/g : / T\d+(?= )/g;
+  const temperatures = text.match(warm)?.length ?? 0;
   const scent = / S\d+ /.test(text);
   const readings = temperatures > 0 || / [CM]\d+ /.test(text) ? readingsOf(new Claims(line)).readings.length : 0;
   const cools =
@@ -57,12 +66,15 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
       : null;
   }
   if (alkali) {
+    // Fats without weights, or a verdict wanted: a recipe that has to be asked about.
+    if (/ F\d+ /.test(text) && !/ how (?:hot|warm) /.test(text)) return null;
     if (
       cools ||
-      (temperatures > 1 && time.test(text) && / (?:now|currently|is at|its at|reads|at the moment) /.test(text))
+      (temperatures > 1 && asksTime.test(text) && / (?:now|currently|is at|its at|reads|at the moment) /.test(text))
     )
       return 'cool';
-    return heat.test(text) || time.test(text) || / I\d+ | ice /.test(text) || vessel.test(text) ? 'solution' : null;
+    if (heat.test(text) || asksTime.test(text) || / I\d+ | ice /.test(text)) return 'solution';
+    return vessel.test(text) && / (?:\?|can|could|is|ok|okay|which|what|may|should) /.test(text) ? 'solution' : null;
   }
   if (fats && !scent) return null;
   if (cools) return 'cool';
@@ -73,7 +85,8 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
     return claims.left().length > 0 ? 'cool' : 'scent';
   }
   if (fats) return null;
-  if (/ (?:flash ?point|flashpoint|flashpoints) /.test(text)) return 'scent';
+  if (/ (?:flash ?point|flashpoint|flashpoints|flash points) /.test(text)) return 'scent';
+  if (scent && / (?:sds|msds|data sheet|safety sheet) /.test(text)) return 'scent';
   if (temperatures > 1 && time.test(text)) return 'cool';
   if (cooking.test(text) && cookAsk.test(text) && !/ cool/.test(text)) return 'cook';
   if (
@@ -86,6 +99,9 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
     return 'cool';
   if (temperatures > 0 && / too (?:hot|warm) /.test(text) && / (?:soap|pot|cooker|batter|paste|batch) /.test(text))
     return 'cook';
+  // "how long until 60 if it's 61 now": nothing but bare figures.
+  const bare = (text.match(/ N\d+(?= )/g)?.length ?? 0) > 1 && !/ [A-MO-Z]\d+ /.test(text);
+  if (bare && asksTime.test(text) && / (?:cool\w*|room|pot|soap|batter|lye|now) /.test(text)) return 'cool';
   // A solution by its strength alone: "how hot does 33 % lye get".
   return / [AL]\d+ /.test(text) && / [PR]\d+ /.test(text) && / (?:how hot|peak|boil\w*|temp\w*) /.test(text)
     ? 'solution'

@@ -7,10 +7,14 @@ export const t = '(?<t>[TN]\\d+)';
 export const be =
   '(?:(?:is|was|were|are|at|of|about|around|roughly|approx|approximately|only|now|currently|still|temp|temps|temperature|temperatures|reads|reading|says|it|its|a|an|the|sits|sitting|say|like|:|=|~|@|-) )*';
 
+/** In °F too no kitchen is hotter. */
+const hottest = 400;
+
 /** Takes figures out of a line one role after another: what is taken stands in nobody's way any more. */
 export class Claims {
   readonly line: HeatLine;
   text: string;
+  private readonly warmths: Figure[] = [];
 
   constructor(line: HeatLine) {
     this.line = line;
@@ -35,10 +39,34 @@ export class Claims {
     return null;
   }
 
-  /** The same in °C; a range counts as its middle. */
+  /** The same in °C; a range counts as its middle. A bare figure has to be one that a kitchen can have. */
   temperature(...patterns: readonly string[]): number | null {
-    const figure = this.take(...patterns);
-    return figure && this.celsius(figure);
+    for (const pattern of patterns) {
+      for (const match of this.text.matchAll(new RegExp(pattern, 'g'))) {
+        const name = match.groups?.['t'] ?? '';
+        const figure = this.line.figures.get(Number(name.slice(1)));
+        if (!figure || (figure.letter === 'N' && !(Math.abs(figure.value) <= hottest))) continue;
+        return this.warmth(name);
+      }
+    }
+    return null;
+  }
+
+  /** Claims a figure as a temperature, °C. */
+  warmth(name: string): number | null {
+    const figure = this.claim(name);
+    if (!figure) return null;
+    this.warmths.push(figure);
+    return this.celsius(figure);
+  }
+
+  /** The text with a unit behind every bare figure that was claimed as a temperature, for who reads the amounts. */
+  withUnits(input: string): string {
+    const bare = this.warmths.filter(({ letter }) => letter === 'N').sort((a, b) => b.end - a.end);
+    if (bare.length === 0) return input;
+    let text = this.line.source;
+    for (const { end } of bare) text = `${text.slice(0, end)} ${this.line.scale}${text.slice(end)}`;
+    return text;
   }
 
   celsius(figure: Figure): number {

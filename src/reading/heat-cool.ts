@@ -5,24 +5,30 @@ import { type Reading, readingsOf } from './heat-readings.ts';
 export interface CoolReading {
   readonly readings: readonly Reading[];
   readonly stepK: number;
+  readonly dayMinute: number | null;
   readonly nowC: number | null;
   readonly targetC: number | null;
   readonly roomC: number | null;
   /** Weight of what cools, g. */
   readonly grams: number | null;
   readonly of: 'soap' | 'lye' | 'fats' | null;
+  /** "Can I add it at 75 °C?": yes or no first. */
+  readonly asksWhether: boolean;
 }
+
+const whether = /^ (?:can|could|may|is|should|shall|ok|okay|do|does|will) (?!.* (?:how long|when) )/;
 
 const target = [
   ` (?:target|goal|aim|aiming for|shooting for|looking for|waiting for|wait for) ${be}(?:for )?${t} `,
   ` (?:cool\\w*|down|drop\\w*|fall\\w*|get\\w*|go\\w*|come\\w*|sink\\w*|reach\\w*|hit\\w*|until|till|til|before|long|time|under|below|beneath|to) (?:down |under |below |beneath |to |at |is |its |it |for |be |has |reaches |hits |gets |cools |drops |falls |comes |goes |i |can |the |pot |soap |lye |batch |mix |batter |oils |mass )*${be}${t} `,
   ` when (?:[a-z]+ ){0,8}?${t} `,
+  ` when [^.?!\\n]*? (?:be|become|hit|hits|reach|reaches) (?:at |down |to )*${t} `,
   ` (?:want|need|like) (?:it |them |the |to |be |at |pot |soap |lye |mix |batter |oils |a |temperature |of )*${t} `,
 ];
 
 export function coolOf(claims: Claims): CoolReading {
   const roomC = roomOf(claims);
-  const { readings, stepK } = readingsOf(claims);
+  const { readings, stepK, dayMinute } = readingsOf(claims);
   // "from 88 to 60": what it comes from is no target.
   const from = claims.temperature(` from ${be}${t} `);
   const targetC = claims.temperature(...target);
@@ -36,6 +42,8 @@ export function coolOf(claims: Claims): CoolReading {
   return {
     readings: readings.length > 1 ? readings : [],
     stepK,
+    dayMinute,
+    asksWhether: whether.test(text),
     nowC: readings.length === 1 ? (readings[0]?.temperatureC ?? null) : nowC,
     targetC,
     roomC,

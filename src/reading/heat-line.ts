@@ -27,10 +27,14 @@ export interface Figure {
   readonly text: string;
   /** Digits after the decimal sign. */
   readonly decimals: number;
+  /** Where it ends in the source. */
+  readonly end: number;
 }
 
 export interface HeatLine {
   readonly text: string;
+  /** What was cut into figures and words. */
+  readonly source: string;
   /** By their number in the line; things have their meaning instead. */
   readonly figures: ReadonlyMap<number, Figure>;
   readonly things: ReadonlyMap<number, { readonly meaning: Meaning; readonly text: string }>;
@@ -88,14 +92,16 @@ function clock(prims: readonly Prim[]): number | null {
 }
 
 export function heatLine(reader: Reader, input: string): HeatLine {
-  const prims = scan(layOut(clean(input.slice(0, longest)).text).text);
+  const source = layOut(clean(input.slice(0, longest)).text).text;
+  const prims = scan(source);
   const { tokens } = tokenize(prims, reader.lexicon, reader.speller);
   const parts: string[] = [];
   const figures = new Map<number, Figure>();
   const things = new Map<number, { meaning: Meaning; text: string }>();
   let next = 0;
+  let end = 0;
   const figure = (letter: string, one: Partial<Figure> & { readonly value: number; readonly text: string }): void => {
-    figures.set(next, { letter, also: null, bare: false, decimals: decimalsIn(one.text), ...one });
+    figures.set(next, { letter, also: null, bare: false, decimals: decimalsIn(one.text), end, ...one });
     parts.push(`${letter}${next}`);
     next += 1;
   };
@@ -133,6 +139,8 @@ export function heatLine(reader: Reader, input: string): HeatLine {
 
   for (const token of tokens) {
     const own = prims.slice(token.from, token.to);
+    const final = own.at(-1);
+    end = final ? final.at + final.raw.length : end;
     if (token.t === 'quantity') quantityOf(token.quantity, token);
     else if (token.t === 'name' && token.meaning.kind !== 'role') {
       things.set(next, { meaning: token.meaning, text: token.text });
@@ -147,7 +155,7 @@ export function heatLine(reader: Reader, input: string): HeatLine {
     else for (const prim of own) parts.push(prim.text);
   }
   const text = ` ${parts.join(' ').replaceAll('\t', ' \t ')} `.replace(/ {2,}/g, ' ');
-  return { text, figures, things, ...scaleOf(tokens, text, [...figures.values()]) };
+  return { text, source, figures, things, ...scaleOf(tokens, text, [...figures.values()]) };
 }
 
 /** Hotter than any pot of soap in °C. */

@@ -24,6 +24,10 @@ const both = [
 
 type Side = 'fats' | 'lye';
 
+/** What says that a bare figure is a temperature. */
+const warmed = / (?:at|is|are|was|to|=|:|@) $/;
+const beside = / (?:oils?|fats?|butters?|lye|A\d+|L\d+|solution) $/;
+
 /** The nearest word of a side before or after a figure. */
 const sides =
   / (?:(?<fats>F\d+|oils?|fats?|butters?|fat phase|oil phase)|(?<lye>[AWLI]\d+|lye|solution|caustic|alkali)) /;
@@ -37,20 +41,18 @@ export function mixOf(claims: Claims): MixReading {
   let fatsC: number | null = null;
   let solutionC: number | null = null;
   let since = 0;
+  // Where the amounts have units, "oils 45, lye 30" are temperatures.
+  const weighed = (claims.text.match(/ G\d+(?= )/g)?.length ?? 0) > 1;
   for (const match of claims.text.matchAll(/ (?<t>[TN]\d+)(?= )/g)) {
     const name = match.groups?.['t'] ?? '';
     const figure = claims.line.figures.get(Number(name.slice(1)));
-    if (
-      !figure ||
-      (figure.letter === 'N' && !/ (?:at|is|are|was|to|=|:|@) $/.test(`${claims.text.slice(0, match.index)} `))
-    )
-      continue;
     const before = claims.text.slice(since, match.index + 1);
+    if (!figure || (figure.letter === 'N' && !(warmed.test(before) || (weighed && beside.test(before))))) continue;
     const after = claims.text.slice(match.index + match[0].length);
     const side = sideBefore(before) ?? sideAfter(after);
     if (!side) continue;
-    const celsius = claims.celsius(figure);
-    claims.claim(name);
+    const celsius = claims.warmth(name);
+    if (celsius === null) continue;
     if (side === 'lye') solutionC ??= celsius;
     else {
       const own = [...before.matchAll(/ F(\d+)(?= )/g)].map(([, id]) => Number(id));

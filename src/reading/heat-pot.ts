@@ -50,7 +50,7 @@ export function potOf(claims: Claims, pots: Pots, materials: Iterable<VesselMate
   // "room" and the like are no vessels; a hyphen parts no name here.
   const text = claims.text.replaceAll(' - ', ' ');
   const kind = longest(text, pots.pots);
-  const material = longest(text, materials);
+  const material = longest(text, materials) ?? (/ pyrex /.test(text) ? { id: 'glass' } : null);
   const insulation = longest(text, pots.insulation);
   const size = `(?<t>V\\d+)`;
   const litres = claims.take(

@@ -11,6 +11,8 @@ export interface Readings {
   readonly readings: readonly Reading[];
   /** The thermometer's step as its figures show it, K. */
   readonly stepK: number;
+  /** Minutes of the day at the first reading, where times of day were given. */
+  readonly dayMinute: number | null;
 }
 
 const temperature = '(?<t>[TN]\\d+)(?: (?:c|f|degrees?|deg))?';
@@ -57,13 +59,18 @@ function stepOf(figures: readonly Figure[]): number {
 const onward = (minute: number, before: number): number => (minute < before ? minute + 1440 : minute);
 
 export function readingsOf(claims: Claims): Readings {
-  const none = { readings: [], stepK: 1 };
-  const named = (figures: readonly (Figure | null)[], minutes: readonly number[]): Readings => {
+  const none = { readings: [], stepK: 1, dayMinute: null };
+  const named = (
+    figures: readonly (Figure | null)[],
+    minutes: readonly number[],
+    dayMinute: number | null = null,
+  ): Readings => {
     const found = figures.flatMap((figure, i) =>
       figure ? [{ minute: minutes[i] ?? 0, temperatureC: claims.celsius(figure), figure }] : [],
     );
     return {
       readings: found.map(({ minute, temperatureC }) => ({ minute, temperatureC })),
+      dayMinute,
       stepK: stepOf(found.map(({ figure }) => figure)) * (claims.line.scale === '°F' ? 1 / 1.8 : 1),
     };
   };
@@ -108,6 +115,7 @@ export function readingsOf(claims: Claims): Readings {
     minutes.push(minute);
     figures.push(claims.claim(t));
   }
+  if (minutes.length === 0) return none;
   // "it was 92, after 10 minutes 86"
   if (lead && minutes.every((one) => one > 0) && !head.m.startsWith('C')) {
     figures.unshift(claims.claim(lead));
@@ -124,5 +132,6 @@ export function readingsOf(claims: Claims): Readings {
   return named(
     figures,
     minutes.map((one) => one - start),
+    head.m.startsWith('C') ? start : null,
   );
 }

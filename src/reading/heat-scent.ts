@@ -28,7 +28,7 @@ const fats =
 
 const flash = [
   ` (?:flash ?point|flashpoint|fp|flashes|flash|flashing)s? (?:(?:point|s) )?${be}(?:[a-z]+ ){0,2}?${be}${t} `,
-  ` (?:sheet|sds|msds|supplier\\w*|vendor|bottle|label|coa|certificate) (?:[a-z]+ ){0,4}?${be}${t} `,
+  ` (?:sheet|sds|msds|supplier\\w*|vendor|bottle|label|coa|certificate) (?:[a-z]+ |S\\d+ ){0,5}?${be}${t} `,
   ` ${t} (?:c |f |degrees? )?(?:flash ?point|flashpoint|fp|flash) `,
 ];
 
@@ -83,7 +83,7 @@ export function scentOf(claims: Claims): ScentReading {
   const fatFigure = claims.take(
     ` (?<t>G\\d+) ${fats} `,
     ` (?:oils?|fats?|butters?|base) (?:(?:weigh\\w*|weight|total|is|are|:|=|of|at|about|,|\\() )*(?<t>G\\d+) `,
-    ` P\\d+ (?:(?:of|for|in|to|load|S\\d+|eo|on) )+(?:(?:a|my|the|about) )*(?<t>G\\d+)(?! (?:of )?S\\d) `,
+    ` P\\d+ (?:(?:of|for|in|to|load|S\\d+|eo|on) )+(?:(?:a|my|the|about) )*(?<t>G\\d+)(?! (?:of )?S\\d)(?! (?:soap|batch|bars?|batter|loaf)) `,
   );
   const batch =
     fatFigure ??
@@ -94,7 +94,7 @@ export function scentOf(claims: Claims): ScentReading {
     );
   const flashes = scents.map(({ id }) => {
     const own = claims.take(
-      ` S${id} (?:(?:oil|eo|has|a|with|is|\\(|:|s|flash ?point|flashpoint|flash|flashes|fp|point|of|at|the) )+${t} `,
+      ` S${id} (?:oil |eo )?(?:\\( (?:flash ?point |flash |fp )?|(?:[a-z]+ ){0,3}?(?:flash ?point|flashpoint|flash|flashes|fp) (?:(?:point|of|at|is|from|:) )*)${t} `,
     );
     return own && claims.celsius(own);
   });

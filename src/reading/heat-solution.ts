@@ -17,6 +17,8 @@ export interface SolutionReading {
   readonly alkaliC: number | null;
   readonly iceC: number | null;
   /** Words instead of a figure: boiling water, ice from the freezer. */
+  /** Metres above the sea. */
+  readonly altitudeM: number | null;
   readonly boilingWater: boolean;
   readonly freezer: boolean;
   readonly namesVessel: boolean;
@@ -76,9 +78,25 @@ const target = [
   ` when (?:[a-z]+ ){0,8}?${t} `,
 ];
 
+const high = '(?:above|altitude|elevation|high|up|asl)';
+
+function altitudeOf(claims: Claims): number | null {
+  const metric = claims.take(
+    ` (?<t>N\\d+) (?:m|metres?|meters?) (?:of )?${high} `,
+    ` (?:altitude|elevation) (?:(?:of|is|about|:|=) )*(?<t>N\\d+) (?:m|metres?|meters?) `,
+  );
+  if (metric) return metric.value;
+  const length = claims.take(
+    ` (?<t>D\\d+) (?:of )?${high} `,
+    ` (?:altitude|elevation|live at|up at) (?:(?:of|is|about|:|=) )*(?<t>D\\d+) `,
+  );
+  return length && length.value / 100;
+}
+
 export function solutionOf(claims: Claims): SolutionReading {
   const { text } = claims;
   const ice = iceOf(claims);
+  const altitudeM = altitudeOf(claims);
   const asksTime =
     / (?:how long|how much longer|when|how many minutes|how soon|cool\w* (?:down )?to|cooled|time) /.test(text);
   const roomC = / both | everything | all at /.test(text) ? null : roomOf(claims);
@@ -106,6 +124,7 @@ export function solutionOf(claims: Claims): SolutionReading {
     waterC: waterC ?? both ?? rest,
     alkaliC: alkaliC ?? both,
     iceC,
+    altitudeM,
     boilingWater:
       / boiling (?:hot )?(?:W\d+|water) /.test(text) ||
       [...claims.line.things.values()].some((one) => /^boiling/i.test(one.text)),

@@ -23,7 +23,7 @@ const questions = JSON.parse(
 ) as readonly Question[];
 
 const bot = createBot();
-const ask = (text: string) => bot.ask({ platform: 'test', place: 'shed', person: 'one', text });
+const ask = (text: string) => bot.ask({ platform: 'test', place: 'shed', person: text, text });
 const listOf = (value: string | readonly string[]): readonly string[] => (typeof value === 'string' ? [value] : value);
 
 /** A figure of the result; of one with a band its middle. */

@@ -27,6 +27,9 @@ export function iceHeat(water: IceWater, celsius: number): number {
   return -water.heatOfFusion.value + at0 * celsius + (perK * celsius * celsius) / 2;
 }
 
+/** Air pressure, kPa, at this height above the sea, m; −500 to 11 000 m (standard atmosphere, ISO 2533:1975, layer 1). */
+export const airPressure = (metres: number): number => 101.325 * (1 - 2.25577e-5 * metres) ** 5.25588;
+
 /** Vapour pressure of pure water, kPa; 0–100 °C (IAPWS table, interpolated in its logarithm over 1/T). */
 export function waterPressure(water: IceWater, celsius: number): number {
   const { points } = water.vapourPressure;
