@@ -61,6 +61,9 @@ export const scale = defineCommand({
     { say: 'scale to 12 bars of 100 g: 500 g lard, 66 g NaOH, 150 g water', about: 'by bars' },
     { say: 'scale factor=2 500 g lard, 66 g NaOH, 150 g water', about: 'twice the recipe' },
   ],
+  // "Scale: 1 g", "scale reads 0.1 g" at the head of a post: what the person weighs on.
+  isIngredient: (text, rest) =>
+    text.includes('\n') && /^\s*[:=]?\s*(?:reads|shows|step|resolution|accura\w+|(?:\d?[.,])?\d ?g\b)/i.test(rest),
   run: ({ text, options: given }, context) => {
     const { catalogue } = context;
     const asked = readScaleRequest(context.reader(), text);

@@ -5,6 +5,9 @@ import type { Purity, RecipeReading } from './reading.ts';
 import { asPurity, type Roles } from './roles.ts';
 import type { Assembly, Row } from './rows.ts';
 
+/** Share of alkali in the thinnest lye solution that a post may mean. */
+const thinnest = 0.12;
+
 export function readAlkali(
   assembly: Assembly,
   rows: readonly Row[],
@@ -106,8 +109,14 @@ export function readAlkali(
     const value = row.share?.value ?? 0;
     if (value >= 0.7 && value <= 1.0051 && shareRows.filter((other) => (other.share?.value ?? 0) >= 0.7).length === 1)
       roles.purity ??= asPurity(row.share as Quantity);
-    else if (value <= 0.55 && shareRows.filter((other) => (other.share?.value ?? 1) <= 0.55).length === 1)
-      roles.concentration ??= value;
+    else if (value <= 0.55 && shareRows.filter((other) => (other.share?.value ?? 1) <= 0.55).length === 1) {
+      // "lye at 5 %": a lye solution as thin as that is nobody's; the superfat is meant
+      if (value > thinnest || meaning.kind === 'stock') roles.concentration ??= value;
+      else if (roles.superfat === null) {
+        roles.superfat = value;
+        assembly.assume('shares', `I took "${row.share?.text ?? ''}" as the superfat.`);
+      }
+    }
     if (meaning.kind === 'alkali' || meaning.kind === 'stock') if (meaning.id !== 'unsaid') mentioned.add(meaning.id);
   }
   // one alkali with two amounts

@@ -48,7 +48,7 @@ const mostItems = 12;
 
 /** What would be another question, or another recipe's verdict, and not a correction of this one. */
 const another =
-  /\b(how (much|many|long|hot|big|do|does|can)|when|why|which|where|convert|is (my|it|this|that) (lye|right|ok|okay|correct|enough|fine|too)|enough|what (is|are|does)|what's (the|a)|explain|summary|scale|double|halve|triple|cool|flash)\b/i;
+  /\b(how (much|many|long|hot|big|do|does|can)|when|why|which|where|convert|is (my|it|this|that) (lye|right|ok|okay|correct|enough|fine|too)|enough|what (is|are|does|water|amount|weight|ratio|strength)|what's (the|a)|(would|do|should|shall) i need|explain|summary|scale|double|halve|triple|cool|flash)\b/i;
 
 const cues = {
   correcting:
@@ -257,7 +257,10 @@ function loose(quantity: Quantity, sides: Sides): Found | null {
       return { kind: 'concentration', value };
     return { kind: 'which', said: quantity.text, of: [] };
   }
-  if (dim === 'ratio' && quantity.second)
+  const ofWater =
+    dim === 'ratio' &&
+    (Math.min(value, quantity.second ?? 0) === 1 || /\b(water|lye|liquid|ratio)\b/i.test(sides.text));
+  if (ofWater && quantity.second)
     return { kind: 'ratio', value: Math.max(value / quantity.second, quantity.second / value) };
   if (dim === 'bare' && reading.superfat !== null && value > 0 && value <= 20)
     return { kind: 'superfat', value: value / 100 };
@@ -412,6 +415,12 @@ export function readCorrection(
 
   if (found.length === 0 || found.includes(null)) return cues.plainly.test(text) ? { kind: 'lost' } : null;
   const all = found.filter((one) => one !== null);
+  for (const one of [...all]) {
+    // "KOH, 90 %" where the recipe has none: that alkali is meant, and its purity
+    if (one.kind !== 'purity' || one.of === null || holds(reading, { kind: 'alkali', id: one.of })) continue;
+    if (reading.alkaliNamed.length > 1) return { kind: 'lost' };
+    all.unshift({ kind: 'alkali', id: one.of });
+  }
   const doubt = given.doubts.find(({ id }) => own.has(id));
   if (doubt) return { kind: 'doubt', doubt, given };
   const question = all.find(isQuestion);

@@ -104,7 +104,8 @@ export function after(
   const heard = { ...shown, said: { ...own, id, kept: kept ?? null } };
   if (kept) {
     const base = command === 'scale' ? (turn?.fromBase ? session.base : session.recipe) : null;
-    return { ...heard, recipe: { ...own, kept }, base, newest: 'recipe', pending: null };
+    const before = turn || used === 'recipe' ? session.recipe : null;
+    return { ...heard, recipe: { ...own, kept }, before, base, newest: 'recipe', pending: null };
   }
   const figure = { ...own, answered: true };
   return { ...heard, figure, newest: 'figure', pending: turn ? null : session.pending };

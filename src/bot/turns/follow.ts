@@ -14,9 +14,9 @@ import type { Doubt } from '../../reading/reading.ts';
 import { retext } from '../../reading/retext.ts';
 import { readScaleWish } from '../../reading/scale-target.ts';
 import { both, chosen, type Settled, settle } from '../../reading/settle.ts';
-import { isSize } from './next.ts';
+import { asksAgain, isSize, takesBack } from './next.ts';
 import type { Pending, RecipeTurn, Session } from './store.ts';
-import { askedAgainLine, completedLine, correctedLine } from './told.ts';
+import { againLine, askedAgainLine, completedLine, correctedLine } from './told.ts';
 
 /** A request made of a text and of what went before. */
 export interface Turn {
@@ -53,6 +53,9 @@ export function follow(text: string, session: Session, context: Context): Follow
   if (answered) return answered;
   // While a post waits for an answer, nothing that is said of a recipe is said of an older one.
   if (pending && isPost(pending)) return toFigure(text, session, context);
+  const { recipe, before } = session;
+  if (recipe && asksAgain(text)) return once(recipe, againLine(recipe.at));
+  if (before && takesBack(text)) return once(before, againLine(before.at));
   const size = toSize(text, session, context);
   if (size) return size;
   const steps = [() => toFigure(text, session, context), () => toRecipe(text, session, context)];
@@ -62,6 +65,19 @@ export function follow(text: string, session: Session, context: Context): Follow
   }
   return null;
 }
+
+/** A recipe judged or reckoned once more, as it stands. */
+const once = (recipe: RecipeTurn, told: string): Follow => ({
+  kind: 'turn',
+  turn: {
+    ...plain,
+    command: commandFor(recipe, [], recipe.kept.reading),
+    text: recipe.text,
+    options: ownOptions(recipe),
+    read: () => recipe.kept.reading,
+    told,
+  },
+});
 
 /** Parts of an answer that say one thing each: "KOH, 90 %". */
 const partsOf = (text: string): string[] =>

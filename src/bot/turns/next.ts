@@ -44,24 +44,29 @@ const steps: readonly (readonly [string, RegExp])[] = [
   ],
 ];
 
-/** Longer texts are posts. */
+/** Longer texts are posts, and so are those of several lines or figures. */
 const longest = 160;
+const isTalk = (text: string): boolean =>
+  text.length <= longest && !text.trim().includes('\n') && (text.match(/\d+(?:[.,]\d+)?/g)?.length ?? 0) <= 2;
 
 /** The command that a text of a few words asks for; null where it is none of these. */
 export function nextStep(text: string): string | null {
   const [first = ''] = text.trim().split('\n');
-  const short = text.length <= longest;
+  const talks = isTalk(text);
   for (const [command, pattern] of steps) {
-    if ((short || command === 'scale') && pattern.test(short ? text : first)) return command;
+    // a size may stand before its recipe
+    const said = command === 'scale' ? first.slice(0, longest) : talks ? text : '';
+    if (pattern.test(said)) return command;
   }
   return null;
 }
 
 /** A size without a word for scaling, where a recipe went before: "12 bars of 100 g", "my 10 x 3 x 3 inch mould". */
 export function isSize(text: string, kind: string): boolean {
-  if (text.length > longest || /\b(how|what|why|when|convert|lye|superfat|water)\b/i.test(text)) return false;
+  if (text.length > longest || /\b(how|what(?! about| if)|why|when|convert|lye|superfat|water)\b/i.test(text))
+    return false;
   const starts = new RegExp(
-    `${lead}(?:but |what (?:about|if) )?(?:to|for|into|in|my|a|the|make|fill|i|i'?ve|we|with|enough|only|use up|twelve|ten|six|eight)\\b|${lead}(?:but |what (?:about|if) )?\\d`,
+    `${lead}(?:but |what (?:about|if) )?(?:to|for|into|in|my|a|the|make|fill|fits?|does (?:it|this|that) fit|will (?:it|this|that) fit|i|i'?ve|we|with|enough|only|use up|twelve|ten|six|eight)\\b|${lead}(?:but |what (?:about|if) )?\\d`,
     'i',
   ).test(text);
   if (!starts) return false;
@@ -69,6 +74,20 @@ export function isSize(text: string, kind: string): boolean {
   if (kind === 'weight') return new RegExp(`${lead}(?:to|into) `, 'i').test(text);
   return kind !== 'factor';
 }
+
+/** "is it safe?", "how much water?": the last recipe's answer once more. */
+export const asksAgain = (text: string): boolean =>
+  new RegExp(
+    `${lead}(?:(?:is|was|are|would) (?:${it}|my lye|the lye) (?:be )?(?:safe|ok|okay|fine|good|right|alright|correct)(?: (?:now|then|to use))?|how much (?:water|lye|naoh|koh|alkali|sodium hydroxide)(?: (?:do i need|should i use|is that|is it|in total|then|now|for (?:that|this|it)))?|check (?:it|that) again|again)\\W*$`,
+    'i',
+  ).test(text);
+
+/** Back to the recipe before the last correction. */
+export const takesBack = (text: string): boolean =>
+  new RegExp(
+    `${lead}(?:undo(?: (?:${it}))?|go back|back(?: to (?:the )?(?:original|first|previous|last|old)(?: one| recipe| version)?)?|revert(?: (?:${it}))?|as (?:it was )?before|the (?:original|previous)(?: one| recipe)?(?: again)?|put (?:it|that) back|never ?mind)\\W*$`,
+    'i',
+  ).test(text);
 
 export const isThanks = (text: string): boolean =>
   /^\W*(?:(?:ok|okay|great|perfect|wonderful|lovely|brilliant|super|cool|nice|good|got it|thanks?|thank you|thank u|thx|ty|cheers|ta|danke|merci|gracias|grazie|bye|many|so much|very much|a lot|lots|that helps|helpful|much appreciated|appreciated|you|all|for (?:that|your help|the help))\W*)+$/i.test(

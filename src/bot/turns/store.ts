@@ -35,6 +35,8 @@ export interface Pending extends Remembered {
 
 export interface Session {
   readonly recipe: RecipeTurn | null;
+  /** The recipe before the last correction or scaling. */
+  readonly before: RecipeTurn | null;
   /** The recipe that the last scaling started from. */
   readonly base: RecipeTurn | null;
   /** The last question whose answer is no recipe. */
@@ -50,6 +52,7 @@ export interface Session {
 
 export const fresh: Session = {
   recipe: null,
+  before: null,
   base: null,
   figure: null,
   newest: 'recipe',

@@ -80,4 +80,6 @@ export function recipeLine(
   return `I took your recipe from ${clockTime(at)}: ${listed(parts)}.`;
 }
 
+export const againLine = (at: number): string => `I took your recipe from ${clockTime(at)}.`;
+
 export const answerLine = (at: number): string => `I took your answer from ${clockTime(at)}.`;
