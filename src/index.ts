@@ -5,6 +5,8 @@ import { type BotOptions, createBot as createCore } from './bot/core.ts';
 import type { Bot } from './bot/types.ts';
 import { loadHeat } from './catalogue/heat.ts';
 import { loadCatalogue } from './catalogue/load.ts';
+import { withLocalFile } from './catalogue/local.ts';
+import type { Catalogue } from './catalogue/types.ts';
 import type { AnyCommand as Declaration } from './commands/define.ts';
 import { commands } from './commands/registry.ts';
 import type { Drawing } from './render/picture/draw.ts';
@@ -22,7 +24,25 @@ export { renderTerminal, wrap } from './render/terminal.ts';
 
 /** The bot with the product's own data, read when first needed. */
 export const createBot = (options: Partial<BotOptions> = {}): Bot =>
-  createCore({ catalogue: loadCatalogue, heat: loadHeat, ...options });
+  createCore({ catalogue: loadWithLocal, heat: loadHeat, ...options });
+
+/** A file with the host's own values, `catalogue/local.ts`; the product's data alone where none is named. */
+const localFile = process.env['LYEWARD_VALUES'];
+
+function loadWithLocal(): Catalogue {
+  const catalogue = loadCatalogue();
+  return localFile ? withLocalFile(catalogue, localFile) : catalogue;
+}
+
+/** What is wrong with the host's own values, for a start that shall not go on with them; null where all is well. */
+export function localProblems(): string | null {
+  try {
+    loadWithLocal();
+    return null;
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
 
 /** Words that begin a request. */
 export const commandNames: readonly string[] = commands.map(({ id }) => id);

@@ -9,6 +9,7 @@ import { assumptionsOf, saysLye } from './assumptions.ts';
 import { beforeMixing, excessCaution, thinCaution } from './cautions.ts';
 import { type Context, defineCommand } from './define.ts';
 import { detailsOf } from './details.ts';
+import { localLines } from './local.ts';
 import { mostPressing, superfatRefusal, whichRecipe } from './questions.ts';
 import { countedLine, readLine } from './read-line.ts';
 import { pureLine, recipeOf, USUAL_STEP, type Weighed } from './recipe.ts';
@@ -57,6 +58,7 @@ export const check = defineCommand({
         body: bodyOf(weighed, figures, reading, style),
         details: () => detailsOf(weighed.recipe, figures, reading, catalogue, style),
         assumptions: [
+          ...localLines([...weighed.recipe.fats, ...weighed.recipe.after], catalogue),
           ...assumptionsOf(reading, weighed.purityAssumed.includes('naoh')),
           ...takenOf(weighed, figures, reading, { usualSuperfat: said === null, step: options.step }, catalogue, style),
         ],

@@ -7,7 +7,7 @@ import { untilClear } from './cautions.ts';
 import type { Context, Refusal, Taken } from './define.ts';
 import { questionOf } from './everyday.ts';
 import { inUnit, span } from './figures.ts';
-import { alkaliName, capital, listed, nameOf } from './phrases.ts';
+import { alkaliName, capital, inSentence, listed, nameOf } from './phrases.ts';
 
 export type Problem =
   | { readonly is: 'nothing' }
@@ -187,7 +187,7 @@ export function noDensity(missing: Missing, context: Context): Refusal<'plain'> 
       const oil = meaning.kind === 'unheld' || meaning.kind === 'fat';
       return refusal({
         code: 'unclear',
-        message: `I hold no density for ${meaning.kind === 'unknown' ? `"${text}"` : nameOf(meaning.id, catalogue)}.`,
+        message: `I hold no density for ${meaning.kind === 'unknown' ? `"${text}"` : meaning.kind === 'unheld' ? inSentence(meaning.id) : nameOf(meaning.id, catalogue)}.`,
         hint:
           meaning.kind === 'scent'
             ? `Essential oils weigh 0.85 to 1.05 g per mL: see the supplier’s data sheet, or weigh it.`

@@ -59,7 +59,8 @@ export function inABar(fat: Fat): string {
 }
 
 /** How well a figure is known, in a word. */
-export function gradeWord({ entries, taken, fromMemory }: Chosen): string {
+export function gradeWord({ entries, taken, fromMemory }: Chosen, { sources }: Catalogue): string {
+  if (sources.get(entries[taken]?.source ?? '')?.local) return 'this host’s own file';
   const grade = entries[taken]?.grade ?? 'memory';
   const words: Readonly<Record<string, string>> = {
     standard: 'standard',

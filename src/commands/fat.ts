@@ -144,12 +144,14 @@ function about(
     title: capital(inSentence(fat.name)),
     lead: leadFor(fat, property, catalogue, style),
     body: [
-      ...(whole ? [{ kind: 'facts' as const, rows: factsOf(fat, style) }] : sourceLine(fat, property, catalogue)),
+      ...(whole
+        ? [{ kind: 'facts' as const, rows: factsOf(fat, catalogue, style) }]
+        : sourceLine(fat, property, catalogue)),
       ...(property === 'saponification' ? [{ kind: 'text' as const, text: alkaliLine(fat, style) }] : []),
       ...(others.length > 0 ? [comparison([fat, ...others], style)] : []),
     ],
     details: [
-      ...(whole ? [] : [{ kind: 'facts' as const, rows: factsOf(fat, style) }]),
+      ...(whole ? [] : [{ kind: 'facts' as const, rows: factsOf(fat, catalogue, style) }]),
       { kind: 'list', title: 'Where the values come from', items: sources(fat, catalogue, style) },
       ...moreOf(fat, catalogue, style),
     ],
@@ -189,7 +191,7 @@ function alkaliLine(fat: Fat, style: Style): string {
 
 type Rows = Extract<Block, { kind: 'facts' }>['rows'];
 
-function factsOf(fat: Fat, style: Style): Rows {
+function factsOf(fat: Fat, catalogue: Catalogue, style: Style): Rows {
   const groups = groupsOf(fat);
   const row = (label: string, value: string | null): Rows => (value === null ? [] : [{ label, value }]);
   return [
@@ -201,7 +203,7 @@ function factsOf(fat: Fat, style: Style): Rows {
     ...row('Melts at', fat.melting ? melting(fat.melting, style) : null),
     ...row('Density', fat.density ? `${rangeText(fat.density, 3, style)} g/mL` : null),
     ...row('Fatty acids', groups ? groupLine(groups, style) : null),
-    ...row('Value from', gradeWord(fat.saponification)),
+    ...row('Value from', gradeWord(fat.saponification, catalogue)),
   ];
 }
 
@@ -214,14 +216,16 @@ function sourceLine(fat: Fat, property: Property, catalogue: Catalogue): Block[]
     property === 'unsaponifiable'
       ? fat[property]
       : null;
-  return chosen ? [{ kind: 'text', text: `From: ${sourceOf(chosen, catalogue)} (${gradeWord(chosen)}).` }] : [];
+  return chosen
+    ? [{ kind: 'text', text: `From: ${sourceOf(chosen, catalogue)} (${gradeWord(chosen, catalogue)}).` }]
+    : [];
 }
 
 function sources(fat: Fat, catalogue: Catalogue, style: Style): string[] {
   const one = (label: string, chosen: Chosen | null, decimals: number): string[] =>
     chosen
       ? [
-          `${label} ${rangeText(chosen, decimals, style)}: ${sourceOf(chosen, catalogue)} (${gradeWord(chosen)}). ${chosen.why}`,
+          `${label} ${rangeText(chosen, decimals, style)}: ${sourceOf(chosen, catalogue)} (${gradeWord(chosen, catalogue)}). ${chosen.why}`,
         ]
       : [];
   return [

@@ -13,6 +13,7 @@ import { styleFor } from './check.ts';
 import { defineCommand, type Refusal } from './define.ts';
 import { detailsOf } from './details.ts';
 import { elsewhere } from './everyday.ts';
+import { localLines } from './local.ts';
 import type { OptionTable, Values } from './options.ts';
 import { alkaliAmounts, alkaliName, chance, inSentence, listed } from './phrases.ts';
 import { mostPressing, superfatRefusal, whichRecipe } from './questions.ts';
@@ -135,6 +136,7 @@ export const lye = defineCommand({
         body: bodyOf(recipe, figures, reading, style).map((line) => ({ kind: 'text' as const, text: line })),
         details: () => detailsOf(recipe, figures, reading, catalogue, style),
         assumptions: [
+          ...localLines([...recipe.fats, ...recipe.after], catalogue),
           ...assumptionsOf(reading, false),
           ...(superfat === null ? [`I took ${percent(USUAL_SUPERFAT, style)} superfat.`] : []),
           ...takenAlkali.map((line) => line + otherPurities(line, recipe, catalogue, style)),
