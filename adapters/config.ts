@@ -16,6 +16,8 @@ export const usage = `Usage: npm start [-- [ADAPTER] [--log FILE]]
 
   ADAPTER      where people are: console (used where none is named), discord, discord-http
   --log FILE   write a log, without what people wrote
+
+  LYEWARD_VALUES=FILE in the environment names a file with fats and values of your own (src/catalogue/local.ts).
   register     tell Discord which commands there are; shows what changes
   --dry-run    only show it
   --server ID  on one server, not everywhere

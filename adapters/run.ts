@@ -18,6 +18,12 @@ const config = readConfig(words, Object.keys(adapters));
 if (words.length === 1 && words[0] === '--help') process.stdout.write(usage);
 else if (config.ok) {
   try {
+    // Nobody shall chat for hours before the host's own values turn out to be wrong.
+    const wrong = process.env['LYEWARD_VALUES'] ? (await import('../src/index.ts')).localProblems() : null;
+    if (wrong) {
+      process.stderr.write(`lyeward: LYEWARD_VALUES: ${wrong}\n`);
+      process.exit(78);
+    }
     const adapter = await adapters[config.value.adapter]?.();
     await adapter?.start(config.value);
   } catch (error) {
