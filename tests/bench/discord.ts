@@ -1,0 +1,222 @@
+// What the Discord adapter costs, beside a floor measured in the same run: `node tests/bench/discord.ts`, one JSON line
+// a figure. Each party is a process of its own, so that CPU and memory are its alone; where the machine has two cores,
+// the parties run on one and whoever asks on the other.
+import { type ChildProcess, spawn } from 'node:child_process';
+import { generateKeyPairSync, sign } from 'node:crypto';
+import { once } from 'node:events';
+import { Agent, request } from 'node:http';
+import { join } from 'node:path';
+import { applicationId, slash, token } from '../discord/standin/interactions.ts';
+import { createStandIn, type StandIn } from '../discord/standin/server.ts';
+import { median } from './measure.ts';
+
+const file = (path: string): string => join(import.meta.dirname, '../..', path);
+const recipe =
+  '450 g olive oil, 225 g coconut oil, 75 g castor oil, 60 g shea butter, 90 g sunflower oil, 122 g NaOH, 280 g water';
+
+export interface Figure {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly limit: number;
+  readonly more: Readonly<Record<string, number>>;
+}
+
+interface Usage {
+  /** Microseconds of processor time since the start. */
+  readonly cpu: number;
+  readonly megabytes: number;
+}
+
+/** A process that tells its usage at each SIGUSR2, as its last line. */
+async function party(args: readonly string[], env: Readonly<Record<string, string>>) {
+  const own = join(import.meta.dirname, 'discord-usage.ts');
+  const child: ChildProcess = spawn('taskset', ['-c', '0', process.execPath, '--expose-gc', '--import', own, ...args], {
+    env: { ...process.env, ...env },
+    stdio: ['ignore', 'pipe', 'inherit', 'ipc'],
+  });
+  let out = '';
+  child.stdout?.setEncoding('utf8').on('data', (text: string) => {
+    out += text;
+  });
+  return {
+    said: async (words: RegExp): Promise<RegExpExecArray> => {
+      for (;;) {
+        const found = words.exec(out);
+        if (found) return found;
+        await once(child.stdout ?? child, 'data');
+      }
+    },
+    usage: async (): Promise<Usage> => {
+      child.send('usage');
+      const [told] = (await once(child, 'message')) as [Usage];
+      return told;
+    },
+    end: async (): Promise<void> => {
+      child.kill('SIGKILL');
+      await once(child, 'exit');
+    },
+  };
+}
+
+const { publicKey, privateKey } = generateKeyPairSync('ed25519');
+const hex = Buffer.from(publicKey.export({ format: 'jwk' }).x ?? '', 'base64url').toString('hex');
+
+interface Signed {
+  readonly body: string;
+  readonly time: string;
+  readonly signature: string;
+}
+const signed = (count: number): readonly Signed[] =>
+  Array.from({ length: count }, () => {
+    const body = JSON.stringify(slash('check', { text: recipe }));
+    const time = String(Math.floor(Date.now() / 1000));
+    return { body, time, signature: sign(null, Buffer.from(time + body), privateKey).toString('hex') };
+  });
+
+/** Posts all, sixteen at a time; the milliseconds it took. */
+async function postAll(port: number, all: readonly Signed[]): Promise<number> {
+  const agent = new Agent({ keepAlive: true, maxSockets: 16 });
+  const one = ({ body, time, signature }: Signed): Promise<void> =>
+    new Promise((resolve, reject) => {
+      const headers = {
+        'x-signature-ed25519': signature,
+        'x-signature-timestamp': time,
+        'content-type': 'application/json',
+        'content-length': Buffer.byteLength(body),
+      };
+      request({ port, path: '/interactions', method: 'POST', headers, agent }, (response) => {
+        if (response.statusCode !== 200) reject(new Error(`answered with ${response.statusCode}`));
+        response.resume().on('end', resolve);
+      })
+        .on('error', reject)
+        .end(body);
+    });
+  const waiting = all.values();
+  const since = performance.now();
+  await Promise.all(
+    Array.from({ length: 16 }, async () => {
+      for (const next of waiting) await one(next);
+    }),
+  );
+  agent.destroy();
+  return performance.now() - since;
+}
+
+async function http(): Promise<readonly Figure[]> {
+  const env = { DISCORD_PUBLIC_KEY: hex, DISCORD_HTTP_PORT: '0', DISCORD_API_URL: 'http://127.0.0.1:9/api' };
+  const parties = await Promise.all(
+    [[file('tests/bench/discord-floor.ts')], [file('deploy/run.mjs'), 'discord-http']].map((args) => party(args, env)),
+  );
+  const ports = await Promise.all(parties.map(async ({ said }) => Number((await said(/port (\d+)/))[1])));
+  const cpu: number[][] = [[], []];
+  const rate: number[][] = [[], []];
+  const count = 2000;
+  // In turns, so that a busy machine slows both; the first round only warms up.
+  for (let round = -1; round < 7; round += 1) {
+    for (const [i, { usage }] of parties.entries()) {
+      const all = signed(count);
+      const before = await usage();
+      const took = await postAll(ports[i] ?? 0, all);
+      const after = await usage();
+      if (round < 0) continue;
+      cpu[i]?.push((after.cpu - before.cpu) / count);
+      rate[i]?.push((1000 * count) / took);
+    }
+  }
+  for (const { end } of parties) await end();
+  const [floor = 0, ours = 0] = cpu.map(median);
+  const [floorRate = 0, ourRate = 0] = rate.map(median);
+  const more = { microseconds: ours, floorMicroseconds: floor, perSecond: ourRate, floorPerSecond: floorRate };
+  return [
+    {
+      name: 'discord: CPU of a check over HTTP',
+      value: ours / floor,
+      unit: '× verify, parse, fixed answer',
+      limit: 1.35,
+      more,
+    },
+  ];
+}
+
+/** Sends so many a second for so many seconds; the milliseconds to each first response. */
+async function paced(discord: StandIn, perSecond: number, seconds: number): Promise<readonly number[]> {
+  const times: Promise<number>[] = [];
+  const begin = performance.now();
+  for (let i = 0; i < perSecond * seconds; i += 1) {
+    const due = begin + (1000 * i) / perSecond;
+    const left = due - performance.now();
+    if (left > 0) await new Promise((resolve) => setTimeout(resolve, left));
+    const since = performance.now();
+    times.push(discord.interact(slash('check', { text: recipe })).then(() => performance.now() - since));
+  }
+  return Promise.all(times);
+}
+
+async function gateway(): Promise<readonly Figure[]> {
+  const sides: { readonly discord: StandIn; readonly side: Awaited<ReturnType<typeof party>> }[] = [];
+  for (const args of [[file('tests/bench/discord-floor-gateway.ts')], [file('deploy/run.mjs'), 'discord']]) {
+    // Bodies are judged elsewhere; here that would only slow down whoever asks.
+    const discord = await createStandIn({ token, applicationId, judged: false });
+    const side = await party(args, { DISCORD_TOKEN: token, DISCORD_API_URL: discord.api });
+    await discord.until(() => discord.connections().length > 0, 'the bot');
+    sides.push({ discord, side });
+  }
+  await new Promise((resolve) => setTimeout(resolve, 2000));
+  const idle = await Promise.all(sides.map(({ side }) => side.usage()));
+  const cpu: number[][] = [[], []];
+  let times: readonly number[] = [];
+  for (let round = -1; round < 5; round += 1) {
+    for (const [i, { discord, side }] of sides.entries()) {
+      const before = await side.usage();
+      const took = await paced(discord, 50, 6);
+      const after = await side.usage();
+      if (round < 0) continue;
+      cpu[i]?.push((after.cpu - before.cpu) / took.length);
+      if (i === 1) times = [...times, ...took];
+    }
+  }
+  for (const { discord, side } of sides) {
+    await side.end();
+    await discord.close();
+  }
+  const [floor = 0, ours = 0] = cpu.map(median);
+  const sorted = times.toSorted((a, b) => a - b);
+  const p99 = sorted[Math.floor(sorted.length * 0.99)] ?? Number.NaN;
+  const [plain = 0, own = 0] = idle.map(({ megabytes }) => megabytes);
+  return [
+    {
+      name: 'discord: CPU of a check over the gateway',
+      value: ours / floor,
+      unit: '× no-op command',
+      limit: 1.3,
+      more: { microseconds: ours, floorMicroseconds: floor },
+    },
+    {
+      name: 'discord: idle memory',
+      value: own / plain,
+      unit: '× idle client',
+      limit: 1.2,
+      more: { megabytes: own, floorMegabytes: plain },
+    },
+    {
+      name: 'discord: first response at 50/s, 99 of 100',
+      value: p99,
+      unit: 'ms',
+      limit: 50,
+      more: { median: median(times) },
+    },
+  ];
+}
+
+export const discordFigures = async (): Promise<readonly Figure[]> => [...(await http()), ...(await gateway())];
+
+if (import.meta.main) {
+  for (const { name, value, unit, limit, more } of await discordFigures()) {
+    const short = (number: number): number => Number(number.toPrecision(3));
+    const ok = value <= limit;
+    if (!ok) process.exitCode = 1;
+    const rest = Object.fromEntries(Object.entries(more).map(([key, number]) => [key, short(number)]));
+    console.log(JSON.stringify({ name, value: short(value), unit, limit, ok, ...rest }));
+  }
+}
