@@ -147,6 +147,8 @@ function temperatureLetters(prims: readonly Prim[]): ReadonlySet<number> {
 export function mend(prims: readonly Prim[], lexicon: Lexicon): Prim[] {
   const letters = temperatureLetters(prims);
   return prims.map((prim, i) => {
+    // many digits would count as a telephone number
+    if (prim.kind === 'number' && /^\d{9,}$/.test(prim.text)) return { ...prim, text: `${prim.text}.0` };
     if (prim.kind !== 'word') return prim;
     const { text } = prim;
     const previous = prims[i - 1];

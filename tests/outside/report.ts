@@ -10,6 +10,7 @@ import { measuredFats } from './checks/measured-fats.ts';
 import { molarMasses } from './checks/molar-masses.ts';
 import { standards } from './checks/standards.ts';
 import { uncertainty } from './checks/uncertainty.ts';
+import { units } from './checks/units.ts';
 import { workedExamples } from './checks/worked-examples.ts';
 import { agrees, deviation, type Group, holds, type Row } from './row.ts';
 
@@ -21,6 +22,7 @@ export const groups = async (): Promise<readonly Group[]> => [
   workedExamples(),
   uncertainty(),
   batter(),
+  units(),
 ];
 
 export const reportPath = fileURLToPath(new URL('validation-report.generated.md', import.meta.url));
