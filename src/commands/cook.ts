@@ -20,6 +20,8 @@ interface Asked {
   /** A batch was said, so that the pot can be judged. */
   readonly batchGrams: number | null;
   readonly litres: number | null;
+  /** What the question is about, where it is not the stages. */
+  readonly asks: 'heat' | 'pot' | 'done' | null;
   readonly data: HeatData;
   readonly style: Style;
 }
@@ -57,7 +59,15 @@ export const cook = defineCommand({
       ...(said.minutes === null ? {} : { minutesSoFar: said.minutes }),
     });
     if (!guide.ok) return { ok: false, fault: { ...heatWords(guide.fault, style), caution: hotPot } };
-    const asked: Asked = { said, guide: guide.value, batchGrams, litres: pot.litres, data, style };
+    const asked: Asked = {
+      said,
+      guide: guide.value,
+      batchGrams,
+      litres: pot.litres,
+      asks: asksOf(line.text),
+      data,
+      style,
+    };
     return {
       ok: true,
       value: {
@@ -98,7 +108,19 @@ export const cook = defineCommand({
   },
 });
 
-function leadOf({ said, guide, style }: Asked): string {
+function asksOf(text: string): Asked['asks'] {
+  if (/ (?:what|which) temp\w* | temperature | how hot | hot enough /.test(text)) return 'heat';
+  if (/ (?:(?:what|which) (?:size|pot)|how big|size of (?:a |the )?pot|big enough) /.test(text)) return 'pot';
+  return / (?:is (?:it |my soap |hot process |hp )*(?:done|ready|finished|cooked)|know (?:when|if|that)|zap) /.test(
+    text,
+  )
+    ? 'done'
+    : null;
+}
+
+function leadOf(asked: Asked): string {
+  const { said, guide, asks, style } = asked;
+  const potLine = potOfBatch(asked);
   const { stages, expected, ceilingC, aboveCeiling } = guide;
   if (said.temperatureC !== null) {
     const now = temperature(said.temperatureC, style);
@@ -111,6 +133,11 @@ function leadOf({ said, guide, style }: Asked): string {
     const names = expected.map((id) => stages.find((stage) => stage.id === id)?.name ?? id);
     return `After ${number(said.minutes, 0, style)} minutes expect ${listed(names, 'or')}: look rather than trust the clock.`;
   }
+  if (asks === 'heat')
+    return `Hot, but at or below about ${roughly(ceilingC, style)}: above it the soap scorches and can climb out.`;
+  if (asks === 'pot') return potLine;
+  if (asks === 'done')
+    return 'It is done when it is translucent throughout and a cooled bit gives no zap, now and when it is cold.';
   const total = stages.at(-1)?.ends;
   return `${capitalNumber(stages.length)} stages after trace, lid on, about ${total?.low ?? 0} to ${total?.high ?? 0} minutes in all: look and stir rather than trust the clock.`;
 }
@@ -128,15 +155,20 @@ const stepsOf = ({ guide }: Asked): Block => ({
   ],
 });
 
+/** Room for rising. */
+function potOfBatch({ guide, batchGrams, litres, style }: Asked): string {
+  if (batchGrams === null) return 'Fill the pot half at most: it rises.';
+  const enough = litres !== null && guide.potEnough ? ` Your ${number(litres, 1, style)} L will do.` : '';
+  return `For ${massBoth(batchGrams, style)} of batch the pot should hold ${number(guide.potNeededLitres, 1, style)} L, twice the batch: it rises.${enough}`;
+}
+
 function bodyOf(asked: Asked): Block[] {
-  const { guide, batchGrams, litres, said, style } = asked;
-  const need = `the pot should hold ${number(guide.potNeededLitres, 1, style)} L, twice the batch`;
-  const pot =
-    batchGrams === null
-      ? 'Fill the pot half at most: it rises.'
-      : `For ${massBoth(batchGrams, style)} of batch ${need}: it rises.${litres !== null && guide.potEnough ? ` Your ${number(litres, 1, style)} L will do.` : ''}`;
+  const { guide, said, asks, style } = asked;
   const ceiling = `Keep it at or below about ${roughly(guide.ceilingC, style)}: hotter it scorches and can climb out.`;
-  const text = guide.aboveCeiling ? pot : `${ceiling} ${pot}`;
+  const text = [
+    ...(guide.aboveCeiling || asks === 'heat' ? [] : [ceiling]),
+    ...(asks === 'pot' ? [] : [potOfBatch(asked)]),
+  ].join(' ');
   return [...(said.temperatureC === null ? [stepsOf(asked)] : []), { kind: 'text', text }];
 }
 

@@ -37,7 +37,7 @@ export function leadOf({ said, cooling, targetC, scent, style }: Cooled): string
     const clock =
       said.dayMinute === null
         ? `minute ${number(minutes.nominal, 0, style)} of your clock`
-        : `about ${timeOfDay(said.dayMinute + minutes.nominal)}`;
+        : `about ${timeOfDay(said.dayMinute + minutes.nominal, said.halfDays)}`;
     return `${where} in about ${minutesOf(minutesLeft.nominal, spread)} after the last reading (${timeRange(minutesLeft.low, minutesLeft.high)}), at ${clock}.`;
   }
   const not = scent && said.asksWhether ? 'Not yet: ' : '';
@@ -46,10 +46,12 @@ export function leadOf({ said, cooling, targetC, scent, style }: Cooled): string
   return `${where} probably in ${timeRange(minutes.low, minutes.high)}.`;
 }
 
-/** "14:42". */
-function timeOfDay(minute: number): string {
+/** "14:42", or "2:42 pm" for those who write so. */
+function timeOfDay(minute: number, halfDays: boolean): string {
   const whole = Math.round(minute) % 1440;
-  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+  const hour = Math.floor(whole / 60);
+  const shown = halfDays ? hour % 12 || 12 : hour;
+  return `${shown}:${String(whole % 60).padStart(2, '0')}${halfDays ? (hour < 12 ? ' am' : ' pm') : ''}`;
 }
 
 const line = (text: string): Block => ({ kind: 'text', text });

@@ -128,7 +128,7 @@ export const cool = defineCommand({
         body: bodyOf(cooled),
         details: () => detailsOf(cooled),
         assumptions: [
-          ...(taken.length > 0 ? [`I took ${listed(taken)}.`] : []),
+          ...(taken.length > 0 && cooling.value.lookAtMinute !== null ? [`I took ${listed(taken)}.`] : []),
           ...(flash?.value.taken ?? []),
           ...scaleTaken(line),
         ],

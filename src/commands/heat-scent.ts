@@ -14,8 +14,14 @@ import { capital, inSentence, listed } from './phrases.ts';
 export const scentName = (id: string, catalogue: Catalogue): string =>
   inSentence((catalogue.scents.get(id)?.name ?? id.replaceAll('-', ' ')).replace(/ essential oil/, ''));
 
+/** A scent as people call it; what is only "a fragrance" keeps the word they used. */
+export function partName({ ids: [id, ...more], text }: ScentReading['parts'][number], catalogue: Catalogue): string {
+  if (id === undefined || more.length > 0 || id === 'fragrance-oil') return text;
+  return id === 'essential-oil' ? 'essential oil' : scentName(id, catalogue);
+}
+
 export const nameScents = ({ parts }: ScentReading, catalogue: Catalogue): string =>
-  capital(listed(parts.map(({ ids, text }) => (ids.length === 1 ? scentName(ids[0] ?? text, catalogue) : text))));
+  capital(listed(parts.map((part) => partName(part, catalogue))));
 
 /** Of several things with one name the one that flashes first. */
 export function firstToFlash(ids: readonly string[], data: HeatData): string | null {

@@ -1,10 +1,20 @@
 import type { Block } from '../answer/types.ts';
 import type { HeatData } from '../catalogue/heat-types.ts';
-import { bringTo, type Melting, type Mix, type MixInput, mixOf, type WarmFat } from '../engine/heat/mixing.ts';
+import {
+  bringTo,
+  type Melting,
+  type Mix,
+  type MixInput,
+  meltingAt,
+  mixOf,
+  type WarmFat,
+} from '../engine/heat/mixing.ts';
+import { USUAL_WATER } from '../engine/water.ts';
 import { Claims } from '../reading/heat-claims.ts';
 import { heatLine } from '../reading/heat-line.ts';
 import { type MixReading, mixOf as readMix } from '../reading/heat-mix.ts';
-import { number, type Style, temperature } from '../units/print.ts';
+import type { RecipeReading } from '../reading/reading.ts';
+import { number, percent, type Style, temperature } from '../units/print.ts';
 import { untilClear } from './cautions.ts';
 import { styleFor } from './check.ts';
 import { type Context, defineCommand } from './define.ts';
@@ -19,7 +29,7 @@ interface Asked {
   readonly said: MixReading;
   readonly input: MixInput;
   readonly mix: Mix;
-  /** Of fats that were named; others have no melting range here. */
+  /** At the temperature of the mix, or at the one wanted; of fats that were named. */
   readonly melting: readonly Melting[];
   readonly data: HeatData;
   readonly context: Context;
@@ -56,7 +66,7 @@ export const mix = defineCommand({
     const line = heatLine(context.reader(), text);
     const claims = new Claims(line);
     const said = readMix(claims);
-    const reading = context.read(claims.withUnits(text));
+    const { reading, strengthTaken } = withStrength(claims.withUnits(text), context);
     const style = warmthStyle(line, styleFor(reading, undefined, context));
     const doubt = heatDoubt(reading, ['alkali', 'water', 'fats'], context);
     if (doubt) return { ok: false, fault: doubt };
@@ -104,12 +114,18 @@ export const mix = defineCommand({
       said,
       input,
       mix: mixed.value,
-      melting: mixed.value.melting.filter(({ fat }) => named.has(fat) || last !== null),
+      melting: meltingAt(
+        warm.map(({ fat }) => fat),
+        said.wantedC ?? mixed.value.temperatureC.nominal,
+      ).filter(({ fat }) => named.has(fat) || last !== null),
       data,
       context,
       style,
     };
-    const unsaid = [...(said.fatsC === null ? ['fats'] : []), ...(said.solutionC === null ? ['lye solution'] : [])];
+    const unsaid = [
+      ...(said.fatsC === null && said.wantedC === null ? ['fats'] : []),
+      ...(said.solutionC === null && said.wantedC === null ? ['lye solution'] : []),
+    ];
     return {
       ok: true,
       value: {
@@ -118,6 +134,7 @@ export const mix = defineCommand({
         body: bodyOf(asked).map((one): Block => ({ kind: 'text', text: one })),
         details: () => detailsOf(asked),
         assumptions: [
+          ...(strengthTaken ? [`I took the lye solution as ${percent(USUAL_WATER.value, style)} alkali.`] : []),
           ...found.taken,
           ...(unsaid.length > 0 ? [`I took the ${listed(unsaid)} at ${temperature(USUAL_C, style)}.`] : []),
           ...scaleTaken(line),
@@ -134,7 +151,7 @@ export const mix = defineCommand({
         result: {
           temperatureC: mixed.value.temperatureC.nominal,
           temperatureRangeC: { low: mixed.value.temperatureC.low, high: mixed.value.temperatureC.high },
-          allMelted: !mixed.value.falseTrace,
+          allMelted: unmelted(asked).length === 0,
           allMeltedFromC: mixed.value.allMeltedFromC,
           melting: asked.melting,
         },
@@ -142,6 +159,18 @@ export const mix = defineCommand({
     };
   },
 });
+
+/** "400 g lye solution" of which nobody says how strong it is: the usual one. */
+function withStrength(
+  text: string,
+  { read }: Context,
+): { readonly reading: RecipeReading; readonly strengthTaken: boolean } {
+  const reading = read(text);
+  const doubt = reading.doubts.find((one) => one.id === 'stock-strength');
+  if (!doubt) return { reading, strengthTaken: false };
+  const strong = read(text.replace(doubt.said, `${doubt.said} (${percent(USUAL_WATER.value)})`));
+  return strong.alkali.length > 0 ? { reading: strong, strengthTaken: true } : { reading, strengthTaken: false };
+}
 
 /** Named fats; a bare weight of oils counts as any fat, since all hold about the same heat. */
 function fatsOf(
@@ -162,13 +191,18 @@ function fatsOf(
 const unmelted = ({ melting }: Asked): readonly Melting[] =>
   melting.filter(({ state }) => state === 'solid' || state === 'partly');
 
-function leadOf(asked: Asked): string {
+const peakLine = (asked: Asked): string => {
   const { mix: mixed, context, style } = asked;
-  const at = about(mixed.temperatureC, style);
+  const at = `${capital(about(mixed.temperatureC, style))} when they meet`;
   const hard = unmelted(asked);
-  if (hard.length === 0) return `${capital(at)} when they meet.`;
-  const names = listed(hard.map(({ fat }) => nameOf(fat, context.catalogue)));
-  return `${capital(at)} when they meet: not warm enough to keep ${names} melted.`;
+  if (hard.length === 0) return `${at}.`;
+  return `${at}: not warm enough to keep ${listed(hard.map(({ fat }) => nameOf(fat, context.catalogue)))} melted.`;
+};
+
+/** What is asked for first: the temperature of the mix, or what a part must be brought to for it. */
+function leadOf(asked: Asked): string {
+  const { wantedC } = asked.said;
+  return wantedC === null ? peakLine(asked) : bringLine(asked, wantedC);
 }
 
 function bodyOf(asked: Asked): string[] {
@@ -177,8 +211,9 @@ function bodyOf(asked: Asked): string[] {
   const hard = unmelted(asked);
   if (hard.length === 0 && melting.length > 0 && melting.every(({ state }) => state === 'melted'))
     out.push('Every fat stays melted there.');
-  const wantedC = said.wantedC ?? (hard.length > 0 ? mixed.allMeltedFromC : null);
-  if (wantedC !== null) out.push(...bringLines(asked, wantedC));
+  if (said.wantedC !== null && said.fatsC !== null && said.solutionC !== null) out.push(peakLine(asked));
+  if (said.wantedC === null && hard.length > 0 && mixed.allMeltedFromC !== null)
+    out.push(bringLine(asked, mixed.allMeltedFromC));
   const { low, high } = data.cook.mixing;
   const usual = `Cold process is usually mixed at ${roughRange(low, high, style)}`;
   const { nominal } = mixed.temperatureC;
@@ -189,17 +224,19 @@ function bodyOf(asked: Asked): string[] {
   return out;
 }
 
-/** What one part must be brought to, the other as it is. */
-function bringLines({ input, data, style }: Asked, wantedC: number): string[] {
+/** What one part must be brought to, the other as it is; of a part that nobody measured, that part alone. */
+function bringLine({ said, input, data, style }: Asked, wantedC: number): string {
   const goal = temperature(wantedC, style);
-  const ways = (['fats', 'solution'] as const).flatMap((part) => {
+  const parts: readonly ('fats' | 'solution')[] =
+    said.fatsC === null ? ['fats'] : said.solutionC === null ? ['solution'] : ['fats', 'solution'];
+  const ways = parts.flatMap((part) => {
     const found = bringTo(data, input, part, wantedC);
-    return found.ok
-      ? [`the ${part === 'fats' ? 'fats' : 'lye solution'} to ${temperature(found.value.temperatureC, style)}`]
-      : [];
+    const name = part === 'fats' ? 'fats' : 'lye solution';
+    return found.ok ? [`the ${name} to ${temperature(found.value.temperatureC, style)}`] : [];
   });
-  if (ways.length > 0) return [`For ${goal} bring ${listed(ways, 'or')}, the other as it is.`];
-  return [`To reach ${goal} warm both: neither alone can do it.`];
+  return ways.length > 0
+    ? `For ${goal} bring ${listed(ways, 'or')}, the other as it is.`
+    : `To reach ${goal} change both: one part alone can’t do it.`;
 }
 
 function warningsOf(asked: Asked): string[] {

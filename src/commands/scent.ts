@@ -1,9 +1,9 @@
 import type { Block } from '../answer/types.ts';
-import type { HeatData } from '../catalogue/heat-types.ts';
+import type { HeatData, ScentOil } from '../catalogue/heat-types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
 import type { ScentFlash } from '../engine/heat/flash-point.ts';
 import { type ScentLoad, scentLoad } from '../engine/heat/scent-load.ts';
-import { Claims } from '../reading/heat-claims.ts';
+import { Claims, t } from '../reading/heat-claims.ts';
 import { heatLine } from '../reading/heat-line.ts';
 import { type ScentReading, scentOf } from '../reading/heat-scent.ts';
 import { mass, massBoth, percent, percentRange, type Style, temperature } from '../units/print.ts';
@@ -11,7 +11,7 @@ import { styleFor } from './check.ts';
 import { defineCommand, type Said } from './define.ts';
 import { flame } from './heat-cautions.ts';
 import { heatWords } from './heat-refusals.ts';
-import { flashFor, fluidLine, nameScents, scentName } from './heat-scent.ts';
+import { flashFor, fluidLine, nameScents, partName, scentName } from './heat-scent.ts';
 import { kelvin, warmthRange, warmthStyle } from './heat-words.ts';
 import { listed } from './phrases.ts';
 
@@ -33,6 +33,59 @@ const ANY_FAT = 1000;
 
 /** A scent that nobody named: its grams can be said all the same. */
 const unnamed = { ids: ['fragrance-oil'], text: 'scent', share: 1, flashC: null } as const;
+
+const listing = / (?:which|what) (?:[a-z]+ ){0,2}?(?:S\d+|eos?|oils?|scents?|fragrances?) /;
+const explaining = / (?:what|explain|mean\w*|define) (?:.* )?(?:flash\w*|fp) /;
+
+/** The scents that may go in at a temperature; without one, those for which hot-process soap stays fluid. */
+function fitting(claims: Claims, data: HeatData, catalogue: Catalogue, style: Style): Said<'heat'> {
+  const celsius = claims.temperature(` ${t} `) ?? data.cook.stiffensC.high;
+  const margin = data.cook.scentMarginK.value;
+  const lowest = ({ flash, flashPoints = [] }: ScentOil): number =>
+    Math.min(flash.low, ...flashPoints.map(({ low }) => low));
+  const oils = [...data.oils.values()]
+    .filter((oil) => lowest(oil) - margin >= celsius)
+    .sort((a, b) => lowest(b) - lowest(a));
+  const names = oils.map(({ id }) => scentName(id, catalogue));
+  const at = temperature(celsius, style);
+  const common = [
+    'patchouli',
+    'cedarwood-atlas',
+    'clove-bud',
+    'ylang-ylang',
+    'geranium',
+    'vetiver',
+    'palmarosa',
+    'cinnamon-leaf',
+  ]
+    .filter((id) => oils.some((oil) => oil.id === id))
+    .map((id) => scentName(id, catalogue));
+  return {
+    ...explained,
+    title: 'Scents by flash point',
+    lead:
+      names.length > 0
+        ? `At ${at} ${names.length} of the scents I know can go in, for example ${listed(common.length > 0 ? common : names.slice(0, 5))}.`
+        : `None of the scents I know can go in at ${at}.`,
+    body: [
+      {
+        kind: 'text',
+        text: `Each can flash only ${kelvin(margin, style)} above that or more. The supplier’s data sheet wins.`,
+      },
+    ],
+    details: [
+      {
+        kind: 'list',
+        title: 'All of them, highest flash point first',
+        items: oils.map(
+          (oil) =>
+            `${scentName(oil.id, catalogue)}: from ${temperature(lowest(oil), style)}${oil.flash.fromMemory ? ' (from memory)' : ''}`,
+        ),
+      },
+    ],
+    result: { scents: oils.map((oil) => ({ id: oil.id, flashPointC: lowest(oil), addBelowC: lowest(oil) - margin })) },
+  };
+}
 
 /** What a flash point is, kind and right (GHS 2.6). */
 const explained: Said<'heat'> = {
@@ -74,11 +127,9 @@ export const scent = defineCommand({
     const data = context.heat();
     const claims = new Claims(line);
     const read = scentOf(claims);
-    if (
-      read.parts.length === 0 &&
-      / (?:what|explain|why|mean\w*|define) /.test(line.text) &&
-      / (?:flash\w*|fp) /.test(line.text)
-    )
+    const general = read.parts.every(({ ids }) => ids.every((id) => !data.oils.has(id)));
+    if (general && listing.test(line.text)) return { ok: true, value: fitting(claims, data, catalogue, style) };
+    if (general && (/ why /.test(line.text) || (explaining.test(line.text) && read.parts.length === 0)))
       return { ok: true, value: explained };
     const cooked = reading.fats.reduce((sum, { grams }) => sum + grams, 0);
     const last = context.last.recipe?.recipe.fats.reduce((sum, { grams }) => sum + grams, 0) ?? null;
@@ -111,12 +162,7 @@ export const scent = defineCommand({
       flash: found.ok ? found.value.flash : null,
       load: load.value,
       weighed: weight !== null,
-      asks:
-        / (?:share|finished|of the bar|bar) /.test(line.text) && weight !== null
-          ? 'share'
-          : weight !== null && asksGrams
-            ? 'grams'
-            : 'flash',
+      asks: / (?:share|finished|of the bar|bar) /.test(line.text) ? 'share' : asksGrams ? 'grams' : 'flash',
       data,
       catalogue,
       style,
@@ -167,7 +213,7 @@ const flashLine = ({ flash, name, style }: Asked): string | null =>
 const gramsLine = ({ load, name, style, weighed }: Asked): string => {
   const of = weighed
     ? `${percent(load.shareOfFat, style)} of the fat`
-    : `${percent(load.shareOfFat, style)} of each kilogram of fat`;
+    : `${percent(load.shareOfFat, style)} of the fat, for each kilogram of it`;
   return `${massBoth(load.grams, style, 0.1)} ${name.toLowerCase()}: ${of}, about ${percent(load.shareOfBar.nominal, style)} of the finished bar.`;
 };
 
@@ -182,7 +228,7 @@ function bodyOf(asked: Asked): string[] {
   const { asks, flash, load, said, data, catalogue, style } = asked;
   const out: string[] = [];
   if (asks === 'grams' || asks === 'share') {
-    const parts = load.parts.map(({ grams }, i) => `${mass(grams, style, 0.1)} ${partName(said, i, catalogue)}`);
+    const parts = load.parts.map(({ grams }, i) => `${mass(grams, style, 0.1)} ${nameAt(said, i, catalogue)}`);
     if (parts.length > 1) out.push(`That is ${listed(parts)}.`);
     const line = flashLine(asked);
     if (line) out.push(line);
@@ -221,21 +267,19 @@ const capitalName = (oil: string, catalogue: Catalogue): string => {
   const name = scentName(oil, catalogue);
   return name.charAt(0).toUpperCase() + name.slice(1);
 };
-const partName = ({ parts }: ScentReading, i: number, catalogue: Catalogue): string => {
+const nameAt = ({ parts }: ScentReading, i: number, catalogue: Catalogue): string => {
   const part = parts[i];
-  return part?.ids.length === 1 && part.ids[0] !== undefined
-    ? scentName(part.ids[0], catalogue)
-    : (part?.text ?? 'scent');
+  return part ? partName(part, catalogue) : 'scent';
 };
 
-function warningsOf({ load, flash, data, style, weighed }: Asked, left: readonly string[]): string[] {
+function warningsOf({ load, flash, said, data, style, weighed }: Asked, left: readonly string[]): string[] {
   const { scentLoad: usual } = data.cook;
   return [
     ...(load.aboveCeiling
       ? [
           `More than ${percent(usual.ceiling, style, 0)} of the fat: too much for skin unless the supplier’s certificate allows it.`,
         ]
-      : load.aboveUsual && weighed
+      : load.aboveUsual && (weighed || said.load !== null)
         ? [
             `More than the usual ${percent(usual.high, style, 0)}: only where the supplier’s certificate for rinse-off soap (IFRA category 9) allows it.`,
           ]
@@ -259,7 +303,7 @@ function detailsOf({ flash, load, said, data, catalogue, style }: Asked): Block[
         { title: 'Part', align: 'right' },
       ],
       rows: flash.parts.map(({ lowC, highC }, i) => [
-        partName(said, i, catalogue),
+        nameAt(said, i, catalogue),
         warmthRange(lowC, highC, style),
         percent(said.parts[i]?.share ?? 0, style, 0),
       ]),

@@ -156,7 +156,7 @@ function bodyOf(asked: Asked): { readonly lead: string; readonly body: readonly 
   if (iceForHighEnd !== null && iceForHighEnd > input.iceGrams + 1)
     texts.push(`To be on the careful side take ${massBoth(Math.ceil(iceForHighEnd), style)} ice.`);
   if (cooled && lead !== cooled) texts.push(cooled);
-  texts.push(vesselLine(data, asked.pot, peakC.high));
+  if (!asked.said.asksVessel) texts.push(vesselLine(data, asked.pot, peakC.high));
   if (!input.vessel) texts.push('Reckoned without loss: a cold, heavy vessel takes some degrees off.');
   return {
     lead,
@@ -187,6 +187,11 @@ function leadOf(asked: Asked, cooled: string | null): string {
     return input.iceGrams > 0
       ? `Take ${massBoth(Math.ceil(input.iceGrams), style)} of the ${massBoth(total, style)} water as ice, then it stays ${under}.`
       : `No ice needed: it stays ${under} by itself.`;
+  }
+  if (said.asksVessel) return vesselLine(asked.data, asked.pot, heat.peakC.high);
+  if (said.limitC !== null) {
+    const yes = heat.peakC.high <= said.limitC;
+    return `${yes ? 'Yes' : 'No'}: it gets to ${about(heat.peakC, style)}.`;
   }
   if (heat.iceLeftGrams > 0.5)
     return `Not all of the ice melts: about ${massBoth(heat.iceLeftGrams, style)} of the ${massBoth(input.iceGrams, style)} is left.`;

@@ -22,13 +22,13 @@ const time =
 const asksTime =
   / (?:how long|how much longer|how many (?:minutes|hours|mins)|how soon|what time|when (?:will|is|does|can|do|should|would|could)) /;
 const heat =
-  / (?:how (?:hot|warm|high)|hot|peak\w*|max\w* temp\w*|temp|temps|temperature|temperatures|heat|heats|heating|boil|boils|boiling|overheat\w*|steam\w*|degrees|too hot|adiabatic|exotherm\w*|melt|melts|volcano|erupt\w*) /;
+  / (?:how (?:hot|warm|high)|hot|hottest|warmest|peak\w*|max\w* temp\w*|temp|temps|temperature|temperatures|heat|heats|heating|boil|boils|boiling|overheat\w*|steam\w*|degrees|too hot|adiabatic|exotherm\w*|melt|melts|volcano|erupt\w*) /;
 const mixing =
   / (?:(?:what|which|how) (?:[a-z]+ ){0,3}?(?:temp\w*|hot|warm)|(?:a|the) (?:mix|blend|batter|mixture) (?:of|at) T\d+|what (?:must|should|do|does) (?:[a-z]+ |[A-Z]\d+ ){0,4}?(?:be|need)|(?:blend|mix|mixed|mixing|combined|final|batter|emulsion|mixture|mixes|resulting) (?:temp\w*|be|end|get|come)|temp\w* (?:when|after|once|if|of the mix|of the blend|\?)|when (?:they|i|we|you) (?:mix|combine|meet|pour)|when (?:mixed|mixing|combined|combining)|false trace|(?:everything|all|it|they|wax|fats?|oils?|F\d+) (?:be |stay |still |is |are |remain |fully )*melted|solidif\w*|harden\w*|seize|meets?|end up|what will (?:[a-z]+ ){0,4}?be|too (?:hot|cold|cool) to (?:mix|combine)|(?:ok|okay|fine) to (?:mix|combine)) /;
 const cooking =
   / (?:hot process\w*|hot processed|hp|htcp|hthp|cook|cooks|cooking|cooked|crockpot|crock pot|slow cooker|slowcooker|applesauce|apple sauce|mashed potato\w*|vaseline|petroleum jelly|gel stage|zap|zap test) /;
 const cookAsk =
-  / (?:how \?|how (?:do|to|long|can|should|does|much longer|hot)|what (?:temp\w*|stages?|happens|should|are|heat|does|setting)|which (?:stage|temp\w*)|stages?|steps|too (?:hot|cold|low)|done|ready|finished|walk me|instructions|guide|ceiling|scorch\w*|climb\w*|rising|rise|rose|volcano|overflow\w*|ok|okay|boil\w*) /;
+  / (?:how \?|how (?:do|to|long|can|should|does|much longer|hot)|what (?:temp\w*|stages?|happens|should|are|heat|does|setting)|which (?:stage|temp\w*)|stages?|steps|too (?:hot|cold|low)|hot enough|big enough|how big|what size|which (?:pot|size)|done|ready|finished|walk me|instructions|guide|ceiling|scorch\w*|climb\w*|rising|rise|rose|volcano|overflow\w*|ok|okay|boil\w*) /;
 const scenting =
   / (?:flash ?point|flashpoint|flashpoints|flash|fp|how much|how many|when|add|adding|load|usage|rate|percent|grams|allergens?|declare|label|ifra|share|oils?|fats?|too (?:much|little)|enough|sds|msds|sheet|evaporate\w*|burn off|blend|eo|scent|fragrance|temp\w*|hot|cool\w*|put in|goes in|go in|use) | P\d+ /;
 const vessel =
@@ -55,9 +55,12 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   const warm = weighed ? / (?:T\d+|(?:at|is|are|lye|oils?|fats?|A\d+|L\d+) N\d+)(?= )/g : / T\d+(?= )/g;
   const temperatures = text.match(warm)?.length ?? 0;
   const scent = / S\d+ /.test(text);
-  const readings = temperatures > 0 || / [CM]\d+ /.test(text) ? readingsOf(new Claims(line)).readings.length : 0;
+  const readings =
+    temperatures > 0 || / [CM]\d+ | t = [NM]/.test(text) ? readingsOf(new Claims(line)).readings.length : 0;
   const cools =
     readings > 1 && (time.test(text) || / (?:target|to|reach\w*|below|under|down|room|cool\w*) /.test(text));
+  const generic = / (?:oils?|fats?) /.test(text) && / [AL]\d+ /.test(text) && !alkali && !fats;
+  if (generic && temperatures > 1 && mixing.test(text)) return 'mix';
   if (fats && alkali) {
     if (temperatures > 0 && mixing.test(text)) return 'mix';
     if (temperatures > 1 && asksTime.test(text)) return 'cool';
@@ -76,10 +79,15 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
     if (heat.test(text) || asksTime.test(text) || / I\d+ | ice /.test(text)) return 'solution';
     return vessel.test(text) && / (?:\?|can|could|is|ok|okay|which|what|may|should) /.test(text) ? 'solution' : null;
   }
-  if (fats && !scent) return null;
-  if (cools) return 'cool';
+  if (fats && !scent) {
+    const falls = / from [TN]\d+ (?:down )?to [TN]\d+ /.test(text);
+    return asksTime.test(text) && (falls || temperatures > 1) ? 'cool' : null;
+  }
+  if (cools || (/ t = [NM]\d+ /.test(text) && / (?:target|room|ambient|when) /.test(text))) return 'cool';
   if (scent && scenting.test(text) && !/ V\d+ | (?:weigh|weighs|cup|cups|tsp|tbsp) /.test(text)) {
     if (fats && !/ (?:flash\w*|how much (?:of )?(?:S\d+|eo|scent|fragrance)|when|load) /.test(text)) return null;
+    // "Which oils can I add above 70 °C?" asks for scents, not for a time.
+    if (/ (?:which|what) (?:[a-z]+ )?S\d+ | why /.test(text)) return 'scent';
     const claims = new Claims(line);
     scentOf(claims);
     return claims.left().length > 0 ? 'cool' : 'scent';

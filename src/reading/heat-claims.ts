@@ -15,6 +15,7 @@ export class Claims {
   readonly line: HeatLine;
   text: string;
   private readonly warmths: Figure[] = [];
+  private readonly fractions: Figure[] = [];
 
   constructor(line: HeatLine) {
     this.line = line;
@@ -60,12 +61,25 @@ export class Claims {
     return this.celsius(figure);
   }
 
-  /** The text with a unit behind every bare figure that was claimed as a temperature, for who reads the amounts. */
+  /** Claims a share of the water, which is no amount of its own. */
+  fraction(pattern: string): number | null {
+    const figure = this.take(pattern);
+    if (!figure || figure.value >= 1) return null;
+    this.fractions.push(figure);
+    return figure.value;
+  }
+
+  /** The text for who reads the amounts: bare temperatures with their unit, and no fractions of the water. */
   withUnits(input: string): string {
-    const bare = this.warmths.filter(({ letter }) => letter === 'N').sort((a, b) => b.end - a.end);
-    if (bare.length === 0) return input;
+    const edits = [
+      ...this.warmths
+        .filter(({ letter }) => letter === 'N')
+        .map(({ end }) => ({ from: end, end, put: ` ${this.line.scale}` })),
+      ...this.fractions.map(({ from, end }) => ({ from, end, put: 'some' })),
+    ].sort((a, b) => b.from - a.from);
+    if (edits.length === 0) return input;
     let text = this.line.source;
-    for (const { end } of bare) text = `${text.slice(0, end)} ${this.line.scale}${text.slice(end)}`;
+    for (const { from, end, put } of edits) text = text.slice(0, from) + put + text.slice(end);
     return text;
   }
 

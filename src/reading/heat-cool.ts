@@ -6,6 +6,7 @@ export interface CoolReading {
   readonly readings: readonly Reading[];
   readonly stepK: number;
   readonly dayMinute: number | null;
+  readonly halfDays: boolean;
   readonly nowC: number | null;
   readonly targetC: number | null;
   readonly roomC: number | null;
@@ -28,7 +29,7 @@ const target = [
 
 export function coolOf(claims: Claims): CoolReading {
   const roomC = roomOf(claims);
-  const { readings, stepK, dayMinute } = readingsOf(claims);
+  const { readings, stepK, dayMinute, halfDays } = readingsOf(claims);
   // "from 88 to 60": what it comes from is no target.
   const from = claims.temperature(` from ${be}${t} `);
   const targetC = claims.temperature(...target);
@@ -43,6 +44,7 @@ export function coolOf(claims: Claims): CoolReading {
     readings: readings.length > 1 ? readings : [],
     stepK,
     dayMinute,
+    halfDays,
     asksWhether: whether.test(text),
     nowC: readings.length === 1 ? (readings[0]?.temperatureC ?? null) : nowC,
     targetC,

@@ -27,7 +27,8 @@ export interface Figure {
   readonly text: string;
   /** Digits after the decimal sign. */
   readonly decimals: number;
-  /** Where it ends in the source. */
+  /** Where it stands in the source. */
+  readonly from: number;
   readonly end: number;
 }
 
@@ -91,22 +92,37 @@ function clock(prims: readonly Prim[]): number | null {
   return 60 * (Number(parts[1]) + half) + Number(parts[2] ?? 0);
 }
 
+/** Times in words that no figure stands in. */
+const inMinutes = (text: string): string =>
+  text
+    .replace(/\b(?:a )?quarter (?:of an? )?hour\b/gi, '15 min')
+    .replace(/\bhalf an? hour\b/gi, '30 min')
+    .replace(/\bthree quarters of an hour\b/gi, '45 min')
+    .replace(/\ban hour and a half\b/gi, '90 min')
+    .replace(/\ban hour\b/gi, '60 min');
+
 export function heatLine(reader: Reader, input: string): HeatLine {
-  const source = layOut(clean(input.slice(0, longest)).text).text;
+  const source = inMinutes(layOut(clean(input.slice(0, longest)).text).text);
   const prims = scan(source);
   const { tokens } = tokenize(prims, reader.lexicon, reader.speller);
   const parts: string[] = [];
   const figures = new Map<number, Figure>();
   const things = new Map<number, { meaning: Meaning; text: string }>();
   let next = 0;
+  let from = 0;
   let end = 0;
   const figure = (letter: string, one: Partial<Figure> & { readonly value: number; readonly text: string }): void => {
-    figures.set(next, { letter, also: null, bare: false, decimals: decimalsIn(one.text), end, ...one });
+    figures.set(next, { letter, also: null, bare: false, decimals: decimalsIn(one.text), from, end, ...one });
     parts.push(`${letter}${next}`);
     next += 1;
   };
   const last = (): string => parts.at(-1) ?? '';
 
+  /** The minus sign goes out of the line and into the figure. */
+  const signed = ({ negative, value }: Quantity): number => {
+    if (negative && last() === '-') parts.pop();
+    return negative ? -value : value;
+  };
   const temperature = (quantity: Quantity, letter: string): void => {
     const { unit, upTo, text } = quantity;
     const below = (celsius: number): number =>
@@ -122,26 +138,32 @@ export function heatLine(reader: Reader, input: string): HeatLine {
     } else figure(letter, { value, also: upTo, text, bare });
   };
 
-  const quantityOf = (quantity: Quantity, token: Token): void => {
+  const quantityOf = (quantity: Quantity, index: number): void => {
     const { dim, unit, text } = quantity;
     if (dim === 'temperature') temperature(quantity, 'T');
     else if (unit?.id === 'cup' && /\d ?c$/i.test(text) && warm.test(last()))
       figure('T', { value: quantity.value / unit.factor, text });
     else if (dim === 'bare') {
-      const sign = tokens[tokens.indexOf(token) + 1];
+      const sign = tokens[index + 1];
       const word = sign?.t === 'word' ? sign.text : '';
-      if (word === 'c' || word === 'celsius') figure('T', { value: quantity.value, text });
-      else if (word === 'f' || word === 'fahrenheit') figure('T', { value: toCelsius(quantity.value, '°F'), text });
+      if (word === 'c' || word === 'celsius') figure('T', { value: signed(quantity), text });
+      else if (word === 'f' || word === 'fahrenheit') figure('T', { value: toCelsius(signed(quantity), '°F'), text });
       else temperature(quantity, 'N');
-    } else if (dim === 'time') figure('M', { value: quantity.value / 60, also: quantity.upTo, text });
+    } else if (dim === 'ratio' && / t = $/.test(` ${parts.slice(-2).join(' ')} `)) {
+      // "t=10: 89"
+      figure('M', { value: quantity.value, text });
+      figure('N', { value: quantity.second ?? 0, text, bare: true });
+    } else if (dim === 'time')
+      figure('M', { value: quantity.value / 60, also: quantity.upTo && quantity.upTo / 60, text });
     else figure(letters[dim], { value: quantity.value, also: dim === 'ratio' ? quantity.second : quantity.upTo, text });
   };
 
-  for (const token of tokens) {
+  for (const [index, token] of tokens.entries()) {
     const own = prims.slice(token.from, token.to);
     const final = own.at(-1);
+    from = own[0]?.at ?? end;
     end = final ? final.at + final.raw.length : end;
-    if (token.t === 'quantity') quantityOf(token.quantity, token);
+    if (token.t === 'quantity') quantityOf(token.quantity, index);
     else if (token.t === 'name' && token.meaning.kind !== 'role') {
       things.set(next, { meaning: token.meaning, text: token.text });
       parts.push(`${letterOf(token.meaning, reader)}${next}`);

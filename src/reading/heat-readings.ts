@@ -13,11 +13,13 @@ export interface Readings {
   readonly stepK: number;
   /** Minutes of the day at the first reading, where times of day were given. */
   readonly dayMinute: number | null;
+  /** They were given with "am" or "pm". */
+  readonly halfDays: boolean;
 }
 
 const temperature = '(?<t>[TN]\\d+)(?: (?:c|f|degrees?|deg))?';
 const moment =
-  '(?:(?:the|about|around|minute|min|t|time) )*(?<m>[MC]\\d+|N\\d+|now|start|beginning|first)(?: (?<rel>ago|later|more|minutes?|mins?|in))?';
+  '(?:(?:the|about|around|minute|min|t|time|=) )*(?<m>[MC]\\d+|N\\d+|now|start|beginning|first)(?: (?<rel>ago|later|more|after that|afterwards|on|minutes?|mins?|in))?';
 
 /** A temperature, then its moment; and the other way round. */
 const orders = [
@@ -40,7 +42,7 @@ function pairsIn(text: string, order: string): readonly Pair[] {
     if (
       m.startsWith('N') &&
       !/^(?:minutes?|mins?|in)$/.test(rel) &&
-      !/ (?:at|after|@|minute|min|time) N/.test(match[0])
+      !/(?: (?:at|after|@|minute|min|time) N|t = N)/.test(match[0])
     )
       continue;
     pairs.push({ from: match.index, t, m, rel });
@@ -59,7 +61,7 @@ function stepOf(figures: readonly Figure[]): number {
 const onward = (minute: number, before: number): number => (minute < before ? minute + 1440 : minute);
 
 export function readingsOf(claims: Claims): Readings {
-  const none = { readings: [], stepK: 1, dayMinute: null };
+  const none = { readings: [], stepK: 1, dayMinute: null, halfDays: false };
   const named = (
     figures: readonly (Figure | null)[],
     minutes: readonly number[],
@@ -71,13 +73,16 @@ export function readingsOf(claims: Claims): Readings {
     return {
       readings: found.map(({ minute, temperatureC }) => ({ minute, temperatureC })),
       dayMinute,
+      halfDays:
+        dayMinute !== null &&
+        [...claims.line.figures.values()].some(({ letter, text }) => letter === 'C' && /[ap]m/i.test(text)),
       stepK: stepOf(found.map(({ figure }) => figure)) * (claims.line.scale === '°F' ? 1 / 1.8 : 1),
     };
   };
 
   // "fell from 92 to 86 in 10 min"
   const fall =
-    / ([TN]\d+) (?:down )?to ([TN]\d+) (?:in|over|within|after) (?:the )?(?:last |first |past |about )*(M\d+) /.exec(
+    / ([TN]\d+) (?:down )?(?:to|•|- >|>) ([TN]\d+) (?:in|over|within|after) (?:the )?(?:last |first |past |about )*(M\d+) /.exec(
       claims.text,
     );
   if (fall) {
@@ -109,7 +114,7 @@ export function readingsOf(claims: Claims): Readings {
     const said = /^[A-Z]\d/.test(m) ? claims.claim(m) : null;
     if (said?.letter === 'C') minute = onward(said.value, minute);
     else if (said)
-      minute = rel === 'ago' ? -said.value : rel === 'later' || rel === 'more' ? minute + said.value : said.value;
+      minute = rel === 'ago' ? -said.value : /^(?:later|more|after|on)/.test(rel) ? minute + said.value : said.value;
     else if (m === 'now' && !ago) continue;
     else minute = 0;
     minutes.push(minute);

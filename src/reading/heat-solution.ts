@@ -21,7 +21,8 @@ export interface SolutionReading {
   readonly altitudeM: number | null;
   readonly boilingWater: boolean;
   readonly freezer: boolean;
-  readonly namesVessel: boolean;
+  /** "Which jug?", and any vessel at all. */
+  readonly asksVessel: boolean;
   readonly asksTime: boolean;
 }
 
@@ -35,42 +36,41 @@ const part: Readonly<Record<string, number>> = {
 };
 
 function iceOf(claims: Claims): Pick<SolutionReading, 'iceGrams' | 'iceShare' | 'iceWithin'> {
-  const grams = claims.take(
-    ' (?<t>G\\d+) (?:of |in |as |crushed |cold )*I\\d+ ',
-    ' I\\d+ (?:cubes? |: |= |- |of |, |about )*(?<t>G\\d+)(?! [AWFQL]\\d)(?! (?:of )?[AWFQL]\\d) ',
-    ' (?<t>G\\d+) (?:(?:of|it|that|which|the|W\\d+|is|was|are|being|as|goes|in) )*(?:I\\d+|frozen) ',
-  );
   const { text } = claims;
-  const iceWithin = / of (?:which|that|it|this) (?:[a-z]+ ){0,3}g\d+ | g\d+ of (?:which|that|it|this|the W\d+) /.test(
+  const within = / of (?:which|that|it|this) (?:[a-z]+ ){0,3}G\d+ | G\d+ of (?:which|that|it|this|the W\d+) /.test(
     text,
   );
-  if (grams) return { iceGrams: grams.value, iceShare: null, iceWithin };
+  const shared = (iceShare: number | null) => ({ iceGrams: null, iceShare, iceWithin: within });
   const said =
     / (half|third|quarter|all|thirds|quarters) (?:(?:of|the|my|that|it|this|G\d+|W\d+|is|was|be|are|being|made|up|in|form|goes|given|replaced|swapped|with|by|for|frozen|from|liquid) )*(?:as |into |to |of )?(?:the )?(?:I\d+|frozen) /.exec(
       text,
     );
-  if (said?.[1]) return { iceGrams: null, iceShare: part[said[1]] ?? null, iceWithin };
-  if (
-    / (?:half (?:W\d+|water) (?:(?:and|,|\/) )?half I\d+|half I\d+ (?:(?:and|,|\/) )?half W\d+|half and half|half I\d+) /.test(
-      text,
-    )
-  )
-    return { iceGrams: null, iceShare: 1 / 2, iceWithin };
+  // "Does all the ice melt?" is no share.
+  if (said?.[1] && (said[1] !== 'all' || / W\d+ /.test(said[0]))) return shared(part[said[1]] ?? null);
+  if (/ (?:half (?:(?:and|,|\/) )*half|half I\d+|half W\d+) /.test(text) && / I\d+ /.test(text)) return shared(1 / 2);
+  const fraction = claims.fraction(' (?<t>N\\d+) (?:(?:of|the|my|G\\d+|W\\d+|is|as|in|frozen|for|swapped) )+I\\d+ ');
+  if (fraction !== null) return shared(fraction);
+  const grams = claims.take(
+    ' (?<t>G\\d+) (?:of |in |as |crushed |cold )*I\\d+ ',
+    ' I\\d+ (?:cubes? |: |= |- |of |, |about )*(?<t>G\\d+)(?! (?:of )?[AWFQL]\\d) ',
+    ' (?<t>G\\d+) (?:(?:of|it|that|which|the|W\\d+|is|was|are|being|as|goes|in) )*(?:I\\d+|frozen) ',
+  );
+  if (grams) return { iceGrams: grams.value, iceShare: null, iceWithin: within };
   if (
     / (?:I\d+ (?:instead|rather|in place) (?:of|than) (?:the |any |liquid )*W\d+|only I\d+|just I\d+|pure I\d+|all I\d+|W\d+ (?:is |as )?all (?:frozen|I\d+)) /.test(
       text,
     )
   )
-    return { iceGrams: null, iceShare: 1, iceWithin };
+    return shared(1);
   const share = claims.take(
     ' (?<t>P\\d+) (?:(?:of|the|my|W\\d+|is|as|are|being|in|form|it|that) )*I\\d+ ',
     ' I\\d+ (?:(?:is|as|at|share|:|=|makes|for) )*(?<t>P\\d+) ',
   );
-  return { iceGrams: null, iceShare: share && share.value <= 1 ? share.value : null, iceWithin };
+  return shared(share && share.value <= 1 ? share.value : null);
 }
 
 const limit = [
-  ` (?:under|below|beneath|lower than|cooler than|less than|within|past|beyond|above|over|exceed\\w*|exceeding|hotter than|higher than|warmer than|more than|max|maximum|limit\\w*|most|cap|capped) (?:of |at |is |: |a |to )*${be}${t} `,
+  ` (?:under|below|beneath|lower than|cooler than|less than|within|past|pass|passes|beyond|above|over|exceed\\w*|exceeding|hotter than|higher than|warmer than|more than|max|maximum|limit\\w*|most|cap|capped) (?:of |at |is |: |a |to )*${be}${t} `,
   ` (?:keep|keeps|keeping|stay|stays|hold|holds|peak|peaks) (?:(?:it|the|my|this|peak|lye|solution|temp|temperature|at|to|cool|down|around|about|L\\d+|A\\d+) )*${t} `,
 ];
 const target = [
@@ -115,13 +115,12 @@ export function solutionOf(claims: Claims): SolutionReading {
   );
   const alkaliC = claims.temperature(` A\\d+ (?:\\( |, )*${be}${t} `, ` ${t} A\\d+ `);
   const targetC = asksTime ? claims.temperature(...target) : null;
-  const rest = claims.temperature(` (?:at|of) ${be}${t} `);
   return {
     ...ice,
     limitC,
-    targetC: targetC ?? (asksTime ? claims.temperature(...limit) : null),
+    targetC: targetC ?? (asksTime ? claims.temperature(...limit, ` ${t} `) : null),
     roomC,
-    waterC: waterC ?? both ?? rest,
+    waterC: waterC ?? both,
     alkaliC: alkaliC ?? both,
     iceC,
     altitudeM,
@@ -129,7 +128,9 @@ export function solutionOf(claims: Claims): SolutionReading {
       / boiling (?:hot )?(?:W\d+|water) /.test(text) ||
       [...claims.line.things.values()].some((one) => /^boiling/i.test(one.text)),
     freezer: / (?:freezer|deep frozen|frozen solid) /.test(text),
-    namesVessel: new RegExp(` ${vessel} `).test(text),
+    asksVessel: new RegExp(
+      ` (?:what|which) (?:kind of |sort of |type of |material |plastic )?(?:${vessel}|material|plastic) `,
+    ).test(text),
     asksTime,
   };
 }

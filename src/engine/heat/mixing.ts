@@ -47,7 +47,7 @@ export interface Mix {
 }
 
 /** Each fat at `celsius`. Melted into other fats it may stay liquid lower than alone. */
-function meltingAt(fats: readonly Fat[], celsius: number): readonly Melting[] {
+export function meltingAt(fats: readonly Fat[], celsius: number): readonly Melting[] {
   return fats.map(({ id, melting }) => {
     if (!melting) return { fat: id, state: 'unknown', meltedFromC: null, solidBelowC: null };
     const state = celsius >= melting.high ? 'melted' : celsius >= melting.low ? 'partly' : 'solid';
