@@ -197,7 +197,7 @@ function makeContext(load: () => Catalogue, heat: () => HeatData, style: Style):
     heat,
     style,
     commands,
-    last: { recipe: null, working: [], said: null },
+    last: { recipe: null, workings: [], said: null },
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Block } from '../answer/types.ts';
 import { beforeMixing, untilClear } from './cautions.ts';
 import { check } from './check.ts';
+import { clockTime } from './clock.ts';
 import { type Context, defineCommand, type Refusal } from './define.ts';
 import type { Step } from './kept.ts';
 import { lye } from './lye.ts';
@@ -16,13 +17,13 @@ export const explain = defineCommand({
     { say: 'explain how sure is it: 500 g lard, 66 g NaOH, 150 g water', about: 'what makes it unsure' },
   ],
   run: ({ text }, context) => {
-    const found = workingFor(text, context);
+    const found = workingsFor(text, context);
     if (!found.ok) return found;
-    const { steps, question } = found;
-    const [main] = steps;
-    if (!main) return { ok: false, fault: ofWhat([]) };
+    const { workings, question } = found;
+    const at = workings.findIndex(({ steps }) => choose(question, steps) !== null);
+    const { steps = [], at: from = null } = workings[at] ?? {};
     const chosen = choose(question, steps);
-    if (!chosen) return { ok: false, fault: ofWhat(steps) };
+    if (!chosen) return { ok: false, fault: ofWhat(workings[0]?.steps ?? [], context.last.said !== null) };
     const chain = chainOf(chosen, steps);
     return {
       ok: true,
@@ -31,7 +32,7 @@ export const explain = defineCommand({
         lead: `${capital(chosen.name)}: ${chosen.shown}.`,
         body: bodyOf(chosen, chain),
         details: [{ kind: 'list', title: 'The whole reckoning', items: steps.map(lineOf) }],
-        assumptions: [],
+        assumptions: from === null ? [] : [`I took my answer from ${clockTime(from)}.`],
         warnings: [],
         caution: beforeMixing,
         actions: [{ label: 'the whole reckoning', request: 'details' }],
@@ -50,33 +51,38 @@ export const explain = defineCommand({
 });
 
 type Found =
-  | { readonly ok: true; readonly steps: readonly Step[]; readonly question: string }
+  | {
+      readonly ok: true;
+      readonly workings: readonly { readonly at: number | null; readonly steps: readonly Step[] }[];
+      readonly question: string;
+    }
   | { readonly ok: false; readonly fault: Refusal<'caustic'> };
 
-/** The reckoning of a recipe in the text, or that of the last answer. */
-function workingFor(text: string, context: Context): Found {
+/** The reckoning of a recipe in the text, or those of the last answers. */
+function workingsFor(text: string, context: Context): Found {
   const { fats, alkali } = context.read(text);
   if (fats.length === 0 || (alkali.length === 0 && fats.length < 2))
-    return { ok: true, steps: context.last.working, question: text };
+    return { ok: true, workings: context.last.workings, question: text };
   const ran = (alkali.length > 0 ? check : lye).run({ text, options: {} }, context);
   if (!ran.ok) return { ok: false, fault: ran.fault as Refusal<'caustic'> };
   // The question stands in words, the recipe in figures.
-  return { ok: true, steps: ran.value.working?.() ?? [], question: text.split(/[:\n]|\d/)[0] ?? '' };
+  const steps = ran.value.working?.() ?? [];
+  return { ok: true, workings: [{ at: null, steps }], question: text.split(/[:\n]|\d/)[0] ?? '' };
 }
 
-function ofWhat(steps: readonly Step[]): Refusal<'caustic'> {
-  const names = steps.slice(0, 4).map(({ name }) => name);
+function ofWhat(steps: readonly Step[], answered: boolean): Refusal<'caustic'> {
+  const has = steps.length > 0;
   return {
     code: 'unclear',
-    message:
-      steps.length > 0
-        ? 'Which figure? I find none like that in my last answer.'
-        : 'Which figure? I have no answer of yours to explain.',
-    hint:
-      steps.length > 0
-        ? 'Name it, or write the figure as I wrote it.'
-        : 'Ask me something first, or put the recipe behind the word.',
-    candidates: names.map((name) => `explain ${name}`),
+    message: has
+      ? 'Which figure? I find none like that in my last answer.'
+      : answered
+        ? 'My last answer has no reckoning to show.'
+        : 'Which figure? I have given you no answer yet.',
+    hint: has
+      ? 'Name it, or write the figure as I wrote it.'
+      : 'Ask me something first, or put a recipe behind the word "explain".',
+    candidates: steps.slice(0, 4).map(({ name }) => `explain ${name}`),
     caution: untilClear,
   };
 }
@@ -136,8 +142,22 @@ export function choose(text: string, steps: readonly Step[]): Step | null {
       null
     );
   }
-  return byWords(steps) ?? steps[0] ?? null;
+  return byWords(steps) ?? (names(words) ? null : (steps[0] ?? null));
 }
+
+/** Words that name no figure. */
+const nameless = new Set(
+  `a again all an and answer answers are arrive at based be been calculate calculated calculation calculations can come comes compute could
+   derive did do does explain explained exactly figure figures find for formula found from get give go got have help hey hi how i in is it
+   its know last make makes math maths me mean means more my no number numbers of ok okay on out please pls reckon reckoned reckoning result s
+   see show shown so source sources steps sums tell that the their them then these they this those to too understand us value values was we
+   were what what's where which why with work worked working workings you your result thing wrong correct why's where's how's much little high low many`.split(
+    /\s+/,
+  ),
+);
+
+/** Whether the question names something that no step is called by. */
+const names = (words: string): boolean => words.split(' ').some((word) => word !== '' && !nameless.has(word));
 
 /** The steps that a step builds on, in the order of reckoning. */
 function chainOf(step: Step, steps: readonly Step[]): readonly Step[] {

@@ -36,8 +36,8 @@ export interface Step {
 export interface Last {
   /** The last recipe; null without one. */
   readonly recipe: Kept | null;
-  /** How the figures of the last answer that had any were found; empty without one. */
-  readonly working: readonly Step[];
+  /** How figures were found: of the last answer that had any, and of the last recipe. The newest first. */
+  readonly workings: readonly { readonly at: number; readonly steps: readonly Step[] }[];
   /** The last request, for a report; null without one. */
   readonly said: {
     readonly id: string;

@@ -62,13 +62,24 @@ function fatSteps(
   style: Style,
 ): Step[] {
   const ratio = ALKALI_MOLAR_MASS[id] / ALKALI_MOLAR_MASS.koh;
+  const milks = (fat: Fat): readonly string[] =>
+    recipe.liquids.filter(({ liquid }) => liquid.fat === fat.id).flatMap(({ liquid }) => ['milk', ...liquid.names]);
   return [...recipe.fats, ...milkFats].map(({ fat, grams }) => {
     const { nominal, low, high } = fat.saponification;
     const value = gramsOf(id, grams * molesPerGram(nominal));
     const turn = id === 'koh' ? '' : ` × ${number(ratio, 4, style)}`;
     return {
       name: of(fat),
-      asked: [fat.id.replaceAll('-', ' '), ...fat.names, inSentence(fat.name), 'saponification value', 'sap value'],
+      asked: [
+        fat.id.replaceAll('-', ' '),
+        ...fat.names,
+        ...milks(fat),
+        inSentence(fat.name),
+        'saponification value',
+        'sap value',
+        'sap',
+        'sv',
+      ],
       formula: `weight × saponification value ÷ 1000${id === 'koh' ? '' : ' × 39.997 ÷ 56.105'}`,
       inputs: [
         { name: `weight of the ${inSentence(fat.name)}`, value: grams, unit: 'g' },
@@ -184,7 +195,20 @@ function sureStep(recipe: Recipe, { superfat }: CheckFigures, catalogue: Catalog
   return {
     name: 'range of the superfat',
     asked: [
-      ...['sure', 'certain', 'range', 'interval', 'spread', 'uncertainty', 'chance', 'risk', 'accurate', 'accuracy'],
+      ...[
+        'sure',
+        'unsure',
+        'certain',
+        'uncertain',
+        'range',
+        'interval',
+        'spread',
+        'uncertainty',
+        'chance',
+        'risk',
+        'accurate',
+        'accuracy',
+      ],
       ...['trust', 'likely', 'confident', 'reliable', 'exact', 'margin', 'differ'],
     ],
     from: ['superfat'],

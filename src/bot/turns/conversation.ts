@@ -4,7 +4,7 @@ import { styleFor } from '../../commands/check.ts';
 import type { Context, Refusal, Said } from '../../commands/define.ts';
 import type { Turn } from './follow.ts';
 import type { Remembered, Session } from './store.ts';
-import { answerLine, clockTime, recipeLine } from './told.ts';
+import { againLine, recipeLine } from './told.ts';
 
 export interface Outcome {
   readonly said: Answer | Fault;
@@ -17,7 +17,7 @@ export interface Request extends Remembered {
   readonly id: string;
 }
 
-type Used = 'recipe' | 'answer' | null;
+type Used = 'recipe' | null;
 
 export interface OwnContext {
   readonly context: Context;
@@ -34,9 +34,9 @@ export function contextFor(context: Context, session: Session, turn: Turn | null
       if (recipe) used ??= 'recipe';
       return recipe?.kept ?? null;
     },
-    get working() {
-      if (session.working) used ??= 'answer';
-      return session.working?.() ?? [];
+    get workings() {
+      const all = [session.worked, session.recipe?.worked ?? null].filter((one) => one !== null);
+      return [...new Set(all)].map(({ at, steps }) => ({ at, steps: steps() }));
     },
     said: session.said,
   };
@@ -58,11 +58,9 @@ export function naming(
   const recipe = turn?.fromBase ? (session.base ?? session.recipe) : session.recipe;
   if (used === 'recipe' && recipe) {
     const style = styleFor(recipe.kept.reading, undefined, context);
-    return command === 'scale'
-      ? recipeLine(recipe.at, recipe.kept.recipe, context, style)
-      : `I took your recipe from ${clockTime(recipe.at)}.`;
+    return command === 'scale' ? recipeLine(recipe.at, recipe.kept.recipe, context, style) : againLine(recipe.at);
   }
-  return used === 'answer' && session.said ? answerLine(session.workingAt) : null;
+  return null;
 }
 
 /** Commands whose answers are neither a recipe nor a figure to ask again for. */
@@ -99,13 +97,20 @@ export function after(
       ...(about || isAside ? {} : { figure: { ...own, answered: false }, newest: 'figure' as const }),
     };
   }
-  const shown = { ...session, shown: said, ...(working ? { working, workingAt: at } : {}) };
+  const worked = working ? { at, steps: working } : null;
+  const shown = { ...session, shown: said, worked: worked ?? session.worked };
   if (isAside) return { ...shown, pending: used === null ? session.pending : null };
   const heard = { ...shown, said: { ...own, id, kept: kept ?? null } };
   if (kept) {
     const base = command === 'scale' ? (turn?.fromBase ? session.base : session.recipe) : null;
-    const before = turn || used === 'recipe' ? session.recipe : null;
-    return { ...heard, recipe: { ...own, kept }, before, base, newest: 'recipe', pending: null };
+    return {
+      ...heard,
+      recipe: { ...own, kept, worked },
+      before: session.recipe,
+      base,
+      newest: 'recipe',
+      pending: null,
+    };
   }
   const figure = { ...own, answered: true };
   return { ...heard, figure, newest: 'figure', pending: turn ? null : session.pending };

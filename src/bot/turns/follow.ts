@@ -56,10 +56,9 @@ export function follow(text: string, session: Session, context: Context): Follow
   const { recipe, before } = session;
   if (recipe && asksAgain(text)) return once(recipe, againLine(recipe.at));
   if (before && takesBack(text)) return once(before, againLine(before.at));
-  const size = toSize(text, session, context);
-  if (size) return size;
-  const steps = [() => toFigure(text, session, context), () => toRecipe(text, session, context)];
-  for (const step of session.newest === 'figure' ? steps : steps.reverse()) {
+  const figure = () => toFigure(text, session, context);
+  const rest = [() => toSize(text, session, context), () => toRecipe(text, session, context)];
+  for (const step of session.newest === 'figure' ? [figure, ...rest] : [...rest, figure]) {
     const found = step();
     if (found) return found;
   }

@@ -38,7 +38,7 @@ const steps: readonly (readonly [string, RegExp])[] = [
   [
     'explain',
     new RegExp(
-      `${lead}(?:explain\\b|why\\W*$|why (?:only |just |exactly |is it |is that |not )?[\\d.,]+|why so (?:much|little|high|low|many)\\b|why (?:is|are|was|were) (?:it|that|the (?:super ?fat|lye|alkali|water|naoh|koh|range|number|figure|answer|amount))\\b|how (?:sure|certain|accurate|exact|reliable|confident|precise|safe a guess)\\b|how did you (?:get|calculate|work|arrive|come|find)\\b|(?:show|see|give)(?: me)?(?: the| your)? (?:working|workings|work|maths?|calculations?|formula|steps|reckoning|sums)\\b|where (?:does|do|did) (?:that|this|it|the|those|these|you)\\b[^\\n]{0,40}\\b(?:from|come)\\b|where'?s (?:that|this|it|the \\w+) from\\b|what(?:'s| is) (?:that|this|it|the \\w+) based on\\b|(?:what(?:'s| is) (?:the|your) )?sources?\\W*$|what makes (?:it|that) (?:unsure|uncertain))`,
+      `${lead}(?:explain\\b|why\\W*$|why (?:only |just |exactly |is it |is that |not )?[\\d.,]+|why so (?:much|little|high|low|many)\\b|why (?:is|are|was|were) (?:it|that|the (?:super ?fat|lye|alkali|water|naoh|koh|range|number|figure|answer|amount))\\b|how (?:sure|certain|accurate|exact|reliable|confident|precise|safe a guess)\\b|how did you (?:get|calculate|work|arrive|come|find)\\b|(?:show|see|give)(?: me)?(?: the| your)? (?:working|workings|work|maths?|calculations?|formula|steps|reckoning|sums)\\b|where (?:does|do|did) (?:that|this|it|the|those|these|you)\\b[^\\n]{0,40}\\b(?:from|come)\\b|where'?s (?:that|this|it|the \\w+) from\\b|what(?:'s| is) (?:that|this|it|the \\w+) based on\\b|(?:what(?:'s| is) (?:the|your) )?sources?\\W*$|what makes (?:it|that) (?:unsure|uncertain)|what(?:'?s| is| was)(?: the| my| its)? (?:super ?fat|(?:lye )?concentration|(?:lye )?strength|(?:water|lye|water to lye|water:lye) ratio|ratio|iodine value|(?:batch|total) (?:weight|size)|glycerol|total fatty matter|demand)\\W*$|(?:the )?(?:batch|total) (?:weight|size)\\W*$)`,
       'i',
     ),
   ],
@@ -71,7 +71,7 @@ export function isSize(text: string, kind: string): boolean {
   ).test(text);
   if (!starts) return false;
   if (kind === 'at-hand') return /\b(have|got|left|use up)\b/i.test(text);
-  if (kind === 'weight') return new RegExp(`${lead}(?:to|into) `, 'i').test(text);
+  if (kind === 'weight') return new RegExp(`${lead}(?:to|into|for) `, 'i').test(text);
   return kind !== 'factor';
 }
 

@@ -20,8 +20,14 @@ export interface Remembered {
   readonly at: number;
 }
 
+export interface Worked {
+  readonly at: number;
+  readonly steps: () => readonly Step[];
+}
+
 export interface RecipeTurn extends Remembered {
   readonly kept: Kept;
+  readonly worked: Worked | null;
 }
 
 /** A question back that waits for its answer. */
@@ -44,8 +50,8 @@ export interface Session {
   readonly newest: 'recipe' | 'figure';
   readonly pending: Pending | null;
   readonly shown: Answer | null;
-  readonly working: (() => readonly Step[]) | null;
-  readonly workingAt: number;
+  /** How the figures of the last answer that had any were found. */
+  readonly worked: Worked | null;
   /** The last request, for a report. */
   readonly said: (Remembered & { readonly id: string; readonly kept: Kept | null }) | null;
 }
@@ -58,8 +64,7 @@ export const fresh: Session = {
   newest: 'recipe',
   pending: null,
   shown: null,
-  working: null,
-  workingAt: 0,
+  worked: null,
   said: null,
 };
 

@@ -1,18 +1,13 @@
 /** What of the conversation an answer rests on, in words. */
 import type { Catalogue } from '../../catalogue/types.ts';
 import { styleFor } from '../../commands/check.ts';
+import { clockTime } from '../../commands/clock.ts';
 import type { Context } from '../../commands/define.ts';
 import { alkaliName, listed, nameOf } from '../../commands/phrases.ts';
 import type { Change } from '../../reading/amend.ts';
 import type { Meaning } from '../../reading/lexicon.ts';
 import { number, percent, readMass, type Style } from '../../units/print.ts';
 import type { RecipeTurn } from './store.ts';
-
-/** "10:42", by the clock of the place where the bot runs. */
-export function clockTime(at: number): string {
-  const date = new Date(at);
-  return `${String(date.getHours()).padStart(2, '0')}:${String(date.getMinutes()).padStart(2, '0')}`;
-}
 
 const nameIn = ({ kind, id }: Meaning, catalogue: Catalogue): string =>
   kind === 'alkali' ? alkaliName[id as 'naoh' | 'koh'] : kind === 'water' ? 'water' : nameOf(id, catalogue);
@@ -39,7 +34,7 @@ function changeWords(change: Change, { catalogue }: Context, style: Style): stri
     case 'set':
       return `with ${change.said.match(/[a-z]/i) ? change.said : grams(change.grams)} ${nameIn(change.of, catalogue)}`;
     case 'add':
-      return `with ${grams(Math.abs(change.grams))} ${change.grams < 0 ? 'less' : 'more'} ${nameIn(change.of, catalogue)}${change.after ? ' after the cook' : ''}`;
+      return `with ${grams(Math.abs(change.grams))} ${change.grams < 0 ? 'less ' : change.known ? 'more ' : ''}${nameIn(change.of, catalogue)}${change.known ? '' : ' added'}${change.after ? ' after the cook' : ''}`;
     case 'remove':
       return `without ${nameIn(change.of, catalogue)}`;
     case 'swap':
@@ -81,5 +76,3 @@ export function recipeLine(
 }
 
 export const againLine = (at: number): string => `I took your recipe from ${clockTime(at)}.`;
-
-export const answerLine = (at: number): string => `I took your answer from ${clockTime(at)}.`;
