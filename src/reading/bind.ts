@@ -417,10 +417,11 @@ export function bind(items: readonly Item[], tokens: readonly Token[]): Bound {
   const chains = cheapest(items, tokens);
   const [first] = chains;
   const best = first ? unroll(first) : { groups: [], orphans: [], mentions: [], cost: 0 };
-  const own = signature(items, best);
+  let own: string | null = null;
   for (const chain of chains.slice(1)) {
     if (chain.cost - best.cost > clearly) break;
     const rival = unroll(chain);
+    own ??= signature(items, best);
     if (signature(items, rival) !== own) return { ...settledOn(best), rival };
   }
   return settledOn(best);

@@ -20,21 +20,18 @@ function csvCells(line: string, separator: string): string[] {
   return cells;
 }
 
+/** A line of short cells rather than a sentence or a figure with a decimal comma. */
+function mayBeRow(line: string, separator: string): boolean {
+  if (!line.includes(separator) || line.length > 300 || line.includes('\t') || /\.\s+[A-Z]/.test(line)) return false;
+  return separator === ';' || ((!line.includes(', ') || line.includes('"')) && /(?<!\d),|,(?!\d)/.test(line));
+}
+
 /** Two or more neighbouring lines with one number of short cells each. */
 function csvBlocks(lines: readonly string[], separator: string): Set<number> {
   const found = new Set<number>();
-  const counts = lines.map((line) =>
-    line.includes(separator) && !line.includes('\t') && (separator === ';' || /(?<!\d),|,(?!\d)/.test(line))
-      ? csvCells(line, separator)
-      : [],
-  );
+  const counts = lines.map((line) => (mayBeRow(line, separator) ? csvCells(line, separator) : []));
   const shaped = counts.map(
-    (cells, k) =>
-      cells.length >= 2 &&
-      cells.length <= 9 &&
-      cells.every((cell) => cell.length <= 40) &&
-      (separator === ';' || !/[,][ ]/.test(lines[k] ?? '') || /"/.test(lines[k] ?? '')) &&
-      !/\.\s+[A-Z]/.test(lines[k] ?? ''),
+    (cells) => cells.length >= 2 && cells.length <= 9 && cells.every((cell) => cell.length <= 40),
   );
   let begin = 0;
   while (begin < lines.length) {
