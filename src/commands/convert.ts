@@ -7,6 +7,7 @@ import { cannotConvert, noDensity, type Problem } from './convert-refusals.ts';
 import { type Context, defineCommand, type Said } from './define.ts';
 import { type Density, densityOf } from './density.ts';
 import { asked, elsewhere } from './everyday.ts';
+import { conversionStep, densitySteps } from './everyday-working.ts';
 import { figureResult, inUnit, span, symbolOf } from './figures.ts';
 
 type Outcome = Said<'plain'> | ReturnType<typeof cannotConvert>;
@@ -125,6 +126,7 @@ function plain(
     assumptions,
     caution: cautionFor(question.of),
     result: figureResult(value, to.id),
+    working: () => [conversionStep(measure.value, own, value, to, style)],
   });
 }
 
@@ -146,8 +148,11 @@ function byDensity(
   const range = span(low, high, style);
   const [least, greatest] = range.split(' to ');
   const spread = least === greatest || density.spread === '' ? '' : ` (${range} ${density.spread})`;
+  const volume = measure.value * own.factor;
   const millilitres =
-    toMass && own.id !== 'mL' && own.id !== 'L' ? ` (${inUnit(measure.value * own.factor, unit('mL'), style, 3)})` : '';
+    toMass && own.id !== 'mL' && own.id !== 'L'
+      ? ` (${inUnit(volume >= 1000 ? volume / 1000 : volume, unit(volume >= 1000 ? 'L' : 'mL'), style, 3)})`
+      : '';
   const others = otherMeasures(own, to, question, (from, into) =>
     inUnit(at(density.nominal, from, into), into, style, 3),
   );
@@ -157,6 +162,7 @@ function byDensity(
     assumptions: [...assumptions, ...(density.note ? [density.note] : []), ...ounceNote(own, to)],
     caution: cautionFor(question.of),
     result: figureResult(value, to.id),
+    working: () => densitySteps(measure.value, own, value, to, density, style),
   });
 }
 
@@ -215,7 +221,7 @@ const cautionFor = (of: Thing | null): readonly string[] =>
   of && (of.meaning.kind === 'alkali' || of.meaning.kind === 'stock') ? beforeMixing : [];
 
 const said = (
-  parts: Pick<Said<'plain'>, 'lead' | 'details' | 'assumptions' | 'caution' | 'result'>,
+  parts: Pick<Said<'plain'>, 'lead' | 'details' | 'assumptions' | 'caution' | 'result' | 'working'>,
 ): Said<'plain'> => ({
   title: 'Conversion',
   body: [],

@@ -1,16 +1,16 @@
 import type { Block } from '../answer/types.ts';
-import { beforeMixing, untilClear } from './cautions.ts';
 import { check } from './check.ts';
 import { clockTime } from './clock.ts';
 import { type Context, defineCommand, type Refusal } from './define.ts';
-import type { Step } from './kept.ts';
+import type { Step, Working } from './kept.ts';
 import { lye } from './lye.ts';
 import { capital } from './phrases.ts';
 
 export const explain = defineCommand({
   id: 'explain',
   summary: 'Where a figure of my last answer comes from, and how sure it is.',
-  risk: 'caustic',
+  // its caution is that of the answer it explains
+  risk: 'plain',
   options: {},
   examples: [
     { say: 'explain the superfat of 500 g lard, 66 g NaOH, 150 g water', about: 'a figure of a recipe' },
@@ -21,7 +21,7 @@ export const explain = defineCommand({
     if (!found.ok) return found;
     const { workings, question } = found;
     const at = workings.findIndex(({ steps }) => choose(question, steps) !== null);
-    const { steps = [], at: from = null } = workings[at] ?? {};
+    const { steps, at: from, caution } = workings[at] ?? { steps: [], at: null, caution: [] };
     const chosen = choose(question, steps);
     if (!chosen) return { ok: false, fault: ofWhat(workings[0]?.steps ?? [], context.last.said !== null) };
     const chain = chainOf(chosen, steps);
@@ -34,7 +34,7 @@ export const explain = defineCommand({
         details: [{ kind: 'list', title: 'The whole reckoning', items: steps.map(lineOf) }],
         assumptions: from === null ? [] : [`I took my answer from ${clockTime(from)}.`],
         warnings: [],
-        caution: beforeMixing,
+        caution,
         actions: [{ label: 'the whole reckoning', request: 'details' }],
         result: {
           steps: [...chain, chosen].map(({ formula, inputs, value, unit, source }) => ({
@@ -53,10 +53,10 @@ export const explain = defineCommand({
 type Found =
   | {
       readonly ok: true;
-      readonly workings: readonly { readonly at: number | null; readonly steps: readonly Step[] }[];
+      readonly workings: readonly Working[];
       readonly question: string;
     }
-  | { readonly ok: false; readonly fault: Refusal<'caustic'> };
+  | { readonly ok: false; readonly fault: Refusal };
 
 /** The reckoning of a recipe in the text, or those of the last answers. */
 function workingsFor(text: string, context: Context): Found {
@@ -64,13 +64,17 @@ function workingsFor(text: string, context: Context): Found {
   if (fats.length === 0 || (alkali.length === 0 && fats.length < 2))
     return { ok: true, workings: context.last.workings, question: text };
   const ran = (alkali.length > 0 ? check : lye).run({ text, options: {} }, context);
-  if (!ran.ok) return { ok: false, fault: ran.fault as Refusal<'caustic'> };
+  if (!ran.ok) return ran;
   // The question stands in words, the recipe in figures.
   const steps = ran.value.working?.() ?? [];
-  return { ok: true, workings: [{ at: null, steps }], question: text.split(/[:\n]|\d/)[0] ?? '' };
+  return {
+    ok: true,
+    workings: [{ at: null, steps, caution: ran.value.caution }],
+    question: text.split(/[:\n]|\d/)[0] ?? '',
+  };
 }
 
-function ofWhat(steps: readonly Step[], answered: boolean): Refusal<'caustic'> {
+function ofWhat(steps: readonly Step[], answered: boolean): Refusal<'plain'> {
   const has = steps.length > 0;
   return {
     code: 'unclear',
@@ -83,7 +87,7 @@ function ofWhat(steps: readonly Step[], answered: boolean): Refusal<'caustic'> {
       ? 'Name it, or write the figure as I wrote it.'
       : 'Ask me something first, or put a recipe behind the word "explain".',
     candidates: steps.slice(0, 4).map(({ name }) => `explain ${name}`),
-    caution: untilClear,
+    caution: [],
   };
 }
 
@@ -142,8 +146,13 @@ export function choose(text: string, steps: readonly Step[]): Step | null {
       null
     );
   }
-  return byWords(steps) ?? (names(words) ? null : (steps[0] ?? null));
+  const found = byWords(steps);
+  // "how sure?" of a figure that has no step of its own for it
+  if (!found && sureness.test(text)) return steps[0] ?? null;
+  return found ?? (names(words) ? null : (steps[0] ?? null));
 }
+
+const sureness = /\b(sure|unsure|certain|uncertain|accurate|exact|reliable|precise|trust)\b/i;
 
 /** Words that name no figure. */
 const nameless = new Set(

@@ -7,6 +7,7 @@ import type { FatQuestion, Property } from '../reading/question-fat.ts';
 import { number, type Style, temperature } from '../units/print.ts';
 import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
 import { asked, elsewhere } from './everyday.ts';
+import { fatSteps } from './everyday-working.ts';
 import { listed as listOf } from './fat-lists.ts';
 import { gradeWord, groupLine, groupsOf, inABar, rangeText, relatives, sourceOf } from './fat-words.ts';
 import { share } from './figures.ts';
@@ -162,6 +163,7 @@ function about(
     caution: [],
     actions: [{ label: 'details', request: 'details' }],
     result: resultOf(fat),
+    working: () => fatSteps(fat, property, catalogue, style),
   };
 }
 

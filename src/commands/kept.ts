@@ -33,11 +33,20 @@ export interface Step {
   readonly sure?: string;
 }
 
+/** How the figures of one answer were found. */
+export interface Working {
+  /** When it was given, ms since 1970; null for one that was only made to be explained. */
+  readonly at: number | null;
+  readonly steps: readonly Step[];
+  /** That of the answer: whoever explains it gives it again. */
+  readonly caution: readonly string[];
+}
+
 export interface Last {
   /** The last recipe; null without one. */
   readonly recipe: Kept | null;
   /** How figures were found: of the last answer that had any, and of the last recipe. The newest first. */
-  readonly workings: readonly { readonly at: number; readonly steps: readonly Step[] }[];
+  readonly workings: readonly Working[];
   /** The last request, for a report; null without one. */
   readonly said: {
     readonly id: string;

@@ -14,6 +14,10 @@ export interface Unit {
 }
 
 export const units: readonly Unit[] = table.units as readonly Unit[];
+/** Title of where a unit's size was read. */
+export const unitSource = ({ source }: Unit): string =>
+  (table.sources as Readonly<Record<string, string>>)[source] ?? source;
+
 const byId = new Map(units.map((unit) => [unit.id, unit]));
 
 /** The unit with this id; a wrong id is a bug, not a user's error. */

@@ -36,7 +36,7 @@ export function contextFor(context: Context, session: Session, turn: Turn | null
     },
     get workings() {
       const all = [session.worked, session.recipe?.worked ?? null].filter((one) => one !== null);
-      return [...new Set(all)].map(({ at, steps }) => ({ at, steps: steps() }));
+      return [...new Set(all)].map(({ at, steps, caution }) => ({ at, steps: steps(), caution }));
     },
     said: session.said,
   };
@@ -97,7 +97,7 @@ export function after(
       ...(about || isAside ? {} : { figure: { ...own, answered: false }, newest: 'figure' as const }),
     };
   }
-  const worked = working ? { at, steps: working } : null;
+  const worked = working ? { at, steps: working, caution: said.caution } : null;
   const shown = { ...session, shown: said, worked: worked ?? session.worked };
   if (isAside) return { ...shown, pending: used === null ? session.pending : null };
   const heard = { ...shown, said: { ...own, id, kept: kept ?? null } };

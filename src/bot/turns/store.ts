@@ -23,6 +23,7 @@ export interface Remembered {
 export interface Worked {
   readonly at: number;
   readonly steps: () => readonly Step[];
+  readonly caution: readonly string[];
 }
 
 export interface RecipeTurn extends Remembered {
