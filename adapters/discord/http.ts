@@ -107,11 +107,12 @@ function end(response: ServerResponse, status: number, headers: Readonly<Record<
 }
 
 function json(response: ServerResponse, callback: Callback, last: boolean): void {
-  const body = Buffer.from(JSON.stringify(callback));
+  // As a string it leaves in one write together with the head.
+  const body = JSON.stringify(callback);
   response
     .writeHead(200, {
       'content-type': 'application/json',
-      'content-length': body.length,
+      'content-length': Buffer.byteLength(body),
       ...(last ? { connection: 'close' } : {}),
     })
     .end(body);
@@ -124,18 +125,25 @@ const written = (response: ServerResponse): Promise<void> =>
     else response.once('close', resolve).once('finish', resolve);
   });
 
-/** All bytes, or null where there are too many. */
-async function bodyOf(request: IncomingMessage): Promise<Buffer | null> {
-  if (Number(request.headers['content-length'] ?? 0) > largestBody) return null;
-  const chunks: Buffer[] = [];
-  let size = 0;
-  // The socket must live on, to carry the refusal.
-  for await (const chunk of request.iterator({ destroyOnReturn: false }) as AsyncIterable<Buffer>) {
-    size += chunk.length;
-    if (size > largestBody) return null;
-    chunks.push(chunk);
-  }
-  return chunks.length === 1 && chunks[0] ? chunks[0] : Buffer.concat(chunks);
+/** All bytes, or null where there are too many. By events: an iterator costs a tenth of the whole request. */
+function bodyOf(request: IncomingMessage): Promise<Buffer | null> {
+  return new Promise((resolve, reject) => {
+    if (Number(request.headers['content-length'] ?? 0) > largestBody) {
+      resolve(null);
+      return;
+    }
+    const chunks: Buffer[] = [];
+    let size = 0;
+    request.on('data', (chunk: Buffer) => {
+      size += chunk.length;
+      if (size > largestBody) {
+        request.pause();
+        resolve(null);
+      } else chunks.push(chunk);
+    });
+    request.on('end', () => resolve(chunks.length === 1 && chunks[0] ? chunks[0] : Buffer.concat(chunks)));
+    request.on('error', reject);
+  });
 }
 
 function parsed(body: Buffer): Interaction | null {

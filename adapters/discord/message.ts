@@ -60,11 +60,20 @@ interface Offer {
 const offersOf = (all: Answer | Fault): readonly Offer[] =>
   'lead' in all ? all.actions : all.candidates.map((label) => ({ label, request: label }));
 
-/** The answer without the offers that stand whole on a button. */
+/**
+ * The answer without the offers that stand whole on a button. It is laid over the answer, not copied: parts that
+ * nobody looks at, such as details, need not be worked out.
+ */
 function spoken(all: Answer | Fault, onButtons: ReadonlySet<Offer>): Answer | Fault {
-  return 'lead' in all
-    ? { ...all, actions: all.actions.filter((action) => !onButtons.has(action)) }
-    : { ...all, candidates: [...onButtons].length === all.candidates.length ? [] : all.candidates };
+  if (onButtons.size === 0) return all;
+  const over = (key: string, value: unknown) => Object.create(all, { [key]: { value } }) as Answer | Fault;
+  if ('lead' in all) {
+    return over(
+      'actions',
+      all.actions.filter((action) => !onButtons.has(action)),
+    );
+  }
+  return onButtons.size === all.candidates.length ? over('candidates', []) : all;
 }
 
 export function show(reply: Reply, view: View, states: States): Shown {
