@@ -13,6 +13,7 @@ import type { Meaning } from './lexicon.ts';
 import { pick, relatives } from './pick.ts';
 import type { Quantity } from './quantities.ts';
 import type { Doubt, Purity, RecipeReading } from './reading.ts';
+import { looseUnits } from './retext.ts';
 import { asPurity } from './roles.ts';
 import { both, type Settled } from './settle.ts';
 
@@ -27,6 +28,8 @@ export type Change =
       readonly grams: number;
       readonly said: string;
       readonly after: boolean;
+      /** The recipe holds it already. */
+      readonly known: boolean;
     }
   | { readonly kind: 'remove'; readonly of: Meaning }
   | { readonly kind: 'swap'; readonly from: Meaning; readonly to: Meaning; readonly grams: number | null };
@@ -48,7 +51,7 @@ const mostItems = 12;
 
 /** What would be another question, or another recipe's verdict, and not a correction of this one. */
 const another =
-  /\b(how (much|many|long|hot|big|do|does|can)|when|why|which|where|convert|is (my|it|this|that) (lye|right|ok|okay|correct|enough|fine|too)|enough|what (is|are|does|water|amount|weight|ratio|strength)|what's (the|a)|(would|do|should|shall) i need|explain|summary|scale|double|halve|triple|cool|flash)\b/i;
+  /\b(how (much|many|long|hot|big|do|does|can)|when|why|which|where|convert|is (my|it|this|that) (lye|right|ok|okay|correct|enough|fine|too)|enough|what (is|are|does|water|amount|weight|ratio|strength)|what's (the|a)|(would|do|should|shall) i need|explain|summary|scale (?:it|this|that|to|for|up|down|the)|double|halve|triple|cool|flash)\b/i;
 
 const cues = {
   correcting:
@@ -57,6 +60,8 @@ const cues = {
   lessening: /\b(less|reduce|lower|decrease|cut)\b/i,
   removing:
     /\b(without|leave (out|off)|left out|remove|drop|omit|skip|take out|minus|forget|ditch|lose|except|delete|no more|don'?t (use|have)|have no|out of|ran out of)\b/i,
+  swapping:
+    /\b(instead|not|rather than|swap\w*|replac\w*|substitut\w*|switch\w*|chang\w*|should be|should have been|was|were|meant|in place of)\b|→|->|=>|\buse\b.*\bfor\b/i,
   plainly:
     /^\W*(no|nope|sorry|oops|whoops|actually|i meant|i mean|make that|change|replace|swap|substitute|switch|without|add|remove|leave out|drop|omit|take out)\b|\binstead\b/i,
   after: /\bafter\b/i,
@@ -210,8 +215,8 @@ function ofGroup(thing: Thing, amounts: readonly Quantity[], sides: Sides, cued:
   const grams = gramsIn(given, meaning, text);
   if (grams === null) return null;
   const after = given.after.some(({ id }) => id === meaning.id) || cues.after.test(sides.text);
-  const change = { of: meaning, said: weight.text, after };
   const known = holds(reading, meaning, text);
+  const change = { of: meaning, said: weight.text, after, known };
   if (known && cues.lessening.test(sides.text) && /\b(less|by)\b/i.test(sides.text))
     return { ...change, kind: 'add', grams: -grams };
   const adds =
@@ -241,7 +246,14 @@ function ofAlkali(meaning: Meaning, amounts: readonly Quantity[], { given, readi
   const meant = id ?? (own.size === 1 ? ([...own][0] ?? null) : alkali.id);
   return meant === null
     ? null
-    : { kind: 'set', of: { kind: 'alkali', id: meant }, grams: alkali.grams, said: weight.text, after: false };
+    : {
+        kind: 'set',
+        of: { kind: 'alkali', id: meant },
+        grams: alkali.grams,
+        said: weight.text,
+        after: false,
+        known: true,
+      };
 }
 
 /** A figure that stands beside no name. */
@@ -267,7 +279,7 @@ function loose(quantity: Quantity, sides: Sides): Found | null {
   if (dim !== 'mass') return null;
   const things = heldBy(reading);
   const one = things.length === 1 ? things[0] : things.find(({ id }) => id === target);
-  if (one) return { kind: 'set', of: one, grams: value, said: quantity.text, after: false };
+  if (one) return { kind: 'set', of: one, grams: value, said: quantity.text, after: false, known: true };
   return { kind: 'which', said: quantity.text, of: things.map(({ id }) => id) };
 }
 
@@ -287,11 +299,14 @@ function ofNames(things: readonly Thing[], sides: Sides, cued: boolean): readonl
     return [id && { kind: 'alkali', id }];
   }
   if (named.length === 2) {
+    if (!cues.swapping.test(text)) return [null];
     const pair = inOrder(named, reading, text);
     return [pair && { kind: 'swap', from: pair[0], to: pair[1], grams: null }];
   }
   if (named.length !== 1 || held.length > 0) return [null];
   const { meaning, text: said } = first.named;
+  if (cues.adding.test(text) && /\b(add|adding|include|put in)\b/i.test(text) && ingredient(meaning))
+    return [{ kind: 'doubt', doubt: { id: 'no-amount', said, of: reader.lexicon.label(meaning) }, given }];
   if (meaning.kind === 'ambiguous' && cued)
     return [
       { kind: 'doubt', doubt: { id: 'ambiguous-name', said, candidates: meaning.candidates, why: meaning.why }, given },
@@ -368,7 +383,8 @@ export function readCorrection(
   const unit = unitAlone(cut, reader);
   if (unit && strange === 0)
     return { kind: 'changes', changes: [{ kind: 'unit', unit }], given: readRecipe(reader, '') };
-  if (items.length === 0) return null;
+  // "3/4 cup shea in grams" is a question of its own
+  if (items.length === 0 || (items.some(isAmount) && looseUnits(cut, reader).length > 0)) return null;
 
   const bound = bind(items, cut.tokens).best;
   const usual = {
@@ -384,6 +400,7 @@ export function readCorrection(
     spoken.length === 1 && spoken[0] && holds(reading, spoken[0].named.meaning) ? spoken[0].named.meaning.id : null;
   const sides: Sides = { reader, reading, text, given, target: answered.target ?? gone };
   const cued = cues.correcting.test(text);
+  if (isWhole(items, bound.groups)) return null;
   if (
     !cued &&
     isFresh(
@@ -413,7 +430,10 @@ export function readCorrection(
   else if (spoken.length > 0 && !(gone !== null && found.some((one) => one?.kind === 'swap' && one.from.id === gone)))
     found.push(null);
 
-  if (found.length === 0 || found.includes(null)) return cues.plainly.test(text) ? { kind: 'lost' } : null;
+  if (found.length === 0 || found.includes(null)) {
+    const ofRecipe = items.some((item) => isAmount(item) || ingredient(item.named.meaning));
+    return ofRecipe && cues.plainly.test(text) && !/\bor\b/i.test(text) ? { kind: 'lost' } : null;
+  }
   const all = found.filter((one) => one !== null);
   for (const one of [...all]) {
     // "KOH, 90 %" where the recipe has none: that alkali is meant, and its purity
@@ -428,24 +448,30 @@ export function readCorrection(
   return { kind: 'changes', changes: all.filter((one) => !isQuestion(one)) as Change[], given };
 }
 
-/** A new recipe rather than a change to the old: fats that it does not hold, several of them, or alkali beside them. */
-function isFresh(
-  items: readonly Item[],
-  groups: ReturnType<typeof bind>['best']['groups'],
-  reading: RecipeReading,
-  marked: boolean,
-): boolean {
-  const weighed = groups
+type Groups = ReturnType<typeof bind>['best']['groups'];
+
+const weighedIn = (items: readonly Item[], groups: Groups): readonly Meaning[] =>
+  groups
     .filter(({ amounts }) => amounts.length > 0)
     .flatMap(({ things }) => things.map((k) => items[k]))
     .filter(isThing)
     .map(({ named }) => named.meaning);
-  const fats = weighed.filter(({ kind }) => ['fat', 'ambiguous', 'unheld', 'unknown'].includes(kind));
-  if (fats.length === 0) return false;
-  if (marked) return false;
-  const strange = fats.some((fat) => !holds(reading, fat));
-  const more = weighed.some(
-    ({ kind, id }) => kind === 'alkali' || kind === 'stock' || (kind === 'role' && id === 'superfat'),
-  );
-  return strange || fats.length > 1 || more;
+
+const fatty = ({ kind }: Meaning): boolean => ['fat', 'ambiguous', 'unheld', 'unknown'].includes(kind);
+const lyeish = ({ kind }: Meaning): boolean => kind === 'alkali' || kind === 'stock';
+
+/** Fats, alkali and water with their weights, or a list of fats: a recipe, whatever word it begins with. */
+function isWhole(items: readonly Item[], groups: Groups): boolean {
+  const weighed = weighedIn(items, groups);
+  const fats = weighed.filter(fatty).length;
+  return fats > 2 || (fats > 0 && weighed.some(lyeish) && weighed.some(({ kind }) => kind === 'water'));
+}
+
+/** A new recipe rather than a change to the old: fats that it does not hold, several of them, or alkali beside them. */
+function isFresh(items: readonly Item[], groups: Groups, reading: RecipeReading, marked: boolean): boolean {
+  const weighed = weighedIn(items, groups);
+  const fats = weighed.filter(fatty);
+  if (fats.length === 0 || marked) return false;
+  const more = weighed.some((meaning) => lyeish(meaning) || (meaning.kind === 'role' && meaning.id === 'superfat'));
+  return fats.some((fat) => !holds(reading, fat)) || fats.length > 1 || more;
 }

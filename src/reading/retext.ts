@@ -22,6 +22,16 @@ interface Edit extends Span {
   readonly text: string;
 }
 
+/** What may stand round the new words. */
+const small = new Set(
+  `and or no not nope in to for at with what about how make that this it of the a an please pls sorry i meant mean actually if
+   then now ok okay instead rather use is was be would were same but also as again per is's whats hows wait oops so only just
+   when using you me give tell do can could`.split(/\s+/),
+);
+/** Words that say that something before is meant. */
+const pointing =
+  /^\W*(?:and|or|no|nope|sorry|oops|wait|actually|what about|how about|same|but|i mean|i meant|make (?:that|it)|what if|instead|also|now|then|for)\b|\binstead\b|\?\s*$/i;
+
 const another = /\b(how (?:much|many|long|hot)|when|why|which|explain|summary|scale|double|halve)\b/i;
 
 const spanOf = ({ prims }: Cut, from: number, to: number): Span => {
@@ -43,17 +53,14 @@ const substance = ({ kind }: Meaning): boolean => kind !== 'role' && kind !== 'u
 
 const things = ({ items }: Cut): readonly Thing[] => items.filter((item): item is Thing => item.kind === 'thing');
 
+const isUnit = (word: string, { lexicon }: Reader): boolean =>
+  (lexicon.units.next?.get(word)?.hit ?? null) !== null && !/^(in|a|an|as|to|m|s|h|t|d)$/.test(word);
+
 /** Unit words that belong to no figure. */
-export function looseUnits(cut: Cut, reader: Reader): readonly Token[] {
-  return cut.tokens.filter((token) => {
-    if (token.t !== 'word') return false;
-    const id = reader.lexicon.units.next?.get(token.text)?.hit;
-    return id !== undefined && id !== null && !/^(in|a|an|as|to|m|s|h|t|d)$/.test(token.text);
-  });
-}
+export const looseUnits = ({ tokens }: Cut, reader: Reader): readonly Token[] =>
+  tokens.filter((token) => token.t === 'word' && isUnit(token.text, reader));
 
 const wetOrDry: readonly Dim[] = ['mass', 'volume'];
-const alike = (a: Dim, b: Dim): boolean => a === b || (wetOrDry.includes(a) && wetOrDry.includes(b));
 
 /** The figure of the old question that a new one takes the place of. */
 function placeOf(old: Cut, next: Quantity, beside: Meaning | null): (Token & { readonly t: 'quantity' }) | null {
@@ -67,11 +74,11 @@ function placeOf(old: Cut, next: Quantity, beside: Meaning | null): (Token & { r
     );
     const own = bound?.amounts
       .map((k) => old.items[k])
-      .find((item) => item?.kind === 'amount' && (next.dim === 'bare' || alike(item.quantity.dim, next.dim)));
+      .find((item) => item?.kind === 'amount' && (next.dim === 'bare' || item.quantity.dim === next.dim));
     const token = own ? old.tokens[own.from] : undefined;
     if (token?.t === 'quantity') return token;
   }
-  const fitting = next.dim === 'bare' ? all : all.filter(({ quantity }) => alike(quantity.dim, next.dim));
+  const fitting = next.dim === 'bare' ? all : all.filter(({ quantity }) => quantity.dim === next.dim);
   const [only] = fitting;
   return fitting.length === 1 && only ? only : null;
 }
@@ -95,12 +102,17 @@ export function retext(reader: Reader, question: string, follow: string, open: b
   const [old, next] = [itemize(reader, question), itemize(reader, follow)];
   const named = things(next).filter(({ named: { meaning } }) => substance(meaning) || meaning.kind === 'unknown');
   const figures = quantities(next);
-  const strange = next.tokens.some((token) => token.t === 'aside');
+  const strange = next.tokens.some(
+    (token) =>
+      token.t === 'aside' ||
+      (token.t === 'word' && !small.has(token.text) && !isUnit(token.text, reader) && token.sort !== 'unknown'),
+  );
   if (strange || named.length > 1 || figures.length > 1) return null;
   const [thing] = named;
   const [figure] = figures;
   const unit = figure ? null : (looseUnits(next, reader)[0] ?? null);
   if (!thing && !figure && !unit) return null;
+  if (!open && thing && !pointing.test(follow)) return null;
   const edits: Edit[] = [];
   const oldThings = things(old).filter(({ named: { meaning } }) => substance(meaning));
 

@@ -222,17 +222,20 @@ function disagreeing({ said, also }: Of<'units-disagree'>, { text, cut, reader }
   const figure = figureIn(cut, null, reader);
   const unit = figure ? null : unitWord(cut.tokens, reader.lexicon);
   const place = placeOf(text, 2);
-  return changed((items) =>
-    items.map((item) => {
-      if (!isAmount(item) || item.quantity.text !== said || !item.same || item.same.text !== also) return item;
-      const other = place === 1 || item.same.unit?.id === unit || (figure !== null && figure.value === item.same.value);
-      return {
-        ...item,
-        quantity: other ? item.same : figure && weighs(figure) && figure.dim !== 'bare' ? figure : item.quantity,
-        same: null,
-      };
-    }),
-  );
+  if (!weighs(figure) && unit === null && place === null) return null;
+  const isSecond = ({ text: written, value, unit: own }: Quantity): boolean =>
+    place === 1 || own?.id === unit || figure?.text === written || (figure?.dim !== 'bare' && figure?.value === value);
+  return changed((items) => {
+    const apart = items.find((item): item is Amount => isAmount(item) && item.quantity.text === also);
+    return items.flatMap((item): readonly Item[] => {
+      if (!isAmount(item)) return [item];
+      // both stand in one amount, or as two of one name
+      const other = item.same?.text === also ? item.same : apart?.quantity;
+      if (item === apart && item.quantity.text !== said) return [];
+      if (item.quantity.text !== said || !other) return [item];
+      return [{ ...item, quantity: isSecond(other) ? other : item.quantity, same: null }];
+    });
+  });
 }
 
 function percentOfAlkali({ said, of }: Of<'alkali-percent'>, { text, cut, reader }: Answered): Settled | null {
