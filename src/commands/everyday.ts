@@ -47,7 +47,7 @@ export const alkaliAssumption = (id: AlkaliId | 'unsaid'): readonly string[] =>
 export const elsewhere =
   (own: Asking | 'lye') =>
   (text: string, context: Context): string | null => {
-    const question = questionOf(`${own} ${text}`, null, context);
+    const question = questionOf(`${own} ${text}`, null, context) ?? questionOf(`${own}:${text}`, null, context);
     if (question) return question.kind === own || question.kind === 'lye' ? null : question.kind;
     if (own === 'lye') return null;
     const { fats, alkali } = context.read(text);

@@ -67,7 +67,9 @@ function byRange(list: Extract<FatList, { by: 'range' }>, fats: readonly Fat[], 
   );
   const from = least && most ? (low ?? null) : bound(least);
   const to = least && most ? (high ?? null) : bound(most);
-  const held = fats.flatMap((fat) => (fat[property] ? [{ fat, chosen: fat[property] as Chosen }] : []));
+  const meant = ({ name, kind }: Fat): boolean =>
+    list.of === null || (list.of === 'wax' ? /^wax/.test(kind) : /butter/i.test(name));
+  const held = fats.filter(meant).flatMap((fat) => (fat[property] ? [{ fat, chosen: fat[property] as Chosen }] : []));
   const inside = ({ chosen }: (typeof held)[number]): boolean =>
     (from === null || chosen.low >= from) && (to === null || chosen.high <= to);
   const meets = ({ chosen }: (typeof held)[number]): boolean =>

@@ -36,7 +36,16 @@ export function span(low: number, high: number, style: Style, digits = 3): strin
 /** Grams in the person's unit: to the gram from 100 g on, to a tenth below; ounces and pounds finer. */
 export function weight(grams: number, of: Unit, style: Style, round: 'near' | 'down' = 'near'): string {
   const value = grams / of.factor;
-  const step = of.id === 'g' ? (grams >= 99.95 ? 1 : grams >= 0.995 ? 0.1 : 0.01) : of.id === 'mL' ? 1 : 0.01;
+  const step =
+    of.id === 'g'
+      ? grams >= (round === 'down' ? 1000 : 99.95)
+        ? 1
+        : grams >= 0.995
+          ? 0.1
+          : 0.01
+      : of.id === 'mL'
+        ? 1
+        : 0.01;
   const decimals = step === 1 ? 0 : step === 0.1 ? 1 : of.id === 'kg' || of.id === 'lb' ? 3 : 2;
   const scale = 10 ** decimals;
   const shown = round === 'down' ? Math.floor(value * scale + 1e-9) / scale : value;

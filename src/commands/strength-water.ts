@@ -9,10 +9,12 @@ import { badStrength, cannot, example, gramsIn, needs, type Outcome, type Sheet,
 /** Null where water is asked that a solution holds. */
 export function waterFor(sheet: Sheet): Outcome | null {
   const { alkali, solution, strengths, fats, shareOfFats } = sheet.question;
-  if (alkali) return forAlkali(sheet, alkali);
   if (fats && shareOfFats) return ofFats(sheet, fats, shareOfFats);
   const [first, second] = strengths.map(({ value }) => value).sort((a, b) => b - a);
-  if (solution && first !== undefined && second !== undefined) return thin(sheet, solution, first, second);
+  if (first !== undefined && second !== undefined && (solution ?? alkali))
+    // of alkali it is the stock that holds it which is thinned
+    return thin(sheet, solution ? gramsIn(solution) : gramsIn(alkali as Measure) / first, first, second);
+  if (alkali) return forAlkali(sheet, alkali);
   return solution ? null : needs('Water for how much alkali?', example);
 }
 
@@ -70,11 +72,10 @@ function ofFats(sheet: Sheet, fats: Measure, part: Measure): Outcome {
   );
 }
 
-function thin(sheet: Sheet, solution: Measure, first: number, second: number): Outcome {
+function thin(sheet: Sheet, grams: number, first: number, second: number): Outcome {
   const { style, beside, main } = sheet;
   const wrong = badStrength(first, sheet) ?? badStrength(second, sheet);
   if (wrong) return wrong;
-  const grams = gramsIn(solution);
   const found = waterToThin(grams, first, second);
   if (!found.ok) return sheet.refuse(found.fault);
   const water = found.value;

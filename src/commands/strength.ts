@@ -127,28 +127,28 @@ function howStrong(sheet: Sheet): Outcome {
 
 function stock(sheet: Sheet): Outcome {
   const { question, style, alkali: name, beside, main } = sheet;
-  const { alkali, strengths } = question;
-  const [strong] = strengths;
+  const { alkali, strengths, ratio } = question;
+  const strong = strengths[0]?.value ?? (ratio && ratio.value > 0 ? concentrationOf(ratio.value) : null);
   if (!alkali) return needs('Stock for how much alkali?', 'For example: how much 50 % stock for 128 g NaOH?');
-  if (!strong)
+  if (strong === null)
     return needs('How strong is the stock solution?', 'Answer with its alkali by weight, for example "50 %".', [
       '50 %',
       '33 %',
     ]);
-  const wrong = badStrength(strong.value, sheet);
+  const wrong = badStrength(strong, sheet);
   if (wrong) return wrong;
   const grams = gramsIn(alkali);
-  const found = stockFor(grams, strong.value);
+  const found = stockFor(grams, strong);
   if (!found.ok) return sheet.refuse(found.fault);
   const { solutionGrams, waterGrams } = found.value;
   const { text, ...figure } = main(solutionGrams);
   return said(sheet, {
-    lead: `Weigh ${text} of the ${share(strong.value, style)} stock: it holds ${beside(grams)} ${name} and ${beside(waterGrams)} water.`,
+    lead: `Weigh ${text} of the ${share(strong, style)} stock: it holds ${beside(grams)} ${name} and ${beside(waterGrams)} water.`,
     ...figure,
     concentration: null,
     name: 'stock solution',
     formula: 'alkali ÷ strength',
-    sum: `${beside(grams)} ÷ ${number(strong.value, 4, style)}`,
+    sum: `${beside(grams)} ÷ ${number(strong, 4, style)}`,
   });
 }
 

@@ -101,7 +101,10 @@ function splitApart(items: readonly Item[], tokens: readonly Token[]): Item[] {
     const [first, second] = isAmount(out[k]) ? [out[k + 1], out[k + 2]] : [out[k], out[k + 1]];
     if (!isAmount(ratio) || !isThing(first) || !isThing(second) || ratio.quantity.second === null) continue;
     const [a, b] = [first.named.meaning, second.named.meaning];
-    if (a.kind !== 'alkali' || b.kind !== 'alkali' || a.id === b.id || a.id === 'unsaid' || b.id === 'unsaid') continue;
+    const fats = a.kind === 'fat' && b.kind === 'fat' && a.id !== b.id;
+    const alkalis =
+      a.kind === 'alkali' && b.kind === 'alkali' && a.id !== b.id && a.id !== 'unsaid' && b.id !== 'unsaid';
+    if (!fats && !alkalis) continue;
     const between = tokens.slice(first.to, second.from).map(wordAt);
     const joined = between.length <= 2 && between.every((word) => /^(and|&|\+|\/|:|-|to|,|)$/.test(word));
     const near = tokens.slice(Math.min(ratio.to, second.to), Math.max(ratio.from, first.from)).length <= 5;
@@ -116,9 +119,27 @@ function splitApart(items: readonly Item[], tokens: readonly Token[]): Item[] {
       to,
     });
     out.splice(k, 3, first, share(ratio.quantity.value, n, first), second, share(ratio.quantity.second, m, second));
-    return out;
+    return fats ? totalled(out) : out;
   }
   return out;
+}
+
+/** "50/50 olive and coconut, 1 kg": the one weight is that of both together. */
+function totalled(items: Item[]): Item[] {
+  const weights = items.filter((item) => isAmount(item) && item.quantity.dim === 'mass');
+  const fats = items.filter((item) => isThing(item) && item.named.meaning.kind === 'fat');
+  const said = items.some(
+    (item) => isThing(item) && item.named.meaning.kind === 'role' && /^total/.test(item.named.meaning.id),
+  );
+  const [weight] = weights;
+  if (weights.length !== 1 || !weight || fats.length !== 2 || said) return items;
+  const total: Thing = {
+    kind: 'thing',
+    named: { meaning: { kind: 'role', id: 'total-fats' }, text: 'fats', how: 'name', meant: 'total fats' },
+    from: weight.to,
+    to: weight.to,
+  };
+  return items.flatMap((item) => (item === weight ? [item, total] : [item]));
 }
 
 const asPercent = (quantity: Quantity, value: number): Quantity => ({

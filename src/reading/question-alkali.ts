@@ -110,7 +110,22 @@ export function readWorth(facts: Facts, all: readonly Owned[], forced: boolean):
       intoPurity: (other === fromPurity ? null : other) ?? pure(target),
     };
   }
-  const [percent] = percents;
+  const [percent, other] = percents;
+  const recipes = /\brecipe|\bcalls for|\binstead of|\bsays\b/.test(words);
+  if (
+    !target &&
+    percent &&
+    other &&
+    measures.length === 3 &&
+    recipes &&
+    percent.measure.value !== other.measure.value
+  ) {
+    // "mine is 85 % instead of 90 %"; "the recipe takes 90 %, mine is 85 %"
+    const mine = /\b(recipe|calls for)\b[^%]{0,40}\d+ ?%.*\b(mine|my|i have|ive got)\b/.test(words) ? other : percent;
+    const theirs = mine === percent ? other : percent;
+    const id = source.meaning.id as AlkaliId | 'unsaid';
+    return { ...common, asks: 'other', from: id, into: id, fromPurity: theirs.measure, intoPurity: mine.measure };
+  }
   if (target || !percent || percent.measure.value < 0.55 || measures.length > 2) return null;
   const id = source.meaning.id as AlkaliId | 'unsaid';
   const holds = /\bhow (much|many)\b[^?]*\bin\b|\b(contains?|holds?)\b|\bpure\b[^?]* in\b/.test(words);

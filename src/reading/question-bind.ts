@@ -81,6 +81,7 @@ function step(token: Token, things: readonly Thing[], at: number): number {
   if (token.t === 'aside') return 0.8;
   if (token.text === 'of') return 0;
   if (token.sort === 'joint') return 1;
+  if (token.text === 'instead') return 3;
   return things.some((thing) => thing.from <= at && at < thing.to) ? 1.6 : 0.25;
 }
 
@@ -96,6 +97,7 @@ function gap(facts: Facts, things: readonly Thing[], measure: Measure, thing: Th
     if (token.t === 'word' && /^(is|at|of|are|was)$/.test(token.text)) points = true;
     if (token.t === 'sign' && /^[=:]$/.test(token.text)) points = true;
   }
+  if (ahead && /\.$/.test(measure.text)) cost += 1.5;
   return cost + (ahead || points ? 0 : 0.4);
 }
 
@@ -125,7 +127,8 @@ export function owned(facts: Facts): readonly Owned[] {
       return;
     }
     for (const { k, price } of options[at] ?? []) {
-      const key = `${slot(measure)} ${k}`;
+      const several = measure.dim === 'percent' && things[k]?.meaning.kind === 'alkali' && measure.value >= 0.7;
+      const key = `${slot(measure)} ${k}${several ? at : ''}`;
       if (taken.has(key)) continue;
       taken.add(key);
       owners.push(k);

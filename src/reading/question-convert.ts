@@ -1,5 +1,5 @@
 /** "3/4 cup shea in grams?": what is turned into which unit, and of what. */
-import { type Unit, unit, units } from '../units/units.ts';
+import { absoluteZero, type Unit, unit, units } from '../units/units.ts';
 import type { Facts, Measure, Thing, UnitMark } from './question-facts.ts';
 
 export interface ConvertQuestion {
@@ -19,6 +19,7 @@ export interface ConvertQuestion {
 const sized: ReadonlySet<string> = new Set(['mass', 'volume', 'temperature', 'length', 'time', 'bare']);
 
 const verb = /\b(convert|conversion|change|turn|translate|equivalent|equals?|same as|make in|as in)\b/;
+const alike = /\b(same|equal|equals|equivalent)\b/;
 const heavy = /\b(weighs?|weight|heavy|mass)\b/;
 const roomy = /\b(volume|space|room|how big|fill)\b/;
 
@@ -44,11 +45,21 @@ export function readConvert(facts: Facts, forced: boolean): ConvertQuestion | nu
         }
       : null;
   const { measures, marks } = found;
-  const others = facts.measures.filter(({ from }) => !measures.some((one) => one.from === from));
-  if (!forced && (others.length > 0 || new Set(measures.map(({ dim }) => dim)).size > 1)) return null;
   const [first] = measures;
+  const own = new Set(things.map(({ from }) => from));
+  // the mate of a comparison, and the strength in "of 5 % vinegar", are no further figures
+  const others = facts.measures.filter(
+    ({ from, to, dim }) =>
+      !measures.some((one) => one.from === from) &&
+      !marks.some((mark) => mark.from === from) &&
+      !(first?.text === 'absolute zero' && dim === 'bare') &&
+      !(dim === 'percent' && own.has(to)),
+  );
+  if (!forced && (others.length > 0 || new Set(measures.map(({ dim }) => dim)).size > 1)) return null;
   const wanted = wantedOf(marks, measures);
-  const to = wanted[0]?.unit ?? implied(words, first, forced || verb.test(words));
+  const bareTemperature =
+    first?.dim === 'temperature' && /^\W*(whats|what (is|s))\b/.test(words) && facts.tokens.length <= 6;
+  const to = wanted[0]?.unit ?? implied(words, first, forced || verb.test(words) || bareTemperature);
   if (!to && !forced && !(verb.test(words) && marks.length === 0 && first?.unit)) return null;
   const of = substance(facts, measures);
   // "how many grams of lye for 500 g olive": the lye is asked, the oil is weighed
@@ -57,7 +68,8 @@ export function readConvert(facts: Facts, forced: boolean): ConvertQuestion | nu
   if (!forced && of?.asked && of.meaning.kind === 'alkali' && !wanted.length) return null;
   const alkalis = new Set(things.flatMap(({ meaning }) => (meaning.kind === 'alkali' ? [meaning.id] : [])));
   if (!forced && measures.length > 1 && wanted[0]?.lead === 'none') return null;
-  if (!forced && (measures.length > 3 || alkalis.size > 1)) return null;
+  const eaten = alkalis.size > 0 && things.some(({ meaning }) => meaning.kind === 'acid');
+  if (!forced && (measures.length > 3 || alkalis.size > 1 || eaten)) return null;
   const { system, rest } = systemOf(words, [...measures.map(({ text }) => text), ...wanted.map(({ text }) => text)]);
   const local = (own: Unit, text: string): Unit => (named(text) || !system ? own : inSystem(own, system, rest));
   const letter = (own: Unit): Unit => (own.id === 'cup' && first?.dim === 'temperature' ? unit('°C') : own);
@@ -72,9 +84,25 @@ export function readConvert(facts: Facts, forced: boolean): ConvertQuestion | nu
   };
 }
 
+const oneOf = ({ unit: own, text, from, to }: UnitMark, value = 1): Measure => ({
+  dim: own.dimension,
+  value,
+  unit: own,
+  upTo: null,
+  second: null,
+  other: null,
+  text,
+  from,
+  to,
+});
+
 /** The figures to convert; "how many mL in a cup" names a unit instead, which then counts as one of it. */
 function source(facts: Facts): { readonly measures: readonly Measure[]; readonly marks: readonly UnitMark[] } | null {
-  const { units: marks } = facts;
+  const { units: marks, words } = facts;
+  if (/\babsolute zero\b/.test(words) && facts.measures.every(({ dim, value }) => dim === 'bare' && value === 0)) {
+    const at = { unit: unit('°C'), lead: 'none' as const, text: 'absolute zero', from: 0, to: 0 };
+    return { measures: [oneOf(at, absoluteZero)], marks };
+  }
   const measures = facts.measures.filter(
     ({ dim, unit: own }) => sized.has(dim) && !(dim === 'bare' && own === null && facts.measures.length > 1),
   );
@@ -90,10 +118,24 @@ function source(facts: Facts): { readonly measures: readonly Measure[]; readonly
     leading.lead === 'none'
   )
     return { measures: [{ ...bare, dim: leading.unit.dimension, unit: leading.unit }], marks: [target] };
+  // "is 16 oz the same as 454 g?"
+  const [, mate] = measures;
+  if (
+    bare?.unit &&
+    mate?.unit &&
+    measures.length === 2 &&
+    marks.length === 0 &&
+    alike.test(words) &&
+    bare.dim === mate.dim
+  )
+    return {
+      measures: [bare],
+      marks: [{ unit: mate.unit, lead: 'to', text: mate.text, from: mate.from, to: mate.to }],
+    };
   if (measures.length > 0) return { measures, marks };
-  if (marks.length < 2 || facts.measures.length > 0) return null;
   const [first, second] = marks;
-  if (!first || !second) return null;
+  if (!first || facts.measures.length > 0) return null;
+  if (!second) return heavy.test(words) || roomy.test(words) ? { measures: [oneOf(first)], marks: [] } : null;
   // "grams in a pound", "oz per lb": the second is the one; "kilo of coconut oil in litres": the first
   const smaller = first.unit.factor < second.unit.factor && /^(g|oz|mL|tsp|tbsp|cm|mm|in|floz)/.test(first.unit.id);
   const from =
@@ -107,18 +149,7 @@ function source(facts: Facts): { readonly measures: readonly Measure[]; readonly
           : smaller
             ? second
             : first);
-  const one: Measure = {
-    dim: from.unit.dimension,
-    value: 1,
-    unit: from.unit,
-    upTo: null,
-    second: null,
-    other: null,
-    text: from.text,
-    from: from.from,
-    to: from.to,
-  };
-  return { measures: [one], marks: marks.filter((mark) => mark !== from) };
+  return { measures: [oneOf(from)], marks: marks.filter((mark) => mark !== from) };
 }
 
 /** Units asked for, surest first. */

@@ -166,6 +166,15 @@ function isAsked(tokens: readonly Token[], from: number, to: number): boolean {
   }
   if (extra) return true;
   const next = textOf(tokens[to]);
+  // "lye 80 g, 2:1. water?"
+  const before = tokens[from - 1];
+  if (
+    next === '?' &&
+    tokens[to + 1] === undefined &&
+    from > 0 &&
+    (/^[.,;]$/.test(textOf(before)) || (before?.t === 'quantity' && /\.$/.test(before.quantity.text)))
+  )
+    return true;
   const first = tokens
     .slice(0, from)
     .every(
@@ -180,7 +189,7 @@ const unitLike: ReadonlySet<string> = new Set(
 
 const skipped =
   /^(many|much|the|of|terms|number|what|whats|how|about|approx|roughly|a|an|single|one|standard|level|is|it|that|this|equal|equals|are|there|would|be|\?|full)$/;
-const prepositions = /^(in|to|into|as|=|→|>|-|per|each|every)$/;
+const prepositions = /^(in|to|into|as|=|•|>|-|per|each|every)$/;
 
 /** Units that no figure belongs to, each with what leads to it. */
 function unitsOf(prims: readonly Prim[], tokens: readonly Token[], lexicon: Lexicon): UnitMark[] {

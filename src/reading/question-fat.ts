@@ -21,6 +21,8 @@ export type FatList =
       readonly property: 'saponification' | 'iodine' | 'density' | 'melting';
       readonly least: Measure | null;
       readonly most: Measure | null;
+      /** "which butters", "waxes". */
+      readonly of: 'butter' | 'wax' | null;
     }
   | { readonly by: 'acid'; readonly acid: string };
 
@@ -33,9 +35,12 @@ export interface FatQuestion {
 
 const properties: readonly (readonly [Property, RegExp])[] = [
   ['iodine', /\b(iodine|iv)\b/],
-  ['saponification', /\b(sv|sap|saps|saponification|saponify|saponifies|sapon|vz|verseifungszahl)\b/],
+  [
+    'saponification',
+    /\b(sv|sap|saps|saponification|saponify|saponifies|sapon|vz|verseifungszahl|(koh|naoh|lye) (value|number|factor))\b/,
+  ],
   ['density', /\b(density|dense|specific gravity|sg|g ml|weight per)\b/],
-  ['melting', /\b(melt|melts|melting|mp|solidif\w+|hard at room|liquid at room)\b/],
+  ['melting', /\b(melt|melts|melting|mp|solidif\w+|(solid|liquid|hard|soft) at)\b/],
   ['unsaponifiable', /\b(unsaponifiables?|unsap)\b/],
   [
     'acids',
@@ -61,7 +66,7 @@ const acidNames: readonly (readonly [string, RegExp])[] = [
 ];
 
 const asking =
-  /\b(sv|sap|saponif\w*|iodine|iv|melts?|melting|mp|density|unsaponif\w*|inci|latin|botanical|tell me|info|information|facts|about|what is|whats|what are|know|describe|details|fatty|profile|composition|similar|instead|substitute|alternatives?|relatives?|does|good for|oleic|lauric|properties|data|source|sources)\b/;
+  /\b(sv|sap|saponif\w*|iodine|iv|melts?|melting|mp|density|unsaponif\w*|inci|latin|botanical|tell me|info|information|facts|about|what is|whats|what are|know|describe|details|fatty|profile|composition|similar|instead|substitute|alternatives?|relatives?|does|good for|oleic|lauric|properties|data|source|sources|difference|compare|versus|vs)\b/;
 const plural = /\b(which|what|list|all|any|every|show|name|fats|oils|butters|waxes)\b/;
 const many = /\b(fats|oils|butters|waxes|fat|ones)\b/;
 const under = /\b(under|below|less than|lower than|smaller than|at most|up to|max|beneath|not over|no more than)\b|</;
@@ -75,12 +80,21 @@ export function readFat(facts: Facts, forced: boolean): FatQuestion | null {
   const { words, things, measures } = facts;
   const known = things.filter(({ meaning }) => /^(fat|unheld|ambiguous)$/.test(meaning.kind));
   const fats = known.length === 0 && forced ? things.filter(({ meaning }) => meaning.kind === 'unknown') : known;
-  const told = fats.length > 1 ? fats.filter(({ text }) => !/^fatty acids?$/i.test(text)) : fats;
   const property = properties.find(([, pattern]) => pattern.test(words))?.[0] ?? null;
+  const told =
+    fats.length > 1
+      ? fats.filter(
+          ({ text, meaning }) => !/^fatty acids?$/i.test(text) && !(property === 'acids' && /-acid$/.test(meaning.id)),
+        )
+      : fats;
   const list = listOf(facts, property, forced);
-  if (list && (forced || !otherwise.test(words))) return { kind: 'fat', things: [], property, list };
+  if (list && (forced || list.by === 'all' || !otherwise.test(words)))
+    return { kind: 'fat', things: [], property, list };
   if (forced) return { kind: 'fat', things: told, property, list: null };
-  if (fats.length === 0 || fats.length > 3 || otherwise.test(words)) return null;
+  const clear =
+    property === 'saponification' || (property === 'acids' && /\bhow much \w+(ic|ed|ated) ?(acid|fat)?/.test(words));
+  const veto = clear ? /\b(flash|scale|superfat|recipe|batch|convert|add)\b/ : otherwise;
+  if (fats.length === 0 || fats.length > 3 || veto.test(words)) return null;
   if (measures.some(({ dim }) => dim === 'mass' || dim === 'volume' || dim === 'parts')) return null;
   if (!fats.some(({ meaning }) => meaning.kind !== 'ambiguous') && property === null) return null;
   if (asking.test(words) || property !== null) return { kind: 'fat', things: told, property, list: null };
@@ -110,6 +124,7 @@ function listOf(facts: Facts, property: Property | null, forced: boolean): FatLi
     things.every(({ meaning }) => meaning.kind !== 'fat')
   )
     return { by: 'local' };
+  if (/\bhow many (fats|oils|butters|waxes)\b.*\b(know|have|hold|are there)\b/.test(words)) return { by: 'all' };
   if (!several && !(forced && measures.length > 0)) return null;
   const figures = measures.filter(({ dim }) => dim === 'bare' || dim === 'temperature');
   const [first, second] = figures;
@@ -120,9 +135,10 @@ function listOf(facts: Facts, property: Property | null, forced: boolean): FatLi
       | 'density'
       | 'melting';
     const between = second ?? (first.upTo === null ? null : { ...first, value: first.upTo, upTo: null });
-    if (between) return { by: 'range', property: of, least: first, most: between };
-    if (under.test(words)) return { by: 'range', property: of, least: null, most: first };
-    if (over.test(words)) return { by: 'range', property: of, least: first, most: null };
+    const kind = /\bbutters\b/.test(words) ? ('butter' as const) : /\bwaxes\b/.test(words) ? ('wax' as const) : null;
+    if (between) return { by: 'range', property: of, least: first, most: between, of: kind };
+    if (under.test(words)) return { by: 'range', property: of, least: null, most: first, of: kind };
+    if (over.test(words)) return { by: 'range', property: of, least: first, most: null, of: kind };
   }
   const held = things.some(({ meaning }) => meaning.kind === 'fat');
   const acid = acidNames.find(([, pattern]) => pattern.test(words));

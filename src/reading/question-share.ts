@@ -21,6 +21,11 @@ export function readShare(facts: Facts, all: readonly Owned[], forced: boolean):
     roles.some(({ meaning }) => meaning.id === 'superfat') ||
     things.some(({ meaning }) => /^(fat|scent|alkali|stock|ambiguous|unheld)$/.test(meaning.kind));
   if (!forced && (taken || measures.length !== 2)) return null;
+  // "500 ml of 5 % vinegar": the strength of what is weighed
+  const strength = all.find(
+    ({ measure, owner }) => measure.dim === 'percent' && owner?.meaning.kind === 'acid' && measure.to === owner.from,
+  );
+  if (strength && !forced) return null;
   const share = all.find(({ measure }) => measure.dim === 'percent')?.measure ?? null;
   const [first = null, second = null] = all.filter(weighs).map(({ measure }) => measure);
   const of = things.find(({ meaning }) => /^(additive|liquid|acid|water)$/.test(meaning.kind)) ?? null;

@@ -96,6 +96,7 @@ function askedOf(
   const given = [alkali, water, solution, fats, ratio, ...strengths].filter((one) => one !== null).length;
   if (howStrong.test(words) && !(asked && strengths.length > 0)) return given > 0 ? 'strength' : null;
   if (whatRatio.test(words) && ratio === null) return given > 0 ? 'ratio' : null;
+  if (stock && alkali && ratio && strengths.length === 0 && !asked && take.test(words)) return 'stock';
   if (asked?.meaning.kind === 'stock') return water && alkali ? 'solution' : 'stock';
   if (asked) return given > 0 || asked.meaning.kind === 'water' ? (asked.meaning.kind as AskedOf) : null;
   if (!forced && !/\b(how|what|whats|which|need|want|make|calculate|work out|to get)\b|\?/.test(words)) return null;
@@ -106,7 +107,7 @@ function askedOf(
     const takes = take.test(words) || units.some(({ lead }) => lead === 'many') || /\bfrom\b/.test(words);
     return stock && takes && !/\bto make\b/.test(words) ? 'stock' : 'water';
   }
-  if (alkali && ratio) return 'water';
+  if (alkali && ratio) return stock && take.test(words) && !/\bwater\b/.test(words) ? 'stock' : 'water';
   if (water && (strengths.length > 0 || ratio)) return 'alkali';
   if ((water || solution) && alkali) return solutions ? 'strength' : null;
   if (ratio) return 'strength';
@@ -121,7 +122,7 @@ function ratioOf({ words }: Facts, all: readonly Owned[]): StrengthQuestion['rat
   const lye = parts.find((one) => isOf(one, 'alkali'))?.measure;
   if (water && lye && lye.value > 0) return { value: water.value / lye.value, text: `${water.text} to ${lye.text}` };
   // two alkalis have a ratio, too
-  const watery = /\b(water|lye|solution)\b/.test(words);
+  const watery = /\b(water|lye|solution|stock|masterbatch)\b/.test(words);
   const found = all.find(
     ({ measure: { dim, second, upTo }, owner }) =>
       (dim === 'ratio' && second !== null && ((owner !== null && isRatio(owner)) || watery)) ||

@@ -137,10 +137,18 @@ function temperatureLetters(prims: readonly Prim[]): ReadonlySet<number> {
     if (prim.text === '°') spoken = true;
     if (prim.kind !== 'word' || (prim.text !== 'c' && prim.text !== 'f')) continue;
     const previous = prims[i - 1];
-    if (isFigure(previous) || (previous && /^(in|to|into|as|=|\?|many|°|degrees?|deg)$/.test(previous.text)))
+    if (isFigure(previous) || (previous && /^(in|to|into|as|=|\?|many|°|•|>|degrees?|deg)$/.test(previous.text)))
       found.add(i);
   }
   return found.size >= 2 || (found.size === 1 && spoken) ? found : new Set();
+}
+
+/** Behind "oz": "fluid", "(fl)", "liquid". */
+function isFluid(prims: readonly Prim[], at: number): boolean {
+  const next = prims[at + 1]?.text === '(' ? prims[at + 2] : prims[at + 1];
+  return (
+    next !== undefined && /^(fluid|fl|liquid)$/.test(next.text) && !/^(oz|ounces?)$/.test(prims[at + 2]?.text ?? '')
+  );
 }
 
 /** The same prims with slips mended; their places and number stay. */
@@ -161,6 +169,11 @@ export function mend(prims: readonly Prim[], lexicon: Lexicon): Prim[] {
       return { ...prim, text: 'inch' };
     const short = Object.hasOwn(shortSlips, text) ? shortSlips[text] : undefined;
     if (short) return { ...prim, text: short };
+    // "10 m in g"
+    if (text === 'm' && isFigure(previous) && next && /^(in|to|into|=)$/.test(next.text))
+      return { ...prim, text: 'metre' };
+    // "16 oz (fluid)"
+    if (/^(oz|ounces?)$/.test(text) && isFluid(prims, i)) return { ...prim, text: 'floz' };
     if (text.length < 4 || isPlain(text, lexicon)) return prim;
     const asked = nearest(text, asking);
     if (asked) return { ...prim, text: asked };

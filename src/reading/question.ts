@@ -40,7 +40,7 @@ const cue =
 const amends = /^\W*(no|nope|sorry|oops|actually|wait|make (that|it)|i meant?|correction|edit)\b(?! idea)/i;
 /** Begins with the word of another command. */
 const otherJob =
-  /^\W*(scale|resize|double|triple|halve|explain|summar\w*|check|lye|mix|cool|scent|cook|solution)\b(?!\s+(is|of|strength|concentration))/i;
+  /^\W*(scale|resize|double|triple|halve|explain|summar\w*|check|mix|cool|scent|cook|solution)\b(?!\s+(is|of|strength|concentration))/i;
 
 export interface ForQuestions {
   readonly lexicon: Lexicon;
