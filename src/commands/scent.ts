@@ -106,7 +106,7 @@ const explained: Said<'heat'> = {
   warnings: [],
   caution: flame,
   actions: [{ label: 'details', request: 'details' }],
-  result: { flashPointC: null, addBelowC: null, pourable: null, grams: null, shareOfBar: null },
+  result: {},
 };
 
 export const scent = defineCommand({
@@ -192,13 +192,18 @@ export const scent = defineCommand({
           ...(asked.flash ? [{ label: 'when has it cooled', request: `cool ${asked.name.toLowerCase()}` }] : []),
         ],
         result: {
-          flashPointC: asked.flash?.flashPointC ?? null,
-          addBelowC: asked.flash?.addBelowC ?? null,
-          pourable: asked.flash?.pourable ?? null,
-          modelledC: asked.flash?.modelledC ?? null,
-          grams: weight === null && said.grams === null ? null : load.value.grams,
-          shareOfFat: weight === null && said.grams !== null ? null : load.value.shareOfFat,
-          shareOfBar: load.value.shareOfBar.nominal,
+          ...(asked.flash
+            ? {
+                flashPointC: asked.flash.flashPointC,
+                addBelowC: asked.flash.addBelowC,
+                pourable: asked.flash.pourable,
+                modelledC: asked.flash.modelledC,
+              }
+            : {}),
+          ...(weight === null && said.grams === null ? {} : { grams: load.value.grams }),
+          ...(weight === null && said.grams !== null
+            ? {}
+            : { shareOfFat: load.value.shareOfFat, shareOfBar: load.value.shareOfBar.nominal }),
           declare: load.value.declare.map(({ inci, share, certain }) => ({ inci, share, certain })),
         },
       },
