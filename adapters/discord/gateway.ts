@@ -90,7 +90,10 @@ async function connection(options: GatewayOptions, onReady: () => void): Promise
     work.finally(() => busy.delete(work));
   };
 
-  // Listened to before the library makes its own objects of it: the bodies of the API are what this adapter speaks.
+  // The bodies of the API are what this adapter speaks. The library's own objects are not made of them: nobody would look
+  // at them, they take half of the time, and one body without an expected part would end the process.
+  const { actions } = client as unknown as { readonly actions: Record<string, { handle: () => void }> };
+  for (const name of ['InteractionCreate', 'MessageCreate']) actions[name] = { handle: () => {} };
   const events = client.ws as unknown as NodeJS.EventEmitter;
   events.on('INTERACTION_CREATE', (interaction: Interaction) => {
     if (stop.aborted || seen(interaction.id)) return;

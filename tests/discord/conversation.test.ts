@@ -173,9 +173,156 @@ describe('buttons', () => {
 });
 
 describe('a question back', () => {
-  test('shows its candidates as buttons', async () => {
-    const question = await ask(slash('check', { text: 'olive 700, coconut 300, lye 140, water 300' }));
-    expect(labelsOf(question)).toEqual(expect.arrayContaining(['grams', 'ounces', 'Answer in words']));
+  const bare = 'olive 700, coconut 300, lye 140, water 300';
+
+  test('shows its candidates as buttons, and becomes its answer in place', async () => {
+    const question = await ask(slash('check', { text: bare }));
+    expect(labelsOf(question)).toEqual(['grams', 'ounces', 'Answer in words']);
+    const callback = await house.discord.interact(press(question, idOf(question, 'grams')));
+    expect(callback.type).toBe(7);
+    expect(callback.data.content).toMatch(/140 g sodium hydroxide/);
+    expect(callback.data.content).toContain(gear);
+  });
+
+  test('is answered in words by a form, also after a restart', async () => {
+    const question = await ask(slash('check', { text: bare }));
+    const opened = await house.discord.interact(press(question, idOf(question, 'Answer in words')));
+    const other = await openHouse({ discord: house.discord });
+    await house.stop();
+    house = other;
+    expect((await ask(submit(opened.data.custom_id, 'ounces', question))).content).toMatch(/140 oz sodium hydroxide/);
+  });
+
+  test('is answered by the next command', async () => {
+    await ask(slash('check', { text: bare }));
+    expect((await ask(slash('ask', { text: 'grams' }))).content).toMatch(/140 g sodium hydroxide/);
+  });
+
+  test('is nobody else’s to answer', async () => {
+    await ask(slash('check', { text: bare }));
+    expect((await ask(slash('ask', { text: 'grams' }, stranger))).content).not.toMatch(/140 g/);
+  });
+});
+
+describe('a further turn', () => {
+  test('goes on with the answer: by a form, by a button, by the next command', async () => {
+    const answer = await ask(slash('check', { text: recipe }));
+    const opened = await house.discord.interact(press(answer, idOf(answer, 'Ask on')));
+    const at8 = await ask(submit(opened.data.custom_id, 'and at 8 %?', answer));
+    expect(at8.content).toMatch(/8(\.\d)? %/);
+    const details = await ask(press(at8, idOf(at8, 'details')));
+    expect(details.content).toContain('Castor oil');
+    expect((await ask(slash('ask', { text: 'no, the castor was 80 g' }))).content).toContain('80 g');
+  });
+
+  test('is about the answer that it was asked on, not about the last', async () => {
+    const answer = await ask(slash('check', { text: recipe }));
+    const opened = await house.discord.interact(press(answer, idOf(answer, 'Ask on')));
+    await ask(slash('check', { text: '500 g lard, 66 g NaOH, 150 g water' }));
+    const next = await ask(submit(opened.data.custom_id, 'summary', answer));
+    expect(next.content).toContain('castor');
+    expect(next.content).not.toMatch(/lard/i);
+  });
+
+  test('of a host on another’s answer does not become the host’s own recipe', async () => {
+    const answer = await ask(slash('check', { text: recipe }));
+    const share = press(answer, idOf(answer, 'Share to channel'));
+    const shared = await ask(share);
+    await ask(slash('check', { text: '500 g lard, 66 g NaOH, 150 g water' }, host));
+    await ask(press(shared, idOf(shared, 'details'), host));
+    expect((await ask(slash('ask', { text: 'summary' }, host))).content).toMatch(/lard/i);
+  });
+
+  test('whose words lead elsewhere than before says so instead of a wrong figure', async () => {
+    await ask(slash('check', { text: recipe }));
+    const at8 = await ask(slash('ask', { text: 'and at 8 %?' }));
+    await ask(slash('check', { text: '500 g lard, 66 g NaOH, 150 g water' }));
+    expect((await ask(press(at8, idOf(at8, 'details')))).content).toMatch(/too long ago/);
+  });
+});
+
+describe('pictures', () => {
+  test('follow the answer as a file with alternative text', async () => {
+    const cooling = slash('cool', { text: 'from 88 C to 59 C, 2 kg in a steel pot' });
+    const { content } = await ask(cooling);
+    expect(content).toMatch(/59 °C/);
+    await house.discord.until(() => house.discord.messageOf(cooling).attachments.length > 0, 'the picture');
+    const [{ filename, description }] = house.discord.messageOf(cooling).attachments;
+    expect(filename).toMatch(/\.png$/);
+    expect(description.length).toBeGreaterThan(10);
+  });
+});
+
+describe('a long answer', () => {
+  test('turns its pages in place, the caution on each, and goes along whole as a file', async () => {
+    const answer = await ask(slash('check', { text: recipe }));
+    const long = press(answer, idOf(answer, 'details'));
+    const first = await ask(long);
+    const next = idOf(first, /^Page 2/);
+    await house.discord.until(() => house.discord.messageOf(long).attachments.length > 0, 'the file');
+    const callback = await house.discord.interact(press(house.discord.messageOf(long), next));
+    expect(callback.type).toBe(7);
+    for (const { content } of [first, callback.data]) {
+      expect(content).toContain(gear);
+      expect(content.length).toBeLessThanOrEqual(2000);
+    }
+    const edit = house.discord.recorded.findLast(({ kind }) => kind === 'edit');
+    expect(await edit?.files[0]?.text()).toContain(gear);
+  });
+
+  test('shared, shows its pages to everybody, each for themselves', async () => {
+    const answer = await ask(slash('check', { text: recipe }));
+    const details = await ask(press(answer, idOf(answer, 'details')));
+    const shared = await ask(press(details, idOf(details, 'Share to channel')));
+    const callback = await house.discord.interact(press(shared, idOf(shared, /^Page 2/), stranger));
+    expect(callback).toMatchObject({ type: 4, data: { flags: 68 } });
+    expect(callback.data.content).toContain('(2/');
+  });
+});
+
+describe('hostile input', () => {
+  const hostile = [
+    '@everyone 500 g lard, 66 g NaOH, 150 g water',
+    '<@300000000000000001> <@&400> <#500> 500 g lard',
+    '[free soap](https://example.org) 500 g lard, 66 g NaOH',
+    'is "[x](https://example.org)" a fat? 500 g [x](https://example.org), 66 g NaOH',
+    '\u202e054 g lard\u202c, 66 g NaOH, 150 g water',
+    '5\u200b00 g lard, 66 g NaOH, 150 g water',
+    '```js\nprocess.exit()\n``` {{7*7}}',
+    'lard '.repeat(1200),
+    `${'9'.repeat(5990)} g lard`,
+    '\ud800 500 g lard',
+    '\u0000',
+    '👩‍🔬'.repeat(500),
+  ];
+
+  test.each(hostile)('%# is answered, inert', async (text) => {
+    for (const interaction of [
+      slash('check', { text }),
+      slash('ask', { text }),
+      slash('convert', { text, unit: text.slice(0, 90) }),
+      menu('Check this recipe', { content: text }),
+    ]) {
+      const { content, allowed_mentions: allowed } = await ask(interaction);
+      expect(allowed).toEqual({ parse: [] });
+      expect(content.length).toBeGreaterThan(0);
+      expect(content).not.toMatch(/@(everyone|here)|<@|<#|\u202e/);
+      expect(content).not.toMatch(/(?<!\\)\[[^\]]*\]\(http/);
+      expect(content).not.toMatch(/Something went wrong/);
+    }
+  });
+
+  test('interactions without what they should have are answered all the same', async () => {
+    const odd = [
+      { ...slash('check'), data: undefined },
+      { ...slash('check'), data: { name: 'check', type: 1, options: [{ name: 'text', type: 3 }] } },
+      { ...slash('check', { text: recipe }), member: undefined },
+      { ...press({ components: [] }, 'x'), message: undefined },
+      { ...menu('Check this recipe', {}), data: { name: 'Check this recipe', type: 3 } },
+      { ...submit('x', 'text', undefined), data: {} },
+      { ...slash('check'), type: 77 },
+    ];
+    for (const one of odd) expect([4, 9]).toContain((await house.discord.interact(one)).type);
   });
 });
 
@@ -195,5 +342,40 @@ describe('completion', () => {
     expect(await complete('check', `${'a'.repeat(98)} coc`)).toEqual([]);
     expect(await complete('check', 'o')).not.toHaveLength(0);
     expect(await complete('nothing', '((((')).toEqual([]);
+  });
+});
+
+describe('direct messages, where the host turns them on', () => {
+  test('are answered there, to people only, once', async () => {
+    const direct = await openHouse({ directMessages: true });
+    const { discord } = direct;
+    const told = (id: string, more: Json = {}) =>
+      discord.dispatch('MESSAGE_CREATE', {
+        id,
+        type: 0,
+        channel_id: '600',
+        author: { id: beginner.id, username: 'm' },
+        content: recipe,
+        attachments: [],
+        ...more,
+      });
+    told('81', { author: { id: '1', username: 'b', bot: true } });
+    told('82', { guild_id: '400' });
+    told('83', { type: 7 });
+    told('84');
+    told('84');
+    told('85', { content: 'cool from 88 C to 59 C, 2 kg in a steel pot' });
+    const created = () => discord.recorded.filter(({ kind }) => kind === 'create');
+    await discord.until(() => created().length === 2, 'two answers');
+    const [first, second] = created();
+    expect(first?.body).toMatchObject({
+      content: expect.stringMatching(/fits/),
+      nonce: '84',
+      enforce_nonce: true,
+      flags: 4,
+    });
+    expect(second?.files[0]?.name).toMatch(/png$/);
+    expect(discord.flaws()).toEqual([]);
+    await direct.close();
   });
 });
