@@ -2,7 +2,7 @@
 import type { Answer, Fault } from '../answer/types.ts';
 import type { HeatData } from '../catalogue/heat-types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
-import { untilClear } from '../commands/cautions.ts';
+import { untilClear, withoutOurs } from '../commands/cautions.ts';
 import type { AnyCommand, Context, Said, Taken } from '../commands/define.ts';
 import { nearest } from '../commands/nearest.ts';
 import { takeOptions } from '../commands/options.ts';
@@ -123,7 +123,7 @@ export function createBot(options: BotOptions): Bot {
 
   const answer = (asked: Asked, id: string, track: Track): Answer | Fault => {
     const { text } = asked;
-    const accident = accidentIn(text);
+    const accident = accidentIn(withoutOurs(text));
     if (accident) {
       track('safety');
       return perform(asked, id, find('safety'), { text: accident === 'any' ? '' : accident, options: {} }, null, null);

@@ -1,10 +1,9 @@
 import type { Block } from '../answer/types.ts';
-import { check } from './check.ts';
 import { clockTime } from './clock.ts';
 import { type Context, defineCommand, type Refusal } from './define.ts';
 import type { Step, Working } from './kept.ts';
-import { lye } from './lye.ts';
 import { capital } from './phrases.ts';
+import { reckoned } from './recipe-in.ts';
 
 export const explain = defineCommand({
   id: 'explain',
@@ -63,7 +62,7 @@ function workingsFor(text: string, context: Context): Found {
   const { fats, alkali } = context.read(text);
   if (fats.length === 0 || (alkali.length === 0 && fats.length < 2))
     return { ok: true, workings: context.last.workings, question: text };
-  const ran = (alkali.length > 0 ? check : lye).run({ text, options: {} }, context);
+  const ran = reckoned(text, {}, context);
   if (!ran.ok) return ran;
   // The question stands in words, the recipe in figures.
   const steps = ran.value.working?.() ?? [];

@@ -1,4 +1,5 @@
-import type { Block, Result } from '../answer/types.ts';
+import type { Block } from '../answer/types.ts';
+import type { Named } from '../catalogue/types.ts';
 import { type CheckFigures, checkRecipe } from '../engine/check.ts';
 import type { Recipe } from '../engine/recipe.ts';
 import { batchGramsOf } from '../engine/soap.ts';
@@ -6,13 +7,13 @@ import { USUAL_SUPERFAT } from '../engine/weigh.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import { number, percent, percentRange, type Style } from '../units/print.ts';
 import { beforeMixing, excessCaution, thinCaution } from './cautions.ts';
-import { check, styleFor } from './check.ts';
-import { type Context, defineCommand, type Refusal } from './define.ts';
+import { styleFor } from './check.ts';
+import { defineCommand } from './define.ts';
 import type { Kept } from './kept.ts';
-import { lye } from './lye.ts';
 import { alkaliName, capital, inSentence, listed } from './phrases.ts';
-import { whichRecipe } from './questions.ts';
+import { plainName } from './plain-name.ts';
 import { pureLine } from './recipe.ts';
+import { recipeIn } from './recipe-in.ts';
 import { recipeOptions } from './recipe-options.ts';
 import { refused } from './refusals.ts';
 import { lyeResult } from './result.ts';
@@ -32,21 +33,22 @@ export const summary = defineCommand({
   ],
   run: ({ text, options }, context) => {
     const { catalogue } = context;
-    const base = baseOf(text, options, context);
+    const base = recipeIn(text, options, 'summary 500 g lard, 66 g NaOH, 150 g water', context);
     if (!base.ok) return base;
     const { recipe, reading, superfat } = base.value;
     const checked = checkRecipe(recipe, catalogue.fats, superfat ?? USUAL_SUPERFAT);
     if (!checked.ok) return { ok: false, fault: refused(checked.fault, catalogue) };
     const figures = checked.value;
     const style = styleFor(reading, options.unit, context);
+    const name: NameOf = (item, shelf) => plainName(item, shelf, context.reader());
     const bad = figures.verdict === 'excess-alkali';
     const dry = recipe.waterGrams === 0 && recipe.liquids.length === 0;
     return {
       ok: true,
       value: {
         title: 'Recipe',
-        lead: bad ? 'Not to be made: this recipe has too much alkali.' : titleOf(recipe, style),
-        body: bodyOf(recipe, reading, figures, style),
+        lead: bad ? 'Not to be made: this recipe has too much alkali.' : titleOf(recipe, name),
+        body: bodyOf(recipe, reading, figures, name, style),
         details: [],
         assumptions: takenOf(base.value, style),
         warnings: warningsOf(
@@ -55,9 +57,14 @@ export const summary = defineCommand({
           { ...reading, superfat: null, concentration: null, ratio: null },
           catalogue,
           style,
+        ).map((text) =>
+          recipe.liquids.reduce(
+            (said, { liquid }) => said.replaceAll(inSentence(liquid.name), name(liquid, 'liquids')),
+            text,
+          ),
         ),
         caution: bad ? excessCaution : figures.verdict === 'thin-margin' ? thinCaution : beforeMixing,
-        actions: [{ label: 'first aid', request: 'safety' }],
+        actions: [],
         result: lyeResult(recipe, figures),
         working: () => recipeWorking(recipe, figures, catalogue, style),
       },
@@ -65,28 +72,12 @@ export const summary = defineCommand({
   },
 });
 
-function baseOf(
-  text: string,
-  options: Parameters<typeof check.run>[0]['options'],
-  context: Context,
-): Result<Kept, Refusal<'caustic'>> {
-  const { fats, after, alkali, doubts } = context.read(text);
-  if (fats.length + after.length + alkali.length + doubts.length === 0) {
-    const last = context.last.recipe;
-    return last
-      ? { ok: true, value: last }
-      : { ok: false, fault: whichRecipe('summary 500 g lard, 66 g NaOH, 150 g water') };
-  }
-  const ran = (alkali.length > 0 ? check : lye).run({ text, options }, context);
-  if (!ran.ok) return { ok: false, fault: ran.fault as Refusal<'caustic'> };
-  if (!ran.value.kept) throw new Error('the recipe was not kept');
-  return { ok: true, value: ran.value.kept };
-}
+type NameOf = (item: Named, shelf: 'fats' | 'liquids' | 'acids') => string;
 
-function titleOf(recipe: Recipe, style: Style): string {
-  const names = [...recipe.fats].sort((a, b) => b.grams - a.grams).map(({ fat }) => inSentence(fat.name));
-  const main = names.length > 4 ? [...names.slice(0, 3), 'more'] : names;
-  return `Soap of ${listed(main)}: ${both(batchGramsOf(recipe), recipe, style)} in the pot.`;
+/** Names alone: a figure beside them would be read as theirs. */
+function titleOf({ fats }: Recipe, name: NameOf): string {
+  const names = [...fats].sort((a, b) => b.grams - a.grams).map(({ fat }) => name(fat, 'fats'));
+  return `Soap of ${listed(names.length > 4 ? [...names.slice(0, 3), 'more'] : names)}.`;
 }
 
 const gramsPerOunce = 28.349523125;
@@ -100,12 +91,12 @@ export function both(grams: number, { scaleStepGrams: step }: Recipe, style: Sty
   return style.massUnit === 'oz' ? `${oz} (${g})` : `${g} (${oz})`;
 }
 
-function bodyOf(recipe: Recipe, reading: RecipeReading, figures: CheckFigures, style: Style): Block[] {
+function bodyOf(recipe: Recipe, reading: RecipeReading, figures: CheckFigures, name: NameOf, style: Style): Block[] {
   const all = [...recipe.fats, ...recipe.after].reduce((sum, { grams }) => sum + grams, 0);
   const weight = (grams: number): string => both(grams, recipe, style);
-  const line = (name: string, grams: number): string => `${capital(name)}: ${weight(grams)}`;
+  const line = (what: string, grams: number): string => `${capital(what)}: ${weight(grams)}`;
   const fat = ({ fat: one, grams }: Recipe['fats'][number]): string =>
-    `${line(inSentence(one.name), grams)}, ${percent(grams / all, style)}`;
+    `${line(name(one, 'fats'), grams)}, ${percent(grams / all, style)}`;
   const pure = (nominal: number): string => (nominal === 1 ? 'pure' : `${percent(nominal, style)} pure`);
   const lists: [string, string[]][] = [
     ['Fats', recipe.fats.map(fat)],
@@ -116,18 +107,19 @@ function bodyOf(recipe: Recipe, reading: RecipeReading, figures: CheckFigures, s
           .filter(({ grams }) => grams > 0)
           .map(({ id, grams, purity }) => `${line(alkaliName[id], grams)}, ${pure(purity.nominal)}`),
         ...(recipe.waterGrams > 0 ? [line('water', recipe.waterGrams)] : []),
-        ...recipe.liquids.map(({ liquid, grams }) => line(inSentence(liquid.name), grams)),
-        ...recipe.acids.map(({ acid, grams }) => line(inSentence(acid.name), grams)),
+        ...recipe.liquids.map(({ liquid, grams }) => line(name(liquid, 'liquids'), grams)),
+        ...recipe.acids.map(({ acid, grams }) => line(name(acid, 'acids'), grams)),
       ],
     ],
     ['After the cook', recipe.after.map(fat)],
     [
       'Extras, they take no alkali',
-      reading.others.map(({ name, grams }) => (grams === null ? capital(name) : line(name, grams))),
+      reading.others.map((one) => (one.grams === null ? capital(one.name) : line(one.name, one.grams))),
     ],
   ];
   return [
     ...lists.filter(([, items]) => items.length > 0).map(([title, items]): Block => ({ kind: 'list', title, items })),
+    { kind: 'text', text: `All together in the pot: ${weight(batchGramsOf(recipe))}.` },
     { kind: 'text', text: superfatLine(figures, recipe, style) },
     ...(figures.verdict === 'excess-alkali' ? [] : [{ kind: 'steps' as const, steps: stepsOf(recipe) }]),
   ];
