@@ -17,7 +17,7 @@ export interface GatewayOptions extends Service {
 }
 
 /** Values of `sysexits.h`. */
-export const status = { stopped: 0, configuration: 78 } as const;
+const status = { stopped: 0, configuration: 78 } as const;
 
 const directMessagesIntent = 1 << 12;
 

@@ -33,7 +33,7 @@ const mostRemembered = 100_000;
 /** The header of an Ed25519 public key in SubjectPublicKeyInfo, RFC 8410 section 4. */
 const spki = Buffer.from('302a300506032b6570032100', 'hex');
 
-export const keyFrom = (hex: string): KeyObject =>
+const keyFrom = (hex: string): KeyObject =>
   createPublicKey({ key: Buffer.concat([spki, Buffer.from(hex, 'hex')]), format: 'der', type: 'spki' });
 
 export function createEndpoint(options: HttpOptions): Endpoint {

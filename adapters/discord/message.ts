@@ -39,7 +39,7 @@ const short = (text: string, most: number): string => {
 };
 const isWhole = (text: string, most: number): boolean => short(text, most) === inert(text).trim() && text.trim() !== '';
 
-export const said = (reply: Reply): Answer | Fault => (reply.ok ? reply.answer : reply.fault);
+const said = (reply: Reply): Answer | Fault => (reply.ok ? reply.answer : reply.fault);
 
 /** Tells whether the same words still lead to the same figures. */
 export const fingerprintOf = (reply: Reply): string =>

@@ -11,7 +11,7 @@ export interface Settings {
   readonly directMessages: boolean;
 }
 
-export const ownApi = 'https://discord.com/api';
+const ownApi = 'https://discord.com/api';
 
 type Needed = 'token' | 'applicationId' | 'publicKey';
 

@@ -4,7 +4,7 @@ import type { Attachment, Told } from './wire.ts';
 type Read = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly why: string };
 
 /** Bytes; Discord makes a file of a pasted text of more than 2,000 characters. */
-export const largestText = 100_000;
+const largestText = 100_000;
 
 const isText = ({ content_type, filename }: Attachment): boolean =>
   content_type === undefined ? /\.(txt|md|csv)$/i.test(filename) : /^text\//i.test(content_type);

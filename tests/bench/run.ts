@@ -7,6 +7,7 @@ import { checkRecipe } from '../../src/engine/check.ts';
 import type { Recipe } from '../../src/engine/recipe.ts';
 import { createBot } from '../../src/index.ts';
 import { longestPost, makeReader, readRecipe } from '../../src/reading/index.ts';
+import { discordFigures } from './discord.ts';
 import { idleMegabytes, microseconds, processTimes } from './measure.ts';
 
 const file = (path: string): string => join(import.meta.dirname, '../..', path);
@@ -95,3 +96,5 @@ for (const [state, lines] of [
   const idle = await idleMegabytes(chat, lines);
   figure(`chat: idle memory, ${state}`, idle / alone, unit, 1.4, { megabytes: idle, emptyMegabytes: alone });
 }
+
+for (const { name, value, unit: per, limit, more } of await discordFigures()) figure(name, value, per, limit, more);

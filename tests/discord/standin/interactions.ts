@@ -6,7 +6,7 @@ export const applicationId = '1100000000000000001';
 export const token = `${Buffer.from(applicationId).toString('base64')}.shape.only`;
 
 let counter = 1_200_000_000_000_000_000n;
-export function newId(): string {
+function newId(): string {
   counter += 1n;
   return String(counter);
 }
