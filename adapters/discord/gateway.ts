@@ -85,6 +85,7 @@ async function connection(options: GatewayOptions, onReady: () => void): Promise
   const hooks = createHooks({ api, pace });
   const busy = new Set<Promise<void>>();
   const seen = makeSeen();
+  let isOver = false;
   const track = (work: Promise<void>): void => {
     busy.add(work);
     work.finally(() => busy.delete(work));
@@ -96,13 +97,13 @@ async function connection(options: GatewayOptions, onReady: () => void): Promise
   for (const name of ['InteractionCreate', 'MessageCreate']) actions[name] = { handle: () => {} };
   const events = client.ws as unknown as NodeJS.EventEmitter;
   events.on('INTERACTION_CREATE', (interaction: Interaction) => {
-    if (stop.aborted || seen(interaction.id)) return;
+    if (isOver || seen(interaction.id)) return;
     track(serve(interaction, hooks.line(interaction), options));
   });
   if (directMessages) {
     events.on('MESSAGE_CREATE', (message: Told) => {
       const isPlain = message.type === 0 || message.type === 19;
-      if (message.guild_id !== undefined || message.author?.bot || !isPlain || stop.aborted || seen(message.id)) return;
+      if (message.guild_id !== undefined || message.author?.bot || !isPlain || isOver || seen(message.id)) return;
       track(answerDirect(message, client, options));
     });
   }
@@ -116,15 +117,20 @@ async function connection(options: GatewayOptions, onReady: () => void): Promise
     const connected = (): void => {
       clearTimeout(timer);
       timer = undefined;
+      // A client that was given up may still find its way: nobody listens to it any more.
+      if (isOver) void client.destroy().catch(() => {});
     };
     const away = (): void => {
+      // The farewell of a client that is taken down looks like a loss too.
+      if (isOver) return;
       timer ??= setTimeout(
-        () => resolve({ kind: 'lost', error: new Error('no connection for too long') }),
+        () => finish({ kind: 'lost', error: new Error('no connection for too long') }),
         lostAfter * pace,
       );
     };
     const finish = (found: End): void => {
-      connected();
+      isOver = true;
+      clearTimeout(timer);
       resolve(found);
     };
     away();
