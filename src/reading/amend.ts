@@ -256,9 +256,25 @@ function ofAlkali(meaning: Meaning, amounts: readonly Quantity[], { given, readi
       };
 }
 
+/** Words beside which a lone figure can only be the one that was spoken of before. */
+const beside = new Set(
+  `a about actually again all also an and are at be been but can change changed could correct correction for from go had have how i if in instead
+   is it its just let lets make mean meant more my need no not now of ok okay oops only or please pls rather really say should sorry that the then
+   there this to try up use used using wait want was we what whats whoops will with would wrong typo mistake you super fat superfat left over
+   fats oils fat oil total amount weight pure purity solution strength water lye alkali ratio by much please thanks instead hang on`.split(
+    /\s+/,
+  ),
+);
+const isLone = (text: string): boolean =>
+  (text.toLowerCase().match(/\p{L}[\p{L}']*/gu) ?? []).every(
+    (word) => beside.has(word.replaceAll("'", '')) || unitLike.test(word),
+  );
+const unitLike = /^(g|gr|grams?|kg|kilos?|oz|ounces?|lbs?|pounds?|percent|naoh|koh|x)$/;
+
 /** A figure that stands beside no name. */
 function loose(quantity: Quantity, sides: Sides): Found | null {
-  const { reading, target, given } = sides;
+  const { reading, target, given, text } = sides;
+  if (!isLone(text)) return null;
   const { dim, value } = quantity;
   if (dim === 'percent') {
     if (quantity.upTo !== null)

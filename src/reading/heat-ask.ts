@@ -58,7 +58,7 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   const readings =
     temperatures > 0 || / [CM]\d+ | t = [NM]/.test(text) ? readingsOf(new Claims(line)).readings.length : 0;
   const cools =
-    readings > 1 && (time.test(text) || / (?:target|to|reach\w*|below|under|down|room|cool\w*) /.test(text));
+    readings > 1 && (time.test(text) || / (?:target|to|reach\w*|below|under|down|room|cool\w*|want|until) /.test(text));
   const generic = / (?:oils?|fats?) /.test(text) && / [AL]\d+ /.test(text) && !alkali && !fats;
   if (generic && temperatures > 1 && mixing.test(text)) return 'mix';
   if (fats && alkali) {

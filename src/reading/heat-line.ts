@@ -63,6 +63,7 @@ const letters: Readonly<Record<Quantity['dim'], string>> = {
 const kinds: Partial<Readonly<Record<Meaning['kind'], string>>> = {
   fat: 'F',
   unheld: 'F',
+  ambiguous: 'F',
   alkali: 'A',
   stock: 'L',
   water: 'W',
@@ -70,12 +71,6 @@ const kinds: Partial<Readonly<Record<Meaning['kind'], string>>> = {
   scent: 'S',
   liquid: 'Q',
 };
-
-/** A name for several things is a scent where all of them are. */
-function letterOf(meaning: Meaning, { catalogue }: Reader): string {
-  if (meaning.kind !== 'ambiguous') return kinds[meaning.kind] ?? 'X';
-  return meaning.candidates.every((id) => catalogue.scents.has(id)) ? 'S' : 'F';
-}
 
 /** Words that say that a lone "c" behind the next figure is no cup. */
 const warm =
@@ -166,7 +161,7 @@ export function heatLine(reader: Reader, input: string): HeatLine {
     if (token.t === 'quantity') quantityOf(token.quantity, index);
     else if (token.t === 'name' && token.meaning.kind !== 'role') {
       things.set(next, { meaning: token.meaning, text: token.text });
-      parts.push(`${letterOf(token.meaning, reader)}${next}`);
+      parts.push(`${kinds[token.meaning.kind] ?? 'X'}${next}`);
       next += 1;
     } else if (token.t === 'aside') {
       const at = token.reason === 'a time of day' ? clock(own) : null;

@@ -51,7 +51,8 @@ export function potOf(claims: Claims, pots: Pots, materials: Iterable<VesselMate
   const text = claims.text.replaceAll(' - ', ' ');
   const kind = longest(text, pots.pots);
   const material = longest(text, materials) ?? (/ pyrex /.test(text) ? { id: 'glass' } : null);
-  const insulation = longest(text, pots.insulation);
+  // "wrapped in towels": what it is wrapped in says more than that it is wrapped.
+  const insulation = longest(text.replaceAll(' wrapped ', ' '), pots.insulation) ?? longest(text, pots.insulation);
   const size = `(?<t>V\\d+)`;
   const litres = claims.take(
     ` ${size} (?:[a-z-]+ ){0,3}?${vessel} `,

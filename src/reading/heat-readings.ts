@@ -102,14 +102,17 @@ export function readingsOf(claims: Claims): Readings {
   }
 
   const [first, second] = orders.map((order) => pairsIn(claims.text, order)) as [readonly Pair[], readonly Pair[]];
-  const pairs = second.length > first.length ? second : first;
+  const backwards = (pairs: readonly Pair[]): boolean => pairs.some(({ rel }) => rel === 'ago');
+  // "Half an hour ago 90, 75 now": which way round the sentence runs is told by "ago".
+  const pairs =
+    (backwards(first) || second.length <= first.length) && !(backwards(second) && !backwards(first)) ? first : second;
   const [head] = pairs;
   if (!head) return none;
   const lead = new RegExp(`(?<= )${temperature}(?= )`).exec(claims.text.slice(0, head.from))?.groups?.['t'];
   let minute = 0;
   const minutes: number[] = [];
   const figures: (Figure | null)[] = [];
-  const ago = pairs.some(({ rel }) => rel === 'ago');
+  const ago = backwards(pairs);
   for (const { t, m, rel } of pairs) {
     const said = /^[A-Z]\d/.test(m) ? claims.claim(m) : null;
     if (said?.letter === 'C') minute = onward(said.value, minute);
@@ -125,10 +128,10 @@ export function readingsOf(claims: Claims): Readings {
   if (lead && minutes.every((one) => one > 0) && !head.m.startsWith('C')) {
     figures.unshift(claims.claim(lead));
     minutes.unshift(0);
-  } else if (lead && ago) {
-    // "90 now, it was 95 ten minutes ago" reads in any order
-    if (!minutes.includes(0)) {
-      figures.push(claims.claim(lead));
+  } else if (ago && !minutes.includes(0)) {
+    const now = / ([TN]\d+) (?:c |f |degrees? )?(?:right |just )?now /.exec(claims.text)?.[1] ?? lead;
+    if (now) {
+      figures.push(claims.claim(now));
       minutes.push(0);
     }
   }

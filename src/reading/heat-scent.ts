@@ -2,8 +2,8 @@
 import { be, type Claims, t } from './heat-claims.ts';
 
 export interface ScentPart {
-  /** Of the catalogue; for a name of several things, all of them. */
-  readonly ids: readonly string[];
+  /** Of the catalogue. */
+  readonly id: string;
   readonly text: string;
   readonly share: number;
   /** From a data sheet, °C. */
@@ -33,8 +33,9 @@ const flash = [
 ];
 
 interface Named {
-  readonly id: number;
-  readonly ids: readonly string[];
+  /** Its number in the line. */
+  readonly at: number;
+  readonly id: string;
   readonly text: string;
 }
 
@@ -43,26 +44,22 @@ function scentsIn({ line }: Claims): readonly Named[] {
     const thing = line.things.get(Number(number));
     if (!thing) return [];
     const { meaning, text } = thing;
-    return [{ id: Number(number), ids: meaning.kind === 'ambiguous' ? meaning.candidates : [meaning.id], text }];
+    return [{ at: Number(number), id: meaning.id, text }];
   });
-  const special = all.filter(({ ids }) => !ids.every((id) => generic.has(id)));
+  const special = all.filter(({ id }) => !generic.has(id));
   const chosen = special.length > 0 ? special : all.slice(0, 1);
-  const seen = new Set<string>();
-  return chosen.filter(({ ids }) => {
-    const key = ids.join();
-    return !seen.has(key) && seen.add(key);
-  });
+  return chosen.filter(({ id }, i) => chosen.findIndex((one) => one.id === id) === i);
 }
 
 /** Amounts beside their names: before each, or behind each, whichever serves more of them. */
 function amountsOf(claims: Claims, scents: readonly Named[]): readonly (string | null)[] {
   const amount = '(?<t>[PKG]\\d+)';
   const orders = [
-    (id: number) => ` ${amount} (?:(?:of|pure|the|=|:|x) )*S${id} `,
-    (id: number) => ` S${id} (?:(?:S\\d+|oil|eo|essential|fragrance|fo|at|:|=|-|\\(|is|in|with) )*${amount} `,
+    (at: number) => ` ${amount} (?:(?:of|pure|the|=|:|x) )*S${at} `,
+    (at: number) => ` S${at} (?:(?:S\\d+|oil|eo|essential|fragrance|fo|at|:|=|-|\\(|is|in|with) )*${amount} `,
   ];
   const [before = [], after = []] = orders.map((order) =>
-    scents.map(({ id }) => new RegExp(order(id)).exec(claims.text)?.groups?.['t'] ?? null),
+    scents.map(({ at }) => new RegExp(order(at)).exec(claims.text)?.groups?.['t'] ?? null),
   );
   const count = (names: readonly (string | null)[]): number => new Set(names.filter((name) => name !== null)).size;
   return count(before) >= count(after) ? before : after;
@@ -92,9 +89,9 @@ export function scentOf(claims: Claims): ScentReading {
       ` (?:batch|soap|loaf) (?:(?:of|is|weighs|:|=) )*(?<t>G\\d+) `,
       ` (?:for|in|into|to) (?:(?:a|my|the|about) )*(?<t>G\\d+)(?! (?:of )?S\\d) `,
     );
-  const flashes = scents.map(({ id }) => {
+  const flashes = scents.map(({ at }) => {
     const own = claims.take(
-      ` S${id} (?:oil |eo )?(?:\\( (?:flash ?point |flash |fp )?|(?:[a-z]+ ){0,3}?(?:flash ?point|flashpoint|flash|flashes|fp) (?:(?:point|of|at|is|from|:) )*)${t} `,
+      ` S${at} (?:oil |eo )?(?:\\( (?:flash ?point |flash |fp )?|(?:[a-z]+ ){0,3}?(?:flash ?point|flashpoint|flash|flashes|fp) (?:(?:point|of|at|is|from|:) )*)${t} `,
     );
     return own && claims.celsius(own);
   });
@@ -121,8 +118,8 @@ export function scentOf(claims: Claims): ScentReading {
   const weights = ratio ?? (whole && (scents.length > 1 || !percents) ? values : scents.map(() => 1));
   const total = weights.reduce((all, one) => all + one, 0) || 1;
   return {
-    parts: scents.map(({ ids, text }, i) => ({
-      ids,
+    parts: scents.map(({ id, text }, i) => ({
+      id,
       text,
       share: (weights[i] ?? 0) / total,
       flashC: flashes[i] ?? (scents.length === 1 ? said : null),

@@ -197,7 +197,8 @@ function unitsOf(prims: readonly Prim[], tokens: readonly Token[], lexicon: Lexi
   let covered = 0;
   for (const [at, token] of tokens.entries()) {
     if (at < covered || token.t === 'quantity' || token.t === 'line' || token.t === 'aside') continue;
-    if (token.t === 'name' && token.meaning.kind !== 'role') continue;
+    // "quart" is no slip of "quark"
+    if (token.t === 'name' && token.meaning.kind !== 'role' && token.how !== 'spelling') continue;
     const before = textOf(tokens[at - 1]);
     // "per pound" is one word of the recipe's talk of prices
     const per = token.t === 'name' && /^(per|a) /i.test(token.text) ? unitAt(prims, token.from + 1, lexicon) : null;
@@ -206,7 +207,10 @@ function unitsOf(prims: readonly Prim[], tokens: readonly Token[], lexicon: Lexi
       continue;
     }
     const hit = unitAt(prims, token.from, lexicon);
-    const found = hit ?? letterAt(prims, token, before);
+    // "in 3 oz" is no cubic inch
+    const torn =
+      hit !== null && prims.slice(token.from + 1, hit.end).some((prim) => prim.kind === 'number' && !prim.glued);
+    const found = (torn ? null : hit) ?? letterAt(prims, token, before);
     if (!found) continue;
     let to = at + 1;
     while (to < tokens.length && (tokens[to]?.from ?? 0) < found.end) to += 1;

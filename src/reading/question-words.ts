@@ -154,31 +154,41 @@ function isFluid(prims: readonly Prim[], at: number): boolean {
 /** The same prims with slips mended; their places and number stay. */
 export function mend(prims: readonly Prim[], lexicon: Lexicon): Prim[] {
   const letters = temperatureLetters(prims);
-  return prims.map((prim, i) => {
-    // many digits would count as a telephone number
-    if (prim.kind === 'number' && /^\d{9,}$/.test(prim.text)) return { ...prim, text: `${prim.text}.0` };
-    if (prim.kind !== 'word') return prim;
-    const { text } = prim;
-    const previous = prims[i - 1];
-    const next = prims[i + 1];
-    if (letters.has(i) && !/^(°|degrees?|degs?)$/.test(previous?.text ?? ''))
-      return { ...prim, text: text === 'c' ? 'celsius' : 'fahrenheit', raw: text.toUpperCase() };
-    // "10 in to cm", "how many cm in 10 in?"
-    const ends = !next || next.kind === 'line' || after.has(next.text);
-    if (text === 'in' && ends && (isFigure(previous) || /^(to|into|in)$/.test(previous?.text ?? '')))
-      return { ...prim, text: 'inch' };
-    const short = Object.hasOwn(shortSlips, text) ? shortSlips[text] : undefined;
-    if (short) return { ...prim, text: short };
-    // "10 m in g"
-    if (text === 'm' && isFigure(previous) && next && /^(in|to|into|=)$/.test(next.text))
-      return { ...prim, text: 'metre' };
-    // "16 oz (fluid)"
-    if (/^(oz|ounces?)$/.test(text) && isFluid(prims, i)) return { ...prim, text: 'floz' };
-    if (text.length < 4 || isPlain(text, lexicon)) return prim;
-    const asked = nearest(text, asking);
-    if (asked) return { ...prim, text: asked };
-    const unitPlace = isFigure(previous) || (previous && before.has(previous.text)) || !next || next.kind !== 'word';
-    const unit = unitPlace ? nearest(text, unitWords) : null;
-    return unit ? { ...prim, text: unit } : prim;
-  });
+  const out: Prim[] = [];
+  for (const [i, prim] of prims.entries()) out.push(mended(prim, out[i - 1], i, prims, letters, lexicon));
+  return out;
+}
+
+function mended(
+  prim: Prim,
+  previous: Prim | undefined,
+  i: number,
+  prims: readonly Prim[],
+  letters: ReadonlySet<number>,
+  lexicon: Lexicon,
+): Prim {
+  // many digits would count as a telephone number
+  if (prim.kind === 'number' && /^\d{9,}$/.test(prim.text)) return { ...prim, text: `${prim.text}.0` };
+  if (prim.kind !== 'word') return prim;
+  const { text } = prim;
+  const next = prims[i + 1];
+  if (letters.has(i) && !/^(°|degrees?|degs?)$/.test(previous?.text ?? ''))
+    return { ...prim, text: text === 'c' ? 'celsius' : 'fahrenheit', raw: text.toUpperCase() };
+  // "10 in to cm", "how many cm in 10 in?"
+  const ends = !next || next.kind === 'line' || after.has(next.text);
+  if (text === 'in' && ends && (isFigure(previous) || /^(to|into|in)$/.test(previous?.text ?? '')))
+    return { ...prim, text: 'inch' };
+  const short = Object.hasOwn(shortSlips, text) ? shortSlips[text] : undefined;
+  if (short) return { ...prim, text: short };
+  // "10 m in g"
+  if (text === 'm' && isFigure(previous) && next && /^(in|to|into|=)$/.test(next.text))
+    return { ...prim, text: 'metre' };
+  // "16 oz (fluid)"
+  if (/^(oz|ounces?)$/.test(text) && isFluid(prims, i)) return { ...prim, text: 'floz' };
+  if (text.length < 4 || isPlain(text, lexicon)) return prim;
+  const asked = nearest(text, asking);
+  if (asked) return { ...prim, text: asked };
+  const unitPlace = isFigure(previous) || (previous && before.has(previous.text)) || !next || next.kind !== 'word';
+  const unit = unitPlace ? nearest(text, unitWords) : null;
+  return unit ? { ...prim, text: unit } : prim;
 }

@@ -82,9 +82,14 @@ const given = (fits: (thing: Thing) => boolean, quantity: Quantity): Settled =>
     const at = items.findIndex((item) => isThing(item) && fits(item));
     const thing = items[at];
     if (!thing) return items;
+    const units = new Set(
+      items.flatMap((item) => (isAmount(item) && item.quantity.unit ? [item.quantity.unit.id] : [])),
+    );
+    const [unit] = units;
+    const own = quantity.dim === 'bare' && units.size === 1 && unit ? withUnit(quantity, unit) : quantity;
     const amount: Amount = {
       kind: 'amount',
-      quantity: { ...quantity, numbers: [] },
+      quantity: { ...own, numbers: [] },
       same: null,
       from: thing.to,
       to: thing.to,
@@ -163,6 +168,8 @@ export function chosen(reader: Reader, text: string, ids: readonly string[], bes
 }
 
 function whichOne(said: string, candidates: readonly string[], { text, cut, reader }: Answered): Settled | null {
+  // what is left out takes no alkali
+  if (none.test(text)) return renamed(said, { kind: 'additive', id: said });
   const picked = chosen(reader, text, candidates, said);
   const meaning = picked === null ? nameIn(cut) : meaningOf(picked, reader.catalogue);
   return meaning ? renamed(said, meaning) : null;

@@ -4,7 +4,7 @@ import { createBot } from '../../src/index.ts';
 import { convert, unit, units } from '../../src/units/units.ts';
 import { gnu, off } from './checks/units.ts';
 
-const math = create({ unitDependencies, toDependencies });
+const math = create({ ...unitDependencies, ...toDependencies });
 const bot = createBot();
 const ask = (text: string) => {
   const reply = bot.ask({ platform: 'test', place: 'units', person: text, text });

@@ -48,9 +48,16 @@ interface Result {
 
 const near = (a: number, b: number, share: number): boolean => Math.abs(a - b) <= share * Math.max(Math.abs(b), 1);
 
-function sameGrams(got: readonly { readonly id: string; readonly grams: number }[], want: Grams, share: number): boolean {
+function sameGrams(
+  got: readonly { readonly id: string; readonly grams: number }[],
+  want: Grams,
+  share: number,
+): boolean {
   const all = new Map(got.map(({ id, grams }) => [id, grams]));
-  return all.size === Object.keys(want).length && Object.entries(want).every(([id, grams]) => near(all.get(id) ?? Number.NaN, grams, share));
+  return (
+    all.size === Object.keys(want).length &&
+    Object.entries(want).every(([id, grams]) => near(all.get(id) ?? Number.NaN, grams, share))
+  );
 }
 
 /** Grams and ounces of one amount differ by kitchen rounding: either may be taken. */
@@ -75,7 +82,8 @@ function meets(expect: Expectation, command: string, result: Result, said: boole
       if (typeof want !== 'number' && want.purity !== undefined && !near(got.purity, want.purity, 0.002)) return false;
     }
   }
-  if (expect.waterGrams != null && command === 'check' && !near(recipe.water.grams, expect.waterGrams, 0.02)) return false;
+  if (expect.waterGrams != null && command === 'check' && !near(recipe.water.grams, expect.waterGrams, 0.02))
+    return false;
   const liquids = recipe.liquids.reduce((sum, one) => sum + one.grams, 0);
   if (expect.liquidsGrams !== undefined && !near(liquids, expect.liquidsGrams, 0.06)) return false;
   // `lye` weighs down to the scale's step: the superfat comes out a little above the one asked for

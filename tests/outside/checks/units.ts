@@ -34,6 +34,7 @@ const exact = (count: number, from: string, to: string, of = 1): Row => ({
 
 interface Fixture {
   readonly version: string;
+  readonly command: string;
   readonly pairs: readonly (readonly [value: number, from: string, to: string, expected: number])[];
 }
 export const gnu = JSON.parse(readFileSync(new URL('../gnu-units.json', import.meta.url), 'utf8')) as Fixture;
