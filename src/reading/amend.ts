@@ -5,7 +5,7 @@
  */
 import type { AlkaliId } from '../catalogue/types.ts';
 import { bind } from './bind.ts';
-import { unitWord } from './columns.ts';
+import { unitWord, withUnit } from './columns.ts';
 import { readRecipe } from './index.ts';
 import { type Cut, itemize, type Reader } from './itemize.ts';
 import type { Item } from './items.ts';
@@ -132,6 +132,8 @@ interface Sides {
   readonly reading: RecipeReading;
   readonly text: string;
   readonly given: RecipeReading;
+  /** Of figures without one. */
+  readonly unit: string | null;
   /** Id of what is meant to change, answered to `which`. */
   readonly target: string | null;
 }
@@ -265,6 +267,9 @@ const beside = new Set(
     /\s+/,
   ),
 );
+/** A lone figure up to this is a superfat in per cent rather than a weight. */
+const mostSuperfat = 20;
+
 const isLone = (text: string): boolean =>
   (text.toLowerCase().match(/\p{L}[\p{L}']*/gu) ?? []).every(
     (word) => beside.has(word.replaceAll("'", '')) || unitLike.test(word),
@@ -290,8 +295,12 @@ function loose(quantity: Quantity, sides: Sides): Found | null {
     (Math.min(value, quantity.second ?? 0) === 1 || /\b(water|lye|liquid|ratio)\b/i.test(sides.text));
   if (ofWater && quantity.second)
     return { kind: 'ratio', value: Math.max(value / quantity.second, quantity.second / value) };
-  if (dim === 'bare' && reading.superfat !== null && value > 0 && value <= 20)
-    return { kind: 'superfat', value: value / 100 };
+  if (dim === 'bare' && value > 0 && value <= mostSuperfat)
+    return reading.superfat === null
+      ? { kind: 'which', said: `${quantity.text} %`, of: [] }
+      : { kind: 'superfat', value: value / 100 };
+  if (dim === 'bare' && sides.unit !== null && value > mostSuperfat)
+    return loose(withUnit(quantity, sides.unit), sides);
   if (dim !== 'mass') return null;
   const things = heldBy(reading);
   const one = things.length === 1 ? things[0] : things.find(({ id }) => id === target);
@@ -414,7 +423,7 @@ export function readCorrection(
   const spoken = mentions.filter(({ named: { meaning } }) => meaning.kind !== 'role' && meaning.id !== 'unsaid');
   const gone =
     spoken.length === 1 && spoken[0] && holds(reading, spoken[0].named.meaning) ? spoken[0].named.meaning.id : null;
-  const sides: Sides = { reader, reading, text, given, target: answered.target ?? gone };
+  const sides: Sides = { reader, reading, text, given, unit: usual.unit, target: answered.target ?? gone };
   const cued = cues.correcting.test(text);
   if (isWhole(items, bound.groups)) return null;
   if (

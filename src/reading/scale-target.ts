@@ -34,7 +34,7 @@ const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing
 const isAmount = (item: Item | undefined): item is Amount => item?.kind === 'amount';
 
 const figure = '(\\d+(?:[.,]\\d+)?(?:\\s+\\d+/\\d+)?|\\d+/\\d+)';
-const lengthUnit = "(mm|cm|dm|m|inch(?:es)?|in|ins|\"|″|''|ft|feet)?";
+const lengthUnit = "(?:(mm|cm|dm|m|inch(?:es)?|in|ins|\"|″|''|ft|feet)(?![a-wyz]))?";
 const side = `${figure}\\s*(?:-\\s*)?${lengthUnit}\\s*(?:long|wide|high|deep|tall|across|[lwhd]\\b)?`;
 const by = '\\s*(?:x|×|\\*|by)\\s*';
 const box = new RegExp(`${side}${by}${side}${by}${side}`, 'i');
