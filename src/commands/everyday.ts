@@ -47,6 +47,9 @@ export const alkaliAssumption = (id: AlkaliId | 'unsaid'): readonly string[] =>
 export const elsewhere =
   (own: Asking | 'lye') =>
   (text: string, context: Context): string | null => {
+    // what guessing has just read need not be doubted
+    const seen = last.get(context.reader());
+    if (seen?.text === text && seen.question?.kind === own) return null;
     const question = questionOf(`${own} ${text}`, null, context) ?? questionOf(`${own}:${text}`, null, context);
     if (question) return question.kind === own || question.kind === 'lye' ? null : question.kind;
     if (own === 'lye') return null;
