@@ -136,7 +136,7 @@ export function createBot(options: BotOptions): Bot {
       return 'lead' in whole ? detailsOf(whole) : whole;
     }
     // a lone word may answer a question, even where it is that of a command ("fat")
-    const mayFollow = word === null ? nextStep(text) === null : rest.trim() === '' && !/^\s*[/!]/.test(text);
+    const mayFollow = word === null ? nextStep(text) === null : isShort(rest) && !/^\s*[/!]/.test(text);
     return (mayFollow ? following(asked, id, track) : null) ?? alone(asked, id, text, track);
   };
 
@@ -168,6 +168,9 @@ export function createBot(options: BotOptions): Bot {
     complete: (typed) => completions(typed, context),
   };
 }
+
+/** Nothing behind a command's word, or only what points back: "check it". */
+const isShort = (rest: string): boolean => /^\W*(?:it|this|that|again|mine|(?:my|the) recipe)?\W*$/i.test(rest);
 
 type Track = (command: string) => void;
 type Body = Pick<Taken, 'text' | 'options'>;

@@ -1,15 +1,26 @@
 import type { Context } from '../commands/define.ts';
 import { questionOf } from '../commands/everyday.ts';
 import { heatQuestion, speaksOfHeat } from '../reading/heat-ask.ts';
+import type { RecipeReading } from '../reading/reading.ts';
 
 /** Asked for before the work: what to wear, to mix in, to do with a spill. */
 const precautions =
   /\b(?:gloves?|goggles|face ?shield|apron|mask|protective|precautions?|ventilat\w+|fumes?|spills?|store|storage|hazard\w*|danger\w*|what (?:to|do i|should i) wear|schutz\w*|handschuhe|lunettes|gants|guantes|gafas)\b/i;
 
+/** Words of a question that is about a recipe but not whether its lye is right. */
+const asksOther =
+  /\b(?:how (?:do i|to|hot|warm|cool|long|soon|much (?:ice|water|scent|fragrance|eo|extra|more)|many)|when (?:can|may|do|should|is|will)|what (?:temp\w*|concentration|strength|size)|scal(?:e|ing)|resize|double|halve|triple|twice the|mou?ld|convert|summar\w+|explain|flash ?point|(?:need|want|for) \d+ bars|too (?:hot|cold|warm)|melted enough|i(?:'?ve| have)? only (?:have|got)|false trace|instead of (?:water|ice))\b/i;
+
+/** A post that holds a whole recipe and asks nothing else is there to be checked, whatever temperatures it tells of. */
+function isRecipe(text: string, { fats, alkali }: RecipeReading): boolean {
+  return fats.length > 0 && alkali.length > 0 && !asksOther.test(text);
+}
+
 /** What a text without a command word asks for; null where nothing is recognised. */
 export function guess(text: string, context: Context): string | null {
   const { read, reader } = context;
   if (/^\W*(hi|hello|hey|help|\?+|what can you do|start)\W*$/i.test(text)) return 'help';
+  if (isRecipe(text, read(text))) return 'check';
   // "When are my oils at 45 °C" is no question about the melting points of fats.
   const warm = speaksOfHeat(text) ? heatQuestion(reader(), text, read(text)) : null;
   if (warm) return warm;

@@ -6,6 +6,8 @@ import type { Fault } from '../../answer/types.ts';
 import { untilClear } from '../../commands/cautions.ts';
 import type { Context, Taken } from '../../commands/define.ts';
 import { inSentence, nameOf } from '../../commands/phrases.ts';
+import { takeOptions } from '../../commands/options.ts';
+import { readingOf } from '../../commands/recipe-reading.ts';
 import { inAskedOrder, mostPressing } from '../../commands/questions.ts';
 import { type Change, type Correction, readCorrection } from '../../reading/amend.ts';
 import { amended } from '../../reading/apply.ts';
@@ -16,7 +18,7 @@ import { readScaleWish } from '../../reading/scale-target.ts';
 import { both, chosen, type Settled, settle } from '../../reading/settle.ts';
 import { asksAgain, isSize, takesBack } from './next.ts';
 import type { Pending, RecipeTurn, Session } from './store.ts';
-import { againLine, askedAgainLine, completedLine, correctedLine } from './told.ts';
+import { againLine, askedAgainLine, optionsLine, completedLine, correctedLine } from './told.ts';
 
 /** A request made of a text and of what went before. */
 export interface Turn {
@@ -54,6 +56,8 @@ export function follow(text: string, session: Session, context: Context): Follow
   // While a post waits for an answer, nothing that is said of a recipe is said of an older one.
   if (pending && isPost(pending)) return toFigure(text, session, context);
   const { recipe, before } = session;
+  const judged = recipe && toJudge(text, recipe);
+  if (judged) return judged;
   if (recipe && asksAgain(text)) return once(recipe, againLine(recipe.at));
   if (before && takesBack(text)) return once(before, againLine(before.at));
   const figure = () => toFigure(text, session, context);
@@ -66,7 +70,7 @@ export function follow(text: string, session: Session, context: Context): Follow
 }
 
 /** A recipe judged or reckoned once more, as it stands. */
-const once = (recipe: RecipeTurn, told: string): Follow => ({
+const once = (recipe: RecipeTurn, told: string): Extract<Follow, { kind: 'turn' }> => ({
   kind: 'turn',
   turn: {
     ...plain,
@@ -77,6 +81,15 @@ const once = (recipe: RecipeTurn, told: string): Follow => ({
     told,
   },
 });
+
+/** "check it": the amounts to weigh of the last recipe, judged. */
+function toJudge(text: string, recipe: RecipeTurn): Follow | null {
+  if (!/^\W*(?:check|lye)\b\W*(?:it|this|that|again|mine|(?:my|the) recipe)?\W*$/i.test(text)) return null;
+  const { kept, at } = recipe;
+  const reading = readingOf(kept.recipe, kept.reading, 1);
+  const { turn } = once(recipe, againLine(at));
+  return { kind: 'turn', turn: { ...turn, command: /check/i.test(text) ? 'check' : 'lye', read: () => reading } };
+}
 
 /** Parts of an answer that say one thing each: "KOH, 90 %". */
 const partsOf = (text: string): string[] =>
@@ -174,10 +187,24 @@ function toCorrection(text: string, pending: Pending, session: Session, context:
   return correction && corrected(correction, words, settled, recipe, context);
 }
 
-function toRecipe(text: string, { recipe }: Session, context: Context): Follow | null {
+function toRecipe(text: string, { recipe, newest }: Session, context: Context): Follow | null {
   if (!recipe) return null;
+  const chosen = toOptions(text, recipe, context);
+  if (chosen) return chosen;
   const correction = readCorrection(context.reader(), text, recipe.kept.reading);
-  return correction && corrected(correction, text, null, recipe, context);
+  // a lone figure is about what was said last, and that was another question
+  const apart = newest === 'figure' && !(correction?.kind === 'changes' && correction.named);
+  return correction && !apart ? corrected(correction, text, null, recipe, context) : null;
+}
+
+/** "by=weight", "by weight", "step=0.1g": options of the last request, and nothing else. */
+function toOptions(text: string, recipe: RecipeTurn, { commands }: Context): Follow | null {
+  const command = commandFor(recipe, [], recipe.kept.reading);
+  const table = commands.find(({ id }) => id === command)?.options ?? {};
+  const taken = takeOptions(text.replace(/^\W*by (weight|demand)\W*$/i, 'by=$1'), table);
+  if (!taken.ok || taken.value.text.trim() !== '' || Object.keys(taken.value.options).length === 0) return null;
+  const { turn } = once(recipe, optionsLine(recipe.at, text));
+  return { kind: 'turn', turn: { ...turn, options: { ...turn.options, ...taken.value.options } } };
 }
 
 /** Options that a change overrules. */

@@ -36,6 +36,13 @@ const steps: readonly (readonly [string, RegExp])[] = [
     ),
   ],
   [
+    'solution',
+    new RegExp(
+      `${lead}(?:how (?:hot|warm) (?:will|does|would|is) (?:it|that|this|the (?:lye|solution|mix))(?: (?:get|be|become|going to (?:get|be)))?|what temperature (?:will|does) (?:it|the (?:lye|solution))|how much ice\\b|(?:the )?heat of (?:this|the|that) solution)`,
+      'i',
+    ),
+  ],
+  [
     'explain',
     new RegExp(
       `${lead}(?:explain\\b|why\\W*$|why (?:only |just |exactly |is it |is that |not )?[\\d.,]+|why so (?:much|little|high|low|many)\\b|why (?:is|are|was|were) (?:it|that|the (?:super ?fat|lye|alkali|water|naoh|koh|range|number|figure|answer|amount))\\b|how (?:sure|certain|accurate|exact|reliable|confident|precise|safe a guess)\\b|how did you (?:get|calculate|work|arrive|come|find)\\b|(?:show|see|give)(?: me)?(?: the| your)? (?:working|workings|work|maths?|calculations?|formula|steps|reckoning|sums)\\b|where (?:does|do|did) (?:that|this|it|the|those|these|you)\\b[^\\n]{0,40}\\b(?:from|come)\\b|where'?s (?:that|this|it|the \\w+) from\\b|what(?:'s| is) (?:that|this|it|the \\w+) based on\\b|(?:what(?:'s| is) (?:the|your) )?sources?\\W*$|what makes (?:it|that) (?:unsure|uncertain)|what(?:'?s| is| was)(?: the| my| its)? (?:super ?fat|(?:lye )?concentration|(?:lye )?strength|(?:water|lye|water to lye|water:lye) ratio|ratio|iodine value|(?:batch|total) (?:weight|size)|glycerol|total fatty matter|demand)\\W*$|(?:the )?(?:batch|total) (?:weight|size)\\W*$)`,
@@ -43,6 +50,8 @@ const steps: readonly (readonly [string, RegExp])[] = [
     ),
   ],
 ];
+
+const sizing = /scal|siz|doubl|halv|half|tripl|trebl|quadrup|twice|times|\dx|\d x/i;
 
 /** Longer texts are posts, and so are those of several lines or figures. */
 const longest = 160;
@@ -56,7 +65,8 @@ export function nextStep(text: string): string | null {
   for (const [command, pattern] of steps) {
     // a size may stand before its recipe
     const said = command === 'scale' ? first.slice(0, longest) : talks ? text : '';
-    if (pattern.test(said)) return command;
+    // the large patterns are compiled only for texts that may be meant
+    if (said !== '' && (command !== 'scale' || sizing.test(said)) && pattern.test(said)) return command;
   }
   return null;
 }

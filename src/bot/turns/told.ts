@@ -75,4 +75,7 @@ export function recipeLine(
   return `I took your recipe from ${clockTime(at)}: ${listed(parts)}.`;
 }
 
+export const optionsLine = (at: number, text: string): string =>
+  `I took your recipe from ${clockTime(at)}, with ${clipped(text)}.`;
+
 export const againLine = (at: number): string => `I took your recipe from ${clockTime(at)}.`;
