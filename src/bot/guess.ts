@@ -11,9 +11,13 @@ const precautions =
 const asksOther =
   /\b(?:how (?:do i|to|hot|warm|cool|long|soon|much (?:ice|water|scent|fragrance|eo|extra|more)|many)|when (?:can|may|do|should|is|will)|what (?:temp\w*|concentration|strength|size)|scal(?:e|ing)|resize|double|halve|triple|twice the|mou?ld|convert|summar\w+|explain|flash ?point|(?:need|want|for) \d+ bars|too (?:hot|cold|warm)|melted enough|i(?:'?ve| have)? only (?:have|got)|false trace|instead of (?:water|ice))\b/i;
 
-/** A post that holds a whole recipe and asks nothing else is there to be checked, whatever temperatures it tells of. */
+/** Lines from which on a text is a post rather than a question. */
+const post = 4;
+
+/** A whole recipe that asks nothing else is there to be checked; as a post of many lines it may tell of temperatures. */
 function isRecipe(text: string, { fats, alkali }: RecipeReading): boolean {
-  return fats.length > 0 && alkali.length > 0 && !asksOther.test(text);
+  if (fats.length === 0 || alkali.length === 0 || asksOther.test(text)) return false;
+  return text.trim().split('\n').length >= post || !speaksOfHeat(text);
 }
 
 /** What a text without a command word asks for; null where nothing is recognised. */

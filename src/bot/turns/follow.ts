@@ -5,10 +5,10 @@
 import type { Fault } from '../../answer/types.ts';
 import { untilClear } from '../../commands/cautions.ts';
 import type { Context, Taken } from '../../commands/define.ts';
-import { inSentence, nameOf } from '../../commands/phrases.ts';
 import { takeOptions } from '../../commands/options.ts';
-import { readingOf } from '../../commands/recipe-reading.ts';
+import { inSentence, nameOf } from '../../commands/phrases.ts';
 import { inAskedOrder, mostPressing } from '../../commands/questions.ts';
+import { readingOf } from '../../commands/recipe-reading.ts';
 import { type Change, type Correction, readCorrection } from '../../reading/amend.ts';
 import { amended } from '../../reading/apply.ts';
 import { type RecipeReading, readRecipe } from '../../reading/index.ts';
@@ -18,7 +18,7 @@ import { readScaleWish } from '../../reading/scale-target.ts';
 import { both, chosen, type Settled, settle } from '../../reading/settle.ts';
 import { asksAgain, isSize, takesBack } from './next.ts';
 import type { Pending, RecipeTurn, Session } from './store.ts';
-import { againLine, askedAgainLine, optionsLine, completedLine, correctedLine } from './told.ts';
+import { againLine, askedAgainLine, completedLine, correctedLine, optionsLine } from './told.ts';
 
 /** A request made of a text and of what went before. */
 export interface Turn {
