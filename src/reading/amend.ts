@@ -35,7 +35,13 @@ export type Change =
   | { readonly kind: 'swap'; readonly from: Meaning; readonly to: Meaning; readonly grams: number | null };
 
 export type Correction =
-  | { readonly kind: 'changes'; readonly changes: readonly Change[]; readonly given: RecipeReading }
+  | {
+      readonly kind: 'changes';
+      readonly changes: readonly Change[];
+      readonly given: RecipeReading;
+      /** It names what it changes; a lone figure speaks of whatever was said last. */
+      readonly named: boolean;
+    }
   /** Something of the correction cannot be known. */
   | { readonly kind: 'doubt'; readonly doubt: Doubt; readonly given: RecipeReading }
   /** What is meant to change cannot be known: one of these. */
@@ -407,7 +413,7 @@ export function readCorrection(
   const strange = cut.tokens.filter((token) => token.t === 'word' && token.sort === 'unknown').length;
   const unit = unitAlone(cut, reader);
   if (unit && strange === 0)
-    return { kind: 'changes', changes: [{ kind: 'unit', unit }], given: readRecipe(reader, '') };
+    return { kind: 'changes', changes: [{ kind: 'unit', unit }], given: readRecipe(reader, ''), named: false };
   // "3/4 cup shea in grams" is a question of its own
   if (items.length === 0 || (items.some(isAmount) && looseUnits(cut, reader).length > 0)) return null;
 
@@ -470,7 +476,12 @@ export function readCorrection(
   if (doubt) return { kind: 'doubt', doubt, given };
   const question = all.find(isQuestion);
   if (question) return question;
-  return { kind: 'changes', changes: all.filter((one) => !isQuestion(one)) as Change[], given };
+  return {
+    kind: 'changes',
+    changes: all.filter((one) => !isQuestion(one)) as Change[],
+    given,
+    named: items.some(isThing),
+  };
 }
 
 type Groups = ReturnType<typeof bind>['best']['groups'];

@@ -112,7 +112,7 @@ export function retext(reader: Reader, question: string, follow: string, open: b
   const [figure] = figures;
   const unit = figure ? null : (looseUnits(next, reader)[0] ?? null);
   if (!thing && !figure && !unit) return null;
-  if (!open && thing && !pointing.test(follow)) return null;
+  if (!open && thing && thing.named.meaning.kind !== 'alkali' && !pointing.test(follow)) return null;
   const edits: Edit[] = [];
   const oldThings = things(old).filter(({ named: { meaning } }) => substance(meaning));
 
