@@ -9,7 +9,7 @@ import { massBoth, number, type Style, temperature } from '../units/print.ts';
 import { styleFor } from './check.ts';
 import { defineCommand } from './define.ts';
 import { hotPot } from './heat-cautions.ts';
-import { batchOf } from './heat-pot.ts';
+import { batchOf, lastBatch } from './heat-pot.ts';
 import { heatWords } from './heat-refusals.ts';
 import { roughly, scaleTaken, warmthStyle } from './heat-words.ts';
 import { capital, listed } from './phrases.ts';
@@ -51,7 +51,7 @@ export const cook = defineCommand({
     const pot = potOf(claims, data.pots, data.materials.values());
     const said = cookOf(claims);
     const batch = reading.fats.length > 0 && reading.alkali.length > 0 ? batchOf(reading) : null;
-    const batchGrams = batch ?? said.grams;
+    const batchGrams = batch ?? said.grams ?? (text.trim() === '' ? lastBatch(context) : null);
     const guide = cookGuide(data, {
       batchGrams: batchGrams ?? ANY_BATCH,
       ...(pot.litres === null ? {} : { potLitres: pot.litres }),

@@ -62,8 +62,7 @@ export const cool = defineCommand({
         candidates,
         complete: (answer) => ({ text: `${text}, ${answer}`, options }),
       });
-    const flash =
-      scents && said.targetC === null ? flashFor(scents, data, context.catalogue, style, scentIntoPot) : null;
+    const flash = scents && said.targetC === null ? flashFor(scents, data, style, scentIntoPot) : null;
     if (flash && !flash.ok) return flash;
     const targetC = said.targetC ?? flash?.value.flash.addBelowC ?? null;
     if (targetC === null) {

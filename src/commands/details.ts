@@ -8,6 +8,7 @@ import { soapFigures } from '../engine/soap.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import { mass, number, percent, percentRange, readMass, type Style } from '../units/print.ts';
 import { capital, inSentence } from './phrases.ts';
+import { acidsPicture, superfatPicture } from './pictures.ts';
 
 const groupNames: Readonly<Record<AcidGroup, string>> = {
   'c4-c10': 'short, saturated (to C10)',
@@ -30,7 +31,11 @@ export function detailsOf(
   return [
     fatTable(figures, style),
     { kind: 'facts', rows: alkaliFacts(recipe, figures, style) },
+    ...superfatPicture(figures.superfat, figures.needed.asked, style),
     { kind: 'facts', rows: barFacts(recipe, figures, catalogue, style) },
+    ...acidsPicture('Fatty acids of the fats', [
+      { name: 'the fats', groups: composeBlend([...recipe.fats, ...recipe.after]).groups },
+    ]),
     { kind: 'list', title: 'Where the values come from', items: sourcesOf(recipe, figures, catalogue, style) },
     ...setAside(reading),
   ];

@@ -13,6 +13,7 @@ import { gradeWord, groupLine, groupsOf, inABar, rangeText, relatives, sourceOf 
 import { share } from './figures.ts';
 import { localLines } from './local.ts';
 import { capital, inSentence, listed, nameOf } from './phrases.ts';
+import { acidsPicture } from './pictures.ts';
 
 type Outcome = Said<'plain'> | Refusal<'plain'>;
 
@@ -155,6 +156,7 @@ function about(
       ...(whole ? [] : [{ kind: 'facts' as const, rows: factsOf(fat, catalogue, style) }]),
       { kind: 'list', title: 'Where the values come from', items: sources(fat, catalogue, style) },
       ...moreOf(fat, catalogue, style),
+      ...madeOf([fat, ...others]),
     ],
     assumptions: [...(thing.how === 'name' ? [] : said(thing, fat)), ...localLines([{ fat }], catalogue)],
     warnings: saponification.fromMemory
@@ -166,6 +168,15 @@ function about(
     working: () => fatSteps(fat, property, catalogue, style),
   };
 }
+
+/** Fats whose fatty acids are on record, drawn side by side. */
+const madeOf = (fats: readonly Fat[]): readonly Block[] => {
+  const drawn = fats.flatMap((fat) => {
+    const groups = groupsOf(fat);
+    return groups ? [{ name: inSentence(fat.name), groups }] : [];
+  });
+  return acidsPicture(`Fatty acids of ${listed(drawn.map(({ name }) => name))}`, drawn);
+};
 
 const said = ({ text }: Thing, { name }: Fat): readonly string[] => {
   const meant = inSentence(name);

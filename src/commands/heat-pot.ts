@@ -46,7 +46,7 @@ export function batchOf(recipe: RecipeReading): number {
 export function contentsOf({ said, recipe, targetC, data, context, style }: Filling): Filled {
   const middle = ((said.nowC ?? said.readings[0]?.temperatureC ?? targetC) + targetC) / 2;
   if (said.of === 'lye' && recipe.fats.length === 0) {
-    const solution = alkaliAndWater(recipe, null, context.catalogue, style);
+    const solution = alkaliAndWater(recipe, () => null, context.catalogue, style);
     if (solution) {
       const parts = alkaliParts(solution.alkali, solution.waterGrams);
       const own = parts.naoh + parts.koh + parts.water;
@@ -67,20 +67,24 @@ export function contentsOf({ said, recipe, targetC, data, context, style }: Fill
     };
   }
   const batch = batchOf(recipe);
-  const last = context.last.recipe;
-  const grams = batch > 0 && recipe.fats.length > 0 ? batch : said.grams;
+  const own = batch > 0 && recipe.fats.length > 0 ? batch : said.grams;
+  // The readings speak for the pot: no need of the recipe before.
+  const before = own === null && said.of !== 'fats' && said.readings.length === 0 ? lastBatch(context) : null;
+  const grams = own ?? before ?? USUAL_BATCH;
   const what = said.of === 'fats' ? 'melted fat' : 'soap';
-  const usual =
-    last && said.of !== 'fats'
-      ? last.recipe.fats.reduce((sum, one) => sum + one.grams, last.recipe.waterGrams) +
-        last.recipe.alkali.reduce((sum, one) => sum + one.grams, 0)
-      : USUAL_BATCH;
-  const all = grams ?? usual;
   return {
-    contents: said.of === 'fats' ? fatContents(data, all, middle) : soapContents(data, all),
-    said: grams !== null,
-    taken: grams === null ? [`${massBoth(all, style)} of ${what}${last ? ', as in your last recipe' : ''}`] : [],
+    contents: said.of === 'fats' ? fatContents(data, grams, middle) : soapContents(data, grams),
+    said: own !== null,
+    taken: own === null ? [`${massBoth(grams, style)} of ${what}`] : [],
   };
+}
+
+/** What the recipe before puts into the pot, g; null without one. */
+export function lastBatch({ last }: Context): number | null {
+  const recipe = last.recipe?.recipe;
+  if (!recipe) return null;
+  const all = [...recipe.fats, ...recipe.after, ...recipe.alkali, ...recipe.liquids, ...recipe.acids];
+  return all.reduce((sum, { grams }) => sum + grams, recipe.waterGrams);
 }
 
 export function potFor(

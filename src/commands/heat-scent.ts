@@ -15,19 +15,13 @@ export const scentName = (id: string, catalogue: Catalogue): string =>
   inSentence((catalogue.scents.get(id)?.name ?? id.replaceAll('-', ' ')).replace(/ essential oil/, ''));
 
 /** A scent as people call it; what is only "a fragrance" keeps the word they used. */
-export function partName({ ids: [id, ...more], text }: ScentReading['parts'][number], catalogue: Catalogue): string {
-  if (id === undefined || more.length > 0 || id === 'fragrance-oil') return text;
+export function partName({ id, text }: ScentReading['parts'][number], catalogue: Catalogue): string {
+  if (id === 'fragrance-oil') return text;
   return id === 'essential-oil' ? 'essential oil' : scentName(id, catalogue);
 }
 
 export const nameScents = ({ parts }: ScentReading, catalogue: Catalogue): string =>
   capital(listed(parts.map((part) => partName(part, catalogue))));
-
-/** Of several things with one name the one that flashes first. */
-export function firstToFlash(ids: readonly string[], data: HeatData): string | null {
-  const known = ids.filter((id) => data.oils.has(id));
-  return known.sort((a, b) => (data.oils.get(a)?.flash.low ?? 0) - (data.oils.get(b)?.flash.low ?? 0))[0] ?? null;
-}
 
 export interface FlashAnswer {
   readonly flash: ScentFlash;
@@ -39,15 +33,14 @@ export interface FlashAnswer {
 export function flashFor(
   scents: ScentReading,
   data: HeatData,
-  catalogue: Catalogue,
   style: Style,
   caution: NonEmpty<string>,
 ): { readonly ok: true; readonly value: FlashAnswer } | { readonly ok: false; readonly fault: Refusal<'caustic'> } {
   const taken: string[] = [];
   const fail = (fault: Omit<Fault, 'caution'>) => ({ ok: false, fault: { ...fault, caution } }) as const;
   const parts: ScentPart[] = [];
-  for (const { ids, text, share, flashC } of scents.parts) {
-    const oil = firstToFlash(ids, data);
+  for (const { id, text, share, flashC } of scents.parts) {
+    const oil = data.oils.has(id) ? id : null;
     if (oil === null && flashC === null) {
       return fail({
         code: 'unclear',
@@ -56,12 +49,6 @@ export function flashFor(
         candidates: [],
       });
     }
-    if (ids.length > 1 && oil !== null)
-      taken.push(
-        `I took "${text}" as ${scentName(oil, catalogue)}, which flashes first; ${listed(
-          ids.filter((id) => id !== oil).map((id) => `${scentName(id, catalogue)} later`),
-        )}.`,
-      );
     parts.push({ oil, grams: share, ...(flashC === null ? {} : { flashC }) });
     const own = oil === null ? undefined : data.oils.get(oil)?.flash;
     if (flashC !== null)

@@ -23,10 +23,10 @@ const exactly = (nominal: number): Share => ({ nominal, low: nominal, high: nomi
 /** Where only the strength is known: the peak is the same for any amount of it, g. */
 const anyAlkali = 100;
 
-/** Alkali and all of the water of a post; the usual solution where no water is named. Null without any alkali. */
+/** `last`: the recipe before, where this text has no alkali of its own. Alkali and all of the water of a post; the usual solution where no water is named. Null without any alkali. */
 export function alkaliAndWater(
   reading: RecipeReading,
-  last: Recipe | null,
+  last: () => Recipe | null,
   catalogue: Catalogue,
   style: Style,
 ): {
@@ -63,10 +63,10 @@ export function alkaliAndWater(
       const waterGrams = (anyAlkali * purity.nominal) / share - anyAlkali;
       return { alkali: [{ id, grams: anyAlkali, purity }], waterGrams, stock: false, taken };
     }
-    if (!last || reading.fats.length > 0) return null;
-    taken.push('I took the alkali and water of your last recipe.');
-    const milk = last.liquids.reduce((sum, { liquid, grams }) => sum + grams * liquid.waterShare, 0);
-    return { alkali: last.alkali, waterGrams: last.waterGrams + milk, stock: false, taken };
+    const before = reading.fats.length > 0 ? null : last();
+    if (!before) return null;
+    const milk = before.liquids.reduce((sum, { liquid, grams }) => sum + grams * liquid.waterShare, 0);
+    return { alkali: before.alkali, waterGrams: before.waterGrams + milk, stock: false, taken };
   }
   const total = alkali.reduce((sum, { grams }) => sum + grams, 0);
   let waterGrams = (reading.waterGrams ?? 0) + liquids;

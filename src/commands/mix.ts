@@ -70,9 +70,8 @@ export const mix = defineCommand({
     const style = warmthStyle(line, styleFor(reading, undefined, context));
     const doubt = heatDoubt(reading, ['alkali', 'water', 'fats'], context);
     if (doubt) return { ok: false, fault: doubt };
-    const last = context.last.recipe?.recipe ?? null;
     const data = context.heat();
-    const found = alkaliAndWater(reading, last, catalogue, style);
+    const found = alkaliAndWater(reading, () => context.last.recipe?.recipe ?? null, catalogue, style);
     if (!found) return { ok: false, fault: { ...heatWords({ kind: 'no-alkali' }, style), caution: untilClear } };
     const fats = fatsOf(reading.fats, reading.totalFats, context);
     if (fats.length === 0)
@@ -109,15 +108,13 @@ export const mix = defineCommand({
     };
     const mixed = mixOf(data, input);
     if (!mixed.ok) return { ok: false, fault: { ...heatWords(mixed.fault, style), caution: pouring } };
-    const named = new Set(reading.fats.map(({ id }) => id));
+    // A bare weight of "oils" stands for no fat in particular.
+    const anyFat = reading.fats.length === 0 && reading.totalFats !== null;
     const asked: Asked = {
       said,
       input,
       mix: mixed.value,
-      melting: meltingAt(
-        warm.map(({ fat }) => fat),
-        said.wantedC ?? mixed.value.temperatureC.nominal,
-      ).filter(({ fat }) => named.has(fat) || last !== null),
+      melting: meltingAt(anyFat ? [] : warm.map(({ fat }) => fat), said.wantedC ?? mixed.value.temperatureC.nominal),
       data,
       context,
       style,

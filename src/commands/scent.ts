@@ -32,7 +32,7 @@ interface Asked {
 const ANY_FAT = 1000;
 
 /** A scent that nobody named: its grams can be said all the same. */
-const unnamed = { ids: ['fragrance-oil'], text: 'scent', share: 1, flashC: null } as const;
+const unnamed = { id: 'fragrance-oil', text: 'scent', share: 1, flashC: null } as const;
 
 const listing = / (?:which|what) (?:[a-z]+ ){0,2}?(?:S\d+|eos?|oils?|scents?|fragrances?) /;
 const explaining = / (?:what|explain|mean\w*|define) (?:.* )?(?:flash\w*|fp) /;
@@ -127,26 +127,26 @@ export const scent = defineCommand({
     const data = context.heat();
     const claims = new Claims(line);
     const read = scentOf(claims);
-    const general = read.parts.every(({ ids }) => ids.every((id) => !data.oils.has(id)));
+    const general = read.parts.every(({ id }) => !data.oils.has(id));
     if (general && listing.test(line.text)) return { ok: true, value: fitting(claims, data, catalogue, style) };
     if (general && (/ why /.test(line.text) || (explaining.test(line.text) && read.parts.length === 0)))
       return { ok: true, value: explained };
     const cooked = reading.fats.reduce((sum, { grams }) => sum + grams, 0);
-    const last = context.last.recipe?.recipe.fats.reduce((sum, { grams }) => sum + grams, 0) ?? null;
     const fatGrams = read.fatGrams ?? (cooked > 0 ? cooked : null);
     const asksGrams = fatGrams !== null || / (?:how much|how many|grams) /.test(line.text);
-    const weight = fatGrams ?? (asksGrams ? last : null);
+    const last = () => context.last.recipe?.recipe.fats.reduce((sum, { grams }) => sum + grams, 0) ?? null;
+    const weight = fatGrams ?? (asksGrams ? last() : null);
     if (read.parts.length === 0 && weight === null) {
       const complete = (answer: string) => ({ text: `${text} ${answer}`, options });
       return { ok: false, fault: { ...heatWords({ kind: 'no-scent' }, style), caution: flame, complete } };
     }
     const said = read.parts.length > 0 ? read : { ...read, parts: [unnamed] };
 
-    const found = flashFor(said, data, catalogue, style, flame);
+    const found = flashFor(said, data, style, flame);
     // Without a flash point the grams can still be said.
     if (!found.ok && (weight === null || / (?:flash\w*|when|temp\w*) /.test(line.text))) return found;
-    const parts = said.parts.map(({ ids, share }) => ({
-      oil: ids.find((id) => data.oils.has(id)) ?? null,
+    const parts = said.parts.map(({ id, share }) => ({
+      oil: data.oils.has(id) ? id : null,
       grams: share,
     }));
     const load = scentLoad(data, {
@@ -182,7 +182,6 @@ export const scent = defineCommand({
           ...(said.fatGrams !== null && said.ofBatch
             ? [`I took ${massBoth(said.fatGrams, style)} as the weight of the fats.`]
             : []),
-          ...(weight !== null && weight === last && fatGrams === null ? ['I took the fats of your last recipe.'] : []),
           ...(said.equal ? ['I took equal parts of each.'] : []),
         ],
         warnings: warningsOf(asked, claims.left()),

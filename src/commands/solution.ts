@@ -71,7 +71,7 @@ export const solution = defineCommand({
     }
     const doubt = heatDoubt(reading, ['alkali', 'water'], context);
     if (doubt) return { ok: false, fault: doubt };
-    const found = alkaliAndWater(reading, context.last.recipe?.recipe ?? null, catalogue, style);
+    const found = alkaliAndWater(reading, () => context.last.recipe?.recipe ?? null, catalogue, style);
     if (!found) return { ok: false, fault: { ...heatWords({ kind: 'no-alkali' }, style), caution: untilClear } };
     if (found.stock) {
       return {
@@ -162,7 +162,7 @@ function bodyOf(asked: Asked): { readonly lead: string; readonly body: readonly 
     lead,
     body: [
       ...texts.map((text): Block => ({ kind: 'text', text })),
-      ...icePicture(peakAgainstIce(data, input), boilsAtC, style),
+      ...icePicture(peakAgainstIce(data, input), boilsAtC, asked.said.limitC, style),
     ],
   };
 }

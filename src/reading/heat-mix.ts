@@ -49,7 +49,9 @@ export function mixOf(claims: Claims): MixReading {
     const before = claims.text.slice(since, match.index + 1);
     if (!figure || (figure.letter === 'N' && !(warmed.test(before) || (weighed && beside.test(before))))) continue;
     const after = claims.text.slice(match.index + match[0].length);
-    const side = sideBefore(before) ?? sideAfter(after);
+    // "40 °C fats, 35 °C lye": what follows at once counts where the clause has named no side yet.
+    const clause = before.slice(Math.max(before.lastIndexOf(' , '), before.lastIndexOf(' and ')) + 1);
+    const side = (sideBefore(clause) ? null : sideAfter(after)) ?? sideBefore(before) ?? sideAfter(after);
     if (!side) continue;
     const celsius = claims.warmth(name);
     if (celsius === null) continue;
