@@ -35,10 +35,14 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): It
   const fats = items.filter((item) => isThing(item) && /^(fat|ambiguous|unheld)$/.test(item.named.meaning.kind));
   if (fats.length === 0) return splitApart(items, tokens);
   let asks = false;
-  const marked = items.map((item): Item => {
+  const kinds = new Set(
+    items.flatMap((item) => (isThing(item) && item.named.meaning.kind === 'alkali' ? [item.named.meaning.id] : [])),
+  );
+  const marked = items.map((item, k): Item => {
     if (!isThing(item) || !canBeAsked(item)) return item;
     const { meaning } = item.named;
-    if (isHeading(items, item)) return { ...item, named: { ...item.named, meaning: { kind: 'role', id: 'heading' } } };
+    if (kinds.size > 2 && isHeading(item, items[k + 1], items[k + 2]))
+      return { ...item, named: { ...item.named, meaning: { kind: 'role', id: 'heading' } } };
     if (!isAsked(tokens, item)) {
       if (wordAt(tokens[item.to]) === 'for' && item.from <= 1) asks = true;
       return item;
@@ -52,18 +56,16 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): It
 }
 
 /** "dual lye 60 % KOH, 40 % NaOH": the word for both is the heading of what follows. */
-function isHeading(items: readonly Item[], item: Thing): boolean {
-  const [share, kind] = items.slice(items.indexOf(item) + 1);
+function isHeading({ named: { meaning }, to }: Thing, share: Item | undefined, kind: Item | undefined): boolean {
   return (
-    item.named.meaning.id === 'unsaid' &&
+    meaning.id === 'unsaid' &&
     isAmount(share) &&
     share.quantity.dim === 'percent' &&
-    share.from - item.to <= 1 &&
+    share.from - to <= 1 &&
     isThing(kind) &&
     kind.named.meaning.kind === 'alkali' &&
-    kind.from - share.to <= 1 &&
-    new Set(items.flatMap((one) => (isThing(one) && one.named.meaning.kind === 'alkali' ? [one.named.meaning.id] : [])))
-      .size > 2
+    kind.named.meaning.id !== 'unsaid' &&
+    kind.from - share.to <= 1
   );
 }
 
