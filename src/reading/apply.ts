@@ -1,5 +1,5 @@
 import type { AlkaliId } from '../catalogue/types.ts';
-import type { Change } from './amend.ts';
+import type { Change } from './correction.ts';
 import type { Lexicon, Meaning } from './lexicon.ts';
 import type { Assumption, ReadAmount, RecipeReading } from './reading.ts';
 

@@ -49,7 +49,11 @@ const plain = { read: null, settled: null, told: null, mayTurn: false, fromBase:
 const isPost = ({ command, corrects, doubts }: Pending): boolean =>
   !corrects && (doubts.length > 0 || command === 'check' || command === 'lye');
 
+/** Longer texts stand alone. */
+const longest = 400;
+
 export function follow(text: string, session: Session, context: Context): Follow | null {
+  if (text.length > longest) return null;
   const { pending } = session;
   const answered = pending ? toPending(text, pending, session, context) : null;
   if (answered) return answered;
