@@ -40,20 +40,25 @@ const needs = (message: string, hint: string): Refusal<'caustic'> => ({
 });
 const cannot = (message: string, hint: string): Refusal<'caustic'> => ({ ...needs(message, hint), code: 'impossible' });
 
-/** Purity of the alkali: said, or the usual one with a line that tells so. */
+/** Purity of the alkali: said, or the usual one, which is then told. */
 export function purityFor(
   id: AlkaliId,
   said: SaidPurity,
   catalogue: Catalogue,
-  style: Style,
-): { readonly value: number; readonly taken: readonly string[] } {
-  if (said === 'pure') return { value: 1, taken: [] };
-  if (said !== null) return { value: said.value, taken: [] };
-  const value = catalogue.alkalis.get(id)?.purity.usual ?? 1;
-  return {
-    value,
-    taken: [`I took the ${alkaliName[id]} as ${value === 1 ? 'pure' : `${percent(value, style)} pure`}.`],
-  };
+): { readonly value: number; readonly assumed: boolean } {
+  if (said === 'pure') return { value: 1, assumed: false };
+  if (said !== null) return { value: said.value, assumed: false };
+  return { value: catalogue.alkalis.get(id)?.purity.usual ?? 1, assumed: true };
+}
+
+/** Purities that potassium hydroxide is sold at beside the usual one. */
+const otherPurities = [0.85, 1] as const;
+
+/** What was taken, and what the other usual purities of potassium hydroxide would make of the answer. */
+export function purityLine(id: AlkaliId, value: number, style: Style, at: (purity: number) => string): string {
+  if (value === 1) return `I took the ${alkaliName[id]} as pure.`;
+  const [low, high] = otherPurities;
+  return `I took the ${alkaliName[id]} as ${percent(value, style)} pure; at ${share(low, style)} it would be ${at(low)}, at ${share(high, style)} ${at(high)}: look at the label.`;
 }
 
 function badMeasure(measure: Measure | null): Refusal<'caustic'> | null {
@@ -106,7 +111,7 @@ function alkaliFor(question: AcidQuestion, acid: Acid, ofFats: boolean, context:
       amount ? `How much does ${amount.text} of ${name} weigh?` : `How much ${name}?`,
       'Answer with its weight, for example "20 g".',
     );
-  const purity = purityFor(id, question.purity, catalogue, style);
+  const purity = purityFor(id, question.purity, catalogue);
   const found = alkaliForAcid(acid, grams, id, purity.value);
   if (!found.ok) return refused(found.fault, catalogue);
   const unit = answerUnit(amount?.unit);
@@ -121,7 +126,13 @@ function alkaliFor(question: AcidQuestion, acid: Acid, ofFats: boolean, context:
       ...(byVolume ? [`I took ${amount.text} as ${weight(grams, gram, style)}: weighing is surer.`] : []),
       ...strengthTaken(question, acid, style),
       ...alkaliAssumption(alkaliId),
-      ...purity.taken,
+      ...(purity.assumed
+        ? [
+            purityLine(id, purity.value, style, (other) =>
+              weight((found.value * purity.value) / other, into, style, 'down'),
+            ),
+          ]
+        : []),
     ],
     warnings: [],
     caution: beforeMixing,
@@ -160,7 +171,7 @@ function acidFor(question: AcidQuestion, acid: Acid, context: Context): Outcome 
   if (!amount) return needs(`${name} for how much alkali?`, 'Answer with its weight, for example "10 g NaOH".');
   if (amount.dim === 'volume')
     return needs(`How much does ${amount.text} of alkali weigh?`, 'By volume it can be off by a third.');
-  const purity = purityFor(id, question.purity, catalogue, style);
+  const purity = purityFor(id, question.purity, catalogue);
   const perGram = alkaliForAcid(acid, 1, id, purity.value);
   if (!perGram.ok) return refused(perGram.fault, catalogue);
   const grams = baseOf(amount) / perGram.value;
@@ -171,7 +182,13 @@ function acidFor(question: AcidQuestion, acid: Acid, context: Context): Outcome 
     lead: `${weight(grams, into, style)} ${name} takes up ${weight(baseOf(amount), unit, style)} ${alkaliName[id]}.`,
     body: [{ kind: 'text', text: caution('no-vinegar-on-skin').short }],
     details: [],
-    assumptions: [...strengthTaken(question, acid, style), ...alkaliAssumption(alkaliId), ...purity.taken],
+    assumptions: [
+      ...strengthTaken(question, acid, style),
+      ...alkaliAssumption(alkaliId),
+      ...(purity.assumed
+        ? [purityLine(id, purity.value, style, (other) => weight((grams / purity.value) * other, into, style))]
+        : []),
+    ],
     warnings: [],
     caution: beforeMixing,
     actions: [],

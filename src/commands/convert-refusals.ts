@@ -211,7 +211,7 @@ function between(missing: Missing, low: number, high: number, style: Style): str
 function candidatesSpan(ids: readonly string[], missing: Missing, { fats }: Catalogue, style: Style): string {
   const held = ids.flatMap((id) => fats.get(id)?.density ?? []);
   if (held.length < 2) return '';
-  return `They make ${between(missing, Math.min(...held.map(({ low }) => low)), Math.max(...held.map(({ high }) => high)), style)}.`;
+  return `Any of them makes ${between(missing, Math.min(...held.map(({ low }) => low)), Math.max(...held.map(({ high }) => high)), style)}.`;
 }
 
 /** The request with the name that was asked for. */

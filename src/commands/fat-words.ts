@@ -40,9 +40,11 @@ export function groupLine(groups: Groups, style: Style): string {
 /** One sentence on what the fat brings to a bar; rules of thumb of the trade. */
 export function inABar(fat: Fat): string {
   if (fat.kind === 'wax')
-    return 'Hardens at a few per cent; most of it stays unsaponified. It can stiffen the batter fast.';
+    return (fat.melting?.nominal ?? 60) >= 55
+      ? 'In a bar: hardens it at a few per cent and can stiffen the batter fast; most of it stays unsaponified.'
+      : 'In a bar: a soft wax for a few per cent; much of it stays unsaponified.';
   if (fat.kind === 'wax-ester')
-    return 'Takes little alkali; half of it stays as wax alcohols that care for skin and dampen lather.';
+    return 'In a bar: takes little alkali; half of it stays as wax alcohols, which care for skin and dampen lather.';
   const groups = groupsOf(fat);
   if (!groups) return '';
   const does: string[] = [];

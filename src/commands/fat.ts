@@ -178,8 +178,9 @@ const madeOf = (fats: readonly Fat[]): readonly Block[] => {
   return acidsPicture(`Fatty acids of ${listed(drawn.map(({ name }) => name))}`, drawn);
 };
 
-const said = ({ text }: Thing, { name }: Fat): readonly string[] => {
+const said = ({ text: typed }: Thing, { name }: Fat): readonly string[] => {
   const meant = inSentence(name);
+  const text = typed.replace(/^(compare|versus|vs)\s+/i, '');
   return meant === text.toLowerCase() || meant === `${text.toLowerCase()} oil` ? [] : [`I took "${text}" as ${meant}.`];
 };
 
@@ -234,13 +235,15 @@ function sourceLine(fat: Fat, property: Property, catalogue: Catalogue): Block[]
     : [];
 }
 
+/** Where in the source. */
+const locatorOf = ({ entries, taken }: Chosen): string => {
+  const { locator = '' } = entries[taken] ?? {};
+  return locator === '' || locator === 'page not looked up' ? '' : ` (${locator})`;
+};
+
 function sources(fat: Fat, catalogue: Catalogue, style: Style): string[] {
   const one = (label: string, chosen: Chosen | null, decimals: number): string[] =>
-    chosen
-      ? [
-          `${label} ${rangeText(chosen, decimals, style)}: ${sourceOf(chosen, catalogue)} (${gradeWord(chosen, catalogue)}). ${chosen.why}`,
-        ]
-      : [];
+    chosen ? [`${label} ${rangeText(chosen, decimals, style)}. ${chosen.why}${locatorOf(chosen)}`] : [];
   return [
     ...one('Saponification value', fat.saponification, 1),
     ...one('Iodine value', fat.iodine, 1),

@@ -133,8 +133,8 @@ export function badStrength(value: number, { style }: Sheet): Refusal<'caustic'>
   if (value <= WATER_LIMITS.solubility) return null;
   return cannot(
     value >= 1
-      ? `A ${share(value, style)} solution can’t be: at 100 % there is no water left.`
-      : `A ${share(value, style)} solution can’t be made: above about ${most} the alkali no longer dissolves.`,
+      ? `A solution of ${share(value, style)} can’t be: at 100 % there is no water left.`
+      : `A solution of ${share(value, style)} can’t be made: above about ${most} the alkali no longer dissolves.`,
     'Usual is 25 to 40 %; stock is 50 % at most.',
   );
 }

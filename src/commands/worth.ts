@@ -3,7 +3,7 @@ import { alkaliMoles, gramsOf } from '../engine/alkali.ts';
 import type { WorthQuestion } from '../reading/question-alkali.ts';
 import { baseOf } from '../reading/question-facts.ts';
 import { number, type Style } from '../units/print.ts';
-import { purityFor } from './acid.ts';
+import { purityFor, purityLine } from './acid.ts';
 import { beforeMixing, untilClear } from './cautions.ts';
 import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
 import { alkaliAssumption, alkaliOf, asked, elsewhere, oneStep } from './everyday.ts';
@@ -54,8 +54,8 @@ function answered(question: WorthQuestion, { style, catalogue }: Context): Outco
   if (!(given < 1e9)) return cannot('That is no figure I can reckon with.', 'Check the digits and the unit.');
   const from = alkaliOf(question.from);
   const into = alkaliOf(question.into);
-  const first = purityFor(from, asks === 'weigh' ? 'pure' : question.fromPurity, catalogue, style);
-  const second = purityFor(into, asks === 'pure' ? 'pure' : question.intoPurity, catalogue, style);
+  const first = purityFor(from, asks === 'weigh' ? 'pure' : question.fromPurity, catalogue);
+  const second = purityFor(into, asks === 'pure' ? 'pure' : question.intoPurity, catalogue);
   for (const purity of [first.value, second.value]) {
     if (!(purity >= 0.01 && purity <= 1.0051))
       return cannot(
@@ -66,7 +66,8 @@ function answered(question: WorthQuestion, { style, catalogue }: Context): Outco
   const grams = gramsOf(into, alkaliMoles(from, given, first.value)) / second.value;
   const unit = answerUnit(amount.unit);
   const target = to?.dimension === 'mass' ? to : unit;
-  const result = `${weight(grams, target, style, asks === 'pure' ? 'near' : 'down')} ${called(into, second.value, style)}`;
+  const print = (amount: number): string => weight(amount, target, style, asks === 'pure' ? 'near' : 'down');
+  const result = `${print(grams)} ${called(into, second.value, style)}`;
   const source = `${weight(given, unit, style)} ${called(from, first.value, style)}`;
   const lead =
     asks === 'other'
@@ -79,7 +80,15 @@ function answered(question: WorthQuestion, { style, catalogue }: Context): Outco
     lead,
     body: [],
     details: [],
-    assumptions: [...alkaliAssumption(question.from), ...(asks === 'other' ? [...first.taken, ...second.taken] : [])],
+    assumptions: [
+      ...alkaliAssumption(question.from),
+      ...(asks === 'other' && first.assumed
+        ? [purityLine(from, first.value, style, (other) => print((grams / first.value) * other))]
+        : []),
+      ...(asks === 'other' && second.assumed
+        ? [purityLine(into, second.value, style, (other) => print((grams * second.value) / other))]
+        : []),
+    ],
     warnings: [],
     caution: beforeMixing,
     actions: [],

@@ -41,7 +41,7 @@ describe('asks once, and says what would settle it', () => {
     ['3/4 cup in grams', 'unclear', 'of what?'],
     ['8 oz in ml', 'unclear', 'If you mean fluid ounces: 8 US fl oz is 236.6 mL.'],
     ['1 cup in oz', 'unclear', 'If you mean fluid ounces: 8 US fl oz.'],
-    ['1 cup of vegetable oil in grams', 'unclear', 'They make'],
+    ['1 cup of vegetable oil in grams', 'unclear', 'Any of them makes'],
     ['1 cup kukui in g', 'unclear', 'Most oils weigh 0.91 to 0.93 g per mL'],
     ['500 in ounces', 'unclear', 'which unit'],
     ['2-3 cups in ml', 'unclear', '2 US cup is 473.2 mL, 3 US cup is 709.8 mL'],
