@@ -4,10 +4,10 @@
  */
 import type { Catalogue, NamedHit } from './types.ts';
 
-/** What stands on the first line; `keys` are those of each map, whose items follow line by line in this order. */
-interface Head {
-  readonly others: Readonly<Record<string, unknown>>;
-  readonly keys: Readonly<Record<string, readonly string[]>>;
+/** What the first line lists: a field that is one value has one line; a map has one of its keys, then one an item. */
+interface Field {
+  readonly name: string;
+  readonly items: number | null;
 }
 
 /** How an item stands on its line: as JSON, but for names, of which there are thousands. */
@@ -34,41 +34,50 @@ const writings: Readonly<Record<string, Writing>> = {
 };
 
 export function packCatalogue(catalogue: Catalogue): string {
-  const others: Record<string, unknown> = {};
-  const keys: Record<string, readonly string[]> = {};
+  const fields: Field[] = [];
   const lines: string[] = [];
-  for (const [field, value] of Object.entries(catalogue)) {
-    if (!(value instanceof Map)) others[field] = value;
-    else {
-      keys[field] = [...value.keys()];
-      lines.push(...[...value.values()].map((writings[field] ?? asJson).write));
-    }
+  for (const [name, value] of Object.entries(catalogue)) {
+    const isMap = value instanceof Map;
+    fields.push({ name, items: isMap ? value.size : null });
+    if (isMap) lines.push([...value.keys()].join('\t'), ...[...value.values()].map((writings[name] ?? asJson).write));
+    else lines.push(JSON.stringify(value));
   }
-  const head: Head = { others, keys };
-  return [JSON.stringify(head), ...lines]
+  return [JSON.stringify(fields), ...lines]
     .join('\n')
-    .replace(/[^\n -~]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
+    .replace(/[^\t\n -~]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
 
+/** Fields are opened when they are first asked for, items when each is. */
 export function unpackCatalogue(text: string): Catalogue {
   const lines = text.split('\n');
-  const head = JSON.parse(lines[0] ?? '') as Head;
+  const catalogue = {};
   let line = 1;
-  const maps = Object.entries(head.keys).map(([field, keys]) => {
-    const items = new Items(new Map(keys.map((key) => [key, lines[line++] ?? ''])), (writings[field] ?? asJson).read);
-    return [field, items];
-  });
-  return { ...head.others, ...Object.fromEntries(maps) } as unknown as Catalogue;
+  for (const { name, items } of JSON.parse(lines[0] ?? '') as readonly Field[]) {
+    const from = line;
+    line += 1 + (items ?? 0);
+    const open = (): unknown =>
+      items === null ? JSON.parse(lines[from] ?? '') : new Items(lines, from, (writings[name] ?? asJson).read);
+    let opened: unknown;
+    Object.defineProperty(catalogue, name, {
+      enumerable: true,
+      get: () => {
+        opened ??= open();
+        return opened;
+      },
+    });
+  }
+  return catalogue as Catalogue;
 }
 
 class Items implements ReadonlyMap<string, unknown> {
   readonly #lines: ReadonlyMap<string, string>;
   readonly #opened = new Map<string, unknown>();
-
   readonly #read: (line: string) => unknown;
 
-  constructor(lines: ReadonlyMap<string, string>, read: (line: string) => unknown) {
-    this.#lines = lines;
+  /** Line `from` holds the keys, the lines behind it their items. */
+  constructor(lines: readonly string[], from: number, read: (line: string) => unknown) {
+    const keys = (lines[from] ?? '').split('\t');
+    this.#lines = new Map(keys.map((key, k) => [key, lines[from + 1 + k] ?? '']));
     this.#read = read;
   }
 
