@@ -15,6 +15,8 @@ export function completed({ data }: Interaction, bot: Bot, declarations: readonl
   const option = data?.options?.find(({ focused }) => focused);
   if (option?.name !== wordsOption) return [];
   const typed = String(option.value ?? '');
+  // A choice is the whole text, and has no room for a longer one.
+  if (typed.length >= limits.choice) return [];
   const id = data?.name ?? '';
   return (typed.trim() === '' ? examplesOf(id, declarations) : continued(typed, id, bot))
     .filter((text) => text.trim() !== '' && text.length <= limits.choice)

@@ -1,7 +1,7 @@
 /** What each interaction is answered with. Knows the core and the shape of messages, and nothing of how they travel. */
 import type { Bot, Declaration, Reply } from '../../src/index.ts';
 import { completed } from './complete.ts';
-import { asTyped, checkMenu, freeForm, needsWords } from './forms.ts';
+import { asTyped, checkMenu, cut, freeForm, needsWords } from './forms.ts';
 import { fingerprintOf, type Shown, show } from './message.ts';
 import { createStates, type State } from './state.ts';
 import { textOf } from './told.ts';
@@ -90,7 +90,7 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
     const [id = ''] = states.write({ turns: [], requests: [text], fingerprint: '' }, owner, [
       { press: 'f', number: 0 },
     ]);
-    return { now: form(id, declared ? declared.summary : 'Ask', formLabel(name)) };
+    return { now: form(id, name, declared?.summary ?? 'in your own words') };
   };
 
   const pressed = (interaction: Interaction, asker: Asker): Plan => {
@@ -102,7 +102,8 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
     const isOwner = owner === asker.person;
     if (!isOwner && press !== 'p' && !isHost(interaction)) return say(words.notYours);
     if (!state) return say(words.expired);
-    if (press === 'o') return { now: form(id, 'Ask on', 'What next?') };
+    if (press === 'o')
+      return { now: form(id, 'ask on', 'an answer, a change ("and at 8 %?") or a next step ("summary")') };
     const who = isOwner ? asker : apart(asker, message);
     const shared = ((message?.flags ?? 0) & flag.onlyForYou) === 0;
     // A page turns, and a question becomes its answer, in place; whatever else comes as a message of its own.
@@ -194,17 +195,16 @@ const isHost = ({ member }: Interaction): boolean =>
 const say = (text: string): Plan => ({ now: { type: answerType.message, data: notice(text).message } });
 const privately = (work: () => Promise<Shown>): Plan => ({ work, type: answerType.message, shared: false });
 
-const formLabel = (name: string): string =>
-  name === freeForm ? 'What would you like to know?' : `What shall I ${name}?`;
-
-const form = (id: string, title: string, label: string): Callback => {
+/** A form with one field of several lines. */
+const form = (id: string, name: string, about: string): Callback => {
   const data: Modal = {
     custom_id: id,
-    title: title.slice(0, limits.modalTitle).toWellFormed(),
+    title: name.charAt(0).toUpperCase() + name.slice(1, limits.modalTitle),
     components: [
       {
         type: 18,
-        label: label.slice(0, limits.modalLabel).toWellFormed(),
+        label: 'Your words',
+        description: cut(about),
         component: { type: 4, custom_id: 'text', style: 2, required: true, max_length: limits.textInput },
       },
     ],

@@ -38,7 +38,8 @@ export const checkMenu = 'Check this recipe';
 /** Name of the option that holds the words; no declared option is called that. */
 export const wordsOption = 'text';
 
-const cut = (text: string): string =>
+/** To the length of a description. */
+export const cut = (text: string): string =>
   text.length <= limits.description ? text : `${text.slice(0, limits.description - 1).toWellFormed()}…`;
 
 const takesWords = ({ examples, id }: Declaration): string =>

@@ -79,7 +79,8 @@ export function createEndpoint(options: HttpOptions): Endpoint {
     if (!sent) end(response, 500);
   };
 
-  const server = createServer({ maxHeaderSize: 16_384, requestTimeout: 10_000 }, (request, response) => {
+  // Balancers keep idle connections for a minute; who closes first must be they.
+  const server = createServer({ requestTimeout: 10_000, keepAliveTimeout: 75_000 }, (request, response) => {
     const work = answer(request, response).catch((error: unknown) => {
       // The other side went away while it was sending.
       log({ level: 'warn', event: 'request-broken', error });

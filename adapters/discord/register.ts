@@ -116,6 +116,11 @@ export async function start({ dryRun, server }: Config): Promise<void> {
     process.exitCode = 78;
     return;
   }
+  if (server !== undefined && !/^\d{15,20}$/.test(server)) {
+    process.stderr.write('lyeward: --server wants the number of a server\n');
+    process.exitCode = 64;
+    return;
+  }
   const { token, applicationId, api } = settings.value;
   const rest = new REST({ api, version: '10', retries: 1, timeout: 10_000 }).setToken(token);
   const print = (line: string): void => void process.stdout.write(`${line}\n`);

@@ -36,7 +36,6 @@ export const limits = {
   description: 100,
   stringOption: 6000,
   modalTitle: 45,
-  modalLabel: 45,
   textInput: 4000,
   altText: 1024,
   attachments: 10,
@@ -143,6 +142,7 @@ export interface Modal {
     {
       readonly type: 18;
       readonly label: string;
+      readonly description: string;
       readonly component: {
         readonly type: 4;
         readonly custom_id: string;

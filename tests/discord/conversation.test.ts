@@ -339,7 +339,8 @@ describe('completion', () => {
   });
 
   test('offers nothing that Discord would refuse', async () => {
-    expect(await complete('check', `${'a'.repeat(98)} coc`)).toEqual([]);
+    expect(await complete('check', `${'a'.repeat(90)} coco`)).toEqual([]);
+    expect(await complete('check', 'a '.repeat(3000))).toEqual([]);
     expect(await complete('check', 'o')).not.toHaveLength(0);
     expect(await complete('nothing', '((((')).toEqual([]);
   });

@@ -94,7 +94,7 @@ describe('work that takes long', () => {
         answer = resolve;
       }),
     );
-    house = await openHouse({ bot, patience: 20, pace: 0.1 });
+    house = await openHouse({ bot, patience: 20, pace: 0.5 });
     house.discord.fault({ on: original, times: 1, does: 'reset' });
     house.discord.fault({ on: original, times: 2, does: { status: 502 } });
     const interaction = safety();
@@ -154,7 +154,7 @@ describe('the token', () => {
       times: 2,
       does: { status: 401, body: { code: 0, message: '401: Unauthorized' } },
     });
-    house = await openHouse({ discord, pace: 0.01 });
+    house = await openHouse({ discord, pace: 0.2 });
     expect(text(await discord.interact(safety()))).toMatch(/rinse/i);
     await house.stop();
     await discord.close();
@@ -209,9 +209,9 @@ describe('the gateway', () => {
   test('is away at the start (503): tried again with longer and longer pauses', async () => {
     const discord = await createStandIn({ token, applicationId });
     discord.fault({ on: /GET \/gateway\/bot/, times: 6, does: { status: 503 } });
-    house = await openHouse({ discord, pace: 0.02 });
+    house = await openHouse({ discord, pace: 0.2 });
     const pauses = house.notes.filter(({ event }) => event === 'gateway-lost').map(({ again }) => again);
-    expect(pauses).toEqual([20, 40, 80]);
+    expect(pauses).toEqual([200, 400, 800]);
     expect(text(await discord.interact(safety()))).toMatch(/rinse/i);
     await house.stop();
     await discord.close();

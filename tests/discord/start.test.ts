@@ -86,7 +86,7 @@ describe('discord', () => {
   test('register shows what would change, then changes it', slow, async () => {
     discord = await createStandIn({ token, applicationId });
     const env = { DISCORD_TOKEN: token, DISCORD_APPLICATION_ID: applicationId, DISCORD_API_URL: discord.api };
-    const dry = run(['discord', 'register', '--dry-run', '--server', '400'], env);
+    const dry = run(['discord', 'register', '--dry-run', '--server', '400000000000000001'], env);
     expect(await dry.ended).toBe(0);
     expect(dry.out()).toMatch(/\+ check \(new\)[\s\S]*dry run/);
     const wet = run(['discord', 'register'], env);
