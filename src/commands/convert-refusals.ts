@@ -1,6 +1,7 @@
 /** What `convert` asks back or refuses, each with what would settle it. */
 import type { Catalogue } from '../catalogue/types.ts';
 import type { Measure, Thing } from '../reading/question-facts.ts';
+import { vagueMeasure } from '../reading/question-source.ts';
 import { number, type Style } from '../units/print.ts';
 import { convert, type Dimension, type Unit, unit } from '../units/units.ts';
 import { untilClear } from './cautions.ts';
@@ -103,7 +104,14 @@ export function cannotConvert(problem: Problem, { style }: Context, text = ''): 
         ),
         hint: 'Ask for a unit of the same kind; a volume becomes a weight where you name what it is of.',
       });
-    case 'no-unit':
+    case 'no-unit': {
+      const vague = vagueMeasure.exec(text.toLowerCase())?.[0];
+      if (vague)
+        return refusal({
+          code: 'unclear',
+          message: `How much is "${vague}"? That is no fixed measure.`,
+          hint: 'Weigh it, or tell me the grams or millilitres that your pack or spoon says.',
+        });
       return refusal({
         code: 'unclear',
         message: `${problem.measure.text} of which unit?`,
@@ -111,6 +119,7 @@ export function cannotConvert(problem: Problem, { style }: Context, text = ''): 
         candidates: problem.to?.dimension === 'volume' ? ['ml', 'cups'] : ['grams', 'ounces'],
         complete: withUnit(text, problem.measure),
       });
+    }
     case 'no-target':
       return refusal({
         code: 'unclear',

@@ -1,0 +1,115 @@
+/** Which figure a question turns into which unit. */
+import { absoluteZero, type Unit, unit } from '../units/units.ts';
+import type { Facts, Measure, UnitMark } from './question-facts.ts';
+
+const sized: ReadonlySet<string> = new Set(['mass', 'volume', 'temperature', 'length', 'time', 'bare']);
+const verb = /\b(convert|conversion|change|turn|translate|equivalent|equals?|same as|make in|as in)\b/;
+const alike = /\b(same|equal|equals|equivalent)\b/;
+const heavy = /\b(weighs?|weight|heavy|mass)\b/;
+const roomy = /\b(volume|space|room|how big|fill)\b/;
+
+/** Measures of the kitchen that hold now this, now that. */
+export const vagueMeasure =
+  /\b(sticks?|pinch(es)?|drops?|dash(es)?|scoops?|handfuls?|knobs?|spoonfuls?|mugs?|glass(es)?|jars?|bottles?|blocks?|tubs?|ladles?)\b/;
+
+export interface Source {
+  readonly measures: readonly Measure[];
+  /** Units that are asked for, not those of the figures. */
+  readonly marks: readonly UnitMark[];
+}
+
+export const asksToConvert = (words: string): boolean => verb.test(words);
+
+const one = ({ unit: own, text, from, to }: Omit<UnitMark, 'lead'>, value = 1): Measure => ({
+  dim: own.dimension,
+  value,
+  unit: own,
+  upTo: null,
+  second: null,
+  other: null,
+  text,
+  from,
+  to,
+});
+
+/** The figures to convert; "how many mL in a cup" names a unit instead, which then counts as one of it. */
+export function sourceOf({ units: marks, words, measures: all }: Facts): Source | null {
+  if (/\babsolute zero\b/.test(words) && all.every(({ dim, value }) => dim === 'bare' && value === 0))
+    return { measures: [one({ unit: unit('°C'), text: 'absolute zero', from: 0, to: 0 }, absoluteZero)], marks };
+  const measures = all.filter(({ dim, unit: own }) => sized.has(dim) && (dim !== 'bare' || own || all.length === 1));
+  const [first, second] = measures;
+  const vague = vagueMeasure.exec(words)?.[0];
+  if (!first && all.length === 0 && marks.length === 1 && vague)
+    return { measures: [{ ...one({ unit: unit('g'), text: vague, from: 0, to: 0 }), dim: 'bare', unit: null }], marks };
+  if (!first) return all.length > 0 ? null : oneOf(marks, words);
+  const [leading, target] = marks;
+  // "oz to g: 7.5", "grams to ounces 500"
+  if (first.unit === null && !second && leading?.lead === 'none' && target?.lead === 'to')
+    return { measures: [{ ...first, dim: leading.unit.dimension, unit: leading.unit }], marks: [target] };
+  // "is 16 oz the same as 454 g?"
+  if (
+    first.unit &&
+    second?.unit &&
+    measures.length === 2 &&
+    marks.length === 0 &&
+    first.dim === second.dim &&
+    alike.test(words)
+  )
+    return { measures: [first], marks: [{ ...second, unit: second.unit, lead: 'to' }] };
+  return { measures, marks };
+}
+
+/** "grams in a pound", "oz per lb", "kilo of coconut oil in litres", "tablespoon of honey weight": one of which unit. */
+function oneOf(marks: readonly UnitMark[], words: string): Source | null {
+  const [first, second] = marks;
+  if (!first) return null;
+  if (!second) return heavy.test(words) || roomy.test(words) ? { measures: [one(first)], marks: [] } : null;
+  const small = /^(g|oz|mL|tsp|tbsp|cm|mm|in|floz)/.test(first.unit.id) && first.unit.factor < second.unit.factor;
+  const secondIsOne = first.lead === 'many' || first.lead === 'to' || (second.lead !== 'many' && small);
+  const from = marks.find(({ lead }) => lead === 'one') ?? (secondIsOne ? second : first);
+  return { measures: [one(from)], marks: marks.filter((mark) => mark !== from) };
+}
+
+/** Units asked for, surest first. */
+export function wantedOf({ measures, marks }: Source): readonly UnitMark[] {
+  const behind = ({ from }: UnitMark): boolean => measures.every((measure) => measure.from < from);
+  const led = (lead: UnitMark['lead']): readonly UnitMark[] => marks.filter((mark) => mark.lead === lead);
+  const [many, to, loose] = [led('many'), led('to'), led('none')];
+  if (many.length > 0) return many;
+  const [next, ...more] = to.filter(behind);
+  // "in lb and oz"
+  if (next) return [next, ...more, ...loose.filter(({ from }) => from > next.from)];
+  if (to.length > 0) return to;
+  const last = loose.filter(behind);
+  return last.length > 0 ? last : loose;
+}
+
+const counterparts: Readonly<Record<string, string>> = {
+  g: 'oz',
+  kg: 'lb',
+  oz: 'g',
+  lb: 'g',
+  stone: 'kg',
+  cm: 'in',
+  mm: 'in',
+  m: 'ft',
+  in: 'cm',
+  ft: 'cm',
+  mL: 'floz',
+  L: 'floz',
+  '°C': '°F',
+  '°F': '°C',
+};
+
+/** The unit that is meant where none is named: "what does a cup of oil weigh", "convert 180 F", "what is 120 F". */
+export function impliedUnit({ words, tokens }: Facts, measure: Measure | undefined, forced: boolean): Unit | null {
+  const own = measure?.unit;
+  if (!own) return null;
+  if (own.dimension === 'volume' && heavy.test(words)) return unit('g');
+  if (own.dimension === 'mass' && roomy.test(words)) return unit('mL');
+  const alone = own.dimension === 'temperature' && /^\W*(whats|what (is|s))\b/.test(words) && tokens.length <= 6;
+  if (!forced && !alone && !verb.test(words)) return null;
+  if (own.dimension === 'volume' && own.system) return unit('mL');
+  const other = counterparts[own.id];
+  return other ? unit(other) : null;
+}
