@@ -101,7 +101,7 @@ export function createBot(options: BotOptions): Bot {
   const following = (asked: Asked, id: string, track: Track): Answer | Fault | null => {
     const at = now();
     const session = sessions.of(asked, at);
-    const found = follow(asked.text, session, context);
+    const found = follow(asked.text, session, context, at);
     if (!found) return null;
     if (found.kind === 'ask') {
       track(found.pending.command);

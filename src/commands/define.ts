@@ -66,6 +66,8 @@ export interface Command<R extends Risk = Risk, O extends OptionTable = OptionTa
   readonly options: O;
   /** Each runs as a test; the first is shown in `help`. */
   readonly examples: NonEmpty<{ readonly say: string; readonly about: string }>;
+  /** The question that a text makes of the one before, so many minutes ago, where it goes on with it. */
+  readonly continues?: (text: string, before: string, minutes: number, context: Context) => string | null;
   /** The command that is meant instead, seen from the text ("check" of fats without any alkali is `lye`). */
   readonly instead?: (text: string, context: Context) => string | null;
   /** True where the command's word is an ingredient of the post ("lye 102 g, olive 450 g"), and no request. */

@@ -12,6 +12,7 @@ import { readingOf } from '../../commands/recipe-reading.ts';
 import { type Change, type Correction, readCorrection } from '../../reading/amend.ts';
 import { amended } from '../../reading/apply.ts';
 import { type RecipeReading, readRecipe } from '../../reading/index.ts';
+import { mended } from '../../reading/mend.ts';
 import type { Doubt } from '../../reading/reading.ts';
 import { retext } from '../../reading/retext.ts';
 import { readScaleWish } from '../../reading/scale-target.ts';
@@ -52,11 +53,17 @@ const isPost = ({ command, corrects, doubts }: Pending): boolean =>
 /** Longer texts stand alone. */
 const longest = 400;
 
-export function follow(text: string, session: Session, context: Context): Follow | null {
+export function follow(text: string, session: Session, context: Context, at: number): Follow | null {
   if (text.length > longest) return null;
+  return followed(text.replace(/[’‘]/g, "'"), session, context, at);
+}
+
+function followed(text: string, session: Session, context: Context, at: number): Follow | null {
   const { pending } = session;
   const answered = pending ? toPending(text, pending, session, context) : null;
   if (answered) return answered;
+  const onward = goesOn(text, session, context, at);
+  if (onward) return onward;
   // While a post waits for an answer, nothing that is said of a recipe is said of an older one.
   if (pending && isPost(pending)) return toFigure(text, session, context);
   const { recipe, before } = session;
@@ -71,6 +78,14 @@ export function follow(text: string, session: Session, context: Context): Follow
     if (found) return found;
   }
   return null;
+}
+
+/** "81 at 20 min" after a pot that cools: the last question with one reading more. */
+function goesOn(text: string, { figure, newest }: Session, context: Context, at: number): Follow | null {
+  if (newest !== 'figure') return null;
+  const command = figure && context.commands.find(({ id }) => id === figure.command);
+  const again = command?.continues?.(text, figure?.text ?? '', (at - (figure?.at ?? at)) / 60_000, context) ?? null;
+  return again && figure ? { kind: 'again', text: again, told: askedAgainLine(figure.at, again) } : null;
 }
 
 /** A recipe judged or reckoned once more, as it stands. */
@@ -129,8 +144,8 @@ function toPending(text: string, pending: Pending, session: Session, context: Co
     const settled = both(pending.settled, whole);
     return { kind: 'turn', turn: { ...turn, read: settledRead(settled), settled } };
   }
-  const mended = mend(text, pending, context);
-  if (mended) return { kind: 'turn', turn: { ...turn, ...mended } };
+  const put = pending.doubts.length > 0 ? mended(reader, pending.text, pending.settled, text) : null;
+  if (put) return { kind: 'turn', turn: { ...turn, read: settledRead(put), settled: put } };
   const parts = partsOf(text);
   if (parts.length < 2 || parts.length > 4 || pending.doubts.length === 0) return null;
   let settled = pending.settled;
@@ -150,21 +165,6 @@ function toPending(text: string, pending: Pending, session: Session, context: Co
     kind: 'turn',
     turn: { ...turn, options: without(options, correction.changes), read: () => better, settled },
   };
-}
-
-/** Doubts that the figures of the whole post raise, so that a corrected figure answers them. */
-const ofTheWhole = new Set<Doubt['id']>(['implausible', 'total-disagrees', 'corrected', 'shares-disagree']);
-
-/** A post whose figures do not go together, with the figure that was wrong. */
-function mend(text: string, pending: Pending, context: Context): Pick<Turn, 'read' | 'options' | 'settled'> | null {
-  const { doubts, options } = pending;
-  if (doubts.length === 0 || !doubts.every(({ id }) => ofTheWhole.has(id)) || pending.command === 'scale') return null;
-  const reader = context.reader();
-  const reading = readRecipe(reader, pending.text, pending.settled);
-  const correction = readCorrection(reader, text, reading);
-  if (correction?.kind !== 'changes') return null;
-  const better = amended(reading, correction.changes, correction.given, reader.lexicon);
-  return { read: () => better, options: without(options, correction.changes), settled: pending.settled };
 }
 
 function settleOne(text: string, doubts: readonly Doubt[], context: Context): Settled | null {

@@ -59,7 +59,8 @@ const isTalk = (text: string): boolean =>
   text.length <= longest && !text.trim().includes('\n') && (text.match(/\d+(?:[.,]\d+)?/g)?.length ?? 0) <= 2;
 
 /** The command that a text of a few words asks for; null where it is none of these. */
-export function nextStep(text: string): string | null {
+export function nextStep(written: string): string | null {
+  const text = written.slice(0, longest + 1).replace(/[’‘]/g, "'");
   const [first = ''] = text.trim().split('\n');
   const talks = isTalk(text);
   for (const [command, pattern] of steps) {
