@@ -38,7 +38,7 @@ export function leadOf({ said, cooling, targetC, scent, style }: Cooled): string
       said.dayMinute === null
         ? `minute ${number(minutes.nominal, 0, style)} of your clock`
         : `about ${timeOfDay(said.dayMinute + minutes.nominal, said.halfDays)}`;
-    return `${where} in about ${minutesOf(minutesLeft.nominal, spread)} after the last reading (${timeRange(minutesLeft.low, minutesLeft.high)}), at ${clock}.`;
+    return `${where} in about ${minutesOf(minutesLeft.nominal, spread, minutesLeft.high)} after the last reading (${timeRange(minutesLeft.low, minutesLeft.high)}), at ${clock}.`;
   }
   const not = scent && said.asksWhether ? 'Not yet: ' : '';
   if (not)

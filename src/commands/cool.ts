@@ -6,6 +6,7 @@ import type { PotInput } from '../engine/heat/pot.ts';
 import { Claims } from '../reading/heat-claims.ts';
 import { coolOf as readCool } from '../reading/heat-cool.ts';
 import { heatLine } from '../reading/heat-line.ts';
+import { withReading } from '../reading/heat-more.ts';
 import { potOf } from '../reading/heat-pot.ts';
 import { scentOf } from '../reading/heat-scent.ts';
 import { temperature } from '../units/print.ts';
@@ -45,6 +46,10 @@ export const cool = defineCommand({
       about: 'from the pot in plain words',
     },
   ],
+  continues: (text, before, minutes, { reader }) => {
+    const question = withReading(reader(), before, text, minutes);
+    return question && `cool ${question}`;
+  },
   run: ({ text, options }, context) => {
     const reading = context.read(text);
     const line = heatLine(context.reader(), text);

@@ -64,8 +64,8 @@ export function timeRange(low: number, high: number): string {
   return from === to ? `${to} minute${to === 1 ? '' : 's'}` : `${from} to ${to} minutes`;
 }
 
-/** "42 minutes". */
-export const minutesOf = (minutes: number, spread = 0): string => {
+/** "42 minutes"; beside a longer end in its way to say it. */
+export const minutesOf = (minutes: number, spread = 0, end = minutes): string => {
   const value = inSteps(minutes, stepOf(minutes, spread));
-  return value >= 120 ? hours(value) : `${value} minute${value === 1 ? '' : 's'}`;
+  return Math.max(value, end) >= 120 ? hours(value) : `${value} minute${value === 1 ? '' : 's'}`;
 };

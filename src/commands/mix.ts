@@ -146,7 +146,7 @@ export const mix = defineCommand({
           { label: 'first aid', request: 'safety' },
         ],
         result: {
-          temperatureC: mixed.value.temperatureC.nominal,
+          temperatureC: wantedOf(said) ?? mixed.value.temperatureC.nominal,
           temperatureRangeC: { low: mixed.value.temperatureC.low, high: mixed.value.temperatureC.high },
           allMelted: unmelted(asked).length === 0,
           allMeltedFromC: mixed.value.allMeltedFromC,
@@ -184,6 +184,10 @@ function fatsOf(
   if (total !== null && any) return [{ fat: any, grams: total }];
   return last.recipe?.recipe.fats ?? [];
 }
+
+/** What the mix shall be, where a part is still to be brought to its temperature. */
+const wantedOf = ({ wantedC, fatsC, solutionC }: MixReading): number | null =>
+  fatsC === null || solutionC === null ? wantedC : null;
 
 const unmelted = ({ melting }: Asked): readonly Melting[] =>
   melting.filter(({ state }) => state === 'solid' || state === 'partly');

@@ -52,7 +52,9 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   const [fats, alkali] = [recipe.fats.length > 0, recipe.alkali.length > 0];
   if (fats && alkali && judge.test(text)) return null;
   const weighed = (text.match(/ G\d+(?= )/g)?.length ?? 0) > 1;
-  const warm = weighed ? / (?:T\d+|(?:at|is|are|lye|oils?|fats?|A\d+|L\d+) N\d+)(?= )/g : / T\d+(?= )/g;
+  const warm = weighed
+    ? / (?:T\d+|(?:at|is|are|lye|oils?|fats?|A\d+|L\d+) N\d+)(?= )/g
+    : / (?:T\d+|(?:to|until|till|below|under|reach|hit|target) N\d+)(?= )/g;
   const temperatures = text.match(warm)?.length ?? 0;
   const scent = / S\d+ /.test(text);
   const readings =

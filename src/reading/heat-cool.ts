@@ -24,6 +24,7 @@ const target = [
   ` (?:cool\\w*|down|drop\\w*|fall\\w*|get\\w*|go\\w*|come\\w*|sink\\w*|reach\\w*|hit\\w*|until|till|til|before|long|time|under|below|beneath|to) (?:down |under |below |beneath |to |at |is |its |it |for |be |has |reaches |hits |gets |cools |drops |falls |comes |goes |i |can |the |pot |soap |lye |batch |mix |batter |oils |mass )*${be}${t} `,
   ` when (?:[a-z]+ ){0,8}?${t} `,
   ` when [^.?!\\n]*? (?:be|become|hit|hits|reach|reaches) (?:at |down |to )*${t} `,
+  ` when (?:is|are|will|does|can) [^.?!,;\\n]*? (?:at|to|below|under) ${t} `,
   ` (?:want|need|like) (?:it |them |the |to |be |at |pot |soap |lye |mix |batter |oils |a |temperature |of )*${t} `,
 ];
 

@@ -57,6 +57,15 @@ function stepOf(figures: readonly Figure[]): number {
   return fine.every(({ text }) => /[.,]5(?!\d)/.test(text)) ? 0.5 : 0.1;
 }
 
+/** The last temperature before the first that has a moment: where it all began, if it is no goal. */
+function leadIn(text: string): string | null {
+  const free = [...text.matchAll(/ ([TN]\d+)(?= )/g)].filter(({ index }) => !goal.test(text.slice(0, index + 1)));
+  return free.at(-1)?.[1] ?? null;
+}
+
+const goal =
+  / (?:to|until|till|til|target|goal|below|under|reach|reaches|hit|hits|when|be) (?:at |to |is |it |its |: )*$/;
+
 /** Minutes of the day go on after midnight. */
 const onward = (minute: number, before: number): number => (minute < before ? minute + 1440 : minute);
 
@@ -104,26 +113,26 @@ export function readingsOf(claims: Claims): Readings {
   const [first, second] = orders.map((order) => pairsIn(claims.text, order)) as [readonly Pair[], readonly Pair[]];
   const backwards = (pairs: readonly Pair[]): boolean => pairs.some(({ rel }) => rel === 'ago');
   // "Half an hour ago 90, 75 now": which way round the sentence runs is told by "ago".
-  const pairs =
+  const chosen =
     (backwards(first) || second.length <= first.length) && !(backwards(second) && !backwards(first)) ? first : second;
+  const ago = backwards(chosen);
+  // "Now" is a moment where the others lie before it; else it says nothing of when that was.
+  const pairs = chosen.filter(({ m }) => ago || m !== 'now');
   const [head] = pairs;
   if (!head) return none;
-  const lead = new RegExp(`(?<= )${temperature}(?= )`).exec(claims.text.slice(0, head.from))?.groups?.['t'];
+  const lead = leadIn(claims.text.slice(0, head.from + 1));
   let minute = 0;
   const minutes: number[] = [];
   const figures: (Figure | null)[] = [];
-  const ago = backwards(pairs);
   for (const { t, m, rel } of pairs) {
     const said = /^[A-Z]\d/.test(m) ? claims.claim(m) : null;
     if (said?.letter === 'C') minute = onward(said.value, minute);
     else if (said)
       minute = rel === 'ago' ? -said.value : /^(?:later|more|after|on)/.test(rel) ? minute + said.value : said.value;
-    else if (m === 'now' && !ago) continue;
     else minute = 0;
     minutes.push(minute);
     figures.push(claims.claim(t));
   }
-  if (minutes.length === 0) return none;
   // "it was 92, after 10 minutes 86"
   if (lead && minutes.every((one) => one > 0) && !head.m.startsWith('C')) {
     figures.unshift(claims.claim(lead));
