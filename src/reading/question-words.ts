@@ -3,7 +3,7 @@ import type { Lexicon } from './lexicon.ts';
 import { isNumberWord } from './numbers.ts';
 import type { Prim } from './scan.ts';
 import { allowance, distance } from './spelling.ts';
-import { everyday, fillers, joints, pointers } from './words.ts';
+import { plainWords } from './words.ts';
 
 /** Short words whose slips no distance would tell from other short words. */
 const shortSlips: Readonly<Record<string, string>> = {
@@ -102,13 +102,7 @@ const before: ReadonlySet<string> = new Set(['in', 'to', 'into', 'as', 'many', '
 const after: ReadonlySet<string> = new Set(['in', 'to', 'into', 'as', '=', '?', '.', ',', 'by', 'x', '→']);
 
 const isPlain = (word: string, lexicon: Lexicon): boolean =>
-  everyday.has(word) ||
-  fillers.has(word) ||
-  joints.has(word) ||
-  pointers.has(word) ||
-  isNumberWord(word) ||
-  lexicon.names.has(word) ||
-  lexicon.vocabulary().known.has(word);
+  plainWords.has(word) || isNumberWord(word) || lexicon.names.has(word) || lexicon.vocabulary().known.has(word);
 
 function nearest(word: string, known: readonly string[]): string | null {
   let most = allowance(word.length);

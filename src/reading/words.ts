@@ -956,31 +956,19 @@ export const asideRoles: Partial<Readonly<Record<RoleName, string>>> = {
   'scale-to': 'a size to scale to',
 };
 
-const split = (text: string): Set<string> => new Set(text.trim().split(/\s+/));
+type Plain = 'joint' | 'filler' | 'everyday';
 
-/** Words that join an amount to its name or only decorate a name: `450 g of good organic olive oil`. */
-export const fillers = split(`
-of the my your our a an some good best cheap cheapest organic natural plain pure unrefined refined raw fresh local homemade home made
-filtered distilled purified deionised deionized tap rain spring cold warm hot room temp melted solid liquid soft hard food grade cosmetic
-about around approx approximately roughly circa ca exactly just only maybe almost nearly ish bio de du des la le les el di del da von vom aus
-weighed measured total bit more extra little nice quality premium regular normal ordinary standard usual chopped grated rendered strained
-clear white yellow golden dark light virgin cold pressed expeller unscented deodorised deodorized bleached rbd supermarket store shop bought brand branded
-kitchen pantry old new big small large bulk bottle bag tin jar tub pack packet generic own label leftover infused that this those these it them
-worth chilled iced boiled cooled frozen crushed food-grade powdered powder granules granulated flakes flake beads pearls pellets crystals prills microbeads micro
-`);
+/** What a word is to the reader when it names nothing: one look-up for each word of a post; a later list wins. */
+export const plainWords = new Map<string, Plain>();
 
-/** Words that part one ingredient from the next. */
-export const joints = split(
-  `and for with in into to plus then also onto over und mit et avec y con e & + including include includes using use used or oder ou o`,
-);
-
-/** Words that point from a name to its figure: `olive is 450 g`, `lye = 102 g`. */
-export const pointers = split(
-  `is was at are were be equals equal = : weighs @ about approx approximately around only just exactly`,
-);
+function list(as: Plain, text: string): void {
+  for (const word of text.trim().split(/\s+/)) plainWords.set(word, as);
+}
 
 /** Everyday words: never taken for an ingredient, never "corrected" into one. */
-export const everyday = split(`
+list(
+  'everyday',
+  `
 aside aforementioned thoughts feed feeds fed jewelry jewellery a about above absolutely accidentally across actually add added adding adds advance advice afraid after again against ago agree ah all almost alone along already alright also although always am amazing among amount amounts an and another answer any anybody anymore anyone anything anyway apart apparently appreciate appreciated approx are area aren arm arms around as ask asked asking asks ate attempt attempted aunt auntie autumn available avoid aware away awesome
 baby back bad bag bake baked baking bar bars basic basically batch batches batter bath be bear beautiful became because become bed been before began begin beginner behind being believe below beside best bet better between big bigger biggest bit black blend blended blender blending blends blue boil boiled boiling book both bother bottle bottom bought bowl box boxes brain break bright bring brings brought brown bubble bubbles bubbly bucket build building bunch burn burned burning burns burnt bus busy but buy buying by bye
 calc calculate calculated calculating calculation calculator call called calls came can cannot cant card care careful carefully case catch caught cause certain chance change changed changes changing charge chart cheap check checked checking checks cheers chill chilled chemistry child choose christmas church class classes clean cleaned cleaning clear clearly click clients close closed cloth cloudy club coffee cold collapse color colored colors colour coloured colours come comes coming comment common community company compared complete completely concern concerned confused consider contain contains cook cooked cooker cooking cooks cool cooled cooling copied copy corner correct correctly cos cost could couldn count counter couple course cousin cover covered cracked crazy cream creamy create crumbly cup cure cured curing current currently curious customer customers cut cuts cutting
@@ -1011,11 +999,28 @@ im ive id ill theyre theyve youve weve shed hed wed hell well weve whos hows the
 ish bit splash pinch dash knob dollop handful sprinkle drizzle swig blob glug
 hp cp hot process cold rtcp hphp dwcp mp lbs fo's eo's
 swirly marbled layered embed embeds topped garnish decorate zapping stickblended handmixed handstirred
-`);
+`,
+);
 
-/** What a word is to the reader when it names nothing: one look-up for each word of a post. */
-export const plainWords: ReadonlyMap<string, 'joint' | 'filler' | 'everyday'> = new Map([
-  ...[...everyday].map((word) => [word, 'everyday'] as const),
-  ...[...fillers, ...pointers].map((word) => [word, 'filler'] as const),
-  ...[...joints].map((word) => [word, 'joint'] as const),
-]);
+/** Words that join an amount to its name or only decorate a name: `450 g of good organic olive oil`. */
+list(
+  'filler',
+  `
+of the my your our a an some good best cheap cheapest organic natural plain pure unrefined refined raw fresh local homemade home made
+filtered distilled purified deionised deionized tap rain spring cold warm hot room temp melted solid liquid soft hard food grade cosmetic
+about around approx approximately roughly circa ca exactly just only maybe almost nearly ish bio de du des la le les el di del da von vom aus
+weighed measured total bit more extra little nice quality premium regular normal ordinary standard usual chopped grated rendered strained
+clear white yellow golden dark light virgin cold pressed expeller unscented deodorised deodorized bleached rbd supermarket store shop bought brand branded
+kitchen pantry old new big small large bulk bottle bag tin jar tub pack packet generic own label leftover infused that this those these it them
+worth chilled iced boiled cooled frozen crushed food-grade powdered powder granules granulated flakes flake beads pearls pellets crystals prills microbeads micro
+`,
+);
+
+/** Words that point from a name to its figure: `olive is 450 g`, `lye = 102 g`. */
+list('filler', `is was at are were be equals equal = : weighs @ about approx approximately around only just exactly`);
+
+/** Words that part one ingredient from the next. */
+list(
+  'joint',
+  `and for with in into to plus then also onto over und mit et avec y con e & + including include includes using use used or oder ou o`,
+);
