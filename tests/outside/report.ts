@@ -4,6 +4,7 @@
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { heat } from '../engine/heat/validation.ts';
 import { aocs } from './checks/aocs.ts';
 import { batter } from './checks/batter.ts';
 import { measuredFats } from './checks/measured-fats.ts';
@@ -23,6 +24,7 @@ export const groups = async (): Promise<readonly Group[]> => [
   uncertainty(),
   batter(),
   units(),
+  ...heat(),
 ];
 
 export const reportPath = fileURLToPath(new URL('validation-report.generated.md', import.meta.url));
