@@ -64,8 +64,6 @@ function followed(text: string, session: Session, context: Context, at: number):
   if (answered) return answered;
   const onward = goesOn(text, session, context, at);
   if (onward) return onward;
-  const onward = goesOn(text, session, context, at);
-  if (onward) return onward;
   // While a post waits for an answer, nothing that is said of a recipe is said of an older one.
   if (pending && isPost(pending)) return toFigure(text, session, context);
   const { recipe, before } = session;
@@ -80,14 +78,6 @@ function followed(text: string, session: Session, context: Context, at: number):
     if (found) return found;
   }
   return null;
-}
-
-/** "81 at 20 min" after a pot that cools: the last question with one reading more. */
-function goesOn(text: string, { figure, newest }: Session, context: Context, at: number): Follow | null {
-  if (newest !== 'figure') return null;
-  const command = figure && context.commands.find(({ id }) => id === figure.command);
-  const again = command?.continues?.(text, figure?.text ?? '', (at - (figure?.at ?? at)) / 60_000, context) ?? null;
-  return again && figure ? { kind: 'again', text: again, told: askedAgainLine(figure.at, again) } : null;
 }
 
 /** "81 at 20 min" after a pot that cools: the last question with one reading more. */
