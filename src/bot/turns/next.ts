@@ -58,11 +58,16 @@ const longest = 160;
 const isTalk = (text: string): boolean =>
   text.length <= longest && !text.trim().includes('\n') && (text.match(/\d+(?:[.,]\d+)?/g)?.length ?? 0) <= 2;
 
+/** A size may also stand behind its recipe: "… 230 g water - scale it to 1 kg of oils please". */
+const scaledAtLast =
+  /(?:^|[\n;,.!–—-]\s*)(?:(?:please|can you|could you|now|and|then)\s+)*(?:(?:re)?scale|resize)\s+(?:it|this|that|to|up|down|by|for|the recipe)\b[^\n;]*$|\n\s*(?:double|halve|triple)\s+(?:it|this|that)\W*$/i;
+
 /** The command that a text of a few words asks for; null where it is none of these. */
 export function nextStep(written: string): string | null {
   const text = written.slice(0, longest + 1).replace(/[’‘]/g, "'");
   const [first = ''] = text.trim().split('\n');
   const talks = isTalk(text);
+  if (scaledAtLast.test(written.slice(-longest).trimEnd())) return 'scale';
   for (const [command, pattern] of steps) {
     // a size may stand before its recipe
     const said = command === 'scale' ? first.slice(0, longest) : talks ? text : '';
@@ -74,8 +79,8 @@ export function nextStep(written: string): string | null {
 
 /** A size without a word for scaling, where a recipe went before: "12 bars of 100 g", "my 10 x 3 x 3 inch mould". */
 export function isSize(text: string, kind: string): boolean {
-  if (text.length > longest || /\b(how|what(?! about| if)|why|when|convert|lye|superfat|water)\b/i.test(text))
-    return false;
+  if (text.length > longest || /\b(how|what(?! about| if)|why|when|convert|lye|superfat)\b/i.test(text)) return false;
+  if (/\bwater\b/i.test(text) && kind !== 'mould') return false;
   const starts = new RegExp(
     `${lead}(?:but |what (?:about|if) )?(?:to|for|into|in|my|a|the|make|fill|fits?|does (?:it|this|that) fit|will (?:it|this|that) fit|i|i'?ve|we|with|enough|only|use up|twelve|ten|six|eight)\\b|${lead}(?:but |what (?:about|if) )?\\d`,
     'i',
