@@ -9,6 +9,7 @@ import { massBoth, number, type Style, temperature } from '../units/print.ts';
 import { styleFor } from './check.ts';
 import { defineCommand } from './define.ts';
 import { hotPot } from './heat-cautions.ts';
+import { recipeInstead } from './heat-instead.ts';
 import { batchOf, lastBatch } from './heat-pot.ts';
 import { heatWords } from './heat-refusals.ts';
 import { roughly, scaleTaken, warmthStyle } from './heat-words.ts';
@@ -42,6 +43,7 @@ export const cook = defineCommand({
     { say: 'hot process soap is at 99 °C in the pot, too hot?', about: 'a temperature against the ceiling' },
     { say: 'cook: 25 minutes since trace', about: 'which stage to expect' },
   ],
+  instead: recipeInstead(null),
   run: ({ text }, context) => {
     const reading = context.read(text);
     const line = heatLine(context.reader(), text);

@@ -14,6 +14,7 @@ import { styleFor } from './check.ts';
 import { bodyOf, type Cooled, detailsOf, leadOf, resultOf, warningsOf } from './cool-words.ts';
 import { defineCommand, type Refusal } from './define.ts';
 import { hotPot, scentIntoPot } from './heat-cautions.ts';
+import { recipeInstead } from './heat-instead.ts';
 import { contentsOf, potFor } from './heat-pot.ts';
 import { heatWords } from './heat-refusals.ts';
 import { flashFor, nameScents } from './heat-scent.ts';
@@ -46,6 +47,7 @@ export const cool = defineCommand({
       about: 'from the pot in plain words',
     },
   ],
+  instead: recipeInstead(/ (?:T\d+|how long|when|target) /),
   continues: (text, before, minutes, { reader }) => {
     const question = withReading(reader(), before, text, minutes);
     return question && `cool ${question}`;

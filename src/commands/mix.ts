@@ -20,6 +20,7 @@ import { styleFor } from './check.ts';
 import { type Context, defineCommand } from './define.ts';
 import { pouring } from './heat-cautions.ts';
 import { heatDoubt } from './heat-doubt.ts';
+import { recipeInstead } from './heat-instead.ts';
 import { heatWords } from './heat-refusals.ts';
 import { alkaliAndWater } from './heat-solution.ts';
 import { about, roughRange, scaleTaken, warmthRange, warmthStyle } from './heat-words.ts';
@@ -55,12 +56,7 @@ export const mix = defineCommand({
       about: 'what the lye must be brought to',
     },
   ],
-  instead: (text, context) => {
-    // "Mix 500 g olive oil with …": the first step of a recipe, unless it speaks of warmth.
-    const { fats, alkali } = context.read(text);
-    if (fats.length === 0 || alkali.length === 0) return null;
-    return /°|º|degree|temp|warm|hot|cold|melt|\d ?[cf]\b/i.test(text) ? null : 'check';
-  },
+  instead: recipeInstead(/ (?:T\d+|temp\w*|warm|hot|cold|melt\w*|(?:oils?|fats?|lye|A\d+|at|is) N\d+) /),
   run: ({ text, options }, context) => {
     const { catalogue } = context;
     const line = heatLine(context.reader(), text);

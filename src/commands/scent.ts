@@ -10,6 +10,7 @@ import { mass, massBoth, percent, percentRange, type Style, temperature } from '
 import { styleFor } from './check.ts';
 import { defineCommand, type Said } from './define.ts';
 import { flame } from './heat-cautions.ts';
+import { recipeInstead } from './heat-instead.ts';
 import { heatWords } from './heat-refusals.ts';
 import { flashFor, fluidLine, nameScents, partName, scentName } from './heat-scent.ts';
 import { kelvin, warmthRange, warmthStyle } from './heat-words.ts';
@@ -119,6 +120,7 @@ export const scent = defineCommand({
     { say: 'scent: lavender and lemongrass EO 2:1, 600 g oils', about: 'a blend' },
     { say: 'flash point of sweet orange', about: 'in plain words' },
   ],
+  instead: recipeInstead(/ (?:flash\w*|how much|how many|when|declare|allergens?|grams) /),
   run: ({ text, options }, context) => {
     const { catalogue } = context;
     const reading = context.read(text);

@@ -15,6 +15,7 @@ import { styleFor } from './check.ts';
 import { defineCommand } from './define.ts';
 import { hotLye, wrongMetal } from './heat-cautions.ts';
 import { heatDoubt } from './heat-doubt.ts';
+import { recipeInstead } from './heat-instead.ts';
 import { heatWords } from './heat-refusals.ts';
 import { alkaliAndWater, solutionInput } from './heat-solution.ts';
 import { vesselLine, vesselTable, vesselWarning } from './heat-vessels.ts';
@@ -47,6 +48,7 @@ export const solution = defineCommand({
     { say: 'how much ice keeps 100 g NaOH in 233 g water below 60 °C?', about: 'ice in place of water' },
     { say: 'solution: 120 g KOH, 300 g water, half of the water as ice, in a steel pot', about: 'with ice' },
   ],
+  instead: recipeInstead(null),
   run: ({ text }, context) => {
     const { catalogue } = context;
     const line = heatLine(context.reader(), text);

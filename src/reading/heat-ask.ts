@@ -12,7 +12,6 @@ export type HeatQuestion = 'solution' | 'mix' | 'cool' | 'scent' | 'cook';
 const hint =
   /bucket|stainless|steel|container|vessel|hdpe|pyrex|altitude|hot|heat|temp|warm|cool|\bice\b|frozen|flash|scent|fragran|essential|\beos?\b|°|º|degree|celsius|fahrenheit|boil|melt|cook|process|\bhp\b|stage|\btrace\b|minute|\bmins?\b|how long|alumin|jug|pitcher|bowl|glass|plastic|\d ?[cf]\b/i;
 
-/** Somebody wants the recipe judged, whatever else the post tells. */
 const judge =
   / (?:is|are|was|will) (?:my |the |this |that |it |these |all )*(?:lye|recipe|naoh|koh|amounts?|numbers|superfat|sf|A\d+|maths?|lye amount) (?:[a-z]+ ){0,3}?(?:ok|okay|right|correct|good|fine|enough|heavy|high|low|off|too|legit) | (?:check|verify|double check|review|critique) (?:my |this |the |me |please |over )*(?:recipe|lye|A\d+|numbers|maths?|amounts?) | (?:lye|A\d+) (?:right|ok|okay|correct) \? /;
 
@@ -41,6 +40,9 @@ const short = 300;
 /** Whether a text has any word of heat or scent; cheap. */
 export const speaksOfHeat = (text: string): boolean => hint.test(text);
 
+/** Whether somebody wants the recipe judged, whatever else the post tells. */
+export const wantsVerdict = ({ text }: HeatLine): boolean => judge.test(text);
+
 export function heatQuestion(reader: Reader, text: string, recipe: RecipeReading): HeatQuestion | null {
   const weighs = recipe.fats.length > 0 || recipe.alkali.length > 0;
   if (text.length > longest || (weighs && text.length > short && !speaksOfHeat(text))) return null;
@@ -50,7 +52,7 @@ export function heatQuestion(reader: Reader, text: string, recipe: RecipeReading
 function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   const { text } = line;
   const [fats, alkali] = [recipe.fats.length > 0, recipe.alkali.length > 0];
-  if (fats && alkali && judge.test(text)) return null;
+  if (fats && alkali && wantsVerdict(line)) return null;
   const weighed = (text.match(/ G\d+(?= )/g)?.length ?? 0) > 1;
   const warm = weighed
     ? / (?:T\d+|(?:at|is|are|lye|oils?|fats?|A\d+|L\d+) N\d+)(?= )/g

@@ -58,3 +58,12 @@ test('a pot too small is told, one that will do too', () => {
 test('nine short lines at most, its steps among them', () => {
   expect(shortLines(answer('how do I cook hot process soap?')).length).toBeLessThanOrEqual(9);
 });
+
+test.each([
+  'Mix at 40 °C, cook until it boils: 500 g lard, 66 g NaOH, 150 g water. is my lye ok?',
+  'Scent: lavender 20 g\nolive oil 500 g\nNaOH 64 g\nwater 140 g',
+  'Solution first: 66 g NaOH in 150 g water. Then 500 g lard. Is the lye right?',
+  'Mix 500 g lard with 66 g NaOH and 150 g water',
+])('a step of a recipe in front of it: %s', (text) => {
+  expect(answer(text).command).toBe('check');
+});
