@@ -3,7 +3,7 @@ import type { Catalogue, Chosen, Datum, Fat } from './types.ts';
 
 export type Quantity = 'saponification' | 'iodine' | 'unsaponifiable' | 'density' | 'melting';
 
-export const QUANTITIES: readonly Quantity[] = ['saponification', 'iodine', 'unsaponifiable', 'density', 'melting'];
+const QUANTITIES: readonly Quantity[] = ['saponification', 'iodine', 'unsaponifiable', 'density', 'melting'];
 
 /** A fat's quantity with the figure in use. */
 export interface Held {
@@ -32,7 +32,7 @@ export function memoryOnly({ fats }: Catalogue, quantity: Quantity = 'saponifica
   return [...fats.values()].filter((fat) => isMemoryOnly(fat, quantity));
 }
 
-export function isMemoryOnly(fat: Fat, quantity: Quantity = 'saponification'): boolean {
+function isMemoryOnly(fat: Fat, quantity: Quantity = 'saponification'): boolean {
   return fat[quantity]?.entries.every((datum) => datum.fromMemory) ?? false;
 }
 

@@ -65,7 +65,7 @@ const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>
   equal: { bare: 1 },
 };
 
-export function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number {
+function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number {
   const table = meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
   const cost = table?.[quantity.dim] ?? never;
   if (meaning.kind === 'alkali' && meaning.asked && quantity.dim !== 'percent') return never;

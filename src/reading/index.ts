@@ -8,7 +8,7 @@ import type { Settled } from './settle.ts';
 import { makeSpeller } from './spelling.ts';
 
 export type { Reader } from './itemize.ts';
-export type { Assumption, Doubt, Fate, Purity, ReadAmount, RecipeReading } from './reading.ts';
+export type { Doubt, RecipeReading } from './reading.ts';
 
 /** Longest post that is read, in characters. */
 export const longestPost = 100_000;

@@ -48,7 +48,7 @@ export interface Names {
   readonly from: (first: string) => Trie<Entry> | undefined;
 }
 
-export const emptyTrie = <T>(): Trie<T> => ({ next: null, hit: null });
+const emptyTrie = <T>(): Trie<T> => ({ next: null, hit: null });
 
 function insert<T>(root: Trie<T>, words: readonly string[], from: number, value: T): void {
   let node = root;

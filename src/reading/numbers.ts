@@ -71,7 +71,7 @@ const numberWords: ReadonlySet<string> = new Set([...Object.keys(small), 'hundre
 export const isNumberWord = (word: string): boolean => numberWords.has(word);
 
 /** Value of digits with their separators; null where they form no number (`12.5.2024`). */
-export function digits(text: string, habit: DecimalHabit): { value: number; other: number | null } | null {
+function digits(text: string, habit: DecimalHabit): { value: number; other: number | null } | null {
   if (/^\d+$/.test(text)) return { value: Number(text), other: null };
   if (/^\.\d+$/.test(text)) return { value: Number(`0${text}`), other: null };
   const one = /^(\d+)([.,'])(\d+)$/.exec(text);

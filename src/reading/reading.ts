@@ -1,5 +1,4 @@
 import type { AlkaliId } from '../catalogue/types.ts';
-import type { Quantity } from './quantities.ts';
 
 /** Something in the post that cannot be known; one of them becomes the question back. */
 export type Doubt =
@@ -111,5 +110,3 @@ export interface Fate {
   readonly fate: 'used' | 'aside' | 'unclear';
   readonly why: string;
 }
-
-export const isRange = (quantity: Quantity): boolean => quantity.upTo !== null;

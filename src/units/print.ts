@@ -3,7 +3,7 @@
  * SI Brochure 5.4.4: a leading zero always, no trailing zero, a space before the unit, a narrow no-break space
  * between groups of three digits, one decimal sign.
  */
-export const groupSpace = '\u202f';
+const groupSpace = '\u202f';
 
 export interface Style {
   readonly massUnit: 'g' | 'oz';
