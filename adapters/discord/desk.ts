@@ -1,7 +1,7 @@
 /** What each interaction is answered with. Knows the core and the shape of messages, and nothing of how they travel. */
 import type { Bot, Declaration, Reply } from '../../src/index.ts';
 import { completed } from './complete.ts';
-import { asTyped, checkMenu, cut, freeForm, needsWords } from './forms.ts';
+import { asTyped, checkMenu, cut, freeForm, wordsOption } from './forms.ts';
 import { fingerprintOf, type Shown, show } from './message.ts';
 import { createStates, type State } from './state.ts';
 import { textOf } from './told.ts';
@@ -67,10 +67,11 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
     return request === null ? reply : await bot.ask({ platform: 'discord', ...asker, text: request });
   }
 
-  async function ask(asker: Asker, text: string, owner: string): Promise<Shown> {
-    const reply = await inTurn(asker, async () => bot.ask({ platform: 'discord', ...asker, text }));
-    return show(reply, { owner, turns: [text], page: 0, shared: false }, states);
-  }
+  const answer = (asker: Asker, text: string): Promise<Reply> =>
+    inTurn(asker, async () => bot.ask({ platform: 'discord', ...asker, text }));
+
+  const ask = async (asker: Asker, text: string): Promise<Shown> =>
+    show(await answer(asker, text), { owner: asker.person, turns: [text], page: 0, shared: false }, states);
 
   const command = (interaction: Interaction, asker: Asker): Plan => {
     const { name = '', type = commandType.slash, options = [] } = interaction.data ?? {};
@@ -79,18 +80,23 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
       const target = interaction.data?.resolved?.messages?.[interaction.data.target_id ?? ''];
       return privately(async () => {
         const read = target ? await textOf(target, download) : { ok: false as const, why: words.nothing };
-        return read.ok ? ask(asker, `check: ${read.text}`, owner) : notice(read.why);
+        return read.ok ? ask(asker, `check: ${read.text}`) : notice(read.why);
       });
     }
     const declared = declarations.find(({ id }) => id === name);
     if (type !== commandType.slash || (!declared && name !== freeForm)) return say(words.unknownCommand);
     const text = asTyped(name, options);
-    const given = options.some((option) => option.name === 'text' && String(option.value).trim() !== '');
-    if (given || (declared && !needsWords(declared))) return privately(() => ask(asker, text, owner));
-    const [id = ''] = states.write({ turns: [], requests: [text], fingerprint: '' }, owner, [
-      { press: 'f', number: 0 },
-    ]);
-    return { now: form(id, name, declared?.summary ?? 'in your own words') };
+    const given = options.some((option) => option.name === wordsOption && String(option.value ?? '').trim() !== '');
+    return privately(async () => {
+      const reply = await answer(asker, text);
+      const shown = show(reply, { owner, turns: [text], page: 0, shared: false }, states);
+      if (given || reply.ok || (reply.fault.code !== 'unclear' && reply.fault.code !== 'unknown')) return shown;
+      // A word alone that is no question, such as "check": the words are asked for in a form of several lines.
+      const [id = ''] = states.write({ turns: [], requests: [text], fingerprint: '' }, owner, [
+        { press: 'f', number: 0 },
+      ]);
+      return { ...shown, form: form(id, name, declared?.summary ?? 'in your own words') };
+    });
   };
 
   const pressed = (interaction: Interaction, asker: Asker): Plan => {
@@ -135,8 +141,7 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
     if (!state) return say(words.expired);
     const text = typedIn(interaction.data?.components ?? []).trim();
     if (text === '') return say(words.nothing);
-    if (found.press === 'f')
-      return privately(() => ask(asker, `${state.requests[0] ?? ''} ${text}`.trim(), asker.person));
+    if (found.press === 'f') return privately(() => ask(asker, `${state.requests[0] ?? ''} ${text}`.trim()));
     const who = isOwner ? asker : apart(asker, interaction.message);
     return privately(async () => {
       const reply = await inTurn(who, () => replay(who, state, text));
@@ -166,7 +171,7 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
     direct: async (message) => {
       const asker = { place: message.channel_id ?? '', person: message.author?.id ?? '' };
       const read = await textOf(message, download);
-      return read.ok ? ask(asker, read.text, asker.person) : notice(read.why);
+      return read.ok ? ask(asker, read.text) : notice(read.why);
     },
   };
 }

@@ -45,9 +45,6 @@ export const cut = (text: string): string =>
 const takesWords = ({ examples, id }: Declaration): string =>
   examples.find(({ say }) => say !== id)?.say.replace(/^\w+:?\s*/, '') ?? '';
 
-/** A command whose word alone is a question, such as first aid, is answered at once; the others open a form. */
-export const needsWords = ({ id, examples }: Declaration): boolean => !examples.some(({ say }) => say.trim() === id);
-
 /** One spelling for each value: the first declared. */
 function choicesOf(choices: Readonly<Record<string, string>>): readonly { name: string; value: string }[] | null {
   const first = new Map<string, string>();

@@ -15,12 +15,24 @@ import {
   renderPlain,
 } from '../../src/index.ts';
 import type { Slot, States } from './state.ts';
-import { type Button, type File, flag, limits, type Message, nobody, type Row, type Select } from './wire.ts';
+import {
+  type Button,
+  type Callback,
+  type File,
+  flag,
+  limits,
+  type Message,
+  nobody,
+  type Row,
+  type Select,
+} from './wire.ts';
 
 export interface Shown {
   readonly message: Message;
   /** What goes along as files, made only when asked for. */
   readonly files: (() => Promise<readonly File[]>) | null;
+  /** A form to show instead, while nothing else has been. */
+  readonly form?: Callback;
 }
 
 export interface View {

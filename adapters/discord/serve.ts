@@ -46,7 +46,7 @@ export async function serve(interaction: Interaction, line: Line, service: Servi
     const { type, shared } = plan;
     const work = plan.work().catch((error: unknown) => sorry(failed('answer-failed', error)));
     const shown = await soon(work, patience);
-    if (shown) await line.first({ type, data: onWire(shown, type) });
+    if (shown) await line.first(shown.form ?? { type, data: onWire(shown, type) });
     else {
       const flags = shared ? 0 : flag.onlyForYou;
       await line.first(

@@ -6,6 +6,7 @@ import { generateKeyPairSync, sign } from 'node:crypto';
 import { once } from 'node:events';
 import { Agent, request } from 'node:http';
 import { join } from 'node:path';
+import type { Usage } from '../discord/bench/usage.ts';
 import { applicationId, slash, token } from '../discord/standin/interactions.ts';
 import { createStandIn, type StandIn } from '../discord/standin/server.ts';
 import { median } from './measure.ts';
@@ -22,16 +23,10 @@ export interface Figure {
   readonly more: Readonly<Record<string, number>>;
 }
 
-interface Usage {
-  /** Microseconds of processor time since the start. */
-  readonly cpu: number;
-  readonly megabytes: number;
-}
-
-/** A process that tells its usage at each SIGUSR2, as its last line. */
+/** A process that tells its usage when it is asked. */
 async function party(args: readonly string[], env: Readonly<Record<string, string>>) {
-  const own = join(import.meta.dirname, 'discord-usage.ts');
-  const child: ChildProcess = spawn('taskset', ['-c', '0', process.execPath, '--expose-gc', '--import', own, ...args], {
+  const own = file('tests/discord/bench/usage.ts');
+  const child: ChildProcess = spawn('taskset', ['-c', '0', process.execPath, '--import', own, ...args], {
     env: { ...process.env, ...env },
     stdio: ['ignore', 'pipe', 'inherit', 'ipc'],
   });
@@ -106,7 +101,9 @@ async function postAll(port: number, all: readonly Signed[]): Promise<number> {
 async function http(): Promise<readonly Figure[]> {
   const env = { DISCORD_PUBLIC_KEY: hex, DISCORD_HTTP_PORT: '0', DISCORD_API_URL: 'http://127.0.0.1:9/api' };
   const parties = await Promise.all(
-    [[file('tests/bench/discord-floor.ts')], [file('deploy/run.mjs'), 'discord-http']].map((args) => party(args, env)),
+    [[file('tests/discord/bench/floor-http.ts')], [file('deploy/run.mjs'), 'discord-http']].map((args) =>
+      party(args, env),
+    ),
   );
   const ports = await Promise.all(parties.map(async ({ said }) => Number((await said(/port (\d+)/))[1])));
   const cpu: number[][] = [[], []];
@@ -155,7 +152,7 @@ async function paced(discord: StandIn, perSecond: number, seconds: number): Prom
 
 async function gateway(): Promise<readonly Figure[]> {
   const sides: { readonly discord: StandIn; readonly side: Awaited<ReturnType<typeof party>> }[] = [];
-  for (const args of [[file('tests/bench/discord-floor-gateway.ts')], [file('deploy/run.mjs'), 'discord']]) {
+  for (const args of [[file('tests/discord/bench/floor-gateway.ts')], [file('deploy/run.mjs'), 'discord']]) {
     // Bodies are judged elsewhere; here that would only slow down whoever asks.
     const discord = await createStandIn({ token, applicationId, judged: false });
     const side = await party(args, { DISCORD_TOKEN: token, DISCORD_API_URL: discord.api });

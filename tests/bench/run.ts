@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { checkRecipe } from '../../src/engine/check.ts';
 import type { Recipe } from '../../src/engine/recipe.ts';
-import { createBot } from '../../src/index.ts';
+import { createBot, drawPicture } from '../../src/index.ts';
 import { longestPost, makeReader, readRecipe } from '../../src/reading/index.ts';
 import { discordFigures } from './discord.ts';
 import { idleMegabytes, microseconds, processTimes } from './measure.ts';
@@ -70,6 +70,27 @@ const converted = bot.ask(convert);
 // No answer, no time: the figure is then `null` and not ok.
 const isConverted = converted.ok && converted.answer.command === 'convert';
 figure('core: convert end to end', isConverted ? microseconds(() => bot.ask(convert)) : Number.NaN, 'µs', 200);
+
+// Text answers about heat, and one with its picture drawn.
+const heat = (name: string, text: string): void => {
+  const asked = { platform: 'bench', place: 'bench', person: text, text };
+  const reply = bot.ask(asked);
+  figure(`heat: ${name}`, reply.ok ? microseconds(() => bot.ask(asked)) / 1000 : Number.NaN, 'ms', 5);
+};
+heat('solution', 'how hot will 150 g NaOH in 350 g water get');
+heat('cooling towards a scent', 'when can I add lavender, pot is at 88 °C');
+heat('cooling from readings', '92 °C at 0 min, 86 at 10 min, room 20, target 70');
+heat('scent', 'scent lavender 3 % of 500 g oils');
+const pot = { platform: 'bench', place: 'bench', person: 'pot', text: 'when can I add lavender, pot is at 88 °C' };
+const drawn: number[] = [];
+for (let i = 0; i < 6; i += 1) {
+  const since = performance.now();
+  const reply = bot.ask(pot);
+  const block = reply.ok ? reply.answer.body.find(({ kind }) => kind === 'picture') : undefined;
+  if (block?.kind === 'picture') await drawPicture(block.picture);
+  drawn.push(block ? performance.now() - since : Number.NaN);
+}
+figure('heat: cooling with its PNG, warm', Math.max(...drawn.slice(2)), 'ms', 400);
 
 const grams = '450 g olive oil, 225 g coconut oil, 75 g castor oil, 102 g NaOH, 230 g water';
 const ounces = 'Olive oil 16 oz\nCoconut oil 8 oz\nShea butter 2.5 oz\nNaOH 3.7 oz\nWater 8.5 oz';

@@ -58,6 +58,14 @@ describe('a slash command', () => {
     expect((await ask(form)).content).toMatch(/^\*\*Your .*fits/);
   });
 
+  test('without words goes on with the last recipe where it can', async () => {
+    await ask(slash('check', { text: recipe }));
+    expect((await ask(slash('summary'))).content).toMatch(/castor/);
+    const other = { id: '300000000000000009' };
+    expect((await house.discord.interact(slash('summary', {}, other))).type).toBe(9);
+    expect((await house.discord.interact(slash('ask', {}, other))).type).toBe(9);
+  });
+
   test('of first aid needs no words', async () => {
     expect((await ask(slash('safety'))).content).toMatch(/rinse/i);
   });
