@@ -46,10 +46,8 @@ const program = {
   legalComments: 'none',
   metafile: true,
   plugins: [tables, packed],
-  // The schema library alone is on the way to every answer; the other packages load from their own folders, late.
-  external: Object.keys(JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).dependencies).filter(
-    (name) => name !== 'zod',
-  ),
+  // Packages load from their own folders, late.
+  external: Object.keys(JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).dependencies),
 };
 
 const buildChat = () =>
