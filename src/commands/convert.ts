@@ -187,7 +187,7 @@ function otherMeasures(
   if (systemSaid || measures.length > 1 || own.dimension === 'temperature') return none;
   const source = twin[own.id];
   const target = twin[to.id];
-  if (source && !(target && sameSystem(own, to)))
+  if (source && !(to.dimension === own.dimension && sameSystem(own, to)))
     return { ...none, from: `; with ${source.name}: ${print(unit(source.id), to)}` };
   return target && !source ? { ...none, into: `, or ${print(own, unit(target.id))}${target.size}` } : none;
 }
@@ -209,8 +209,9 @@ const twin: Readonly<Record<string, Twin>> = {
   gallon: { id: 'gallon-imperial', name: 'imperial measure', size: '' },
 };
 
-function assumptionsOf(measure: Measure, own: Unit, { of }: ConvertQuestion): readonly string[] {
+function assumptionsOf(measure: Measure, own: Unit, { of, heaped }: ConvertQuestion): readonly string[] {
   const out: string[] = [];
+  if (heaped) out.push('I took it as level.');
   if (measure.unit === null) out.push(`I took ${measure.text} as ${own.symbol}.`);
   if (measure.other !== null) out.push(`I took "${measure.text}" as ${number(measure.value, 4)} ${own.symbol}.`);
   if (of && (of.how === 'spelling' || of.how === 'decorated')) out.push(`I read "${of.text}" as this.`);

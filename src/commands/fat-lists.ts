@@ -47,17 +47,23 @@ export function listed(list: FatList, catalogue: Catalogue, style: Style): Said<
         found,
       );
     }
-    case 'all':
+    case 'all': {
+      const meant = fats.filter((fat) => isKind(fat, list.of));
+      const word = list.of === 'wax' ? 'waxes' : list.of === 'butter' ? 'butters' : 'fats, waxes and fatty acids';
       return {
-        ...answer(`I know ${fats.length} fats, waxes and fatty acids.`, '', [], fats),
-        body: [{ kind: 'text', text: fats.map(({ name }) => inSentence(name)).join(', ') }],
+        ...answer(`I know ${meant.length} ${word}.`, '', [], meant),
+        body: [{ kind: 'text', text: meant.map(({ name }) => inSentence(name)).join(', ') }],
       };
+    }
     case 'acid':
       return byAcid(list.acid, fats, style);
     case 'range':
       return byRange(list, fats, style);
   }
 }
+
+const isKind = ({ name, kind }: Fat, of: 'butter' | 'wax' | null): boolean =>
+  of === null || (of === 'wax' ? /^wax/.test(kind) : /butter/i.test(name));
 
 function byRange(list: Extract<FatList, { by: 'range' }>, fats: readonly Fat[], style: Style): Said<'plain'> {
   const { property, least, most } = list;
@@ -67,9 +73,9 @@ function byRange(list: Extract<FatList, { by: 'range' }>, fats: readonly Fat[], 
   );
   const from = least && most ? (low ?? null) : bound(least);
   const to = least && most ? (high ?? null) : bound(most);
-  const meant = ({ name, kind }: Fat): boolean =>
-    list.of === null || (list.of === 'wax' ? /^wax/.test(kind) : /butter/i.test(name));
-  const held = fats.filter(meant).flatMap((fat) => (fat[property] ? [{ fat, chosen: fat[property] as Chosen }] : []));
+  const held = fats
+    .filter((fat) => isKind(fat, list.of))
+    .flatMap((fat) => (fat[property] ? [{ fat, chosen: fat[property] as Chosen }] : []));
   const inside = ({ chosen }: (typeof held)[number]): boolean =>
     (from === null || chosen.low >= from) && (to === null || chosen.high <= to);
   const meets = ({ chosen }: (typeof held)[number]): boolean =>

@@ -50,9 +50,11 @@ export function inABar(fat: Fat): string {
   const does: string[] = [];
   const short = groups['c12-c14'] + groups['c4-c10'];
   if (short >= 0.3) does.push('a hard bar and quick, big lather; strongly cleansing, so drying at a high share');
-  if (groups['c16-c18-saturated'] >= 0.3) does.push('a hard, long-lasting bar with low, creamy lather');
+  const mild = groups['c18-1'] >= 0.3 ? ', rather mild' : '';
+  if (groups['c16-c18-saturated'] >= 0.3) does.push(`a hard, long-lasting${mild} bar with low, creamy lather`);
   if (groups.ricinoleic >= 0.3) does.push('helps other fats lather and keeps moisture; sticky beyond 10 to 15 %');
-  if (groups['c18-1'] >= 0.5) does.push('a mild bar, soft at first, that hardens over months; low lather');
+  if (groups['c18-1'] >= 0.5 && does.length === 0)
+    does.push('a mild bar, soft at first, that hardens over months; low lather');
   else if (groups['c18-1'] >= 0.3 && does.length === 0) does.push('a mild, medium bar');
   if (groups['c18-2-c18-3'] >= 0.4) does.push('a soft bar that goes rancid sooner: keep its share low');
   else if (groups['c18-2-c18-3'] >= 0.25 && does.length < 2)

@@ -34,7 +34,8 @@ function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
 export function askedApart(items: readonly Item[], tokens: readonly Token[]): Item[] {
   const fats = items.filter((item) => isThing(item) && /^(fat|ambiguous|unheld)$/.test(item.named.meaning.kind));
   if (fats.length === 0) return splitApart(items, tokens);
-  let asks = false;
+  // where no alkali is named at all, the fats stand behind the word of a command that asks for it
+  let asks = !items.some((item) => isThing(item) && (canBeAsked(item) || item.named.meaning.kind === 'stock'));
   const kinds = new Set(
     items.flatMap((item) => (isThing(item) && item.named.meaning.kind === 'alkali' ? [item.named.meaning.id] : [])),
   );
@@ -52,7 +53,7 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): It
       ? { ...item, named: { ...item.named, meaning: { ...meaning, asked: true } } }
       : item;
   });
-  return splitApart(asks ? superfatLast(marked, tokens) : marked, tokens);
+  return splitApart(asks ? noSuperfat(superfatLast(marked, tokens), tokens) : marked, tokens);
 }
 
 /** "dual lye 60 % KOH, 40 % NaOH": the word for both is the heading of what follows. */
@@ -76,23 +77,62 @@ const mostSuperfat = 0.25;
 function superfatLast(items: Item[], tokens: readonly Token[]): Item[] {
   const percents = items.filter((item): item is Amount => isAmount(item) && item.quantity.dim === 'percent');
   const [only] = percents;
-  const superfat = items.some(
-    (item) => isThing(item) && item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat',
-  );
-  if (superfat || percents.length !== 1 || !only || only.quantity.value > mostSuperfat) return items;
+  if (items.some(isSuperfat) || percents.length !== 1 || !only || only.quantity.value > mostSuperfat) return items;
   const at = items.indexOf(only);
   const next = items[at + 1];
   const before = wordAt(tokens[only.from - 1]);
   const alone = next === undefined || next.from > only.to + 1 || (isThing(next) && canBeAsked(next));
   const weighed = items.slice(0, at).some((item) => isAmount(item) && item !== only);
   if (!alone || !weighed || !/^(at|with|and|,|)$/.test(before)) return items;
-  const role: Thing = {
-    kind: 'thing',
-    named: { meaning: { kind: 'role', id: 'superfat' }, text: 'superfat', how: 'name', meant: 'superfat' },
-    from: only.to,
-    to: only.to,
+  return [...items.slice(0, at + 1), superfat(only.to), ...items.slice(at + 1)];
+}
+
+const superfat = (at: number): Thing => ({
+  kind: 'thing',
+  named: { meaning: { kind: 'role', id: 'superfat' }, text: 'superfat', how: 'name', meant: 'superfat' },
+  from: at,
+  to: at,
+});
+
+const nought = (at: number): Amount => ({
+  kind: 'amount',
+  quantity: {
+    dim: 'percent',
+    value: 0,
+    other: null,
+    upTo: null,
+    second: null,
+    unit: null,
+    negative: false,
+    each: false,
+    times: null,
+    inWords: true,
+    text: '0 %',
+    numbers: [],
+  },
+  same: null,
+  from: at,
+  to: at,
+});
+
+const isSuperfat = (item: Item | undefined): boolean =>
+  isThing(item) && item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat';
+
+/** "how much lye, no superfat", "with nothing left over": none is a figure, too. */
+function noSuperfat(items: Item[], tokens: readonly Token[]): Item[] {
+  const said = (k: number): string => {
+    const token = tokens[k];
+    return token?.t === 'name' ? token.text.toLowerCase() : wordAt(token);
   };
-  return [...items.slice(0, at + 1), role, ...items.slice(at + 1)];
+  const at = items.findIndex(isSuperfat);
+  const role = items[at];
+  if (!isThing(role)) {
+    const left = tokens.findIndex((_, k) => said(k) === 'nothing' && said(k + 1) === 'left');
+    return left < 0 ? items : [...items, superfat(tokens.length), nought(tokens.length)];
+  }
+  if (!/^(no|without|zero|nil)$/.test(said(role.from - 1))) return items;
+  if ([items[at - 1], items[at + 1]].some((item) => isAmount(item) && item.quantity.dim === 'percent')) return items;
+  return [...items.slice(0, at + 1), nought(role.to), ...items.slice(at + 1)];
 }
 
 /** Two alkalis named side by side with a ratio before or behind them: each gets its share. */

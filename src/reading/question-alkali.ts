@@ -98,6 +98,17 @@ export function readWorth(facts: Facts, all: readonly Owned[], forced: boolean):
     )?.measure ?? null;
   const pure = ({ from }: Thing): SaidPurity => (/\bpure$/.test(before(facts, from)) ? 'pure' : null);
   const common = { kind: 'worth' as const, amount: weighed?.measure ?? null, to: wantedUnit(facts) };
+  // "KOH to NaOH for 100 g": the way the words point
+  const turned = target !== undefined && target.to < source.from && pointsTo(facts, target, source) && !source.asked;
+  if (target && turned)
+    return {
+      ...common,
+      asks: 'other',
+      from: target.meaning.id as AlkaliId,
+      into: source.meaning.id as AlkaliId,
+      fromPurity: purityOf(target) ?? pure(target),
+      intoPurity: purityOf(source) ?? pure(source),
+    };
   if (target && (target.asked || instead.test(words) || forced)) {
     const fromPurity = purityOf(source);
     const other = purityOf(target);
@@ -138,6 +149,12 @@ export function readWorth(facts: Facts, all: readonly Owned[], forced: boolean):
     intoPurity: percent.measure,
   };
 }
+
+/** "KOH to NaOH", with nothing else between. */
+const pointsTo = ({ tokens }: Facts, from: Thing, to: Thing): boolean => {
+  const [only, more] = tokens.slice(from.to, to.from);
+  return more === undefined && only?.t === 'word' && /^(to|into|in|as)$/.test(only.text);
+};
 
 const before = ({ tokens }: Facts, at: number): string => {
   const token = tokens[at - 1];

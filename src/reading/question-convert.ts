@@ -14,6 +14,8 @@ export interface ConvertQuestion {
   readonly of: Thing | null;
   /** "UK", "metric" and the like were said, so that other measures of the name need not be told. */
   readonly systemSaid: boolean;
+  /** "heaped", "rounded", "scant": a spoon or cup that is not level. */
+  readonly heaped: boolean;
   /** The percentage in "50 % in grams". */
   readonly share: Measure | null;
 }
@@ -37,13 +39,15 @@ export function readConvert(facts: Facts, forced: boolean): ConvertQuestion | nu
   const system = systemApart(facts.words, texts);
   const local = (own: Unit, text: string): Unit => (system && !saysSystem(text) ? inSystem(own, system) : own);
   // a lone "c" is a cup or a degree
-  const meant = (own: Unit): Unit => (own.id === 'cup' && first?.dim === 'temperature' ? unit('°C') : own);
+  const letter = target?.text.toLowerCase() === 'c' && first?.dim === 'bare';
+  const meant = (own: Unit): Unit => (own.id === 'cup' && (first?.dim === 'temperature' || letter) ? unit('°C') : own);
   return {
     kind: 'convert',
     measures: measures.map((one) => (one.unit ? { ...one, unit: local(one.unit, one.text) } : one)),
     to: to && target ? meant(local(to, target.text)) : to,
     also: second && second.unit.id !== to?.id ? local(second.unit, second.text) : null,
     of,
+    heaped: /\b(heap(ed|ing)?|rounded|scant|generous)\b/.test(facts.words),
     systemSaid: system !== null || texts.some(saysSystem),
     share: facts.measures.find(({ dim }) => dim === 'percent') ?? null,
   };

@@ -12,9 +12,11 @@ export type Property =
   | 'bar'
   | 'relatives';
 
+type Kind = 'butter' | 'wax';
+
 export type FatList =
   | { readonly by: 'memory' }
-  | { readonly by: 'all' }
+  | { readonly by: 'all'; readonly of: Kind | null }
   | { readonly by: 'local' }
   | {
       readonly by: 'range';
@@ -22,7 +24,7 @@ export type FatList =
       readonly least: Measure | null;
       readonly most: Measure | null;
       /** "which butters", "waxes". */
-      readonly of: 'butter' | 'wax' | null;
+      readonly of: Kind | null;
     }
   | { readonly by: 'acid'; readonly acid: string };
 
@@ -40,7 +42,10 @@ const properties: readonly (readonly [Property, RegExp])[] = [
     /\b(sv|sap|saps|saponification|saponify|saponifies|sapon|vz|verseifungszahl|(koh|naoh|lye) (value|number|factor))\b/,
   ],
   ['density', /\b(density|dense|specific gravity|sg|g ml|weight per)\b/],
-  ['melting', /\b(melt|melts|melting|mp|solidif\w+|(solid|liquid|hard|soft) at)\b/],
+  [
+    'melting',
+    /\b(melt|melts|melting|mp|solidif\w+|(solid|liquid|hard|soft) at|(temp|temperature) .*(liquid|solid|hard|soft))\b/,
+  ],
   ['unsaponifiable', /\b(unsaponifiables?|unsap)\b/],
   [
     'acids',
@@ -108,11 +113,14 @@ export function readFat(facts: Facts, forced: boolean): FatQuestion | null {
   return bare && measures.length === 0 ? { kind: 'fat', things: told, property: null, list: null } : null;
 }
 
+const kindIn = (words: string): Kind | null =>
+  /\bbutters\b/.test(words) ? 'butter' : /\bwaxes\b/.test(words) ? 'wax' : null;
+
 function listOf(facts: Facts, property: Property | null, forced: boolean): FatList | null {
   const { words, things, measures } = facts;
   const several = many.test(words) && (plural.test(words) || forced);
   if (
-    /\b(from|by|out of) memory\b|\b(un|not )sourced\b|\bwithout (a |any )?sources?\b|\bno sources?\b|\bunverified\b|\bunread\b/.test(
+    /\b(from|by|out of) memory\b|\b(un|not )sourced\b|\bwithout (a |any )?sources?\b|\bno sources?\b|\bunverified\b|\bunread\b|\b(unsure|uncertain|not sure)\b/.test(
       words,
     ) &&
     (several || forced || /\bwhich|what\b/.test(words))
@@ -124,7 +132,8 @@ function listOf(facts: Facts, property: Property | null, forced: boolean): FatLi
     things.every(({ meaning }) => meaning.kind !== 'fat')
   )
     return { by: 'local' };
-  if (/\bhow many (fats|oils|butters|waxes)\b.*\b(know|have|hold|are there)\b/.test(words)) return { by: 'all' };
+  if (/\bhow many (fats|oils|butters|waxes)\b.*\b(know|have|hold|are there)\b/.test(words))
+    return { by: 'all', of: kindIn(words) };
   if (!several && !(forced && measures.length > 0)) return null;
   const figures = measures.filter(({ dim }) => dim === 'bare' || dim === 'temperature');
   const [first, second] = figures;
@@ -135,7 +144,7 @@ function listOf(facts: Facts, property: Property | null, forced: boolean): FatLi
       | 'density'
       | 'melting';
     const between = second ?? (first.upTo === null ? null : { ...first, value: first.upTo, upTo: null });
-    const kind = /\bbutters\b/.test(words) ? ('butter' as const) : /\bwaxes\b/.test(words) ? ('wax' as const) : null;
+    const kind = kindIn(words);
     if (between) return { by: 'range', property: of, least: first, most: between, of: kind };
     if (under.test(words)) return { by: 'range', property: of, least: null, most: first, of: kind };
     if (over.test(words)) return { by: 'range', property: of, least: first, most: null, of: kind };
@@ -149,6 +158,6 @@ function listOf(facts: Facts, property: Property | null, forced: boolean): FatLi
     /\b(list|all|which|what)\b/.test(words) &&
     /\b(know|have|hold|list|all|there|held|support)\b/.test(words)
   )
-    return { by: 'all' };
+    return { by: 'all', of: kindIn(words) };
   return null;
 }

@@ -33,7 +33,7 @@ const one = ({ unit: own, text, from, to }: Omit<UnitMark, 'lead'>, value = 1): 
 });
 
 /** The figures to convert; "how many mL in a cup" names a unit instead, which then counts as one of it. */
-export function sourceOf({ units: marks, words, measures: all }: Facts): Source | null {
+export function sourceOf({ units: marks, words, measures: all, tokens }: Facts): Source | null {
   if (/\babsolute zero\b/.test(words) && all.every(({ dim, value }) => dim === 'bare' && value === 0))
     return { measures: [one({ unit: unit('°C'), text: 'absolute zero', from: 0, to: 0 }, absoluteZero)], marks };
   const measures = all.filter(({ dim, unit: own }) => sized.has(dim) && (dim !== 'bare' || own || all.length === 1));
@@ -41,7 +41,9 @@ export function sourceOf({ units: marks, words, measures: all }: Facts): Source 
   const vague = vagueMeasure.exec(words)?.[0];
   if (!first && all.length === 0 && marks.length === 1 && vague)
     return { measures: [{ ...one({ unit: unit('g'), text: vague, from: 0, to: 0 }), dim: 'bare', unit: null }], marks };
-  if (!first) return all.length > 0 ? null : oneOf(marks, words);
+  // a figure that cannot be read is not one of anything
+  const unread = tokens.some((token) => token.t === 'aside' && token.numbers.length > 0);
+  if (!first) return all.length > 0 || unread ? null : oneOf(marks, words);
   const [leading, target] = marks;
   // "oz to g: 7.5", "grams to ounces 500"
   if (first.unit === null && !second && leading?.lead === 'none' && target?.lead === 'to')
@@ -59,12 +61,14 @@ export function sourceOf({ units: marks, words, measures: all }: Facts): Source 
   return { measures, marks };
 }
 
+const smallUnits = /^(mg|g|oz|mL|cL|tsp|tbsp|cm|mm|in|floz)(-|$)/;
+
 /** "grams in a pound", "oz per lb", "kilo of coconut oil in litres", "tablespoon of honey weight": one of which unit. */
 function oneOf(marks: readonly UnitMark[], words: string): Source | null {
   const [first, second] = marks;
   if (!first) return null;
   if (!second) return heavy.test(words) || roomy.test(words) ? { measures: [one(first)], marks: [] } : null;
-  const small = /^(g|oz|mL|tsp|tbsp|cm|mm|in|floz)/.test(first.unit.id) && first.unit.factor < second.unit.factor;
+  const small = smallUnits.test(first.unit.id) && first.unit.factor < second.unit.factor;
   const secondIsOne = first.lead === 'many' || first.lead === 'to' || (second.lead !== 'many' && small);
   const from = marks.find(({ lead }) => lead === 'one') ?? (secondIsOne ? second : first);
   return { measures: [one(from)], marks: marks.filter((mark) => mark !== from) };

@@ -62,9 +62,11 @@ export function readStrength(facts: Facts, all: readonly Owned[], forced: boolea
   const strengths = percents
     .filter((one) => one.measure !== shareOfFats && !isPurity(one))
     .map(({ measure }) => measure);
-  const known = { alkali, water, solution, fats, strengths, ratio: ratioOf(facts, all) };
+  const known = { alkali, water, solution, fats, strengths, ratio: ratioOf(facts, all, forced) };
   const stock = stocks.length > 0 || alkalis.some(dissolved);
-  const asksStock = alkalis.some((one) => one.asked && dissolved(one));
+  const asksStock =
+    alkalis.some((one) => one.asked && dissolved(one)) ||
+    (strengths.length === 1 && roles.some(({ meaning, asked }) => meaning.id === 'solution' && asked));
   const asks = asksStock && alkali ? 'stock' : askedOf(facts, known, stock, solutionWord || stock || forced, forced);
   if (asks === null && !forced) return null;
   const said = [...alkalis, ...stocks].find(({ meaning }) => meaning.id !== 'unsaid');
@@ -94,6 +96,7 @@ function askedOf(
   const { alkali, water, solution, strengths, ratio, fats } = known;
   const asked = things.find((thing: Thing) => thing.asked && /^(water|alkali|stock)$/.test(thing.meaning.kind));
   const given = [alkali, water, solution, fats, ratio, ...strengths].filter((one) => one !== null).length;
+  if (strengths.length === 1 && given === 1 && /\bratio\b/.test(words)) return 'ratio';
   if (howStrong.test(words) && !(asked && strengths.length > 0)) return given > 0 ? 'strength' : null;
   if (whatRatio.test(words) && ratio === null) return given > 0 ? 'ratio' : null;
   if (stock && alkali && ratio && strengths.length === 0 && !asked && take.test(words)) return 'stock';
@@ -116,13 +119,13 @@ function askedOf(
 }
 
 /** Water to alkali: "2:1", "2 to 1 water to lye", "2.2 parts water to 1 part lye", "twice as much water". */
-function ratioOf({ words }: Facts, all: readonly Owned[]): StrengthQuestion['ratio'] {
+function ratioOf({ words }: Facts, all: readonly Owned[], forced: boolean): StrengthQuestion['ratio'] {
   const parts = all.filter(({ measure }) => measure.dim === 'parts');
   const water = parts.find((one) => isOf(one, 'water'))?.measure;
   const lye = parts.find((one) => isOf(one, 'alkali'))?.measure;
   if (water && lye && lye.value > 0) return { value: water.value / lye.value, text: `${water.text} to ${lye.text}` };
   // two alkalis have a ratio, too
-  const watery = /\b(water|lye|solution|stock|masterbatch)\b/.test(words);
+  const watery = forced || /\b(water|lye|solution|stock|masterbatch)\b/.test(words);
   const found = all.find(
     ({ measure: { dim, second, upTo }, owner }) =>
       (dim === 'ratio' && second !== null && ((owner !== null && isRatio(owner)) || watery)) ||

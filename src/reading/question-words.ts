@@ -137,6 +137,16 @@ function temperatureLetters(prims: readonly Prim[]): ReadonlySet<number> {
   return found.size >= 2 || (found.size === 1 && spoken) ? found : new Set();
 }
 
+/** `1.5e3`, written as one; what no number holds becomes too many digits. */
+function powerAt(prims: readonly Prim[], i: number): Prim | null {
+  const [base, e, exponent] = [prims[i], prims[i + 1], prims[i + 2]];
+  if (base?.kind !== 'number' || e?.text !== 'e' || !e.glued || exponent?.kind !== 'number' || !exponent.glued)
+    return null;
+  const value = Number(`${base.text.replace(',', '.')}e${exponent.text}`);
+  const text = Number.isFinite(value) && value < 1e15 ? String(value) : `${'9'.repeat(400)}.0`;
+  return { ...base, text, raw: base.raw + e.raw + exponent.raw };
+}
+
 /** Behind "oz": "fluid", "(fl)", "liquid". */
 function isFluid(prims: readonly Prim[], at: number): boolean {
   const next = prims[at + 1]?.text === '(' ? prims[at + 2] : prims[at + 1];
@@ -145,11 +155,17 @@ function isFluid(prims: readonly Prim[], at: number): boolean {
   );
 }
 
-/** The same prims with slips mended; their places and number stay. */
+/** The same prims with slips mended; a power of ten becomes one. */
 export function mend(prims: readonly Prim[], lexicon: Lexicon): Prim[] {
   const letters = temperatureLetters(prims);
   const out: Prim[] = [];
-  for (const [i, prim] of prims.entries()) out.push(mended(prim, out[i - 1], i, prims, letters, lexicon));
+  for (let i = 0; i < prims.length; i += 1) {
+    const prim = prims[i];
+    if (!prim) continue;
+    const power = powerAt(prims, i);
+    out.push(power ?? mended(prim, out.at(-1), i, prims, letters, lexicon));
+    if (power) i += 2;
+  }
   return out;
 }
 

@@ -78,7 +78,7 @@ export function looseRatio(assembly: Assembly, roles: Roles): void {
         Math.abs(other.from - item.from) <= 8,
     );
     const value = quantity.value / (quantity.second ?? 1);
-    if (near && roles.ratio === null && value > 0) {
+    if (near && roles.ratio === null && value > 0 && Number.isFinite(value)) {
       roles.ratio = value < 1 ? 1 / value : value;
       assembly.fate(quantity, 'used', 'water to alkali');
     } else {

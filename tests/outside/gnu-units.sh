@@ -3,12 +3,12 @@
 #   tests/outside/gnu-units.sh > tests/outside/gnu-units.json
 set -euo pipefail
 
-declare -A mass=([g]=gram [kg]=kg [mg]=mg [dag]=dekagram [oz]=ounce [lb]=lb [stone]=stone)
+declare -A mass=([g]=gram [kg]=kg [mg]=mg [dag]=dekagram [oz]=ounce [lb]=lb [stone]=stone [oz-troy]=troyounce [t]=tonne)
 declare -A volume=([mL]=ml [cL]=cl [dL]=dl [L]=liter [floz]=usfluidounce [floz-imperial]=brfluidounce [cup]=cup
   [cup-metric]=metriccup [cup-imperial]=brcup [tbsp]=ustablespoon
   [tbsp-australian]=australiatablespoon [tsp]=usteaspoon [pint]=uspint [pint-imperial]=brpint
   [quart]=usquart [quart-imperial]=brquart [gallon]=usgallon [gallon-imperial]=brgallon [in3]='in^3')
-declare -A length=([cm]=cm [mm]=mm [m]=m [in]=inch [ft]=foot)
+declare -A length=([cm]=cm [mm]=mm [m]=m [in]=inch [ft]=foot [yd]=yard)
 declare -A time=([s]=s [min]=min [h]=hour [d]=day [wk]=week)
 
 rows=()

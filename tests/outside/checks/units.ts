@@ -63,6 +63,8 @@ export function units(): Group {
       sp('tsp', 'mL', '4.928922'),
       sp('oz', 'g', '2.834952e+1'),
       sp('lb', 'kg', '4.535924e-1'),
+      sp('oz-troy', 'g', '3.110348e+1'),
+      sp('yd', 'm', '9.144e-1'),
       sp('in3', 'mL', '1.638706e+1'),
       sp('in', 'cm', '2.54'),
       sp('ft', 'm', '3.048e-1'),
