@@ -7,7 +7,7 @@ import type { Reader } from './itemize.ts';
 import type { Meaning } from './lexicon.ts';
 import { pick, relatives } from './pick.ts';
 import type { Quantity } from './quantities.ts';
-import type { RecipeReading } from './reading.ts';
+import type { Doubt, RecipeReading } from './reading.ts';
 import { asPurity } from './roles.ts';
 
 export interface Sides {
@@ -24,6 +24,20 @@ export interface Sides {
 export type Found = Change | Extract<Correction, { kind: 'doubt' | 'which' }>;
 export const isQuestion = (found: Found): found is Extract<Correction, { kind: 'doubt' | 'which' }> =>
   found.kind === 'doubt' || found.kind === 'which';
+
+/** Doubts about a correction's own words; the others speak of a recipe that a correction is not. */
+const own = new Set<Doubt['id']>([
+  ...(['ambiguous-name', 'unknown-fat', 'unheld-fat', 'which-alkali', 'no-unit', 'range', 'negative'] as const),
+  ...(['alkali-volume', 'decimal', 'units-disagree', 'superfat-odd', 'purity-odd', 'strength-odd'] as const),
+]);
+
+export const ownDoubt = ({ doubts }: RecipeReading): Doubt | undefined => doubts.find(({ id }) => own.has(id));
+
+/** A figure that cannot be weighed as it stands is asked. */
+function unweighed(given: RecipeReading): Found | null {
+  const doubt = ownDoubt(given);
+  return doubt ? { kind: 'doubt', doubt, given } : null;
+}
 
 /** What a new name takes the place of: what was answered, its only relative, or the only one of its kind. */
 function replacedBy(to: Meaning, grams: number | null, sides: Sides): Meaning | Extract<Correction, { kind: 'which' }> {
@@ -98,7 +112,7 @@ export function ofGroup(thing: Thing, amounts: readonly Quantity[], sides: Sides
   }
   if (weight.value === 0) return holds(reading, meaning, text) ? { kind: 'remove', of: meaning } : null;
   const grams = gramsIn(given, meaning, text);
-  if (grams === null) return null;
+  if (grams === null) return unweighed(given);
   const after = given.after.some(({ id }) => id === meaning.id) || cues.after.test(sides.text);
   const known = holds(reading, meaning, text);
   const change = { of: meaning, said: weight.text, after, known };
@@ -126,7 +140,8 @@ function ofAlkali(meaning: Meaning, amounts: readonly Quantity[], { given, readi
       : null;
   }
   const [alkali] = given.alkali;
-  if (!weight || !alkali) return null;
+  if (!weight) return null;
+  if (!alkali) return unweighed(given);
   const own = new Set([...reading.alkali.map((one) => one.id), ...reading.alkaliNamed]);
   const meant = id ?? (own.size === 1 ? ([...own][0] ?? null) : alkali.id);
   return meant === null

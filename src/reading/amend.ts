@@ -3,7 +3,7 @@
  * castor", "without the shea", "in ounces". It is read with the reader's own names and amounts; what is left of the
  * text must be small talk, else it is no correction.
  */
-import { type Found, isQuestion, loose, ofGroup, ofNames, type Sides } from './amend-parts.ts';
+import { type Found, isQuestion, loose, ofGroup, ofNames, ownDoubt, type Sides } from './amend-parts.ts';
 import { another, cues, outdated } from './amend-words.ts';
 import { bind } from './bind.ts';
 import { unitWord } from './columns.ts';
@@ -13,7 +13,7 @@ import { type Cut, itemize, type Reader } from './itemize.ts';
 import type { Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
-import type { Doubt, RecipeReading } from './reading.ts';
+import type { RecipeReading } from './reading.ts';
 import { looseUnits } from './retext.ts';
 import { both, type Settled } from './settle.ts';
 
@@ -21,12 +21,6 @@ export type { Change, Correction } from './correction.ts';
 
 const longest = 300;
 const mostItems = 12;
-
-/** Doubts about a correction's own words; the others speak of a recipe that a correction is not. */
-const own = new Set<Doubt['id']>([
-  ...(['ambiguous-name', 'unknown-fat', 'unheld-fat', 'which-alkali', 'no-unit', 'range', 'negative'] as const),
-  ...(['alkali-volume', 'decimal', 'units-disagree', 'superfat-odd', 'purity-odd', 'strength-odd'] as const),
-]);
 
 /** Unit words and nothing else: "in ounces", "and in oz?". */
 function unitAlone({ items, tokens }: Cut, reader: Reader): 'g' | 'oz' | null {
@@ -117,7 +111,7 @@ export function readCorrection(
     if (reading.alkaliNamed.length > 1) return { kind: 'lost' };
     all.unshift({ kind: 'alkali', id: one.of });
   }
-  const doubt = given.doubts.find(({ id }) => own.has(id));
+  const doubt = ownDoubt(given);
   if (doubt) return { kind: 'doubt', doubt, given };
   const question = all.find(isQuestion);
   if (question) return question;
