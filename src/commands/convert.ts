@@ -47,7 +47,7 @@ function answered(question: ConvertQuestion, text: string, context: Context): Ou
     caution: cautionFor(question.of),
     details: [],
     assumptions: [],
-    result: { values },
+    result: { ...values[0], values },
   });
 }
 
