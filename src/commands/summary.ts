@@ -83,7 +83,7 @@ function titleOf({ fats }: Recipe, name: NameOf): string {
 const gramsPerOunce = 28.349523125;
 
 /** A weight in grams and in ounces, the person's own unit first; small ounces keep three digits. */
-export function both(grams: number, { scaleStepGrams: step }: Recipe, style: Style): string {
+function both(grams: number, { scaleStepGrams: step }: Recipe, style: Style): string {
   const places = Math.max(1, Math.ceil(-Math.log10(step) - 1e-9)) + (grams < 10 ? 1 : 0);
   const ounces = grams / gramsPerOunce;
   const g = `${number(grams, places, style)} g`;

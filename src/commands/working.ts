@@ -19,7 +19,7 @@ type Inputs = Step['inputs'];
 const of = (fat: Fat): string => `alkali for the ${inSentence(fat.name)}`;
 
 /** Where the saponification value of a fat was found, and why that statement. */
-export function fatSource({ saponification: { entries, taken, fromMemory, why } }: Fat, catalogue: Catalogue): string {
+function fatSource({ saponification: { entries, taken, fromMemory, why } }: Fat, catalogue: Catalogue): string {
   const entry = entries[taken];
   const title = entry ? (catalogue.sources.get(entry.source)?.title ?? entry.source) : 'no statement';
   return `${title}${entry?.locator ? `, ${entry.locator}` : ''}${fromMemory ? ' (from memory)' : ''}. ${capital(why)}`;

@@ -68,7 +68,7 @@ function sidesIn(
 }
 
 /** A round mould's shorter figure is taken as its diameter. */
-export function mouldOf(sides: readonly number[], text: string): Mould {
+function mouldOf(sides: readonly number[], text: string): Mould {
   const [a = 0, b = 0, c = 0] = sides;
   if (sides.length === 3) return { shape: 'box', length: a, width: b, height: c };
   const [diameter, length] = /\bdiameter\b|\bacross\b/i.test(text) ? [a, b] : [Math.min(a, b), Math.max(a, b)];

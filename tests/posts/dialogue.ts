@@ -55,17 +55,24 @@ const near = (got: number | undefined, want: number, share: number): boolean =>
 
 type Amounts = readonly { readonly id: string; readonly grams: number }[];
 
-function amounts(what: string, got: Amounts | undefined, want: Readonly<Record<string, number>>, share: number): string[] {
+function amounts(
+  what: string,
+  got: Amounts | undefined,
+  want: Readonly<Record<string, number>>,
+  share: number,
+): string[] {
   const all = new Map(got?.map(({ id, grams }) => [id, grams]));
   const wrong = Object.entries(want).filter(([id, grams]) => !near(all.get(id), grams, share));
   const more = [...all.keys()].filter((id) => !(id in want));
-  return wrong.length + more.length === 0 ? [] : [`${what} ${JSON.stringify([...all])}, wanted ${JSON.stringify(want)}`];
+  return wrong.length + more.length === 0
+    ? []
+    : [`${what} ${JSON.stringify([...all])}, wanted ${JSON.stringify(want)}`];
 }
 
 /** `needless`: a question where an answer was due. `wrong`: anything else that is not as expected. */
 export type Verdict = 'right' | 'needless' | 'wrong';
 
-export function judge(reply: Reply, expect: Expected): { readonly verdict: Verdict; readonly why: string } {
+function judge(reply: Reply, expect: Expected): { readonly verdict: Verdict; readonly why: string } {
   const codes = listOf(expect.fault);
   if (!reply.ok) {
     const got = `${reply.fault.code}: ${reply.fault.message}`;
@@ -78,31 +85,45 @@ export function judge(reply: Reply, expect: Expected): { readonly verdict: Verdi
     return { verdict: 'wrong', why: `answered by ${answer.command}: ${answer.lead}` };
   const commands = listOf(expect.command);
   const tolerance = expect.tolerance ?? 0.01;
-  const said = [answer.lead, ...answer.assumptions, ...answer.warnings, JSON.stringify(answer.body)].join('\n').toLowerCase();
+  const said = [answer.lead, ...answer.assumptions, ...answer.warnings, JSON.stringify(answer.body)]
+    .join('\n')
+    .toLowerCase();
   const faults = [
     ...(commands.length > 0 && !commands.includes(answer.command) ? [`command ${answer.command}`] : []),
     ...(expect.fats ? amounts('fats', result.recipe?.fats, expect.fats, expect.fatsTolerance ?? 0.005) : []),
     ...(expect.after ? amounts('after', result.recipe?.after, expect.after, expect.fatsTolerance ?? 0.005) : []),
-    ...(expect.liquids ? amounts('liquids', result.recipe?.liquids, expect.liquids, expect.fatsTolerance ?? 0.005) : []),
+    ...(expect.liquids
+      ? amounts('liquids', result.recipe?.liquids, expect.liquids, expect.fatsTolerance ?? 0.005)
+      : []),
     ...(expect.alkali ? amounts('alkali', result.recipe?.alkali, expect.alkali, tolerance) : []),
-    ...(expect.purity !== undefined && !result.recipe?.alkali.some(({ purity }) => near(purity, expect.purity ?? 0, 0.001))
+    ...(expect.purity !== undefined &&
+    !result.recipe?.alkali.some(({ purity }) => near(purity, expect.purity ?? 0, 0.001))
       ? [`purity ${JSON.stringify(result.recipe?.alkali)}`]
       : []),
-    ...(expect.waterGrams !== undefined && !near(result.recipe?.water.grams, expect.waterGrams, Math.max(tolerance, 0.01))
+    ...(expect.waterGrams !== undefined &&
+    !near(result.recipe?.water.grams, expect.waterGrams, Math.max(tolerance, 0.01))
       ? [`water ${result.recipe?.water.grams}`]
       : []),
     ...(expect.superfat &&
-    !((result.superfat?.nominal ?? Number.NaN) >= expect.superfat[0] && (result.superfat?.nominal ?? Number.NaN) <= expect.superfat[1])
+    !(
+      (result.superfat?.nominal ?? Number.NaN) >= expect.superfat[0] &&
+      (result.superfat?.nominal ?? Number.NaN) <= expect.superfat[1]
+    )
       ? [`superfat ${result.superfat?.nominal}`]
       : []),
     ...(expect.verdict && result.verdict !== expect.verdict ? [`verdict ${result.verdict}`] : []),
     ...(expect.value !== undefined && !near(result.value, expect.value, tolerance) ? [`value ${result.value}`] : []),
     ...(expect.unit && result.unit !== expect.unit ? [`unit ${result.unit}`] : []),
     ...(expect.saponification &&
-    !(near(result.saponification?.low, expect.saponification.low, tolerance) && near(result.saponification?.high, expect.saponification.high, tolerance))
+    !(
+      near(result.saponification?.low, expect.saponification.low, tolerance) &&
+      near(result.saponification?.high, expect.saponification.high, tolerance)
+    )
       ? [`saponification ${JSON.stringify(result.saponification)}`]
       : []),
-    ...listOf(expect.mentions).filter((word) => !said.includes(word.toLowerCase())).map((word) => `no word of "${word}"`),
+    ...listOf(expect.mentions)
+      .filter((word) => !said.includes(word.toLowerCase()))
+      .map((word) => `no word of "${word}"`),
   ];
   return faults.length === 0 ? { verdict: 'right', why: '' } : { verdict: 'wrong', why: faults.join('; ') };
 }

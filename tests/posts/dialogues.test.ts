@@ -15,5 +15,7 @@ it.each(['dialogues.json', 'dialogues-own.json'])('conversations: %s', (file) =>
   const scored = all.flatMap((dialogue) => play(bot, dialogue));
   expect(all.length).toBeGreaterThanOrEqual(25);
   expect(told(scored, 'wrong')).toEqual([]);
-  expect(told(scored, 'needless').length, told(scored, 'needless').join('\n')).toBeLessThanOrEqual(scored.length * 0.05);
+  expect(told(scored, 'needless').length, told(scored, 'needless').join('\n')).toBeLessThanOrEqual(
+    scored.length * 0.05,
+  );
 });
