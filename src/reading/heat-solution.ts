@@ -109,12 +109,13 @@ export function solutionOf(claims: Claims): SolutionReading {
     ` room temp\\w* ${be}${t} `,
   );
   const limitC = asksTime && !/ (?:keep|stay|ice) | I\d+ /.test(text) ? null : claims.temperature(...limit);
+  const lone = asksTime && (claims.text.match(/ T\d+(?= )/g)?.length ?? 0) === 1;
+  const targetC = asksTime ? claims.temperature(...target, ...(lone ? [` ${t} `] : [])) : null;
   const waterC = claims.temperature(
     ` W\\d+ (?:\\( |, |that |which |from the (?:tap|fridge) |straight |out of the fridge )*${be}${t} `,
     ` ${t} (?:(?:c|f|degrees?|deg|cold|hot|warm|cool|chilled|tap|room|temp|temperature) )*W\\d+ `,
   );
   const alkaliC = claims.temperature(` A\\d+ (?:\\( |, )*${be}${t} `, ` ${t} A\\d+ `);
-  const targetC = asksTime ? claims.temperature(...target) : null;
   return {
     ...ice,
     limitC,
