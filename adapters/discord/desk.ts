@@ -59,7 +59,10 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
   const states = createStates();
   const inTurn = makeTurns();
 
-  /** Says the turns again and the new one; what the buttons were about must come out as it was. */
+  /**
+   * Says the turns again and the new one; what the buttons were about must come out as it was. Turns are questions: a
+   * command with an effect, such as keeping a recipe or setting a timer, must not be said again this way.
+   */
   async function replay(asker: Asker, state: State, request: string | null): Promise<Reply | null> {
     let reply: Reply | null = null;
     for (const text of state.turns) reply = await bot.ask({ platform: 'discord', ...asker, text });

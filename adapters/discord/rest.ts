@@ -48,8 +48,10 @@ export const rawFiles = (files: readonly File[]): RawFile[] =>
  * client drop the bot's token for good. The client's own tries, which follow each other without a pause, are off.
  */
 export function createHooks({ api, pace = 1 }: HooksOptions): Hooks {
-  const quick = new REST({ api, version: '10', retries: 0, timeout: 1000 * pace });
-  const patient = new REST({ api, version: '10', retries: 0, timeout: 15_000 * pace });
+  // Every interaction has a route of its own, which the client would remember for an hour.
+  const common = { api, version: '10', retries: 0, handlerSweepInterval: 60_000, hashSweepInterval: 600_000 } as const;
+  const quick = new REST({ ...common, timeout: 1000 * pace });
+  const patient = new REST({ ...common, timeout: 15_000 * pace });
 
   const first = async ({ id, token }: Interaction, body: Callback): Promise<void> => {
     const send = () => quick.post(`/interactions/${id}/${token}/callback`, { body, auth: false });
