@@ -82,7 +82,12 @@ export function wantedOf({ measures, marks }: Source): readonly UnitMark[] {
   if (many.length > 0) return many;
   const [next, ...more] = to.filter(behind);
   // "in lb and oz"
-  if (next) return [next, ...more, ...loose.filter(({ from }) => from > next.from)];
+  if (next)
+    return [
+      next,
+      ...more,
+      ...loose.filter(({ from, unit: own }) => from > next.from && own.dimension === next.unit.dimension),
+    ];
   if (to.length > 0) return to;
   const last = loose.filter(behind);
   return last.length > 0 ? last : loose;

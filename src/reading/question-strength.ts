@@ -69,12 +69,16 @@ export function readStrength(facts: Facts, all: readonly Owned[], forced: boolea
     (strengths.length === 1 && roles.some(({ meaning, asked }) => meaning.id === 'solution' && asked));
   const asks = asksStock && alkali ? 'stock' : askedOf(facts, known, stock, solutionWord || stock || forced, forced);
   if (asks === null && !forced) return null;
+  // "how much 50 % stock for 128 g": of what it holds
+  const lone = all.find((one) => weighs(one) && one.owner === null)?.measure ?? null;
+  const held = asks === 'stock' && !alkali && !solution ? lone : alkali;
   const said = [...alkalis, ...stocks].find(({ meaning }) => meaning.id !== 'unsaid');
   return {
     kind: 'strength',
     asks,
     alkaliId: (said?.meaning.id as AlkaliId | undefined) ?? 'unsaid',
     ...known,
+    alkali: held,
     shareOfFats,
     to: facts.units.find(({ lead }) => lead === 'many' || lead === 'to')?.unit ?? null,
   };
