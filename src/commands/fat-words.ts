@@ -6,7 +6,7 @@ import { share } from './figures.ts';
 import { listed } from './phrases.ts';
 
 /** Groups as people say them. */
-export const groupWords: Readonly<Record<AcidGroup, string>> = {
+const groupWords: Readonly<Record<AcidGroup, string>> = {
   'c4-c10': 'short saturated (to C10)',
   'c12-c14': 'lauric and myristic',
   'c16-c18-saturated': 'palmitic and stearic',

@@ -186,7 +186,7 @@ const said = ({ text: typed }: Thing, { name }: Fat): readonly string[] => {
 
 const ends = (chosen: Chosen | null) => (chosen ? { low: chosen.low, high: chosen.high } : null);
 
-export const resultOf = (fat: Fat): Readonly<Record<string, unknown>> => ({
+const resultOf = (fat: Fat): Readonly<Record<string, unknown>> => ({
   id: fat.id,
   saponification: ends(fat.saponification),
   iodine: ends(fat.iodine),
