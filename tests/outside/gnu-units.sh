@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Writes tests/outside/gnu-units.json: what GNU units (Debian package `units`) makes of a few hundred pairs.
-#   tests/outside/gnu-units.sh > tests/outside/gnu-units.json
+# Writes tests/outside/gnu-units.generated.json: what GNU units (Debian package `units`) makes of a few hundred pairs.
+#   tests/outside/gnu-units.sh > tests/outside/gnu-units.generated.json
 set -euo pipefail
 
 declare -A mass=([g]=gram [kg]=kg [mg]=mg [dag]=dekagram [oz]=ounce [lb]=lb [stone]=stone [oz-troy]=troyounce [t]=tonne)

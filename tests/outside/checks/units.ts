@@ -37,7 +37,7 @@ interface Fixture {
   readonly command: string;
   readonly pairs: readonly (readonly [value: number, from: string, to: string, expected: number])[];
 }
-export const gnu = JSON.parse(readFileSync(new URL('../gnu-units.json', import.meta.url), 'utf8')) as Fixture;
+export const gnu = JSON.parse(readFileSync(new URL('../gnu-units.generated.json', import.meta.url), 'utf8')) as Fixture;
 
 /** Relative to the greater of the two, so that temperatures near nought are not blown up. */
 export const off = ([value, from, to, expected]: Fixture['pairs'][number]): number => {
@@ -50,7 +50,7 @@ export function units(): Group {
   return {
     title: 'Units',
     about:
-      'Factors as NIST prints them, exact definitions, and GNU units over every pair of units of one kind (tests/outside/gnu-units.json; written by gnu-units.sh beside it).',
+      'Factors as NIST prints them, exact definitions, and GNU units over every pair of units of one kind (tests/outside/gnu-units.generated.json; written by gnu-units.sh beside it).',
     rows: [
       sp('cup', 'mL', '2.365882e+2'),
       sp('floz', 'mL', '2.957353e+1'),
