@@ -5,7 +5,7 @@ import {
   type Picture,
   type Reply,
   renderJson,
-  renderPlain,
+  renderTerminal,
 } from '../../src/index.ts';
 import { parseArguments, usage } from './arguments.ts';
 
@@ -54,6 +54,9 @@ async function save(picture: Picture | undefined, file: string, io: Io): Promise
   }
 }
 
+/** As on a terminal, pictures in letters too, but unbroken and without colour: it may go into a file. */
+const onPaper = { details: false, columns: Number.POSITIVE_INFINITY, colour: false } as const;
+
 export async function oneShot(words: readonly string[], createBot: () => Bot, io: Io): Promise<number> {
   if (words.length === 1 && words[0] === '--help') {
     io.write(1, usage);
@@ -66,7 +69,7 @@ export async function oneShot(words: readonly string[], createBot: () => Bot, io
   }
   const { json, from, picture } = parsed.value;
   const show = (said: Parameters<typeof renderJson>[0]): boolean =>
-    io.write(1, `${json ? renderJson(said) : renderPlain(said, { details: false })}\n`);
+    io.write(1, `${json ? renderJson(said) : renderTerminal(said, onPaper)}\n`);
 
   try {
     const bot = createBot();

@@ -82,8 +82,8 @@ export function bodyOf({
     const measure = notes.includes('stir-before-reading') ? 'stir, measure' : 'measure';
     texts.push(
       said.readings.length > 0
-        ? `In ${wait} ${measure} again and tell me: the range shrinks with every reading.`
-        : `In ${wait} ${measure} and tell me both readings: I can then say it to a few minutes.`,
+        ? `In ${wait} ${measure} again and tell me what it shows: the range shrinks with every reading.`
+        : `In ${wait} ${measure} and tell me what it shows: I can then say it to a few minutes.`,
     );
   }
   if (uncovered !== null && uncovered < 0.9 * minutes.nominal)
@@ -122,11 +122,15 @@ export function detailsOf({ cooling, said, data, style, roomC }: Cooled): Block[
       rows: rowsOf(cooling.curve, style),
     },
     line(by),
-    line(
-      `Sources: ${[data.air.table.source, data.water.evaporation.source, data.fat.soapPaste.heatCapacity.source]
-        .map((id) => data.sources.get(id)?.title ?? id)
-        .join('; ')}.`,
-    ),
+    ...(said.readings.length > 1
+      ? []
+      : [
+          line(
+            `Sources: ${[data.air.table.source, data.water.evaporation.source, data.fat.soapPaste.heatCapacity.source]
+              .map((id) => data.sources.get(id)?.title ?? id)
+              .join('; ')}.`,
+          ),
+        ]),
   ];
 }
 

@@ -19,6 +19,7 @@ import { contentsOf, potFor } from './heat-pot.ts';
 import { heatWords } from './heat-refusals.ts';
 import { flashFor, nameScents } from './heat-scent.ts';
 import { scaleTaken, warmthStyle } from './heat-words.ts';
+import { coolSteps } from './heat-working.ts';
 import { listed } from './phrases.ts';
 
 /** Where nobody says, °C. */
@@ -145,6 +146,8 @@ export const cool = defineCommand({
           { label: 'first aid', request: 'safety' },
         ],
         result: resultOf(cooled),
+        working: () =>
+          coolSteps(data, { cooling: cooling.value, readings: said.readings, targetC, roomC, scaled }, style),
       },
     };
   },

@@ -101,7 +101,7 @@ export function potFor(
   const litres = pot.litres ?? (kind?.litres && grams > 900 * kind.litres ? (2 * grams) / 1000 : undefined);
   const size = litres ?? kind?.litres;
   const parts = [
-    ...(pot.kind === null || (pot.litres === null && size)
+    ...(!pot.described || (pot.litres === null && size)
       ? [`a ${kind?.name ?? kindId}${size && !kind?.filled ? ` of ${number(size, 1)} L` : ''}`]
       : []),
     ...(pot.lid === null && !kind?.filled ? [`the lid ${lid}`] : []),

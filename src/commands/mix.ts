@@ -24,6 +24,7 @@ import { recipeInstead } from './heat-instead.ts';
 import { heatWords } from './heat-refusals.ts';
 import { alkaliAndWater } from './heat-solution.ts';
 import { about, roughRange, scaleTaken, warmthRange, warmthStyle } from './heat-words.ts';
+import { mixSteps } from './heat-working.ts';
 import { capital, listed, nameOf } from './phrases.ts';
 
 interface Asked {
@@ -148,6 +149,7 @@ export const mix = defineCommand({
           allMeltedFromC: mixed.value.allMeltedFromC,
           melting: asked.melting,
         },
+        working: () => mixSteps(data, input, mixed.value, style),
       },
     };
   },
@@ -259,22 +261,25 @@ function detailsOf({ input, melting, data, context, style }: Asked): Block[] {
   return [
     {
       kind: 'table',
-      caption: 'Before and after',
+      caption: 'How warm each part is, and where it melts',
       columns: [
-        { title: 'Fat', align: 'left' },
-        { title: 'Has', align: 'right' },
+        { title: 'Part', align: 'left' },
+        { title: 'Now', align: 'right' },
         { title: 'Melts', align: 'right' },
       ],
-      rows: input.fats.map(({ fat, temperatureC }) => {
-        const one = melting.find((melt) => melt.fat === fat.id);
-        return [
-          nameOf(fat.id, context.catalogue),
-          temperature(temperatureC, style),
-          one?.solidBelowC === null || one?.solidBelowC === undefined || one.meltedFromC === null
-            ? 'not on record'
-            : warmthRange(one.solidBelowC, one.meltedFromC, style),
-        ];
-      }),
+      rows: [
+        ...input.fats.map(({ fat, temperatureC }) => {
+          const one = melting.find((melt) => melt.fat === fat.id);
+          return [
+            nameOf(fat.id, context.catalogue),
+            temperature(temperatureC, style),
+            one?.solidBelowC === null || one?.solidBelowC === undefined || one.meltedFromC === null
+              ? 'not on record'
+              : warmthRange(one.solidBelowC, one.meltedFromC, style),
+          ];
+        }),
+        ['lye solution', temperature(input.solutionC, style), ''],
+      ],
     },
     {
       kind: 'text',

@@ -6,7 +6,7 @@ import { type ScentLoad, scentLoad } from '../engine/heat/scent-load.ts';
 import { Claims, t } from '../reading/heat-claims.ts';
 import { heatLine } from '../reading/heat-line.ts';
 import { type ScentReading, scentOf } from '../reading/heat-scent.ts';
-import { mass, massBoth, percent, percentRange, type Style, temperature } from '../units/print.ts';
+import { mass, massBoth, number, percent, percentRange, type Style, temperature } from '../units/print.ts';
 import { styleFor } from './check.ts';
 import { defineCommand, type Said } from './define.ts';
 import { flame } from './heat-cautions.ts';
@@ -14,6 +14,7 @@ import { recipeInstead } from './heat-instead.ts';
 import { heatWords } from './heat-refusals.ts';
 import { flashFor, fluidLine, nameScents, partName, scentName } from './heat-scent.ts';
 import { kelvin, warmthRange, warmthStyle } from './heat-words.ts';
+import { scentSteps } from './heat-working.ts';
 import { listed } from './phrases.ts';
 
 interface Asked {
@@ -207,6 +208,7 @@ export const scent = defineCommand({
             : { shareOfFat: load.value.shareOfFat, shareOfBar: load.value.shareOfBar.nominal }),
           declare: load.value.declare.map(({ inci, share, certain }) => ({ inci, share, certain })),
         },
+        working: () => scentSteps(data, asked.flash, load.value, style),
       },
     };
   },
@@ -335,7 +337,7 @@ function detailsOf({ flash, load, said, data, catalogue, style }: Asked): Block[
       title: 'To declare on a rinse-off product from 0.01 % (Regulation (EU) 2023/1545); local law decides',
       items: load.declare.map(
         ({ inci, share, certain, fromMemory }) =>
-          `${inci}: ${percent(share.low, style, 3)} to ${percent(share.high, style, 3)} of the bar${certain ? '' : ', may be'}${fromMemory ? ' (from memory)' : ''}`,
+          `${inci}: ${share.low < 5e-6 ? 'up to' : `${number(share.low * 100, 3, style)} to`} ${percent(share.high, style, 3)} of the bar${certain ? '' : ', may be'}${fromMemory ? ' (from memory)' : ''}`,
       ),
     });
   out.push({

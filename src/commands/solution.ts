@@ -20,6 +20,7 @@ import { heatWords } from './heat-refusals.ts';
 import { alkaliAndWater, solutionInput } from './heat-solution.ts';
 import { vesselLine, vesselTable, vesselWarning } from './heat-vessels.ts';
 import { about, scaleTaken, timeRange, warmthRange, warmthStyle } from './heat-words.ts';
+import { solutionSteps } from './heat-working.ts';
 import { alkaliAmounts } from './phrases.ts';
 import { icePicture } from './pictures.ts';
 
@@ -133,6 +134,7 @@ export const solution = defineCommand({
           waterGrams: used.waterGrams,
           concentration: heat.value.concentration,
         },
+        working: () => solutionSteps(data, used, heat.value, style),
       },
     };
   },
