@@ -22,6 +22,10 @@ export type { Change, Correction } from './correction.ts';
 const longest = 300;
 const mostItems = 12;
 
+/** Whether a text has the words of a correction. */
+export const corrects = (text: string): boolean =>
+  cues.correcting.test(text) || cues.adding.test(text) || cues.removing.test(text) || cues.lessening.test(text);
+
 /** Unit words and nothing else: "in ounces", "and in oz?". */
 function unitAlone({ items, tokens }: Cut, reader: Reader): 'g' | 'oz' | null {
   if (items.some((item) => isAmount(item) || item.named.meaning.kind !== 'role')) return null;
@@ -71,16 +75,7 @@ export function readCorrection(
   const sides: Sides = { reader, reading, text, given, unit: usual.unit, target: answered.target ?? gone };
   const cued = cues.correcting.test(text);
   if (isWhole(items, bound.groups)) return null;
-  if (
-    !cued &&
-    isFresh(
-      items,
-      bound.groups,
-      reading,
-      cues.adding.test(text) || cues.removing.test(text) || cues.lessening.test(text),
-    )
-  )
-    return null;
+  if (!cued && isFresh(items, bound.groups, reading, corrects(text))) return null;
 
   const amountsOf = (list: readonly number[]): Quantity[] =>
     list

@@ -9,7 +9,7 @@ import { takeOptions } from '../../commands/options.ts';
 import { inSentence, nameOf } from '../../commands/phrases.ts';
 import { inAskedOrder, mostPressing } from '../../commands/questions.ts';
 import { readingOf } from '../../commands/recipe-reading.ts';
-import { type Change, type Correction, readCorrection } from '../../reading/amend.ts';
+import { type Change, type Correction, corrects, readCorrection } from '../../reading/amend.ts';
 import { amended } from '../../reading/apply.ts';
 import { type RecipeReading, readRecipe } from '../../reading/index.ts';
 import { mended } from '../../reading/mend.ts';
@@ -54,8 +54,17 @@ const isPost = ({ command, corrects, doubts }: Pending): boolean =>
 const longest = 400;
 
 export function follow(text: string, session: Session, context: Context, at: number): Follow | null {
-  if (text.length > longest) return null;
+  if (text.length > longest || standsAlone(text, context)) return null;
   return followed(text.replace(/[’‘]/g, "'"), session, context, at);
+}
+
+/** A recipe of its own, seen from the reading that its answer needs anyway. */
+function standsAlone(text: string, { read }: Context): boolean {
+  if ((text.match(/\d+/g)?.length ?? 0) < 3) return false;
+  const { fats, after, alkali, waterGrams } = read(text);
+  const all = fats.length + after.length;
+  if (all > 2 || (all > 0 && alkali.length > 0 && waterGrams !== null)) return true;
+  return (all > 1 || (all > 0 && alkali.length > 0)) && !corrects(text);
 }
 
 function followed(text: string, session: Session, context: Context, at: number): Follow | null {
