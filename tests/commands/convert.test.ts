@@ -80,6 +80,11 @@ describe('properties', () => {
       fc.tuple(fc.constant(from), fc.constantFrom(...sized.filter(({ dimension }) => dimension === from.dimension))),
     );
 
+  test('a litre of water weighs what the tables say at 20 °C', () => {
+    // CRC Handbook, 20 °C: 0.99821 g/mL
+    expect(figure('1 litre of water in grams').value).toBeCloseTo(998.2, 1);
+  });
+
   test('there and back is the identity', () => {
     fc.assert(
       fc.property(pair, fc.double({ min: 0, max: 1e6, noNaN: true }), ([from, to], value) => {

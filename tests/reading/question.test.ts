@@ -41,6 +41,7 @@ describe('what belongs to what', () => {
       { asks: 'water', alkali: 100, strengths: [0.3] },
     ],
     ['lye to water 1:2, 80 g lye, how much water', { asks: 'water', alkali: 80, ratio: 2 }],
+    ['water lye ratio 1:2, 80 g lye, how much water', { asks: 'water', alkali: 80, ratio: 2 }],
     ['2.2 parts water to 1 part lye with 98 g naoh how much water', { asks: 'water', alkali: 98, ratio: 2.2 }],
   ])('%s', (text, want) => {
     const got = read(text);
