@@ -83,12 +83,38 @@ function spareName(assembly: Assembly, at: number): boolean {
   });
 }
 
+/** Whether the thing is weighed anywhere in the post. */
+const holds = ({ source: { bound, items } }: Assembly, id: string): boolean =>
+  bound.best.groups.some((group) =>
+    group.things.some((at) => {
+      const one = items[at];
+      return one?.kind === 'thing' && one.named.meaning.id === id;
+    }),
+  );
+
 /** `sunflower or canola 300 g`, `NaOH/KOH 150 g`: one amount for either of two. */
 export function eitherOr(assembly: Assembly): void {
   const { items, tokens, bound } = assembly.source;
   for (const k of bound.best.mentions) {
     const item = items[k];
     if (item?.kind !== 'thing' || !['fat', 'alkali', 'unheld'].includes(item.named.meaning.kind)) continue;
+    // "almond 100 g (or apricot)"
+    const spoken = tokens[item.from - 1];
+    if (spoken?.t === 'word' && spoken.text === 'or' && !holds(assembly, item.named.meaning.id)) {
+      const group = bound.groupOf.get(k - 1);
+      const owner = group?.things
+        .map((at) => items[at])
+        .find((one) => one?.kind === 'thing' && one.named.meaning.kind === item.named.meaning.kind);
+      if (
+        owner?.kind === 'thing' &&
+        owner.named.meaning.id !== item.named.meaning.id &&
+        owner.to < item.from &&
+        items[k - 1]?.kind === 'amount'
+      ) {
+        assembly.doubts.push({ id: 'two-readings', said: '', first: owner.named.text, second: item.named.text });
+        continue;
+      }
+    }
     for (const at of [k - 1, k + 1]) {
       const other = items[at];
       if (

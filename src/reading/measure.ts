@@ -53,7 +53,7 @@ export function unitAt(
     if (letter) best = { unit: unit(letter), end: i + 1 };
   }
   // 5# is five pounds; "#5" is a number that names something
-  if (!best && first.text === '#' && first.glued && prims[i + 1]?.kind !== 'number')
+  if (!best && first.text === '#' && first.glued && !(prims[i + 1]?.kind === 'number' && prims[i + 1]?.glued))
     best = { unit: unit('lb'), end: i + 1 };
   if (best) {
     const dot = prims[best.end];

@@ -342,6 +342,13 @@ export function quantityAt(
       return make('ratio', value, null, second.end, { second: second.value });
     }
   }
+  // "water 1.5x lye"
+  const fold = prims[end];
+  if (!hit && (fold?.text === 'x' || fold?.text === '×' || fold?.text === 'times')) {
+    const of = /^(the|my)$/.test(prims[end + 1]?.text ?? '') ? end + 2 : end + 1;
+    if (/^(lye|naoh|koh|alkali|caustic)$/.test(prims[of]?.text ?? ''))
+      return make('ratio', value, null, of + 1, { second: 1 });
+  }
   if (
     !hit &&
     prims[end]?.kind === 'word' &&
