@@ -193,9 +193,9 @@ function bodyOf(chosen: Step, chain: readonly Step[]): Block[] {
   const direct = chain.filter(({ name }) => chosen.from?.includes(name));
   const shown = chain.length <= mostLines ? chain : direct;
   return [
+    ...(chosen.sure ? [text(chosen.sure)] : []),
     text(`Formula: ${chosen.formula}.`),
     ...(shown.length > 0 ? [{ kind: 'list' as const, title: 'From', items: shown.map(lineOf) }] : []),
-    ...(chosen.sure ? [text(chosen.sure)] : []),
     ...(chosen.range ? [text(chosen.range)] : []),
     text(`Source: ${chosen.source.replace(/\.$/, '')}.`),
   ];

@@ -87,7 +87,7 @@ function fatSteps(
       ],
       value,
       unit: 'g',
-      shown: `${readMass(grams, { ...style, massUnit: 'g' })} × ${number(nominal, 1, style)} ÷ 1000${turn} = ${number(value, 1, style)} g ${alkaliName[id]}`,
+      shown: `${readMass(grams, { ...style, massUnit: 'g' })} × ${number(nominal, 1, style)} ÷ 1000${turn} = ${number(value, 2, style)} g ${alkaliName[id]}`,
       source: fatSource(fat, catalogue),
       range: `Lots of it lie between ${number(low, 1, style)} and ${number(high, 1, style)} mg KOH/g.`,
       sure: 'A supplier’s certificate for your lot would replace this range.',
@@ -105,7 +105,7 @@ function demandStep({ demand }: CheckFigures, fats: readonly Step[], id: AlkaliI
     inputs: fats.map((fat) => ({ name: fat.name, value: fat.value, unit: 'g' })),
     value,
     unit: 'g',
-    shown: `${fats.length > 1 ? `${fats.map((fat) => number(fat.value, 1, style)).join(' + ')} = ` : ''}${number(value, 1, style)} g ${alkaliName[id]}, pure`,
+    shown: `${fats.length > 1 ? `${fats.map((fat) => number(fat.value, 2, style)).join(' + ')} = ` : ''}${number(value, 1, style)} g ${alkaliName[id]}, pure`,
     source: `${saponification}; ${molarMasses}`,
   };
 }
@@ -175,23 +175,31 @@ function superfatStep(recipe: Recipe, { superfat, demand }: CheckFigures, id: Al
     ],
     value: superfat.nominal * 100,
     unit: '%',
-    shown: `1 − ${above} ÷ ${number(need, 1, style)} = ${percent(superfat.nominal, style)}`,
+    shown: `1 − ${above} ÷ ${number(need, 2, style)} = ${percent(superfat.nominal, style)}`,
     source: 'mass balance: the share of the fats’ demand that meets no alkali',
     range: 'Fat added after the cook is not in it.',
     sure: `${percentRange(superfat.low, superfat.high, style)} in 95 of 100 batches.`,
   };
 }
 
-const blamed = (source: string, id: string, catalogue: Catalogue): string =>
-  source === 'weighing'
-    ? `the scale (${nameOf(id, catalogue)})`
-    : source === 'purity'
-      ? `how pure the ${nameOf(id, catalogue)} is`
-      : `the lot of ${nameOf(id, catalogue)}`;
+/** What the spread comes from, each kind of thing once, the greatest part first; below one in a hundred nobody cares. */
+function partsOf(recipe: Recipe, catalogue: Catalogue): readonly { readonly name: string; readonly share: number }[] {
+  const parts = new Map<string, number>();
+  for (const { source, id, share } of uncertaintyBudget(spreadOf(recipe, catalogue.fats))) {
+    const what = nameOf(id, catalogue);
+    const name =
+      source === 'weighing' ? 'the scale' : source === 'purity' ? `how pure the ${what} is` : `the lot of ${what}`;
+    parts.set(name, (parts.get(name) ?? 0) + share);
+  }
+  return [...parts]
+    .map(([name, share]) => ({ name, share }))
+    .filter(({ share }) => share >= 0.01)
+    .sort((x, y) => y.share - x.share)
+    .slice(0, 4);
+}
 
 function sureStep(recipe: Recipe, { superfat }: CheckFigures, catalogue: Catalogue, style: Style): Step {
-  const budget = uncertaintyBudget(spreadOf(recipe, catalogue.fats));
-  const main = budget.filter(({ share }) => share >= 0.01).slice(0, 4);
+  const main = partsOf(recipe, catalogue);
   return {
     name: 'range of the superfat',
     asked: [
@@ -211,13 +219,8 @@ function sureStep(recipe: Recipe, { superfat }: CheckFigures, catalogue: Catalog
       ],
       ...['trust', 'likely', 'confident', 'reliable', 'exact', 'margin', 'differ'],
     ],
-    from: ['superfat'],
-    formula: 'distribution of 1 − alkali ÷ demand with every input anywhere in its range',
-    inputs: main.map(({ source, id, share }) => ({
-      name: blamed(source, id, catalogue),
-      value: share * 100,
-      unit: '%',
-    })),
+    formula: 'the superfat with each fat, the purity and each weighing anywhere in its range',
+    inputs: main.map(({ name, share }) => ({ name, value: share * 100, unit: '%' })),
     value: (superfat.high - superfat.low) * 100,
     unit: '%',
     shown: `${percentRange(superfat.low, superfat.high, style)} in 95 of 100 batches; excess alkali is ${chance(superfat.chanceOfExcess)}`,
@@ -225,7 +228,7 @@ function sureStep(recipe: Recipe, { superfat }: CheckFigures, catalogue: Catalog
     range: 'Slips of the hand and spilled grams are not in it.',
     ...(main.length > 0
       ? {
-          sure: `What makes it unsure: ${listed(main.map(({ source, id, share }) => `${blamed(source, id, catalogue)} ${percent(share, style, 0)}`))}.`,
+          sure: `What makes it unsure: ${listed(main.map(({ name, share }) => `${name} ${percent(share, style, 0)}`))}.`,
         }
       : {}),
   };

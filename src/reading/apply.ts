@@ -164,8 +164,11 @@ export function amended(
 ): RecipeReading {
   const label = (meaning: Meaning): string => lexicon.label(meaning);
   const kept = reading.assumptions.filter((one) => !changes.some((change) => stale(one, change, label)));
-  const told = given.assumptions.filter(({ id }) =>
-    ['plain-name', 'abbreviation', 'spelling', 'decoration', 'volume'].includes(id),
+  const known = new Set(kept.flatMap(({ as }) => (as === undefined ? [] : [as])));
+  const told = given.assumptions.filter(
+    ({ id, as }) =>
+      ['plain-name', 'abbreviation', 'spelling', 'decoration', 'volume'].includes(id) &&
+      !(as !== undefined && known.has(as)),
   );
   const after = changes.reduce(once, reading);
   // Totals and shares were of the recipe as it stood.

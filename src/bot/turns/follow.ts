@@ -6,7 +6,7 @@ import type { Fault } from '../../answer/types.ts';
 import { untilClear } from '../../commands/cautions.ts';
 import type { Context, Taken } from '../../commands/define.ts';
 import { takeOptions } from '../../commands/options.ts';
-import { inSentence, nameOf } from '../../commands/phrases.ts';
+import { capital, inSentence, nameOf } from '../../commands/phrases.ts';
 import { inAskedOrder, mostPressing } from '../../commands/questions.ts';
 import { readingOf } from '../../commands/recipe-reading.ts';
 import { type Change, type Correction, corrects, readCorrection } from '../../reading/amend.ts';
@@ -345,7 +345,7 @@ function which(
   const isFigure = /^\d/.test(said);
   const fault: Fault = {
     code: 'unclear',
-    message: isFigure ? `${said} of which one?` : `Which one shall ${inSentence(said)} take the place of?`,
+    message: isFigure ? `${said} of which one?` : `${capital(inSentence(said))} instead of which one?`,
     hint: `Answer with one of: ${names.join(', ')}.`,
     candidates: names,
     caution: untilClear,

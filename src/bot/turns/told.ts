@@ -44,7 +44,11 @@ function changeWords(change: Change, { catalogue }: Context, style: Style): stri
 
 export function correctedLine({ at, kept }: RecipeTurn, changes: readonly Change[], context: Context): string {
   const style = styleFor(kept.reading, undefined, context);
-  return `I took your recipe from ${clockTime(at)}, ${listed(changes.map((change) => changeWords(change, context, style)))}.`;
+  const words = changes.map((change) => changeWords(change, context, style));
+  // "with … and with …" is one with too many
+  const after = (word: string, k: number): string =>
+    k > 0 && words[k - 1]?.startsWith('with ') ? word.replace(/^with /, '') : word;
+  return `I took your recipe from ${clockTime(at)}, ${listed(words.map(after))}.`;
 }
 
 const clipped = (text: string): string => {
