@@ -23,7 +23,8 @@ function escapeMarkdown(text: string): string {
   let out = '';
   let from = 0;
   for (const { 0: found, index } of text.matchAll(address)) {
-    if (/[^\s(]/.test(text[index - 1] ?? ' ') || /[^\s).,;]/.test(text[index + found.length] ?? ' ')) continue;
+    const end = index + found.length;
+    if (/[^\s(]/.test(text[index - 1] ?? ' ') || !/^[).,;]{0,3}(?:\s|$)/.test(text.slice(end, end + 4))) continue;
     out += escapeProse(text.slice(from, index)) + found;
     from = index + found.length;
   }
