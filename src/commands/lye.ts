@@ -87,7 +87,7 @@ export const lye = defineCommand({
   ],
   isIngredient: (text, rest, { read }) => {
     if (
-      /^\s*[:=|–-]?\s*(?:\(|(?:water|solution|crystal|flake|bead|pearl|pellet|granule|is|was|ok|right|heavy)\b(?!\s*=))/i.test(
+      /^\s*[:=|–-]?\s*(?:\(|(?:water|solution|crystal|flake|bead|pearl|pellet|granule|is|was|at|ok|right|heavy)\b(?!\s*=))/i.test(
         rest,
       )
     ) {
@@ -99,7 +99,7 @@ export const lye = defineCommand({
     const part = read(rest);
     const isWeighed =
       whole.alkali.length > 0 || whole.doubts.some((one) => one.id === 'no-unit' && /^lye/i.test(one.said));
-    return isWeighed && part.doubts.length > 0 && whole.doubts.length <= part.doubts.length;
+    return isWeighed && whole.doubts.length <= part.doubts.length;
   },
   // A whole recipe after the word: the amount is there, and wants judging.
   instead: (text, context) =>
