@@ -20,13 +20,17 @@ function isRecipe(text: string, { fats, alkali }: RecipeReading): boolean {
   return text.trim().split('\n').length >= post || !speaksOfHeat(text);
 }
 
+/** Something that is no fat and no lye, as a share: a scent, perhaps. */
+const speaksOfScent = (text: string, { others, fats, alkali }: RecipeReading): boolean =>
+  others.length > 0 && fats.length === 0 && alkali.length === 0 && /%|percent/i.test(text);
+
 /** What a text without a command word asks for; null where nothing is recognised. */
 export function guess(text: string, context: Context): string | null {
   const { read, reader } = context;
   if (/^\W*(hi|hello|hey|help|\?+|what can you do|start)\W*$/i.test(text)) return 'help';
   if (isRecipe(text, read(text))) return 'check';
   // "When are my oils at 45 °C" is no question about the melting points of fats.
-  const warm = speaksOfHeat(text) ? heatQuestion(reader(), text, read(text)) : null;
+  const warm = speaksOfHeat(text) || speaksOfScent(text, read(text)) ? heatQuestion(reader(), text, read(text)) : null;
   if (warm) return warm;
   const question = questionOf(text, null, context);
   if (question && question.kind !== 'lye') return question.kind;

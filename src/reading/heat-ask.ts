@@ -1,6 +1,7 @@
 /** Which question about heat a text asks, if any. A recipe that only speaks of temperatures asks none. */
 import { Claims } from './heat-claims.ts';
 import { type HeatLine, heatLine } from './heat-line.ts';
+import { vessel as vesselWord } from './heat-pot.ts';
 import { readingsOf } from './heat-readings.ts';
 import { scentOf } from './heat-scent.ts';
 import type { Reader } from './index.ts';
@@ -23,13 +24,13 @@ const asksTime =
 const heat =
   / (?:how (?:hot|warm|high)|hot|hottest|warmest|peak\w*|max\w* temp\w*|temp|temps|temperature|temperatures|heat|heats|heating|boil|boils|boiling|overheat\w*|steam\w*|degrees|too hot|adiabatic|exotherm\w*|melt|melts|volcano|erupt\w*) /;
 const mixing =
-  / (?:(?:what|which|how) (?:[a-z]+ ){0,3}?(?:temp\w*|hot|warm)|(?:a|the) (?:mix|blend|batter|mixture) (?:of|at) T\d+|what (?:must|should|do|does) (?:[a-z]+ |[A-Z]\d+ ){0,4}?(?:be|need)|(?:blend|mix|mixed|mixing|combined|final|batter|emulsion|mixture|mixes|resulting) (?:temp\w*|be|end|get|come)|temp\w* (?:when|after|once|if|of the mix|of the blend|\?)|when (?:they|i|we|you) (?:mix|combine|meet|pour)|when (?:mixed|mixing|combined|combining)|false trace|(?:everything|all|it|they|wax|fats?|oils?|F\d+) (?:be |stay |still |is |are |remain |fully )*melted|solidif\w*|harden\w*|seize|meets?|end up|what will (?:[a-z]+ ){0,4}?be|too (?:hot|cold|cool) to (?:mix|combine)|(?:ok|okay|fine) to (?:mix|combine)) /;
+  / (?:(?:what|which|how) (?:[a-z]+ ){0,3}?(?:temp\w*|hot|warm)|(?:a|the) (?:mix|blend|batter|mixture) (?:of|at) T\d+|what (?:must|should|do|does) (?:[a-z]+ |[A-Z]\d+ ){0,4}?(?:be|need)|(?:blend|mix|mixed|mixing|combined|final|batter|emulsion|mixture|mixes|resulting) (?:temp\w*|be|end|get|come)|temp\w* (?:when|after|once|if|of the mix|of the blend|\?)|when (?:they|i|we|you) (?:mix|combine|meet|pour)|when (?:mixed|mixing|combined|combining)|false trace|(?:everything|all|it|they|wax|fats?|oils?|F\d+) (?:be |stay |still |is |are |remain |fully )*melted|solidif\w*|harden\w*|seize|meets?|end up|what will (?:[a-z]+ ){0,4}?be|what (?:do|will|would) (?:i|we|you) (?:get|have)|(?:stay|stays|remain|keep|keeps) (?:[a-z]+ )?(?:liquid|fluid|clear|molten)|too (?:hot|cold|cool) to (?:mix|combine)|(?:ok|okay|fine) to (?:mix|combine)) /;
 const cooking =
   / (?:hot process\w*|hot processed|hp|htcp|hthp|cook|cooks|cooking|cooked|crockpot|crock pot|slow cooker|slowcooker|applesauce|apple sauce|mashed potato\w*|vaseline|petroleum jelly|gel stage|zap|zap test) /;
 const cookAsk =
-  / (?:how \?|how (?:do|to|long|can|should|does|much longer|hot)|what (?:temp\w*|stages?|happens|should|are|heat|does|setting)|which (?:stage|temp\w*)|stages?|steps|too (?:hot|cold|low)|hot enough|big enough|how big|what size|which (?:pot|size)|done|ready|finished|walk me|instructions|guide|ceiling|scorch\w*|climb\w*|rising|rise|rose|volcano|overflow\w*|ok|okay|boil\w*) /;
+  / (?:how \?|when is|how (?:do|to|long|can|should|does|much longer|hot)|what (?:temp\w*|stages?|happens|should|are|heat|does|setting)|which (?:stage|temp\w*)|stages?|steps|too (?:hot|cold|low)|hot enough|big enough|how big|what size|which (?:pot|size)|done|ready|finished|walk me|instructions|guide|ceiling|scorch\w*|climb\w*|rising|rise|rose|volcano|overflow\w*|ok|okay|boil\w*) /;
 const scenting =
-  / (?:flash ?point|flashpoint|flashpoints|flash|fp|how much|how many|when|add|adding|load|usage|rate|percent|grams|allergens?|declare|label|ifra|share|oils?|fats?|too (?:much|little)|enough|sds|msds|sheet|evaporate\w*|burn off|blend|eo|scent|fragrance|temp\w*|hot|cool\w*|put in|goes in|go in|use) | P\d+ /;
+  / (?:flash ?point|flashpoint|flashpoints|flash|fp|how much|how many|how long|wait|ready|ok|okay|when|add|adding|load|usage|rate|percent|grams|allergens?|declare|label|ifra|share|oils?|fats?|too (?:much|little)|enough|sds|msds|sheet|evaporate\w*|burn off|blend|eo|scent|fragrance|temp\w*|hot|cool\w*|put in|goes in|go in|use) | P\d+ /;
 const vessel =
   / (?:aluminium|aluminum|alu|glass|pyrex|plastic|hdpe|pyrex|pp|pet|polypropylene|stainless|steel|enamel|stoneware|ceramic|copper|zinc|galvani[sz]ed|tin|cast iron|silicone|jug|pitcher|bowl|bucket|jar|container|vessel|mason) /;
 
@@ -80,7 +81,7 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
       (temperatures > 1 && asksTime.test(text) && / (?:now|currently|is at|its at|reads|at the moment) /.test(text))
     )
       return 'cool';
-    if (heat.test(text) || asksTime.test(text) || / I\d+ | ice /.test(text)) return 'solution';
+    if (/ T\d+ /.test(text) || heat.test(text) || asksTime.test(text) || / I\d+ | ice /.test(text)) return 'solution';
     return vessel.test(text) && / (?:\?|can|could|is|ok|okay|which|what|may|should) /.test(text) ? 'solution' : null;
   }
   if (fats && !scent) {
@@ -99,6 +100,10 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   if (fats) return null;
   if (/ (?:flash ?point|flashpoint|flashpoints|flash points) /.test(text)) return 'scent';
   if (scent && / (?:sds|msds|data sheet|safety sheet) /.test(text)) return 'scent';
+  const falls =
+    / (?:to|target|until|till|under|below) [TN]\d+ /.test(text) &&
+    new RegExp(` (?:soap|batch|batter|oils?|fats?|${vesselWord}) `).test(text);
+  if (temperatures > 1 && falls) return 'cool';
   if (temperatures > 1 && time.test(text)) return 'cool';
   if (cooking.test(text) && cookAsk.test(text) && !/ cool/.test(text)) return 'cook';
   if (

@@ -17,10 +17,13 @@ export interface CoolReading {
   readonly asksWhether: boolean;
 }
 
-const whether = /^ (?:can|could|may|is|should|shall|ok|okay|do|does|will) (?!.* (?:how long|when) )/;
+const whether =
+  /^ (?:can|could|may|is|should|shall|ok|okay|do|does|will) (?!.* (?:how long|when) )| (?:ok|okay|fine|alright) \? $/;
 
 const target = [
   ` (?:target|goal|aim|aiming for|shooting for|looking for|waiting for|wait for) ${be}(?:for )?${t} `,
+  ` (?:to|below|under|beneath|reach|reaches|hit|hits|until|till|til|before) (?:(?:about|around|roughly|at|be|is|it|its|the|a|say|down|hits|reaches|gets|to|below|under|has|cooled|are) )*${t} `,
+  ` ${t} when `,
   ` (?:cool\\w*|down|drop\\w*|fall\\w*|get\\w*|go\\w*|come\\w*|sink\\w*|reach\\w*|hit\\w*|until|till|til|before|long|time|under|below|beneath|to) (?:down |under |below |beneath |to |at |is |its |it |for |be |has |reaches |hits |gets |cools |drops |falls |comes |goes |i |can |the |pot |soap |lye |batch |mix |batter |oils |mass )*${be}${t} `,
   ` when (?:[a-z]+ ){0,8}?${t} `,
   ` when [^.?!\\n]*? (?:be|become|hit|hits|reach|reaches) (?:at |down |to )*${t} `,

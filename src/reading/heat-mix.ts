@@ -35,7 +35,9 @@ const sideOf = (match: RegExpExecArray): Side => (match.groups?.['fats'] ? 'fats
 
 export function mixOf(claims: Claims): MixReading {
   const wantedC = claims.temperature(...wanted);
-  const same = / (?:both|everything|room temp\w*|all) /.test(claims.text) ? claims.temperature(...both) : null;
+  // "Both" of several temperatures is that of some fats.
+  const lone = (claims.text.match(/ T\d+(?= )/g)?.length ?? 0) <= 1;
+  const same = lone && / (?:both|everything|room temp\w*|all) /.test(claims.text) ? claims.temperature(...both) : null;
   if (same !== null) return { fatC: new Map(), fatsC: same, solutionC: same, wantedC };
   const fatC = new Map<number, number>();
   let fatsC: number | null = null;

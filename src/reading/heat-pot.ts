@@ -63,6 +63,7 @@ export function potOf(claims: Claims, pots: Pots, materials: Iterable<VesselMate
   const grams = claims.take(
     ` (?:jug|bowl|pot|pitcher|beaker|vessel|container|jar|bucket|pan) (?:(?:of|is|that|which|weighs|weighing|about|around|:|=|\\(|empty) )+${weight} `,
     ` ${weight} (?:(?:stoneware|glass|steel|stainless|ceramic|plastic|heavy|enamel|pyrex|pp|hdpe|metal) )*(?:jug|bowl|pitcher|beaker|vessel|jar) `,
+    ` (?:a|an|my|the) ${weight} (?:(?:stoneware|glass|steel|stainless|ceramic|plastic|heavy|enamel|pp|hdpe|metal) )+(?:pot|pan|bucket|container|kettle) `,
   );
   return {
     kind: kind?.id ?? null,

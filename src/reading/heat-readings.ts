@@ -98,6 +98,15 @@ export function readingsOf(claims: Claims): Readings {
     const [hot, cold, minutes] = fall.slice(1).map((name) => claims.claim(name));
     return named([hot ?? null, cold ?? null], [0, minutes?.value ?? 0]);
   }
+  // "it takes 10 minutes to go from 90 to 85"
+  const takes =
+    / (M\d+) (?:(?:to|for|it|the|pot|soap) )*(?:go|get|cool|drop|fall|come) (?:down )?from ([TN]\d+) (?:down )?to ([TN]\d+) /.exec(
+      claims.text,
+    );
+  if (takes) {
+    const [minutes, hot, cold] = takes.slice(1).map((name) => claims.claim(name));
+    return named([hot ?? null, cold ?? null], [0, minutes?.value ?? 0]);
+  }
   // "92, 86, 81 every 10 minutes"
   const every = / (?:every|each) (M\d+) /.exec(claims.text);
   if (every?.[1]) {
