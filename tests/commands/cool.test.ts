@@ -33,6 +33,9 @@ const readings: readonly (readonly [string, number])[] = [
   ['92 °C (0 min), 86 °C (10 min): time to 60 °C', newton(92, 86, 10, 60)],
   ["half an hour ago it was 90, it's 75 now, 20 °C in the kitchen, when is it 50", newton(90, 75, 30, 50)],
   ['0 min 92°C; 10 min 86°C; target 65', newton(92, 86, 10, 65)],
+  ['94 C at 12:00, 88 C at 12:06, room 22. 75 C when?', newton(94, 88, 6, 75, 22)],
+  ['it takes 10 minutes to go from 90 to 85 C, room 21. when at 60?', newton(90, 85, 10, 60, 21)],
+  ['my pot reads 87, five minutes ago 90, room 19 - how long to 65', newton(90, 87, 5, 65, 19)],
   ['cool 92 at 0, 86 at 10 min; target 60', newton(92, 86, 10, 60)],
   [
     'pot reads 190 at the start, 182 after 10 min, fahrenheit, when 150',

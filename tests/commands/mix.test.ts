@@ -40,6 +40,18 @@ test.each([
     'what temperature will the mixture be: 1000 g oils at 40 °C and 400 g lye solution at 30 °C',
     'mix 1000 g oils at 40 °C with 132 g NaOH 268 g water at 30 °C',
   ],
+  [
+    'blend temperature of 300 g cocoa butter and 500 g olive (both 45 C) with lye 105 g naoh 240 g water 30 C',
+    'mix 300 g cocoa butter and 500 g olive oil at 45 °C with 105 g NaOH 240 g water at 30 °C',
+  ],
+  [
+    'if oils (900 g rapeseed) are 25 C and lye (120 g naoh, 280 g water) 60 C what do i get',
+    'mix 900 g rapeseed oil at 25 °C with 120 g NaOH 280 g water at 60 °C',
+  ],
+  [
+    'lye 45c oils 55c, 750 g sunflower 250 g coconut 140 g naoh 310 g water result temp?',
+    'mix 750 g sunflower oil and 250 g coconut oil at 55 °C with 140 g NaOH 310 g water at 45 °C',
+  ],
 ])('%s', (said, plain) => {
   const both = [said, plain].map((text) => answer(text));
   expect(both.map(({ command }) => command)).toEqual(['mix', 'mix']);

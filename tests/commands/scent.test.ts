@@ -23,6 +23,10 @@ test.each([
   ['spearmint and rosmary 1:1 3% 1.2kg oils', 40, 36],
   ['which allergens do I declare for 3% lavender in 500 g oils', 65, 15],
   ['rose geranium 20g for 900g oils percent?', 73, 20],
+  ['how many grams is 2% lavender in 650 g oils', 65, 13],
+  ['4 % tea tree 1.1 kg oils grams?', 54, 44],
+  ['clary sage 1 part, lavender 3 parts, 3% of 800g', 65, 24],
+  ['fragrance oil flash point 82C 5% of 2 lb oils', 82, 0.05 * 2 * 453.59237],
   ['does lavender evaporate above its flash point?', 65, null],
 ])('%s', (text, flash, grams) => {
   const { command, result } = answer(text);
