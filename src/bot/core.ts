@@ -12,9 +12,10 @@ import { number, plainStyle, type Style } from '../units/print.ts';
 import { accidentIn } from './first-aid.ts';
 import { guess } from './guess.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
-import { follow, type Turn } from './turns/follow.ts';
+import { follow } from './turns/follow.ts';
 import { isThanks, nextStep, welcome } from './turns/next.ts';
 import { makeSessions } from './turns/store.ts';
+import type { Turn } from './turns/turn.ts';
 import type { Asked, Bot, Reply } from './types.ts';
 
 /** What is told to the log: never what a person wrote, never who they are. */

@@ -3,18 +3,15 @@ import type { AlkaliId, Catalogue, Fat } from '../catalogue/types.ts';
 import { acidMoles, broughtBy, eatenBy, gramsOf, molesPerGram } from '../engine/alkali.ts';
 import type { CheckFigures } from '../engine/check.ts';
 import { ALKALI_MOLAR_MASS } from '../engine/chemistry.ts';
-import { composeBlend } from '../engine/composition.ts';
 import type { Recipe } from '../engine/recipe.ts';
-import { soapFigures } from '../engine/soap.ts';
 import { spreadOf, uncertaintyBudget } from '../engine/uncertainty.ts';
 import { mass, massAtMost, number, percent, percentRange, readMass, type Style } from '../units/print.ts';
 import type { Step } from './kept.ts';
 import { alkaliName, capital, chance, inSentence, listed, nameOf } from './phrases.ts';
+import { barSteps, secondRouteSteps, waterSteps } from './working-bar.ts';
+import { type Inputs, inGrams, molarMasses } from './working-words.ts';
 
-const molarMasses = 'molar masses from the CIAAW atomic weights (from memory, checked in tests against a second table)';
 const saponification = 'ISO 3657, AOCS Cd 3: definition of the saponification value';
-
-type Inputs = Step['inputs'];
 
 const of = (fat: Fat): string => `alkali for the ${inSentence(fat.name)}`;
 
@@ -130,8 +127,6 @@ function acidSteps({ acids }: Recipe, id: AlkaliId, style: Style): Step[] {
     };
   });
 }
-
-const inGrams = (style: Style): Style => ({ ...style, massUnit: 'g' });
 
 function broughtStep(recipe: Recipe, id: AlkaliId, style: Style): Step {
   const value = gramsOf(id, broughtBy(recipe.alkali));
@@ -270,108 +265,4 @@ function neededStep(recipe: Recipe, { needed, demand }: CheckFigures, id: Alkali
     shown: `${number(need, 1, style)} × ${number(1 - needed.asked, 3, style)}${eaten > 0 ? ` + ${number(eaten, 1, style)}` : ''}${purity === 1 || several ? '' : ` ÷ ${number(purity, 3, style)}`} = ${number(value, 1, style)} g${several ? ` as pure ${alkaliName[id]}, for both alkalis together` : `, so ${massAtMost(Math.floor(value / step + 1e-9) * step, style, step)} on a scale that shows ${mass(step, inGrams(style))}`}`,
     source: 'mass balance; rounded down so that rounding never lowers the superfat',
   };
-}
-
-function waterSteps(recipe: Recipe, { lye }: CheckFigures, style: Style): Step[] {
-  if (lye.waterGrams <= 0) return [];
-  const alkali = recipe.alkali.reduce((sum, { grams }) => sum + grams, 0);
-  const inputs = [
-    { name: 'alkali as weighed', value: alkali, unit: 'g' },
-    { name: 'water, that of milk counted', value: lye.waterGrams, unit: 'g' },
-  ];
-  const [a, w] = [readMass(alkali, inGrams(style)), readMass(lye.waterGrams, inGrams(style))];
-  const source = 'definition; 25 to 40 % is usual, 50 % the working limit (common practice)';
-  return [
-    {
-      name: 'strength of the lye solution',
-      asked: ['concentration', 'solution', 'strength', 'strong', 'dissolve'],
-      formula: 'alkali ÷ (alkali + water)',
-      inputs,
-      value: lye.concentration * 100,
-      unit: '%',
-      shown: `${a} ÷ (${a} + ${w}) = ${percent(lye.concentration, style)}`,
-      source,
-    },
-    {
-      name: 'water to alkali',
-      asked: ['water', 'ratio'],
-      formula: 'water ÷ alkali',
-      inputs,
-      value: lye.ratio,
-      unit: '1',
-      shown: `${w} ÷ ${a} = ${number(lye.ratio, 2, style)}; as a strength: alkali ÷ (alkali + water) = ${percent(lye.concentration, style)}`,
-      source,
-    },
-  ];
-}
-
-function secondRouteSteps({ secondRoute }: CheckFigures, style: Style): Step[] {
-  if (!secondRoute) return [];
-  const { superfat, covered, agrees } = secondRoute;
-  return [
-    {
-      name: 'second reckoning from fatty acids',
-      asked: ['second', 'fatty acids', 'second route', 'cross check', 'other way'],
-      formula: '3 × 56.105 × 1000 ÷ (3 × mean molar mass of the acids + 38.049), then as before',
-      inputs: [{ name: 'part of the alkali that it covers', value: covered * 100, unit: '%' }],
-      value: superfat.nominal * 100,
-      unit: '%',
-      shown: `superfat ${percent(superfat.nominal, style)} (${percentRange(superfat.low, superfat.high, style)}): the two reckonings ${agrees ? 'agree' : 'disagree'}`,
-      source: 'AOCS Cd 3a-94, with the typical fatty acids of each fat',
-      range: 'For fats that are triglycerides or free acids; typical compositions are good to about 2 %.',
-    },
-  ];
-}
-
-function barSteps(recipe: Recipe, { batchGrams }: CheckFigures, catalogue: Catalogue, style: Style): Step[] {
-  const soap = soapFigures(recipe, catalogue.fats);
-  const blend = composeBlend([...recipe.fats, ...recipe.after]);
-  const iodine = blend.iodineFromRanges ?? blend.iodineFromAcids;
-  const g = inGrams(style);
-  return [
-    {
-      name: 'weight of the batch',
-      asked: ['batch', 'total', 'batch weight'],
-      formula: 'fats + alkali + water + milk + acids',
-      inputs: [],
-      value: batchGrams,
-      unit: 'g',
-      shown: `${mass(batchGrams, g)} in the pot, without scent and other extras`,
-      source: 'sum of the amounts',
-    },
-    {
-      name: 'glycerol formed',
-      asked: ['glycerol', 'glycerin', 'glycerine'],
-      formula: 'alkali taken up by triglycerides ÷ 3 × 92.094 g/mol',
-      inputs: [],
-      value: soap.glycerolGrams,
-      unit: 'g',
-      shown: `about ${mass(soap.glycerolGrams, g)}: three of alkali give one of glycerol`,
-      source: `stoichiometry of saponification; ${molarMasses}`,
-    },
-    {
-      name: 'total fatty matter',
-      asked: ['fatty matter', 'tfm'],
-      formula: 'fatty acids of the soap + fat left over + unsaponifiable matter',
-      inputs: [],
-      value: soap.totalFattyMatter.ofBatch * 100,
-      unit: '%',
-      shown: `about ${percent(soap.totalFattyMatter.ofBatch, style, 0)} of the batch as poured`,
-      source: 'ISO 685: definition',
-    },
-    ...(iodine
-      ? [
-          {
-            name: 'iodine value',
-            asked: ['iodine'],
-            formula: 'mean of the fats’ iodine values, by weight',
-            inputs: [],
-            value: iodine.nominal,
-            unit: 'g/100 g',
-            shown: `about ${number(iodine.nominal, 0, style)} (${number(iodine.low, 0, style)} to ${number(iodine.high, 0, style)}) g iodine per 100 g`,
-            source: 'AOCS Cd 1c-85, and the published ranges of each fat',
-          },
-        ]
-      : []),
-  ];
 }

@@ -2,9 +2,9 @@
 import type { Answer, Fault } from '../../answer/types.ts';
 import { styleFor } from '../../commands/check.ts';
 import type { Context, Refusal, Said } from '../../commands/define.ts';
-import type { Turn } from './follow.ts';
 import type { Remembered, Session } from './store.ts';
 import { againLine, recipeLine } from './told.ts';
+import type { Turn } from './turn.ts';
 
 export interface Outcome {
   readonly said: Answer | Fault;
