@@ -7,10 +7,10 @@ import { clean } from './clean.ts';
 import { itemsOf } from './items.ts';
 import { layOut } from './layout.ts';
 import type { Lexicon, Meaning } from './lexicon.ts';
-import { unitAt } from './measure.ts';
 import type { Dim, Quantity } from './quantities.ts';
+import { textOf, type UnitMark, unitsOf } from './question-units.ts';
 import { mend } from './question-words.ts';
-import { type Prim, scan } from './scan.ts';
+import { scan } from './scan.ts';
 import type { Speller } from './spelling.ts';
 import { type Token, tokenize } from './tokens.ts';
 
@@ -39,15 +39,6 @@ export interface Thing {
   readonly asked: boolean;
 }
 
-/** A unit without a figure: what is wanted ("in grams", "how many mL"), or one of it ("a cup", "per ounce"). */
-export interface UnitMark {
-  readonly unit: Unit;
-  readonly lead: 'many' | 'to' | 'one' | 'none';
-  readonly text: string;
-  readonly from: number;
-  readonly to: number;
-}
-
 export interface Facts {
   /** Folded and mended words with one space between them. */
   readonly words: string;
@@ -58,15 +49,6 @@ export interface Facts {
   readonly roles: readonly Thing[];
   readonly units: readonly UnitMark[];
 }
-
-const textOf = (token: Token | undefined): string =>
-  token?.t === 'word' || token?.t === 'sign'
-    ? token.text
-    : token?.t === 'name'
-      ? token.text.toLowerCase()
-      : token?.t === 'line'
-        ? '\n'
-        : '';
 
 export function factsOf(text: string, lexicon: Lexicon, speller: Speller): Facts {
   const prims = mend(scan(layOut(clean(text).text).text), lexicon);
@@ -186,76 +168,3 @@ function isAsked(tokens: readonly Token[], from: number, to: number): boolean {
 const unitLike: ReadonlySet<string> = new Set(
   'g gram grams gramms oz ounce ounces kg kilos lb lbs pounds ml mls l litres liters cups tbsp tsp'.split(' '),
 );
-
-const skipped =
-  /^(many|much|the|of|terms|number|what|whats|how|about|approx|roughly|a|an|single|one|standard|level|is|it|that|this|equal|equals|are|there|would|be|\?|full)$/;
-const prepositions = /^(in|to|into|as|=|•|>|-|per|each|every)$/;
-
-/** Units that no figure belongs to, each with what leads to it. */
-function unitsOf(prims: readonly Prim[], tokens: readonly Token[], lexicon: Lexicon): UnitMark[] {
-  const marks: UnitMark[] = [];
-  let covered = 0;
-  for (const [at, token] of tokens.entries()) {
-    if (at < covered || token.t === 'quantity' || token.t === 'line' || token.t === 'aside') continue;
-    // "quart" is no slip of "quark"
-    if (token.t === 'name' && token.meaning.kind !== 'role' && token.how !== 'spelling') continue;
-    const before = textOf(tokens[at - 1]);
-    // "per pound" is one word of the recipe's talk of prices
-    const per = token.t === 'name' && /^(per|a) /i.test(token.text) ? unitAt(prims, token.from + 1, lexicon) : null;
-    if (per) {
-      marks.push({ unit: per.unit, lead: 'one', text: token.text, from: at, to: at + 1 });
-      continue;
-    }
-    const hit = unitAt(prims, token.from, lexicon);
-    // "in 3 oz" is no cubic inch
-    const torn =
-      hit !== null && prims.slice(token.from + 1, hit.end).some((prim) => prim.kind === 'number' && !prim.glued);
-    const found = (torn ? null : hit) ?? letterAt(prims, token, before);
-    if (!found) continue;
-    let to = at + 1;
-    while (to < tokens.length && (tokens[to]?.from ?? 0) < found.end) to += 1;
-    // "l", "g", "c" as a word of its own needs a word that leads to it, or the end behind it
-    const alone = token.t === 'word' && token.text.length === 1;
-    const lead = leadOf(tokens, at);
-    const next = tokens[to];
-    if (
-      alone &&
-      lead === 'none' &&
-      next !== undefined &&
-      next.t !== 'sign' &&
-      !/^(please|pls|thx|in|per|to)$/.test(textOf(next))
-    )
-      continue;
-    marks.push({ unit: found.unit, lead, text: textBetween(prims, token.from, found.end), from: at, to });
-    covered = to;
-  }
-  return marks;
-}
-
-const textBetween = (prims: readonly Prim[], from: number, to: number): string =>
-  prims
-    .slice(from, to)
-    .map((prim, k) => (k > 0 && !prim.glued ? ' ' : '') + prim.raw)
-    .join('');
-
-/** "m" as metre, "k" as kelvin, where a word leads to it. */
-function letterAt(prims: readonly Prim[], token: Token, before: string): { unit: Unit; end: number } | null {
-  if (token.t !== 'word' || !/^(in|to|into|as|many)$/.test(before)) return null;
-  const prim = prims[token.from];
-  if (token.text === 'm') return { unit: unit('m'), end: token.from + 1 };
-  if (token.text === 'k') return { unit: unit('K'), end: token.from + 1 };
-  return prim?.raw === 'T' ? { unit: unit('tbsp'), end: token.from + 1 } : null;
-}
-
-function leadOf(tokens: readonly Token[], at: number): UnitMark['lead'] {
-  let one = false;
-  for (let k = at - 1; k >= 0 && at - k <= 5; k -= 1) {
-    const word = textOf(tokens[k]);
-    if (/^(many|much|number)$/.test(word)) return 'many';
-    if (/^(per|each|every)$/.test(word)) return 'one';
-    if (prepositions.test(word)) return one ? 'one' : 'to';
-    if (/^(a|an|one|single|1)$/.test(word)) one = true;
-    if (!skipped.test(word)) break;
-  }
-  return one ? 'one' : 'none';
-}

@@ -1,6 +1,7 @@
 /** Which figure a question turns into which unit. */
 import { absoluteZero, type Unit, unit } from '../units/units.ts';
-import type { Facts, Measure, UnitMark } from './question-facts.ts';
+import type { Facts, Measure } from './question-facts.ts';
+import type { UnitMark } from './question-units.ts';
 
 const sized: ReadonlySet<string> = new Set(['mass', 'volume', 'temperature', 'length', 'time', 'bare']);
 const verb = /\b(convert|conversion|change|turn|translate|equivalent|equals?|same as|make in|as in)\b/;
