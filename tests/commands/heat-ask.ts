@@ -24,7 +24,7 @@ export function fault(text: string): Fault {
 }
 
 /** The figures alone: to compare what was read of two ways to say one thing. */
-export const figures = ({ command, result }: Answer) => ({ command, ...result });
+const figures = ({ command, result }: Answer) => ({ command, ...result });
 
 /** Both texts are understood alike. */
 export const sameAs = (said: string, plain: string): void =>

@@ -102,6 +102,12 @@ test('°F in, °F out', () => {
   expect(result['flashPointC']).toBeCloseTo((200 - 32) / 1.8, 6);
 });
 
+test('a margin is a difference: 6 K are 11 °F, not 43', () => {
+  const text = shortLines(answer('flash point of lavender in fahrenheit')).join(' ');
+  expect(text).toContain('138 °F or below');
+  expect(text).toContain('11 °F of margin');
+});
+
 test('eight short lines at most', () => {
   for (const text of ['flash point of lavender', 'scent: 50% peppermint 50% rosemary for 1 kg oils at 3 %'])
     expect(shortLines(answer(text)).length).toBeLessThanOrEqual(8);
