@@ -68,7 +68,7 @@ export function barSteps(recipe: Recipe, { batchGrams }: CheckFigures, catalogue
   return [
     {
       name: 'weight of the batch',
-      asked: ['batch', 'total', 'batch weight'],
+      asked: ['batch', 'total', 'batch weight', 'weigh', 'everything'],
       formula: 'fats + alkali + water + milk + acids',
       inputs: [],
       value: batchGrams,

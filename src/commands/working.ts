@@ -248,7 +248,6 @@ function neededStep(recipe: Recipe, { needed, demand }: CheckFigures, id: Alkali
       'sodium hydroxide',
       'potassium hydroxide',
       'caustic',
-      'weigh',
       'hydroxide',
       'amount of lye',
     ],

@@ -204,7 +204,10 @@ export function ofNames(things: readonly Thing[], sides: Sides, cued: boolean): 
     return [id && { kind: 'alkali', id }];
   }
   if (named.length === 2) {
-    if (!cues.swapping.test(text)) return [null];
+    const [one, two] = named.map(({ named: { meaning } }) => meaning.id);
+    // "the olive oil is pomace"
+    const renames = /\S\s+(is|are|was)\s/i.test(text) && relatives(one ?? '', reader.catalogue).includes(two ?? '');
+    if (!cues.swapping.test(text) && !renames) return [null];
     const pair = inOrder(named, reading, text);
     return [pair && { kind: 'swap', from: pair[0], to: pair[1], grams: null }];
   }
@@ -237,7 +240,10 @@ function alkaliMeant(things: readonly Thing[], text: string): AlkaliId | null {
 /** Which of two names goes and which comes: by what the recipe holds, else by the words between. */
 function inOrder(things: readonly Thing[], reading: RecipeReading, text: string): readonly [Meaning, Meaning] | null {
   const [a, b] = things;
-  if (!a || !b || !ingredient(a.named.meaning) || !ingredient(b.named.meaning)) return null;
+  if (!a || !b) return null;
+  const kinds = [a.named.meaning.kind, b.named.meaning.kind];
+  const wet = kinds.includes('water') && kinds.includes('liquid');
+  if (!wet && !(ingredient(a.named.meaning) && ingredient(b.named.meaning))) return null;
   const holdsA = holds(reading, a.named.meaning, a.named.text);
   const holdsB = holds(reading, b.named.meaning, b.named.text);
   if (!holdsA && !holdsB) return null;

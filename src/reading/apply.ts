@@ -84,6 +84,18 @@ function without(reading: RecipeReading, of: Meaning): RecipeReading {
   };
 }
 
+/** Milk in the place of all water, gram for gram, or water in the place of milk. */
+function wetter(reading: RecipeReading, from: Meaning, to: Meaning): RecipeReading {
+  const dry = { concentration: null, ratio: null, waterShare: null };
+  const water = reading.waterGrams ?? 0;
+  if (from.kind === 'water') {
+    const liquids = weighed(reading.liquids, to.id, (grams) => grams + water, { id: to.id, said: '' });
+    return { ...reading, ...dry, liquids, waterGrams: 0 };
+  }
+  const milk = reading.liquids.find(({ id }) => id === from.id)?.grams ?? 0;
+  return { ...reading, ...dry, liquids: reading.liquids.filter(({ id }) => id !== from.id), waterGrams: water + milk };
+}
+
 function once(reading: RecipeReading, change: Change): RecipeReading {
   const dry = { concentration: null, ratio: null, waterShare: null };
   switch (change.kind) {
@@ -124,6 +136,7 @@ function once(reading: RecipeReading, change: Change): RecipeReading {
       return without(reading, change.of);
     case 'swap': {
       const { from, to, grams } = change;
+      if (from.kind === 'water' || to.kind === 'water') return wetter(reading, from, to);
       if (!isShelved(from.kind) || from.kind !== to.kind) return reading;
       const shelf = shelfOf[from.kind];
       const lines: readonly Line[] = reading[shelf];

@@ -26,7 +26,7 @@ interface Edit extends Span {
 const small = new Set(
   `and or no not nope in to for at with what about how make that this it of the a an please pls sorry i meant mean actually if
    then now ok okay instead rather use is was be would were same but also as again per is's whats hows wait oops so only just
-   when using you me give tell do can could`.split(/\s+/),
+   when using you me give tell do can could its their value point`.split(/\s+/),
 );
 /** Words that say that something before is meant. */
 const pointing =
@@ -96,6 +96,14 @@ function nameFor(reader: Reader, thing: Thing, before: Thing | undefined, text: 
   return item?.names[0] ?? null;
 }
 
+/** "and its iodine value?" of the only thing that was spoken of. */
+function ofProperty(old: Cut, property: string): string | null {
+  const [only, ...more] = things(old).filter(({ named: { meaning } }) => substance(meaning));
+  return only && more.length === 0 && quantities(old).length === 0
+    ? `${property} of ${textOf(old, ofThing(old, only))}`
+    : null;
+}
+
 /** The old question with the new words in it; null where the text is no such change. `open`: it was not answered yet. */
 export function retext(reader: Reader, question: string, follow: string, open: boolean): string | null {
   if (follow.length > 80 || another.test(follow)) return null;
@@ -108,6 +116,10 @@ export function retext(reader: Reader, question: string, follow: string, open: b
       (token.t === 'word' && !small.has(token.text) && !isUnit(token.text, reader) && token.sort !== 'unknown'),
   );
   if (strange || named.length > 1 || figures.length > 1) return null;
+  const property = things(next).find(
+    ({ named: { meaning } }) => meaning.kind === 'role' && /^(chart|temperature)$/.test(meaning.id),
+  );
+  if (property && named.length + figures.length === 0) return ofProperty(old, textOf(next, ofThing(next, property)));
   const [thing] = named;
   const [figure] = figures;
   const unit = figure ? null : (looseUnits(next, reader)[0] ?? null);

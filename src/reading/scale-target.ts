@@ -147,7 +147,8 @@ export function readScaleWish(reader: Reader, text: string): ScaleWish | null {
   if (isMould && weight && /\bwater\b/i.test(text)) return { kind: 'mould', millilitres: weight.value / waterDensity };
   const hand = atHand(reader, cut, text);
   if (hand) return hand;
-  if (volume && weights.length === 0) return { kind: 'mould', millilitres: volume.value };
+  const filled = cut.items.some((item) => isThing(item) && item.named.meaning.kind !== 'role');
+  if (volume && weights.length === 0 && !filled) return { kind: 'mould', millilitres: volume.value };
   if (weight && weights.length === 1) {
     const grams = weight.value;
     const of = weightOf(text.replace(weight.text, ' '));

@@ -91,6 +91,8 @@ export function without(options: Taken['options'], changes: readonly Change[]): 
         return water;
       case 'set':
         return change.of.kind === 'water' ? water : [];
+      case 'swap':
+        return change.from.kind === 'water' ? water : [];
       default:
         return [];
     }
@@ -150,7 +152,10 @@ function corrected(
     const told = correctedLine(recipe, changes, context);
     return { kind: 'turn', turn: { ...plain, command: 'scale', text: recipe.text, options, told, fromBase: true } };
   }
-  const reading = amended(recipe.kept.reading, changes, given, context.reader().lexicon);
+  // water that was reckoned and not written can be replaced, too
+  const wet = changes.some((change) => change.kind === 'swap' && change.from.kind === 'water');
+  const before = wet ? { ...recipe.kept.reading, waterGrams: recipe.kept.recipe.waterGrams } : recipe.kept.reading;
+  const reading = amended(before, changes, given, context.reader().lexicon);
   return {
     kind: 'turn',
     turn: {
