@@ -43,7 +43,8 @@ export const cook = defineCommand({
     { say: 'hot process soap is at 99 °C in the pot, too hot?', about: 'a temperature against the ceiling' },
     { say: 'cook: 25 minutes since trace', about: 'which stage to expect' },
   ],
-  instead: recipeInstead(null),
+  // A post of several lines that begins so is a recipe.
+  instead: recipeInstead(/^[^\n]*$| (?:how|stages?|steps|guide|\?|V\d+) /),
   run: ({ text }, context) => {
     const reading = context.read(text);
     const line = heatLine(context.reader(), text);

@@ -64,6 +64,7 @@ test.each([
   'Scent: lavender 20 g\nolive oil 500 g\nNaOH 64 g\nwater 140 g',
   'Solution first: 66 g NaOH in 150 g water. Then 500 g lard. Is the lye right?',
   'Mix 500 g lard with 66 g NaOH and 150 g water',
+  'Cook: lard 500 g, NaOH 66 g, water 160 g\nOnce cooked stir in 20 g jojoba oil, lid off.',
 ])('a step of a recipe in front of it: %s', (text) => {
   expect(answer(text).command).toBe('check');
 });
