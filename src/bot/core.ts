@@ -13,7 +13,7 @@ import { accidentIn } from './first-aid.ts';
 import { guess } from './guess.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
 import { follow } from './turns/follow.ts';
-import { isThanks, nextStep, welcome } from './turns/next.ts';
+import { isThanks, loneFigure, nextStep, welcome } from './turns/next.ts';
 import { makeSessions } from './turns/store.ts';
 import type { Turn } from './turns/turn.ts';
 import type { Asked, Bot, Reply } from './types.ts';
@@ -138,7 +138,9 @@ export function createBot(options: BotOptions): Bot {
     }
     // a lone word may answer a question, even where it is that of a command ("fat")
     const mayFollow = word === null ? nextStep(text) === null : isShort(rest) && !/^\s*[/!]/.test(text);
-    return (mayFollow ? following(asked, id, track) : null) ?? alone(asked, id, text, track);
+    const said = (mayFollow ? following(asked, id, track) : null) ?? alone(asked, id, text, track);
+    const unheard = 'code' in said && said.code === 'unknown';
+    return (unheard ? loneFigure(text, sessions.of(asked, now())) : null) ?? said;
   };
 
   const wanted = (text: string): AnyCommand | null => {

@@ -82,6 +82,12 @@ function gramsIn(given: RecipeReading, meaning: Meaning, text: string): number |
   }
 }
 
+/** A volume of sugar, salt, clay …, at the middle of its bulk density; it takes no alkali. */
+function spoonful({ kind, id }: Meaning, { dim, value }: Quantity, { catalogue }: Reader): number | null {
+  const density = kind === 'additive' ? catalogue.additives.get(id)?.bulkDensity : null;
+  return density && dim === 'volume' ? (value * (density.low + density.high)) / 2 : null;
+}
+
 /** One name with its figures. */
 export function ofGroup(thing: Thing, amounts: readonly Quantity[], sides: Sides, cued: boolean): Found | null {
   const { meaning, text } = thing.named;
@@ -111,7 +117,7 @@ export function ofGroup(thing: Thing, amounts: readonly Quantity[], sides: Sides
     return share ? { kind: 'doubt', doubt: { id: 'no-amount', said: text, of }, given } : null;
   }
   if (weight.value === 0) return holds(reading, meaning, text) ? { kind: 'remove', of: meaning } : null;
-  const grams = gramsIn(given, meaning, text);
+  const grams = gramsIn(given, meaning, text) ?? spoonful(meaning, weight, reader);
   if (grams === null) return unweighed(given);
   const after = given.after.some(({ id }) => id === meaning.id) || cues.after.test(sides.text);
   const known = holds(reading, meaning, text);

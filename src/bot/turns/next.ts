@@ -1,10 +1,11 @@
-import type { Answer } from '../../answer/types.ts';
+import type { Answer, Fault } from '../../answer/types.ts';
+import type { Session } from './store.ts';
 
 /** Next steps said without their command word: "double it", "post it nicely", "why 97?", "start over", "that's wrong". */
 
 const talk = `(?:ok|okay|so|and|now|great|thanks|thank you|thx|cool|please|pls|hm+|well|then|hey|hi|could you|can you|would you|will you|can i|could i|i'?d like to|let'?s|let me|i want to|lyeward)`;
 const lead = String.raw`^\W*(?:${talk}[\s,.!:]+)*`;
-const it = `(?:it|this|that|the (?:recipe|batch|whole thing|lot)|my (?:recipe|batch)|everything|them)`;
+const it = `(?:(?:this|that) (?:recipe|batch|lot)|it|this|that|the (?:recipe|batch|whole thing|lot)|my (?:recipe|batch)|everything|them)`;
 
 const steps: readonly (readonly [string, RegExp])[] = [
   [
@@ -24,7 +25,7 @@ const steps: readonly (readonly [string, RegExp])[] = [
   [
     'scale',
     new RegExp(
-      `${lead}(?:re)?(?:scal(?:e|ing)|size|resize)\\b|${lead}(?:double|halve|triple|treble|quadruple)(?: (?:${it}))?\\s*(?:[:.!?]|$|please|\\n|to\\b|for\\b)|${lead}(?:make|do|give me) (?:it )?(?:half|double|twice|triple|three times|\\d+(?:[.,]\\d+)? times|a (?:half|double)) ?(?:of )?(?:${it}|as much|the size)?\\W*$|${lead}(?:half|twice|double) (?:${it})\\W*$|${lead}\\d+(?:[.,]\\d+)?\\s*(?:x|times)(?: (?:${it}))?\\W*$`,
+      `${lead}(?:re)?(?:scal(?:e|ing)|size|resize)\\b|${lead}(?:double|halve|triple|treble|quadruple)(?: (?:${it}))?\\s*(?:[:.!?]|$|please|pls|plz|\\n|to\\b|for\\b)|${lead}(?:make|do|give me) (?:it )?(?:half|double|twice|triple|three times|\\d+(?:[.,]\\d+)? times|a (?:half|double)) ?(?:of )?(?:${it}|as much|the size)?\\W*$|${lead}(?:half|twice|double) (?:${it})\\W*$|${lead}\\d+(?:[.,]\\d+)?\\s*(?:x|times)(?: (?:${it}))?\\W*$`,
       'i',
     ),
   ],
@@ -62,12 +63,19 @@ const isTalk = (text: string): boolean =>
 const scaledAtLast =
   /(?:^|[\n;,.!–—-]\s*)(?:(?:please|can you|could you|now|and|then)\s+)*(?:(?:re)?scale|resize)\s+(?:it|this|that|to|up|down|by|for|the recipe)\b[^\n;]*$|\n\s*(?:double|halve|triple)\s+(?:it|this|that)\W*$/i;
 
+/** "I need 12 bars of 100 g, scale it: …", "my mould is 10 x 3 x 3 in, scale this recipe to fit. …" */
+const scaledAtFirst =
+  /\b(?:(?:re)?scale|resize) (?:it|this|that|everything|to|up|down|by|for|my|the) ?|\b(?:double|halve|triple) (?:it|this|that)\b/i;
+
+/** What stands before the recipe: up to the first colon, line end or full stop. */
+const headOf = (text: string): string => /^(?:[^:\n.]|\.(?=\d))*/.exec(text)?.[0] ?? '';
+
 /** The command that a text of a few words asks for; null where it is none of these. */
 export function nextStep(written: string): string | null {
   const text = written.slice(0, longest + 1).replace(/[’‘]/g, "'");
   const [first = ''] = text.trim().split('\n');
   const talks = isTalk(text);
-  if (scaledAtLast.test(written.slice(-longest).trimEnd())) return 'scale';
+  if (scaledAtLast.test(written.slice(-longest).trimEnd()) || scaledAtFirst.test(headOf(text))) return 'scale';
   for (const [command, pattern] of steps) {
     // a size may stand before its recipe
     const said = command === 'scale' ? first.slice(0, longest) : talks ? text : '';
@@ -104,6 +112,21 @@ export const takesBack = (text: string): boolean =>
     `${lead}(?:undo(?: (?:${it}))?|go back|back(?: to (?:the )?(?:original|first|previous|last|old)(?: one| recipe| version)?)?|revert(?: (?:${it}))?|as (?:it was )?before|the (?:original|previous)(?: one| recipe)?(?: again)?|put (?:it|that) back|never ?mind)\\W*$`,
     'i',
   ).test(text);
+
+/** "and 350?" that fits nothing which was said before: asked, as far as anything was said. */
+export function loneFigure(text: string, { recipe, figure }: Session): Fault | null {
+  const [said] = text.match(/\d+(?:[.,]\d+)?\s*(?:%|[a-z]{1,3}\b)?/i) ?? [];
+  const lone =
+    /^\W*(?:(?:and|or|no|for|at|with|to|make|that|it|what|about|if|then|ok)\W+)*\d+(?:[.,]\d+)?\s*(?:%|[a-z]{1,3}\b)?\W*$/i;
+  if (!said || !lone.test(text) || !(recipe || figure)) return null;
+  return {
+    code: 'unclear',
+    message: `What is the ${said.trim()} of?`,
+    hint: 'Say it with its name, for example "350 g water" or "8 % superfat".',
+    candidates: [],
+    caution: [],
+  };
+}
 
 export const isThanks = (text: string): boolean =>
   /^\W*(?:(?:ok|okay|great|perfect|wonderful|lovely|brilliant|super|cool|nice|good|got it|thanks?|thank you|thank u|thx|ty|cheers|ta|danke|merci|gracias|grazie|bye|many|so much|very much|a lot|lots|that helps|helpful|much appreciated|appreciated|you|all|for (?:that|your help|the help))\W*)+$/i.test(
