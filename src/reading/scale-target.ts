@@ -238,6 +238,15 @@ export function readScaleRequest(reader: Reader, text: string): ScaleRequest {
     const { fats, alkali, waterGrams, after, liquids } = readRecipe(reader, part);
     return fats.length + alkali.length + after.length + liquids.length > 0 || waterGrams !== null;
   };
+  // "I only have 180 g coconut left. … scale it to that": what there is, apart from what asks
+  const had = parts.findIndex(({ text: part }) => wordsOf.hand.test(part) && ingredient(part) && !asks.test(part));
+  if (had >= 0) {
+    const hand = parts[had];
+    const wish = hand ? readScaleWish(reader, hand.text) : null;
+    const rest = parts.filter((part, k) => k !== had && !(asks.test(part.text) && !ingredient(part.text)));
+    if (wish?.kind === 'at-hand' && rest.some((part) => ingredient(part.text)))
+      return { wish, superfat: null, recipe: rest.map((part) => text.slice(part.from, part.to)).join(' ') };
+  }
   const marked = parts.findIndex(({ text: part }) => asks.test(part) && (!ingredient(part) || wordsOf.hand.test(part)));
   const at =
     marked >= 0
@@ -249,7 +258,7 @@ export function readScaleRequest(reader: Reader, text: string): ScaleRequest {
     return { wish: readScaleWish(reader, part.text), superfat: superfat(part.text), recipe: rest };
   }
   // "… 230 g water to 1 kg of oils"
-  const tail = /\b(?:scaled? |resized? )?(?:to|for)\s+(?:[^,:;\n]|,(?=\d))*$/i.exec(text.trimEnd());
+  const tail = /\b(?:scaled? |resized? )?(?:to|for|by)\s+(?:[^,:;\n]|,(?=\d))*$/i.exec(text.trimEnd());
   const wish = tail ? readScaleWish(reader, tail[0]) : null;
   if (!tail || !wish) return { wish: null, superfat: null, recipe: text };
   return { wish, superfat: superfat(tail[0]), recipe: text.slice(0, tail.index) };
