@@ -228,7 +228,8 @@ export function readScaleRequest(reader: Reader, text: string): ScaleRequest {
     return said ?? (loose ? numberOf(loose[1] ?? '') / 100 : null);
   };
   const whole = readRecipe(reader, text);
-  const atHandOnly = whole.alkali.length === 0 && wordsOf.hand.test(text) && !/[\n:]/.test(text);
+  const atHandOnly =
+    whole.alkali.length === 0 && wordsOf.hand.test(text) && !/[\n:]|\brecipe\b|\bscale (?:it|this)\b/i.test(text);
   const hasRecipe =
     !atHandOnly &&
     (whole.fats.length > 1 || (whole.fats.length > 0 && whole.alkali.length > 0) || whole.doubts.length > 2);
@@ -254,8 +255,20 @@ export function readScaleRequest(reader: Reader, text: string): ScaleRequest {
       : parts.findIndex(({ text: part }) => !ingredient(part) && readScaleWish(reader, part) !== null);
   const part = parts[at];
   if (part) {
-    const rest = text.slice(0, part.from) + text.slice(part.to);
-    return { wish: readScaleWish(reader, part.text), superfat: superfat(part.text), recipe: rest };
+    // "my mould is 10 x 3.5 x 2.5 inches, scale this recipe to fit it": the size stands in a clause of its own
+    const own = readScaleWish(reader, part.text);
+    const sized = own
+      ? null
+      : (parts.find(
+          (other) => other !== part && !ingredient(other.text) && readScaleWish(reader, other.text) !== null,
+        ) ?? null);
+    const taken = sized ? [part, sized].sort((a, b) => b.from - a.from) : [part];
+    const rest = taken.reduce((left, { from, to }) => left.slice(0, from) + left.slice(to), text);
+    return {
+      wish: own ?? (sized ? readScaleWish(reader, sized.text) : null),
+      superfat: superfat(part.text),
+      recipe: rest,
+    };
   }
   // "… 230 g water to 1 kg of oils"
   const tail = /\b(?:scaled? |resized? )?(?:to|for|by)\s+(?:[^,:;\n]|,(?=\d))*$/i.exec(text.trimEnd());
