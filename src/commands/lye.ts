@@ -114,7 +114,7 @@ export const lye = defineCommand({
     const style = styleFor(reading, given.unit, context);
     const step = given.step ?? reading.scaleStep ?? USUAL_STEP;
     const parts = partsOf(reading, catalogue, step);
-    const { alkali, by, taken: takenAlkali } = alkaliFor(reading, given, catalogue, style);
+    const { alkali, by, taken: takenAlkali } = alkaliFor(reading, given, text, catalogue, style);
     const { rule, taken: takenWater } = waterRule(reading, given, style);
     const superfat = given.superfat ?? reading.superfat;
     const weighed = toWeigh(
@@ -190,8 +190,18 @@ interface ForAlkali {
   readonly taken: readonly string[];
 }
 
-function alkaliFor(reading: RecipeReading, given: LyeOptions, catalogue: Catalogue, style: Style): ForAlkali {
+/** Said of a split of two alkalis. */
+const byWeight = /\bby weight\b|\bof the weight\b/i;
+
+function alkaliFor(
+  reading: RecipeReading,
+  given: LyeOptions,
+  text: string,
+  catalogue: Catalogue,
+  style: Style,
+): ForAlkali {
   const taken: string[] = [];
+  const by = given.by ?? (byWeight.test(text) ? 'weight' : 'demand');
   const kohShare = given.koh ?? (reading.alkaliSplit ? reading.alkaliSplit[1] : null);
   const named = new Set(reading.alkaliNamed);
   let shares: readonly { readonly id: AlkaliId; readonly share: number }[];
@@ -201,7 +211,7 @@ function alkaliFor(reading: RecipeReading, given: LyeOptions, catalogue: Catalog
       { id: 'naoh' as const, share: 1 - kohShare },
       { id: 'koh' as const, share: kohShare },
     ].filter(({ share }) => share > 0);
-    if (!given.by && shares.length > 1)
+    if (by === 'demand' && !given.by && shares.length > 1)
       taken.push('I took the shares of the alkalis as shares of the work they do; for weight say by=weight');
   } else if (named.size === 1) shares = [...named].map((id) => ({ id, share: 1 }));
   else {
@@ -217,7 +227,7 @@ function alkaliFor(reading: RecipeReading, given: LyeOptions, catalogue: Catalog
     if (assumed && !taken.includes(`I took ${alkaliName.naoh}, pure`)) taken.push(line);
     return { id, share, purity };
   });
-  return { alkali, by: given.by ?? 'demand', taken: taken.map((line) => `${line}.`) };
+  return { alkali, by, taken: taken.map((line) => `${line}.`) };
 }
 
 /** After a taken purity of potassium hydroxide: what the other usual ones would do. */

@@ -110,6 +110,9 @@ function askedOf(
   if (fats && /\bwater\b/.test(words) && !alkali) return 'water';
   if (solution && strengths.length > 1) return 'water';
   if (solution && strengths.length === 1) return alkali ? null : /\bwater\b/.test(words) ? 'water' : 'alkali';
+  // "my lye is a 50 % solution, how much of it do I weigh out"
+  const ofIt = /\bhow much (?:of (?:it|that|this|the (?:solution|stock|mix|lye))|solution|stock)\b/.test(words);
+  if (alkali && strengths.length === 1 && ofIt && !/\bwater\b/.test(words)) return 'stock';
   if (alkali && strengths.length > 0) {
     const takes = take.test(words) || units.some(({ lead }) => lead === 'many') || /\bfrom\b/.test(words);
     return stock && takes && !/\bto make\b/.test(words) ? 'stock' : 'water';
