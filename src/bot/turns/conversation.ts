@@ -2,6 +2,7 @@
 import type { Answer, Fault } from '../../answer/types.ts';
 import { styleFor } from '../../commands/check.ts';
 import type { Context, Refusal, Said } from '../../commands/define.ts';
+import type { Kept } from '../../commands/kept.ts';
 import type { Remembered, Session } from './store.ts';
 import { againLine, recipeLine } from './told.ts';
 import type { Turn } from './turn.ts';
@@ -67,8 +68,12 @@ export function naming(
 const aside: ReadonlySet<string> = new Set(['safety', 'help', 'report', 'restart', 'explain', 'summary']);
 const recipes: ReadonlySet<string> = new Set(['check', 'lye', 'scale', 'summary', 'explain']);
 
-/** A post longer than this is not kept for an answer to a question about it. */
+/** A post longer than this is not kept for an answer to a question about it, and of its figures only what they came to. */
 const longestKept = 20_000;
+const keptWords = (text: string): string => (text.length > longestKept ? text.slice(0, 200) : text);
+
+const keptRecipe = (text: string, kept: Kept): Kept =>
+  text.length > longestKept ? { ...kept, reading: { ...kept.reading, fates: [] } } : kept;
 
 /** The conversation after an answer or a fault. */
 export function after(
@@ -81,7 +86,7 @@ export function after(
 ): Session {
   const { said, kept, working, complete } = outcome;
   const { id, command, text, options, at } = request;
-  const own: Remembered = { command, text, options, at };
+  const own: Remembered = { command, text: keptWords(text), options, at };
   const isAside = aside.has(command);
   const about = recipes.has(command);
   if (!('lead' in said)) {
@@ -105,7 +110,7 @@ export function after(
     const base = command === 'scale' ? (turn?.fromBase ? session.base : session.recipe) : null;
     return {
       ...heard,
-      recipe: { ...own, kept, worked },
+      recipe: { ...own, kept: keptRecipe(text, kept), worked },
       before: session.recipe,
       base,
       newest: 'recipe',
