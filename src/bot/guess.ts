@@ -11,6 +11,9 @@ const precautions =
 const asksOther =
   /\b(?:how (?:do i|to|hot|warm|cool|long|soon|much (?:ice|water|scent|fragrance|eo|extra|more)|many)|when (?:can|may|do|should|is|will)|what (?:temp\w*|concentration|strength|size)|scal(?:e|ing)|resize|double|halve|triple|twice the|mou?ld|convert|summar\w+|explain|flash ?point|(?:need|want|for) \d+ bars|too (?:hot|cold|warm)|melted enough|i(?:'?ve| have)? only (?:have|got)|false trace|instead of (?:water|ice))\b/i;
 
+/** Asked about the pot, with no figure that a reckoning could start from. */
+const cooling = /\b(?:how long|when|is|has|until|till)\b[^.?!]*\bcool(?:ed|s)?\b/i;
+
 /** Lines from which on a text is a post rather than a question. */
 const post = 4;
 
@@ -40,6 +43,7 @@ export function guess(text: string, context: Context): string | null {
   const { fats, after, alkali, doubts } = reading;
   if (alkali.length > 0) return 'check';
   if (fats.length > 0 || after.length > 0 || doubts.length > 0) return 'lye';
+  if (cooling.test(text)) return 'cool';
   if (precautions.test(text)) return 'safety';
   return question === null ? null : 'lye';
 }

@@ -98,7 +98,8 @@ export function takeOptions(
     if (!declared || (sign === ':' && declared.inText)) return whole;
     const value = parsed(declared, said, sign);
     if (value === null || (typeof value === 'number' && !Number.isFinite(value))) {
-      if (sign === '=') fault ??= wrongValue(key, declared, said);
+      // "water = ?" asks for it
+      if (sign === '=' && !/^\?+$/.test(said)) fault ??= wrongValue(key, declared, said);
       return whole;
     }
     if (typeof value === 'number' && 'low' in declared && (value < declared.low || value > declared.high)) {

@@ -9,7 +9,7 @@ import { dialogues, play, type Scored } from './dialogue.ts';
 const told = (scored: readonly Scored[], verdict: Scored['verdict']): string[] =>
   scored.filter((one) => one.verdict === verdict).map(({ id, turn, say, why }) => `${id} ${turn} "${say}": ${why}`);
 
-it.each(['dialogues.json', 'dialogues-own.json'])('conversations: %s', (file) => {
+it.each(['dialogues.json', 'dialogues-2.json', 'dialogues-own.json'])('conversations: %s', (file) => {
   const bot = createBot();
   const all = dialogues(file);
   const scored = all.flatMap((dialogue) => play(bot, dialogue));

@@ -18,9 +18,9 @@ interface Question {
   readonly expect: Expected;
 }
 
-const questions = JSON.parse(
-  readFileSync(new URL('heat-questions.json', import.meta.url), 'utf8'),
-) as readonly Question[];
+const questions = ['heat-questions', 'heat-2'].flatMap(
+  (set) => JSON.parse(readFileSync(new URL(`${set}.json`, import.meta.url), 'utf8')) as readonly Question[],
+);
 
 const bot = createBot();
 const ask = (text: string) => bot.ask({ platform: 'test', place: 'shed', person: text, text });
@@ -33,7 +33,7 @@ function figure(result: Readonly<Record<string, unknown>>, name: string): unknow
 }
 
 test('the collection is whole', () => {
-  expect(questions.length).toBe(60);
+  expect(questions.length).toBe(105);
 });
 
 describe.each(questions)('$id: $text', ({ text, expect: wanted }) => {

@@ -9,7 +9,7 @@ import { questions, score } from './score-questions.ts';
  */
 const mostNeedless = 0.05;
 
-test.each(['questions', 'everyday'])('%s', (set) => {
+test.each(['questions', 'questions-2', 'everyday'])('%s', (set) => {
   const bot = createBot();
   const scored = questions(set).map((question) =>
     score(bot, question, (answer) => renderPlain(answer, { details: true })),
@@ -21,7 +21,7 @@ test.each(['questions', 'everyday'])('%s', (set) => {
   expect(told('wrong')).toEqual([]);
   expect(told('wrong-fault')).toEqual([]);
   const answerable = scored.filter(({ question }) => question.expect.fault === undefined).length;
-  expect(answerable).toBeGreaterThan(100);
+  expect(answerable).toBeGreaterThan(50);
   const needless = told('needless');
   expect(needless.length, needless.join('\n')).toBeLessThanOrEqual(mostNeedless * answerable);
 });
