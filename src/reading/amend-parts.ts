@@ -40,7 +40,11 @@ function unweighed(given: RecipeReading): Found | null {
 }
 
 /** What a new name takes the place of: what was answered, its only relative, or the only one of its kind. */
-function replacedBy(to: Meaning, grams: number | null, sides: Sides): Meaning | Extract<Correction, { kind: 'which' }> {
+export function replacedBy(
+  to: Meaning,
+  grams: number | null,
+  sides: Sides,
+): Meaning | Extract<Correction, { kind: 'which' }> {
   const { reader, reading, target } = sides;
   const kin = heldBy(reading).filter(({ kind }) => kind === to.kind);
   const answered = kin.find(({ id }) => id === target);
@@ -260,7 +264,7 @@ function inOrder(things: readonly Thing[], reading: RecipeReading, text: string)
 }
 
 /** "pomace", "mutton", "monohydrate": words that name something only beside what the recipe holds. */
-function inContext(said: string, { reader, reading }: Sides): Meaning | null {
+export function inContext(said: string, { reader, reading }: Sides): Meaning | null {
   const found = heldBy(reading).flatMap(({ kind, id }) => {
     const picked = pick(said, relatives(id, reader.catalogue), reader.catalogue, '');
     return picked === null ? [] : [{ kind, id: picked } as Meaning];

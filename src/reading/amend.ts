@@ -3,11 +3,30 @@
  * castor", "without the shea", "in ounces". It is read with the reader's own names and amounts; what is left of the
  * text must be small talk, else it is no correction.
  */
-import { type Found, isQuestion, loose, ofGroup, ofNames, ownDoubt, type Sides } from './amend-parts.ts';
+import {
+  type Found,
+  inContext,
+  isQuestion,
+  loose,
+  ofGroup,
+  ofNames,
+  ownDoubt,
+  replacedBy,
+  type Sides,
+} from './amend-parts.ts';
 import { another, cues, outdated } from './amend-words.ts';
 import { bind } from './bind.ts';
 import { unitWord } from './columns.ts';
-import { bareUnit, type Change, type Correction, holds, ingredient, isAmount, isThing } from './correction.ts';
+import {
+  bareUnit,
+  type Change,
+  type Correction,
+  holds,
+  ingredient,
+  isAmount,
+  isThing,
+  type Thing,
+} from './correction.ts';
 import { readRecipe } from './index.ts';
 import { type Cut, itemize, type Reader } from './itemize.ts';
 import type { Item } from './items.ts';
@@ -57,8 +76,9 @@ export function readCorrection(
   const unit = unitAlone(cut, reader);
   if (unit && strange === 0)
     return { kind: 'changes', changes: [{ kind: 'unit', unit }], given: readRecipe(reader, ''), named: false };
+  if (items.length === 0) return byWordsAlone(reader, text, reading);
   // "3/4 cup shea in grams" is a question of its own
-  if (items.length === 0 || (items.some(isAmount) && looseUnits(cut, reader).length > 0)) return null;
+  if (items.some(isAmount) && looseUnits(cut, reader).length > 0) return null;
 
   const bound = bind(items, cut.tokens).best;
   const usual = {
@@ -86,7 +106,7 @@ export function readCorrection(
   for (const group of bound.groups) {
     for (const k of group.things) {
       const thing = items[k];
-      if (isThing(thing)) found.push(ofGroup(thing, amountsOf(group.amounts), sides, cued));
+      if (isThing(thing)) found.push(...ofThing(thing, amountsOf(group.amounts), sides, cued));
     }
   }
   for (const quantity of amountsOf(bound.orphans)) found.push(loose(quantity, sides));
@@ -103,6 +123,7 @@ export function readCorrection(
   for (const one of [...all]) {
     // "KOH, 90 %" where the recipe has none: that alkali is meant, and its purity
     if (one.kind !== 'purity' || one.of === null || holds(reading, { kind: 'alkali', id: one.of })) continue;
+    if (all.some((other) => other.kind === 'set' && other.of.kind === 'alkali')) continue;
     if (reading.alkaliNamed.length > 1) return { kind: 'lost' };
     all.unshift({ kind: 'alkali', id: one.of });
   }
@@ -116,6 +137,26 @@ export function readCorrection(
     given,
     named: items.some(isThing),
   };
+}
+
+/** "no, the virgin one": words that are a name only beside what the recipe holds. */
+function byWordsAlone(reader: Reader, text: string, reading: RecipeReading): Correction | null {
+  const given = readRecipe(reader, '');
+  const sides = { reader, reading, text, given, unit: null, target: null };
+  const to = corrects(text) ? inContext(text, sides) : null;
+  const from = to && replacedBy(to, null, sides);
+  if (!to || !from || 'of' in from) return null;
+  return { kind: 'changes', changes: [{ kind: 'swap', from, to, grams: null }], given, named: true };
+}
+
+/** What one name with its figures changes: an alkali may have its weight and its purity. */
+function ofThing(thing: Thing, amounts: readonly Quantity[], sides: Sides, cued: boolean): readonly (Found | null)[] {
+  const alkaline = thing.named.meaning.kind === 'alkali';
+  const shares = amounts.filter(({ dim }) => dim === 'percent');
+  if (!alkaline || shares.length === 0 || shares.length === amounts.length)
+    return [ofGroup(thing, amounts, sides, cued)];
+  const rest = amounts.filter(({ dim }) => dim !== 'percent');
+  return [ofGroup(thing, rest, sides, cued), ofGroup(thing, shares, sides, cued)];
 }
 
 type Groups = ReturnType<typeof bind>['best']['groups'];

@@ -24,7 +24,7 @@ interface Edit extends Span {
 
 /** What may stand round the new words. */
 const small = new Set(
-  `and or no not nope in to for at with what about how make that this it of the a an please pls sorry i meant mean actually if
+  `and or no nah not nope in to for at with what about how make that this it of the a an please pls sorry i meant mean actually if
    then now ok okay instead rather use is was be would were same but also as again per is's whats hows wait oops so only just
    when using you me give tell do can could its their value point`.split(/\s+/),
 );

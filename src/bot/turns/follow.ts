@@ -73,18 +73,18 @@ function toFigure(text: string, { figure }: Session, context: Context): Follow |
 function toSize(text: string, { recipe, base, newest }: Session, context: Context): Follow | null {
   if (!recipe) return null;
   const wish = readScaleWish(context.reader(), text);
-  if (wish && isSize(text, wish.kind))
+  // "20 bars" after "12 bars of 100 g" keeps their weight
+  const again =
+    recipe.command === 'scale' && base && newest === 'recipe'
+      ? retext(context.reader(), recipe.text, text, false)
+      : null;
+  const partly = wish?.kind === 'bars-of-what' && again !== null;
+  if (wish && !partly && isSize(text, wish.kind))
     return { kind: 'turn', turn: { ...plain, command: 'scale', text, options: noOptions } };
   if (recipe.command !== 'scale' || !base || newest !== 'recipe') return null;
   // "make that 1.5 kg", "cured" after a scaling: the same again from what it started from
   const cured = /^\W*(?:(?:i mean|no|sorry|when|after)\W*)*cured?\b/i.test(text) && /\bbars?\b/i.test(recipe.text);
-  const again = cured ? `${recipe.text} cured` : retext(context.reader(), recipe.text, text, false);
-  if (
-    again === null ||
-    (!cured && !/\d/.test(text)) ||
-    (!cured && readScaleWish(context.reader(), again) === null) ||
-    /%/.test(text)
-  )
-    return null;
-  return { kind: 'turn', turn: { ...plain, command: 'scale', text: again, options: recipe.options, fromBase: true } };
+  const anew = cured ? `${recipe.text} cured` : /\d/.test(text) && !/%/.test(text) ? again : null;
+  if (anew === null || readScaleWish(context.reader(), anew) === null) return null;
+  return { kind: 'turn', turn: { ...plain, command: 'scale', text: anew, options: recipe.options, fromBase: true } };
 }

@@ -3,7 +3,7 @@ import type { Session } from './store.ts';
 
 /** Next steps said without their command word: "double it", "post it nicely", "why 97?", "start over", "that's wrong". */
 
-const talk = `(?:ok|okay|so|and|now|great|thanks|thank you|thx|cool|please|pls|hm+|well|then|hey|hi|could you|can you|would you|will you|can i|could i|i'?d like to|let'?s|let me|i want to|lyeward)`;
+const talk = `(?:ok|okay|so|and|now|great|thanks|thank you|thx|cool|please|pls|hm+|well|then|hey|hi|nah|no|nope|sorry|actually|oops|wait|could you|can you|would you|will you|can i|could i|i'?d like to|let'?s|let me|i want to|lyeward)`;
 const lead = String.raw`^\W*(?:${talk}[\s,.!:]+)*`;
 const it = `(?:(?:this|that) (?:recipe|batch|lot)|it|this|that|the (?:recipe|batch|whole thing|lot)|my (?:recipe|batch)|everything|them)`;
 
