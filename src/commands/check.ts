@@ -9,8 +9,8 @@ import { assumptionsOf, saysLye } from './assumptions.ts';
 import { beforeMixing, excessCaution, thinCaution } from './cautions.ts';
 import { type Context, defineCommand } from './define.ts';
 import { detailsOf } from './details.ts';
-import { heatSteps } from './heat-steps.ts';
 import { localLines } from './local.ts';
+import { nextSteps } from './next-steps.ts';
 import { mostPressing, superfatRefusal, whichRecipe } from './questions.ts';
 import { countedLine, readLine } from './read-line.ts';
 import { pureLine, recipeOf, USUAL_STEP, type Weighed } from './recipe.ts';
@@ -65,7 +65,12 @@ export const check = defineCommand({
         ],
         warnings: warningsOf(weighed, figures, reading, catalogue, style),
         caution: cautionOf(figures),
-        actions: [{ label: 'details', request: 'details' }, ...heatSteps, { label: 'first aid', request: 'safety' }],
+        actions: [
+          { label: 'details', request: 'details' },
+          // what must not be mixed needs no next step of mixing
+          ...(figures.verdict === 'excess-alkali' ? [] : nextSteps),
+          { label: 'first aid', request: 'safety' },
+        ],
         result: lyeResult(weighed.recipe, figures),
         kept: { reading, recipe: weighed.recipe, superfat: said },
         working: () => recipeWorking(weighed.recipe, figures, catalogue, style),

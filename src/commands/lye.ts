@@ -13,8 +13,8 @@ import { styleFor } from './check.ts';
 import { defineCommand, type Refusal } from './define.ts';
 import { detailsOf } from './details.ts';
 import { elsewhere } from './everyday.ts';
-import { heatSteps } from './heat-steps.ts';
 import { localLines } from './local.ts';
+import { nextSteps } from './next-steps.ts';
 import type { OptionTable, Values } from './options.ts';
 import { alkaliAmounts, alkaliName, chance, inSentence, listed } from './phrases.ts';
 import { mostPressing, superfatRefusal, whichRecipe } from './questions.ts';
@@ -154,7 +154,7 @@ export const lye = defineCommand({
           style,
         ),
         caution: cautionOf(figures),
-        actions: [{ label: 'details', request: 'details' }, ...heatSteps, { label: 'first aid', request: 'safety' }],
+        actions: [{ label: 'details', request: 'details' }, ...nextSteps, { label: 'first aid', request: 'safety' }],
         result: lyeResult(recipe, figures),
         kept: { reading, recipe, superfat },
         working: () => recipeWorking(recipe, figures, catalogue, style),
