@@ -2,7 +2,7 @@
 import type { CheckFigures } from '../engine/check.ts';
 import type { Recipe } from '../engine/recipe.ts';
 
-export function recipeResult(recipe: Recipe): Readonly<Record<string, unknown>> {
+function recipeResult(recipe: Recipe): Readonly<Record<string, unknown>> {
   const fatGrams = recipe.fats.reduce((sum, { grams }) => sum + grams, 0);
   return {
     fats: recipe.fats.map(({ fat, grams }) => ({ id: fat.id, grams, share: grams / fatGrams })),

@@ -60,7 +60,10 @@ describe('a request finds its command', () => {
 
   test('what holds nothing it knows is told so', () => {
     expect(bot.ask(asked('nice weather today'))).toMatchObject({ ok: false, fault: { code: 'unknown' } });
-    expect(bot.ask({ ...asked('is my lye safe?'), person: 'newcomer' })).toMatchObject({ ok: false, fault: { code: 'unclear' } });
+    expect(bot.ask({ ...asked('is my lye safe?'), person: 'newcomer' })).toMatchObject({
+      ok: false,
+      fault: { code: 'unclear' },
+    });
     expect(bot.ask(asked(''))).toMatchObject({ ok: false, fault: { code: 'unknown' } });
   });
 });
