@@ -12,7 +12,7 @@ import { number, plainStyle, type Style } from '../units/print.ts';
 import { accidentIn } from './first-aid.ts';
 import { guess } from './guess.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
-import { follow } from './turns/follow.ts';
+import { type Follows, follow } from './turns/follow.ts';
 import { isThanks, loneFigure, nextStep, welcome } from './turns/next.ts';
 import { makeSessions } from './turns/store.ts';
 import type { Turn } from './turns/turn.ts';
@@ -99,10 +99,10 @@ export function createBot(options: BotOptions): Bot {
   };
 
   /** A text that follows what was said before; null where it stands alone. */
-  const following = (asked: Asked, id: string, track: Track): Answer | Fault | null => {
+  const following = (asked: Asked, id: string, track: Track, follows: Follows): Answer | Fault | null => {
     const at = now();
     const session = sessions.of(asked, at);
-    const found = follow(asked.text, session, context, at);
+    const found = follow(asked.text, session, context, at, follows);
     if (!found) return null;
     if (found.kind === 'ask') {
       track(found.pending.command);
@@ -136,9 +136,8 @@ export function createBot(options: BotOptions): Bot {
       const whole = answer({ ...asked, text: rest }, id, track);
       return 'lead' in whole ? detailsOf(whole) : whole;
     }
-    // a lone word may answer a question, even where it is that of a command ("fat")
-    const mayFollow = word === null ? nextStep(text) === null : isShort(rest) && !/^\s*[/!]/.test(text);
-    const said = (mayFollow ? following(asked, id, track) : null) ?? alone(asked, id, text, track);
+    const follows = mayFollow(text, word, rest);
+    const said = (follows ? following(asked, id, track, follows) : null) ?? alone(asked, id, text, track);
     const unheard = 'code' in said && said.code === 'unknown';
     return (unheard ? loneFigure(text, sessions.of(asked, now())) : null) ?? said;
   };
@@ -170,6 +169,13 @@ export function createBot(options: BotOptions): Bot {
     },
     complete: (typed) => completions(typed, context),
   };
+}
+
+/** What a text may follow: a few words may answer a question even where the first is that of a command ("fat weight"). */
+function mayFollow(text: string, word: string | null, rest: string): Follows | null {
+  if (/^\s*[/!]/.test(text)) return null;
+  if (word === null) return nextStep(text) === null ? 'anything' : null;
+  return isShort(rest) ? 'anything' : 'question';
 }
 
 /** Nothing behind a command's word, or only what points back: "check it". */

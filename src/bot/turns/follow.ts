@@ -20,7 +20,21 @@ const isPost = ({ command, corrects, doubts }: Pending): boolean =>
 /** Longer texts stand alone. */
 const longest = 400;
 
-export function follow(text: string, session: Session, context: Context, at: number): Follow | null {
+/** What a text may follow: a question back alone, where its first word is that of a command, or anything. */
+export type Follows = 'question' | 'anything';
+
+/** A longer text than this that begins with the word of a command is no answer. */
+const longestAnswer = 40;
+
+export function follow(
+  text: string,
+  session: Session,
+  context: Context,
+  at: number,
+  follows: Follows = 'anything',
+): Follow | null {
+  if (follows === 'question')
+    return session.pending && text.length <= longestAnswer ? toPending(text, session.pending, session, context) : null;
   if (text.length > longest || standsAlone(text, context)) return null;
   return followed(text.replace(/[’‘]/g, "'"), session, context, at);
 }
