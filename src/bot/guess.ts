@@ -36,7 +36,9 @@ export function guess(text: string, context: Context): string | null {
   const warm = speaksOfHeat(text) || speaksOfScent(text, read(text)) ? heatQuestion(reader(), text, read(text)) : null;
   if (warm) return warm;
   const question = questionOf(text, null, context);
-  if (question && question.kind !== 'lye') return question.kind;
+  // "lye for 500 g oil, 5 %": the fat has no name yet, and 5 % is no strength
+  const nameless = read(text).doubts.some(({ id }) => id === 'ambiguous-name');
+  if (question && question.kind !== 'lye' && !(question.kind === 'strength' && nameless)) return question.kind;
   const reading = read(text);
   const scent = speaksOfHeat(text) ? null : heatQuestion(reader(), text, reading);
   if (scent) return scent;

@@ -118,6 +118,24 @@ export function unsaid(
 ): void {
   const { items, text, bound, tokens } = assembly.source;
   if (assembly.doubts.length > 0) return;
+  // "lye for 500 g oil": a fat by no name, and none with one
+  const nameless = items.find(
+    (item) => item.kind === 'thing' && item.named.meaning.kind === 'role' && /^(oil|fat)$/.test(item.named.meant),
+  );
+  if (
+    nameless?.kind === 'thing' &&
+    sums.fats === 0 &&
+    !items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'fat')
+  ) {
+    const one = assembly.source.catalogue.ambiguous.find(({ id }) => id === `any-${nameless.named.meant}`);
+    assembly.doubts.push({
+      id: 'ambiguous-name',
+      said: nameless.named.text,
+      candidates: one?.candidates ?? [],
+      why: one?.why ?? '',
+    });
+    return;
+  }
   const named = (kind: Kindred): Extract<Item, { kind: 'thing' }> | undefined =>
     items.find(
       (item): item is Extract<Item, { kind: 'thing' }> => item.kind === 'thing' && item.named.meaning.kind === kind,

@@ -36,6 +36,9 @@ const solutionRole = /^(solution|total-solution|concentration|ratio|ratio-lye-wa
 export function readStrength(facts: Facts, all: readonly Owned[], forced: boolean): StrengthQuestion | null {
   const { things, roles, words } = facts;
   if (heat.test(words) && !forced) return null;
+  // "lye for 500 g oil, 5 %": a recipe's question, whatever the fat is
+  if (!forced && all.some((one) => weighs(one) && (isOf(one, 'fat') || isOf(one, 'ambiguous') || isOf(one, 'unheld'))))
+    return null;
   const alkalis = things.filter(({ meaning }) => meaning.kind === 'alkali');
   const stocks = things.filter(({ meaning }) => meaning.kind === 'stock');
   const asksWater = things.some(({ meaning, asked }) => meaning.kind === 'water' && asked);
