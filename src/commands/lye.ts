@@ -102,8 +102,12 @@ export const lye = defineCommand({
     return isWeighed && whole.doubts.length <= part.doubts.length;
   },
   // A whole recipe after the word: the amount is there, and wants judging.
-  instead: (text, context) =>
-    elsewhere('lye')(text, context) ?? (context.read(text).alkali.length > 0 ? 'check' : null),
+  instead: (text, context) => {
+    const { alkali, doubts } = context.read(text);
+    // "lye for 500 g oil, 5 %": the fat has no name yet, and 5 % is no strength
+    if (doubts.some(({ id }) => id === 'ambiguous-name')) return null;
+    return elsewhere('lye')(text, context) ?? (alkali.length > 0 ? 'check' : null);
+  },
   run: ({ text, options: given }, context) => {
     const { catalogue, read } = context;
     const reading = read(text);
