@@ -71,8 +71,10 @@ function byRange(list: Extract<FatList, { by: 'range' }>, fats: readonly Fat[], 
   const [low, high] = [bound(least), bound(most)].sort(
     (a, b) => (a ?? Number.NEGATIVE_INFINITY) - (b ?? Number.POSITIVE_INFINITY),
   );
-  const from = least && most ? (low ?? null) : bound(least);
-  const to = least && most ? (high ?? null) : bound(most);
+  // a figure too long to be one bounds nothing
+  const finite = (value: number | null): number | null => (value !== null && Number.isFinite(value) ? value : null);
+  const from = finite(least && most ? (low ?? null) : bound(least));
+  const to = finite(least && most ? (high ?? null) : bound(most));
   const held = fats
     .filter((fat) => isKind(fat, list.of))
     .flatMap((fat) => (fat[property] ? [{ fat, chosen: fat[property] as Chosen }] : []));

@@ -69,7 +69,12 @@ function nameAt(
           prim.kind === 'number' &&
           (unitAt(prims, j + 1, lexicon) !== null || prims[j + 1]?.text === '%' || prims[j + 1]?.text === '/') &&
           !degree;
-        if (!counts) take({ entry: next.hit, end: degree ? j + 2 : j + 1 });
+        const spoken =
+          prim.kind !== 'number' ||
+          degree ||
+          /\b(?:deg|degree|f|c|melt)\b/.test(next.hit.phrase) ||
+          amountFollows(prims, j + 1);
+        if (!counts && spoken) take({ entry: next.hit, end: degree ? j + 2 : j + 1 });
       }
       walk(next, j + 1);
     }
@@ -78,6 +83,13 @@ function nameAt(
   return rival === null || best === null
     ? best
     : { ...(best as NameHit), entry: either((best as NameHit).entry, rival) };
+}
+
+/** "coconut oil 76 250 g": the 76 is a melting point where an amount of its own stands behind it in the row. */
+function amountFollows(prims: readonly Prim[], from: number): boolean {
+  let at = from;
+  while (prims[at]?.kind === 'sign' && /^[-:=,(\t.)]$/.test(prims[at]?.text ?? '')) at++;
+  return prims[at]?.kind === 'number';
 }
 
 /** A slip that lies as near to one name as to another. */

@@ -210,7 +210,10 @@ describe('what to weigh', () => {
         }
         const finest = toWeigh({ ...asked, scaleStepGrams: 0.0001 }, fats);
         if (!finest.ok) throw new Error(finest.fault.kind);
-        expect(superfatOf(balanceOf(finest.value.recipe, fats))).toBeCloseTo(asked.superfat, 3);
+        // the finest step is still a share of a tiny batch's alkali (about a seventh of its fat)
+        const total = asked.fats.reduce((sum, one) => sum + one.grams, 0);
+        const off = Math.abs(superfatOf(balanceOf(finest.value.recipe, fats)) - asked.superfat);
+        expect(off).toBeLessThan(0.0005 + 0.002 / total);
       }),
       { numRuns: 500 },
     );
