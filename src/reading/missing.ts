@@ -117,7 +117,6 @@ export function unsaid(
   sums: { readonly fats: number; readonly alkali: number },
 ): void {
   const { items, text, bound, tokens } = assembly.source;
-  if (assembly.doubts.length > 0) return;
   // "lye for 500 g oil": a fat by no name, and none with one
   const nameless = items.find(
     (item) => item.kind === 'thing' && item.named.meaning.kind === 'role' && /^(oil|fat)$/.test(item.named.meant),
@@ -128,7 +127,7 @@ export function unsaid(
     !items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'fat')
   ) {
     const one = assembly.source.catalogue.ambiguous.find(({ id }) => id === `any-${nameless.named.meant}`);
-    assembly.doubts.push({
+    assembly.doubts.unshift({
       id: 'ambiguous-name',
       said: nameless.named.text,
       candidates: one?.candidates ?? [],
@@ -136,6 +135,7 @@ export function unsaid(
     });
     return;
   }
+  if (assembly.doubts.length > 0) return;
   const named = (kind: Kindred): Extract<Item, { kind: 'thing' }> | undefined =>
     items.find(
       (item): item is Extract<Item, { kind: 'thing' }> => item.kind === 'thing' && item.named.meaning.kind === kind,
