@@ -73,7 +73,8 @@ function nameAt(
           prim.kind !== 'number' ||
           degree ||
           /\b(?:deg|degree|f|c|melt)\b/.test(next.hit.phrase) ||
-          amountFollows(prims, j + 1);
+          amountFollows(prims, j + 1) ||
+          prims.every((other) => other === prim || other.kind !== 'number');
         if (!counts && spoken) take({ entry: next.hit, end: degree ? j + 2 : j + 1 });
       }
       walk(next, j + 1);
@@ -85,7 +86,7 @@ function nameAt(
     : { ...(best as NameHit), entry: either((best as NameHit).entry, rival) };
 }
 
-/** "coconut oil 76 250 g": the 76 is a melting point where an amount of its own stands behind it in the row. */
+/** "coconut oil 76 250 g": the 76 is a melting point where an amount stands behind it, or no other figure at all. */
 function amountFollows(prims: readonly Prim[], from: number): boolean {
   let at = from;
   while (prims[at]?.kind === 'sign' && /^[-:=,(\t.)]$/.test(prims[at]?.text ?? '')) at++;
