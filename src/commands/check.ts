@@ -17,7 +17,7 @@ import { pureLine, recipeOf, USUAL_STEP, type Weighed } from './recipe.ts';
 import { recipeOptions } from './recipe-options.ts';
 import { refused } from './refusals.ts';
 import { lyeResult } from './result.ts';
-import { afterLine, leadOf, needLine, nextLine, spreadLine, waterLine } from './verdict-words.ts';
+import { afterLine, leadOf, mixUpLine, needLine, nextLine, spreadLine, waterLine } from './verdict-words.ts';
 import { warningsOf } from './warnings.ts';
 import { recipeWorking } from './working.ts';
 
@@ -92,9 +92,13 @@ function bodyOf({ recipe, dry }: Weighed, figures: CheckFigures, reading: Recipe
     needLine(recipe, figures, style),
     spreadLine(recipe, figures, style),
     afterLine(recipe, figures, style),
-    dry ? null : waterLine(figures, style),
+    // "fine to dissolve" has no place under what must not be mixed
+    dry || (figures.verdict === 'excess-alkali' && figures.lye.dissolving === 'usual')
+      ? null
+      : waterLine(figures, style),
     readLine(recipe, reading, style),
     countedLine(recipe, figures, style),
+    mixUpLine(figures, style),
     nextLine(recipe, figures, dry, style),
   ];
   return texts.filter((text) => text !== null).map(line);

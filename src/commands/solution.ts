@@ -1,6 +1,6 @@
 import type { Block } from '../answer/types.ts';
 import type { HeatData } from '../catalogue/heat-types.ts';
-import { iceForLimit, peakAgainstIce } from '../engine/heat/ice.ts';
+import { type IceAnswer, iceForLimit, peakAgainstIce } from '../engine/heat/ice.ts';
 import { type SolutionInput, withIce } from '../engine/heat/peak.ts';
 import { coolSolution } from '../engine/heat/solution-cooling.ts';
 import { type SolutionHeat, solutionHeatOf } from '../engine/heat/solution-heat.ts';
@@ -32,8 +32,8 @@ interface Asked {
   readonly pot: PotReading;
   readonly input: SolutionInput;
   readonly heat: SolutionHeat;
-  /** For the high end of the figures, where a limit is asked. */
-  readonly iceForHighEnd: number | null;
+  /** Ice (g) by the middle of the figures, where a limit is asked; `input` holds what even their high end needs. */
+  readonly iceByTheMiddle: number | null;
   readonly limited: boolean;
   readonly data: HeatData;
   readonly style: Style;
@@ -92,15 +92,16 @@ export const solution = defineCommand({
     const limited = said.limitC !== null && input.iceGrams === 0;
     const ice = limited && said.limitC !== null ? iceForLimit(data, input, said.limitC) : null;
     if (ice && !ice.ok) return { ok: false, fault: { ...heatWords(ice.fault, style), caution: hotLye } };
-    const used = ice?.ok ? withIce(input, ice.value.iceGrams) : input;
-    const heat = ice?.ok ? ({ ok: true, value: ice.value.heat } as const) : solutionHeatOf(data, input);
+    // a limit is there to be kept: the advice is for the high end of the figures
+    const used = ice?.ok ? withIce(input, ice.value.iceGramsForHighEnd ?? ice.value.iceGrams) : input;
+    const heat = solutionHeatOf(data, used);
     if (!heat.ok) return { ok: false, fault: { ...heatWords(heat.fault, style), caution: hotLye } };
     const asked: Asked = {
       said,
       pot,
       input: used,
       heat: heat.value,
-      iceForHighEnd: ice?.ok ? ice.value.iceGramsForHighEnd : null,
+      iceByTheMiddle: ice?.ok ? ice.value.iceGrams : null,
       limited,
       data,
       style,
@@ -127,17 +128,22 @@ export const solution = defineCommand({
           { label: 'first aid', request: 'safety' },
         ],
         result: {
-          peakC: heat.value.peakC,
-          boilsAtC: heat.value.boilsAtC,
-          iceGrams: used.iceGrams,
-          iceLeftGrams: heat.value.iceLeftGrams,
-          waterGrams: used.waterGrams,
-          concentration: heat.value.concentration,
+          ...nominalOf(ice?.ok ? ice.value : { ...used, heat: heat.value }),
         },
         working: () => solutionSteps(data, used, heat.value, style),
       },
     };
   },
+});
+
+/** By the middle of the figures: the ice that a limit needs, else as given, and what it comes to. */
+const nominalOf = ({ iceGrams, waterGrams, heat }: Pick<IceAnswer, 'iceGrams' | 'waterGrams' | 'heat'>) => ({
+  peakC: heat.peakC,
+  boilsAtC: heat.boilsAtC,
+  iceGrams,
+  iceLeftGrams: heat.iceLeftGrams,
+  waterGrams,
+  concentration: heat.concentration,
 });
 
 function bodyOf(asked: Asked): { readonly lead: string; readonly body: readonly Block[] } {
@@ -156,9 +162,6 @@ function bodyOf(asked: Asked): { readonly lead: string; readonly body: readonly 
         `With half of the water as ice (${mass(total / 2, style)}) it gets only to about ${temperature(half.value.peakC.nominal, style)}.`,
       );
   } else if (input.iceGrams > 0 && iceLeftGrams <= 0.5) texts.push('All of the ice melts: stir until it has.');
-  const { iceForHighEnd } = asked;
-  if (iceForHighEnd !== null && iceForHighEnd > input.iceGrams + 1)
-    texts.push(`To be on the careful side take ${massBoth(Math.ceil(iceForHighEnd), style)} ice.`);
   if (cooled && lead !== cooled) texts.push(cooled);
   if (!asked.said.asksVessel) texts.push(vesselLine(data, asked.pot, peakC.high));
   if (!input.vessel) texts.push('Reckoned without loss: a cold, heavy vessel takes some degrees off.');
@@ -188,9 +191,10 @@ function leadOf(asked: Asked, cooled: string | null): string {
   const total = input.waterGrams + input.iceGrams;
   if (limited && said.limitC !== null) {
     const under = `under ${temperature(said.limitC, style)}`;
+    const stays = heat.peakC.high <= said.limitC + 0.5 ? 'it stays' : 'it should stay';
     return input.iceGrams > 0
-      ? `Take ${massBoth(Math.ceil(input.iceGrams), style)} of the ${massBoth(total, style)} water as ice, then it stays ${under}.`
-      : `No ice needed: it stays ${under} by itself.`;
+      ? `Take ${massBoth(Math.ceil(input.iceGrams), style)} of the ${massBoth(total, style)} water as ice, then ${stays} ${under}.`
+      : `No ice needed: ${stays} ${under} by itself.`;
   }
   if (said.asksVessel) return vesselLine(asked.data, asked.pot, heat.peakC.high);
   if (said.limitC !== null) {
@@ -238,8 +242,8 @@ function warningsOf({ heat, limited, said, input, style }: Asked): string[] {
     out.push(
       `At the high end (${temperature(peakC.high, style)}) it would boil, at ${temperature(boilsAtC, style)}: use ice or more water.`,
     );
-  if (!limited && said.limitC !== null && peakC.high > said.limitC)
-    out.push(`It can pass your ${temperature(said.limitC, style)}: use more ice.`);
+  if (said.limitC !== null && peakC.high > said.limitC + (limited ? 0.5 : 0))
+    out.push(`It can pass your ${temperature(said.limitC, style)}: use more ${limited ? 'water' : 'ice'}.`);
   if (has('below-working-floor'))
     out.push('Stronger than 50 %: hard to dissolve. Use at least as much water as alkali.');
   if (has('crystallises') && heat.iceLeftGrams === 0)
@@ -255,11 +259,14 @@ function warningsOf({ heat, limited, said, input, style }: Asked): string[] {
   return out;
 }
 
-function factsOf({ input, heat, style }: Asked): { label: string; value: string }[] {
+function factsOf({ input, heat, iceByTheMiddle, style }: Asked): { label: string; value: string }[] {
   const { peakC, boilsAtC, concentration, crystallisesBelowC, iceLeftGrams } = heat;
   return [
     { label: 'Alkali', value: alkaliAmounts(input.alkali, (grams) => massBoth(grams, style)) },
     { label: 'Water and ice', value: `${massBoth(input.waterGrams, style)} and ${massBoth(input.iceGrams, style)}` },
+    ...(iceByTheMiddle === null
+      ? []
+      : [{ label: 'Ice by the middle of the figures', value: massBoth(iceByTheMiddle, style) }]),
     { label: 'Alkali in the solution', value: percent(concentration, style) },
     { label: 'Peak, no heat lost', value: warmthRange(peakC.low, peakC.high, style) },
     {

@@ -128,6 +128,13 @@ export function afterLine(recipe: Recipe, { superfat }: CheckFigures, style: Sty
   return `With the fat added after the cook: ${percent(superfat.withAfter, style)} left over in the bar.`;
 }
 
+/** The other alkali, where the amount fits that one. */
+export function mixUpLine({ mixUp }: CheckFigures, style: Style): string | null {
+  if (!mixUp) return null;
+  const purity = mixUp.purity === 1 ? 'pure' : percent(mixUp.purity, style);
+  return `Is it ${alkaliName[mixUp.meant]}? As that, ${purity}, this amount would leave ${percent(mixUp.superfat, style)} of the fat: look at the label.`;
+}
+
 /** What to do now. */
 export function nextLine(recipe: Recipe, figures: CheckFigures, dry: boolean, style: Style): string | null {
   const { verdict, needed, mixUp, superfat, lye } = figures;
@@ -135,11 +142,10 @@ export function nextLine(recipe: Recipe, figures: CheckFigures, dry: boolean, st
   const step = recipe.scaleStepGrams;
   const weighed = needed.atAsked.reduce((sum, { grams }) => sum + roundDown(grams, step), 0);
   const instead = alkaliAmounts(needed.atAsked, (grams) => massAtMost(roundDown(grams, step), style, step));
-  if (mixUp) {
-    const meant = alkaliName[mixUp.meant];
-    const purity = mixUp.purity === 1 ? 'pure' : percent(mixUp.purity, style);
-    return `Is it ${meant}? As that, ${purity}, this amount would leave ${percent(mixUp.superfat, style)} of the fat: look at the label.`;
-  }
+  if (mixUp)
+    return verdict === 'excess-alkali'
+      ? `If it is not, weigh ${instead} instead. Already mixed? Gloves on, and don’t use it.`
+      : null;
   switch (verdict) {
     case 'excess-alkali': {
       const fats = gramsOf(recipe.fats) * (gramsOf(recipe.alkali) / gramsOf(needed.atAsked) - 1);
