@@ -3,14 +3,21 @@ import { alkaliForAcid } from '../engine/dilution.ts';
 import type { AcidQuestion, SaidPurity } from '../reading/question-alkali.ts';
 import { baseOf, type Measure } from '../reading/question-facts.ts';
 import { number, percent, type Style } from '../units/print.ts';
-import { beforeMixing, caution, untilClear } from './cautions.ts';
-import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
-import { alkaliAssumption, alkaliOf, asked, elsewhere, oneStep } from './everyday.ts';
+import { beforeMixing, caution } from './cautions.ts';
+import { type Context, defineCommand, type Refusal } from './define.ts';
+import {
+  alkaliAssumption,
+  alkaliOf,
+  asked,
+  type CausticOutcome,
+  cannot,
+  elsewhere,
+  needs,
+  oneStep,
+} from './everyday.ts';
 import { answerUnit, figureResult, gram, share, weight } from './figures.ts';
 import { alkaliName, inSentence } from './phrases.ts';
 import { refused } from './refusals.ts';
-
-type Outcome = Said<'caustic'> | Refusal<'caustic'>;
 
 export const acid = defineCommand({
   id: 'acid',
@@ -24,21 +31,14 @@ export const acid = defineCommand({
   instead: elsewhere('acid'),
   run: ({ text }, context) => {
     const question = asked(text, 'acid', context);
-    const outcome: Outcome = question ? answered(question, context) : needs('Extra alkali for which acid?', example);
+    const outcome: CausticOutcome = question
+      ? answered(question, context)
+      : needs('Extra alkali for which acid?', example);
     return 'lead' in outcome ? { ok: true, value: outcome } : { ok: false, fault: outcome };
   },
 });
 
 const example = 'For example: how much extra NaOH for 21 g citric acid?';
-
-const needs = (message: string, hint: string): Refusal<'caustic'> => ({
-  code: 'unclear',
-  message,
-  hint,
-  candidates: [],
-  caution: untilClear,
-});
-const cannot = (message: string, hint: string): Refusal<'caustic'> => ({ ...needs(message, hint), code: 'impossible' });
 
 /** Purity of the alkali: said, or the usual one, which is then told. */
 export function purityFor(
@@ -71,7 +71,7 @@ function badMeasure(measure: Measure | null): Refusal<'caustic'> | null {
     : cannot('That is no figure I can reckon with.', 'Check the digits and the unit.');
 }
 
-function answered(question: AcidQuestion, context: Context): Outcome {
+function answered(question: AcidQuestion, context: Context): CausticOutcome {
   const { catalogue } = context;
   const found = question.acid ? catalogue.acids.get(question.acid.meaning.id) : undefined;
   if (!found) return needs('Which acid?', example);
@@ -100,7 +100,7 @@ const named = (acid: Acid, said: Measure | null, style: Style): string => {
   return said && acid.strength < 1 ? `${name} of ${share(acid.strength, style)}` : name;
 };
 
-function alkaliFor(question: AcidQuestion, acid: Acid, ofFats: boolean, context: Context): Outcome {
+function alkaliFor(question: AcidQuestion, acid: Acid, ofFats: boolean, context: Context): CausticOutcome {
   const { style, catalogue } = context;
   const { amount, alkaliId, to } = question;
   const id = alkaliOf(alkaliId);
@@ -163,7 +163,7 @@ function strengthTaken({ acid: thing, share: said }: AcidQuestion, acid: Acid, s
 }
 
 /** How much acid takes up so much alkali. */
-function acidFor(question: AcidQuestion, acid: Acid, context: Context): Outcome {
+function acidFor(question: AcidQuestion, acid: Acid, context: Context): CausticOutcome {
   const { style, catalogue } = context;
   const { amount, alkaliId, to } = question;
   const id = alkaliOf(alkaliId);

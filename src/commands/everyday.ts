@@ -1,7 +1,8 @@
 /** What the commands for everyday questions share: the reading of the text, kept for the command that guessing named. */
 import type { AlkaliId } from '../catalogue/types.ts';
 import { type Asking, type ForQuestions, type Question, readQuestion } from '../reading/question.ts';
-import type { Context } from './define.ts';
+import { untilClear } from './cautions.ts';
+import type { Context, Refusal, Said } from './define.ts';
 import type { Step } from './kept.ts';
 import { alkaliName } from './phrases.ts';
 
@@ -64,4 +65,22 @@ export const oneStep = (
   asked: [],
   inputs: [],
   ...step,
+});
+
+/** Answer or refusal of a question about an amount of alkali. */
+export type CausticOutcome = Said<'caustic'> | Refusal<'caustic'>;
+
+/** A question back, where a part is missing. */
+export const needs = (message: string, hint: string): Refusal<'caustic'> => ({
+  code: 'unclear',
+  message,
+  hint,
+  candidates: [],
+  caution: untilClear,
+});
+
+/** What no amount can be. */
+export const cannot = (message: string, hint: string): Refusal<'caustic'> => ({
+  ...needs(message, hint),
+  code: 'impossible',
 });

@@ -4,13 +4,20 @@ import type { WorthQuestion } from '../reading/question-alkali.ts';
 import { baseOf } from '../reading/question-facts.ts';
 import { number, type Style } from '../units/print.ts';
 import { purityFor, purityLine } from './acid.ts';
-import { beforeMixing, untilClear } from './cautions.ts';
-import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
-import { alkaliAssumption, alkaliOf, asked, elsewhere, oneStep } from './everyday.ts';
+import { beforeMixing } from './cautions.ts';
+import { type Context, defineCommand } from './define.ts';
+import {
+  alkaliAssumption,
+  alkaliOf,
+  asked,
+  type CausticOutcome,
+  cannot,
+  elsewhere,
+  needs,
+  oneStep,
+} from './everyday.ts';
 import { answerUnit, figureResult, share, weight } from './figures.ts';
 import { alkaliName } from './phrases.ts';
-
-type Outcome = Said<'caustic'> | Refusal<'caustic'>;
 
 export const worth = defineCommand({
   id: 'worth',
@@ -24,26 +31,17 @@ export const worth = defineCommand({
   instead: elsewhere('worth'),
   run: ({ text }, context) => {
     const question = asked(text, 'worth', context);
-    const outcome: Outcome = question
+    const outcome: CausticOutcome = question
       ? answered(question, context)
       : needs('How much of which alkali, in terms of what?', 'For example: how much NaOH is 100 g of 90 % KOH worth?');
     return 'lead' in outcome ? { ok: true, value: outcome } : { ok: false, fault: outcome };
   },
 });
 
-const needs = (message: string, hint: string): Refusal<'caustic'> => ({
-  code: 'unclear',
-  message,
-  hint,
-  candidates: [],
-  caution: untilClear,
-});
-const cannot = (message: string, hint: string): Refusal<'caustic'> => ({ ...needs(message, hint), code: 'impossible' });
-
 const called = (id: AlkaliId, purity: number, style: Style): string =>
   `${alkaliName[id]}${purity === 1 ? '' : ` of ${share(purity, style)}`}`;
 
-function answered(question: WorthQuestion, { style, catalogue }: Context): Outcome {
+function answered(question: WorthQuestion, { style, catalogue }: Context): CausticOutcome {
   const { amount, asks, to } = question;
   if (!amount) return needs('How much alkali?', 'For example: 100 g of 90 % KOH.');
   if (amount.dim === 'volume')

@@ -1,18 +1,9 @@
 import { describe, expect, it, test } from 'vitest';
 import { choose } from '../../src/commands/explain.ts';
 import type { Step } from '../../src/commands/kept.ts';
-import { createBot, type Reply, renderJson, renderPlain } from '../../src/index.ts';
+import { type Reply, renderJson, renderPlain } from '../../src/index.ts';
 import { isAnswer } from '../contract/schemas.ts';
-
-const bot = createBot();
-let person = 0;
-const talk = (...turns: readonly string[]): Reply => {
-  person += 1;
-  const replies = turns.map((text) => bot.ask({ platform: 'test', place: 'here', person: `${person}`, text }));
-  const last = replies.at(-1);
-  if (!last) throw new Error('nothing said');
-  return last;
-};
+import { talk } from './talk.ts';
 
 interface Told {
   readonly formula: string;

@@ -1,16 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { createBot, type Reply, renderPlain } from '../../src/index.ts';
-
-const bot = createBot();
-let person = 0;
-const talk = (...turns: readonly string[]): Reply => {
-  person += 1;
-  const replies = turns.map((text) => bot.ask({ platform: 'test', place: 'here', person: `${person}`, text }));
-  const last = replies.at(-1);
-  if (!last) throw new Error('nothing said');
-  return last;
-};
+import { type Reply, renderPlain } from '../../src/index.ts';
+import { talk } from './talk.ts';
 
 interface Result {
   readonly recipe: {

@@ -39,6 +39,27 @@ test('only the strength matters', () => {
   expect(peak('what temperature does a 33% lye solution reach')).toBeCloseTo(peak('solution 33 g NaOH 67 g water'), 6);
 });
 
+// the advice is asked again as plain amounts: all of the band must then keep the limit (1 °C: the ice is in whole grams)
+test.each([
+  [150, 300, 60],
+  [60, 300, 60],
+  [100, 233, 50],
+  [130, 330, 70],
+])('ice for %d g NaOH in %d g water under %d °C keeps the high end under it', (naoh, water, limit) => {
+  const { lead } = answer(`how much ice for ${naoh} g NaOH in ${water} g water so that it stays under ${limit} °C?`);
+  const ice = Number(/^Take (\d+) g of the .* then it stays under/.exec(lead)?.[1]);
+  const { high } = answer(`solution ${naoh} g NaOH ${water - ice} g water ${ice} g ice`).result['peakC'] as {
+    high: number;
+  };
+  expect(high).toBeLessThanOrEqual(limit + 1);
+});
+
+test('a limit that only the middle of the figures can keep is not promised', () => {
+  const said = answer('how much ice for 150 g NaOH in 300 g water so that it stays under 32 °C?');
+  expect(said.lead).toMatch(/it should stay under 32 °C/);
+  expect(said.warnings.join(' ')).toMatch(/can pass your 32 °C: use more water/);
+});
+
 describe('what goes in and how warm it is', () => {
   test('colder water, a colder room at the start, ice from a freezer: each is used', () => {
     expect(peak('100 g NaOH in 200 g water at 4 °C, how hot')).toBeLessThan(

@@ -1,6 +1,6 @@
 // What every renderer owes every answer, over arbitrary answers with hostile strings. The judges are parsers by other
 // authors: parse5 (WHATWG HTML) for the HTML, discord-markdown-parser for the Markdown.
-import { parse } from 'discord-markdown-parser';
+
 import * as fc from 'fast-check';
 import { type DefaultTreeAdapterTypes, parseFragment } from 'parse5';
 import { describe, expect, test } from 'vitest';
@@ -13,6 +13,7 @@ import { drawAll, type Format, pieces } from '../../src/render/pieces.ts';
 import { plain, renderPlain } from '../../src/render/plain.ts';
 import { renderTerminal } from '../../src/render/terminal.ts';
 import { answer, dataLine, fault, stringsOf } from './answers.ts';
+import { markdownText, marksOf } from './markdown-read.ts';
 
 const runs = { numRuns: 400 };
 const anything = fc.oneof({ weight: 4, arbitrary: answer }, { weight: 1, arbitrary: fault });
@@ -29,21 +30,6 @@ const nodesOf = (fragment: string): readonly Node[] => {
 const htmlText = (fragment: string): string =>
   nodesOf(fragment)
     .map((node) => ('value' in node ? node.value : ''))
-    .join('');
-
-interface Mark {
-  readonly type: string;
-  readonly content?: string | readonly Mark[];
-  readonly target?: string;
-  readonly name?: string;
-}
-const marksOf = (text: string): readonly Mark[] => {
-  const below = (mark: Mark): Mark[] => [mark, ...(Array.isArray(mark.content) ? mark.content.flatMap(below) : [])];
-  return (parse(text, 'extended') as unknown as readonly Mark[]).flatMap(below);
-};
-const markdownText = (text: string): string =>
-  marksOf(text)
-    .map(({ content, name, type }) => (typeof content === 'string' ? content : type === 'twemoji' ? name : ''))
     .join('');
 
 interface Chat {

@@ -2,13 +2,13 @@
 // figure lost, nobody pinged. Judged by the published schema, closed, by the rules of the documentation, and by a
 // Markdown parser of another author.
 import { hash } from 'node:crypto';
-import { parse } from 'discord-markdown-parser';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Shown, show, type View } from '../../adapters/discord/message.ts';
 import { createStates, type Slot } from '../../adapters/discord/state.ts';
 import type { Answer, Fault, Reply } from '../../src/index.ts';
 import { answer, fault, stringsOf } from '../contract/answers.ts';
+import { marksOf, markdownText as read } from '../contract/markdown-read.ts';
 import { beginner, idOf, labelsOf } from './standin/interactions.ts';
 import { againstRules } from './standin/rules.ts';
 import { againstSchema } from './standin/schema.ts';
@@ -33,20 +33,6 @@ const flaws = ({ message }: Shown): readonly string[] => {
   ];
 };
 
-interface Mark {
-  readonly type: string;
-  readonly content?: string | readonly Mark[];
-  readonly target?: string;
-  readonly name?: string;
-}
-const marksOf = (text: string): readonly Mark[] => {
-  const below = (mark: Mark): Mark[] => [mark, ...(Array.isArray(mark.content) ? mark.content.flatMap(below) : [])];
-  return (parse(text, 'extended') as unknown as readonly Mark[]).flatMap(below);
-};
-const read = (text: string): string =>
-  marksOf(text)
-    .map(({ content, name, type }) => (typeof content === 'string' ? content : type === 'twemoji' ? name : ''))
-    .join('');
 const seen = (text: string): string => text.toWellFormed().replace(/[\p{Cc}\p{Cf}\p{Z}]/gu, '');
 
 /** Every page, by the numbers on the buttons. */
