@@ -11,7 +11,7 @@ const page = readFileSync(path, 'utf8');
 const fence = /(```answer\n)((?:> [^\n]*\n)+)(?:(?!```)[^\n]*\n)*(```)/g;
 
 let asked = 0;
-const filled = page.replace(fence, (_whole, open: string, question: string, close: string) => {
+const answers = await Array.fromAsync(page.matchAll(fence), async ([, open = '', question = '', close = '']) => {
   asked += 1;
   const text = question
     .split('\n')
@@ -19,10 +19,12 @@ const filled = page.replace(fence, (_whole, open: string, question: string, clos
     .join('\n')
     .trim();
   const bot = createBot();
-  const reply = bot.ask({ platform: 'readme', place: 'page', person: String(asked), text });
+  const reply = await bot.ask({ platform: 'readme', place: 'page', person: String(asked), text });
   const said = renderPlain(reply.ok ? reply.answer : reply.fault, { details: false });
   return `${open}${question}\n${said.trimEnd()}\n${close}`;
 });
+const next = answers.values();
+const filled = page.replace(fence, (whole) => next.next().value ?? whole);
 
 if (asked === 0) {
   console.error('README.md shows no answer');

@@ -7,9 +7,9 @@ import { standsFast } from './reading/stands.ts';
 const runs = Number(process.argv[2] ?? 100_000);
 const bot = createBot();
 let done = 0;
-fc.assert(
-  fc.property(hostile, (text) => {
-    standsFast(bot, text);
+await fc.assert(
+  fc.asyncProperty(hostile, async (text) => {
+    await standsFast(bot, text);
     done += 1;
     if (done % 10_000 === 0) console.log(`${done} posts`);
   }),

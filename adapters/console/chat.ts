@@ -23,10 +23,14 @@ const lineBreak = '⏎';
 const aroundBreak = / ?⏎ ?/g;
 
 /** All of standard input, answered message by message. */
-export function chatByPipe(bot: Bot, commands: readonly string[], write: (text: string) => boolean): void {
+export async function chatByPipe(
+  bot: Bot,
+  commands: readonly string[],
+  write: (text: string) => boolean,
+): Promise<void> {
   for (const message of messagesIn(readText('-'), commands)) {
     if (isFarewell(message)) return;
-    const reply = bot.ask({ ...asking, text: message });
+    const reply = await bot.ask({ ...asking, text: message });
     if (!write(`${renderPlain(reply.ok ? reply.answer : reply.fault, { details: false })}\n\n`)) return;
   }
 }
@@ -43,8 +47,8 @@ export function chatByTerminal(bot: Bot, commands: readonly string[], terminal: 
   const { input, output, obeysControls } = terminal;
   const colour = output.hasColors();
   const columns = () => Math.min(output.columns || usual, widest);
-  const answer = (text: string) => {
-    const reply = bot.ask({ ...asking, text });
+  const answer = async (text: string) => {
+    const reply = await bot.ask({ ...asking, text });
     const said = reply.ok ? reply.answer : reply.fault;
     output.write(`\n${renderTerminal(said, { details: false, columns: columns(), colour })}\n\n`);
   };
@@ -61,9 +65,21 @@ export function chatByTerminal(bot: Bot, commands: readonly string[], terminal: 
   /** The lines so far: of one message, each but the last ended by a backslash, or of one burst. */
   let lines: string[] = [];
   let timer: NodeJS.Timeout | undefined;
+  /** Answers come in the order of the messages. */
+  let answered = Promise.resolve();
   const restart = () => {
     lines = [];
     chat.setPrompt('> ');
+    chat.prompt();
+  };
+  const answerAll = async (messages: readonly string[]) => {
+    for (const message of messages) {
+      if (isFarewell(message)) {
+        chat.close();
+        return;
+      }
+      if (message.trim() !== '') await answer(message);
+    }
     chat.prompt();
   };
   const finish = () => {
@@ -74,14 +90,9 @@ export function chatByTerminal(bot: Bot, commands: readonly string[], terminal: 
     }
     const text = lines.map((line) => line.replace(/\\$/, '').replaceAll(aroundBreak, '\n')).join('\n');
     const isTyped = lines.length === 1 || lines.slice(0, -1).every((line) => line.endsWith('\\'));
-    for (const message of isTyped ? [text] : messagesIn(text, commands)) {
-      if (isFarewell(message)) {
-        chat.close();
-        return;
-      }
-      if (message.trim() !== '') answer(message);
-    }
-    restart();
+    lines = [];
+    chat.setPrompt('> ');
+    answered = answered.then(() => answerAll(isTyped ? [text] : messagesIn(text, commands)));
   };
 
   chat.on('line', (line) => {
@@ -103,8 +114,9 @@ export function chatByTerminal(bot: Bot, commands: readonly string[], terminal: 
   output.write(`${obeysControls ? marksOn : ''}${wrap(greeting, columns())}\n\n`);
   chat.prompt();
   return new Promise((resolve) => {
-    chat.on('close', () => {
+    chat.on('close', async () => {
       clearTimeout(timer);
+      await answered;
       output.write(`${obeysControls ? marksOff : ''}\n`);
       input.unref();
       resolve();

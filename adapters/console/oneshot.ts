@@ -76,11 +76,11 @@ export async function oneShot(words: readonly string[], createBot: () => Bot, io
     const ask = (text: string) => bot.ask({ ...asking, text });
     if (from !== 'standard input' && 'turns' in from) {
       for (const line of io.readLines(from.turns)) {
-        if (!show(saidOf(ask(line.replaceAll('\\n', '\n'))))) break;
+        if (!show(saidOf(await ask(line.replaceAll('\\n', '\n'))))) break;
       }
       return status.answered;
     }
-    const reply = ask(from === 'standard input' ? io.readText('-') : from.text);
+    const reply = await ask(from === 'standard input' ? io.readText('-') : from.text);
     show(saidOf(reply));
     if (picture === undefined || !reply.ok) return statusOf(reply);
     return await save(picturesOf(reply.answer)[0], picture, io);

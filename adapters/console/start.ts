@@ -10,5 +10,5 @@ export async function start({ log }: Config): Promise<void> {
   const { stdin: input, stdout: output } = process;
   if (input.isTTY && output.isTTY) {
     await chatByTerminal(bot, commandNames, { input, output, obeysControls: process.env['TERM'] !== 'dumb' });
-  } else chatByPipe(bot, commandNames, (text) => write(1, text));
+  } else await chatByPipe(bot, commandNames, (text) => write(1, text));
 }

@@ -3,14 +3,17 @@ import type { Answer, Fault } from '../answer/types.ts';
 import type { HeatData } from '../catalogue/heat-types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
 import { untilClear, withoutOurs } from '../commands/cautions.ts';
-import type { AnyCommand, Context, Said, Taken } from '../commands/define.ts';
+import type { AnyCommand, Context, Memory, PlainCommand, Said, Taken } from '../commands/define.ts';
 import { nearest } from '../commands/nearest.ts';
 import { takeOptions } from '../commands/options.ts';
 import { commands } from '../commands/registry.ts';
 import { longestPost, makeReader, type Reader, type RecipeReading, readRecipe } from '../reading/index.ts';
+import type { Store } from '../store/port.ts';
 import { number, plainStyle, type Style } from '../units/print.ts';
 import { accidentIn } from './first-aid.ts';
 import { guess } from './guess.ts';
+import { keepsNothing, makeMemories, notKept } from './memory.ts';
+import { makeQueues } from './queue.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
 import { type Follows, follow } from './turns/follow.ts';
 import { isThanks, loneFigure, nextStep, welcome } from './turns/next.ts';
@@ -36,6 +39,8 @@ export interface BotOptions {
   readonly catalogue: () => Catalogue;
   /** Called at the first question about heat or scent. */
   readonly heat: () => HeatData;
+  /** Opened at the first request that keeps something; without one nothing is kept. */
+  readonly store?: () => Promise<Store>;
   readonly style?: Style;
   readonly log?: (entry: LogEntry) => void;
   /** A short id that a person can quote. */
@@ -50,6 +55,7 @@ export function createBot(options: BotOptions): Bot {
   const {
     catalogue: load,
     heat,
+    store,
     style = plainStyle,
     log = () => {},
     // no randomUUID: an id that is only quoted need not load the cryptography, a fifth of a start
@@ -59,9 +65,11 @@ export function createBot(options: BotOptions): Bot {
   } = options;
   const context = makeContext(load, heat, style);
   const sessions = makeSessions();
+  const memoryOf = makeMemories(store ?? null);
+  const inTurn = makeQueues();
 
   /** Runs a request and keeps what the next turn may need. `told`: what of the conversation the request was made of. */
-  const perform = (
+  const perform = async (
     asked: Asked,
     id: string,
     command: AnyCommand,
@@ -72,7 +80,8 @@ export function createBot(options: BotOptions): Bot {
     const at = now();
     const session = sessions.of(asked, at);
     const own = contextFor(context, session, turn);
-    const outcome = run(command, body, own, () => told ?? naming(own.used(), command.id, session, turn, context));
+    const name = () => told ?? naming(own.used(), command.id, session, turn, context);
+    const outcome = await run(command, body, own, () => memoryOf(asked, at), name);
     if (command.forgets) sessions.forget(asked);
     else {
       const request = { id, command: command.id, ...body, at };
@@ -83,7 +92,13 @@ export function createBot(options: BotOptions): Bot {
   };
 
   /** A text that stands alone: a command by its word, or guessed. */
-  const alone = (asked: Asked, id: string, text: string, track: Track, told: string | null = null): Answer | Fault => {
+  const alone = async (
+    asked: Asked,
+    id: string,
+    text: string,
+    track: Track,
+    told: string | null = null,
+  ): Promise<Answer | Fault> => {
     const { word, rest } = commandWord(text);
     const named = word === null ? null : (commands.find((one) => one.id === word) ?? null);
     const said = named?.isIngredient?.(text, rest, context) ? null : named;
@@ -99,7 +114,12 @@ export function createBot(options: BotOptions): Bot {
   };
 
   /** A text that follows what was said before; null where it stands alone. */
-  const following = (asked: Asked, id: string, track: Track, follows: Follows): Answer | Fault | null => {
+  const following = async (
+    asked: Asked,
+    id: string,
+    track: Track,
+    follows: Follows,
+  ): Promise<Answer | Fault | null> => {
     const at = now();
     const session = sessions.of(asked, at);
     const found = follow(asked.text, session, context, at, follows);
@@ -110,7 +130,7 @@ export function createBot(options: BotOptions): Bot {
       return found.fault;
     }
     if (found.kind === 'again') {
-      const said = alone(asked, id, found.text, track, found.told);
+      const said = await alone(asked, id, found.text, track, found.told);
       return 'code' in said && said.code === 'unknown' ? null : said;
     }
     const { turn } = found;
@@ -122,7 +142,7 @@ export function createBot(options: BotOptions): Bot {
     return perform(asked, id, meant, { text: turn.text, options: turn.options }, turn, null);
   };
 
-  const answer = (asked: Asked, id: string, track: Track): Answer | Fault => {
+  const answer = async (asked: Asked, id: string, track: Track): Promise<Answer | Fault> => {
     const { text } = asked;
     const accident = accidentIn(withoutOurs(text));
     if (accident) {
@@ -133,11 +153,11 @@ export function createBot(options: BotOptions): Bot {
     const { word, rest } = commandWord(text);
     if (word === 'details') {
       if (rest.trim() === '') return detailsOf(sessions.of(asked, now()).shown);
-      const whole = answer({ ...asked, text: rest }, id, track);
+      const whole = await answer({ ...asked, text: rest }, id, track);
       return 'lead' in whole ? detailsOf(whole) : whole;
     }
     const follows = mayFollow(text, word, rest);
-    const said = (follows ? following(asked, id, track, follows) : null) ?? alone(asked, id, text, track);
+    const said = (follows ? await following(asked, id, track, follows) : null) ?? (await alone(asked, id, text, track));
     const unheard = 'code' in said && said.code === 'unknown';
     return (unheard ? loneFigure(text, sessions.of(asked, now())) : null) ?? said;
   };
@@ -148,25 +168,27 @@ export function createBot(options: BotOptions): Bot {
   };
 
   return {
-    ask: (asked: Asked): Reply => {
-      const id = newId();
-      const since = clock();
-      let command: string | null = null;
-      let said: Answer | Fault;
-      let bug: unknown = null;
-      try {
-        said = answer(asked, id, (found) => {
-          command = found;
-        });
-      } catch (error) {
-        bug = error;
-        said = failed(id);
-      }
-      const { platform, text } = asked;
-      const outcome = 'lead' in said ? 'answered' : said.code;
-      log({ id, platform, command, outcome, characters: text.length, milliseconds: clock() - since, error: bug });
-      return 'lead' in said ? { id, ok: true, answer: said } : { id, ok: false, fault: said };
-    },
+    ask: (asked) =>
+      inTurn(asked, async (): Promise<Reply> => {
+        const id = newId();
+        const since = clock();
+        let command: string | null = null;
+        let said: Answer | Fault;
+        let bug: unknown = null;
+        try {
+          said = await answer(asked, id, (found) => {
+            command = found;
+          });
+        } catch (error) {
+          const trouble = notKept(error);
+          if (!trouble) bug = error;
+          said = trouble ?? failed(id);
+        }
+        const { platform, text } = asked;
+        const outcome = 'lead' in said ? 'answered' : said.code;
+        log({ id, platform, command, outcome, characters: text.length, milliseconds: clock() - since, error: bug });
+        return 'lead' in said ? { id, ok: true, answer: said } : { id, ok: false, fault: said };
+      }),
     complete: (typed) => completions(typed, context),
   };
 }
@@ -233,8 +255,19 @@ function takenOut(text: string, command: AnyCommand): string {
   return taken.ok ? taken.value.text : text;
 }
 
-function run(command: AnyCommand, body: Body, { context }: OwnContext, told: () => string | null): Outcome {
-  const done = command.run(body, context);
+async function run(
+  command: AnyCommand,
+  body: Body,
+  { context }: OwnContext,
+  memoryOf: () => Promise<Memory | null>,
+  told: () => string | null,
+): Promise<Outcome> {
+  let done: ReturnType<PlainCommand['run']>;
+  if (command.keeps) {
+    const memory = await memoryOf();
+    if (!memory) return { said: keepsNothing, kept: undefined, working: undefined, complete: undefined };
+    done = await command.run(body, context, memory);
+  } else done = command.run(body, context);
   if (done.ok) {
     const { kept, working } = done.value;
     return { said: toAnswer(command, done.value, told()), kept, working, complete: undefined };

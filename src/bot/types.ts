@@ -1,4 +1,5 @@
 import type { Answer, Fault } from '../answer/types.ts';
+import type { Later } from '../commands/define.ts';
 
 /** One thing said by one person in one place; the context of follow-up turns is kept per (platform, place, person). */
 export interface Asked {
@@ -6,6 +7,14 @@ export interface Asked {
   readonly place: string;
   readonly person: string;
   readonly text: string;
+  /** How the adapter finds the way back to here for something told later; `place` where nothing is said. */
+  readonly address?: string;
+  /** Whether something can be told here later; where nothing is said, it can. */
+  readonly later?: Later;
+  /** The asker may set what holds for the whole place. */
+  readonly isHost?: boolean;
+  /** Nobody but the asker sees the answer. */
+  readonly isPrivate?: boolean;
 }
 
 export type Reply = { readonly id: string } & (
@@ -14,8 +23,8 @@ export type Reply = { readonly id: string } & (
 );
 
 export interface Bot {
-  /** Never throws; a bug becomes a fault with the code `failed` and the request id. */
-  readonly ask: (asked: Asked) => Reply;
+  /** Never rejects; a bug becomes a fault with the code `failed` and the request id. */
+  readonly ask: (asked: Asked) => Promise<Reply>;
   /** Command and fat names that continue what is typed, for completion. */
   readonly complete: (typed: string) => readonly string[];
 }

@@ -3,6 +3,7 @@ import type { HeatData } from '../catalogue/heat-types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
 import type { Reader } from '../reading/index.ts';
 import type { RecipeReading } from '../reading/reading.ts';
+import type { Account, Linked, Own } from '../store/port.ts';
 import type { Style } from '../units/print.ts';
 import type { Kept, Last, Step } from './kept.ts';
 import type { OptionTable, Values } from './options.ts';
@@ -58,8 +59,37 @@ export interface Request<O extends OptionTable = OptionTable> {
   readonly options: Values<O>;
 }
 
+/** What a command that keeps something may touch: what belongs to the person who asks and to the room, and nobody else's. */
+export interface Memory {
+  readonly own: Own;
+  /** Defaults of the place, kept by its host. */
+  readonly room: Own;
+  readonly who: Account;
+  readonly place: string;
+  /** How the adapter finds the way back here. */
+  readonly address: string;
+  /** The asker may set what holds for the whole place. */
+  readonly isHost: boolean;
+  /** Nobody but the asker sees the answer. */
+  readonly isPrivate: boolean;
+  /** Whether something can be told here later; else what a person can do about it. */
+  readonly later: Later;
+  /** Milliseconds since 1970. */
+  readonly now: number;
+  readonly newId: () => string;
+  /** Joins the accounts of one person, by a code of the other one. */
+  readonly link: (code: string) => Promise<Linked>;
+  readonly unlink: () => Promise<void>;
+}
+
+/** `here`: where it was asked. `direct`: only by a direct message, at `address`. `nowhere`: `why` says so to a person. */
+export type Later =
+  | { readonly can: 'here' }
+  | { readonly can: 'direct'; readonly address: string; readonly why: string }
+  | { readonly can: 'nowhere'; readonly why: string };
+
 /** Declared once: help, completion, the text grammar and the forms of chat platforms all come from this. */
-export interface Command<R extends Risk = Risk, O extends OptionTable = OptionTable> {
+interface Declaration<R extends Risk, O extends OptionTable> {
   readonly id: string;
   readonly summary: string;
   readonly risk: R;
@@ -72,15 +102,34 @@ export interface Command<R extends Risk = Risk, O extends OptionTable = OptionTa
   readonly instead?: (text: string, context: Context) => string | null;
   /** True where the command's word is an ingredient of the post ("lye 102 g, olive 450 g"), and no request. */
   readonly isIngredient?: (text: string, rest: string, context: Context) => boolean;
-  readonly run: (request: Request<O>, context: Context) => Result<Said<R>, Refusal<R>>;
   /** The core forgets the conversation once this is answered. */
   readonly forgets?: true;
 }
 
+/** Answers by reckoning alone, at once. */
+export interface Command<R extends Risk = Risk, O extends OptionTable = OptionTable> extends Declaration<R, O> {
+  readonly keeps?: never;
+  readonly run: (request: Request<O>, context: Context) => Result<Said<R>, Refusal<R>>;
+}
+
+/** Keeps something or looks it up, and so waits for the store. Asking it twice is not the same as asking it once. */
+export interface KeepingCommand<R extends Risk = Risk, O extends OptionTable = OptionTable> extends Declaration<R, O> {
+  readonly keeps: true;
+  readonly run: (request: Request<O>, context: Context, memory: Memory) => Promise<Result<Said<R>, Refusal<R>>>;
+}
+
 /** A command whose options only itself knows, as the core holds it. */
-export type AnyCommand = {
+export type PlainCommand = {
   [R in Risk]: Omit<Command<R>, 'run'> & { readonly run: (request: Taken, context: Context) => Ran<R> };
 }[Risk];
+
+export type AnyKeepingCommand = {
+  [R in Risk]: Omit<KeepingCommand<R>, 'run'> & {
+    readonly run: (request: Taken, context: Context, memory: Memory) => Promise<Ran<R>>;
+  };
+}[Risk];
+
+export type AnyCommand = PlainCommand | AnyKeepingCommand;
 
 /** A request whose options were checked against the command's table. */
 export interface Taken {
@@ -93,6 +142,6 @@ type Ran<R extends Risk> = Result<Said<R>, Refusal<R>>;
 /** Checks a declaration against its risk and its options, then forgets which options they are. */
 export function defineCommand<R extends Risk, const O extends OptionTable>(
   command: Command<R, O> & { readonly risk: R },
-): AnyCommand {
-  return command as unknown as AnyCommand;
+): PlainCommand {
+  return command as unknown as PlainCommand;
 }

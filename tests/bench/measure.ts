@@ -8,19 +8,23 @@ export const median = (values: readonly number[]): number => {
 };
 
 /** Median time of one call, in µs, over 25 batches of about 8 ms after a warm-up of 150 ms. */
-export function microseconds(work: () => unknown): number {
+export async function microseconds(work: () => unknown): Promise<number> {
   // What the work returns is kept, so that the compiler cannot leave the work out.
   let kept: unknown;
-  const batch = (calls: number): number => {
+  const batch = async (calls: number): Promise<number> => {
     const since = performance.now();
-    for (let call = 0; call < calls; call += 1) kept = work();
+    for (let call = 0; call < calls; call += 1) {
+      const made = work();
+      kept = made instanceof Promise ? await made : made;
+    }
     return (1000 * (performance.now() - since)) / calls;
   };
   const warm = performance.now() + 150;
-  let once = batch(1);
-  while (performance.now() < warm) once = batch(5);
+  let once = await batch(1);
+  while (performance.now() < warm) once = await batch(5);
   const calls = Math.max(1, Math.round(8000 / once));
-  const times = Array.from({ length: 25 }, () => batch(calls));
+  const times: number[] = [];
+  for (let round = 0; round < 25; round += 1) times.push(await batch(calls));
   if (kept === undefined) throw new Error('the measured work returned nothing');
   return median(times);
 }

@@ -36,19 +36,14 @@ const recipe: Recipe = {
   scaleStepGrams: 1,
 };
 if (!checkRecipe(recipe, catalogue.fats).ok) throw new Error('the recipe to be timed is refused');
-figure(
-  'engine: full check of five fats',
-  microseconds(() => checkRecipe(recipe, catalogue.fats)),
-  'µs',
-  100,
-);
+figure('engine: full check of five fats', await microseconds(() => checkRecipe(recipe, catalogue.fats)), 'µs', 100);
 
 // The posts that the reader is judged by, one after another as a long post would hold them.
 const posts = ['chat', 'tables', 'prose'].flatMap(
   (name) => JSON.parse(readFileSync(file(`tests/posts/${name}.json`), 'utf8')) as readonly { readonly text: string }[],
 );
 const reader = makeReader(catalogue);
-const kilobytes = (size: number): number => {
+const kilobytes = async (size: number): Promise<number> => {
   const texts: string[] = [];
   for (let length = 0, next = 0; length < 1000 * size; next += 1) {
     const text = posts[(next * 7) % posts.length]?.text ?? '';
@@ -56,9 +51,9 @@ const kilobytes = (size: number): number => {
     length += text.length + 2;
   }
   const text = texts.join('\n\n').slice(0, Math.min(1000 * size, longestPost));
-  return microseconds(() => readRecipe(reader, text)) / 1000 / (text.length / 1000);
+  return (await microseconds(() => readRecipe(reader, text))) / 1000 / (text.length / 1000);
 };
-const [one = 0, ten = 0, hundred = 0] = [1, 10, 100].map(kilobytes);
+const [one = 0, ten = 0, hundred = 0] = await Array.fromAsync([1, 10, 100], kilobytes);
 figure('reading: a post of 1 kB', one, 'ms/kB', 0.3);
 figure('reading: a post of 10 kB', ten, 'ms/kB', 0.3);
 figure('reading: a post of 100 kB', hundred, 'ms/kB', 0.3);
@@ -66,26 +61,26 @@ figure('reading: growth of the time for a kB from 1 to 100 kB', hundred / one, '
 
 const bot = createBot();
 const convert = { platform: 'bench', place: 'bench', person: 'bench', text: '3/4 cup shea butter in grams' };
-const converted = bot.ask(convert);
+const converted = await bot.ask(convert);
 // No answer, no time: the figure is then `null` and not ok.
 const isConverted = converted.ok && converted.answer.command === 'convert';
-figure('core: convert end to end', isConverted ? microseconds(() => bot.ask(convert)) : Number.NaN, 'µs', 200);
+figure('core: convert end to end', isConverted ? await microseconds(() => bot.ask(convert)) : Number.NaN, 'µs', 200);
 
 // Text answers about heat, and one with its picture drawn.
-const heat = (name: string, text: string): void => {
+const heat = async (name: string, text: string): Promise<void> => {
   const asked = { platform: 'bench', place: 'bench', person: text, text };
-  const reply = bot.ask(asked);
-  figure(`heat: ${name}`, reply.ok ? microseconds(() => bot.ask(asked)) / 1000 : Number.NaN, 'ms', 5);
+  const reply = await bot.ask(asked);
+  figure(`heat: ${name}`, reply.ok ? (await microseconds(() => bot.ask(asked))) / 1000 : Number.NaN, 'ms', 5);
 };
-heat('solution', 'how hot will 150 g NaOH in 350 g water get');
-heat('cooling towards a scent', 'when can I add lavender, pot is at 88 °C');
-heat('cooling from readings', '92 °C at 0 min, 86 at 10 min, room 20, target 70');
-heat('scent', 'scent lavender 3 % of 500 g oils');
+await heat('solution', 'how hot will 150 g NaOH in 350 g water get');
+await heat('cooling towards a scent', 'when can I add lavender, pot is at 88 °C');
+await heat('cooling from readings', '92 °C at 0 min, 86 at 10 min, room 20, target 70');
+await heat('scent', 'scent lavender 3 % of 500 g oils');
 const pot = { platform: 'bench', place: 'bench', person: 'pot', text: 'when can I add lavender, pot is at 88 °C' };
 const drawn: number[] = [];
 for (let i = 0; i < 6; i += 1) {
   const since = performance.now();
-  const reply = bot.ask(pot);
+  const reply = await bot.ask(pot);
   const block = reply.ok ? reply.answer.body.find(({ kind }) => kind === 'picture') : undefined;
   if (block?.kind === 'picture') await drawPicture(block.picture);
   drawn.push(block ? performance.now() - since : Number.NaN);

@@ -40,39 +40,48 @@ describe('a request finds its command', () => {
     ['check 500 g lard, 66 g NaOH: it splashed in my eye', 'safety'],
     ['help', 'help'],
     ['hello', 'help'],
-  ])('%s', (text, command) => {
-    const reply = bot.ask(asked(text));
+  ])('%s', async (text, command) => {
+    const reply = await bot.ask(asked(text));
     expect(reply.ok && reply.answer.command).toBe(command);
   });
 
-  test('"lye" first in a list without units stays an ingredient', () => {
-    const reply = bot.ask(asked('lye 102\nolive 450\ncoconut 225\nwater 230'));
+  test('"lye" first in a list without units stays an ingredient', async () => {
+    const reply = await bot.ask(asked('lye 102\nolive 450\ncoconut 225\nwater 230'));
     expect(!reply.ok && reply.fault.message).toContain('lye 102');
-    expect(bot.ask(asked('lye water 200 g, lard 500 g'))).toMatchObject({ ok: false, fault: { code: 'unclear' } });
-  });
-
-  test('a mistyped command is met with the nearest, and a recipe after it is read', () => {
-    expect(bot.ask(asked('chekc'))).toMatchObject({ ok: false, fault: { code: 'unknown', candidates: ['check'] } });
-    for (const text of ['chekc: 500 g lard, 66 g NaOH', 'chekc 500 g lard, 66 g NaOH']) {
-      expect(bot.ask(asked(text))).toMatchObject({ ok: true, answer: { command: 'check' } });
-    }
-  });
-
-  test('what holds nothing it knows is told so', () => {
-    expect(bot.ask(asked('nice weather today'))).toMatchObject({ ok: false, fault: { code: 'unknown' } });
-    expect(bot.ask({ ...asked('is my lye safe?'), person: 'newcomer' })).toMatchObject({
+    expect(await bot.ask(asked('lye water 200 g, lard 500 g'))).toMatchObject({
       ok: false,
       fault: { code: 'unclear' },
     });
-    expect(bot.ask(asked(''))).toMatchObject({ ok: false, fault: { code: 'unknown' } });
+  });
+
+  test('a mistyped command is met with the nearest, and a recipe after it is read', async () => {
+    expect(await bot.ask(asked('chekc'))).toMatchObject({
+      ok: false,
+      fault: { code: 'unknown', candidates: ['check'] },
+    });
+    for (const text of ['chekc: 500 g lard, 66 g NaOH', 'chekc 500 g lard, 66 g NaOH']) {
+      expect(await bot.ask(asked(text))).toMatchObject({ ok: true, answer: { command: 'check' } });
+    }
+  });
+
+  test('what holds nothing it knows is told so', async () => {
+    expect(await bot.ask(asked('nice weather today'))).toMatchObject({ ok: false, fault: { code: 'unknown' } });
+    expect(await bot.ask({ ...asked('is my lye safe?'), person: 'newcomer' })).toMatchObject({
+      ok: false,
+      fault: { code: 'unclear' },
+    });
+    expect(await bot.ask(asked(''))).toMatchObject({ ok: false, fault: { code: 'unknown' } });
   });
 });
 
-test('a post that is too long is told so, but never in the way of first aid', () => {
+test('a post that is too long is told so, but never in the way of first aid', async () => {
   const { bot } = logged();
   const long = 'olive oil 5 g, '.repeat(10_000);
-  expect(bot.ask(asked(long))).toMatchObject({ ok: false, fault: { code: 'too-long' } });
-  expect(bot.ask(asked(`${long} lye splashed in my eye`))).toMatchObject({ ok: true, answer: { command: 'safety' } });
+  expect(await bot.ask(asked(long))).toMatchObject({ ok: false, fault: { code: 'too-long' } });
+  expect(await bot.ask(asked(`${long} lye splashed in my eye`))).toMatchObject({
+    ok: true,
+    answer: { command: 'safety' },
+  });
 });
 
 describe('when the catalogue cannot be read', () => {
@@ -82,15 +91,15 @@ describe('when the catalogue cannot be read', () => {
     },
   });
 
-  test('first aid works all the same', () => {
+  test('first aid works all the same', async () => {
     for (const text of ['safety', 'lye in my eye', 'my dog drank lye', 'details']) {
-      expect(bot.ask(asked(text)).ok, text).toBe(true);
+      expect((await bot.ask(asked(text))).ok, text).toBe(true);
     }
-    expect(bot.ask(asked('help')).ok).toBe(true);
+    expect((await bot.ask(asked('help'))).ok).toBe(true);
   });
 
-  test('anything else fails with a number to pass on, and the log holds the error', () => {
-    const reply = bot.ask(asked(recipe));
+  test('anything else fails with a number to pass on, and the log holds the error', async () => {
+    const reply = await bot.ask(asked(recipe));
     expect(reply).toMatchObject({ ok: false, fault: { code: 'failed' } });
     if (reply.ok) return;
     expect(reply.fault.hint).toContain(reply.id);
@@ -99,28 +108,29 @@ describe('when the catalogue cannot be read', () => {
   });
 });
 
-test('the log holds no word of what was said and nobody’s name', () => {
+test('the log holds no word of what was said and nobody’s name', async () => {
   const { bot, entries } = logged();
-  for (const text of [recipe, 'secret sauce', 'lye in my eye', '500 g vegetable oil, 66 g NaOH']) bot.ask(asked(text));
+  for (const text of [recipe, 'secret sauce', 'lye in my eye', '500 g vegetable oil, 66 g NaOH'])
+    await bot.ask(asked(text));
   expect(entries.map(({ outcome }) => outcome)).toEqual(['answered', 'unknown', 'answered', 'unclear']);
   expect(JSON.stringify(entries)).not.toMatch(/lard|secret|eye|vegetable|ada|shed/);
 });
 
 describe('details', () => {
-  test('belong to one person in one place', () => {
+  test('belong to one person in one place', async () => {
     const { bot } = logged();
-    bot.ask(asked(recipe));
-    const details = bot.ask(asked('details'));
+    await bot.ask(asked(recipe));
+    const details = await bot.ask(asked('details'));
     expect(details.ok && details.answer.body.some(({ kind }) => kind === 'table')).toBe(true);
     expect(details.ok && details.answer.caution.length).toBeGreaterThan(0);
     for (const other of [asked('details', 'ben'), asked('details', 'ada', 'kitchen')]) {
-      expect(bot.ask(other)).toMatchObject({ ok: false, fault: { code: 'unclear' } });
+      expect(await bot.ask(other)).toMatchObject({ ok: false, fault: { code: 'unclear' } });
     }
   });
 
-  test('can stand before a recipe', () => {
+  test('can stand before a recipe', async () => {
     const { bot } = logged();
-    const reply = bot.ask(asked(`details ${recipe}`));
+    const reply = await bot.ask(asked(`details ${recipe}`));
     expect(reply.ok && reply.answer.body.some(({ kind }) => kind === 'table')).toBe(true);
   });
 });

@@ -25,21 +25,21 @@ const own = {
   ],
 };
 const bot = createBot({ catalogue: () => withLocal(catalogue, own), heat: loadHeat });
-const ask = (text: string) => {
-  const reply = bot.ask({ platform: 'test', place: 'local', person: text, text });
+const ask = async (text: string) => {
+  const reply = await bot.ask({ platform: 'test', place: 'local', person: text, text });
   if (!reply.ok) throw new Error(`${text}: ${reply.fault.message}`);
   return reply.answer;
 };
 
-test('a certificate replaces the range, and every answer that rests on it names it', () => {
-  const check = ask('500 g olive oil, 64 g NaOH, 130 g water');
+test('a certificate replaces the range, and every answer that rests on it names it', async () => {
+  const check = await ask('500 g olive oil, 64 g NaOH, 130 g water');
   // 500 g × 189.6 mg/g × 39.997 / 56.105
   const demand = (500 * 189.6 * 39.997) / 56.105 / 1000;
   expect(check.result['demand']).toMatchObject({ naohGrams: expect.closeTo(demand, 6) });
   for (const text of ['500 g olive oil, 64 g NaOH, 130 g water', 'lye 500 g olive oil', 'fat olive oil'])
-    expect(renderPlain(ask(text), { details: false }), text).toContain('Certificate of lot 26-014');
-  expect(ask('lye 500 g lard').assumptions.join(' ')).not.toContain('host’s own');
-  expect(ask('fat olive oil').result['saponification']).toEqual({ low: 189.6, high: 189.6 });
+    expect(renderPlain(await ask(text), { details: false }), text).toContain('Certificate of lot 26-014');
+  expect((await ask('lye 500 g lard')).assumptions.join(' ')).not.toContain('host’s own');
+  expect((await ask('fat olive oil')).result['saponification']).toEqual({ low: 189.6, high: 189.6 });
 });
 
 test('the rest of an overridden fat stays, with the figures that were held', () => {
@@ -50,11 +50,11 @@ test('the rest of an overridden fat stays, with the figures that were held', () 
   expect(catalogue.fats.get('olive-oil-virgin')?.saponification.nominal).not.toBe(189.6);
 });
 
-test('an added fat is read by its names, reckoned and told of', () => {
-  expect(ask('lye 500 g emu oil').result['recipe']).toMatchObject({ fats: [{ id: 'emu-oil', grams: 500 }] });
-  expect(ask('lye 500 g shed emu').lead).toContain('Weigh');
-  expect(ask('1 cup emu oil in grams').result).toMatchObject({ value: expect.closeTo(236.588 * 0.915, 2) });
-  expect(renderPlain(ask('which fats have a value of this host’s own?'), { details: true })).toContain('Emu oil');
+test('an added fat is read by its names, reckoned and told of', async () => {
+  expect((await ask('lye 500 g emu oil')).result['recipe']).toMatchObject({ fats: [{ id: 'emu-oil', grams: 500 }] });
+  expect((await ask('lye 500 g shed emu')).lead).toContain('Weigh');
+  expect((await ask('1 cup emu oil in grams')).result).toMatchObject({ value: expect.closeTo(236.588 * 0.915, 2) });
+  expect(renderPlain(await ask('which fats have a value of this host’s own?'), { details: true })).toContain('Emu oil');
 });
 
 describe('a file that does not hold together is refused whole, with every reason', () => {

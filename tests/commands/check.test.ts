@@ -28,8 +28,8 @@ interface Result {
 const bot = createBot();
 const ask = (text: string) => bot.ask({ platform: 'test', place: 'here', person: 'someone', text });
 
-function answer(text: string) {
-  const reply = ask(text);
+async function answer(text: string) {
+  const reply = await ask(text);
   if (!reply.ok) throw new Error(`${reply.fault.code}: ${reply.fault.message}`);
   const { lead, body, assumptions, warnings } = reply.answer;
   const lines = body.flatMap((block) => (block.kind === 'text' ? [block.text] : []));
@@ -59,36 +59,38 @@ describe('superfat against arithmetic by hand', () => {
     ['500 g lard, 100 g NaOH, 150 g water', 100, naohFor([500, 'lard'])],
     ['700 g olive oil, 300 g coconut oil, 142 g NaOH, 312 g water', 142, naohFor([700, 'olive'], [300, 'coconut'])],
     ['500 g palm oil, 500 g sunflower oil, 132 g NaOH, 300 g water', 132, naohFor([500, 'palm'], [500, 'sunflower'])],
-  ])('%s', (text, weighed, demand) => {
-    const { result } = answer(text);
+  ])('%s', async (text, weighed, demand) => {
+    const { result } = await answer(text);
     expect(result.demand.naohGrams).toBeCloseTo(demand, 6);
     expect(result.superfat.nominal).toBeCloseTo(1 - weighed / demand, 9);
   });
 
-  test('a class bar: 8.8 %, 112 g for nothing left over, 106 g for 5 %', () => {
-    const { all, result } = answer('olive 450, coconut 225, castor 75 g, 102 g lye, 230 g water');
+  test('a class bar: 8.8 %, 112 g for nothing left over, 106 g for 5 %', async () => {
+    const { all, result } = await answer('olive 450, coconut 225, castor 75 g, 102 g lye, 230 g water');
     expect(result.superfat.nominal).toBeCloseTo(0.088, 3);
     expect(all).toContain('about 112 g for nothing left over, 106 g to leave at least 5 %');
   });
 
-  test('lard needs 70 g, and no more than 72 g', () => {
-    const { all } = answer('500 g lard, 100 g NaOH, 150 g water');
+  test('lard needs 70 g, and no more than 72 g', async () => {
+    const { all } = await answer('500 g lard, 100 g NaOH, 150 g water');
     expect(all).toContain('about 70 g for nothing left over');
     expect(all).toContain('(72 g), about 28 g would stay free');
   });
 
   // 700 g × 0.191 + 300 g × 0.2565 = 210.65 g KOH; 224 g × 0.9 = 201.6 g
-  test('potassium hydroxide of 90 %, with what other purities would do', () => {
-    const { result, all } = answer('700 g sunflower oil, 300 g coconut oil, 224 g KOH, 660 g water');
+  test('potassium hydroxide of 90 %, with what other purities would do', async () => {
+    const { result, all } = await answer('700 g sunflower oil, 300 g coconut oil, 224 g KOH, 660 g water');
     expect(result.demand.kohGrams).toBeCloseTo(210.65, 6);
     expect(result.superfat.nominal).toBeCloseTo(1 - 201.6 / 210.65, 9);
     expect(all).toContain('at 85 % the superfat would be 9.6 %, at 100 % −6.3 %');
   });
 
   // 10 g × 3 × 39.997 / 192.12 = 6.25 g sodium hydroxide (handbook of the trade: 0.6246 g a gram)
-  test('citric acid takes its alkali first', () => {
-    const plain = answer('700 g olive oil, 300 g coconut oil, 146 g NaOH, 300 g water').result;
-    const { result, all } = answer('700 g olive oil, 300 g coconut oil, 146 g NaOH, 300 g water, 10 g citric acid');
+  test('citric acid takes its alkali first', async () => {
+    const plain = (await answer('700 g olive oil, 300 g coconut oil, 146 g NaOH, 300 g water')).result;
+    const { result, all } = await answer(
+      '700 g olive oil, 300 g coconut oil, 146 g NaOH, 300 g water, 10 g citric acid',
+    );
     const demand = plain.demand.naohGrams;
     expect(result.superfat.nominal - plain.superfat.nominal).toBeCloseTo(6.246 / demand, 4);
     expect(all).toContain('citric acid (anhydrous) takes first (6.2 g');
@@ -96,8 +98,8 @@ describe('superfat against arithmetic by hand', () => {
 });
 
 describe('result', () => {
-  test('has what was weighed, whole and unrounded', () => {
-    const { result } = answer('16 oz lard, 2.1 oz NaOH, 4.6 oz water, 3 oz goat milk, 1 oz shea after the cook');
+  test('has what was weighed, whole and unrounded', async () => {
+    const { result } = await answer('16 oz lard, 2.1 oz NaOH, 4.6 oz water, 3 oz goat milk, 1 oz shea after the cook');
     expect(result.recipe.fats).toEqual([{ id: 'lard', grams: 16 * 28.349523125, share: 1 }]);
     expect(result.recipe.after).toEqual([{ id: 'shea-butter', grams: 28.349523125 }]);
     expect(result.recipe.alkali).toEqual([{ id: 'naoh', grams: 2.1 * 28.349523125, purity: 1 }]);
@@ -109,19 +111,19 @@ describe('result', () => {
     expect(result.superfat.withAfter).toBeGreaterThan(result.superfat.nominal);
   });
 
-  test('a stock solution counts as the alkali and the water it holds', () => {
-    const { result } = answer('700 g olive oil, 300 g coconut oil, 276 g 50 % NaOH solution, 150 g water');
+  test('a stock solution counts as the alkali and the water it holds', async () => {
+    const { result } = await answer('700 g olive oil, 300 g coconut oil, 276 g 50 % NaOH solution, 150 g water');
     expect(result.recipe.alkali).toEqual([{ id: 'naoh', grams: 138, purity: 1 }]);
     expect(result.recipe.water.grams).toBe(288);
   });
 
-  test('a range of purity widens the interval, a single figure does not', () => {
-    const width = (text: string) => {
-      const { superfat } = answer(text).result;
+  test('a range of purity widens the interval, a single figure does not', async () => {
+    const width = async (text: string) => {
+      const { superfat } = (await answer(text)).result;
       return superfat.high - superfat.low;
     };
-    const one = width('500 g lard, 105 g KOH (90 %), 300 g water');
-    expect(width('500 g lard, 105 g KOH (85-95 %), 300 g water')).toBeGreaterThan(one * 1.2);
+    const one = await width('500 g lard, 105 g KOH (90 %), 300 g water');
+    expect(await width('500 g lard, 105 g KOH (85-95 %), 300 g water')).toBeGreaterThan(one * 1.2);
   });
 });
 
@@ -134,13 +136,13 @@ describe('verdicts', () => {
     ['usual', 66],
     ['fat-rich', 60],
     ['alkali-short', 50],
-  ])('%s: %d g to 500 g lard', (verdict, grams) => {
-    expect(answer(`500 g lard, ${grams} g NaOH, 150 g water`).result.verdict).toBe(verdict);
+  ])('%s: %d g to 500 g lard', async (verdict, grams) => {
+    expect((await answer(`500 g lard, ${grams} g NaOH, 150 g water`)).result.verdict).toBe(verdict);
   });
 
-  test('alkali left over is never called a fit', () => {
+  test('alkali left over is never called a fit', async () => {
     for (let grams = 68; grams < 120; grams += 1) {
-      const { result, lead, caution } = answer(`500 g lard, ${grams} g NaOH, 150 g water`);
+      const { result, lead, caution } = await answer(`500 g lard, ${grams} g NaOH, 150 g water`);
       if (result.verdict === 'usual') continue;
       expect(lead).not.toContain('fits');
       if (result.verdict === 'excess-alkali') {
@@ -172,10 +174,10 @@ describe('what contradicts itself is told', () => {
       '500 g neem oil, 64 g NaOH, 150 g water',
       'From memory, not yet read in a source: the saponification value of neem oil',
     ],
-  ])('%s', (text, told) => expect(answer(text).all).toContain(told));
+  ])('%s', async (text, told) => expect((await answer(text)).all).toContain(told));
 
-  test('what agrees within its own spread is not', () => {
-    const { warnings } = answer(
+  test('what agrees within its own spread is not', async () => {
+    const { warnings } = await answer(
       '500 g lard, 67 g NaOH, 134 g water, 5 % superfat, 33 % lye concentration, water to lye ratio 2:1',
     );
     expect(warnings).toEqual([]);
@@ -183,20 +185,20 @@ describe('what contradicts itself is told', () => {
 });
 
 describe('options', () => {
-  test('superfat asked for, scale and purity are followed', () => {
-    const { result, all } = answer('check superfat=8 purity=97% step=0.1g 500 g lard, 66 g NaOH, 150 g water');
+  test('superfat asked for, scale and purity are followed', async () => {
+    const { result, all } = await answer('check superfat=8 purity=97% step=0.1g 500 g lard, 66 g NaOH, 150 g water');
     expect(result.recipe.alkali[0]?.purity).toBe(0.97);
     expect(all).toMatch(/to leave at least 8 %/);
     expect(all).not.toContain('a scale that shows');
   });
 
-  test('ounces for who asks for them', () => {
-    expect(answer('check unit=oz 500 g lard, 66 g NaOH, 150 g water').all).toContain(
+  test('ounces for who asks for them', async () => {
+    expect((await answer('check unit=oz 500 g lard, 66 g NaOH, 150 g water')).all).toContain(
       '2.33 oz (66 g) sodium hydroxide (NaOH)',
     );
   });
 
-  test('fats without any alkali go to lye', () => {
-    expect(answer('check 500 g lard').command).toBe('lye');
+  test('fats without any alkali go to lye', async () => {
+    expect((await answer('check 500 g lard')).command).toBe('lye');
   });
 });

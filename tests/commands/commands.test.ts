@@ -11,8 +11,8 @@ const ask = (text: string, person = 'someone') => bot.ask({ platform: 'test', pl
 
 const examples = commands.flatMap(({ id, examples: all }) => all.map(({ say }) => [id, say] as const));
 
-test.each(examples)('%s: "%s" is answered by its own command', (id, say) => {
-  const reply = ask(say);
+test.each(examples)('%s: "%s" is answered by its own command', async (id, say) => {
+  const reply = await ask(say);
   expect(reply.ok, reply.ok ? '' : reply.fault.message).toBe(true);
   if (!reply.ok) return;
   expect(reply.answer.command).toBe(id);
@@ -23,9 +23,9 @@ const lettersOf = (text: string): string => text.replace(/&\w+;|&#\d+;|[^\p{L}]/
 
 const caustic = commands.filter(({ risk }) => risk === 'caustic').map(({ id }) => id);
 
-test('every answer of a caustic command carries its caution in each rendering', () => {
+test('every answer of a caustic command carries its caution in each rendering', async () => {
   for (const [id, say] of examples) {
-    const reply = ask(say);
+    const reply = await ask(say);
     if (!reply.ok || !caustic.includes(id)) continue;
     const { caution } = reply.answer;
     expect(caution.length, say).toBeGreaterThan(0);
@@ -43,9 +43,9 @@ test('every answer of a caustic command carries its caution in each rendering', 
   }
 });
 
-test('what is not answered about something caustic carries one, too', () => {
+test('what is not answered about something caustic carries one, too', async () => {
   for (const text of ['check', 'olive 700, lye 100', 'lye superfat=120 500 g lard', 'check superfat=lots 5 g lard']) {
-    const reply = ask(text);
+    const reply = await ask(text);
     expect(reply.ok).toBe(false);
     if (reply.ok) continue;
     expect(reply.fault.caution.length, text).toBeGreaterThan(0);
@@ -53,9 +53,9 @@ test('what is not answered about something caustic carries one, too', () => {
   }
 });
 
-test('no answer calls anything safe, glues a unit to its figure, or leaves a figure without its leading zero', () => {
+test('no answer calls anything safe, glues a unit to its figure, or leaves a figure without its leading zero', async () => {
   for (const [, say] of examples) {
-    const reply = ask(say);
+    const reply = await ask(say);
     if (!reply.ok) continue;
     const { lead, body, warnings, caution } = reply.answer;
     const text = [
@@ -106,10 +106,10 @@ const word = fc.oneof(
   fc.string({ maxLength: 12, unit: 'grapheme' }),
 );
 
-test('no text makes it fail, and every answer fits the published schema', () => {
-  fc.assert(
-    fc.property(fc.array(word, { maxLength: 40 }), (parts) => {
-      const reply = ask(parts.join(' '));
+test('no text makes it fail, and every answer fits the published schema', async () => {
+  await fc.assert(
+    fc.asyncProperty(fc.array(word, { maxLength: 40 }), async (parts) => {
+      const reply = await ask(parts.join(' '));
       if (reply.ok) {
         isAnswer(JSON.parse(renderJson(reply.answer)));
         if (caustic.includes(reply.answer.command)) expect(reply.answer.caution.length).toBeGreaterThan(0);

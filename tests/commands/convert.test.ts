@@ -5,12 +5,12 @@ import { convert, units } from '../../src/units/units.ts';
 
 const bot = createBot();
 const ask = (text: string) => bot.ask({ platform: 'test', place: 'convert', person: text, text });
-const said = (text: string): string => {
-  const reply = ask(text);
+const said = async (text: string): Promise<string> => {
+  const reply = await ask(text);
   return renderPlain(reply.ok ? reply.answer : reply.fault, { details: false });
 };
-const figure = (text: string): { readonly value: number; readonly unit: string } => {
-  const reply = ask(text);
+const figure = async (text: string): Promise<{ readonly value: number; readonly unit: string }> => {
+  const reply = await ask(text);
   if (!reply.ok) throw new Error(`${text}: ${reply.fault.message}`);
   return reply.answer.result as { readonly value: number; readonly unit: string };
 };
@@ -33,7 +33,7 @@ describe('one line, readable at arm’s length', () => {
       '1 cup of honey in grams',
       'About 335 g (326 to 343 by brand): 1 US cup (237 mL) of honey; with metric cups (250 mL): 354 g.',
     ],
-  ])('%s', (text, line) => expect(said(text)).toBe(line));
+  ])('%s', async (text, line) => expect(await said(text)).toBe(line));
 });
 
 describe('asks once, and says what would settle it', () => {
@@ -50,24 +50,24 @@ describe('asks once, and says what would settle it', () => {
     ['3 kg in degrees celsius', 'impossible', 'one is a weight, the other a temperature'],
     ['how many grams in a metre', 'impossible', 'one is a length, the other a weight'],
     [`${'9'.repeat(330)} g in kg`, 'impossible', 'no figure I can reckon with'],
-  ])('%s', (text, code, words) => {
-    const reply = ask(text);
+  ])('%s', async (text, code, words) => {
+    const reply = await ask(text);
     expect(reply.ok ? reply.answer.lead : reply.fault.code).toBe(code);
-    expect(said(text)).toContain(words);
+    expect(await said(text)).toContain(words);
   });
 
-  test('lye by the spoon is not turned into grams, and carries its caution', () => {
+  test('lye by the spoon is not turned into grams, and carries its caution', async () => {
     for (const text of [
       '1 tbsp of lye in grams',
       '1 cup NaOH in oz',
       '100 g KOH in cups',
       '500 ml lye solution in g',
     ]) {
-      const reply = ask(text);
+      const reply = await ask(text);
       if (reply.ok) throw new Error(`${text}: ${reply.answer.lead}`);
       expect([reply.fault.code, reply.fault.caution.length > 0]).toEqual(['unclear', true]);
     }
-    const weighed = ask('5 oz lye in grams');
+    const weighed = await ask('5 oz lye in grams');
     expect(weighed.ok && weighed.answer.caution.length).toBeGreaterThan(0);
   });
 });
@@ -80,9 +80,9 @@ describe('properties', () => {
       fc.tuple(fc.constant(from), fc.constantFrom(...sized.filter(({ dimension }) => dimension === from.dimension))),
     );
 
-  test('a litre of water weighs what the tables say at 20 °C', () => {
+  test('a litre of water weighs what the tables say at 20 °C', async () => {
     // CRC Handbook, 20 °C: 0.99821 g/mL
-    expect(figure('1 litre of water in grams').value).toBeCloseTo(998.2, 1);
+    expect((await figure('1 litre of water in grams')).value).toBeCloseTo(998.2, 1);
   });
 
   test('there and back is the identity', () => {
@@ -94,7 +94,7 @@ describe('properties', () => {
     );
   });
 
-  test('through the question, too: what came out goes back', () => {
+  test('through the question, too: what came out goes back', async () => {
     const spoken = sized.filter(({ id, dimension }) => dimension !== 'time' && !/^(in3|K|m)$/.test(id));
     const asked = fc.tuple(
       fc
@@ -108,9 +108,9 @@ describe('properties', () => {
       fc.integer({ min: 1, max: 5000 }),
     );
     const word = ({ names, id }: (typeof units)[number]): string => names.find((name) => name.length > 3) ?? id;
-    fc.assert(
-      fc.property(asked, ([[from, to], count]) => {
-        const there = figure(`convert ${count} ${word(from)} to ${word(to)}`);
+    await fc.assert(
+      fc.asyncProperty(asked, async ([[from, to], count]) => {
+        const there = await figure(`convert ${count} ${word(from)} to ${word(to)}`);
         expect(there.unit).toBe(to.id);
         expect(Math.abs(convert(there.value, to, from) - count)).toBeLessThan(1e-9 * Math.max(count, 1000));
       }),
@@ -119,10 +119,10 @@ describe('properties', () => {
 
   test.each(['shea butter', 'olive oil', 'honey', 'water', 'table salt', 'goat milk', 'beeswax'])(
     'by weight and by volume agree: %s',
-    (name) => {
-      const grams = figure(`500 ml ${name} in grams`).value;
-      expect(figure(`${grams} g ${name} in ml`).value).toBeCloseTo(500, 6);
-      expect(figure(`2 cups ${name} in g`).value).toBeCloseTo((grams / 500) * 2 * 236.5882365, 6);
+    async (name) => {
+      const grams = (await figure(`500 ml ${name} in grams`)).value;
+      expect((await figure(`${grams} g ${name} in ml`)).value).toBeCloseTo(500, 6);
+      expect((await figure(`2 cups ${name} in g`)).value).toBeCloseTo((grams / 500) * 2 * 236.5882365, 6);
     },
   );
 });

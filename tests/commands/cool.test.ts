@@ -7,7 +7,8 @@ function newton(first: number, second: number, minutes: number, target: number, 
   return Math.log((first - room) / (target - room)) / rate;
 }
 const celsius = (fahrenheit: number): number => (fahrenheit - 32) / 1.8;
-const nominal = (text: string): number => (answer(text).result['minutes'] as { nominal: number }).nominal;
+const nominal = async (text: string): Promise<number> =>
+  ((await answer(text)).result['minutes'] as { nominal: number }).nominal;
 
 /** Two readings in the ways people give them. */
 const readings: readonly (readonly [string, number])[] = [
@@ -43,11 +44,11 @@ const readings: readonly (readonly [string, number])[] = [
   ],
 ];
 
-test.each(readings)('%s', (text, minutes) => {
-  const { command } = answer(text);
+test.each(readings)('%s', async (text, minutes) => {
+  const { command } = await answer(text);
   expect(command).toBe('cool');
   // Two readings fix the law of one constant rate: the fit passes through both.
-  expect(nominal(text)).toBeCloseTo(minutes, 3);
+  expect(await nominal(text)).toBeCloseTo(minutes, 3);
 });
 
 test.each([
@@ -99,9 +100,10 @@ test.each([
     'my lye solution (110g NaOH, 250g water) is at 75C, when will it reach 38C?',
     'cool 110 g NaOH 250 g water now at 75 °C to 38 °C',
   ],
-])('a pot in plain words: %s', (said, plain) => {
-  const [a, b] = [said, plain].map(
-    (text) => answer(text).result['minutes'] as Record<'low' | 'nominal' | 'high', number>,
+])('a pot in plain words: %s', async (said, plain) => {
+  const [a, b] = await Array.fromAsync(
+    [said, plain],
+    async (text) => (await answer(text)).result['minutes'] as Record<'low' | 'nominal' | 'high', number>,
   );
   for (const end of ['low', 'nominal', 'high'] as const) expect(a?.[end]).toBeCloseTo(b?.[end] ?? Number.NaN, 1);
 });
@@ -113,35 +115,35 @@ describe('towards a scent', () => {
     ["add bergamot when? pot's 85°C", 44],
     ["when's it fine to add my FO with flashpoint 95C, soap at 98 C now", 89],
     ['pot 88 °C at 0 min, 80 at 12 min, when can the lavender and tea tree go in', 48],
-  ])('%s', (text, below) => {
-    const { command, lead, result } = answer(text);
+  ])('%s', async (text, below) => {
+    const { command, lead, result } = await answer(text);
     expect(command).toBe('cool');
     expect(result['addBelowC']).toBe(below);
     expect(lead).toContain(`${below} °C or below`);
   });
 
-  test('yes or no first', () => {
-    expect(answer('can i add lemongrass at 75 C?').lead).toMatch(/^Not yet: at 64 °C or below/);
-    expect(answer('can I add patchouli at 80 °C?').lead).toMatch(/^Yes/);
+  test('yes or no first', async () => {
+    expect((await answer('can i add lemongrass at 75 C?')).lead).toMatch(/^Not yet: at 64 °C or below/);
+    expect((await answer('can I add patchouli at 80 °C?')).lead).toMatch(/^Yes/);
   });
 
-  test('where it would have set by then, what to do', () => {
-    expect(shortLines(answer('when can I add sweet orange, pot is at 88 °C')).join(' ')).toMatch(
+  test('where it would have set by then, what to do', async () => {
+    expect(shortLines(await answer('when can I add sweet orange, pot is at 88 °C')).join(' ')).toMatch(
       /stiffens .* fluid .* flashes higher .* accept some loss/,
     );
   });
 });
 
-test('more insulation is never faster, a lid neither', () => {
-  const time = (how: string): number => nominal(`cool 1.5 kg soap at 90 °C in a steel pot, ${how}, to 65 °C`);
-  expect(time('lid on')).toBeGreaterThan(time('lid half'));
-  expect(time('lid half')).toBeGreaterThan(time('lid off'));
-  expect(time('lid on, wrapped in a towel')).toBeGreaterThan(time('lid on'));
+test('more insulation is never faster, a lid neither', async () => {
+  const time = (how: string): Promise<number> => nominal(`cool 1.5 kg soap at 90 °C in a steel pot, ${how}, to 65 °C`);
+  expect(await time('lid on')).toBeGreaterThan(await time('lid half'));
+  expect(await time('lid half')).toBeGreaterThan(await time('lid off'));
+  expect(await time('lid on, wrapped in a towel')).toBeGreaterThan(await time('lid on'));
 });
 
-test('a pot alone is no description: the readings rule', () => {
-  expect(nominal('pot was 92 °C at 0 min, 86 at 10 min, when is it 70?')).toBeCloseTo(newton(92, 86, 10, 70), 3);
-  const scaled = nominal('2 kg soap in a steel pot, lid off: 92 °C at 0 min, 86 at 10 min, when is it 40?');
+test('a pot alone is no description: the readings rule', async () => {
+  expect(await nominal('pot was 92 °C at 0 min, 86 at 10 min, when is it 70?')).toBeCloseTo(newton(92, 86, 10, 70), 3);
+  const scaled = await nominal('2 kg soap in a steel pot, lid off: 92 °C at 0 min, 86 at 10 min, when is it 40?');
   // A described pot cools slower late than one constant rate says.
   expect(scaled).toBeGreaterThan(newton(92, 86, 10, 40) * 1.02);
 });
@@ -153,8 +155,8 @@ describe('what cannot be', () => {
     ['cool 80 °C at 0 min, 88 at 10 min, target 60', /rise/],
     ['cool 5 kg soap at 90 °C in a 2 l pot, to 60 °C', /fit/],
     ['when will my 900 g pot at 85c be 20c in a 20c room', /room/],
-  ])('%s', (text, why) => {
-    const { code, message, hint, caution } = fault(text);
+  ])('%s', async (text, why) => {
+    const { code, message, hint, caution } = await fault(text);
     expect(code).toBe('impossible');
     expect(message).toMatch(why);
     expect(hint).not.toBe('');
@@ -162,14 +164,14 @@ describe('what cannot be', () => {
   });
 });
 
-test('what is missing is asked, and a short answer completes it', () => {
-  expect(fault('how long does my pot at 90 °C take to cool').message).toContain('what temperature');
-  expect(fault('how long to cool 1 kg soap to 62 °C?').message).toContain('How hot');
+test('what is missing is asked, and a short answer completes it', async () => {
+  expect((await fault('how long does my pot at 90 °C take to cool')).message).toContain('what temperature');
+  expect((await fault('how long to cool 1 kg soap to 62 °C?')).message).toContain('How hot');
 });
 
-test('the curve falls from the start to the target, and the look lies before it', () => {
-  const { curve, minutes, lookAtMinute, minutesLeft } = answer(
-    '1.5 kg batch at 90 °C in a 6 l slow cooker, lid off, how long to 65 °C',
+test('the curve falls from the start to the target, and the look lies before it', async () => {
+  const { curve, minutes, lookAtMinute, minutesLeft } = (
+    await answer('1.5 kg batch at 90 °C in a 6 l slow cooker, lid off, how long to 65 °C')
   ).result as unknown as {
     curve: readonly { minute: number; temperatureC: number; lowC: number; highC: number }[];
     minutes: { low: number; nominal: number; high: number };
@@ -187,14 +189,14 @@ test('the curve falls from the start to the target, and the look lies before it'
   expect(minutesLeft).toBe(minutes.nominal);
 });
 
-test('°F in, °F out; a time of day comes back as it was written', () => {
-  const { lead } = answer('8:15 pm 190 °F, 8:30 pm 178 °F. When is it 150 °F?');
+test('°F in, °F out; a time of day comes back as it was written', async () => {
+  const { lead } = await answer('8:15 pm 190 °F, 8:30 pm 178 °F. When is it 150 °F?');
   expect(lead).toContain('150 °F');
   expect(lead).toMatch(/about \d?\d:\d\d pm/);
-  expect(answer('14:05 92 °C, 14:15 86 °C, when 60 °C').lead).toMatch(/about 15:\d\d\./);
+  expect((await answer('14:05 92 °C, 14:15 86 °C, when 60 °C')).lead).toMatch(/about 15:\d\d\./);
 });
 
-test('eight short lines at most', () => {
+test('eight short lines at most', async () => {
   for (const text of ['when can I add lavender, pot is at 88 °C', '92 °C at 0 min, 86 at 10 min, target 70'])
-    expect(shortLines(answer(text)).length).toBeLessThanOrEqual(8);
+    expect(shortLines(await answer(text)).length).toBeLessThanOrEqual(8);
 });

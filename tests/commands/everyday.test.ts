@@ -3,13 +3,13 @@ import { createBot, renderPlain } from '../../src/index.ts';
 
 const bot = createBot();
 const ask = (text: string) => bot.ask({ platform: 'test', place: 'everyday', person: text, text });
-const answer = (text: string) => {
-  const reply = ask(text);
+const answer = async (text: string) => {
+  const reply = await ask(text);
   if (!reply.ok) throw new Error(`${text}: ${reply.fault.message}`);
   return reply.answer;
 };
-const said = (text: string): string => {
-  const reply = ask(text);
+const said = async (text: string): Promise<string> => {
+  const reply = await ask(text);
   return renderPlain(reply.ok ? reply.answer : reply.fault, { details: false });
 };
 
@@ -37,7 +37,7 @@ describe('the answer is the first line', () => {
     ],
     ['water at 38% of oil weight, oils 800 g, how much water', 'Use 304 g water: 38 % of 800 g fats.'],
     ['3% of 800 g', '24 g: 3 % of 800 g.'],
-  ])('%s', (text, lead) => expect(answer(text).lead).toBe(lead));
+  ])('%s', async (text, lead) => expect((await answer(text)).lead).toBe(lead));
 });
 
 describe('what nobody said is taken aloud', () => {
@@ -52,16 +52,16 @@ describe('what nobody said is taken aloud', () => {
       'I took the potassium hydroxide (KOH) as 90 % pure; at 85 % it would be 165 g, at 100 % 140.2 g: look at the label.',
     ],
     ['extra lye for 2 tbsp vinegar', 'weighing is surer'],
-  ])('%s', (text, line) => expect(said(text)).toContain(line));
+  ])('%s', async (text, line) => expect(await said(text)).toContain(line));
 
-  test('a purity that was said is taken without a word', () => {
-    expect(answer('how much 85 % KOH instead of 100 g pure NaOH').assumptions).toEqual([]);
+  test('a purity that was said is taken without a word', async () => {
+    expect((await answer('how much 85 % KOH instead of 100 g pure NaOH')).assumptions).toEqual([]);
   });
 });
 
-test('alkali is never shown as more than it is', () => {
+test('alkali is never shown as more than it is', async () => {
   for (const grams of [1, 3.3, 7.7, 21, 33.3, 99.9, 161, 500]) {
-    const { lead, result } = answer(`how much extra NaOH for ${grams} g citric acid`);
+    const { lead, result } = await answer(`how much extra NaOH for ${grams} g citric acid`);
     const shown = Number(/Add ([\d.]+) g/.exec(lead)?.[1]);
     const value = result['value'] as number;
     expect(shown).toBeLessThanOrEqual(value + 1e-9);
@@ -85,8 +85,8 @@ describe('what cannot be has a reason, what is missing is asked, both with their
     ['strength', 'unclear', ''],
     ['acid', 'unclear', ''],
     ['worth', 'unclear', ''],
-  ])('%s', (text, code, words) => {
-    const reply = ask(text);
+  ])('%s', async (text, code, words) => {
+    const reply = await ask(text);
     if (reply.ok) throw new Error(`${text}: ${reply.answer.lead}`);
     expect(reply.fault.code).toBe(code);
     expect(reply.fault.message).toContain(words);
@@ -94,12 +94,12 @@ describe('what cannot be has a reason, what is missing is asked, both with their
   });
 });
 
-test('a strength that is no usual one is told of', () => {
-  expect(said('what concentration is 150 g NaOH in 150 g water')).toContain('Strong: it gets very hot');
-  expect(said('what concentration is 150 g NaOH in 140 g water')).toContain('Very strong');
-  expect(said('what concentration is 150 g NaOH in 100 g water')).toContain('not all of it dissolves');
-  expect(said('what concentration is 10 g NaOH in 190 g water')).toContain('Thin');
-  expect(said('what concentration is 150 g NaOH in 300 g water')).not.toMatch(/Strong|Thin/);
+test('a strength that is no usual one is told of', async () => {
+  expect(await said('what concentration is 150 g NaOH in 150 g water')).toContain('Strong: it gets very hot');
+  expect(await said('what concentration is 150 g NaOH in 140 g water')).toContain('Very strong');
+  expect(await said('what concentration is 150 g NaOH in 100 g water')).toContain('not all of it dissolves');
+  expect(await said('what concentration is 10 g NaOH in 190 g water')).toContain('Thin');
+  expect(await said('what concentration is 150 g NaOH in 300 g water')).not.toMatch(/Strong|Thin/);
 });
 
 test.each([
@@ -111,9 +111,9 @@ test.each([
   '3% of 800 g',
   '3/4 cup shea in grams',
   '1 lb in g',
-])('%s: its working can be asked for', (text) => {
-  const { value, unit } = answer(text).result;
-  const reply = bot.ask({ platform: 'test', place: 'everyday', person: text, text: 'show the working' });
+])('%s: its working can be asked for', async (text) => {
+  const { value, unit } = (await answer(text)).result;
+  const reply = await bot.ask({ platform: 'test', place: 'everyday', person: text, text: 'show the working' });
   if (!reply.ok) throw new Error(reply.fault.message);
   const steps = reply.answer.result['steps'] as readonly {
     readonly value: number;
@@ -125,9 +125,9 @@ test.each([
   expect(renderPlain(reply.answer, { details: true })).not.toMatch(/NaN|undefined/);
 });
 
-test('another question or a recipe behind a command’s word goes to its own command', () => {
-  expect(answer('convert 140 g NaOH to KOH').command).toBe('worth');
-  expect(answer('convert 5 % of 800 g').command).toBe('share');
-  expect(answer('lye concentration of 140 g naoh and 300 g water').command).toBe('strength');
-  expect(answer('fat 500 g lard, alkali 66 g NaOH, 150 g water').command).toBe('check');
+test('another question or a recipe behind a command’s word goes to its own command', async () => {
+  expect((await answer('convert 140 g NaOH to KOH')).command).toBe('worth');
+  expect((await answer('convert 5 % of 800 g')).command).toBe('share');
+  expect((await answer('lye concentration of 140 g naoh and 300 g water')).command).toBe('strength');
+  expect((await answer('fat 500 g lard, alkali 66 g NaOH, 150 g water')).command).toBe('check');
 });

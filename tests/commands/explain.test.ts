@@ -24,8 +24,8 @@ const recipe = '500 g olive oil, 200 g coconut oil, 98 g naoh, 230 g water';
 const soft = '700 g olive oil, 300 g coconut oil, 230 g KOH 85 % pure, 500 g water, 10 g citric acid, 100 g goat milk';
 
 describe('the working of a recipe', () => {
-  it('of the superfat is a chain in which each step follows from the one before', () => {
-    const steps = stepsOf(talk(recipe, 'explain the superfat'));
+  it('of the superfat is a chain in which each step follows from the one before', async () => {
+    const steps = stepsOf(await talk(recipe, 'explain the superfat'));
     const [olive, coconut, demand, brought, superfat] = steps;
     if (!olive || !coconut || !demand || !brought || !superfat) throw new Error('a step is missing');
     // AOCS Cd 3: mg KOH per g; 39.997 ÷ 56.105 turns KOH into NaOH (CIAAW atomic weights)
@@ -42,25 +42,25 @@ describe('the working of a recipe', () => {
     expect(coconut.source).toMatch(/CXS 210/);
   });
 
-  it('counts purity, acids and the fat of milk', () => {
-    const acid = stepsOf(talk(soft, 'explain the citric acid')).at(-1);
+  it('counts purity, acids and the fat of milk', async () => {
+    const acid = stepsOf(await talk(soft, 'explain the citric acid')).at(-1);
     // three protons, M 192.12: 0.8761 g KOH a gram
     expect(acid?.value).toBeCloseTo((10 * 3 * 56.105) / 192.12, 2);
-    expect(stepsOf(talk(soft, 'explain purity')).at(-1)?.value).toBeCloseTo(230 * 0.85, 6);
-    expect(stepsOf(talk(soft, 'explain the milk')).at(-1)?.value).toBeGreaterThan(0);
-    const steps = stepsOf(talk(soft, 'explain the superfat'));
+    expect(stepsOf(await talk(soft, 'explain purity')).at(-1)?.value).toBeCloseTo(230 * 0.85, 6);
+    expect(stepsOf(await talk(soft, 'explain the milk')).at(-1)?.value).toBeGreaterThan(0);
+    const steps = stepsOf(await talk(soft, 'explain the superfat'));
     const superfat = steps.at(-1);
     const demand = steps.find(({ formula }) => formula.startsWith('sum over all fats'));
     if (!superfat || !demand || !acid) throw new Error('a step is missing');
     expect(superfat.value).toBeCloseTo(100 * (1 - (230 * 0.85 - acid.value) / demand.value), 6);
   });
 
-  it('says what makes it unsure, and the parts sum to no more than all', () => {
-    const steps = stepsOf(talk(recipe, 'how sure?'));
+  it('says what makes it unsure, and the parts sum to no more than all', async () => {
+    const steps = stepsOf(await talk(recipe, 'how sure?'));
     const parts = steps.at(-1)?.inputs ?? [];
     expect(parts.length).toBeGreaterThan(0);
     expect(parts.reduce((sum, { value }) => sum + value, 0)).toBeLessThanOrEqual(100.0001);
-    expect(textOf(talk(recipe, 'how sure?'))).toMatch(/the lot of (olive|coconut) oil.* \d+ %/);
+    expect(textOf(await talk(recipe, 'how sure?'))).toMatch(/the lot of (olive|coconut) oil.* \d+ %/);
   });
 
   test.each([
@@ -79,22 +79,22 @@ describe('the working of a recipe', () => {
     ['explain glycerol', 'glycerol formed'],
     ['explain the second reckoning', 'second reckoning from fatty acids'],
     ['total weight?', 'weight of the batch'],
-  ])('"%s" finds the %s', (say, name) => {
-    const reply = talk(recipe, say);
+  ])('"%s" finds the %s', async (say, name) => {
+    const reply = await talk(recipe, say);
     expect(reply.ok && reply.answer.command).toBe('explain');
     expect(textOf(reply).toLowerCase()).toMatch(new RegExp(`^${name}`));
   });
 
-  it.each(['why 1234?', 'explain the banana', 'why 30.5 %?'])('"%s" is asked back, not guessed', (say) => {
-    const reply = talk(recipe, say);
+  it.each(['why 1234?', 'explain the banana', 'why 30.5 %?'])('"%s" is asked back, not guessed', async (say) => {
+    const reply = await talk(recipe, say);
     expect(!reply.ok && reply.fault.code).toBe('unclear');
     expect(!reply.ok && reply.fault.candidates.length).toBeGreaterThan(0);
   });
 
-  it('each offer of the question back is a figure that is there', () => {
-    const asked = talk(recipe, 'why 1234?');
+  it('each offer of the question back is a figure that is there', async () => {
+    const asked = await talk(recipe, 'why 1234?');
     if (asked.ok) throw new Error('answered');
-    for (const candidate of asked.fault.candidates) expect(talk(recipe, candidate).ok, candidate).toBe(true);
+    for (const candidate of asked.fault.candidates) expect((await talk(recipe, candidate)).ok, candidate).toBe(true);
   });
 });
 
@@ -105,28 +105,28 @@ describe('the working of other answers', () => {
     ['how much water for 140 g NaOH to make a 30 % solution', 326.667, 'g'],
     ['180f in c', 82.2222, '°C'],
     ['16 oz in g', 453.592, 'g'],
-  ])('"%s"', (say, value, unit) => {
-    const last = stepsOf(talk(say, 'show the working')).at(-1);
+  ])('"%s"', async (say, value, unit) => {
+    const last = stepsOf(await talk(say, 'show the working')).at(-1);
     expect(last?.value).toBeCloseTo(value, 2);
     expect(last?.unit).toBe(unit);
     expect(last?.source).not.toBe('');
   });
 
-  it('explains the newest answer, and an older recipe where its figure is asked for', () => {
-    expect(textOf(talk(recipe, '16 oz in g', 'explain'))).toMatch(/^Conversion/);
-    expect(textOf(talk(recipe, '16 oz in g', 'explain the superfat'))).toMatch(/^Superfat/);
+  it('explains the newest answer, and an older recipe where its figure is asked for', async () => {
+    expect(textOf(await talk(recipe, '16 oz in g', 'explain'))).toMatch(/^Conversion/);
+    expect(textOf(await talk(recipe, '16 oz in g', 'explain the superfat'))).toMatch(/^Superfat/);
   });
 
-  it('gives the caution of the answer that it explains, and none where that had none', () => {
-    const caustic = talk(recipe, 'explain the superfat');
+  it('gives the caution of the answer that it explains, and none where that had none', async () => {
+    const caustic = await talk(recipe, 'explain the superfat');
     expect(caustic.ok && caustic.answer.caution.length).toBeGreaterThan(0);
-    const plain = talk('16 oz in g', 'explain');
+    const plain = await talk('16 oz in g', 'explain');
     expect(plain.ok && plain.answer.caution).toEqual([]);
   });
 
-  it('of nothing is asked for', () => {
+  it('of nothing is asked for', async () => {
     for (const say of ['why 97?', 'explain the superfat', 'how sure?']) {
-      const reply = talk(say);
+      const reply = await talk(say);
       expect(!reply.ok && reply.fault.code, say).toBe('unclear');
     }
   });

@@ -40,7 +40,7 @@ const posts: Readonly<Record<string, string>> = {
 };
 
 test.each(Object.entries(posts))('%s', async (name, post) => {
-  const reply = createBot().ask({ platform: 'test', place: 'golden', person: name, text: post });
+  const reply = await createBot().ask({ platform: 'test', place: 'golden', person: name, text: post });
   const said = reply.ok ? reply.answer : reply.fault;
   const details = reply.ok && reply.answer.details.length > 0;
   const below = details

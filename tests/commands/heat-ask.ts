@@ -1,24 +1,24 @@
 import { expect } from 'vitest';
-import type { Answer, Fault } from '../../src/index.ts';
+import type { Answer, Fault, Reply } from '../../src/index.ts';
 import { createBot } from '../../src/index.ts';
 
 const bot = createBot();
 let people = 0;
 
 /** Asked by somebody new each time, so that nothing said before counts. */
-export const ask = (text: string): ReturnType<typeof bot.ask> => {
+export const ask = (text: string): Promise<Reply> => {
   people += 1;
   return bot.ask({ platform: 'test', place: 'shed', person: `person ${people}`, text });
 };
 
-export function answer(text: string): Answer {
-  const reply = ask(text);
+export async function answer(text: string): Promise<Answer> {
+  const reply = await ask(text);
   if (!reply.ok) throw new Error(`${text}: ${reply.fault.code}: ${reply.fault.message} ${reply.fault.hint}`);
   return reply.answer;
 }
 
-export function fault(text: string): Fault {
-  const reply = ask(text);
+export async function fault(text: string): Promise<Fault> {
+  const reply = await ask(text);
   if (reply.ok) throw new Error(`${text}: answered by ${reply.answer.command}: ${reply.answer.lead}`);
   return reply.fault;
 }
@@ -27,8 +27,8 @@ export function fault(text: string): Fault {
 const figures = ({ command, result }: Answer) => ({ command, ...result });
 
 /** Both texts are understood alike. */
-export const sameAs = (said: string, plain: string): void =>
-  expect(figures(answer(said))).toEqual(figures(answer(plain)));
+export const sameAs = async (said: string, plain: string): Promise<void> =>
+  expect(figures(await answer(said))).toEqual(figures(await answer(plain)));
 
 /** Lines before the assumptions: what has to fit a phone. */
 export const shortLines = ({ lead, body }: Answer): readonly string[] => [

@@ -8,7 +8,7 @@ vi.mock('../../src/render/picture/draw.ts', () => {
 
 const asked = (text: string) => ({ platform: 'test', place: 'shed', person: text, text });
 
-test('without data/heat everything but heat is answered', () => {
+test('without data/heat everything but heat is answered', async () => {
   const errors: unknown[] = [];
   const bot = createBot({
     heat: () => {
@@ -27,17 +27,17 @@ test('without data/heat everything but heat is answered', () => {
     'safety',
     'help',
   ]) {
-    const reply = bot.ask(asked(text));
+    const reply = await bot.ask(asked(text));
     expect(reply.ok, text).toBe(true);
     if (reply.ok) expect(reply.answer.details).toBeDefined();
   }
   expect(errors.every((error) => error === null)).toBe(true);
-  expect(bot.ask(asked('flash point of lavender'))).toMatchObject({ ok: false, fault: { code: 'failed' } });
+  expect(await bot.ask(asked('flash point of lavender'))).toMatchObject({ ok: false, fault: { code: 'failed' } });
   expect(String(errors.at(-1))).toContain('the figures of heat were read');
 });
 
 test('an answer with a picture is text until somebody draws it', async () => {
-  const reply = createBot().ask(asked('when can I add lavender, pot is at 88 °C'));
+  const reply = await createBot().ask(asked('when can I add lavender, pot is at 88 °C'));
   const picture = reply.ok ? reply.answer.body.find(({ kind }) => kind === 'picture') : undefined;
   expect(picture).toBeDefined();
   if (picture?.kind === 'picture') await expect(drawPicture(picture.picture)).rejects.toThrow(/charts were read|mock/);

@@ -14,13 +14,13 @@ interface Explained {
 const bot = createBot();
 
 /** The answer to a question, and the working of it. */
-function both(question: string) {
-  const say = (text: string) => {
-    const reply = bot.ask({ platform: 'test', place: 'shed', person: question, text });
+async function both(question: string) {
+  const say = async (text: string) => {
+    const reply = await bot.ask({ platform: 'test', place: 'shed', person: question, text });
     if (!reply.ok) throw new Error(`${text}: ${reply.fault.message}`);
     return reply.answer.result;
   };
-  return { result: say(question), steps: (say('explain') as unknown as Explained).steps };
+  return { result: await say(question), steps: ((await say('explain')) as unknown as Explained).steps };
 }
 
 test.each([
@@ -41,8 +41,8 @@ test.each([
     (result: Record<string, unknown>) => (result['minutes'] as { nominal: number }).nominal,
   ],
   ['flash point of lavender', (result: Record<string, unknown>) => result['addBelowC']],
-])('%s: the first step finds the figure of the answer, with its source', (question, main) => {
-  const { result, steps } = both(question);
+])('%s: the first step finds the figure of the answer, with its source', async (question, main) => {
+  const { result, steps } = await both(question);
   expect(steps[0]?.value).toBe(main(result as Record<string, unknown>));
   for (const { formula, value, unit, source } of steps) {
     expect(Number.isFinite(value)).toBe(true);

@@ -15,16 +15,16 @@ interface Result {
 
 const bot = createBot();
 
-function lye(text: string) {
-  const reply = bot.ask({ platform: 'test', place: 'here', person: 'someone', text });
+async function lye(text: string) {
+  const reply = await bot.ask({ platform: 'test', place: 'here', person: 'someone', text });
   if (!reply.ok) throw new Error(`${reply.fault.code}: ${reply.fault.message}`);
   expect(reply.answer.command).toBe('lye');
   return { ...reply.answer, result: reply.answer.result as unknown as Result };
 }
 
-describe('defaults, each said', () => {
+describe('defaults, each said', async () => {
   // 500 × 0.190 + 200 × 0.2565 = 146.3 g KOH; × 39.997 / 56.105 = 104.30 g; × 0.95 = 99.08 g
-  const { result, assumptions, lead } = lye('lye 500 g olive oil, 200 g coconut oil');
+  const { result, assumptions, lead } = await lye('lye 500 g olive oil, 200 g coconut oil');
 
   test('5 %, pure sodium hydroxide, 33 % solution, 1 g', () => {
     expect(result.demand.naohGrams).toBeCloseTo(104.3, 1);
@@ -44,14 +44,16 @@ describe('defaults, each said', () => {
     for (const line of assumptions) expect(line).toMatch(/^I took /);
   });
 
-  test('potassium hydroxide is taken as 90 %, and the other purities are told', () => {
-    const soft = lye('lye alkali=koh 700 g sunflower oil, 300 g coconut oil');
+  test('potassium hydroxide is taken as 90 %, and the other purities are told', async () => {
+    const soft = await lye('lye alkali=koh 700 g sunflower oil, 300 g coconut oil');
     expect(soft.result.recipe.alkali[0]).toMatchObject({ id: 'koh', purity: 0.9 });
     expect(soft.assumptions.join('\n')).toMatch(/90 % pure\. With this amount, 85 % would leave .* 100 % −/);
   });
 
-  test('nothing is taken that was said', () => {
-    const { assumptions: none } = lye('lye superfat=8 purity=98% concentration=30% step=0.1g 500 g lard with NaOH');
+  test('nothing is taken that was said', async () => {
+    const { assumptions: none } = await lye(
+      'lye superfat=8 purity=98% concentration=30% step=0.1g 500 g lard with NaOH',
+    );
     expect(none).toEqual([]);
   });
 });
@@ -62,25 +64,25 @@ describe('water', () => {
     ['lye 500 g lard, ratio 2:1', 132],
     ['lye 500 g lard, 25 % solution', 198],
     ['lye water=170g 500 g lard', 170],
-  ])('%s', (text, grams) => expect(lye(text).result.recipe.water.grams).toBe(grams));
+  ])('%s', async (text, grams) => expect((await lye(text)).result.recipe.water.grams).toBe(grams));
 });
 
-test('two alkalis share the demand, or the weight where that is asked', () => {
-  const part = (text: string) => {
-    const { result } = lye(text);
+test('two alkalis share the demand, or the weight where that is asked', async () => {
+  const part = async (text: string) => {
+    const { result } = await lye(text);
     const grams = (id: string) => result.recipe.alkali.find((one) => one.id === id)?.grams ?? 0;
     return { naoh: grams('naoh'), koh: grams('koh') };
   };
-  const byDemand = part('lye koh=60% step=0.01g 1000 g lard');
+  const byDemand = await part('lye koh=60% step=0.01g 1000 g lard');
   // moles: 60 % of them potassium hydroxide of 90 %
   const moles = byDemand.naoh / 39.997 + (byDemand.koh * 0.9) / 56.105;
   expect((byDemand.koh * 0.9) / 56.105 / moles).toBeCloseTo(0.6, 3);
-  const byWeight = part('lye koh=60% by=weight step=0.01g 1000 g lard');
+  const byWeight = await part('lye koh=60% by=weight step=0.01g 1000 g lard');
   expect(byWeight.koh / (byWeight.koh + byWeight.naoh)).toBeCloseTo(0.6, 3);
 });
 
-test('without a share, two alkalis are a question', () => {
-  const reply = bot.ask({
+test('without a share, two alkalis are a question', async () => {
+  const reply = await bot.ask({
     platform: 'test',
     place: 'here',
     person: 'someone',
@@ -89,31 +91,31 @@ test('without a share, two alkalis are a question', () => {
   expect(reply).toMatchObject({ ok: false, fault: { code: 'unclear', candidates: ['NaOH', 'KOH'] } });
 });
 
-test('no margin is told, never called usual', () => {
-  const { lead, caution, result } = lye('500 g coconut oil, 0 % superfat. How much NaOH?');
+test('no margin is told, never called usual', async () => {
+  const { lead, caution, result } = await lye('500 g coconut oil, 0 % superfat. How much NaOH?');
   expect(result.verdict).toBe('thin-margin');
   expect(lead).toContain('excess alkali');
   expect(caution.join(' ')).toContain('Raw soap still burns');
 });
 
-test('what it gives to weigh, checked, is what it said: superfat never below the one asked, above it by less than a step', () => {
+test('what it gives to weigh, checked, is what it said: superfat never below the one asked, above it by less than a step', async () => {
   const fat = fc.constantFrom('lard', 'olive oil', 'coconut oil', 'tallow', 'castor oil');
-  fc.assert(
-    fc.property(
+  await fc.assert(
+    fc.asyncProperty(
       fc.array(fc.tuple(fc.integer({ min: 50, max: 3000 }), fat), { minLength: 1, maxLength: 4 }),
       fc.integer({ min: 0, max: 20 }),
       fc.constantFrom('1g', '0.1g', '5g'),
-      (rows, superfat, step) => {
+      async (rows, superfat, step) => {
         const fats = [...new Map(rows.map(([grams, name]) => [name, grams]))]
           .map(([name, grams]) => `${grams} g ${name}`)
           .join(', ');
-        const { result } = lye(`lye superfat=${superfat} step=${step} ${fats}`);
+        const { result } = await lye(`lye superfat=${superfat} step=${step} ${fats}`);
         const asked = superfat / 100;
         expect(result.superfat.nominal).toBeGreaterThanOrEqual(asked - 1e-12);
         const one = Number.parseFloat(step) / result.demand.naohGrams;
         expect(result.superfat.nominal).toBeLessThan(asked + one + 1e-9);
         const [alkali] = result.recipe.alkali;
-        const reply = bot.ask({
+        const reply = await bot.ask({
           platform: 'test',
           place: 'here',
           person: 'someone',

@@ -44,8 +44,8 @@ describe('a size', () => {
     ['scale fat=1.4kg', fatGrams, 1400],
     ['scale batch=2kg', potGrams, 2000],
     ['scale factor=3', potGrams, 3 * 1028],
-  ])('"%s"', (say, measure, grams) => {
-    const reply = say.startsWith('20 %') ? talk(recipe, `scale it ${say}`) : talk(recipe, say);
+  ])('"%s"', async (say, measure, grams) => {
+    const reply = say.startsWith('20 %') ? await talk(recipe, `scale it ${say}`) : await talk(recipe, say);
     // fats are rounded to the gram, alkali down
     expect(Math.abs(measure(resultOf(reply)) - grams)).toBeLessThan(3.1);
   });
@@ -57,8 +57,8 @@ describe('a size', () => {
     ['a tube 7.5 cm across and 20 cm long', (Math.PI * 3.75 ** 2 * 20) / 16.387],
     ['my mould holds 1.2 kg of water', 1200 / 0.998 / 16.387],
     ['scale to a 1.2 l mould', 1200 / 16.387],
-  ])('of a mould agrees with the rule of thumb: "%s"', (say, cubicInches) => {
-    const ounces = fatGrams(resultOf(talk(recipe, say))) / 28.3495;
+  ])('of a mould agrees with the rule of thumb: "%s"', async (say, cubicInches) => {
+    const ounces = fatGrams(resultOf(await talk(recipe, say))) / 28.3495;
     expect(ounces / cubicInches).toBeGreaterThan(0.36);
     expect(ounces / cubicInches).toBeLessThan(0.44);
   });
@@ -70,48 +70,48 @@ describe('a size', () => {
     ['scale to 1 to 1.5 kg of oils', '1.5 kg', fatGrams, 1500],
     ['scale it', 'to 1 kg of fat', fatGrams, 1000],
     ['my 24x8x6 mould', 'cm', potGrams, 24 * 8 * 6 * 1.02],
-  ])('that is not clear is asked and completed: "%s", "%s"', (say, answer, measure, grams) => {
-    const asked = talk(recipe, say);
+  ])('that is not clear is asked and completed: "%s", "%s"', async (say, answer, measure, grams) => {
+    const asked = await talk(recipe, say);
     expect(!asked.ok && asked.fault.code).toBe('unclear');
     expect(!asked.ok && asked.fault.caution.length).toBeGreaterThan(0);
-    expect(measure(resultOf(talk(recipe, say, answer))) / grams).toBeCloseTo(1, 1);
+    expect(measure(resultOf(await talk(recipe, say, answer))) / grams).toBeCloseTo(1, 1);
   });
 
-  it('may stand in one text with its recipe, before or behind it', () => {
+  it('may stand in one text with its recipe, before or behind it', async () => {
     for (const say of [
       `scale this to 1 kg of oils: ${recipe}`,
       `${recipe} - scale it to 1 kg of oils please`,
       `double: ${recipe}`,
       `500 g olive oil\n200 g coconut oil\n98 g naoh\n230 g water\nscale to 1 kg of oils`,
     ]) {
-      const result = resultOf(talk(say));
+      const result = resultOf(await talk(say));
       expect(Math.abs(fatGrams(result) - (say.startsWith('double') ? 1400 : 1000))).toBeLessThan(1.1);
     }
   });
 });
 
 describe('the alkali', () => {
-  it('is reckoned anew, never above the plain multiple, and the superfat never falls', () => {
-    const before = resultOf(talk(recipe)).superfat.nominal;
-    const reply = talk(recipe, 'scale it to 333 g of oils');
+  it('is reckoned anew, never above the plain multiple, and the superfat never falls', async () => {
+    const before = resultOf(await talk(recipe)).superfat.nominal;
+    const reply = await talk(recipe, 'scale it to 333 g of oils');
     const { recipe: scaled, superfat, factor } = resultOf(reply);
     expect(scaled.alkali[0]?.grams).toBeLessThanOrEqual(98 * factor + 0.5);
     expect(superfat.nominal).toBeGreaterThanOrEqual(before - 1e-9);
     expect(textOf(reply)).toMatch(/a plain multiple would be 46\.6 g/);
   });
 
-  it('of a recipe with too much of it is not multiplied', () => {
-    const refusal = talk('300 g lard, 100 g NaOH, 90 g water', 'double it');
+  it('of a recipe with too much of it is not multiplied', async () => {
+    const refusal = await talk('300 g lard, 100 g NaOH, 90 g water', 'double it');
     expect(!refusal.ok && refusal.fault.code).toBe('refused');
     expect(!refusal.ok && refusal.fault.caution.length).toBeGreaterThan(0);
-    const { recipe: scaled } = resultOf(talk('300 g lard, 100 g NaOH, 90 g water', 'double it', '5 %'));
+    const { recipe: scaled } = resultOf(await talk('300 g lard, 100 g NaOH, 90 g water', 'double it', '5 %'));
     // lard: 192–203 mg KOH/g (CXS 211), so 600 g need 600 · 0.1975 · 0.7129 · 0.95 g
     expect(scaled.alkali[0]?.grams).toBeCloseTo(600 * 0.1975 * 0.7129 * 0.95, 0);
   });
 });
 
-it('says the least batch that the scale weighs well', () => {
-  const reply = talk(recipe, 'double it');
+it('says the least batch that the scale weighs well', async () => {
+  const reply = await talk(recipe, 'double it');
   expect(textOf(reply)).toMatch(/least batch that a scale showing 1 g weighs well: about \d+ g in the pot/);
   const { leastBatchGrams } = resultOf(reply);
   // half a gram of the alkali may move the superfat by one point
@@ -121,12 +121,12 @@ it('says the least batch that the scale weighs well', () => {
   expect(leastBatchGrams).toBeCloseTo((potGrams(resultOf(reply)) * 0.5 * perGram) / 0.01, 0);
 });
 
-it('composes: two scalings are one by the product, up to the steps of the scale', () => {
+it('composes: two scalings are one by the product, up to the steps of the scale', async () => {
   const factor = fc.double({ min: 0.5, max: 4, noNaN: true }).map((value) => Number(value.toFixed(2)));
-  fc.assert(
-    fc.property(factor, factor, (a, b) => {
-      const twice = resultOf(talk(recipe, `scale factor=${a}`, `scale factor=${b}`));
-      const once = resultOf(talk(recipe, `scale factor=${a * b}`));
+  await fc.assert(
+    fc.asyncProperty(factor, factor, async (a, b) => {
+      const twice = resultOf(await talk(recipe, `scale factor=${a}`, `scale factor=${b}`));
+      const once = resultOf(await talk(recipe, `scale factor=${a * b}`));
       // three weights rounded to 1 g, each by half a gram at most: the first scaling's (then times b), the second's, the single one's
       const slack = 0.5 * b + 0.5 + 0.5 + 1e-9;
       for (const [k, { grams }] of once.recipe.fats.entries())

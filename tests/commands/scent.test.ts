@@ -28,8 +28,8 @@ test.each([
   ['clary sage 1 part, lavender 3 parts, 3% of 800g', 65, 24],
   ['fragrance oil flash point 82C 5% of 2 lb oils', 82, 0.05 * 2 * 453.59237],
   ['does lavender evaporate above its flash point?', 65, null],
-])('%s', (text, flash, grams) => {
-  const { command, result } = answer(text);
+])('%s', async (text, flash, grams) => {
+  const { command, result } = await answer(text);
   expect(command).toBe('scent');
   expect(result['flashPointC']).toBe(flash);
   expect(result['addBelowC']).toBe(flash - 6);
@@ -38,37 +38,37 @@ test.each([
   else expect(result['grams']).toBeCloseTo(grams, 6);
 });
 
-test('parts of a blend weigh as their ratio says', () => {
-  expect(shortLines(answer('lavender and lemongrass EO 2:1, 600 g oils, 3 %')).join(' ')).toContain(
+test('parts of a blend weigh as their ratio says', async () => {
+  expect(shortLines(await answer('lavender and lemongrass EO 2:1, 600 g oils, 3 %')).join(' ')).toContain(
     '12 g lavender and 6 g lemongrass',
   );
 });
 
-test('both bases: of the fat and of the finished bar', () => {
+test('both bases: of the fat and of the finished bar', async () => {
   // 6 % of the fat is about 4.4 % of a cured bar (handbook §9).
-  const { lead, result } = answer('6 % patchouli in 1 kg of oils, what share of the finished bar is that?');
+  const { lead, result } = await answer('6 % patchouli in 1 kg of oils, what share of the finished bar is that?');
   expect(result['shareOfBar']).toBeCloseTo(0.044, 2);
   expect(lead).toMatch(/^About 4\.4 % of the finished bar/);
 });
 
 describe('kind and right', () => {
-  test('what a flash point is', () => {
-    const { lead, body } = answer('what is a flash point');
+  test('what a flash point is', async () => {
+    const { lead, body } = await answer('what is a flash point');
     expect(lead).toMatch(/flame can light/);
     expect(JSON.stringify(body)).toMatch(/evaporates at any warmth/);
   });
 
-  test('an answer says it in short, and what to do where soap has set by then', () => {
-    const text = shortLines(answer('sweet orange eo flash point, when can it go in hot process')).join(' ');
+  test('an answer says it in short, and what to do where soap has set by then', async () => {
+    const text = shortLines(await answer('sweet orange eo flash point, when can it go in hot process')).join(' ');
     expect(text).toContain('not when scent evaporates');
     expect(text).toMatch(/stiffens below about 65 to 70 °C/);
     expect(text).toMatch(/flashes higher/);
     expect(text).toMatch(/every flame and heat source off/);
-    expect(shortLines(answer('whats the flash point of patchouli')).join(' ')).not.toContain('stiffens');
+    expect(shortLines(await answer('whats the flash point of patchouli')).join(' ')).not.toContain('stiffens');
   });
 
-  test('which scents may go in that hot', () => {
-    const { scents } = answer('which essential oils can I add above 70C').result as {
+  test('which scents may go in that hot', async () => {
+    const { scents } = (await answer('which essential oils can I add above 70C')).result as {
       scents: { id: string; addBelowC: number }[];
     };
     expect(scents.map(({ id }) => id)).toContain('patchouli');
@@ -77,38 +77,40 @@ describe('kind and right', () => {
   });
 });
 
-test('the supplier’s figure replaces ours, and both are told', () => {
-  const { assumptions } = answer('my suppliers data sheet says flash point 71 c for the lavender, 700 g oils at 3 %');
+test('the supplier’s figure replaces ours, and both are told', async () => {
+  const { assumptions } = await answer(
+    'my suppliers data sheet says flash point 71 c for the lavender, 700 g oils at 3 %',
+  );
   expect(assumptions.join(' ')).toBe('I took the 71 °C you gave, instead of 65 to 79 °C as published.');
 });
 
-test('too much is told, whether or not the fat was weighed', () => {
-  expect(answer('5% lavender ok?').warnings.join(' ')).toContain('IFRA category 9');
-  expect(answer('8 % lavender in 500 g oils, how much').warnings.join(' ')).toContain('too much');
-  expect(answer('3 % lavender in 500 g oils, how much').warnings).toEqual([]);
+test('too much is told, whether or not the fat was weighed', async () => {
+  expect((await answer('5% lavender ok?')).warnings.join(' ')).toContain('IFRA category 9');
+  expect((await answer('8 % lavender in 500 g oils, how much')).warnings.join(' ')).toContain('too much');
+  expect((await answer('3 % lavender in 500 g oils, how much')).warnings).toEqual([]);
 });
 
-test('no flash point on record: asked for, but the grams are told', () => {
-  const { code, hint } = fault('flash point of jasmine');
+test('no flash point on record: asked for, but the grams are told', async () => {
+  const { code, hint } = await fault('flash point of jasmine');
   expect([code, hint]).toEqual(['unclear', expect.stringContaining('data sheet')]);
-  const { result, warnings } = answer('how much jasmine for 500 g oils at 2 %');
+  const { result, warnings } = await answer('how much jasmine for 500 g oils at 2 %');
   expect(result['grams']).toBeCloseTo(10, 9);
   expect(warnings.join(' ')).toContain('data sheet');
 });
 
-test('°F in, °F out', () => {
-  const { lead, result } = answer('fragrance with flash point 200 F, when can it go in?');
+test('°F in, °F out', async () => {
+  const { lead, result } = await answer('fragrance with flash point 200 F, when can it go in?');
   expect(lead).toContain('189 °F');
   expect(result['flashPointC']).toBeCloseTo((200 - 32) / 1.8, 6);
 });
 
-test('a margin is a difference: 6 K are 11 °F, not 43', () => {
-  const text = shortLines(answer('flash point of lavender in fahrenheit')).join(' ');
+test('a margin is a difference: 6 K are 11 °F, not 43', async () => {
+  const text = shortLines(await answer('flash point of lavender in fahrenheit')).join(' ');
   expect(text).toContain('138 °F or below');
   expect(text).toContain('11 °F of margin');
 });
 
-test('eight short lines at most', () => {
+test('eight short lines at most', async () => {
   for (const text of ['flash point of lavender', 'scent: 50% peppermint 50% rosemary for 1 kg oils at 3 %'])
-    expect(shortLines(answer(text)).length).toBeLessThanOrEqual(8);
+    expect(shortLines(await answer(text)).length).toBeLessThanOrEqual(8);
 });

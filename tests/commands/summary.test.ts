@@ -7,9 +7,12 @@ import { renderMarkdown } from '../../src/render/markdown.ts';
 const catalogue = loadCatalogue();
 const bot = createBot();
 let person = 0;
-const talk = (...turns: readonly string[]): Reply => {
+const talk = async (...turns: readonly string[]): Promise<Reply> => {
   person += 1;
-  const replies = turns.map((text) => bot.ask({ platform: 'test', place: 'here', person: `${person}`, text }));
+  const asker = `${person}`;
+  const replies = await Array.fromAsync(turns, (text) =>
+    bot.ask({ platform: 'test', place: 'here', person: asker, text }),
+  );
   const last = replies.at(-1);
   if (!last) throw new Error('nothing said');
   return last;
@@ -46,8 +49,11 @@ function sameRecipe(got: Told, want: Told, slack: number): void {
   expect(Math.abs(got.water.grams - want.water.grams)).toBeLessThanOrEqual(slack);
 }
 
-describe('a recipe written out', () => {
-  const summary = talk('500 g olive oil, 200 g coconut oil, 98 g naoh, 230 g water, 20 g lavender oil', 'summary');
+describe('a recipe written out', async () => {
+  const summary = await talk(
+    '500 g olive oil, 200 g coconut oil, 98 g naoh, 230 g water, 20 g lavender oil',
+    'summary',
+  );
   const text = textOf(summary);
 
   it('holds everything that others need', () => {
@@ -64,28 +70,28 @@ describe('a recipe written out', () => {
     expect(text).toMatch(/never water onto lye/);
   });
 
-  it('is read back by another person as the very same recipe', () =>
-    sameRecipe(recipeOf(talk(text)), recipeOf(summary), 0));
+  it('is read back by another person as the very same recipe', async () =>
+    sameRecipe(recipeOf(await talk(text)), recipeOf(summary), 0));
 
-  it('is no accident, though it speaks of one', () => {
-    const reply = talk(text);
+  it('is no accident, though it speaks of one', async () => {
+    const reply = await talk(text);
     expect(reply.ok && reply.answer.command).toBe('check');
   });
 
-  it('of a recipe with too much alkali says first that it must not be made', () => {
-    const reply = talk('300 g lard, 100 g NaOH, 90 g water', 'summary');
+  it('of a recipe with too much alkali says first that it must not be made', async () => {
+    const reply = await talk('300 g lard, 100 g NaOH, 90 g water', 'summary');
     expect(textOf(reply)).toMatch(/^Not to be made/);
     expect(textOf(reply)).not.toMatch(/Pour into the mould/);
   });
 
-  it('in ounces puts them first', () => {
-    expect(textOf(talk('16 oz olive oil, 8 oz coconut oil, 3.4 oz lye, 8 oz water', 'summary'))).toContain(
+  it('in ounces puts them first', async () => {
+    expect(textOf(await talk('16 oz olive oil, 8 oz coconut oil, 3.4 oz lye, 8 oz water', 'summary'))).toContain(
       'Olive oil (virgin): 16 oz (453.6 g), 66.7 %',
     );
   });
 
-  it('without a recipe asks for one', () => {
-    const reply = talk('summary');
+  it('without a recipe asks for one', async () => {
+    const reply = await talk('summary');
     expect(!reply.ok && reply.fault.code).toBe('unclear');
   });
 });
@@ -116,23 +122,23 @@ describe('as a property', () => {
     ounces: fc.boolean(),
   });
 
-  it('the summary read back is the recipe, in plain text and in Markdown', () => {
+  it('the summary read back is the recipe, in plain text and in Markdown', async () => {
     let posts = 0;
-    fc.assert(
-      fc.property(recipe, ({ fats, weights, liquid, acid, after, options, ounces }) => {
+    await fc.assert(
+      fc.asyncProperty(recipe, async ({ fats, weights, liquid, acid, after, options, ounces }) => {
         const lines = [
           ...fats.map((name, k) => line(name, weights[k] ?? 100, ounces)),
           ...[liquid, acid].flatMap((one) => (one ? [line(one[0], one[1], ounces)] : [])),
         ];
         const late = after ? `\nafter the cook:\n${line(after[0], after[1], ounces)}` : '';
         const post = `lye ${options}\n${lines.join('\n')}${late}`;
-        const summary = talk(post, 'summary');
+        const summary = await talk(post, 'summary');
         // a name that is not plain enough alone is asked for, and is no matter of this property
         if (!summary.ok) return;
         posts += 1;
         const unit = ounces ? 0.15 : 0.006;
         for (const text of [textOf(summary), renderMarkdown(summary.answer, { details: false })]) {
-          const back = talk(text);
+          const back = await talk(text);
           expect(back.ok ? '' : `${back.fault.message}\n${text}`).toBe('');
           sameRecipe(recipeOf(back), recipeOf(summary), unit);
         }

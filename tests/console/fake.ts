@@ -50,7 +50,7 @@ export interface Recorded {
 export function fakeBot(): Recorded {
   const heard: string[] = [];
   const bot: Bot = {
-    ask: ({ text }) => {
+    ask: async ({ text }) => {
       heard.push(text);
       if (text === 'throw') throw new Error('thrown');
       if (text === 'how much?') return { id: 'a1', ok: false, fault: unclear };

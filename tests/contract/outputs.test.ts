@@ -19,8 +19,8 @@ const examples = commands.flatMap(({ id, risk, examples: all }) => all.map(({ sa
 /** Letters and digits alone, which every rendering shows as they are. */
 const bare = (text: string): string => text.replace(/&#?\w+;|<[^>]*>/g, '').replace(/[^\p{L}\p{N}]/gu, '');
 
-test.each(examples)('$id: $say', ({ id, risk, say }) => {
-  const reply = ask(say);
+test.each(examples)('$id: $say', async ({ id, risk, say }) => {
+  const reply = await ask(say);
   if (!reply.ok) throw new Error(`${reply.fault.message} ${reply.fault.hint}`);
   const { answer } = reply;
   const printed = isAnswer(JSON.parse(renderJson(answer)));
@@ -45,10 +45,10 @@ const posts = ['chat', 'prose', 'tables', 'traps'].flatMap(
 );
 
 describe('posts', () => {
-  test('each is answered or asked back as the schemas say, and no answer that meets lye lacks a caution', () => {
+  test('each is answered or asked back as the schemas say, and no answer that meets lye lacks a caution', async () => {
     expect(posts.length).toBeGreaterThan(100);
     for (const { text } of posts) {
-      const reply = ask(text);
+      const reply = await ask(text);
       if (reply.ok) {
         const printed = isAnswer(JSON.parse(renderJson(reply.answer)));
         if (printed.command === 'check' || printed.command === 'lye') expect(printed.caution, text).not.toEqual([]);

@@ -33,23 +33,21 @@ holdsConversations('ask --turns', {
 
 const bot = createBot();
 let room = 0;
-const say = (place: string, text: string): string => {
-  const reply = bot.ask({ platform: 'contract', place, person: 'Ann', text });
+const say = async (place: string, text: string): Promise<string> => {
+  const reply = await bot.ask({ platform: 'contract', place, person: 'Ann', text });
   return renderPlain(reply.ok ? reply.answer : reply.fault, { details: false });
 };
 
 holdsConversations('the core', {
   together: (turns) => {
     room += 1;
-    return Promise.resolve(turns.map((text) => say(`room ${room}`, text)));
+    return Array.fromAsync(turns, (text) => say(`room ${room}`, text));
   },
   apart: (turns) =>
-    Promise.resolve(
-      turns.map((text) => {
-        room += 1;
-        return say(`room ${room}`, text);
-      }),
-    ),
+    Array.fromAsync(turns, (text) => {
+      room += 1;
+      return say(`room ${room}`, text);
+    }),
 });
 
 const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 60));

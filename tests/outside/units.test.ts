@@ -6,8 +6,8 @@ import { gnu, off } from './checks/units.ts';
 
 const math = create({ ...unitDependencies, ...toDependencies });
 const bot = createBot();
-const ask = (text: string) => {
-  const reply = bot.ask({ platform: 'test', place: 'units', person: text, text });
+const ask = async (text: string) => {
+  const reply = await bot.ask({ platform: 'test', place: 'units', person: text, text });
   return reply.ok ? reply.answer.result : reply.fault.code;
 };
 
@@ -64,19 +64,19 @@ describe('mathjs', () => {
     expect(Math.abs(got - expected)).toBeLessThan(1e-12 * Math.max(1, Math.abs(expected)) * 10);
   });
 
-  test('traps: what it reads otherwise than a cook does', () => {
+  test('traps: what it reads otherwise than a cook does', async () => {
     // femtolitres times ounces
     expect(() => math.unit('8 fl oz').toNumber('ml')).toThrow();
-    expect(ask('8 fl oz in ml')).toMatchObject({ unit: 'mL', value: expect.closeTo(236.588, 3) });
+    expect(await ask('8 fl oz in ml')).toMatchObject({ unit: 'mL', value: expect.closeTo(236.588, 3) });
     // spoons of 15 and 5 mL beside a US cup
     expect(math.unit('1 tablespoon').toNumber('ml')).toBeCloseTo(15, 9);
     expect(math.unit('1 cup').toNumber('ml')).toBeCloseTo(236.588, 3);
-    expect(ask('how many tablespoons in a cup')).toEqual({ value: expect.closeTo(16, 9), unit: 'tbsp' });
+    expect(await ask('how many tablespoons in a cup')).toEqual({ value: expect.closeTo(16, 9), unit: 'tbsp' });
     expect(() => math.unit('3/4 cup')).toThrow();
-    expect(ask('3/4 cup in ml')).toMatchObject({ value: expect.closeTo(177.441, 3) });
+    expect(await ask('3/4 cup in ml')).toMatchObject({ value: expect.closeTo(177.441, 3) });
     expect(math.unit('1e400 g').toNumber('kg')).toBe(Number.POSITIVE_INFINITY);
-    expect(ask(`${'9'.repeat(350)} g in kg`)).toBe('impossible');
+    expect(await ask(`${'9'.repeat(350)} g in kg`)).toBe('impossible');
     expect(math.unit('-300 degC').toNumber('degF')).toBeCloseTo(-508, 6);
-    expect(ask('-300 degrees C in F')).toBe('impossible');
+    expect(await ask('-300 degrees C in F')).toBe('impossible');
   });
 });

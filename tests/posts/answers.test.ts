@@ -3,20 +3,21 @@ import { createBot, type Reply } from '../../src/index.ts';
 import { posts, sets } from './score.ts';
 
 /** Every question that the posts raise, answered with each of the words that it offers. */
-it('a word that a question offers answers it', () => {
+it('a word that a question offers answers it', async () => {
   const bot = createBot();
   let person = 0;
-  const ask = (text: string): Reply => bot.ask({ platform: 'test', place: 'answers', person: `${person}`, text });
+  const ask = (text: string): Promise<Reply> =>
+    bot.ask({ platform: 'test', place: 'answers', person: `${person}`, text });
   let asked = 0;
   const unanswered: string[] = [];
   for (const post of sets.flatMap((set) => [...posts(set)])) {
     person += 1;
-    const question = ask(post.text);
+    const question = await ask(post.text);
     if (question.ok || question.fault.code !== 'unclear') continue;
     for (const candidate of question.fault.candidates) {
       person += 1;
-      ask(post.text);
-      const reply = ask(candidate);
+      await ask(post.text);
+      const reply = await ask(candidate);
       asked += 1;
       const same = !reply.ok && (reply.fault.message === question.fault.message || reply.fault.code === 'unknown');
       if (same) unanswered.push(`${post.id} "${candidate}": ${question.fault.message}`);

@@ -137,9 +137,9 @@ export interface Scored {
 }
 
 /** Every turn of a conversation, said to one bot by one person. */
-export function play(bot: Bot, { id, turns }: Dialogue): readonly Scored[] {
-  return turns.map(({ say, expect }, turn) => {
-    const reply = bot.ask({ platform: 'test', place: 'dialogues', person: id, text: say });
+export function play(bot: Bot, { id, turns }: Dialogue): Promise<readonly Scored[]> {
+  return Array.fromAsync(turns, async ({ say, expect }, turn) => {
+    const reply = await bot.ask({ platform: 'test', place: 'dialogues', person: id, text: say });
     return { id, turn: turn + 1, say, ...judge(reply, expect) };
   });
 }

@@ -9,10 +9,10 @@ import { dialogues, play, type Scored } from './dialogue.ts';
 const told = (scored: readonly Scored[], verdict: Scored['verdict']): string[] =>
   scored.filter((one) => one.verdict === verdict).map(({ id, turn, say, why }) => `${id} ${turn} "${say}": ${why}`);
 
-it.each(['dialogues.json', 'dialogues-2.json', 'dialogues-own.json'])('conversations: %s', (file) => {
+it.each(['dialogues.json', 'dialogues-2.json', 'dialogues-own.json'])('conversations: %s', async (file) => {
   const bot = createBot();
   const all = dialogues(file);
-  const scored = all.flatMap((dialogue) => play(bot, dialogue));
+  const scored = (await Array.fromAsync(all, (dialogue) => play(bot, dialogue))).flat();
   expect(all.length).toBeGreaterThanOrEqual(25);
   expect(told(scored, 'wrong')).toEqual([]);
   expect(told(scored, 'needless').length, told(scored, 'needless').join('\n')).toBeLessThanOrEqual(

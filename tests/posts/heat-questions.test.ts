@@ -37,9 +37,9 @@ test('the collection is whole', () => {
 });
 
 describe.each(questions)('$id: $text', ({ text, expect: wanted }) => {
-  test('is answered as reckoned', () => {
+  test('is answered as reckoned', async () => {
     const { command, fault, mentions = [], warns = false, ...windows } = wanted;
-    const reply = ask(text);
+    const reply = await ask(text);
     const printed = JSON.parse(renderJson(reply.ok ? reply.answer : reply.fault)) as {
       readonly text?: string;
       readonly fault?: { readonly message: string; readonly hint: string };

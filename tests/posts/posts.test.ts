@@ -9,9 +9,9 @@ import { posts, score, sets } from './score.ts';
 const mostNeedless = 0.05;
 
 for (const set of sets) {
-  test(`posts: ${set}`, () => {
+  test(`posts: ${set}`, async () => {
     const bot = createBot({});
-    const scored = posts(set).map((post) => ({ post, ...score(bot, post) }));
+    const scored = await Array.fromAsync(posts(set), async (post) => ({ post, ...(await score(bot, post)) }));
     const told = (outcome: string): string[] =>
       scored.filter((one) => one.outcome === outcome).map(({ post, got }) => `${post.id}: ${got.slice(0, 200)}`);
     expect(told('silent')).toEqual([]);

@@ -9,9 +9,9 @@ import { questions, score } from './score-questions.ts';
  */
 const mostNeedless = 0.05;
 
-test.each(['questions', 'questions-2', 'everyday'])('%s', (set) => {
+test.each(['questions', 'questions-2', 'everyday'])('%s', async (set) => {
   const bot = createBot();
-  const scored = questions(set).map((question) =>
+  const scored = await Array.fromAsync(questions(set), (question) =>
     score(bot, question, (answer) => renderPlain(answer, { details: true })),
   );
   const told = (outcome: string): string[] =>

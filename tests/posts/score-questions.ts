@@ -114,9 +114,9 @@ export interface Scored {
   readonly got: string;
 }
 
-export function score(bot: Bot, question: Question, render: (answer: never) => string): Scored {
+export async function score(bot: Bot, question: Question, render: (answer: never) => string): Promise<Scored> {
   const { id, text, expect } = question;
-  const reply = bot.ask({ platform: 'test', place: id, person: id, text });
+  const reply = await bot.ask({ platform: 'test', place: id, person: id, text });
   const faults = listOf(expect.fault);
   if (!reply.ok) {
     const got = `${reply.fault.code}: ${reply.fault.message}`;

@@ -94,8 +94,8 @@ function meets(expect: Expectation, command: string, result: Result, said: boole
   return true;
 }
 
-export function score(bot: Bot, post: Post): { readonly outcome: Outcome; readonly got: string } {
-  const reply = bot.ask({ platform: 'test', place: post.id, person: post.id, text: post.text });
+export async function score(bot: Bot, post: Post): Promise<{ readonly outcome: Outcome; readonly got: string }> {
+  const reply = await bot.ask({ platform: 'test', place: post.id, person: post.id, text: post.text });
   const options = 'anyOf' in post.expect ? post.expect.anyOf : [post.expect];
   const faults = options.flatMap((one) => (one.fault ? [one.fault] : []));
   if (!reply.ok) {

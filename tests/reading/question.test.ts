@@ -184,12 +184,12 @@ const pieces = [
   '\n',
 ];
 
-test('no question makes it fail, no figure of an answer is missing, everything caustic carries its caution', () => {
+test('no question makes it fail, no figure of an answer is missing, everything caustic carries its caution', async () => {
   const bot = createBot();
-  fc.assert(
-    fc.property(fc.array(fc.constantFrom(...pieces), { minLength: 1, maxLength: 14 }), (words) => {
+  await fc.assert(
+    fc.asyncProperty(fc.array(fc.constantFrom(...pieces), { minLength: 1, maxLength: 14 }), async (words) => {
       const text = words.join(' ');
-      const reply = bot.ask({ platform: 'test', place: 'question', person: text, text });
+      const reply = await bot.ask({ platform: 'test', place: 'question', person: text, text });
       if (!reply.ok) {
         expect(reply.fault.code).not.toBe('failed');
         return;

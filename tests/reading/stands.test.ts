@@ -4,10 +4,10 @@ import { createBot } from '../../src/index.ts';
 import { hostile } from './hostile.ts';
 import { standsFast } from './stands.ts';
 
-test('5,000 random and hostile posts: none crashes, none loses its caution, every figure is finite', () => {
+test('5,000 random and hostile posts: none crashes, none loses its caution, every figure is finite', async () => {
   const bot = createBot();
-  fc.assert(
-    fc.property(hostile, (text) => standsFast(bot, text)),
+  await fc.assert(
+    fc.asyncProperty(hostile, (text) => standsFast(bot, text)),
     { numRuns: 5000 },
   );
 }, 120_000);

@@ -12,8 +12,8 @@ function finite(value: unknown, path: string): void {
 }
 
 /** No text crashes the core; every figure of an accepted one is finite; nothing caustic goes without its caution. */
-export function standsFast(bot: Bot, text: string): void {
-  const reply = bot.ask({ platform: 'fuzz', place: 'here', person: 'anyone', text });
+export async function standsFast(bot: Bot, text: string): Promise<void> {
+  const reply = await bot.ask({ platform: 'fuzz', place: 'here', person: 'anyone', text });
   if (!reply.ok) {
     assert.notEqual(reply.fault.code, 'failed', `${JSON.stringify(text)}: ${reply.fault.message}`);
     assert(reply.fault.message.length > 0);
