@@ -94,7 +94,7 @@ export function show(reply: Reply, view: View, states: States): Shown {
   const labelled = new Set(offers.filter(({ label }) => isWhole(label, limits.label)));
   const text = spoken(all, labelled);
   const { content, count, page } = paged(text, view.page);
-  const rest = count > 1 || pictures(all).length > 0;
+  const rest = count > 1 || pictures(all).length > 0 || texts(all).length > 0;
   return {
     message: {
       content,
@@ -188,14 +188,22 @@ interface Alt {
 const pictures = (all: Answer | Fault): readonly Alt[] =>
   'lead' in all ? all.body.flatMap((block) => (block.kind === 'picture' ? [block] : [])) : [];
 
+const texts = (all: Answer | Fault) =>
+  'lead' in all ? all.body.flatMap((block) => (block.kind === 'file' ? [block] : [])) : [];
+
 async function filesOf(all: Answer | Fault, long: boolean): Promise<readonly File[]> {
   const files: File[] = [];
   if (long) {
     const text = renderPlain(all, { details: false });
     files.push({ name: 'answer.txt', data: Buffer.from(text), contentType: 'text/plain; charset=utf-8' });
   }
+  for (const { name, type, text, about } of texts(all).slice(0, limits.attachments - files.length)) {
+    const description = short(about, limits.altText);
+    files.push({ name, data: Buffer.from(text), contentType: `${type}; charset=utf-8`, description });
+  }
+  if (pictures(all).length === 0) return files;
   const { drawPicture } = await import('../../src/index.ts');
-  for (const { picture, alt } of pictures(all).slice(0, limits.attachments - 1)) {
+  for (const { picture, alt } of pictures(all).slice(0, limits.attachments - files.length)) {
     const { png } = await drawPicture(picture);
     const name = `picture-${files.length + 1}.png`;
     files.push({ name, data: png, contentType: 'image/png', description: short(alt, limits.altText) || picture.title });

@@ -13,7 +13,15 @@ export type Block =
     }
   | { readonly kind: 'steps'; readonly steps: readonly string[] }
   | { readonly kind: 'list'; readonly title: string; readonly items: readonly string[] }
-  | { readonly kind: 'picture'; readonly picture: Picture; readonly alt: string };
+  | { readonly kind: 'picture'; readonly picture: Picture; readonly alt: string }
+  /** A text to keep or to print. `name` is of letters, figures, dots and hyphens; `type` a media type (RFC 2046). */
+  | {
+      readonly kind: 'file';
+      readonly name: string;
+      readonly type: string;
+      readonly text: string;
+      readonly about: string;
+    };
 
 export type BlockKind = Block['kind'];
 

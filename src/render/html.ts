@@ -45,6 +45,7 @@ export const html: Format = {
     steps: ({ steps, from }) => `<ol${from === 1 ? '' : ` start="${from}"`}>${items(steps)}</ol>`,
     list: ({ title, items: all }) => `${paragraph(strong(title))}<ul>${items(all)}</ul>`,
     picture: ({ alt }) => paragraph(`<em>Picture: ${escapeHtml(alt)}</em>`),
+    file: ({ name, about }) => paragraph(`File ${strong(name)} ${escapeHtml(about)}`),
     assumption: ({ text }) => paragraph(escapeHtml(text)),
     warning: ({ text }) => paragraph(`<strong>Mind:</strong> ${escapeHtml(text)}`),
     caution: ({ text }) => `<blockquote>${escapeHtml(text)}</blockquote>`,

@@ -68,6 +68,7 @@ export const markdown: Format = {
     steps: ({ steps, from }) => lines(steps.map((step, i) => `${from + i}. ${escapeMarkdown(step)}`)),
     list: ({ title, items }) => lines([bold(title), ...items.map((item) => `- ${escapeMarkdown(item)}`)]),
     picture: ({ alt }) => `Picture: ${escapeMarkdown(alt)}`,
+    file: ({ name, about }) => named(`File ${name}`, about),
     assumption: ({ text }) => escapeMarkdown(text),
     warning: ({ text }) => `**Mind:** ${escapeMarkdown(text)}`,
     caution: ({ text }) => escapeMarkdown(text).replace(/^/gm, '> '),

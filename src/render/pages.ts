@@ -75,6 +75,7 @@ const split: { readonly [K in PieceKind]: (piece: PieceOf<K>) => readonly Piece[
       ? halve(items).map((part) => ({ kind, title, items: part }))
       : text([title, ...items].join('\n').trim()),
   picture: ({ alt }) => text(paired('Picture', alt)),
+  file: ({ name, about }) => text(paired(`File ${name}`, about)),
   actions: ({ kind, actions }) =>
     actions.length > 1
       ? halve(actions).map((part) => ({ kind, actions: part }))

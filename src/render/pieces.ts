@@ -38,6 +38,7 @@ const cleaned: { readonly [K in BlockKind]: (block: Of<K>) => Piece } = {
   steps: ({ steps }) => ({ kind: 'steps', from: 1, steps: steps.map(inertLine) }),
   list: ({ title, items }) => ({ kind: 'list', title: inertLine(title), items: items.map(inertLine) }),
   picture: ({ picture, alt }) => ({ kind: 'picture', picture, alt: inertLine(alt) }),
+  file: ({ about, ...file }) => ({ ...file, about: inertLine(about) }),
 };
 
 const clean = (block: Block): Piece => (cleaned[block.kind] as (block: Block) => Piece)(block);

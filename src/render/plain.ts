@@ -28,6 +28,7 @@ export const plain: Format = {
     steps: ({ steps, from }) => lines(steps.map((step, i) => `${from + i}. ${step}`)),
     list: ({ title, items }) => lines([title, ...items.map((item) => `- ${item}`)]),
     picture: ({ alt }) => paired('Picture', alt),
+    file: ({ name, about }) => paired(`File ${name}`, about),
     assumption: ({ text }) => text,
     warning: ({ text }) => paired('Mind', text),
     caution: ({ text }) => text,

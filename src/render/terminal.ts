@@ -57,6 +57,7 @@ function terminal(columns: number, colour: boolean): Format {
       steps: dress('steps'),
       list: dress('list'),
       picture: (piece) => `${plot(piece.picture, Math.min(columns, widestPlot))}\n${dress('picture')(piece)}`,
+      file: dress('file'),
       assumption: dress('assumption'),
       warning: dress('warning'),
       caution: dress('caution'),

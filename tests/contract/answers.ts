@@ -118,6 +118,13 @@ const blocks: { readonly [K in BlockKind]: fc.Arbitrary<Extract<Block, { kind: K
   steps: fc.record({ kind: fc.constant('steps'), steps: few(string) }),
   list: fc.record({ kind: fc.constant('list'), title: string, items: few(string) }),
   picture: fc.record({ kind: fc.constant('picture'), picture, alt: string }),
+  file: fc.record({
+    kind: fc.constant('file'),
+    name: fc.stringMatching(/^[a-z0-9][a-z0-9.-]{0,20}$/),
+    type: fc.constantFrom('text/csv', 'text/html'),
+    text: string,
+    about: string,
+  }),
 };
 
 const block: fc.Arbitrary<Block> = fc.oneof(...Object.values(blocks));
@@ -151,6 +158,7 @@ const inBlock: Strings = {
   steps: ({ steps }) => steps,
   list: ({ title, items }) => [title, ...items],
   picture: ({ alt }) => [alt],
+  file: ({ name, about }) => [name, about],
 };
 
 /** Every string that a rendering must show. */
