@@ -84,7 +84,7 @@ export function createBot(options: BotOptions): Bot {
     const outcome = await run(command, body, own, () => memoryOf(asked, at), name);
     if (command.forgets) sessions.forget(asked);
     else {
-      const request = { id, command: command.id, ...body, at };
+      const request = { id, command: command.id, keeps: command.keeps === true, ...body, at };
       const doubts = (text: string) => own.context.read(text).doubts;
       sessions.keep(asked, after(session, request, outcome, turn, own.used(), doubts), at);
     }

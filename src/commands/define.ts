@@ -145,3 +145,10 @@ export function defineCommand<R extends Risk, const O extends OptionTable>(
 ): PlainCommand {
   return command as unknown as PlainCommand;
 }
+
+/** The same for a command that keeps something. */
+export function defineKeepingCommand<R extends Risk, const O extends OptionTable>(
+  command: Omit<KeepingCommand<R, O>, 'keeps'> & { readonly risk: R },
+): AnyKeepingCommand {
+  return { ...command, keeps: true } as unknown as AnyKeepingCommand;
+}

@@ -9,6 +9,7 @@ import { fat } from './fat.ts';
 import { help } from './help.ts';
 import { lye } from './lye.ts';
 import { mix } from './mix.ts';
+import { recipe } from './recipes/recipe.ts';
 import { report } from './report.ts';
 import { restart } from './restart.ts';
 import { safety } from './safety.ts';
@@ -27,6 +28,7 @@ export const commands: readonly AnyCommand[] = [
   scale,
   summary,
   explain,
+  recipe,
   convert,
   fat,
   strength,

@@ -9,7 +9,9 @@ import { isAnswer, isFault } from '../contract/schemas.ts';
 const bot = createBot();
 const ask = (text: string, person = 'someone') => bot.ask({ platform: 'test', place: 'here', person, text });
 
-const examples = commands.flatMap(({ id, examples: all }) => all.map(({ say }) => [id, say] as const));
+const examples = commands
+  .filter(({ keeps }) => !keeps)
+  .flatMap(({ id, examples: all }) => all.map(({ say }) => [id, say] as const));
 
 test.each(examples)('%s: "%s" is answered by its own command', async (id, say) => {
   const reply = await ask(say);

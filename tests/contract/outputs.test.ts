@@ -14,7 +14,9 @@ import { isAnswer, isFault } from './schemas.ts';
 const bot = createBot();
 const ask = (text: string) => bot.ask({ platform: 'test', place: 'shed', person: 'one', text });
 
-const examples = commands.flatMap(({ id, risk, examples: all }) => all.map(({ say }) => ({ id, risk, say })));
+const examples = commands
+  .filter(({ keeps }) => !keeps)
+  .flatMap(({ id, risk, examples: all }) => all.map(({ say }) => ({ id, risk, say })));
 
 /** Letters and digits alone, which every rendering shows as they are. */
 const bare = (text: string): string => text.replace(/&#?\w+;|<[^>]*>/g, '').replace(/[^\p{L}\p{N}]/gu, '');

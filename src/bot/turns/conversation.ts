@@ -16,6 +16,8 @@ export interface Outcome {
 
 export interface Request extends Remembered {
   readonly id: string;
+  /** It kept something or looked it up: it is never asked again with other words in it. */
+  readonly keeps: boolean;
 }
 
 type Used = 'recipe' | null;
@@ -66,7 +68,7 @@ export function naming(
 
 /** Commands whose answers are neither a recipe nor a figure to ask again for. */
 const aside: ReadonlySet<string> = new Set(['safety', 'help', 'report', 'restart', 'explain', 'summary']);
-const recipes: ReadonlySet<string> = new Set(['check', 'lye', 'scale', 'summary', 'explain']);
+const recipes: ReadonlySet<string> = new Set(['check', 'lye', 'scale', 'summary', 'explain', 'recipe']);
 
 /** A post longer than this is not kept for an answer to a question about it, and of its figures only what they came to. */
 const longestKept = 20_000;
@@ -85,7 +87,7 @@ export function after(
   doubts: (text: string) => ReturnType<Context['read']>['doubts'],
 ): Session {
   const { said, kept, working, complete } = outcome;
-  const { id, command, text, options, at } = request;
+  const { id, command, text, options, at, keeps } = request;
   const own: Remembered = { command, text: keptWords(text), options, at };
   const isAside = aside.has(command);
   const about = recipes.has(command);
@@ -99,7 +101,7 @@ export function after(
       pending: waits
         ? { ...own, settled: turn?.settled ?? null, doubts: open, complete: complete ?? null, corrects: false }
         : session.pending,
-      ...(about || isAside ? {} : { figure: { ...own, answered: false }, newest: 'figure' as const }),
+      ...(about || isAside || keeps ? {} : { figure: { ...own, answered: false }, newest: 'figure' as const }),
     };
   }
   const worked = working ? { at, steps: working, caution: said.caution } : null;
@@ -110,13 +112,15 @@ export function after(
     const base = command === 'scale' ? (turn?.fromBase ? session.base : session.recipe) : null;
     return {
       ...heard,
-      recipe: { ...own, kept: keptRecipe(text, kept), worked },
+      // a kept recipe was checked before it was kept
+      recipe: { ...own, ...(keeps ? { command: 'check' } : {}), kept: keptRecipe(text, kept), worked },
       before: session.recipe,
       base,
       newest: 'recipe',
       pending: null,
     };
   }
+  if (keeps) return { ...shown, pending: null };
   const figure = { ...own, answered: true };
   return { ...heard, figure, newest: 'figure', pending: turn ? null : session.pending };
 }

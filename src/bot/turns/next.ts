@@ -30,9 +30,16 @@ const steps: readonly (readonly [string, RegExp])[] = [
     ),
   ],
   [
+    'recipe',
+    new RegExp(
+      `${lead}(?:save|keep|store) (?:(?:${it}) )?(?:as|under)\\b|${lead}(?:save|keep) (?:${it})\\W*$|${lead}(?:(?:list|show(?: me)?) )?(?:all )?my recipes\\W*$`,
+      'i',
+    ),
+  ],
+  [
     'summary',
     new RegExp(
-      `${lead}(?:summar(?:y|i[sz]e)\\b|(?:post|share|print|publish|format|save) (?:${it})\\b|(?:write|type) (?:${it})(?: (?:up|out|down))?\\b|(?:give|show|send) me (?:the )?(?:whole |full |finished |complete |final )?(?:recipe|summary)\\b|(?:the )?(?:full|whole|complete|final) recipe\\b|recipe (?:card|please)\\b|something (?:i|we) can (?:post|share)\\b)`,
+      `${lead}(?:summar(?:y|i[sz]e)\\b|(?:post|share|print|publish|format) (?:${it})\\b|(?:write|type) (?:${it})(?: (?:up|out|down))?\\b|(?:give|show|send) me (?:the )?(?:whole |full |finished |complete |final )?(?:recipe|summary)\\b|(?:the )?(?:full|whole|complete|final) recipe\\b|recipe (?:card|please)\\b|something (?:i|we) can (?:post|share)\\b)`,
       'i',
     ),
   ],

@@ -1,0 +1,105 @@
+/** The recipes of one person, and those that were shared to the room: found by name, kept by key. */
+import type { Document, Own, Page } from '../../store/port.ts';
+import { wayToAid } from '../cautions.ts';
+import type { Memory, Refusal } from '../define.ts';
+import { edits } from '../nearest.ts';
+import { keyOf, longestName, quoted } from './name.ts';
+import type { SavedRecipe } from './saved.ts';
+
+export interface Found {
+  readonly saved: SavedRecipe;
+  readonly document: Document;
+  readonly isRoom: boolean;
+}
+
+/** Only `saved.ts` writes documents of this kind. */
+export const savedIn = ({ data }: Document): SavedRecipe => data as unknown as SavedRecipe;
+
+const caution = [wayToAid] as const;
+
+export const nameless: Refusal<'caustic'> = {
+  code: 'unclear',
+  message: 'Which name?',
+  hint: 'Write the name after the word, for example: recipe save Lavender bar.',
+  candidates: [],
+  caution,
+};
+
+/** A name that nothing can be kept under; null for any other. */
+export function badName(name: string): Refusal<'caustic'> | null {
+  if (name === '' || keyOf(name) === '') return nameless;
+  if (name.length <= longestName) return null;
+  return {
+    code: 'too-long',
+    message: `A name has up to ${longestName} characters; this one has ${name.length}.`,
+    hint: 'Give it a shorter one. Where a recipe follows the name, a colon goes between them.',
+    candidates: [],
+    caution,
+  };
+}
+
+export async function find(name: string, { own, room }: Memory): Promise<Found | null> {
+  const key = keyOf(name);
+  for (const [of, isRoom] of [
+    [own, false],
+    [room, true],
+  ] as const) {
+    const document = await of.get('recipe', key);
+    if (document) return { saved: savedIn(document), document, isRoom };
+  }
+  return null;
+}
+
+/** More names than this are not looked through for one that was meant. */
+const mostLooked = 5000;
+
+/** All documents of a kind, in the order of their keys. */
+export async function* all(own: Own, page: Omit<Page, 'limit'> = {}): AsyncGenerator<Document> {
+  let after = page.after;
+  for (;;) {
+    const documents = await own.list('recipe', { ...page, ...(after === undefined ? {} : { after }), limit: 500 });
+    yield* documents;
+    after = documents.at(-1)?.key;
+    if (documents.length < 500) return;
+  }
+}
+
+/** How far a kept name is from what was asked for; the nearer the likelier. */
+function distance(asked: string, key: string): number {
+  if (key.startsWith(asked) || asked.startsWith(key)) return 0;
+  if (asked.length > 2 && key.includes(asked)) return 0.5;
+  return edits(asked, key);
+}
+
+/** A name that nothing is kept under: the nearest are offered, each as the whole request. */
+export async function unknown(
+  name: string,
+  request: (name: string) => string,
+  memory: Memory,
+): Promise<Refusal<'caustic'>> {
+  const bad = badName(name);
+  if (bad) return bad;
+  const asked = keyOf(name);
+  const near: { readonly name: string; readonly far: number }[] = [];
+  let count = 0;
+  // what is private stays out of an answer that others read
+  for (const of of memory.isPrivate ? [memory.own, memory.room] : [memory.room]) {
+    for await (const document of all(of)) {
+      if (++count > mostLooked) break;
+      const far = distance(asked, document.key);
+      if (far <= Math.max(1, Math.floor(asked.length / 3))) near.push({ name: savedIn(document).name, far });
+    }
+  }
+  const offered = near.sort((a, b) => a.far - b.far).slice(0, 3);
+  const names = [...new Set(offered.map((one) => one.name))];
+  return {
+    code: 'unclear',
+    message: `I keep no recipe ${quoted(name)}.`,
+    hint:
+      names.length > 0
+        ? `Did you mean ${names.map(quoted).join(' or ')}?`
+        : 'Say "recipe list" for those that I keep, or "recipe save NAME" after a recipe was checked.',
+    candidates: names.length > 0 ? names.map(request) : ['recipe list'],
+    caution,
+  };
+}
