@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { accidentIn } from '../../src/bot/first-aid.ts';
-import { accidents, harmless, missed } from './accidents.ts';
+import { accidents, harmless, missed, needless } from './accidents.ts';
 
 const tellsOfAccident = (text: string): boolean => accidentIn(text) !== null;
 
@@ -12,6 +12,10 @@ test('at most one in thirty of all accidents written is missed', () => {
   expect(missed.filter((text) => !tellsOfAccident(text)).length).toBeLessThanOrEqual(
     (accidents.length + missed.length) / 30,
   );
+});
+
+test('at most one in eighty of all harmless texts written is answered with first aid', () => {
+  expect(needless.filter(tellsOfAccident).length).toBeLessThanOrEqual((harmless.length + needless.length) / 80);
 });
 
 test('capitals, odd spaces, accents and invisible characters change nothing', () => {
