@@ -10,6 +10,8 @@ import type { Catalogue } from './catalogue/types.ts';
 import type { AnyCommand as Declaration } from './commands/define.ts';
 import { commands } from './commands/registry.ts';
 import type { Drawing } from './render/picture/draw.ts';
+import type { OpenOptions } from './store/open.ts';
+import type { Store } from './store/port.ts';
 
 export type { Action, Answer, Block, BlockKind, Fault, Picture } from './answer/types.ts';
 export type { LogEntry } from './bot/core.ts';
@@ -53,3 +55,7 @@ export const declarations: readonly Declaration[] = commands;
 /** A picture of an answer as SVG and PNG. What draws it is read at the first call. */
 export const drawPicture = async (picture: Picture): Promise<Drawing> =>
   (await import('./render/picture/draw.ts')).drawPicture(picture);
+
+/** What is kept beyond one answer. Nothing of it is loaded before the first call. */
+export const openStore = async (options: OpenOptions): Promise<Store> =>
+  (await import('./store/open.ts')).openStore(options);

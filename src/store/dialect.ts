@@ -1,0 +1,34 @@
+/** What differs between the two databases where statements are built. Neither runs them through Kysely. */
+import {
+  DummyDriver,
+  Kysely,
+  type RawBuilder,
+  SqliteAdapter,
+  SqliteIntrospector,
+  SqliteQueryCompiler,
+  sql,
+} from 'kysely';
+import type { Schema } from './schema.ts';
+
+export interface Builder {
+  readonly db: Kysely<Schema>;
+  /** Several processes write at once: rows that others hold are waited for, or skipped. */
+  readonly shared: boolean;
+  readonly types: { readonly text: RawBuilder<unknown>; readonly whole: RawBuilder<unknown> };
+  /** Behind the columns of a table. */
+  readonly tableEnd: RawBuilder<unknown>;
+}
+
+export const sqliteBuilder = (): Builder => ({
+  db: new Kysely({
+    dialect: {
+      createAdapter: () => new SqliteAdapter(),
+      createDriver: () => new DummyDriver(),
+      createIntrospector: (db) => new SqliteIntrospector(db),
+      createQueryCompiler: () => new SqliteQueryCompiler(),
+    },
+  }),
+  shared: false,
+  types: { text: sql`text`, whole: sql`integer` },
+  tableEnd: sql`strict`,
+});
