@@ -17,7 +17,7 @@ export interface Config {
 export const usage = `Usage: npm start [-- [ADAPTER] [--data DIR] [--log FILE]]
        npm start -- discord register [--dry-run] [--server ID]
 
-  ADAPTER      where people are: console (used where none is named), discord, discord-http
+  ADAPTER      where people are: console (used where none is named), discord, discord-http, matrix
   --data DIR   where recipes, settings and batches are kept; else LYEWARD_DATA, else the platform's usual place
   --log FILE   write a log, without what people wrote
 

@@ -11,6 +11,7 @@ const adapters: Readonly<Record<string, () => Promise<Adapter>>> = {
   discord: () => import('./discord/start.ts'),
   'discord-http': () => import('./discord/start-http.ts'),
   'discord register': () => import('./discord/register.ts'),
+  matrix: () => import('./matrix/start.ts'),
 };
 
 const words = process.argv.slice(2);

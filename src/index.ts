@@ -20,7 +20,7 @@ export type { AnyCommand as Declaration } from './commands/define.ts';
 export { inert } from './render/inert.ts';
 export { renderJson } from './render/json.ts';
 export { markdown } from './render/markdown.ts';
-export { pages } from './render/pages.ts';
+export { pages, type TwofoldPage, twofoldPages } from './render/pages.ts';
 export { renderPlain } from './render/plain.ts';
 export { renderTerminal, wrap } from './render/terminal.ts';
 

@@ -1,7 +1,8 @@
 /** Sees to it that every interaction is answered in time, whatever becomes of the work. */
+
+import type { Note } from '../log.ts';
 import type { Desk } from './desk.ts';
 import { notice } from './desk.ts';
-import type { Note } from './log.ts';
 import type { Shown } from './message.ts';
 import { answerType, type Callback, type File, flag, type Interaction, kind, type Message } from './wire.ts';
 

@@ -1,11 +1,11 @@
 import { createBot, declarations } from '../../src/index.ts';
 import type { Config } from '../config.ts';
+import { openLog } from '../log.ts';
+import { stopSignal } from '../stop.ts';
 import { createDesk } from './desk.ts';
 import { createEndpoint } from './http.ts';
-import { openLog } from './log.ts';
 import type { Hooks } from './rest.ts';
 import { readSettings } from './settings.ts';
-import { stopSignal } from './stop.ts';
 import { downloader } from './told.ts';
 
 /** The bot as an HTTP endpoint, until SIGTERM or SIGINT; what is open then is finished. */

@@ -1,10 +1,10 @@
 import { createBot, declarations } from '../../src/index.ts';
 import type { Config } from '../config.ts';
+import { openLog } from '../log.ts';
+import { stopSignal } from '../stop.ts';
 import { createDesk } from './desk.ts';
 import { runGateway } from './gateway.ts';
-import { openLog } from './log.ts';
 import { readSettings } from './settings.ts';
-import { stopSignal } from './stop.ts';
 import { downloader } from './told.ts';
 
 /** The bot on Discord's gateway, until SIGTERM, SIGINT or a refusal that trying again cannot mend. */

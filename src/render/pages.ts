@@ -1,5 +1,6 @@
 import type { Answer, Fault } from '../answer/types.ts';
 import { listed, paired } from './grid.ts';
+import { html } from './html.ts';
 import {
   drawAll,
   type Extent,
@@ -10,6 +11,7 @@ import {
   type PieceOf,
   pieces,
 } from './pieces.ts';
+import { plain } from './plain.ts';
 
 const text = (content: string): Piece[] => [{ kind: 'text', text: content }];
 
@@ -82,6 +84,31 @@ const split: { readonly [K in PieceKind]: (piece: PieceOf<K>) => readonly Piece[
       : text(actions.map(({ label, request }) => paired(label, request)).join('\n')),
 };
 
+/**
+ * The parts of an answer in packs that each fit. Where the whole does not, the room of the caution and of the pack's
+ * number is set aside first, every pack carries both, and what is too long is cut between rows or sentences. Throws a
+ * `RangeError` where there is no room beside the caution: a pack without it must not be.
+ */
+function packs(all: readonly Piece[], fits: (packed: readonly Piece[]) => boolean): readonly (readonly Piece[])[] {
+  if (fits(all)) return [all];
+  const caution = all.filter(({ kind }) => kind === 'caution');
+  const whole = (packed: readonly Piece[], number: string) => [...packed, ...caution, ...text(number)];
+  const fitsWhole = (packed: readonly Piece[]) => fits(whole(packed, '(999/999)'));
+
+  const packed: Piece[][] = [];
+  let open: Piece[] = [];
+  const waiting = all.filter(({ kind }) => kind !== 'caution').reverse();
+  for (let next = waiting.pop(); next; next = waiting.pop()) {
+    if (fitsWhole([...open, next])) open.push(next);
+    else if (open.length > 0 && fitsWhole([next])) {
+      packed.push(open);
+      open = [next];
+    } else waiting.push(...[...(split[next.kind] as (piece: Piece) => readonly Piece[])(next)].reverse());
+  }
+  if (open.length > 0) packed.push(open);
+  return packed.map((part, i) => whole(part, `(${i + 1}/${packed.length})`));
+}
+
 export interface PageLimit extends Extent {
   /** The most that one page may measure. */
   readonly max: number;
@@ -89,31 +116,25 @@ export interface PageLimit extends Extent {
   readonly measure?: (drawn: string) => number;
 }
 
-/**
- * The answer in pages of at most `max`. What fits on one page is one page; else the room of the caution and of the
- * page's number is set aside first, every page carries both, and what is too long is cut between rows or sentences.
- * Throws a `RangeError` where `max` leaves no room beside the caution: a page without it must not be.
- */
+/** The answer in pages of at most `max`, each with the whole caution; a `RangeError` where that leaves no room. */
 export function pages(said: Answer | Fault, format: Format, limit: PageLimit): readonly string[] {
   const { max, measure = (drawn: string) => drawn.length } = limit;
-  const all = pieces(said, limit);
-  const whole = drawAll(format, all);
-  if (measure(whole) <= max) return [whole];
+  const all = packs(pieces(said, limit), (packed) => measure(drawAll(format, packed)) <= max);
+  return all.map((packed) => drawAll(format, packed));
+}
 
-  const caution = all.filter(({ kind }) => kind === 'caution');
-  const page = (packed: readonly Piece[], number: string) => drawAll(format, [...packed, ...caution, ...text(number)]);
-  const fits = (packed: readonly Piece[]) => measure(page(packed, '(999/999)')) <= max;
+/** A page for platforms that send a text twice, plain and as HTML: both say the same. */
+export interface TwofoldPage {
+  readonly plain: string;
+  readonly html: string;
+}
 
-  const packed: Piece[][] = [];
-  let open: Piece[] = [];
-  const waiting = all.filter(({ kind }) => kind !== 'caution').reverse();
-  for (let next = waiting.pop(); next; next = waiting.pop()) {
-    if (fits([...open, next])) open.push(next);
-    else if (open.length > 0 && fits([next])) {
-      packed.push(open);
-      open = [next];
-    } else waiting.push(...[...(split[next.kind] as (piece: Piece) => readonly Piece[])(next)].reverse());
-  }
-  if (open.length > 0) packed.push(open);
-  return packed.map((part, i) => page(part, `(${i + 1}/${packed.length})`));
+/** `max` is of both together, in bytes of UTF-8. */
+export function twofoldPages(said: Answer | Fault, limit: Omit<PageLimit, 'measure'>): readonly TwofoldPage[] {
+  const draw = (packed: readonly Piece[]) => ({ plain: drawAll(plain, packed), html: drawAll(html, packed) });
+  const all = packs(pieces(said, limit), (packed) => {
+    const drawn = draw(packed);
+    return Buffer.byteLength(drawn.plain) + Buffer.byteLength(drawn.html) <= limit.max;
+  });
+  return all.map(draw);
 }

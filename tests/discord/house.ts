@@ -3,7 +3,7 @@
 
 import { createDesk } from '../../adapters/discord/desk.ts';
 import { runGateway } from '../../adapters/discord/gateway.ts';
-import type { Note } from '../../adapters/discord/log.ts';
+import type { Note } from '../../adapters/log.ts';
 import { downloader } from '../../adapters/discord/told.ts';
 import { type Bot, createBot, declarations } from '../../src/index.ts';
 import { applicationId, token } from './standin/interactions.ts';

@@ -5,7 +5,7 @@ import { connect } from 'node:net';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { createDesk } from '../../adapters/discord/desk.ts';
 import { createEndpoint, type Endpoint, freshness, largestBody } from '../../adapters/discord/http.ts';
-import type { Note } from '../../adapters/discord/log.ts';
+import type { Note } from '../../adapters/log.ts';
 import { createHooks } from '../../adapters/discord/rest.ts';
 import { downloader } from '../../adapters/discord/told.ts';
 import { type Bot, createBot, declarations } from '../../src/index.ts';

@@ -9,16 +9,22 @@ import { compile } from 'vega-lite';
 import type { Picture } from '../../answer/types.ts';
 import { font, specOf } from './spec.ts';
 
-export interface Drawing {
-  readonly svg: string;
+interface Raster {
   readonly png: Uint8Array;
-  /** Of the PNG, px. */
+  /** px */
   readonly width: number;
   readonly height: number;
 }
 
+export interface Drawing extends Raster {
+  readonly svg: string;
+  /** The same for a preview. */
+  readonly small: () => Raster;
+}
+
 /** Two pixels for each of the chart's: sharp on a phone. */
 const zoom = 2;
+const smallZoom = 0.75;
 
 const require = createRequire(import.meta.url);
 const fontFiles = [
@@ -30,12 +36,16 @@ export async function drawPicture(picture: Picture): Promise<Drawing> {
   const view = new View(parse(compile(specOf(picture)).spec), { renderer: 'none', logLevel: errorsOnly });
   try {
     const svg = await view.toSVG();
-    const image: RenderedImage = new Resvg(svg, {
-      fitTo: { mode: 'zoom', value: zoom },
-      font: { fontFiles, loadSystemFonts: false, defaultFontFamily: font },
-    }).render();
-    return { svg, png: image.asPng(), width: image.width, height: image.height };
+    return { svg, ...rasterOf(svg, zoom), small: () => rasterOf(svg, smallZoom) };
   } finally {
     view.finalize();
   }
+}
+
+function rasterOf(svg: string, value: number): Raster {
+  const image: RenderedImage = new Resvg(svg, {
+    fitTo: { mode: 'zoom', value },
+    font: { fontFiles, loadSystemFonts: false, defaultFontFamily: font },
+  }).render();
+  return { png: image.asPng(), width: image.width, height: image.height };
 }

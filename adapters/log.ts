@@ -1,5 +1,5 @@
 import { pino } from 'pino';
-import type { LogEntry } from '../../src/index.ts';
+import type { LogEntry } from '../src/index.ts';
 
 /** What the adapter has to say of its own line: never what a person wrote, never who they are. */
 export interface Note {

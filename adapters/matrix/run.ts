@@ -1,0 +1,162 @@
+/** The adapter as a whole, from its login to its end. */
+import { join } from 'node:path';
+import type { MatrixClient } from 'matrix-js-sdk';
+import type { Bot } from '../../src/index.ts';
+import type { Note } from '../log.ts';
+import { openClient, type Sdk, syncFilter } from './client.ts';
+import { createDesk } from './desk.ts';
+import { Fatal } from './fatal.ts';
+import type { House } from './house.ts';
+import { establish, readRecoveryKey } from './identity.ts';
+import { createIntake, type Intake } from './intake.ts';
+import { createEars } from './listen.ts';
+import { createLookup } from './lookup.ts';
+import { createMedia } from './media.ts';
+import { openRecords } from './records.ts';
+import { createRooms } from './rooms.ts';
+import { createSender } from './send.ts';
+import { isThere, openSession } from './session.ts';
+import type { Settings } from './settings.ts';
+import { openFile, type StoreFile } from './store/file.ts';
+import { createReceipts } from './typing.ts';
+
+export interface RunOptions {
+  readonly bot: Bot;
+  readonly settings: Settings;
+  readonly folder: string;
+  readonly log: (note: Note) => void;
+  /** Ends the bot: what is being answered is answered first. */
+  readonly stop: AbortSignal;
+}
+
+/** Milliseconds that answers on their way have at the end. */
+const farewell = 8000;
+/** Milliseconds between looks whether a server that was away is back. */
+const looking = 1000;
+/** Milliseconds after which it is forgotten which answer belongs to which question. */
+const remembered = 30 * 24 * 60 * 60_000;
+
+/** Resolves when it was stopped; throws a `Fatal` where it cannot go on. */
+export async function run({ bot, settings, folder, log, stop }: RunOptions): Promise<void> {
+  // What is on its way at the end may still arrive; then nothing is tried any more.
+  const over = new AbortController();
+  const waiting = (again: number, error: unknown): void => log({ level: 'warn', event: 'server-away', again, error });
+  const session = await openSession(settings, folder, { stop, waiting }).catch((error: unknown) => {
+    if (stop.aborted) return null;
+    throw error;
+  });
+  if (!session) return;
+  const file = openLocked(join(folder, 'store.sqlite'));
+  try {
+    const records = openRecords(file);
+    records.purge(Date.now() - remembered);
+    let intake: Intake | null = null;
+    const { sdk, client } = await openClient({
+      homeserver: settings.homeserver,
+      session,
+      file,
+      heard: (room, events) => intake?.heard(room, events),
+      recoveryKey: () => readRecoveryKey(folder),
+    });
+    const sender = createSender(client, sdk, over.signal);
+    const house: House = {
+      bot,
+      client,
+      sdk,
+      me: session.user,
+      settings,
+      records,
+      sender,
+      lookup: createLookup(client, sdk, over.signal),
+      media: createMedia(client, over.signal),
+      log,
+      stop: over.signal,
+    };
+    const receipts = createReceipts(client);
+    const rooms = createRooms(house);
+    const ears = createEars({
+      house,
+      desk: createDesk(house),
+      later: (room, event) => intake?.later(room, event),
+      read: receipts.read,
+    });
+    intake = createIntake({ client, sdk, records, handle: ears.handle, log, stop: over.signal });
+
+    let isReady = false;
+    const end = ended(client, sdk, settings.homeserver, stop);
+    client.on(sdk.ClientEvent.Sync, (state) => {
+      if (state !== sdk.SyncState.Syncing && state !== sdk.SyncState.Prepared) return;
+      rooms.settle();
+      if (isReady) return;
+      isReady = true;
+      intake?.open();
+      process.stdout.write(`lyeward: ready as ${session.user}\n`);
+      log({ level: 'info', event: 'ready' });
+      const identity = { client, sdk, records, folder, user: session.user, password: settings.password };
+      establish(identity).catch((error: unknown) => log({ level: 'warn', event: 'not-cross-signed', error }));
+      ears.resume().catch((error: unknown) => log({ level: 'warn', event: 'unread-kept', error }));
+    });
+    const filter = sdk.Filter.fromJson(session.user, '', syncFilter);
+    await client.startClient({
+      initialSyncLimit: 50,
+      filter,
+      lazyLoadMembers: true,
+      disablePresence: true,
+      pollTimeout: 10_000,
+    });
+    try {
+      await end;
+    } finally {
+      ears.close();
+      await intake.close(farewell);
+      receipts.close();
+      over.abort();
+      client.stopClient();
+    }
+  } finally {
+    file.close();
+  }
+}
+
+/** Resolves when the bot is stopped; throws where the server does not know it any more. */
+function ended(client: MatrixClient, sdk: Sdk, homeserver: string, stop: AbortSignal): Promise<void> {
+  return new Promise((resolve, reject) => {
+    let timer: NodeJS.Timeout | undefined;
+    const finish = (): void => {
+      clearInterval(timer);
+      resolve();
+    };
+    if (stop.aborted) finish();
+    stop.addEventListener('abort', finish, { once: true });
+    client.on(sdk.HttpApiEvent.SessionLoggedOut, (error) => {
+      clearInterval(timer);
+      const hasRunOut = (error.data as { soft_logout?: boolean } | undefined)?.soft_logout === true;
+      reject(new Fatal(hasRunOut ? softLogout : lostDevice));
+    });
+    // The SDK looks every five to ten seconds; people wait.
+    client.on(sdk.ClientEvent.Sync, (state) => {
+      const isAway = state === sdk.SyncState.Reconnecting || state === sdk.SyncState.Error;
+      clearInterval(timer);
+      if (!isAway || stop.aborted) return;
+      timer = setInterval(async () => {
+        if (await isThere(homeserver)) client.retryImmediately();
+      }, looking);
+    });
+  });
+}
+
+const softLogout =
+  'the server has ended the bot’s session (soft logout): set MATRIX_PASSWORD, and it logs in again as the same device with its keys';
+const lostDevice =
+  'the server no longer knows the bot’s device (logged out, or deleted): its keys are of no use any more. Move the folder "matrix" of the data folder away, set MATRIX_PASSWORD and start again as a new device';
+
+function openLocked(path: string): StoreFile {
+  try {
+    return openFile(path);
+  } catch (error) {
+    if (error instanceof Error && /locked/.test(error.message)) {
+      throw new Fatal(`the data folder is in use: another lyeward runs with ${path}`);
+    }
+    throw error;
+  }
+}
