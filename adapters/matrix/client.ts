@@ -23,7 +23,7 @@ export interface ClientOptions {
 }
 
 /** Milliseconds that one request may take where nothing else is said. */
-const patience = 60_000;
+const patience = 15_000;
 
 const silent = { trace() {}, debug() {}, info() {}, warn() {}, error() {}, getChild: () => silent };
 

@@ -10,7 +10,7 @@ import { writePrivate } from './account.ts';
 import type { Sdk } from './client.ts';
 import type { Records } from './records.ts';
 
-export const recoveryPath = (folder: string): string => join(folder, 'recovery-key');
+const recoveryPath = (folder: string): string => join(folder, 'recovery-key');
 
 /** As people write it, in groups of four; null where there is none. */
 export function readRecoveryKey(folder: string): string | null {

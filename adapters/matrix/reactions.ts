@@ -5,6 +5,7 @@ export type Sign =
   | { readonly kind: 'details' | 'next' | 'share' }
   | { readonly kind: 'offer'; readonly number: number };
 
+/** Beside these a digit's key, 1️⃣ to 9️⃣, takes what the answer offers in that place. */
 const signs: Readonly<Record<string, Sign>> = {
   '🔍': { kind: 'details' },
   '🔎': { kind: 'details' },

@@ -20,7 +20,7 @@ interface Crypto {
 }
 
 /** A transaction's id: of what is answered, so that a second try after a crash is the same. */
-export const transactionOf = (key: string): string => `lye.${hash('sha256', key, 'base64url').slice(0, 32)}`;
+const transactionOf = (key: string): string => `lye.${hash('sha256', key, 'base64url').slice(0, 32)}`;
 
 const part = encodeURIComponent;
 

@@ -60,7 +60,7 @@ export function messageOf(content: Content, isReply: boolean): Message {
 }
 
 /** Old clients put the message that is replied to before the reply: lines of "> ", the first with who said it. */
-export function withoutFallback(body: string): string {
+function withoutFallback(body: string): string {
   if (!/^> (?:\* )?<[@!#$]?[^>\n]+>/.test(body)) return body;
   const lines = body.split('\n');
   const end = lines.findIndex((line) => !line.startsWith('>'));

@@ -85,14 +85,19 @@ const split: { readonly [K in PieceKind]: (piece: PieceOf<K>) => readonly Piece[
 };
 
 /**
- * The parts of an answer in packs that each fit. Where the whole does not, the room of the caution and of the pack's
- * number is set aside first, every pack carries both, and what is too long is cut between rows or sentences. Throws a
- * `RangeError` where there is no room beside the caution: a pack without it must not be.
+ * The parts of an answer, drawn in packs that each fit. Where the whole does not, the room of the caution and of the
+ * pack's number is set aside first, every pack carries both, and what is too long is cut between rows or sentences.
+ * Throws a `RangeError` where there is no room beside the caution: a pack without it must not be.
  */
-function packs(all: readonly Piece[], fits: (packed: readonly Piece[]) => boolean): readonly (readonly Piece[])[] {
-  if (fits(all)) return [all];
+function packs<T>(
+  all: readonly Piece[],
+  draw: (packed: readonly Piece[]) => T,
+  fits: (drawn: T) => boolean,
+): readonly T[] {
+  const drawn = draw(all);
+  if (fits(drawn)) return [drawn];
   const caution = all.filter(({ kind }) => kind === 'caution');
-  const whole = (packed: readonly Piece[], number: string) => [...packed, ...caution, ...text(number)];
+  const whole = (packed: readonly Piece[], number: string) => draw([...packed, ...caution, ...text(number)]);
   const fitsWhole = (packed: readonly Piece[]) => fits(whole(packed, '(999/999)'));
 
   const packed: Piece[][] = [];
@@ -119,8 +124,8 @@ export interface PageLimit extends Extent {
 /** The answer in pages of at most `max`, each with the whole caution; a `RangeError` where that leaves no room. */
 export function pages(said: Answer | Fault, format: Format, limit: PageLimit): readonly string[] {
   const { max, measure = (drawn: string) => drawn.length } = limit;
-  const all = packs(pieces(said, limit), (packed) => measure(drawAll(format, packed)) <= max);
-  return all.map((packed) => drawAll(format, packed));
+  const draw = (packed: readonly Piece[]) => drawAll(format, packed);
+  return packs(pieces(said, limit), draw, (drawn) => measure(drawn) <= max);
 }
 
 /** A page for platforms that send a text twice, plain and as HTML: both say the same. */
@@ -132,9 +137,6 @@ export interface TwofoldPage {
 /** `max` is of both together, in bytes of UTF-8. */
 export function twofoldPages(said: Answer | Fault, limit: Omit<PageLimit, 'measure'>): readonly TwofoldPage[] {
   const draw = (packed: readonly Piece[]) => ({ plain: drawAll(plain, packed), html: drawAll(html, packed) });
-  const all = packs(pieces(said, limit), (packed) => {
-    const drawn = draw(packed);
-    return Buffer.byteLength(drawn.plain) + Buffer.byteLength(drawn.html) <= limit.max;
-  });
-  return all.map(draw);
+  const size = (drawn: TwofoldPage) => Buffer.byteLength(drawn.plain) + Buffer.byteLength(drawn.html);
+  return packs(pieces(said, limit), draw, (drawn) => size(drawn) <= limit.max);
 }

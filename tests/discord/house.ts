@@ -3,8 +3,8 @@
 
 import { createDesk } from '../../adapters/discord/desk.ts';
 import { runGateway } from '../../adapters/discord/gateway.ts';
-import type { Note } from '../../adapters/log.ts';
 import { downloader } from '../../adapters/discord/told.ts';
+import type { Note } from '../../adapters/log.ts';
 import { type Bot, createBot, declarations } from '../../src/index.ts';
 import { applicationId, token } from './standin/interactions.ts';
 import { createStandIn, type Options, type StandIn } from './standin/server.ts';
