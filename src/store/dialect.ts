@@ -2,6 +2,9 @@
 import {
   DummyDriver,
   Kysely,
+  PostgresAdapter,
+  PostgresIntrospector,
+  PostgresQueryCompiler,
   type RawBuilder,
   SqliteAdapter,
   SqliteIntrospector,
@@ -31,4 +34,22 @@ export const sqliteBuilder = (): Builder => ({
   shared: false,
   types: { text: sql`text`, whole: sql`integer` },
   tableEnd: sql`strict`,
+});
+
+/** A schema of its own, so that the tables get on with others of the same database. */
+export const postgresSchema = 'lyeward';
+
+export const postgresBuilder = (): Builder => ({
+  db: new Kysely<Schema>({
+    dialect: {
+      createAdapter: () => new PostgresAdapter(),
+      createDriver: () => new DummyDriver(),
+      createIntrospector: (db) => new PostgresIntrospector(db),
+      createQueryCompiler: () => new PostgresQueryCompiler(),
+    },
+  }).withSchema(postgresSchema),
+  shared: true,
+  // Compared by code points, so that the order is the same everywhere and a prefix is a range of the index.
+  types: { text: sql`text collate "C"`, whole: sql`bigint` },
+  tableEnd: sql``,
 });

@@ -39,7 +39,7 @@ describe('import boundaries', () => {
     const seen = new Set(result.modules.map(({ source }) => source));
     expect(onDisk.length).toBeGreaterThan(5);
     expect(onDisk.filter((file) => !seen.has(file))).toEqual([]);
-  });
+  }, 60_000);
 
   it('are each broken by the canary, and seen to be', async () => {
     const canary = join(import.meta.dirname, 'canary');
