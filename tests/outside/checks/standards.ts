@@ -11,13 +11,18 @@ function rowOf(
   chosen: Chosen | null,
   titleOf: (id: string) => string,
 ): Row[] {
-  const taken = chosen?.entries[chosen.taken];
+  const read = chosen?.entries[chosen.taken];
+  // where another source was read that states the same, the standard itself is compared with
+  const taken = chosen?.entries.find(
+    (entry) => entry.low === read?.low && entry.high === read?.high && TRUSTED.includes(entry.grade),
+  );
   const ours = compositionOf(fat)?.[figure].nominal;
-  if (!chosen || !taken || ours === undefined || !TRUSTED.includes(taken.grade)) return [];
+  if (!chosen || !read || !taken || ours === undefined) return [];
+  const seen = taken === read ? '' : `; read in ${titleOf(read.source)}`;
   return [
     {
       check: `${fat.name}: ${figure} value from its fatty acids`,
-      source: `${titleOf(taken.source)}${taken.fromMemory ? ' (quoted from memory)' : ''}`,
+      source: `${titleOf(taken.source)}${taken.fromMemory ? ` (quoted from memory${seen})` : ''}`,
       unit: figure === 'saponification' ? 'mg KOH/g' : 'g I₂/100 g',
       expected: [chosen.low, chosen.high],
       ours,
