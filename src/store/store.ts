@@ -184,14 +184,18 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
   };
 
   const values = (space: string): Values => ({
-    get: async (key) => (await engine.read(of.getValue, { space, key, now: now() }))[0]?.value ?? null,
+    get: async (key) => {
+      if (!canBeKept(key)) return null;
+      return (await engine.read(of.getValue, { space, key, now: now() }))[0]?.value ?? null;
+    },
     set: (key, value, until) =>
       engine.write(function* () {
+        if (!canBeKept(value)) throw new RangeError('a value holds a character that cannot be kept');
         yield* ask(of.setValue, { space, key: checkText(key, 'a key'), value, until: until ?? null });
       }),
     delete: (key) =>
       engine.write(function* () {
-        yield* ask(of.deleteValue, { space, key });
+        if (canBeKept(key)) yield* ask(of.deleteValue, { space, key });
       }),
   });
 

@@ -34,8 +34,9 @@ const copy = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
 /** By code points, as UTF-8 bytes stand. */
 const byPoints = (a: string, b: string): number => Buffer.compare(Buffer.from(a), Buffer.from(b));
 
+const canBeKept = (text: string): boolean => !text.includes('\0') && text.isWellFormed();
 function checkText(text: string, longest = 2000): void {
-  if (text === '' || text.length > longest || text.includes('\0') || !text.isWellFormed()) throw new RangeError(text);
+  if (text === '' || text.length > longest || !canBeKept(text)) throw new RangeError(text);
 }
 
 export function createModel(now: () => number = Date.now): Store {
@@ -111,7 +112,9 @@ export function createModel(now: () => number = Date.now): Store {
       },
       list: async (kind, { prefix = '', after = '', limit }) =>
         documents(kind)
-          .filter(({ key }) => key.startsWith(prefix) && byPoints(key, after) > 0)
+          .filter(
+            ({ key }) => canBeKept(prefix) && canBeKept(after) && key.startsWith(prefix) && byPoints(key, after) > 0,
+          )
           .slice(0, limit)
           .map(shownDocument),
       count: async (kind) => documents(kind).length,
@@ -122,9 +125,13 @@ export function createModel(now: () => number = Date.now): Store {
       commit: async (changes) => {
         const there = find();
         const owner = there ?? makeIt?.();
-        if (owner && apply(owner, changes)) return { ok: true };
-        if (owner && !there) drop(owner);
-        return { ok: false, why: 'conflict' };
+        let ok = false;
+        try {
+          ok = owner !== undefined && apply(owner, changes);
+        } finally {
+          if (owner && !there && !ok) drop(owner);
+        }
+        return ok ? { ok } : { ok, why: 'conflict' };
       },
       erase: async () => {
         const owner = find();
@@ -218,6 +225,7 @@ export function createModel(now: () => number = Date.now): Store {
       return found && lives(found.until) ? found.value : null;
     },
     set: async (key, value, until) => {
+      if (!canBeKept(value)) throw new RangeError(value);
       checkText(key);
       spaces.set(id(space, key), { value, until: until ?? null });
     },
@@ -286,9 +294,13 @@ export function createModel(now: () => number = Date.now): Store {
         const there = stillThere(claimed);
         if (!there) return;
         there.owner.reminders.delete(claimed.id);
-        if (apply(there.owner, changes)) return;
-        there.owner.reminders.set(claimed.id, there.bell);
-        throw new Error('conflict');
+        let ok = false;
+        try {
+          ok = apply(there.owner, changes);
+        } finally {
+          if (!ok) there.owner.reminders.set(claimed.id, there.bell);
+        }
+        if (!ok) throw new Error('conflict');
       },
       again: async (claimed, at) => {
         const there = stillThere(claimed);
