@@ -7,13 +7,15 @@ import type { AnyCommand, Context, Memory, PlainCommand, Said, Taken } from '../
 import { nearest } from '../commands/nearest.ts';
 import { takeOptions } from '../commands/options.ts';
 import { commands } from '../commands/registry.ts';
-import { longestPost, makeReader, type Reader, type RecipeReading, readRecipe } from '../reading/index.ts';
+import { longestPost } from '../reading/index.ts';
 import type { Store } from '../store/port.ts';
 import { number, plainStyle, type Style } from '../units/print.ts';
 import { accidentIn } from './first-aid.ts';
 import { guess } from './guess.ts';
-import { keepsNothing, makeMemories, notKept } from './memory.ts';
+import { keepsNothing, makeKeeper, notKept } from './memory.ts';
+import { makePersonal, noDefaults, type Personal } from './personal.ts';
 import { makeQueues } from './queue.ts';
+import { sized } from './sized.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
 import { type Follows, follow } from './turns/follow.ts';
 import { isThanks, loneFigure, nextStep, welcome } from './turns/next.ts';
@@ -41,7 +43,11 @@ export interface BotOptions {
   readonly heat: () => HeatData;
   /** Opened at the first request that keeps something; without one nothing is kept. */
   readonly store?: () => Promise<Store>;
+  /** Opens it for looking only, where settings are wanted before anything is kept; null where nothing ever was. */
+  readonly peek?: () => Promise<Store | null>;
   readonly style?: Style;
+  /** Time zone (IANA) of people who have set none; null for the clock of this machine. */
+  readonly zone?: string | null;
   readonly log?: (entry: LogEntry) => void;
   /** A short id that a person can quote. */
   readonly newId?: () => string;
@@ -56,32 +62,29 @@ export function createBot(options: BotOptions): Bot {
     catalogue: load,
     heat,
     store,
+    peek,
     style = plainStyle,
+    zone = null,
     log = () => {},
     // no randomUUID: an id that is only quoted need not load the cryptography, a fifth of a start
     newId = () => Math.random().toString(16).slice(2, 10).padEnd(8, '0'),
     clock = () => Number(process.hrtime.bigint()) / 1e6,
     now = Date.now,
   } = options;
-  const context = makeContext(load, heat, style);
+  const personally = makePersonal(load, heat, style, zone);
+  const nobody = personally(noDefaults);
   const sessions = makeSessions();
-  const memoryOf = makeMemories(store ?? null);
+  const keeper = makeKeeper(store ?? null, peek ?? null);
   const inTurn = makeQueues();
 
   /** Runs a request and keeps what the next turn may need. `told`: what of the conversation the request was made of. */
-  const perform = async (
-    asked: Asked,
-    id: string,
-    command: AnyCommand,
-    body: Body,
-    turn: Turn | null,
-    told: string | null,
-  ) => {
+  const perform = async (heard: Heard, command: AnyCommand, body: Body, turn: Turn | null, told: string | null) => {
+    const { asked, id, me } = heard;
     const at = now();
     const session = sessions.of(asked, at);
-    const own = contextFor(context, session, turn);
-    const name = () => told ?? naming(own.used(), command.id, session, turn, context);
-    const outcome = await run(command, body, own, () => memoryOf(asked, at), name);
+    const own = contextFor(me.context, session, turn);
+    const name = () => told ?? naming(own.used(), command.id, session, turn, me.context);
+    const outcome = await run(command, body, own, heard, () => keeper.memory(asked, at), name);
     if (command.forgets) sessions.forget(asked);
     else {
       const request = { id, command: command.id, keeps: command.keeps === true, ...body, at };
@@ -92,37 +95,27 @@ export function createBot(options: BotOptions): Bot {
   };
 
   /** A text that stands alone: a command by its word, or guessed. */
-  const alone = async (
-    asked: Asked,
-    id: string,
-    text: string,
-    track: Track,
-    told: string | null = null,
-  ): Promise<Answer | Fault> => {
+  const alone = async (heard: Heard, text: string, told: string | null = null): Promise<Answer | Fault> => {
+    const { context } = heard.me;
     const { word, rest } = commandWord(text);
     const named = word === null ? null : (commands.find((one) => one.id === word) ?? null);
     const said = named?.isIngredient?.(text, rest, context) ? null : named;
-    const step = nextStep(text);
-    const command = said ?? (step === null ? wanted(text) : find(step));
-    if (!command) return isThanks(text) ? welcome : unknown(text);
+    const guessed = said ? said.id : (nextStep(text) ?? guess(text, context));
+    if (guessed === null) return isThanks(text) ? welcome : unknown(text);
+    const command = find(guessed);
     const post = said ? rest : text;
-    const instead = command.instead?.(takenOut(post, command), context) ?? null;
-    const meant = instead === null ? command : find(instead);
-    track(meant.id);
+    const meant = find(command.instead?.(takenOut(post, command), context) ?? guessed);
+    heard.track(meant.id);
     const taken = takeOptions(post, meant.options);
-    return taken.ok ? perform(asked, id, meant, taken.value, null, told) : cautioned(meant, taken.fault);
+    return taken.ok ? perform(heard, meant, taken.value, null, told) : cautioned(meant, taken.fault);
   };
 
   /** A text that follows what was said before; null where it stands alone. */
-  const following = async (
-    asked: Asked,
-    id: string,
-    track: Track,
-    follows: Follows,
-  ): Promise<Answer | Fault | null> => {
+  const following = async (heard: Heard, follows: Follows): Promise<Answer | Fault | null> => {
+    const { asked, me, track } = heard;
     const at = now();
     const session = sessions.of(asked, at);
-    const found = follow(asked.text, session, context, at, follows);
+    const found = follow(asked.text, session, me.context, at, follows);
     if (!found) return null;
     if (found.kind === 'ask') {
       track(found.pending.command);
@@ -130,41 +123,49 @@ export function createBot(options: BotOptions): Bot {
       return found.fault;
     }
     if (found.kind === 'again') {
-      const said = await alone(asked, id, found.text, track, found.told);
+      const said = await alone(heard, found.text, found.told);
       return 'code' in said && said.code === 'unknown' ? null : said;
     }
     const { turn } = found;
-    const command = find(turn.command);
-    const own = contextFor(context, session, turn).context;
-    const instead = turn.mayTurn ? (command.instead?.(turn.text, own) ?? null) : null;
-    const meant = instead === null ? command : find(instead);
+    const own = contextFor(me.context, session, turn).context;
+    const instead = turn.mayTurn ? find(turn.command).instead?.(turn.text, own) : null;
+    const meant = find(instead ?? turn.command);
     track(meant.id);
-    return perform(asked, id, meant, { text: turn.text, options: turn.options }, turn, null);
+    return perform(heard, meant, { text: turn.text, options: turn.options }, turn, null);
   };
 
-  const answer = async (asked: Asked, id: string, track: Track): Promise<Answer | Fault> => {
+  const answer = async (heard: Heard): Promise<Answer | Fault> => {
+    const { asked } = heard;
     const { text } = asked;
     const accident = accidentIn(withoutOurs(text));
     if (accident) {
-      track('safety');
-      return perform(asked, id, find('safety'), { text: accident === 'any' ? '' : accident, options: {} }, null, null);
+      heard.track('safety');
+      return perform(heard, find('safety'), { text: accident === 'any' ? '' : accident, options: {} }, null, null);
     }
     if (text.length > longestPost) return tooLong(text);
     const { word, rest } = commandWord(text);
     if (word === 'details') {
       if (rest.trim() === '') return detailsOf(sessions.of(asked, now()).shown);
-      const whole = await answer({ ...asked, text: rest }, id, track);
+      const whole = await answer({ ...heard, asked: { ...asked, text: rest } });
       return 'lead' in whole ? detailsOf(whole) : whole;
     }
+    const me = await personal(asked);
+    const mine = { ...heard, me };
     const follows = mayFollow(text, word, rest);
-    const said = (follows ? await following(asked, id, track, follows) : null) ?? (await alone(asked, id, text, track));
+    const said = (follows ? await following(mine, follows) : null) ?? (await alone(mine, text));
     const unheard = 'code' in said && said.code === 'unknown';
     return (unheard ? loneFigure(text, sessions.of(asked, now())) : null) ?? said;
   };
 
-  const wanted = (text: string): AnyCommand | null => {
-    const id = guess(text, context);
-    return id === null ? null : find(id);
+  /** What was set by who asks; an answer under usual settings is better than none, and says so. */
+  const personal = async (asked: Asked): Promise<Personal> => {
+    try {
+      return personally(await keeper.defaults(asked));
+    } catch (error) {
+      const trouble = notKept(error);
+      if (!trouble) throw error;
+      return { ...nobody, told: () => [`I took the usual settings: yours can’t be read now.`] };
+    }
   };
 
   return {
@@ -173,12 +174,13 @@ export function createBot(options: BotOptions): Bot {
         const id = newId();
         const since = clock();
         let command: string | null = null;
+        const track = (found: string): void => {
+          command = found;
+        };
         let said: Answer | Fault;
         let bug: unknown = null;
         try {
-          said = await answer(asked, id, (found) => {
-            command = found;
-          });
+          said = await answer({ asked, id, track, me: nobody });
         } catch (error) {
           const trouble = notKept(error);
           if (!trouble) bug = error;
@@ -189,8 +191,17 @@ export function createBot(options: BotOptions): Bot {
         log({ id, platform, command, outcome, characters: text.length, milliseconds: clock() - since, error: bug });
         return 'lead' in said ? { id, ok: true, answer: said } : { id, ok: false, fault: said };
       }),
-    complete: (typed) => completions(typed, context),
+    complete: (typed) => completions(typed, nobody.context),
   };
+}
+
+/** One request on its way to its answer. */
+interface Heard {
+  readonly asked: Asked;
+  readonly id: string;
+  readonly me: Personal;
+  /** Told which command it is. */
+  readonly track: (command: string) => void;
 }
 
 /** What a text may follow: a few words may answer a question even where the first is that of a command ("fat weight"). */
@@ -203,37 +214,7 @@ function mayFollow(text: string, word: string | null, rest: string): Follows | n
 /** Nothing behind a command's word, or only what points back: "check it". */
 const isShort = (rest: string): boolean => /^\W*(?:it|this|that|again|mine|(?:my|the) recipe)?\W*$/i.test(rest);
 
-type Track = (command: string) => void;
 type Body = Pick<Taken, 'text' | 'options'>;
-
-function makeContext(load: () => Catalogue, heat: () => HeatData, style: Style): Context {
-  let loaded: Catalogue | null = null;
-  let made: Reader | null = null;
-  let last: { readonly text: string; readonly reading: RecipeReading } | null = null;
-  const catalogue = (): Catalogue => {
-    loaded ??= load();
-    return loaded;
-  };
-  const reader = (): Reader => {
-    made ??= makeReader(catalogue());
-    return made;
-  };
-  return {
-    get catalogue() {
-      return catalogue();
-    },
-    read: (text) => {
-      if (last?.text === text) return last.reading;
-      last = { text, reading: readRecipe(reader(), text) };
-      return last.reading;
-    },
-    reader,
-    heat,
-    style,
-    commands,
-    last: { recipe: null, workings: [], said: null },
-  };
-}
 
 function find(id: string): AnyCommand {
   const found = commands.find((command) => command.id === id);
@@ -259,6 +240,7 @@ async function run(
   command: AnyCommand,
   body: Body,
   { context }: OwnContext,
+  { me, asked }: Heard,
   memoryOf: () => Promise<Memory | null>,
   told: () => string | null,
 ): Promise<Outcome> {
@@ -269,8 +251,14 @@ async function run(
     done = await command.run(body, context, memory);
   } else done = command.run(body, context);
   if (done.ok) {
-    const { kept, working } = done.value;
-    return { said: toAnswer(command, done.value, told()), kept, working, complete: undefined };
+    const { kept, working, assumptions } = done.value;
+    const taken = [
+      told(),
+      ...assumptions,
+      ...(command.id === 'settings' ? [] : me.told(done.value, asked.text)),
+    ].filter((line) => line !== null);
+    const answer = toAnswer(command, { ...done.value, assumptions: taken });
+    return { said: sized(answer, command, me.settings), kept, working, complete: undefined };
   }
   const { complete, ...fault } = done.fault;
   return { said: cautioned(command, fault), kept: undefined, working: undefined, complete };
@@ -281,13 +269,12 @@ const cautioned = (command: AnyCommand, fault: Fault): Fault =>
   command.risk === 'caustic' && fault.caution.length === 0 ? { ...fault, caution: untilClear } : fault;
 
 /** The one place where an answer is made. Its details are worked out when somebody first looks at them. */
-function toAnswer(command: AnyCommand, whole: Said, told: string | null): Answer {
+function toAnswer(command: AnyCommand, whole: Said): Answer {
   const { details, kept: _kept, working: _working, ...said } = whole;
   let known = typeof details === 'function' ? null : details;
   return {
     command: command.id,
     ...said,
-    assumptions: told === null ? said.assumptions : [told, ...said.assumptions],
     get details() {
       if (typeof details === 'function') known ??= details();
       return known ?? [];

@@ -1,14 +1,23 @@
 /** What a command that keeps something is handed, and what is said where nothing can be kept. */
 import type { Fault } from '../answer/types.ts';
 import type { Memory } from '../commands/define.ts';
-import { type Store, StoreTrouble } from '../store/port.ts';
+import type { Settings } from '../commands/settings/values.ts';
+import { type Own, type Store, StoreTrouble } from '../store/port.ts';
+import { type Defaults, noDefaults } from './personal.ts';
 import type { Asked } from './types.ts';
 
-export function makeMemories(
-  open: (() => Promise<Store>) | null,
-): (asked: Asked, now: number) => Promise<Memory | null> {
-  if (!open) return async () => null;
+export interface Keeper {
+  /** Null where nothing can be kept. */
+  readonly memory: (asked: Asked, now: number) => Promise<Memory | null>;
+  /** What is set for the person and for the room; nothing where nothing was ever kept. */
+  readonly defaults: (asked: Asked) => Promise<Defaults>;
+}
+
+/** `peek` opens the store for looking only; null where nothing was ever kept. */
+export function makeKeeper(open: (() => Promise<Store>) | null, peek: (() => Promise<Store | null>) | null): Keeper {
+  if (!open) return { memory: async () => null, defaults: async () => noDefaults };
   let opened: Promise<Store> | null = null;
+  let peeked: Store | null = null;
   const store = (): Promise<Store> => {
     // A store that could not be opened may be there at the next request.
     opened ??= open().catch((error: unknown) => {
@@ -17,26 +26,41 @@ export function makeMemories(
     });
     return opened;
   };
-  return async (asked, now) => {
-    const { platform, place, person } = asked;
-    const kept = await store();
-    const who = { platform, person };
-    return {
-      own: kept.of(who),
-      room: kept.room({ platform, place }),
-      who,
-      place,
-      address: asked.address ?? place,
-      isHost: asked.isHost ?? false,
-      isPrivate: asked.isPrivate ?? false,
-      later: asked.later ?? { can: 'here' },
-      now,
-      newId: () => crypto.randomUUID(),
-      link: (code) => kept.link(who, code, now),
-      unlink: () => kept.unlink(who),
-    };
+  return {
+    memory: async (asked, now) => {
+      const { platform, place, person } = asked;
+      const kept = await store();
+      const who = { platform, person };
+      return {
+        own: kept.of(who),
+        room: kept.room({ platform, place }),
+        who,
+        place,
+        address: asked.address ?? place,
+        isHost: asked.isHost ?? false,
+        isPrivate: asked.isPrivate ?? false,
+        later: asked.later ?? { can: 'here' },
+        now,
+        newId: () => crypto.randomUUID(),
+        link: (code) => kept.link(who, code, now),
+        unlink: () => kept.unlink(who),
+      };
+    },
+    defaults: async ({ platform, place, person }) => {
+      if (!opened && peek) peeked ??= await peek();
+      const kept = opened || !peek ? await store() : peeked;
+      if (!kept) return noDefaults;
+      const [own, room] = await Promise.all([
+        settingsOf(kept.of({ platform, person })),
+        settingsOf(kept.room({ platform, place })),
+      ]);
+      return { own, room };
+    },
   };
 }
+
+/** Only the command `settings` writes documents of this kind. */
+const settingsOf = async (own: Own): Promise<Settings> => ((await own.get('settings', 'own'))?.data ?? {}) as Settings;
 
 export const keepsNothing: Fault = {
   code: 'refused',

@@ -39,29 +39,29 @@ export const check = defineCommand({
     return alkali.length === 0 && fats.length > 0 && doubts.length === 0 ? 'lye' : null;
   },
   run: ({ text, options }, context) => {
-    const { catalogue, read } = context;
+    const { catalogue, read, settings } = context;
     const reading = read(text);
     if (text.trim() === '') return { ok: false, fault: whichRecipe('check 500 g lard, 66 g NaOH, 150 g water') };
     const question = superfatRefusal(options.superfat, context.style) ?? mostPressing(reading, context);
     if (question) return { ok: false, fault: question };
     const style = styleFor(reading, options.unit, context);
-    const step = options.step ?? reading.scaleStep ?? USUAL_STEP;
+    const step = options.step ?? reading.scaleStep ?? settings.step ?? USUAL_STEP;
     const weighed = recipeOf(reading, catalogue, { step, purity: options.purity ?? null }, style);
     const said = options.superfat ?? reading.superfat;
-    const checked = checkRecipe(weighed.recipe, catalogue.fats, said ?? USUAL_SUPERFAT);
+    const checked = checkRecipe(weighed.recipe, catalogue.fats, said ?? settings.superfat ?? USUAL_SUPERFAT);
     if (!checked.ok) return { ok: false, fault: refused(checked.fault, catalogue) };
     const figures = checked.value;
     return {
       ok: true,
       value: {
         title: 'Is the lye right?',
-        lead: leadOf(weighed.recipe, figures, said === null, style),
+        lead: leadOf(weighed.recipe, figures, said === null && settings.superfat === undefined, style),
         body: bodyOf(weighed, figures, reading, style),
         details: () => detailsOf(weighed.recipe, figures, reading, catalogue, style),
         assumptions: [
           ...localLines([...weighed.recipe.fats, ...weighed.recipe.after], catalogue),
-          ...assumptionsOf(reading, weighed.purityAssumed.includes('naoh')),
-          ...takenOf(weighed, figures, reading, { usualSuperfat: said === null, step: options.step }, catalogue, style),
+          ...assumptionsOf(reading, isTakenPure(weighed)),
+          ...takenOf(weighed, figures, reading, { superfat: said, step: options.step }, context, style),
         ],
         warnings: warningsOf(weighed, figures, reading, catalogue, style),
         caution: cautionOf(figures),
@@ -104,25 +104,32 @@ function bodyOf({ recipe, dry }: Weighed, figures: CheckFigures, reading: Recipe
   return texts.filter((text) => text !== null).map(line);
 }
 
+/** Sodium hydroxide whose purity nobody said, here or once for all. */
+const isTakenPure = ({ recipe, purityAssumed }: Weighed): boolean =>
+  purityAssumed.includes('naoh') && recipe.alkali.every(({ id, purity }) => id !== 'naoh' || purity.nominal === 1);
+
 /** Defaults in use, each said. */
 function takenOf(
-  { recipe, purityAssumed, waterAssumed }: Weighed,
+  weighed: Weighed,
   figures: CheckFigures,
   reading: RecipeReading,
-  given: { readonly usualSuperfat: boolean; readonly step: number | undefined },
-  catalogue: Catalogue,
+  given: { readonly superfat: number | null; readonly step: number | undefined },
+  { catalogue, settings }: Context,
   style: Style,
 ): string[] {
+  const { recipe, purityAssumed, waterAssumed } = weighed;
   const lines: string[] = [];
   for (const id of new Set(purityAssumed)) {
     const purity = recipe.alkali.find((one) => one.id === id)?.purity;
-    if (!purity || (id === 'naoh' && reading.assumptions.some(saysLye))) continue;
+    if (!purity || (id === 'naoh' && isTakenPure(weighed) && reading.assumptions.some(saysLye))) continue;
     lines.push(`${pureLine(id, purity, style)}${id === 'koh' ? otherPurities(recipe, catalogue, style) : ''}.`);
   }
   if (waterAssumed) lines.push(waterAssumed);
   const both = [
-    ...(given.usualSuperfat ? [`${percent(figures.needed.asked, style)} as the superfat to compare with`] : []),
-    ...(given.step === undefined && reading.scaleStep === null
+    ...(given.superfat === null && settings.superfat === undefined
+      ? [`${percent(figures.needed.asked, style)} as the superfat to compare with`]
+      : []),
+    ...(given.step === undefined && reading.scaleStep === null && settings.step === undefined
       ? [`a scale that shows ${mass(recipe.scaleStepGrams, { ...style, massUnit: 'g' })}`]
       : []),
   ];

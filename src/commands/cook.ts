@@ -10,7 +10,7 @@ import { styleFor } from './check.ts';
 import { defineCommand } from './define.ts';
 import { hotPot } from './heat-cautions.ts';
 import { recipeInstead } from './heat-instead.ts';
-import { batchOf, lastBatch } from './heat-pot.ts';
+import { batchOf, lastBatch, orOwnPot } from './heat-pot.ts';
 import { heatWords } from './heat-refusals.ts';
 import { roughly, scaleTaken, warmthStyle } from './heat-words.ts';
 import { capital, listed } from './phrases.ts';
@@ -51,10 +51,11 @@ export const cook = defineCommand({
     const style = warmthStyle(line, styleFor(reading, undefined, context));
     const data = context.heat();
     const claims = new Claims(line);
-    const pot = potOf(claims, data.pots, data.materials.values());
+    const spoken = potOf(claims, data.pots, data.materials.values());
     const said = cookOf(claims);
     const batch = reading.fats.length > 0 && reading.alkali.length > 0 ? batchOf(reading) : null;
     const batchGrams = batch ?? said.grams ?? (text.trim() === '' ? lastBatch(context) : null);
+    const pot = batchGrams === null ? spoken : orOwnPot(spoken, context);
     const guide = cookGuide(data, {
       batchGrams: batchGrams ?? ANY_BATCH,
       ...(pot.litres === null ? {} : { potLitres: pot.litres }),

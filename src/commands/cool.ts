@@ -15,7 +15,7 @@ import { bodyOf, type Cooled, detailsOf, leadOf, resultOf, warningsOf } from './
 import { defineCommand, type Refusal } from './define.ts';
 import { hotPot, scentIntoPot } from './heat-cautions.ts';
 import { recipeInstead } from './heat-instead.ts';
-import { contentsOf, potFor } from './heat-pot.ts';
+import { contentsOf, orOwnPot, potFor } from './heat-pot.ts';
 import { heatWords } from './heat-refusals.ts';
 import { flashFor, nameScents } from './heat-scent.ts';
 import { scaleTaken, warmthStyle } from './heat-words.ts';
@@ -59,7 +59,7 @@ export const cool = defineCommand({
     const style = warmthStyle(line, styleFor(reading, undefined, context));
     const data = context.heat();
     const claims = new Claims(line);
-    const pot = potOf(claims, data.pots, data.materials.values());
+    const spoken = potOf(claims, data.pots, data.materials.values());
     const scents = / S\d+ /.test(line.text) ? scentOf(claims) : null;
     const said = readCool(claims);
     const ask = (message: string, hint: string, candidates: readonly string[] = []): No =>
@@ -91,8 +91,11 @@ export const cool = defineCommand({
       });
     }
 
-    const roomC = said.roomC ?? USUAL_ROOM_C;
+    const roomC = said.roomC ?? context.settings.room ?? USUAL_ROOM_C;
     const filled = contentsOf({ said, recipe: reading, targetC, data, context, style });
+    // beside readings the pot counts only together with what is in it
+    const counts = said.of !== 'lye' && (said.readings.length === 0 || filled.said);
+    const pot = counts ? orOwnPot(spoken, context) : spoken;
     const vessel = potFor(pot, said.of, filled.contents.grams, data);
     const inPot = (input: PotInput): Outcome<Cooling> =>
       coolOf(data, { contents: filled.contents, pot: input, startC: startC ?? targetC, targetC, roomC });
@@ -113,7 +116,9 @@ export const cool = defineCommand({
     const taken = [
       ...(said.readings.length === 0 ? filled.taken : []),
       ...(said.readings.length === 0 || scaled ? vessel.taken : []),
-      ...(said.roomC === null ? [`a room of ${temperature(USUAL_ROOM_C, style)}`] : []),
+      ...(said.roomC === null && context.settings.room === undefined
+        ? [`a room of ${temperature(USUAL_ROOM_C, style)}`]
+        : []),
     ];
     const cooled: Cooled = {
       said,

@@ -7,6 +7,7 @@ import type { Account, Linked, Own } from '../store/port.ts';
 import type { Style } from '../units/print.ts';
 import type { Kept, Last, Step } from './kept.ts';
 import type { OptionTable, Values } from './options.ts';
+import type { Settings } from './settings/values.ts';
 
 /** `caustic`: touches lye, hot lye or raw soap; `heat`: hot pots and flammable vapour; `plain`: neither. */
 export type Risk = 'caustic' | 'heat' | 'plain';
@@ -48,6 +49,10 @@ export interface Context {
   /** Read from `data/heat/` at first use: only the commands about heat and scent need it. */
   readonly heat: () => HeatData;
   readonly style: Style;
+  /** What to take where nobody says; looking at one of them names it in the answer. */
+  readonly settings: Settings;
+  /** IANA name of the time zone of who asks; null for the clock of this machine. */
+  readonly zone: string | null;
   readonly commands: readonly AnyCommand[];
   /** What the person who asks worked on before, in this place. Using it is told in the answer. */
   readonly last: Last;

@@ -31,7 +31,7 @@ export const explain = defineCommand({
         lead: `${capital(chosen.name)}: ${chosen.shown}.`,
         body: bodyOf(chosen, chain),
         details: [{ kind: 'list', title: 'The whole reckoning', items: steps.map(lineOf) }],
-        assumptions: from === null ? [] : [`I took my answer from ${clockTime(from)}.`],
+        assumptions: from === null ? [] : [`I took my answer from ${clockTime(from, context.zone)}.`],
         warnings: [],
         caution,
         actions: [{ label: 'the whole reckoning', request: 'details' }],

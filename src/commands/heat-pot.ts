@@ -9,8 +9,10 @@ import {
   soapContents,
   solutionContents,
 } from '../engine/heat/pot.ts';
+import { Claims } from '../reading/heat-claims.ts';
 import type { CoolReading } from '../reading/heat-cool.ts';
-import type { PotReading } from '../reading/heat-pot.ts';
+import { heatLine } from '../reading/heat-line.ts';
+import { type PotReading, potOf } from '../reading/heat-pot.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import { massBoth, number, type Style } from '../units/print.ts';
 import type { Context } from './define.ts';
@@ -46,7 +48,7 @@ export function batchOf(recipe: RecipeReading): number {
 export function contentsOf({ said, recipe, targetC, data, context, style }: Filling): Filled {
   const middle = ((said.nowC ?? said.readings[0]?.temperatureC ?? targetC) + targetC) / 2;
   if (said.of === 'lye' && recipe.fats.length === 0) {
-    const solution = alkaliAndWater(recipe, () => null, context.catalogue, style);
+    const solution = alkaliAndWater(recipe, () => null, context, style);
     if (solution) {
       const parts = alkaliParts(solution.alkali, solution.waterGrams);
       const own = parts.naoh + parts.koh + parts.water;
@@ -85,6 +87,21 @@ export function lastBatch({ last }: Context): number | null {
   if (!recipe) return null;
   const all = [...recipe.fats, ...recipe.after, ...recipe.alkali, ...recipe.liquids, ...recipe.acids];
   return all.reduce((sum, { grams }) => sum + grams, recipe.waterGrams);
+}
+
+/** A pot in the words of a setting: "6 l slow cooker", "8 L, lid off". */
+export function readPot(words: string, context: Context): PotReading {
+  const { pots, materials } = context.heat();
+  const said = /\b(?:pot|cooker|pan|jug|bucket|bowl)\b/i.test(words) ? words : `${words} pot`;
+  return potOf(new Claims(heatLine(context.reader(), said)), pots, materials.values());
+}
+
+/** The pot that a text names, else the usual one of who asks; how its lid is, the text says first. */
+export function orOwnPot(spoken: PotReading, context: Context): PotReading {
+  const words = spoken.described || spoken.litres !== null ? undefined : context.settings.pot;
+  if (words === undefined) return spoken;
+  const own = readPot(words, context);
+  return { ...own, lid: spoken.lid ?? own.lid, insulation: spoken.insulation ?? own.insulation };
 }
 
 export function potFor(

@@ -1,15 +1,15 @@
 /** The lye solution of a text: from the amounts of a recipe reading and what `reading/heat-solution.ts` found beside. */
-import type { Catalogue } from '../catalogue/types.ts';
 import type { SolutionInput } from '../engine/heat/peak.ts';
 import { airPressure } from '../engine/heat/properties.ts';
 import type { AlkaliAmount, Recipe, Share } from '../engine/recipe.ts';
-import { ratioOf, USUAL_WATER } from '../engine/water.ts';
+import { ratioOf } from '../engine/water.ts';
 import type { PotReading } from '../reading/heat-pot.ts';
 import type { SolutionReading } from '../reading/heat-solution.ts';
 import type { RecipeReading } from '../reading/reading.ts';
-import { mass, percent, type Style } from '../units/print.ts';
+import { mass, number, percent, type Style } from '../units/print.ts';
+import type { Context } from './define.ts';
 import { alkaliName, listed } from './phrases.ts';
-import { pureLine, purityOf } from './recipe.ts';
+import { pureLine, purityOf, usualStrength } from './recipe.ts';
 
 export interface Solution {
   readonly input: SolutionInput;
@@ -27,7 +27,7 @@ const anyAlkali = 100;
 export function alkaliAndWater(
   reading: RecipeReading,
   last: () => Recipe | null,
-  catalogue: Catalogue,
+  { catalogue, settings }: Context,
   style: Style,
 ): {
   readonly alkali: readonly AlkaliAmount[];
@@ -71,7 +71,7 @@ export function alkaliAndWater(
   const total = alkali.reduce((sum, { grams }) => sum + grams, 0);
   let waterGrams = (reading.waterGrams ?? 0) + liquids;
   if (waterGrams === 0) {
-    waterGrams = total * (reading.ratio ?? ratioOf(reading.concentration ?? USUAL_WATER.value));
+    waterGrams = total * (reading.ratio ?? ratioOf(reading.concentration ?? usualStrength(settings)));
     taken.push(
       `I took ${mass(waterGrams, style)} water, for a ${percent(total / (total + waterGrams), style, 0)} solution.`,
     );
@@ -89,6 +89,7 @@ export function solutionInput(
   found: NonNullable<ReturnType<typeof alkaliAndWater>>,
   said: SolutionReading,
   pot: PotReading,
+  { settings }: Context,
   style: Style,
 ): Solution {
   const { alkali, stock } = found;
@@ -101,11 +102,12 @@ export function solutionInput(
     ...(said.alkaliC === null ? ['alkali'] : []),
     ...(waterC === null && iceGrams < total ? ['water'] : []),
   ];
+  const usualC = unsaid.length > 0 ? (settings.room ?? USUAL_C) : USUAL_C;
   const degrees = (celsius: number): string =>
-    style.temperatureUnit === '°F' ? `${Math.round(celsius * 1.8 + 32)} °F` : `${celsius} °C`;
+    style.temperatureUnit === '°F' ? `${Math.round(celsius * 1.8 + 32)} °F` : `${number(celsius, 1, style)} °C`;
   if (unsaid.length > 0) {
     const ice = (iceGrams > 0 || said.limitC !== null) && iceC === null ? `, the ice at ${degrees(0)}` : '';
-    taken.push(`I took the ${listed(unsaid)} at ${degrees(USUAL_C)}${ice}.`);
+    taken.push(`I took the ${listed(unsaid)} at ${degrees(usualC)}${ice}.`);
   }
   if (said.iceC === null && iceC !== null) taken.push(`I took the ice at ${degrees(FREEZER_C)}, as from a freezer.`);
   return {
@@ -115,8 +117,8 @@ export function solutionInput(
       alkali,
       waterGrams: total - iceGrams,
       iceGrams,
-      alkaliC: said.alkaliC ?? USUAL_C,
-      waterC: waterC ?? USUAL_C,
+      alkaliC: said.alkaliC ?? usualC,
+      waterC: waterC ?? usualC,
       iceC: iceC ?? 0,
       ...(said.roomC === null ? {} : { roomC: said.roomC }),
       ...(said.altitudeM === null ? {} : { pressureKpa: airPressure(said.altitudeM) }),

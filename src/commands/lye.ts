@@ -10,7 +10,7 @@ import { mass, massAtMost, massBoth, percent, percentRange, type Style } from '.
 import { assumptionsOf } from './assumptions.ts';
 import { beforeMixing, thinCaution, untilClear } from './cautions.ts';
 import { styleFor } from './check.ts';
-import { defineCommand, type Refusal } from './define.ts';
+import { type Context, defineCommand, type Refusal } from './define.ts';
 import { detailsOf } from './details.ts';
 import { elsewhere } from './everyday.ts';
 import { localLines } from './local.ts';
@@ -109,25 +109,23 @@ export const lye = defineCommand({
     return elsewhere('lye')(text, context) ?? (alkali.length > 0 ? 'check' : null);
   },
   run: ({ text, options: given }, context) => {
-    const { catalogue, read } = context;
+    const { catalogue, read, settings } = context;
     const reading = read(text);
     if (text.trim() === '') return { ok: false, fault: whichRecipe('lye 500 g olive oil, 200 g coconut oil') };
     const question =
       superfatRefusal(given.superfat, context.style) ?? mostPressing(reading, context) ?? splitQuestion(reading, given);
     if (question) return { ok: false, fault: question };
     const style = styleFor(reading, given.unit, context);
-    const step = given.step ?? reading.scaleStep ?? USUAL_STEP;
+    const step = given.step ?? reading.scaleStep ?? settings.step ?? USUAL_STEP;
     const parts = partsOf(reading, catalogue, step);
     const { alkali, by, taken: takenAlkali } = alkaliFor(reading, given, text, catalogue, style);
-    const { rule, taken: takenWater } = waterRule(reading, given, style);
+    const { rule, taken: takenWater } = waterRule(reading, given, context, style);
     const superfat = given.superfat ?? reading.superfat;
-    const weighed = toWeigh(
-      { ...parts, superfat: superfat ?? USUAL_SUPERFAT, alkali, splitBy: by, water: rule },
-      catalogue.fats,
-    );
+    const left = superfat ?? settings.superfat ?? USUAL_SUPERFAT;
+    const weighed = toWeigh({ ...parts, superfat: left, alkali, splitBy: by, water: rule }, catalogue.fats);
     if (!weighed.ok) return { ok: false, fault: refused(weighed.fault, catalogue) };
     const { recipe } = weighed.value;
-    const checked = checkRecipe(recipe, catalogue.fats, superfat ?? USUAL_SUPERFAT);
+    const checked = checkRecipe(recipe, catalogue.fats, left);
     if (!checked.ok) return { ok: false, fault: refused(checked.fault, catalogue) };
     const figures = checked.value;
     const dry = recipe.waterGrams === 0 && recipe.liquids.length === 0;
@@ -143,10 +141,12 @@ export const lye = defineCommand({
         assumptions: [
           ...localLines([...recipe.fats, ...recipe.after], catalogue),
           ...assumptionsOf(reading, false),
-          ...(superfat === null ? [`I took ${percent(USUAL_SUPERFAT, style)} superfat.`] : []),
+          ...(superfat === null && settings.superfat === undefined
+            ? [`I took ${percent(USUAL_SUPERFAT, style)} superfat.`]
+            : []),
           ...takenAlkali.map((line) => line + otherPurities(line, recipe, catalogue, style)),
           ...(dry || recipe.waterGrams > 0 ? takenWater : [milkLine(recipe)]),
-          ...(given.step === undefined && reading.scaleStep === null
+          ...(given.step === undefined && reading.scaleStep === null && settings.step === undefined
             ? [`I took a scale that shows ${mass(step, { ...style, massUnit: 'g' })}.`]
             : []),
         ],
@@ -220,7 +220,7 @@ function alkaliFor(
   } else if (named.size === 1) shares = [...named].map((id) => ({ id, share: 1 }));
   else {
     shares = [{ id: 'naoh', share: 1 }];
-    taken.push(`I took ${alkaliName.naoh}, pure`);
+    taken.push(`I took ${alkaliName.naoh}${isPure(catalogue) ? ', pure' : ''}`);
   }
   const apart =
     given.purity === undefined ? reading.purity : { nominal: given.purity, low: given.purity, high: given.purity };
@@ -228,11 +228,13 @@ function alkaliFor(
     const written = reading.alkali.find((one) => one.id === id)?.purity ?? null;
     const { purity, assumed } = purityOf(id, written, apart, shares.length > 1, catalogue);
     const line = pureLine(id, purity, style);
-    if (assumed && !taken.includes(`I took ${alkaliName.naoh}, pure`)) taken.push(line);
+    if (assumed && !taken.some((one) => one.endsWith(', pure'))) taken.push(line);
     return { id, share, purity };
   });
   return { alkali, by, taken: taken.map((line) => `${line}.`) };
 }
+
+const isPure = ({ alkalis }: Catalogue): boolean => alkalis.get('naoh')?.purity.usual === 1;
 
 /** After a taken purity of potassium hydroxide: what the other usual ones would do. */
 function otherPurities(line: string, recipe: Recipe, catalogue: Catalogue, style: Style): string {
@@ -244,6 +246,7 @@ function otherPurities(line: string, recipe: Recipe, catalogue: Catalogue, style
 function waterRule(
   reading: RecipeReading,
   given: LyeOptions,
+  { settings }: Context,
   style: Style,
 ): { readonly rule: WaterRule; readonly taken: readonly string[] } {
   const rule = ((): WaterRule | null => {
@@ -260,6 +263,7 @@ function waterRule(
     return reading.waterGrams === null ? null : { kind: 'grams', value: reading.waterGrams };
   })();
   if (rule) return { rule, taken: [] };
+  if (settings.water) return { rule: settings.water, taken: [] };
   return { rule: USUAL_WATER, taken: [`I took a ${percent(USUAL_WATER.value, style)} lye solution.`] };
 }
 

@@ -9,7 +9,6 @@ import {
   mixOf,
   type WarmFat,
 } from '../engine/heat/mixing.ts';
-import { USUAL_WATER } from '../engine/water.ts';
 import { Claims } from '../reading/heat-claims.ts';
 import { heatLine } from '../reading/heat-line.ts';
 import { type MixReading, mixOf as readMix } from '../reading/heat-mix.ts';
@@ -26,6 +25,7 @@ import { alkaliAndWater } from './heat-solution.ts';
 import { about, roughRange, scaleTaken, warmthRange, warmthStyle } from './heat-words.ts';
 import { mixSteps } from './heat-working.ts';
 import { capital, listed, nameOf } from './phrases.ts';
+import { usualStrength } from './recipe.ts';
 
 interface Asked {
   readonly said: MixReading;
@@ -59,16 +59,15 @@ export const mix = defineCommand({
   ],
   instead: recipeInstead(/ (?:T\d+|temp\w*|warm|hot|cold|melt\w*|(?:oils?|fats?|lye|A\d+|at|is) N\d+) /),
   run: ({ text, options }, context) => {
-    const { catalogue } = context;
     const line = heatLine(context.reader(), text);
     const claims = new Claims(line);
     const said = readMix(claims);
-    const { reading, strengthTaken } = withStrength(claims.withUnits(text), context);
+    const { reading, strength } = withStrength(claims.withUnits(text), context);
     const style = warmthStyle(line, styleFor(reading, undefined, context));
     const doubt = heatDoubt(reading, ['alkali', 'water', 'fats'], context);
     if (doubt) return { ok: false, fault: doubt };
     const data = context.heat();
-    const found = alkaliAndWater(reading, () => context.last.recipe?.recipe ?? null, catalogue, style);
+    const found = alkaliAndWater(reading, () => context.last.recipe?.recipe ?? null, context, style);
     if (!found) return { ok: false, fault: { ...heatWords({ kind: 'no-alkali' }, style), caution: untilClear } };
     const fats = fatsOf(reading.fats, reading.totalFats, context);
     if (fats.length === 0)
@@ -89,19 +88,24 @@ export const mix = defineCommand({
     const ids = [...line.things].flatMap(([number, { meaning }]) =>
       meaning.kind === 'fat' ? [[meaning.id, number] as const] : [],
     );
+    const unsaid = [
+      ...(said.fatsC === null && said.wantedC === null ? ['fats'] : []),
+      ...(said.solutionC === null && said.wantedC === null ? ['lye solution'] : []),
+    ];
+    const usualC = unsaid.length > 0 ? (context.settings.room ?? USUAL_C) : USUAL_C;
     const warm = fats.map(({ fat, grams }): WarmFat => {
       const own = ids.find(([id]) => id === fat.id)?.[1];
       return {
         fat,
         grams,
-        temperatureC: (own === undefined ? undefined : said.fatC.get(own)) ?? said.fatsC ?? USUAL_C,
+        temperatureC: (own === undefined ? undefined : said.fatC.get(own)) ?? said.fatsC ?? usualC,
       };
     });
     const input: MixInput = {
       fats: warm,
       alkali: found.alkali,
       waterGrams: found.waterGrams,
-      solutionC: said.solutionC ?? USUAL_C,
+      solutionC: said.solutionC ?? usualC,
     };
     const mixed = mixOf(data, input);
     if (!mixed.ok) return { ok: false, fault: { ...heatWords(mixed.fault, style), caution: pouring } };
@@ -116,10 +120,6 @@ export const mix = defineCommand({
       context,
       style,
     };
-    const unsaid = [
-      ...(said.fatsC === null && said.wantedC === null ? ['fats'] : []),
-      ...(said.solutionC === null && said.wantedC === null ? ['lye solution'] : []),
-    ];
     return {
       ok: true,
       value: {
@@ -128,9 +128,9 @@ export const mix = defineCommand({
         body: bodyOf(asked).map((one): Block => ({ kind: 'text', text: one })),
         details: () => detailsOf(asked),
         assumptions: [
-          ...(strengthTaken ? [`I took the lye solution as ${percent(USUAL_WATER.value, style)} alkali.`] : []),
+          ...(strength === null ? [] : [`I took the lye solution as ${percent(strength, style)} alkali.`]),
           ...found.taken,
-          ...(unsaid.length > 0 ? [`I took the ${listed(unsaid)} at ${temperature(USUAL_C, style)}.`] : []),
+          ...(unsaid.length > 0 ? [`I took the ${listed(unsaid)} at ${temperature(usualC, style)}.`] : []),
           ...scaleTaken(line),
         ],
         warnings: [
@@ -158,13 +158,14 @@ export const mix = defineCommand({
 /** "400 g lye solution" of which nobody says how strong it is: the usual one. */
 function withStrength(
   text: string,
-  { read }: Context,
-): { readonly reading: RecipeReading; readonly strengthTaken: boolean } {
+  { read, settings }: Context,
+): { readonly reading: RecipeReading; readonly strength: number | null } {
   const reading = read(text);
   const doubt = reading.doubts.find((one) => one.id === 'stock-strength');
-  if (!doubt) return { reading, strengthTaken: false };
-  const strong = read(text.replace(doubt.said, `${doubt.said} (${percent(USUAL_WATER.value)})`));
-  return strong.alkali.length > 0 ? { reading: strong, strengthTaken: true } : { reading, strengthTaken: false };
+  if (!doubt) return { reading, strength: null };
+  const strength = usualStrength(settings);
+  const strong = read(text.replace(doubt.said, `${doubt.said} (${percent(strength)})`));
+  return strong.alkali.length > 0 ? { reading: strong, strength } : { reading, strength: null };
 }
 
 /** Named fats; a bare weight of oils counts as any fat, since all hold about the same heat. */

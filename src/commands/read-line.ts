@@ -15,7 +15,8 @@ const share = (grams: number, total: number, style: Style): string => {
 
 export function readLine(recipe: Recipe, reading: RecipeReading, style: Style): string {
   const total = recipe.fats.reduce((sum, { grams }) => sum + grams, 0);
-  const one = (name: string, grams: number): string => `${name} ${readMass(grams, style)}`;
+  const own: Style = { ...style, massUnit: reading.ounces ? 'oz' : 'g' };
+  const one = (name: string, grams: number): string => `${name} ${readMass(grams, own)}`;
   const isStock = recipe.alkali.length > 0 && reading.alkali.some(({ stock }) => stock);
   const fats = recipe.fats.map(({ fat, grams }) =>
     recipe.fats.length > 1
@@ -24,7 +25,7 @@ export function readLine(recipe: Recipe, reading: RecipeReading, style: Style): 
   );
   const parts = [
     listed(fats),
-    alkaliAmounts(recipe.alkali, (grams) => readMass(grams, style)) + (isStock ? ' out of the solution' : ''),
+    alkaliAmounts(recipe.alkali, (grams) => readMass(grams, own)) + (isStock ? ' out of the solution' : ''),
     ...(recipe.waterGrams > 0 ? [one('water', recipe.waterGrams)] : []),
     ...recipe.liquids.map(({ liquid, grams }) => one(inSentence(liquid.name), grams)),
     ...recipe.acids.map(({ acid, grams }) => one(inSentence(acid.name), grams)),

@@ -1,10 +1,11 @@
 /** From what a post says to what the engine reckons with, and what was taken on the way. */
 import type { AlkaliId, Catalogue } from '../catalogue/types.ts';
 import type { AcidAmount, AlkaliAmount, FatAmount, LiquidAmount, Recipe, Share } from '../engine/recipe.ts';
-import { ratioOf, USUAL_WATER } from '../engine/water.ts';
+import { concentrationOf, ratioOf, USUAL_WATER } from '../engine/water.ts';
 import type { ReadAmount, RecipeReading } from '../reading/reading.ts';
 import { number, percent, type Style } from '../units/print.ts';
 import { alkaliName } from './phrases.ts';
+import type { Settings } from './settings/values.ts';
 
 /** Readability of a kitchen scale, g. */
 export const USUAL_STEP = 1;
@@ -85,6 +86,12 @@ export function recipeOf(
         ? null
         : `I took ${number(implied, 0, style)} g water, from the ${reading.ratio === null ? `${percent(reading.concentration ?? 0, style)} solution` : 'ratio'} you gave.`,
   };
+}
+
+/** Share of alkali in a lye solution of which nobody says how strong it is. */
+export function usualStrength({ water }: Settings): number {
+  if (water?.kind === 'concentration') return water.value;
+  return water?.kind === 'ratio' ? concentrationOf(water.value) : USUAL_WATER.value;
 }
 
 /** Water (g) for a usual solution of this much alkali. */

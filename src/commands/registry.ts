@@ -15,6 +15,7 @@ import { restart } from './restart.ts';
 import { safety } from './safety.ts';
 import { scale } from './scale.ts';
 import { scent } from './scent.ts';
+import { settings } from './settings/settings.ts';
 import { share } from './share.ts';
 import { solution } from './solution.ts';
 import { strength } from './strength.ts';
@@ -40,6 +41,7 @@ export const commands: readonly AnyCommand[] = [
   cool,
   scent,
   cook,
+  settings,
   safety,
   restart,
   report,

@@ -1,9 +1,9 @@
 import { checkRecipe } from '../engine/check.ts';
 import { leastBatch, scaleRecipe } from '../engine/scaling.ts';
-import { readScaleRequest, type ScaleWish } from '../reading/scale-target.ts';
+import { readScaleRequest, readScaleWish, type ScaleWish } from '../reading/scale-target.ts';
 import { beforeMixing, thinCaution } from './cautions.ts';
 import { styleFor } from './check.ts';
-import { defineCommand } from './define.ts';
+import { type Context, defineCommand } from './define.ts';
 import type { OptionTable, Values } from './options.ts';
 import { recipeIn } from './recipe-in.ts';
 import { recipeOptions } from './recipe-options.ts';
@@ -68,7 +68,7 @@ export const scale = defineCommand({
   run: ({ text, options: given }, context) => {
     const { catalogue } = context;
     const asked = readScaleRequest(context.reader(), text);
-    const wish = wishOf(asked.wish, given);
+    const wish = wishOf(asked.wish, given) ?? ownMould(text, context);
     const { fat: _fat, batch: _batch, factor: _factor, of: _of, ...others } = given;
     const base = recipeIn(asked.recipe, others, 'scale to 1 kg of oils: 500 g lard, 66 g NaOH, 150 g water', context);
     if (!base.ok) return base;
@@ -128,6 +128,12 @@ export const scale = defineCommand({
     };
   },
 });
+
+/** "to my mould": the usual one of who asks. */
+function ownMould(text: string, { reader, settings }: Context): ScaleWish | null {
+  if (!/\bmou?lds?\b/i.test(text) || settings.mould === undefined) return null;
+  return readScaleWish(reader(), `mould ${settings.mould}`);
+}
 
 function wishOf(read: ScaleWish | null, given: ScaleOptions): ScaleWish | null {
   if (given.fat !== undefined) return { kind: 'fat-weight', grams: given.fat };

@@ -12,7 +12,7 @@ import { type SolutionReading, solutionOf } from '../reading/heat-solution.ts';
 import { mass, massBoth, percent, type Style, temperature } from '../units/print.ts';
 import { untilClear } from './cautions.ts';
 import { styleFor } from './check.ts';
-import { defineCommand } from './define.ts';
+import { type Context, defineCommand } from './define.ts';
 import { hotLye, wrongMetal } from './heat-cautions.ts';
 import { heatDoubt } from './heat-doubt.ts';
 import { recipeInstead } from './heat-instead.ts';
@@ -36,6 +36,7 @@ interface Asked {
   readonly iceByTheMiddle: number | null;
   readonly limited: boolean;
   readonly data: HeatData;
+  readonly context: Context;
   readonly style: Style;
 }
 
@@ -51,7 +52,6 @@ export const solution = defineCommand({
   ],
   instead: recipeInstead(null),
   run: ({ text }, context) => {
-    const { catalogue } = context;
     const line = heatLine(context.reader(), text);
     const data = context.heat();
     const claims = new Claims(line);
@@ -74,7 +74,7 @@ export const solution = defineCommand({
     }
     const doubt = heatDoubt(reading, ['alkali', 'water'], context);
     if (doubt) return { ok: false, fault: doubt };
-    const found = alkaliAndWater(reading, () => context.last.recipe?.recipe ?? null, catalogue, style);
+    const found = alkaliAndWater(reading, () => context.last.recipe?.recipe ?? null, context, style);
     if (!found) return { ok: false, fault: { ...heatWords({ kind: 'no-alkali' }, style), caution: untilClear } };
     if (found.stock) {
       return {
@@ -88,7 +88,7 @@ export const solution = defineCommand({
         },
       };
     }
-    const { input, taken } = solutionInput(found, said, pot, style);
+    const { input, taken } = solutionInput(found, said, pot, context, style);
     const limited = said.limitC !== null && input.iceGrams === 0;
     const ice = limited && said.limitC !== null ? iceForLimit(data, input, said.limitC) : null;
     if (ice && !ice.ok) return { ok: false, fault: { ...heatWords(ice.fault, style), caution: hotLye } };
@@ -104,6 +104,7 @@ export const solution = defineCommand({
       iceByTheMiddle: ice?.ok ? ice.value.iceGrams : null,
       limited,
       data,
+      context,
       style,
     };
     return {
@@ -208,10 +209,11 @@ function leadOf(asked: Asked, cooled: string | null): string {
 }
 
 /** "Down to 40 °C in about 1 h 30 min to 2 h 20 min, in an open jug." */
-function coolingLine({ said, pot, heat, data, style }: Asked): string | null {
+function coolingLine({ said, pot, heat, data, context, style }: Asked): string | null {
   const targetC = said.targetC ?? USUAL_TARGET_C[style.temperatureUnit];
   if (heat.peakC.nominal <= targetC + 1) return null;
   const kind = pot.kind ?? 'jug';
+  const roomC = said.roomC ?? context.settings.room ?? 20;
   const cooled = coolSolution(
     data,
     heat,
@@ -222,14 +224,14 @@ function coolingLine({ said, pot, heat, data, style }: Asked): string | null {
       insulation: pot.insulation ?? 'none',
     },
     targetC,
-    said.roomC ?? 20,
+    roomC,
   );
   if (!cooled.ok) {
     return said.targetC === null ? null : heatWords(cooled.fault, style).message;
   }
   const name = data.pots.pots.find(({ id }) => id === kind)?.name ?? kind;
   const { low, high } = cooled.value.minutes;
-  const room = said.roomC === null ? ` (room ${temperature(20, style)})` : '';
+  const room = said.roomC === null ? ` (room ${temperature(roomC, style)})` : '';
   const open = (pot.lid ?? 'off') === 'off' ? 'an open' : pot.lid === 'on' ? 'a covered' : 'a half-covered';
   return `Down to ${temperature(targetC, style)} in about ${timeRange(low, high)} in ${open} ${pot.material === null ? name : name.replace('plastic ', '')}${room}; far sooner in a bath of cold water.`;
 }

@@ -1,15 +1,15 @@
 /** What the answers about lye solutions are made of. */
-import type { Catalogue } from '../catalogue/types.ts';
 import type { EngineFault } from '../engine/fault.ts';
 import { dissolvingOf, ratioOf, WATER_LIMITS } from '../engine/water.ts';
 import { baseOf, type Measure } from '../reading/question-facts.ts';
 import type { StrengthQuestion } from '../reading/question-strength.ts';
 import { number, type Style } from '../units/print.ts';
 import { beforeMixing, untilClear } from './cautions.ts';
-import type { Refusal, Said } from './define.ts';
+import type { Context, Refusal, Said } from './define.ts';
 import { alkaliAssumption, alkaliOf, oneStep } from './everyday.ts';
 import { answerUnit, figureResult, share, weight } from './figures.ts';
 import { alkaliName } from './phrases.ts';
+import { usualStrength } from './recipe.ts';
 import { refused } from './refusals.ts';
 
 /** Water at 20 °C, g/mL (CRC Handbook, from memory). */
@@ -38,6 +38,8 @@ export const gramsIn = (measure: Measure): number => baseOf(measure) * (measure.
 /** How the answers to one question print and return their figures. */
 export interface Sheet {
   readonly style: Style;
+  /** Where nobody says. */
+  readonly usualStrength: () => number;
   readonly question: StrengthQuestion;
   /** "sodium hydroxide (NaOH)". */
   readonly alkali: string;
@@ -51,11 +53,13 @@ export interface Sheet {
   readonly refuse: (fault: EngineFault) => Refusal<'caustic'>;
 }
 
-export function sheetFor(question: StrengthQuestion, style: Style, catalogue: Catalogue): Sheet {
+export function sheetFor(question: StrengthQuestion, context: Context): Sheet {
+  const { style, catalogue } = context;
   const { alkali, solution, water, fats, to } = question;
   const own = answerUnit((alkali ?? solution ?? fats ?? water)?.unit);
   return {
     style,
+    usualStrength: () => usualStrength(context.settings),
     question,
     alkali: alkaliName[alkaliOf(question.alkaliId)],
     beside: (grams) => weight(grams, own, style),

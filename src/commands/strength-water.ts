@@ -1,6 +1,6 @@
 /** Water for so much alkali, as a share of the fats, or to thin a solution. */
 import { waterToDissolve, waterToThin } from '../engine/dilution.ts';
-import { concentrationOf, ratioOf, USUAL_WATER } from '../engine/water.ts';
+import { concentrationOf, ratioOf } from '../engine/water.ts';
 import type { Measure } from '../reading/question-facts.ts';
 import { number } from '../units/print.ts';
 import { share } from './figures.ts';
@@ -19,10 +19,10 @@ export function waterFor(sheet: Sheet): Outcome | null {
 }
 
 function forAlkali(sheet: Sheet, alkali: Measure): Outcome {
-  const { question, style, alkali: name, beside, main } = sheet;
+  const { question, style, alkali: name, beside, main, usualStrength } = sheet;
   const [strong] = question.strengths;
   const { ratio } = question;
-  const value = strong?.value ?? (ratio ? (ratio.value > 0 ? concentrationOf(ratio.value) : 1) : USUAL_WATER.value);
+  const value = strong?.value ?? (ratio ? (ratio.value > 0 ? concentrationOf(ratio.value) : 1) : usualStrength());
   const wrong = badStrength(value, sheet);
   if (wrong) return wrong;
   const grams = gramsIn(alkali);

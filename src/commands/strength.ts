@@ -34,9 +34,7 @@ export const strength = defineCommand({
   instead: elsewhere('strength'),
   run: ({ text }, context) => {
     const question = asked(text, 'strength', context);
-    const outcome: Outcome = question
-      ? answered(sheetFor(question, context.style, context.catalogue))
-      : needs('Which solution?', example);
+    const outcome: Outcome = question ? answered(sheetFor(question, context)) : needs('Which solution?', example);
     return 'lead' in outcome ? { ok: true, value: outcome } : { ok: false, fault: outcome };
   },
 });

@@ -36,7 +36,7 @@ export const summary = defineCommand({
     const base = recipeIn(text, options, 'summary 500 g lard, 66 g NaOH, 150 g water', context);
     if (!base.ok) return base;
     const { recipe, reading, superfat } = base.value;
-    const checked = checkRecipe(recipe, catalogue.fats, superfat ?? USUAL_SUPERFAT);
+    const checked = checkRecipe(recipe, catalogue.fats, superfat ?? context.settings.superfat ?? USUAL_SUPERFAT);
     if (!checked.ok) return { ok: false, fault: refused(checked.fault, catalogue) };
     const figures = checked.value;
     const style = styleFor(reading, options.unit, context);

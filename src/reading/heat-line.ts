@@ -136,7 +136,7 @@ export function heatLine(reader: Reader, input: string): HeatLine {
   const quantityOf = (quantity: Quantity, index: number): void => {
     const { dim, unit, text } = quantity;
     if (dim === 'temperature') temperature(quantity, 'T');
-    else if (unit?.id === 'cup' && /\d ?c$/i.test(text) && warm.test(last()))
+    else if (unit?.id.startsWith('cup') && /\d ?c$/i.test(text) && warm.test(last()))
       figure('T', { value: quantity.value / unit.factor, text });
     else if (dim === 'bare') {
       const sign = tokens[index + 1];
@@ -172,7 +172,7 @@ export function heatLine(reader: Reader, input: string): HeatLine {
     else for (const prim of own) parts.push(prim.text);
   }
   const text = ` ${parts.join(' ').replaceAll('\t', ' \t ')} `.replace(/ {2,}/g, ' ');
-  return { text, source, figures, things, ...scaleOf(tokens, text, [...figures.values()]) };
+  return { text, source, figures, things, ...scaleOf(tokens, text, [...figures.values()], reader.warmth) };
 }
 
 /** Hotter than any pot of soap in °C. */
@@ -182,6 +182,7 @@ function scaleOf(
   tokens: readonly Token[],
   text: string,
   figures: readonly Figure[],
+  usual: '°C' | '°F' | undefined,
 ): Pick<HeatLine, 'scale' | 'scaleTaken'> {
   const units = new Set(tokens.map((token) => (token.t === 'quantity' ? token.quantity.unit?.id : undefined)));
   const celsius =
@@ -189,7 +190,7 @@ function scaleOf(
   const fahrenheit = units.has('°F') || / (?:fahrenheit|f) /.test(text);
   if (celsius || fahrenheit) return { scale: fahrenheit && !units.has('°C') ? '°F' : '°C', scaleTaken: false };
   const hottest = Math.max(...figures.map(({ letter, value }) => (/[TN]/.test(letter) ? value : 0)));
-  return { scale: hottest > surelyFahrenheit && hottest < 400 ? '°F' : '°C', scaleTaken: true };
+  return { scale: hottest > surelyFahrenheit && hottest < 400 ? '°F' : (usual ?? '°C'), scaleTaken: true };
 }
 
 /** A temperature figure in °C. */

@@ -18,6 +18,17 @@ export function makeReader(catalogue: Catalogue): Reader {
   return { lexicon, speller: makeSpeller(() => lexicon.vocabulary().spelt), catalogue };
 }
 
+/** The reader of somebody whose cups, or whose bare degrees, are of a kind that they have said once for all. */
+export const readerFor = (
+  { lexicon, ...reader }: Reader,
+  cup: 'us' | 'metric' | 'imperial' | undefined,
+  warmth: '°C' | '°F' | undefined,
+): Reader => ({
+  ...reader,
+  lexicon: cup === undefined || cup === 'us' ? lexicon : { ...lexicon, cup: `cup-${cup}` },
+  ...(warmth === undefined ? {} : { warmth }),
+});
+
 /**
  * What a post says of one batch, with what was assumed and what stays unclear; time linear in its length. `settled`:
  * what its writer answered to doubts about it.

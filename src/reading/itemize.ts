@@ -14,6 +14,8 @@ export interface Reader {
   readonly lexicon: Lexicon;
   readonly speller: Speller;
   readonly catalogue: Catalogue;
+  /** Of temperatures without a unit, where somebody has said so once for all. */
+  readonly warmth?: '°C' | '°F';
 }
 
 /** A text cut into names and amounts, before anything is bound: of a post, an answer or a correction. */

@@ -32,6 +32,8 @@ export interface Lexicon {
   /** Every name and role, by words; a first word's branch is grown when it is first met. */
   readonly names: Names;
   readonly units: Trie<string>;
+  /** Id of the unit that "cup" alone means. */
+  readonly cup: string;
   /** Single words that names are made of; known ones are never taken for slips of spelling. */
   readonly vocabulary: () => {
     readonly known: ReadonlySet<string>;
@@ -279,6 +281,7 @@ export function makeLexicon(catalogue: Catalogue): Lexicon {
   return {
     names: namesOf(entries, catalogue),
     units: unitTrie,
+    cup: 'cup',
     vocabulary: () => {
       words ??= vocabularyOf(entries, unitTrie, catalogue);
       return words;

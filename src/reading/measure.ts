@@ -55,6 +55,8 @@ export function unitAt(
   // 5# is five pounds; "#5" is a number that names something
   if (!best && first.text === '#' && first.glued && !(prims[i + 1]?.kind === 'number' && prims[i + 1]?.glued))
     best = { unit: unit('lb'), end: i + 1 };
+  // "us cup" says which
+  if (best?.unit.id === 'cup' && best.end === i + 1) best = { ...best, unit: unit(lexicon.cup) };
   if (best) {
     const dot = prims[best.end];
     if (

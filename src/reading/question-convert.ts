@@ -40,7 +40,8 @@ export function readConvert(facts: Facts, forced: boolean): ConvertQuestion | nu
   const local = (own: Unit, text: string): Unit => (system && !saysSystem(text) ? inSystem(own, system) : own);
   // a lone "c" is a cup or a degree
   const letter = target?.text.toLowerCase() === 'c' && first?.dim === 'bare';
-  const meant = (own: Unit): Unit => (own.id === 'cup' && (first?.dim === 'temperature' || letter) ? unit('°C') : own);
+  const meant = (own: Unit): Unit =>
+    own.id.startsWith('cup') && (first?.dim === 'temperature' || letter) ? unit('°C') : own;
   return {
     kind: 'convert',
     measures: measures.map((one) => (one.unit ? { ...one, unit: local(one.unit, one.text) } : one)),

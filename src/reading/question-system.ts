@@ -1,5 +1,5 @@
 /** Which cup: a system of measures that is named beside its unit or apart from it ("1 pint (UK)", "I'm in Australia"). */
-import { type Unit, units } from '../units/units.ts';
+import { type Unit, unit, units } from '../units/units.ts';
 
 type System = 'us' | 'imperial' | 'metric' | 'australian';
 
@@ -30,10 +30,12 @@ const tails: Readonly<Record<System, readonly string[]>> = {
 
 /** The measure of that name in a system; the unit itself where the system has none. */
 export function inSystem(own: Unit, system: System): Unit {
-  if (own.system !== 'us') return own;
+  // a cup that is metric only by a setting gives way to what the text says
+  const [name] = own.id.split('-');
+  if (own.system !== 'us' && name !== 'cup') return own;
   for (const tail of tails[system]) {
-    const found = units.find(({ id }) => id === `${own.id}-${tail}`);
+    const found = units.find(({ id }) => id === `${name}-${tail}`);
     if (found) return found;
   }
-  return own;
+  return name === 'cup' ? unit('cup') : own;
 }

@@ -61,7 +61,9 @@ export function naming(
   const recipe = turn?.fromBase ? (session.base ?? session.recipe) : session.recipe;
   if (used === 'recipe' && recipe) {
     const style = styleFor(recipe.kept.reading, undefined, context);
-    return command === 'scale' ? recipeLine(recipe.at, recipe.kept.recipe, context, style) : againLine(recipe.at);
+    return command === 'scale'
+      ? recipeLine(recipe.at, recipe.kept.recipe, context, style)
+      : againLine(recipe.at, context);
   }
   return null;
 }

@@ -29,11 +29,11 @@ export const once = (recipe: RecipeTurn, told: string): Extract<Follow, { kind: 
 });
 
 /** "check it": the amounts to weigh of the last recipe, judged. */
-export function toJudge(text: string, recipe: RecipeTurn): Follow | null {
+export function toJudge(text: string, recipe: RecipeTurn, context: Context): Follow | null {
   if (!/^\W*(?:check|lye)\b\W*(?:it|this|that|again|mine|(?:my|the) recipe)?\W*$/i.test(text)) return null;
   const { kept, at } = recipe;
   const reading = readingOf(kept.recipe, kept.reading, 1);
-  const { turn } = once(recipe, againLine(at));
+  const { turn } = once(recipe, againLine(at, context));
   return { kind: 'turn', turn: { ...turn, command: /check/i.test(text) ? 'check' : 'lye', read: () => reading } };
 }
 
@@ -64,12 +64,13 @@ export function toRecipe(text: string, { recipe, newest }: Session, context: Con
 }
 
 /** "by=weight", "by weight", "step=0.1g": options of the last request, and nothing else. */
-function toOptions(text: string, recipe: RecipeTurn, { commands }: Context): Follow | null {
+function toOptions(text: string, recipe: RecipeTurn, context: Context): Follow | null {
+  const { commands } = context;
   const command = commandFor(recipe, [], recipe.kept.reading);
   const table = commands.find(({ id }) => id === command)?.options ?? {};
   const taken = takeOptions(text.replace(/^\W*by (weight|demand)\W*$/i, 'by=$1'), table);
   if (!taken.ok || taken.value.text.trim() !== '' || Object.keys(taken.value.options).length === 0) return null;
-  const { turn } = once(recipe, optionsLine(recipe.at, text));
+  const { turn } = once(recipe, optionsLine(recipe.at, text, context));
   return { kind: 'turn', turn: { ...turn, options: { ...turn.options, ...taken.value.options } } };
 }
 

@@ -57,10 +57,10 @@ function followed(text: string, session: Session, context: Context, at: number):
   // While a post waits for an answer, nothing that is said of a recipe is said of an older one.
   if (pending && isPost(pending)) return toFigure(text, session, context);
   const { recipe, before } = session;
-  const judged = recipe && toJudge(text, recipe);
+  const judged = recipe && toJudge(text, recipe, context);
   if (judged) return judged;
-  if (recipe && asksAgain(text)) return once(recipe, againLine(recipe.at));
-  if (before && takesBack(text)) return once(before, againLine(before.at));
+  if (recipe && asksAgain(text)) return once(recipe, againLine(recipe.at, context));
+  if (before && takesBack(text)) return once(before, againLine(before.at, context));
   const figure = () => toFigure(text, session, context);
   const rest = [() => toSize(text, session, context), () => toRecipe(text, session, context)];
   for (const step of session.newest === 'figure' ? [figure, ...rest] : [...rest, figure]) {
@@ -75,13 +75,13 @@ function goesOn(text: string, { figure, newest }: Session, context: Context, at:
   if (newest !== 'figure') return null;
   const command = figure && context.commands.find(({ id }) => id === figure.command);
   const again = command?.continues?.(text, figure?.text ?? '', (at - (figure?.at ?? at)) / 60_000, context) ?? null;
-  return again && figure ? { kind: 'again', text: again, told: askedAgainLine(figure.at, again) } : null;
+  return again && figure ? { kind: 'again', text: again, told: askedAgainLine(figure.at, again, context) } : null;
 }
 
 /** The last question with these words in it; whether that can be asked is for its answer to show. */
 function toFigure(text: string, { figure }: Session, context: Context): Follow | null {
   const again = figure && retext(context.reader(), figure.text, text, !figure.answered);
-  return again && figure ? { kind: 'again', text: again, told: askedAgainLine(figure.at, again) } : null;
+  return again && figure ? { kind: 'again', text: again, told: askedAgainLine(figure.at, again, context) } : null;
 }
 
 function toSize(text: string, { recipe, base, newest }: Session, context: Context): Follow | null {

@@ -36,6 +36,7 @@ const steps: readonly (readonly [string, RegExp])[] = [
       'i',
     ),
   ],
+  ['settings', new RegExp(`${lead}(?:(?:list|show(?: me)?|what are) )?my (?:settings|preferences)\\W*$`, 'i')],
   [
     'summary',
     new RegExp(

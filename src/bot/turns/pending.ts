@@ -20,7 +20,7 @@ export function toPending(text: string, pending: Pending, session: Session, cont
   const reader = context.reader();
   const { command, options, at } = pending;
   if (pending.corrects) return toCorrection(text, pending, session, context);
-  const told = completedLine(at, text);
+  const told = completedLine(at, text, context);
   const taken = pending.complete?.(text) ?? null;
   const settledRead = (settled: Settled | null) =>
     settled ? (post: string) => readRecipe(reader, post, settled) : null;

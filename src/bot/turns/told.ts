@@ -43,12 +43,13 @@ function changeWords(change: Change, { catalogue }: Context, style: Style): stri
 }
 
 export function correctedLine({ at, kept }: RecipeTurn, changes: readonly Change[], context: Context): string {
+  const { zone } = context;
   const style = styleFor(kept.reading, undefined, context);
   const words = changes.map((change) => changeWords(change, context, style));
   // "with … and with …" is one with too many
   const after = (word: string, k: number): string =>
     k > 0 && words[k - 1]?.startsWith('with ') ? word.replace(/^with /, '') : word;
-  return `I took your recipe from ${clockTime(at)}, ${listed(words.map(after))}.`;
+  return `I took your recipe from ${clockTime(at, zone)}, ${listed(words.map(after))}.`;
 }
 
 const clipped = (text: string): string => {
@@ -56,17 +57,17 @@ const clipped = (text: string): string => {
   return line.length <= 60 ? line : `${line.slice(0, 59)}…`;
 };
 
-export const completedLine = (at: number, answer: string): string =>
-  `I took your question from ${clockTime(at)}, with "${clipped(answer)}".`;
+export const completedLine = (at: number, answer: string, { zone }: Context): string =>
+  `I took your question from ${clockTime(at, zone)}, with "${clipped(answer)}".`;
 
-export const askedAgainLine = (at: number, text: string): string =>
-  `I took your question from ${clockTime(at)} again: "${clipped(text)}".`;
+export const askedAgainLine = (at: number, text: string, { zone }: Context): string =>
+  `I took your question from ${clockTime(at, zone)} again: "${clipped(text)}".`;
 
 /** The recipe itself, so that a slip shows. */
 export function recipeLine(
   at: number,
   recipe: NonNullable<Context['last']['recipe']>['recipe'],
-  { catalogue }: Context,
+  { catalogue, zone }: Context,
   style: Style,
 ): string {
   const one = (id: string, grams: number): string => `${nameOf(id, catalogue)} ${readMass(grams, style)}`;
@@ -76,10 +77,10 @@ export function recipeLine(
     ...(recipe.waterGrams > 0 ? [`water ${readMass(recipe.waterGrams, style)}`] : []),
     ...recipe.liquids.map(({ liquid, grams }) => one(liquid.id, grams)),
   ];
-  return `I took your recipe from ${clockTime(at)}: ${listed(parts)}.`;
+  return `I took your recipe from ${clockTime(at, zone)}: ${listed(parts)}.`;
 }
 
-export const optionsLine = (at: number, text: string): string =>
-  `I took your recipe from ${clockTime(at)}, with ${clipped(text)}.`;
+export const optionsLine = (at: number, text: string, { zone }: Context): string =>
+  `I took your recipe from ${clockTime(at, zone)}, with ${clipped(text)}.`;
 
-export const againLine = (at: number): string => `I took your recipe from ${clockTime(at)}.`;
+export const againLine = (at: number, { zone }: Context): string => `I took your recipe from ${clockTime(at, zone)}.`;
