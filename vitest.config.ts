@@ -1,4 +1,9 @@
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
+
+/** What somebody keeps on this machine is no matter of the tests. */
+const env = { LYEWARD_DATA: join(tmpdir(), `lyeward-tests-${process.pid}`) };
 
 // Every test runs on the sources; those that start the program run a second time on what `npm ci` bundled.
 export default defineConfig({
@@ -7,6 +12,7 @@ export default defineConfig({
       {
         test: {
           name: 'sources',
+          env,
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/boundaries/canary/**', 'tests/deploy/**'],
         },
@@ -16,7 +22,7 @@ export default defineConfig({
           name: 'bundle',
           include: ['tests/console/{ask,run}.test.ts', 'tests/deploy/**/*.test.ts'],
           globalSetup: ['tests/bundle.ts'],
-          env: { LYEWARD_START: 'dist' },
+          env: { ...env, LYEWARD_START: 'dist' },
         },
       },
     ],

@@ -23,6 +23,7 @@ export { markdown } from './render/markdown.ts';
 export { pages, type TwofoldPage, twofoldPages } from './render/pages.ts';
 export { renderPlain } from './render/plain.ts';
 export { renderTerminal, wrap } from './render/terminal.ts';
+export { mayHold } from './store/there.ts';
 
 /** The bot with the product's own data, read when first needed. */
 export const createBot = (options: Partial<BotOptions> = {}): Bot =>

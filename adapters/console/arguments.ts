@@ -1,9 +1,10 @@
 export const usage = `Usage:
-  npm run --silent ask -- [--json] [--picture FILE] TEXT…   one question; several words are joined
-  npm run --silent ask -- [--json] [--picture FILE] -       the question comes from standard input
-  npm run --silent ask -- --turns FILE                      one turn a line, one JSON object a turn; - is standard input
+  npm run --silent ask -- [--json] [--data DIR] [--picture FILE] TEXT…   one question; several words are joined
+  npm run --silent ask -- [--json] [--data DIR] [--picture FILE] -       the question comes from standard input
+  npm run --silent ask -- [--data DIR] --turns FILE    one turn a line, one JSON object a turn; - is standard input
 
   --json           print one JSON object instead of text
+  --data DIR       where recipes, settings and batches are kept; else LYEWARD_DATA, else the platform's usual place
   --turns FILE     a conversation; \\n within a line stands for a line break
   --picture FILE   save the picture of the answer as PNG
   --               what follows is text, even where it looks like an option
@@ -15,6 +16,8 @@ Exit status: 0 answered, 1 a mistake of ours, 2 not answered (a question back, a
 export interface Arguments {
   readonly json: boolean;
   readonly picture: string | undefined;
+  /** The folder of what is kept, where it is named. */
+  readonly data: string | undefined;
   /** The words of the question, `-` for standard input, or a file of turns. */
   readonly from: { readonly text: string } | { readonly turns: string } | 'standard input';
 }
@@ -34,9 +37,9 @@ export function parseArguments(words: readonly string[]): Parsed {
     const [, name = word, value] = /^(--[a-z]+)=(.*)$/s.exec(word) ?? [];
     if (word === '--') text.push(...rest);
     else if (word === '--json') json = true;
-    else if (name === '--turns' || name === '--picture') {
+    else if (name === '--turns' || name === '--picture' || name === '--data') {
       const file = value ?? rest.next().value;
-      if (!file) return wrong(`${name} needs the name of a file`);
+      if (!file) return wrong(`${name} needs the name of a ${name === '--data' ? 'folder' : 'file'}`);
       if (files.has(name)) return wrong(`${name} is given twice`);
       files.set(name, file);
     } else if (looksLikeOption(word)) return wrong(`there is no option ${word}`);
@@ -44,12 +47,13 @@ export function parseArguments(words: readonly string[]): Parsed {
   }
   const picture = files.get('--picture');
   const turns = files.get('--turns');
+  const data = files.get('--data');
   if (turns !== undefined) {
     if (text.length > 0) return wrong('--turns takes its text from a file: leave out the other words');
     if (picture !== undefined) return wrong('--picture goes with one question, not with --turns');
-    return { ok: true, value: { json: true, picture, from: { turns } } };
+    return { ok: true, value: { json: true, picture, data, from: { turns } } };
   }
   if (text.length === 0) return wrong('there is no question');
-  if (text.length === 1 && text[0] === '-') return { ok: true, value: { json, picture, from: 'standard input' } };
-  return { ok: true, value: { json, picture, from: { text: text.join(' ') } } };
+  if (text.length === 1 && text[0] === '-') return { ok: true, value: { json, picture, data, from: 'standard input' } };
+  return { ok: true, value: { json, picture, data, from: { text: text.join(' ') } } };
 }

@@ -1,6 +1,8 @@
 // One question from the command line: `npm run --silent ask -- "…"`.
 import { writeFileSync } from 'node:fs';
 import { createBot, drawPicture, type Picture } from '../../src/index.ts';
+import { dataFolder } from '../data-folder.ts';
+import { keptIn } from '../kept.ts';
 import { readLines, readText, write } from './files.ts';
 import { oneShot } from './oneshot.ts';
 
@@ -10,6 +12,9 @@ const savePicture = async (picture: Picture, file: string): Promise<void> => {
 };
 
 // No `await` here: what is bundled from this file is CommonJS, which starts faster.
-oneShot(process.argv.slice(2), createBot, { readText, readLines, write, savePicture }).then((status) => {
+/** Nothing of a store is loaded unless something is kept. */
+const bot = (data: string | undefined) => createBot(keptIn(dataFolder(data), 'a question of the command line'));
+
+oneShot(process.argv.slice(2), bot, { readText, readLines, write, savePicture }).then((status) => {
   process.exitCode = status;
 });

@@ -6,7 +6,7 @@ import { readText } from './files.ts';
 import { isFarewell, messagesIn } from './messages.ts';
 import { keysOf, marksOff, marksOn } from './paste.ts';
 
-const asking = { platform: 'console', place: 'chat', person: 'local' } as const;
+const asking = { platform: 'console', place: 'chat', person: 'local', isPrivate: true, isHost: true } as const;
 
 const greeting = 'lyeward: try 500 g lard, 66 g NaOH, 150 g water · 1 cup shea in g · help · quit';
 

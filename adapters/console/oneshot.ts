@@ -21,7 +21,8 @@ export interface Io {
 /** Values of `sysexits.h` for a wrong call, a file that is not there and one that cannot be made. */
 const status = { answered: 0, bug: 1, notAnswered: 2, usage: 64, noInput: 66, noOutput: 73 } as const;
 
-const asking = { platform: 'console', place: 'ask', person: 'local' } as const;
+/** As in the chat: the same person in the same place, who is alone with it. */
+const asking = { platform: 'console', place: 'chat', person: 'local', isPrivate: true, isHost: true } as const;
 
 const saidOf = (reply: Reply) => (reply.ok ? reply.answer : reply.fault);
 
@@ -57,7 +58,11 @@ async function save(picture: Picture | undefined, file: string, io: Io): Promise
 /** As on a terminal, pictures in letters too, but unbroken and without colour: it may go into a file. */
 const onPaper = { details: false, columns: Number.POSITIVE_INFINITY, colour: false } as const;
 
-export async function oneShot(words: readonly string[], createBot: () => Bot, io: Io): Promise<number> {
+export async function oneShot(
+  words: readonly string[],
+  createBot: (data: string | undefined) => Bot,
+  io: Io,
+): Promise<number> {
   if (words.length === 1 && words[0] === '--help') {
     io.write(1, usage);
     return status.answered;
@@ -67,13 +72,15 @@ export async function oneShot(words: readonly string[], createBot: () => Bot, io
     io.write(2, `ask: ${parsed.message}\n\n${usage}`);
     return status.usage;
   }
-  const { json, from, picture } = parsed.value;
+  const { json, from, picture, data } = parsed.value;
   const show = (said: Parameters<typeof renderJson>[0]): boolean =>
     io.write(1, `${json ? renderJson(said) : renderTerminal(said, onPaper)}\n`);
 
+  let bot: Bot | null = null;
   try {
-    const bot = createBot();
-    const ask = (text: string) => bot.ask({ ...asking, text });
+    bot = createBot(data);
+    const own = bot;
+    const ask = (text: string) => own.ask({ ...asking, text });
     if (from !== 'standard input' && 'turns' in from) {
       for (const line of io.readLines(from.turns)) {
         if (!show(saidOf(await ask(line.replaceAll('\\n', '\n'))))) break;
@@ -91,5 +98,7 @@ export async function oneShot(words: readonly string[], createBot: () => Bot, io
     }
     show(broken(error));
     return status.bug;
+  } finally {
+    await bot?.close();
   }
 }

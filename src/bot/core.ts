@@ -192,6 +192,7 @@ export function createBot(options: BotOptions): Bot {
         return 'lead' in said ? { id, ok: true, answer: said } : { id, ok: false, fault: said };
       }),
     complete: (typed) => completions(typed, nobody.context),
+    close: keeper.close,
   };
 }
 

@@ -11,11 +11,12 @@ export interface Keeper {
   readonly memory: (asked: Asked, now: number) => Promise<Memory | null>;
   /** What is set for the person and for the room; nothing where nothing was ever kept. */
   readonly defaults: (asked: Asked) => Promise<Defaults>;
+  readonly close: () => Promise<void>;
 }
 
 /** `peek` opens the store for looking only; null where nothing was ever kept. */
 export function makeKeeper(open: (() => Promise<Store>) | null, peek: (() => Promise<Store | null>) | null): Keeper {
-  if (!open) return { memory: async () => null, defaults: async () => noDefaults };
+  if (!open) return { memory: async () => null, defaults: async () => noDefaults, close: async () => {} };
   let opened: Promise<Store> | null = null;
   let peeked: Store | null = null;
   const store = (): Promise<Store> => {
@@ -25,6 +26,11 @@ export function makeKeeper(open: (() => Promise<Store>) | null, peek: (() => Pro
       throw error;
     });
     return opened;
+  };
+  const close = async (): Promise<void> => {
+    const all = [opened, peeked];
+    [opened, peeked] = [null, null];
+    for (const one of all) await (await one)?.close();
   };
   return {
     memory: async (asked, now) => {
@@ -56,6 +62,7 @@ export function makeKeeper(open: (() => Promise<Store>) | null, peek: (() => Pro
       ]);
       return { own, room };
     },
+    close,
   };
 }
 

@@ -27,4 +27,6 @@ export interface Bot {
   readonly ask: (asked: Asked) => Promise<Reply>;
   /** Command and fat names that continue what is typed, for completion. */
   readonly complete: (typed: string) => readonly string[];
+  /** Lets go of what is kept, once what is being answered is answered. */
+  readonly close: () => Promise<void>;
 }

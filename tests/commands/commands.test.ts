@@ -5,16 +5,18 @@ import { commandNames, createBot, renderJson, renderPlain } from '../../src/inde
 import { renderHtml } from '../../src/render/html.ts';
 import { renderMarkdown } from '../../src/render/markdown.ts';
 import { isAnswer, isFault } from '../contract/schemas.ts';
+import { createModel } from '../store/model.ts';
 
-const bot = createBot();
-const ask = (text: string, person = 'someone') => bot.ask({ platform: 'test', place: 'here', person, text });
+const kept = createModel();
+const bot = createBot({ store: async () => kept });
+/** Each command is asked by a person of its own, whose settings bend no other's answers. */
+const ask = (text: string, person = 'someone') =>
+  bot.ask({ platform: 'test', place: 'here', person, text, isPrivate: true });
 
-const examples = commands
-  .filter(({ keeps }) => !keeps)
-  .flatMap(({ id, examples: all }) => all.map(({ say }) => [id, say] as const));
+const examples = commands.flatMap(({ id, examples: all }) => all.map(({ say }) => [id, say] as const));
 
 test.each(examples)('%s: "%s" is answered by its own command', async (id, say) => {
-  const reply = await ask(say);
+  const reply = await ask(say, id);
   expect(reply.ok, reply.ok ? '' : reply.fault.message).toBe(true);
   if (!reply.ok) return;
   expect(reply.answer.command).toBe(id);

@@ -58,6 +58,7 @@ export function fakeBot(): Recorded {
       return { id: 'a3', ok: true, answer: answerTo(text) };
     },
     complete: () => ['check', 'palm oil', 'palm kernel oil', 'lard'],
+    close: async () => {},
   };
   return { bot, heard };
 }

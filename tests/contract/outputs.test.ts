@@ -9,20 +9,21 @@ import { renderJson } from '../../src/render/json.ts';
 import { markdown, renderMarkdown } from '../../src/render/markdown.ts';
 import { pages } from '../../src/render/pages.ts';
 import { plain, renderPlain } from '../../src/render/plain.ts';
+import { createModel } from '../store/model.ts';
 import { isAnswer, isFault } from './schemas.ts';
 
-const bot = createBot();
-const ask = (text: string) => bot.ask({ platform: 'test', place: 'shed', person: 'one', text });
+const kept = createModel();
+const bot = createBot({ store: async () => kept });
+const ask = (text: string, person = 'one') =>
+  bot.ask({ platform: 'test', place: 'shed', person, text, isPrivate: true });
 
-const examples = commands
-  .filter(({ keeps }) => !keeps)
-  .flatMap(({ id, risk, examples: all }) => all.map(({ say }) => ({ id, risk, say })));
+const examples = commands.flatMap(({ id, risk, examples: all }) => all.map(({ say }) => ({ id, risk, say })));
 
 /** Letters and digits alone, which every rendering shows as they are. */
 const bare = (text: string): string => text.replace(/&#?\w+;|<[^>]*>/g, '').replace(/[^\p{L}\p{N}]/gu, '');
 
 test.each(examples)('$id: $say', async ({ id, risk, say }) => {
-  const reply = await ask(say);
+  const reply = await ask(say, id);
   if (!reply.ok) throw new Error(`${reply.fault.message} ${reply.fault.hint}`);
   const { answer } = reply;
   const printed = isAnswer(JSON.parse(renderJson(answer)));

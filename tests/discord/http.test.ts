@@ -37,7 +37,7 @@ beforeEach(async () => {
   endpoint = createEndpoint({
     publicKey: hex,
     desk: createDesk({
-      bot: { ask: (asked) => bot.ask(asked), complete: (typed) => bot.complete(typed) },
+      bot: { ask: (asked) => bot.ask(asked), complete: (typed) => bot.complete(typed), close: async () => {} },
       declarations,
       download: downloader(discord.host),
     }),

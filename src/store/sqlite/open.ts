@@ -1,6 +1,5 @@
 /** The embedded store: one file in the data folder, nothing to install or start. */
 import { closeSync, existsSync, mkdirSync, openSync, statSync } from 'node:fs';
-import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { pathToFileURL } from 'node:url';
 import { sqliteBuilder } from '../dialect.ts';
@@ -8,6 +7,7 @@ import { migrationsFrom, newest } from '../migrations.ts';
 import { type Store, StoreTrouble } from '../port.ts';
 import { makeStatements } from '../statements.ts';
 import { makeStore } from '../store.ts';
+import { fileIn } from '../there.ts';
 import { makeEngine } from './engine.ts';
 import { lock } from './lock.ts';
 import { corrupt, troubleOf } from './trouble.ts';
@@ -23,8 +23,6 @@ export interface SqliteOptions {
 
 /** Tells our files from those of others: "lyew". */
 const applicationId = 0x6c796577;
-
-const fileIn = (folder: string): string => join(folder, 'lyeward.db');
 
 export async function openSqlite({ folder, who, readOnly, now }: SqliteOptions): Promise<Store> {
   const path = fileIn(folder);
