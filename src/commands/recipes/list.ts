@@ -1,19 +1,29 @@
 import type { Block, Result } from '../../answer/types.ts';
 import { wayToAid } from '../cautions.ts';
-import type { Memory, Refusal, Said } from '../define.ts';
+import { calendarDay } from '../clock.ts';
+import type { Context, Memory, Refusal, Said } from '../define.ts';
 import { all, savedIn } from './shelf.ts';
 
 /** Names that one answer shows; the others are in its details. */
 const shown = 20;
 
-export async function list({ own, room }: Memory): Promise<Result<Said<'caustic'>, Refusal<'caustic'>>> {
+export async function list(
+  { zone }: Context,
+  { own, room }: Memory,
+): Promise<Result<Said<'caustic'>, Refusal<'caustic'>>> {
   const mine = await Array.fromAsync(all(own), entry);
   const shared = await Array.fromAsync(all(room), entry);
   const count = (n: number): string => `${n} recipe${n === 1 ? '' : 's'}`;
   const titled = (title: string, entries: readonly Entry[]): Block[] =>
     entries.length === 0
       ? []
-      : [{ kind: 'list', title, items: entries.map(({ name, savedAt }) => `${name} (${savedAt.slice(0, 10)})`) }];
+      : [
+          {
+            kind: 'list',
+            title,
+            items: entries.map(({ name, savedAt }) => `${name} (${calendarDay(Date.parse(savedAt), zone)})`),
+          },
+        ];
   const rest = mine.slice(shown);
   return {
     ok: true,

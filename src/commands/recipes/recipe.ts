@@ -34,7 +34,7 @@ export const recipe = defineKeepingCommand({
     const wish = wishIn(text) ?? { do: 'list' };
     switch (wish.do) {
       case 'list':
-        return list(memory);
+        return list(context, memory);
       case 'save':
         return save(wish, given, text, context, memory);
       case 'show':

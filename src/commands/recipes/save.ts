@@ -4,6 +4,7 @@ import { USUAL_SUPERFAT } from '../../engine/weigh.ts';
 import { percent } from '../../units/print.ts';
 import { beforeMixing, excessCaution, thinCaution, untilClear, wayToAid } from '../cautions.ts';
 import { styleFor } from '../check.ts';
+import { calendarDay } from '../clock.ts';
 import type { Context, Memory, Refusal, Said, Taken } from '../define.ts';
 import { readLine } from '../read-line.ts';
 import { recipeIn } from '../recipe-in.ts';
@@ -37,7 +38,7 @@ export async function save(
   const figures = checked.value;
   const before = await memory.own.get('recipe', keyOf(name));
   if (before && confirm !== 'yes')
-    return { ok: false, fault: taken(savedIn(before).name, before.savedAt, whole, options) };
+    return { ok: false, fault: taken(savedIn(before).name, before.savedAt, whole, options, context) };
   const saved = savedFrom(name, kept, figures, context.catalogue);
   const written = await memory.own.commit([
     {
@@ -96,9 +97,15 @@ const unnamed = (text: string, options: Taken['options']): Refusal<'caustic'> =>
   complete: (answer) => (/\n/.test(answer) ? null : { text, options: { ...options, name: answer } }),
 });
 
-const taken = (name: string, savedAt: number, text: string, options: Taken['options']): Refusal<'caustic'> => ({
+const taken = (
+  name: string,
+  savedAt: number,
+  text: string,
+  options: Taken['options'],
+  { zone }: Context,
+): Refusal<'caustic'> => ({
   code: 'unclear',
-  message: `You have a recipe ${quoted(name)} already, saved on ${new Date(savedAt).toISOString().slice(0, 10)}. Replace it?`,
+  message: `You have a recipe ${quoted(name)} already, saved on ${calendarDay(savedAt, zone)}. Replace it?`,
   hint: 'Answer "replace" (or write confirm=yes with the request), or save it under another name.',
   candidates: ['replace'],
   caution: [wayToAid],

@@ -1,6 +1,7 @@
 import type { Result } from '../../answer/types.ts';
 import { number, type Style } from '../../units/print.ts';
 import { untilClear } from '../cautions.ts';
+import { calendarDay } from '../clock.ts';
 import type { Context, Memory, Refusal, Said, Taken } from '../define.ts';
 import type { Kept } from '../kept.ts';
 import { nextSteps } from '../next-steps.ts';
@@ -32,7 +33,7 @@ export async function show(
     ok: true,
     value: {
       title: saved.name,
-      lead: `${quoted(saved.name)}, ${isRoom ? 'shared in this room' : 'saved'} on ${savedAt.slice(0, 10)}${saved.checked.verdict === 'excess-alkali' ? ': too much alkali, not to be made as it is' : ''}.`,
+      lead: `${quoted(saved.name)}, ${isRoom ? 'shared in this room' : 'saved'} on ${calendarDay(document.savedAt, context.zone)}${saved.checked.verdict === 'excess-alkali' ? ': too much alkali, not to be made as it is' : ''}.`,
       body: body.filter(({ kind }) => kind !== 'steps'),
       details: steps,
       assumptions: ran.value.assumptions,

@@ -85,10 +85,6 @@ export function worded(key: Setting, settings: Settings, style: Style): string |
   return value === null ? null : `${labelOf(key)} ${value}`;
 }
 
-/** All that are set, in words, in one order. */
-export const wordedAll = (settings: Settings, style: Style): readonly string[] =>
-  settingNames.map((key) => worded(key, settings, style)).filter((text) => text !== null);
-
 /** Style of the one who has set this. */
 export const styleOf = (style: Style, { weights, temperature: warmth, decimal }: Settings): Style => ({
   massUnit: weights ?? style.massUnit,
