@@ -99,9 +99,11 @@ function fromHtml(text: string, struck: string[]): string {
     .replace(/<\/?[a-z][a-z0-9]*\b[^<>]{0,300}>/gi, ' ');
 }
 
-/** `disordered` looks for embeddings, overrides and isolates around digits, and right-to-left marks beside one. */
+/** Embeddings, overrides and isolates before a digit of their line, and right-to-left marks beside one. */
 function isDisordered(text: string): boolean {
-  return /[\u202a-\u202e\u2066-\u2068][^\n]*\d|\d[\u200f\u061c]|[\u200f\u061c]\d/u.test(text);
+  return /[\u202a-\u202e\u2066-\u2068][^\n\d\u202a-\u202e\u2066-\u2068]*\d|\d[\u200f\u061c]|[\u200f\u061c]\d/u.test(
+    text,
+  );
 }
 
 /** Zero-width characters, direction controls, soft hyphens, variation selectors and tags. */
@@ -119,49 +121,49 @@ function invisible(code: number): boolean {
   );
 }
 
-/** Nothing but printable ASCII, tabs and line ends: no character to look at one by one. */
-function isPlainText(text: string): boolean {
-  for (let k = 0; k < text.length; k++) {
-    const code = text.charCodeAt(k);
-    if (code > 126 || (code < 32 && code !== 9 && code !== 10)) return false;
-  }
-  return true;
+/** What other characters stand for, one for one; a no-break space is kept apart until figures have been looked at. */
+const plainForms: ReadonlyMap<string, string> = new Map(
+  [
+    ['\u00a0\u2009\u202f', '\u202f'],
+    ['\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u200a\u205f\u3000', ' '],
+    ['\u2010\u2011\u2012\u2013\u2014\u2015\u2212\ufe58\ufe63\uff0d', '-'],
+    ['\u2018\u2019\u201b\u2032\u00b4', "'"],
+    ['\u201c\u201d\u201e\u201f\u2033\u00ab\u00bb', '"'],
+    ['×✕✖⨯', '×'],
+    ['\u2044\u2215', '/'],
+    ['º˚', '°'],
+    ['≈∼', '~'],
+    ['…', ' ... '],
+    ['ß', 'ss'],
+  ].flatMap(([from = '', to = '']) => [...from].map((char) => [char, to] as const)),
+);
+
+/** The plain form of one character; a fraction waits for `spelledFractions`, which looks at the figure before it. */
+function plainCharacter(char: string): string {
+  const form = plainForms.get(char);
+  if (form !== undefined) return form;
+  const code = char.codePointAt(0) ?? 0;
+  if (code < 0x80 || invisible(code)) return '';
+  if (fractions[char]) return char;
+  const zero = zeros.find((start) => code >= start && code < start + 10);
+  if (zero !== undefined) return String(code - zero);
+  if (code >= 0xff01 && code <= 0xff5e) return String.fromCharCode(code - 0xfee0);
+  if (/\p{L}|\p{Sc}|[°µ²³]/u.test(char)) return char.normalize('NFKC');
+  return /\p{M}/u.test(char) ? char : ' • ';
 }
 
+/** `1½` as `1 1/2`. */
+const spelledFractions = (text: string): string =>
+  text.replace(/[\u00bc-\u00be\u2150-\u215e]/g, (char, at: number) => {
+    const before = text[at - 1] ?? '';
+    return `${/\d/.test(before) || fractions[before] ? ' ' : ''}${fractions[char] ?? ' • '}`;
+  });
+
+/** Everything but printable ASCII, tabs and line ends in its plain form. */
 function plainCharacters(text: string): string {
-  if (isPlainText(text)) return text;
-  let out = '';
-  for (const char of text) {
-    const code = char.codePointAt(0) ?? 0;
-    if (code < 0x80) {
-      if (code === 9 || code === 10 || code >= 32) out += code === 127 ? '' : char;
-      continue;
-    }
-    const fraction = fractions[char];
-    if (fraction) {
-      out += `${/\d$/.test(out) ? ' ' : ''}${fraction}`;
-      continue;
-    }
-    const zero = zeros.find((start) => code >= start && code < start + 10);
-    if (zero !== undefined) out += String(code - zero);
-    else if (/[\u00a0\u2000-\u200a\u202f\u205f\u3000]/u.test(char))
-      out += char === '\u202f' || char === '\u2009' || char === '\u00a0' ? '\u202f' : ' ';
-    else if (invisible(code)) continue;
-    else if (/[\u2010-\u2015\u2212\ufe58\ufe63\uff0d]/u.test(char)) out += '-';
-    else if (/[\u2018\u2019\u201b\u2032\u00b4]/u.test(char)) out += "'";
-    else if (/[\u201c-\u201f\u2033\u00ab\u00bb]/u.test(char)) out += '"';
-    else if (char === '×' || char === '✕' || char === '✖' || char === '⨯') out += '×';
-    else if (char === '\u2044' || char === '\u2215') out += '/';
-    else if (char === 'º' || char === '˚') out += '°';
-    else if (char === '≈' || char === '∼') out += '~';
-    else if (char === '…') out += ' ... ';
-    else if (char === 'ß') out += 'ss';
-    else if (code >= 0xff01 && code <= 0xff5e) out += String.fromCharCode(code - 0xfee0);
-    else if (/\p{L}|\p{Sc}|[°µ²³]/u.test(char)) out += char.normalize('NFKC');
-    else if (/\p{M}/u.test(char)) out += char;
-    else out += ' • ';
-  }
-  return out;
+  const plain = spelledFractions(text.replace(/[^\t\n -~]/gu, plainCharacter));
+  // a no-break space groups digits; anywhere else it is a space
+  return plain.includes('\u202f') ? plain.replace(/(\d)\u202f(?=\d{3}(?!\d))/g, '$1').replaceAll('\u202f', ' ') : plain;
 }
 
 /** Letters without their accents, lower case: `Karité` and `karite` are one word. */
@@ -175,17 +177,15 @@ export function fold(word: string): string {
 /** The text in plain characters; time linear in its length. */
 export function clean(input: string): Cleaned {
   const struck: string[] = [];
-  let text = input.replace(/\r\n?/g, '\n');
-  const html = /[<&]/.test(text);
-  if (html) text = decodeEntities(fromHtml(text, struck));
-  const disordered = isDisordered(text);
-  text = text.replace(/[0-9]\ufe0f?\u20e3/gu, ' • ').replace(/~~([^~\n]{1,200})~~/g, (_whole, inside: string) => {
-    struck.push(inside);
-    return ' ';
-  });
-  text = plainCharacters(text)
-    // a no-break space groups digits; anywhere else it is a space
-    .replace(/(\d)\u202f(?=\d{3}(?!\d))/g, '$1')
-    .replace(/\u202f/g, ' ');
-  return { text, disordered, struck };
+  let text = input.includes('\r') ? input.replace(/\r\n?/g, '\n') : input;
+  if (/[<&]/.test(text)) text = decodeEntities(fromHtml(text, struck));
+  const isPlain = !/[^\t\n -~]/.test(text);
+  const disordered = !isPlain && isDisordered(text);
+  if (!isPlain) text = text.replace(/[0-9]\ufe0f?\u20e3/gu, ' • ');
+  if (text.includes('~~'))
+    text = text.replace(/~~([^~\n]{1,200})~~/g, (_whole, inside: string) => {
+      struck.push(inside);
+      return ' ';
+    });
+  return { text: isPlain ? text : plainCharacters(text), disordered, struck };
 }

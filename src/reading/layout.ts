@@ -22,8 +22,10 @@ function csvCells(line: string, separator: string): string[] {
 
 /** A line of short cells rather than a sentence or a figure with a decimal comma. */
 function mayBeRow(line: string, separator: string): boolean {
-  if (!line.includes(separator) || line.length > 300 || line.includes('\t') || /\.\s+[A-Z]/.test(line)) return false;
-  return separator === ';' || ((!line.includes(', ') || line.includes('"')) && /(?<!\d),|,(?!\d)/.test(line));
+  if (line.length > 300 || !line.includes(separator) || line.includes('\t')) return false;
+  if (separator === ',' && ((line.includes(', ') && !line.includes('"')) || !/(?<!\d),|,(?!\d)/.test(line)))
+    return false;
+  return !/\.\s+[A-Z]/.test(line);
 }
 
 /** Two or more neighbouring lines with one number of short cells each. */
@@ -35,6 +37,10 @@ function csvBlocks(lines: readonly string[], separator: string): Set<number> {
   );
   let begin = 0;
   while (begin < lines.length) {
+    if (!shaped[begin]) {
+      begin++;
+      continue;
+    }
     let end = begin;
     const width = counts[begin]?.length ?? 0;
     while (end < lines.length && shaped[end] && counts[end]?.length === width) end++;
@@ -52,7 +58,7 @@ const quoteMark = /^[ \t]*(?:>[ \t]?)+/;
 
 export function layOut(text: string): LaidOut {
   let quoted = false;
-  let lines = text.replace(/(\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '$1').split('\n');
+  let lines = text.replace(/(?<=\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '').split('\n');
   if (text.includes('>'))
     lines = lines.map((line) => {
       const plain = line.replace(quoteMark, '');
@@ -75,6 +81,7 @@ export function layOut(text: string): LaidOut {
 
 /** A row of a Markdown table as cells; null for a code fence or the rule under a heading row. */
 function ruled(line: string): string | null {
+  if (!line.includes('|') && !/^\s*[`~:+=_-]/.test(line)) return line;
   const trimmed = line.trim();
   if (/^(```|~~~)/.test(trimmed)) return null;
   if (/^[\s|:+=_-]{3,}$/.test(trimmed) && /[-=_]/.test(trimmed))
