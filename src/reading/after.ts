@@ -16,6 +16,7 @@ export function afterScope(
   items: readonly Item[],
   binding: Binding,
 ): (token: number) => boolean {
+  if (!tokens.some((token) => isRole(token, 'after'))) return () => false;
   const inside = new Set<number>();
   const lines = linesOf(tokens);
   const bound = binding.groups
@@ -45,7 +46,7 @@ export function afterScope(
             break;
           mark(next.from, next.to);
           const ending = tokens[next.to];
-          if (ending?.t === 'line' && ending.blank && below > index) break;
+          if (ending?.t === 'line' && ending.text === 'blank' && below > index) break;
         }
         return;
       }

@@ -8,6 +8,8 @@ import type { Assembly, Row } from './rows.ts';
 /** Share of alkali in the thinnest lye solution that a post may mean. */
 const thinnest = 0.12;
 
+const softSoap = /\b(liquid|soft|cream|black) soap|soap paste|schmierseife|savon noir|flussigseife|flüssigseife/i;
+
 export function readAlkali(
   assembly: Assembly,
   rows: readonly Row[],
@@ -28,15 +30,14 @@ export function readAlkali(
       item.named.meaning.id !== 'unsaid'
     )
       mentioned.add(item.named.meaning.id);
+  let soft: boolean | null = null;
   const idOf = (row: Row): AlkaliId | null => {
     const { meaning } = row.named;
     if (meaning.kind !== 'alkali' && meaning.kind !== 'stock') return null;
     if (meaning.id !== 'unsaid') return meaning.id;
     if (mentioned.size === 1) return [...mentioned][0] ?? null;
-    if (
-      mentioned.size === 2 ||
-      /\b(liquid|soft|cream|black) soap|soap paste|schmierseife|savon noir|flussigseife|flüssigseife/i.test(text)
-    ) {
+    soft ??= softSoap.test(text);
+    if (mentioned.size === 2 || soft) {
       assembly.doubts.push({ id: 'which-alkali', said: row.named.text });
       return null;
     }

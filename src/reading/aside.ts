@@ -37,6 +37,9 @@ const moneyWords: ReadonlySet<string> = new Set([
   'pesos',
 ]);
 const moneyBefore: ReadonlySet<string> = new Set(['usd', 'eur', 'gbp', 'rs', 'aud', 'cad', 'chf', 'us']);
+/** A word that makes a date or a price of the figure behind it. */
+export const mayAnnounce = (word: string): boolean => months.has(word) || moneyBefore.has(word);
+
 const moneySigns = new Set(['$', '£', '€', '¥', '₹']);
 
 const is = (prim: Prim | undefined, text: string): boolean => prim?.kind === 'sign' && prim.text === text;
@@ -392,13 +395,15 @@ const telling: ReadonlySet<string> = new Set([
   ...months,
 ]);
 
-/** `450 g`, `5 %`: the shape of most figures, of which nothing more need be asked. */
+/** Signs behind a figure that make nothing else of it. */
+const parting: ReadonlySet<string> = new Set(['%', ',', ';', '\t', '?', '!', '+', '&']);
+
+/** `450 g`, `5 %`, `450` and no more: the shape of most figures, of which nothing more need be asked. */
 function isPlainAmount(prims: readonly Prim[], i: number): boolean {
   const prim = prims[i];
   const next = prims[i + 1];
-  if (!prim || !next || prim.text.length > 6) return false;
-  if (next.kind === 'sign') return next.text === '%';
-  if (next.kind !== 'word' || telling.has(next.text)) return false;
+  if (!prim || prim.text.length > 6 || next?.kind === 'number') return false;
+  if (next?.kind === 'sign' ? !parting.has(next.text) : next?.kind === 'word' && telling.has(next.text)) return false;
   const before = prims[i - 1];
   // "in 2019 we": a year, if anything
   return (

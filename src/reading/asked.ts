@@ -30,15 +30,19 @@ function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
   return false;
 }
 
+const isFat = (item: Item): boolean =>
+  isThing(item) &&
+  (item.named.meaning.kind === 'fat' ||
+    item.named.meaning.kind === 'ambiguous' ||
+    item.named.meaning.kind === 'unheld');
+
 /** The items as a question means them; those of a post that asks nothing stay as they are. */
 export function askedApart(items: readonly Item[], tokens: readonly Token[]): Item[] {
-  const fats = items.filter((item) => isThing(item) && /^(fat|ambiguous|unheld)$/.test(item.named.meaning.kind));
-  if (fats.length === 0) return splitApart(items, tokens);
+  if (!items.some(isFat)) return splitApart(items, tokens);
   // where no alkali is named at all, the fats stand behind the word of a command that asks for it
   let asks = !items.some((item) => isThing(item) && (canBeAsked(item) || item.named.meaning.kind === 'stock'));
-  const kinds = new Set(
-    items.flatMap((item) => (isThing(item) && item.named.meaning.kind === 'alkali' ? [item.named.meaning.id] : [])),
-  );
+  const kinds = new Set<string>();
+  for (const item of items) if (isThing(item) && item.named.meaning.kind === 'alkali') kinds.add(item.named.meaning.id);
   const marked = items.map((item, k): Item => {
     if (!isThing(item) || !canBeAsked(item)) return item;
     const { meaning } = item.named;

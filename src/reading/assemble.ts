@@ -22,7 +22,7 @@ import {
   type Source,
 } from './rows.ts';
 import { crossShares, settleShares } from './shares.ts';
-import { crossTotals, sumsOf } from './totals.ts';
+import { crossTotals } from './totals.ts';
 import { impliedWater, looseRatio, readWater } from './water.ts';
 
 /** A line of talk rather than a row of a list. */
@@ -140,8 +140,8 @@ export function assemble(source: Source): RecipeReading {
   looseRatio(assembly, roles);
   eitherOr(assembly);
   vagueAmounts(assembly, rows);
-  if (takenBack.test(source.text) && rows.length > 0)
-    assembly.doubts.push({ id: 'corrected', said: takenBack.exec(source.text)?.[0] ?? '' });
+  const back = rows.length > 0 ? takenBack.exec(source.text) : null;
+  if (back) assembly.doubts.push({ id: 'corrected', said: back[0] });
   const alkaliGrams = alkali.reduce((sum, one) => sum + one.grams, 0);
   const water = stated ?? impliedWater(assembly, roles, alkaliGrams, liquids.length > 0);
   askedWhich(assembly);
@@ -159,7 +159,7 @@ export function assemble(source: Source): RecipeReading {
     (row) =>
       row.named.meaning.kind === 'fat' && row.grams !== null && (row.amount === null || row.amount.dim === 'parts'),
   );
-  if (!byShare) crossTotals(assembly, roles, sums, sumsOf(rows));
+  if (!byShare) crossTotals(assembly, roles, sums, rows);
   decimals(assembly, rows, catalogue, alkaliGrams);
   plausible(assembly, fats, alkali, catalogue);
   if (roles.superfat !== null && (roles.superfat >= 1 || roles.superfat < 0))

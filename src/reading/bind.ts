@@ -94,6 +94,9 @@ function orphanCost(quantity: Quantity): number {
   return quantity.dim === 'ratio' ? 3 : 5;
 }
 
+/** Words between a name and the amount that follows it. */
+const equating: ReadonlySet<string> = new Set(['is', 'was', 'at', 'are', 'were', 'be', 'equals', 'weighs']);
+
 /** The way between two neighbouring items, as seen from a name to its amount and from an amount to its name. */
 function gapCosts(
   tokens: readonly Token[],
@@ -109,7 +112,7 @@ function gapCosts(
     if (!token) continue;
     let both = 0;
     if (token.t === 'line') {
-      both = token.blank ? 6 : 3.2;
+      both = token.text === 'blank' ? 6 : 3.2;
       lines++;
     } else if (token.t === 'aside') both = 0.5;
     else if (token.t === 'quantity') both = 0.7;
@@ -123,7 +126,7 @@ function gapCosts(
         if (token.text === 'of' || token.text === 'de' || token.text === 'di') {
           amountFirst -= 0.4;
           nameFirst += 1;
-        } else if (/^(is|was|at|are|were|be|equals|weighs)$/.test(token.text)) amountFirst += 1;
+        } else if (equating.has(token.text)) amountFirst += 1;
       } else if (token.sort === 'unknown') both = 1;
       else {
         everydays++;
@@ -153,15 +156,16 @@ function gapCosts(
 type Side = 'none' | 'amount-first' | 'name-first';
 
 interface Chain {
+  /** It says something of the items up to here. */
+  readonly end: number;
   readonly cost: number;
   readonly back: Chain | null;
+  /** The group that its last items are in; null where the last of them stands alone. */
   readonly group: Group | null;
   readonly side: Side;
-  readonly orphan: number;
-  readonly mention: number;
 }
 
-const start: Chain = { cost: 0, back: null, group: null, side: 'none', orphan: -1, mention: -1 };
+const start: Chain = { end: 0, cost: 0, back: null, group: null, side: 'none' };
 const kept = 6;
 const longestGroup = 12;
 /** Cost of the way over which no amount belongs to a name any more. */
@@ -171,8 +175,10 @@ const turn = 1.4;
 /** A reading this much dearer than the cheapest is no rival of it; tuned on the posts of `tests/posts`. */
 const clearly = 0.35;
 
-const slotOf = (quantity: Quantity): string =>
-  quantity.dim === 'percent' || quantity.dim === 'ratio' || quantity.dim === 'volume' ? quantity.dim : 'amount';
+/** A name takes one figure of each of these, a bit each. */
+const slots = { amount: 1, volume: 2, percent: 4, ratio: 8 } as const;
+const slotOf = ({ dim }: Quantity): number =>
+  dim === 'percent' || dim === 'ratio' || dim === 'volume' ? slots[dim] : slots.amount;
 /** Words that may stand between a name and its amount without taking it: `lye on my scale: 92 g`. */
 const passed: ReadonlySet<string> = new Set([
   'mould',
@@ -193,9 +199,8 @@ const isPassed = (item: Item | undefined): boolean =>
   (item.named.meaning.kind === 'unknown' || (item.named.meaning.kind === 'role' && passed.has(item.named.meaning.id)));
 const consumable = (named: Named): boolean => !['role', 'unknown'].includes(named.meaning.kind);
 
-/** Keeps the cheapest chains in order; one so dear that no turn to come could make it best or a rival is dropped. */
+/** Keeps the cheapest chains in order. */
 function insertChain(list: Chain[], chain: Chain): void {
-  if (tooDear(list, chain.cost)) return;
   if (list.length < kept) list.push(chain);
   else list[kept - 1] = chain;
   for (let at = list.length - 1; at > 0; at--) {
@@ -206,6 +211,7 @@ function insertChain(list: Chain[], chain: Chain): void {
   }
 }
 
+/** Dearer than all that are kept, or than any turn to come could make the best or a rival. */
 function tooDear(list: readonly Chain[], cost: number): boolean {
   const [best] = list;
   if (!best) return false;
@@ -220,47 +226,64 @@ interface Gap {
   readonly lines: number;
 }
 
+/** The items of a post, with what is asked of each of them many times over. */
+interface Series {
+  readonly items: readonly Item[];
+  /** The way from each item to the next. */
+  readonly gaps: readonly Gap[];
+  readonly passed: readonly boolean[];
+  /** The rows carry units. */
+  readonly unitful: boolean;
+}
+
+function seriesOf(items: readonly Item[], tokens: readonly Token[]): Series {
+  const amounts = (dim: Dim): number =>
+    items.reduce((sum, item) => (item.kind === 'amount' && item.quantity.dim === dim ? sum + 1 : sum), 0);
+  const weights = amounts('mass');
+  return {
+    items,
+    gaps: items.slice(1).map((item, k) => gapCosts(tokens, items[k]?.to ?? 0, item.from)),
+    passed: items.map(isPassed),
+    unitful: weights >= 3 && weights > 2 * amounts('bare'),
+  };
+}
+
 function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
-  const weights = items.filter((item) => item.kind === 'amount' && item.quantity.dim === 'mass').length;
-  const bare = items.filter((item) => item.kind === 'amount' && item.quantity.dim === 'bare').length;
-  const unitful = weights >= 3 && weights > 2 * bare;
-  const gaps: Gap[] = items.slice(1).map((item, k) => gapCosts(tokens, items[k]?.to ?? 0, item.from));
+  const series = seriesOf(items, tokens);
+  const { gaps, passed } = series;
   const shared = items.some((item) => item.kind === 'amount' && item.quantity.each);
   const best: Chain[][] = [[start]];
   for (let end = 1; end <= items.length; end++) {
     const list: Chain[] = [];
     const last = items[end - 1];
     if (!last) break;
-    const alone = last.kind === 'amount' ? orphanCost(last.quantity) : mentionCost(last.named.meaning);
-    for (const chain of best[end - 1] ?? [])
-      insertChain(list, {
-        cost: chain.cost + alone,
-        back: chain,
-        group: null,
-        side: chain.side,
-        orphan: last.kind === 'amount' ? end - 1 : -1,
-        mention: last.kind === 'thing' ? end - 1 : -1,
-      });
-    let held = last.kind === 'thing' && !isPassed(last) ? 1 : 0;
+    const alone = last.kind === 'thing' ? mentionCost(last.named.meaning) : orphanCost(last.quantity);
+    for (const back of best[end - 1] ?? []) {
+      const cost = back.cost + alone;
+      if (!tooDear(list, cost)) insertChain(list, { end, cost, back, group: null, side: back.side });
+    }
+    let held = last.kind === 'thing' && !passed[end - 1] ? 1 : 0;
     for (let begin = end - 2; begin >= 0 && end - begin <= longestGroup; begin--) {
-      const first = items[begin];
       const gap = gaps[begin];
-      if (first?.kind === 'thing' && !isPassed(first)) held++;
+      if (items[begin]?.kind === 'thing' && !passed[begin]) held++;
       // only an amount "each" belongs to several names
       if ((held > 1 && !shared) || (gap && gap.nameFirst > farthest && gap.amountFirst > farthest)) break;
-      const found = groupAt(items, gaps, begin, end, unitful);
+      const found = groupAt(series, begin, end);
       if (found === 'stop') break;
       if (found === 'none') continue;
       const parted = begin > 0 && ((gaps[begin - 1]?.lines ?? 0) > 0 || (gaps[begin - 1]?.amountFirst ?? 0) >= 3.4);
-      for (const chain of best[begin] ?? []) {
-        const turned = chain.side !== 'none' && found.side !== 'none' && chain.side !== found.side;
-        const cost = chain.cost + found.cost + (turned ? turn * (parted ? 0.6 : 1) : 0);
+      let group: Group | null = null;
+      for (const back of best[begin] ?? []) {
+        const turned = back.side !== 'none' && found.side !== 'none' && back.side !== found.side;
+        const cost = back.cost + found.cost + (turned ? turn * (parted ? 0.6 : 1) : 0);
         if (tooDear(list, cost)) continue;
-        const side = found.side === 'none' ? chain.side : found.side;
-        insertChain(list, { cost, back: chain, group: found.group, side, orphan: -1, mention: -1 });
+        group ??= grouped(items, begin, end, found.thing);
+        insertChain(list, { end, cost, back, group, side: found.side === 'none' ? back.side : found.side });
       }
     }
     best.push(list);
+    // out of reach of any group to come
+    if (end >= longestGroup) best[end - longestGroup] = [];
   }
   return best[items.length] ?? [];
 }
@@ -274,54 +297,72 @@ const sameAmount = (a: Quantity, b: Quantity): boolean =>
 const takesPurity = (meaning: Meaning): boolean =>
   meaning.kind === 'alkali' || meaning.kind === 'stock' || (meaning.kind === 'role' && meaning.id === 'purity');
 
-type Found = { readonly cost: number; readonly side: Side; readonly group: Group } | 'none' | 'stop';
+/** What a group costs, and whose it is; every name's in it where none is said. */
+type Found = { readonly cost: number; readonly side: Side; readonly thing: number | null } | 'none' | 'stop';
+
+function grouped(items: readonly Item[], begin: number, end: number, thing: number | null): Group {
+  const things: number[] = thing === null ? [] : [thing];
+  const amounts: number[] = [];
+  for (let k = begin; k < end; k++)
+    if (items[k]?.kind === 'amount') amounts.push(k);
+    else if (thing === null) things.push(k);
+  return { things, amounts };
+}
 
 /** The group made of items `begin` to `end`; `stop` where no longer one that ends here can be a group either. */
-function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, end: number, unitful: boolean): Found {
+function groupAt(series: Series, begin: number, end: number): Found {
+  const { items, gaps, passed, unitful } = series;
   const first = items[begin];
   if (end - begin > 6 && first?.kind === 'amount' && !first.quantity.each) return 'stop';
-  const things: number[] = [];
-  const amounts: number[] = [];
-  for (let k = begin; k < end; k++) (items[k]?.kind === 'thing' ? things : amounts).push(k);
-  const held = things.filter((k) => !isPassed(items[k]));
-  const over = held.length === 1 && !isPassed(items[begin]) && !isPassed(items[end - 1]) ? things.length - 1 : 0;
-  if (held.length > 1 || (things.length > 1 && over === 0)) {
-    if (amounts.length > 1) return held.length > 1 ? 'stop' : 'none';
-    return held.length > 1 ? eachAt(items, gaps, begin, end, things, amounts) : 'none';
+  let things = 0;
+  let held = 0;
+  let thing = -1;
+  for (let k = begin; k < end; k++) {
+    if (items[k]?.kind !== 'thing') continue;
+    things++;
+    if (!passed[k]) held++;
+    if (things === 1 || (held === 1 && !passed[k])) thing = k;
   }
-  if (amounts.length > 4) return 'stop';
-  const thing = over > 0 ? held[0] : things[0];
-  if (thing === undefined) return 'none';
+  // what stands between the name and its amount is passed over; at either end it would be the name itself
+  const over = held === 1 && !passed[begin] && !passed[end - 1];
+  const figures = end - begin - things;
+  if (held > 1 || (things > 1 && !over)) {
+    if (figures > 1) return held > 1 ? 'stop' : 'none';
+    return held > 1 ? eachAt(series, begin, end) : 'none';
+  }
+  if (figures > 4) return 'stop';
   const named = items[thing];
   if (named?.kind !== 'thing') return 'none';
-  const slots = new Set<string>();
-  let cost = over === 0 ? 0 : things.reduce((sum, k) => sum + (k === thing ? 0 : isUnknown(items[k]) ? 2 : 1.2), 0);
+  const { meaning } = named.named;
+  let cost = 0;
+  if (things > 1)
+    for (let k = begin; k < end; k++)
+      if (k !== thing && items[k]?.kind === 'thing') cost += isUnknown(items[k]) ? 2 : 1.2;
+  let taken = 0;
   let side: Side = 'none';
-  for (const k of amounts) {
+  for (let k = begin; k < end; k++) {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
-    const fit = fitCost(named.named.meaning, item.quantity, unitful);
-    if (fit === never || item.quantity.each || (item.pure && !takesPurity(named.named.meaning))) return 'none';
+    const fit = fitCost(meaning, item.quantity, unitful);
+    if (fit === never || item.quantity.each || (item.pure && !takesPurity(meaning))) return 'none';
     const slot = slotOf(item.quantity);
-    if (slots.has(slot)) {
+    if (taken & slot) {
       // "900 g lard (2 lb)": one amount on both sides, in two units
-      const other = amounts
-        .map((at) => items[at])
-        .find((one) => one?.kind === 'amount' && one !== item && slotOf(one.quantity) === slot);
+      const other = items.slice(begin, k).find((one) => one.kind === 'amount' && slotOf(one.quantity) === slot);
       if (other?.kind !== 'amount' || !sameAmount(other.quantity, item.quantity)) return 'none';
       cost += 0.3;
       continue;
     }
-    slots.add(slot);
+    taken |= slot;
     cost += fit;
-    const aside = named.named.meaning.kind === 'role' || (named.named.meaning.kind === 'alkali' && slot === 'percent');
-    if (!aside && (slot === 'amount' || slot === 'volume' || side === 'none'))
+    const aside = meaning.kind === 'role' || (meaning.kind === 'alkali' && slot === slots.percent);
+    if (!aside && (slot === slots.amount || slot === slots.volume || side === 'none'))
       side = k < thing ? 'amount-first' : 'name-first';
   }
   // a volume beside a weight is the same amount said twice, or a pack
-  if (slots.has('amount') && slots.has('volume')) cost += 1;
+  if (taken & slots.amount && taken & slots.volume) cost += 1;
   // a weighed solution says its strength; without one the name is likelier a heading
-  if (named.named.meaning.kind === 'stock' && slots.has('amount') && !slots.has('percent')) cost += 1.6;
+  if (meaning.kind === 'stock' && taken & slots.amount && !(taken & slots.percent)) cost += 1.6;
   for (let k = begin; k < end - 1; k++) {
     const gap = gaps[k];
     if (!gap) continue;
@@ -329,18 +370,12 @@ function groupAt(items: readonly Item[], gaps: readonly Gap[], begin: number, en
     if (way > farthest) return 'stop';
     cost += way;
   }
-  return { cost, side, group: { things: [thing], amounts } };
+  return { cost, side, thing };
 }
 
 /** `200 g each of coconut, palm and olive` and `coconut, palm, olive: 200 g each`. */
-function eachAt(
-  items: readonly Item[],
-  gaps: readonly Gap[],
-  begin: number,
-  end: number,
-  things: number[],
-  amounts: number[],
-): Found {
+function eachAt({ items, gaps }: Series, begin: number, end: number): Found {
+  const { things, amounts } = grouped(items, begin, end, null);
   const named = things.every((k) => {
     const item = items[k];
     return item?.kind === 'thing' && consumable(item.named);
@@ -361,17 +396,16 @@ function eachAt(
     const item = items[k];
     if (item?.kind === 'thing' && fitCost(item.named.meaning, amount.quantity) === never) return 'none';
   }
-  return { cost, side: 'none', group: { things, amounts } };
+  return { cost, side: 'none', thing: null };
 }
 
-function unroll(chain: Chain): Binding {
+function unroll(items: readonly Item[], chain: Chain): Binding {
   const groups: Group[] = [];
   const orphans: number[] = [];
   const mentions: number[] = [];
   for (let at: Chain | null = chain; at?.back; at = at.back) {
     if (at.group) groups.push(at.group);
-    if (at.orphan >= 0) orphans.push(at.orphan);
-    if (at.mention >= 0) mentions.push(at.mention);
+    else (items[at.end - 1]?.kind === 'amount' ? orphans : mentions).push(at.end - 1);
   }
   return {
     groups: groups.reverse(),
@@ -381,10 +415,10 @@ function unroll(chain: Chain): Binding {
   };
 }
 
-/** What a binding says about everything that is weighed; two bindings with one signature mean the same. */
-function signature(items: readonly Item[], binding: Binding): string {
+/** What groups say about everything that is weighed, in no order; the same where they mean the same. */
+function signature(items: readonly Item[], groups: readonly Group[]): string {
   const parts: string[] = [];
-  for (const group of binding.groups) {
+  for (const group of groups) {
     for (const k of group.things) {
       const item = items[k];
       if (item?.kind !== 'thing') continue;
@@ -398,6 +432,24 @@ function signature(items: readonly Item[], binding: Binding): string {
   return parts.sort().join(';');
 }
 
+/** Whether two chains mean the same; where they go together they do. */
+function meansTheSame(items: readonly Item[], one: Chain, other: Chain): boolean {
+  const ones: Group[] = [];
+  const others: Group[] = [];
+  let a: Chain | null = one;
+  let b: Chain | null = other;
+  while (a && b && a !== b) {
+    const ahead: number = a.end - b.end;
+    if (ahead !== 0 || a.group !== b.group) {
+      if (ahead >= 0 && a.group) ones.push(a.group);
+      if (ahead <= 0 && b.group) others.push(b.group);
+    }
+    if (ahead >= 0) a = a.back;
+    if (ahead <= 0) b = b.back;
+  }
+  return signature(items, ones) === signature(items, others);
+}
+
 export interface Bound {
   readonly best: Binding;
   /** The group that an item is in, where it is in one. */
@@ -409,20 +461,16 @@ export interface Bound {
 /** A binding taken for good, with no rival left. */
 export function settledOn(best: Binding): Bound {
   const groupOf = new Map<number, Group>();
-  for (const group of best.groups) for (const k of [...group.things, ...group.amounts]) groupOf.set(k, group);
+  for (const group of best.groups) {
+    for (const k of group.things) groupOf.set(k, group);
+    for (const k of group.amounts) groupOf.set(k, group);
+  }
   return { best, groupOf, rival: null };
 }
 
 export function bind(items: readonly Item[], tokens: readonly Token[]): Bound {
-  const chains = cheapest(items, tokens);
-  const [first] = chains;
-  const best = first ? unroll(first) : { groups: [], orphans: [], mentions: [], cost: 0 };
-  let own: string | null = null;
-  for (const chain of chains.slice(1)) {
-    if (chain.cost - best.cost > clearly) break;
-    const rival = unroll(chain);
-    own ??= signature(items, best);
-    if (signature(items, rival) !== own) return { ...settledOn(best), rival };
-  }
-  return settledOn(best);
+  const [first, ...others] = cheapest(items, tokens);
+  if (!first) return settledOn({ groups: [], orphans: [], mentions: [], cost: 0 });
+  const rival = others.find((chain) => chain.cost - first.cost <= clearly && !meansTheSame(items, first, chain));
+  return { ...settledOn(unroll(items, first)), rival: rival ? unroll(items, rival) : null };
 }

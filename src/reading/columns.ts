@@ -37,11 +37,11 @@ export function linesOf(tokens: readonly Token[]): readonly Line[] {
 function cutLines(tokens: readonly Token[]): Line[] {
   const lines: Line[] = [];
   let from = 0;
-  tokens.forEach((token, k) => {
-    if (token.t !== 'line') return;
+  for (let k = 0; k < tokens.length; k++) {
+    if (tokens[k]?.t !== 'line') continue;
     lines.push({ from, to: k });
     from = k + 1;
-  });
+  }
   lines.push({ from, to: tokens.length });
   return lines;
 }
@@ -55,10 +55,15 @@ function wordOf(token: Token): string | null {
 }
 
 /** The mass or volume unit that stands in these tokens without a figure, if any. */
-export function unitWord(tokens: readonly Token[], lexicon: Lexicon): string | null {
-  for (const token of tokens) {
-    const word = token.t === 'word' ? token.text : null;
-    const hit = word === null ? undefined : lexicon.units.next?.get(word)?.hit;
+export function unitWord(
+  tokens: readonly Token[],
+  lexicon: Lexicon,
+  { from, to }: Line = { from: 0, to: tokens.length },
+): string | null {
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    // a unit's name is a filler where no figure stands before it
+    const hit = token?.t === 'word' && token.sort === 'filler' ? lexicon.units.next?.get(token.text)?.hit : null;
     if (hit && (unit(hit).dimension === 'mass' || unit(hit).dimension === 'volume')) return hit;
   }
   return null;
@@ -116,15 +121,15 @@ export function withUnit(quantity: Quantity, id: string): Quantity {
 }
 
 /** Tables whose first row names its columns: gives their bare figures the unit, share or reason of the column. */
-export function applyColumns(tokens: readonly Token[], lexicon: Lexicon): Token[] {
+export function applyColumns(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
+  if (!tokens.some(isTab)) return tokens;
   const out = [...tokens];
   const lines = linesOf(tokens);
   for (let k = 0; k < lines.length; k++) {
     const head = lines[k];
     if (!head) continue;
     const headTokens = tokens.slice(head.from, head.to);
-    const tabs = headTokens.filter((token) => isTab(token)).length;
-    if (tabs === 0 || headTokens.some(hasAmount)) continue;
+    if (!headTokens.some(isTab) || headTokens.some(hasAmount)) continue;
     const columns = columnsOf(cellsOf(tokens, head), lexicon);
     if (!columns.some((column) => column !== null && column !== 'amount')) continue;
     for (let row = k + 1; row < lines.length; row++) {
@@ -170,11 +175,9 @@ export function headUnits(tokens: readonly Token[], lexicon: Lexicon): HeadUnits
   const sections: { from: number; unit: string }[] = [];
   const global = new Set<string>();
   for (const line of linesOf(tokens)) {
+    const found = unitWord(tokens, lexicon, line);
+    if (!found) continue;
     const part = tokens.slice(line.from, line.to);
-    const found = unitWord(part, lexicon);
-    if (!found) {
-      continue;
-    }
     const amounts = part.filter(
       (token) => token.t === 'quantity' && (token.quantity.dim === 'bare' || token.quantity.dim === 'mass'),
     ).length;

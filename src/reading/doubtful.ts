@@ -10,8 +10,11 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
   const { items, tokens, bound } = assembly.source;
   const ingredients = rows.filter((row) => row.named.meaning.kind !== 'unknown');
   const bare = ingredients.some((row) => row.amount?.dim === 'bare');
-  const said = new Set(bound.best.groups.flatMap((group) => group.amounts.map((at) => figureOf(items[at]))));
-  const before = ({ value }: Quantity): boolean => said.has(value) || said.has(value / 100);
+  let said: ReadonlySet<number> | null = null;
+  const before = ({ value }: Quantity): boolean => {
+    said ??= new Set(bound.best.groups.flatMap((group) => group.amounts.map((at) => figureOf(items[at]))));
+    return said.has(value) || said.has(value / 100);
+  };
   let sums: readonly number[] | null = null;
   const agrees = ({ value }: Quantity): boolean => {
     sums ??= sumsOf(rows);

@@ -12,7 +12,7 @@ export function settleFates(assembly: Assembly): Fate[] {
   const { tokens, prims, struck } = assembly.source;
   const set = (k: number, fate: Fate['fate'], why: string): void => {
     const prim = prims[k];
-    if (prim) assembly.fates.set(k, { text: prim.raw, fate, why });
+    if (prim) assembly.fates[k] = { text: prim.raw, fate, why };
   };
   for (const token of tokens) {
     if (token.t === 'aside') {
@@ -25,7 +25,7 @@ export function settleFates(assembly: Assembly): Fate[] {
       if (reason) assembly.fate(token.quantity, 'aside', reason);
     }
     for (let k = token.from; k < token.to; k++) {
-      if (prims[k]?.kind !== 'number' || assembly.fates.has(k)) continue;
+      if (prims[k]?.kind !== 'number' || assembly.fates[k]) continue;
       if (token.t === 'name') set(k, 'used', `part of the name "${token.text}"`);
       else if (token.t === 'quantity' && token.quantity.dim === 'ratio') set(k, 'aside', 'a remark in brackets');
       else if (token.t === 'quantity' && token.quantity.unit && !token.quantity.numbers.includes(k))
@@ -36,7 +36,7 @@ export function settleFates(assembly: Assembly): Fate[] {
       }
     }
   }
-  const inOrder = [...assembly.fates.entries()].sort((a, b) => a[0] - b[0]).map(([, fate]) => fate);
+  const inOrder = assembly.fates.filter((fate) => fate !== undefined);
   const crossed = struck.flatMap((passage) => passage.match(/\d+(?:[.,]\d+)*/g) ?? []);
   return [...inOrder, ...crossed.map((text): Fate => ({ text, fate: 'aside', why: 'crossed out' }))];
 }

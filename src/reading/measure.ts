@@ -47,7 +47,7 @@ export function unitAt(
     if (node.hit) best = { unit: unit(node.hit), end: j };
   }
   // seconds, hours, litres, stone: a lone letter counts only tight behind its figure or before a boundary
-  if (best && best.end === i + 1 && /^(s|h|st)$/.test(first.text) && !first.glued) best = null;
+  if (best && best.end === i + 1 && !first.glued && /^(s|h|st)$/.test(first.text)) best = null;
   if (!best) {
     const letter = letterUnit(first, value);
     if (letter) best = { unit: unit(letter), end: i + 1 };

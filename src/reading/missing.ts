@@ -4,7 +4,7 @@ import { linesOf } from './columns.ts';
 import type { Item } from './items.ts';
 import { packed } from './neighbours.ts';
 import type { Roles } from './roles.ts';
-import { type Assembly, type Kindred, label, lineIndex, type Row } from './rows.ts';
+import { type Assembly, type Kindred, label, type Row } from './rows.ts';
 import type { Token } from './tokens.ts';
 
 /** Fats named in the list without an amount, and alkali that is an ingredient but has none. */
@@ -13,7 +13,6 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
   const weighed = new Set(
     rows.filter((row) => row.amount || row.share).map((row) => `${row.named.meaning.kind} ${row.named.meaning.id}`),
   );
-  const lineOf = lineIndex(tokens);
   const lines = linesOf(tokens);
   const rowLines = new Set(rows.map((row) => row.line));
   for (const k of bound.best.mentions) {
@@ -28,7 +27,7 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
     if (meaning.kind === 'alkali' && [...weighed].some((key) => key.startsWith('alkali') || key.startsWith('stock')))
       continue;
     if (meaning.kind === 'stock') continue;
-    const line = lineOf(item.from);
+    const line = assembly.lineOf(item.from);
     const span = lines[line];
     if (!span) continue;
     const around = tokens.slice(span.from, span.to);

@@ -58,78 +58,107 @@ function spokenOf(tokens: readonly Token[], k: number): boolean {
 
 export const packed = 'the size of a vessel or a pack';
 
-export function setAside(tokens: readonly Token[]): Token[] {
-  const out = [...tokens];
+type Figure = Extract<Token, { t: 'quantity' }>;
+
+export function setAside(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
   const aside = (k: number, reason: string): void => {
-    const token = out[k];
-    if (token?.t === 'quantity')
-      out[k] = { t: 'aside', reason, numbers: token.quantity.numbers, from: token.from, to: token.to };
+    const token = (out ?? tokens)[k];
+    if (token?.t !== 'quantity') return;
+    out ??= [...tokens];
+    out[k] = { t: 'aside', reason, numbers: token.quantity.numbers, from: token.from, to: token.to };
   };
   const weighed = tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'mass');
   let bars = -1;
-  tokens.forEach((token, k) => {
-    if (priced(token))
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) bars = -1;
+    else if (token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'bars') bars = k;
+    else if (priced(token)) {
       for (const found of [reach(tokens, k, -1), reach(tokens, k, 1), costOf(tokens, k)])
         if (found !== null) aside(found, 'the size of what was bought');
-    if (
-      token.t === 'quantity' &&
-      token.quantity.dim === 'bare' &&
-      weighed &&
-      Number.isInteger(token.quantity.value) &&
-      token.quantity.value >= 1900 &&
-      token.quantity.value < 2100
-    )
-      aside(k, 'a year');
-    // "the 3 L tin", "a 5 kg bucket": a pack, unless it is "a 500 g tub of"
-    const next = tokens[k + 1];
-    const beyond = tokens[k + 2];
-    if (
-      massOf(token) &&
-      token.quantity.dim !== 'bare' &&
-      next?.t === 'name' &&
-      next.meaning.kind === 'role' &&
-      next.meaning.id === 'pot' &&
-      !/ of$/.test(next.meant) &&
-      !(beyond?.t === 'word' && beyond.text === 'of') &&
-      token.quantity.times === null
-    )
-      aside(k, packed);
-    if (
-      massOf(token) &&
-      token.quantity.dim !== 'bare' &&
-      next?.t === 'word' &&
-      next.text === 'of' &&
-      beyond?.t === 'word' &&
-      /^(it|that|them|those|which|this)$/.test(beyond.text) &&
-      !tokens
-        .slice(Math.max(0, k - 3), k)
-        .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take)$/.test(one.text)) &&
-      spokenOf(tokens, k)
-    )
-      aside(k, 'a part of what was said');
-    if (token.t === 'line' || (token.t === 'sign' && token.text === '.')) bars = -1;
-    if (token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'bars') bars = k;
-    if (bars >= 0 && k - bars <= 12 && token.t === 'quantity' && token.quantity.dim === 'mass') {
-      const each =
-        token.quantity.each ||
-        tokens
-          .slice(bars, k)
-          .some((one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'each') ||
-        tokens
-          .slice(Math.max(0, k - 2), k)
-          .some((one) => (one.t === 'word' || one.t === 'sign') && /^(at|@|of)$/.test(one.text) && k - bars <= 3);
-      if (each) {
+    } else if (token?.t === 'quantity') {
+      if (weighed && isYear(token)) aside(k, 'a year');
+      if (isPack(tokens, k, token)) aside(k, packed);
+      if (isPart(tokens, k, token)) aside(k, 'a part of what was said');
+      if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
         bars = -1;
       }
     }
-  });
-  return out;
+  }
+  return out ?? tokens;
+}
+
+const isYear = ({ quantity: { dim, value } }: Figure): boolean =>
+  dim === 'bare' && Number.isInteger(value) && value >= 1900 && value < 2100;
+
+const measured = (token: Figure): boolean => massOf(token) && token.quantity.dim !== 'bare';
+
+/** "the 3 L tin", "a 5 kg bucket": a pack, unless it is "a 500 g tub of". */
+function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const next = tokens[k + 1];
+  const beyond = tokens[k + 2];
+  return (
+    next?.t === 'name' &&
+    next.meaning.kind === 'role' &&
+    next.meaning.id === 'pot' &&
+    measured(token) &&
+    token.quantity.times === null &&
+    !/ of$/.test(next.meant) &&
+    !(beyond?.t === 'word' && beyond.text === 'of')
+  );
+}
+
+/** "300 g of it", where an amount was said before. */
+function isPart(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const next = tokens[k + 1];
+  const beyond = tokens[k + 2];
+  return (
+    next?.t === 'word' &&
+    next.text === 'of' &&
+    beyond?.t === 'word' &&
+    /^(it|that|them|those|which|this)$/.test(beyond.text) &&
+    measured(token) &&
+    !tokens
+      .slice(Math.max(0, k - 3), k)
+      .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take)$/.test(one.text)) &&
+    spokenOf(tokens, k)
+  );
+}
+
+/** "12 bars at 100 g", "bars of 4 oz each". */
+function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: number): boolean {
+  return (
+    token.quantity.dim === 'mass' &&
+    (token.quantity.each ||
+      tokens
+        .slice(bars, k)
+        .some((one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'each') ||
+      tokens
+        .slice(Math.max(0, k - 2), k)
+        .some((one) => (one.t === 'word' || one.t === 'sign') && /^(at|@|of)$/.test(one.text) && k - bars <= 3))
+  );
+}
+
+/** The tokens with some of them changed; the very same where none is. */
+function changed(tokens: readonly Token[], change: (token: Token, k: number) => Token): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (!token) continue;
+    const now = change(token, k);
+    if (now === token) continue;
+    out ??= [...tokens];
+    out[k] = now;
+  }
+  return out ?? tokens;
 }
 
 /** `10 % of 800 g`: the weight that shares are of. */
-export function shareBase(tokens: readonly Token[]): Token[] {
-  return tokens.map((token, k) => {
+export function shareBase(tokens: readonly Token[]): readonly Token[] {
+  return changed(tokens, (token, k) => {
+    if (token.t !== 'word' || token.text !== 'of') return token;
     const before = tokens[k - 1];
     const after = tokens[k + 1];
     const shares =
@@ -137,7 +166,7 @@ export function shareBase(tokens: readonly Token[]): Token[] {
       before.quantity.dim === 'percent' &&
       after?.t === 'quantity' &&
       after.quantity.dim === 'mass';
-    return token.t === 'word' && token.text === 'of' && shares
+    return shares
       ? {
           t: 'name',
           meaning: { kind: 'role', id: 'total-fats' },
@@ -152,8 +181,8 @@ export function shareBase(tokens: readonly Token[]): Token[] {
 }
 
 /** `"g": 250`, `grams = 250`: the unit stands before its figure. */
-export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): Token[] {
-  return tokens.map((token, k) => {
+export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
+  return changed(tokens, (token, k) => {
     if (token.t !== 'quantity' || token.quantity.dim !== 'bare') return token;
     let at = k - 1;
     let pointed = false;
@@ -166,8 +195,8 @@ export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): Token[]
 }
 
 /** `equal amounts of olive, coconut and lard` as one part each. */
-export function equalParts(tokens: readonly Token[]): Token[] {
-  return tokens.map((token) =>
+export function equalParts(tokens: readonly Token[]): readonly Token[] {
+  return changed(tokens, (token) =>
     token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'equal'
       ? {
           t: 'quantity',

@@ -70,9 +70,18 @@ const numberWords: ReadonlySet<string> = new Set([...Object.keys(small), 'hundre
 
 export const isNumberWord = (word: string): boolean => numberWords.has(word);
 
+/** Digits and nothing else. */
+function isWhole(text: string): boolean {
+  for (let k = 0; k < text.length; k++) {
+    const code = text.charCodeAt(k);
+    if (code < 48 || code > 57) return false;
+  }
+  return true;
+}
+
 /** Value of digits with their separators; null where they form no number (`12.5.2024`). */
 function digits(text: string, habit: DecimalHabit): { value: number; other: number | null } | null {
-  if (/^\d+$/.test(text)) return { value: Number(text), other: null };
+  if (isWhole(text)) return { value: Number(text), other: null };
   if (/^\.\d+$/.test(text)) return { value: Number(`0${text}`), other: null };
   const one = /^(\d+)([.,'])(\d+)$/.exec(text);
   if (one) {
@@ -99,7 +108,8 @@ export function decimalHabit(prims: readonly Prim[]): DecimalHabit {
   let comma = false;
   let point = false;
   for (const prim of prims) {
-    if (prim.kind !== 'number') continue;
+    // digits alone show neither
+    if (prim.kind !== 'number' || !/[.,]/.test(prim.text)) continue;
     if (/^\d+,(\d{1,2}|\d{4,})$/.test(prim.text) || /^0,\d+$/.test(prim.text)) comma = true;
     else if (/^\d*\.(\d{1,2}|\d{4,})$/.test(prim.text) || /^0\.\d+$/.test(prim.text)) point = true;
     else if (/^\d{1,3}(\.\d{3})+,\d+$/.test(prim.text)) comma = true;
@@ -239,9 +249,8 @@ export function numeralAt(prims: readonly Prim[], start: number, habit: DecimalH
   }
   const plain = digits(first.text, habit);
   if (!plain) return null;
-  const whole = /^\d{1,3}$/.test(first.text);
   // 2 1/2, 1-1/2, "1 and a half", "1 and 1/2"
-  if (whole) {
+  if (first.text.length <= 3 && isWhole(first.text)) {
     const dash =
       signAt(prims, start + 1, '-') || wordAt(prims, start + 1) === 'and' || signAt(prims, start + 1, '&') ? 1 : 0;
     const part = fractionAt(prims, start + 1 + dash);

@@ -1,8 +1,8 @@
 import { toCelsius, type Unit } from '../units/units.ts';
 import type { Lexicon } from './lexicon.ts';
-import { unitAt } from './measure.ts';
-import { type DecimalHabit, isNumberWord, numeralAt } from './numbers.ts';
-import type { Prim } from './scan.ts';
+import { type UnitHit, unitAt } from './measure.ts';
+import { type DecimalHabit, isNumberWord, type Numeral, numeralAt } from './numbers.ts';
+import { type Prim, rawText } from './scan.ts';
 
 export type Dim = 'mass' | 'volume' | 'percent' | 'bare' | 'ratio' | 'parts' | 'temperature' | 'time' | 'length';
 
@@ -29,14 +29,17 @@ export interface Quantity {
 /** Words other than numerals that may begin an amount: `a pound`, `twice its weight`. */
 const articles: ReadonlySet<string> = new Set(['a', 'an', 'twice', 'double', 'thrice']);
 
-const percentWords = /^(percent|pct|prozent|percento|pourcent|procent|porciento)$/;
+/** A numeral or an article. */
+export const mayBeginAmount = (word: string): boolean => isNumberWord(word) || articles.has(word);
 
-const rawText = (prims: readonly Prim[], from: number, to: number): string =>
-  prims
-    .slice(from, to)
-    .map((prim, k) => (k > 0 && !prim.glued ? ' ' : '') + prim.raw)
-    .join('')
-    .trim();
+const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(' '));
+const percentWords = wordSet('percent pct prozent percento pourcent procent porciento');
+const partsWords = wordSet('part parts teil teile pts');
+const degreeWords = wordSet('degree degrees deg degs grad');
+/** Words that part the two ends of a range; the first two also where the figures are in words. */
+const rangeWords = wordSet('to or bis oder maybe');
+const perWords = wordSet('per por pour');
+const eachWords = wordSet('each apiece jeweils chacun chacune');
 
 function base(value: number, unit: Unit): number {
   return unit.dimension === 'temperature' ? toCelsius(value, unit.id) : value * unit.factor;
@@ -114,7 +117,7 @@ function spacedThousands(
 ): { value: number; other: number; end: number } | null {
   const head = prims[i];
   const tail = prims[i + 1];
-  if (!head || !/^[1-9]\d{0,2}$/.test(head.text) || tail?.kind !== 'number' || tail.glued || !/^\d{3}$/.test(tail.text))
+  if (!head || tail?.kind !== 'number' || tail.glued || !/^[1-9]\d{0,2}$/.test(head.text) || !/^\d{3}$/.test(tail.text))
     return null;
   const hit = unitAt(prims, i + 2, lexicon);
   if (!hit || (hit.unit.dimension !== 'mass' && hit.unit.dimension !== 'volume')) return null;
@@ -133,72 +136,78 @@ function unitCell(prims: readonly Prim[], end: number, lexicon: Lexicon): Return
   return hit && (next === undefined || next.kind === 'line' || tab(next)) ? hit : null;
 }
 
-export function quantityAt(
-  prims: readonly Prim[],
-  i: number,
-  lexicon: Lexicon,
-  habit: DecimalHabit,
-): { quantity: Quantity; end: number } | null {
-  const start = i;
-  const head = prims[i];
+/** A figure on its way to be a quantity. */
+interface Figure {
+  readonly prims: readonly Prim[];
+  readonly start: number;
+  /** Behind its last prim. */
+  readonly end: number;
+  readonly value: number;
+  readonly other: number | null;
+  readonly negative: boolean;
+  readonly times: number | null;
+  readonly inWords: boolean;
+  readonly numbers: readonly number[];
+}
+
+interface QuantityHit {
+  readonly quantity: Quantity;
+  readonly end: number;
+}
+
+/** "twice its weight". */
+function twiceAt(prims: readonly Prim[], i: number): QuantityHit | null {
+  const twice = prims[i];
+  const next = prims[i + 1];
   if (
-    !head ||
-    head.kind === 'sign' ||
-    head.kind === 'line' ||
-    (head.kind === 'word' && !isNumberWord(head.text) && !articles.has(head.text))
+    twice?.kind !== 'word' ||
+    !(twice.text === 'twice' || twice.text === 'double' || twice.text === 'thrice') ||
+    next?.kind !== 'word' ||
+    !/^(its|the|as|that|their|this)$/.test(next.text)
   )
     return null;
-  const twice = prims[i];
-  if (
-    twice?.kind === 'word' &&
-    (twice.text === 'twice' || twice.text === 'double' || twice.text === 'thrice') &&
-    prims[i + 1]?.kind === 'word' &&
-    /^(its|the|as|that|their|this)$/.test(prims[i + 1]?.text ?? '')
-  )
-    return {
-      quantity: {
-        dim: 'ratio',
-        value: twice.text === 'thrice' ? 3 : 2,
-        other: null,
-        upTo: null,
-        second: 1,
-        unit: null,
-        negative: false,
-        each: false,
-        times: null,
-        inWords: true,
-        text: twice.raw,
-        numbers: [],
-      },
-      end: i + 1,
-    };
+  return {
+    quantity: {
+      dim: 'ratio',
+      value: twice.text === 'thrice' ? 3 : 2,
+      other: null,
+      upTo: null,
+      second: 1,
+      unit: null,
+      negative: false,
+      each: false,
+      times: null,
+      inWords: true,
+      text: twice.raw,
+      numbers: [],
+    },
+    end: i + 1,
+  };
+}
+
+/** "minus 5", "-5" where the stroke can be no dash. */
+function isNegative(prims: readonly Prim[], i: number): boolean {
+  const before = prims[i - 1];
+  if (before?.kind === 'word') return before.text === 'minus' || before.text === 'negative';
+  if (before?.kind !== 'sign' || before.text !== '-' || !prims[i]?.glued || i < 2) return false;
+  const beforeThat = prims[i - 2];
+  return (
+    beforeThat?.kind !== 'line' && (!before.glued || (beforeThat?.kind === 'sign' && /^[:=(\t]$/.test(beforeThat.text)))
+  );
+}
+
+/** The figure that begins at prim `i`: a numeral, an article, `12 500 g`, `3 x 250 g`. */
+function figureAt(prims: readonly Prim[], i: number, lexicon: Lexicon, habit: DecimalHabit): Figure | null {
   const article = articleAt(prims, i, lexicon);
   const numeral = article
     ? { value: 1, other: null, end: article.end, numbers: [], inWords: true }
     : numeralAt(prims, i, habit);
   if (!numeral) return null;
-  let { value, other, end } = numeral;
-  const numbers = [...numeral.numbers];
-  const thousands = numeral.inWords ? null : spacedThousands(prims, i, lexicon);
-  if (thousands) {
-    ({ value, other, end } = thousands);
-    numbers.push(i + 1);
-  }
-  let times: number | null = null;
-  let upTo: number | null = null;
-  const before = prims[i - 1];
-  const beforeThat = prims[i - 2];
-  const minus = before?.kind === 'word' && (before.text === 'minus' || before.text === 'negative');
-  const negative =
-    minus ||
-    (before?.kind === 'sign' &&
-      before.text === '-' &&
-      (prims[i]?.glued ?? false) &&
-      (!before.glued || (beforeThat?.kind === 'sign' && /^[:=(\t]$/.test(beforeThat.text))) &&
-      i >= 2 &&
-      beforeThat?.kind !== 'line');
-
-  // 3 x 250 g
+  const { inWords } = numeral;
+  const thousands = inWords ? null : spacedThousands(prims, i, lexicon);
+  const { value, other, end } = thousands ?? numeral;
+  const numbers = thousands ? [...numeral.numbers, i + 1] : numeral.numbers;
+  const negative = isNegative(prims, i);
   const by = prims[end];
   if (
     by &&
@@ -209,191 +218,211 @@ export function quantityAt(
   ) {
     const second = numeralAt(prims, end + 1, habit);
     const hit = second && unitAt(prims, second.end, lexicon, second.value);
-    if (second && hit && (hit.unit.dimension === 'mass' || hit.unit.dimension === 'volume')) {
-      times = value;
-      value *= second.value;
-      other = second.other === null ? null : times * second.other;
-      numbers.push(...second.numbers);
-      end = second.end;
-    }
-  }
-  // ranges: 100-110 g, 5 to 8 %, 140 or 150
-  let hit = unitAt(prims, end, lexicon, value) ?? unitCell(prims, end, lexicon);
-  let rangeEnd = hit?.end ?? end;
-  if (prims[rangeEnd]?.text === '%') rangeEnd++;
-  const dash = prims[rangeEnd];
-  let questioned = rangeEnd;
-  if (
-    dash?.kind === 'sign' &&
-    dash.text === '(' &&
-    prims[rangeEnd + 1]?.kind === 'word' &&
-    (prims[rangeEnd + 1]?.text === 'or' || prims[rangeEnd + 1]?.text === 'maybe')
-  )
-    questioned = rangeEnd + 1;
-  const joint = prims[questioned];
-  const isJoint =
-    (joint?.kind === 'sign' && joint.text === '-' && joint.glued === (prims[questioned + 1]?.glued ?? false)) ||
-    (joint?.kind === 'word' && /^(to|or|bis|oder|maybe)$/.test(joint.text));
-  if (
-    (times === null && isJoint && !numeral.inWords) ||
-    (times === null && joint?.kind === 'word' && /^(to|or)$/.test(joint.text))
-  ) {
-    const second = numeralAt(prims, questioned + 1, habit);
-    if (second) {
-      const secondHit = unitAt(prims, second.end, lexicon, second.value);
-      const secondPercent = prims[second.end]?.text === '%';
-      const firstPercent = prims[hit?.end ?? end]?.text === '%';
-      const sameUnit =
-        (!hit && (secondHit || secondPercent)) ||
-        (hit && secondHit && hit.unit.dimension === secondHit.unit.dimension) ||
-        (firstPercent && secondPercent) ||
-        (!hit && !firstPercent && !secondHit && (joint?.text === '-' ? joint.glued : true)) ||
-        (hit && !secondHit && !secondPercent && questioned !== rangeEnd);
-      // "1-1/2 oz" and "140-300" telephone-like groups were taken before
-      if (
-        sameUnit &&
-        !(joint?.text === '-' && prims[questioned + 1]?.glued === false && !hit && !secondHit && !secondPercent)
-      ) {
-        const unitUsed = secondHit?.unit ?? hit?.unit ?? null;
-        const scale = unitUsed
-          ? base(second.value, unitUsed)
-          : secondPercent || firstPercent
-            ? second.value / 100
-            : second.value;
-        upTo = scale;
-        numbers.push(...second.numbers);
-        if (!hit && secondHit) hit = secondHit;
-        end = secondHit?.end ?? second.end;
-        if (prims[end]?.text === '%') end++;
-        if (questioned !== rangeEnd)
-          while (end < prims.length && prims[end]?.kind === 'sign' && /^[?)]$/.test(prims[end]?.text ?? '')) end++;
-        const percentRange = secondPercent || firstPercent;
-        const unit = hit?.unit ?? null;
-        return {
-          quantity: {
-            dim: unit ? unit.dimension : percentRange ? 'percent' : 'bare',
-            value: unit ? base(value, unit) : percentRange ? value / 100 : value,
-            other: null,
-            upTo,
-            second: null,
-            unit,
-            negative: false,
-            each: false,
-            times: null,
-            inWords: numeral.inWords,
-            text: rawText(prims, start, end),
-            numbers,
-          },
-          end,
-        };
-      }
-    }
-  }
-  const make = (
-    dim: Dim,
-    factorValue: number,
-    unit: Unit | null,
-    to: number,
-    extra: Partial<Quantity> = {},
-  ): { quantity: Quantity; end: number } => {
-    let last = to;
-    let each = false;
-    const next = prims[last];
-    if (next?.kind === 'word' && /^(each|apiece|jeweils|chacun|chacune)$/.test(next.text)) {
-      each = true;
-      last++;
-      if (prims[last]?.text === 'of') last++;
-    } else if (next?.kind === 'word' && next.text === 'of' && prims[last + 1]?.text === 'each') {
-      each = true;
-      last += 2;
-    }
-    return {
-      quantity: {
-        dim,
-        value: factorValue,
-        other: null,
-        upTo: null,
-        second: null,
-        unit,
+    if (second && hit && (hit.unit.dimension === 'mass' || hit.unit.dimension === 'volume'))
+      return {
+        prims,
+        start: i,
+        end: second.end,
+        value: value * second.value,
+        other: second.other === null ? null : value * second.other,
         negative,
-        each,
-        times,
-        inWords: numeral.inWords,
-        text: rawText(prims, start, to),
-        numbers,
-        ...extra,
-      },
-      end: last,
-    };
+        times: value,
+        inWords,
+        numbers: [...numbers, ...second.numbers],
+      };
+  }
+  return { prims, start: i, end, value, other, negative, times: null, inWords, numbers };
+}
+
+/** Ranges: 100-110 g, 5 to 8 %, 140 or 150. */
+function rangeAt(figure: Figure, hit: UnitHit | null, lexicon: Lexicon, habit: DecimalHabit): QuantityHit | null {
+  const { prims, start, value, inWords, numbers } = figure;
+  if (figure.times !== null) return null;
+  const unitEnd = hit?.end ?? figure.end;
+  const firstPercent = prims[unitEnd]?.text === '%';
+  const rangeEnd = firstPercent ? unitEnd + 1 : unitEnd;
+  const dash = prims[rangeEnd];
+  const next = prims[rangeEnd + 1];
+  const questioned =
+    dash?.kind === 'sign' && dash.text === '(' && next?.kind === 'word' && (next.text === 'or' || next.text === 'maybe')
+      ? rangeEnd + 1
+      : rangeEnd;
+  const joint = prims[questioned];
+  const stroke = joint?.kind === 'sign' && joint.text === '-';
+  const isJoint = stroke
+    ? joint.glued === (prims[questioned + 1]?.glued ?? false)
+    : joint?.kind === 'word' && rangeWords.has(joint.text);
+  if (!joint || !isJoint || (inWords && joint.text !== 'to' && joint.text !== 'or')) return null;
+  const second = numeralAt(prims, questioned + 1, habit);
+  if (!second) return null;
+  const secondHit = unitAt(prims, second.end, lexicon, second.value);
+  const secondPercent = prims[second.end]?.text === '%';
+  const sameUnit =
+    (!hit && (secondHit || secondPercent)) ||
+    (hit && secondHit && hit.unit.dimension === secondHit.unit.dimension) ||
+    (firstPercent && secondPercent) ||
+    (!hit && !firstPercent && !secondHit && (stroke ? joint.glued : true)) ||
+    (hit && !secondHit && !secondPercent && questioned !== rangeEnd);
+  // "1-1/2 oz" and "140-300" telephone-like groups were taken before
+  if (
+    !sameUnit ||
+    (joint.text === '-' && prims[questioned + 1]?.glued === false && !hit && !secondHit && !secondPercent)
+  )
+    return null;
+  let end = secondHit?.end ?? second.end;
+  if (prims[end]?.text === '%') end++;
+  if (questioned !== rangeEnd)
+    while (end < prims.length && prims[end]?.kind === 'sign' && /^[?)]$/.test(prims[end]?.text ?? '')) end++;
+  const percent = secondPercent || firstPercent;
+  const upToUnit = secondHit?.unit ?? hit?.unit ?? null;
+  const unit = hit?.unit ?? secondHit?.unit ?? null;
+  const scaled = (one: number, of: Unit | null): number => (of ? base(one, of) : percent ? one / 100 : one);
+  return {
+    quantity: {
+      dim: unit ? unit.dimension : percent ? 'percent' : 'bare',
+      value: scaled(value, unit),
+      other: null,
+      upTo: scaled(second.value, upToUnit),
+      second: null,
+      unit,
+      negative: false,
+      each: false,
+      times: null,
+      inWords,
+      text: rawText(prims, start, end),
+      numbers: [...numbers, ...second.numbers],
+    },
+    end,
   };
-  // ratios: 2:1, 60/40, 60:40
-  const colon = prims[end];
-  if (!hit && (colon?.text === ':' || colon?.text === '/') && colon.kind === 'sign' && !numeral.inWords) {
+}
+
+/** Where an amount that ends at prim `to` is of each of several things: "200 g each of". */
+function endOfEach(prims: readonly Prim[], to: number): number | null {
+  const next = prims[to];
+  if (next?.kind !== 'word') return null;
+  if (eachWords.has(next.text)) return prims[to + 1]?.text === 'of' ? to + 2 : to + 1;
+  return next.text === 'of' && prims[to + 1]?.text === 'each' ? to + 2 : null;
+}
+
+function quantityOf(
+  { prims, start, negative, times, inWords, numbers }: Figure,
+  dim: Dim,
+  value: number,
+  unit: Unit | null,
+  to: number,
+  other: number | null = null,
+  second: number | null = null,
+): QuantityHit {
+  const each = endOfEach(prims, to);
+  const text = rawText(prims, start, to);
+  return {
+    quantity: {
+      dim,
+      value,
+      other,
+      upTo: null,
+      second,
+      unit,
+      negative,
+      each: each !== null,
+      times,
+      inWords,
+      text,
+      numbers,
+    },
+    end: each ?? to,
+  };
+}
+
+/** Ratios: 2:1, 60/40, "1.5x lye", "3 to 1". */
+function ratioAt(figure: Figure, lexicon: Lexicon, habit: DecimalHabit): QuantityHit | null {
+  const { prims, start, end, value, numbers } = figure;
+  const sign = prims[end];
+  if (!sign || sign.kind === 'line') return null;
+  const to = (second: Numeral): QuantityHit =>
+    quantityOf(
+      { ...figure, numbers: [...numbers, ...second.numbers] },
+      'ratio',
+      value,
+      null,
+      second.end,
+      null,
+      second.value,
+    );
+  if (sign.kind === 'sign' && (sign.text === ':' || sign.text === '/') && !figure.inWords) {
     const second = numeralAt(prims, end + 1, habit);
-    const tight = colon.glued && (prims[end + 1]?.glued ?? false);
+    const tight = sign.glued && (prims[end + 1]?.glued ?? false);
     if (
       second &&
-      (tight || (colon.text === ':' && second.value <= 100)) &&
+      (tight || (sign.text === ':' && second.value <= 100)) &&
       !second.inWords &&
       !unitAt(prims, second.end, lexicon, second.value) &&
       prims[end + 2]?.text !== '/'
-    ) {
-      numbers.push(...second.numbers);
-      return make('ratio', value, null, second.end, { second: second.value });
-    }
+    )
+      return to(second);
   }
-  // "water 1.5x lye"
-  const fold = prims[end];
-  if (!hit && (fold?.text === 'x' || fold?.text === '×' || fold?.text === 'times')) {
+  if (sign.text === 'x' || sign.text === '×' || sign.text === 'times') {
     const of = /^(the|my)$/.test(prims[end + 1]?.text ?? '') ? end + 2 : end + 1;
     if (/^(lye|naoh|koh|alkali|caustic)$/.test(prims[of]?.text ?? ''))
-      return make('ratio', value, null, of + 1, { second: 1 });
+      return quantityOf(figure, 'ratio', value, null, of + 1, null, 1);
   }
-  if (
-    !hit &&
-    prims[end]?.kind === 'word' &&
-    prims[end]?.text === 'to' &&
-    /^[1-9]\d?(\.\d+)?$/.test(prims[start]?.text ?? '')
-  ) {
+  if (sign.kind === 'word' && sign.text === 'to' && /^[1-9]\d?(\.\d+)?$/.test(prims[start]?.text ?? '')) {
     const second = numeralAt(prims, end + 1, habit);
-    if (second && second.value <= 10 && !unitAt(prims, second.end, lexicon, second.value)) {
-      numbers.push(...second.numbers);
-      return make('ratio', value, null, second.end, { second: second.value });
-    }
+    if (second && second.value <= 10 && !unitAt(prims, second.end, lexicon, second.value)) return to(second);
   }
-  if (!hit) {
-    const sign = prims[end];
-    if (sign?.text === '%' && sign.kind === 'sign')
-      return make('percent', value / 100, null, end + 1, other === null ? {} : { other: other / 100 });
-    if (sign?.kind === 'word' && percentWords.test(sign.text)) return make('percent', value / 100, null, end + 1);
-    if (
-      sign?.kind === 'word' &&
-      (sign.text === 'per' || sign.text === 'por' || sign.text === 'pour') &&
-      /^(cent|ciento)$/.test(prims[end + 1]?.text ?? '')
-    )
-      return make('percent', value / 100, null, end + 2);
-    if (sign?.kind === 'word' && /^(parts?|teile?|pts)$/.test(sign.text)) return make('parts', value, null, end + 1);
-    if (sign?.text === '°' || (sign?.kind === 'word' && /^(degrees?|degs?|grad)$/.test(sign.text)))
-      return make('temperature', value, null, end + 1);
-    if (sign?.kind === 'word' && sign.text === 'in' && sign.glued) return make('length', value * 2.54, null, end + 1);
-    if (sign?.text === '"' && sign.glued) return make('length', value * 2.54, null, end + 1);
-    if (numeral.inWords && !article) {
-      // a lone number word is an amount only where a name or "of" follows at once
-      if (value === 1 || prims[start]?.text === 'half' || prims[start]?.text === 'quarter') return null;
-    }
-    return make('bare', value, null, end, other === null ? {} : { other });
+  return null;
+}
+
+/** A figure without a unit: a share, parts, a temperature, a size, or bare. */
+function unitless(figure: Figure): QuantityHit | null {
+  const { prims, start, end, value, other } = figure;
+  const sign = prims[end];
+  if (sign?.kind === 'sign') {
+    if (sign.text === '%')
+      return quantityOf(figure, 'percent', value / 100, null, end + 1, other === null ? null : other / 100);
+    if (sign.text === '°') return quantityOf(figure, 'temperature', value, null, end + 1);
+    if (sign.text === '"' && sign.glued) return quantityOf(figure, 'length', value * 2.54, null, end + 1);
+  } else if (sign?.kind === 'word') {
+    const { text } = sign;
+    if (percentWords.has(text)) return quantityOf(figure, 'percent', value / 100, null, end + 1);
+    if (perWords.has(text) && /^(cent|ciento)$/.test(prims[end + 1]?.text ?? ''))
+      return quantityOf(figure, 'percent', value / 100, null, end + 2);
+    if (partsWords.has(text)) return quantityOf(figure, 'parts', value, null, end + 1);
+    if (degreeWords.has(text)) return quantityOf(figure, 'temperature', value, null, end + 1);
+    if (text === 'in' && sign.glued) return quantityOf(figure, 'length', value * 2.54, null, end + 1);
   }
-  const { unit } = hit;
-  end = hit.end;
-  let total = base(value, unit);
-  if (times === null) {
-    const more = compound(prims, end, unit, lexicon, habit);
-    if (more) {
-      total += more.add;
-      end = more.end;
-      numbers.push(...more.numbers);
-      return make(unit.dimension, total, unit, end);
-    }
-  }
-  return make(unit.dimension, total, unit, end, other === null ? {} : { other: base(other, unit) });
+  // a lone number word is an amount only where a name or "of" follows at once
+  if (figure.inWords && (value === 1 || prims[start]?.text === 'half' || prims[start]?.text === 'quarter')) return null;
+  return quantityOf(figure, 'bare', value, null, end, other);
+}
+
+/** The amount that begins at prim `i`; null where none does. */
+export function quantityAt(
+  prims: readonly Prim[],
+  i: number,
+  lexicon: Lexicon,
+  habit: DecimalHabit,
+): QuantityHit | null {
+  const head = prims[i];
+  if (head?.kind === 'word' ? !mayBeginAmount(head.text) : head?.kind !== 'number') return null;
+  const twice = twiceAt(prims, i);
+  if (twice) return twice;
+  const figure = figureAt(prims, i, lexicon, habit);
+  if (!figure) return null;
+  const hit = unitAt(prims, figure.end, lexicon, figure.value) ?? unitCell(prims, figure.end, lexicon);
+  const range = rangeAt(figure, hit, lexicon, habit);
+  if (range) return range;
+  if (!hit) return ratioAt(figure, lexicon, habit) ?? unitless(figure);
+  const { unit, end } = hit;
+  const total = base(figure.value, unit);
+  const more = figure.times === null ? compound(prims, end, unit, lexicon, habit) : null;
+  if (more)
+    return quantityOf(
+      { ...figure, numbers: [...figure.numbers, ...more.numbers] },
+      unit.dimension,
+      total + more.add,
+      unit,
+      more.end,
+    );
+  return quantityOf(figure, unit.dimension, total, unit, end, figure.other === null ? null : base(figure.other, unit));
 }

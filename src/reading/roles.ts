@@ -59,7 +59,7 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
     return found ? withUnit(quantity, found.unit).value : null;
   };
   for (const group of binding.groups) {
-    const thing = group.things.map((k) => items[k]).find((item) => item?.kind === 'thing');
+    const thing = items[group.things[0] ?? -1];
     if (thing?.kind !== 'thing' || thing.named.meaning.kind !== 'role') continue;
     const role = thing.named.meaning.id;
     for (const k of group.amounts) {

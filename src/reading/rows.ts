@@ -53,12 +53,17 @@ export interface Source {
 export class Assembly {
   readonly assumptions: Assumption[] = [];
   readonly doubts: Doubt[] = [];
-  readonly fates = new Map<number, Fate>();
+  /** By prim; a hole where nothing is known of one. */
+  readonly fates: (Fate | undefined)[];
   readonly source: Source;
   readonly defaultUnit: string | null;
   readonly unitsSeen: readonly string[];
+  readonly lineOf: (token: number) => number;
+  private readonly assumed = new Set<string>();
   constructor(source: Source) {
     this.source = source;
+    this.fates = new Array(source.prims.length);
+    this.lineOf = lineIndex(source.tokens);
     const seen = new Set<string>();
     for (const item of source.items)
       if (item.kind === 'amount' && item.quantity.dim === 'mass' && item.quantity.unit) seen.add(item.quantity.unit.id);
@@ -68,13 +73,15 @@ export class Assembly {
   }
 
   assume(id: Assumption['id'], text: string, of: Pick<Assumption, 'said' | 'as'> = {}): void {
-    if (!this.assumptions.some((one) => one.text === text)) this.assumptions.push({ id, text, ...of });
+    if (this.assumed.has(text)) return;
+    this.assumed.add(text);
+    this.assumptions.push({ id, text, ...of });
   }
 
   fate(quantity: Quantity, fate: Fate['fate'], why: string): void {
     for (const k of quantity.numbers) {
       const prim = this.source.prims[k];
-      if (prim) this.fates.set(k, { text: prim.raw, fate, why });
+      if (prim) this.fates[k] = { text: prim.raw, fate, why };
     }
   }
 }
@@ -86,7 +93,7 @@ export const roundTo = (value: number, digits: number): number => Number(value.t
 /** The unit of a bare figure: its section's, the post's, or the only one the post uses elsewhere. */
 export function unitFor(assembly: Assembly, token: number): { unit: string; assumed: boolean } | null {
   const { units } = assembly.source;
-  const section = [...units.sections].reverse().find((one) => one.from <= token);
+  const section = units.sections.findLast((one) => one.from <= token);
   if (section) return { unit: section.unit, assumed: false };
   const [global] = units.global;
   if (units.global.size === 1 && global) return { unit: global, assumed: false };
@@ -108,9 +115,9 @@ const farBeyond = 25;
 /** Grams of an amount for this thing; doubts and assumptions are noted on the way. */
 export function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, token: number): number | null {
   const { meaning } = named;
-  const of = label(assembly, meaning);
+  const of = (): string => label(assembly, meaning);
   let amount = quantity;
-  const matters = !['additive', 'scent'].includes(meaning.kind);
+  const matters = meaning.kind !== 'additive' && meaning.kind !== 'scent';
   if (amount.dim === 'bare') {
     const found = unitFor(assembly, token);
     // "1.5 kg olive, 500 coconut": five hundred of another unit
@@ -127,15 +134,15 @@ export function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, to
     amount = withUnit(amount, found.unit);
   }
   if (matters && amount.upTo !== null) {
-    assembly.doubts.push({ id: 'range', said: quantity.text, of });
+    assembly.doubts.push({ id: 'range', said: quantity.text, of: of() });
     return null;
   }
   if (matters && amount.negative) {
-    assembly.doubts.push({ id: 'negative', said: `-${quantity.text}`, of });
+    assembly.doubts.push({ id: 'negative', said: `-${quantity.text}`, of: of() });
     return null;
   }
   if (matters && amount.value === 0 && meaning.kind !== 'water') {
-    assembly.doubts.push({ id: 'zero', said: quantity.text, of });
+    assembly.doubts.push({ id: 'zero', said: quantity.text, of: of() });
     return null;
   }
   if (amount.dim === 'mass') return amount.value;
@@ -146,39 +153,41 @@ export function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, to
   }
   const density = densityOf(assembly, meaning);
   if (density === null) {
-    if (meaning.kind === 'fat') assembly.doubts.push({ id: 'no-amount', said: `${quantity.text} ${named.text}`, of });
+    if (meaning.kind === 'fat')
+      assembly.doubts.push({ id: 'no-amount', said: `${quantity.text} ${named.text}`, of: of() });
     return null;
   }
   const grams = amount.value * density;
   if (meaning.kind === 'fat')
     assembly.assume(
       'volume',
-      `I took ${quantity.text} of ${of} as ${Math.round(grams)} g, from its density: a weighed amount is surer.`,
+      `I took ${quantity.text} of ${of()} as ${Math.round(grams)} g, from its density: a weighed amount is surer.`,
     );
   else if (meaning.kind === 'water' && !/^(mL|L|cL|dL)$/.test(amount.unit?.id ?? ''))
     assembly.assume('volume', `I took ${quantity.text} of water as ${Math.round(grams)} g.`);
   return grams;
 }
 
-export function lineIndex(tokens: readonly Token[]): (token: number) => number {
+function lineIndex(tokens: readonly Token[]): (token: number) => number {
   let line = 0;
   const index = tokens.map((token) => (token.t === 'line' ? line++ : line));
   return (token) => index[token] ?? line;
 }
 
 /** `270 g of the 50 % solution`, where no alkali is weighed: the solution is what was weighed. */
-function asStock(named: Named, amounts: readonly Quantity[], stockNamed: boolean): Named {
-  const role = named.meaning.kind === 'role' && named.meaning.id === 'solution';
-  const known = stockNamed || amounts.some((one) => one.dim === 'percent');
-  return role && known && amounts.some((one) => one.dim === 'mass')
+function asStock(named: Named, amounts: readonly Amount[], stockNamed: boolean): Named {
+  if (named.meaning.kind !== 'role' || named.meaning.id !== 'solution') return named;
+  const known = stockNamed || amounts.some(({ quantity }) => quantity.dim === 'percent');
+  return known && amounts.some(({ quantity }) => quantity.dim === 'mass')
     ? { ...named, meaning: { kind: 'stock', id: 'unsaid' } }
     : named;
 }
 
+type Amount = Extract<Item, { kind: 'amount' }>;
+
 export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
   const { items, tokens } = assembly.source;
   const scope = afterScope(tokens, items, binding);
-  const lineOf = lineIndex(tokens);
   const alkaliWeighed = binding.groups.some(
     (group) =>
       group.amounts.some((k) => {
@@ -193,14 +202,11 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
   const stockNamed = items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'stock');
   const rows: Row[] = [];
   for (const group of binding.groups) {
-    const amounts = group.amounts
-      .map((k) => items[k])
-      .filter((item): item is Extract<Item, { kind: 'amount' }> => item?.kind === 'amount');
+    const amounts = group.amounts.map((k) => items[k]).filter((item): item is Amount => item?.kind === 'amount');
     for (const k of group.things) {
       const item = items[k];
       if (item?.kind !== 'thing') continue;
-      const quantities = amounts.map((one) => one.quantity);
-      const named = alkaliWeighed ? item.named : asStock(item.named, quantities, stockNamed);
+      const named = alkaliWeighed ? item.named : asStock(item.named, amounts, stockNamed);
       if (named.meaning.kind === 'role') continue;
       const amount =
         amounts.find(
@@ -215,7 +221,7 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
       rows.push({
         named,
         token: item.from,
-        line: lineOf(item.from),
+        line: assembly.lineOf(item.from),
         amount: amount?.quantity ?? null,
         same: amount?.same ?? volume?.quantity ?? again?.quantity ?? null,
         share: share?.quantity ?? null,
@@ -234,7 +240,8 @@ export function crossUnits(assembly: Assembly, row: Row): void {
   const a = row.amount.value;
   const density = row.same.dim === 'volume' ? densityOf(assembly, row.named.meaning) : 1;
   const b = row.same.value * (density ?? 1);
-  const matters = !['additive', 'scent'].includes(row.named.meaning.kind);
+  const { kind } = row.named.meaning;
+  const matters = kind !== 'additive' && kind !== 'scent';
   if (matters && Math.abs(a - b) > (row.same.dim === 'volume' ? 0.06 : sameWithin) * Math.max(a, b))
     assembly.doubts.push({
       id: 'units-disagree',
@@ -245,6 +252,7 @@ export function crossUnits(assembly: Assembly, row: Row): void {
 }
 
 export function noteName(assembly: Assembly, named: Named): void {
+  if (named.how === 'name') return;
   const of = label(assembly, named.meaning);
   if (named.how === 'spelling')
     assembly.assume('spelling', `I took "${named.text}" as ${of}.`, { said: named.text, as: of });

@@ -69,7 +69,7 @@ export function scan(text: string): Prim[] {
     } else if (isLetter(text, i, code)) {
       i = endOfWord(text, i);
       const raw = text.slice(at, i);
-      prims.push({ kind: 'word', text: fold(raw).replaceAll("'", ''), raw, glued, at });
+      prims.push({ kind: 'word', text: compared(raw), raw, glued, at });
       glued = true;
     } else {
       i += code >= 0xd800 && code < 0xdc00 ? 2 : 1;
@@ -79,6 +79,25 @@ export function scan(text: string): Prim[] {
     }
   }
   return prims;
+}
+
+/** A word as words are compared: folded, without its apostrophe. */
+function compared(raw: string): string {
+  for (let k = 0; k < raw.length; k++) {
+    const code = raw.charCodeAt(k);
+    if (code < 97 || code > 122) return fold(raw).replaceAll("'", '');
+  }
+  return raw;
+}
+
+/** What was typed from one prim to another, with single spaces. */
+export function rawText(prims: readonly Prim[], from: number, to: number): string {
+  let text = prims[from]?.raw ?? '';
+  for (let k = from + 1; k < to; k++) {
+    const prim = prims[k];
+    if (prim) text += prim.glued ? prim.raw : ` ${prim.raw}`;
+  }
+  return text;
 }
 
 function endOfLines(text: string, from: number): number {

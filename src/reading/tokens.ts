@@ -2,11 +2,11 @@ import { singular } from '../catalogue/names.ts';
 import { asideTokenAt } from './aside.ts';
 import type { Entry, Lexicon, Meaning, Trie } from './lexicon.ts';
 import { unitAt } from './measure.ts';
-import { type DecimalHabit, decimalHabit, isNumberWord } from './numbers.ts';
+import { type DecimalHabit, decimalHabit } from './numbers.ts';
 import { type Quantity, quantityAt } from './quantities.ts';
-import type { Prim } from './scan.ts';
+import { type Prim, rawText } from './scan.ts';
 import type { Speller } from './spelling.ts';
-import { plainWords } from './words.ts';
+import { type Sort, sortOf, type Word, wordsOf } from './word.ts';
 
 export type Token = { readonly from: number; readonly to: number } & (
   | { readonly t: 'quantity'; readonly quantity: Quantity }
@@ -19,9 +19,9 @@ export type Token = { readonly from: number; readonly to: number } & (
     }
   /** A figure already known to be no amount. */
   | { readonly t: 'aside'; readonly reason: string; readonly numbers: readonly number[] }
-  | { readonly t: 'word'; readonly text: string; readonly sort: 'filler' | 'joint' | 'everyday' | 'unknown' }
-  | { readonly t: 'sign'; readonly text: string }
-  | { readonly t: 'line'; readonly blank: boolean }
+  | { readonly t: 'word'; readonly text: string; readonly sort: Sort }
+  | { readonly t: 'sign'; readonly text: string; readonly sort: null }
+  | { readonly t: 'line'; readonly text: 'line' | 'blank'; readonly sort: null }
 );
 
 interface NameHit {
@@ -29,61 +29,77 @@ interface NameHit {
   readonly end: number;
 }
 
-/** Longest name from prim `i`; numbers in it (`76 degree`) only where no unit follows them. */
-function nameAt(
-  prims: readonly Prim[],
-  i: number,
-  words: readonly (readonly string[] | undefined)[],
-  lexicon: Lexicon,
-  first?: readonly string[],
-): NameHit | null {
-  const head = prims[i]?.text ?? '';
-  if (!first && !words[i] && !lexicon.names.has(head) && !lexicon.names.has(singular(head))) return null;
-  let best: NameHit | null = null;
-  let rival: Entry | null = null;
-  const take = (hit: NameHit): void => {
-    if (!best || hit.end > best.end) {
-      best = hit;
-      rival = null;
-    } else if (
-      hit.end === best.end &&
-      (hit.entry.meaning.kind !== best.entry.meaning.kind || hit.entry.meaning.id !== best.entry.meaning.id)
-    )
-      rival = hit.entry;
-  };
-  const walk = (node: Trie<Entry> | null, j: number): void => {
-    const prim = prims[j];
-    if (!prim || j - i >= 12 || prim.kind === 'line') return;
-    if (prim.kind === 'sign') {
-      if (j > i && bridges(prims, j) && node?.next) walk(node, j + 1);
-      return;
-    }
-    for (const word of (j === i ? first : undefined) ?? words[j] ?? [prim.text]) {
-      const get = (text: string): Trie<Entry> | undefined =>
-        node === null ? lexicon.names.from(text) : node.next?.get(text);
-      const next = get(word) ?? (prim.kind === 'word' ? get(singular(word)) : undefined);
-      if (!next) continue;
-      if (next.hit) {
-        const degree = prim.kind === 'number' && prims[j + 1]?.text === '°';
-        const counts =
-          prim.kind === 'number' &&
-          (unitAt(prims, j + 1, lexicon) !== null || prims[j + 1]?.text === '%' || prims[j + 1]?.text === '/') &&
-          !degree;
-        const spoken =
-          prim.kind !== 'number' ||
-          degree ||
-          /\b(?:deg|degree|f|c|melt)\b/.test(next.hit.phrase) ||
-          amountFollows(prims, j + 1) ||
-          prims.every((other) => other === prim || other.kind !== 'number');
-        if (!counts && spoken) take({ entry: next.hit, end: degree ? j + 2 : j + 1 });
-      }
-      walk(next, j + 1);
-    }
-  };
-  walk(null, i);
-  return rival === null || best === null
-    ? best
-    : { ...(best as NameHit), entry: either((best as NameHit).entry, rival) };
+/** A post while it is cut. */
+interface Post {
+  readonly prims: readonly Prim[];
+  readonly words: readonly (Word | null)[];
+  /** What a word may have been meant for, where it is a slip. */
+  readonly meant: readonly (readonly string[] | undefined)[];
+  readonly lexicon: Lexicon;
+}
+
+interface Longest {
+  hit: NameHit | null;
+  /** Another name that is as long. */
+  rival: Entry | null;
+}
+
+/** Words and signs of a name, at the most. */
+const longestName = 12;
+
+/** Longest name from prim `i`, whose word is one of `heads`. */
+function nameAt(post: Post, i: number, heads = post.meant[i]): NameHit | null {
+  const { prims, words, lexicon } = post;
+  const prim = prims[i];
+  if (!prim || !(heads || (words[i]?.beginsName ?? lexicon.names.has(prim.text)))) return null;
+  const longest: Longest = { hit: null, rival: null };
+  for (const word of heads ?? [prim.text])
+    follow(post, i, i, lexicon.names.from(word) ?? lexicon.names.from(singularOf(prim, word)), longest);
+  const { hit, rival } = longest;
+  return hit && rival ? { ...hit, entry: either(hit.entry, rival) } : hit;
+}
+
+const singularOf = (prim: Prim, word: string): string => (prim.kind === 'word' ? singular(word) : word);
+
+/** Takes the name that ends with prim `j` on this branch, and looks for longer ones behind it. */
+function follow(post: Post, i: number, j: number, branch: Trie<Entry> | undefined, longest: Longest): void {
+  const { prims, meant } = post;
+  if (!branch) return;
+  if (branch.hit) take(post, j, branch.hit, longest);
+  const { next } = branch;
+  if (!next) return;
+  let k = j + 1;
+  while (prims[k]?.kind === 'sign' && bridges(prims, k)) k++;
+  const prim = prims[k];
+  if (!prim || k - i >= longestName || prim.kind === 'sign' || prim.kind === 'line') return;
+  for (const word of meant[k] ?? [prim.text])
+    follow(post, i, k, next.get(word) ?? next.get(singularOf(prim, word)), longest);
+}
+
+function take({ prims, lexicon }: Post, j: number, entry: Entry, longest: Longest): void {
+  const degree = prims[j]?.kind === 'number' && prims[j + 1]?.text === '°';
+  if (prims[j]?.kind === 'number' && !degree && !namesKind(prims, j, entry.phrase, lexicon)) return;
+  const end = degree ? j + 2 : j + 1;
+  const { hit } = longest;
+  if (!hit || end > hit.end) {
+    longest.hit = { entry, end };
+    longest.rival = null;
+  } else if (
+    end === hit.end &&
+    (entry.meaning.kind !== hit.entry.meaning.kind || entry.meaning.id !== hit.entry.meaning.id)
+  )
+    longest.rival = entry;
+}
+
+/** Number `j` is a part of this name (`76 degree`): no unit follows it, and an amount or none at all is in the post. */
+function namesKind(prims: readonly Prim[], j: number, phrase: string, lexicon: Lexicon): boolean {
+  const behind = prims[j + 1]?.text;
+  if (behind === '%' || behind === '/' || unitAt(prims, j + 1, lexicon)) return false;
+  return (
+    /\b(?:deg|degree|f|c|melt)\b/.test(phrase) ||
+    amountFollows(prims, j + 1) ||
+    prims.every((other, k) => k === j || other.kind !== 'number')
+  );
 }
 
 /** "coconut oil 76 250 g": the 76 is a melting point where an amount stands behind it, or no other figure at all. */
@@ -118,47 +134,25 @@ function bridges(prims: readonly Prim[], j: number): boolean {
 
 /** Words of a post that are tried as slips of spelling, at the most: keeps a hostile post's cost bounded. */
 const mostSlips = 300;
+const mostSpellings = 12;
 
-/** Each word of the post with what it may have been meant for; a known word stands for itself. */
-function spellings(prims: readonly Prim[], lexicon: Lexicon, speller: Speller): (readonly string[] | undefined)[] {
+/** What each strange word of a post may have been meant for. */
+function spellings(words: readonly (Word | null)[], speller: Speller): (readonly string[] | undefined)[] {
   let tries = 0;
-  return prims.map((prim) => {
-    const word = prim.text;
-    if (prim.kind !== 'word' || word.length < 4 || tries > mostSlips || lexicon.names.has(word) || isPlain(word))
-      return undefined;
-    const { known } = lexicon.vocabulary();
-    if (known.has(word) || known.has(singular(word))) return undefined;
+  return words.map((word) => {
+    if (!word?.strange || tries > mostSlips) return undefined;
     tries++;
-    const near = speller.nearest(word);
+    const near = speller.nearest(word.text);
     return near.length > 0 && near.length <= mostSpellings ? near : undefined;
   });
 }
 
-const mostSpellings = 12;
-
-const isPlain = (word: string): boolean => plainWords.has(word) || isNumberWord(word);
-
 /** A word that names use only beside others ("caster" of "caster sugar"), read as the slip of another. */
-function misspelt(
-  prims: readonly Prim[],
-  i: number,
-  words: readonly (readonly string[] | undefined)[],
-  lexicon: Lexicon,
-  speller: Speller,
-): NameHit | null {
-  const prim = prims[i];
-  if (prim?.kind !== 'word' || prim.text.length < 5 || isPlain(prim.text) || words[i] !== undefined) return null;
-  const near = speller.others(prim.text);
-  if (near.length === 0 || near.length > mostSpellings) return null;
-  return nameAt(prims, i, words, lexicon, near);
-}
-
-function sortOf(word: string, lexicon: Lexicon): 'filler' | 'joint' | 'everyday' | 'unknown' {
-  const plain = plainWords.get(word);
-  if (plain === 'joint' || plain === 'filler') return plain;
-  if (lexicon.units.next?.has(word)) return 'filler';
-  if (plain || isNumberWord(word)) return 'everyday';
-  return lexicon.vocabulary().roleWords.has(word) && !lexicon.names.has(word) ? 'everyday' : 'unknown';
+function misspelt(post: Post, i: number, speller: Speller): NameHit | null {
+  const word = post.words[i];
+  if (!word || word.plain || word.text.length < 5 || post.meant[i] !== undefined) return null;
+  const near = speller.others(word.text);
+  return near.length === 0 || near.length > mostSpellings ? null : nameAt(post, i, near);
 }
 
 /** Cuts the post into quantities, names, set-aside figures, words and signs; each prim is in exactly one token. */
@@ -168,58 +162,47 @@ export function tokenize(
   speller: Speller,
 ): { tokens: Token[]; habit: DecimalHabit } {
   const habit = decimalHabit(prims);
-  const words = spellings(prims, lexicon, speller);
+  const words = wordsOf(prims, lexicon);
+  const post: Post = { prims, words, meant: spellings(words, speller), lexicon };
   const tokens: Token[] = [];
   let i = 0;
   while (i < prims.length) {
-    const prim = prims[i];
-    if (!prim) break;
-    if (prim.kind === 'line') {
-      tokens.push({ t: 'line', blank: prim.text === 'blank', from: i, to: i + 1 });
-      i++;
-      continue;
-    }
-    const aside = asideTokenAt(prims, i, lexicon);
-    if (aside) {
-      tokens.push({ t: 'aside', reason: aside.reason, numbers: aside.numbers, from: i, to: aside.end });
-      i = aside.end;
-      continue;
-    }
-    if (prim.kind === 'sign') {
-      tokens.push({ t: 'sign', text: prim.text, from: i, to: i + 1 });
-      i++;
-      continue;
-    }
-    const plain = nameAt(prims, i, words, lexicon);
-    const named = plain ?? misspelt(prims, i, words, lexicon, speller);
-    const quantity = quantityAt(prims, i, lexicon, habit);
-    if (named && (!quantity || (prim.kind === 'number' && named.end > i + 1 && !quantity.quantity.unit))) {
-      const text = prims
-        .slice(i, named.end)
-        .map((one, k) => (k > 0 && !one.glued ? ' ' : '') + one.raw)
-        .join('');
-      const asTyped = plain !== null && prims.slice(i, named.end).every((_one, k) => words[i + k] === undefined);
-      tokens.push({
-        t: 'name',
-        meaning: named.entry.meaning,
-        text,
-        how: asTyped ? named.entry.how : 'spelling',
-        meant: named.entry.phrase,
-        from: i,
-        to: named.end,
-      });
-      i = named.end;
-      continue;
-    }
-    if (quantity) {
-      tokens.push({ t: 'quantity', quantity: quantity.quantity, from: i, to: quantity.end });
-      i = quantity.end;
-      continue;
-    }
-    if (prim.kind === 'number') {
-      tokens.push({ t: 'aside', reason: 'no amount that can be read', numbers: [i], from: i, to: i + 1 });
-    } else tokens.push({ t: 'word', text: prim.text, sort: sortOf(prim.text, lexicon), from: i, to: i + 1 });
-    i++;
+    const token = tokenAt(post, i, speller, habit);
+    tokens.push(token);
+    i = token.to;
   }
   return { tokens, habit };
+}
+
+function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): Token {
+  const { prims, words, lexicon } = post;
+  const prim = prims[i];
+  if (!prim || prim.kind === 'line')
+    return { t: 'line', text: prim?.text === 'blank' ? 'blank' : 'line', sort: null, from: i, to: i + 1 };
+  const word = words[i];
+  const aside = !word || word.announces || prims[i + 1]?.glued ? asideTokenAt(prims, i, lexicon) : null;
+  if (aside) return { t: 'aside', reason: aside.reason, numbers: aside.numbers, from: i, to: aside.end };
+  if (prim.kind === 'sign') return { t: 'sign', text: prim.text, sort: null, from: i, to: i + 1 };
+  const plain = nameAt(post, i);
+  const named = plain ?? misspelt(post, i, speller);
+  const quantity = !word || word.beginsAmount ? quantityAt(prims, i, lexicon, habit) : null;
+  if (named && (!quantity || (prim.kind === 'number' && named.end > i + 1 && !quantity.quantity.unit)))
+    return nameToken(post, i, named, plain !== null);
+  if (quantity) return { t: 'quantity', quantity: quantity.quantity, from: i, to: quantity.end };
+  if (!word) return { t: 'aside', reason: 'no amount that can be read', numbers: [i], from: i, to: i + 1 };
+  return { t: 'word', text: prim.text, sort: sortOf(word, lexicon), from: i, to: i + 1 };
+}
+
+function nameToken({ prims, meant }: Post, i: number, { entry, end }: NameHit, plain: boolean): Token {
+  let asTyped = plain;
+  for (let k = i; k < end; k++) asTyped &&= meant[k] === undefined;
+  return {
+    t: 'name',
+    meaning: entry.meaning,
+    text: rawText(prims, i, end),
+    how: asTyped ? entry.how : 'spelling',
+    meant: entry.phrase,
+    from: i,
+    to: end,
+  };
 }

@@ -5,7 +5,7 @@ export function crossTotals(
   assembly: Assembly,
   roles: Roles,
   sums: Readonly<Record<'fats' | 'after' | 'alkali' | 'water' | 'liquids' | 'others', number>>,
-  parts: readonly number[],
+  rows: readonly Row[],
 ): void {
   const { fats, after, alkali, water, liquids, others } = sums;
   const wet = water + liquids;
@@ -37,14 +37,11 @@ export function crossTotals(
     )
       assembly.doubts.push({ id: 'total-disagrees', said: roles.totalFats.text, sum: allFats });
   }
+  let parts: readonly number[] | null = null;
   for (const total of roles.totals) {
-    if (
-      !total.strict ||
-      allFats === 0 ||
-      parts.some((sum) => near(total.grams, sum)) ||
-      options.some((sum) => near(total.grams, sum))
-    )
-      continue;
+    if (!total.strict || allFats === 0 || options.some((sum) => near(total.grams, sum))) continue;
+    parts ??= sumsOf(rows);
+    if (parts.some((sum) => near(total.grams, sum))) continue;
     assembly.doubts.push({ id: 'total-disagrees', said: total.quantity.text, sum: allFats + alkali + wet });
   }
 }
