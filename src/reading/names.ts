@@ -4,9 +4,12 @@ const spoons = new Set(['tsp', 'tbsp', 'tsp-metric', 'tbsp-metric', 'tbsp-austra
 
 /** Names that are no single known thing but were given a weight. */
 export function unknownNames(assembly: Assembly, rows: readonly Row[]): void {
-  const weighed = rows
-    .filter((row) => row.named.meaning.kind === 'fat')
-    .reduce((sum, row) => sum + (row.grams ?? 0), 0);
+  const fatRows = rows.filter((row) => row.named.meaning.kind === 'fat');
+  const fats: FatsBeside = {
+    grams: fatRows.reduce((sum, row) => sum + (row.grams ?? 0), 0),
+    bare: fatRows.some(({ amount }) => amount?.dim === 'bare'),
+    shares: fatRows.some(({ amount, share }) => share !== null && amount === null),
+  };
   for (const row of rows) {
     const { meaning, text } = row.named;
     if (meaning.kind === 'ambiguous') {
@@ -15,32 +18,34 @@ export function unknownNames(assembly: Assembly, rows: readonly Row[]): void {
       else assembly.doubts.push({ id: 'ambiguous-name', said: text, candidates: meaning.candidates, why: meaning.why });
     } else if (meaning.kind === 'unheld')
       assembly.doubts.push({ id: 'unheld-fat', said: text, candidates: meaning.candidates });
-    else if (meaning.kind === 'unknown') unknownName(assembly, row, weighed, rows);
+    else if (meaning.kind === 'unknown') unknownName(assembly, row, fats);
   }
 }
 
 const fattyWord =
   /\b(oil|butter|fat|wax|tallow|lard|acid|ol|oel|huile|aceite|olio|beurre|burro|hydroxide|lye|milk|milch)\b/;
 
-function unknownName(assembly: Assembly, row: Row, weighed: number, rows: readonly Row[]): void {
+/** How the fats of the post are given. */
+interface FatsBeside {
+  readonly grams: number;
+  readonly bare: boolean;
+  readonly shares: boolean;
+}
+
+function unknownName(assembly: Assembly, row: Row, fats: FatsBeside): void {
   const { meaning, text } = row.named;
   const fatty = fattyWord.test(meaning.id);
   const grams = row.amount?.dim === 'mass' ? row.amount.value : null;
   const spoon = row.amount?.dim === 'volume' && spoons.has(row.amount.unit?.id ?? '');
   const loose = (row.amount === null || row.amount.dim === 'bare') && !fatty;
-  const alike = rows.some(
-    (other) =>
-      other !== row &&
-      other.named.meaning.kind === 'fat' &&
-      (row.amount ? other.amount?.dim === 'bare' : other.share !== null && other.amount === null),
-  );
+  const alike = row.amount ? fats.bare : fats.shares;
   if (loose && !alike) {
     const quantity = row.amount ?? row.share;
     if (quantity) {
       assembly.assume('left-out', `I left out "${text} ${quantity.text}".`, { said: `${text} ${quantity.text}` });
       assembly.fate(quantity, 'aside', 'no ingredient beside it');
     }
-  } else if (!fatty && (spoon || (grams !== null && weighed > 0 && grams <= 0.02 * weighed)))
+  } else if (!fatty && (spoon || (grams !== null && fats.grams > 0 && grams <= 0.02 * fats.grams)))
     assembly.assume('additive', `I took "${text}" as an additive that eats no alkali.`);
   else assembly.doubts.push({ id: 'unknown-fat', said: text, candidates: nearNames(assembly, text) });
 }

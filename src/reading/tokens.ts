@@ -132,16 +132,16 @@ function bridges(prims: readonly Prim[], j: number): boolean {
   return /^[-./:]$/.test(text) && (prim?.glued ?? false) && (prims[j + 1]?.glued ?? false);
 }
 
-/** Words of a post that are tried as slips of spelling, at the most: keeps a hostile post's cost bounded. */
-const mostSlips = 300;
+/** Different words of a post that are tried as slips of spelling, at the most: keeps a hostile post's cost bounded. */
+const mostSlips = 1000;
 const mostSpellings = 12;
 
 /** What each strange word of a post may have been meant for. */
 function spellings(words: readonly (Word | null)[], speller: Speller): (readonly string[] | undefined)[] {
-  let tries = 0;
+  const tried = new Set<string>();
   return words.map((word) => {
-    if (!word?.strange || tries > mostSlips) return undefined;
-    tries++;
+    if (!word?.strange || (tried.size >= mostSlips && !tried.has(word.text))) return undefined;
+    tried.add(word.text);
     const near = speller.nearest(word.text);
     return near.length > 0 && near.length <= mostSpellings ? near : undefined;
   });
@@ -150,7 +150,8 @@ function spellings(words: readonly (Word | null)[], speller: Speller): (readonly
 /** A word that names use only beside others ("caster" of "caster sugar"), read as the slip of another. */
 function misspelt(post: Post, i: number, speller: Speller): NameHit | null {
   const word = post.words[i];
-  if (!word || word.plain || word.text.length < 5 || post.meant[i] !== undefined) return null;
+  // a strange word has been tried with the others
+  if (!word || word.plain || word.strange || word.text.length < 5 || post.meant[i] !== undefined) return null;
   const near = speller.others(word.text);
   return near.length === 0 || near.length > mostSpellings ? null : nameAt(post, i, near);
 }

@@ -54,29 +54,36 @@ export function impliedWater(
   return water;
 }
 
+/** Alkali or water is named at most eight tokens before or behind item `at`. */
+function isNear(items: readonly Item[], at: number, step: -1 | 1): boolean {
+  const from = items[at]?.from ?? 0;
+  for (let k = at + step; ; k += step) {
+    const other = items[k];
+    if (!other || Math.abs(other.from - from) > 8) return false;
+    if (other.kind === 'thing' && /^(water|alkali|stock)$/.test(other.named.meaning.kind)) return true;
+  }
+}
+
 /** A ratio that stands beside no role: of water to alkali where the sentence speaks of water. */
 export function looseRatio(assembly: Assembly, roles: Roles): void {
   const { items, bound } = assembly.source;
-  const spare = [
-    ...bound.best.orphans.map((k) => items[k]),
-    ...bound.best.groups
-      .filter((group) =>
-        group.things.some(
-          (k) =>
-            items[k]?.kind === 'thing' && (items[k] as Extract<Item, { kind: 'thing' }>).named.meaning.kind !== 'role',
-        ),
-      )
-      .flatMap((group) => group.amounts.map((k) => items[k])),
-  ];
-  for (const item of spare) {
-    if (item?.kind !== 'amount' || item.quantity.dim !== 'ratio') continue;
+  const isRatio = (k: number): boolean => {
+    const item = items[k];
+    return item?.kind === 'amount' && item.quantity.dim === 'ratio';
+  };
+  const spare = bound.best.orphans.filter(isRatio);
+  for (const group of bound.best.groups) {
+    const ofRole = group.things.every((k) => {
+      const item = items[k];
+      return item?.kind !== 'thing' || item.named.meaning.kind === 'role';
+    });
+    if (!ofRole) spare.push(...group.amounts.filter(isRatio));
+  }
+  for (const k of spare) {
+    const item = items[k];
+    if (item?.kind !== 'amount') continue;
     const { quantity } = item;
-    const near = items.some(
-      (other) =>
-        other.kind === 'thing' &&
-        ['water', 'alkali', 'stock'].includes(other.named.meaning.kind) &&
-        Math.abs(other.from - item.from) <= 8,
-    );
+    const near = isNear(items, k, -1) || isNear(items, k, 1);
     const value = quantity.value / (quantity.second ?? 1);
     if (near && roles.ratio === null && value > 0 && Number.isFinite(value)) {
       roles.ratio = value < 1 ? 1 / value : value;
