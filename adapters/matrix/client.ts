@@ -58,6 +58,7 @@ export async function openClient(options: ClientOptions): Promise<Opened> {
   });
   await client.initRustCrypto({ cryptoDatabasePrefix: 'lyeward' });
   holdEachSync(client, file);
+  spareQuietSyncs(client);
   // Every start is a first sync to the server, and a first sync does not tell whose devices changed meanwhile.
   await (
     client.getCrypto() as unknown as { markAllTrackedUsersAsDirty: () => Promise<void> }
@@ -91,6 +92,41 @@ function holdEachSync(client: MatrixClient, { hold, release }: StoreFile): void 
     } finally {
       release();
     }
+  };
+}
+
+interface SyncChanges {
+  readonly toDeviceEvents: readonly unknown[];
+  readonly deviceLists?: { readonly changed?: readonly string[]; readonly left?: readonly string[] };
+  readonly oneTimeKeysCounts?: Readonly<Record<string, number>>;
+  readonly unusedFallbackKeys?: readonly string[];
+}
+
+/** Milliseconds after which the encryption looks at its keys even if nothing has changed. */
+const restsFor = 60_000;
+
+/**
+ * Most syncs bring the encryption nothing new, but it unpacks its account and writes to the disk at each: five times the
+ * work of an answer. Those are kept from it.
+ */
+function spareQuietSyncs(client: MatrixClient): void {
+  const crypto = client.getCrypto() as unknown as { processSyncChanges: (changes: SyncChanges) => Promise<unknown[]> };
+  const { processSyncChanges } = crypto;
+  let last = '';
+  let at = Number.NEGATIVE_INFINITY;
+  crypto.processSyncChanges = async (changes) => {
+    const { toDeviceEvents, deviceLists, oneTimeKeysCounts, unusedFallbackKeys } = changes;
+    const keys = JSON.stringify([oneTimeKeysCounts, unusedFallbackKeys]);
+    const isNews =
+      toDeviceEvents.length > 0 ||
+      (deviceLists?.changed?.length ?? 0) + (deviceLists?.left?.length ?? 0) > 0 ||
+      keys !== last ||
+      performance.now() - at > restsFor;
+    if (!isNews) return [];
+    const received = await processSyncChanges.call(crypto, changes);
+    last = keys;
+    at = performance.now();
+    return received;
   };
 }
 
