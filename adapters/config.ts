@@ -4,6 +4,8 @@ import { dataFolder } from './data-folder.ts';
 /** What is told to the program at its start, the same for every adapter. */
 export interface Config {
   readonly adapter: string;
+  /** What was said in the place of the adapter's capital words. */
+  readonly words: readonly string[];
   /** The folder of what is kept; it may not be there yet. */
   readonly data: string;
   /** A file for the log; without one nothing is written. */
@@ -16,6 +18,7 @@ export interface Config {
 
 export const usage = `Usage: npm start [-- [ADAPTER] [--data DIR] [--log FILE]]
        npm start -- discord register [--dry-run] [--server ID]
+       npm start -- matrix recovery-key FILE | matrix devices
 
   ADAPTER      where people are: console (used where none is named), discord, discord-http, matrix
   --data DIR   where recipes, settings and batches are kept; else LYEWARD_DATA, else the platform's usual place
@@ -25,14 +28,35 @@ export const usage = `Usage: npm start [-- [ADAPTER] [--data DIR] [--log FILE]]
   register     tell Discord which commands there are; shows what changes
   --dry-run    only show it
   --server ID  on one server, not everywhere
+  recovery-key write what opens the Matrix bot's identity into a file; devices shows how to compare its keys
 `;
 
 type Read = { readonly ok: true; readonly value: Config } | { readonly ok: false; readonly message: string };
 
-export function readConfig(words: readonly string[], adapters: readonly string[]): Read {
+/** An adapter may take words of the host's own: its name says so in capitals, as in "recovery-key FILE". */
+const isArgument = (part: string): boolean => /^[A-Z]+$/.test(part);
+
+const fits = (name: string, said: readonly string[]): boolean => {
+  const parts = name.split(' ');
+  return parts.length === said.length && parts.every((part, i) => isArgument(part) || part === said[i]);
+};
+
+function unknown(said: readonly string[], adapters: readonly string[]): string {
+  const [first = '', ...more] = said;
+  const half = adapters.find(
+    (name) => name.startsWith(`${said.join(' ')} `) && isArgument(name.split(' ').at(-1) ?? ''),
+  );
+  if (half) return `something is missing: ${half}`;
+  return adapters.includes(first) && more.length > 0
+    ? `one adapter at a time: what is "${more.join(' ')}"?`
+    : `there is no adapter "${first}"; there is ${adapters.join(', ')}`;
+}
+
+/** `adapters` by their names, with the words that they take in capitals. */
+export function readConfig(typed: readonly string[], adapters: readonly string[]): Read {
   try {
     const { values, positionals } = parseArgs({
-      args: [...words],
+      args: [...typed],
       options: {
         data: { type: 'string' },
         log: { type: 'string' },
@@ -41,15 +65,15 @@ export function readConfig(words: readonly string[], adapters: readonly string[]
       },
       allowPositionals: true,
     });
-    const [first = 'console', ...more] = positionals;
-    const isTwo = adapters.includes(positionals.join(' '));
-    if (more.length > 0 && !isTwo) return { ok: false, message: `one adapter at a time: what is "${more.join(' ')}"?` };
-    const adapter = isTwo ? positionals.join(' ') : first;
-    if (!adapters.includes(adapter)) {
-      return { ok: false, message: `there is no adapter "${adapter}"; there is ${adapters.join(', ')}` };
-    }
+    const said = positionals.length === 0 ? ['console'] : positionals;
+    const adapter = adapters.find((name) => fits(name, said));
+    if (adapter === undefined) return { ok: false, message: unknown(said, adapters) };
+    const words = said.filter((_, i) => isArgument(adapter.split(' ')[i] ?? ''));
     const { data, log, server } = values;
-    return { ok: true, value: { adapter, data: dataFolder(data), log, dryRun: values['dry-run'] ?? false, server } };
+    return {
+      ok: true,
+      value: { adapter, words, data: dataFolder(data), log, dryRun: values['dry-run'] ?? false, server },
+    };
   } catch (error) {
     // `parseArgs` throws what it does not know, in words that a person can read.
     return { ok: false, message: error instanceof Error ? error.message : String(error) };

@@ -27,12 +27,12 @@ export function openLog(file: string | undefined): Log {
   };
 }
 
-/** Errors of the REST client carry the body that was sent, and with it what somebody wrote; that is left out. */
+/** Errors of the clients carry the body that was sent, and addresses with names of people and rooms: left out. */
 const brief = (error: unknown): unknown =>
   error instanceof Error
     ? {
         name: error.name,
-        message: error.message.slice(0, 300),
+        message: error.message.replace(/https?:\/\/\S+/g, '…').slice(0, 300),
         ...('code' in error ? { code: error.code } : {}),
         ...('status' in error ? { status: error.status } : {}),
         stack: error.stack?.split('\n').slice(1, 6).join('\n'),

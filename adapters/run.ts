@@ -12,6 +12,8 @@ const adapters: Readonly<Record<string, () => Promise<Adapter>>> = {
   'discord-http': () => import('./discord/start-http.ts'),
   'discord register': () => import('./discord/register.ts'),
   matrix: () => import('./matrix/start.ts'),
+  'matrix recovery-key FILE': () => import('./matrix/recovery-key.ts'),
+  'matrix devices': () => import('./matrix/devices.ts'),
 };
 
 const words = process.argv.slice(2);

@@ -4,7 +4,7 @@
  * the same figures come out. Nothing that somebody wrote is kept for that.
  */
 import { hash } from 'node:crypto';
-import type { Reply } from '../../src/index.ts';
+import { declarations, type Reply } from '../../src/index.ts';
 import { requestIn } from './addressed.ts';
 import { type House, isDirect, selfIn } from './house.ts';
 import { said } from './message.ts';
@@ -30,8 +30,19 @@ export interface Conversations {
   readonly replay: (row: Answered, person: string) => Promise<{ readonly reply: Reply; readonly place: string } | null>;
 }
 
+/** Commands that keep something: asked once more, they would keep it once more. */
+const keeping: ReadonlySet<string> = new Set(declarations.flatMap(({ id, keeps }) => (keeps ? [id] : [])));
+
+/** In place of a fingerprint: what was asked has had its effect, and is never asked again. */
+export const hadEffect = 'kept';
+
 /** Tells whether the same words still lead to the same figures. */
 export const fingerprintOf = (reply: Reply): string =>
+  reply.ok && keeping.has(reply.answer.command) ? hadEffect : figuresOf(reply);
+
+const wouldKeep = (text: string): boolean => keeping.has(/^\s*[/!]?([a-z]+)/i.exec(text)?.[1]?.toLowerCase() ?? '');
+
+const figuresOf = (reply: Reply): string =>
   hash(
     'sha1',
     reply.ok ? reply.answer.command + JSON.stringify(reply.answer.result) : reply.fault.code + reply.fault.message,
@@ -79,11 +90,12 @@ export function createConversations({ bot, client, me, records, lookup, settings
     replay: async (row, person) => {
       const chain = [row];
       for (let depth = 0; depth <= mostBefore; depth++) {
+        if (chain[0]?.fingerprint === hadEffect) return null;
         const place = `${row.room}#${row.question}#${depth}`;
         let reply: Reply | null = null;
         for (const one of chain) {
           const text: string | null = await textOf(one, reply);
-          if (text === null) return null;
+          if (text === null || wouldKeep(text)) return null;
           reply = await bot.ask({ platform: 'matrix', place, person, text });
         }
         if (reply && fingerprintOf(reply) === row.fingerprint) return { reply, place };

@@ -3,7 +3,7 @@ import type { MatrixEvent, Room } from 'matrix-js-sdk';
 import type { Fault, Reply } from '../../src/index.ts';
 import { addressOf } from './address.ts';
 import { requestIn } from './addressed.ts';
-import { type Asker, createConversations, fingerprintOf } from './conversation.ts';
+import { type Asker, createConversations, fingerprintOf, hadEffect } from './conversation.ts';
 import { createFlood } from './flood.ts';
 import { type House, isDirect, selfIn } from './house.ts';
 import { instead, type Letter, letterOf, placed, said, type Where } from './message.ts';
@@ -194,6 +194,15 @@ export function createDesk(house: House): Desk {
     const row = records.question(target);
     if (row) {
       if (row.person !== person || row.room !== room.roomId) return false;
+      if (row.fingerprint === hadEffect) {
+        const { thread, place } = row;
+        const id = event.getId() ?? '';
+        await say(
+          { event: id, repliesTo: target, room, person, thread, place, quoted: null, before: null },
+          words.isDone,
+        );
+        return true;
+      }
       const request = wordsIn(message, room, true) ?? message.text;
       const quoted = row.quoted === null ? null : await lookup(room.roomId, row.quoted);
       const text = quoted?.message.kind === 'words' ? withQuoted(request, quoted.message.text) : request;

@@ -7,7 +7,6 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { MatrixClient } from 'matrix-js-sdk';
 import { writePrivate } from './account.ts';
-import type { Sdk } from './client.ts';
 import type { Records } from './records.ts';
 
 const recoveryPath = (folder: string): string => join(folder, 'recovery-key');
@@ -24,7 +23,6 @@ export function readRecoveryKey(folder: string): string | null {
 
 interface IdentityOptions {
   readonly client: MatrixClient;
-  readonly sdk: Sdk;
   readonly records: Records;
   readonly folder: string;
   readonly user: string;

@@ -33,6 +33,8 @@ const quiet = (text: string): string => text.replace(/@(?!\u200b)/g, '@\u200b');
 export interface Dress {
   /** A line before everything else. */
   readonly first?: string;
+  /** Somebody who is to be told that this is here: nobody else is. */
+  readonly calls?: { readonly id: string; readonly name: string };
 }
 
 const textPart = (plain: string, html: string): Content => ({
@@ -43,7 +45,7 @@ const textPart = (plain: string, html: string): Content => ({
   'm.mentions': {},
 });
 
-export function letterOf(all: Answer | Fault, { first }: Dress = {}): Letter {
+export function letterOf(all: Answer | Fault, { first, calls }: Dress = {}): Letter {
   const body = 'lead' in all ? all.body : [];
   const pictures = body.flatMap((block) => (block.kind === 'picture' ? [block] : []));
   const files = body.flatMap((block) => (block.kind === 'file' ? [block] : []));
@@ -57,12 +59,25 @@ export function letterOf(all: Answer | Fault, { first }: Dress = {}): Letter {
     about: 'the whole answer',
   };
   return {
-    parts: shown.map(({ plain, html }, i) =>
-      first !== undefined && i === 0
-        ? textPart(`${first}\n\n${plain}`, `<p><em>${first}</em></p>${html}`)
-        : textPart(plain, html),
-    ),
+    parts: shown.map(({ plain, html }, i) => {
+      if (i > 0) return textPart(plain, html);
+      if (calls) return callingPart(calls, plain, html);
+      return first === undefined
+        ? textPart(plain, html)
+        : textPart(`${first}\n\n${plain}`, `<p><em>${first}</em></p>${html}`);
+    }),
     enclosed: { pictures, files: isWhole ? files : [whole, ...files] },
+  };
+}
+
+/** No notice: clients are silent about those. */
+function callingPart({ id, name }: NonNullable<Dress['calls']>, plain: string, html: string): Content {
+  const shown = line(name).replace(/[&<>"']/g, '') || 'You';
+  const pill = `<a href="https://matrix.to/#/${encodeURIComponent(id)}">${shown}</a>`;
+  return {
+    ...textPart(`${shown}: ${plain}`, `<p>${pill}:</p>${html}`),
+    msgtype: 'm.text',
+    'm.mentions': { user_ids: [id] },
   };
 }
 

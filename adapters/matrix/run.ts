@@ -46,7 +46,9 @@ export async function run({ bot, settings, folder, log, stop }: RunOptions): Pro
     throw error;
   });
   if (!session) return;
-  const file = openLocked(join(folder, 'store.sqlite'));
+  const broken = Promise.withResolvers<never>();
+  broken.promise.catch(() => {});
+  const file = openLocked(join(folder, 'store.sqlite'), broken.reject);
   try {
     const records = openRecords(file);
     records.purge(Date.now() - remembered);
@@ -92,7 +94,7 @@ export async function run({ bot, settings, folder, log, stop }: RunOptions): Pro
       intake?.open();
       process.stdout.write(`lyeward: ready as ${session.user}\n`);
       log({ level: 'info', event: 'ready' });
-      const identity = { client, sdk, records, folder, user: session.user, password: settings.password };
+      const identity = { client, records, folder, user: session.user, password: settings.password };
       establish(identity).catch((error: unknown) => log({ level: 'warn', event: 'not-cross-signed', error }));
       ears.resume().catch((error: unknown) => log({ level: 'warn', event: 'unread-kept', error }));
     });
@@ -105,7 +107,8 @@ export async function run({ bot, settings, folder, log, stop }: RunOptions): Pro
       pollTimeout: 10_000,
     });
     try {
-      await end;
+      // Nothing more may be sent once its keys can't be kept.
+      await Promise.race([end, broken.promise]);
     } finally {
       ears.close();
       await intake.close(farewell);
@@ -150,9 +153,9 @@ const softLogout =
 const lostDevice =
   'the server no longer knows the bot’s device (logged out, or deleted): its keys are of no use any more. Move the folder "matrix" of the data folder away, set MATRIX_PASSWORD and start again as a new device';
 
-function openLocked(path: string): StoreFile {
+function openLocked(path: string, onFailure: (error: unknown) => void): StoreFile {
   try {
-    return openFile(path);
+    return openFile(path, { onFailure });
   } catch (error) {
     if (error instanceof Error && /locked/.test(error.message)) {
       throw new Fatal(`the data folder is in use: another lyeward runs with ${path}`);

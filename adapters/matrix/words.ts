@@ -25,6 +25,7 @@ export const words = {
     'I no longer know what this answer was about.',
     'Paste the recipe again, or reply to its message with "check".',
   ),
+  isDone: told('I did this as you first wrote it; an edit changes nothing.', 'Write it as a new message.'),
   noOffer: told('This answer offers no such next step.'),
   noVerify: told(
     'I can’t compare emoji: I am a program.',

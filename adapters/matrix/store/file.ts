@@ -14,8 +14,14 @@ export interface StoreFile {
   readonly close: () => void;
 }
 
+interface FileOptions {
+  readonly onCommit?: () => void;
+  /** A write failed, of a full disk for example: what is in memory is no longer what is in the file. */
+  readonly onFailure?: (error: unknown) => void;
+}
+
 /** Throws where the file is not to be had, or where another process has it. */
-export function openFile(path: string, onCommit: () => void = () => {}): StoreFile {
+export function openFile(path: string, { onCommit, onFailure }: FileOptions = {}): StoreFile {
   closeSync(openSync(path, 'a', 0o600));
   const db = new DatabaseSync(path);
   // FULL: a commit outlives a power cut. EXCLUSIVE: a second process is refused.
@@ -28,7 +34,7 @@ export function openFile(path: string, onCommit: () => void = () => {}): StoreFi
 
   const commit = (): void => {
     db.exec('COMMIT');
-    onCommit();
+    onCommit?.();
   };
   return {
     db,
@@ -40,6 +46,7 @@ export function openFile(path: string, onCommit: () => void = () => {}): StoreFi
         if (held === 0) commit();
       } catch (error) {
         failure = error;
+        onFailure?.(error);
         if (db.isTransaction) db.exec('ROLLBACK');
         throw error;
       }
