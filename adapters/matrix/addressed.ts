@@ -17,11 +17,9 @@ export interface Self {
   readonly names: readonly string[];
 }
 
-const escaped = (text: string): string => text.replace(/[\\^$.*+?()[\]{}|/-]/g, '\\$&');
-
 /** The request, perhaps empty; null where the message is for others. */
 export function requestIn({ text, mentions, html, isToUs }: Heard, self: Self, prefix: string): string | null {
-  const called = new RegExp(`^\\s*${escaped(prefix)}(?=$|[\\s:,])[:,]?`, 'iu').exec(text);
+  const called = new RegExp(`^\\s*${RegExp.escape(prefix)}(?=$|[\\s:,])[:,]?`, 'iu').exec(text);
   if (called) return text.slice(called[0].length).trim();
   const isMentioned = mentions.includes(self.id) || isLinked(html, self.id);
   const named = withoutName(text, [self.id, ...self.names], isMentioned);
@@ -33,7 +31,7 @@ export function requestIn({ text, mentions, html, isToUs }: Heard, self: Self, p
 function isLinked(html: string, id: string): boolean {
   if (!html.includes('href')) return false;
   const links = [`matrix.to/#/${id}`, `matrix.to/#/${encodeURIComponent(id)}`, `matrix:u/${id.slice(1)}`];
-  return links.some((link) => new RegExp(`href\\s*=\\s*["'][^"']{0,20}${escaped(link)}["'?]`, 'i').test(html));
+  return links.some((link) => new RegExp(`href\\s*=\\s*["'][^"']{0,20}${RegExp.escape(link)}["'?]`, 'i').test(html));
 }
 
 const greeting = '(?:(?:hey|hi|hello|hallo|ok|okay|dear)[\\s,]+)?';
@@ -45,7 +43,7 @@ const greeting = '(?:(?:hey|hi|hello|hallo|ok|okay|dear)[\\s,]+)?';
 function withoutName(text: string, names: readonly string[], isMentioned: boolean): string | null {
   for (const name of names.toSorted((a, b) => b.length - a.length)) {
     if (name.trim() === '' || !text.toLowerCase().includes(name.toLowerCase())) continue;
-    const word = escaped(name);
+    const word = RegExp.escape(name);
     const before = new RegExp(`^\\s*${greeting}@?${word}(?=$|[\\s:,;!?.])[:,;!?.]*`, 'iu').exec(text);
     if (before) return text.slice(before[0].length).trim();
     const behind = new RegExp(`(?:[\\s,]@|,\\s*)${word}\\s*([?!.]*)\\s*$`, 'iu').exec(text);

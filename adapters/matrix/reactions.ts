@@ -6,19 +6,19 @@ export type Sign =
   | { readonly kind: 'offer'; readonly number: number };
 
 /** Beside these a digit's key, 1️⃣ to 9️⃣, takes what the answer offers in that place. */
-const signs: Readonly<Record<string, Sign>> = {
-  '🔍': { kind: 'details' },
-  '🔎': { kind: 'details' },
-  '➡': { kind: 'next' },
-  '📣': { kind: 'share' },
-  '📢': { kind: 'share' },
-};
+const signs: ReadonlyMap<string, Sign> = new Map([
+  ['🔍', { kind: 'details' }],
+  ['🔎', { kind: 'details' }],
+  ['➡', { kind: 'next' }],
+  ['📣', { kind: 'share' }],
+  ['📢', { kind: 'share' }],
+]);
 
 /** null where the sign is none of ours: a heart is a heart. */
 export function signOf(key: string): Sign | null {
   const bare = key.replace(/[\ufe0e\ufe0f]|\p{Emoji_Modifier}/gu, '');
   const digit = /^([1-9])\u20e3$/.exec(bare);
-  return digit ? { kind: 'offer', number: Number(digit[1]) } : (signs[bare] ?? null);
+  return digit ? { kind: 'offer', number: Number(digit[1]) } : (signs.get(bare) ?? null);
 }
 
 /** What the answer offers to ask next, or how its question can be answered, in the order in which it says so. */
