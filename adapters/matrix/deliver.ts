@@ -1,5 +1,5 @@
 /** What is told later: to its asker alone, in the thread where it was asked for, in the room that followed it. */
-import type { Answer, Fault } from '../../src/index.ts';
+import type { Answer } from '../../src/index.ts';
 import { readAddress } from './address.ts';
 import type { House } from './house.ts';
 import { letterOf, placed } from './message.ts';
@@ -9,21 +9,23 @@ export interface Delivery {
   /** As the adapter gave it with the question. */
   readonly address: string;
   readonly person: string;
-  readonly told: Answer | Fault;
+  readonly answer: Answer;
   /** The same for every try to tell this once: the server drops the second. */
-  readonly key: string;
+  readonly id: string;
 }
 
 /** Rejects where the bot is no longer in the room, or the address is none of its own. */
-export function createDelivery({ client, sender, media }: House, rooms: Rooms) {
-  return async ({ address, person, told, key }: Delivery): Promise<void> => {
+export type Deliver = (delivery: Delivery) => Promise<void>;
+
+export function createDelivery({ client, sender, media }: House, rooms: Rooms): Deliver {
+  return async ({ address, person, answer, id: key }: Delivery): Promise<void> => {
     const to = readAddress(address);
     if (!to) throw new Error('no address of this adapter');
     const id = rooms.current(to.room);
     const room = client.getRoom(id);
     if (room?.getMyMembership() !== 'join') throw new Error('no longer in the room');
     const name = room.getMember(person)?.rawDisplayName ?? person;
-    const { parts, enclosed } = letterOf(told, { calls: { id: person, name } });
+    const { parts, enclosed } = letterOf(answer, { calls: { id: person, name } });
     // In a room that followed there is neither the thread nor the question.
     const where = id === to.room ? to : { thread: null, repliesTo: null };
     for (const [i, part] of parts.entries()) await sender.send(id, placed(part, where), `${key}/${i}`);

@@ -4,6 +4,7 @@ import type { MatrixClient } from 'matrix-js-sdk';
 import type { Bot } from '../../src/index.ts';
 import type { Note } from '../log.ts';
 import { openClient, type Sdk, syncFilter } from './client.ts';
+import { createDelivery, type Deliver } from './deliver.ts';
 import { createDesk } from './desk.ts';
 import { Fatal } from './fatal.ts';
 import type { House } from './house.ts';
@@ -25,6 +26,8 @@ export interface RunOptions {
   readonly settings: Settings;
   readonly folder: string;
   readonly log: (note: Note) => void;
+  /** Called once the bot answers: from then on things can be told in its rooms, until it is stopped. */
+  readonly onReady?: (deliver: Deliver) => void;
   /** Ends the bot: what is being answered is answered first. */
   readonly stop: AbortSignal;
 }
@@ -37,7 +40,7 @@ const looking = 1000;
 const remembered = 30 * 24 * 60 * 60_000;
 
 /** Resolves when it was stopped; throws a `Fatal` where it cannot go on. */
-export async function run({ bot, settings, folder, log, stop }: RunOptions): Promise<void> {
+export async function run({ bot, settings, folder, log, onReady, stop }: RunOptions): Promise<void> {
   // What is on its way at the end may still arrive; then nothing is tried any more.
   const over = new AbortController();
   const waiting = (again: number, error: unknown): void => log({ level: 'warn', event: 'server-away', again, error });
@@ -92,6 +95,7 @@ export async function run({ bot, settings, folder, log, stop }: RunOptions): Pro
       if (isReady) return;
       isReady = true;
       intake?.open();
+      onReady?.(createDelivery(house, rooms));
       process.stdout.write(`lyeward: ready as ${session.user}\n`);
       log({ level: 'info', event: 'ready' });
       const identity = { client, records, folder, user: session.user, password: settings.password };

@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { createBot } from '../../src/index.ts';
 import type { Config } from '../config.ts';
+import { keptIn } from '../kept.ts';
 import { openLog } from '../log.ts';
 import { stopSignal } from '../stop.ts';
 import { configurationStatus, Fatal } from './fatal.ts';
@@ -22,7 +23,7 @@ export async function start({ log: file, data }: Config): Promise<void> {
   const folder = folderOf(data);
   mkdirSync(folder, { recursive: true, mode: 0o700 });
   const log = openLog(file);
-  const bot = createBot({ log: log.entry });
+  const bot = createBot({ ...keptIn(data, 'the Matrix bot'), log: log.entry });
   const { signal, done } = stopSignal();
   try {
     await run({ bot, settings: settings.value, folder, log: log.note, stop: signal });
@@ -32,6 +33,7 @@ export async function start({ log: file, data }: Config): Promise<void> {
     fail(error.message);
   } finally {
     done();
+    await bot.close();
   }
   // The SDK leaves timers behind.
   process.exit();
