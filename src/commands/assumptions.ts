@@ -6,6 +6,18 @@ import { inSentence, listed } from './phrases.ts';
 export const saysLye = ({ id, text }: Pick<Assumption, 'id' | 'text'>): boolean =>
   id === 'lye' && text.endsWith('(NaOH).');
 
+/**
+ * Lines that each say one thing taken, as one line: "I took "olive" as olive oil (virgin); 5 % as the superfat …".
+ * What says more than that (a figure reckoned from it, what another value would do) keeps its own line, below.
+ */
+export function inOneLine(lines: readonly string[]): string[] {
+  const isPlain = (line: string): boolean => line.length <= 120 && /^I took (?!your |this )[^:;]*[^.]\.$/.test(line);
+  const plain = lines.filter((line) => isPlain(line) && !line.includes('. '));
+  if (plain.length < 2) return [...lines];
+  const parts = plain.map((line) => line.slice('I took '.length, -1));
+  return [`I took ${parts.join('; ')}.`, ...lines.filter((line) => !plain.includes(line))];
+}
+
 /** `pure`: the sodium hydroxide was taken as pure, which the line about "lye" can say too. */
 export function assumptionsOf(reading: RecipeReading, pure: boolean): string[] {
   const plain: string[] = [];

@@ -5,7 +5,7 @@ import type { Recipe } from '../engine/recipe.ts';
 import { USUAL_SUPERFAT } from '../engine/weigh.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import { mass, percent, type Style } from '../units/print.ts';
-import { assumptionsOf, saysLye } from './assumptions.ts';
+import { assumptionsOf, inOneLine, saysLye } from './assumptions.ts';
 import { beforeMixing, excessCaution, thinCaution } from './cautions.ts';
 import { type Context, defineCommand } from './define.ts';
 import { detailsOf } from './details.ts';
@@ -58,11 +58,11 @@ export const check = defineCommand({
         lead: leadOf(weighed.recipe, figures, said === null && settings.superfat === undefined, style),
         body: bodyOf(weighed, figures, reading, style),
         details: () => detailsOf(weighed.recipe, figures, reading, catalogue, style),
-        assumptions: [
+        assumptions: inOneLine([
           ...localLines([...weighed.recipe.fats, ...weighed.recipe.after], catalogue),
           ...assumptionsOf(reading, isTakenPure(weighed)),
           ...takenOf(weighed, figures, reading, { superfat: said, step: options.step }, context, style),
-        ],
+        ]),
         warnings: warningsOf(weighed, figures, reading, catalogue, style),
         caution: cautionOf(figures),
         actions: [
@@ -125,15 +125,10 @@ function takenOf(
     lines.push(`${pureLine(id, purity, style)}${id === 'koh' ? otherPurities(recipe, catalogue, style) : ''}.`);
   }
   if (waterAssumed) lines.push(waterAssumed);
-  const both = [
-    ...(given.superfat === null && settings.superfat === undefined
-      ? [`${percent(figures.needed.asked, style)} as the superfat to compare with`]
-      : []),
-    ...(given.step === undefined && reading.scaleStep === null && settings.step === undefined
-      ? [`a scale that shows ${mass(recipe.scaleStepGrams, { ...style, massUnit: 'g' })}`]
-      : []),
-  ];
-  if (both.length > 0) lines.push(`I took ${both.join(', and ')}.`);
+  if (given.superfat === null && settings.superfat === undefined)
+    lines.push(`I took ${percent(figures.needed.asked, style)} as the superfat to compare with.`);
+  if (given.step === undefined && reading.scaleStep === null && settings.step === undefined)
+    lines.push(`I took a scale that shows ${mass(recipe.scaleStepGrams, { ...style, massUnit: 'g' })}.`);
   return lines;
 }
 

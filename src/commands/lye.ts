@@ -7,7 +7,7 @@ import { USUAL_WATER, type WaterRule } from '../engine/water.ts';
 import { toWeigh, USUAL_SUPERFAT } from '../engine/weigh.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import { mass, massAtMost, massBoth, percent, percentRange, type Style } from '../units/print.ts';
-import { assumptionsOf } from './assumptions.ts';
+import { assumptionsOf, inOneLine } from './assumptions.ts';
 import { beforeMixing, thinCaution, untilClear } from './cautions.ts';
 import { styleFor } from './check.ts';
 import { type Context, defineCommand, type Refusal } from './define.ts';
@@ -138,7 +138,7 @@ export const lye = defineCommand({
         lead: leadOf(recipe, figures, style),
         body: bodyOf(recipe, figures, reading, style).map((line) => ({ kind: 'text' as const, text: line })),
         details: () => detailsOf(recipe, figures, reading, catalogue, style),
-        assumptions: [
+        assumptions: inOneLine([
           ...localLines([...recipe.fats, ...recipe.after], catalogue),
           ...assumptionsOf(reading, false),
           ...(superfat === null && settings.superfat === undefined
@@ -149,7 +149,7 @@ export const lye = defineCommand({
           ...(given.step === undefined && reading.scaleStep === null && settings.step === undefined
             ? [`I took a scale that shows ${mass(step, { ...style, massUnit: 'g' })}.`]
             : []),
-        ],
+        ]),
         warnings: warningsOf(
           { recipe, purityAssumed: [], dry, waterAssumed: null },
           figures,

@@ -1,7 +1,6 @@
 import type { Block } from '../answer/types.ts';
 import { caution } from './cautions.ts';
 import { defineCommand } from './define.ts';
-import { capital } from './phrases.ts';
 
 /** Ways in which lye hurts, in the order of haste. */
 export type Harm = 'eyes' | 'skin' | 'swallowed' | 'inhaled';
@@ -23,8 +22,13 @@ const typed: readonly (readonly [RegExp, Harm])[] = [
 
 const gear = ['gear', 'lye-into-water', 'vessel', 'hot-lye', 'fumes', 'children-pets', 'spill', 'storage'] as const;
 
-/** The short text of one harm without its title. */
-const first = (harm: Harm): string => capital(caution(`first-aid-${harm}`).short.replace(/^[^:]*: /, ''));
+/** The one thing to do, before the steps. */
+const leads: Readonly<Record<Harm, string>> = {
+  eyes: 'Running water into the eye, now: seconds count.',
+  skin: 'Running water on it, now, and much of it.',
+  swallowed: 'No vomiting. Call for help now.',
+  inhaled: 'Into fresh air, now.',
+};
 const long = (id: string): string => caution(id).long;
 
 const text = (said: string): Block => ({ kind: 'text', text: said });
@@ -62,7 +66,7 @@ export const safety = defineCommand({
         lead:
           harm === null
             ? 'Rinse at once with plenty of running water, and call for help while you rinse.'
-            : first(harm),
+            : leads[harm],
         body:
           harm === null
             ? [rest, text(caution('no-vinegar-on-skin').short), ...numbers, text(`Before you work: ${gearLine}`)]

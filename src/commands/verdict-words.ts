@@ -74,7 +74,7 @@ const massAtMostPlain = (grams: number, recipe: Recipe, style: Style): string =>
 
 /** Yours against needed, at nothing left over and at the superfat asked. */
 export function needLine(recipe: Recipe, figures: CheckFigures, style: Style): string {
-  const { needed } = figures;
+  const { needed, verdict } = figures;
   const step = recipe.scaleStepGrams;
   const have = alkaliAmounts(recipe.alkali, (grams) =>
     style.massUnit === 'g' ? readMass(grams, style) : massBoth(grams, style, step),
@@ -82,7 +82,10 @@ export function needLine(recipe: Recipe, figures: CheckFigures, style: Style): s
   const several = recipe.alkali.filter(({ grams }) => grams > 0).length > 1;
   const zero = listed(needed.atZero.map(({ grams }) => mass(grams, style, step)));
   const asked = listed(needed.atAsked.map(({ grams }) => massAtMost(roundDown(grams, step), style, step)));
-  return `You have ${have}. These fats need about ${zero}${several ? ' of them' : ''} for nothing left over${
+  // what was read says it again; beside a fault or in ounces it stands here, to be compared
+  const mine = verdict === 'usual' && style.massUnit === 'g' && !several ? '' : `You have ${have}. `;
+  const ofThem = several ? ' of them' : mine === '' ? ' of it' : '';
+  return `${mine}These fats need about ${zero}${ofThem} for nothing left over${
     needed.asked > 0 && needed.atAsked.every(({ grams }) => grams >= step)
       ? `, ${asked} to leave at least ${percent(needed.asked, style)}`
       : ''
@@ -166,6 +169,6 @@ export function nextLine(recipe: Recipe, figures: CheckFigures, dry: boolean, st
       if (dry || isUndissolved(lye)) return null;
       return superfat.nominal - needed.asked < 0.012 || gramsOf(recipe.alkali) === weighed
         ? 'Nothing to change: weigh it out as written.'
-        : `Nothing to change, unless you want ${percent(needed.asked, style)}: then weigh ${instead}.`;
+        : `Nothing to change, unless you want ${percent(needed.asked, style)}.`;
   }
 }

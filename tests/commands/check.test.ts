@@ -69,7 +69,7 @@ describe('superfat against arithmetic by hand', () => {
   test('a class bar: 8.8 %, 112 g for nothing left over, 106 g for 5 %', async () => {
     const { all, result } = await answer('olive 450, coconut 225, castor 75 g, 102 g lye, 230 g water');
     expect(result.superfat.nominal).toBeCloseTo(0.088, 3);
-    expect(all).toContain('about 112 g for nothing left over, 106 g to leave at least 5 %');
+    expect(all).toContain('about 112 g of it for nothing left over, 106 g to leave at least 5 %');
   });
 
   test('lard needs 70 g, and no more than 72 g', async () => {
