@@ -40,7 +40,7 @@ export async function openClient(options: ClientOptions): Promise<Opened> {
   const { decodeRecoveryKey } = await import('matrix-js-sdk/lib/crypto-api/index.js');
   keepNoHistory(sdk, heard);
 
-  const client = sdk.createClient({
+  const client: MatrixClient = sdk.createClient({
     baseUrl: homeserver,
     accessToken: session.token(),
     userId: session.user,
@@ -50,9 +50,13 @@ export async function openClient(options: ClientOptions): Promise<Opened> {
     localTimeoutMs: patience,
     cryptoCallbacks: {
       getSecretStorageKey: async ({ keys }) => {
-        const key = recoveryKey();
-        const [id] = Object.keys(keys);
-        return key !== null && id !== undefined ? [id, decodeRecoveryKey(key)] : null;
+        const text = recoveryKey();
+        if (text === null) return null;
+        const key = decodeRecoveryKey(text);
+        for (const [id, about] of Object.entries(keys)) {
+          if (await client.secretStorage.checkKey(key, about)) return [id, key];
+        }
+        return null;
       },
     },
   });

@@ -40,6 +40,17 @@ export async function establish({ client, records, folder, user, password }: Ide
   const isOnServer = await crypto.userHasCrossSigningKeys(user, true);
   const hasKeys = (await crypto.getCrossSigningStatus()).privateKeysCachedLocally.masterKey;
   const recovers = !hasKeys && isOnServer && readRecoveryKey(folder) !== null;
+  // First what the private halves are kept with: a storage that nobody here can open is replaced by one of our own.
+  if (!recovers) {
+    await crypto.bootstrapSecretStorage({
+      setupNewSecretStorage: true,
+      createSecretStorageKey: async () => {
+        const key = await crypto.createRecoveryKeyFromPassphrase();
+        writePrivate(recoveryPath(folder), `${key.encodedPrivateKey ?? ''}\n`);
+        return key;
+      },
+    });
+  }
   await crypto.bootstrapCrossSigning({
     // Keys that were made and never reached the server are made anew.
     setupNewCrossSigning: !recovers && !(hasKeys && isOnServer),
@@ -52,14 +63,6 @@ export async function establish({ client, records, folder, user, password }: Ide
         const identifier = { type: 'm.id.user', user };
         await upload({ type: 'm.login.password', identifier, password, session });
       }
-    },
-  });
-  await crypto.bootstrapSecretStorage({
-    setupNewSecretStorage: !recovers,
-    createSecretStorageKey: async () => {
-      const key = await crypto.createRecoveryKeyFromPassphrase();
-      writePrivate(recoveryPath(folder), `${key.encodedPrivateKey ?? ''}\n`);
-      return key;
     },
   });
   records.setFact(done, String(Date.now()));

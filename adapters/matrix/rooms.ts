@@ -5,7 +5,7 @@ import { isDirect } from './house.ts';
 import { letterOf } from './message.ts';
 import { persist } from './persist.ts';
 import { isAllowed, serverOf } from './settings.ts';
-import { textIn } from './told.ts';
+import { objectIn, textIn } from './told.ts';
 import { greeting } from './words.ts';
 
 export interface Rooms {
@@ -60,32 +60,38 @@ export function createRooms(house: House): Rooms {
     await persist(() => client.joinRoom(roomId, { viaServers: [serverOf(by)] }), stop);
   }
 
-  /** Once a room, also where an end came between joining and greeting. */
-  async function greet(room: Room): Promise<void> {
+  /** Once a room, also where an end came between joining and greeting; an upgraded room knows the bot already. */
+  async function arrive(room: Room): Promise<void> {
     const { roomId } = room;
+    const old = predecessorOf(room);
+    if (old !== null && client.getRoom(old)?.getMyMembership() === 'join') await persist(() => client.leave(old), stop);
     if (records.fact(invitedTo(roomId)) === null || records.fact(greetedIn(roomId)) !== null) return;
-    const isUpgrade =
-      textIn(predecessorOf(room), 'room_id') !== null &&
-      records.fact(movedTo(textIn(predecessorOf(room), 'room_id') ?? '')) !== null;
-    if (!room.isSpaceRoom() && !isUpgrade) {
+    if (!room.isSpaceRoom() && old === null) {
       const [line] = letterOf(greeting(settings.prefix, isDirect(room))).parts;
       if (line) await sender.send(roomId, line, `greeting ${roomId}`);
     }
     records.setFact(greetedIn(roomId), String(Date.now()));
   }
 
+  /** Where the new room takes nobody without an invitation, that is waited for in the old one. */
   async function follow(room: Room, tombstone: MatrixEvent): Promise<void> {
     const to = textIn(tombstone.getContent(), 'replacement_room');
-    if (to === null || to === '' || room.getMyMembership() !== 'join' || records.fact(movedTo(room.roomId)) === to)
-      return;
+    if (to === null || to === '' || room.getMyMembership() !== 'join') return;
     records.setFact(movedTo(room.roomId), to);
     if (client.getRoom(to)?.getMyMembership() !== 'join') {
-      records.setFact(invitedTo(to), tombstone.getSender() ?? '');
-      // Where the new room takes nobody without an invitation, that is waited for.
-      await persist(() => client.joinRoom(to, { viaServers: [serverOf(tombstone.getSender() ?? to)] }), stop);
+      const by = tombstone.getSender() ?? '';
+      records.setFact(invitedTo(to), by);
+      await persist(() => client.joinRoom(to, { viaServers: [serverOf(by)] }), stop);
     }
     await persist(() => client.leave(room.roomId), stop);
   }
+
+  /** The room that this one is the upgrade of, where the bot was in it. */
+  const predecessorOf = (room: Room): string | null => {
+    const created = room.currentState.getStateEvents('m.room.create', '')?.getContent();
+    const id = textIn(objectIn(created, 'predecessor'), 'room_id');
+    return id !== null && records.fact(movedTo(id)) === room.roomId ? id : null;
+  };
 
   async function leave(room: Room): Promise<void> {
     if (room.getMyMembership() !== 'join' || room.getInvitedAndJoinedMemberCount() > 1) return;
@@ -106,7 +112,7 @@ export function createRooms(house: House): Rooms {
   return {
     settle: () => {
       eachOf(invited, (room) => attempt('join', consider(room)));
-      eachOf(joined, (room) => attempt('greeting', greet(room)));
+      eachOf(joined, (room) => attempt('arrival', arrive(room)));
       eachOf(left, (room) => attempt('leave', leave(room)));
       const tombstones = [...moved];
       moved.clear();
@@ -127,8 +133,3 @@ export function createRooms(house: House): Rooms {
     },
   };
 }
-
-const predecessorOf = (room: Room) => {
-  const found: unknown = room.currentState.getStateEvents('m.room.create', '')?.getContent()['predecessor'];
-  return typeof found === 'object' && found !== null ? (found as Record<string, unknown>) : undefined;
-};
