@@ -32,7 +32,7 @@ const brief = (error: unknown): unknown =>
   error instanceof Error
     ? {
         name: error.name,
-        message: error.message.replace(/https?:\/\/\S+/g, '…').slice(0, 300),
+        message: error.message.replace(/https?:\/\/\S+|[@!#$][\w./=+-]+:[\w.:-]+/g, '…').slice(0, 300),
         ...('code' in error ? { code: error.code } : {}),
         ...('status' in error ? { status: error.status } : {}),
         stack: error.stack?.split('\n').slice(1, 6).join('\n'),
