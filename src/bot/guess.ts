@@ -1,5 +1,6 @@
 import type { Context } from '../commands/define.ts';
 import { questionOf } from '../commands/everyday.ts';
+import { mouldSize } from '../reading/aside.ts';
 import { heatQuestion, speaksOfHeat } from '../reading/heat-ask.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 
@@ -27,6 +28,13 @@ function isRecipe(text: string, { fats, alkali }: RecipeReading): boolean {
 const speaksOfScent = (text: string, { others, fats, alkali }: RecipeReading): boolean =>
   others.length > 0 && fats.length === 0 && alkali.length === 0 && /%|percent/i.test(text);
 
+/** "My mould is 25 x 8 x 7 cm, how much oil?": a size for a recipe that is still to be named. */
+const speaksOfMould = (text: string, { fats, alkali, fates }: RecipeReading): boolean =>
+  fats.length === 0 &&
+  alkali.length === 0 &&
+  /\bmou?lds?\b|\bloaf\b/i.test(text) &&
+  fates.some(({ why }) => why === mouldSize);
+
 /** What a text without a command word asks for; null where nothing is recognised. */
 export function guess(text: string, context: Context): string | null {
   const { read, reader } = context;
@@ -42,6 +50,7 @@ export function guess(text: string, context: Context): string | null {
   const reading = read(text);
   const scent = speaksOfHeat(text) ? null : heatQuestion(reader(), text, reading);
   if (scent) return scent;
+  if (speaksOfMould(text, reading)) return 'scale';
   const { fats, after, alkali, doubts } = reading;
   if (alkali.length > 0) return 'check';
   if (fats.length > 0 || after.length > 0 || doubts.length > 0) return 'lye';

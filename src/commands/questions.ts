@@ -120,11 +120,11 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
     hint: oneOf(names(candidates, catalogue)),
     candidates: names(candidates, catalogue),
   }),
-  'which-alkali': ({ said }, { catalogue }) => {
+  'which-alkali': ({ said, why }, { catalogue }) => {
     const typed = said.toLowerCase();
-    const known = catalogue.ambiguous.find(({ names: all }) => all.includes(typed));
+    const known = why ?? catalogue.ambiguous.find(({ names: all }) => all.includes(typed))?.why;
     return {
-      ask: `Which alkali is "${said}"?${known ? ` ${known.why}` : ''}`,
+      ask: `Which alkali is "${said}"?${known ? ` ${known}` : ''}`,
       hint: 'Look at the label: NaOH is sodium hydroxide (hard bars), KOH is potassium hydroxide (soft and liquid soap).',
       candidates: ['NaOH', 'KOH'],
     };

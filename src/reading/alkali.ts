@@ -30,12 +30,22 @@ export function readAlkali(
       item.named.meaning.id !== 'unsaid'
     )
       mentioned.add(item.named.meaning.id);
+  /** "lye 23 g, KOH 62 g": two alkalis, of which the one by its bare name is sodium hydroxide. */
+  const besideKoh = (row: Row): boolean =>
+    row.grams !== null &&
+    rows.some(
+      ({ named, grams }) =>
+        named.meaning.kind === 'alkali' &&
+        named.meaning.id === 'koh' &&
+        grams !== null &&
+        Math.abs(grams - (row.grams ?? 0)) > sameWithin * grams,
+    );
   let soft: boolean | null = null;
   const idOf = (row: Row): AlkaliId | null => {
     const { meaning } = row.named;
     if (meaning.kind !== 'alkali' && meaning.kind !== 'stock') return null;
     if (meaning.id !== 'unsaid') return meaning.id;
-    if (mentioned.size === 1) return [...mentioned][0] ?? null;
+    if (mentioned.size === 1 && !besideKoh(row)) return [...mentioned][0] ?? null;
     soft ??= softSoap.test(text);
     if (mentioned.size === 2 || soft) {
       assembly.doubts.push({ id: 'which-alkali', said: row.named.text });

@@ -142,7 +142,12 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
     e.glued
   ) {
     const parts = [a.text, c.text, e.text];
+    const more = (at: number): boolean => is(prims[at], '/') && prims[at]?.glued === true;
+    // "50/30/20 olive, coconut, lard": shares
+    const shares =
+      b.text === '/' && (more(i - 1) || more(i + 5) || parts.reduce((sum, part) => sum + Number(part), 0) === 100);
     if (
+      !shares &&
       parts.every((part) => /^\d{1,4}$/.test(part)) &&
       (parts[0]?.length === 4 ||
         parts[2]?.length === 4 ||
@@ -195,6 +200,9 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
   return null;
 }
 
+/** Groups of digits of a telephone number, at the most. */
+const mostGroups = 6;
+
 /** Seven or more digits in groups, or any group after a word that announces a telephone number. */
 function telephone(prims: readonly Prim[], i: number): Aside | null {
   const plus = is(prims[i], '+') || is(prims[i], '(');
@@ -205,7 +213,7 @@ function telephone(prims: readonly Prim[], i: number): Aside | null {
   let total = 0;
   let groups = 0;
   let dashes = 0;
-  while (end < prims.length) {
+  while (end < prims.length && groups <= mostGroups) {
     const prim = prims[end];
     if (isNumber(prim) && /^\d+(\.\d+)*$/.test(prim.text)) {
       total += prim.text.replace(/\D/g, '').length;
@@ -230,7 +238,7 @@ function telephone(prims: readonly Prim[], i: number): Aside | null {
     (groups >= 2 && (first.startsWith('0') || is(prims[i], '+') || is(prims[i], '('))) ||
     (groups >= 2 && dashes >= 1 && /^\d{3}$/.test(first) && /^\d{4}$/.test(last)) ||
     (groups === 1 && total >= 9 && !first.includes('.'));
-  if (total >= 7 && (shaped || announced) && groups <= 6) return found('a telephone number', i, end, prims);
+  if (total >= 7 && (shaped || announced) && groups <= mostGroups) return found('a telephone number', i, end, prims);
   return null;
 }
 
@@ -270,6 +278,8 @@ function listNumber(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside 
     return null;
   return unitAt(prims, i + 1, lexicon) ? null : found('the number of a list item', i, i + 2, prims);
 }
+
+export const mouldSize = 'the size of a mould or vessel';
 
 /** `10 x 3 x 3 in`, `20cm x 10cm`; two factors of which the last has a mass or volume are a multiple instead. */
 function size(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
@@ -312,8 +322,7 @@ function size(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null
       j++;
     else break;
   }
-  if (factors >= 3 || (factors === 2 && other === 0 && lengths > 0))
-    return found('the size of a mould or vessel', i, j, prims);
+  if (factors >= 3 || (factors === 2 && other === 0 && lengths > 0)) return found(mouldSize, i, j, prims);
   return null;
 }
 

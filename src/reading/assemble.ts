@@ -4,7 +4,7 @@ import { linesOf } from './columns.ts';
 import { eitherOr, orphans, rival, takenBack, twoRecipes } from './doubtful.ts';
 import { settleFates } from './fates.ts';
 import { sameWithin } from './items.ts';
-import { mentions, unsaid, vagueAmounts } from './missing.ts';
+import { mentions, saltForAlkali, unsaid, vagueAmounts } from './missing.ts';
 import { unknownNames } from './names.ts';
 import { decimals, plausible } from './plausible.ts';
 import type { ReadAmount, RecipeReading } from './reading.ts';
@@ -23,7 +23,7 @@ import {
 } from './rows.ts';
 import { crossShares, settleShares } from './shares.ts';
 import { crossTotals } from './totals.ts';
-import { impliedWater, looseRatio, readWater } from './water.ts';
+import { impliedWater, looseRatio, partsRatio, readWater } from './water.ts';
 
 /** A line of talk rather than a row of a list. */
 function chatty(assembly: Assembly, line: number): boolean {
@@ -138,6 +138,7 @@ export function assemble(source: Source): RecipeReading {
   mentions(assembly, rows, roles);
   orphans(assembly, rows, roles);
   looseRatio(assembly, roles);
+  partsRatio(assembly, rows, roles);
   eitherOr(assembly);
   vagueAmounts(assembly, rows);
   const back = rows.length > 0 ? takenBack.exec(source.text) : null;
@@ -145,6 +146,7 @@ export function assemble(source: Source): RecipeReading {
   const alkaliGrams = alkali.reduce((sum, one) => sum + one.grams, 0);
   const water = stated ?? impliedWater(assembly, roles, alkaliGrams, liquids.length > 0);
   askedWhich(assembly);
+  saltForAlkali(assembly, rows, fatGrams);
   unsaid(assembly, rows, { fats: fatGrams, alkali: alkaliGrams });
   const sums = {
     fats: fatGrams,

@@ -82,7 +82,7 @@ function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number 
 
 /** What a thing costs that gets no amount: talk is cheap, a fat without a weight is not. */
 function mentionCost(meaning: Meaning): number {
-  if (meaning.kind === 'fat' || meaning.kind === 'unheld') return 1.2;
+  if (meaning.kind === 'fat' || meaning.kind === 'unheld') return 1.7;
   if (meaning.kind === 'alkali') return 0.4;
   if (meaning.kind === 'water' || meaning.kind === 'liquid' || meaning.kind === 'stock' || meaning.kind === 'ambiguous')
     return 0.6;
@@ -98,15 +98,18 @@ function orphanCost(quantity: Quantity): number {
 const equating: ReadonlySet<string> = new Set(['is', 'was', 'at', 'are', 'were', 'be', 'equals', 'weighs']);
 
 /** The way between two neighbouring items, as seen from a name to its amount and from an amount to its name. */
-function gapCosts(
-  tokens: readonly Token[],
-  from: number,
-  to: number,
-): { nameFirst: number; amountFirst: number; lines: number } {
+function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: boolean): Gap {
   let nameFirst = 0;
   let amountFirst = 0;
   let everydays = 0;
   let lines = 0;
+  let stops = 0;
+  const before = tokens[from - 1];
+  if (dotted && before?.t === 'quantity' && before.quantity.text.endsWith('.')) {
+    nameFirst = 3.6;
+    amountFirst = 3.6;
+    stops++;
+  }
   for (let k = from; k < to; k++) {
     const token = tokens[k];
     if (!token) continue;
@@ -134,9 +137,13 @@ function gapCosts(
       }
     } else if (token.t === 'sign') {
       if (token.text === ',') both = 2;
-      else if (token.text === ';' || token.text === '!' || token.text === '?') both = 4;
-      else if (token.text === '.') both = 3.6;
-      else if (token.text === '\t' || token.text === '|') both = 0.4;
+      else if (token.text === ';' || token.text === '!' || token.text === '?') {
+        both = 4;
+        stops++;
+      } else if (token.text === '.') {
+        both = 3.6;
+        stops++;
+      } else if (token.text === '\t' || token.text === '|') both = 0.4;
       else if (token.text === '(' || token.text === ')' || token.text === '[' || token.text === ']') both = 0.3;
       else if (token.text === ':' || token.text === '=') {
         nameFirst -= 0.3;
@@ -150,7 +157,7 @@ function gapCosts(
     nameFirst += both;
     amountFirst += both;
   }
-  return { nameFirst, amountFirst, lines };
+  return { nameFirst, amountFirst, lines, stops };
 }
 
 type Side = 'none' | 'amount-first' | 'name-first';
@@ -174,6 +181,9 @@ const farthest = 8;
 const turn = 1.4;
 /** A reading this much dearer than the cheapest is no rival of it; tuned on the posts of `tests/posts`. */
 const clearly = 0.35;
+
+/** A bare figure as small as this is a number of something, even beside a name. */
+const leastBeside = 10;
 
 /** A name takes one figure of each of these, a bit each. */
 const slots = { amount: 1, volume: 2, percent: 4, ratio: 8 } as const;
@@ -220,10 +230,24 @@ function tooDear(list: readonly Chain[], cost: number): boolean {
 
 const isUnknown = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.kind === 'unknown';
 
+/** `oils:` in front of a list, which takes no figure itself. */
+const isHeading = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.kind === 'role';
+
+const isParted = (gap: Gap | undefined): boolean =>
+  gap !== undefined && (gap.lines > 0 || gap.stops > 0 || gap.amountFirst >= 3.4);
+
 interface Gap {
   readonly nameFirst: number;
   readonly amountFirst: number;
   readonly lines: number;
+  /** Ends of sentences. */
+  readonly stops: number;
+}
+
+/** Whether the dot behind `340 g.` ends a sentence: not where all units of the post are written with one. */
+function endsInDots(items: readonly Item[]): boolean {
+  const measured = items.flatMap((item) => (item.kind === 'amount' && item.quantity.unit ? [item.quantity.text] : []));
+  return measured.some((text) => !text.endsWith('.'));
 }
 
 /** The items of a post, with what is asked of each of them many times over. */
@@ -240,9 +264,10 @@ function seriesOf(items: readonly Item[], tokens: readonly Token[]): Series {
   const amounts = (dim: Dim): number =>
     items.reduce((sum, item) => (item.kind === 'amount' && item.quantity.dim === dim ? sum + 1 : sum), 0);
   const weights = amounts('mass');
+  const dots = endsInDots(items);
   return {
     items,
-    gaps: items.slice(1).map((item, k) => gapCosts(tokens, items[k]?.to ?? 0, item.from)),
+    gaps: items.slice(1).map((item, k) => gapCosts(tokens, items[k]?.to ?? 0, item.from, dots)),
     passed: items.map(isPassed),
     unitful: weights >= 3 && weights > 2 * amounts('bare'),
   };
@@ -271,7 +296,7 @@ function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
       const found = groupAt(series, begin, end);
       if (found === 'stop') break;
       if (found === 'none') continue;
-      const parted = begin > 0 && ((gaps[begin - 1]?.lines ?? 0) > 0 || (gaps[begin - 1]?.amountFirst ?? 0) >= 3.4);
+      const parted = isParted(gaps[begin - 1]) || (isHeading(items[begin - 1]) && isParted(gaps[begin - 2]));
       let group: Group | null = null;
       for (const back of best[begin] ?? []) {
         const turned = back.side !== 'none' && found.side !== 'none' && back.side !== found.side;
@@ -293,6 +318,25 @@ const sameAmount = (a: Quantity, b: Quantity): boolean =>
   b.dim === 'mass' &&
   a.unit?.id !== b.unit?.id &&
   Math.abs(a.value - b.value) <= sameWithin * Math.max(a.value, b.value);
+
+/** Grams per millilitre that anything in a recipe may have, with kitchen rounding. */
+const densities = { least: 0.8, most: 1.2 };
+
+/** Whether a weight and a volume on the two sides of a name can be one amount; on one side they may contradict. */
+function agreeAround(items: readonly Item[], begin: number, end: number, thing: number): boolean {
+  const at = (dim: Dim): number => {
+    for (let k = begin; k < end; k++) {
+      const item = items[k];
+      if (item?.kind === 'amount' && item.quantity.dim === dim) return k;
+    }
+    return -1;
+  };
+  const [m, v] = [at('mass'), at('volume')];
+  const [weight, volume] = [items[m], items[v]];
+  if (weight?.kind !== 'amount' || volume?.kind !== 'amount' || m < thing === v < thing) return true;
+  const density = weight.quantity.value / volume.quantity.value;
+  return density > densities.least && density < densities.most;
+}
 
 const takesPurity = (meaning: Meaning): boolean =>
   meaning.kind === 'alkali' || meaning.kind === 'stock' || (meaning.kind === 'role' && meaning.id === 'purity');
@@ -343,8 +387,11 @@ function groupAt(series: Series, begin: number, end: number): Found {
   for (let k = begin; k < end; k++) {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
-    const fit = fitCost(meaning, item.quantity, unitful);
+    // "water 200" is a weight even so: the name and its figure, side by side
+    const beside = k === thing + 1 && (gaps[thing]?.nameFirst ?? 1) <= 0.05 && item.quantity.value >= leastBeside;
+    const fit = fitCost(meaning, item.quantity, unitful && !beside);
     if (fit === never || item.quantity.each || (item.pure && !takesPurity(meaning))) return 'none';
+    if (item.total && meaning.id !== 'total-fats') return 'none';
     const slot = slotOf(item.quantity);
     if (taken & slot) {
       // "900 g lard (2 lb)": one amount on both sides, in two units
@@ -359,8 +406,11 @@ function groupAt(series: Series, begin: number, end: number): Found {
     if (!aside && (slot === slots.amount || slot === slots.volume || side === 'none'))
       side = k < thing ? 'amount-first' : 'name-first';
   }
-  // a volume beside a weight is the same amount said twice, or a pack
-  if (taken & slots.amount && taken & slots.volume) cost += 1;
+  // a volume beside a weight is the same amount said twice, or a pack; on the other side of the name it must agree
+  if (taken & slots.amount && taken & slots.volume) {
+    if (!agreeAround(items, begin, end, thing)) return 'none';
+    cost += 1;
+  }
   // a weighed solution says its strength; without one the name is likelier a heading
   if (meaning.kind === 'stock' && taken & slots.amount && !(taken & slots.percent)) cost += 1.6;
   for (let k = begin; k < end - 1; k++) {

@@ -120,6 +120,41 @@ export function withUnit(quantity: Quantity, id: string): Quantity {
   };
 }
 
+/** Smaller units that count on from a larger one: `lb | oz` with `1 | 4` is a pound and four ounces. */
+const countsOn: Readonly<Record<string, { readonly unit: string; readonly below: number }>> = {
+  lb: { unit: 'oz', below: 16 },
+  kg: { unit: 'g', below: 1000 },
+};
+
+/** Two neighbouring columns that hold one amount in two units: neither is the whole amount said again. */
+function joinUnits(out: Token[], grid: readonly number[][], column: Column, next: Column, at: number): void {
+  const unitOf = (one: Column): string => (one !== null && typeof one === 'object' && 'unit' in one ? one.unit : '');
+  const smaller = countsOn[unitOf(column)];
+  if (!smaller || smaller.unit !== unitOf(next)) return;
+  const pairs = grid.flatMap((cells) => {
+    const [a, b] = [out[cells[at] ?? -1], out[cells[at + 1] ?? -1]];
+    return a?.t === 'quantity' && b?.t === 'quantity'
+      ? [{ cell: cells[at] ?? -1, behind: cells[at + 1] ?? -1, a, b }]
+      : [];
+  });
+  const factor = unit(smaller.unit).factor;
+  const counting = pairs.every(
+    ({ a, b }) =>
+      Number.isInteger(a.quantity.value / unit(unitOf(column)).factor) && b.quantity.value < smaller.below * factor,
+  );
+  if (!counting) return;
+  for (const { cell, behind, a, b } of pairs) {
+    const quantity = {
+      ...a.quantity,
+      value: a.quantity.value + b.quantity.value,
+      text: `${a.quantity.text} ${unitOf(column)} ${b.quantity.text} ${smaller.unit}`,
+      numbers: [...a.quantity.numbers, ...b.quantity.numbers],
+    };
+    out[cell] = { ...a, quantity };
+    out[behind] = { t: 'sign', text: '\t', sort: null, from: b.from, to: b.to };
+  }
+}
+
 /** Tables whose first row names its columns: gives their bare figures the unit, share or reason of the column. */
 export function applyColumns(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
   if (!tokens.some(isTab)) return tokens;
@@ -132,11 +167,13 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon): readon
     if (!headTokens.some(isTab) || headTokens.some(hasAmount)) continue;
     const columns = columnsOf(cellsOf(tokens, head), lexicon);
     if (!columns.some((column) => column !== null && column !== 'amount')) continue;
+    const grid: number[][] = [];
     for (let row = k + 1; row < lines.length; row++) {
       const line = lines[row];
       if (!line || line.to === line.from) break;
       let cell = 0;
       let any = false;
+      const cells: number[] = [];
       for (let at = line.from; at < line.to; at++) {
         const token = tokens[at];
         if (!token) continue;
@@ -155,10 +192,17 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon): readon
             from: token.from,
             to: token.to,
           };
-        else out[at] = { ...token, quantity: changed };
+        else {
+          out[at] = { ...token, quantity: changed };
+          cells[cell] = at;
+        }
       }
       if (!any) break;
+      grid.push(cells);
     }
+    columns.forEach((column, at) => {
+      joinUnits(out, grid, column, columns[at + 1] ?? null, at);
+    });
   }
   return out;
 }

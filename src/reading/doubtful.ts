@@ -42,12 +42,20 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'used', 'superfat');
       continue;
     }
+    if (!doubted && !spareName(assembly, k) && restates(assembly, k)) {
+      assembly.fate(quantity, 'used', 'the same in another unit');
+      continue;
+    }
     const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
     if (quantity.dim === 'mass' && !doubted && !spareName(assembly, k) && agrees(quantity)) {
       assembly.fate(quantity, 'aside', 'a total that agrees');
       continue;
     }
-    if (weighs || doubted || (quantity.dim === 'bare' && bare && !counted && !before(quantity))) {
+    if (
+      weighs ||
+      doubted ||
+      (quantity.dim === 'bare' && !counted && !before(quantity) && (bare || besideName(assembly, k)))
+    ) {
       assembly.doubts.push({ id: 'unplaced', said: quantity.text });
       assembly.fate(quantity, 'unclear', 'no name takes it');
     } else if (quantity.dim === 'ratio') continue;
@@ -73,6 +81,36 @@ function speaksOf(assembly: Assembly, role: string, at: number): boolean {
   return false;
 }
 
+/** `3 lb tallow ... that's 1361 g`: the amount before it, said again in another unit. */
+function restates(assembly: Assembly, at: number): boolean {
+  const { items, bound } = assembly.source;
+  const own = items[at];
+  const before = (bound.groupOf.get(at - 1)?.amounts ?? []).map((k) => items[k]);
+  return (
+    own?.kind === 'amount' &&
+    own.quantity.dim === 'mass' &&
+    before.some(
+      (item) =>
+        item?.kind === 'amount' &&
+        item.quantity.dim === 'mass' &&
+        item.quantity.unit?.id !== own.quantity.unit?.id &&
+        Math.abs(item.quantity.value - own.quantity.value) <= sameWithin * own.quantity.value,
+    )
+  );
+}
+
+/** `water 220`, though the water has another amount already. */
+function besideName(assembly: Assembly, at: number): boolean {
+  const { items, tokens } = assembly.source;
+  const [name, own] = [items[at - 1], items[at]];
+  return (
+    name?.kind === 'thing' &&
+    own !== undefined &&
+    ['fat', 'alkali', 'water', 'liquid'].includes(name.named.meaning.kind) &&
+    tokens.slice(name.to, own.from).every((token) => token.t === 'sign' && /^[:=\t]$/.test(token.text))
+  );
+}
+
 /** A name without an amount stands beside the figure: it may be its own. */
 function spareName(assembly: Assembly, at: number): boolean {
   const { items, bound } = assembly.source;
@@ -95,9 +133,30 @@ const holds = ({ source: { bound, items } }: Assembly, id: string): boolean =>
     }),
   );
 
+/** `65 g NaOH or 91 g KOH`: two weighed things of one kind, of which one goes in. */
+function weighedEither(assembly: Assembly): void {
+  const { items, tokens, bound } = assembly.source;
+  const ownerOf = (k: number): Extract<Item, { kind: 'thing' }> | undefined =>
+    bound.groupOf
+      .get(k)
+      ?.things.map((at) => items[at])
+      .find((item): item is Extract<Item, { kind: 'thing' }> => item?.kind === 'thing');
+  for (let k = 1; k < items.length; k++) {
+    const [before, item] = [items[k - 1], items[k]];
+    if (!before || !item || bound.groupOf.get(k - 1) === bound.groupOf.get(k)) continue;
+    const between = tokens.slice(before.to, item.from).filter((token) => token.t !== 'sign');
+    const [only] = between;
+    const [first, second] = [ownerOf(k - 1)?.named, ownerOf(k)?.named];
+    if (between.length !== 1 || only?.t !== 'word' || only.text !== 'or' || !first || !second) continue;
+    if (first.meaning.kind === second.meaning.kind && /^(fat|alkali)$/.test(first.meaning.kind))
+      assembly.doubts.push({ id: 'two-readings', said: '', first: first.text, second: second.text });
+  }
+}
+
 /** `sunflower or canola 300 g`, `NaOH/KOH 150 g`: one amount for either of two. */
 export function eitherOr(assembly: Assembly): void {
   const { items, tokens, bound } = assembly.source;
+  weighedEither(assembly);
   for (const k of bound.best.mentions) {
     const item = items[k];
     if (item?.kind !== 'thing' || !['fat', 'alkali', 'unheld'].includes(item.named.meaning.kind)) continue;

@@ -9,7 +9,7 @@ const reasons: Readonly<Record<string, string>> = { time: 'a time', length: 'a s
  * unclear: none is ever dropped.
  */
 export function settleFates(assembly: Assembly): Fate[] {
-  const { tokens, prims, struck } = assembly.source;
+  const { tokens, prims, struck, dropped } = assembly.source;
   const set = (k: number, fate: Fate['fate'], why: string): void => {
     const prim = prims[k];
     if (prim) assembly.fates[k] = { text: prim.raw, fate, why };
@@ -27,6 +27,7 @@ export function settleFates(assembly: Assembly): Fate[] {
     for (let k = token.from; k < token.to; k++) {
       if (prims[k]?.kind !== 'number' || assembly.fates[k]) continue;
       if (token.t === 'name') set(k, 'used', `part of the name "${token.text}"`);
+      else if (dropped.has(k)) set(k, 'aside', 'taken out by its writer');
       else if (token.t === 'quantity' && token.quantity.dim === 'ratio') set(k, 'aside', 'a remark in brackets');
       else if (token.t === 'quantity' && token.quantity.unit && !token.quantity.numbers.includes(k))
         set(k, 'used', 'part of a unit');

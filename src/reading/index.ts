@@ -2,6 +2,7 @@ import type { Catalogue } from '../catalogue/types.ts';
 import { assemble } from './assemble.ts';
 import { bind, settledOn } from './bind.ts';
 import { itemize, type Reader } from './itemize.ts';
+import type { Item } from './items.ts';
 import { makeLexicon } from './lexicon.ts';
 import type { RecipeReading } from './reading.ts';
 import type { Settled } from './settle.ts';
@@ -29,6 +30,17 @@ export const readerFor = (
   ...(warmth === undefined ? {} : { warmth }),
 });
 
+/** The figures of amounts that the writer's answers took out. */
+function droppedOf(written: readonly Item[], items: readonly Item[]): ReadonlySet<number> {
+  const numbers = (of: readonly Item[]): number[] =>
+    of.flatMap((item) => (item.kind === 'amount' ? [...item.quantity.numbers, ...(item.same?.numbers ?? [])] : []));
+  if (items === written) return nothingDropped;
+  const kept = new Set(numbers(items));
+  return new Set(numbers(written).filter((k) => !kept.has(k)));
+}
+
+const nothingDropped: ReadonlySet<number> = new Set();
+
 /**
  * What a post says of one batch, with what was assumed and what stays unclear; time linear in its length. `settled`:
  * what its writer answered to doubts about it.
@@ -42,6 +54,7 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
     catalogue: reader.catalogue,
     lexicon: reader.lexicon,
     items,
+    dropped: droppedOf(written, items),
     bound: settled?.rival && bound.rival ? settledOn(bound.rival) : bound,
     units: settled?.unit ? { sections: [], global: new Set([settled.unit]) } : units,
   });

@@ -5,7 +5,8 @@ import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { type Item, itemsOf } from './items.ts';
 import { layOut } from './layout.ts';
 import type { Lexicon } from './lexicon.ts';
-import { equalParts, setAside, shareBase, unitsBefore } from './neighbours.ts';
+import { equalParts, fractionShares, setAside, shareBase, unitsBefore } from './neighbours.ts';
+import { pairParallel, totalOfShares } from './parallel.ts';
 import { type Prim, scan } from './scan.ts';
 import type { Speller } from './spelling.ts';
 import { type Token, tokenize } from './tokens.ts';
@@ -35,12 +36,14 @@ export function itemize(reader: Reader, input: string): Cut {
   const { text } = layOut(plain);
   const prims = scan(text);
   const cut = tokenize(prims, lexicon, speller);
-  const tokens = equalParts(shareBase(setAside(unitsBefore(applyColumns(cut.tokens, lexicon), lexicon))));
+  const tokens = fractionShares(
+    equalParts(shareBase(setAside(unitsBefore(applyColumns(cut.tokens, lexicon), lexicon)))),
+  );
   return {
     text,
     prims,
     tokens,
-    items: askedApart(itemsOf(tokens, lexicon), tokens),
+    items: totalOfShares(askedApart(pairParallel(itemsOf(tokens, lexicon), tokens), tokens), tokens),
     units: headUnits(tokens, lexicon),
     disordered,
     struck,

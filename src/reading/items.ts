@@ -11,7 +11,13 @@ export interface Named {
 }
 
 export type Item = { readonly from: number; readonly to: number } & (
-  | { readonly kind: 'amount'; readonly quantity: Quantity; readonly same: Quantity | null; readonly pure?: boolean }
+  | {
+      readonly kind: 'amount';
+      readonly quantity: Quantity;
+      readonly same: Quantity | null;
+      readonly pure?: boolean;
+      readonly total?: boolean;
+    }
   | { readonly kind: 'thing'; readonly named: Named }
 );
 

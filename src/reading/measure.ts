@@ -47,7 +47,14 @@ export function unitAt(
     if (node.hit) best = { unit: unit(node.hit), end: j };
   }
   // seconds, hours, litres, stone: a lone letter counts only tight behind its figure or before a boundary
-  if (best && best.end === i + 1 && !first.glued && /^(s|h|st)$/.test(first.text)) best = null;
+  // "36 h later" is a time: nothing in a recipe is called h, unless it is H 2 O
+  if (
+    best &&
+    best.end === i + 1 &&
+    !first.glued &&
+    (/^(s|st)$/.test(first.text) || (first.text === 'h' && prims[i + 1]?.glued))
+  )
+    best = null;
   if (!best) {
     const letter = letterUnit(first, value);
     if (letter) best = { unit: unit(letter), end: i + 1 };

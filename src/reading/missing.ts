@@ -109,6 +109,25 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
   }
 }
 
+const salts: ReadonlySet<string> = new Set(['sodium-carbonate', 'potassium-carbonate', 'baking-soda']);
+/** Shares of the fats that people weigh as alkali. */
+const alkaliLike = { least: 0.06, most: 0.3 };
+
+/** Washing soda weighed as if it were the alkali, in a post that names none and asks for none. */
+export function saltForAlkali(assembly: Assembly, rows: readonly Row[], fats: number): void {
+  const { items, text, catalogue } = assembly.source;
+  const named = items.some(
+    (item) => item.kind === 'thing' && ['alkali', 'stock', 'ambiguous'].includes(item.named.meaning.kind),
+  );
+  if (named || fats === 0 || asksForAlkali(text)) return;
+  for (const { named: one, grams } of rows) {
+    const share = (grams ?? 0) / fats;
+    if (!salts.has(one.meaning.id) || share < alkaliLike.least || share > alkaliLike.most) continue;
+    const why = catalogue.additives.get(one.meaning.id)?.note ?? 'It does not turn fat into soap.';
+    assembly.doubts.push({ id: 'which-alkali', said: one.text, why });
+  }
+}
+
 /** What the post is about but gives no figure for: the alkali it asks to check, the strength of a solution, every fat. */
 export function unsaid(
   assembly: Assembly,
@@ -117,15 +136,20 @@ export function unsaid(
 ): void {
   const { items, text, bound, tokens } = assembly.source;
   // "lye for 500 g oil": a fat by no name, and none with one
+  const plural =
+    sums.alkali > 0 && !tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'temperature');
+  const pattern = plural ? /^(oil|fat)s?$/ : /^(oil|fat)$/;
   const nameless = items.find(
-    (item) => item.kind === 'thing' && item.named.meaning.kind === 'role' && /^(oil|fat)$/.test(item.named.meant),
+    (item) => item.kind === 'thing' && item.named.meaning.kind === 'role' && pattern.test(item.named.meant),
   );
   if (
     nameless?.kind === 'thing' &&
     sums.fats === 0 &&
     !items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'fat')
   ) {
-    const one = assembly.source.catalogue.ambiguous.find(({ id }) => id === `any-${nameless.named.meant}`);
+    const one = assembly.source.catalogue.ambiguous.find(
+      ({ id }) => id === `any-${nameless.named.meant.replace(/s$/, '')}`,
+    );
     assembly.doubts.unshift({
       id: 'ambiguous-name',
       said: nameless.named.text,

@@ -13,7 +13,7 @@ export function unknownNames(assembly: Assembly, rows: readonly Row[]): void {
   for (const row of rows) {
     const { meaning, text } = row.named;
     if (meaning.kind === 'ambiguous') {
-      if (/hydroxide|potash|caustic|^soda$|natron/.test(meaning.id))
+      if (/hydroxide|potash|caustic|^soda$|natron|potassium|sodium|kalium|natrium/.test(meaning.id))
         assembly.doubts.push({ id: 'which-alkali', said: text });
       else assembly.doubts.push({ id: 'ambiguous-name', said: text, candidates: meaning.candidates, why: meaning.why });
     } else if (meaning.kind === 'unheld')

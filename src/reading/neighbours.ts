@@ -46,14 +46,47 @@ function costOf(tokens: readonly Token[], price: number): number | null {
   return massOf(tokens[k]) ? k : null;
 }
 
-/** Whether an amount was said in the same sentence before token `k`, so that "100 g of it" is a part of that. */
-function spokenOf(tokens: readonly Token[], k: number): boolean {
+/** `bought 5 kg olive for €32`: the figure before the name, where that thing is weighed again elsewhere. */
+function boughtOf(tokens: readonly Token[], price: number): number | null {
+  let k = price - 1;
+  while (price - k <= 3 && light(tokens[k])) k--;
+  const name = tokens[k];
+  if (name?.t !== 'name' || name.meaning.kind === 'role') return null;
+  k--;
+  while (light(tokens[k])) k--;
+  return massOf(tokens[k]) && weighedAgain(tokens).has(name.meaning.id) ? k : null;
+}
+
+const twiceKnown = new WeakMap<readonly Token[], ReadonlySet<string>>();
+
+/** Ids of what stands beside a weight more than once. */
+function weighedAgain(tokens: readonly Token[]): ReadonlySet<string> {
+  const known = twiceKnown.get(tokens);
+  if (known) return known;
+  const once = new Set<string>();
+  const twice = new Set<string>();
+  tokens.forEach((token, at) => {
+    if (token.t !== 'name' || ![-1, 1, 2].some((step) => massOf(tokens[at + step]))) return;
+    const { id } = token.meaning;
+    (once.has(id) ? twice : once).add(id);
+  });
+  twiceKnown.set(tokens, twice);
+  return twice;
+}
+
+/** One ingredient is named with the first of two amounts, and no other before the second. */
+const onlyNameBetween = (tokens: readonly Token[], from: number, to: number): boolean =>
+  tokens.slice(Math.max(0, from - 1), to).filter((token) => token.t === 'name' && token.meaning.kind !== 'role')
+    .length === 1;
+
+/** The amount said in the same sentence before token `k`, of which "100 g of it" is a part; null where none was. */
+function spokenOf(tokens: readonly Token[], k: number): number | null {
   for (let at = k - 1; at >= 0 && k - at <= 14; at--) {
     const token = tokens[at];
-    if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) return false;
-    if (massOf(token)) return true;
+    if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) return null;
+    if (massOf(token)) return at;
   }
-  return false;
+  return null;
 }
 
 export const packed = 'the size of a vessel or a pack';
@@ -75,12 +108,14 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
     if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) bars = -1;
     else if (token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'bars') bars = k;
     else if (priced(token)) {
-      for (const found of [reach(tokens, k, -1), reach(tokens, k, 1), costOf(tokens, k)])
+      for (const found of [reach(tokens, k, -1), reach(tokens, k, 1), costOf(tokens, k), boughtOf(tokens, k)])
         if (found !== null) aside(found, 'the size of what was bought');
     } else if (token?.t === 'quantity') {
       if (weighed && isYear(token)) aside(k, 'a year');
       if (isPack(tokens, k, token)) aside(k, packed);
-      if (isPart(tokens, k, token)) aside(k, 'a part of what was said');
+      const whole = ofIt(tokens, k, token) ? spokenOf(tokens, k) : null;
+      if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
+      else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
       if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
         bars = -1;
@@ -110,8 +145,8 @@ function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {
   );
 }
 
-/** "300 g of it", where an amount was said before. */
-function isPart(tokens: readonly Token[], k: number, token: Figure): boolean {
+/** "300 g of it". */
+function ofIt(tokens: readonly Token[], k: number, token: Figure): boolean {
   const next = tokens[k + 1];
   const beyond = tokens[k + 2];
   return (
@@ -119,13 +154,15 @@ function isPart(tokens: readonly Token[], k: number, token: Figure): boolean {
     next.text === 'of' &&
     beyond?.t === 'word' &&
     /^(it|that|them|those|which|this)$/.test(beyond.text) &&
-    measured(token) &&
-    !tokens
-      .slice(Math.max(0, k - 3), k)
-      .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take)$/.test(one.text)) &&
-    spokenOf(tokens, k)
+    measured(token)
   );
 }
+
+/** "a 5 litre can of olive oil and used 1 kg": what goes in, of a pack that was said before. */
+const isTaken = (tokens: readonly Token[], k: number): boolean =>
+  tokens
+    .slice(Math.max(0, k - 3), k)
+    .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take|need|weighed)$/.test(one.text));
 
 /** "12 bars at 100 g", "bars of 4 oz each". */
 function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: number): boolean {
@@ -194,6 +231,48 @@ export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): readonl
   });
 }
 
+/** `half coconut, half lard`, `one third olive, two thirds lard`: shares where they make the whole. */
+export function fractionShares(tokens: readonly Token[]): readonly Token[] {
+  const found = new Map<number, number>();
+  tokens.forEach((token, k) => {
+    if (token.t !== 'name' || token.meaning.kind !== 'fat') return;
+    let at = k - 1;
+    for (let word = tokens[at]; word?.t === 'word' && /^(of|the|is)$/.test(word.text); word = tokens[--at]);
+    const before = tokens[at];
+    if (before?.t === 'word' && /^(half|quarter)$/.test(before.text))
+      found.set(at, before.text === 'half' ? 0.5 : 0.25);
+    else if (
+      before?.t === 'quantity' &&
+      before.quantity.inWords &&
+      before.quantity.dim === 'bare' &&
+      before.quantity.value < 1
+    )
+      found.set(at, before.quantity.value);
+  });
+  const sum = [...found.values()].reduce((all, value) => all + value, 0);
+  if (found.size < 2 || Math.abs(sum - 1) > 0.0101) return tokens;
+  return changed(tokens, (token, k) => {
+    const value = found.get(k);
+    if (value === undefined) return token;
+    const numbers = token.t === 'quantity' ? token.quantity.numbers : [];
+    const text = token.t === 'quantity' ? token.quantity.text : token.t === 'word' ? token.text : '';
+    const quantity = { ...inWords, dim: 'percent' as const, value, text, numbers };
+    return { t: 'quantity', from: token.from, to: token.to, quantity };
+  });
+}
+
+/** What every amount in words has in common. */
+const inWords = {
+  other: null,
+  upTo: null,
+  second: null,
+  unit: null,
+  negative: false,
+  each: false,
+  times: null,
+  inWords: true,
+} as const;
+
 /** `equal amounts of olive, coconut and lard` as one part each. */
 export function equalParts(tokens: readonly Token[]): readonly Token[] {
   return changed(tokens, (token) =>
@@ -202,20 +281,7 @@ export function equalParts(tokens: readonly Token[]): readonly Token[] {
           t: 'quantity',
           from: token.from,
           to: token.to,
-          quantity: {
-            dim: 'parts',
-            value: 1,
-            other: null,
-            upTo: null,
-            second: null,
-            unit: null,
-            negative: false,
-            each: true,
-            times: null,
-            inWords: true,
-            text: token.text,
-            numbers: [],
-          },
+          quantity: { ...inWords, dim: 'parts', value: 1, each: true, text: token.text, numbers: [] },
         }
       : token,
   );

@@ -130,7 +130,9 @@ function fractionAt(prims: readonly Prim[], i: number): number | null {
   const bottom = numberAt(prims, i + 2);
   if (top === null || bottom === null || !signAt(prims, i + 1, '/') || !prims[i + 1]?.glued || !prims[i + 2]?.glued)
     return null;
-  if (signAt(prims, i + 3, '/') && numberAt(prims, i + 4) !== null) return null;
+  // "85/5/10": a list
+  const before = signAt(prims, i - 1, '/') && prims[i]?.glued === true && numberAt(prims, i - 2) !== null;
+  if (before || (signAt(prims, i + 3, '/') && numberAt(prims, i + 4) !== null)) return null;
   if (!/^\d{1,2}$/.test(top) || !/^([2-9]|1[0-6])$/.test(bottom) || Number(top) >= Number(bottom)) return null;
   return Number(top) / Number(bottom);
 }

@@ -37,7 +37,8 @@ const percentWords = wordSet('percent pct prozent percento pourcent procent porc
 const partsWords = wordSet('part parts teil teile pts');
 const degreeWords = wordSet('degree degrees deg degs grad');
 /** Words that part the two ends of a range; the first two also where the figures are in words. */
-const rangeWords = wordSet('to or bis oder maybe');
+const rangeWords = wordSet('to or bis oder maybe perhaps possibly');
+const doubtWords = wordSet('maybe perhaps possibly even');
 const perWords = wordSet('per por pour');
 const eachWords = wordSet('each apiece jeweils chacun chacune');
 
@@ -253,7 +254,10 @@ function rangeAt(figure: Figure, hit: UnitHit | null, lexicon: Lexicon, habit: D
     ? joint.glued === (prims[questioned + 1]?.glued ?? false)
     : joint?.kind === 'word' && rangeWords.has(joint.text);
   if (!joint || !isJoint || (inWords && joint.text !== 'to' && joint.text !== 'or')) return null;
-  const second = numeralAt(prims, questioned + 1, habit);
+  // "90 g or maybe 98 g"
+  const doubting = prims[questioned + 1];
+  const from = doubting?.kind === 'word' && doubtWords.has(doubting.text) ? 2 : 1;
+  const second = numeralAt(prims, questioned + from, habit);
   if (!second) return null;
   const secondHit = unitAt(prims, second.end, lexicon, second.value);
   const secondPercent = prims[second.end]?.text === '%';
@@ -357,7 +361,9 @@ function ratioAt(figure: Figure, lexicon: Lexicon, habit: DecimalHabit): Quantit
       (tight || (sign.text === ':' && second.value <= 100)) &&
       !second.inWords &&
       !unitAt(prims, second.end, lexicon, second.value) &&
-      prims[end + 2]?.text !== '/'
+      // "50/30/20": a list
+      prims[end + 2]?.text !== '/' &&
+      !(prims[start - 1]?.text === '/' && prims[start - 1]?.glued && prims[start - 2]?.kind === 'number')
     )
       return to(second);
   }

@@ -137,7 +137,8 @@ function listOf(facts: Facts, property: Property | null, forced: boolean): FatLi
   if (!several && !(forced && measures.length > 0)) return null;
   const figures = measures.filter(({ dim }) => dim === 'bare' || dim === 'temperature');
   const [first, second] = figures;
-  if (first && (property === null || /^(saponification|iodine|density|melting)$/.test(property))) {
+  const weighed = !forced && measures.some(({ dim }) => dim === 'mass' || dim === 'volume');
+  if (first && !weighed && (property === null || /^(saponification|iodine|density|melting)$/.test(property))) {
     const of = (property ?? (first.dim === 'temperature' ? 'melting' : 'saponification')) as
       | 'saponification'
       | 'iodine'

@@ -10,7 +10,7 @@ export type Doubt =
       readonly candidates: readonly string[];
       readonly why: string;
     }
-  | { readonly id: 'which-alkali'; readonly said: string }
+  | { readonly id: 'which-alkali'; readonly said: string; readonly why?: string }
   | { readonly id: 'no-unit'; readonly said: string; readonly units: readonly string[] }
   | { readonly id: 'range'; readonly said: string; readonly of: string }
   | { readonly id: 'zero' | 'negative'; readonly said: string; readonly of: string }

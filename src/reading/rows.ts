@@ -43,6 +43,8 @@ export interface Source {
   readonly prims: readonly Prim[];
   readonly tokens: readonly Token[];
   readonly items: readonly Item[];
+  /** Numerals, by their place, that the writer's answers took out. */
+  readonly dropped: ReadonlySet<number>;
   readonly bound: Bound;
   readonly units: HeadUnits;
   readonly text: string;
@@ -57,6 +59,8 @@ export class Assembly {
   readonly fates: (Fate | undefined)[];
   readonly source: Source;
   readonly defaultUnit: string | null;
+  /** Kilograms and grams, and no other unit: a large bare figure can only be grams. */
+  readonly metric: boolean;
   readonly unitsSeen: readonly string[];
   readonly lineOf: (token: number) => number;
   private readonly assumed = new Set<string>();
@@ -70,6 +74,7 @@ export class Assembly {
     this.unitsSeen = [...seen];
     // lb beside oz, kg beside g are one system; the smaller one is meant by a bare figure only if it stands alone
     this.defaultUnit = seen.size === 1 ? ([...seen][0] ?? null) : null;
+    this.metric = seen.size === 2 && seen.has('g') && seen.has('kg');
   }
 
   assume(id: Assumption['id'], text: string, of: Pick<Assumption, 'said' | 'as'> = {}): void {
@@ -119,7 +124,8 @@ export function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, to
   let amount = quantity;
   const matters = meaning.kind !== 'additive' && meaning.kind !== 'scent';
   if (amount.dim === 'bare') {
-    const found = unitFor(assembly, token);
+    const large = assembly.metric && amount.value >= farBeyond;
+    const found = unitFor(assembly, token) ?? (large ? { unit: 'g', assumed: true } : null);
     // "1.5 kg olive, 500 coconut": five hundred of another unit
     if (!found || (found.assumed && amount.value >= farBeyond && (found.unit === 'kg' || found.unit === 'stone'))) {
       if (matters)

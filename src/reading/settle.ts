@@ -32,6 +32,7 @@ import {
   unsure,
   weighs,
 } from './settled.ts';
+import type { Token } from './tokens.ts';
 
 export { both, type Settled } from './settled.ts';
 
@@ -165,13 +166,32 @@ function unplaced({ said }: Of<'unplaced'>, { text, cut }: Answered): Settled | 
   });
 }
 
+/** `65 g NaOH or 91 g KOH`: each name with its own amount; null where the two share one. */
+function eachWeighed(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  first: string,
+  second: string,
+): readonly [readonly Item[], readonly Item[]] | null {
+  const called = (item: Item | undefined, name: string): boolean =>
+    item !== undefined && isThing(item) && item.named.text === name;
+  const at = items.findIndex((item, k) => called(item, first) && called(items[k + 2], second));
+  const [thing, amount] = [items[at], items[at + 1]];
+  if (!thing || !amount || !isAmount(amount)) return null;
+  const parted = tokens.slice(thing.to, amount.from).some((token) => token.t === 'word' && token.text === 'or');
+  const from = parted ? at - 1 : at;
+  return from < 0 ? null : [items.slice(from, from + 2), items.slice(from + 2, from + 4)];
+}
+
 function twoReadings({ first, second }: Of<'two-readings'>, { text }: Answered): Settled | null {
   const like = (one: string): boolean => text.trim().toLowerCase() === one.toLowerCase();
   const place = like(first) ? 0 : like(second) ? 1 : placeOf(text, 2);
   if (place === null) return null;
   // one of two names for one amount, or one of two ways to bind
   return {
-    ...changed((items) => {
+    ...changed((items, tokens) => {
+      const dropped = eachWeighed(items, tokens, first, second)?.[place === 0 ? 1 : 0];
+      if (dropped) return items.filter((item) => !dropped.includes(item));
       const at = items.findIndex((item, k) => {
         const next = items[k + 1];
         return isThing(item) && next && isThing(next) && item.named.text === first && next.named.text === second;

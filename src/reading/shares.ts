@@ -5,7 +5,10 @@ import { type Assembly, label, type Row, unitFor } from './rows.ts';
 /** Fats by share or part of a stated total, or with shares beside weights. */
 export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Roles): Map<Row, number> {
   const grams = new Map<Row, number>();
-  const fats = rows.filter((row) => row.named.meaning.kind === 'fat' || row.named.meaning.kind === 'unheld');
+  // a fat weighed for after the cook is no part of the shares
+  const fats = rows.filter(
+    (row) => /^(fat|unheld)$/.test(row.named.meaning.kind) && !(row.after && row.amount?.dim === 'mass'),
+  );
   const parts = fats.filter((row) => row.amount?.dim === 'parts');
   const weighedIds = new Set(
     fats.filter((row) => row.amount && row.amount.dim !== 'parts').map((row) => row.named.meaning.id),

@@ -124,11 +124,15 @@ function either(a: Entry, b: Entry): Entry {
   };
 }
 
+/** Words that people cut short with a full stop inside a name: "dest. Wasser", "ref. coconut oil". */
+const abbreviated = /^(dest|dist|ess|sod|pot|ref|unref|frac|demin|org|veg|hyd)$/;
+
 /** A hyphen, full stop or degree sign inside a name: "palm-kernel", "d.i. water", "76° coconut". */
 function bridges(prims: readonly Prim[], j: number): boolean {
   const prim = prims[j];
   const text = prim?.text ?? '';
   if (text === '°') return true;
+  if (text === '.' && prim?.glued && abbreviated.test(prims[j - 1]?.text ?? '')) return prims[j + 1]?.kind === 'word';
   return /^[-./:]$/.test(text) && (prim?.glued ?? false) && (prims[j + 1]?.glued ?? false);
 }
 
@@ -136,10 +140,23 @@ function bridges(prims: readonly Prim[], j: number): boolean {
 const mostSlips = 1000;
 const mostSpellings = 12;
 
+/** The word without the French article in front of it ("d'eau", "l'huile"); null where there is none. */
+const unelided = (prim: Prim | undefined): string | null =>
+  prim?.kind === 'word' && prim.raw.length > 3 && prim.raw[1] === "'" && /^[dl]/i.test(prim.raw)
+    ? prim.text.slice(1)
+    : null;
+
 /** What each strange word of a post may have been meant for. */
-function spellings(words: readonly (Word | null)[], speller: Speller): (readonly string[] | undefined)[] {
+function spellings(
+  prims: readonly Prim[],
+  words: readonly (Word | null)[],
+  lexicon: Lexicon,
+  speller: Speller,
+): (readonly string[] | undefined)[] {
   const tried = new Set<string>();
-  return words.map((word) => {
+  return words.map((word, k) => {
+    const own = word?.beginsName ? null : unelided(prims[k]);
+    if (own && lexicon.names.has(own)) return [own];
     if (!word?.strange || (tried.size >= mostSlips && !tried.has(word.text))) return undefined;
     tried.add(word.text);
     const near = speller.nearest(word.text);
@@ -164,7 +181,7 @@ export function tokenize(
 ): { tokens: Token[]; habit: DecimalHabit } {
   const habit = decimalHabit(prims);
   const words = wordsOf(prims, lexicon);
-  const post: Post = { prims, words, meant: spellings(words, speller), lexicon };
+  const post: Post = { prims, words, meant: spellings(prims, words, lexicon, speller), lexicon };
   const tokens: Token[] = [];
   let i = 0;
   while (i < prims.length) {
@@ -196,7 +213,7 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
 
 function nameToken({ prims, meant }: Post, i: number, { entry, end }: NameHit, plain: boolean): Token {
   let asTyped = plain;
-  for (let k = i; k < end; k++) asTyped &&= meant[k] === undefined;
+  for (let k = i; k < end; k++) asTyped &&= meant[k] === undefined || unelided(prims[k]) !== null;
   return {
     t: 'name',
     meaning: entry.meaning,

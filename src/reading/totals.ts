@@ -29,19 +29,20 @@ export function crossTotals(
     wet,
   ];
   if (roles.totalFats && allFats > 0) {
-    const said = roles.totalFats.value;
-    if (
-      roles.totalFats.upTo === null &&
-      ![fats, allFats, allFats + others].some((sum) => near(said, sum)) &&
-      !near(said, allFats + alkali + wet)
-    )
+    const { value, other, upTo } = roles.totalFats;
+    const fit = [fats, allFats, allFats + others, allFats + alkali + wet];
+    // "1.200 g of oils": one reading that agrees is enough
+    if (upTo === null && ![value, other ?? value].some((said) => fit.some((sum) => near(said, sum))))
       assembly.doubts.push({ id: 'total-disagrees', said: roles.totalFats.text, sum: allFats });
   }
   let parts: readonly number[] | null = null;
   for (const total of roles.totals) {
-    if (!total.strict || allFats === 0 || options.some((sum) => near(total.grams, sum))) continue;
+    const { value, other } = total.quantity;
+    const said = other === null ? [total.grams] : [total.grams, (total.grams * other) / value];
+    const agrees = (sum: number): boolean => said.some((grams) => near(grams, sum));
+    if (!total.strict || allFats === 0 || options.some(agrees)) continue;
     parts ??= sumsOf(rows);
-    if (parts.some((sum) => near(total.grams, sum))) continue;
+    if (parts.some(agrees)) continue;
     assembly.doubts.push({ id: 'total-disagrees', said: total.quantity.text, sum: allFats + alkali + wet });
   }
 }

@@ -1,6 +1,6 @@
 import { type Item, sameWithin } from './items.ts';
 import type { Roles } from './roles.ts';
-import { type Assembly, type Row, roundTo } from './rows.ts';
+import { type Assembly, type Kindred, type Row, roundTo } from './rows.ts';
 
 export function readWater(
   assembly: Assembly,
@@ -62,6 +62,19 @@ function isNear(items: readonly Item[], at: number, step: -1 | 1): boolean {
     if (!other || Math.abs(other.from - from) > 8) return false;
     if (other.kind === 'thing' && /^(water|alkali|stock)$/.test(other.named.meaning.kind)) return true;
   }
+}
+
+/** `1 part lye, 2 parts water`: the ratio of the two. */
+export function partsRatio(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
+  const partsOf = (kind: Kindred): number | null =>
+    rows.find(({ named, amount }) => named.meaning.kind === kind && amount?.dim === 'parts')?.amount?.value ?? null;
+  const [water, alkali] = [partsOf('water'), partsOf('alkali')];
+  if (water === null && alkali === null) return;
+  if (water !== null && alkali !== null && alkali > 0) roles.ratio ??= water / alkali;
+  else
+    for (const { named, amount, said } of rows)
+      if (/^(water|alkali)$/.test(named.meaning.kind) && amount?.dim === 'parts')
+        assembly.doubts.push({ id: 'unplaced', said });
 }
 
 /** A ratio that stands beside no role: of water to alkali where the sentence speaks of water. */

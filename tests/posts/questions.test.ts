@@ -9,7 +9,7 @@ import { questions, score } from './score-questions.ts';
  */
 const mostNeedless = 0.05;
 
-test.each(['questions', 'questions-2', 'everyday'])('%s', async (set) => {
+test.each(['questions', 'questions-2', 'everyday', 'blind-7-questions'])('%s', async (set) => {
   const bot = createBot();
   const scored = await Array.fromAsync(questions(set), (question) =>
     score(bot, question, (answer) => renderPlain(answer, { details: true })),
@@ -21,7 +21,7 @@ test.each(['questions', 'questions-2', 'everyday'])('%s', async (set) => {
   expect(told('wrong')).toEqual([]);
   expect(told('wrong-fault')).toEqual([]);
   const answerable = scored.filter(({ question }) => question.expect.fault === undefined).length;
-  expect(answerable).toBeGreaterThan(50);
+  expect(answerable).toBeGreaterThan(30);
   const needless = told('needless');
-  expect(needless.length, needless.join('\n')).toBeLessThanOrEqual(mostNeedless * answerable);
+  expect(needless.length, needless.join('\n')).toBeLessThanOrEqual(Math.ceil(mostNeedless * answerable));
 });

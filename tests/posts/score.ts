@@ -19,6 +19,8 @@ export interface Expectation {
   readonly fatsApprox?: Grams;
   readonly after?: Grams;
   readonly alkali?: Readonly<Record<string, number | { readonly grams: number; readonly purity?: number }>>;
+  /** Of an alkali that is asked for. */
+  readonly alkaliIds?: readonly string[];
   readonly waterGrams?: number | null;
   readonly liquidsGrams?: number;
   readonly superfat?: number;
@@ -29,7 +31,7 @@ export interface Expectation {
 /** `silent`: answered what it had to ask, or answered something else; `needless`: asked what it could know. */
 export type Outcome = 'right' | 'silent' | 'needless' | 'wrong-fault';
 
-export const sets = ['chat', 'prose', 'tables', 'traps', 'hands', 'market'] as const;
+export const sets = ['chat', 'prose', 'tables', 'traps', 'hands', 'market', 'blind-7', 'blind-8'] as const;
 
 export function posts(set: string): readonly Post[] {
   return JSON.parse(readFileSync(new URL(`${set}.json`, import.meta.url), 'utf8')) as Post[];
@@ -82,6 +84,7 @@ function meets(expect: Expectation, command: string, result: Result, said: boole
       if (typeof want !== 'number' && want.purity !== undefined && !near(got.purity, want.purity, 0.002)) return false;
     }
   }
+  if (expect.alkaliIds && recipe.alkali.map(({ id }) => id).join() !== expect.alkaliIds.join()) return false;
   if (expect.waterGrams != null && command === 'check' && !near(recipe.water.grams, expect.waterGrams, 0.02))
     return false;
   const liquids = recipe.liquids.reduce((sum, one) => sum + one.grams, 0);

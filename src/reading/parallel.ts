@@ -1,0 +1,139 @@
+/** Figures in one row and names in another: `40/30/20/10 olive/coconut/palm/castor`, `olive coconut lard 50-30-20`. */
+import type { Item } from './items.ts';
+import type { Quantity } from './quantities.ts';
+import type { Token } from './tokens.ts';
+
+type Amount = Extract<Item, { kind: 'amount' }>;
+type Thing = Extract<Item, { kind: 'thing' }>;
+
+const isShare = (item: Item | undefined): item is Amount =>
+  item?.kind === 'amount' && (item.quantity.dim === 'bare' || item.quantity.dim === 'percent');
+const isFat = (item: Item | undefined): item is Thing => item?.kind === 'thing' && item.named.meaning.kind === 'fat';
+
+/** Whether nothing but these few signs and words stands between two items. */
+function tight(tokens: readonly Token[], before: Item, after: Item): boolean {
+  const between = tokens.slice(before.to, after.from);
+  return (
+    between.length <= 2 &&
+    between.every(
+      (token) =>
+        (token.t === 'sign' && /^[/:\-,&+(]$/.test(token.text)) ||
+        (token.t === 'word' && /^(and|of|in|order|respectively)$/.test(token.text)),
+    )
+  );
+}
+
+/** Fats of one recipe, at the most: keeps a hostile post's cost bounded. */
+const mostFats = 12;
+
+/** How many items from `at` on are of one sort and stand tight. */
+function runOf(items: readonly Item[], tokens: readonly Token[], at: number, of: (item: Item) => boolean): number {
+  let length = 0;
+  for (let k = at; k < items.length && length <= mostFats; k++) {
+    const [before, item] = [items[k - 1], items[k]];
+    if (!item || !of(item) || (k > at && before && !tight(tokens, before, item))) break;
+    length++;
+  }
+  return length;
+}
+
+const shareOf = ({ quantity }: Amount): number => (quantity.dim === 'percent' ? quantity.value : quantity.value / 100);
+
+/** Figures of three or more fats that make a hundred, given to the fats in their order; otherwise the items as they are. */
+export function pairParallel(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  for (let at = 0; at + 5 < items.length; at++) {
+    const sharesFirst = isShare(items[at]);
+    const length = runOf(items, tokens, at, sharesFirst ? isShare : isFat);
+    const [last, next] = [items[at + length - 1], items[at + length]];
+    if (length < 3 || !last || !next || !tight(tokens, last, next)) continue;
+    if (runOf(items, tokens, at + length, sharesFirst ? isFat : isShare) !== length) continue;
+    const row = items.slice(at, at + length);
+    const other = items.slice(at + length, at + 2 * length);
+    const shares = (sharesFirst ? row : other) as readonly Amount[];
+    const fats = (sharesFirst ? other : row) as readonly Thing[];
+    const sum = shares.reduce((all, share) => all + shareOf(share), 0);
+    if (Math.abs(sum - 1) > 0.0051) continue;
+    const pairs = fats.flatMap((fat, k): Item[] => {
+      const share = shares[k];
+      return share ? [fat, { ...share, quantity: asPercent(share), from: fat.to, to: fat.to }] : [fat];
+    });
+    return [...items.slice(0, at), ...pairs, ...items.slice(at + 2 * length)];
+  }
+  return items;
+}
+
+function asPercent(share: Amount): Quantity {
+  const { quantity } = share;
+  return quantity.dim === 'percent' ? quantity : { ...quantity, dim: 'percent', value: quantity.value / 100 };
+}
+
+const isWeight = (item: Item | undefined): item is Amount => item?.kind === 'amount' && item.quantity.dim === 'mass';
+const isPercent = (item: Item | undefined): item is Amount =>
+  item?.kind === 'amount' && item.quantity.dim === 'percent';
+const isTotal = (item: Item | undefined): boolean =>
+  item?.kind === 'thing' && item.named.meaning.kind === 'role' && /^total/.test(item.named.meaning.id);
+
+/** Items `from` to the end returned are fats with their shares, one share a fat, which make the whole. */
+function sharedRun(items: readonly Item[], from: number): number | null {
+  const sharesFirst = isPercent(items[from]);
+  let sum = 0;
+  let end = from;
+  while (
+    sharesFirst ? isPercent(items[end]) && isFat(items[end + 1]) : isFat(items[end]) && isPercent(items[end + 1])
+  ) {
+    const share = items[sharesFirst ? end : end + 1];
+    sum += isPercent(share) ? share.quantity.value : 0;
+    end += 2;
+  }
+  return end - from >= 4 && Math.abs(sum - 1) < 0.0101 ? end : null;
+}
+
+/**
+ * A weight that no name claims, right behind shares that make the whole ("85 % tallow 15 % coconut, 32 oz.") or in
+ * front of them ("1 kg of 40 % olive …", "1000 g = olive 600 + coconut 400"), is that of all the fats.
+ */
+export function totalOfShares(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  if (items.some((item, k) => isTotal(item) && (isWeight(items[k - 1]) || isWeight(items[k + 1])))) return items;
+  const weight = items.find(
+    (item, k) => isWeight(item) && (standsAfterShares(items, tokens, k) || standsBefore(items, tokens, k)),
+  );
+  if (!weight) return items;
+  const total: Thing = {
+    kind: 'thing',
+    named: { meaning: { kind: 'role', id: 'total-fats' }, text: 'fats', how: 'name', meant: 'total fats' },
+    from: weight.to,
+    to: weight.to,
+  };
+  return items.flatMap((item) => (item === weight ? [{ ...item, total: true }, total] : [item]));
+}
+
+function standsAfterShares(items: readonly Item[], tokens: readonly Token[], at: number): boolean {
+  const [weight, next] = [items[at], items[at + 1]];
+  if (!isWeight(weight)) return false;
+  let from = at - 1;
+  while (isPercent(items[from]) || isFat(items[from])) from--;
+  if (sharedRun(items, from + 1) !== at) return false;
+  const parted = tokens
+    .slice(weight.to, next?.from ?? tokens.length)
+    .some((token) => token.t === 'line' || (token.t === 'sign' && /^[,;.?!)]$/.test(token.text)));
+  return next === undefined || parted || weight.quantity.text.endsWith('.');
+}
+
+function standsBefore(items: readonly Item[], tokens: readonly Token[], at: number): boolean {
+  const [weight, next] = [items[at], items[at + 1]];
+  if (!isWeight(weight) || !next) return false;
+  const [first, ...more] = tokens.slice(weight.to, next.from);
+  if (first?.t === 'word' && first.text === 'of') return sharedRun(items, at + 1) !== null;
+  // "450 g = 16 oz": the same again; "500 g = olive" alone: a name
+  return (
+    first?.t === 'sign' && first.text === '=' && more.length === 0 && isFat(next) && isSummed(items, tokens, at + 1)
+  );
+}
+
+/** `olive 600 + coconut 400`: a name with its figure, and another behind a plus. */
+function isSummed(items: readonly Item[], tokens: readonly Token[], at: number): boolean {
+  const [name, figure, second] = [items[at], items[at + 1], items[at + 2]];
+  if (!isFat(name) || figure?.kind !== 'amount' || !second) return false;
+  const between = tokens.slice(figure.to, second.from);
+  return between.length === 1 && between[0]?.t === 'sign' && /^[+,&]$/.test(between[0].text);
+}

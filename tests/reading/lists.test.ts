@@ -1,0 +1,122 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => readRecipe(reader, text);
+const gramsOf = (text: string) =>
+  Object.fromEntries(read(text).fats.map(({ id, grams }) => [id, Math.round(grams * 10) / 10]));
+const doubts = (text: string): string[] => read(text).doubts.map(({ id }) => id);
+
+const ids: Readonly<Record<string, string>> = {
+  olive: 'olive-oil-virgin',
+  coconut: 'coconut-oil',
+  lard: 'lard',
+  palm: 'palm-oil',
+  castor: 'castor-oil',
+};
+/** Three to five fats with whole shares of 5 and more that make a hundred, and a total in g. */
+const shared = fc
+  .tuple(
+    fc.shuffledSubarray(Object.keys(ids), { minLength: 3 }),
+    fc.array(fc.integer({ min: 1, max: 6 }), { minLength: 5, maxLength: 5 }),
+    fc.integer({ min: 20, max: 150 }),
+  )
+  .map(([names, weights, tens]) => {
+    const shares = names.map((_, k) => 5 * (weights[k] ?? 1));
+    const rest = 100 - shares.reduce((sum, share) => sum + share, 0);
+    return { names, shares: shares.map((share, k) => (k === 0 ? share + rest : share)), total: tens * 10 };
+  })
+  .filter(({ shares }) => shares.every((share) => share > 0));
+
+describe('a row of shares beside a row of names', () => {
+  const layouts: Readonly<Record<string, (names: string, shares: string, total: string) => string>> = {
+    'shares first, weight behind': (names, shares, total) => `${shares} ${names}, ${total}. How much lye?`,
+    'names first': (names, shares, total) => `${names} ${shares}, ${total}, how much lye?`,
+    'weight of them': (names, shares, total) => `how much lye for ${total} of ${shares} ${names}?`,
+    'total said': (names, shares, total) => `${shares} ${names}. Total oils ${total}. Lye?`,
+  };
+  for (const [name, write] of Object.entries(layouts))
+    test(name, () => {
+      fc.assert(
+        fc.property(shared, ({ names, shares, total }) => {
+          const text = write(names.join('/'), shares.join('/'), `${total} g`);
+          const want = names.map((fat, k) => [ids[fat], Math.round(((shares[k] ?? 0) * total) / 10) / 10]);
+          expect(doubts(text)).toEqual([]);
+          expect(gramsOf(text)).toEqual(Object.fromEntries(want));
+        }),
+      );
+    });
+  test('shares with their sign, weight behind', () => {
+    fc.assert(
+      fc.property(shared, ({ names, shares, total }) => {
+        const text = `${names.map((fat, k) => `${shares[k]}% ${fat}`).join(' ')}, ${total} g. how much lye, 5% sf`;
+        const want = names.map((fat, k) => [ids[fat], Math.round(((shares[k] ?? 0) * total) / 10) / 10]);
+        expect(gramsOf(text)).toEqual(Object.fromEntries(want));
+      }),
+    );
+  });
+  test('a date stays a date', () => {
+    expect(gramsOf('made 12/03/24: 500 g lard, 68 g lye, 150 g water')).toEqual({ lard: 500 });
+  });
+});
+
+test('pounds and ounces in two columns are one amount, ounces said again are not', () => {
+  const table = (rows: string) => `oil | lb | oz\n${rows}`;
+  expect(gramsOf(table('olive | 1 | 4\ncoconut | 0 | 12\nlye | 0 | 4.6\nwater | 0 | 10'))).toEqual({
+    'olive-oil-virgin': 567,
+    'coconut-oil': 340.2,
+  });
+  expect(gramsOf(table('olive | 1 | 16\ncoconut | 2 | 32\nlye | 0.5 | 8\nwater | 1 | 16'))).toEqual({
+    'olive-oil-virgin': 453.6,
+    'coconut-oil': 907.2,
+  });
+});
+
+test('a full stop behind a unit ends the sentence where other units have none', () => {
+  const text = 'Lard 500 g. Coconut 200 g, water 250 ml. Lye 97 g, that is all';
+  expect(gramsOf(text)).toEqual({ lard: 500, 'coconut-oil': 200 });
+  expect(read(text).waterGrams).toBe(250);
+});
+
+test('what was bought is not what goes in', () => {
+  expect(gramsOf('Bought 5 kg olive for €32. I take 700 g olive, 300 g coconut, 142 g NaOH, 300 g water')).toEqual({
+    'olive-oil-virgin': 700,
+    'coconut-oil': 300,
+  });
+  expect(gramsOf('olive 500 g for €5, coconut 200 g for €2, lye 98 g, water 220 g')).not.toEqual({
+    'coconut-oil': 200,
+  });
+  expect(gramsOf('a 5 litre can of olive oil and used 1 kg of it, 128 g NaOH, 300 g water')).toEqual({
+    'olive-oil-virgin': 1000,
+  });
+});
+
+test('parts of lye and water are their ratio', () => {
+  expect(read('1 part lye, 2 parts water. lye is 140 g, olive 700 g, coconut 300 g').waterGrams).toBe(280);
+  expect(doubts('water 2 parts, olive 700 g, coconut 300 g, lye 140 g')).toContain('unplaced');
+});
+
+test('one of two weighed alkalis is asked about, both together are not', () => {
+  expect(doubts('500 g olive, 65 g lye or 91 g koh, 150 g water')).toContain('two-readings');
+  const dual = read('stearic acid 250 g, coconut 100 g, lye 15 g, KOH 50 g, water 150 g');
+  expect(dual.doubts).toEqual([]);
+  expect(dual.alkali.map(({ id, grams }) => [id, grams])).toEqual([
+    ['naoh', 15],
+    ['koh', 50],
+  ]);
+});
+
+test('a carbonate weighed as the alkali is asked about', () => {
+  for (const salt of ['sodium carbonate', 'washing soda', 'baking soda', 'potassium carbonate'])
+    expect(doubts(`${salt} 140 g, olive 1 kg, water 300 g`)).toContain('which-alkali');
+  expect(doubts('how much lye for 1 kg olive, with 140 g washing soda')).not.toContain('which-alkali');
+  expect(doubts('lye 128 g, washing soda 100 g, olive 1 kg, water 300 g')).not.toContain('which-alkali');
+});
+
+test('no figure right behind a name is dropped', () => {
+  expect(doubts('lard 500 g, lye 68 g, 150 g water 220')).toContain('unplaced');
+  expect(read('lard 500 g, coconut 100 g, lye 86 g, water 220 + 30 g honey').waterGrams).toBe(220);
+  expect(doubts('lard 500 g, lye 66 g or maybe 68 g, water 150 g')).toContain('range');
+});
