@@ -19,11 +19,18 @@ export interface Config {
 export const usage = `Usage: npm start [-- [ADAPTER] [--data DIR] [--log FILE]]
        npm start -- discord register [--dry-run] [--server ID]
        npm start -- matrix recovery-key FILE | matrix devices
+       npm start -- backup FILE | restore FILE | check-data | move-data  [--data DIR]
 
   ADAPTER      where people are: console (used where none is named), discord, discord-http, matrix
   --data DIR   where recipes, settings and batches are kept; else LYEWARD_DATA, else the platform's usual place
   --log FILE   write a log, without what people wrote
 
+  backup FILE  write a copy of all that is kept, also while the program runs
+  restore FILE bring a copy back, in the place of what is there
+  check-data   look whether all that is kept is whole, and count it
+  move-data    from the folder into the database that LYEWARD_DATABASE_URL names
+
+  LYEWARD_DATABASE_URL=postgres://… (or LYEWARD_DATABASE_URL_FILE=FILE) keeps everything in PostgreSQL instead.
   LYEWARD_VALUES=FILE in the environment names a file with fats and values of your own (src/catalogue/local.ts).
   register     tell Discord which commands there are; shows what changes
   --dry-run    only show it

@@ -14,6 +14,10 @@ const adapters: Readonly<Record<string, () => Promise<Adapter>>> = {
   matrix: () => import('./matrix/start.ts'),
   'matrix recovery-key FILE': () => import('./matrix/recovery-key.ts'),
   'matrix devices': () => import('./matrix/devices.ts'),
+  'backup FILE': () => import('./data/backup.ts'),
+  'restore FILE': () => import('./data/restore.ts'),
+  'check-data': () => import('./data/check.ts'),
+  'move-data': () => import('./data/move.ts'),
 };
 
 const words = process.argv.slice(2);
@@ -30,9 +34,10 @@ else if (config.ok) {
     const adapter = await adapters[config.value.adapter]?.();
     await adapter?.start(config.value);
   } catch (error) {
-    // What the system refuses, such as a log file that cannot be opened, is no bug and needs no stack.
-    if (!(error instanceof Error && 'syscall' in error)) throw error;
-    process.stderr.write(`lyeward: ${error.message}\n`);
+    // What the system or the store refuses, such as a log file that cannot be opened, is no bug and needs no stack.
+    if (!(error instanceof Error && ('syscall' in error || 'hint' in error))) throw error;
+    const hint = 'hint' in error ? ` ${error.hint}` : '';
+    process.stderr.write(`lyeward: ${error.message}${hint}\n`);
     process.exitCode = 1;
   }
 } else {

@@ -60,3 +60,6 @@ export const drawPicture = async (picture: Picture): Promise<Drawing> =>
 /** What is kept beyond one answer. Nothing of it is loaded before the first call. */
 export const openStore = async (options: OpenOptions): Promise<Store> =>
   (await import('./store/open.ts')).openStore(options);
+
+/** Backup, restore, check and move of what is kept, loaded at the first call. */
+export const keeper = (): Promise<typeof import('./store/keeper.ts')> => import('./store/keeper.ts');

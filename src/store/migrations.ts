@@ -70,11 +70,18 @@ const steps: readonly Step[] = [
       schema.createIndex('value_until').on('value').column('until').where('until', 'is not', null),
     ];
   },
+  ({ db: { schema }, types: { text, whole }, tableEnd }) => [
+    schema
+      .createTable('erased')
+      .addColumn('owner', text, (column) => column.notNull().primaryKey())
+      .addColumn('at', whole, (column) => column.notNull())
+      .modifyEnd(tableEnd),
+  ],
 ];
 
 /** The version that this program reads and writes. */
 export const newest = steps.length;
 
-/** Statements that lead from a version (0: nothing there yet) to the newest. */
-export const migrationsFrom = (version: number, builder: Builder): readonly string[] =>
-  steps.slice(version).flatMap((step) => step(builder).map((query) => query.compile().sql));
+/** Statements that lead from a version (0: nothing there yet) to a later one. */
+export const migrationsFrom = (version: number, builder: Builder, to = newest): readonly string[] =>
+  steps.slice(version, to).flatMap((step) => step(builder).map((query) => query.compile().sql));

@@ -2,13 +2,17 @@
 import { readFileSync } from 'node:fs';
 import { type Store, StoreTrouble } from './port.ts';
 
-export interface OpenOptions {
+/** Where everything is kept. */
+export interface Place {
   /** The folder of what is kept; made where it is not there yet. */
   readonly folder: string;
   /** What this process does, for whoever finds the folder in use: "the console". */
   readonly who: string;
   /** Address of a PostgreSQL database; null: the file in the folder. Else what the environment names. */
   readonly database?: string | null;
+}
+
+export interface OpenOptions extends Place {
   /** Only looks things up, beside another process that writes; writing is refused with a `StoreTrouble`. */
   readonly readOnly?: boolean;
   /** Milliseconds since 1970. */
@@ -16,10 +20,15 @@ export interface OpenOptions {
 }
 
 export async function openStore(options: OpenOptions): Promise<Store> {
-  const { folder, who, database = databaseIn(process.env), readOnly = false, now = Date.now } = options;
+  const { folder, who, readOnly = false, now = Date.now } = options;
+  const database = databaseOf(options);
   if (database === null) return (await import('./sqlite/open.ts')).openSqlite({ folder, who, readOnly, now });
   return (await import('./postgres/open.ts')).openPostgres({ url: database, readOnly, now });
 }
+
+/** null: the file in the folder. */
+export const databaseOf = ({ database }: Place): string | null =>
+  database === undefined ? databaseIn(process.env) : database;
 
 type Env = Readonly<Record<string, string | undefined>>;
 

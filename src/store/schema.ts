@@ -38,4 +38,42 @@ export interface Schema {
     readonly value: string;
     readonly until: number | null;
   };
+  /** Owners that were erased; a backup from before must not bring them back. Their ids were made up, and name nobody. */
+  readonly erased: { readonly owner: string; readonly at: number };
 }
+
+type Column = 'text' | 'whole';
+type Tables = { readonly [T in keyof Schema]: { readonly [C in keyof Schema[T]]-?: Column } };
+
+/** Every column, for copying; a table stands behind those that it refers to. */
+export const tables: Tables = {
+  owner: { id: 'text', erase_at: 'whole' },
+  account: { kind: 'text', platform: 'text', name: 'text', owner: 'text' },
+  joined: { old: 'text', owner: 'text' },
+  document: {
+    owner: 'text',
+    kind: 'text',
+    key: 'text',
+    data: 'text',
+    version: 'whole',
+    saved_at: 'whole',
+    until: 'whole',
+  },
+  reminder: {
+    owner: 'text',
+    id: 'text',
+    due_at: 'whole',
+    ring_at: 'whole',
+    set_at: 'whole',
+    attempts: 'whole',
+    platform: 'text',
+    place: 'text',
+    person: 'text',
+    address: 'text',
+    about: 'text',
+    batch: 'text',
+  },
+  link_code: { code: 'text', owner: 'text', until: 'whole' },
+  value: { space: 'text', key: 'text', value: 'text', until: 'whole' },
+  erased: { owner: 'text', at: 'whole' },
+};

@@ -76,6 +76,7 @@ export function makeStatements(builder: Builder) {
     until: sql<number | null>`excluded.until`,
     version: sql<number>`case when ${expired} then 1 else document.version + 1 end`,
   };
+  const at = sql<number>`cast(${whole('now')} as bigint)`.as('at');
   const documentKey = ['owner', 'kind', 'key'] as const;
   const onlyDocument = db
     .deleteFrom('document')
@@ -106,6 +107,20 @@ export function makeStatements(builder: Builder) {
         .where('name', '=', text('name')),
     ),
     removeOwner: statement(db.deleteFrom('owner').where('id', '=', text('owner'))),
+    /** The owner, and those that became part of it: all of them are gone. */
+    addErased: statement(
+      db
+        .insertInto('erased')
+        .columns(['owner', 'at'])
+        .expression(
+          db
+            .selectFrom('owner')
+            .select(['id as owner', at])
+            .where('id', '=', text('owner'))
+            .union(db.selectFrom('joined').select(['old as owner', at]).where('owner', '=', text('owner'))),
+        )
+        .onConflict((clash) => clash.doNothing()),
+    ),
     eraseOwnerAt: statement(
       db
         .updateTable('owner')

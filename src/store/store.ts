@@ -47,6 +47,11 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
     }
   }
 
+  function* erased(owner: string, at: number): Steps<void> {
+    yield* ask(of.addErased, { owner, now: at });
+    yield* ask(of.removeOwner, { owner });
+  }
+
   function* made(whose: Whose): Steps<string> {
     for (;;) {
       const owner = yield* owned(whose);
@@ -115,7 +120,7 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
       erase: async () => {
         await engine.write(function* () {
           const owner = yield* owned(whose);
-          if (owner !== null) yield* ask(of.removeOwner, { owner });
+          if (owner !== null) yield* erased(owner, now());
         });
         // It is erased all the same; what is left beside the tables then goes at the next sweep.
         await engine.scrub().catch(() => {});
@@ -231,7 +236,7 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
     sweep: async (at) => {
       await engine.write(function* () {
         for (const one of [of.sweepDocuments, of.sweepValues, of.sweepCodes]) yield* ask(one, { now: at });
-        for (const { id } of yield* ask(of.overdueOwners, { now: at })) yield* ask(of.removeOwner, { owner: id });
+        for (const { id } of yield* ask(of.overdueOwners, { now: at })) yield* erased(id, at);
       });
       await engine.scrub();
     },

@@ -22,5 +22,5 @@ const server = await startServer();
 try {
   tell('PostgreSQL', await killRounds('', await server.database('kill'), rounds));
 } finally {
-  await server.stop();
+  await server.end();
 }

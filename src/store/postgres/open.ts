@@ -19,14 +19,38 @@ export interface PostgresOptions {
 const mostConnections = 10;
 
 export async function openPostgres({ url, readOnly, now }: PostgresOptions): Promise<Store> {
+  const { pool, place } = await connect(url);
+  try {
+    const { rows } = await pool.query<{ synchronous_commit: string }>('show synchronous_commit');
+    const isLazy = rows[0]?.synchronous_commit === 'off';
+    const begin = `begin isolation level read committed${isLazy ? '; set local synchronous_commit = on' : ''}`;
+    const scrub = `vacuum ${['document', 'reminder', 'value'].map((table) => `${postgresSchema}.${table}`).join(', ')}`;
+    const engine = makeEngine({ pool, place, begin, scrub, isReader: readOnly });
+    return makeStore({ engine, statements: makeStatements(postgresBuilder()), now });
+  } catch (error) {
+    await pool.end();
+    throw troubleOf(error, place);
+  }
+}
+
+export interface Connected {
+  readonly pool: pg.Pool;
+  /** Host, port and database, for messages. */
+  readonly place: string;
+}
+
+/** How long a statement of a request may take, ms: a server that has gone silent is given up, so that people hear of it. */
+const patience = 30_000;
+
+/** A database that is up to date. `timeout`: of a statement, ms; 0 waits for ever. */
+export async function connect(url: string, timeout = patience): Promise<Connected> {
   const place = placeOf(url);
   const pool = new pg.Pool({
     connectionString: url,
     max: mostConnections,
     application_name: 'lyeward',
     connectionTimeoutMillis: 5000,
-    // A server that has gone silent is given up, so that people hear of it.
-    query_timeout: 30_000,
+    query_timeout: timeout,
     keepAlive: true,
     types: {
       getTypeParser: (type, format) =>
@@ -37,12 +61,7 @@ export async function openPostgres({ url, readOnly, now }: PostgresOptions): Pro
   pool.on('error', () => {});
   try {
     await migrate(pool, place);
-    const { rows } = await pool.query<{ synchronous_commit: string }>('show synchronous_commit');
-    const isLazy = rows[0]?.synchronous_commit === 'off';
-    const begin = `begin isolation level read committed${isLazy ? '; set local synchronous_commit = on' : ''}`;
-    const scrub = `vacuum ${['document', 'reminder', 'value'].map((table) => `${postgresSchema}.${table}`).join(', ')}`;
-    const engine = makeEngine({ pool, place, begin, scrub, isReader: readOnly });
-    return makeStore({ engine, statements: makeStatements(postgresBuilder()), now });
+    return { pool, place };
   } catch (error) {
     await pool.end();
     throw troubleOf(error, place);

@@ -2,9 +2,19 @@
 import type { DatabaseSync, StatementSync } from 'node:sqlite';
 import { StoreTrouble } from '../port.ts';
 import type { Args, Engine, Statement, Steps } from '../statement.ts';
+import { keepErased } from './erased.ts';
+import type { Unlock } from './lock.ts';
 import { troubleOf } from './trouble.ts';
 
-export function makeEngine(database: DatabaseSync, path: string, isReader: boolean, unlock: () => void): Engine {
+export interface SqliteEngine {
+  readonly database: DatabaseSync;
+  readonly path: string;
+  readonly folder: string;
+  readonly isReader: boolean;
+  readonly unlock: Unlock;
+}
+
+export function makeEngine({ database, path, folder, isReader, unlock }: SqliteEngine): Engine {
   const prepared = new Map<Statement, StatementSync>();
   const run = <Row>(one: Statement<Row>, args: Args): readonly Row[] => {
     let ready = prepared.get(one);
@@ -41,8 +51,12 @@ export function makeEngine(database: DatabaseSync, path: string, isReader: boole
       if (isReader) throw onlyReads(path);
       return inWords(() => inTransaction(steps));
     },
-    // Freed pages are overwritten (secure_delete), but older copies of them stand in the log until it is cut off.
-    scrub: async () => inWords(() => database.exec('pragma wal_checkpoint(truncate)')),
+    scrub: async () =>
+      inWords(() => {
+        keepErased(database, folder);
+        // Freed pages are overwritten (secure_delete), but older copies of them stand in the log until it is cut off.
+        database.exec('pragma wal_checkpoint(truncate)');
+      }),
     close: async () => {
       if (database.isOpen) database.close();
       unlock();

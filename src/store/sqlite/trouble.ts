@@ -12,6 +12,11 @@ export const isBusy = (error: unknown): boolean => {
   return code === codes.busy || code === codes.locked;
 };
 
+export const isCorrupt = (error: unknown): boolean => {
+  const code = codeOf(error);
+  return code === codes.corrupt || code === codes.noDatabase;
+};
+
 /** The trouble that an error means; an error that means none is handed back as it is. */
 export function troubleOf(error: unknown, path: string): unknown {
   const code = codeOf(error);
@@ -19,7 +24,7 @@ export function troubleOf(error: unknown, path: string): unknown {
   if (code === codes.full || system === 'ENOSPC' || system === 'EDQUOT') {
     return new StoreTrouble('full', 'the disk is full.', 'Make room on it, then say it again.', error);
   }
-  if (code === codes.corrupt || code === codes.noDatabase) return corrupt(path, error);
+  if (isCorrupt(error)) return corrupt(path, error);
   if (code === codes.readOnly || code === codes.cannotOpen || isRefusal(system)) {
     const hint = 'Give the program a folder that it may write to: --data DIR, or LYEWARD_DATA.';
     return new StoreTrouble('read-only', `${path} cannot be written.`, hint, error);
@@ -40,7 +45,14 @@ const isRefusal = (system: unknown): boolean =>
 export const corrupt = (path: string, cause?: unknown): StoreTrouble =>
   new StoreTrouble(
     'corrupt',
-    `${path} is damaged, or is no file of this program.`,
-    'Nothing in it was changed. Put it aside and bring back a backup: npm start -- restore FILE.',
+    `${path} is damaged, or was not written by lyeward.`,
+    'Nothing in it was changed. A backup can take its place: npm start -- restore FILE.',
     cause,
+  );
+
+export const missing = (path: string): StoreTrouble =>
+  new StoreTrouble(
+    'unreachable',
+    `there is no ${path}.`,
+    'Look at the name; --data DIR names the folder of what is kept.',
   );

@@ -1,0 +1,14 @@
+create table "lyeward"."owner" ("id" text collate "C" not null primary key, "erase_at" bigint);
+create index "owner_erase_at" on "lyeward"."owner" ("erase_at") where "erase_at" is not null;
+create table "lyeward"."account" ("owner" text collate "C" not null references "lyeward"."owner" ("id") on delete cascade, "kind" text collate "C" not null, "platform" text collate "C" not null, "name" text collate "C" not null, constraint "account_key" primary key ("kind", "platform", "name"));
+create index "account_owner" on "lyeward"."account" ("owner");
+create table "lyeward"."joined" ("owner" text collate "C" not null references "lyeward"."owner" ("id") on delete cascade, "old" text collate "C" not null primary key);
+create index "joined_owner" on "lyeward"."joined" ("owner");
+create table "lyeward"."document" ("owner" text collate "C" not null references "lyeward"."owner" ("id") on delete cascade, "kind" text collate "C" not null, "key" text collate "C" not null, "data" text collate "C" not null, "version" bigint not null, "saved_at" bigint not null, "until" bigint, constraint "document_key" primary key ("owner", "kind", "key"));
+create index "document_until" on "lyeward"."document" ("until") where "until" is not null;
+create table "lyeward"."reminder" ("owner" text collate "C" not null references "lyeward"."owner" ("id") on delete cascade, "id" text collate "C" not null, "due_at" bigint not null, "ring_at" bigint not null, "set_at" bigint not null, "attempts" bigint not null, "platform" text collate "C" not null, "place" text collate "C" not null, "person" text collate "C" not null, "address" text collate "C" not null, "about" text collate "C" not null, "batch" text collate "C", constraint "reminder_key" primary key ("owner", "id"));
+create index "reminder_ring" on "lyeward"."reminder" ("platform", "ring_at");
+create table "lyeward"."link_code" ("owner" text collate "C" not null references "lyeward"."owner" ("id") on delete cascade, "code" text collate "C" not null primary key, "until" bigint not null);
+create index "link_code_owner" on "lyeward"."link_code" ("owner");
+create table "lyeward"."value" ("space" text collate "C" not null, "key" text collate "C" not null, "value" text collate "C" not null, "until" bigint, constraint "value_key" primary key ("space", "key"));
+create index "value_until" on "lyeward"."value" ("until") where "until" is not null;

@@ -1,0 +1,14 @@
+create table "owner" ("id" text not null primary key, "erase_at" integer) strict;
+create index "owner_erase_at" on "owner" ("erase_at") where "erase_at" is not null;
+create table "account" ("owner" text not null references "owner" ("id") on delete cascade, "kind" text not null, "platform" text not null, "name" text not null, constraint "account_key" primary key ("kind", "platform", "name")) strict;
+create index "account_owner" on "account" ("owner");
+create table "joined" ("owner" text not null references "owner" ("id") on delete cascade, "old" text not null primary key) strict;
+create index "joined_owner" on "joined" ("owner");
+create table "document" ("owner" text not null references "owner" ("id") on delete cascade, "kind" text not null, "key" text not null, "data" text not null, "version" integer not null, "saved_at" integer not null, "until" integer, constraint "document_key" primary key ("owner", "kind", "key")) strict;
+create index "document_until" on "document" ("until") where "until" is not null;
+create table "reminder" ("owner" text not null references "owner" ("id") on delete cascade, "id" text not null, "due_at" integer not null, "ring_at" integer not null, "set_at" integer not null, "attempts" integer not null, "platform" text not null, "place" text not null, "person" text not null, "address" text not null, "about" text not null, "batch" text, constraint "reminder_key" primary key ("owner", "id")) strict;
+create index "reminder_ring" on "reminder" ("platform", "ring_at");
+create table "link_code" ("owner" text not null references "owner" ("id") on delete cascade, "code" text not null primary key, "until" integer not null) strict;
+create index "link_code_owner" on "link_code" ("owner");
+create table "value" ("space" text not null, "key" text not null, "value" text not null, "until" integer, constraint "value_key" primary key ("space", "key")) strict;
+create index "value_until" on "value" ("until") where "until" is not null;
