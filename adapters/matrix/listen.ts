@@ -59,18 +59,13 @@ export function createEars({ house, desk, later, read }: EarsOptions): Ears {
       wait(event, room);
       return;
     }
-    let isAnswered = false;
-    switch (event.getType()) {
-      case 'm.room.message':
-        isAnswered = await desk.message(event, room);
-        break;
-      case 'm.room.redaction':
-        await desk.redaction(event, room);
-        break;
-      case 'm.reaction':
-        isAnswered = await desk.reaction(event, room);
-        break;
-    }
+    const type = event.getType();
+    const isAnswered =
+      type === 'm.room.message'
+        ? await desk.message(event, room)
+        : type === 'm.reaction'
+          ? await desk.reaction(event, room)
+          : type === 'm.room.redaction' && (await desk.redaction(event, room));
     if (isAnswered) read(room.roomId, id);
     clearTimeout(waiting.get(id));
     if (waiting.delete(id) || resumed.delete(id)) records.dropUnread(id);

@@ -21,7 +21,8 @@ export function makeFetch({ session, idle }: Transport): typeof fetch {
     const isFirst = !url.searchParams.has('since');
     const limit = isFirst ? firstPatience : asked + patience;
     const since = performance.now();
-    const signals = [AbortSignal.timeout(limit), ...(init.signal ? [init.signal] : [])];
+    // Whole milliseconds are all that a timer takes.
+    const signals = [AbortSignal.timeout(Math.ceil(limit)), ...(init.signal ? [init.signal] : [])];
     try {
       const response = await fetch(url, { ...init, signal: AbortSignal.any(signals) });
       // A server that sends the head and then nothing is as silent as one that sends none.
