@@ -25,10 +25,10 @@ type Env = Readonly<Record<string, string | undefined>>;
 
 const usual = { prefix: '!lye', roomLimit: 200, rate: 120 } as const;
 
-/** A secret may stand in a file instead: `NAME_FILE`. Throws what the file system says. */
+/** A secret may stand in a file instead: `NAME_FILE`; one that is empty is not there. Throws what the file system says. */
 function secret(env: Env, name: string): string {
   const file = env[`${name}_FILE`];
-  return (env[name] ?? (file ? readFileSync(file, 'utf8') : '')).trim();
+  return (env[name]?.trim() || (file ? readFileSync(file, 'utf8') : '')).trim();
 }
 
 const number = (text: string | undefined, otherwise: number): number =>

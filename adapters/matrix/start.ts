@@ -25,6 +25,8 @@ export async function start({ log: file, data }: Config): Promise<void> {
   const log = openLog(file);
   const bot = createBot({ ...keptIn(data, 'the Matrix bot'), log: log.entry });
   const { signal, done } = stopSignal();
+  // The SDK leaves some of its own requests to fail unheard; a logout, which matters, is heard of elsewhere.
+  process.on('unhandledRejection', (error) => log.note({ level: 'warn', event: 'unheard', error }));
   try {
     await run({ bot, settings: settings.value, folder, log: log.note, stop: signal });
   } catch (error) {
