@@ -13,7 +13,8 @@ const savePicture = async (picture: Picture, file: string): Promise<void> => {
 
 // No `await` here: what is bundled from this file is CommonJS, which starts faster.
 /** Nothing of a store is loaded unless something is kept. */
-const bot = (data: string | undefined) => createBot(keptIn(dataFolder(data), 'a question of the command line'));
+const bot = (data: string | undefined) =>
+  createBot({ ...keptIn(dataFolder(data), 'a question of the command line'), quota: null });
 
 oneShot(process.argv.slice(2), bot, { readText, readLines, write, savePicture }).then((status) => {
   process.exitCode = status;

@@ -9,6 +9,7 @@ export async function start({ log, data }: Config): Promise<void> {
   // The logger is read only where a log is wanted: it would double the memory of an idle chat.
   const bot = createBot({
     ...keptIn(data, 'the chat of the console'),
+    quota: null,
     ...(log === undefined ? {} : { log: (await import('./log.ts')).logTo(log) }),
   });
   const { stdin: input, stdout: output } = process;

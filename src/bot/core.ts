@@ -3,7 +3,7 @@ import type { Answer, Fault } from '../answer/types.ts';
 import type { HeatData } from '../catalogue/heat-types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
 import { untilClear, withoutOurs } from '../commands/cautions.ts';
-import type { AnyCommand, Context, Memory, PlainCommand, Said, Taken } from '../commands/define.ts';
+import type { AnyCommand, Context, Memory, PlainCommand, Quota, Said, Taken } from '../commands/define.ts';
 import { nearest } from '../commands/nearest.ts';
 import { takeOptions } from '../commands/options.ts';
 import { commands } from '../commands/registry.ts';
@@ -12,7 +12,7 @@ import type { Store } from '../store/port.ts';
 import { number, plainStyle, type Style } from '../units/print.ts';
 import { accidentIn } from './first-aid.ts';
 import { guess } from './guess.ts';
-import { keepsNothing, makeKeeper, notKept } from './memory.ts';
+import { keepsNothing, makeKeeper, notKept, usualQuota } from './memory.ts';
 import { makePersonal, noDefaults, type Personal } from './personal.ts';
 import { makeQueues } from './queue.ts';
 import { sized } from './sized.ts';
@@ -45,6 +45,8 @@ export interface BotOptions {
   readonly store?: () => Promise<Store>;
   /** Opens it for looking only, where settings are wanted before anything is kept; null where nothing ever was. */
   readonly peek?: () => Promise<Store | null>;
+  /** How much one person, or one room, may keep; null for as much as they like. */
+  readonly quota?: Quota | null;
   readonly style?: Style;
   /** Time zone (IANA) of people who have set none; null for the clock of this machine. */
   readonly zone?: string | null;
@@ -65,6 +67,7 @@ export function createBot(options: BotOptions): Bot {
     peek,
     style = plainStyle,
     zone = null,
+    quota = usualQuota,
     log = () => {},
     // no randomUUID: an id that is only quoted need not load the cryptography, a fifth of a start
     newId = () => Math.random().toString(16).slice(2, 10).padEnd(8, '0'),
@@ -74,7 +77,7 @@ export function createBot(options: BotOptions): Bot {
   const personally = makePersonal(load, heat, style, zone);
   const nobody = personally(noDefaults);
   const sessions = makeSessions();
-  const keeper = makeKeeper(store ?? null, peek ?? null);
+  const keeper = makeKeeper(store ?? null, peek ?? null, quota);
   const inTurn = makeQueues();
 
   /** Runs a request and keeps what the next turn may need. `told`: what of the conversation the request was made of. */

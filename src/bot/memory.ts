@@ -1,6 +1,6 @@
 /** What a command that keeps something is handed, and what is said where nothing can be kept. */
 import type { Fault } from '../answer/types.ts';
-import type { Memory } from '../commands/define.ts';
+import type { Memory, Quota } from '../commands/define.ts';
 import type { Settings } from '../commands/settings/values.ts';
 import { type Own, type Store, StoreTrouble } from '../store/port.ts';
 import { type Defaults, noDefaults } from './personal.ts';
@@ -14,8 +14,15 @@ export interface Keeper {
   readonly close: () => Promise<void>;
 }
 
+/** Far more than a maker needs, and little enough that a room full of people fits on one machine. */
+export const usualQuota: Quota = { recipes: 500, shared: 200, batches: 1000, reminders: 200 };
+
 /** `peek` opens the store for looking only; null where nothing was ever kept. */
-export function makeKeeper(open: (() => Promise<Store>) | null, peek: (() => Promise<Store | null>) | null): Keeper {
+export function makeKeeper(
+  open: (() => Promise<Store>) | null,
+  peek: (() => Promise<Store | null>) | null,
+  quota: Quota | null,
+): Keeper {
   if (!open) return { memory: async () => null, defaults: async () => noDefaults, close: async () => {} };
   let opened: Promise<Store> | null = null;
   let peeked: Store | null = null;
@@ -48,6 +55,7 @@ export function makeKeeper(open: (() => Promise<Store>) | null, peek: (() => Pro
         later: asked.later ?? { can: 'here' },
         now,
         newId: () => crypto.randomUUID(),
+        quota,
         link: (code) => kept.link(who, code, now),
         unlink: () => kept.unlink(who),
       };

@@ -82,9 +82,19 @@ export interface Memory {
   /** Milliseconds since 1970. */
   readonly now: number;
   readonly newId: () => string;
+  /** How much may be kept; null where nobody counts. */
+  readonly quota: Quota | null;
   /** Joins the accounts of one person, by a code of the other one. */
   readonly link: (code: string) => Promise<Linked>;
   readonly unlink: () => Promise<void>;
+}
+
+/** The most that one person, or for `shared` one room, may keep. */
+export interface Quota {
+  readonly recipes: number;
+  readonly shared: number;
+  readonly batches: number;
+  readonly reminders: number;
 }
 
 /** `here`: where it was asked. `direct`: only by a direct message, at `address`. `nowhere`: `why` says so to a person. */

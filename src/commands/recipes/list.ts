@@ -9,9 +9,10 @@ const shown = 20;
 
 export async function list(
   { zone }: Context,
-  { own, room }: Memory,
+  { own, room, isPrivate }: Memory,
 ): Promise<Result<Said<'caustic'>, Refusal<'caustic'>>> {
-  const mine = await Array.fromAsync(all(own), entry);
+  // others read the answer: only what they may see
+  const mine = isPrivate ? await Array.fromAsync(all(own), entry) : [];
   const shared = await Array.fromAsync(all(room), entry);
   const count = (n: number): string => `${n} recipe${n === 1 ? '' : 's'}`;
   const titled = (title: string, entries: readonly Entry[]): Block[] =>
@@ -32,7 +33,9 @@ export async function list(
       lead:
         mine.length > 0
           ? `I keep ${count(mine.length)} of yours.`
-          : 'I keep no recipe of yours yet. After a recipe was checked, say "save this as" and a name.',
+          : isPrivate
+            ? 'I keep no recipe of yours yet. After a recipe was checked, say "save this as" and a name.'
+            : `${shared.length === 0 ? 'No recipe is' : `${count(shared.length)} ${shared.length > 1 ? 'are' : 'is'}`} shared in this room. For your own ask me in a direct message: others read this room.`,
       body: [
         ...titled('Yours', mine.slice(0, shown)),
         ...(rest.length > 0 ? [{ kind: 'text', text: `And ${rest.length} more: say "details".` } as const] : []),
@@ -55,5 +58,5 @@ interface Entry {
 
 const entry = (document: Parameters<typeof savedIn>[0]): Entry => ({
   name: savedIn(document).name,
-  savedAt: new Date(document.savedAt).toISOString(),
+  savedAt: new Date(savedIn(document).savedAt).toISOString(),
 });

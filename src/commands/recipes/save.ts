@@ -11,9 +11,10 @@ import { recipeIn } from '../recipe-in.ts';
 import { refused } from '../refusals.ts';
 import { lyeResult } from '../result.ts';
 import { keyOf, nameIn, quoted } from './name.ts';
+import { tooMany } from './quota.ts';
 import type { Wish } from './request.ts';
 import { savedFrom } from './saved.ts';
-import { badName, nameless, savedIn } from './shelf.ts';
+import { agrees, badName, meanwhile, nameless, savedIn } from './shelf.ts';
 
 const example = 'recipe save Everyday bar: 500 g lard, 66 g NaOH, 150 g water';
 
@@ -38,14 +39,17 @@ export async function save(
   const figures = checked.value;
   const before = await memory.own.get('recipe', keyOf(name));
   if (before && confirm !== 'yes')
-    return { ok: false, fault: taken(savedIn(before).name, before.savedAt, whole, options, context) };
-  const saved = savedFrom(name, kept, figures, context.catalogue);
+    return { ok: false, fault: taken(savedIn(before).name, savedIn(before).savedAt, whole, options, context) };
+  const full = before ? null : await tooMany('recipes', memory);
+  if (full) return { ok: false, fault: full };
+  const saved = savedFrom(name, kept, figures, context.catalogue, memory.now);
   const written = await memory.own.commit([
     {
       do: 'put',
       kind: 'recipe',
       key: keyOf(name),
-      data: { ...saved },
+      // copies in rooms stay under the hand of whoever shared them
+      data: { ...saved, ...(before ? { shared: savedIn(before).shared ?? [] } : {}) },
       expects: before?.version ?? 0,
     },
   ]);
@@ -110,15 +114,5 @@ const taken = (
   candidates: ['replace'],
   caution: [wayToAid],
   complete: (answer) =>
-    /^\W*(?:yes|replace|replace it|yes,? replace it|overwrite)\W*$/i.test(answer)
-      ? { text, options: { ...options, confirm: 'yes' } }
-      : null,
-});
-
-const meanwhile = (name: string): Refusal<'caustic'> => ({
-  code: 'unclear',
-  message: `${quoted(name)} was changed at the same moment from somewhere else, so I left it as it is.`,
-  hint: 'Look at it with "recipe show", and say it again.',
-  candidates: [`recipe show ${name}`],
-  caution: [wayToAid],
+    agrees(answer, 'replace|overwrite') ? { text, options: { ...options, confirm: 'yes' } } : null,
 });

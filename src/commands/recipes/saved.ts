@@ -45,6 +45,12 @@ export interface SavedRecipe {
     readonly superfat: { readonly nominal: number; readonly low: number; readonly high: number };
     readonly verdict: Verdict;
   };
+  /** When it was kept with these amounts, ms since 1970. */
+  readonly savedAt: number;
+  /** Of its copies in rooms, so that whoever shared it can take it back; the copy holds no name of theirs. */
+  readonly shared?: readonly string[];
+  /** Of a copy in a room. */
+  readonly token?: string;
 }
 
 const fatsOf = ({ fats, after }: Pick<Recipe, 'fats' | 'after'>): readonly Fat[] =>
@@ -57,6 +63,7 @@ export function savedFrom(
   { recipe, reading, superfat }: Kept,
   figures: CheckFigures,
   catalogue: Catalogue,
+  savedAt: number,
 ): SavedRecipe {
   return {
     name,
@@ -79,6 +86,7 @@ export function savedFrom(
       superfat: { nominal: figures.superfat.nominal, low: figures.superfat.low, high: figures.superfat.high },
       verdict: figures.verdict,
     },
+    savedAt,
   };
 }
 
@@ -111,7 +119,7 @@ type Restored =
   | { readonly ok: false; readonly missing: readonly string[] };
 
 /** The saved recipe for the turns that follow, with the values of today's catalogue. */
-export function keptFrom(saved: SavedRecipe, { fats, liquids, acids }: Catalogue): Restored {
+export function keptFrom(saved: Omit<SavedRecipe, 'checked'>, { fats, liquids, acids }: Catalogue): Restored {
   const missing: string[] = [];
   const held = <T>(id: string, all: ReadonlyMap<string, T>): readonly T[] => {
     const one = all.get(id);

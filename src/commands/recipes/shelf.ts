@@ -12,7 +12,7 @@ export interface Found {
   readonly isRoom: boolean;
 }
 
-/** Only `saved.ts` writes documents of this kind. */
+/** Only `saved.ts` and `read-forms.ts` make what documents of this kind hold. */
 export const savedIn = ({ data }: Document): SavedRecipe => data as unknown as SavedRecipe;
 
 const caution = [wayToAid] as const;
@@ -27,8 +27,8 @@ export const nameless: Refusal<'caustic'> = {
 
 /** A name that nothing can be kept under; null for any other. */
 export function badName(name: string): Refusal<'caustic'> | null {
-  if (name === '' || keyOf(name) === '') return nameless;
-  if (name.length <= longestName) return null;
+  if (keyOf(name) === '') return nameless;
+  if (name.length <= longestName && keyOf(name).length <= 200) return null;
   return {
     code: 'too-long',
     message: `A name has up to ${longestName} characters; this one has ${name.length}.`,
@@ -38,26 +38,28 @@ export function badName(name: string): Refusal<'caustic'> | null {
   };
 }
 
-export async function find(name: string, { own, room }: Memory): Promise<Found | null> {
-  const key = keyOf(name);
-  for (const [of, isRoom] of [
-    [own, false],
-    [room, true],
-  ] as const) {
-    const document = await of.get('recipe', key);
-    if (document) return { saved: savedIn(document), document, isRoom };
-  }
-  return null;
+export async function own(name: string, { own: of }: Memory): Promise<Found | null> {
+  const document = await of.get('recipe', keyOf(name));
+  return document && { saved: savedIn(document), document, isRoom: false };
 }
+
+export async function shared(name: string, { room }: Memory): Promise<Found | null> {
+  const document = await room.get('recipe', keyOf(name));
+  return document && { saved: savedIn(document), document, isRoom: true };
+}
+
+/** One's own, else the room's; where others read the answer, the room's alone. */
+export const find = async (name: string, memory: Memory): Promise<Found | null> =>
+  (memory.isPrivate ? await own(name, memory) : null) ?? (await shared(name, memory));
 
 /** More names than this are not looked through for one that was meant. */
 const mostLooked = 5000;
 
-/** All documents of a kind, in the order of their keys. */
-export async function* all(own: Own, page: Omit<Page, 'limit'> = {}): AsyncGenerator<Document> {
+/** All recipes of an owner, in the order of their keys. */
+export async function* all(of: Own, page: Omit<Page, 'limit'> = {}): AsyncGenerator<Document> {
   let after = page.after;
   for (;;) {
-    const documents = await own.list('recipe', { ...page, ...(after === undefined ? {} : { after }), limit: 500 });
+    const documents = await of.list('recipe', { ...page, ...(after === undefined ? {} : { after }), limit: 500 });
     yield* documents;
     after = documents.at(-1)?.key;
     if (documents.length < 500) return;
@@ -92,6 +94,7 @@ export async function unknown(
   }
   const offered = near.sort((a, b) => a.far - b.far).slice(0, 3);
   const names = [...new Set(offered.map((one) => one.name))];
+  if (!memory.isPrivate && names.length === 0) return elsewhere(name);
   return {
     code: 'unclear',
     message: `I keep no recipe ${quoted(name)}.`,
@@ -103,3 +106,27 @@ export async function unknown(
     caution,
   };
 }
+
+/** Others read the answer: whether there is such a recipe is nobody's business. */
+const elsewhere = (name: string): Refusal<'caustic'> => ({
+  code: 'refused',
+  message: `No recipe ${quoted(name)} is shared in this room.`,
+  hint: 'Others read this room: ask me for your own in a direct message. "recipe share NAME" puts a copy here.',
+  candidates: ['recipe list'],
+  caution,
+});
+
+/** Somebody else, or oneself elsewhere, changed it in the meantime; nothing was written. */
+export const meanwhile = (name: string): Refusal<'caustic'> => ({
+  code: 'unclear',
+  message: `${quoted(name)} was changed at the same moment from somewhere else, so I left it as it is.`,
+  hint: 'Look at it with "recipe show", and say it again.',
+  candidates: [`recipe show ${name}`],
+  caution,
+});
+
+/** "yes" to what was asked back; the words beside it are those of the question. */
+export const agrees = (answer: string, also = 'yes'): boolean =>
+  new RegExp(`^\\W*(?:yes|y|ok|sure|do it|${also})(?:,? (?:please|${also}))?(?: (?:it|them|all))?\\W*$`, 'i').test(
+    answer,
+  );

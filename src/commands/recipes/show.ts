@@ -19,7 +19,7 @@ export async function show(
 ): Promise<Result<Said<'caustic'>, Refusal<'caustic'>>> {
   const found = await find(name, memory);
   if (!found) return { ok: false, fault: await unknown(name, (one) => `recipe show ${one}`, memory) };
-  const { saved, document, isRoom } = found;
+  const { saved, isRoom } = found;
   const restored = keptFrom(saved, context.catalogue);
   if (!restored.ok) return { ok: false, fault: notHeld(saved, restored.missing) };
   const { kept } = restored;
@@ -27,13 +27,13 @@ export async function show(
   // summary is caustic, so that what it says carries its caution
   if (!ran.ok) return { ok: false, fault: ran.fault as Refusal<'caustic'> };
   const { body, result, warnings, working, caution } = ran.value as Said<'caustic'>;
-  const savedAt = new Date(document.savedAt).toISOString();
+  const savedAt = new Date(saved.savedAt).toISOString();
   const steps = body.filter(({ kind }) => kind === 'steps');
   return {
     ok: true,
     value: {
       title: saved.name,
-      lead: `${quoted(saved.name)}, ${isRoom ? 'shared in this room' : 'saved'} on ${calendarDay(document.savedAt, context.zone)}${saved.checked.verdict === 'excess-alkali' ? ': too much alkali, not to be made as it is' : ''}.`,
+      lead: `${quoted(saved.name)}, ${isRoom ? 'shared in this room' : 'saved'} on ${calendarDay(saved.savedAt, context.zone)}${saved.checked.verdict === 'excess-alkali' ? ': too much alkali, not to be made as it is' : ''}.`,
       body: body.filter(({ kind }) => kind !== 'steps'),
       details: steps,
       assumptions: ran.value.assumptions,
@@ -57,7 +57,7 @@ function changedLine({ fat, was, is }: Changed, style: Style): string {
   return `The value of ${inSentence(fat.name)} has changed since this was saved: it was ${value(was)} mg KOH/g, now ${value(is)}. The figures here are today’s.`;
 }
 
-const notHeld = ({ name }: SavedRecipe, missing: readonly string[]): Refusal<'caustic'> => ({
+export const notHeld = ({ name }: SavedRecipe, missing: readonly string[]): Refusal<'caustic'> => ({
   code: 'refused',
   message: `${quoted(name)} holds ${listed(missing)}, which this version no longer has a value for.`,
   hint: 'Its amounts are kept: "recipe export" shows them.',
