@@ -88,7 +88,8 @@ export function createBot(options: BotOptions): Bot {
     const own = contextFor(me.context, session, turn);
     const name = () => told ?? naming(own.used(), command.id, session, turn, me.context);
     const outcome = await run(command, body, own, heard, () => keeper.memory(asked, at), name);
-    if (command.forgets) sessions.forget(asked);
+    if (outcome.forgets) sessions.forgetAll(asked);
+    else if (command.forgets) sessions.forget(asked);
     else {
       const request = { id, command: command.id, keeps: command.keeps === true, ...body, at };
       const doubts = (text: string) => own.context.read(text).doubts;
@@ -252,21 +253,22 @@ async function run(
   let done: ReturnType<PlainCommand['run']>;
   if (command.keeps) {
     const memory = await memoryOf();
-    if (!memory) return { said: keepsNothing, kept: undefined, working: undefined, complete: undefined };
+    if (!memory)
+      return { said: keepsNothing, kept: undefined, working: undefined, complete: undefined, forgets: false };
     done = await command.run(body, context, memory);
   } else done = command.run(body, context);
   if (done.ok) {
-    const { kept, working, assumptions } = done.value;
+    const { kept, working, assumptions, forgets = false } = done.value;
     const taken = [
       told(),
       ...assumptions,
       ...(command.id === 'settings' ? [] : me.told(done.value, asked.text)),
     ].filter((line) => line !== null);
     const answer = toAnswer(command, { ...done.value, assumptions: taken });
-    return { said: sized(answer, command, me.settings), kept, working, complete: undefined };
+    return { said: sized(answer, command, me.settings), kept, working, complete: undefined, forgets };
   }
   const { complete, ...fault } = done.fault;
-  return { said: cautioned(command, fault), kept: undefined, working: undefined, complete };
+  return { said: cautioned(command, fault), kept: undefined, working: undefined, complete, forgets: false };
 }
 
 /** No word about something caustic without its caution. */
@@ -275,7 +277,7 @@ const cautioned = (command: AnyCommand, fault: Fault): Fault =>
 
 /** The one place where an answer is made. Its details are worked out when somebody first looks at them. */
 function toAnswer(command: AnyCommand, whole: Said): Answer {
-  const { details, kept: _kept, working: _working, ...said } = whole;
+  const { details, kept: _kept, working: _working, forgets: _forgets, ...said } = whole;
   let known = typeof details === 'function' ? null : details;
   return {
     command: command.id,

@@ -28,6 +28,8 @@ export interface Said<R extends Risk = Risk> {
   readonly result: Readonly<Record<string, unknown>>;
   /** The recipe of the answer, for the turns that follow. */
   readonly kept?: Kept;
+  /** The core forgets the conversations of this person with it. */
+  readonly forgets?: true;
   /** How its figures were found, the main one first; worked out only when `explain` asks. */
   readonly working?: () => readonly Step[];
 }

@@ -9,6 +9,7 @@ import { fat } from './fat.ts';
 import { help } from './help.ts';
 import { lye } from './lye.ts';
 import { mix } from './mix.ts';
+import { privacy } from './privacy/privacy.ts';
 import { recipe } from './recipes/recipe.ts';
 import { report } from './report.ts';
 import { restart } from './restart.ts';
@@ -42,6 +43,7 @@ export const commands: readonly AnyCommand[] = [
   scent,
   cook,
   settings,
+  privacy,
   safety,
   restart,
   report,

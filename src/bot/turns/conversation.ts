@@ -12,6 +12,7 @@ export interface Outcome {
   readonly kept: Said['kept'];
   readonly working: Said['working'];
   readonly complete: Refusal['complete'];
+  readonly forgets: boolean;
 }
 
 export interface Request extends Remembered {

@@ -79,6 +79,8 @@ export interface Sessions {
   readonly of: (who: Who, now: number) => Session;
   readonly keep: (who: Who, session: Session, now: number) => void;
   readonly forget: (who: Who) => void;
+  /** In every place. */
+  readonly forgetAll: (who: Omit<Who, 'place'>) => void;
   /** How many are held, for tests of the bound. */
   readonly size: () => number;
 }
@@ -106,6 +108,12 @@ export function makeSessions(rest: number = restsFor, most: number = mostHeld): 
     },
     forget: (who) => {
       held.delete(keyOf(who));
+    },
+    forgetAll: ({ platform, person }) => {
+      for (const key of held.keys()) {
+        const [of, , by] = JSON.parse(key) as readonly string[];
+        if (of === platform && by === person) held.delete(key);
+      }
     },
     size: () => held.size,
   };
