@@ -6,6 +6,8 @@ import { untilClear, withoutOurs } from '../commands/cautions.ts';
 import type { AnyCommand, Context, Memory, PlainCommand, Quota, Said, Taken } from '../commands/define.ts';
 import { nearest } from '../commands/nearest.ts';
 import { takeOptions } from '../commands/options.ts';
+import { toText } from '../commands/recipes/forms.ts';
+import { amountsOf } from '../commands/recipes/saved.ts';
 import { commands } from '../commands/registry.ts';
 import { longestPost } from '../reading/index.ts';
 import type { Store } from '../store/port.ts';
@@ -15,11 +17,12 @@ import { guess } from './guess.ts';
 import { keepsNothing, makeKeeper, notKept, usualQuota } from './memory.ts';
 import { makePersonal, noDefaults, type Personal } from './personal.ts';
 import { makeQueues } from './queue.ts';
+import { makeRecall, recalled } from './recall.ts';
 import { sized } from './sized.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
 import { type Follows, follow } from './turns/follow.ts';
 import { isThanks, loneFigure, nextStep, welcome } from './turns/next.ts';
-import { makeSessions } from './turns/store.ts';
+import { makeSessions, type Session } from './turns/store.ts';
 import type { Turn } from './turns/turn.ts';
 import type { Asked, Bot, Reply } from './types.ts';
 
@@ -45,6 +48,8 @@ export interface BotOptions {
   readonly store?: () => Promise<Store>;
   /** Opens it for looking only, where settings are wanted before anything is kept; null where nothing ever was. */
   readonly peek?: () => Promise<Store | null>;
+  /** A conversation outlives the process, for as long as it would within it: the store holds its last turns. */
+  readonly recalls?: boolean;
   /** How much one person, or one room, may keep; null for as much as they like. */
   readonly quota?: Quota | null;
   readonly style?: Style;
@@ -65,6 +70,7 @@ export function createBot(options: BotOptions): Bot {
     heat,
     store,
     peek,
+    recalls = false,
     style = plainStyle,
     zone = null,
     quota = usualQuota,
@@ -78,24 +84,54 @@ export function createBot(options: BotOptions): Bot {
   const nobody = personally(noDefaults);
   const sessions = makeSessions();
   const keeper = makeKeeper(store ?? null, peek ?? null, quota);
+  const recall = recalls && store ? makeRecall(keeper.store) : null;
   const inTurn = makeQueues();
 
   /** Runs a request and keeps what the next turn may need. `told`: what of the conversation the request was made of. */
   const perform = async (heard: Heard, command: AnyCommand, body: Body, turn: Turn | null, told: string | null) => {
-    const { asked, id, me } = heard;
-    const at = now();
+    const { asked, id, me, at } = heard;
     const session = sessions.of(asked, at);
     const own = contextFor(me.context, session, turn);
     const name = () => told ?? naming(own.used(), command.id, session, turn, me.context);
-    const outcome = await run(command, body, own, heard, () => keeper.memory(asked, at), name);
-    if (outcome.forgets) sessions.forgetAll(asked);
-    else if (command.forgets) sessions.forget(asked);
-    else {
+    const outcome = await run(
+      command,
+      body,
+      own,
+      heard,
+      async () => (heard.again ? null : keeper.memory(asked, at)),
+      name,
+    );
+    if (outcome.forgets) {
+      sessions.forgetAll(asked);
+      recall?.drop(asked);
+    } else if (command.forgets) {
+      sessions.forget(asked);
+      if (!heard.again) recall?.note(asked, []);
+    } else {
       const request = { id, command: command.id, keeps: command.keeps === true, ...body, at };
       const doubts = (text: string) => own.context.read(text).doubts;
-      sessions.keep(asked, after(session, request, outcome, turn, own.used(), doubts), at);
+      const next = after(session, request, outcome, turn, own.used(), doubts);
+      // what looked at nothing of before can be said again alone
+      const isStart = outcome.kept !== undefined && turn === null && (command.keeps === true || own.used() === null);
+      if (next !== session) keep(heard, next, lineOf(heard, command, outcome, me.context), isStart);
     }
     return outcome.said;
+  };
+
+  /** Keeps where the conversation stands, and what was said, so that it outlives the process. */
+  const keep = (heard: Heard, session: Session, line: string | null, isStart: boolean): void => {
+    const { asked, at, again } = heard;
+    const lines = line === null ? session.lines : recalled(session.lines, { text: line, at }, isStart);
+    sessions.keep(asked, { ...session, lines }, at);
+    if (!again && line !== null) recall?.note(asked, lines);
+  };
+
+  /** Says again what was said before this process began, where nothing has been said since. */
+  const resume = async (heard: Heard): Promise<void> => {
+    const { asked, at } = heard;
+    if (!recall || sessions.has(asked, at)) return;
+    for (const { text, at: then } of await recall.lines(asked, at))
+      await answer({ ...heard, asked: { ...asked, text }, at: then, again: true, track: () => {} });
   };
 
   /** A text that stands alone: a command by its word, or guessed. */
@@ -116,14 +152,13 @@ export function createBot(options: BotOptions): Bot {
 
   /** A text that follows what was said before; null where it stands alone. */
   const following = async (heard: Heard, follows: Follows): Promise<Answer | Fault | null> => {
-    const { asked, me, track } = heard;
-    const at = now();
+    const { asked, me, track, at } = heard;
     const session = sessions.of(asked, at);
     const found = follow(asked.text, session, me.context, at, follows);
     if (!found) return null;
     if (found.kind === 'ask') {
       track(found.pending.command);
-      sessions.keep(asked, asking(session, found.pending, at), at);
+      keep(heard, asking(session, found.pending, at), asked.text, false);
       return found.fault;
     }
     if (found.kind === 'again') {
@@ -149,7 +184,7 @@ export function createBot(options: BotOptions): Bot {
     if (text.length > longestPost) return tooLong(text);
     const { word, rest } = commandWord(text);
     if (word === 'details') {
-      if (rest.trim() === '') return detailsOf(sessions.of(asked, now()).shown);
+      if (rest.trim() === '') return detailsOf(sessions.of(asked, heard.at).shown);
       const whole = await answer({ ...heard, asked: { ...asked, text: rest } });
       return 'lead' in whole ? detailsOf(whole) : whole;
     }
@@ -158,7 +193,13 @@ export function createBot(options: BotOptions): Bot {
     const follows = mayFollow(text, word, rest);
     const said = (follows ? await following(mine, follows) : null) ?? (await alone(mine, text));
     const unheard = 'code' in said && said.code === 'unknown';
-    return (unheard ? loneFigure(text, sessions.of(asked, now())) : null) ?? said;
+    return (unheard ? loneFigure(text, sessions.of(asked, heard.at)) : null) ?? said;
+  };
+
+  /** First aid waits for nothing that is kept. */
+  const answered = async (heard: Heard): Promise<Answer | Fault> => {
+    if (!accidentIn(withoutOurs(heard.asked.text))) await resume(heard).catch(unlessTrouble);
+    return answer(heard);
   };
 
   /** What was set by who asks; an answer under usual settings is better than none, and says so. */
@@ -184,7 +225,7 @@ export function createBot(options: BotOptions): Bot {
         let said: Answer | Fault;
         let bug: unknown = null;
         try {
-          said = await answer({ asked, id, track, me: nobody });
+          said = await answered({ asked, id, track, me: nobody, at: now(), again: false });
         } catch (error) {
           const trouble = notKept(error);
           if (!trouble) bug = error;
@@ -196,8 +237,31 @@ export function createBot(options: BotOptions): Bot {
         return 'lead' in said ? { id, ok: true, answer: said } : { id, ok: false, fault: said };
       }),
     complete: (typed) => completions(typed, nobody.context),
-    close: keeper.close,
+    close: async () => {
+      await recall?.flush();
+      await keeper.close();
+    },
   };
+}
+
+/** A store that cannot be read now costs the conversation of before, and no answer. */
+const unlessTrouble = (error: unknown): void => {
+  if (!notKept(error)) throw error;
+};
+
+/**
+ * What leads here when it is said again; null where nothing does. A recipe out of the store is said by its amounts:
+ * what keeps something is never asked twice.
+ */
+function lineOf(
+  { asked }: Heard,
+  command: AnyCommand,
+  { kept }: Outcome,
+  { catalogue, reader }: Context,
+): string | null {
+  if (command.id === 'safety') return null;
+  if (!command.keeps) return asked.text;
+  return kept ? `check ${toText(amountsOf(kept), catalogue, reader())}` : null;
 }
 
 /** One request on its way to its answer. */
@@ -205,6 +269,10 @@ interface Heard {
   readonly asked: Asked;
   readonly id: string;
   readonly me: Personal;
+  /** When it was asked, ms since 1970. */
+  readonly at: number;
+  /** It was said before this process began, and is said again to take up the conversation. */
+  readonly again: boolean;
   /** Told which command it is. */
   readonly track: (command: string) => void;
 }

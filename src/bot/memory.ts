@@ -11,6 +11,8 @@ export interface Keeper {
   readonly memory: (asked: Asked, now: number) => Promise<Memory | null>;
   /** What is set for the person and for the room; nothing where nothing was ever kept. */
   readonly defaults: (asked: Asked) => Promise<Defaults>;
+  /** The store itself, opened. */
+  readonly store: () => Promise<Store>;
   readonly close: () => Promise<void>;
 }
 
@@ -23,7 +25,7 @@ export function makeKeeper(
   peek: (() => Promise<Store | null>) | null,
   quota: Quota | null,
 ): Keeper {
-  if (!open) return { memory: async () => null, defaults: async () => noDefaults, close: async () => {} };
+  if (!open) return none;
   let opened: Promise<Store> | null = null;
   let peeked: Store | null = null;
   const store = (): Promise<Store> => {
@@ -70,9 +72,17 @@ export function makeKeeper(
       ]);
       return { own, room };
     },
+    store,
     close,
   };
 }
+
+const none: Keeper = {
+  memory: async () => null,
+  defaults: async () => noDefaults,
+  store: () => Promise.reject(new Error('no store')),
+  close: async () => {},
+};
 
 /** Only the command `settings` writes documents of this kind. */
 const settingsOf = async (own: Own): Promise<Settings> => ((await own.get('settings', 'own'))?.data ?? {}) as Settings;

@@ -4,6 +4,7 @@ import type { Taken } from '../../commands/define.ts';
 import type { Kept, Step } from '../../commands/kept.ts';
 import type { Doubt } from '../../reading/reading.ts';
 import type { Settled } from '../../reading/settle.ts';
+import type { Line } from '../recall.ts';
 
 /** A conversation is forgotten when nothing was said in it for so long (ms). */
 export const restsFor = 30 * 60_000;
@@ -55,6 +56,8 @@ export interface Session {
   readonly worked: Worked | null;
   /** The last request, for a report. */
   readonly said: (Remembered & { readonly id: string; readonly kept: Kept | null }) | null;
+  /** What was said, so far as saying it again leads back here. */
+  readonly lines: readonly Line[];
 }
 
 export const fresh: Session = {
@@ -67,6 +70,7 @@ export const fresh: Session = {
   shown: null,
   worked: null,
   said: null,
+  lines: [],
 };
 
 export interface Who {
@@ -77,6 +81,7 @@ export interface Who {
 
 export interface Sessions {
   readonly of: (who: Who, now: number) => Session;
+  readonly has: (who: Who, now: number) => boolean;
   readonly keep: (who: Who, session: Session, now: number) => void;
   readonly forget: (who: Who) => void;
   /** In every place. */
@@ -99,6 +104,10 @@ export function makeSessions(rest: number = restsFor, most: number = mostHeld): 
     of: (who, now) => {
       sweep(now);
       return held.get(keyOf(who))?.session ?? fresh;
+    },
+    has: (who, now) => {
+      sweep(now);
+      return held.has(keyOf(who));
     },
     keep: (who, session, now) => {
       const key = keyOf(who);

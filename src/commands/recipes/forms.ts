@@ -3,7 +3,7 @@ import type { Catalogue, Named } from '../../catalogue/types.ts';
 import type { Reader } from '../../reading/index.ts';
 import { alkaliName, capital, nameOf } from '../phrases.ts';
 import { plainName } from '../plain-name.ts';
-import type { SavedRecipe } from './saved.ts';
+import type { Amounts, SavedRecipe } from './saved.ts';
 
 export const form = 'lyeward-recipes';
 
@@ -79,7 +79,7 @@ function amount(grams: number, ounces: boolean): string {
 const share = (value: number): string => `${Number((value * 100).toPrecision(12))} %`;
 
 /** One ingredient a line; the name of the recipe stays out of it, lest its words be read as an ingredient. */
-export function toText(recipe: SavedRecipe, catalogue: Catalogue, reader: Reader): string {
+export function toText(recipe: Amounts, catalogue: Catalogue, reader: Reader): string {
   const line = (name: string, grams: number): string => `${capital(name)}: ${amount(grams, recipe.ounces)}`;
   const named = (id: string, shelf: 'fats' | 'liquids' | 'acids'): string => {
     const item: Named | undefined = catalogue[shelf].get(id);

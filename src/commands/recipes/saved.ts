@@ -18,8 +18,8 @@ interface Value {
   readonly high: number;
 }
 
-export interface SavedRecipe {
-  readonly name: string;
+/** What goes into one batch. */
+export interface Amounts {
   readonly fats: readonly Amount[];
   readonly after: readonly Amount[];
   /** `assumed`: nobody said how pure it is. */
@@ -38,6 +38,10 @@ export interface SavedRecipe {
   readonly superfat: number | null;
   readonly scaleStepGrams: number;
   readonly ounces: boolean;
+}
+
+export interface SavedRecipe extends Amounts {
+  readonly name: string;
   /** What it was checked with, and what came out. */
   readonly checked: {
     readonly catalogue: string;
@@ -58,37 +62,39 @@ const fatsOf = ({ fats, after }: Pick<Recipe, 'fats' | 'after'>): readonly Fat[]
 
 const saponificationOf = ({ saponification: { nominal, low, high } }: Fat): Value => ({ nominal, low, high });
 
-export function savedFrom(
+export const amountsOf = ({ recipe, reading, superfat }: Kept): Amounts => ({
+  fats: recipe.fats.map(({ fat, grams }) => ({ id: fat.id, grams })),
+  after: recipe.after.map(({ fat, grams }) => ({ id: fat.id, grams })),
+  alkali: recipe.alkali.map((one) => {
+    const said = reading.alkali.find(({ id }) => id === one.id);
+    return { ...one, assumed: !(said?.stock || said?.purity || reading.purity) };
+  }),
+  waterGrams: recipe.waterGrams,
+  liquids: recipe.liquids.map(({ liquid, grams }) => ({ id: liquid.id, grams })),
+  acids: recipe.acids.map(({ acid, grams }) => ({ id: acid.id, grams, strength: acid.strength })),
+  others: reading.others.map((one) => ({ name: one.name, grams: one.grams })),
+  superfat,
+  scaleStepGrams: recipe.scaleStepGrams,
+  ounces: reading.ounces,
+});
+
+export const savedFrom = (
   name: string,
-  { recipe, reading, superfat }: Kept,
+  kept: Kept,
   figures: CheckFigures,
   catalogue: Catalogue,
   savedAt: number,
-): SavedRecipe {
-  return {
-    name,
-    fats: recipe.fats.map(({ fat, grams }) => ({ id: fat.id, grams })),
-    after: recipe.after.map(({ fat, grams }) => ({ id: fat.id, grams })),
-    alkali: recipe.alkali.map((one) => {
-      const said = reading.alkali.find(({ id }) => id === one.id);
-      return { ...one, assumed: !(said?.stock || said?.purity || reading.purity) };
-    }),
-    waterGrams: recipe.waterGrams,
-    liquids: recipe.liquids.map(({ liquid, grams }) => ({ id: liquid.id, grams })),
-    acids: recipe.acids.map(({ acid, grams }) => ({ id: acid.id, grams, strength: acid.strength })),
-    others: reading.others.map((one) => ({ name: one.name, grams: one.grams })),
-    superfat,
-    scaleStepGrams: recipe.scaleStepGrams,
-    ounces: reading.ounces,
-    checked: {
-      catalogue: catalogue.version,
-      values: Object.fromEntries(fatsOf(recipe).map((fat) => [fat.id, saponificationOf(fat)])),
-      superfat: { nominal: figures.superfat.nominal, low: figures.superfat.low, high: figures.superfat.high },
-      verdict: figures.verdict,
-    },
-    savedAt,
-  };
-}
+): SavedRecipe => ({
+  name,
+  ...amountsOf(kept),
+  checked: {
+    catalogue: catalogue.version,
+    values: Object.fromEntries(fatsOf(kept.recipe).map((fat) => [fat.id, saponificationOf(fat)])),
+    superfat: { nominal: figures.superfat.nominal, low: figures.superfat.low, high: figures.superfat.high },
+    verdict: figures.verdict,
+  },
+  savedAt,
+});
 
 const unread: RecipeReading = {
   fats: [],
@@ -119,7 +125,7 @@ type Restored =
   | { readonly ok: false; readonly missing: readonly string[] };
 
 /** The saved recipe for the turns that follow, with the values of today's catalogue. */
-export function keptFrom(saved: Omit<SavedRecipe, 'checked'>, { fats, liquids, acids }: Catalogue): Restored {
+export function keptFrom(saved: Amounts, { fats, liquids, acids }: Catalogue): Restored {
   const missing: string[] = [];
   const held = <T>(id: string, all: ReadonlyMap<string, T>): readonly T[] => {
     const one = all.get(id);
