@@ -237,6 +237,8 @@ export function createBot(options: BotOptions): Bot {
         return 'lead' in said ? { id, ok: true, answer: said } : { id, ok: false, fault: said };
       }),
     complete: (typed) => completions(typed, nobody.context),
+    left: async (where) => keeper.rooms?.left(where, now()),
+    joined: async (where) => keeper.rooms?.joined(where),
     close: async () => {
       await recall?.flush();
       await keeper.close();

@@ -4,6 +4,7 @@ import type { Memory, Quota } from '../commands/define.ts';
 import type { Settings } from '../commands/settings/values.ts';
 import { type Own, type Store, StoreTrouble } from '../store/port.ts';
 import { type Defaults, noDefaults } from './personal.ts';
+import { makeRooms, type Rooms } from './rooms.ts';
 import type { Asked } from './types.ts';
 
 export interface Keeper {
@@ -11,6 +12,7 @@ export interface Keeper {
   readonly memory: (asked: Asked, now: number) => Promise<Memory | null>;
   /** What is set for the person and for the room; nothing where nothing was ever kept. */
   readonly defaults: (asked: Asked) => Promise<Defaults>;
+  readonly rooms: Rooms | null;
   /** The store itself, opened. */
   readonly store: () => Promise<Store>;
   readonly close: () => Promise<void>;
@@ -41,10 +43,13 @@ export function makeKeeper(
     [opened, peeked] = [null, null];
     for (const one of all) await (await one)?.close();
   };
+  const rooms = makeRooms(store);
   return {
+    rooms,
     memory: async (asked, now) => {
-      const { platform, place, person } = asked;
+      const { platform, place, person, community } = asked;
       const kept = await store();
+      if (community !== undefined) await rooms.note({ platform, place, community });
       const who = { platform, person };
       return {
         own: kept.of(who),
@@ -78,6 +83,7 @@ export function makeKeeper(
 }
 
 const none: Keeper = {
+  rooms: null,
   memory: async () => null,
   defaults: async () => noDefaults,
   store: () => Promise.reject(new Error('no store')),

@@ -58,6 +58,8 @@ export function fakeBot(): Recorded {
       return { id: 'a3', ok: true, answer: answerTo(text) };
     },
     complete: () => ['check', 'palm oil', 'palm kernel oil', 'lard'],
+    left: async () => {},
+    joined: async () => {},
     close: async () => {},
   };
   return { bot, heard };

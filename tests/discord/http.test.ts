@@ -37,7 +37,13 @@ beforeEach(async () => {
   endpoint = createEndpoint({
     publicKey: hex,
     desk: createDesk({
-      bot: { ask: (asked) => bot.ask(asked), complete: (typed) => bot.complete(typed), close: async () => {} },
+      bot: {
+        ask: (asked) => bot.ask(asked),
+        complete: (typed) => bot.complete(typed),
+        left: async () => {},
+        joined: async () => {},
+        close: async () => {},
+      },
       declarations,
       download: downloader(discord.host),
     }),
