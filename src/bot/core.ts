@@ -113,7 +113,7 @@ export function createBot(options: BotOptions): Bot {
       const next = after(session, request, outcome, turn, own.used(), doubts);
       // what looked at nothing of before can be said again alone
       const isStart = outcome.kept !== undefined && turn === null && (command.keeps === true || own.used() === null);
-      if (next !== session) keep(heard, next, lineOf(heard, command, outcome, me.context), isStart);
+      if (next !== session) keep(heard, next, lineOf(heard, command, outcome), isStart);
     }
     return outcome.said;
   };
@@ -255,15 +255,10 @@ const unlessTrouble = (error: unknown): void => {
  * What leads here when it is said again; null where nothing does. A recipe out of the store is said by its amounts:
  * what keeps something is never asked twice.
  */
-function lineOf(
-  { asked }: Heard,
-  command: AnyCommand,
-  { kept }: Outcome,
-  { catalogue, reader }: Context,
-): string | null {
+function lineOf({ asked, me }: Heard, command: AnyCommand, { kept }: Outcome): string | null {
   if (command.id === 'safety') return null;
   if (!command.keeps) return asked.text;
-  return kept ? `check ${toText(amountsOf(kept), catalogue, reader())}` : null;
+  return kept ? `check ${toText(amountsOf(kept), me.context.catalogue, me.context.reader())}` : null;
 }
 
 /** One request on its way to its answer. */

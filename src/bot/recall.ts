@@ -3,14 +3,8 @@
  * effect is never among them. They are written some moments after the answer, which waits for nothing.
  */
 import type { Own, Store } from '../store/port.ts';
-import { restsFor } from './turns/store.ts';
+import { type Line, restsFor } from './turns/store.ts';
 import type { Asked } from './types.ts';
-
-export interface Line {
-  readonly text: string;
-  /** Milliseconds since 1970. */
-  readonly at: number;
-}
 
 export interface Recall {
   /** The turns of this person in this place that were said before this process began. */

@@ -8,8 +8,8 @@ export interface Where {
   readonly community?: string;
 }
 
-/** Days for which a room's data waits for the assistant to be taken in again; `privacy` and the notice say them. */
-export const graceDays = 30;
+/** Days for which a room's data waits for the assistant to be taken in again; `privacy` and deploy/privacy-notice.md say them. */
+const graceDays = 30;
 const grace = graceDays * 24 * 60 * 60_000;
 
 const placeKey = (place: string): string => `place ${place}`;

@@ -4,7 +4,6 @@ import type { Taken } from '../../commands/define.ts';
 import type { Kept, Step } from '../../commands/kept.ts';
 import type { Doubt } from '../../reading/reading.ts';
 import type { Settled } from '../../reading/settle.ts';
-import type { Line } from '../recall.ts';
 
 /** A conversation is forgotten when nothing was said in it for so long (ms). */
 export const restsFor = 30 * 60_000;
@@ -39,6 +38,12 @@ export interface Pending extends Remembered {
   readonly complete: ((answer: string) => Taken | null) | null;
   /** The question is about a correction of the last recipe, not about a request of its own. */
   readonly corrects: boolean;
+}
+
+/** What somebody said, and when (ms since 1970). */
+export interface Line {
+  readonly text: string;
+  readonly at: number;
 }
 
 export interface Session {

@@ -105,7 +105,7 @@ function inChunks(recipes: readonly SavedRecipe[]): readonly (readonly SavedReci
 }
 
 /** Letters, figures and hyphens. */
-export const fileName = (name: string): string =>
+const fileName = (name: string): string =>
   keyOf(name)
     .normalize('NFKD')
     .replace(/[^a-z0-9]+/g, '-')
