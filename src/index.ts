@@ -16,7 +16,7 @@ import type { Store } from './store/port.ts';
 export type { Action, Answer, Block, BlockKind, Fault, Picture } from './answer/types.ts';
 export type { LogEntry } from './bot/core.ts';
 export type { Where } from './bot/rooms.ts';
-export type { Asked, Bot, Reply } from './bot/types.ts';
+export type { Asked, Bot, Reply, Ring, Teller } from './bot/types.ts';
 export type { AnyCommand as Declaration } from './commands/define.ts';
 export { inert } from './render/inert.ts';
 export { renderJson } from './render/json.ts';

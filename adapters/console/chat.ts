@@ -1,7 +1,8 @@
 import { createInterface } from 'node:readline';
 import type { ReadStream, WriteStream } from 'node:tty';
-import { type Bot, renderPlain, renderTerminal, wrap } from '../../src/index.ts';
+import { type Answer, type Bot, type Fault, renderPlain, renderTerminal, wrap } from '../../src/index.ts';
 import { completions } from './complete.ts';
+import { filesOf, keep } from './exports.ts';
 import { readText } from './files.ts';
 import { isFarewell, messagesIn } from './messages.ts';
 import { keysOf, marksOff, marksOn } from './paste.ts';
@@ -32,6 +33,7 @@ export async function chatByPipe(
     if (isFarewell(message)) return;
     const reply = await bot.ask({ ...asking, text: message });
     if (!write(`${renderPlain(reply.ok ? reply.answer : reply.fault, { details: false })}\n\n`)) return;
+    for (const file of reply.ok ? filesOf(reply.answer) : []) write(`${keep(file)}\n\n`);
   }
 }
 
@@ -42,16 +44,25 @@ export interface Terminal {
   readonly obeysControls: boolean;
 }
 
-/** The chat on a terminal, until `quit`, Ctrl-D, or Ctrl-C on an empty line. */
-export function chatByTerminal(bot: Bot, commands: readonly string[], terminal: Terminal): Promise<void> {
+/**
+ * The chat on a terminal, until `quit`, Ctrl-D, or Ctrl-C on an empty line. `keepsAlready`: something may be due.
+ */
+export function chatByTerminal(
+  bot: Bot,
+  commands: readonly string[],
+  terminal: Terminal,
+  keepsAlready = false,
+): Promise<void> {
   const { input, output, obeysControls } = terminal;
   const colour = output.hasColors();
   const columns = () => Math.min(output.columns || usual, widest);
   const answer = async (text: string) => {
     const reply = await bot.ask({ ...asking, text });
-    const said = reply.ok ? reply.answer : reply.fault;
-    output.write(`\n${renderTerminal(said, { details: false, columns: columns(), colour })}\n\n`);
+    print(reply.ok ? reply.answer : reply.fault);
+    for (const file of reply.ok ? filesOf(reply.answer) : []) output.write(`${keep(file)}\n\n`);
   };
+  const print = (said: Answer | Fault) =>
+    output.write(`\n${renderTerminal(said, { details: false, columns: columns(), colour })}\n\n`);
 
   const chat = createInterface({
     input: obeysControls ? keysOf(input, (pasted) => chat.write(pasted.replaceAll('\n', ` ${lineBreak} `))) : input,
@@ -113,10 +124,24 @@ export function chatByTerminal(bot: Bot, commands: readonly string[], terminal: 
 
   output.write(`${obeysControls ? marksOn : ''}${wrap(greeting, columns())}\n\n`);
   chat.prompt();
+  const over = new AbortController();
+  const rung = bot.ring({
+    platforms: [asking.platform],
+    // above the line that is being typed, which comes again below
+    tell: async ({ answer: said }) => {
+      if (obeysControls) output.write('\r\x1b[K\x07');
+      print(said);
+      chat.prompt(true);
+    },
+    signal: over.signal,
+    atOnce: keepsAlready,
+  });
   return new Promise((resolve) => {
     chat.on('close', async () => {
       clearTimeout(timer);
       await answered;
+      over.abort();
+      await rung;
       output.write(`${obeysControls ? marksOff : ''}\n`);
       input.unref();
       resolve();

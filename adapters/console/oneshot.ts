@@ -8,6 +8,7 @@ import {
   renderTerminal,
 } from '../../src/index.ts';
 import { parseArguments, usage } from './arguments.ts';
+import { filesOf, keep } from './exports.ts';
 
 /** What a one-shot question touches outside itself. */
 export interface Io {
@@ -22,7 +23,14 @@ export interface Io {
 const status = { answered: 0, bug: 1, notAnswered: 2, usage: 64, noInput: 66, noOutput: 73 } as const;
 
 /** As in the chat: the same person in the same place, who is alone with it. */
-const asking = { platform: 'console', place: 'chat', person: 'local', isPrivate: true, isHost: true } as const;
+const asking = {
+  platform: 'console',
+  place: 'chat',
+  person: 'local',
+  isPrivate: true,
+  isHost: true,
+  later: { can: 'here', how: 'I tell you in the chat (npm start): while it is open, or when you open it next.' },
+} as const;
 
 const saidOf = (reply: Reply) => (reply.ok ? reply.answer : reply.fault);
 
@@ -89,6 +97,7 @@ export async function oneShot(
     }
     const reply = await ask(from === 'standard input' ? io.readText('-') : from.text);
     show(saidOf(reply));
+    for (const file of reply.ok ? filesOf(reply.answer) : []) io.write(2, `ask: ${keep(file)}\n`);
     if (picture === undefined || !reply.ok) return statusOf(reply);
     return await save(picturesOf(reply.answer)[0], picture, io);
   } catch (error) {

@@ -1,4 +1,4 @@
-import { commandNames, createBot } from '../../src/index.ts';
+import { commandNames, createBot, mayHold } from '../../src/index.ts';
 import type { Config } from '../config.ts';
 import { keptIn } from '../kept.ts';
 import { chatByPipe, chatByTerminal } from './chat.ts';
@@ -14,7 +14,8 @@ export async function start({ log, data }: Config): Promise<void> {
   });
   const { stdin: input, stdout: output } = process;
   if (input.isTTY && output.isTTY) {
-    await chatByTerminal(bot, commandNames, { input, output, obeysControls: process.env['TERM'] !== 'dumb' });
+    const terminal = { input, output, obeysControls: process.env['TERM'] !== 'dumb' };
+    await chatByTerminal(bot, commandNames, terminal, mayHold(data));
   } else await chatByPipe(bot, commandNames, (text) => write(1, text));
   await bot.close();
 }

@@ -3,7 +3,7 @@ import type { Answer, Fault } from '../answer/types.ts';
 import type { HeatData } from '../catalogue/heat-types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
 import { untilClear, withoutOurs } from '../commands/cautions.ts';
-import type { AnyCommand, Context, Memory, PlainCommand, Quota, Said, Taken } from '../commands/define.ts';
+import type { AnyCommand, Context, Memory, PlainCommand, Quota, Taken } from '../commands/define.ts';
 import { nearest } from '../commands/nearest.ts';
 import { takeOptions } from '../commands/options.ts';
 import { toText } from '../commands/recipes/forms.ts';
@@ -12,16 +12,19 @@ import { commands } from '../commands/registry.ts';
 import { longestPost } from '../reading/index.ts';
 import type { Store } from '../store/port.ts';
 import { number, plainStyle, type Style } from '../units/print.ts';
+import { toAnswer } from './answer.ts';
 import { accidentIn } from './first-aid.ts';
 import { guess } from './guess.ts';
 import { keepsNothing, makeKeeper, notKept, usualQuota } from './memory.ts';
 import { makePersonal, noDefaults, type Personal } from './personal.ts';
 import { makeQueues } from './queue.ts';
 import { makeRecall, recalled } from './recall.ts';
+import { makeSignal } from './signal.ts';
 import { sized } from './sized.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
 import { type Follows, follow } from './turns/follow.ts';
 import { isThanks, loneFigure, nextStep, welcome } from './turns/next.ts';
+import { meansBatch, saidAtPot } from './turns/pot.ts';
 import { makeSessions, type Session } from './turns/store.ts';
 import type { Turn } from './turns/turn.ts';
 import type { Asked, Bot, Reply } from './types.ts';
@@ -86,6 +89,7 @@ export function createBot(options: BotOptions): Bot {
   const keeper = makeKeeper(store ?? null, peek ?? null, quota);
   const recall = recalls && store ? makeRecall(keeper.store) : null;
   const inTurn = makeQueues();
+  const kept = makeSignal();
 
   /** Runs a request and keeps what the next turn may need. `told`: what of the conversation the request was made of. */
   const perform = async (heard: Heard, command: AnyCommand, body: Body, turn: Turn | null, told: string | null) => {
@@ -101,6 +105,7 @@ export function createBot(options: BotOptions): Bot {
       async () => (heard.again ? null : keeper.memory(asked, at)),
       name,
     );
+    if (command.keeps) kept.tell();
     if (outcome.forgets) {
       sessions.forgetAll(asked);
       recall?.drop(asked);
@@ -191,7 +196,14 @@ export function createBot(options: BotOptions): Bot {
     const me = await personal(asked);
     const mine = { ...heard, me };
     const follows = mayFollow(text, word, rest);
-    const said = (follows ? await following(mine, follows) : null) ?? (await alone(mine, text));
+    const pot = word === 'batch' ? null : await atPot(mine, word !== null);
+    // what was asked last is answered first
+    const asksBack = sessions.of(asked, heard.at).pending !== null;
+    const said =
+      (asksBack ? null : await pot?.()) ??
+      (follows ? await following(mine, follows) : null) ??
+      (await pot?.()) ??
+      (await alone(mine, text));
     const unheard = 'code' in said && said.code === 'unknown';
     return (unheard ? loneFigure(text, sessions.of(asked, heard.at)) : null) ?? said;
   };
@@ -200,6 +212,21 @@ export function createBot(options: BotOptions): Bot {
   const answered = async (heard: Heard): Promise<Answer | Fault> => {
     if (!accidentIn(withoutOurs(heard.asked.text))) await resume(heard).catch(unlessTrouble);
     return answer(heard);
+  };
+
+  /** A step of a batch that is open here; null where the text is nothing of the kind. */
+  const atPot = async (heard: Heard, commanded: boolean): Promise<(() => Promise<Answer | Fault>) | null> => {
+    const { asked, at, again } = heard;
+    const step = again ? null : saidAtPot(asked.text, commanded);
+    const own = step && (await keeper.look(asked));
+    if (!step || !own) return null;
+    const { openHere } = await import('../commands/batch/keep.ts');
+    const open = await openHere(own, asked);
+    const means = meansBatch(step, open, sessions.of(asked, at), asked.text, at);
+    if (means === null) return null;
+    heard.track('batch');
+    if (means !== 'batch') return async () => means;
+    return () => perform(heard, find('batch'), { text: asked.text, options: {} }, null, null);
   };
 
   /** What was set by who asks; an answer under usual settings is better than none, and says so. */
@@ -237,6 +264,40 @@ export function createBot(options: BotOptions): Bot {
         return 'lead' in said ? { id, ok: true, answer: said } : { id, ok: false, fault: said };
       }),
     complete: (typed) => completions(typed, nobody.context),
+    ring: async ({ platforms, tell, signal, atOnce, pace }) => {
+      if (!store) return;
+      if (!atOnce) await kept.first(signal);
+      if (signal.aborted) return;
+      const { startBells } = await import('./bells.ts');
+      const { ringing } = await import('../commands/remind/ring.ts');
+      const bells = startBells({
+        store: keeper.store,
+        platforms,
+        tell,
+        signal,
+        now,
+        word: async (claimed, at) => {
+          const { context, settings } = personally(await keeper.defaults(claimed));
+          const rung = await ringing(claimed, at, context);
+          if (!rung) return null;
+          const answer = toAnswer(rung.command, rung.said, rung.said.assumptions);
+          return { answer: sized(answer, find(rung.command), settings), follows: rung.follows };
+        },
+        failed: (outcome, error) =>
+          log({
+            id: newId(),
+            platform: platforms.join(' '),
+            command: null,
+            outcome,
+            characters: 0,
+            milliseconds: 0,
+            error,
+          }),
+        ...(pace === undefined ? {} : { pace }),
+      });
+      kept.listen(bells.wake);
+      await bells.done;
+    },
     left: async (where) => keeper.rooms?.left(where, now()),
     joined: async (where) => keeper.rooms?.joined(where),
     close: async () => {
@@ -329,7 +390,7 @@ async function run(
       ...assumptions,
       ...(command.id === 'settings' ? [] : me.told(done.value, asked.text)),
     ].filter((line) => line !== null);
-    const answer = toAnswer(command, { ...done.value, assumptions: taken });
+    const answer = toAnswer(command.id, done.value, taken);
     return { said: sized(answer, command, me.settings), kept, working, complete: undefined, forgets };
   }
   const { complete, ...fault } = done.fault;
@@ -339,20 +400,6 @@ async function run(
 /** No word about something caustic without its caution. */
 const cautioned = (command: AnyCommand, fault: Fault): Fault =>
   command.risk === 'caustic' && fault.caution.length === 0 ? { ...fault, caution: untilClear } : fault;
-
-/** The one place where an answer is made. Its details are worked out when somebody first looks at them. */
-function toAnswer(command: AnyCommand, whole: Said): Answer {
-  const { details, kept: _kept, working: _working, forgets: _forgets, ...said } = whole;
-  let known = typeof details === 'function' ? null : details;
-  return {
-    command: command.id,
-    ...said,
-    get details() {
-      if (typeof details === 'function') known ??= details();
-      return known ?? [];
-    },
-  };
-}
 
 function detailsOf(answer: Answer | null): Answer | Fault {
   if (!answer || answer.details.length === 0) {

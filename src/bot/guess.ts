@@ -15,6 +15,12 @@ const asksOther =
 /** Asked about the pot, with no figure that a reckoning could start from. */
 const cooling = /\b(?:how long|when|is|has|until|till)\b[^.?!]*\bcool(?:ed|s)?\b/i;
 
+/** "start a batch of garden bar", "set a timer for 15 min", "my reminders" */
+const batches =
+  /^\W*(?:(?:please|let'?s|can (?:we|i)|i want to)\W+)*(?:start|begin) (?:a |an |the |my |another |new )*batch\b/i;
+const reminds =
+  /^\W*(?:(?:please|can you|could you)\W+)*(?:(?:set|start|add|cancel|list|show)\b(?: me)?(?: an?| my| the| another| all)*\s+)?(?:my |all )?(?:reminders?|timers?|alarms?)\b|^\W*tell me (?:in|at|on) \d/i;
+
 /** Lines from which on a text is a post rather than a question. */
 const post = 4;
 
@@ -39,6 +45,8 @@ const speaksOfMould = (text: string, { fats, alkali, fates }: RecipeReading): bo
 export function guess(text: string, context: Context): string | null {
   const { read, reader } = context;
   if (/^\W*(hi|hello|hey|help|\?+|what can you do|start)\W*$/i.test(text)) return 'help';
+  if (batches.test(text)) return 'batch';
+  if (reminds.test(text)) return 'remind';
   if (isRecipe(text, read(text))) return 'check';
   // "When are my oils at 45 °C" is no question about the melting points of fats.
   const warm = speaksOfHeat(text) || speaksOfScent(text, read(text)) ? heatQuestion(reader(), text, read(text)) : null;

@@ -11,7 +11,9 @@ export interface Keeper {
   /** Null where nothing can be kept. */
   readonly memory: (asked: Asked, now: number) => Promise<Memory | null>;
   /** What is set for the person and for the room; nothing where nothing was ever kept. */
-  readonly defaults: (asked: Asked) => Promise<Defaults>;
+  readonly defaults: (asked: Pick<Asked, 'platform' | 'place' | 'person'>) => Promise<Defaults>;
+  /** What belongs to who asks, to look at; null where nothing was ever kept. */
+  readonly look: (asked: Asked) => Promise<Own | null>;
   readonly rooms: Rooms | null;
   /** The store itself, opened. */
   readonly store: () => Promise<Store>;
@@ -37,6 +39,10 @@ export function makeKeeper(
       throw error;
     });
     return opened;
+  };
+  const seen = async (): Promise<Store | null> => {
+    if (!opened && peek) peeked ??= await peek();
+    return opened || !peek ? store() : peeked;
   };
   const close = async (): Promise<void> => {
     const all = [opened, peeked];
@@ -68,8 +74,7 @@ export function makeKeeper(
       };
     },
     defaults: async ({ platform, place, person }) => {
-      if (!opened && peek) peeked ??= await peek();
-      const kept = opened || !peek ? await store() : peeked;
+      const kept = await seen();
       if (!kept) return noDefaults;
       const [own, room] = await Promise.all([
         settingsOf(kept.of({ platform, person })),
@@ -77,6 +82,7 @@ export function makeKeeper(
       ]);
       return { own, room };
     },
+    look: async ({ platform, person }) => (await seen())?.of({ platform, person }) ?? null,
     store,
     close,
   };
@@ -86,6 +92,7 @@ const none: Keeper = {
   rooms: null,
   memory: async () => null,
   defaults: async () => noDefaults,
+  look: async () => null,
   store: () => Promise.reject(new Error('no store')),
   close: async () => {},
 };

@@ -25,11 +25,42 @@ export type Reply = { readonly id: string } & (
   | { readonly ok: false; readonly fault: Fault }
 );
 
+/** One thing to tell one person. */
+export interface Ring {
+  readonly platform: string;
+  readonly place: string;
+  /** Who is told; nobody else is mentioned. */
+  readonly person: string;
+  /** The adapter's own way back. */
+  readonly address: string;
+  /** The same for every try of the same telling: 25 letters and figures. */
+  readonly id: string;
+  /** Above 1: an earlier try may have come through. */
+  readonly attempt: number;
+  readonly dueAt: number;
+  readonly answer: Answer;
+}
+
+/** Rejects where it could not be told now: it is tried again, later and later. */
+export type Teller = (ring: Ring) => Promise<void>;
+
 export interface Bot {
   /** Never rejects; a bug becomes a fault with the code `failed` and the request id. */
   readonly ask: (asked: Asked) => Promise<Reply>;
   /** Command and fat names that continue what is typed, for completion. */
   readonly complete: (typed: string) => readonly string[];
+  /**
+   * Tells people what is due on these platforms, until the signal; resolves when the last one is told. `atOnce`: opens
+   * the store now; else only when something is kept.
+   */
+  readonly ring: (ask: {
+    readonly platforms: readonly string[];
+    readonly tell: Teller;
+    readonly signal: AbortSignal;
+    readonly atOnce: boolean;
+    /** 1; less makes every wait as much shorter, for tests. */
+    readonly pace?: number;
+  }) => Promise<void>;
   /** The assistant was removed from a place or a community: its room data goes after a grace of some weeks. */
   readonly left: (where: Where) => Promise<void>;
   /** It is there, again or still: nothing goes. */

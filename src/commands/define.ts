@@ -101,7 +101,8 @@ export interface Quota {
 
 /** `here`: where it was asked. `direct`: only by a direct message, at `address`. `nowhere`: `why` says so to a person. */
 export type Later =
-  | { readonly can: 'here' }
+  /** `how`: what a person should know of it, as a sentence. */
+  | { readonly can: 'here'; readonly how?: string }
   | { readonly can: 'direct'; readonly address: string; readonly why: string }
   | { readonly can: 'nowhere'; readonly why: string };
 

@@ -1,4 +1,5 @@
 import { acid } from './acid.ts';
+import { batch } from './batch.ts';
 import { check } from './check.ts';
 import { convert } from './convert.ts';
 import { cook } from './cook.ts';
@@ -11,6 +12,7 @@ import { lye } from './lye.ts';
 import { mix } from './mix.ts';
 import { privacy } from './privacy/privacy.ts';
 import { recipe } from './recipes/recipe.ts';
+import { remind } from './remind.ts';
 import { report } from './report.ts';
 import { restart } from './restart.ts';
 import { safety } from './safety.ts';
@@ -44,6 +46,8 @@ export const commands: readonly AnyCommand[] = [
   cook,
   settings,
   privacy,
+  batch,
+  remind,
   safety,
   restart,
   report,

@@ -60,6 +60,7 @@ export function fakeBot(): Recorded {
     complete: () => ['check', 'palm oil', 'palm kernel oil', 'lard'],
     left: async () => {},
     joined: async () => {},
+    ring: async () => {},
     close: async () => {},
   };
   return { bot, heard };

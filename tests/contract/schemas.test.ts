@@ -29,6 +29,18 @@ const results: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   scent: { flashPointC: 65, addBelowC: 59, pourable: false, grams: 15, shareOfBar: 0.02 },
   fat: { saponification: { low: 192, high: 203 }, iodine: null, density: null, melting: null },
   explain: { steps: [{ formula: 'a·b', inputs: { a: 1, b: 2 }, value: 2, unit: 'g', source: 'ISO 3657' }] },
+  remind: {
+    reminders: [{ id: 'a', dueAt: '2026-11-26T11:00:00.000Z', text: 'turn the bars', late: false, lot: null }],
+  },
+  batch: {
+    batch: {
+      lot: '2026-11-26-1',
+      state: 'cool',
+      next: 'Heat off.',
+      timers: [{ id: '7-a', dueAt: '2026-11-26T11:00:00.000Z' }],
+      readings: [{ at: '2026-11-26T10:50:00.000Z', celsius: 88 }],
+    },
+  },
   help: {},
 };
 const printed = (command: string, result: object) => ({

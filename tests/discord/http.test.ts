@@ -42,6 +42,7 @@ beforeEach(async () => {
         complete: (typed) => bot.complete(typed),
         left: async () => {},
         joined: async () => {},
+        ring: async () => {},
         close: async () => {},
       },
       declarations,

@@ -1,0 +1,21 @@
+import { defineKeepingCommand } from './define.ts';
+import { recipeOptions } from './recipe-options.ts';
+
+export const batch = defineKeepingCommand({
+  id: 'batch',
+  summary: 'Guides a batch from the scale to the cured bar, with timers, and writes its record.',
+  risk: 'caustic',
+  options: recipeOptions,
+  examples: [
+    { say: 'batch start 500 g lard, 66 g NaOH, 150 g water', about: 'begins one and gives it a lot number' },
+    { say: 'batch took 66 g NaOH, lot 7B', about: 'what the scale shows, and the lot of the pack' },
+    { say: 'batch list', about: 'what is open, what is closed' },
+    { say: 'batch record', about: 'its record; "batch record html" to print, "batch record csv" for a spreadsheet' },
+  ],
+  // "Batch 12" above the lines of a recipe, "Batch size: 1.2 kg": no request
+  isIngredient: (text, rest) =>
+    (text.trim().includes('\n') && !/^\W*(?:start|begin|new|make|of|from|note)\b/i.test(rest)) ||
+    /^\W*(?:size|weight|total|code|number|no\.?)\b/i.test(rest),
+  // Read when somebody asks: most questions are about no batch.
+  run: async (request, context, memory) => (await import('./batch/run.ts')).run(request, context, memory),
+});
