@@ -391,7 +391,7 @@ function groupAt(series: Series, begin: number, end: number): Found {
     const beside = k === thing + 1 && (gaps[thing]?.nameFirst ?? 1) <= 0.05 && item.quantity.value >= leastBeside;
     const fit = fitCost(meaning, item.quantity, unitful && !beside);
     if (fit === never || item.quantity.each || (item.pure && !takesPurity(meaning))) return 'none';
-    if (item.total && meaning.id !== 'total-fats') return 'none';
+    if (item.total && !/^total/.test(meaning.id)) return 'none';
     const slot = slotOf(item.quantity);
     if (taken & slot) {
       // "900 g lard (2 lb)": one amount on both sides, in two units

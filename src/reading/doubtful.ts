@@ -47,7 +47,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       continue;
     }
     const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
-    if (quantity.dim === 'mass' && !doubted && !spareName(assembly, k) && agrees(quantity)) {
+    if (quantity.dim === 'mass' && !doubted && !spareName(assembly, k) && !isListed(assembly, k) && agrees(quantity)) {
       assembly.fate(quantity, 'aside', 'a total that agrees');
       continue;
     }
@@ -79,6 +79,15 @@ function speaksOf(assembly: Assembly, role: string, at: number): boolean {
     if (item.kind === 'thing' && item.named.meaning.kind === 'role' && item.named.meaning.id === role) return true;
   }
   return false;
+}
+
+/** One of several amounts in a bracket: `700 g (500 g virgin, 200 g pomace)`. */
+function isListed(assembly: Assembly, at: number): boolean {
+  const { items, tokens } = assembly.source;
+  const [own, next] = [items[at], items[at + 1]];
+  const opens = tokens[(own?.from ?? 0) - 1];
+  const closed = tokens.slice(own?.to, next?.from).some((token) => token.t === 'sign' && token.text === ')');
+  return opens?.t === 'sign' && opens.text === '(' && next !== undefined && !closed;
 }
 
 /** `3 lb tallow ... that's 1361 g`: the amount before it, said again in another unit. */

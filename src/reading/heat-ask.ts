@@ -14,7 +14,7 @@ const hint =
   /bucket|stainless|steel|container|vessel|hdpe|pyrex|altitude|hot|heat|temp|warm|cool|\bice\b|frozen|flash|scent|fragran|essential|\beos?\b|°|º|degree|celsius|fahrenheit|boil|melt|cook|process|\bhp\b|stage|\btrace\b|minute|\bmins?\b|how long|alumin|jug|pitcher|bowl|glass|plastic|\d ?[cf]\b/i;
 
 const judge =
-  / (?:is|are|was|will) (?:my |the |this |that |it |these |all )*(?:lye|recipe|naoh|koh|amounts?|numbers|superfat|sf|A\d+|maths?|lye amount) (?:[a-z]+ ){0,3}?(?:ok|okay|right|correct|good|fine|enough|heavy|high|low|off|too|legit) | (?:check|verify|double check|review|critique) (?:my |this |the |me |please |over )*(?:recipe|lye|A\d+|numbers|maths?|amounts?) | (?:lye|A\d+) (?:right|ok|okay|correct) \? /;
+  / (?:is|are|was|will) (?:my |the |this |that |it |these |all )*(?:lye|recipe|naoh|koh|amounts?|numbers|superfat|sf|A\d+|maths?|lye amount) (?:[a-z]+ ){0,3}?(?:ok|okay|right|correct|good|fine|enough|heavy|high|low|off|too|legit) | (?:check|verify|double check|review|critique) (?:my |this |the |me |please |over )*(?:recipe|lye|A\d+|numbers|maths?|amounts?) | (?:lye|A\d+) (?:right|ok|okay|correct) \? | (?:sounds?|looks?|seems?) (?:about |all )?(?:right|ok|okay|good|fine|correct|off|wrong) /;
 
 const time =
   / (?:how long|how much longer|how many (?:minutes|hours|mins)|how soon|when|until|till|time to|what time|long till|wait) /;

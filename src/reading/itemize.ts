@@ -5,10 +5,12 @@ import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { type Item, itemsOf } from './items.ts';
 import { layOut } from './layout.ts';
 import type { Lexicon } from './lexicon.ts';
-import { equalParts, fractionShares, setAside, shareBase, unitsBefore } from './neighbours.ts';
+import { equalParts, fractionShares, setAside, shareBase, stockStrength, unitsBefore } from './neighbours.ts';
+import { countPacks } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { type Prim, scan } from './scan.ts';
 import type { Speller } from './spelling.ts';
+import { addUp, breakDown } from './sums.ts';
 import { type Token, tokenize } from './tokens.ts';
 
 export interface Reader {
@@ -30,20 +32,37 @@ export interface Cut {
   readonly struck: readonly string[];
 }
 
+/** What neighbours say of a figure, one after the other. */
+const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
+  setAside,
+  countPacks,
+  shareBase,
+  equalParts,
+  stockStrength,
+  fractionShares,
+];
+
+/** What rows of items mean together, one after the other. */
+const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => readonly Item[])[] = [
+  addUp,
+  breakDown,
+  pairParallel,
+  askedApart,
+  totalOfShares,
+];
+
 export function itemize(reader: Reader, input: string): Cut {
   const { lexicon, speller } = reader;
   const { text: plain, disordered, struck } = clean(input);
   const { text } = layOut(plain);
   const prims = scan(text);
   const cut = tokenize(prims, lexicon, speller);
-  const tokens = fractionShares(
-    equalParts(shareBase(setAside(unitsBefore(applyColumns(cut.tokens, lexicon), lexicon)))),
-  );
+  const tokens = passes.reduce((now, pass) => pass(now), unitsBefore(applyColumns(cut.tokens, lexicon), lexicon));
   return {
     text,
     prims,
     tokens,
-    items: totalOfShares(askedApart(pairParallel(itemsOf(tokens, lexicon), tokens), tokens), tokens),
+    items: shapes.reduce((now, shape) => shape(now, tokens), itemsOf(tokens, lexicon) as readonly Item[]),
     units: headUnits(tokens, lexicon),
     disordered,
     struck,

@@ -80,10 +80,15 @@ function inList(tokens: readonly Token[], item: Item, at: number, bound: Bound):
 const vague =
   /^(some|scoops?|spoonfuls?|spoons?|bit|splash|little|knob|handfuls?|dash|glugs?|dollops?|drizzle|adding|add|chunk|lump|dab|swig|blob|half|jars?|tubs?|bottles?|blocks?|sticks?|packs?|bags?|tins?|cans?|cap|caps|capful|capfuls|ladles?|mugs?|glass|glasses)$/;
 
+/** Nothing is weighed that the alkali could be dissolved in. */
+const isDry = (rows: readonly Row[]): boolean =>
+  !rows.some((row) => /^(water|ice|liquid|stock)$/.test(row.named.meaning.kind) && (row.amount || row.share));
+
 /** Things that go in by no stated weight: "a scoop of coconut", "3 scoops of NaOH", "a jar of coconut oil". */
 export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
   const { items, tokens, bound } = assembly.source;
   const weighed = new Set(rows.filter((row) => row.amount || row.share).map((row) => row.named.meaning.id));
+  const dry = isDry(rows);
   const wordAt = (k: number): string => {
     const token = tokens[k];
     return token?.t === 'word'
@@ -96,7 +101,7 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
     const item = items[k];
     if (
       item?.kind !== 'thing' ||
-      !['fat', 'alkali'].includes(item.named.meaning.kind) ||
+      !(/^(fat|alkali)$/.test(item.named.meaning.kind) || (dry && item.named.meaning.kind === 'liquid')) ||
       weighed.has(item.named.meaning.id)
     )
       continue;
@@ -183,15 +188,16 @@ export function unsaid(
     const item = items[k];
     if (
       item?.kind !== 'thing' ||
-      item.named.meaning.kind !== 'fat' ||
+      !/^(fat|liquid)$/.test(item.named.meaning.kind) ||
       rows.some((row) => row.named.meaning.id === item.named.meaning.id && (row.amount || row.share))
     )
       continue;
-    if (
-      tokens
-        .slice(Math.max(0, item.from - 4), item.to + 4)
-        .some((token) => token.t === 'aside' && token.reason === packed)
-    )
+    const counted = tokens
+      .slice(Math.max(0, item.from - 4), item.to + 4)
+      .some((token) => token.t === 'aside' && token.reason === packed);
+    if (counted && item.named.meaning.kind === 'liquid' && !isDry(rows))
+      assembly.assume('left-out', `I left out "${item.named.text}": nothing says how much.`);
+    else if (counted)
       assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
   }
 }

@@ -231,6 +231,19 @@ export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): readonl
   });
 }
 
+/** `1:1 lye solution`, `lye solution 1:2`: its strength, water being the larger part. */
+export function stockStrength(tokens: readonly Token[]): readonly Token[] {
+  return changed(tokens, (token, k) => {
+    if (token.t !== 'quantity' || token.quantity.dim !== 'ratio') return token;
+    const { value, second } = token.quantity;
+    const isStock = (other: Token | undefined): boolean => other?.t === 'name' && other.meaning.kind === 'stock';
+    if (second === null || !(value > 0) || !(second > 0) || !(isStock(tokens[k - 1]) || isStock(tokens[k + 1])))
+      return token;
+    const share = Math.min(value, second) / (value + second);
+    return { ...token, quantity: { ...token.quantity, dim: 'percent', value: share, second: null } };
+  });
+}
+
 /** `half coconut, half lard`, `one third olive, two thirds lard`: shares where they make the whole. */
 export function fractionShares(tokens: readonly Token[]): readonly Token[] {
   const found = new Map<number, number>();

@@ -1,6 +1,7 @@
 import { asksForAlkali } from './asks.ts';
 import type { Binding } from './bind.ts';
 import { withUnit } from './columns.ts';
+import type { Item } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Purity } from './reading.ts';
 import { type Assembly, roundTo, unitFor } from './rows.ts';
@@ -30,6 +31,15 @@ export const asPurity = (quantity: Quantity): Purity => {
   const high = (quantity.upTo ?? quantity.value) * scale;
   return { nominal: (low + high) / 2, low, high };
 };
+
+/** "3 oils": as many as are named, and no weight. */
+const isCount = (value: number, items: readonly Item[]): boolean =>
+  value ===
+  new Set(
+    items.flatMap((item) =>
+      item.kind === 'thing' && item.named.meaning.kind === 'fat' ? [item.named.meaning.id] : [],
+    ),
+  ).size;
 
 export function readRoles(assembly: Assembly, binding: Binding): Roles {
   const { items } = assembly.source;
@@ -122,6 +132,10 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
           assembly.fate(quantity, 'used', 'purity');
           break;
         case 'total-fats':
+          if (quantity.dim === 'bare' && isCount(quantity.value, items)) {
+            assembly.fate(quantity, 'aside', 'a count');
+            break;
+          }
           if (quantity.dim !== 'percent')
             roles.totalFats =
               quantity.dim === 'bare' ? withUnit(quantity, unitFor(assembly, item.from)?.unit ?? 'g') : quantity;

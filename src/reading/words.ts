@@ -996,8 +996,17 @@ xmas xx xxx yay yeah year years yellow yep yes yesterday yet yikes you young you
 tad hmm hm ugh argh heya morning afternoon folks mods admin team peeps y'all yall gonna wanna gotta dunno idk imo tbh btw fyi lmk thx ty tia tysm omg ftw pic dm nvm fwiw
 shed sunday class student beginner newbie wise teachers stall market fete craft crafts guild workshop circle
 im ive id ill theyre theyve youve weve shed hed wed hell well weve whos hows theres thatll itll itd youd theyd lets dont gonna obvs abt shud wud cud sed thru bout cuz coz btwn tho altho probs deffo def rly u ur r k wanna persons person door doors generation generations families column columns land lands sold sells opened birthday years yrs yr whanau mates mate bird birds thread threads newbies newbie guest guests diary grandma gran nan nans mum mums dad dads aunt auntie neighbour lads lass folks ppl bro sis hubby wifey sorta lil smol yum yummy nomms typo typos gloves glove rendering rendered soaked strained infusing waits remaining shop shops youre theyre thats whats heres hes shes cant wont dont doesnt didnt isnt wasnt couldnt wouldnt shouldnt
-ish bit splash pinch dash knob dollop handful sprinkle drizzle swig blob glug
+puree pureed mashed mash pulp ish bit splash pinch dash knob dollop handful sprinkle drizzle swig blob glug
 hp cp hot process cold rtcp hphp dwcp mp lbs fo's eo's
+subtract subtracted subtracting subtracts deduct deducted deducting minus unmold unmolded unmolding unmould unmoulded
+unmoulding demold demolded demolding demould demoulded demoulding insulate insulated insulating soaped seizing riced
+ricing accelerate accelerated accelerates emulsion emulsified emulsify submerge submerged reweigh reweighed recheck
+rechecked recalculate recalculated tweaked tweaking tweaks swapping swaps replacing topping tops subbed substituted
+substituting rounded rounding dumped dumping scooped scooping ladled fridge freezer microwaved microwaving hardened
+hardening crumbled crumbling brittle greasy sweating sweaty ashy ash rivers cracking overheated overheating partial
+gelling mottled rustic beveled bevelled stamped stamping planed planing wrapping labelled labeled labelling donated
+gifted gifting quoting pasting genuinely presumably supposedly allegedly previously formerly afterward afterwards
+beforehand meanwhile altogether overall precisely
 swirly marbled layered embed embeds topped garnish decorate zapping stickblended handmixed handstirred
 `,
 );
@@ -1022,5 +1031,5 @@ list('filler', `is was at are were be equals equal = : weighs @ about approx app
 /** Words that part one ingredient from the next. */
 list(
   'joint',
-  `and for with in into to plus then also onto over und mit et avec y con e & + including include includes using use used or oder ou o`,
+  `and for with w in into to plus then also onto over und mit et avec y con e & + including include includes using use used or oder ou o`,
 );

@@ -120,3 +120,35 @@ test('no figure right behind a name is dropped', () => {
   expect(read('lard 500 g, coconut 100 g, lye 86 g, water 220 + 30 g honey').waterGrams).toBe(220);
   expect(doubts('lard 500 g, lye 66 g or maybe 68 g, water 150 g')).toContain('range');
 });
+
+test('packs are counted by what they hold, and asked about where nobody says', () => {
+  const rest = 'coconut 200 g, lye 140 g, water 300 g';
+  for (const olive of [
+    '2 bottles of 500 g olive oil',
+    'olive oil 2 bottles (500 g each)',
+    '2 x 500 g bottles of olive oil',
+  ])
+    expect(gramsOf(`${olive}, ${rest}`)).toEqual({ 'olive-oil-virgin': 1000, 'coconut-oil': 200 });
+  expect(doubts(`olive oil 2 bottles, ${rest}`)).toContain('no-amount');
+  expect(doubts(`olive oil 2 bottles (500 g), ${rest}`)).toContain('range');
+  expect(doubts('2 cans beer, olive 500 g, coconut 200 g, lye 98 g')).toContain('no-amount');
+  expect(gramsOf('1 lb block of lard, lye 2.2 oz, water 5 oz')).toEqual({ lard: 453.6 });
+});
+
+test('a sum with a plus is one amount, a bracket that tells the parts of an amount is its breakdown', () => {
+  expect(gramsOf('olive 500 + 100 g, coconut 200 g, lye 110 g, water 250 g')['olive-oil-virgin']).toBe(600);
+  expect(read('lye 4 oz + 1/2 oz, olive 20 oz, coconut 12 oz, water 10 oz').alkali[0]?.grams).toBeCloseTo(127.57, 1);
+  const parts = (pomace: number) =>
+    `olive 700 g (500 g olive + ${pomace} g pomace), coconut 300 g, lye 140 g, water 320 g`;
+  expect(gramsOf(parts(200))).toEqual({ 'olive-oil-virgin': 500, 'olive-pomace-oil': 200, 'coconut-oil': 300 });
+  expect(doubts(parts(300))).toContain('total-disagrees');
+  expect(doubts('olive 700 g (500 g virgin, 200 g pomace), coconut 300 g, lye 140 g, water 320 g')).toContain(
+    'unplaced',
+  );
+});
+
+test('a ratio at a lye solution is its strength', () => {
+  const { alkali, waterGrams } = read('1:1 lye solution 290 g, extra water 140 g, olive 700 g, coconut 300 g');
+  expect(alkali[0]?.grams).toBeCloseTo(145);
+  expect(waterGrams).toBeCloseTo(285);
+});

@@ -1,0 +1,73 @@
+/** Figures that count packs: `2 bottles of 500 ml olive oil`, `1 can coconut milk`, `a jar (14 oz)`. */
+import { packed } from './neighbours.ts';
+import type { Quantity } from './quantities.ts';
+import type { Token } from './tokens.ts';
+
+type Figure = Extract<Token, { t: 'quantity' }>;
+
+/** Packs of one thing in one recipe, at the most. */
+const mostPacks = 48;
+
+const isPack = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'pot';
+
+/** `2 can coconut milk`, which is a name of its own. */
+const namesPack = (token: Token | undefined): boolean =>
+  token?.t === 'name' && /^(can|tin|carton)s? /.test(token.meant);
+
+/** The amount that says how much one pack holds: right behind its word, or in a bracket there. */
+function contentsAt(tokens: readonly Token[], from: number): { readonly at: number; readonly each: boolean } | null {
+  let said = false;
+  for (let k = from; k - from < 3; k++) {
+    const token = tokens[k];
+    if (token?.t === 'quantity')
+      return token.quantity.dim === 'mass' || token.quantity.dim === 'volume'
+        ? { at: k, each: said || token.quantity.each || isEach(tokens[k + 1]) }
+        : null;
+    if (token?.t === 'word' && /^(of|at|a|x)$/.test(token.text)) said = true;
+    else if (token?.t !== 'sign' || !/^[(@×~]$/.test(token.text)) return null;
+    else said ||= token.text === '@' || token.text === '×';
+  }
+  return null;
+}
+
+const isEach = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'each';
+
+const multiplied = (one: Quantity, count: Quantity, each: boolean): Quantity => ({
+  ...one,
+  value: each ? one.value * count.value : one.value,
+  other: null,
+  // "2 jars (400 g)": of one, or of both together
+  upTo: each ? null : one.value * count.value,
+  each: false,
+  times: each ? count.value : null,
+  text: `${count.text} x ${one.text}`,
+  numbers: [...count.numbers, ...one.numbers],
+});
+
+/** The tokens with counts of packs taken into what the packs hold, or set aside where nobody says what that is. */
+export function countPacks(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 0; k + 1 < tokens.length; k++) {
+    const token = tokens[k];
+    if (
+      token?.t !== 'quantity' ||
+      token.quantity.dim !== 'bare' ||
+      !(isPack(tokens[k + 1]) || namesPack(tokens[k + 1]))
+    )
+      continue;
+    const { value } = token.quantity;
+    const contents = contentsAt(tokens, k + 2);
+    const held = contents && (tokens[contents.at] as Figure);
+    const counts = Number.isInteger(value) && value > 1 && value <= mostPacks;
+    const pack = tokens[k + 1];
+    out ??= [...tokens];
+    if (held && counts && pack) {
+      if (isPack(pack)) out[k + 1] = { t: 'word', text: 'of', sort: 'filler', from: pack.from, to: pack.to };
+      out[contents.at] = { ...held, quantity: multiplied(held.quantity, token.quantity, contents.each) };
+      out[k] = { t: 'word', text: 'of', sort: 'filler', from: token.from, to: token.to };
+    } else out[k] = { t: 'aside', reason: packed, numbers: token.quantity.numbers, from: token.from, to: token.to };
+  }
+  return out ?? tokens;
+}

@@ -1,0 +1,70 @@
+/** Amounts that are sums: `4 oz + 3/8 oz lye`, and `olive 700 g (500 virgin + 200 pomace)`, whose parts are told. */
+import type { Item } from './items.ts';
+import type { Token } from './tokens.ts';
+
+type Amount = Extract<Item, { kind: 'amount' }>;
+
+const isWeight = (item: Item | undefined): item is Amount =>
+  item?.kind === 'amount' && (item.quantity.dim === 'mass' || item.quantity.dim === 'bare') && !item.quantity.each;
+const isFat = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.kind === 'fat';
+const signAt = (token: Token | undefined, sign: string): boolean => token?.t === 'sign' && token.text === sign;
+
+/** Amounts with nothing but a plus between them, of one thing: no name follows that the second could be of. */
+export function addUp(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const sums = new Map<Item, Item>();
+  const added = new Set<Item>();
+  for (let k = 1; k + 1 < items.length; k++) {
+    const [first, second, next] = [items[k], items[k + 1], items[k + 2]];
+    if (!isWeight(first) || !isWeight(second) || second.quantity.dim !== 'mass' || items[k - 1]?.kind !== 'thing')
+      continue;
+    if (second.from !== first.to + 1 || !signAt(tokens[first.to], '+')) continue;
+    const ends = next === undefined || second.quantity.text.endsWith('.');
+    if (!ends && !tokens.slice(second.to, next.from).some(endsRow)) continue;
+    sums.set(first, sumOf(first, second));
+    added.add(second);
+  }
+  return added.size === 0 ? items : items.filter((item) => !added.has(item)).map((item) => sums.get(item) ?? item);
+}
+
+function sumOf(first: Amount, second: Amount): Amount {
+  const { quantity: a } = first;
+  const { quantity: b } = second;
+  const value = (a.dim === 'bare' ? a.value * (b.unit?.factor ?? 1) : a.value) + b.value;
+  const numbers = [...a.numbers, ...b.numbers];
+  return { ...first, quantity: { ...b, value, other: null, text: `${a.text} + ${b.text}`, numbers }, to: second.to };
+}
+
+const endsRow = (token: Token): boolean => token.t === 'line' || (token.t === 'sign' && /^[,;.)]$/.test(token.text));
+
+/** Tokens of a bracket that tells the parts of an amount, at the most. */
+const longestBracket = 30;
+
+/** Where the bracket behind an amount tells its parts, the amount is their total. */
+export function breakDown(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const at = items.findIndex((item, k) => isFat(items[k - 1]) && isWeight(item) && partsOf(items, tokens, k));
+  const whole = items[at];
+  if (!isWeight(whole)) return items;
+  const total: Item = {
+    kind: 'thing',
+    named: { meaning: { kind: 'role', id: 'total' }, text: 'together', how: 'name', meant: 'together' },
+    from: whole.to,
+    to: whole.to,
+  };
+  return [...items.slice(0, at), { ...whole, total: true }, total, ...items.slice(at + 1)];
+}
+
+/** Two or more fats are weighed in the bracket that opens behind item `at`. */
+function partsOf(items: readonly Item[], tokens: readonly Token[], at: number): boolean {
+  const whole = items[at];
+  if (!whole || !signAt(tokens[whole.to], '(')) return false;
+  let close = whole.to + 1;
+  while (close < tokens.length && close - whole.to < longestBracket && !signAt(tokens[close], ')')) close++;
+  if (!signAt(tokens[close], ')')) return false;
+  let fats = 0;
+  let weights = 0;
+  for (let k = at + 1; (items[k]?.from ?? close) < close; k++) {
+    if (isFat(items[k])) fats++;
+    if (isWeight(items[k])) weights++;
+  }
+  return fats >= 2 && weights >= 2;
+}
