@@ -1,5 +1,6 @@
 /** The SDK's client, silent, with its keys in our file, and with nothing of a room's history kept in memory. */
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk';
+import { persist } from './persist.ts';
 import type { Session } from './session.ts';
 import type { StoreFile } from './store/file.ts';
 import { openIndexed } from './store/indexed.ts';
@@ -20,6 +21,7 @@ export interface ClientOptions {
   readonly heard: (room: Room, events: readonly MatrixEvent[]) => void;
   /** What opens the secret storage, as people write it; null where there is none. */
   readonly recoveryKey: () => string | null;
+  readonly stop: AbortSignal;
 }
 
 /** Milliseconds that one request may take where nothing else is said. */
@@ -28,7 +30,7 @@ const patience = 15_000;
 const silent = { trace() {}, debug() {}, info() {}, warn() {}, error() {}, getChild: () => silent };
 
 export async function openClient(options: ClientOptions): Promise<Opened> {
-  const { homeserver, session, file, heard, recoveryKey } = options;
+  const { homeserver, session, file, heard, recoveryKey, stop } = options;
   Object.assign(globalThis, await openIndexed(file));
   // The SDK logs past the client's logger, tokens among it. Its child loggers take the parent's methods when they are
   // made, so this comes before the SDK.
@@ -60,7 +62,8 @@ export async function openClient(options: ClientOptions): Promise<Opened> {
       },
     },
   });
-  await client.initRustCrypto({ cryptoDatabasePrefix: 'lyeward' });
+  // It asks the server for what it has not settled yet, and gives up where that does not answer.
+  await persist(() => client.initRustCrypto({ cryptoDatabasePrefix: 'lyeward' }), stop);
   holdEachSync(client, file);
   spareQuietSyncs(client);
   // Every start is a first sync to the server, and a first sync does not tell whose devices changed meanwhile.

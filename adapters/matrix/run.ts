@@ -16,7 +16,7 @@ import { createMedia } from './media.ts';
 import { openRecords } from './records.ts';
 import { createRooms } from './rooms.ts';
 import { createSender } from './send.ts';
-import { isThere, openSession } from './session.ts';
+import { isThere, logoutReason, openSession } from './session.ts';
 import type { Settings } from './settings.ts';
 import { openFile, type StoreFile } from './store/file.ts';
 import { createReceipts } from './typing.ts';
@@ -43,16 +43,17 @@ const remembered = 30 * 24 * 60 * 60_000;
 export async function run({ bot, settings, folder, log, onReady, stop }: RunOptions): Promise<void> {
   // What is on its way at the end may still arrive; then nothing is tried any more.
   const over = new AbortController();
-  const waiting = (again: number, error: unknown): void => log({ level: 'warn', event: 'server-away', again, error });
-  const session = await openSession(settings, folder, { stop, waiting }).catch((error: unknown) => {
-    if (stop.aborted) return null;
-    throw error;
-  });
-  if (!session) return;
+  let isAway = false;
+  const waiting = (again: number, error: unknown): void => {
+    if (!isAway) process.stderr.write(`lyeward: no answer from ${settings.homeserver} yet; trying again\n`);
+    isAway = true;
+    log({ level: 'warn', event: 'server-away', again, error });
+  };
   const broken = Promise.withResolvers<never>();
   broken.promise.catch(() => {});
   const file = openLocked(join(folder, 'store.sqlite'), broken.reject);
   try {
+    const session = await openSession(settings, folder, { stop, waiting });
     const records = openRecords(file);
     records.purge(Date.now() - remembered);
     let intake: Intake | null = null;
@@ -62,6 +63,7 @@ export async function run({ bot, settings, folder, log, onReady, stop }: RunOpti
       file,
       heard: (room, events) => intake?.heard(room, events),
       recoveryKey: () => readRecoveryKey(folder),
+      stop,
     });
     const sender = createSender(client, sdk, over.signal);
     const house: House = {
@@ -137,8 +139,7 @@ function ended(client: MatrixClient, sdk: Sdk, homeserver: string, stop: AbortSi
     stop.addEventListener('abort', finish, { once: true });
     client.on(sdk.HttpApiEvent.SessionLoggedOut, (error) => {
       clearInterval(timer);
-      const hasRunOut = (error.data as { soft_logout?: boolean } | undefined)?.soft_logout === true;
-      reject(new Fatal(hasRunOut ? softLogout : lostDevice));
+      reject(new Fatal(logoutReason(error.data)));
     });
     // The SDK looks every five to ten seconds; people wait.
     client.on(sdk.ClientEvent.Sync, (state) => {
@@ -151,11 +152,6 @@ function ended(client: MatrixClient, sdk: Sdk, homeserver: string, stop: AbortSi
     });
   });
 }
-
-const softLogout =
-  'the server has ended the bot’s session (soft logout): set MATRIX_PASSWORD, and it logs in again as the same device with its keys';
-const lostDevice =
-  'the server no longer knows the bot’s device (logged out, or deleted): its keys are of no use any more. Move the folder "matrix" of the data folder away, set MATRIX_PASSWORD and start again as a new device';
 
 function openLocked(path: string, onFailure: (error: unknown) => void): StoreFile {
   try {

@@ -1,7 +1,7 @@
 /** The bot's login: by password once, or by a token; the same device ever after; a new token where one has run out. */
 import { randomBytes } from 'node:crypto';
 import { type Account, readAccount, writeAccount } from './account.ts';
-import { type Called, call, callUntilAnswered, type Persistence, stringIn } from './api.ts';
+import { type Called, call, callUntilAnswered, type Persistence, type Request, stringIn } from './api.ts';
 import { Fatal } from './fatal.ts';
 import type { Settings } from './settings.ts';
 
@@ -62,7 +62,7 @@ export async function openSession(login: Login, folder: string, patient: Persist
     keep(await byPassword({ ...login, user }, account, patient));
     return true;
   };
-  return {
+  const session: Session = {
     user,
     device: account.device,
     token: () => account.token ?? '',
@@ -74,7 +74,27 @@ export async function openSession(login: Login, folder: string, patient: Persist
       return renewing;
     },
   };
+  await prove(session, homeserver, patient);
+  return session;
 }
+
+/** Waits until the server answers, and sees that it still knows the bot. */
+async function prove({ token, renew }: Session, homeserver: string, patient: Persistence): Promise<void> {
+  const used = token();
+  const request: Request = { method: 'GET', path: '/v3/account/whoami', token: used };
+  const { status, body } = await callUntilAnswered(homeserver, request, patient);
+  if (status !== 401) return;
+  if (body['soft_logout'] !== true || !(await renew(used))) throw new Fatal(logoutReason(body));
+}
+
+/** What a host can do about it; `body` is the server's refusal. */
+export const logoutReason = (body: unknown): string =>
+  (body as { soft_logout?: unknown } | null | undefined)?.soft_logout === true ? softLogout : lostDevice;
+
+const softLogout =
+  'the server has ended the bot’s session (soft logout): set MATRIX_PASSWORD, and it logs in again as the same device with its keys';
+const lostDevice =
+  'the server no longer knows the bot’s device (logged out, or deleted): its keys are of no use any more. Move the folder "matrix" of the data folder away, set MATRIX_PASSWORD and start again as a new device';
 
 const fresh = (homeserver: string): Account => ({
   homeserver,

@@ -30,9 +30,10 @@ export async function start({ log: file, data }: Config): Promise<void> {
   try {
     await run({ bot, settings: settings.value, folder, log: log.note, stop: signal });
   } catch (error) {
-    if (!(error instanceof Fatal)) throw error;
-    log.note({ level: 'fatal', event: 'refused', reason: error.message });
-    fail(error.message);
+    if (error instanceof Fatal) {
+      log.note({ level: 'fatal', event: 'refused', reason: error.message });
+      fail(error.message);
+    } else if (!signal.aborted) throw error;
   } finally {
     done();
     await bot.close();
