@@ -37,6 +37,16 @@ const packed = {
   },
 };
 
+/** Packages of many small files, each of which a start would feel. */
+const inside = new Set(['matrix-js-sdk', 'fake-indexeddb']);
+const { dependencies } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+/** What loads from its own folder, late: of the Matrix SDK too what looks for a file beside itself, and what is CommonJS. */
+const outside = [
+  ...Object.keys(dependencies).filter((name) => !inside.has(name)),
+  '@matrix-org/matrix-sdk-crypto-wasm',
+  'matrix-widget-api',
+];
+
 const common = { absWorkingDir: root, bundle: true, platform: 'node', logLevel: 'warning' };
 const program = {
   ...common,
@@ -46,8 +56,7 @@ const program = {
   legalComments: 'none',
   metafile: true,
   plugins: [tables, packed],
-  // Packages load from their own folders, late.
-  external: Object.keys(JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).dependencies),
+  external: outside,
 };
 
 const buildChat = () =>

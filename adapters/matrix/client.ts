@@ -17,6 +17,7 @@ export interface ClientOptions {
   readonly homeserver: string;
   readonly session: Session;
   readonly file: StoreFile;
+  readonly loading: ReturnType<typeof loadSdk>;
   /** Hears each room's new events, still encrypted where they are. */
   readonly heard: (room: Room, events: readonly MatrixEvent[]) => void;
   /** What opens the secret storage, as people write it; null where there is none. */
@@ -29,17 +30,23 @@ const patience = 15_000;
 
 const silent = { trace() {}, debug() {}, info() {}, warn() {}, error() {}, getChild: () => silent };
 
-export async function openClient(options: ClientOptions): Promise<Opened> {
-  const { homeserver, session, file, heard, recoveryKey, stop } = options;
-  Object.assign(globalThis, await openIndexed(file));
-  // The SDK logs past the client's logger, tokens among it. Its child loggers take the parent's methods when they are
-  // made, so this comes before the SDK.
+/**
+ * The SDK, silent: it logs past the client's logger, tokens among it. Its child loggers take the parent's methods when
+ * they are made, so that these are replaced before the rest is loaded.
+ */
+export async function loadSdk() {
   const { logger } = await import('matrix-js-sdk/lib/logger.js');
   const root = logger as unknown as { methodFactory: () => () => void; rebuild: () => void };
   root.methodFactory = () => () => {};
   root.rebuild();
-  const sdk = await import('matrix-js-sdk');
   const { decodeRecoveryKey } = await import('matrix-js-sdk/lib/crypto-api/index.js');
+  return { sdk: await import('matrix-js-sdk'), decodeRecoveryKey };
+}
+
+export async function openClient(options: ClientOptions): Promise<Opened> {
+  const { homeserver, session, file, loading, heard, recoveryKey, stop } = options;
+  Object.assign(globalThis, await openIndexed(file));
+  const { sdk, decodeRecoveryKey } = await loading;
   keepNoHistory(sdk, heard);
 
   const client: MatrixClient = sdk.createClient({

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { MatrixClient } from 'matrix-js-sdk';
 import type { Bot } from '../../src/index.ts';
 import type { Note } from '../log.ts';
-import { openClient, type Sdk, syncFilter } from './client.ts';
+import { loadSdk, openClient, type Sdk, syncFilter } from './client.ts';
 import { createDelivery, type Deliver } from './deliver.ts';
 import { createDesk } from './desk.ts';
 import { Fatal } from './fatal.ts';
@@ -53,6 +53,8 @@ export async function run({ bot, settings, folder, log, onReady, stop }: RunOpti
   broken.promise.catch(() => {});
   const file = openLocked(join(folder, 'store.sqlite'), broken.reject);
   try {
+    // Takes a while, in which the server is asked.
+    const loading = loadSdk();
     const session = await openSession(settings, folder, { stop, waiting });
     const records = openRecords(file);
     records.purge(Date.now() - remembered);
@@ -61,6 +63,7 @@ export async function run({ bot, settings, folder, log, onReady, stop }: RunOpti
       homeserver: settings.homeserver,
       session,
       file,
+      loading,
       heard: (room, events) => intake?.heard(room, events),
       recoveryKey: () => readRecoveryKey(folder),
       stop,
