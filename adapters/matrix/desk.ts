@@ -26,6 +26,9 @@ const unreadableRest = 24 * 60 * 60_000;
 /** Milliseconds after which a new wording no longer makes an old message a question. */
 const editable = 24 * 60 * 60_000;
 
+/** Held at a time; most are of messages that nobody asked us. */
+const mostGone = 1000;
+
 /** What people send beside words; what is not here, such as a sticker, is passed over. */
 const media = /^m\.(?:image|file|audio|video|location)$/;
 
@@ -36,6 +39,8 @@ export function createDesk(house: House): Desk {
   const conversations = createConversations(house);
   const { answer, anew, post, say, tell, take } = createAnswers(house, conversations);
   const flood = createFlood(settings.rate);
+  /** Questions that were taken back before they were answered. */
+  const gone = new Set<string>();
 
   const requestOf = (message: Words, room: Room, isToUs: boolean): string | null =>
     requestIn({ ...message, isToUs }, selfIn(room, me), settings.prefix);
@@ -64,7 +69,7 @@ export function createDesk(house: House): Desk {
     const { thread, repliesTo } = relation;
     const earlier = earlierOf(repliesTo, room);
     const request = requestOf(message, room, isDirect(room) || earlier !== null);
-    if (request === null) return false;
+    if (request === null || gone.delete(event)) return false;
     const question = questionIn(event, room, person, thread);
     const verdict = flood(person);
     if (verdict === 'tell') await say(question, words.tooMany);
@@ -135,6 +140,11 @@ export function createDesk(house: House): Desk {
         // Somebody who may do that took an answer back: it is not brought up again.
         const ours = earlierOf(target, room);
         if (ours) records.drop(ours.question);
+        else if (target) {
+          gone.add(target);
+          const [eldest] = gone;
+          if (eldest !== undefined && gone.size > mostGone) gone.delete(eldest);
+        }
       }
       return false;
     },

@@ -1,12 +1,13 @@
 /**
- * Every event of every room, once, in its order, however the connection fares: what a sync left out is read backwards,
- * and what was dealt with is remembered, so that a start goes on where the last end was.
+ * Every event of every room, once, each person's in their order, however the connection fares: what a sync left out is
+ * read backwards, and what was dealt with is remembered, so that a start goes on where the last end was.
  */
-import { setTimeout as pause } from 'node:timers/promises';
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk';
 import type { Note } from '../log.ts';
 import { backFilter, type Sdk } from './client.ts';
+import { createLanes } from './lanes.ts';
 import { persist } from './persist.ts';
+import { createProgress } from './progress.ts';
 import type { Records } from './records.ts';
 import { request } from './request.ts';
 
@@ -24,7 +25,7 @@ export interface Intake {
   readonly heard: (room: Room, events: readonly MatrixEvent[]) => void;
   /** From the first sync on: all rooms are known. */
   readonly open: () => void;
-  /** An event that came apart from the others, behind what is waiting in its room. */
+  /** An event that came apart from the others. */
   readonly later: (room: Room, event: MatrixEvent) => void;
   /** Resolves when what was begun is done; what was not is dealt with after the next start. */
   readonly close: (patience: number) => Promise<void>;
@@ -37,37 +38,27 @@ const slack = 2 * 60_000;
 /** Events of one request, and requests, when reading backwards. */
 const pageSize = 100;
 const mostPages = 50;
-/** Rooms that are worked in at a time. */
-const mostRooms = 8;
-/** Milliseconds after which it is written how far the rooms were read. */
-const marking = 3000;
+/** People who are answered at a time, and rooms that are read backwards. */
+const abreast = 8;
 
 export function createIntake({ client, sdk, records, handle, log, stop }: IntakeOptions): Intake {
-  const lines = new Map<string, Promise<void>>();
-  const known = new Set<string>();
-  const gaps = new Set<string>();
-  const marks = new Map<string, string>();
-  const { opened, open } = gate();
-  const turn = limited(mostRooms);
   const me = client.getSafeUserId();
   const since = firstStart(records);
-  let timer: NodeJS.Timeout | undefined;
-  let isOver = false;
+  const progress = createProgress(records);
+  const known = new Set<string>();
+  const gaps = new Set<string>();
+  const early: (() => void)[] = [];
+  let isOpen = false;
+
+  const failed = (error: unknown): void => {
+    if (!stop.aborted) log({ level: 'error', event: 'event-failed', error });
+  };
+  const rooms = createLanes(abreast, failed);
+  const people = createLanes(abreast, failed);
 
   client.on(sdk.RoomEvent.TimelineReset, (room) => {
     if (room) gaps.add(room.roomId);
   });
-
-  const flush = (): void => {
-    clearTimeout(timer);
-    timer = undefined;
-    records.setMarks(marks);
-    marks.clear();
-  };
-  const mark = (room: string, event: string): void => {
-    marks.set(room, event);
-    timer ??= setTimeout(flush, marking);
-  };
 
   /** Nothing from before the bot came into the room, or before it first started, or too old. */
   const floorOf = (room: Room): number =>
@@ -80,9 +71,9 @@ export function createIntake({ client, sdk, records, handle, log, stop }: Intake
   async function missed(room: Room, token: string, last: string | null): Promise<readonly MatrixEvent[]> {
     const floor = floorOf(room);
     const found: MatrixEvent[] = [];
+    const path = `/rooms/${encodeURIComponent(room.roomId)}/messages`;
     let from = token;
     for (let page = 0; page < mostPages; page++) {
-      const path = `/rooms/${encodeURIComponent(room.roomId)}/messages`;
       const query = { dir: 'b', limit: String(pageSize), from, filter: backFilter(me) };
       const { chunk, end } = await persist(
         (patience) => request<{ chunk: object[]; end?: string }>(client, 'GET', path, { query, patience }),
@@ -99,76 +90,57 @@ export function createIntake({ client, sdk, records, handle, log, stop }: Intake
     return found.reverse();
   }
 
-  async function work(room: Room, events: readonly MatrixEvent[], token: string | null): Promise<void> {
+  /** Hands on what is new in a room; `token` stands before the events where some may be missing. */
+  async function read(room: Room, events: readonly MatrixEvent[], token: string | null): Promise<void> {
     let todo = events;
     if (token !== null) {
-      const last = marks.get(room.roomId) ?? records.mark(room.roomId);
+      const last = progress.last(room.roomId);
       const at = events.findLastIndex((event) => isBehind(event, last));
       const isWhole = at >= 0 || (events[0] ? events[0].getTs() < floorOf(room) : last === null);
       todo = [...(isWhole ? [] : await missed(room, token, last)), ...events.slice(at + 1)];
     }
+    const floor = floorOf(room);
     for (const event of todo) {
-      if (isOver || room.getMyMembership() !== 'join') return;
       const id = event.getId();
-      if (!id || event.getTs() < floorOf(room) || records.isAnswered(id)) continue;
-      try {
-        await turn(() => handle(event, room));
-      } catch (error) {
-        if (stop.aborted) return;
-        log({ level: 'error', event: 'event-failed', error });
-      }
-      mark(room.roomId, id);
+      if (!id || event.getTs() < floor || records.isAnswered(id)) continue;
+      const done = progress.begin(room.roomId, id);
+      add(room, event, done);
     }
   }
 
-  const queue = (room: Room, job: () => Promise<void>): void => {
-    const before = lines.get(room.roomId) ?? opened;
-    const next = before.then(job).catch((error: unknown) => {
-      if (!stop.aborted) log({ level: 'error', event: 'room-failed', error });
+  /** Each person has a lane in each room: who asks much makes nobody else wait. */
+  const add = (room: Room, event: MatrixEvent, done: () => void): void =>
+    people.add(`${room.roomId} ${event.getSender()}`, async () => {
+      try {
+        if (room.getMyMembership() === 'join') await handle(event, room);
+      } finally {
+        if (!stop.aborted) done();
+      }
     });
-    lines.set(room.roomId, next);
-    void next.then(() => {
-      if (lines.get(room.roomId) === next) lines.delete(room.roomId);
-    });
+
+  const whenOpen = (work: () => void): void => {
+    if (isOpen) work();
+    else early.push(work);
   };
 
   return {
-    open,
+    open: () => {
+      isOpen = true;
+      for (const work of early.splice(0)) work();
+    },
     heard: (room, events) => {
       const { roomId } = room;
       const isGap = gaps.delete(roomId) || !known.has(roomId);
       known.add(roomId);
       const token = isGap ? room.getLiveTimeline().getPaginationToken(sdk.EventTimeline.BACKWARDS) : null;
       const told = events.filter((event) => !event.isState() && event.getSender() !== me);
-      if (told.length > 0 || token !== null) queue(room, () => work(room, told, token));
+      if (told.length > 0 || token !== null) whenOpen(() => rooms.add(roomId, () => read(room, told, token)));
     },
-    later: (room, event) => queue(room, () => (isOver ? Promise.resolve() : turn(() => handle(event, room)))),
+    later: (room, event) => add(room, event, () => {}),
     close: async (patience) => {
-      isOver = true;
-      await Promise.race([Promise.allSettled([...lines.values()]), pause(patience, undefined, { ref: false })]);
-      flush();
+      await Promise.all([rooms.close(patience), people.close(patience)]);
+      progress.close();
     },
-  };
-}
-
-function gate(): { readonly opened: Promise<void>; readonly open: () => void } {
-  const { promise, resolve } = Promise.withResolvers<void>();
-  return { opened: promise, open: resolve };
-}
-
-/** Runs so many at a time; the others wait in their order. */
-function limited(most: number): <T>(job: () => Promise<T>) => Promise<T> {
-  let running = 0;
-  const waiting: (() => void)[] = [];
-  return async (job) => {
-    if (running >= most) await new Promise<void>((resolve) => waiting.push(resolve));
-    running += 1;
-    try {
-      return await job();
-    } finally {
-      running -= 1;
-      waiting.shift()?.();
-    }
   };
 }
 

@@ -34,6 +34,8 @@ export interface RunOptions {
 
 /** Milliseconds that answers on their way have at the end. */
 const farewell = 8000;
+/** Milliseconds that the server may hold a sync without news: a way that has silently broken is noticed after it. */
+const polling = 6000;
 /** Milliseconds between looks whether a server that was away is back. */
 const looking = 1000;
 /** Milliseconds after which it is forgotten which answer belongs to which question. */
@@ -113,7 +115,7 @@ export async function run({ bot, settings, folder, log, onReady, stop }: RunOpti
       filter,
       lazyLoadMembers: true,
       disablePresence: true,
-      pollTimeout: 10_000,
+      pollTimeout: polling,
     });
     try {
       // Nothing more may be sent once its keys can't be kept.

@@ -8,7 +8,7 @@ export interface Transport {
 }
 
 /** Milliseconds beyond what the server was asked to wait; a sync that took longer makes the next one more patient. */
-const leastPatience = 10_000;
+const leastPatience = 5000;
 const mostPatience = 120_000;
 /** Of the first sync, which may be long. */
 const firstPatience = 300_000;
