@@ -355,8 +355,8 @@ function find(id: string): AnyCommand {
 
 /** "check …", "check: …", "/check …": the first word where it names a command, or "details". */
 function commandWord(text: string): { readonly word: string | null; readonly rest: string } {
-  // "Mix 1: NaOH 142 g" is a heading
-  const parts = /^\s*[/!]?([a-z]+)(?:[:!.?]+(?=\s|$)|:|(?=\s|$))(?!\s*\d+\s*[:)])/i.exec(text);
+  // "Mix 1: NaOH 142 g", "batch A: 500 g lard" are headings
+  const parts = /^\s*[/!]?([a-z]+)(?:[:!.?]+(?=\s|$)|:|(?=\s|$))(?!\s*(?:\d+|[a-z])\s*[:)])/i.exec(text);
   const word = parts?.[1]?.toLowerCase();
   const known = word === 'details' || commands.some(({ id }) => id === word);
   return parts && word && known ? { word, rest: text.slice(parts[0].length) } : { word: null, rest: text };
