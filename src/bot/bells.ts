@@ -39,11 +39,13 @@ export interface Bells {
 }
 
 /** Taken at a time: few enough that no lease ends while they are told. */
-const atATime = 20;
+const atATime = 8;
 /** Told at the same moment. */
 const abreast = 4;
-/** Longer than telling `atATime` takes, ms. */
-const lease = 120_000;
+/** One that takes longer has failed, ms. */
+const longestTelling = 12_000;
+/** Longer than telling `atATime` takes; after a crash they wait for its end, ms. */
+const lease = 30_000;
 const longestWait = 15_000;
 const shortestWait = 50;
 /** After a failure: this, then twice as long each time, up to an hour; ms. */
@@ -91,7 +93,7 @@ export function startBells(options: BellsOptions): Bells {
         answer: worded.answer,
       };
       try {
-        await options.tell(ring);
+        await inTime(options.tell(ring), longestTelling);
       } catch (error) {
         failed('bell-untold', error);
         await store.bells.again(claimed, now() + waitAfter(attempt));
@@ -119,7 +121,12 @@ export function startBells(options: BellsOptions): Bells {
           await store.sweep(swept);
         }
         const at = now();
-        const claimed = await store.bells.claim({ platforms, now: at, leaseUntil: at + lease, limit: atATime });
+        const claimed = await store.bells.claim({
+          platforms,
+          now: at,
+          leaseUntil: at + lease * Math.max(pace, 0.02),
+          limit: atATime,
+        });
         await inLanes(claimed, (one) => ringOne(store, one));
         trouble = 0;
         if (claimed.length === atATime) {
@@ -139,6 +146,19 @@ export function startBells(options: BellsOptions): Bells {
     }
   };
   return { wake, done: loop() };
+}
+
+async function inTime(work: Promise<void>, ms: number): Promise<void> {
+  const late = new AbortController();
+  const over = pause(ms, undefined, { signal: late.signal, ref: false }).then(() => {
+    throw new Error('telling took too long');
+  });
+  over.catch(() => {});
+  try {
+    await Promise.race([work, over]);
+  } finally {
+    late.abort();
+  }
 }
 
 const waitAfter = (attempt: number): number => Math.min(longestAgain, firstAgain * 2 ** Math.min(20, attempt - 1));

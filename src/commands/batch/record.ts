@@ -138,19 +138,19 @@ const table = (caption: string, titles: readonly string[], rows: readonly (reado
 const list = (title: string, items: readonly string[]): readonly Block[] =>
   items.length === 0 ? [] : [{ kind: 'list', title, items }];
 
-export function record(
+export async function record(
   batch: Batch,
   form: 'text' | 'html' | 'csv',
   around: Around,
   guide: Guide,
-): Result<Said<'caustic'>, Refusal<'caustic'>> {
+): Promise<Result<Said<'caustic'>, Refusal<'caustic'>>> {
   const sheet = sheetOf(batch, around);
   const name = `batch-${batch.lot}.${form}`;
   const blocks: readonly Block[] =
     form === 'html'
       ? [{ kind: 'file', name, type: 'text/html', text: htmlOf(sheet), about: 'to print' }]
       : form === 'csv'
-        ? [{ kind: 'file', name, type: 'text/csv', text: csvOf(batch.lot, sheet), about: 'for a spreadsheet' }]
+        ? [{ kind: 'file', name, type: 'text/csv', text: await csvOf(batch.lot, sheet), about: 'for a spreadsheet' }]
         : [
             { kind: 'facts', rows: sheet.facts },
             ...list('Weights', sheet.weights.map(weightLine)),
