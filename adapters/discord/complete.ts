@@ -1,5 +1,6 @@
-/** Completion of what is being typed into a command: local, without any input or output. */
+/** Completion of what is being typed into a command; names of what the person keeps are looked up, all else is local. */
 import type { Bot, Declaration } from '../../src/index.ts';
+import type { Asker } from './desk.ts';
 import { freeForm, wordsOption } from './forms.ts';
 import { type Interaction, limits } from './wire.ts';
 
@@ -11,14 +12,23 @@ interface Choice {
 /** Where a word begins in a text. */
 const starts = /(?<=^|[\s,;:(=])(?=\S)/g;
 
-export function completed({ data }: Interaction, bot: Bot, declarations: readonly Declaration[]): readonly Choice[] {
+export async function completed(
+  { data }: Interaction,
+  asker: Asker,
+  bot: Bot,
+  declarations: readonly Declaration[],
+): Promise<readonly Choice[]> {
   const option = data?.options?.find(({ focused }) => focused);
   if (option?.name !== wordsOption) return [];
   const typed = String(option.value ?? '');
   // A choice is the whole text, and has no room for a longer one.
   if (typed.length >= limits.choice) return [];
   const id = data?.name ?? '';
-  return (typed.trim() === '' ? examplesOf(id, declarations) : continued(typed, id, bot))
+  const kept = declarations.find((one) => one.id === id)?.keeps
+    ? await bot.suggest({ platform: 'discord', ...asker, text: `${id} ${typed}` })
+    : [];
+  const others = typed.trim() === '' ? examplesOf(id, declarations) : continued(typed, id, bot);
+  return [...new Set([...kept, ...others])]
     .filter((text) => text.trim() !== '' && text.length <= limits.choice)
     .slice(0, limits.choices)
     .map((text) => ({ name: text, value: text }));

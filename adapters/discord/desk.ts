@@ -1,5 +1,5 @@
 /** What each interaction is answered with. Knows the core and the shape of messages, and nothing of how they travel. */
-import type { Bot, Declaration, Reply } from '../../src/index.ts';
+import type { Asked, Bot, Declaration, Reply } from '../../src/index.ts';
 import { completed } from './complete.ts';
 import { asTyped, checkMenu, cut, freeForm, wordsOption } from './forms.ts';
 import { fingerprintOf, type Shown, show } from './message.ts';
@@ -22,6 +22,8 @@ import {
 /** An answer at once, or work whose answer may come later than Discord waits. */
 export type Plan =
   | { readonly now: Callback }
+  /** The same, looked up first. */
+  | { readonly soon: () => Promise<Callback> }
   | {
       readonly work: () => Promise<Shown>;
       readonly type: typeof answerType.message | typeof answerType.update;
@@ -60,13 +62,13 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
   const inTurn = makeTurns();
 
   /**
-   * Says the turns again and the new one; what the buttons were about must come out as it was. Turns are questions: a
-   * command with an effect, such as keeping a recipe or setting a timer, must not be said again this way.
+   * Says the turns again and the new one; what the buttons were about must come out as it was. Turns are questions:
+   * what kept something, or looked it up, is not among them (`show` sees to it).
    */
   async function replay(asker: Asker, state: State, request: string | null): Promise<Reply | null> {
     let reply: Reply | null = null;
     for (const text of state.turns) reply = await bot.ask({ platform: 'discord', ...asker, text });
-    if (reply && fingerprintOf(reply) !== state.fingerprint) return null;
+    if (reply && state.fingerprint !== '' && fingerprintOf(reply) !== state.fingerprint) return null;
     return request === null ? reply : await bot.ask({ platform: 'discord', ...asker, text: request });
   }
 
@@ -113,7 +115,6 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
     if (!state) return say(words.expired);
     if (press === 'o')
       return { now: form(id, 'ask on', 'an answer, a change ("and at 8 %?") or a next step ("summary")') };
-    const who = isOwner ? asker : apart(asker, message);
     const shared = ((message?.flags ?? 0) & flag.onlyForYou) === 0;
     // A page turns, and a question becomes its answer, in place; whatever else comes as a message of its own.
     const inPlace = isOwner && (press === 'p' || press === 'q');
@@ -125,6 +126,8 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
       page: press === 'p' ? number : 0,
       shared: press === 's' || (inPlace && shared),
     };
+    // what a whole channel reads is not private, whoever pressed
+    const who = { ...(isOwner ? asker : apart(asker, message)), isPrivate: !view.shared };
     const work = async () => {
       const reply = await inTurn(who, () => replay(who, state, request));
       if (!reply) return notice(words.expired);
@@ -166,33 +169,43 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
         case kind.modal:
           return submitted(interaction, asker);
         case kind.autocomplete:
-          return { now: { type: answerType.choices, data: { choices: completed(interaction, bot, declarations) } } };
+          return {
+            soon: async () => ({
+              type: answerType.choices,
+              data: { choices: await completed(interaction, asker, bot, declarations) },
+            }),
+          };
         default:
           return say(words.unknownCommand);
       }
     },
     direct: async (message) => {
-      const asker = { place: message.channel_id ?? '', person: message.author?.id ?? '' };
+      const asker = { place: message.channel_id ?? '', person: message.author?.id ?? '', isPrivate: true };
       const read = await textOf(message, download);
       return read.ok ? ask(asker, read.text) : notice(read.why);
     },
   };
 }
 
-interface Asker {
-  readonly place: string;
-  readonly person: string;
-}
+/** Who asks, from where, and what the core is told of both. */
+export type Asker = Pick<Asked, 'place' | 'person' | 'community' | 'isHost' | 'isPrivate'>;
 
-const askerOf = ({ member, user, channel_id }: Interaction): Asker => ({
-  place: channel_id ?? '',
-  person: (member?.user ?? user)?.id ?? '',
-});
+/** What is answered is for the asker's eyes alone, unless it is said otherwise. */
+const askerOf = (interaction: Interaction): Asker => {
+  const { member, user, channel_id, guild_id } = interaction;
+  return {
+    place: channel_id ?? '',
+    person: (member?.user ?? user)?.id ?? '',
+    ...(guild_id === undefined ? {} : { community: guild_id }),
+    isHost: guild_id === undefined || isHost(interaction),
+    isPrivate: true,
+  };
+};
 
 /** Where somebody looks at another person's answer, so that it does not become "your last recipe". */
-const apart = ({ place, person }: Asker, message: Told | undefined): Asker => ({
-  place: `${place}/${message?.id ?? ''}`,
-  person,
+const apart = (asker: Asker, message: Told | undefined): Asker => ({
+  ...asker,
+  place: `${asker.place}/${message?.id ?? ''}`,
 });
 
 /** Administrator, Manage Server or Manage Messages: https://docs.discord.com/developers/topics/permissions */

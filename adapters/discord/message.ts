@@ -125,7 +125,7 @@ function paged(text: Answer | Fault, wanted: number): { content: string; count: 
 function rows(
   reply: Reply,
   offers: readonly Offer[],
-  { owner, turns, page, shared }: View,
+  { owner, turns: told, page, shared }: View,
   count: number,
   states: States,
 ): readonly Row[] {
@@ -134,15 +134,18 @@ function rows(
   const button = (press: Slot['press'], number: number, label: string) =>
     buttons.push({ slot: { press, number }, label });
   const chosen = offers.length > mostButtons;
-  if (page > 0) button('p', page - 1, `Page ${page} of ${count}`);
-  if (page < count - 1) button('p', page + 1, `Page ${page + 2} of ${count}`);
+  // What kept something is never asked again: its buttons stand alone, and the file holds its other pages.
+  const again = reply.kept?.again;
+  const turns = reply.kept ? (again ? [again] : []) : told;
+  if (page > 0 && !reply.kept) button('p', page - 1, `Page ${page} of ${count}`);
+  if (page < count - 1 && !reply.kept) button('p', page + 1, `Page ${page + 2} of ${count}`);
   const asks = reply.ok ? 'a' : 'q';
   if (!chosen) {
     for (const [i, { label }] of offers.entries()) button(asks, i, short(label, limits.label) || `${i + 1}`);
   }
   // Whoever is asked something, or whose recipe was not found, can write it in a form of several lines.
   button('o', 0, code === 'unclear' ? 'Answer in words' : code === null ? 'Ask on' : 'Write again');
-  if (reply.ok && !shared) button('s', 0, 'Share to channel');
+  if (reply.ok && !shared && !reply.kept) button('s', 0, 'Share to channel');
 
   const choices = chosen ? offers.map((_, number): Slot => ({ press: asks, number })) : [];
   const slots = [
@@ -151,7 +154,8 @@ function rows(
     ...(chosen ? [{ press: 'c', number: 0 } as const] : []),
   ];
   const requests = offers.map(({ request }) => request);
-  const ids = states.write({ turns, requests, fingerprint: fingerprintOf(reply) }, owner, slots);
+  const fingerprint = reply.kept ? '' : fingerprintOf(reply);
+  const ids = states.write({ turns, requests, fingerprint }, owner, slots);
 
   const drawn = buttons.map(
     ({ label, slot }, i): Button => ({

@@ -44,6 +44,10 @@ export async function serve(interaction: Interaction, line: Line, service: Servi
       await line.first(plan.now);
       return;
     }
+    if ('soon' in plan) {
+      await line.first(await plan.soon());
+      return;
+    }
     const { type, shared } = plan;
     const work = plan.work().catch((error: unknown) => sorry(failed('answer-failed', error)));
     const shown = await soon(work, patience);

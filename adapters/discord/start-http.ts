@@ -1,5 +1,6 @@
 import { createBot, declarations } from '../../src/index.ts';
 import type { Config } from '../config.ts';
+import { keptIn } from '../kept.ts';
 import { openLog } from '../log.ts';
 import { stopSignal } from '../stop.ts';
 import { createDesk } from './desk.ts';
@@ -9,7 +10,7 @@ import { readSettings } from './settings.ts';
 import { downloader } from './told.ts';
 
 /** The bot as an HTTP endpoint, until SIGTERM or SIGINT; what is open then is finished. */
-export async function start({ log: file }: Config): Promise<void> {
+export async function start({ log: file, data }: Config): Promise<void> {
   const settings = readSettings(process.env, ['publicKey']);
   if (!settings.ok) {
     process.stderr.write(`lyeward: ${settings.message}\n`);
@@ -18,7 +19,7 @@ export async function start({ log: file }: Config): Promise<void> {
   }
   const { publicKey, api, port } = settings.value;
   const { entry, note } = openLog(file);
-  const bot = createBot({ log: entry });
+  const bot = createBot({ ...keptIn(data, 'the Discord bot'), zone: 'UTC', recalls: true, log: entry });
   const desk = createDesk({ bot, declarations, download: downloader(new URL(api).host) });
   let made: Promise<Hooks> | undefined;
   const hooks = (): Promise<Hooks> => {
@@ -37,5 +38,6 @@ export async function start({ log: file }: Config): Promise<void> {
   const { signal, done } = stopSignal();
   await new Promise((resolve) => signal.addEventListener('abort', resolve, { once: true }));
   await drain();
+  await bot.close();
   done();
 }

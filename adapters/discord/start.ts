@@ -1,5 +1,6 @@
 import { createBot, declarations } from '../../src/index.ts';
 import type { Config } from '../config.ts';
+import { keptIn } from '../kept.ts';
 import { openLog } from '../log.ts';
 import { stopSignal } from '../stop.ts';
 import { createDesk } from './desk.ts';
@@ -8,7 +9,7 @@ import { readSettings } from './settings.ts';
 import { downloader } from './told.ts';
 
 /** The bot on Discord's gateway, until SIGTERM, SIGINT or a refusal that trying again cannot mend. */
-export async function start({ log: file }: Config): Promise<void> {
+export async function start({ log: file, data }: Config): Promise<void> {
   const settings = readSettings(process.env, ['token']);
   if (!settings.ok) {
     process.stderr.write(`lyeward: ${settings.message}\n`);
@@ -17,7 +18,7 @@ export async function start({ log: file }: Config): Promise<void> {
   }
   const { token, api, directMessages } = settings.value;
   const log = openLog(file);
-  const bot = createBot({ log: log.entry });
+  const bot = createBot({ ...keptIn(data, 'the Discord bot'), zone: 'UTC', recalls: true, log: log.entry });
   const desk = createDesk({ bot, declarations, download: downloader(new URL(api).host) });
   const { signal, done } = stopSignal();
   const note: typeof log.note = (said) => {
@@ -25,5 +26,6 @@ export async function start({ log: file }: Config): Promise<void> {
     if (said.level === 'fatal') process.stderr.write(`lyeward: ${said['reason']}\n`);
   };
   process.exitCode = await runGateway({ token, api, directMessages, desk, log: note, stop: signal });
+  await bot.close();
   done();
 }

@@ -37,8 +37,7 @@ const keeping: ReadonlySet<string> = new Set(declarations.flatMap(({ id, keeps }
 export const hadEffect = 'kept';
 
 /** Tells whether the same words still lead to the same figures. */
-export const fingerprintOf = (reply: Reply): string =>
-  reply.ok && keeping.has(reply.answer.command) ? hadEffect : figuresOf(reply);
+export const fingerprintOf = (reply: Reply): string => (reply.kept ? hadEffect : figuresOf(reply));
 
 const wouldKeep = (text: string): boolean => keeping.has(/^\s*[/!]?([a-z]+)/i.exec(text)?.[1]?.toLowerCase() ?? '');
 

@@ -30,7 +30,11 @@ export function createRooms(house: House): Rooms {
     const { roomId } = room;
     if (membership === 'invite') invited.add(roomId);
     if (membership === 'join') joined.add(roomId);
-    if (before === 'join' && (membership === 'leave' || membership === 'ban')) records.forget(roomId);
+    if (before === 'join' && (membership === 'leave' || membership === 'ban')) {
+      records.forget(roomId);
+      attempt('room-data', house.bot.left({ platform: 'matrix', place: roomId }));
+    } else if (membership === 'join' && before !== 'join')
+      attempt('room-data', house.bot.joined({ platform: 'matrix', place: roomId }));
   });
   client.on(sdk.RoomStateEvent.Events, (event) => {
     const room = event.getRoomId();

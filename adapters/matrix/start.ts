@@ -23,7 +23,7 @@ export async function start({ log: file, data }: Config): Promise<void> {
   const folder = folderOf(data);
   mkdirSync(folder, { recursive: true, mode: 0o700 });
   const log = openLog(file);
-  const bot = createBot({ ...keptIn(data, 'the Matrix bot'), log: log.entry });
+  const bot = createBot({ ...keptIn(data, 'the Matrix bot'), zone: 'UTC', recalls: true, log: log.entry });
   const { signal, done } = stopSignal();
   // The SDK leaves some of its own requests to fail unheard; a logout, which matters, is heard of elsewhere.
   process.on('unhandledRejection', (error) => log.note({ level: 'warn', event: 'unheard', error }));

@@ -106,6 +106,8 @@ export function createBot(options: BotOptions): Bot {
       name,
     );
     if (command.keeps) kept.tell();
+    const line = lineOf(heard, command, outcome);
+    if (command.keeps) heard.kept(line);
     if (outcome.forgets) {
       sessions.forgetAll(asked);
       recall?.drop(asked);
@@ -118,7 +120,7 @@ export function createBot(options: BotOptions): Bot {
       const next = after(session, request, outcome, turn, own.used(), doubts);
       // what looked at nothing of before can be said again alone
       const isStart = outcome.kept !== undefined && turn === null && (command.keeps === true || own.used() === null);
-      if (next !== session) keep(heard, next, lineOf(heard, command, outcome), isStart);
+      if (next !== session) keep(heard, next, line, isStart);
     }
     return outcome.said;
   };
@@ -136,7 +138,7 @@ export function createBot(options: BotOptions): Bot {
     const { asked, at } = heard;
     if (!recall || sessions.has(asked, at)) return;
     for (const { text, at: then } of await recall.lines(asked, at))
-      await answer({ ...heard, asked: { ...asked, text }, at: then, again: true, track: () => {} });
+      await answer({ ...heard, asked: { ...asked, text }, at: then, again: true, track: () => {}, kept: () => {} });
   };
 
   /** A text that stands alone: a command by its word, or guessed. */
@@ -249,10 +251,14 @@ export function createBot(options: BotOptions): Bot {
         const track = (found: string): void => {
           command = found;
         };
+        let own: Pick<Reply, 'kept'> = {};
+        const kept = (again: string | null): void => {
+          own = { kept: { again } };
+        };
         let said: Answer | Fault;
         let bug: unknown = null;
         try {
-          said = await answered({ asked, id, track, me: nobody, at: now(), again: false });
+          said = await answered({ asked, id, track, kept, me: nobody, at: now(), again: false });
         } catch (error) {
           const trouble = notKept(error);
           if (!trouble) bug = error;
@@ -261,7 +267,7 @@ export function createBot(options: BotOptions): Bot {
         const { platform, text } = asked;
         const outcome = 'lead' in said ? 'answered' : said.code;
         log({ id, platform, command, outcome, characters: text.length, milliseconds: clock() - since, error: bug });
-        return 'lead' in said ? { id, ok: true, answer: said } : { id, ok: false, fault: said };
+        return 'lead' in said ? { id, ...own, ok: true, answer: said } : { id, ...own, ok: false, fault: said };
       }),
     complete: (typed) => completions(typed, nobody.context),
     ring: async ({ platforms, tell, signal, atOnce, pace }) => {
@@ -300,6 +306,14 @@ export function createBot(options: BotOptions): Bot {
     },
     left: async (where) => keeper.rooms?.left(where, now()),
     joined: async (where) => keeper.rooms?.joined(where),
+    present: async (platform, communities) => keeper.rooms?.present(platform, communities, now()),
+    suggest: async (asked) => {
+      const { word, rest } = commandWord(asked.text);
+      const command = commands.find(({ id }) => id === word);
+      if (!command?.keeps || !command.suggest) return [];
+      const memory = await keeper.memory({ ...asked, isPrivate: true }, now()).catch(unlessTrouble);
+      return memory ? command.suggest(rest.trimStart(), memory) : [];
+    },
     close: async () => {
       await recall?.flush();
       await keeper.close();
@@ -308,8 +322,9 @@ export function createBot(options: BotOptions): Bot {
 }
 
 /** A store that cannot be read now costs the conversation of before, and no answer. */
-const unlessTrouble = (error: unknown): void => {
+const unlessTrouble = (error: unknown): null => {
   if (!notKept(error)) throw error;
+  return null;
 };
 
 /**
@@ -333,6 +348,8 @@ interface Heard {
   readonly again: boolean;
   /** Told which command it is. */
   readonly track: (command: string) => void;
+  /** Told where a command kept something or looked it up, and what leads to its recipe. */
+  readonly kept: (again: string | null) => void;
 }
 
 /** What a text may follow: a few words may answer a question even where the first is that of a command ("fat weight"). */

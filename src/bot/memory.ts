@@ -55,7 +55,7 @@ export function makeKeeper(
     memory: async (asked, now) => {
       const { platform, place, person, community } = asked;
       const kept = await store();
-      if (community !== undefined) await rooms.note({ platform, place, community });
+      if (community !== undefined) await rooms.note({ platform, place }, community);
       const who = { platform, person };
       return {
         own: kept.of(who),

@@ -20,10 +20,11 @@ export interface Asked {
   readonly isPrivate?: boolean;
 }
 
-export type Reply = { readonly id: string } & (
-  | { readonly ok: true; readonly answer: Answer }
-  | { readonly ok: false; readonly fault: Fault }
-);
+export type Reply = {
+  readonly id: string;
+  /** It kept something or looked it up: its words must never be said again. `again` leads to its recipe instead. */
+  readonly kept?: { readonly again: string | null };
+} & ({ readonly ok: true; readonly answer: Answer } | { readonly ok: false; readonly fault: Fault });
 
 /** One thing to tell one person. */
 export interface Ring {
@@ -61,10 +62,14 @@ export interface Bot {
     /** 1; less makes every wait as much shorter, for tests. */
     readonly pace?: number;
   }) => Promise<void>;
-  /** The assistant was removed from a place or a community: its room data goes after a grace of some weeks. */
+  /** The assistant was removed from a place: its room data goes after a grace of some weeks. */
   readonly left: (where: Where) => Promise<void>;
   /** It is there, again or still: nothing goes. */
   readonly joined: (where: Where) => Promise<void>;
+  /** The communities that it is in now, on platforms that have such; what others have kept goes likewise. */
+  readonly present: (platform: string, communities: readonly string[]) => Promise<void>;
+  /** How the words of a request may go on, by what the person has kept: names of recipes. For their eyes alone. */
+  readonly suggest: (asked: Asked) => Promise<readonly string[]>;
   /** Lets go of what is kept, once what is being answered is answered. */
   readonly close: () => Promise<void>;
 }

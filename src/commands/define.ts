@@ -133,6 +133,8 @@ export interface Command<R extends Risk = Risk, O extends OptionTable = OptionTa
 /** Keeps something or looks it up, and so waits for the store. Asking it twice is not the same as asking it once. */
 export interface KeepingCommand<R extends Risk = Risk, O extends OptionTable = OptionTable> extends Declaration<R, O> {
   readonly keeps: true;
+  /** How a text may go on by what is kept: whole texts after the command's word. Only the person sees them. */
+  readonly suggest?: (text: string, memory: Memory) => Promise<readonly string[]>;
   readonly run: (request: Request<O>, context: Context, memory: Memory) => Promise<Result<Said<R>, Refusal<R>>>;
 }
 

@@ -61,6 +61,8 @@ export function fakeBot(): Recorded {
     left: async () => {},
     joined: async () => {},
     ring: async () => {},
+    present: async () => {},
+    suggest: async () => [],
     close: async () => {},
   };
   return { bot, heard };

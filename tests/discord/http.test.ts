@@ -43,6 +43,8 @@ beforeEach(async () => {
         left: async () => {},
         joined: async () => {},
         ring: async () => {},
+        present: async () => {},
+        suggest: async () => [],
         close: async () => {},
       },
       declarations,

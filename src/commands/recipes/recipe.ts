@@ -9,6 +9,7 @@ import { list } from './list.ts';
 import { wishIn } from './request.ts';
 import { save } from './save.ts';
 import { show } from './show.ts';
+import { suggest } from './suggest.ts';
 
 const options = {
   ...recipeOptions,
@@ -41,6 +42,7 @@ export const recipe = defineKeepingCommand({
     { say: 'recipe share Shea bar', about: 'a copy for this room; "recipe unshare" takes it back' },
     { say: 'recipe export Shea bar', about: 'as JSON, CSV and plain text; "recipe import" reads them' },
   ],
+  suggest,
   // "Recipe: 500 g lard …" is the head of a post, and no request
   isIngredient: (_text, rest) => wishIn(rest) === null,
   run: async ({ text, options: given }, context, memory): Promise<Result<Said<'caustic'>, Refusal<'caustic'>>> => {
