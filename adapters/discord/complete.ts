@@ -1,6 +1,6 @@
 /** Completion of what is being typed into a command; names of what the person keeps are looked up, all else is local. */
 import type { Bot, Declaration } from '../../src/index.ts';
-import type { Asker } from './desk.ts';
+import type { Asker } from './asker.ts';
 import { freeForm, wordsOption } from './forms.ts';
 import { type Interaction, limits } from './wire.ts';
 

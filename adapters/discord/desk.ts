@@ -1,5 +1,6 @@
 /** What each interaction is answered with. Knows the core and the shape of messages, and nothing of how they travel. */
-import type { Asked, Bot, Declaration, Reply } from '../../src/index.ts';
+import type { Bot, Declaration, Reply } from '../../src/index.ts';
+import { type Asker, askerOf, isHost } from './asker.ts';
 import { completed } from './complete.ts';
 import { asTyped, checkMenu, cut, freeForm, wordsOption } from './forms.ts';
 import { fingerprintOf, type Shown, show } from './message.ts';
@@ -187,31 +188,11 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
   };
 }
 
-/** Who asks, from where, and what the core is told of both. */
-export type Asker = Pick<Asked, 'place' | 'person' | 'community' | 'isHost' | 'isPrivate'>;
-
-/** What is answered is for the asker's eyes alone, unless it is said otherwise. */
-const askerOf = (interaction: Interaction): Asker => {
-  const { member, user, channel_id, guild_id } = interaction;
-  return {
-    place: channel_id ?? '',
-    person: (member?.user ?? user)?.id ?? '',
-    ...(guild_id === undefined ? {} : { community: guild_id }),
-    isHost: guild_id === undefined || isHost(interaction),
-    isPrivate: true,
-  };
-};
-
 /** Where somebody looks at another person's answer, so that it does not become "your last recipe". */
 const apart = (asker: Asker, message: Told | undefined): Asker => ({
   ...asker,
   place: `${asker.place}/${message?.id ?? ''}`,
 });
-
-/** Administrator, Manage Server or Manage Messages: https://docs.discord.com/developers/topics/permissions */
-const hostly = 8n | 32n | 8192n;
-const isHost = ({ member }: Interaction): boolean =>
-  /^\d+$/.test(member?.permissions ?? '') && (BigInt(member?.permissions ?? '0') & hostly) !== 0n;
 
 const say = (text: string): Plan => ({ now: { type: answerType.message, data: notice(text).message } });
 const privately = (work: () => Promise<Shown>): Plan => ({ work, type: answerType.message, shared: false });
