@@ -60,8 +60,10 @@ type Found =
 /** The reckoning of a recipe in the text, or those of the last answers. */
 function workingsFor(text: string, context: Context): Found {
   const { fats, alkali } = context.read(text);
-  if (fats.length === 0 || (alkali.length === 0 && fats.length < 2))
-    return { ok: true, workings: context.last.workings, question: text };
+  const said = context.last.workings;
+  // one fat alone may be a line of the last answer, unless its lye is asked for
+  const isLine = alkali.length === 0 && fats.length < 2 && said.length > 0 && !lyeFor.test(text);
+  if (fats.length === 0 || isLine) return { ok: true, workings: said, question: text };
   const ran = reckoned(text, {}, context);
   if (!ran.ok) return ran;
   // The question stands in words, the recipe in figures.
@@ -72,6 +74,9 @@ function workingsFor(text: string, context: Context): Found {
     question: text.split(/[:\n]|\d/)[0] ?? '',
   };
 }
+
+/** "the lye for 500 g lard". */
+const lyeFor = /\b(?:lye|alkali|naoh|koh|hydroxide)\b[^.?!\n]{0,40}\bfor\b\s*\d/i;
 
 function ofWhat(steps: readonly Step[], answered: boolean): Refusal<'plain'> {
   const has = steps.length > 0;

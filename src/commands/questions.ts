@@ -71,11 +71,21 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
     ask: 'A figure in this post is shown in another order than it is stored, so I can’t trust it.',
     hint: 'Type the amounts again by hand, without copying them.',
   }),
-  'two-recipes': () => ({
-    ask: 'I see two recipes in this post. Which one?',
-    hint: 'Paste the one you mean, alone.',
-    whole: true,
-  }),
+  'two-recipes': ({ parts }) => {
+    const candidates = ['the first', 'the second', 'the third', 'the fourth'].slice(0, parts);
+    return {
+      ask: `I see ${parts > 2 ? 'several' : 'two'} recipes in this post. Which one?`,
+      hint:
+        parts > 0
+          ? `Answer ${listed(
+              candidates.map((one) => `"${one}"`),
+              'or',
+            )}.`
+          : 'Paste the one you mean, alone.',
+      candidates,
+      whole: true,
+    };
+  },
   corrected: ({ said }) => ({
     ask: `The post corrects itself at "${said}". Which figure counts?`,
     hint: 'Paste the recipe once more with the right figure only.',

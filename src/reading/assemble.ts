@@ -21,6 +21,7 @@ import {
   rowsOf,
   type Source,
 } from './rows.ts';
+import { choices, recipesIn } from './several.ts';
 import { crossShares, settleShares } from './shares.ts';
 import { crossTotals } from './totals.ts';
 import { impliedWater, looseRatio, partsRatio, readWater } from './water.ts';
@@ -91,7 +92,8 @@ export function assemble(source: Source): RecipeReading {
   const of = (kind: Kindred): Row[] => rows.filter((row) => row.named.meaning.kind === kind);
 
   unknownNames(assembly, rows);
-  if (twoRecipes(assembly, rows)) assembly.doubts.push({ id: 'two-recipes' });
+  const isSeveral = twoRecipes(assembly, rows) || recipesIn(source.written).length > 1;
+  if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.written) });
   const prose = linesOf(tokens).length <= 3 && rows.length >= 3;
   const fatRows = of('fat').flatMap((row) => {
     const grams = row.grams;
@@ -141,8 +143,12 @@ export function assemble(source: Source): RecipeReading {
   partsRatio(assembly, rows, roles);
   eitherOr(assembly);
   vagueAmounts(assembly, rows);
-  const back = rows.length > 0 ? takenBack.exec(source.text) : null;
-  if (back) assembly.doubts.push({ id: 'corrected', said: back[0] });
+  for (const { gone, stays } of source.back) {
+    assembly.assume('corrected', `I took ${stays.text}, not ${gone.text}, as the post corrects itself.`);
+    assembly.fate(gone, 'aside', 'taken back');
+  }
+  const back = rows.length > 0 ? (source.text.match(takenBack) ?? []) : [];
+  if (back[0] && back.length > source.back.length) assembly.doubts.push({ id: 'corrected', said: back[0] });
   const alkaliGrams = alkali.reduce((sum, one) => sum + one.grams, 0);
   const water = stated ?? impliedWater(assembly, roles, alkaliGrams, liquids.length > 0);
   askedWhich(assembly);
@@ -169,6 +175,9 @@ export function assemble(source: Source): RecipeReading {
   if (roles.concentration !== null && (roles.concentration >= 1 || roles.concentration <= 0))
     assembly.doubts.unshift({ id: 'strength-odd', said: `${roundTo(roles.concentration * 100, 2)} %` });
   rival(assembly, rows);
+  // two amounts of one thing may be those of two recipes that nobody numbered
+  const parts = assembly.doubts.some(({ id }) => id === 'two-amounts') && !isSeveral ? choices(source.written) : 0;
+  if (parts > 0) assembly.doubts.push({ id: 'two-recipes', parts });
 
   const fates = settleFates(assembly);
   const waterShareRow = of('water').find((row) => row.share && !row.amount);

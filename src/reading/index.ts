@@ -6,6 +6,7 @@ import type { Item } from './items.ts';
 import { makeLexicon } from './lexicon.ts';
 import type { RecipeReading } from './reading.ts';
 import type { Settled } from './settle.ts';
+import { recipePointedAt } from './several.ts';
 import { makeSpeller } from './spelling.ts';
 
 export type { Reader } from './itemize.ts';
@@ -46,11 +47,29 @@ const nothingDropped: ReadonlySet<number> = new Set();
  * what its writer answered to doubts about it.
  */
 export function readRecipe(reader: Reader, input: string, settled: Settled | null = null): RecipeReading {
+  const one = recipePointedAt(input);
+  if (!one) return readOne(reader, input, settled);
+  const reading = readOne(reader, one.text, settled);
+  const others = (one.rest.match(/\d+(?:[.,]\d+)*/g) ?? []).map((text) => ({
+    text,
+    fate: 'aside' as const,
+    why: 'of another recipe',
+  }));
+  const text = `I took ${one.called}, of the ${one.of} recipes in the post.`;
+  return {
+    ...reading,
+    assumptions: [{ id: 'left-out', text }, ...reading.assumptions],
+    fates: [...reading.fates, ...others],
+  };
+}
+
+function readOne(reader: Reader, input: string, settled: Settled | null): RecipeReading {
   const { items: written, units, ...cut } = itemize(reader, input);
   const items = settled ? settled.items(written, cut.tokens) : written;
   const bound = bind(items, cut.tokens);
   const reading = assemble({
     ...cut,
+    written: input,
     catalogue: reader.catalogue,
     lexicon: reader.lexicon,
     items,

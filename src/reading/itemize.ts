@@ -8,6 +8,7 @@ import type { Lexicon } from './lexicon.ts';
 import { equalParts, fractionShares, setAside, shareBase, stockStrength, unitsBefore } from './neighbours.ts';
 import { countPacks } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
+import { type PutRight, putRight } from './put-right.ts';
 import { type Prim, scan } from './scan.ts';
 import type { Speller } from './spelling.ts';
 import { addUp, breakDown } from './sums.ts';
@@ -30,6 +31,8 @@ export interface Cut {
   readonly units: HeadUnits;
   readonly disordered: boolean;
   readonly struck: readonly string[];
+  /** Figures that were put right in the same breath. */
+  readonly back: readonly PutRight[];
 }
 
 /** What neighbours say of a figure, one after the other. */
@@ -58,11 +61,13 @@ export function itemize(reader: Reader, input: string): Cut {
   const prims = scan(text);
   const cut = tokenize(prims, lexicon, speller);
   const tokens = passes.reduce((now, pass) => pass(now), unitsBefore(applyColumns(cut.tokens, lexicon), lexicon));
+  const { items, back } = putRight(itemsOf(tokens, lexicon), tokens);
   return {
     text,
     prims,
     tokens,
-    items: shapes.reduce((now, shape) => shape(now, tokens), itemsOf(tokens, lexicon) as readonly Item[]),
+    items: shapes.reduce((now, shape) => shape(now, tokens), items as readonly Item[]),
+    back,
     units: headUnits(tokens, lexicon),
     disordered,
     struck,

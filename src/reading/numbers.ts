@@ -68,6 +68,9 @@ const fractionWords: Readonly<Record<string, number>> = {
 
 const numberWords: ReadonlySet<string> = new Set([...Object.keys(small), 'hundred', 'thousand', 'half', 'quarter']);
 
+/** "thirds", "quarters": parts of a whole, no slip of a unit. */
+export const isFractionWord = (word: string): boolean => Object.hasOwn(fractionWords, word);
+
 export const isNumberWord = (word: string): boolean => numberWords.has(word);
 
 /** Digits and nothing else. */
@@ -268,6 +271,14 @@ export function numeralAt(prims: readonly Prim[], start: number, habit: DecimalH
       const tail = fractionWords[wordAt(prims, start + 3)];
       if (tail !== undefined)
         return { value: plain.value + tail, other: null, end: start + 4, numbers: [start], inWords: false };
+    }
+    // "3 quarters of a pound"
+    const parts = /s$/.test(wordAt(prims, start + 1)) ? fractionWords[wordAt(prims, start + 1)] : undefined;
+    if (parts !== undefined && plain.value < 10) {
+      const of = wordAt(prims, start + 2) === 'of' ? 1 : 0;
+      const article = /^an?$/.test(wordAt(prims, start + 2 + of)) && of + start + 2 < prims.length ? 1 : 0;
+      const end = start + 2 + of + article;
+      return { value: plain.value * parts, other: null, end, numbers: [start], inWords: false };
     }
     if (wordAt(prims, start + 1) === 'dozen')
       return { value: plain.value * 12, other: null, end: start + 2, numbers: [start], inWords: false };

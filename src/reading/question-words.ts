@@ -1,6 +1,6 @@
 /** Slips of the fingers in the small words and units of a question, and letters that stand for a unit. */
 import type { Lexicon } from './lexicon.ts';
-import { isNumberWord } from './numbers.ts';
+import { isFractionWord, isNumberWord } from './numbers.ts';
 import type { Prim } from './scan.ts';
 import { allowance, distance } from './spelling.ts';
 import { plainWords } from './words.ts';
@@ -102,7 +102,11 @@ const before: ReadonlySet<string> = new Set(['in', 'to', 'into', 'as', 'many', '
 const after: ReadonlySet<string> = new Set(['in', 'to', 'into', 'as', '=', '?', '.', ',', 'by', 'x', '→']);
 
 const isPlain = (word: string, lexicon: Lexicon): boolean =>
-  plainWords.has(word) || isNumberWord(word) || lexicon.names.has(word) || lexicon.vocabulary().known.has(word);
+  plainWords.has(word) ||
+  isNumberWord(word) ||
+  isFractionWord(word) ||
+  lexicon.names.has(word) ||
+  lexicon.vocabulary().known.has(word);
 
 function nearest(word: string, known: readonly string[]): string | null {
   let most = allowance(word.length);

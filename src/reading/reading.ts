@@ -21,7 +21,8 @@ export type Doubt =
   | { readonly id: 'shares-total' }
   | { readonly id: 'no-amount'; readonly said: string; readonly of: string }
   | { readonly id: 'two-amounts'; readonly of: string; readonly said: readonly string[] }
-  | { readonly id: 'two-recipes' }
+  /** `parts`: from how many an answer can choose; 0 where the post gives no way to part them. */
+  | { readonly id: 'two-recipes'; readonly parts: number }
   | { readonly id: 'disordered' }
   | { readonly id: 'decimal'; readonly said: string; readonly readings: readonly [number, number] }
   | { readonly id: 'units-disagree'; readonly said: string; readonly also: string; readonly of: string }
@@ -52,7 +53,8 @@ export interface Assumption {
     | 'after'
     | 'left-out'
     | 'water'
-    | 'purity';
+    | 'purity'
+    | 'corrected';
   readonly text: string;
   /** What was typed, and what it was taken for, where the sentence is of these two alone. */
   readonly said?: string;

@@ -4,6 +4,7 @@ import type { Binding, Bound } from './bind.ts';
 import { type HeadUnits, withUnit } from './columns.ts';
 import { type Item, type Named, sameWithin } from './items.ts';
 import type { Lexicon, Meaning } from './lexicon.ts';
+import type { PutRight } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import type { Assumption, Doubt, Fate } from './reading.ts';
 import type { Prim } from './scan.ts';
@@ -48,8 +49,11 @@ export interface Source {
   readonly bound: Bound;
   readonly units: HeadUnits;
   readonly text: string;
+  /** As it came, before it was cleaned and laid out. */
+  readonly written: string;
   readonly disordered: boolean;
   readonly struck: readonly string[];
+  readonly back: readonly PutRight[];
 }
 
 export class Assembly {

@@ -32,6 +32,22 @@ const gramsOf = (reply: Reply): Readonly<Record<string, number>> => {
   return Object.fromEntries(told.fats.map(({ id, grams }) => [id, grams]));
 };
 
+describe('several recipes in one post', () => {
+  const two = 'Recipe 1: 500 g lard, 66 g NaOH, 150 g water\nRecipe 2: 500 g olive oil, 64 g NaOH, 140 g water';
+
+  it.each([
+    ['the second', 'olive-oil-virgin'],
+    ['first', 'lard'],
+    ['recipe 2', 'olive-oil-virgin'],
+  ])('are chosen from by "%s"', async (said, fat) => {
+    const { say } = room();
+    const asked = await say(two);
+    expect(!asked.ok && asked.fault.candidates).toEqual(['the first', 'the second']);
+    expect(Object.keys(gramsOf(await say(said)))).toEqual([fat]);
+    expect(textOf(await say('make that 8 %'))).toMatch(/8 % superfat/);
+  });
+});
+
 describe('a conversation', () => {
   it('is named, with its time, where an answer rests on it', async () => {
     const { say, wait } = room();

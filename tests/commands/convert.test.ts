@@ -19,6 +19,9 @@ describe('one line, readable at arm’s length', () => {
   test.each([
     ['whats 1 lb 4 oz in grams', '1 lb 4 oz is 567 g.'],
     ['110 F in C', '110 °F is 43.3 °C.'],
+    ['three quarters of a pound in grams', '3/4 lb is 340.2 g.'],
+    ['3 quarters of a pound in grams', '3/4 lb is 340.2 g.'],
+    ['3 quarts in litres', '3 US qt is 2.839 L; with imperial measure: 3.41 L.'],
     [
       '3/4 cup shea in grams',
       'About 161 g (158 to 165 by lot): 3/4 US cup (177 mL) of melted shea butter; with metric cups (250 mL): 171 g.',

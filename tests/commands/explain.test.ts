@@ -42,6 +42,15 @@ describe('the working of a recipe', () => {
     expect(coconut.source).toMatch(/CXS 210/);
   });
 
+  it('of the lye for one fat needs no answer before it', async () => {
+    // 500 g × 197.5 mg KOH/g (Codex CXS 211) × 39.997 ÷ 56.105 × 0.95
+    const alone = stepsOf(await talk('explain the lye for 500 g lard')).at(-1);
+    expect(alone?.value).toBeCloseTo(((500 * 197.5) / 1000) * (39.997 / 56.105) * 0.95, 0);
+    const after = await talk(recipe, 'explain the lye for 300 g lard');
+    expect(textOf(after)).toMatch(/^Alkali for 5 % superfat/);
+    expect(textOf(await talk(recipe, 'explain the lye for the coconut oil'))).toMatch(/^Alkali for the coconut oil/);
+  });
+
   it('counts purity, acids and the fat of milk', async () => {
     const acid = stepsOf(await talk(soft, 'explain the citric acid')).at(-1);
     // three protons, M 192.12: 0.8761 g KOH a gram

@@ -13,7 +13,7 @@ const base = readRecipe(reader, '300 g olive oil, 40 g NaOH');
 /** One of each kind; a kind that is forgotten does not compile. */
 const doubts: { readonly [Id in Doubt['id']]: Doubt } = {
   disordered: { id: 'disordered' },
-  'two-recipes': { id: 'two-recipes' },
+  'two-recipes': { id: 'two-recipes', parts: 0 },
   corrected: { id: 'corrected', said: '140 no 150' },
   negative: { id: 'negative', said: '-144 g', of: 'Sodium hydroxide' },
   zero: { id: 'zero', said: '0 g', of: 'Coconut oil' },

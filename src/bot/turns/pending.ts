@@ -4,6 +4,7 @@ import { amended } from '../../reading/apply.ts';
 import { readRecipe } from '../../reading/index.ts';
 import { mended } from '../../reading/mend.ts';
 import { both, type Settled } from '../../reading/settle.ts';
+import { recipeChosen } from '../../reading/several.ts';
 import { settleOne, toCorrection, without } from './correct.ts';
 import type { Pending, Session } from './store.ts';
 import { completedLine } from './told.ts';
@@ -37,6 +38,9 @@ export function toPending(text: string, pending: Pending, session: Session, cont
         fromBase: command === 'scale',
       },
     };
+  const one = pending.doubts.some(({ id }) => id === 'two-recipes') ? recipeChosen(pending.text, text) : null;
+  if (one !== null)
+    return { kind: 'turn', turn: { ...plain, command, text: one, options, told, mayTurn: true, fromBase: false } };
   const turn = { ...plain, command, text: pending.text, options, told, mayTurn: true, fromBase: command === 'scale' };
   const whole = settleOne(text, pending.doubts, context);
   if (whole) {

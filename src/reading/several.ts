@@ -1,0 +1,95 @@
+/** Several recipes in one post, and which of them its writer means. */
+import { placeOf } from './pick.ts';
+
+const ordinal = '(?:first|second|third|fourth|1st|2nd|3rd|4th)';
+const kind = '(?:recipes?|batch|version|option|soap|bar)';
+
+/** "Recipe 1:", "batch #2", "the second one:" where a line or a sentence begins. */
+const headings = new RegExp(
+  `(?:^|[\\n.;?!:])[^\\p{L}\\d\\n]{0,6}(?:${kind}\\s{0,3}(?:#|no\\.?|nr\\.?)?\\s*(\\d|one|two|three|four|[a-d])|(?:the |my )?(${ordinal})(?: ${kind}| one)?)\\s*(?=[:)\\n=–—]|-\\s)`,
+  'giu',
+);
+
+/** What a recipe weighs. */
+const amounts = /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml|%)(?![\p{L}])/giu;
+
+const isRecipe = (part: string): boolean => (part.match(amounts) ?? []).length > 1;
+
+/** The recipes of a post, each with its heading; one alone where the post does not number them. */
+export function recipesIn(post: string): readonly string[] {
+  const found = [...post.matchAll(headings)];
+  const labels = new Set(found.map(([, label, place]) => (label ?? place ?? '').toLowerCase()));
+  if (found.length < 2 || labels.size < found.length) return [post];
+  const parts = found.map(({ index }, k) => post.slice(index, found[k + 1]?.index).replace(/^[\n.;?!:]/, ''));
+  return parts.every(isRecipe) ? parts : [post];
+}
+
+/** More than this are a list of something else. */
+const most = 4;
+
+const alkali = /\b(?:naoh|koh|lye|caustic|hydroxide|lauge|soude|potasse|sosa|potasa)\b/i;
+const isWhole = (part: string): boolean => alkali.test(part) && (part.match(amounts) ?? []).length > 2;
+
+/** Paragraphs or lines that are each a whole recipe, with figures of their own: steps that repeat a recipe are none. */
+function unnumbered(post: string): readonly string[] {
+  for (const parting of [/\n[ \t]*(?:[-=*_]{3,}[ \t]*)?(?:\n[ \t]*)+/, /\n/]) {
+    const parts = post.split(parting).filter(isWhole);
+    if (parts.length > most) continue;
+    const figures = parts.map((part) => new Set(part.match(/\d+(?:[.,]\d+)?/g)));
+    const own = figures.map((mine, k) =>
+      [...mine].filter((one) => figures.every((other, n) => n === k || !other.has(one))),
+    );
+    if (parts.length > 1 && own.every(({ length }) => length > 0)) return parts;
+  }
+  return [post];
+}
+
+const partsOf = (post: string): readonly string[] => {
+  const numbered = recipesIn(post);
+  return numbered.length > 1 ? numbered : unnumbered(post);
+};
+
+/** How many recipes an answer can choose from; 0 where the post gives no way to part them. */
+export function choices(post: string): number {
+  const { length } = partsOf(post);
+  return length > 1 && length <= most ? length : 0;
+}
+
+/** The recipe that an answer means ("the second", "recipe 2"); null where it means none. */
+export function recipeChosen(post: string, answer: string): string | null {
+  const parts = partsOf(post);
+  const plain = answer
+    .toLowerCase()
+    .replace(new RegExp(`\\b${kind}\\b|#`, 'g'), ' ')
+    .trim();
+  const place = /^[a-d]$/.test(plain) ? plain.charCodeAt(0) - 97 : placeOf(plain, parts.length);
+  return parts.length > 1 && place !== null ? (parts[place] ?? null) : null;
+}
+
+const place = `(?:the |my )?(?:${ordinal}|last)(?: ${kind}| one)?`;
+
+/** "check the second one", "is recipe 2 right?", or a line of "the second" alone. */
+const pointing = new RegExp(
+  `\\b(?:check|take|use|do|is|only|just|about|mean|want)\\s+(${place}|${kind} (?:\\d|one|two|three|four|[a-d]))(?![\\p{L}\\d]|\\s*[:)=])|(?:^|[\\n.;?!])[^\\p{L}\\d\\n]{0,6}(${place})(?: please)?[.!?]?\\s*(?:\\n|$)`,
+  'giu',
+);
+
+interface Pointed {
+  readonly text: string;
+  readonly called: string;
+  /** How many there are, and the text of the others. */
+  readonly of: number;
+  readonly rest: string;
+}
+
+/** A post of several recipes that says which one is meant: that one, and how it was called. */
+export function recipePointedAt(post: string): Pointed | null {
+  const parts = recipesIn(post);
+  if (parts.length < 2) return null;
+  const [first, ...more] = post.matchAll(pointing);
+  const called = (first?.[1] ?? first?.[2])?.toLowerCase();
+  if (!first || !called || more.length > 0) return null;
+  const chosen = recipeChosen(post, called);
+  if (chosen === null) return null;
+  return { text: chosen.replace(first[0], ' '), called, of: parts.length, rest: post.replace(chosen, ' ') };
+}
