@@ -42,6 +42,12 @@ export function readAlkali(raw: Fields, check: Check): Alkali {
   };
 }
 
+/** Who says so, and what is to be said of it. */
+const readSaid = (raw: Fields, id: string, check: Check) => ({
+  ...check.provenance(raw, id),
+  ...optional('note', check.textOrNull(raw, 'note', id)),
+});
+
 export function readAcid(raw: Fields, check: Check): Acid {
   const named = check.named(raw, 'acid');
   return {
@@ -50,8 +56,7 @@ export function readAcid(raw: Fields, check: Check): Acid {
     protons: check.number(raw, 'protons', 1, 4, named.id),
     strength: check.number(raw, 'strength', 0.001, 1, named.id),
     ...optional('bulkDensity', readBulk(raw, named.id, check)),
-    ...check.provenance(raw, named.id),
-    ...optional('note', check.textOrNull(raw, 'note', named.id)),
+    ...readSaid(raw, named.id, check),
   };
 }
 
@@ -69,8 +74,7 @@ export function readLiquid(raw: Fields, fats: ReadonlyMap<string, unknown>, chec
     fat,
     density: check.numberOrNull(raw, 'density', 0.7, 1.6, named.id),
     sugars: raw['sugars'] === true,
-    ...check.provenance(raw, named.id),
-    ...optional('note', check.textOrNull(raw, 'note', named.id)),
+    ...readSaid(raw, named.id, check),
   };
 }
 
@@ -92,25 +96,21 @@ export function readScent(raw: Fields, check: Check): Scent {
   return { ...named, botanical: check.textOrNull(raw, 'botanical', named.id) };
 }
 
+/** What is called so, and why it cannot be taken as it stands. */
+function readDoubtful(raw: Fields, kind: string, check: Check) {
+  const id = check.text(raw, 'id', kind);
+  return { id, names: check.texts(raw, 'names', id), why: check.text(raw, 'why', id) };
+}
+
 export function readAmbiguous(raw: Fields, check: Check): Ambiguous {
-  const id = check.text(raw, 'id', 'ambiguous');
-  return {
-    id,
-    names: check.texts(raw, 'names', id),
-    candidates: check.texts(raw, 'candidates', id),
-    why: check.text(raw, 'why', id),
-  };
+  const doubtful = readDoubtful(raw, 'ambiguous', check);
+  return { ...doubtful, candidates: check.texts(raw, 'candidates', doubtful.id) };
 }
 
 export function readUnheld(raw: Fields, check: Check): Unheld {
-  const id = check.text(raw, 'id', 'unheld');
-  return {
-    id,
-    name: check.text(raw, 'name', id),
-    names: check.texts(raw, 'names', id),
-    nearest: check.texts(raw, 'nearest', id),
-    why: check.text(raw, 'why', id),
-  };
+  const doubtful = readDoubtful(raw, 'unheld', check);
+  const { id } = doubtful;
+  return { ...doubtful, name: check.text(raw, 'name', id), nearest: check.texts(raw, 'nearest', id) };
 }
 
 export function readCaution(raw: Fields, check: Check): readonly [string, Caution] {

@@ -8,7 +8,7 @@ import { type Context, defineCommand, type Refusal } from './define.ts';
 import {
   alkaliAssumption,
   alkaliOf,
-  asked,
+  answering,
   type CausticOutcome,
   cannot,
   elsewhere,
@@ -29,13 +29,7 @@ export const acid = defineCommand({
     { say: 'acid: how much extra lye for 200 g of 5 % vinegar', about: 'an acid in water' },
   ],
   instead: elsewhere('acid'),
-  run: ({ text }, context) => {
-    const question = asked(text, 'acid', context);
-    const outcome: CausticOutcome = question
-      ? answered(question, context)
-      : needs('Extra alkali for which acid?', example);
-    return 'lead' in outcome ? { ok: true, value: outcome } : { ok: false, fault: outcome };
-  },
+  run: answering('acid', answered, () => needs('Extra alkali for which acid?', example)),
 });
 
 const example = 'For example: how much extra NaOH for 21 g citric acid?';

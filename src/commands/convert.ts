@@ -6,7 +6,7 @@ import { beforeMixing } from './cautions.ts';
 import { cannotConvert, noDensity, type Problem } from './convert-refusals.ts';
 import { type Context, defineCommand, type Said } from './define.ts';
 import { type Density, densityOf } from './density.ts';
-import { asked, elsewhere } from './everyday.ts';
+import { answering, elsewhere } from './everyday.ts';
 import { conversionStep, densitySteps } from './everyday-working.ts';
 import { figureResult, inUnit, span, symbolOf } from './figures.ts';
 
@@ -24,14 +24,10 @@ export const convert = defineCommand({
     { say: 'convert 110 F to C', about: 'temperatures' },
   ],
   instead: elsewhere('convert'),
-  run: ({ text }, context) => {
-    const question = asked(text, 'convert', context);
-    const outcome: Outcome = question ? answered(question, text, context) : cannotConvert({ is: 'nothing' }, context);
-    return 'lead' in outcome ? { ok: true, value: outcome } : { ok: false, fault: outcome };
-  },
+  run: answering('convert', answered, (context) => cannotConvert({ is: 'nothing' }, context)),
 });
 
-function answered(question: ConvertQuestion, text: string, context: Context): Outcome {
+function answered(question: ConvertQuestion, context: Context, text: string): Outcome {
   const { measures } = question;
   const [first] = measures;
   if (!first)

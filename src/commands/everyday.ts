@@ -1,8 +1,10 @@
 /** What the commands for everyday questions share: the reading of the text, kept for the command that guessing named. */
+
+import type { Result } from '../answer/types.ts';
 import type { AlkaliId } from '../catalogue/types.ts';
 import { type Asking, type ForQuestions, type Question, readQuestion } from '../reading/question.ts';
 import { untilClear } from './cautions.ts';
-import type { Context, Refusal, Said } from './define.ts';
+import type { Context, Refusal, Risk, Said } from './define.ts';
 import type { Step } from './kept.ts';
 import { alkaliName } from './phrases.ts';
 
@@ -34,6 +36,19 @@ export function asked<K extends Asking>(
   const question = questionOf(text, wanted, context);
   return question?.kind === wanted ? (question as Extract<Question, { kind: K }>) : null;
 }
+
+/** Runs an everyday command: its question is answered, or what is missing asked. */
+export const answering =
+  <R extends Risk, K extends Asking>(
+    own: K,
+    answered: (question: Extract<Question, { kind: K }>, context: Context, text: string) => Said<R> | Refusal<R>,
+    missing: (context: Context) => Refusal<R>,
+  ) =>
+  ({ text }: { readonly text: string }, context: Context): Result<Said<R>, Refusal<R>> => {
+    const question = asked(text, own, context);
+    const outcome = question ? answered(question, context, text) : missing(context);
+    return 'lead' in outcome ? { ok: true, value: outcome } : { ok: false, fault: outcome };
+  };
 
 /** "lye" alone is sodium hydroxide, said aloud. */
 export const alkaliOf = (id: AlkaliId | 'unsaid'): AlkaliId => (id === 'unsaid' ? 'naoh' : id);

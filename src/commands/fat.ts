@@ -4,7 +4,7 @@ import type { Thing } from '../reading/question-facts.ts';
 import type { FatQuestion, Property } from '../reading/question-fat.ts';
 import { number, type Style } from '../units/print.ts';
 import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
-import { asked, elsewhere } from './everyday.ts';
+import { answering, elsewhere } from './everyday.ts';
 import { fatSteps } from './everyday-working.ts';
 import { alkaliLine, comparison, factsOf, melting, moreOf, sourceLine, sources } from './fat-blocks.ts';
 import { listed as listOf } from './fat-lists.ts';
@@ -28,11 +28,7 @@ export const fat = defineCommand({
     { say: 'fat: fats under SV 150', about: 'fats within a limit' },
   ],
   instead: elsewhere('fat'),
-  run: ({ text }, context) => {
-    const question = asked(text, 'fat', context);
-    const outcome: Outcome = question ? answered(question, context) : which();
-    return 'lead' in outcome ? { ok: true, value: outcome } : { ok: false, fault: outcome };
-  },
+  run: answering('fat', answered, () => which()),
 });
 
 const which = (

@@ -2,7 +2,7 @@ import { baseOf } from '../reading/question-facts.ts';
 import type { ShareQuestion } from '../reading/question-share.ts';
 import { number } from '../units/print.ts';
 import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
-import { asked, elsewhere, oneStep } from './everyday.ts';
+import { answering, elsewhere, oneStep } from './everyday.ts';
 import { figureResult, gram, inUnit, share as percent } from './figures.ts';
 import { nameOf } from './phrases.ts';
 
@@ -18,11 +18,7 @@ export const share = defineCommand({
     { say: 'share: what percent is 30 g of 800 g', about: 'a weight as a share' },
   ],
   instead: elsewhere('share'),
-  run: ({ text }, context) => {
-    const question = asked(text, 'share', context);
-    const outcome: Outcome = question ? answered(question, context) : needs('Per cent of what?');
-    return 'lead' in outcome ? { ok: true, value: outcome } : { ok: false, fault: outcome };
-  },
+  run: answering('share', answered, () => needs('Per cent of what?')),
 });
 
 const needs = (message: string): Refusal<'plain'> => ({

@@ -4,7 +4,7 @@ import { concentrationOf, ratioOf } from '../engine/water.ts';
 import type { StrengthQuestion } from '../reading/question-strength.ts';
 import { number } from '../units/print.ts';
 import { defineCommand, type Refusal } from './define.ts';
-import { asked, elsewhere } from './everyday.ts';
+import { answering, elsewhere } from './everyday.ts';
 import { share } from './figures.ts';
 import {
   badStrength,
@@ -32,11 +32,11 @@ export const strength = defineCommand({
     { say: 'strength: how much water thins 500 g of 50 % lye solution to 33 %', about: 'thinning' },
   ],
   instead: elsewhere('strength'),
-  run: ({ text }, context) => {
-    const question = asked(text, 'strength', context);
-    const outcome: Outcome = question ? answered(sheetFor(question, context)) : needs('Which solution?', example);
-    return 'lead' in outcome ? { ok: true, value: outcome } : { ok: false, fault: outcome };
-  },
+  run: answering(
+    'strength',
+    (question, context) => answered(sheetFor(question, context)),
+    () => needs('Which solution?', example),
+  ),
 });
 
 function answered(sheet: Sheet): Outcome {

@@ -9,7 +9,7 @@ import { type Context, defineCommand } from './define.ts';
 import {
   alkaliAssumption,
   alkaliOf,
-  asked,
+  answering,
   type CausticOutcome,
   cannot,
   elsewhere,
@@ -29,13 +29,9 @@ export const worth = defineCommand({
     { say: 'worth: how much 97 % NaOH for 140 g pure NaOH', about: 'another purity' },
   ],
   instead: elsewhere('worth'),
-  run: ({ text }, context) => {
-    const question = asked(text, 'worth', context);
-    const outcome: CausticOutcome = question
-      ? answered(question, context)
-      : needs('How much of which alkali, in terms of what?', 'For example: how much NaOH is 100 g of 90 % KOH worth?');
-    return 'lead' in outcome ? { ok: true, value: outcome } : { ok: false, fault: outcome };
-  },
+  run: answering('worth', answered, () =>
+    needs('How much of which alkali, in terms of what?', 'For example: how much NaOH is 100 g of 90 % KOH worth?'),
+  ),
 });
 
 const called = (id: AlkaliId, purity: number, style: Style): string =>

@@ -3,7 +3,7 @@
  * percentage behind the fats is the superfat wanted, and "KOH and NaOH 60:40" gives each its share.
  */
 import type { Item } from './items.ts';
-import type { Quantity } from './quantities.ts';
+import { plainQuantity, type Quantity } from './quantities.ts';
 import type { Assembly } from './rows.ts';
 import type { Token } from './tokens.ts';
 
@@ -100,20 +100,7 @@ const superfat = (at: number): Thing => ({
 
 const nought = (at: number): Amount => ({
   kind: 'amount',
-  quantity: {
-    dim: 'percent',
-    value: 0,
-    other: null,
-    upTo: null,
-    second: null,
-    unit: null,
-    negative: false,
-    each: false,
-    times: null,
-    inWords: true,
-    text: '0 %',
-    numbers: [],
-  },
+  quantity: { ...plainQuantity, dim: 'percent', value: 0, inWords: true, text: '0 %' },
   same: null,
   from: at,
   to: at,

@@ -5,7 +5,7 @@ import { readRecipe } from './index.ts';
 import { itemize, type Reader } from './itemize.ts';
 import type { Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
-import type { Quantity } from './quantities.ts';
+import { plainQuantity, type Quantity } from './quantities.ts';
 import type { ReadAmount, RecipeReading } from './reading.ts';
 import { both, type Settled } from './settle.ts';
 
@@ -43,18 +43,10 @@ const instead =
   };
 
 const byWeight = (grams: number, said: string): Quantity => ({
+  ...plainQuantity,
   dim: 'mass',
   value: grams,
-  other: null,
-  upTo: null,
-  second: null,
-  unit: null,
-  negative: false,
-  each: false,
-  times: null,
-  inWords: false,
   text: said,
-  numbers: [],
 });
 
 /** A post that waits for an answer, with a figure in it put right; null where the text does no such thing. */

@@ -3,7 +3,9 @@
  * "Friday 8 pm". Minutes and hours pass by the clock on the wall whatever a zone does; days, weeks and months keep the
  * time of day.
  */
+
 import { daysLater, instantOf, type Local, localOf, type Placed, weekdayOf } from '../units/zone.ts';
+import { small } from './numbers.ts';
 
 /** Something taken that was not said: the hour of a date without one, or which of two days. */
 type Taken = 'morning' | 'skipped' | 'twice';
@@ -36,24 +38,9 @@ const farthest = 3660;
 const minute = 60_000;
 
 const counts: Readonly<Record<string, number>> = {
+  ...small,
   a: 1,
   an: 1,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-  fifteen: 15,
-  twenty: 20,
-  thirty: 30,
-  forty: 40,
   'forty-five': 45,
   half: 0.5,
   'half a': 0.5,

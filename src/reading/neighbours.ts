@@ -1,6 +1,7 @@
 import { unit } from '../units/units.ts';
 import { withUnit } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
+import { plainQuantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
 
 /**
@@ -275,16 +276,7 @@ export function fractionShares(tokens: readonly Token[]): readonly Token[] {
 }
 
 /** What every amount in words has in common. */
-const inWords = {
-  other: null,
-  upTo: null,
-  second: null,
-  unit: null,
-  negative: false,
-  each: false,
-  times: null,
-  inWords: true,
-} as const;
+const inWords = { ...plainQuantity, inWords: true } as const;
 
 /** `equal amounts of olive, coconut and lard` as one part each. */
 export function equalParts(tokens: readonly Token[]): readonly Token[] {

@@ -16,7 +16,8 @@ export interface DecimalHabit {
   readonly point: boolean;
 }
 
-const small: Readonly<Record<string, number>> = {
+/** Whole numbers in words. */
+export const small: Readonly<Record<string, number>> = {
   zero: 0,
   one: 1,
   two: 2,

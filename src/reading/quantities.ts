@@ -26,6 +26,19 @@ export interface Quantity {
   readonly numbers: readonly number[];
 }
 
+/** What a quantity is beside its figure, where nothing more was said. */
+export const plainQuantity = {
+  other: null,
+  upTo: null,
+  second: null,
+  unit: null,
+  negative: false,
+  each: false,
+  times: null,
+  inWords: false,
+  numbers: [],
+} as const;
+
 /** Words other than numerals that may begin an amount: `a pound`, `twice its weight`. */
 const articles: ReadonlySet<string> = new Set(['a', 'an', 'twice', 'double', 'thrice']);
 
@@ -169,18 +182,12 @@ function twiceAt(prims: readonly Prim[], i: number): QuantityHit | null {
     return null;
   return {
     quantity: {
+      ...plainQuantity,
       dim: 'ratio',
       value: twice.text === 'thrice' ? 3 : 2,
-      other: null,
-      upTo: null,
       second: 1,
-      unit: null,
-      negative: false,
-      each: false,
-      times: null,
       inWords: true,
       text: twice.raw,
-      numbers: [],
     },
     end: i + 1,
   };

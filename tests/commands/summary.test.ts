@@ -1,22 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
-import { createBot, type Reply, renderPlain } from '../../src/index.ts';
+import { type Reply, renderPlain } from '../../src/index.ts';
 import { renderMarkdown } from '../../src/render/markdown.ts';
+import { talk } from './talk.ts';
 
 const catalogue = loadCatalogue();
-const bot = createBot();
-let person = 0;
-const talk = async (...turns: readonly string[]): Promise<Reply> => {
-  person += 1;
-  const asker = `${person}`;
-  const replies = await Array.fromAsync(turns, (text) =>
-    bot.ask({ platform: 'test', place: 'here', person: asker, text }),
-  );
-  const last = replies.at(-1);
-  if (!last) throw new Error('nothing said');
-  return last;
-};
 const textOf = (reply: Reply): string => renderPlain(reply.ok ? reply.answer : reply.fault, { details: false });
 
 interface Line {

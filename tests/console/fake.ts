@@ -1,23 +1,9 @@
-import type { Answer, Bot, Fault, Picture } from '../../src/index.ts';
+import type { Answer, Bot, Fault } from '../../src/index.ts';
+import { coolingPot } from '../pictures.ts';
 
 const caution = 'Before you mix: goggles, gloves, long sleeves; lye into water, never the other way.';
 
-const picture: Picture = {
-  title: 'Cooling',
-  x: { label: 'time', unit: 'min' },
-  y: { label: 'temperature', unit: '°C' },
-  kind: 'curve',
-  series: [
-    {
-      name: 'pot',
-      points: [
-        { x: 0, y: 88 },
-        { x: 60, y: 40 },
-      ],
-    },
-  ],
-  marks: [{ label: 'target', y: 59 }],
-};
+const picture = coolingPot(undefined, [{ label: 'target', y: 59 }]);
 
 const answerTo = (text: string): Answer => ({
   command: 'lye',

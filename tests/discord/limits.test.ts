@@ -9,6 +9,7 @@ import { createStates, type Slot } from '../../adapters/discord/state.ts';
 import type { Answer, Fault, Reply } from '../../src/index.ts';
 import { answer, fault, stringsOf } from '../contract/answers.ts';
 import { marksOf, markdownText as read } from '../contract/markdown-read.ts';
+import { coolingPot } from '../pictures.ts';
 import { beginner, idOf, labelsOf } from './standin/interactions.ts';
 import { againstRules } from './standin/rules.ts';
 import { againstSchema } from './standin/schema.ts';
@@ -186,22 +187,7 @@ describe('at the limit and one beyond', () => {
     const picture = {
       kind: 'picture',
       alt: `a curve ${'that falls '.repeat(200)}`,
-      picture: {
-        title: 'Cooling',
-        x: { label: 'time', unit: 'min' },
-        y: { label: 'temperature', unit: '°C' },
-        kind: 'curve',
-        series: [
-          {
-            name: 'pot',
-            points: [
-              { x: 0, y: 90 },
-              { x: 60, y: 40 },
-            ],
-          },
-        ],
-        marks: [],
-      },
+      picture: coolingPot(),
     } as const;
     const files = (await drawn({ ...said, body: [picture, picture] }).files?.()) ?? [];
     const pictures = files.filter(({ name }) => name.endsWith('.png'));

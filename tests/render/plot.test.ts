@@ -2,24 +2,16 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Picture } from '../../src/index.ts';
 import { plot } from '../../src/render/plot.ts';
+import { coolingPot } from '../pictures.ts';
 
-const pot: Picture = {
-  title: 'The pot cools',
-  x: { label: 'time', unit: 'min' },
-  y: { label: 'temperature', unit: '°C' },
-  kind: 'curve',
-  series: [
-    {
-      name: 'pot',
-      points: [
-        { x: 0, y: 90 },
-        { x: 20, y: 70, low: 65, high: 75 },
-        { x: 40, y: 50, low: 40, high: 60 },
-      ],
-    },
+const pot: Picture = coolingPot(
+  [
+    { x: 0, y: 90 },
+    { x: 20, y: 70, low: 65, high: 75 },
+    { x: 40, y: 50, low: 40, high: 60 },
   ],
-  marks: [{ label: 'add the scent', y: 59 }],
-};
+  [{ label: 'add the scent', y: 59 }],
+);
 
 describe('curve', () => {
   const lines = plot(pot, 60).split('\n');
@@ -42,19 +34,10 @@ describe('curve', () => {
   });
 
   test('a flat line has a scale too', () => {
-    const flat = {
-      ...pot,
-      series: [
-        {
-          name: 'room',
-          points: [
-            { x: 0, y: 20 },
-            { x: 9, y: 20 },
-          ],
-        },
-      ],
-      marks: [],
-    };
+    const flat = coolingPot([
+      { x: 0, y: 20 },
+      { x: 9, y: 20 },
+    ]);
     expect(plot(flat, 40)).toMatch(/\*{20}/);
   });
 });
