@@ -28,7 +28,7 @@ export function questionOf(text: string, wanted: Asking | null, context: Context
 }
 
 /** The question of one command. */
-export function asked<K extends Asking>(
+function asked<K extends Asking>(
   text: string,
   wanted: K,
   context: Context,
