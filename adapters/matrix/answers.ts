@@ -63,10 +63,12 @@ export function createAnswers(house: House, conversations: Conversations): Answe
     bot.ask({
       platform: 'matrix',
       place,
+      room: room.roomId,
       person,
       text: text === '' ? 'help' : text,
       address: addressOf({ room: room.roomId, thread, repliesTo }),
-      isHost: (room.getMember(person)?.powerLevel ?? 0) >= hostLevel,
+      // Where two are alone, each keeps the room.
+      isHost: isDirect(room) || (room.getMember(person)?.powerLevel ?? 0) >= hostLevel,
       isPrivate: isDirect(room),
     });
 

@@ -95,7 +95,7 @@ export function createConversations({ bot, client, me, records, lookup, settings
         for (const one of chain) {
           const text: string | null = await textOf(one, reply);
           if (text === null || wouldKeep(text)) return null;
-          reply = await bot.ask({ platform: 'matrix', place, person, text });
+          reply = await bot.ask({ platform: 'matrix', place, room: row.room, person, text });
         }
         if (reply && fingerprintOf(reply) === row.fingerprint) return { reply, place };
         const before = chain[0]?.before;

@@ -43,6 +43,8 @@ export interface Records {
   readonly drop: (question: string) => void;
   /** The last event that was dealt with. */
   readonly mark: (room: string) => string | null;
+  /** Those with such an event. */
+  readonly rooms: () => readonly string[];
   /** Several at a time: each write waits for the disk. */
   readonly setMarks: (marks: ReadonlyMap<string, string>) => void;
   readonly unread: () => readonly Unread[];
@@ -107,6 +109,11 @@ export function openRecords({ db, write }: StoreFile): Records {
         remove.run(id);
       }),
     mark: (room) => text(getMark.get(room)?.['event']),
+    rooms: () =>
+      db
+        .prepare('SELECT room FROM mark')
+        .all()
+        .map(({ room }) => String(room)),
     setMarks: (marks) => {
       if (marks.size === 0) return;
       write(() => {

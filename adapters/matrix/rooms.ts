@@ -11,6 +11,8 @@ import { greeting } from './words.ts';
 export interface Rooms {
   /** After each sync: the rooms are as the server has them. */
   readonly settle: () => void;
+  /** After the first: from which rooms the bot was removed while it was down. */
+  readonly review: () => void;
   /** Where a room went when it was upgraded; the room itself where it was not. */
   readonly current: (room: string) => string;
 }
@@ -26,15 +28,26 @@ export function createRooms(house: House): Rooms {
   const left = new Set<string>();
   const moved = new Map<string, MatrixEvent>();
 
+  const attempt = (what: string, work: Promise<unknown>): void => {
+    work.catch((error: unknown) => {
+      if (!stop.aborted) log({ level: 'warn', event: `${what}-failed`, error });
+    });
+  };
+
+  /** A room that the bot is no longer in. */
+  const forget = (room: string): void => {
+    records.forget(room);
+    attempt('room-data', house.bot.left({ platform: 'matrix', place: room }));
+  };
+
   client.on(sdk.RoomEvent.MyMembership, (room, membership, before) => {
     const { roomId } = room;
     if (membership === 'invite') invited.add(roomId);
     if (membership === 'join') joined.add(roomId);
-    if (before === 'join' && (membership === 'leave' || membership === 'ban')) {
-      records.forget(roomId);
-      attempt('room-data', house.bot.left({ platform: 'matrix', place: roomId }));
-    } else if (membership === 'join' && before !== 'join')
+    if (before === 'join' && (membership === 'leave' || membership === 'ban')) forget(roomId);
+    if (membership === 'join' && before === 'invite') {
       attempt('room-data', house.bot.joined({ platform: 'matrix', place: roomId }));
+    }
   });
   client.on(sdk.RoomStateEvent.Events, (event) => {
     const room = event.getRoomId();
@@ -42,12 +55,6 @@ export function createRooms(house: House): Rooms {
     if (event.getType() === 'm.room.tombstone') moved.set(room, event);
     if (event.getType() === 'm.room.member' && event.getContent()['membership'] !== 'join') left.add(room);
   });
-
-  const attempt = (what: string, work: Promise<unknown>): void => {
-    work.catch((error: unknown) => {
-      if (!stop.aborted) log({ level: 'warn', event: `${what}-failed`, error });
-    });
-  };
 
   const count = (): number => client.getRooms().filter((room) => room.getMyMembership() === 'join').length;
 
@@ -101,7 +108,6 @@ export function createRooms(house: House): Rooms {
     if (room.getMyMembership() !== 'join' || room.getInvitedAndJoinedMemberCount() > 1) return;
     log({ level: 'info', event: 'empty-room-left' });
     await persist(() => client.leave(room.roomId), stop);
-    records.forget(room.roomId);
   }
 
   const eachOf = (ids: Set<string>, work: (room: Room) => void): void => {
@@ -124,6 +130,9 @@ export function createRooms(house: House): Rooms {
         const room = client.getRoom(id);
         if (room) attempt('upgrade', follow(room, tombstone));
       }
+    },
+    review: () => {
+      for (const room of records.rooms()) if (client.getRoom(room)?.getMyMembership() !== 'join') forget(room);
     },
     current: (room) => {
       let at = room;

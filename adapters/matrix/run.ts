@@ -4,7 +4,6 @@ import type { MatrixClient } from 'matrix-js-sdk';
 import type { Bot } from '../../src/index.ts';
 import type { Note } from '../log.ts';
 import { loadSdk, openClient, type Sdk, syncFilter } from './client.ts';
-import { createDelivery, type Deliver } from './deliver.ts';
 import { createDesk } from './desk.ts';
 import { Fatal } from './fatal.ts';
 import type { House } from './house.ts';
@@ -19,6 +18,7 @@ import { createSender } from './send.ts';
 import { isThere, logoutReason, openSession } from './session.ts';
 import type { Settings } from './settings.ts';
 import { openFile, type StoreFile } from './store/file.ts';
+import { createTeller } from './tell.ts';
 import { createReceipts } from './typing.ts';
 
 export interface RunOptions {
@@ -26,8 +26,8 @@ export interface RunOptions {
   readonly settings: Settings;
   readonly folder: string;
   readonly log: (note: Note) => void;
-  /** Called once the bot answers: from then on things can be told in its rooms, until it is stopped. */
-  readonly onReady?: (deliver: Deliver) => void;
+  /** Something was kept before, so that something may be due. */
+  readonly keepsAlready: boolean;
   /** Ends the bot: what is being answered is answered first. */
   readonly stop: AbortSignal;
 }
@@ -42,7 +42,7 @@ const looking = 1000;
 const remembered = 30 * 24 * 60 * 60_000;
 
 /** Resolves when it was stopped; throws a `Fatal` where it cannot go on. */
-export async function run({ bot, settings, folder, log, onReady, stop }: RunOptions): Promise<void> {
+export async function run({ bot, settings, folder, log, keepsAlready, stop }: RunOptions): Promise<void> {
   // What is on its way at the end may still arrive; then nothing is tried any more.
   const over = new AbortController();
   let isAway = false;
@@ -95,6 +95,7 @@ export async function run({ bot, settings, folder, log, onReady, stop }: RunOpti
     intake = createIntake({ client, sdk, records, handle: ears.handle, log, stop: over.signal });
 
     let isReady = false;
+    let rung: Promise<void> | null = null;
     const end = ended(client, sdk, settings.homeserver, stop);
     client.on(sdk.ClientEvent.Sync, (state) => {
       if (state !== sdk.SyncState.Syncing && state !== sdk.SyncState.Prepared) return;
@@ -102,7 +103,9 @@ export async function run({ bot, settings, folder, log, onReady, stop }: RunOpti
       if (isReady) return;
       isReady = true;
       intake?.open();
-      onReady?.(createDelivery(house, rooms));
+      rooms.review();
+      const tell = createTeller(house, rooms);
+      rung = bot.ring({ platforms: ['matrix'], tell, signal: stop, atOnce: keepsAlready });
       process.stdout.write(`lyeward: ready as ${session.user}\n`);
       log({ level: 'info', event: 'ready' });
       const identity = { client, records, folder, user: session.user, password: settings.password };
@@ -125,6 +128,7 @@ export async function run({ bot, settings, folder, log, onReady, stop }: RunOpti
       await intake.close(farewell);
       receipts.close();
       over.abort();
+      await rung;
       client.stopClient();
     }
   } finally {

@@ -1,5 +1,5 @@
 import { mkdirSync } from 'node:fs';
-import { createBot } from '../../src/index.ts';
+import { createBot, mayHold } from '../../src/index.ts';
 import type { Config } from '../config.ts';
 import { keptIn } from '../kept.ts';
 import { openLog } from '../log.ts';
@@ -28,7 +28,7 @@ export async function start({ log: file, data }: Config): Promise<void> {
   // The SDK leaves some of its own requests to fail unheard; a logout, which matters, is heard of elsewhere.
   process.on('unhandledRejection', (error) => log.note({ level: 'warn', event: 'unheard', error }));
   try {
-    await run({ bot, settings: settings.value, folder, log: log.note, stop: signal });
+    await run({ bot, settings: settings.value, folder, log: log.note, keepsAlready: mayHold(data), stop: signal });
   } catch (error) {
     if (error instanceof Fatal) {
       log.note({ level: 'fatal', event: 'refused', reason: error.message });

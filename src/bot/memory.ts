@@ -11,7 +11,7 @@ export interface Keeper {
   /** Null where nothing can be kept. */
   readonly memory: (asked: Asked, now: number) => Promise<Memory | null>;
   /** What is set for the person and for the room; nothing where nothing was ever kept. */
-  readonly defaults: (asked: Pick<Asked, 'platform' | 'place' | 'person'>) => Promise<Defaults>;
+  readonly defaults: (asked: Pick<Asked, 'platform' | 'place' | 'room' | 'person'>) => Promise<Defaults>;
   /** What belongs to who asks, to look at; null where nothing was ever kept. */
   readonly look: (asked: Asked) => Promise<Own | null>;
   readonly rooms: Rooms | null;
@@ -53,13 +53,13 @@ export function makeKeeper(
   return {
     rooms,
     memory: async (asked, now) => {
-      const { platform, place, person, community } = asked;
+      const { platform, place, room = place, person, community } = asked;
       const kept = await store();
-      if (community !== undefined) await rooms.note({ platform, place }, community);
+      if (community !== undefined) await rooms.note({ platform, place: room }, community);
       const who = { platform, person };
       return {
         own: kept.of(who),
-        room: kept.room({ platform, place }),
+        room: kept.room({ platform, place: room }),
         who,
         place,
         address: asked.address ?? place,
@@ -73,12 +73,12 @@ export function makeKeeper(
         unlink: () => kept.unlink(who),
       };
     },
-    defaults: async ({ platform, place, person }) => {
+    defaults: async ({ platform, place, room: of = place, person }) => {
       const kept = await seen();
       if (!kept) return noDefaults;
       const [own, room] = await Promise.all([
         settingsOf(kept.of({ platform, person })),
-        settingsOf(kept.room({ platform, place })),
+        settingsOf(kept.room({ platform, place: of })),
       ]);
       return { own, room };
     },

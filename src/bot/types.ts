@@ -6,6 +6,8 @@ import type { Where } from './rooms.ts';
 export interface Asked {
   readonly platform: string;
   readonly place: string;
+  /** What the place is a thread of, and whose settings hold in it; the place itself where nothing is said. */
+  readonly room?: string;
   readonly person: string;
   readonly text: string;
   /** The server, or the like, that the place belongs to, where the platform has such. */

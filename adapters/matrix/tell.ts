@@ -1,24 +1,13 @@
 /** What is told later: to its asker alone, in the thread where it was asked for, in the room that followed it. */
-import type { Answer } from '../../src/index.ts';
+import type { Teller } from '../../src/index.ts';
 import { readAddress } from './address.ts';
 import type { House } from './house.ts';
 import { letterOf, placed } from './message.ts';
 import type { Rooms } from './rooms.ts';
 
-export interface Delivery {
-  /** As the adapter gave it with the question. */
-  readonly address: string;
-  readonly person: string;
-  readonly answer: Answer;
-  /** The same for every try to tell this once: the server drops the second. */
-  readonly id: string;
-}
-
 /** Rejects where the bot is no longer in the room, or the address is none of its own. */
-export type Deliver = (delivery: Delivery) => Promise<void>;
-
-export function createDelivery({ client, sender, media }: House, rooms: Rooms): Deliver {
-  return async ({ address, person, answer, id: key }: Delivery): Promise<void> => {
+export function createTeller({ client, sender, media }: House, rooms: Rooms): Teller {
+  return async ({ address, person, answer, id: key }) => {
     const to = readAddress(address);
     if (!to) throw new Error('no address of this adapter');
     const id = rooms.current(to.room);
