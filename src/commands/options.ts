@@ -75,7 +75,7 @@ function parsed(declared: Declared, text: string, sign: string): number | Amount
 
 /** What may stand after the sign: a figure with a unit or per cent, a ratio, or one word. */
 const written =
-  '[-−–]?\\d+(?:[.,]\\d+)?(?:\\s?(?:%|percent|mg|kg|g|oz|lb)(?![a-z])|\\s?:\\s?\\d+(?:[.,]\\d+)?)?|[^\\s,;=]+';
+  '[-−–]?\\d+(?:[.,]\\d+)?(?:\\s?(?:%|percent|mg|kg|g|oz|lb)(?![a-z])|\\s?:\\s?\\d+(?:[.,]\\d+)?)?|[^\\s,;=]*[^\\s,;=:]';
 /** "5 to 8 %" is no value of an option: it is left to the reader, which asks. */
 const noRange = '(?!\\s*(?:[-–—/]|to\\b|or\\b)\\s*\\d)(?![.,]?\\d)';
 

@@ -1,5 +1,5 @@
 import type { Block } from '../answer/types.ts';
-import type { Named } from '../catalogue/types.ts';
+import type { AlkaliId, Named } from '../catalogue/types.ts';
 import { type CheckFigures, checkRecipe } from '../engine/check.ts';
 import type { Recipe } from '../engine/recipe.ts';
 import { batchGramsOf } from '../engine/soap.ts';
@@ -97,7 +97,9 @@ function bodyOf(recipe: Recipe, reading: RecipeReading, figures: CheckFigures, n
   const line = (what: string, grams: number): string => `${capital(what)}: ${weight(grams)}`;
   const fat = ({ fat: one, grams }: Recipe['fats'][number]): string =>
     `${line(name(one, 'fats'), grams)}, ${percent(grams / all, style)}`;
-  const pure = (nominal: number): string => (nominal === 1 ? 'pure' : `${percent(nominal, style)} pure`);
+  // of potassium hydroxide "pure" alone would be read as the usual 90 %
+  const pure = (id: AlkaliId, nominal: number): string =>
+    id === 'naoh' && nominal === 1 ? 'pure' : `${percent(nominal, style)} pure`;
   const lists: [string, string[]][] = [
     ['Fats', recipe.fats.map(fat)],
     [
@@ -105,7 +107,7 @@ function bodyOf(recipe: Recipe, reading: RecipeReading, figures: CheckFigures, n
       [
         ...recipe.alkali
           .filter(({ grams }) => grams > 0)
-          .map(({ id, grams, purity }) => `${line(alkaliName[id], grams)}, ${pure(purity.nominal)}`),
+          .map(({ id, grams, purity }) => `${line(alkaliName[id], grams)}, ${pure(id, purity.nominal)}`),
         ...(recipe.waterGrams > 0 ? [line('water', recipe.waterGrams)] : []),
         ...recipe.liquids.map(({ liquid, grams }) => line(name(liquid, 'liquids'), grams)),
         ...recipe.acids.map(({ acid, grams }) => line(name(acid, 'acids'), grams)),

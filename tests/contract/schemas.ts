@@ -36,3 +36,6 @@ export const isAnswer: (value: unknown) => PrintedAnswer = judge<PrintedAnswer>(
 const printedFault = judge<PrintedFault>('fault-1.schema.json');
 /** Throws unless the value is a fault after `fault-1.schema.json`. */
 export const isFault = (value: unknown): PrintedFault['fault'] => printedFault(value).fault;
+
+/** Throws unless the value is what `recipe export` gives, after `recipes-1.schema.json`. */
+export const isRecipes: (value: unknown) => unknown = judge<unknown>('recipes-1.schema.json');

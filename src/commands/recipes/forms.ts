@@ -91,8 +91,7 @@ export function toText(recipe: Amounts, catalogue: Catalogue, reader: Reader): s
       'Lye',
       [
         ...recipe.alkali.map(
-          ({ id, grams, purity: { nominal } }) =>
-            `${line(alkaliName[id], grams)}, ${nominal === 1 ? 'pure' : `${share(nominal)} pure`}`,
+          ({ id, grams, purity: { nominal } }) => `${line(alkaliName[id], grams)}, ${share(nominal)} pure`,
         ),
         ...(recipe.waterGrams > 0 ? [line('water', recipe.waterGrams)] : []),
         ...recipe.liquids.map(({ id, grams }) => line(named(id, 'liquids'), grams)),

@@ -72,7 +72,10 @@ function whose(text: string): { readonly words: string; readonly forRoom: boolea
       text,
     );
   const words = (parts?.[1] ?? text).trim();
-  return { words: /^(?:show|list|all|mine|\W)*$/i.test(words) ? '' : words, forRoom: parts !== null };
+  return {
+    words: /^(?:show|list|all|mine|me|what|are|my|(?:settings|preferences)\b|\W)*$/i.test(words) ? '' : words,
+    forRoom: parts !== null,
+  };
 }
 
 type Change = Result<{ readonly settings: Settings; readonly keys: readonly Setting[] }, Refusal<'plain'>>;

@@ -14,7 +14,7 @@ const set = (set: Settings): Said => ({ is: 'set', set });
 const wrong = (message: string, hint: string): Said => ({ is: 'wrong', message, hint });
 
 /** What stands between the name of a setting and its value. */
-const to = '(?:\\s*(?:is|are|at|to|in|as|of|with|shows?|reads?|kind|step|steps|sign|usually|always|[:=]))*\\s*';
+const to = '(?:\\s*(?:(?:is|are|at|to|in|as|of|with|shows?|reads?|kind|step|steps|sign|usually|always)\\b|[:=]))*\\s*';
 const start = '^(?:(?:set|use|take|my|the|our|usual|default|please|i use|i weigh)\\s+)*';
 const pattern = (source: string): RegExp => new RegExp(`${start}${source}\\W*$`, 'i');
 

@@ -1,0 +1,28 @@
+// People in rooms who keep things, on the model of the store.
+import { createBot, type Reply, renderPlain } from '../../src/index.ts';
+import { createModel } from '../store/model.ts';
+
+type Options = NonNullable<Parameters<typeof createBot>[0]>;
+
+export interface Talker {
+  readonly person?: string;
+  readonly place?: string;
+  readonly isHost?: boolean;
+  /** Nobody else reads; so it is where nothing is said. */
+  readonly isPrivate?: boolean;
+}
+
+export function house(options: Options = {}) {
+  const store = createModel(options.now);
+  const bot = createBot({ store: async () => store, ...options });
+  const ask = (text: string, { person = 'ada', place = 'shed', isHost = false, isPrivate = true }: Talker = {}) =>
+    bot.ask({ platform: 'test', place, person, text, isHost, isPrivate });
+  return { store, bot, ask };
+}
+
+export const textOf = (reply: Reply): string => renderPlain(reply.ok ? reply.answer : reply.fault, { details: false });
+
+export function resultOf(reply: Reply): Readonly<Record<string, unknown>> {
+  if (!reply.ok) throw new Error(`${reply.fault.message} ${reply.fault.hint}`);
+  return reply.answer.result;
+}
