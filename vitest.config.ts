@@ -5,6 +5,9 @@ import { defineConfig } from 'vitest/config';
 /** What somebody keeps on this machine is no matter of the tests. */
 const env = { LYEWARD_DATA: join(tmpdir(), `lyeward-tests-${process.pid}`) };
 
+/** A test that hangs ends, one on a busy machine does not (ms): speed is the bench's business. */
+const testTimeout = 30_000;
+
 // Every test runs on the sources; those that start the program run a second time on what `npm ci` bundled.
 export default defineConfig({
   test: {
@@ -12,6 +15,7 @@ export default defineConfig({
       {
         test: {
           name: 'sources',
+          testTimeout,
           env,
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/boundaries/canary/**', 'tests/deploy/**'],
@@ -20,6 +24,7 @@ export default defineConfig({
       {
         test: {
           name: 'bundle',
+          testTimeout,
           include: ['tests/console/{ask,run}.test.ts', 'tests/deploy/**/*.test.ts'],
           globalSetup: ['tests/bundle.ts'],
           env: { ...env, LYEWARD_START: 'dist' },

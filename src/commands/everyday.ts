@@ -28,11 +28,7 @@ export function questionOf(text: string, wanted: Asking | null, context: Context
 }
 
 /** The question of one command. */
-function asked<K extends Asking>(
-  text: string,
-  wanted: K,
-  context: Context,
-): Extract<Question, { kind: K }> | null {
+function asked<K extends Asking>(text: string, wanted: K, context: Context): Extract<Question, { kind: K }> | null {
   const question = questionOf(text, wanted, context);
   return question?.kind === wanted ? (question as Extract<Question, { kind: K }>) : null;
 }
