@@ -304,5 +304,15 @@ function derived(word: string): string {
   return meant === undefined ? 'x' : (letterOf.get(meant[0]) ?? 'x');
 }
 
+/** Words whose letter had to be looked for, at the most. */
+const mostFound = 5000;
+const found = new Map<string, string>();
+
 /** The letter of a word's meaning; `x` for any other. */
-export const meaningOf = (word: string): string => letterOf.get(word) ?? derived(word);
+export function meaningOf(word: string): string {
+  const known = letterOf.get(word) ?? found.get(word);
+  if (known !== undefined) return known;
+  const letter = derived(word);
+  if (found.size < mostFound) found.set(word, letter);
+  return letter;
+}

@@ -22,22 +22,26 @@ function plainOf(text: string): string {
         .normalize('NFKD')
         .replace(/[\p{M}\p{Cf}]/gu, '')
         .replace(/[’‘´]/g, "'");
-  return bare
-    .replace(/\bn['`]/g, 'ne ')
-    .replace(/\b(?:[cdjlmst]|qu)['`]/g, ' ')
-    .replace(/['`]/g, '')
-    .replace(/[^\S\n]+/g, ' ');
+  const unquoted = /['`]/.test(bare)
+    ? bare
+        .replace(/\bn['`]/g, 'ne ')
+        .replace(/\b(?:[cdjlmst]|qu)['`]/g, ' ')
+        .replace(/['`]/g, '')
+    : bare;
+  return /[^\S\n ]| {2}/.test(unquoted) ? unquoted.replace(/[^\S\n]+/g, ' ') : unquoted;
 }
+
+const weights: ReadonlySet<string> = new Set(['g', 'kg', 'oz', 'ml', 'lb']);
 
 /** One letter a word: of its meaning, `x` for any other, `,` and `.` for what ends a clause or a sentence. */
 function lettersOf(folded: string): string {
   let letters = '';
-  for (const [token] of folded.matchAll(/[a-z0-9\u0080-\uffff]+|[.!?;:\n|,]/g)) {
+  for (const token of folded.match(/[a-z0-9\u0080-\uffff]+|[.!?;:\n|,]/g) ?? []) {
     const first = token.charCodeAt(0);
     if (token === ',') letters += ',';
     else if (first < 48 || first === 58 || first === 59 || first === 63 || first === 124) letters += '.';
     // amounts stand between words without parting them
-    else if (!/^(?:\d|(?:g|kg|oz|ml|lb)$)/.test(token)) letters += meaningOf(token);
+    else if (first > 57 && !weights.has(token)) letters += meaningOf(token);
   }
   return letters;
 }

@@ -83,13 +83,16 @@ function superfatBelow({ alkali, demand, errors }: Spread, x: number): number {
   return uniformSumBelow(alkali - y * demand, widths);
 }
 
-/** Superfat (share) at which its distribution reaches p. Needs a demand above 0. */
-function superfatAt(spread: Spread, p: number): number {
+/** Superfat (share) at which its distribution reaches p, `deviations` standard deviations from its middle if normal. */
+function superfatAt(spread: Spread, p: number, deviations: number): number {
+  const ratio = spread.alkali / spread.demand;
   let alkaliHalf = 0;
   let demandHalf = 0;
+  let variance = 0;
   for (const { side, width } of spread.errors) {
     if (side === 'demand') demandHalf += width / 2;
     else alkaliHalf += width / 2;
+    variance += (side === 'demand' ? ratio * width : width) ** 2 / 12;
   }
   const least = Math.max(spread.demand - demandHalf, spread.demand * 1e-3);
   const most = spread.demand + demandHalf;
@@ -97,18 +100,19 @@ function superfatAt(spread: Spread, p: number): number {
   const down = spread.alkali - alkaliHalf;
   const from = 1 - (up > 0 ? up / least : up / most);
   const to = 1 - (down > 0 ? down / most : down / least);
-  return rootOf((x) => superfatBelow(spread, x) - p, from, to);
+  const sigma = Math.sqrt(variance) / spread.demand;
+  return rootOf((x) => superfatBelow(spread, x) - p, from, to, 1 - ratio + deviations * sigma, 0.2 * sigma);
 }
 
-/** 95 %, two-sided, with equal tails; and the chance that the alkali exceeds the demand. */
+/** 95 %, two-sided, with equal tails; and the chance that the alkali exceeds the demand. Needs a demand above 0. */
 export function superfatInterval(spread: Spread): {
   readonly low: number;
   readonly high: number;
   readonly chanceOfExcess: number;
 } {
   return {
-    low: superfatAt(spread, 0.025),
-    high: superfatAt(spread, 0.975),
+    low: superfatAt(spread, 0.025, -1.96),
+    high: superfatAt(spread, 0.975, 1.96),
     chanceOfExcess: superfatBelow(spread, 0),
   };
 }
@@ -128,12 +132,21 @@ export function uncertaintyBudget({ alkali, demand, errors }: Spread): readonly 
     .sort((a, b) => b.share - a.share);
 }
 
-/** Root of a rising function between two bounds, to 10⁻⁷; a bound where the root lies outside. Illinois method. */
-function rootOf(rising: (x: number) => number, from: number, to: number): number {
+/**
+ * Root of a rising function between two bounds, to 10⁻⁷; a bound where the root lies outside. Illinois method, begun
+ * within `reach` of a guess where that holds the root.
+ */
+function rootOf(rising: (x: number) => number, from: number, to: number, guess: number, reach: number): number {
   let [a, b] = [from, to];
   let [fa, fb] = [rising(a), rising(b)];
   if (fa >= 0) return a;
   if (fb <= 0) return b;
+  for (const x of [guess - reach, guess + reach]) {
+    if (x <= a || x >= b) continue;
+    const fx = rising(x);
+    if (fx < 0) [a, fa] = [x, fx];
+    else [b, fb] = [x, fx];
+  }
   let kept = 0;
   for (let step = 0; step < 60 && b - a > 1e-7; step++) {
     const x = b - (fb * (b - a)) / (fb - fa);

@@ -57,9 +57,9 @@ export function uniformSumBelow(z: number, widths: readonly number[]): number {
     let other = width;
     if (width > narrow) {
       // Insert among the widest, and let the one that falls out go to the remainder.
-      let at = widest.length;
-      while (at > 0 && (widest[at - 1] ?? 0) < width) at--;
-      widest.splice(at, 0, width);
+      let at = widest.push(width) - 1;
+      for (; at > 0 && (widest[at - 1] ?? 0) < width; at--) widest[at] = widest[at - 1] ?? 0;
+      widest[at] = width;
       other = widest.length > EXACT ? (widest.pop() ?? 0) : 0;
     }
     rest += (other * other) / 12;

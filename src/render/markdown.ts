@@ -12,25 +12,29 @@ const zeroWidthSpace = '\u200b';
 /** An address that holds no character with a meaning is left whole, so that a source can be followed. */
 const address = /https?:\/\/[A-Za-z0-9./?=&%#+-]+/g;
 
+const live = /[\\`*_~|[\]@<]|:\/\//;
+
 const escapeProse = (text: string): string =>
-  text
-    .replace(/[\\`*_~|[\]]|:(?=\/\/)/g, '\\$&')
-    .replace(/@/g, `@${zeroWidthSpace}`)
-    .replace(/</g, `\\<${zeroWidthSpace}`);
+  !live.test(text)
+    ? text
+    : text
+        .replace(/[\\`*_~|[\]]|:(?=\/\/)/g, '\\$&')
+        .replace(/@/g, `@${zeroWidthSpace}`)
+        .replace(/</g, `\\<${zeroWidthSpace}`);
 
 /** Text as the chat shows it letter by letter: no format, no mention, no link with a name, no heading, no list. */
 function escapeMarkdown(text: string): string {
   let out = '';
   let from = 0;
-  for (const { 0: found, index } of text.matchAll(address)) {
+  for (const { 0: found, index } of text.includes('://') ? text.matchAll(address) : []) {
     const end = index + found.length;
     if (/[^\s(]/.test(text[index - 1] ?? ' ') || !/^[).,;]{0,3}(?:\s|$)/.test(text.slice(end, end + 4))) continue;
     out += escapeProse(text.slice(from, index)) + found;
     from = index + found.length;
   }
-  return (out + escapeProse(text.slice(from)))
-    .replace(/^(\s*)([#>+-])/gm, '$1\\$2')
-    .replace(/^(\s*\d+)([.)])(?=\s|$)/gm, '$1\\$2');
+  const escaped = out + escapeProse(text.slice(from));
+  if (!/^\s*(?:[#>+-]|\d+[.)])/m.test(escaped)) return escaped;
+  return escaped.replace(/^(\s*)([#>+-])/gm, '$1\\$2').replace(/^(\s*\d+)([.)])(?=\s|$)/gm, '$1\\$2');
 }
 
 /** Text of a code block, where no backslash works. */
@@ -39,7 +43,7 @@ const escapeCode = (text: string): string => text.replace(/[`@<]/g, `$&${zeroWid
 /** What a person would type; a back-tick would end the code, so that such a text stands in prose. */
 const typed = (text: string): string => (text.includes('`') ? escapeMarkdown(text) : `\`${escapeCode(text)}\``);
 
-const bold = (text: string): string => (text === '' ? '' : `**${escapeMarkdown(text).replace(/\n/g, '**\n**')}**`);
+const bold = (text: string): string => (text === '' ? '' : `**${escapeMarkdown(text).replaceAll('\n', '**\n**')}**`);
 
 /** A label in bold is a name that the eye can run down. */
 const named = (label: string, value: string): string =>

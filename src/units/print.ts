@@ -18,8 +18,11 @@ const gramsPerOunce = 28.349523125;
 /** `value` with at most `decimals` digits after the decimal sign. */
 export function number(value: number, decimals: number, style: Style = plainStyle): string {
   const fixed = Math.abs(value).toFixed(decimals);
-  const [whole = '0', fraction = ''] = fixed.split('.');
-  const digits = fraction.replace(/0+$/, '');
+  const point = fixed.indexOf('.');
+  const whole = point < 0 ? fixed : fixed.slice(0, point);
+  let end = point < 0 ? 0 : fixed.length;
+  while (end > 0 && fixed[end - 1] === '0') end--;
+  const digits = end > point + 1 ? fixed.slice(point + 1, end) : '';
   const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, groupSpace) : whole;
   const sign = value < 0 && Number(fixed) !== 0 ? '−' : '';
   return sign + grouped + (digits ? style.decimalSign + digits : '');
