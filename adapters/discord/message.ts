@@ -53,13 +53,37 @@ const isWhole = (text: string, most: number): boolean => short(text, most) === i
 
 const said = (reply: Reply): Answer | Fault => (reply.ok ? reply.answer : reply.fault);
 
+/** What is the same in every message that shows one answer: it is made once, however often its pages are turned. */
+interface Drawn {
+  readonly offers: readonly Offer[];
+  /** Of the buttons, one an offer. */
+  readonly labels: readonly string[];
+  readonly pages: readonly string[];
+  /** Pages of which the caution leaves no room. */
+  readonly onlyFile: boolean;
+  readonly fingerprint: string;
+}
+
+const drawings = new WeakMap<Answer | Fault, Drawn>();
+
+function drawnOf(all: Answer | Fault): Drawn {
+  const known = drawings.get(all);
+  if (known) return known;
+  const offers = offersOf(all).slice(0, 'lead' in all ? mostButtons : limits.selectOptions);
+  const labelled = new Set(offers.filter(({ label }) => isWhole(label, limits.label)));
+  const figures = 'lead' in all ? all.command + JSON.stringify(all.result) : all.code + all.message;
+  const drawn: Drawn = {
+    offers,
+    labels: offers.map(({ label }, i) => short(label, limits.label) || `${i + 1}`),
+    ...paged(spoken(all, labelled)),
+    fingerprint: hash('sha1', figures, 'base64url').slice(0, 6),
+  };
+  drawings.set(all, drawn);
+  return drawn;
+}
+
 /** Tells whether the same words still lead to the same figures. */
-export const fingerprintOf = (reply: Reply): string =>
-  hash(
-    'sha1',
-    reply.ok ? reply.answer.command + JSON.stringify(reply.answer.result) : reply.fault.code + reply.fault.message,
-    'base64url',
-  ).slice(0, 6);
+export const fingerprintOf = (reply: Reply): string => drawnOf(said(reply)).fingerprint;
 
 /** Buttons up to two rows; more candidates become a choice. */
 const mostButtons = 10;
@@ -90,41 +114,35 @@ function spoken(all: Answer | Fault, onButtons: ReadonlySet<Offer>): Answer | Fa
 
 export function show(reply: Reply, view: View, states: States): Shown {
   const all = said(reply);
-  const offers = offersOf(all).slice(0, 'lead' in all ? mostButtons : limits.selectOptions);
-  const labelled = new Set(offers.filter(({ label }) => isWhole(label, limits.label)));
-  const text = spoken(all, labelled);
-  const { content, count, page } = paged(text, view.page);
+  const drawn = drawnOf(all);
+  const count = drawn.onlyFile ? 2 : drawn.pages.length;
+  const page = Math.min(Math.max(0, view.page), drawn.pages.length - 1);
   const rest = count > 1 || pictures(all).length > 0 || texts(all).length > 0;
   return {
     message: {
-      content,
+      content: drawn.pages[page] ?? '…',
       flags: flag.noPreviews | (view.shared ? 0 : flag.onlyForYou),
       allowed_mentions: nobody,
-      components: rows(reply, offers, { ...view, page }, count, states),
+      components: rows(reply, drawn, { ...view, page }, count, states),
     },
     files: rest ? () => filesOf(all, count > 1) : null,
   };
 }
 
-function paged(text: Answer | Fault, wanted: number): { content: string; count: number; page: number } {
+function paged(text: Answer | Fault): Pick<Drawn, 'pages' | 'onlyFile'> {
   try {
     const all = pages(text, markdown, { details: false, max: limits.content });
-    const page = Math.min(Math.max(0, wanted), all.length - 1);
-    return { content: all[page]?.trim() || '…', count: all.length, page };
+    return { pages: all.map((page) => page.trim() || '…'), onlyFile: false };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     // No page has room beside such a caution, and none may go without it.
-    return {
-      content: 'This is too long for a message: all of it, the caution too, is in the file.',
-      count: 2,
-      page: 0,
-    };
+    return { pages: ['This is too long for a message: all of it, the caution too, is in the file.'], onlyFile: true };
   }
 }
 
 function rows(
   reply: Reply,
-  offers: readonly Offer[],
+  { offers, labels, fingerprint: figures }: Drawn,
   { owner, turns: told, page, shared }: View,
   count: number,
   states: States,
@@ -141,7 +159,7 @@ function rows(
   if (page < count - 1 && !reply.kept) button('p', page + 1, `Page ${page + 2} of ${count}`);
   const asks = reply.ok ? 'a' : 'q';
   if (!chosen) {
-    for (const [i, { label }] of offers.entries()) button(asks, i, short(label, limits.label) || `${i + 1}`);
+    for (const [i, label] of labels.entries()) button(asks, i, label);
   }
   // Whoever is asked something, or whose recipe was not found, can write it in a form of several lines.
   button('o', 0, code === 'unclear' ? 'Answer in words' : code === null ? 'Ask on' : 'Write again');
@@ -154,7 +172,7 @@ function rows(
     ...(chosen ? [{ press: 'c', number: 0 } as const] : []),
   ];
   const requests = offers.map(({ request }) => request);
-  const fingerprint = reply.kept ? '' : fingerprintOf(reply);
+  const fingerprint = reply.kept ? '' : figures;
   const ids = states.write({ turns, requests, fingerprint }, owner, slots);
 
   const drawn = buttons.map(

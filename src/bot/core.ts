@@ -19,6 +19,7 @@ import { keepsNothing, makeKeeper, notKept, usualQuota } from './memory.ts';
 import { makePersonal, noDefaults, type Personal } from './personal.ts';
 import { makeQueues } from './queue.ts';
 import { makeRecall, recalled } from './recall.ts';
+import { makeRecent } from './recent.ts';
 import { makeSignal } from './signal.ts';
 import { sized } from './sized.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
@@ -86,6 +87,7 @@ export function createBot(options: BotOptions): Bot {
   const personally = makePersonal(load, heat, style, zone);
   const nobody = personally(noDefaults);
   const sessions = makeSessions();
+  const recent = makeRecent<Outcome>();
   const keeper = makeKeeper(store ?? null, peek ?? null, quota);
   const recall = recalls && store ? makeRecall(keeper.store) : null;
   const inTurn = makeQueues();
@@ -97,17 +99,17 @@ export function createBot(options: BotOptions): Bot {
     const session = sessions.of(asked, at);
     const own = contextFor(me.context, session, turn);
     const name = () => told ?? naming(own.used(), command.id, session, turn, me.context);
-    const outcome = await run(
-      command,
-      body,
-      own,
-      heard,
-      async () => (heard.again ? null : keeper.memory(asked, at)),
-      name,
-    );
+    const isAlone = turn === null && told === null && me === nobody && !command.keeps;
+    const key = isAlone ? recent.key(command.id, body) : null;
+    const known = key === null ? undefined : recent.get(key);
+    const outcome =
+      known ??
+      (await run(command, body, own, heard, async () => (heard.again ? null : keeper.memory(asked, at)), name));
+    if (key !== null && !known && !own.looked()) recent.keep(key, outcome);
     if (command.keeps) kept.tell();
     const line = lineOf(heard, command, outcome);
     if (command.keeps) heard.kept(line);
+    if (outcome.forgets || command.forgets) recent.clear();
     if (outcome.forgets) {
       sessions.forgetAll(asked);
       recall?.drop(asked);
@@ -151,9 +153,11 @@ export function createBot(options: BotOptions): Bot {
     if (guessed === null) return isThanks(text) ? welcome : unknown(text);
     const command = find(guessed);
     const post = said ? rest : text;
-    const meant = find(command.instead?.(takenOut(post, command), context) ?? guessed);
+    const first = takeOptions(post, command.options);
+    const instead = command.instead?.(first.ok ? first.value.text : post, context);
+    const meant = instead ? find(instead) : command;
     heard.track(meant.id);
-    const taken = takeOptions(post, meant.options);
+    const taken = instead ? takeOptions(post, meant.options) : first;
     return taken.ok ? perform(heard, meant, taken.value, null, told) : cautioned(meant, taken.fault);
   };
 
@@ -377,12 +381,6 @@ function commandWord(text: string): { readonly word: string | null; readonly res
   const word = parts?.[1]?.toLowerCase();
   const known = word === 'details' || commands.some(({ id }) => id === word);
   return parts && word && known ? { word, rest: text.slice(parts[0].length) } : { word: null, rest: text };
-}
-
-/** The text as the command will read it. */
-function takenOut(text: string, command: AnyCommand): string {
-  const taken = takeOptions(text, command.options);
-  return taken.ok ? taken.value.text : text;
 }
 
 async function run(

@@ -55,8 +55,11 @@ export function makePersonal(
     return reading;
   };
 
+  let usual: Personal | null = null;
   return ({ own, room }) => {
     const settings: Settings = { ...room, ...own };
+    const isUsual = Object.keys(settings).length === 0;
+    if (isUsual && usual) return usual;
     const used = new Set<Setting>();
     const { cup, temperature, weights } = settings;
     let ownReader: Reader | null = null;
@@ -84,7 +87,10 @@ export function makePersonal(
       commands,
       last: { recipe: null, workings: [], said: null },
     };
-    return { context, settings, told: (answer, asked) => lines(answer, asked, { own, room }, used, context.style) };
+    const told: Personal['told'] = (answer, asked) => lines(answer, asked, { own, room }, used, context.style);
+    const personal: Personal = { context, settings, told };
+    if (isUsual) usual = personal;
+    return personal;
   };
 }
 

@@ -25,13 +25,16 @@ type Used = 'recipe' | null;
 
 export interface OwnContext {
   readonly context: Context;
-  /** What of the conversation the command has looked at. */
+  /** What of the conversation the command has made use of. */
   readonly used: () => Used;
+  /** It has asked after the conversation at all. */
+  readonly looked: () => boolean;
 }
 
 /** The context of one turn. */
 export function contextFor(context: Context, session: Session, turn: Turn | null): OwnContext {
   let used: Used = null;
+  let looked = false;
   const recipe = turn?.fromBase ? (session.base ?? session.recipe) : session.recipe;
   const last: Context['last'] = {
     get recipe() {
@@ -44,10 +47,25 @@ export function contextFor(context: Context, session: Session, turn: Turn | null
     },
     said: session.said,
   };
-  const read = turn?.read ?? context.read;
-  // own getters: the catalogue is read only when a command asks for it
-  const own = Object.create(context, { last: { value: last }, read: { value: read } }) as Context;
-  return { context: own, used: () => used };
+  const { reader, heat, style, settings, zone, commands } = context;
+  const own: Context = {
+    // the catalogue is read only when a command asks for it
+    get catalogue() {
+      return context.catalogue;
+    },
+    get last() {
+      looked = true;
+      return last;
+    },
+    read: turn?.read ?? context.read,
+    reader,
+    heat,
+    style,
+    settings,
+    zone,
+    commands,
+  };
+  return { context: own, used: () => used, looked: () => looked };
 }
 
 /** What of the conversation the answer rests on, said in it. */
