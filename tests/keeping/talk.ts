@@ -1,5 +1,6 @@
 // People in rooms who keep things, on the model of the store.
-import { createBot, type Reply, renderPlain } from '../../src/index.ts';
+import { createBot, type Reply, renderJson, renderPlain } from '../../src/index.ts';
+import { isAnswer, isFault } from '../contract/schemas.ts';
 import { createModel } from '../store/model.ts';
 
 type Options = NonNullable<Parameters<typeof createBot>[0]>;
@@ -15,8 +16,16 @@ export interface Talker {
 export function house(options: Options = {}) {
   const store = createModel(options.now);
   const bot = createBot({ store: async () => store, ...options });
-  const ask = (text: string, { person = 'ada', place = 'shed', isHost = false, isPrivate = true }: Talker = {}) =>
-    bot.ask({ platform: 'test', place, person, text, isHost, isPrivate });
+  /** What is said to a person; printed as JSON it fits the published schemas. */
+  const ask = async (
+    text: string,
+    { person = 'ada', place = 'shed', isHost = false, isPrivate = true }: Talker = {},
+  ): Promise<Reply> => {
+    const reply = await bot.ask({ platform: 'test', place, person, text, isHost, isPrivate });
+    if (reply.ok) isAnswer(JSON.parse(renderJson(reply.answer)));
+    else isFault(JSON.parse(renderJson(reply.fault)));
+    return reply;
+  };
   return { store, bot, ask };
 }
 
