@@ -17,7 +17,7 @@ export type { Action, Answer, Block, BlockKind, Fault, Picture } from './answer/
 export type { LogEntry } from './bot/core.ts';
 export type { Where } from './bot/rooms.ts';
 export type { Asked, Bot, Reply, Ring, Teller } from './bot/types.ts';
-export type { AnyCommand as Declaration } from './commands/define.ts';
+export type { AnyCommand as Declaration, Later } from './commands/define.ts';
 export { inert } from './render/inert.ts';
 export { renderJson } from './render/json.ts';
 export { markdown } from './render/markdown.ts';

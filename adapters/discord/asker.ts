@@ -7,7 +7,7 @@ export const isHost = ({ member }: Interaction): boolean =>
   /^\d+$/.test(member?.permissions ?? '') && (BigInt(member?.permissions ?? '0') & hostly) !== 0n;
 
 /** Who asks, from where, and what the core is told of both. */
-export type Asker = Pick<Asked, 'place' | 'person' | 'community' | 'isHost' | 'isPrivate'>;
+export type Asker = Pick<Asked, 'place' | 'person' | 'community' | 'isHost' | 'isPrivate' | 'address' | 'later'>;
 
 /** What is answered is for the asker's eyes alone, unless it is said otherwise. */
 export const askerOf = (interaction: Interaction): Asker => {
@@ -18,5 +18,6 @@ export const askerOf = (interaction: Interaction): Asker => {
     ...(guild_id === undefined ? {} : { community: guild_id }),
     isHost: guild_id === undefined || isHost(interaction),
     isPrivate: true,
+    address: channel_id ?? '',
   };
 };

@@ -1,10 +1,11 @@
 /** What each interaction is answered with. Knows the core and the shape of messages, and nothing of how they travel. */
-import type { Bot, Declaration, Reply } from '../../src/index.ts';
+import type { Bot, Declaration, Reply, Ring } from '../../src/index.ts';
 import { type Asker, askerOf, isHost } from './asker.ts';
 import { completed } from './complete.ts';
 import { asTyped, checkMenu, cut, freeForm, wordsOption } from './forms.ts';
+import { laterOf, noWay } from './later.ts';
 import { fingerprintOf, type Shown, show } from './message.ts';
-import { createStates, type State } from './state.ts';
+import { createStates, idsIn, type State } from './state.ts';
 import { textOf } from './told.ts';
 import {
   answerType,
@@ -35,6 +36,10 @@ export interface Desk {
   readonly plan: (interaction: Interaction) => Plan;
   /** A plain question in the bot's own direct messages. */
   readonly direct: (message: Told) => Promise<Shown>;
+  /** What is told later; `calls`: where others read it too, so that its person is called. */
+  readonly told: (ring: Ring, calls: boolean) => Shown;
+  /** Whether a message is the one that tells this. */
+  readonly isTold: (message: Told, id: string) => boolean;
 }
 
 export interface DeskOptions {
@@ -42,6 +47,8 @@ export interface DeskOptions {
   readonly declarations: readonly Declaration[];
   /** Reads a text that is attached to a message; throws where it cannot be had. */
   readonly download: (url: string) => Promise<string>;
+  /** The bot can write without being asked. */
+  readonly tells: boolean;
 }
 
 export const notice = (content: string): Shown => ({
@@ -58,7 +65,7 @@ const words = {
   nothing: 'There is no text in this. Write a recipe with weights, for example: 500 g lard, 66 g NaOH, 150 g water.',
 } as const;
 
-export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
+export function createDesk({ bot, declarations, download, tells }: DeskOptions): Desk {
   const states = createStates();
   const inTurn = makeTurns();
 
@@ -159,7 +166,7 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
 
   return {
     plan: (interaction) => {
-      const asker = askerOf(interaction);
+      const asker = { ...askerOf(interaction), later: tells ? laterOf(interaction) : noWay };
       switch (interaction.type) {
         case kind.ping:
           return { now: { type: answerType.pong } };
@@ -181,10 +188,19 @@ export function createDesk({ bot, declarations, download }: DeskOptions): Desk {
       }
     },
     direct: async (message) => {
-      const asker = { place: message.channel_id ?? '', person: message.author?.id ?? '', isPrivate: true };
+      const place = message.channel_id ?? '';
+      const asker = { place, address: place, person: message.author?.id ?? '', isPrivate: true };
       const read = await textOf(message, download);
       return read.ok ? ask(asker, read.text) : notice(read.why);
     },
+    told: ({ person, answer: said, id }, calls) => {
+      // its buttons stand alone: there is nothing before it to say again
+      const reply = { id, ok: true, answer: said, kept: { again: null } } as const;
+      const view = { owner: person, turns: [], page: 0, shared: true, mark: id };
+      return show(reply, calls ? { ...view, calls: person } : view, states);
+    },
+    isTold: ({ author, components = [] }, id) =>
+      author?.bot === true && idsIn(components).some((one) => states.read(one, components)?.state?.fingerprint === id),
   };
 }
 

@@ -42,6 +42,10 @@ export interface View {
   readonly page: number;
   /** Everybody in the channel sees it; else only who asked. */
   readonly shared: boolean;
+  /** Somebody who is called, and nobody else. */
+  readonly calls?: string;
+  /** By which it is found again. */
+  readonly mark?: string;
 }
 
 /** One line that a button or a choice can hold. */
@@ -63,6 +67,9 @@ interface Drawn {
   readonly onlyFile: boolean;
   readonly fingerprint: string;
 }
+
+/** For "<@", the number of who is called, and "> ". */
+const callRoom = 24;
 
 const drawings = new WeakMap<Answer | Fault, Drawn>();
 
@@ -117,12 +124,13 @@ export function show(reply: Reply, view: View, states: States): Shown {
   const drawn = drawnOf(all);
   const count = drawn.onlyFile ? 2 : drawn.pages.length;
   const page = Math.min(Math.max(0, view.page), drawn.pages.length - 1);
+  const call = view.calls === undefined ? '' : `<@${view.calls}> `;
   const rest = count > 1 || pictures(all).length > 0 || texts(all).length > 0;
   return {
     message: {
-      content: drawn.pages[page] ?? '…',
+      content: call + (drawn.pages[page] ?? '…'),
       flags: flag.noPreviews | (view.shared ? 0 : flag.onlyForYou),
-      allowed_mentions: nobody,
+      allowed_mentions: view.calls === undefined ? nobody : { parse: [], users: [view.calls] },
       components: rows(reply, drawn, { ...view, page }, count, states),
     },
     files: rest ? () => filesOf(all, count > 1) : null,
@@ -131,7 +139,7 @@ export function show(reply: Reply, view: View, states: States): Shown {
 
 function paged(text: Answer | Fault): Pick<Drawn, 'pages' | 'onlyFile'> {
   try {
-    const all = pages(text, markdown, { details: false, max: limits.content });
+    const all = pages(text, markdown, { details: false, max: limits.content - callRoom });
     return { pages: all.map((page) => page.trim() || '…'), onlyFile: false };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
@@ -143,7 +151,7 @@ function paged(text: Answer | Fault): Pick<Drawn, 'pages' | 'onlyFile'> {
 function rows(
   reply: Reply,
   { offers, labels, fingerprint: figures }: Drawn,
-  { owner, turns: told, page, shared }: View,
+  { owner, turns: told, page, shared, mark }: View,
   count: number,
   states: States,
 ): readonly Row[] {
@@ -172,7 +180,7 @@ function rows(
     ...(chosen ? [{ press: 'c', number: 0 } as const] : []),
   ];
   const requests = offers.map(({ request }) => request);
-  const fingerprint = reply.kept ? '' : figures;
+  const fingerprint = mark ?? (reply.kept ? '' : figures);
   const ids = states.write({ turns, requests, fingerprint }, owner, slots);
 
   const drawn = buttons.map(

@@ -17,10 +17,10 @@ export async function start({ log: file, data }: Config): Promise<void> {
     process.exitCode = 78;
     return;
   }
-  const { publicKey, api, port } = settings.value;
+  const { publicKey, api, port, token } = settings.value;
   const { entry, note } = openLog(file);
   const bot = createBot({ ...keptIn(data, 'the Discord bot'), zone: 'UTC', recalls: true, log: entry });
-  const desk = createDesk({ bot, declarations, download: downloader(new URL(api).host) });
+  const desk = createDesk({ bot, declarations, download: downloader(new URL(api).host), tells: token !== '' });
   let made: Promise<Hooks> | undefined;
   const hooks = (): Promise<Hooks> => {
     made ??= import('./rest.ts').then(({ createHooks }) => createHooks({ api }));
@@ -36,8 +36,16 @@ export async function start({ log: file, data }: Config): Promise<void> {
   // The catalogue is read before anybody waits for it.
   await bot.ask({ platform: 'discord', place: '', person: '', text: 'check 500 g lard, 66 g NaOH, 150 g water' });
   const { signal, done } = stopSignal();
+  // an endpoint that is only to answer needs no token, and loads nothing that writes
+  const rung =
+    token === ''
+      ? null
+      : import('./bell.ts').then(({ createTeller }) =>
+          bot.ring({ platforms: ['discord'], tell: createTeller({ token, api, desk }), signal, atOnce: true }),
+        );
   await new Promise((resolve) => signal.addEventListener('abort', resolve, { once: true }));
   await drain();
+  await rung;
   await bot.close();
   done();
 }

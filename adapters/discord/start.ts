@@ -3,6 +3,7 @@ import type { Config } from '../config.ts';
 import { keptIn } from '../kept.ts';
 import { openLog } from '../log.ts';
 import { stopSignal } from '../stop.ts';
+import { createTeller } from './bell.ts';
 import { createDesk } from './desk.ts';
 import { runGateway } from './gateway.ts';
 import { readSettings } from './settings.ts';
@@ -19,13 +20,18 @@ export async function start({ log: file, data }: Config): Promise<void> {
   const { token, api, directMessages } = settings.value;
   const log = openLog(file);
   const bot = createBot({ ...keptIn(data, 'the Discord bot'), zone: 'UTC', recalls: true, log: log.entry });
-  const desk = createDesk({ bot, declarations, download: downloader(new URL(api).host) });
+  const desk = createDesk({ bot, declarations, download: downloader(new URL(api).host), tells: true });
   const { signal, done } = stopSignal();
   const note: typeof log.note = (said) => {
     log.note(said);
     if (said.level === 'fatal') process.stderr.write(`lyeward: ${said['reason']}\n`);
   };
+  const over = new AbortController();
+  const tell = createTeller({ token, api, desk });
+  const rung = bot.ring({ platforms: ['discord'], tell, signal: over.signal, atOnce: true });
   process.exitCode = await runGateway({ token, api, directMessages, desk, log: note, stop: signal });
+  over.abort();
+  await rung;
   await bot.close();
   done();
 }

@@ -121,7 +121,8 @@ export function createStates(): States {
   };
 }
 
-const idsIn = (components: readonly Component[]): string[] =>
+/** Custom ids of all components. */
+export const idsIn = (components: readonly Component[]): string[] =>
   components.flatMap(({ custom_id, options, components: inner }) => [
     ...(custom_id === undefined ? [] : [custom_id]),
     ...(options ?? []).map(({ value }) => value),

@@ -90,6 +90,13 @@ export interface Interaction {
   readonly token: string;
   readonly channel_id?: string;
   readonly guild_id?: string;
+  readonly channel?: { readonly type?: number };
+  /** 0 a server, 1 the bot's direct messages, 2 a chat among others. */
+  readonly context?: number;
+  /** `0`: the server that has the bot as a member. */
+  readonly authorizing_integration_owners?: Readonly<Record<string, string>>;
+  /** The bot's own permissions in the channel. */
+  readonly app_permissions?: string;
   readonly member?: { readonly user: User; readonly permissions?: string };
   readonly user?: User;
   readonly message?: Told;
@@ -130,7 +137,7 @@ export const nobody = { parse: [] } as const;
 export interface Message {
   readonly content: string;
   readonly components: readonly Row[];
-  readonly allowed_mentions: typeof nobody;
+  readonly allowed_mentions: typeof nobody | { readonly parse: readonly []; readonly users: readonly [string] };
   readonly flags?: number;
   readonly attachments?: readonly { readonly id: string; readonly filename: string; readonly description?: string }[];
 }

@@ -39,7 +39,7 @@ export async function openHouse(options: HouseOptions = {}, waits = true): Promi
     directMessages,
     pace,
     ...(patience === undefined ? {} : { patience }),
-    desk: createDesk({ bot, declarations, download: downloader(discord.host) }),
+    desk: createDesk({ bot, declarations, download: downloader(discord.host), tells: true }),
     log: (note) => {
       notes.push(note);
       discord.stir();

@@ -49,6 +49,7 @@ beforeEach(async () => {
       },
       declarations,
       download: downloader(discord.host),
+      tells: true,
     }),
     hooks: async () => createHooks({ api: discord.api }),
     log: (note) => notes.push(note),
@@ -114,7 +115,7 @@ describe('genuine', () => {
     await endpoint.drain();
     endpoint = createEndpoint({
       publicKey: hex,
-      desk: createDesk({ bot: createBot(), declarations, download: downloader(discord.host) }),
+      desk: createDesk({ bot: createBot(), declarations, download: downloader(discord.host), tells: true }),
       hooks: async () => createHooks({ api: discord.api }),
       log: (note) => notes.push(note),
       now: () => time * 1000,

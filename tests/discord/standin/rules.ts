@@ -62,10 +62,13 @@ const isButton = ({ type }: Component): boolean => type === 2;
 
 const messageRules: readonly Rule<Message>[] = [
   {
-    says: 'no mention pings anybody: allowed_mentions with an empty parse and no list',
+    says: 'nobody is pinged but one person whom the text begins with: allowed_mentions with an empty parse',
     page: pages.messages,
-    breaks: ({ allowed_mentions: allowed }) =>
-      allowed?.parse?.length !== 0 || allowed.users !== undefined || allowed.roles !== undefined,
+    breaks: ({ allowed_mentions: allowed, content = '' }) => {
+      const users = (allowed?.users ?? []) as readonly string[];
+      const isCalled = users.length === 0 || (users.length === 1 && content.startsWith(`<@${users[0]}> `));
+      return allowed?.parse?.length !== 0 || !isCalled || allowed.roles !== undefined;
+    },
   },
   {
     says: 'content has at most 2,000 characters',

@@ -68,6 +68,8 @@ export interface StandIn {
   readonly messageOf: (interaction: Json) => Json;
   /** Waits until something holds, looked at whenever something happens. */
   readonly until: <T>(look: () => T | undefined | false, why: string) => Promise<T>;
+  /** A nonce counts for some minutes: they are over. */
+  readonly forgetNonces: () => void;
   /** Lets those who wait look again. */
   readonly stir: () => void;
   readonly connections: () => readonly Connection[];
@@ -94,7 +96,9 @@ export async function createStandIn(options: Options): Promise<StandIn> {
   const faults: { fault: Fault; left: number }[] = [];
   const open = new Map<string, Open>();
   const lists = new Map<string, Json[]>([[`/applications/${applicationId}/commands`, [...(options.commands ?? [])]]]);
-  const nonces = new Set<string>();
+  const nonces = new Map<string, Json>();
+  /** What was created in each channel, the newest first. */
+  const channels = new Map<string, Json[]>();
   const watchers = new Set<() => void>();
   const stir = (): void => {
     for (const watcher of [...watchers]) watcher();
@@ -279,11 +283,26 @@ export async function createStandIn(options: Options): Promise<StandIn> {
       return {
         kind: 'create',
         run: guarded(() => {
-          nonces.add(String(body.nonce));
-          return { status: 200, body: messageFrom({ channel_id: path.split('/')[2], type: 0 }, body, newId()) };
+          const channel = path.split('/')[2] ?? '';
+          // "If another message was created by the same author with the same nonce, that message will be returned"
+          const before = body.enforce_nonce ? nonces.get(`${channel} ${body.nonce}`) : undefined;
+          if (before) return { status: 200, body: before };
+          const made = messageFrom({ channel_id: channel, type: 0 }, body, newId());
+          nonces.set(`${channel} ${body.nonce}`, made);
+          channels.set(channel, [made, ...(channels.get(channel) ?? [])]);
+          return { status: 200, body: made };
         }),
       };
     }
+    const listed = /^\/channels\/(\d+)\/messages$/.exec(path);
+    if (method === 'GET' && listed)
+      return { kind: 'read', run: guarded(() => ({ status: 200, body: channels.get(listed[1] ?? '') ?? [] })) };
+    // every person has direct messages with the bot: the channel is their number and a 9
+    if (method === 'POST' && path === '/users/@me/channels')
+      return {
+        kind: 'read',
+        run: guarded(() => ({ status: 200, body: { id: `9${String(body.recipient_id).slice(-3)}`, type: 1 } })),
+      };
     return null;
   };
 
@@ -471,6 +490,7 @@ export async function createStandIn(options: Options): Promise<StandIn> {
     },
     messageOf: ({ token: of }) => open.get(of)?.message,
     until,
+    forgetNonces: () => nonces.clear(),
     stir,
     connections: () => connections.filter(({ live }) => live),
     commands: (path = `/applications/${applicationId}/commands`) => lists.get(path) ?? [],
