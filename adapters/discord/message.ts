@@ -68,25 +68,27 @@ interface Drawn {
   readonly fingerprint: string;
 }
 
-/** For "<@", the number of who is called, and "> ". */
-const callRoom = 24;
-
 const drawings = new WeakMap<Answer | Fault, Drawn>();
 
 function drawnOf(all: Answer | Fault): Drawn {
   const known = drawings.get(all);
   if (known) return known;
+  const drawn = draw(all, limits.content);
+  drawings.set(all, drawn);
+  return drawn;
+}
+
+/** In pages of at most so many characters. */
+function draw(all: Answer | Fault, max: number): Drawn {
   const offers = offersOf(all).slice(0, 'lead' in all ? mostButtons : limits.selectOptions);
   const labelled = new Set(offers.filter(({ label }) => isWhole(label, limits.label)));
   const figures = 'lead' in all ? all.command + JSON.stringify(all.result) : all.code + all.message;
-  const drawn: Drawn = {
+  return {
     offers,
     labels: offers.map(({ label }, i) => short(label, limits.label) || `${i + 1}`),
-    ...paged(spoken(all, labelled)),
+    ...paged(spoken(all, labelled), max),
     fingerprint: hash('sha1', figures, 'base64url').slice(0, 6),
   };
-  drawings.set(all, drawn);
-  return drawn;
 }
 
 /** Tells whether the same words still lead to the same figures. */
@@ -121,10 +123,10 @@ function spoken(all: Answer | Fault, onButtons: ReadonlySet<Offer>): Answer | Fa
 
 export function show(reply: Reply, view: View, states: States): Shown {
   const all = said(reply);
-  const drawn = drawnOf(all);
+  const call = view.calls === undefined ? '' : `<@${view.calls}> `;
+  const drawn = call === '' ? drawnOf(all) : draw(all, limits.content - call.length);
   const count = drawn.onlyFile ? 2 : drawn.pages.length;
   const page = Math.min(Math.max(0, view.page), drawn.pages.length - 1);
-  const call = view.calls === undefined ? '' : `<@${view.calls}> `;
   const rest = count > 1 || pictures(all).length > 0 || texts(all).length > 0;
   return {
     message: {
@@ -137,9 +139,9 @@ export function show(reply: Reply, view: View, states: States): Shown {
   };
 }
 
-function paged(text: Answer | Fault): Pick<Drawn, 'pages' | 'onlyFile'> {
+function paged(text: Answer | Fault, max: number): Pick<Drawn, 'pages' | 'onlyFile'> {
   try {
-    const all = pages(text, markdown, { details: false, max: limits.content - callRoom });
+    const all = pages(text, markdown, { details: false, max });
     return { pages: all.map((page) => page.trim() || '…'), onlyFile: false };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
