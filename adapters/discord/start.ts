@@ -1,3 +1,4 @@
+import { REST } from 'discord.js';
 import { createBot, declarations } from '../../src/index.ts';
 import type { Config } from '../config.ts';
 import { keptIn } from '../kept.ts';
@@ -6,6 +7,7 @@ import { stopSignal } from '../stop.ts';
 import { createTeller } from './bell.ts';
 import { createDesk } from './desk.ts';
 import { runGateway } from './gateway.ts';
+import { watchServers } from './servers.ts';
 import { readSettings } from './settings.ts';
 import { downloader } from './told.ts';
 
@@ -29,6 +31,8 @@ export async function start({ log: file, data }: Config): Promise<void> {
   const over = new AbortController();
   const tell = createTeller({ token, api, desk });
   const rung = bot.ring({ platforms: ['discord'], tell, signal: over.signal, atOnce: true });
+  const rest = new REST({ api, version: '10', retries: 1, timeout: 10_000 }).setToken(token);
+  void watchServers({ rest, bot, log: note, stop: signal });
   process.exitCode = await runGateway({ token, api, directMessages, desk, log: note, stop: signal });
   over.abort();
   await rung;

@@ -46,6 +46,8 @@ export interface Options {
   readonly pace?: number;
   readonly heartbeat?: number;
   readonly commands?: readonly Json[];
+  /** Numbers of the servers that the bot is in, ascending. */
+  readonly servers?: readonly string[];
   /** False where bodies are only counted. */
   readonly judged?: boolean;
 }
@@ -91,7 +93,7 @@ export interface Connection {
 const gatewayReject = new Map<string, number>();
 
 export async function createStandIn(options: Options): Promise<StandIn> {
-  const { token, applicationId, pace = 1, heartbeat = 41_250, judged = true } = options;
+  const { token, applicationId, pace = 1, heartbeat = 41_250, judged = true, servers = [] } = options;
   const recorded: Recorded[] = [];
   const faults: { fault: Fault; left: number }[] = [];
   const open = new Map<string, Open>();
@@ -228,6 +230,14 @@ export async function createStandIn(options: Options): Promise<StandIn> {
           },
         })),
       };
+    }
+    if (method === 'GET' && path === '/users/@me/guilds') {
+      const asked = new URLSearchParams(query);
+      const later = servers.filter((id) => BigInt(id) > BigInt(asked.get('after') ?? '0'));
+      const told = later
+        .slice(0, Number(asked.get('limit') ?? 200))
+        .map((id) => ({ id, name: 'a server', owner: false }));
+      return { kind: 'read', run: guarded(() => ({ status: 200, body: told })) };
     }
     if (method === 'GET' && path === '/gateway')
       return { kind: 'read', run: () => ({ status: 200, body: { url: `ws://${host()}` } }) };
