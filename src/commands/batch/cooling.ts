@@ -7,7 +7,7 @@ import type { ScentFlash } from '../../engine/heat/flash-point.ts';
 import type { Band } from '../../engine/heat/outcome.ts';
 import { partsOf } from '../../engine/heat/peak.ts';
 import { type Contents, soapContents, solutionContents } from '../../engine/heat/pot.ts';
-import type { Style } from '../../units/print.ts';
+import { type Style, temperature } from '../../units/print.ts';
 import type { Context } from '../define.ts';
 import { scentIntoPot } from '../heat-cautions.ts';
 import { potFor } from '../heat-pot.ts';
@@ -16,6 +16,17 @@ import { shelvesOf } from './plan.ts';
 
 /** Where nobody says, °C. */
 const usualRoomC = 20;
+
+/** What a forecast rests on that nobody said, as it stands after "I took". */
+export const forecastTaken = (
+  batch: Batch,
+  { rough, goal }: Forecast,
+  { settings }: Context,
+  style: Style,
+): readonly string[] => [
+  ...(rough ? [goal.what === 'mix' ? 'a jug without a lid' : 'a slow cooker of usual size, the lid off'] : []),
+  ...(batch.roomC === null && settings.room === undefined ? [`a room of ${temperature(usualRoomC, style)}`] : []),
+];
 
 const minute = 60_000;
 
@@ -112,7 +123,7 @@ export function forecastOf(batch: Batch, now: number, context: Context, style: S
   const last = readings.at(-1);
   if (!goal || !first || !last) return null;
   const data = context.heat();
-  const roomC = batch.roomC ?? usualRoomC;
+  const roomC = batch.roomC ?? context.settings.room ?? usualRoomC;
   const since = (now - last.at) / minute;
   if (last.celsius <= goal.celsius) {
     const there = { low: last.celsius, nominal: last.celsius, high: last.celsius };

@@ -18,7 +18,7 @@ import type { Context, Memory, Refusal, Said } from '../define.ts';
 import { roughly } from '../heat-words.ts';
 import { capital, inSentence, listed } from '../phrases.ts';
 import { type Clock, lengthWords, momentRefusal, momentTaken, timeOfDay, whenWords } from '../when.ts';
-import { coolingReadings, forecastOf } from './cooling.ts';
+import { coolingReadings, forecastOf, forecastTaken } from './cooling.ts';
 import { coolingLine } from './cooling-words.ts';
 import type { Held } from './keep.ts';
 import { scentIn } from './plan.ts';
@@ -339,6 +339,8 @@ const steps: { readonly [K in Step['do']]?: Run<K> } = {
     const { ceilingC } = context.heat().cook;
     const isCooked = cooking.has(batch.stage);
     const cools = cooling !== null;
+    const isFirst = coolingReadings(after).length === 1;
+    const taken = cooling ? forecastTaken(after, cooling, context, style) : [];
     const rises = cools && before && celsius > before.celsius + 2;
     return {
       happened: [{ ...reading, look: cooling?.look ?? null }],
@@ -360,7 +362,10 @@ const steps: { readonly [K in Step['do']]?: Run<K> } = {
             ? [line(`Below the ceiling of about ${roughly(ceilingC.value, style)}.`)]
             : []),
         ],
-        assumptions: typed === null && batch.readings.length === 0 ? [`I took it as ${unit}.`] : [],
+        assumptions: [
+          ...(typed === null && batch.readings.length === 0 ? [`I took it as ${unit}.`] : []),
+          ...(isFirst && taken.length > 0 ? [`I took ${listed(taken)}.`] : []),
+        ],
         warnings: [
           ...(isCooked && celsius > ceilingC.value
             ? [
