@@ -12,10 +12,12 @@ export interface Clock {
 /** The zone that is set, else that of the machine or, in a chat, the one the host has chosen. */
 export const clockOf = ({ settings, zone }: Pick<Context, 'settings' | 'zone'>): Clock => ({
   zone: zone ?? ownZone(),
-  taken:
-    zone === null || settings.timeZone !== undefined
+  // looked at only by who says it: a setting that was looked at is named in the answer
+  get taken() {
+    return zone === null || settings.timeZone !== undefined
       ? []
-      : [`I took ${zone} as your time zone: set yours with for example "settings time zone Europe/Berlin".`],
+      : [`I took ${zone} as your time zone: set yours with for example "settings time zone Europe/Berlin".`];
+  },
 });
 
 const two = (value: number): string => String(value).padStart(2, '0');

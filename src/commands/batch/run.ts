@@ -140,7 +140,7 @@ function laterWords({ later }: Memory): readonly string[] {
     case 'here':
       return later.how === undefined ? [] : [later.how];
     case 'direct':
-      return [`${later.why} I’ll write you a direct message when a time is up.`];
+      return [`${later.why} I’ll write you a direct message when a time is up: let me write to you.`];
     case 'nowhere':
       return [`${later.why} No timer of mine can ring here: set one yourself.`];
   }

@@ -123,7 +123,7 @@ async function set(said: string, all: readonly Reminder[], memory: Memory, clock
       assumptions: [...momentTaken(moment, clock.zone), ...clock.taken],
       warnings:
         later.can === 'direct'
-          ? [`${later.why} I’ll write you a direct message.`]
+          ? [`${later.why} I’ll write you a direct message: let me write to you.`]
           : later.how === undefined
             ? []
             : [later.how],
