@@ -25,7 +25,7 @@ export default defineConfig({
         test: {
           name: 'bundle',
           testTimeout,
-          include: ['tests/console/{ask,run}.test.ts', 'tests/deploy/**/*.test.ts'],
+          include: ['tests/{console/{ask,run},data/data}.test.ts', 'tests/deploy/**/*.test.ts'],
           globalSetup: ['tests/bundle.ts'],
           env: { ...env, LYEWARD_START: 'dist' },
         },

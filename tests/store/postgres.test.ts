@@ -11,6 +11,7 @@ import { storeContract } from './contract.ts';
 import { dataOf, earlierForms, expectEarlierData, schemaOf } from './earlier.ts';
 import { killRounds } from './kill/rounds.ts';
 import { likeModel } from './like-model.ts';
+import { tellBySeveral } from './processes/several.ts';
 import { type Server, startServer } from './server.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'lyeward-'));
@@ -54,6 +55,11 @@ it('loses nothing that it said is kept when it is killed: PostgreSQL', async () 
   const killed = await killRounds('', await server.database('killed'), 3);
   expect([killed.lost, killed.neverSeen]).toEqual([[], []]);
   expect(killed.kept).toBeGreaterThan(0);
+}, 120_000);
+
+it('two processes tell 1,000 reminders, none twice and none never', async () => {
+  const told = await tellBySeveral(await server.database('several'), 2, 1000);
+  expect([told.twice, told.lost, Math.min(...told.shares) > 0]).toEqual([0, 0, true]);
 }, 120_000);
 
 describe('forms of the database', () => {
