@@ -38,7 +38,7 @@ const packed = {
 };
 
 /** Packages of many small files, each of which a start would feel. */
-const inside = new Set(['matrix-js-sdk', 'fake-indexeddb']);
+const inside = new Set(['matrix-js-sdk', 'fake-indexeddb', 'kysely']);
 const { dependencies } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 /** What loads from its own folder, late: of the Matrix SDK too what looks for a file beside itself, and what is CommonJS. */
 const outside = [

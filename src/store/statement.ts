@@ -2,7 +2,7 @@
  * Statements are built by Kysely once, with a slot where a value will stand, and then run on the driver itself: what
  * checks the names and types of columns costs nothing at a request.
  */
-import { type Compilable, type RawBuilder, sql } from 'kysely';
+import { type Compilable, type CompiledQuery, type RawBuilder, sql } from 'kysely';
 
 class Slot {
   readonly name: string;
@@ -24,11 +24,21 @@ export interface Statement<Row = unknown> {
   readonly row?: Row;
 }
 
-export function statement<Row>(query: Compilable<Row>): Statement<Row> {
-  const { sql: text, parameters } = query.compile();
+/** Built when it is first needed: a question on the command line needs a few of them. */
+export function statement<Row>(build: () => Compilable<Row>): Statement<Row> {
+  let built: CompiledQuery | null = null;
+  const query = (): CompiledQuery => {
+    built ??= build().compile();
+    return built;
+  };
   return {
-    text,
-    values: (args) => parameters.map((one) => checked(one instanceof Slot ? args[one.name] : one, one, text)),
+    get text() {
+      return query().sql;
+    },
+    values: (args) => {
+      const { sql: text, parameters } = query();
+      return parameters.map((one) => checked(one instanceof Slot ? args[one.name] : one, one, text));
+    },
   };
 }
 

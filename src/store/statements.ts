@@ -22,14 +22,14 @@ function reads({ db }: Builder, owner: Expression<string>) {
     .orderBy('key')
     .limit(whole('limit'));
   return {
-    get: statement(documents.select(documentColumns).where('key', '=', text('key'))),
-    list: statement(listed),
-    listBefore: statement(listed.where('key', '<', text('end'))),
-    count: statement(documents.select(({ fn }) => fn.countAll<number>().as('count'))),
-    reminders: statement(
+    get: statement(() => documents.select(documentColumns).where('key', '=', text('key'))),
+    list: statement(() => listed),
+    listBefore: statement(() => listed.where('key', '<', text('end'))),
+    count: statement(() => documents.select(({ fn }) => fn.countAll<number>().as('count'))),
+    reminders: statement(() =>
       db.selectFrom('reminder').selectAll().where('owner', '=', owner).orderBy('due_at').orderBy('id'),
     ),
-    accounts: statement(
+    accounts: statement(() =>
       db
         .selectFrom('account')
         .select(['platform', 'name as person'])
@@ -88,27 +88,27 @@ export function makeStatements(builder: Builder) {
     byAccount: reads(builder, ofAccount as unknown as Expression<string>),
     byOwner: reads(builder, ofOwner),
 
-    ownerOfAccount: statement(ofAccount),
-    ownerOfOwner: statement(db.selectNoFrom(ofOwner.as('owner'))),
-    lockOwner: statement(shared ? lock.forUpdate() : lock),
-    addOwner: statement(db.insertInto('owner').values({ id: text('owner'), erase_at: null })),
-    addAccount: statement(
+    ownerOfAccount: statement(() => ofAccount),
+    ownerOfOwner: statement(() => db.selectNoFrom(ofOwner.as('owner'))),
+    lockOwner: statement(() => (shared ? lock.forUpdate() : lock)),
+    addOwner: statement(() => db.insertInto('owner').values({ id: text('owner'), erase_at: null })),
+    addAccount: statement(() =>
       db
         .insertInto('account')
         .values({ kind: text('holder'), platform: text('platform'), name: text('name'), owner: text('owner') })
         .onConflict((clash) => clash.doNothing())
         .returning('owner'),
     ),
-    removeAccount: statement(
+    removeAccount: statement(() =>
       db
         .deleteFrom('account')
         .where('kind', '=', text('holder'))
         .where('platform', '=', text('platform'))
         .where('name', '=', text('name')),
     ),
-    removeOwner: statement(db.deleteFrom('owner').where('id', '=', text('owner'))),
+    removeOwner: statement(() => db.deleteFrom('owner').where('id', '=', text('owner'))),
     /** The owner, and those that became part of it: all of them are gone. */
-    addErased: statement(
+    addErased: statement(() =>
       db
         .insertInto('erased')
         .columns(['owner', 'at'])
@@ -121,7 +121,7 @@ export function makeStatements(builder: Builder) {
         )
         .onConflict((clash) => clash.doNothing()),
     ),
-    eraseOwnerAt: statement(
+    eraseOwnerAt: statement(() =>
       db
         .updateTable('owner')
         .set({ erase_at: wholeOrNull('at') })
@@ -129,15 +129,15 @@ export function makeStatements(builder: Builder) {
     ),
 
     /** Whatever stands there. */
-    put: statement(
+    put: statement(() =>
       insertDocument.onConflict((clash) => clash.columns(documentKey).doUpdateSet(written)).returning('version'),
     ),
-    putNew: statement(
+    putNew: statement(() =>
       insertDocument
         .onConflict((clash) => clash.columns(documentKey).doUpdateSet(written).where(expired))
         .returning('version'),
     ),
-    replace: statement(
+    replace: statement(() =>
       db
         .updateTable('document')
         .set({
@@ -153,11 +153,11 @@ export function makeStatements(builder: Builder) {
         .where(lives)
         .returning('version'),
     ),
-    remove: statement(onlyDocument),
-    removeOfBatch: statement(
+    remove: statement(() => onlyDocument),
+    removeOfBatch: statement(() =>
       db.deleteFrom('reminder').where('owner', '=', text('owner')).where('batch', '=', text('key')),
     ),
-    remind: statement(
+    remind: statement(() =>
       db
         .insertInto('reminder')
         .values({
@@ -176,7 +176,7 @@ export function makeStatements(builder: Builder) {
         })
         .onConflict((clash) => clash.doNothing()),
     ),
-    move: statement(
+    move: statement(() =>
       db
         .updateTable('reminder')
         .set({ due_at: whole('dueAt'), ring_at: whole('dueAt'), attempts: 0 })
@@ -184,10 +184,10 @@ export function makeStatements(builder: Builder) {
         .where('id', '=', text('id'))
         .where('due_at', '!=', whole('dueAt')),
     ),
-    cancel: statement(db.deleteFrom('reminder').where('owner', '=', text('owner')).where('id', '=', text('id'))),
+    cancel: statement(() => db.deleteFrom('reminder').where('owner', '=', text('owner')).where('id', '=', text('id'))),
 
-    due: statement(due.clearSelect().select('ring_at')),
-    claim: statement(
+    due: statement(() => due.clearSelect().select('ring_at')),
+    claim: statement(() =>
       db
         .with('due', () => (shared ? due.forUpdate().skipLocked() : due))
         .updateTable('reminder')
@@ -197,7 +197,7 @@ export function makeStatements(builder: Builder) {
         )
         .returningAll(),
     ),
-    told: statement(
+    told: statement(() =>
       db
         .deleteFrom('reminder')
         .where('owner', '=', text('owner'))
@@ -205,7 +205,7 @@ export function makeStatements(builder: Builder) {
         .where('due_at', '=', whole('dueAt'))
         .returning('id'),
     ),
-    again: statement(
+    again: statement(() =>
       db
         .updateTable('reminder')
         .set({ ring_at: whole('at') })
@@ -214,24 +214,24 @@ export function makeStatements(builder: Builder) {
         .where('due_at', '=', whole('dueAt'))
         .where('attempts', '=', whole('attempt')),
     ),
-    next: statement(
+    next: statement(() =>
       db
         .selectFrom('reminder')
         .select(({ fn }) => fn.min('ring_at').as('at'))
         .where('platform', '=', text('platform')),
     ),
 
-    addCode: statement(
+    addCode: statement(() =>
       db.insertInto('link_code').values({ code: text('code'), owner: text('owner'), until: whole('until') }),
     ),
-    removeCodesOf: statement(db.deleteFrom('link_code').where('owner', '=', text('owner'))),
-    findCode: statement(
+    removeCodesOf: statement(() => db.deleteFrom('link_code').where('owner', '=', text('owner'))),
+    findCode: statement(() =>
       db.selectFrom('link_code').select('owner').where('code', '=', text('code')).where('until', '>', whole('now')),
     ),
-    takeCode: statement(db.deleteFrom('link_code').where('code', '=', text('code')).returning('owner')),
+    takeCode: statement(() => db.deleteFrom('link_code').where('code', '=', text('code')).returning('owner')),
 
     /** Documents whose key the other owner has too. */
-    clashes: statement(
+    clashes: statement(() =>
       db
         .selectFrom('document')
         .innerJoin('document as other', (join) =>
@@ -243,7 +243,7 @@ export function makeStatements(builder: Builder) {
         .select(['document.kind', 'document.key', 'document.data'])
         .where('document.owner', '=', text('owner')),
     ),
-    hasKey: statement(
+    hasKey: statement(() =>
       db
         .selectFrom('document')
         .select('owner')
@@ -251,7 +251,7 @@ export function makeStatements(builder: Builder) {
         .where('kind', '=', text('kind'))
         .where('key', '=', text('key')),
     ),
-    rename: statement(
+    rename: statement(() =>
       db
         .updateTable('document')
         .set({ key: text('to'), data: text('data') })
@@ -259,7 +259,7 @@ export function makeStatements(builder: Builder) {
         .where('kind', '=', text('kind'))
         .where('key', '=', text('key')),
     ),
-    renameBatch: statement(
+    renameBatch: statement(() =>
       db
         .updateTable('reminder')
         .set({ batch: text('to') })
@@ -267,40 +267,40 @@ export function makeStatements(builder: Builder) {
         .where('batch', '=', text('key')),
     ),
     /** Ids are chosen apart by two owners: one that both chose is changed. */
-    renameReminders: statement(
+    renameReminders: statement(() =>
       db
         .updateTable('reminder')
         .set({ id: sql<string>`substr(id, 1, 40) || ${text('ending')}` })
         .where('owner', '=', text('owner'))
         .where('id', 'in', db.selectFrom('reminder').select('id').where('owner', '=', text('into'))),
     ),
-    joinDocuments: statement(
+    joinDocuments: statement(() =>
       db
         .updateTable('document')
         .set({ owner: text('into') })
         .where('owner', '=', text('owner')),
     ),
-    joinReminders: statement(
+    joinReminders: statement(() =>
       db
         .updateTable('reminder')
         .set({ owner: text('into') })
         .where('owner', '=', text('owner')),
     ),
-    joinAccounts: statement(
+    joinAccounts: statement(() =>
       db
         .updateTable('account')
         .set({ owner: text('into') })
         .where('owner', '=', text('owner')),
     ),
-    joinJoined: statement(
+    joinJoined: statement(() =>
       db
         .updateTable('joined')
         .set({ owner: text('into') })
         .where('owner', '=', text('owner')),
     ),
-    addJoined: statement(db.insertInto('joined').values({ old: text('owner'), owner: text('into') })),
+    addJoined: statement(() => db.insertInto('joined').values({ old: text('owner'), owner: text('into') })),
 
-    getValue: statement(
+    getValue: statement(() =>
       db
         .selectFrom('value')
         .select('value')
@@ -308,7 +308,7 @@ export function makeStatements(builder: Builder) {
         .where('key', '=', text('key'))
         .where(lives),
     ),
-    setValue: statement(
+    setValue: statement(() =>
       db
         .insertInto('value')
         .values({ space: text('space'), key: text('key'), value: text('value'), until: wholeOrNull('until') })
@@ -319,12 +319,14 @@ export function makeStatements(builder: Builder) {
           }),
         ),
     ),
-    deleteValue: statement(db.deleteFrom('value').where('space', '=', text('space')).where('key', '=', text('key'))),
+    deleteValue: statement(() =>
+      db.deleteFrom('value').where('space', '=', text('space')).where('key', '=', text('key')),
+    ),
 
-    sweepDocuments: statement(db.deleteFrom('document').where('until', '<=', whole('now'))),
-    sweepValues: statement(db.deleteFrom('value').where('until', '<=', whole('now'))),
-    sweepCodes: statement(db.deleteFrom('link_code').where('until', '<=', whole('now'))),
-    overdueOwners: statement(db.selectFrom('owner').select('id').where('erase_at', '<=', whole('now'))),
+    sweepDocuments: statement(() => db.deleteFrom('document').where('until', '<=', whole('now'))),
+    sweepValues: statement(() => db.deleteFrom('value').where('until', '<=', whole('now'))),
+    sweepCodes: statement(() => db.deleteFrom('link_code').where('until', '<=', whole('now'))),
+    overdueOwners: statement(() => db.selectFrom('owner').select('id').where('erase_at', '<=', whole('now'))),
   };
 }
 export type Statements = ReturnType<typeof makeStatements>;
