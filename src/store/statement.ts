@@ -2,7 +2,7 @@
  * Statements are built by Kysely once, with a slot where a value will stand, and then run on the driver itself: what
  * checks the names and types of columns costs nothing at a request.
  */
-import { type Compilable, type CompiledQuery, type RawBuilder, sql } from 'kysely';
+import { type Compilable, type RawBuilder, sql } from 'kysely';
 
 class Slot {
   readonly name: string;
@@ -26,17 +26,20 @@ export interface Statement<Row = unknown> {
 
 /** Built when it is first needed: a question on the command line needs a few of them. */
 export function statement<Row>(build: () => Compilable<Row>): Statement<Row> {
-  let built: CompiledQuery | null = null;
-  const query = (): CompiledQuery => {
-    built ??= build().compile();
+  let built: { readonly text: string; readonly parameters: readonly unknown[] } | null = null;
+  const query = () => {
+    if (!built) {
+      const { sql: text, parameters } = build().compile();
+      built = { text, parameters };
+    }
     return built;
   };
   return {
     get text() {
-      return query().sql;
+      return query().text;
     },
     values: (args) => {
-      const { sql: text, parameters } = query();
+      const { text, parameters } = query();
       return parameters.map((one) => checked(one instanceof Slot ? args[one.name] : one, one, text));
     },
   };
@@ -63,8 +66,8 @@ export function* ask<Row>(one: Statement<Row>, args: Args): Steps<readonly Row[]
 
 /** What a backend gives to the store that is built on it. */
 export interface Engine {
-  /** One statement that only reads. */
-  readonly read: <Row>(one: Statement<Row>, args: Args) => Promise<readonly Row[]>;
+  /** One statement that only reads; its rows at once where they need not be waited for. */
+  readonly read: <Row>(one: Statement<Row>, args: Args) => readonly Row[] | Promise<readonly Row[]>;
   /** All of the steps or, where one throws, none. May run them anew from the start. */
   readonly write: <Result>(steps: () => Steps<Result>) => Promise<Result>;
   /** What was erased leaves what the backend keeps beside its tables. */

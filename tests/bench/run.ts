@@ -9,6 +9,7 @@ import { createBot, drawPicture } from '../../src/index.ts';
 import { longestPost, makeReader, readRecipe } from '../../src/reading/index.ts';
 import { discordFigures } from './discord.ts';
 import { idleMegabytes, microseconds, processTimes } from './measure.ts';
+import { storeFigures } from './store.ts';
 
 const file = (path: string): string => join(import.meta.dirname, '../..', path);
 
@@ -113,4 +114,5 @@ for (const [state, lines] of [
   figure(`chat: idle memory, ${state}`, idle / alone, unit, 1.4, { megabytes: idle, emptyMegabytes: alone });
 }
 
-for (const { name, value, unit: per, limit, more } of await discordFigures()) figure(name, value, per, limit, more);
+const others = [...(await storeFigures()), ...(await discordFigures())];
+for (const { name, value, unit: per, limit, more } of others) figure(name, value, per, limit, more);

@@ -46,7 +46,7 @@ export function makeEngine({ database, path, folder, isReader, unlock }: SqliteE
     }
   };
   return {
-    read: async (one, args) => inWords(() => run(one, args)),
+    read: (one, args) => inWords(() => run(one, args)),
     write: async (steps) => {
       if (isReader) throw onlyReads(path);
       return inWords(() => inTransaction(steps));

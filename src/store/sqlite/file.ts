@@ -13,6 +13,9 @@ const applicationId = 0x6c796577;
 /** How long another process's checkpoint is waited for, ms. */
 const timeout = 5000;
 
+/** Bytes of the file that may be read in place; SQLite itself stops at 2 GB. */
+const mapped = 2 ** 31;
+
 /** Refuses what is not ours or is of a later version, before anything is touched. */
 export function lookAt(path: string): void {
   if (!existsSync(path) || statSync(path).size === 0) return;
@@ -49,6 +52,8 @@ export function openWriter(path: string): DatabaseSync {
   try {
     // FULL: what is committed survives a power cut. secure_delete: what is deleted is overwritten.
     database.exec('pragma journal_mode = wal; pragma synchronous = full; pragma secure_delete = on');
+    // Pages of a large file are read where the system holds them; writing goes its usual, safe way.
+    database.exec(`pragma mmap_size = ${mapped}`);
     migrate(database, path);
     return database;
   } catch (error) {
