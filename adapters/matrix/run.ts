@@ -105,7 +105,8 @@ export async function run({ bot, settings, folder, log, keepsAlready, stop }: Ru
       intake?.open();
       rooms.review();
       const tell = createTeller(house, rooms);
-      rung = bot.ring({ platforms: ['matrix'], tell, signal: stop, atOnce: keepsAlready });
+      const signal = AbortSignal.any([stop, over.signal]);
+      rung = bot.ring({ platforms: ['matrix'], tell, signal, atOnce: keepsAlready });
       process.stdout.write(`lyeward: ready as ${session.user}\n`);
       log({ level: 'info', event: 'ready' });
       const identity = { client, records, folder, user: session.user, password: settings.password };

@@ -39,22 +39,43 @@ export function createSender(client: MatrixClient, { MatrixEvent }: Sdk, stop: A
     return [event.getWireType(), event.getWireContent()];
   }
 
+  async function send(room: string, content: Content, key: string): Promise<string> {
+    // Encrypted once: the next try is the same text, not a second one under the next key.
+    let ready: readonly [string, Content] | null = null;
+    const { event_id } = await persist(async (patience) => {
+      ready ??= await sealed(room, content);
+      const [type, body] = ready;
+      const path = `/rooms/${part(room)}/send/${part(type)}/${part(transactionOf(key))}`;
+      return request<{ event_id: string }>(client, 'PUT', path, { body, patience });
+    }, stop);
+    return event_id;
+  }
+
+  const inLine = createLines();
   return {
     isEncrypted,
-    send: async (room, content, key) => {
-      // Encrypted once: the next try is the same text, not a second one under the next key.
-      let ready: readonly [string, Content] | null = null;
-      const { event_id } = await persist(async (patience) => {
-        ready ??= await sealed(room, content);
-        const [type, body] = ready;
-        const path = `/rooms/${part(room)}/send/${part(type)}/${part(transactionOf(key))}`;
-        return request<{ event_id: string }>(client, 'PUT', path, { body, patience });
-      }, stop);
-      return event_id;
-    },
+    // One after another in a room: a message must not overtake the one that brings its key.
+    send: (room, content, key) => inLine(room, () => send(room, content, key)),
     redact: async (room, event, key) => {
       const path = `/rooms/${part(room)}/redact/${part(event)}/${part(transactionOf(key))}`;
       await persist((patience) => request(client, 'PUT', path, { body: {}, patience }), stop);
     },
+  };
+}
+
+/** Jobs of one name one after another, whatever becomes of the one before. */
+function createLines(): <T>(name: string, job: () => Promise<T>) => Promise<T> {
+  const lines = new Map<string, Promise<unknown>>();
+  return (name, job) => {
+    const done = (lines.get(name) ?? Promise.resolve()).then(job, job);
+    const last = done.then(
+      () => {},
+      () => {},
+    );
+    lines.set(name, last);
+    void last.then(() => {
+      if (lines.get(name) === last) lines.delete(name);
+    });
+    return done;
   };
 }

@@ -25,10 +25,17 @@ type Env = Readonly<Record<string, string | undefined>>;
 
 const usual = { prefix: '!lye', roomLimit: 200, rate: 120 } as const;
 
-/** A secret may stand in a file instead: `NAME_FILE`; one that is empty is not there. Throws what the file system says. */
-function secret(env: Env, name: string): string {
+/** A secret may stand in a file instead: `NAME_FILE`; one that is empty is not there. */
+function secret(env: Env, name: string, unreadable: string[]): string {
+  const own = env[name]?.trim();
   const file = env[`${name}_FILE`];
-  return (env[name]?.trim() || (file ? readFileSync(file, 'utf8') : '')).trim();
+  if (own || !file) return own ?? '';
+  try {
+    return readFileSync(file, 'utf8').trim();
+  } catch (error) {
+    unreadable.push(`${name}_FILE cannot be read: ${error instanceof Error ? error.message : String(error)}`);
+    return '';
+  }
 }
 
 const number = (text: string | undefined, otherwise: number): number =>
@@ -38,11 +45,12 @@ const isCount = (value: number): boolean => Number.isInteger(value) && value > 0
 
 export function readSettings(env: Env): ReadSettings {
   const allowed = (env['MATRIX_ALLOWED'] ?? '').split(/[\s,]+/).filter((one) => one !== '');
+  const unreadable: string[] = [];
   const value: Settings = {
     homeserver: (env['MATRIX_HOMESERVER_URL'] ?? '').trim().replace(/\/+$/, ''),
     user: (env['MATRIX_USER'] ?? '').trim(),
-    password: secret(env, 'MATRIX_PASSWORD'),
-    token: secret(env, 'MATRIX_ACCESS_TOKEN'),
+    password: secret(env, 'MATRIX_PASSWORD', unreadable),
+    token: secret(env, 'MATRIX_ACCESS_TOKEN', unreadable),
     prefix: (env['MATRIX_PREFIX'] ?? usual.prefix).trim(),
     allowed: allowed.length === 0 ? null : allowed,
     roomLimit: number(env['MATRIX_ROOM_LIMIT'], usual.roomLimit),
@@ -50,6 +58,7 @@ export function readSettings(env: Env): ReadSettings {
   };
   const isAddress = URL.canParse(value.homeserver) && /^https?:$/.test(new URL(value.homeserver).protocol);
   const wrong = [
+    ...unreadable,
     ...(value.homeserver === ''
       ? ['MATRIX_HOMESERVER_URL is not set']
       : isAddress

@@ -131,6 +131,7 @@ describe('settings', () => {
     [{ MATRIX_HOMESERVER_URL: '' }, 'MATRIX_HOMESERVER_URL is not set'],
     [{ MATRIX_HOMESERVER_URL: 'example.org' }, 'MATRIX_HOMESERVER_URL must be an address'],
     [{ MATRIX_USER: '' }, 'MATRIX_USER is not set'],
+    [{ MATRIX_PASSWORD: '', MATRIX_PASSWORD_FILE: '/nowhere' }, 'MATRIX_PASSWORD_FILE cannot be read'],
     [{ MATRIX_USER: '@lyeward' }, 'MATRIX_USER must be'],
     [{ MATRIX_PREFIX: '! lye' }, 'MATRIX_PREFIX'],
     [{ MATRIX_ALLOWED: 'ada@example.org' }, 'MATRIX_ALLOWED: "ada@example.org"'],
