@@ -28,7 +28,8 @@ export async function completed(
     ? await bot.suggest({ platform: 'discord', ...asker, text: `${id} ${typed}` })
     : [];
   const others = typed.trim() === '' ? examplesOf(id, declarations) : continued(typed, id, bot);
-  return [...new Set([...kept, ...others])]
+  // a name that is kept begins so: no fat is meant
+  return [...new Set(typed.trim() !== '' && kept.length > 0 ? kept : [...kept, ...others])]
     .filter((text) => text.trim() !== '' && text.length <= limits.choice)
     .slice(0, limits.choices)
     .map((text) => ({ name: text, value: text }));

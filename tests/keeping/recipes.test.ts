@@ -140,6 +140,8 @@ describe('kept recipes change hands and names', () => {
     expect(textOf(await ask('recipe delete Salt bar'))).toContain('for good?');
     await ask('no');
     expect(namesOf(resultOf(await ask('recipe list')))).toEqual(['Other', 'Salt bar']);
+    await ask('recipe confirm=yes delete Other');
+    await ask('recipe copy Salt bar to Other');
     await ask('recipe delete Salt bar');
     expect(resultOf(await ask('yes'))).toMatchObject({ deleted: true });
     expect(namesOf(resultOf(await ask('recipe list')))).toEqual(['Other']);

@@ -44,7 +44,7 @@ export const recipe = defineKeepingCommand({
   ],
   suggest,
   // "Recipe: 500 g lard …" is the head of a post, and no request
-  isIngredient: (_text, rest) => wishIn(rest) === null,
+  isIngredient: (_text, rest) => wishIn(rest.replace(/^(?:\s*[a-z]+=\S+)+/i, '')) === null,
   run: async ({ text, options: given }, context, memory): Promise<Result<Said<'caustic'>, Refusal<'caustic'>>> => {
     const wish = wishIn(text) ?? { do: 'list' };
     switch (wish.do) {
