@@ -8,7 +8,8 @@ const env = { LYEWARD_DATA: join(tmpdir(), `lyeward-tests-${process.pid}`) };
 /** A test that hangs ends, one on a busy machine does not (ms): speed is the bench's business. */
 const testTimeout = 30_000;
 
-// Every test runs on the sources; those that start the program run a second time on what `npm ci` bundled.
+// Every test runs on the sources; those that start the program run a second time on what `npm ci` bundled, and those
+// that need a homeserver on that alone.
 export default defineConfig({
   test: {
     projects: [
@@ -18,7 +19,7 @@ export default defineConfig({
           testTimeout,
           env,
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/boundaries/canary/**', 'tests/deploy/**'],
+          exclude: ['tests/boundaries/canary/**', 'tests/deploy/**', 'tests/matrix/live/**'],
         },
       },
       {
@@ -28,6 +29,16 @@ export default defineConfig({
           include: ['tests/{console/{ask,run},data/data}.test.ts', 'tests/deploy/**/*.test.ts'],
           globalSetup: ['tests/bundle.ts'],
           env: { ...env, LYEWARD_START: 'dist' },
+        },
+      },
+      {
+        test: {
+          name: 'matrix',
+          include: ['tests/matrix/live/**/*.test.ts'],
+          globalSetup: ['tests/bundle.ts', 'tests/matrix/synapse/setup.ts'],
+          env: { LYEWARD_START: 'dist' },
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
         },
       },
     ],

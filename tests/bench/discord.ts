@@ -1,15 +1,13 @@
 // What the Discord adapter costs, beside a floor measured in the same run: `node tests/bench/discord.ts`, one JSON line
 // a figure. Each party is a process of its own, so that CPU and memory are its alone; where the machine has two cores,
 // the parties run on one and whoever asks on the other.
-import { type ChildProcess, spawn } from 'node:child_process';
 import { generateKeyPairSync, sign } from 'node:crypto';
-import { once } from 'node:events';
 import { Agent, request } from 'node:http';
 import { join } from 'node:path';
-import type { Usage } from '../discord/bench/usage.ts';
 import { applicationId, slash, token } from '../discord/standin/interactions.ts';
 import { createStandIn, type StandIn } from '../discord/standin/server.ts';
 import { median } from './measure.ts';
+import { party } from './party.ts';
 
 const file = (path: string): string => join(import.meta.dirname, '../..', path);
 const recipe =
@@ -21,37 +19,6 @@ export interface Figure {
   readonly unit: string;
   readonly limit: number;
   readonly more: Readonly<Record<string, number>>;
-}
-
-/** A process that tells its usage when it is asked. */
-async function party(args: readonly string[], env: Readonly<Record<string, string>>) {
-  const own = file('tests/discord/bench/usage.ts');
-  const child: ChildProcess = spawn('taskset', ['-c', '0', process.execPath, '--import', own, ...args], {
-    env: { ...process.env, ...env },
-    stdio: ['ignore', 'pipe', 'inherit', 'ipc'],
-  });
-  let out = '';
-  child.stdout?.setEncoding('utf8').on('data', (text: string) => {
-    out += text;
-  });
-  return {
-    said: async (words: RegExp): Promise<RegExpExecArray> => {
-      for (;;) {
-        const found = words.exec(out);
-        if (found) return found;
-        await once(child.stdout ?? child, 'data');
-      }
-    },
-    usage: async (): Promise<Usage> => {
-      child.send('usage');
-      const [told] = (await once(child, 'message')) as [Usage];
-      return told;
-    },
-    end: async (): Promise<void> => {
-      child.kill('SIGKILL');
-      await once(child, 'exit');
-    },
-  };
 }
 
 const { publicKey, privateKey } = generateKeyPairSync('ed25519');

@@ -6,7 +6,8 @@ export interface Usage {
   readonly megabytes: number;
 }
 
-process.on('message', () => {
+process.on('message', (message) => {
+  if (message !== 'usage') return;
   const { user, system } = process.cpuUsage();
   const usage: Usage = { cpu: user + system, megabytes: process.memoryUsage.rss() / 1024 / 1024 };
   process.send?.(usage);
