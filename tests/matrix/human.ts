@@ -69,7 +69,7 @@ export interface Human {
   /** All events of a room as the server holds them, the oldest first. */
   readonly history: (room: string) => Promise<readonly Json[]>;
   /** Waits until `test` gives something. */
-  readonly until: <T>(test: () => T | undefined | false, what: string, seconds?: number) => Promise<T>;
+  readonly until: <T>(test: () => T | undefined | false, what: string | (() => string), seconds?: number) => Promise<T>;
   /** Messages of others that reply to an event, without those that replace one. */
   readonly repliesTo: (event: string) => readonly Heard[];
   /** The first reply, once it can be read. */
@@ -78,7 +78,7 @@ export interface Human {
 }
 
 /** A message's content, as a client makes it. */
-export function message(text: string, { reply, thread, edit, mentions = [], html, msgtype }: Saying = {}): Json {
+function message(text: string, { reply, thread, edit, mentions = [], html, msgtype }: Saying = {}): Json {
   const content = {
     msgtype: msgtype ?? 'm.text',
     body: text,
@@ -177,7 +177,7 @@ export async function openHuman(url: string, name: string, folder?: string): Pro
       };
       const timer = setTimeout(() => {
         end();
-        reject(new Error(`not within ${seconds} s: ${what}`));
+        reject(new Error(`not within ${seconds} s: ${typeof what === 'string' ? what : what()}`));
       }, 1000 * seconds);
       listeners.add(look);
       look();

@@ -81,7 +81,9 @@ export async function openLine(target: string): Promise<Line> {
         answer.on('error', reject);
       });
       outgoing.on('error', reject);
-      incoming.socket.once('close', () => outgoing.destroy());
+      const drop = (): void => void outgoing.destroy();
+      incoming.socket.once('close', drop);
+      outgoing.once('close', () => incoming.socket.off('close', drop));
       outgoing.end(body);
     });
   }

@@ -64,7 +64,11 @@ describe.each([
       );
     };
     await ann.answer(asked);
-    await ann.until(() => lacking().length === 0, `the whole answer; lacking ${JSON.stringify(lacking())}`, 20);
+    await ann.until(
+      () => lacking().length === 0,
+      () => `the whole answer; lacking ${JSON.stringify(lacking())}`,
+      20,
+    );
     for (const { content, decrypted } of said()) {
       expect(decrypted).toBe(encrypted);
       expect(flawsOf(content)).toEqual([]);

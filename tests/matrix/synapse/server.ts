@@ -5,7 +5,6 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-export const serverName = 'lyeward.test';
 export const password = 'a password of the tests';
 export const script = join(import.meta.dirname, 'synapse.sh');
 
