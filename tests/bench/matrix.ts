@@ -4,6 +4,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Lags } from '../matrix/bench/lag.ts';
 import { type Human, openHuman } from '../matrix/human.ts';
 import { password, register, type Synapse, startSynapse } from '../matrix/synapse/server.ts';
 import type { Figure } from './discord.ts';
@@ -97,14 +98,14 @@ async function costs(sides: readonly Side[], humans: readonly Human[], messages:
   return { cpu: cpu.map(median), megabytes };
 }
 
-async function lags(sides: readonly Side[], humans: readonly Human[], messages: number): Promise<readonly number[][]> {
+async function lags(sides: readonly Side[], humans: readonly Human[], messages: number): Promise<readonly Lags[]> {
   const parties = await Promise.all(sides.map((side) => ready(side.begin([lagFile]))));
-  const all: number[][] = [];
+  const all: Lags[] = [];
   for (const [i, side] of sides.entries()) {
     await ask(side, humans, 30);
     await parties[i]?.ask('lags');
     await ask(side, humans, messages);
-    all.push((await parties[i]?.ask<number[]>('lags')) ?? []);
+    all.push((await parties[i]?.ask<Lags>('lags')) ?? []);
     if ((all[i]?.length ?? 0) < messages) throw new Error(`saw ${all[i]?.length} of ${messages} answers leave`);
   }
   for (const one of parties) await one.end();

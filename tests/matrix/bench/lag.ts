@@ -1,6 +1,9 @@
 // Loaded into a process whose speed inside is measured: milliseconds from an event's arrival with a sync to the begin of
 // the request that answers it. It sees them where they pass, at `fetch`.
 
+/** Milliseconds, one for each answer. */
+export type Lags = readonly number[];
+
 const arrived = new Map<string, number>();
 const lags: number[] = [];
 const real = globalThis.fetch;
