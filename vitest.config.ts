@@ -39,6 +39,9 @@ export default defineConfig({
           env: { LYEWARD_START: 'dist' },
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // These wait for servers and clocks most of the time.
+          maxWorkers: 4,
+          sequence: { groupOrder: 1 },
         },
       },
     ],
