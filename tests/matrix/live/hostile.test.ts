@@ -112,7 +112,7 @@ describe('an event', () => {
     const said = ann.heard().filter(({ sender, type }) => sender === world.botId && type === 'm.room.message');
     expect(said.length).toBeGreaterThan(odd.length);
     for (const { content } of said) expect(flawsOf(content)).toEqual([]);
-    expect(world.bot.out()).not.toMatch(/lard|olive|TypeError|at .*\.(js|ts):\d+/);
+    expect(world.bot.out()).not.toMatch(/lard|olive|TypeError/);
   });
 });
 
