@@ -19,7 +19,6 @@ import { keepsNothing, makeKeeper, notKept, usualQuota } from './memory.ts';
 import { makePersonal, noDefaults, type Personal } from './personal.ts';
 import { makeQueues } from './queue.ts';
 import { makeRecall, recalled } from './recall.ts';
-import { makeRecent } from './recent.ts';
 import { makeSignal } from './signal.ts';
 import { sized } from './sized.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
@@ -87,7 +86,6 @@ export function createBot(options: BotOptions): Bot {
   const personally = makePersonal(load, heat, style, zone);
   const nobody = personally(noDefaults);
   const sessions = makeSessions();
-  const recent = makeRecent<Outcome>();
   const keeper = makeKeeper(store ?? null, peek ?? null, quota);
   const recall = recalls && store ? makeRecall(keeper.store) : null;
   const inTurn = makeQueues();
@@ -99,17 +97,11 @@ export function createBot(options: BotOptions): Bot {
     const session = sessions.of(asked, at);
     const own = contextFor(me.context, session, turn);
     const name = () => told ?? naming(own.used(), command.id, session, turn, me.context);
-    const isAlone = turn === null && told === null && me === nobody && !command.keeps;
-    const key = isAlone ? recent.key(command.id, body) : null;
-    const known = key === null ? undefined : recent.get(key);
-    const outcome =
-      known ??
-      (await run(command, body, own, heard, async () => (heard.again ? null : keeper.memory(asked, at)), name));
-    if (key !== null && !known && !own.looked()) recent.keep(key, outcome);
+    const memory = async () => (heard.again ? null : keeper.memory(asked, at));
+    const outcome = await run(command, body, own, heard, memory, name);
     if (command.keeps) kept.tell();
     const line = lineOf(heard, command, outcome);
     if (command.keeps) heard.kept(line);
-    if (outcome.forgets || command.forgets) recent.clear();
     if (outcome.forgets) {
       sessions.forgetAll(asked);
       recall?.drop(asked);

@@ -27,14 +27,11 @@ export interface OwnContext {
   readonly context: Context;
   /** What of the conversation the command has made use of. */
   readonly used: () => Used;
-  /** It has asked after the conversation at all. */
-  readonly looked: () => boolean;
 }
 
 /** The context of one turn. */
 export function contextFor(context: Context, session: Session, turn: Turn | null): OwnContext {
   let used: Used = null;
-  let looked = false;
   const recipe = turn?.fromBase ? (session.base ?? session.recipe) : session.recipe;
   const last: Context['last'] = {
     get recipe() {
@@ -53,10 +50,7 @@ export function contextFor(context: Context, session: Session, turn: Turn | null
     get catalogue() {
       return context.catalogue;
     },
-    get last() {
-      looked = true;
-      return last;
-    },
+    last,
     read: turn?.read ?? context.read,
     reader,
     heat,
@@ -65,7 +59,7 @@ export function contextFor(context: Context, session: Session, turn: Turn | null
     zone,
     commands,
   };
-  return { context: own, used: () => used, looked: () => looked };
+  return { context: own, used: () => used };
 }
 
 /** What of the conversation the answer rests on, said in it. */
