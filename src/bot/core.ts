@@ -176,10 +176,9 @@ export function createBot(options: BotOptions): Bot {
     return perform(heard, meant, { text: turn.text, options: turn.options }, turn, null);
   };
 
-  const answer = async (heard: Heard): Promise<Answer | Fault> => {
+  const answer = async (heard: Heard, accident = accidentOf(heard)): Promise<Answer | Fault> => {
     const { asked } = heard;
     const { text } = asked;
-    const accident = accidentIn(withoutOurs(text));
     if (accident) {
       heard.track('safety');
       return perform(heard, find('safety'), { text: accident === 'any' ? '' : accident, options: {} }, null, null);
@@ -208,8 +207,9 @@ export function createBot(options: BotOptions): Bot {
 
   /** First aid waits for nothing that is kept. */
   const answered = async (heard: Heard): Promise<Answer | Fault> => {
-    if (!accidentIn(withoutOurs(heard.asked.text))) await resume(heard).catch(unlessTrouble);
-    return answer(heard);
+    const accident = accidentOf(heard);
+    if (!accident) await resume(heard).catch(unlessTrouble);
+    return answer(heard, accident);
   };
 
   /** A step of a batch that is open here; null where the text is nothing of the kind. */
@@ -347,6 +347,8 @@ interface Heard {
   /** Told where a command kept something or looked it up, and what leads to its recipe. */
   readonly kept: (again: string | null) => void;
 }
+
+const accidentOf = ({ asked: { text } }: Heard): ReturnType<typeof accidentIn> => accidentIn(withoutOurs(text));
 
 /** What a text may follow: a few words may answer a question even where the first is that of a command ("fat weight"). */
 function mayFollow(text: string, word: string | null, rest: string): Follows | null {
