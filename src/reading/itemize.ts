@@ -6,7 +6,7 @@ import { type Item, itemsOf } from './items.ts';
 import { layOut } from './layout.ts';
 import type { Lexicon } from './lexicon.ts';
 import { equalParts, fractionShares, setAside, shareBase, stockStrength, unitsBefore } from './neighbours.ts';
-import { countPacks } from './packs.ts';
+import { countPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { type Prim, scan } from './scan.ts';
@@ -37,6 +37,7 @@ export interface Cut {
 
 /** What neighbours say of a figure, one after the other. */
 const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
+  takeParts,
   setAside,
   countPacks,
   shareBase,

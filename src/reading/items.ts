@@ -260,7 +260,7 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     }
     i++;
   }
-  return joinSame(withoutRemarks(joinNames(items, tokens), tokens), tokens);
+  return joinSame(withoutRemarks(joinNames(glossed(items, tokens), tokens), tokens), tokens);
 }
 
 /** `98 % pure`: says nothing of anything but the alkali. */
@@ -361,6 +361,23 @@ function decorate(text: string, next: Extract<Token, { t: 'name' }>): Named {
     return { meaning: next.meaning, text: whole, how: 'decorated', meant: next.meant };
   }
   return { meaning: next.meaning, text: next.text, how: next.how, meant: next.meant };
+}
+
+/** `woda 240 g (water)`: a strange word, and in the bracket behind its amount what it means. */
+function glossed(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const meant = new Map<Item, Item>();
+  const said = new Set<Item>();
+  items.forEach((item, k) => {
+    const [amount, gloss] = [items[k + 1], items[k + 2]];
+    if (item.kind !== 'thing' || item.named.meaning.kind !== 'unknown' || amount?.kind !== 'amount') return;
+    if (gloss?.kind !== 'thing' || gloss.named.meaning.kind === 'role' || gloss.named.meaning.kind === 'unknown')
+      return;
+    if (!isSign(tokens[gloss.from - 1], '([') || !isSign(tokens[gloss.to], ')]') || gloss.from !== amount.to + 1)
+      return;
+    meant.set(item, { ...item, named: { ...gloss.named, text: `${item.named.text} (${gloss.named.text})` } });
+    said.add(gloss);
+  });
+  return said.size === 0 ? items : items.filter((item) => !said.has(item)).map((item) => meant.get(item) ?? item);
 }
 
 /** `NaOH (sodium hydroxide)`, `lye/NaOH`, `lavender EO`: one thing named twice. */

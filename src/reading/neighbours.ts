@@ -119,11 +119,56 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
       if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
+        const and = tokens[k + 1];
+        // "98 g and 103 g": of the next one
+        if (and?.t === 'word' && and.text === 'and' && isWeight(tokens[k + 2])) aside(k + 2, 'the weight of one bar');
         bars = -1;
       }
+      if (isPortion(tokens, k, token)) aside(k, 'a count');
+      if (isStatedSum(tokens, k, token)) aside(k, 'a total that agrees');
     }
   }
   return out ?? tokens;
+}
+
+const isWeight = (token: Token | undefined): token is Figure =>
+  token?.t === 'quantity' && token.quantity.dim === 'mass';
+
+/** "split the batter in 2", "cut into 10". */
+function isPortion(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {
+  const [verb, before, next] = [tokens.slice(Math.max(0, k - 4), k), tokens[k - 1], tokens[k + 1]];
+  return (
+    dim === 'bare' &&
+    Number.isInteger(value) &&
+    before?.t === 'word' &&
+    /^(in|into)$/.test(before.text) &&
+    verb.some(
+      (one) => one.t === 'word' && /^(split|divide|divided|cut|separate|separated|slice|sliced)$/.test(one.text),
+    ) &&
+    (next?.t !== 'name' || next.meaning.kind === 'role')
+  );
+}
+
+/** Terms of a sum that a post states, at the most. */
+const mostTerms = 12;
+
+/** `140 g NaOH + 280 g water = 420 g`: what the weights of the sentence before it make, behind an equals sign. */
+function isStatedSum(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const equals = tokens[k - 1];
+  const behind = tokens[k + 1];
+  if (!isWeight(token) || equals?.t !== 'sign' || equals.text !== '=') return false;
+  if (behind?.t === 'name' && !token.quantity.text.endsWith('.')) return false;
+  let sum = 0;
+  let terms = 0;
+  for (let at = k - 2; at >= 0 && terms < mostTerms; at--) {
+    const one = tokens[at];
+    if (one?.t === 'line' || (one?.t === 'sign' && /^[.;:=]$/.test(one.text))) break;
+    if (!isWeight(one)) continue;
+    sum += one.quantity.value;
+    terms++;
+    if (terms >= 2 && Math.abs(sum - token.quantity.value) <= 0.011 * sum) return true;
+  }
+  return false;
 }
 
 const isYear = ({ quantity: { dim, value } }: Figure): boolean =>
@@ -175,7 +220,12 @@ function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: n
         .some((one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'each') ||
       tokens
         .slice(Math.max(0, k - 2), k)
-        .some((one) => (one.t === 'word' || one.t === 'sign') && /^(at|@|of)$/.test(one.text) && k - bars <= 3))
+        .some(
+          (one) =>
+            (one.t === 'word' || one.t === 'sign') &&
+            /^(at|@|of)$/.test(one.text) &&
+            (k - bars <= 3 || tokens.slice(bars + 1, k).every((word) => word.t === 'word')),
+        ))
   );
 }
 

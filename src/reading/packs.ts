@@ -46,6 +46,35 @@ const multiplied = (one: Quantity, count: Quantity, each: boolean): Quantity => 
   numbers: [...count.numbers, ...one.numbers],
 });
 
+/** `1/2 of a 3 lb tub`, `half of the 500 g block`: the part of what stands behind it. */
+export function takeParts(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 0; k + 1 < tokens.length; k++) {
+    const token = tokens[k];
+    const share = token && shareOf(token);
+    if (!token || !share) continue;
+    let at = k + 1;
+    let of = token.t === 'quantity' && /\b(of|an?)$/.test(token.quantity.text);
+    for (let word = tokens[at]; word?.t === 'word' && /^(of|a|an|the|my)$/.test(word.text); word = tokens[++at])
+      of = true;
+    const whole = tokens[at];
+    if (!of || whole?.t !== 'quantity' || !(whole.quantity.dim === 'mass' || whole.quantity.dim === 'volume')) continue;
+    const { quantity } = whole;
+    const numbers = token.t === 'quantity' ? [...token.quantity.numbers, ...quantity.numbers] : quantity.numbers;
+    out ??= [...tokens];
+    out[at] = { ...whole, quantity: { ...quantity, value: quantity.value * share, other: null, numbers } };
+    out[k] = { t: 'word', text: 'of', sort: 'filler', from: token.from, to: token.to };
+  }
+  return out ?? tokens;
+}
+
+function shareOf(token: Token): number | null {
+  if (token.t === 'word') return token.text === 'half' ? 0.5 : token.text === 'quarter' ? 0.25 : null;
+  if (token.t !== 'quantity' || token.quantity.dim !== 'bare') return null;
+  const { value } = token.quantity;
+  return value > 0 && value < 1 ? value : null;
+}
+
 /** The tokens with counts of packs taken into what the packs hold, or set aside where nobody says what that is. */
 export function countPacks(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;

@@ -998,7 +998,7 @@ shed sunday class student beginner newbie wise teachers stall market fete craft 
 im ive id ill theyre theyve youve weve shed hed wed hell well weve whos hows theres thatll itll itd youd theyd lets dont gonna obvs abt shud wud cud sed thru bout cuz coz btwn tho altho probs deffo def rly u ur r k wanna persons person door doors generation generations families column columns land lands sold sells opened birthday years yrs yr whanau mates mate bird birds thread threads newbies newbie guest guests diary grandma gran nan nans mum mums dad dads aunt auntie neighbour lads lass folks ppl bro sis hubby wifey sorta lil smol yum yummy nomms typo typos gloves glove rendering rendered soaked strained infusing waits remaining shop shops youre theyre thats whats heres hes shes cant wont dont doesnt didnt isnt wasnt couldnt wouldnt shouldnt
 puree pureed mashed mash pulp ish bit splash pinch dash knob dollop handful sprinkle drizzle swig blob glug
 hp cp hot process cold rtcp hphp dwcp mp lbs fo's eo's
-subtract subtracted subtracting subtracts deduct deducted deducting minus unmold unmolded unmolding unmould unmoulded
+scaling resizing resized reserve reserved reserving subtract subtracted subtracting subtracts deduct deducted deducting minus unmold unmolded unmolding unmould unmoulded
 unmoulding demold demolded demolding demould demoulded demoulding insulate insulated insulating soaped seizing riced
 ricing accelerate accelerated accelerates emulsion emulsified emulsify submerge submerged reweigh reweighed recheck
 rechecked recalculate recalculated tweaked tweaking tweaks swapping swaps replacing topping tops subbed substituted

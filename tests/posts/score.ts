@@ -31,7 +31,18 @@ export interface Expectation {
 /** `silent`: answered what it had to ask, or answered something else; `needless`: asked what it could know. */
 export type Outcome = 'right' | 'silent' | 'needless' | 'wrong-fault';
 
-export const sets = ['chat', 'prose', 'tables', 'traps', 'hands', 'market', 'blind-7', 'blind-8', 'blind-9'] as const;
+export const sets = [
+  'chat',
+  'prose',
+  'tables',
+  'traps',
+  'hands',
+  'market',
+  'blind-7',
+  'blind-8',
+  'blind-9',
+  'blind-10',
+] as const;
 
 export function posts(set: string): readonly Post[] {
   return JSON.parse(readFileSync(new URL(`${set}.json`, import.meta.url), 'utf8')) as Post[];

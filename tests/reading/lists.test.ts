@@ -152,3 +152,17 @@ test('a ratio at a lye solution is its strength', () => {
   expect(alkali[0]?.grams).toBeCloseTo(145);
   expect(waterGrams).toBeCloseTo(285);
 });
+
+test('a sum that the post states is no amount, a part of an amount is', () => {
+  const text = '140 g NaOH + 280 g water = 420 g. Oils: 700 g olive, 300 g coconut = 1000 g.';
+  expect(doubts(text)).toEqual([]);
+  expect(gramsOf(text)).toEqual({ 'olive-oil-virgin': 700, 'coconut-oil': 300 });
+  for (const half of ['1/2 of a 3 lb tub of coconut oil', 'half of the 3 lb coconut oil'])
+    expect(gramsOf(`${half}, 16 oz olive, 6 oz lye, 13 oz water`)['coconut-oil']).toBeCloseTo(680.4, 1);
+});
+
+test('a strange word is what the bracket behind its amount says', () => {
+  const text = 'wubbo 240 g (water), zork 500 g (olive oil), lye 65 g';
+  expect(gramsOf(text)).toEqual({ 'olive-oil-virgin': 500 });
+  expect(read(text).waterGrams).toBe(240);
+});
