@@ -7,11 +7,14 @@ type FileBlock = Extract<Block, { kind: 'file' }>;
 
 export const filesOf = ({ body }: Answer): readonly FileBlock[] => body.filter((block) => block.kind === 'file');
 
+/** Where the person called npm, which goes to the folder of the program first. */
+const here = (): string => process.env['INIT_CWD'] ?? '.';
+
 /** Writes one beside what is there already, and says where; or why it can't be written. */
 export function keep({ name, text }: FileBlock): string {
   const [, stem = name, ending = ''] = /^(.*?)(\.[a-z]+)?$/.exec(name) ?? [];
   for (let number = 1; ; number += 1) {
-    const file = resolve(number === 1 ? name : `${stem} (${number})${ending}`);
+    const file = resolve(here(), number === 1 ? name : `${stem} (${number})${ending}`);
     try {
       writeFileSync(file, text, { flag: 'wx' });
       return `Written to ${file}`;

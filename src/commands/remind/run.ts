@@ -25,7 +25,8 @@ const listing = /^\W*(?:(?:list|show|see|what|which|all|my|mine|are|do i have|se
 
 export async function run({ text }: Taken, context: Context, memory: Memory): Promise<Ran> {
   const clock = clockOf(context);
-  const all = await memory.own.reminders();
+  // that a batch is asked about is nothing that somebody has set
+  const all = (await memory.own.reminders()).filter((one) => aboutOf(one).kind !== 'ask');
   const said = text.replace(/\s+/g, ' ').trim();
   if (listing.test(said)) return listed(all, memory, clock);
   const cancels =
