@@ -168,6 +168,13 @@ test('cold process cures four to six weeks, is told twice, and tested at the end
   expect(await pot.say('no zap')).toContain('is done');
 });
 
+test('a recipe under the heading "Batch" is checked, and begins nothing', async () => {
+  const pot = atPot();
+  expect(await pot.say('Batch: 500 g lard, 66 g NaOH, 150 g water')).toContain('fits');
+  expect(await pot.say('Batch of 12 bars: 500 g lard, 66 g NaOH, 150 g water')).toContain('fits');
+  expect(await pot.say('batch list')).not.toContain('2026-11-26');
+});
+
 test('words that others mean are left to them', async () => {
   const pot = await begun(...toCook);
   expect(await pot.say('what is 5 oz in g')).toContain('141.7 g');
