@@ -6,7 +6,7 @@ import { Agent, request } from 'node:http';
 import { join } from 'node:path';
 import { applicationId, slash, token } from '../discord/standin/interactions.ts';
 import { createStandIn, type StandIn } from '../discord/standin/server.ts';
-import { median } from './measure.ts';
+import { median, nothingKept } from './measure.ts';
 import { party } from './party.ts';
 
 const file = (path: string): string => join(import.meta.dirname, '../..', path);
@@ -72,8 +72,8 @@ async function postAll(port: number, all: readonly Signed[]): Promise<number> {
 async function http(): Promise<readonly Figure[]> {
   const env = { DISCORD_PUBLIC_KEY: hex, DISCORD_HTTP_PORT: '0', DISCORD_API_URL: 'http://127.0.0.1:9/api' };
   const parties = await Promise.all(
-    [[file('tests/discord/bench/floor-http.ts')], [file('deploy/run.mjs'), 'discord-http']].map((args) =>
-      party(args, env),
+    [[file('tests/discord/bench/floor-http.ts')], [file('deploy/run.mjs'), 'discord-http', '--data', nothingKept]].map(
+      (args) => party(args, env),
     ),
   );
   const ports = await Promise.all(parties.map(async ({ said }) => Number((await said(/port (\d+)/))[1])));
@@ -136,7 +136,10 @@ async function paced(discord: StandIn, perSecond: number, seconds: number): Prom
 
 async function gateway(): Promise<readonly Figure[]> {
   const sides: { readonly discord: StandIn; readonly side: Awaited<ReturnType<typeof party>> }[] = [];
-  for (const args of [[file('tests/discord/bench/floor-gateway.ts')], [file('deploy/run.mjs'), 'discord']]) {
+  for (const args of [
+    [file('tests/discord/bench/floor-gateway.ts')],
+    [file('deploy/run.mjs'), 'discord', '--data', nothingKept],
+  ]) {
     // Bodies are judged elsewhere; here that would only slow down whoever asks.
     const discord = await createStandIn({ token, applicationId, judged: false });
     const side = await party(args, { DISCORD_TOKEN: token, DISCORD_API_URL: discord.api });

@@ -1,6 +1,11 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
+
+/** A data folder that is not there: what this machine's own bots keep is no part of a figure. */
+export const nothingKept = join(tmpdir(), `lyeward-bench-${process.pid}`);
 
 export const median = (values: readonly number[]): number => {
   const sorted = values.toSorted((a, b) => a - b);

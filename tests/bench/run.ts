@@ -8,7 +8,7 @@ import type { Recipe } from '../../src/engine/recipe.ts';
 import { createBot, drawPicture } from '../../src/index.ts';
 import { longestPost, makeReader, readRecipe } from '../../src/reading/index.ts';
 import { discordFigures } from './discord.ts';
-import { idleMegabytes, microseconds, processTimes } from './measure.ts';
+import { idleMegabytes, microseconds, nothingKept, processTimes } from './measure.ts';
 import { storeFigures } from './store.ts';
 
 const file = (path: string): string => join(import.meta.dirname, '../..', path);
@@ -104,7 +104,7 @@ figure('ask: one shot in grams', inGrams / empty, unit, 2, { milliseconds: inGra
 figure('ask: one shot in ounces', inOunces / empty, unit, 2, { milliseconds: inOunces, emptyMilliseconds: empty });
 
 // as `npm start` does: a small nursery keeps the chat's memory near that of an empty process
-const chat = ['--max-semi-space-size=1', file('deploy/run.mjs')];
+const chat = ['--max-semi-space-size=1', file('deploy/run.mjs'), '--data', nothingKept];
 const alone = await idleMegabytes(['-e', 'setInterval(() => {}, 1e6)']);
 for (const [state, lines] of [
   ['just opened', []],
