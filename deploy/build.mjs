@@ -77,10 +77,21 @@ async function buildChat() {
   return result;
 }
 
+/** The builder of queries, which few questions need, in a file of its own: the rest is read at every start. */
+const queriesApart = {
+  name: 'queries apart',
+  setup({ onResolve }) {
+    onResolve({ filter: /^kysely$/ }, ({ kind }) =>
+      kind === 'entry-point' ? undefined : { path: './kysely.cjs', external: true },
+    );
+  },
+};
+
 async function buildQuestion() {
   const result = await build({
     ...program,
-    entryPoints: { ask: 'adapters/console/ask.ts' },
+    entryPoints: { ask: 'adapters/console/ask.ts', kysely: 'kysely' },
+    plugins: [...program.plugins, queriesApart],
     outdir: 'dist',
     outExtension: { '.js': '.cjs' },
     format: 'cjs',
@@ -90,7 +101,7 @@ async function buildQuestion() {
     minifyIdentifiers: true,
     write: false,
   });
-  writeFileSync(join(dist, 'ask.cjs'), oneByte(result.outputFiles[0].text));
+  for (const { path, text } of result.outputFiles) writeFileSync(path, oneByte(text));
   return result;
 }
 
@@ -130,6 +141,8 @@ function keepCode() {
     process.on('exit', () => require('node:fs').writeFileSync('dist/ask.code', script.createCachedData()));`;
   execFileSync(existsSync(own) ? own : process.execPath, ['-e', keep, 'ask', '--turns', '-'], {
     cwd: root,
+    // whoever builds may keep recipes: that code is for other questions
+    env: { ...process.env, LYEWARD_DATA: join(dist, 'nothing') },
     input: usual.join('\n'),
     stdio: ['pipe', 'ignore', 'inherit'],
   });

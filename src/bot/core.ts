@@ -215,9 +215,10 @@ export function createBot(options: BotOptions): Bot {
   /** A step of a batch that is open here; null where the text is nothing of the kind. */
   const atPot = async (heard: Heard, commanded: boolean): Promise<(() => Promise<Answer | Fault>) | null> => {
     const { asked, at, again } = heard;
-    const step = again ? null : saidAtPot(asked.text, commanded);
-    const own = step && (await keeper.look(asked));
-    if (!step || !own) return null;
+    // where nothing was ever kept, no text is read for it
+    const own = again ? null : await keeper.look(asked);
+    const step = own && saidAtPot(asked.text, commanded);
+    if (!own || !step) return null;
     const { openHere } = await import('../commands/batch/keep.ts');
     const open = await openHere(own, asked);
     const means = meansBatch(step, open, sessions.of(asked, at), asked.text, at);
