@@ -215,9 +215,15 @@ export function createBot(options: BotOptions): Bot {
   /** A step of a batch that is open here; null where the text is nothing of the kind. */
   const atPot = async (heard: Heard, commanded: boolean): Promise<(() => Promise<Answer | Fault>) | null> => {
     const { asked, at, again } = heard;
+    if (again) return null;
+    const read = () => saidAtPot(asked.text, commanded);
+    const own = await keeper.look(asked).catch((error: unknown) => {
+      if (read()) throw error;
+      unlessTrouble(error);
+      return null;
+    });
     // where nothing was ever kept, no text is read for it
-    const own = again ? null : await keeper.look(asked);
-    const step = own && saidAtPot(asked.text, commanded);
+    const step = own && read();
     if (!own || !step) return null;
     const { openHere } = await import('../commands/batch/keep.ts');
     const open = await openHere(own, asked);
