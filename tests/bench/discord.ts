@@ -1,7 +1,6 @@
 // What the Discord adapter costs, beside a floor measured in the same run: `node tests/bench/discord.ts`, one JSON line
 // a figure. Each party is a process of its own, so that CPU and memory are its alone; where the machine has two cores,
 // the parties run on one and whoever asks on the other.
-import './apart.ts';
 import { generateKeyPairSync, sign } from 'node:crypto';
 import { Agent, request } from 'node:http';
 import { join } from 'node:path';

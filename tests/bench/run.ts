@@ -1,6 +1,5 @@
 // `npm run bench`: one JSON line a figure. Times of processes and memory are ratios to an empty Node process measured
 // in the same run, so that they mean the same on any machine; the other times are those of the machine at hand.
-import './apart.ts';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
