@@ -202,7 +202,7 @@ test('what it cannot decrypt it asks for again, once', async () => {
   expect(new Set(wire)).toEqual(new Set(['m.room.member', 'm.room.encrypted']));
 });
 
-test('500 commands of one person: told once, then quiet, and others are answered', async () => {
+test('500 commands of one person: told once, then quiet, and others are answered', { timeout: 300_000 }, async () => {
   const [loud, bob] = await Promise.all([world.human('loud'), world.human('bob')]);
   const place = await world.room(loud, { invite: [bob.id] });
   await bob.join(place);
@@ -219,7 +219,7 @@ test('500 commands of one person: told once, then quiet, and others are answered
   expect((await bob.answer(inLine, 110)).content.body).toContain('453.6 g');
   const all = (): readonly Heard[] => ids.flatMap((id) => loud.repliesTo(id));
   const notes = (): readonly Heard[] => all().filter((one) => !/453\.6 g/.test(one.content.body));
-  await loud.until(() => notes()[0], 'a word about it');
+  await loud.until(() => notes()[0], 'a word about it', 200);
   await new Promise((resolve) => setTimeout(resolve, 2000));
   expect(notes()).toHaveLength(1);
   expect(flawsOf(notes()[0]?.content)).toEqual([]);
