@@ -21,7 +21,7 @@ export function holdsConversations(name: string, { together, apart }: Talk): voi
 
     it('a correction changes it', async () => {
       const [, corrected = ''] = await together([recipe, 'no, the water was 250 g']);
-      expect(corrected).toMatch(/your recipe from \d\d:\d\d, with 250 g water/);
+      expect(corrected).toMatch(/your recipe from \d\d:\d\d(?: UTC)?, with 250 g water/);
     });
 
     it('the answer to a question completes the request', async () => {
