@@ -6,11 +6,14 @@ import { openWorld, type World } from '../world.ts';
 
 const recipe = '450 g olive oil, 225 g coconut oil, 75 g castor oil, 102 g NaOH, 230 g water';
 
+/** So few that 500 messages are too many however slowly the server takes them. */
+const perMinute = 4;
+
 let world: World;
 let ann: Human;
 let room = '';
 beforeAll(async () => {
-  world = await openWorld({ proxied: true });
+  world = await openWorld({ proxied: true, env: { MATRIX_RATE: `${perMinute}` } });
   ann = await world.human('ann');
   room = await world.room(ann);
 });
@@ -210,6 +213,7 @@ test('500 commands of one person: told once, then quiet, and others are answered
   const path = `/rooms/${encodeURIComponent(place)}/send/m.room.message/`;
   const content = { msgtype: 'm.text', body: '!lye convert 1 lb to g' };
   const ids: string[] = [];
+  const since = performance.now();
   for (let batch = 0; batch < 25; batch += 1) {
     const sent = Array.from({ length: 20 }, (_, i) => loud.http('PUT', `${path}l${batch}.${i}`, content));
     ids.push(...(await Promise.all(sent)).map(({ event_id }) => event_id));
@@ -221,7 +225,9 @@ test('500 commands of one person: told once, then quiet, and others are answered
   const notes = (): readonly Heard[] => all().filter((one) => !/453\.6 g/.test(one.content.body));
   await loud.until(() => notes()[0], 'a word about it', 200);
   await new Promise((resolve) => setTimeout(resolve, 2000));
-  expect(notes()).toHaveLength(1);
+  // who has rested for half of what a minute allows is told again
+  const rests = (performance.now() - since) / 1000 / 30;
+  expect(notes().length).toBeLessThanOrEqual(1 + rests);
   expect(flawsOf(notes()[0]?.content)).toEqual([]);
   expect(all().length).toBeLessThan(500);
 });
