@@ -1,5 +1,5 @@
 /** What each interaction is answered with. Knows the core and the shape of messages, and nothing of how they travel. */
-import type { Bot, Declaration, Reply, Ring } from '../../src/index.ts';
+import { type Bot, type Declaration, makeQueues, type Reply, type Ring } from '../../src/index.ts';
 import { type Asker, askerOf, isHost } from './asker.ts';
 import { completed } from './complete.ts';
 import { asTyped, checkMenu, cut, freeForm, wordsOption } from './forms.ts';
@@ -67,7 +67,10 @@ const words = {
 
 export function createDesk({ bot, declarations, download, tells }: DeskOptions): Desk {
   const states = createStates();
-  const inTurn = makeTurns();
+  const queued = makeQueues();
+  /** What is said again for a button and what is new must not mix with another message of the same person. */
+  const inTurn = <T>(asker: Asker, work: () => Promise<T>): Promise<T> =>
+    queued({ platform: 'discord', ...asker }, work);
 
   /**
    * Says the turns again and the new one; what the buttons were about must come out as it was. Turns are questions:
@@ -239,19 +242,3 @@ const typedIn = (components: readonly Component[]): string =>
       ...(inner ? [typedIn(inner)] : []),
     ])
     .join('\n');
-
-/** One after the other for each person in each place: turns of two messages must not mix. */
-function makeTurns(): <T>(asker: Asker, work: () => Promise<T>) => Promise<T> {
-  const open = new Map<string, Promise<unknown>>();
-  return async (asker, work) => {
-    const key = `${asker.place} ${asker.person}`;
-    const before = open.get(key);
-    const done = before ? before.then(work, work) : work();
-    open.set(key, done);
-    try {
-      return await done;
-    } finally {
-      if (open.get(key) === done) open.delete(key);
-    }
-  };
-}
