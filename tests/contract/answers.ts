@@ -175,3 +175,29 @@ export function stringsOf(all: Answer | Fault, details: boolean): readonly strin
     ...all.actions.map(({ request }) => request),
   ];
 }
+
+/** Without its spaces and what cannot be seen. */
+export const seen = (text: string): string => text.toWellFormed().replace(/[\p{Cc}\p{Cf}\p{Z}]/gu, '');
+
+/**
+ * Whether pages, as `seen`, show a text. A cut between pages may part it, between words or, where a word is longer than
+ * a page, inside one: each cut once, so that no word is in more pieces than there are pages.
+ */
+export const shows = (pages: string, text: string, count: number): boolean =>
+  pages.includes(seen(text)) || text.split(/\s+/).every((word) => piecesOf(pages, seen(word)) <= count);
+
+/** In how many pieces a word stands there, each as long as can be; without end where some of it stands nowhere. */
+function piecesOf(pages: string, word: string): number {
+  let count = 0;
+  for (let rest = word; rest !== ''; count += 1) {
+    let [found, missed] = [0, rest.length + 1];
+    while (missed - found > 1) {
+      const middle = (found + missed) >> 1;
+      if (pages.includes(rest.slice(0, middle))) found = middle;
+      else missed = middle;
+    }
+    if (found === 0) return Number.POSITIVE_INFINITY;
+    rest = rest.slice(found);
+  }
+  return count;
+}

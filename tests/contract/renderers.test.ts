@@ -12,7 +12,7 @@ import { pages } from '../../src/render/pages.ts';
 import { drawAll, type Format, pieces } from '../../src/render/pieces.ts';
 import { plain, renderPlain } from '../../src/render/plain.ts';
 import { renderTerminal } from '../../src/render/terminal.ts';
-import { answer, dataLine, fault, stringsOf } from './answers.ts';
+import { answer, dataLine, fault, seen, stringsOf } from './answers.ts';
 import { markdownText, marksOf } from './markdown-read.ts';
 
 const runs = { numRuns: 400 };
@@ -20,8 +20,6 @@ const anything = fc.oneof({ weight: 4, arbitrary: answer }, { weight: 1, arbitra
 const extent = fc.record({ details: fc.boolean() });
 
 /** What a person sees of a string, less its spaces: no control, no invisible character. */
-const seen = (text: string): string => text.toWellFormed().replace(/[\p{Cc}\p{Cf}\p{Z}]/gu, '');
-
 type Node = DefaultTreeAdapterTypes.ChildNode;
 const nodesOf = (fragment: string): readonly Node[] => {
   const below = (node: Node): Node[] => [node, ...('childNodes' in node ? node.childNodes.flatMap(below) : [])];

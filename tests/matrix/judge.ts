@@ -42,9 +42,6 @@ export const htmlText = (html: string): string =>
     .map((node) => ('value' in node ? node.value : ' '))
     .join('');
 
-/** Without its spaces and what cannot be seen. */
-export const seen = (text: string): string => text.toWellFormed().replace(/[\p{Cc}\p{Cf}\p{Z}]/gu, '');
-
 /** The words and figures of a text. */
 const words = (text: string): ReadonlySet<string> =>
   new Set(text.replace(/\p{Cf}/gu, '').match(/[\p{L}\p{N}]+([.,:]\p{N}+)*/gu) ?? []);

@@ -6,9 +6,9 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { commands } from '../../../src/commands/registry.ts';
 import { type Answer, createBot, openStore } from '../../../src/index.ts';
-import { stringsOf } from '../../contract/answers.ts';
+import { seen, stringsOf } from '../../contract/answers.ts';
 import type { Heard, Human } from '../human.ts';
-import { flawsOf, seen } from '../judge.ts';
+import { flawsOf } from '../judge.ts';
 import { openWorld, type World } from '../world.ts';
 
 let world: World;
