@@ -27,7 +27,7 @@ function askedFor({ data, httpHeaders }: Failure): number {
 
 /** `attempt` is told how long it may take (ms); what trying again cannot mend is thrown. */
 export async function persist<T>(attempt: (patience: number) => Promise<T>, stop: AbortSignal): Promise<T> {
-  let patience = 8000;
+  let patience = 4000;
   for (let wait = shortest; ; wait = Math.min(2 * wait, longest)) {
     stop.throwIfAborted();
     try {

@@ -8,7 +8,7 @@ export interface Transport {
 }
 
 /** Milliseconds beyond what the server was asked to wait; a sync that took longer makes the next one more patient. */
-const leastPatience = 5000;
+const leastPatience = 3000;
 const mostPatience = 120_000;
 /** Of the first sync, which may be long. */
 const firstPatience = 300_000;
@@ -16,7 +16,17 @@ const firstPatience = 300_000;
 export function makeFetch({ session, idle }: Transport): typeof fetch {
   let patience = leastPatience;
 
+  /** A connection that went dead is told by silence alone: another one at once, before the SDK waits and asks around. */
   async function sync(url: URL, init: RequestInit): Promise<Response> {
+    try {
+      return await poll(url, init);
+    } catch (error) {
+      if (init.signal?.aborted || (error as Error).name !== 'TimeoutError') throw error;
+      return poll(url, init);
+    }
+  }
+
+  async function poll(url: URL, init: RequestInit): Promise<Response> {
     const asked = Number(url.searchParams.get('timeout')) || 0;
     const isFirst = !url.searchParams.has('since');
     const limit = isFirst ? firstPatience : asked + patience;

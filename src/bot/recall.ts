@@ -32,9 +32,11 @@ export function recalled(before: readonly Line[], line: Line, isStart: boolean):
   return all.reduce((sum, { text }) => sum + text.length, 0) > longest ? [line] : all;
 }
 
+const nameOf = ({ platform, place, person }: Asked): string => JSON.stringify([platform, place, person]);
 const keyOf = ({ platform, place }: Asked): string => `${platform} ${place}`.slice(0, 200);
 
 export function makeRecall(store: () => Promise<Store>): Recall {
+  /** What the store does not hold yet. */
   const waiting = new Map<string, { readonly asked: Asked; readonly lines: readonly Line[] }>();
   let timer: NodeJS.Timeout | null = null;
   const ownOf = async ({ platform, person }: Asked): Promise<Own> => (await store()).of({ platform, person });
@@ -58,20 +60,23 @@ export function makeRecall(store: () => Promise<Store>): Recall {
   const flush = async (): Promise<void> => {
     if (timer) clearTimeout(timer);
     timer = null;
-    const all = [...waiting.values()];
-    waiting.clear();
     // A conversation that cannot be kept is only shorter: no answer is lost by it.
-    await Promise.allSettled(all.map(({ asked, lines }) => write(asked, lines)));
+    await Promise.allSettled(
+      [...waiting].map(async ([key, noted]) => {
+        await write(noted.asked, noted.lines).finally(() => waiting.get(key) === noted && waiting.delete(key));
+      }),
+    );
   };
 
   return {
     lines: async (asked, now) => {
-      const document = await (await ownOf(asked)).get('context', keyOf(asked));
-      const lines = (document?.data['lines'] ?? []) as readonly Line[];
+      const noted = waiting.get(nameOf(asked));
+      const document = noted ? null : await (await ownOf(asked)).get('context', keyOf(asked));
+      const lines = noted?.lines ?? ((document?.data['lines'] ?? []) as readonly Line[]);
       return now - (lines.at(-1)?.at ?? 0) < restsFor ? lines : [];
     },
     note: (asked, lines) => {
-      waiting.set(JSON.stringify([asked.platform, asked.place, asked.person]), { asked, lines });
+      waiting.set(nameOf(asked), { asked, lines });
       timer ??= setTimeout(flush, patience).unref();
     },
     drop: ({ platform, person }) => {

@@ -48,6 +48,16 @@ describe('after a restart', () => {
     expect(said).toBe(unbroken);
   });
 
+  test('what is started over stays so, though the store does not hold it yet', async () => {
+    const { start } = processes();
+    const first = start();
+    await first.ask(lard);
+    await first.end();
+    const second = start();
+    await second.ask('start over');
+    expect(textOf(await second.ask('double it'))).toMatch(/Which recipe\?/);
+  });
+
   test('what kept something is not kept again', async () => {
     const { start, kept } = processes();
     const first = start();

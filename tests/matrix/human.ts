@@ -62,6 +62,8 @@ export interface Human {
   readonly state: (room: string, type: string, content: Json, key?: string) => Promise<void>;
   /** The next message begins a new session of keys. */
   readonly rotate: (room: string) => Promise<void>;
+  /** Whether the devices of another get the keys of what is said from now on. */
+  readonly trust: (user: string, trusted: boolean) => Promise<void>;
   readonly download: (content: Json) => Promise<{ readonly data: Buffer; readonly type: string }>;
   readonly upload: (data: Buffer, type: string, isEncrypted: boolean) => Promise<Json>;
   /** The client-server API as this human, nothing decrypted. */
@@ -217,6 +219,7 @@ export async function openHuman(url: string, name: string, folder?: string): Pro
       await http('PUT', `${roomPath(room)}/state/${type}/${encodeURIComponent(key)}`, content);
     },
     rotate: (room) => op('rotate', { room }),
+    trust: (user, trusted) => op('trust', { user, trusted }),
     download: async (content) => {
       const { data, type } = await op(
         'download',

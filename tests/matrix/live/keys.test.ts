@@ -5,7 +5,7 @@ import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { startBot } from '../bot.ts';
-import type { Human, Json } from '../human.ts';
+import type { Heard, Human, Json } from '../human.ts';
 import { openWorld, type World } from '../world.ts';
 
 let world: World;
@@ -72,6 +72,22 @@ test('a restart keeps the device, the identity and the keys', async () => {
   expect(Object.keys(after.device_keys[world.botId])).toEqual(Object.keys(before.device_keys[world.botId]));
   expect(onlyKey(after.master_keys[world.botId])).toBe(onlyKey(before.master_keys[world.botId]));
   expect(ann.heard().filter(({ undecryptable }) => undecryptable)).toEqual([]);
+});
+
+test('says once that it could not read a message, whose key was kept from it, and reads the next', async () => {
+  const { botId } = world;
+  const room = await world.room(ann, { encrypted: true });
+  await answers(room);
+  await ann.trust(botId, false);
+  const lost = [await ann.say(room, question), await ann.say(room, question)];
+  const said = (): readonly Heard[] => lost.flatMap((id) => ann.repliesTo(id));
+  await ann.until(() => said().length > 0, 'a kind word', 60);
+  expect(said().map(({ content }) => content.body)).toEqual([expect.stringMatching(/couldn.t read.*send it again/s)]);
+  await ann.trust(botId, true);
+  await answers(room);
+  // What was kept from it stays so; it does not say it again.
+  expect(said()).toHaveLength(1);
+  expect(said().every(({ decrypted }) => decrypted)).toBe(true);
 });
 
 test('ends with 0 when it is told to', async () => {

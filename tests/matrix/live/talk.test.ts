@@ -129,6 +129,28 @@ describe.each([
     expect(lost.content.body).toMatch(/Which recipe/);
   });
 
+  test('a reminder set in a thread is told there, once, to who asked', async () => {
+    const root = await ann.say(room, 'My curing shelf');
+    const set = await ann.answer(await ann.say(room, '!lye remind me in 4 seconds to turn the bars', { thread: root }));
+    expect(set.content.body).toMatch(/turn the bars/);
+    const told = (): readonly Heard[] =>
+      ann
+        .heard()
+        .filter(
+          ({ sender, content, event_id }) =>
+            sender === world.botId &&
+            content['m.relates_to']?.event_id === root &&
+            event_id !== set.event_id &&
+            /turn the bars/.test(content.body),
+        );
+    const [rung] = await ann.until(() => told().length > 0 && told(), 'the reminder', 60);
+    expect(rung?.decrypted).toBe(encrypted);
+    expect(rung?.content['m.relates_to']).toMatchObject({ rel_type: 'm.thread', event_id: root });
+    expect(rung?.content['m.mentions']).toEqual({ user_ids: [ann.id] });
+    await silentTo(ann, room, []);
+    expect(told()).toHaveLength(1);
+  });
+
   test('one person does not go on with the recipe of another', async () => {
     await ann.answer(await ann.say(room, `!lye check ${recipe}`));
     await bob.answer(await bob.say(room, '!lye restart'));

@@ -161,6 +161,13 @@ class Human:
         """The next message begins a new Megolm session."""
         self.client.invalidate_outbound_session(room)
 
+    async def trust(self, user, trusted):
+        """Whether the devices of a person get the keys of what is said from now on."""
+        for device in self.client.device_store.active_user_devices(user):
+            (self.client.unblacklist_device if trusted else self.client.blacklist_device)(device)
+        for room in self.client.rooms:
+            self.client.invalidate_outbound_session(room)
+
     def _media(self, mxc):
         return f"{self.url}/_matrix/client/v1/media/download/{mxc.removeprefix('mxc://')}"
 
@@ -190,7 +197,7 @@ class Human:
 
 
 
-OPS = {"create", "join", "send", "rotate", "download", "upload", "wait_member"}
+OPS = {"create", "join", "send", "rotate", "trust", "download", "upload", "wait_member"}
 
 
 async def main():
