@@ -206,10 +206,12 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   ['mask', 'face (?:shield|mask)s?\\b'],
 ];
 
-const phrases = turns.map(([meaning, ...said]) => [new RegExp(`\\b(?:${said.join('|')})`, 'g'), meaning] as const);
+/** Made for the first text that speaks of a body: most never do. */
+let phrases: readonly (readonly [RegExp, string])[] | null = null;
 
 /** A text with its turns of phrase as single words. */
 export function inPhrases(plain: string): string {
+  phrases ??= turns.map(([meaning, ...said]) => [new RegExp(`\\b(?:${said.join('|')})`, 'g'), meaning] as const);
   let text = plain;
   for (const [phrase, meaning] of phrases) text = text.replace(phrase, meaning);
   return text;

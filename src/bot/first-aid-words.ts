@@ -76,7 +76,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'herd',
     'plan table evier mesa encimera suelo cocina fregadero',
   ],
-  W: ['me myself him himself herself us them themselves mir mich ihm ihn moi lui'],
+  W: ['me myself him himself herself us them themselves mir mich ihm ihn moi'],
   O: [
     'my his her their our both bare wet mein meine meiner meinem meinen sein seine seinem seinen ihr ihre ihrem',
     'ihren unser unsere die der den dem la les ma mes mon sa ses lui notre el los las mi mis su sus il',
@@ -112,7 +112,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'bird rabbit bunny',
     'hamster parrot budgie canary duck chick goat horse ferret tortoise pets',
     'papa mama meerschweinchen wellensittich ente schaf ziege kleinste kleinster kaninchen vogel papagei huhn',
-    'nachbar nachbarin kollege kollegin sohn tochter kind kinder kleinkind bub madchen frau ehemann oma opa enkel',
+    'nachbar nachbarin kollege kollegin sohn tochter kinder kleinkind bub madchen frau ehemann oma opa enkel',
     'enkelin bruder schwester freund freundin',
     'hund hundin welpe katze kater',
     'fils fille enfant enfants gamin gamine bebe mari femme frere soeur mamie papi ami amie voisin voisine chien',
@@ -124,10 +124,10 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'gallina vecino vecina figlio figlia',
   ],
   b: [
-    'touched bit bite bites bitten biting stepped stepping crawled grabbed played chewing pecked gnawed nibbled',
+    'touched bit bite bites bitten biting stepped stepping crawled grabbed played pecked gnawed nibbled',
     'mouthed',
     'poked walked getreten gebissen angefasst gefasst gegriffen geknabbert knabbert angeknabbert biss trat griff',
-    'fasste nibbling gnawing mordu mordille touche mordio mordi mordisco agarro cogio piso toco pise toque',
+    'fasste nibbling gnawing mordu mordille touche mordio mordi mordisco agarro cogio piso toco pise',
   ],
   // what happened: R has happened, s may yet; the same for H and h (with u, a burn), D and d
   R: [
@@ -159,7 +159,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'scalded scalding smarted',
     'brennt brennen brannte verbrannt verbrannte veratzt veratzte schmerzt kribbelt juckt beisst prickelt sticht',
     'brannten',
-    'brule brulee brulent brulait brulure brulures pique piquent picote ronge demange demangent irritent grattent',
+    'brule brulee brulent brulait brulures pique piquent picote ronge demange demangent irritent grattent',
     'tranen trant tranten escozor ardor quemazon hormiguea ardio pican lagrimeo lloran queme quemo quemado quemada',
     'queman arde arden ardia ardiendo escuece bruciato brucia',
   ],
@@ -243,11 +243,16 @@ const words: Readonly<Record<string, readonly string[]>> = {
   '-': ['and but so then because und aber et mais y pero'],
 };
 
-const letterOf: ReadonlyMap<string, string> = new Map(
-  Object.entries(words).flatMap(([letter, lines]) =>
-    lines.flatMap((line) => line.split(' ').map((word) => [word, letter])),
-  ),
-);
+/** Every word with its letter, one a line: searched as it is, since a table of them costs every start more. */
+const lines = Object.entries(words)
+  .map(([letter, said]) => `\n${said.join(' ').replaceAll(' ', `:${letter}\n`)}:${letter}\n`)
+  .join('');
+
+/** The letter of a known word. */
+function letterOf(word: string): string | undefined {
+  const at = lines.indexOf(`\n${word}:`);
+  return at < 0 ? undefined : lines.charAt(at + word.length + 2);
+}
 
 /** Words of the first need, recognised through two slips of the fingers. */
 const first = new Set(
@@ -255,13 +260,21 @@ const first = new Set(
 );
 
 /** By initial: long words of what bites, where and how, recognised through one slip. */
-const slippable: Record<string, (readonly [word: string, allowed: number])[]> = {};
-for (const [word, letter] of letterOf) {
-  const isFirst = first.has(word);
-  if (!isFirst && (word.length < 7 || !'AEPRHDBK'.includes(letter))) continue;
-  const initial = word.slice(0, 1);
-  slippable[initial] ??= [];
-  slippable[initial].push([word, isFirst && word.length > 7 ? 2 : 1]);
+const slippable = new Map<string, readonly (readonly [word: string, letter: string, allowed: number])[]>();
+
+function slippableBy(initial: string): readonly (readonly [word: string, letter: string, allowed: number])[] {
+  const known = slippable.get(initial);
+  if (known) return known;
+  const all = lines.matchAll(new RegExp(`\\n(${initial}[a-z0-9]{4,}):(.)`, 'g'));
+  const made = Array.from(all, ([, word = '', letter = '']) => [word, letter, allowedIn(word, letter)] as const);
+  const some = made.filter(([, , allowed]) => allowed > 0);
+  slippable.set(initial, some);
+  return some;
+}
+
+function allowedIn(word: string, letter: string): number {
+  if (first.has(word)) return word.length > 7 ? 2 : 1;
+  return word.length >= 7 && 'AEPRHDBK'.includes(letter) ? 1 : 0;
 }
 
 /** Whether two words can be so few edits apart: what is alike at both ends leaves little between. */
@@ -300,8 +313,8 @@ function derived(word: string): string {
     return 'R';
   if (/^seifen/.test(word)) return 'S';
   if (/(?:finger|fingern|schenkel|knochel)$/.test(word)) return 'P';
-  const meant = slippable[word.slice(0, 1)]?.find(([known, allowed]) => isNear(known, word, allowed));
-  return meant === undefined ? 'x' : (letterOf.get(meant[0]) ?? 'x');
+  const meant = slippableBy(word.slice(0, 1)).find(([known, , allowed]) => isNear(known, word, allowed));
+  return meant === undefined ? 'x' : meant[1];
 }
 
 /** Words whose letter had to be looked for, at the most. */
@@ -310,9 +323,10 @@ const found = new Map<string, string>();
 
 /** The letter of a word's meaning; `x` for any other. */
 export function meaningOf(word: string): string {
-  const known = letterOf.get(word) ?? found.get(word);
+  const known = found.get(word);
   if (known !== undefined) return known;
-  const letter = derived(word);
-  if (found.size < mostFound) found.set(word, letter);
+  const own = letterOf(word);
+  const letter = own ?? derived(word);
+  if (own !== undefined || found.size < mostFound) found.set(word, letter);
   return letter;
 }
