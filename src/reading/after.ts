@@ -1,14 +1,89 @@
-import type { Binding } from './bind.ts';
+import { type Binding, endsInDots } from './bind.ts';
 import { linesOf } from './columns.ts';
 import type { Item } from './items.ts';
 import type { Token } from './tokens.ts';
 
 const isRole = (token: Token | undefined, id: string): boolean =>
   token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === id;
+const isSign = (token: Token | undefined, signs: RegExp): boolean => token?.t === 'sign' && signs.test(token.text);
 const endsSentence = (token: Token | undefined): boolean =>
-  token === undefined || token.t === 'line' || (token.t === 'sign' && /^[.;!?]$/.test(token.text));
-const endsClause = (token: Token | undefined): boolean =>
-  endsSentence(token) || (token?.t === 'sign' && (token.text === ',' || token.text === '•'));
+  token === undefined || token.t === 'line' || isSign(token, /^[.;!?]$/);
+/** `40 g.` holds its full stop. */
+const isDotted = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.text.endsWith('.');
+const endsClause = (token: Token | undefined): boolean => endsSentence(token) || isSign(token, /^[,•]$/);
+
+/** The cook, whatever it is called. */
+const cook =
+  /^(cook|cooks|cooked|cooking|gel|gels|gelled|gelling|saponification|saponified|saponifying|zap|zaps|zapping)$/;
+/** A state that is one of being done. */
+const isDoneItself = /^(cooked|gelled|saponified)$/;
+const done =
+  /^(done|over|finished|finishes|finish|complete|completed|completes|ends|ended|end|through|ready|passed|stops|stopped|longer|doesnt)$/;
+
+/** Words of a phrase such as "once my soap has fully cooked", at the most. */
+const longestPhrase = 8;
+
+const wordAt = (token: Token | undefined): string | null =>
+  token?.t === 'word'
+    ? token.text
+    : token?.t === 'name' && (token.meaning.kind === 'role' || token.meaning.kind === 'alkali')
+      ? token.text.toLowerCase()
+      : null;
+
+/** "After the gel", "when the cook is over", "once my soap has cooked through": the word for the cook says "after". */
+export function afterPhrases(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 0; k < tokens.length; k++) {
+    const begin = tokens[k];
+    if (begin?.t !== 'word' || !/^(after|once|when|post|past|following)$/.test(begin.text)) continue;
+    const state = /^(once|when)$/.test(begin.text);
+    let at = -1;
+    let isDone = false;
+    let someone = false;
+    for (let j = k + 1; j < tokens.length && j - k <= longestPhrase; j++) {
+      const token = tokens[j];
+      const word = wordAt(token);
+      if (word === null || isRole(token, 'after')) break;
+      const last = word.split(' ').at(-1) ?? '';
+      if (at < 0 && cook.test(last)) at = j;
+      someone ||= /^(i|we|you|he|she|they|who)$/.test(word);
+      // "when I cooked this" tells of another day
+      isDone ||= done.test(last) || (isDoneItself.test(last) && !someone);
+    }
+    const token = tokens[at];
+    if (!token || (state && !isDone)) continue;
+    out ??= [...tokens];
+    const { from, to } = token;
+    const meaning = { kind: 'role', id: 'after' } as const;
+    out[at] = { t: 'name', meaning, text: wordAt(token) ?? '', how: 'name', meant: 'after the cook', from, to };
+    k = at;
+  }
+  return out ?? tokens;
+}
+
+/** Of a thing with an amount: where it stands, whether it is a fat, and its grams where it was weighed. */
+interface Weighed {
+  readonly at: number;
+  readonly fat: boolean;
+  readonly grams: number | null;
+}
+
+function weighedOf(items: readonly Item[], binding: Binding): Weighed[] {
+  return binding.groups.flatMap(({ things, amounts }) => {
+    const mass = amounts
+      .map((k) => items[k])
+      .find((item) => item?.kind === 'amount' && /^(mass|bare)$/.test(item.quantity.dim));
+    const grams = mass?.kind === 'amount' ? mass.quantity.value : null;
+    return things.flatMap((k) => {
+      const item = items[k];
+      if (item?.kind !== 'thing' || item.named.meaning.kind === 'role') return [];
+      return [{ at: item.from, fat: item.named.meaning.kind === 'fat', grams }];
+    });
+  });
+}
+
+/** Share of all fat that is put in after the cook, at the most, where a post names several before the phrase. */
+const mostAfter = 0.2;
 
 /** Which tokens lie where the post speaks of fat added after the cook. */
 export function afterScope(
@@ -18,62 +93,83 @@ export function afterScope(
 ): (token: number) => boolean {
   if (!tokens.some((token) => isRole(token, 'after'))) return () => false;
   const inside = new Set<number>();
+  const dotted = endsInDots(items);
   const lines = linesOf(tokens);
-  const bound = binding.groups
-    .flatMap((group) => group.things)
-    .map((k) => items[k])
-    .filter((item) => item?.kind === 'thing' && item.named.meaning.kind === 'fat')
-    .map((item) => item?.from ?? -1);
-  const fatsIn = (from: number, to: number): number[] => bound.filter((at) => at >= from && at < to);
-  const mark = (from: number, to: number): void => {
-    for (const at of fatsIn(from, to)) inside.add(at);
+  const weighed = weighedOf(items, binding);
+  const fats = weighed.filter(({ fat }) => fat);
+  const grams = fats.reduce((sum, one) => sum + (one.grams ?? 0), 0);
+  const within = (of: readonly Weighed[], from: number, to: number): readonly Weighed[] =>
+    of.filter(({ at }) => at >= from && at < to);
+  const mark = (of: readonly Weighed[]): void => {
+    for (const { at } of of) inside.add(at);
   };
   lines.forEach((line, index) => {
     for (let k = line.from; k < line.to; k++) {
-      if (!isRole(tokens[k], 'after')) continue;
-      if (fatsIn(line.from, line.to).length === 0 && index + 1 < lines.length) {
-        // a heading: the rows below, up to a blank line or the next heading
-        for (let below = index + 1; below < lines.length; below++) {
-          const next = lines[below];
-          if (!next) break;
+      if (!isRole(tokens[k], 'after') || isTalk(tokens, k)) continue;
+      if (within(weighed, line.from, line.to).length === 0) {
+        if (!isHeading(tokens, line, k)) continue;
+        // the rows below, up to a blank line or the next heading
+        for (const next of lines.slice(index + 1)) {
           const part = tokens.slice(next.from, next.to);
-          const rows = fatsIn(next.from, next.to).length > 0;
+          const rows = within(fats, next.from, next.to);
           if (
-            !rows &&
-            (part.some((token) => token.t === 'sign' && token.text === ':') ||
-              part.some((token) => isRole(token, 'before') || isRole(token, 'heading')))
+            rows.length === 0 &&
+            part.some((token) => isSign(token, /^:$/) || isRole(token, 'before') || isRole(token, 'heading'))
           )
             break;
-          mark(next.from, next.to);
+          mark(rows);
           const ending = tokens[next.to];
-          if (ending?.t === 'line' && ending.text === 'blank' && below > index) break;
+          if (ending?.t === 'line' && ending.text === 'blank' && part.length > 0) break;
         }
         return;
       }
       let end = k + 1;
-      while (end < line.to && !endsSentence(tokens[end])) end++;
-      if (fatsIn(k, end).length > 0) {
-        mark(k, end);
-        continue;
-      }
-      let begin = k - 1;
-      const bracket = (token: Token | undefined): boolean =>
-        token?.t === 'sign' && (token.text === '(' || token.text === ')');
-      while (begin >= line.from && !endsClause(tokens[begin])) {
-        if (bracket(tokens[begin]) && fatsIn(begin + 1, k).length > 0) break;
+      while (end < line.to && !endsSentence(tokens[end]) && !(dotted && isDotted(tokens[end - 1]))) end++;
+      let sentence = k;
+      while (sentence > line.from && !endsSentence(tokens[sentence - 1])) sentence--;
+      let begin = k;
+      const bracket = (token: Token | undefined): boolean => isSign(token, /^[()]$/);
+      while (begin > sentence && !endsClause(tokens[begin - 1]) && !(dotted && isDotted(tokens[begin - 1]))) {
+        if (bracket(tokens[begin - 1]) && within(weighed, begin, k).length > 0) break;
         begin--;
       }
-      let fats = fatsIn(begin + 1, k);
-      // "30 g shea, after the cook": the nearest fat before the comma
-      if (fats.length === 0) fats = fatsIn(line.from, k).slice(-1);
-      for (const at of fats) inside.add(at);
+      // "water 14 oz. After the cook: 1 oz shea"
+      const opens = isSign(tokens[k + 1], /^:$/);
+      const before = opens ? [] : within(weighed, begin, k);
+      const behind = within(weighed, k, end);
+      // "After the cook I mix in 60 g glycerin" says nothing of the fat before it
+      if (before.length === 0 && behind.length > 0) {
+        mark(behind.filter(({ fat }) => fat));
+        continue;
+      }
+      const near = before.filter(({ fat }) => fat);
+      const share = near.reduce((sum, one) => sum + (one.grams ?? 0), 0) / grams;
+      // "450 g olive and 50 g shea after the cook"
+      if (near.length > 1 && share > mostAfter) mark(near.slice(-1));
+      else if (near.length > 0) mark(near);
+      // "30 g shea, after the cook"
+      else if (before.length === 0) mark(within(fats, sentence, k).slice(-1));
     }
   });
   // everything "after" leaves nothing to cook: only the last one can be meant
-  if (bound.length > 0 && inside.size === bound.length && bound.length > 1) {
-    const last = bound.at(-1) ?? -1;
-    return (token) => token === last;
+  if (inside.size === fats.length) {
+    const last = fats.length > 1 ? fats.at(-1) : undefined;
+    return (token) => last?.at === token && !((last.grams ?? 0) > mostAfter * grams);
   }
-  if (inside.size === bound.length) return () => false;
   return (token) => inside.has(token);
+}
+
+/** "At the end of the day" and "I once cooked" are talk. */
+const isTalk = (tokens: readonly Token[], k: number): boolean => {
+  const [before, role, next] = [tokens[k - 1], tokens[k], tokens[k + 1]];
+  if (role?.t !== 'name') return false;
+  return / end$/.test(role.meant)
+    ? next?.t === 'word' && next.text === 'of'
+    : /^once /.test(role.meant) && before?.t === 'word' && /^(i|we|he|she|they|had|have)$/.test(before.text);
+};
+
+/** The phrase opens the line or the line ends in a colon; "and a question at the end" is talk. */
+function isHeading(tokens: readonly Token[], line: { readonly from: number; readonly to: number }, k: number): boolean {
+  const opens = tokens.slice(line.from, k).every((token) => token.t === 'sign' || token.t === 'aside');
+  return opens || isSign(tokens[line.to - 1], /^[:)]$/);
 }

@@ -245,7 +245,7 @@ interface Gap {
 }
 
 /** Whether the dot behind `340 g.` ends a sentence: not where all units of the post are written with one. */
-function endsInDots(items: readonly Item[]): boolean {
+export function endsInDots(items: readonly Item[]): boolean {
   const measured = items.flatMap((item) => (item.kind === 'amount' && item.quantity.unit ? [item.quantity.text] : []));
   return measured.some((text) => !text.endsWith('.'));
 }

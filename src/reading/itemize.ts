@@ -1,4 +1,5 @@
 import type { Catalogue } from '../catalogue/types.ts';
+import { afterPhrases } from './after.ts';
 import { askedApart } from './asked.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
@@ -37,6 +38,7 @@ export interface Cut {
 
 /** What neighbours say of a figure, one after the other. */
 const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
+  afterPhrases,
   takeParts,
   setAside,
   countPacks,
