@@ -174,6 +174,29 @@ export function fold(word: string): string {
   return lower;
 }
 
+const dictated: Readonly<Record<string, string>> = {
+  comma: ',',
+  semicolon: ';',
+  colon: ':',
+  period: '.',
+  'full stop': '.',
+  'question mark': '?',
+  'exclamation mark': '!',
+  'new line': '\n',
+  'new paragraph': '\n\n',
+};
+
+/** Signs that were dictated as words, where more than one of them can be nothing else. */
+function spokenSigns(text: string): string {
+  const sure = text.match(/\b(?:comma|full stop|question mark|exclamation mark|new (?:line|paragraph))\b/gi);
+  return sure && sure.length > 1
+    ? text.replace(
+        /[ \t]?\b(comma|semicolon|colon|period|full stop|question mark|exclamation mark|new line|new paragraph)\b/gi,
+        (word, name: string) => dictated[name.toLowerCase()] ?? word,
+      )
+    : text;
+}
+
 /** The text in plain characters; time linear in its length. */
 export function clean(input: string): Cleaned {
   const struck: string[] = [];
@@ -187,5 +210,5 @@ export function clean(input: string): Cleaned {
       struck.push(inside);
       return ' ';
     });
-  return { text: isPlain ? text : plainCharacters(text), disordered, struck };
+  return { text: spokenSigns(isPlain ? text : plainCharacters(text)), disordered, struck };
 }

@@ -8,6 +8,7 @@ import type { RecipeReading } from './reading.ts';
 import type { Settled } from './settle.ts';
 import { recipePointedAt } from './several.ts';
 import { makeSpeller } from './spelling.ts';
+import { amongTalk } from './talk.ts';
 
 export type { Reader } from './itemize.ts';
 export type { Doubt, RecipeReading } from './reading.ts';
@@ -48,7 +49,11 @@ const nothingDropped: ReadonlySet<number> = new Set();
  */
 export function readRecipe(reader: Reader, input: string, settled: Settled | null = null): RecipeReading {
   const one = recipePointedAt(input);
-  if (!one) return readOne(reader, input, settled);
+  if (!one) {
+    const reading = readOne(reader, input, settled);
+    if (settled || reading.doubts.length === 0) return reading;
+    return amongTalk(input, reading, (post) => readOne(reader, post, null), reader.catalogue) ?? reading;
+  }
   const reading = readOne(reader, one.text, settled);
   const others = (one.rest.match(/\d+(?:[.,]\d+)*/g) ?? []).map((text) => ({
     text,

@@ -27,6 +27,7 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
     if (meaning.kind === 'alkali' && [...weighed].some((key) => key.startsWith('alkali') || key.startsWith('stock')))
       continue;
     if (meaning.kind === 'stock') continue;
+    if (isSpokenTo(item, tokens)) continue;
     const line = assembly.lineOf(item.from);
     const span = lines[line];
     if (!span) continue;
@@ -52,6 +53,19 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
         assembly.doubts.push(amountless);
     } else if (meaning.kind !== 'ambiguous' || alone) assembly.doubts.push(amountless);
   }
+}
+
+/** "Robin, I would not": somebody's name, near that of an ingredient. */
+function isSpokenTo({ from, to, named }: Extract<Item, { kind: 'thing' }>, tokens: readonly Token[]): boolean {
+  const [before, comma, next] = [tokens[from - 1], tokens[to], tokens[to + 1]];
+  return (
+    named.how === 'spelling' &&
+    (before === undefined || before.t === 'line') &&
+    comma?.t === 'sign' &&
+    comma.text === ',' &&
+    next?.t === 'word' &&
+    next.sort === 'everyday'
+  );
 }
 
 function isHeading(tokens: readonly Token[]): boolean {

@@ -58,6 +58,17 @@ export function decimals(assembly: Assembly, rows: readonly Row[], catalogue: Ca
   assembly.doubts.push({ id: 'decimal', said: first.amount.text, readings: [first.amount.value, first.amount.other] });
 }
 
+/** Nominal superfat of a reading, as a fraction; null without fat or alkali. KOH of no stated purity counts as 90 %. */
+export function superfatOf({ fats, alkali }: RecipeReading, catalogue: Catalogue): number | null {
+  if (fats.length === 0 || alkali.length === 0) return null;
+  const pure = alkali.reduce(
+    (sum, { id, grams, purity }) =>
+      sum + grams * (purity?.nominal ?? (id === 'koh' ? 0.9 : 1)) * (id === 'koh' ? factor : 1),
+    0,
+  );
+  return 1 - pure / demandOf(fats, catalogue);
+}
+
 /** Alkali of a third to three times the demand may be wrong, but is meant; beyond that something was misread. */
 export function plausible(
   assembly: Assembly,

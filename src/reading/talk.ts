@@ -1,0 +1,186 @@
+/**
+ * Sentences around a recipe that tell of something else: the size of a mould, a drive to the shop, what a scale shows.
+ * A figure in one of them that no ingredient takes is no question where the rest is a whole recipe whose alkali fits
+ * its fats: had an ingredient been lost with the sentence, it would not fit.
+ */
+import type { Catalogue } from '../catalogue/types.ts';
+import { superfatOf } from './plausible.ts';
+import type { Doubt, RecipeReading } from './reading.ts';
+
+/** Longer posts are asked about, in characters: each round reads the post once more. */
+const longest = 8000;
+const mostRounds = 3;
+
+/** Superfat of recipes that people make, as a fraction. A twentieth of the fats gone missing moves it by as much. */
+const usual = { least: -0.01, most: 0.2 };
+
+/** What people and things do, which no ingredient is called: by its ending, by its pronoun, or irregular. */
+const deed =
+  /^(?:\p{L}{2,}(?:ed|ing)|drove|went|took|takes|gets?|got|bought|sold|spent|costs?|lost|left|gave|gives|made|makes?|ran|runs|held|holds?|kept|keeps?|fits?|shows?|says?|said|reads|weighs?|lasts?|needs?|switch(?:es)?|turns?|uses?|came|comes|goes|sat|stood|stands|began|brought|thought|thinks|told|tells|felt|feels|found|paid|sent|slept|broke|cut|put|set|hit|let|opens?|closes|works?|looks?|likes?|wants?|charges|drives|starts?|stops?|ends|stays|sits|lives|knows?|asks?|smells)$/iu;
+
+/** Words of a sentence, which a row of a list has none of. */
+const prose =
+  /\b(?:i|i'm|i've|i'd|my|me|we|our|you|your|he|she|they|their|his|her|it|it's|its|this|that|the|is|was|are|were|be|been|has|had|have|do|does|did|can|could|will|would|should|to|so|because|when|if|which|who|not|don't|didn't)\b/giu;
+
+/** A sentence that may change the recipe is heard out. */
+const changing =
+  /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|chang\w*|rather than|out of|ran out|forgot\w*|without|left out|leave out|take out|added?|adding|plus|more|less|extra|double|half|halv\w*|triple|scal(?:ed|ing)|wrong|correct\w*|mean|meant|sorry|actually|only had|or)\b/iu;
+
+/** Words by which a weight may be that of something in the pot. */
+const putting =
+  /\b(?:put(?:s|ting)?|mix\w*|melt\w*|stir\w*|pour\w*|us(?:e|ed|es|ing)|thr[eo]w\w*|toss\w*|dump\w*|dissolv\w*|blend\w*|weigh(?:ed|ing)? out|measur\w*|includ\w*|contain\w*|(?:goes|go|went|going) in\w*|took|takes?|taking|had|have|need\w*)\b/iu;
+
+/** Words by which another ingredient may have come in: then nothing is left out unasked. */
+const exchanging =
+  /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|(?:ran|run|was|am|is|i'm) out of)\b/iu;
+
+const count = (text: string, words: RegExp): number => (text.match(words) ?? []).length;
+const deeds = (text: string): number => (text.match(/\p{L}+/gu) ?? []).filter((word) => deed.test(word)).length;
+
+const isTalk = (text: string): boolean =>
+  !changing.test(text) && count(text, prose) + deeds(text) >= (text.startsWith('(') ? 1 : 2);
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Sentences, lines, and what stands in brackets; and their clauses. */
+const sentences = /\n+|(?<=[.!?;…])\s+|(?=[(])|(?<=[)])/g;
+const clauses = /\n+|(?<=[.!?;:…,])\s+|\s[–—-]\s|(?=[(])|(?<=[)])/g;
+
+function stretchesOf(post: string, parting: RegExp): readonly Stretch[] {
+  const out: Stretch[] = [];
+  let from = 0;
+  for (const { index, 0: gap } of post.matchAll(parting)) {
+    if (index > from) out.push({ from, to: index });
+    from = index + gap.length;
+  }
+  return from < post.length ? [...out, { from, to: post.length }] : out;
+}
+
+/** Its last figure. */
+const figureOf = (said: string): readonly string[] => said.match(/\d+(?:[.,]\d+)*/g)?.slice(-1) ?? [said];
+
+/** The words or figures that a doubt is about, where talk may have led to it. */
+function saidIn(doubt: Doubt): readonly string[] {
+  switch (doubt.id) {
+    case 'unknown-fat':
+      return [doubt.said];
+    case 'no-unit':
+      return figureOf(doubt.said);
+    case 'unplaced':
+      return [doubt.said];
+    default:
+      return [];
+  }
+}
+
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/\s+/g, '\\s+');
+const mentions = (text: string, said: string): boolean =>
+  new RegExp(`(?<![\\p{L}\\d])(?<!\\d[.,])${escaped(said)}(?![\\p{L}\\d])(?![.,]\\d)`, 'iu').test(text);
+
+/** The word stands beside a figure with a unit of weight or volume, as an ingredient would. */
+const isWeighed = (text: string, said: string): boolean =>
+  !deed.test(said) &&
+  new RegExp(
+    `\\d\\s?(?:k?g|gr|grams?|gms?|dag|oz|ounces?|lbs?|pounds?|ml|l|lit(?:re|er)s?|cups?|t(?:b)?sp|tablespoons?|teaspoons?|%|parts?)\\s+(?:of\\s+)?(?:\\p{L}+\\s+)?${escaped(said)}|${escaped(said)}\\W{0,3}(?:\\p{L}+\\W{1,2})?\\d+(?:[.,]\\d+)?\\s?(?:k?g|gr|gram|gm|dag|oz|ounce|lb|pound|ml|l\\b|lit|cup|t(?:b)?sp|%|part)`,
+    'iu',
+  ).test(text);
+
+/** The stretches that a doubt is about: clauses that are talk, or sentences where no clause is. */
+function aboutOf(doubt: Doubt, post: string): readonly Stretch[] {
+  const said = saidIn(doubt);
+  for (const parting of [clauses, sentences]) {
+    const about = stretchesOf(post, parting).filter(({ from, to }) => {
+      const text = post.slice(from, to);
+      return said.some(
+        (one) =>
+          mentions(text, one) &&
+          isTalk(text) &&
+          !(doubt.id === 'unknown-fat' && isWeighed(text, one)) &&
+          !(doubt.id === 'unplaced' && /[\p{L}%]/u.test(one) && putting.test(text)),
+      );
+    });
+    if (about.length > 0) return about;
+  }
+  return [];
+}
+
+/** The post without the sentences that its doubts are about; null where one of them is about something else. */
+function without(post: string, doubts: readonly Doubt[]): { readonly text: string; readonly gone: string[] } | null {
+  const all = doubts.map((doubt) => aboutOf(doubt, post));
+  if (all.some((about) => about.length === 0)) return null;
+  const gone: Stretch[] = [];
+  for (const one of all.flat().toSorted((a, b) => a.from - b.from || b.to - a.to))
+    if (one.to > (gone.at(-1)?.to ?? 0)) gone.push(one);
+  let text = '';
+  let at = 0;
+  for (const { from, to } of gone) {
+    text += post.slice(at, Math.max(at, from));
+    at = to;
+  }
+  return { text: text + post.slice(at), gone: gone.map(({ from, to }) => post.slice(from, to)) };
+}
+
+const figures = /\d+(?:[.,]\d+)*/g;
+
+/** The recipe, without what is told around it; null where that leaves no whole recipe, or none that fits. */
+export function amongTalk(
+  post: string,
+  first: RecipeReading,
+  read: (post: string) => RecipeReading,
+  catalogue: Catalogue,
+): RecipeReading | null {
+  if (post.length > longest || exchanging.test(post) || first.fats.length === 0 || first.alkali.length === 0)
+    return null;
+  let text = post;
+  let reading = first;
+  const gone: string[] = [];
+  for (let round = 0; reading.doubts.length > 0; round++) {
+    const less = round < mostRounds ? without(text, reading.doubts) : null;
+    if (!less) return null;
+    gone.push(...less.gone);
+    text = less.text;
+    reading = read(text);
+  }
+  const fat = superfatOf(reading, catalogue);
+  if (fat === null || fat < usual.least || fat > usual.most || !holdsAll(first, reading)) return null;
+  const told = gone.map((one) => `“${shortened(one)}”`).join(', ');
+  return {
+    ...reading,
+    assumptions: [
+      ...reading.assumptions,
+      { id: 'left-out', text: `I left out what tells of something else: ${told}.` },
+    ],
+    fates: [
+      ...reading.fates,
+      ...gone.flatMap((one) =>
+        (one.match(figures) ?? []).map((figure) => ({
+          text: figure,
+          fate: 'aside' as const,
+          why: 'in a sentence that tells of something else',
+        })),
+      ),
+    ],
+  };
+}
+
+const shortened = (text: string): string => {
+  const line = text.replace(/\s+/g, ' ').trim();
+  return line.length > 60 ? `${line.slice(0, 57).trimEnd()}…`.toWellFormed() : line;
+};
+
+/** Nothing that was weighed before is lost with the talk. */
+function holdsAll(first: RecipeReading, rest: RecipeReading): boolean {
+  const within = (a: readonly { readonly id: string }[], b: readonly { readonly id: string }[]): boolean =>
+    a.every(({ id }) => b.some((one) => one.id === id));
+  return (
+    within(first.fats, rest.fats) &&
+    within(first.after, rest.after) &&
+    within(first.alkali, rest.alkali) &&
+    within(first.liquids, rest.liquids) &&
+    within(first.acids, rest.acids) &&
+    (first.waterGrams === null) === (rest.waterGrams === null)
+  );
+}
