@@ -70,6 +70,31 @@ function address(prims: readonly Prim[], i: number): Aside | null {
   return found(web ? 'part of an address' : 'part of a mention', i, end, prims);
 }
 
+/** A price of a kilogram or a litre, whose neighbours are no pack. */
+export const rate = 'a price by weight';
+
+const weightWord = /^(kg|kilo|kilos|kilogram|kilogramme|lb|lbs|pound|oz|ounce|g|litre|liter|l|ltr|ml|gallon|gal)$/;
+
+/** `/kg`, `/ 100 g`, `per lb`, `a kilo` from prim `i`: where it ends. */
+function perWeight(prims: readonly Prim[], i: number): number | null {
+  const stroke = is(prims[i], '/');
+  if (!stroke && !(prims[i]?.kind === 'word' && /^(per|a|the|each)$/.test(prims[i]?.text ?? ''))) return null;
+  const counted = /^(10|100|250|500|1000)$/.test(prims[i + 1]?.text ?? '') ? 1 : 0;
+  const at = i + 1 + counted;
+  if (prims[at]?.kind !== 'word' || !weightWord.test(prims[at]?.text ?? '')) return null;
+  // "30 per kg of oils": how much of something goes in
+  const of = prims[at + 1];
+  return of?.kind === 'word' && /^(of|oils?|fats?)$/.test(of.text) ? null : at + 1;
+}
+
+/** `7.90/kg`, `5.20 per kilo` without a sign of money. */
+function bareRate(prims: readonly Prim[], i: number): Aside | null {
+  const before = prims[i - 1];
+  if (before?.kind === 'number' || is(before, '/')) return null;
+  const end = perWeight(prims, i + 1);
+  return end === null ? null : found(rate, i, end, prims);
+}
+
 function money(prims: readonly Prim[], i: number): Aside | null {
   const prim = prims[i];
   let end = -1;
@@ -88,14 +113,16 @@ function money(prims: readonly Prim[], i: number): Aside | null {
     else if (after?.kind === 'word' && (moneyWords.has(after.text) || (after.text === 'p' && after.glued))) end = i + 2;
   }
   if (end < 0) return null;
-  // "£4 - £5", "4.50 €/kg", "$12 for 500 g" keeps the 500 g for others; "per kg", "a kilo"
+  const per = perWeight(prims, end);
+  if (per !== null) return found(rate, i, per, prims);
+  // "£4 - £5", "$12 for 500 g" keeps the 500 g for others; "a bottle"
   if (is(prims[end], '/') && prims[end + 1]?.kind === 'word') end += 2;
   else if (is(prims[end], '/') && isNumber(prims[end + 1])) end += prims[end + 2]?.kind === 'word' ? 3 : 2;
   else if (
     prims[end]?.kind === 'word' &&
     /^(per|a|the|each)$/.test(prims[end]?.text ?? '') &&
     prims[end + 1]?.kind === 'word' &&
-    /^(kg|kilo|lb|pound|litre|liter|l|bottle|bar|bag|pack)$/.test(prims[end + 1]?.text ?? '')
+    /^(bottle|bar|bag|pack)$/.test(prims[end + 1]?.text ?? '')
   )
     end += 2;
   return found('a price', i, end, prims);
@@ -383,6 +410,9 @@ const telling: ReadonlySet<string> = new Set([
     'm',
     'h',
     'hrs',
+    'per',
+    'a',
+    'the',
   ],
   ...[
     'cm',
@@ -451,6 +481,7 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
     size(prims, i, lexicon) ??
     dateOrTime(prims, i) ??
     money(prims, i) ??
+    bareRate(prims, i) ??
     telephone(prims, i)
   );
 }

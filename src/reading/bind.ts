@@ -185,6 +185,9 @@ const clearly = 0.35;
 /** A bare figure as small as this is a number of something, even beside a name. */
 const leastBeside = 10;
 
+/** The way over which a figure without a unit is of no name in a post whose rows have units: a word that parts. */
+const leastApart = 1.7;
+
 /** A name takes one figure of each of these, a bit each. */
 const slots = { amount: 1, volume: 2, percent: 4, ratio: 8 } as const;
 const slotOf = ({ dim }: Quantity): number =>
@@ -392,6 +395,12 @@ function groupAt(series: Series, begin: number, end: number): Found {
     const fit = fitCost(meaning, item.quantity, unitful && !beside);
     if (fit === never || item.quantity.each || (item.pure && !takesPurity(meaning))) return 'none';
     if (item.total && !/^total/.test(meaning.id)) return 'none';
+    if (unitful && item.quantity.dim === 'bare' && consumable(named.named)) {
+      // "12,50 with coffee", "gave 7. The tallow": what no unit and no neighbour makes an amount
+      const gap = gaps[k < thing ? thing - 1 : thing];
+      const way = k < thing ? gap?.amountFirst : gap?.nameFirst;
+      if (gap && (gap.stops > 0 || (gap.lines === 0 && (way ?? 0) >= leastApart))) return 'none';
+    }
     const slot = slotOf(item.quantity);
     if (taken & slot) {
       // "900 g lard (2 lb)": one amount on both sides, in two units

@@ -1,4 +1,5 @@
 import { damaged } from './aside.ts';
+import { digitsIn } from './letters.ts';
 import type { Fate } from './reading.ts';
 import type { Assembly } from './rows.ts';
 
@@ -39,5 +40,8 @@ export function settleFates(assembly: Assembly): Fate[] {
   }
   const inOrder = assembly.fates.filter((fate) => fate !== undefined);
   const crossed = struck.flatMap((passage) => passage.match(/\d+(?:[.,]\d+)*/g) ?? []);
-  return [...inOrder, ...crossed.map((text): Fate => ({ text, fate: 'aside', why: 'crossed out' }))];
+  const lettered = prims.flatMap((prim) =>
+    digitsIn(prim).map((text): Fate => ({ text, fate: 'used', why: `part of the name "${prim.raw}"` })),
+  );
+  return [...inOrder, ...lettered, ...crossed.map((text): Fate => ({ text, fate: 'aside', why: 'crossed out' }))];
 }

@@ -5,10 +5,12 @@ import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { type Item, itemsOf } from './items.ts';
 import { layOut } from './layout.ts';
+import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
 import { equalParts, fractionShares, setAside, shareBase, stockStrength, unitsBefore } from './neighbours.ts';
 import { countPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
+import { priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { type Prim, scan } from './scan.ts';
 import type { Speller } from './spelling.ts';
@@ -40,6 +42,8 @@ export interface Cut {
 const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   afterPhrases,
   takeParts,
+  priceLines,
+  usedOfPacks,
   setAside,
   countPacks,
   shareBase,
@@ -61,7 +65,7 @@ export function itemize(reader: Reader, input: string): Cut {
   const { lexicon, speller } = reader;
   const { text: plain, disordered, struck } = clean(input);
   const { text } = layOut(plain);
-  const prims = scan(text);
+  const prims = wholeWords(scan(text), lexicon);
   const cut = tokenize(prims, lexicon, speller);
   const tokens = passes.reduce((now, pass) => pass(now), unitsBefore(applyColumns(cut.tokens, lexicon), lexicon));
   const { items, back } = putRight(itemsOf(tokens, lexicon), tokens);

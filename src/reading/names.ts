@@ -1,4 +1,6 @@
-import type { Assembly, Row } from './rows.ts';
+import { withUnit } from './columns.ts';
+import { type Assembly, type Row, unitFor } from './rows.ts';
+import { isStatementOf } from './totals.ts';
 
 const spoons = new Set(['tsp', 'tbsp', 'tsp-metric', 'tbsp-metric', 'tbsp-australian']);
 
@@ -32,13 +34,19 @@ interface FatsBeside {
   readonly shares: boolean;
 }
 
+/** `someone pencilled 34.2`: what the lines make. */
+function saysSum(assembly: Assembly, { amount, token }: Row, fats: number): boolean {
+  const found = amount?.dim === 'bare' ? unitFor(assembly, token) : null;
+  return found !== null && amount !== null && isStatementOf(withUnit(amount, found.unit).value, fats);
+}
+
 function unknownName(assembly: Assembly, row: Row, fats: FatsBeside): void {
   const { meaning, text } = row.named;
   const fatty = fattyWord.test(meaning.id);
   const grams = row.amount?.dim === 'mass' ? row.amount.value : null;
   const spoon = row.amount?.dim === 'volume' && spoons.has(row.amount.unit?.id ?? '');
   const loose = (row.amount === null || row.amount.dim === 'bare') && !fatty;
-  const alike = row.amount ? fats.bare : fats.shares;
+  const alike = (row.amount ? fats.bare : fats.shares) && !saysSum(assembly, row, fats.grams);
   if (loose && !alike) {
     const quantity = row.amount ?? row.share;
     if (quantity) {

@@ -10,7 +10,7 @@ import type { Token } from './tokens.ts';
  */
 const light = (token: Token | undefined): boolean =>
   token?.t === 'word' &&
-  (token.sort === 'filler' || /^(for|cost|costs|me|was|paid|at|only|now|about|per|a)$/.test(token.text));
+  (token.sort === 'filler' || /^(for|of|cost|costs|me|was|paid|at|only|now|about|per|a)$/.test(token.text));
 const priced = (token: Token | undefined): boolean => token?.t === 'aside' && token.reason === 'a price';
 const massOf = (token: Token | undefined): token is Extract<Token, { t: 'quantity' }> =>
   token?.t === 'quantity' &&
@@ -47,6 +47,9 @@ function costOf(tokens: readonly Token[], price: number): number | null {
   return massOf(tokens[k]) ? k : null;
 }
 
+const isPot = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'pot';
+
 /** `bought 5 kg olive for €32`: the figure before the name, where that thing is weighed again elsewhere. */
 function boughtOf(tokens: readonly Token[], price: number): number | null {
   let k = price - 1;
@@ -54,25 +57,52 @@ function boughtOf(tokens: readonly Token[], price: number): number | null {
   const name = tokens[k];
   if (name?.t !== 'name' || name.meaning.kind === 'role') return null;
   k--;
-  while (light(tokens[k])) k--;
-  return massOf(tokens[k]) && weighedAgain(tokens).has(name.meaning.id) ? k : null;
+  while (light(tokens[k]) || isPot(tokens[k])) k--;
+  return massOf(tokens[k]) && weighedAgain(tokens).has(thingOf(name)) ? k : null;
 }
 
 const twiceKnown = new WeakMap<readonly Token[], ReadonlySet<string>>();
 
-/** Ids of what stands beside a weight more than once. */
+/** `lye 4.3 oz`, `4.3 oz of lye`, `4.3 oz tub of lye`. */
+function weighedAt(tokens: readonly Token[], at: number): boolean {
+  if ([1, 2].some((step) => massOf(tokens[at + step]))) return true;
+  let k = at - 1;
+  const skipped = (token: Token | undefined): boolean =>
+    light(token) || (token?.t === 'name' && token.meaning.kind === 'role');
+  while (at - k <= 3 && skipped(tokens[k])) k--;
+  return massOf(tokens[k]);
+}
+
+/** What is named; any alkali is the alkali. */
+const thingOf = ({ meaning }: Extract<Token, { t: 'name' }>): string =>
+  meaning.kind === 'alkali' ? 'alkali' : meaning.id;
+
+/** What stands beside a weight more than once. */
 function weighedAgain(tokens: readonly Token[]): ReadonlySet<string> {
   const known = twiceKnown.get(tokens);
   if (known) return known;
   const once = new Set<string>();
   const twice = new Set<string>();
   tokens.forEach((token, at) => {
-    if (token.t !== 'name' || ![-1, 1, 2].some((step) => massOf(tokens[at + step]))) return;
-    const { id } = token.meaning;
+    if (token.t !== 'name' || !weighedAt(tokens, at)) return;
+    const id = thingOf(token);
     (once.has(id) ? twice : once).add(id);
   });
   twiceKnown.set(tokens, twice);
   return twice;
+}
+
+/** `olive oil 500 g for 3.95 €` as a row of a list, and weighed nowhere else: what goes in, with what it costs. */
+function isOwnWeight(tokens: readonly Token[], k: number): boolean {
+  const nameAt = [k - 1, k + 1].find((at) => {
+    const one = tokens[at];
+    return one?.t === 'name' && one.meaning.kind !== 'role';
+  });
+  const name = tokens[nameAt ?? -1];
+  if (nameAt === undefined || name?.t !== 'name' || weighedAgain(tokens).has(thingOf(name))) return false;
+  let head = Math.min(k, nameAt) - 1;
+  while (tokens[head]?.t === 'sign' && /^[-*•\t]$/.test((tokens[head] as { text: string }).text)) head--;
+  return head < 0 || tokens[head]?.t === 'line';
 }
 
 /** One ingredient is named with the first of two amounts, and no other before the second. */
@@ -110,7 +140,7 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
     else if (token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'bars') bars = k;
     else if (priced(token)) {
       for (const found of [reach(tokens, k, -1), reach(tokens, k, 1), costOf(tokens, k), boughtOf(tokens, k)])
-        if (found !== null) aside(found, 'the size of what was bought');
+        if (found !== null && !isOwnWeight(tokens, found)) aside(found, 'the size of what was bought');
     } else if (token?.t === 'quantity') {
       if (weighed && isYear(token)) aside(k, 'a year');
       if (isPack(tokens, k, token)) aside(k, packed);

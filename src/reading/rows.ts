@@ -127,6 +127,8 @@ export function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, to
   const of = (): string => label(assembly, meaning);
   let amount = quantity;
   const matters = meaning.kind !== 'additive' && meaning.kind !== 'scent';
+  // nobody says that it is an ingredient: whether it may be one is asked of its name
+  if (amount.dim === 'bare' && meaning.kind === 'unknown') return null;
   if (amount.dim === 'bare') {
     const large = assembly.metric && amount.value >= farBeyond;
     const found = unitFor(assembly, token) ?? (large ? { unit: 'g', assumed: true } : null);

@@ -1,5 +1,6 @@
 import { singular } from '../catalogue/names.ts';
 import { asideTokenAt } from './aside.ts';
+import { digitsIn } from './letters.ts';
 import type { Entry, Lexicon, Meaning, Trie } from './lexicon.ts';
 import { unitAt } from './measure.ts';
 import { type DecimalHabit, decimalHabit } from './numbers.ts';
@@ -213,7 +214,10 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
 
 function nameToken({ prims, meant }: Post, i: number, { entry, end }: NameHit, plain: boolean): Token {
   let asTyped = plain;
-  for (let k = i; k < end; k++) asTyped &&= meant[k] === undefined || unelided(prims[k]) !== null;
+  for (let k = i; k < end; k++) {
+    const prim = prims[k];
+    asTyped &&= (meant[k] === undefined || unelided(prim) !== null) && !(prim && digitsIn(prim).length > 0);
+  }
   return {
     t: 'name',
     meaning: entry.meaning,

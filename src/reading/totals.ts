@@ -1,15 +1,16 @@
+import { withUnit } from './columns.ts';
+import { speaksOfMoney } from './prices.ts';
+import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
-import type { Assembly, Row } from './rows.ts';
+import { type Assembly, type Row, roundTo, unitFor } from './rows.ts';
 
-export function crossTotals(
-  assembly: Assembly,
-  roles: Roles,
-  sums: Readonly<Record<'fats' | 'after' | 'alkali' | 'water' | 'liquids' | 'others', number>>,
-  rows: readonly Row[],
-): void {
+type Sums = Readonly<Record<'fats' | 'after' | 'alkali' | 'water' | 'liquids' | 'others', number>>;
+
+const near = (a: number, b: number): boolean => b > 0 && Math.abs(a - b) <= Math.max(0.02 * b, 1.01);
+
+export function crossTotals(assembly: Assembly, roles: Roles, sums: Sums, rows: readonly Row[]): void {
   const { fats, after, alkali, water, liquids, others } = sums;
   const wet = water + liquids;
-  const near = (a: number, b: number): boolean => b > 0 && Math.abs(a - b) <= Math.max(0.02 * b, 1.01);
   const allFats = fats + after;
   const options = [
     fats,
@@ -33,7 +34,7 @@ export function crossTotals(
     const fit = [fats, allFats, allFats + others, allFats + alkali + wet];
     // "1.200 g of oils": one reading that agrees is enough
     if (upTo === null && ![value, other ?? value].some((said) => fit.some((sum) => near(said, sum))))
-      assembly.doubts.push({ id: 'total-disagrees', said: roles.totalFats.text, sum: allFats });
+      disagree(assembly, roles.totalFats, [allFats, fats], rows);
   }
   let parts: readonly number[] | null = null;
   for (const total of roles.totals) {
@@ -43,9 +44,73 @@ export function crossTotals(
     if (!total.strict || allFats === 0 || options.some(agrees)) continue;
     parts ??= sumsOf(rows);
     if (parts.some(agrees)) continue;
-    assembly.doubts.push({ id: 'total-disagrees', said: total.quantity.text, sum: allFats + alkali + wet });
+    disagree(assembly, total.quantity, [allFats + alkali + wet, fats, allFats], rows);
   }
 }
+
+/** A figure without a unit that is this many times larger or smaller than the sum is no total of weights. */
+const farOff = { money: 2, anything: 5 };
+
+/** A total that is not what the lines make. `sums`: what it may be of, the likeliest first. */
+function disagree(assembly: Assembly, total: Quantity, sums: readonly number[], rows: readonly Row[]): void {
+  const [sum = 0] = sums;
+  const why = otherThanWeight(assembly, total, sums, rows);
+  const known = sums.find((one) => isSaidToo(assembly, one, total));
+  if (why) {
+    assembly.assume('left-out', `I left out the total "${total.text}": ${why}.`, { said: total.text });
+    assembly.fate(total, 'aside', why);
+  } else if (known !== undefined) {
+    const lines = total.unit ? `${roundTo(known / total.unit.factor, 2)} ${total.unit.id}` : `${roundTo(known, 1)} g`;
+    assembly.assume('summed', `The total says ${total.text}, the lines make ${lines}; I went by the lines.`);
+  } else assembly.doubts.push({ id: 'total-disagrees', said: total.text, sum });
+}
+
+/** Why a bare figure beside lines that all have units is the total of something else; null where it may be theirs. */
+function otherThanWeight(
+  assembly: Assembly,
+  total: Quantity,
+  sums: readonly number[],
+  rows: readonly Row[],
+): string | null {
+  const { items, tokens, bound } = assembly.source;
+  const figure = items.find((item) => item.kind === 'amount' && item.quantity.numbers === total.numbers);
+  const weighed = rows.filter(({ named }) => named.meaning.kind === 'fat' || named.meaning.kind === 'alkali');
+  if (figure?.kind !== 'amount' || figure.quantity.dim !== 'bare') return null;
+  if (weighed.some(({ amount }) => amount?.dim === 'bare')) return null;
+  const { value } = figure.quantity;
+  const grams = value * (unitFor(assembly, figure.from) ? (total.unit?.factor ?? 1) : 1);
+  const beyond = (factor: number): boolean => sums.every((sum) => grams < sum / factor || grams > sum * factor);
+  const loose = bound.best.orphans.flatMap((k) => {
+    const item = items[k];
+    return item?.kind === 'amount' && item.quantity.dim === 'bare' ? [item.quantity.value] : [];
+  });
+  const sum = loose.reduce((all, one) => all + one, 0);
+  if (loose.length > 1 && Math.abs(sum - value) < 0.011 * loose.length) return 'the sum of other figures';
+  if (beyond(farOff.money) && speaksOfMoney(tokens)) return 'a price';
+  return beyond(farOff.anything) ? 'no weight like those of the lines' : null;
+}
+
+/** A figure that no ingredient has says what the lines make: the post knows that the total is another. */
+function isSaidToo(assembly: Assembly, sum: number, total: Quantity): boolean {
+  const { items, bound } = assembly.source;
+  return items.some((item, k) => {
+    if (item.kind !== 'amount' || item.quantity.numbers === total.numbers || item.quantity.upTo !== null) return false;
+    const { quantity } = item;
+    if (quantity.dim !== 'mass' && quantity.dim !== 'bare') return false;
+    const taken = bound.groupOf.get(k)?.things.some((at) => {
+      const thing = items[at];
+      return thing?.kind === 'thing' && thing.named.meaning.kind !== 'role' && thing.named.meaning.kind !== 'unknown';
+    });
+    if (taken) return false;
+    const unit = quantity.dim === 'bare' ? (unitFor(assembly, item.from)?.unit ?? total.unit?.id) : undefined;
+    const grams = unit ? withUnit(quantity, unit).value : quantity.value;
+    return isStatementOf(grams, sum);
+  });
+}
+
+/** How near a figure must come to what the lines make to be its statement. */
+const saidWithin = 0.006;
+export const isStatementOf = (grams: number, sum: number): boolean => Math.abs(grams - sum) <= saidWithin * sum;
 
 /** Sums that a post may state: of two or more neighbouring rows, and of alkali and water. */
 export function sumsOf(rows: readonly Row[]): number[] {

@@ -1,0 +1,122 @@
+/** Prices beside weights: `800 g at 8.40 = 6.72`, `500 g @ 7.90/kg = 3.95`, `1 l bottle 7.99 €, used 540 g`. */
+import { rate } from './aside.ts';
+import { linesOf } from './columns.ts';
+import { packed } from './neighbours.ts';
+import type { Token } from './tokens.ts';
+
+type Figure = Extract<Token, { t: 'quantity' }>;
+
+const isBare = (token: Token | undefined): token is Figure => token?.t === 'quantity' && token.quantity.dim === 'bare';
+const isMeasured = (token: Token | undefined): token is Figure =>
+  token?.t === 'quantity' && (token.quantity.dim === 'mass' || token.quantity.dim === 'volume');
+const isSign = (token: Token | undefined, text: string): boolean => token?.t === 'sign' && token.text === text;
+const isPrice = (token: Token | undefined): boolean =>
+  token?.t === 'aside' && (token.reason === 'a price' || token.reason === rate);
+const isTimes = (token: Token | undefined): boolean =>
+  (token?.t === 'sign' && /^[@×*]$/.test(token.text)) || (token?.t === 'word' && /^(at|x)$/.test(token.text));
+
+const asidden = (token: Figure, reason: string): Token => ({
+  t: 'aside',
+  reason,
+  numbers: token.quantity.numbers,
+  from: token.from,
+  to: token.to,
+});
+
+/** Lines that reckon so before a bare `= 4.38` at the end of another is taken for money too. */
+const leastReckoned = 2;
+
+/** Bare figures that are multiplied and make another, and what an equals sign gives in a line with a price. */
+export function priceLines(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some((token) => isSign(token, '='))) return tokens;
+  let out: Token[] | null = null;
+  const put = (k: number, token: Figure): void => {
+    out ??= [...tokens];
+    out[k] = asidden(token, 'a price');
+  };
+  let reckoned = 0;
+  const loose: number[] = [];
+  for (const { from, to } of linesOf(tokens)) {
+    let priced = false;
+    for (let k = from; k < to; k++) {
+      const token = tokens[k];
+      priced ||= isPrice(token);
+      if (!isBare(token)) continue;
+      const makes = isTimes(tokens[k - 1]) && isSign(tokens[k + 1], '=') && isBare(tokens[k + 2]) && k + 2 < to;
+      if (makes) {
+        put(k, token);
+        priced = true;
+      } else if (isSign(tokens[k - 1], '=')) {
+        if (priced) {
+          put(k, token);
+          reckoned++;
+        } else if (k + 1 === to) loose.push(k);
+      }
+    }
+  }
+  if (reckoned >= leastReckoned)
+    for (const k of loose) {
+      const token = tokens[k];
+      if (isBare(token)) put(k, token);
+    }
+  return out ?? tokens;
+}
+
+/** A price, or a word of prices, stands anywhere in the post. */
+export const speaksOfMoney = (tokens: readonly Token[]): boolean =>
+  tokens.some(
+    (token) => isPrice(token) || (token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'price'),
+  );
+
+const useWord = /^(used|using|use|took|take|taking|need|needed|needs|weighed)$/;
+const endsRow = (token: Token): boolean =>
+  token.t === 'line' || (token.t === 'sign' && (token.text === ';' || token.text === '.'));
+const isIngredient = (token: Token): boolean =>
+  token.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
+const tellsPack = (token: Token): boolean =>
+  isPrice(token) || (token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'pot');
+
+/**
+ * Rows of one ingredient that tell its pack or price and then what was used of it: the pack is set aside, and what was
+ * used stands beside the name.
+ */
+export function usedOfPacks(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some((token) => token.t === 'word' && useWord.test(token.text))) return tokens;
+  let out: Token[] | null = null;
+  let from = 0;
+  for (let to = 0; to <= tokens.length; to++) {
+    const end = tokens[to];
+    if (end && !endsRow(end)) continue;
+    const row = tokens.slice(from, to);
+    const taken = usedIn(row);
+    if (taken) {
+      out ??= [...tokens];
+      for (let k = 0; k < row.length; k++) {
+        const token = row[k];
+        if (!token || k === taken.at) continue;
+        if (isMeasured(token) || isBare(token)) out[from + k] = asidden(token, packed);
+        else if (k > taken.name && k < taken.at && token.t !== 'aside')
+          out[from + k] = { t: 'word', text: 'only', sort: 'filler', from: token.from, to: token.to };
+      }
+    }
+    from = to + 1;
+  }
+  return out ?? tokens;
+}
+
+/** Where the only name of a row stands, and the one weight in it that was used. */
+function usedIn(row: readonly Token[]): { readonly name: number; readonly at: number } | null {
+  const name = row.findIndex(isIngredient);
+  if (name < 0 || row.filter(isIngredient).length !== 1) return null;
+  const used = row.flatMap((token, k) => {
+    if (!isMeasured(token)) return [];
+    let at = k - 1;
+    for (let one = row[at]; one?.t === 'word' && !useWord.test(one.text) && k - at <= 3; one = row[--at]);
+    const before = row[at];
+    return before?.t === 'word' && useWord.test(before.text) ? [k] : [];
+  });
+  const [at] = used;
+  if (at === undefined || used.length > 1 || at < name) return null;
+  const measured = row.filter(isMeasured).length;
+  return measured === 1 || row.some(tellsPack) ? { name, at } : null;
+}
