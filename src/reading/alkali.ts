@@ -3,10 +3,28 @@ import { sameWithin } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Purity, RecipeReading } from './reading.ts';
 import { asPurity, type Roles } from './roles.ts';
-import type { Assembly, Row } from './rows.ts';
+import { type Assembly, type Row, roundTo } from './rows.ts';
 
 /** Share of alkali in the thinnest lye solution that a post may mean. */
 const thinnest = 0.12;
+
+/** Pure alkali to what the fats need, as people weigh it. */
+const likely = { least: 0.7, most: 1.1 };
+
+const wholly: Purity = { nominal: 1, low: 1, high: 1 };
+
+/** Alkali that a row weighs, dry or in a solution with so much water. */
+interface Found {
+  readonly id: AlkaliId;
+  readonly grams: number;
+  readonly purity: Purity | null;
+  readonly stock: boolean;
+  readonly row: Row;
+  readonly water: number;
+}
+
+/** More than the whole: no purity and no strength. */
+export const beyondWhole = (value: number): boolean => value > 1.0051;
 
 const softSoap = /\b(liquid|soft|cream|black) soap|soap paste|schmierseife|savon noir|flussigseife|flüssigseife/i;
 
@@ -14,9 +32,10 @@ export function readAlkali(
   assembly: Assembly,
   rows: readonly Row[],
   roles: Roles,
+  demand: (id: AlkaliId) => number,
 ): { alkali: RecipeReading['alkali']; stockWater: number; named: AlkaliId[]; split: [number, number] | null } {
   const { text, lexicon, items } = assembly.source;
-  const alkali: { id: AlkaliId; grams: number; purity: Purity | null; stock: boolean; row: Row }[] = [];
+  let alkali: Found[] = [];
   const mentioned = new Set<AlkaliId>();
   const stockShare =
     rows.find((row) => row.named.meaning.kind === 'stock' && row.share)?.share?.value ??
@@ -61,7 +80,14 @@ export function readAlkali(
   /** "lye 102 g (33 %)": the strength that this alkali and the water of the post make, or no water is said. */
   const agrees = (grams: number, share: number): boolean =>
     waterSaid > 0 && Math.abs(grams / (grams + waterSaid) - share) < 0.03;
-  let stockWater = 0;
+  const isAlone =
+    rows.filter(({ named, grams }) => /^(alkali|stock)$/.test(named.meaning.kind) && grams !== null).length === 1;
+  /** Whether the fats need about as much alkali as this is, where nothing else is weighed for it. */
+  const suits = (id: AlkaliId, grams: number): boolean =>
+    isAlone && grams > likely.least * demand(id) && grams < likely.most * demand(id);
+  const inSolution = (id: AlkaliId, grams: number, strength: number, row: Row): void => {
+    alkali.push({ id, grams: grams * strength, purity: wholly, stock: true, row, water: grams * (1 - strength) });
+  };
   let split: [number, number] | null = null;
   const shareRows: Row[] = [];
   for (const row of rows) {
@@ -75,6 +101,10 @@ export function readAlkali(
     const id = idOf(row);
     if (!id) continue;
     const percent = row.share;
+    if (percent && beyondWhole(percent.value)) {
+      assembly.doubts.unshift({ id: meaning.kind === 'stock' ? 'strength-odd' : 'purity-odd', said: percent.text });
+      continue;
+    }
     if (meaning.kind === 'stock') {
       const strength = percent?.value ?? stockShare ?? roles.concentration;
       if (strength === null) {
@@ -92,25 +122,35 @@ export function readAlkali(
         });
         continue;
       }
-      alkali.push({ id, grams: grams * strength, purity: { nominal: 1, low: 1, high: 1 }, stock: true, row });
-      stockWater += grams * (1 - strength);
+      inSolution(id, grams, strength, row);
       continue;
     }
     let purity: Purity | null = null;
+    const strength = percent?.value ?? roles.concentration;
+    if (strength !== null && strength > thinnest && strength <= 0.55 && suits(id, grams * strength)) {
+      const pure = roundTo(grams * strength, 1);
+      assembly.assume('purity', `I took the ${row.said} as a lye solution that holds ${pure} g.`);
+      inSolution(id, grams, strength, row);
+      continue;
+    }
     if (percent) {
       const least = Math.min(percent.value, percent.upTo ?? percent.value);
       if (least >= 0.7 && (percent.upTo ?? percent.value) <= 1.0051) purity = asPurity(percent);
-      else if (percent.value <= 0.55 && meaning.id === 'unsaid' && roles.concentration === null)
+      else if (percent.value <= thinnest) {
+        // "112 g NaOH, 5 %": no purity and no solution that anybody has
+        if (roles.superfat === null) assembly.assume('shares', `I took "${percent.text}" as the superfat.`);
+        else assembly.assume('left-out', `I left out "${percent.text}".`, { said: percent.text });
+        roles.superfat ??= percent.value;
+      } else if (percent.value <= 0.55 && meaning.id === 'unsaid' && roles.concentration === null)
         roles.concentration = percent.value;
       else if (percent.value <= 0.55 && stockNamed) {
-        alkali.push({ id, grams: grams * percent.value, purity: { nominal: 1, low: 1, high: 1 }, stock: true, row });
-        stockWater += grams * (1 - percent.value);
+        inSolution(id, grams, percent.value, row);
         continue;
       } else if (percent.value <= 0.55 && agrees(grams, percent.value)) roles.concentration ??= percent.value;
       else
         assembly.doubts.push({ id: 'alkali-percent', said: percent.text, of: lexicon.label({ kind: 'alkali', id }) });
     }
-    alkali.push({ id, grams, purity, stock: false, row });
+    alkali.push({ id, grams, purity, stock: false, row, water: 0 });
   }
   const pair = splitOf(shareRows);
   if (pair) split = pair.shares;
@@ -118,7 +158,16 @@ export function readAlkali(
     const { meaning } = row.named;
     if (pair?.rows.includes(row)) continue;
     const value = row.share?.value ?? 0;
-    if (value >= 0.7 && value <= 1.0051 && shareRows.filter((other) => (other.share?.value ?? 0) >= 0.7).length === 1)
+    if (beyondWhole(value))
+      assembly.doubts.unshift({
+        id: meaning.kind === 'stock' ? 'strength-odd' : 'purity-odd',
+        said: row.share?.text ?? '',
+      });
+    else if (
+      value >= 0.7 &&
+      value <= 1.0051 &&
+      shareRows.filter((other) => (other.share?.value ?? 0) >= 0.7).length === 1
+    )
       roles.purity ??= asPurity(row.share as Quantity);
     else if (value <= 0.55 && shareRows.filter((other) => (other.share?.value ?? 1) <= 0.55).length === 1) {
       // "lye at 5 %": a lye solution as thin as that is nobody's; the superfat is meant
@@ -130,6 +179,7 @@ export function readAlkali(
     }
     if (meaning.kind === 'alkali' || meaning.kind === 'stock') if (meaning.id !== 'unsaid') mentioned.add(meaning.id);
   }
+  alkali = besideSolution(assembly, alkali, demand);
   // one alkali with two amounts
   const out: { id: AlkaliId; grams: number; purity: Purity | null; stock: boolean }[] = [];
   for (const id of ['naoh', 'koh'] as const) {
@@ -160,7 +210,50 @@ export function readAlkali(
       stock: first.stock,
     });
   }
+  const stockWater = alkali.reduce((sum, one) => sum + one.water, 0);
   return { alkali: out, stockWater, named: [...mentioned], split };
+}
+
+/**
+ * "340 g of the 50 % stock, that is 170 g of lye": said twice; "300 g of the solution, not 300 g of lye": what the fats
+ * cannot take goes.
+ */
+function besideSolution(assembly: Assembly, alkali: readonly Found[], demand: (id: AlkaliId) => number): Found[] {
+  const [solution, more] = alkali.filter(({ stock }) => stock);
+  if (!solution || more) return [...alkali];
+  const need = demand(solution.id);
+  const suits = (grams: number): boolean => grams > likely.least * need && grams < likely.most * need;
+  return alkali.filter(({ id, grams, stock, row }) => {
+    if (stock || id !== solution.id) return true;
+    if (Math.abs(grams - solution.grams) <= sameWithin * solution.grams) return false;
+    if (!suits(solution.grams) || suits(grams) || suits(grams + solution.grams)) return true;
+    assembly.assume('left-out', `I left out "${row.said} ${row.named.text}" and took the solution.`);
+    return false;
+  });
+}
+
+const labelWord =
+  /^(flakes?|pellets?|beads|crystals|granules|prills|bag|tub|jar|bottle|box|label|labell?ed|says?|said|reads|container|supplier|stuff|mine|sold)$/;
+const leastLabelled = 0.8;
+
+/** "my flakes say 85 %": a share that no name takes, as a label has it, beside a named alkali. */
+export function loosePurity(assembly: Assembly, roles: Roles): void {
+  const { items, tokens, bound } = assembly.source;
+  const named = items.some((item) => item.kind === 'thing' && /^(alkali|stock)$/.test(item.named.meaning.kind));
+  if (!named || roles.purity !== null) return;
+  for (const k of bound.best.orphans) {
+    const item = items[k];
+    if (item?.kind !== 'amount' || item.quantity.dim !== 'percent') continue;
+    const { quantity, from, to } = item;
+    if (quantity.value < leastLabelled || beyondWhole(quantity.upTo ?? quantity.value)) continue;
+    const around = [...tokens.slice(Math.max(0, from - 4), from), ...tokens.slice(to, to + 3)];
+    if (!around.some((one) => (one.t === 'word' || one.t === 'name') && labelWord.test(one.text.toLowerCase())))
+      continue;
+    roles.purity = asPurity(quantity);
+    assembly.assume('purity', `I took "${quantity.text}" as the purity of the alkali.`);
+    assembly.fate(quantity, 'used', 'purity');
+    return;
+  }
 }
 
 /** "60 % KOH, 40 % NaOH": two shares that make the whole, beside which a purity may stand. */

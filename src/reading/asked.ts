@@ -49,7 +49,8 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): It
     if (kinds.size > 2 && isHeading(item, items[k + 1], items[k + 2]))
       return { ...item, named: { ...item.named, meaning: { kind: 'role', id: 'heading' } } };
     if (!isAsked(tokens, item)) {
-      if (wordAt(tokens[item.to]) === 'for' && item.from <= 1) asks = true;
+      const behind = wordAt(tokens[item.to]);
+      if ((behind === 'for' && item.from <= 1) || behind === '?') asks = true;
       return item;
     }
     asks = true;

@@ -1,4 +1,4 @@
-import { readAlkali } from './alkali.ts';
+import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { askedWhich } from './asked.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, orphans, rival, takenBack, twoRecipes } from './doubtful.ts';
@@ -6,7 +6,7 @@ import { settleFates } from './fates.ts';
 import { sameWithin } from './items.ts';
 import { mentions, saltForAlkali, unsaid, vagueAmounts } from './missing.ts';
 import { unknownNames } from './names.ts';
-import { decimals, plausible } from './plausible.ts';
+import { decimals, demandOf, plausible } from './plausible.ts';
 import type { ReadAmount, RecipeReading } from './reading.ts';
 import { type Roles, readRoles } from './roles.ts';
 import {
@@ -88,6 +88,7 @@ export function assemble(source: Source): RecipeReading {
   const binding = bound.best;
   if (source.disordered) assembly.doubts.push({ id: 'disordered' });
   const roles = readRoles(assembly, binding);
+  loosePurity(assembly, roles);
   const rows = weighed(assembly, rowsOf(assembly, binding), roles);
   const of = (kind: Kindred): Row[] => rows.filter((row) => row.named.meaning.kind === kind);
 
@@ -112,7 +113,12 @@ export function assemble(source: Source): RecipeReading {
   const fatGrams = fats.reduce((sum, one) => sum + one.grams, 0);
   const afterGrams = after.reduce((sum, one) => sum + one.grams, 0);
 
-  const { alkali, stockWater, named: alkaliNamed, split } = readAlkali(assembly, rows, roles);
+  const {
+    alkali,
+    stockWater,
+    named: alkaliNamed,
+    split,
+  } = readAlkali(assembly, rows, roles, (id) => demandOf(fats, catalogue, id));
   const stated = readWater(assembly, rows, fatGrams, stockWater);
   const liquids = merge(
     assembly,
@@ -174,6 +180,8 @@ export function assemble(source: Source): RecipeReading {
     assembly.doubts.push({ id: 'superfat-odd', said: roles.superfatSaid?.text ?? '', value: roles.superfat });
   if (roles.concentration !== null && (roles.concentration >= 1 || roles.concentration <= 0))
     assembly.doubts.unshift({ id: 'strength-odd', said: `${roundTo(roles.concentration * 100, 2)} %` });
+  if (roles.purity !== null && beyondWhole(roles.purity.nominal))
+    assembly.doubts.unshift({ id: 'purity-odd', said: `${roundTo(roles.purity.nominal * 100, 2)} %` });
   rival(assembly, rows);
   // two amounts of one thing may be those of two recipes that nobody numbered
   const parts = assembly.doubts.some(({ id }) => id === 'two-amounts') && !isSeveral ? choices(source.written) : 0;

@@ -70,6 +70,11 @@ function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number 
   const cost = table?.[quantity.dim] ?? never;
   if (meaning.kind === 'alkali' && meaning.asked && quantity.dim !== 'percent') return never;
   if (meaning.kind === 'role' && meaning.id === 'scale' && quantity.dim === 'mass' && quantity.value > 10) return never;
+  // a superfat is small and a purity large
+  if (meaning.kind === 'role' && quantity.dim === 'percent') {
+    if (meaning.id === 'superfat' && quantity.value > 0.3) return cost + 1.5;
+    if (meaning.id === 'purity' && quantity.value < 0.5) return cost + 1.5;
+  }
   // where the rows carry units, a bare figure is hardly a weight
   if (unitful && quantity.dim === 'bare' && meaning.kind !== 'role' && meaning.kind !== 'unknown') return cost + 3;
   if (meaning.kind === 'role' && quantity.dim === 'bare') {
@@ -422,9 +427,12 @@ function groupAt(series: Series, begin: number, end: number): Found {
   }
   // a weighed solution says its strength; without one the name is likelier a heading
   if (meaning.kind === 'stock' && taken & slots.amount && !(taken & slots.percent)) cost += 1.6;
+  // "150 g coconut. 90 % on the label": a share is not said of a weighed fat in another sentence
+  const shared = meaning.kind === 'fat' && taken & slots.amount && taken & slots.percent;
   for (let k = begin; k < end - 1; k++) {
     const gap = gaps[k];
     if (!gap) continue;
+    if (shared) cost += 2 * gap.stops;
     const way = k < thing ? gap.amountFirst : gap.nameFirst;
     if (way > farthest) return 'stop';
     cost += way;

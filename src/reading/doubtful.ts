@@ -24,6 +24,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     const item = items[k];
     if (item?.kind !== 'amount') continue;
     const { quantity } = item;
+    if (assembly.isSettled(quantity)) continue;
     const next = tokens[item.to];
     const counted = next?.t === 'word' && next.sort === 'everyday';
     const doubted = [1, 2, 3].some((back) => {

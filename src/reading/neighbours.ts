@@ -223,13 +223,14 @@ function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {
 
 /** "300 g of it". */
 function ofIt(tokens: readonly Token[], k: number, token: Figure): boolean {
-  const next = tokens[k + 1];
-  const beyond = tokens[k + 2];
+  const [next, beyond, name] = [tokens[k + 1], tokens[k + 2], tokens[k + 3]];
   return (
     next?.t === 'word' &&
     next.text === 'of' &&
     beyond?.t === 'word' &&
     /^(it|that|them|those|which|this)$/.test(beyond.text) &&
+    // "100 g of that NaOH": of a thing by its name
+    (name?.t !== 'name' || name.meaning.kind === 'role') &&
     measured(token)
   );
 }

@@ -1,12 +1,14 @@
-import type { Catalogue } from '../catalogue/types.ts';
+import type { AlkaliId, Catalogue } from '../catalogue/types.ts';
 import type { ReadAmount, RecipeReading } from './reading.ts';
 import { type Assembly, type Row, roundTo } from './rows.ts';
 
 const factor = 39.997 / 56.105;
 
-function demandOf(fats: readonly ReadAmount[], catalogue: Catalogue): number {
+/** Grams of pure alkali that the fats need. */
+export function demandOf(fats: readonly ReadAmount[], catalogue: Catalogue, id: AlkaliId = 'naoh'): number {
+  const share = (id === 'naoh' ? factor : 1) / 1000;
   return fats.reduce(
-    (sum, one) => sum + (one.grams * (catalogue.fats.get(one.id)?.saponification.nominal ?? 0) * factor) / 1000,
+    (sum, one) => sum + one.grams * (catalogue.fats.get(one.id)?.saponification.nominal ?? 0) * share,
     0,
   );
 }

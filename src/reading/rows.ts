@@ -87,6 +87,11 @@ export class Assembly {
     this.assumptions.push({ id, text, ...of });
   }
 
+  /** What became of it is known. */
+  isSettled({ numbers: [first] }: Quantity): boolean {
+    return first !== undefined && this.fates[first] !== undefined;
+  }
+
   fate(quantity: Quantity, fate: Fate['fate'], why: string): void {
     for (const k of quantity.numbers) {
       const prim = this.source.prims[k];
@@ -186,10 +191,11 @@ function lineIndex(tokens: readonly Token[]): (token: number) => number {
   return (token) => index[token] ?? line;
 }
 
-/** `270 g of the 50 % solution`, where no alkali is weighed: the solution is what was weighed. */
-function asStock(named: Named, amounts: readonly Amount[], stockNamed: boolean): Named {
+/** `270 g of the 50 % solution`, or of one without its strength where no alkali is weighed: what was weighed. */
+function asStock(named: Named, amounts: readonly Amount[], stockNamed: boolean, alkaliWeighed: boolean): Named {
   if (named.meaning.kind !== 'role' || named.meaning.id !== 'solution') return named;
-  const known = stockNamed || amounts.some(({ quantity }) => quantity.dim === 'percent');
+  const strong = amounts.some(({ quantity }) => quantity.dim === 'percent');
+  const known = strong || (stockNamed && !alkaliWeighed);
   return known && amounts.some(({ quantity }) => quantity.dim === 'mass')
     ? { ...named, meaning: { kind: 'stock', id: 'unsaid' } }
     : named;
@@ -218,7 +224,7 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
     for (const k of group.things) {
       const item = items[k];
       if (item?.kind !== 'thing') continue;
-      const named = alkaliWeighed ? item.named : asStock(item.named, amounts, stockNamed);
+      const named = asStock(item.named, amounts, stockNamed, alkaliWeighed);
       if (named.meaning.kind === 'role') continue;
       const amount =
         amounts.find(
