@@ -34,6 +34,22 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     '(?:not wearing|without|no) (?:any |my )?(?:gloves|goggles|mask)',
     '(?:keine|ohne|sans|sin) (?:handschuhe?|brille|gants|lunettes|guantes|gafas)',
   ],
+  // told of long ago, or not sure that it matters
+  [
+    'longago',
+    '(?:years?|months|decades|ages) ago\\b',
+    'last (?:year|summer|winter|spring|autumn)\\b',
+    '(?:back )?in (?:19|20)\\d\\d\\b',
+    'i once\\b',
+    'once i\\b',
+    'when i was\\b',
+    'as a (?:child|kid|student)\\b',
+    'vor (?:\\w+ )?jahren\\b',
+    'il y a \\w+ ans\\b',
+    'hace (?:\\w+ )?anos\\b',
+  ],
+  ['x', '(?:if|whether) (?:it|this|that|any of it) (?:matters|counts|is (?:relevant|important))\\b'],
+  ['prevent ', '(?:stop|keep) (?:\\w+ ){1,3}from (?=\\w+ing\\b)'],
   [
     'accidentally',
     'sin querer\\b',
@@ -47,8 +63,9 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   [
     'child',
     '(?:year|month|yr)s? old\\b',
+    '\\d+ ?yo\\b',
     'little ones?\\b',
-    '(?:mein|unser)e? klein(?:e[rn]?|es)\\b',
+    '(?:mein|unser|die|der|das)e? klein(?:e[rn]?|es)\\b(?! \\w+ (?:form|seife|stuck|topf|menge))',
     '(?:le|mon|ma|notre) chat(?:te)?\\b',
     '(?:mi|tu|su) papa\\b',
   ],
@@ -58,6 +75,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     '(?:her|his|its|their) (?:fur|coat)\\b',
     '(?:mi|mis|el|los|un|del) pies?\\b',
     '(?:my|his|her|their|both|left|right|the) palms?\\b(?! (?:oil|kernel))',
+    'palms? (?=(?:is|are|feels?|looks?|has|have) (?:scald|burn|blister|red|raw|sting|sore|numb))',
   ],
   ['sur la face', 'a la figure\\b'],
   [
@@ -88,6 +106,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   ],
   ['inhaled', '(?:big|deep|good|full) breath\\b', 'breath of\\b'],
   ['burning', 'on fire\\b'],
+  ['$1 stinging', '(and|hands?|fingers?|arms?|skin|eyes?|face|lips?) stings?\\b'],
   [
     'burned',
     'skin off\\b',
@@ -97,6 +116,32 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   ],
   ['burned ', 'eat(?:s|ing|en)? (?:at |into |through )?(?=(?:my|his|her) )'],
   ['burned skin', 'burn marks?\\b'],
+  [
+    'blistered',
+    '(?:come|came|coming) up (?:in |all |really |so )*(?:bubbles|blisters|red|sore|raw|angry|a rash|welts)\\b',
+    '(?:raw|red|sore|angry|white|gr[ea]y|black|dark) (?:patch(?:es)?|spots?|marks?)(?= (?:\\w+ )?(?:on|between|behind|under) (?:my|his|her|the) )',
+    '(?:sting|burn|hurt)(?:s|ing|ed)? (?:so |really |quite )?(?:like (?:hell|mad|crazy|fire|anything)|badly|so bad|bad)\\b',
+  ],
+  [
+    'blistered skin',
+    'skin (?:is |has |just |was )*(?:coming|come|came|peeling|falling|fell|sliding|rubbing) (?:off|away)\\b',
+  ],
+  ['burning my eye', '(?:cant|cannot|wont|can ?not) (?:keep|get|hold) (?:it|them|(?:my|his|her) eyes?) open\\b'],
+  [
+    'tended',
+    '(?:under|into|in) (?:the |a |cold |running |cool )+(?:tap|shower|faucet)\\b',
+    'under (?:running|cold) water\\b',
+    'kitchen roll|ice pack|bandaged?|burn cream',
+    'paramedics?|ambulance|hospital|emergency room|urgent care|poison control|krankenhaus|notarzt|urgences',
+  ],
+  [
+    'tainted my ',
+    '(?:landed|fell|got|splashed|dripped|dropped|spilled|ran|splattered) in(?:to)? (?:(?:my|his|her|the) )?(?:coffee|tea|drink|cup|mug|glass|juice|food|soup|dinner|lunch|sandwich)\\b',
+  ],
+  ['vomited', '(?:spat|spit|spitting) (?:(?:it|that|some|most)(?: of it)? )?(?:straight |right |back )*out\\b'],
+  ['splashed on my ', '(?:stuck|clung|glued|sticking|stick) (?:on)?to (?:my|his|her) (?!glov)'],
+  ['collapsed', '(?:lying|lies|lay) (?:still )?on (?:the|its|his|her) (?:floor|side|back|bottom)\\b'],
+  ['ow', 'o+w+\\b', 'ouch+\\b', 'au+a+\\b', 'autsch\\b', 'aie+\\b'],
   ['salpico mi piel', '(?:me|se) (?:le )?(?:cayo|cayeron|derramo|echo) (?:\\w+ ){0,2}encima\\b'],
   [
     'swallowed wrong',
@@ -131,7 +176,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   [
     'batter',
     'soap (?:goo|mix|mixture|dough|mass|slop|slurry|stuff|mess)\\b',
-    '(?:raw|fresh|hot|uncured|new|wet|unset) (?:\\w+ )?(?:soap|bar)s?\\b',
+    '(?:raw|fresh|hot|boiling|cooking|molten|half[ -]cooked|uncured|new|wet|unset) (?:\\w+ )?(?:soap|bar|loaf|log)s?\\b',
     '(?:frische|rohe|weiche|heisse)[mnrs]? (?:stuck )?seifen?\\w*',
     'seife,? (?:die )?noch (?:nicht (?:reif|trocken)|roh|weich)\\b',
     'pate a savon\\b',
@@ -146,6 +191,11 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     'quemaduras? quimicas?\\b',
     'chemische verbrennung\\b',
   ],
+  // as hot as it is, fat does as much
+  ['batter', '(?:hot|boiling|scalding|smoking) (?:\\w+ )?(?:oils?|fats?|wax|lard|tallow|butter|syrup)\\b'],
+  ['x', '(?:oat|salt|chilli|coconut|snow)[ -]?flakes?\\b'],
+  // an acid that takes up alkali
+  ['x', 'eats? (?:up )?(?:some |the |your )?(?:alkali|lye|naoh)(?=[^.]*\\b(?:acid|citric|lemon|vinegar)\\b)'],
   ['lye', 'soda caustica\\b', 'drain (?:cleaner|opener)s?\\b'],
   ['x', 'first ?aid (?:kit|box|course|supplies)\\b', 'erste hilfe (?:koffer|kasten)\\b', 'botiquin\\b'],
   [
@@ -160,6 +210,8 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   [
     'x',
     'sick of\\b',
+    'bit by bit\\b',
+    '(?:a|one|every|each|tiny|little|good|last) bits?\\b',
     'out of my hands\\b',
     'hands?[ -]on\\b',
     '(?:by|on|at|in|first|second|other) hand\\b',
@@ -172,7 +224,10 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     'eye(?: on|balled|balling|ing)\\b',
     '(?:always|just|to|only|usually) eyeball\\b',
     'fat fingers?\\b',
+    'burn(?:t|ed)? my fingers (?:with|on|at) (?:\\w+ ){0,2}(?:suppliers?|sellers?|shops?|deals?|prices?)\\b',
     'fingers crossed\\b',
+    '(?:feet|hands) up\\b',
+    '(?:cup|glass|mug|tea|coffee|phone) in hand\\b',
     'head over heels\\b',
     'hands down\\b',
     '(?:arms?|elbows?) deep\\b',
@@ -191,12 +246,13 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   [
     'x',
     '(?:narrow|wide|long|bottle|jar|jug|blender|mixer) (?:neck|mouth|foot|head|face|arm)s?\\b',
+    '(?:jug|bottle|jar|pot|bowl|it) has an? (?:\\w+ )?(?:foot|neck|mouth|lip|arm|head)\\b',
     '(?:mouth|foot|feet|head|neck|heel|face|lip|shoulder) of (?:the|a|an)\\b',
     '(?:pied|tete|bras) d[ue] \\w+',
   ],
   [
     'x',
-    '(?:arms?|hands?|shoulders?|back) (?:hurts?|aches?|sore|tired|burn) from (?:all )?(?:stirring|whisking|mixing|grating)\\b',
+    '(?:arms?|hands?|feet|legs?|shoulders?|back|neck) (?:(?:is|are) )?(?:hurts?|aches?|aching|sore|tired|burn) (?:from|after) (?:all )?(?:(?:the|a|my|this) )?(?:\\w+ )?(?:stirring|whisking|mixing|grating|markets?|fairs?|day|weekend)\\b',
   ],
   [
     'x',

@@ -9,7 +9,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   // A alkali, raw soap among it; S soap, which only bites when it is raw
   A: [
     'abflussreiniger rohrreiniger deboucheur desatascador lye naoh koh caustic caustics hydroxide batter chemical',
-    'alkali',
+    'alkali solution flake flakes pearls paste',
     'lauge laugen natronlauge kalilauge seifenlauge seifenleim atznatron atzkali atznatrons laugenperlen',
     'soude lessive potasse hydroxyde',
     'sosa soza lejia hidroxido potasa',
@@ -31,7 +31,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'toes heel heels sole soles ankle ankles knee knees shin shins calf calves thigh thighs hip hips skin face',
     'forehead brow',
     'eyebrow cheek cheeks chin jaw lip lips mouth tooth teeth tongue neck belly stomach tummy lap front ear ears',
-    'earlobe',
+    'earlobe waist crotch',
     'nose nostril nostrils head scalp paw paws torso groin buttock bum barefoot barefooted snout muzzle beak claws',
     'butt',
     'beard moustache cleavage fingerprints backside breast breasts temple temples instep pinky',
@@ -55,7 +55,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'descalzo descalza nariz oreja orejas cabeza barriga panza pata patas pelle viso',
   ],
   T: [
-    'throat lung lungs chest airways hals lunge lungen brust rachen gorge poumon poumons poitrine garganta pulmon',
+    'throat oesophagus esophagus gullet windpipe lung lungs chest airways hals lunge lungen brust rachen gorge poumon poumons poitrine garganta pulmon',
     'pulmones',
     'pecho gola',
   ],
@@ -76,7 +76,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'herd',
     'plan table evier mesa encimera suelo cocina fregadero',
   ],
-  W: ['me myself him himself herself us them themselves mir mich ihm ihn moi'],
+  W: ['me myself meself mysen him himself hisself herself us them themselves mir mich ihm ihn moi'],
   O: [
     'my his her their our both bare wet mein meine meiner meinem meinen sein seine seinem seinen ihr ihre ihrem',
     'ihren unser unsere die der den dem la les ma mes mon sa ses lui notre el los las mi mis su sus il',
@@ -89,7 +89,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   z: ['it some this that something'],
   i: ['in into ins im dans en negli nell'],
   o: [
-    'between against at toward towards around near above am zwischen on onto over down up upon off across auf uber',
+    'between against under at toward towards around near above am zwischen on onto over down up upon off across auf uber',
     'sur sobre sulla aufs ubers encima dessus unter sous bajo',
   ],
   f: ['for wear wearing protection mask fur pour para per porter tragen schutzbrille lunettes gafas'],
@@ -131,9 +131,9 @@ const words: Readonly<Record<string, readonly string[]>> = {
   ],
   // what happened: R has happened, s may yet; the same for H and h (with u, a burn), D and d
   R: [
-    'splashed splattered spattered sprayed squirted spurted spilled spilt spat spit spewed flicked flung splat',
+    'splashed splattered spattered sprayed squirted spurted spilled spilt spat spit gushed spewed flicked flung splat',
     'sloshed',
-    'splosh sploshed squirt droplet foamed bubbled overflowed covered coated slopped gushed faceful eyeful',
+    'splosh sploshed plopped popped squirt droplet foamed bubbled overflowed covered coated slopped gushed faceful eyeful',
     'explodiert geplatzt gespritzt spritzte spritzer verschuttet verschutte gekleckert geschwappt schwappte',
     'ubergekocht umgekippt',
     'eclaboussure eclaboussures eclabousse eclaboussee gicle giclee projete projetee explose renverse renversee',
@@ -142,10 +142,16 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'salpicaduras salto derramo derrame derramado derramada vertio schizzata',
     'schizzato',
   ],
+  // m what ran or fell, of whatever kind; w what does no harm
+  m: ['ran dripped trickled dribbled leaked leaking landed'],
+  w: [
+    'water oil oils olive coconut castor sunflower shea cocoa almond lard tallow butter wax milk cream coffee tea',
+    'juice beer wine honey syrup scent fragrance perfume eo eos lavender mica clay colour color dye paint alcohol',
+  ],
   s: ['splash splashes splashing splatter spill spills spilling'],
   r: [
-    'got gets get getting went ran came hit fell flew landed jumped knocked tipped toppled touching handling dripped',
-    'trickled dribbled poured dropped stuck rubbed leaked leaking soaked drenched soaking exploded erupted wiped',
+    'got gets get getting went came hit fell flew jumped knocked tipped toppled touching handling',
+    'poured dropped stuck rubbed soaked drenched soaking exploded erupted wiped',
     'rubbing',
     'scratched caught',
     'bekommen abbekommen abgekriegt gekriegt gekommen gelaufen getropft gekippt geschuttet gefallen gerieben',
@@ -154,9 +160,9 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'entraron meti restregue froto frote entro metio restregue toque',
   ],
   H: [
-    'burned burnt burns burning burnin stings stinging stung blistered blistering blisters peeling bleeding tingling',
-    'tingle tingly watering streaming smarting smarts itching throbs throbbing welts prickles prickling prickly',
-    'scalded scalding smarted',
+    'burned burnt burns burning burnin stings stinging stung numb peeling bleeding tingling',
+    'tingle tingly watering streaming smarting smarts itching throbs throbbing prickles prickling prickly',
+    'smarted',
     'brennt brennen brannte verbrannt verbrannte veratzt veratzte schmerzt kribbelt juckt beisst prickelt sticht',
     'brannten',
     'brule brulee brulent brulait brulures pique piquent picote ronge demange demangent irritent grattent',
@@ -164,8 +170,8 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'queman arde arden ardia ardiendo escuece bruciato brucia',
   ],
   h: [
-    'sting hurt hurts hurting sore blister itch red raw numb slippery slimy slick gritty irritated swollen swelling',
-    'crying screaming welt pain painful pink tight jelly ouch inflamed puffy',
+    'sting hurt hurts hurting sore itch red raw slippery slimy slick gritty irritated swollen swelling',
+    'pain painful pink tight jelly inflamed puffy',
     'feuerrot knallrot entzundet wund wunde ausschlag rot rote rotes gerotet weh schmerzen blase blasen geschwollen',
     'glitschig schmierig taub',
     'irritee irrites plaie rouge rouges rougeur rougeurs cloque cloques ampoule gonfle gonflee glissant glissante',
@@ -173,6 +179,13 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'rojo roja rojos rojas ampolla ampollas duele duelen dolor hinchado hinchada resbaloso resbalosa irritado',
     'irritada irritaron irrito inflamado pelada llaga ronchas pica',
   ],
+  // J harm that nothing else in a kitchen does to a body
+  J: ['blister blisters blistered blistering scald scalds scalded welt welts gashed maimed'],
+  // n cries of pain; c help that is given; a food that is no longer any; e long past
+  n: ['ow ouch crying cries screaming screams weint schreit pleure hurle llora grita'],
+  c: ['tended'],
+  a: ['tainted'],
+  e: ['longago'],
   u: ['burn sunburn sonnenbrand verbrennung veratzung brulure quemadura quemaduras ustione'],
   D: [
     'sucked drank drunk swallowed swallows swallowing ingested ingesting gulped gulp sipped sip swig swigged',
@@ -209,7 +222,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'cantsee',
   ],
   Z: ['cantbreathe'],
-  v: ['vinegar rinse flush wash washing essig vinaigre vinagre'],
+  v: ['vinegar rinse flush wash essig vinaigre vinagre'],
   // k: taken for something else
   k: [
     'wrong mistake accidentally thinking thought mistaking mistook',

@@ -11,6 +11,9 @@ import type { Harm } from '../commands/safety.ts';
 import { inPhrases } from './first-aid-phrases.ts';
 import { meaningOf } from './first-aid-words.ts';
 
+const pained = /[\u{1f62d}\u{1f631}\u{1f616}\u{1f622}\u{1f625}\u{1f198}\u{1f691}\u{1f915}\u{1fa79}]/u;
+const burning = /\u{1f525}/u;
+
 /** Lower case without accents, quotes and invisible signs; plain text is spared the slow part. */
 function plainOf(text: string): string {
   const lower = text.toLowerCase();
@@ -19,11 +22,16 @@ function plainOf(text: string): string {
     : lower
         .replace(/œ/g, 'oe')
         .replace(/ß/g, 'ss')
+        .replace(/\p{Extended_Pictographic}+/gu, (signs) =>
+          pained.test(signs) ? ' ow ' : burning.test(signs) ? ' burning ' : ' ',
+        )
         .normalize('NFKD')
         .replace(/[\p{M}\p{Cf}]/gu, '')
         .replace(/[’‘´]/g, "'");
   const unquoted = /['`]/.test(bare)
     ? bare
+        // "the skin's come off", "nan's hands"
+        .replace(/(?<=[a-z]{3})['`]s\b/g, '')
         .replace(/\bn['`]/g, 'ne ')
         .replace(/\b(?:[cdjlmst]|qu)['`]/g, ' ')
         .replace(/['`]/g, '')
@@ -117,12 +125,46 @@ const accidents: Readonly<Record<Told, readonly RegExp[]>> = {
     /P[^.]{0,3}A[^.]{0,2}H/g,
     /A[^.N]{0,8}oW/g,
     /[RH]W/g,
-    /[Rs][^.,-]{0,3}A/g,
+    /[Rs][^.,-]{0,3}A(?![oi][tO]{0,2}x?G)/g,
     /A[^.,M]{0,2}R/g,
     /Au(?!P)/g,
   ],
   any: [/X/g, /C[^.]{0,3}[Hh][^.]{0,4}A/g],
 };
+
+/** Harm that tells enough by itself, whatever did it: over letters in which those of `usual` stand for themselves. */
+const plainly: Readonly<Record<Told, readonly RegExp[]>> = {
+  swallowed: [
+    /a[^.]{0,8}[DL]/g,
+    /[DL]zk/g,
+    /C[^.,N]{0,4}D[^.,]{0,4}p/g,
+    /D[^.]{0,6}k[^.]{0,8}[TKPh]/g,
+    /[HJK][^.N]{0,10}D[^.]{0,6}k/g,
+    /[DL][^.N]{0,6}K/g,
+  ],
+  eyes: [/[Rrm][^.,Nw]{0,4}[oi][Ot]{0,2}x?E/g, /OE[^.N]{0,2}H|HOE/g],
+  inhaled: [/C[^.N]{0,3}i[tO]?V/g],
+  skin: [
+    /C[^.N]{0,6}Pi[tO]{0,2}[pAS]/g,
+    /J[^.N]{0,6}[sR]|[PEWCY][^.NM]{0,10}J|J[^.NM]{0,10}(?:[EW]|O[xt]?P|[oi]t?P|P)/g,
+    /(?<=^[^.w]{0,12}|\.[^.w]{0,12})m[^.,Nw]{0,4}[oi][xto]{0,2}O[xt]?[PY]/g,
+    /[oi]O[xt]?P[^.,Nw]{0,4}m/g,
+    /O[xt]?P[^.,NMw]{0,4}H/g,
+    /[rRm][^.Nw]{0,5}P[^.N]{0,10}[HJ]/g,
+    /i[tO]?P[xt]?R/g,
+  ],
+  any: [/[nHJK][^.N]{0,8}c|c[^.N]{0,8}[nHJK]/g],
+};
+
+/** What these letters count as beside all others. */
+const usual: Readonly<Record<string, string>> = { J: 'H', n: 'h', m: 'r', w: 'x', a: 'x', c: 'x' };
+
+/** In a few words, where nothing is denied. */
+const shortly: readonly (readonly [Told, RegExp])[] = [
+  ['eyes', /E.{0,4}[Rs]|[Rs].{0,4}E/],
+  ['skin', /[PYW].{0,4}R|[Rm].{0,4}[PYW]|^[^v]*[PYW].{0,4}[rm][^v]*$/],
+  ['any', /n[.n]*[AEP]|[AEP][.n]*n|^[.x]{0,2}[Oxz.]?[HJ][.n]*$|A.*J/],
+];
 
 /** A warning or a wish before it in its clause, or a condition without a question: no accident. */
 function isTold(letters: string, from: number, to: number): boolean {
@@ -133,7 +175,7 @@ function isTold(letters: string, from: number, to: number): boolean {
   // "will it leave lye on my skin", "does lye burn": asked of what may be
   if (/M[tz]?x?$/.test(clause) || /^.?M/.test(here)) return false;
   const sentence = before.slice(before.lastIndexOf('.') + 1);
-  if (/I/.test(sentence + here)) return false;
+  if (/[Ie]/.test(sentence + here)) return false;
   return !/F/.test(sentence) || /Q/.test(sentence) || /O/.test(here);
 }
 
@@ -145,9 +187,12 @@ const apart: readonly (readonly [Told, agent: RegExp, harmed: RegExp])[] = [
   ['swallowed', /A/, /Dk|d[^.]{0,4}k|[DL](?:z|[^.]{0,4}k)|k[^.]{0,6}[DL]|C[^.]{0,6}[DLb]/],
   ['eyes', /A/, /O[xt]?E/],
   ['eyes', /[ApS]/, /[HhRrs][^.]{0,6}E|E[^.]{0,6}[HhR]/],
-  ['inhaled', /[ApV]/, /B[^.]{0,6}[zp]|[KT][^.]{0,4}[Hh]|[Hh][^.]{0,4}[KT]/],
+  ['inhaled', /[ApV]/, /B[^.]{0,6}[zp]|C[^.]{0,6}K|[KT][^.]{0,4}[Hh]|[Hh][^.]{0,4}[KT]/],
   ['skin', /[Ap]/, /[HRu][^.]{0,6}[PYW]|[PY][^.]{0,6}(?:[HRu]|zb)|r[^.]{0,3}[oi][Ot]{0,2}x?[PY]/],
-  ['skin', /A/, /h[^.]{0,3}[PY]|P[^.]{0,8}h/],
+  ['skin', /A|^(?=.*p)(?=.*[Rsb])/, /h[^.]{0,3}[PY]|P[^.]{0,8}h/],
+  ['skin', /[Ap]/, /[rRm][^.]{0,8}[oi][xt]?O[xt]?[PY]|C[^.]{0,10}ri[zOt]/],
+  ['skin', /A/, /Y[^.]{0,4}A[xt]?oz/],
+  ['skin', /R/, /S[^.]{0,2}oO[xt]?[PTE]/],
   // alkali and a body in one breath are enough, in whatever words
   ['any', /A/, /A[^.]{0,12}(?:[EPTKDB]|oW)|(?:[EPTKDB]|oW)[^.]{0,12}A|^[^.]{0,12}R[^.]{0,2}r/],
 ];
@@ -169,24 +214,38 @@ function accidentApart(letters: string, isMaking: boolean): Told | null {
 }
 
 /** A body, or what happens to one: without a word of it there is nothing to look for. */
-const bodily = /[qglkZEPTYWCbHhuDdLBVKXRs]/;
+const bodily = /[qglkZEPTYWCbHhuDdLBVKXRsJna]/;
+
+function tells(letters: string, patterns: readonly RegExp[]): boolean {
+  for (const pattern of patterns) {
+    for (const { 0: found, index } of letters.matchAll(pattern)) {
+      if (isTold(letters, index, index + found.length)) return true;
+    }
+  }
+  return false;
+}
+
+/** A cry of a few words. */
+function inShort(letters: string): Told | null {
+  if (/A/.test(letters) && /J/.test(letters) && !/[NMFIe]/.test(letters)) return 'skin';
+  if (letters.replace(/[.,]/g, '').length > 8 || /[NMFIfyp]/.test(letters)) return null;
+  return shortly.find(([, pattern]) => pattern.test(letters))?.[0] ?? null;
+}
 
 /** What a text tells of; `any` where it does not say how lye hurt; null where it tells of no accident. */
 export function accidentIn(text: string): Told | null {
   const plain = plainOf(text);
   if (!bodily.test(lettersOf(plain))) return null;
-  const letters = lettersOf(inPhrases(plain)).replaceAll('g', 'f');
-  for (const told of Object.keys(accidents) as Told[]) {
-    for (const pattern of accidents[told]) {
-      for (const { 0: found, index } of letters.matchAll(pattern)) {
-        if (isTold(letters, index, index + found.length)) return told;
-      }
-    }
+  const told = lettersOf(inPhrases(plain)).replaceAll('g', 'f');
+  const letters = told.replace(/[Jmwnac]/g, (letter) => usual[letter] ?? letter);
+  for (const harm of Object.keys(accidents) as Told[]) {
+    if (tells(letters, accidents[harm]) || tells(told, plainly[harm])) return harm;
   }
-  return isRecipe(text) ? null : accidentApart(letters, making.test(text));
+  return isRecipe(text) ? null : (accidentApart(letters, making.test(text)) ?? inShort(told));
 }
 
 /** What a person says who speaks of a recipe. */
 const making =
   /\d\s*(?:k?g|oz|lbs?|grams?)\b|\b(?:recipe|superfat|calcul\w*|rezept|recette|receta|trace|rule of thumb|first time)\b/i;
-const isRecipe = (text: string): boolean => (text.match(/\d+/g) ?? []).length > 2;
+const isRecipe = (text: string): boolean =>
+  (text.match(/\d+/g) ?? []).length > 2 || (text.match(/\d ?(?:k?g|oz|lbs?)\b/gi) ?? []).length > 1;
