@@ -356,6 +356,22 @@ function size(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null
 /** `l40 g`, `1O0 g`, `S00 g`: letters where a digit should stand. */
 export const damaged = 'digits that cannot be read';
 
+/** `1? oz`, `1?5 g`, `_5 oz`, `1x g`: a digit is missing. */
+function blottedDigits(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
+  const [before, number, sign] = [prims[i - 1], prims[i], prims[i + 1]];
+  if (!isNumber(number)) return null;
+  const held = is(before, '_') && number.glued && before?.glued === false;
+  const isBlot = sign?.glued && (/^[?_]$/.test(sign.text) || /^x{1,3}$/.test(sign.text));
+  if (!held && !isBlot) return null;
+  const after = isBlot ? i + 2 : i + 1;
+  const next = prims[after];
+  const isTight = isBlot && sign.kind === 'sign' && isNumber(next) && next.glued;
+  const unit = unitAt(prims, isTight ? after + 1 : after, lexicon);
+  if (!unit && !isTight) return null;
+  // "450 g? 500 g": asked after the unit; "2x 4 oz": a multiple
+  return found(damaged, i, unit?.end ?? after + 1, prims);
+}
+
 function damagedDigits(prims: readonly Prim[], i: number): Aside | null {
   let end = i;
   let letters = 0;
@@ -429,13 +445,13 @@ const telling: ReadonlySet<string> = new Set([
     'centimeter',
     'centimeters',
   ],
-  ...['o', 'i', 's', 'b', 'z', 'l'],
+  ...['o', 'i', 's', 'b', 'z', 'l', 'xx', 'xxx'],
   ...moneyWords,
   ...months,
 ]);
 
 /** Signs behind a figure that make nothing else of it. */
-const parting: ReadonlySet<string> = new Set(['%', ',', ';', '\t', '?', '!', '+', '&']);
+const parting: ReadonlySet<string> = new Set(['%', ',', ';', '\t', '!', '+', '&']);
 
 /** `450 g`, `5 %`, `450` and no more: the shape of most figures, of which nothing more need be asked. */
 function isPlainAmount(prims: readonly Prim[], i: number): boolean {
@@ -447,6 +463,7 @@ function isPlainAmount(prims: readonly Prim[], i: number): boolean {
   // "in 2019 we": a year, if anything
   return (
     !(prim.text.length === 4 && before?.kind === 'word') &&
+    before?.text !== '_' &&
     !(prim.text.includes('.') && prim.text.indexOf('.') !== prim.text.lastIndexOf('.'))
   );
 }
@@ -477,6 +494,7 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
   if (prim.kind !== 'number' || isPlainAmount(prims, i)) return null;
   return (
     damagedDigits(prims, i) ??
+    blottedDigits(prims, i, lexicon) ??
     listNumber(prims, i, lexicon) ??
     size(prims, i, lexicon) ??
     dateOrTime(prims, i) ??

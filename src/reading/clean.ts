@@ -159,9 +159,12 @@ const spelledFractions = (text: string): string =>
     return `${/\d/.test(before) || fractions[before] ? ' ' : ''}${fractions[char] ?? ' • '}`;
   });
 
+/** What stands for a digit that could not be read or shown. */
+const blot = /(?<=\d)[\u2588\u2591-\u2593\ufffd]+|[\u2588\u2591-\u2593\ufffd]+(?=\d)/g;
+
 /** Everything but printable ASCII, tabs and line ends in its plain form. */
 function plainCharacters(text: string): string {
-  const plain = spelledFractions(text.replace(/[^\t\n -~]/gu, plainCharacter));
+  const plain = spelledFractions(text.replace(blot, '?').replace(/[^\t\n -~]/gu, plainCharacter));
   // a no-break space groups digits; anywhere else it is a space
   return plain.includes('\u202f') ? plain.replace(/(\d)\u202f(?=\d{3}(?!\d))/g, '$1').replaceAll('\u202f', ' ') : plain;
 }

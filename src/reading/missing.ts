@@ -1,6 +1,6 @@
 import { asksForAlkali } from './asks.ts';
 import type { Bound } from './bind.ts';
-import { linesOf } from './columns.ts';
+import { linesOf, unitWord } from './columns.ts';
 import type { Item } from './items.ts';
 import { packed } from './neighbours.ts';
 import type { Roles } from './roles.ts';
@@ -9,7 +9,7 @@ import type { Token } from './tokens.ts';
 
 /** Fats named in the list without an amount, and alkali that is an ingredient but has none. */
 export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
-  const { items, tokens, bound, text } = assembly.source;
+  const { items, tokens, bound, text, lexicon } = assembly.source;
   const weighed = new Set(
     rows.filter((row) => row.amount || row.share).map((row) => `${row.named.meaning.kind} ${row.named.meaning.id}`),
   );
@@ -42,7 +42,14 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
       around.some((token) => token.t === 'name') &&
       !(around.length > 0 && isHeading(around));
     const listed = rowLines.has(line) && inList(tokens, item, k, bound);
-    if (!alone && !listed) continue;
+    const between = [line - 1, line + 1].filter((one) => rowLines.has(one)).length;
+    // "Coconut oil (coffee ring here, can't read it) oz"
+    const blotted =
+      !rowLines.has(line) &&
+      tokens.slice(span.from, item.from).every((token) => token.t === 'sign') &&
+      !isHeading(around) &&
+      (between === 2 || (between === 1 && unitWord(tokens, lexicon, span) !== null));
+    if (!alone && !listed && !blotted) continue;
     const amountless = { id: 'no-amount' as const, said: item.named.text, of: label(assembly, meaning) };
     if (meaning.kind === 'alkali') {
       if (
@@ -73,9 +80,16 @@ function isHeading(tokens: readonly Token[]): boolean {
   return last?.t === 'sign' && last.text === ':';
 }
 
+/** Where a figure should stand. */
+const isBlank = (token: Token | undefined): boolean => token?.t === 'sign' && /^[?_]$/.test(token.text);
+
 /** Between two weighed names and parted from both by commas: `450 g olive, coconut, 75 g castor`. */
 function inList(tokens: readonly Token[], item: Item, at: number, bound: Bound): boolean {
-  const before = tokens[item.from - 1];
+  // "? g coconut", "__ g of castor"
+  let from = item.from - 1;
+  for (let one = tokens[from]; isBlank(one) || (one?.t === 'word' && one.sort === 'filler'); one = tokens[--from]);
+  const isBlankBefore = tokens.slice(from + 1, item.from).some(isBlank);
+  const before = tokens[isBlankBefore ? from : item.from - 1];
   const after = tokens[item.to];
   const parted = (token: Token | undefined): boolean =>
     token === undefined ||
