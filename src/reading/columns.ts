@@ -234,7 +234,7 @@ export function headUnits(tokens: readonly Token[], lexicon: Lexicon): HeadUnits
     const before = part[at - 1];
     const marked =
       (before?.t === 'word' && /^(in|all|weights|weight|everything|amounts|both|by|measured)$/.test(before.text)) ||
-      (before?.t === 'sign' && /^[([:]$/.test(before.text)) ||
+      (before?.t === 'sign' && /^[([:_]$/.test(before.text)) ||
       (before?.t === 'name' && /^(in|weight|weights|amount|amounts|menge|gewicht)$/i.test(before.text));
     if (amounts === 0 && part.length <= 8 && (marked || part.length <= 2))
       sections.push({ from: line.from, unit: found });

@@ -49,7 +49,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     }
     const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
     if (quantity.dim === 'mass' && !doubted && !spareName(assembly, k) && !isListed(assembly, k) && agrees(quantity)) {
-      assembly.fate(quantity, 'aside', 'a total that agrees');
+      for (const one of [quantity, item.same]) if (one) assembly.fate(one, 'aside', 'a total that agrees');
       continue;
     }
     if (

@@ -54,14 +54,36 @@ const isPot = (token: Token | undefined): boolean =>
 function boughtOf(tokens: readonly Token[], price: number): number | null {
   let k = price - 1;
   while (price - k <= 3 && light(tokens[k])) k--;
+  const nameAt = k;
   const name = tokens[k];
   if (name?.t !== 'name' || name.meaning.kind === 'role') return null;
   k--;
   while (light(tokens[k]) || isPot(tokens[k])) k--;
-  return massOf(tokens[k]) && weighedAgain(tokens).has(thingOf(name)) ? k : null;
+  return massOf(tokens[k]) && weighedElsewhere(tokens, nameAt) ? k : null;
 }
 
-const twiceKnown = new WeakMap<readonly Token[], ReadonlySet<string>>();
+const countKnown = new WeakMap<readonly Token[], ReadonlyMap<string, number>>();
+
+/** What stands beside weights, and how often. */
+function weighedThings(tokens: readonly Token[]): ReadonlyMap<string, number> {
+  const known = countKnown.get(tokens);
+  if (known) return known;
+  const count = new Map<string, number>();
+  tokens.forEach((token, at) => {
+    if (token.t !== 'name' || !weighedAt(tokens, at)) return;
+    const id = thingOf(token);
+    count.set(id, (count.get(id) ?? 0) + 1);
+  });
+  countKnown.set(tokens, count);
+  return count;
+}
+
+/** The thing named at token `at` stands beside a weight in another place, too. */
+function weighedElsewhere(tokens: readonly Token[], at: number): boolean {
+  const name = tokens[at];
+  if (name?.t !== 'name') return false;
+  return (weighedThings(tokens).get(thingOf(name)) ?? 0) > (weighedAt(tokens, at) ? 1 : 0);
+}
 
 /** `lye 4.3 oz`, `4.3 oz of lye`, `4.3 oz tub of lye`. */
 function weighedAt(tokens: readonly Token[], at: number): boolean {
@@ -77,29 +99,13 @@ function weighedAt(tokens: readonly Token[], at: number): boolean {
 const thingOf = ({ meaning }: Extract<Token, { t: 'name' }>): string =>
   meaning.kind === 'alkali' ? 'alkali' : meaning.id;
 
-/** What stands beside a weight more than once. */
-function weighedAgain(tokens: readonly Token[]): ReadonlySet<string> {
-  const known = twiceKnown.get(tokens);
-  if (known) return known;
-  const once = new Set<string>();
-  const twice = new Set<string>();
-  tokens.forEach((token, at) => {
-    if (token.t !== 'name' || !weighedAt(tokens, at)) return;
-    const id = thingOf(token);
-    (once.has(id) ? twice : once).add(id);
-  });
-  twiceKnown.set(tokens, twice);
-  return twice;
-}
-
 /** `olive oil 500 g for 3.95 €` as a row of a list, and weighed nowhere else: what goes in, with what it costs. */
 function isOwnWeight(tokens: readonly Token[], k: number): boolean {
   const nameAt = [k - 1, k + 1].find((at) => {
     const one = tokens[at];
     return one?.t === 'name' && one.meaning.kind !== 'role';
   });
-  const name = tokens[nameAt ?? -1];
-  if (nameAt === undefined || name?.t !== 'name' || weighedAgain(tokens).has(thingOf(name))) return false;
+  if (nameAt === undefined || weighedElsewhere(tokens, nameAt)) return false;
   let head = Math.min(k, nameAt) - 1;
   while (tokens[head]?.t === 'sign' && /^[-*•\t]$/.test((tokens[head] as { text: string }).text)) head--;
   return head < 0 || tokens[head]?.t === 'line';
@@ -149,16 +155,88 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
       if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
-        const and = tokens[k + 1];
-        // "98 g and 103 g": of the next one
-        if (and?.t === 'word' && and.text === 'and' && isWeight(tokens[k + 2])) aside(k + 2, 'the weight of one bar');
+        // "98 g and 103 g", "4.2 oz wet / 3.6 oz after 6 weeks"
+        for (const also of weightsBehind(tokens, k)) aside(also, 'the weight of one bar');
         bars = -1;
       }
+      if (isStock(tokens, k, token)) aside(k, 'what is left of a pack');
+      if (isReference(tokens, k, token)) aside(k, 'said before');
+      const of = tokens[k + 1];
+      // "page 11 of 38"
+      if (token.quantity.dim === 'bare' && of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k))
+        aside(k + 2, 'a count');
       if (isPortion(tokens, k, token)) aside(k, 'a count');
       if (isStatedSum(tokens, k, token)) aside(k, 'a total that agrees');
     }
   }
   return out ?? tokens;
+}
+
+/** Weights in the rest of the sentence about bars: those behind which no ingredient stands, nor in front of them. */
+function weightsBehind(tokens: readonly Token[], from: number): readonly number[] {
+  const found: number[] = [];
+  for (let k = from + 1; k < tokens.length && k - from <= 12; k++) {
+    const token = tokens[k];
+    if (token?.t === 'line' || isMark(token, /^[.;]$/) || isIngredient(token)) break;
+    if (!isWeight(token)) continue;
+    let next = k + 1;
+    while (light(tokens[next]) || isMark(tokens[next], /^[:=-]$/)) next++;
+    if (isIngredient(tokens[next])) break;
+    found.push(k);
+  }
+  return found;
+}
+
+const isIngredient = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
+
+/** `palm kernel (last 2 lb)`, `2 lb of lard left`: in the cupboard, where the thing is weighed again. */
+function isStock(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!measured(token)) return false;
+  const [before, after] = [tokens[k - 1], tokens[k + 1]];
+  const last = before?.t === 'word' && /^(last|remaining|another|spare)$/.test(before.text);
+  const left = after?.t === 'word' && /^(left|remaining|spare)$/.test(after.text);
+  if (!last && !left) return false;
+  const nameAt = [k - 2, k - 3, k + 1, k + 2].find((at) => isIngredient(tokens[at]));
+  return nameAt !== undefined && weighedElsewhere(tokens, nameAt);
+}
+
+const firstKnown = new WeakMap<readonly Token[], ReadonlyMap<string, number>>();
+
+/** Where each weight is first said. */
+function firstSaid(tokens: readonly Token[]): ReadonlyMap<string, number> {
+  let known = firstKnown.get(tokens);
+  if (!known) {
+    const first = new Map<string, number>();
+    tokens.forEach((token, at) => {
+      const key = isWeight(token) ? weightKey(token) : '';
+      if (key !== '' && !first.has(key)) first.set(key, at);
+    });
+    known = first;
+    firstKnown.set(tokens, known);
+  }
+  return known;
+}
+
+const weightKey = ({ quantity: { value } }: Figure): string => value.toPrecision(6);
+
+/** "is the 6.35 oz still right": an amount that the post gave before, spoken of again. */
+function isReference(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const [verb, before, after] = [tokens[k - 2], tokens[k - 1], tokens[k + 1]];
+  if (!isWeight(token) || before?.t !== 'word' || (firstSaid(tokens).get(weightKey(token)) ?? k) >= k) return false;
+  const asked = (one: Token | undefined): boolean =>
+    one?.t === 'word' && /^(is|are|was|were|if|would|does|do)$/.test(one.text);
+  const isThe = /^(the|that|those|this|these|my|your|their)$/.test(before.text) && asked(verb);
+  const isBare = asked(before) && !isIngredient(verb);
+  return (isThe || isBare) && after?.t === 'word' && after.text !== 'of' && !isIngredient(tokens[k + 2]);
+}
+
+/** `page 11 of 38`, `2 of 3`: whole figures, behind which nothing is named. */
+function isPageCount(tokens: readonly Token[], k: number): boolean {
+  const [part, whole, next] = [tokens[k], tokens[k + 2], tokens[k + 3]];
+  if (part?.t !== 'quantity' || whole?.t !== 'quantity' || whole.quantity.dim !== 'bare') return false;
+  const [a, b] = [part.quantity.value, whole.quantity.value];
+  return Number.isInteger(a) && Number.isInteger(b) && a <= b && !isIngredient(next);
 }
 
 const isWeight = (token: Token | undefined): token is Figure =>
@@ -299,19 +377,42 @@ export function shareBase(tokens: readonly Token[]): readonly Token[] {
   });
 }
 
-/** `"g": 250`, `grams = 250`: the unit stands before its figure. */
+/** `"g": 250`, `grams = 250`, `bar_size_mm: [80, 55, 25]`, `superfat_pct: 5`: the unit stands before its figures. */
 export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
-  return changed(tokens, (token, k) => {
-    if (token.t !== 'quantity' || token.quantity.dim !== 'bare') return token;
-    let at = k - 1;
+  let out: Token[] | null = null;
+  for (let k = 0; k < tokens.length; k++) {
+    const word = tokens[k];
+    if (word?.t !== 'word') continue;
+    const keyed = isMark(tokens[k - 1], /^_$/);
+    const share = keyed && /^(pct|percent|perc)$/.test(word.text);
+    const degrees = keyed && /^[cf]$/.test(word.text) ? `°${word.text.toUpperCase()}` : undefined;
+    const hit = share ? null : (degrees ?? lexicon.units.next?.get(word.text)?.hit);
+    const { dimension } = hit ? unit(hit) : { dimension: null };
+    if (!share && !(dimension === 'mass' || (keyed && dimension !== null))) continue;
+    let at = k + 1;
     let pointed = false;
-    for (let sign = tokens[at]; sign?.t === 'sign' && /^["':=]$/.test(sign.text); sign = tokens[--at])
-      pointed ||= /[:=]/.test(sign.text);
-    const word = tokens[at];
-    const hit = pointed && word?.t === 'word' ? lexicon.units.next?.get(word.text)?.hit : null;
-    return hit && unit(hit).dimension === 'mass' ? { ...token, quantity: withUnit(token.quantity, hit) } : token;
-  });
+    for (; isMark(tokens[at], /^["':=]$/); at++) pointed ||= isMark(tokens[at], /^[:=]$/);
+    if (!pointed) continue;
+    const many = isMark(tokens[at], /^[[{]$/) ? at : null;
+    for (let j = many ?? at; j < tokens.length; j++) {
+      const token = tokens[j];
+      if (token?.t === 'line' || isMark(token, /^[\]}]$/)) break;
+      if (token?.t === 'quantity' && token.quantity.dim === 'bare') {
+        const { quantity } = token;
+        out ??= [...tokens];
+        out[j] = {
+          ...token,
+          quantity: hit ? withUnit(quantity, hit) : { ...quantity, dim: 'percent', value: quantity.value / 100 },
+        };
+        if (share || degrees) out[k] = { ...word, sort: 'filler' };
+      }
+      if (many === null) break;
+    }
+  }
+  return out ?? tokens;
 }
+
+const isMark = (token: Token | undefined, marks: RegExp): boolean => token?.t === 'sign' && marks.test(token.text);
 
 /** `1:1 lye solution`, `lye solution 1:2`: its strength, water being the larger part. */
 export function stockStrength(tokens: readonly Token[]): readonly Token[] {

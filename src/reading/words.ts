@@ -747,6 +747,8 @@ export const roles: Readonly<Record<RoleName, readonly string[]>> = {
     'line',
     'unit',
     'flat',
+    'figure',
+    'fig',
     'photo',
     'pic',
     'pics',
