@@ -28,6 +28,7 @@ const packed = {
     for (const [file, instead] of [
       ['load', 'load-packed'],
       ['heat-files', 'heat-packed'],
+      ['everyday-file', 'everyday-packed'],
     ]) {
       onLoad({ filter: new RegExp(`[\\\\/]src[\\\\/]catalogue[\\\\/]${file}\\.ts$`) }, () => ({
         contents: `export * from './${instead}.ts'`,
@@ -108,17 +109,20 @@ async function buildQuestion() {
 async function packData() {
   const contents = `
     import { loadHeat } from './heat.ts';
+    import { readEveryday } from './everyday-file.ts';
     import { readHeat } from './heat-files.ts';
     import { loadCatalogue } from './load.ts';
     import { packCatalogue } from './pack.ts';
     export const catalogue = packCatalogue(loadCatalogue());
     loadHeat();
+    export const everyday = readEveryday();
     export const heat = JSON.stringify(readHeat());`;
   const stdin = { contents, resolveDir: join(root, 'src/catalogue') };
   const define = { 'import.meta.dirname': JSON.stringify(stdin.resolveDir) };
   const { outputFiles } = await build({ ...common, stdin, format: 'esm', write: false, define, plugins: [tables] });
-  const { catalogue, heat } = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`);
+  const { catalogue, everyday, heat } = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`);
   writeFileSync(join(dist, 'catalogue.txt'), catalogue);
+  writeFileSync(join(dist, 'everyday.txt'), everyday);
   writeFileSync(join(dist, 'heat.json'), heat);
 }
 
@@ -156,7 +160,7 @@ try {
   keepCode();
   // What an earlier build left goes last, so that a running program never misses a chunk.
   const made = built.flatMap((result) => Object.keys(result?.metafile.outputs ?? {}));
-  const kept = new Set(['dist/ask.code', 'dist/catalogue.txt', 'dist/heat.json', ...made]);
+  const kept = new Set(['dist/ask.code', 'dist/catalogue.txt', 'dist/everyday.txt', 'dist/heat.json', ...made]);
   for (const file of readdirSync(dist)) if (!kept.has(`dist/${file}`)) rmSync(join(dist, file), { recursive: true });
 } catch (error) {
   // The bundler has said what is wrong with the code; anything else is ours.

@@ -1,3 +1,4 @@
+import { isEveryday } from '../catalogue/everyday.ts';
 import { singular } from '../catalogue/names.ts';
 import { mayAnnounce } from './aside.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -73,5 +74,6 @@ export function wordsOf(prims: readonly Prim[], lexicon: Lexicon): readonly (Wor
 
 export function sortOf({ text, sort }: Word, lexicon: Lexicon): Sort {
   if (sort) return sort;
-  return lexicon.vocabulary().roleWords.has(text) && !lexicon.names.has(text) ? 'everyday' : 'unknown';
+  if (lexicon.vocabulary().roleWords.has(text) && !lexicon.names.has(text)) return 'everyday';
+  return !inVocabulary(text, lexicon) && isEveryday(text) ? 'everyday' : 'unknown';
 }
