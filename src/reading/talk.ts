@@ -28,7 +28,7 @@ const changing =
 
 /** Words by which a weight may be that of something in the pot. */
 const putting =
-  /\b(?:put(?:s|ting)?|mix\w*|melt\w*|stir\w*|pour\w*|us(?:e|ed|es|ing)|thr[eo]w\w*|toss\w*|dump\w*|dissolv\w*|blend\w*|weigh(?:ed|ing)? out|measur\w*|includ\w*|contain\w*|(?:goes|go|went|going) in\w*|took|takes?|taking|had|have|need\w*)\b/iu;
+  /\b(?:put(?:s|ting)?|mix\w*|melt\w*|stir\w*|pour\w*|us(?:e|ed|es|ing)|thr[eo]w\w*|toss\w*|dump\w*|dissolv\w*|blend\w*|weigh(?:ed|ing)? out|measur\w*|includ\w*|contain\w*|(?:goes|go|went|going) in\w*|took|takes?|taking|had|need\w*)\b/iu;
 
 /** Words by which another ingredient may have come in: then nothing is left out unasked. */
 const exchanging =
@@ -114,6 +114,11 @@ function without(post: string, doubts: readonly Doubt[]): { readonly text: strin
   const gone: Stretch[] = [];
   for (const one of all.flat().toSorted((a, b) => a.from - b.from || b.to - a.to))
     if (one.to > (gone.at(-1)?.to ?? 0)) gone.push(one);
+  return cut(post, gone);
+}
+
+/** The post without some of its stretches, which are in order. */
+function cut(post: string, gone: readonly Stretch[]): { readonly text: string; readonly gone: string[] } {
   let text = '';
   let at = 0;
   for (const { from, to } of gone) {
@@ -124,6 +129,22 @@ function without(post: string, doubts: readonly Doubt[]): { readonly text: strin
 }
 
 const figures = /\d+(?:[.,]\d+)*/g;
+
+/** What a sentence may say of the recipe as a whole. */
+const ofRecipe =
+  /%|\b(?:super-?fat\w*|sf|pur(?:e|ity)|per ?cent|strength|solution|stock|after|ratio|in (?:grams?|ounces|oz|g)|everything|each|all of)\b/iu;
+const weights = /\d\s?(?:k?g|gr|grams?|dag|oz|ounces?|lbs?|pounds?|ml|l|lit(?:re|er)s?|cups?)\b/iu;
+
+/** The post without any sentence that is talk with figures in it, and says nothing of the recipe as a whole. */
+function bare(post: string): { readonly text: string; readonly gone: string[] } {
+  return cut(
+    post,
+    stretchesOf(post, sentences).filter(({ from, to }) => {
+      const text = post.slice(from, to);
+      return /\d/.test(text) && isTalk(text) && !ofRecipe.test(text) && !(weights.test(text) && putting.test(text));
+    }),
+  );
+}
 
 /** The recipe, without what is told around it; null where that leaves no whole recipe, or none that fits. */
 export function amongTalk(
@@ -136,13 +157,21 @@ export function amongTalk(
     return null;
   let text = post;
   let reading = first;
-  const gone: string[] = [];
-  for (let round = 0; reading.doubts.length > 0; round++) {
-    const less = round < mostRounds ? without(text, reading.doubts) : null;
-    if (!less) return null;
-    gone.push(...less.gone);
+  let gone: readonly string[] = [];
+  for (let round = 0; reading.doubts.length > 0 && round < mostRounds; round++) {
+    const less = without(text, reading.doubts);
+    if (!less) break;
+    gone = [...gone, ...less.gone];
     text = less.text;
     reading = read(text);
+  }
+  if (reading.doubts.length > 0) {
+    if (first.doubts.some(({ id }) => id === 'two-recipes' || id === 'corrected')) return null;
+    const less = bare(post);
+    if (less.gone.length === 0) return null;
+    gone = less.gone;
+    reading = read(less.text);
+    if (reading.doubts.length > 0) return null;
   }
   const fat = superfatOf(reading, catalogue);
   if (fat === null || fat < usual.least || fat > usual.most || !holdsAll(first, reading)) return null;
@@ -179,8 +208,7 @@ function holdsAll(first: RecipeReading, rest: RecipeReading): boolean {
     within(first.fats, rest.fats) &&
     within(first.after, rest.after) &&
     within(first.alkali, rest.alkali) &&
-    within(first.liquids, rest.liquids) &&
     within(first.acids, rest.acids) &&
-    (first.waterGrams === null) === (rest.waterGrams === null)
+    (first.waterGrams === null || rest.waterGrams !== null)
   );
 }
