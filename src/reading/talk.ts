@@ -146,6 +146,12 @@ function bare(post: string): { readonly text: string; readonly gone: string[] } 
   );
 }
 
+/** Two recipes, a correction, or two weights of one thing: that is about the recipe, wherever it is said. */
+const isOfRecipe = (doubt: Doubt): boolean =>
+  doubt.id === 'two-recipes' ||
+  doubt.id === 'corrected' ||
+  (doubt.id === 'two-amounts' && doubt.said.filter((said) => /\p{L}/u.test(said)).length > 1);
+
 /** The recipe, without what is told around it; null where that leaves no whole recipe, or none that fits. */
 export function amongTalk(
   post: string,
@@ -166,7 +172,7 @@ export function amongTalk(
     reading = read(text);
   }
   if (reading.doubts.length > 0) {
-    if (first.doubts.some(({ id }) => id === 'two-recipes' || id === 'corrected')) return null;
+    if (first.doubts.some(isOfRecipe)) return null;
     const less = bare(post);
     if (less.gone.length === 0) return null;
     gone = less.gone;

@@ -8,7 +8,7 @@ import { expect, test } from 'vitest';
 const rounds = 6;
 const maker = join(import.meta.dirname, 'kill/maker.ts');
 
-/** The process, once it is up; killed after so many milliseconds, or run to its end where none are given. */
+/** The process; killed so many milliseconds after its first reminder, or run to its end where none are given. */
 async function run(folder: string, notes: string, round: number, life: number | null): Promise<void> {
   const words = [maker, folder, notes, `${round}`, ...(life === null ? ['last'] : [])];
   const child = spawn(process.execPath, words, { stdio: ['ignore', 'ignore', 'pipe'] });
@@ -19,8 +19,11 @@ async function run(folder: string, notes: string, round: number, life: number | 
   const ended = new Promise<number | null>((resolve) => child.on('exit', resolve));
   const bound = setTimeout(() => child.kill('SIGKILL'), 60_000);
   if (life !== null) {
-    const ups = () => read(notes).filter((line) => line === 'up').length;
-    while (ups() <= round && child.exitCode === null) await new Promise((resolve) => setTimeout(resolve, 5));
+    // However slow the machine: not before it has begun to set reminders.
+    const begun = () => read(notes).filter((line) => line.startsWith('set ')).length;
+    const before = begun();
+    while (begun() === before && child.exitCode === null && child.signalCode === null)
+      await new Promise((resolve) => setTimeout(resolve, 5));
     await new Promise((resolve) => setTimeout(resolve, life));
     child.kill('SIGKILL');
     await ended;

@@ -35,6 +35,8 @@ if (isLast === '') {
     if (reply.ok) note(`set ${name}`);
     const weighed = await say(`batch note: n${round}-${i}`);
     if (weighed.ok) note(`noted n${round}-${i}`);
+    // as a chat does between two messages: reminders are rung by the clock, and their number is bounded
+    await new Promise((resolve) => setImmediate(resolve));
   }
 }
 // the last one: until nothing is left to tell
