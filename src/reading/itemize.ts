@@ -7,13 +7,14 @@ import { type Item, itemsOf } from './items.ts';
 import { layOut } from './layout.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
-import { equalParts, fractionShares, setAside, shareBase, stockStrength, unitsBefore } from './neighbours.ts';
+import { equalParts, fractionShares, setAside, shareBase, unitsBefore } from './neighbours.ts';
 import { countPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { type Prim, scan } from './scan.ts';
 import type { Speller } from './spelling.ts';
+import { asSolution, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown } from './sums.ts';
 import { type Token, tokenize } from './tokens.ts';
 
@@ -42,6 +43,7 @@ export interface Cut {
 const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   afterPhrases,
   takeParts,
+  rates,
   priceLines,
   usedOfPacks,
   setAside,
@@ -54,6 +56,7 @@ const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
 
 /** What rows of items mean together, one after the other. */
 const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => readonly Item[])[] = [
+  asSolution,
   addUp,
   breakDown,
   pairParallel,

@@ -404,6 +404,10 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
     }
     if (last?.kind === 'thing' && item.kind === 'thing') {
       const between = tokens.slice(last.to, item.from);
+      if (isForTheLye(last.named.meaning, item.named.meaning, between)) {
+        out[out.length - 1] = { ...last, to: item.to };
+        continue;
+      }
       const tight =
         between.length <= 2 &&
         between.every(
@@ -430,6 +434,14 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
   }
   return out;
 }
+
+/** "water for the lye", "distilled water to dissolve the NaOH". */
+const isForTheLye = (water: Meaning, lye: Meaning, between: readonly Token[]): boolean =>
+  /^(water|ice)$/.test(water.kind) &&
+  /^(alkali|stock)$/.test(lye.kind) &&
+  between.length <= 4 &&
+  between.every((token) => isWord(token) && /^(for|to|dissolve|dissolving|mix|mixing|the|my|of)$/.test(token.text)) &&
+  between.some((token) => isWord(token) && /^(for|dissolve|dissolving)$/.test(token.text));
 
 /** How far two statements of one amount may differ before they contradict: kitchen rounding. */
 export const sameWithin = 0.035;

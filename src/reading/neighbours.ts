@@ -117,9 +117,11 @@ const onlyNameBetween = (tokens: readonly Token[], from: number, to: number): bo
     .length === 1;
 
 /** The amount said in the same sentence before token `k`, of which "100 g of it" is a part; null where none was. */
-function spokenOf(tokens: readonly Token[], k: number): number | null {
+function spokenOf(tokens: readonly Token[], k: number, solution: boolean): number | null {
   for (let at = k - 1; at >= 0 && k - at <= 14; at--) {
     const token = tokens[at];
+    // "coconut 200 g, 292 g of it": of the solution that the post works with
+    if (solution && token?.t === 'sign' && token.text === ',') return null;
     if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) return null;
     if (massOf(token)) return at;
   }
@@ -139,6 +141,7 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
     out[k] = { t: 'aside', reason, numbers: token.quantity.numbers, from: token.from, to: token.to };
   };
   const weighed = tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'mass');
+  const solution = tokens.some((token) => token.t === 'name' && token.meaning.kind === 'stock');
   let bars = -1;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
@@ -150,7 +153,7 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
     } else if (token?.t === 'quantity') {
       if (weighed && isYear(token)) aside(k, 'a year');
       if (isPack(tokens, k, token)) aside(k, packed);
-      const whole = ofIt(tokens, k, token) ? spokenOf(tokens, k) : null;
+      const whole = ofIt(tokens, k, token) ? spokenOf(tokens, k, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
       if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
@@ -167,6 +170,10 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
         aside(k + 2, 'a count');
       if (isPortion(tokens, k, token)) aside(k, 'a count');
       if (isStatedSum(tokens, k, token)) aside(k, 'a total that agrees');
+      if (isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
+      if (isCounted(tokens, k, token)) aside(k, 'a count');
+      const same = conversionOf(tokens, k, token);
+      if (same !== null) for (const one of [k, same]) aside(one, 'what a unit is in another');
     }
   }
   return out ?? tokens;
@@ -277,6 +284,62 @@ function isStatedSum(tokens: readonly Token[], k: number, token: Figure): boolea
     if (terms >= 2 && Math.abs(sum - token.quantity.value) <= 0.011 * sum) return true;
   }
   return false;
+}
+
+const isKnown = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'ambiguous';
+
+/** "156 g (that includes 12.5 g extra for the acid)": a part of an amount, and of nothing by its name. */
+function isIncluded(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const before = tokens.slice(Math.max(0, k - 3), k);
+  const at = before.findLastIndex(
+    (one) => one.t === 'word' && /^(includes|included|including|incl|contains|thereof)$/.test(one.text),
+  );
+  const light = before.slice(at + 1).every((one) => one.t === 'word' || one.t === 'sign');
+  if (at < 0 || !light || !measured(token)) return false;
+  for (let next = k + 1; next < tokens.length && next - k <= 3; next++) {
+    const one = tokens[next];
+    if (isKnown(one)) return false;
+    if (one?.t !== 'word' || one.sort !== 'filler') return true;
+  }
+  return true;
+}
+
+/** "the two waters", "all four fats": how many were named, and no weight. */
+function isCounted(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {
+  const [before, name] = [tokens[k - 1], tokens[k + 1]];
+  return (
+    dim === 'bare' &&
+    Number.isInteger(value) &&
+    value <= 12 &&
+    before?.t === 'word' &&
+    /^(the|these|those|my|all|both|between|other|our)$/.test(before.text) &&
+    name?.t === 'name' &&
+    name.text.endsWith('s') &&
+    /^(water|fat|alkali|liquid|role)$/.test(name.meaning.kind)
+  );
+}
+
+/** Figures of a conversion agree within this share. */
+const converted = 0.02;
+
+/** `1 dag = 10 g`, `1 lb is 454 g`: where the other figure stands, if the sentence names nothing that is so heavy. */
+function conversionOf(tokens: readonly Token[], k: number, first: Figure): number | null {
+  const { dim, value, unit } = first.quantity;
+  if (dim !== 'mass' && dim !== 'volume') return null;
+  let at = k + 1;
+  let equals = false;
+  for (let one = tokens[at]; one && at - k <= 3 && !massOf(one); one = tokens[++at]) {
+    if (!((one.t === 'word' || one.t === 'sign') && /^(=|is|are|equals|makes|being|about|≈|~)$/.test(one.text)))
+      return null;
+    equals = true;
+  }
+  const second = tokens[at];
+  if (!equals || second?.t !== 'quantity' || second.quantity.dim !== dim || second.quantity.unit?.id === unit?.id)
+    return null;
+  const named = (from: number, to: number): boolean => tokens.slice(Math.max(0, from), to).some(isKnown);
+  const agree = Math.abs(second.quantity.value - value) <= converted * value;
+  return agree && !named(k - 3, k) && !named(at + 1, at + 3) ? at : null;
 }
 
 const isYear = ({ quantity: { dim, value } }: Figure): boolean =>
@@ -413,19 +476,6 @@ export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): readonl
 }
 
 const isMark = (token: Token | undefined, marks: RegExp): boolean => token?.t === 'sign' && marks.test(token.text);
-
-/** `1:1 lye solution`, `lye solution 1:2`: its strength, water being the larger part. */
-export function stockStrength(tokens: readonly Token[]): readonly Token[] {
-  return changed(tokens, (token, k) => {
-    if (token.t !== 'quantity' || token.quantity.dim !== 'ratio') return token;
-    const { value, second } = token.quantity;
-    const isStock = (other: Token | undefined): boolean => other?.t === 'name' && other.meaning.kind === 'stock';
-    if (second === null || !(value > 0) || !(second > 0) || !(isStock(tokens[k - 1]) || isStock(tokens[k + 1])))
-      return token;
-    const share = Math.min(value, second) / (value + second);
-    return { ...token, quantity: { ...token.quantity, dim: 'percent', value: share, second: null } };
-  });
-}
 
 /** `half coconut, half lard`, `one third olive, two thirds lard`: shares where they make the whole. */
 export function fractionShares(tokens: readonly Token[]): readonly Token[] {

@@ -95,6 +95,7 @@ function compound(
     lb: ['oz'],
     stone: ['lb'],
     kg: ['g', 'dag'],
+    dag: ['g'],
     L: ['mL', 'dL', 'cL'],
     gallon: ['quart', 'pint', 'cup', 'floz'],
     quart: ['pint', 'cup', 'floz'],

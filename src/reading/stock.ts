@@ -1,0 +1,236 @@
+/** A lye solution that was mixed beforehand, however it is called: what it is, how strong, and how much was taken of it. */
+import type { Item } from './items.ts';
+import { plainQuantity, type Quantity } from './quantities.ts';
+import type { Token } from './tokens.ts';
+
+type Amount = Extract<Item, { kind: 'amount' }>;
+type Thing = Extract<Item, { kind: 'thing' }>;
+
+const isAmount = (item: Item | undefined): item is Amount => item?.kind === 'amount';
+const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing';
+const isKind = (item: Item | undefined, kind: string): item is Thing =>
+  isThing(item) && item.named.meaning.kind === kind;
+const wordAt = (token: Token | undefined): string => (token?.t === 'word' ? token.text : '');
+
+/** The word at `k`, over a hyphen: "ready-mixed", "master batched". */
+function pairAt(tokens: readonly Token[], k: number): string {
+  const sign = tokens[k + 1];
+  const second = sign?.t === 'sign' && sign.text === '-' ? k + 2 : k + 1;
+  return `${wordAt(tokens[k])} ${wordAt(tokens[second])}`;
+}
+
+const mixedBefore = /^(stock|premix|premixed|masterbatch|masterbatched|premade|readymade)\b/;
+const mixedPair = /^(ready|pre|already|master) (mixed|made|dissolved|batched|batch)\b/;
+
+/** "lye ready mixed", "sodium hydroxide stock", "pre-mixed NaOH", "master-batched lye". */
+function isMixed(tokens: readonly Token[], { from, to }: Thing): boolean {
+  const behind = pairAt(tokens, to);
+  if (mixedBefore.test(behind) || mixedPair.test(behind)) return true;
+  const hyphen = tokens[from - 2];
+  const first = from - (hyphen?.t === 'sign' && hyphen.text === '-' ? 3 : 2);
+  return mixedBefore.test(`${wordAt(tokens[from - 1])} `) || mixedPair.test(pairAt(tokens, first));
+}
+
+const stockOf = (thing: Thing): Thing => {
+  const { meaning } = thing.named;
+  return meaning.kind === 'alkali'
+    ? { ...thing, named: { ...thing.named, meaning: { kind: 'stock', id: meaning.id } } }
+    : thing;
+};
+
+/** Tokens over which alkali, water and their ratio are one statement. */
+const oneStatement = 9;
+
+/** The alkali's share of `NaOH and water 50/50`, `1:2 lye to water`, `equal weights of NaOH and water`. */
+function shareOf({ quantity: { dim, value, second, each } }: Amount, alkaliFirst: boolean): number | null {
+  if (dim === 'parts' && each) return 0.5;
+  if (dim !== 'ratio' || second === null || !(value > 0) || !(second > 0)) return null;
+  const share = (alkaliFirst ? value : second) / (value + second);
+  // more than half of it does not dissolve: the smaller figure is the alkali's
+  return Math.min(share, 1 - share);
+}
+
+interface Stated {
+  readonly alkali: Thing;
+  readonly said: Amount;
+  readonly share: number;
+  /** Items that the statement takes. */
+  readonly length: number;
+}
+
+/** `NaOH and water 50/50`: three items in any order, of which nothing is weighed. */
+function ratioOf(items: readonly Item[], tokens: readonly Token[], k: number): Stated | null {
+  const three = items.slice(k, k + 3);
+  const alkali = three.find((item) => isKind(item, 'alkali') || isKind(item, 'stock'));
+  const water = three.find((item) => isKind(item, 'water'));
+  const said = three.find(isAmount);
+  if (!isThing(alkali) || !isThing(water) || !said || !isClose(three) || isWeighed(items, tokens, k, k + 2))
+    return null;
+  const share = shareOf(said, alkali.from < water.from);
+  return share === null ? null : { alkali, said, share, length: 3 };
+}
+
+/** `1 part NaOH to 2 parts water`. */
+function partsOf(items: readonly Item[], k: number): Stated | null {
+  const four = items.slice(k, k + 4);
+  const [first, second, more] = four.filter(isAmount);
+  const alkali = four.find((item) => isKind(item, 'alkali') || isKind(item, 'stock'));
+  const water = four.find((item) => isKind(item, 'water'));
+  if (!first || !second || more || !isThing(alkali) || !isThing(water) || !isClose(four)) return null;
+  if (first.quantity.dim !== 'parts' || second.quantity.dim !== 'parts') return null;
+  const [own, other] = alkali.from < water.from ? [first, second] : [second, first];
+  const share = own.quantity.value / (own.quantity.value + other.quantity.value);
+  const quantity = { ...own.quantity, numbers: [...own.quantity.numbers, ...other.quantity.numbers] };
+  return share > 0 && share < 1 ? { alkali, said: { ...own, quantity }, share, length: 4 } : null;
+}
+
+const isClose = (items: readonly Item[]): boolean => (items.at(-1)?.to ?? 0) - (items[0]?.from ?? 0) <= oneStatement;
+
+/** A weight stands right before item `first` or right behind item `last`. */
+function isWeighed(items: readonly Item[], tokens: readonly Token[], first: number, last: number): boolean {
+  const near = (a: Item | undefined, b: Item | undefined): boolean =>
+    a !== undefined &&
+    b !== undefined &&
+    b.from - a.to <= 2 &&
+    tokens
+      .slice(a.to, b.from)
+      .every((token) => token.t === 'word' || (token.t === 'sign' && /^[:=(-]$/.test(token.text)));
+  const weight = (item: Item | undefined): boolean => isAmount(item) && item.quantity.dim === 'mass';
+  return (
+    (weight(items[first - 1]) && near(items[first - 1], items[first])) ||
+    (weight(items[last + 1]) && near(items[last], items[last + 1]))
+  );
+}
+
+/** "half of it is NaOH", "half lye, half water". */
+function halfOf(items: readonly Item[], tokens: readonly Token[], k: number): Stated | null {
+  const alkali = items[k];
+  if (!isKind(alkali, 'alkali') || isWeighed(items, tokens, k, k) || !isHalf(tokens, alkali)) return null;
+  const said: Amount = {
+    kind: 'amount',
+    quantity: { ...plainQuantity, dim: 'percent', value: 0.5, inWords: true, text: 'half' },
+    same: null,
+    from: alkali.to,
+    to: alkali.to,
+  };
+  const next = items[k + 1];
+  return { alkali, said, share: 0.5, length: isKind(next, 'water') && isHalf(tokens, next) ? 2 : 1 };
+}
+
+function isHalf(tokens: readonly Token[], { from }: Thing): boolean {
+  for (let back = from - 1; from - back <= 5; back--) {
+    const word = wordAt(tokens[back]);
+    if (word === 'half') return true;
+    if (!/^(of|it|is|the|that|which|are|by|weight|being)$/.test(word)) return false;
+  }
+  return false;
+}
+
+/** What a solution is made of, said in words, as the strength of it. */
+function stated(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  for (let k = 0; k < items.length; k++) {
+    const found = partsOf(items, k) ?? ratioOf(items, tokens, k) ?? halfOf(items, tokens, k);
+    if (!found) continue;
+    const stock = stockOf(found.alkali);
+    const quantity: Quantity = {
+      ...found.said.quantity,
+      dim: 'percent',
+      value: found.share,
+      second: null,
+      each: false,
+    };
+    const strength: Amount = { ...found.said, quantity, from: stock.to, to: stock.to };
+    return [...items.slice(0, k), stock, strength, ...items.slice(k + found.length)];
+  }
+  return items;
+}
+
+/** Behind "of": "it", or "the mix". */
+function isOfIt(tokens: readonly Token[], to: number): boolean {
+  if (wordAt(tokens[to]) !== 'of') return false;
+  const named = tokens[to + 2];
+  if (named?.t === 'name' && named.meaning.kind !== 'role') return false;
+  return (
+    /^(it|that|this)$/.test(wordAt(tokens[to + 1])) ||
+    (/^(the|that|this|my)$/.test(wordAt(tokens[to + 1])) &&
+      /^(mix|mixture|stuff|liquid|liquor|concentrate|stock|premix)$/.test(wordAt(tokens[to + 2])))
+  );
+}
+
+/** "292 g of it": of the solution that was spoken of last, unless something else without a weight was. */
+function takenOfIt(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  let stock: Thing | null = null;
+  return items.flatMap((item, k): Item[] => {
+    if (isThing(item) && item.named.meaning.kind === 'stock') stock = item;
+    else if (isThing(item) && item.named.meaning.kind === 'fat' && !isAmount(items[k - 1]) && !isAmount(items[k + 1]))
+      stock = null;
+    if (!stock || !isAmount(item) || item.quantity.dim !== 'mass' || !isOfIt(tokens, item.to)) return [item];
+    return [item, { ...stock, from: item.to, to: item.to }];
+  });
+}
+
+/** The items of a post that works with a solution; those of any other stay as they are. */
+export function asSolution(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const named = items.map((item) => (isKind(item, 'alkali') && isMixed(tokens, item) ? stockOf(item) : item));
+  const solution = (item: Item): boolean =>
+    isThing(item) && item.named.meaning.kind === 'role' && item.named.meaning.id === 'solution';
+  if (!named.some((item) => isKind(item, 'stock') || solution(item))) return items;
+  return takenOfIt(stated(named, tokens), tokens);
+}
+
+/** `1:1 lye solution`, `lye solution 1:2`: its strength, water being the larger part. */
+export function stockStrength(tokens: readonly Token[]): readonly Token[] {
+  return tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'ratio')
+    ? tokens.map((token, k) => strengthAt(tokens, token, k))
+    : tokens;
+}
+
+const isBracket = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '(';
+
+function strengthAt(tokens: readonly Token[], token: Token, k: number): Token {
+  if (token.t !== 'quantity' || token.quantity.dim !== 'ratio') return token;
+  const { value, second } = token.quantity;
+  const isStock = (other: Token | undefined): boolean => other?.t === 'name' && other.meaning.kind === 'stock';
+  const sign = tokens[k - 1];
+  const before = tokens[sign?.t === 'sign' && /^[(:=,]$/.test(sign.text) ? k - 2 : k - 1];
+  if (second === null || !(value > 0) || !(second > 0) || !(isStock(before) || isStock(tokens[k + 1]))) return token;
+  // "(1:1 by weight, so 50 % NaOH)": said again
+  const again = tokens.slice(k + 1, k + 7).some((one) => one.t === 'quantity' && one.quantity.dim === 'percent');
+  if (again && isBracket(sign)) return token;
+  const share = Math.min(value, second) / (value + second);
+  return { ...token, quantity: { ...token.quantity, dim: 'percent', value: share, second: null } };
+}
+
+/** `40 g in every 100 g`, `50 g per 100 g`: a strength in words, or what a percentage before it says already. */
+export function rates(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 0; k + 2 < tokens.length; k++) {
+    const part = tokens[k];
+    if (part?.t !== 'quantity' || part.quantity.dim !== 'mass') continue;
+    let at = k + 1;
+    let every = false;
+    while (/^(in|per|to|for|every|each|a)$/.test(wordAt(tokens[at])) && at - k < 4) {
+      every ||= /^(per|every|each)$/.test(wordAt(tokens[at]));
+      at++;
+    }
+    const whole = tokens[at];
+    if (!every || whole?.t !== 'quantity' || !/^(mass|volume)$/.test(whole.quantity.dim)) continue;
+    const share = part.quantity.value / whole.quantity.value;
+    if (!(share > 0 && share < 1) || ![100, 1000].includes(Math.round(whole.quantity.value))) continue;
+    const said = tokens
+      .slice(Math.max(0, k - 8), k)
+      .some(
+        (one) =>
+          one.t === 'quantity' && one.quantity.dim === 'percent' && Math.abs(one.quantity.value - share) < 0.0051,
+      );
+    out ??= [...tokens];
+    const numbers = [...part.quantity.numbers, ...whole.quantity.numbers];
+    const text = `${part.quantity.text} per ${whole.quantity.text}`;
+    const filler = ({ from, to }: Token): Token => ({ t: 'word', text: 'of', sort: 'filler', from, to });
+    out[k] = said ? { t: 'aside', reason: 'said already', numbers, from: part.from, to: part.to } : filler(part);
+    out[at] = said
+      ? filler(whole)
+      : { ...whole, quantity: { ...part.quantity, dim: 'percent', value: share, unit: null, text, numbers } };
+  }
+  return out ?? tokens;
+}
