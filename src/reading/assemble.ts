@@ -1,7 +1,7 @@
 import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { askedWhich } from './asked.ts';
 import { linesOf } from './columns.ts';
-import { eitherOr, orphans, rival, takenBack, twoRecipes } from './doubtful.ts';
+import { eitherOr, orphans, rival, twoRecipes } from './doubtful.ts';
 import { settleFates } from './fates.ts';
 import { sameWithin } from './items.ts';
 import { mentions, saltForAlkali, unsaid, vagueAmounts } from './missing.ts';
@@ -149,12 +149,11 @@ export function assemble(source: Source): RecipeReading {
   partsRatio(assembly, rows, roles);
   eitherOr(assembly);
   vagueAmounts(assembly, rows);
-  for (const { gone, stays } of source.back) {
-    assembly.assume('corrected', `I took ${stays.text}, not ${gone.text}, as the post corrects itself.`);
-    assembly.fate(gone, 'aside', 'taken back');
+  for (const { gone, text } of source.back) {
+    assembly.assume('corrected', text);
+    for (const one of gone) assembly.fate(one, 'aside', 'taken back');
   }
-  const back = rows.length > 0 ? (source.text.match(takenBack) ?? []) : [];
-  if (back[0] && back.length > source.back.length) assembly.doubts.push({ id: 'corrected', said: back[0] });
+  if (source.unheard !== null && rows.length > 0) assembly.doubts.push({ id: 'corrected', said: source.unheard });
   const alkaliGrams = alkali.reduce((sum, one) => sum + one.grams, 0);
   const water = stated ?? impliedWater(assembly, roles, alkaliGrams, liquids.length > 0);
   askedWhich(assembly);

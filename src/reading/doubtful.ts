@@ -217,10 +217,6 @@ export function eitherOr(assembly: Assembly): void {
   }
 }
 
-/** The person took something back in the middle: "no! only 0.4 oz", "make that 220 g". */
-export const takenBack =
-  /\b(edit:|make that|scratch that|strike that|but (?:i |we )?only had(?= \d)|no wait|wait no|wait, no|i meant|correction:)|\bno[!,]+ (only|it was|it's|i mean)|\?\? ?no[!.,]* only/gi;
-
 /** Two recipes in one post: the same fats weighed twice over with other figures, or numbered recipes. */
 export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {
   const twice = (kinds: readonly Kindred[]): number => {

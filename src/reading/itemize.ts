@@ -13,6 +13,7 @@ import { pairParallel, totalOfShares } from './parallel.ts';
 import { priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { type Prim, scan } from './scan.ts';
+import { secondThoughts } from './second-thoughts.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown } from './sums.ts';
@@ -35,8 +36,10 @@ export interface Cut {
   readonly units: HeadUnits;
   readonly disordered: boolean;
   readonly struck: readonly string[];
-  /** Figures that were put right in the same breath. */
+  /** What the post takes back. */
   readonly back: readonly PutRight[];
+  /** Words that take something back, and nobody knows what. */
+  readonly unheard: string | null;
 }
 
 /** What neighbours say of a figure, one after the other. */
@@ -71,13 +74,15 @@ export function itemize(reader: Reader, input: string): Cut {
   const prims = wholeWords(scan(text), lexicon);
   const cut = tokenize(prims, lexicon, speller);
   const tokens = passes.reduce((now, pass) => pass(now), unitsBefore(applyColumns(cut.tokens, lexicon), lexicon));
-  const { items, back } = putRight(itemsOf(tokens, lexicon), tokens);
+  const right = putRight(itemsOf(tokens, lexicon), tokens);
+  const { items, back, unheard } = secondThoughts(right.items, tokens, prims, lexicon, right.back);
   return {
     text,
     prims,
     tokens,
-    items: shapes.reduce((now, shape) => shape(now, tokens), items as readonly Item[]),
+    items: shapes.reduce((now, shape) => shape(now, tokens), items),
     back,
+    unheard,
     units: headUnits(tokens, lexicon),
     disordered,
     struck,

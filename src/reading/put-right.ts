@@ -1,14 +1,21 @@
 /**
- * A figure that its writer put right in the same breath: "60 g, no wait, 66 g NaOH", "60 g NaOH, sorry, I mean 66 g".
- * The later one counts, and the answer says so.
+ * A figure that its writer put right in the same breath: "60 g, no wait, 66 g NaOH", "60 g NaOH, sorry, I mean 66",
+ * "66 g, not 60", "66 g (was 60 g)". The one that stands counts, and the answer says so.
  */
+import { withUnit } from './columns.ts';
 import type { Item } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
 
+/** Something that the post takes back. */
 export interface PutRight {
-  readonly gone: Quantity;
-  readonly stays: Quantity;
+  /** What was made of it, as the answer says it. */
+  readonly text: string;
+  /** Figures that count no longer. */
+  readonly gone: readonly Quantity[];
+  /** Tokens in which it is said. */
+  readonly from: number;
+  readonly to: number;
 }
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -16,66 +23,175 @@ type Thing = Extract<Item, { kind: 'thing' }>;
 
 /** Words that take a figure back, in a few languages. */
 const takesBack =
-  /\b(?:(?:no|oh) wait|wait no|sorry|i mean|i meant|i mean to say|make that|make it|scratch that|strike that|correction|oops|or rather|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b/;
-/** All that may stand between the two figures. */
+  /\b(?:(?:no|oh) wait|wait no|wait|hang on|hold on|sorry|i mean|i meant|i mean to say|make that|make it|scratch that|strike that|correction|oops|whoops|or rather|should be|should have been|should read|changed to|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b|^(?:no|nope|nah)$|^(?:- ?>|= ?>|> ?>)$/;
+/** All that may stand between the two figures where the second counts. */
 const beside =
-  /^(?:no|oh|wait|sorry|i|mean|meant|to|say|make|that|it|its|is|was|should|be|scratch|strike|correction|oops|or|rather|actually|ehm|um|er|hang|on|my|bad|nein|quatsch|pardon|plutot|perdon|mejor|dicho|,|\.|!|-|–|—|…|:|\()$/;
+  /^(?:no|nope|nah|oh|ah|argh|wait|sorry|i|mean|meant|to|say|make|that|thats|it|its|is|was|should|have|been|be|read|changed|scratch|strike|correction|oops|whoops|or|rather|actually|ehm|um|er|uh|hang|hold|on|my|bad|nein|quatsch|pardon|plutot|perdon|mejor|dicho|,|\.|!|-|>|=|–|—|…|:|\()$/;
+/** All that stands between the two where the first counts. */
+const outdates =
+  /^[,(:;-]? ?(?:and |so )?(?:not|instead of|rather than|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
 
 /** "No" is a name to the reader: it says that something is left out. */
 const isNo = (token: Token): token is Extract<Token, { t: 'name' }> =>
   token.t === 'name' && /^(?:no|nein|non)$/i.test(token.text);
 
-/** The words between two places, where nothing but taking back stands there. */
-function takenBackBetween(tokens: readonly Token[], from: number, to: number): boolean {
-  const words = tokens
-    .slice(from, to)
-    .map((token) => (token.t === 'word' || token.t === 'sign' || isNo(token) ? token.text.toLowerCase() : null));
-  if (words.length === 0 || words.length > 10 || words.some((word) => word === null || !beside.test(word)))
-    return false;
-  return takesBack.test(words.filter((word) => /\w/.test(word ?? '')).join(' '));
+const isSign = (token: Token | undefined, signs: string): boolean => token?.t === 'sign' && signs.includes(token.text);
+
+const most = 10;
+
+/** The words between two places; null where more than talk stands there. */
+function wordsBetween(tokens: readonly Token[], from: number, to: number): string[] | null {
+  if (to - from > most || to <= from) return null;
+  const words: string[] = [];
+  for (const token of tokens.slice(from, to)) {
+    if (token.t !== 'word' && token.t !== 'sign' && !isNo(token)) return null;
+    words.push(token.text.toLowerCase());
+  }
+  return words;
 }
 
-const weighs = ({ dim }: Quantity): boolean =>
-  dim === 'mass' || dim === 'volume' || dim === 'bare' || dim === 'percent';
-
-function isPair(a: Amount, b: Amount): boolean {
-  const [first, second] = [a.quantity.dim, b.quantity.dim];
-  return weighs(a.quantity) && weighs(b.quantity) && (first === second || first === 'bare');
+/** Which of two figures counts by what stands between them; null where nothing takes one back. */
+function stands(tokens: readonly Token[], from: number, to: number): 'first' | 'second' | null {
+  const words = wordsBetween(tokens, from, to);
+  if (!words) return null;
+  if (outdates.test(words.join(' '))) return 'first';
+  const said = words.filter((word) => /[\w>=-]/.test(word)).join(' ');
+  return words.every((word) => beside.test(word)) && takesBack.test(said) ? 'second' : null;
 }
 
-/** The "no" of "no wait, 66 g" or "no, 66 g". */
-function isNoBetween(item: Thing, next: Item | undefined, tokens: readonly Token[]): boolean {
+const weighs = ({ dim }: Quantity): boolean => dim === 'mass' || dim === 'volume' || dim === 'bare';
+
+const isPair = ({ quantity: a }: Amount, { quantity: b }: Amount): boolean =>
+  (weighs(a) && weighs(b) && (a.dim === b.dim || a.dim === 'bare' || b.dim === 'bare')) ||
+  (a.dim === 'percent' && (b.dim === 'percent' || b.dim === 'bare'));
+
+/** A figure as its neighbour has it, where it says no unit of its own. */
+export function alike(quantity: Quantity, other: Quantity): Quantity {
+  if (quantity.dim !== 'bare' || other.dim === 'bare') return quantity;
+  if (other.unit) return withUnit(quantity, other.unit.id);
+  return other.dim === 'percent' ? { ...quantity, dim: 'percent', value: quantity.value / 100, other: null } : quantity;
+}
+
+/** The "no" of "no wait, 66 g", "wait, no, 66 g" or "no, 66 g". */
+function isNoBetween(item: Thing, last: Item | undefined, next: Item | undefined, tokens: readonly Token[]): boolean {
   const token = tokens[item.from];
   return (
-    token !== undefined && isNo(token) && next?.kind === 'amount' && takenBackBetween(tokens, item.from, next.from)
+    token !== undefined &&
+    isNo(token) &&
+    next?.kind === 'amount' &&
+    last !== undefined &&
+    stands(tokens, last.to, next.from) === 'second'
   );
 }
 
 const sameThing = (a: Thing, b: Thing): boolean =>
   a.named.meaning.kind === b.named.meaning.kind && a.named.meaning.id === b.named.meaning.id;
 
+const ofFigures = (stays: Quantity, gone: Quantity, from: number, to: number): PutRight => ({
+  text: `I took ${stays.text}, not ${gone.text}, as the post corrects itself.`,
+  gone: [gone],
+  from,
+  to,
+});
+
+/** "went from 280 to 180 g": the second of what looks like a range. */
+function changedFrom(item: Amount, tokens: readonly Token[]): Amount | null {
+  const { quantity } = item;
+  const before = tokens[item.from - 1];
+  if (quantity.upTo === null || before?.t !== 'word' || before.text !== 'from') return null;
+  const moved = tokens
+    .slice(Math.max(0, item.from - 6), item.from - 1)
+    .some(
+      (token) =>
+        token.t === 'word' &&
+        /^(?:chang|went|gone|go|reduc|rais|increas|lower|cut|correct|dropp|bump|mov)/.test(token.text),
+    );
+  return moved || quantity.upTo < quantity.value
+    ? { ...item, quantity: { ...quantity, value: quantity.upTo, upTo: null } }
+    : null;
+}
+
+/** Nothing, or "of", between a figure and a name. */
+function isBeside(tokens: readonly Token[], from: number, to: number): boolean {
+  const between = tokens[from];
+  if (to === from) return true;
+  return to === from + 1 && (between?.t === 'word' ? between.sort === 'filler' : isSign(between, ':='));
+}
+
+/** "70 g lye, not 65 g KOH": a figure of what does not go in, unless "but" follows. */
+const isDenied = (tokens: readonly Token[], { from, to }: Item): boolean => {
+  const before = tokens[from - 1];
+  const butNot = tokens.slice(to, to + 5).some((token) => token.t === 'word' && token.text === 'but');
+  return before?.t === 'word' && before.text === 'not' && !butNot;
+};
+
 /** The items without what was taken back, and what that was. */
 export function putRight(items: readonly Item[], tokens: readonly Token[]): { items: Item[]; back: PutRight[] } {
   const kept: Item[] = [];
   const back: PutRight[] = [];
-  const told = items.filter((item, k) => !(item.kind === 'thing' && isNoBetween(item, items[k + 1], tokens)));
-  for (const [k, item] of told.entries()) {
+  const denied = new Set<Item>();
+  const told = items.filter(
+    (item, k) => !(item.kind === 'thing' && isNoBetween(item, items[k - 1], items[k + 1], tokens)),
+  );
+  for (const [k, each] of told.entries()) {
     const [before, last] = [kept.at(-2), kept.at(-1)];
+    const next = told[k + 1];
+    const named = next?.kind === 'thing' && isBeside(tokens, each.to, next.from) ? next : null;
+    const moved = each.kind === 'amount' ? changedFrom(each, tokens) : null;
+    const item = moved ?? each;
+    if (moved)
+      back.push({
+        text: `I took the second of "${moved.quantity.text}", as the post changes it.`,
+        gone: [],
+        from: each.from,
+        to: each.to,
+      });
+    if (item.kind === 'amount' && last?.kind !== 'amount' && named && weighs(item.quantity) && isDenied(tokens, item)) {
+      denied.add(named);
+      back.push({
+        text: `I left out "${item.quantity.text} ${named.named.text}", as the post says that it is not.`,
+        gone: [item.quantity],
+        from: item.from,
+        to: named.to,
+      });
+      continue;
+    }
+    if (denied.has(item)) continue;
     if (item.kind === 'amount' && last?.kind === 'amount' && isPair(last, item)) {
-      if (takenBackBetween(tokens, last.to, item.from)) {
-        back.push({ gone: last.quantity, stays: item.quantity });
-        kept.pop();
+      // "water 330 g. Oops, that should be 200 g palm"
+      const another =
+        before?.kind === 'thing' && named && !sameThing(before, named) && isBeside(tokens, before.to, last.from);
+      const counts = another ? null : stands(tokens, last.to, item.from);
+      if (counts === 'second') {
+        back.push(ofFigures(item.quantity, last.quantity, last.from, item.to));
+        kept.splice(-1, 1, { ...item, quantity: alike(item.quantity, last.quantity) });
+        continue;
       }
-    } else if (item.kind === 'amount' && last?.kind === 'thing' && before?.kind === 'amount' && isPair(before, item)) {
-      if (takenBackBetween(tokens, last.to, item.from)) {
-        const next = told[k + 1];
-        const named = next?.kind === 'thing' && next.from - item.to <= 1 ? next : null;
-        // another name behind the new figure is another matter
-        if (named === null || sameThing(named, last)) {
-          back.push({ gone: before.quantity, stays: item.quantity });
-          kept.splice(-2, 2, ...(named ? [] : [{ ...before, quantity: item.quantity, same: item.same }, last]));
-          if (!named) continue;
+      // "200 g water, not 100 g ice": of another thing
+      if (counts === 'first' && !(before?.kind === 'thing' && named && !sameThing(before, named))) {
+        back.push(ofFigures(last.quantity, item.quantity, last.from, item.to));
+        kept.splice(-1, 1, { ...last, quantity: alike(last.quantity, item.quantity), to: named ? item.to : last.to });
+        continue;
+      }
+    } else if (
+      item.kind === 'amount' &&
+      last?.kind === 'thing' &&
+      before?.kind === 'amount' &&
+      isPair(before, item) &&
+      isBeside(tokens, before.to, last.from) &&
+      !before.quantity.text.endsWith('.')
+    ) {
+      const counts = stands(tokens, last.to, item.from);
+      // another name beside the other figure is another matter
+      if (counts !== null && (named === null || sameThing(named, last))) {
+        const [stays, gone] = counts === 'second' ? [item, before] : [before, item];
+        back.push(ofFigures(stays.quantity, gone.quantity, before.from, item.to));
+        const right = { ...before, quantity: alike(stays.quantity, gone.quantity), same: stays.same };
+        if (named === null || counts === 'first') {
+          kept.splice(-2, 2, right, last);
+          continue;
         }
+        kept.splice(-2, 2);
       }
     }
     kept.push(item);

@@ -41,6 +41,9 @@ const isCount = (value: number, items: readonly Item[]): boolean =>
     ),
   ).size;
 
+/** "Three fats": no weight is said in words without a unit. */
+const isFew = ({ inWords, value }: Quantity): boolean => inWords && Number.isInteger(value) && value <= 12;
+
 export function readRoles(assembly: Assembly, binding: Binding): Roles {
   const { items } = assembly.source;
   const roles: Roles = {
@@ -132,7 +135,7 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
           assembly.fate(quantity, 'used', 'purity');
           break;
         case 'total-fats':
-          if (quantity.dim === 'bare' && isCount(quantity.value, items)) {
+          if (quantity.dim === 'bare' && (isCount(quantity.value, items) || isFew(quantity))) {
             assembly.fate(quantity, 'aside', 'a count');
             break;
           }

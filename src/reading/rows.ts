@@ -54,6 +54,7 @@ export interface Source {
   readonly disordered: boolean;
   readonly struck: readonly string[];
   readonly back: readonly PutRight[];
+  readonly unheard: string | null;
 }
 
 export class Assembly {

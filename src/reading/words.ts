@@ -1035,3 +1035,9 @@ list(
   'joint',
   `and for with w in into to plus then also onto over und mit et avec y con e & + including include includes using use used or oder ou o`,
 );
+
+/** Words that take something back. */
+list(
+  'everyday',
+  `scratch strike edit edited update updated erratum correction corrected oops whoops woops ditch ditched scrapped skipped omitted deleted fat-fingered mistyped misread misremembered forgotten nope`,
+);

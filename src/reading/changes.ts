@@ -1,0 +1,82 @@
+/** Sentences that take a thing out of a recipe or put one in the place of another. */
+import { type Sentence, tokenAt } from './sentences.ts';
+
+/** Tokens of what goes and of what comes; `gone` is null where the sentence says "it" or "its place". */
+export type Change =
+  | { readonly kind: 'out'; readonly gone: number | null }
+  | { readonly kind: 'swap'; readonly gone: number | null; readonly comes: number; readonly eitherWay: boolean }
+  /** A part of something: nobody knows how much stays. */
+  | { readonly kind: 'part'; readonly gone: number };
+
+const some = '(?:(?:the|my|any|all|that|of|some|half|part|most|third|quarter|a|in) |# )*';
+const gone = `${some}(?<gone>@)`;
+const comes = `${some}(?<comes>@)`;
+/** Nothing follows that would make something else of it ("the palm out of the jar"). */
+const end =
+  '(?= (?:$|[-,.;:!?)\\]…]|and\\b|so\\b|because\\b|cause\\b|cos\\b|since\\b|as\\b|but\\b|now\\b|this time\\b|completely\\b|altogether\\b|entirely\\b|again\\b|in the end\\b|for good\\b|today\\b|without\\b|after all\\b))';
+const taking = '(?:leave|left|leaving|take|took|taken|taking|threw|throw|kick|kicked|cut|drop|dropped|pulled|kept)';
+const removing =
+  '(?:skip|skipped|skipping|remove|removed|omit|omitted|delete|deleted|ditch|ditched|scrap|scrapped|dropped|drop|forgot|forget|scratch|strike|cancelled|canceled|minus)';
+const swapping =
+  '(?:swap(?:ped|ping)?|replac(?:e|ed|ing)|substitut(?:e|ed|ing)|exchang(?:e|ed|ing)|chang(?:e|ed|ing)|switch(?:ed|ing)?|trad(?:e|ed|ing)|sub(?:bed|bing)?)';
+
+const outs: readonly RegExp[] = [
+  `\\b${taking} out ${gone}${end}`,
+  `\\b${taking} ${gone} (?:back |all )?out${end}`,
+  `\\b${removing} (?:about )?${gone}${end}`,
+  `(?:^|[-,.:;!] |\\b(?:so|and|but|then|now|theres|is|have|used|with|that) )no (?:more )?${gone}${end}`,
+  `\\b(?:this time|now|today|in the end|edit|scratch that)\\b[^#@]{0,30}\\bwithout ${gone}${end}`,
+  `\\bwithout ${gone} (?:this time|today|now|in the end)\\b`,
+  `(?<gone>@) (?:is|are|was|were) (?:now )?(?:out|gone|left out|taken out|removed|dropped|cancelled|off the list)${end}`,
+].map((pattern) => new RegExp(pattern, 'd'));
+const itOut = new RegExp(`\\b${taking} (?:it|that|them|that one|this) (?:all |right |back )?out${end}`);
+
+const swaps: readonly RegExp[] = [
+  `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|where it says) ${gone}`,
+  `\\b(?:instead of|in place of) ${gone} (?:, )?(?:i |we |it |its )?(?:am |im |now |have |is |just )*(?:use|used|using|take|took|put|with|goes|is|its|have|had|comes) ${comes}`,
+  `\\b(?:out of|no more|no|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,40}\\b(?:so|but|used|use|using|take|took|its|and) ${comes}(?= [^#@]{0,30}\\b(?:in its place|instead|for it)\\b)`,
+  `\\b(?:out of|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,20}\\bso (?:i |we )?(?:use|used|am using|im using|take|took|put in|put|its|it is|went with) ${comes}`,
+  `\\b(?:use|used|using|take|took) ${comes} for ${gone}${end}`,
+  `\\bnot ${gone} (?:, )?but ${comes}`,
+  `\\b(?:its|it is|i meant|meant|that is|thats|should be|should read|actually|edit :|is|sorry ,) ${comes} (?:, )?(?:and )?not ${gone}`,
+  `(?<gone>@) (?:should be|should read|should say|should have been|is really|is actually|- >|= >) ${comes}`,
+].map((pattern) => new RegExp(pattern, 'd'));
+const swapFor = new RegExp(`\\b${swapping} (?:out )?${gone} (?:out )?(?:# )?(?:for|with|by|to|against) ${comes}`, 'd');
+const inItsPlace = new RegExp(
+  `\\b(?:in its place|instead|in place of it|for it)\\b (?:, )?(?:comes|goes|is|i|we|there is|now|use|used|take|took|put|have|went|with|theres| )*${comes}`,
+  'd',
+);
+
+const cue =
+  /\b(?:out|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|where|dont|didnt|have|had|havent|for|[>])\b/;
+/** Nobody has done it yet, or only asks. */
+const wondering =
+  /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
+const partly = /\b(?:half|part|some of|third|quarter|most of|a bit of|a little of|partly)\b/;
+
+/** The changes of a recipe that a sentence tells. */
+export function changesIn(sentence: Sentence): readonly Change[] {
+  const { text } = sentence;
+  if (!cue.test(text) || wondering.test(text)) return [];
+  const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
+    tokenAt(sentence, found.indices?.groups?.[name]?.[0] ?? 0);
+  if (text.includes('@')) {
+    for (const pattern of [...swaps, swapFor]) {
+      const found = pattern.exec(text);
+      if (!found) continue;
+      if (partly.test(text)) return [{ kind: 'part', gone: place(found, 'gone') }];
+      return [
+        { kind: 'swap', gone: place(found, 'gone'), comes: place(found, 'comes'), eitherWay: pattern === swapFor },
+      ];
+    }
+    const replaced = inItsPlace.exec(text);
+    const changes: Change[] = outs.flatMap((pattern) => {
+      const found = pattern.exec(text);
+      if (!found) return [];
+      return [{ kind: partly.test(text) ? 'part' : 'out', gone: place(found, 'gone') }];
+    });
+    if (replaced) changes.push({ kind: 'swap', gone: null, comes: place(replaced, 'comes'), eitherWay: false });
+    if (changes.length > 0) return changes;
+  }
+  return itOut.test(text) ? [{ kind: 'out', gone: null }] : [];
+}

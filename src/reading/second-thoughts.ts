@@ -1,0 +1,370 @@
+/**
+ * What a later sentence of a post makes of an earlier one: "EDIT: the coconut is 180", "it was 135 g while there was
+ * still palm in it", "no palm, I left it out", "lard in place of the palm". What stands last, or does not speak of what
+ * was, counts, and the answer says so; what cannot be known stays for a question.
+ */
+import { bind } from './bind.ts';
+import { type Change, changesIn } from './changes.ts';
+import type { Item } from './items.ts';
+import type { Lexicon, Meaning } from './lexicon.ts';
+import { alike, type PutRight } from './put-right.ts';
+import type { Quantity } from './quantities.ts';
+import type { Prim } from './scan.ts';
+import { type Sentence, sentencesOf } from './sentences.ts';
+import { isPointing, type Right, rightsIn, type Stance, stanceOf, takenBackIn, turning } from './stance.ts';
+import type { Token } from './tokens.ts';
+
+type Amount = Extract<Item, { kind: 'amount' }>;
+type Thing = Extract<Item, { kind: 'thing' }>;
+const isAmount = (item: Item | undefined): item is Amount => item?.kind === 'amount';
+const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing';
+
+/** One name with its figure, as the items alone give it. */
+interface Said {
+  readonly key: string;
+  readonly thing: Thing;
+  readonly amount: Amount;
+  readonly stance: Stance;
+  /** It stands under "EDIT:" or the like. */
+  readonly headed: boolean;
+  /** The figure speaks of what was named before: "it is 270 g now". */
+  readonly pointing: boolean;
+}
+
+export interface Thoughts {
+  readonly items: readonly Item[];
+  readonly back: readonly PutRight[];
+  /** Words that take something back, and nobody knows what. */
+  readonly unheard: string | null;
+}
+
+/** A post while its second thoughts are gone through. */
+interface Post {
+  readonly sentences: readonly Sentence[];
+  readonly items: readonly Item[];
+  readonly said: readonly Said[];
+  readonly lexicon: Lexicon;
+  readonly gone: Set<Item>;
+  readonly instead: Map<Item, Item>;
+  readonly back: PutRight[];
+  unclear: string | null;
+}
+
+const weighs = ({ dim }: Quantity): boolean => dim === 'mass' || dim === 'volume' || dim === 'bare';
+
+function isSame(a: Quantity, b: Quantity): boolean {
+  const [one, other] = [alike(a, b), alike(b, a)];
+  return one.dim === other.dim && Math.abs(one.value - other.value) <= 0.005 * Math.max(one.value, other.value);
+}
+
+/** What names are told apart by; null for one that no amount is kept of. */
+function keyOf(meaning: Meaning, alkalis: number): string | null {
+  if (meaning.kind === 'alkali') return alkalis < 2 ? 'alkali' : `alkali ${meaning.id}`;
+  if (meaning.kind === 'role') return meaning.id === 'superfat' ? 'superfat' : null;
+  return meaning.kind === 'unknown' ? null : `${meaning.kind} ${meaning.id}`;
+}
+
+const alkalisIn = (items: readonly Item[]): number =>
+  new Set(
+    items.flatMap((item) =>
+      isThing(item) && item.named.meaning.kind === 'alkali' && item.named.meaning.id !== 'unsaid'
+        ? [item.named.meaning.id]
+        : [],
+    ),
+  ).size;
+
+/** The items without what the post takes back later on, and what that was. */
+export function secondThoughts(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  prims: readonly Prim[],
+  lexicon: Lexicon,
+  before: readonly PutRight[],
+): Thoughts {
+  const turns = tokens.some(
+    (token) => (token.t === 'word' && turning.has(token.text)) || (token.t === 'name' && token.meaning.id === 'number'),
+  );
+  if (!turns || !items.some(isAmount)) return { items, back: before, unheard: null };
+  const sentences = sentencesOf(tokens, prims);
+  const changes = sentences.map(changesIn);
+  const rights = rightsIn(sentences);
+  const said = saidIn(
+    items,
+    tokens,
+    sentences,
+    rights,
+    changes.some((list) => list.length > 0),
+  );
+  const post: Post = {
+    sentences,
+    items,
+    said,
+    lexicon,
+    gone: new Set(),
+    instead: new Map(),
+    back: [...before],
+    unclear: null,
+  };
+  changes.forEach((list, k) => {
+    for (const change of list) applyChange(post, change, k);
+  });
+  settleWhole(post);
+  settleFigures(post);
+  const hears = (k: number): boolean => {
+    const sentence = sentences[k];
+    return sentence !== undefined && post.back.some(({ from, to }) => from < sentence.to && to > sentence.from);
+  };
+  return {
+    items:
+      post.gone.size + post.instead.size === 0
+        ? items
+        : items.filter((item) => !post.gone.has(item)).map((item) => post.instead.get(item) ?? item),
+    back: post.back,
+    unheard: post.unclear ?? takenBackIn(sentences, hears),
+  };
+}
+
+/** The place of token `k` in the text of its sentence. */
+const placeIn = ({ from, at }: Sentence, k: number): number => at[k - from] ?? 0;
+
+/** Something is named twice. */
+function repeats(items: readonly Item[]): boolean {
+  const keys = new Set<string>();
+  return items.some((item) => {
+    const key = isThing(item) ? keyOf(item.named.meaning, 0) : null;
+    if (key === null) return false;
+    if (keys.has(key)) return true;
+    keys.add(key);
+    return false;
+  });
+}
+
+/** Every figure with its name and what the words around it say; figures that point back are of what was named last. */
+function saidIn(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  sentences: readonly Sentence[],
+  rights: readonly Right[],
+  isChanged: boolean,
+): readonly Said[] {
+  const stances = new Map<Item, Stance>();
+  const pointers = new Set<Item>();
+  const headed = new Set<Item>();
+  let s = 0;
+  for (const item of items) {
+    if (!isAmount(item)) continue;
+    while ((sentences[s]?.to ?? Number.POSITIVE_INFINITY) <= item.from) s++;
+    const sentence = sentences[s];
+    if (!sentence || item.from < sentence.from) continue;
+    const place = placeIn(sentence, item.from);
+    const stance = stanceOf(sentence, place, rights[s]?.from ?? Number.POSITIVE_INFINITY);
+    if (stance === null) continue;
+    stances.set(item, stance);
+    if (stance === 'right' && rights[s]?.headed) headed.add(item);
+    if (weighs(item.quantity) && isPointing(sentence, place)) pointers.add(item);
+  }
+  const told = [...stances.values()];
+  const turned = told.includes('once') || (told.some((one) => one !== 'told') && (pointers.size > 0 || repeats(items)));
+  if (!turned && !isChanged) return [];
+  const others = pointers.size === 0 ? items : items.filter((item) => !pointers.has(item));
+  const alkalis = alkalisIn(items);
+  const said: Said[] = [];
+  for (const group of bind(others, tokens).best.groups) {
+    const thing = others[group.things[0] ?? -1];
+    if (!isThing(thing) || group.things.length > 1) continue;
+    const key = keyOf(thing.named.meaning, alkalis);
+    const amounts = group.amounts.map((k) => others[k]).filter(isAmount);
+    const amount = amounts.find(({ quantity }) => weighs(quantity)) ?? amounts[0];
+    if (key === null || !amount) continue;
+    said.push({ key, thing, amount, stance: stances.get(amount) ?? null, headed: headed.has(amount), pointing: false });
+  }
+  for (const item of pointers) {
+    if (!isAmount(item)) continue;
+    const last = said.findLast((one) => !one.pointing && one.thing.from < item.from && one.amount.from < item.from);
+    if (last) said.push({ ...last, amount: item, stance: stances.get(item) ?? null, pointing: true });
+  }
+  return said.sort((a, b) => a.amount.from - b.amount.from);
+}
+
+const isOf =
+  (key: string) =>
+  (one: Said): boolean =>
+    one.key === key;
+
+const within = (one: Said, { from, to }: Sentence): boolean => one.amount.from >= from && one.amount.from < to;
+
+function drop(post: Post, { thing, amount, pointing }: Said): void {
+  if (!pointing) post.gone.add(thing);
+  post.gone.add(amount);
+}
+
+const figures = (list: readonly Said[]): Quantity[] =>
+  list.flatMap(({ amount }) => (amount.same ? [amount.quantity, amount.same] : [amount.quantity]));
+
+/** The thing at a token, and what it is told apart by. */
+function thingAt(post: Post, token: number): { readonly thing: Thing; readonly key: string } | null {
+  const thing = post.items.find((item): item is Thing => isThing(item) && item.from <= token && item.to > token);
+  const key = thing ? keyOf(thing.named.meaning, alkalisIn(post.items)) : null;
+  return thing && key !== null ? { thing, key } : null;
+}
+
+/** What "it" is that is taken out: the last thing weighed in its sentence. */
+const spokenOf = (post: Post, sentence: Sentence): Said | undefined =>
+  post.said.findLast((one) => within(one, sentence) && /^(?:fat|liquid|additive|scent) /.test(one.key));
+
+const last = new WeakMap<Post, { readonly key: string; readonly sentence: number }>();
+
+function applyChange(post: Post, change: Change, k: number): void {
+  const sentence = post.sentences[k];
+  if (!sentence) return;
+  const span = { from: sentence.from, to: sentence.to };
+  const it =
+    change.gone === null ? (change.kind === 'out' ? spokenOf(post, sentence) : undefined) : thingAt(post, change.gone);
+  const before = last.get(post);
+  const key =
+    it?.key ??
+    (change.kind === 'swap' && change.gone === null && before && k - before.sentence <= 2 ? before.key : null);
+  if (key === null) return;
+  const had = post.said.filter((one) => one.key === key && one.amount.from < sentence.to && !post.gone.has(one.amount));
+  const label = it ? post.lexicon.label(it.thing.named.meaning) : '';
+  if (change.kind === 'part') {
+    if (had.length > 0) post.unclear ??= label;
+    return;
+  }
+  if (change.kind === 'out') {
+    if (had.length === 0) return;
+    // "forgot the castor, 40 g": not weighed before, and weighed now
+    if (change.gone !== null && had.some((one) => one.thing === it?.thing)) return;
+    for (const one of had) drop(post, one);
+    if (it) post.gone.add(it.thing);
+    last.set(post, { key, sentence: k });
+    post.back.push({
+      text: `I left out ${label} (${had[0]?.amount.quantity.text}), as the post takes it out.`,
+      gone: figures(had),
+      ...span,
+    });
+    return;
+  }
+  const comes = thingAt(post, change.comes);
+  if (!comes || comes.key === key) return;
+  const own = post.said.find((one) => one.thing === comes.thing);
+  const outside = had.filter((one) => one.thing !== it?.thing);
+  const other = post.said.filter((one) => isOf(comes.key)(one) && one !== own);
+  if (change.gone === null) return;
+  if (had.length === 0) {
+    // "subbed lard for palm": what was weighed before goes
+    const turned = change.eitherWay && other.length > 0 && other.every((one) => one.amount.from < sentence.from);
+    if (turned) applyChange(post, { ...change, gone: change.comes, comes: change.gone, eitherWay: false }, k);
+    return;
+  }
+  if (other.length > 0 && outside.length > 0) {
+    post.unclear ??= label;
+    return;
+  }
+  for (const one of had) if (!outside.includes(one)) drop(post, one);
+  const [row, ...again] = outside;
+  if (it) post.gone.add(it.thing);
+  if (row) {
+    const quantity = own ? alike(own.amount.quantity, row.amount.quantity) : row.amount.quantity;
+    post.instead.set(row.thing, { ...row.thing, named: comes.thing.named });
+    post.instead.set(row.amount, { ...row.amount, quantity, same: own ? own.amount.same : row.amount.same });
+    for (const one of again) drop(post, one);
+    if (own) drop(post, own);
+    post.gone.add(comes.thing);
+  }
+  const amount = (own ?? row)?.amount.quantity.text ?? '';
+  post.back.push({
+    text: `I took ${post.lexicon.label(comes.thing.named.meaning)} (${amount}) in the place of ${label}, as the post says.`,
+    gone: own ? figures(had) : figures(had.filter((one) => one !== row)),
+    ...span,
+  });
+}
+
+const isPart = ({ key }: Said): boolean => /^(?:fat|alkali|water|liquid|stock)\b/.test(key);
+
+/** A whole recipe under "EDIT:", or beside which the post tells what was once: the other does not count. */
+function settleWhole(post: Post): void {
+  const left = post.said.filter((one) => !post.gone.has(one.amount) && isPart(one));
+  const fats = (list: readonly Said[]): readonly Said[] => list.filter(({ key }) => key.startsWith('fat'));
+  const isWhole = (list: readonly Said[], least: number): boolean =>
+    fats(list).length >= least && list.some(({ key }) => /^(?:alkali|stock)/.test(key));
+  const isIn = (list: readonly Said[]) => (one: Said) => list.some(isOf(one.key));
+  const right = left.filter(({ headed }) => headed);
+  const others = left.filter(({ headed }) => !headed);
+  if (isWhole(right, 2) && isWhole(others, 1) && !fats(others).every(isIn(right))) {
+    if (fats(right).every(isIn(others))) post.unclear ??= 'EDIT';
+    else dropAll(post, others, right);
+  }
+  const once = left.filter(({ stance }) => stance === 'once' || stance === 'told');
+  const standing = left.filter((one) => !once.includes(one));
+  const lone = once.filter((one) => !isIn(standing)(one));
+  if (isWhole(standing, 1) && lone.length > 0 && once.some(({ stance }) => stance === 'once'))
+    dropAll(post, lone, standing);
+}
+
+function dropAll(post: Post, list: readonly Said[], kept: readonly Said[]): void {
+  for (const one of list) drop(post, one);
+  const said = list.map(({ amount, thing }) => `${thing.named.text} ${amount.quantity.text}`).join(', ');
+  const from = kept[0]?.thing.from ?? 0;
+  post.back.push({
+    text: `I left out "${said}", of which the post speaks as no longer so.`,
+    gone: figures(list),
+    from,
+    to: from + 1,
+  });
+}
+
+/** Two figures for one thing, of which the words around them say which counts. */
+function settleFigures(post: Post): void {
+  const byKey = new Map<string, Said[]>();
+  for (const one of post.said) {
+    if (post.gone.has(one.amount)) continue;
+    const list = byKey.get(one.key);
+    if (list) list.push(one);
+    else byKey.set(one.key, [one]);
+  }
+  for (const list of byKey.values()) {
+    const counts = countingOf(list);
+    if (!counts) continue;
+    const away = list.filter((one) => one !== counts && !isSame(one.amount.quantity, counts.amount.quantity));
+    const [first] = away;
+    if (!first) continue;
+    const { amount } = counts;
+    const place = first.amount.from < amount.from ? first : null;
+    for (const one of list) {
+      if (one === counts ? !place : one === place) continue;
+      if (one !== counts && !away.includes(one)) continue;
+      drop(post, one);
+    }
+    if (place) {
+      const quantity = alike(amount.quantity, place.amount.quantity);
+      post.instead.set(place.amount, { ...place.amount, quantity, same: amount.same });
+    }
+    post.back.push({
+      text: `I took ${amount.quantity.text}, not ${[...new Set(away.map((one) => one.amount.quantity.text))].join(' or ')}, as the post corrects itself.`,
+      gone: figures(away),
+      from: Math.min(amount.from, ...away.map((one) => one.amount.from)),
+      to: amount.to,
+    });
+  }
+}
+
+/** The figure of several that counts; null where all are alike or nobody knows. */
+function countingOf(list: readonly Said[]): Said | null {
+  const [first] = list;
+  if (!first || list.every((one) => isSame(one.amount.quantity, first.amount.quantity))) return null;
+  const right = list.findLast(({ stance }) => stance === 'right');
+  if (right) {
+    const behind = list.slice(list.indexOf(right) + 1);
+    return behind.every((one) => isSame(one.amount.quantity, right.amount.quantity)) ? right : null;
+  }
+  const standing = list.filter(({ stance }) => stance !== 'once');
+  const [stays] = standing;
+  const agreed = stays && standing.every((one) => isSame(one.amount.quantity, stays.amount.quantity));
+  if (agreed) return stays;
+  const now = standing.filter(({ stance }) => stance === 'now');
+  const [lone] = now;
+  const others = standing.filter(({ stance }) => stance !== 'now');
+  const giveWay = others.every((one) => one.stance === 'told' || (lone && one.amount.from < lone.amount.from));
+  return now.length === 1 && lone && giveWay ? lone : null;
+}

@@ -1,0 +1,123 @@
+/** What the words around a figure say of it: that it counts now, that it did once, that it puts another right. */
+import type { Sentence } from './sentences.ts';
+
+/**
+ * `right`: it puts an earlier figure right. `now`: it is so now, or was done in fact. `once`: it is so no longer.
+ * `told`: somebody says it, or it was so at another time; it gives way to one that is so now.
+ */
+export type Stance = 'right' | 'now' | 'once' | 'told' | null;
+
+/** Words without which no sentence of a post can take anything back. */
+export const turning: ReadonlySet<string> = new Set(
+  `edit edited correction corrected erratum oops whoops woops sorry scratch strike meant wait typo mistyped misread mistake update updated
+   instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed
+   not no nope minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped
+   now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until
+   ignore yesterday last earlier`.split(/\s+/),
+);
+
+/** A sentence, or the sentences behind it, put something right. */
+const rights =
+  /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)|no , wait|no wait|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|fat fingers?|update(?= [:-]))/;
+/** What stands behind these is all meant to put right, up to the end of the paragraph. */
+const heading = /\b(?:edit(?:ed)?|correction|erratum|update|ps|p ?\. ?s \.?)(?= [:-]| $|$)/;
+
+/** Of somebody else, or not for certain. */
+const doubtful =
+  /\b(?:calc\w*|chart|book|recipe|card|she|he|they|friend|somebody|someone|recommend\w*|suggest\w*|tells?|says|would|could|if|maybe|perhaps|or|more|another|extra|additional|half|part|only (?:have|had|got))\b/;
+
+const nowBefore =
+  /\b(?:(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|ended up (?:with|using|at)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|this time|really (?:used|weighed))\b/;
+const nowBehind = /^ (?:of (?:the )?@ |@ )?(?:, )?(?:now|today|this time|instead|in the end|in reality|in truth)\b/;
+const onceBefore =
+  /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe)|last time|originally|at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|ignore (?:the|that|my)|forget (?:the|that|my))\b/;
+const onceBehind =
+  /^ (?:of )?(?:@ )?(?:, )?(?:[^#@.;]{0,40}(?:ignore|forget) (?:that|it|this)\b|originally\b|at first\b|back then\b)/;
+const onceHeading =
+  /^(?:- |• )?(?:the |my )?(?:previous(?:ly)?|before|old(?: one| recipe| version| batch)?|originally|original|last (?:time|batch|year)|first version|was) (?:[:=]|- )/;
+const wasBefore = /\b(?:was|were|had)\b/;
+const wasBehind = /^ (?:of )?(?:@ )?(?:, )?(?:while|when|as long as|until|till|before) /;
+const toldBefore =
+  /\b(?:yesterday|last (?:week|time|year|month|night|spring|summer|autumn|fall|winter|batch)|before|earlier|once|the old|previous(?:ly)?|recipe|book|card|calculator|calc|sheet|says|said|calls for|asks for|printed|planned|wanted|supposed)\b/;
+
+export interface Right {
+  /** Where in its sentence the figures begin to put others right; beyond its end where they do not. */
+  readonly from: number;
+  /** Under "EDIT:" or the like, where a whole recipe may stand. */
+  readonly headed: boolean;
+}
+
+/** What of each sentence puts something right. */
+export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
+  const never = Number.POSITIVE_INFINITY;
+  let paragraph = -1;
+  let next = false;
+  return sentences.map((sentence) => {
+    const { text } = sentence;
+    const found = rights.exec(text);
+    const carried = next || sentence.paragraph === paragraph;
+    // "Sorry, scratch that.": the next sentence says what counts
+    next = found !== null && !text.includes('#');
+    if (heading.test(text)) paragraph = sentence.paragraph;
+    const headed = sentence.paragraph === paragraph;
+    // "lye is 135 g, typo"
+    const trails = found !== null && !text.includes('#', found.index) && text.split('#').length <= 3;
+    return { from: carried || trails ? 0 : (found?.index ?? never), headed };
+  });
+}
+
+export function stanceOf({ text }: Sentence, place: number, rightFrom: number): Stance {
+  const before = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
+  const end = text.indexOf('#', place + 1);
+  const behind = text.slice(place + 1, end < 0 ? text.length : end);
+  if (onceHeading.test(text)) return 'once';
+  if (onceBefore.test(before) || onceBehind.test(behind) || (wasBefore.test(before) && wasBehind.test(behind)))
+    return 'once';
+  if (place >= rightFrom && !doubtful.test(text.slice(Math.max(0, Math.min(rightFrom, text.length))))) return 'right';
+  if (nowBefore.test(before) || nowBehind.test(behind)) return 'now';
+  if (toldBefore.test(before)) return 'told';
+  // "in my last batch I had 120 g NaOH with 800 g olive"
+  const sofar = text.slice(0, place);
+  const cue = onceBefore.exec(sofar);
+  return cue && !/\b(?:but|now|so|today|this time|then)\b/.test(sofar.slice(cue.index)) ? 'once' : null;
+}
+
+/** "It is # now", "(I first wrote #)": the figure is of what was named before. */
+export function isPointing({ text }: Sentence, place: number): boolean {
+  const before = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
+  return (
+    /(?:^|[ ,])(?:it|that|this|its|thats) (?:is |was |are |now |only |really |actually )*$/.test(before) ||
+    (/\bi (?:only |actually |really )?(?:used|weighed|took|put in) (?:only )?$/.test(before) &&
+      /^ (?:[.,;:!?)]|$|and |so |but )/.test(text.slice(place + 1))) ||
+    (!text.includes('@') &&
+      /(?:^[([] ?|\b)(?:(?:i|you|we) (?:first |had )?(?:said|wrote|typed|had|put|posted)|was|before|old|originally|formerly)(?: :)? $/.test(
+        before,
+      ))
+  );
+}
+
+/** The writer took something back in the middle. */
+const takenBack =
+  /\b(?:edit :|make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait|wait no|wait , no|i meant|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
+const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
+
+/** The first words that take something back which nothing `hears`. */
+export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) => boolean): string | null {
+  for (const [k, { text, paragraph }] of sentences.entries()) {
+    const { 0: found, index } = takenBack.exec(text) ?? { 0: null, index: 0 };
+    if (found === null) continue;
+    const isHeading = /^(?:edit|correction)/.test(found);
+    let last = k;
+    // what it speaks of may stand behind it
+    while (isHeading ? sentences[last + 1]?.paragraph === paragraph : last === k && !/[#@]/.test(text.slice(index))) {
+      if (last - k > 8 || last + 1 >= sentences.length) break;
+      last++;
+    }
+    const span = sentences.slice(k, last + 1);
+    if (span.some((_, n) => hears(k + n))) continue;
+    const all = span.map((one, n) => (n === 0 ? one.text.slice(index) : one.text)).join(' ');
+    if (isHeading && (!all.includes('#') || adds.test(all)) && !/\b(?:not|koh|naoh|instead)\b/.test(all)) continue;
+    return found.replace(/ :/, ':');
+  }
+  return null;
+}

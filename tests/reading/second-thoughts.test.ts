@@ -1,0 +1,84 @@
+/** What a later sentence of a post makes of an earlier one: figures put right, things left out or put in another's place. */
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => {
+  const { fats, alkali, waterGrams, superfat, doubts, assumptions } = readRecipe(reader, text);
+  return {
+    grams: Object.fromEntries(
+      [...fats, ...alkali, { id: 'water', grams: waterGrams }].map((one) => [one.id, one.grams]),
+    ),
+    superfat,
+    doubts: doubts.map(({ id }) => id),
+    told: assumptions.filter(({ id }) => id === 'corrected').length,
+  };
+};
+
+const recipe = 'Olive 500 g, coconut 250 g, palm 250 g, NaOH 145 g, water 330 g.';
+const plain = { 'olive-oil-virgin': 500, 'coconut-oil': 250, 'palm-oil': 250, naoh: 145, water: 330 };
+const { 'palm-oil': _, ...palmless } = plain;
+
+describe('a later sentence', () => {
+  test.each([
+    [`${recipe} EDIT: the palm is 200 not 250, sorry, fat fingers.`, { ...plain, 'palm-oil': 200 }],
+    [`${recipe}\nCorrection: NaOH 143 g`, { ...plain, naoh: 143 }],
+    [`${recipe} PS: lye should read 135 g, typo`, { ...plain, naoh: 135 }],
+    [`${recipe} Oops, that should be 200 g palm.`, { ...plain, 'palm-oil': 200 }],
+    [
+      `${recipe} wait, I forgot, coconut is 200 g and olive 550 g`,
+      { ...plain, 'coconut-oil': 200, 'olive-oil-virgin': 550 },
+    ],
+    [`${recipe} I dropped the palm to 200 g.`, { ...plain, 'palm-oil': 200 }],
+    [`${recipe} The water is 300 g now.`, { ...plain, water: 300 }],
+    [`${recipe} It was 310 g while there was less palm in it.`, plain],
+    [`${recipe} Palm was 200 g until yesterday.`, plain],
+    [`${recipe} The recipe calls for 160 g NaOH but I only used 145 g.`, plain],
+    [`Last time I used 120 g lye. ${recipe}`, plain],
+    [`${recipe} I once had 50 g castor in it.`, plain],
+    [`In my last batch I had 120 g NaOH with 800 g olive. ${recipe}`, plain],
+    [`${recipe} EDIT: no palm, I left it out.`, palmless],
+    [`${recipe} I skipped the palm because of the orangutans.`, palmless],
+    [`${recipe.slice(0, -1)} minus the palm`, palmless],
+    [`${recipe} We were out of palm so I took tallow.`, { ...palmless, 'tallow-beef': 250 }],
+    [`${recipe} I subbed lard for palm.`, { ...palmless, lard: 250 }],
+    [`${recipe} I swapped the palm for 240 g lard.`, { ...palmless, lard: 240 }],
+    [`> ${recipe}\nI'm out of palm so it's lard in its place, same weight.`, { ...palmless, lard: 250 }],
+  ])('changes what was said: %s', (text, grams) => {
+    const { doubts, told, ...got } = read(text);
+    expect(doubts).toEqual([]);
+    expect(got.grams).toEqual(grams);
+    expect(told).toBeGreaterThan(0);
+  });
+
+  test.each([
+    `${recipe} Could I use lard instead of palm?`,
+    `${recipe} Next time I would leave out the palm.`,
+    `${recipe} I took the soap out of the mould and left it out overnight.`,
+    `${recipe} EDIT: thanks everyone!`,
+    `${recipe} Sorry for the long post.`,
+    `${recipe} The coconut jar was empty, I took it out to the bin.`,
+  ])('changes nothing: %s', (text) => {
+    const { grams, told, doubts } = read(text);
+    expect(doubts).toEqual([]);
+    expect(grams).toEqual(plain);
+    expect(told).toBe(0);
+  });
+
+  test.each([
+    `${recipe} I replaced half the palm with lard.`,
+    `${recipe} My calculator says 138 g NaOH. Who is right?`,
+    `${recipe} No wait, the other jar.`,
+    `${recipe}\n\nEDIT: olive 400 g, coconut 200 g, NaOH 85 g, water 200 g`,
+  ])('is asked about where it is not plain: %s', (text) => {
+    expect(read(text).doubts.length).toBeGreaterThan(0);
+  });
+
+  test('adds what was forgotten', () => {
+    expect(read(`${recipe}\n\nEdit: forgot the castor, 40 g`)).toMatchObject({
+      grams: { ...plain, 'castor-oil': 40 },
+      doubts: [],
+    });
+  });
+});
