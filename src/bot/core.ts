@@ -23,7 +23,7 @@ import { makeSignal } from './signal.ts';
 import { sized } from './sized.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
 import { type Follows, follow } from './turns/follow.ts';
-import { isThanks, loneFigure, nextStep, welcome } from './turns/next.ts';
+import { isThanks, loneFigure, nextStep, ofNothing, welcome } from './turns/next.ts';
 import { meansBatch, saidAtPot } from './turns/pot.ts';
 import { makeSessions, type Session } from './turns/store.ts';
 import type { Turn } from './turns/turn.ts';
@@ -141,7 +141,8 @@ export function createBot(options: BotOptions): Bot {
     const { word, rest } = commandWord(text);
     const named = word === null ? null : (commands.find((one) => one.id === word) ?? null);
     const said = named?.isIngredient?.(text, rest, context) ? null : named;
-    const guessed = said ? said.id : (nextStep(text) ?? guess(text, context));
+    // where the word is no request and nothing else is either, it is one after all
+    const guessed = said ? said.id : (nextStep(text) ?? guess(text, context) ?? named?.id ?? null);
     if (guessed === null) return isThanks(text) ? welcome : unknown(text);
     const command = find(guessed);
     const post = said ? rest : text;
@@ -200,6 +201,7 @@ export function createBot(options: BotOptions): Bot {
       (asksBack ? null : await pot?.()) ??
       (follows ? await following(mine, follows) : null) ??
       (await pot?.()) ??
+      (word === null ? ofNothing(text, sessions.of(asked, heard.at), me.context) : null) ??
       (await alone(mine, text));
     const unheard = 'code' in said && said.code === 'unknown';
     return (unheard ? loneFigure(text, sessions.of(asked, heard.at)) : null) ?? said;

@@ -21,12 +21,48 @@ const batches =
 const reminds =
   /^\W*(?:(?:please|can you|could you)\W+)*(?:(?:set|start|add|cancel|list|show)\b(?: me)?(?: an?| my| the| another| all)*\s+)?(?:my |all )?(?:reminders?|timers?|alarms?)\b|^\W*tell me (?:in|at|on) \d/i;
 
+/** Where a sentence ends; "3.5" and "1. Melt" go on. */
+const sentenceEnd = /(?<=[^\d\s][.!?]+)\s+|(?<=\?)\s*|\n+/;
+
+/** A sentence that wants something. */
+const asking =
+  /\?|^\W*(?:(?:so|and|but|ok|okay|hi|hey|hello|please|pls|also|now|then|or|questions?|first|second|third|otherwise)\W+)*(?:how|what|which|when|why|can|could|should|would|will|is|are|does|do|did|may|must|tell|explain|give|show|walk|help|calculate|convert|how's|what's)\b|\bhow (?:hot|warm|long|much|many|do i|to|soon|big)\b|^\W*(?:blend|mix\w*|final|peak|end|combined) temp\w* (?:of|when|if|after)\b|\bwhat (?:temp\w*|will|would|should|do i)\b|\b(?:whether|wonder(?:ing)? if|(?:like|want|need) to know|any ideas?)\b/i;
+
+/** What a recipe is judged by, or points at. */
+const judgeable =
+  /\b(?:lyes?|naoh|koh|caustic|alkali|hydroxide|soda|potash|super ?fat(?:ted)?|sf|recipe|batch|figures?|numbers?|amounts?|quantit(?:y|ies)|maths?|sums?|calculations?|ratio|fats?|oils?|it|this|that|these|those|them|all|everything|mine|i|we)\b/i;
+const judging =
+  /\b(?:ok|okay|oki|right|alright|fine|correct|good|sane|sound|enough|too (?:much|little|strong|weak|harsh|mild|heavy|low|high)|(?:lye )?heavy|off|wrong|mistake|safe|usable|fits?|match(?:es)?|agrees?|add up|go together|work(?:s|ed)? out|what(?:'s| is)? (?:the |my |its )?(?:real |true |actual )?super ?fat|super ?fat)\b/i;
+const checking =
+  /\b(?:(?:double|cross|re)[- ]?)?(?:check|verify|judge|reckon|review|confirm|look (?:at|over)|go over|proof-?read)\b[^.?!\n]{0,60}\b(?:lyes?|naoh|koh|caustic|alkali|super ?fat|recipe|figures?|numbers?|amounts?|maths?|sums?|it|this|that|these|them|mine)\b/i;
+/** "ok?", "thoughts?", "does it?" behind a recipe. */
+const bare =
+  /^\W*(?:(?:is|does|would|will|looks?|all|so|that|this|it|any|your|you|reckon|sounds?|seems?|be|do|still|and)\W+)*(?:ok|okay|right|alright|fine|good|correct|thoughts|opinions?|doable|it|think)\W*$/i;
+/** Of warmth, time, size or scent, which other commands answer. */
+const elsewise =
+  /\d ?(?:°|º|degrees?|[cf]\b|min|hours?|hrs?)|\b(?:temp\w*|hot|hotter|warm\w*|cold|cool\w*|heat\w*|melt\w*|ice|boil\w*|how (?:long|soon|many|much|big|do|to)|when|minutes|hours?|days?|weeks?|pot|crock|cooker|mou?ld\w*|loaf|flash\w*|scents?|fragrance|eos?|lavender|essential|trace|gel|stages?|pour|add|bars|scale|double|jug|bowl|glass|plastic|alumini?um|convert|explain)\b/i;
+
+const sentencesOf = (text: string): readonly string[] => text.split(sentenceEnd).filter((one) => one.trim() !== '');
+
+/** Whether a recipe is there to be judged: somebody asks for it, or nobody asks anything. */
+function wantsJudging(text: string): boolean {
+  const asked = sentencesOf(text);
+  if (asked.some((one) => checking.test(one) && !elsewise.test(one))) return true;
+  const questions = asked.filter((one) => asking.test(one));
+  return questions.length === 0 || questions.some(judges);
+}
+
+const judges = (sentence: string): boolean =>
+  bare.test(sentence) || (judging.test(sentence) && judgeable.test(sentence) && !elsewise.test(sentence));
+
 /** Lines from which on a text is a post rather than a question. */
 const post = 4;
 
 /** A whole recipe that asks nothing else is there to be checked; as a post of many lines it may tell of temperatures. */
 function isRecipe(text: string, { fats, alkali }: RecipeReading): boolean {
-  if (fats.length === 0 || alkali.length === 0 || asksOther.test(text)) return false;
+  if (fats.length === 0 || alkali.length === 0) return false;
+  if (wantsJudging(text)) return true;
+  if (asksOther.test(text)) return false;
   return text.trim().split('\n').length >= post || !speaksOfHeat(text);
 }
 

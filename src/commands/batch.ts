@@ -16,7 +16,7 @@ export const batch = defineKeepingCommand({
   isIngredient: (text, rest) =>
     (text.trim().includes('\n') && !/^\W*(?:start|begin|new|make|of|from|note)\b/i.test(rest)) ||
     /^\s*batch\s*:\s*\d/i.test(text) ||
-    /^\W*(?:of \d+ (?:bars?|soaps?|pieces)|size|weight|total|code|number|no\.?)\b/i.test(rest),
+    /^\W*(?:of (?!\d+ ?(?:k?g|oz|lbs?)\b)|size|weight|total|code|number|no\.?)\b/i.test(rest),
   // Read when somebody asks: most questions are about no batch.
   run: async (request, context, memory) => (await import('./batch/run.ts')).run(request, context, memory),
 });

@@ -11,6 +11,8 @@ export const help = defineCommand({
     { say: 'help', about: 'all of it, in short' },
     { say: 'help check', about: 'one command' },
   ],
+  // "help the scale flipped to oz halfway: babassu 7.5 oz, …" is a cry
+  isIngredient: (_text, rest) => /\d/.test(rest) || (rest.match(/\p{L}+/gu) ?? []).length > 3,
   run: ({ text }, { commands }) => {
     const wanted = text.trim().toLowerCase().replace(/^\//, '');
     if (wanted === '') return { ok: true, value: overview(commands) };

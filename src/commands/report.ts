@@ -4,12 +4,14 @@ import { number } from '../units/print.ts';
 import { defineCommand } from './define.ts';
 import type { Kept } from './kept.ts';
 import { listed } from './phrases.ts';
+import { recipeBehind } from './recipe-behind.ts';
 
 export const report = defineCommand({
   id: 'report',
   summary: 'My last answer is wrong? A short report to pass on to the host.',
   risk: 'plain',
   options: {},
+  isIngredient: recipeBehind,
   examples: [
     { say: 'report', about: 'what I read and reckoned, without your words; "that’s wrong" does the same' },
     { say: 'report with my words', about: 'with what you wrote' },

@@ -1,4 +1,6 @@
 import type { Answer, Fault } from '../../answer/types.ts';
+import { untilClear } from '../../commands/cautions.ts';
+import type { Context } from '../../commands/define.ts';
 import type { Session } from './store.ts';
 
 /** Next steps said without their command word: "double it", "post it nicely", "why 97?", "start over", "that's wrong". */
@@ -133,6 +135,29 @@ export function loneFigure(text: string, { recipe, figure }: Session): Fault | n
     hint: 'Say it with its name, for example "350 g water" or "8 % superfat".',
     candidates: [],
     caution: [],
+  };
+}
+
+/** Words that only make sense of something said before: "no, …", "rest same", "typed that wrong", "210 not 120". */
+const pointsBack =
+  /^\W*(?:(?:oh|ah|hi|hey|and|um|argh|so)\W+)*(?:no|nope|nah|sorry|oops|whoops|wait|correction|i meant?|my (?:mistake|bad)|edit)\b|\b(?:the )?(?:rest|everything else|all (?:the )?(?:else|others?)) (?:is |are |stays? |remains? |was )*(?:the )?(?:same|as (?:is|it was|before)|unchanged)\b|\b(?:typed|wrote|written|said|posted|put|gave|copied)\b[^.\n]{0,25}\b(?:wrong|wrongly|earlier|before|above)\b|\b(?:typo|i meant|correction)\b|\b(?:make (?:that|it)|should(?:'ve| have)? (?:be|been|said|read)|change (?:it|that|the)) \b|\d\s?[a-z%]{0,4}[,;]? (?:not|instead of) \d/i;
+const asksAnew = /\b(?:how (?:much|many|long|hot|do|does|can)|what|when|why|which|where|convert|explain)\b|\?/i;
+
+/** "Sorry, coconut is 210 g not 120, rest same" with no recipe in sight: whichever it corrects is not here. */
+export function ofNothing(text: string, { recipe, figure, pending }: Session, { read }: Context): Fault | null {
+  if (recipe || figure || pending || text.length > longest || !pointsBack.test(text) || asksAnew.test(text))
+    return null;
+  const { fats, after, alkali, others, liquids, alkaliNamed, waterGrams, superfat, doubts } = read(text);
+  const weighed = fats.length + after.length + liquids.length + alkali.length + (waterGrams === null ? 0 : 1);
+  // "no, palm kernel" weighs nothing, and names one thing all the same
+  const named = weighed + others.length + alkaliNamed.length + doubts.length + (superfat === null ? 0 : 1);
+  if (weighed > 1 || (named === 0 && !/\d|^\W*(?:no|nope|sorry|i meant?)\W+\p{L}/iu.test(text))) return null;
+  return {
+    code: 'unclear',
+    message: 'I have no recipe here that this could change.',
+    hint: 'Paste the whole recipe, with the change in it.',
+    candidates: [],
+    caution: untilClear,
   };
 }
 

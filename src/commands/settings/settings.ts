@@ -5,6 +5,7 @@ import type { Style } from '../../units/print.ts';
 import { type Context, defineKeepingCommand, type Memory, type Refusal, type Said } from '../define.ts';
 import { readPot } from '../heat-pot.ts';
 import { capital, clipped, listed } from '../phrases.ts';
+import { recipeBehind } from '../recipe-behind.ts';
 import { labelOf, type Setting, type Settings, settingNames, shownValue, styleOf, worded } from './values.ts';
 import { settingsIn } from './words.ts';
 import { zoneOf } from './zone.ts';
@@ -18,6 +19,7 @@ export const settings = defineKeepingCommand({
   summary: 'What I take where you say nothing: scale, units, superfat, room …',
   risk: 'plain',
   options: {},
+  isIngredient: recipeBehind,
   examples: [
     { say: 'settings scale 0.1 g, superfat 8 %, temperatures in °F', about: 'taken from then on, and named when used' },
     { say: 'settings', about: 'what is set' },

@@ -1,0 +1,64 @@
+import { expect, test } from 'vitest';
+import { createBot } from '../../src/index.ts';
+
+/** What a text without a command is answered by, or the code of the question back; each in a conversation of its own. */
+async function answeredBy(text: string): Promise<string> {
+  const reply = await createBot().ask({ platform: 'test', place: 'shed', person: 'ada', text });
+  return reply.ok ? reply.answer.command : reply.fault.code;
+}
+
+const recipe = '500 g olive oil, 200 g coconut oil, 98 g NaOH, 220 g water';
+
+test.each([
+  `Help! ${recipe}`,
+  `help me please i think i ruined it: ${recipe}`,
+  `Mix: ${recipe}`,
+  `Batch of today: ${recipe}`,
+  `Cool, found grandma's card. ${recipe}`,
+  `Report from the kitchen: ${recipe}. Trace after 4 min at 40 C`,
+  `Settings: mixer low, 40 °C. ${recipe}`,
+  `Restart of my old hobby: ${recipe}`,
+  `${recipe}. Soaped at 40 °C, cured 6 weeks.`,
+  `${recipe}. Poured at 105F into a 2 L mould, 12 bars. Too strong?`,
+  `HP in the crockpot: ${recipe}. Cook until vaseline stage. Lye right?`,
+  `my notes. ${recipe}. pot 5 L, room 20 °C, oils 60 °C when melted`,
+  `What's the superfat here? ${recipe}`,
+  `${recipe} would that zap?`,
+  `when the oils were at 45 i poured the lye. ${recipe}`,
+  `Thursday hot process, 80°C, ${recipe}, 30 g shea after cook`,
+  `${recipe}. Is 45 °C right for tallow? And could any kind soul reckon what its superfat really is?`,
+])('a whole recipe is checked unless it plainly asks something else: %s', async (text) => {
+  expect(await answeredBy(text)).toBe('check');
+});
+
+test.each([
+  [`${recipe}. how long do i cook it in the crockpot`, 'cook'],
+  [`${recipe} lye is at 50 C and oils at 35 C, what temp will they be mixed`, 'mix'],
+  [`can u scale this to 1 kg oils: ${recipe}`, 'scale'],
+  ['help i do not know where to begin', 'help'],
+  ['help scale', 'help'],
+])('%s: %s', async (text, command) => {
+  expect(await answeredBy(text)).toBe(command);
+});
+
+test.each([
+  'Sorry typed that wrong earlier - coconut is 210 g not 120. rest same',
+  'oops coconut should be 250',
+  'I meant 66 g lye not 76',
+  'change the olive to 400 g',
+  'no, palm kernel',
+  'make that 8 %',
+  'edit: water is 230 g',
+  'everything else stays the same, but lard 400 g',
+  'my bad, i typed 90 g castor, it is 9 g',
+])('a correction of nothing that is here is asked about: %s', async (text) => {
+  expect(await answeredBy(text)).toBe('unclear');
+});
+
+test.each([
+  'Sorry, how much lye for 500 g coconut?',
+  'sorry for the noob question. 500 g lard, lye?',
+  'actually 500 g lard 200 g coconut',
+])('a question of its own is none: %s', async (text) => {
+  expect(await answeredBy(text)).toBe('lye');
+});
