@@ -1,4 +1,5 @@
 import { CatalogueError, Check, type Fields } from './check.ts';
+import { isEveryday } from './everyday.ts';
 import { readFat } from './fats.ts';
 import {
   readAcid,
@@ -70,11 +71,11 @@ export function assembleCatalogue(raw: RawCatalogue): Catalogue {
   };
   const byName = indexNames(catalogue, check);
   if (check.problems.length > 0) throw new CatalogueError(check.problems);
-  return { ...catalogue, ...arrangeNames(byName) };
+  return { ...catalogue, ...arrangeNames(byName), isEveryday };
 }
 
 /** The catalogue but for the ways to find a name. */
-type Held = Omit<Catalogue, 'byFirstWord' | 'byWords' | 'nameWords'>;
+type Held = Omit<Catalogue, 'byFirstWord' | 'byWords' | 'nameWords' | 'isEveryday'>;
 
 function indexNames(catalogue: Held, check: Check): ReadonlyMap<string, NameHit> {
   const byName = new Map<string, NameHit>();

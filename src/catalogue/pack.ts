@@ -2,6 +2,7 @@
  * The checked catalogue as text that opens fast, made when the product is built: a line an item, parsed when the item
  * is first asked for. All of it is ASCII, because V8 reads a text of one byte a character in half the time.
  */
+import { isEveryday } from './everyday.ts';
 import type { Catalogue, NamedHit } from './types.ts';
 
 /** What the first line lists: a field that is one value has one line; a map has one of its keys, then one an item. */
@@ -37,6 +38,7 @@ export function packCatalogue(catalogue: Catalogue): string {
   const fields: Field[] = [];
   const lines: string[] = [];
   for (const [name, value] of Object.entries(catalogue)) {
+    if (typeof value === 'function') continue;
     const isMap = value instanceof Map;
     fields.push({ name, items: isMap ? value.size : null });
     if (isMap) lines.push([...value.keys()].join('\t'), ...[...value.values()].map((writings[name] ?? asJson).write));
@@ -50,7 +52,7 @@ export function packCatalogue(catalogue: Catalogue): string {
 /** Fields are opened when they are first asked for, items when each is. */
 export function unpackCatalogue(text: string): Catalogue {
   const lines = text.split('\n');
-  const catalogue = {};
+  const catalogue = { isEveryday };
   let line = 1;
   for (const { name, items } of JSON.parse(lines[0] ?? '') as readonly Field[]) {
     const from = line;

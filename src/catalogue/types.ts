@@ -234,4 +234,6 @@ export interface Catalogue {
   /** Names of fats by their words in alphabetical order, for words said in another order. */
   readonly byWords: ReadonlyMap<string, NamedHit>;
   readonly nameWords: NameWords;
+  /** Whether a word (lower case) is one of everyday English that names no ingredient. */
+  readonly isEveryday: (word: string) => boolean;
 }

@@ -43,6 +43,7 @@ export interface Lexicon {
   /** The fat whose name these words make in another order ("oil, olive, pomace"). */
   readonly reordered: (words: readonly string[]) => Entry | undefined;
   readonly label: (meaning: Meaning) => string;
+  readonly isEveryday: Catalogue['isEveryday'];
 }
 
 export interface Names {
@@ -301,6 +302,7 @@ export function makeLexicon(catalogue: Catalogue): Lexicon {
       return hit ? entryOf(catalogue, hit) : undefined;
     },
     label: (meaning) => labelOf(catalogue, meaning),
+    isEveryday: catalogue.isEveryday,
   };
 }
 

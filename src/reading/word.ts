@@ -1,4 +1,3 @@
-import { isEveryday } from '../catalogue/everyday.ts';
 import { singular } from '../catalogue/names.ts';
 import { mayAnnounce } from './aside.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -75,5 +74,5 @@ export function wordsOf(prims: readonly Prim[], lexicon: Lexicon): readonly (Wor
 export function sortOf({ text, sort }: Word, lexicon: Lexicon): Sort {
   if (sort) return sort;
   if (lexicon.vocabulary().roleWords.has(text) && !lexicon.names.has(text)) return 'everyday';
-  return !inVocabulary(text, lexicon) && isEveryday(text) ? 'everyday' : 'unknown';
+  return !inVocabulary(text, lexicon) && lexicon.isEveryday(text) ? 'everyday' : 'unknown';
 }
