@@ -1,4 +1,5 @@
 import { singular } from '../catalogue/names.ts';
+import { shortFor } from './abbreviation.ts';
 import { asideTokenAt } from './aside.ts';
 import { digitsIn } from './letters.ts';
 import type { Entry, Lexicon, Meaning, Trie } from './lexicon.ts';
@@ -174,6 +175,20 @@ function misspelt(post: Post, i: number, speller: Speller): NameHit | null {
   return near.length === 0 || near.length > mostSpellings ? null : nameAt(post, i, near);
 }
 
+/** `olv 600`, `50 g cast`: a short word beside an amount that is short for one name only. */
+function shortened({ prims, words, ...post }: Post, i: number): NameHit | null {
+  const word = words[i];
+  if (!word || word.plain || word.beginsName || word.sort !== null || post.meant[i] !== undefined) return null;
+  const before = prims[i - 1];
+  const counted =
+    before?.kind === 'number' || (before?.kind === 'word' && post.lexicon.units.next?.has(before.text) === true);
+  if (!counted && !amountFollows(prims, i + 1) && prims[i + 1]?.kind !== 'word') return null;
+  const whole = shortFor(word.text, post.lexicon);
+  const hit = whole === null ? null : nameAt({ prims, words, ...post }, i, [whole]);
+  if (!hit || !(counted || amountFollows(prims, hit.end))) return null;
+  return { ...hit, entry: { ...hit.entry, how: 'abbreviation' } };
+}
+
 /** Cuts the post into quantities, names, set-aside figures, words and signs; each prim is in exactly one token. */
 export function tokenize(
   prims: readonly Prim[],
@@ -203,10 +218,10 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
   if (aside) return { t: 'aside', reason: aside.reason, numbers: aside.numbers, from: i, to: aside.end };
   if (prim.kind === 'sign') return { t: 'sign', text: prim.text, sort: null, from: i, to: i + 1 };
   const plain = nameAt(post, i);
-  const named = plain ?? misspelt(post, i, speller);
+  const named = plain ?? misspelt(post, i, speller) ?? shortened(post, i);
   const quantity = !word || word.beginsAmount ? quantityAt(prims, i, lexicon, habit) : null;
   if (named && (!quantity || (prim.kind === 'number' && named.end > i + 1 && !quantity.quantity.unit)))
-    return nameToken(post, i, named, plain !== null);
+    return nameToken(post, i, named, plain !== null || named.entry.how === 'abbreviation');
   if (quantity) return { t: 'quantity', quantity: quantity.quantity, from: i, to: quantity.end };
   if (!word) return { t: 'aside', reason: 'no amount that can be read', numbers: [i], from: i, to: i + 1 };
   return { t: 'word', text: prim.text, sort: sortOf(word, lexicon), from: i, to: i + 1 };
