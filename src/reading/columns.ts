@@ -1,19 +1,18 @@
 import { unit } from '../units/units.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
+import type { Prim } from './scan.ts';
 import type { Token } from './tokens.ts';
 
 /** What the heading of a table column or a section says about the bare figures under it. */
 type Column = { readonly unit: string } | 'percent' | { readonly aside: string } | 'amount' | null;
 
 const percentHeads = /^(%|percent|percentage|pct|prozent|anteil|share|part|pourcentage|porcentaje|percentuale|rate)$/;
+const counted = 'a number that only counts or names something';
 const asideHeads: readonly (readonly [RegExp, string])[] = [
   [/^(price|cost|costs|preis|prix|precio|prezzo|eur|usd|gbp|£|\$|€|paid)$/, 'a price'],
   [/^(date|datum|fecha|data|bought|expiry|expires|exp|bb)$/, 'a date'],
-  [
-    /^(no|nr|pos|row|line|step|id|sku|lot|charge|batch|lote|lotto|supplier|item no|lieferant|#)$/,
-    'a number that only counts or names something',
-  ],
+  [/^(no|nr|pos|row|line|step|id|sku|lot|charge|batch|lote|lotto|supplier|item no|lieferant|#)$/, counted],
   [/^(sap|sv|vz|iodine|iv|naoh factor|koh factor|factor|sap value)$/, 'a value out of a chart'],
   [/^(temp|temperature|melt)$/, 'a temperature'],
 ];
@@ -72,9 +71,11 @@ export function unitWord(
 function columnsOf(cells: readonly (readonly Token[])[], lexicon: Lexicon): Column[] {
   return cells.map((cell): Column => {
     const words = cell.map(wordOf).filter((word): word is string => word !== null);
-    for (const [pattern, reason] of asideHeads) if (words.some((word) => pattern.test(word))) return { aside: reason };
-    if (words.some((word) => percentHeads.test(word))) return 'percent';
     const found = unitWord(cell, lexicon);
+    // "Batch B (g)" holds amounts
+    for (const [pattern, reason] of asideHeads)
+      if (words.some((word) => pattern.test(word)) && !(found && reason === counted)) return { aside: reason };
+    if (words.some((word) => percentHeads.test(word))) return 'percent';
     if (found) return { unit: found };
     return words.length > 0 ? 'amount' : null;
   });
@@ -155,8 +156,63 @@ function joinUnits(out: Token[], grid: readonly number[][], column: Column, next
   }
 }
 
+/** A cell of a line: where it stands in its line, in characters, and the figures in it. */
+interface Cell {
+  readonly begin: number;
+  readonly end: number;
+  readonly figures: readonly number[];
+}
+
+/** The cells of lines whose columns are parted by spaces alone; null where tabs or strokes part them. */
+function spacedCells(tokens: readonly Token[], prims: readonly Prim[], { from, to }: Line): readonly Cell[] | null {
+  const before = prims[(tokens[from]?.from ?? 0) - 1];
+  const start = before ? before.at + before.raw.length : 0;
+  const cells: { begin: number; end: number; figures: number[] }[] = [];
+  let open: (typeof cells)[number] | null = null;
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    const [first, last] = [prims[token?.from ?? -1], prims[(token?.to ?? 0) - 1]];
+    if (!token || !first || !last) continue;
+    if (isTab(token)) {
+      if (first.raw.includes('\t')) return null;
+      open = null;
+      continue;
+    }
+    if (!open) {
+      open = { begin: first.at - start, end: 0, figures: [] };
+      cells.push(open);
+    }
+    open.end = last.at + last.raw.length - start;
+    if (token.t === 'quantity') open.figures.push(k);
+  }
+  return cells;
+}
+
+/** How far two cells stand apart, in characters; negative where they overlap. */
+const apart = (a: Cell, b: Cell): number => Math.max(a.begin, b.begin) - Math.min(a.end, b.end);
+
+/** Which column each figure of a row stands in, by what it stands under. */
+function columnsUnder(heads: readonly Cell[], row: readonly Cell[]): ReadonlyMap<number, number> {
+  const nearest = row.map((cell) =>
+    heads.reduce((best, head, k) => (apart(head, cell) < apart(heads[best] ?? head, cell) ? k : best), 0),
+  );
+  const found = new Map<number, number>();
+  row.forEach((cell, k) => {
+    const column = nearest[k] ?? 0;
+    const head = heads[column];
+    const rival = row.some(
+      (other, n) =>
+        n !== k && other.figures.length > 0 && nearest[n] === column && head && apart(head, other) < apart(head, cell),
+    );
+    if (!rival) for (const figure of cell.figures) found.set(figure, column);
+  });
+  return found;
+}
+
+const isFilled = (cell: readonly Token[]): boolean => cell.length > 0;
+
 /** Tables whose first row names its columns: gives their bare figures the unit, share or reason of the column. */
-export function applyColumns(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
+export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: readonly Prim[]): readonly Token[] {
   if (!tokens.some(isTab)) return tokens;
   const out = [...tokens];
   const lines = linesOf(tokens);
@@ -165,12 +221,18 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon): readon
     if (!head) continue;
     const headTokens = tokens.slice(head.from, head.to);
     if (!headTokens.some(isTab) || headTokens.some(hasAmount)) continue;
-    const columns = columnsOf(cellsOf(tokens, head), lexicon);
+    const headCells = cellsOf(tokens, head);
+    const columns = columnsOf(headCells, lexicon);
     if (!columns.some((column) => column !== null && column !== 'amount')) continue;
+    const heads = spacedCells(tokens, prims, head);
+    const places = headCells.flatMap((cell, at) => (isFilled(cell) ? [at] : []));
     const grid: number[][] = [];
     for (let row = k + 1; row < lines.length; row++) {
       const line = lines[row];
       if (!line || line.to === line.from) break;
+      const own = heads && spacedCells(tokens, prims, line);
+      const isEven = cellsOf(tokens, line).length === headCells.length;
+      const placed = heads && own && !isEven ? columnsUnder(heads, own) : null;
       let cell = 0;
       let any = false;
       const cells: number[] = [];
@@ -183,7 +245,8 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon): readon
           continue;
         }
         if (token.t !== 'quantity') continue;
-        const changed = under(columns[cell] ?? null, token.quantity);
+        const column = placed ? (places[placed.get(at) ?? -1] ?? -1) : cell;
+        const changed = under(columns[column] ?? null, token.quantity);
         if ('aside' in changed)
           out[at] = {
             t: 'aside',
@@ -194,7 +257,7 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon): readon
           };
         else {
           out[at] = { ...token, quantity: changed };
-          cells[cell] = at;
+          if (column >= 0) cells[column] = at;
         }
       }
       if (!any) break;

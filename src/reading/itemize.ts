@@ -73,7 +73,10 @@ export function itemize(reader: Reader, input: string): Cut {
   const { text } = layOut(plain);
   const prims = wholeWords(scan(text), lexicon);
   const cut = tokenize(prims, lexicon, speller);
-  const tokens = passes.reduce((now, pass) => pass(now), unitsBefore(applyColumns(cut.tokens, lexicon), lexicon));
+  const tokens = passes.reduce(
+    (now, pass) => pass(now),
+    unitsBefore(applyColumns(cut.tokens, lexicon, prims), lexicon),
+  );
   const right = putRight(itemsOf(tokens, lexicon), tokens);
   const { items, back, unheard } = secondThoughts(right.items, tokens, prims, lexicon, right.back);
   return {
