@@ -35,7 +35,7 @@ export function readAlkali(
   demand: (id: AlkaliId) => number,
 ): { alkali: RecipeReading['alkali']; stockWater: number; named: AlkaliId[]; split: [number, number] | null } {
   const { text, lexicon, items } = assembly.source;
-  let alkali: Found[] = [];
+  const found: Found[] = [];
   const mentioned = new Set<AlkaliId>();
   const stockShare =
     rows.find((row) => row.named.meaning.kind === 'stock' && row.share)?.share?.value ??
@@ -86,7 +86,7 @@ export function readAlkali(
   const suits = (id: AlkaliId, grams: number): boolean =>
     isAlone && grams > likely.least * demand(id) && grams < likely.most * demand(id);
   const inSolution = (id: AlkaliId, grams: number, strength: number, row: Row): void => {
-    alkali.push({ id, grams: grams * strength, purity: wholly, stock: true, row, water: grams * (1 - strength) });
+    found.push({ id, grams: grams * strength, purity: wholly, stock: true, row, water: grams * (1 - strength) });
   };
   let split: [number, number] | null = null;
   const shareRows: Row[] = [];
@@ -150,7 +150,7 @@ export function readAlkali(
       else
         assembly.doubts.push({ id: 'alkali-percent', said: percent.text, of: lexicon.label({ kind: 'alkali', id }) });
     }
-    alkali.push({ id, grams, purity, stock: false, row, water: 0 });
+    found.push({ id, grams, purity, stock: false, row, water: 0 });
   }
   const pair = splitOf(shareRows);
   if (pair) split = pair.shares;
@@ -179,7 +179,7 @@ export function readAlkali(
     }
     if (meaning.kind === 'alkali' || meaning.kind === 'stock') if (meaning.id !== 'unsaid') mentioned.add(meaning.id);
   }
-  alkali = besideSolution(assembly, alkali, demand);
+  const alkali = besideSolution(assembly, found, demand);
   // one alkali with two amounts
   const out: { id: AlkaliId; grams: number; purity: Purity | null; stock: boolean }[] = [];
   for (const id of ['naoh', 'koh'] as const) {
@@ -216,15 +216,25 @@ export function readAlkali(
 
 /**
  * "340 g of the 50 % stock, that is 170 g of lye": said twice; "300 g of the solution, not 300 g of lye": what the fats
- * cannot take goes.
+ * cannot take goes; "138 g lye, water to make it a 30 % solution, 322 g": the weight is the water's.
  */
-function besideSolution(assembly: Assembly, alkali: readonly Found[], demand: (id: AlkaliId) => number): Found[] {
+function besideSolution(
+  assembly: Assembly,
+  alkali: readonly Found[],
+  demand: (id: AlkaliId) => number,
+): readonly Found[] {
   const [solution, more] = alkali.filter(({ stock }) => stock);
-  if (!solution || more) return [...alkali];
+  if (!solution || more) return alkali;
   const need = demand(solution.id);
   const suits = (grams: number): boolean => grams > likely.least * need && grams < likely.most * need;
-  return alkali.filter(({ id, grams, stock, row }) => {
-    if (stock || id !== solution.id) return true;
+  const whole = solution.grams + solution.water;
+  const dry = alkali.filter(({ stock, id }) => !stock && id === solution.id);
+  const [only] = dry;
+  if (dry.length === 1 && only && Math.abs(only.grams / (only.grams + whole) - solution.grams / whole) < 0.005)
+    return alkali.flatMap((one) => (one === solution ? [] : one === only ? [{ ...only, water: whole }] : [one]));
+  return alkali.filter((one) => {
+    if (!dry.includes(one)) return true;
+    const { grams, row } = one;
     if (Math.abs(grams - solution.grams) <= sameWithin * solution.grams) return false;
     if (!suits(solution.grams) || suits(grams) || suits(grams + solution.grams)) return true;
     assembly.assume('left-out', `I left out "${row.said} ${row.named.text}" and took the solution.`);

@@ -122,7 +122,8 @@ function noSuperfat(items: Item[], tokens: readonly Token[]): Item[] {
     const left = tokens.findIndex((_, k) => said(k) === 'nothing' && said(k + 1) === 'left');
     return left < 0 ? items : [...items, superfat(tokens.length), nought(tokens.length)];
   }
-  if (!/^(no|without|zero|nil)$/.test(said(role.from - 1))) return items;
+  const behind = /^(of|at|is|:|=)$/.test(said(role.to)) ? said(role.to + 1) : said(role.to);
+  if (!/^(no|without|zero|nil)$/.test(said(role.from - 1)) && !/^(nothing|none|nil)$/.test(behind)) return items;
   if ([items[at - 1], items[at + 1]].some((item) => isAmount(item) && item.quantity.dim === 'percent')) return items;
   return [...items.slice(0, at + 1), nought(role.to), ...items.slice(at + 1)];
 }

@@ -1,6 +1,15 @@
+export const wishesAlkali = (text: string): boolean => wished.test(text);
+
+/** "Could you do the lye for …", "give me the NaOH". */
+const wished =
+  /\b(?:(?:give|send|tell) (?:me|us)|(?:can|could|would|will|please)(?: you| someone| somebody| anyone)?(?: please)? (?:do|run|reckon|get|give)(?: me| us)?) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b(?! (?:is|right|ok|okay)\b)/i;
+
 /** Whether the post asks how much alkali its fats need, rather than whether what it has is right. */
 export function asksForAlkali(text: string): boolean {
-  return /\b(how much|what amount|how many|need|work out|calculate|figure out|find|wieviel|wie viel|combien|cuanta|quanta)\b|\?\?|lye\s*[:=-]?\s*\?|naoh\s*[:=-]?\s*\?/i.test(
-    text,
+  return (
+    wished.test(text) ||
+    /\b(how much|what amount|how many|need|work out|calculate|figure out|find|wieviel|wie viel|combien|cuanta|quanta)\b|\?\?|lye\s*[:=-]?\s*\?|naoh\s*[:=-]?\s*\?/i.test(
+      text,
+    )
   );
 }

@@ -8,6 +8,7 @@ import { mentions, saltForAlkali, unsaid, vagueAmounts } from './missing.ts';
 import { unknownNames } from './names.ts';
 import { decimals, demandOf, plausible } from './plausible.ts';
 import type { ReadAmount, RecipeReading } from './reading.ts';
+import { withRest } from './rest.ts';
 import { type Roles, readRoles } from './roles.ts';
 import {
   Assembly,
@@ -89,7 +90,7 @@ export function assemble(source: Source): RecipeReading {
   if (source.disordered) assembly.doubts.push({ id: 'disordered' });
   const roles = readRoles(assembly, binding);
   loosePurity(assembly, roles);
-  const rows = weighed(assembly, rowsOf(assembly, binding), roles);
+  const rows = weighed(assembly, withRest(assembly, rowsOf(assembly, binding), roles), roles);
   const of = (kind: Kindred): Row[] => rows.filter((row) => row.named.meaning.kind === kind);
 
   unknownNames(assembly, rows);

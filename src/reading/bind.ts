@@ -70,6 +70,8 @@ function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number 
   const cost = table?.[quantity.dim] ?? never;
   if (meaning.kind === 'alkali' && meaning.asked && quantity.dim !== 'percent') return never;
   if (meaning.kind === 'role' && meaning.id === 'scale' && quantity.dim === 'mass' && quantity.value > 10) return never;
+  // "at zero since the shea …": none of a thing is said in other words
+  if (meaning.kind !== 'role' && quantity.dim === 'bare' && quantity.inWords && quantity.value === 0) return never;
   // a superfat is small and a purity large
   if (meaning.kind === 'role' && quantity.dim === 'percent') {
     if (meaning.id === 'superfat' && quantity.value > 0.3) return cost + 1.5;

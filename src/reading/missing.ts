@@ -1,4 +1,4 @@
-import { asksForAlkali } from './asks.ts';
+import { asksForAlkali, wishesAlkali } from './asks.ts';
 import type { Bound } from './bind.ts';
 import { linesOf, unitWord } from './columns.ts';
 import type { Item } from './items.ts';
@@ -209,7 +209,7 @@ export function unsaid(
     const alkali = named('alkali');
     if (stock && !alkali && !asksForAlkali(text))
       assembly.doubts.push({ id: 'stock-strength', said: stock.named.text });
-    else if (alkali && judged && !/\bhow much\b/i.test(text))
+    else if (alkali && judged && !/\bhow much\b/i.test(text) && !wishesAlkali(text))
       assembly.doubts.push({ id: 'no-amount', said: alkali.named.text, of: label(assembly, alkali.named.meaning) });
   }
   for (const k of bound.best.mentions) {

@@ -237,6 +237,11 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
         amount?.quantity.dim === 'mass' ? (amounts.find((one) => one.quantity.dim === 'volume') ?? null) : null;
       const again = amounts.find((one) => one !== amount && one.quantity.dim === 'mass');
       const share = amounts.find((one) => one.quantity.dim === 'percent') ?? null;
+      // "two canisters of 5 litres": of nothing that is known
+      if (named.meaning.kind === 'unknown')
+        for (const one of amounts)
+          if (one !== amount && one !== share && one !== volume && one !== again)
+            assembly.fate(one.quantity, 'aside', 'no ingredient beside it');
       rows.push({
         named,
         token: item.from,

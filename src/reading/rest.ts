@@ -1,0 +1,95 @@
+/** "The rest is olive": a fat that fills a stated total, or a hundred per cent, up. */
+import { withUnit } from './columns.ts';
+import type { Item } from './items.ts';
+import type { Quantity } from './quantities.ts';
+import { plainQuantity } from './quantities.ts';
+import type { Roles } from './roles.ts';
+import { type Assembly, label, type Row, roundTo, unitFor } from './rows.ts';
+import type { Token } from './tokens.ts';
+
+type Thing = Extract<Item, { kind: 'thing' }>;
+
+const wordAt = (token: Token | undefined): string =>
+  token?.t === 'word' || (token?.t === 'name' && token.meaning.kind === 'role') ? token.text.toLowerCase() : '';
+
+const restWord = /^(the )?(rest|remainder|remaining|balance)$/;
+/** May stand between the fat and the word. */
+const light =
+  /^(is|are|was|will|be|being|goes|the|of|it|in|as|with|made|up|by|all|just|then|for|my|from|oils?|fats?|and)$/;
+/** "top up with olive", "olive to make up the kilo". */
+const fills = /^(top|topped|topping|fill|filled|make|made|bring)$/;
+/** Words between, at the most. */
+const farthest = 5;
+
+/** Whether the words beside a fat say that it is the rest; they end where a figure, another name or a sentence does. */
+function isRest(tokens: readonly Token[], { from, to }: Thing): boolean {
+  let up = false;
+  for (let k = from - 1; from - k <= farthest; k--) {
+    const word = wordAt(tokens[k]);
+    if (restWord.test(word) || (up && fills.test(word))) return true;
+    up ||= word === 'up';
+    if (!light.test(word) && !(tokens[k]?.t === 'sign' && /^[:=-]$/.test((tokens[k] as { text: string }).text))) break;
+  }
+  for (let k = to; k - to < farthest; k++) {
+    const word = wordAt(tokens[k]);
+    if (restWord.test(word)) return true;
+    if (!light.test(word)) break;
+  }
+  return false;
+}
+
+const massOf = (assembly: Assembly, { amount, token }: Row): number | null => {
+  if (amount?.dim === 'mass') return amount.upTo === null ? amount.value : null;
+  const unit = amount?.dim === 'bare' ? unitFor(assembly, token)?.unit : undefined;
+  return amount && unit ? withUnit(amount, unit).value : null;
+};
+
+/** The rows with that of the fat which is the rest, where one is and what it leaves can be known. */
+export function withRest(assembly: Assembly, rows: readonly Row[], roles: Roles): readonly Row[] {
+  const { items, tokens, bound } = assembly.source;
+  const rest = bound.best.mentions
+    .map((k) => items[k])
+    .filter((item): item is Thing => item?.kind === 'thing' && item.named.meaning.kind === 'fat')
+    .filter((item) => isRest(tokens, item));
+  const [fat] = rest;
+  const others = rows.filter((row) => row.named.meaning.kind === 'fat' && !row.after);
+  if (!fat || rest.length > 1 || others.some(({ named }) => named.meaning.id === fat.named.meaning.id)) return rows;
+  const quantity = others.every(({ share, amount }) => share && !amount)
+    ? shareLeft(others)
+    : weightLeft(assembly, others, roles);
+  if (!quantity) {
+    assembly.doubts.push({ id: 'no-amount', said: fat.named.text, of: label(assembly, fat.named.meaning) });
+    return rows;
+  }
+  const own = quantity.dim === 'percent' ? { amount: null, share: quantity } : { amount: quantity, share: null };
+  const of = label(assembly, fat.named.meaning);
+  assembly.assume('shares', `I took the rest as ${of}: ${quantity.text}.`);
+  const line = assembly.lineOf(fat.from);
+  const row: Row = {
+    ...{ named: fat.named, token: fat.from, line, same: null, grams: null, said: quantity.text },
+    ...{ after: false, each: false },
+    ...own,
+  };
+  return [...rows, row];
+}
+
+function shareLeft(others: readonly Row[]): Quantity | null {
+  const left = 1 - others.reduce((sum, { share }) => sum + (share?.value ?? 0), 0);
+  if (others.length === 0 || !(left > 0.005)) return null;
+  return { ...plainQuantity, dim: 'percent', value: left, text: `${roundTo(left * 100, 1)} %` };
+}
+
+function weightLeft(assembly: Assembly, others: readonly Row[], roles: Roles): Quantity | null {
+  const loose = roles.totals.find(({ solution }) => !solution);
+  const total = roles.totalFats?.value ?? loose?.grams;
+  const masses = others.map((row) => massOf(assembly, row));
+  if (total === undefined || masses.length === 0 || masses.some((mass) => mass === null)) return null;
+  const left = total - masses.reduce<number>((sum, mass) => sum + (mass ?? 0), 0);
+  if (!(left > 0.005 * total)) return null;
+  if (!roles.totalFats && loose)
+    assembly.assume('shares', `I took ${loose.quantity.text} as the weight of all the fats.`);
+  const unit = roles.totalFats?.unit ?? loose?.quantity.unit ?? null;
+  const pounds = unit?.id === 'oz' || unit?.id === 'lb';
+  const said = pounds ? `${roundTo(left / unit.factor, 2)} ${unit.id}` : `${roundTo(left, 1)} g`;
+  return { ...plainQuantity, dim: 'mass', value: left, unit, text: said };
+}
