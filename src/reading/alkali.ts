@@ -230,7 +230,8 @@ function besideSolution(
   const whole = solution.grams + solution.water;
   const dry = alkali.filter(({ stock, id }) => !stock && id === solution.id);
   const [only] = dry;
-  if (dry.length === 1 && only && Math.abs(only.grams / (only.grams + whole) - solution.grams / whole) < 0.005)
+  const made = only && dry.length === 1 && !suits(solution.grams);
+  if (made && Math.abs(only.grams / (only.grams + whole) - solution.grams / whole) < 0.005)
     return alkali.flatMap((one) => (one === solution ? [] : one === only ? [{ ...only, water: whole }] : [one]));
   return alkali.filter((one) => {
     if (!dry.includes(one)) return true;
