@@ -18,6 +18,7 @@ import type { Speller } from './spelling.ts';
 import { asSolution, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown } from './sums.ts';
 import { type Token, tokenize } from './tokens.ts';
+import { oneOfTwins } from './twin-columns.ts';
 
 export interface Reader {
   readonly lexicon: Lexicon;
@@ -73,12 +74,13 @@ export function itemize(reader: Reader, input: string): Cut {
   const { text } = layOut(plain);
   const prims = wholeWords(scan(text), lexicon);
   const cut = tokenize(prims, lexicon, speller);
+  const twins = oneOfTwins(cut.tokens, prims, lexicon);
   const tokens = passes.reduce(
     (now, pass) => pass(now),
-    unitsBefore(applyColumns(cut.tokens, lexicon, prims), lexicon),
+    unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon),
   );
   const right = putRight(itemsOf(tokens, lexicon), tokens);
-  const { items, back, unheard } = secondThoughts(right.items, tokens, prims, lexicon, right.back);
+  const { items, back, unheard } = secondThoughts(right.items, tokens, prims, lexicon, [...twins.told, ...right.back]);
   return {
     text,
     prims,
