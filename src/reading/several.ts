@@ -1,4 +1,5 @@
 /** Several recipes in one post, and which of them its writer means. */
+import { meantOf, type Part } from './old-and-new.ts';
 import { placeOf } from './pick.ts';
 
 const ordinal = '(?:first|second|third|fourth|1st|2nd|3rd|4th)';
@@ -30,23 +31,55 @@ const most = 4;
 const alkali = /\b(?:naoh|koh|lye|caustic|hydroxide|lauge|soude|potasse|sosa|potasa)\b/i;
 const isWhole = (part: string): boolean => alkali.test(part) && (part.match(amounts) ?? []).length > 2;
 
+const paragraphs = /\n[ \t]*(?:[-=*_]{3,}[ \t]*)?(?:\n[ \t]*)+/g;
+
+function cutBy(post: string, parting: RegExp): readonly Part[] {
+  const parts: Part[] = [];
+  let from = 0;
+  for (const { 0: gap, index } of post.matchAll(parting)) {
+    parts.push({ from, to: index });
+    from = index + gap.length;
+  }
+  return [...parts, { from, to: post.length }];
+}
+
+/** What is quoted, and what is not, where one stretch of each is a whole recipe. */
+function quotedOrNot(post: string): readonly Part[] {
+  const runs: (Part & { readonly quoted: boolean })[] = [];
+  for (const { from, to } of cutBy(post, /\n/g)) {
+    const quoted = /^[ \t]*>/.test(post.slice(from, to));
+    const last = runs.at(-1);
+    if (last?.quoted === quoted) runs[runs.length - 1] = { ...last, to };
+    else runs.push({ from, to, quoted });
+  }
+  return runs;
+}
+
 /** Paragraphs or lines that are each a whole recipe, with figures of their own: steps that repeat a recipe are none. */
-function unnumbered(post: string): readonly string[] {
-  for (const parting of [/\n[ \t]*(?:[-=*_]{3,}[ \t]*)?(?:\n[ \t]*)+/, /\n/]) {
-    const parts = post.split(parting).filter(isWhole);
-    if (parts.length > most) continue;
-    const figures = parts.map((part) => new Set(part.match(/\d+(?:[.,]\d+)?/g)));
+function unnumbered(post: string): readonly Part[] {
+  const whole = ({ from, to }: Part): boolean => isWhole(post.slice(from, to));
+  const ways = [
+    () => (post.includes('>') ? quotedOrNot(post) : []),
+    () => cutBy(post, paragraphs),
+    () => cutBy(post, /\n/g),
+  ];
+  for (const way of ways) {
+    const parts = way().filter(whole);
+    if (parts.length < 2 || parts.length > most) continue;
+    const figures = parts.map(({ from, to }) => new Set(post.slice(from, to).match(/\d+(?:[.,]\d+)?/g)));
     const own = figures.map((mine, k) =>
       [...mine].filter((one) => figures.every((other, n) => n === k || !other.has(one))),
     );
-    if (parts.length > 1 && own.every(({ length }) => length > 0)) return parts;
+    if (own.every(({ length }) => length > 0)) return parts;
   }
-  return [post];
+  return [];
 }
 
 const partsOf = (post: string): readonly string[] => {
   const numbered = recipesIn(post);
-  return numbered.length > 1 ? numbered : unnumbered(post);
+  if (numbered.length > 1) return numbered;
+  const parts = unnumbered(post).map(({ from, to }) => post.slice(from, to));
+  return parts.length > 1 ? parts : [post];
 };
 
 /** How many recipes an answer can choose from; 0 where the post gives no way to part them. */
@@ -82,10 +115,24 @@ interface Pointed {
   readonly rest: string;
 }
 
+/** A post of an older and a newer recipe that says which one is meant: all of it but the other. */
+function newerOf(post: string): Pointed | null {
+  const parts = unnumbered(post);
+  const meant = meantOf(post, parts);
+  const other = parts.find((part) => part !== meant);
+  if (!meant || !other) return null;
+  return {
+    text: `${post.slice(0, other.from)}\n${post.slice(other.to)}`,
+    called: meant === parts[0] ? 'the first' : 'the second',
+    of: parts.length,
+    rest: post.slice(other.from, other.to),
+  };
+}
+
 /** A post of several recipes that says which one is meant: that one, and how it was called. */
 export function recipePointedAt(post: string): Pointed | null {
   const parts = recipesIn(post);
-  if (parts.length < 2) return null;
+  if (parts.length < 2) return newerOf(post);
   const [first, ...more] = post.matchAll(pointing);
   const called = (first?.[1] ?? first?.[2])?.toLowerCase();
   if (!first || !called || more.length > 0) return null;

@@ -19,7 +19,8 @@ const isWeight = (token: Token | undefined): boolean =>
   token?.t === 'quantity' && (token.quantity.dim === 'bare' || token.quantity.dim === 'mass');
 
 /** Heads of columns that hold no second weight. */
-const others = /^(?:%|percent|pct|share|part|parts|price|cost|eur|usd|gbp|date|no|nr|step|lot|sap|temp|factor|\$|£|€|#)$/;
+const others =
+  /^(?:%|percent|pct|share|part|parts|price|cost|eur|usd|gbp|date|no|nr|step|lot|sap|temp|factor|\$|£|€|#)$/;
 /** Words of a head that do not tell it from another. */
 const idle = /^(?:the|in|of|g|gr|grams?|gms?|kg|oz|ounces?|lbs?|pounds?|ml|weight|weights|amount|amounts|column|col)$/;
 
@@ -129,7 +130,10 @@ function sentencesAround(tokens: readonly Token[], prims: readonly Prim[]): read
     if (line.some(isTab)) return [];
     const [first, last] = [line[0], line.at(-1)];
     if (!first || !last) return [];
-    return prims.slice(first.from, last.to).map(({ text }) => text).concat('.');
+    return prims
+      .slice(first.from, last.to)
+      .map(({ text }) => text)
+      .concat('.');
   });
   return told.join(' ').split(/ [.!?;] /);
 }

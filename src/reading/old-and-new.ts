@@ -1,0 +1,64 @@
+/** An older recipe told beside the one that is meant: "last spring: … no need to look at it. New: …, check the new one". */
+
+/** A whole recipe in a post. */
+export interface Part {
+  readonly from: number;
+  readonly to: number;
+}
+
+type Age = 'old' | 'new';
+
+/** What stands before the first figure of a recipe tells its age. */
+const reach = 90;
+const ages: Readonly<Record<Age, RegExp>> = {
+  old: /\b(?:old|older|previous(?:ly)?|last (?:week|month|year|time|batch|spring|summer|autumn|fall|winter)|used to|before|originally|original|former|first version|back then|where i started|years ago|yesterday)\b/i,
+  new: /\b(?:new|newer|current|now|today|tonight|this (?:time|week|weekend|morning|evening)|latest|updated|revised|changed|tomorrow|mine|my (?:own )?version)\b/i,
+};
+
+const one = '(?: one| recipe| version| batch| list)?';
+const asking =
+  '\\b(?:check(?:ed|ing)?|judge|look(?:ing)? at|verify|about|is|mean|meant|asking|want|need|take|use|review|right|ok|only|just)\\b[^.?!\\n]{0,40}';
+const pointed: Readonly<Record<Age, RegExp>> = {
+  new: new RegExp(
+    `${asking}\\b(?:new|newer|current|latest|updated|revised|second|last|lower|bottom|today['’]?s|tonight['’]?s|mine|my (?:own|version))${one}(?![ ]?(?:spring|summer|autumn|fall|winter|week|month|year|time|night|to|soap|here))\\b`,
+    'i',
+  ),
+  old: new RegExp(
+    `${asking}\\b(?:old|older|previous|original|first|upper|top|quoted) (?:one|recipe|version|batch|list)\\b`,
+    'i',
+  ),
+};
+/** Said right behind a recipe: it is not meant. */
+const dismissed =
+  /\b(?:no need to (?:look|check)|(?:don['’]?t|needn['’]?t|do not|not) (?:need to |have to )?(?:check|look at|mind|worry|bother|ask(?:ing)?)|ignore (?:that|it|this)|never ?mind|that one (?:was|is|worked|went)|(?:was|is|were) (?:all )?(?:used up|gone|fine|lovely|great|perfect))\b/i;
+const several = /\b(?:both|either|which (?:one|of|is (?:right|better|correct))|compar\w*|difference|better)\b/i;
+const both = /\bboth (?:recipes?|of|are|lyes?|batches|versions|ok|right)\b/i;
+
+const amount = /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml)(?!\p{L})/iu;
+
+/** The age that the words before a recipe's first amount tell; they stand behind place `since`. */
+function ageOf(post: string, { from, to }: Part, since: number): Age | null {
+  const first = from + Math.max(0, post.slice(from, to).search(amount));
+  const words = post.slice(Math.max(since, first - reach), first);
+  const [old, fresh] = [ages.old.test(words), ages.new.test(words)];
+  return old === fresh ? null : old ? 'old' : 'new';
+}
+
+/** The recipe that is meant, where the post tells an older one beside it. */
+export function meantOf(post: string, parts: readonly Part[]): Part | null {
+  const [first, second] = parts;
+  if (parts.length !== 2 || !first || !second) return null;
+  const of = [ageOf(post, first, 0), ageOf(post, second, first.to)];
+  const talk = `${post.slice(0, first.from)}\n${post.slice(first.to)}`;
+  if (both.test(talk)) return null;
+  const isDismissed = dismissed.test(post.slice(first.to, Math.max(second.from, first.to + reach)));
+  const [old, fresh] = [pointed.old.test(talk), pointed.new.test(talk)];
+  if (old === fresh && !isDismissed) {
+    if (fresh || several.test(talk) || of.includes(null) || of[0] === of[1]) return null;
+    return of[0] === 'new' ? first : second;
+  }
+  if (old && !fresh) return isDismissed ? null : of[1] === 'old' && of[0] !== 'old' ? second : first;
+  // the older one is told first, where nothing says otherwise
+  if (of[0] === 'new' && of[1] !== 'new') return isDismissed ? null : first;
+  return second;
+}

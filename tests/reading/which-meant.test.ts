@@ -1,0 +1,64 @@
+/** Two columns, or an older recipe beside a newer one, and which of them a post means. */
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => {
+  const { fats, alkali, doubts } = readRecipe(reader, text);
+  return { olive: fats[0]?.grams, alkali: alkali[0]?.grams, doubts: doubts.map(({ id }) => id) };
+};
+
+const rows = `
+olive | 340 | 680
+coconut | 150 | 300
+NaOH | 67 | 134
+water | 170 | 340
+`;
+const [left, right] = [
+  { olive: 340, alkali: 67, doubts: [] },
+  { olive: 680, alkali: 134, doubts: [] },
+];
+
+describe('of two columns', () => {
+  test.each([
+    [`grams | single | double${rows}I poured the double on Sunday, check that column please`, right],
+    [`oil (g) | recipe A | recipe B${rows}\nIs recipe B right? thanks`, right],
+    [`g | old | new${rows}please check the new one`, right],
+    [`grams | planned | weighed${rows}ok?`, right],
+    [`grams | book | mine${rows}is my lye ok`, right],
+    [`grams | small | big${rows}Not the small one, that's for testing.`, right],
+    [`grams | small | big${rows}I used the first column.`, left],
+    [`grams | small | big${rows}I weighed the LEFT column, so judge that.`, left],
+  ])('the one that is meant counts: %s', (text, expected) => expect(read(text)).toEqual(expected));
+
+  test.each([
+    `g | his | hers${rows}Is the lye right?`,
+    `grams | small | big${rows}I made the small one, check the big one too`,
+  ])('it is asked which, where the post does not tell: %s', (text) =>
+    expect(read(text).doubts.length).toBeGreaterThan(0),
+  );
+});
+
+const older = '500 g olive oil, 60 g NaOH, 150 g water';
+const newer = '600 g olive oil, 77 g NaOH, 140 g water';
+const meant = { olive: 600, alkali: 77, doubts: [] };
+
+describe('of an older recipe and a newer one', () => {
+  test.each([
+    `Old recipe: ${older}\n\nNew recipe: ${newer}\n\nIs the lye ok?`,
+    `Last year I made ${older}.\n\nToday I made ${newer}.\n\nRight?`,
+    `${older}\n\nThat one was perfect, no need to check it.\n\n${newer}`,
+    `> ${older}\nI changed it. New: ${newer}\nis the new one ok?`,
+    `> ${older}\nmine is: ${newer}\ncheck mine?`,
+    `New: ${newer}\n\nOld: ${older}\n\nplease check the new one`,
+  ])('the newer counts: %j', (text) => expect(read(text)).toEqual(meant));
+
+  test.each([
+    `New: ${newer}\n\nOld: ${older}\n\nplease check both`,
+    `${older}\n\n${newer}\n\nWhich one is better?`,
+    `> ${older}\n\n${newer}`,
+  ])('it is asked which, where the post does not tell: %j', (text) =>
+    expect(read(text).doubts).toContain('two-recipes'),
+  );
+});
