@@ -177,6 +177,12 @@ export function fold(word: string): string {
   return lower;
 }
 
+/** Lines that were broken by their width, as hyphens at their ends tell, put together again. */
+const unwrapped = (text: string): string =>
+  /\p{Ll}-\n\p{Ll}/u.test(text)
+    ? text.replace(/(\p{Ll})-\n(?=\p{Ll})/gu, '$1').replace(/(\p{Ll}|\d)\n(?=\p{Ll})/gu, '$1 ')
+    : text;
+
 const dictated: Readonly<Record<string, string>> = {
   comma: ',',
   semicolon: ';',
@@ -213,5 +219,5 @@ export function clean(input: string): Cleaned {
       struck.push(inside);
       return ' ';
     });
-  return { text: spokenSigns(isPlain ? text : plainCharacters(text)), disordered, struck };
+  return { text: spokenSigns(unwrapped(isPlain ? text : plainCharacters(text))), disordered, struck };
 }

@@ -7,7 +7,7 @@ import { type Item, itemsOf } from './items.ts';
 import { layOut } from './layout.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
-import { equalParts, fractionShares, setAside, shareBase, unitsBefore } from './neighbours.ts';
+import { equalParts, fractionShares, namedBefore, setAside, shareBase, unitsBefore } from './neighbours.ts';
 import { countPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { priceLines, usedOfPacks } from './prices.ts';
@@ -50,6 +50,7 @@ const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   rates,
   priceLines,
   usedOfPacks,
+  namedBefore,
   setAside,
   countPacks,
   shareBase,

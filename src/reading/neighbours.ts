@@ -156,6 +156,7 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
       const whole = ofIt(tokens, k, token) ? spokenOf(tokens, k, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
+      if (isPieceWeight(tokens, k, token)) aside(k, 'the weight of one bar');
       if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
         // "98 g and 103 g", "4.2 oz wet / 3.6 oz after 6 weeks"
@@ -363,6 +364,23 @@ function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {
 }
 
 /** "300 g of it". */
+/** "Coconut was on offer ... 400 g of it": the thing named last, where it has no weight yet. */
+export function namedBefore(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  let named = -1;
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (token?.t === 'name' && ['fat', 'liquid', 'alkali', 'stock'].includes(token.meaning.kind))
+      named = token.meaning.kind === 'fat' || token.meaning.kind === 'liquid' ? k : -1;
+    if (token?.t !== 'quantity' || named < 0 || k - named > 40 || !ofIt(tokens, k, token)) continue;
+    const [name, pronoun] = [tokens[named], tokens[k + 2]];
+    if (!pronoun || name?.t !== 'name' || weighedThings(tokens).has(thingOf(name))) continue;
+    out ??= [...tokens];
+    out[k + 2] = { ...name, from: pronoun.from, to: pronoun.to };
+  }
+  return out ?? tokens;
+}
+
 function ofIt(tokens: readonly Token[], k: number, token: Figure): boolean {
   const [next, beyond, name] = [tokens[k + 1], tokens[k + 2], tokens[k + 3]];
   return (
@@ -381,6 +399,29 @@ const isTaken = (tokens: readonly Token[], k: number): boolean =>
   tokens
     .slice(Math.max(0, k - 3), k)
     .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take|need|weighed)$/.test(one.text));
+
+/** "12 pucks of about 100 g": so many of something that is no ingredient, each of that weight. */
+function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (token.quantity.dim !== 'mass') return false;
+  const behind = tokens[k + 1];
+  if (behind?.t === 'name' || (behind?.t === 'word' && behind.text === 'of')) return false;
+  let at = k - 1;
+  const wordAt = (): string => {
+    const one = tokens[at];
+    return one?.t === 'word' ? one.text : '';
+  };
+  if (/^(about|around|approx|roughly|some|nearly)$/.test(wordAt())) at--;
+  if (wordAt() !== 'of') return false;
+  const [piece, count] = [tokens[at - 1], tokens[at - 2]];
+  return (
+    piece?.t === 'word' &&
+    piece.sort === 'everyday' &&
+    piece.text.endsWith('s') &&
+    count?.t === 'quantity' &&
+    count.quantity.dim === 'bare' &&
+    count.quantity.value > 1
+  );
+}
 
 /** "12 bars at 100 g", "bars of 4 oz each". */
 function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: number): boolean {

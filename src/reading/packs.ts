@@ -31,6 +31,22 @@ function contentsAt(tokens: readonly Token[], from: number): { readonly at: numb
   return null;
 }
 
+/** `3 tubs of coconut oil from the shop, 400 g each`: what one holds, told behind the name. */
+function toldBehind(tokens: readonly Token[], from: number): number | null {
+  const name = tokens[from];
+  if (name?.t !== 'name' || name.meaning.kind === 'role') return null;
+  for (let k = from + 1; k - from < 10; k++) {
+    const token = tokens[k];
+    if (token?.t === 'quantity')
+      return (token.quantity.dim === 'mass' || token.quantity.dim === 'volume') &&
+        (token.quantity.each || isEach(tokens[k + 1]))
+        ? k
+        : null;
+    if (token === undefined || token.t === 'line' || token.t === 'aside' || token.t === 'name') return null;
+  }
+  return null;
+}
+
 const isEach = (token: Token | undefined): boolean =>
   token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'each';
 
@@ -87,6 +103,20 @@ export function countPacks(tokens: readonly Token[]): readonly Token[] {
     )
       continue;
     const { value } = token.quantity;
+    const filler = ({ from, to }: Token): Token => ({ t: 'word', text: 'of', sort: 'filler', from, to });
+    const nameAt = k + (tokens[k + 2]?.t === 'word' ? 3 : 2);
+    const behind = isPack(tokens[k + 1]) ? toldBehind(tokens, nameAt) : null;
+    const one = behind === null ? null : tokens[behind];
+    const packWord = tokens[k + 1];
+    if (one?.t === 'quantity' && behind !== null && packWord && Number.isInteger(value) && value <= mostPacks) {
+      out ??= [...tokens];
+      out[k] = { ...token, quantity: multiplied(one.quantity, token.quantity, true) };
+      out[k + 1] = filler(packWord);
+      out[behind] = filler(one);
+      const each = tokens[behind + 1];
+      if (each && isEach(each)) out[behind + 1] = filler(each);
+      continue;
+    }
     const contents = contentsAt(tokens, k + 2);
     const held = contents && (tokens[contents.at] as Figure);
     const counts = Number.isInteger(value) && value > 1 && value <= mostPacks;
