@@ -42,10 +42,27 @@ export function shortFor(word: string, lexicon: Lexicon): string | null {
   return found;
 }
 
+const lettersKnown = new WeakMap<Lexicon, Map<string, string[]>>();
+
+/** The words that names are made of, by their first letter. */
+function wordsWith(letter: string, lexicon: Lexicon): readonly string[] {
+  let known = lettersKnown.get(lexicon);
+  if (!known) {
+    known = new Map();
+    for (const word of lexicon.vocabulary().known) {
+      const list = known.get(word[0] ?? '');
+      if (list) list.push(word);
+      else known.set(word[0] ?? '', [word]);
+    }
+    lettersKnown.set(lexicon, known);
+  }
+  return known.get(letter) ?? [];
+}
+
 function search(word: string, lexicon: Lexicon): string | null {
   const found: { readonly whole: string; readonly meaning: Meaning }[] = [];
-  for (const whole of lexicon.vocabulary().known) {
-    if (whole[0] !== word[0] || !isShortFor(word, whole)) continue;
+  for (const whole of wordsWith(word[0] ?? '', lexicon)) {
+    if (!isShortFor(word, whole)) continue;
     const meaning = lexicon.names.from(whole)?.hit?.meaning;
     if (meaning) found.push({ whole, meaning });
   }

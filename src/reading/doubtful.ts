@@ -1,9 +1,10 @@
 import type { Binding } from './bind.ts';
+import { withUnit } from './columns.ts';
 import { type Item, sameWithin } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
-import type { Assembly, Kindred, Row } from './rows.ts';
-import { sumsOf } from './totals.ts';
+import { type Assembly, type Kindred, type Row, unitFor } from './rows.ts';
+import { isStatementOf, sumsOf } from './totals.ts';
 
 /** Figures that no name took. */
 export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
@@ -52,6 +53,10 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       for (const one of [quantity, item.same]) if (one) assembly.fate(one, 'aside', 'a total that agrees');
       continue;
     }
+    if (quantity.dim === 'bare' && bare && saysSum(assembly, rows, quantity, item.from)) {
+      assembly.fate(quantity, 'aside', 'a total that agrees');
+      continue;
+    }
     if (
       weighs ||
       doubted ||
@@ -66,6 +71,14 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
     }
   }
+}
+
+/** A bare figure that is what all the fats weigh. */
+function saysSum(assembly: Assembly, rows: readonly Row[], quantity: Quantity, token: number): boolean {
+  const found = unitFor(assembly, token);
+  const fats = rows.filter(({ named, grams }) => named.meaning.kind === 'fat' && grams !== null);
+  const sum = fats.reduce((all, { grams }) => all + (grams ?? 0), 0);
+  return found !== null && fats.length > 1 && isStatementOf(withUnit(quantity, found.unit).value, sum);
 }
 
 const figureOf = (item: Item | undefined): number => (item?.kind === 'amount' ? item.quantity.value : Number.NaN);

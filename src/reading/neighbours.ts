@@ -436,7 +436,7 @@ function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: n
         .some(
           (one) =>
             (one.t === 'word' || one.t === 'sign') &&
-            /^(at|@|of)$/.test(one.text) &&
+            /^(at|@|of|average|averaging|avg|weighing)$/.test(one.text) &&
             (k - bars <= 3 || tokens.slice(bars + 1, k).every((word) => word.t === 'word')),
         ))
   );

@@ -61,7 +61,10 @@ function disagree(assembly: Assembly, total: Quantity, sums: readonly number[], 
     assembly.fate(total, 'aside', why);
   } else if (known !== undefined) {
     const lines = total.unit ? `${roundTo(known / total.unit.factor, 2)} ${total.unit.id}` : `${roundTo(known, 1)} g`;
-    assembly.assume('summed', `The total says ${total.text}, the lines make ${lines}; I went by the lines.`);
+    assembly.assume(
+      'summed',
+      `The total says ${total.text.replace(/\.$/, '')}, the lines make ${lines}; I went by the lines.`,
+    );
   } else assembly.doubts.push({ id: 'total-disagrees', said: total.text, sum });
 }
 

@@ -1,0 +1,91 @@
+// Cards, price lists and machine-read sheets of our own invention: one recipe, written down as different people do.
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => readRecipe(reader, text);
+
+/** 500 g olive, 200 g coconut, 98 g NaOH, 210 g water. */
+const expectRecipe = (text: string): void => {
+  const { doubts, fats, alkali, waterGrams } = read(text);
+  expect(doubts).toEqual([]);
+  expect(fats.map(({ id, grams }) => [id, Math.round(grams)])).toEqual([
+    ['olive-oil-virgin', 500],
+    ['coconut-oil', 200],
+  ]);
+  expect(alkali.map(({ id, grams }) => [id, Math.round(grams)])).toEqual([['naoh', 98]]);
+  expect(Math.round(waterGrams ?? 0)).toBe(210);
+};
+
+describe('prices beside weights', () => {
+  test.each([
+    'olive 500 g at 8.40 = 4.20\ncoconut 200 g at 5.00 = 1.00\nNaOH 98 g at 3.90 = 0.38\nwater 210 g\nsum 5.58',
+    'olive 500 g @ 7.90/kg = 3.95\ncoconut 200 g @ 4.20/kg = 0.84\nNaOH 98 g @ 3.50/kg = 0.34\nwater 210 g\nSum 5.13',
+    'olive 0,5 kg x 8,40 = 4,20\ncoconut 0,2 kg x 5 = 1,00\nNaOH 98 g x 0,004 = 0,39\nwater 210 g\ntotal 5,59',
+    'olive 500 g for 3.95 €\ncoconut 200 g for 1.20 €\nNaOH 98 g for 0.50 €\nwater 210 g',
+    'olive 500 g at 4.50 €/kg\ncoconut 200 g at 5 €/kg\nNaOH 98 g at $3 per kg\nwater 210 g',
+    'olive 500 g, 3.95; coconut 200 g, 1.20; NaOH 98 g, .50; water 210 g; all in 5.65',
+    'cost me 11.40 all in: olive 500 g, coconut 200 g, NaOH 98 g, water 210 g',
+    '- olive: bought 1 l for 7,99 €, used 500 g\n- coconut (jar of 450 g), used 200 g\n- NaOH, 1 kg 9,80 €, I took 98 g\n- water, free, used 210 g',
+    'Bought 1 lb of lye for $5.49 and a 48 oz jug of olive oil for $20. Recipe: olive 500 g, coconut 200 g, lye 98 g, water 210 g',
+  ])('%s', expectRecipe);
+
+  test('what is not used of a pack is no amount without a pack or a price', () => {
+    expect(read('olive 500 g, used 20 g, coconut 200 g, NaOH 98 g, water 210 g').doubts).not.toEqual([]);
+  });
+});
+
+describe('totals', () => {
+  const rows = 'olive 500 g, coconut 200 g, NaOH 98 g, water 210 g';
+  test('one that the lines do not make is asked about', () => {
+    expect(read(`total oils 750 g: ${rows}`).doubts.map(({ id }) => id)).toEqual(['total-disagrees']);
+  });
+  test.each([
+    `total oils 750 g: ${rows}. I get 700?? That is what I weighed.`,
+    `${rows}\ntotal fats 750 g (somebody pencilled "700?" beside it)`,
+    'olive 500, coconut 200, total oils 750 g. NaOH 98, water 210. (yes, it is 700, the print is wrong)',
+  ])('one that the post itself doubts is told: %s', (text) => {
+    expectRecipe(text);
+    expect(read(text).assumptions.map((one) => one.text)).toContain(
+      'The total says 750 g, the lines make 700 g; I went by the lines.',
+    );
+  });
+});
+
+describe('cards and sheets', () => {
+  test.each([
+    'Recipe card, 4 x 6\n\nOlive oil ... 17.64 oz .. 500 g ... 71 %\nCoconut oil . 7.05 oz .. 200 g ... 29 %\nNaOH ........ 3.46 oz ... 98 g\nWater ....... 7.4 oz .... 210 g',
+    'INGREDIENTS (weights in grams)        COST\nOlive oil            500             6.25\nCoconut oil          200             3.10\nNaOH                 98              1.10\nWater                210             0',
+    'oils_g: {olive: 500, coconut: 200}\nnaoh_g: 98\nwater_g: 210\nsuperfat_pct: 5\ntemp_f: 110\nbar_size_mm: [80, 55, 25]',
+    '{"oils":[{"name":"olive oil","grams":500},{"name":"coconut oil","weight_g":200}],"naoh":{"grams":98},"water_g":210}',
+    'page 2 of 9\nOlive oil 500 g\nCoconut oil 200 g\nNaOH 98 g\nWater 210 g\nMakes 9 bars, average 108 g fresh, 95 g cured (figure 4)',
+    'Olive oil 500 g\nCoconut oil 200 g\nNaOH 98 g\nWater 210 g\nReorder: coconut (last 2 lb). Is the 98 g still right now that I use no tallow?',
+  ])('%s', expectRecipe);
+
+  test('noughts and ones that stand for letters', () => {
+    expectRecipe('0live 0il 500 g, C0c0nut oi1 200 g, Na0H 98 g, H20 210 g');
+    expect(read('0live 0il 500 g').assumptions.map(({ text }) => text)).toEqual([
+      'I took "0live 0il" as Olive oil, virgin.',
+    ]);
+  });
+
+  test('names cut short are taken where they are short for one thing', () => {
+    expectRecipe('grams: olv 500 / ccnt 200 / naoh 98 / wtr 210');
+    expect(read('grams: olv 500 / coc 200 / naoh 98 / wtr 210').doubts.map(({ id }) => id)).toEqual(['unknown-fat']);
+  });
+});
+
+test.each([
+  '(ink ran here, can’t read it) oz',
+  '___ oz',
+  '1? oz',
+  '1█ oz',
+  '_5 oz',
+  '1x oz',
+  'xx oz',
+  '[unreadable] oz',
+])('a figure that cannot be read is asked about: coconut %s', (blot) => {
+  const { doubts } = read(`Lard 18 oz\nCoconut oil ${blot}\nOlive oil 6 oz\nLye 4.6 oz\nWater 10 oz`);
+  expect(doubts).not.toEqual([]);
+});
