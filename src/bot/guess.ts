@@ -77,6 +77,10 @@ const speaksOfMould = (text: string, { fats, alkali, fates }: RecipeReading): bo
   /\bmou?lds?\b|\bloaf\b/i.test(text) &&
   fates.some(({ why }) => why === mouldSize);
 
+/** "350 F in celsius", whatever it is for. */
+const turned =
+  /\d\s*(?:°|º|degrees?|deg)?\s*(?:f|c|fahrenheit|celsius)\s*(?:in|to|into|as|=|->|→)\s*(?:°|º|degrees?)?\s*(?:celsius|centigrade|fahrenheit|c|f)\b/i;
+
 /** What a text without a command word asks for; null where nothing is recognised. */
 export function guess(text: string, context: Context): string | null {
   const { read, reader } = context;
@@ -84,6 +88,7 @@ export function guess(text: string, context: Context): string | null {
   if (batches.test(text)) return 'batch';
   if (reminds.test(text)) return 'remind';
   if (isRecipe(text, read(text))) return 'check';
+  if (turned.test(text) && questionOf(text, null, context)?.kind === 'convert') return 'convert';
   // "When are my oils at 45 °C" is no question about the melting points of fats.
   const warm = speaksOfHeat(text) || speaksOfScent(text, read(text)) ? heatQuestion(reader(), text, read(text)) : null;
   if (warm) return warm;

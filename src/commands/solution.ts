@@ -40,6 +40,17 @@ interface Asked {
   readonly style: Style;
 }
 
+/** A 33 % solution of NaOH mixed at room temperature gets no hotter, °C: the high end of what this command says of it. */
+const usualPeakC = 115;
+
+/** "Is glass ok for lye": a vessel, and no amounts to tell how hot it gets. */
+const ofVessel = (message: string) => ({
+  code: 'unclear' as const,
+  message,
+  hint: 'With the amounts I say how hot it gets in it, for example: 100 g NaOH in 233 g water, in a steel pot.',
+  candidates: [],
+});
+
 export const solution = defineCommand({
   id: 'solution',
   summary: 'How hot does the lye solution get, and how much ice keeps it cool?',
@@ -72,6 +83,8 @@ export const solution = defineCommand({
         },
       };
     }
+    if (reading.fates.length === 0 && (named !== null || said.asksVessel) && !context.last.recipe)
+      return { ok: false, fault: { ...ofVessel(vesselLine(data, pot, usualPeakC)), caution: hotLye } };
     const doubt = heatDoubt(reading, ['alkali', 'water'], context);
     if (doubt) return { ok: false, fault: doubt };
     const found = alkaliAndWater(reading, () => context.last.recipe?.recipe ?? null, context, style);

@@ -119,6 +119,13 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   // "how long until 60 if it's 61 now": nothing but bare figures.
   const bare = (text.match(/ N\d+(?= )/g)?.length ?? 0) > 1 && !/ [A-MO-Z]\d+ /.test(text);
   if (bare && asksTime.test(text) && / (?:cool\w*|room|pot|soap|batter|lye|now) /.test(text)) return 'cool';
+  // "Can I mix the lye in my aluminium saucepan?"
+  if (
+    / [AL]\d+ /.test(text) &&
+    vessel.test(text) &&
+    / (?:can|could|may|is|are|does|ok|okay|which|safe|should) /.test(text)
+  )
+    return 'solution';
   // A solution by its strength alone: "how hot does 33 % lye get".
   return / [AL]\d+ /.test(text) && / [PR]\d+ /.test(text) && / (?:how hot|peak|boil\w*|temp\w*) /.test(text)
     ? 'solution'

@@ -28,6 +28,7 @@ const target = [
   ` when (?:[a-z]+ ){0,8}?${t} `,
   ` when [^.?!\\n]*? (?:be|become|hit|hits|reach|reaches) (?:at |down |to )*${t} `,
   ` when (?:is|are|will|does|can) [^.?!,;\\n]*? (?:at|to|below|under) ${t} `,
+  ` (?:how long|until|till|til) [^.?!,;\\n]*? (?:is|are|be|its) (?:at |to |down to )?${t} `,
   ` (?:want|need|like) (?:it |them |the |to |be |at |pot |soap |lye |mix |batter |oils |a |temperature |of )*${t} `,
 ];
 

@@ -45,6 +45,8 @@ function pairsIn(text: string, order: string): readonly Pair[] {
       !/(?: (?:at|after|@|minute|min|time) N|t = N)/.test(match[0])
     )
       continue;
+    // "until the pot is at 60, it is at 88": 60 is where it shall go
+    if (m.startsWith('N') && / (?:until|till|til) [^,.?]*$/.test(text.slice(0, match.index + 1))) continue;
     pairs.push({ from: match.index, t, m, rel });
   }
   return pairs;

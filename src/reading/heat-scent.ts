@@ -21,6 +21,9 @@ export interface ScentReading {
   readonly ofBatch: boolean;
 }
 
+/** g; "ppo" is per pound of oils. */
+const POUND = 453.59237;
+
 const generic: ReadonlySet<string> = new Set(['essential-oil', 'fragrance-oil']);
 
 const fats =
@@ -77,6 +80,7 @@ function ratioOf(claims: Claims, count: number): readonly number[] | null {
 
 export function scentOf(claims: Claims): ScentReading {
   const scents = scentsIn(claims);
+  const perPound = claims.take(' (?<t>G\\d+) (?:ppo|p p o) ');
   const fatFigure = claims.take(
     ` (?<t>G\\d+) ${fats} `,
     ` (?:oils?|fats?|butters?|base) (?:(?:weigh\\w*|weight|total|is|are|:|=|of|at|about|,|\\() )*(?<t>G\\d+) `,
@@ -108,13 +112,15 @@ export function scentOf(claims: Claims): ScentReading {
   // Shares that make 100 % part the scent; smaller ones are of the fat, each.
   const loads = percents && sum < 0.5;
   if (percents && (scents.length > 1 || loads)) for (const name of names) if (name) claims.claim(name);
-  const load = loads
-    ? sum
-    : (claims.take(
-        ` (?:load|rate|strength|usage|total|at|@|use|using) (?:(?:of|is|:|=|about|a) )*(?<t>P\\d+) `,
-        ` (?<t>P\\d+) (?:load|rate|usage|total|of|scent|fragrance|eo|for|in) `,
-        ' (?<t>P\\d+) ',
-      )?.value ?? null);
+  const load = perPound
+    ? perPound.value / POUND
+    : loads
+      ? sum
+      : (claims.take(
+          ` (?:load|rate|strength|usage|total|at|@|use|using) (?:(?:of|is|:|=|about|a) )*(?<t>P\\d+) `,
+          ` (?<t>P\\d+) (?:load|rate|usage|total|of|scent|fragrance|eo|for|in) `,
+          ' (?<t>P\\d+) ',
+        )?.value ?? null);
   const weights = ratio ?? (whole && (scents.length > 1 || !percents) ? values : scents.map(() => 1));
   const total = weights.reduce((all, one) => all + one, 0) || 1;
   return {

@@ -54,13 +54,24 @@ export function sourceOf({ units: marks, words, measures: all, tokens }: Facts):
     first.unit &&
     second?.unit &&
     measures.length === 2 &&
-    marks.length === 0 &&
-    first.dim === second.dim &&
-    alike.test(words)
+    (marks.length === 0 || marks.every(({ lead }) => lead === 'many')) &&
+    (alike.test(words) || (/^\W*is\b/.test(words) && sideBySide(tokens, first, second)))
   )
-    return { measures: [first], marks: [{ ...second, unit: second.unit, lead: 'to' }] };
+    return {
+      measures: [first],
+      marks: [...marks, { ...second, unit: second.unit, lead: marks.length > 0 ? 'none' : 'to' }],
+    };
   return { measures, marks };
 }
+
+/** "8 fl oz water 8 oz": nothing but the name of it between. */
+const sideBySide = (tokens: Facts['tokens'], { to }: Measure, { from }: Measure): boolean =>
+  tokens
+    .slice(to, from)
+    .every(
+      (token) =>
+        token.t === 'name' || (token.t === 'word' && /^(of|the|really|about|exactly|roughly|also)$/.test(token.text)),
+    );
 
 const smallUnits = /^(mg|g|oz|mL|cL|tsp|tbsp|cm|mm|in|floz)(-|$)/;
 
@@ -111,12 +122,17 @@ const counterparts: Readonly<Record<string, string>> = {
   '°F': '°C',
 };
 
+/** "100 F in proper degrees": the system that is not the one it is written in. */
+const usualHere =
+  /\b(?:in|to|into) (?:(?:the|our|my) )?(?:proper|real|normal|usual|metric|american|us|european|english|imperial|sensible|modern|old|other) (?:degrees?|units?|measures?|weights?|scale|system|ones?)\b/;
+
 /** The unit that is meant where none is named: "what does a cup of oil weigh", "convert 180 F", "what is 120 F". */
 export function impliedUnit({ words, tokens }: Facts, measure: Measure | undefined, forced: boolean): Unit | null {
   const own = measure?.unit;
   if (!own) return null;
   if (own.dimension === 'volume' && heavy.test(words)) return unit('g');
   if (own.dimension === 'mass' && roomy.test(words)) return unit('mL');
+  if (usualHere.test(words)) return unit(counterparts[own.id] ?? own.id);
   const alone = own.dimension === 'temperature' && /^\W*(whats|what (is|s))\b/.test(words) && tokens.length <= 6;
   if (!forced && !alone && !verb.test(words)) return null;
   if (own.dimension === 'volume' && own.system) return unit('mL');

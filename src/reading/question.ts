@@ -2,14 +2,16 @@
  * Everyday questions that are no recipe: one figure asked, or a fact. Each kind looks at the same facts; the first
  * that fits has it. A text that fits none is for the recipe reader.
  */
+import { unit } from '../units/units.ts';
 import type { Lexicon } from './lexicon.ts';
 import { type AcidQuestion, readAcid, readWorth, type WorthQuestion } from './question-alkali.ts';
 import { owned } from './question-bind.ts';
 import { type ConvertQuestion, readConvert } from './question-convert.ts';
-import { type Facts, factsOf } from './question-facts.ts';
+import { type Facts, factsOf, type Measure } from './question-facts.ts';
 import { type FatQuestion, readFat } from './question-fat.ts';
 import { readShare, type ShareQuestion } from './question-share.ts';
 import { readStrength, type StrengthQuestion } from './question-strength.ts';
+import { boxIn } from './scale-target.ts';
 import type { Speller } from './spelling.ts';
 
 /** Alkali is asked for, and nothing is said that it could be reckoned from. */
@@ -61,10 +63,80 @@ export function readQuestion(reader: ForQuestions, text: string, wanted: Asking 
   const figures = text.match(/\d+(?:[.,/]\d+)*/g)?.length ?? 0;
   if (figures > mostFigures || (figures > fewFigures && !cue.test(text)) || amends.test(text) || otherJob.test(text))
     return null;
-  const facts = factsOf(text, reader.lexicon, reader.speller);
+  const read = (of: string): Facts => factsOf(of, reader.lexicon, reader.speller);
+  const facts = inOneUnit(read(text));
   if (isRecipe(facts)) return null;
-  return readConvert(facts, false) ?? readFat(facts, false) ?? ofLye(facts) ?? lyeOf(facts);
+  return (
+    boxVolume(facts, text) ??
+    readConvert(facts, false) ??
+    aboutIt(facts, text, read) ??
+    readFat(facts, false) ??
+    ofLye(facts) ??
+    lyeOf(facts)
+  );
 }
+
+/** "25 by 8 by 6.5 cm, how many mL is that". */
+function boxVolume({ units, words }: Facts, text: string): ConvertQuestion | null {
+  const target = units.find(({ lead, unit: own }) => own.dimension === 'volume' && (lead === 'many' || lead === 'to'));
+  if (!target && !/\b(volume|capacity)\b/.test(words)) return null;
+  const found = boxIn(text);
+  if (!found) return null;
+  const millilitres = unit('mL');
+  const measure = {
+    dim: 'volume' as const,
+    value: found.millilitres,
+    unit: millilitres,
+    upTo: null,
+    second: null,
+    other: null,
+    text: found.said,
+    from: 0,
+    to: 0,
+  };
+  const to = target?.unit ?? millilitres;
+  return {
+    kind: 'convert',
+    measures: [measure],
+    to,
+    also: null,
+    of: null,
+    systemSaid: true,
+    heaped: false,
+    share: null,
+  };
+}
+
+const last =
+  /(?:^|[.?!]\s+)([^.?!]*\bhow (?:much|many)\b[^.?!]*?\b(?:of|does|is|do)) (?:it|that|them|this)\b([^.?!]*)[.?!\s]*$/i;
+
+/** "I need 20 g sodium lactate. How much does one tablespoon of it hold": the last sentence alone, with what it is of. */
+function aboutIt({ things }: Facts, text: string, read: (text: string) => Facts): ConvertQuestion | null {
+  const [whole, before = '', behind = ''] = last.exec(text) ?? [];
+  const named = things.filter(({ meaning }) => meaning.kind !== 'unknown');
+  const [thing] = named;
+  if (whole === undefined || !thing || named.some(({ text: other }) => other !== thing.text)) return null;
+  return readConvert(read(`${before} ${thing.text}${behind}`), false);
+}
+
+/** A bare figure beside water or alkali is in the one unit of weight of the question ("100 g NaOH in 250 water"). */
+function inOneUnit(facts: Facts): Facts {
+  const weights = facts.measures.flatMap(({ dim, unit: own }) => (dim === 'mass' && own ? [own] : []));
+  const [own] = weights;
+  if (!own || weights.some(({ id }) => id !== own.id)) return facts;
+  const isWeight = ({ dim, value, upTo, to }: Measure): boolean =>
+    dim === 'bare' &&
+    upTo === null &&
+    value > mostParts &&
+    facts.things.some(({ from, meaning }) => from === to && /^(water|alkali|stock|acid)$/.test(meaning.kind));
+  return {
+    ...facts,
+    measures: facts.measures.map((one) => (isWeight(one) ? { ...one, dim: 'mass' as const, unit: own } : one)),
+  };
+}
+
+/** Up to here a bare figure may be parts ("2 water to 1 lye"). */
+const mostParts = 5;
 
 const readers: Readonly<Record<Asking, (facts: Facts, forced: boolean) => Question | null>> = {
   convert: readConvert,

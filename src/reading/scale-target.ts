@@ -67,6 +67,14 @@ function sidesIn(
   return { sides, said: found[0].trim(), known: last !== undefined };
 }
 
+/** What a box of three sides holds, mL; null where no box is described. */
+export function boxIn(text: string): { readonly millilitres: number; readonly said: string } | null {
+  const found = box.test(text) ? sidesIn(text) : null;
+  if (!found?.known) return null;
+  const said = found.said.replace(/\s*(x|×|\*|\bby\b)\s*/gi, ' $1 ');
+  return { millilitres: found.sides.reduce((all, one) => all * one, 1), said };
+}
+
 /** A round mould's shorter figure is taken as its diameter. */
 function mouldOf(sides: readonly number[], text: string): Mould {
   const [a = 0, b = 0, c = 0] = sides;

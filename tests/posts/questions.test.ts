@@ -9,7 +9,7 @@ import { questions, score } from './score-questions.ts';
  */
 const mostNeedless = 0.05;
 
-test.each(['questions', 'questions-2', 'everyday', 'blind-7-questions'])('%s', async (set) => {
+test.each(['questions', 'questions-2', 'questions-3', 'everyday', 'blind-7-questions'])('%s', async (set) => {
   const bot = createBot();
   const scored = await Array.fromAsync(questions(set), (question) =>
     score(bot, question, (answer) => renderPlain(answer, { details: true })),

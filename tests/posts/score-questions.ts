@@ -28,7 +28,11 @@ export interface Expected {
   readonly iodine?: Ends;
   readonly melting?: Ends;
   readonly density?: Ends;
-  /** Words that the answer must hold. */
+  /** Figures that stand in the answer, each within the tolerance, in whatever unit it is asked. */
+  readonly figures?: readonly number[];
+  /** One of these does. */
+  readonly anyFigure?: readonly number[];
+  /** Words that the answer, or the fault, must hold. */
   readonly mentions?: readonly string[];
   /** True where the answer must say that something was taken or minded. */
   readonly warns?: boolean;
@@ -78,6 +82,11 @@ function sameGrams(
   );
 }
 
+const figuresIn = (text: string): readonly number[] =>
+  (text.match(/\d+(?:[ \u202f\u00a0,]\d{3}(?!\d))*(?:\.\d+)?/g) ?? []).map((figure) =>
+    Number(figure.replace(/[^\d.]/g, '')),
+  );
+
 /** What an answer misses of the verdict; empty where it meets it. */
 function missed(expect: Expected, command: string, result: Result, text: string, said: number): readonly string[] {
   const { tolerance = 0.005, fatsTolerance = 0.005 } = expect;
@@ -103,6 +112,9 @@ function missed(expect: Expected, command: string, result: Result, text: string,
     const want = expect[key];
     if (want) must(sameEnds(result[key], want, tolerance), key);
   }
+  const stands = (want: number): boolean => figuresIn(text).some((figure) => near(figure, want, tolerance));
+  for (const figure of expect.figures ?? []) must(stands(figure), `figure ${figure}`);
+  if (expect.anyFigure) must(expect.anyFigure.some(stands), 'a figure');
   for (const word of expect.mentions ?? []) must(text.toLowerCase().includes(word.toLowerCase()), `mentions ${word}`);
   if (expect.warns) must(said > 0, 'warning');
   return out;
@@ -120,7 +132,10 @@ export async function score(bot: Bot, question: Question, render: (answer: never
   const faults = listOf(expect.fault);
   if (!reply.ok) {
     const got = `${reply.fault.code}: ${reply.fault.message}`;
-    const right = faults.includes(reply.fault.code);
+    const words = got.toLowerCase();
+    const right =
+      faults.includes(reply.fault.code) &&
+      (expect.mentions ?? []).every((word) => `${words} ${reply.fault.hint.toLowerCase()}`.includes(word));
     return { question, outcome: right ? 'right' : faults.length > 0 ? 'wrong-fault' : 'needless', got };
   }
   const { command, result, assumptions, warnings, lead } = reply.answer;
