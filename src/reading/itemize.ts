@@ -1,9 +1,11 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterPhrases } from './after.ts';
 import { askedApart } from './asked.ts';
+import { asBlend } from './blend.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { type Item, itemsOf } from './items.ts';
+import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -46,6 +48,7 @@ export interface Cut {
 /** What neighbours say of a figure, one after the other. */
 const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   afterPhrases,
+  laterWater,
   takeParts,
   rates,
   priceLines,
@@ -62,6 +65,7 @@ const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
 /** What rows of items mean together, one after the other. */
 const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => readonly Item[])[] = [
   asSolution,
+  asBlend,
   addUp,
   breakDown,
   pairParallel,

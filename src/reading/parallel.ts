@@ -74,7 +74,7 @@ const isTotal = (item: Item | undefined): boolean =>
   item?.kind === 'thing' && item.named.meaning.kind === 'role' && /^total/.test(item.named.meaning.id);
 
 /** Items `from` to the end returned are fats with their shares, one share a fat, which make the whole. */
-function sharedRun(items: readonly Item[], from: number): number | null {
+export function sharedRun(items: readonly Item[], from: number): number | null {
   const sharesFirst = isPercent(items[from]);
   let sum = 0;
   let end = from;

@@ -38,12 +38,15 @@ const stockOf = (thing: Thing): Thing => {
     : thing;
 };
 
+/** Share of alkali in the strongest solution. */
+const mostDissolved = 0.55;
 /** Tokens over which alkali, water and their ratio are one statement. */
 const oneStatement = 9;
 
 /** The alkali's share of `NaOH and water 50/50`, `1:2 lye to water`, `equal weights of NaOH and water`. */
 function shareOf({ quantity: { dim, value, second, each } }: Amount, alkaliFirst: boolean): number | null {
   if (dim === 'parts' && each) return 0.5;
+  if (dim === 'percent') return value > 0 && value <= mostDissolved ? value : null;
   if (dim !== 'ratio' || second === null || !(value > 0) || !(second > 0)) return null;
   const share = (alkaliFirst ? value : second) / (value + second);
   // more than half of it does not dissolve: the smaller figure is the alkali's
@@ -67,6 +70,8 @@ function ratioOf(items: readonly Item[], tokens: readonly Token[], k: number): S
   if (!isThing(alkali) || !isThing(water) || !said || !isClose(three) || isWeighed(items, tokens, k, k + 2))
     return null;
   const share = shareOf(said, alkali.from < water.from);
+  // "NaOH 33 %, water" is a strength at its own name
+  if (said.quantity.dim === 'percent' && said.from < water.from && alkali.from < said.from) return null;
   return share === null ? null : { alkali, said, share, length: 3 };
 }
 
@@ -164,8 +169,12 @@ function takenOfIt(items: readonly Item[], tokens: readonly Token[]): readonly I
     if (isThing(item) && item.named.meaning.kind === 'stock') stock = item;
     else if (isThing(item) && item.named.meaning.kind === 'fat' && !isAmount(items[k - 1]) && !isAmount(items[k + 1]))
       stock = null;
-    if (!stock || !isAmount(item) || item.quantity.dim !== 'mass' || !isOfIt(tokens, item.to)) return [item];
-    return [item, { ...stock, from: item.to, to: item.to }];
+    if (!stock || !isAmount(item) || !/^(mass|volume)$/.test(item.quantity.dim) || !isOfIt(tokens, item.to))
+      return [item];
+    // "5 litres of it in the cellar": what there is
+    const own =
+      item.quantity.dim === 'mass' ? stock.named : { ...stock.named, meaning: { kind: 'role', id: 'pot' } as const };
+    return [item, { ...stock, named: own, from: item.to, to: item.to }];
   });
 }
 

@@ -27,7 +27,8 @@ const steps: readonly (readonly [string, RegExp])[] = [
   [
     'scale',
     new RegExp(
-      `${lead}(?:re)?(?:scal(?:e|ing)|size|resize)\\b|${lead}(?:double|halve|triple|treble|quadruple)(?: (?:${it}))?\\s*(?:[:.!?]|$|please|pls|plz|\\n|to\\b|for\\b)|${lead}(?:make|do|give me) (?:it )?(?:half|double|twice|triple|three times|\\d+(?:[.,]\\d+)? times|a (?:half|double)) ?(?:of )?(?:${it}|as much|the size)?\\W*$|${lead}(?:half|twice|double) (?:${it})\\W*$|${lead}\\d+(?:[.,]\\d+)?\\s*(?:x|times)(?: (?:${it}))?\\W*$`,
+      // "no scale here" is what somebody weighs on; "no, scale it" is not
+      `(?!\\W*no scales?\\b(?! (?:it|this|that|to|up|down)\\b))${lead}(?:re)?(?:scal(?:e|ing)|size|resize)\\b|${lead}(?:double|halve|triple|treble|quadruple)(?: (?:${it}))?\\s*(?:[:.!?]|$|please|pls|plz|\\n|to\\b|for\\b)|${lead}(?:make|do|give me) (?:it )?(?:half|double|twice|triple|three times|\\d+(?:[.,]\\d+)? times|a (?:half|double)) ?(?:of )?(?:${it}|as much|the size)?\\W*$|${lead}(?:half|twice|double) (?:${it})\\W*$|${lead}\\d+(?:[.,]\\d+)?\\s*(?:x|times)(?: (?:${it}))?\\W*$`,
       'i',
     ),
   ],

@@ -1,0 +1,43 @@
+/** Water that is none of the lye's: what a test or a sample takes, and what thins the finished paste. */
+import type { Token } from './tokens.ts';
+
+const endsSentence = (token: Token | undefined): boolean =>
+  token === undefined || token.t === 'line' || (token.t === 'sign' && /^[.;!?]$/.test(token.text));
+
+/** "Clear test: 1 tsp paste in 1 cup hot water", "dilute with 1.5 kg water". */
+const speaksOfIt = (token: Token): boolean =>
+  (token.t === 'word' && /^(paste|sample|samples|dilute|diluted|dilutes|diluting|thin|thinned)$/.test(token.text)) ||
+  (token.t === 'name' && token.meaning.kind === 'role' && /^(test|dilution)$/.test(token.meant));
+
+const isRow = (token: Token): boolean =>
+  token.t === 'name' && ['fat', 'alkali', 'stock', 'ambiguous', 'unheld'].includes(token.meaning.kind);
+
+const isMeasure = (token: Token): token is Extract<Token, { t: 'quantity' }> =>
+  token.t === 'quantity' && (token.quantity.dim === 'mass' || token.quantity.dim === 'volume');
+
+/** The tokens with the measures of sentences that test or thin the soap, and name no fat and no alkali, set aside. */
+export function laterWater(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some(speaksOfIt)) return tokens;
+  const out = [...tokens];
+  const measures = tokens.filter(isMeasure).map(({ quantity }) => quantity.text);
+  // "150 g. Dilute …", where not all units of the post have their dot
+  const dotted = measures.some((text) => !text.endsWith('.'));
+  const ends = (k: number): boolean => {
+    const before = tokens[k - 1];
+    return endsSentence(tokens[k]) || (dotted && before?.t === 'quantity' && before.quantity.text.endsWith('.'));
+  };
+  for (let from = 0; from < tokens.length; ) {
+    let to = from;
+    do to++;
+    while (!ends(to));
+    const sentence = tokens.slice(from, to);
+    if (sentence.some(speaksOfIt) && !sentence.some(isRow))
+      sentence.forEach((token, k) => {
+        if (!isMeasure(token)) return;
+        const { numbers } = token.quantity;
+        out[from + k] = { t: 'aside', reason: 'for a test or a dilution', numbers, from: token.from, to: token.to };
+      });
+    from = to;
+  }
+  return out;
+}
