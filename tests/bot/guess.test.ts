@@ -12,6 +12,7 @@ const recipe = '500 g olive oil, 200 g coconut oil, 98 g NaOH, 220 g water';
 test.each([
   `Help! ${recipe}`,
   `help me please i think i ruined it: ${recipe}`,
+  `No scale for small things at my holiday flat, so weighed in the shop: ${recipe}`,
   `Mix: ${recipe}`,
   `Batch of today: ${recipe}`,
   `Cool, found grandma's card. ${recipe}`,
