@@ -215,18 +215,28 @@ export function readAlkali(
 }
 
 /**
- * "340 g of the 50 % stock, that is 170 g of lye": said twice; "300 g of the solution, not 300 g of lye": what the fats
- * cannot take goes; "138 g lye, water to make it a 30 % solution, 322 g": the weight is the water's.
+ * "340 g of the 50 % stock, that is 170 g of lye": said twice; "300 g of the solution, not 300 g of lye", "10 kg of 50 %
+ * lye; I took 220 g of it": what the fats cannot take goes; "138 g lye, water to make it a 30 % solution, 322 g": the
+ * weight is the water's.
  */
 function besideSolution(
   assembly: Assembly,
-  alkali: readonly Found[],
+  found: readonly Found[],
   demand: (id: AlkaliId) => number,
 ): readonly Found[] {
-  const [solution, more] = alkali.filter(({ stock }) => stock);
-  if (!solution || more) return alkali;
-  const need = demand(solution.id);
+  const solutions = found.filter(({ stock }) => stock);
+  const need = demand(solutions[0]?.id ?? 'naoh');
   const suits = (grams: number): boolean => grams > likely.least * need && grams < likely.most * need;
+  const fitting = solutions.filter(({ grams }) => suits(grams));
+  const [solution = solutions[0]] = fitting;
+  if (!solution || (solutions.length > 1 && fitting.length !== 1)) return found;
+  const leaveOut = ({ row }: Found): void =>
+    assembly.assume(
+      'left-out',
+      `I left out "${row.said} ${row.named.text}" and took ${solution.row.said} of the solution.`,
+    );
+  const alkali = found.filter((one) => !one.stock || one === solution);
+  for (const one of solutions) if (one !== solution) leaveOut(one);
   const whole = solution.grams + solution.water;
   const dry = alkali.filter(({ stock, id }) => !stock && id === solution.id);
   const [only] = dry;
@@ -235,10 +245,10 @@ function besideSolution(
     return alkali.flatMap((one) => (one === solution ? [] : one === only ? [{ ...only, water: whole }] : [one]));
   return alkali.filter((one) => {
     if (!dry.includes(one)) return true;
-    const { grams, row } = one;
+    const { grams } = one;
     if (Math.abs(grams - solution.grams) <= sameWithin * solution.grams) return false;
     if (!suits(solution.grams) || suits(grams) || suits(grams + solution.grams)) return true;
-    assembly.assume('left-out', `I left out "${row.said} ${row.named.text}" and took the solution.`);
+    leaveOut(one);
     return false;
   });
 }

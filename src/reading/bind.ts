@@ -63,6 +63,7 @@ const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>
   'per-fats': { mass: 0, bare: 0.5 },
   'scale-to': { mass: 0.3, bare: 0.8 },
   equal: { bare: 1 },
+  supply: { mass: 0, volume: 0 },
 };
 
 function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number {
@@ -143,7 +144,9 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
         both = everydays > 4 ? 0.3 : 0.7;
       }
     } else if (token.t === 'sign') {
-      if (token.text === ',') both = 2;
+      // "112 g NaOH (5 %), 260 g water": what a bracket holds is not of the next row
+      const closed = tokens[k - 1];
+      if (token.text === ',') both = closed?.t === 'sign' && closed.text === ')' ? 3 : 2;
       else if (token.text === ';' || token.text === '!' || token.text === '?') {
         both = 4;
         stops++;
@@ -484,6 +487,8 @@ function unroll(items: readonly Item[], chain: Chain): Binding {
   };
 }
 
+const isRatio = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'ratio';
+
 /** What groups say about everything that is weighed, in no order; the same where they mean the same. */
 function signature(items: readonly Item[], groups: readonly Group[]): string {
   const parts: string[] = [];
@@ -495,7 +500,9 @@ function signature(items: readonly Item[], groups: readonly Group[]): string {
       if (meaning.kind === 'role' && !['superfat', 'concentration', 'ratio', 'purity'].includes(meaning.id)) continue;
       if (meaning.kind === 'additive' || meaning.kind === 'scent' || meaning.kind === 'unknown') continue;
       const id = meaning.kind === 'alkali' && meaning.id === 'unsaid' ? 'naoh' : meaning.id;
-      parts.push(`${meaning.kind} ${id}=${group.amounts.join('+')}`);
+      // a ratio is the water's, whether it stands beside it or by itself
+      const amounts = meaning.kind === 'water' ? group.amounts.filter((at) => !isRatio(items[at])) : group.amounts;
+      if (amounts.length > 0) parts.push(`${meaning.kind} ${id}=${amounts.join('+')}`);
     }
   }
   return parts.sort().join(';');

@@ -20,6 +20,8 @@ function isOfBlend(tokens: readonly Token[], to: number): boolean {
 const isBlend = ({ named: { meaning, text } }: Thing): boolean =>
   meaning.kind === 'ambiguous' && /\b(blend|blended|mix|mixed)\b/i.test(text);
 
+const isNear = (a: Item, b: Item): boolean => Math.max(a.from, b.from) - Math.min(a.to, b.to) <= 3;
+
 /** Where shares of fats make the whole: the blend is what these fats are called, and what is taken of it their weight. */
 export function asBlend(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const taken = items.filter(
@@ -28,20 +30,20 @@ export function asBlend(items: readonly Item[], tokens: readonly Token[]): reado
   const named = items.some((item) => item.kind === 'thing' && isBlend(item));
   if ((taken.length === 0 && !named) || !items.some((_, k) => sharedRun(items, k) !== null)) return items;
   const [only] = taken;
-  return items.flatMap((item): Item[] => {
-    if (item.kind === 'thing' && isBlend(item))
-      return [{ ...item, named: { ...item.named, meaning: { kind: 'role', id: 'pot' } } }];
-    if (item !== only || taken.length > 1 || item.kind !== 'amount') return [item];
-    const { to } = item;
-    const fats = {
-      meaning: { kind: 'role', id: 'total-fats' },
-      text: 'fats',
-      how: 'name',
-      meant: 'total fats',
-    } as const;
-    return [
-      { ...item, total: true },
-      { kind: 'thing', named: fats, from: to, to },
-    ];
+  const roleAt = (id: 'supply' | 'total-fats', at: number): Thing => ({
+    kind: 'thing',
+    named: { meaning: { kind: 'role', id }, text: 'fats', how: 'name', meant: 'total fats' },
+    from: at,
+    to: at,
+  });
+  return items.flatMap((item, k): Item[] => {
+    if (item.kind === 'thing') return isBlend(item) ? [] : [item];
+    if (taken.length === 1 && item === only) return [{ ...item, total: true }, roleAt('total-fats', item.to)];
+    // "the blend, 10 kg of it": what there is, of which so much is taken, or all of it
+    const beside = [items[k - 1], items[k + 1]].some(
+      (one) => one?.kind === 'thing' && isBlend(one) && isNear(one, item),
+    );
+    if (!beside || item.quantity.dim !== 'mass') return [item];
+    return [{ ...item, total: !only }, roleAt(only ? 'supply' : 'total-fats', item.to)];
   });
 }

@@ -1,7 +1,7 @@
 import { unit } from '../units/units.ts';
 import { withUnit } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
-import { plainQuantity } from './quantities.ts';
+import { plainQuantity, type Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
 
 /**
@@ -117,13 +117,14 @@ const onlyNameBetween = (tokens: readonly Token[], from: number, to: number): bo
     .length === 1;
 
 /** The amount said in the same sentence before token `k`, of which "100 g of it" is a part; null where none was. */
-function spokenOf(tokens: readonly Token[], k: number, solution: boolean): number | null {
+function spokenOf(tokens: readonly Token[], k: number, part: Quantity, solution: boolean): number | null {
   for (let at = k - 1; at >= 0 && k - at <= 14; at--) {
     const token = tokens[at];
     // "coconut 200 g, 292 g of it": of the solution that the post works with
     if (solution && token?.t === 'sign' && token.text === ',') return null;
     if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) return null;
-    if (massOf(token)) return at;
+    // a part is no more than the whole
+    if (massOf(token)) return token.quantity.dim === part.dim && token.quantity.value < part.value ? null : at;
   }
   return null;
 }
@@ -153,7 +154,7 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
     } else if (token?.t === 'quantity') {
       if (weighed && isYear(token)) aside(k, 'a year');
       if (isPack(tokens, k, token)) aside(k, packed);
-      const whole = ofIt(tokens, k, token) ? spokenOf(tokens, k, solution) : null;
+      const whole = ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
       if (isPieceWeight(tokens, k, token)) aside(k, 'the weight of one bar');
@@ -290,11 +291,16 @@ function isStatedSum(tokens: readonly Token[], k: number, token: Figure): boolea
 const isKnown = (token: Token | undefined): boolean =>
   token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'ambiguous';
 
+const isWord = (token: Token | undefined, text: string): boolean => token?.t === 'word' && token.text === text;
+
 /** "156 g (that includes 12.5 g extra for the acid)": a part of an amount, and of nothing by its name. */
 function isIncluded(tokens: readonly Token[], k: number, token: Figure): boolean {
   const before = tokens.slice(Math.max(0, k - 3), k);
   const at = before.findLastIndex(
-    (one) => one.t === 'word' && /^(includes|included|including|incl|contains|thereof)$/.test(one.text),
+    (one, at) =>
+      one.t === 'word' &&
+      (/^(includes|included|including|incl|contains|thereof)$/.test(one.text) ||
+        (one.text === 'which' && isWord(before[at - 1], 'of'))),
   );
   const light = before.slice(at + 1).every((one) => one.t === 'word' || one.t === 'sign');
   if (at < 0 || !light || !measured(token)) return false;
@@ -390,6 +396,8 @@ function ofIt(tokens: readonly Token[], k: number, token: Figure): boolean {
     /^(it|that|them|those|which|this)$/.test(beyond.text) &&
     // "100 g of that NaOH": of a thing by its name
     (name?.t !== 'name' || name.meaning.kind === 'role') &&
+    // "116 g of which 6 g …": the whole itself
+    !(beyond.text === 'which' && name?.t === 'quantity') &&
     measured(token)
   );
 }

@@ -173,7 +173,7 @@ function takenOfIt(items: readonly Item[], tokens: readonly Token[]): readonly I
       return [item];
     // "5 litres of it in the cellar": what there is
     const own =
-      item.quantity.dim === 'mass' ? stock.named : { ...stock.named, meaning: { kind: 'role', id: 'pot' } as const };
+      item.quantity.dim === 'mass' ? stock.named : { ...stock.named, meaning: { kind: 'role', id: 'supply' } as const };
     return [item, { ...stock, named: own, from: item.to, to: item.to }];
   });
 }

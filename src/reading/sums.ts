@@ -18,7 +18,10 @@ export function addUp(items: readonly Item[], tokens: readonly Token[]): readonl
     if (!isWeight(first) || !isWeight(second) || second.quantity.dim !== 'mass' || items[k - 1]?.kind !== 'thing')
       continue;
     if (second.from !== first.to + 1 || !signAt(tokens[first.to], '+')) continue;
-    const ends = next === undefined || second.quantity.text.endsWith('.');
+    const behind = tokens[second.to];
+    // "110 g + 6 g for the citric acid"
+    const purpose = behind?.t === 'word' && behind.text === 'for';
+    const ends = next === undefined || purpose || second.quantity.text.endsWith('.');
     if (!ends && !tokens.slice(second.to, next.from).some(endsRow)) continue;
     sums.set(first, sumOf(first, second));
     added.add(second);

@@ -33,7 +33,9 @@ export type RoleName =
   | 'equal'
   | 'target'
   | 'scale-to'
-  | 'per-fats';
+  | 'per-fats'
+  /** Said by no phrase: what there is of something of which a part is taken. */
+  | 'supply';
 
 /** Role → the phrases that say it. A figure bound to a role of `asideRoles` is set aside for that reason. */
 export const roles: Readonly<Record<RoleName, readonly string[]>> = {
@@ -931,6 +933,7 @@ export const roles: Readonly<Record<RoleName, readonly string[]>> = {
   equal: ['equal parts', 'equal amounts', 'equal weights', 'same amount of', 'equal quantities'],
   target: ['i want', 'i need', 'wanted'],
   'scale-to': ['scale to', 'scaled to', 'resize to', 'scale it to', 'make it'],
+  supply: [],
   'per-fats': [
     'ppo',
     'per pound of oils',
@@ -963,6 +966,7 @@ export const asideRoles: Partial<Readonly<Record<RoleName, string>>> = {
   each: 'a count',
   'batch-word': 'the size of the batch',
   'scale-to': 'a size to scale to',
+  supply: 'what there is to take from',
 };
 
 type Plain = 'joint' | 'filler' | 'everyday';

@@ -1,0 +1,133 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => readRecipe(reader, text);
+const doubts = (text: string): readonly string[] => read(text).doubts.map(({ id }) => id);
+const alkaliOf = (text: string): readonly (string | number)[] =>
+  read(text).alkali.flatMap(({ id, grams, stock }) => [id, Math.round(grams), stock ? 'dissolved' : 'dry']);
+
+const base = '600 g lard, 200 g coconut, 110 g NaOH, 240 g water';
+
+describe('fat after the cook', () => {
+  test.each([
+    `${base}. When the soap has finished cooking I add 40 g shea.`,
+    `${base}. Once it has cooked fully, in goes 40 g shea.`,
+    `${base}. When the cook is over I stir in 40 g shea and 15 g lavender EO.`,
+    `${base} and, after the batch has gone through gel, 40 g shea`,
+    `${base}, plus 40 g shea and 10 g lavender once the cook's over`,
+    `After the cook goes 40 g shea. Before that: ${base}.`,
+    `${base}. When it stopped zapping I added honey 10 g and 40 g shea.`,
+    `lard 600 g, coconut 200 g, shea 40 g after the cook, NaOH 110 g, water 240 g`,
+    `lard 600 g\ncoconut 200 g\nNaOH 110 g\nwater 240 g\nAfter the cook:\nshea 40 g\nlavender EO 20 g`,
+  ])('%s', (text) => {
+    expect(read(text).after.map(({ id, grams }) => [id, grams])).toEqual([['shea-butter', 40]]);
+    expect(read(text).fats).toHaveLength(2);
+  });
+
+  test.each([
+    `${base}, castor 20 g. After the cook I mix in 60 g glycerin.`,
+    `I once cooked a soap of ${base}.`,
+    `At the end of the day I want to know: ${base}`,
+    'Question at the end\nlard 600 g\ncoconut 200 g\nNaOH 110 g\nwater 240 g\nIs it ok?',
+  ])('none: %s', (text) => expect(read(text).after).toEqual([]));
+});
+
+describe('a percentage at the alkali', () => {
+  const fats = '500 g olive, 300 g coconut';
+  test.each([
+    [`${fats}, 290 g 40 % lye`, ['naoh', 116, 'dissolved']],
+    [`${fats}, NaOH 290 g (40%)`, ['naoh', 116, 'dissolved']],
+    [`${fats}, KOH 330 g at 50% strength`, ['koh', 165, 'dissolved']],
+    [`${fats}, 115 g lye (33 %), 233 g water`, ['naoh', 115, 'dry']],
+    [`${fats}, 112 g NaOH (5 %), 260 g water`, ['naoh', 112, 'dry']],
+    [`${fats}, 112 g NaOH (she always does 5 %), 260 g water`, ['naoh', 112, 'dry']],
+  ])('%s', (text, want) => {
+    expect(alkaliOf(text)).toEqual(want);
+    expect(doubts(text)).toEqual([]);
+  });
+
+  test.each(['my flakes say 85%', 'the bag says 85%', '85% on the label', 'the tub is labelled 85 %'])(
+    'is its purity: %s',
+    (said) => {
+      const { purity, superfat } = read(`How much koh for 350 g castor & 150 g coconut, 3% sf, ${said}`);
+      expect([purity?.nominal, superfat]).toEqual([0.85, 0.03]);
+    },
+  );
+
+  test.each([
+    [`NaOH of 120 % purity 110 g, ${fats}, water 200 g`, 'purity-odd'],
+    [`sodium hydroxide 130 g, purity 130 % (extra strong!), ${fats}`, 'purity-odd'],
+    [`my lye solution is 150 %. 300 g of it for ${fats}`, 'strength-odd'],
+  ])('cannot be beyond the whole: %s', (text, want) => expect(doubts(text)[0]).toBe(want));
+});
+
+describe('a lye solution said in words', () => {
+  const fats = '600 g olive, 250 g palm, 200 g coconut';
+  test.each([
+    `Master-batched lye, sodium hydroxide and water 50/50 by weight. ${fats}, 292 g of it, 110 g more water`,
+    `Stock lye: equal weights NaOH and water. ${fats}, 292 g of the stock, 110 g water`,
+    `Stock lye (1:1). ${fats}, 292 g stock lye, 110 g water`,
+    `my pre-mixed lye is 1 part NaOH to 1 part water. ${fats}, 292 g of it, 110 g water`,
+    `I keep lye ready mixed, half of it is NaOH. Taking 292 g of it for ${fats}. plus 110 g water`,
+    `my NaOH stock holds 500 g per 1000 g. ${fats}, 292 g of it, 110 g water`,
+    `292 g lye stock (half NaOH, half water), ${fats}, 110 g water`,
+    `I have 10 kg of 50% NaOH solution. For ${fats} I used 292 g of it plus 110 g water`,
+    `${fats}, 292 g of the 50 % solution and 110 g water. He says it should be 292 g of lye.`,
+  ])('%s', (text) => {
+    expect(alkaliOf(text)).toEqual(['naoh', 146, 'dissolved']);
+    expect(read(text).waterGrams).toBeCloseTo(256, 6);
+    expect(doubts(text)).toEqual([]);
+  });
+
+  test('water that makes a solution of the alkali is water', () => {
+    const { alkali, waterGrams } = read(`${base.slice(0, 23)}, lye 110 g; water to make it a 30 % solution, 257 g.`);
+    expect([alkali[0]?.grams, waterGrams]).toEqual([110, 257]);
+  });
+});
+
+describe('the rest of a total', () => {
+  test.each([
+    '1 kg of oils: 300 g coconut, 50 g castor, rest olive',
+    'coconut 30 %, castor 5 %, the rest olive, total oils 1000 g',
+    'coconut 30%, castor 5% and olive for the rest, 1 kg of oils',
+    'total oils 1000 g: coconut 300 g, castor 50 g, top up with olive',
+    'total fat 1000 g, coconut 300 g, castor 50 g, olive the remainder',
+  ])('%s', (text) => {
+    const olive = read(text).fats.find(({ id }) => id === 'olive-oil-virgin');
+    expect(olive?.grams).toBeCloseTo(650, 6);
+  });
+
+  test('is asked for where no total is known', () => {
+    expect(doubts('how much lye for coconut 300 g, castor 50 g, the rest olive')).toContain('no-amount');
+  });
+});
+
+test.each([
+  ['1 lb is 454 g, right? lard 2 lb, coconut 1 lb, lye 190 g, water 400 g', 190, 400],
+  [
+    'lard 800 g, coconut 200 g, NaOH 146 g (that includes 6 g extra for the acid), citric acid 10 g, water 300 g',
+    146,
+    300,
+  ],
+  ['lard 800 g, coconut 200 g, NaOH 146 g of which 6 g for 10 g citric acid, water 300 g', 146, 300],
+  ['lard 800 g, coconut 200 g, NaOH 140 g + 6 g for the citric acid, citric acid 10 g, water 300 g', 146, 300],
+  ['lard 800 g, coconut 200 g, NaOH 140 g, water for the lye 300 g. Which of the two waters counts?', 140, 300],
+  ['lard 800 g, coconut 200 g, NaOH 140 g, water 300 g. Clear test: 1 tsp paste in 1 cup hot water', 140, 300],
+  ['lard 800 g, coconut 200 g, NaOH 140 g, water 300 g. Dilute the paste with 1.5 kg water later.', 140, 300],
+  ['oil blend, 10 kg made up: lard 80 %, coconut 20 %. I take 1000 g of the blend, 140 g NaOH, 300 g water', 140, 300],
+])('what is said beside the rows is no row: %s', (text, alkali, water) => {
+  const reading = read(text);
+  expect(reading.doubts).toEqual([]);
+  expect([reading.alkali[0]?.grams, reading.waterGrams]).toEqual([alkali, water]);
+});
+
+test.each([
+  'superfat zero',
+  'no superfat',
+  'I want a lye discount of nothing',
+  'the discount on the lye at zero please',
+])('none is a superfat, too: %s', (said) => {
+  expect(read(`how much lye for lard 500 g, coconut 200 g, ${said}`).superfat).toBe(0);
+});
