@@ -15,6 +15,14 @@ const isRow = (token: Token): boolean =>
 const isMeasure = (token: Token): token is Extract<Token, { t: 'quantity' }> =>
   token.t === 'quantity' && (token.quantity.dim === 'mass' || token.quantity.dim === 'volume');
 
+/** "Water for the paste 270 g": that is the lye's. */
+const isForPaste = (sentence: readonly Token[]): boolean =>
+  sentence.some((token, k) => {
+    const [before, article] = [sentence[k - 2], sentence[k - 1]];
+    const isFor = [before, article].some((word) => word?.t === 'word' && word.text === 'for');
+    return token.t === 'word' && token.text === 'paste' && isFor;
+  });
+
 /** The tokens with the measures of sentences that test or thin the soap, and name no fat and no alkali, set aside. */
 export function laterWater(tokens: readonly Token[]): readonly Token[] {
   if (!tokens.some(speaksOfIt)) return tokens;
@@ -31,7 +39,7 @@ export function laterWater(tokens: readonly Token[]): readonly Token[] {
     do to++;
     while (!ends(to));
     const sentence = tokens.slice(from, to);
-    if (sentence.some(speaksOfIt) && !sentence.some(isRow))
+    if (sentence.some(speaksOfIt) && !sentence.some(isRow) && !isForPaste(sentence))
       sentence.forEach((token, k) => {
         if (!isMeasure(token)) return;
         const { numbers } = token.quantity;
