@@ -1,13 +1,17 @@
-export const wishesAlkali = (text: string): boolean => wished.test(text);
+export const wishesAlkali = (text: string): boolean => wished.test(text) || which.test(text);
 
 /** "Could you do the lye for …", "give me the NaOH". */
 const wished =
   /\b(?:(?:give|send|tell) (?:me|us)|(?:can|could|would|will|please)(?: you| someone| somebody| anyone)?(?: please)? (?:do|run|reckon|get|give)(?: me| us)?) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b(?! (?:is|right|ok|okay)\b)/i;
 
+/** "What is the lye amount?", "whats the new lye for this". */
+const which =
+  /\b(?:what(?:['’]?s| is| are| would be| will)? (?:the |my )?(?:new |right |correct |total )?(?:lye|naoh|koh|caustic soda|hydroxide)\b|(?:lye|naoh|koh) (?:please|pls|plz)\b)/i;
+
 /** Whether the post asks how much alkali its fats need, rather than whether what it has is right. */
 export function asksForAlkali(text: string): boolean {
   return (
-    wished.test(text) ||
+    wishesAlkali(text) ||
     /\b(how much|what amount|how many|need|work out|calculate|figure out|find|wieviel|wie viel|combien|cuanta|quanta)\b|\?\?|lye\s*[:=-]?\s*\?|naoh\s*[:=-]?\s*\?/i.test(
       text,
     )

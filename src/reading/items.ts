@@ -23,7 +23,7 @@ export type Item = { readonly from: number; readonly to: number } & (
 
 /** Words that change what a fat's bare name stands for: `almond milk`, `olive leaf powder`. */
 const changers =
-  /^(powder|flour|meal|leaf|leaves|extract|shreds|shredded|pulp|puree|peel|zest|seeds|husk|husks|shell|shells|flower|flowers|petals|tea|hydrosol|mica|clay|scent|scented|perfume|essence|flavour|flavor|flavouring|bran|paste|juice|sugar|syrup|lecithin|protein|starch|germ|nibs|kernels|pit|pits|stones|grounds|fibre|fiber|ash|charcoal|bits|pieces|flesh|fruit|soap|shampoo|lotion|esters|ester|wax)$/;
+  /^(powder|flour|meal|leaf|leaves|extract|shreds|shredded|pulp|puree|peel|zest|seeds|husk|husks|shell|shells|flower|flowers|petals|tea|hydrosol|mica|clay|scent|scented|perfume|essence|flavour|flavor|flavouring|bran|paste|juice|sugar|syrup|lecithin|protein|starch|germ|nibs|kernels|pit|pits|stones|grounds|fibre|fiber|ash|charcoal|bits|pieces|flesh|fruit|soap|shampoo|lotion|esters|ester|wax|towel|towels|cosy|cozy|lights|break)$/;
 /** Words that make another substance of a fat. */
 const blockers =
   /^(hydrogenated|fractionated|interesterified|sulfated|sulphated|sulfonated|ozonated|ozonised|ozonized|conjugated|polymerised|polymerized|blown|acetylated|ethoxylated|epoxidised|epoxidized|peg|esters|acid|acids|hardened|partially|fatty|distillate|winterised|winterized)$/;

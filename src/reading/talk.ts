@@ -24,7 +24,7 @@ const prose =
 
 /** A sentence that may change the recipe is heard out. */
 const changing =
-  /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|chang\w*|rather than|out of|ran out|forgot\w*|without|left out|leave out|take out|added?|adding|plus|more|less|extra|double|half|halv\w*|triple|scal(?:ed|ing)|wrong|correct\w*|mean|meant|sorry|actually|only had|or)\b/iu;
+  /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|chang\w*|rather than|out of|ran out|forgot\w*|without|left out|leave out|take out|added?|adding|plus|more|less|extra|double|half|halv\w*|triple|scal(?:ed|ing)|wrong|correct\w*|mean|meant|sorry|actually|only had|or|between|somewhere|either|unsure|not (?:sure|certain)|maybe|perhaps|don't know)\b/iu;
 
 /** Words by which a weight may be that of something in the pot. */
 const putting =
@@ -37,8 +37,12 @@ const exchanging =
 const count = (text: string, words: RegExp): number => (text.match(words) ?? []).length;
 const deeds = (text: string): number => (text.match(/\p{L}+/gu) ?? []).filter((word) => deed.test(word)).length;
 
-const isTalk = (text: string): boolean =>
-  !changing.test(text) && count(text, prose) + deeds(text) >= (text.startsWith('(') ? 1 : 2);
+/** A row may tell what was done with it ("stout, boiled down and chilled 220 g"); only a sentence says who did. */
+function isTalk(text: string): boolean {
+  if (changing.test(text)) return false;
+  const words = count(text, prose);
+  return text.startsWith('(') ? words + deeds(text) > 0 : words > 0 && words + deeds(text) > 1;
+}
 
 interface Stretch {
   readonly from: number;
@@ -152,6 +156,13 @@ const isOfRecipe = (doubt: Doubt): boolean =>
   doubt.id === 'corrected' ||
   (doubt.id === 'two-amounts' && doubt.said.filter((said) => /\p{L}/u.test(said)).length > 1);
 
+/** A deed, a bare figure, or a volume of a vessel's size. */
+const isHarmless = (doubt: Doubt): boolean =>
+  (doubt.id === 'unknown-fat' && deed.test(doubt.said)) ||
+  doubt.id === 'no-unit' ||
+  (doubt.id === 'unplaced' &&
+    !/\p{L}/u.test(doubt.said.replace(/\s?(?:ml|cl|l|lit(?:re|er)s?|quarts?|qt|gallons?)\.?$/iu, '')));
+
 /** The recipe, without what is told around it; null where that leaves no whole recipe, or none that fits. */
 export function amongTalk(
   post: string,
@@ -159,8 +170,10 @@ export function amongTalk(
   read: (post: string) => RecipeReading,
   catalogue: Catalogue,
 ): RecipeReading | null {
-  if (post.length > longest || exchanging.test(post) || first.fats.length === 0 || first.alkali.length === 0)
-    return null;
+  if (post.length > longest || exchanging.test(post) || first.fats.length === 0) return null;
+  // without alkali nothing fits: only what could be no ingredient is left out
+  const fits = first.alkali.length > 0;
+  if (!fits && !first.doubts.every(isHarmless)) return null;
   let text = post;
   let reading = first;
   let gone: readonly string[] = [];
@@ -172,7 +185,7 @@ export function amongTalk(
     reading = read(text);
   }
   if (reading.doubts.length > 0) {
-    if (first.doubts.some(isOfRecipe)) return null;
+    if (!fits || first.doubts.some(isOfRecipe)) return null;
     const less = bare(post);
     if (less.gone.length === 0) return null;
     gone = less.gone;
@@ -180,7 +193,8 @@ export function amongTalk(
     if (reading.doubts.length > 0) return null;
   }
   const fat = superfatOf(reading, catalogue);
-  if (fat === null || fat < usual.least || fat > usual.most || !holdsAll(first, reading)) return null;
+  if (fits && (fat === null || fat < usual.least || fat > usual.most)) return null;
+  if (!holdsAll(first, reading)) return null;
   const told = gone.map((one) => `“${shortened(one)}”`).join(', ');
   return {
     ...reading,
