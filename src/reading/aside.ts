@@ -288,13 +288,31 @@ function codeWord(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | 
   return found('part of a code', i, end, prims);
 }
 
+/** Prims between two numbers of a list in running text, at the most. */
+const longestStep = 60;
+
+/** `1. Goggles on. 2. Pearls into the water.`: behind the end of a sentence, and the number before it in the same line. */
+function isNextStep(prims: readonly Prim[], i: number): boolean {
+  const before = prims[i - 1];
+  if (before?.kind !== 'sign' || !/^[.!?;:,)]$/.test(before.text)) return false;
+  const last = String(Number(prims[i]?.text) - 1);
+  const mark = prims[i + 1]?.text ?? '';
+  for (let k = i - 2; k >= 0 && i - k <= longestStep; k--) {
+    if (prims[k]?.kind === 'line') return false;
+    if (prims[k]?.kind === 'number' && prims[k]?.text === last && is(prims[k + 1], mark) && prims[k + 1]?.glued)
+      return prims[k + 2]?.kind === 'word';
+  }
+  return false;
+}
+
 /** `1.` `2)` at the head of a line. */
 function listNumber(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
   let before = i - 1;
   if (prims[before]?.kind === 'sign' && /^[-*•(]$/.test(prims[before]?.text ?? '')) before--;
-  if (before >= 0 && prims[before]?.kind !== 'line') return null;
   const after = prims[i + 1];
   const bare = prims[i]?.text ?? '';
+  if (before >= 0 && prims[before]?.kind !== 'line' && !(prims[i + 2]?.kind === 'word' && isNextStep(prims, i)))
+    return null;
   if (
     !/^\d{1,2}$/.test(bare) ||
     after?.kind !== 'sign' ||
@@ -372,7 +390,7 @@ function blottedDigits(prims: readonly Prim[], i: number, lexicon: Lexicon): Asi
   return found(damaged, i, unit?.end ?? after + 1, prims);
 }
 
-function damagedDigits(prims: readonly Prim[], i: number): Aside | null {
+function damagedDigits(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
   let end = i;
   let letters = 0;
   let digits = 0;
@@ -400,7 +418,12 @@ function damagedDigits(prims: readonly Prim[], i: number): Aside | null {
   // "5l" is five litres, "2 o'clock" a time: a letter behind the last digit must stand for a digit before a unit
   const last = prims.slice(i, end).at(-1);
   if (last?.kind === 'word' && !/^[OoSBZ]$/.test(last.raw)) return null;
-  return digits > 0 && letters > 0 ? found(damaged, i, end, prims) : null;
+  if (digits === 0 || letters === 0) return null;
+  // "shelf B2": a place, where no unit makes it an amount
+  const place = prims[i]?.kind === 'word' && /^[BSZ]$/.test(prims[i]?.raw ?? '') && end === i + 2;
+  if (place && /^\d$/.test(prims[i + 1]?.text ?? '') && !unitAt(prims, end, lexicon))
+    return found('part of a code', i, end, prims);
+  return found(damaged, i, end, prims);
 }
 
 /** Words behind a figure that may make it a size, a time, a date or a price. */
@@ -477,7 +500,7 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
     const next = prims[i + 1];
     if (next?.glued !== true && !months.has(prim.text) && !moneyBefore.has(prim.text)) return null;
     if (prim.raw.length <= 2 && next?.glued && next.kind === 'number' && !prim.glued) {
-      const broken = damagedDigits(prims, i);
+      const broken = damagedDigits(prims, i, lexicon);
       if (broken) return broken;
     }
     if (months.has(prim.text)) return dateOrTime(prims, i);
@@ -493,7 +516,7 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
   }
   if (prim.kind !== 'number' || isPlainAmount(prims, i)) return null;
   return (
-    damagedDigits(prims, i) ??
+    damagedDigits(prims, i, lexicon) ??
     blottedDigits(prims, i, lexicon) ??
     listNumber(prims, i, lexicon) ??
     size(prims, i, lexicon) ??

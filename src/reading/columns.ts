@@ -5,7 +5,13 @@ import type { Prim } from './scan.ts';
 import type { Token } from './tokens.ts';
 
 /** What the heading of a table column or a section says about the bare figures under it. */
-type Column = { readonly unit: string } | 'percent' | { readonly aside: string } | 'amount' | null;
+type Column =
+  | { readonly unit: string }
+  | 'percent'
+  /** `whole`: whatever stands in the cell, not its bare figures alone. */
+  | { readonly aside: string; readonly whole?: true }
+  | 'amount'
+  | null;
 
 const percentHeads = /^(%|percent|percentage|pct|prozent|anteil|share|part|pourcentage|porcentaje|percentuale|rate)$/;
 const counted = 'a number that only counts or names something';
@@ -16,6 +22,10 @@ const asideHeads: readonly (readonly [RegExp, string])[] = [
   [/^(sap|sv|vz|iodine|iv|naoh factor|koh factor|factor|sap value)$/, 'a value out of a chart'],
   [/^(temp|temperature|melt)$/, 'a temperature'],
 ];
+
+/** What is in the cupboard, where another column tells what goes in. */
+const packHeads = /^(pack|packs|package|packaging|have|stock|available|bought|tub|container)$/;
+const useHeads = /^(need|needed|use|used|required|recipe|weighed|weight|amount|qty|quantity)$/;
 
 interface Line {
   readonly from: number;
@@ -69,12 +79,19 @@ export function unitWord(
 }
 
 function columnsOf(cells: readonly (readonly Token[])[], lexicon: Lexicon): Column[] {
-  return cells.map((cell): Column => {
-    const words = cell.map(wordOf).filter((word): word is string => word !== null);
+  const headWords = cells.map((cell) => cell.map(wordOf).filter((word): word is string => word !== null));
+  const tellsUse = headWords.map(
+    (words, k) => words.some((word) => useHeads.test(word)) || unitWord(cells[k] ?? [], lexicon) !== null,
+  );
+  return cells.map((cell, k): Column => {
+    const words = headWords[k] ?? [];
     const found = unitWord(cell, lexicon);
     // "Batch B (g)" holds amounts
     for (const [pattern, reason] of asideHeads)
-      if (words.some((word) => pattern.test(word)) && !(found && reason === counted)) return { aside: reason };
+      if (words.some((word) => pattern.test(word)) && !(found && reason === counted))
+        return reason === counted ? { aside: reason, whole: true } : { aside: reason };
+    if (words.some((word) => packHeads.test(word)) && tellsUse.some((tells, at) => tells && at !== k))
+      return { aside: packed, whole: true };
     if (words.some((word) => percentHeads.test(word))) return 'percent';
     if (found) return { unit: found };
     return words.length > 0 ? 'amount' : null;
@@ -94,7 +111,8 @@ function cellsOf(tokens: readonly Token[], line: Line): Token[][] {
 }
 
 /** `quantity` as the heading over it has it. */
-function under(column: Column, quantity: Quantity): Quantity | { aside: string } {
+function under(column: Column, quantity: Quantity, wiped: boolean): Quantity | { aside: string } {
+  if (wiped && column !== null && typeof column === 'object' && 'aside' in column && column.whole) return column;
   if (column === null || column === 'amount' || quantity.dim !== 'bare') return quantity;
   if (column === 'percent')
     return {
@@ -107,6 +125,9 @@ function under(column: Column, quantity: Quantity): Quantity | { aside: string }
   if ('aside' in column) return { aside: column.aside };
   return withUnit(quantity, column.unit);
 }
+
+/** Why the size of a pack is no amount. */
+export const packed = 'the size of a vessel or a pack';
 
 export function withUnit(quantity: Quantity, id: string): Quantity {
   const found = unit(id);
@@ -178,7 +199,7 @@ function spacedCells(tokens: readonly Token[], prims: readonly Prim[], { from, t
       open = null;
       continue;
     }
-    if (!open) {
+    if (!open || (token.t === 'quantity' && open.figures.length > 0)) {
       open = { begin: first.at - start, end: 0, figures: [] };
       cells.push(open);
     }
@@ -209,6 +230,11 @@ function columnsUnder(heads: readonly Cell[], row: readonly Cell[]): ReadonlyMap
   return found;
 }
 
+const isWhole = (column: Column | undefined): boolean =>
+  column !== null && typeof column === 'object' && 'whole' in column;
+
+const isIngredient = (token: Token): boolean => token.t === 'name' && token.meaning.kind !== 'role';
+
 const isFilled = (cell: readonly Token[]): boolean => cell.length > 0;
 
 /** Tables whose first row names its columns: gives their bare figures the unit, share or reason of the column. */
@@ -231,8 +257,11 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
       const line = lines[row];
       if (!line || line.to === line.from) break;
       const own = heads && spacedCells(tokens, prims, line);
-      const isEven = cellsOf(tokens, line).length === headCells.length;
+      const rowCells = cellsOf(tokens, line);
+      const isEven = rowCells.length === headCells.length;
       const placed = heads && own && !isEven ? columnsUnder(heads, own) : null;
+      // "K-119" under "lot" names nothing, where the row names its ingredient elsewhere
+      const wiped = isEven && rowCells.some((one, at) => !isWhole(columns[at]) && one.some(isIngredient));
       let cell = 0;
       let any = false;
       const cells: number[] = [];
@@ -244,9 +273,11 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
           any = true;
           continue;
         }
+        if (wiped && isWhole(columns[cell]) && (token.t === 'word' || token.t === 'name' || token.t === 'sign'))
+          out[at] = { t: 'word', text: 'only', sort: 'filler', from: token.from, to: token.to };
         if (token.t !== 'quantity') continue;
         const column = placed ? (places[placed.get(at) ?? -1] ?? -1) : cell;
-        const changed = under(columns[column] ?? null, token.quantity);
+        const changed = under(columns[column] ?? null, token.quantity, wiped);
         if ('aside' in changed)
           out[at] = {
             t: 'aside',

@@ -1,8 +1,7 @@
 import { asksForAlkali, wishesAlkali } from './asks.ts';
 import type { Bound } from './bind.ts';
-import { linesOf, unitWord } from './columns.ts';
+import { linesOf, packed, unitWord } from './columns.ts';
 import type { Item } from './items.ts';
-import { packed } from './neighbours.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, label, type Row } from './rows.ts';
 import type { Token } from './tokens.ts';
@@ -54,6 +53,7 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
     if (meaning.kind === 'alkali') {
       if (
         !asksForAlkali(text) &&
+        !isToFill(assembly, item) &&
         roles.concentration === null &&
         !rows.some((row) => row.named.meaning.kind === 'alkali')
       )
@@ -78,6 +78,19 @@ function isSpokenTo({ from, to, named }: Extract<Item, { kind: 'thing' }>, token
 function isHeading(tokens: readonly Token[]): boolean {
   const last = tokens.at(-1);
   return last?.t === 'sign' && last.text === ':';
+}
+
+/** `NaOH: ____ g`: a blank that the answer is to fill. */
+function isToFill({ source: { tokens, lexicon } }: Assembly, { to }: Item): boolean {
+  let at = to;
+  while (tokens[at]?.t === 'sign') at++;
+  const next = tokens[at];
+  const behind = tokens[at + 1];
+  const unitAlone =
+    next?.t === 'word' &&
+    unitWord(tokens, lexicon, { from: at, to: at + 1 }) !== null &&
+    (behind === undefined || behind.t === 'line' || behind.t === 'sign');
+  return unitAlone || (isBlank(tokens[at - 1]) && at > to);
 }
 
 /** Where a figure should stand. */
@@ -117,6 +130,9 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
   const { items, tokens, bound } = assembly.source;
   const weighed = new Set(rows.filter((row) => row.amount || row.share).map((row) => row.named.meaning.id));
   const dry = isDry(rows);
+  const filled = items.some(
+    (item) => item.kind === 'thing' && item.named.meaning.kind === 'alkali' && isToFill(assembly, item),
+  );
   const wordAt = (k: number): string => {
     const token = tokens[k];
     return token?.t === 'word'
@@ -133,7 +149,10 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
       weighed.has(item.named.meaning.id)
     )
       continue;
-    if (item.named.meaning.kind === 'alkali' && rows.some((row) => row.named.meaning.kind === 'alkali' && row.amount))
+    if (
+      item.named.meaning.kind === 'alkali' &&
+      (filled || rows.some((row) => row.named.meaning.kind === 'alkali' && row.amount))
+    )
       continue;
     let at = item.from - 1;
     while (/^(of|the|my|a|an|more|extra|good)$/.test(wordAt(at))) at--;

@@ -1,5 +1,5 @@
 import { unit } from '../units/units.ts';
-import { withUnit } from './columns.ts';
+import { packed, withUnit } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
@@ -129,8 +129,6 @@ function spokenOf(tokens: readonly Token[], k: number, part: Quantity, solution:
   return null;
 }
 
-export const packed = 'the size of a vessel or a pack';
-
 type Figure = Extract<Token, { t: 'quantity' }>;
 
 export function setAside(tokens: readonly Token[]): readonly Token[] {
@@ -165,7 +163,8 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
         bars = -1;
       }
       if (isStock(tokens, k, token)) aside(k, 'what is left of a pack');
-      if (isReference(tokens, k, token)) aside(k, 'said before');
+      if (isReference(tokens, k, token) || isChange(tokens, k, token)) aside(k, 'said before');
+      if (isPaid(tokens, k, token)) aside(k, 'a price');
       const of = tokens[k + 1];
       // "page 11 of 38"
       if (token.quantity.dim === 'bare' && of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k))
@@ -227,7 +226,7 @@ function firstSaid(tokens: readonly Token[]): ReadonlyMap<string, number> {
   return known;
 }
 
-const weightKey = ({ quantity: { value } }: Figure): string => value.toPrecision(6);
+const weightKey = ({ quantity: { value, upTo } }: Figure): string => (upTo === null ? value.toPrecision(6) : '');
 
 /** "is the 6.35 oz still right": an amount that the post gave before, spoken of again. */
 function isReference(tokens: readonly Token[], k: number, token: Figure): boolean {
@@ -238,6 +237,24 @@ function isReference(tokens: readonly Token[], k: number, token: Figure): boolea
   const isThe = /^(the|that|those|this|these|my|your|their)$/.test(before.text) && asked(verb);
   const isBare = asked(before) && !isIngredient(verb);
   return (isThe || isBare) && after?.t === 'word' && after.text !== 'of' && !isIngredient(tokens[k + 2]);
+}
+
+/** "I took it down from 98 g to 95 g", where one of the two was said before. */
+function isChange(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const before = tokens[k - 1];
+  const { dim, upTo } = token.quantity;
+  if (dim !== 'mass' || upTo === null || before?.t !== 'word' || before.text !== 'from') return false;
+  return [token.quantity.value, upTo].some((value) => (firstSaid(tokens).get(value.toPrecision(6)) ?? k) < k);
+}
+
+/** "to be sold at 4.50": behind a word of selling, with its cents. */
+function isPaid(tokens: readonly Token[], k: number, { quantity: { dim, text } }: Figure): boolean {
+  const before = tokens[k - 1];
+  if (dim !== 'bare' || !/^\d+[.,]\d\d$/.test(text) || before?.t !== 'word' || !/^(at|for|about)$/.test(before.text))
+    return false;
+  return tokens
+    .slice(Math.max(0, k - 5), k - 1)
+    .some((one) => one.t === 'word' && /^(sell|sells|sold|selling|buy|bought|pay|paid|charge|charged)$/.test(one.text));
 }
 
 /** `page 11 of 38`, `2 of 3`: whole figures, behind which nothing is named. */
@@ -431,6 +448,8 @@ function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): bool
   );
 }
 
+const isCount = (token: Token): boolean => token.t === 'quantity' && token.quantity.dim === 'bare';
+
 /** "12 bars at 100 g", "bars of 4 oz each". */
 function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: number): boolean {
   return (
@@ -440,12 +459,14 @@ function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: n
         .slice(bars, k)
         .some((one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'each') ||
       tokens
-        .slice(Math.max(0, k - 2), k)
+        .slice(Math.max(0, k - 4), k)
         .some(
-          (one) =>
+          (one, n, all) =>
             (one.t === 'word' || one.t === 'sign') &&
             /^(at|@|of|average|averaging|avg|weighing)$/.test(one.text) &&
-            (k - bars <= 3 || tokens.slice(bars + 1, k).every((word) => word.t === 'word')),
+            all.slice(n + 1).every(light) &&
+            (k - bars <= 3 ||
+              tokens.slice(bars + 1, k).every((word) => word.t === 'word' || isMark(word, /^[:×]$/) || isCount(word))),
         ))
   );
 }

@@ -1,5 +1,5 @@
 /** Figures that count packs: `2 bottles of 500 ml olive oil`, `1 can coconut milk`, `a jar (14 oz)`. */
-import { packed } from './neighbours.ts';
+import { packed } from './columns.ts';
 import type { Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
 

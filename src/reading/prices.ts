@@ -1,7 +1,6 @@
 /** Prices beside weights: `800 g at 8.40 = 6.72`, `500 g @ 7.90/kg = 3.95`, `1 l bottle 7.99 €, used 540 g`. */
 import { rate } from './aside.ts';
-import { linesOf } from './columns.ts';
-import { packed } from './neighbours.ts';
+import { linesOf, packed } from './columns.ts';
 import type { Token } from './tokens.ts';
 
 type Figure = Extract<Token, { t: 'quantity' }>;
@@ -69,8 +68,7 @@ export const speaksOfMoney = (tokens: readonly Token[]): boolean =>
   );
 
 const useWord = /^(used|using|use|took|take|taking|need|needed|needs|weighed)$/;
-const endsRow = (token: Token): boolean =>
-  token.t === 'line' || (token.t === 'sign' && (token.text === ';' || token.text === '.'));
+const endsRow = (token: Token): boolean => token.t === 'line' || (token.t === 'sign' && /^[;.?!]$/.test(token.text));
 const isIngredient = (token: Token): boolean =>
   token.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
 const tellsPack = (token: Token): boolean =>
@@ -109,7 +107,7 @@ function usedIn(row: readonly Token[]): { readonly name: number; readonly at: nu
   const name = row.findIndex(isIngredient);
   if (name < 0 || row.filter(isIngredient).length !== 1) return null;
   const used = row.flatMap((token, k) => {
-    if (!isMeasured(token)) return [];
+    if (!isMeasured(token) || token.quantity.upTo !== null) return [];
     let at = k - 1;
     for (let one = row[at]; one?.t === 'word' && !useWord.test(one.text) && k - at <= 3; one = row[--at]);
     const before = row[at];

@@ -208,6 +208,8 @@ export function tokenize(
   return { tokens, habit };
 }
 
+const roughly = /^(approx|appr|ca|circa|abt|est|avg|max|min|incl)$/;
+
 function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): Token {
   const { prims, words, lexicon } = post;
   const prim = prims[i];
@@ -216,6 +218,9 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
   const word = words[i];
   const aside = !word || word.announces || prims[i + 1]?.glued ? asideTokenAt(prims, i, lexicon) : null;
   if (aside) return { t: 'aside', reason: aside.reason, numbers: aside.numbers, from: i, to: aside.end };
+  // "approx. 95 g", "ca. 20": no sentence ends here
+  if (prim.text === '.' && prim.glued && prims[i + 1]?.kind === 'number' && roughly.test(prims[i - 1]?.text ?? ''))
+    return { t: 'word', text: 'about', sort: 'filler', from: i, to: i + 1 };
   if (prim.kind === 'sign') return { t: 'sign', text: prim.text, sort: null, from: i, to: i + 1 };
   const plain = nameAt(post, i);
   const named = plain ?? misspelt(post, i, speller) ?? shortened(post, i);
