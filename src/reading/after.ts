@@ -91,7 +91,9 @@ export function afterScope(
   items: readonly Item[],
   binding: Binding,
 ): (token: number) => boolean {
-  if (!tokens.some((token) => isRole(token, 'after'))) return () => false;
+  const isSaid = tokens.some((token) => isRole(token, 'after'));
+  const cooked = isSaid ? null : endOfCook(tokens);
+  if (!isSaid && cooked === null) return () => false;
   const inside = new Set<number>();
   const dotted = endsInDots(items);
   const lines = linesOf(tokens);
@@ -103,6 +105,12 @@ export function afterScope(
   const mark = (of: readonly Weighed[]): void => {
     for (const { at } of of) inside.add(at);
   };
+  if (cooked !== null) {
+    const late = within(fats, cooked, tokens.length);
+    const share = late.reduce((sum, one) => sum + (one.grams ?? 0), 0) / grams;
+    const stirred = late.every(({ at }) => isStirredIn(tokens, at));
+    return (token) => stirred && share <= mostAfter && late.some(({ at }) => at === token);
+  }
   lines.forEach((line, index) => {
     for (let k = line.from; k < line.to; k++) {
       if (!isRole(tokens[k], 'after') || isTalk(tokens, k)) continue;
@@ -158,6 +166,41 @@ export function afterScope(
   }
   return (token) => inside.has(token);
 }
+
+/** Seconds that a cook takes, at the least. */
+const leastCook = 1800;
+
+/**
+ * Steps in their order: behind the alkali, a sentence of the lid or the oven with a time as long as a cook. Where it
+ * ends; null where there is none.
+ */
+function endOfCook(tokens: readonly Token[]): number | null {
+  let lye = false;
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    lye ||= token?.t === 'name' && /^(alkali|stock)$/.test(token.meaning.kind) && tokens[k - 1]?.t === 'quantity';
+    if (!lye || token?.t !== 'quantity' || token.quantity.dim !== 'time' || token.quantity.value < leastCook) continue;
+    let from = k;
+    while (from > 0 && !endsSentence(tokens[from - 1])) from--;
+    let to = k;
+    while (!endsSentence(tokens[to])) to++;
+    const heated = /^(cook|cooks|cooked|cooking|oven|crockpot|crock pot|slow cooker)$/;
+    if (
+      tokens
+        .slice(from, to)
+        .some((one) => (one.t === 'word' || one.t === 'name') && heated.test(one.text.toLowerCase()))
+    )
+      return to;
+  }
+  return null;
+}
+
+/** "Now stir in 45 g jojoba oil". */
+const isStirredIn = (tokens: readonly Token[], at: number): boolean =>
+  !tokens.slice(at, at + 6).some((one) => isRole(one, 'before')) &&
+  tokens
+    .slice(Math.max(0, at - 6), at)
+    .some((one) => one.t === 'word' && /^(stir|stirred|add|added|mix|mixed|fold|folded|goes|beat)$/.test(one.text));
 
 /** "At the end of the day" and "I once cooked" are talk. */
 const isTalk = (tokens: readonly Token[], k: number): boolean => {

@@ -218,6 +218,9 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
         return item?.kind === 'thing' && (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock');
       }),
   );
+  const isSaid = tokens.some(
+    (token) => token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'after',
+  );
   const stockNamed = items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'stock');
   const rows: Row[] = [];
   for (const group of binding.groups) {
@@ -242,6 +245,9 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
         for (const one of amounts)
           if (one !== amount && one !== share && one !== volume && one !== again)
             assembly.fate(one.quantity, 'aside', 'no ingredient beside it');
+      const after = scope(item.from);
+      if (after && !isSaid)
+        assembly.assume('after', `I took "${named.text}" as stirred in after the cook, as the steps have it.`);
       rows.push({
         named,
         token: item.from,
@@ -251,7 +257,7 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
         share: share?.quantity ?? null,
         grams: null,
         said: amount?.quantity.text ?? share?.quantity.text ?? '',
-        after: scope(item.from),
+        after,
         each: group.things.length > 1,
       });
     }

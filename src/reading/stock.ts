@@ -22,8 +22,12 @@ function pairAt(tokens: readonly Token[], k: number): string {
 const mixedBefore = /^(stock|premix|premixed|masterbatch|masterbatched|premade|readymade)\b/;
 const mixedPair = /^(ready|pre|already|master) (mixed|made|dissolved|batched|batch)\b/;
 
+const mixedWord =
+  /^(stock|premix|premixed|masterbatch|masterbatched|premade|readymade|mixed|made|batched|batch|ready|pre|already|master)$/;
+
 /** "lye ready mixed", "sodium hydroxide stock", "pre-mixed NaOH", "master-batched lye". */
 function isMixed(tokens: readonly Token[], { from, to }: Thing): boolean {
+  if (!mixedWord.test(wordAt(tokens[to])) && !mixedWord.test(wordAt(tokens[from - 1]))) return false;
   const behind = pairAt(tokens, to);
   if (mixedBefore.test(behind) || mixedPair.test(behind)) return true;
   const hyphen = tokens[from - 2];

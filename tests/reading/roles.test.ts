@@ -26,10 +26,18 @@ describe('fat after the cook', () => {
     expect(read(text).fats).toHaveLength(2);
   });
 
+  test('is told where only the steps say so', () => {
+    const { after, assumptions } = read(`${base}. Lid on, in the oven for 90 minutes. Now stir in 40 g shea.`);
+    expect(after.map(({ id }) => id)).toEqual(['shea-butter']);
+    expect(assumptions.map(({ id }) => id)).toContain('after');
+  });
+
   test.each([
     `${base}, castor 20 g. After the cook I mix in 60 g glycerin.`,
     `I once cooked a soap of ${base}.`,
     `At the end of the day I want to know: ${base}`,
+    '110 g NaOH in 240 g water. Cook for 2 h. Mix in 600 g lard and 200 g coconut.',
+    `${base}. In the oven for 60 minutes. Added 20 g castor at trace.`,
     'Question at the end\nlard 600 g\ncoconut 200 g\nNaOH 110 g\nwater 240 g\nIs it ok?',
   ])('none: %s', (text) => expect(read(text).after).toEqual([]));
 });
