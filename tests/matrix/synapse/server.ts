@@ -1,7 +1,7 @@
 // A real Synapse on loopback, its users, and how a test harms it. `synapse.sh` says where it comes from.
 import { spawn } from 'node:child_process';
 import { createHmac } from 'node:crypto';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -54,7 +54,11 @@ export async function startSynapse(extra = ''): Promise<Synapse> {
   const { port } = new URL(url);
   const pid = (): number => Number(readFileSync(join(data, 'synapse.pid'), 'utf8'));
   // Nothing outlives the tests, even where they break off.
-  const end = (): boolean => process.kill(pid(), 'SIGKILL');
+  const end = (): void => {
+    const file = join(data, 'synapse.pid');
+    const last = existsSync(file) ? pid() : 0;
+    if (last > 0) process.kill(last, 'SIGKILL');
+  };
   process.once('exit', end);
   return {
     url,
