@@ -9,7 +9,7 @@ import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
-import { equalParts, fractionShares, namedBefore, setAside, shareBase, unitsBefore } from './neighbours.ts';
+import { dashed, equalParts, fractionShares, namedBefore, setAside, shareBase, unitsBefore } from './neighbours.ts';
 import { countPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { priceLines, usedOfPacks } from './prices.ts';
@@ -47,6 +47,7 @@ export interface Cut {
 
 /** What neighbours say of a figure, one after the other. */
 const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
+  dashed,
   afterPhrases,
   laterWater,
   takeParts,

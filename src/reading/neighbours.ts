@@ -387,6 +387,16 @@ function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {
 }
 
 /** "300 g of it". */
+/** "olive -500 g, lye -97 g": a stroke before every weight is a dash. */
+export function dashed(tokens: readonly Token[]): readonly Token[] {
+  const isWeight = (token: Token): token is Figure => token.t === 'quantity' && token.quantity.dim === 'mass';
+  const weights = tokens.filter(isWeight);
+  if (weights.length < 3 || !weights.every(({ quantity }) => quantity.negative)) return tokens;
+  return tokens.map((token) =>
+    isWeight(token) ? { ...token, quantity: { ...token.quantity, negative: false } } : token,
+  );
+}
+
 /** "Coconut was on offer ... 400 g of it": the thing named last, where it has no weight yet. */
 export function namedBefore(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;

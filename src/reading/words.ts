@@ -571,6 +571,7 @@ export const roles: Readonly<Record<RoleName, readonly string[]>> = {
     'wooden mold',
     'cavity',
     'cavities',
+    'holes',
     'cavity mold',
     'cavity mould',
     'mould holds',
