@@ -78,10 +78,6 @@ const scaledAtLast =
 const scaledAtFirst =
   /(?<!\b(?:a|an|the|my|little|no|good|kitchen|digital|\w+y) )\b(?:(?:re)?scale|resize) (?:it|this|that|everything|to|up|down|by|for|my|the) ?|\b(?:double|halve|triple) (?:it|this|that)\b/i;
 
-/** "No scale for liquids here", "my scale reads in steps of 5 g": what a person weighs on. */
-const weighingScale =
-  /^\W*(?:(?:sorry|so|i have|i've got|with|have)\W+)*(?:no|my|our|the|a|an|this) (?:\w+ )?scales?\b/i;
-
 /** What stands before the recipe: up to the first colon, line end or full stop. */
 const headOf = (text: string): string => /^(?:[^:\n.]|\.(?=\d))*/.exec(text)?.[0] ?? '';
 
@@ -93,7 +89,7 @@ export function nextStep(written: string): string | null {
   if (scaledAtLast.test(written.slice(-longest).trimEnd()) || scaledAtFirst.test(headOf(text))) return 'scale';
   for (const [command, pattern] of steps) {
     // a size may stand before its recipe
-    const said = command !== 'scale' ? (talks ? text : '') : weighingScale.test(first) ? '' : first.slice(0, longest);
+    const said = command === 'scale' ? first.slice(0, longest) : talks ? text : '';
     // the large patterns are compiled only for texts that may be meant
     if (said !== '' && (command !== 'scale' || sizing.test(said)) && pattern.test(said)) return command;
   }
