@@ -56,6 +56,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     'sans (?:le )?faire expres\\b',
     'ohne absicht\\b',
     'aus ?versehen\\b',
+    'by accident\\b',
     'didnt mean to\\b',
   ],
   ['what', '(?:know|knows|tell me|wonder\\w*|ask\\w*) (?:if|wenn|si)\\b'],
@@ -70,6 +71,16 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     '(?:mi|tu|su) papa\\b',
   ],
   // where
+  ['on my hand', '(?:on|down|across) (?:my|his|her|its) back\\b'],
+  [
+    'splashed on my ',
+    'all over (?:my|his|her|our) (?=(?:shirt|chest|top|jeans|trousers|legs?|arms?|hands?|face|feet|lap))',
+  ],
+  ['on my shirt ', 'down (?:my|his|her) (?:top|front|back|vest|dungarees)\\b'],
+  [
+    'splashed in my eye',
+    '(?:got|had|took|copped|get) (?:a|an|the) (?:\\w+ )?(?:faceful|face ?full|eyeful|eye ?full)\\b(?! of (?!lye|soap|batter|caustic|it\\b|fumes|steam|naoh))',
+  ],
   [
     'my hand',
     '(?:her|his|its|their) (?:fur|coat)\\b',
@@ -104,6 +115,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     '(?:a|dans) (?:la|sa|ma) bouche\\b',
     '(?:a|en) la boca\\b',
   ],
+  ['swallowed lye', 'mist(?:ook|aken?|aking) (?:the |my |our )?(?:lye|naoh|caustic(?: soda)?|koh) for\\b'],
   ['inhaled', '(?:big|deep|good|full) breath\\b', 'breath of\\b'],
   ['burning', 'on fire\\b'],
   ['$1 stinging', '(and|hands?|fingers?|arms?|skin|eyes?|face|lips?) stings?\\b'],
@@ -131,8 +143,9 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     'tended',
     '(?:under|into|in) (?:the |a |cold |running |cool )+(?:tap|shower|faucet)\\b',
     'under (?:running|cold) water\\b',
+    'rins(?:ed|ing)\\b',
     'kitchen roll|ice pack|bandaged?|burn cream',
-    'paramedics?|ambulance|hospital|emergency room|urgent care|poison control|krankenhaus|notarzt|urgences',
+    'paramedics?|ambulance|hospital|krankenhaus|notarzt|urgences',
   ],
   [
     'tainted my ',
@@ -178,6 +191,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     'soap (?:goo|mix|mixture|dough|mass|slop|slurry|stuff|mess)\\b',
     '(?:raw|fresh|hot|boiling|cooking|molten|half[ -]cooked|uncured|new|wet|unset) (?:\\w+ )?(?:soap|bar|loaf|log)s?\\b',
     '(?:frische|rohe|weiche|heisse)[mnrs]? (?:stuck )?seifen?\\w*',
+    '(?:day|hour)s?[ -]old (?:\\w+ )?(?:soap|bar|loaf|batch)s?\\b',
     'seife,? (?:die )?noch (?:nicht (?:reif|trocken)|roh|weich)\\b',
     'pate a savon\\b',
     'savon (?:frais|cru|chaud|pas (?:encore )?(?:sec|mur|fini))\\b',
@@ -200,6 +214,10 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   ['x', 'first ?aid (?:kit|box|course|supplies)\\b', 'erste hilfe (?:koffer|kasten)\\b', 'botiquin\\b'],
   [
     'poisoned',
+    '(?:need|see|call|phone|ring) (?:a|an|the|my) (?:doctor|ambulance|vet|paramedics?|gp|medic)\\b',
+    'emergency room\\b',
+    'urgent care\\b',
+    'poison (?:control|cent(?:re|er)|line)\\b',
     'first ?aid\\b',
     'erste hilfe\\b',
     'premiers secours\\b',

@@ -137,13 +137,13 @@ const plainly: Readonly<Record<Told, readonly RegExp[]>> = {
   swallowed: [
     /a[^.]{0,8}[DL]/g,
     /[DL]zk/g,
-    /C[^.,N]{0,4}D[^.,]{0,4}p/g,
+    /C[^.,N]{0,4}[DL][^.,]{0,4}p/g,
     /D[^.]{0,6}k[^.]{0,8}[TKPh]/g,
     /[HJK][^.N]{0,10}D[^.]{0,6}k/g,
     /[DL][^.N]{0,6}K/g,
   ],
-  eyes: [/[Rrm][^.,Nw]{0,4}[oi][Ot]{0,2}x?E/g, /OE[^.N]{0,2}H|HOE/g],
-  inhaled: [/C[^.N]{0,3}i[tO]?V/g],
+  eyes: [/[Rrm][^.,Nw]{0,4}[oi][Ot]{0,2}x?E/g, /OE[^.N]{0,2}H|HOE/g, /c[^.N]{0,3}E/g],
+  inhaled: [/C[^.N]{0,3}i[tO]?V/g, /B[^.N]{0,8}[HJKn]/g, /B[^.N]{0,3}k/g],
   skin: [
     /C[^.N]{0,6}Pi[tO]{0,2}[pAS]/g,
     /J[^.N]{0,6}[sR]|[PEWCY][^.NM]{0,10}J|J[^.NM]{0,10}(?:[EW]|O[xt]?P|[oi]t?P|P)/g,
@@ -228,7 +228,9 @@ function tells(letters: string, patterns: readonly RegExp[]): boolean {
 /** A cry of a few words. */
 function inShort(letters: string): Told | null {
   if (/A/.test(letters) && /J/.test(letters) && !/[NMFIe]/.test(letters)) return 'skin';
-  if (letters.replace(/[.,]/g, '').length > 8 || /[NMFIfyp]/.test(letters)) return null;
+  const { length } = letters.replace(/[.,]/g, '');
+  if (length < 15 && /Dz|C.*D/.test(letters) && !/[NMFIQwe]/.test(letters)) return 'swallowed';
+  if (length > 8 || /[NMFIfyp]/.test(letters)) return null;
   return shortly.find(([, pattern]) => pattern.test(letters))?.[0] ?? null;
 }
 

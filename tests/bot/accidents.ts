@@ -748,6 +748,26 @@ export const accidents: readonly string[] = [
   'got lye crystals between my toes, wearing flip flops, stupid me',
   "Nobody's hurt badly but Tom has a burn on his wrist from the lye, should he see someone?",
   'opened the microwave and the lye erupted, face and hair',
+  'quick q: how cold should the water be? dunking my wrist, drop of lye from the spoon',
+  "Recipe 400 g lard 100 g coconut 70 g lye 150 g water. Stirred too hard and it slopped over my knuckles, they're tingling. Is that amount of lye ok",
+  'our hen pecked at lye beads on the patio',
+  "my dad's eye is swollen shut after helping me pour soap",
+  'I leaned over the jug and got a lungful, been wheezing ever since',
+  'dropped a wet bar of day old soap down my top, stinging now',
+  'Child licked the stick blender. 300 g olive 100 g coconut 57 g lye. what now?',
+  'something white and slippery on my elbow, from the lye tub I think',
+  'Lye jug slipped, trousers wet, thigh warm. Take them off?',
+  'so the cat is fine but I got a faceful when the lid came off',
+  'I mistook the lye for sugar in my tea!!',
+  "um so I was carrying the jug down the steps and tripped. it's all over my shirt and chest",
+  "cleaned up spilled naoh with a wet rag, bare hands, now they're peeling",
+  '500 g palm 300 g olive 110 g lye 240 g water. When I unmoulded it a pocket of liquid burst on my fingers and it stings. Was it too much lye?',
+  'my kid thinks the beads are candy, one in her mouth already',
+  'he drank it!!!',
+  'inhaled by accident when the water fizzed up, throat scratchy',
+  'my wife touched the pot rim and has a brown burn on two fingers',
+  'tripped over the dog, the dog got the lye on his back',
+  "eyes red and weepy since last night's batch, no goggles I admit",
 ];
 
 export const harmless: readonly string[] = [
@@ -1531,6 +1551,26 @@ export const harmless: readonly string[] = [
   'dropped my stick blender and splashed batter on the counter, how to clean?',
   'se me derramó agua de la lejía en la mesa, cuanto NaOH falta',
   'burnt my fingers with that supplier, lye came as 85 % not 98. 1 kg lard',
+  'my fingers are crossed: 500 g olive 64 g lye 140 g water',
+  'lard ran down the side of the pot, lost maybe 10 g, 490 g left, lye 65?',
+  "I wear my dad's old goggles and my arms are covered. lye 66 g for 500 g lard?",
+  'Bar feels slimy in my hands after a month. too much olive? 800 g olive 103 g lye',
+  "my son's science project: 100 g coconut, 18 g NaOH, 40 g water",
+  'the recipe lands in my lap just when I run out of palm. 500 g lard 100 g coconut 80 g lye',
+  'got burned by a bad recipe last month, so check: 500 g olive 90 g naoh',
+  'the soap is soft on the face and firm on the foot lol. 450 g olive 50 g castor 62 g lye',
+  'kids tipped out the oats, 20 g left. 500 g olive, lye 64',
+  'can lye go down the sink',
+  'Steam came up when I poured lye into the milk, house stinks. 200 g milk, 66 g lye, 500 g lard',
+  'wanted to hold the bar in my hand at once but waited 2 days. 66 g lye 500 g lard right?',
+  'my wife touched up the label, 500 g olive 64 g lye, print ok?',
+  'tripped over my own maths: 500 g lard, is 66 g or 76 g lye right',
+  'drops of oil on my glasses from the blender, lol. olive 500, lye 64',
+  'beads of water on top of the loaf, is it sweating? 400 g coconut 71 g lye',
+  "for peeling potatoes i'd use lye like grandpa, how strong",
+  'my back hurts, can I make a small batch: 200 g lard 26 g lye',
+  'it fizzed when the citric acid met the lye, normal? 10 g citric',
+  'red clay turned brown in lye. 10 g clay, 500 g olive, 64 g lye',
 ];
 
 /** Told in ways that the patterns do not reach; a list to shorten. */
@@ -1543,6 +1583,8 @@ export const missed: readonly string[] = [
   'is my eye going to be ok? naoh',
   "mon mari s'est brûlé le torse avec la pâte chaude",
   'soap volcano, lap, jeans soaked, still hot',
+  "soap zapped my tongue so hard it's got a hole in it",
+  'blender splatter on my glasses and one drop past them',
 ];
 
 /** Harmless, and answered with first aid all the same; a list to shorten. */
