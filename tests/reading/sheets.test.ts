@@ -61,7 +61,18 @@ describe('cards and sheets', () => {
     '{"oils":[{"name":"olive oil","grams":500},{"name":"coconut oil","weight_g":200}],"naoh":{"grams":98},"water_g":210}',
     'page 2 of 9\nOlive oil 500 g\nCoconut oil 200 g\nNaOH 98 g\nWater 210 g\nMakes 9 bars, average 108 g fresh, 95 g cured (figure 4)',
     'Olive oil 500 g\nCoconut oil 200 g\nNaOH 98 g\nWater 210 g\nReorder: coconut (last 2 lb). Is the 98 g still right now that I use no tallow?',
+    '| Raw material | lot | price per kg | weighed (g) | cost |\n| Olive oil | R-22 | 7.90 | 500 | 3.95 |\n| Coconut oil, refined | K-119 | 5.80 | 200 | 1.16 |\n| NaOH | C88 | 4.10 | 98 | 0.40 |\n| Water, demin. | - | 0.30 | 210 | 0.06 |',
+    'Oil\tg\tpack\tcost\nOlive\t500\t5 l\t4.14\nCoconut\t200\t2.5 kg\t2.44\nNaOH\t98\t1 kg\t0.90\nWater\t210\t-\t0\n\nBars: 2 x 5 at approx. 95 g, to be sold at 4.50',
+    'Olive oil 500 g\nCoconut oil 200 g\nNaOH 98 g\nWater 210 g\n1. Goggles on. 2. Pearls into the water. 3. Wait. 4. Lye into the fats.\nI took the NaOH down from 101 g to 98 g.',
   ])('%s', expectRecipe);
+
+  test('a blank at the alkali asks for it', () => {
+    const { doubts, alkaliNamed } = read(
+      'SF 8 %\nOlive oil 500 g\nCoconut oil 200 g\nNaOH -> ____ g (1 kg tub)\nPlease fill it in',
+    );
+    expect(doubts).toEqual([]);
+    expect(alkaliNamed).toEqual(['naoh']);
+  });
 
   test('noughts and ones that stand for letters', () => {
     expectRecipe('0live 0il 500 g, C0c0nut oi1 200 g, Na0H 98 g, H20 210 g');
