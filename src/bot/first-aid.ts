@@ -36,8 +36,13 @@ function plainOf(text: string): string {
         .replace(/\b(?:[cdjlmst]|qu)['`]/g, ' ')
         .replace(/['`]/g, '')
     : bare;
-  return /[^\S\n ]| {2}/.test(unquoted) ? unquoted.replace(/[^\S\n]+/g, ' ') : unquoted;
+  const even = /[^\S\n ]| {2}/.test(unquoted) ? unquoted.replace(/[^\S\n]+/g, ' ') : unquoted;
+  return /\b(?:skin|hands?|fingers)\b/.test(even) ? even.replace(harmless, ' ') : even;
 }
+
+/** A kind of skin as a reason, and hands in fat that nobody calls hot. */
+const harmless =
+  /\b(?:because|since|as|cos|cuz)(?: [a-z]+){1,2} skin(?:'?s| is| gets| feels| tends)(?: [a-z]+){0,3}? (?:dry|sensitive|oily|mature|itchy|delicate|thin)\b|\b(?:covered in|full of|greasy with|slick with)(?: (?:olive|coconut|palm|castor|the))? (?:oils?|butter|fat|lard|flour)\b/g;
 
 const weights: ReadonlySet<string> = new Set(['g', 'kg', 'oz', 'ml', 'lb']);
 
