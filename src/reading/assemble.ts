@@ -56,7 +56,7 @@ function merge(assembly: Assembly, rows: readonly { row: Row; grams: number }[],
       const apart = prose || list.some((one) => Math.abs(one.row.line - first.row.line) >= 3);
       if (equal && apart)
         assembly.assume('repeated', `${of} stands ${list.length} times with one amount; I took it once.`);
-      else if (!equal && list.every((one) => !chatty(assembly, one.row.line))) {
+      else if (!equal && [...new Set(list.map((one) => one.row.line))].every((line) => !chatty(assembly, line))) {
         grams = list.reduce((sum, one) => sum + one.grams, 0);
         assembly.assume('summed', `I added up ${list.map((one) => one.row.said).join(' and ')} of ${of}.`);
       } else assembly.doubts.push({ id: 'two-amounts', of, said: list.map((one) => one.row.said) });
