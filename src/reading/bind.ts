@@ -105,6 +105,20 @@ function orphanCost(quantity: Quantity): number {
 /** Words between a name and the amount that follows it. */
 const equating: ReadonlySet<string> = new Set(['is', 'was', 'at', 'are', 'were', 'be', 'equals', 'weighs']);
 
+/** What it costs to take a figure behind "that was" for one of what follows. */
+const pointing = 1.5;
+
+/** "That was", "which is" right before token `k`. */
+function pointsBack(tokens: readonly Token[], k: number): boolean {
+  const [what, verb, behind] = [tokens[k - 2], tokens[k - 1], tokens[k + 1]];
+  if (behind?.t === 'name' || (behind?.t === 'word' && behind.text === 'of')) return false;
+  return (
+    verb?.t === 'word' &&
+    (verb.text === 'thats' ||
+      (/^(?:was|is|makes|made)$/.test(verb.text) && what?.t === 'word' && /^(?:that|which|it)$/.test(what.text)))
+  );
+}
+
 /** The way between two neighbouring items, as seen from a name to its amount and from an amount to its name. */
 function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: boolean): Gap {
   let nameFirst = 0;
@@ -118,6 +132,9 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
     amountFirst = 3.6;
     stops++;
   }
+  // "some sunflower left, so that was 120 g": the figure points back
+  if (pointsBack(tokens, to)) nameFirst -= pointing;
+  if (before?.t === 'quantity' && pointsBack(tokens, from - 1)) amountFirst += pointing;
   for (let k = from; k < to; k++) {
     const token = tokens[k];
     if (!token) continue;

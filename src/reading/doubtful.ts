@@ -4,7 +4,10 @@ import { type Item, sameWithin } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, unitFor } from './rows.ts';
+import type { Token } from './tokens.ts';
 import { isStatementOf, sumsOf } from './totals.ts';
+
+type Amount = Extract<Item, { kind: 'amount' }>;
 
 /** Figures that no name took. */
 export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
@@ -48,6 +51,10 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'used', 'the same in another unit');
       continue;
     }
+    if (!doubted && isSaidAgain(tokens, item, rows)) {
+      assembly.fate(quantity, 'used', 'said again');
+      continue;
+    }
     const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
     if (quantity.dim === 'mass' && !doubted && !spareName(assembly, k) && !isListed(assembly, k) && agrees(quantity)) {
       for (const one of [quantity, item.same]) if (one) assembly.fate(one, 'aside', 'a total that agrees');
@@ -82,6 +89,17 @@ function saysSum(assembly: Assembly, rows: readonly Row[], quantity: Quantity, t
 }
 
 const figureOf = (item: Item | undefined): number => (item?.kind === 'amount' ? item.quantity.value : Number.NaN);
+
+/** "Does the 145 g still do?": a weight that a row has, spoken of as one that is known. */
+function isSaidAgain(tokens: readonly Token[], { from, quantity }: Amount, rows: readonly Row[]): boolean {
+  const before = tokens[from - 1];
+  return (
+    quantity.dim === 'mass' &&
+    before?.t === 'word' &&
+    /^(?:the|that|those|these|my|your|his|her|their|is|are|does|will|would)$/.test(before.text) &&
+    rows.some(({ grams }) => grams !== null && Math.abs(grams - quantity.value) <= 0.005 * grams)
+  );
+}
 
 /** The role is spoken of not far before item `at`. */
 function speaksOf(assembly: Assembly, role: string, at: number): boolean {

@@ -9,6 +9,7 @@ import type { Settled } from './settle.ts';
 import { recipePointedAt } from './several.ts';
 import { makeSpeller } from './spelling.ts';
 import { amongTalk } from './talk.ts';
+import { multiplied, timesAll } from './times-all.ts';
 
 export type { Reader } from './itemize.ts';
 export type { Doubt, RecipeReading } from './reading.ts';
@@ -49,12 +50,14 @@ const nothingDropped: ReadonlySet<number> = new Set();
  */
 export function readRecipe(reader: Reader, input: string, settled: Settled | null = null): RecipeReading {
   const one = recipePointedAt(input);
-  if (!one) {
-    const reading = readOne(reader, input, settled);
-    if (settled || reading.doubts.length === 0) return reading;
-    return amongTalk(input, reading, (post) => readOne(reader, post, null), reader.catalogue) ?? reading;
-  }
-  const reading = readOne(reader, one.text, settled);
+  const { text: post, factor, said } = timesAll(one?.text ?? input);
+  const first = readOne(reader, post, settled);
+  const whole =
+    settled || first.doubts.length === 0
+      ? first
+      : (amongTalk(post, first, (rest) => readOne(reader, rest, null), reader.catalogue) ?? first);
+  const reading = factor === null ? whole : multiplied(whole, factor, said);
+  if (!one) return reading;
   const others = (one.rest.match(/\d+(?:[.,]\d+)*/g) ?? []).map((text) => ({
     text,
     fate: 'aside' as const,

@@ -12,7 +12,7 @@ import type { Lexicon } from './lexicon.ts';
 import { dashed, equalParts, fractionShares, namedBefore, setAside, shareBase, unitsBefore } from './neighbours.ts';
 import { countPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
-import { priceLines, usedOfPacks } from './prices.ts';
+import { poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { type Prim, scan } from './scan.ts';
 import { secondThoughts } from './second-thoughts.ts';
@@ -53,6 +53,7 @@ const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   takeParts,
   rates,
   priceLines,
+  poundsPaid,
   usedOfPacks,
   namedBefore,
   setAside,
@@ -86,7 +87,7 @@ export function itemize(reader: Reader, input: string): Cut {
     unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon),
   );
   const right = putRight(itemsOf(tokens, lexicon), tokens);
-  const { items, back, unheard } = secondThoughts(right.items, tokens, prims, lexicon, [...twins.told, ...right.back]);
+  const { items, back, unheard } = secondThoughts(right.items, tokens, prims, [...twins.told, ...right.back]);
   return {
     text,
     prims,

@@ -151,7 +151,7 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
         if (found !== null && !isOwnWeight(tokens, found)) aside(found, 'the size of what was bought');
     } else if (token?.t === 'quantity') {
       if (weighed && isYear(token)) aside(k, 'a year');
-      if (isPack(tokens, k, token)) aside(k, packed);
+      if (isPack(tokens, k, token) || isHeld(tokens, k, token)) aside(k, packed);
       const whole = ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
@@ -386,6 +386,17 @@ function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {
   );
 }
 
+/** "They take 300 ml each", "the pot holds 3.5 litres": what a vessel takes, where no name follows. */
+function isHeld(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const [verb, next] = [tokens[k - 1], tokens[k + 1]];
+  const subject = tokens[k - 2];
+  if (!measured(token) || verb?.t !== 'word' || next?.t === 'name' || (next?.t === 'word' && next.text === 'of'))
+    return false;
+  const takes =
+    /^takes?$/.test(verb.text) && subject?.t === 'word' && /^(?:they|it|each|that|which)$/.test(subject.text);
+  return token.quantity.dim === 'volume' && (takes || /^(?:holds?|fits?)$/.test(verb.text));
+}
+
 /** "300 g of it". */
 /** "olive -500 g, lye -97 g": a stroke before every weight is a dash. */
 export function dashed(tokens: readonly Token[]): readonly Token[] {
@@ -592,8 +603,10 @@ const inWords = { ...plainQuantity, inWords: true } as const;
 
 /** `equal amounts of olive, coconut and lard` as one part each. */
 export function equalParts(tokens: readonly Token[]): readonly Token[] {
-  return changed(tokens, (token) =>
-    token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'equal'
+  // "for the same amount of oils" speaks of a sum
+  const ofAll = (next: Token | undefined): boolean => next?.t === 'name' && next.meaning.id === 'total-fats';
+  return changed(tokens, (token, k) =>
+    token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'equal' && !ofAll(tokens[k + 1])
       ? {
           t: 'quantity',
           from: token.from,

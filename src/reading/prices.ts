@@ -61,6 +61,25 @@ export function priceLines(tokens: readonly Token[]): readonly Token[] {
   return out ?? tokens;
 }
 
+/** "It cost me eleven pounds fifty": money, not a weight. */
+export function poundsPaid(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  tokens.forEach((token, k) => {
+    if (token.t !== 'quantity' || token.quantity.unit?.id !== 'lb') return;
+    let at = k - 1;
+    for (let one = tokens[at]; one?.t === 'word' && paidTo.test(one.text) && k - at <= 3; one = tokens[--at]);
+    const verb = tokens[at];
+    const next = tokens[k + 1];
+    if (!(verb?.t === 'name' && verb.meaning.kind === 'role' && verb.meaning.id === 'price')) return;
+    out ??= [...tokens];
+    out[k] = asidden(token, 'a price');
+    if (isBare(next) && next.quantity.value < 100) out[k + 1] = asidden(next, 'a price');
+  });
+  return out ?? tokens;
+}
+
+const paidTo = /^(?:me|us|him|her|them|you|about|around|only|just|nearly|almost|over|of|is|was)$/;
+
 /** A price, or a word of prices, stands anywhere in the post. */
 export const speaksOfMoney = (tokens: readonly Token[]): boolean =>
   tokens.some(

@@ -87,8 +87,11 @@ function isNoBetween(item: Thing, last: Item | undefined, next: Item | undefined
 const sameThing = (a: Thing, b: Thing): boolean =>
   a.named.meaning.kind === b.named.meaning.kind && a.named.meaning.id === b.named.meaning.id;
 
+/** A figure as it was written, without the full stop behind its unit. */
+export const written = ({ text }: Quantity): string => text.replace(/\.$/, '');
+
 const ofFigures = (stays: Quantity, gone: Quantity, from: number, to: number): PutRight => ({
-  text: `I took ${stays.text}, not ${gone.text}, as the post corrects itself.`,
+  text: `I took ${written(stays)}, not ${written(gone)}, as the post corrects itself.`,
   gone: [gone],
   from,
   to,

@@ -6,8 +6,8 @@
 import { bind } from './bind.ts';
 import { type Change, changesIn } from './changes.ts';
 import type { Item } from './items.ts';
-import type { Lexicon, Meaning } from './lexicon.ts';
-import { alike, type PutRight } from './put-right.ts';
+import type { Meaning } from './lexicon.ts';
+import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import type { Prim } from './scan.ts';
 import { type Sentence, sentencesOf } from './sentences.ts';
@@ -43,7 +43,6 @@ interface Post {
   readonly sentences: readonly Sentence[];
   readonly items: readonly Item[];
   readonly said: readonly Said[];
-  readonly lexicon: Lexicon;
   readonly gone: Set<Item>;
   readonly instead: Map<Item, Item>;
   readonly back: PutRight[];
@@ -78,7 +77,6 @@ export function secondThoughts(
   items: readonly Item[],
   tokens: readonly Token[],
   prims: readonly Prim[],
-  lexicon: Lexicon,
   before: readonly PutRight[],
 ): Thoughts {
   const turns = tokens.some(
@@ -99,7 +97,6 @@ export function secondThoughts(
     sentences,
     items,
     said,
-    lexicon,
     gone: new Set(),
     instead: new Map(),
     back: [...before],
@@ -226,20 +223,21 @@ function applyChange(post: Post, change: Change, k: number): void {
     (change.kind === 'swap' && change.gone === null && before && k - before.sentence <= 2 ? before.key : null);
   if (key === null) return;
   const had = post.said.filter((one) => one.key === key && one.amount.from < sentence.to && !post.gone.has(one.amount));
-  const label = it ? post.lexicon.label(it.thing.named.meaning) : '';
+  const label = it?.thing.named.text ?? had[0]?.thing.named.text ?? '';
   if (change.kind === 'part') {
     if (had.length > 0) post.unclear ??= label;
     return;
   }
   if (change.kind === 'out') {
-    if (had.length === 0) return;
+    const [first] = had;
+    if (!first) return;
     // "forgot the castor, 40 g": not weighed before, and weighed now
     if (change.gone !== null && had.some((one) => one.thing === it?.thing)) return;
     for (const one of had) drop(post, one);
     if (it) post.gone.add(it.thing);
     last.set(post, { key, sentence: k });
     post.back.push({
-      text: `I left out ${label} (${had[0]?.amount.quantity.text}), as the post takes it out.`,
+      text: `I left out ${label} (${written(first.amount.quantity)}), as the post takes it out.`,
       gone: figures(had),
       ...span,
     });
@@ -272,9 +270,10 @@ function applyChange(post: Post, change: Change, k: number): void {
     if (own) drop(post, own);
     post.gone.add(comes.thing);
   }
-  const amount = (own ?? row)?.amount.quantity.text ?? '';
+  const weight = own ?? row;
+  const amount = weight ? written(weight.amount.quantity) : '';
   post.back.push({
-    text: `I took ${post.lexicon.label(comes.thing.named.meaning)} (${amount}) in the place of ${label}, as the post says.`,
+    text: `I took ${comes.thing.named.text} (${amount}) in the place of ${label}, as the post says.`,
     gone: own ? figures(had) : figures(had.filter((one) => one !== row)),
     ...span,
   });
@@ -295,24 +294,26 @@ function settleWhole(post: Post): void {
     if (fats(right).every(isIn(others))) post.unclear ??= 'EDIT';
     else dropAll(post, others, right);
   }
-  const once = left.filter(({ stance }) => stance === 'once' || stance === 'told');
+  const once = left.filter(({ stance }) => stance === 'once');
   const standing = left.filter((one) => !once.includes(one));
   const lone = once.filter((one) => !isIn(standing)(one));
-  if (isWhole(standing, 1) && lone.length > 0 && once.some(({ stance }) => stance === 'once'))
-    dropAll(post, lone, standing);
+  if (isWhole(standing, 1) && lone.length > 0) dropAll(post, lone, standing);
 }
 
 function dropAll(post: Post, list: readonly Said[], kept: readonly Said[]): void {
   for (const one of list) drop(post, one);
-  const said = list.map(({ amount, thing }) => `${thing.named.text} ${amount.quantity.text}`).join(', ');
+  const said = list.map(({ amount, thing }) => `${thing.named.text} ${written(amount.quantity)}`).join(', ');
   const from = kept[0]?.thing.from ?? 0;
   post.back.push({
-    text: `I left out "${said}", of which the post speaks as no longer so.`,
+    text: `I left out "${said}", ${elsewhere}.`,
     gone: figures(list),
     from,
     to: from + 1,
   });
 }
+
+const corrected = 'as the post corrects itself';
+const elsewhere = 'which the post tells of another time or batch';
 
 /** Two figures for one thing, of which the words around them say which counts. */
 function settleFigures(post: Post): void {
@@ -340,11 +341,18 @@ function settleFigures(post: Post): void {
       const quantity = alike(amount.quantity, place.amount.quantity);
       post.instead.set(place.amount, { ...place.amount, quantity, same: amount.same });
     }
+    const { meaning, text: called } = counts.thing.named;
+    const name = meaning.kind === 'role' ? '' : ` of ${called}`;
+    const why = counts.stance === 'right' || counts.stance === 'now' ? corrected : elsewhere;
+    const said = [...new Set(away.map((one) => written(one.amount.quantity)))].join(' or ');
+    // "the coconut is 180 not 280": told already
+    const same = post.back.findIndex(({ text }) => text.startsWith(`I took ${written(amount.quantity)}, not `));
+    const [told] = same < 0 ? [] : post.back.splice(same, 1);
     post.back.push({
-      text: `I took ${amount.quantity.text}, not ${[...new Set(away.map((one) => one.amount.quantity.text))].join(' or ')}, as the post corrects itself.`,
-      gone: figures(away),
+      text: told?.text ?? `I took ${written(amount.quantity)}${name}, not ${said}, ${why}.`,
+      gone: [...(told?.gone ?? []), ...figures(away)],
       from: Math.min(amount.from, ...away.map((one) => one.amount.from)),
-      to: amount.to,
+      to: Math.max(amount.to, told?.to ?? 0),
     });
   }
 }

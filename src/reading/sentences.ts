@@ -14,10 +14,12 @@ export interface Sentence {
   readonly paragraph: number;
 }
 
-const placeholder = (token: Token): string => {
+/** A word stands as it was written, whatever has been made of its token. */
+const placeholder = (token: Token, prims: readonly Prim[]): string => {
   if (token.t === 'quantity') return '#';
   if (token.t === 'name') return token.meaning.kind === 'role' ? token.text.toLowerCase() : '@';
-  return token.t === 'word' || token.t === 'sign' ? token.text : '…';
+  if (token.t === 'word') return prims[token.from]?.text ?? token.text;
+  return token.t === 'sign' ? token.text : '…';
 };
 
 /** Tokens from which on a line is taken for one of running text, which the next may carry on. */
@@ -50,7 +52,7 @@ export function sentencesOf(tokens: readonly Token[], prims: readonly Prim[]): r
     const token = tokens[k];
     if (!token) break;
     at.push(text.length);
-    if (token.t !== 'line') text += `${placeholder(token)} `;
+    if (token.t !== 'line') text += `${placeholder(token, prims)} `;
     if (!ends(tokens, prims, k, from)) continue;
     if (text !== '') sentences.push({ from, to: k + 1, text, at, paragraph });
     if (token.t === 'line' && token.text === 'blank') paragraph++;

@@ -13,7 +13,7 @@ export const turning: ReadonlySet<string> = new Set(
    instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed
    not no nope minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped
    now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until
-   ignore yesterday last earlier`.split(/\s+/),
+   ignore yesterday last earlier compared there normally usually otherwise`.split(/\s+/),
 );
 
 /** A sentence, or the sentences behind it, put something right. */
@@ -30,7 +30,7 @@ const nowBefore =
   /\b(?:(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|ended up (?:with|using|at)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|this time|really (?:used|weighed))\b/;
 const nowBehind = /^ (?:of (?:the )?@ |@ )?(?:, )?(?:now|today|this time|instead|in the end|in reality|in truth)\b/;
 const onceBefore =
-  /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe)|last time|originally|at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|ignore (?:the|that|my)|forget (?:the|that|my))\b/;
+  /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe)|last time|compared (?:with|to)|there (?:i|we) (?:take|use|put|have)|(?:normally|usually|otherwise) (?:i )?(?:take|use|put)|i (?:normally|usually|otherwise) (?:take|use|put)|originally|at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|ignore (?:the|that|my)|forget (?:the|that|my))\b/;
 const onceBehind =
   /^ (?:of )?(?:@ )?(?:, )?(?:[^#@.;]{0,40}(?:ignore|forget) (?:that|it|this)\b|originally\b|at first\b|back then\b)/;
 const onceHeading =

@@ -2,13 +2,43 @@ import { type Item, sameWithin } from './items.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, roundTo } from './rows.ts';
 
+const paste =
+  /\bdilut|\b(?:finished|cooked|ready|done|neutral|into the|to the) (?:soap )?paste\b|\bto thin\b|\bthin (?:it|the)\b/i;
+/** How far a clause is looked through, in tokens. */
+const longestClause = 40;
+
+/** Water that a finished soap paste is thinned with, which no alkali was dissolved in. */
+function isForPaste(assembly: Assembly, row: Row): boolean {
+  const { tokens, prims } = assembly.source;
+  const isEnd = (k: number): boolean => {
+    const token = tokens[k];
+    if (token?.t === 'quantity') return token.quantity.text.endsWith('.');
+    return !token || token.t === 'line' || (token.t === 'sign' && /^[.,;!?]$/.test(token.text));
+  };
+  let [from, to] = [row.token, row.token];
+  while (row.token - from < longestClause && !isEnd(from - 1)) from--;
+  while (to - row.token < longestClause && !isEnd(to)) to++;
+  // "Dilution:" on the line above
+  const above = tokens[from - 2];
+  if (tokens[from - 1]?.t === 'line' && above?.t === 'sign' && above.text === ':')
+    for (from -= 2; !isEnd(from - 1); from--);
+  const words = prims.slice(tokens[from]?.from, tokens[to - 1]?.to).map(({ raw }) => raw);
+  const lye = tokens
+    .slice(from, to)
+    .some((token) => token.t === 'name' && /^(?:alkali|stock)$/.test(token.meaning.kind));
+  if (lye || !paste.test(words.join(' '))) return false;
+  if (row.amount)
+    assembly.assume('left-out', `I left out "${row.said} water": it thins the soap, no lye is made with it.`);
+  return true;
+}
+
 export function readWater(
   assembly: Assembly,
   rows: readonly Row[],
   fatGrams: number,
   stockWater: number,
 ): number | null {
-  const waters = rows.filter((row) => row.named.meaning.kind === 'water');
+  const waters = rows.filter((row) => row.named.meaning.kind === 'water' && !isForPaste(assembly, row));
   const ices = rows.filter((row) => row.named.meaning.kind === 'ice');
   const weighed = waters.filter((row) => row.grams !== null);
   let water: number | null = null;

@@ -82,3 +82,33 @@ describe('a later sentence', () => {
     });
   });
 });
+
+describe('a recipe in another size', () => {
+  const fats = 'olive 400 g, coconut 160 g';
+  test.each([
+    [`${fats}, all times 1.5 please. How much lye?`, 600],
+    [`1.5 x the book: ${fats}. How much lye?`, 600],
+    [`how much lye for this, double everything please: ${fats}`, 800],
+    [`${fats}. Multiply all by 2, how much lye do I need?`, 800],
+    [`I multiplied everything by 2 and got ${fats}. How much lye?`, 400],
+    [`I took everything times 2 already: ${fats}. How much lye?`, 400],
+  ])('is multiplied where that is asked for: %s', (text, grams) =>
+    expect(read(text).grams['olive-oil-virgin']).toBe(grams),
+  );
+});
+
+describe('water', () => {
+  const paste = '400 g olive, 300 g coconut, 170 g KOH, 500 g water';
+  test.each([
+    `${paste}. Dilute with 1.5 litres of water.`,
+    `${paste.replaceAll(', ', '\n')}\nDilution water: 1500 g`,
+    `${paste.replaceAll(', ', '\n')}\nFor dilution:\nwater 1500 g`,
+    `${paste}, after the cook 1.4 kg hot water to thin it`,
+    `${paste}. I dilute it another day.`,
+    'Diluted lye: 170 g KOH in 500 g water, 400 g olive, 300 g coconut',
+  ])('that thins the paste dissolves no alkali: %j', (text) => {
+    const { grams, doubts } = read(text);
+    expect(doubts).toEqual([]);
+    expect(grams['water']).toBe(500);
+  });
+});

@@ -1,0 +1,96 @@
+/** "All times 1.5, please", "double everything": a recipe that is asked about in another size than it is told in. */
+import type { RecipeReading } from './reading.ts';
+
+const figure = '(?<by>\\d+(?:[.,]\\d+)?)';
+const all =
+  '(?:all|everything|it all|all of (?:it|that|them)|the (?:lot|whole (?:lot|thing|recipe))|each(?: amount)?|every amount|all (?:the )?(?:amounts|figures|numbers|weights))';
+const told =
+  '(?:everything|all of (?:it|that|them)|the (?:recipe|book|above|amounts|list|lot|whole thing|original|card))';
+
+const asked: readonly RegExp[] = [
+  `\\b${all},? (?:times|x|×|multiplied by|by) ?${figure}(?![\\d.,]*\\s*(?:g|oz|kg|cm|in|%))\\b`,
+  `(?<![\\d.,])${figure} ?(?:x|×|times) ${told}\\b`,
+  `\\b(?:multiply|scale|times) ${all} (?:up |down )?by ${figure}\\b`,
+  `\\b(?<word>double|triple|treble|quadruple|halve) ${all}\\b`,
+  `\\b(?<word>twice|double|three times|triple|half) of everything\\b`,
+].map((pattern) => new RegExp(pattern, 'giu'));
+const words: Readonly<Record<string, number>> = {
+  double: 2,
+  twice: 2,
+  triple: 3,
+  treble: 3,
+  'three times': 3,
+  quadruple: 4,
+  halve: 0.5,
+  half: 0.5,
+};
+
+/** It was done before the figures were written down, or only may be done. */
+const donePast =
+  /\b(?:i|we|have|has|had|'ve|already|was|were|been|took|made|if|could|can|should|might|would|when)\b[^.!?\n]{0,30}$/i;
+const wished = /\b(?:want|need|please|like|pls|plz)\b/i;
+
+interface Sized {
+  readonly text: string;
+  /** Null where the post asks for no other size. */
+  readonly factor: number | null;
+  /** The words that say it. */
+  readonly said: readonly string[];
+}
+
+/** The post without the words that ask for it in another size, and by what all is multiplied. */
+export function timesAll(post: string): Sized {
+  const none: Sized = { text: post, factor: null, said: [] };
+  if (!/\b(?:all|everything|lot|thing|each|recipe|book|above|amounts?|list|original|card)\b/i.test(post)) return none;
+  const factors = new Set<number>();
+  const said: string[] = [];
+  let text = post;
+  for (const pattern of asked)
+    for (const found of post.matchAll(pattern)) {
+      const { by, word } = found.groups ?? {};
+      const sentence =
+        post
+          .slice(Math.max(0, found.index - 80), found.index)
+          .split(/[.!?\n]/)
+          .at(-1) ?? '';
+      const behind = post.slice(found.index).split(/[.!?\n](?!\d)/, 1)[0] ?? '';
+      if (donePast.test(sentence) && !wished.test(sentence + behind)) return none;
+      factors.add(word ? (words[word.toLowerCase()] ?? 1) : Number(by?.replace(',', '.')));
+      said.push(found[0]);
+      text = text.replace(found[0], ' ');
+    }
+  const [factor] = factors;
+  return factors.size === 1 && factor !== undefined && factor > 0 && factor <= 100 ? { text, factor, said } : none;
+}
+
+/** The recipe with every amount times `factor`. */
+export function multiplied(reading: RecipeReading, factor: number, said: readonly string[]): RecipeReading {
+  const times = <T extends { readonly grams: number }>(lines: readonly T[]): readonly T[] =>
+    lines.map((line) => ({ ...line, grams: line.grams * factor }));
+  const once = (value: number | null): number | null => (value === null ? null : value * factor);
+  return {
+    ...reading,
+    fats: times(reading.fats),
+    after: times(reading.after),
+    alkali: times(reading.alkali),
+    liquids: times(reading.liquids),
+    acids: times(reading.acids),
+    others: reading.others.map((one) => ({ ...one, grams: once(one.grams) })),
+    waterGrams: once(reading.waterGrams),
+    totalFats: once(reading.totalFats),
+    assumptions: [
+      ...reading.assumptions,
+      { id: 'number', text: `I took all amounts times ${factor}, as the post says.` },
+    ],
+    fates: [
+      ...reading.fates,
+      ...said.flatMap((one) =>
+        (one.match(/\d+(?:[.,]\d+)?/g) ?? []).map((text) => ({
+          text,
+          fate: 'used' as const,
+          why: 'times all amounts',
+        })),
+      ),
+    ],
+  };
+}
