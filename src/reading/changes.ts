@@ -54,10 +54,17 @@ const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
 const partly = /\b(?:half|part|some of|third|quarter|most of|a bit of|a little of|partly)\b/;
 
+/** Somebody else does it, or did. */
+const strangers =
+  /\b(?:you|she|he|they|people|others|everybody|everyone|somebody|someone|some|most|grandma|grandmother|gran|nan|granny|mum|mom|mother|dad|father|friend|friends|sister|brother|aunt|neighbou?r|recipe|book) (?:always |often |usually |just |said |says |told |used |uses |use |took |takes |take |puts |put |swap\w* |replac\w* |sub\w* |left |leave |leaves |skip\w* |would )/;
+/** "Take it out" is a step of the work, unless the post changes its mind. */
+const mind =
+  /\b(?:once|had|but|edit|decided|actually|in the end|originally|first|no longer|no more|any ?more|changed|scratch|completely|altogether|entirely)\b/;
+
 /** The changes of a recipe that a sentence tells. */
 export function changesIn(sentence: Sentence): readonly Change[] {
   const { text } = sentence;
-  if (!cue.test(text) || wondering.test(text)) return [];
+  if (!cue.test(text) || wondering.test(text) || strangers.test(text)) return [];
   const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
     tokenAt(sentence, found.indices?.groups?.[name]?.[0] ?? 0);
   if (text.includes('@')) {
@@ -78,5 +85,5 @@ export function changesIn(sentence: Sentence): readonly Change[] {
     if (replaced) changes.push({ kind: 'swap', gone: null, comes: place(replaced, 'comes'), eitherWay: false });
     if (changes.length > 0) return changes;
   }
-  return itOut.test(text) ? [{ kind: 'out', gone: null }] : [];
+  return itOut.test(text) && mind.test(text) ? [{ kind: 'out', gone: null }] : [];
 }

@@ -23,13 +23,13 @@ type Thing = Extract<Item, { kind: 'thing' }>;
 
 /** Words that take a figure back, in a few languages. */
 const takesBack =
-  /\b(?:(?:no|oh) wait|wait no|wait|hang on|hold on|sorry|i mean|i meant|i mean to say|make that|make it|scratch that|strike that|correction|oops|whoops|or rather|should be|should have been|should read|changed to|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b|^(?:no|nope|nah)$|^(?:- ?>|= ?>|> ?>)$/;
+  /\b(?:(?:no|oh) wait|wait no|wait|hang on|hold on|sorry|i mean|i meant|i mean to say|but meant|make that|make it|scratch that|strike that|correction|oops|whoops|or rather|should be|should have been|should read|changed to|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b|^(?:no|nope|nah)$|^(?:- ?>|= ?>|> ?>)$/;
 /** All that may stand between the two figures where the second counts. */
 const beside =
-  /^(?:no|nope|nah|oh|ah|argh|wait|sorry|i|mean|meant|to|say|make|that|thats|it|its|is|was|should|have|been|be|read|changed|scratch|strike|correction|oops|whoops|or|rather|actually|ehm|um|er|uh|hang|hold|on|my|bad|nein|quatsch|pardon|plutot|perdon|mejor|dicho|,|\.|!|-|>|=|–|—|…|:|\()$/;
+  /^(?:no|nope|nah|but|oh|ah|argh|wait|sorry|i|mean|meant|to|say|make|that|thats|it|its|is|was|should|have|been|be|read|changed|scratch|strike|correction|oops|whoops|or|rather|actually|ehm|um|er|uh|hang|hold|on|my|bad|nein|quatsch|pardon|plutot|perdon|mejor|dicho|,|\.|!|-|>|=|–|—|…|:|\()$/;
 /** All that stands between the two where the first counts. */
 const outdates =
-  /^[,(:;-]? ?(?:and |so )?(?:not|instead of|rather than|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
+  /^[,(:;-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
 
 /** "No" is a name to the reader: it says that something is left out. */
 const isNo = (token: Token): token is Extract<Token, { t: 'name' }> =>
@@ -121,12 +121,17 @@ function isBeside(tokens: readonly Token[], from: number, to: number): boolean {
   return to === from + 1 && (between?.t === 'word' ? between.sort === 'filler' : isSign(between, ':='));
 }
 
-/** "70 g lye, not 65 g KOH": a figure of what does not go in, unless "but" follows. */
-const isDenied = (tokens: readonly Token[], { from, to }: Item): boolean => {
-  const before = tokens[from - 1];
-  const butNot = tokens.slice(to, to + 5).some((token) => token.t === 'word' && token.text === 'but');
-  return before?.t === 'word' && before.text === 'not' && !butNot;
-};
+/** "70 g lye, not 65 g KOH", "I did not use 100 g of milk": what does not go in, unless "but" follows. */
+function isDenied(tokens: readonly Token[], { from, to }: Item): boolean {
+  const word = (k: number): string => {
+    const token = tokens[k];
+    return token?.t === 'word' ? token.text : '';
+  };
+  const not = /^(?:not|didnt|dont|never|wont|havent)$/;
+  const verb = /^(?:use|used|add|added|put|take|include|included|have)$/.test(word(from - 1));
+  if (!(word(from - 1) === 'not' || (verb && not.test(word(from - 2))))) return false;
+  return !tokens.slice(to, to + 5).some((token) => token.t === 'word' && token.text === 'but');
+}
 
 /** The items without what was taken back, and what that was. */
 export function putRight(items: readonly Item[], tokens: readonly Token[]): { items: Item[]; back: PutRight[] } {

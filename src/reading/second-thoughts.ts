@@ -136,6 +136,27 @@ function repeats(items: readonly Item[]): boolean {
   });
 }
 
+/** A bare figure up to this may be a superfat. */
+const mostPercent = 20;
+
+/** "I changed the water to 240": a figure that puts one right is of the unit that the others have. */
+function withUnits(items: readonly Item[], stances: ReadonlyMap<Item, Stance>): readonly Item[] {
+  const units = new Map(
+    items.filter(isAmount).flatMap(({ quantity }) => (quantity.dim === 'mass' ? [[quantity.unit?.id, quantity]] : [])),
+  );
+  const [[, lent] = []] = units;
+  if (units.size !== 1 || !lent) return items;
+  return items.map((item) => {
+    const stance = stances.get(item);
+    const lends =
+      isAmount(item) &&
+      item.quantity.dim === 'bare' &&
+      item.quantity.value > mostPercent &&
+      (stance === 'right' || stance === 'now');
+    return lends ? { ...item, quantity: alike(item.quantity, lent) } : item;
+  });
+}
+
 /** Every figure with its name and what the words around it say; figures that point back are of what was named last. */
 function saidIn(
   items: readonly Item[],
@@ -166,7 +187,7 @@ function saidIn(
   const others = pointers.size === 0 ? items : items.filter((item) => !pointers.has(item));
   const alkalis = alkalisIn(items);
   const said: Said[] = [];
-  for (const group of bind(others, tokens).best.groups) {
+  for (const group of bind(withUnits(others, stances), tokens).best.groups) {
     const thing = others[group.things[0] ?? -1];
     if (!isThing(thing) || group.things.length > 1) continue;
     const key = keyOf(thing.named.meaning, alkalis);

@@ -18,7 +18,7 @@ export const turning: ReadonlySet<string> = new Set(
 
 /** A sentence, or the sentences behind it, put something right. */
 const rights =
-  /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)|no , wait|no wait|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|fat fingers?|update(?= [:-]))/;
+  /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?! to (?:ask|post|check|share))(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)|no , wait|no wait|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|fat fingers?|update(?= [:-]))/;
 /** What stands behind these is all meant to put right, up to the end of the paragraph. */
 const heading = /\b(?:edit(?:ed)?|correction|erratum|update|ps|p ?\. ?s \.?)(?= [:-]| $|$)/;
 
@@ -27,7 +27,7 @@ const doubtful =
   /\b(?:calc\w*|chart|book|recipe|card|she|he|they|friend|somebody|someone|recommend\w*|suggest\w*|tells?|says|would|could|if|maybe|perhaps|or|more|another|extra|additional|half|part|only (?:have|had|got))\b/;
 
 const nowBefore =
-  /\b(?:(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|ended up (?:with|using|at)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|this time|really (?:used|weighed))\b/;
+  /\b(?:(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|(?:ended up|went|settled) (?:with|using|at|on|for)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|this time|really (?:used|weighed))\b/;
 const nowBehind = /^ (?:of (?:the )?@ |@ )?(?:, )?(?:now|today|this time|instead|in the end|in reality|in truth)\b/;
 const onceBefore =
   /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe)|last time|compared (?:with|to)|there (?:i|we) (?:take|use|put|have)|(?:normally|usually|otherwise) (?:i )?(?:take|use|put)|i (?:normally|usually|otherwise) (?:take|use|put)|originally|at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|ignore (?:the|that|my)|forget (?:the|that|my))\b/;
@@ -87,7 +87,9 @@ export function isPointing({ text }: Sentence, place: number): boolean {
   const before = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
   return (
     /(?:^|[ ,])(?:it|that|this|its|thats) (?:is |was |are |now |only |really |actually )*$/.test(before) ||
-    (/\bi (?:only |actually |really )?(?:used|weighed|took|put in) (?:only )?$/.test(before) &&
+    (/\bi (?:only |actually |really )?(?:used|weighed|took|put in|went with|ended up with|settled on) (?:only )?$/.test(
+      before,
+    ) &&
       /^ (?:[.,;:!?)]|$|and |so |but )/.test(text.slice(place + 1))) ||
     (!text.includes('@') &&
       /(?:^[([] ?|\b)(?:(?:i|you|we) (?:first |had )?(?:said|wrote|typed|had|put|posted)|was|before|old|originally|formerly)(?: :)? $/.test(
@@ -98,7 +100,7 @@ export function isPointing({ text }: Sentence, place: number): boolean {
 
 /** The writer took something back in the middle. */
 const takenBack =
-  /\b(?:edit :|make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait|wait no|wait , no|i meant|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
+  /\b(?:edit :|make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait|wait no|wait , no|i meant(?! to (?:ask|post|check|share))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
 const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
 
 /** The first words that take something back which nothing `hears`. */

@@ -31,6 +31,8 @@ describe('a later sentence', () => {
       { ...plain, 'coconut-oil': 200, 'olive-oil-virgin': 550 },
     ],
     [`${recipe} I dropped the palm to 200 g.`, { ...plain, 'palm-oil': 200 }],
+    [`${recipe} I changed the water to 300.`, { ...plain, water: 300 }],
+    [`${recipe} I did not use 100 g of milk.`, plain],
     [`${recipe} The water is 300 g now.`, { ...plain, water: 300 }],
     [`${recipe} It was 310 g while there was less palm in it.`, plain],
     [`${recipe} Palm was 200 g until yesterday.`, plain],
@@ -54,6 +56,8 @@ describe('a later sentence', () => {
 
   test.each([
     `${recipe} Could I use lard instead of palm?`,
+    `${recipe} My grandma used lard instead of palm.`,
+    `Melt the fats, take it out, then stir. ${recipe}`,
     `${recipe} Next time I would leave out the palm.`,
     `${recipe} I took the soap out of the mould and left it out overnight.`,
     `${recipe} EDIT: thanks everyone!`,
