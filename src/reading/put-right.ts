@@ -154,7 +154,10 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
         from: each.from,
         to: each.to,
       });
-    if (item.kind === 'amount' && last?.kind !== 'amount' && named && weighs(item.quantity) && isDenied(tokens, item)) {
+    const another =
+      before?.kind === 'thing' && last && named && !sameThing(before, named) && isBeside(tokens, before.to, last.from);
+    const parted = last?.kind !== 'amount' || another;
+    if (item.kind === 'amount' && parted && named && weighs(item.quantity) && isDenied(tokens, item)) {
       denied.add(named);
       back.push({
         text: `I left out "${item.quantity.text} ${named.named.text}", as the post says that it is not.`,
@@ -167,16 +170,13 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
     if (denied.has(item)) continue;
     if (item.kind === 'amount' && last?.kind === 'amount' && isPair(last, item)) {
       // "water 330 g. Oops, that should be 200 g palm"
-      const another =
-        before?.kind === 'thing' && named && !sameThing(before, named) && isBeside(tokens, before.to, last.from);
       const counts = another ? null : stands(tokens, last.to, item.from);
       if (counts === 'second') {
         back.push(ofFigures(item.quantity, last.quantity, last.from, item.to));
         kept.splice(-1, 1, { ...item, quantity: alike(item.quantity, last.quantity) });
         continue;
       }
-      // "200 g water, not 100 g ice": of another thing
-      if (counts === 'first' && !(before?.kind === 'thing' && named && !sameThing(before, named))) {
+      if (counts === 'first') {
         back.push(ofFigures(last.quantity, item.quantity, last.from, item.to));
         kept.splice(-1, 1, { ...last, quantity: alike(last.quantity, item.quantity), to: named ? item.to : last.to });
         continue;
