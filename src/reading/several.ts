@@ -117,6 +117,9 @@ interface Pointed {
 
 /** A post of an older and a newer recipe that says which one is meant: all of it but the other. */
 function newerOf(post: string): Pointed | null {
+  // two recipes name an alkali each
+  const named = alkali.exec(post);
+  if (!named || !alkali.test(post.slice(named.index + named[0].length))) return null;
   const parts = unnumbered(post);
   const meant = meantOf(post, parts);
   const other = parts.find((part) => part !== meant);
