@@ -23,7 +23,7 @@ export type Item = { readonly from: number; readonly to: number } & (
 
 /** Words that change what a fat's bare name stands for: `almond milk`, `olive leaf powder`. */
 const changers =
-  /^(powder|flour|meal|leaf|leaves|extract|shreds|shredded|pulp|puree|peel|zest|seeds|husk|husks|shell|shells|flower|flowers|petals|tea|hydrosol|mica|clay|scent|scented|perfume|essence|flavour|flavor|flavouring|bran|paste|juice|sugar|syrup|lecithin|protein|starch|germ|nibs|kernels|pit|pits|stones|grounds|fibre|fiber|ash|charcoal|bits|pieces|flesh|fruit|soap|shampoo|lotion|esters|ester|wax|towel|towels|cosy|cozy|lights|break)$/;
+  /^(powder|flour|meal|leaf|leaves|extract|shreds|shredded|pulp|puree|peel|zest|seeds|husk|husks|shell|shells|flower|flowers|petals|tea|hydrosol|mica|clay|scent|scented|perfume|essence|flavour|flavor|flavouring|bran|paste|juice|sugar|syrup|lecithin|protein|starch|germ|nibs|kernels|pit|pits|stones|grounds|fibre|fiber|ash|charcoal|bits|pieces|flesh|fruit|soap|shampoo|lotion|esters|ester|wax)$/;
 /** Words that make another substance of a fat. */
 const blockers =
   /^(hydrogenated|fractionated|interesterified|sulfated|sulphated|sulfonated|ozonated|ozonised|ozonized|conjugated|polymerised|polymerized|blown|acetylated|ethoxylated|epoxidised|epoxidized|peg|esters|acid|acids|hardened|partially|fatty|distillate|winterised|winterized)$/;
@@ -120,6 +120,13 @@ function sameThing(a: Meaning, b: Meaning): Meaning | null {
   return null;
 }
 
+/** "An old tea towel", "a coffee filter", "a cleaned juice carton". */
+const things =
+  /^(?:towels?|filters?|cosy|cozy|lights?|breaks?|bags?|strainers?|cartons?|rings?|tables?|houses?|shops?)$/;
+
+const speaks =
+  /^(?:said|says|wrote|writes|told|tells|thinks|thought|posted|swears|asked|asks|claims|recommends|recommended|suggests|suggested|replied|answered)$/;
+
 /** Names with their decorations, and amounts with the same amount in another unit, in order. */
 export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
   const items: Item[] = [];
@@ -144,6 +151,11 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     if (isWord(token) && token.sort === 'unknown') {
       const end = unknownRun(tokens, i);
       const next = tokens[end];
+      // "Rasheed says he does 80 %": somebody
+      if (isWord(next) && speaks.test(next.text)) {
+        i = end;
+        continue;
+      }
       const text = tokens
         .slice(i, end)
         .map((one) => (isWord(one) ? one.text : ''))
@@ -178,6 +190,10 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       };
       let to = deeper?.to ?? i + 1;
       const after = tokens[to];
+      if (named.meaning.kind === 'liquid' && isWord(after) && things.test(after.text)) {
+        i = to + 1;
+        continue;
+      }
       if (named.meaning.kind === 'fat' && isWord(after)) {
         const bare = !/oil|butter|fat|wax|tallow|lard|acid|ghee|lanolin/.test(named.meant);
         if (bare && changers.test(after.text)) {
