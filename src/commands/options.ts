@@ -92,10 +92,13 @@ export function takeOptions(
   if (keys.length === 0 || !/[=:]/.test(text)) return { ok: true, value: { text, options } };
   const wanted = new RegExp(`(?<![\\p{L}\\p{N}-])(${keys.join('|')})\\s?([=:])\\s?(${written})${noRange}`, 'giu');
   let fault: Fault | null = null;
-  const rest = text.replace(wanted, (whole: string, name: string, sign: string, said: string) => {
+  const rest = text.replace(wanted, (whole: string, name: string, sign: string, said: string, at: number) => {
     const key = name.toLowerCase();
     const declared = table[key];
     if (!declared || (sign === ':' && declared.inText)) return whole;
+    // "water = 2x lye", "water = 2:1": the reader's
+    if (declared.inText && /^\s?(?:[x×:*]|times\b|to\b)/i.test(text.slice(at + whole.length, at + whole.length + 8)))
+      return whole;
     const value = parsed(declared, said, sign);
     if (value === null || (typeof value === 'number' && !Number.isFinite(value))) {
       // "water = ?" asks for it

@@ -3,7 +3,7 @@ import { sameWithin } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Purity, RecipeReading } from './reading.ts';
 import { asPurity, type Roles } from './roles.ts';
-import { type Assembly, type Row, roundTo } from './rows.ts';
+import { type Assembly, type Row, roundTo, sameAmount } from './rows.ts';
 
 /** Share of alkali in the thinnest lye solution that a post may mean. */
 const thinnest = 0.12;
@@ -187,9 +187,7 @@ export function readAlkali(
     const [first] = list;
     if (!first) continue;
     if (list.length > 1) {
-      const equal = list.every(
-        (one) => Math.abs(one.grams - first.grams) <= sameWithin * first.grams && one.stock === first.stock,
-      );
+      const equal = list.every((one) => sameAmount(one.row, first.row) && one.stock === first.stock);
       if (equal && list.some((one) => one.row.line !== first.row.line || Math.abs(one.row.token - first.row.token) > 6))
         assembly.assume(
           'repeated',

@@ -36,6 +36,17 @@ const isFat = (item: Item): boolean =>
     item.named.meaning.kind === 'ambiguous' ||
     item.named.meaning.kind === 'unheld');
 
+/** "Caustic soda ... 140 g of that soda", "soda 12 dag (NaOH)": the one that the post names in full, and no other. */
+export function sodaMeant(items: readonly Item[]): readonly Item[] {
+  const named = new Set(items.flatMap((item) => (isThing(item) ? [item.named.meaning.id] : [])));
+  if (!named.has('naoh') || ['sodium-carbonate', 'baking-soda', 'koh'].some((id) => named.has(id))) return items;
+  return items.map((item) =>
+    isThing(item) && item.named.meaning.kind === 'ambiguous' && /^(soda|natron)$/.test(item.named.meaning.id)
+      ? { ...item, named: { ...item.named, meaning: { kind: 'alkali' as const, id: 'naoh' as const } } }
+      : item,
+  );
+}
+
 /** The items as a question means them; those of a post that asks nothing stay as they are. */
 export function askedApart(items: readonly Item[], tokens: readonly Token[]): Item[] {
   if (!items.some(isFat)) return splitApart(items, tokens);

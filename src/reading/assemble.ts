@@ -3,7 +3,6 @@ import { askedWhich } from './asked.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, orphans, rival, twoRecipes } from './doubtful.ts';
 import { settleFates } from './fates.ts';
-import { sameWithin } from './items.ts';
 import { mentions, saltForAlkali, unsaid, vagueAmounts } from './missing.ts';
 import { unknownNames } from './names.ts';
 import { decimals, demandOf, plausible } from './plausible.ts';
@@ -21,6 +20,7 @@ import {
   roundTo,
   rowsOf,
   type Source,
+  sameAmount,
 } from './rows.ts';
 import { choices, recipesIn } from './several.ts';
 import { crossShares, settleShares } from './shares.ts';
@@ -52,7 +52,7 @@ function merge(assembly: Assembly, rows: readonly { row: Row; grams: number }[],
     let { grams } = first;
     if (list.length > 1) {
       const of = label(assembly, first.row.named.meaning);
-      const equal = list.every((one) => Math.abs(one.grams - first.grams) <= sameWithin * first.grams);
+      const equal = list.every((one) => sameAmount(one.row, first.row));
       const apart = prose || list.some((one) => Math.abs(one.row.line - first.row.line) >= 3);
       if (equal && apart)
         assembly.assume('repeated', `${of} stands ${list.length} times with one amount; I took it once.`);

@@ -280,17 +280,17 @@ export function rival(assembly: Assembly, rows: readonly Row[]): void {
   // shares that make a whole are no accident
   const shares = rows.filter((row) => row.named.meaning.kind === 'fat' && row.share && !row.amount);
   if (shares.length > 1 && Math.abs(shares.reduce((sum, row) => sum + (row.share?.value ?? 0), 0) - 1) < 0.006) return;
-  const say = (binding: Binding): string =>
-    binding.groups
-      .flatMap((group) => {
-        const thing = group.things.map((k) => items[k]).find((item) => item?.kind === 'thing');
-        const amount = group.amounts.map((k) => items[k]).find((item) => item?.kind === 'amount');
-        return thing?.kind === 'thing' && amount?.kind === 'amount'
-          ? [`${thing.named.text} ${amount.quantity.text}`]
-          : [];
-      })
-      .join(', ');
-  const first = say(bound.best);
-  const second = say(bound.rival);
+  const pairs = (binding: Binding): readonly string[] =>
+    binding.groups.flatMap((group) => {
+      const thing = group.things.map((k) => items[k]).find((item) => item?.kind === 'thing');
+      const amount = group.amounts.map((k) => items[k]).find((item) => item?.kind === 'amount');
+      return thing?.kind === 'thing' && amount?.kind === 'amount'
+        ? [`${thing.named.text} ${amount.quantity.text}`]
+        : [];
+    });
+  const [best, other] = [pairs(bound.best), pairs(bound.rival)];
+  // the other only leaves a figure without its name
+  if (other.every((pair) => best.includes(pair))) return;
+  const [first, second] = [best.join(', '), other.join(', ')];
   if (first !== second && rows.length > 0) assembly.doubts.push({ id: 'two-readings', said: '', first, second });
 }

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterPhrases } from './after.ts';
-import { askedApart } from './asked.ts';
+import { askedApart, sodaMeant } from './asked.ts';
 import { asBlend } from './blend.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
@@ -9,7 +9,16 @@ import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
-import { dashed, equalParts, fractionShares, namedBefore, setAside, shareBase, unitsBefore } from './neighbours.ts';
+import {
+  alsoWarm,
+  dashed,
+  equalParts,
+  fractionShares,
+  namedBefore,
+  setAside,
+  shareBase,
+  unitsBefore,
+} from './neighbours.ts';
 import { countPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { poundsPaid, priceLines, usedOfPacks } from './prices.ts';
@@ -48,6 +57,7 @@ export interface Cut {
 /** What neighbours say of a figure, one after the other. */
 const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   dashed,
+  alsoWarm,
   afterPhrases,
   laterWater,
   takeParts,
@@ -66,6 +76,7 @@ const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
 
 /** What rows of items mean together, one after the other. */
 const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => readonly Item[])[] = [
+  sodaMeant,
   asSolution,
   asBlend,
   addUp,

@@ -1,6 +1,7 @@
 import type { Lexicon, Meaning } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
+import { drinkless } from './words.ts';
 
 /** A thing that was named, with how it was written. */
 export interface Named {
@@ -120,10 +121,6 @@ function sameThing(a: Meaning, b: Meaning): Meaning | null {
   return null;
 }
 
-/** "An old tea towel", "a coffee filter", "a cleaned juice carton". */
-const things =
-  /^(?:towels?|filters?|cosy|cozy|lights?|breaks?|bags?|strainers?|cartons?|rings?|tables?|houses?|shops?)$/;
-
 const speaks =
   /^(?:said|says|wrote|writes|told|tells|thinks|thought|posted|swears|asked|asks|claims|recommends|recommended|suggests|suggested|replied|answered)$/;
 
@@ -190,7 +187,7 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       };
       let to = deeper?.to ?? i + 1;
       const after = tokens[to];
-      if (named.meaning.kind === 'liquid' && isWord(after) && things.test(after.text)) {
+      if (named.meaning.kind === 'liquid' && isWord(after) && drinkless.test(after.text)) {
         i = to + 1;
         continue;
       }

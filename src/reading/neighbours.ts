@@ -3,6 +3,7 @@ import { packed, withUnit } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
+import { drinkless } from './words.ts';
 
 /**
  * Figures whose neighbours say that they are no amount, found before amounts look for their names: the size of what a
@@ -156,6 +157,7 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
       if (isPieceWeight(tokens, k, token)) aside(k, 'the weight of one bar');
+      if (isHoleSize(tokens, k, token)) aside(k, packed);
       if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
         // "98 g and 103 g", "4.2 oz wet / 3.6 oz after 6 weeks"
@@ -198,14 +200,53 @@ function weightsBehind(tokens: readonly Token[], from: number): readonly number[
 const isIngredient = (token: Token | undefined): boolean =>
   token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
 
+const isStop = (token: Token | undefined): boolean =>
+  token === undefined || token.t === 'line' || (token.t === 'sign' && /^[.;!?]$/.test(token.text));
+
+/** "2 kg more sunflower in the cupboard and a fresh 500 g jar of coconut": a sentence about what is in store. */
+function isStored(tokens: readonly Token[], k: number): boolean {
+  let [from, to] = [k, k];
+  while (k - from < 20 && !isStop(tokens[from - 1])) from--;
+  while (to - k < 20 && !isStop(tokens[to])) to++;
+  return tokens
+    .slice(from, to)
+    .some(
+      (one) => one.t === 'word' && /^(cupboard|pantry|larder|cellar|storeroom|stash|fridge|freezer)$/.test(one.text),
+    );
+}
+
+/** "Oils were at 35 degrees, lye at about 30": as warm as the one before it in the sentence is said to be. */
+export function alsoWarm(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  let warm = false;
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (isStop(token)) warm = false;
+    if (token?.t !== 'quantity') continue;
+    if (token.quantity.dim === 'temperature') warm = true;
+    let at = k - 1;
+    const wordAt = (): string => {
+      const one = tokens[at];
+      return one?.t === 'word' ? one.text : '';
+    };
+    if (/^(about|around|roughly|just|nearly)$/.test(wordAt())) at--;
+    const { dim, value } = token.quantity;
+    if (!warm || dim !== 'bare' || value < 15 || value > 220 || wordAt() !== 'at' || isIngredient(tokens[k + 1]))
+      continue;
+    out ??= [...tokens];
+    out[k] = { t: 'aside', reason: 'a temperature', numbers: token.quantity.numbers, from: token.from, to: token.to };
+  }
+  return out ?? tokens;
+}
+
 /** `palm kernel (last 2 lb)`, `2 lb of lard left`: in the cupboard, where the thing is weighed again. */
 function isStock(tokens: readonly Token[], k: number, token: Figure): boolean {
   if (!measured(token)) return false;
   const [before, after] = [tokens[k - 1], tokens[k + 1]];
   const last = before?.t === 'word' && /^(last|remaining|another|spare)$/.test(before.text);
   const left = after?.t === 'word' && /^(left|remaining|spare)$/.test(after.text);
-  if (!last && !left) return false;
-  const nameAt = [k - 2, k - 3, k + 1, k + 2].find((at) => isIngredient(tokens[at]));
+  if (!last && !left && !isStored(tokens, k)) return false;
+  const nameAt = [k - 2, k - 3, k + 1, k + 2, k + 3].find((at) => isIngredient(tokens[at]));
   return nameAt !== undefined && weighedElsewhere(tokens, nameAt);
 }
 
@@ -414,10 +455,16 @@ export function namedBefore(tokens: readonly Token[]): readonly Token[] {
   let named = -1;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
-    if (token?.t === 'name' && ['fat', 'liquid', 'alkali', 'stock'].includes(token.meaning.kind))
-      named = token.meaning.kind === 'fat' || token.meaning.kind === 'liquid' ? k : -1;
+    const kind = token?.t === 'name' ? token.meaning.kind : '';
+    const next = tokens[k + 1];
+    const isDrink = kind === 'liquid' && !(next?.t === 'word' && drinkless.test(next.text));
+    if (kind === 'fat' || isDrink) named = k;
+    else if (kind === 'alkali' || kind === 'stock') named = -1;
     if (token?.t !== 'quantity' || named < 0 || k - named > 40 || !ofIt(tokens, k, token)) continue;
     const [name, pronoun] = [tokens[named], tokens[k + 2]];
+    const noun = tokens[k + 3];
+    const isOfFat = noun?.t === 'word' && /^(oils?|fat|butter)$/.test(noun.text);
+    if (isOfFat && name?.t === 'name' && name.meaning.kind !== 'fat') continue;
     if (!pronoun || name?.t !== 'name' || weighedThings(tokens).has(thingOf(name))) continue;
     out ??= [...tokens];
     out[k + 2] = { ...name, from: pronoun.from, to: pronoun.to };
@@ -445,6 +492,17 @@ const isTaken = (tokens: readonly Token[], k: number): boolean =>
   tokens
     .slice(Math.max(0, k - 3), k)
     .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take|need|weighed)$/.test(one.text));
+
+/** "9 holes, 140 ml each": what a vessel takes. */
+const isHoleSize = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean =>
+  quantity.dim === 'volume' &&
+  (quantity.each ||
+    [tokens[k + 1], tokens[k - 1]].some(
+      (one) => one?.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'each',
+    )) &&
+  tokens
+    .slice(Math.max(0, k - 4), k)
+    .some((one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'mould');
 
 /** "12 pucks of about 100 g": so many of something that is no ingredient, each of that weight. */
 function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): boolean {

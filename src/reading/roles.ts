@@ -44,6 +44,9 @@ const isCount = (value: number, items: readonly Item[]): boolean =>
 /** "Three fats": no weight is said in words without a unit. */
 const isFew = ({ inWords, value }: Quantity): boolean => inWords && Number.isInteger(value) && value <= 12;
 
+/** Steps of scales and the numbers beside them, in grams; what a scale shows beyond is the weight of something. */
+const mostStep = 100;
+
 export function readRoles(assembly: Assembly, binding: Binding): Roles {
   const { items } = assembly.source;
   const roles: Roles = {
@@ -165,7 +168,11 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
           break;
         case 'scale':
           if (quantity.dim === 'mass' && quantity.value <= 50) roles.scaleStep = quantity.value;
-          assembly.fate(quantity, 'used', 'the scale');
+          // "the scale said somewhere between 190 and 240": of what?
+          if ((quantity.dim === 'mass' || quantity.dim === 'bare') && quantity.value > mostStep) {
+            assembly.doubts.push({ id: 'unplaced', said: quantity.text });
+            assembly.fate(quantity, 'unclear', 'no name takes it');
+          } else assembly.fate(quantity, 'used', 'the scale');
           break;
         default:
           assembly.fate(quantity, 'aside', aside ?? 'no ingredient');

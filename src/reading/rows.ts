@@ -296,3 +296,10 @@ export function noteName(assembly: Assembly, named: Named): void {
       `I took "${named.text}" as ${named.meaning.kind === 'additive' ? 'an additive that eats no alkali' : of}.`,
     );
 }
+
+/** Two figures of one unit are the same only if one of them is rounded; of two units, kitchen rounding parts them. */
+export const sameAmount = (a: Row, b: Row): boolean => {
+  const [one, other] = [a.grams ?? 0, b.grams ?? 0];
+  const within = a.amount?.unit?.id === b.amount?.unit?.id ? 0.008 : sameWithin;
+  return Math.abs(one - other) <= within * Math.max(one, other);
+};

@@ -139,6 +139,10 @@ function repeats(items: readonly Item[]): boolean {
 /** A bare figure up to this may be a superfat. */
 const mostPercent = 20;
 
+/** "I'm leaving it 48 now" is no superfat, whatever was named last. */
+const suits = (key: string, { dim, value }: Quantity): boolean =>
+  key !== 'superfat' || dim === 'percent' || (dim === 'bare' && value <= mostPercent);
+
 /** "I changed the water to 240": a figure that puts one right is of the unit that the others have. */
 function withUnits(items: readonly Item[], stances: ReadonlyMap<Item, Stance>): readonly Item[] {
   const units = new Map(
@@ -193,13 +197,14 @@ function saidIn(
     const key = keyOf(thing.named.meaning, alkalis);
     const amounts = group.amounts.map((k) => others[k]).filter(isAmount);
     const amount = amounts.find(({ quantity }) => weighs(quantity)) ?? amounts[0];
-    if (key === null || !amount) continue;
+    if (key === null || !amount || !suits(key, amount.quantity)) continue;
     said.push({ key, thing, amount, stance: stances.get(amount) ?? null, headed: headed.has(amount), pointing: false });
   }
   for (const item of pointers) {
     if (!isAmount(item)) continue;
     const last = said.findLast((one) => !one.pointing && one.thing.from < item.from && one.amount.from < item.from);
-    if (last) said.push({ ...last, amount: item, stance: stances.get(item) ?? null, pointing: true });
+    if (last && suits(last.key, item.quantity))
+      said.push({ ...last, amount: item, stance: stances.get(item) ?? null, pointing: true });
   }
   return said.sort((a, b) => a.amount.from - b.amount.from);
 }

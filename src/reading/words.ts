@@ -1053,3 +1053,7 @@ list(
   'everyday',
   `scratch strike edit edited update updated erratum correction corrected oops whoops woops ditch ditched scrapped skipped omitted deleted fat-fingered mistyped misread misremembered forgotten nope`,
 );
+
+/** Behind the name of a liquid: "an old tea towel", "a coffee filter", "a cleaned juice carton". */
+export const drinkless =
+  /^(?:towels?|filters?|cosy|cozy|lights?|breaks?|bags?|strainers?|cartons?|rings?|tables?|houses?|shops?)$/;

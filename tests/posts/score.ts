@@ -42,6 +42,10 @@ export const sets = [
   'blind-8',
   'blind-9',
   'blind-10',
+  'blind-11',
+  'blind-12',
+  'blind-13',
+  'blind-14',
 ] as const;
 
 export function posts(set: string): readonly Post[] {
