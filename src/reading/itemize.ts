@@ -21,7 +21,7 @@ import {
 } from './neighbours.ts';
 import { countPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
-import { poundsPaid, priceLines, usedOfPacks } from './prices.ts';
+import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { type Prim, scan } from './scan.ts';
 import { secondThoughts } from './second-thoughts.ts';
@@ -62,6 +62,7 @@ const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   laterWater,
   takeParts,
   rates,
+  centsFor,
   priceLines,
   poundsPaid,
   usedOfPacks,

@@ -26,7 +26,7 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
     if (meaning.kind === 'alkali' && [...weighed].some((key) => key.startsWith('alkali') || key.startsWith('stock')))
       continue;
     if (meaning.kind === 'stock') continue;
-    if (isSpokenTo(item, tokens)) continue;
+    if (isSpokenTo(item, tokens) || keptOut(tokens, item.to)) continue;
     const line = assembly.lineOf(item.from);
     const span = lines[line];
     if (!span) continue;
@@ -72,6 +72,18 @@ function isSpokenTo({ from, to, named }: Extract<Item, { kind: 'thing' }>, token
     comma.text === ',' &&
     next?.t === 'word' &&
     next.sort === 'everyday'
+  );
+}
+
+/** "A half bottle of jojoba that I'm keeping for my hair": named to be left out. */
+function keptOut(tokens: readonly Token[], from: number): boolean {
+  const words: string[] = [];
+  for (const token of tokens.slice(from, from + 12)) {
+    if (token.t === 'line' || (token.t === 'sign' && /^[.;!?]$/.test(token.text))) break;
+    words.push(token.t === 'word' ? token.text : token.t === 'name' ? token.text.toLowerCase() : '');
+  }
+  return /\b(?:keep|keeping|saving|save|reserved?|need) (?:it |that |this )?for\b|\bnot for (?:the |this )?soap\b/.test(
+    words.join(' '),
   );
 }
 
@@ -154,6 +166,10 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
       (filled || rows.some((row) => row.named.meaning.kind === 'alkali' && row.amount))
     )
       continue;
+    if (keptOut(tokens, item.to)) {
+      assembly.assume('left-out', `I left out "${item.named.text}": it is kept for something else.`);
+      continue;
+    }
     let at = item.from - 1;
     while (/^(of|the|my|a|an|more|extra|good)$/.test(wordAt(at))) at--;
     if (vague.test(wordAt(at).replace(/ of$/, '')))
@@ -242,6 +258,7 @@ export function unsaid(
     const counted = tokens
       .slice(Math.max(0, item.from - 4), item.to + 4)
       .some((token) => token.t === 'aside' && token.reason === packed);
+    if (keptOut(tokens, item.to)) continue;
     if (counted && item.named.meaning.kind === 'liquid' && !isDry(rows))
       assembly.assume('left-out', `I left out "${item.named.text}": nothing says how much.`);
     else if (counted)

@@ -61,6 +61,20 @@ export function priceLines(tokens: readonly Token[]): readonly Token[] {
   return out ?? tokens;
 }
 
+/** "The shea alone was 7.50 for 500 g": cents, and what was paid for. */
+export function centsFor(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 0; k + 2 < tokens.length; k++) {
+    const [before, price, word, size] = [tokens[k - 1], tokens[k], tokens[k + 1], tokens[k + 2]];
+    if (!isBare(price) || !/^\d+[.,]\d\d$/.test(price.quantity.text) || !isMeasured(size)) continue;
+    if (word?.t !== 'word' || word.text !== 'for' || before?.t === 'name') continue;
+    out ??= [...tokens];
+    out[k] = asidden(price, 'a price');
+    out[k + 2] = asidden(size, 'the size of what was bought');
+  }
+  return out ?? tokens;
+}
+
 /** "It cost me eleven pounds fifty": money, not a weight. */
 export function poundsPaid(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;

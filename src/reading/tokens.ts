@@ -162,7 +162,8 @@ function spellings(
     if (!word?.strange || (tried.size >= mostSlips && !tried.has(word.text))) return undefined;
     tried.add(word.text);
     const near = speller.nearest(word.text);
-    return near.length > 0 && near.length <= mostSpellings ? near : undefined;
+    // "the theme is lemon": a word of its own
+    return near.length > 0 && near.length <= mostSpellings && !lexicon.isEveryday(word.text) ? near : undefined;
   });
 }
 
