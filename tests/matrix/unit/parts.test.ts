@@ -97,7 +97,7 @@ describe('a request that the server does not take', () => {
       return 'taken';
     }, never);
     expect(taken).toBe('taken');
-    expect(patience).toEqual([8000, 16_000, 32_000, 64_000]);
+    expect(patience).toEqual([4000, 8000, 16_000, 32_000]);
     for (const fault of [failure(403), failure(400), failure(undefined, 'TypeError')]) {
       await expect(persist(() => Promise.reject(fault), never)).rejects.toBe(fault);
     }
