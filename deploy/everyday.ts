@@ -32,11 +32,11 @@ const common = new Set(
     ),
   ),
 );
-const chosen = new Set([...common].filter((word) => /^[a-z]{3,}$/.test(word) && isNone(word)));
+const chosen = new Set([...common].filter((word) => /^[a-z]{3,9}$/.test(word) && isNone(word)));
 // what follows from another by a usual ending need not be held
 const held = [...chosen].filter((word) => !stemsOf(word).some((stem) => chosen.has(stem))).sort();
 
-const head = `# English words that name no ingredient: common ones (SCOWL, sizes 10 to 40) that WordNet knows, none of whose senses
+const head = `# English words that name no ingredient: common ones of 3 to 9 letters (SCOWL, sizes 10 to 40) that WordNet knows, none of whose senses
 # that count is an animal, a food, a plant, a substance or one of their kinds. Written by deploy/everyday.ts.
 # WordNet 3.1 Copyright 2011 by Princeton University. All rights reserved. https://wordnet.princeton.edu/license-and-commercial-use
 # SCOWL: the collective work is Copyright 2000-2016 by Kevin Atkinson as well as others. http://wordlist.aspell.net/scowl-readme/
