@@ -107,17 +107,44 @@ const equating: ReadonlySet<string> = new Set(['is', 'was', 'at', 'are', 'were',
 
 /** What it costs to take a figure behind "that was" for one of what follows. */
 const pointing = 1.5;
+const pointers: ReadonlySet<string> = new Set(['that', 'which', 'it']);
+const pointingVerbs: ReadonlySet<string> = new Set(['was', 'is', 'makes', 'made']);
 
 /** "That was", "which is" right before token `k`. */
 function pointsBack(tokens: readonly Token[], k: number): boolean {
-  const [what, verb, behind] = [tokens[k - 2], tokens[k - 1], tokens[k + 1]];
-  if (behind?.t === 'name' || (behind?.t === 'word' && behind.text === 'of')) return false;
-  return (
-    verb?.t === 'word' &&
-    (verb.text === 'thats' ||
-      (/^(?:was|is|makes|made)$/.test(verb.text) && what?.t === 'word' && /^(?:that|which|it)$/.test(what.text)))
-  );
+  const verb = k > 0 ? tokens[k - 1] : undefined;
+  if (verb?.t !== 'word') return false;
+  if (verb.text !== 'thats') {
+    const what = k > 1 && pointingVerbs.has(verb.text) ? tokens[k - 2] : undefined;
+    if (what?.t !== 'word' || !pointers.has(what.text)) return false;
+  }
+  const behind = tokens[k + 1];
+  return behind?.t !== 'name' && !(behind?.t === 'word' && behind.text === 'of');
 }
+
+/** What signs between two items cost; those not here cost little. */
+const signCosts: ReadonlyMap<string, number> = new Map([
+  [',', 2],
+  [';', 4],
+  ['!', 4],
+  ['?', 4],
+  ['.', 3.6],
+  ['\t', 0.4],
+  ['|', 0.4],
+  [':', 0],
+  ['=', 0],
+  ['+', 2.4],
+  ['&', 2.4],
+  ['•', 2.6],
+  ['*', 2.6],
+  ['/', 1],
+  ['"', 0],
+  ["'", 0],
+  ['_', 0],
+  ['`', 0],
+]);
+/** Signs that end a sentence. */
+const stopping: ReadonlySet<string> = new Set([';', '!', '?', '.']);
 
 /** The way between two neighbouring items, as seen from a name to its amount and from an amount to its name. */
 function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: boolean): Gap {
@@ -126,7 +153,7 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
   let everydays = 0;
   let lines = 0;
   let stops = 0;
-  const before = tokens[from - 1];
+  const before = from > 0 ? tokens[from - 1] : undefined;
   if (dotted && before?.t === 'quantity' && before.quantity.text.endsWith('.')) {
     nameFirst = 3.6;
     amountFirst = 3.6;
@@ -161,25 +188,17 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
         both = everydays > 4 ? 0.3 : 0.7;
       }
     } else if (token.t === 'sign') {
-      // "112 g NaOH (5 %), 260 g water": what a bracket holds is not of the next row
-      const closed = tokens[k - 1];
-      if (token.text === ',') both = closed?.t === 'sign' && closed.text === ')' ? 3 : 2;
-      else if (token.text === ';' || token.text === '!' || token.text === '?') {
-        both = 4;
-        stops++;
-      } else if (token.text === '.') {
-        both = 3.6;
-        stops++;
-      } else if (token.text === '\t' || token.text === '|') both = 0.4;
-      else if (token.text === '(' || token.text === ')' || token.text === '[' || token.text === ']') both = 0.3;
-      else if (token.text === ':' || token.text === '=') {
+      const { text } = token;
+      both = signCosts.get(text) ?? 0.3;
+      if (stopping.has(text)) stops++;
+      else if (text === ':' || text === '=') {
         nameFirst -= 0.3;
         amountFirst += 1.5;
-      } else if (token.text === '+' || token.text === '&') both = 2.4;
-      else if (token.text === '•' || token.text === '*') both = 2.6;
-      else if (token.text === '/') both = 1;
-      else if (token.text === '"' || token.text === "'" || token.text === '_' || token.text === '`') both = 0;
-      else both = 0.3;
+      } else if (text === ',') {
+        // "112 g NaOH (5 %), 260 g water": what a bracket holds is not of the next row
+        const closed = k > 0 ? tokens[k - 1] : undefined;
+        if (closed?.t === 'sign' && closed.text === ')') both = 3;
+      }
     }
     nameFirst += both;
     amountFirst += both;
@@ -237,7 +256,7 @@ const passed: ReadonlySet<string> = new Set([
 const isPassed = (item: Item | undefined): boolean =>
   item?.kind === 'thing' &&
   (item.named.meaning.kind === 'unknown' || (item.named.meaning.kind === 'role' && passed.has(item.named.meaning.id)));
-const consumable = (named: Named): boolean => !['role', 'unknown'].includes(named.meaning.kind);
+const consumable = ({ meaning: { kind } }: Named): boolean => kind !== 'role' && kind !== 'unknown';
 
 /** Keeps the cheapest chains in order. */
 function insertChain(list: Chain[], chain: Chain): void {
@@ -275,10 +294,8 @@ interface Gap {
 }
 
 /** Whether the dot behind `340 g.` ends a sentence: not where all units of the post are written with one. */
-export function endsInDots(items: readonly Item[]): boolean {
-  const measured = items.flatMap((item) => (item.kind === 'amount' && item.quantity.unit ? [item.quantity.text] : []));
-  return measured.some((text) => !text.endsWith('.'));
-}
+export const endsInDots = (items: readonly Item[]): boolean =>
+  items.some((item) => item.kind === 'amount' && item.quantity.unit !== null && !item.quantity.text.endsWith('.'));
 
 /** The items of a post, with what is asked of each of them many times over. */
 interface Series {
@@ -291,42 +308,71 @@ interface Series {
 }
 
 function seriesOf(items: readonly Item[], tokens: readonly Token[]): Series {
-  const amounts = (dim: Dim): number =>
-    items.reduce((sum, item) => (item.kind === 'amount' && item.quantity.dim === dim ? sum + 1 : sum), 0);
-  const weights = amounts('mass');
   const dots = endsInDots(items);
-  return {
-    items,
-    gaps: items.slice(1).map((item, k) => gapCosts(tokens, items[k]?.to ?? 0, item.from, dots)),
-    passed: items.map(isPassed),
-    unitful: weights >= 3 && weights > 2 * amounts('bare'),
-  };
+  const gaps: Gap[] = [];
+  const passed: boolean[] = [];
+  let [weights, bare] = [0, 0];
+  let before: Item | null = null;
+  for (const item of items) {
+    if (before) gaps.push(gapCosts(tokens, before.to, item.from, dots));
+    passed.push(isPassed(item));
+    if (item.kind === 'amount') {
+      if (item.quantity.dim === 'mass') weights++;
+      else if (item.quantity.dim === 'bare') bare++;
+    }
+    before = item;
+  }
+  return { items, gaps, passed, unitful: weights >= 3 && weights > 2 * bare };
 }
 
-function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
+/** Some items in a row, which may be a group: counted while it grows at its beginning. */
+interface Span {
+  begin: number;
+  readonly end: number;
+  things: number;
+  /** Things that stand for no passing word. */
+  held: number;
+  /** Whose the amounts are: the first that is held, else the first; -1 where there is none. */
+  thing: number;
+}
+
+function grow({ items, passed }: Series, span: Span): void {
+  span.begin--;
+  if (items[span.begin]?.kind !== 'thing') return;
+  const holds = !passed[span.begin];
+  span.things++;
+  if (holds) span.held++;
+  if (holds || span.held === 0) span.thing = span.begin;
+}
+
+function cheapest(items: readonly Item[], tokens: readonly Token[]): readonly Chain[] {
   const series = seriesOf(items, tokens);
-  const { gaps, passed } = series;
-  const shared = items.some((item) => item.kind === 'amount' && item.quantity.each);
-  const best: Chain[][] = [[start]];
+  const { gaps } = series;
+  const best: (readonly Chain[])[] = [[start]];
+  let lastShared = Number.NEGATIVE_INFINITY;
   for (let end = 1; end <= items.length; end++) {
     const list: Chain[] = [];
     const last = items[end - 1];
     if (!last) break;
+    if (last.kind === 'amount' && last.quantity.each) lastShared = end - 1;
     const alone = last.kind === 'thing' ? mentionCost(last.named.meaning) : orphanCost(last.quantity);
     for (const back of best[end - 1] ?? []) {
       const cost = back.cost + alone;
       if (!tooDear(list, cost)) insertChain(list, { end, cost, back, group: null, side: back.side });
     }
-    let held = last.kind === 'thing' && !passed[end - 1] ? 1 : 0;
-    for (let begin = end - 2; begin >= 0 && end - begin <= longestGroup; begin--) {
+    const span: Span = { begin: end, end, things: 0, held: 0, thing: -1 };
+    grow(series, span);
+    while (span.begin > 0 && end - span.begin < longestGroup) {
+      grow(series, span);
+      const { begin } = span;
       const gap = gaps[begin];
-      if (items[begin]?.kind === 'thing' && !passed[begin]) held++;
       // only an amount "each" belongs to several names
-      if ((held > 1 && !shared) || (gap && gap.nameFirst > farthest && gap.amountFirst > farthest)) break;
-      const found = groupAt(series, begin, end);
+      if (span.held > 1 && end - lastShared > longestGroup) break;
+      if (gap && gap.nameFirst > farthest && gap.amountFirst > farthest) break;
+      const found = groupAt(series, span);
       if (found === 'stop') break;
       if (found === 'none') continue;
-      const parted = isParted(gaps[begin - 1]) || (isHeading(items[begin - 1]) && isParted(gaps[begin - 2]));
+      const parted = begin > 0 && isPartedAt(series, begin);
       let group: Group | null = null;
       for (const back of best[begin] ?? []) {
         const turned = back.side !== 'none' && found.side !== 'none' && back.side !== found.side;
@@ -338,10 +384,16 @@ function cheapest(items: readonly Item[], tokens: readonly Token[]): Chain[] {
     }
     best.push(list);
     // out of reach of any group to come
-    if (end >= longestGroup) best[end - longestGroup] = [];
+    if (end >= longestGroup) best[end - longestGroup] = nothing;
   }
-  return best[items.length] ?? [];
+  return best[items.length] ?? nothing;
 }
+
+const nothing: readonly Chain[] = [];
+
+/** Whether the item before `begin`, or the heading there, is of another row or sentence. */
+const isPartedAt = ({ items, gaps }: Series, begin: number): boolean =>
+  isParted(gaps[begin - 1]) || (begin > 1 && isHeading(items[begin - 1]) && isParted(gaps[begin - 2]));
 
 const sameAmount = (a: Quantity, b: Quantity): boolean =>
   a.dim === 'mass' &&
@@ -352,19 +404,22 @@ const sameAmount = (a: Quantity, b: Quantity): boolean =>
 /** Grams per millilitre that anything in a recipe may have, with kitchen rounding. */
 const densities = { least: 0.8, most: 1.2 };
 
+const valueAt = (items: readonly Item[], k: number): number => {
+  const item = items[k];
+  return item?.kind === 'amount' ? item.quantity.value : Number.NaN;
+};
+
 /** Whether a weight and a volume on the two sides of a name can be one amount; on one side they may contradict. */
 function agreeAround(items: readonly Item[], begin: number, end: number, thing: number): boolean {
-  const at = (dim: Dim): number => {
-    for (let k = begin; k < end; k++) {
-      const item = items[k];
-      if (item?.kind === 'amount' && item.quantity.dim === dim) return k;
-    }
-    return -1;
-  };
-  const [m, v] = [at('mass'), at('volume')];
-  const [weight, volume] = [items[m], items[v]];
-  if (weight?.kind !== 'amount' || volume?.kind !== 'amount' || m < thing === v < thing) return true;
-  const density = weight.quantity.value / volume.quantity.value;
+  let [weight, volume] = [end, end];
+  for (let k = end - 1; k >= begin; k--) {
+    const item = items[k];
+    if (item?.kind !== 'amount') continue;
+    if (item.quantity.dim === 'mass') weight = k;
+    else if (item.quantity.dim === 'volume') volume = k;
+  }
+  if (weight === end || volume === end || weight < thing === volume < thing) return true;
+  const density = valueAt(items, weight) / valueAt(items, volume);
   return density > densities.least && density < densities.most;
 }
 
@@ -383,20 +438,11 @@ function grouped(items: readonly Item[], begin: number, end: number, thing: numb
   return { things, amounts };
 }
 
-/** The group made of items `begin` to `end`; `stop` where no longer one that ends here can be a group either. */
-function groupAt(series: Series, begin: number, end: number): Found {
+/** The group made of these items; `stop` where no longer one that ends with them can be a group either. */
+function groupAt(series: Series, { begin, end, things, held, thing }: Span): Found {
   const { items, gaps, passed, unitful } = series;
   const first = items[begin];
   if (end - begin > 6 && first?.kind === 'amount' && !first.quantity.each) return 'stop';
-  let things = 0;
-  let held = 0;
-  let thing = -1;
-  for (let k = begin; k < end; k++) {
-    if (items[k]?.kind !== 'thing') continue;
-    things++;
-    if (!passed[k]) held++;
-    if (things === 1 || (held === 1 && !passed[k])) thing = k;
-  }
   // what stands between the name and its amount is passed over; at either end it would be the name itself
   const over = held === 1 && !passed[begin] && !passed[end - 1];
   const figures = end - begin - things;
@@ -405,7 +451,7 @@ function groupAt(series: Series, begin: number, end: number): Found {
     return held > 1 ? eachAt(series, begin, end) : 'none';
   }
   if (figures > 4) return 'stop';
-  const named = items[thing];
+  const named = thing < 0 ? undefined : items[thing];
   if (named?.kind !== 'thing') return 'none';
   const { meaning } = named.named;
   let cost = 0;
@@ -421,7 +467,7 @@ function groupAt(series: Series, begin: number, end: number): Found {
     const beside = k === thing + 1 && (gaps[thing]?.nameFirst ?? 1) <= 0.05 && item.quantity.value >= leastBeside;
     const fit = fitCost(meaning, item.quantity, unitful && !beside);
     if (fit === never || item.quantity.each || (item.pure && !takesPurity(meaning))) return 'none';
-    if (item.total && !/^total/.test(meaning.id)) return 'none';
+    if (item.total && !meaning.id.startsWith('total')) return 'none';
     if (unitful && item.quantity.dim === 'bare' && consumable(named.named)) {
       // "12,50 with coffee", "gave 7. The tallow": what no unit and no neighbour makes an amount
       const gap = gaps[k < thing ? thing - 1 : thing];
@@ -431,8 +477,8 @@ function groupAt(series: Series, begin: number, end: number): Found {
     const slot = slotOf(item.quantity);
     if (taken & slot) {
       // "900 g lard (2 lb)": one amount on both sides, in two units
-      const other = items.slice(begin, k).find((one) => one.kind === 'amount' && slotOf(one.quantity) === slot);
-      if (other?.kind !== 'amount' || !sameAmount(other.quantity, item.quantity)) return 'none';
+      const other = inSlot(items, begin, slot);
+      if (!other || !sameAmount(other, item.quantity)) return 'none';
       cost += 0.3;
       continue;
     }
@@ -460,6 +506,15 @@ function groupAt(series: Series, begin: number, end: number): Found {
     cost += way;
   }
   return { cost, side, thing };
+}
+
+/** The first amount from item `begin` on that takes this slot of a name. */
+function inSlot(items: readonly Item[], begin: number, slot: number): Quantity | null {
+  for (let k = begin; k < items.length; k++) {
+    const item = items[k];
+    if (item?.kind === 'amount' && slotOf(item.quantity) === slot) return item.quantity;
+  }
+  return null;
 }
 
 /** `200 g each of coconut, palm and olive` and `coconut, palm, olive: 200 g each`. */
@@ -506,6 +561,9 @@ function unroll(items: readonly Item[], chain: Chain): Binding {
 
 const isRatio = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'ratio';
 
+/** Roles whose figure changes what is weighed. */
+const telling: ReadonlySet<RoleName> = new Set(['superfat', 'concentration', 'ratio', 'purity']);
+
 /** What groups say about everything that is weighed, in no order; the same where they mean the same. */
 function signature(items: readonly Item[], groups: readonly Group[]): string {
   const parts: string[] = [];
@@ -514,7 +572,7 @@ function signature(items: readonly Item[], groups: readonly Group[]): string {
       const item = items[k];
       if (item?.kind !== 'thing') continue;
       const { meaning } = item.named;
-      if (meaning.kind === 'role' && !['superfat', 'concentration', 'ratio', 'purity'].includes(meaning.id)) continue;
+      if (meaning.kind === 'role' && !telling.has(meaning.id)) continue;
       if (meaning.kind === 'additive' || meaning.kind === 'scent' || meaning.kind === 'unknown') continue;
       const id = meaning.kind === 'alkali' && meaning.id === 'unsaid' ? 'naoh' : meaning.id;
       // a ratio is the water's, whether it stands beside it or by itself
@@ -545,25 +603,33 @@ function meansTheSame(items: readonly Item[], one: Chain, other: Chain): boolean
 
 export interface Bound {
   readonly best: Binding;
-  /** The group that an item is in, where it is in one. */
-  readonly groupOf: ReadonlyMap<number, Group>;
+  /** The group that each item is in; a hole where it is in none. */
+  readonly groupOf: readonly (Group | undefined)[];
   /** A reading that costs about as little and weighs something else: the post is unclear. */
   readonly rival: Binding | null;
 }
 
 /** A binding taken for good, with no rival left. */
 export function settledOn(best: Binding): Bound {
-  const groupOf = new Map<number, Group>();
+  const groupOf: (Group | undefined)[] = [];
   for (const group of best.groups) {
-    for (const k of group.things) groupOf.set(k, group);
-    for (const k of group.amounts) groupOf.set(k, group);
+    for (const k of group.things) groupOf[k] = group;
+    for (const k of group.amounts) groupOf[k] = group;
   }
   return { best, groupOf, rival: null };
 }
 
+const unbound: Binding = { groups: [], orphans: [], mentions: [], cost: 0 };
+
+/** The cheapest groups alone. */
+export function groupsOf(items: readonly Item[], tokens: readonly Token[]): readonly Group[] {
+  const [first] = cheapest(items, tokens);
+  return first ? unroll(items, first).groups : [];
+}
+
 export function bind(items: readonly Item[], tokens: readonly Token[]): Bound {
   const [first, ...others] = cheapest(items, tokens);
-  if (!first) return settledOn({ groups: [], orphans: [], mentions: [], cost: 0 });
+  if (!first) return settledOn(unbound);
   const rival = others.find((chain) => chain.cost - first.cost <= clearly && !meansTheSame(items, first, chain));
   return { ...settledOn(unroll(items, first)), rival: rival ? unroll(items, rival) : null };
 }

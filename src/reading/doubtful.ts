@@ -1,6 +1,7 @@
 import type { Binding } from './bind.ts';
 import { withUnit } from './columns.ts';
-import { type Item, sameWithin } from './items.ts';
+import { type Item, type Named, sameWithin } from './items.ts';
+import type { Meaning } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, unitFor } from './rows.ts';
@@ -12,12 +13,18 @@ type Amount = Extract<Item, { kind: 'amount' }>;
 /** Figures that no name took. */
 export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
   const { items, tokens, bound } = assembly.source;
-  const ingredients = rows.filter((row) => row.named.meaning.kind !== 'unknown');
-  const bare = ingredients.some((row) => row.amount?.dim === 'bare');
+  const bare = rows.some((row) => row.named.meaning.kind !== 'unknown' && row.amount?.dim === 'bare');
   let said: ReadonlySet<number> | null = null;
   const before = ({ value }: Quantity): boolean => {
-    said ??= new Set(bound.best.groups.flatMap((group) => group.amounts.map((at) => figureOf(items[at]))));
+    said ??= new Set(items.map((one, at) => (bound.groupOf[at] ? figureOf(one) : Number.NaN)));
     return said.has(value) || said.has(value / 100);
+  };
+  let ofFats: number | null = null;
+  /** A bare figure that is what all the fats weigh. */
+  const saysSum = (quantity: Quantity, token: number): boolean => {
+    const found = unitFor(assembly, token);
+    ofFats ??= sumOfFats(rows);
+    return found !== null && ofFats > 0 && isStatementOf(withUnit(quantity, found.unit).value, ofFats);
   };
   let sums: readonly number[] | null = null;
   const agrees = ({ value }: Quantity): boolean => {
@@ -31,16 +38,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     if (assembly.isSettled(quantity)) continue;
     const next = tokens[item.to];
     const counted = next?.t === 'word' && next.sort === 'everyday';
-    const doubted = [1, 2, 3].some((back) => {
-      const word = tokens[item.from - back];
-      return (
-        word?.t === 'word' &&
-        word.text === 'or' &&
-        tokens
-          .slice(item.from - back + 1, item.from)
-          .every((one) => one.t === 'word' && /^(was|it|is|maybe|even|about)$/.test(one.text))
-      );
-    });
+    const doubted = isDoubted(tokens, item.from);
     if (quantity.dim === 'percent' && roles.superfat === null && speaksOf(assembly, 'superfat', k)) {
       roles.superfat = quantity.negative ? -quantity.value : quantity.value;
       assembly.assume('left-out', `I took ${quantity.text} as the superfat.`);
@@ -60,7 +58,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       for (const one of [quantity, item.same]) if (one) assembly.fate(one, 'aside', 'a total that agrees');
       continue;
     }
-    if (quantity.dim === 'bare' && bare && saysSum(assembly, rows, quantity, item.from)) {
+    if (quantity.dim === 'bare' && bare && saysSum(quantity, item.from)) {
       assembly.fate(quantity, 'aside', 'a total that agrees');
       continue;
     }
@@ -80,13 +78,29 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
   }
 }
 
-/** A bare figure that is what all the fats weigh. */
-function saysSum(assembly: Assembly, rows: readonly Row[], quantity: Quantity, token: number): boolean {
-  const found = unitFor(assembly, token);
-  const fats = rows.filter(({ named, grams }) => named.meaning.kind === 'fat' && grams !== null);
-  const sum = fats.reduce((all, { grams }) => all + (grams ?? 0), 0);
-  return found !== null && fats.length > 1 && isStatementOf(withUnit(quantity, found.unit).value, sum);
+/** What several fats weigh together; 0 where there is but one. */
+function sumOfFats(rows: readonly Row[]): number {
+  let [sum, fats] = [0, 0];
+  for (const { named, grams } of rows) {
+    if (named.meaning.kind !== 'fat' || grams === null) continue;
+    sum += grams;
+    fats++;
+  }
+  return fats > 1 ? sum : 0;
 }
+
+/** "Or", or "or was it", right before token `at`. */
+function isDoubted(tokens: readonly Token[], at: number): boolean {
+  for (let k = at - 1; k >= Math.max(0, at - 3); k--) {
+    const token = tokens[k];
+    if (token?.t !== 'word') return false;
+    if (token.text === 'or') return true;
+    if (!wavering.has(token.text)) return false;
+  }
+  return false;
+}
+
+const wavering: ReadonlySet<string> = new Set(['was', 'it', 'is', 'maybe', 'even', 'about']);
 
 const figureOf = (item: Item | undefined): number => (item?.kind === 'amount' ? item.quantity.value : Number.NaN);
 
@@ -126,17 +140,17 @@ function isListed(assembly: Assembly, at: number): boolean {
 function restates(assembly: Assembly, at: number): boolean {
   const { items, bound } = assembly.source;
   const own = items[at];
-  const before = (bound.groupOf.get(at - 1)?.amounts ?? []).map((k) => items[k]);
+  if (at === 0 || own?.kind !== 'amount' || own.quantity.dim !== 'mass') return false;
   return (
-    own?.kind === 'amount' &&
-    own.quantity.dim === 'mass' &&
-    before.some(
-      (item) =>
+    bound.groupOf[at - 1]?.amounts.some((k) => {
+      const item = items[k];
+      return (
         item?.kind === 'amount' &&
         item.quantity.dim === 'mass' &&
         item.quantity.unit?.id !== own.quantity.unit?.id &&
-        Math.abs(item.quantity.value - own.quantity.value) <= sameWithin * own.quantity.value,
-    )
+        Math.abs(item.quantity.value - own.quantity.value) <= sameWithin * own.quantity.value
+      );
+    }) ?? false
   );
 }
 
@@ -155,15 +169,15 @@ function besideName(assembly: Assembly, at: number): boolean {
 /** A name without an amount stands beside the figure: it may be its own. */
 function spareName(assembly: Assembly, at: number): boolean {
   const { items, bound } = assembly.source;
-  return [at - 1, at + 1].some((k) => {
+  const isSpare = (k: number): boolean => {
     const item = items[k];
-    return (
-      item?.kind === 'thing' &&
-      !bound.groupOf.has(k) &&
-      ['fat', 'unheld', 'ambiguous', 'unknown', 'alkali'].includes(item.named.meaning.kind)
-    );
-  });
+    return item?.kind === 'thing' && !bound.groupOf[k] && weighable.has(item.named.meaning.kind);
+  };
+  return (at > 0 && isSpare(at - 1)) || isSpare(at + 1);
 }
+
+/** Kinds of names that a lone weight may be of. */
+const weighable: ReadonlySet<Meaning['kind']> = new Set(['fat', 'unheld', 'ambiguous', 'unknown', 'alkali']);
 
 /** Whether the thing is weighed anywhere in the post. */
 const holds = ({ source: { bound, items } }: Assembly, id: string): boolean =>
@@ -174,21 +188,30 @@ const holds = ({ source: { bound, items } }: Assembly, id: string): boolean =>
     }),
   );
 
+/** Nothing but "or", and signs perhaps, from one token to another. */
+function isOr(tokens: readonly Token[], from: number, to: number): boolean {
+  let said = false;
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    if (token?.t === 'sign') continue;
+    if (said || token?.t !== 'word' || token.text !== 'or') return false;
+    said = true;
+  }
+  return said;
+}
+
 /** `65 g NaOH or 91 g KOH`: two weighed things of one kind, of which one goes in. */
 function weighedEither(assembly: Assembly): void {
   const { items, tokens, bound } = assembly.source;
-  const ownerOf = (k: number): Extract<Item, { kind: 'thing' }> | undefined =>
-    bound.groupOf
-      .get(k)
-      ?.things.map((at) => items[at])
-      .find((item): item is Extract<Item, { kind: 'thing' }> => item?.kind === 'thing');
+  const ownerOf = (k: number): Named | undefined => {
+    const item = items[bound.groupOf[k]?.things[0] ?? items.length];
+    return item?.kind === 'thing' ? item.named : undefined;
+  };
   for (let k = 1; k < items.length; k++) {
     const [before, item] = [items[k - 1], items[k]];
-    if (!before || !item || bound.groupOf.get(k - 1) === bound.groupOf.get(k)) continue;
-    const between = tokens.slice(before.to, item.from).filter((token) => token.t !== 'sign');
-    const [only] = between;
-    const [first, second] = [ownerOf(k - 1)?.named, ownerOf(k)?.named];
-    if (between.length !== 1 || only?.t !== 'word' || only.text !== 'or' || !first || !second) continue;
+    if (!before || !item || !isOr(tokens, before.to, item.from) || bound.groupOf[k - 1] === bound.groupOf[k]) continue;
+    const [first, second] = [ownerOf(k - 1), ownerOf(k)];
+    if (!first || !second) continue;
     if (first.meaning.kind === second.meaning.kind && /^(fat|alkali)$/.test(first.meaning.kind))
       assembly.doubts.push({ id: 'two-readings', said: '', first: first.text, second: second.text });
   }
@@ -204,7 +227,7 @@ export function eitherOr(assembly: Assembly): void {
     // "almond 100 g (or apricot)"
     const spoken = tokens[item.from - 1];
     if (spoken?.t === 'word' && spoken.text === 'or' && !holds(assembly, item.named.meaning.id)) {
-      const group = bound.groupOf.get(k - 1);
+      const group = k > 0 ? bound.groupOf[k - 1] : undefined;
       const owner = group?.things
         .map((at) => items[at])
         .find((one) => one?.kind === 'thing' && one.named.meaning.kind === item.named.meaning.kind);
@@ -229,7 +252,7 @@ export function eitherOr(assembly: Assembly): void {
         continue;
       const [a, b] = other.from < item.from ? [other, item] : [item, other];
       const between = tokens.slice(a.to, b.from);
-      const weighed = (bound.groupOf.get(at)?.amounts.length ?? 0) > 0;
+      const weighed = (bound.groupOf[at]?.amounts.length ?? 0) > 0;
       if (
         weighed &&
         between.length === 1 &&

@@ -122,7 +122,7 @@ function inList(tokens: readonly Token[], item: Item, at: number, bound: Bound):
     (token.t === 'sign' && /^[,;\t•+&]$/.test(token.text)) ||
     (token.t === 'word' && token.sort === 'joint' && /^(and|&|plus)$/.test(token.text));
   if (!parted(before)) return false;
-  const grouped = (k: number): boolean => bound.groupOf.has(k);
+  const grouped = (k: number): boolean => bound.groupOf[k] !== undefined;
   const first = before === undefined || before.t === 'line';
   const last = after === undefined || after.t === 'line';
   return (

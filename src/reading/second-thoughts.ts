@@ -3,7 +3,7 @@
  * still palm in it", "no palm, I left it out", "lard in place of the palm". What stands last, or does not speak of what
  * was, counts, and the answer says so; what cannot be known stays for a question.
  */
-import { bind } from './bind.ts';
+import { groupsOf } from './bind.ts';
 import { type Change, changesIn } from './changes.ts';
 import type { Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
@@ -191,7 +191,7 @@ function saidIn(
   const others = pointers.size === 0 ? items : items.filter((item) => !pointers.has(item));
   const alkalis = alkalisIn(items);
   const said: Said[] = [];
-  for (const group of bind(withUnits(others, stances), tokens).best.groups) {
+  for (const group of groupsOf(withUnits(others, stances), tokens)) {
     const thing = others[group.things[0] ?? -1];
     if (!isThing(thing) || group.things.length > 1) continue;
     const key = keyOf(thing.named.meaning, alkalis);

@@ -100,7 +100,7 @@ function isSaidToo(assembly: Assembly, sum: number, total: Quantity): boolean {
     if (item.kind !== 'amount' || item.quantity.numbers === total.numbers || item.quantity.upTo !== null) return false;
     const { quantity } = item;
     if (quantity.dim !== 'mass' && quantity.dim !== 'bare') return false;
-    const taken = bound.groupOf.get(k)?.things.some((at) => {
+    const taken = bound.groupOf[k]?.things.some((at) => {
       const thing = items[at];
       return thing?.kind === 'thing' && thing.named.meaning.kind !== 'role' && thing.named.meaning.kind !== 'unknown';
     });
