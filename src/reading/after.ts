@@ -1,5 +1,6 @@
 import { type Binding, endsInDots } from './bind.ts';
 import { linesOf } from './columns.ts';
+import { cookOver, untilDone } from './cook.ts';
 import type { Item } from './items.ts';
 import type { Token } from './tokens.ts';
 
@@ -92,7 +93,7 @@ export function afterScope(
   binding: Binding,
 ): (token: number) => boolean {
   const isSaid = tokens.some((token) => isRole(token, 'after'));
-  const cooked = isSaid ? null : endOfCook(tokens);
+  const cooked = endOfCook(tokens);
   if (!isSaid && cooked === null) return () => false;
   const inside = new Set<number>();
   const dotted = endsInDots(items);
@@ -105,17 +106,21 @@ export function afterScope(
   const mark = (of: readonly Weighed[]): void => {
     for (const { at } of of) inside.add(at);
   };
-  if (cooked !== null) {
-    const late = within(fats, cooked, tokens.length);
+  /** What is stirred in from here on, if it is little. */
+  const markStirred = (from: number, to: number): void => {
+    const late = within(fats, from, to);
     const share = late.reduce((sum, one) => sum + (one.grams ?? 0), 0) / grams;
-    const stirred = late.every(({ at }) => isStirredIn(tokens, at));
-    return (token) => stirred && share <= mostAfter && late.some(({ at }) => at === token);
-  }
+    if (share <= mostAfter && late.every(({ at }) => isStirredIn(tokens, at))) mark(late);
+  };
+  if (!isSaid && cooked !== null) markStirred(cooked, tokens.length);
   lines.forEach((line, index) => {
     for (let k = line.from; k < line.to; k++) {
       if (!isRole(tokens[k], 'after') || isTalk(tokens, k)) continue;
       if (within(weighed, line.from, line.to).length === 0) {
-        if (!isHeading(tokens, line, k)) continue;
+        if (!isHeading(tokens, line, k)) {
+          markStirred(k, sentencesOn(tokens, line.to));
+          continue;
+        }
         // the rows below, up to a blank line or the next heading
         for (const next of lines.slice(index + 1)) {
           const part = tokens.slice(next.from, next.to);
@@ -134,7 +139,12 @@ export function afterScope(
       let end = k + 1;
       while (end < line.to && !endsSentence(tokens[end]) && !(dotted && isDotted(tokens[end - 1]))) end++;
       let sentence = k;
-      while (sentence > line.from && !endsSentence(tokens[sentence - 1])) sentence--;
+      while (
+        sentence > line.from &&
+        !endsSentence(tokens[sentence - 1]) &&
+        !(dotted && isDotted(tokens[sentence - 1]))
+      )
+        sentence--;
       let begin = k;
       const bracket = (token: Token | undefined): boolean => isSign(token, /^[()]$/);
       while (begin > sentence && !endsClause(tokens[begin - 1]) && !(dotted && isDotted(tokens[begin - 1]))) {
@@ -142,8 +152,10 @@ export function afterScope(
         begin--;
       }
       // "water 14 oz. After the cook: 1 oz shea"
-      const opens = isSign(tokens[k + 1], /^:$/);
-      const before = opens ? [] : within(weighed, begin, k);
+      const role = tokens[k];
+      const opens = isSign(tokens[k + 1], /^:$/) || (role?.t === 'name' && role.meant === untilDone);
+      const isTold = role?.t === 'name' && role.meant === cookOver;
+      const before = opens ? [] : within(weighed, isTold ? behindAlkali(tokens, begin, k) : begin, k);
       const behind = within(weighed, k, end);
       // "After the cook I mix in 60 g glycerin" says nothing of the fat before it
       if (before.length === 0 && behind.length > 0) {
@@ -151,12 +163,17 @@ export function afterScope(
         continue;
       }
       const near = before.filter(({ fat }) => fat);
+      // "Zap test clean. Then I folded in 50 g shea."
+      if (near.length === 0 && within(weighed, sentence, end).length === 0) markStirred(k, sentencesOn(tokens, end));
       const share = near.reduce((sum, one) => sum + (one.grams ?? 0), 0) / grams;
       // "450 g olive and 50 g shea after the cook"
       if (near.length > 1 && share > mostAfter) mark(near.slice(-1));
       else if (near.length > 0) mark(near);
       // "30 g shea, after the cook"
-      else if (before.length === 0) mark(within(fats, sentence, k).slice(-1));
+      else if (before.length === 0) {
+        const from = isTold ? behindAlkali(tokens, sentence, k) : sentence;
+        mark(within(fats, from, k).slice(-1).filter(({ at }) => !isTold || isStirredIn(tokens, at)));
+      }
     }
   });
   // everything "after" leaves nothing to cook: only the last one can be meant
@@ -167,12 +184,28 @@ export function afterScope(
   return (token) => inside.has(token);
 }
 
+/** Behind the last alkali between two tokens: what stands before it was in the pot. */
+function behindAlkali(tokens: readonly Token[], from: number, to: number): number {
+  const at = tokens.slice(from, to).findLastIndex((one) => one.t === 'name' && /^(alkali|stock)$/.test(one.meaning.kind));
+  return at < 0 ? from : from + at;
+}
+
+/** Where the second sentence behind this one ends. */
+function sentencesOn(tokens: readonly Token[], end: number): number {
+  let at = end;
+  for (let n = 0; n < 2 && at < tokens.length; n++) {
+    while (at < tokens.length && endsSentence(tokens[at])) at++;
+    while (at < tokens.length && !endsSentence(tokens[at])) at++;
+  }
+  return at;
+}
+
 /** Seconds that a cook takes, at the least. */
 const leastCook = 1800;
 
 /**
- * Steps in their order: behind the alkali, a sentence of the lid or the oven with a time as long as a cook. Where it
- * ends; null where there is none.
+ * Steps in their order: behind the alkali, a sentence of the lid or the oven with a time as long as a cook. Where that
+ * time stands; null where there is none.
  */
 function endOfCook(tokens: readonly Token[]): number | null {
   let lye = false;
@@ -190,17 +223,19 @@ function endOfCook(tokens: readonly Token[]): number | null {
         .slice(from, to)
         .some((one) => (one.t === 'word' || one.t === 'name') && heated.test(one.text.toLowerCase()))
     )
-      return to;
+      return k + 1;
   }
   return null;
 }
 
-/** "Now stir in 45 g jojoba oil". */
+const stirring =
+  /^(stir|stirs|stirred|stirring|add|adds|added|adding|mix|mixes|mixed|mixing|fold|folds|folded|folding|goes|went|beat|blend|blended|whisk|whisked|poured|drizzled|then|in)$/;
+
+/** "Now stir in 45 g jojoba oil", "45 g jojoba went in". */
 const isStirredIn = (tokens: readonly Token[], at: number): boolean =>
   !tokens.slice(at, at + 6).some((one) => isRole(one, 'before')) &&
-  tokens
-    .slice(Math.max(0, at - 6), at)
-    .some((one) => one.t === 'word' && /^(stir|stirred|add|added|mix|mixed|fold|folded|goes|beat)$/.test(one.text));
+  (tokens.slice(Math.max(0, at - 6), at).some((one) => one.t === 'word' && stirring.test(one.text)) ||
+    tokens.slice(at + 1, at + 3).some((one) => one.t === 'word' && stirring.test(one.text)));
 
 /** "At the end of the day" and "I once cooked" are talk. */
 const isTalk = (tokens: readonly Token[], k: number): boolean => {

@@ -21,6 +21,7 @@ import {
   rowsOf,
   type Source,
   sameAmount,
+  weighedAs,
 } from './rows.ts';
 import { choices, recipesIn } from './several.ts';
 import { crossShares, settleShares } from './shares.ts';
@@ -77,7 +78,7 @@ function weighed(assembly: Assembly, rows: readonly Row[], roles: Roles): Row[] 
       if (one) assembly.fate(one, 'used', label(assembly, row.named.meaning));
     const own =
       !shared.has(row) && row.amount && row.amount.dim !== 'parts'
-        ? gramsOf(assembly, row.named, row.amount, row.token)
+        ? gramsOf(assembly, row.named, weighedAs(row.amount, row.same), row.token)
         : null;
     return { ...row, grams: shared.get(row) ?? own };
   });

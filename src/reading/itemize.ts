@@ -4,6 +4,7 @@ import { askedApart, sodaMeant } from './asked.ts';
 import { asBlend } from './blend.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
+import { endOfCook, looksOfPot } from './cook.ts';
 import { type Item, itemsOf } from './items.ts';
 import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
@@ -58,7 +59,9 @@ export interface Cut {
 const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   dashed,
   alsoWarm,
+  looksOfPot,
   afterPhrases,
+  endOfCook,
   laterWater,
   takeParts,
   rates,

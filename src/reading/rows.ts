@@ -2,6 +2,7 @@ import type { Catalogue } from '../catalogue/types.ts';
 import { afterScope } from './after.ts';
 import type { Binding, Bound } from './bind.ts';
 import { type HeadUnits, withUnit } from './columns.ts';
+import { isOfLooks } from './cook.ts';
 import { type Item, type Named, sameWithin } from './items.ts';
 import type { Lexicon, Meaning } from './lexicon.ts';
 import type { PutRight } from './put-right.ts';
@@ -124,6 +125,21 @@ function densityOf(assembly: Assembly, meaning: Meaning): number | null {
   return null;
 }
 
+/** The last place of a weight as a fraction of it; 0 where it has no decimals, as people weigh. */
+function lastPlace({ value, unit, text }: Quantity): number {
+  const places = /\d[.,](\d+)/.exec(text)?.[1]?.length ?? 0;
+  return places === 0 ? 0 : (10 ** -places * (unit?.factor ?? 1)) / value;
+}
+
+/** `14.1 oz (400 g)`: of one weight in two units, the one that the other was rounded from. */
+export function weighedAs(amount: Quantity, same: Quantity | null): Quantity {
+  if (same?.dim !== 'mass' || amount.dim !== 'mass' || !same.unit || !amount.unit) return amount;
+  const apart = Math.abs(same.value - amount.value) / amount.value;
+  const place = lastPlace(amount);
+  const isRounded = place > 0 && lastPlace(same) === 0 && apart <= place / 2 + 1e-9;
+  return isRounded && place > (2 * same.unit.factor) / same.value ? same : amount;
+}
+
 /** A bare figure this large is not of the kilograms that the rest is in. */
 const farBeyond = 25;
 
@@ -219,7 +235,8 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
       }),
   );
   const isSaid = tokens.some(
-    (token) => token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'after',
+    (token) =>
+      token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'after' && !isOfLooks(token.meant),
   );
   const stockNamed = items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'stock');
   const rows: Row[] = [];

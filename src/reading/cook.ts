@@ -1,0 +1,110 @@
+/**
+ * How the pot looks and what is done with it tells that the cook is over, without the word for it: "when it looked like
+ * petroleum jelly", "zap test clean", "heat off, then 50 g shea". What is stirred in behind that is not cooked.
+ */
+import type { Token } from './tokens.ts';
+
+const textOf = (token: Token | undefined): string =>
+  token?.t === 'word' || token?.t === 'name' ? token.text.toLowerCase() : '';
+
+/** What a pot is said to look like, which some also bake or cure with. */
+const looks = /^(?:apple ?sauce|petroleum jelly|vaseline)$/;
+const leading = /^(?:at|like|to|as|into|of|past|until|till|through|the|a|called|is|was|now|looks?|looked|reached|hits?|after)$/;
+
+const isWeight = (token: Token | undefined): boolean =>
+  token?.t === 'quantity' && token.quantity.dim !== 'temperature' && token.quantity.dim !== 'time';
+
+/** "It went through applesauce": no ingredient, unless it is weighed. */
+export function looksOfPot(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (token?.t !== 'name' || !looks.test(textOf(token))) continue;
+    const [before, behind] = [tokens[k - 1], tokens[k + 1]];
+    const sized = isWeight(before) || (textOf(before) === 'of' && isWeight(tokens[k - 2]));
+    const listed = isWeight(behind) || (behind?.t === 'sign' && isWeight(tokens[k + 2]));
+    if (sized || (listed && !leading.test(textOf(before)))) continue;
+    out ??= [...tokens];
+    out[k] = { t: 'word', text: textOf(token), sort: 'everyday', from: token.from, to: token.to };
+  }
+  return out ?? tokens;
+}
+
+/** A post of soap that is cooked. */
+const cooking =
+  /^(?:cook|cooks|cooked|cooking|crock ?pot|crock|slow cooker|slowcooker|hp|zap|zaps|zapped|zapping|gel|gelled|oven|applesauce|apple sauce|vaseline|petroleum jelly)$/;
+
+/** Looks of a soap that is done, by their last word. */
+const late = /^(?:vaseline|petroleum jelly|potato|potatoes|mash|translucent|glassy)$/;
+const clean = /^(?:clean|ok|okay|fine|negative|passed|passes|good|clear|none|nothing|gone|neutral|free)$/;
+const begins = /^(?:after|once|when|past|following|at|as|reached|until|till|stage|looks?|looked|resembled|like)$/;
+const until = /^(?:until|till)$/;
+const heater = /^(?:heat|crock ?pot|crock|slow cooker|slowcooker|cooker|pot|stove|hob|burner|oven|power|it)$/;
+const isIt = /^(?:it|soap|everything|batch|all|the soap)$/;
+const finished = /^(?:done|ready|finished|neutral)$/;
+
+/** Words of one phrase, at the most. */
+const phrase = 6;
+
+const endsPhrase = (token: Token | undefined): boolean =>
+  token === undefined || token.t === 'line' || token.t === 'quantity' || (token.t === 'sign' && /^[.;!?]$/.test(token.text));
+
+/** One of these words stands up to a phrase before token `k`. */
+function stands(tokens: readonly Token[], k: number, words: RegExp): string | null {
+  for (let at = k - 1; at >= 0 && k - at <= phrase && !endsPhrase(tokens[at]); at--)
+    if (words.test(textOf(tokens[at]))) return textOf(tokens[at]);
+  return null;
+}
+
+/** One of these words stands up to a phrase behind token `k`. */
+function follows(tokens: readonly Token[], k: number, words: RegExp, reach = phrase): boolean {
+  for (let at = k + 1; at - k <= reach && !endsPhrase(tokens[at]); at++) if (words.test(textOf(tokens[at]))) return true;
+  return false;
+}
+
+/** What token `k` says of the cook: that it is over, that it goes on until then, or nothing; `lye`: it stands before. */
+function toldAt(tokens: readonly Token[], k: number, lye: boolean): 'over' | 'until' | null {
+  const text = textOf(tokens[k]);
+  if (late.test(text)) {
+    const word = stands(tokens, k, begins) ?? (follows(tokens, k, /^stage$/, 1) ? 'stage' : null);
+    if (word === null) return null;
+    return stands(tokens, k, until) ? 'until' : 'over';
+  }
+  if (/^(?:zap|zaps|zapping|zapped)$/.test(text))
+    return follows(tokens, k, clean) || stands(tokens, k, /^(?:passed|passes|no|not|stopped|without)$/) ? 'over' : null;
+  if (text === 'neutral') return stands(tokens, k, /^(?:once|when|tested|tests|is|was)$/) ? 'over' : null;
+  // before the lye goes in, it is the melting that ends
+  if (!lye) return null;
+  if (text === 'off') {
+    const near = stands(tokens, k, heater) ?? (follows(tokens, k, heater, 3) ? 'heat' : null);
+    return near === null ? null : 'over';
+  }
+  return finished.test(text) && stands(tokens, k, /^(?:when|once|after)$/) && stands(tokens, k, isIt) ? 'over' : null;
+}
+
+/** The tokens with what tells of the end of the cook, of a cooked soap, as one that says "after". */
+export function endOfCook(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some((token) => cooking.test(textOf(token)) || late.test(textOf(token)))) return tokens;
+  let out: Token[] | null = null;
+  let lye = false;
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (token?.t === 'name' && /^(?:alkali|stock)$/.test(token.meaning.kind))
+      lye ||= tokens[k - 1]?.t === 'quantity' || tokens[k + 1]?.t === 'quantity' || tokens[k + 2]?.t === 'quantity';
+    if (!token || (token.t !== 'word' && token.t !== 'name')) continue;
+    const told = toldAt(tokens, k, lye);
+    if (told === null) continue;
+    out ??= [...tokens];
+    const meaning = { kind: 'role', id: 'after' } as const;
+    const meant = told === 'until' ? untilDone : cookOver;
+    out[k] = { t: 'name', meaning, text: token.text, how: 'name', meant, from: token.from, to: token.to };
+  }
+  return out ?? tokens;
+}
+
+/** What is put in beside this is put in after the cook; and what stands behind the other one. */
+export const cookOver = 'the cook is over';
+export const untilDone = 'until the cook is over';
+
+/** Nobody says "after the cook" in so many words. */
+export const isOfLooks = (meant: string): boolean => meant === cookOver || meant === untilDone;
