@@ -66,6 +66,12 @@ function isRecipe(text: string, { fats, alkali }: RecipeReading): boolean {
   return text.trim().split('\n').length >= post || !speaksOfHeat(text);
 }
 
+/** "How much of each alkali do I weigh?", beneath fats that are weighed. */
+const asksAlkali =
+  /\b(?:how much|what|which)\b[^.?!\n]{0,30}\b(?:lye|naoh|koh|alkalis?|caustic|hydroxide|potash)\b(?![^.?!\n]*\b(?:hot|hotter|warm|temp\w*|cool\w*|ice|strength|solution|concentration)\b)[^.!\n]{0,40}\?/i;
+const wantsAlkali = (text: string, { fats, alkali, others }: RecipeReading): boolean =>
+  fats.length > 1 && alkali.length === 0 && others.length > 0 && asksAlkali.test(text);
+
 /** Something that is no fat and no lye, as a share: a scent, perhaps. */
 const speaksOfScent = (text: string, { others, fats, alkali }: RecipeReading): boolean =>
   others.length > 0 && fats.length === 0 && alkali.length === 0 && /%|percent/i.test(text);
@@ -88,6 +94,7 @@ export function guess(text: string, context: Context): string | null {
   if (batches.test(text)) return 'batch';
   if (reminds.test(text)) return 'remind';
   if (isRecipe(text, read(text))) return 'check';
+  if (wantsAlkali(text, read(text))) return 'lye';
   if (turned.test(text) && questionOf(text, null, context)?.kind === 'convert') return 'convert';
   // "When are my oils at 45 °C" is no question about the melting points of fats.
   const warm = speaksOfHeat(text) || speaksOfScent(text, read(text)) ? heatQuestion(reader(), text, read(text)) : null;

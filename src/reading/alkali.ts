@@ -252,7 +252,7 @@ function besideSolution(
 }
 
 const labelWord =
-  /^(flakes?|pellets?|beads|crystals|granules|prills|bag|tub|jar|bottle|box|label|labell?ed|says?|said|reads|container|supplier|stuff|mine|sold)$/;
+  /^(flakes?|pellets?|beads|crystals|granules|prills|bag|tub|jar|bottle|box|label|labell?ed|tin|sheet|packet|pack|drum|minimum|min|strength|assay|grade|says?|said|reads|container|supplier|stuff|mine|sold)$/;
 const leastLabelled = 0.8;
 
 /** "my flakes say 85 %": a share that no name takes, as a label has it, beside a named alkali. */

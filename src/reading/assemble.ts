@@ -176,7 +176,7 @@ export function assemble(source: Source): RecipeReading {
   );
   if (!byShare) crossTotals(assembly, roles, sums, rows);
   decimals(assembly, rows, catalogue, alkaliGrams);
-  plausible(assembly, fats, alkali, catalogue);
+  plausible(assembly, fats, alkali, sums.liquids, catalogue);
   if (roles.superfat !== null && (roles.superfat >= 1 || roles.superfat < 0))
     assembly.doubts.push({ id: 'superfat-odd', said: roles.superfatSaid?.text ?? '', value: roles.superfat });
   if (roles.concentration !== null && (roles.concentration >= 1 || roles.concentration <= 0))

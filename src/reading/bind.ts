@@ -294,8 +294,15 @@ interface Gap {
 }
 
 /** Whether the dot behind `340 g.` ends a sentence: not where all units of the post are written with one. */
-export const endsInDots = (items: readonly Item[]): boolean =>
-  items.some((item) => item.kind === 'amount' && item.quantity.unit !== null && !item.quantity.text.endsWith('.'));
+export function endsInDots(items: readonly Item[]): boolean {
+  let measured = 0;
+  for (const item of items) {
+    if (item.kind !== 'amount' || item.quantity.unit === null) continue;
+    if (!item.quantity.text.endsWith('.')) return true;
+    measured++;
+  }
+  return measured === 1;
+}
 
 /** The items of a post, with what is asked of each of them many times over. */
 interface Series {

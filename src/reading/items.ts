@@ -122,7 +122,7 @@ function sameThing(a: Meaning, b: Meaning): Meaning | null {
 }
 
 const speaks =
-  /^(?:said|says|wrote|writes|told|tells|thinks|thought|posted|swears|asked|asks|claims|recommends|recommended|suggests|suggested|replied|answered)$/;
+  /^(?:gave|gives|brought|brings|sent|sold|said|says|wrote|writes|told|tells|thinks|thought|posted|swears|asked|asks|claims|recommends|recommended|suggests|suggested|replied|answered)$/;
 
 /** Names with their decorations, and amounts with the same amount in another unit, in order. */
 export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {

@@ -71,17 +71,24 @@ export function superfatOf({ fats, alkali }: RecipeReading, catalogue: Catalogue
   return 1 - pure / demandOf(fats, catalogue);
 }
 
-/** Alkali of a third to three times the demand may be wrong, but is meant; beyond that something was misread. */
+/** What a gram of anything else in the pot takes of sodium hydroxide, in g, at the most: citric acid. */
+const mostTaken = 0.63;
+
+/**
+ * Alkali of a third to three times the demand may be wrong, but is meant; beyond that something was misread. `beside`:
+ * grams of acids and of liquids, which take alkali as well.
+ */
 export function plausible(
   assembly: Assembly,
   fats: readonly ReadAmount[],
   alkali: RecipeReading['alkali'],
+  beside: number,
   catalogue: Catalogue,
 ): void {
   if (fats.length === 0 || alkali.length === 0 || assembly.doubts.length > 0) return;
   const pure = alkali.reduce((sum, one) => sum + one.grams * (one.id === 'koh' ? factor : 1), 0);
-  const ratio = pure / demandOf(fats, catalogue);
-  if (ratio < 0.3 || ratio > 3)
+  const demand = demandOf(fats, catalogue);
+  if (pure < 0.3 * demand || pure > 3 * (demand + mostTaken * beside))
     assembly.doubts.push({
       id: 'implausible',
       alkaliGrams: alkali.reduce((sum, one) => sum + one.grams, 0),

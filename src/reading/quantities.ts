@@ -243,7 +243,11 @@ function figureAt(prims: readonly Prim[], i: number, lexicon: Lexicon, habit: De
   return { prims, start: i, end, value, other, negative, times: null, inWords, numbers };
 }
 
-/** Ranges: 100-110 g, 5 to 8 %, 140 or 150. */
+/** "Between 150 and 200 g", "between about 150 and 200". */
+const isBetween = (prims: readonly Prim[], start: number): boolean =>
+  [prims[start - 1], prims[start - 2]].some((prim) => prim?.kind === 'word' && prim.text === 'between');
+
+/** Ranges: 100-110 g, 5 to 8 %, 140 or 150, between 150 and 200. */
 function rangeAt(figure: Figure, hit: UnitHit | null, lexicon: Lexicon, habit: DecimalHabit): QuantityHit | null {
   const { prims, start, value, inWords, numbers } = figure;
   if (figure.times !== null) return null;
@@ -260,8 +264,8 @@ function rangeAt(figure: Figure, hit: UnitHit | null, lexicon: Lexicon, habit: D
   const stroke = joint?.kind === 'sign' && joint.text === '-';
   const isJoint = stroke
     ? joint.glued === (prims[questioned + 1]?.glued ?? false)
-    : joint?.kind === 'word' && rangeWords.has(joint.text);
-  if (!joint || !isJoint || (inWords && joint.text !== 'to' && joint.text !== 'or')) return null;
+    : joint?.kind === 'word' && (rangeWords.has(joint.text) || (joint.text === 'and' && isBetween(prims, start)));
+  if (!joint || !isJoint || (inWords && !/^(?:to|or|and)$/.test(joint.text))) return null;
   // "90 g or maybe 98 g"
   const doubting = prims[questioned + 1];
   const from = doubting?.kind === 'word' && doubtWords.has(doubting.text) ? 2 : 1;

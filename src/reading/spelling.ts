@@ -42,8 +42,24 @@ function bits(mask: number): number {
   return count;
 }
 
+/** Letters that sound alike, as one: "costic" for "caustic". */
+const sounds: readonly (readonly [RegExp, string])[] = [
+  [/ph/g, 'f'],
+  [/ck|c(?![eiyh])/g, 'k'],
+  [/au|aw|ou|ow|oa/g, 'o'],
+  [/ee|ea|ie|ei|ey|y/g, 'i'],
+  [/h(?=[^aeiou]|$)/g, ''],
+  [/(.)\1/g, '$1'],
+  [/e$/g, ''],
+];
+
+const soundOf = (word: string): string => sounds.reduce((text, [from, to]) => text.replace(from, to), word);
+
+/** Words this long may be found by their sound. */
+const leastHeard = 5;
+
 export interface Speller {
-  /** The words of the vocabulary nearest to `word` within its allowance, all at the same least distance. */
+  /** The words of the vocabulary nearest to `word` within its allowance, all at the same least distance; else those that sound like it. */
   readonly nearest: (word: string) => readonly string[];
   /** The same, the word itself left out. */
   readonly others: (word: string) => readonly string[];
@@ -51,7 +67,16 @@ export interface Speller {
 
 export function makeSpeller(vocabulary: () => readonly string[]): Speller {
   let known: readonly { readonly word: string; readonly mask: number }[] | null = null;
+  let heard: Map<string, string[]> | null = null;
   const memo = new Map<string, readonly string[]>();
+  const alike = (word: string): readonly string[] => {
+    if (word.length < leastHeard) return [];
+    heard ??= Map.groupBy(
+      vocabulary().filter(({ length }) => length >= leastHeard),
+      soundOf,
+    );
+    return heard.get(soundOf(word)) ?? [];
+  };
   const search = (word: string, itself: boolean): readonly string[] => {
     const most = allowance(word.length);
     if (most === 0) return [];
@@ -77,7 +102,7 @@ export function makeSpeller(vocabulary: () => readonly string[]): Speller {
       }
       best.push(one.word);
     }
-    return best;
+    return best.length > 0 ? best : alike(word);
   };
   const remembered = (word: string, itself: boolean): readonly string[] => {
     const key = itself ? word : `-${word}`;

@@ -135,7 +135,7 @@ function bridges(prims: readonly Prim[], j: number): boolean {
   const text = prim?.text ?? '';
   if (text === '°') return true;
   if (text === '.' && prim?.glued && abbreviated.test(prims[j - 1]?.text ?? '')) return prims[j + 1]?.kind === 'word';
-  return /^[-./:]$/.test(text) && (prim?.glued ?? false) && (prims[j + 1]?.glued ?? false);
+  return /^[-./:_]$/.test(text) && (prim?.glued ?? false) && (prims[j + 1]?.glued ?? false);
 }
 
 /** Different words of a post that are tried as slips of spelling, at the most: keeps a hostile post's cost bounded. */
