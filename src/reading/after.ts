@@ -139,11 +139,7 @@ export function afterScope(
       let end = k + 1;
       while (end < line.to && !endsSentence(tokens[end]) && !(dotted && isDotted(tokens[end - 1]))) end++;
       let sentence = k;
-      while (
-        sentence > line.from &&
-        !endsSentence(tokens[sentence - 1]) &&
-        !(dotted && isDotted(tokens[sentence - 1]))
-      )
+      while (sentence > line.from && !endsSentence(tokens[sentence - 1]) && !(dotted && isDotted(tokens[sentence - 1])))
         sentence--;
       let begin = k;
       const bracket = (token: Token | undefined): boolean => isSign(token, /^[()]$/);
@@ -172,7 +168,11 @@ export function afterScope(
       // "30 g shea, after the cook"
       else if (before.length === 0) {
         const from = isTold ? behindAlkali(tokens, sentence, k) : sentence;
-        mark(within(fats, from, k).slice(-1).filter(({ at }) => !isTold || isStirredIn(tokens, at)));
+        mark(
+          within(fats, from, k)
+            .slice(-1)
+            .filter(({ at }) => !isTold || isStirredIn(tokens, at)),
+        );
       }
     }
   });
@@ -186,7 +186,9 @@ export function afterScope(
 
 /** Behind the last alkali between two tokens: what stands before it was in the pot. */
 function behindAlkali(tokens: readonly Token[], from: number, to: number): number {
-  const at = tokens.slice(from, to).findLastIndex((one) => one.t === 'name' && /^(alkali|stock)$/.test(one.meaning.kind));
+  const at = tokens
+    .slice(from, to)
+    .findLastIndex((one) => one.t === 'name' && /^(alkali|stock)$/.test(one.meaning.kind));
   return at < 0 ? from : from + at;
 }
 

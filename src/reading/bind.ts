@@ -66,6 +66,9 @@ const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>
   supply: { mass: 0, volume: 0 },
 };
 
+/** Water as a share of the fats or of a solution, at the most; above one it may be of the alkali. */
+const mostWater = 0.8;
+
 function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number {
   const table = meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
   const cost = table?.[quantity.dim] ?? never;
@@ -73,6 +76,9 @@ function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number 
   if (meaning.kind === 'role' && meaning.id === 'scale' && quantity.dim === 'mass' && quantity.value > 10) return never;
   // "at zero since the shea …": none of a thing is said in other words
   if (meaning.kind !== 'role' && quantity.dim === 'bare' && quantity.inWords && quantity.value === 0) return never;
+  // "the label says 99 %. Water 345 g": a purity, and no share that water has
+  if (meaning.kind === 'water' && quantity.dim === 'percent' && quantity.value > mostWater && quantity.value <= 1)
+    return never;
   // a superfat is small and a purity large
   if (meaning.kind === 'role' && quantity.dim === 'percent') {
     if (meaning.id === 'superfat' && quantity.value > 0.3) return cost + 1.5;

@@ -9,7 +9,8 @@ const textOf = (token: Token | undefined): string =>
 
 /** What a pot is said to look like, which some also bake or cure with. */
 const looks = /^(?:apple ?sauce|petroleum jelly|vaseline)$/;
-const leading = /^(?:at|like|to|as|into|of|past|until|till|through|the|a|called|is|was|now|looks?|looked|reached|hits?|after)$/;
+const leading =
+  /^(?:at|like|to|as|into|of|past|until|till|through|the|a|called|is|was|now|looks?|looked|reached|hits?|after)$/;
 
 const isWeight = (token: Token | undefined): boolean =>
   token?.t === 'quantity' && token.quantity.dim !== 'temperature' && token.quantity.dim !== 'time';
@@ -47,7 +48,10 @@ const finished = /^(?:done|ready|finished|neutral)$/;
 const phrase = 6;
 
 const endsPhrase = (token: Token | undefined): boolean =>
-  token === undefined || token.t === 'line' || token.t === 'quantity' || (token.t === 'sign' && /^[.;!?]$/.test(token.text));
+  token === undefined ||
+  token.t === 'line' ||
+  token.t === 'quantity' ||
+  (token.t === 'sign' && /^[.;!?]$/.test(token.text));
 
 /** One of these words stands up to a phrase before token `k`. */
 function stands(tokens: readonly Token[], k: number, words: RegExp): string | null {
@@ -58,7 +62,8 @@ function stands(tokens: readonly Token[], k: number, words: RegExp): string | nu
 
 /** One of these words stands up to a phrase behind token `k`. */
 function follows(tokens: readonly Token[], k: number, words: RegExp, reach = phrase): boolean {
-  for (let at = k + 1; at - k <= reach && !endsPhrase(tokens[at]); at++) if (words.test(textOf(tokens[at]))) return true;
+  for (let at = k + 1; at - k <= reach && !endsPhrase(tokens[at]); at++)
+    if (words.test(textOf(tokens[at]))) return true;
   return false;
 }
 

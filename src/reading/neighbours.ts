@@ -603,6 +603,8 @@ export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): readonl
     if (!share && !(dimension === 'mass' || (keyed && dimension !== null))) continue;
     let at = k + 1;
     let pointed = false;
+    // "grams_each: 118"
+    if (isMark(tokens[at], /^_$/) && isEach(tokens[at + 1])) at += 2;
     for (; isMark(tokens[at], /^["':=]$/); at++) pointed ||= isMark(tokens[at], /^[:=]$/);
     if (!pointed) continue;
     const many = isMark(tokens[at], /^[[{]$/) ? at : null;
@@ -623,6 +625,9 @@ export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): readonl
   }
   return out ?? tokens;
 }
+
+const isEach = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'each';
 
 const isMark = (token: Token | undefined, marks: RegExp): boolean => token?.t === 'sign' && marks.test(token.text);
 

@@ -84,6 +84,17 @@ function isNoBetween(item: Thing, last: Item | undefined, next: Item | undefined
   );
 }
 
+/** "Milk 330 g, no water at all": a liquid that the post names to say that there is none. */
+function isWithout(item: Thing, items: readonly Item[], tokens: readonly Token[]): boolean {
+  const before = tokens[item.from - 1];
+  return (
+    /^(?:water|ice|liquid)$/.test(item.named.meaning.kind) &&
+    (before?.t === 'word' || before?.t === 'name') &&
+    /^(?:no|without|zero)$/.test(before.text.toLowerCase()) &&
+    items.every((one) => one === item || one.kind !== 'thing' || !sameThing(one, item))
+  );
+}
+
 const sameThing = (a: Thing, b: Thing): boolean =>
   a.named.meaning.kind === b.named.meaning.kind && a.named.meaning.id === b.named.meaning.id;
 
@@ -139,7 +150,11 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
   const back: PutRight[] = [];
   const denied = new Set<Item>();
   const told = items.filter(
-    (item, k) => !(item.kind === 'thing' && isNoBetween(item, items[k - 1], items[k + 1], tokens)),
+    (item, k) =>
+      !(
+        item.kind === 'thing' &&
+        (isNoBetween(item, items[k - 1], items[k + 1], tokens) || isWithout(item, items, tokens))
+      ),
   );
   for (const [k, each] of told.entries()) {
     const [before, last] = [kept.at(-2), kept.at(-1)];

@@ -839,6 +839,12 @@ export const roles: Readonly<Record<RoleName, readonly string[]>> = {
   time: ['pm', 'am', 'uhr', 'clock', "o'clock", 'oclock', 'time', 'hours later', 'mins later'],
   price: [
     'price',
+    'price each',
+    'unit price',
+    'price per bar',
+    'price per piece',
+    'cost per bar',
+    'cost each',
     'cost',
     'costs',
     'paid',
@@ -992,7 +998,7 @@ function list(as: Plain, text: string): void {
 list(
   'everyday',
   `
-aside aforementioned thoughts feed feeds fed jewelry jewellery a about above absolutely accidentally across actually add added adding adds advance advice afraid after again against ago agree ah all almost alone along already alright also although always am amazing among amount amounts an and another answer any anybody anymore anyone anything anyway apart apparently appreciate appreciated approx are area aren arm arms around as ask asked asking asks ate attempt attempted aunt auntie autumn available avoid aware away awesome
+cube cubes aside aforementioned thoughts feed feeds fed jewelry jewellery a about above absolutely accidentally across actually add added adding adds advance advice afraid after again against ago agree ah all almost alone along already alright also although always am amazing among amount amounts an and another answer any anybody anymore anyone anything anyway apart apparently appreciate appreciated approx are area aren arm arms around as ask asked asking asks ate attempt attempted aunt auntie autumn available avoid aware away awesome
 baby back bad bag bake baked baking bar bars basic basically batch batches batter bath be bear beautiful became because become bed been before began begin beginner behind being believe below beside best bet better between big bigger biggest bit black blend blended blender blending blends blue boil boiled boiling book both bother bottle bottom bought bowl box boxes brain break bright bring brings brought brown bubble bubbles bubbly bucket build building bunch burn burned burning burns burnt bus busy but buy buying by bye
 calc calculate calculated calculating calculation calculator call called calls came can cannot cant card care careful carefully case catch caught cause certain chance change changed changes changing charge chart cheap check checked checking checks cheers chill chilled chemistry child choose christmas church class classes clean cleaned cleaning clear clearly click clients close closed cloth cloudy club coffee cold collapse color colored colors colour coloured colours come comes coming comment common community company compared complete completely concern concerned confused consider contain contains cook cooked cooker cooking cooks cool cooled cooling copied copy corner correct correctly cos cost could couldn count counter couple course cousin cover covered cracked crazy cream creamy create crumbly cup cure cured curing current currently curious customer customers cut cuts cutting
 dad daily damn dark date daughter day days dead deal dear decent decide decided definitely degrees demand depend depends description details did didn didnt die difference different difficult digital dinner directions directly dish dissolve dissolved dissolves dissolving do does doesn doesnt dog doing don done dont door double doubled doubt down drain draw dream dried drink drip drop drops dry drying due during dust
