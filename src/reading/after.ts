@@ -62,10 +62,11 @@ export function afterPhrases(tokens: readonly Token[]): readonly Token[] {
   return out ?? tokens;
 }
 
-/** Of a thing with an amount: where it stands, whether it is a fat, and its grams where it was weighed. */
+/** Of a thing with an amount: where it stands, whether it is a fat or an alkali, and its grams where it was weighed. */
 interface Weighed {
   readonly at: number;
   readonly fat: boolean;
+  readonly alkali: boolean;
   readonly grams: number | null;
 }
 
@@ -78,7 +79,8 @@ function weighedOf(items: readonly Item[], binding: Binding): Weighed[] {
     return things.flatMap((k) => {
       const item = items[k];
       if (item?.kind !== 'thing' || item.named.meaning.kind === 'role') return [];
-      return [{ at: item.from, fat: item.named.meaning.kind === 'fat', grams }];
+      const { kind } = item.named.meaning;
+      return [{ at: item.from, fat: kind === 'fat', alkali: kind === 'alkali' || kind === 'stock', grams }];
     });
   });
 }
@@ -110,7 +112,10 @@ export function afterScope(
   const markStirred = (from: number, to: number): void => {
     const late = within(fats, from, to);
     const share = late.reduce((sum, one) => sum + (one.grams ?? 0), 0) / grams;
-    if (share <= mostAfter && late.every(({ at }) => isStirredIn(tokens, at))) mark(late);
+    // the pot is told of before: its fats, and its alkali where that is weighed
+    const isLast =
+      fats.some(({ at }) => at < from) && weighed.every(({ alkali, at }) => !alkali || at < (late[0]?.at ?? 0));
+    if (isLast && share <= mostAfter && late.every(({ at }) => isStirredIn(tokens, at))) mark(late);
   };
   if (!isSaid && cooked !== null) markStirred(cooked, tokens.length);
   lines.forEach((line, index) => {

@@ -128,6 +128,25 @@ function money(prims: readonly Prim[], i: number): Aside | null {
   return found('a price', i, end, prims);
 }
 
+/** Words behind which `14/11` is a day, which a ratio of water to alkali is not behind. */
+const dating =
+  /^(on|by|dated|date|cut|poured|since|until|till|due|before|after|fair|sale|market|workshop|class|cure|cured|mon|tue|tues|wed|thu|thur|thurs|fri|sat|sun|monday|tuesday|wednesday|thursday|friday|saturday|sunday|deadline|posted|sent|ready)$/;
+
+/** `Thu 14/11`, `cure to 24/12`: a day and a month, behind a word of dates. */
+function isShortDate(prims: readonly Prim[], i: number): boolean {
+  const [a, b, c] = [prims[i], prims[i + 1], prims[i + 2]];
+  if (!isNumber(a) || !is(b, '/') || !b?.glued || !isNumber(c) || !c.glued || prims[i + 3]?.text === '/') return false;
+  const [day, month] = [Number(a.text), Number(c.text)];
+  const isDay = Number.isInteger(day) && Number.isInteger(month) && day >= 1 && month >= 1;
+  if (!isDay || Math.max(day, month) > 31 || Math.min(day, month) > 12) return false;
+  const behind = prims[i + 3];
+  if (behind?.kind === 'word' && unitLike.test(behind.text)) return false;
+  const before = prims[i - 1]?.text === 'to' ? prims[i - 2] : prims[i - 1];
+  return before?.kind === 'word' && dating.test(before.text);
+}
+
+const unitLike = /^(g|gr|kg|oz|lb|lbs|ml|l|cups?|grams?|ounces?|pounds?|tsp|tbsp|teaspoons?|tablespoons?)$/;
+
 function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
   const a = prims[i];
   if (a?.kind === 'word' && months.has(a.text)) {
@@ -140,7 +159,7 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
     else if (
       prims[end]?.kind === 'word' &&
       !/^(and|in|at|i|the|on|we|my|it|so|for|was|is|with|from|to)$/.test(prims[end]?.text ?? '') &&
-      /^(g|gr|kg|oz|lb|lbs|ml|l|cups?|grams?|ounces?|pounds?)$/.test(prims[end]?.text ?? '')
+      unitLike.test(prims[end]?.text ?? '')
     )
       return null;
     if (is(prims[end], ',') && isNumber(prims[end + 1]) && /^(19|20)\d\d$/.test(prims[end + 1]?.text ?? '')) end += 2;
@@ -183,6 +202,7 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
     )
       return found('a date', i, i + 5, prims);
   }
+  if (isShortDate(prims, i)) return found('a date', i, i + 3, prims);
   // 10:42, 7 pm, 7pm, 19 uhr, 8 o'clock
   if (
     is(b, ':') &&

@@ -73,6 +73,9 @@ export function unitWord(
     const token = tokens[k];
     // a unit's name is a filler where no figure stands before it
     const hit = token?.t === 'word' && token.sort === 'filler' ? lexicon.units.next?.get(token.text)?.hit : null;
+    const before = tokens[k - 1];
+    // "how many ml is that"
+    if (before?.t === 'word' && before.text === 'many') continue;
     if (hit && (unit(hit).dimension === 'mass' || unit(hit).dimension === 'volume')) return hit;
   }
   return null;

@@ -12,6 +12,7 @@ import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
 import {
   alsoWarm,
+  conversions,
   dashed,
   equalParts,
   fractionShares,
@@ -99,7 +100,7 @@ export function itemize(reader: Reader, input: string): Cut {
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
   const tokens = passes.reduce(
     (now, pass) => pass(now),
-    unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon),
+    conversions(unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon), lexicon),
   );
   const right = putRight(itemsOf(tokens, lexicon), tokens);
   const { items, back, unheard } = secondThoughts(right.items, tokens, prims, [...twins.told, ...right.back]);

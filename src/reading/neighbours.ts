@@ -385,6 +385,24 @@ function isCounted(tokens: readonly Token[], k: number, { quantity: { dim, value
   );
 }
 
+/** Names of things of a post that holds a recipe, at the least. */
+const leastNamed = 3;
+
+/** "Can you turn 850 g into lbs": a conversion asked for beside a recipe, and no amount of anything. */
+export function conversions(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
+  let out: Token[] | null = null;
+  if (tokens.filter(isIngredient).length < leastNamed) return tokens;
+  for (let k = 0; k < tokens.length; k++) {
+    const [first, word, to] = [tokens[k], tokens[k + 1], tokens[k + 2]];
+    if (first?.t !== 'quantity' || !measured(first) || word?.t !== 'word' || to?.t !== 'word') continue;
+    if (!/^(in|to|into|as)$/.test(word.text) || !lexicon.units.next?.get(to.text)?.hit) continue;
+    out ??= [...tokens];
+    out[k] = { t: 'aside', reason: 'to be converted', numbers: first.quantity.numbers, from: first.from, to: first.to };
+    out[k + 2] = { ...to, sort: 'everyday' };
+  }
+  return out ?? tokens;
+}
+
 /** Figures of a conversion agree within this share. */
 const converted = 0.02;
 
@@ -394,8 +412,13 @@ function conversionOf(tokens: readonly Token[], k: number, first: Figure): numbe
   if (dim !== 'mass' && dim !== 'volume') return null;
   let at = k + 1;
   let equals = false;
-  for (let one = tokens[at]; one && at - k <= 3 && !massOf(one); one = tokens[++at]) {
-    if (!((one.t === 'word' || one.t === 'sign') && /^(=|is|are|equals|makes|being|about|≈|~)$/.test(one.text)))
+  for (let one = tokens[at]; one && at - k <= 4 && !massOf(one); one = tokens[++at]) {
+    if (
+      !(
+        (one.t === 'word' || one.t === 'sign') &&
+        /^(=|is|are|equals|makes|being|about|the|same|as|≈|~)$/.test(one.text)
+      )
+    )
       return null;
     equals = true;
   }

@@ -84,12 +84,12 @@ export function impliedWater(
   return water;
 }
 
-/** Alkali or water is named at most eight tokens before or behind item `at`. */
-function isNear(items: readonly Item[], at: number, step: -1 | 1): boolean {
+/** Alkali or water is named at most `within` tokens before or behind item `at`. */
+function isNear(items: readonly Item[], at: number, step: -1 | 1, within: number): boolean {
   const from = items[at]?.from ?? 0;
   for (let k = at + step; ; k += step) {
     const other = items[k];
-    if (!other || Math.abs(other.from - from) > 8) return false;
+    if (!other || Math.abs(other.from - from) > within) return false;
     if (other.kind === 'thing' && /^(water|alkali|stock)$/.test(other.named.meaning.kind)) return true;
   }
 }
@@ -126,7 +126,9 @@ export function looseRatio(assembly: Assembly, roles: Roles): void {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
     const { quantity } = item;
-    const near = isNear(items, k, -1) || isNear(items, k, 1);
+    // "4/18" may be a date, "1:1" a dilution: without its colon a ratio stands close to what it is of
+    const within = quantity.text.includes('/') ? 3 : 8;
+    const near = isNear(items, k, -1, within) || isNear(items, k, 1, within);
     const value = quantity.value / (quantity.second ?? 1);
     if (near && roles.ratio === null && value > 0 && Number.isFinite(value)) {
       roles.ratio = value < 1 ? 1 / value : value;
