@@ -2,7 +2,8 @@
  * What a question about lye asks for, seen before amounts are bound: "how much lye" takes no amount of its own, a lone
  * percentage behind the fats is the superfat wanted, and "KOH and NaOH 60:40" gives each its share.
  */
-import type { Item } from './items.ts';
+import { amountItem, type Item, thingItem } from './items.ts';
+import type { Meaning } from './lexicon.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import type { Assembly } from './rows.ts';
 import type { Token } from './tokens.ts';
@@ -14,7 +15,10 @@ const isAmount = (item: Item | undefined): item is Amount => item?.kind === 'amo
 const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing';
 const wordAt = (token: Token | undefined): string => (token?.t === 'word' || token?.t === 'sign' ? token.text : '');
 
-const passed = /^(pure|dry|of|the|my|more|extra|total|grams?|g|oz|ounces|kg|lbs?|do|does|i|we|you|need|is|are)$/;
+const asking: ReadonlySet<string> = new Set(['much', 'many', 'mcuh', 'mch']);
+const passed: ReadonlySet<string> = new Set(
+  'pure dry of the my more extra total gram grams g oz ounces kg lb lbs do does i we you need is are'.split(' '),
+);
 const hydroxide = /hydroxide|potash|caustic|^soda$|natron/;
 
 const canBeAsked = ({ named: { meaning } }: Thing): boolean =>
@@ -24,8 +28,8 @@ const canBeAsked = ({ named: { meaning } }: Thing): boolean =>
 function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
   for (let k = from - 1; k >= 0 && from - k <= 4; k -= 1) {
     const word = wordAt(tokens[k]);
-    if (/^(much|many|mcuh|mch)$/.test(word)) return true;
-    if (!passed.test(word)) return false;
+    if (asking.has(word)) return true;
+    if (!passed.has(word)) return false;
   }
   return false;
 }
@@ -38,38 +42,52 @@ const isFat = (item: Item): boolean =>
 
 /** "Caustic soda ... 140 g of that soda", "soda 12 dag (NaOH)": the one that the post names in full, and no other. */
 export function sodaMeant(items: readonly Item[]): readonly Item[] {
-  const named = new Set(items.flatMap((item) => (isThing(item) ? [item.named.meaning.id] : [])));
-  if (!named.has('naoh') || ['sodium-carbonate', 'baking-soda', 'koh'].some((id) => named.has(id))) return items;
+  let [named, unsure] = [false, false];
+  for (const item of items) {
+    if (!isThing(item)) continue;
+    if (otherSodas.has(item.named.meaning.id)) return items;
+    named ||= item.named.meaning.id === 'naoh';
+    unsure ||= isSoda(item);
+  }
+  if (!named || !unsure) return items;
   return items.map((item) =>
-    isThing(item) && item.named.meaning.kind === 'ambiguous' && /^(soda|natron)$/.test(item.named.meaning.id)
+    isThing(item) && isSoda(item)
       ? { ...item, named: { ...item.named, meaning: { kind: 'alkali' as const, id: 'naoh' as const } } }
       : item,
   );
 }
 
+const otherSodas: ReadonlySet<string> = new Set(['sodium-carbonate', 'baking-soda', 'koh']);
+
+const isSoda = ({ named: { meaning } }: Thing): boolean =>
+  meaning.kind === 'ambiguous' && (meaning.id === 'soda' || meaning.id === 'natron');
+
 /** The items as a question means them; those of a post that asks nothing stay as they are. */
-export function askedApart(items: readonly Item[], tokens: readonly Token[]): Item[] {
+export function askedApart(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   if (!items.some(isFat)) return splitApart(items, tokens);
   // where no alkali is named at all, the fats stand behind the word of a command that asks for it
   let asks = !items.some((item) => isThing(item) && (canBeAsked(item) || item.named.meaning.kind === 'stock'));
   const kinds = new Set<string>();
   for (const item of items) if (isThing(item) && item.named.meaning.kind === 'alkali') kinds.add(item.named.meaning.id);
-  const marked = items.map((item, k): Item => {
-    if (!isThing(item) || !canBeAsked(item)) return item;
+  let marked: Item[] | null = null;
+  const mark = (k: number, item: Thing, meaning: Meaning): void => {
+    marked ??= [...items];
+    marked[k] = { ...item, named: { ...item.named, meaning } };
+  };
+  for (const [k, item] of items.entries()) {
+    if (!isThing(item) || !canBeAsked(item)) continue;
     const { meaning } = item.named;
-    if (kinds.size > 2 && isHeading(item, items[k + 1], items[k + 2]))
-      return { ...item, named: { ...item.named, meaning: { kind: 'role', id: 'heading' } } };
-    if (!isAsked(tokens, item)) {
+    if (kinds.size > 2 && isHeading(item, items[k + 1], items[k + 2])) mark(k, item, { kind: 'role', id: 'heading' });
+    else if (isAsked(tokens, item)) {
+      asks = true;
+      if (meaning.kind === 'alkali') mark(k, item, { ...meaning, asked: true });
+    } else {
       const behind = wordAt(tokens[item.to]);
       if ((behind === 'for' && item.from <= 1) || behind === '?') asks = true;
-      return item;
     }
-    asks = true;
-    return meaning.kind === 'alkali'
-      ? { ...item, named: { ...item.named, meaning: { ...meaning, asked: true } } }
-      : item;
-  });
-  return splitApart(asks ? noSuperfat(superfatLast(marked, tokens), tokens) : marked, tokens);
+  }
+  const meant = marked ?? items;
+  return splitApart(asks ? noSuperfat(superfatLast(meant, tokens), tokens) : meant, tokens);
 }
 
 /** "dual lye 60 % KOH, 40 % NaOH": the word for both is the heading of what follows. */
@@ -90,7 +108,7 @@ function isHeading({ named: { meaning }, to }: Thing, share: Item | undefined, k
 const mostSuperfat = 0.25;
 
 /** "how much lye for 500 g olive and 200 g coconut at 5 %": the one percentage, which nothing claims. */
-function superfatLast(items: Item[], tokens: readonly Token[]): Item[] {
+function superfatLast(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const percents = items.filter((item): item is Amount => isAmount(item) && item.quantity.dim === 'percent');
   const [only] = percents;
   if (items.some(isSuperfat) || percents.length !== 1 || !only || only.quantity.value > mostSuperfat) return items;
@@ -103,26 +121,17 @@ function superfatLast(items: Item[], tokens: readonly Token[]): Item[] {
   return [...items.slice(0, at + 1), superfat(only.to), ...items.slice(at + 1)];
 }
 
-const superfat = (at: number): Thing => ({
-  kind: 'thing',
-  named: { meaning: { kind: 'role', id: 'superfat' }, text: 'superfat', how: 'name', meant: 'superfat' },
-  from: at,
-  to: at,
-});
+const superfat = (at: number): Thing =>
+  thingItem({ meaning: { kind: 'role', id: 'superfat' }, text: 'superfat', how: 'name', meant: 'superfat' }, at, at);
 
-const nought = (at: number): Amount => ({
-  kind: 'amount',
-  quantity: { ...plainQuantity, dim: 'percent', value: 0, inWords: true, text: '0 %' },
-  same: null,
-  from: at,
-  to: at,
-});
+const nought = (at: number): Amount =>
+  amountItem({ ...plainQuantity, dim: 'percent', value: 0, inWords: true, text: '0 %' }, at, at);
 
 const isSuperfat = (item: Item | undefined): boolean =>
   isThing(item) && item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat';
 
 /** "how much lye, no superfat", "with nothing left over": none is a figure, too. */
-function noSuperfat(items: Item[], tokens: readonly Token[]): Item[] {
+function noSuperfat(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const said = (k: number): string => {
     const token = tokens[k];
     return token?.t === 'name' ? token.text.toLowerCase() : wordAt(token);
@@ -140,12 +149,12 @@ function noSuperfat(items: Item[], tokens: readonly Token[]): Item[] {
 }
 
 /** Two alkalis named side by side with a ratio before or behind them: each gets its share. */
-function splitApart(items: readonly Item[], tokens: readonly Token[]): Item[] {
-  const out = [...items];
-  for (let k = 0; k + 2 < out.length; k += 1) {
-    const ratio = [out[k], out[k + 2]].find((item) => isAmount(item) && item.quantity.dim === 'ratio');
-    const [first, second] = isAmount(out[k]) ? [out[k + 1], out[k + 2]] : [out[k], out[k + 1]];
-    if (!isAmount(ratio) || !isThing(first) || !isThing(second) || ratio.quantity.second === null) continue;
+function splitApart(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  if (!items.some(isRatio)) return items;
+  for (let k = 0; k + 2 < items.length; k += 1) {
+    const ratio = isRatio(items[k]) ? items[k] : items[k + 2];
+    const [first, second] = isAmount(items[k]) ? [items[k + 1], items[k + 2]] : [items[k], items[k + 1]];
+    if (!isRatio(ratio) || !isThing(first) || !isThing(second) || ratio.quantity.second === null) continue;
     const [a, b] = [first.named.meaning, second.named.meaning];
     const fats = a.kind === 'fat' && b.kind === 'fat' && a.id !== b.id;
     const alkalis =
@@ -157,21 +166,25 @@ function splitApart(items: readonly Item[], tokens: readonly Token[]): Item[] {
     const sum = ratio.quantity.value + ratio.quantity.second;
     if (!joined || !near || !(sum > 0)) continue;
     const [n, m] = ratio.quantity.numbers;
-    const share = (value: number, number: number | undefined, { to }: Thing): Amount => ({
-      kind: 'amount',
-      quantity: { ...asPercent(ratio.quantity, value / sum), numbers: number === undefined ? [] : [number] },
-      same: null,
-      from: to,
-      to,
-    });
-    out.splice(k, 3, first, share(ratio.quantity.value, n, first), second, share(ratio.quantity.second, m, second));
+    const share = (value: number, number: number | undefined, { to }: Thing): Amount =>
+      amountItem({ ...asPercent(ratio.quantity, value / sum), numbers: number === undefined ? [] : [number] }, to, to);
+    const out = items.toSpliced(
+      k,
+      3,
+      first,
+      share(ratio.quantity.value, n, first),
+      second,
+      share(ratio.quantity.second, m, second),
+    );
     return fats ? totalled(out) : out;
   }
-  return out;
+  return items;
 }
 
+const isRatio = (item: Item | undefined): item is Amount => isAmount(item) && item.quantity.dim === 'ratio';
+
 /** "50/50 olive and coconut, 1 kg": the one weight is that of both together. */
-function totalled(items: Item[]): Item[] {
+function totalled(items: readonly Item[]): readonly Item[] {
   const weights = items.filter((item) => isAmount(item) && item.quantity.dim === 'mass');
   const fats = items.filter((item) => isThing(item) && item.named.meaning.kind === 'fat');
   const said = items.some(
@@ -179,12 +192,7 @@ function totalled(items: Item[]): Item[] {
   );
   const [weight] = weights;
   if (weights.length !== 1 || !weight || fats.length !== 2 || said) return items;
-  const total: Thing = {
-    kind: 'thing',
-    named: { meaning: { kind: 'role', id: 'total-fats' }, text: 'fats', how: 'name', meant: 'total fats' },
-    from: weight.to,
-    to: weight.to,
-  };
+  const total = allFats(weight.to);
   return items.flatMap((item) => (item === weight ? [item, total] : [item]));
 }
 
@@ -196,13 +204,15 @@ const asPercent = (quantity: Quantity, value: number): Quantity => ({
   text: `${Math.round(value * 1000) / 10} %`,
 });
 
+const allFats = (at: number): Thing =>
+  thingItem({ meaning: { kind: 'role', id: 'total-fats' }, text: 'fats', how: 'name', meant: 'total fats' }, at, at);
+
 /** "how much potash for 500 g lard": which of the two is asked. */
 export function askedWhich(assembly: Assembly): void {
   const { items, tokens } = assembly.source;
-  const things = items.filter(isThing);
-  if (things.some(({ named }) => named.meaning.kind === 'alkali')) return;
-  const asked = things.find(
-    (thing) => thing.named.meaning.kind === 'ambiguous' && canBeAsked(thing) && isAsked(tokens, thing),
+  if (items.some((item) => isThing(item) && item.named.meaning.kind === 'alkali')) return;
+  const asked = items.find(
+    (item) => isThing(item) && item.named.meaning.kind === 'ambiguous' && canBeAsked(item) && isAsked(tokens, item),
   );
-  if (asked) assembly.doubts.push({ id: 'which-alkali', said: asked.named.text });
+  if (isThing(asked)) assembly.doubts.push({ id: 'which-alkali', said: asked.named.text });
 }

@@ -32,40 +32,56 @@ import { impliedWater, looseRatio, partsRatio, readWater } from './water.ts';
 function chatty(assembly: Assembly, line: number): boolean {
   const { tokens } = assembly.source;
   const span = linesOf(tokens)[line];
-  return (
-    span !== undefined &&
-    tokens.slice(span.from, span.to).filter((token) => token.t === 'word' && token.sort === 'everyday').length > 2
-  );
+  let words = 0;
+  for (let k = span?.from ?? 0; k < (span?.to ?? 0); k++) {
+    const token = tokens[k];
+    if (token?.t === 'word' && token.sort === 'everyday') words++;
+  }
+  return words > 2;
 }
 
 /** Two figures for one fat or liquid: the same again is a repetition, rows of one list are summed, anything else is asked. */
-function merge(assembly: Assembly, rows: readonly { row: Row; grams: number }[], prose: boolean): ReadAmount[] {
-  const byId = new Map<string, { row: Row; grams: number }[]>();
-  for (const one of rows) {
-    const list = byId.get(one.row.named.meaning.id);
-    if (list) list.push(one);
-    else byId.set(one.row.named.meaning.id, [one]);
+function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAmount[] {
+  const byId = new Map<string, Row[]>();
+  for (const row of rows) {
+    if (row.grams === null) continue;
+    const list = byId.get(row.named.meaning.id);
+    if (list) list.push(row);
+    else byId.set(row.named.meaning.id, [row]);
   }
   const out: ReadAmount[] = [];
   for (const [id, list] of byId) {
     const [first] = list;
     if (!first) continue;
-    let { grams } = first;
+    let grams = first.grams ?? 0;
     if (list.length > 1) {
-      const of = label(assembly, first.row.named.meaning);
-      const equal = list.every((one) => sameAmount(one.row, first.row));
-      const apart = prose || list.some((one) => Math.abs(one.row.line - first.row.line) >= 3);
+      const of = label(assembly, first.named.meaning);
+      const equal = list.every((one) => sameAmount(one, first));
+      const apart = prose || list.some((one) => Math.abs(one.line - first.line) >= 3);
       if (equal && apart)
         assembly.assume('repeated', `${of} stands ${list.length} times with one amount; I took it once.`);
-      else if (!equal && [...new Set(list.map((one) => one.row.line))].every((line) => !chatty(assembly, line))) {
-        grams = list.reduce((sum, one) => sum + one.grams, 0);
-        assembly.assume('summed', `I added up ${list.map((one) => one.row.said).join(' and ')} of ${of}.`);
-      } else assembly.doubts.push({ id: 'two-amounts', of, said: list.map((one) => one.row.said) });
+      else if (!equal && [...new Set(list.map((one) => one.line))].every((line) => !chatty(assembly, line))) {
+        grams = list.reduce((sum, one) => sum + (one.grams ?? 0), 0);
+        assembly.assume('summed', `I added up ${list.map((one) => one.said).join(' and ')} of ${of}.`);
+      } else assembly.doubts.push({ id: 'two-amounts', of, said: list.map((one) => one.said) });
     }
-    out.push({ id, grams, said: first.row.said });
+    out.push({ id, grams, said: first.said });
   }
   return out;
 }
+
+/** The rows of each kind, in order. */
+function byKind(rows: readonly Row[]): (kind: Kindred) => readonly Row[] {
+  const lists = new Map<string, Row[]>();
+  for (const row of rows) {
+    const list = lists.get(row.named.meaning.kind);
+    if (list) list.push(row);
+    else lists.set(row.named.meaning.kind, [row]);
+  }
+  return (kind) => lists.get(kind) ?? none;
+}
+
+const none: readonly Row[] = [];
 
 /** The rows with their grams, from their own amounts or their shares of the whole. */
 function weighed(assembly: Assembly, rows: readonly Row[], roles: Roles): Row[] {
@@ -74,8 +90,10 @@ function weighed(assembly: Assembly, rows: readonly Row[], roles: Roles): Row[] 
     crossUnits(assembly, row);
     const { kind } = row.named.meaning;
     if (kind !== 'unknown' && kind !== 'ambiguous' && kind !== 'unheld') noteName(assembly, row.named);
-    for (const one of [row.amount, row.same, row.share])
-      if (one) assembly.fate(one, 'used', label(assembly, row.named.meaning));
+    const of = label(assembly, row.named.meaning);
+    if (row.amount) assembly.fate(row.amount, 'used', of);
+    if (row.same) assembly.fate(row.same, 'used', of);
+    if (row.share) assembly.fate(row.share, 'used', of);
     const own =
       !shared.has(row) && row.amount && row.amount.dim !== 'parts'
         ? gramsOf(assembly, row.named, weighedAs(row.amount, row.same), row.token)
@@ -92,26 +110,22 @@ export function assemble(source: Source): RecipeReading {
   const roles = readRoles(assembly, binding);
   loosePurity(assembly, roles);
   const rows = weighed(assembly, withRest(assembly, rowsOf(assembly, binding), roles), roles);
-  const of = (kind: Kindred): Row[] => rows.filter((row) => row.named.meaning.kind === kind);
+  const of = byKind(rows);
 
   unknownNames(assembly, rows);
   const isSeveral = twoRecipes(assembly, rows) || recipesIn(source.written).length > 1;
   if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.written) });
   const prose = linesOf(tokens).length <= 3 && rows.length >= 3;
-  const fatRows = of('fat').flatMap((row) => {
-    const grams = row.grams;
-    return grams === null ? [] : [{ row, grams }];
-  });
-  const fats = merge(
-    assembly,
-    fatRows.filter(({ row }) => !row.after),
-    prose,
-  );
-  const after = merge(
-    assembly,
-    fatRows.filter(({ row }) => row.after),
-    prose,
-  );
+  const fatRows = of('fat');
+  const isLate = fatRows.some((row) => row.after);
+  const fats = merge(assembly, isLate ? fatRows.filter((row) => !row.after) : fatRows, prose);
+  const after = isLate
+    ? merge(
+        assembly,
+        fatRows.filter((row) => row.after),
+        prose,
+      )
+    : [];
   const fatGrams = fats.reduce((sum, one) => sum + one.grams, 0);
   const afterGrams = after.reduce((sum, one) => sum + one.grams, 0);
 
@@ -122,11 +136,7 @@ export function assemble(source: Source): RecipeReading {
     split,
   } = readAlkali(assembly, rows, roles, (id) => demandOf(fats, catalogue, id));
   const stated = readWater(assembly, rows, fatGrams, stockWater);
-  const liquids = merge(
-    assembly,
-    of('liquid').flatMap((row) => (row.grams === null ? [] : [{ row, grams: row.grams }])),
-    prose,
-  );
+  const liquids = merge(assembly, of('liquid'), prose);
   const acids = of('acid').flatMap((row) => {
     const grams = row.grams ?? (row.share && row.share.value < 0.2 && fatGrams > 0 ? row.share.value * fatGrams : null);
     if (grams === null) return [];

@@ -1,5 +1,5 @@
 /** Fats that were mixed beforehand in stated shares, and how much was taken of the mixture. */
-import type { Item } from './items.ts';
+import { type Item, thingItem } from './items.ts';
 import { sharedRun } from './parallel.ts';
 import type { Token } from './tokens.ts';
 
@@ -11,7 +11,8 @@ const wordAt = (token: Token | undefined): string =>
 /** "of the blend", "out of the bucket", "from my mix", "of that". */
 function isOfBlend(tokens: readonly Token[], to: number): boolean {
   const of = wordAt(tokens[to]) === 'out' ? to + 1 : to;
-  if (!/^(of|from)$/.test(wordAt(tokens[of]))) return false;
+  const word = wordAt(tokens[of]);
+  if (word !== 'of' && word !== 'from') return false;
   const named = /^(the|my|this|that|our)$/.test(wordAt(tokens[of + 1])) ? tokens[of + 2] : tokens[of + 1];
   const pot = named?.t === 'name' && named.meaning.kind === 'role' && named.meaning.id === 'pot';
   return pot || /^(blend|oil blend|mix|mixture|oil mix|masterbatch|premix|that|it|bucket|oils?)$/.test(wordAt(named));
@@ -30,12 +31,8 @@ export function asBlend(items: readonly Item[], tokens: readonly Token[]): reado
   const named = items.some((item) => item.kind === 'thing' && isBlend(item));
   if ((taken.length === 0 && !named) || !items.some((_, k) => sharedRun(items, k) !== null)) return items;
   const [only] = taken;
-  const roleAt = (id: 'supply' | 'total-fats', at: number): Thing => ({
-    kind: 'thing',
-    named: { meaning: { kind: 'role', id }, text: 'fats', how: 'name', meant: 'total fats' },
-    from: at,
-    to: at,
-  });
+  const roleAt = (id: 'supply' | 'total-fats', at: number): Thing =>
+    thingItem({ meaning: { kind: 'role', id }, text: 'fats', how: 'name', meant: 'total fats' }, at, at);
   return items.flatMap((item, k): Item[] => {
     if (item.kind === 'thing') return isBlend(item) ? [] : [item];
     if (taken.length === 1 && item === only) return [{ ...item, total: true }, roleAt('total-fats', item.to)];

@@ -16,7 +16,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
   const bare = rows.some((row) => row.named.meaning.kind !== 'unknown' && row.amount?.dim === 'bare');
   let said: ReadonlySet<number> | null = null;
   const before = ({ value }: Quantity): boolean => {
-    said ??= new Set(items.map((one, at) => (bound.groupOf[at] ? figureOf(one) : Number.NaN)));
+    said ??= new Set(items.filter((_, at) => bound.groupOf[at]).map(figureOf));
     return said.has(value) || said.has(value / 100);
   };
   let ofFats: number | null = null;
@@ -102,7 +102,7 @@ function isDoubted(tokens: readonly Token[], at: number): boolean {
 
 const wavering: ReadonlySet<string> = new Set(['was', 'it', 'is', 'maybe', 'even', 'about']);
 
-const figureOf = (item: Item | undefined): number => (item?.kind === 'amount' ? item.quantity.value : Number.NaN);
+const figureOf = (item: Item): number => (item.kind === 'amount' ? item.quantity.value : Number.NaN);
 
 /** "Does the 145 g still do?": a weight that a row has, spoken of as one that is known. */
 function isSaidAgain(tokens: readonly Token[], { from, quantity }: Amount, rows: readonly Row[]): boolean {
@@ -273,22 +273,21 @@ export function eitherOr(assembly: Assembly): void {
 
 /** Two recipes in one post: the same fats weighed twice over with other figures, or numbered recipes. */
 export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {
-  const twice = (kinds: readonly Kindred[]): number => {
+  const twice = (kind: Kindred): number => {
     const seen = new Map<string, number>();
     let again = 0;
     for (const row of rows) {
-      if (!kinds.includes(row.named.meaning.kind as Kindred) || row.after) continue;
+      if (row.named.meaning.kind !== kind || row.after) continue;
       const grams = row.grams ?? row.share?.value ?? null;
       if (grams === null) continue;
-      const key = `${row.named.meaning.kind} ${row.named.meaning.id}`;
-      const known = seen.get(key);
-      if (known === undefined) seen.set(key, grams);
+      const known = seen.get(row.named.meaning.id);
+      if (known === undefined) seen.set(row.named.meaning.id, grams);
       else if (Math.abs(known - grams) > sameWithin * known) again++;
     }
     return again;
   };
-  const fats = twice(['fat']);
-  const alkali = twice(['alkali']);
+  const fats = twice('fat');
+  const alkali = twice('alkali');
   const numbered =
     fats + alkali >= 1 &&
     (assembly.source.text.match(/\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi) ?? [])

@@ -5,6 +5,14 @@ import type { Assembly } from './rows.ts';
 
 const reasons: Readonly<Record<string, string>> = { time: 'a time', length: 'a size', temperature: 'a temperature' };
 
+function hasDigit(text: string): boolean {
+  for (let k = 0; k < text.length; k++) {
+    const code = text.charCodeAt(k);
+    if (code >= 48 && code <= 57) return true;
+  }
+  return false;
+}
+
 /**
  * What became of every figure of the post, in order. A figure that nothing has used or set aside by now makes the post
  * unclear: none is ever dropped.
@@ -40,8 +48,10 @@ export function settleFates(assembly: Assembly): Fate[] {
   }
   const inOrder = assembly.fates.filter((fate) => fate !== undefined);
   const crossed = struck.flatMap((passage) => passage.match(/\d+(?:[.,]\d+)*/g) ?? []);
-  const lettered = prims.flatMap((prim) =>
-    digitsIn(prim).map((text): Fate => ({ text, fate: 'used', why: `part of the name "${prim.raw}"` })),
-  );
+  const lettered: Fate[] = [];
+  for (const prim of prims) {
+    if (prim.kind !== 'word' || !hasDigit(prim.raw)) continue;
+    for (const text of digitsIn(prim)) lettered.push({ text, fate: 'used', why: `part of the name "${prim.raw}"` });
+  }
   return [...inOrder, ...lettered, ...crossed.map((text): Fate => ({ text, fate: 'aside', why: 'crossed out' }))];
 }

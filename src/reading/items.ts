@@ -16,11 +16,28 @@ export type Item = { readonly from: number; readonly to: number } & (
       readonly kind: 'amount';
       readonly quantity: Quantity;
       readonly same: Quantity | null;
-      readonly pure?: boolean;
-      readonly total?: boolean;
+      readonly pure: boolean;
+      readonly total: boolean;
     }
   | { readonly kind: 'thing'; readonly named: Named }
 );
+
+/** Amounts are made here alone: all with the same fields in one order, which is what makes reading them fast. */
+export const amountItem = (
+  quantity: Quantity,
+  from: number,
+  to: number,
+  same: Quantity | null = null,
+  pure = false,
+): Extract<Item, { kind: 'amount' }> => ({ kind: 'amount', quantity, same, pure, total: false, from, to });
+
+/** Things are made here alone, too. */
+export const thingItem = (named: Named, from: number, to: number): Extract<Item, { kind: 'thing' }> => ({
+  kind: 'thing',
+  named,
+  from,
+  to,
+});
 
 /** Words that change what a fat's bare name stands for: `almond milk`, `olive leaf powder`. */
 const changers =
@@ -51,6 +68,8 @@ const generic = new Set([
   'nut butter',
 ]);
 
+type Amount = Extract<Item, { kind: 'amount' }>;
+
 const isThing = (token: Token | undefined): token is Extract<Token, { t: 'name' }> => token?.t === 'name';
 const isWord = (token: Token | undefined): token is Extract<Token, { t: 'word' }> => token?.t === 'word';
 const isSign = (token: Token | undefined, signs: string): boolean => token?.t === 'sign' && signs.includes(token.text);
@@ -59,9 +78,10 @@ const isSign = (token: Token | undefined, signs: string): boolean => token?.t ==
 function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { named: Named; to: number } | null {
   const here = tokens[i];
   if (!isThing(here) || here.meaning.kind !== 'fat') return null;
-  const own = here.meant.split(/[ -]/);
   let j = i + 1;
   if (isSign(tokens[j], '(,-[/')) j++;
+  if (!canQualify(tokens[j])) return null;
+  const own = here.meant.split(/[ -]/);
   const words: string[] = [];
   let best: { named: Named; to: number } | null = null;
   for (let k = j; k < Math.min(j + 4, tokens.length); k++) {
@@ -105,6 +125,12 @@ function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { nam
   return best;
 }
 
+/** A word, or a name of a fat, that may be a part of another's. */
+const canQualify = (token: Token | undefined): boolean =>
+  isWord(token)
+    ? token.sort !== 'joint'
+    : isThing(token) && (token.meaning.kind === 'fat' || token.meaning.kind === 'ambiguous');
+
 function sameThing(a: Meaning, b: Meaning): Meaning | null {
   if (a.kind === 'alkali' && b.kind === 'alkali')
     return a.id === b.id || b.id === 'unsaid' ? a : a.id === 'unsaid' ? b : null;
@@ -134,14 +160,7 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     if (token.t === 'quantity') {
       const { dim } = token.quantity;
       if (dim !== 'temperature' && dim !== 'time' && dim !== 'length')
-        items.push({
-          kind: 'amount',
-          quantity: token.quantity,
-          same: null,
-          pure: sayPure(tokens, i),
-          from: i,
-          to: i + 1,
-        });
+        items.push(amountItem(token.quantity, i, i + 1, null, dim === 'percent' && sayPure(tokens, i)));
       i++;
       continue;
     }
@@ -160,15 +179,10 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       if (isThing(next) && next.meaning.kind !== 'role') {
         const named = decorate(text, next);
         const deeper = named.meaning === next.meaning ? qualified(tokens, end, lexicon) : null;
-        items.push({ kind: 'thing', named: deeper?.named ?? named, from: i, to: deeper?.to ?? end + 1 });
+        items.push(thingItem(deeper?.named ?? named, i, deeper?.to ?? end + 1));
         i = deeper?.to ?? end + 1;
       } else {
-        items.push({
-          kind: 'thing',
-          named: { meaning: { kind: 'unknown', id: text }, text, how: 'name', meant: text },
-          from: i,
-          to: end,
-        });
+        items.push(thingItem({ meaning: { kind: 'unknown', id: text }, text, how: 'name', meant: text }, i, end));
         i = end;
       }
       continue;
@@ -214,17 +228,12 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       // "500 g coconut milk soap": what the soap is called, no ingredient
       const product = tokens[to];
       if (
-        ['fat', 'liquid', 'additive', 'scent'].includes(named.meaning.kind) &&
         isThing(product) &&
         product.meaning.kind === 'role' &&
+        called.has(named.meaning.kind) &&
         /^(soap|soaps|bars?|soap batch|bars? of soap)$/.test(product.meant)
       ) {
-        items.push({
-          kind: 'thing',
-          named: { ...named, meaning: { kind: 'role', id: 'batch-word' } },
-          from: i,
-          to: to + 1,
-        });
+        items.push(thingItem({ ...named, meaning: { kind: 'role', id: 'batch-word' } }, i, to + 1));
         i = to + 1;
         continue;
       }
@@ -254,7 +263,7 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         };
         to++;
       }
-      const previous = tokens[i - 1];
+      const previous = i > 0 ? tokens[i - 1] : undefined;
       if (
         named.meaning.kind === 'fat' &&
         isWord(previous) &&
@@ -267,7 +276,7 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
           how: 'name',
           meant: named.meant,
         };
-      items.push({ kind: 'thing', named, from: i, to });
+      items.push(thingItem(named, i, to));
       i = to;
       continue;
     }
@@ -276,59 +285,58 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
   return joinSame(withoutRemarks(joinNames(glossed(items, tokens), tokens), tokens), tokens);
 }
 
-/** `98 % pure`: says nothing of anything but the alkali. */
+/** Kinds of things that a soap may be called after. */
+const called: ReadonlySet<Meaning['kind']> = new Set(['fat', 'liquid', 'additive', 'scent']);
+
+/** `98 % pure`: a share that says nothing of anything but the alkali. */
 function sayPure(tokens: readonly Token[], i: number): boolean {
   const pure = (token: Token | undefined): boolean =>
     isThing(token) && token.meaning.kind === 'role' && token.meaning.id === 'purity';
-  const here = tokens[i];
-  return here?.t === 'quantity' && here.quantity.dim === 'percent' && (pure(tokens[i + 1]) || pure(tokens[i - 1]));
+  return pure(tokens[i + 1]) || pure(tokens[i - 1]);
 }
 
 /** Remarks in brackets between a name and its amount: `lye solution (NaOH 1:1 with water): 284 g`. */
-function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): Item[] {
+function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const dropped = new Set<Item>();
   const named = new Map<Item, Item>();
-  items.forEach((item, at) => {
-    const opens = item.kind === 'thing' ? item.to : -1;
-    if (!isSign(tokens[opens], '([')) return;
+  for (const [at, item] of items.entries()) {
+    if (item.kind !== 'thing' || !isSign(tokens[item.to], '([')) continue;
+    const opens = item.to;
     let close = opens + 1;
     while (close < tokens.length && close - opens < 14 && !isSign(tokens[close], ')]') && tokens[close]?.t !== 'line')
       close++;
-    if (!isSign(tokens[close], ')]')) return;
+    if (!isSign(tokens[close], ')]')) continue;
     let next = close + 1;
     while (isSign(tokens[next], ':=-')) next++;
     const amount = tokens[next];
-    if (amount?.t !== 'quantity' || amount.quantity.dim !== 'mass') return;
-    const inside = items.slice(at + 1).filter((one) => one.from < close);
+    if (amount?.t !== 'quantity' || amount.quantity.dim !== 'mass') continue;
+    const inside: Item[] = [];
+    for (let k = at + 1; (items[k]?.from ?? close) < close; k++) inside.push(items[k] as Item);
     if (inside.some((one) => one.kind === 'amount' && one.quantity.dim !== 'percent' && one.quantity.dim !== 'ratio'))
-      return;
+      continue;
     // "sodium hydroxide (KOH)" is no remark but a contradiction
     const clash = inside.some(
       (one) =>
         one.kind === 'thing' &&
-        item.kind === 'thing' &&
         one.named.meaning.kind === 'alkali' &&
         item.named.meaning.kind === 'alkali' &&
         sameThing(item.named.meaning, one.named.meaning) === null,
     );
-    if (clash) return;
+    if (clash) continue;
     for (const one of inside) {
       if (one.kind === 'thing' || one.quantity.dim === 'ratio') dropped.add(one);
-      const meaning =
-        one.kind === 'thing' && item.kind === 'thing' ? sameThing(item.named.meaning, one.named.meaning) : null;
-      if (meaning && item.kind === 'thing') named.set(item, { ...item, named: { ...item.named, meaning } });
+      const meaning = one.kind === 'thing' ? sameThing(item.named.meaning, one.named.meaning) : null;
+      if (meaning) named.set(item, { ...item, named: { ...item.named, meaning } });
     }
-  });
-  return dropped.size === 0
-    ? [...items]
-    : items.filter((item) => !dropped.has(item)).map((item) => named.get(item) ?? item);
+  }
+  return dropped.size === 0 ? items : items.filter((item) => !dropped.has(item)).map((item) => named.get(item) ?? item);
 }
 
 /** Role words that only decorate here: `packs of`, `98 % pure lye`, `38 % of oils`. */
 function isDecoration(tokens: readonly Token[], i: number): boolean {
   const token = tokens[i];
   if (!isThing(token) || token.meaning.kind !== 'role') return false;
-  const before = tokens[i - 1];
+  const before = i > 0 ? tokens[i - 1] : undefined;
   const after = tokens[i + 1];
   if (token.meaning.id === 'pot') return / of$/.test(token.meant) || (isWord(after) && after.text === 'of');
   if (token.meaning.id === 'total-fats')
@@ -380,16 +388,16 @@ function decorate(text: string, next: Extract<Token, { t: 'name' }>): Named {
 function glossed(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const meant = new Map<Item, Item>();
   const said = new Set<Item>();
-  items.forEach((item, k) => {
+  for (const [k, item] of items.entries()) {
+    if (item.kind !== 'thing' || item.named.meaning.kind !== 'unknown') continue;
     const [amount, gloss] = [items[k + 1], items[k + 2]];
-    if (item.kind !== 'thing' || item.named.meaning.kind !== 'unknown' || amount?.kind !== 'amount') return;
-    if (gloss?.kind !== 'thing' || gloss.named.meaning.kind === 'role' || gloss.named.meaning.kind === 'unknown')
-      return;
+    if (amount?.kind !== 'amount' || gloss?.kind !== 'thing') continue;
+    if (gloss.named.meaning.kind === 'role' || gloss.named.meaning.kind === 'unknown') continue;
     if (!isSign(tokens[gloss.from - 1], '([') || !isSign(tokens[gloss.to], ')]') || gloss.from !== amount.to + 1)
-      return;
+      continue;
     meant.set(item, { ...item, named: { ...gloss.named, text: `${item.named.text} (${gloss.named.text})` } });
     said.add(gloss);
-  });
+  }
   return said.size === 0 ? items : items.filter((item) => !said.has(item)).map((item) => meant.get(item) ?? item);
 }
 
@@ -398,11 +406,13 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
   const out: Item[] = [];
   for (const item of items) {
     const last = out.at(-1);
-    const owner = out.at(-2);
+    if (item.kind !== 'thing' || !last) {
+      out.push(item);
+      continue;
+    }
+    const owner = last.kind === 'amount' && last.quantity.dim === 'percent' ? out.at(-2) : undefined;
     if (
-      item.kind === 'thing' &&
-      last?.kind === 'amount' &&
-      last.quantity.dim === 'percent' &&
+      last.kind === 'amount' &&
       owner?.kind === 'thing' &&
       isSign(tokens[item.to], ')]') &&
       isSign(tokens[last.from - 1], '([')
@@ -415,7 +425,7 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
         continue;
       }
     }
-    if (last?.kind === 'thing' && item.kind === 'thing') {
+    if (last.kind === 'thing' && item.from - last.to <= longestJoin) {
       const between = tokens.slice(last.to, item.from);
       if (isForTheLye(last.named.meaning, item.named.meaning, between)) {
         out[out.length - 1] = { ...last, to: item.to };
@@ -434,12 +444,7 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
       if (meaning) {
         const more = meaning === item.named.meaning ? item.named : last.named;
         const closes = isSign(tokens[item.to], ')]') && isSign(tokens[item.from - 1], '([');
-        out[out.length - 1] = {
-          kind: 'thing',
-          named: { ...more, meaning, text: more.text },
-          from: last.from,
-          to: closes ? item.to + 1 : item.to,
-        };
+        out[out.length - 1] = thingItem({ ...more, meaning }, last.from, closes ? item.to + 1 : item.to);
         continue;
       }
     }
@@ -448,23 +453,29 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
   return out;
 }
 
+/** Tokens between two names of one thing, or the water and its alkali, at the most. */
+const longestJoin = 4;
+
 /** "water for the lye", "distilled water to dissolve the NaOH". */
 const isForTheLye = (water: Meaning, lye: Meaning, between: readonly Token[]): boolean =>
-  /^(water|ice)$/.test(water.kind) &&
-  /^(alkali|stock)$/.test(lye.kind) &&
-  between.length <= 4 &&
+  (water.kind === 'water' || water.kind === 'ice') &&
+  (lye.kind === 'alkali' || lye.kind === 'stock') &&
   between.every((token) => isWord(token) && /^(for|to|dissolve|dissolving|mix|mixing|the|my|of)$/.test(token.text)) &&
   between.some((token) => isWord(token) && /^(for|dissolve|dissolving)$/.test(token.text));
 
 /** How far two statements of one amount may differ before they contradict: kitchen rounding. */
 export const sameWithin = 0.035;
 
+const inTwoUnits = ({ quantity: a }: Amount, { quantity: b }: Amount): boolean =>
+  a.dim === 'mass' && b.dim === 'mass' && a.unit?.id !== b.unit?.id;
+
 /** `450 g (15.9 oz)`: one amount in two units; both kept, so that they can be compared. */
 function joinSame(items: readonly Item[], tokens: readonly Token[]): Item[] {
   const out: Item[] = [];
   for (const item of items) {
     const last = out.at(-1);
-    if (last?.kind === 'amount' && item.kind === 'amount' && last.same === null) {
+    const weights = last?.kind === 'amount' && item.kind === 'amount' && last.same === null && inTwoUnits(last, item);
+    if (weights) {
       const a = last.quantity;
       const b = item.quantity;
       const between = tokens.slice(last.to, item.from);
@@ -480,22 +491,14 @@ function joinSame(items: readonly Item[], tokens: readonly Token[]): Item[] {
               )),
         );
       const tabbed = between.length === 1 && isSign(between[0], '\t');
-      const weights = a.dim === 'mass' && b.dim === 'mass' && a.unit?.id !== b.unit?.id;
-      const close = weights && Math.abs(a.value - b.value) <= sameWithin * Math.max(a.value, b.value);
+      const close = Math.abs(a.value - b.value) <= sameWithin * Math.max(a.value, b.value);
       const comma = between.every((token) => isSign(token, ',+&') || (isWord(token) && token.sort === 'joint'));
       if (
-        weights &&
         (close || ((bracketed || tabbed || between.length === 0) && !comma)) &&
         (bracketed || tabbed || between.length === 0 || comma)
       ) {
         const closes = isSign(tokens[item.to], ')]');
-        out[out.length - 1] = {
-          kind: 'amount',
-          quantity: a,
-          same: b,
-          from: last.from,
-          to: closes ? item.to + 1 : item.to,
-        };
+        out[out.length - 1] = amountItem(a, last.from, closes ? item.to + 1 : item.to, b);
         continue;
       }
     }

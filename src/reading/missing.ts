@@ -2,6 +2,7 @@ import { asksForAlkali, wishesAlkali } from './asks.ts';
 import type { Bound } from './bind.ts';
 import { linesOf, packed, unitWord } from './columns.ts';
 import type { Item } from './items.ts';
+import type { Meaning } from './lexicon.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, label, type Row } from './rows.ts';
 import type { Token } from './tokens.ts';
@@ -9,23 +10,17 @@ import type { Token } from './tokens.ts';
 /** Fats named in the list without an amount, and alkali that is an ingredient but has none. */
 export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
   const { items, tokens, bound, text, lexicon } = assembly.source;
-  const weighed = new Set(
-    rows.filter((row) => row.amount || row.share).map((row) => `${row.named.meaning.kind} ${row.named.meaning.id}`),
-  );
+  const weighed = weighedIn(rows);
+  const lye = rows.some((row) => (row.amount || row.share) && lyes.has(row.named.meaning.kind));
   const lines = linesOf(tokens);
-  const rowLines = new Set(rows.map((row) => row.line));
+  let lined: ReadonlySet<number> | null = null;
   for (const k of bound.best.mentions) {
     const item = items[k];
     if (item?.kind !== 'thing') continue;
     const { meaning } = item.named;
-    if (
-      !['fat', 'unheld', 'ambiguous', 'alkali', 'stock'].includes(meaning.kind) ||
-      weighed.has(`${meaning.kind} ${meaning.id}`)
-    )
-      continue;
-    if (meaning.kind === 'alkali' && [...weighed].some((key) => key.startsWith('alkali') || key.startsWith('stock')))
-      continue;
-    if (meaning.kind === 'stock') continue;
+    if (!needed.has(meaning.kind) || (meaning.kind === 'alkali' && lye) || weighed(meaning)) continue;
+    lined ??= new Set(rows.map((row) => row.line));
+    const rowLines = lined;
     if (isSpokenTo(item, tokens) || keptOut(tokens, item.to)) continue;
     const line = assembly.lineOf(item.from);
     const span = lines[line];
@@ -60,6 +55,26 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
         assembly.doubts.push(amountless);
     } else if (meaning.kind !== 'ambiguous' || alone) assembly.doubts.push(amountless);
   }
+}
+
+const lyes: ReadonlySet<Meaning['kind']> = new Set(['alkali', 'stock']);
+/** Kinds of things that an amount is missed of. */
+const needed: ReadonlySet<Meaning['kind']> = new Set(['fat', 'unheld', 'ambiguous', 'alkali']);
+
+/** Whether the rows say how much goes in of a thing. */
+function weighedIn(rows: readonly Row[]): (meaning: Meaning) => boolean {
+  let weighed: Map<string, Set<string>> | null = null;
+  return ({ kind, id }) => {
+    if (!weighed) {
+      weighed = new Map();
+      for (const { named, amount, share } of rows) {
+        if (!amount && !share) continue;
+        const kinds = weighed.get(named.meaning.id) ?? new Set();
+        weighed.set(named.meaning.id, kinds.add(named.meaning.kind));
+      }
+    }
+    return weighed.get(id)?.has(kind) ?? false;
+  };
 }
 
 /** "Robin, I would not": somebody's name, near that of an ingredient. */

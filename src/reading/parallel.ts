@@ -1,5 +1,5 @@
 /** Figures in one row and names in another: `40/30/20/10 olive/coconut/palm/castor`, `olive coconut lard 50-30-20`. */
-import type { Item } from './items.ts';
+import { type Item, thingItem } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
 
@@ -12,16 +12,15 @@ const isFat = (item: Item | undefined): item is Thing => item?.kind === 'thing' 
 
 /** Whether nothing but these few signs and words stands between two items. */
 function tight(tokens: readonly Token[], before: Item, after: Item): boolean {
-  const between = tokens.slice(before.to, after.from);
-  return (
-    between.length <= 2 &&
-    between.every(
-      (token) =>
-        (token.t === 'sign' && /^[/:\-,&+(]$/.test(token.text)) ||
-        (token.t === 'word' && /^(and|of|in|order|respectively)$/.test(token.text)),
-    )
-  );
+  if (after.from - before.to > 2) return false;
+  for (let k = before.to; k < after.from; k++) {
+    const token = tokens[k];
+    if ((token?.t !== 'sign' && token?.t !== 'word') || !joining.has(token.text)) return false;
+  }
+  return true;
 }
+
+const joining: ReadonlySet<string> = new Set('/ : - , & + ( and of in order respectively'.split(' '));
 
 /** Fats of one recipe, at the most: keeps a hostile post's cost bounded. */
 const mostFats = 12;
@@ -30,8 +29,10 @@ const mostFats = 12;
 function runOf(items: readonly Item[], tokens: readonly Token[], at: number, of: (item: Item) => boolean): number {
   let length = 0;
   for (let k = at; k < items.length && length <= mostFats; k++) {
-    const [before, item] = [items[k - 1], items[k]];
-    if (!item || !of(item) || (k > at && before && !tight(tokens, before, item))) break;
+    const item = items[k];
+    if (!item || !of(item)) break;
+    const before = k > at ? items[k - 1] : undefined;
+    if (before && !tight(tokens, before, item)) break;
     length++;
   }
   return length;
@@ -44,8 +45,9 @@ export function pairParallel(items: readonly Item[], tokens: readonly Token[]): 
   for (let at = 0; at + 5 < items.length; at++) {
     const sharesFirst = isShare(items[at]);
     const length = runOf(items, tokens, at, sharesFirst ? isShare : isFat);
+    if (length < 3) continue;
     const [last, next] = [items[at + length - 1], items[at + length]];
-    if (length < 3 || !last || !next || !tight(tokens, last, next)) continue;
+    if (!last || !next || !tight(tokens, last, next)) continue;
     if (runOf(items, tokens, at + length, sharesFirst ? isFat : isShare) !== length) continue;
     const row = items.slice(at, at + length);
     const other = items.slice(at + length, at + 2 * length);
@@ -93,17 +95,17 @@ export function sharedRun(items: readonly Item[], from: number): number | null {
  * front of them ("1 kg of 40 % olive …", "1000 g = olive 600 + coconut 400"), is that of all the fats.
  */
 export function totalOfShares(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  if (items.some((item, k) => isTotal(item) && (isWeight(items[k - 1]) || isWeight(items[k + 1])))) return items;
+  if (items.some((item, k) => isTotal(item) && ((k > 0 && isWeight(items[k - 1])) || isWeight(items[k + 1]))))
+    return items;
   const weight = items.find(
     (item, k) => isWeight(item) && (standsAfterShares(items, tokens, k) || standsBefore(items, tokens, k)),
   );
   if (!weight) return items;
-  const total: Thing = {
-    kind: 'thing',
-    named: { meaning: { kind: 'role', id: 'total-fats' }, text: 'fats', how: 'name', meant: 'total fats' },
-    from: weight.to,
-    to: weight.to,
-  };
+  const total = thingItem(
+    { meaning: { kind: 'role', id: 'total-fats' }, text: 'fats', how: 'name', meant: 'total fats' },
+    weight.to,
+    weight.to,
+  );
   return items.flatMap((item) => (item === weight ? [{ ...item, total: true }, total] : [item]));
 }
 
@@ -111,8 +113,8 @@ function standsAfterShares(items: readonly Item[], tokens: readonly Token[], at:
   const [weight, next] = [items[at], items[at + 1]];
   if (!isWeight(weight)) return false;
   let from = at - 1;
-  while (isPercent(items[from]) || isFat(items[from])) from--;
-  if (sharedRun(items, from + 1) !== at) return false;
+  while (from >= 0 && (isPercent(items[from]) || isFat(items[from]))) from--;
+  if (from === at - 1 || sharedRun(items, from + 1) !== at) return false;
   const parted = tokens
     .slice(weight.to, next?.from ?? tokens.length)
     .some((token) => token.t === 'line' || (token.t === 'sign' && /^[,;.?!)]$/.test(token.text)));
@@ -122,11 +124,15 @@ function standsAfterShares(items: readonly Item[], tokens: readonly Token[], at:
 function standsBefore(items: readonly Item[], tokens: readonly Token[], at: number): boolean {
   const [weight, next] = [items[at], items[at + 1]];
   if (!isWeight(weight) || !next) return false;
-  const [first, ...more] = tokens.slice(weight.to, next.from);
+  const first = weight.to < next.from ? tokens[weight.to] : undefined;
   if (first?.t === 'word' && first.text === 'of') return sharedRun(items, at + 1) !== null;
   // "450 g = 16 oz": the same again; "500 g = olive" alone: a name
   return (
-    first?.t === 'sign' && first.text === '=' && more.length === 0 && isFat(next) && isSummed(items, tokens, at + 1)
+    first?.t === 'sign' &&
+    first.text === '=' &&
+    next.from === weight.to + 1 &&
+    isFat(next) &&
+    isSummed(items, tokens, at + 1)
   );
 }
 

@@ -33,7 +33,7 @@ const outdates =
 
 /** "No" is a name to the reader: it says that something is left out. */
 const isNo = (token: Token): token is Extract<Token, { t: 'name' }> =>
-  token.t === 'name' && /^(?:no|nein|non)$/i.test(token.text);
+  token.t === 'name' && token.text.length <= 4 && /^(?:no|nein|non)$/i.test(token.text);
 
 const isSign = (token: Token | undefined, signs: string): boolean => token?.t === 'sign' && signs.includes(token.text);
 
@@ -43,8 +43,9 @@ const most = 10;
 function wordsBetween(tokens: readonly Token[], from: number, to: number): string[] | null {
   if (to - from > most || to <= from) return null;
   const words: string[] = [];
-  for (const token of tokens.slice(from, to)) {
-    if (token.t !== 'word' && token.t !== 'sign' && !isNo(token)) return null;
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    if (!token || (token.t !== 'word' && token.t !== 'sign' && !isNo(token))) return null;
     words.push(token.text.toLowerCase());
   }
   return words;
@@ -76,19 +77,20 @@ export function alike(quantity: Quantity, other: Quantity): Quantity {
 function isNoBetween(item: Thing, last: Item | undefined, next: Item | undefined, tokens: readonly Token[]): boolean {
   const token = tokens[item.from];
   return (
-    token !== undefined &&
-    isNo(token) &&
     next?.kind === 'amount' &&
     last !== undefined &&
+    token !== undefined &&
+    isNo(token) &&
     stands(tokens, last.to, next.from) === 'second'
   );
 }
 
 /** "Milk 330 g, no water at all": a liquid that the post names to say that there is none. */
 function isWithout(item: Thing, items: readonly Item[], tokens: readonly Token[]): boolean {
+  const { kind } = item.named.meaning;
+  if (kind !== 'water' && kind !== 'ice' && kind !== 'liquid') return false;
   const before = tokens[item.from - 1];
   return (
-    /^(?:water|ice|liquid)$/.test(item.named.meaning.kind) &&
     (before?.t === 'word' || before?.t === 'name') &&
     /^(?:no|without|zero)$/.test(before.text.toLowerCase()) &&
     items.every((one) => one === item || one.kind !== 'thing' || !sameThing(one, item))
@@ -111,8 +113,9 @@ const ofFigures = (stays: Quantity, gone: Quantity, from: number, to: number): P
 /** "went from 280 to 180 g": the second of what looks like a range. */
 function changedFrom(item: Amount, tokens: readonly Token[]): Amount | null {
   const { quantity } = item;
+  if (quantity.upTo === null || item.from === 0) return null;
   const before = tokens[item.from - 1];
-  if (quantity.upTo === null || before?.t !== 'word' || before.text !== 'from') return null;
+  if (before?.t !== 'word' || before.text !== 'from') return null;
   const moved = tokens
     .slice(Math.max(0, item.from - 6), item.from - 1)
     .some(
@@ -132,15 +135,18 @@ function isBeside(tokens: readonly Token[], from: number, to: number): boolean {
   return to === from + 1 && (between?.t === 'word' ? between.sort === 'filler' : isSign(between, ':='));
 }
 
+const nots: ReadonlySet<string> = new Set(['not', 'didnt', 'dont', 'never', 'wont', 'havent']);
+const verbs: ReadonlySet<string> = new Set('use used add added put take include included have'.split(' '));
+
+function wordBefore(tokens: readonly Token[], at: number): string {
+  const token = at > 0 ? tokens[at - 1] : undefined;
+  return token?.t === 'word' ? token.text : '';
+}
+
 /** "70 g lye, not 65 g KOH", "I did not use 100 g of milk": what does not go in, unless "but" follows. */
 function isDenied(tokens: readonly Token[], { from, to }: Item): boolean {
-  const word = (k: number): string => {
-    const token = tokens[k];
-    return token?.t === 'word' ? token.text : '';
-  };
-  const not = /^(?:not|didnt|dont|never|wont|havent)$/;
-  const verb = /^(?:use|used|add|added|put|take|include|included|have)$/.test(word(from - 1));
-  if (!(word(from - 1) === 'not' || (verb && not.test(word(from - 2))))) return false;
+  const word = wordBefore(tokens, from);
+  if (word !== 'not' && !(verbs.has(word) && nots.has(wordBefore(tokens, from - 1)))) return false;
   return !tokens.slice(to, to + 5).some((token) => token.t === 'word' && token.text === 'but');
 }
 
@@ -153,7 +159,7 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
     (item, k) =>
       !(
         item.kind === 'thing' &&
-        (isNoBetween(item, items[k - 1], items[k + 1], tokens) || isWithout(item, items, tokens))
+        ((k > 0 && isNoBetween(item, items[k - 1], items[k + 1], tokens)) || isWithout(item, items, tokens))
       ),
   );
   for (const [k, each] of told.entries()) {

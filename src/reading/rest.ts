@@ -47,13 +47,15 @@ const massOf = (assembly: Assembly, { amount, token }: Row): number | null => {
 /** The rows with that of the fat which is the rest, where one is and what it leaves can be known. */
 export function withRest(assembly: Assembly, rows: readonly Row[], roles: Roles): readonly Row[] {
   const { items, tokens, bound } = assembly.source;
-  const rest = bound.best.mentions
-    .map((k) => items[k])
-    .filter((item): item is Thing => item?.kind === 'thing' && item.named.meaning.kind === 'fat')
-    .filter((item) => isRest(tokens, item));
+  const rest: Thing[] = [];
+  for (const k of bound.best.mentions) {
+    const item = items[k];
+    if (item?.kind === 'thing' && item.named.meaning.kind === 'fat' && isRest(tokens, item)) rest.push(item);
+  }
   const [fat] = rest;
+  if (!fat) return rows;
   const others = rows.filter((row) => row.named.meaning.kind === 'fat' && !row.after);
-  if (!fat || rest.length > 1 || others.some(({ named }) => named.meaning.id === fat.named.meaning.id)) return rows;
+  if (rest.length > 1 || others.some(({ named }) => named.meaning.id === fat.named.meaning.id)) return rows;
   const quantity = others.every(({ share, amount }) => share && !amount)
     ? shareLeft(others)
     : weightLeft(assembly, others, roles);

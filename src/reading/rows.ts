@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterScope } from './after.ts';
-import type { Binding, Bound } from './bind.ts';
+import type { Binding, Bound, Group } from './bind.ts';
 import { type HeadUnits, withUnit } from './columns.ts';
 import { isOfLooks } from './cook.ts';
 import { type Item, type Named, sameWithin } from './items.ts';
@@ -209,10 +209,11 @@ function lineIndex(tokens: readonly Token[]): (token: number) => number {
 }
 
 /** `270 g of the 50 % solution`, or of one without its strength where no alkali is weighed: what was weighed. */
-function asStock(named: Named, amounts: readonly Amount[], stockNamed: boolean, alkaliWeighed: boolean): Named {
+function asStock(named: Named, amounts: readonly Amount[], items: readonly Item[], binding: Binding): Named {
   if (named.meaning.kind !== 'role' || named.meaning.id !== 'solution') return named;
   const strong = amounts.some(({ quantity }) => quantity.dim === 'percent');
-  const known = strong || (stockNamed && !alkaliWeighed);
+  const stockNamed = items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'stock');
+  const known = strong || (stockNamed && !weighsAlkali(items, binding));
   return known && amounts.some(({ quantity }) => quantity.dim === 'mass')
     ? { ...named, meaning: { kind: 'stock', id: 'unsaid' } }
     : named;
@@ -220,49 +221,64 @@ function asStock(named: Named, amounts: readonly Amount[], stockNamed: boolean, 
 
 type Amount = Extract<Item, { kind: 'amount' }>;
 
-export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
-  const { items, tokens } = assembly.source;
-  const scope = afterScope(tokens, items, binding);
-  const alkaliWeighed = binding.groups.some(
+const isAlkali = (item: Item | undefined): boolean =>
+  item?.kind === 'thing' && (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock');
+
+const weighsAlkali = (items: readonly Item[], { groups }: Binding): boolean =>
+  groups.some(
     (group) =>
-      group.amounts.some((k) => {
-        const item = items[k];
-        return item?.kind === 'amount' && item.quantity.dim !== 'percent';
-      }) &&
-      group.things.some((k) => {
-        const item = items[k];
-        return item?.kind === 'thing' && (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock');
-      }),
+      group.things.some((k) => isAlkali(items[k])) &&
+      amountsOf(items, group).some(({ quantity }) => quantity.dim !== 'percent'),
   );
-  const isSaid = tokens.some(
+
+function amountsOf(items: readonly Item[], { amounts }: Group): readonly Amount[] {
+  const found: Amount[] = [];
+  for (const k of amounts) {
+    const item = items[k];
+    if (item?.kind === 'amount') found.push(item);
+  }
+  return found;
+}
+
+/** The post names a time after the cook. */
+const saysAfter = (tokens: readonly Token[]): boolean =>
+  tokens.some(
     (token) =>
       token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'after' && !isOfLooks(token.meant),
   );
-  const stockNamed = items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'stock');
+
+export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
+  const { items, tokens } = assembly.source;
+  const scope = afterScope(tokens, items, binding);
+  let isSaid: boolean | null = null;
   const rows: Row[] = [];
   for (const group of binding.groups) {
-    const amounts = group.amounts.map((k) => items[k]).filter((item): item is Amount => item?.kind === 'amount');
+    const amounts = amountsOf(items, group);
     for (const k of group.things) {
       const item = items[k];
       if (item?.kind !== 'thing') continue;
-      const named = asStock(item.named, amounts, stockNamed, alkaliWeighed);
+      const named = asStock(item.named, amounts, items, binding);
       if (named.meaning.kind === 'role') continue;
-      const amount =
-        amounts.find(
-          (one) => one.quantity.dim === 'mass' || one.quantity.dim === 'bare' || one.quantity.dim === 'parts',
-        ) ??
-        amounts.find((one) => one.quantity.dim === 'volume') ??
-        null;
-      const volume =
-        amount?.quantity.dim === 'mass' ? (amounts.find((one) => one.quantity.dim === 'volume') ?? null) : null;
-      const again = amounts.find((one) => one !== amount && one.quantity.dim === 'mass');
-      const share = amounts.find((one) => one.quantity.dim === 'percent') ?? null;
+      let weight: Amount | null = null;
+      let volume: Amount | null = null;
+      let share: Amount | null = null;
+      for (const one of amounts) {
+        const { dim } = one.quantity;
+        if (dim === 'mass' || dim === 'bare' || dim === 'parts') weight ??= one;
+        else if (dim === 'volume') volume ??= one;
+        else if (dim === 'percent') share ??= one;
+      }
+      const amount = weight ?? volume;
+      if (amount?.quantity.dim !== 'mass') volume = null;
+      const again =
+        amounts.length > 1 ? amounts.find((one) => one !== amount && one.quantity.dim === 'mass') : undefined;
       // "two canisters of 5 litres": of nothing that is known
       if (named.meaning.kind === 'unknown')
         for (const one of amounts)
           if (one !== amount && one !== share && one !== volume && one !== again)
             assembly.fate(one.quantity, 'aside', 'no ingredient beside it');
       const after = scope(item.from);
+      if (after) isSaid ??= saysAfter(tokens);
       if (after && !isSaid)
         assembly.assume('after', `I took "${named.text}" as stirred in after the cook, as the steps have it.`);
       rows.push({

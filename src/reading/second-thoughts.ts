@@ -3,7 +3,7 @@
  * still palm in it", "no palm, I left it out", "lard in place of the palm". What stands last, or does not speak of what
  * was, counts, and the answer says so; what cannot be known stays for a question.
  */
-import { groupsOf } from './bind.ts';
+import { type Group, groupsOf } from './bind.ts';
 import { type Change, changesIn } from './changes.ts';
 import type { Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
@@ -11,7 +11,7 @@ import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import type { Prim } from './scan.ts';
 import { type Sentence, sentencesOf } from './sentences.ts';
-import { isPointing, type Right, rightsIn, type Stance, stanceOf, takenBackIn, turning } from './stance.ts';
+import { isPointing, mayTell, type Right, rightsIn, type Stance, stanceOf, takenBackIn, turning } from './stance.ts';
 import type { Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -63,14 +63,12 @@ function keyOf(meaning: Meaning, alkalis: number): string | null {
   return meaning.kind === 'unknown' ? null : `${meaning.kind} ${meaning.id}`;
 }
 
-const alkalisIn = (items: readonly Item[]): number =>
-  new Set(
-    items.flatMap((item) =>
-      isThing(item) && item.named.meaning.kind === 'alkali' && item.named.meaning.id !== 'unsaid'
-        ? [item.named.meaning.id]
-        : [],
-    ),
-  ).size;
+function alkalisIn(items: readonly Item[]): number {
+  const ids = new Set<string>();
+  for (const item of items) if (isThing(item) && item.named.meaning.kind === 'alkali') ids.add(item.named.meaning.id);
+  ids.delete('unsaid');
+  return ids.size;
+}
 
 /** The items without what the post takes back later on, and what that was. */
 export function secondThoughts(
@@ -145,20 +143,23 @@ const suits = (key: string, { dim, value }: Quantity): boolean =>
 
 /** "I changed the water to 240": a figure that puts one right is of the unit that the others have. */
 function withUnits(items: readonly Item[], stances: ReadonlyMap<Item, Stance>): readonly Item[] {
-  const units = new Map(
-    items.filter(isAmount).flatMap(({ quantity }) => (quantity.dim === 'mass' ? [[quantity.unit?.id, quantity]] : [])),
+  const isLent = (item: Item, stance: Stance): item is Amount =>
+    (stance === 'right' || stance === 'now') &&
+    isAmount(item) &&
+    item.quantity.dim === 'bare' &&
+    item.quantity.value > mostPercent;
+  if (![...stances].some(([item, stance]) => isLent(item, stance))) return items;
+  let lent: Quantity | null = null;
+  for (const item of items) {
+    if (!isAmount(item) || item.quantity.dim !== 'mass') continue;
+    if (lent && item.quantity.unit?.id !== lent.unit?.id) return items;
+    lent = item.quantity;
+  }
+  const unit = lent;
+  if (!unit) return items;
+  return items.map((item) =>
+    isLent(item, stances.get(item) ?? null) ? { ...item, quantity: alike(item.quantity, unit) } : item,
   );
-  const [[, lent] = []] = units;
-  if (units.size !== 1 || !lent) return items;
-  return items.map((item) => {
-    const stance = stances.get(item);
-    const lends =
-      isAmount(item) &&
-      item.quantity.dim === 'bare' &&
-      item.quantity.value > mostPercent &&
-      (stance === 'right' || stance === 'now');
-    return lends ? { ...item, quantity: alike(item.quantity, lent) } : item;
-  });
 }
 
 /** Every figure with its name and what the words around it say; figures that point back are of what was named last. */
@@ -173,30 +174,35 @@ function saidIn(
   const pointers = new Set<Item>();
   const headed = new Set<Item>();
   let s = 0;
+  let told = -1;
+  let tells = false;
   for (const item of items) {
     if (!isAmount(item)) continue;
     while ((sentences[s]?.to ?? Number.POSITIVE_INFINITY) <= item.from) s++;
     const sentence = sentences[s];
     if (!sentence || item.from < sentence.from) continue;
+    if (told !== s) tells = mayTell(sentence);
+    told = s;
     const place = placeIn(sentence, item.from);
-    const stance = stanceOf(sentence, place, rights[s]?.from ?? Number.POSITIVE_INFINITY);
+    const rightFrom = rights[s]?.from ?? Number.POSITIVE_INFINITY;
+    const stance = tells || place >= rightFrom ? stanceOf(sentence, place, rightFrom) : null;
     if (stance === null) continue;
     stances.set(item, stance);
     if (stance === 'right' && rights[s]?.headed) headed.add(item);
     if (weighs(item.quantity) && isPointing(sentence, place)) pointers.add(item);
   }
-  const told = [...stances.values()];
-  const turned = told.includes('once') || (told.some((one) => one !== 'told') && (pointers.size > 0 || repeats(items)));
+  const all = [...stances.values()];
+  const turned = all.includes('once') || (all.some((one) => one !== 'told') && (pointers.size > 0 || repeats(items)));
   if (!turned && !isChanged) return [];
   const others = pointers.size === 0 ? items : items.filter((item) => !pointers.has(item));
   const alkalis = alkalisIn(items);
   const said: Said[] = [];
   for (const group of groupsOf(withUnits(others, stances), tokens)) {
-    const thing = others[group.things[0] ?? -1];
-    if (!isThing(thing) || group.things.length > 1) continue;
+    const [at] = group.things;
+    const thing = at === undefined || group.things.length > 1 ? undefined : others[at];
+    if (!isThing(thing)) continue;
     const key = keyOf(thing.named.meaning, alkalis);
-    const amounts = group.amounts.map((k) => others[k]).filter(isAmount);
-    const amount = amounts.find(({ quantity }) => weighs(quantity)) ?? amounts[0];
+    const amount = weighedOf(others, group);
     if (key === null || !amount || !suits(key, amount.quantity)) continue;
     said.push({ key, thing, amount, stance: stances.get(amount) ?? null, headed: headed.has(amount), pointing: false });
   }
@@ -207,6 +213,18 @@ function saidIn(
       said.push({ ...last, amount: item, stance: stances.get(item) ?? null, pointing: true });
   }
   return said.sort((a, b) => a.amount.from - b.amount.from);
+}
+
+/** The figure of a group that weighs; the first where none does. */
+function weighedOf(items: readonly Item[], { amounts }: Group): Amount | null {
+  let first: Amount | null = null;
+  for (const k of amounts) {
+    const item = items[k];
+    if (!isAmount(item)) continue;
+    if (weighs(item.quantity)) return item;
+    first ??= item;
+  }
+  return first;
 }
 
 const isOf =
@@ -309,6 +327,7 @@ const isPart = ({ key }: Said): boolean => /^(?:fat|alkali|water|liquid|stock)\b
 
 /** A whole recipe under "EDIT:", or beside which the post tells what was once: the other does not count. */
 function settleWhole(post: Post): void {
+  if (!post.said.some(({ headed, stance }) => headed || stance === 'once')) return;
   const left = post.said.filter((one) => !post.gone.has(one.amount) && isPart(one));
   const fats = (list: readonly Said[]): readonly Said[] => list.filter(({ key }) => key.startsWith('fat'));
   const isWhole = (list: readonly Said[], least: number): boolean =>

@@ -25,6 +25,8 @@ const placeholder = (token: Token, prims: readonly Prim[]): string => {
 /** Tokens from which on a line is taken for one of running text, which the next may carry on. */
 const runningText = 9;
 
+const closing: ReadonlySet<string> = new Set(['.', '!', '?', ';', ')', ']']);
+
 const isCapital = (prim: Prim | undefined): boolean => /^\p{Lu}/u.test(prim?.raw ?? '');
 
 /** Whether token `k` is the last of a sentence. */
@@ -37,7 +39,7 @@ function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin
     return !carriedOn;
   }
   if (next.t === 'sign' && (next.text === '(' || next.text === '[')) return true;
-  if (token.t === 'sign') return /^[.!?;)\]]$/.test(token.text);
+  if (token.t === 'sign') return closing.has(token.text);
   return token.t === 'quantity' && token.quantity.text.endsWith('.') && isCapital(prims[next.from]);
 }
 

@@ -4,7 +4,7 @@
  */
 import { unitWord } from './columns.ts';
 import { type Cut, itemize, type Reader } from './itemize.ts';
-import type { Item } from './items.ts';
+import { amountItem, type Item, thingItem } from './items.ts';
 import { meaningOf, pick, placeOf } from './pick.ts';
 import type { Quantity } from './quantities.ts';
 import type { Doubt, RecipeReading } from './reading.ts';
@@ -258,11 +258,7 @@ const answers: { readonly [Id in Doubt['id']]?: (doubt: Of<Id>, answered: Answer
         how: 'name',
         meant: 'total',
       } as const;
-      return [
-        ...items,
-        { kind: 'thing', named, from: end, to: end },
-        { kind: 'amount', quantity: { ...figure, numbers: [] }, same: null, from: end, to: end },
-      ];
+      return [...items, thingItem(named, end, end), amountItem({ ...figure, numbers: [] }, end, end)];
     });
   },
   'stock-strength': (_, { cut, reader }) => {

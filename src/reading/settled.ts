@@ -1,7 +1,7 @@
 /** Changes to what was read of a post, of which answers are made. */
 import { withUnit } from './columns.ts';
 import type { Cut, Reader } from './itemize.ts';
-import type { Item } from './items.ts';
+import { amountItem, type Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Doubt, RecipeReading } from './reading.ts';
@@ -82,13 +82,7 @@ export const given = (fits: (thing: Thing) => boolean, quantity: Quantity): Sett
     );
     const [unit] = units;
     const own = quantity.dim === 'bare' && units.size === 1 && unit ? withUnit(quantity, unit) : quantity;
-    const amount: Amount = {
-      kind: 'amount',
-      quantity: { ...own, numbers: [] },
-      same: null,
-      from: thing.to,
-      to: thing.to,
-    };
+    const amount = amountItem({ ...own, numbers: [] }, thing.to, thing.to);
     return [...items.slice(0, at + 1), amount, ...items.slice(at + 1)];
   });
 

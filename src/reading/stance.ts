@@ -66,6 +66,13 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
   });
 }
 
+/** Words of which one at least is in all that is told of another time, or of now. */
+const telling =
+  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed)\b/;
+
+/** Whether a figure of the sentence may have a stance other than to put another right. */
+export const mayTell = ({ text }: Sentence): boolean => telling.test(text);
+
 export function stanceOf({ text }: Sentence, place: number, rightFrom: number): Stance {
   const before = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
   const end = text.indexOf('#', place + 1);

@@ -1,5 +1,5 @@
 /** A lye solution that was mixed beforehand, however it is called: what it is, how strong, and how much was taken of it. */
-import type { Item } from './items.ts';
+import { amountItem, type Item, thingItem } from './items.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
 
@@ -22,12 +22,15 @@ function pairAt(tokens: readonly Token[], k: number): string {
 const mixedBefore = /^(stock|premix|premixed|masterbatch|masterbatched|premade|readymade)\b/;
 const mixedPair = /^(ready|pre|already|master) (mixed|made|dissolved|batched|batch)\b/;
 
-const mixedWord =
-  /^(stock|premix|premixed|masterbatch|masterbatched|premade|readymade|mixed|made|batched|batch|ready|pre|already|master)$/;
+const mixedWords: ReadonlySet<string> = new Set(
+  'stock premix premixed masterbatch masterbatched premade readymade mixed made batched batch ready pre already master'.split(
+    ' ',
+  ),
+);
 
 /** "lye ready mixed", "sodium hydroxide stock", "pre-mixed NaOH", "master-batched lye". */
 function isMixed(tokens: readonly Token[], { from, to }: Thing): boolean {
-  if (!mixedWord.test(wordAt(tokens[to])) && !mixedWord.test(wordAt(tokens[from - 1]))) return false;
+  if (!mixedWords.has(wordAt(tokens[to])) && !(from > 0 && mixedWords.has(wordAt(tokens[from - 1])))) return false;
   const behind = pairAt(tokens, to);
   if (mixedBefore.test(behind) || mixedPair.test(behind)) return true;
   const hyphen = tokens[from - 2];
@@ -115,13 +118,8 @@ function isWeighed(items: readonly Item[], tokens: readonly Token[], first: numb
 function halfOf(items: readonly Item[], tokens: readonly Token[], k: number): Stated | null {
   const alkali = items[k];
   if (!isKind(alkali, 'alkali') || isWeighed(items, tokens, k, k) || !isHalf(tokens, alkali)) return null;
-  const said: Amount = {
-    kind: 'amount',
-    quantity: { ...plainQuantity, dim: 'percent', value: 0.5, inWords: true, text: 'half' },
-    same: null,
-    from: alkali.to,
-    to: alkali.to,
-  };
+  const half: Quantity = { ...plainQuantity, dim: 'percent', value: 0.5, inWords: true, text: 'half' };
+  const said = amountItem(half, alkali.to, alkali.to);
   const next = items[k + 1];
   return { alkali, said, share: 0.5, length: isKind(next, 'water') && isHalf(tokens, next) ? 2 : 1 };
 }
@@ -135,9 +133,17 @@ function isHalf(tokens: readonly Token[], { from }: Thing): boolean {
   return false;
 }
 
+/** One of the four items from `k` on, which a statement may take, is an alkali or a solution of one. */
+function isNearAlkali(items: readonly Item[], k: number): boolean {
+  for (let at = k; at < Math.min(k + 4, items.length); at++)
+    if (isKind(items[at], 'alkali') || isKind(items[at], 'stock')) return true;
+  return false;
+}
+
 /** What a solution is made of, said in words, as the strength of it. */
 function stated(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   for (let k = 0; k < items.length; k++) {
+    if (!isNearAlkali(items, k)) continue;
     const found = partsOf(items, k) ?? ratioOf(items, tokens, k) ?? halfOf(items, tokens, k);
     if (!found) continue;
     const stock = stockOf(found.alkali);
@@ -169,26 +175,36 @@ function isOfIt(tokens: readonly Token[], to: number): boolean {
 /** "292 g of it": of the solution that was spoken of last, unless something else without a weight was. */
 function takenOfIt(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   let stock: Thing | null = null;
-  return items.flatMap((item, k): Item[] => {
-    if (isThing(item) && item.named.meaning.kind === 'stock') stock = item;
-    else if (isThing(item) && item.named.meaning.kind === 'fat' && !isAmount(items[k - 1]) && !isAmount(items[k + 1]))
-      stock = null;
-    if (!stock || !isAmount(item) || !/^(mass|volume)$/.test(item.quantity.dim) || !isOfIt(tokens, item.to))
-      return [item];
+  const out: Item[] = [];
+  for (const [k, item] of items.entries()) {
+    out.push(item);
+    if (isKind(item, 'stock')) stock = item;
+    else if (isKind(item, 'fat') && !(k > 0 && isAmount(items[k - 1])) && !isAmount(items[k + 1])) stock = null;
+    if (!stock || !isAmount(item)) continue;
+    const { dim } = item.quantity;
+    if ((dim !== 'mass' && dim !== 'volume') || !isOfIt(tokens, item.to)) continue;
     // "5 litres of it in the cellar": what there is
-    const own =
-      item.quantity.dim === 'mass' ? stock.named : { ...stock.named, meaning: { kind: 'role', id: 'supply' } as const };
-    return [item, { ...stock, named: own, from: item.to, to: item.to }];
-  });
+    const own = dim === 'mass' ? stock.named : { ...stock.named, meaning: { kind: 'role', id: 'supply' } as const };
+    out.push(thingItem(own, item.to, item.to));
+  }
+  return out;
 }
 
 /** The items of a post that works with a solution; those of any other stay as they are. */
 export function asSolution(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  const named = items.map((item) => (isKind(item, 'alkali') && isMixed(tokens, item) ? stockOf(item) : item));
-  const solution = (item: Item): boolean =>
-    isThing(item) && item.named.meaning.kind === 'role' && item.named.meaning.id === 'solution';
-  if (!named.some((item) => isKind(item, 'stock') || solution(item))) return items;
-  return takenOfIt(stated(named, tokens), tokens);
+  let named: Item[] | null = null;
+  let works = false;
+  for (const [k, item] of items.entries()) {
+    if (!isThing(item)) continue;
+    const { kind, id } = item.named.meaning;
+    const isStock = kind === 'alkali' && isMixed(tokens, item);
+    if (isStock) {
+      named ??= [...items];
+      named[k] = stockOf(item);
+    }
+    works ||= isStock || kind === 'stock' || (kind === 'role' && id === 'solution');
+  }
+  return works ? takenOfIt(stated(named ?? items, tokens), tokens) : items;
 }
 
 /** `1:1 lye solution`, `lye solution 1:2`: its strength, water being the larger part. */

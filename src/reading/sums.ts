@@ -1,5 +1,5 @@
 /** Amounts that are sums: `4 oz + 3/8 oz lye`, and `olive 700 g (500 virgin + 200 pomace)`, whose parts are told. */
-import type { Item } from './items.ts';
+import { type Item, thingItem } from './items.ts';
 import type { Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -14,9 +14,10 @@ export function addUp(items: readonly Item[], tokens: readonly Token[]): readonl
   const sums = new Map<Item, Item>();
   const added = new Set<Item>();
   for (let k = 1; k + 1 < items.length; k++) {
-    const [first, second, next] = [items[k], items[k + 1], items[k + 2]];
+    const [first, second] = [items[k], items[k + 1]];
     if (!isWeight(first) || !isWeight(second) || second.quantity.dim !== 'mass' || items[k - 1]?.kind !== 'thing')
       continue;
+    const next = items[k + 2];
     if (second.from !== first.to + 1 || !signAt(tokens[first.to], '+')) continue;
     const behind = tokens[second.to];
     // "110 g + 6 g for the citric acid"
@@ -44,15 +45,14 @@ const longestBracket = 30;
 
 /** Where the bracket behind an amount tells its parts, the amount is their total. */
 export function breakDown(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  const at = items.findIndex((item, k) => isFat(items[k - 1]) && isWeight(item) && partsOf(items, tokens, k));
-  const whole = items[at];
+  const at = items.findIndex((item, k) => k > 0 && isFat(items[k - 1]) && isWeight(item) && partsOf(items, tokens, k));
+  const whole = at < 0 ? undefined : items[at];
   if (!isWeight(whole)) return items;
-  const total: Item = {
-    kind: 'thing',
-    named: { meaning: { kind: 'role', id: 'total' }, text: 'together', how: 'name', meant: 'together' },
-    from: whole.to,
-    to: whole.to,
-  };
+  const total = thingItem(
+    { meaning: { kind: 'role', id: 'total' }, text: 'together', how: 'name', meant: 'together' },
+    whole.to,
+    whole.to,
+  );
   return [...items.slice(0, at), { ...whole, total: true }, total, ...items.slice(at + 1)];
 }
 

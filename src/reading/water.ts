@@ -4,6 +4,8 @@ import { type Assembly, type Kindred, type Row, roundTo } from './rows.ts';
 
 const paste =
   /\bdilut|\b(?:finished|cooked|ready|done|neutral|into the|to the) (?:soap )?paste\b|\bto thin\b|\bthin (?:it|the)\b/i;
+/** Words that begin so are in all that speaks of a paste. */
+const thinning: readonly string[] = ['dilut', 'paste', 'thin'];
 /** How far a clause is looked through, in tokens. */
 const longestClause = 40;
 
@@ -38,7 +40,8 @@ export function readWater(
   fatGrams: number,
   stockWater: number,
 ): number | null {
-  const waters = rows.filter((row) => row.named.meaning.kind === 'water' && !isForPaste(assembly, row));
+  const thins = assembly.source.prims.some(({ text }) => thinning.some((word) => text.startsWith(word)));
+  const waters = rows.filter((row) => row.named.meaning.kind === 'water' && !(thins && isForPaste(assembly, row)));
   const ices = rows.filter((row) => row.named.meaning.kind === 'ice');
   const weighed = waters.filter((row) => row.grams !== null);
   let water: number | null = null;
@@ -114,8 +117,10 @@ export function looseRatio(assembly: Assembly, roles: Roles): void {
     const item = items[k];
     return item?.kind === 'amount' && item.quantity.dim === 'ratio';
   };
+  if (!items.some((_, k) => isRatio(k))) return;
   const spare = bound.best.orphans.filter(isRatio);
   for (const group of bound.best.groups) {
+    if (!group.amounts.some(isRatio)) continue;
     const ofRole = group.things.every((k) => {
       const item = items[k];
       return item?.kind !== 'thing' || item.named.meaning.kind === 'role';
