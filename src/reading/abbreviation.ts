@@ -1,5 +1,5 @@
 /** Names that somebody cut short as nobody else does: `olv`, `cast`, `snflwr`. */
-import type { Lexicon, Meaning } from './lexicon.ts';
+import type { Lexicon, Meaning, Names } from './lexicon.ts';
 
 const least = 3;
 const most = 6;
@@ -25,15 +25,18 @@ function isShortFor(word: string, whole: string): boolean {
 const mattering = /^(fat|water|alkali)$/;
 const idle = /^(scent|additive)$/;
 
-const memory = new WeakMap<Lexicon, Map<string, string | null>>();
+const memory = new WeakMap<Names, Map<string, string | null>>();
 /** Words that are remembered, at the most. */
 const mostKnown = 1000;
 
 /** The word that is a name by itself and that `word` is short for; null where there is none, or several things. */
 export function shortFor(word: string, lexicon: Lexicon): string | null {
   if (word.length < least || word.length > most || !/^[a-z]+$/.test(word)) return null;
-  const known = memory.get(lexicon) ?? new Map<string, string | null>();
-  memory.set(lexicon, known);
+  let known = memory.get(lexicon.names);
+  if (!known) {
+    known = new Map();
+    memory.set(lexicon.names, known);
+  }
   let found = known.get(word);
   if (found === undefined) {
     found = search(word, lexicon);
@@ -42,11 +45,11 @@ export function shortFor(word: string, lexicon: Lexicon): string | null {
   return found;
 }
 
-const lettersKnown = new WeakMap<Lexicon, Map<string, string[]>>();
+const lettersKnown = new WeakMap<Names, Map<string, string[]>>();
 
 /** The words that names are made of, by their first letter. */
 function wordsWith(letter: string, lexicon: Lexicon): readonly string[] {
-  let known = lettersKnown.get(lexicon);
+  let known = lettersKnown.get(lexicon.names);
   if (!known) {
     known = new Map();
     for (const word of lexicon.vocabulary().known) {
@@ -54,7 +57,7 @@ function wordsWith(letter: string, lexicon: Lexicon): readonly string[] {
       if (list) list.push(word);
       else known.set(word[0] ?? '', [word]);
     }
-    lettersKnown.set(lexicon, known);
+    lettersKnown.set(lexicon.names, known);
   }
   return known.get(letter) ?? [];
 }

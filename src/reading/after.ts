@@ -56,7 +56,7 @@ export function afterPhrases(tokens: readonly Token[]): readonly Token[] {
     out ??= [...tokens];
     const { from, to } = token;
     const meaning = { kind: 'role', id: 'after' } as const;
-    out[at] = { t: 'name', meaning, text: wordAt(token) ?? '', how: 'name', meant: 'after the cook', from, to };
+    out[at] = { t: 'name', from, to, text: wordAt(token) ?? '', meaning, how: 'name', meant: 'after the cook' };
     k = at;
   }
   return out ?? tokens;

@@ -2,7 +2,7 @@ import { unit } from '../units/units.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Prim } from './scan.ts';
-import type { Token } from './tokens.ts';
+import { asAside, asFiller, type Token } from './tokens.ts';
 
 /** What the heading of a table column or a section says about the bare figures under it. */
 type Column =
@@ -176,7 +176,7 @@ function joinUnits(out: Token[], grid: readonly number[][], column: Column, next
       numbers: [...a.quantity.numbers, ...b.quantity.numbers],
     };
     out[cell] = { ...a, quantity };
-    out[behind] = { t: 'sign', text: '\t', sort: null, from: b.from, to: b.to };
+    out[behind] = { t: 'sign', from: b.from, to: b.to, text: '\t', sort: null };
   }
 }
 
@@ -277,18 +277,11 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
           continue;
         }
         if (wiped && isWhole(columns[cell]) && (token.t === 'word' || token.t === 'name' || token.t === 'sign'))
-          out[at] = { t: 'word', text: 'only', sort: 'filler', from: token.from, to: token.to };
+          out[at] = asFiller(token, 'only');
         if (token.t !== 'quantity') continue;
         const column = placed ? (places[placed.get(at) ?? -1] ?? -1) : cell;
         const changed = under(columns[column] ?? null, token.quantity, wiped);
-        if ('aside' in changed)
-          out[at] = {
-            t: 'aside',
-            reason: changed.aside,
-            numbers: token.quantity.numbers,
-            from: token.from,
-            to: token.to,
-          };
+        if ('aside' in changed) out[at] = asAside(token, changed.aside);
         else {
           out[at] = { ...token, quantity: changed };
           if (column >= 0) cells[column] = at;

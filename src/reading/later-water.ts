@@ -1,5 +1,5 @@
 /** Water that is none of the lye's: what a test or a sample takes, and what thins the finished paste. */
-import type { Token } from './tokens.ts';
+import { asAside, type Figure, type Token } from './tokens.ts';
 
 const endsSentence = (token: Token | undefined): boolean =>
   token === undefined || token.t === 'line' || (token.t === 'sign' && /^[.;!?]$/.test(token.text));
@@ -12,7 +12,7 @@ const speaksOfIt = (token: Token): boolean =>
 const isRow = (token: Token): boolean =>
   token.t === 'name' && ['fat', 'alkali', 'stock', 'ambiguous', 'unheld'].includes(token.meaning.kind);
 
-const isMeasure = (token: Token): token is Extract<Token, { t: 'quantity' }> =>
+const isMeasure = (token: Token): token is Figure =>
   token.t === 'quantity' && (token.quantity.dim === 'mass' || token.quantity.dim === 'volume');
 
 /** "Water for the paste 270 g": that is the lye's. */
@@ -41,9 +41,7 @@ export function laterWater(tokens: readonly Token[]): readonly Token[] {
     const sentence = tokens.slice(from, to);
     if (sentence.some(speaksOfIt) && !sentence.some(isRow) && !isForPaste(sentence))
       sentence.forEach((token, k) => {
-        if (!isMeasure(token)) return;
-        const { numbers } = token.quantity;
-        out[from + k] = { t: 'aside', reason: 'for a test or a dilution', numbers, from: token.from, to: token.to };
+        if (isMeasure(token)) out[from + k] = asAside(token, 'for a test or a dilution');
       });
     from = to;
   }

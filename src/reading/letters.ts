@@ -66,10 +66,11 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
   let out: Prim[] | null = null;
   let i = 0;
   while (i < prims.length) {
-    const [prim, next] = [prims[i], prims[i + 1]];
+    const prim = prims[i];
+    const next = prims[i + 1];
     const mixed = next?.glued && prim && !prim.glued && prim.kind !== next.kind;
     const water = mixed ? waterAt(prims, i) : null;
-    const end = water ? i + 2 : mixed && /[015]/.test(prim.text + next.text) ? endOfPieces(prims, i) : i;
+    const end = water ? i + 2 : mixed && (alike.test(prim.text) || alike.test(next.text)) ? endOfPieces(prims, i) : i;
     const word = water ?? (end > i + 1 ? wordAt(prims, i, end, lexicon) : null);
     if (word) out ??= prims.slice(0, i);
     if (word) out?.push(word);
@@ -79,5 +80,9 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
   return out ?? prims;
 }
 
+export const hasDigits = ({ kind, raw }: Prim): boolean => kind === 'word' && /\d/.test(raw);
+
 /** Digits within a word that was made whole. */
-export const digitsIn = (prim: Prim): readonly string[] => (prim.kind === 'word' ? (prim.raw.match(/\d+/g) ?? []) : []);
+export const digitsIn = (prim: Prim): readonly string[] => (hasDigits(prim) ? (prim.raw.match(/\d+/g) ?? []) : none);
+
+const none: readonly string[] = [];

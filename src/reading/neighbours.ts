@@ -2,7 +2,7 @@ import { unit } from '../units/units.ts';
 import { packed, withUnit } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
-import type { Token } from './tokens.ts';
+import { asAside, type Figure, type Token } from './tokens.ts';
 import { drinkless } from './words.ts';
 
 /**
@@ -130,15 +130,13 @@ function spokenOf(tokens: readonly Token[], k: number, part: Quantity, solution:
   return null;
 }
 
-type Figure = Extract<Token, { t: 'quantity' }>;
-
 export function setAside(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   const aside = (k: number, reason: string): void => {
     const token = (out ?? tokens)[k];
     if (token?.t !== 'quantity') return;
     out ??= [...tokens];
-    out[k] = { t: 'aside', reason, numbers: token.quantity.numbers, from: token.from, to: token.to };
+    out[k] = asAside(token, reason);
   };
   const weighed = tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'mass');
   const solution = tokens.some((token) => token.t === 'name' && token.meaning.kind === 'stock');
@@ -234,7 +232,7 @@ export function alsoWarm(tokens: readonly Token[]): readonly Token[] {
     if (!warm || dim !== 'bare' || value < 15 || value > 220 || wordAt() !== 'at' || isIngredient(tokens[k + 1]))
       continue;
     out ??= [...tokens];
-    out[k] = { t: 'aside', reason: 'a temperature', numbers: token.quantity.numbers, from: token.from, to: token.to };
+    out[k] = asAside(token, 'a temperature');
   }
   return out ?? tokens;
 }
@@ -601,12 +599,12 @@ export function shareBase(tokens: readonly Token[]): readonly Token[] {
     return shares
       ? {
           t: 'name',
-          meaning: { kind: 'role', id: 'total-fats' },
-          text: 'of',
-          how: 'name',
-          meant: 'of fats',
           from: token.from,
           to: token.to,
+          text: 'of',
+          meaning: { kind: 'role', id: 'total-fats' },
+          how: 'name',
+          meant: 'of fats',
         }
       : token;
   });

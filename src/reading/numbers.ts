@@ -50,27 +50,29 @@ export const small: Readonly<Record<string, number>> = {
   dozen: 12,
   couple: 2,
 };
-const fractionWords: Readonly<Record<string, number>> = {
-  half: 1 / 2,
-  halves: 1 / 2,
-  third: 1 / 3,
-  thirds: 1 / 3,
-  quarter: 1 / 4,
-  quarters: 1 / 4,
-  fourth: 1 / 4,
-  fourths: 1 / 4,
-  fifth: 1 / 5,
-  fifths: 1 / 5,
-  eighth: 1 / 8,
-  eighths: 1 / 8,
-  tenth: 1 / 10,
-  tenths: 1 / 10,
-};
+/** Maps rather than objects: a look-up by a key that changes makes the compiler throw away what it made. */
+const fractionWords: ReadonlyMap<string, number> = new Map([
+  ['half', 1 / 2],
+  ['halves', 1 / 2],
+  ['third', 1 / 3],
+  ['thirds', 1 / 3],
+  ['quarter', 1 / 4],
+  ['quarters', 1 / 4],
+  ['fourth', 1 / 4],
+  ['fourths', 1 / 4],
+  ['fifth', 1 / 5],
+  ['fifths', 1 / 5],
+  ['eighth', 1 / 8],
+  ['eighths', 1 / 8],
+  ['tenth', 1 / 10],
+  ['tenths', 1 / 10],
+]);
+const smallWords: ReadonlyMap<string, number> = new Map(Object.entries(small));
 
-const numberWords: ReadonlySet<string> = new Set([...Object.keys(small), 'hundred', 'thousand', 'half', 'quarter']);
+const numberWords: ReadonlySet<string> = new Set([...smallWords.keys(), 'hundred', 'thousand', 'half', 'quarter']);
 
 /** "thirds", "quarters": parts of a whole, no slip of a unit. */
-export const isFractionWord = (word: string): boolean => Object.hasOwn(fractionWords, word);
+export const isFractionWord = (word: string): boolean => fractionWords.has(word);
 
 export const isNumberWord = (word: string): boolean => numberWords.has(word);
 
@@ -128,6 +130,11 @@ const numberAt = (prims: readonly Prim[], i: number): string | null =>
 const signAt = (prims: readonly Prim[], i: number, sign: string): boolean =>
   prims[i]?.kind === 'sign' && prims[i]?.text === sign;
 
+function digitAt(prims: readonly Prim[], i: number): number | null {
+  const value = smallWords.get(wordAt(prims, i)) ?? 10;
+  return value < 10 ? value : null;
+}
+
 /** `1/2` at i: the two numbers stand tight around the stroke. */
 function fractionAt(prims: readonly Prim[], i: number): number | null {
   const top = numberAt(prims, i);
@@ -156,17 +163,17 @@ function inWords(prims: readonly Prim[], start: number): { value: number; end: n
       word = wordAt(prims, from);
       if (wordAt(prims, i) === 'and') {
         const skip = word === 'a' || word === 'one' ? 1 : 0;
-        const part = fractionWords[wordAt(prims, from + skip)];
+        const part = fractionWords.get(wordAt(prims, from + skip));
         if (part !== undefined) return { value: total + current + part, end: from + skip + 1 };
-        const three = word === 'three' ? fractionWords[wordAt(prims, from + 1)] : undefined;
+        const three = word === 'three' ? fractionWords.get(wordAt(prims, from + 1)) : undefined;
         if (three !== undefined) return { value: total + current + 3 * three, end: from + 2 };
         // "and" joins words of one number only behind a hundred or thousand
         if (!(current >= 100 && current % 100 === 0) && !(current === 0 && total > 0)) break;
       }
-      if (!Object.hasOwn(small, word)) break;
+      if (!smallWords.has(word)) break;
     }
-    const value = small[word];
-    if (value !== undefined && Object.hasOwn(small, word)) {
+    const value = smallWords.get(word);
+    if (value !== undefined) {
       if (word === 'dozen' && seen) current *= 12;
       else {
         const fits = lastSmall === 0 || (lastSmall >= 20 && lastSmall % 10 === 0 && value < 10);
@@ -190,13 +197,12 @@ function inWords(prims: readonly Prim[], start: number): { value: number; end: n
       i = from + 1;
       continue;
     }
-    if (seen && word === 'point' && Object.hasOwn(small, wordAt(prims, i + 1))) {
+    if (seen && word === 'point' && smallWords.has(wordAt(prims, i + 1))) {
       let scale = 0.1;
       let j = i + 1;
-      while (Object.hasOwn(small, wordAt(prims, j)) && (small[wordAt(prims, j)] ?? 10) < 10) {
-        current += (small[wordAt(prims, j)] ?? 0) * scale;
+      for (let digit = digitAt(prims, j); digit !== null; digit = digitAt(prims, ++j)) {
+        current += digit * scale;
         scale /= 10;
-        j++;
       }
       return { value: total + current, end: j };
     }
@@ -206,11 +212,11 @@ function inWords(prims: readonly Prim[], start: number): { value: number; end: n
     if (
       signAt(prims, i, '-') &&
       prims[i]?.glued &&
-      /s$/.test(wordAt(prims, i + 1)) &&
-      fractionWords[wordAt(prims, i + 1)] !== undefined
+      wordAt(prims, i + 1).endsWith('s') &&
+      fractionWords.has(wordAt(prims, i + 1))
     )
       i++;
-    const part = fractionWords[wordAt(prims, i)];
+    const part = fractionWords.get(wordAt(prims, i));
     if (part !== undefined && part < 1 && total + current < 10 && !(wordAt(prims, i) === 'half')) {
       let end = i + 1;
       if (wordAt(prims, end) === 'of') end++;
@@ -232,7 +238,7 @@ export function numeralAt(prims: readonly Prim[], start: number, habit: DecimalH
       let end = start + 1;
       if (wordAt(prims, end) === 'of') end++;
       if (wordAt(prims, end) === 'a' || wordAt(prims, end) === 'an') end++;
-      return { value: fractionWords[word] ?? 0, other: null, end, numbers: [start], inWords: true };
+      return { value: fractionWords.get(word) ?? 0, other: null, end, numbers: [start], inWords: true };
     }
     if (!isNumberWord(word)) return null;
     const words = inWords(prims, start);
@@ -257,8 +263,8 @@ export function numeralAt(prims: readonly Prim[], start: number, habit: DecimalH
   if (!plain) return null;
   // 2 1/2, 1-1/2, "1 and a half", "1 and 1/2"
   if (first.text.length <= 3 && isWhole(first.text)) {
-    const dash =
-      signAt(prims, start + 1, '-') || wordAt(prims, start + 1) === 'and' || signAt(prims, start + 1, '&') ? 1 : 0;
+    const next = wordAt(prims, start + 1);
+    const dash = next === 'and' || signAt(prims, start + 1, '-') || signAt(prims, start + 1, '&') ? 1 : 0;
     const part = fractionAt(prims, start + 1 + dash);
     if (part !== null && (dash === 1 || !prims[start + 1]?.glued))
       return {
@@ -268,20 +274,20 @@ export function numeralAt(prims: readonly Prim[], start: number, habit: DecimalH
         numbers: [start, start + 1 + dash, start + 3 + dash],
         inWords: false,
       };
-    if (wordAt(prims, start + 1) === 'and' && /^(a|one)$/.test(wordAt(prims, start + 2))) {
-      const tail = fractionWords[wordAt(prims, start + 3)];
+    if (next === 'and' && /^(a|one)$/.test(wordAt(prims, start + 2))) {
+      const tail = fractionWords.get(wordAt(prims, start + 3));
       if (tail !== undefined)
         return { value: plain.value + tail, other: null, end: start + 4, numbers: [start], inWords: false };
     }
     // "3 quarters of a pound"
-    const parts = /s$/.test(wordAt(prims, start + 1)) ? fractionWords[wordAt(prims, start + 1)] : undefined;
+    const parts = next.endsWith('s') ? fractionWords.get(next) : undefined;
     if (parts !== undefined && plain.value < 10) {
       const of = wordAt(prims, start + 2) === 'of' ? 1 : 0;
       const article = /^an?$/.test(wordAt(prims, start + 2 + of)) && of + start + 2 < prims.length ? 1 : 0;
       const end = start + 2 + of + article;
       return { value: plain.value * parts, other: null, end, numbers: [start], inWords: false };
     }
-    if (wordAt(prims, start + 1) === 'dozen')
+    if (next === 'dozen')
       return { value: plain.value * 12, other: null, end: start + 2, numbers: [start], inWords: false };
   }
   return { value: plain.value, other: plain.other, end: start + 1, numbers: [start], inWords: false };

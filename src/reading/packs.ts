@@ -1,9 +1,7 @@
 /** Figures that count packs: `2 bottles of 500 ml olive oil`, `1 can coconut milk`, `a jar (14 oz)`. */
 import { packed } from './columns.ts';
 import type { Quantity } from './quantities.ts';
-import type { Token } from './tokens.ts';
-
-type Figure = Extract<Token, { t: 'quantity' }>;
+import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 /** Packs of one thing in one recipe, at the most. */
 const mostPacks = 48;
@@ -79,7 +77,7 @@ export function takeParts(tokens: readonly Token[]): readonly Token[] {
     const numbers = token.t === 'quantity' ? [...token.quantity.numbers, ...quantity.numbers] : quantity.numbers;
     out ??= [...tokens];
     out[at] = { ...whole, quantity: { ...quantity, value: quantity.value * share, other: null, numbers } };
-    out[k] = { t: 'word', text: 'of', sort: 'filler', from: token.from, to: token.to };
+    out[k] = asFiller(token);
   }
   return out ?? tokens;
 }
@@ -103,7 +101,6 @@ export function countPacks(tokens: readonly Token[]): readonly Token[] {
     )
       continue;
     const { value } = token.quantity;
-    const filler = ({ from, to }: Token): Token => ({ t: 'word', text: 'of', sort: 'filler', from, to });
     const nameAt = k + (tokens[k + 2]?.t === 'word' ? 3 : 2);
     const behind = isPack(tokens[k + 1]) ? toldBehind(tokens, nameAt) : null;
     const one = behind === null ? null : tokens[behind];
@@ -111,10 +108,10 @@ export function countPacks(tokens: readonly Token[]): readonly Token[] {
     if (one?.t === 'quantity' && behind !== null && packWord && Number.isInteger(value) && value <= mostPacks) {
       out ??= [...tokens];
       out[k] = { ...token, quantity: multiplied(one.quantity, token.quantity, true) };
-      out[k + 1] = filler(packWord);
-      out[behind] = filler(one);
+      out[k + 1] = asFiller(packWord);
+      out[behind] = asFiller(one);
       const each = tokens[behind + 1];
-      if (each && isEach(each)) out[behind + 1] = filler(each);
+      if (each && isEach(each)) out[behind + 1] = asFiller(each);
       continue;
     }
     const contents = contentsAt(tokens, k + 2);
@@ -123,10 +120,10 @@ export function countPacks(tokens: readonly Token[]): readonly Token[] {
     const pack = tokens[k + 1];
     out ??= [...tokens];
     if (held && counts && pack) {
-      if (isPack(pack)) out[k + 1] = { t: 'word', text: 'of', sort: 'filler', from: pack.from, to: pack.to };
+      if (isPack(pack)) out[k + 1] = asFiller(pack);
       out[contents.at] = { ...held, quantity: multiplied(held.quantity, token.quantity, contents.each) };
-      out[k] = { t: 'word', text: 'of', sort: 'filler', from: token.from, to: token.to };
-    } else out[k] = { t: 'aside', reason: packed, numbers: token.quantity.numbers, from: token.from, to: token.to };
+      out[k] = asFiller(token);
+    } else out[k] = asAside(token, packed);
   }
   return out ?? tokens;
 }

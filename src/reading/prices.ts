@@ -1,9 +1,7 @@
 /** Prices beside weights: `800 g at 8.40 = 6.72`, `500 g @ 7.90/kg = 3.95`, `1 l bottle 7.99 €, used 540 g`. */
 import { rate } from './aside.ts';
 import { linesOf, packed } from './columns.ts';
-import type { Token } from './tokens.ts';
-
-type Figure = Extract<Token, { t: 'quantity' }>;
+import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 const isBare = (token: Token | undefined): token is Figure => token?.t === 'quantity' && token.quantity.dim === 'bare';
 const isMeasured = (token: Token | undefined): token is Figure =>
@@ -14,14 +12,6 @@ const isPrice = (token: Token | undefined): boolean =>
 const isTimes = (token: Token | undefined): boolean =>
   (token?.t === 'sign' && /^[@×*]$/.test(token.text)) || (token?.t === 'word' && /^(at|x)$/.test(token.text));
 
-const asidden = (token: Figure, reason: string): Token => ({
-  t: 'aside',
-  reason,
-  numbers: token.quantity.numbers,
-  from: token.from,
-  to: token.to,
-});
-
 /** Lines that reckon so before a bare `= 4.38` at the end of another is taken for money too. */
 const leastReckoned = 2;
 
@@ -31,7 +21,7 @@ export function priceLines(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   const put = (k: number, token: Figure): void => {
     out ??= [...tokens];
-    out[k] = asidden(token, 'a price');
+    out[k] = asAside(token, 'a price');
   };
   let reckoned = 0;
   const loose: number[] = [];
@@ -69,8 +59,8 @@ export function centsFor(tokens: readonly Token[]): readonly Token[] {
     if (!isBare(price) || !/^\d+[.,]\d\d$/.test(price.quantity.text) || !isMeasured(size)) continue;
     if (word?.t !== 'word' || word.text !== 'for' || before?.t === 'name') continue;
     out ??= [...tokens];
-    out[k] = asidden(price, 'a price');
-    out[k + 2] = asidden(size, 'the size of what was bought');
+    out[k] = asAside(price, 'a price');
+    out[k + 2] = asAside(size, 'the size of what was bought');
   }
   return out ?? tokens;
 }
@@ -86,8 +76,8 @@ export function poundsPaid(tokens: readonly Token[]): readonly Token[] {
     const next = tokens[k + 1];
     if (!(verb?.t === 'name' && verb.meaning.kind === 'role' && verb.meaning.id === 'price')) return;
     out ??= [...tokens];
-    out[k] = asidden(token, 'a price');
-    if (isBare(next) && next.quantity.value < 100) out[k + 1] = asidden(next, 'a price');
+    out[k] = asAside(token, 'a price');
+    if (isBare(next) && next.quantity.value < 100) out[k + 1] = asAside(next, 'a price');
   });
   return out ?? tokens;
 }
@@ -125,9 +115,8 @@ export function usedOfPacks(tokens: readonly Token[]): readonly Token[] {
       for (let k = 0; k < row.length; k++) {
         const token = row[k];
         if (!token || k === taken.at) continue;
-        if (isMeasured(token) || isBare(token)) out[from + k] = asidden(token, packed);
-        else if (k > taken.name && k < taken.at && token.t !== 'aside')
-          out[from + k] = { t: 'word', text: 'only', sort: 'filler', from: token.from, to: token.to };
+        if (isMeasured(token) || isBare(token)) out[from + k] = asAside(token, packed);
+        else if (k > taken.name && k < taken.at && token.t !== 'aside') out[from + k] = asFiller(token, 'only');
       }
     }
     from = to + 1;

@@ -65,10 +65,13 @@ export interface Speller {
   readonly others: (word: string) => readonly string[];
 }
 
+/** Words that are remembered of either kind, at the most. */
+const mostKnown = 1000;
+
 export function makeSpeller(vocabulary: () => readonly string[]): Speller {
   let known: readonly { readonly word: string; readonly mask: number }[] | null = null;
   let heard: Map<string, string[]> | null = null;
-  const memo = new Map<string, readonly string[]>();
+  const [near, others] = [new Map<string, readonly string[]>(), new Map<string, readonly string[]>()];
   const alike = (word: string): readonly string[] => {
     if (word.length < leastHeard) return [];
     heard ??= Map.groupBy(
@@ -105,11 +108,11 @@ export function makeSpeller(vocabulary: () => readonly string[]): Speller {
     return best.length > 0 ? best : alike(word);
   };
   const remembered = (word: string, itself: boolean): readonly string[] => {
-    const key = itself ? word : `-${word}`;
-    let found = memo.get(key);
+    const memory = itself ? near : others;
+    let found = memory.get(word);
     if (!found) {
       found = search(word, itself);
-      if (memo.size < 2000) memo.set(key, found);
+      if (memory.size < mostKnown) memory.set(word, found);
     }
     return found;
   };

@@ -1,7 +1,7 @@
 /** A lye solution that was mixed beforehand, however it is called: what it is, how strong, and how much was taken of it. */
 import { amountItem, type Item, thingItem } from './items.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
-import type { Token } from './tokens.ts';
+import { asFiller, type Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
 type Thing = Extract<Item, { kind: 'thing' }>;
@@ -255,10 +255,9 @@ export function rates(tokens: readonly Token[]): readonly Token[] {
     out ??= [...tokens];
     const numbers = [...part.quantity.numbers, ...whole.quantity.numbers];
     const text = `${part.quantity.text} per ${whole.quantity.text}`;
-    const filler = ({ from, to }: Token): Token => ({ t: 'word', text: 'of', sort: 'filler', from, to });
-    out[k] = said ? { t: 'aside', reason: 'said already', numbers, from: part.from, to: part.to } : filler(part);
+    out[k] = said ? { t: 'aside', from: part.from, to: part.to, reason: 'said already', numbers } : asFiller(part);
     out[at] = said
-      ? filler(whole)
+      ? asFiller(whole)
       : { ...whole, quantity: { ...part.quantity, dim: 'percent', value: share, unit: null, text, numbers } };
   }
   return out ?? tokens;

@@ -1,21 +1,22 @@
 import { singular } from '../catalogue/names.ts';
 import { shortFor } from './abbreviation.ts';
 import { asideTokenAt } from './aside.ts';
-import { digitsIn } from './letters.ts';
+import { hasDigits } from './letters.ts';
 import type { Entry, Lexicon, Meaning, Trie } from './lexicon.ts';
 import { unitAt } from './measure.ts';
 import { type DecimalHabit, decimalHabit } from './numbers.ts';
 import { type Quantity, quantityAt } from './quantities.ts';
 import { type Prim, rawText } from './scan.ts';
 import type { Speller } from './spelling.ts';
-import { type Sort, sortOf, type Word, wordsOf } from './word.ts';
+import { meantFor, mostSpellings, type Sort, sortOf, type Word, wordsOf } from './word.ts';
 
+/** Whatever its kind, a token has its own keys in this order: the compiler then knows few shapes of them. */
 export type Token = { readonly from: number; readonly to: number } & (
   | { readonly t: 'quantity'; readonly quantity: Quantity }
   | {
       readonly t: 'name';
-      readonly meaning: Meaning;
       readonly text: string;
+      readonly meaning: Meaning;
       readonly how: 'name' | 'plain' | 'abbreviation' | 'spelling';
       readonly meant: string;
     }
@@ -25,6 +26,19 @@ export type Token = { readonly from: number; readonly to: number } & (
   | { readonly t: 'sign'; readonly text: string; readonly sort: null }
   | { readonly t: 'line'; readonly text: 'line' | 'blank'; readonly sort: null }
 );
+export type Figure = Extract<Token, { t: 'quantity' }>;
+
+/** The figure, which is no amount for this reason. */
+export const asAside = ({ from, to, quantity: { numbers } }: Figure, reason: string): Token => ({
+  t: 'aside',
+  from,
+  to,
+  reason,
+  numbers,
+});
+
+/** A word that says nothing, in the place of a token. */
+export const asFiller = ({ from, to }: Token, text = 'of'): Token => ({ t: 'word', from, to, text, sort: 'filler' });
 
 interface NameHit {
   readonly entry: Entry;
@@ -35,8 +49,8 @@ interface NameHit {
 interface Post {
   readonly prims: readonly Prim[];
   readonly words: readonly (Word | null)[];
-  /** What a word may have been meant for, where it is a slip. */
-  readonly meant: readonly (readonly string[] | undefined)[];
+  /** What a word may have been meant for, where it is a slip; null where none is. */
+  readonly meant: ReadonlyMap<number, readonly string[]> | null;
   readonly lexicon: Lexicon;
 }
 
@@ -50,13 +64,15 @@ interface Longest {
 const longestName = 12;
 
 /** Longest name from prim `i`, whose word is one of `heads`. */
-function nameAt(post: Post, i: number, heads = post.meant[i]): NameHit | null {
+function nameAt(post: Post, i: number, heads = post.meant?.get(i)): NameHit | null {
   const { prims, words, lexicon } = post;
   const prim = prims[i];
-  if (!prim || !(heads || (words[i]?.beginsName ?? lexicon.names.has(prim.text)))) return null;
+  if (!prim) return null;
   const longest: Longest = { hit: null, rival: null };
-  for (const word of heads ?? [prim.text])
-    follow(post, i, i, lexicon.names.from(word) ?? lexicon.names.from(singularOf(prim, word)), longest);
+  if (heads)
+    for (const word of heads)
+      follow(post, i, i, lexicon.names.from(word) ?? lexicon.names.from(singularOf(prim, word)), longest);
+  else follow(post, i, i, words[i] ? words[i]?.names : lexicon.names.from(prim.text), longest);
   const { hit, rival } = longest;
   return hit && rival ? { ...hit, entry: either(hit.entry, rival) } : hit;
 }
@@ -64,8 +80,8 @@ function nameAt(post: Post, i: number, heads = post.meant[i]): NameHit | null {
 const singularOf = (prim: Prim, word: string): string => (prim.kind === 'word' ? singular(word) : word);
 
 /** Takes the name that ends with prim `j` on this branch, and looks for longer ones behind it. */
-function follow(post: Post, i: number, j: number, branch: Trie<Entry> | undefined, longest: Longest): void {
-  const { prims, meant } = post;
+function follow(post: Post, i: number, j: number, branch: Trie<Entry> | null | undefined, longest: Longest): void {
+  const { prims, words, meant } = post;
   if (!branch) return;
   if (branch.hit) take(post, j, branch.hit, longest);
   const { next } = branch;
@@ -74,8 +90,9 @@ function follow(post: Post, i: number, j: number, branch: Trie<Entry> | undefine
   while (prims[k]?.kind === 'sign' && bridges(prims, k)) k++;
   const prim = prims[k];
   if (!prim || k - i >= longestName || prim.kind === 'sign' || prim.kind === 'line') return;
-  for (const word of meant[k] ?? [prim.text])
-    follow(post, i, k, next.get(word) ?? next.get(singularOf(prim, word)), longest);
+  const heads = meant?.get(k);
+  if (heads) for (const word of heads) follow(post, i, k, next.get(word) ?? next.get(singularOf(prim, word)), longest);
+  else follow(post, i, k, next.get(prim.text) ?? next.get(words[k]?.singular ?? prim.text), longest);
 }
 
 function take({ prims, lexicon }: Post, j: number, entry: Entry, longest: Longest): void {
@@ -140,7 +157,6 @@ function bridges(prims: readonly Prim[], j: number): boolean {
 
 /** Different words of a post that are tried as slips of spelling, at the most: keeps a hostile post's cost bounded. */
 const mostSlips = 1000;
-const mostSpellings = 12;
 
 /** The word without the French article in front of it ("d'eau", "l'huile"); null where there is none. */
 const unelided = (prim: Prim | undefined): string | null =>
@@ -154,38 +170,47 @@ function spellings(
   words: readonly (Word | null)[],
   lexicon: Lexicon,
   speller: Speller,
-): (readonly string[] | undefined)[] {
+): Post['meant'] {
+  let meant: Map<number, readonly string[]> | null = null;
   const tried = new Set<string>();
-  return words.map((word, k) => {
-    const own = word?.beginsName ? null : unelided(prims[k]);
-    if (own && lexicon.names.has(own)) return [own];
-    if (!word?.strange || (tried.size >= mostSlips && !tried.has(word.text))) return undefined;
-    tried.add(word.text);
-    const near = speller.nearest(word.text);
-    // "the theme is lemon": a word of its own
-    return near.length > 0 && near.length <= mostSpellings && !lexicon.isEveryday(word.text) ? near : undefined;
-  });
+  for (let k = 0; k < words.length; k++) {
+    const word = words[k];
+    if (!word) continue;
+    const own = word.names ? null : unelided(prims[k]);
+    if (own && lexicon.names.has(own)) {
+      meant ??= new Map();
+      meant.set(k, [own]);
+    } else if (word.strange && (tried.size < mostSlips || tried.has(word.text))) {
+      tried.add(word.text);
+      const near = meantFor(word, lexicon, speller);
+      if (near.length === 0) continue;
+      meant ??= new Map();
+      meant.set(k, near);
+    }
+  }
+  return meant;
 }
 
 /** A word that names use only beside others ("caster" of "caster sugar"), read as the slip of another. */
 function misspelt(post: Post, i: number, speller: Speller): NameHit | null {
   const word = post.words[i];
   // a strange word has been tried with the others
-  if (!word || word.plain || word.strange || word.text.length < 5 || post.meant[i] !== undefined) return null;
+  if (!word || word.plain || word.strange || word.text.length < 5 || post.meant?.has(i)) return null;
   const near = speller.others(word.text);
   return near.length === 0 || near.length > mostSpellings ? null : nameAt(post, i, near);
 }
 
 /** `olv 600`, `50 g cast`: a short word beside an amount that is short for one name only. */
-function shortened({ prims, words, ...post }: Post, i: number): NameHit | null {
+function shortened(post: Post, i: number): NameHit | null {
+  const { prims, words, lexicon } = post;
   const word = words[i];
-  if (!word || word.plain || word.beginsName || word.sort !== null || post.meant[i] !== undefined) return null;
+  if (!word || word.plain || word.names || word.isUnit || post.meant?.has(i)) return null;
   const before = prims[i - 1];
   const counted =
-    before?.kind === 'number' || (before?.kind === 'word' && post.lexicon.units.next?.has(before.text) === true);
+    before?.kind === 'number' || (before?.kind === 'word' && lexicon.units.next?.has(before.text) === true);
   if (!counted && !amountFollows(prims, i + 1) && prims[i + 1]?.kind !== 'word') return null;
-  const whole = shortFor(word.text, post.lexicon);
-  const hit = whole === null ? null : nameAt({ prims, words, ...post }, i, [whole]);
+  const whole = shortFor(word.text, lexicon);
+  const hit = whole === null ? null : nameAt(post, i, [whole]);
   if (!hit || !(counted || amountFollows(prims, hit.end))) return null;
   return { ...hit, entry: { ...hit.entry, how: 'abbreviation' } };
 }
@@ -215,37 +240,37 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
   const { prims, words, lexicon } = post;
   const prim = prims[i];
   if (!prim || prim.kind === 'line')
-    return { t: 'line', text: prim?.text === 'blank' ? 'blank' : 'line', sort: null, from: i, to: i + 1 };
+    return { t: 'line', from: i, to: i + 1, text: prim?.text === 'blank' ? 'blank' : 'line', sort: null };
   const word = words[i];
   const aside = !word || word.announces || prims[i + 1]?.glued ? asideTokenAt(prims, i, lexicon) : null;
-  if (aside) return { t: 'aside', reason: aside.reason, numbers: aside.numbers, from: i, to: aside.end };
+  if (aside) return { t: 'aside', from: i, to: aside.end, reason: aside.reason, numbers: aside.numbers };
   // "approx. 95 g", "ca. 20": no sentence ends here
   if (prim.text === '.' && prim.glued && prims[i + 1]?.kind === 'number' && roughly.test(prims[i - 1]?.text ?? ''))
-    return { t: 'word', text: 'about', sort: 'filler', from: i, to: i + 1 };
-  if (prim.kind === 'sign') return { t: 'sign', text: prim.text, sort: null, from: i, to: i + 1 };
+    return { t: 'word', from: i, to: i + 1, text: 'about', sort: 'filler' };
+  if (prim.kind === 'sign') return { t: 'sign', from: i, to: i + 1, text: prim.text, sort: null };
   const plain = nameAt(post, i);
   const named = plain ?? misspelt(post, i, speller) ?? shortened(post, i);
-  const quantity = !word || word.beginsAmount ? quantityAt(prims, i, lexicon, habit) : null;
-  if (named && (!quantity || (prim.kind === 'number' && named.end > i + 1 && !quantity.quantity.unit)))
+  const hit = !word || word.beginsAmount ? quantityAt(prims, i, lexicon, habit) : null;
+  if (named && (!hit || (prim.kind === 'number' && named.end > i + 1 && !hit.quantity.unit)))
     return nameToken(post, i, named, plain !== null || named.entry.how === 'abbreviation');
-  if (quantity) return { t: 'quantity', quantity: quantity.quantity, from: i, to: quantity.end };
-  if (!word) return { t: 'aside', reason: 'no amount that can be read', numbers: [i], from: i, to: i + 1 };
-  return { t: 'word', text: prim.text, sort: sortOf(word, lexicon), from: i, to: i + 1 };
+  if (hit) return { t: 'quantity', from: i, to: hit.end, quantity: hit.quantity };
+  if (!word) return { t: 'aside', from: i, to: i + 1, reason: 'no amount that can be read', numbers: [i] };
+  return { t: 'word', from: i, to: i + 1, text: prim.text, sort: sortOf(word, lexicon) };
 }
 
 function nameToken({ prims, meant }: Post, i: number, { entry, end }: NameHit, plain: boolean): Token {
   let asTyped = plain;
   for (let k = i; k < end; k++) {
     const prim = prims[k];
-    asTyped &&= (meant[k] === undefined || unelided(prim) !== null) && !(prim && digitsIn(prim).length > 0);
+    asTyped &&= (!meant?.has(k) || unelided(prim) !== null) && !(prim && hasDigits(prim));
   }
   return {
     t: 'name',
-    meaning: entry.meaning,
-    text: rawText(prims, i, end),
-    how: asTyped ? entry.how : 'spelling',
-    meant: entry.phrase,
     from: i,
     to: end,
+    text: rawText(prims, i, end),
+    meaning: entry.meaning,
+    how: asTyped ? entry.how : 'spelling',
+    meant: entry.phrase,
   };
 }

@@ -6,7 +6,7 @@ import { linesOf, unitWord } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { PutRight } from './put-right.ts';
 import type { Prim } from './scan.ts';
-import type { Token } from './tokens.ts';
+import { asAside, type Token } from './tokens.ts';
 
 interface Column {
   readonly head: readonly string[];
@@ -161,9 +161,7 @@ export function oneOfTwins(
       if (other === column) continue;
       for (const k of other.cells.values()) {
         const token = out[k];
-        if (token?.t !== 'quantity') continue;
-        const { numbers } = token.quantity;
-        out[k] = { t: 'aside', reason: 'of another column', numbers, from: token.from, to: token.to };
+        if (token?.t === 'quantity') out[k] = asAside(token, 'of another column');
       }
     }
     const from = lines[at]?.from ?? 0;

@@ -1,9 +1,10 @@
 import { singular } from '../catalogue/names.ts';
 import { mayAnnounce } from './aside.ts';
-import type { Lexicon } from './lexicon.ts';
+import type { Entry, Lexicon, Names, Trie } from './lexicon.ts';
 import { isNumberWord } from './numbers.ts';
 import { mayBeginAmount } from './quantities.ts';
 import type { Prim } from './scan.ts';
+import type { Speller } from './spelling.ts';
 import { plainWords } from './words.ts';
 
 export type Sort = 'filler' | 'joint' | 'everyday' | 'unknown';
@@ -11,39 +12,41 @@ export type Sort = 'filler' | 'joint' | 'everyday' | 'unknown';
 /** What a word may be whatever stands beside it. */
 export interface Word {
   readonly text: string;
-  /** A name may begin with it or with its singular. */
-  readonly beginsName: boolean;
+  readonly singular: string;
+  /** The names that begin with it or with its singular. */
+  readonly names: Trie<Entry> | null;
   /** A numeral or an article. */
   readonly beginsAmount: boolean;
   /** It may make a date or a price of a figure that follows. */
   readonly announces: boolean;
   /** Everyday, or a numeral: never the slip of another word. */
   readonly plain: boolean;
+  readonly isUnit: boolean;
   /** Long enough to be tried as the slip of another word, and in no name as it stands. */
   readonly strange: boolean;
-  /** Null where only the vocabulary can tell, which is not made before somebody asks. */
-  readonly sort: Sort | null;
+  /** Null where only the vocabulary can tell, until somebody asks. */
+  sort: Sort | null;
+  /** What it may have been meant for, where it is strange; null until somebody asks. */
+  meant: readonly string[] | null;
 }
 
 function wordOf(text: string, lexicon: Lexicon): Word {
   const known = plainWords.get(text);
   const plain = known !== undefined || isNumberWord(text);
   const heads = lexicon.names.has(text);
+  const one = singular(text);
+  const isUnit = lexicon.units.next?.has(text) === true;
   return {
     text,
-    beginsName: heads || lexicon.names.has(singular(text)),
+    singular: one,
+    names: lexicon.names.from(text) ?? lexicon.names.from(one) ?? null,
     beginsAmount: mayBeginAmount(text),
     announces: mayAnnounce(text),
     plain,
+    isUnit,
     strange: text.length >= 4 && !heads && !plain && !inVocabulary(text, lexicon),
-    sort:
-      known === 'joint' || known === 'filler'
-        ? known
-        : lexicon.units.next?.has(text)
-          ? 'filler'
-          : plain
-            ? 'everyday'
-            : null,
+    sort: known === 'joint' || known === 'filler' ? known : isUnit ? 'filler' : plain ? 'everyday' : null,
+    meant: null,
   };
 }
 
@@ -54,25 +57,44 @@ function inVocabulary(text: string, lexicon: Lexicon): boolean {
 
 /** Words that are remembered for the posts to come, at the most. */
 const mostKnown = 5000;
-const wordsKnown = new WeakMap<Lexicon, Map<string, Word>>();
+const wordsKnown = new WeakMap<Names, Map<string, Word>>();
 
 /** The word at each prim, null where none stands. */
 export function wordsOf(prims: readonly Prim[], lexicon: Lexicon): readonly (Word | null)[] {
-  const memory = wordsKnown.get(lexicon) ?? new Map<string, Word>();
-  wordsKnown.set(lexicon, memory);
-  return prims.map(({ kind, text }) => {
-    if (kind !== 'word') return null;
-    let word = memory.get(text);
-    if (!word) {
+  let memory = wordsKnown.get(lexicon.names);
+  if (!memory) {
+    memory = new Map();
+    wordsKnown.set(lexicon.names, memory);
+  }
+  const words: (Word | null)[] = [];
+  for (const { kind, text } of prims) {
+    let word = kind === 'word' ? memory.get(text) : null;
+    if (word === undefined) {
       word = wordOf(text, lexicon);
       if (memory.size < mostKnown) memory.set(text, word);
     }
-    return word;
-  });
+    words.push(word);
+  }
+  return words;
 }
 
-export function sortOf({ text, sort }: Word, lexicon: Lexicon): Sort {
-  if (sort) return sort;
+export function sortOf(word: Word, lexicon: Lexicon): Sort {
+  word.sort ??= askedSort(word.text, lexicon);
+  return word.sort;
+}
+
+function askedSort(text: string, lexicon: Lexicon): Sort {
   if (lexicon.vocabulary().roleWords.has(text) && !lexicon.names.has(text)) return 'everyday';
   return !inVocabulary(text, lexicon) && lexicon.isEveryday(text) ? 'everyday' : 'unknown';
+}
+
+/** Names that a strange word may be a slip of, at the most. */
+export const mostSpellings = 12;
+
+/** What a strange word may have been meant for; nothing where it is everyday ("the theme is lemon") or like too many. */
+export function meantFor(word: Word, lexicon: Lexicon, speller: Speller): readonly string[] {
+  if (word.meant) return word.meant;
+  const near = speller.nearest(word.text);
+  word.meant = near.length <= mostSpellings && !(near.length > 0 && lexicon.isEveryday(word.text)) ? near : [];
+  return word.meant;
 }
