@@ -101,8 +101,9 @@ function fromHtml(text: string, struck: string[]): string {
 
 /** Embeddings, overrides and isolates before a digit of their line, and right-to-left marks beside one. */
 function isDisordered(text: string): boolean {
-  return /[\u202a-\u202e\u2066-\u2068][^\n\d\u202a-\u202e\u2066-\u2068]*\d|\d[\u200f\u061c]|[\u200f\u061c]\d/u.test(
-    text,
+  return (
+    /[\u061c\u200f\u202a-\u202e\u2066-\u2068]/.test(text) &&
+    /[\u202a-\u202e\u2066-\u2068][^\n\d\u202a-\u202e\u2066-\u2068]*\d|\d[\u200f\u061c]|[\u200f\u061c]\d/u.test(text)
   );
 }
 
@@ -138,10 +139,21 @@ const plainForms: ReadonlyMap<string, string> = new Map(
   ].flatMap(([from = '', to = '']) => [...from].map((char) => [char, to] as const)),
 );
 
-/** The plain form of one character; a fraction waits for `spelledFractions`, which looks at the figure before it. */
+/** Characters that are remembered, at the most. */
+const mostKnown = 1000;
+const formsKnown = new Map(plainForms);
+
 function plainCharacter(char: string): string {
-  const form = plainForms.get(char);
-  if (form !== undefined) return form;
+  let form = formsKnown.get(char);
+  if (form === undefined) {
+    form = plainForm(char);
+    if (formsKnown.size < mostKnown) formsKnown.set(char, form);
+  }
+  return form;
+}
+
+/** The plain form of one character; a fraction waits for `spelledFractions`, which looks at the figure before it. */
+function plainForm(char: string): string {
   const code = char.codePointAt(0) ?? 0;
   if (code < 0x80 || invisible(code)) return '';
   if (fractions[char]) return char;
@@ -179,7 +191,7 @@ export function fold(word: string): string {
 
 /** Lines that were broken by their width, as hyphens at their ends tell, put together again. */
 const unwrapped = (text: string): string =>
-  /\p{Ll}-\n\p{Ll}/u.test(text)
+  text.includes('-\n') && /\p{Ll}-\n\p{Ll}/u.test(text)
     ? text.replace(/(\p{Ll})-\n(?=\p{Ll})/gu, '$1').replace(/(\p{Ll}|\d)\n(?=\p{Ll})/gu, '$1 ')
     : text;
 
@@ -213,7 +225,7 @@ export function clean(input: string): Cleaned {
   if (/[<&]/.test(text)) text = decodeEntities(fromHtml(text, struck));
   const isPlain = !/[^\t\n -~]/.test(text);
   const disordered = !isPlain && isDisordered(text);
-  if (!isPlain) text = text.replace(/[0-9]\ufe0f?\u20e3/gu, ' • ');
+  if (text.includes('\u20e3')) text = text.replace(/[0-9]\ufe0f?\u20e3/gu, ' • ');
   if (text.includes('~~'))
     text = text.replace(/~~([^~\n]{1,200})~~/g, (_whole, inside: string) => {
       struck.push(inside);

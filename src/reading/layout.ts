@@ -31,7 +31,19 @@ function mayBeRow(line: string, separator: string): boolean {
 /** Two or more neighbouring lines with one number of short cells each. */
 function csvBlocks(lines: readonly string[], separator: string): Set<number> {
   const found = new Set<number>();
-  const counts = lines.map((line) => (mayBeRow(line, separator) ? csvCells(line, separator) : []));
+  // commas also part figures (1,5) and clauses: ask for more of them
+  const least = separator === ';' ? 2 : 3;
+  for (let from = 0, to = 0; from < lines.length; from = to + 1) {
+    to = from;
+    while (mayBeRow(lines[to] ?? '', separator)) to++;
+    if (to - from >= least) for (const k of blocksIn(lines.slice(from, to), separator, least)) found.add(from + k);
+  }
+  return found;
+}
+
+function blocksIn(lines: readonly string[], separator: string, least: number): Set<number> {
+  const found = new Set<number>();
+  const counts = lines.map((line) => csvCells(line, separator));
   const shaped = counts.map(
     (cells) => cells.length >= 2 && cells.length <= 9 && cells.every((cell) => cell.length <= 40),
   );
@@ -47,8 +59,7 @@ function csvBlocks(lines: readonly string[], separator: string): Set<number> {
     const numeric = counts
       .slice(begin, end)
       .filter((cells) => cells.some((cell) => /\d/.test(cell)) && cells.some((cell) => /\p{L}{2}/u.test(cell))).length;
-    // commas also part figures (1,5) and clauses: ask for more of them
-    if (end - begin >= (separator === ';' ? 2 : 3) && numeric >= 2) for (let k = begin; k < end; k++) found.add(k);
+    if (end - begin >= least && numeric >= 2) for (let k = begin; k < end; k++) found.add(k);
     begin = Math.max(end, begin + 1);
   }
   return found;
@@ -58,7 +69,7 @@ const quoteMark = /^[ \t]*(?:>[ \t]?)+/;
 
 export function layOut(text: string): LaidOut {
   let quoted = false;
-  let lines = text.replace(/(?<=\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '').split('\n');
+  let lines = (/-[ ]?\n/.test(text) ? text.replace(/(?<=\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '') : text).split('\n');
   if (text.includes('>'))
     lines = lines.map((line) => {
       const plain = line.replace(quoteMark, '');
@@ -72,7 +83,7 @@ export function layOut(text: string): LaidOut {
     if (rows.size > 0) lines = lines.map((line, k) => (rows.has(k) ? csvCells(line, separator).join('\t') : line));
   }
   let out = lines.join('\n');
-  if (out.includes('..'))
+  if (/\.\.[ ]*\d/.test(out))
     out = out.replace(/(\p{L}|\))[ ]?\.{2,}[ ]?(?=\d)/gu, '$1: ').replace(/%[ ]*\.{2,}[ ]*(?=\d)/g, '% ');
   if (out.includes('#')) out = out.replace(/^[ ]*#{1,6}[ ]+(?=\p{L})/gmu, '');
   if (/[*_`]/.test(out))

@@ -81,8 +81,23 @@ export function scan(text: string): Prim[] {
   return prims;
 }
 
-/** A word as words are compared: folded, without its apostrophe. */
+/** Words that are remembered for the posts to come, at the most. */
+const mostKnown = 5000;
+const known = new Map<string, string>();
+
+/** A word as words are compared, and the same string wherever it stands: two of them are told apart by their places. */
 function compared(raw: string): string {
+  let word = known.get(raw);
+  if (word === undefined) {
+    // only strings that are keys are sure to be kept once
+    word = Object.keys({ __proto__: null, [plain(raw)]: null })[0] ?? raw;
+    if (known.size < mostKnown) known.set(raw, word);
+  }
+  return word;
+}
+
+/** Folded, without its apostrophe. */
+function plain(raw: string): string {
   for (let k = 0; k < raw.length; k++) {
     const code = raw.charCodeAt(k);
     if (code < 97 || code > 122) return fold(raw).replaceAll("'", '');

@@ -14,13 +14,24 @@ const headings = new RegExp(
 /** What a recipe weighs. */
 const amounts = /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml|%)(?![\p{L}])/giu;
 
-const isRecipe = (part: string): boolean => (part.match(amounts) ?? []).length > 1;
+/** More amounts than so many. */
+function hasAmounts(part: string, than: number): boolean {
+  amounts.lastIndex = 0;
+  let count = 0;
+  while (count <= than && amounts.test(part)) count++;
+  return count > than;
+}
+
+const isRecipe = (part: string): boolean => hasAmounts(part, 1);
 
 /** The recipes of a post, each with its heading; one alone where the post does not number them. */
 export function recipesIn(post: string): readonly string[] {
-  const found = [...post.matchAll(headings)];
+  const found: RegExpExecArray[] = [];
+  headings.lastIndex = 0;
+  for (let one = headings.exec(post); one; one = headings.exec(post)) found.push(one);
+  if (found.length < 2) return [post];
   const labels = new Set(found.map(([, label, place]) => (label ?? place ?? '').toLowerCase()));
-  if (found.length < 2 || labels.size < found.length) return [post];
+  if (labels.size < found.length) return [post];
   const parts = found.map(({ index }, k) => post.slice(index, found[k + 1]?.index).replace(/^[\n.;?!:]/, ''));
   return parts.every(isRecipe) ? parts : [post];
 }
@@ -28,19 +39,19 @@ export function recipesIn(post: string): readonly string[] {
 /** More than this are a list of something else. */
 const most = 4;
 
-const alkali = /\b(?:naoh|koh|lye|caustic|hydroxide|lauge|soude|potasse|sosa|potasa)\b/i;
-const isWhole = (part: string): boolean => alkali.test(part) && (part.match(amounts) ?? []).length > 2;
+const alkali = /\b(?:naoh|koh|lye|caustic|hydroxide|lauge|soude|potasse|sosa|potasa)\b/gi;
 
 const paragraphs = /\n[ \t]*(?:[-=*_]{3,}[ \t]*)?(?:\n[ \t]*)+/g;
 
 function cutBy(post: string, parting: RegExp): readonly Part[] {
   const parts: Part[] = [];
   let from = 0;
-  for (const { 0: gap, index } of post.matchAll(parting)) {
-    parts.push({ from, to: index });
-    from = index + gap.length;
+  for (let gap = parting.exec(post); gap; gap = parting.exec(post)) {
+    parts.push({ from, to: gap.index });
+    from = parting.lastIndex;
   }
-  return [...parts, { from, to: post.length }];
+  parts.push({ from, to: post.length });
+  return parts;
 }
 
 /** What is quoted, and what is not, where one stretch of each is a whole recipe. */
@@ -55,17 +66,34 @@ function quotedOrNot(post: string): readonly Part[] {
   return runs;
 }
 
+/** The parts that name an alkali, which stands at `places`, and more than two amounts; two or a few, or none at all. */
+function wholeOf(post: string, parts: readonly Part[], places: readonly number[]): readonly Part[] {
+  const whole: Part[] = [];
+  let next = 0;
+  for (const part of parts) {
+    while ((places[next] ?? post.length) < part.from) next++;
+    if ((places[next] ?? post.length) >= part.to || !hasAmounts(post.slice(part.from, part.to), 2)) continue;
+    if (whole.length === most) return [];
+    whole.push(part);
+  }
+  return whole.length < 2 ? [] : whole;
+}
+
 /** Paragraphs or lines that are each a whole recipe, with figures of their own: steps that repeat a recipe are none. */
 function unnumbered(post: string): readonly Part[] {
-  const whole = ({ from, to }: Part): boolean => isWhole(post.slice(from, to));
+  const places: number[] = [];
+  alkali.lastIndex = 0;
+  while (alkali.test(post)) places.push(alkali.lastIndex - 1);
+  // two recipes name an alkali each
+  if (places.length < 2) return [];
   const ways = [
     () => (post.includes('>') ? quotedOrNot(post) : []),
     () => cutBy(post, paragraphs),
     () => cutBy(post, /\n/g),
   ];
   for (const way of ways) {
-    const parts = way().filter(whole);
-    if (parts.length < 2 || parts.length > most) continue;
+    const parts = wholeOf(post, way(), places);
+    if (parts.length === 0) continue;
     const figures = parts.map(({ from, to }) => new Set(post.slice(from, to).match(/\d+(?:[.,]\d+)?/g)));
     const own = figures.map((mine, k) =>
       [...mine].filter((one) => figures.every((other, n) => n === k || !other.has(one))),
@@ -117,9 +145,6 @@ interface Pointed {
 
 /** A post of an older and a newer recipe that says which one is meant: all of it but the other. */
 function newerOf(post: string): Pointed | null {
-  // two recipes name an alkali each
-  const named = alkali.exec(post);
-  if (!named || !alkali.test(post.slice(named.index + named[0].length))) return null;
   const parts = unnumbered(post);
   const meant = meantOf(post, parts);
   const other = parts.find((part) => part !== meant);

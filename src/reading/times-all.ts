@@ -13,7 +13,11 @@ const asked: readonly RegExp[] = [
   `\\b(?:multiply|scale|times) ${all} (?:up |down )?by ${figure}\\b`,
   `\\b(?<word>double|triple|treble|quadruple|halve) ${all}\\b`,
   `\\b(?<word>twice|double|three times|triple|half) of everything\\b`,
-].map((pattern) => new RegExp(pattern, 'giu'));
+].map((pattern) => new RegExp(pattern, 'gi'));
+/** What all of them have in common, each in its own way. */
+const sizing =
+  /×|\b(?:times|x|by) ?\d|\d ?(?:x|times)\b|\b(?:multiply|scale|times|double|triple|treble|quadruple|halve|twice|half) /i;
+
 const words: Readonly<Record<string, number>> = {
   double: 2,
   twice: 2,
@@ -41,12 +45,14 @@ interface Sized {
 /** The post without the words that ask for it in another size, and by what all is multiplied. */
 export function timesAll(post: string): Sized {
   const none: Sized = { text: post, factor: null, said: [] };
+  if (!sizing.test(post)) return none;
   if (!/\b(?:all|everything|lot|thing|each|recipe|book|above|amounts?|list|original|card)\b/i.test(post)) return none;
   const factors = new Set<number>();
   const said: string[] = [];
   let text = post;
-  for (const pattern of asked)
-    for (const found of post.matchAll(pattern)) {
+  for (const pattern of asked) {
+    pattern.lastIndex = 0;
+    for (let found = pattern.exec(post); found; found = pattern.exec(post)) {
       const { by, word } = found.groups ?? {};
       const sentence =
         post
@@ -59,6 +65,7 @@ export function timesAll(post: string): Sized {
       said.push(found[0]);
       text = text.replace(found[0], ' ');
     }
+  }
   const [factor] = factors;
   return factors.size === 1 && factor !== undefined && factor > 0 && factor <= 100 ? { text, factor, said } : none;
 }
