@@ -2,6 +2,7 @@ import { type Binding, endsInDots } from './bind.ts';
 import { linesOf } from './columns.ts';
 import { cookOver, untilDone } from './cook.ts';
 import type { Item } from './items.ts';
+import { gives, signal } from './signals.ts';
 import type { Token } from './tokens.ts';
 
 const isRole = (token: Token | undefined, id: string): boolean =>
@@ -36,7 +37,7 @@ export function afterPhrases(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k < tokens.length; k++) {
     const begin = tokens[k];
-    if (begin?.t !== 'word' || !/^(after|once|when|post|past|following)$/.test(begin.text)) continue;
+    if (begin?.t !== 'word' || !gives(begin, signal.following)) continue;
     const state = /^(once|when)$/.test(begin.text);
     let at = -1;
     let isDone = false;

@@ -55,8 +55,18 @@ function cutLines(tokens: readonly Token[]): Line[] {
   return lines;
 }
 
-const isTab = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '\t';
-const hasAmount = (token: Token): boolean => token.t === 'quantity';
+export const isTab = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '\t';
+
+/** Cells of a line that holds no amount, as a row of headings does: one alone where it has no tab, none with an amount. */
+export function headCells(tokens: readonly Token[], { from, to }: Line): number {
+  let cells = 1;
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    if (token?.t === 'quantity') return 0;
+    if (isTab(token)) cells++;
+  }
+  return cells;
+}
 
 function wordOf(token: Token): string | null {
   if (token.t === 'word' || token.t === 'sign') return token.text;
@@ -247,21 +257,19 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
   const lines = linesOf(tokens);
   for (let k = 0; k < lines.length; k++) {
     const head = lines[k];
-    if (!head) continue;
-    const headTokens = tokens.slice(head.from, head.to);
-    if (!headTokens.some(isTab) || headTokens.some(hasAmount)) continue;
-    const headCells = cellsOf(tokens, head);
-    const columns = columnsOf(headCells, lexicon);
+    if (!head || headCells(tokens, head) < 2) continue;
+    const titles = cellsOf(tokens, head);
+    const columns = columnsOf(titles, lexicon);
     if (!columns.some((column) => column !== null && column !== 'amount')) continue;
     const heads = spacedCells(tokens, prims, head);
-    const places = headCells.flatMap((cell, at) => (isFilled(cell) ? [at] : []));
+    const places = titles.flatMap((cell, at) => (isFilled(cell) ? [at] : []));
     const grid: number[][] = [];
     for (let row = k + 1; row < lines.length; row++) {
       const line = lines[row];
       if (!line || line.to === line.from) break;
       const own = heads && spacedCells(tokens, prims, line);
       const rowCells = cellsOf(tokens, line);
-      const isEven = rowCells.length === headCells.length;
+      const isEven = rowCells.length === titles.length;
       const placed = heads && own && !isEven ? columnsUnder(heads, own) : null;
       // "K-119" under "lot" names nothing, where the row names its ingredient elsewhere
       const wiped = isEven && rowCells.some((one, at) => !isWhole(columns[at]) && one.some(isIngredient));

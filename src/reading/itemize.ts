@@ -27,6 +27,7 @@ import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { type Prim, scan } from './scan.ts';
 import { secondThoughts } from './second-thoughts.ts';
+import { signal, signalsOf } from './signals.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown } from './sums.ts';
@@ -56,27 +57,30 @@ export interface Cut {
   readonly unheard: string | null;
 }
 
-/** What neighbours say of a figure, one after the other. */
-const passes: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
-  dashed,
-  alsoWarm,
-  looksOfPot,
-  afterPhrases,
-  endOfCook,
-  laterWater,
-  takeParts,
-  rates,
-  centsFor,
-  priceLines,
-  poundsPaid,
-  usedOfPacks,
-  namedBefore,
-  setAside,
-  countPacks,
-  shareBase,
-  equalParts,
-  stockStrength,
-  fractionShares,
+const always = ~0;
+
+/** What neighbours say of a figure, one after the other; each where one of its signals stands in the post. */
+const passes: readonly (readonly [(tokens: readonly Token[], signals: number) => readonly Token[], number])[] = [
+  [dashed, signal.negative],
+  [alsoWarm, signal.temperature],
+  [looksOfPot, always],
+  [afterPhrases, signal.following],
+  [endOfCook, always],
+  [laterWater, signal.thinning],
+  [takeParts, signal.part],
+  [rates, signal.every],
+  [centsFor, signal.for],
+  [priceLines, signal.equals],
+  [poundsPaid, signal.price],
+  [usedOfPacks, signal.using],
+  [namedBefore, signal.ofIt],
+  [setAside, signal.figure],
+  [countPacks, signal.figure],
+  // what `rates` made is a share, too
+  [shareBase, signal.percent | signal.every],
+  [equalParts, signal.equal],
+  [stockStrength, signal.ratio],
+  [fractionShares, signal.part],
 ];
 
 /** What rows of items mean together, one after the other. */
@@ -98,19 +102,20 @@ export function itemize(reader: Reader, input: string): Cut {
   const prims = wholeWords(scan(text), lexicon);
   const cut = tokenize(prims, lexicon, speller);
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
-  const tokens = passes.reduce(
-    (now, pass) => pass(now),
-    conversions(unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon), lexicon),
-  );
+  let tokens = conversions(unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon), lexicon);
+  const signals = signalsOf(tokens);
+  for (const [pass, needed] of passes) if (signals & needed) tokens = pass(tokens, signals);
   const right = putRight(itemsOf(tokens, lexicon), tokens);
-  const { items, back, unheard } = secondThoughts(right.items, tokens, prims, [...twins.told, ...right.back]);
+  const heard = secondThoughts(right.items, tokens, prims, [...twins.told, ...right.back]);
+  let { items } = heard;
+  for (const shape of shapes) items = shape(items, tokens);
   return {
     text,
     prims,
     tokens,
-    items: shapes.reduce((now, shape) => shape(now, tokens), items),
-    back,
-    unheard,
+    items,
+    back: heard.back,
+    unheard: heard.unheard,
     units: headUnits(tokens, lexicon),
     disordered,
     struck,

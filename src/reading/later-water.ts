@@ -1,13 +1,12 @@
 /** Water that is none of the lye's: what a test or a sample takes, and what thins the finished paste. */
+import { callsFor, gives, signal } from './signals.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 
 const endsSentence = (token: Token | undefined): boolean =>
   token === undefined || token.t === 'line' || (token.t === 'sign' && /^[.;!?]$/.test(token.text));
 
 /** "Clear test: 1 tsp paste in 1 cup hot water", "dilute with 1.5 kg water". */
-const speaksOfIt = (token: Token): boolean =>
-  (token.t === 'word' && /^(paste|sample|samples|dilute|diluted|dilutes|diluting|thin|thinned)$/.test(token.text)) ||
-  (token.t === 'name' && token.meaning.kind === 'role' && /^(test|dilution)$/.test(token.meant));
+const speaksOfIt = (token: Token): boolean => gives(token, signal.thinning) || callsFor(token, signal.thinning);
 
 const isRow = (token: Token): boolean =>
   token.t === 'name' && ['fat', 'alkali', 'stock', 'ambiguous', 'unheld'].includes(token.meaning.kind);
@@ -25,7 +24,6 @@ const isForPaste = (sentence: readonly Token[]): boolean =>
 
 /** The tokens with the measures of sentences that test or thin the soap, and name no fat and no alkali, set aside. */
 export function laterWater(tokens: readonly Token[]): readonly Token[] {
-  if (!tokens.some(speaksOfIt)) return tokens;
   const out = [...tokens];
   const measures = tokens.filter(isMeasure).map(({ quantity }) => quantity.text);
   // "150 g. Dilute …", where not all units of the post have their dot

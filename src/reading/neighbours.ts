@@ -2,6 +2,7 @@ import { unit } from '../units/units.ts';
 import { packed, withUnit } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
+import { gives, signal } from './signals.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { drinkless } from './words.ts';
 
@@ -10,8 +11,8 @@ import { drinkless } from './words.ts';
  * price was paid for, years, the weight of one bar, the second of two words for one thing.
  */
 const light = (token: Token | undefined): boolean =>
-  token?.t === 'word' &&
-  (token.sort === 'filler' || /^(for|of|cost|costs|me|was|paid|at|only|now|about|per|a)$/.test(token.text));
+  token?.t === 'word' && (token.sort === 'filler' || lightWords.has(token.text));
+const lightWords: ReadonlySet<string> = new Set('for of cost costs me was paid at only now about per a'.split(' '));
 const priced = (token: Token | undefined): boolean => token?.t === 'aside' && token.reason === 'a price';
 const massOf = (token: Token | undefined): token is Extract<Token, { t: 'quantity' }> =>
   token?.t === 'quantity' &&
@@ -130,7 +131,7 @@ function spokenOf(tokens: readonly Token[], k: number, part: Quantity, solution:
   return null;
 }
 
-export function setAside(tokens: readonly Token[]): readonly Token[] {
+export function setAside(tokens: readonly Token[], signals: number): readonly Token[] {
   let out: Token[] | null = null;
   const aside = (k: number, reason: string): void => {
     const token = (out ?? tokens)[k];
@@ -140,6 +141,9 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
   };
   const weighed = tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'mass');
   const solution = tokens.some((token) => token.t === 'name' && token.meaning.kind === 'stock');
+  const has = (bit: number): boolean => (signals & bit) !== 0;
+  const [speaksOfIt, stored, sold] = [has(signal.ofIt), has(signal.store), has(signal.selling)];
+  const [parted, including, vessels] = [has(signal.parting), has(signal.including), has(signal.mould)];
   let bars = -1;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
@@ -151,27 +155,27 @@ export function setAside(tokens: readonly Token[]): readonly Token[] {
     } else if (token?.t === 'quantity') {
       if (weighed && isYear(token)) aside(k, 'a year');
       if (isPack(tokens, k, token) || isHeld(tokens, k, token)) aside(k, packed);
-      const whole = ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
+      const whole = speaksOfIt && ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
       if (isPieceWeight(tokens, k, token)) aside(k, 'the weight of one bar');
-      if (isHoleSize(tokens, k, token)) aside(k, packed);
+      if (vessels && isHoleSize(tokens, k, token)) aside(k, packed);
       if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
         // "98 g and 103 g", "4.2 oz wet / 3.6 oz after 6 weeks"
         for (const also of weightsBehind(tokens, k)) aside(also, 'the weight of one bar');
         bars = -1;
       }
-      if (isStock(tokens, k, token)) aside(k, 'what is left of a pack');
+      if (isStock(tokens, k, token, stored)) aside(k, 'what is left of a pack');
       if (isReference(tokens, k, token) || isChange(tokens, k, token)) aside(k, 'said before');
-      if (isPaid(tokens, k, token)) aside(k, 'a price');
+      if (sold && isPaid(tokens, k, token)) aside(k, 'a price');
       const of = tokens[k + 1];
       // "page 11 of 38"
       if (token.quantity.dim === 'bare' && of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k))
         aside(k + 2, 'a count');
-      if (isPortion(tokens, k, token)) aside(k, 'a count');
+      if (parted && isPortion(tokens, k, token)) aside(k, 'a count');
       if (isStatedSum(tokens, k, token)) aside(k, 'a total that agrees');
-      if (isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
+      if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
       if (isCounted(tokens, k, token)) aside(k, 'a count');
       const same = conversionOf(tokens, k, token);
       if (same !== null) for (const one of [k, same]) aside(one, 'what a unit is in another');
@@ -198,19 +202,24 @@ function weightsBehind(tokens: readonly Token[], from: number): readonly number[
 const isIngredient = (token: Token | undefined): boolean =>
   token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
 
+const stops: ReadonlySet<string> = new Set(['.', ';', '!', '?']);
 const isStop = (token: Token | undefined): boolean =>
-  token === undefined || token.t === 'line' || (token.t === 'sign' && /^[.;!?]$/.test(token.text));
+  token === undefined || token.t === 'line' || (token.t === 'sign' && stops.has(token.text));
+
+function isAny(tokens: readonly Token[], from: number, to: number, is: (token: Token) => boolean): boolean {
+  for (let k = Math.max(0, from); k < to; k++) {
+    const token = tokens[k];
+    if (token && is(token)) return true;
+  }
+  return false;
+}
 
 /** "2 kg more sunflower in the cupboard and a fresh 500 g jar of coconut": a sentence about what is in store. */
 function isStored(tokens: readonly Token[], k: number): boolean {
   let [from, to] = [k, k];
   while (k - from < 20 && !isStop(tokens[from - 1])) from--;
   while (to - k < 20 && !isStop(tokens[to])) to++;
-  return tokens
-    .slice(from, to)
-    .some(
-      (one) => one.t === 'word' && /^(cupboard|pantry|larder|cellar|storeroom|stash|fridge|freezer)$/.test(one.text),
-    );
+  return isAny(tokens, from, to, (one) => gives(one, signal.store));
 }
 
 /** "Oils were at 35 degrees, lye at about 30": as warm as the one before it in the sentence is said to be. */
@@ -219,18 +228,13 @@ export function alsoWarm(tokens: readonly Token[]): readonly Token[] {
   let warm = false;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
-    if (isStop(token)) warm = false;
+    if (warm && isStop(token)) warm = false;
     if (token?.t !== 'quantity') continue;
     if (token.quantity.dim === 'temperature') warm = true;
-    let at = k - 1;
-    const wordAt = (): string => {
-      const one = tokens[at];
-      return one?.t === 'word' ? one.text : '';
-    };
-    if (/^(about|around|roughly|just|nearly)$/.test(wordAt())) at--;
     const { dim, value } = token.quantity;
-    if (!warm || dim !== 'bare' || value < 15 || value > 220 || wordAt() !== 'at' || isIngredient(tokens[k + 1]))
-      continue;
+    if (!warm || dim !== 'bare' || value < 15 || value > 220 || isIngredient(tokens[k + 1])) continue;
+    const at = /^(about|around|roughly|just|nearly)$/.test(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
+    if (wordAt(tokens, at) !== 'at') continue;
     out ??= [...tokens];
     out[k] = asAside(token, 'a temperature');
   }
@@ -238,15 +242,19 @@ export function alsoWarm(tokens: readonly Token[]): readonly Token[] {
 }
 
 /** `palm kernel (last 2 lb)`, `2 lb of lard left`: in the cupboard, where the thing is weighed again. */
-function isStock(tokens: readonly Token[], k: number, token: Figure): boolean {
+function isStock(tokens: readonly Token[], k: number, token: Figure, stored: boolean): boolean {
   if (!measured(token)) return false;
-  const [before, after] = [tokens[k - 1], tokens[k + 1]];
-  const last = before?.t === 'word' && /^(last|remaining|another|spare)$/.test(before.text);
-  const left = after?.t === 'word' && /^(left|remaining|spare)$/.test(after.text);
-  if (!last && !left && !isStored(tokens, k)) return false;
+  const before = tokens[k - 1];
+  const after = tokens[k + 1];
+  const last = before?.t === 'word' && lastWords.has(before.text);
+  const left = after?.t === 'word' && leftWords.has(after.text);
+  if (!last && !left && !(stored && isStored(tokens, k))) return false;
   const nameAt = [k - 2, k - 3, k + 1, k + 2, k + 3].find((at) => isIngredient(tokens[at]));
   return nameAt !== undefined && weighedElsewhere(tokens, nameAt);
 }
+
+const lastWords: ReadonlySet<string> = new Set(['last', 'remaining', 'another', 'spare']);
+const leftWords: ReadonlySet<string> = new Set(['left', 'remaining', 'spare']);
 
 const firstKnown = new WeakMap<readonly Token[], ReadonlyMap<string, number>>();
 
@@ -269,14 +277,18 @@ const weightKey = ({ quantity: { value, upTo } }: Figure): string => (upTo === n
 
 /** "is the 6.35 oz still right": an amount that the post gave before, spoken of again. */
 function isReference(tokens: readonly Token[], k: number, token: Figure): boolean {
-  const [verb, before, after] = [tokens[k - 2], tokens[k - 1], tokens[k + 1]];
-  if (!isWeight(token) || before?.t !== 'word' || (firstSaid(tokens).get(weightKey(token)) ?? k) >= k) return false;
-  const asked = (one: Token | undefined): boolean =>
-    one?.t === 'word' && /^(is|are|was|were|if|would|does|do)$/.test(one.text);
-  const isThe = /^(the|that|those|this|these|my|your|their)$/.test(before.text) && asked(verb);
-  const isBare = asked(before) && !isIngredient(verb);
-  return (isThe || isBare) && after?.t === 'word' && after.text !== 'of' && !isIngredient(tokens[k + 2]);
+  const verb = tokens[k - 2];
+  const before = tokens[k - 1];
+  const after = tokens[k + 1];
+  if (!isWeight(token) || before?.t !== 'word' || after?.t !== 'word' || after.text === 'of') return false;
+  const isThe = pointers.has(before.text) && asks(verb);
+  const isBare = asks(before) && !isIngredient(verb);
+  return (isThe || isBare) && !isIngredient(tokens[k + 2]) && (firstSaid(tokens).get(weightKey(token)) ?? k) < k;
 }
+
+const pointers: ReadonlySet<string> = new Set(['the', 'that', 'those', 'this', 'these', 'my', 'your', 'their']);
+const verbs: ReadonlySet<string> = new Set(['is', 'are', 'was', 'were', 'if', 'would', 'does', 'do']);
+const asks = (token: Token | undefined): boolean => token?.t === 'word' && verbs.has(token.text);
 
 /** "I took it down from 98 g to 95 g", where one of the two was said before. */
 function isChange(tokens: readonly Token[], k: number, token: Figure): boolean {
@@ -289,11 +301,9 @@ function isChange(tokens: readonly Token[], k: number, token: Figure): boolean {
 /** "to be sold at 4.50": behind a word of selling, with its cents. */
 function isPaid(tokens: readonly Token[], k: number, { quantity: { dim, text } }: Figure): boolean {
   const before = tokens[k - 1];
-  if (dim !== 'bare' || !/^\d+[.,]\d\d$/.test(text) || before?.t !== 'word' || !/^(at|for|about)$/.test(before.text))
+  if (dim !== 'bare' || before?.t !== 'word' || !/^(at|for|about)$/.test(before.text) || !/^\d+[.,]\d\d$/.test(text))
     return false;
-  return tokens
-    .slice(Math.max(0, k - 5), k - 1)
-    .some((one) => one.t === 'word' && /^(sell|sells|sold|selling|buy|bought|pay|paid|charge|charged)$/.test(one.text));
+  return isAny(tokens, k - 5, k - 1, (one) => gives(one, signal.selling));
 }
 
 /** `page 11 of 38`, `2 of 3`: whole figures, behind which nothing is named. */
@@ -309,15 +319,13 @@ const isWeight = (token: Token | undefined): token is Figure =>
 
 /** "split the batter in 2", "cut into 10". */
 function isPortion(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {
-  const [verb, before, next] = [tokens.slice(Math.max(0, k - 4), k), tokens[k - 1], tokens[k + 1]];
+  const [before, next] = [tokens[k - 1], tokens[k + 1]];
   return (
     dim === 'bare' &&
     Number.isInteger(value) &&
     before?.t === 'word' &&
     /^(in|into)$/.test(before.text) &&
-    verb.some(
-      (one) => one.t === 'word' && /^(split|divide|divided|cut|separate|separated|slice|sliced)$/.test(one.text),
-    ) &&
+    isAny(tokens, k - 4, k, (one) => gives(one, signal.parting)) &&
     (next?.t !== 'name' || next.meaning.kind === 'role')
   );
 }
@@ -347,6 +355,11 @@ function isStatedSum(tokens: readonly Token[], k: number, token: Figure): boolea
 const isKnown = (token: Token | undefined): boolean =>
   token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'ambiguous';
 
+const wordAt = (tokens: readonly Token[], k: number): string => {
+  const token = tokens[k];
+  return token?.t === 'word' ? token.text : '';
+};
+
 const isWord = (token: Token | undefined, text: string): boolean => token?.t === 'word' && token.text === text;
 
 /** "156 g (that includes 12.5 g extra for the acid)": a part of an amount, and of nothing by its name. */
@@ -354,9 +367,7 @@ function isIncluded(tokens: readonly Token[], k: number, token: Figure): boolean
   const before = tokens.slice(Math.max(0, k - 3), k);
   const at = before.findLastIndex(
     (one, at) =>
-      one.t === 'word' &&
-      (/^(includes|included|including|incl|contains|thereof)$/.test(one.text) ||
-        (one.text === 'which' && isWord(before[at - 1], 'of'))),
+      one.t === 'word' && (gives(one, signal.including) || (one.text === 'which' && isWord(before[at - 1], 'of'))),
   );
   const light = before.slice(at + 1).every((one) => one.t === 'word' || one.t === 'sign');
   if (at < 0 || !light || !measured(token)) return false;
@@ -389,13 +400,15 @@ const leastNamed = 3;
 /** "Can you turn 850 g into lbs": a conversion asked for beside a recipe, and no amount of anything. */
 export function conversions(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
   let out: Token[] | null = null;
-  if (tokens.filter(isIngredient).length < leastNamed) return tokens;
   for (let k = 0; k < tokens.length; k++) {
-    const [first, word, to] = [tokens[k], tokens[k + 1], tokens[k + 2]];
-    if (first?.t !== 'quantity' || !measured(first) || word?.t !== 'word' || to?.t !== 'word') continue;
-    if (!/^(in|to|into|as)$/.test(word.text) || !lexicon.units.next?.get(to.text)?.hit) continue;
+    const first = tokens[k];
+    if (first?.t !== 'quantity' || !measured(first)) continue;
+    const [word, to] = [tokens[k + 1], tokens[k + 2]];
+    if (word?.t !== 'word' || to?.t !== 'word' || !/^(in|to|into|as)$/.test(word.text)) continue;
+    if (!lexicon.units.next?.get(to.text)?.hit) continue;
+    if (!out && tokens.filter(isIngredient).length < leastNamed) return tokens;
     out ??= [...tokens];
-    out[k] = { t: 'aside', reason: 'to be converted', numbers: first.quantity.numbers, from: first.from, to: first.to };
+    out[k] = asAside(first, 'to be converted');
     out[k + 2] = { ...to, sort: 'everyday' };
   }
   return out ?? tokens;
@@ -454,9 +467,10 @@ function isHeld(tokens: readonly Token[], k: number, token: Figure): boolean {
   const subject = tokens[k - 2];
   if (!measured(token) || verb?.t !== 'word' || next?.t === 'name' || (next?.t === 'word' && next.text === 'of'))
     return false;
+  if (token.quantity.dim !== 'volume') return false;
   const takes =
     /^takes?$/.test(verb.text) && subject?.t === 'word' && /^(?:they|it|each|that|which)$/.test(subject.text);
-  return token.quantity.dim === 'volume' && (takes || /^(?:holds?|fits?)$/.test(verb.text));
+  return takes || /^(?:holds?|fits?)$/.test(verb.text);
 }
 
 /** "300 g of it". */
@@ -521,9 +535,7 @@ const isHoleSize = (tokens: readonly Token[], k: number, { quantity }: Figure): 
     [tokens[k + 1], tokens[k - 1]].some(
       (one) => one?.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'each',
     )) &&
-  tokens
-    .slice(Math.max(0, k - 4), k)
-    .some((one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'mould');
+  isAny(tokens, k - 4, k, (one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'mould');
 
 /** "12 pucks of about 100 g": so many of something that is no ingredient, each of that weight. */
 function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): boolean {
@@ -531,12 +543,8 @@ function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): bool
   const behind = tokens[k + 1];
   if (behind?.t === 'name' || (behind?.t === 'word' && behind.text === 'of')) return false;
   let at = k - 1;
-  const wordAt = (): string => {
-    const one = tokens[at];
-    return one?.t === 'word' ? one.text : '';
-  };
-  if (/^(about|around|approx|roughly|some|nearly)$/.test(wordAt())) at--;
-  if (wordAt() !== 'of') return false;
+  if (/^(about|around|approx|roughly|some|nearly)$/.test(wordAt(tokens, at))) at--;
+  if (wordAt(tokens, at) !== 'of') return false;
   const [piece, count] = [tokens[at - 1], tokens[at - 2]];
   return (
     piece?.t === 'word' &&

@@ -1,6 +1,7 @@
 /** Prices beside weights: `800 g at 8.40 = 6.72`, `500 g @ 7.90/kg = 3.95`, `1 l bottle 7.99 €, used 540 g`. */
 import { rate } from './aside.ts';
 import { linesOf, packed } from './columns.ts';
+import { gives, signal } from './signals.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 const isBare = (token: Token | undefined): token is Figure => token?.t === 'quantity' && token.quantity.dim === 'bare';
@@ -17,7 +18,6 @@ const leastReckoned = 2;
 
 /** Bare figures that are multiplied and make another, and what an equals sign gives in a line with a price. */
 export function priceLines(tokens: readonly Token[]): readonly Token[] {
-  if (!tokens.some((token) => isSign(token, '='))) return tokens;
   let out: Token[] | null = null;
   const put = (k: number, token: Figure): void => {
     out ??= [...tokens];
@@ -90,7 +90,7 @@ export const speaksOfMoney = (tokens: readonly Token[]): boolean =>
     (token) => isPrice(token) || (token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'price'),
   );
 
-const useWord = /^(used|using|use|took|take|taking|need|needed|needs|weighed)$/;
+const isUse = (token: Token | undefined): boolean => gives(token, signal.using);
 const endsRow = (token: Token): boolean => token.t === 'line' || (token.t === 'sign' && /^[;.?!]$/.test(token.text));
 const isIngredient = (token: Token): boolean =>
   token.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
@@ -102,7 +102,6 @@ const tellsPack = (token: Token): boolean =>
  * used stands beside the name.
  */
 export function usedOfPacks(tokens: readonly Token[]): readonly Token[] {
-  if (!tokens.some((token) => token.t === 'word' && useWord.test(token.text))) return tokens;
   let out: Token[] | null = null;
   let from = 0;
   for (let to = 0; to <= tokens.length; to++) {
@@ -127,13 +126,12 @@ export function usedOfPacks(tokens: readonly Token[]): readonly Token[] {
 /** Where the only name of a row stands, and the one weight in it that was used. */
 function usedIn(row: readonly Token[]): { readonly name: number; readonly at: number } | null {
   const name = row.findIndex(isIngredient);
-  if (name < 0 || row.filter(isIngredient).length !== 1) return null;
+  if (name < 0 || !row.some(isUse) || row.filter(isIngredient).length !== 1) return null;
   const used = row.flatMap((token, k) => {
     if (!isMeasured(token) || token.quantity.upTo !== null) return [];
     let at = k - 1;
-    for (let one = row[at]; one?.t === 'word' && !useWord.test(one.text) && k - at <= 3; one = row[--at]);
-    const before = row[at];
-    return before?.t === 'word' && useWord.test(before.text) ? [k] : [];
+    while (row[at]?.t === 'word' && !isUse(row[at]) && k - at <= 3) at--;
+    return isUse(row[at]) ? [k] : [];
   });
   const [at] = used;
   if (at === undefined || used.length > 1 || at < name) return null;

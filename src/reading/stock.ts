@@ -1,6 +1,7 @@
 /** A lye solution that was mixed beforehand, however it is called: what it is, how strong, and how much was taken of it. */
 import { amountItem, type Item, thingItem } from './items.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
+import { gives, signal } from './signals.ts';
 import { asFiller, type Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -209,9 +210,7 @@ export function asSolution(items: readonly Item[], tokens: readonly Token[]): re
 
 /** `1:1 lye solution`, `lye solution 1:2`: its strength, water being the larger part. */
 export function stockStrength(tokens: readonly Token[]): readonly Token[] {
-  return tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'ratio')
-    ? tokens.map((token, k) => strengthAt(tokens, token, k))
-    : tokens;
+  return tokens.map((token, k) => strengthAt(tokens, token, k));
 }
 
 const isBracket = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '(';
@@ -238,10 +237,8 @@ export function rates(tokens: readonly Token[]): readonly Token[] {
     if (part?.t !== 'quantity' || part.quantity.dim !== 'mass') continue;
     let at = k + 1;
     let every = false;
-    while (/^(in|per|to|for|every|each|a)$/.test(wordAt(tokens[at])) && at - k < 4) {
-      every ||= /^(per|every|each)$/.test(wordAt(tokens[at]));
-      at++;
-    }
+    for (; /^(in|per|to|for|every|each|a)$/.test(wordAt(tokens[at])) && at - k < 4; at++)
+      every ||= gives(tokens[at], signal.every);
     const whole = tokens[at];
     if (!every || whole?.t !== 'quantity' || !/^(mass|volume)$/.test(whole.quantity.dim)) continue;
     const share = part.quantity.value / whole.quantity.value;

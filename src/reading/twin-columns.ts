@@ -2,7 +2,7 @@
  * Tables with two columns of weights, of which one is meant: "single | double", "printed g | mine g". The one that the
  * post says it weighed or wants to know about is taken, the figures of the other are set aside.
  */
-import { linesOf, unitWord } from './columns.ts';
+import { headCells, isTab, linesOf, unitWord } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { PutRight } from './put-right.ts';
 import type { Prim } from './scan.ts';
@@ -14,7 +14,6 @@ interface Column {
   readonly cells: ReadonlyMap<number, number>;
 }
 
-const isTab = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '\t';
 const isWeight = (token: Token | undefined): boolean =>
   token?.t === 'quantity' && (token.quantity.dim === 'bare' || token.quantity.dim === 'mass');
 
@@ -57,7 +56,7 @@ function columnsUnder(
 ): { readonly columns: readonly Column[]; readonly end: number } | null {
   const lines = linesOf(tokens);
   const head = lines[at];
-  if (!head) return null;
+  if (!head || headCells(tokens, head) < 3) return null;
   const heads: { words: string[]; unit: string | null }[] = [{ words: [], unit: null }];
   let from = head.from;
   for (let k = head.from; k <= head.to; k++) {
@@ -68,10 +67,8 @@ function columnsUnder(
       last.unit = unitWord(tokens, lexicon, { from, to: k });
       from = k + 1;
       if (k < head.to) heads.push({ words: [], unit: null });
-    } else if (token.t === 'quantity') return null;
-    else if (token.t === 'word' || token.t === 'name' || token.t === 'sign') last.words.push(token.text.toLowerCase());
+    } else if (token.t === 'word' || token.t === 'name' || token.t === 'sign') last.words.push(token.text.toLowerCase());
   }
-  if (heads.length < 3) return null;
   const cells = heads.map(() => new Map<number, number>());
   let end = at + 1;
   for (let line = lines[end]; line && line.to > line.from; line = lines[++end]) {
@@ -145,7 +142,7 @@ export function oneOfTwins(
   lexicon: Lexicon,
 ): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
   if (!tokens.some(isTab)) return { tokens, told: [] };
-  const out = [...tokens];
+  let out: Token[] | null = null;
   const told: PutRight[] = [];
   let around: readonly string[] | null = null;
   const lines = linesOf(tokens);
@@ -157,6 +154,7 @@ export function oneOfTwins(
     const taken = meantBy(columns, around);
     const column = taken === null ? undefined : columns[taken];
     if (!column) continue;
+    out ??= [...tokens];
     for (const other of columns) {
       if (other === column) continue;
       for (const k of other.cells.values()) {
@@ -169,5 +167,5 @@ export function oneOfTwins(
     told.push({ text: `I took column ${name} of the table, as the post says.`, gone: [], from, to: from });
     at = end - 1;
   }
-  return { tokens: out, told };
+  return { tokens: out ?? tokens, told };
 }

@@ -1,0 +1,91 @@
+/**
+ * What stands in a post that rules look for, gathered once: a rule that needs one of these things has nothing to do in
+ * a post that has none of them.
+ */
+import type { Token } from './tokens.ts';
+
+export const signal = {
+  ratio: 1,
+  percent: 2,
+  temperature: 4,
+  /** Less than one, in figures or words. */
+  part: 8,
+  negative: 16,
+  equals: 32,
+  /** Roles. */
+  price: 64,
+  equal: 256,
+  bars: 512,
+  mould: 1024,
+  /** Words. */
+  every: 2048,
+  following: 4096,
+  using: 8192,
+  thinning: 16384,
+  store: 32768,
+  for: 65536,
+  selling: 131072,
+  parting: 262144,
+  including: 524288,
+  ofIt: 1048576,
+  /** Any figure. */
+  figure: 2097152,
+} as const;
+
+/** The words of each. */
+const words: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    part: 'half quarter',
+    every: 'per every each',
+    following: 'after once when post past following',
+    using: 'used using use took take taking need needed needs weighed',
+    thinning: 'paste sample samples dilute diluted dilutes diluting thin thinned',
+    store: 'cupboard pantry larder cellar storeroom stash fridge freezer',
+    for: 'for',
+    selling: 'sell sells sold selling buy bought pay paid charge charged',
+    parting: 'split divide divided cut separate separated slice sliced',
+    including: 'includes included including incl contains thereof',
+    ofIt: 'it that them those which this',
+  } satisfies Partial<Record<keyof typeof signal, string>>).flatMap(([name, list]) =>
+    list.split(' ').map((word) => [word, signal[name as keyof typeof signal]] as const),
+  ),
+);
+const roles: ReadonlyMap<string, number> = new Map([
+  ['price', signal.price],
+  ['equal', signal.equal],
+  ['bars', signal.bars],
+  ['mould', signal.mould],
+]);
+/** Roles that are told apart by how they are called. */
+const called: ReadonlyMap<string, number> = new Map([
+  ['test', signal.thinning],
+  ['dilution', signal.thinning],
+]);
+
+/** A word is one of those that give the signal. */
+export const gives = (token: Token | undefined, bit: number): boolean =>
+  token?.t === 'word' && ((words.get(token.text) ?? 0) & bit) !== 0;
+
+/** A role gives the signal by what it is called. */
+export const callsFor = (token: Token, bit: number): boolean =>
+  token.t === 'name' && token.meaning.kind === 'role' && ((called.get(token.meant) ?? 0) & bit) !== 0;
+
+/** The signals of a post, a bit each. */
+export function signalsOf(tokens: readonly Token[]): number {
+  let found = 0;
+  for (const token of tokens) {
+    if (token.t === 'word') found |= words.get(token.text) ?? 0;
+    else if (token.t === 'sign') found |= token.text === '=' ? signal.equals : 0;
+    else if (token.t === 'quantity') {
+      const { dim, value, negative } = token.quantity;
+      found |= signal.figure;
+      if (dim === 'bare') found |= value < 1 ? signal.part : 0;
+      else if (dim === 'percent') found |= signal.percent;
+      else if (dim === 'ratio') found |= signal.ratio;
+      else if (dim === 'temperature') found |= signal.temperature;
+      if (negative) found |= signal.negative;
+    } else if (token.t === 'name' && token.meaning.kind === 'role')
+      found |= roles.get(token.meaning.id) ?? called.get(token.meant) ?? 0;
+  }
+  return found;
+}
