@@ -26,23 +26,24 @@ export function looksOfPot(tokens: readonly Token[]): readonly Token[] {
     const listed = isWeight(behind) || (behind?.t === 'sign' && isWeight(tokens[k + 2]));
     if (sized || (listed && !leading.test(textOf(before)))) continue;
     out ??= [...tokens];
-    out[k] = { t: 'word', text: textOf(token), sort: 'everyday', from: token.from, to: token.to };
+    out[k] = { t: 'word', from: token.from, to: token.to, text: textOf(token), sort: 'everyday' };
   }
   return out ?? tokens;
 }
 
-/** A post of soap that is cooked. */
-const cooking =
-  /^(?:cook|cooks|cooked|cooking|crock ?pot|crock|slow cooker|slowcooker|hp|zap|zaps|zapped|zapping|gel|gelled|oven|applesauce|apple sauce|vaseline|petroleum jelly)$/;
-
 /** Looks of a soap that is done, by their last word. */
-const late = /^(?:vaseline|petroleum jelly|potato|potatoes|mash|translucent|glassy)$/;
+const late: ReadonlySet<string> = new Set(
+  'vaseline,petroleum jelly,potato,potatoes,mash,translucent,glassy'.split(','),
+);
+const zapped: ReadonlySet<string> = new Set(['zap', 'zaps', 'zapping', 'zapped']);
+const finished: ReadonlySet<string> = new Set(['done', 'ready', 'finished', 'neutral']);
+/** Any word that may tell of the end of the cook. */
+const telling: ReadonlySet<string> = new Set([...late, ...zapped, ...finished, 'off']);
 const clean = /^(?:clean|ok|okay|fine|negative|passed|passes|good|clear|none|nothing|gone|neutral|free)$/;
 const begins = /^(?:after|once|when|past|following|at|as|reached|until|till|stage|looks?|looked|resembled|like)$/;
 const until = /^(?:until|till)$/;
 const heater = /^(?:heat|crock ?pot|crock|slow cooker|slowcooker|cooker|pot|stove|hob|burner|oven|power|it)$/;
 const isIt = /^(?:it|soap|everything|batch|all|the soap)$/;
-const finished = /^(?:done|ready|finished|neutral)$/;
 
 /** Words of one phrase, at the most. */
 const phrase = 6;
@@ -70,12 +71,12 @@ function follows(tokens: readonly Token[], k: number, words: RegExp, reach = phr
 /** What token `k` says of the cook: that it is over, that it goes on until then, or nothing; `lye`: it stands before. */
 function toldAt(tokens: readonly Token[], k: number, lye: boolean): 'over' | 'until' | null {
   const text = textOf(tokens[k]);
-  if (late.test(text)) {
+  if (late.has(text)) {
     const word = stands(tokens, k, begins) ?? (follows(tokens, k, /^stage$/, 1) ? 'stage' : null);
     if (word === null) return null;
     return stands(tokens, k, until) ? 'until' : 'over';
   }
-  if (/^(?:zap|zaps|zapping|zapped)$/.test(text))
+  if (zapped.has(text))
     return follows(tokens, k, clean) || stands(tokens, k, /^(?:passed|passes|no|not|stopped|without)$/) ? 'over' : null;
   if (text === 'neutral') return stands(tokens, k, /^(?:once|when|tested|tests|is|was)$/) ? 'over' : null;
   // before the lye goes in, it is the melting that ends
@@ -84,25 +85,24 @@ function toldAt(tokens: readonly Token[], k: number, lye: boolean): 'over' | 'un
     const near = stands(tokens, k, heater) ?? (follows(tokens, k, heater, 3) ? 'heat' : null);
     return near === null ? null : 'over';
   }
-  return finished.test(text) && stands(tokens, k, /^(?:when|once|after)$/) && stands(tokens, k, isIt) ? 'over' : null;
+  return finished.has(text) && stands(tokens, k, /^(?:when|once|after)$/) && stands(tokens, k, isIt) ? 'over' : null;
 }
 
 /** The tokens with what tells of the end of the cook, of a cooked soap, as one that says "after". */
 export function endOfCook(tokens: readonly Token[]): readonly Token[] {
-  if (!tokens.some((token) => cooking.test(textOf(token)) || late.test(textOf(token)))) return tokens;
   let out: Token[] | null = null;
   let lye = false;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
-    if (token?.t === 'name' && /^(?:alkali|stock)$/.test(token.meaning.kind))
+    if (token?.t === 'name' && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock'))
       lye ||= tokens[k - 1]?.t === 'quantity' || tokens[k + 1]?.t === 'quantity' || tokens[k + 2]?.t === 'quantity';
-    if (!token || (token.t !== 'word' && token.t !== 'name')) continue;
+    if (!token || (token.t !== 'word' && token.t !== 'name') || !telling.has(textOf(token))) continue;
     const told = toldAt(tokens, k, lye);
     if (told === null) continue;
     out ??= [...tokens];
     const meaning = { kind: 'role', id: 'after' } as const;
     const meant = told === 'until' ? untilDone : cookOver;
-    out[k] = { t: 'name', meaning, text: token.text, how: 'name', meant, from: token.from, to: token.to };
+    out[k] = { t: 'name', from: token.from, to: token.to, text: token.text, meaning, how: 'name', meant };
   }
   return out ?? tokens;
 }

@@ -57,15 +57,13 @@ export interface Cut {
   readonly unheard: string | null;
 }
 
-const always = ~0;
-
 /** What neighbours say of a figure, one after the other; each where one of its signals stands in the post. */
 const passes: readonly (readonly [(tokens: readonly Token[], signals: number) => readonly Token[], number])[] = [
   [dashed, signal.negative],
   [alsoWarm, signal.temperature],
-  [looksOfPot, always],
+  [looksOfPot, signal.cooking],
   [afterPhrases, signal.following],
-  [endOfCook, always],
+  [endOfCook, signal.cooking],
   [laterWater, signal.thinning],
   [takeParts, signal.part],
   [rates, signal.every],

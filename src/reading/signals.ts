@@ -28,6 +28,8 @@ export const signal = {
   parting: 262144,
   including: 524288,
   ofIt: 1048576,
+  /** A soap that is cooked: by what is said of it, or how it looks. */
+  cooking: 4194304,
   /** Any figure. */
   figure: 2097152,
 } as const;
@@ -45,6 +47,8 @@ const words: ReadonlyMap<string, number> = new Map(
     selling: 'sell sells sold selling buy bought pay paid charge charged',
     parting: 'split divide divided cut separate separated slice sliced',
     including: 'includes included including incl contains thereof',
+    cooking:
+      'cook cooks cooked cooking crockpot crock slowcooker hp zap zaps zapped zapping gel gelled oven applesauce vaseline potato potatoes mash translucent glassy',
     ofIt: 'it that them those which this',
   } satisfies Partial<Record<keyof typeof signal, string>>).flatMap(([name, list]) =>
     list.split(' ').map((word) => [word, signal[name as keyof typeof signal]] as const),
@@ -56,8 +60,12 @@ const roles: ReadonlyMap<string, number> = new Map([
   ['bars', signal.bars],
   ['mould', signal.mould],
 ]);
-/** Roles that are told apart by how they are called. */
+/** Names that are told apart by how they are called. */
 const called: ReadonlyMap<string, number> = new Map([
+  ['crock pot', signal.cooking],
+  ['slow cooker', signal.cooking],
+  ['apple sauce', signal.cooking],
+  ['petroleum jelly', signal.cooking],
   ['test', signal.thinning],
   ['dilution', signal.thinning],
 ]);
@@ -84,8 +92,11 @@ export function signalsOf(tokens: readonly Token[]): number {
       else if (dim === 'ratio') found |= signal.ratio;
       else if (dim === 'temperature') found |= signal.temperature;
       if (negative) found |= signal.negative;
-    } else if (token.t === 'name' && token.meaning.kind === 'role')
-      found |= roles.get(token.meaning.id) ?? called.get(token.meant) ?? 0;
+    } else if (token.t === 'name') {
+      const text = token.text.toLowerCase();
+      found |= words.get(text) ?? called.get(text) ?? 0;
+      if (token.meaning.kind === 'role') found |= roles.get(token.meaning.id) ?? called.get(token.meant) ?? 0;
+    }
   }
   return found;
 }

@@ -67,7 +67,8 @@ function columnsUnder(
       last.unit = unitWord(tokens, lexicon, { from, to: k });
       from = k + 1;
       if (k < head.to) heads.push({ words: [], unit: null });
-    } else if (token.t === 'word' || token.t === 'name' || token.t === 'sign') last.words.push(token.text.toLowerCase());
+    } else if (token.t === 'word' || token.t === 'name' || token.t === 'sign')
+      last.words.push(token.text.toLowerCase());
   }
   const cells = heads.map(() => new Map<number, number>());
   let end = at + 1;
