@@ -107,7 +107,7 @@ export function afterScope(
   const within = (of: readonly Weighed[], from: number, to: number): readonly Weighed[] =>
     of.filter(({ at }) => at >= from && at < to);
   const mark = (of: readonly Weighed[]): void => {
-    for (const { at } of of) inside.add(at);
+    for (const { at } of of) if (!isAtTrace(tokens, at)) inside.add(at);
   };
   /** What is stirred in from here on, if it is little. */
   const markStirred = (from: number, to: number): void => {
@@ -206,6 +206,13 @@ function sentencesOn(tokens: readonly Token[], end: number): number {
     while (at < tokens.length && !endsSentence(tokens[at])) at++;
   }
   return at;
+}
+
+/** "25 g of neem goes in at light trace": before the cook, whatever the sentence says besides. */
+function isAtTrace(tokens: readonly Token[], at: number): boolean {
+  for (let k = at + 1; k < tokens.length && k - at <= 6 && !endsClause(tokens[k]); k++)
+    if (isRole(tokens[k], 'before')) return true;
+  return false;
 }
 
 /** Seconds that a cook takes, at the least. */

@@ -264,9 +264,15 @@ export function loosePurity(assembly: Assembly, roles: Roles): void {
     const item = items[k];
     if (item?.kind !== 'amount' || item.quantity.dim !== 'percent') continue;
     const { quantity, from, to } = item;
-    if (quantity.value < leastLabelled || beyondWhole(quantity.upTo ?? quantity.value)) continue;
     const around = [...tokens.slice(Math.max(0, from - 4), from), ...tokens.slice(to, to + 3)];
-    if (!around.some((one) => (one.t === 'word' || one.t === 'name') && labelWord.test(one.text.toLowerCase())))
+    const isNamed = around.some(
+      (one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'purity',
+    );
+    if (quantity.value < leastLabelled || (beyondWhole(quantity.upTo ?? quantity.value) && !isNamed)) continue;
+    if (
+      !isNamed &&
+      !around.some((one) => (one.t === 'word' || one.t === 'name') && labelWord.test(one.text.toLowerCase()))
+    )
       continue;
     roles.purity = asPurity(quantity);
     assembly.assume('purity', `I took "${quantity.text}" as the purity of the alkali.`);

@@ -145,6 +145,14 @@ function isShortDate(prims: readonly Prim[], i: number): boolean {
   return before?.kind === 'word' && dating.test(before.text);
 }
 
+/** "On low since 9.40, it's 10.25 now": hours and minutes. */
+function isClock(prims: readonly Prim[], i: number): boolean {
+  const [before, time, behind] = [prims[i - 1], prims[i], prims[i + 1]];
+  if (!/^(?:[01]?\d|2[0-3])\.[0-5]\d$/.test(time?.text ?? '') || before?.kind !== 'word') return false;
+  const now = /^(?:now|am|pm|already|o'?clock|when|and)$/.test(behind?.text ?? '');
+  return /^(?:since|until|till)$/.test(before.text) || (/^(?:its|is)$/.test(before.text) && now);
+}
+
 const unitLike = /^(g|gr|kg|oz|lb|lbs|ml|l|cups?|grams?|ounces?|pounds?|tsp|tbsp|teaspoons?|tablespoons?)$/;
 
 function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
@@ -203,6 +211,7 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
       return found('a date', i, i + 5, prims);
   }
   if (isShortDate(prims, i)) return found('a date', i, i + 3, prims);
+  if (isClock(prims, i)) return found('a time', i, i + 1, prims);
   // 10:42, 7 pm, 7pm, 19 uhr, 8 o'clock
   if (
     is(b, ':') &&
@@ -489,6 +498,7 @@ const telling: ReadonlySet<string> = new Set([
     'centimeters',
   ],
   ...['o', 'i', 's', 'b', 'z', 'l', 'xx', 'xxx'],
+  ...['now', 'already', 'when', 'and'],
   ...moneyWords,
   ...months,
 ]);

@@ -86,8 +86,26 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): re
       if ((behind === 'for' && item.from <= 1) || behind === '?') asks = true;
     }
   }
-  const meant = marked ?? items;
+  const meant = zeroOfLye(marked ?? items, tokens);
   return splitApart(asks ? noSuperfat(superfatLast(meant, tokens), tokens) : meant, tokens);
+}
+
+/** "Figure the lye at zero", "do the lye for 0 %": without superfat. */
+function zeroOfLye(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const at = items.findIndex((item, k) => {
+    const lye = items[k - 1];
+    if (!isAmount(item) || item.quantity.value !== 0 || !/^(bare|percent)$/.test(item.quantity.dim)) return false;
+    if (!isThing(lye) || lye.named.meaning.kind !== 'alkali' || item.from - lye.to > 3) return false;
+    return tokens.slice(lye.to, item.from).some((token) => /^(at|for|with|to|on)$/.test(wordAt(token)));
+  });
+  const zero = items[at];
+  if (!isAmount(zero) || items.some(isSuperfat)) return items;
+  return [
+    ...items.slice(0, at),
+    superfat(zero.from),
+    { ...nought(zero.from), quantity: { ...zero.quantity, dim: 'percent' } },
+    ...items.slice(at + 1),
+  ];
 }
 
 /** "dual lye 60 % KOH, 40 % NaOH": the word for both is the heading of what follows. */

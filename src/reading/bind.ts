@@ -77,8 +77,8 @@ function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number 
   // "at zero since the shea …": none of a thing is said in other words
   if (meaning.kind !== 'role' && quantity.dim === 'bare' && quantity.inWords && quantity.value === 0) return never;
   // "the label says 99 %. Water 345 g": a purity, and no share that water has
-  if (meaning.kind === 'water' && quantity.dim === 'percent' && quantity.value > mostWater && quantity.value <= 1)
-    return never;
+  if (meaning.kind === 'water' && quantity.dim === 'percent' && quantity.value > mostWater)
+    return quantity.value > 1 ? cost + 3 : never;
   // a superfat is small and a purity large
   if (meaning.kind === 'role' && quantity.dim === 'percent') {
     if (meaning.id === 'superfat' && quantity.value > 0.3) return cost + 1.5;

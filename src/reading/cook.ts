@@ -36,14 +36,19 @@ const late: ReadonlySet<string> = new Set(
   'vaseline,petroleum jelly,potato,potatoes,mash,translucent,glassy'.split(','),
 );
 const zapped: ReadonlySet<string> = new Set(['zap', 'zaps', 'zapping', 'zapped']);
-const finished: ReadonlySet<string> = new Set(['done', 'ready', 'finished', 'neutral']);
+const finished: ReadonlySet<string> = new Set(
+  'done ready finished neutral gekocht fertig verseift cuit cuite cocido hecho cotto cotta gaar klaar gotowe ugotowane'.split(
+    ' ',
+  ),
+);
 /** Any word that may tell of the end of the cook. */
 const telling: ReadonlySet<string> = new Set([...late, ...zapped, ...finished, 'off']);
 const clean = /^(?:clean|ok|okay|fine|negative|passed|passes|good|clear|none|nothing|gone|neutral|free)$/;
 const begins = /^(?:after|once|when|past|following|at|as|reached|until|till|stage|looks?|looked|resembled|like)$/;
 const until = /^(?:until|till)$/;
 const heater = /^(?:heat|crock ?pot|crock|slow cooker|slowcooker|cooker|pot|stove|hob|burner|oven|power|it)$/;
-const isIt = /^(?:it|soap|everything|batch|all|the soap)$/;
+const isIt = /^(?:it|its|soap|everything|batch|all|the soap|seife|savon|paste)$/;
+const whenWords = /^(?:when|once|after|as|sobald|wenn|quand|cuando|quando)$/;
 
 /** Words of one phrase, at the most. */
 const phrase = 6;
@@ -85,7 +90,8 @@ function toldAt(tokens: readonly Token[], k: number, lye: boolean): 'over' | 'un
     const near = stands(tokens, k, heater) ?? (follows(tokens, k, heater, 3) ? 'heat' : null);
     return near === null ? null : 'over';
   }
-  return finished.has(text) && stands(tokens, k, /^(?:when|once|after)$/) && stands(tokens, k, isIt) ? 'over' : null;
+  if (!finished.has(text) || !stands(tokens, k, whenWords)) return null;
+  return stands(tokens, k, isIt) || whenWords.test(textOf(tokens[k - 1])) ? 'over' : null;
 }
 
 /** The tokens with what tells of the end of the cook, of a cooked soap, as one that says "after". */

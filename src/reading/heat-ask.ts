@@ -50,6 +50,19 @@ export function heatQuestion(reader: Reader, text: string, recipe: RecipeReading
   return askedIn(heatLine(reader, text), recipe);
 }
 
+const sentencesOf = (text: string): readonly string[] =>
+  text.split(/(?<= [.?!]) | \n /).map((one) => ` ${one.trim()} `);
+
+/** A question about the cook in a post that holds a recipe: not "how much superfat have I now?", nor "olive …, lye …, ok?". */
+function asksOfCook(sentence: string): boolean {
+  const how =
+    / (?:how|walk me|steps|stages|guide|when (?:is|are|do|does|can|will|should|would)|(?:what|which) (?:temp\w*|heat|setting|stages?|happens|should|pot|size)) /.test(
+      sentence,
+    );
+  const judged = / F\d+ /.test(sentence) && / A\d+ /.test(sentence);
+  return (how || (/ \? /.test(sentence) && !judged)) && cookAsk.test(sentence);
+}
+
 function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   const { text } = line;
   const [fats, alkali] = [recipe.fats.length > 0, recipe.alkali.length > 0];
@@ -69,9 +82,7 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   if (fats && alkali) {
     if (temperatures > 0 && mixing.test(text)) return 'mix';
     if (temperatures > 1 && asksTime.test(text)) return 'cool';
-    return cooking.test(text) && cookAsk.test(text) && / \? | (?:how|walk me|steps|stages|guide) /.test(text)
-      ? 'cook'
-      : null;
+    return cooking.test(text) && sentencesOf(text).some(asksOfCook) ? 'cook' : null;
   }
   if (alkali) {
     // Fats without weights, or a verdict wanted: a recipe that has to be asked about.
@@ -105,7 +116,9 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
     new RegExp(` (?:soap|batch|batter|oils?|fats?|${vesselWord}) `).test(text);
   if (temperatures > 1 && falls) return 'cool';
   if (temperatures > 1 && time.test(text)) return 'cool';
-  if (cooking.test(text) && cookAsk.test(text) && !/ cool/.test(text)) return 'cook';
+  const named = / F\d+ .* F\d+ /.test(text) && / A\d+ /.test(text);
+  if (cooking.test(text) && !/ cool/.test(text) && (named ? sentencesOf(text).some(asksOfCook) : cookAsk.test(text)))
+    return 'cook';
   if (
     temperatures > 0 &&
     time.test(text) &&

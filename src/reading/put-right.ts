@@ -150,6 +150,17 @@ function isDenied(tokens: readonly Token[], { from, to }: Item): boolean {
   return !tokens.slice(to, to + 5).some((token) => token.t === 'word' && token.text === 'but');
 }
 
+/** "Sorry, 128 not 130": where the one figure stands that was 130, of what was said before the correction; -1 if none does. */
+function saidOf(kept: readonly Item[], { quantity }: Amount): number {
+  const isIt = (item: Item | undefined): boolean =>
+    item?.kind === 'amount' &&
+    weighs(item.quantity) &&
+    Math.abs(item.quantity.value - alike(quantity, item.quantity).value) <= 1e-6 * item.quantity.value;
+  const said = kept.slice(0, -1);
+  const at = said.findIndex(isIt);
+  return at >= 0 && at === said.findLastIndex(isIt) ? at : -1;
+}
+
 /** The items without what was taken back, and what that was. */
 export function putRight(items: readonly Item[], tokens: readonly Token[]): { items: Item[]; back: PutRight[] } {
   const kept: Item[] = [];
@@ -199,6 +210,13 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
       }
       if (counts === 'first') {
         back.push(ofFigures(last.quantity, item.quantity, last.from, item.to));
+        const meant = before?.kind === 'thing' && isBeside(tokens, before.to, last.from) ? -1 : saidOf(kept, item);
+        const earlier = kept[meant];
+        if (named === null && earlier?.kind === 'amount') {
+          kept.splice(meant, 1, { ...earlier, quantity: alike(last.quantity, earlier.quantity), same: null });
+          kept.pop();
+          continue;
+        }
         kept.splice(-1, 1, { ...last, quantity: alike(last.quantity, item.quantity), to: named ? item.to : last.to });
         continue;
       }

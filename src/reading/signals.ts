@@ -48,7 +48,7 @@ const words: ReadonlyMap<string, number> = new Map(
     parting: 'split divide divided cut separate separated slice sliced',
     including: 'includes included including incl contains thereof',
     cooking:
-      'cook cooks cooked cooking crockpot crock slowcooker hp zap zaps zapped zapping gel gelled oven applesauce vaseline potato potatoes mash translucent glassy',
+      'cook cooks cooked cooking gekocht kochen cuire cuit cuite cuisson cocido cotto schongarer crockpot crock slowcooker cooker hp zap zaps zapped zapping gel gelled oven applesauce vaseline potato potatoes mash translucent glassy',
     ofIt: 'it that them those which this',
   } satisfies Partial<Record<keyof typeof signal, string>>).flatMap(([name, list]) =>
     list.split(' ').map((word) => [word, signal[name as keyof typeof signal]] as const),

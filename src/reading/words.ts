@@ -479,6 +479,12 @@ export const roles: Readonly<Record<RoleName, readonly string[]>> = {
     'cooked oils',
     'base recipe',
     'at light trace',
+    'at a light trace',
+    'at very light trace',
+    'at thin trace',
+    'at medium trace',
+    'at thick trace',
+    'at full trace',
     'to cook',
     'main fats',
     'main oils',
@@ -1071,4 +1077,4 @@ list(
 
 /** Behind the name of a liquid: "an old tea towel", "a coffee filter", "a cleaned juice carton". */
 export const drinkless =
-  /^(?:towels?|filters?|cosy|cozy|lights?|breaks?|bags?|strainers?|cartons?|rings?|tables?|houses?|shops?)$/;
+  /^(?:towels?|filters?|boxe?s?|bottles?|jugs?|tins?|cans?|glass|glasses|mugs?|cosy|cozy|lights?|breaks?|bags?|strainers?|cartons?|rings?|tables?|houses?|shops?)$/;
