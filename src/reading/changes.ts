@@ -42,6 +42,7 @@ const swaps: readonly RegExp[] = [
   `(?<gone>@) (?:should be|should read|should say|should have been|is really|is actually|- >|= >) ${comes}`,
 ].map((pattern) => new RegExp(pattern, 'd'));
 const swapFor = new RegExp(`\\b${swapping} (?:out )?${gone} (?:out )?(?:# )?(?:for|with|by|to|against) ${comes}`, 'd');
+const allSwaps: readonly RegExp[] = [...swaps, swapFor];
 const inItsPlace = new RegExp(
   `\\b(?:in its place|instead|in place of it|for it)\\b (?:, )?(?:comes|goes|is|i|we|there is|now|use|used|take|took|put|have|went|with|theres| )*${comes}`,
   'd',
@@ -49,6 +50,9 @@ const inItsPlace = new RegExp(
 
 const cue =
   /\b(?:out|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|where|dont|didnt|have|had|havent|for|[>])\b/;
+/** One at least of these is in all that takes a thing out or puts one in. */
+const changing =
+  /\b(?:out|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|really|actually|dont|didnt|havent|couldnt|cant|where it says)\b|[#@] for |\bfor it\b|[-=] >/;
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
@@ -67,8 +71,8 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   if (!cue.test(text) || wondering.test(text) || strangers.test(text)) return [];
   const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
     tokenAt(sentence, found.indices?.groups?.[name]?.[0] ?? 0);
-  if (text.includes('@')) {
-    for (const pattern of [...swaps, swapFor]) {
+  if (text.includes('@') && changing.test(text)) {
+    for (const pattern of allSwaps) {
       const found = pattern.exec(text);
       if (!found) continue;
       if (partly.test(text)) return [{ kind: 'part', gone: place(found, 'gone') }];

@@ -46,12 +46,12 @@ export function settleFates(assembly: Assembly): Fate[] {
       }
     }
   }
-  const inOrder = assembly.fates.filter((fate) => fate !== undefined);
-  const crossed = struck.flatMap((passage) => passage.match(/\d+(?:[.,]\d+)*/g) ?? []);
-  const lettered: Fate[] = [];
+  const fates = assembly.fates.filter((fate) => fate !== undefined);
   for (const prim of prims) {
     if (prim.kind !== 'word' || !hasDigit(prim.raw)) continue;
-    for (const text of digitsIn(prim)) lettered.push({ text, fate: 'used', why: `part of the name "${prim.raw}"` });
+    for (const text of digitsIn(prim)) fates.push({ text, fate: 'used', why: `part of the name "${prim.raw}"` });
   }
-  return [...inOrder, ...lettered, ...crossed.map((text): Fate => ({ text, fate: 'aside', why: 'crossed out' }))];
+  for (const passage of struck)
+    for (const text of passage.match(/\d+(?:[.,]\d+)*/g) ?? []) fates.push({ text, fate: 'aside', why: 'crossed out' });
+  return fates;
 }

@@ -25,8 +25,11 @@ type Thing = Extract<Item, { kind: 'thing' }>;
 const takesBack =
   /\b(?:(?:no|oh) wait|wait no|wait|hang on|hold on|sorry|i mean|i meant|i mean to say|but meant|make that|make it|scratch that|strike that|correction|oops|whoops|or rather|should be|should have been|should read|changed to|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b|^(?:no|nope|nah)$|^(?:- ?>|= ?>|> ?>)$/;
 /** All that may stand between the two figures where the second counts. */
-const beside =
-  /^(?:no|nope|nah|but|oh|ah|argh|wait|sorry|i|mean|meant|to|say|make|that|thats|it|its|is|was|should|have|been|be|read|changed|scratch|strike|correction|oops|whoops|or|rather|actually|ehm|um|er|uh|hang|hold|on|my|bad|nein|quatsch|pardon|plutot|perdon|mejor|dicho|,|\.|!|-|>|=|–|—|…|:|\()$/;
+const beside: ReadonlySet<string> = new Set(
+  'no nope nah but oh ah argh wait sorry i mean meant to say make that thats it its is was should have been be read changed scratch strike correction oops whoops or rather actually ehm um er uh hang hold on my bad nein quatsch pardon plutot perdon mejor dicho , . ! - > = – — … : ('.split(
+    ' ',
+  ),
+);
 /** All that stands between the two where the first counts. */
 const outdates =
   /^[,(:;-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
@@ -56,8 +59,8 @@ function stands(tokens: readonly Token[], from: number, to: number): 'first' | '
   const words = wordsBetween(tokens, from, to);
   if (!words) return null;
   if (outdates.test(words.join(' '))) return 'first';
-  const said = words.filter((word) => /[\w>=-]/.test(word)).join(' ');
-  return words.every((word) => beside.test(word)) && takesBack.test(said) ? 'second' : null;
+  if (!words.every((word) => beside.has(word))) return null;
+  return takesBack.test(words.filter((word) => /[\w>=-]/.test(word)).join(' ')) ? 'second' : null;
 }
 
 const weighs = ({ dim }: Quantity): boolean => dim === 'mass' || dim === 'volume' || dim === 'bare';

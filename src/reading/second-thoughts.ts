@@ -143,12 +143,10 @@ const suits = (key: string, { dim, value }: Quantity): boolean =>
 
 /** "I changed the water to 240": a figure that puts one right is of the unit that the others have. */
 function withUnits(items: readonly Item[], stances: ReadonlyMap<Item, Stance>): readonly Item[] {
-  const isLent = (item: Item, stance: Stance): item is Amount =>
-    (stance === 'right' || stance === 'now') &&
-    isAmount(item) &&
-    item.quantity.dim === 'bare' &&
-    item.quantity.value > mostPercent;
-  if (![...stances].some(([item, stance]) => isLent(item, stance))) return items;
+  const lends = new Set<Item>();
+  for (const [item, stance] of stances)
+    if ((stance === 'right' || stance === 'now') && isAmount(item) && item.quantity.dim === 'bare') lends.add(item);
+  if (lends.size === 0) return items;
   let lent: Quantity | null = null;
   for (const item of items) {
     if (!isAmount(item) || item.quantity.dim !== 'mass') continue;
@@ -158,7 +156,9 @@ function withUnits(items: readonly Item[], stances: ReadonlyMap<Item, Stance>): 
   const unit = lent;
   if (!unit) return items;
   return items.map((item) =>
-    isLent(item, stances.get(item) ?? null) ? { ...item, quantity: alike(item.quantity, unit) } : item,
+    lends.has(item) && isAmount(item) && item.quantity.value > mostPercent
+      ? { ...item, quantity: alike(item.quantity, unit) }
+      : item,
   );
 }
 

@@ -5,7 +5,8 @@ import { type Assembly, type Kindred, type Row, roundTo } from './rows.ts';
 const paste =
   /\bdilut|\b(?:finished|cooked|ready|done|neutral|into the|to the) (?:soap )?paste\b|\bto thin\b|\bthin (?:it|the)\b/i;
 /** Words that begin so are in all that speaks of a paste. */
-const thinning: readonly string[] = ['dilut', 'paste', 'thin'];
+const thinning = /^(?:dilut|paste|thin)/;
+const ends: ReadonlySet<string> = new Set(['.', ',', ';', '!', '?']);
 /** How far a clause is looked through, in tokens. */
 const longestClause = 40;
 
@@ -15,7 +16,7 @@ function isForPaste(assembly: Assembly, row: Row): boolean {
   const isEnd = (k: number): boolean => {
     const token = tokens[k];
     if (token?.t === 'quantity') return token.quantity.text.endsWith('.');
-    return !token || token.t === 'line' || (token.t === 'sign' && /^[.,;!?]$/.test(token.text));
+    return !token || token.t === 'line' || (token.t === 'sign' && ends.has(token.text));
   };
   let [from, to] = [row.token, row.token];
   while (row.token - from < longestClause && !isEnd(from - 1)) from--;
@@ -24,7 +25,9 @@ function isForPaste(assembly: Assembly, row: Row): boolean {
   const above = tokens[from - 2];
   if (tokens[from - 1]?.t === 'line' && above?.t === 'sign' && above.text === ':')
     for (from -= 2; !isEnd(from - 1); from--);
-  const words = prims.slice(tokens[from]?.from, tokens[to - 1]?.to).map(({ raw }) => raw);
+  const said = prims.slice(tokens[from]?.from, tokens[to - 1]?.to);
+  if (!said.some(({ text }) => thinning.test(text))) return false;
+  const words = said.map(({ raw }) => raw);
   const lye = tokens
     .slice(from, to)
     .some((token) => token.t === 'name' && /^(?:alkali|stock)$/.test(token.meaning.kind));
@@ -40,8 +43,7 @@ export function readWater(
   fatGrams: number,
   stockWater: number,
 ): number | null {
-  const thins = assembly.source.prims.some(({ text }) => thinning.some((word) => text.startsWith(word)));
-  const waters = rows.filter((row) => row.named.meaning.kind === 'water' && !(thins && isForPaste(assembly, row)));
+  const waters = rows.filter((row) => row.named.meaning.kind === 'water' && !isForPaste(assembly, row));
   const ices = rows.filter((row) => row.named.meaning.kind === 'ice');
   const weighed = waters.filter((row) => row.grams !== null);
   let water: number | null = null;
