@@ -23,6 +23,7 @@ export { inert } from './render/inert.ts';
 export { renderJson } from './render/json.ts';
 export { markdown } from './render/markdown.ts';
 export { pages, type TwofoldPage, twofoldPages } from './render/pages.ts';
+export { offersOf } from './render/pieces.ts';
 export { renderPlain } from './render/plain.ts';
 export { renderTerminal, wrap } from './render/terminal.ts';
 export { mayHold } from './store/there.ts';

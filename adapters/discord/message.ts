@@ -5,10 +5,12 @@
  */
 import { hash } from 'node:crypto';
 import {
+  type Action,
   type Answer,
   type Fault,
   inert,
   markdown,
+  offersOf,
   type Picture,
   pages,
   type Reply,
@@ -53,81 +55,52 @@ const short = (text: string, most: number): string => {
   const line = inert(text).replace(/\s+/g, ' ').trim();
   return line.length <= most ? line : `${line.slice(0, most - 1).toWellFormed()}…`;
 };
-const isWhole = (text: string, most: number): boolean => short(text, most) === inert(text).trim() && text.trim() !== '';
 
 const said = (reply: Reply): Answer | Fault => (reply.ok ? reply.answer : reply.fault);
 
-/** What is the same in every message that shows one answer: it is made once, however often its pages are turned. */
-interface Drawn {
-  readonly offers: readonly Offer[];
-  /** Of the buttons, one an offer. */
-  readonly labels: readonly string[];
-  readonly pages: readonly string[];
-  /** Pages of which the caution leaves no room. */
-  readonly onlyFile: boolean;
-  readonly fingerprint: string;
-}
-
-const drawings = new WeakMap<Answer | Fault, Drawn>();
-
-function drawnOf(all: Answer | Fault): Drawn {
-  const known = drawings.get(all);
-  if (known) return known;
-  const drawn = draw(all, limits.content);
-  drawings.set(all, drawn);
-  return drawn;
-}
-
-/** In pages of at most so many characters. */
-function draw(all: Answer | Fault, max: number): Drawn {
-  const offers = offersOf(all).slice(0, 'lead' in all ? mostButtons : limits.selectOptions);
-  const labelled = new Set(offers.filter(({ label }) => isWhole(label, limits.label)));
-  const figures = 'lead' in all ? all.command + JSON.stringify(all.result) : all.code + all.message;
-  return {
-    offers,
-    labels: offers.map(({ label }, i) => short(label, limits.label) || `${i + 1}`),
-    ...paged(spoken(all, labelled), max),
-    fingerprint: hash('sha1', figures, 'base64url').slice(0, 6),
-  };
-}
-
 /** Tells whether the same words still lead to the same figures. */
-export const fingerprintOf = (reply: Reply): string => drawnOf(said(reply)).fingerprint;
+export function fingerprintOf(reply: Reply): string {
+  const figures = reply.ok
+    ? reply.answer.command + JSON.stringify(reply.answer.result)
+    : reply.fault.code + reply.fault.message;
+  return hash('sha1', figures, 'base64url').slice(0, 6);
+}
 
 /** Buttons up to two rows; more candidates become a choice. */
 const mostButtons = 10;
 
-interface Offer {
-  readonly label: string;
-  readonly request: string;
+interface Drawn {
+  /** What stands on a button, or is to be chosen, and its label. */
+  readonly offers: readonly Action[];
+  readonly labels: readonly string[];
+  readonly pages: readonly string[];
+  /** Pages of which the caution leaves no room. */
+  readonly onlyFile: boolean;
 }
 
-const offersOf = (all: Answer | Fault): readonly Offer[] =>
-  'lead' in all ? all.actions : all.candidates.map((label) => ({ label, request: label }));
-
-/**
- * The answer without the offers that stand whole on a button. It is laid over the answer, not copied: parts that
- * nobody looks at, such as details, need not be worked out.
- */
-function spoken(all: Answer | Fault, onButtons: ReadonlySet<Offer>): Answer | Fault {
-  if (onButtons.size === 0) return all;
-  const over = (key: string, value: unknown) => Object.create(all, { [key]: { value } }) as Answer | Fault;
-  if ('lead' in all) {
-    return over(
-      'actions',
-      all.actions.filter((action) => !onButtons.has(action)),
-    );
-  }
-  return onButtons.size === all.candidates.length ? over('candidates', []) : all;
+/** In pages of at most so many characters; what stands whole on a button is not said a second time. */
+function draw(all: Answer | Fault, max: number): Drawn {
+  const whole = offersOf(all);
+  const offers = whole.slice(0, 'lead' in all ? mostButtons : limits.selectOptions);
+  const labels = offers.map(({ label }) => short(label, limits.label));
+  const onButtons = offers.filter(({ label }, i) => labels[i] !== '' && labels[i] === inert(label).trim());
+  const others = whole.filter((offer) => !onButtons.includes(offer));
+  // candidates are said together, or not at all
+  const left = 'lead' in all || others.length === 0 ? others : whole;
+  return {
+    offers,
+    labels: labels.map((label, i) => label || `${i + 1}`),
+    ...paged(all, left, max),
+  };
 }
 
 export function show(reply: Reply, view: View, states: States): Shown {
   const all = said(reply);
   const call = view.calls === undefined ? '' : `<@${view.calls}> `;
-  const drawn = call === '' ? drawnOf(all) : draw(all, limits.content - call.length);
+  const drawn = draw(all, limits.content - call.length);
   const count = drawn.onlyFile ? 2 : drawn.pages.length;
   const page = Math.min(Math.max(0, view.page), drawn.pages.length - 1);
-  const rest = count > 1 || pictures(all).length > 0 || texts(all).length > 0;
+  const rest = count > 1 || ('lead' in all && all.body.some(({ kind }) => kind === 'picture' || kind === 'file'));
   return {
     message: {
       content: call + (drawn.pages[page] ?? '…'),
@@ -139,10 +112,10 @@ export function show(reply: Reply, view: View, states: States): Shown {
   };
 }
 
-function paged(text: Answer | Fault, max: number): Pick<Drawn, 'pages' | 'onlyFile'> {
+function paged(all: Answer | Fault, offers: readonly Action[], max: number): Pick<Drawn, 'pages' | 'onlyFile'> {
   try {
-    const all = pages(text, markdown, { details: false, max });
-    return { pages: all.map((page) => page.trim() || '…'), onlyFile: false };
+    const drawn = pages(all, markdown, { details: false, offers, max });
+    return { pages: drawn.map((page) => page.trim() || '…'), onlyFile: false };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     // No page has room beside such a caution, and none may go without it.
@@ -152,13 +125,13 @@ function paged(text: Answer | Fault, max: number): Pick<Drawn, 'pages' | 'onlyFi
 
 function rows(
   reply: Reply,
-  { offers, labels, fingerprint: figures }: Drawn,
+  { offers, labels }: Drawn,
   { owner, turns: told, page, shared, mark }: View,
   count: number,
   states: States,
 ): readonly Row[] {
   const { code } = reply.ok ? { code: null } : reply.fault;
-  const buttons: { readonly label: string; readonly slot: Slot; readonly main?: true }[] = [];
+  const buttons: { readonly label: string; readonly slot: Slot }[] = [];
   const button = (press: Slot['press'], number: number, label: string) =>
     buttons.push({ slot: { press, number }, label });
   const chosen = offers.length > mostButtons;
@@ -182,35 +155,31 @@ function rows(
     ...(chosen ? [{ press: 'c', number: 0 } as const] : []),
   ];
   const requests = offers.map(({ request }) => request);
-  const fingerprint = mark ?? (reply.kept ? '' : figures);
+  const fingerprint = mark ?? (reply.kept ? '' : fingerprintOf(reply));
   const ids = states.write({ turns, requests, fingerprint }, owner, slots);
 
-  const drawn = buttons.map(
-    ({ label, slot }, i): Button => ({
-      type: 2,
-      style: slot.press === 'q' ? 1 : 2,
-      label,
-      custom_id: ids[i] ?? '',
-    }),
-  );
-  const inRows = Array.from({ length: Math.ceil(drawn.length / limits.buttonsInRow) }, (_, i) =>
-    drawn.slice(i * limits.buttonsInRow, (i + 1) * limits.buttonsInRow),
-  );
-  const select: Select[] = chosen
-    ? [
-        {
-          type: 3,
-          custom_id: ids.at(-1) ?? '',
-          placeholder: 'Which one?',
-          options: offers.map(({ label }, i) => ({
-            label: short(label, limits.selectText) || `${i + 1}`,
-            value: ids[buttons.length + i] ?? '',
-          })),
-        },
-      ]
-    : [];
-  return [...select.map((one) => [one]), ...inRows].map((components) => ({ type: 1, components }));
+  const all: Row[] = [];
+  if (chosen) {
+    const options = offers.map(({ label }, i) => ({
+      label: short(label, limits.selectText) || `${i + 1}`,
+      value: ids[buttons.length + i] ?? '',
+    }));
+    const select: Select = { type: 3, custom_id: ids.at(-1) ?? '', placeholder: 'Which one?', options };
+    all.push({ type: 1, components: [select] });
+  }
+  for (let from = 0; from < buttons.length; from += limits.buttonsInRow) {
+    const row = buttons.slice(from, from + limits.buttonsInRow);
+    all.push({ type: 1, components: row.map(({ label, slot }, i) => buttonOf(slot, label, ids[from + i] ?? '')) });
+  }
+  return all;
 }
+
+const buttonOf = ({ press }: Slot, label: string, id: string): Button => ({
+  type: 2,
+  style: press === 'q' ? 1 : 2,
+  label,
+  custom_id: id,
+});
 
 interface Alt {
   readonly picture: Picture;

@@ -52,10 +52,11 @@ const clear = (text: string): string => text.replaceAll(turn, ' ').replaceAll(pa
 const join = (texts: readonly string[]): string => texts.map(clear).join(turn);
 const split = (text: string): readonly string[] => (text === '' ? [] : text.split(turn));
 
+const eight = Buffer.alloc(8);
+const whole = new DataView(eight.buffer, eight.byteOffset, 8);
 const owned = (owner: string): string => {
-  const bytes = Buffer.alloc(8);
-  bytes.writeBigUInt64BE(/^\d{1,19}$/.test(owner) ? BigInt(owner) : 0n);
-  return bytes.toString('base64url');
+  whole.setBigUint64(0, /^\d{1,19}$/.test(owner) ? BigInt(owner) : 0n);
+  return eight.toString('base64url');
 };
 const ownerOf = (text: string): string => Buffer.from(text, 'base64url').readBigUInt64BE().toString();
 
@@ -92,11 +93,13 @@ export function createStates(): States {
     write: ({ turns, requests, fingerprint }, owner, slots) => {
       const payload = [fingerprint, join(turns), join(requests)].join(part).toWellFormed();
       const key = keyOf(payload);
-      keep(key, payload);
       const most = room * slots.length;
       let packed = `r${Buffer.from(payload).toString('base64url')}`;
       if (packed.length > most) packed = `z${deflateRawSync(payload, { dictionary }).toString('base64url')}`;
-      if (packed.length > most) packed = '';
+      if (packed.length > most) {
+        packed = '';
+        keep(key, payload);
+      }
       const by = owned(owner);
       return slots.map(({ press, number }, i) => {
         const chunk = packed.slice(i * room, (i + 1) * room);

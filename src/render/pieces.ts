@@ -46,7 +46,7 @@ const clean = (block: Block): Piece => (cleaned[block.kind] as (block: Block) =>
 const lines = (kind: LineKind, texts: readonly string[]): Piece[] =>
   texts.map((text) => ({ kind, text: inert(text).trim() }));
 
-const offers = (actions: readonly Action[]): Piece[] =>
+const offered = (actions: readonly Action[]): Piece[] =>
   actions.length === 0
     ? []
     : [
@@ -58,19 +58,25 @@ const offers = (actions: readonly Action[]): Piece[] =>
 
 export interface Extent {
   readonly details: boolean;
+  /** Those that are left to say where others stand on buttons; else all there are. */
+  readonly offers?: readonly Action[];
 }
+
+/** What a person can do next with one word; an answer to what is asked back is a step like any other. */
+export const offersOf = (said: Answer | Fault): readonly Action[] =>
+  'lead' in said ? said.actions : said.candidates.map((candidate) => ({ label: candidate, request: candidate }));
 
 /**
  * The parts of an answer or a fault in the order in which every platform shows them: what to know, what was taken,
  * the caution close to its figures, then what else there is. `title` is for places that have a slot for one.
  */
-export function pieces(said: Answer | Fault, { details }: Extent): readonly Piece[] {
+export function pieces(said: Answer | Fault, { details, offers = offersOf(said) }: Extent): readonly Piece[] {
   if (!('lead' in said)) {
     return [
       ...lines('lead', [said.message]),
       ...(said.hint.trim() === '' ? [] : [clean({ kind: 'text', text: said.hint })]),
       ...lines('caution', said.caution),
-      ...offers(said.candidates.map((candidate) => ({ label: candidate, request: candidate }))),
+      ...offered(offers),
     ];
   }
   return [
@@ -80,7 +86,7 @@ export function pieces(said: Answer | Fault, { details }: Extent): readonly Piec
     ...lines('warning', said.warnings),
     ...lines('caution', said.caution),
     ...(details ? said.details.map(clean) : []),
-    ...offers(said.actions.filter(({ request }) => !details || request !== 'details')),
+    ...offered(details ? offers.filter(({ request }) => request !== 'details') : offers),
   ];
 }
 
