@@ -30,7 +30,7 @@ export interface StoreOptions {
 const newId = (): string => randomBytes(12).toString('base64url');
 
 export function makeStore({ engine, statements: of, now }: StoreOptions): Store {
-  /** To whom an `Own` that was handed out belongs, to find a claimed reminder again. */
+  /** To whom the `Own` of a claimed reminder belongs, to find it again. */
   const owners = new WeakMap<Own, Whose>();
 
   /** The owner's id, its row locked against others that would write to it. */
@@ -85,7 +85,7 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
 
   const ownFor = (whose: Whose): Own => {
     const { reads, args } = whose;
-    const own: Own = {
+    return {
       get: async (kind, key) => {
         if (!canBeKept(key)) return null;
         const [row] = await engine.read(reads.get, { ...args, kind, key, now: now() });
@@ -143,8 +143,6 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
       accounts: async () =>
         (await engine.read(reads.accounts, args)).map(({ platform, person }) => ({ platform, person })),
     };
-    owners.set(own, whose);
-    return own;
   };
 
   const whoseAccount = ({ platform, person }: Account): Whose => held('person', platform, person);
@@ -161,7 +159,9 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
           for (const [platform, most] of yield* shares(platforms, at, Math.min(limit, longestPage))) {
             const rows = yield* ask(of.claim, { platform, now: at, leaseUntil, limit: most });
             for (const row of rows) {
-              const own = ownFor({ reads: of.byOwner, args: { owner: row.owner }, make: null, mayLink: false });
+              const whose: Whose = { reads: of.byOwner, args: { owner: row.owner }, make: null, mayLink: false };
+              const own = ownFor(whose);
+              owners.set(own, whose);
               all.push({ ...reminder(row), own, attempt: row.attempts });
             }
           }

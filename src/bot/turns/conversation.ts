@@ -2,8 +2,8 @@
 import type { Answer, Fault } from '../../answer/types.ts';
 import { styleFor } from '../../commands/check.ts';
 import type { Context, Refusal, Said } from '../../commands/define.ts';
-import type { Kept } from '../../commands/kept.ts';
-import type { Remembered, Session } from './store.ts';
+import type { Kept, Last, Working } from '../../commands/kept.ts';
+import type { RecipeTurn, Remembered, Session } from './store.ts';
 import { againLine, recipeLine } from './told.ts';
 import type { Turn } from './turn.ts';
 
@@ -29,37 +29,65 @@ export interface OwnContext {
   readonly used: () => Used;
 }
 
+/** What was said before; a look at the recipe is noted. */
+class Before implements Last {
+  readonly said: Last['said'];
+  isUsed = false;
+  private readonly session: Session;
+  private readonly own: RecipeTurn | null;
+
+  constructor(session: Session, recipe: RecipeTurn | null) {
+    this.said = session.said;
+    this.session = session;
+    this.own = recipe;
+  }
+
+  get recipe(): Kept | null {
+    if (this.own) this.isUsed = true;
+    return this.own?.kept ?? null;
+  }
+
+  get workings(): readonly Working[] {
+    const all = [this.session.worked, this.session.recipe?.worked ?? null].filter((one) => one !== null);
+    return [...new Set(all)].map(({ at, steps, caution }) => ({ at, steps: steps(), caution }));
+  }
+}
+
+class TurnContext implements Context {
+  readonly last: Last;
+  readonly read: Context['read'];
+  readonly reader: Context['reader'];
+  readonly heat: Context['heat'];
+  readonly style: Context['style'];
+  readonly settings: Context['settings'];
+  readonly zone: Context['zone'];
+  readonly commands: Context['commands'];
+  private readonly usual: Context;
+
+  constructor(usual: Context, last: Last, read: Context['read']) {
+    this.last = last;
+    this.read = read;
+    this.reader = usual.reader;
+    this.heat = usual.heat;
+    this.style = usual.style;
+    this.settings = usual.settings;
+    this.zone = usual.zone;
+    this.commands = usual.commands;
+    this.usual = usual;
+  }
+
+  /** Read only when a command asks for it. */
+  get catalogue(): Context['catalogue'] {
+    return this.usual.catalogue;
+  }
+}
+
 /** The context of one turn. */
-export function contextFor(context: Context, session: Session, turn: Turn | null): OwnContext {
-  let used: Used = null;
+export function contextFor(usual: Context, session: Session, turn: Turn | null): OwnContext {
   const recipe = turn?.fromBase ? (session.base ?? session.recipe) : session.recipe;
-  const last: Context['last'] = {
-    get recipe() {
-      if (recipe) used ??= 'recipe';
-      return recipe?.kept ?? null;
-    },
-    get workings() {
-      const all = [session.worked, session.recipe?.worked ?? null].filter((one) => one !== null);
-      return [...new Set(all)].map(({ at, steps, caution }) => ({ at, steps: steps(), caution }));
-    },
-    said: session.said,
-  };
-  const { reader, heat, style, settings, zone, commands } = context;
-  const own: Context = {
-    // the catalogue is read only when a command asks for it
-    get catalogue() {
-      return context.catalogue;
-    },
-    last,
-    read: turn?.read ?? context.read,
-    reader,
-    heat,
-    style,
-    settings,
-    zone,
-    commands,
-  };
-  return { context: own, used: () => used };
+  const last = new Before(session, recipe);
+  const context = new TurnContext(usual, last, turn?.read ?? usual.read);
+  return { context, used: () => (last.isUsed ? 'recipe' : null) };
 }
 
 /** What of the conversation the answer rests on, said in it. */

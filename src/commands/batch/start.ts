@@ -132,7 +132,7 @@ export async function start(
   let { kept } = base.value;
   const wish = base.value.rest === '' ? null : readScaleRequest(context.reader(), base.value.rest).wish;
   if (wish) {
-    const own = Object.create(context, { last: { value: { ...context.last, recipe: kept } } }) as Context;
+    const own = Object.create(context, { last: { value: { recipe: kept, workings: [], said: null } } }) as Context;
     const scaled = scale.run(
       { text: base.value.name === '' ? base.value.rest : `scale ${base.value.rest}`, options: {} },
       own,
