@@ -217,7 +217,8 @@ export function createBot(options: BotOptions): Bot {
   /** A step of a batch that is open here; null where the text is nothing of the kind. */
   const atPot = async (heard: Heard, commanded: boolean): Promise<(() => Promise<Answer | Fault>) | null> => {
     const { asked, at, again } = heard;
-    if (again) return null;
+    // behind the word of a command only a stage is said of a batch, and never with a figure
+    if (again || (commanded && /\d/.test(asked.text))) return null;
     const read = () => saidAtPot(asked.text, commanded);
     const own = await keeper.look(asked).catch((error: unknown) => {
       if (read()) throw error;
