@@ -3,6 +3,7 @@ import { askedWhich } from './asked.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, orphans, rival, twoRecipes } from './doubtful.ts';
 import { settleFates } from './fates.ts';
+import { inStore } from './in-store.ts';
 import { mentions, saltForAlkali, unsaid, vagueAmounts } from './missing.ts';
 import { unknownNames } from './names.ts';
 import { decimals, demandOf, plausible } from './plausible.ts';
@@ -23,6 +24,7 @@ import {
   sameAmount,
   weighedAs,
 } from './rows.ts';
+import { rawText } from './scan.ts';
 import { choices, recipesIn } from './several.ts';
 import { crossShares, settleShares } from './shares.ts';
 import { crossTotals } from './totals.ts';
@@ -165,6 +167,13 @@ export function assemble(source: Source): RecipeReading {
     assembly.assume('corrected', text);
     for (const one of gone) assembly.fate(one, 'aside', 'taken back');
   }
+  const kept = tokens
+    .flatMap((token) =>
+      token.t === 'aside' && token.reason === inStore ? [rawText(source.prims, token.from, token.to)] : [],
+    )
+    .filter((text) => /\p{L}/u.test(text));
+  if (kept.length > 0)
+    assembly.assume('left-out', `I left out ${inStore} (${kept.map((text) => `"${text}"`).join(', ')}).`);
   if (source.unheard !== null && rows.length > 0) assembly.doubts.push({ id: 'corrected', said: source.unheard });
   const alkaliGrams = alkali.reduce((sum, one) => sum + one.grams, 0);
   const water = stated ?? impliedWater(assembly, roles, alkaliGrams, liquids.length > 0);

@@ -5,6 +5,7 @@ import { asBlend } from './blend.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
+import { leaveStore } from './in-store.ts';
 import { type Item, itemsOf } from './items.ts';
 import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
@@ -71,6 +72,7 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: number) =>
   [priceLines, signal.equals],
   [poundsPaid, signal.price],
   [usedOfPacks, signal.using],
+  [leaveStore, signal.buying | signal.keeping | signal.price],
   [namedBefore, signal.ofIt],
   [setAside, signal.figure],
   [countPacks, signal.figure],

@@ -231,7 +231,8 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         isThing(product) &&
         product.meaning.kind === 'role' &&
         called.has(named.meaning.kind) &&
-        /^(soap|soaps|bars?|soap batch|bars? of soap)$/.test(product.meant)
+        /^(soap|soaps|bars?|soap batch|bars? of soap)$/.test(product.meant) &&
+        !isLastOfRow(items, tokens)
       ) {
         items.push(thingItem({ ...named, meaning: { kind: 'role', id: 'batch-word' } }, i, to + 1));
         i = to + 1;
@@ -287,6 +288,18 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
 
 /** Kinds of things that a soap may be called after. */
 const called: ReadonlySet<Meaning['kind']> = new Set(['fat', 'liquid', 'additive', 'scent']);
+
+/** "500 g lard 250 g coconut oil soap": the amount before it follows upon a fat with its own. */
+function isLastOfRow(items: readonly Item[], tokens: readonly Token[]): boolean {
+  const [first, fat, amount] = items.slice(-3);
+  if (first?.kind !== 'amount' || fat?.kind !== 'thing' || amount?.kind !== 'amount') return false;
+  const between = tokens.slice(fat.to, amount.from);
+  return (
+    fat.named.meaning.kind === 'fat' &&
+    fat.from - first.to <= 1 &&
+    between.every((token) => isSign(token, ',+&') || (isWord(token) && token.text === 'and'))
+  );
+}
 
 /** `98 % pure`: a share that says nothing of anything but the alkali. */
 function sayPure(tokens: readonly Token[], i: number): boolean {

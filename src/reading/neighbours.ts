@@ -49,7 +49,7 @@ function costOf(tokens: readonly Token[], price: number): number | null {
   return massOf(tokens[k]) ? k : null;
 }
 
-const isPot = (token: Token | undefined): boolean =>
+const isPot = (token: Token | undefined): token is Extract<Token, { t: 'name' }> =>
   token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'pot';
 
 /** `bought 5 kg olive for €32`: the figure before the name, where that thing is weighed again elsewhere. */
@@ -88,7 +88,7 @@ function weighedElsewhere(tokens: readonly Token[], at: number): boolean {
 }
 
 /** `lye 4.3 oz`, `4.3 oz of lye`, `4.3 oz tub of lye`. */
-function weighedAt(tokens: readonly Token[], at: number): boolean {
+export function weighedAt(tokens: readonly Token[], at: number): boolean {
   if ([1, 2].some((step) => massOf(tokens[at + step]))) return true;
   let k = at - 1;
   const skipped = (token: Token | undefined): boolean =>
@@ -98,7 +98,7 @@ function weighedAt(tokens: readonly Token[], at: number): boolean {
 }
 
 /** What is named; any alkali is the alkali. */
-const thingOf = ({ meaning }: Extract<Token, { t: 'name' }>): string =>
+export const thingOf = ({ meaning }: Extract<Token, { t: 'name' }>): string =>
   meaning.kind === 'alkali' ? 'alkali' : meaning.id;
 
 /** `olive oil 500 g for 3.95 €` as a row of a list, and weighed nowhere else: what goes in, with what it costs. */
@@ -167,6 +167,7 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
         bars = -1;
       }
       if (isStock(tokens, k, token, stored)) aside(k, 'what is left of a pack');
+      if (isTakenFrom(tokens, k, token)) aside(k, packed);
       if (isReference(tokens, k, token) || isChange(tokens, k, token)) aside(k, 'said before');
       if (sold && isPaid(tokens, k, token)) aside(k, 'a price');
       const of = tokens[k + 1];
@@ -206,20 +207,27 @@ const stops: ReadonlySet<string> = new Set(['.', ';', '!', '?']);
 const isStop = (token: Token | undefined): boolean =>
   token === undefined || token.t === 'line' || (token.t === 'sign' && stops.has(token.text));
 
-function isAny(tokens: readonly Token[], from: number, to: number, is: (token: Token) => boolean): boolean {
+function isAny(tokens: readonly Token[], from: number, to: number, is: (token: Token, at: number) => boolean): boolean {
   for (let k = Math.max(0, from); k < to; k++) {
     const token = tokens[k];
-    if (token && is(token)) return true;
+    if (token && is(token, k)) return true;
   }
   return false;
 }
+
+/** "500 g in the jar". */
+const isInJar = (tokens: readonly Token[], at: number): boolean => {
+  const [place, article, pot] = [tokens[at - 2], tokens[at - 1], tokens[at]];
+  if (!isPot(pot) || !/^(jar|tub|tin|bag|bottle|bucket)$/.test(pot.meant)) return false;
+  return isWord(place, 'in') && (isWord(article, 'the') || isWord(article, 'my'));
+};
 
 /** "2 kg more sunflower in the cupboard and a fresh 500 g jar of coconut": a sentence about what is in store. */
 function isStored(tokens: readonly Token[], k: number): boolean {
   let [from, to] = [k, k];
   while (k - from < 20 && !isStop(tokens[from - 1])) from--;
   while (to - k < 20 && !isStop(tokens[to])) to++;
-  return isAny(tokens, from, to, (one) => gives(one, signal.store));
+  return isAny(tokens, from, to, (one, at) => gives(one, signal.store) || isInJar(tokens, at));
 }
 
 /** "Oils were at 35 degrees, lye at about 30": as warm as the one before it in the sentence is said to be. */
@@ -241,6 +249,21 @@ export function alsoWarm(tokens: readonly Token[]): readonly Token[] {
   return out ?? tokens;
 }
 
+/** "200 g of the 1 kg I bought", "200 g (I have 800 g in the freezer)": of what an amount was taken. */
+function isTakenFrom(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!measured(token)) return false;
+  const owns = (one: Token | undefined): boolean => one?.t === 'word' && /^(bought|have|had|got|own)$/.test(one.text);
+  let at = k - 1;
+  while (k - at <= 4 && tokens[at]?.t === 'word') at--;
+  const words = tokens.slice(at + 1, k);
+  const opens = isMark(tokens[at], /^\($/);
+  const part = opens ? tokens[at - 1] : tokens[at];
+  if (part?.t !== 'quantity' || part.quantity.dim !== token.quantity.dim) return false;
+  if (part.quantity.value > token.quantity.value) return false;
+  const ofThe = words.some((one, n) => (isWord(one, 'of') || isWord(one, 'from')) && isWord(words[n + 1], 'the'));
+  return (opens && words.some(owns)) || (ofThe && [1, 2, 3].some((n) => owns(tokens[k + n])));
+}
+
 /** `palm kernel (last 2 lb)`, `2 lb of lard left`: in the cupboard, where the thing is weighed again. */
 function isStock(tokens: readonly Token[], k: number, token: Figure, stored: boolean): boolean {
   if (!measured(token)) return false;
@@ -249,7 +272,7 @@ function isStock(tokens: readonly Token[], k: number, token: Figure, stored: boo
   const last = before?.t === 'word' && lastWords.has(before.text);
   const left = after?.t === 'word' && leftWords.has(after.text);
   if (!last && !left && !(stored && isStored(tokens, k))) return false;
-  const nameAt = [k - 2, k - 3, k + 1, k + 2, k + 3].find((at) => isIngredient(tokens[at]));
+  const nameAt = [k - 1, k - 2, k - 3, k + 1, k + 2, k + 3].find((at) => isIngredient(tokens[at]));
   return nameAt !== undefined && weighedElsewhere(tokens, nameAt);
 }
 

@@ -8,7 +8,7 @@ const isBare = (token: Token | undefined): token is Figure => token?.t === 'quan
 const isMeasured = (token: Token | undefined): token is Figure =>
   token?.t === 'quantity' && (token.quantity.dim === 'mass' || token.quantity.dim === 'volume');
 const isSign = (token: Token | undefined, text: string): boolean => token?.t === 'sign' && token.text === text;
-const isPrice = (token: Token | undefined): boolean =>
+export const isPrice = (token: Token | undefined): boolean =>
   token?.t === 'aside' && (token.reason === 'a price' || token.reason === rate);
 const isTimes = (token: Token | undefined): boolean =>
   (token?.t === 'sign' && /^[@×*]$/.test(token.text)) || (token?.t === 'word' && /^(at|x)$/.test(token.text));

@@ -32,28 +32,40 @@ export const signal = {
   cooking: 4194304,
   /** Any figure. */
   figure: 2097152,
+  /** Words of buying and keeping, and those that are so only beside others. */
+  buying: 8388608,
+  keeping: 16777216,
 } as const;
 
 /** The words of each. */
-const words: ReadonlyMap<string, number> = new Map(
-  Object.entries({
-    part: 'half quarter',
-    every: 'per every each',
-    following: 'after once when post past following',
-    using: 'used using use took take taking need needed needs weighed',
-    thinning: 'paste sample samples dilute diluted dilutes diluting thin thinned',
-    store: 'cupboard pantry larder cellar storeroom stash fridge freezer',
-    for: 'for',
-    selling: 'sell sells sold selling buy bought pay paid charge charged',
-    parting: 'split divide divided cut separate separated slice sliced',
-    including: 'includes included including incl contains thereof',
-    cooking:
-      'cook cooks cooked cooking gekocht kochen cuire cuit cuite cuisson cocido cotto schongarer crockpot crock slowcooker cooker hp zap zaps zapped zapping gel gelled oven applesauce vaseline potato potatoes mash translucent glassy',
-    ofIt: 'it that them those which this',
-  } satisfies Partial<Record<keyof typeof signal, string>>).flatMap(([name, list]) =>
-    list.split(' ').map((word) => [word, signal[name as keyof typeof signal]] as const),
-  ),
-);
+const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
+  part: 'half quarter',
+  every: 'per every each',
+  following: 'after once when post past following',
+  using: 'used using use took take taking need needed needs weighed',
+  thinning: 'paste sample samples dilute diluted dilutes diluting thin thinned',
+  store: 'cupboard pantry larder cellar storeroom stash fridge freezer jar tub tin bag bottle bucket',
+  buying:
+    'bought purchased purchase purchases ordered inventory stocktake unopened delivery delivered shopping cupboard pantry larder cellar storeroom stash supplies stockpile leftovers haul',
+  keeping: 'stock store shelf shelves home hand over have got',
+  for: 'for',
+  selling: 'sell sells sold selling buy bought pay paid charge charged',
+  parting: 'split divide divided cut separate separated slice sliced',
+  including: 'includes included including incl contains thereof',
+  cooking:
+    'cook cooks cooked cooking gekocht kochen cuire cuit cuite cuisson cocido cotto schongarer crockpot crock slowcooker cooker hp zap zaps zapped zapping gel gelled oven applesauce vaseline potato potatoes mash translucent glassy',
+  ofIt: 'it that them those which this',
+};
+const words: ReadonlyMap<string, number> = bitsOf(wordsOf);
+
+/** Every word with the bits of all signals that it gives. */
+function bitsOf(lists: typeof wordsOf): ReadonlyMap<string, number> {
+  const bits = new Map<string, number>();
+  for (const [name, list] of Object.entries(lists))
+    for (const word of list.split(' ')) bits.set(word, (bits.get(word) ?? 0) | signal[name as keyof typeof signal]);
+  return bits;
+}
+
 const roles: ReadonlyMap<string, number> = new Map([
   ['price', signal.price],
   ['equal', signal.equal],
@@ -87,12 +99,13 @@ export function signalsOf(tokens: readonly Token[]): number {
     else if (token.t === 'quantity') {
       const { dim, value, negative } = token.quantity;
       found |= signal.figure;
-      if (dim === 'bare') found |= value < 1 ? signal.part : 0;
+      if (dim === 'bare') found |= (value < 1 ? signal.part : 0) | (Number.isInteger(value) ? 0 : signal.price);
       else if (dim === 'percent') found |= signal.percent;
       else if (dim === 'ratio') found |= signal.ratio;
       else if (dim === 'temperature') found |= signal.temperature;
       if (negative) found |= signal.negative;
-    } else if (token.t === 'name') {
+    } else if (token.t === 'aside') found |= token.reason === 'a price' ? signal.price : 0;
+    else if (token.t === 'name') {
       const text = token.text.toLowerCase();
       found |= words.get(text) ?? called.get(text) ?? 0;
       if (token.meaning.kind === 'role') found |= roles.get(token.meaning.id) ?? called.get(token.meant) ?? 0;

@@ -1,0 +1,56 @@
+// What was bought or stands in the cupboard is no row of the recipe. Posts of our own; the grams are read off by hand.
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => {
+  const { fats, alkali, doubts } = readRecipe(reader, text);
+  return { ...Object.fromEntries([...fats, ...alkali].map(({ id, grams }) => [id, grams])), doubts };
+};
+
+describe('weighed again in a row of what goes in', () => {
+  const used = 'lard 450 g\ncoconut oil 150 g\nolive oil 300 g\nHow much lye?';
+  const want = { lard: 450, 'coconut-oil': 150, 'olive-oil-virgin': 300, doubts: [] };
+  test.each([
+    `Bought 2/5: lard, 3 packs of 250 g, 1.79 each.\nBought 4/5: NaOH, 500 g tin, 5.20.\n\nRecipe:\n${used}`,
+    `In stock: lard 2 kg, coconut oil 800 g, NaOH 1 kg\n\n${used}`,
+    `On the shelf:\n- lard 2 kg\n- coconut oil 800 g\n- castor oil 200 g\n- NaOH 1 kg\n\nFor the pot:\n${used}`,
+    `I bought 2 kg of lard and 1 kg of coconut oil in town. Today I weigh:\n${used}`,
+    `Pantry: lard 900 g, coconut oil 700 g\nWhat I make:\n${used}`,
+    `lard: 900 g in the freezer\n\n${used}`,
+    `| item | bought | paid |\n| lard | 1 kg | 4.10 |\n| coconut oil | 500 g | 3.90 |\n\n${used}`,
+  ])('%s', (text) => {
+    expect(read(text)).toEqual(want);
+  });
+});
+
+test('what is said of the source of a row leaves it a row', () => {
+  const rows =
+    'olive oil 400 g, store bought\ncoconut oil 200 g, from my pantry\nolive oil 100 g, infused\nHow much lye?';
+  expect(read(rows)).toEqual({ 'olive-oil-virgin': 500, 'coconut-oil': 200, doubts: [] });
+  expect(read('Bought lard 500 g and coconut oil 200 g. How much lye for it?')).toEqual({
+    lard: 500,
+    'coconut-oil': 200,
+    doubts: [],
+  });
+});
+
+test('of what an amount was taken', () => {
+  const text = 'Lard 500 g (I have 800 g in the freezer), coconut oil 200 g of the 1 kg I bought. How much lye?';
+  expect(read(text)).toEqual({ lard: 500, 'coconut-oil': 200, doubts: [] });
+});
+
+test('what is left out is said', () => {
+  const { assumptions } = readRecipe(reader, 'In stock: lard 2 kg\n\nlard 450 g\ncoconut oil 150 g\nHow much lye?');
+  expect(assumptions.map(({ text }) => text)).toContain('I left out what was bought or is in store ("2 kg").');
+});
+
+test('the last fat before "soap" is weighed like the others', () => {
+  expect(read('I want to make 450 g lard 150 g coconut oil soap. Lye?')).toEqual({
+    lard: 450,
+    'coconut-oil': 150,
+    doubts: [],
+  });
+  expect(read('500 g lard, 66 g lye, 150 g water: makes 650 g lard soap')).toEqual({ lard: 500, naoh: 66, doubts: [] });
+});
