@@ -154,6 +154,7 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
         if (found !== null && !isOwnWeight(tokens, found)) aside(found, 'the size of what was bought');
     } else if (token?.t === 'quantity') {
       if (weighed && isYear(token)) aside(k, 'a year');
+      if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
       if (isPack(tokens, k, token) || isHeld(tokens, k, token)) aside(k, packed);
       const whole = speaksOfIt && ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
@@ -468,6 +469,16 @@ const isYear = ({ quantity: { dim, value } }: Figure): boolean =>
   dim === 'bare' && Number.isInteger(value) && value >= 1900 && value < 2100;
 
 const measured = (token: Figure): boolean => massOf(token) && token.quantity.dim !== 'bare';
+
+/** Weights from here on, in g, are what a scale takes, and no step of it. */
+const leastTaken = 100;
+
+/** "A 5 kg scale": what it takes. */
+const isScale = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean => {
+  const next = tokens[k + 1];
+  const isNamed = next?.t === 'name' && next.meaning.kind === 'role' && next.meaning.id === 'scale';
+  return isNamed && quantity.dim === 'mass' && quantity.value >= leastTaken;
+};
 
 /** "the 3 L tin", "a 5 kg bucket": a pack, unless it is "a 500 g tub of". */
 function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {

@@ -201,9 +201,11 @@ function saidIn(
     const [at] = group.things;
     const thing = at === undefined || group.things.length > 1 ? undefined : others[at];
     if (!isThing(thing)) continue;
-    const key = keyOf(thing.named.meaning, alkalis);
+    const own = keyOf(thing.named.meaning, alkalis);
     const amount = weighedOf(others, group);
-    if (key === null || !amount || !suits(key, amount.quantity)) continue;
+    if (own === null || !amount || !suits(own, amount.quantity)) continue;
+    // "would 85 % instead of 90 matter" puts no weight right
+    const key = own === 'superfat' || weighs(amount.quantity) ? own : `share of ${own}`;
     said.push({ key, thing, amount, stance: stances.get(amount) ?? null, headed: headed.has(amount), pointing: false });
   }
   for (const item of pointers) {

@@ -7,7 +7,7 @@ import { unitAt } from './measure.ts';
 import { type DecimalHabit, decimalHabit } from './numbers.ts';
 import { type Quantity, quantityAt } from './quantities.ts';
 import { type Prim, rawText } from './scan.ts';
-import type { Speller } from './spelling.ts';
+import { distance, type Speller } from './spelling.ts';
 import { meantFor, mostSpellings, type Sort, sortOf, type Word, wordsOf } from './word.ts';
 
 /** Whatever its kind, a token has its own keys in this order: the compiler then knows few shapes of them. */
@@ -180,16 +180,47 @@ function spellings(
     if (own && lexicon.names.has(own)) {
       meant ??= new Map();
       meant.set(k, [own]);
-    } else if (word.strange && (tried.size < mostSlips || tried.has(word.text))) {
+    } else if (tried.size < mostSlips || tried.has(word.text)) {
+      const near = word.strange ? meantFor(word, lexicon, speller) : [];
+      const likely = near.length > 0 ? near : beforeGeneric(prims, words, k, lexicon);
+      if (!word.strange && likely.length === 0) continue;
       tried.add(word.text);
-      const near = meantFor(word, lexicon, speller);
-      if (near.length === 0) continue;
+      if (likely.length === 0) continue;
       meant ??= new Map();
-      meant.set(k, near);
+      meant.set(k, likely);
     }
   }
   return meant;
 }
+
+const generic: ReadonlySet<string> = new Set(['oil', 'butter', 'wax']);
+
+/** "Shay butter", "rice brand oil": what a word in front of the generic one was meant for, by its consonants or its neighbours. */
+function beforeGeneric(
+  prims: readonly Prim[],
+  words: readonly (Word | null)[],
+  k: number,
+  lexicon: Lexicon,
+): readonly string[] {
+  const [word, next] = [words[k], prims[k + 1]];
+  if (!word || word.names || word.text.length < 4 || next?.kind !== 'word' || !generic.has(next.text)) return [];
+  const beside = [...(words[k - 1]?.names?.next ?? [])].flatMap(([one, branch]) =>
+    branch.next?.has(next.text) && distance(word.text, one, 1) <= 1.01 ? [one] : [],
+  );
+  if (beside.length > 0 || !word.strange) return beside.length === 1 ? beside : [];
+  const own = consonants(word.text);
+  const named = (one: string): string | undefined => lexicon.names.from(one)?.next?.get(next.text)?.hit?.meaning.id;
+  const heard = lexicon.vocabulary().spelt.filter((one) => consonants(one) === own && named(one) !== undefined);
+  return new Set(heard.map(named)).size === 1 ? heard.slice(0, 1) : [];
+}
+
+/** The first letter and the consonants of a word, doubled ones once. */
+const consonants = (word: string): string =>
+  word.slice(0, 1) +
+  word
+    .slice(1)
+    .replace(/[aeiouy]/g, '')
+    .replace(/(.)\1/g, '$1');
 
 /** A word that names use only beside others ("caster" of "caster sugar"), read as the slip of another. */
 function misspelt(post: Post, i: number, speller: Speller): NameHit | null {
