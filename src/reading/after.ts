@@ -72,18 +72,23 @@ interface Weighed {
 }
 
 function weighedOf(items: readonly Item[], binding: Binding): Weighed[] {
-  return binding.groups.flatMap(({ things, amounts }) => {
-    const mass = amounts
-      .map((k) => items[k])
-      .find((item) => item?.kind === 'amount' && /^(mass|bare)$/.test(item.quantity.dim));
-    const grams = mass?.kind === 'amount' ? mass.quantity.value : null;
-    return things.flatMap((k) => {
+  const weighed: Weighed[] = [];
+  for (const { things, amounts } of binding.groups) {
+    let grams: number | null = null;
+    for (const k of amounts) {
       const item = items[k];
-      if (item?.kind !== 'thing' || item.named.meaning.kind === 'role') return [];
+      if (item?.kind !== 'amount' || (item.quantity.dim !== 'mass' && item.quantity.dim !== 'bare')) continue;
+      grams = item.quantity.value;
+      break;
+    }
+    for (const k of things) {
+      const item = items[k];
+      if (item?.kind !== 'thing' || item.named.meaning.kind === 'role') continue;
       const { kind } = item.named.meaning;
-      return [{ at: item.from, fat: kind === 'fat', alkali: kind === 'alkali' || kind === 'stock', grams }];
-    });
-  });
+      weighed.push({ at: item.from, fat: kind === 'fat', alkali: kind === 'alkali' || kind === 'stock', grams });
+    }
+  }
+  return weighed;
 }
 
 /** Share of all fat that is put in after the cook, at the most, where a post names several before the phrase. */
@@ -96,7 +101,7 @@ export function afterScope(
   binding: Binding,
 ): (token: number) => boolean {
   const isSaid = tokens.some((token) => isRole(token, 'after'));
-  const cooked = endOfCook(tokens);
+  const cooked = isSaid ? null : endOfCook(tokens);
   if (!isSaid && cooked === null) return () => false;
   const inside = new Set<number>();
   const dotted = endsInDots(items);
@@ -118,7 +123,7 @@ export function afterScope(
       fats.some(({ at }) => at < from) && weighed.every(({ alkali, at }) => !alkali || at < (late[0]?.at ?? 0));
     if (isLast && share <= mostAfter && late.every(({ at }) => isStirredIn(tokens, at))) mark(late);
   };
-  if (!isSaid && cooked !== null) markStirred(cooked, tokens.length);
+  if (cooked !== null) markStirred(cooked, tokens.length);
   lines.forEach((line, index) => {
     for (let k = line.from; k < line.to; k++) {
       if (!isRole(tokens[k], 'after') || isTalk(tokens, k)) continue;
@@ -226,7 +231,8 @@ function endOfCook(tokens: readonly Token[]): number | null {
   let lye = false;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
-    lye ||= token?.t === 'name' && /^(alkali|stock)$/.test(token.meaning.kind) && tokens[k - 1]?.t === 'quantity';
+    if (!lye && token?.t === 'name' && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock'))
+      lye = tokens[k - 1]?.t === 'quantity';
     if (!lye || token?.t !== 'quantity' || token.quantity.dim !== 'time' || token.quantity.value < leastCook) continue;
     let from = k;
     while (from > 0 && !endsSentence(tokens[from - 1])) from--;

@@ -175,8 +175,9 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
     return found('a date', i, end, prims);
   }
   if (!isNumber(a)) return null;
-  if (/^\d{1,2}\.\d{1,2}\.(\d\d|\d{4})$/.test(a.text)) return found('a date', i, i + 1, prims);
-  if (/^\d+(\.\d+){2,}$/.test(a.text) && !/^\d{1,3}(\.\d{3})+$/.test(a.text))
+  const dotted = a.text.includes('.');
+  if (dotted && /^\d{1,2}\.\d{1,2}\.(\d\d|\d{4})$/.test(a.text)) return found('a date', i, i + 1, prims);
+  if (dotted && /^\d+(\.\d+){2,}$/.test(a.text) && !/^\d{1,3}(\.\d{3})+$/.test(a.text))
     return found('a number that only counts or names something', i, i + 1, prims);
   const b = prims[i + 1];
   const c = prims[i + 2];

@@ -80,7 +80,7 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
   return out ?? prims;
 }
 
-export const hasDigits = ({ kind, raw }: Prim): boolean => kind === 'word' && /\d/.test(raw);
+export const hasDigits = ({ kind, text, raw }: Prim): boolean => kind === 'word' && raw !== text && /\d/.test(raw);
 
 /** Digits within a word that was made whole. */
 export const digitsIn = (prim: Prim): readonly string[] => (hasDigits(prim) ? (prim.raw.match(/\d+/g) ?? []) : none);

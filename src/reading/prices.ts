@@ -55,8 +55,10 @@ export function priceLines(tokens: readonly Token[]): readonly Token[] {
 export function centsFor(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k + 2 < tokens.length; k++) {
-    const [before, price, word, size] = [tokens[k - 1], tokens[k], tokens[k + 1], tokens[k + 2]];
-    if (!isBare(price) || !/^\d+[.,]\d\d$/.test(price.quantity.text) || !isMeasured(size)) continue;
+    const price = tokens[k];
+    if (!isBare(price)) continue;
+    const [before, word, size] = [tokens[k - 1], tokens[k + 1], tokens[k + 2]];
+    if (!isMeasured(size) || !/^\d+[.,]\d\d$/.test(price.quantity.text)) continue;
     if (word?.t !== 'word' || word.text !== 'for' || before?.t === 'name') continue;
     out ??= [...tokens];
     out[k] = asAside(price, 'a price');
@@ -91,7 +93,8 @@ export const speaksOfMoney = (tokens: readonly Token[]): boolean =>
   );
 
 const isUse = (token: Token | undefined): boolean => gives(token, signal.using);
-const endsRow = (token: Token): boolean => token.t === 'line' || (token.t === 'sign' && /^[;.?!]$/.test(token.text));
+const endsRow = (token: Token): boolean => token.t === 'line' || (token.t === 'sign' && rowEnds.has(token.text));
+const rowEnds: ReadonlySet<string> = new Set([';', '.', '?', '!']);
 const isIngredient = (token: Token): boolean =>
   token.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
 const tellsPack = (token: Token): boolean =>
@@ -104,11 +107,16 @@ const tellsPack = (token: Token): boolean =>
 export function usedOfPacks(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   let from = 0;
+  let used = false;
   for (let to = 0; to <= tokens.length; to++) {
     const end = tokens[to];
-    if (end && !endsRow(end)) continue;
-    const row = tokens.slice(from, to);
+    if (end && !endsRow(end)) {
+      used ||= isUse(end);
+      continue;
+    }
+    const row = used ? tokens.slice(from, to) : [];
     const taken = usedIn(row);
+    used = false;
     if (taken) {
       out ??= [...tokens];
       for (let k = 0; k < row.length; k++) {
@@ -126,7 +134,7 @@ export function usedOfPacks(tokens: readonly Token[]): readonly Token[] {
 /** Where the only name of a row stands, and the one weight in it that was used. */
 function usedIn(row: readonly Token[]): { readonly name: number; readonly at: number } | null {
   const name = row.findIndex(isIngredient);
-  if (name < 0 || !row.some(isUse) || row.filter(isIngredient).length !== 1) return null;
+  if (name < 0 || row.filter(isIngredient).length !== 1) return null;
   const used = row.flatMap((token, k) => {
     if (!isMeasured(token) || token.quantity.upTo !== null) return [];
     let at = k - 1;

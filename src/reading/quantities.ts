@@ -59,6 +59,22 @@ function base(value: number, unit: Unit): number {
   return unit.dimension === 'temperature' ? toCelsius(value, unit.id) : value * unit.factor;
 }
 
+/** Smaller units that count on from a larger one. */
+const smaller: ReadonlyMap<string, readonly string[]> = new Map([
+  ['lb', ['oz']],
+  ['stone', ['lb']],
+  ['kg', ['g', 'dag']],
+  ['dag', ['g']],
+  ['L', ['mL', 'dL', 'cL']],
+  ['gallon', ['quart', 'pint', 'cup', 'floz']],
+  ['quart', ['pint', 'cup', 'floz']],
+  ['pint', ['floz']],
+  ['cup', ['tbsp', 'tsp', 'floz']],
+  ['tbsp', ['tsp']],
+  ['ft', ['in']],
+  ['h', ['min']],
+]);
+
 /** Joins `1 lb 4 oz`, `1 kg and 250 g`, `a pound and a half`. */
 function compound(
   prims: readonly Prim[],
@@ -87,25 +103,12 @@ function compound(
         return { add: (part === 'half' ? 0.5 : 0.25) * unit.factor, end: j + article + 1, numbers: [] };
     }
   }
-  const numeral = numeralAt(prims, j, habit);
-  if (!numeral || numeral.other !== null) return null;
+  const parts = smaller.get(unit.id);
+  const numeral = parts ? numeralAt(prims, j, habit) : null;
+  if (!parts || !numeral || numeral.other !== null) return null;
   const hit = unitAt(prims, numeral.end, lexicon, numeral.value);
   if (!hit || hit.unit.dimension !== unit.dimension || hit.unit.factor >= unit.factor) return null;
-  const pairs: Readonly<Record<string, readonly string[]>> = {
-    lb: ['oz'],
-    stone: ['lb'],
-    kg: ['g', 'dag'],
-    dag: ['g'],
-    L: ['mL', 'dL', 'cL'],
-    gallon: ['quart', 'pint', 'cup', 'floz'],
-    quart: ['pint', 'cup', 'floz'],
-    pint: ['floz'],
-    cup: ['tbsp', 'tsp', 'floz'],
-    tbsp: ['tsp'],
-    ft: ['in'],
-    h: ['min'],
-  };
-  if (!pairs[unit.id]?.includes(hit.unit.id) || numeral.value * hit.unit.factor >= unit.factor) return null;
+  if (!parts.includes(hit.unit.id) || numeral.value * hit.unit.factor >= unit.factor) return null;
   return { add: base(numeral.value, hit.unit), end: hit.end, numbers: numeral.numbers };
 }
 
@@ -245,7 +248,7 @@ function figureAt(prims: readonly Prim[], i: number, lexicon: Lexicon, habit: De
 
 /** "Between 150 and 200 g", "between about 150 and 200". */
 const isBetween = (prims: readonly Prim[], start: number): boolean =>
-  [prims[start - 1], prims[start - 2]].some((prim) => prim?.kind === 'word' && prim.text === 'between');
+  prims[start - 1]?.text === 'between' || prims[start - 2]?.text === 'between';
 
 /** Ranges: 100-110 g, 5 to 8 %, 140 or 150, between 150 and 200. */
 function rangeAt(figure: Figure, hit: UnitHit | null, lexicon: Lexicon, habit: DecimalHabit): QuantityHit | null {

@@ -12,7 +12,11 @@ export const median = (values: readonly number[]): number => {
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 };
 
-/** Median time of one call, in µs, over 25 batches of about 8 ms after a warm-up of 150 ms. */
+/**
+ * Median time of one call, in µs, over 25 batches of about 8 ms. It is warmed up until the best batch has not got better
+ * by more than 3 % for half a second, 5 s at the most: the compiler goes on making the code of long work faster for
+ * seconds, and on a machine's second core it does so beside the measuring.
+ */
 export async function microseconds(work: () => unknown): Promise<number> {
   // What the work returns is kept, so that the compiler cannot leave the work out.
   let kept: unknown;
@@ -24,10 +28,14 @@ export async function microseconds(work: () => unknown): Promise<number> {
     }
     return (1000 * (performance.now() - since)) / calls;
   };
-  const warm = performance.now() + 150;
-  let once = await batch(1);
-  while (performance.now() < warm) once = await batch(5);
-  const calls = Math.max(1, Math.round(8000 / once));
+  const begun = performance.now();
+  let best = await batch(1);
+  let steady = { since: begun, at: best };
+  for (let now = begun; now < steady.since + 500 && now < begun + 5000; now = performance.now()) {
+    best = Math.min(best, await batch(Math.max(1, Math.round(8000 / best))));
+    if (best < 0.97 * steady.at) steady = { since: now, at: best };
+  }
+  const calls = Math.max(1, Math.round(8000 / best));
   const times: number[] = [];
   for (let round = 0; round < 25; round += 1) times.push(await batch(calls));
   if (kept === undefined) throw new Error('the measured work returned nothing');
