@@ -57,15 +57,16 @@ function cutLines(tokens: readonly Token[]): Line[] {
 
 export const isTab = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '\t';
 
-/** Cells of a line that holds no amount, as a row of headings does: one alone where it has no tab, none with an amount. */
-export function headCells(tokens: readonly Token[], { from, to }: Line): number {
+function cellsIn(tokens: readonly Token[], { from, to }: Line): number {
   let cells = 1;
-  for (let k = from; k < to; k++) {
-    const token = tokens[k];
-    if (token?.t === 'quantity') return 0;
-    if (isTab(token)) cells++;
-  }
+  for (let k = from; k < to; k++) if (isTab(tokens[k])) cells++;
   return cells;
+}
+
+/** Cells of a line that holds no amount, as a row of headings does: one alone where it has no tab, none with an amount. */
+export function headCells(tokens: readonly Token[], line: Line): number {
+  for (let k = line.from; k < line.to; k++) if (tokens[k]?.t === 'quantity') return 0;
+  return cellsIn(tokens, line);
 }
 
 function wordOf(token: Token): string | null {
@@ -263,16 +264,17 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
     if (!columns.some((column) => column !== null && column !== 'amount')) continue;
     const heads = spacedCells(tokens, prims, head);
     const places = titles.flatMap((cell, at) => (isFilled(cell) ? [at] : []));
+    const anyWhole = columns.some(isWhole);
     const grid: number[][] = [];
     for (let row = k + 1; row < lines.length; row++) {
       const line = lines[row];
       if (!line || line.to === line.from) break;
-      const own = heads && spacedCells(tokens, prims, line);
-      const rowCells = cellsOf(tokens, line);
-      const isEven = rowCells.length === titles.length;
-      const placed = heads && own && !isEven ? columnsUnder(heads, own) : null;
+      const isEven = cellsIn(tokens, line) === titles.length;
+      const own = heads && !isEven ? spacedCells(tokens, prims, line) : null;
+      const placed = heads && own ? columnsUnder(heads, own) : null;
       // "K-119" under "lot" names nothing, where the row names its ingredient elsewhere
-      const wiped = isEven && rowCells.some((one, at) => !isWhole(columns[at]) && one.some(isIngredient));
+      const wiped =
+        isEven && anyWhole && cellsOf(tokens, line).some((one, at) => !isWhole(columns[at]) && one.some(isIngredient));
       let cell = 0;
       let any = false;
       const cells: number[] = [];
@@ -291,7 +293,7 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
         const changed = under(columns[column] ?? null, token.quantity, wiped);
         if ('aside' in changed) out[at] = asAside(token, changed.aside);
         else {
-          out[at] = { ...token, quantity: changed };
+          out[at] = changed === token.quantity ? token : { ...token, quantity: changed };
           if (column >= 0) cells[column] = at;
         }
       }

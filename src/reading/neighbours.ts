@@ -613,43 +613,19 @@ function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: n
   );
 }
 
-/** The tokens with some of them changed; the very same where none is. */
-function changed(tokens: readonly Token[], change: (token: Token, k: number) => Token): readonly Token[] {
-  let out: Token[] | null = null;
-  for (let k = 0; k < tokens.length; k++) {
-    const token = tokens[k];
-    if (!token) continue;
-    const now = change(token, k);
-    if (now === token) continue;
-    out ??= [...tokens];
-    out[k] = now;
-  }
-  return out ?? tokens;
-}
-
 /** `10 % of 800 g`: the weight that shares are of. */
 export function shareBase(tokens: readonly Token[]): readonly Token[] {
-  return changed(tokens, (token, k) => {
-    if (token.t !== 'word' || token.text !== 'of') return token;
+  let out: Token[] | null = null;
+  for (let k = 1; k < tokens.length; k++) {
     const before = tokens[k - 1];
-    const after = tokens[k + 1];
-    const shares =
-      before?.t === 'quantity' &&
-      before.quantity.dim === 'percent' &&
-      after?.t === 'quantity' &&
-      after.quantity.dim === 'mass';
-    return shares
-      ? {
-          t: 'name',
-          from: token.from,
-          to: token.to,
-          text: 'of',
-          meaning: { kind: 'role', id: 'total-fats' },
-          how: 'name',
-          meant: 'of fats',
-        }
-      : token;
-  });
+    if (before?.t !== 'quantity' || before.quantity.dim !== 'percent') continue;
+    const [token, after] = [tokens[k], tokens[k + 1]];
+    if (token?.t !== 'word' || token.text !== 'of' || !isWeight(after)) continue;
+    out ??= [...tokens];
+    const meaning = { kind: 'role', id: 'total-fats' } as const;
+    out[k] = { t: 'name', from: token.from, to: token.to, text: 'of', meaning, how: 'name', meant: 'of fats' };
+  }
+  return out ?? tokens;
 }
 
 /** `"g": 250`, `grams = 250`, `bar_size_mm: [80, 55, 25]`, `superfat_pct: 5`: the unit stands before its figures. */
@@ -657,12 +633,12 @@ export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): readonl
   let out: Token[] | null = null;
   for (let k = 0; k < tokens.length; k++) {
     const word = tokens[k];
-    if (word?.t !== 'word') continue;
+    if (word?.t !== 'word' || tokens[k + 1]?.t !== 'sign') continue;
     const keyed = isMark(tokens[k - 1], /^_$/);
     const share = keyed && /^(pct|percent|perc)$/.test(word.text);
     const degrees = keyed && /^[cf]$/.test(word.text) ? `°${word.text.toUpperCase()}` : undefined;
     const hit = share ? null : (degrees ?? lexicon.units.next?.get(word.text)?.hit);
-    const { dimension } = hit ? unit(hit) : { dimension: null };
+    const dimension = hit ? unit(hit).dimension : null;
     if (!share && !(dimension === 'mass' || (keyed && dimension !== null))) continue;
     let at = k + 1;
     let pointed = false;
@@ -714,14 +690,19 @@ export function fractionShares(tokens: readonly Token[]): readonly Token[] {
   });
   const sum = [...found.values()].reduce((all, value) => all + value, 0);
   if (found.size < 2 || Math.abs(sum - 1) > 0.0101) return tokens;
-  return changed(tokens, (token, k) => {
-    const value = found.get(k);
-    if (value === undefined) return token;
-    const numbers = token.t === 'quantity' ? token.quantity.numbers : [];
-    const text = token.t === 'quantity' ? token.quantity.text : token.t === 'word' ? token.text : '';
-    const quantity = { ...inWords, dim: 'percent' as const, value, text, numbers };
-    return { t: 'quantity', from: token.from, to: token.to, quantity };
-  });
+  const out = [...tokens];
+  for (const [k, value] of found) {
+    const token = tokens[k];
+    if (token?.t !== 'quantity' && token?.t !== 'word') continue;
+    const { text, numbers } = token.t === 'quantity' ? token.quantity : { text: token.text, numbers: [] };
+    out[k] = {
+      t: 'quantity',
+      from: token.from,
+      to: token.to,
+      quantity: { ...inWords, dim: 'percent', value, text, numbers },
+    };
+  }
+  return out;
 }
 
 /** What every amount in words has in common. */
@@ -729,16 +710,20 @@ const inWords = { ...plainQuantity, inWords: true } as const;
 
 /** `equal amounts of olive, coconut and lard` as one part each. */
 export function equalParts(tokens: readonly Token[]): readonly Token[] {
-  // "for the same amount of oils" speaks of a sum
-  const ofAll = (next: Token | undefined): boolean => next?.t === 'name' && next.meaning.id === 'total-fats';
-  return changed(tokens, (token, k) =>
-    token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'equal' && !ofAll(tokens[k + 1])
-      ? {
-          t: 'quantity',
-          from: token.from,
-          to: token.to,
-          quantity: { ...inWords, dim: 'parts', value: 1, each: true, text: token.text, numbers: [] },
-        }
-      : token,
-  );
+  let out: Token[] | null = null;
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (token?.t !== 'name' || token.meaning.kind !== 'role' || token.meaning.id !== 'equal') continue;
+    const next = tokens[k + 1];
+    // "for the same amount of oils" speaks of a sum
+    if (next?.t === 'name' && next.meaning.id === 'total-fats') continue;
+    out ??= [...tokens];
+    out[k] = {
+      t: 'quantity',
+      from: token.from,
+      to: token.to,
+      quantity: { ...inWords, dim: 'parts', value: 1, each: true, text: token.text, numbers: [] },
+    };
+  }
+  return out ?? tokens;
 }

@@ -56,11 +56,13 @@ function cutBy(post: string, parting: RegExp): readonly Part[] {
 
 /** What is quoted, and what is not, where one stretch of each is a whole recipe. */
 function quotedOrNot(post: string): readonly Part[] {
-  const runs: (Part & { readonly quoted: boolean })[] = [];
+  const runs: { from: number; to: number; quoted: boolean }[] = [];
   for (const { from, to } of cutBy(post, /\n/g)) {
-    const quoted = /^[ \t]*>/.test(post.slice(from, to));
+    let at = from;
+    while (post[at] === ' ' || post[at] === '\t') at++;
+    const quoted = post[at] === '>';
     const last = runs.at(-1);
-    if (last?.quoted === quoted) runs[runs.length - 1] = { ...last, to };
+    if (last?.quoted === quoted) last.to = to;
     else runs.push({ from, to, quoted });
   }
   return runs;
