@@ -101,9 +101,8 @@ function fromHtml(text: string, struck: string[]): string {
 
 /** Embeddings, overrides and isolates before a digit of their line, and right-to-left marks beside one. */
 function isDisordered(text: string): boolean {
-  return (
-    /[\u061c\u200f\u202a-\u202e\u2066-\u2068]/.test(text) &&
-    /[\u202a-\u202e\u2066-\u2068][^\n\d\u202a-\u202e\u2066-\u2068]*\d|\d[\u200f\u061c]|[\u200f\u061c]\d/u.test(text)
+  return /[\u202a-\u202e\u2066-\u2068][^\n\d\u202a-\u202e\u2066-\u2068]*\d|\d[\u200f\u061c]|[\u200f\u061c]\d/u.test(
+    text,
   );
 }
 
@@ -174,9 +173,11 @@ const spelledFractions = (text: string): string =>
 /** What stands for a digit that could not be read or shown. */
 const blot = /(?<=\d)[\u2588\u2591-\u2593\ufffd]+|[\u2588\u2591-\u2593\ufffd]+(?=\d)/g;
 
-/** Everything but printable ASCII, tabs and line ends in its plain form. */
-function plainCharacters(text: string): string {
-  const plain = spelledFractions(text.replace(blot, '?').replace(/[^\t\n -~]/gu, plainCharacter));
+/** Everything but printable ASCII, tabs and line ends in its plain form; `strange`: what of such there is, each once. */
+function plainCharacters(text: string, strange: string): string {
+  const read = /[\u2588\u2591-\u2593\ufffd]/.test(strange) ? text.replace(blot, '?') : text;
+  const plainer = read.replace(/[^\t\n -~]/gu, plainCharacter);
+  const plain = /[\u00bc-\u00be\u2150-\u215e]/.test(strange) ? spelledFractions(plainer) : plainer;
   // a no-break space groups digits; anywhere else it is a space
   return plain.includes('\u202f') ? plain.replace(/(\d)\u202f(?=\d{3}(?!\d))/g, '$1').replaceAll('\u202f', ' ') : plain;
 }
@@ -223,13 +224,13 @@ export function clean(input: string): Cleaned {
   const struck: string[] = [];
   let text = input.includes('\r') ? input.replace(/\r\n?/g, '\n') : input;
   if (/[<&]/.test(text)) text = decodeEntities(fromHtml(text, struck));
-  const isPlain = !/[^\t\n -~]/.test(text);
-  const disordered = !isPlain && isDisordered(text);
-  if (text.includes('\u20e3')) text = text.replace(/[0-9]\ufe0f?\u20e3/gu, ' • ');
+  const strange = /[^\t\n -~]/.test(text) ? [...new Set(text.match(/[^\t\n -~]/gu))].join('') : '';
+  const disordered = /[\u061c\u200f\u202a-\u202e\u2066-\u2068]/.test(strange) && isDisordered(text);
+  if (strange.includes('\u20e3')) text = text.replace(/[0-9]\ufe0f?\u20e3/gu, ' • ');
   if (text.includes('~~'))
     text = text.replace(/~~([^~\n]{1,200})~~/g, (_whole, inside: string) => {
       struck.push(inside);
       return ' ';
     });
-  return { text: spokenSigns(unwrapped(isPlain ? text : plainCharacters(text))), disordered, struck };
+  return { text: spokenSigns(unwrapped(strange ? plainCharacters(text, strange) : text)), disordered, struck };
 }

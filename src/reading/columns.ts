@@ -57,6 +57,12 @@ function cutLines(tokens: readonly Token[]): Line[] {
 
 export const isTab = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '\t';
 
+/** The post has a table, maybe. */
+export function hasTab(tokens: readonly Token[]): boolean {
+  for (const token of tokens) if (isTab(token)) return true;
+  return false;
+}
+
 function cellsIn(tokens: readonly Token[], { from, to }: Line): number {
   let cells = 1;
   for (let k = from; k < to; k++) if (isTab(tokens[k])) cells++;
@@ -253,7 +259,7 @@ const isFilled = (cell: readonly Token[]): boolean => cell.length > 0;
 
 /** Tables whose first row names its columns: gives their bare figures the unit, share or reason of the column. */
 export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: readonly Prim[]): readonly Token[] {
-  if (!tokens.some(isTab)) return tokens;
+  if (!hasTab(tokens)) return tokens;
   const out = [...tokens];
   const lines = linesOf(tokens);
   for (let k = 0; k < lines.length; k++) {

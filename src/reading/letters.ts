@@ -35,13 +35,15 @@ const isKnown = (word: string, lexicon: Lexicon): boolean =>
 const isUnit = ({ text }: Prim, lexicon: Lexicon): boolean => lexicon.units.next?.has(text) === true;
 
 function wordAt(prims: readonly Prim[], i: number, end: number, lexicon: Lexicon): Prim | null {
-  const pieces = prims.slice(i, end);
-  const letters = pieces.filter(({ kind }) => kind === 'word');
-  const [first, second] = pieces;
-  if (!first || !second || letters.length === 0 || letters.length === pieces.length) return null;
+  const [first, second] = [prims[i], prims[i + 1]];
   // "1 lb" without its space, "0oz"
-  if (first.kind === 'number' && (first.text.length > 1 || (pieces.length === 2 && isUnit(second, lexicon))))
+  if (
+    !first ||
+    !second ||
+    (first.kind === 'number' && (first.text.length > 1 || (end === i + 2 && isUnit(second, lexicon))))
+  )
     return null;
+  const pieces = prims.slice(i, end);
   const typed = pieces.map(({ text }) => text).join('');
   // "olive0": a word that needs no more letters
   if (pieces.at(-1)?.kind === 'number' && isKnown(typed.replace(/\d+$/, ''), lexicon)) return null;

@@ -56,9 +56,12 @@ const clauses = /\n+|(?<=[.!?;:…,])\s+|\s[–—-]\s|(?=[(])|(?<=[)])/g;
 function stretchesOf(post: string, parting: RegExp): readonly Stretch[] {
   const out: Stretch[] = [];
   let from = 0;
-  for (const { index, 0: gap } of post.matchAll(parting)) {
-    if (index > from) out.push({ from, to: index });
-    from = index + gap.length;
+  parting.lastIndex = 0;
+  for (let gap = parting.exec(post); gap; gap = parting.exec(post)) {
+    if (gap.index > from) out.push({ from, to: gap.index });
+    from = gap.index + gap[0].length;
+    // between a sentence and a bracket there is nothing to go past
+    if (gap[0] === '') parting.lastIndex++;
   }
   return from < post.length ? [...out, { from, to: post.length }] : out;
 }
@@ -95,6 +98,7 @@ const isWeighed = (text: string, said: string): boolean =>
 /** The stretches that a doubt is about: clauses that are talk, or sentences where no clause is. */
 function aboutOf(doubt: Doubt, post: string): readonly Stretch[] {
   const said = saidIn(doubt);
+  if (said.length === 0) return [];
   for (const parting of [clauses, sentences]) {
     const about = stretchesOf(post, parting).filter(({ from, to }) => {
       const text = post.slice(from, to);
@@ -113,10 +117,14 @@ function aboutOf(doubt: Doubt, post: string): readonly Stretch[] {
 
 /** The post without the sentences that its doubts are about; null where one of them is about something else. */
 function without(post: string, doubts: readonly Doubt[]): { readonly text: string; readonly gone: string[] } | null {
-  const all = doubts.map((doubt) => aboutOf(doubt, post));
-  if (all.some((about) => about.length === 0)) return null;
+  const all: Stretch[] = [];
+  for (const doubt of doubts) {
+    const about = aboutOf(doubt, post);
+    if (about.length === 0) return null;
+    all.push(...about);
+  }
   const gone: Stretch[] = [];
-  for (const one of all.flat().toSorted((a, b) => a.from - b.from || b.to - a.to))
+  for (const one of all.toSorted((a, b) => a.from - b.from || b.to - a.to))
     if (one.to > (gone.at(-1)?.to ?? 0)) gone.push(one);
   return cut(post, gone);
 }

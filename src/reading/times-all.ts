@@ -16,7 +16,7 @@ const asked: readonly RegExp[] = [
 ].map((pattern) => new RegExp(pattern, 'gi'));
 /** What all of them have in common, each in its own way. */
 const sizing =
-  /×|\b(?:times|x|by) ?\d|\d ?(?:x|times)\b|\b(?:multiply|scale|times|double|triple|treble|quadruple|halve|twice|half) /i;
+  / (?<=[a-z],? )(?:times|x|×|by) ?\d|\d ?(?:x|×|times) (?:all|every|the)|\b(?:multiply|scale|times|double|triple|treble|quadruple|halve|twice|half) (?:all|every|it|the|each|of)/i;
 
 const words: Readonly<Record<string, number>> = {
   double: 2,

@@ -2,7 +2,7 @@
  * Tables with two columns of weights, of which one is meant: "single | double", "printed g | mine g". The one that the
  * post says it weighed or wants to know about is taken, the figures of the other are set aside.
  */
-import { headCells, isTab, linesOf, unitWord } from './columns.ts';
+import { hasTab, headCells, isTab, linesOf, unitWord } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { PutRight } from './put-right.ts';
 import type { Prim } from './scan.ts';
@@ -142,7 +142,7 @@ export function oneOfTwins(
   prims: readonly Prim[],
   lexicon: Lexicon,
 ): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
-  if (!tokens.some(isTab)) return { tokens, told: [] };
+  if (!hasTab(tokens)) return { tokens, told: [] };
   let out: Token[] | null = null;
   const told: PutRight[] = [];
   let around: readonly string[] | null = null;
