@@ -109,6 +109,13 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     'se (?:le )?tomo\\b',
   ],
   [
+    'from jug',
+    '(?:from|out of) (?:the|that|this|my|our) (?:cups?|mug|glass|bottle|jar|bowl|beaker|container)\\b(?! (?:of|with) (?:(?:the|goat|my) )?(?:milk|tea|coffee|water|juice))',
+  ],
+  // "goat's milk, so that it won't scald"
+  ['milk', '(?:goat|horse|mare|sheep|ewe)s? ?milk\\b'],
+  ['never', '(?:wouldnt|wont|doesnt|didnt|not|never) (?:scald|burn|scorch)\\b'],
+  [
     'swallowed',
     'in(?:to)? (?:my|his|her|their|its) mouth\\b',
     'in (?:den|seinen|ihren|meinen) mund\\b',

@@ -161,6 +161,13 @@ const plainly: Readonly<Record<Told, readonly RegExp[]>> = {
   any: [/[nHJK][^.N]{0,8}c|c[^.N]{0,8}[nHJK]/g],
 };
 
+/** A child or an animal drank out of a vessel, where the text speaks of an alkali; or drank, and is ill or cries. */
+const drunk: readonly RegExp[] = [
+  /A[^.N]{0,16}C[^.,Nw]{0,3}[DL](?=$|[.,-])/g,
+  /C[^.N]{0,8}[DL][^.,w]{0,4}p/g,
+  /C[^.N]{0,8}[DL][^.Nw]{0,8}\.?[^.Nw]{0,6}[nHJKT]/g,
+];
+
 /** What these letters count as beside all others. */
 const usual: Readonly<Record<string, string>> = { J: 'H', n: 'h', m: 'r', w: 'x', a: 'x', c: 'x' };
 
@@ -247,6 +254,7 @@ export function accidentIn(text: string): Told | null {
   const letters = told.replace(/[Jmwnac]/g, (letter) => usual[letter] ?? letter);
   for (const harm of Object.keys(accidents) as Told[]) {
     if (tells(letters, accidents[harm]) || tells(told, plainly[harm])) return harm;
+    if (harm === 'swallowed' && letters.includes('A') && tells(told, drunk)) return harm;
   }
   return isRecipe(text) ? null : (accidentApart(letters, making.test(text)) ?? inShort(told));
 }
@@ -255,4 +263,5 @@ export function accidentIn(text: string): Told | null {
 const making =
   /\d\s*(?:k?g|oz|lbs?|grams?)\b|\b(?:recipe|superfat|calcul\w*|rezept|recette|receta|trace|rule of thumb|first time)\b/i;
 const isRecipe = (text: string): boolean =>
-  (text.match(/\d+/g) ?? []).length > 2 || (text.match(/\d ?(?:k?g|oz|lbs?)\b/gi) ?? []).length > 1;
+  (text.match(/\d+/g) ?? []).length > 2 || (text.match(weighed) ?? []).length > 1;
+const weighed = /\d ?(?:k?g|oz|lbs?)\b|\b(?:ounces?|pounds?|grams?|kilos?) of\b/gi;

@@ -768,9 +768,16 @@ export const accidents: readonly string[] = [
   'my wife touched the pot rim and has a brown burn on two fingers',
   'tripped over the dog, the dog got the lye on his back',
   "eyes red and weepy since last night's batch, no goggles I admit",
+  "Lye 140 g, water 300 g, olive 700 g. My daughter took a gulp out of the mug it was in, now she's screaming",
+  '> 132 g NaOH in 300 g water, stand in the yard\nso we did, 20 min, and the dog drank out of the jug',
+  'The cup with the lye (66 g + 150 g water, 500 g lard) stood there and my boy took a mouthful',
 ];
 
 export const harmless: readonly string[] = [
+  'My cat drank from the bowl of goat milk, so I have only 150 g left. olive 500, coconut 200, lye 98 g',
+  'Two pounds of lard, four ounces of lye. Emil, not in your mouth! how much water?',
+  "frozen goat's milk 200 g so that it wouldn't scald, lye 96 g, olive 700 g",
+  'lye 66 g, lard 500 g, water 150 g. My husband sipped his coffee and laughed until he cried. ok?',
   '500 g lard, a splash of castor oil, 66 g NaOH, 150 g water',
   'castor splash 20 g, olive 480 g, 64 g NaOH',
   'add a splash of vinegar at the end',
