@@ -1,5 +1,5 @@
 import type { AlkaliId } from '../catalogue/types.ts';
-import { sameWithin } from './items.ts';
+import { type Item, sameWithin } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Purity, RecipeReading } from './reading.ts';
 import { asPurity, type Roles } from './roles.ts';
@@ -255,15 +255,19 @@ const labelWord =
   /^(flakes?|pellets?|beads|crystals|granules|prills|bag|tub|jar|bottle|box|label|labell?ed|tin|sheet|packet|pack|drum|minimum|min|strength|assay|grade|says?|said|reads|container|supplier|stuff|mine|sold)$/;
 const leastLabelled = 0.8;
 
+const isShare = (item: Item | undefined): item is Extract<Item, { kind: 'amount' }> =>
+  item?.kind === 'amount' && item.quantity.dim === 'percent';
+
+const isAlkali = (item: Item): boolean =>
+  item.kind === 'thing' && (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock');
+
 /** "my flakes say 85 %": a share that no name takes, as a label has it, beside a named alkali. */
 export function loosePurity(assembly: Assembly, roles: Roles): void {
   const { items, tokens, bound } = assembly.source;
-  const named = items.some((item) => item.kind === 'thing' && /^(alkali|stock)$/.test(item.named.meaning.kind));
-  if (!named || roles.purity !== null) return;
-  for (const k of bound.best.orphans) {
-    const item = items[k];
-    if (item?.kind !== 'amount' || item.quantity.dim !== 'percent') continue;
-    const { quantity, from, to } = item;
+  if (roles.purity !== null) return;
+  const shares = bound.best.orphans.map((k) => items[k]).filter(isShare);
+  if (shares.length === 0 || !items.some(isAlkali)) return;
+  for (const { quantity, from, to } of shares) {
     const around = [...tokens.slice(Math.max(0, from - 4), from), ...tokens.slice(to, to + 3)];
     const isNamed = around.some(
       (one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'purity',

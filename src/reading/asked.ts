@@ -74,7 +74,8 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): re
     marked ??= [...items];
     marked[k] = { ...item, named: { ...item.named, meaning } };
   };
-  for (const [k, item] of items.entries()) {
+  for (let k = 0; k < items.length; k++) {
+    const item = items[k];
     if (!isThing(item) || !canBeAsked(item)) continue;
     const { meaning } = item.named;
     if (kinds.size > 2 && isHeading(item, items[k + 1], items[k + 2])) mark(k, item, { kind: 'role', id: 'heading' });

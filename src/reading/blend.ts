@@ -6,7 +6,7 @@ import type { Token } from './tokens.ts';
 type Thing = Extract<Item, { kind: 'thing' }>;
 
 const wordAt = (token: Token | undefined): string =>
-  token?.t === 'word' || token?.t === 'name' ? token.text.toLowerCase() : '';
+  token?.t === 'word' ? token.text : token?.t === 'name' ? token.text.toLowerCase() : '';
 
 /** "of the blend", "out of the bucket", "from my mix", "of that". */
 function isOfBlend(tokens: readonly Token[], to: number): boolean {

@@ -1,3 +1,4 @@
+import { singular } from '../catalogue/names.ts';
 import type { Lexicon, Meaning } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
@@ -86,8 +87,10 @@ function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { nam
   let best: { named: Named; to: number } | null = null;
   for (let k = j; k < Math.min(j + 4, tokens.length); k++) {
     const token = tokens[k];
-    if (isWord(token) && token.sort !== 'joint') words.push(token.text);
-    else if (isThing(token) && (token.meaning.kind === 'fat' || token.meaning.kind === 'ambiguous'))
+    if (isWord(token) && token.sort !== 'joint') {
+      if (!mayNameFat(token.text, lexicon)) break;
+      words.push(token.text);
+    } else if (isThing(token) && (token.meaning.kind === 'fat' || token.meaning.kind === 'ambiguous'))
       words.push(...token.meant.split(/[ -]/));
     else break;
     const entry = lexicon.reordered([...own, ...words]);
@@ -130,6 +133,14 @@ const canQualify = (token: Token | undefined): boolean =>
   isWord(token)
     ? token.sort !== 'joint'
     : isThing(token) && (token.meaning.kind === 'fat' || token.meaning.kind === 'ambiguous');
+
+const passedOver: ReadonlySet<string> = new Set(['oil', 'of', 'the']);
+
+/** Whether the word may stand in a name, in its singular or its plural; no other makes a name of those around it. */
+function mayNameFat(word: string, lexicon: Lexicon): boolean {
+  const { known } = lexicon.vocabulary();
+  return passedOver.has(word) || known.has(word) || known.has(singular(word)) || known.has(`${word}s`);
+}
 
 function sameThing(a: Meaning, b: Meaning): Meaning | null {
   if (a.kind === 'alkali' && b.kind === 'alkali')
@@ -312,8 +323,9 @@ function sayPure(tokens: readonly Token[], i: number): boolean {
 function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const dropped = new Set<Item>();
   const named = new Map<Item, Item>();
-  for (const [at, item] of items.entries()) {
-    if (item.kind !== 'thing' || !isSign(tokens[item.to], '([')) continue;
+  for (let at = 0; at < items.length; at++) {
+    const item = items[at];
+    if (item?.kind !== 'thing' || !isSign(tokens[item.to], '([')) continue;
     const opens = item.to;
     let close = opens + 1;
     while (close < tokens.length && close - opens < 14 && !isSign(tokens[close], ')]') && tokens[close]?.t !== 'line')
@@ -401,8 +413,9 @@ function decorate(text: string, next: Extract<Token, { t: 'name' }>): Named {
 function glossed(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const meant = new Map<Item, Item>();
   const said = new Set<Item>();
-  for (const [k, item] of items.entries()) {
-    if (item.kind !== 'thing' || item.named.meaning.kind !== 'unknown') continue;
+  for (let k = 0; k + 2 < items.length; k++) {
+    const item = items[k];
+    if (item?.kind !== 'thing' || item.named.meaning.kind !== 'unknown') continue;
     const [amount, gloss] = [items[k + 1], items[k + 2]];
     if (amount?.kind !== 'amount' || gloss?.kind !== 'thing') continue;
     if (gloss.named.meaning.kind === 'role' || gloss.named.meaning.kind === 'unknown') continue;

@@ -148,18 +148,27 @@ function inList(tokens: readonly Token[], item: Item, at: number, bound: Bound):
 const vague =
   /^(some|scoops?|spoonfuls?|spoons?|bit|splash|little|knob|handfuls?|dash|glugs?|dollops?|drizzle|adding|add|chunk|lump|dab|swig|blob|half|jars?|tubs?|bottles?|blocks?|sticks?|packs?|bags?|tins?|cans?|cap|caps|capful|capfuls|ladles?|mugs?|glass|glasses)$/;
 
+/** Words between such an amount and its name. */
+const between: ReadonlySet<string> = new Set(['of', 'the', 'my', 'a', 'an', 'more', 'extra', 'good']);
+
 /** Nothing is weighed that the alkali could be dissolved in. */
 const isDry = (rows: readonly Row[]): boolean =>
-  !rows.some((row) => /^(water|ice|liquid|stock)$/.test(row.named.meaning.kind) && (row.amount || row.share));
+  !rows.some((row) => wet.has(row.named.meaning.kind) && (row.amount || row.share));
+
+const wet: ReadonlySet<Meaning['kind']> = new Set(['water', 'ice', 'liquid', 'stock']);
 
 /** Things that go in by no stated weight: "a scoop of coconut", "3 scoops of NaOH", "a jar of coconut oil". */
 export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
   const { items, tokens, bound } = assembly.source;
-  const weighed = new Set(rows.filter((row) => row.amount || row.share).map((row) => row.named.meaning.id));
+  let said: ReadonlySet<string> | null = null;
+  const weighed = (id: string): boolean => {
+    said ??= new Set(rows.filter((row) => row.amount || row.share).map((row) => row.named.meaning.id));
+    return said.has(id);
+  };
   const dry = isDry(rows);
-  const filled = items.some(
-    (item) => item.kind === 'thing' && item.named.meaning.kind === 'alkali' && isToFill(assembly, item),
-  );
+  const isAlkaliSaid = (): boolean =>
+    rows.some((row) => row.named.meaning.kind === 'alkali' && row.amount) ||
+    items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'alkali' && isToFill(assembly, item));
   const wordAt = (k: number): string => {
     const token = tokens[k];
     return token?.t === 'word'
@@ -170,23 +179,16 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
   };
   for (const k of bound.best.mentions) {
     const item = items[k];
-    if (
-      item?.kind !== 'thing' ||
-      !(/^(fat|alkali)$/.test(item.named.meaning.kind) || (dry && item.named.meaning.kind === 'liquid')) ||
-      weighed.has(item.named.meaning.id)
-    )
-      continue;
-    if (
-      item.named.meaning.kind === 'alkali' &&
-      (filled || rows.some((row) => row.named.meaning.kind === 'alkali' && row.amount))
-    )
-      continue;
+    if (item?.kind !== 'thing') continue;
+    const { kind, id } = item.named.meaning;
+    if (kind !== 'fat' && kind !== 'alkali' && !(dry && kind === 'liquid')) continue;
+    if (weighed(id) || (kind === 'alkali' && isAlkaliSaid())) continue;
     if (keptOut(tokens, item.to)) {
       assembly.assume('left-out', `I left out "${item.named.text}": it is kept for something else.`);
       continue;
     }
     let at = item.from - 1;
-    while (/^(of|the|my|a|an|more|extra|good)$/.test(wordAt(at))) at--;
+    while (at >= 0 && between.has(wordAt(at))) at--;
     if (vague.test(wordAt(at).replace(/ of$/, '')))
       assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
   }

@@ -176,11 +176,16 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
         ((k > 0 && isNoBetween(item, items[k - 1], items[k + 1], tokens)) || isWithout(item, items, tokens))
       ),
   );
-  for (const [k, each] of told.entries()) {
+  for (let k = 0; k < told.length; k++) {
+    const each = told[k];
+    if (each?.kind !== 'amount') {
+      if (each && !denied.has(each)) kept.push(each);
+      continue;
+    }
     const [before, last] = [kept.at(-2), kept.at(-1)];
     const next = told[k + 1];
     const named = next?.kind === 'thing' && isBeside(tokens, each.to, next.from) ? next : null;
-    const moved = each.kind === 'amount' ? changedFrom(each, tokens) : null;
+    const moved = changedFrom(each, tokens);
     const item = moved ?? each;
     if (moved)
       back.push({
@@ -192,7 +197,7 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
     const another =
       before?.kind === 'thing' && last && named && !sameThing(before, named) && isBeside(tokens, before.to, last.from);
     const parted = last?.kind !== 'amount' || another;
-    if (item.kind === 'amount' && parted && named && weighs(item.quantity) && isDenied(tokens, item)) {
+    if (parted && named && weighs(item.quantity) && isDenied(tokens, item)) {
       denied.add(named);
       back.push({
         text: `I left out "${item.quantity.text} ${named.named.text}", as the post says that it is not.`,
@@ -202,8 +207,7 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
       });
       continue;
     }
-    if (denied.has(item)) continue;
-    if (item.kind === 'amount' && last?.kind === 'amount' && isPair(last, item)) {
+    if (last?.kind === 'amount' && isPair(last, item)) {
       // "water 330 g. Oops, that should be 200 g palm"
       const counts = another ? null : stands(tokens, last.to, item.from);
       if (counts === 'second') {

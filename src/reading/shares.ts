@@ -7,13 +7,13 @@ export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Ro
   const grams = new Map<Row, number>();
   // a fat weighed for after the cook is no part of the shares
   const fats = rows.filter(
-    (row) => /^(fat|unheld)$/.test(row.named.meaning.kind) && !(row.after && row.amount?.dim === 'mass'),
+    ({ named, after, amount }) =>
+      (named.meaning.kind === 'fat' || named.meaning.kind === 'unheld') && !(after && amount?.dim === 'mass'),
   );
   const parts = fats.filter((row) => row.amount?.dim === 'parts');
-  const weighedIds = new Set(
-    fats.filter((row) => row.amount && row.amount.dim !== 'parts').map((row) => row.named.meaning.id),
-  );
-  const shares = fats.filter((row) => row.share && !row.amount && !weighedIds.has(row.named.meaning.id));
+  const isWeighed = (id: string): boolean =>
+    fats.some(({ named, amount }) => named.meaning.id === id && amount && amount.dim !== 'parts');
+  const shares = fats.filter((row) => row.share && !row.amount && !isWeighed(row.named.meaning.id));
   const bareShares =
     shares.length === 0 && parts.length === 0 && roles.totalFats
       ? fats.filter((row) => row.amount?.dim === 'bare')

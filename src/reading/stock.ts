@@ -195,7 +195,8 @@ function takenOfIt(items: readonly Item[], tokens: readonly Token[]): readonly I
 export function asSolution(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   let named: Item[] | null = null;
   let works = false;
-  for (const [k, item] of items.entries()) {
+  for (let k = 0; k < items.length; k++) {
+    const item = items[k];
     if (!isThing(item)) continue;
     const { kind, id } = item.named.meaning;
     const isStock = kind === 'alkali' && isMixed(tokens, item);

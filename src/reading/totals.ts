@@ -55,7 +55,7 @@ const farOff = { money: 2, anything: 5 };
 function disagree(assembly: Assembly, total: Quantity, sums: readonly number[], rows: readonly Row[]): void {
   const [sum = 0] = sums;
   const why = otherThanWeight(assembly, total, sums, rows);
-  const known = sums.find((one) => isSaidToo(assembly, one, total));
+  const known = why ? undefined : sums.find((one) => isSaidToo(assembly, one, total));
   if (why) {
     assembly.assume('left-out', `I left out the total "${total.text}": ${why}.`, { said: total.text });
     assembly.fate(total, 'aside', why);
