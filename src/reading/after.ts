@@ -1,6 +1,6 @@
 import { type Binding, endsInDots } from './bind.ts';
 import { linesOf } from './columns.ts';
-import { cookOver, untilDone } from './cook.ts';
+import { cookOver, isOfLooks, untilDone } from './cook.ts';
 import type { Item } from './items.ts';
 import { gives, signal } from './signals.ts';
 import type { Token } from './tokens.ts';
@@ -128,7 +128,9 @@ export function afterScope(
     for (let k = line.from; k < line.to; k++) {
       if (!isRole(tokens[k], 'after') || isTalk(tokens, k)) continue;
       if (within(weighed, line.from, line.to).length === 0) {
-        if (!isHeading(tokens, line, k)) {
+        const role = tokens[k];
+        const looks = role?.t === 'name' && isOfLooks(role.meant) && !isSign(tokens[line.to - 1], /^:$/);
+        if (looks || !isHeading(tokens, line, k)) {
           markStirred(k, sentencesOn(tokens, line.to));
           continue;
         }

@@ -522,6 +522,14 @@ function isPlainAmount(prims: readonly Prim[], i: number): boolean {
   );
 }
 
+/** The word of `potmaker72`, which names nothing that is weighed. */
+const isCalled = (word: Prim | undefined, lexicon: Lexicon): boolean =>
+  word?.kind === 'word' &&
+  word.raw.length > 4 &&
+  !lexicon.names.has(word.text) &&
+  !lexicon.vocabulary().known.has(word.text) &&
+  !lexicon.isEveryday(word.text);
+
 const announcing: ReadonlySet<string> = new Set(['#', '<', '@', '$', '£', '€', '¥', '₹', '+', '(']);
 
 export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
@@ -545,7 +553,9 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
       return found('a number that only counts or names something', i, i + 2, prims);
     return address(prims, i) ?? money(prims, i) ?? telephone(prims, i);
   }
-  if (prim.kind !== 'number' || isPlainAmount(prims, i)) return null;
+  if (prim.kind !== 'number') return null;
+  if (prim.glued && isCalled(prims[i - 1], lexicon)) return found('part of a name', i, i + 1, prims);
+  if (isPlainAmount(prims, i)) return null;
   return (
     damagedDigits(prims, i, lexicon) ??
     blottedDigits(prims, i, lexicon) ??

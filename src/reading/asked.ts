@@ -84,7 +84,7 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): re
       if (meaning.kind === 'alkali') mark(k, item, { ...meaning, asked: true });
     } else {
       const behind = wordAt(tokens[item.to]);
-      if ((behind === 'for' && item.from <= 1) || behind === '?') asks = true;
+      if ((behind === 'for' && (item.from <= 1 || tokens[item.from - 1]?.t === 'line')) || behind === '?') asks = true;
     }
   }
   const meant = zeroOfLye(marked ?? items, tokens);
@@ -162,6 +162,8 @@ function noSuperfat(items: readonly Item[], tokens: readonly Token[]): readonly 
     return left < 0 ? items : [...items, superfat(tokens.length), nought(tokens.length)];
   }
   const behind = /^(of|at|is|:|=)$/.test(said(role.to)) ? said(role.to + 1) : said(role.to);
+  // "almost no superfat" is some
+  if (/^(almost|nearly|practically|hardly|virtually)$/.test(said(role.from - 2))) return items;
   if (!/^(no|without|zero|nil)$/.test(said(role.from - 1)) && !/^(nothing|none|nil)$/.test(behind)) return items;
   if ([items[at - 1], items[at + 1]].some((item) => isAmount(item) && item.quantity.dim === 'percent')) return items;
   return [...items.slice(0, at + 1), nought(role.to), ...items.slice(at + 1)];

@@ -43,7 +43,7 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
       tokens.slice(span.from, item.from).every((token) => token.t === 'sign') &&
       !isHeading(around) &&
       (between === 2 || (between === 1 && unitWord(tokens, lexicon, span) !== null));
-    if (!alone && !listed && !blotted) continue;
+    if (!alone && !listed && !blotted && !(meaning.kind === 'fat' && isShareOfFats(tokens, item))) continue;
     const amountless = { id: 'no-amount' as const, said: item.named.text, of: label(assembly, meaning) };
     if (meaning.kind === 'alkali') {
       if (
@@ -55,6 +55,18 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
         assembly.doubts.push(amountless);
     } else if (meaning.kind !== 'ambiguous' || alone) assembly.doubts.push(amountless);
   }
+}
+
+/** "6 % of the oils, as mango butter": how much it is, nobody else says. */
+function isShareOfFats(tokens: readonly Token[], { from }: Item): boolean {
+  for (let k = from - 1; k >= 1 && from - k <= 6; k--) {
+    const token = tokens[k];
+    if (token?.t === 'line' || (token?.t === 'sign' && /^[.;!?]$/.test(token.text))) return false;
+    if (token?.t !== 'name' || token.meaning.kind !== 'role' || token.meaning.id !== 'total-fats') continue;
+    const share = [tokens[k - 1], tokens[k - 2], tokens[k - 3]].find((one) => one?.t === 'quantity');
+    return share?.t === 'quantity' && share.quantity.dim === 'percent';
+  }
+  return false;
 }
 
 const lyes: ReadonlySet<Meaning['kind']> = new Set(['alkali', 'stock']);

@@ -160,7 +160,7 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
       if (isPieceWeight(tokens, k, token)) aside(k, 'the weight of one bar');
-      if (vessels && isHoleSize(tokens, k, token)) aside(k, packed);
+      if (vessels && (isHoleSize(tokens, k, token) || isLoaf(tokens, k, token))) aside(k, packed);
       if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
         // "98 g and 103 g", "4.2 oz wet / 3.6 oz after 6 weeks"
@@ -243,7 +243,7 @@ export function alsoWarm(tokens: readonly Token[]): readonly Token[] {
     const { dim, value } = token.quantity;
     if (!warm || dim !== 'bare' || value < 15 || value > 220 || isIngredient(tokens[k + 1])) continue;
     const at = /^(about|around|roughly|just|nearly)$/.test(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
-    if (wordAt(tokens, at) !== 'at') continue;
+    if (!/^(at|its|is|was)$/.test(wordAt(tokens, at))) continue;
     out ??= [...tokens];
     out[k] = asAside(token, 'a temperature');
   }
@@ -424,16 +424,20 @@ const leastNamed = 3;
 /** "Can you turn 850 g into lbs": a conversion asked for beside a recipe, and no amount of anything. */
 export function conversions(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
   let out: Token[] | null = null;
+  const isUnit = (token: Token | undefined): boolean =>
+    token?.t === 'word' && lexicon.units.next?.get(token.text)?.hit !== undefined;
   for (let k = 0; k < tokens.length; k++) {
     const first = tokens[k];
     if (first?.t !== 'quantity' || !measured(first)) continue;
-    const [word, to] = [tokens[k + 1], tokens[k + 2]];
-    if (word?.t !== 'word' || to?.t !== 'word' || !/^(in|to|into|as)$/.test(word.text)) continue;
-    if (!lexicon.units.next?.get(to.text)?.hit) continue;
+    const into = /^(in|to|into|as)$/.test(wordAt(tokens, k + 1)) && isUnit(tokens[k + 2]);
+    const many = /^(is|are|how)$/.test(wordAt(tokens, k + 1)) && [2, 3].some((n) => wordAt(tokens, k + n) === 'many');
+    const asked = wordAt(tokens, k - 3) === 'many' && isUnit(tokens[k - 2]);
+    if (!into && !many && !asked && wordAt(tokens, k - 1) !== 'convert') continue;
     if (!out && tokens.filter(isIngredient).length < leastNamed) return tokens;
     out ??= [...tokens];
     out[k] = asAside(first, 'to be converted');
-    out[k + 2] = { ...to, sort: 'everyday' };
+    const unit = tokens[k + 2];
+    if (into && unit?.t === 'word') out[k + 2] = { ...unit, sort: 'everyday' };
   }
   return out ?? tokens;
 }
@@ -570,6 +574,17 @@ const isHoleSize = (tokens: readonly Token[], k: number, { quantity }: Figure): 
       (one) => one?.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'each',
     )) &&
   isAny(tokens, k - 4, k, (one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'mould');
+
+/** "One loaf (just under 1000 g)": what it weighs, or holds. */
+function isLoaf(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!measured(token)) return false;
+  let at = k - 1;
+  while (k - at <= 3 && tokens[at]?.t === 'word') at--;
+  const mould = tokens[at - 1];
+  return (
+    isMark(tokens[at], /^\($/) && mould?.t === 'name' && mould.meaning.kind === 'role' && mould.meaning.id === 'mould'
+  );
+}
 
 /** "12 pucks of about 100 g": so many of something that is no ingredient, each of that weight. */
 function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): boolean {

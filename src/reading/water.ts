@@ -1,6 +1,7 @@
 import { type Item, sameWithin } from './items.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, roundTo } from './rows.ts';
+import type { Token } from './tokens.ts';
 
 const paste =
   /\bdilut|\b(?:finished|cooked|ready|done|neutral|into the|to the) (?:soap )?paste\b|\bto thin\b|\bthin (?:it|the)\b/i;
@@ -89,6 +90,10 @@ export function impliedWater(
   return water;
 }
 
+/** "Dilute later 1:1": of the paste with water. */
+const isDiluted = (tokens: readonly Token[], at: number): boolean =>
+  tokens.slice(Math.max(0, at - 3), at).some((one) => one.t === 'word' && /^(?:dilut|thin)/.test(one.text));
+
 /** Alkali or water is named at most `within` tokens before or behind item `at`. */
 function isNear(items: readonly Item[], at: number, step: -1 | 1, within: number): boolean {
   const from = items[at]?.from ?? 0;
@@ -114,7 +119,7 @@ export function partsRatio(assembly: Assembly, rows: readonly Row[], roles: Role
 
 /** A ratio that stands beside no role: of water to alkali where the sentence speaks of water. */
 export function looseRatio(assembly: Assembly, roles: Roles): void {
-  const { items, bound } = assembly.source;
+  const { items, tokens, bound } = assembly.source;
   const isRatio = (k: number): boolean => {
     const item = items[k];
     return item?.kind === 'amount' && item.quantity.dim === 'ratio';
@@ -135,7 +140,7 @@ export function looseRatio(assembly: Assembly, roles: Roles): void {
     const { quantity } = item;
     // "4/18" may be a date, "1:1" a dilution: without its colon a ratio stands close to what it is of
     const within = quantity.text.includes('/') ? 3 : 8;
-    const near = isNear(items, k, -1, within) || isNear(items, k, 1, within);
+    const near = !isDiluted(tokens, item.from) && (isNear(items, k, -1, within) || isNear(items, k, 1, within));
     const value = quantity.value / (quantity.second ?? 1);
     if (near && roles.ratio === null && value > 0 && Number.isFinite(value)) {
       roles.ratio = value < 1 ? 1 / value : value;
