@@ -82,11 +82,13 @@ function namesOf(own: readonly Entry[], catalogue: Catalogue): Names {
   return {
     has,
     from: (first) => {
+      const [own, held] = [waiting.get(first), catalogue.byFirstWord.get(first)];
+      if (!own && !held) return undefined;
       const known = grown.get(first);
-      if (known || !has(first)) return known;
+      if (known) return known;
       const root = emptyTrie<Entry>();
-      const held = (catalogue.byFirstWord.get(first) ?? []).map((hit) => entryOf(catalogue, hit));
-      for (const entry of [...(waiting.get(first) ?? []), ...held]) insert(root, entry.phrase.split(' '), 1, entry);
+      for (const entry of [...(own ?? []), ...(held ?? []).map((hit) => entryOf(catalogue, hit))])
+        insert(root, entry.phrase.split(' '), 1, entry);
       grown.set(first, root);
       return root;
     },

@@ -43,21 +43,33 @@ const alkali = /\b(?:naoh|koh|lye|caustic|hydroxide|lauge|soude|potasse|sosa|pot
 
 const paragraphs = /\n[ \t]*(?:[-=*_]{3,}[ \t]*)?(?:\n[ \t]*)+/g;
 
-function cutBy(post: string, parting: RegExp): readonly Part[] {
+function paragraphsOf(post: string): readonly Part[] {
   const parts: Part[] = [];
   let from = 0;
-  for (let gap = parting.exec(post); gap; gap = parting.exec(post)) {
+  paragraphs.lastIndex = 0;
+  for (let gap = paragraphs.exec(post); gap; gap = paragraphs.exec(post)) {
     parts.push({ from, to: gap.index });
-    from = parting.lastIndex;
+    from = paragraphs.lastIndex;
   }
   parts.push({ from, to: post.length });
   return parts;
 }
 
+function linesOf(post: string): readonly Part[] {
+  const lines: Part[] = [];
+  let from = 0;
+  for (let to = post.indexOf('\n'); to >= 0; to = post.indexOf('\n', from)) {
+    lines.push({ from, to });
+    from = to + 1;
+  }
+  lines.push({ from, to: post.length });
+  return lines;
+}
+
 /** What is quoted, and what is not, where one stretch of each is a whole recipe. */
-function quotedOrNot(post: string): readonly Part[] {
+function quotedOrNot(post: string, lines: readonly Part[]): readonly Part[] {
   const runs: { from: number; to: number; quoted: boolean }[] = [];
-  for (const { from, to } of cutBy(post, /\n/g)) {
+  for (const { from, to } of lines) {
     let at = from;
     while (post[at] === ' ' || post[at] === '\t') at++;
     const quoted = post[at] === '>';
@@ -88,13 +100,10 @@ function unnumbered(post: string): readonly Part[] {
   while (alkali.test(post)) places.push(alkali.lastIndex - 1);
   // two recipes name an alkali each
   if (places.length < 2) return [];
-  const ways = [
-    () => (post.includes('>') ? quotedOrNot(post) : []),
-    () => cutBy(post, paragraphs),
-    () => cutBy(post, /\n/g),
-  ];
+  const lines = linesOf(post);
+  const ways = [post.includes('>') ? quotedOrNot(post, lines) : [], paragraphsOf(post), lines];
   for (const way of ways) {
-    const parts = wholeOf(post, way(), places);
+    const parts = wholeOf(post, way, places);
     if (parts.length === 0) continue;
     const figures = parts.map(({ from, to }) => new Set(post.slice(from, to).match(/\d+(?:[.,]\d+)?/g)));
     const own = figures.map((mine, k) =>
