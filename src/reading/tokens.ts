@@ -2,7 +2,7 @@ import { singular } from '../catalogue/names.ts';
 import { shortFor } from './abbreviation.ts';
 import { asideTokenAt } from './aside.ts';
 import { hasDigits } from './letters.ts';
-import type { Entry, Lexicon, Meaning, Trie } from './lexicon.ts';
+import type { Entry, Lexicon, Meaning, Names, Trie } from './lexicon.ts';
 import { unitAt } from './measure.ts';
 import { type DecimalHabit, decimalHabit } from './numbers.ts';
 import { type Quantity, quantityAt } from './quantities.ts';
@@ -175,13 +175,16 @@ function spellings(
   const tried = new Set<string>();
   for (let k = 0; k < words.length; k++) {
     const word = words[k];
-    if (!word) continue;
+    if (!word || (word.names && !word.strange)) continue;
     const own = word.names ? null : unelided(prims[k]);
     if (own && lexicon.names.has(own)) {
       meant ??= new Map();
       meant.set(k, [own]);
-    } else if (tried.size < mostSlips || tried.has(word.text)) {
-      const near = word.strange ? meantFor(word, lexicon, speller) : [];
+    } else if (
+      (word.strange || generic.has(prims[k + 1]?.text ?? '')) &&
+      (tried.size < mostSlips || tried.has(word.text))
+    ) {
+      const near = word.strange ? meantFor(word, lexicon, speller) : none;
       const likely = near.length > 0 ? near : beforeGeneric(prims, words, k, lexicon);
       if (!word.strange && likely.length === 0) continue;
       tried.add(word.text);
@@ -203,15 +206,24 @@ function beforeGeneric(
   lexicon: Lexicon,
 ): readonly string[] {
   const [word, next] = [words[k], prims[k + 1]];
-  if (!word || word.names || word.text.length < 4 || next?.kind !== 'word' || !generic.has(next.text)) return [];
+  if (!word || word.names || word.text.length < 4 || next?.kind !== 'word' || !generic.has(next.text)) return none;
   const beside = [...(words[k - 1]?.names?.next ?? [])].flatMap(([one, branch]) =>
     branch.next?.has(next.text) && distance(word.text, one, 1) <= 1.01 ? [one] : [],
   );
-  if (beside.length > 0 || !word.strange) return beside.length === 1 ? beside : [];
-  const own = consonants(word.text);
+  if (beside.length > 0 || !word.strange) return beside.length === 1 ? beside : none;
   const named = (one: string): string | undefined => lexicon.names.from(one)?.next?.get(next.text)?.hit?.meaning.id;
-  const heard = lexicon.vocabulary().spelt.filter((one) => consonants(one) === own && named(one) !== undefined);
-  return new Set(heard.map(named)).size === 1 ? heard.slice(0, 1) : [];
+  const heard = (byConsonants(lexicon).get(consonants(word.text)) ?? []).filter((one) => named(one) !== undefined);
+  return new Set(heard.map(named)).size === 1 ? heard.slice(0, 1) : none;
+}
+
+const none: readonly string[] = [];
+const consonantsKnown = new WeakMap<Names, ReadonlyMap<string, readonly string[]>>();
+
+/** The words that names are made of, by their consonants. */
+function byConsonants({ names, vocabulary }: Lexicon): ReadonlyMap<string, readonly string[]> {
+  const known = consonantsKnown.get(names) ?? Map.groupBy(vocabulary().spelt, consonants);
+  consonantsKnown.set(names, known);
+  return known;
 }
 
 /** The first letter and the consonants of a word, doubled ones once. */
