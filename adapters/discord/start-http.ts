@@ -33,8 +33,7 @@ export async function start({ log: file, data }: Config): Promise<void> {
   const address = server.address();
   const at = typeof address === 'object' && address ? address.port : port;
   process.stdout.write(`lyeward: listening on port ${at}, POST /interactions\n`);
-  // The catalogue is read before anybody waits for it.
-  await bot.ask({ platform: 'discord', place: '', person: '', text: 'check 500 g lard, 66 g NaOH, 150 g water' });
+  bot.prepare();
   const { signal, done } = stopSignal();
   // an endpoint that is only to answer needs no token, and loads nothing that writes
   const rung =

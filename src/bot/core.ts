@@ -275,6 +275,13 @@ export function createBot(options: BotOptions): Bot {
         log({ id, platform, command, outcome, characters: text.length, milliseconds: clock() - since, error: bug });
         return 'lead' in said ? { id, ...own, ok: true, answer: said } : { id, ...own, ok: false, fault: said };
       }),
+    prepare: () => {
+      try {
+        nobody.context.read('500 g lard, 66 g NaOH, 150 g water');
+      } catch {
+        // whoever asks is told
+      }
+    },
     complete: (typed) => completions(typed, nobody.context),
     ring: async ({ platforms, tell, signal, atOnce, pace }) => {
       if (!store) return;

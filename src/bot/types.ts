@@ -50,6 +50,8 @@ export type Teller = (ring: Ring) => Promise<void>;
 export interface Bot {
   /** Never rejects; a bug becomes a fault with the code `failed` and the request id. */
   readonly ask: (asked: Asked) => Promise<Reply>;
+  /** Reads what every answer needs, before anybody waits for it. */
+  readonly prepare: () => void;
   /** Command and fat names that continue what is typed, for completion. */
   readonly complete: (typed: string) => readonly string[];
   /**

@@ -43,6 +43,7 @@ export function fakeBot(): Recorded {
       if (text === 'bug') return { id: 'a2', ok: false, fault: { ...unclear, code: 'failed' } };
       return { id: 'a3', ok: true, answer: answerTo(text) };
     },
+    prepare: () => {},
     complete: () => ['check', 'palm oil', 'palm kernel oil', 'lard'],
     left: async () => {},
     joined: async () => {},

@@ -39,6 +39,7 @@ beforeEach(async () => {
     desk: createDesk({
       bot: {
         ask: (asked) => bot.ask(asked),
+        prepare: () => {},
         complete: (typed) => bot.complete(typed),
         left: async () => {},
         joined: async () => {},

@@ -106,7 +106,7 @@ describe('discord-http', () => {
 
   test('listens, tells its health, refuses what is unsigned, and drains when it is told to', slow, async () => {
     discord = await createStandIn({ token, applicationId });
-    const { child, says, ended } = run(['discord-http'], {
+    const { child, says, out, ended } = run(['discord-http', '--data', folder], {
       DISCORD_PUBLIC_KEY: 'ab'.repeat(32),
       DISCORD_HTTP_PORT: '0',
     });
@@ -115,5 +115,7 @@ describe('discord-http', () => {
     expect((await fetch(`http://127.0.0.1:${port}/interactions`, { method: 'POST', body: '{}' })).status).toBe(401);
     child.kill('SIGTERM');
     expect(await ended).toBe(0);
+    // nothing went wrong on the way
+    expect(out()).not.toContain('"level"');
   });
 });
