@@ -79,8 +79,11 @@ export function createBot(options: BotOptions): Bot {
     quota = usualQuota,
     log = () => {},
     // no randomUUID: an id that is only quoted need not load the cryptography, a fifth of a start
-    newId = () => Math.random().toString(16).slice(2, 10).padEnd(8, '0'),
-    clock = () => Number(process.hrtime.bigint()) / 1e6,
+    newId = () =>
+      Math.floor(Math.random() * 2 ** 32)
+        .toString(16)
+        .padStart(8, '0'),
+    clock = () => performance.now(),
     now = Date.now,
   } = options;
   const personally = makePersonal(load, heat, style, zone);

@@ -11,9 +11,10 @@ export const alkaliName: Readonly<Record<AlkaliId, string>> = {
 /** "Olive oil, virgin" inside a sentence: "olive oil (virgin)"; "Maize (corn) oil": "maize (corn) oil". */
 export function inSentence(name: string): string {
   const small = /^[A-Z][a-z]/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
-  const comma = small.search(/, (?![^(]*\))/);
-  const head = comma < 0 ? small : small.slice(0, comma);
-  const rest = comma < 0 ? '' : small.slice(comma + 2).replace(/ ?\((.*)\)/, ', $1');
+  const comma = small.includes(', ') ? small.search(/, (?![^(]*\))/) : -1;
+  if (comma < 0) return small;
+  const head = small.slice(0, comma);
+  const rest = small.slice(comma + 2).replace(/ ?\((.*)\)/, ', $1');
   if (rest === '') return small;
   const inner = /^(.*) \((.*)\)$/.exec(head);
   return inner ? `${inner[1]} (${inner[2]}, ${rest})` : `${head} (${rest})`;

@@ -143,16 +143,16 @@ export function nextLine(recipe: Recipe, figures: CheckFigures, dry: boolean, st
   const { verdict, needed, mixUp, superfat, lye } = figures;
   if (superfat.nominal >= 1 || figures.scale.leastFactor > hopeless) return null;
   const step = recipe.scaleStepGrams;
-  const weighed = needed.atAsked.reduce((sum, { grams }) => sum + roundDown(grams, step), 0);
-  const instead = alkaliAmounts(needed.atAsked, (grams) => massAtMost(roundDown(grams, step), style, step));
+  const weighed = () => needed.atAsked.reduce((sum, { grams }) => sum + roundDown(grams, step), 0);
+  const instead = () => alkaliAmounts(needed.atAsked, (grams) => massAtMost(roundDown(grams, step), style, step));
   if (mixUp)
     return verdict === 'excess-alkali'
-      ? `If it is not, weigh ${instead} instead. Already mixed? Gloves on, and don’t use it.`
+      ? `If it is not, weigh ${instead()} instead. Already mixed? Gloves on, and don’t use it.`
       : null;
   switch (verdict) {
     case 'excess-alkali': {
       const fats = gramsOf(recipe.fats) * (gramsOf(recipe.alkali) / gramsOf(needed.atAsked) - 1);
-      return `Weigh ${instead} instead. Already mixed? Gloves on, and don’t use it: it needs about ${mass(fats, style, step)} more of these fats, and another cook.`;
+      return `Weigh ${instead()} instead. Already mixed? Gloves on, and don’t use it: it needs about ${mass(fats, style, step)} more of these fats, and another cook.`;
     }
     case 'thin-margin': {
       // as much more superfat as the low end of the interval lies under nothing
@@ -164,10 +164,10 @@ export function nextLine(recipe: Recipe, figures: CheckFigures, dry: boolean, st
     }
     case 'fat-rich':
     case 'alkali-short':
-      return `For ${percent(needed.asked, style)} weigh ${instead}.`;
+      return `For ${percent(needed.asked, style)} weigh ${instead()}.`;
     case 'usual':
       if (dry || isUndissolved(lye)) return null;
-      return superfat.nominal - needed.asked < 0.012 || gramsOf(recipe.alkali) === weighed
+      return superfat.nominal - needed.asked < 0.012 || gramsOf(recipe.alkali) === weighed()
         ? 'Nothing to change: weigh it out as written.'
         : `Nothing to change, unless you want ${percent(needed.asked, style)}.`;
   }
