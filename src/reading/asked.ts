@@ -134,7 +134,9 @@ function superfatLast(items: readonly Item[], tokens: readonly Token[]): readonl
   const at = items.indexOf(only);
   const next = items[at + 1];
   const before = wordAt(tokens[only.from - 1]);
-  const alone = next === undefined || next.from > only.to + 1 || (isThing(next) && canBeAsked(next));
+  const stop = tokens[only.to];
+  const ends = stop?.t === 'line' || (stop?.t === 'sign' && /^[.!?;]$/.test(stop.text));
+  const alone = next === undefined || ends || next.from > only.to + 1 || (isThing(next) && canBeAsked(next));
   const weighed = items.slice(0, at).some((item) => isAmount(item) && item !== only);
   if (!alone || !weighed || !/^(at|with|and|,|)$/.test(before)) return items;
   return [...items.slice(0, at + 1), superfat(only.to), ...items.slice(at + 1)];

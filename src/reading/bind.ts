@@ -111,6 +111,9 @@ function orphanCost(quantity: Quantity): number {
 /** Words between a name and the amount that follows it. */
 const equating: ReadonlySet<string> = new Set(['is', 'was', 'at', 'are', 'were', 'be', 'equals', 'weighs']);
 
+/** What it costs to take a bare figure for a weight behind which something else is named. */
+const miles = 4;
+
 /** What it costs to take a figure behind "that was" for one of what follows. */
 const pointing = 1.5;
 const pointers: ReadonlySet<string> = new Set(['that', 'which', 'it']);
@@ -165,6 +168,15 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
     amountFirst = 3.6;
     stops++;
   }
+  // "42 miles for the fats": so many of something else
+  const counted = tokens[from];
+  if (
+    before?.t === 'quantity' &&
+    before.quantity.dim === 'bare' &&
+    counted?.t === 'word' &&
+    counted.sort === 'everyday'
+  )
+    amountFirst += miles;
   // "some sunflower left, so that was 120 g": the figure points back
   if (pointsBack(tokens, to)) nameFirst -= pointing;
   if (before?.t === 'quantity' && pointsBack(tokens, from - 1)) amountFirst += pointing;

@@ -332,9 +332,10 @@ export function headUnits(tokens: readonly Token[], lexicon: Lexicon): HeadUnits
       (token) => token.t === 'quantity' && (token.quantity.dim === 'bare' || token.quantity.dim === 'mass'),
     ).length;
     // "grams   ounces" heads two columns, not a section
-    const several = part
-      .filter((token) => token.t === 'word' && lexicon.units.next?.get(token.text)?.hit && token.text.length > 0)
-      .map((token) => (token.t === 'word' ? lexicon.units.next?.get(token.text)?.hit : null));
+    const several = part.flatMap((token) => {
+      const hit = token.t === 'word' ? lexicon.units.next?.get(token.text)?.hit : null;
+      return hit && /^(?:mass|volume)$/.test(unit(hit).dimension) ? [hit] : [];
+    });
     if (new Set(several).size > 1) continue;
     const at = part.findIndex((token) => token.t === 'word' && lexicon.units.next?.get(token.text)?.hit === found);
     const before = part[at - 1];

@@ -430,7 +430,9 @@ export function conversions(tokens: readonly Token[], lexicon: Lexicon): readonl
     const first = tokens[k];
     if (first?.t !== 'quantity' || !measured(first)) continue;
     const into = /^(in|to|into|as)$/.test(wordAt(tokens, k + 1)) && isUnit(tokens[k + 2]);
-    const many = /^(is|are|how)$/.test(wordAt(tokens, k + 1)) && [2, 3].some((n) => wordAt(tokens, k + n) === 'many');
+    const says = wordAt(tokens, k + 1);
+    const starts = says === 'is' || says === 'are' || (says === 'how' && !first.quantity.text.endsWith('.'));
+    const many = starts && [2, 3].some((n) => wordAt(tokens, k + n) === 'many');
     const asked = wordAt(tokens, k - 3) === 'many' && isUnit(tokens[k - 2]);
     if (!into && !many && !asked && wordAt(tokens, k - 1) !== 'convert') continue;
     if (!out && tokens.filter(isIngredient).length < leastNamed) return tokens;
@@ -464,7 +466,10 @@ function conversionOf(tokens: readonly Token[], k: number, first: Figure): numbe
   const second = tokens[at];
   if (!equals || second?.t !== 'quantity' || second.quantity.dim !== dim || second.quantity.unit?.id === unit?.id)
     return null;
-  const named = (from: number, to: number): boolean => tokens.slice(Math.max(0, from), to).some(isKnown);
+  const named = (from: number, to: number): boolean => {
+    const near = tokens.slice(Math.max(0, from), to);
+    return near.slice(near.findLastIndex(isStop) + 1).some(isKnown);
+  };
   const agree = Math.abs(second.quantity.value - value) <= converted * value;
   return agree && !named(k - 3, k) && !named(at + 1, at + 3) ? at : null;
 }

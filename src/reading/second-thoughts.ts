@@ -162,6 +162,15 @@ function withUnits(items: readonly Item[], stances: ReadonlyMap<Item, Stance>): 
   );
 }
 
+/** A figure that puts another right is seldom this many times larger or smaller. */
+const mostChanged = 2.5;
+
+/** "A parrot that is 31" puts no 180 g right. */
+function isLikely(now: Quantity, before: Quantity): boolean {
+  const ratio = alike(now, before).value / before.value;
+  return ratio <= mostChanged && ratio >= 1 / mostChanged;
+}
+
 /** Every figure with its name and what the words around it say; figures that point back are of what was named last. */
 function saidIn(
   items: readonly Item[],
@@ -189,7 +198,10 @@ function saidIn(
     if (stance === null) continue;
     stances.set(item, stance);
     if (stance === 'right' && rights[s]?.headed) headed.add(item);
-    if (weighs(item.quantity) && isPointing(sentence, place)) pointers.add(item);
+    const next = tokens[item.to];
+    const counted =
+      item.quantity.dim === 'bare' && next?.t === 'word' && /^(?:times|of|more|less|minutes?)$/.test(next.text);
+    if (weighs(item.quantity) && !counted && isPointing(sentence, place)) pointers.add(item);
   }
   const all = [...stances.values()];
   const turned = all.includes('once') || (all.some((one) => one !== 'told') && (pointers.size > 0 || repeats(items)));
@@ -211,7 +223,7 @@ function saidIn(
   for (const item of pointers) {
     if (!isAmount(item)) continue;
     const last = said.findLast((one) => !one.pointing && one.thing.from < item.from && one.amount.from < item.from);
-    if (last && suits(last.key, item.quantity))
+    if (last && suits(last.key, item.quantity) && isLikely(item.quantity, last.amount.quantity))
       said.push({ ...last, amount: item, stance: stances.get(item) ?? null, pointing: true });
   }
   return said.sort((a, b) => a.amount.from - b.amount.from);

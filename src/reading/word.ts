@@ -91,10 +91,35 @@ function askedSort(text: string, lexicon: Lexicon): Sort {
 /** Names that a strange word may be a slip of, at the most. */
 export const mostSpellings = 12;
 
+/** First letters that one is heard for the other. */
+const heardAlike: ReadonlySet<string> = new Set([
+  'ck',
+  'kc',
+  'sz',
+  'zs',
+  'sc',
+  'cs',
+  'fp',
+  'pf',
+  'vw',
+  'wv',
+  'jy',
+  'yj',
+  'gj',
+  'jg',
+]);
+
+/** People slip at the first letter least of all: "parrot" is no slip of "carrot", "kastor" and "acstor" are of "castor". */
+const beginsAlike = (word: string, meant: string): boolean =>
+  word[0] === meant[0] ||
+  word[0] === meant[1] ||
+  word[1] === meant[0] ||
+  heardAlike.has(`${word[0] ?? ''}${meant[0] ?? ''}`);
+
 /** What a strange word may have been meant for; nothing where it is everyday ("the theme is lemon") or like too many. */
 export function meantFor(word: Word, lexicon: Lexicon, speller: Speller): readonly string[] {
   if (word.meant) return word.meant;
-  const near = speller.nearest(word.text);
+  const near = speller.nearest(word.text).filter((one) => beginsAlike(word.text, one));
   word.meant = near.length <= mostSpellings && !(near.length > 0 && lexicon.isEveryday(word.text)) ? near : [];
   return word.meant;
 }
