@@ -112,7 +112,7 @@ function orphanCost(quantity: Quantity): number {
 const equating: ReadonlySet<string> = new Set(['is', 'was', 'at', 'are', 'were', 'be', 'equals', 'weighs']);
 
 /** What it costs to take a bare figure for a weight behind which something else is named. */
-const miles = 4;
+const miles = 5;
 
 /** What it costs to take a figure behind "that was" for one of what follows. */
 const pointing = 1.5;
@@ -221,7 +221,9 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
     nameFirst += both;
     amountFirst += both;
   }
-  return { nameFirst, amountFirst, lines, stops };
+  // a sentence in another line is of something else
+  const told = lines > 0 && everydays > 0 ? 1 : 0;
+  return { nameFirst: nameFirst + told, amountFirst: amountFirst + told, lines, stops };
 }
 
 type Side = 'none' | 'amount-first' | 'name-first';

@@ -113,8 +113,14 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
         case 'concentration':
         case 'solution':
           if (quantity.dim === 'percent' || quantity.dim === 'bare') {
-            roles.concentration = value;
-            assembly.fate(quantity, 'used', 'lye concentration');
+            // "40 %. Top 10 facts": a bare figure is none where a share is said
+            const isLess = quantity.dim === 'bare' && roles.concentration !== null;
+            if (!isLess) roles.concentration = value;
+            assembly.fate(
+              quantity,
+              isLess ? 'aside' : 'used',
+              isLess ? 'no ingredient beside it' : 'lye concentration',
+            );
           } else {
             const grams = gramsHere(quantity, item.from);
             if (grams !== null) roles.totals.push({ quantity, grams, strict: false, solution: true });
