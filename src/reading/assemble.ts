@@ -5,7 +5,7 @@ import { eitherOr, orphans, rival, twoRecipes } from './doubtful.ts';
 import { settleFates } from './fates.ts';
 import { inStore } from './in-store.ts';
 import { mentions, saltForAlkali, unsaid, vagueAmounts } from './missing.ts';
-import { unknownNames } from './names.ts';
+import { unknownNames, withoutTalk } from './names.ts';
 import { decimals, demandOf, plausible } from './plausible.ts';
 import type { ReadAmount, RecipeReading } from './reading.ts';
 import { withRest } from './rest.ts';
@@ -111,7 +111,7 @@ export function assemble(source: Source): RecipeReading {
   if (source.disordered) assembly.doubts.push({ id: 'disordered' });
   const roles = readRoles(assembly, binding);
   loosePurity(assembly, roles);
-  const rows = weighed(assembly, withRest(assembly, rowsOf(assembly, binding), roles), roles);
+  const rows = weighed(assembly, withRest(assembly, withoutTalk(assembly, rowsOf(assembly, binding)), roles), roles);
   const of = byKind(rows);
 
   unknownNames(assembly, rows);

@@ -271,6 +271,7 @@ const passed: ReadonlySet<string> = new Set([
   'people',
   'target',
   'before',
+  'after',
   'batch-word',
 ]);
 const isPassed = (item: Item | undefined): boolean =>
@@ -495,6 +496,8 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     const fit = fitCost(meaning, item.quantity, unitful && !beside);
     if (fit === never || item.quantity.each || (item.pure && !takesPurity(meaning))) return 'none';
     if (item.total && !meaning.id.startsWith('total')) return 'none';
+    // "glycerine, after cook 25 g / does it fit the fats?"
+    if (meaning.id === 'total-fats' && k < thing && isBroken(gaps, k, thing)) return 'none';
     if (unitful && item.quantity.dim === 'bare' && consumable(named.named)) {
       // "12,50 with coffee", "gave 7. The tallow": what no unit and no neighbour makes an amount
       const gap = gaps[k < thing ? thing - 1 : thing];
@@ -533,6 +536,12 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     cost += way;
   }
   return { cost, side, thing };
+}
+
+/** A line ends between these items. */
+function isBroken(gaps: readonly Gap[], from: number, to: number): boolean {
+  for (let k = from; k < to; k++) if ((gaps[k]?.lines ?? 0) > 0) return true;
+  return false;
 }
 
 /** The first amount from item `begin` on that takes this slot of a name. */

@@ -24,6 +24,7 @@ const outs: readonly RegExp[] = [
   `\\b${taking} out ${gone}${end}`,
   `\\b${taking} ${gone} (?:back |all )?out${end}`,
   `\\b${removing} (?:about )?${gone}${end}`,
+  `\\b(?:left|forgot|kept) ${gone} (?:back )?(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|shop|counter|table|kitchen|car)\\b`,
   `(?:^|[-,.:;!] |\\b(?:so|and|but|then|now|theres|is|have|used|with|that) )no (?:more )?${gone}${end}`,
   `\\b(?:this time|now|today|in the end|edit|scratch that)\\b[^#@]{0,30}\\bwithout ${gone}${end}`,
   `\\bwithout ${gone} (?:this time|today|now|in the end)\\b`,
@@ -49,10 +50,10 @@ const inItsPlace = new RegExp(
 );
 
 const cue =
-  /\b(?:out|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|where|dont|didnt|have|had|havent|for|[>])\b/;
+  /\b(?:out|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|where|dont|didnt|have|had|havent|for|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
-  /\b(?:out|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|really|actually|dont|didnt|havent|couldnt|cant|where it says)\b|[#@] for |\bfor it\b|[-=] >/;
+  /\b(?:out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|really|actually|dont|didnt|havent|couldnt|cant|where it says)\b|[#@] for |\bfor it\b|[-=] >/;
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;

@@ -319,6 +319,14 @@ function sayPure(tokens: readonly Token[], i: number): boolean {
   return pure(tokens[i + 1]) || pure(tokens[i - 1]);
 }
 
+/** The alkali's share of a solution that is mixed 1:1 or 1:2; more than half of it would not dissolve. */
+function strengthOf(item: Extract<Item, { kind: 'amount' }>): Item | null {
+  const { dim, value, second } = item.quantity;
+  if (dim !== 'ratio' || second === null || !(value > 0) || !(second > 0)) return null;
+  const share = Math.min(value, second) / (value + second);
+  return { ...item, quantity: { ...item.quantity, dim: 'percent', value: share, second: null } };
+}
+
 /** Remarks in brackets between a name and its amount: `lye solution (NaOH 1:1 with water): 284 g`. */
 function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const dropped = new Set<Item>();
@@ -348,13 +356,21 @@ function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): reado
         sameThing(item.named.meaning, one.named.meaning) === null,
     );
     if (clash) continue;
+    // "coconut milk (tin, stirred in): 120 g": the colon is the name's
+    const pointed = isSign(tokens[close + 1], ':=') && !inside.some((one) => one.kind === 'amount');
+    if (pointed) named.set(item, { ...item, to: close + 1 });
+    const isStated = inside.some((one) => one.kind === 'amount' && one.quantity.dim === 'percent');
     for (const one of inside) {
-      if (one.kind === 'thing' || one.quantity.dim === 'ratio') dropped.add(one);
+      const isStrength = item.named.meaning.kind === 'stock' && one.kind === 'amount' && !isStated;
+      const strength = isStrength ? strengthOf(one) : null;
+      if (strength) named.set(one, strength);
+      else if (one.kind === 'thing' || one.quantity.dim === 'ratio') dropped.add(one);
       const meaning = one.kind === 'thing' ? sameThing(item.named.meaning, one.named.meaning) : null;
-      if (meaning) named.set(item, { ...item, named: { ...item.named, meaning } });
+      if (meaning) named.set(item, { ...(named.get(item) ?? item), named: { ...item.named, meaning } } as Item);
     }
   }
-  return dropped.size === 0 ? items : items.filter((item) => !dropped.has(item)).map((item) => named.get(item) ?? item);
+  if (dropped.size + named.size === 0) return items;
+  return items.filter((item) => !dropped.has(item)).map((item) => named.get(item) ?? item);
 }
 
 /** Role words that only decorate here: `packs of`, `98 % pure lye`, `38 % of oils`. */

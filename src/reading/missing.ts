@@ -129,8 +129,14 @@ function isToFill({ source: { tokens, lexicon } }: Assembly, { to }: Item): bool
     next?.t === 'word' &&
     unitWord(tokens, lexicon, { from: at, to: at + 1 }) !== null &&
     (behind === undefined || behind.t === 'line' || behind.t === 'sign');
-  return unitAlone || (isBlank(tokens[at - 1]) && at > to);
+  return unitAlone || (at > to && (isBlank(tokens[at - 1]) || isGap(tokens.slice(to, at))));
 }
+
+/** `[..]`, `....`, `[ ]`: a gap where a figure should stand. */
+const isGap = (signs: readonly Token[]): boolean =>
+  /^[:=]?(?:[[(](?:\.{2,}|…|-+)?[\])]|\.{2,}|…|-{2,})$/.test(
+    signs.map((token) => (token.t === 'sign' ? token.text : '')).join(''),
+  );
 
 /** Where a figure should stand. */
 const isBlank = (token: Token | undefined): boolean => token?.t === 'sign' && /^[?_]$/.test(token.text);

@@ -4,6 +4,19 @@ import { isStatementOf } from './totals.ts';
 
 const spoons = new Set(['tsp', 'tbsp', 'tsp-metric', 'tbsp-metric', 'tbsp-australian']);
 
+const alkaline = /hydroxide|potash|caustic|^soda$|natron|potassium|sodium|kalium|natrium/;
+
+/** The rows without "versions 1 and 2 had only the potassium one", where each alkali is weighed by its name. */
+export function withoutTalk(assembly: Assembly, rows: Row[]): Row[] {
+  const isTalk = ({ named: { meaning }, amount }: Row): boolean =>
+    meaning.kind === 'ambiguous' && amount?.dim === 'bare' && alkaline.test(meaning.id);
+  const talk = rows.filter(isTalk);
+  const weighs = ({ named, amount }: Row): boolean => named.meaning.kind === 'alkali' && amount?.dim === 'mass';
+  if (talk.length === 0 || !rows.some(weighs)) return rows;
+  for (const { amount } of talk) if (amount) assembly.fate(amount, 'aside', 'no ingredient beside it');
+  return rows.filter((row) => !isTalk(row));
+}
+
 /** Names that are no single known thing but were given a weight. */
 export function unknownNames(assembly: Assembly, rows: readonly Row[]): void {
   const fatRows = rows.filter((row) => row.named.meaning.kind === 'fat');
@@ -15,8 +28,7 @@ export function unknownNames(assembly: Assembly, rows: readonly Row[]): void {
   for (const row of rows) {
     const { meaning, text } = row.named;
     if (meaning.kind === 'ambiguous') {
-      if (/hydroxide|potash|caustic|^soda$|natron|potassium|sodium|kalium|natrium/.test(meaning.id))
-        assembly.doubts.push({ id: 'which-alkali', said: text });
+      if (alkaline.test(meaning.id)) assembly.doubts.push({ id: 'which-alkali', said: text });
       else assembly.doubts.push({ id: 'ambiguous-name', said: text, candidates: meaning.candidates, why: meaning.why });
     } else if (meaning.kind === 'unheld')
       assembly.doubts.push({ id: 'unheld-fat', said: text, candidates: meaning.candidates });

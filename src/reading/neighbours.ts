@@ -176,7 +176,9 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
       if (token.quantity.dim === 'bare' && of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k))
         aside(k + 2, 'a count');
       if (parted && isPortion(tokens, k, token)) aside(k, 'a count');
-      if (isStatedSum(tokens, k, token)) aside(k, 'a total that agrees');
+      if (isVessel(tokens, k, token)) aside(k, packed);
+      if (isEggs(tokens, k, token)) aside(k, 'a count');
+      if (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token)) aside(k, 'a total that agrees');
       if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
       if (isCounted(tokens, k, token)) aside(k, 'a count');
       const same = conversionOf(tokens, k, token);
@@ -486,7 +488,9 @@ const leastTaken = 100;
 const isScale = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean => {
   const next = tokens[k + 1];
   const isNamed = next?.t === 'name' && next.meaning.kind === 'role' && next.meaning.id === 'scale';
-  return isNamed && quantity.dim === 'mass' && quantity.value >= leastTaken;
+  // "water 210 g. Scale is ..."
+  const isOwned = quantity.text.endsWith('.') || isIngredient(tokens[k - 1]) || isIngredient(tokens[k - 2]);
+  return isNamed && !isOwned && quantity.dim === 'mass' && quantity.value >= leastTaken;
 };
 
 /** "the 3 L tin", "a 5 kg bucket": a pack, unless it is "a 500 g tub of". */
@@ -502,6 +506,51 @@ function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {
     !/ of$/.test(next.meant) &&
     !(beyond?.t === 'word' && beyond.text === 'of')
   );
+}
+
+/** "A ring from a cup", "I stirred it in a glass": a vessel, where nothing follows that would be in it. */
+function isVessel(tokens: readonly Token[], k: number, { quantity: { dim, text } }: Figure): boolean {
+  const [before, next] = [tokens[k - 1], tokens[k + 1]];
+  if (dim !== 'volume' || !/^(?:a|an|one)\s/i.test(text) || before?.t !== 'word') return false;
+  if (!/^(from|in|into|off|under|by|with)$/.test(before.text)) return false;
+  return next?.t !== 'name' && !(next?.t === 'word' && /^(of|for|in|each)$/.test(next.text));
+}
+
+/** "2 eggs", "eggs 1/2 a dozen": how many, and no weight. */
+function isEggs(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {
+  if (dim !== 'bare' || value > mostEggs) return false;
+  return [1, -1].some((step) => {
+    for (let at = k + step; Math.abs(at - k) <= 3; at += step) {
+      const token = tokens[at];
+      if (token?.t === 'name') return /^egg/.test(token.meaning.id);
+      const counts = token?.t === 'word' ? token.sort === 'filler' : token?.t === 'quantity' || token?.t === 'aside';
+      if (!counts) return false;
+    }
+    return false;
+  });
+}
+const mostEggs = 12;
+
+/** A weight alone in its line, of what the rows above it make: `(32 oz)`, `= 1000 g`. */
+function isLoneSum(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!isWeight(token) || token.quantity.upTo !== null) return false;
+  let [from, to] = [k, k + 1];
+  while (isMark(tokens[from - 1], /^[(=[_-]$/)) from--;
+  while (isMark(tokens[to], /^[)\]._-]$/)) to++;
+  if (tokens[from - 1]?.t !== 'line' || (to < tokens.length && tokens[to]?.t !== 'line')) return false;
+  let [sum, rows, weight, named] = [0, 0, 0, false];
+  for (let at = from - 2; at >= -1 && rows < mostTerms; at--) {
+    const one = tokens[at];
+    if (isWeight(one)) weight = weight === 0 ? one.quantity.value : Number.NaN;
+    else if (isIngredient(one)) named = true;
+    if (one && one.t !== 'line') continue;
+    if (!named || !(weight > 0)) return false;
+    sum += weight;
+    rows++;
+    if (rows >= 2 && Math.abs(sum - token.quantity.value) <= 0.006 * sum) return true;
+    [weight, named] = [0, false];
+  }
+  return false;
 }
 
 /** "They take 300 ml each", "the pot holds 3.5 litres": what a vessel takes, where no name follows. */

@@ -47,6 +47,8 @@ const isFew = ({ inWords, value }: Quantity): boolean => inWords && Number.isInt
 /** Steps of scales and the numbers beside them, in grams; what a scale shows beyond is the weight of something. */
 const mostStep = 100;
 
+const isPercent = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'percent';
+
 export function readRoles(assembly: Assembly, binding: Binding): Roles {
   const { items } = assembly.source;
   const roles: Roles = {
@@ -87,6 +89,11 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
       const value = quantity.dim === 'percent' ? quantity.value : quantity.value / 100;
       switch (role) {
         case 'superfat':
+          // "the two gaps for the usual five per cent of superfat"
+          if (quantity.dim === 'bare' && group.amounts.some((at) => isPercent(items[at]))) {
+            assembly.fate(quantity, 'aside', 'a count');
+            break;
+          }
           roles.superfatSaid = quantity;
           if (quantity.upTo !== null && !weighsAlkali)
             assembly.doubts.push({ id: 'range', said: quantity.text, of: 'superfat' });
