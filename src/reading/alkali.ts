@@ -223,6 +223,7 @@ function besideSolution(
   demand: (id: AlkaliId) => number,
 ): readonly Found[] {
   const solutions = found.filter(({ stock }) => stock);
+  if (solutions.length === 0) return found;
   const need = demand(solutions[0]?.id ?? 'naoh');
   const suits = (grams: number): boolean => grams > likely.least * need && grams < likely.most * need;
   const fitting = solutions.filter(({ grams }) => suits(grams));

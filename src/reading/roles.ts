@@ -62,14 +62,17 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
     scaleStep: null,
     superfatSaid: null,
   };
-  const weighsAlkali = binding.groups.some(
-    (group) =>
-      group.amounts.length > 0 &&
-      group.things.some((k) => {
-        const item = items[k];
-        return item?.kind === 'thing' && (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock');
-      }),
-  );
+  const weighsAlkali = (): boolean =>
+    binding.groups.some(
+      (group) =>
+        group.amounts.length > 0 &&
+        group.things.some((k) => {
+          const item = items[k];
+          return (
+            item?.kind === 'thing' && (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock')
+          );
+        }),
+    );
   const gramsHere = (quantity: Quantity, token: number): number | null => {
     if (quantity.dim === 'mass' || quantity.dim === 'volume') return quantity.value;
     if (quantity.dim !== 'bare') return null;
@@ -95,7 +98,7 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
             break;
           }
           roles.superfatSaid = quantity;
-          if (quantity.upTo !== null && !weighsAlkali)
+          if (quantity.upTo !== null && !weighsAlkali())
             assembly.doubts.push({ id: 'range', said: quantity.text, of: 'superfat' });
           else if (quantity.upTo !== null)
             assembly.assume(

@@ -9,6 +9,7 @@ type Sums = Readonly<Record<'fats' | 'after' | 'alkali' | 'water' | 'liquids' | 
 const near = (a: number, b: number): boolean => b > 0 && Math.abs(a - b) <= Math.max(0.02 * b, 1.01);
 
 export function crossTotals(assembly: Assembly, roles: Roles, sums: Sums, rows: readonly Row[]): void {
+  if (!roles.totalFats && roles.totals.length === 0) return;
   const { fats, after, alkali, water, liquids, others } = sums;
   const wet = water + liquids;
   const allFats = fats + after;

@@ -1,6 +1,7 @@
 import { type Item, sameWithin } from './items.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, roundTo } from './rows.ts';
+import type { Prim } from './scan.ts';
 import type { Token } from './tokens.ts';
 
 const paste =
@@ -11,11 +12,16 @@ const ends: ReadonlySet<string> = new Set(['.', ',', ';', '!', '?']);
 /** How far a clause is looked through, in tokens. */
 const longestClause = 40;
 
+function speaksOfThinning(prims: readonly Prim[], from: number, to: number): boolean {
+  for (let k = from; k < to; k++) if (thinning.test(prims[k]?.text ?? '')) return true;
+  return false;
+}
+
 /** Water that a finished soap paste is thinned with, which no alkali was dissolved in. */
 function isForPaste(assembly: Assembly, row: Row): boolean {
   const { tokens, prims } = assembly.source;
   const isEnd = (k: number): boolean => {
-    const token = tokens[k];
+    const token = k < 0 ? undefined : tokens[k];
     if (token?.t === 'quantity') return token.quantity.text.endsWith('.');
     return !token || token.t === 'line' || (token.t === 'sign' && ends.has(token.text));
   };
@@ -23,12 +29,12 @@ function isForPaste(assembly: Assembly, row: Row): boolean {
   while (row.token - from < longestClause && !isEnd(from - 1)) from--;
   while (to - row.token < longestClause && !isEnd(to)) to++;
   // "Dilution:" on the line above
-  const above = tokens[from - 2];
-  if (tokens[from - 1]?.t === 'line' && above?.t === 'sign' && above.text === ':')
+  const above = from > 1 ? tokens[from - 2] : undefined;
+  if (above?.t === 'sign' && tokens[from - 1]?.t === 'line' && above.text === ':')
     for (from -= 2; !isEnd(from - 1); from--);
-  const said = prims.slice(tokens[from]?.from, tokens[to - 1]?.to);
-  if (!said.some(({ text }) => thinning.test(text))) return false;
-  const words = said.map(({ raw }) => raw);
+  const [first, end] = [tokens[from]?.from ?? 0, tokens[to - 1]?.to ?? 0];
+  if (!speaksOfThinning(prims, first, end)) return false;
+  const words = prims.slice(first, end).map(({ raw }) => raw);
   const lye = tokens
     .slice(from, to)
     .some((token) => token.t === 'name' && /^(?:alkali|stock)$/.test(token.meaning.kind));
