@@ -30,7 +30,7 @@ import { type Prim, scan } from './scan.ts';
 import { secondThoughts } from './second-thoughts.ts';
 import { signal, signalsOf } from './signals.ts';
 import type { Speller } from './spelling.ts';
-import { asSolution, rates, stockStrength } from './stock.ts';
+import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown } from './sums.ts';
 import { type Token, tokenize } from './tokens.ts';
 import { oneOfTwins } from './twin-columns.ts';
@@ -80,6 +80,7 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: number) =>
   [shareBase, signal.percent | signal.every],
   [equalParts, signal.equal],
   [stockStrength, signal.ratio],
+  [mixedOnce, signal.percent | signal.ratio],
   [fractionShares, signal.part],
 ];
 

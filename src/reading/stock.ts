@@ -260,3 +260,68 @@ export function rates(tokens: readonly Token[]): readonly Token[] {
   }
   return out ?? tokens;
 }
+
+/** Tokens around a solution's name in which its strength and its weight stand. */
+const besideStock = 6;
+
+/** The strengths and the least weight that solutions are given in the rows of the post. */
+function stocksIn(tokens: readonly Token[]): { readonly shares: readonly number[]; readonly least: number } {
+  const shares: number[] = [];
+  let least = Number.POSITIVE_INFINITY;
+  tokens.forEach((token, k) => {
+    if (token.t !== 'name' || token.meaning.kind !== 'stock') return;
+    for (let at = Math.max(0, k - 3); at < tokens.length && at - k <= besideStock; at++) {
+      const one = tokens[at];
+      if (one?.t === 'line' && at > k) break;
+      if (one?.t !== 'quantity') continue;
+      if (one.quantity.dim === 'percent' && one.quantity.value <= mostDissolved) shares.push(one.quantity.value);
+      else if (one.quantity.dim === 'mass' && at > k) {
+        least = Math.min(least, one.quantity.value);
+        break;
+      }
+    }
+  });
+  return { shares, least };
+}
+
+const isMass = (token: Token | undefined): token is Extract<Token, { t: 'quantity' }> =>
+  token?.t === 'quantity' && token.quantity.dim === 'mass';
+const namedAs = (token: Token | undefined): string => (token?.t === 'name' ? token.meaning.kind : '');
+
+/** "made in May, 2 kg NaOH + 2 kg water": how the solution was mixed of which the rows weigh a part. */
+export function mixedOnce(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some((token) => namedAs(token) === 'stock')) return tokens;
+  const { shares, least } = stocksIn(tokens);
+  let out: Token[] | null = null;
+  for (let k = 0; k + 4 < tokens.length; k++) {
+    const [one, first, joint, other, second] = tokens.slice(k, k + 5);
+    if (
+      !isMass(one) ||
+      !isMass(other) ||
+      !/^(\+|and|&|in|to|with|,)$/.test(joint?.t === 'sign' || joint?.t === 'word' ? joint.text : '')
+    )
+      continue;
+    const kinds = [namedAs(first), namedAs(second)];
+    if (!kinds.includes('alkali') || !kinds.includes('water')) continue;
+    const whole = one.quantity.value + other.quantity.value;
+    const share = (kinds[0] === 'alkali' ? one : other).quantity.value / whole;
+    if (whole < least || !shares.some((said) => Math.abs(said - share) <= 0.006)) continue;
+    out ??= [...tokens];
+    for (const [at, token] of [
+      [k, one],
+      [k + 3, other],
+    ] as const)
+      out[at] = {
+        t: 'aside',
+        reason: 'how the solution was mixed',
+        numbers: token.quantity.numbers,
+        from: token.from,
+        to: token.to,
+      };
+    for (const at of [k + 1, k + 4]) {
+      const name = tokens[at];
+      if (name) out[at] = { t: 'word', text: 'only', sort: 'filler', from: name.from, to: name.to };
+    }
+  }
+  return out ?? tokens;
+}

@@ -68,3 +68,9 @@ test('when it goes in stands between a name and its amount', () => {
   expect(doubts).toEqual([]);
   expect(after.map(({ id, grams }) => [id, grams])).toEqual([['shea-butter', 25]]);
 });
+
+test('how the solution was once mixed is no row beside what is taken of it', () => {
+  const text =
+    'lard 400 g\ncoconut 200 g\n50 % lye solution (NaOH) 160 g\nextra water 60 g\nThe lid says "2 May: 1.5 kg NaOH + 1.5 kg water".';
+  expect(read(text)).toEqual({ ...row, naoh: 80, water: 140, superfat: null });
+});
