@@ -270,14 +270,15 @@ function stocksIn(tokens: readonly Token[]): { readonly shares: readonly number[
   let least = Number.POSITIVE_INFINITY;
   tokens.forEach((token, k) => {
     if (token.t !== 'name' || token.meaning.kind !== 'stock') return;
+    let weighed = false;
     for (let at = Math.max(0, k - 3); at < tokens.length && at - k <= besideStock; at++) {
       const one = tokens[at];
       if (one?.t === 'line' && at > k) break;
       if (one?.t !== 'quantity') continue;
       if (one.quantity.dim === 'percent' && one.quantity.value <= mostDissolved) shares.push(one.quantity.value);
       else if (one.quantity.dim === 'mass' && at > k) {
-        least = Math.min(least, one.quantity.value);
-        break;
+        if (!weighed) least = Math.min(least, one.quantity.value);
+        weighed = true;
       }
     }
   });
