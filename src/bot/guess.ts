@@ -69,8 +69,8 @@ function isRecipe(text: string, { fats, alkali }: RecipeReading): boolean {
 /** "How much of each alkali do I weigh?", beneath fats that are weighed. */
 const asksAlkali =
   /\b(?:how much|what|which)\b[^.?!\n]{0,30}\b(?:lye|naoh|koh|alkalis?|caustic|hydroxide|potash)\b(?![^.?!\n]*\b(?:hot|hotter|warm|temp\w*|cool\w*|ice|strength|solution|concentration)\b)/i;
-const wantsAlkali = (text: string, { fats, alkali, others }: RecipeReading): boolean =>
-  fats.length > 1 && alkali.length === 0 && others.length > 0 && asksAlkali.test(text);
+const wantsAlkali = (text: string, { fats, alkali }: RecipeReading): boolean =>
+  fats.length > 1 && alkali.length === 0 && asksAlkali.test(text);
 
 /** Something that is no fat and no lye, as a share: a scent, perhaps. */
 const speaksOfScent = (text: string, { others, fats, alkali }: RecipeReading): boolean =>

@@ -12,7 +12,7 @@ const which =
 export function asksForAlkali(text: string): boolean {
   return (
     wishesAlkali(text) ||
-    /\b(how much|what amount|how many|need|work out|calculate|figure out|find|wieviel|wie viel|combien|cuanta|quanta)\b|\?\?|lye\s*[:=-]?\s*\?|naoh\s*[:=-]?\s*\?/i.test(
+    /\b(how much|what amount|how many|need|work out|calculate|figure out|find|wieviel|wie viel|combien|cuanta|quanta)\b|\?\?|(?:lye|alkali|koh)\s*[:=-]?\s*\?|naoh\s*[:=-]?\s*\?/i.test(
       text,
     )
   );

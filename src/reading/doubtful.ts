@@ -115,13 +115,16 @@ function isSaidAgain(tokens: readonly Token[], { from, quantity }: Amount, rows:
   );
 }
 
+/** Tokens behind which nobody speaks of the same role any more. */
+const farthestSpoken = 24;
+
 /** The role is spoken of not far before item `at`. */
 function speaksOf(assembly: Assembly, role: string, at: number): boolean {
   const { items } = assembly.source;
   const from = items[at]?.from ?? 0;
   for (let k = at - 1; k >= 0; k--) {
     const item = items[k];
-    if (!item || from - item.from > 14) return false;
+    if (!item || from - item.from > farthestSpoken) return false;
     if (item.kind === 'thing' && item.named.meaning.kind === 'role' && item.named.meaning.id === role) return true;
   }
   return false;

@@ -63,7 +63,7 @@ function isShareOfFats(tokens: readonly Token[], { from }: Item): boolean {
     const token = tokens[k];
     if (token?.t === 'line' || (token?.t === 'sign' && /^[.;!?]$/.test(token.text))) return false;
     if (token?.t !== 'name' || token.meaning.kind !== 'role' || token.meaning.id !== 'total-fats') continue;
-    const share = [tokens[k - 1], tokens[k - 2], tokens[k - 3]].find((one) => one?.t === 'quantity');
+    const share = tokens.slice(Math.max(0, k - 5), k).find((one) => one?.t === 'quantity');
     return share?.t === 'quantity' && share.quantity.dim === 'percent';
   }
   return false;
@@ -199,7 +199,8 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
     const item = items[k];
     if (item?.kind !== 'thing') continue;
     const { kind, id } = item.named.meaning;
-    if (kind !== 'fat' && kind !== 'alkali' && !(dry && kind === 'liquid')) continue;
+    // what the lye is dissolved in is asked where the lye is weighed: else the answer names the water
+    if (kind !== 'fat' && kind !== 'alkali' && !(dry && kind === 'liquid' && isAlkaliSaid())) continue;
     if (weighed(id) || (kind === 'alkali' && isAlkaliSaid())) continue;
     if (keptOut(tokens, item.to)) {
       assembly.assume('left-out', `I left out "${item.named.text}": it is kept for something else.`);

@@ -210,17 +210,24 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
     if (last?.kind === 'amount' && isPair(last, item)) {
       // "water 330 g. Oops, that should be 200 g palm"
       const counts = another ? null : stands(tokens, last.to, item.from);
-      if (counts === 'second') {
+      // "water 200 g. Sorry, 64 not 66": of what was 66
+      const other =
+        next?.kind === 'amount' && isPair(item, next) && stands(tokens, item.to, next.from) === 'first'
+          ? saidOf([...kept, item], next)
+          : -1;
+      if (counts === 'second' && other < 0) {
         back.push(ofFigures(item.quantity, last.quantity, last.from, item.to));
         kept.splice(-1, 1, { ...item, quantity: alike(item.quantity, last.quantity) });
         continue;
       }
       if (counts === 'first') {
-        back.push(ofFigures(last.quantity, item.quantity, last.from, item.to));
         const meant = before?.kind === 'thing' && isBeside(tokens, before.to, last.from) ? -1 : saidOf(kept, item);
         const earlier = kept[meant];
-        if (named === null && earlier?.kind === 'amount') {
-          kept.splice(meant, 1, { ...earlier, quantity: alike(last.quantity, earlier.quantity), same: null });
+        const found = named === null && earlier?.kind === 'amount' ? earlier : null;
+        const said = ofFigures(last.quantity, item.quantity, last.from, item.to);
+        back.push(found ? { ...said, gone: [...said.gone, found.quantity] } : said);
+        if (found) {
+          kept.splice(meant, 1, { ...found, quantity: alike(last.quantity, found.quantity), same: null });
           kept.pop();
           continue;
         }

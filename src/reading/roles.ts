@@ -158,6 +158,11 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
             assembly.fate(quantity, 'aside', 'a count');
             break;
           }
+          // "reckon with 0 % on the four fats"
+          if (quantity.dim === 'percent' && quantity.value === 0 && roles.superfat === null) {
+            roles.superfat = 0;
+            assembly.assume('left-out', `I took ${quantity.text} as the superfat.`);
+          }
           if (quantity.dim !== 'percent')
             roles.totalFats =
               quantity.dim === 'bare' ? withUnit(quantity, unitFor(assembly, item.from)?.unit ?? 'g') : quantity;

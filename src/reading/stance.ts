@@ -109,7 +109,7 @@ export function isPointing({ text }: Sentence, place: number): boolean {
 
 /** The writer took something back in the middle. */
 const takenBack =
-  /\b(?:edit :|make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait|wait no|wait , no|i meant(?! to (?:ask|post|check|share))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
+  /\b(?:edit :|make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait\b|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
 const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
 
 /** The first words that take something back which nothing `hears`. */
