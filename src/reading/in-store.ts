@@ -52,6 +52,8 @@ function tellsStore(row: readonly Token[]): boolean {
     if (!need) return false;
     const sign = textOf(row[k + 1]);
     const behind = sign === '-' ? textOf(row[k + 2]) : sign;
+    // "as at home" says how, not what
+    if (text === 'home' && !row.some((one) => /^(have|had|got|is|are)$/.test(textOf(one)))) return false;
     return (need.before?.test(textOf(row[k - 1])) ?? false) || (need.behind?.test(behind) ?? false);
   });
 }
@@ -136,7 +138,11 @@ const whyOf = (token: Figure): string =>
 /** The tokens with the figures of rows that tell of what is in store set aside, if it is weighed again elsewhere. */
 export function leaveStore(tokens: readonly Token[]): readonly Token[] {
   const rows = rowsOf(tokens);
-  const stored = rows.filter((row) => row.stored && tokens.slice(row.from, row.to).some(isIngredient));
+  const stored = rows.filter(({ from, to, stored }) => {
+    const row = stored ? tokens.slice(from, to) : [];
+    // nobody buys the water
+    return row.some(isIngredient) && !row.some((token) => token.t === 'name' && token.meaning.kind === 'water');
+  });
   if (stored.length === 0 || stored.length === rows.length) return tokens;
   const weighed = new Set<string>();
   const named = new Set<string>();
@@ -145,7 +151,7 @@ export function leaveStore(tokens: readonly Token[]): readonly Token[] {
     while ((stored[next]?.to ?? Number.POSITIVE_INFINITY) <= k) next++;
     if (!isIngredient(token) || k >= (stored[next]?.from ?? Number.POSITIVE_INFINITY)) return;
     named.add(thingOf(token));
-    if (weighedAt(tokens, k)) weighed.add(thingOf(token));
+    if (weighedAt(tokens, k) && !tokens.slice(Math.max(0, k - 5), k).some(isOfPrice)) weighed.add(thingOf(token));
   });
   const isAgain = (row: Row): boolean => namesIn(tokens, row).some((k) => isOf(weighed, tokens[k], 'fat'));
   if (!stored.some(isAgain)) return tokens;
@@ -164,6 +170,10 @@ export function leaveStore(tokens: readonly Token[]): readonly Token[] {
   }
   return out;
 }
+
+/** "She paid 12,80 for the olive". */
+const isOfPrice = (token: Token): boolean =>
+  token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'price';
 
 const isOf = (set: ReadonlySet<string>, token: Token | undefined, kind: string): boolean =>
   isIngredient(token) && token.meaning.kind === kind && set.has(thingOf(token));

@@ -54,3 +54,9 @@ test('the last fat before "soap" is weighed like the others', () => {
   });
   expect(read('500 g lard, 66 g lye, 150 g water: makes 650 g lard soap')).toEqual({ lard: 500, naoh: 66, doubts: [] });
 });
+
+test('a recipe with its water is no store, and what was paid is no weight', () => {
+  const text =
+    'She writes as at home: lard 400 g, coconut oil 150,5 g, NaOH 80 g, water 170 g. I paid 7,40 for the lard.';
+  expect(read(text)).toEqual({ lard: 400, 'coconut-oil': 150.5, naoh: 80, doubts: [] });
+});
