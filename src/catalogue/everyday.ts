@@ -18,6 +18,10 @@ export function stemsOf(word: string): readonly string[] {
   off('ed', '', 'e');
   off('ied', 'y');
   off('ing', '', 'e');
+  off('er', '', 'e');
+  off('ier', 'y');
+  off('est', '', 'e');
+  off('iest', 'y');
   off('ly', '', 'le');
   off('ily', 'y');
   return out;

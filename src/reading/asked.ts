@@ -28,7 +28,7 @@ const canBeAsked = ({ named: { meaning } }: Thing): boolean =>
 function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
   for (let k = from - 1; k >= 0 && from - k <= 4; k -= 1) {
     const word = wordAt(tokens[k]);
-    if (asking.has(word)) return true;
+    if (asking.has(word) || (k === from - 1 && (word === 'what' || word === 'which'))) return true;
     if (!passed.has(word)) return false;
   }
   return false;
@@ -138,7 +138,9 @@ function superfatLast(items: readonly Item[], tokens: readonly Token[]): readonl
   const ends = stop?.t === 'line' || (stop?.t === 'sign' && /^[.!?;]$/.test(stop.text));
   const alone = next === undefined || ends || next.from > only.to + 1 || (isThing(next) && canBeAsked(next));
   const weighed = items.slice(0, at).some((item) => isAmount(item) && item !== only);
-  if (!alone || !weighed || !/^(at|with|and|,|)$/.test(before)) return items;
+  // "what lye do these need at 5 %: olive 400 g"
+  const leads = !weighed && stop?.t === 'sign' && stop.text === ':' && /^(at|with|for)$/.test(before);
+  if (!leads && (!alone || !weighed || !/^(at|with|and|,|)$/.test(before))) return items;
   return [...items.slice(0, at + 1), superfat(only.to), ...items.slice(at + 1)];
 }
 

@@ -50,7 +50,7 @@ const inItsPlace = new RegExp(
 );
 
 const cue =
-  /\b(?:out|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|where|dont|didnt|have|had|havent|for|[>])\b/;
+  /\b(?:out|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
   /\b(?:out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|really|actually|dont|didnt|havent|couldnt|cant|where it says)\b|[#@] for |\bfor it\b|[-=] >/;

@@ -42,7 +42,7 @@ const finished: ReadonlySet<string> = new Set(
   ),
 );
 /** Any word that may tell of the end of the cook. */
-const telling: ReadonlySet<string> = new Set([...late, ...zapped, ...finished, 'off']);
+const telling: ReadonlySet<string> = new Set([...late, ...zapped, ...finished, 'off', 'tongue']);
 const clean = /^(?:clean|ok|okay|fine|negative|passed|passes|good|clear|none|nothing|gone|neutral|free)$/;
 const begins = /^(?:after|once|when|past|following|at|as|reached|until|till|stage|looks?|looked|resembled|like)$/;
 const until = /^(?:until|till)$/;
@@ -83,6 +83,8 @@ function toldAt(tokens: readonly Token[], k: number, lye: boolean): 'over' | 'un
   }
   if (zapped.has(text))
     return follows(tokens, k, clean) || stands(tokens, k, /^(?:passed|passes|no|not|stopped|without)$/) ? 'over' : null;
+  // "once it passes the tongue test"
+  if (text === 'tongue') return stands(tokens, k, /^(?:passed|passes|pass|passing)$/) ? 'over' : null;
   if (text === 'neutral') return stands(tokens, k, /^(?:once|when|tested|tests|is|was)$/) ? 'over' : null;
   // before the lye goes in, it is the melting that ends
   if (!lye) return null;

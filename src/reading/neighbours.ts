@@ -230,7 +230,9 @@ function isStored(tokens: readonly Token[], k: number): boolean {
   let [from, to] = [k, k];
   while (k - from < 20 && !isStop(tokens[from - 1])) from--;
   while (to - k < 20 && !isStop(tokens[to])) to++;
-  return isAny(tokens, from, to, (one, at) => gives(one, signal.store) || isInJar(tokens, at));
+  // "150 g milk from the freezer" is what goes in
+  const isTaken = (at: number): boolean => [1, 2, 3].some((back) => /^(from|out)$/.test(wordAt(tokens, at - back)));
+  return isAny(tokens, from, to, (one, at) => (gives(one, signal.store) && !isTaken(at)) || isInJar(tokens, at));
 }
 
 /** "Oils were at 35 degrees, lye at about 30": as warm as the one before it in the sentence is said to be. */
@@ -275,9 +277,14 @@ function isStock(tokens: readonly Token[], k: number, token: Figure, stored: boo
   const last = before?.t === 'word' && lastWords.has(before.text);
   const left = after?.t === 'word' && leftWords.has(after.text);
   if (!last && !left && !(stored && isStored(tokens, k))) return false;
-  const nameAt = [k - 1, k - 2, k - 3, k + 1, k + 2, k + 3].find((at) => isIngredient(tokens[at]));
+  const behind = [k + 1, k + 2, k + 3].find((at) => isIngredient(tokens[at]));
+  const nameAt = [k - 1, k - 2, k - 3].find((at) => isIngredient(tokens[at]) && !isParted(tokens, at, k)) ?? behind;
   return nameAt !== undefined && weighedElsewhere(tokens, nameAt);
 }
+
+/** A comma stands between two tokens. */
+const isParted = (tokens: readonly Token[], from: number, to: number): boolean =>
+  isAny(tokens, from, to, (one) => isMark(one, /^[,;]$/));
 
 const lastWords: ReadonlySet<string> = new Set(['last', 'remaining', 'another', 'spare']);
 const leftWords: ReadonlySet<string> = new Set(['left', 'remaining', 'spare']);

@@ -20,7 +20,7 @@ const asking =
   '\\b(?:check(?:ed|ing)?|judge|look(?:ing)? at|verify|about|is|mean|meant|asking|want|need|take|use|review|right|ok|only|just)\\b[^.?!\\n]{0,40}';
 const pointed: Readonly<Record<Age, RegExp>> = {
   new: new RegExp(
-    `${asking}\\b(?:new|newer|current|latest|updated|revised|second|last|lower|bottom|today['’]?s|tonight['’]?s|mine|my (?:own|version|one))${one}(?![ ]?(?:spring|summer|autumn|fall|winter|week|month|year|time|night|to|soap|here))\\b`,
+    `${asking}\\b(?:new|newer|current|latest|updated|revised|(?:second|last|lower|bottom)(?=(?: one| recipe| version| batch| list)?\\s*(?:[.?!,;:)\\n]|$))|today['’]?s|tonight['’]?s|mine|my (?:own|version|one))${one}(?![ ]?(?:spring|summer|autumn|fall|winter|week|month|year|time|night|to|soap|here))\\b`,
     'i',
   ),
   old: new RegExp(

@@ -88,10 +88,10 @@ function isNoBetween(item: Thing, last: Item | undefined, next: Item | undefined
   );
 }
 
-/** "Milk 330 g, no water at all": a liquid that the post names to say that there is none. */
+/** "Milk 330 g, no water at all", "no castor this year": what the post names to say that there is none, and nowhere else. */
 function isWithout(item: Thing, items: readonly Item[], tokens: readonly Token[]): boolean {
-  const { kind } = item.named.meaning;
-  if (kind !== 'water' && kind !== 'ice' && kind !== 'liquid') return false;
+  if (!mayLack.has(item.named.meaning.kind) || tokens[item.to]?.t === 'quantity') return false;
+  if (items.filter((one) => one.kind === 'amount').length < leastWeighed) return false;
   const before = tokens[item.from - 1];
   return (
     (before?.t === 'word' || before?.t === 'name') &&
@@ -99,6 +99,11 @@ function isWithout(item: Thing, items: readonly Item[], tokens: readonly Token[]
     items.every((one) => one === item || one.kind !== 'thing' || !sameThing(one, item))
   );
 }
+
+/** Amounts of a post that is more than an answer or a correction, at the least. */
+const leastWeighed = 3;
+
+const mayLack: ReadonlySet<string> = new Set(['water', 'ice', 'liquid', 'fat', 'acid', 'additive']);
 
 const sameThing = (a: Thing, b: Thing): boolean =>
   a.named.meaning.kind === b.named.meaning.kind && a.named.meaning.id === b.named.meaning.id;

@@ -107,6 +107,15 @@ function compound(
   const numeral = parts ? numeralAt(prims, j, habit) : null;
   if (!parts || !numeral || numeral.other !== null) return null;
   const hit = unitAt(prims, numeral.end, lexicon, numeral.value);
+  // "1 h 40"
+  if (
+    !hit &&
+    unit.id === 'h' &&
+    j === end &&
+    /^[0-5]\d$/.test(prims[j]?.text ?? '') &&
+    prims[numeral.end]?.text !== '%'
+  )
+    return { add: numeral.value * 60, end: numeral.end, numbers: numeral.numbers };
   if (!hit || hit.unit.dimension !== unit.dimension || hit.unit.factor >= unit.factor) return null;
   if (!parts.includes(hit.unit.id) || numeral.value * hit.unit.factor >= unit.factor) return null;
   return { add: base(numeral.value, hit.unit), end: hit.end, numbers: numeral.numbers };
@@ -277,7 +286,7 @@ function rangeAt(figure: Figure, hit: UnitHit | null, lexicon: Lexicon, habit: D
   const secondHit = unitAt(prims, second.end, lexicon, second.value);
   const secondPercent = prims[second.end]?.text === '%';
   const sameUnit =
-    (!hit && (secondHit || secondPercent)) ||
+    (!hit && !firstPercent && (secondHit || secondPercent)) ||
     (hit && secondHit && hit.unit.dimension === secondHit.unit.dimension) ||
     (firstPercent && secondPercent) ||
     (!hit && !firstPercent && !secondHit && (stroke ? joint.glued : true)) ||

@@ -372,6 +372,7 @@ function dropAll(post: Post, list: readonly Said[], kept: readonly Said[]): void
 }
 
 const corrected = 'as the post corrects itself';
+const byOthers = 'which somebody else says';
 const elsewhere = 'which the post tells of another time or batch';
 
 /** Two figures for one thing, of which the words around them say which counts. */
@@ -402,7 +403,13 @@ function settleFigures(post: Post): void {
     }
     const { meaning, text: called } = counts.thing.named;
     const name = meaning.kind === 'role' ? '' : ` of ${called}`;
-    const why = counts.stance === 'right' || counts.stance === 'now' ? corrected : elsewhere;
+    const isTold = away.every(({ stance }) => stance === 'others');
+    const why =
+      counts.stance === 'right' || counts.stance === 'now'
+        ? corrected
+        : isTold && counts.stance === null
+          ? byOthers
+          : elsewhere;
     const said = [...new Set(away.map((one) => written(one.amount.quantity)))].join(' or ');
     // "the coconut is 180 not 280": told already
     const same = post.back.findIndex(({ text }) => text.startsWith(`I took ${written(amount.quantity)}, not `));
@@ -432,6 +439,12 @@ function countingOf(list: readonly Said[]): Said | null {
   const now = standing.filter(({ stance }) => stance === 'now');
   const [lone] = now;
   const others = standing.filter(({ stance }) => stance !== 'now');
-  const giveWay = others.every((one) => one.stance === 'told' || (lone && one.amount.from < lone.amount.from));
-  return now.length === 1 && lone && giveWay ? lone : null;
+  const giveWay = others.every(
+    (one) => one.stance === 'told' || one.stance === 'others' || (lone && one.amount.from < lone.amount.from),
+  );
+  if (now.length === 1 && lone && giveWay) return lone;
+  // "Hanna says she would take 230 g": what somebody else says gives way to the one that the writer has
+  const own = now.length === 0 ? standing.filter(({ stance }) => stance !== 'others') : [];
+  const [mine] = own;
+  return mine && own.every((one) => isSame(one.amount.quantity, mine.amount.quantity)) ? mine : null;
 }

@@ -13,7 +13,8 @@ export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Ro
   const parts = fats.filter((row) => row.amount?.dim === 'parts');
   const isWeighed = (id: string): boolean =>
     fats.some(({ named, amount }) => named.meaning.id === id && amount && amount.dim !== 'parts');
-  const shares = fats.filter((row) => row.share && !row.amount && !isWeighed(row.named.meaning.id));
+  const signed = fats.filter((row) => row.share && !row.amount && !isWeighed(row.named.meaning.id));
+  const shares = signed.length > 0 ? withoutSign(fats, signed) : signed;
   const bareShares =
     shares.length === 0 && parts.length === 0 && roles.totalFats
       ? fats.filter((row) => row.amount?.dim === 'bare')
@@ -35,7 +36,7 @@ export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Ro
       for (const row of parts) grams.set(row, (total * (row.amount?.value ?? 0)) / sum);
     }
   } else if (shares.length > 0) {
-    const sum = shares.reduce((all, row) => all + (row.share?.value ?? 0), 0);
+    const sum = shares.reduce((all, row) => all + shareOf(row), 0);
     const weighed = fats.filter((row) => row.amount);
     if (weighed.length > 0 && shares.length < fats.length)
       assembly.doubts.push({
@@ -47,7 +48,7 @@ export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Ro
     else {
       const total = base();
       if (total === null) assembly.doubts.push({ id: 'shares-total' });
-      else for (const row of shares) grams.set(row, (total * (row.share?.value ?? 0)) / sum);
+      else for (const row of shares) grams.set(row, (total * shareOf(row)) / sum);
     }
   } else if (bareShares.length > 1 && bareShares.length === fats.length) {
     const sum = bareShares.reduce((all, row) => all + (row.amount?.value ?? 0), 0);
@@ -103,4 +104,16 @@ export function crossShares(assembly: Assembly, rows: readonly Row[], all: numbe
       said: bad.share?.value ?? 0,
       weighed: (bad.grams ?? 0) / fats,
     });
+}
+
+/** A share as it is said, with its sign or without. */
+const shareOf = ({ share, amount }: Row): number => share?.value ?? (amount?.value ?? 0) / 100;
+
+/** `lard 60 %, coconut 25, sunflower 15`: the sign stands behind the first alone, and all make the whole. */
+function withoutSign(fats: readonly Row[], signed: readonly Row[]): readonly Row[] {
+  const loose = fats.filter(
+    (row) => !signed.includes(row) && row.amount?.dim === 'bare' && !row.amount.negative && row.amount.upTo === null,
+  );
+  if (loose.length === 0 || loose.length + signed.length < fats.length) return signed;
+  return Math.abs(fats.reduce((sum, row) => sum + shareOf(row), 0) - 1) <= 0.0101 ? fats : signed;
 }

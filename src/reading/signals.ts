@@ -53,7 +53,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
   parting: 'split divide divided cut separate separated slice sliced',
   including: 'includes included including incl contains thereof',
   cooking:
-    'cook cooks cooked cooking gekocht kochen cuire cuit cuite cuisson cocido cotto schongarer crockpot crock slowcooker cooker hp zap zaps zapped zapping gel gelled oven applesauce vaseline potato potatoes mash translucent glassy',
+    'cook cooks cooked cooking gekocht kochen cuire cuit cuite cuisson cocido cotto schongarer crockpot crock slowcooker cooker hp zap zaps zapped zapping tongue gel gelled oven applesauce vaseline potato potatoes mash translucent glassy',
   ofIt: 'it that them those which this',
 };
 const words: ReadonlyMap<string, number> = bitsOf(wordsOf);

@@ -3,24 +3,25 @@ import type { Sentence } from './sentences.ts';
 
 /**
  * `right`: it puts an earlier figure right. `now`: it is so now, or was done in fact. `once`: it is so no longer.
- * `told`: somebody says it, or it was so at another time; it gives way to one that is so now.
+ * `told`: a recipe or the like says it, or it was so at another time; it gives way to one that is so now. `others`: some
+ * other person says it; it gives way to any that the writer has.
  */
-export type Stance = 'right' | 'now' | 'once' | 'told' | null;
+export type Stance = 'right' | 'now' | 'once' | 'told' | 'others' | null;
 
 /** Words without which no sentence of a post can take anything back. */
 export const turning: ReadonlySet<string> = new Set(
   `edit edited correction corrected erratum oops whoops woops sorry scratch strike meant wait typo mistyped misread mistake update updated
    instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed
    not no nope minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped
-   now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until
+   says say thinks reckons swears claims insists recommends would now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until
    ignore yesterday last earlier compared there normally usually otherwise`.split(/\s+/),
 );
 
 /** A sentence, or the sentences behind it, put something right. */
 const rights =
-  /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?! to (?:ask|post|check|share))(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)|no , wait|no wait|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|fat fingers?|update(?= [:-]))/;
+  /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:#-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?! to (?:ask|post|check|share))(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)|no , wait|no wait|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|fat fingers?|update(?= [:#-]))/;
 /** What stands behind these is all meant to put right, up to the end of the paragraph. */
-const heading = /\b(?:edit(?:ed)?|correction|erratum|update|ps|p ?\. ?s \.?)(?= [:-]| $|$)/;
+const heading = /\b(?:edit(?:ed)?|correction|erratum|update|ps|p ?\. ?s \.?)(?= [:#-]| $|$)/;
 
 /** Of somebody else, or not for certain. */
 const doubtful =
@@ -39,6 +40,13 @@ const wasBefore = /\b(?:was|were|had)\b/;
 const wasBehind = /^ (?:of )?(?:@ )?(?:, )?(?:while|when|as long as|until|till|before) /;
 const toldBefore =
   /\b(?:yesterday|last (?:week|time|year|month|night|spring|summer|autumn|fall|winter|batch)|before|earlier|once|the old|previous(?:ly)?|recipe|book|card|calculator|calc|sheet|says|said|calls for|asks for|printed|planned|wanted|supposed)\b/;
+
+/** Somebody says what they think or would do. */
+const others =
+  /\b(?!i |you |we )[\p{L}']+ (?:says|thinks|reckons|swears|claims|insists|recommends|told me|would (?:take|use|put|have))\b/u;
+/** What also "says": no person. */
+const things =
+  /\b(?:it|this|that|which|calc\w*|recipe|book|card|sheet|scales?|label|chart|page|paper|app|program|blog|site|table|tub|bag|box|instructions|post|note|list|i|we|you) (?:says|told me|recommends|would (?:take|use|put|have))\b/;
 
 export interface Right {
   /** Where in its sentence the figures begin to put others right; beyond its end where they do not. */
@@ -68,7 +76,7 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
 
 /** Words of which one at least is in all that is told of another time, or of now. */
 const telling =
-  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed)\b/;
+  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed)\b/;
 
 /** Whether a figure of the sentence may have a stance other than to put another right. */
 export const mayTell = ({ text }: Sentence): boolean => telling.test(text);
@@ -82,6 +90,7 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
     return 'once';
   if (place >= rightFrom && !doubtful.test(text.slice(Math.max(0, Math.min(rightFrom, text.length))))) return 'right';
   if (nowBefore.test(before) || nowBehind.test(behind)) return 'now';
+  if (others.test(before) && !things.test(before)) return 'others';
   if (toldBefore.test(before)) return 'told';
   // "in my last batch I had 120 g NaOH with 800 g olive"
   const sofar = text.slice(0, place);

@@ -158,6 +158,12 @@ function bare(post: string): { readonly text: string; readonly gone: string[] } 
   );
 }
 
+/** The post without what it quotes; null where it quotes nothing. */
+function unquoted(post: string): { readonly text: string; readonly gone: string[] } | null {
+  const lines = stretchesOf(post, /\n/g).filter(({ from, to }) => /^[ \t]*>/.test(post.slice(from, to)));
+  return lines.length > 0 ? cut(post, lines) : null;
+}
+
 /** Two recipes, a correction, or two weights of one thing: that is about the recipe, wherever it is said. */
 const isOfRecipe = (doubt: Doubt): boolean =>
   doubt.id === 'two-recipes' ||
@@ -191,6 +197,12 @@ export function amongTalk(
     gone = [...gone, ...less.gone];
     text = less.text;
     reading = read(text);
+  }
+  const quoted = reading.doubts.length > 0 && fits && !first.doubts.some(isOfRecipe) ? unquoted(post) : null;
+  const alone = quoted ? read(quoted.text) : null;
+  if (quoted && alone?.doubts.length === 0) {
+    gone = quoted.gone;
+    reading = alone;
   }
   if (reading.doubts.length > 0) {
     if (!fits || first.doubts.some(isOfRecipe)) return null;

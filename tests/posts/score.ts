@@ -46,6 +46,11 @@ export const sets = [
   'blind-12',
   'blind-13',
   'blind-14',
+  'blind-15',
+  'blind-16',
+  'blind-17',
+  'blind-18',
+  'blind-19',
 ] as const;
 
 export function posts(set: string): readonly Post[] {
