@@ -90,14 +90,16 @@ function isNoBetween(item: Thing, last: Item | undefined, next: Item | undefined
 
 /** "Milk 330 g, no water at all", "no castor this year": what the post names to say that there is none, and nowhere else. */
 function isWithout(item: Thing, items: readonly Item[], tokens: readonly Token[]): boolean {
+  const before = item.from > 0 ? tokens[item.from - 1] : undefined;
+  const says = before?.t === 'word' || before?.t === 'name' ? before.text.toLowerCase() : '';
+  if (says !== 'no' && says !== 'without' && says !== 'zero') return false;
   if (!mayLack.has(item.named.meaning.kind) || tokens[item.to]?.t === 'quantity') return false;
-  if (items.filter((one) => one.kind === 'amount').length < leastWeighed) return false;
-  const before = tokens[item.from - 1];
-  return (
-    (before?.t === 'word' || before?.t === 'name') &&
-    /^(?:no|without|zero)$/.test(before.text.toLowerCase()) &&
-    items.every((one) => one === item || one.kind !== 'thing' || !sameThing(one, item))
-  );
+  let weighed = 0;
+  for (const one of items) {
+    if (one.kind === 'amount') weighed++;
+    else if (one !== item && sameThing(one, item)) return false;
+  }
+  return weighed >= leastWeighed;
 }
 
 /** Amounts of a post that is more than an answer or a correction, at the least. */
