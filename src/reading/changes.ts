@@ -66,9 +66,14 @@ const strangers =
 const mind =
   /\b(?:once|had|but|edit|decided|actually|in the end|originally|first|no longer|no more|any ?more|changed|scratch|completely|altogether|entirely)\b/;
 
+/** "The shea still sat on the counter, so it never went in". */
+const neverIn = /(?<gone>@) (?:[^#@.;]{0,40} )?never (?:went|made it|got|goes) (?:in|into)\b/d;
+
 /** The changes of a recipe that a sentence tells. */
 export function changesIn(sentence: Sentence): readonly Change[] {
   const { text } = sentence;
+  const left = text.includes('never') && !/\b(?:if|would|until)\b/.test(text) ? neverIn.exec(text) : null;
+  if (left) return [{ kind: 'out', gone: tokenAt(sentence, left.indices?.groups?.['gone']?.[0] ?? 0) }];
   if (!cue.test(text) || wondering.test(text) || strangers.test(text)) return [];
   const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
     tokenAt(sentence, found.indices?.groups?.[name]?.[0] ?? 0);

@@ -59,7 +59,7 @@ function asksOfCook(sentence: string): boolean {
     / (?:how|walk me|steps|stages|guide|when (?:is|are|do|does|can|will|should|would)|(?:what|which) (?:temp\w*|heat|setting|stages?|happens|should|pot|size)) /.test(
       sentence,
     );
-  const judged = / F\d+ /.test(sentence) && / A\d+ /.test(sentence);
+  const judged = (/ F\d+ /.test(sentence) && / A\d+ /.test(sentence)) || / (?:zappy|harsh|heavy|safe) /.test(sentence);
   return (how || (/ \? /.test(sentence) && !judged)) && cookAsk.test(sentence);
 }
 

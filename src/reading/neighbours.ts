@@ -180,6 +180,7 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
       if (isEggs(tokens, k, token)) aside(k, 'a count');
       if (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token)) aside(k, 'a total that agrees');
       if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
+      if (isIceOf(tokens, k, token)) aside(k, 'a part of what was said');
       if (isCounted(tokens, k, token)) aside(k, 'a count');
       const same = conversionOf(tokens, k, token);
       if (same !== null) for (const one of [k, same]) aside(one, 'what a unit is in another');
@@ -410,6 +411,18 @@ function isIncluded(tokens: readonly Token[], k: number, token: Figure): boolean
     if (one?.t !== 'word' || one.sort !== 'filler') return true;
   }
   return true;
+}
+
+/** "Water 300 g, of that I want to take 100 g as ice": a part of the water. */
+function isIceOf(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (token.quantity.dim !== 'mass') return false;
+  const isIce = [1, 2, 3].some((step) => {
+    const one = tokens[k + step];
+    return one?.t === 'name' && one.meaning.kind === 'ice';
+  });
+  for (let at = k - 1; isIce && at > 0 && k - at <= 7 && tokens[at]?.t !== 'quantity'; at--)
+    if (/^(that|this|these|it|which)$/.test(wordAt(tokens, at)) && wordAt(tokens, at - 1) === 'of') return true;
+  return false;
 }
 
 /** "the two waters", "all four fats": how many were named, and no weight. */

@@ -160,15 +160,25 @@ function isDenied(tokens: readonly Token[], { from, to }: Item): boolean {
   return !tokens.slice(to, to + 5).some((token) => token.t === 'word' && token.text === 'but');
 }
 
-/** "Sorry, 128 not 130": where the one figure stands that was 130, of what was said before the correction; -1 if none does. */
-function saidOf(kept: readonly Item[], { quantity }: Amount): number {
-  const isIt = (item: Item | undefined): boolean =>
-    item?.kind === 'amount' &&
-    weighs(item.quantity) &&
-    Math.abs(item.quantity.value - alike(quantity, item.quantity).value) <= 1e-6 * item.quantity.value;
-  const said = kept.slice(0, -1);
-  const at = said.findIndex(isIt);
-  return at >= 0 && at === said.findLastIndex(isIt) ? at : -1;
+/** "Water 300 g. Sorry, 128 not 130": where the one figure of `kept` stands that was 130; -1 if none does. */
+function saidBefore(
+  kept: readonly Item[],
+  item: Amount,
+  told: readonly Item[],
+  at: number,
+  tokens: readonly Token[],
+): number {
+  const [last, next, behind] = [kept.at(-1), told[at + 1], told[at + 2]];
+  if (next?.kind !== 'amount' || !isPair(item, next) || stands(tokens, item.to, next.from) !== 'first') return -1;
+  // "NaOH 128 not 130", "128 not 130 g of NaOH"
+  if (last?.kind === 'thing' && isBeside(tokens, last.to, item.from)) return -1;
+  if (behind?.kind === 'thing' && isBeside(tokens, next.to, behind.from)) return -1;
+  const isIt = (one: Item): boolean =>
+    one.kind === 'amount' &&
+    weighs(one.quantity) &&
+    Math.abs(one.quantity.value - alike(next.quantity, one.quantity).value) <= 1e-6 * one.quantity.value;
+  const found = kept.findIndex(isIt);
+  return found >= 0 && found === kept.findLastIndex(isIt) ? found : -1;
 }
 
 /** The items without what was taken back, and what that was. */
@@ -214,30 +224,25 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
       });
       continue;
     }
+    const meant = saidBefore(kept, item, told, k, tokens);
+    const earlier = kept[meant];
+    if (earlier?.kind === 'amount' && next?.kind === 'amount') {
+      const said = ofFigures(item.quantity, next.quantity, item.from, next.to);
+      back.push({ ...said, gone: [...said.gone, earlier.quantity] });
+      kept.splice(meant, 1, { ...earlier, quantity: alike(item.quantity, earlier.quantity), same: null });
+      k++;
+      continue;
+    }
     if (last?.kind === 'amount' && isPair(last, item)) {
       // "water 330 g. Oops, that should be 200 g palm"
       const counts = another ? null : stands(tokens, last.to, item.from);
-      // "water 200 g. Sorry, 64 not 66": of what was 66
-      const other =
-        next?.kind === 'amount' && isPair(item, next) && stands(tokens, item.to, next.from) === 'first'
-          ? saidOf([...kept, item], next)
-          : -1;
-      if (counts === 'second' && other < 0) {
+      if (counts === 'second') {
         back.push(ofFigures(item.quantity, last.quantity, last.from, item.to));
         kept.splice(-1, 1, { ...item, quantity: alike(item.quantity, last.quantity) });
         continue;
       }
       if (counts === 'first') {
-        const meant = before?.kind === 'thing' && isBeside(tokens, before.to, last.from) ? -1 : saidOf(kept, item);
-        const earlier = kept[meant];
-        const found = named === null && earlier?.kind === 'amount' ? earlier : null;
-        const said = ofFigures(last.quantity, item.quantity, last.from, item.to);
-        back.push(found ? { ...said, gone: [...said.gone, found.quantity] } : said);
-        if (found) {
-          kept.splice(meant, 1, { ...found, quantity: alike(last.quantity, found.quantity), same: null });
-          kept.pop();
-          continue;
-        }
+        back.push(ofFigures(last.quantity, item.quantity, last.from, item.to));
         kept.splice(-1, 1, { ...last, quantity: alike(last.quantity, item.quantity), to: named ? item.to : last.to });
         continue;
       }

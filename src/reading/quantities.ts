@@ -125,6 +125,13 @@ function compound(
 function articleAt(prims: readonly Prim[], i: number, lexicon: Lexicon): { end: number } | null {
   const prim = prims[i];
   if (prim?.kind !== 'word' || !/^(a|an)$/.test(prim.text) || prims[i + 1]?.kind !== 'word') return null;
+  // "tenths of an ounce"
+  if (
+    i > 1 &&
+    prims[i - 1]?.text === 'of' &&
+    /^(tenths?|hundredths?|thousandths?|fractions?)$/.test(prims[i - 2]?.text ?? '')
+  )
+    return null;
   const hit = unitAt(prims, i + 1, lexicon);
   if (
     !hit ||

@@ -78,7 +78,11 @@ export function secondThoughts(
   before: readonly PutRight[],
 ): Thoughts {
   const turns = tokens.some(
-    (token) => (token.t === 'word' && turning.has(token.text)) || (token.t === 'name' && token.meaning.id === 'number'),
+    (token) =>
+      (token.t === 'word' && turning.has(token.text)) ||
+      (token.t === 'name' &&
+        token.meaning.kind === 'role' &&
+        (token.meaning.id === 'number' || turning.has(token.text.toLowerCase()))),
   );
   if (!turns || !items.some(isAmount)) return { items, back: before, unheard: null };
   const sentences = sentencesOf(tokens, prims);
@@ -357,6 +361,9 @@ function settleWhole(post: Post): void {
   const standing = left.filter((one) => !once.includes(one));
   const lone = once.filter((one) => !isIn(standing)(one));
   if (isWhole(standing, 1) && lone.length > 0) dropAll(post, lone, standing);
+  // "Old: olive 500, palm 300. New: olive 500, lard 300", whose lye is asked for
+  else if (fats(once).length > 1 && fats(standing).length > 1 && !left.some(({ key }) => /^(?:alkali|stock)/.test(key)))
+    dropAll(post, once, standing);
 }
 
 function dropAll(post: Post, list: readonly Said[], kept: readonly Said[]): void {

@@ -12,7 +12,7 @@ export type Stance = 'right' | 'now' | 'once' | 'told' | 'others' | null;
 export const turning: ReadonlySet<string> = new Set(
   `edit edited correction corrected erratum oops whoops woops sorry scratch strike meant wait typo mistyped misread mistake update updated
    instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed
-   not no nope minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped
+   old previous not no nope never didnt minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped
    says say thinks reckons swears claims insists recommends would now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until
    ignore yesterday last earlier compared there normally usually otherwise`.split(/\s+/),
 );

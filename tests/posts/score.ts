@@ -51,6 +51,7 @@ export const sets = [
   'blind-17',
   'blind-18',
   'blind-19',
+  'blind-20',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

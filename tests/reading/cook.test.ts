@@ -1,0 +1,42 @@
+// Fat that goes in after the cook, in the words of people who cook soap; and fat that does not, said with the same words.
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const pot = 'Crock pot batch: coconut 300 g, lard 500 g, olive 200 g. Lye 146 g NaOH in 380 g water. ';
+const after = (text: string) => readRecipe(reader, text).after.map(({ id, grams }) => `${id} ${grams}`);
+
+test.each([
+  'When it looked like petroleum jelly I stirred in 40 g shea butter and 25 g lavender EO.',
+  'Once it was mashed potatoes I added 40 g shea butter.',
+  'At the petroleum jelly stage: 40 g shea butter.',
+  'As soon as it had gone translucent, 40 g shea went in.',
+  'When it was done, stirred in 40 g shea.',
+  'when done: 40 g shea',
+  'Zap test clean. Then I folded in 40 g melted shea.',
+  'It passed the tongue test, so in went 40 g shea butter.',
+  'Turned the crockpot off and stirred in 40 g shea butter.',
+  'Heat off, then 40 g shea butter and the scent.',
+  'Cooked for 50 min on low, then added 40 g shea butter.',
+  '40 g shea butter goes in last, once it looks like mashed potato.',
+  'I keep 40 g shea back for the end of the cook.',
+  'Once it is fertig gekocht 40 g Sheabutter on top.',
+])('after the cook: %s', (text) => expect(after(pot + text)).toEqual(['shea-butter 40']));
+
+test.each([
+  'At light trace I added 40 g shea butter.',
+  'Others put theirs in after the cook, I never do: 40 g of shea goes in at light trace.',
+  'It went through applesauce while 40 g shea melted in it.',
+  'Before pouring I stirred in 40 g shea butter.',
+])('before it: %s', (text) => expect(after(pot + text)).toEqual([]));
+
+test('a pot that looks like something holds none of it', () => {
+  const { fats, liquids, doubts } = readRecipe(reader, `${pot}It went through applesauce and then vaseline.`);
+  expect([fats.length, liquids.length, doubts.length]).toEqual([3, 0, 0]);
+});
+
+test('a test of the day before the recipe says nothing of its fats', () =>
+  expect(after('Zap test 16.02.2024: none\nolive 400 g\ncoconut 250 g\nlye 94 g\nwater 200 g\ncastor 40 g')).toEqual(
+    [],
+  ));

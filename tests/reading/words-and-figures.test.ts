@@ -1,0 +1,90 @@
+// What people write in place of the plain figure or name: ranges, two units, dates, corrections, names by ear.
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => readRecipe(reader, text);
+const fats = (text: string) => read(text).fats.map(({ id, grams }) => `${id} ${Math.round(grams)}`);
+const recipe = '500 g lard, 200 g coconut oil, 100 g olive oil, 113 g NaOH, 250 g water';
+
+test.each(['between 150 and 200 g', 'somewhere between about 150 and 200 g'])('a range is asked about: %s', (range) =>
+  expect(read(`lard 500 g, coconut oil ${range}, lye 90 g, water 200 g`).doubts.map(({ id }) => id)).toEqual(['range']),
+);
+
+test('of one weight in two units, the one that the other was rounded from', () => {
+  expect(
+    read('14.1 oz (400 g) olive oil, 7.1 oz (200 g) lard, 2.8 oz (81 g) lye').fats.map((one) => one.grams),
+  ).toEqual([400, 200]);
+  expect(read('16 oz (450 g) olive oil, 2.1 oz lye').fats[0]?.grams).toBeCloseTo(453.592, 2);
+});
+
+test.each([
+  ['shay butter 100 g', 'shea-butter 100'],
+  ['rice brand oil 100 g', 'rice-bran-oil 100'],
+  ['baboossa oil 100 g', 'babassu-oil 100'],
+  ['smalec 100 g', 'lard 100'],
+])('a name by ear or of another tongue: %s', (text, fat) => expect(fats(text)).toEqual([fat]));
+
+test.each(['costic soda 140 g', 'cawstic soda 140 g'])('alkali by ear: %s', (text) =>
+  expect(read(`lard 1000 g, ${text}`).alkali).toMatchObject([{ id: 'naoh', grams: 140 }]),
+);
+
+test('a parrot is no carrot, and a reader with digits in the name weighs nothing', () => {
+  const { liquids, alkali, doubts } = read(`posted by potmaker72\n${recipe}\nMy parrot is 31.`);
+  expect([liquids.length, alkali[0]?.grams, doubts.length]).toEqual([0, 113, 0]);
+});
+
+test.each([
+  [`${recipe}. Sorry, 115 not 113`, 115],
+  [`${recipe}. Wait, it's 115 not 113!`, 115],
+  [`${recipe}. My sister says she would take 118 g of lye.`, 113],
+])('which figure of the lye counts: %s', (text, grams) => {
+  const { alkali, doubts } = read(text);
+  expect([alkali[0]?.grams, doubts.length]).toEqual([grams, 0]);
+});
+
+test.each([`${recipe}. My calculator says 118 g of lye.`, `${recipe}. The recipe said 118 g lye, or was it 131.`])(
+  'is asked about: %s',
+  (text) => expect(read(text).doubts.length).toBeGreaterThan(0),
+);
+
+test.each([
+  ['lard 500 g, figure the lye at zero please', 0],
+  ['lard 500 g, do the lye for zero per cent', 0],
+  ['what lye do these need at 7 %: lard 300 g, olive 200 g', 0.07],
+  ['hi all\nlye for 500 g lard with nothing left over', 0],
+])('superfat: %s', (text, superfat) => expect(read(text).superfat).toBe(superfat));
+
+test('one sign of per cent serves for all where they make the whole', () =>
+  expect(fats('lard 60 %, coconut 25, sunflower 15, batch of 900 g oils')).toEqual([
+    'lard 540',
+    'coconut-oil 225',
+    'sunflower-oil 135',
+  ]));
+
+test('milk in cubes and no water at all', () => {
+  const { waterGrams, liquids } = read('lard 500 g, 68 g NaOH, goat milk in cubes, 180 g, no water at all');
+  expect([waterGrams, liquids[0]?.grams]).toEqual([null, 180]);
+});
+
+test('what a label says is the purity, beyond the whole too', () => {
+  expect(
+    read('lard 500 g, 68 g NaOH, the label says ninety nine percent. Water 180 g').alkali[0]?.purity?.nominal,
+  ).toBe(0.99);
+  expect(read('lard 500 g, 68 g NaOH, its purity is given as 190 %, water 180 g').doubts.map(({ id }) => id)).toContain(
+    'purity-odd',
+  );
+});
+
+test('a key in front of its figures, joined by underscores', () => {
+  const { fats: pot, after } = read(
+    'oils_g:\n  lard: 500\n  olive: 300\nnaoh_g: 108\nwater_g: 250\nafter_cook_g:\n  kokum butter: 40',
+  );
+  expect([pot.map(({ grams }) => grams), after.map(({ grams }) => grams)]).toEqual([[500, 300], [40]]);
+});
+
+test('a quoted advice is left out where the rest is a recipe that fits', () => {
+  const { doubts, fats: pot } = read(`> I would put 10 % castor in, whatever they say.\n\n${recipe}`);
+  expect([doubts.length, pot.length]).toEqual([0, 3]);
+});
