@@ -1,9 +1,6 @@
 /** Whether a word is one of everyday talk that names no ingredient, by a dictionary that is read when first asked. */
 import { readEveryday } from './everyday-file.ts';
 
-/** Longest word in which an ending is as likely a part of it. */
-const longestShort = 5;
-
 /** What a word may be an inflection of, by the usual endings of English. */
 export function stemsOf(word: string): readonly string[] {
   const out: string[] = [];
@@ -21,13 +18,6 @@ export function stemsOf(word: string): readonly string[] {
   off('ed', '', 'e');
   off('ied', 'y');
   off('ing', '', 'e');
-  // "buter" is no "but" that is more so
-  if (word.length > longestShort) {
-    off('er', '', 'e');
-    off('ier', 'y');
-    off('est', '', 'e');
-    off('iest', 'y');
-  }
   off('ly', '', 'le');
   off('ily', 'y');
   return out;

@@ -278,8 +278,13 @@ export function unsaid(
       );
     const stock = named('stock');
     const alkali = named('alkali');
+    const isStrong = rows.some((row) => row.named.meaning.kind === 'stock' && row.share);
     if (stock && !alkali && !asksForAlkali(text))
-      assembly.doubts.push({ id: 'stock-strength', said: stock.named.text });
+      assembly.doubts.push(
+        isStrong
+          ? { id: 'no-amount', said: stock.named.text, of: stock.named.text }
+          : { id: 'stock-strength', said: stock.named.text },
+      );
     else if (alkali && judged && !/\bhow much\b/i.test(text) && !wishesAlkali(text))
       assembly.doubts.push({ id: 'no-amount', said: alkali.named.text, of: label(assembly, alkali.named.meaning) });
   }

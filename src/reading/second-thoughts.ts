@@ -70,6 +70,12 @@ function alkalisIn(items: readonly Item[]): number {
   return ids.size;
 }
 
+const turnsIn = (token: Token): boolean =>
+  (token.t === 'word' && turning.has(token.text)) || (token.t === 'name' && token.meaning.id === 'number');
+/** "Old:", which is also said of a bar that has cured. */
+const isHeading = (token: Token): boolean =>
+  token.t === 'name' && token.meaning.kind === 'role' && turning.has(token.text.toLowerCase());
+
 /** The items without what the post takes back later on, and what that was. */
 export function secondThoughts(
   items: readonly Item[],
@@ -77,14 +83,9 @@ export function secondThoughts(
   prims: readonly Prim[],
   before: readonly PutRight[],
 ): Thoughts {
-  const turns = tokens.some(
-    (token) =>
-      (token.t === 'word' && turning.has(token.text)) ||
-      (token.t === 'name' &&
-        token.meaning.kind === 'role' &&
-        (token.meaning.id === 'number' || turning.has(token.text.toLowerCase()))),
-  );
-  if (!turns || !items.some(isAmount)) return { items, back: before, unheard: null };
+  const turns = tokens.some((token) => turnsIn(token) || isHeading(token));
+  const isBoth = turns && tokens.some((token) => token.t === 'word' && token.text === 'both') && !tokens.some(turnsIn);
+  if (!turns || isBoth || !items.some(isAmount)) return { items, back: before, unheard: null };
   const sentences = sentencesOf(tokens, prims);
   const changes = sentences.map(changesIn);
   const rights = rightsIn(sentences);
@@ -449,7 +450,10 @@ function countingOf(list: readonly Said[]): Said | null {
   const giveWay = others.every(
     (one) => one.stance === 'told' || one.stance === 'others' || (lone && one.amount.from < lone.amount.from),
   );
-  if (now.length === 1 && lone && giveWay) return lone;
+  // "pls verify NaOH. The thermometer says 41 now"
+  const isOdd =
+    lone?.amount.quantity.dim === 'bare' && !others.every((one) => isLikely(lone.amount.quantity, one.amount.quantity));
+  if (now.length === 1 && lone && giveWay) return isOdd ? null : lone;
   // "Hanna says she would take 230 g": what somebody else says gives way to the one that the writer has
   const own = now.length === 0 ? standing.filter(({ stance }) => stance !== 'others') : [];
   const [mine] = own;

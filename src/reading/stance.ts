@@ -102,7 +102,7 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
 export function isPointing({ text }: Sentence, place: number): boolean {
   const before = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
   return (
-    /(?:^|(?<!\b(?:leav(?:e|es|ing)|left|let|keep|kept|cured?|turned))[ ,])(?:it|that|this|its|thats) (?:is |was |are |now |only |really |actually )*$/.test(
+    /(?:^|(?<!\b(?:leav(?:e|es|ing)|left|let|keep|kept|cured?|turned))[ ,])(?:it|its|(?<!\b[a-z]{3,} )that|this|thats) (?:is |was |are |now |only |really |actually )*$/.test(
       before,
     ) ||
     (/\bi (?:only |actually |really )?(?:used|weighed|took|put in|went with|ended up with|settled on) (?:only )?$/.test(

@@ -216,12 +216,17 @@ export function stockStrength(tokens: readonly Token[]): readonly Token[] {
 
 const isBracket = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '(';
 
+const mixing: ReadonlySet<string> = new Set('is was mixed made at in of a always about comes'.split(' '));
+
 function strengthAt(tokens: readonly Token[], token: Token, k: number): Token {
   if (token.t !== 'quantity' || token.quantity.dim !== 'ratio') return token;
   const { value, second } = token.quantity;
   const isStock = (other: Token | undefined): boolean => other?.t === 'name' && other.meaning.kind === 'stock';
   const sign = tokens[k - 1];
-  const before = tokens[sign?.t === 'sign' && /^[(:=,]$/.test(sign.text) ? k - 2 : k - 1];
+  let at = sign?.t === 'sign' && /^[(:=,]$/.test(sign.text) ? k - 2 : k - 1;
+  // "my lye water is mixed 1:1"
+  while (at > 0 && k - at <= 6 && mixing.has(wordAt(tokens[at]))) at--;
+  const before = tokens[at];
   if (second === null || !(value > 0) || !(second > 0) || !(isStock(before) || isStock(tokens[k + 1]))) return token;
   // "(1:1 by weight, so 50 % NaOH)": said again
   const again = tokens.slice(k + 1, k + 7).some((one) => one.t === 'quantity' && one.quantity.dim === 'percent');

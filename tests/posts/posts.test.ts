@@ -15,6 +15,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-16': 3,
   'blind-17': 9,
   'blind-19': 5,
+  'blind-20': 9,
 };
 
 for (const set of sets) {
