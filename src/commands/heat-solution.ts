@@ -94,7 +94,7 @@ export function solutionInput(
 ): Solution {
   const { alkali, stock } = found;
   const taken = [...found.taken];
-  const total = said.iceWithin && said.iceGrams !== null ? found.waterGrams - said.iceGrams : found.waterGrams;
+  const total = found.waterGrams;
   const iceGrams = Math.min(total, said.iceGrams ?? (said.iceShare ?? 0) * total);
   const waterC = said.waterC ?? (said.boilingWater ? BOILING_C : null);
   const iceC = said.iceC ?? (said.freezer && iceGrams > 0 ? FREEZER_C : null);

@@ -49,7 +49,8 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'used', 'the same in another unit');
       continue;
     }
-    if (!doubted && isSaidAgain(tokens, item, rows)) {
+    const isTotal = roles.totalFats !== null && quantity.dim === 'mass' && quantity.value === roles.totalFats.value;
+    if (!doubted && (isTotal || isSaidAgain(tokens, item, rows))) {
       assembly.fate(quantity, 'used', 'said again');
       continue;
     }

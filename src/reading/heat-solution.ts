@@ -6,8 +6,6 @@ export interface SolutionReading {
   /** g; the share is of all of the water. */
   readonly iceGrams: number | null;
   readonly iceShare: number | null;
-  /** The ice was said to be a part of the water, so that both must not be added. */
-  readonly iceWithin: boolean;
   /** The peak shall stay under this, °C. */
   readonly limitC: number | null;
   /** It shall have cooled to this, °C. */
@@ -35,12 +33,9 @@ const part: Readonly<Record<string, number>> = {
   quarters: 3 / 4,
 };
 
-function iceOf(claims: Claims): Pick<SolutionReading, 'iceGrams' | 'iceShare' | 'iceWithin'> {
+function iceOf(claims: Claims): Pick<SolutionReading, 'iceGrams' | 'iceShare'> {
   const { text } = claims;
-  const within = / of (?:which|that|it|this) (?:[a-z]+ ){0,3}G\d+ | G\d+ of (?:which|that|it|this|the W\d+) /.test(
-    text,
-  );
-  const shared = (iceShare: number | null) => ({ iceGrams: null, iceShare, iceWithin: within });
+  const shared = (iceShare: number | null) => ({ iceGrams: null, iceShare });
   const said =
     / (half|third|quarter|all|thirds|quarters) (?:(?:of|the|my|that|it|this|G\d+|W\d+|is|was|be|are|being|made|up|in|form|goes|given|replaced|swapped|with|by|for|frozen|from|liquid) )*(?:as |into |to |of )?(?:the )?(?:I\d+|frozen) /.exec(
       text,
@@ -55,7 +50,7 @@ function iceOf(claims: Claims): Pick<SolutionReading, 'iceGrams' | 'iceShare' | 
     ' I\\d+ (?:cubes? |: |= |- |of |, |about )*(?<t>G\\d+)(?! (?:of )?[AWFQL]\\d) ',
     ' (?<t>G\\d+) (?:(?:of|it|that|which|the|W\\d+|is|was|are|being|as|goes|in) )*(?:I\\d+|frozen) ',
   );
-  if (grams) return { iceGrams: grams.value, iceShare: null, iceWithin: within };
+  if (grams) return { iceGrams: grams.value, iceShare: null };
   if (
     / (?:I\d+ (?:instead|rather|in place) (?:of|than) (?:the |any |liquid )*W\d+|only I\d+|just I\d+|pure I\d+|all I\d+|W\d+ (?:is |as )?all (?:frozen|I\d+)) /.test(
       text,

@@ -180,6 +180,15 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
       if (isEggs(tokens, k, token)) aside(k, 'a count');
       if (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token)) aside(k, 'a total that agrees');
       if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
+      // "the scale does grams to 0.1"
+      if (
+        token.quantity.dim === 'bare' &&
+        token.quantity.value < 1 &&
+        wordAt(tokens, k - 1) === 'to' &&
+        isUnitWord(tokens[k - 2])
+      )
+        aside(k, 'what a scale shows');
+      if (isMeltPoint(tokens, k, token)) aside(k, 'a melting point');
       if (isIceOf(tokens, k, token)) aside(k, 'a part of what was said');
       if (isCounted(tokens, k, token)) aside(k, 'a count');
       const same = conversionOf(tokens, k, token);
@@ -332,11 +341,16 @@ function isChange(tokens: readonly Token[], k: number, token: Figure): boolean {
   return [token.quantity.value, upTo].some((value) => (firstSaid(tokens).get(value.toPrecision(6)) ?? k) < k);
 }
 
+const isPriceWord = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'price';
+
 /** "to be sold at 4.50": behind a word of selling, with its cents. */
 function isPaid(tokens: readonly Token[], k: number, { quantity: { dim, text } }: Figure): boolean {
   const before = tokens[k - 1];
-  if (dim !== 'bare' || before?.t !== 'word' || !/^(at|for|about)$/.test(before.text) || !/^\d+[.,]\d\d$/.test(text))
-    return false;
+  if (dim !== 'bare' || before?.t !== 'word' || !/^\d+[.,]\d\d$/.test(text)) return false;
+  // "the price for soda is now 6,20"
+  for (let at = k - 1; at >= 0 && k - at <= 8 && !isStop(tokens[at]); at--) if (isPriceWord(tokens[at])) return true;
+  if (!/^(at|for|about)$/.test(before.text)) return false;
   return isAny(tokens, k - 5, k - 1, (one) => gives(one, signal.selling));
 }
 
@@ -413,16 +427,39 @@ function isIncluded(tokens: readonly Token[], k: number, token: Figure): boolean
   return true;
 }
 
-/** "Water 300 g, of that I want to take 100 g as ice": a part of the water. */
+const isUnitWord = (token: Token | undefined): boolean =>
+  token?.t === 'word' && /^(g|grams?|oz|ounces?)$/.test(token.text);
+
+/** `coconut oil (76) 9 oz`: of the kind that melts at 76 °F, or of the hydrogenated one at 92. */
+const isMeltPoint = (tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean => {
+  const name = tokens[k - 2];
+  return (
+    dim === 'bare' &&
+    (value === 76 || value === 92) &&
+    isMark(tokens[k - 1], /^\($/) &&
+    isMark(tokens[k + 1], /^\)$/) &&
+    name?.t === 'name' &&
+    /^(coconut|palm-kernel)/.test(name.meaning.id)
+  );
+};
+
+const pronoun = /^(that|this|these|it|which|them)$/;
+const including = /^(including|includes|included|incl|thereof)$/;
+
+/** "Water 300 g, of that I want to take 100 g as ice", "100 g of it ice", "including 100 g ice": a part of the water. */
 function isIceOf(tokens: readonly Token[], k: number, token: Figure): boolean {
   if (token.quantity.dim !== 'mass') return false;
-  const isIce = [1, 2, 3].some((step) => {
-    const one = tokens[k + step];
-    return one?.t === 'name' && one.meaning.kind === 'ice';
-  });
-  for (let at = k - 1; isIce && at > 0 && k - at <= 7 && tokens[at]?.t !== 'quantity'; at--)
-    if (/^(that|this|these|it|which)$/.test(wordAt(tokens, at)) && wordAt(tokens, at - 1) === 'of') return true;
-  return false;
+  let at = k + 1;
+  const ofIt = wordAt(tokens, at) === 'of' && pronoun.test(wordAt(tokens, at + 1));
+  while (at - k <= 4 && tokens[at]?.t === 'word') at++;
+  const ice = tokens[at];
+  if (ice?.t !== 'name' || ice.meaning.kind !== 'ice') return false;
+  for (let back = k - 1; !ofIt && back > 0 && k - back <= 7; back--) {
+    if (tokens[back]?.t === 'quantity' || isStop(tokens[back])) return false;
+    const word = wordAt(tokens, back);
+    if (including.test(word) || (pronoun.test(word) && wordAt(tokens, back - 1) === 'of')) return true;
+  }
+  return ofIt;
 }
 
 /** "the two waters", "all four fats": how many were named, and no weight. */

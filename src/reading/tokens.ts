@@ -279,6 +279,15 @@ export function tokenize(
 
 const roughly = /^(approx|appr|ca|circa|abt|est|avg|max|min|incl)$/;
 
+/** "Can sb check my lye": somebody, who is also short for shea butter. */
+const isSomebody = (prims: readonly Prim[], i: number): boolean =>
+  prims[i]?.text === 'sb' &&
+  prims[i + 1]?.kind === 'word' &&
+  prims[i - 1]?.kind !== 'number' &&
+  /^(can|could|would|will|please|pls|if|has|have|maybe|hope|hoping|want|asked|that|anyone|or)$/.test(
+    prims[i - 1]?.text ?? '',
+  );
+
 function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): Token {
   const { prims, words, lexicon } = post;
   const prim = prims[i];
@@ -291,7 +300,7 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
   if (prim.text === '.' && prim.glued && prims[i + 1]?.kind === 'number' && roughly.test(prims[i - 1]?.text ?? ''))
     return { t: 'word', from: i, to: i + 1, text: 'about', sort: 'filler' };
   if (prim.kind === 'sign') return { t: 'sign', from: i, to: i + 1, text: prim.text, sort: null };
-  const plain = nameAt(post, i);
+  const plain = isSomebody(prims, i) ? null : nameAt(post, i);
   const named = plain ?? misspelt(post, i, speller) ?? shortened(post, i);
   const hit = !word || word.beginsAmount ? quantityAt(prims, i, lexicon, habit) : null;
   if (named && (!hit || (prim.kind === 'number' && named.end > i + 1 && !hit.quantity.unit)))

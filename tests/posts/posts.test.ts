@@ -16,6 +16,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-17': 9,
   'blind-19': 5,
   'blind-20': 9,
+  'blind-21': 1,
 };
 
 for (const set of sets) {

@@ -52,6 +52,7 @@ export const sets = [
   'blind-18',
   'blind-19',
   'blind-20',
+  'blind-21',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

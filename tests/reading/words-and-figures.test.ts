@@ -88,3 +88,26 @@ test('a quoted advice is left out where the rest is a recipe that fits', () => {
   const { doubts, fats: pot } = read(`> I would put 10 % castor in, whatever they say.\n\n${recipe}`);
   expect([doubts.length, pot.length]).toEqual([0, 3]);
 });
+
+test.each(['of which 100 g is ice', 'of that I want to take 100 g as ice', '100 g of it ice', 'including 100 g ice'])(
+  'ice that is a part of the water: %s',
+  (ice) => expect(read(`lard 800 g, 110 g NaOH, 240 g water, ${ice}`).waterGrams).toBe(240),
+);
+
+test('ice beside the water is added', () =>
+  expect(read('lard 800 g, 110 g NaOH, 140 g water and 100 g ice').waterGrams).toBe(240));
+
+test.each([
+  [
+    'an old list beside a new one',
+    'Old: olive 500, palm 300, coconut 200 (g)\nNew: olive 500, lard 300, coconut 200 (g)\nHow much NaOH?',
+    3,
+  ],
+  ['what never went in', `${recipe}. At trace I saw the olive oil still on the counter, so it never went in.`, 2],
+  ['a melting point in a bracket', 'coconut oil (76) 9 oz, olive oil 12 oz, lye 3 oz', 2],
+  ['leaders of dots', 'Olive oil . . . . . . . 450 g\nLard . . . . . . . 330 g\nLye . . . . . . 105 g', 2],
+  ['somebody', `can sb check my lye? ${recipe}`, 3],
+])('%s', (_, text, count) => {
+  const { fats: pot, doubts } = read(text);
+  expect([pot.length, doubts.length]).toEqual([count, 0]);
+});

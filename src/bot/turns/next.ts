@@ -76,7 +76,7 @@ const scaledAtLast =
 
 /** "I need 12 bars of 100 g, scale it: …", "my mould is 10 x 3 x 3 in, scale this recipe to fit. …" */
 const scaledAtFirst =
-  /(?<!\b(?:a|an|the|my|little|no|good|kitchen|digital|\w+y) )\b(?:(?:re)?scale|resize) (?:it|this|that|everything|to|up|down|by|for|my|the) ?|\b(?:double|halve|triple) (?:it|this|that)\b/i;
+  /(?<!\b(?:(?:a|an|the|my|your|our|no) (?:[\w-]+ )?|little |good |kitchen |digital |\w+y ))\b(?:(?:re)?scale|resize) (?:it|this|that|everything|to|up|down|by|for|my|the) ?|\b(?:double|halve|triple) (?:it|this|that)\b/i;
 
 /** What stands before the recipe: up to the first colon, line end or full stop. */
 const headOf = (text: string): string => /^(?:[^:\n.]|\.(?=\d))*/.exec(text)?.[0] ?? '';
