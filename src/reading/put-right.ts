@@ -57,7 +57,8 @@ function wordsBetween(tokens: readonly Token[], from: number, to: number): strin
 /** Which of two figures counts by what stands between them; null where nothing takes one back. */
 function stands(tokens: readonly Token[], from: number, to: number): 'first' | 'second' | null {
   const words = wordsBetween(tokens, from, to);
-  if (!words) return null;
+  // commas alone take nothing back
+  if (!words?.some((word) => word === '>' || /[a-z]/.test(word))) return null;
   if (outdates.test(words.join(' '))) return 'first';
   if (!words.every((word) => beside.has(word))) return null;
   return takesBack.test(words.filter((word) => /[\w>=-]/.test(word)).join(' ')) ? 'second' : null;

@@ -5,6 +5,7 @@ const wide =
 
 /** Columns that a text takes in a monospaced font. */
 export function columnsOf(text: string): number {
+  if (!/[^ -~]/.test(text)) return text.length;
   let columns = 0;
   for (const char of text) columns += /[\p{M}\p{Cf}]/u.test(char) ? 0 : wide.test(char) ? 2 : 1;
   return columns;
