@@ -26,7 +26,7 @@ const isRecipe = (part: string): boolean => hasAmounts(part, 1);
 
 /** Two words of headings: asked before the headings, whose pattern takes long to get ready. */
 const mayHead =
-  /(?:recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th)[^]*?(?:recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th)/i;
+  /(?:recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th)[\s\S]*?(?:recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th)/i;
 
 /** The recipes of a post, each with its heading; one alone where the post does not number them. */
 export function recipesIn(post: string): readonly string[] {
