@@ -204,7 +204,7 @@ function leadOf(asked: Asked, cooled: string | null): string {
   if (vessel) return vessel;
   const total = input.waterGrams + input.iceGrams;
   if (limited && said.limitC !== null) {
-    const under = `under ${temperature(said.limitC, style)}`;
+    const under = `at ${temperature(said.limitC, style)} or below`;
     const stays = heat.peakC.high <= said.limitC + 0.5 ? 'it stays' : 'it should stay';
     return input.iceGrams > 0
       ? `Take ${massBoth(Math.ceil(input.iceGrams), style)} of the ${massBoth(total, style)} water as ice, then ${stays} ${under}.`

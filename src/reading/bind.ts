@@ -112,7 +112,7 @@ function orphanCost(quantity: Quantity): number {
 const equating: ReadonlySet<string> = new Set(['is', 'was', 'at', 'are', 'were', 'be', 'equals', 'weighs']);
 
 /** What it costs to take a bare figure for a weight behind which something else is named. */
-const miles = 5;
+const ofOthers = 5;
 
 /** What it costs to take a figure behind "that was" for one of what follows. */
 const pointing = 1.5;
@@ -176,7 +176,7 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
     counted?.t === 'word' &&
     counted.sort === 'everyday'
   )
-    amountFirst += miles;
+    amountFirst += ofOthers;
   // "some sunflower left, so that was 120 g": the figure points back
   if (pointsBack(tokens, to)) nameFirst -= pointing;
   if (before?.t === 'quantity' && pointsBack(tokens, from - 1)) amountFirst += pointing;

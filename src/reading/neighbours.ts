@@ -622,7 +622,6 @@ function isHeld(tokens: readonly Token[], k: number, token: Figure): boolean {
   return takes || /^(?:holds?|fits?)$/.test(verb.text);
 }
 
-/** "300 g of it". */
 /** "olive -500 g, lye -97 g": a stroke before every weight is a dash. */
 export function dashed(tokens: readonly Token[]): readonly Token[] {
   const isWeight = (token: Token): token is Figure => token.t === 'quantity' && token.quantity.dim === 'mass';
@@ -656,6 +655,7 @@ export function namedBefore(tokens: readonly Token[]): readonly Token[] {
   return out ?? tokens;
 }
 
+/** "300 g of it". */
 function ofIt(tokens: readonly Token[], k: number, token: Figure): boolean {
   const [next, beyond, name] = [tokens[k + 1], tokens[k + 2], tokens[k + 3]];
   return (

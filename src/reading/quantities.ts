@@ -324,7 +324,7 @@ function rangeAt(figure: Figure, hit: UnitHit | null, lexicon: Lexicon, habit: D
       each: false,
       times: null,
       inWords,
-      text: rawText(prims, start, end),
+      text: `${joint.text === 'and' ? 'between ' : ''}${rawText(prims, start, end)}`,
       numbers: [...numbers, ...second.numbers],
     },
     end,

@@ -410,7 +410,7 @@ function settleFigures(post: Post): void {
       post.instead.set(place.amount, { ...place.amount, quantity, same: amount.same });
     }
     const { meaning, text: called } = counts.thing.named;
-    const name = meaning.kind === 'role' ? '' : ` of ${called}`;
+    const name = meaning.kind === 'role' ? '' : meaning.kind === 'alkali' ? ' of the lye' : ` of ${called}`;
     const isTold = away.every(({ stance }) => stance === 'others');
     const why =
       counts.stance === 'right' || counts.stance === 'now'

@@ -111,3 +111,8 @@ test.each([
   const { fats: pot, doubts } = read(text);
   expect([pot.length, doubts.length]).toEqual([count, 0]);
 });
+
+test.each(['Pick up on Thu 14/11.', 'Cut 13/11, cure to 24/12.'])('a day and a month are no ratio: %s', (text) => {
+  const { ratio, waterGrams, doubts } = read(`lard 500 g, how much lye and water? ${text}`);
+  expect([ratio, waterGrams, doubts.length]).toEqual([null, null, 0]);
+});
