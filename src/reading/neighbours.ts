@@ -142,7 +142,7 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
   const weighed = tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'mass');
   const solution = tokens.some((token) => token.t === 'name' && token.meaning.kind === 'stock');
   const has = (bit: number): boolean => (signals & bit) !== 0;
-  const [speaksOfIt, stored, sold] = [has(signal.ofIt), has(signal.store), has(signal.selling)];
+  const [speaksOfIt, stored, paid] = [has(signal.ofIt), has(signal.store), has(signal.selling | signal.price)];
   const [parted, including, vessels] = [has(signal.parting), has(signal.including), has(signal.mould)];
   let bars = -1;
   for (let k = 0; k < tokens.length; k++) {
@@ -170,7 +170,7 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
       if (isStock(tokens, k, token, stored)) aside(k, 'what is left of a pack');
       if (isTakenFrom(tokens, k, token)) aside(k, packed);
       if (isReference(tokens, k, token) || isChange(tokens, k, token)) aside(k, 'said before');
-      if (sold && isPaid(tokens, k, token)) aside(k, 'a price');
+      if (paid && isPaid(tokens, k, token)) aside(k, 'a price');
       const of = tokens[k + 1];
       // "page 11 of 38"
       if (token.quantity.dim === 'bare' && of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k))

@@ -116,3 +116,8 @@ test.each(['Pick up on Thu 14/11.', 'Cut 13/11, cure to 24/12.'])('a day and a m
   const { ratio, waterGrams, doubts } = read(`lard 500 g, how much lye and water? ${text}`);
   expect([ratio, waterGrams, doubts.length]).toEqual([null, null, 0]);
 });
+
+test('what soda costs is not how much goes in', () => {
+  const { alkali, doubts } = read(`${recipe}. The price for soda is now 6,20 here.`);
+  expect([alkali.length, alkali[0]?.grams, doubts.length]).toEqual([1, 113, 0]);
+});
