@@ -117,7 +117,10 @@ test.each(['Pick up on Thu 14/11.', 'Cut 13/11, cure to 24/12.'])('a day and a m
   expect([ratio, waterGrams, doubts.length]).toEqual([null, null, 0]);
 });
 
-test('what soda costs is not how much goes in', () => {
-  const { alkali, doubts } = read(`${recipe}. The price for soda is now 6,20 here.`);
-  expect([alkali.length, alkali[0]?.grams, doubts.length]).toEqual([1, 113, 0]);
-});
+test.each(['Price of coconut was about 6,20', 'The price for the coconut is now 6,20 here.'])(
+  'what a fat costs is not how much goes in: %s',
+  (text) => {
+    const { fats: pot, doubts } = read(`lard 500 g, coconut oil 200 g, how much lye? ${text}`);
+    expect([pot.map(({ grams }) => grams), doubts.length]).toEqual([[500, 200], 0]);
+  },
+);
