@@ -252,7 +252,7 @@ function endOfCook(tokens: readonly Token[]): number | null {
 }
 
 const stirring =
-  /^(stir|stirs|stirred|stirring|add|adds|added|adding|mix|mixes|mixed|mixing|fold|folds|folded|folding|goes|went|beat|blend|blended|whisk|whisked|poured|drizzled|then|in)$/;
+  /^(stir|stirs|stirred|stirring|add|adds|added|adding|mix|mixes|mixed|mixing|fold|folds|folded|folding|goes|went|got|gets|get|receives?|received|work|worked|knead|kneaded|beat|blend|blended|whisk|whisked|poured|drizzled|then|in)$/;
 
 /** "Now stir in 45 g jojoba oil", "45 g jojoba went in". */
 const isStirredIn = (tokens: readonly Token[], at: number): boolean =>

@@ -46,7 +46,7 @@ const telling: ReadonlySet<string> = new Set([...late, ...zapped, ...finished, '
 const clean = /^(?:clean|ok|okay|fine|negative|passed|passes|good|clear|none|nothing|gone|neutral|free)$/;
 const begins = /^(?:after|once|when|past|following|at|as|reached|until|till|stage|looks?|looked|resembled|like)$/;
 const until = /^(?:until|till)$/;
-const heater = /^(?:heat|crock ?pot|crock|slow cooker|slowcooker|cooker|pot|stove|hob|burner|oven|power|it)$/;
+const heater = /^(?:heat|flame|gas|fire|plate|ring|crock ?pot|crock|slow cooker|slowcooker|cooker|pot|stove|hob|burner|oven|power|it)$/;
 const isIt = /^(?:it|its|soap|everything|batch|all|the soap|seife|savon|paste)$/;
 const whenWords = /^(?:when|once|after|as|sobald|wenn|quand|cuando|quando)$/;
 
@@ -96,6 +96,20 @@ function toldAt(tokens: readonly Token[], k: number, lye: boolean): 'over' | 'un
   return stands(tokens, k, isIt) || whenWords.test(textOf(tokens[k - 1])) ? 'over' : null;
 }
 
+/** Seconds that a cook takes, at the least; melting takes less. */
+const leastCook = 2400;
+
+/** "Cooked 50 min", "cook for about an hour": the lye is in, whether it was told or not. */
+function isLongCook(tokens: readonly Token[], k: number): boolean {
+  if (!/^cook(?:ed|s|ing)?$/.test(textOf(tokens[k]))) return false;
+  for (let at = k + 1; at - k <= 5; at++) {
+    const token = tokens[at];
+    if (token?.t === 'quantity') return token.quantity.dim === 'time' && token.quantity.value >= leastCook;
+    if (token?.t !== 'word') return false;
+  }
+  return false;
+}
+
 /** The tokens with what tells of the end of the cook, of a cooked soap, as one that says "after". */
 export function endOfCook(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
@@ -104,6 +118,7 @@ export function endOfCook(tokens: readonly Token[]): readonly Token[] {
     const token = tokens[k];
     if (token?.t === 'name' && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock'))
       lye ||= tokens[k - 1]?.t === 'quantity' || tokens[k + 1]?.t === 'quantity' || tokens[k + 2]?.t === 'quantity';
+    lye ||= isLongCook(tokens, k);
     if (!token || (token.t !== 'word' && token.t !== 'name') || !telling.has(textOf(token))) continue;
     const told = toldAt(tokens, k, lye);
     if (told === null) continue;

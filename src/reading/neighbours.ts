@@ -159,8 +159,9 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
       const whole = speaksOfIt && ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
-      if (isPieceWeight(tokens, k, token)) aside(k, 'the weight of one bar');
+      if (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token)) aside(k, 'the weight of one bar');
       if (vessels && (isHoleSize(tokens, k, token) || isLoaf(tokens, k, token))) aside(k, packed);
+      if (isHollow(tokens, k, token)) aside(k, packed);
       if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
         // "98 g and 103 g", "4.2 oz wet / 3.6 oz after 6 weeks"
@@ -178,6 +179,7 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
       if (parted && isPortion(tokens, k, token)) aside(k, 'a count');
       if (isVessel(tokens, k, token)) aside(k, packed);
       if (isEggs(tokens, k, token)) aside(k, 'a count');
+      if (isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');
       if (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token)) aside(k, 'a total that agrees');
       if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
       // "the scale does grams to 0.1"
@@ -347,9 +349,12 @@ const isPriceWord = (token: Token | undefined): boolean =>
 /** "to be sold at 4.50": behind a word of selling, with its cents. */
 function isPaid(tokens: readonly Token[], k: number, { quantity: { dim, text } }: Figure): boolean {
   const before = tokens[k - 1];
-  if (dim !== 'bare' || before?.t !== 'word' || !/^\d+[.,]\d\d$/.test(text)) return false;
-  // "the price for soda is now 6,20"
-  for (let at = k - 1; at >= 0 && k - at <= 8 && !isStop(tokens[at]); at--) if (isPriceWord(tokens[at])) return true;
+  if (dim !== 'bare' || before?.t !== 'word') return false;
+  const hasCents = /^\d+[.,]\d\d$/.test(text);
+  // "the price for soda is now 6,20", "price was 4 for the fat and 6 for the coconut"
+  const pays = hasCents ? 8 : wordAt(tokens, k + 1) === 'for' ? 12 : 0;
+  for (let at = k - 1; at >= 0 && k - at <= pays && !isStop(tokens[at]); at--) if (isPriceWord(tokens[at])) return true;
+  if (!hasCents) return false;
   if (!/^(at|for|about)$/.test(before.text)) return false;
   return isAny(tokens, k - 5, k - 1, (one) => gives(one, signal.selling));
 }
@@ -462,9 +467,11 @@ function isIceOf(tokens: readonly Token[], k: number, token: Figure): boolean {
   return ofIt;
 }
 
-/** "the two waters", "all four fats": how many were named, and no weight. */
-function isCounted(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {
+/** "the two waters", "all four fats", "for those three": how many were named, and no weight. */
+function isCounted(tokens: readonly Token[], k: number, { quantity: { dim, value, inWords } }: Figure): boolean {
   const [before, name] = [tokens[k - 1], tokens[k + 1]];
+  if (dim === 'bare' && inWords && value <= 12 && /^(these|those)$/.test(wordAt(tokens, k - 1)))
+    return name?.t !== 'name' || name.meaning.kind === 'role';
   return (
     dim === 'bare' &&
     Number.isInteger(value) &&
@@ -571,6 +578,15 @@ function isVessel(tokens: readonly Token[], k: number, { quantity: { dim, text }
   if (dim !== 'volume' || !/^(?:a|an|one)\s/i.test(text) || before?.t !== 'word') return false;
   if (!/^(from|in|into|off|under|by|with)$/.test(before.text)) return false;
   return next?.t !== 'name' && !(next?.t === 'word' && /^(of|for|in|each)$/.test(next.text));
+}
+
+/** "Out came 2 kg", "it came out at 1850 g": soap, where no ingredient follows. */
+function isOutcome(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {
+  if (dim !== 'mass' || isIngredient(tokens[k + 1]) || isIngredient(tokens[k + 2])) return false;
+  let at = k - 1;
+  while (k - at <= 3 && /^(at|to|about|around|roughly|nearly|just|under|over)$/.test(wordAt(tokens, at))) at--;
+  const [before, last] = [wordAt(tokens, at - 1), wordAt(tokens, at)];
+  return (before === 'out' && last === 'came') || (last === 'out' && /^(came|comes)$/.test(before));
 }
 
 /** "2 eggs", "eggs 1/2 a dozen": how many, and no weight. */
@@ -686,6 +702,15 @@ const isHoleSize = (tokens: readonly Token[], k: number, { quantity }: Figure): 
     )) &&
   isAny(tokens, k - 4, k, (one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'mould');
 
+/** "9 little half spheres (80 ml each)": a bracket about what is no ingredient. */
+const isHollow = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean =>
+  quantity.dim === 'volume' &&
+  (quantity.each || isEach(tokens[k + 1])) &&
+  isMark(tokens[k - 1], /^\($/) &&
+  isMark(tokens[isEach(tokens[k + 1]) ? k + 2 : k + 1], /^\)$/) &&
+  tokens[k - 2]?.t === 'word' &&
+  !isAny(tokens, k - 6, k - 1, isIngredient);
+
 /** "One loaf (just under 1000 g)": what it weighs, or holds. */
 function isLoaf(tokens: readonly Token[], k: number, token: Figure): boolean {
   if (!measured(token)) return false;
@@ -716,6 +741,20 @@ function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): bool
   );
 }
 
+const pieces = /^(piece|slice|puck|cake|tablet|square|heart|brick|one)$/;
+
+/** "One piece is then about 110 g". */
+function isOnePiece(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {
+  if (dim !== 'mass' || isIngredient(tokens[k + 1])) return false;
+  let at = k - 1;
+  while (k - at <= 4 && (light(tokens[at]) || isWord(tokens[at], 'then')) && !pieces.test(wordAt(tokens, at))) at--;
+  return (
+    isAny(tokens, at + 1, k, (one) => one.t === 'word' && /^(is|was|weighs?|weighed)$/.test(one.text)) &&
+    pieces.test(wordAt(tokens, at)) &&
+    /^(one|a|each|every|per|single)$/.test(wordAt(tokens, at - 1))
+  );
+}
+
 const isCount = (token: Token): boolean => token.t === 'quantity' && token.quantity.dim === 'bare';
 
 /** "12 bars at 100 g", "bars of 4 oz each". */
@@ -731,8 +770,9 @@ function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: n
         .some(
           (one, n, all) =>
             (one.t === 'word' || one.t === 'sign') &&
-            /^(at|@|of|average|averaging|avg|weighing)$/.test(one.text) &&
-            all.slice(n + 1).every(light) &&
+            (/^(at|@|of|average|averaging|avg|weighing)$/.test(one.text) ||
+              (/^(is|was|are|were|weighs?|weighed)$/.test(one.text) && !isIngredient(tokens[k + 1]))) &&
+            all.slice(n + 1).every((word) => light(word) || isWord(word, 'then')) &&
             (k - bars <= 3 ||
               tokens.slice(bars + 1, k).every((word) => word.t === 'word' || isMark(word, /^[:×]$/) || isCount(word))),
         ))

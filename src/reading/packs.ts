@@ -37,7 +37,7 @@ function toldBehind(tokens: readonly Token[], from: number): number | null {
     const token = tokens[k];
     if (token?.t === 'quantity')
       return (token.quantity.dim === 'mass' || token.quantity.dim === 'volume') &&
-        (token.quantity.each || isEach(tokens[k + 1]))
+        (token.quantity.each || isEach(tokens[k + 1]) || (k === from + 2 && isAt(tokens[k - 1])))
         ? k
         : null;
     if (token === undefined || token.t === 'line' || token.t === 'aside' || token.t === 'name') return null;
@@ -47,6 +47,10 @@ function toldBehind(tokens: readonly Token[], from: number): number | null {
 
 const isEach = (token: Token | undefined): boolean =>
   token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'each';
+
+/** "four packs of lard at 250 g". */
+const isAt = (token: Token | undefined): boolean =>
+  (token?.t === 'word' && token.text === 'at') || (token?.t === 'sign' && token.text === '@');
 
 const multiplied = (one: Quantity, count: Quantity, each: boolean): Quantity => ({
   ...one,

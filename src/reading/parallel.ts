@@ -7,7 +7,11 @@ type Amount = Extract<Item, { kind: 'amount' }>;
 type Thing = Extract<Item, { kind: 'thing' }>;
 
 const isShare = (item: Item | undefined): item is Amount =>
-  item?.kind === 'amount' && (item.quantity.dim === 'bare' || item.quantity.dim === 'percent');
+  item?.kind === 'amount' &&
+  (item.quantity.dim === 'bare' || item.quantity.dim === 'percent' || item.quantity.dim === 'mass');
+/** Figures of shares or weights, as the first one is. */
+const likeOf = (first: Item | undefined) => (item: Item) =>
+  isShare(item) && isShare(first) && (item.quantity.dim === 'mass') === (first.quantity.dim === 'mass');
 const isFat = (item: Item | undefined): item is Thing => item?.kind === 'thing' && item.named.meaning.kind === 'fat';
 
 /** Whether nothing but these few signs and words stands between two items. */
@@ -38,26 +42,39 @@ function runOf(items: readonly Item[], tokens: readonly Token[], at: number, of:
   return length;
 }
 
-const shareOf = ({ quantity }: Amount): number => (quantity.dim === 'percent' ? quantity.value : quantity.value / 100);
+const shareOf = ({ quantity: { dim, value } }: Amount): number =>
+  dim === 'percent' ? value : dim === 'bare' ? value / 100 : Number.NaN;
 
-/** Figures of three or more fats that make a hundred, given to the fats in their order; otherwise the items as they are. */
+/** "500/300/200 olive/coconut/palm": a stroke between each two. */
+const isSlashed = (row: readonly Item[], tokens: readonly Token[]): boolean =>
+  row.every((item, k) => {
+    const [before, joint] = [row[k - 1], tokens[item.from - 1]];
+    return !before || (joint?.t === 'sign' && joint.text === '/' && item.from - before.to === 1);
+  });
+
+/**
+ * Figures of three or more fats that make a hundred, or stand parted by strokes as the fats do, given to the fats in
+ * their order; otherwise the items as they are.
+ */
 export function pairParallel(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   for (let at = 0; at + 5 < items.length; at++) {
     const sharesFirst = isShare(items[at]);
-    const length = runOf(items, tokens, at, sharesFirst ? isShare : isFat);
+    const length = runOf(items, tokens, at, sharesFirst ? likeOf(items[at]) : isFat);
     if (length < 3) continue;
     const [last, next] = [items[at + length - 1], items[at + length]];
     if (!last || !next || !tight(tokens, last, next)) continue;
-    if (runOf(items, tokens, at + length, sharesFirst ? isFat : isShare) !== length) continue;
+    if (runOf(items, tokens, at + length, sharesFirst ? isFat : likeOf(next)) !== length) continue;
     const row = items.slice(at, at + length);
     const other = items.slice(at + length, at + 2 * length);
     const shares = (sharesFirst ? row : other) as readonly Amount[];
     const fats = (sharesFirst ? other : row) as readonly Thing[];
     const sum = shares.reduce((all, share) => all + shareOf(share), 0);
-    if (Math.abs(sum - 1) > 0.0051) continue;
+    const whole = Math.abs(sum - 1) <= 0.0051;
+    if (!whole && !(isSlashed(row, tokens) && isSlashed(other, tokens))) continue;
     const pairs = fats.flatMap((fat, k): Item[] => {
       const share = shares[k];
-      return share ? [fat, { ...share, quantity: asPercent(share), from: fat.to, to: fat.to }] : [fat];
+      const quantity = share && (whole ? asPercent(share) : share.quantity);
+      return share && quantity ? [fat, { ...share, quantity, from: fat.to, to: fat.to }] : [fat];
     });
     return [...items.slice(0, at), ...pairs, ...items.slice(at + 2 * length)];
   }

@@ -116,9 +116,19 @@ function compound(
     prims[numeral.end]?.text !== '%'
   )
     return { add: numeral.value * 60, end: numeral.end, numbers: numeral.numbers };
+  if (!hit && unit.id === 'kg' && j === end && isGramsBehind(prims, numeral))
+    return { add: numeral.value, end: numeral.end, numbers: numeral.numbers };
   if (!hit || hit.unit.dimension !== unit.dimension || hit.unit.factor >= unit.factor) return null;
   if (!parts.includes(hit.unit.id) || numeral.value * hit.unit.factor >= unit.factor) return null;
   return { add: base(numeral.value, hit.unit), end: hit.end, numbers: numeral.numbers };
+}
+
+/** "1 kg 200," and "2 kg 60 or so": the grams behind the kilos, with nothing behind them that they could be of. */
+function isGramsBehind(prims: readonly Prim[], { end }: Numeral): boolean {
+  const [figure, next] = [prims[end - 1], prims[end]];
+  if (!/^[1-9]\d0$|^[1-9]0$/.test(figure?.text ?? '') || figure?.glued) return false;
+  if (next?.kind === 'word') return next.text === 'of' || (next.text === 'or' && prims[end + 1]?.kind === 'word');
+  return next === undefined || next.kind === 'line' || (next.kind === 'sign' && /^[,.;!?)]$/.test(next.text));
 }
 
 /** `a pound`, `an ounce`, `a cup`: an article as one, where a unit follows. */

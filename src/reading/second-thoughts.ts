@@ -11,7 +11,7 @@ import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import type { Prim } from './scan.ts';
 import { type Sentence, sentencesOf } from './sentences.ts';
-import { isPointing, mayTell, type Right, rightsIn, type Stance, stanceOf, takenBackIn, turning } from './stance.ts';
+import { isPointing, isWished, mayTell, type Right, rightsIn, type Stance, stanceOf, takenBackIn, turning } from './stance.ts';
 import type { Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -190,7 +190,9 @@ function saidIn(
   let s = 0;
   let told = -1;
   let tells = false;
+  let superfat = false;
   for (const item of items) {
+    if (isThing(item)) superfat = item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat';
     if (!isAmount(item)) continue;
     while ((sentences[s]?.to ?? Number.POSITIVE_INFINITY) <= item.from) s++;
     const sentence = sentences[s];
@@ -199,6 +201,11 @@ function saidIn(
     told = s;
     const place = placeIn(sentence, item.from);
     const rightFrom = rights[s]?.from ?? Number.POSITIVE_INFINITY;
+    if (superfat && item.quantity.dim === 'bare' && isWished(sentence, place)) {
+      stances.set(item, 'now');
+      pointers.add(item);
+      continue;
+    }
     const stance = tells || place >= rightFrom ? stanceOf(sentence, place, rightFrom) : null;
     if (stance === null) continue;
     stances.set(item, stance);

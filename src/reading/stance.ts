@@ -13,7 +13,7 @@ export const turning: ReadonlySet<string> = new Set(
   `edit edited correction corrected erratum oops whoops woops sorry scratch strike meant wait typo mistyped misread mistake update updated
    instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed
    old previous not no nope never didnt minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped
-   says say thinks reckons swears claims insists recommends would now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until
+   says say uses takes thinks reckons swears claims insists recommends would now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until
    ignore yesterday last earlier compared there normally usually otherwise`.split(/\s+/),
 );
 
@@ -43,10 +43,10 @@ const toldBefore =
 
 /** Somebody says what they think or would do. */
 const others =
-  /\b(?!i |you |we )[\p{L}']+ (?:says|thinks|reckons|swears|claims|insists|recommends|told me|would (?:take|use|put|have))\b/u;
+  /\b(?!i |you |we )[\p{L}']+ (?:says|uses|takes|thinks|reckons|swears|claims|insists|recommends|told me|would (?:take|use|put|have))\b/u;
 /** What also "says": no person. */
 const things =
-  /\b(?:it|this|that|which|calc\w*|recipe|book|card|sheet|scales?|label|chart|page|paper|app|program|blog|site|table|tub|bag|box|instructions|post|note|list|i|we|you) (?:says|told me|recommends|would (?:take|use|put|have))\b/;
+  /\b(?:it|this|that|which|calc\w*|recipe|book|card|sheet|scales?|label|chart|page|paper|app|program|blog|site|table|tub|bag|box|instructions|post|note|list|bar|soap|batch|loaf|mou?ld|method|one|oils?|lye|koh|naoh|recipes|formula|version|i|we|you) (?:says|uses|takes|told me|recommends|would (?:take|use|put|have))\b/;
 
 export interface Right {
   /** Where in its sentence the figures begin to put others right; beyond its end where they do not. */
@@ -76,7 +76,7 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
 
 /** Words of which one at least is in all that is told of another time, or of now. */
 const telling =
-  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed)\b/;
+  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed)\b/;
 
 /** Whether a figure of the sentence may have a stance other than to put another right. */
 export const mayTell = ({ text }: Sentence): boolean => telling.test(text);
@@ -115,6 +115,12 @@ export function isPointing({ text }: Sentence, place: number): boolean {
       ))
   );
 }
+
+/** "Me, I would like 5", behind a superfat of somebody else. */
+export const isWished = ({ text }: Sentence, place: number): boolean =>
+  /\bi (?:would |d |will |ll )?(?:like|prefer|want|take|choose|rather have|go for|go with|stay at)(?: to have)? $/.test(
+    text.slice(0, place),
+  ) && /^ (?:[.,;:!?)]|$|and |so |but |because |as |since )/.test(text.slice(place + 1));
 
 /** The writer took something back in the middle. */
 const takenBack =

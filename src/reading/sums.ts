@@ -18,7 +18,10 @@ export function addUp(items: readonly Item[], tokens: readonly Token[]): readonl
     if (!isWeight(first) || !isWeight(second) || second.quantity.dim !== 'mass' || items[k - 1]?.kind !== 'thing')
       continue;
     const next = items[k + 2];
-    if (second.from !== first.to + 1 || !signAt(tokens[first.to], '+')) continue;
+    if (second.from !== first.to + 1) continue;
+    const joint = tokens[first.to];
+    const isBoth = joint?.t === 'word' && joint.text === 'and' && saysBoth(tokens, items[k - 1]?.to ?? 0, first, second);
+    if (!isBoth && !signAt(joint, '+')) continue;
     const behind = tokens[second.to];
     // "110 g + 6 g for the citric acid"
     const purpose = behind?.t === 'word' && behind.text === 'for';
@@ -29,6 +32,13 @@ export function addUp(items: readonly Item[], tokens: readonly Token[]): readonl
   }
   return added.size === 0 ? items : items.filter((item) => !added.has(item)).map((item) => sums.get(item) ?? item);
 }
+
+/** "In two tubs, 350 g and 180 g, both went in". */
+const saysBoth = (tokens: readonly Token[], name: number, first: Amount, second: Amount): boolean =>
+  tokens
+    .slice(name, first.from)
+    .some((one) => one.t === 'name' && one.meaning.id === 'pot' && one.text.toLowerCase().endsWith('s')) ||
+  tokens.slice(second.to, second.to + 2).some((one) => one.t === 'word' && one.text === 'both');
 
 function sumOf(first: Amount, second: Amount): Amount {
   const { quantity: a } = first;
