@@ -74,7 +74,11 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   ['on my hand', '(?:on|down|across) (?:my|his|her|its) back\\b'],
   [
     'splashed on my ',
-    'all over (?:my|his|her|our) (?=(?:shirt|chest|top|jeans|trousers|legs?|arms?|hands?|face|feet|lap))',
+    '(?:all|down|straight|right|half) over (?:my|his|her|our) (?=(?:shirt|chest|top|jeans|trousers|legs?|arms?|hands?|face|feet|foot|lap|knees?|thighs?|shoes?|slippers?|socks?))',
+  ],
+  [
+    'lye on my hand burning',
+    'skin(?: \\w+){0,4} (?:feels|feeling|felt|is) (?:all |very |really |quite )?(?:soapy|slippery|slimy)\\b[^.!?\\n]{0,40}\\b(?:sting\\w*|burn\\w*|tingl\\w*|hurt\\w*|itch\\w*|smart\\w*|red|sore)\\b',
   ],
   ['on my shirt ', 'down (?:my|his|her) (?:top|front|back|vest|dungarees)\\b'],
   [

@@ -21,8 +21,8 @@ const batches =
 const reminds =
   /^\W*(?:(?:please|can you|could you)\W+)*(?:(?:set|start|add|cancel|list|show)\b(?: me)?(?: an?| my| the| another| all)*\s+)?(?:my |all )?(?:reminders?|timers?|alarms?)\b|^\W*tell me (?:in|at|on) \d/i;
 
-/** Where a sentence ends; "3.5" and "1. Melt" go on. */
-const sentenceEnd = /(?<=[^\d\s][.!?]+)\s+|(?<=\?)\s*|\n+/;
+/** Where a sentence ends, "step 2. Lye right?" too; "3.5" and "1. Melt" go on. */
+const sentenceEnd = /(?<=[^\d\s][.!?]+)\s+|(?<=[a-z] \d+\.)\s+(?=[A-Z])|(?<=\?)\s*|\n+/;
 
 /** A sentence that wants something. */
 const asking =
