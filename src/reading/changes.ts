@@ -5,6 +5,8 @@ import { type Sentence, tokenAt } from './sentences.ts';
 export type Change =
   | { readonly kind: 'out'; readonly gone: number | null }
   | { readonly kind: 'swap'; readonly gone: number | null; readonly comes: number; readonly eitherWay: boolean }
+  /** Less of it was there: the figure that counts. */
+  | { readonly kind: 'fewer'; readonly gone: number; readonly comes: number }
   /** A part of something: nobody knows how much stays. */
   | { readonly kind: 'part'; readonly gone: number };
 
@@ -20,6 +22,9 @@ const removing =
 const swapping =
   '(?:swap(?:ped|ping)?|replac(?:e|ed|ing)|substitut(?:e|ed|ing)|exchang(?:e|ed|ing)|chang(?:e|ed|ing)|switch(?:ed|ing)?|trad(?:e|ed|ing)|sub(?:bed|bing)?)';
 
+const lacking =
+  '(?:had|have|got|there (?:was|were)) none|none left|ran out|run out|(?:was|were) (?:all )?(?:gone|empty|out|sold out|finished)|out of stock|didnt have (?:any|it)|dont have (?:any|it)|couldnt (?:get|find) (?:any|it)';
+
 const outs: readonly RegExp[] = [
   `\\b${taking} out ${gone}${end}`,
   `\\b${taking} ${gone} (?:back |all )?out${end}`,
@@ -34,9 +39,12 @@ const itOut = new RegExp(`\\b${taking} (?:it|that|them|that one|this) (?:all |ri
 
 const swaps: readonly RegExp[] = [
   `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|where it says) ${gone}`,
-  `\\b(?:instead of|in place of) ${gone} (?:, )?(?:i |we |it |its )?(?:am |im |now |have |is |just )*(?:use|used|using|take|took|put|with|goes|is|its|have|had|comes) ${comes}`,
+  `\\b(?:instead of|in place of) ${gone} (?:, )?(?:i |we |it |its )?(?:am |im |now |have |is |just )*(?:use|used|using|take|took|put|with|goes|is|its|have|had|comes|froze|boiled|weighed|poured|melted) ${comes}`,
   `\\b(?:out of|no more|no|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,40}\\b(?:so|but|used|use|using|take|took|its|and) ${comes}(?= [^#@]{0,30}\\b(?:in its place|instead|for it)\\b)`,
   `\\b(?:out of|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,20}\\bso (?:i |we )?(?:use|used|am using|im using|take|took|put in|put|its|it is|went with) ${comes}`,
+  `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking})\\b[^#@.]{0,30}(?:so|and|but|,) [^#@.]{0,20}${comes}(?= [^#@.]{0,30}\\b(?:instead|in its place|for it)\\b)`,
+  `${gone} (?:became|turned into|was replaced by|got replaced by|went over to) ${comes}`,
+  `\\bno ${gone}[^#@.]{0,30}\\b(?:instead|in its place)(?: of (?:it|that))? (?:, )?(?:i |we |it |there )?(?:am |now |have |is |just )*(?:use|used|using|take|took|put|went with|goes|went|comes) ${comes}`,
   `\\b(?:use|used|using|take|took) ${comes} for ${gone}${end}`,
   `\\bnot ${gone} (?:, )?but ${comes}`,
   `\\b(?:its|it is|i meant|meant|that is|thats|should be|should read|actually|edit :|is|sorry ,) ${comes} (?:, )?(?:and )?not ${gone}`,
@@ -50,10 +58,10 @@ const inItsPlace = new RegExp(
 );
 
 const cue =
-  /\b(?:out|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
+  /\b(?:out|none|ran|run|became|turned|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
-  /\b(?:out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|really|actually|dont|didnt|havent|couldnt|cant|where it says)\b|[#@] for |\bfor it\b|[-=] >/;
+  /\b(?:out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|really|actually|dont|didnt|havent|couldnt|cant|where it says)\b|[#@] for |\bfor it\b|[-=] >/;
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
@@ -69,14 +77,20 @@ const mind =
 /** "The shea still sat on the counter, so it never went in". */
 const neverIn = /(?<gone>@) (?:[^#@.;]{0,40} )?never (?:went|made it|got|goes) (?:in|into)\b/d;
 
+/** "200 g palm, but my tub gave only 120 g": not of another thing, and not asked for. */
+const fewer =
+  /(?<gone>@) (?:# )?(?:, )?[^#@.;]{0,40}\b(?:(?:had|have|got|gave|held|contained|yielded|was|were|found) only|only (?:had|have|got|gave|held|contained|yielded|found|weighed)) (?:about )?(?<comes>#)(?= (?:in it|in there|left|of (?:it|that))? ?(?:$|[-,.;:!)…]|so\b|and\b|then\b|which\b))/d;
+
 /** The changes of a recipe that a sentence tells. */
 export function changesIn(sentence: Sentence): readonly Change[] {
   const { text } = sentence;
   const left = text.includes('never') && !/\b(?:if|would|until)\b/.test(text) ? neverIn.exec(text) : null;
   if (left) return [{ kind: 'out', gone: tokenAt(sentence, left.indices?.groups?.['gone']?.[0] ?? 0) }];
-  if (!cue.test(text) || wondering.test(text) || strangers.test(text)) return [];
+  if (!(cue.test(text) || text.includes('only')) || wondering.test(text) || strangers.test(text)) return [];
   const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
     tokenAt(sentence, found.indices?.groups?.[name]?.[0] ?? 0);
+  const less = text.includes('only') ? fewer.exec(text) : null;
+  if (less) return [{ kind: 'fewer', gone: place(less, 'gone'), comes: place(less, 'comes') }];
   if (text.includes('@') && changing.test(text)) {
     for (const pattern of allSwaps) {
       const found = pattern.exec(text);

@@ -80,7 +80,7 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: number) =>
   [shareBase, signal.percent | signal.every],
   [equalParts, signal.equal],
   [stockStrength, signal.ratio],
-  [mixedOnce, signal.percent | signal.ratio],
+  [mixedOnce, signal.stock],
   [fractionShares, signal.part],
 ];
 

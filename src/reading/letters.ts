@@ -1,4 +1,4 @@
-/** Digits that text recognition puts for letters: `0live 0il`, `Coc0nut`, `Na0H`, `ta11ow`. */
+/** Digits that text recognition puts for letters, and letters for digits: `0live 0il`, `Na0H`, `ta11ow`, `4OO g`. */
 import { singular } from '../catalogue/names.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Prim } from './scan.ts';
@@ -63,7 +63,42 @@ function waterAt(prims: readonly Prim[], i: number): Prim | null {
   return { kind: 'word', text: 'water', raw: `${h.raw}${nought.raw}`, glued: false, at: h.at };
 }
 
-/** The prims with such words whole; the very same where there is none. */
+const lookAlike = /^[oil]{1,3}$/;
+const digitOf: Readonly<Record<string, string>> = { o: '0', i: '1', l: '1' };
+
+/** Behind the pieces of a figure with letters in it, before a unit: `4OO g`, `1l3 g`, `l5O ml`; `i` where it is none. */
+function endOfFigure(prims: readonly Prim[], i: number, lexicon: Lexicon): number {
+  let [end, digits, capital] = [i, false, false];
+  for (let prim = prims[end]; prim && (end === i || prim.glued) && end - i < 4; prim = prims[++end]) {
+    if (prim.kind === 'number' && /^\d+$/.test(prim.text)) digits = true;
+    // "4 l" is four litres
+    else if (prim.kind === 'word' && lookAlike.test(prim.text)) capital ||= /[OI]/.test(prim.raw) || end === i;
+    else break;
+  }
+  const unit = prims[end];
+  const inner = prims[end - 1]?.kind === 'number' && end - i === 3;
+  if (!digits || end === i + 1 || !(capital || inner) || unit?.kind !== 'word' || unit.glued) return i;
+  return lexicon.units.next?.has(unit.text) ? end : i;
+}
+
+function figureOf(pieces: readonly Prim[]): Prim | null {
+  const [first] = pieces;
+  if (!first) return null;
+  const raw = pieces.map((piece) => piece.raw).join('');
+  const text = pieces
+    .map((piece) => (piece.kind === 'word' ? piece.text.replace(/[oil]/g, (one) => digitOf[one] ?? one) : piece.text))
+    .join('');
+  return { kind: 'number', text, raw, glued: first.glued, at: first.at };
+}
+
+/** `PaIm oil`: a capital I within small letters. */
+function withL(prim: Prim, lexicon: Lexicon): Prim | null {
+  if (prim.kind !== 'word' || prim.raw.indexOf('I', 1) < 0 || !/^\p{L}?[\p{Ll}I]+$/u.test(prim.raw)) return null;
+  const text = prim.raw.replace(/(?<=.)I/g, 'l').toLowerCase();
+  return isKnown(text, lexicon) ? { ...prim, text } : null;
+}
+
+/** The prims with such words and figures whole; the very same where there is none. */
 export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly Prim[] {
   let out: Prim[] | null = null;
   let i = 0;
@@ -72,6 +107,21 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
     const next = prims[i + 1];
     const mixed = next?.glued && prim && !prim.glued && prim.kind !== next.kind;
     const water = mixed ? waterAt(prims, i) : null;
+    const figure = mixed && !water ? endOfFigure(prims, i, lexicon) : i;
+    if (figure > i) {
+      const whole = figureOf(prims.slice(i, figure));
+      out ??= prims.slice(0, i);
+      if (whole) out.push(whole);
+      i = figure;
+      continue;
+    }
+    const letter = prim && !mixed ? withL(prim, lexicon) : null;
+    if (letter) {
+      out ??= prims.slice(0, i);
+      out.push(letter);
+      i++;
+      continue;
+    }
     const end = water ? i + 2 : mixed && (alike.test(prim.text) || alike.test(next.text)) ? endOfPieces(prims, i) : i;
     const word = water ?? (end > i + 1 ? wordAt(prims, i, end, lexicon) : null);
     if (word) out ??= prims.slice(0, i);

@@ -247,16 +247,25 @@ function isStored(tokens: readonly Token[], k: number): boolean {
   return isAny(tokens, from, to, (one, at) => (gives(one, signal.store) && !isTaken(at)) || isInJar(tokens, at));
 }
 
-/** "Oils were at 35 degrees, lye at about 30": as warm as the one before it in the sentence is said to be. */
+/** "4 C", which is also four cups. */
+const isC = ({ quantity: { text } }: Figure): boolean => /^-?\d+ ?C\.?$/.test(text);
+
+/** "It was 4 C outside" beside other degrees; "oils were at 35 degrees, lye at about 30": as warm as the one before it in the sentence is said to be. */
 export function alsoWarm(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   let warm = false;
+  const celsius = tokens.some((one) => one.t === 'quantity' && one.quantity.dim === 'temperature' && isC(one));
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     if (warm && isStop(token)) warm = false;
     if (token?.t !== 'quantity') continue;
     if (token.quantity.dim === 'temperature') warm = true;
     const { dim, value } = token.quantity;
+    if (celsius && dim === 'volume' && isC(token) && !isIngredient(tokens[k + 1]) && !isIngredient(tokens[k - 1])) {
+      out ??= [...tokens];
+      out[k] = asAside(token, 'a temperature');
+      continue;
+    }
     if (!warm || dim !== 'bare' || value < 15 || value > 220 || isIngredient(tokens[k + 1])) continue;
     const at = /^(about|around|roughly|just|nearly)$/.test(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
     if (!/^(at|its|is|was)$/.test(wordAt(tokens, at))) continue;
@@ -659,17 +668,30 @@ export function namedBefore(tokens: readonly Token[]): readonly Token[] {
     const isDrink = kind === 'liquid' && !(next?.t === 'word' && drinkless.test(next.text));
     if (kind === 'fat' || isDrink) named = k;
     else if (kind === 'alkali' || kind === 'stock') named = -1;
-    if (token?.t !== 'quantity' || named < 0 || k - named > 40 || !ofIt(tokens, k, token)) continue;
-    const [name, pronoun] = [tokens[named], tokens[k + 2]];
+    if (token?.t !== 'quantity' || named < 0 || k - named > 40) continue;
+    const rest = boiledDown(tokens, k, token) ? leftAt(tokens, k) : -1;
+    if (rest < 0 && !ofIt(tokens, k, token)) continue;
+    const [name, pronoun] = [tokens[named], tokens[rest < 0 ? k + 2 : rest]];
+    if (rest >= 0 && !(name?.t === 'name' && name.meaning.kind === 'liquid')) continue;
     const noun = tokens[k + 3];
     const isOfFat = noun?.t === 'word' && /^(oils?|fat|butter)$/.test(noun.text);
     if (isOfFat && name?.t === 'name' && name.meaning.kind !== 'fat') continue;
     if (!pronoun || name?.t !== 'name' || weighedThings(tokens).has(thingOf(name))) continue;
     out ??= [...tokens];
-    out[k + 2] = { ...name, from: pronoun.from, to: pronoun.to };
+    out[rest < 0 ? k + 2 : rest] = { ...name, from: pronoun.from, to: pronoun.to };
   }
   return out ?? tokens;
 }
+
+/** Where "left" stands behind "290 g", "290 g were"; -1 where it does not. */
+const leftAt = (tokens: readonly Token[], k: number): number =>
+  [k + 1, k + 2].find((at) => isWord(tokens[at], 'left') || isWord(tokens[at], 'remained')) ?? -1;
+
+/** "Simmered till flat, and 290 g were left": of a liquid that was named before. */
+const boiledDown = (tokens: readonly Token[], k: number, token: Figure): boolean =>
+  measured(token) &&
+  leftAt(tokens, k) > 0 &&
+  isAny(tokens, k - 10, k, (one) => one.t === 'word' && /^(boil|simmer|reduc|evaporat|cook)/.test(one.text));
 
 /** "300 g of it". */
 function ofIt(tokens: readonly Token[], k: number, token: Figure): boolean {

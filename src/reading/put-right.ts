@@ -80,13 +80,23 @@ export function alike(quantity: Quantity, other: Quantity): Quantity {
 /** The "no" of "no wait, 66 g", "wait, no, 66 g" or "no, 66 g". */
 function isNoBetween(item: Thing, last: Item | undefined, next: Item | undefined, tokens: readonly Token[]): boolean {
   const token = tokens[item.from];
+  // "tallow, no other oils"
+  const isNext =
+    next?.kind === 'amount' ||
+    (next?.kind === 'thing' && next.named.meaning.kind !== 'role' && behindOf(tokens, next) > item.to);
   return (
-    next?.kind === 'amount' &&
+    isNext &&
     last !== undefined &&
     token !== undefined &&
     isNo(token) &&
-    stands(tokens, last.to, next.from) === 'second'
+    stands(tokens, last.to, behindOf(tokens, next)) === 'second'
   );
+}
+
+/** Where an item begins, with the "of" before it. */
+function behindOf(tokens: readonly Token[], { from }: Item): number {
+  const of = from > 0 ? tokens[from - 1] : undefined;
+  return of?.t === 'word' && of.text === 'of' ? from - 1 : from;
 }
 
 /** "Milk 330 g, no water at all", "no castor this year": what the post names to say that there is none, and nowhere else. */
@@ -182,6 +192,26 @@ function saidBefore(
   return found >= 0 && found === kept.findLastIndex(isIt) ? found : -1;
 }
 
+/** The next item is the figure of this one. */
+const isOwn = (item: Item, next: Item | undefined, tokens: readonly Token[]): boolean =>
+  next?.kind === 'amount' && isBeside(tokens, item.to, next.from);
+
+/** "120 g of coconut, no, sorry, of goat milk", "lard, sorry, tallow 300 g": the name that counts no longer. */
+function nameTakenBack(
+  kept: readonly Item[],
+  item: Exclude<Item, Amount>,
+  next: Item | undefined,
+  tokens: readonly Token[],
+): PutRight | null {
+  const [before, last] = [kept.at(-2), kept.at(-1)];
+  if (item.kind !== 'thing' || last?.kind !== 'thing' || before?.kind !== 'amount' || sameThing(last, item)) return null;
+  if (item.named.meaning.kind === 'role' || last.named.meaning.kind === 'role') return null;
+  if (isBeside(tokens, before.to, last.from) === isOwn(item, next, tokens)) return null;
+  if (stands(tokens, last.to, behindOf(tokens, item)) !== 'second') return null;
+  const text = `I took ${item.named.text}, not ${last.named.text}, as the post corrects itself.`;
+  return { text, gone: [], from: last.from, to: item.to };
+}
+
 /** The items without what was taken back, and what that was. */
 export function putRight(items: readonly Item[], tokens: readonly Token[]): { items: Item[]; back: PutRight[] } {
   const kept: Item[] = [];
@@ -197,6 +227,16 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
   for (let k = 0; k < told.length; k++) {
     const each = told[k];
     if (each?.kind !== 'amount') {
+      const said = each && nameTakenBack(kept, each, told[k + 1], tokens);
+      if (said) {
+        const last = kept.pop();
+        back.push(said);
+        // its figure stays where it stood
+        if (each?.kind === 'thing' && last?.kind === 'thing' && !isOwn(each, told[k + 1], tokens)) {
+          kept.push({ ...last, named: each.named });
+          continue;
+        }
+      }
       if (each && !denied.has(each)) kept.push(each);
       continue;
     }

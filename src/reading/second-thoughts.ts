@@ -11,7 +11,7 @@ import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import type { Prim } from './scan.ts';
 import { type Sentence, sentencesOf } from './sentences.ts';
-import { isPointing, isWished, mayTell, type Right, rightsIn, type Stance, stanceOf, takenBackIn, turning } from './stance.ts';
+import { isPointing, isWished, lackIn, mayTell, type Right, rightsIn, type Stance, stanceOf, takenBackIn, turning } from './stance.ts';
 import type { Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -120,7 +120,7 @@ export function secondThoughts(
         ? items
         : items.filter((item) => !post.gone.has(item)).map((item) => post.instead.get(item) ?? item),
     back: post.back,
-    unheard: post.unclear ?? takenBackIn(sentences, hears),
+    unheard: post.unclear ?? takenBackIn(sentences, hears) ?? lackIn(sentences, tokens, hears),
   };
 }
 
@@ -294,6 +294,21 @@ function applyChange(post: Post, change: Change, k: number): void {
   if (key === null) return;
   const had = post.said.filter((one) => one.key === key && one.amount.from < sentence.to && !post.gone.has(one.amount));
   const label = it?.thing.named.text ?? had[0]?.thing.named.text ?? '';
+  if (change.kind === 'fewer') {
+    const less = post.items.find((item): item is Amount => isAmount(item) && item.from === change.comes);
+    const [first] = had;
+    if (!less || !first || first.amount === less) return;
+    const quantity = alike(less.quantity, first.amount.quantity);
+    if (quantity.dim !== first.amount.quantity.dim || quantity.value >= first.amount.quantity.value) return;
+    post.instead.set(first.amount, { ...first.amount, quantity, same: null });
+    post.gone.add(less);
+    post.back.push({
+      text: `I took ${written(less.quantity)} of ${label}, not ${written(first.amount.quantity)}, as the post says that there was no more.`,
+      gone: figures([first]),
+      ...span,
+    });
+    return;
+  }
   if (change.kind === 'part') {
     if (had.length > 0) post.unclear ??= label;
     return;
@@ -323,6 +338,8 @@ function applyChange(post: Post, change: Change, k: number): void {
     // "subbed lard for palm": what was weighed before goes
     const turned = change.eitherWay && other.length > 0 && other.every((one) => one.amount.from < sentence.from);
     if (turned) applyChange(post, { ...change, gone: change.comes, comes: change.gone, eitherWay: false }, k);
+    // "instead of water I froze 230 g of milk": it has no weight of its own
+    else if (it && own) post.gone.add(it.thing);
     return;
   }
   if (other.length > 0 && outside.length > 0) {

@@ -25,6 +25,9 @@ const placeholder = (token: Token, prims: readonly Prim[]): string => {
 /** Tokens from which on a line is taken for one of running text, which the next may carry on. */
 const runningText = 9;
 
+/** Words that carry nothing on. */
+const opening: ReadonlySet<string> = new Set('sorry edit oops whoops correction ps its thanks please pls'.split(' '));
+
 const closing: ReadonlySet<string> = new Set(['.', '!', '?', ';', ')', ']']);
 
 const isCapital = (prim: Prim | undefined): boolean => /^\p{Lu}/u.test(prim?.raw ?? '');
@@ -35,8 +38,9 @@ function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin
   const next = tokens[k + 1];
   if (!token || !next) return true;
   if (token.t === 'line') {
-    const carriedOn = token.text === 'line' && k - begin >= runningText && /^\p{Ll}/u.test(prims[next.from]?.raw ?? '');
-    return !carriedOn;
+    const begins = prims[next.from];
+    const carriedOn = token.text === 'line' && k - begin >= runningText && /^\p{Ll}/u.test(begins?.raw ?? '');
+    return !carriedOn || opening.has(begins?.text ?? '');
   }
   if (next.t === 'sign' && (next.text === '(' || next.text === '[')) return true;
   if (token.t === 'sign') return closing.has(token.text);

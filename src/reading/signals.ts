@@ -14,6 +14,8 @@ export const signal = {
   equals: 32,
   /** Roles. */
   price: 64,
+  /** A solution mixed before. */
+  stock: 128,
   equal: 256,
   bars: 512,
   mould: 1024,
@@ -54,7 +56,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
   including: 'includes included including incl contains thereof',
   cooking:
     'cook cooks cooked cooking gekocht kochen cuire cuit cuite cuisson cocido cotto schongarer crockpot crock slowcooker cooker hp zap zaps zapped zapping tongue gel gelled oven applesauce vaseline potato potatoes mash translucent glassy',
-  ofIt: 'it that them those which this',
+  ofIt: 'it that them those which this left remained',
 };
 const words: ReadonlyMap<string, number> = bitsOf(wordsOf);
 
@@ -108,6 +110,7 @@ export function signalsOf(tokens: readonly Token[]): number {
     else if (token.t === 'name') {
       const text = token.text.toLowerCase();
       found |= words.get(text) ?? called.get(text) ?? 0;
+      if (token.meaning.kind === 'stock') found |= signal.stock;
       if (token.meaning.kind === 'role') found |= roles.get(token.meaning.id) ?? called.get(token.meant) ?? 0;
     }
   }

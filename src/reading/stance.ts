@@ -1,5 +1,6 @@
 /** What the words around a figure say of it: that it counts now, that it did once, that it puts another right. */
 import type { Sentence } from './sentences.ts';
+import type { Token } from './tokens.ts';
 
 /**
  * `right`: it puts an earlier figure right. `now`: it is so now, or was done in fact. `once`: it is so no longer.
@@ -14,7 +15,7 @@ export const turning: ReadonlySet<string> = new Set(
    instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed
    old previous not no nope never didnt minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped
    says say uses takes thinks reckons swears claims insists recommends would now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until
-   ignore yesterday last earlier compared there normally usually otherwise`.split(/\s+/),
+   none ran run became turned only topped made ignore yesterday last earlier compared there normally usually otherwise`.split(/\s+/),
 );
 
 /** A sentence, or the sentences behind it, put something right. */
@@ -126,6 +127,24 @@ export const isWished = ({ text }: Sentence, place: number): boolean =>
 const takenBack =
   /\b(?:edit :|make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait\b|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
 const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
+
+/** Something was not there, and something else took its place. */
+const lacked =
+  /\b(?:(?:had|have|got|was|were) none|ran out|run out|was out of|topp?ed (?:it |that )?up|in its place|made up (?:the|for the) (?:rest|difference|missing|gap))\b|\binstead(?! of)\b/;
+
+/** The first words of a sentence with a figure and a fat of a lack or a swap that nothing `hears`. */
+export function lackIn(
+  sentences: readonly Sentence[],
+  tokens: readonly Token[],
+  hears: (k: number) => boolean,
+): string | null {
+  for (const [k, { text, from, to }] of sentences.entries()) {
+    const found = text.includes('#') && text.includes('@') ? lacked.exec(text) : null;
+    if (!found || text.includes('?') || hears(k) || (k > 0 && hears(k - 1))) continue;
+    if (tokens.slice(from, to).some((one) => one.t === 'name' && one.meaning.kind === 'fat')) return found[0];
+  }
+  return null;
+}
 
 /** The first words that take something back which nothing `hears`. */
 export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) => boolean): string | null {

@@ -134,6 +134,17 @@ function isHalf(tokens: readonly Token[], { from }: Thing): boolean {
   return false;
 }
 
+/** "Lye solution mixed at 33 % NaOH": the solution's own strength. */
+function mixedAt(items: readonly Item[], tokens: readonly Token[], k: number): Stated | null {
+  const [stock, said, alkali] = items.slice(k, k + 3);
+  if (!isKind(stock, 'stock') || !isAmount(said) || !isKind(alkali, 'alkali')) return null;
+  const share = said.quantity.dim === 'percent' ? shareOf(said, true) : null;
+  const tight = alkali.from - said.to <= 1 && said.from - stock.to <= 5;
+  if (share === null || !tight || isWeighed(items, tokens, k + 2, k + 2)) return null;
+  if (!tokens.slice(stock.to, said.from).every((one) => mixing.has(wordAt(one)) || one.t === 'sign')) return null;
+  return { alkali, said, share, length: 3 };
+}
+
 /** One of the four items from `k` on, which a statement may take, is an alkali or a solution of one. */
 function isNearAlkali(items: readonly Item[], k: number): boolean {
   for (let at = k; at < Math.min(k + 4, items.length); at++)
@@ -145,7 +156,7 @@ function isNearAlkali(items: readonly Item[], k: number): boolean {
 function stated(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   for (let k = 0; k < items.length; k++) {
     if (!isNearAlkali(items, k)) continue;
-    const found = partsOf(items, k) ?? ratioOf(items, tokens, k) ?? halfOf(items, tokens, k);
+    const found = partsOf(items, k) ?? mixedAt(items, tokens, k) ?? ratioOf(items, tokens, k) ?? halfOf(items, tokens, k);
     if (!found) continue;
     const stock = stockOf(found.alkali);
     const quantity: Quantity = {
@@ -173,6 +184,16 @@ function isOfIt(tokens: readonly Token[], to: number): boolean {
   );
 }
 
+/** Behind "out of", "from" or "of": the vessel that the solution stands in. */
+function isOfVessel(tokens: readonly Token[], to: number): boolean {
+  let at = to;
+  while (at - to < 2 && /^(out|straight|of|from)$/.test(wordAt(tokens[at]))) at++;
+  const [article, vessel, next, named] = [wordAt(tokens[at]), tokens[at + 1], tokens[at + 2], tokens[at + 3]];
+  if (at === to || !/^(the|that|this|my)$/.test(article)) return false;
+  if (vessel?.t !== 'name' || vessel.meaning.kind !== 'role' || vessel.meaning.id !== 'pot') return false;
+  return !(next?.t === 'name' && next.meaning.kind !== 'role') && !(wordAt(next) === 'of' && named?.t === 'name');
+}
+
 /** "292 g of it": of the solution that was spoken of last, unless something else without a weight was. */
 function takenOfIt(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   let stock: Thing | null = null;
@@ -183,7 +204,7 @@ function takenOfIt(items: readonly Item[], tokens: readonly Token[]): readonly I
     else if (isKind(item, 'fat') && !(k > 0 && isAmount(items[k - 1])) && !isAmount(items[k + 1])) stock = null;
     if (!stock || !isAmount(item)) continue;
     const { dim } = item.quantity;
-    if ((dim !== 'mass' && dim !== 'volume') || !isOfIt(tokens, item.to)) continue;
+    if ((dim !== 'mass' && dim !== 'volume') || !(isOfIt(tokens, item.to) || isOfVessel(tokens, item.to))) continue;
     // "5 litres of it in the cellar": what there is
     const own = dim === 'mass' ? stock.named : { ...stock.named, meaning: { kind: 'role', id: 'supply' } as const };
     out.push(thingItem(own, item.to, item.to));
@@ -216,7 +237,7 @@ export function stockStrength(tokens: readonly Token[]): readonly Token[] {
 
 const isBracket = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '(';
 
-const mixing: ReadonlySet<string> = new Set('is was mixed made at in of a always about comes'.split(' '));
+const mixing: ReadonlySet<string> = new Set('is was mixed made up at in of a always about comes'.split(' '));
 
 function strengthAt(tokens: readonly Token[], token: Token, k: number): Token {
   if (token.t !== 'quantity' || token.quantity.dim !== 'ratio') return token;
@@ -269,13 +290,29 @@ export function rates(tokens: readonly Token[]): readonly Token[] {
 /** Tokens around a solution's name in which its strength and its weight stand. */
 const besideStock = 6;
 
-/** The strengths and the least weight that solutions are given in the rows of the post. */
-function stocksIn(tokens: readonly Token[]): { readonly shares: readonly number[]; readonly least: number } {
+const isSolution = (token: Token): token is Extract<Token, { t: 'name' }> =>
+  token.t === 'name' && (token.meaning.kind === 'stock' || token.meaning.id === 'solution');
+
+/** "280 g of the lye solution": the weight before the name; null where none stands there. */
+function weighedBefore(tokens: readonly Token[], k: number): number | null {
+  for (let at = k - 1; at >= 0 && k - at <= 4; at--) {
+    const token = tokens[at];
+    if (isMass(token)) return token.quantity.value;
+    if (token?.t !== 'word' || !(token.sort === 'filler' || token.text === 'lye')) return null;
+  }
+  return null;
+}
+
+/** The strengths and the least weights that solutions are given in the post. */
+function stocksIn(tokens: readonly Token[]): Stocks {
   const shares: number[] = [];
-  let least = Number.POSITIVE_INFINITY;
+  let [least, taken] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
   tokens.forEach((token, k) => {
-    if (token.t !== 'name' || token.meaning.kind !== 'stock') return;
-    let weighed = false;
+    if (!isSolution(token)) return;
+    const before = weighedBefore(tokens, k);
+    if (before !== null) taken = Math.min(taken, before);
+    if (token.meaning.kind !== 'stock') return;
+    let weighed = before !== null;
     for (let at = Math.max(0, k - 3); at < tokens.length && at - k <= besideStock; at++) {
       const one = tokens[at];
       if (one?.t === 'line' && at > k) break;
@@ -283,21 +320,46 @@ function stocksIn(tokens: readonly Token[]): { readonly shares: readonly number[
       if (one.quantity.dim === 'percent' && one.quantity.value <= mostDissolved) shares.push(one.quantity.value);
       else if (one.quantity.dim === 'mass' && at > k) {
         if (!weighed) least = Math.min(least, one.quantity.value);
+        if (!weighed && /^(role)?$/.test(namedAs(tokens[at + 1]))) taken = Math.min(taken, one.quantity.value);
         weighed = true;
       }
     }
   });
-  return { shares, least };
+  return { shares, least: Math.min(least, taken), taken };
+}
+
+/** `taken`: the least that is weighed of the solution itself, and not of what it is made of. */
+interface Stocks {
+  readonly shares: readonly number[];
+  readonly least: number;
+  readonly taken: number;
 }
 
 const isMass = (token: Token | undefined): token is Extract<Token, { t: 'quantity' }> =>
   token?.t === 'quantity' && token.quantity.dim === 'mass';
 const namedAs = (token: Token | undefined): string => (token?.t === 'name' ? token.meaning.kind : '');
 
+/** "1 kg NaOH in 1 kg water", of which less is taken: five tokens that say how strong the solution is. */
+function asStrength(tokens: readonly Token[], k: number, share: number): Token[] | null {
+  const [one, first, joint, other, second] = tokens.slice(k, k + 5);
+  if (!isMass(one) || !isMass(other) || first?.t !== 'name' || second?.t !== 'name' || !joint) return null;
+  if (!(share > 0 && share <= mostDissolved)) return null;
+  const alkali = first.meaning.kind === 'alkali' ? first : second;
+  if (alkali.meaning.kind !== 'alkali') return null;
+  const numbers = [...one.quantity.numbers, ...other.quantity.numbers];
+  const text = `${one.quantity.text} ${first.text} + ${other.quantity.text} ${second.text}`;
+  const meaning = { kind: 'stock', id: alkali.meaning.id } as const;
+  return [
+    { ...first, meaning },
+    { ...one, quantity: { ...plainQuantity, dim: 'percent', value: share, text, numbers } },
+    ...[joint, other, second].map((token) => asFiller(token)),
+  ];
+}
+
 /** "made in May, 2 kg NaOH + 2 kg water": how the solution was mixed of which the rows weigh a part. */
 export function mixedOnce(tokens: readonly Token[]): readonly Token[] {
   if (!tokens.some((token) => namedAs(token) === 'stock')) return tokens;
-  const { shares, least } = stocksIn(tokens);
+  const { shares, least, taken } = stocksIn(tokens);
   let out: Token[] | null = null;
   for (let k = 0; k + 4 < tokens.length; k++) {
     const [one, first, joint, other, second] = tokens.slice(k, k + 5);
@@ -311,7 +373,14 @@ export function mixedOnce(tokens: readonly Token[]): readonly Token[] {
     if (!kinds.includes('alkali') || !kinds.includes('water')) continue;
     const whole = one.quantity.value + other.quantity.value;
     const share = (kinds[0] === 'alkali' ? one : other).quantity.value / whole;
-    if (whole < least || !shares.some((said) => Math.abs(said - share) <= 0.006)) continue;
+    if (whole < least) continue;
+    if (shares.length === 0) {
+      const strength = whole < taken ? null : asStrength(tokens, k, share);
+      if (strength === null || out) continue;
+      out = [...tokens.slice(0, k), ...strength, ...tokens.slice(k + 5)];
+      continue;
+    }
+    if (!shares.some((said) => Math.abs(said - share) <= 0.006)) continue;
     out ??= [...tokens];
     for (const [at, token] of [
       [k, one],
