@@ -4,6 +4,7 @@ import { linesOf } from './columns.ts';
 import { eitherOr, orphans, rival, twoRecipes } from './doubtful.ts';
 import { settleFates } from './fates.ts';
 import { inStore } from './in-store.ts';
+import { isMixedUp } from './letters.ts';
 import { mentions, saltForAlkali, unsaid, vagueAmounts } from './missing.ts';
 import { unknownNames, withoutTalk } from './names.ts';
 import { decimals, demandOf, plausible } from './plausible.ts';
@@ -174,6 +175,9 @@ export function assemble(source: Source): RecipeReading {
     .filter((text) => /\p{L}/u.test(text));
   if (kept.length > 0)
     assembly.assume('left-out', `I left out ${inStore} (${kept.map((text) => `"${text}"`).join(', ')}).`);
+  const mixedUp = source.prims.filter(isMixedUp);
+  if (mixedUp.length > 0)
+    assembly.assume('number', `I read ${mixedUp.map(({ raw, text }) => `"${raw}" as ${text}`).join(', ')}.`);
   if (source.unheard !== null && rows.length > 0) assembly.doubts.push({ id: 'corrected', said: source.unheard });
   const alkaliGrams = alkali.reduce((sum, one) => sum + one.grams, 0);
   const water = stated ?? impliedWater(assembly, roles, alkaliGrams, liquids.length > 0);

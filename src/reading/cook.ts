@@ -46,7 +46,8 @@ const telling: ReadonlySet<string> = new Set([...late, ...zapped, ...finished, '
 const clean = /^(?:clean|ok|okay|fine|negative|passed|passes|good|clear|none|nothing|gone|neutral|free)$/;
 const begins = /^(?:after|once|when|past|following|at|as|reached|until|till|stage|looks?|looked|resembled|like)$/;
 const until = /^(?:until|till)$/;
-const heater = /^(?:heat|flame|gas|fire|plate|ring|crock ?pot|crock|slow cooker|slowcooker|cooker|pot|stove|hob|burner|oven|power|it)$/;
+const heater =
+  /^(?:heat|flame|gas|fire|plate|ring|crock ?pot|crock|slow cooker|slowcooker|cooker|pot|stove|hob|burner|oven|power|it)$/;
 const isIt = /^(?:it|its|soap|everything|batch|all|the soap|seife|savon|paste)$/;
 const whenWords = /^(?:when|once|after|as|sobald|wenn|quand|cuando|quando)$/;
 

@@ -13,6 +13,10 @@ function hasDigit(text: string): boolean {
   return false;
 }
 
+/** `4OO`: one figure to the reader, and `4` to who counts digits. */
+const ofDigits = (fate: Fate): readonly Fate[] =>
+  /[oil]/i.test(fate.text) ? (fate.text.match(/\d+/g) ?? []).map((text) => ({ ...fate, text })) : [fate];
+
 /**
  * What became of every figure of the post, in order. A figure that nothing has used or set aside by now makes the post
  * unclear: none is ever dropped.
@@ -46,7 +50,7 @@ export function settleFates(assembly: Assembly): Fate[] {
       }
     }
   }
-  const fates = assembly.fates.filter((fate) => fate !== undefined);
+  const fates = assembly.fates.filter((fate) => fate !== undefined).flatMap(ofDigits);
   for (const prim of prims) {
     if (prim.kind !== 'word' || !hasDigit(prim.raw)) continue;
     for (const text of digitsIn(prim)) fates.push({ text, fate: 'used', why: `part of the name "${prim.raw}"` });

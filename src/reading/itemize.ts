@@ -34,6 +34,7 @@ import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown } from './sums.ts';
 import { type Token, tokenize } from './tokens.ts';
 import { oneOfTwins } from './twin-columns.ts';
+import { unitsMeant } from './units-meant.ts';
 
 export interface Reader {
   readonly lexicon: Lexicon;
@@ -103,11 +104,12 @@ export function itemize(reader: Reader, input: string): Cut {
   const prims = wholeWords(scan(text), lexicon);
   const cut = tokenize(prims, lexicon, speller);
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
-  let tokens = conversions(unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon), lexicon);
+  const meant = unitsMeant(unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon), prims, lexicon);
+  let tokens = conversions(meant.tokens, lexicon);
   const signals = signalsOf(tokens);
   for (const [pass, needed] of passes) if (signals & needed) tokens = pass(tokens, signals);
   const right = putRight(itemsOf(tokens, lexicon), tokens);
-  const heard = secondThoughts(right.items, tokens, prims, [...twins.told, ...right.back]);
+  const heard = secondThoughts(right.items, tokens, prims, [...twins.told, ...meant.told, ...right.back]);
   let { items } = heard;
   for (const shape of shapes) items = shape(items, tokens);
   return {

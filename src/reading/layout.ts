@@ -83,8 +83,8 @@ export function layOut(text: string): LaidOut {
     if (rows.size > 0) lines = lines.map((line, k) => (rows.has(k) ? csvCells(line, separator).join('\t') : line));
   }
   let out = lines.join('\n');
-  if (/\.\.[ ]*\d/.test(out))
-    out = out.replace(/(\p{L}|\))[ ]?\.{2,}[ ]?(?=\d)/gu, '$1: ').replace(/%[ ]*\.{2,}[ ]*(?=\d)/g, '% ');
+  if (/\.\.[ ]*[lI]?\d/.test(out))
+    out = out.replace(/(\p{L}|\))[ ]?\.{2,}[ ]?(?=[lI]?\d)/gu, '$1: ').replace(/%[ ]*\.{2,}[ ]*(?=\d)/g, '% ');
   if (out.includes('. . .')) out = out.replace(/(\p{L}|\))[ ]*(?:\.[ ]+){3,}\.?[ ]*(?=\d)/gu, '$1: ');
   if (out.includes('#')) out = out.replace(/^[ ]*#{1,6}[ ]+(?=\p{L})/gmu, '');
   if (/[*_`]/.test(out))

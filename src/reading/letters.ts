@@ -98,9 +98,29 @@ function withL(prim: Prim, lexicon: Lexicon): Prim | null {
   return isKnown(text, lexicon) ? { ...prim, text } : null;
 }
 
+/** Words and figures that text recognition mixed up, from which on the post is one of its making. */
+const leastMixedUp = 2;
+
+/** One odd figure may be anything; among others of the kind it is known. */
+function isRecognised(prims: readonly Prim[], lexicon: Lexicon): boolean {
+  let found = 0;
+  for (let i = 0; i < prims.length && found < leastMixedUp; i++) {
+    const [prim, next] = [prims[i], prims[i + 1]];
+    if (prim && withL(prim, lexicon)) found++;
+    if (!prim || prim.glued || !next?.glued || prim.kind === next.kind) continue;
+    if (endOfFigure(prims, i, lexicon) > i) found++;
+    else if (alike.test(prim.text) || alike.test(next.text)) {
+      const end = endOfPieces(prims, i);
+      if (end > i + 1 && wordAt(prims, i, end, lexicon)) found++;
+    }
+  }
+  return found >= leastMixedUp;
+}
+
 /** The prims with such words and figures whole; the very same where there is none. */
 export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly Prim[] {
   let out: Prim[] | null = null;
+  let sure: boolean | null = null;
   let i = 0;
   while (i < prims.length) {
     const prim = prims[i];
@@ -108,7 +128,7 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
     const mixed = next?.glued && prim && !prim.glued && prim.kind !== next.kind;
     const water = mixed ? waterAt(prims, i) : null;
     const figure = mixed && !water ? endOfFigure(prims, i, lexicon) : i;
-    if (figure > i) {
+    if (figure > i && (sure ??= isRecognised(prims, lexicon))) {
       const whole = figureOf(prims.slice(i, figure));
       out ??= prims.slice(0, i);
       if (whole) out.push(whole);
@@ -131,6 +151,10 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
   }
   return out ?? prims;
 }
+
+/** `4OO`, read as 400. */
+export const isMixedUp = ({ kind, text, raw }: Prim): boolean =>
+  kind === 'number' && raw !== text && /[oil]/i.test(raw);
 
 export const hasDigits = ({ kind, text, raw }: Prim): boolean => kind === 'word' && raw !== text && /\d/.test(raw);
 

@@ -179,6 +179,7 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
       if (parted && isPortion(tokens, k, token)) aside(k, 'a count');
       if (isVessel(tokens, k, token)) aside(k, packed);
       if (isEggs(tokens, k, token)) aside(k, 'a count');
+      if (isApart(tokens, k, token)) aside(k, 'a difference');
       if (isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');
       if (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token)) aside(k, 'a total that agrees');
       if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
@@ -293,15 +294,22 @@ function isTakenFrom(tokens: readonly Token[], k: number, token: Figure): boolea
 /** `palm kernel (last 2 lb)`, `2 lb of lard left`: in the cupboard, where the thing is weighed again. */
 function isStock(tokens: readonly Token[], k: number, token: Figure, stored: boolean): boolean {
   if (!measured(token)) return false;
+  if (ofIt(tokens, k, token) && isLeftOver(tokens, k)) return true;
   const before = tokens[k - 1];
   const after = tokens[k + 1];
   const last = before?.t === 'word' && lastWords.has(before.text);
-  const left = after?.t === 'word' && leftWords.has(after.text);
+  const left = after?.t === 'word' && (leftWords.has(after.text) || isLeftOver(tokens, k));
   if (!last && !left && !(stored && isStored(tokens, k))) return false;
   const behind = [k + 1, k + 2, k + 3].find((at) => isIngredient(tokens[at]));
   const nameAt = [k - 1, k - 2, k - 3].find((at) => isIngredient(tokens[at]) && !isParted(tokens, at, k)) ?? behind;
   return nameAt !== undefined && weighedElsewhere(tokens, nameAt);
 }
+
+/** "2 litres of olive left over", "2 litres of it left". */
+const isLeftOver = (tokens: readonly Token[], k: number): boolean =>
+  isWord(tokens[k + 1], 'of') &&
+  (isIngredient(tokens[k + 2]) || pronoun.test(wordAt(tokens, k + 2))) &&
+  (isWord(tokens[k + 3], 'left') || isWord(tokens[k + 3], 'leftover'));
 
 /** A comma stands between two tokens. */
 const isParted = (tokens: readonly Token[], from: number, to: number): boolean =>
@@ -494,7 +502,7 @@ function isCounted(tokens: readonly Token[], k: number, { quantity: { dim, value
 }
 
 /** Names of things of a post that holds a recipe, at the least. */
-const leastNamed = 3;
+const leastNamed = 2;
 
 /** "Can you turn 850 g into lbs": a conversion asked for beside a recipe, and no amount of anything. */
 export function conversions(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
@@ -557,9 +565,14 @@ const measured = (token: Figure): boolean => massOf(token) && token.quantity.dim
 /** Weights from here on, in g, are what a scale takes, and no step of it. */
 const leastTaken = 100;
 
-/** "A 5 kg scale": what it takes. */
+/** "A 5 kg scale", "a scale that goes up to 250 g": what it takes. */
 const isScale = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean => {
   const next = tokens[k + 1];
+  const upTo =
+    isWord(tokens[k - 1], 'to') &&
+    /^(up|goes|weighs|only)$/.test(wordAt(tokens, k - 2)) &&
+    isAny(tokens, k - 8, k, (one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'scale');
+  if (upTo && quantity.dim === 'mass' && !isIngredient(next)) return true;
   const isNamed = next?.t === 'name' && next.meaning.kind === 'role' && next.meaning.id === 'scale';
   // "water 210 g. Scale is ..."
   const isOwned = quantity.text.endsWith('.') || isIngredient(tokens[k - 1]) || isIngredient(tokens[k - 2]);
@@ -575,6 +588,8 @@ function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {
     next.meaning.kind === 'role' &&
     next.meaning.id === 'pot' &&
     measured(token) &&
+    // "66 g. Pot on low"
+    !(token.quantity.text.endsWith('.') && /^\p{Lu}/u.test(next.text)) &&
     token.quantity.times === null &&
     !/ of$/.test(next.meant) &&
     !(beyond?.t === 'word' && beyond.text === 'of')
@@ -588,6 +603,12 @@ function isVessel(tokens: readonly Token[], k: number, { quantity: { dim, text }
   if (!/^(from|in|into|off|under|by|with)$/.test(before.text)) return false;
   return next?.t !== 'name' && !(next?.t === 'word' && /^(of|for|in|each)$/.test(next.text));
 }
+
+/** "Lyes that are 4 g apart", "off by 4 g". */
+const isApart = (tokens: readonly Token[], k: number, token: Figure): boolean =>
+  measured(token) &&
+  (isWord(tokens[k + 1], 'apart') ||
+    (isWord(tokens[k - 1], 'by') && /^(off|out|differs?)$/.test(wordAt(tokens, k - 2))));
 
 /** "Out came 2 kg", "it came out at 1850 g": soap, where no ingredient follows. */
 function isOutcome(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {

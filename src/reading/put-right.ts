@@ -204,7 +204,8 @@ function nameTakenBack(
   tokens: readonly Token[],
 ): PutRight | null {
   const [before, last] = [kept.at(-2), kept.at(-1)];
-  if (item.kind !== 'thing' || last?.kind !== 'thing' || before?.kind !== 'amount' || sameThing(last, item)) return null;
+  if (item.kind !== 'thing' || last?.kind !== 'thing' || before?.kind !== 'amount' || sameThing(last, item))
+    return null;
   if (item.named.meaning.kind === 'role' || last.named.meaning.kind === 'role') return null;
   if (isBeside(tokens, before.to, last.from) === isOwn(item, next, tokens)) return null;
   if (stands(tokens, last.to, behindOf(tokens, item)) !== 'second') return null;

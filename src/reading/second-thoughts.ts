@@ -11,7 +11,18 @@ import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import type { Prim } from './scan.ts';
 import { type Sentence, sentencesOf } from './sentences.ts';
-import { isPointing, isWished, lackIn, mayTell, type Right, rightsIn, type Stance, stanceOf, takenBackIn, turning } from './stance.ts';
+import {
+  isPointing,
+  isWished,
+  lackIn,
+  mayTell,
+  type Right,
+  rightsIn,
+  type Stance,
+  stanceOf,
+  takenBackIn,
+  turning,
+} from './stance.ts';
 import type { Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -344,6 +355,11 @@ function applyChange(post: Post, change: Change, k: number): void {
   }
   if (other.length > 0 && outside.length > 0) {
     post.unclear ??= label;
+    return;
+  }
+  // "instead of water I froze 230 g of milk": the only figure there is that of what came
+  if (!own && it && outside.length === 0) {
+    post.gone.add(it.thing);
     return;
   }
   for (const one of had) if (!outside.includes(one)) drop(post, one);

@@ -15,7 +15,9 @@ export const turning: ReadonlySet<string> = new Set(
    instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed
    old previous not no nope never didnt minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped
    says say uses takes thinks reckons swears claims insists recommends would now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until
-   none ran run became turned only topped made ignore yesterday last earlier compared there normally usually otherwise`.split(/\s+/),
+   none ran run became turned only topped made ignore yesterday last earlier compared there normally usually otherwise`.split(
+    /\s+/,
+  ),
 );
 
 /** A sentence, or the sentences behind it, put something right. */
@@ -26,7 +28,7 @@ const heading = /\b(?:edit(?:ed)?|correction|erratum|update|ps|p ?\. ?s \.?)(?= 
 
 /** Of somebody else, or not for certain. */
 const doubtful =
-  /\b(?:calc\w*|chart|book|recipe|card|she|he|they|friend|somebody|someone|recommend\w*|suggest\w*|tells?|says|would|could|if|maybe|perhaps|or|more|another|extra|additional|half|part|only (?:have|had|got))\b/;
+  /\b(?:(?:calc\w*|chart|book|recipe|card) (?:says|said|wants|wanted|has|had|gives|gave|shows|calls|asks|asked|reads|tells)|she|he|they|friend|somebody|someone|recommend\w*|suggest\w*|tells?|says|would|could|if|maybe|perhaps|or(?! (?:something|so|whatever|thereabouts|the like|other)\b)|more|another|extra|additional|half|part|only (?:have|had|got))\b/;
 
 const nowBefore =
   /\b(?:(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|(?:ended up|went|settled) (?:with|using|at|on|for)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|this time|really (?:used|weighed))\b/;

@@ -156,7 +156,8 @@ function isNearAlkali(items: readonly Item[], k: number): boolean {
 function stated(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   for (let k = 0; k < items.length; k++) {
     if (!isNearAlkali(items, k)) continue;
-    const found = partsOf(items, k) ?? mixedAt(items, tokens, k) ?? ratioOf(items, tokens, k) ?? halfOf(items, tokens, k);
+    const found =
+      partsOf(items, k) ?? mixedAt(items, tokens, k) ?? ratioOf(items, tokens, k) ?? halfOf(items, tokens, k);
     if (!found) continue;
     const stock = stockOf(found.alkali);
     const quantity: Quantity = {

@@ -20,7 +20,8 @@ export function addUp(items: readonly Item[], tokens: readonly Token[]): readonl
     const next = items[k + 2];
     if (second.from !== first.to + 1) continue;
     const joint = tokens[first.to];
-    const isBoth = joint?.t === 'word' && joint.text === 'and' && saysBoth(tokens, items[k - 1]?.to ?? 0, first, second);
+    const isBoth =
+      joint?.t === 'word' && joint.text === 'and' && saysBoth(tokens, items[k - 1]?.to ?? 0, first, second);
     if (!isBoth && !signAt(joint, '+')) continue;
     const behind = tokens[second.to];
     // "110 g + 6 g for the citric acid"

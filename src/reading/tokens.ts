@@ -288,6 +288,14 @@ const isSomebody = (prims: readonly Prim[], i: number): boolean =>
     prims[i - 1]?.text ?? '',
   );
 
+const subjects = /^(you|i|we|it|he|she|they|this|that|these|those|the|my|any(?:one|body)|some(?:one|body)|be|not|do)$/;
+
+/** "Can you check it?", which speaks of no tin. */
+const isVerb = (prims: readonly Prim[], i: number): boolean =>
+  prims[i]?.text === 'can' &&
+  subjects.test(prims[i + 1]?.text ?? '') &&
+  !/^(the|a|my|this|that|one|each|per|of)$/.test(prims[i - 1]?.text ?? '');
+
 function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): Token {
   const { prims, words, lexicon } = post;
   const prim = prims[i];
@@ -300,7 +308,7 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
   if (prim.text === '.' && prim.glued && prims[i + 1]?.kind === 'number' && roughly.test(prims[i - 1]?.text ?? ''))
     return { t: 'word', from: i, to: i + 1, text: 'about', sort: 'filler' };
   if (prim.kind === 'sign') return { t: 'sign', from: i, to: i + 1, text: prim.text, sort: null };
-  const plain = isSomebody(prims, i) ? null : nameAt(post, i);
+  const plain = isSomebody(prims, i) || isVerb(prims, i) ? null : nameAt(post, i);
   const named = plain ?? misspelt(post, i, speller) ?? shortened(post, i);
   const hit = !word || word.beginsAmount ? quantityAt(prims, i, lexicon, habit) : null;
   if (named && (!hit || (prim.kind === 'number' && named.end > i + 1 && !hit.quantity.unit)))

@@ -187,6 +187,7 @@ export const roles: Readonly<Record<RoleName, readonly string[]>> = {
     'oil weight',
     'oils weight',
     'total oil weight',
+    'tow',
     'total oils weight',
     'weight of oils',
     'weight of oil',

@@ -13,10 +13,9 @@ const more: Readonly<Record<string, number>> = {
   'blind-13': 8,
   'blind-14': 8,
   'blind-16': 3,
-  'blind-17': 9,
-  'blind-19': 5,
-  'blind-20': 9,
-  'blind-21': 1,
+  'blind-17': 7,
+  'blind-19': 4,
+  'blind-20': 7,
 };
 
 for (const set of sets) {

@@ -53,6 +53,8 @@ export const sets = [
   'blind-19',
   'blind-20',
   'blind-21',
+  'blind-22',
+  'blind-23',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

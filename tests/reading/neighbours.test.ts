@@ -36,6 +36,57 @@ test.each<[string, Readonly<Record<string, number>>]>([
       'coconut-oil': 200,
     },
   ],
+  ['lard 1 kg 200, coconut 300 g. How much lye? Out came 2 kg 60 or thereabouts.', { lard: 1200, 'coconut-oil': 300 }],
+  [
+    'NaOH for 500/300/200 olive/coconut/palm, all in grams?',
+    { 'olive-oil-virgin': 500, 'coconut-oil': 300, 'palm-oil': 200 },
+  ],
+  [
+    'olive/coconut/palm 500 g/300 g/200 g, how much lye?',
+    { 'olive-oil-virgin': 500, 'coconut-oil': 300, 'palm-oil': 200 },
+  ],
+  ['four packs of lard at 250 g, how much lye?', { lard: 1000 }],
+  ['Tallow came in two tubs, 350 g and 180 g, both went in. How much lye?', { 'tallow-beef': 530 }],
+  [
+    'lard 500 g, coconut 250 g. How much lye for those two? Price was 4 for the lard and 6 for the coconut.',
+    { lard: 500, 'coconut-oil': 250 },
+  ],
+  [
+    'lard 500 g, coconut 250 g. How much lye? It goes into 9 little half spheres (80 ml each), one piece is then about 110 g.',
+    { lard: 500, 'coconut-oil': 250 },
+  ],
+  ['lard 500 g, lye 66 g, my two tables are 4 g apart for lard. The scale goes up to 250 g.', { lard: 500, naoh: 66 }],
+  [
+    'Has anybody one with lard? I have 2 litres of it left over.\n\nlard 500 g, coconut 200 g, lye 97 g, water 210 g',
+    { lard: 500, 'coconut-oil': 200, naoh: 97 },
+  ],
+  [
+    'A can of stout, simmered till flat, and 290 g were left. Lard 500 g, coconut 200 g, lye 97 g',
+    { lard: 500, 'coconut-oil': 200, naoh: 97, beer: 290 },
+  ],
+  [
+    '0live oil ... 4OO g\nC0conut oil ... 2OO g\nPaIm oil ... l5O g\nNa0H ... 1O8 g',
+    { 'olive-oil-virgin': 400, 'coconut-oil': 200, 'palm-oil': 150, naoh: 108 },
+  ],
+  [
+    'lard 500 g, oils at 62 C. Lye: 66 g NaOH into 150 g water, it was 4 C outside and the jug steamed',
+    { lard: 500, naoh: 66 },
+  ],
+  [
+    'My stock lye: 1 kg NaOH in 1 kg water. I took 280 g of the solution. Olive 700 g, coconut 300 g',
+    { 'olive-oil-virgin': 700, 'coconut-oil': 300, naoh: 140 },
+  ],
+  [
+    'I keep a jug of lye solution mixed at 33% NaOH by weight. Lard 700 g, coconut 200 g, and 420 g out of the jug',
+    { lard: 700, 'coconut-oil': 200, naoh: 138.6 },
+  ],
+  [
+    'Bucket of lye solution is made up 50:50 by weight (2 kg sodium hydroxide, 2 kg distilled water). 720 g olive, 380 g coconut. Out of the bucket I weigh 320 g of the solution.',
+    { 'olive-oil-virgin': 720, 'coconut-oil': 380, naoh: 160 },
+  ],
+  ['olive oil 500 g, water 150 g, NaOH 66 g. Can you check it?', { 'olive-oil-virgin': 500, naoh: 66 }],
+  ['olive oil 500 g, water 150 g, NaOH 66 g can anybody check it?', { 'olive-oil-virgin': 500, naoh: 66 }],
+  ['olive oil 500 g, water 150 g, NaOH 66 g. Pot stands on low.', { 'olive-oil-virgin': 500, naoh: 66 }],
   ['500 g lard, 66 g lye, 150 g water. Strained through a tea towel, 12 pucks of about 60 g.', { lard: 500, naoh: 66 }],
 ])('%s', (text, grams) => {
   const got = weighed(text);

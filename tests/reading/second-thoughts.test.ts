@@ -47,6 +47,23 @@ describe('a later sentence', () => {
     [`${recipe} I subbed lard for palm.`, { ...palmless, lard: 250 }],
     [`${recipe} I swapped the palm for 240 g lard.`, { ...palmless, lard: 240 }],
     [`> ${recipe}\nI'm out of palm so it's lard in its place, same weight.`, { ...palmless, lard: 250 }],
+    [`${recipe} The palm, I had none, so 250 g lard went in instead.`, { ...palmless, lard: 250 }],
+    [`${recipe} The 250 g of palm became 240 g of tallow.`, { ...palmless, 'tallow-beef': 240 }],
+    [`${recipe} There was no palm either, so instead of it I used 250 g shea.`, { ...palmless, 'shea-butter': 250 }],
+    [
+      `${recipe.replace('palm 250 g', 'palm 250 g, my tub gave only 150 g, I topped it up with 100 g lard')}`,
+      { ...plain, 'palm-oil': 150, lard: 100 },
+    ],
+    [`${recipe.replace('palm 250 g', '250 g of shea... no, sorry, of palm')}`, plain],
+    [`${recipe.replace('palm 250 g', 'shea, sorry, palm 250 g')}`, plain],
+    [
+      `${recipe.replace('NaOH 145 g', 'lye 150... no wait, I had to turn the page, lye 145 g')} The 150 was a price or something.`,
+      plain,
+    ],
+    [
+      `${recipe.replaceAll(' g', ' oz').replace('330 oz.', '330 oz')}\nEDIT: all of these are grams, my keyboard put oz`,
+      plain,
+    ],
   ])('changes what was said: %s', (text, grams) => {
     const { doubts, told, ...got } = read(text);
     expect(doubts).toEqual([]);
@@ -54,7 +71,23 @@ describe('a later sentence', () => {
     expect(told).toBeGreaterThan(0);
   });
 
+  test.each([`${recipe} We had run out, so 200 g lard topped it up.`, `${recipe} Instead 200 g lard went in.`])(
+    'asks about what was lacking, and nobody knows what: %s',
+    (text) => {
+      expect(read(text).doubts).toContain('corrected');
+    },
+  );
+
+  test('of others gives way to a wish of the writer', () => {
+    const { superfat } = read(
+      'Olive 500 g, coconut 250 g. My aunt uses 8 % superfat. Me, I would like 5, as it is mild.',
+    );
+    expect(superfat).toBe(0.05);
+  });
+
   test.each([
+    `${recipe} Can you give it all in ounces please?`,
+    `${recipe} I only have a scale in ounces.`,
     `${recipe} Could I use lard instead of palm?`,
     `${recipe} My grandma used lard instead of palm.`,
     `Melt the fats, take it out, then stir. ${recipe}`,

@@ -1,0 +1,89 @@
+/**
+ * The unit that a post puts right for all of its weights: "EDIT: every one of those is OUNCES", "sorry, I meant oz, not
+ * g". What only looks so is asked about: "all in ounces" beside grams.
+ */
+import { type Unit, unit } from '../units/units.ts';
+import { withUnit } from './columns.ts';
+import type { Lexicon } from './lexicon.ts';
+import type { PutRight } from './put-right.ts';
+import type { Prim } from './scan.ts';
+import { type Sentence, sentencesOf, tokenAt } from './sentences.ts';
+import type { Figure, Token } from './tokens.ts';
+
+const isMass = (token: Token): token is Figure => token.t === 'quantity' && token.quantity.dim === 'mass';
+
+/** Weights of a recipe, at the least. */
+const leastWeights = 3;
+
+/** The one unit of all weights, written as one figure each; null where there are several or few. */
+function onlyUnit(tokens: readonly Token[]): Unit | null {
+  const weights = tokens.filter(isMass);
+  const first = weights[0]?.quantity.unit ?? null;
+  if (!first || weights.length < leastWeights) return null;
+  return weights.every(({ quantity }) => quantity.unit?.id === first.id && quantity.numbers.length === 1)
+    ? first
+    : null;
+}
+
+const corrects =
+  /\b(?:edit|edited|sorry|oops|whoops|argh|ugh|meant|correction|typo|wrong unit|should (?:be|say|read)|autocorrect\w*|put|typed|wrote|says|actually|really)\b/;
+const all = /\b(?:all|every|everything|each|those|these|they|them|figures|numbers|amounts|weights|units?|it|i meant)\b/;
+/** An answer in another unit is asked for, or a rule told. */
+const asksFor =
+  /^(?:and |so |ok )?(?:can|could|would|is|are|what|how|which)\b|\b(?:please|pls|can you|could you|give|show|tell|want|need|answer|convert\w*|convenient|prefer|like|scale|only have|own|never|how many|per)\b/;
+
+interface Meant {
+  readonly unit: Unit;
+  readonly sentence: Sentence;
+}
+
+/** The unit that a sentence says in place of the one of the weights; null where none does. */
+function meantIn(sentence: Sentence, before: string, written: Unit, lexicon: Lexicon): Meant | null {
+  const { text } = sentence;
+  if (text.includes('#') || !all.test(text) || !corrects.test(`${before} ${text}`) || asksFor.test(text)) return null;
+  for (const { 0: word, index } of text.matchAll(/(?<!\bnot )\b\p{L}+/gu)) {
+    const hit = lexicon.units.next?.get(word)?.hit;
+    const said = hit ? unit(hit) : null;
+    if (said?.dimension === 'mass' && said.id !== written.id && tokenAt(sentence, index) >= 0)
+      return { unit: said, sentence };
+  }
+  return null;
+}
+
+/** The tokens with all weights in the unit that the post says they are of, and what the answer says of it. */
+export function unitsMeant(
+  tokens: readonly Token[],
+  prims: readonly Prim[],
+  lexicon: Lexicon,
+): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+  const written = onlyUnit(tokens);
+  if (!written) return { tokens, told: [] };
+  const isOther = (token: Token): boolean => {
+    const hit = token.t === 'word' ? lexicon.units.next?.get(token.text)?.hit : null;
+    return hit != null && unit(hit).dimension === 'mass' && hit !== written.id;
+  };
+  if (!tokens.some(isOther)) return { tokens, told: [] };
+  const sentences = sentencesOf(tokens, prims);
+  const said = sentences.map((one, k) => meantIn(one, sentences[k - 1]?.text ?? '', written, lexicon));
+  const meant = said.find((one) => one !== null);
+  if (!meant) return { tokens, told: [] };
+  const text = `I took all weights as ${meant.unit.id}, not ${written.id}, as the post corrects itself.`;
+  return {
+    tokens: tokens.map((token) => (isMass(token) ? asMeant(token, written, meant.unit) : token)),
+    told: [{ text, gone: [], from: meant.sentence.from, to: meant.sentence.to }],
+  };
+}
+
+function asMeant(token: Figure, written: Unit, meant: Unit): Token {
+  const { quantity } = token;
+  const figure = (value: number): number => value / written.factor;
+  const bare = {
+    ...quantity,
+    dim: 'bare' as const,
+    value: figure(quantity.value),
+    upTo: quantity.upTo === null ? null : figure(quantity.upTo),
+    other: null,
+    unit: null,
+  };
+  return { ...token, quantity: withUnit(bare, meant.id) };
+}
