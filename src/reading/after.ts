@@ -269,8 +269,13 @@ const isTalk = (tokens: readonly Token[], k: number): boolean => {
     : /^once /.test(role.meant) && before?.t === 'word' && /^(i|we|he|she|they|had|have)$/.test(before.text);
 };
 
+const tellers = /^(?:i|we|it|he|she|they|you|its|the|my|is|was)$/;
+
 /** The phrase opens the line or the line ends in a colon; "and a question at the end" is talk. */
 function isHeading(tokens: readonly Token[], line: { readonly from: number; readonly to: number }, k: number): boolean {
   const opens = tokens.slice(line.from, k).every((token) => token.t === 'sign' || token.t === 'aside');
-  return opens || isSign(tokens[line.to - 1], /^[:)]$/);
+  // "After the cook I went to bed."
+  const end = tokens.findIndex((one, at) => at > k && at < line.to && isSign(one, /^[.!?]$/));
+  const told = end > 0 && tokens.slice(k + 1, end).some((one) => one.t === 'word' && tellers.test(one.text));
+  return (opens && !told) || isSign(tokens[line.to - 1], /^[:)]$/);
 }

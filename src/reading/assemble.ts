@@ -2,6 +2,7 @@ import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { askedWhich } from './asked.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, orphans, rival, twoRecipes } from './doubtful.ts';
+import { ofElse } from './elsewise.ts';
 import { settleFates } from './fates.ts';
 import { inStore } from './in-store.ts';
 import { isMixedUp } from './letters.ts';
@@ -175,6 +176,10 @@ export function assemble(source: Source): RecipeReading {
     .filter((text) => /\p{L}/u.test(text));
   if (kept.length > 0)
     assembly.assume('left-out', `I left out ${inStore} (${kept.map((text) => `"${text}"`).join(', ')}).`);
+  const elses = tokens.flatMap((token) =>
+    token.t === 'aside' && ofElse.has(token.reason) ? [`"${rawText(source.prims, token.from, token.to)}"`] : [],
+  );
+  if (elses.length > 0) assembly.assume('left-out', `I left out ${elses.join(', ')}: of something else.`);
   const mixedUp = source.prims.filter(isMixedUp);
   if (mixedUp.length > 0)
     assembly.assume('number', `I read ${mixedUp.map(({ raw, text }) => `"${raw}" as ${text}`).join(', ')}.`);

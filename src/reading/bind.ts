@@ -155,6 +155,17 @@ const signCosts: ReadonlyMap<string, number> = new Map([
 /** Signs that end a sentence. */
 const stopping: ReadonlySet<string> = new Set([';', '!', '?', '.']);
 
+const isEveryday = (token: Token | undefined): boolean => token?.t === 'word' && token.sort === 'everyday';
+
+/** "150 g of it". */
+const isOfIt = (tokens: readonly Token[], k: number): boolean => {
+  const [of, it] = [tokens[k], tokens[k + 1]];
+  return of?.t === 'word' && of.text === 'of' && it?.t === 'word' && /^(?:it|that|this|them)$/.test(it.text);
+};
+
+/** What it costs to take the figure of one sentence, with words of its own, for a name of another. */
+const ofSentence = 3;
+
 /** The way between two neighbouring items, as seen from a name to its amount and from an amount to its name. */
 function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: boolean): Gap {
   let nameFirst = 0;
@@ -162,6 +173,8 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
   let everydays = 0;
   let lines = 0;
   let stops = 0;
+  // everyday words before the first end of a sentence or line, and behind the last one
+  let [ahead, behind] = [0, 0];
   const before = from > 0 ? tokens[from - 1] : undefined;
   if (dotted && before?.t === 'quantity' && before.quantity.text.endsWith('.')) {
     nameFirst = 3.6;
@@ -186,7 +199,9 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
     let both = 0;
     if (token.t === 'line') {
       both = token.text === 'blank' ? 6 : 3.2;
+      if (lines + stops === 0) ahead = everydays;
       lines++;
+      behind = 0;
     } else if (token.t === 'aside') both = 0.5;
     else if (token.t === 'quantity') both = 0.7;
     else if (token.t === 'word') {
@@ -203,13 +218,17 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
       } else if (token.sort === 'unknown') both = 1;
       else {
         everydays++;
+        behind++;
         both = everydays > 4 ? 0.3 : 0.7;
       }
     } else if (token.t === 'sign') {
       const { text } = token;
       both = signCosts.get(text) ?? 0.3;
-      if (stopping.has(text)) stops++;
-      else if (text === ':' || text === '=') {
+      if (stopping.has(text)) {
+        if (lines + stops === 0) ahead = everydays;
+        stops++;
+        behind = 0;
+      } else if (text === ':' || text === '=') {
         nameFirst -= 0.3;
         amountFirst += 1.5;
       } else if (text === ',') {
@@ -223,6 +242,10 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
   }
   // a sentence in another line is of something else
   const told = lines > 0 && everydays > 0 ? 1 : 0;
+  if (lines + stops > 0 && !pointsBack(tokens, to) && !isOfIt(tokens, to + 1)) {
+    if (behind > 0 || isEveryday(tokens[to + 1])) nameFirst += ofSentence;
+    if (ahead > 0 || (before?.t === 'quantity' && isEveryday(tokens[from - 2]))) amountFirst += ofSentence;
+  }
   return { nameFirst: nameFirst + told, amountFirst: amountFirst + told, lines, stops };
 }
 
@@ -496,8 +519,8 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     const fit = fitCost(meaning, item.quantity, unitful && !beside);
     if (fit === never || item.quantity.each || (item.pure && !takesPurity(meaning))) return 'none';
     if (item.total && !meaning.id.startsWith('total')) return 'none';
-    // "glycerine, after cook 25 g / does it fit the fats?"
-    if (meaning.id === 'total-fats' && k < thing && isBroken(gaps, k, thing)) return 'none';
+    // "glycerine, after cook 25 g / does it fit the fats?", "water ~220 / Bars came out soft"
+    if (isOwnLine(meaning) && k < thing && isBroken(gaps, k, thing)) return 'none';
     if (unitful && item.quantity.dim === 'bare' && consumable(named.named)) {
       // "12,50 with coffee", "gave 7. The tallow": what no unit and no neighbour makes an amount
       const gap = gaps[k < thing ? thing - 1 : thing];
@@ -537,6 +560,23 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
   }
   return { cost, side, thing };
 }
+
+/** Roles whose figure stands in one line with their word, where it stands before it. */
+const ownLine: ReadonlySet<RoleName> = new Set([
+  'total-fats',
+  'bars',
+  'cure',
+  'people',
+  'time',
+  'price',
+  'number',
+  'scale',
+  'pot',
+  'mould',
+  'temperature',
+  'chart',
+]);
+const isOwnLine = (meaning: Meaning): boolean => meaning.kind === 'role' && ownLine.has(meaning.id);
 
 /** A line ends between these items. */
 function isBroken(gaps: readonly Gap[], from: number, to: number): boolean {

@@ -5,6 +5,7 @@ import { asBlend } from './blend.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
+import { elsewise } from './elsewise.ts';
 import { leaveStore } from './in-store.ts';
 import { type Item, itemsOf } from './items.ts';
 import { laterWater } from './later-water.ts';
@@ -62,6 +63,7 @@ export interface Cut {
 /** What neighbours say of a figure, one after the other; each where one of its signals stands in the post. */
 const passes: readonly (readonly [(tokens: readonly Token[], signals: number) => readonly Token[], number])[] = [
   [dashed, signal.negative],
+  [elsewise, signal.figure],
   [alsoWarm, signal.temperature],
   [looksOfPot, signal.cooking],
   [afterPhrases, signal.following],

@@ -114,6 +114,29 @@ function keptOut(tokens: readonly Token[], from: number): boolean {
   );
 }
 
+const later =
+  /\b(?:next (?:time|batch|week|month|year)|another (?:time|day|batch)|one day|some ?day|maybe|perhaps|might|in future|in the future|(?:should|could|shall|can|may) (?:i|we)|thinking (?:of|about)|tempted to|would (?:like|love) to)\b/;
+
+/** "Maybe I should add castor next time": what is not in the pot yet. */
+function isForLater(tokens: readonly Token[], { from, to }: Item): boolean {
+  let [begin, end] = [from, to];
+  while (begin > 0 && from - begin < 14 && !endsSentence(tokens[begin - 1])) begin--;
+  while (end < tokens.length && end - to < 14 && !endsSentence(tokens[end])) end++;
+  const sentence = tokens.slice(begin, end);
+  if (sentence.some((token) => token.t === 'quantity')) return false;
+  return later.test(
+    sentence
+      .map((token) => (token.t === 'word' || token.t === 'name' ? token.text : ''))
+      .join(' ')
+      .toLowerCase(),
+  );
+}
+
+const endsSentence = (token: Token | undefined): boolean =>
+  token?.t === 'line' ||
+  (token?.t === 'sign' && /^[.;!?]$/.test(token.text)) ||
+  (token?.t === 'quantity' && token.quantity.text.endsWith('.'));
+
 function isHeading(tokens: readonly Token[]): boolean {
   const last = tokens.at(-1);
   return last?.t === 'sign' && last.text === ':';
@@ -204,6 +227,10 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
     if (weighed(id) || (kind === 'alkali' && isAlkaliSaid())) continue;
     if (keptOut(tokens, item.to)) {
       assembly.assume('left-out', `I left out "${item.named.text}": it is kept for something else.`);
+      continue;
+    }
+    if (kind === 'fat' && isForLater(tokens, item)) {
+      assembly.assume('left-out', `I left out "${item.named.text}": nothing says how much, and that it is in the pot.`);
       continue;
     }
     let at = item.from - 1;

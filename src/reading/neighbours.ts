@@ -61,7 +61,8 @@ function boughtOf(tokens: readonly Token[], price: number): number | null {
   if (name?.t !== 'name' || name.meaning.kind === 'role') return null;
   k--;
   while (light(tokens[k]) || isPot(tokens[k])) k--;
-  return massOf(tokens[k]) && weighedElsewhere(tokens, nameAt) ? k : null;
+  // nobody puts all of the lye that was bought into one pot
+  return massOf(tokens[k]) && (name.meaning.kind === 'alkali' || weighedElsewhere(tokens, nameAt)) ? k : null;
 }
 
 const countKnown = new WeakMap<readonly Token[], ReadonlyMap<string, number>>();
@@ -81,7 +82,7 @@ function weighedThings(tokens: readonly Token[]): ReadonlyMap<string, number> {
 }
 
 /** The thing named at token `at` stands beside a weight in another place, too. */
-function weighedElsewhere(tokens: readonly Token[], at: number): boolean {
+export function weighedElsewhere(tokens: readonly Token[], at: number): boolean {
   const name = tokens[at];
   if (name?.t !== 'name') return false;
   return (weighedThings(tokens).get(thingOf(name)) ?? 0) > (weighedAt(tokens, at) ? 1 : 0);
@@ -301,6 +302,8 @@ function isStock(tokens: readonly Token[], k: number, token: Figure, stored: boo
   const left = after?.t === 'word' && (leftWords.has(after.text) || isLeftOver(tokens, k));
   if (!last && !left && !(stored && isStored(tokens, k))) return false;
   const behind = [k + 1, k + 2, k + 3].find((at) => isIngredient(tokens[at]));
+  const alkali = behind === undefined ? undefined : tokens[behind];
+  if (left && alkali?.t === 'name' && alkali.meaning.kind === 'alkali') return true;
   const nameAt = [k - 1, k - 2, k - 3].find((at) => isIngredient(tokens[at]) && !isParted(tokens, at, k)) ?? behind;
   return nameAt !== undefined && weighedElsewhere(tokens, nameAt);
 }
@@ -662,7 +665,8 @@ function isHeld(tokens: readonly Token[], k: number, token: Figure): boolean {
   const subject = tokens[k - 2];
   if (!measured(token) || verb?.t !== 'word' || next?.t === 'name' || (next?.t === 'word' && next.text === 'of'))
     return false;
-  if (token.quantity.dim !== 'volume') return false;
+  // "the tub of lye holds 1 kg"
+  if (token.quantity.dim !== 'volume') return /^(?:holds|contains)$/.test(verb.text) && !isIngredient(tokens[k + 2]);
   const takes =
     /^takes?$/.test(verb.text) && subject?.t === 'word' && /^(?:they|it|each|that|which)$/.test(subject.text);
   return takes || /^(?:holds?|fits?)$/.test(verb.text);

@@ -59,6 +59,8 @@ function stands(tokens: readonly Token[], from: number, to: number): 'first' | '
   const words = wordsBetween(tokens, from, to);
   // commas alone take nothing back
   if (!words?.some((word) => word === '>' || /[a-z]/.test(word))) return null;
+  // "No. 7 of 12"
+  if (words.at(-1) === '.' && words.at(-2) === 'no') return null;
   if (outdates.test(words.join(' '))) return 'first';
   if (!words.every((word) => beside.has(word))) return null;
   return takesBack.test(words.filter((word) => /[\w>=-]/.test(word)).join(' ')) ? 'second' : null;

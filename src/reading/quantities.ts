@@ -83,6 +83,8 @@ function compound(
   lexicon: Lexicon,
   habit: DecimalHabit,
 ): { add: number; end: number; numbers: readonly number[] } | null {
+  // "3 kg. 500 g olive": only ounces and pounds are written with a dot
+  if (prims[end - 1]?.text === '.' && /^(?:kg|dag|L|h)$/.test(unit.id)) return null;
   let j = end;
   const joint = prims[j];
   const and =

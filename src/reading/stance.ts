@@ -162,6 +162,8 @@ export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) =
     }
     const span = sentences.slice(k, last + 1);
     if (span.some((_, n) => hears(k + n))) continue;
+    // "Edit: thanks for the quick answers!"
+    if (isHeading && /\p{L}.*[.!] $/u.test(text.slice(index + found.length)) && !/[#@]/.test(text)) continue;
     const all = span.map((one, n) => (n === 0 ? one.text.slice(index) : one.text)).join(' ');
     if (isHeading && (!all.includes('#') || adds.test(all)) && !/\b(?:not|koh|naoh|instead)\b/.test(all)) continue;
     return found.replace(/ :/, ':');

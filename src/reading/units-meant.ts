@@ -15,14 +15,13 @@ const isMass = (token: Token): token is Figure => token.t === 'quantity' && toke
 /** Weights of a recipe, at the least. */
 const leastWeights = 3;
 
-/** The one unit of all weights, written as one figure each; null where there are several or few. */
-function onlyUnit(tokens: readonly Token[]): Unit | null {
-  const weights = tokens.filter(isMass);
-  const first = weights[0]?.quantity.unit ?? null;
-  if (!first || weights.length < leastWeights) return null;
-  return weights.every(({ quantity }) => quantity.unit?.id === first.id && quantity.numbers.length === 1)
-    ? first
-    : null;
+/** The unit of most weights; null where they are few. */
+function commonUnit(tokens: readonly Token[]): Unit | null {
+  const count = new Map<Unit, number>();
+  for (const token of tokens)
+    if (isMass(token) && token.quantity.unit) count.set(token.quantity.unit, (count.get(token.quantity.unit) ?? 0) + 1);
+  const [most] = [...count].sort(([, a], [, b]) => b - a);
+  return most && most[1] >= leastWeights ? most[0] : null;
 }
 
 const corrects =
@@ -56,7 +55,7 @@ export function unitsMeant(
   prims: readonly Prim[],
   lexicon: Lexicon,
 ): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
-  const written = onlyUnit(tokens);
+  const written = commonUnit(tokens);
   if (!written) return { tokens, told: [] };
   const isOther = (token: Token): boolean => {
     const hit = token.t === 'word' ? lexicon.units.next?.get(token.text)?.hit : null;
@@ -69,10 +68,15 @@ export function unitsMeant(
   if (!meant) return { tokens, told: [] };
   const text = `I took all weights as ${meant.unit.id}, not ${written.id}, as the post corrects itself.`;
   return {
-    tokens: tokens.map((token) => (isMass(token) ? asMeant(token, written, meant.unit) : token)),
+    tokens: tokens.map((token) =>
+      isMass(token) && isSingle(token, written) ? asMeant(token, written, meant.unit) : token,
+    ),
     told: [{ text, gone: [], from: meant.sentence.from, to: meant.sentence.to }],
   };
 }
+
+const isSingle = ({ quantity }: Figure, { id }: Unit): boolean =>
+  quantity.unit?.id === id && quantity.numbers.length === 1;
 
 function asMeant(token: Figure, written: Unit, meant: Unit): Token {
   const { quantity } = token;

@@ -101,14 +101,24 @@ const isDiluted = (tokens: readonly Token[], at: number): boolean =>
   tokens.slice(Math.max(0, at - 3), at).some((one) => one.t === 'word' && /^(?:dilut|thin)/.test(one.text));
 
 /** Alkali or water is named at most `within` tokens before or behind item `at`. */
-function isNear(items: readonly Item[], at: number, step: -1 | 1, within: number): boolean {
+function isNear(items: readonly Item[], tokens: readonly Token[], at: number, step: -1 | 1, within: number): boolean {
   const from = items[at]?.from ?? 0;
   for (let k = at + step; ; k += step) {
     const other = items[k];
     if (!other || Math.abs(other.from - from) > within) return false;
-    if (other.kind === 'thing' && /^(water|alkali|stock)$/.test(other.named.meaning.kind)) return true;
+    if (other.kind !== 'thing' || !/^(water|alkali|stock)$/.test(other.named.meaning.kind)) continue;
+    return !isTold(tokens.slice(Math.min(from, other.from), Math.max(from, other.from)));
   }
 }
+
+/** A line or a sentence ends there, beside words of another one: "water 300 g. We won 2:1 yesterday". */
+const isTold = (tokens: readonly Token[]): boolean =>
+  tokens.some(
+    (one) =>
+      one.t === 'line' ||
+      (one.t === 'sign' && /^[.!?]$/.test(one.text)) ||
+      (one.t === 'quantity' && one.quantity.text.endsWith('.')),
+  ) && tokens.some((one) => one.t === 'word' && one.sort === 'everyday');
 
 /** `1 part lye, 2 parts water`: the ratio of the two. */
 export function partsRatio(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
@@ -146,7 +156,8 @@ export function looseRatio(assembly: Assembly, roles: Roles): void {
     const { quantity } = item;
     // "4/18" may be a date, "1:1" a dilution: without its colon a ratio stands close to what it is of
     const within = quantity.text.includes('/') ? 3 : 8;
-    const near = !isDiluted(tokens, item.from) && (isNear(items, k, -1, within) || isNear(items, k, 1, within));
+    const near =
+      !isDiluted(tokens, item.from) && [-1 as const, 1 as const].some((step) => isNear(items, tokens, k, step, within));
     const value = quantity.value / (quantity.second ?? 1);
     if (near && roles.ratio === null && value > 0 && Number.isFinite(value)) {
       roles.ratio = value < 1 ? 1 / value : value;

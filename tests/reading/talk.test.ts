@@ -33,5 +33,5 @@ test.each([
 test('every figure that is left out has its fate, and the answer says so', () => {
   const { fates, assumptions } = read(`${recipe}\nMy dog weighed 31 kg when he ate the last one.`);
   expect(fates.map(({ text }) => text)).toEqual(['500', '200', '100', '113', '250', '31']);
-  expect(assumptions.map(({ text }) => text).join('\n')).toMatch(/I left out .*My dog weighed 31 kg/);
+  expect(assumptions.map(({ text }) => text).join('\n')).toMatch(/I left out .*31 kg/);
 });

@@ -1,0 +1,188 @@
+/**
+ * Figures of sentences that speak of something else than the recipe: what somebody drank, what a parcel weighed, a share
+ * of people, degrees that say no unit.
+ */
+import { weighedElsewhere } from './neighbours.ts';
+import { asAside, type Figure, type Token } from './tokens.ts';
+
+const drunk = 'what somebody drank';
+const otherWeight = 'the weight of something else';
+/** Reasons that the answer tells. */
+export const ofElse: ReadonlySet<string> = new Set([drunk, otherWeight]);
+
+type Name = Extract<Token, { t: 'name' }>;
+
+const wordAt = (token: Token | undefined): string =>
+  token?.t === 'word' || (token?.t === 'name' && token.meaning.kind === 'role') ? token.text.toLowerCase() : '';
+const isRole = (token: Token | undefined, id: string): boolean =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === id;
+const isIngredient = (token: Token | undefined): token is Name =>
+  token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
+const isEnd = (token: Token | undefined): boolean =>
+  token === undefined || token.t === 'line' || (token.t === 'sign' && /^[.;!?]$/.test(token.text));
+/** `3 kg.` holds its full stop. */
+const endsDotted = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.text.endsWith('.');
+
+interface Sentence {
+  readonly from: number;
+  readonly to: number;
+}
+
+const longestLook = 16;
+
+/** The sentence around token `k`, a few words to each side. */
+function sentenceAt(tokens: readonly Token[], k: number): Sentence {
+  let [from, to] = [k, k + 1];
+  while (from > 0 && k - from < longestLook && !isEnd(tokens[from - 1]) && !endsDotted(tokens[from - 1])) from--;
+  while (!isEnd(tokens[to]) && to - k < longestLook && !endsDotted(tokens[to - 1])) to++;
+  return { from, to };
+}
+
+const inside = (tokens: readonly Token[], { from, to }: Sentence): readonly Token[] => tokens.slice(from, to);
+
+const drinks = /^(?:tea|coffee|beer|wine|cider|milk|juice|water|hard-cider|stout)|-(?:tea|coffee|beer|wine|juice)$/;
+const drinking =
+  /^(?:drank|drink|drinks|drinking|sip|sipped|sipping|had|have|having|enjoy|enjoying|enjoyed|need|over|with)$/;
+const ofPot =
+  /^(?:instead|used|use|using|replace|replaced|replacing|swap|swapped|lye|froze|frozen|flat|boiled|brewed|strong|cooled|dissolve|dissolved|pour|poured|for|into|weighed|goes|went|added|add|left|recipe|liquid|soap)$/;
+
+/** "I have a cup of tea beside me", "I had 2 beers": what somebody drank, and no liquid of the pot. */
+function isDrunk(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+  if (quantity.dim !== 'volume' && !(quantity.dim === 'bare' && quantity.value <= 12)) return false;
+  const name = [k + 1, k + 2].map((at) => tokens[at]).find(isIngredient);
+  if (!name || !(name.meaning.kind === 'liquid' || name.meaning.kind === 'water') || !drinks.test(name.meaning.id))
+    return false;
+  if (name.meaning.kind === 'water' && !/^dr[aiu]nk/.test(wordAt(tokens[k - 1]))) return false;
+  let at = k - 1;
+  while (k - at <= 3 && /^(?:a|an|my|about|only|just|the|now|some)$/.test(wordAt(tokens[at]))) at--;
+  if (!drinking.test(wordAt(tokens[at]))) return false;
+  const sentence = inside(tokens, sentenceAt(tokens, k));
+  return !sentence.some(
+    (one) => (one !== name && isIngredient(one)) || isRole(one, 'solution') || ofPot.test(wordAt(one)),
+  );
+}
+
+const weighing = /^(?:is|was|weighs|weighed|were|are|had|has)$/;
+const moving = /^(?:lost|gained|carried|carry|lifted|dragged|hauled|lugged|weigh|drove|schlepped)$/;
+const ofRecipe =
+  /^(?:mix|mixture|batch|rest|other|others|same|total|sum|amount|weight|first|second|third|last|pot|oil|oils|fat|fats|half|everything|all|one|ones|recipe|base|blend|loaf|batter|dough|paste|stock|amounts|figure|number|lot|thing|stuff|yield|result|half|it|that|this|there|these|those|they|which|what|remaining|remainder|content|contents)$/;
+
+/** "The baby is 3.6 kg", "I lost 2 kg": of somebody or something that the sentence names, and no recipe does. */
+function isOther(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+  if (quantity.dim !== 'mass') return false;
+  const sentence = sentenceAt(tokens, k);
+  const words = inside(tokens, sentence);
+  if (words.some((one) => one.t === 'name' && one.meaning.kind !== 'unknown')) return false;
+  let at = k - 1;
+  while (k - at <= 3 && /^(?:about|around|only|just|nearly|almost|already|over|roughly|some)$/.test(wordAt(tokens[at])))
+    at--;
+  const verb = wordAt(tokens[at]);
+  if (moving.test(verb))
+    return wordAt(tokens[at - 1]) !== 'be' && /^(?:i|he|she|we|they|you)$/.test(wordAt(tokens[at - 1]));
+  const noun = tokens[at - 1];
+  if (!weighing.test(verb) || noun?.t !== 'word' || noun.sort !== 'everyday' || ofRecipe.test(noun.text)) return false;
+  return /^(?:the|my|our|his|her|their|your|a|an|this|that)$/.test(wordAt(tokens[at - 2]));
+}
+
+/** "A pint later I felt better", "half a kilo ago". */
+const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean =>
+  (quantity.dim === 'volume' || quantity.dim === 'mass') && /^(?:later|ago)$/.test(wordAt(tokens[k + 1]));
+
+const elsewhen =
+  /\b(?:(?:my|the|our) (?:last|previous|earlier|old|first) (?:one|batch|bar|bars|recipe|try|soap)|last time)\b/;
+const present = /\b(?:now|today|this|so|again|same|want|like|would|use)\b/;
+
+/** "My last one had 5 % superfat": of another batch. */
+function isOfOtherBatch(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+  if (quantity.dim !== 'percent' || ![k - 1, k - 2, k + 1, k + 2].some((at) => isRole(tokens[at], 'superfat')))
+    return false;
+  const sentence = inside(tokens, sentenceAt(tokens, k));
+  const text = sentence.map(wordAt).join(' ');
+  return elsewhen.test(text) && !present.test(text) && !sentence.some(isIngredient);
+}
+
+const users = /^(?:uses|takes|has|does|swears|likes|loves|puts)$/;
+
+/** "She uses 40 % olive": of what the post weighs in another place. */
+function isOfOthers(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+  if (quantity.dim !== 'percent' || !users.test(wordAt(tokens[k - 1]))) return false;
+  if (/^(?:it|this|that|recipe|bar|soap|batch|mine|blend|one)$/.test(wordAt(tokens[k - 2]))) return false;
+  const name = isIngredient(tokens[k + 1]) ? tokens[k + 1] : tokens[k + 2];
+  return isIngredient(name) && name.meaning.kind === 'fat' && weighedElsewhere(tokens, tokens.indexOf(name));
+}
+
+const shares =
+  /^(?:sure|natural|certain|positive|organic|vegan|cotton|happy|done|ready|right|wrong|correct|off|chance|humidity|humid|agree|agreed|cheaper|dearer|faster|effort)$/;
+const notOfFat =
+  /^(?:people|us|them|makers|soapers|beginners|cases|time|times|days|kids|members|posts|bars|customers|my|our|all|what)$/;
+
+/** "90 % of people say so", "I am 100 % sure", "50 % off in the shop". */
+function isShareOfElse(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+  if (quantity.dim !== 'percent') return false;
+  const next = wordAt(tokens[k + 1]);
+  if (shares.test(next)) return !isIngredient(tokens[k + 2]) && !isIngredient(tokens[k - 1]);
+  if (next !== 'of') return false;
+  const skip = /^(?:the|all|my|our)$/.test(wordAt(tokens[k + 2])) ? 3 : 2;
+  return notOfFat.test(wordAt(tokens[k + skip])) && !isIngredient(tokens[k + skip + 1]);
+}
+
+/** Degrees without a unit, of a pot or of a lye. */
+const warm = { least: 15, most: 220 } as const;
+
+/** "Oils at 40, lye at 35": both at a figure without a unit. */
+function atDegrees(tokens: readonly Token[]): readonly number[] {
+  const found: number[] = [];
+  let [fats, lye] = [false, false];
+  for (let k = 2; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (token?.t !== 'quantity' || token.quantity.dim !== 'bare') continue;
+    const { value } = token.quantity;
+    if (value < warm.least || value > warm.most) continue;
+    let at = k - 1;
+    while (k - at <= 3 && /^(?:about|around|roughly|just|nearly|both)$/.test(wordAt(tokens[at]))) at--;
+    if (wordAt(tokens[at]) !== 'at') continue;
+    const before = /^(?:is|was|were|are|both)$/.test(wordAt(tokens[at - 1])) ? tokens[at - 2] : tokens[at - 1];
+    if (before?.t !== 'name' || isIngredient(tokens[k + 1]) || wordAt(tokens[k + 1]) === 'of') continue;
+    const isFats = isRole(before, 'total-fats') || /^(?:oils|fats|butters)$/.test(before.text.toLowerCase());
+    const isLye = before.meaning.kind === 'alkali' || before.meaning.kind === 'stock';
+    if (!isFats && !isLye) continue;
+    fats ||= isFats;
+    lye ||= isLye;
+    found.push(k);
+  }
+  return fats && lye ? found : [];
+}
+
+/** The tokens with such figures set aside. */
+export function elsewise(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  const aside = (k: number, reason: string): void => {
+    const token = tokens[k];
+    if (token?.t !== 'quantity') return;
+    out ??= [...tokens];
+    out[k] = asAside(token, reason);
+  };
+  /** A name that is none of the recipe. */
+  const putWord = (k: number): void => {
+    const name = tokens[k];
+    if (!name) return;
+    out ??= [...tokens];
+    out[k] = { t: 'word', from: name.from, to: name.to, text: 'only', sort: 'everyday' };
+  };
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (token?.t !== 'quantity') continue;
+    if (isDrunk(tokens, k, token)) {
+      aside(k, drunk);
+      putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
+    } else if (isOfOthers(tokens, k, token)) {
+      aside(k, 'of somebody else');
+      putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
+    } else if (isOther(tokens, k, token)) aside(k, otherWeight);
+    else if (isTelling(tokens, k, token)) aside(k, 'told of another time');
+    else if (isOfOtherBatch(tokens, k, token)) aside(k, 'of another batch');
+    else if (isShareOfElse(tokens, k, token)) aside(k, 'a share of something else');
+  }
+  for (const k of atDegrees(tokens)) aside(k, 'a temperature');
+  return out ?? tokens;
+}
