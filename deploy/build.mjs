@@ -83,7 +83,7 @@ const queriesApart = {
   name: 'queries apart',
   setup({ onResolve }) {
     onResolve({ filter: /^kysely$/ }, ({ kind }) =>
-      kind === 'entry-point' ? undefined : { path: './kysely.cjs', external: true },
+      kind === 'entry-point' ? undefined : { path: '../dist/kysely.cjs', external: true },
     );
   },
 };
@@ -102,7 +102,11 @@ async function buildQuestion() {
     minifyIdentifiers: true,
     write: false,
   });
-  for (const { path, text } of result.outputFiles) writeFileSync(path, oneByte(text));
+  for (const { path, text } of result.outputFiles) {
+    // a function of what `deploy/ask.cjs` gives it
+    const whole = path.endsWith('ask.cjs') ? `(function(require,__dirname,__filename){${text}})` : text;
+    writeFileSync(path, oneByte(whole));
+  }
   return result;
 }
 

@@ -83,7 +83,8 @@ export function createBot(options: BotOptions): Bot {
       Math.floor(Math.random() * 2 ** 32)
         .toString(16)
         .padStart(8, '0'),
-    clock = () => performance.now(),
+    // no `performance`: ten modules of Node stand behind the word
+    clock = () => Number(process.hrtime.bigint()) / 1e6,
     now = Date.now,
   } = options;
   const personally = makePersonal(load, heat, style, zone);
