@@ -373,7 +373,18 @@ function grow({ items, passed }: Series, span: Span): void {
   if (holds || span.held === 0) span.thing = span.begin;
 }
 
+const chainsKnown = new WeakMap<readonly Item[], { readonly tokens: readonly Token[]; readonly chains: readonly Chain[] }>();
+
+/** The cheapest cuts of a row of items, which is asked for again where nothing has changed in it. */
 function cheapest(items: readonly Item[], tokens: readonly Token[]): readonly Chain[] {
+  const known = chainsKnown.get(items);
+  if (known?.tokens === tokens) return known.chains;
+  const chains = chainsOf(items, tokens);
+  chainsKnown.set(items, { tokens, chains });
+  return chains;
+}
+
+function chainsOf(items: readonly Item[], tokens: readonly Token[]): readonly Chain[] {
   const series = seriesOf(items, tokens);
   const { gaps } = series;
   const best: (readonly Chain[])[] = [[start]];

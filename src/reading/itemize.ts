@@ -28,7 +28,7 @@ import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { type Prim, scan } from './scan.ts';
 import { secondThoughts } from './second-thoughts.ts';
-import { signal, signalsOf } from './signals.ts';
+import { type Signals, signal, signalsOf } from './signals.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown } from './sums.ts';
@@ -59,7 +59,7 @@ export interface Cut {
 }
 
 /** What neighbours say of a figure, one after the other; each where one of its signals stands in the post. */
-const passes: readonly (readonly [(tokens: readonly Token[], signals: number) => readonly Token[], number])[] = [
+const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] = [
   [dashed, signal.negative],
   [alsoWarm, signal.temperature],
   [looksOfPot, signal.cooking],
@@ -105,7 +105,7 @@ export function itemize(reader: Reader, input: string): Cut {
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
   let tokens = conversions(unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon), lexicon);
   const signals = signalsOf(tokens);
-  for (const [pass, needed] of passes) if (signals & needed) tokens = pass(tokens, signals);
+  for (const [pass, needed] of passes) if (signals.all & needed) tokens = pass(tokens, signals);
   const right = putRight(itemsOf(tokens, lexicon), tokens);
   const heard = secondThoughts(right.items, tokens, prims, [...twins.told, ...right.back]);
   let { items } = heard;

@@ -2,7 +2,7 @@ import { unit } from '../units/units.ts';
 import { packed, withUnit } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
-import { gives, signal } from './signals.ts';
+import { gives, type Signals, signal } from './signals.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { drinkless } from './words.ts';
 
@@ -131,7 +131,7 @@ function spokenOf(tokens: readonly Token[], k: number, part: Quantity, solution:
   return null;
 }
 
-export function setAside(tokens: readonly Token[], signals: number): readonly Token[] {
+export function setAside(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
   const aside = (k: number, reason: string): void => {
     const token = (out ?? tokens)[k];
@@ -141,7 +141,7 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
   };
   const weighed = tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'mass');
   const solution = tokens.some((token) => token.t === 'name' && token.meaning.kind === 'stock');
-  const has = (bit: number): boolean => (signals & bit) !== 0;
+  const has = (bit: number): boolean => (signals.all & bit) !== 0;
   const [speaksOfIt, stored, paid] = [has(signal.ofIt), has(signal.store), has(signal.selling | signal.price)];
   const [parted, including, vessels] = [has(signal.parting), has(signal.including), has(signal.mould)];
   let bars = -1;

@@ -2,6 +2,7 @@
  * What stands in a post that rules look for, gathered once: a rule that needs one of these things has nothing to do in
  * a post that has none of them.
  */
+import type { Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
 
 export const signal = {
@@ -90,26 +91,41 @@ export const gives = (token: Token | undefined, bit: number): boolean =>
 export const callsFor = (token: Token, bit: number): boolean =>
   token.t === 'name' && token.meaning.kind === 'role' && ((called.get(token.meant) ?? 0) & bit) !== 0;
 
-/** The signals of a post, a bit each. */
-export function signalsOf(tokens: readonly Token[]): number {
-  let found = 0;
-  for (const token of tokens) {
-    if (token.t === 'word') found |= words.get(token.text) ?? 0;
-    else if (token.t === 'sign') found |= token.text === '=' ? signal.equals : 0;
-    else if (token.t === 'quantity') {
-      const { dim, value, negative } = token.quantity;
-      found |= signal.figure;
-      if (dim === 'bare') found |= (value < 1 ? signal.part : 0) | (Number.isInteger(value) ? 0 : signal.price);
-      else if (dim === 'percent') found |= signal.percent;
-      else if (dim === 'ratio') found |= signal.ratio;
-      else if (dim === 'temperature') found |= signal.temperature;
-      if (negative) found |= signal.negative;
-    } else if (token.t === 'aside') found |= token.reason === 'a price' ? signal.price : 0;
-    else if (token.t === 'name') {
-      const text = token.text.toLowerCase();
-      found |= words.get(text) ?? called.get(text) ?? 0;
-      if (token.meaning.kind === 'role') found |= roles.get(token.meaning.id) ?? called.get(token.meant) ?? 0;
-    }
+/** What stands in a post, a bit for each signal: anywhere in it, and at each of its tokens. */
+export interface Signals {
+  readonly all: number;
+  readonly at: Int32Array;
+}
+
+export function signalsOf(tokens: readonly Token[]): Signals {
+  const at = new Int32Array(tokens.length);
+  let all = 0;
+  for (let k = 0; k < tokens.length; k++) {
+    const found = signalsAt(tokens[k]);
+    at[k] = found;
+    all |= found;
   }
+  return { all, at };
+}
+
+function signalsAt(token: Token | undefined): number {
+  if (token?.t === 'word') return words.get(token.text) ?? 0;
+  if (token?.t === 'sign') return token.text === '=' ? signal.equals : 0;
+  if (token?.t === 'quantity') return ofFigure(token.quantity);
+  if (token?.t === 'aside') return token.reason === 'a price' ? signal.price : 0;
+  if (token?.t !== 'name') return 0;
+  const text = token.text.toLowerCase();
+  const found = words.get(text) ?? called.get(text) ?? 0;
+  return token.meaning.kind === 'role'
+    ? found | (roles.get(token.meaning.id) ?? called.get(token.meant) ?? 0)
+    : found;
+}
+
+function ofFigure({ dim, value, negative }: Quantity): number {
+  let found: number = negative ? signal.figure | signal.negative : signal.figure;
+  if (dim === 'bare') found |= (value < 1 ? signal.part : 0) | (Number.isInteger(value) ? 0 : signal.price);
+  else if (dim === 'percent') found |= signal.percent;
+  else if (dim === 'ratio') found |= signal.ratio;
+  else if (dim === 'temperature') found |= signal.temperature;
   return found;
 }
