@@ -9,6 +9,7 @@ import type { PutRight } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import type { Assumption, Doubt, Fate } from './reading.ts';
 import type { Prim } from './scan.ts';
+import type { Several } from './several.ts';
 import type { Token } from './tokens.ts';
 
 /** One name with what it got, in grams where that can be known. */
@@ -50,8 +51,8 @@ export interface Source {
   readonly bound: Bound;
   readonly units: HeadUnits;
   readonly text: string;
-  /** As it came, before it was cleaned and laid out. */
-  readonly written: string;
+  /** The recipes in the post as it came, before it was cleaned and laid out. */
+  readonly several: Several;
   readonly disordered: boolean;
   readonly struck: readonly string[];
   readonly back: readonly PutRight[];
