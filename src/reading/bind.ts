@@ -373,7 +373,10 @@ function grow({ items, passed }: Series, span: Span): void {
   if (holds || span.held === 0) span.thing = span.begin;
 }
 
-const chainsKnown = new WeakMap<readonly Item[], { readonly tokens: readonly Token[]; readonly chains: readonly Chain[] }>();
+const chainsKnown = new WeakMap<
+  readonly Item[],
+  { readonly tokens: readonly Token[]; readonly chains: readonly Chain[] }
+>();
 
 /** The cheapest cuts of a row of items, which is asked for again where nothing has changed in it. */
 function cheapest(items: readonly Item[], tokens: readonly Token[]): readonly Chain[] {

@@ -116,9 +116,7 @@ function signalsAt(token: Token | undefined): number {
   if (token?.t !== 'name') return 0;
   const text = token.text.toLowerCase();
   const found = words.get(text) ?? called.get(text) ?? 0;
-  return token.meaning.kind === 'role'
-    ? found | (roles.get(token.meaning.id) ?? called.get(token.meant) ?? 0)
-    : found;
+  return token.meaning.kind === 'role' ? found | (roles.get(token.meaning.id) ?? called.get(token.meant) ?? 0) : found;
 }
 
 function ofFigure({ dim, value, negative }: Quantity): number {
