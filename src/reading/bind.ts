@@ -328,6 +328,8 @@ export function endsInDots(items: readonly Item[]): boolean {
 /** The items of a post, with what is asked of each of them many times over. */
 interface Series {
   readonly items: readonly Item[];
+  /** Whether the dot of a unit ends a sentence. */
+  readonly dots: boolean;
   /** The way from each item to the next. */
   readonly gaps: readonly Gap[];
   readonly passed: readonly boolean[];
@@ -335,23 +337,35 @@ interface Series {
   readonly unitful: boolean;
 }
 
-function seriesOf(items: readonly Item[], tokens: readonly Token[]): Series {
+/** `known`: of the same tokens, before some of the items were changed. */
+function seriesOf(items: readonly Item[], tokens: readonly Token[], known: Series | null): Series {
   const dots = endsInDots(items);
+  const same = known?.dots === dots ? known : null;
+  const skipped = same ? same.items.length - items.length : 0;
   const gaps: Gap[] = [];
   const passed: boolean[] = [];
   let [weights, bare] = [0, 0];
-  let before: Item | null = null;
-  for (const item of items) {
-    if (before) gaps.push(gapCosts(tokens, before.to, item.from, dots));
+  for (let k = 0; k < items.length; k++) {
+    const item = items[k];
+    if (!item) break;
+    const before = items[k - 1];
+    if (before)
+      gaps.push(
+        (same && (gapIn(same, k, before, item) ?? gapIn(same, k + skipped, before, item))) ??
+          gapCosts(tokens, before.to, item.from, dots),
+      );
     passed.push(isPassed(item));
     if (item.kind === 'amount') {
       if (item.quantity.dim === 'mass') weights++;
       else if (item.quantity.dim === 'bare') bare++;
     }
-    before = item;
   }
-  return { items, gaps, passed, unitful: weights >= 3 && weights > 2 * bare };
+  return { items, dots, gaps, passed, unitful: weights >= 3 && weights > 2 * bare };
 }
+
+/** The way to item `k`, if these two neighbours are the very same there. */
+const gapIn = ({ items, gaps }: Series, k: number, before: Item, item: Item): Gap | undefined =>
+  items[k] === item && items[k - 1] === before ? gaps[k - 1] : undefined;
 
 /** Some items in a row, which may be a group: counted while it grows at its beginning. */
 interface Span {
@@ -373,23 +387,26 @@ function grow({ items, passed }: Series, span: Span): void {
   if (holds || span.held === 0) span.thing = span.begin;
 }
 
-const chainsKnown = new WeakMap<
-  readonly Item[],
-  { readonly tokens: readonly Token[]; readonly chains: readonly Chain[] }
->();
+/** What was made last of the items of some tokens. */
+interface Known {
+  readonly series: Series;
+  readonly chains: readonly Chain[];
+}
 
-/** The cheapest cuts of a row of items, which is asked for again where nothing has changed in it. */
+const known = new WeakMap<readonly Token[], Known>();
+
+/** The cheapest cuts of a row of items, which is asked for again where a few of them, or none, have changed. */
 function cheapest(items: readonly Item[], tokens: readonly Token[]): readonly Chain[] {
-  const known = chainsKnown.get(items);
-  if (known?.tokens === tokens) return known.chains;
-  const chains = chainsOf(items, tokens);
-  chainsKnown.set(items, { tokens, chains });
+  const before = known.get(tokens);
+  if (before?.series.items === items) return before.chains;
+  const series = seriesOf(items, tokens, before?.series ?? null);
+  const chains = chainsOf(series);
+  known.set(tokens, { series, chains });
   return chains;
 }
 
-function chainsOf(items: readonly Item[], tokens: readonly Token[]): readonly Chain[] {
-  const series = seriesOf(items, tokens);
-  const { gaps } = series;
+function chainsOf(series: Series): readonly Chain[] {
+  const { items, gaps } = series;
   const best: (readonly Chain[])[] = [[start]];
   let lastShared = Number.NEGATIVE_INFINITY;
   for (let end = 1; end <= items.length; end++) {
@@ -398,9 +415,11 @@ function chainsOf(items: readonly Item[], tokens: readonly Token[]): readonly Ch
     if (!last) break;
     if (last.kind === 'amount' && last.quantity.each) lastShared = end - 1;
     const alone = last.kind === 'thing' ? mentionCost(last.named.meaning) : orphanCost(last.quantity);
-    for (const back of best[end - 1] ?? []) {
+    for (const back of best[end - 1] ?? nothing) {
       const cost = back.cost + alone;
-      if (!tooDear(list, cost)) insertChain(list, { end, cost, back, group: null, side: back.side });
+      // those behind it are dearer
+      if (tooDear(list, cost)) break;
+      insertChain(list, { end, cost, back, group: null, side: back.side });
     }
     const span: Span = { begin: end, end, things: 0, held: 0, thing: -1 };
     grow(series, span);
@@ -416,10 +435,12 @@ function chainsOf(items: readonly Item[], tokens: readonly Token[]): readonly Ch
       if (found === 'none') continue;
       const parted = begin > 0 && isPartedAt(series, begin);
       let group: Group | null = null;
-      for (const back of best[begin] ?? []) {
+      for (const back of best[begin] ?? nothing) {
+        const straight = back.cost + found.cost;
+        if (tooDear(list, straight)) break;
         const turned = back.side !== 'none' && found.side !== 'none' && back.side !== found.side;
-        const cost = back.cost + found.cost + (turned ? turn * (parted ? 0.6 : 1) : 0);
-        if (tooDear(list, cost)) continue;
+        const cost = turned ? straight + turn * (parted ? 0.6 : 1) : straight;
+        if (turned && tooDear(list, cost)) continue;
         group ??= grouped(items, begin, end, found.thing);
         insertChain(list, { end, cost, back, group, side: found.side === 'none' ? back.side : found.side });
       }
