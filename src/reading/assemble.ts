@@ -168,9 +168,8 @@ export function assemble(source: Source): RecipeReading {
     for (const one of gone) assembly.fate(one, 'aside', 'taken back');
   }
   const kept = tokens
-    .flatMap((token) =>
-      token.t === 'aside' && token.reason === inStore ? [rawText(source.prims, token.from, token.to)] : [],
-    )
+    .filter((token) => token.t === 'aside' && token.reason === inStore)
+    .map(({ from, to }) => rawText(source.prims, from, to))
     .filter((text) => /\p{L}/u.test(text));
   if (kept.length > 0)
     assembly.assume('left-out', `I left out ${inStore} (${kept.map((text) => `"${text}"`).join(', ')}).`);

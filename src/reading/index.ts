@@ -73,18 +73,25 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
 }
 
 function readOne(reader: Reader, several: Several, settled: Settled | null): RecipeReading {
-  const { items: written, units, ...cut } = itemize(reader, several.post);
-  const items = settled ? settled.items(written, cut.tokens) : written;
-  const bound = bind(items, cut.tokens);
+  const cut = itemize(reader, several.post);
+  const { text, prims, tokens, disordered, struck, back, unheard } = cut;
+  const items = settled ? settled.items(cut.items, tokens) : cut.items;
+  const bound = bind(items, tokens);
   const reading = assemble({
-    ...cut,
-    several,
     catalogue: reader.catalogue,
     lexicon: reader.lexicon,
+    prims,
+    tokens,
     items,
-    dropped: droppedOf(written, items),
+    dropped: droppedOf(cut.items, items),
     bound: settled?.rival && bound.rival ? settledOn(bound.rival) : bound,
-    units: settled?.unit ? { sections: [], global: new Set([settled.unit]) } : units,
+    units: settled?.unit ? { sections: [], global: new Set([settled.unit]) } : cut.units,
+    text,
+    several,
+    disordered,
+    struck,
+    back,
+    unheard,
   });
   return settled ? settled.reading(reading) : reading;
 }

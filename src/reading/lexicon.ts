@@ -49,6 +49,8 @@ export interface Lexicon {
 export interface Names {
   readonly has: (first: string) => boolean;
   readonly from: (first: string) => Trie<Entry> | undefined;
+  /** The same for a numeral, as "100 % olive" begins with. */
+  readonly fromNumeral: (first: string) => Trie<Entry> | undefined;
 }
 
 const emptyTrie = <T>(): Trie<T> => ({ next: null, hit: null });
@@ -79,20 +81,33 @@ function namesOf(own: readonly Entry[], catalogue: Catalogue): Names {
   }
   const grown = new Map<string, Trie<Entry>>();
   const has = (first: string): boolean => waiting.has(first) || catalogue.byFirstWord.has(first);
+  const from = (first: string): Trie<Entry> | undefined => {
+    const [own, held] = [waiting.get(first), catalogue.byFirstWord.get(first)];
+    if (!own && !held) return undefined;
+    const known = grown.get(first);
+    if (known) return known;
+    const root = emptyTrie<Entry>();
+    for (const entry of [...(own ?? []), ...(held ?? []).map((hit) => entryOf(catalogue, hit))])
+      insert(root, entry.phrase.split(' '), 1, entry);
+    grown.set(first, root);
+    return root;
+  };
+  let longestNumeral = -1;
   return {
     has,
-    from: (first) => {
-      const [own, held] = [waiting.get(first), catalogue.byFirstWord.get(first)];
-      if (!own && !held) return undefined;
-      const known = grown.get(first);
-      if (known) return known;
-      const root = emptyTrie<Entry>();
-      for (const entry of [...(own ?? []), ...(held ?? []).map((hit) => entryOf(catalogue, hit))])
-        insert(root, entry.phrase.split(' '), 1, entry);
-      grown.set(first, root);
-      return root;
+    from,
+    fromNumeral: (first) => {
+      if (longestNumeral < 0) longestNumeral = longestOf([...waiting.keys(), ...catalogue.byFirstWord.keys()]);
+      return first.length <= longestNumeral ? from(first) : undefined;
     },
   };
+}
+
+/** Digits of the longest numeral. */
+function longestOf(words: readonly string[]): number {
+  let longest = 0;
+  for (const word of words) if (/^\d/.test(word)) longest = Math.max(longest, word.length);
+  return longest;
 }
 
 /** What a name of the catalogue means to the reader. */

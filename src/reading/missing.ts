@@ -163,8 +163,11 @@ function inList(tokens: readonly Token[], item: Item, at: number, bound: Bound):
   );
 }
 
-const vague =
-  /^(some|scoops?|spoonfuls?|spoons?|bit|splash|little|knob|handfuls?|dash|glugs?|dollops?|drizzle|adding|add|chunk|lump|dab|swig|blob|half|jars?|tubs?|bottles?|blocks?|sticks?|packs?|bags?|tins?|cans?|cap|caps|capful|capfuls|ladles?|mugs?|glass|glasses)$/;
+const vague: ReadonlySet<string> = new Set(
+  'some scoop scoops spoonful spoonfuls spoon spoons bit splash little knob handful handfuls dash glug glugs dollop dollops drizzle adding add chunk lump dab swig blob half jar jars tub tubs bottle bottles block blocks stick sticks pack packs bag bags tin tins can cans cap caps capful capfuls ladle ladles mug mugs glass glasses'.split(
+    ' ',
+  ),
+);
 
 /** Words between such an amount and its name. */
 const between: ReadonlySet<string> = new Set(['of', 'the', 'my', 'a', 'an', 'more', 'extra', 'good']);
@@ -208,7 +211,7 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
     }
     let at = item.from - 1;
     while (at >= 0 && between.has(wordAt(at))) at--;
-    if (vague.test(wordAt(at).replace(/ of$/, '')))
+    if (vague.has(wordAt(at).replace(/ of$/, '')))
       assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
   }
 }

@@ -434,7 +434,8 @@ function settleFigures(post: Post): void {
 /** The figure of several that counts; null where all are alike or nobody knows. */
 function countingOf(list: readonly Said[]): Said | null {
   const [first] = list;
-  if (!first || list.every((one) => isSame(one.amount.quantity, first.amount.quantity))) return null;
+  if (!first || list.length < 2 || list.every(({ stance }) => stance === null)) return null;
+  if (list.every((one) => isSame(one.amount.quantity, first.amount.quantity))) return null;
   const right = list.findLast(({ stance }) => stance === 'right');
   if (right) {
     const behind = list.slice(list.indexOf(right) + 1);

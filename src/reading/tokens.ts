@@ -72,7 +72,7 @@ function nameAt(post: Post, i: number, heads = post.meant?.get(i)): NameHit | nu
   if (heads)
     for (const word of heads)
       follow(post, i, i, lexicon.names.from(word) ?? lexicon.names.from(singularOf(prim, word)), longest);
-  else follow(post, i, i, words[i] ? words[i]?.names : lexicon.names.from(prim.text), longest);
+  else follow(post, i, i, words[i] ? words[i]?.names : lexicon.names.fromNumeral(prim.text), longest);
   const { hit, rival } = longest;
   return hit && rival ? { ...hit, entry: either(hit.entry, rival) } : hit;
 }
