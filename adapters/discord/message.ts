@@ -52,7 +52,8 @@ export interface View {
 
 /** One line that a button or a choice can hold. */
 const short = (text: string, most: number): string => {
-  const line = inert(text).replace(/\s+/g, ' ').trim();
+  const clean = inert(text);
+  const line = (/[^\S ]| {2}/.test(clean) ? clean.replace(/\s+/g, ' ') : clean).trim();
   return line.length <= most ? line : `${line.slice(0, most - 1).toWellFormed()}…`;
 };
 

@@ -110,15 +110,12 @@ function inQueue<T>(make: () => Promise<T>): Promise<T> {
   return made;
 }
 
-/** What the work comes to within the time, else null. */
-async function soon<T>(work: Promise<T>, patience: number): Promise<T | null> {
-  let timer: NodeJS.Timeout | undefined;
-  const waited = new Promise<null>((resolve) => {
-    timer = setTimeout(resolve, patience, null);
+/** What the work, which never fails, comes to within the time, else null. */
+const soon = <T>(work: Promise<T>, patience: number): Promise<T | null> =>
+  new Promise((resolve) => {
+    const timer = setTimeout(resolve, patience, null);
+    work.then((done) => {
+      clearTimeout(timer);
+      resolve(done);
+    });
   });
-  try {
-    return await Promise.race([work, waited]);
-  } finally {
-    clearTimeout(timer);
-  }
-}

@@ -8,9 +8,12 @@ export const alkaliName: Readonly<Record<AlkaliId, string>> = {
   koh: 'potassium hydroxide (KOH)',
 };
 
+const isIn = (letter: string, first: string, last: string): boolean => letter >= first && letter <= last;
+
 /** "Olive oil, virgin" inside a sentence: "olive oil (virgin)"; "Maize (corn) oil": "maize (corn) oil". */
 export function inSentence(name: string): string {
-  const small = /^[A-Z][a-z]/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+  const isWord = isIn(name.charAt(0), 'A', 'Z') && isIn(name.charAt(1), 'a', 'z');
+  const small = isWord ? name.charAt(0).toLowerCase() + name.slice(1) : name;
   const comma = small.includes(', ') ? small.search(/, (?![^(]*\))/) : -1;
   if (comma < 0) return small;
   const head = small.slice(0, comma);

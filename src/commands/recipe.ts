@@ -78,7 +78,15 @@ export function recipeOf(
   const rule = reading.ratio ?? (reading.concentration === null ? null : ratioOf(reading.concentration));
   const implied = reading.waterGrams === null && parts.liquids.length === 0 && rule !== null ? rule * total : null;
   return {
-    recipe: { ...parts, alkali, waterGrams: reading.waterGrams ?? implied ?? 0 },
+    recipe: {
+      fats: parts.fats,
+      after: parts.after,
+      liquids: parts.liquids,
+      acids: parts.acids,
+      scaleStepGrams: parts.scaleStepGrams,
+      alkali,
+      waterGrams: reading.waterGrams ?? implied ?? 0,
+    },
     purityAssumed,
     dry: reading.waterGrams === null && parts.liquids.length === 0 && implied === null,
     waterAssumed:
