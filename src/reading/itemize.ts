@@ -104,10 +104,13 @@ export function itemize(reader: Reader, input: string): Cut {
   const cut = tokenize(prims, lexicon, speller);
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
   let tokens = conversions(unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon), lexicon);
-  const signals = signalsOf(tokens);
+  const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (signals.all & needed) tokens = pass(tokens, signals);
   const right = putRight(itemsOf(tokens, lexicon), tokens);
-  const heard = secondThoughts(right.items, tokens, prims, [...twins.told, ...right.back]);
+  const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [
+    ...twins.told,
+    ...right.back,
+  ]);
   let { items } = heard;
   for (const shape of shapes) items = shape(items, tokens);
   return {

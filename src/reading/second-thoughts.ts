@@ -9,9 +9,9 @@ import type { Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
 import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
-import type { Prim } from './scan.ts';
-import { type Sentence, sentencesOf } from './sentences.ts';
-import { isPointing, mayTell, type Right, rightsIn, type Stance, stanceOf, takenBackIn, turning } from './stance.ts';
+import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
+import { gives, ofWord, type Signals, signal } from './signals.ts';
+import { isPointing, mayTell, type Right, rightsIn, type Stance, stanceOf, takenBackIn } from './stance.ts';
 import type { Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -71,22 +71,24 @@ function alkalisIn(items: readonly Item[]): number {
 }
 
 const turnsIn = (token: Token): boolean =>
-  (token.t === 'word' && turning.has(token.text)) || (token.t === 'name' && token.meaning.id === 'number');
+  gives(token, signal.turning) || (token.t === 'name' && token.meaning.id === 'number');
 /** "Old:", which is also said of a bar that has cured. */
 const isHeading = (token: Token): boolean =>
-  token.t === 'name' && token.meaning.kind === 'role' && turning.has(token.text.toLowerCase());
+  token.t === 'name' && token.meaning.kind === 'role' && (ofWord(token.text.toLowerCase()) & signal.turning) !== 0;
 
 /** The items without what the post takes back later on, and what that was. */
 export function secondThoughts(
   items: readonly Item[],
-  tokens: readonly Token[],
-  prims: readonly Prim[],
+  cut: Cut & { readonly signals: Signals },
   before: readonly PutRight[],
 ): Thoughts {
-  const turns = tokens.some((token) => turnsIn(token) || isHeading(token));
-  const isBoth = turns && tokens.some((token) => token.t === 'word' && token.text === 'both') && !tokens.some(turnsIn);
+  const { tokens } = cut;
+  const has = (bit: number): boolean => (cut.signals.all & bit) !== 0;
+  const turns = has(signal.turning) && tokens.some((token) => turnsIn(token) || isHeading(token));
+  const isBoth =
+    turns && has(signal.both) && tokens.some((token) => gives(token, signal.both)) && !tokens.some(turnsIn);
   if (!turns || isBoth || !items.some(isAmount)) return { items, back: before, unheard: null };
-  const sentences = sentencesOf(tokens, prims);
+  const sentences = sentencesOf(cut);
   const changes = sentences.map(changesIn);
   const rights = rightsIn(sentences);
   const said = saidIn(
@@ -123,9 +125,6 @@ export function secondThoughts(
     unheard: post.unclear ?? takenBackIn(sentences, hears),
   };
 }
-
-/** The place of token `k` in the text of its sentence. */
-const placeIn = ({ from, at }: Sentence, k: number): number => at[k - from] ?? 0;
 
 /** Something is named twice. */
 function repeats(items: readonly Item[]): boolean {
@@ -197,8 +196,9 @@ function saidIn(
     if (!sentence || item.from < sentence.from) continue;
     if (told !== s) tells = mayTell(sentence);
     told = s;
-    const place = placeIn(sentence, item.from);
     const rightFrom = rights[s]?.from ?? Number.POSITIVE_INFINITY;
+    if (!tells && rightFrom === Number.POSITIVE_INFINITY) continue;
+    const place = sentence.placeOf(item.from);
     const stance = tells || place >= rightFrom ? stanceOf(sentence, place, rightFrom) : null;
     if (stance === null) continue;
     stances.set(item, stance);

@@ -4,6 +4,7 @@
  */
 import type { Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
+import type { Word } from './word.ts';
 
 export const signal = {
   ratio: 1,
@@ -36,6 +37,11 @@ export const signal = {
   /** Words of buying and keeping, and those that are so only beside others. */
   buying: 8388608,
   keeping: 16777216,
+  /** Words without which no sentence of a post can take anything back. */
+  turning: 33554432,
+  both: 67108864,
+  /** Words, or beginnings of them, of which one stands in each sentence that takes anything back or says when it was so. */
+  retelling: 134217728,
 } as const;
 
 /** The words of each. */
@@ -56,7 +62,22 @@ const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
   cooking:
     'cook cooks cooked cooking gekocht kochen cuire cuit cuite cuisson cocido cotto schongarer crockpot crock slowcooker cooker hp zap zaps zapped zapping tongue gel gelled oven applesauce vaseline potato potatoes mash translucent glassy',
   ofIt: 'it that them those which this',
+  turning:
+    'edit edited correction corrected erratum oops whoops woops sorry scratch strike meant wait typo mistyped misread mistake update updated instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed old previous not no nope never didnt minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped says say thinks reckons swears claims insists recommends would now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until ignore yesterday last earlier compared there normally usually otherwise',
+  both: 'both',
+  retelling:
+    'no not now out left kept gone off without minus instead place lieu rather sub subbed subbing should really actually dont didnt havent couldnt cant where for today time end reality truth went raised increased lowered cut corrected upped bumped ended settled only use used using take took once last usual usually normally otherwise previous previously earlier compared there original originally first formerly said says thinks reckons swears claims insists recommends would wrote told typed posted had was were ignore then before old yesterday recipe book card calculator calc sheet calls asks printed planned wanted supposed p oh',
 };
+/** Beginnings of words that give the last one, too. */
+const retold =
+  'ps edit correction erratum oops whoops woops sorry scratch strike meant make wait hang hold typo mistyped misread bad mistake finger update never skip remov omit delet ditch scrap drop forget forgot reduced replac swap substitut exchang chang cancel switch trad'.split(
+    ' ',
+  );
+
+/** What a word by itself gives. */
+export const ofWord = (word: string): number =>
+  (words.get(word) ?? 0) | (retold.some((begin) => word.startsWith(begin)) ? signal.retelling : 0);
+
 const words: ReadonlyMap<string, number> = bitsOf(wordsOf);
 
 /** Every word with the bits of all signals that it gives. */
@@ -72,6 +93,7 @@ const roles: ReadonlyMap<string, number> = new Map([
   ['equal', signal.equal],
   ['bars', signal.bars],
   ['mould', signal.mould],
+  ['number', signal.turning],
 ]);
 /** Names that are told apart by how they are called. */
 const called: ReadonlyMap<string, number> = new Map([
@@ -97,11 +119,14 @@ export interface Signals {
   readonly at: Int32Array;
 }
 
-export function signalsOf(tokens: readonly Token[]): Signals {
+/** `words`: at their prims. */
+export function signalsOf(tokens: readonly Token[], words: readonly (Word | null)[]): Signals {
   const at = new Int32Array(tokens.length);
   let all = 0;
   for (let k = 0; k < tokens.length; k++) {
-    const found = signalsAt(tokens[k]);
+    const token = tokens[k];
+    const word = token?.t === 'word' ? words[token.from] : null;
+    const found = word && token?.t === 'word' && word.text === token.text ? word.signals : signalsAt(token);
     at[k] = found;
     all |= found;
   }

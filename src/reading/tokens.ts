@@ -263,7 +263,7 @@ export function tokenize(
   prims: readonly Prim[],
   lexicon: Lexicon,
   speller: Speller,
-): { tokens: Token[]; habit: DecimalHabit } {
+): { tokens: Token[]; words: readonly (Word | null)[]; habit: DecimalHabit } {
   const habit = decimalHabit(prims);
   const words = wordsOf(prims, lexicon);
   const post: Post = { prims, words, meant: spellings(prims, words, lexicon, speller), lexicon };
@@ -274,7 +274,7 @@ export function tokenize(
     tokens.push(token);
     i = token.to;
   }
-  return { tokens, habit };
+  return { tokens, words, habit };
 }
 
 const roughly = /^(approx|appr|ca|circa|abt|est|avg|max|min|incl)$/;

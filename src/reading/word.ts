@@ -4,6 +4,7 @@ import type { Entry, Lexicon, Names, Trie } from './lexicon.ts';
 import { isNumberWord } from './numbers.ts';
 import { mayBeginAmount } from './quantities.ts';
 import type { Prim } from './scan.ts';
+import { ofWord } from './signals.ts';
 import type { Speller } from './spelling.ts';
 import { plainWords } from './words.ts';
 
@@ -22,6 +23,8 @@ export interface Word {
   /** Everyday, or a numeral: never the slip of another word. */
   readonly plain: boolean;
   readonly isUnit: boolean;
+  /** What rules look for it, a bit each (`signals.ts`). */
+  readonly signals: number;
   /** Long enough to be tried as the slip of another word, and in no name as it stands. */
   readonly strange: boolean;
   /** Null where only the vocabulary can tell, until somebody asks. */
@@ -44,6 +47,7 @@ function wordOf(text: string, lexicon: Lexicon): Word {
     announces: mayAnnounce(text),
     plain,
     isUnit,
+    signals: ofWord(text),
     strange: text.length >= 4 && !heads && !plain && !inVocabulary(text, lexicon),
     sort: known === 'joint' || known === 'filler' ? known : isUnit ? 'filler' : plain ? 'everyday' : null,
     meant: null,
