@@ -387,22 +387,17 @@ function grow({ items, passed }: Series, span: Span): void {
   if (holds || span.held === 0) span.thing = span.begin;
 }
 
-/** What was made last of the items of some tokens. */
-interface Known {
+/** The cheapest cuts of a row of items. */
+export interface Cuts {
   readonly series: Series;
   readonly chains: readonly Chain[];
 }
 
-const known = new WeakMap<readonly Token[], Known>();
-
-/** The cheapest cuts of a row of items, which is asked for again where a few of them, or none, have changed. */
-function cheapest(items: readonly Item[], tokens: readonly Token[]): readonly Chain[] {
-  const before = known.get(tokens);
-  if (before?.series.items === items) return before.chains;
+/** `before`: those of the same tokens, from which a few of the items, or none, have been changed. */
+export function cutsOf(items: readonly Item[], tokens: readonly Token[], before: Cuts | null = null): Cuts {
+  if (before?.series.items === items) return before;
   const series = seriesOf(items, tokens, before?.series ?? null);
-  const chains = chainsOf(series);
-  known.set(tokens, { series, chains });
-  return chains;
+  return { series, chains: chainsOf(series) };
 }
 
 function chainsOf(series: Series): readonly Chain[] {
@@ -693,13 +688,13 @@ export function settledOn(best: Binding): Bound {
 const unbound: Binding = { groups: [], orphans: [], mentions: [], cost: 0 };
 
 /** The cheapest groups alone. */
-export function groupsOf(items: readonly Item[], tokens: readonly Token[]): readonly Group[] {
-  const [first] = cheapest(items, tokens);
-  return first ? unroll(items, first).groups : [];
+export function groupsOf({ series, chains: [first] }: Cuts): readonly Group[] {
+  return first ? unroll(series.items, first).groups : [];
 }
 
-export function bind(items: readonly Item[], tokens: readonly Token[]): Bound {
-  const [first, ...others] = cheapest(items, tokens);
+/** `before`: how they may be bound, if that was asked before some of the items were changed. */
+export function bind(items: readonly Item[], tokens: readonly Token[], before: Cuts | null = null): Bound {
+  const [first, ...others] = cutsOf(items, tokens, before).chains;
   if (!first) return settledOn(unbound);
   const rival = others.find((chain) => chain.cost - first.cost <= clearly && !meansTheSame(items, first, chain));
   return { ...settledOn(unroll(items, first)), rival: rival ? unroll(items, rival) : null };

@@ -1,4 +1,5 @@
 import { unit } from '../units/units.ts';
+import { keptLast } from './kept.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Prim } from './scan.ts';
@@ -32,18 +33,7 @@ interface Line {
   readonly to: number;
 }
 
-const linesKnown = new WeakMap<readonly Token[], readonly Line[]>();
-
-export function linesOf(tokens: readonly Token[]): readonly Line[] {
-  let lines = linesKnown.get(tokens);
-  if (!lines) {
-    lines = cutLines(tokens);
-    linesKnown.set(tokens, lines);
-  }
-  return lines;
-}
-
-function cutLines(tokens: readonly Token[]): Line[] {
+export const linesOf = keptLast((tokens: readonly Token[]): readonly Line[] => {
   const lines: Line[] = [];
   let from = 0;
   for (let k = 0; k < tokens.length; k++) {
@@ -53,7 +43,7 @@ function cutLines(tokens: readonly Token[]): Line[] {
   }
   lines.push({ from, to: tokens.length });
   return lines;
-}
+});
 
 export const isTab = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '\t';
 

@@ -76,7 +76,7 @@ function readOne(reader: Reader, several: Several, settled: Settled | null): Rec
   const cut = itemize(reader, several.post);
   const { text, prims, tokens, disordered, struck, back, unheard } = cut;
   const items = settled ? settled.items(cut.items, tokens) : cut.items;
-  const bound = bind(items, tokens);
+  const bound = bind(items, tokens, cut.cuts);
   const reading = assemble({
     catalogue: reader.catalogue,
     lexicon: reader.lexicon,

@@ -1,6 +1,7 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterPhrases } from './after.ts';
 import { askedApart, sodaMeant } from './asked.ts';
+import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
@@ -56,6 +57,8 @@ export interface Cut {
   readonly back: readonly PutRight[];
   /** Words that take something back, and nobody knows what. */
   readonly unheard: string | null;
+  /** How the items may be bound, as far as that was asked. */
+  readonly cuts: Cuts | null;
 }
 
 /** What neighbours say of a figure, one after the other; each where one of its signals stands in the post. */
@@ -120,6 +123,7 @@ export function itemize(reader: Reader, input: string): Cut {
     items,
     back: heard.back,
     unheard: heard.unheard,
+    cuts: heard.cuts,
     units: headUnits(tokens, lexicon),
     disordered,
     struck,

@@ -1,5 +1,6 @@
 import { unit } from '../units/units.ts';
 import { packed, withUnit } from './columns.ts';
+import { keptLast } from './kept.ts';
 import type { Lexicon } from './lexicon.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { gives, type Signals, signal } from './signals.ts';
@@ -64,21 +65,16 @@ function boughtOf(tokens: readonly Token[], price: number): number | null {
   return massOf(tokens[k]) && weighedElsewhere(tokens, nameAt) ? k : null;
 }
 
-const countKnown = new WeakMap<readonly Token[], ReadonlyMap<string, number>>();
-
 /** What stands beside weights, and how often. */
-function weighedThings(tokens: readonly Token[]): ReadonlyMap<string, number> {
-  const known = countKnown.get(tokens);
-  if (known) return known;
+const weighedThings = keptLast((tokens: readonly Token[]): ReadonlyMap<string, number> => {
   const count = new Map<string, number>();
   tokens.forEach((token, at) => {
     if (token.t !== 'name' || !weighedAt(tokens, at)) return;
     const id = thingOf(token);
     count.set(id, (count.get(id) ?? 0) + 1);
   });
-  countKnown.set(tokens, count);
   return count;
-}
+});
 
 /** The thing named at token `at` stands beside a weight in another place, too. */
 function weighedElsewhere(tokens: readonly Token[], at: number): boolean {
@@ -299,22 +295,15 @@ const isParted = (tokens: readonly Token[], from: number, to: number): boolean =
 const lastWords: ReadonlySet<string> = new Set(['last', 'remaining', 'another', 'spare']);
 const leftWords: ReadonlySet<string> = new Set(['left', 'remaining', 'spare']);
 
-const firstKnown = new WeakMap<readonly Token[], ReadonlyMap<string, number>>();
-
 /** Where each weight is first said. */
-function firstSaid(tokens: readonly Token[]): ReadonlyMap<string, number> {
-  let known = firstKnown.get(tokens);
-  if (!known) {
-    const first = new Map<string, number>();
-    tokens.forEach((token, at) => {
-      const key = isWeight(token) ? weightKey(token) : '';
-      if (key !== '' && !first.has(key)) first.set(key, at);
-    });
-    known = first;
-    firstKnown.set(tokens, known);
-  }
-  return known;
-}
+const firstSaid = keptLast((tokens: readonly Token[]): ReadonlyMap<string, number> => {
+  const first = new Map<string, number>();
+  tokens.forEach((token, at) => {
+    const key = isWeight(token) ? weightKey(token) : '';
+    if (key !== '' && !first.has(key)) first.set(key, at);
+  });
+  return first;
+});
 
 const weightKey = ({ quantity: { value, upTo } }: Figure): string => (upTo === null ? value.toPrecision(6) : '');
 

@@ -3,7 +3,7 @@
  * still palm in it", "no palm, I left it out", "lard in place of the palm". What stands last, or does not speak of what
  * was, counts, and the answer says so; what cannot be known stays for a question.
  */
-import { type Group, groupsOf } from './bind.ts';
+import { type Cuts, cutsOf, type Group, groupsOf } from './bind.ts';
 import { type Change, changesIn } from './changes.ts';
 import type { Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
@@ -36,6 +36,8 @@ export interface Thoughts {
   readonly back: readonly PutRight[];
   /** Words that take something back, and nobody knows what. */
   readonly unheard: string | null;
+  /** How the items may be bound, as far as that was asked. */
+  readonly cuts: Cuts | null;
 }
 
 /** A post while its second thoughts are gone through. */
@@ -47,6 +49,8 @@ interface Post {
   readonly instead: Map<Item, Item>;
   readonly back: PutRight[];
   unclear: string | null;
+  /** What was taken out last, and in which sentence. */
+  last: { readonly key: string; readonly sentence: number } | null;
 }
 
 const weighs = ({ dim }: Quantity): boolean => dim === 'mass' || dim === 'volume' || dim === 'bare';
@@ -87,11 +91,11 @@ export function secondThoughts(
   const turns = has(signal.turning) && tokens.some((token) => turnsIn(token) || isHeading(token));
   const isBoth =
     turns && has(signal.both) && tokens.some((token) => gives(token, signal.both)) && !tokens.some(turnsIn);
-  if (!turns || isBoth || !items.some(isAmount)) return { items, back: before, unheard: null };
+  if (!turns || isBoth || !items.some(isAmount)) return { items, back: before, unheard: null, cuts: null };
   const sentences = sentencesOf(cut);
   const changes = sentences.map(changesIn);
   const rights = rightsIn(sentences);
-  const said = saidIn(
+  const { said, cuts } = saidIn(
     items,
     tokens,
     sentences,
@@ -106,6 +110,7 @@ export function secondThoughts(
     instead: new Map(),
     back: [...before],
     unclear: null,
+    last: null,
   };
   changes.forEach((list, k) => {
     for (const change of list) applyChange(post, change, k);
@@ -123,6 +128,7 @@ export function secondThoughts(
         : items.filter((item) => !post.gone.has(item)).map((item) => post.instead.get(item) ?? item),
     back: post.back,
     unheard: post.unclear ?? takenBackIn(sentences, hears),
+    cuts,
   };
 }
 
@@ -182,7 +188,7 @@ function saidIn(
   sentences: readonly Sentence[],
   rights: readonly Right[],
   isChanged: boolean,
-): readonly Said[] {
+): { readonly said: readonly Said[]; readonly cuts: Cuts | null } {
   const stances = new Map<Item, Stance>();
   const pointers = new Set<Item>();
   const headed = new Set<Item>();
@@ -210,11 +216,12 @@ function saidIn(
   }
   const all = [...stances.values()];
   const turned = all.includes('once') || (all.some((one) => one !== 'told') && (pointers.size > 0 || repeats(items)));
-  if (!turned && !isChanged) return [];
+  if (!turned && !isChanged) return { said: [], cuts: null };
   const others = pointers.size === 0 ? items : items.filter((item) => !pointers.has(item));
   const alkalis = alkalisIn(items);
   const said: Said[] = [];
-  for (const group of groupsOf(withUnits(others, stances), tokens)) {
+  const cuts = cutsOf(withUnits(others, stances), tokens);
+  for (const group of groupsOf(cuts)) {
     const [at] = group.things;
     const thing = at === undefined || group.things.length > 1 ? undefined : others[at];
     if (!isThing(thing)) continue;
@@ -231,7 +238,7 @@ function saidIn(
     if (last && suits(last.key, item.quantity) && isLikely(item.quantity, last.amount.quantity))
       said.push({ ...last, amount: item, stance: stances.get(item) ?? null, pointing: true });
   }
-  return said.sort((a, b) => a.amount.from - b.amount.from);
+  return { said: said.sort((a, b) => a.amount.from - b.amount.from), cuts };
 }
 
 /** The figure of a group that weighs; the first where none does. */
@@ -272,15 +279,13 @@ function thingAt(post: Post, token: number): { readonly thing: Thing; readonly k
 const spokenOf = (post: Post, sentence: Sentence): Said | undefined =>
   post.said.findLast((one) => within(one, sentence) && /^(?:fat|liquid|additive|scent) /.test(one.key));
 
-const last = new WeakMap<Post, { readonly key: string; readonly sentence: number }>();
-
 function applyChange(post: Post, change: Change, k: number): void {
   const sentence = post.sentences[k];
   if (!sentence) return;
   const span = { from: sentence.from, to: sentence.to };
   const it =
     change.gone === null ? (change.kind === 'out' ? spokenOf(post, sentence) : undefined) : thingAt(post, change.gone);
-  const before = last.get(post);
+  const before = post.last;
   const key =
     it?.key ??
     (change.kind === 'swap' && change.gone === null && before && k - before.sentence <= 2 ? before.key : null);
@@ -298,7 +303,7 @@ function applyChange(post: Post, change: Change, k: number): void {
     if (change.gone !== null && had.some((one) => one.thing === it?.thing)) return;
     for (const one of had) drop(post, one);
     if (it) post.gone.add(it.thing);
-    last.set(post, { key, sentence: k });
+    post.last = { key, sentence: k };
     post.back.push({
       text: `I left out ${label} (${written(first.amount.quantity)}), as the post takes it out.`,
       gone: figures(had),
