@@ -52,6 +52,7 @@ const common = { absWorkingDir: root, bundle: true, platform: 'node', logLevel: 
 const program = {
   ...common,
   target: 'node24',
+  supported: { 'regexp-unicode-property-escapes': true },
   minifySyntax: true,
   minifyWhitespace: true,
   legalComments: 'none',
