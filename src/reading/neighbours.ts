@@ -1,11 +1,11 @@
 import { unit } from '../units/units.ts';
 import { packed, withUnit } from './columns.ts';
+import { drinkless } from './items.ts';
 import { keptLast } from './kept.ts';
 import type { Lexicon } from './lexicon.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { gives, type Signals, signal } from './signals.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
-import { drinkless } from './words.ts';
 
 /**
  * Figures whose neighbours say that they are no amount, found before amounts look for their names: the size of what a

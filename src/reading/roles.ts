@@ -5,7 +5,28 @@ import type { Item } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Purity } from './reading.ts';
 import { type Assembly, roundTo, unitFor } from './rows.ts';
-import { asideRoles } from './words.ts';
+import type { RoleName } from './words.ts';
+
+/** Why a figure that belongs to this role is not part of the recipe. */
+const asideRoles: Partial<Readonly<Record<RoleName, string>>> = {
+  mould: 'the size of the mould',
+  pot: 'the size of a vessel or a pack',
+  bars: 'a number or size of bars',
+  cure: 'a time',
+  temperature: 'a temperature',
+  number: 'a number that only counts or names something',
+  chart: 'a value out of a chart',
+  time: 'a time of day',
+  price: 'a price',
+  people: 'a count',
+  scale: 'the scale',
+  heading: 'a heading',
+  target: 'a wish',
+  each: 'a count',
+  'batch-word': 'the size of the batch',
+  'scale-to': 'a size to scale to',
+  supply: 'what there is to take from',
+};
 
 export interface Roles {
   superfat: number | null;

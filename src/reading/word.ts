@@ -1,4 +1,4 @@
-import { singular } from '../catalogue/names.ts';
+import { behind, singular } from '../catalogue/names.ts';
 import { mayAnnounce } from './aside.ts';
 import type { Entry, Lexicon, Names, Trie } from './lexicon.ts';
 import { isNumberWord } from './numbers.ts';
@@ -6,7 +6,7 @@ import { mayBeginAmount } from './quantities.ts';
 import type { Prim } from './scan.ts';
 import { ofWord } from './signals.ts';
 import type { Speller } from './spelling.ts';
-import { plainWords } from './words.ts';
+import { type Plain, plainLines } from './words.ts';
 
 export type Sort = 'filler' | 'joint' | 'everyday' | 'unknown';
 
@@ -34,8 +34,8 @@ export interface Word {
 }
 
 function wordOf(text: string, lexicon: Lexicon): Word {
-  const known = plainWords.get(text);
-  const plain = known !== undefined || isNumberWord(text);
+  const known = behind(text, plainLines) as Plain | null;
+  const plain = known !== null || isNumberWord(text);
   const heads = lexicon.names.has(text);
   const one = singular(text);
   const isUnit = lexicon.units.next?.has(text) === true;
