@@ -42,7 +42,7 @@ const packed = {
 const madeAhead = {
   name: 'made ahead',
   setup({ onLoad }) {
-    onLoad({ filter: /[\\/]src[\\/]reading[\\/]words\.ts$/ }, async ({ path }) => {
+    onLoad({ filter: /[\\/]src[\\/](?:reading[\\/]words|bot[\\/]first-aid-lines)\.ts$/ }, async ({ path }) => {
       const made = await moduleOf({ entryPoints: [path] });
       const lines = Object.entries(made).map(([name, value]) => `export const ${name} = ${JSON.stringify(value)};`);
       return { contents: lines.join('\n') };

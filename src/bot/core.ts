@@ -24,7 +24,6 @@ import { sized } from './sized.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
 import { type Follows, follow } from './turns/follow.ts';
 import { isThanks, loneFigure, nextStep, ofNothing, welcome } from './turns/next.ts';
-import { meansBatch, saidAtPot } from './turns/pot.ts';
 import { makeSessions, type Session } from './turns/store.ts';
 import type { Turn } from './turns/turn.ts';
 import type { Asked, Bot, Reply } from './types.ts';
@@ -223,15 +222,17 @@ export function createBot(options: BotOptions): Bot {
     const { asked, at, again } = heard;
     // behind the word of a command only a stage is said of a batch, and never with a figure
     if (again || (commanded && /\d/.test(asked.text))) return null;
-    const read = () => saidAtPot(asked.text, commanded);
-    const own = await keeper.look(asked).catch((error: unknown) => {
-      if (read()) throw error;
+    // where nothing was ever kept, no text is read for it, and nothing loaded that reads it
+    const pot = () => import('./turns/pot.ts');
+    const own = await keeper.look(asked).catch(async (error: unknown) => {
+      if ((await pot()).saidAtPot(asked.text, commanded)) throw error;
       unlessTrouble(error);
       return null;
     });
-    // where nothing was ever kept, no text is read for it
-    const step = own && read();
-    if (!own || !step) return null;
+    if (!own) return null;
+    const { meansBatch, saidAtPot } = await pot();
+    const step = saidAtPot(asked.text, commanded);
+    if (!step) return null;
     const { openHere } = await import('../commands/batch/keep.ts');
     const open = await openHere(own, asked);
     const means = meansBatch(step, open, sessions.of(asked, at), asked.text, at);
