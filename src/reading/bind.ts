@@ -23,7 +23,7 @@ export interface Binding {
 const never = Number.POSITIVE_INFINITY;
 
 /** What it costs to say that this figure belongs to this kind of thing. */
-const fits: Readonly<Record<string, Partial<Record<Dim, number>>>> = {
+const fits: Readonly<Record<string, Fits>> = {
   fat: { mass: 0, volume: 0.3, bare: 0.3, percent: 0.2, parts: 0 },
   alkali: { mass: 0, volume: 0.5, bare: 0.3, percent: 0.6, parts: 0.5 },
   stock: { mass: 0, volume: 0.5, bare: 0.5, percent: 0 },
@@ -38,7 +38,7 @@ const fits: Readonly<Record<string, Partial<Record<Dim, number>>>> = {
   unknown: { mass: 1.5, volume: 1.7, bare: 2.6, percent: 2.2, parts: 1.5 },
 };
 
-const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>> = {
+const roleFits: Partial<Readonly<Record<RoleName, Fits>>> = {
   superfat: { percent: -0.5, bare: 0.4 },
   concentration: { percent: -0.3, bare: 0.6 },
   solution: { percent: 0, mass: 1.2, volume: 1.2 },
@@ -69,9 +69,15 @@ const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>
 /** Water as a share of the fats or of a solution, at the most; above one it may be of the alkali. */
 const mostWater = 0.8;
 
-function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number {
-  const table = meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
+type Fits = Partial<Record<Dim, number>>;
+
+const fitsOf = (meaning: Meaning): Fits | undefined =>
+  meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
+
+/** `table`: what figures cost that belong to such a thing. */
+function fitCost(meaning: Meaning, table: Fits | undefined, quantity: Quantity, unitful = false): number {
   const cost = table?.[quantity.dim] ?? never;
+  if (cost === never) return never;
   if (meaning.kind === 'alkali' && meaning.asked && quantity.dim !== 'percent') return never;
   if (meaning.kind === 'role' && meaning.id === 'scale' && quantity.dim === 'mass' && quantity.value > 10) return never;
   // "at zero since the shea …": none of a thing is said in other words
@@ -333,6 +339,8 @@ interface Series {
   /** The way from each item to the next. */
   readonly gaps: readonly Gap[];
   readonly passed: readonly boolean[];
+  /** What figures cost that belong to a thing. */
+  readonly tables: readonly (Fits | undefined)[];
   /** The rows carry units. */
   readonly unitful: boolean;
 }
@@ -344,6 +352,7 @@ function seriesOf(items: readonly Item[], tokens: readonly Token[], known: Serie
   const skipped = same ? same.items.length - items.length : 0;
   const gaps: Gap[] = [];
   const passed: boolean[] = [];
+  const tables: (Fits | undefined)[] = [];
   let [weights, bare] = [0, 0];
   for (let k = 0; k < items.length; k++) {
     const item = items[k];
@@ -355,12 +364,13 @@ function seriesOf(items: readonly Item[], tokens: readonly Token[], known: Serie
           gapCosts(tokens, before.to, item.from, dots),
       );
     passed.push(isPassed(item));
+    tables.push(item.kind === 'thing' ? fitsOf(item.named.meaning) : undefined);
     if (item.kind === 'amount') {
       if (item.quantity.dim === 'mass') weights++;
       else if (item.quantity.dim === 'bare') bare++;
     }
   }
-  return { items, dots, gaps, passed, unitful: weights >= 3 && weights > 2 * bare };
+  return { items, dots, gaps, passed, tables, unitful: weights >= 3 && weights > 2 * bare };
 }
 
 /** The way to item `k`, if these two neighbours are the very same there. */
@@ -498,7 +508,7 @@ function grouped(items: readonly Item[], begin: number, end: number, thing: numb
 
 /** The group made of these items; `stop` where no longer one that ends with them can be a group either. */
 function groupAt(series: Series, { begin, end, things, held, thing }: Span): Found {
-  const { items, gaps, passed, unitful } = series;
+  const { items, gaps, passed, tables, unitful } = series;
   const first = items[begin];
   if (end - begin > 6 && first?.kind === 'amount' && !first.quantity.each) return 'stop';
   // what stands between the name and its amount is passed over; at either end it would be the name itself
@@ -523,7 +533,7 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     if (item?.kind !== 'amount') continue;
     // "water 200" is a weight even so: the name and its figure, side by side
     const beside = k === thing + 1 && (gaps[thing]?.nameFirst ?? 1) <= 0.05 && item.quantity.value >= leastBeside;
-    const fit = fitCost(meaning, item.quantity, unitful && !beside);
+    const fit = fitCost(meaning, tables[thing], item.quantity, unitful && !beside);
     if (fit === never || item.quantity.each || (item.pure && !takesPurity(meaning))) return 'none';
     if (item.total && !meaning.id.startsWith('total')) return 'none';
     // "glycerine, after cook 25 g / does it fit the fats?"
@@ -584,7 +594,7 @@ function inSlot(items: readonly Item[], begin: number, slot: number): Quantity |
 }
 
 /** `200 g each of coconut, palm and olive` and `coconut, palm, olive: 200 g each`. */
-function eachAt({ items, gaps }: Series, begin: number, end: number): Found {
+function eachAt({ items, gaps, tables }: Series, begin: number, end: number): Found {
   const { things, amounts } = grouped(items, begin, end, null);
   const named = things.every((k) => {
     const item = items[k];
@@ -604,7 +614,7 @@ function eachAt({ items, gaps }: Series, begin: number, end: number): Found {
   }
   for (const k of things) {
     const item = items[k];
-    if (item?.kind === 'thing' && fitCost(item.named.meaning, amount.quantity) === never) return 'none';
+    if (item?.kind === 'thing' && fitCost(item.named.meaning, tables[k], amount.quantity) === never) return 'none';
   }
   return { cost, side: 'none', thing: null };
 }

@@ -86,12 +86,24 @@ function namesOf(catalogue: Catalogue): Names {
     return root;
   };
   const longest = Math.max(ownNumeral, catalogue.longestNumeral);
+  const numerals = new Map<string, Trie<Entry> | null>();
   return {
     has: (first) => behind(first, ownLines) !== null || catalogue.byFirstWord.has(first),
     from,
-    fromNumeral: (first) => (first.length <= longest ? from(first) : undefined),
+    fromNumeral: (first) => {
+      if (first.length > longest) return undefined;
+      let found = numerals.get(first);
+      if (found === undefined) {
+        found = from(first) ?? null;
+        if (numerals.size < mostNumerals) numerals.set(first, found);
+      }
+      return found ?? undefined;
+    },
   };
 }
+
+/** Numerals that are remembered, at the most: all of three digits. */
+const mostNumerals = 1000;
 
 /** The reader's own names as they stand in a line. */
 const ownIn = (line: string | null): readonly Entry[] =>

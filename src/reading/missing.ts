@@ -1,4 +1,4 @@
-import { asksForAlkali, wishesAlkali } from './asks.ts';
+import { wishesAlkali } from './asks.ts';
 import type { Bound } from './bind.ts';
 import { linesOf, packed, unitWord } from './columns.ts';
 import type { Item } from './items.ts';
@@ -9,7 +9,7 @@ import type { Token } from './tokens.ts';
 
 /** Fats named in the list without an amount, and alkali that is an ingredient but has none. */
 export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
-  const { items, tokens, bound, text, lexicon } = assembly.source;
+  const { items, tokens, bound, lexicon } = assembly.source;
   const weighed = weighedIn(rows);
   const lye = rows.some((row) => (row.amount || row.share) && lyes.has(row.named.meaning.kind));
   const lines = linesOf(tokens);
@@ -47,7 +47,7 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
     const amountless = { id: 'no-amount' as const, said: item.named.text, of: label(assembly, meaning) };
     if (meaning.kind === 'alkali') {
       if (
-        !asksForAlkali(text) &&
+        !assembly.asksForAlkali() &&
         !isToFill(assembly, item) &&
         roles.concentration === null &&
         !rows.some((row) => row.named.meaning.kind === 'alkali')
@@ -222,11 +222,11 @@ const alkaliLike = { least: 0.06, most: 0.3 };
 
 /** Washing soda weighed as if it were the alkali, in a post that names none and asks for none. */
 export function saltForAlkali(assembly: Assembly, rows: readonly Row[], fats: number): void {
-  const { items, text, catalogue } = assembly.source;
+  const { items, catalogue } = assembly.source;
   const named = items.some(
     (item) => item.kind === 'thing' && ['alkali', 'stock', 'ambiguous'].includes(item.named.meaning.kind),
   );
-  if (named || fats === 0 || asksForAlkali(text)) return;
+  if (named || fats === 0 || assembly.asksForAlkali()) return;
   for (const { named: one, grams } of rows) {
     const share = (grams ?? 0) / fats;
     if (!salts.has(one.meaning.id) || share < alkaliLike.least || share > alkaliLike.most) continue;
@@ -282,7 +282,7 @@ export function unsaid(
     const stock = named('stock');
     const alkali = named('alkali');
     const isStrong = rows.some((row) => row.named.meaning.kind === 'stock' && row.share);
-    if (stock && !alkali && !asksForAlkali(text))
+    if (stock && !alkali && !assembly.asksForAlkali())
       assembly.doubts.push(
         isStrong
           ? { id: 'no-amount', said: stock.named.text, of: stock.named.text }

@@ -1,4 +1,3 @@
-import { asksForAlkali } from './asks.ts';
 import type { Binding } from './bind.ts';
 import { withUnit } from './columns.ts';
 import type { Item } from './items.ts';
@@ -126,11 +125,7 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
               'left-out',
               `I read the superfat "${quantity.text}" as a wish, and reckon what the amounts give.`,
             );
-          else if (
-            roles.superfat !== null &&
-            Math.abs(roles.superfat - value) > 1e-6 &&
-            asksForAlkali(assembly.source.text)
-          )
+          else if (roles.superfat !== null && Math.abs(roles.superfat - value) > 1e-6 && assembly.asksForAlkali())
             assembly.doubts.push({
               id: 'two-amounts',
               of: 'superfat',

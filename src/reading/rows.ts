@@ -1,5 +1,6 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterScope } from './after.ts';
+import { asksForAlkali } from './asks.ts';
 import type { Binding, Bound, Group } from './bind.ts';
 import { type HeadUnits, withUnit } from './columns.ts';
 import { isOfLooks } from './cook.ts';
@@ -71,6 +72,7 @@ export class Assembly {
   readonly unitsSeen: readonly string[];
   readonly lineOf: (token: number) => number;
   private readonly assumed = new Set<string>();
+  private asks: boolean | null = null;
   constructor(source: Source) {
     this.source = source;
     this.fates = new Array(source.prims.length);
@@ -88,6 +90,12 @@ export class Assembly {
     if (this.assumed.has(text)) return;
     this.assumed.add(text);
     this.assumptions.push({ id, text, ...of });
+  }
+
+  /** The post asks how much alkali its fats need. */
+  asksForAlkali(): boolean {
+    this.asks ??= asksForAlkali(this.source.text);
+    return this.asks;
   }
 
   /** What became of it is known. */

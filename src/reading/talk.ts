@@ -184,10 +184,10 @@ export function amongTalk(
   read: (post: string) => RecipeReading,
   catalogue: Catalogue,
 ): RecipeReading | null {
-  if (post.length > longest || first.fats.length === 0 || exchanging.test(post)) return null;
+  if (post.length > longest || first.fats.length === 0) return null;
   // without alkali nothing fits: only what could be no ingredient is left out
   const fits = first.alkali.length > 0;
-  if (!fits && !first.doubts.every(isHarmless)) return null;
+  if ((!fits && !first.doubts.every(isHarmless)) || exchanging.test(post)) return null;
   let text = post;
   let reading = first;
   let gone: readonly string[] = [];
