@@ -294,7 +294,8 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
   if (!prim || prim.kind === 'line')
     return { t: 'line', from: i, to: i + 1, text: prim?.text === 'blank' ? 'blank' : 'line', sort: null };
   const word = words[i];
-  const aside = !word || word.announces || prims[i + 1]?.glued ? asideTokenAt(prims, i, lexicon) : null;
+  const announces = word?.announces ?? false;
+  const aside = !word || announces || prims[i + 1]?.glued ? asideTokenAt(prims, i, lexicon, announces) : null;
   if (aside) return { t: 'aside', from: i, to: aside.end, reason: aside.reason, numbers: aside.numbers };
   // "approx. 95 g", "ca. 20": no sentence ends here
   if (prim.text === '.' && prim.glued && prims[i + 1]?.kind === 'number' && roughly.test(prims[i - 1]?.text ?? ''))
