@@ -163,7 +163,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         for (const also of weightsBehind(tokens, k)) aside(also, 'the weight of one bar');
         bars = -1;
       }
-      if (isStock(tokens, k, token, stored)) aside(k, 'what is left of a pack');
+      if (isStock(tokens, k, token, stored ? signals : null)) aside(k, 'what is left of a pack');
       if (isTakenFrom(tokens, k, token)) aside(k, packed);
       if (isReference(tokens, k, token) || isChange(tokens, k, token)) aside(k, 'said before');
       if (paid && isPaid(tokens, k, token)) aside(k, 'a price');
@@ -226,19 +226,24 @@ function isAny(tokens: readonly Token[], from: number, to: number, is: (token: T
 
 /** "500 g in the jar". */
 const isInJar = (tokens: readonly Token[], at: number): boolean => {
-  const [place, article, pot] = [tokens[at - 2], tokens[at - 1], tokens[at]];
+  const pot = tokens[at];
   if (!isPot(pot) || !/^(jar|tub|tin|bag|bottle|bucket)$/.test(pot.meant)) return false;
-  return isWord(place, 'in') && (isWord(article, 'the') || isWord(article, 'my'));
+  const article = tokens[at - 1];
+  return isWord(tokens[at - 2], 'in') && (isWord(article, 'the') || isWord(article, 'my'));
 };
 
 /** "2 kg more sunflower in the cupboard and a fresh 500 g jar of coconut": a sentence about what is in store. */
-function isStored(tokens: readonly Token[], k: number): boolean {
+function isStored(tokens: readonly Token[], k: number, { at: signs }: Signals): boolean {
   let [from, to] = [k, k];
   while (k - from < 20 && !isStop(tokens[from - 1])) from--;
   while (to - k < 20 && !isStop(tokens[to])) to++;
   // "150 g milk from the freezer" is what goes in
   const isTaken = (at: number): boolean => [1, 2, 3].some((back) => /^(from|out)$/.test(wordAt(tokens, at - back)));
-  return isAny(tokens, from, to, (one, at) => (gives(one, signal.store) && !isTaken(at)) || isInJar(tokens, at));
+  for (let at = Math.max(0, from); at < to; at++) {
+    const tells = ((signs[at] ?? 0) & signal.store) !== 0 && gives(tokens[at], signal.store) && !isTaken(at);
+    if (tells || isInJar(tokens, at)) return true;
+  }
+  return false;
 }
 
 /** "Oils were at 35 degrees, lye at about 30": as warm as the one before it in the sentence is said to be. */
@@ -266,23 +271,23 @@ function isTakenFrom(tokens: readonly Token[], k: number, token: Figure): boolea
   const owns = (one: Token | undefined): boolean => one?.t === 'word' && /^(bought|have|had|got|own)$/.test(one.text);
   let at = k - 1;
   while (k - at <= 4 && tokens[at]?.t === 'word') at--;
-  const words = tokens.slice(at + 1, k);
   const opens = isMark(tokens[at], /^\($/);
   const part = opens ? tokens[at - 1] : tokens[at];
   if (part?.t !== 'quantity' || part.quantity.dim !== token.quantity.dim) return false;
   if (part.quantity.value > token.quantity.value) return false;
+  const words = tokens.slice(at + 1, k);
   const ofThe = words.some((one, n) => (isWord(one, 'of') || isWord(one, 'from')) && isWord(words[n + 1], 'the'));
   return (opens && words.some(owns)) || (ofThe && [1, 2, 3].some((n) => owns(tokens[k + n])));
 }
 
 /** `palm kernel (last 2 lb)`, `2 lb of lard left`: in the cupboard, where the thing is weighed again. */
-function isStock(tokens: readonly Token[], k: number, token: Figure, stored: boolean): boolean {
+function isStock(tokens: readonly Token[], k: number, token: Figure, stored: Signals | null): boolean {
   if (!measured(token)) return false;
   const before = tokens[k - 1];
   const after = tokens[k + 1];
   const last = before?.t === 'word' && lastWords.has(before.text);
   const left = after?.t === 'word' && leftWords.has(after.text);
-  if (!last && !left && !(stored && isStored(tokens, k))) return false;
+  if (!last && !left && !(stored && isStored(tokens, k, stored))) return false;
   const behind = [k + 1, k + 2, k + 3].find((at) => isIngredient(tokens[at]));
   const nameAt = [k - 1, k - 2, k - 3].find((at) => isIngredient(tokens[at]) && !isParted(tokens, at, k)) ?? behind;
   return nameAt !== undefined && weighedElsewhere(tokens, nameAt);
@@ -401,13 +406,16 @@ const isWord = (token: Token | undefined, text: string): boolean => token?.t ===
 
 /** "156 g (that includes 12.5 g extra for the acid)": a part of an amount, and of nothing by its name. */
 function isIncluded(tokens: readonly Token[], k: number, token: Figure): boolean {
-  const before = tokens.slice(Math.max(0, k - 3), k);
-  const at = before.findLastIndex(
-    (one, at) =>
-      one.t === 'word' && (gives(one, signal.including) || (one.text === 'which' && isWord(before[at - 1], 'of'))),
-  );
-  const light = before.slice(at + 1).every((one) => one.t === 'word' || one.t === 'sign');
-  if (at < 0 || !light || !measured(token)) return false;
+  if (!measured(token)) return false;
+  const first = Math.max(0, k - 3);
+  let at = k - 1;
+  for (; at >= first; at--) {
+    const one = tokens[at];
+    if (one?.t !== 'word' && one?.t !== 'sign') return false;
+    if (gives(one, signal.including)) break;
+    if (at > first && isWord(one, 'which') && isWord(tokens[at - 1], 'of')) break;
+  }
+  if (at < first) return false;
   for (let next = k + 1; next < tokens.length && next - k <= 3; next++) {
     const one = tokens[next];
     if (isKnown(one)) return false;
@@ -492,6 +500,8 @@ export function conversions(tokens: readonly Token[], lexicon: Lexicon): readonl
   return out ?? tokens;
 }
 
+const equating: ReadonlySet<string> = new Set('= is are equals makes being about the same as ≈ ~'.split(' '));
+
 /** Figures of a conversion agree within this share. */
 const converted = 0.02;
 
@@ -502,13 +512,7 @@ function conversionOf(tokens: readonly Token[], k: number, first: Figure): numbe
   let at = k + 1;
   let equals = false;
   for (let one = tokens[at]; one && at - k <= 4 && !massOf(one); one = tokens[++at]) {
-    if (
-      !(
-        (one.t === 'word' || one.t === 'sign') &&
-        /^(=|is|are|equals|makes|being|about|the|same|as|≈|~)$/.test(one.text)
-      )
-    )
-      return null;
+    if (!((one.t === 'word' || one.t === 'sign') && equating.has(one.text))) return null;
     equals = true;
   }
   const second = tokens[at];
@@ -533,10 +537,10 @@ const leastTaken = 100;
 /** "A 5 kg scale": what it takes. */
 const isScale = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean => {
   const next = tokens[k + 1];
-  const isNamed = next?.t === 'name' && next.meaning.kind === 'role' && next.meaning.id === 'scale';
+  if (!(next?.t === 'name' && next.meaning.kind === 'role' && next.meaning.id === 'scale')) return false;
   // "water 210 g. Scale is ..."
   const isOwned = quantity.text.endsWith('.') || isIngredient(tokens[k - 1]) || isIngredient(tokens[k - 2]);
-  return isNamed && !isOwned && quantity.dim === 'mass' && quantity.value >= leastTaken;
+  return !isOwned && quantity.dim === 'mass' && quantity.value >= leastTaken;
 };
 
 /** "the 3 L tin", "a 5 kg bucket": a pack, unless it is "a 500 g tub of". */
@@ -686,13 +690,15 @@ function isLoaf(tokens: readonly Token[], k: number, token: Figure): boolean {
   );
 }
 
+const roughly: ReadonlySet<string> = new Set(['about', 'around', 'approx', 'roughly', 'some', 'nearly']);
+
 /** "12 pucks of about 100 g": so many of something that is no ingredient, each of that weight. */
 function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): boolean {
   if (token.quantity.dim !== 'mass') return false;
   const behind = tokens[k + 1];
   if (behind?.t === 'name' || (behind?.t === 'word' && behind.text === 'of')) return false;
   let at = k - 1;
-  if (/^(about|around|approx|roughly|some|nearly)$/.test(wordAt(tokens, at))) at--;
+  if (roughly.has(wordAt(tokens, at))) at--;
   if (wordAt(tokens, at) !== 'of') return false;
   const [piece, count] = [tokens[at - 1], tokens[at - 2]];
   return (
