@@ -254,6 +254,9 @@ const turn = 1.4;
 /** A reading this much dearer than the cheapest is no rival of it; tuned on the posts of `tests/posts`. */
 const clearly = 0.35;
 
+/** Dearer by so much, it stays dearer whichever of the two turns, now and at the next group. */
+const beyond = 3 * turn + clearly;
+
 /** A bare figure as small as this is a number of something, even beside a name. */
 const leastBeside = 10;
 
@@ -413,6 +416,7 @@ export function cutsOf(items: readonly Item[], tokens: readonly Token[], before:
 function chainsOf(series: Series): readonly Chain[] {
   const { items, gaps } = series;
   const best: (readonly Chain[])[] = [[start]];
+  const ways: Way[] = [];
   let lastShared = Number.NEGATIVE_INFINITY;
   for (let end = 1; end <= items.length; end++) {
     const list: Chain[] = [];
@@ -420,14 +424,10 @@ function chainsOf(series: Series): readonly Chain[] {
     if (!last) break;
     if (last.kind === 'amount' && last.quantity.each) lastShared = end - 1;
     const alone = last.kind === 'thing' ? mentionCost(last.named.meaning) : orphanCost(last.quantity);
-    for (const back of best[end - 1] ?? nothing) {
-      const cost = back.cost + alone;
-      // those behind it are dearer
-      if (tooDear(list, cost)) break;
-      insertChain(list, { end, cost, back, group: null, side: back.side });
-    }
     const span: Span = { begin: end, end, things: 0, held: 0, thing: -1 };
     grow(series, span);
+    ways.length = 0;
+    let dearest = Number.POSITIVE_INFINITY;
     while (span.begin > 0 && end - span.begin < longestGroup) {
       grow(series, span);
       const { begin } = span;
@@ -438,13 +438,24 @@ function chainsOf(series: Series): readonly Chain[] {
       const found = groupAt(series, span);
       if (found === 'stop') break;
       if (found === 'none') continue;
-      const parted = begin > 0 && isPartedAt(series, begin);
+      ways.push(found);
+      const back = best[begin]?.[0];
+      if (back) dearest = Math.min(dearest, back.cost + found.cost + beyond);
+    }
+    for (const back of best[end - 1] ?? nothing) {
+      const cost = back.cost + alone;
+      // those behind it are dearer
+      if (cost > dearest || tooDear(list, cost)) break;
+      insertChain(list, { end, cost, back, group: null, side: back.side });
+    }
+    for (const found of ways) {
+      const { begin } = found;
       let group: Group | null = null;
       for (const back of best[begin] ?? nothing) {
         const straight = back.cost + found.cost;
         if (tooDear(list, straight)) break;
         const turned = back.side !== 'none' && found.side !== 'none' && back.side !== found.side;
-        const cost = turned ? straight + turn * (parted ? 0.6 : 1) : straight;
+        const cost = turned ? straight + turn * (begin > 0 && isPartedAt(series, begin) ? 0.6 : 1) : straight;
         if (turned && tooDear(list, cost)) continue;
         group ??= grouped(items, begin, end, found.thing);
         insertChain(list, { end, cost, back, group, side: found.side === 'none' ? back.side : found.side });
@@ -494,8 +505,14 @@ function agreeAround(items: readonly Item[], begin: number, end: number, thing: 
 const takesPurity = (meaning: Meaning): boolean =>
   meaning.kind === 'alkali' || meaning.kind === 'stock' || (meaning.kind === 'role' && meaning.id === 'purity');
 
-/** What a group costs, and whose it is; every name's in it where none is said. */
-type Found = { readonly cost: number; readonly side: Side; readonly thing: number | null } | 'none' | 'stop';
+/** A group that begins here: what it costs, and whose it is; every name's in it where none is said. */
+interface Way {
+  readonly begin: number;
+  readonly cost: number;
+  readonly side: Side;
+  readonly thing: number | null;
+}
+type Found = Way | 'none' | 'stop';
 
 function grouped(items: readonly Item[], begin: number, end: number, thing: number | null): Group {
   const things: number[] = thing === null ? [] : [thing];
@@ -575,7 +592,7 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     if (way > farthest) return 'stop';
     cost += way;
   }
-  return { cost, side, thing };
+  return { begin, cost, side, thing };
 }
 
 /** A line ends between these items. */
@@ -616,7 +633,7 @@ function eachAt({ items, gaps, tables }: Series, begin: number, end: number): Fo
     const item = items[k];
     if (item?.kind === 'thing' && fitCost(item.named.meaning, tables[k], amount.quantity) === never) return 'none';
   }
-  return { cost, side: 'none', thing: null };
+  return { begin, cost, side: 'none', thing: null };
 }
 
 function unroll(items: readonly Item[], chain: Chain): Binding {
