@@ -3,6 +3,7 @@ import { keptLast } from './kept.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Prim } from './scan.ts';
+import { type Signals, signal } from './signals.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 
 /** What the heading of a table column or a section says about the bare figures under it. */
@@ -311,11 +312,15 @@ export interface HeadUnits {
 }
 
 /** Units that stand without a figure: in a heading of their own line, or said of the whole post. */
-export function headUnits(tokens: readonly Token[], lexicon: Lexicon): HeadUnits {
+export function headUnits(tokens: readonly Token[], lexicon: Lexicon, { at: signs }: Signals): HeadUnits {
   const sections: { from: number; unit: string }[] = [];
   const global = new Set<string>();
+  const mayHead = ({ from, to }: Line): boolean => {
+    for (let k = from; k < to; k++) if (((signs[k] ?? 0) & signal.unit) !== 0) return true;
+    return false;
+  };
   for (const line of linesOf(tokens)) {
-    const found = unitWord(tokens, lexicon, line);
+    const found = mayHead(line) ? unitWord(tokens, lexicon, line) : null;
     if (!found) continue;
     const part = tokens.slice(line.from, line.to);
     const amounts = part.filter(

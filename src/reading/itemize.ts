@@ -124,7 +124,7 @@ export function itemize(reader: Reader, input: string): Cut {
     back: heard.back,
     unheard: heard.unheard,
     cuts: heard.cuts,
-    units: headUnits(tokens, lexicon),
+    units: headUnits(tokens, lexicon, signals),
     disordered,
     struck,
   };

@@ -42,6 +42,8 @@ export const signal = {
   both: 67108864,
   /** Words, or beginnings of them, of which one stands in each sentence that takes anything back or says when it was so. */
   retelling: 134217728,
+  /** The name of a unit, whatever it measures. */
+  unit: 268435456,
 } as const;
 
 /** The words of each. */
@@ -125,23 +127,23 @@ export function signalsOf(tokens: readonly Token[], words: readonly (Word | null
   let all = 0;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
-    const word = token?.t === 'word' ? words[token.from] : null;
-    const found = word && token?.t === 'word' && word.text === token.text ? word.signals : signalsAt(token);
+    const found = token ? signalsAt(token, words[token.from] ?? null) : 0;
     at[k] = found;
     all |= found;
   }
   return { all, at };
 }
 
-function signalsAt(token: Token | undefined): number {
-  if (token?.t === 'word') return words.get(token.text) ?? 0;
-  if (token?.t === 'sign') return token.text === '=' ? signal.equals : 0;
-  if (token?.t === 'quantity') return ofFigure(token.quantity);
-  if (token?.t === 'aside') return token.reason === 'a price' ? signal.price : 0;
-  if (token?.t !== 'name') return 0;
-  const text = token.text.toLowerCase();
-  const found = words.get(text) ?? called.get(text) ?? 0;
-  return token.meaning.kind === 'role' ? found | (roles.get(token.meaning.id) ?? called.get(token.meant) ?? 0) : found;
+/** `first`: the word that a word or a name begins with. */
+function signalsAt(token: Token, first: Word | null): number {
+  if (token.t === 'word') return first?.text === token.text ? first.signals : (words.get(token.text) ?? 0);
+  if (token.t === 'sign') return token.text === '=' ? signal.equals : 0;
+  if (token.t === 'quantity') return ofFigure(token.quantity);
+  if (token.t === 'aside') return token.reason === 'a price' ? signal.price : 0;
+  if (token.t !== 'name') return 0;
+  const found = token.to > token.from + 1 ? called.get(token.text.toLowerCase()) : first?.signals;
+  if (token.meaning.kind !== 'role') return found ?? 0;
+  return (found ?? 0) | (roles.get(token.meaning.id) ?? 0) | (called.get(token.meant) ?? 0);
 }
 
 function ofFigure({ dim, value, negative }: Quantity): number {

@@ -4,7 +4,7 @@ import type { Entry, Lexicon, Names, Trie } from './lexicon.ts';
 import { isNumberWord } from './numbers.ts';
 import { mayBeginAmount } from './quantities.ts';
 import type { Prim } from './scan.ts';
-import { ofWord } from './signals.ts';
+import { ofWord, signal } from './signals.ts';
 import type { Speller } from './spelling.ts';
 import { type Plain, plainLines } from './words.ts';
 
@@ -47,7 +47,7 @@ function wordOf(text: string, lexicon: Lexicon): Word {
     announces: mayAnnounce(text),
     plain,
     isUnit,
-    signals: ofWord(text),
+    signals: ofWord(text) | (isUnit ? signal.unit : 0),
     strange: text.length >= 4 && !heads && !plain && !inVocabulary(text, lexicon),
     sort: known === 'joint' || known === 'filler' ? known : isUnit ? 'filler' : plain ? 'everyday' : null,
     meant: null,
