@@ -84,7 +84,9 @@ function draw(all: Answer | Fault, max: number): Drawn {
   const whole = offersOf(all);
   const offers = whole.slice(0, 'lead' in all ? mostButtons : limits.selectOptions);
   const labels = offers.map(({ label }) => short(label, limits.label));
-  const onButtons = offers.filter(({ label }, i) => labels[i] !== '' && labels[i] === inert(label).trim());
+  const onButtons = offers.filter(
+    ({ label }, i) => labels[i] !== '' && (labels[i] === label || labels[i] === inert(label).trim()),
+  );
   const others = whole.filter((offer) => !onButtons.includes(offer));
   // candidates are said together, or not at all
   const left = 'lead' in all || others.length === 0 ? others : whole;
