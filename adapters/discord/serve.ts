@@ -117,9 +117,15 @@ function inQueue<T>(make: () => Promise<T>): Promise<T> {
 /** What the work, which never fails, comes to within the time, else null. */
 const soon = <T>(work: Promise<T>, patience: number): Promise<T | null> =>
   new Promise((resolve) => {
-    const timer = setTimeout(resolve, patience, null);
+    let timer: NodeJS.Timeout | undefined;
+    let isDone = false;
     work.then((done) => {
+      isDone = true;
       clearTimeout(timer);
       resolve(done);
+    });
+    // what waits for nothing outside is done before the next tick, and needs no timer
+    process.nextTick(() => {
+      if (!isDone) timer = setTimeout(resolve, patience, null);
     });
   });

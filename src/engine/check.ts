@@ -136,14 +136,16 @@ export function checkRecipe(recipe: Recipe, fats: Fats, asked: number = USUAL_SU
     milkFats: milk.map(({ fat, grams }) => ({ fat, grams, demandShare: demandShare(fat, grams) })),
     secondRoute: secondRoute(recipe, fats, balance, { low: least, high: most }),
     mixUp: suspectMixUp(recipe, balance, nominal),
-    fromMemory: [
-      ...new Set(
-        [...cooked, ...recipe.after].filter(({ fat }) => fat.saponification.fromMemory).map(({ fat }) => fat.id),
-      ),
-    ],
+    fromMemory: idsFromMemory([...cooked, ...recipe.after]),
     scale: scaleFitness(recipe.alkali, demand, recipe.scaleStepGrams),
     batchGrams,
   });
+}
+
+function idsFromMemory(fats: readonly FatAmount[]): readonly string[] {
+  const ids: string[] = [];
+  for (const { fat } of fats) if (fat.saponification.fromMemory && !ids.includes(fat.id)) ids.push(fat.id);
+  return ids;
 }
 
 /** Superfat (nominal) if the potassium or sodium hydroxide weighed were of another purity (0–1). */
