@@ -1,5 +1,4 @@
 /** Where what is kept lies: named, or the place that the platform uses for a program's data. Nothing is made here. */
-import { homedir } from 'node:os';
 import { join } from 'node:path';
 
 type Env = Readonly<Record<string, string | undefined>>;
@@ -17,7 +16,9 @@ export function dataFolder(
   if (named) return named;
   const xdg = env['XDG_DATA_HOME'];
   if (xdg) return join(xdg, 'lyeward');
-  if (platform === 'win32') return join(env['LOCALAPPDATA'] ?? join(homedir(), 'AppData', 'Local'), 'lyeward');
-  if (platform === 'darwin') return join(homedir(), 'Library', 'Application Support', 'lyeward');
-  return join(homedir(), '.local', 'share', 'lyeward');
+  // `os` is not imported: its loading is felt, and the environment nearly always says it
+  const home = (platform !== 'win32' && env['HOME']) || process.getBuiltinModule('node:os').homedir();
+  if (platform === 'win32') return join(env['LOCALAPPDATA'] ?? join(home, 'AppData', 'Local'), 'lyeward');
+  if (platform === 'darwin') return join(home, 'Library', 'Application Support', 'lyeward');
+  return join(home, '.local', 'share', 'lyeward');
 }

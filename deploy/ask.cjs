@@ -2,7 +2,6 @@
 // some usual questions, and here it is handed back. CommonJS, because it loads sooner than a module. What V8 does not
 // accept (another Node, other flags) it compiles anew, and what is not built yet is built.
 const { existsSync, readFileSync } = require('node:fs');
-const { createRequire } = require('node:module');
 const { join } = require('node:path');
 const { Script, constants } = require('node:vm');
 
@@ -15,11 +14,11 @@ if (!existsSync(filename)) {
   execFileSync(process.execPath, [join(__dirname, 'build.mjs')], { stdio: ['ignore', 2, 2] });
 }
 
-const script = new Script(`(function(require,__dirname,__filename){${readFileSync(filename, 'latin1')}\n})`, {
+const script = new Script(readFileSync(filename, 'latin1'), {
   filename,
   cachedData: existsSync(compiled) ? readFileSync(compiled) : undefined,
   importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
 });
-script.runInThisContext()(createRequire(filename), dist, filename);
+script.runInThisContext()(require, dist, filename);
 
 module.exports = script;

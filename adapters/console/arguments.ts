@@ -25,7 +25,7 @@ export interface Arguments {
 type Parsed = { readonly ok: true; readonly value: Arguments } | { readonly ok: false; readonly message: string };
 
 /** A word is an option only if it looks like nothing else: "-5 g" and "- 450 g olive oil" are text. */
-const looksLikeOption = (word: string): boolean => /^--?[a-z][\w-]*(=.*)?$/i.test(word);
+const looksLikeOption = (word: string): boolean => word.startsWith('-') && /^--?[a-z][\w-]*(=.*)?$/i.test(word);
 
 export function parseArguments(words: readonly string[]): Parsed {
   const wrong = (message: string): Parsed => ({ ok: false, message });

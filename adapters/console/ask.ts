@@ -11,11 +11,12 @@ const savePicture = async (picture: Picture, file: string): Promise<void> => {
   writeFileSync(file, png);
 };
 
-// No `await` here: what is bundled from this file is CommonJS, which starts faster.
+// No `await` here: what is bundled from this file is CommonJS, which starts faster. The end is not waited for either:
+// all is written by then, and to take an engine apart costs a tenth of a question.
 /** Nothing of a store is loaded unless something is kept. */
 const bot = (data: string | undefined) =>
   createBot({ ...keptIn(dataFolder(data), 'a question of the command line'), quota: null });
 
 oneShot(process.argv.slice(2), bot, { readText, readLines, write, savePicture }).then((status) => {
-  process.exitCode = status;
+  process.exit(status);
 });

@@ -1,10 +1,29 @@
 import type { Asked } from '../../src/index.ts';
 import type { Interaction } from './wire.ts';
 
-/** Administrator, Manage Server or Manage Messages: https://docs.discord.com/developers/topics/permissions */
-const hostly = 8n | 32n | 8192n;
+/** Bits of https://docs.discord.com/developers/topics/permissions, the lowest first. */
+export const permission = {
+  administrator: 3,
+  manageServer: 5,
+  view: 10,
+  send: 11,
+  manageMessages: 13,
+  sendInThreads: 38,
+} as const;
+
+/** Whether a set of permissions, as Discord writes it, holds one. */
+export function permits(said: string | undefined, bit: number): boolean {
+  if (!/^\d+$/.test(said ?? '')) return false;
+  const bits = Number(said);
+  return Number.isSafeInteger(bits)
+    ? Math.floor(bits / 2 ** bit) % 2 === 1
+    : ((BigInt(said ?? '') >> BigInt(bit)) & 1n) === 1n;
+}
+
 export const isHost = ({ member }: Interaction): boolean =>
-  /^\d+$/.test(member?.permissions ?? '') && (BigInt(member?.permissions ?? '0') & hostly) !== 0n;
+  permits(member?.permissions, permission.administrator) ||
+  permits(member?.permissions, permission.manageServer) ||
+  permits(member?.permissions, permission.manageMessages);
 
 /** Who asks, from where, and what the core is told of both. */
 export type Asker = Pick<Asked, 'place' | 'person' | 'community' | 'isHost' | 'isPrivate' | 'address' | 'later'>;

@@ -70,7 +70,7 @@ export function createDesk({ bot, declarations, download, tells }: DeskOptions):
   const queued = makeQueues();
   /** What is said again for a button and what is new must not mix with another message of the same person. */
   const inTurn = <T>(asker: Asker, work: () => Promise<T>): Promise<T> =>
-    queued({ platform: 'discord', ...asker }, work);
+    queued({ platform: 'discord', place: asker.place, person: asker.person }, work);
 
   /**
    * Says the turns again and the new one; what the buttons were about must come out as it was. Turns are questions:
@@ -84,7 +84,7 @@ export function createDesk({ bot, declarations, download, tells }: DeskOptions):
   }
 
   const answer = (asker: Asker, text: string): Promise<Reply> =>
-    inTurn(asker, async () => bot.ask({ platform: 'discord', ...asker, text }));
+    inTurn(asker, () => bot.ask({ platform: 'discord', ...asker, text }));
 
   const ask = async (asker: Asker, text: string): Promise<Shown> =>
     show(await answer(asker, text), { owner: asker.person, turns: [text], page: 0, shared: false }, states);

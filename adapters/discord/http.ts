@@ -40,18 +40,22 @@ export function createEndpoint(options: HttpOptions): Endpoint {
   const { publicKey, log, hooks, now = Date.now } = options;
   const key = keyFrom(publicKey);
   const isNew = makeMemory();
-  const busy = new Set<Promise<unknown>>();
+  let open = 0;
+  let idle = Promise.withResolvers<void>();
   let draining = false;
 
   /** Time and signature are those of this body, fresh, and not seen before. */
   const isGenuine = (request: IncomingMessage, body: Buffer): boolean => {
     const { 'x-signature-ed25519': signature, 'x-signature-timestamp': time } = request.headers;
     if (typeof signature !== 'string' || typeof time !== 'string') return false;
-    if (!/^[0-9a-f]{128}$/i.test(signature) || !/^\d{1,12}$/.test(time)) return false;
     const seconds = now() / 1000;
-    if (Math.abs(seconds - Number(time)) > freshness) return false;
-    const signed = Buffer.concat([Buffer.from(time), body]);
-    return verify(null, signed, key, Buffer.from(signature, 'hex')) && isNew(signature.toLowerCase(), seconds);
+    if (!/^\d{1,12}$/.test(time) || Math.abs(seconds - Number(time)) > freshness) return false;
+    // what is no hexadecimal digit ends the bytes before their number is full
+    const bytes = Buffer.from(signature, 'hex');
+    if (signature.length !== 128 || bytes.length !== 64) return false;
+    return (
+      verify(null, Buffer.concat([Buffer.from(time), body]), key, bytes) && isNew(bytes.toString('latin1'), seconds)
+    );
   };
 
   const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
@@ -80,23 +84,27 @@ export function createEndpoint(options: HttpOptions): Endpoint {
   };
 
   // Balancers keep idle connections for a minute; who closes first must be they.
-  const server = createServer({ requestTimeout: 10_000, keepAliveTimeout: 75_000 }, (request, response) => {
-    const work = answer(request, response).catch((error: unknown) => {
+  const server = createServer({ requestTimeout: 10_000, keepAliveTimeout: 75_000 }, async (request, response) => {
+    open += 1;
+    try {
+      await answer(request, response);
+    } catch (error) {
       // The other side went away while it was sending.
       log({ level: 'warn', event: 'request-broken', error });
       if (!response.headersSent) response.destroy();
-    });
-    busy.add(work);
-    work.finally(() => busy.delete(work));
+    }
+    open -= 1;
+    if (open === 0) idle.resolve();
   });
 
   return {
     server,
     drain: async () => {
       draining = true;
+      idle = Promise.withResolvers();
       const closed = new Promise((resolve) => server.close(resolve));
       server.closeIdleConnections();
-      while (busy.size > 0) await Promise.allSettled(busy);
+      if (open > 0) await idle.promise;
       server.closeIdleConnections();
       await closed;
     },

@@ -1,9 +1,7 @@
 /** Whether something can be told later where an interaction comes from. */
 import type { Later } from '../../src/index.ts';
+import { permission, permits } from './asker.ts';
 import type { Interaction } from './wire.ts';
-
-/** https://docs.discord.com/developers/topics/permissions */
-const permission = { administrator: 1n << 3n, view: 1n << 10n, send: 1n << 11n, sendInThreads: 1n << 38n } as const;
 
 /** Announcement, public and private threads. */
 const threads: ReadonlySet<number | undefined> = new Set([10, 11, 12]);
@@ -15,9 +13,8 @@ const byDirect = (why: string): Later => ({ can: 'direct', address: direct, why 
 
 /** Whether the bot may write there by itself. */
 function mayWrite({ app_permissions: said, channel }: Interaction): boolean {
-  const held = /^\d+$/.test(said ?? '') ? BigInt(said ?? '') : 0n;
-  const needed = permission.view | (threads.has(channel?.type) ? permission.sendInThreads : permission.send);
-  return (held & permission.administrator) !== 0n || (held & needed) === needed;
+  const write = threads.has(channel?.type) ? permission.sendInThreads : permission.send;
+  return permits(said, permission.administrator) || (permits(said, permission.view) && permits(said, write));
 }
 
 export function laterOf(interaction: Interaction): Later {

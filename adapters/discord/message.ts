@@ -52,7 +52,8 @@ export interface View {
 
 /** One line that a button or a choice can hold. */
 const short = (text: string, most: number): string => {
-  const line = inert(text).replace(/\s+/g, ' ').trim();
+  const clean = inert(text);
+  const line = (/[^\S ]| {2}/.test(clean) ? clean.replace(/\s+/g, ' ') : clean).trim();
   return line.length <= most ? line : `${line.slice(0, most - 1).toWellFormed()}…`;
 };
 
@@ -83,7 +84,9 @@ function draw(all: Answer | Fault, max: number): Drawn {
   const whole = offersOf(all);
   const offers = whole.slice(0, 'lead' in all ? mostButtons : limits.selectOptions);
   const labels = offers.map(({ label }) => short(label, limits.label));
-  const onButtons = offers.filter(({ label }, i) => labels[i] !== '' && labels[i] === inert(label).trim());
+  const onButtons = offers.filter(
+    ({ label }, i) => labels[i] !== '' && (labels[i] === label || labels[i] === inert(label).trim()),
+  );
   const others = whole.filter((offer) => !onButtons.includes(offer));
   // candidates are said together, or not at all
   const left = 'lead' in all || others.length === 0 ? others : whole;

@@ -50,7 +50,7 @@ export async function serve(interaction: Interaction, line: Line, service: Servi
     }
     const { type, shared } = plan;
     const work = plan.work().catch((error: unknown) => sorry(failed('answer-failed', error)));
-    const shown = await soon(work, patience);
+    let shown = await soon(work, patience);
     if (shown) await line.first(shown.form ?? { type, data: onWire(shown, type) });
     else {
       const flags = shared ? 0 : flag.onlyForYou;
@@ -60,10 +60,11 @@ export async function serve(interaction: Interaction, line: Line, service: Servi
           : { type: answerType.messageLater, data: { flags } },
       );
       // The flags of an answer are settled by its deferral.
-      const { flags: _, ...message } = onWire(await work, type);
+      shown = await work;
+      const { flags: _, ...message } = onWire(shown, type);
       await line.edit(message, []);
     }
-    await attach(await work, line, failed);
+    if (shown.files) await attach(shown.files, line, failed);
   } catch (error) {
     // An answer that Discord refuses, or a line that broke: whichever way is still open tells of it.
     const { message } = sorry(failed('unanswered', error));
@@ -84,8 +85,11 @@ const onWire = ({ message }: Shown, type: number): Message => {
 };
 
 /** Files follow the answer: neither drawing nor sending them may cost the deadline. */
-async function attach({ files }: Shown, line: Line, failed: (event: string, error: unknown) => string): Promise<void> {
-  if (!files) return;
+async function attach(
+  files: NonNullable<Shown['files']>,
+  line: Line,
+  failed: (event: string, error: unknown) => string,
+): Promise<void> {
   try {
     const made = await inQueue(files);
     const attachments = made.map(({ name, description }, i) => ({
@@ -110,15 +114,18 @@ function inQueue<T>(make: () => Promise<T>): Promise<T> {
   return made;
 }
 
-/** What the work comes to within the time, else null. */
-async function soon<T>(work: Promise<T>, patience: number): Promise<T | null> {
-  let timer: NodeJS.Timeout | undefined;
-  const waited = new Promise<null>((resolve) => {
-    timer = setTimeout(resolve, patience, null);
+/** What the work, which never fails, comes to within the time, else null. */
+const soon = <T>(work: Promise<T>, patience: number): Promise<T | null> =>
+  new Promise((resolve) => {
+    let timer: NodeJS.Timeout | undefined;
+    let isDone = false;
+    work.then((done) => {
+      isDone = true;
+      clearTimeout(timer);
+      resolve(done);
+    });
+    // what waits for nothing outside is done before the next tick, and needs no timer
+    process.nextTick(() => {
+      if (!isDone) timer = setTimeout(resolve, patience, null);
+    });
   });
-  try {
-    return await Promise.race([work, waited]);
-  } finally {
-    clearTimeout(timer);
-  }
-}

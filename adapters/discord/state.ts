@@ -48,7 +48,8 @@ const dictionary = Buffer.from(
 const turn = '\u001f';
 const part = '\u001e';
 /** Separators are control characters; a text that holds them keeps its words without them. */
-const clear = (text: string): string => text.replaceAll(turn, ' ').replaceAll(part, ' ');
+const clear = (text: string): string =>
+  text.includes(turn) || text.includes(part) ? text.replaceAll(turn, ' ').replaceAll(part, ' ') : text;
 const join = (texts: readonly string[]): string => texts.map(clear).join(turn);
 const split = (text: string): readonly string[] => (text === '' ? [] : text.split(turn));
 

@@ -18,13 +18,12 @@ import { guess } from './guess.ts';
 import { keepsNothing, makeKeeper, notKept, usualQuota } from './memory.ts';
 import { makePersonal, noDefaults, type Personal } from './personal.ts';
 import { makeQueues } from './queue.ts';
-import { makeRecall, recalled } from './recall.ts';
+import { makeRecall, type Recall, recalled } from './recall.ts';
 import { makeSignal } from './signal.ts';
 import { sized } from './sized.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
 import { type Follows, follow } from './turns/follow.ts';
 import { isThanks, loneFigure, nextStep, ofNothing, welcome } from './turns/next.ts';
-import { meansBatch, saidAtPot } from './turns/pot.ts';
 import { makeSessions, type Session } from './turns/store.ts';
 import type { Turn } from './turns/turn.ts';
 import type { Asked, Bot, Reply } from './types.ts';
@@ -83,7 +82,8 @@ export function createBot(options: BotOptions): Bot {
       Math.floor(Math.random() * 2 ** 32)
         .toString(16)
         .padStart(8, '0'),
-    clock = () => performance.now(),
+    // no `performance`: ten modules of Node stand behind the word
+    clock = () => Number(process.hrtime.bigint()) / 1e6,
     now = Date.now,
   } = options;
   const personally = makePersonal(load, heat, style, zone);
@@ -130,11 +130,10 @@ export function createBot(options: BotOptions): Bot {
     if (!again && line !== null) recall?.note(asked, lines);
   };
 
-  /** Says again what was said before this process began, where nothing has been said since. */
-  const resume = async (heard: Heard): Promise<void> => {
+  /** Says again what was said before this process began. */
+  const resume = async ({ lines }: Recall, heard: Heard): Promise<void> => {
     const { asked, at } = heard;
-    if (!recall || sessions.has(asked, at)) return;
-    for (const { text, at: then } of await recall.lines(asked, at))
+    for (const { text, at: then } of await lines(asked, at))
       await answer({ ...heard, asked: { ...asked, text }, at: then, again: true, track: () => {}, kept: () => {} });
   };
 
@@ -197,15 +196,14 @@ export function createBot(options: BotOptions): Bot {
     const me = await personal(asked);
     const mine = { ...heard, me };
     const follows = mayFollow(text, word, rest);
-    const pot = word === 'batch' ? null : await atPot(mine, word !== null);
+    const pot = word !== 'batch' && mayBeStep(heard, word !== null) ? await atPot(mine, word !== null) : null;
     // what was asked last is answered first
     const asksBack = sessions.of(asked, heard.at).pending !== null;
-    const said =
-      (asksBack ? null : await pot?.()) ??
-      (follows ? await following(mine, follows) : null) ??
-      (await pot?.()) ??
-      (word === null ? ofNothing(text, sessions.of(asked, heard.at), me.context) : null) ??
-      (await alone(mine, text));
+    let said = pot && !asksBack ? await pot() : null;
+    if (!said && follows && (asksBack || follows === 'anything')) said = await following(mine, follows);
+    if (!said && pot) said = await pot();
+    if (!said && word === null) said = ofNothing(text, sessions.of(asked, heard.at), me.context);
+    said ??= await alone(mine, text);
     const unheard = 'code' in said && said.code === 'unknown';
     return (unheard ? loneFigure(text, sessions.of(asked, heard.at)) : null) ?? said;
   };
@@ -213,24 +211,24 @@ export function createBot(options: BotOptions): Bot {
   /** First aid waits for nothing that is kept. */
   const answered = async (heard: Heard): Promise<Answer | Fault> => {
     const accident = accidentOf(heard);
-    if (!accident) await resume(heard).catch(unlessTrouble);
+    if (!accident && recall && !sessions.has(heard.asked, heard.at)) await resume(recall, heard).catch(unlessTrouble);
     return answer(heard, accident);
   };
 
   /** A step of a batch that is open here; null where the text is nothing of the kind. */
   const atPot = async (heard: Heard, commanded: boolean): Promise<(() => Promise<Answer | Fault>) | null> => {
-    const { asked, at, again } = heard;
-    // behind the word of a command only a stage is said of a batch, and never with a figure
-    if (again || (commanded && /\d/.test(asked.text))) return null;
-    const read = () => saidAtPot(asked.text, commanded);
-    const own = await keeper.look(asked).catch((error: unknown) => {
-      if (read()) throw error;
+    const { asked, at } = heard;
+    // where nothing was ever kept, no text is read for it, and nothing loaded that reads it
+    const pot = () => import('./turns/pot.ts');
+    const own = await keeper.look(asked).catch(async (error: unknown) => {
+      if ((await pot()).saidAtPot(asked.text, commanded)) throw error;
       unlessTrouble(error);
       return null;
     });
-    // where nothing was ever kept, no text is read for it
-    const step = own && read();
-    if (!own || !step) return null;
+    if (!own) return null;
+    const { meansBatch, saidAtPot } = await pot();
+    const step = saidAtPot(asked.text, commanded);
+    if (!step) return null;
     const { openHere } = await import('../commands/batch/keep.ts');
     const open = await openHere(own, asked);
     const means = meansBatch(step, open, sessions.of(asked, at), asked.text, at);
@@ -369,6 +367,10 @@ interface Heard {
 }
 
 const accidentOf = ({ asked: { text } }: Heard): ReturnType<typeof accidentIn> => accidentIn(withoutOurs(text));
+
+/** Behind the word of a command only a stage is said of a batch, and never with a figure. */
+const mayBeStep = ({ asked: { text }, again }: Heard, commanded: boolean): boolean =>
+  !again && !(commanded && /\d/.test(text));
 
 /** What a text may follow: a few words may answer a question even where the first is that of a command ("fat weight"). */
 function mayFollow(text: string, word: string | null, rest: string): Follows | null {

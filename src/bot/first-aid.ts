@@ -64,8 +64,8 @@ const part = 'O{1,2}[xt]?[PE]';
 
 type Told = Harm | 'any';
 
-/** In the order in which the worse is looked for first. */
-const accidents: Readonly<Record<Told, readonly RegExp[]>> = {
+/** In the order in which the worse is looked for first. Made for a text that speaks of a body: most do not. */
+const accidents = (): Readonly<Record<Told, readonly RegExp[]>> => ({
   swallowed: [
     /D[^.,-]{0,8}[AS]/g,
     /Dz[^.]{0,10}A/g,
@@ -135,10 +135,10 @@ const accidents: Readonly<Record<Told, readonly RegExp[]>> = {
     /Au(?!P)/g,
   ],
   any: [/X/g, /C[^.]{0,3}[Hh][^.]{0,4}A/g],
-};
+});
 
 /** Harm that tells enough by itself, whatever did it: over letters in which those of `usual` stand for themselves. */
-const plainly: Readonly<Record<Told, readonly RegExp[]>> = {
+const plainly = (): Readonly<Record<Told, readonly RegExp[]>> => ({
   swallowed: [
     /a[^.]{0,8}[DL]/g,
     /[DL]zk/g,
@@ -159,7 +159,7 @@ const plainly: Readonly<Record<Told, readonly RegExp[]>> = {
     /i[tO]?P[xt]?R/g,
   ],
   any: [/[nHJK][^.N]{0,8}c|c[^.N]{0,8}[nHJK]/g],
-};
+});
 
 /** A child or an animal drank out of a vessel, where the text speaks of an alkali; or drank, and is ill or cries. */
 const drunk: readonly RegExp[] = [
@@ -195,7 +195,7 @@ function isTold(letters: string, from: number, to: number): boolean {
  * In a message that is no recipe, a sentence that tells of harm to a body is enough where another names what bites:
  * "jug tipped onto my lap. it was lye". In the order of haste; p is what soap is made in and with.
  */
-const apart: readonly (readonly [Told, agent: RegExp, harmed: RegExp])[] = [
+const apart = (): readonly (readonly [Told, agent: RegExp, harmed: RegExp])[] => [
   ['swallowed', /A/, /Dk|d[^.]{0,4}k|[DL](?:z|[^.]{0,4}k)|k[^.]{0,6}[DL]|C[^.]{0,6}[DLb]/],
   ['eyes', /A/, /O[xt]?E/],
   ['eyes', /[ApS]/, /[HhRrs][^.]{0,6}E|E[^.]{0,6}[HhR]/],
@@ -220,8 +220,9 @@ function accidentApart(letters: string, isMaking: boolean): Told | null {
       return match !== null && isTold(one, match.index, match.index + match[0].length);
     });
   return (
-    apart.find(([told, agent, harmed]) => !(told === 'any' && isMaking) && agent.test(letters) && tells(harmed))?.[0] ??
-    null
+    apart().find(
+      ([told, agent, harmed]) => !(told === 'any' && isMaking) && agent.test(letters) && tells(harmed),
+    )?.[0] ?? null
   );
 }
 
@@ -252,8 +253,9 @@ export function accidentIn(text: string): Told | null {
   if (!bodily.test(lettersOf(plain))) return null;
   const told = lettersOf(inPhrases(plain)).replaceAll('g', 'f');
   const letters = told.replace(/[Jmwnac]/g, (letter) => usual[letter] ?? letter);
-  for (const harm of Object.keys(accidents) as Told[]) {
-    if (tells(letters, accidents[harm]) || tells(told, plainly[harm])) return harm;
+  const [byLye, byItself] = [accidents(), plainly()];
+  for (const harm of Object.keys(byLye) as Told[]) {
+    if (tells(letters, byLye[harm]) || tells(told, byItself[harm])) return harm;
     if (harm === 'swallowed' && letters.includes('A') && tells(told, drunk)) return harm;
   }
   return isRecipe(text) ? null : (accidentApart(letters, making.test(text)) ?? inShort(told));

@@ -44,8 +44,19 @@ const elsewise =
 
 const sentencesOf = (text: string): readonly string[] => text.split(sentenceEnd).filter((one) => one.trim() !== '');
 
+/** No pattern of asking or checking fits without one of these: looked for first, as large patterns are slow to get ready. */
+const inquiring =
+  '? how wh can could should would will is are do did may must tell explain give show walk help calculat convert know idea wonder temp check verify judge reckon review confirm look go proof'.split(
+    ' ',
+  );
+const holds = (text: string, parts: readonly string[]): boolean => {
+  const lower = text.toLowerCase();
+  return parts.some((part) => lower.includes(part));
+};
+
 /** Whether a recipe is there to be judged: somebody asks for it, or nobody asks anything. */
 function wantsJudging(text: string): boolean {
+  if (!holds(text, inquiring)) return true;
   const asked = sentencesOf(text);
   if (asked.some((one) => checking.test(one) && !elsewise.test(one))) return true;
   const questions = asked.filter((one) => asking.test(one));
@@ -91,8 +102,8 @@ const turned =
 export function guess(text: string, context: Context): string | null {
   const { read, reader } = context;
   if (/^\W*(hi|hello|hey|help|\?+|what can you do|start)\W*$/i.test(text)) return 'help';
-  if (batches.test(text)) return 'batch';
-  if (reminds.test(text)) return 'remind';
+  if (holds(text, ['batch']) && batches.test(text)) return 'batch';
+  if (holds(text, ['remind', 'timer', 'alarm', 'tell me']) && reminds.test(text)) return 'remind';
   if (isRecipe(text, read(text))) return 'check';
   if (wantsAlkali(text, read(text))) return 'lye';
   if (turned.test(text) && questionOf(text, null, context)?.kind === 'convert') return 'convert';

@@ -1,7 +1,6 @@
 /** What a command that keeps something is handed, and what is said where nothing can be kept. */
 import type { Fault } from '../answer/types.ts';
 import type { Memory, Quota } from '../commands/define.ts';
-import type { Settings } from '../commands/settings/values.ts';
 import { type Own, type Store, StoreTrouble } from '../store/port.ts';
 import { type Defaults, noDefaults } from './personal.ts';
 import { makeRooms, type Rooms } from './rooms.ts';
@@ -76,11 +75,9 @@ export function makeKeeper(
     defaults: async ({ platform, place, room: of = place, person }) => {
       const kept = await seen();
       if (!kept) return noDefaults;
-      const [own, room] = await Promise.all([
-        settingsOf(kept.of({ platform, person })),
-        settingsOf(kept.room({ platform, place: of })),
-      ]);
-      return { own, room };
+      // only the command `settings` writes documents of this kind
+      const { own, room } = await kept.both({ platform, person, place: of }, 'settings', 'own');
+      return own || room ? { own: own ?? {}, room: room ?? {} } : noDefaults;
     },
     look: async ({ platform, person }) => (await seen())?.of({ platform, person }) ?? null,
     store,
@@ -96,9 +93,6 @@ const none: Keeper = {
   store: () => Promise.reject(new Error('no store')),
   close: async () => {},
 };
-
-/** Only the command `settings` writes documents of this kind. */
-const settingsOf = async (own: Own): Promise<Settings> => ((await own.get('settings', 'own'))?.data ?? {}) as Settings;
 
 export const keepsNothing: Fault = {
   code: 'refused',

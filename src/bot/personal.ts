@@ -87,7 +87,8 @@ export function makePersonal(
       commands,
       last: { recipe: null, workings: [], said: null },
     };
-    const told: Personal['told'] = (answer, asked) => lines(answer, asked, { own, room }, used, context.style);
+    const told: Personal['told'] = (answer, asked) =>
+      isUsual ? [] : lines(answer, asked, { own, room }, used, context.style);
     const personal: Personal = { context, settings, told };
     if (isUsual) usual = personal;
     return personal;
@@ -158,7 +159,6 @@ function lines(
   style: Style,
 ): readonly string[] {
   const settings = { ...room, ...own };
-  if (Object.keys(settings).length === 0) return [];
   const text = JSON.stringify([lead, body, warnings, assumptions]);
   const named = settingNames.filter(
     (key) => settings[key] !== undefined && (used.has(key) || shows[key]?.(text, asked, settings) === true),

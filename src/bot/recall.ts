@@ -3,7 +3,7 @@
  * effect is never among them. They are written some moments after the answer, which waits for nothing.
  */
 import type { Own, Store } from '../store/port.ts';
-import { type Line, restsFor } from './turns/store.ts';
+import { type Line, keyOf as nameOf, restsFor } from './turns/store.ts';
 import type { Asked } from './types.ts';
 
 export interface Recall {
@@ -32,7 +32,6 @@ export function recalled(before: readonly Line[], line: Line, isStart: boolean):
   return all.reduce((sum, { text }) => sum + text.length, 0) > longest ? [line] : all;
 }
 
-const nameOf = ({ platform, place, person }: Asked): string => JSON.stringify([platform, place, person]);
 const keyOf = ({ platform, place }: Asked): string => `${platform} ${place}`.slice(0, 200);
 
 export function makeRecall(store: () => Promise<Store>): Recall {

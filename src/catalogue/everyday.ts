@@ -1,5 +1,6 @@
 /** Whether a word is one of everyday talk that names no ingredient, by a dictionary that is read when first asked. */
 import { readEveryday } from './everyday-file.ts';
+import { behind } from './names.ts';
 
 /** What a word may be an inflection of, by the usual endings of English. */
 export function stemsOf(word: string): readonly string[] {
@@ -25,21 +26,9 @@ export function stemsOf(word: string): readonly string[] {
 
 let words: string | null = null;
 
-/** Found by halving: the words stand in order, one a line. */
 function holds(word: string): boolean {
   words ??= readEveryday();
-  let [low, high] = [0, words.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    const from = words.lastIndexOf('\n', middle - 1) + 1;
-    const end = words.indexOf('\n', from);
-    const to = end < 0 ? words.length : end;
-    const here = words.slice(from, to);
-    if (here === word) return true;
-    if (here < word) low = to + 1;
-    else high = from;
-  }
-  return false;
+  return behind(word, words) !== null;
 }
 
 export const isEveryday = (word: string): boolean => holds(word) || stemsOf(word).some(holds);

@@ -49,10 +49,17 @@ export function firstWord(name: string): string {
   return space < 0 ? name : name.slice(0, space);
 }
 
-/** The maps by which names are found, from all names under their keys. */
+/** Digits of the longest numeral among words. */
+export function longestNumeral(words: Iterable<string>): number {
+  let longest = 0;
+  for (const word of words) if (/^\d/.test(word)) longest = Math.max(longest, word.length);
+  return longest;
+}
+
+/** The maps by which names are found, from all names under their keys; the maps in the order of their own keys. */
 export function arrangeNames(
   byName: ReadonlyMap<string, NameHit>,
-): Pick<Catalogue, 'byFirstWord' | 'byWords' | 'nameWords'> {
+): Pick<Catalogue, 'byFirstWord' | 'byWords' | 'nameWords' | 'longestNumeral'> {
   const byFirstWord = new Map<string, NamedHit[]>();
   const byWords = new Map<string, NamedHit>();
   const known = new Set<string>();
@@ -72,5 +79,40 @@ export function arrangeNames(
       if (how !== 'abbreviation' && kind !== 'scent' && word.length >= 4) spelt.add(word);
     }
   }
-  return { byFirstWord, byWords, nameWords: { known: [...known].join(' '), spelt: [...spelt].join(' ') } };
+  const ordered = <T>(map: ReadonlyMap<string, T>): Map<string, T> =>
+    new Map([...map].sort(([a], [b]) => (a < b ? -1 : 1)));
+  return {
+    byFirstWord: ordered(byFirstWord),
+    byWords: ordered(byWords),
+    nameWords: { known: [...known].join(' '), spelt: [...spelt].join(' ') },
+    longestNumeral: longestNumeral(byFirstWord.keys()),
+  };
+}
+
+/**
+ * Lines `key` or `key<TAB>what it stands for`, in the order of their keys: nothing need be made of them before a key is
+ * looked up.
+ */
+export const inOrder = (lines: Iterable<readonly [key: string, ...rest: string[]]>): string =>
+  [...lines]
+    .sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
+    .map((line) => line.join('\t'))
+    .join('\n');
+
+/** What stands behind a key in such lines, "" where it stands alone; found by halving. Null where it is not there. */
+export function behind(key: string, lines: string): string | null {
+  let [low, high] = [0, lines.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const from = lines.lastIndexOf('\n', middle - 1) + 1;
+    const end = lines.indexOf('\n', from);
+    const to = end < 0 ? lines.length : end;
+    const line = lines.slice(from, to);
+    const tab = line.indexOf('\t');
+    const here = tab < 0 ? line : line.slice(0, tab);
+    if (here === key) return tab < 0 ? '' : line.slice(tab + 1);
+    if (here < key) low = to + 1;
+    else high = from;
+  }
+  return null;
 }

@@ -1,14 +1,17 @@
 /**
- * The checked catalogue as text that opens fast, made when the product is built: a line an item, parsed when the item
- * is first asked for. All of it is ASCII, because V8 reads a text of one byte a character in half the time.
+ * The checked catalogue as text that opens fast, made when the product is built: nothing is made of a field before it is
+ * asked for, nor of an item. All of it is ASCII, because V8 reads a text of one byte a character in half the time.
  */
 import { isEveryday } from './everyday.ts';
+import { behind, inOrder } from './names.ts';
 import type { Catalogue, NamedHit } from './types.ts';
 
-/** What the first line lists: a field that is one value has one line; a map has one of its keys, then one an item. */
+/** What the first line lists: each field with the length of its text, which stand one behind the other. */
 interface Field {
   readonly name: string;
-  readonly items: number | null;
+  readonly length: number;
+  /** A map, whose items stand one a line behind their keys, in the order of the keys or (by place) in their own. */
+  readonly map: 'none' | 'ordered' | 'placed';
 }
 
 /** How an item stands on its line: as JSON, but for names, of which there are thousands. */
@@ -34,31 +37,42 @@ const writings: Readonly<Record<string, Writing>> = {
   },
 };
 
+/** Maps in the order of their keys, of which a question needs a few among thousands. */
+const inKeyOrder: ReadonlySet<string> = new Set(['byWords', 'byFirstWord']);
+
+const ascii = (text: string): string =>
+  text.replace(/[^\t\n -~]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
+
 export function packCatalogue(catalogue: Catalogue): string {
   const fields: Field[] = [];
-  const lines: string[] = [];
+  const texts: string[] = [];
   for (const [name, value] of Object.entries(catalogue)) {
     if (typeof value === 'function') continue;
-    const isMap = value instanceof Map;
-    fields.push({ name, items: isMap ? value.size : null });
-    if (isMap) lines.push([...value.keys()].join('\t'), ...[...value.values()].map((writings[name] ?? asJson).write));
-    else lines.push(JSON.stringify(value));
+    const { write } = writings[name] ?? asJson;
+    const lines = value instanceof Map ? [...value].map(([key, item]) => [key, write(item)] as const) : null;
+    const ordered = inKeyOrder.has(name);
+    const text = ascii(
+      lines === null ? write(value) : ordered ? inOrder(lines) : lines.map((line) => line.join('\t')).join('\n'),
+    );
+    fields.push({ name, length: text.length, map: lines === null ? 'none' : ordered ? 'ordered' : 'placed' });
+    texts.push(text);
   }
-  return [JSON.stringify(fields), ...lines]
-    .join('\n')
-    .replace(/[^\t\n -~]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
+  return `${JSON.stringify(fields)}\n${texts.join('')}`;
 }
 
 /** Fields are opened when they are first asked for, items when each is. */
-export function unpackCatalogue(text: string): Catalogue {
-  const lines = text.split('\n');
+export function unpackCatalogue(packed: string): Catalogue {
   const catalogue = { isEveryday };
-  let line = 1;
-  for (const { name, items } of JSON.parse(lines[0] ?? '') as readonly Field[]) {
-    const from = line;
-    line += 1 + (items ?? 0);
-    const open = (): unknown =>
-      items === null ? JSON.parse(lines[from] ?? '') : new Items(lines, from, (writings[name] ?? asJson).read);
+  const head = packed.indexOf('\n');
+  let end = head + 1;
+  for (const { name, length, map } of JSON.parse(packed.slice(0, head)) as readonly Field[]) {
+    const from = end;
+    end += length;
+    const open = (): unknown => {
+      const text = packed.slice(from, from + length);
+      const { read } = writings[name] ?? asJson;
+      return map === 'none' ? read(text) : new Items(text, map === 'ordered', read);
+    };
     let opened: unknown;
     Object.defineProperty(catalogue, name, {
       enumerable: true,
@@ -72,34 +86,49 @@ export function unpackCatalogue(text: string): Catalogue {
 }
 
 class Items implements ReadonlyMap<string, unknown> {
-  readonly #lines: ReadonlyMap<string, string>;
+  readonly #text: string;
+  readonly #read: (item: string) => unknown;
+  /** The text of an item, null where there is none. */
+  readonly #find: (key: string) => string | null;
   readonly #opened = new Map<string, unknown>();
-  readonly #read: (line: string) => unknown;
 
-  /** Line `from` holds the keys, the lines behind it their items. */
-  constructor(lines: readonly string[], from: number, read: (line: string) => unknown) {
-    const keys = (lines[from] ?? '').split('\t');
-    this.#lines = new Map(keys.map((key, k) => [key, lines[from + 1 + k] ?? '']));
+  /** Lines `key<TAB>item`. */
+  constructor(text: string, isOrdered: boolean, read: (item: string) => unknown) {
+    this.#text = text;
     this.#read = read;
+    const lines = isOrdered ? null : new Map(this.#lines());
+    this.#find = (key) => (lines ? (lines.get(key) ?? null) : behind(key, text));
+  }
+
+  #lines(): [key: string, item: string][] {
+    return this.#text.split('\n').map((line) => {
+      const tab = line.indexOf('\t');
+      return [line.slice(0, tab), line.slice(tab + 1)];
+    });
   }
 
   get size(): number {
-    return this.#lines.size;
+    return this.#lines().length;
   }
 
   has(key: string): boolean {
-    return this.#lines.has(key);
+    return this.#find(key) !== null;
   }
 
   get(key: string): unknown {
-    const line = this.#lines.get(key);
-    if (line === undefined) return undefined;
-    if (!this.#opened.has(key)) this.#opened.set(key, this.#read(line));
-    return this.#opened.get(key);
+    const known = this.#opened.get(key);
+    if (known !== undefined) return known;
+    const item = this.#find(key);
+    if (item === null) return undefined;
+    const opened = this.#read(item);
+    this.#opened.set(key, opened);
+    return opened;
   }
 
   keys(): MapIterator<string> {
-    return this.#lines.keys();
+    return this.#lines()
+      .values()
+      .map(([key]) => key);
   }
 
   values(): MapIterator<unknown> {

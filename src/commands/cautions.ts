@@ -31,7 +31,9 @@ export const thinCaution: NonEmpty<string> = [`${short('gear')} ${short('raw-soa
 /** Beside a question or a refusal that is about something caustic. */
 export const untilClear: NonEmpty<string> = [`Mix nothing until this is clear. ${wayToAid}`];
 
-const ours: readonly string[] = [...beforeMixing, ...excessCaution, ...thinCaution, ...untilClear, wayToAid];
+const ours: readonly string[] = [
+  ...new Set([...beforeMixing, ...excessCaution, ...thinCaution, ...untilClear, wayToAid]),
+];
 
 /** A text without our own cautions and offers: who pastes an answer of ours back tells of no accident. */
 export const withoutOurs = (text: string): string =>

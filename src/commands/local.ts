@@ -9,8 +9,8 @@ export const isLocal = (fat: Fat, catalogue: Catalogue): boolean => sourceOf(fat
 
 /** One line for each fat whose saponification value is the host's own. */
 export function localLines(fats: readonly { readonly fat: Fat }[], catalogue: Catalogue): readonly string[] {
-  const own = new Set(fats.map(({ fat }) => fat).filter((fat) => isLocal(fat, catalogue)));
-  return [...own].map(
+  const own = fats.filter(({ fat }) => isLocal(fat, catalogue)).map(({ fat }) => fat);
+  return [...new Set(own)].map(
     (fat) => `I took this host’s own value for ${inSentence(fat.name)} (${sourceOf(fat, catalogue)?.title ?? ''}).`,
   );
 }

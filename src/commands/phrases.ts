@@ -8,15 +8,21 @@ export const alkaliName: Readonly<Record<AlkaliId, string>> = {
   koh: 'potassium hydroxide (KOH)',
 };
 
+const isCapital = (code: number): boolean => code >= 65 && code <= 90;
+const isSmall = (code: number): boolean => code >= 97 && code <= 122;
+
 /** "Olive oil, virgin" inside a sentence: "olive oil (virgin)"; "Maize (corn) oil": "maize (corn) oil". */
 export function inSentence(name: string): string {
-  const small = /^[A-Z][a-z]/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
-  const comma = small.includes(', ') ? small.search(/, (?![^(]*\))/) : -1;
+  const isWord = isCapital(name.charCodeAt(0)) && isSmall(name.charCodeAt(1));
+  const small = isWord ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+  const isPlain = !small.includes(')');
+  const comma = isPlain ? small.indexOf(', ') : small.search(/, (?![^(]*\))/);
   if (comma < 0) return small;
   const head = small.slice(0, comma);
-  const rest = small.slice(comma + 2).replace(/ ?\((.*)\)/, ', $1');
+  const behind = small.slice(comma + 2);
+  const rest = isPlain ? behind : behind.replace(/ ?\((.*)\)/, ', $1');
   if (rest === '') return small;
-  const inner = /^(.*) \((.*)\)$/.exec(head);
+  const inner = isPlain ? null : /^(.*) \((.*)\)$/.exec(head);
   return inner ? `${inner[1]} (${inner[2]}, ${rest})` : `${head} (${rest})`;
 }
 

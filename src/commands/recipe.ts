@@ -13,10 +13,11 @@ export const USUAL_STEP = 1;
 const exactly = (nominal: number): Share => ({ nominal, low: nominal, high: nominal });
 
 const fatsOf = (read: readonly ReadAmount[], catalogue: Catalogue): readonly FatAmount[] =>
-  read.flatMap(({ id, grams }) => {
+  read.reduce<FatAmount[]>((all, { id, grams }) => {
     const fat = catalogue.fats.get(id);
-    return fat ? [{ fat, grams }] : [];
-  });
+    if (fat) all.push({ fat, grams });
+    return all;
+  }, []);
 
 /** What a recipe brings beside its alkali and its water. */
 export type Parts = Pick<Recipe, 'fats' | 'after' | 'liquids' | 'acids' | 'scaleStepGrams'>;
@@ -66,7 +67,7 @@ export function recipeOf(
 ): Weighed {
   const parts = partsOf(reading, catalogue, given.step);
   const apart = given.purity === null ? reading.purity : exactly(given.purity);
-  const mixed = new Set(reading.alkali.map(({ id }) => id)).size > 1;
+  const mixed = reading.alkali.some(({ id }) => id !== reading.alkali[0]?.id);
   const purityAssumed: AlkaliId[] = [];
   const alkali = reading.alkali.map(({ id, grams, purity: said, stock }): AlkaliAmount => {
     if (stock) return { id, grams, purity: exactly(1) };
@@ -78,7 +79,15 @@ export function recipeOf(
   const rule = reading.ratio ?? (reading.concentration === null ? null : ratioOf(reading.concentration));
   const implied = reading.waterGrams === null && parts.liquids.length === 0 && rule !== null ? rule * total : null;
   return {
-    recipe: { ...parts, alkali, waterGrams: reading.waterGrams ?? implied ?? 0 },
+    recipe: {
+      fats: parts.fats,
+      after: parts.after,
+      liquids: parts.liquids,
+      acids: parts.acids,
+      scaleStepGrams: parts.scaleStepGrams,
+      alkali,
+      waterGrams: reading.waterGrams ?? implied ?? 0,
+    },
     purityAssumed,
     dry: reading.waterGrams === null && parts.liquids.length === 0 && implied === null,
     waterAssumed:

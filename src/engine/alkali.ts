@@ -99,7 +99,7 @@ export function splitAlkali(moles: number, parts: readonly AlkaliPart[], by: Spl
  */
 export function rescaleAlkali(alkali: readonly AlkaliAmount[], moles: number): readonly AlkaliAmount[] {
   const factor = moles / broughtBy(alkali);
-  return alkali.map((one) => ({ ...one, grams: one.grams * factor }));
+  return alkali.map(({ id, grams, purity }) => ({ id, grams: grams * factor, purity }));
 }
 
 /** What a stock solution of concentration w (share by mass) brings: pure alkali and water, in g. */

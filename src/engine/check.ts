@@ -1,5 +1,5 @@
 /** Everything an answer to "is my lye right?" needs, in one call. */
-import type { AlkaliId } from '../catalogue/types.ts';
+import type { AlkaliId, Fat } from '../catalogue/types.ts';
 import {
   alkaliMoles,
   balanceOf,
@@ -91,7 +91,7 @@ export function checkRecipe(recipe: Recipe, fats: Fats, asked: number = USUAL_SU
   const balance = balanceOf(recipe, fats);
   const { demand, brought, eaten } = balance;
   const nominal = superfatOf(balance);
-  const interval = superfatInterval(spreadOf(recipe, fats));
+  const { low: least, high: most, chanceOfExcess } = superfatInterval(spreadOf(recipe, fats));
   const milk = milkFats(recipe.liquids, fats);
   const cooked = [...recipe.fats, ...milk];
 
@@ -105,8 +105,7 @@ export function checkRecipe(recipe: Recipe, fats: Fats, asked: number = USUAL_SU
   const waterGrams = waterGramsOf(recipe);
   const batchGrams = batchGramsOf(recipe);
   const concentration = alkaliGrams / (alkaliGrams + waterGrams);
-  const demandShare = ({ fat, grams }: FatAmount): number =>
-    (grams * molesPerGram(fat.saponification.nominal)) / demand;
+  const demandShare = (fat: Fat, grams: number): number => (grams * molesPerGram(fat.saponification.nominal)) / demand;
   const free = (left: number): number => (Math.max(0, left) * ALKALI_MOLAR_MASS.naoh) / batchGrams;
 
   return done({
@@ -117,8 +116,8 @@ export function checkRecipe(recipe: Recipe, fats: Fats, asked: number = USUAL_SU
       asked,
       atAsked: rescaleAlkali(recipe.alkali, demand * (1 - asked) + eaten),
     },
-    superfat: { nominal, ...interval, withAfter: superfatWithAfter(balance) },
-    verdict: verdictOf(nominal, interval.chanceOfExcess),
+    superfat: { nominal, low: least, high: most, chanceOfExcess, withAfter: superfatWithAfter(balance) },
+    verdict: verdictOf(nominal, chanceOfExcess),
     freeAlkali: {
       nominal: free(brought - eaten - demand),
       worst: free(brought - eaten - low),
@@ -131,18 +130,22 @@ export function checkRecipe(recipe: Recipe, fats: Fats, asked: number = USUAL_SU
       shareOfFat: waterGrams / fatGrams,
       dissolving: dissolvingOf(concentration),
     },
-    fats: recipe.fats.map((one) => ({ ...one, share: one.grams / fatGrams, demandShare: demandShare(one) })),
-    milkFats: milk.map((one) => ({ ...one, demandShare: demandShare(one) })),
-    secondRoute: secondRoute(recipe, fats, balance, interval),
+    fats: recipe.fats.map(({ fat, grams }) => {
+      return { fat, grams, share: grams / fatGrams, demandShare: demandShare(fat, grams) };
+    }),
+    milkFats: milk.map(({ fat, grams }) => ({ fat, grams, demandShare: demandShare(fat, grams) })),
+    secondRoute: secondRoute(recipe, fats, balance, { low: least, high: most }),
     mixUp: suspectMixUp(recipe, balance, nominal),
-    fromMemory: [
-      ...new Set(
-        [...cooked, ...recipe.after].filter(({ fat }) => fat.saponification.fromMemory).map(({ fat }) => fat.id),
-      ),
-    ],
+    fromMemory: idsFromMemory([...cooked, ...recipe.after]),
     scale: scaleFitness(recipe.alkali, demand, recipe.scaleStepGrams),
     batchGrams,
   });
+}
+
+function idsFromMemory(fats: readonly FatAmount[]): readonly string[] {
+  const ids: string[] = [];
+  for (const { fat } of fats) if (fat.saponification.fromMemory && !ids.includes(fat.id)) ids.push(fat.id);
+  return ids;
 }
 
 /** Superfat (nominal) if the potassium or sodium hydroxide weighed were of another purity (0–1). */

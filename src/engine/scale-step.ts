@@ -5,7 +5,8 @@ import type { AlkaliAmount } from './recipe.ts';
 /** Takes up the last bits of a division, so that 97 g reckoned as 96.999 999 999 stays 97 g; in steps. */
 const HAIR = 1e-9;
 
-const clean = (grams: number): number => Number(grams.toPrecision(12));
+const clean = (grams: number): number =>
+  Number.isInteger(grams) && grams > 0 && grams < 1e12 ? grams : Number(grams.toPrecision(12));
 
 /** Down to a whole number of steps: for alkali, so that rounding never lowers the superfat. */
 export const roundDown = (grams: number, step: number): number => clean(Math.floor(grams / step + HAIR) * step);

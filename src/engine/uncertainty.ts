@@ -76,15 +76,20 @@ export function spreadOf(recipe: Recipe, fats: Fats): Spread {
   return { alkali, demand, errors };
 }
 
-/** Probability that the superfat lies below x. */
-function superfatBelow({ alkali, demand, errors }: Spread, x: number): number {
-  const y = 1 - x;
-  const widths = errors.map(({ side, width }) => (side === 'demand' ? Math.abs(y) * width : width));
-  return uniformSumBelow(alkali - y * demand, widths);
+/** The distribution of the superfat: the probability that it lies below x. */
+function distributionOf({ alkali, demand, errors }: Spread): (x: number) => number {
+  const widths = new Float64Array(errors.length);
+  return (x) => {
+    const y = 1 - x;
+    errors.forEach(({ side, width }, i) => {
+      widths[i] = side === 'demand' ? Math.abs(y) * width : width;
+    });
+    return uniformSumBelow(alkali - y * demand, widths);
+  };
 }
 
-/** Superfat (share) at which its distribution reaches p, `deviations` standard deviations from its middle if normal. */
-function superfatAt(spread: Spread, p: number, deviations: number): number {
+/** Superfat (share) at which its distribution, `below`, reaches p, `deviations` standard deviations from its middle if normal. */
+function superfatAt(spread: Spread, below: (x: number) => number, p: number, deviations: number): number {
   const ratio = spread.alkali / spread.demand;
   let alkaliHalf = 0;
   let demandHalf = 0;
@@ -101,7 +106,7 @@ function superfatAt(spread: Spread, p: number, deviations: number): number {
   const from = 1 - (up > 0 ? up / least : up / most);
   const to = 1 - (down > 0 ? down / most : down / least);
   const sigma = Math.sqrt(variance) / spread.demand;
-  return rootOf((x) => superfatBelow(spread, x) - p, from, to, 1 - ratio + deviations * sigma, 0.2 * sigma);
+  return rootOf((x) => below(x) - p, from, to, 1 - ratio + deviations * sigma, 0.2 * sigma);
 }
 
 /** 95 %, two-sided, with equal tails; and the chance that the alkali exceeds the demand. Needs a demand above 0. */
@@ -110,10 +115,11 @@ export function superfatInterval(spread: Spread): {
   readonly high: number;
   readonly chanceOfExcess: number;
 } {
+  const below = distributionOf(spread);
   return {
-    low: superfatAt(spread, 0.025, -1.96),
-    high: superfatAt(spread, 0.975, 1.96),
-    chanceOfExcess: superfatBelow(spread, 0),
+    low: superfatAt(spread, below, 0.025, -1.96),
+    high: superfatAt(spread, below, 0.975, 1.96),
+    chanceOfExcess: below(0),
   };
 }
 
@@ -137,15 +143,27 @@ export function uncertaintyBudget({ alkali, demand, errors }: Spread): readonly 
  * within `reach` of a guess where that holds the root.
  */
 function rootOf(rising: (x: number) => number, from: number, to: number, guess: number, reach: number): number {
-  let [a, b] = [from, to];
-  let [fa, fb] = [rising(a), rising(b)];
-  if (fa >= 0) return a;
-  if (fb <= 0) return b;
-  for (const x of [guess - reach, guess + reach]) {
-    if (x <= a || x >= b) continue;
-    const fx = rising(x);
-    if (fx < 0) [a, fa] = [x, fx];
-    else [b, fb] = [x, fx];
+  let a = guess - reach;
+  let b = guess + reach;
+  let fa = 0;
+  let fb = 0;
+  if (from < a && b < to) {
+    fa = rising(a);
+    fb = rising(b);
+  }
+  if (fa >= 0 || fb <= 0) {
+    a = from;
+    b = to;
+    fa = rising(a);
+    fb = rising(b);
+    if (fa >= 0) return a;
+    if (fb <= 0) return b;
+    for (const x of [guess - reach, guess + reach]) {
+      if (x <= a || x >= b) continue;
+      const fx = rising(x);
+      if (fx < 0) [a, fa] = [x, fx];
+      else [b, fb] = [x, fx];
+    }
   }
   let kept = 0;
   for (let step = 0; step < 60 && b - a > 1e-7; step++) {
@@ -153,11 +171,13 @@ function rootOf(rising: (x: number) => number, from: number, to: number, guess: 
     const fx = rising(x);
     if (Math.abs(fx) < 1e-9) return x;
     if (fx < 0) {
-      [a, fa] = [x, fx];
+      a = x;
+      fa = fx;
       if (kept === -1) fb /= 2;
       kept = -1;
     } else {
-      [b, fb] = [x, fx];
+      b = x;
+      fb = fx;
       if (kept === 1) fa /= 2;
       kept = 1;
     }

@@ -91,6 +91,19 @@ function weighedOf(items: readonly Item[], binding: Binding): Weighed[] {
   return weighed;
 }
 
+/** Those between two tokens; all are in the order of the text. */
+function within(of: readonly Weighed[], from: number, to: number): readonly Weighed[] {
+  let [low, high] = [0, of.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((of[middle]?.at ?? from) < from) low = middle + 1;
+    else high = middle;
+  }
+  let end = low;
+  while ((of[end]?.at ?? to) < to) end++;
+  return of.slice(low, end);
+}
+
 /** Share of all fat that is put in after the cook, at the most, where a post names several before the phrase. */
 const mostAfter = 0.2;
 
@@ -109,8 +122,6 @@ export function afterScope(
   const weighed = weighedOf(items, binding);
   const fats = weighed.filter(({ fat }) => fat);
   const grams = fats.reduce((sum, one) => sum + (one.grams ?? 0), 0);
-  const within = (of: readonly Weighed[], from: number, to: number): readonly Weighed[] =>
-    of.filter(({ at }) => at >= from && at < to);
   const mark = (of: readonly Weighed[]): void => {
     for (const { at } of of) if (!isAtTrace(tokens, at)) inside.add(at);
   };

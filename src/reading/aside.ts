@@ -55,7 +55,7 @@ function address(prims: readonly Prim[], i: number): Aside | null {
   const prim = prims[i];
   const web =
     prim?.kind === 'word' &&
-    (/^https?$/.test(prim.text)
+    (prim.text === 'http' || prim.text === 'https'
       ? is(prims[i + 1], ':') && is(prims[i + 2], '/')
       : prim.text === 'www' && is(prims[i + 1], '.'));
   const tagged = is(prims[i], '<') && (is(prims[i + 1], '@') || is(prims[i + 1], '#') || is(prims[i + 1], ':'));
@@ -148,7 +148,7 @@ function isShortDate(prims: readonly Prim[], i: number): boolean {
 /** "On low since 9.40, it's 10.25 now": hours and minutes. */
 function isClock(prims: readonly Prim[], i: number): boolean {
   const [before, time, behind] = [prims[i - 1], prims[i], prims[i + 1]];
-  if (!/^(?:[01]?\d|2[0-3])\.[0-5]\d$/.test(time?.text ?? '') || before?.kind !== 'word') return false;
+  if (before?.kind !== 'word' || !/^(?:[01]?\d|2[0-3])\.[0-5]\d$/.test(time?.text ?? '')) return false;
   const now = /^(?:now|am|pm|already|o'?clock|when|and)$/.test(behind?.text ?? '');
   return /^(?:since|until|till)$/.test(before.text) || (/^(?:its|is)$/.test(before.text) && now);
 }
@@ -246,8 +246,8 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
   )
     return found('a date', i, isNumber(c) && /^(19|20)\d\d$/.test(c.text) ? i + 3 : i + 2, prims);
   if (
-    /^(19[5-9]\d|20\d\d)$/.test(a.text) &&
     prims[i - 1]?.kind === 'word' &&
+    /^(19[5-9]\d|20\d\d)$/.test(a.text) &&
     /^(in|since|from|of|year|summer|winter|spring|autumn|fall|back|circa|copyright|class|christmas|xmas|before|until)$/.test(
       prims[i - 1]?.text ?? '',
     ) &&
@@ -302,18 +302,12 @@ function telephone(prims: readonly Prim[], i: number): Aside | null {
 /** `L2417`, `RB-12`, `B-0314-2`: digits tight behind one to three letters that name nothing. */
 function codeWord(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
   const word = prims[i];
-  if (
-    word?.kind !== 'word' ||
-    word.raw.length > 3 ||
-    word.glued ||
-    lexicon.names.has(word.text) ||
-    lexicon.units.next?.has(word.text) ||
-    /^(x|a)$/.test(word.text)
-  )
-    return null;
+  if (word?.kind !== 'word' || word.raw.length > 3 || word.glued) return null;
   let end = i + 1;
   if (is(prims[end], '-') && prims[end]?.glued) end++;
   if (!isNumber(prims[end]) || !prims[end]?.glued) return null;
+  if (word.text === 'x' || word.text === 'a') return null;
+  if (lexicon.names.has(word.text) || lexicon.units.next?.has(word.text)) return null;
   while (prims[end]?.glued && (isNumber(prims[end]) || (is(prims[end], '-') && isNumber(prims[end + 1])))) end++;
   return found('part of a code', i, end, prims);
 }
@@ -337,19 +331,18 @@ function isNextStep(prims: readonly Prim[], i: number): boolean {
 
 /** `1.` `2)` at the head of a line. */
 function listNumber(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
-  let before = i - 1;
-  if (prims[before]?.kind === 'sign' && /^[-*•(]$/.test(prims[before]?.text ?? '')) before--;
   const after = prims[i + 1];
-  const bare = prims[i]?.text ?? '';
-  if (before >= 0 && prims[before]?.kind !== 'line' && !(prims[i + 2]?.kind === 'word' && isNextStep(prims, i)))
-    return null;
   if (
-    !/^\d{1,2}$/.test(bare) ||
     after?.kind !== 'sign' ||
     !after.glued ||
     !(after.text === '.' || after.text === ')' || after.text === ':' || after.text === ']') ||
-    prims[i + 2]?.glued
+    prims[i + 2]?.glued ||
+    !/^\d{1,2}$/.test(prims[i]?.text ?? '')
   )
+    return null;
+  let before = i - 1;
+  if (prims[before]?.kind === 'sign' && /^[-*•(]$/.test(prims[before]?.text ?? '')) before--;
+  if (before >= 0 && prims[before]?.kind !== 'line' && !(prims[i + 2]?.kind === 'word' && isNextStep(prims, i)))
     return null;
   return unitAt(prims, i + 1, lexicon) ? null : found('the number of a list item', i, i + 2, prims);
 }
@@ -532,18 +525,19 @@ const isCalled = (word: Prim | undefined, lexicon: Lexicon): boolean =>
 
 const announcing: ReadonlySet<string> = new Set(['#', '<', '@', '$', '£', '€', '¥', '₹', '+', '(']);
 
-export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
+/** `announces`: the prim is a word that may make a date or a price of the figure behind it. */
+export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon, announces: boolean): Aside | null {
   const prim = prims[i];
   if (!prim) return null;
   if (prim.kind === 'word') {
     const next = prims[i + 1];
-    if (next?.glued !== true && !months.has(prim.text) && !moneyBefore.has(prim.text)) return null;
+    if (next?.glued !== true && !announces) return null;
     if (prim.raw.length <= 2 && next?.glued && next.kind === 'number' && !prim.glued) {
       const broken = damagedDigits(prims, i, lexicon);
       if (broken) return broken;
     }
-    if (months.has(prim.text)) return dateOrTime(prims, i);
-    if (moneyBefore.has(prim.text)) return money(prims, i) ?? codeWord(prims, i, lexicon);
+    if (announces && months.has(prim.text)) return dateOrTime(prims, i);
+    if (announces) return money(prims, i) ?? codeWord(prims, i, lexicon);
     if (next?.glued && prim.raw.length <= 3) return codeWord(prims, i, lexicon) ?? address(prims, i);
     return next?.glued && next.text === ':' ? address(prims, i) : null;
   }

@@ -27,7 +27,7 @@ import {
   weighedAs,
 } from './rows.ts';
 import { rawText } from './scan.ts';
-import { choices, recipesIn } from './several.ts';
+import { choices } from './several.ts';
 import { crossShares, settleShares } from './shares.ts';
 import { crossTotals } from './totals.ts';
 import { impliedWater, looseRatio, partsRatio, readWater } from './water.ts';
@@ -117,8 +117,8 @@ export function assemble(source: Source): RecipeReading {
   const of = byKind(rows);
 
   unknownNames(assembly, rows);
-  const isSeveral = twoRecipes(assembly, rows) || recipesIn(source.written).length > 1;
-  if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.written) });
+  const isSeveral = twoRecipes(assembly, rows) || source.several.numbered.length > 1;
+  if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.several) });
   const prose = linesOf(tokens).length <= 3 && rows.length >= 3;
   const fatRows = of('fat');
   const isLate = fatRows.some((row) => row.after);
@@ -170,9 +170,8 @@ export function assemble(source: Source): RecipeReading {
     for (const one of gone) assembly.fate(one, 'aside', 'taken back');
   }
   const kept = tokens
-    .flatMap((token) =>
-      token.t === 'aside' && token.reason === inStore ? [rawText(source.prims, token.from, token.to)] : [],
-    )
+    .filter((token) => token.t === 'aside' && token.reason === inStore)
+    .map(({ from, to }) => rawText(source.prims, from, to))
     .filter((text) => /\p{L}/u.test(text));
   if (kept.length > 0)
     assembly.assume('left-out', `I left out ${inStore} (${kept.map((text) => `"${text}"`).join(', ')}).`);
@@ -213,7 +212,7 @@ export function assemble(source: Source): RecipeReading {
     assembly.doubts.unshift({ id: 'purity-odd', said: `${roundTo(roles.purity.nominal * 100, 2)} %` });
   rival(assembly, rows);
   // two amounts of one thing may be those of two recipes that nobody numbered
-  const parts = assembly.doubts.some(({ id }) => id === 'two-amounts') && !isSeveral ? choices(source.written) : 0;
+  const parts = assembly.doubts.some(({ id }) => id === 'two-amounts') && !isSeveral ? choices(source.several) : 0;
   if (parts > 0) assembly.doubts.push({ id: 'two-recipes', parts });
 
   const fates = settleFates(assembly);

@@ -23,7 +23,7 @@ export interface Binding {
 const never = Number.POSITIVE_INFINITY;
 
 /** What it costs to say that this figure belongs to this kind of thing. */
-const fits: Readonly<Record<string, Partial<Record<Dim, number>>>> = {
+const fits: Readonly<Record<string, Fits>> = {
   fat: { mass: 0, volume: 0.3, bare: 0.3, percent: 0.2, parts: 0 },
   alkali: { mass: 0, volume: 0.5, bare: 0.3, percent: 0.6, parts: 0.5 },
   stock: { mass: 0, volume: 0.5, bare: 0.5, percent: 0 },
@@ -38,7 +38,7 @@ const fits: Readonly<Record<string, Partial<Record<Dim, number>>>> = {
   unknown: { mass: 1.5, volume: 1.7, bare: 2.6, percent: 2.2, parts: 1.5 },
 };
 
-const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>> = {
+const roleFits: Partial<Readonly<Record<RoleName, Fits>>> = {
   superfat: { percent: -0.5, bare: 0.4 },
   concentration: { percent: -0.3, bare: 0.6 },
   solution: { percent: 0, mass: 1.2, volume: 1.2 },
@@ -69,9 +69,15 @@ const roleFits: Partial<Readonly<Record<RoleName, Partial<Record<Dim, number>>>>
 /** Water as a share of the fats or of a solution, at the most; above one it may be of the alkali. */
 const mostWater = 0.8;
 
-function fitCost(meaning: Meaning, quantity: Quantity, unitful = false): number {
-  const table = meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
+type Fits = Partial<Record<Dim, number>>;
+
+const fitsOf = (meaning: Meaning): Fits | undefined =>
+  meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
+
+/** `table`: what figures cost that belong to such a thing. */
+function fitCost(meaning: Meaning, table: Fits | undefined, quantity: Quantity, unitful = false): number {
   const cost = table?.[quantity.dim] ?? never;
+  if (cost === never) return never;
   if (meaning.kind === 'alkali' && meaning.asked && quantity.dim !== 'percent') return never;
   if (meaning.kind === 'role' && meaning.id === 'scale' && quantity.dim === 'mass' && quantity.value > 10) return never;
   // "at zero since the shea …": none of a thing is said in other words
@@ -156,6 +162,16 @@ const signCosts: ReadonlyMap<string, number> = new Map([
 const stopping: ReadonlySet<string> = new Set([';', '!', '?', '.']);
 
 const isEveryday = (token: Token | undefined): boolean => token?.t === 'word' && token.sort === 'everyday';
+
+/** One of the three words up to token `k` is of everyday talk: "last time I made 3 kg". */
+function isSpoken(tokens: readonly Token[], k: number): boolean {
+  for (let at = k; k - at < 3; at--) {
+    const token = tokens[at];
+    if (token?.t !== 'word') return false;
+    if (token.sort === 'everyday') return true;
+  }
+  return false;
+}
 
 /** "150 g of it". */
 const isOfIt = (tokens: readonly Token[], k: number): boolean => {
@@ -244,7 +260,7 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
   const told = lines > 0 && everydays > 0 ? 1 : 0;
   if (lines + stops > 0 && !pointsBack(tokens, to) && !isOfIt(tokens, to + 1)) {
     if (behind > 0 || isEveryday(tokens[to + 1])) nameFirst += ofSentence;
-    if (ahead > 0 || (before?.t === 'quantity' && isEveryday(tokens[from - 2]))) amountFirst += ofSentence;
+    if (ahead > 0 || (before?.t === 'quantity' && isSpoken(tokens, from - 2))) amountFirst += ofSentence;
   }
   return { nameFirst: nameFirst + told, amountFirst: amountFirst + told, lines, stops };
 }
@@ -270,6 +286,9 @@ const farthest = 8;
 const turn = 1.4;
 /** A reading this much dearer than the cheapest is no rival of it; tuned on the posts of `tests/posts`. */
 const clearly = 0.35;
+
+/** Dearer by so much, it stays dearer whichever of the two turns, now and at the next group. */
+const beyond = 3 * turn + clearly;
 
 /** A bare figure as small as this is a number of something, even beside a name. */
 const leastBeside = 10;
@@ -351,30 +370,48 @@ export function endsInDots(items: readonly Item[]): boolean {
 /** The items of a post, with what is asked of each of them many times over. */
 interface Series {
   readonly items: readonly Item[];
+  /** Whether the dot of a unit ends a sentence. */
+  readonly dots: boolean;
   /** The way from each item to the next. */
   readonly gaps: readonly Gap[];
   readonly passed: readonly boolean[];
+  /** What figures cost that belong to a thing. */
+  readonly tables: readonly (Fits | undefined)[];
   /** The rows carry units. */
   readonly unitful: boolean;
 }
 
-function seriesOf(items: readonly Item[], tokens: readonly Token[]): Series {
+/** `known`: of the same tokens, before some of the items were changed. */
+function seriesOf(items: readonly Item[], tokens: readonly Token[], known: Series | null): Series {
   const dots = endsInDots(items);
+  const same = known?.dots === dots ? known : null;
+  const skipped = same ? same.items.length - items.length : 0;
   const gaps: Gap[] = [];
   const passed: boolean[] = [];
+  const tables: (Fits | undefined)[] = [];
   let [weights, bare] = [0, 0];
-  let before: Item | null = null;
-  for (const item of items) {
-    if (before) gaps.push(gapCosts(tokens, before.to, item.from, dots));
+  for (let k = 0; k < items.length; k++) {
+    const item = items[k];
+    if (!item) break;
+    const before = items[k - 1];
+    if (before)
+      gaps.push(
+        (same && (gapIn(same, k, before, item) ?? gapIn(same, k + skipped, before, item))) ??
+          gapCosts(tokens, before.to, item.from, dots),
+      );
     passed.push(isPassed(item));
+    tables.push(item.kind === 'thing' ? fitsOf(item.named.meaning) : undefined);
     if (item.kind === 'amount') {
       if (item.quantity.dim === 'mass') weights++;
       else if (item.quantity.dim === 'bare') bare++;
     }
-    before = item;
   }
-  return { items, gaps, passed, unitful: weights >= 3 && weights > 2 * bare };
+  return { items, dots, gaps, passed, tables, unitful: weights >= 3 && weights > 2 * bare };
 }
+
+/** The way to item `k`, if these two neighbours are the very same there. */
+const gapIn = ({ items, gaps }: Series, k: number, before: Item, item: Item): Gap | undefined =>
+  items[k] === item && items[k - 1] === before ? gaps[k - 1] : undefined;
 
 /** Some items in a row, which may be a group: counted while it grows at its beginning. */
 interface Span {
@@ -396,10 +433,23 @@ function grow({ items, passed }: Series, span: Span): void {
   if (holds || span.held === 0) span.thing = span.begin;
 }
 
-function cheapest(items: readonly Item[], tokens: readonly Token[]): readonly Chain[] {
-  const series = seriesOf(items, tokens);
-  const { gaps } = series;
+/** The cheapest cuts of a row of items. */
+export interface Cuts {
+  readonly series: Series;
+  readonly chains: readonly Chain[];
+}
+
+/** `before`: those of the same tokens, from which a few of the items, or none, have been changed. */
+export function cutsOf(items: readonly Item[], tokens: readonly Token[], before: Cuts | null = null): Cuts {
+  if (before?.series.items === items) return before;
+  const series = seriesOf(items, tokens, before?.series ?? null);
+  return { series, chains: chainsOf(series) };
+}
+
+function chainsOf(series: Series): readonly Chain[] {
+  const { items, gaps } = series;
   const best: (readonly Chain[])[] = [[start]];
+  const ways: Way[] = [];
   let lastShared = Number.NEGATIVE_INFINITY;
   for (let end = 1; end <= items.length; end++) {
     const list: Chain[] = [];
@@ -407,12 +457,10 @@ function cheapest(items: readonly Item[], tokens: readonly Token[]): readonly Ch
     if (!last) break;
     if (last.kind === 'amount' && last.quantity.each) lastShared = end - 1;
     const alone = last.kind === 'thing' ? mentionCost(last.named.meaning) : orphanCost(last.quantity);
-    for (const back of best[end - 1] ?? []) {
-      const cost = back.cost + alone;
-      if (!tooDear(list, cost)) insertChain(list, { end, cost, back, group: null, side: back.side });
-    }
     const span: Span = { begin: end, end, things: 0, held: 0, thing: -1 };
     grow(series, span);
+    ways.length = 0;
+    let dearest = Number.POSITIVE_INFINITY;
     while (span.begin > 0 && end - span.begin < longestGroup) {
       grow(series, span);
       const { begin } = span;
@@ -423,12 +471,25 @@ function cheapest(items: readonly Item[], tokens: readonly Token[]): readonly Ch
       const found = groupAt(series, span);
       if (found === 'stop') break;
       if (found === 'none') continue;
-      const parted = begin > 0 && isPartedAt(series, begin);
+      ways.push(found);
+      const back = best[begin]?.[0];
+      if (back) dearest = Math.min(dearest, back.cost + found.cost + beyond);
+    }
+    for (const back of best[end - 1] ?? nothing) {
+      const cost = back.cost + alone;
+      // those behind it are dearer
+      if (cost > dearest || tooDear(list, cost)) break;
+      insertChain(list, { end, cost, back, group: null, side: back.side });
+    }
+    for (const found of ways) {
+      const { begin } = found;
       let group: Group | null = null;
-      for (const back of best[begin] ?? []) {
+      for (const back of best[begin] ?? nothing) {
+        const straight = back.cost + found.cost;
+        if (tooDear(list, straight)) break;
         const turned = back.side !== 'none' && found.side !== 'none' && back.side !== found.side;
-        const cost = back.cost + found.cost + (turned ? turn * (parted ? 0.6 : 1) : 0);
-        if (tooDear(list, cost)) continue;
+        const cost = turned ? straight + turn * (begin > 0 && isPartedAt(series, begin) ? 0.6 : 1) : straight;
+        if (turned && tooDear(list, cost)) continue;
         group ??= grouped(items, begin, end, found.thing);
         insertChain(list, { end, cost, back, group, side: found.side === 'none' ? back.side : found.side });
       }
@@ -477,8 +538,14 @@ function agreeAround(items: readonly Item[], begin: number, end: number, thing: 
 const takesPurity = (meaning: Meaning): boolean =>
   meaning.kind === 'alkali' || meaning.kind === 'stock' || (meaning.kind === 'role' && meaning.id === 'purity');
 
-/** What a group costs, and whose it is; every name's in it where none is said. */
-type Found = { readonly cost: number; readonly side: Side; readonly thing: number | null } | 'none' | 'stop';
+/** A group that begins here: what it costs, and whose it is; every name's in it where none is said. */
+interface Way {
+  readonly begin: number;
+  readonly cost: number;
+  readonly side: Side;
+  readonly thing: number | null;
+}
+type Found = Way | 'none' | 'stop';
 
 function grouped(items: readonly Item[], begin: number, end: number, thing: number | null): Group {
   const things: number[] = thing === null ? [] : [thing];
@@ -491,7 +558,7 @@ function grouped(items: readonly Item[], begin: number, end: number, thing: numb
 
 /** The group made of these items; `stop` where no longer one that ends with them can be a group either. */
 function groupAt(series: Series, { begin, end, things, held, thing }: Span): Found {
-  const { items, gaps, passed, unitful } = series;
+  const { items, gaps, passed, tables, unitful } = series;
   const first = items[begin];
   if (end - begin > 6 && first?.kind === 'amount' && !first.quantity.each) return 'stop';
   // what stands between the name and its amount is passed over; at either end it would be the name itself
@@ -516,7 +583,7 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     if (item?.kind !== 'amount') continue;
     // "water 200" is a weight even so: the name and its figure, side by side
     const beside = k === thing + 1 && (gaps[thing]?.nameFirst ?? 1) <= 0.05 && item.quantity.value >= leastBeside;
-    const fit = fitCost(meaning, item.quantity, unitful && !beside);
+    const fit = fitCost(meaning, tables[thing], item.quantity, unitful && !beside);
     if (fit === never || item.quantity.each || (item.pure && !takesPurity(meaning))) return 'none';
     if (item.total && !meaning.id.startsWith('total')) return 'none';
     // "glycerine, after cook 25 g / does it fit the fats?", "water ~220 / Bars came out soft"
@@ -558,7 +625,7 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     if (way > farthest) return 'stop';
     cost += way;
   }
-  return { cost, side, thing };
+  return { begin, cost, side, thing };
 }
 
 /** Roles whose figure stands in one line with their word, where it stands before it. */
@@ -594,7 +661,7 @@ function inSlot(items: readonly Item[], begin: number, slot: number): Quantity |
 }
 
 /** `200 g each of coconut, palm and olive` and `coconut, palm, olive: 200 g each`. */
-function eachAt({ items, gaps }: Series, begin: number, end: number): Found {
+function eachAt({ items, gaps, tables }: Series, begin: number, end: number): Found {
   const { things, amounts } = grouped(items, begin, end, null);
   const named = things.every((k) => {
     const item = items[k];
@@ -614,9 +681,9 @@ function eachAt({ items, gaps }: Series, begin: number, end: number): Found {
   }
   for (const k of things) {
     const item = items[k];
-    if (item?.kind === 'thing' && fitCost(item.named.meaning, amount.quantity) === never) return 'none';
+    if (item?.kind === 'thing' && fitCost(item.named.meaning, tables[k], amount.quantity) === never) return 'none';
   }
-  return { cost, side: 'none', thing: null };
+  return { begin, cost, side: 'none', thing: null };
 }
 
 function unroll(items: readonly Item[], chain: Chain): Binding {
@@ -698,13 +765,13 @@ export function settledOn(best: Binding): Bound {
 const unbound: Binding = { groups: [], orphans: [], mentions: [], cost: 0 };
 
 /** The cheapest groups alone. */
-export function groupsOf(items: readonly Item[], tokens: readonly Token[]): readonly Group[] {
-  const [first] = cheapest(items, tokens);
-  return first ? unroll(items, first).groups : [];
+export function groupsOf({ series, chains: [first] }: Cuts): readonly Group[] {
+  return first ? unroll(series.items, first).groups : [];
 }
 
-export function bind(items: readonly Item[], tokens: readonly Token[]): Bound {
-  const [first, ...others] = cheapest(items, tokens);
+/** `before`: how they may be bound, if that was asked before some of the items were changed. */
+export function bind(items: readonly Item[], tokens: readonly Token[], before: Cuts | null = null): Bound {
+  const [first, ...others] = cutsOf(items, tokens, before).chains;
   if (!first) return settledOn(unbound);
   const rival = others.find((chain) => chain.cost - first.cost <= clearly && !meansTheSame(items, first, chain));
   return { ...settledOn(unroll(items, first)), rival: rival ? unroll(items, rival) : null };

@@ -25,22 +25,28 @@ const isNear = (a: Item, b: Item): boolean => Math.max(a.from, b.from) - Math.mi
 
 /** Where shares of fats make the whole: the blend is what these fats are called, and what is taken of it their weight. */
 export function asBlend(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  const taken = items.filter(
-    (item) => item.kind === 'amount' && item.quantity.dim === 'mass' && isOfBlend(tokens, item.to),
-  );
-  const named = items.some((item) => item.kind === 'thing' && isBlend(item));
+  const taken: Item[] = [];
+  let named = false;
+  for (const item of items)
+    if (item.kind === 'thing') named ||= isBlend(item);
+    else if (item.quantity.dim === 'mass' && isOfBlend(tokens, item.to)) taken.push(item);
   if ((taken.length === 0 && !named) || !items.some((_, k) => sharedRun(items, k) !== null)) return items;
   const [only] = taken;
   const roleAt = (id: 'supply' | 'total-fats', at: number): Thing =>
     thingItem({ meaning: { kind: 'role', id }, text: 'fats', how: 'name', meant: 'total fats' }, at, at);
-  return items.flatMap((item, k): Item[] => {
-    if (item.kind === 'thing') return isBlend(item) ? [] : [item];
-    if (taken.length === 1 && item === only) return [{ ...item, total: true }, roleAt('total-fats', item.to)];
+  const isBlendNear = (one: Item | undefined, item: Item): boolean =>
+    one?.kind === 'thing' && isBlend(one) && isNear(one, item);
+  const out: Item[] = [];
+  for (let k = 0; k < items.length; k++) {
+    const item = items[k];
+    if (!item) break;
+    if (item.kind === 'thing') {
+      if (!isBlend(item)) out.push(item);
+    } else if (taken.length === 1 && item === only) out.push({ ...item, total: true }, roleAt('total-fats', item.to));
     // "the blend, 10 kg of it": what there is, of which so much is taken, or all of it
-    const beside = [items[k - 1], items[k + 1]].some(
-      (one) => one?.kind === 'thing' && isBlend(one) && isNear(one, item),
-    );
-    if (!beside || item.quantity.dim !== 'mass') return [item];
-    return [{ ...item, total: !only }, roleAt(only ? 'supply' : 'total-fats', item.to)];
-  });
+    else if (item.quantity.dim === 'mass' && (isBlendNear(items[k - 1], item) || isBlendNear(items[k + 1], item)))
+      out.push({ ...item, total: !only }, roleAt(only ? 'supply' : 'total-fats', item.to));
+    else out.push(item);
+  }
+  return out;
 }

@@ -1,5 +1,5 @@
 /** Sentences that take a thing out of a recipe or put one in the place of another. */
-import { type Sentence, tokenAt } from './sentences.ts';
+import type { Sentence } from './sentences.ts';
 
 /** Tokens of what goes and of what comes; `gone` is null where the sentence says "it" or "its place". */
 export type Change =
@@ -83,12 +83,13 @@ const fewer =
 
 /** The changes of a recipe that a sentence tells. */
 export function changesIn(sentence: Sentence): readonly Change[] {
+  if (!sentence.retells) return none;
   const { text } = sentence;
   const left = text.includes('never') && !/\b(?:if|would|until)\b/.test(text) ? neverIn.exec(text) : null;
-  if (left) return [{ kind: 'out', gone: tokenAt(sentence, left.indices?.groups?.['gone']?.[0] ?? 0) }];
-  if (!(cue.test(text) || text.includes('only')) || wondering.test(text) || strangers.test(text)) return [];
+  if (left) return [{ kind: 'out', gone: sentence.tokenAt(left.indices?.groups?.['gone']?.[0] ?? 0) }];
+  if (!(cue.test(text) || text.includes('only')) || wondering.test(text) || strangers.test(text)) return none;
   const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
-    tokenAt(sentence, found.indices?.groups?.[name]?.[0] ?? 0);
+    sentence.tokenAt(found.indices?.groups?.[name]?.[0] ?? 0);
   const less = text.includes('only') ? fewer.exec(text) : null;
   if (less) return [{ kind: 'fewer', gone: place(less, 'gone'), comes: place(less, 'comes') }];
   if (text.includes('@') && changing.test(text)) {
@@ -109,5 +110,7 @@ export function changesIn(sentence: Sentence): readonly Change[] {
     if (replaced) changes.push({ kind: 'swap', gone: null, comes: place(replaced, 'comes'), eitherWay: false });
     if (changes.length > 0) return changes;
   }
-  return itOut.test(text) && mind.test(text) ? [{ kind: 'out', gone: null }] : [];
+  return itOut.test(text) && mind.test(text) ? [{ kind: 'out', gone: null }] : none;
 }
+
+const none: readonly Change[] = [];

@@ -173,10 +173,40 @@ const spelledFractions = (text: string): string =>
 /** What stands for a digit that could not be read or shown. */
 const blot = /(?<=\d)[\u2588\u2591-\u2593\ufffd]+|[\u2588\u2591-\u2593\ufffd]+(?=\d)/g;
 
+/** Printable ASCII, a tab or the end of a line. */
+const isPlain = (code: number): boolean => (code >= 32 && code < 127) || code === 10 || code === 9;
+
+const characterAt = (text: string, k: number): string => String.fromCodePoint(text.codePointAt(k) ?? 0);
+
+/** The characters of a text that are not plain, each once. */
+function strangeIn(text: string): string {
+  let found = '';
+  for (let k = 0; k < text.length; k++) {
+    if (isPlain(text.charCodeAt(k))) continue;
+    const char = characterAt(text, k);
+    if (!found.includes(char)) found += char;
+    k += char.length - 1;
+  }
+  return found;
+}
+
+function withPlainForms(text: string): string {
+  let plain = '';
+  let from = 0;
+  for (let k = 0; k < text.length; k++) {
+    if (isPlain(text.charCodeAt(k))) continue;
+    const char = characterAt(text, k);
+    plain += text.slice(from, k) + plainCharacter(char);
+    k += char.length - 1;
+    from = k + 1;
+  }
+  return from === 0 ? text : plain + text.slice(from);
+}
+
 /** Everything but printable ASCII, tabs and line ends in its plain form; `strange`: what of such there is, each once. */
 function plainCharacters(text: string, strange: string): string {
   const read = /[\u2588\u2591-\u2593\ufffd]/.test(strange) ? text.replace(blot, '?') : text;
-  const plainer = read.replace(/[^\t\n -~]/gu, plainCharacter);
+  const plainer = withPlainForms(read);
   const plain = /[\u00bc-\u00be\u2150-\u215e]/.test(strange) ? spelledFractions(plainer) : plainer;
   // a no-break space groups digits; anywhere else it is a space
   return plain.includes('\u202f') ? plain.replace(/(\d)\u202f(?=\d{3}(?!\d))/g, '$1').replaceAll('\u202f', ' ') : plain;
@@ -224,7 +254,7 @@ export function clean(input: string): Cleaned {
   const struck: string[] = [];
   let text = input.includes('\r') ? input.replace(/\r\n?/g, '\n') : input;
   if (/[<&]/.test(text)) text = decodeEntities(fromHtml(text, struck));
-  const strange = /[^\t\n -~]/.test(text) ? [...new Set(text.match(/[^\t\n -~]/gu))].join('') : '';
+  const strange = strangeIn(text);
   const disordered = /[\u061c\u200f\u202a-\u202e\u2066-\u2068]/.test(strange) && isDisordered(text);
   if (strange.includes('\u20e3')) text = text.replace(/[0-9]\ufe0f?\u20e3/gu, ' • ');
   if (text.includes('~~'))

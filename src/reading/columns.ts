@@ -1,7 +1,9 @@
 import { unit } from '../units/units.ts';
+import { keptLast } from './kept.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Prim } from './scan.ts';
+import { type Signals, signal } from './signals.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 
 /** What the heading of a table column or a section says about the bare figures under it. */
@@ -32,18 +34,7 @@ interface Line {
   readonly to: number;
 }
 
-const linesKnown = new WeakMap<readonly Token[], readonly Line[]>();
-
-export function linesOf(tokens: readonly Token[]): readonly Line[] {
-  let lines = linesKnown.get(tokens);
-  if (!lines) {
-    lines = cutLines(tokens);
-    linesKnown.set(tokens, lines);
-  }
-  return lines;
-}
-
-function cutLines(tokens: readonly Token[]): Line[] {
+export const linesOf = keptLast((tokens: readonly Token[]): readonly Line[] => {
   const lines: Line[] = [];
   let from = 0;
   for (let k = 0; k < tokens.length; k++) {
@@ -53,7 +44,7 @@ function cutLines(tokens: readonly Token[]): Line[] {
   }
   lines.push({ from, to: tokens.length });
   return lines;
-}
+});
 
 export const isTab = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '\t';
 
@@ -321,11 +312,15 @@ export interface HeadUnits {
 }
 
 /** Units that stand without a figure: in a heading of their own line, or said of the whole post. */
-export function headUnits(tokens: readonly Token[], lexicon: Lexicon): HeadUnits {
+export function headUnits(tokens: readonly Token[], lexicon: Lexicon, { at: signs }: Signals): HeadUnits {
   const sections: { from: number; unit: string }[] = [];
   const global = new Set<string>();
+  const mayHead = ({ from, to }: Line): boolean => {
+    for (let k = from; k < to; k++) if (((signs[k] ?? 0) & signal.unit) !== 0) return true;
+    return false;
+  };
   for (const line of linesOf(tokens)) {
-    const found = unitWord(tokens, lexicon, line);
+    const found = mayHead(line) ? unitWord(tokens, lexicon, line) : null;
     if (!found) continue;
     const part = tokens.slice(line.from, line.to);
     const amounts = part.filter(

@@ -6,7 +6,7 @@ import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, unitFor } from './rows.ts';
 import type { Token } from './tokens.ts';
-import { isStatementOf, sumsOf } from './totals.ts';
+import { isStatementOf, isSumIn } from './totals.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
 
@@ -16,7 +16,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
   const bare = rows.some((row) => row.named.meaning.kind !== 'unknown' && row.amount?.dim === 'bare');
   let said: ReadonlySet<number> | null = null;
   const before = ({ value }: Quantity): boolean => {
-    said ??= new Set(items.filter((_, at) => bound.groupOf[at]).map(figureOf));
+    said ??= figuresOf(bound.best, items);
     return said.has(value) || said.has(value / 100);
   };
   let ofFats: number | null = null;
@@ -26,11 +26,8 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     ofFats ??= sumOfFats(rows);
     return found !== null && ofFats > 0 && isStatementOf(withUnit(quantity, found.unit).value, ofFats);
   };
-  let sums: readonly number[] | null = null;
-  const agrees = ({ value }: Quantity): boolean => {
-    sums ??= sumsOf(rows);
-    return sums.some((sum) => Math.abs(sum - value) <= Math.max(0.011 * sum, 0.6));
-  };
+  const agrees = ({ value }: Quantity): boolean =>
+    isSumIn(rows, (sum) => Math.abs(sum - value) <= Math.max(0.011 * sum, 0.6));
   for (const k of bound.best.orphans) {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
@@ -103,7 +100,16 @@ function isDoubted(tokens: readonly Token[], at: number): boolean {
 
 const wavering: ReadonlySet<string> = new Set(['was', 'it', 'is', 'maybe', 'even', 'about']);
 
-const figureOf = (item: Item): number => (item.kind === 'amount' ? item.quantity.value : Number.NaN);
+/** The figures that names have. */
+function figuresOf({ groups }: Binding, items: readonly Item[]): ReadonlySet<number> {
+  const figures = new Set<number>();
+  for (const { amounts } of groups)
+    for (const k of amounts) {
+      const item = items[k];
+      if (item?.kind === 'amount') figures.add(item.quantity.value);
+    }
+  return figures;
+}
 
 /** "Does the 145 g still do?": a weight that a row has, spoken of as one that is known. */
 function isSaidAgain(tokens: readonly Token[], { from, quantity }: Amount, rows: readonly Row[]): boolean {

@@ -3,15 +3,11 @@ import { digitsIn } from './letters.ts';
 import type { Fate } from './reading.ts';
 import type { Assembly } from './rows.ts';
 
-const reasons: Readonly<Record<string, string>> = { time: 'a time', length: 'a size', temperature: 'a temperature' };
-
-function hasDigit(text: string): boolean {
-  for (let k = 0; k < text.length; k++) {
-    const code = text.charCodeAt(k);
-    if (code >= 48 && code <= 57) return true;
-  }
-  return false;
-}
+const reasons: ReadonlyMap<string, string> = new Map([
+  ['time', 'a time'],
+  ['length', 'a size'],
+  ['temperature', 'a temperature'],
+]);
 
 /** `4OO`: one figure to the reader, and `4` to who counts digits. */
 const ofDigits = (fate: Fate): readonly Fate[] =>
@@ -34,7 +30,7 @@ export function settleFates(assembly: Assembly): Fate[] {
       for (const k of token.numbers) set(k, token.reason === damaged ? 'unclear' : 'aside', token.reason);
     }
     if (token.t === 'quantity') {
-      const reason = reasons[token.quantity.dim];
+      const reason = reasons.get(token.quantity.dim);
       if (reason) assembly.fate(token.quantity, 'aside', reason);
     }
     for (let k = token.from; k < token.to; k++) {
@@ -52,7 +48,8 @@ export function settleFates(assembly: Assembly): Fate[] {
   }
   const fates = assembly.fates.filter((fate) => fate !== undefined).flatMap(ofDigits);
   for (const prim of prims) {
-    if (prim.kind !== 'word' || !hasDigit(prim.raw)) continue;
+    // a word of digits was put together of its pieces
+    if (prim.kind !== 'word' || prim.raw === prim.text) continue;
     for (const text of digitsIn(prim)) fates.push({ text, fate: 'used', why: `part of the name "${prim.raw}"` });
   }
   for (const passage of struck)

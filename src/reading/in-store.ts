@@ -5,8 +5,8 @@
 import { linesOf } from './columns.ts';
 import { thingOf, weighedAt } from './neighbours.ts';
 import { isPrice } from './prices.ts';
-import { gives, signal } from './signals.ts';
-import type { Token } from './tokens.ts';
+import { gives, type Signals, signal } from './signals.ts';
+import { asAside, asFiller, type Token } from './tokens.ts';
 
 export const inStore = 'what was bought or is in store';
 
@@ -75,9 +75,12 @@ const tellsPrice = (row: readonly Token[]): boolean =>
   /^(got|paid|grabbed|picked)$/.test(textOf(row.find((token) => token.t === 'word' && token.text !== 'i'))) &&
   row.some(isPaid);
 
-interface Row {
+interface Span {
   readonly from: number;
   readonly to: number;
+}
+
+interface Row extends Span {
   readonly stored: boolean;
 }
 
@@ -87,25 +90,51 @@ const longestTitle = 5;
 
 const isBlank = (token: Token | undefined): boolean => token?.t === 'line' && token.text === 'blank';
 
+const telling = signal.buying | signal.keeping;
+
+/** Nothing in a line tells of what is in store, or something may; `weighs`: there is a figure in it. */
+function lookInto(tokens: readonly Token[], { from, to }: Span, { at }: Signals): { tells: boolean; weighs: boolean } {
+  let [tells, weighs] = [false, false];
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    if (!token) break;
+    weighs ||= token.t === 'quantity';
+    tells ||= ((at[k] ?? 0) & telling) !== 0 || isPaid(token);
+  }
+  return { tells, weighs };
+}
+
+interface Rows {
+  /** Sentences of the lines that may tell of what is in store. */
+  readonly rows: readonly Row[];
+  /** There are others that weigh something. */
+  readonly others: boolean;
+}
+
 /** Lines and sentences that weigh something, and whether they tell of what is in store. */
-function rowsOf(tokens: readonly Token[]): readonly Row[] {
+function rowsOf(tokens: readonly Token[], signals: Signals): Rows {
   const rows: Row[] = [];
+  let others = false;
   let under = false;
   let any = false;
   const dotted = tokens.some((token) => isMeasured(token) && !token.quantity.text.endsWith('.'));
   for (const line of linesOf(tokens)) {
-    const whole = tokens.slice(line.from, line.to);
     if (isBlank(tokens[line.from - 1]) && any) under = false;
-    if (whole.length === 0) continue;
-    const uses = whole.some(isOfUse);
-    if (!whole.some(isFigure)) {
+    if (line.from === line.to) continue;
+    const { tells, weighs } = lookInto(tokens, line, signals);
+    if (!tells && !under) {
+      others ||= weighs;
+      continue;
+    }
+    const whole = tokens.slice(line.from, line.to);
+    if (!weighs) {
       // a heading, or talk between two lists
       const head = whole.slice(whole.findLastIndex((token, k) => k + 1 < whole.length && isEnd(token)) + 1);
       under = !head.some(isOfUse) && tellsStore(head) && (head.length <= longestHeading || textOf(head.at(-1)) === ':');
       any = false;
       continue;
     }
-    if (uses) under = false;
+    if (under && whole.some(isOfUse)) under = false;
     any = true;
     let opened = false;
     for (let from = line.from; from < line.to; ) {
@@ -118,7 +147,7 @@ function rowsOf(tokens: readonly Token[]): readonly Row[] {
       from = to;
     }
   }
-  return rows;
+  return { rows, others };
 }
 
 const isEnd = (token: Token): boolean => token.t === 'sign' && /^[.;!?]$/.test(token.text);
@@ -136,14 +165,14 @@ const whyOf = (token: Figure): string =>
   isPaid(token) ? 'a price' : token.quantity.dim === 'ratio' ? 'a date' : inStore;
 
 /** The tokens with the figures of rows that tell of what is in store set aside, if it is weighed again elsewhere. */
-export function leaveStore(tokens: readonly Token[]): readonly Token[] {
-  const rows = rowsOf(tokens);
+export function leaveStore(tokens: readonly Token[], signals: Signals): readonly Token[] {
+  const { rows, others } = rowsOf(tokens, signals);
   const stored = rows.filter(({ from, to, stored }) => {
     const row = stored ? tokens.slice(from, to) : [];
     // nobody buys the water
     return row.some(isIngredient) && !row.some((token) => token.t === 'name' && token.meaning.kind === 'water');
   });
-  if (stored.length === 0 || stored.length === rows.length) return tokens;
+  if (stored.length === 0 || (!others && stored.length === rows.length)) return tokens;
   const weighed = new Set<string>();
   const named = new Set<string>();
   let next = 0;
@@ -163,9 +192,9 @@ export function leaveStore(tokens: readonly Token[]): readonly Token[] {
     for (let k = row.from; k < row.to; k++) {
       const token = tokens[k];
       if (isFigure(token) && /^(mass|volume|bare|ratio|parts)$/.test(token.quantity.dim))
-        out[k] = { t: 'aside', reason: whyOf(token), numbers: token.quantity.numbers, from: token.from, to: token.to };
+        out[k] = asAside(token, whyOf(token));
       else if (isIngredient(token) && token.meaning.kind !== 'alkali' && token.meaning.kind !== 'stock')
-        out[k] = { t: 'word', text: 'only', sort: 'filler', from: token.from, to: token.to };
+        out[k] = asFiller(token, 'only');
     }
   }
   return out;

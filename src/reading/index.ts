@@ -6,7 +6,7 @@ import type { Item } from './items.ts';
 import { makeLexicon } from './lexicon.ts';
 import type { RecipeReading } from './reading.ts';
 import type { Settled } from './settle.ts';
-import { recipePointedAt } from './several.ts';
+import { recipePointedAt, type Several, severalIn } from './several.ts';
 import { makeSpeller } from './spelling.ts';
 import { amongTalk } from './talk.ts';
 import { multiplied, timesAll } from './times-all.ts';
@@ -49,13 +49,14 @@ const nothingDropped: ReadonlySet<number> = new Set();
  * what its writer answered to doubts about it.
  */
 export function readRecipe(reader: Reader, input: string, settled: Settled | null = null): RecipeReading {
-  const one = recipePointedAt(input);
+  const several = severalIn(input);
+  const one = recipePointedAt(several);
   const { text: post, factor, said } = timesAll(one?.text ?? input);
-  const first = readOne(reader, post, settled);
+  const first = readOne(reader, post === input ? several : severalIn(post), settled);
   const whole =
     settled || first.doubts.length === 0
       ? first
-      : (amongTalk(post, first, (rest) => readOne(reader, rest, null), reader.catalogue) ?? first);
+      : (amongTalk(post, first, (rest) => readOne(reader, severalIn(rest), null), reader.catalogue) ?? first);
   const reading = factor === null ? whole : multiplied(whole, factor, said);
   if (!one) return reading;
   const others = (one.rest.match(/\d+(?:[.,]\d+)*/g) ?? []).map((text) => ({
@@ -71,19 +72,26 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
   };
 }
 
-function readOne(reader: Reader, input: string, settled: Settled | null): RecipeReading {
-  const { items: written, units, ...cut } = itemize(reader, input);
-  const items = settled ? settled.items(written, cut.tokens) : written;
-  const bound = bind(items, cut.tokens);
+function readOne(reader: Reader, several: Several, settled: Settled | null): RecipeReading {
+  const cut = itemize(reader, several.post);
+  const { text, prims, tokens, disordered, struck, back, unheard } = cut;
+  const items = settled ? settled.items(cut.items, tokens) : cut.items;
+  const bound = bind(items, tokens, cut.cuts);
   const reading = assemble({
-    ...cut,
-    written: input,
     catalogue: reader.catalogue,
     lexicon: reader.lexicon,
+    prims,
+    tokens,
     items,
-    dropped: droppedOf(written, items),
+    dropped: droppedOf(cut.items, items),
     bound: settled?.rival && bound.rival ? settledOn(bound.rival) : bound,
-    units: settled?.unit ? { sections: [], global: new Set([settled.unit]) } : units,
+    units: settled?.unit ? { sections: [], global: new Set([settled.unit]) } : cut.units,
+    text,
+    several,
+    disordered,
+    struck,
+    back,
+    unheard,
   });
   return settled ? settled.reading(reading) : reading;
 }

@@ -1,6 +1,7 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterPhrases } from './after.ts';
 import { askedApart, sodaMeant } from './asked.ts';
+import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
@@ -29,7 +30,7 @@ import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { type Prim, scan } from './scan.ts';
 import { secondThoughts } from './second-thoughts.ts';
-import { signal, signalsOf } from './signals.ts';
+import { type Signals, signal, signalsOf } from './signals.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown } from './sums.ts';
@@ -58,10 +59,12 @@ export interface Cut {
   readonly back: readonly PutRight[];
   /** Words that take something back, and nobody knows what. */
   readonly unheard: string | null;
+  /** How the items may be bound, as far as that was asked. */
+  readonly cuts: Cuts | null;
 }
 
 /** What neighbours say of a figure, one after the other; each where one of its signals stands in the post. */
-const passes: readonly (readonly [(tokens: readonly Token[], signals: number) => readonly Token[], number])[] = [
+const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] = [
   [dashed, signal.negative],
   [elsewise, signal.figure],
   [alsoWarm, signal.temperature],
@@ -106,12 +109,17 @@ export function itemize(reader: Reader, input: string): Cut {
   const prims = wholeWords(scan(text), lexicon);
   const cut = tokenize(prims, lexicon, speller);
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
-  const meant = unitsMeant(unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon), prims, lexicon);
+  const laid = unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon);
+  const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
   let tokens = conversions(meant.tokens, lexicon);
-  const signals = signalsOf(tokens);
-  for (const [pass, needed] of passes) if (signals & needed) tokens = pass(tokens, signals);
+  const signals = signalsOf(tokens, cut.words);
+  for (const [pass, needed] of passes) if (signals.all & needed) tokens = pass(tokens, signals);
   const right = putRight(itemsOf(tokens, lexicon), tokens);
-  const heard = secondThoughts(right.items, tokens, prims, [...twins.told, ...meant.told, ...right.back]);
+  const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [
+    ...twins.told,
+    ...meant.told,
+    ...right.back,
+  ]);
   let { items } = heard;
   for (const shape of shapes) items = shape(items, tokens);
   return {
@@ -121,7 +129,8 @@ export function itemize(reader: Reader, input: string): Cut {
     items,
     back: heard.back,
     unheard: heard.unheard,
-    units: headUnits(tokens, lexicon),
+    cuts: heard.cuts,
+    units: headUnits(tokens, lexicon, signals),
     disordered,
     struck,
   };

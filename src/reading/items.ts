@@ -2,7 +2,10 @@ import { singular } from '../catalogue/names.ts';
 import type { Lexicon, Meaning } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
-import { drinkless } from './words.ts';
+
+/** Behind the name of a liquid: "an old tea towel", "a coffee filter", "a cleaned juice carton". */
+export const drinkless =
+  /^(?:towels?|filters?|boxe?s?|bottles?|jugs?|tins?|cans?|glass|glasses|mugs?|cosy|cozy|lights?|breaks?|bags?|strainers?|cartons?|rings?|tables?|houses?|shops?)$/;
 
 /** A thing that was named, with how it was written. */
 export interface Named {

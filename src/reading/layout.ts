@@ -72,7 +72,7 @@ export function layOut(text: string): LaidOut {
   let lines = (/-[ ]?\n/.test(text) ? text.replace(/(?<=\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '') : text).split('\n');
   if (text.includes('>'))
     lines = lines.map((line) => {
-      const plain = line.replace(quoteMark, '');
+      const plain = line.includes('>') ? line.replace(quoteMark, '') : line;
       if (plain !== line) quoted = true;
       return plain;
     });
@@ -80,7 +80,7 @@ export function layOut(text: string): LaidOut {
   for (const separator of [';', ',']) {
     if (!text.includes(separator)) continue;
     const rows = csvBlocks(lines, separator);
-    if (rows.size > 0) lines = lines.map((line, k) => (rows.has(k) ? csvCells(line, separator).join('\t') : line));
+    for (const k of rows) lines[k] = csvCells(lines[k] ?? '', separator).join('\t');
   }
   let out = lines.join('\n');
   if (/\.\.[ ]*[lI]?\d/.test(out))

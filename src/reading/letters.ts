@@ -128,7 +128,8 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
     const mixed = next?.glued && prim && !prim.glued && prim.kind !== next.kind;
     const water = mixed ? waterAt(prims, i) : null;
     const figure = mixed && !water ? endOfFigure(prims, i, lexicon) : i;
-    if (figure > i && (sure ??= isRecognised(prims, lexicon))) {
+    if (figure > i) sure ??= isRecognised(prims, lexicon);
+    if (figure > i && sure) {
       const whole = figureOf(prims.slice(i, figure));
       out ??= prims.slice(0, i);
       if (whole) out.push(whole);

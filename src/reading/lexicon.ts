@@ -1,8 +1,8 @@
-import { firstWord, spaced, wordsInOrder } from '../catalogue/names.ts';
+import { behind, wordsInOrder } from '../catalogue/names.ts';
 import type { AlkaliId, Catalogue, NamedHit } from '../catalogue/types.ts';
 import { units } from '../units/units.ts';
 import { scan } from './scan.ts';
-import { type RoleName, roles } from './words.ts';
+import { ownLines, ownNumeral, type RoleName } from './words.ts';
 
 /** What a phrase may mean. */
 export type Meaning =
@@ -49,6 +49,8 @@ export interface Lexicon {
 export interface Names {
   readonly has: (first: string) => boolean;
   readonly from: (first: string) => Trie<Entry> | undefined;
+  /** The same for a numeral, as "100 % olive" begins with. */
+  readonly fromNumeral: (first: string) => Trie<Entry> | undefined;
 }
 
 const emptyTrie = <T>(): Trie<T> => ({ next: null, hit: null });
@@ -69,31 +71,46 @@ function insert<T>(root: Trie<T>, words: readonly string[], from: number, value:
 }
 
 /** The reader's own names and, behind them, the catalogue's: a first word's branch is grown when it is met. */
-function namesOf(own: readonly Entry[], catalogue: Catalogue): Names {
-  const waiting = new Map<string, Entry[]>();
-  for (const entry of own) {
-    const first = firstWord(entry.phrase);
-    const list = waiting.get(first);
-    if (list) list.push(entry);
-    else waiting.set(first, [entry]);
-  }
+function namesOf(catalogue: Catalogue): Names {
   const grown = new Map<string, Trie<Entry>>();
-  const has = (first: string): boolean => waiting.has(first) || catalogue.byFirstWord.has(first);
+  const from = (first: string): Trie<Entry> | undefined => {
+    const known = grown.get(first);
+    if (known) return known;
+    const own = behind(first, ownLines);
+    const held = catalogue.byFirstWord.get(first);
+    if (own === null && !held) return undefined;
+    const root = emptyTrie<Entry>();
+    for (const entry of [...ownIn(own), ...(held ?? []).map((hit) => entryOf(catalogue, hit))])
+      insert(root, entry.phrase.split(' '), 1, entry);
+    grown.set(first, root);
+    return root;
+  };
+  const longest = Math.max(ownNumeral, catalogue.longestNumeral);
+  const numerals = new Map<string, Trie<Entry> | null>();
   return {
-    has,
-    from: (first) => {
-      const [own, held] = [waiting.get(first), catalogue.byFirstWord.get(first)];
-      if (!own && !held) return undefined;
-      const known = grown.get(first);
-      if (known) return known;
-      const root = emptyTrie<Entry>();
-      for (const entry of [...(own ?? []), ...(held ?? []).map((hit) => entryOf(catalogue, hit))])
-        insert(root, entry.phrase.split(' '), 1, entry);
-      grown.set(first, root);
-      return root;
+    has: (first) => behind(first, ownLines) !== null || catalogue.byFirstWord.has(first),
+    from,
+    fromNumeral: (first) => {
+      if (first.length > longest) return undefined;
+      let found = numerals.get(first);
+      if (found === undefined) {
+        found = from(first) ?? null;
+        if (numerals.size < mostNumerals) numerals.set(first, found);
+      }
+      return found ?? undefined;
     },
   };
 }
+
+/** Numerals that are remembered, at the most: all of three digits. */
+const mostNumerals = 1000;
+
+/** The reader's own names as they stand in a line. */
+const ownIn = (line: string | null): readonly Entry[] =>
+  (line?.split('|') ?? []).map((text) => {
+    const [kind, id, ...phrase] = text.split(' ');
+    return { meaning: { kind, id } as Meaning, phrase: phrase.join(' '), how: 'name' };
+  });
 
 /** What a name of the catalogue means to the reader. */
 function entryOf(catalogue: Catalogue, { name, kind, id, how }: NamedHit): Entry {
@@ -111,180 +128,8 @@ function entryOf(catalogue: Catalogue, { name, kind, id, how }: NamedHit): Entry
   return { meaning: meaning(), phrase: name, how: kind === 'alkali' ? 'name' : how };
 }
 
-const lyeNames = [
-  'lye',
-  'alkali',
-  'lauge',
-  'lye crystals',
-  'lye beads',
-  'lye flakes',
-  'lye powder',
-  'lye granules',
-  'dry lye',
-  'lye amount',
-  'pure lye',
-  'lye pellets',
-  'lye needed',
-  'lye weight',
-  'soap lye',
-];
-const waterNames = [
-  'water',
-  'distilled water',
-  'di water',
-  'h2o',
-  'wasser',
-  'eau',
-  'agua',
-  'acqua',
-  'dest wasser',
-  'destilliertes wasser',
-  'eau distillee',
-  'eau demineralisee',
-  'agua destilada',
-  'acqua distillata',
-  'acqua demineralizzata',
-  'aqua',
-  'deionised water',
-  'deionized water',
-  'filtered water',
-  'rain water',
-  'rainwater',
-  'tap water',
-  'spring water',
-  'cold water',
-  'hot water',
-  'warm water',
-  'boiling water',
-  'aq dest',
-  'aqua dest',
-  'h o',
-  'demineralised water',
-  'bottled water',
-  'water amount',
-  'dist water',
-  'dw',
-  'dm water',
-  'woda',
-  'voda',
-  'vatten',
-  'vann',
-  'vand',
-  'vesi',
-  'dh2o',
-  'd h2o',
-  'distilled h2o',
-  'distilled',
-  'purified water',
-  'demin water',
-  'leitungswasser',
-  'ice water',
-  'iced water',
-  'soft water',
-  'additional water',
-  'extra water',
-  'more water',
-];
-const iceNames = [
-  'ice',
-  'ice cubes',
-  'ice cube',
-  'crushed ice',
-  'eis',
-  'glace',
-  'hielo',
-  'ghiaccio',
-  'frozen water',
-  'eiswurfel',
-  'glacons',
-  'ice chips',
-];
-
-const stockNames = {
-  unsaid: [
-    'lye solution',
-    'that stock',
-    'the stock',
-    'my stock',
-    'of stock',
-    'stock lye',
-    'stock lye solution',
-    'lye stock',
-    'masterbatch',
-    'masterbatch lye',
-    'masterbatched lye',
-    'lye masterbatch',
-    'master batch',
-    'master batch lye',
-    'premixed lye',
-    'pre mixed lye',
-    'stock solution',
-    'mb lye',
-    'lye water',
-    'caustic solution',
-    'liquid lye',
-    'lye liquid',
-    'masterbatch lye solution',
-    'masterbatched lye solution',
-    'masterbatch solution',
-    'lye concentrate',
-    'premade lye solution',
-    'lye soln',
-    'premix lye',
-    'mb lye solution',
-    'pre made lye solution',
-  ],
-  naoh: [
-    'naoh solution',
-    'sodium hydroxide solution',
-    'caustic soda solution',
-    'natronlauge',
-    'lessive de soude',
-    'soda solution',
-    'naoh stock',
-    'naoh masterbatch',
-    'stock naoh',
-    'masterbatch naoh',
-    'masterbatched naoh',
-    'naoh soln',
-    'naoh stock solution',
-    'stock naoh solution',
-    'liquid caustic soda',
-    'sodium hydroxide stock solution',
-    'naoh masterbatch solution',
-    'masterbatch naoh solution',
-    'aqueous naoh',
-    'naoh lye solution',
-  ],
-  koh: [
-    'koh solution',
-    'potassium hydroxide solution',
-    'kalilauge',
-    'caustic potash solution',
-    'stock koh',
-    'koh stock',
-    'koh masterbatch',
-    'koh stock solution',
-    'stock koh solution',
-    'koh soln',
-    'koh lye solution',
-  ],
-} as const;
-
 /** Everything a post may name, ready for longest-match reading. Built once per catalogue. */
 export function makeLexicon(catalogue: Catalogue): Lexicon {
-  const entries: Entry[] = [];
-  const add = (phrase: string, meaning: Meaning, how: Entry['how'] = 'name'): void => {
-    entries.push({ meaning, phrase: spaced(phrase), how });
-  };
-  for (const name of lyeNames) add(name, { kind: 'alkali', id: 'unsaid' });
-  for (const name of waterNames) add(name, { kind: 'water', id: 'water' });
-  for (const name of iceNames) add(name, { kind: 'ice', id: 'ice' });
-  for (const id of ['unsaid', 'naoh', 'koh'] as const)
-    for (const name of stockNames[id]) add(name, { kind: 'stock', id });
-  for (const [role, phrases] of Object.entries(roles) as [RoleName, readonly string[]][])
-    for (const phrase of phrases) add(phrase, { kind: 'role', id: role });
-
   const unitTrie = emptyTrie<string>();
   for (const unit of units)
     for (const name of unit.names)
@@ -292,11 +137,11 @@ export function makeLexicon(catalogue: Catalogue): Lexicon {
 
   let words: ReturnType<Lexicon['vocabulary']> | null = null;
   return {
-    names: namesOf(entries, catalogue),
+    names: namesOf(catalogue),
     units: unitTrie,
     cup: 'cup',
     vocabulary: () => {
-      words ??= vocabularyOf(entries, unitTrie, catalogue);
+      words ??= vocabularyOf(unitTrie, catalogue);
       return words;
     },
     reordered: (spoken) => {
@@ -308,15 +153,11 @@ export function makeLexicon(catalogue: Catalogue): Lexicon {
   };
 }
 
-function vocabularyOf(
-  own: readonly Entry[],
-  unitTrie: Trie<string>,
-  catalogue: Catalogue,
-): ReturnType<Lexicon['vocabulary']> {
+function vocabularyOf(unitTrie: Trie<string>, catalogue: Catalogue): ReturnType<Lexicon['vocabulary']> {
   const known = new Set<string>([...(unitTrie.next?.keys() ?? []), ...catalogue.nameWords.known.split(' ')]);
   const spelt = new Set<string>(catalogue.nameWords.spelt.split(' '));
   const roleWords = new Set<string>();
-  for (const { phrase, meaning } of own)
+  for (const { phrase, meaning } of ownLines.split('\n').flatMap((line) => ownIn(line.slice(line.indexOf('\t') + 1))))
     for (const word of phrase.split(' ')) {
       known.add(word);
       if (meaning.kind === 'role') roleWords.add(word);

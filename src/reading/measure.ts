@@ -52,7 +52,9 @@ export function unitAt(
     best &&
     best.end === i + 1 &&
     !first.glued &&
-    (/^(s|st)$/.test(first.text) || (first.text === 'h' && prims[i + 1]?.glued && prims[i + 1]?.kind !== 'sign'))
+    (first.text === 's' ||
+      first.text === 'st' ||
+      (first.text === 'h' && prims[i + 1]?.glued && prims[i + 1]?.kind !== 'sign'))
   )
     best = null;
   if (!best) {

@@ -1,4 +1,4 @@
-import { asksForAlkali, wishesAlkali } from './asks.ts';
+import { wishesAlkali } from './asks.ts';
 import type { Bound } from './bind.ts';
 import { linesOf, packed, unitWord } from './columns.ts';
 import type { Item } from './items.ts';
@@ -9,7 +9,7 @@ import type { Token } from './tokens.ts';
 
 /** Fats named in the list without an amount, and alkali that is an ingredient but has none. */
 export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
-  const { items, tokens, bound, text, lexicon } = assembly.source;
+  const { items, tokens, bound, lexicon } = assembly.source;
   const weighed = weighedIn(rows);
   const lye = rows.some((row) => (row.amount || row.share) && lyes.has(row.named.meaning.kind));
   const lines = linesOf(tokens);
@@ -47,7 +47,7 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
     const amountless = { id: 'no-amount' as const, said: item.named.text, of: label(assembly, meaning) };
     if (meaning.kind === 'alkali') {
       if (
-        !asksForAlkali(text) &&
+        !assembly.asksForAlkali() &&
         !isToFill(assembly, item) &&
         roles.concentration === null &&
         !rows.some((row) => row.named.meaning.kind === 'alkali')
@@ -186,8 +186,11 @@ function inList(tokens: readonly Token[], item: Item, at: number, bound: Bound):
   );
 }
 
-const vague =
-  /^(some|scoops?|spoonfuls?|spoons?|bit|splash|little|knob|handfuls?|dash|glugs?|dollops?|drizzle|adding|add|chunk|lump|dab|swig|blob|half|jars?|tubs?|bottles?|blocks?|sticks?|packs?|bags?|tins?|cans?|cap|caps|capful|capfuls|ladles?|mugs?|glass|glasses)$/;
+const vague: ReadonlySet<string> = new Set(
+  'some scoop scoops spoonful spoonfuls spoon spoons bit splash little knob handful handfuls dash glug glugs dollop dollops drizzle adding add chunk lump dab swig blob half jar jars tub tubs bottle bottles block blocks stick sticks pack packs bag bags tin tins can cans cap caps capful capfuls ladle ladles mug mugs glass glasses'.split(
+    ' ',
+  ),
+);
 
 /** Words between such an amount and its name. */
 const between: ReadonlySet<string> = new Set(['of', 'the', 'my', 'a', 'an', 'more', 'extra', 'good']);
@@ -235,7 +238,7 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
     }
     let at = item.from - 1;
     while (at >= 0 && between.has(wordAt(at))) at--;
-    if (vague.test(wordAt(at).replace(/ of$/, '')))
+    if (vague.has(wordAt(at).replace(/ of$/, '')))
       assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
   }
 }
@@ -246,11 +249,11 @@ const alkaliLike = { least: 0.06, most: 0.3 };
 
 /** Washing soda weighed as if it were the alkali, in a post that names none and asks for none. */
 export function saltForAlkali(assembly: Assembly, rows: readonly Row[], fats: number): void {
-  const { items, text, catalogue } = assembly.source;
+  const { items, catalogue } = assembly.source;
   const named = items.some(
     (item) => item.kind === 'thing' && ['alkali', 'stock', 'ambiguous'].includes(item.named.meaning.kind),
   );
-  if (named || fats === 0 || asksForAlkali(text)) return;
+  if (named || fats === 0 || assembly.asksForAlkali()) return;
   for (const { named: one, grams } of rows) {
     const share = (grams ?? 0) / fats;
     if (!salts.has(one.meaning.id) || share < alkaliLike.least || share > alkaliLike.most) continue;
@@ -306,7 +309,7 @@ export function unsaid(
     const stock = named('stock');
     const alkali = named('alkali');
     const isStrong = rows.some((row) => row.named.meaning.kind === 'stock' && row.share);
-    if (stock && !alkali && !asksForAlkali(text))
+    if (stock && !alkali && !assembly.asksForAlkali())
       assembly.doubts.push(
         isStrong
           ? { id: 'no-amount', said: stock.named.text, of: stock.named.text }

@@ -1,10 +1,11 @@
 import { unit } from '../units/units.ts';
 import { packed, withUnit } from './columns.ts';
+import { drinkless } from './items.ts';
+import { keptLast } from './kept.ts';
 import type { Lexicon } from './lexicon.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
-import { gives, signal } from './signals.ts';
+import { gives, type Signals, signal } from './signals.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
-import { drinkless } from './words.ts';
 
 /**
  * Figures whose neighbours say that they are no amount, found before amounts look for their names: the size of what a
@@ -65,21 +66,16 @@ function boughtOf(tokens: readonly Token[], price: number): number | null {
   return massOf(tokens[k]) && (name.meaning.kind === 'alkali' || weighedElsewhere(tokens, nameAt)) ? k : null;
 }
 
-const countKnown = new WeakMap<readonly Token[], ReadonlyMap<string, number>>();
-
 /** What stands beside weights, and how often. */
-function weighedThings(tokens: readonly Token[]): ReadonlyMap<string, number> {
-  const known = countKnown.get(tokens);
-  if (known) return known;
+const weighedThings = keptLast((tokens: readonly Token[]): ReadonlyMap<string, number> => {
   const count = new Map<string, number>();
   tokens.forEach((token, at) => {
     if (token.t !== 'name' || !weighedAt(tokens, at)) return;
     const id = thingOf(token);
     count.set(id, (count.get(id) ?? 0) + 1);
   });
-  countKnown.set(tokens, count);
   return count;
-}
+});
 
 /** The thing named at token `at` stands beside a weight in another place, too. */
 export function weighedElsewhere(tokens: readonly Token[], at: number): boolean {
@@ -132,7 +128,7 @@ function spokenOf(tokens: readonly Token[], k: number, part: Quantity, solution:
   return null;
 }
 
-export function setAside(tokens: readonly Token[], signals: number): readonly Token[] {
+export function setAside(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
   const aside = (k: number, reason: string): void => {
     const token = (out ?? tokens)[k];
@@ -142,7 +138,7 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
   };
   const weighed = tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'mass');
   const solution = tokens.some((token) => token.t === 'name' && token.meaning.kind === 'stock');
-  const has = (bit: number): boolean => (signals & bit) !== 0;
+  const has = (bit: number): boolean => (signals.all & bit) !== 0;
   const [speaksOfIt, stored, paid] = [has(signal.ofIt), has(signal.store), has(signal.selling | signal.price)];
   const [parted, including, vessels] = [has(signal.parting), has(signal.including), has(signal.mould)];
   let bars = -1;
@@ -169,7 +165,7 @@ export function setAside(tokens: readonly Token[], signals: number): readonly To
         for (const also of weightsBehind(tokens, k)) aside(also, 'the weight of one bar');
         bars = -1;
       }
-      if (isStock(tokens, k, token, stored)) aside(k, 'what is left of a pack');
+      if (isStock(tokens, k, token, stored ? signals : null)) aside(k, 'what is left of a pack');
       if (isTakenFrom(tokens, k, token)) aside(k, packed);
       if (isReference(tokens, k, token) || isChange(tokens, k, token)) aside(k, 'said before');
       if (paid && isPaid(tokens, k, token)) aside(k, 'a price');
@@ -234,19 +230,24 @@ function isAny(tokens: readonly Token[], from: number, to: number, is: (token: T
 
 /** "500 g in the jar". */
 const isInJar = (tokens: readonly Token[], at: number): boolean => {
-  const [place, article, pot] = [tokens[at - 2], tokens[at - 1], tokens[at]];
+  const pot = tokens[at];
   if (!isPot(pot) || !/^(jar|tub|tin|bag|bottle|bucket)$/.test(pot.meant)) return false;
-  return isWord(place, 'in') && (isWord(article, 'the') || isWord(article, 'my'));
+  const article = tokens[at - 1];
+  return isWord(tokens[at - 2], 'in') && (isWord(article, 'the') || isWord(article, 'my'));
 };
 
 /** "2 kg more sunflower in the cupboard and a fresh 500 g jar of coconut": a sentence about what is in store. */
-function isStored(tokens: readonly Token[], k: number): boolean {
+function isStored(tokens: readonly Token[], k: number, { at: signs }: Signals): boolean {
   let [from, to] = [k, k];
   while (k - from < 20 && !isStop(tokens[from - 1])) from--;
   while (to - k < 20 && !isStop(tokens[to])) to++;
   // "150 g milk from the freezer" is what goes in
   const isTaken = (at: number): boolean => [1, 2, 3].some((back) => /^(from|out)$/.test(wordAt(tokens, at - back)));
-  return isAny(tokens, from, to, (one, at) => (gives(one, signal.store) && !isTaken(at)) || isInJar(tokens, at));
+  for (let at = Math.max(0, from); at < to; at++) {
+    const tells = ((signs[at] ?? 0) & signal.store) !== 0 && gives(tokens[at], signal.store) && !isTaken(at);
+    if (tells || isInJar(tokens, at)) return true;
+  }
+  return false;
 }
 
 /** "4 C", which is also four cups. */
@@ -283,24 +284,24 @@ function isTakenFrom(tokens: readonly Token[], k: number, token: Figure): boolea
   const owns = (one: Token | undefined): boolean => one?.t === 'word' && /^(bought|have|had|got|own)$/.test(one.text);
   let at = k - 1;
   while (k - at <= 4 && tokens[at]?.t === 'word') at--;
-  const words = tokens.slice(at + 1, k);
   const opens = isMark(tokens[at], /^\($/);
   const part = opens ? tokens[at - 1] : tokens[at];
   if (part?.t !== 'quantity' || part.quantity.dim !== token.quantity.dim) return false;
   if (part.quantity.value > token.quantity.value) return false;
+  const words = tokens.slice(at + 1, k);
   const ofThe = words.some((one, n) => (isWord(one, 'of') || isWord(one, 'from')) && isWord(words[n + 1], 'the'));
   return (opens && words.some(owns)) || (ofThe && [1, 2, 3].some((n) => owns(tokens[k + n])));
 }
 
 /** `palm kernel (last 2 lb)`, `2 lb of lard left`: in the cupboard, where the thing is weighed again. */
-function isStock(tokens: readonly Token[], k: number, token: Figure, stored: boolean): boolean {
+function isStock(tokens: readonly Token[], k: number, token: Figure, stored: Signals | null): boolean {
   if (!measured(token)) return false;
   if (ofIt(tokens, k, token) && isLeftOver(tokens, k)) return true;
   const before = tokens[k - 1];
   const after = tokens[k + 1];
   const last = before?.t === 'word' && lastWords.has(before.text);
   const left = after?.t === 'word' && (leftWords.has(after.text) || isLeftOver(tokens, k));
-  if (!last && !left && !(stored && isStored(tokens, k))) return false;
+  if (!last && !left && !(stored && isStored(tokens, k, stored))) return false;
   const behind = [k + 1, k + 2, k + 3].find((at) => isIngredient(tokens[at]));
   const alkali = behind === undefined ? undefined : tokens[behind];
   if (left && alkali?.t === 'name' && alkali.meaning.kind === 'alkali') return true;
@@ -321,22 +322,15 @@ const isParted = (tokens: readonly Token[], from: number, to: number): boolean =
 const lastWords: ReadonlySet<string> = new Set(['last', 'remaining', 'another', 'spare']);
 const leftWords: ReadonlySet<string> = new Set(['left', 'remaining', 'spare']);
 
-const firstKnown = new WeakMap<readonly Token[], ReadonlyMap<string, number>>();
-
 /** Where each weight is first said. */
-function firstSaid(tokens: readonly Token[]): ReadonlyMap<string, number> {
-  let known = firstKnown.get(tokens);
-  if (!known) {
-    const first = new Map<string, number>();
-    tokens.forEach((token, at) => {
-      const key = isWeight(token) ? weightKey(token) : '';
-      if (key !== '' && !first.has(key)) first.set(key, at);
-    });
-    known = first;
-    firstKnown.set(tokens, known);
-  }
-  return known;
-}
+const firstSaid = keptLast((tokens: readonly Token[]): ReadonlyMap<string, number> => {
+  const first = new Map<string, number>();
+  tokens.forEach((token, at) => {
+    const key = isWeight(token) ? weightKey(token) : '';
+    if (key !== '' && !first.has(key)) first.set(key, at);
+  });
+  return first;
+});
 
 const weightKey = ({ quantity: { value, upTo } }: Figure): string => (upTo === null ? value.toPrecision(6) : '');
 
@@ -437,13 +431,16 @@ const isWord = (token: Token | undefined, text: string): boolean => token?.t ===
 
 /** "156 g (that includes 12.5 g extra for the acid)": a part of an amount, and of nothing by its name. */
 function isIncluded(tokens: readonly Token[], k: number, token: Figure): boolean {
-  const before = tokens.slice(Math.max(0, k - 3), k);
-  const at = before.findLastIndex(
-    (one, at) =>
-      one.t === 'word' && (gives(one, signal.including) || (one.text === 'which' && isWord(before[at - 1], 'of'))),
-  );
-  const light = before.slice(at + 1).every((one) => one.t === 'word' || one.t === 'sign');
-  if (at < 0 || !light || !measured(token)) return false;
+  if (!measured(token)) return false;
+  const first = Math.max(0, k - 3);
+  let at = k - 1;
+  for (; at >= first; at--) {
+    const one = tokens[at];
+    if (one?.t !== 'word' && one?.t !== 'sign') return false;
+    if (gives(one, signal.including)) break;
+    if (at > first && isWord(one, 'which') && isWord(tokens[at - 1], 'of')) break;
+  }
+  if (at < first) return false;
   for (let next = k + 1; next < tokens.length && next - k <= 3; next++) {
     const one = tokens[next];
     if (isKnown(one)) return false;
@@ -530,6 +527,8 @@ export function conversions(tokens: readonly Token[], lexicon: Lexicon): readonl
   return out ?? tokens;
 }
 
+const equating: ReadonlySet<string> = new Set('= is are equals makes being about the same as ≈ ~'.split(' '));
+
 /** Figures of a conversion agree within this share. */
 const converted = 0.02;
 
@@ -540,13 +539,7 @@ function conversionOf(tokens: readonly Token[], k: number, first: Figure): numbe
   let at = k + 1;
   let equals = false;
   for (let one = tokens[at]; one && at - k <= 4 && !massOf(one); one = tokens[++at]) {
-    if (
-      !(
-        (one.t === 'word' || one.t === 'sign') &&
-        /^(=|is|are|equals|makes|being|about|the|same|as|≈|~)$/.test(one.text)
-      )
-    )
-      return null;
+    if (!((one.t === 'word' || one.t === 'sign') && equating.has(one.text))) return null;
     equals = true;
   }
   const second = tokens[at];
@@ -576,10 +569,10 @@ const isScale = (tokens: readonly Token[], k: number, { quantity }: Figure): boo
     /^(up|goes|weighs|only)$/.test(wordAt(tokens, k - 2)) &&
     isAny(tokens, k - 8, k, (one) => one.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'scale');
   if (upTo && quantity.dim === 'mass' && !isIngredient(next)) return true;
-  const isNamed = next?.t === 'name' && next.meaning.kind === 'role' && next.meaning.id === 'scale';
+  if (!(next?.t === 'name' && next.meaning.kind === 'role' && next.meaning.id === 'scale')) return false;
   // "water 210 g. Scale is ..."
   const isOwned = quantity.text.endsWith('.') || isIngredient(tokens[k - 1]) || isIngredient(tokens[k - 2]);
-  return isNamed && !isOwned && quantity.dim === 'mass' && quantity.value >= leastTaken;
+  return !isOwned && quantity.dim === 'mass' && quantity.value >= leastTaken;
 };
 
 /** "the 3 L tin", "a 5 kg bucket": a pack, unless it is "a 500 g tub of". */
@@ -769,13 +762,15 @@ function isLoaf(tokens: readonly Token[], k: number, token: Figure): boolean {
   );
 }
 
+const roughly: ReadonlySet<string> = new Set(['about', 'around', 'approx', 'roughly', 'some', 'nearly']);
+
 /** "12 pucks of about 100 g": so many of something that is no ingredient, each of that weight. */
 function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): boolean {
   if (token.quantity.dim !== 'mass') return false;
   const behind = tokens[k + 1];
   if (behind?.t === 'name' || (behind?.t === 'word' && behind.text === 'of')) return false;
   let at = k - 1;
-  if (/^(about|around|approx|roughly|some|nearly)$/.test(wordAt(tokens, at))) at--;
+  if (roughly.has(wordAt(tokens, at))) at--;
   if (wordAt(tokens, at) !== 'of') return false;
   const [piece, count] = [tokens[at - 1], tokens[at - 2]];
   return (

@@ -1,9 +1,10 @@
 /** Slips of the fingers in the small words and units of a question, and letters that stand for a unit. */
+import { behind } from '../catalogue/names.ts';
 import type { Lexicon } from './lexicon.ts';
 import { isFractionWord, isNumberWord } from './numbers.ts';
 import type { Prim } from './scan.ts';
 import { allowance, distance } from './spelling.ts';
-import { plainWords } from './words.ts';
+import { plainLines } from './words.ts';
 
 /** Short words whose slips no distance would tell from other short words. */
 const shortSlips: Readonly<Record<string, string>> = {
@@ -102,7 +103,7 @@ const before: ReadonlySet<string> = new Set(['in', 'to', 'into', 'as', 'many', '
 const after: ReadonlySet<string> = new Set(['in', 'to', 'into', 'as', '=', '?', '.', ',', 'by', 'x', '→']);
 
 const isPlain = (word: string, lexicon: Lexicon): boolean =>
-  plainWords.has(word) ||
+  behind(word, plainLines) !== null ||
   isNumberWord(word) ||
   isFractionWord(word) ||
   lexicon.names.has(word) ||

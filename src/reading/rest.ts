@@ -10,12 +10,19 @@ import type { Token } from './tokens.ts';
 type Thing = Extract<Item, { kind: 'thing' }>;
 
 const wordAt = (token: Token | undefined): string =>
-  token?.t === 'word' || (token?.t === 'name' && token.meaning.kind === 'role') ? token.text.toLowerCase() : '';
+  token?.t === 'word'
+    ? token.text
+    : token?.t === 'name' && token.meaning.kind === 'role'
+      ? token.text.toLowerCase()
+      : '';
 
-const restWord = /^(the )?(rest|remainder|remaining|balance)$/;
+const isRestWord = (word: string): boolean => word !== '' && /^(the )?(rest|remainder|remaining|balance)$/.test(word);
 /** May stand between the fat and the word. */
-const light =
-  /^(is|are|was|will|be|being|goes|the|of|it|in|as|with|made|up|by|all|just|then|for|my|from|oils?|fats?|and)$/;
+const light: ReadonlySet<string> = new Set(
+  'is are was will be being goes the of it in as with made up by all just then for my from oil oils fat fats and'.split(
+    ' ',
+  ),
+);
 /** "top up with olive", "olive to make up the kilo". */
 const fills = /^(top|topped|topping|fill|filled|make|made|bring)$/;
 /** Words between, at the most. */
@@ -26,14 +33,14 @@ function isRest(tokens: readonly Token[], { from, to }: Thing): boolean {
   let up = false;
   for (let k = from - 1; from - k <= farthest; k--) {
     const word = wordAt(tokens[k]);
-    if (restWord.test(word) || (up && fills.test(word))) return true;
+    if (isRestWord(word) || (up && fills.test(word))) return true;
     up ||= word === 'up';
-    if (!light.test(word) && !(tokens[k]?.t === 'sign' && /^[:=-]$/.test((tokens[k] as { text: string }).text))) break;
+    if (!light.has(word) && !(tokens[k]?.t === 'sign' && /^[:=-]$/.test((tokens[k] as { text: string }).text))) break;
   }
   for (let k = to; k - to < farthest; k++) {
     const word = wordAt(tokens[k]);
-    if (restWord.test(word)) return true;
-    if (!light.test(word)) break;
+    if (isRestWord(word)) return true;
+    if (!light.has(word)) break;
   }
   return false;
 }

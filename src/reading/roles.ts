@@ -1,11 +1,31 @@
-import { asksForAlkali } from './asks.ts';
 import type { Binding } from './bind.ts';
 import { withUnit } from './columns.ts';
 import type { Item } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Purity } from './reading.ts';
 import { type Assembly, roundTo, unitFor } from './rows.ts';
-import { asideRoles } from './words.ts';
+import type { RoleName } from './words.ts';
+
+/** Why a figure that belongs to this role is not part of the recipe. */
+const asideRoles: Partial<Readonly<Record<RoleName, string>>> = {
+  mould: 'the size of the mould',
+  pot: 'the size of a vessel or a pack',
+  bars: 'a number or size of bars',
+  cure: 'a time',
+  temperature: 'a temperature',
+  number: 'a number that only counts or names something',
+  chart: 'a value out of a chart',
+  time: 'a time of day',
+  price: 'a price',
+  people: 'a count',
+  scale: 'the scale',
+  heading: 'a heading',
+  target: 'a wish',
+  each: 'a count',
+  'batch-word': 'the size of the batch',
+  'scale-to': 'a size to scale to',
+  supply: 'what there is to take from',
+};
 
 export interface Roles {
   superfat: number | null;
@@ -105,11 +125,7 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
               'left-out',
               `I read the superfat "${quantity.text}" as a wish, and reckon what the amounts give.`,
             );
-          else if (
-            roles.superfat !== null &&
-            Math.abs(roles.superfat - value) > 1e-6 &&
-            asksForAlkali(assembly.source.text)
-          )
+          else if (roles.superfat !== null && Math.abs(roles.superfat - value) > 1e-6 && assembly.asksForAlkali())
             assembly.doubts.push({
               id: 'two-amounts',
               of: 'superfat',

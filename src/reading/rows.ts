@@ -1,5 +1,6 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterScope } from './after.ts';
+import { asksForAlkali } from './asks.ts';
 import type { Binding, Bound, Group } from './bind.ts';
 import { type HeadUnits, withUnit } from './columns.ts';
 import { isOfLooks } from './cook.ts';
@@ -9,6 +10,7 @@ import type { PutRight } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import type { Assumption, Doubt, Fate } from './reading.ts';
 import type { Prim } from './scan.ts';
+import type { Several } from './several.ts';
 import type { Token } from './tokens.ts';
 
 /** One name with what it got, in grams where that can be known. */
@@ -50,8 +52,8 @@ export interface Source {
   readonly bound: Bound;
   readonly units: HeadUnits;
   readonly text: string;
-  /** As it came, before it was cleaned and laid out. */
-  readonly written: string;
+  /** The recipes in the post as it came, before it was cleaned and laid out. */
+  readonly several: Several;
   readonly disordered: boolean;
   readonly struck: readonly string[];
   readonly back: readonly PutRight[];
@@ -70,6 +72,7 @@ export class Assembly {
   readonly unitsSeen: readonly string[];
   readonly lineOf: (token: number) => number;
   private readonly assumed = new Set<string>();
+  private asks: boolean | null = null;
   constructor(source: Source) {
     this.source = source;
     this.fates = new Array(source.prims.length);
@@ -87,6 +90,12 @@ export class Assembly {
     if (this.assumed.has(text)) return;
     this.assumed.add(text);
     this.assumptions.push({ id, text, ...of });
+  }
+
+  /** The post asks how much alkali its fats need. */
+  asksForAlkali(): boolean {
+    this.asks ??= asksForAlkali(this.source.text);
+    return this.asks;
   }
 
   /** What became of it is known. */

@@ -27,11 +27,11 @@ const apostrophe = 39;
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 const isPoint = (code: number): boolean => code === 44 || code === 46;
 
-const letter = /^\p{L}/u;
-
 function isLetter(text: string, i: number, code: number): boolean {
   if (code < 0x80) return (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
-  return letter.test(String.fromCodePoint(text.codePointAt(i) ?? 0));
+  // é, ł, and not × or ÷
+  if (code >= 0xc0 && code < 0x250) return code !== 0xd7 && code !== 0xf7;
+  return /^\p{L}/u.test(String.fromCodePoint(text.codePointAt(i) ?? 0));
 }
 
 const isMark = (text: string, i: number, code: number): boolean => code >= 0x300 && /^\p{M}/u.test(text[i] ?? '');

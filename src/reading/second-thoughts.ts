@@ -3,14 +3,14 @@
  * still palm in it", "no palm, I left it out", "lard in place of the palm". What stands last, or does not speak of what
  * was, counts, and the answer says so; what cannot be known stays for a question.
  */
-import { type Group, groupsOf } from './bind.ts';
+import { type Cuts, cutsOf, type Group, groupsOf } from './bind.ts';
 import { type Change, changesIn } from './changes.ts';
 import type { Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
 import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
-import type { Prim } from './scan.ts';
-import { type Sentence, sentencesOf } from './sentences.ts';
+import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
+import { gives, ofWord, type Signals, signal } from './signals.ts';
 import {
   isPointing,
   isWished,
@@ -21,7 +21,6 @@ import {
   type Stance,
   stanceOf,
   takenBackIn,
-  turning,
 } from './stance.ts';
 import type { Token } from './tokens.ts';
 
@@ -47,6 +46,8 @@ export interface Thoughts {
   readonly back: readonly PutRight[];
   /** Words that take something back, and nobody knows what. */
   readonly unheard: string | null;
+  /** How the items may be bound, as far as that was asked. */
+  readonly cuts: Cuts | null;
 }
 
 /** A post while its second thoughts are gone through. */
@@ -58,6 +59,8 @@ interface Post {
   readonly instead: Map<Item, Item>;
   readonly back: PutRight[];
   unclear: string | null;
+  /** What was taken out last, and in which sentence. */
+  last: { readonly key: string; readonly sentence: number } | null;
 }
 
 const weighs = ({ dim }: Quantity): boolean => dim === 'mass' || dim === 'volume' || dim === 'bare';
@@ -82,25 +85,27 @@ function alkalisIn(items: readonly Item[]): number {
 }
 
 const turnsIn = (token: Token): boolean =>
-  (token.t === 'word' && turning.has(token.text)) || (token.t === 'name' && token.meaning.id === 'number');
+  gives(token, signal.turning) || (token.t === 'name' && token.meaning.id === 'number');
 /** "Old:", which is also said of a bar that has cured. */
 const isHeading = (token: Token): boolean =>
-  token.t === 'name' && token.meaning.kind === 'role' && turning.has(token.text.toLowerCase());
+  token.t === 'name' && token.meaning.kind === 'role' && (ofWord(token.text.toLowerCase()) & signal.turning) !== 0;
 
 /** The items without what the post takes back later on, and what that was. */
 export function secondThoughts(
   items: readonly Item[],
-  tokens: readonly Token[],
-  prims: readonly Prim[],
+  cut: Cut & { readonly signals: Signals },
   before: readonly PutRight[],
 ): Thoughts {
-  const turns = tokens.some((token) => turnsIn(token) || isHeading(token));
-  const isBoth = turns && tokens.some((token) => token.t === 'word' && token.text === 'both') && !tokens.some(turnsIn);
-  if (!turns || isBoth || !items.some(isAmount)) return { items, back: before, unheard: null };
-  const sentences = sentencesOf(tokens, prims);
+  const { tokens } = cut;
+  const has = (bit: number): boolean => (cut.signals.all & bit) !== 0;
+  const turns = has(signal.turning) && tokens.some((token) => turnsIn(token) || isHeading(token));
+  const isBoth =
+    turns && has(signal.both) && tokens.some((token) => gives(token, signal.both)) && !tokens.some(turnsIn);
+  if (!turns || isBoth || !items.some(isAmount)) return { items, back: before, unheard: null, cuts: null };
+  const sentences = sentencesOf(cut);
   const changes = sentences.map(changesIn);
   const rights = rightsIn(sentences);
-  const said = saidIn(
+  const { said, cuts } = saidIn(
     items,
     tokens,
     sentences,
@@ -115,6 +120,7 @@ export function secondThoughts(
     instead: new Map(),
     back: [...before],
     unclear: null,
+    last: null,
   };
   changes.forEach((list, k) => {
     for (const change of list) applyChange(post, change, k);
@@ -132,11 +138,9 @@ export function secondThoughts(
         : items.filter((item) => !post.gone.has(item)).map((item) => post.instead.get(item) ?? item),
     back: post.back,
     unheard: post.unclear ?? takenBackIn(sentences, hears) ?? lackIn(sentences, tokens, hears),
+    cuts,
   };
 }
-
-/** The place of token `k` in the text of its sentence. */
-const placeIn = ({ from, at }: Sentence, k: number): number => at[k - from] ?? 0;
 
 /** Something is named twice. */
 function repeats(items: readonly Item[]): boolean {
@@ -194,7 +198,7 @@ function saidIn(
   sentences: readonly Sentence[],
   rights: readonly Right[],
   isChanged: boolean,
-): readonly Said[] {
+): { readonly said: readonly Said[]; readonly cuts: Cuts | null } {
   const stances = new Map<Item, Stance>();
   const pointers = new Set<Item>();
   const headed = new Set<Item>();
@@ -210,9 +214,11 @@ function saidIn(
     if (!sentence || item.from < sentence.from) continue;
     if (told !== s) tells = mayTell(sentence);
     told = s;
-    const place = placeIn(sentence, item.from);
     const rightFrom = rights[s]?.from ?? Number.POSITIVE_INFINITY;
-    if (superfat && item.quantity.dim === 'bare' && isWished(sentence, place)) {
+    const isWish = superfat && item.quantity.dim === 'bare';
+    if (!isWish && !tells && rightFrom === Number.POSITIVE_INFINITY) continue;
+    const place = sentence.placeOf(item.from);
+    if (isWish && isWished(sentence, place)) {
       stances.set(item, 'now');
       pointers.add(item);
       continue;
@@ -228,11 +234,12 @@ function saidIn(
   }
   const all = [...stances.values()];
   const turned = all.includes('once') || (all.some((one) => one !== 'told') && (pointers.size > 0 || repeats(items)));
-  if (!turned && !isChanged) return [];
+  if (!turned && !isChanged) return { said: [], cuts: null };
   const others = pointers.size === 0 ? items : items.filter((item) => !pointers.has(item));
   const alkalis = alkalisIn(items);
   const said: Said[] = [];
-  for (const group of groupsOf(withUnits(others, stances), tokens)) {
+  const cuts = cutsOf(withUnits(others, stances), tokens);
+  for (const group of groupsOf(cuts)) {
     const [at] = group.things;
     const thing = at === undefined || group.things.length > 1 ? undefined : others[at];
     if (!isThing(thing)) continue;
@@ -249,7 +256,7 @@ function saidIn(
     if (last && suits(last.key, item.quantity) && isLikely(item.quantity, last.amount.quantity))
       said.push({ ...last, amount: item, stance: stances.get(item) ?? null, pointing: true });
   }
-  return said.sort((a, b) => a.amount.from - b.amount.from);
+  return { said: said.sort((a, b) => a.amount.from - b.amount.from), cuts };
 }
 
 /** The figure of a group that weighs; the first where none does. */
@@ -290,15 +297,13 @@ function thingAt(post: Post, token: number): { readonly thing: Thing; readonly k
 const spokenOf = (post: Post, sentence: Sentence): Said | undefined =>
   post.said.findLast((one) => within(one, sentence) && /^(?:fat|liquid|additive|scent) /.test(one.key));
 
-const last = new WeakMap<Post, { readonly key: string; readonly sentence: number }>();
-
 function applyChange(post: Post, change: Change, k: number): void {
   const sentence = post.sentences[k];
   if (!sentence) return;
   const span = { from: sentence.from, to: sentence.to };
   const it =
     change.gone === null ? (change.kind === 'out' ? spokenOf(post, sentence) : undefined) : thingAt(post, change.gone);
-  const before = last.get(post);
+  const before = post.last;
   const key =
     it?.key ??
     (change.kind === 'swap' && change.gone === null && before && k - before.sentence <= 2 ? before.key : null);
@@ -331,7 +336,7 @@ function applyChange(post: Post, change: Change, k: number): void {
     if (change.gone !== null && had.some((one) => one.thing === it?.thing)) return;
     for (const one of had) drop(post, one);
     if (it) post.gone.add(it.thing);
-    last.set(post, { key, sentence: k });
+    post.last = { key, sentence: k };
     post.back.push({
       text: `I left out ${label} (${written(first.amount.quantity)}), as the post takes it out.`,
       gone: figures(had),
@@ -474,7 +479,8 @@ function settleFigures(post: Post): void {
 /** The figure of several that counts; null where all are alike or nobody knows. */
 function countingOf(list: readonly Said[]): Said | null {
   const [first] = list;
-  if (!first || list.every((one) => isSame(one.amount.quantity, first.amount.quantity))) return null;
+  if (!first || list.length < 2 || list.every(({ stance }) => stance === null)) return null;
+  if (list.every((one) => isSame(one.amount.quantity, first.amount.quantity))) return null;
   const right = list.findLast(({ stance }) => stance === 'right');
   if (right) {
     const behind = list.slice(list.indexOf(right) + 1);

@@ -1,17 +1,76 @@
 /** A post cut into sentences, brackets and rows, each as plain words in which names and figures are placeholders. */
 import type { Prim } from './scan.ts';
+import { signal } from './signals.ts';
 import type { Token } from './tokens.ts';
+import type { Word } from './word.ts';
 
-/** Words of one sentence, bracket or row, from token `from` to `to`. */
-export interface Sentence {
-  readonly from: number;
-  readonly to: number;
+/** Tokens of a text, the prims that they are made of, and the words there. */
+export interface Cut {
+  readonly tokens: readonly Token[];
+  readonly prims: readonly Prim[];
+  readonly words: readonly (Word | null)[];
+}
+
+interface Plain {
   /** `@` stands for a name of something, `#` for a figure; signs stand apart. */
   readonly text: string;
   /** Where each of its tokens begins in `text`. */
   readonly at: readonly number[];
+}
+
+/** Words of one sentence, bracket or row, from token `from` to `to`. */
+export class Sentence {
+  readonly from: number;
+  readonly to: number;
   /** Counts the paragraphs. */
   readonly paragraph: number;
+  /** It may take something back, or say when something was so. */
+  readonly retells: boolean;
+  private readonly cut: Cut;
+  private plain: Plain | null = null;
+
+  constructor(cut: Cut, from: number, to: number, paragraph: number, retells: boolean) {
+    this.cut = cut;
+    this.from = from;
+    this.to = to;
+    this.paragraph = paragraph;
+    this.retells = retells;
+  }
+
+  get text(): string {
+    this.plain ??= plainOf(this.cut, this.from, this.to);
+    return this.plain.text;
+  }
+
+  /** The place of token `k` in its text. */
+  placeOf(k: number): number {
+    this.plain ??= plainOf(this.cut, this.from, this.to);
+    return this.plain.at[k - this.from] ?? 0;
+  }
+
+  /** The token at this place of its text. */
+  tokenAt(place: number): number {
+    this.plain ??= plainOf(this.cut, this.from, this.to);
+    return (
+      this.from +
+      Math.max(
+        0,
+        this.plain.at.findLastIndex((at) => at <= place),
+      )
+    );
+  }
+}
+
+function plainOf({ tokens, prims }: Cut, from: number, to: number): Plain {
+  let text = '';
+  const at: number[] = [];
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    if (!token) break;
+    at.push(text.length);
+    if (token.t !== 'line') text += `${placeholder(token, prims)} `;
+  }
+  return { text, at };
 }
 
 /** A word stands as it was written, whatever has been made of its token. */
@@ -21,6 +80,13 @@ const placeholder = (token: Token, prims: readonly Prim[]): string => {
   if (token.t === 'word') return prims[token.from]?.text ?? token.text;
   return token.t === 'sign' ? token.text : '…';
 };
+
+/** One of the words that tell, or the name of several words that may hold one. */
+function mayRetell(token: Token, words: readonly (Word | null)[]): boolean {
+  if (token.t === 'sign') return token.text === '>';
+  if (token.t === 'name' && token.meaning.kind === 'role' && token.to > token.from + 1) return true;
+  return (token.t === 'word' || token.t === 'name') && ((words[token.from]?.signals ?? 0) & signal.retelling) !== 0;
+}
 
 /** Tokens from which on a line is taken for one of running text, which the next may carry on. */
 const runningText = 9;
@@ -48,35 +114,24 @@ function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin
 }
 
 /** The sentences of a post in order; time linear in its length. */
-export function sentencesOf(tokens: readonly Token[], prims: readonly Prim[]): readonly Sentence[] {
+export function sentencesOf(cut: Cut): readonly Sentence[] {
+  const { tokens, prims, words } = cut;
   const sentences: Sentence[] = [];
   let from = 0;
   let paragraph = 0;
-  let text = '';
-  let at: number[] = [];
+  let retells = false;
+  let any = false;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     if (!token) break;
-    at.push(text.length);
-    if (token.t !== 'line') text += `${placeholder(token, prims)} `;
+    any ||= token.t !== 'line';
+    retells ||= mayRetell(token, words);
     if (!ends(tokens, prims, k, from)) continue;
-    if (text !== '') sentences.push({ from, to: k + 1, text, at, paragraph });
+    if (any) sentences.push(new Sentence(cut, from, k + 1, paragraph, retells));
     if (token.t === 'line' && token.text === 'blank') paragraph++;
     from = k + 1;
-    text = '';
-    at = [];
+    retells = false;
+    any = false;
   }
   return sentences;
-}
-
-/** The token of a sentence at this place of its text. */
-export function tokenAt({ from, at }: Sentence, place: number): number {
-  let low = 0;
-  let high = at.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if ((at[middle] ?? 0) <= place) low = middle;
-    else high = middle - 1;
-  }
-  return from + low;
 }

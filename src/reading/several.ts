@@ -29,7 +29,7 @@ const mayHead =
   /(?:recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th)[\s\S]*?(?:recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th)/i;
 
 /** The recipes of a post, each with its heading; one alone where the post does not number them. */
-export function recipesIn(post: string): readonly string[] {
+function numberedIn(post: string): readonly string[] {
   if (!mayHead.test(post)) return [post];
   const found: RegExpExecArray[] = [];
   headings.lastIndex = 0;
@@ -85,13 +85,19 @@ function quotedOrNot(post: string, lines: readonly Part[]): readonly Part[] {
   return runs;
 }
 
-/** The parts that name an alkali, which stands at `places`, and more than two amounts; two or a few, or none at all. */
-function wholeOf(post: string, parts: readonly Part[], places: readonly number[]): readonly Part[] {
+/** Where the next alkali is named from here on, by its end; beyond the post where none is. */
+function alkaliFrom(post: string, place: number): number {
+  alkali.lastIndex = place;
+  return alkali.test(post) ? alkali.lastIndex : Number.POSITIVE_INFINITY;
+}
+
+/** The parts that name an alkali and more than two amounts; two or a few, or none at all. */
+function wholeOf(post: string, parts: readonly Part[]): readonly Part[] {
   const whole: Part[] = [];
   let next = 0;
   for (const part of parts) {
-    while ((places[next] ?? post.length) < part.from) next++;
-    if ((places[next] ?? post.length) >= part.to || !hasAmounts(post.slice(part.from, part.to), 2)) continue;
+    if (next <= part.from) next = alkaliFrom(post, part.from);
+    if (next > part.to || !hasAmounts(post.slice(part.from, part.to), 2)) continue;
     if (whole.length === most) return [];
     whole.push(part);
   }
@@ -99,16 +105,14 @@ function wholeOf(post: string, parts: readonly Part[], places: readonly number[]
 }
 
 /** Paragraphs or lines that are each a whole recipe, with figures of their own: steps that repeat a recipe are none. */
-function unnumbered(post: string): readonly Part[] {
-  const places: number[] = [];
-  alkali.lastIndex = 0;
-  while (alkali.test(post)) places.push(alkali.lastIndex - 1);
+function unnumberedIn(post: string): readonly Part[] {
   // two recipes name an alkali each
-  if (places.length < 2) return [];
+  const first = alkaliFrom(post, 0);
+  if (alkaliFrom(post, first) > post.length) return [];
   const lines = linesOf(post);
-  const ways = [post.includes('>') ? quotedOrNot(post, lines) : [], paragraphsOf(post), lines];
+  const ways = [() => (post.includes('>') ? quotedOrNot(post, lines) : []), () => paragraphsOf(post), () => lines];
   for (const way of ways) {
-    const parts = wholeOf(post, way, places);
+    const parts = wholeOf(post, way());
     if (parts.length === 0) continue;
     const figures = parts.map(({ from, to }) => new Set(post.slice(from, to).match(/\d+(?:[.,]\d+)?/g)));
     const own = figures.map((mine, k) =>
@@ -119,22 +123,35 @@ function unnumbered(post: string): readonly Part[] {
   return [];
 }
 
-const partsOf = (post: string): readonly string[] => {
-  const numbered = recipesIn(post);
-  if (numbered.length > 1) return numbered;
-  const parts = unnumbered(post).map(({ from, to }) => post.slice(from, to));
-  return parts.length > 1 ? parts : [post];
-};
+/** The recipes that a post may hold, by their numbers, or by what stands in them where they have none. */
+export interface Several {
+  readonly post: string;
+  /** The post alone where it does not number them. */
+  readonly numbered: readonly string[];
+  readonly unnumbered: readonly Part[];
+}
+
+export function severalIn(post: string): Several {
+  const numbered = numberedIn(post);
+  return { post, numbered, unnumbered: numbered.length > 1 ? [] : unnumberedIn(post) };
+}
 
 /** How many recipes an answer can choose from; 0 where the post gives no way to part them. */
-export function choices(post: string): number {
-  const { length } = partsOf(post);
+export function choices({ numbered, unnumbered }: Several): number {
+  const { length } = numbered.length > 1 ? numbered : unnumbered;
   return length > 1 && length <= most ? length : 0;
 }
 
+function partsOf({ post, numbered, unnumbered }: Several): readonly string[] {
+  if (numbered.length > 1) return numbered;
+  return unnumbered.length > 1 ? unnumbered.map(({ from, to }) => post.slice(from, to)) : [post];
+}
+
 /** The recipe that an answer means ("the second", "recipe 2"); null where it means none. */
-export function recipeChosen(post: string, answer: string): string | null {
-  const parts = partsOf(post);
+export const recipeChosen = (post: string, answer: string): string | null => chosenOf(severalIn(post), answer);
+
+function chosenOf(several: Several, answer: string): string | null {
+  const parts = partsOf(several);
   const plain = answer
     .toLowerCase()
     .replace(new RegExp(`\\b${kind}\\b|#`, 'g'), ' ')
@@ -160,8 +177,7 @@ interface Pointed {
 }
 
 /** A post of an older and a newer recipe that says which one is meant: all of it but the other. */
-function newerOf(post: string): Pointed | null {
-  const parts = unnumbered(post);
+function newerOf({ post, unnumbered: parts }: Several): Pointed | null {
   const meant = meantOf(post, parts);
   const other = parts.find((part) => part !== meant);
   if (!meant || !other) return null;
@@ -174,13 +190,13 @@ function newerOf(post: string): Pointed | null {
 }
 
 /** A post of several recipes that says which one is meant: that one, and how it was called. */
-export function recipePointedAt(post: string): Pointed | null {
-  const parts = recipesIn(post);
-  if (parts.length < 2) return newerOf(post);
+export function recipePointedAt(several: Several): Pointed | null {
+  const { post, numbered: parts } = several;
+  if (parts.length < 2) return newerOf(several);
   const [first, ...more] = post.matchAll(pointing);
   const called = (first?.[1] ?? first?.[2])?.toLowerCase();
   if (!first || !called || more.length > 0) return null;
-  const chosen = recipeChosen(post, called);
+  const chosen = chosenOf(several, called);
   if (chosen === null) return null;
   return { text: chosen.replace(first[0], ' '), called, of: parts.length, rest: post.replace(chosen, ' ') };
 }

@@ -9,17 +9,6 @@ import type { Token } from './tokens.ts';
  */
 export type Stance = 'right' | 'now' | 'once' | 'told' | 'others' | null;
 
-/** Words without which no sentence of a post can take anything back. */
-export const turning: ReadonlySet<string> = new Set(
-  `edit edited correction corrected erratum oops whoops woops sorry scratch strike meant wait typo mistyped misread mistake update updated
-   instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed
-   old previous not no nope never didnt minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped
-   says say uses takes thinks reckons swears claims insists recommends would now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until
-   none ran run became turned only topped made ignore yesterday last earlier compared there normally usually otherwise`.split(
-    /\s+/,
-  ),
-);
-
 /** A sentence, or the sentences behind it, put something right. */
 const rights =
   /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:#-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?! to (?:ask|post|check|share))(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)|no , wait|no wait|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|fat fingers?|update(?= [:#-]))/;
@@ -58,15 +47,21 @@ export interface Right {
   readonly headed: boolean;
 }
 
+/** "Edit: thanks for the quick answers!": a heading with words of its own, and nothing that could be put right. */
+const isThanks = (text: string): boolean => /(?:^|\s)[:#-]? ?\p{L}[^#@]*[.!] $/u.test(text) && !/[#@]/.test(text);
+
 /** What of each sentence puts something right. */
 export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
   const never = Number.POSITIVE_INFINITY;
   let paragraph = -1;
   let next = false;
   return sentences.map((sentence) => {
-    const { text } = sentence;
-    const found = rights.exec(text);
     const carried = next || sentence.paragraph === paragraph;
+    next = false;
+    if (!sentence.retells) return { from: carried ? 0 : never, headed: sentence.paragraph === paragraph };
+    const { text } = sentence;
+    if (heading.test(text) && isThanks(text)) return { from: never, headed: false };
+    const found = rights.exec(text);
     // "Sorry, scratch that.": the next sentence says what counts
     next = found !== null && !text.includes('#');
     if (heading.test(text)) paragraph = sentence.paragraph;
@@ -82,7 +77,7 @@ const telling =
   /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed)\b/;
 
 /** Whether a figure of the sentence may have a stance other than to put another right. */
-export const mayTell = ({ text }: Sentence): boolean => telling.test(text);
+export const mayTell = (sentence: Sentence): boolean => sentence.retells && telling.test(sentence.text);
 
 export function stanceOf({ text }: Sentence, place: number, rightFrom: number): Stance {
   const before = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
@@ -140,7 +135,9 @@ export function lackIn(
   tokens: readonly Token[],
   hears: (k: number) => boolean,
 ): string | null {
-  for (const [k, { text, from, to }] of sentences.entries()) {
+  for (const [k, sentence] of sentences.entries()) {
+    if (!sentence.retells) continue;
+    const { text, from, to } = sentence;
     const found = text.includes('#') && text.includes('@') ? lacked.exec(text) : null;
     if (!found || text.includes('?') || hears(k) || (k > 0 && hears(k - 1))) continue;
     if (tokens.slice(from, to).some((one) => one.t === 'name' && one.meaning.kind === 'fat')) return found[0];
@@ -150,9 +147,12 @@ export function lackIn(
 
 /** The first words that take something back which nothing `hears`. */
 export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) => boolean): string | null {
-  for (const [k, { text, paragraph }] of sentences.entries()) {
-    const { 0: found, index } = takenBack.exec(text) ?? { 0: null, index: 0 };
-    if (found === null) continue;
+  for (let k = 0; k < sentences.length; k++) {
+    const sentence = sentences[k];
+    const taken = sentence?.retells ? takenBack.exec(sentence.text) : null;
+    if (!sentence || !taken) continue;
+    const { text, paragraph } = sentence;
+    const { 0: found, index } = taken;
     const isHeading = /^(?:edit|correction)/.test(found);
     let last = k;
     // what it speaks of may stand behind it
@@ -162,8 +162,7 @@ export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) =
     }
     const span = sentences.slice(k, last + 1);
     if (span.some((_, n) => hears(k + n))) continue;
-    // "Edit: thanks for the quick answers!"
-    if (isHeading && /\p{L}.*[.!] $/u.test(text.slice(index + found.length)) && !/[#@]/.test(text)) continue;
+    if (isHeading && isThanks(text)) continue;
     const all = span.map((one, n) => (n === 0 ? one.text.slice(index) : one.text)).join(' ');
     if (isHeading && (!all.includes('#') || adds.test(all)) && !/\b(?:not|koh|naoh|instead)\b/.test(all)) continue;
     return found.replace(/ :/, ':');

@@ -2,7 +2,7 @@
 import { amountItem, type Item, thingItem } from './items.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { gives, signal } from './signals.ts';
-import { asFiller, type Token } from './tokens.ts';
+import { asAside, asFiller, type Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
 type Thing = Extract<Item, { kind: 'thing' }>;
@@ -118,18 +118,20 @@ function isWeighed(items: readonly Item[], tokens: readonly Token[], first: numb
 /** "half of it is NaOH", "half lye, half water". */
 function halfOf(items: readonly Item[], tokens: readonly Token[], k: number): Stated | null {
   const alkali = items[k];
-  if (!isKind(alkali, 'alkali') || isWeighed(items, tokens, k, k) || !isHalf(tokens, alkali)) return null;
+  if (!isKind(alkali, 'alkali') || !isHalf(tokens, alkali) || isWeighed(items, tokens, k, k)) return null;
   const half: Quantity = { ...plainQuantity, dim: 'percent', value: 0.5, inWords: true, text: 'half' };
   const said = amountItem(half, alkali.to, alkali.to);
   const next = items[k + 1];
   return { alkali, said, share: 0.5, length: isKind(next, 'water') && isHalf(tokens, next) ? 2 : 1 };
 }
 
+const beforeHalf: ReadonlySet<string> = new Set('of it is the that which are by weight being'.split(' '));
+
 function isHalf(tokens: readonly Token[], { from }: Thing): boolean {
   for (let back = from - 1; from - back <= 5; back--) {
     const word = wordAt(tokens[back]);
     if (word === 'half') return true;
-    if (!/^(of|it|is|the|that|which|are|by|weight|being)$/.test(word)) return false;
+    if (!beforeHalf.has(word)) return false;
   }
   return false;
 }
@@ -145,19 +147,26 @@ function mixedAt(items: readonly Item[], tokens: readonly Token[], k: number): S
   return { alkali, said, share, length: 3 };
 }
 
-/** One of the four items from `k` on, which a statement may take, is an alkali or a solution of one. */
-function isNearAlkali(items: readonly Item[], k: number): boolean {
-  for (let at = k; at < Math.min(k + 4, items.length); at++)
-    if (isKind(items[at], 'alkali') || isKind(items[at], 'stock')) return true;
-  return false;
+/** What statements are made of, a bit each: the items from one on are looked into where all of it stands there. */
+const piece = { alkali: 1, water: 2, amount: 4, parts: 8 } as const;
+
+function pieceOf(item: Item | undefined): number {
+  if (isAmount(item)) return item.quantity.dim === 'parts' ? piece.amount | piece.parts : piece.amount;
+  if (isKind(item, 'alkali') || isKind(item, 'stock')) return piece.alkali;
+  return isKind(item, 'water') ? piece.water : 0;
 }
 
 /** What a solution is made of, said in words, as the strength of it. */
 function stated(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  let [own, next, third, fourth] = [0, pieceOf(items[0]), pieceOf(items[1]), pieceOf(items[2])];
   for (let k = 0; k < items.length; k++) {
-    if (!isNearAlkali(items, k)) continue;
+    [own, next, third, fourth] = [next, third, fourth, pieceOf(items[k + 3])];
+    const three = own | next | third;
     const found =
-      partsOf(items, k) ?? mixedAt(items, tokens, k) ?? ratioOf(items, tokens, k) ?? halfOf(items, tokens, k);
+      (has(three | fourth, piece.alkali | piece.parts) ? partsOf(items, k) : null) ??
+      (has(three, piece.alkali | piece.amount) ? mixedAt(items, tokens, k) : null) ??
+      (has(three, piece.alkali | piece.water | piece.amount) ? ratioOf(items, tokens, k) : null) ??
+      (has(own, piece.alkali) ? halfOf(items, tokens, k) : null);
     if (!found) continue;
     const stock = stockOf(found.alkali);
     const quantity: Quantity = {
@@ -172,6 +181,8 @@ function stated(items: readonly Item[], tokens: readonly Token[]): readonly Item
   }
   return items;
 }
+
+const has = (pieces: number, all: number): boolean => (pieces & all) === all;
 
 /** Behind "of": "it", or "the mix". */
 function isOfIt(tokens: readonly Token[], to: number): boolean {
@@ -198,9 +209,11 @@ function isOfVessel(tokens: readonly Token[], to: number): boolean {
 /** "292 g of it": of the solution that was spoken of last, unless something else without a weight was. */
 function takenOfIt(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   let stock: Thing | null = null;
-  const out: Item[] = [];
-  for (const [k, item] of items.entries()) {
-    out.push(item);
+  let out: Item[] | null = null;
+  for (let k = 0; k < items.length; k++) {
+    const item = items[k];
+    if (!item) break;
+    out?.push(item);
     if (isKind(item, 'stock')) stock = item;
     else if (isKind(item, 'fat') && !(k > 0 && isAmount(items[k - 1])) && !isAmount(items[k + 1])) stock = null;
     if (!stock || !isAmount(item)) continue;
@@ -208,9 +221,10 @@ function takenOfIt(items: readonly Item[], tokens: readonly Token[]): readonly I
     if ((dim !== 'mass' && dim !== 'volume') || !(isOfIt(tokens, item.to) || isOfVessel(tokens, item.to))) continue;
     // "5 litres of it in the cellar": what there is
     const own = dim === 'mass' ? stock.named : { ...stock.named, meaning: { kind: 'role', id: 'supply' } as const };
+    out ??= items.slice(0, k + 1);
     out.push(thingItem(own, item.to, item.to));
   }
-  return out;
+  return out ?? items;
 }
 
 /** The items of a post that works with a solution; those of any other stay as they are. */
@@ -363,14 +377,11 @@ export function mixedOnce(tokens: readonly Token[]): readonly Token[] {
   const { shares, least, taken } = stocksIn(tokens);
   let out: Token[] | null = null;
   for (let k = 0; k + 4 < tokens.length; k++) {
-    const [one, first, joint, other, second] = tokens.slice(k, k + 5);
-    if (
-      !isMass(one) ||
-      !isMass(other) ||
-      !/^(\+|and|&|in|to|with|,)$/.test(joint?.t === 'sign' || joint?.t === 'word' ? joint.text : '')
-    )
-      continue;
-    const kinds = [namedAs(first), namedAs(second)];
+    const [one, other] = [tokens[k], tokens[k + 3]];
+    if (!isMass(one) || !isMass(other)) continue;
+    const joint = tokens[k + 2];
+    if (!/^(\+|and|&|in|to|with|,)$/.test(joint?.t === 'sign' || joint?.t === 'word' ? joint.text : '')) continue;
+    const kinds = [namedAs(tokens[k + 1]), namedAs(tokens[k + 4])];
     if (!kinds.includes('alkali') || !kinds.includes('water')) continue;
     const whole = one.quantity.value + other.quantity.value;
     const share = (kinds[0] === 'alkali' ? one : other).quantity.value / whole;
@@ -383,20 +394,11 @@ export function mixedOnce(tokens: readonly Token[]): readonly Token[] {
     }
     if (!shares.some((said) => Math.abs(said - share) <= 0.006)) continue;
     out ??= [...tokens];
-    for (const [at, token] of [
-      [k, one],
-      [k + 3, other],
-    ] as const)
-      out[at] = {
-        t: 'aside',
-        reason: 'how the solution was mixed',
-        numbers: token.quantity.numbers,
-        from: token.from,
-        to: token.to,
-      };
+    out[k] = asAside(one, 'how the solution was mixed');
+    out[k + 3] = asAside(other, 'how the solution was mixed');
     for (const at of [k + 1, k + 4]) {
       const name = tokens[at];
-      if (name) out[at] = { t: 'word', text: 'only', sort: 'filler', from: name.from, to: name.to };
+      if (name) out[at] = asFiller(name, 'only');
     }
   }
   return out ?? tokens;

@@ -32,7 +32,7 @@ const putting =
 
 /** Words by which another ingredient may have come in: then nothing is left out unasked. */
 const exchanging =
-  /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|(?:ran|run|was|am|is|i'm) out of)\b/iu;
+  /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|(?:ran|run|was|am|is|i'm) out of)\b/i;
 
 const count = (text: string, words: RegExp): number => (text.match(words) ?? []).length;
 const deeds = (text: string): number => (text.match(/\p{L}+/gu) ?? []).filter((word) => deed.test(word)).length;
@@ -184,10 +184,10 @@ export function amongTalk(
   read: (post: string) => RecipeReading,
   catalogue: Catalogue,
 ): RecipeReading | null {
-  if (post.length > longest || exchanging.test(post) || first.fats.length === 0) return null;
+  if (post.length > longest || first.fats.length === 0) return null;
   // without alkali nothing fits: only what could be no ingredient is left out
   const fits = first.alkali.length > 0;
-  if (!fits && !first.doubts.every(isHarmless)) return null;
+  if ((!fits && !first.doubts.every(isHarmless)) || exchanging.test(post)) return null;
   let text = post;
   let reading = first;
   let gone: readonly string[] = [];

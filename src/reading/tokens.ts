@@ -72,7 +72,7 @@ function nameAt(post: Post, i: number, heads = post.meant?.get(i)): NameHit | nu
   if (heads)
     for (const word of heads)
       follow(post, i, i, lexicon.names.from(word) ?? lexicon.names.from(singularOf(prim, word)), longest);
-  else follow(post, i, i, words[i] ? words[i]?.names : lexicon.names.from(prim.text), longest);
+  else follow(post, i, i, words[i] ? words[i]?.names : lexicon.names.fromNumeral(prim.text), longest);
   const { hit, rival } = longest;
   return hit && rival ? { ...hit, entry: either(hit.entry, rival) } : hit;
 }
@@ -263,7 +263,7 @@ export function tokenize(
   prims: readonly Prim[],
   lexicon: Lexicon,
   speller: Speller,
-): { tokens: Token[]; habit: DecimalHabit } {
+): { tokens: Token[]; words: readonly (Word | null)[]; habit: DecimalHabit } {
   const habit = decimalHabit(prims);
   const words = wordsOf(prims, lexicon);
   const post: Post = { prims, words, meant: spellings(prims, words, lexicon, speller), lexicon };
@@ -274,7 +274,7 @@ export function tokenize(
     tokens.push(token);
     i = token.to;
   }
-  return { tokens, habit };
+  return { tokens, words, habit };
 }
 
 const roughly = /^(approx|appr|ca|circa|abt|est|avg|max|min|incl)$/;
@@ -302,7 +302,8 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
   if (!prim || prim.kind === 'line')
     return { t: 'line', from: i, to: i + 1, text: prim?.text === 'blank' ? 'blank' : 'line', sort: null };
   const word = words[i];
-  const aside = !word || word.announces || prims[i + 1]?.glued ? asideTokenAt(prims, i, lexicon) : null;
+  const announces = word?.announces ?? false;
+  const aside = !word || announces || prims[i + 1]?.glued ? asideTokenAt(prims, i, lexicon, announces) : null;
   if (aside) return { t: 'aside', from: i, to: aside.end, reason: aside.reason, numbers: aside.numbers };
   // "approx. 95 g", "ca. 20": no sentence ends here
   if (prim.text === '.' && prim.glued && prims[i + 1]?.kind === 'number' && roughly.test(prims[i - 1]?.text ?? ''))

@@ -37,14 +37,12 @@ export function crossTotals(assembly: Assembly, roles: Roles, sums: Sums, rows: 
     if (upTo === null && ![value, other ?? value].some((said) => fit.some((sum) => near(said, sum))))
       disagree(assembly, roles.totalFats, [allFats, fats], rows);
   }
-  let parts: readonly number[] | null = null;
   for (const total of roles.totals) {
     const { value, other } = total.quantity;
     const said = other === null ? [total.grams] : [total.grams, (total.grams * other) / value];
     const agrees = (sum: number): boolean => said.some((grams) => near(grams, sum));
     if (!total.strict || allFats === 0 || options.some(agrees)) continue;
-    parts ??= sumsOf(rows);
-    if (parts.some(agrees)) continue;
+    if (isSumIn(rows, agrees)) continue;
     disagree(assembly, total.quantity, [allFats + alkali + wet, fats, allFats], rows);
   }
 }
@@ -116,16 +114,19 @@ function isSaidToo(assembly: Assembly, sum: number, total: Quantity): boolean {
 const saidWithin = 0.006;
 export const isStatementOf = (grams: number, sum: number): boolean => Math.abs(grams - sum) <= saidWithin * sum;
 
-/** Sums that a post may state: of two or more neighbouring rows, and of alkali and water. */
-export function sumsOf(rows: readonly Row[]): number[] {
-  const sums: number[] = [];
-  const weighed = rows.filter((row) => row.grams !== null).slice(0, 40);
-  for (let from = 0; from < weighed.length; from++) {
-    let sum = weighed[from]?.grams ?? 0;
-    for (let to = from + 1; to < weighed.length; to++) {
-      sum += weighed[to]?.grams ?? 0;
-      sums.push(sum);
+/** Rows whose sums are looked at, at the most. */
+const mostRows = 40;
+
+/** One of the sums that a post may state is such a one: of two or more neighbouring rows. */
+export function isSumIn(rows: readonly Row[], isOne: (sum: number) => boolean): boolean {
+  const grams: number[] = [];
+  for (const row of rows) if (row.grams !== null && grams.length < mostRows) grams.push(row.grams);
+  for (let from = 0; from < grams.length; from++) {
+    let sum = grams[from] ?? 0;
+    for (let to = from + 1; to < grams.length; to++) {
+      sum += grams[to] ?? 0;
+      if (isOne(sum)) return true;
     }
   }
-  return sums;
+  return false;
 }

@@ -6,8 +6,7 @@ import { type Unit, unit } from '../units/units.ts';
 import { withUnit } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { PutRight } from './put-right.ts';
-import type { Prim } from './scan.ts';
-import { type Sentence, sentencesOf, tokenAt } from './sentences.ts';
+import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
 import type { Figure, Token } from './tokens.ts';
 
 const isMass = (token: Token): token is Figure => token.t === 'quantity' && token.quantity.dim === 'mass';
@@ -40,21 +39,20 @@ interface Meant {
 function meantIn(sentence: Sentence, before: string, written: Unit, lexicon: Lexicon): Meant | null {
   const { text } = sentence;
   if (text.includes('#') || !all.test(text) || !corrects.test(`${before} ${text}`) || asksFor.test(text)) return null;
-  for (const { 0: word, index } of text.matchAll(/(?<!\bnot )\b\p{L}+/gu)) {
+  for (const [word] of text.matchAll(/(?<!\bnot )\b\p{L}+/gu)) {
     const hit = lexicon.units.next?.get(word)?.hit;
     const said = hit ? unit(hit) : null;
-    if (said?.dimension === 'mass' && said.id !== written.id && tokenAt(sentence, index) >= 0)
-      return { unit: said, sentence };
+    if (said?.dimension === 'mass' && said.id !== written.id) return { unit: said, sentence };
   }
   return null;
 }
 
 /** The tokens with all weights in the unit that the post says they are of, and what the answer says of it. */
 export function unitsMeant(
-  tokens: readonly Token[],
-  prims: readonly Prim[],
+  cut: Cut,
   lexicon: Lexicon,
 ): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+  const { tokens } = cut;
   const written = commonUnit(tokens);
   if (!written) return { tokens, told: [] };
   const isOther = (token: Token): boolean => {
@@ -62,7 +60,7 @@ export function unitsMeant(
     return hit != null && unit(hit).dimension === 'mass' && hit !== written.id;
   };
   if (!tokens.some(isOther)) return { tokens, told: [] };
-  const sentences = sentencesOf(tokens, prims);
+  const sentences = sentencesOf(cut);
   const said = sentences.map((one, k) => meantIn(one, sentences[k - 1]?.text ?? '', written, lexicon));
   const meant = said.find((one) => one !== null);
   if (!meant) return { tokens, told: [] };

@@ -8,12 +8,16 @@ const paste =
   /\bdilut|\b(?:finished|cooked|ready|done|neutral|into the|to the) (?:soap )?paste\b|\bto thin\b|\bthin (?:it|the)\b/i;
 /** Words that begin so are in all that speaks of a paste. */
 const thinning = /^(?:dilut|paste|thin)/;
+const beginnings = 'dpt';
 const ends: ReadonlySet<string> = new Set(['.', ',', ';', '!', '?']);
 /** How far a clause is looked through, in tokens. */
 const longestClause = 40;
 
 function speaksOfThinning(prims: readonly Prim[], from: number, to: number): boolean {
-  for (let k = from; k < to; k++) if (thinning.test(prims[k]?.text ?? '')) return true;
+  for (let k = from; k < to; k++) {
+    const text = prims[k]?.text ?? '';
+    if (beginnings.includes(text.charAt(0)) && thinning.test(text)) return true;
+  }
   return false;
 }
 

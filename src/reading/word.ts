@@ -1,11 +1,12 @@
-import { singular } from '../catalogue/names.ts';
+import { behind, singular } from '../catalogue/names.ts';
 import { mayAnnounce } from './aside.ts';
 import type { Entry, Lexicon, Names, Trie } from './lexicon.ts';
 import { isNumberWord } from './numbers.ts';
 import { mayBeginAmount } from './quantities.ts';
 import type { Prim } from './scan.ts';
+import { ofWord, signal } from './signals.ts';
 import type { Speller } from './spelling.ts';
-import { plainWords } from './words.ts';
+import { type Plain, plainLines } from './words.ts';
 
 export type Sort = 'filler' | 'joint' | 'everyday' | 'unknown';
 
@@ -22,6 +23,8 @@ export interface Word {
   /** Everyday, or a numeral: never the slip of another word. */
   readonly plain: boolean;
   readonly isUnit: boolean;
+  /** What rules look for it, a bit each (`signals.ts`). */
+  readonly signals: number;
   /** Long enough to be tried as the slip of another word, and in no name as it stands. */
   readonly strange: boolean;
   /** Null where only the vocabulary can tell, until somebody asks. */
@@ -31,8 +34,8 @@ export interface Word {
 }
 
 function wordOf(text: string, lexicon: Lexicon): Word {
-  const known = plainWords.get(text);
-  const plain = known !== undefined || isNumberWord(text);
+  const known = behind(text, plainLines) as Plain | null;
+  const plain = known !== null || isNumberWord(text);
   const heads = lexicon.names.has(text);
   const one = singular(text);
   const isUnit = lexicon.units.next?.has(text) === true;
@@ -44,6 +47,7 @@ function wordOf(text: string, lexicon: Lexicon): Word {
     announces: mayAnnounce(text),
     plain,
     isUnit,
+    signals: ofWord(text) | (isUnit ? signal.unit : 0),
     strange: text.length >= 4 && !heads && !plain && !inVocabulary(text, lexicon),
     sort: known === 'joint' || known === 'filler' ? known : isUnit ? 'filler' : plain ? 'everyday' : null,
     meant: null,

@@ -1,7 +1,10 @@
 /**
  * The words around a recipe that are not ingredients: what a figure may belong to instead (`roles`), words that join
- * (`fillers`), words that part (`joints`), and everyday English that no misspelt fat should be made of (`everyday`).
+ * (`fillers`), words that part (`joints`), everyday English that no misspelt fat should be made of (`everyday`); and
+ * the reader's own names for lye, water and ice. They go out as text in which a word is found without anything made of
+ * it. The bundle takes that text instead of this file.
  */
+import { firstWord, inOrder, longestNumeral, spaced } from '../catalogue/names.ts';
 
 export type RoleName =
   | 'superfat'
@@ -38,9 +41,22 @@ export type RoleName =
   | 'supply';
 
 /** Role → the phrases that say it. A figure bound to a role of `asideRoles` is set aside for that reason. */
-export const roles: Readonly<Record<RoleName, readonly string[]>> = {
+const roles: Readonly<Record<RoleName, readonly string[]>> = {
   superfat: [
     'overfat',
+    'fat left over',
+    'fat left',
+    'fats left over',
+    'oil left over',
+    'of the fat left over',
+    'of the oils left over',
+    'of the fat left',
+    'free fat',
+    'unsaponified fat',
+    'unsaponified oil',
+    'spare fat',
+    'fat to spare',
+    'fat left free',
     'over fat',
     'superfat at',
     'superfat about',
@@ -979,32 +995,171 @@ export const roles: Readonly<Record<RoleName, readonly string[]>> = {
   ],
 };
 
-/** Why a figure that belongs to this role is not part of the recipe. */
-export const asideRoles: Partial<Readonly<Record<RoleName, string>>> = {
-  mould: 'the size of the mould',
-  pot: 'the size of a vessel or a pack',
-  bars: 'a number or size of bars',
-  cure: 'a time',
-  temperature: 'a temperature',
-  number: 'a number that only counts or names something',
-  chart: 'a value out of a chart',
-  time: 'a time of day',
-  price: 'a price',
-  people: 'a count',
-  scale: 'the scale',
-  heading: 'a heading',
-  target: 'a wish',
-  each: 'a count',
-  'batch-word': 'the size of the batch',
-  'scale-to': 'a size to scale to',
-  supply: 'what there is to take from',
-};
+const lyeNames = [
+  'lye',
+  'alkali',
+  'lauge',
+  'lye crystals',
+  'lye beads',
+  'lye flakes',
+  'lye powder',
+  'lye granules',
+  'dry lye',
+  'lye amount',
+  'pure lye',
+  'lye pellets',
+  'lye needed',
+  'lye weight',
+  'soap lye',
+];
+const waterNames = [
+  'water',
+  'distilled water',
+  'di water',
+  'h2o',
+  'wasser',
+  'eau',
+  'agua',
+  'acqua',
+  'dest wasser',
+  'destilliertes wasser',
+  'eau distillee',
+  'eau demineralisee',
+  'agua destilada',
+  'acqua distillata',
+  'acqua demineralizzata',
+  'aqua',
+  'deionised water',
+  'deionized water',
+  'filtered water',
+  'rain water',
+  'rainwater',
+  'tap water',
+  'spring water',
+  'cold water',
+  'hot water',
+  'warm water',
+  'boiling water',
+  'aq dest',
+  'aqua dest',
+  'h o',
+  'demineralised water',
+  'bottled water',
+  'water amount',
+  'dist water',
+  'dw',
+  'dm water',
+  'woda',
+  'voda',
+  'vatten',
+  'vann',
+  'vand',
+  'vesi',
+  'dh2o',
+  'd h2o',
+  'distilled h2o',
+  'distilled',
+  'purified water',
+  'demin water',
+  'leitungswasser',
+  'ice water',
+  'iced water',
+  'soft water',
+  'additional water',
+  'extra water',
+  'more water',
+];
+const iceNames = [
+  'ice',
+  'ice cubes',
+  'ice cube',
+  'crushed ice',
+  'eis',
+  'glace',
+  'hielo',
+  'ghiaccio',
+  'frozen water',
+  'eiswurfel',
+  'glacons',
+  'ice chips',
+];
 
-type Plain = 'joint' | 'filler' | 'everyday';
+const stockNames = {
+  unsaid: [
+    'lye solution',
+    'that stock',
+    'the stock',
+    'my stock',
+    'of stock',
+    'stock lye',
+    'stock lye solution',
+    'lye stock',
+    'masterbatch',
+    'masterbatch lye',
+    'masterbatched lye',
+    'lye masterbatch',
+    'master batch',
+    'master batch lye',
+    'premixed lye',
+    'pre mixed lye',
+    'stock solution',
+    'mb lye',
+    'lye water',
+    'caustic solution',
+    'liquid lye',
+    'lye liquid',
+    'masterbatch lye solution',
+    'masterbatched lye solution',
+    'masterbatch solution',
+    'lye concentrate',
+    'premade lye solution',
+    'lye soln',
+    'premix lye',
+    'mb lye solution',
+    'pre made lye solution',
+  ],
+  naoh: [
+    'naoh solution',
+    'sodium hydroxide solution',
+    'caustic soda solution',
+    'natronlauge',
+    'lessive de soude',
+    'soda solution',
+    'naoh stock',
+    'naoh masterbatch',
+    'stock naoh',
+    'masterbatch naoh',
+    'masterbatched naoh',
+    'naoh soln',
+    'naoh stock solution',
+    'stock naoh solution',
+    'liquid caustic soda',
+    'sodium hydroxide stock solution',
+    'naoh masterbatch solution',
+    'masterbatch naoh solution',
+    'aqueous naoh',
+    'naoh lye solution',
+  ],
+  koh: [
+    'koh solution',
+    'potassium hydroxide solution',
+    'kalilauge',
+    'caustic potash solution',
+    'stock koh',
+    'koh stock',
+    'koh masterbatch',
+    'koh stock solution',
+    'stock koh solution',
+    'koh soln',
+    'koh lye solution',
+  ],
+} as const;
 
-/** What a word is to the reader when it names nothing: one look-up for each word of a post; a later list wins. */
-export const plainWords = new Map<string, Plain>();
+export type Plain = 'joint' | 'filler' | 'everyday';
 
+const plainWords = new Map<string, Plain>();
+
+/** A later list wins. */
 function list(as: Plain, text: string): void {
   for (const word of text.trim().split(/\s+/)) plainWords.set(word, as);
 }
@@ -1084,6 +1239,25 @@ list(
   `scratch strike edit edited update updated erratum correction corrected oops whoops woops ditch ditched scrapped skipped omitted deleted fat-fingered mistyped misread misremembered forgotten nope`,
 );
 
-/** Behind the name of a liquid: "an old tea towel", "a coffee filter", "a cleaned juice carton". */
-export const drinkless =
-  /^(?:towels?|filters?|boxe?s?|bottles?|jugs?|tins?|cans?|glass|glasses|mugs?|cosy|cozy|lights?|breaks?|bags?|strainers?|cartons?|rings?|tables?|houses?|shops?)$/;
+/** What a word is to the reader when it names nothing, for `behind`: a line a word. */
+export const plainLines = inOrder(plainWords);
+
+/** First word → the reader's own names that begin with it, as `kind id phrase`. */
+const own = new Map<string, string[]>();
+function add(kind: string, id: string, phrases: readonly string[]): void {
+  for (const phrase of phrases.map(spaced)) {
+    const first = firstWord(phrase);
+    own.set(first, [...(own.get(first) ?? []), `${kind} ${id} ${phrase}`]);
+  }
+}
+add('alkali', 'unsaid', lyeNames);
+add('water', 'water', waterNames);
+add('ice', 'ice', iceNames);
+for (const [id, phrases] of Object.entries(stockNames)) add('stock', id, phrases);
+for (const [role, phrases] of Object.entries(roles)) add('role', role, phrases);
+
+/** What the reader itself has names for, for `behind`: a line a first word, its names parted by `|`. */
+export const ownLines = inOrder([...own].map(([first, names]) => [first, names.join('|')]));
+
+/** Digits of the longest numeral that one of them begins with. */
+export const ownNumeral = longestNumeral(own.keys());

@@ -1,11 +1,13 @@
 import type { PieceOf } from './pieces.ts';
 
-const wide =
-  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Emoji_Presentation}\uff01-\uff60]/u;
+/** Latin letters, usual punctuation, arrows and signs of mathematics: one column each, and nothing else is asked of them. */
+const plain = /^[ -~\u00a0-\u00ac\u00ae-\u02ff\u2010-\u2027\u202f\u2190-\u22ff]*$/;
 
 /** Columns that a text takes in a monospaced font. */
 export function columnsOf(text: string): number {
-  if (!/[^ -~]/.test(text)) return text.length;
+  if (plain.test(text)) return text.length;
+  const wide =
+    /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Emoji_Presentation}\uff01-\uff60]/u;
   let columns = 0;
   for (const char of text) columns += /[\p{M}\p{Cf}]/u.test(char) ? 0 : wide.test(char) ? 2 : 1;
   return columns;

@@ -1,6 +1,3 @@
-const rightToLeft =
-  /[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]+(?:[\p{M} '"’,-]*[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]+)*/gu;
-
 /** What most answers are written in: nothing of it is looked at twice. */
 const plainOnly = /^[\n -~ °±·×½¼¾–—‘’“”…→−≈≤≥\u202f]*$/;
 
@@ -16,7 +13,10 @@ export function inert(text: string): string {
     .replace(/\r\n?|[\v\f\u0085\u2028\u2029]/g, '\n')
     .replace(/\t/g, ' ')
     .replace(/(?!\n)[\p{Cc}\p{Cf}]/gu, '')
-    .replace(rightToLeft, '\u200e$&\u200e');
+    .replace(
+      /[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]+(?:[\p{M} '"’,-]*[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]+)*/gu,
+      '\u200e$&\u200e',
+    );
 }
 
 /** The same on one line, for a cell or a label. */

@@ -134,9 +134,17 @@ export interface Bells {
   readonly next: (platforms: readonly string[]) => Promise<number | null>;
 }
 
+/** Null where nothing is kept. */
+export interface Both {
+  readonly own: Data | null;
+  readonly room: Data | null;
+}
+
 export interface Store {
   readonly of: (account: Account) => Own;
   readonly room: (room: Room) => Own;
+  /** What a person and a room keep under the same key, looked up at once: every question asks for it. */
+  readonly both: (who: Account & Room, kind: Kind, key: string) => Promise<Both>;
   /** Joins this account to the owner of the code; what both had is owned by both, names made distinct. */
   readonly link: (account: Account, code: string, now: number) => Promise<Linked>;
   /** The account stands alone again; what was owned stays with the others. */

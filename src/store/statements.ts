@@ -88,6 +88,24 @@ export function makeStatements(builder: Builder) {
     byAccount: reads(builder, ofAccount as unknown as Expression<string>),
     byOwner: reads(builder, ofOwner),
 
+    /** One document of a person, and the one under the same key of a room. */
+    both: statement(() =>
+      db
+        .selectFrom('account')
+        .innerJoin('document', 'document.owner', 'account.owner')
+        .select(['account.kind as holder', 'document.data'])
+        .where('account.platform', '=', text('platform'))
+        .where(({ eb, or }) =>
+          or([
+            eb('account.kind', '=', 'person').and('account.name', '=', text('person')),
+            eb('account.kind', '=', 'room').and('account.name', '=', text('place')),
+          ]),
+        )
+        .where('document.kind', '=', text('kind'))
+        .where('document.key', '=', text('key'))
+        .where(lives),
+    ),
+
     ownerOfAccount: statement(() => ofAccount),
     ownerOfOwner: statement(() => db.selectNoFrom(ofOwner.as('owner'))),
     lockOwner: statement(() => (shared ? lock.forUpdate() : lock)),

@@ -207,6 +207,18 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
   return {
     of: (account) => ownFor(whoseAccount(account)),
     room: ({ platform, place }: Room) => ownFor(held('room', platform, place)),
+    both: async ({ platform, person, place }, kind, key) => {
+      checkText(platform, 'a platform');
+      checkText(person, 'a person');
+      checkText(place, 'a room');
+      if (!canBeKept(key)) return { own: null, room: null };
+      const rows = await engine.read(of.both, { platform, person, place, kind, key, now: now() });
+      const data = (holder: string): Data | null => {
+        const row = rows.find((one) => one.holder === holder);
+        return row ? (JSON.parse(row.data) as Data) : null;
+      };
+      return { own: data('person'), room: data('room') };
+    },
     link: async (account, code, at) => {
       const key = typed(code);
       const whose = whoseAccount(account);

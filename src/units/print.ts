@@ -17,7 +17,9 @@ const gramsPerOunce = 28.349523125;
 
 /** `value` with at most `decimals` digits after the decimal sign. */
 export function number(value: number, decimals: number, style: Style = plainStyle): string {
-  const fixed = Math.abs(value).toFixed(decimals);
+  const size = Math.abs(value);
+  // most figures are whole, and have no decimals to be reckoned
+  const fixed = Number.isSafeInteger(size) ? String(size) : size.toFixed(decimals);
   const point = fixed.indexOf('.');
   const whole = point < 0 ? fixed : fixed.slice(0, point);
   let end = point < 0 ? 0 : fixed.length;

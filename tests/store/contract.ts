@@ -1,6 +1,6 @@
 /** What every store holds to: the model, SQLite, PostgreSQL. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Account, Change, NewReminder, Store } from '../../src/store/port.ts';
+import type { Account, Change, Data, NewReminder, Store } from '../../src/store/port.ts';
 
 export interface Subject {
   readonly store: Store;
@@ -137,6 +137,28 @@ export function storeContract(name: string, start: (now: () => number) => Promis
       expect((await store.of(a).get('recipe', 'mine'))?.data).toEqual({ secret: true });
       expect((await store.of(a).reminders()).map(({ dueAt }) => dueAt)).toEqual([5]);
       await store.of(a).erase();
+    });
+
+    it('looks up at once what a person and a room keep under one key', async () => {
+      const { store } = subject;
+      const [{ platform, person }, other] = [somebody(), somebody()];
+      const who = { platform, person, place: person };
+      const both = (key: string) => store.both(who, 'settings', key);
+      const settings = (key: string, data: Data, until?: number): Change => ({
+        ...{ do: 'put', kind: 'settings', key, data, expects: null },
+        ...(until === undefined ? {} : { until }),
+      });
+      expect(await both('own')).toEqual({ own: null, room: null });
+      await store.of(who).commit([settings('own', { by: 'person' }), settings('short', {}, time + minute)]);
+      expect(await both('own')).toEqual({ own: { by: 'person' }, room: null });
+      await store.room(who).commit([settings('own', { by: 'room' }), settings('theirs', { by: 'room' })]);
+      await store.of(other).commit([settings('own', { by: 'other' })]);
+      expect(await both('own')).toEqual({ own: { by: 'person' }, room: { by: 'room' } });
+      expect(await both('theirs')).toEqual({ own: null, room: { by: 'room' } });
+      expect(await store.both(who, 'recipe', 'own')).toEqual({ own: null, room: null });
+      expect(await both('short')).toEqual({ own: {}, room: null });
+      time += minute;
+      expect(await both('short')).toEqual({ own: null, room: null });
     });
 
     it('hides what has outlived its time, and sweeps it away', async () => {

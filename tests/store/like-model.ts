@@ -171,6 +171,14 @@ function requests(clock: { now: number }, reopen: ((store: Store) => Promise<Sto
   const nothing = fc.constant(null);
   return [
     own('get', fc.tuple(kind, key), (of, [one, at]) => of.get(one, at)),
+    request(
+      'both',
+      fc.tuple(fc.nat(accounts.length - 1), fc.constantFrom('', '1', '2', 'a\0b'), kind, key),
+      ([index, place, one, at]) =>
+        (store, _side, pair) =>
+          store.both({ ...accountOf(pair, index), place }, one, at),
+      2,
+    ),
     own(
       'list',
       fc.tuple(kind, fc.constantFrom('', 's', 'soap', '🧼'), key, fc.integer({ min: 1, max: 5 })),

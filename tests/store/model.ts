@@ -256,6 +256,14 @@ export function createModel(now: () => number = Date.now): Store {
         },
       };
     },
+    both: async ({ platform, person, place }, kind, key) => {
+      for (const text of [platform, person, place]) checkText(text);
+      const data = (owner: Owner | null | undefined): Data | null => {
+        const there = owner?.documents.get(id(kind, key));
+        return there && lives(there.until) ? copy(there.data) : null;
+      };
+      return { own: data(findAccount({ platform, person })), room: data(holders.get(id('room', platform, place))) };
+    },
     link: async (account, code, at) => {
       const found = codes.get(code);
       if (!found || found.until <= at) return { ok: false, why: 'unknown-code' };

@@ -1,6 +1,7 @@
 import type { Answer, Fault } from '../../answer/types.ts';
 import { untilClear } from '../../commands/cautions.ts';
 import type { Context } from '../../commands/define.ts';
+import type { RecipeReading } from '../../reading/reading.ts';
 import type { Session } from './store.ts';
 
 /** Next steps said without their command word: "double it", "post it nicely", "why 97?", "start over", "that's wrong". */
@@ -63,6 +64,7 @@ const steps: readonly (readonly [string, RegExp])[] = [
   ],
 ];
 
+/** The large patterns of sizes are compiled only for texts that may be meant. */
 const sizing = /scal|siz|doubl|halv|half|tripl|trebl|quadrup|twice|times|\dx|\d x/i;
 
 /** Longer texts are posts, and so are those of several lines or figures. */
@@ -86,12 +88,13 @@ export function nextStep(written: string): string | null {
   const text = written.slice(0, longest + 1).replace(/[’‘]/g, "'");
   const [first = ''] = text.trim().split('\n');
   const talks = isTalk(text);
-  if (scaledAtLast.test(written.slice(-longest).trimEnd()) || scaledAtFirst.test(headOf(text))) return 'scale';
+  const mayScale = sizing.test(written);
+  if (mayScale && (scaledAtLast.test(written.slice(-longest).trimEnd()) || scaledAtFirst.test(headOf(text))))
+    return 'scale';
   for (const [command, pattern] of steps) {
     // a size may stand before its recipe
     const said = command === 'scale' ? first.slice(0, longest) : talks ? text : '';
-    // the large patterns are compiled only for texts that may be meant
-    if (said !== '' && (command !== 'scale' || sizing.test(said)) && pattern.test(said)) return command;
+    if (said !== '' && (command !== 'scale' || (mayScale && sizing.test(said))) && pattern.test(said)) return command;
   }
   return null;
 }
@@ -144,12 +147,18 @@ const pointsBack =
   /^\W*(?:(?:oh|ah|hi|hey|and|um|argh|so)\W+)*(?:no|nope|nah|sorry|oops|whoops|wait|correction|i meant?|my (?:mistake|bad)|edit)\b|\b(?:the )?(?:rest|everything else|all (?:the )?(?:else|others?)) (?:is |are |stays? |remains? |was )*(?:the )?(?:same|as (?:is|it was|before)|unchanged)\b|\b(?:typed|wrote|written|said|posted|put|gave|copied)\b[^.\n]{0,25}\b(?:wrong|wrongly|earlier|before|above)\b|\b(?:typo|i meant|correction)\b|\b(?:make (?:that|it)|should(?:'ve| have)? (?:be|been|said|read)|change (?:it|that|the)) \b|\d\s?[a-z%]{0,4}[,;]? (?:not|instead of) \d/i;
 const asksAnew = /\b(?:how (?:much|many|long|hot|do|does|can)|what|when|why|which|where|convert|explain)\b|\?/i;
 
+const weighedIn = ({ fats, after, liquids, alkali, waterGrams }: RecipeReading): number =>
+  fats.length + after.length + liquids.length + alkali.length + (waterGrams === null ? 0 : 1);
+
 /** "Sorry, coconut is 210 g not 120, rest same" with no recipe in sight: whichever it corrects is not here. */
 export function ofNothing(text: string, { recipe, figure, pending }: Session, { read }: Context): Fault | null {
-  if (recipe || figure || pending || text.length > longest || !pointsBack.test(text) || asksAnew.test(text))
-    return null;
-  const { fats, after, alkali, others, liquids, alkaliNamed, waterGrams, superfat, doubts } = read(text);
-  const weighed = fats.length + after.length + liquids.length + alkali.length + (waterGrams === null ? 0 : 1);
+  if (recipe || figure || pending || text.length > longest) return null;
+  // a whole recipe is read anyway, and sooner than the large patterns are got ready
+  if ((text.match(/\d+/g)?.length ?? 0) > 2 && weighedIn(read(text)) > 1) return null;
+  if (!pointsBack.test(text) || asksAnew.test(text)) return null;
+  const reading = read(text);
+  const { others, alkaliNamed, superfat, doubts } = reading;
+  const weighed = weighedIn(reading);
   // "no, palm kernel" weighs nothing, and names one thing all the same
   const named = weighed + others.length + alkaliNamed.length + doubts.length + (superfat === null ? 0 : 1);
   if (weighed > 1 || (named === 0 && !/\d|^\W*(?:no|nope|sorry|i meant?)\W+\p{L}/iu.test(text))) return null;

@@ -84,6 +84,10 @@ export interface Who {
   readonly person: string;
 }
 
+/** No two have the same, whatever their names are. */
+export const keyOf = ({ platform, place, person }: Who): string =>
+  `${platform.length} ${place.length} ${platform}${place}${person}`;
+
 export interface Sessions {
   readonly of: (who: Who, now: number) => Session;
   readonly has: (who: Who, now: number) => boolean;
@@ -97,37 +101,32 @@ export interface Sessions {
 
 export function makeSessions(rest: number = restsFor, most: number = mostHeld): Sessions {
   // A map keeps the order of entry, and each turn enters its conversation anew: the eldest stands first.
-  const held = new Map<string, { readonly session: Session; readonly at: number }>();
-  const keyOf = ({ platform, place, person }: Who): string => JSON.stringify([platform, place, person]);
+  const held = new Map<string, { readonly who: Who; readonly session: Session; readonly at: number }>();
   const sweep = (now: number): void => {
     for (const [key, { at }] of held) {
       if (now - at < rest && held.size <= most) return;
       held.delete(key);
     }
   };
+  const found = (who: Who, now: number): Session | null => {
+    sweep(now);
+    return held.get(keyOf(who))?.session ?? null;
+  };
   return {
-    of: (who, now) => {
-      sweep(now);
-      return held.get(keyOf(who))?.session ?? fresh;
-    },
-    has: (who, now) => {
-      sweep(now);
-      return held.has(keyOf(who));
-    },
+    of: (who, now) => found(who, now) ?? fresh,
+    has: (who, now) => found(who, now) !== null,
     keep: (who, session, now) => {
+      const { platform, place, person } = who;
       const key = keyOf(who);
       held.delete(key);
-      held.set(key, { session, at: now });
+      held.set(key, { who: { platform, place, person }, session, at: now });
       sweep(now);
     },
     forget: (who) => {
       held.delete(keyOf(who));
     },
     forgetAll: ({ platform, person }) => {
-      for (const key of held.keys()) {
-        const [of, , by] = JSON.parse(key) as readonly string[];
-        if (of === platform && by === person) held.delete(key);
-      }
+      for (const [key, { who }] of held) if (who.platform === platform && who.person === person) held.delete(key);
     },
     size: () => held.size,
   };
