@@ -1,3 +1,17 @@
+import {
+  backOf,
+  beginOf,
+  type Chains,
+  chainsFor,
+  costOf,
+  countAt,
+  endOf,
+  insert,
+  kept,
+  side,
+  sideOf,
+  thingOf,
+} from './chains.ts';
 import { type Item, type Named, sameWithin } from './items.ts';
 import type { Meaning } from './lexicon.ts';
 import type { Dim, Quantity } from './quantities.ts';
@@ -232,20 +246,6 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
   return { nameFirst: nameFirst + told, amountFirst: amountFirst + told, lines, stops };
 }
 
-type Side = 'none' | 'amount-first' | 'name-first';
-
-interface Chain {
-  /** It says something of the items up to here. */
-  readonly end: number;
-  readonly cost: number;
-  readonly back: Chain | null;
-  /** The group that its last items are in; null where the last of them stands alone. */
-  readonly group: Group | null;
-  readonly side: Side;
-}
-
-const start: Chain = { end: 0, cost: 0, back: null, group: null, side: 'none' };
-const kept = 6;
 const longestGroup = 12;
 /** Cost of the way over which no amount belongs to a name any more. */
 const farthest = 8;
@@ -288,23 +288,12 @@ const isPassed = (item: Item | undefined): boolean =>
   (item.named.meaning.kind === 'unknown' || (item.named.meaning.kind === 'role' && passed.has(item.named.meaning.id)));
 const consumable = ({ meaning: { kind } }: Named): boolean => kind !== 'role' && kind !== 'unknown';
 
-/** Keeps the cheapest chains in order. */
-function insertChain(list: Chain[], chain: Chain): void {
-  if (list.length < kept) list.push(chain);
-  else list[kept - 1] = chain;
-  for (let at = list.length - 1; at > 0; at--) {
-    const before = list[at - 1];
-    if (!before || before.cost <= chain.cost) break;
-    list[at] = before;
-    list[at - 1] = chain;
-  }
-}
-
 /** Dearer than all that are kept, or than any turn to come could make the best or a rival. */
-function tooDear(list: readonly Chain[], cost: number): boolean {
-  const [best] = list;
-  if (!best) return false;
-  return cost > best.cost + turn + clearly || (list.length === kept && cost >= (list[kept - 1]?.cost ?? 0));
+function tooDear(chains: Chains, end: number, cost: number): boolean {
+  const count = countAt(chains, end);
+  if (count === 0) return false;
+  const first = end * kept;
+  return cost > costOf(chains, first) + turn + clearly || (count === kept && cost >= costOf(chains, first + kept - 1));
 }
 
 const isUnknown = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.kind === 'unknown';
@@ -400,26 +389,26 @@ function grow({ items, passed }: Series, span: Span): void {
   if (holds || span.held === 0) span.thing = span.begin;
 }
 
-/** The cheapest cuts of a row of items. */
+/** A row of items, and how it is bound. */
 export interface Cuts {
   readonly series: Series;
-  readonly chains: readonly Chain[];
+  readonly bound: Bound;
 }
 
 /** `before`: those of the same tokens, from which a few of the items, or none, have been changed. */
 export function cutsOf(items: readonly Item[], tokens: readonly Token[], before: Cuts | null = null): Cuts {
   if (before?.series.items === items) return before;
   const series = seriesOf(items, tokens, before?.series ?? null);
-  return { series, chains: chainsOf(series) };
+  return { series, bound: cheapest(series) };
 }
 
-function chainsOf(series: Series): readonly Chain[] {
+function cheapest(series: Series): Bound {
   const { items, gaps } = series;
-  const best: (readonly Chain[])[] = [[start]];
+  const chains = chainsFor(items.length);
   const ways: Way[] = [];
   let lastShared = Number.NEGATIVE_INFINITY;
   for (let end = 1; end <= items.length; end++) {
-    const list: Chain[] = [];
+    chains.count[end] = 0;
     const last = items[end - 1];
     if (!last) break;
     if (last.kind === 'amount' && last.quantity.each) lastShared = end - 1;
@@ -435,40 +424,43 @@ function chainsOf(series: Series): readonly Chain[] {
       // only an amount "each" belongs to several names
       if (span.held > 1 && end - lastShared > longestGroup) break;
       if (gap && gap.nameFirst > farthest && gap.amountFirst > farthest) break;
-      const found = groupAt(series, span);
-      if (found === 'stop') break;
-      if (found === 'none') continue;
-      ways.push(found);
-      const back = best[begin]?.[0];
-      if (back) dearest = Math.min(dearest, back.cost + found.cost + beyond);
+      const way = groupAt(series, span);
+      if (way === 'stop') break;
+      if (way === 'none') continue;
+      ways.push(way);
+      dearest = Math.min(dearest, costOf(chains, begin * kept) + way.cost + beyond);
     }
-    for (const back of best[end - 1] ?? nothing) {
-      const cost = back.cost + alone;
-      // those behind it are dearer
-      if (cost > dearest || tooDear(list, cost)) break;
-      insertChain(list, { end, cost, back, group: null, side: back.side });
-    }
-    for (const found of ways) {
-      const { begin } = found;
-      let group: Group | null = null;
-      for (const back of best[begin] ?? nothing) {
-        const straight = back.cost + found.cost;
-        if (tooDear(list, straight)) break;
-        const turned = back.side !== 'none' && found.side !== 'none' && back.side !== found.side;
-        const cost = turned ? straight + turn * (begin > 0 && isPartedAt(series, begin) ? 0.6 : 1) : straight;
-        if (turned && tooDear(list, cost)) continue;
-        group ??= grouped(items, begin, end, found.thing);
-        insertChain(list, { end, cost, back, group, side: found.side === 'none' ? back.side : found.side });
-      }
-    }
-    best.push(list);
-    // out of reach of any group to come
-    if (end >= longestGroup) best[end - longestGroup] = nothing;
+    standAlone(chains, end, alone, dearest);
+    for (const way of ways) carryOn(chains, end, way, series);
   }
-  return best[items.length] ?? nothing;
+  return boundBy(chains, items);
 }
 
-const nothing: readonly Chain[] = [];
+/** The chains up to here whose last item stands alone, which costs so much. */
+function standAlone(chains: Chains, end: number, alone: number, dearest: number): void {
+  const first = (end - 1) * kept;
+  for (let back = first; back < first + countAt(chains, end - 1); back++) {
+    const cost = costOf(chains, back) + alone;
+    // those behind it are dearer
+    if (cost > dearest || tooDear(chains, end, cost)) break;
+    insert(chains, end, cost, back, -1, -1, sideOf(chains, back));
+  }
+}
+
+/** The chains up to here whose last items are this group. */
+function carryOn(chains: Chains, end: number, way: Way, series: Series): void {
+  const { begin, thing } = way;
+  const first = begin * kept;
+  for (let back = first; back < first + countAt(chains, begin); back++) {
+    const straight = costOf(chains, back) + way.cost;
+    if (tooDear(chains, end, straight)) break;
+    const before = sideOf(chains, back);
+    const turned = before !== side.none && way.side !== side.none && before !== way.side;
+    const cost = turned ? straight + turn * (begin > 0 && isPartedAt(series, begin) ? 0.6 : 1) : straight;
+    if (turned && tooDear(chains, end, cost)) continue;
+    insert(chains, end, cost, back, begin, thing, way.side === side.none ? before : way.side);
+  }
+}
 
 /** Whether the item before `begin`, or the heading there, is of another row or sentence. */
 const isPartedAt = ({ items, gaps }: Series, begin: number): boolean =>
@@ -505,21 +497,22 @@ function agreeAround(items: readonly Item[], begin: number, end: number, thing: 
 const takesPurity = (meaning: Meaning): boolean =>
   meaning.kind === 'alkali' || meaning.kind === 'stock' || (meaning.kind === 'role' && meaning.id === 'purity');
 
-/** A group that begins here: what it costs, and whose it is; every name's in it where none is said. */
+/** A group that begins here: what it costs, and whose it is. */
 interface Way {
   readonly begin: number;
   readonly cost: number;
-  readonly side: Side;
-  readonly thing: number | null;
+  readonly side: number;
+  /** -1 where it is every name's. */
+  readonly thing: number;
 }
 type Found = Way | 'none' | 'stop';
 
-function grouped(items: readonly Item[], begin: number, end: number, thing: number | null): Group {
-  const things: number[] = thing === null ? [] : [thing];
+function grouped(items: readonly Item[], begin: number, end: number, thing: number): Group {
+  const things: number[] = thing < 0 ? [] : [thing];
   const amounts: number[] = [];
   for (let k = begin; k < end; k++)
     if (items[k]?.kind === 'amount') amounts.push(k);
-    else if (thing === null) things.push(k);
+    else if (thing < 0) things.push(k);
   return { things, amounts };
 }
 
@@ -544,7 +537,7 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     for (let k = begin; k < end; k++)
       if (k !== thing && items[k]?.kind === 'thing') cost += isUnknown(items[k]) ? 2 : 1.2;
   let taken = 0;
-  let side: Side = 'none';
+  let at: number = side.none;
   for (let k = begin; k < end; k++) {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
@@ -572,8 +565,8 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     taken |= slot;
     cost += fit;
     const aside = meaning.kind === 'role' || (meaning.kind === 'alkali' && slot === slots.percent);
-    if (!aside && (slot === slots.amount || slot === slots.volume || side === 'none'))
-      side = k < thing ? 'amount-first' : 'name-first';
+    if (!aside && (slot === slots.amount || slot === slots.volume || at === side.none))
+      at = k < thing ? side.amountFirst : side.nameFirst;
   }
   // a volume beside a weight is the same amount said twice, or a pack; on the other side of the name it must agree
   if (taken & slots.amount && taken & slots.volume) {
@@ -592,7 +585,7 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     if (way > farthest) return 'stop';
     cost += way;
   }
-  return { begin, cost, side, thing };
+  return { begin, cost, side: at, thing };
 }
 
 /** A line ends between these items. */
@@ -612,7 +605,7 @@ function inSlot(items: readonly Item[], begin: number, slot: number): Quantity |
 
 /** `200 g each of coconut, palm and olive` and `coconut, palm, olive: 200 g each`. */
 function eachAt({ items, gaps, tables }: Series, begin: number, end: number): Found {
-  const { things, amounts } = grouped(items, begin, end, null);
+  const { things, amounts } = grouped(items, begin, end, -1);
   const named = things.every((k) => {
     const item = items[k];
     return item?.kind === 'thing' && consumable(item.named);
@@ -633,22 +626,30 @@ function eachAt({ items, gaps, tables }: Series, begin: number, end: number): Fo
     const item = items[k];
     if (item?.kind === 'thing' && fitCost(item.named.meaning, tables[k], amount.quantity) === never) return 'none';
   }
-  return { begin, cost, side: 'none', thing: null };
+  return { begin, cost, side: side.none, thing: -1 };
 }
 
-function unroll(items: readonly Item[], chain: Chain): Binding {
+/** The last group of a chain; null where its last item stands alone. */
+function groupOf(chains: Chains, chain: number, items: readonly Item[]): Group | null {
+  const begin = beginOf(chains, chain);
+  return begin < 0 ? null : grouped(items, begin, endOf(chain), thingOf(chains, chain));
+}
+
+function unroll(chains: Chains, chain: number, items: readonly Item[]): Binding {
   const groups: Group[] = [];
   const orphans: number[] = [];
   const mentions: number[] = [];
-  for (let at: Chain | null = chain; at?.back; at = at.back) {
-    if (at.group) groups.push(at.group);
-    else (items[at.end - 1]?.kind === 'amount' ? orphans : mentions).push(at.end - 1);
+  for (let at = chain; endOf(at) > 0; at = backOf(chains, at)) {
+    const group = groupOf(chains, at, items);
+    const last = endOf(at) - 1;
+    if (group) groups.push(group);
+    else (items[last]?.kind === 'amount' ? orphans : mentions).push(last);
   }
   return {
     groups: groups.reverse(),
     orphans: orphans.reverse(),
     mentions: mentions.reverse(),
-    cost: chain.cost,
+    cost: costOf(chains, chain),
   };
 }
 
@@ -677,19 +678,19 @@ function signature(items: readonly Item[], groups: readonly Group[]): string {
 }
 
 /** Whether two chains mean the same; where they go together they do. */
-function meansTheSame(items: readonly Item[], one: Chain, other: Chain): boolean {
+function meansTheSame(chains: Chains, one: number, other: number, items: readonly Item[]): boolean {
   const ones: Group[] = [];
   const others: Group[] = [];
-  let a: Chain | null = one;
-  let b: Chain | null = other;
-  while (a && b && a !== b) {
-    const ahead: number = a.end - b.end;
-    if (ahead !== 0 || a.group !== b.group) {
-      if (ahead >= 0 && a.group) ones.push(a.group);
-      if (ahead <= 0 && b.group) others.push(b.group);
+  let [a, b] = [one, other];
+  while (a !== b) {
+    const ahead = endOf(a) - endOf(b);
+    if (ahead !== 0 || beginOf(chains, a) !== beginOf(chains, b)) {
+      const [mine, its] = [ahead >= 0 && groupOf(chains, a, items), ahead <= 0 && groupOf(chains, b, items)];
+      if (mine) ones.push(mine);
+      if (its) others.push(its);
     }
-    if (ahead >= 0) a = a.back;
-    if (ahead <= 0) b = b.back;
+    if (ahead >= 0) a = backOf(chains, a);
+    if (ahead <= 0) b = backOf(chains, b);
   }
   return signature(items, ones) === signature(items, others);
 }
@@ -712,17 +713,16 @@ export function settledOn(best: Binding): Bound {
   return { best, groupOf, rival: null };
 }
 
-const unbound: Binding = { groups: [], orphans: [], mentions: [], cost: 0 };
-
-/** The cheapest groups alone. */
-export function groupsOf({ series, chains: [first] }: Cuts): readonly Group[] {
-  return first ? unroll(series.items, first).groups : [];
+function boundBy(chains: Chains, items: readonly Item[]): Bound {
+  const first = items.length * kept;
+  let rival: Binding | null = null;
+  for (let chain = first + 1; chain < first + countAt(chains, items.length) && rival === null; chain++) {
+    const near = costOf(chains, chain) - costOf(chains, first) <= clearly;
+    if (near && !meansTheSame(chains, first, chain, items)) rival = unroll(chains, chain, items);
+  }
+  return { ...settledOn(unroll(chains, first, items)), rival };
 }
 
 /** `before`: how they may be bound, if that was asked before some of the items were changed. */
-export function bind(items: readonly Item[], tokens: readonly Token[], before: Cuts | null = null): Bound {
-  const [first, ...others] = cutsOf(items, tokens, before).chains;
-  if (!first) return settledOn(unbound);
-  const rival = others.find((chain) => chain.cost - first.cost <= clearly && !meansTheSame(items, first, chain));
-  return { ...settledOn(unroll(items, first)), rival: rival ? unroll(items, rival) : null };
-}
+export const bind = (items: readonly Item[], tokens: readonly Token[], before: Cuts | null = null): Bound =>
+  cutsOf(items, tokens, before).bound;
