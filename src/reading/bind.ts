@@ -85,12 +85,29 @@ const mostWater = 0.8;
 
 type Fits = Partial<Record<Dim, number>>;
 
-const fitsOf = (meaning: Meaning): Fits | undefined =>
-  meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
+/** The places of what a figure may be in a row of costs. */
+const places: ReadonlyMap<Dim, number> = new Map(
+  (['mass', 'volume', 'percent', 'bare', 'ratio', 'parts', 'temperature', 'time', 'length'] as const).map(
+    (dim, place) => [dim, place],
+  ),
+);
 
-/** `table`: what figures cost that belong to such a thing. */
-function fitCost(meaning: Meaning, table: Fits | undefined, quantity: Quantity, unitful = false): number {
-  const cost = table?.[quantity.dim] ?? never;
+const costsKnown = new Map<string, readonly number[]>();
+
+/** What figures cost that belong to a thing, by their place. */
+function costsOf(meaning: Meaning): readonly number[] {
+  const key = meaning.kind === 'role' ? meaning.id : meaning.kind;
+  let costs = costsKnown.get(key);
+  if (!costs) {
+    const table = meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
+    costs = [...places.keys()].map((dim) => table?.[dim] ?? never);
+    costsKnown.set(key, costs);
+  }
+  return costs;
+}
+
+/** `cost`: what such a figure costs that belongs to such a thing, whatever its value. */
+function fitCost(meaning: Meaning, cost: number, quantity: Quantity, unitful = false): number {
   if (cost === never) return never;
   if (meaning.kind === 'alkali' && meaning.asked && quantity.dim !== 'percent') return never;
   if (meaning.kind === 'role' && meaning.id === 'scale' && quantity.dim === 'mass' && quantity.value > 10) return never;
@@ -332,7 +349,9 @@ interface Series {
   readonly gaps: readonly Gap[];
   readonly passed: readonly boolean[];
   /** What figures cost that belong to a thing. */
-  readonly tables: readonly (Fits | undefined)[];
+  readonly costs: readonly (readonly number[])[];
+  /** The place of each figure in them. */
+  readonly places: readonly number[];
   /** The rows carry units. */
   readonly unitful: boolean;
 }
@@ -344,7 +363,8 @@ function seriesOf(items: readonly Item[], tokens: readonly Token[], known: Serie
   const skipped = same ? same.items.length - items.length : 0;
   const gaps: Gap[] = [];
   const passed: boolean[] = [];
-  const tables: (Fits | undefined)[] = [];
+  const costs: (readonly number[])[] = [];
+  const found: number[] = [];
   let [weights, bare] = [0, 0];
   for (let k = 0; k < items.length; k++) {
     const item = items[k];
@@ -356,14 +376,17 @@ function seriesOf(items: readonly Item[], tokens: readonly Token[], known: Serie
           gapCosts(tokens, before.to, item.from, dots),
       );
     passed.push(isPassed(item));
-    tables.push(item.kind === 'thing' ? fitsOf(item.named.meaning) : undefined);
+    costs.push(item.kind === 'thing' ? costsOf(item.named.meaning) : free);
+    found.push(item.kind === 'amount' ? (places.get(item.quantity.dim) ?? 0) : 0);
     if (item.kind === 'amount') {
       if (item.quantity.dim === 'mass') weights++;
       else if (item.quantity.dim === 'bare') bare++;
     }
   }
-  return { items, dots, gaps, passed, tables, unitful: weights >= 3 && weights > 2 * bare };
+  return { items, dots, gaps, passed, costs, places: found, unitful: weights >= 3 && weights > 2 * bare };
 }
+
+const free: readonly number[] = [];
 
 /** The way to item `k`, if these two neighbours are the very same there. */
 const gapIn = ({ items, gaps }: Series, k: number, before: Item, item: Item): Gap | undefined =>
@@ -415,7 +438,7 @@ function cheapest(series: Series): Bound {
     const alone = last.kind === 'thing' ? mentionCost(last.named.meaning) : orphanCost(last.quantity);
     const span: Span = { begin: end, end, things: 0, held: 0, thing: -1 };
     grow(series, span);
-    ways.length = 0;
+    let count = 0;
     let dearest = Number.POSITIVE_INFINITY;
     while (span.begin > 0 && end - span.begin < longestGroup) {
       grow(series, span);
@@ -427,11 +450,11 @@ function cheapest(series: Series): Bound {
       const way = groupAt(series, span);
       if (way === 'stop') break;
       if (way === 'none') continue;
-      ways.push(way);
+      ways[count++] = way;
       dearest = Math.min(dearest, costOf(chains, begin * kept) + way.cost + beyond);
     }
     standAlone(chains, end, alone, dearest);
-    for (const way of ways) carryOn(chains, end, way, series);
+    for (let k = 0; k < count; k++) carryOn(chains, end, ways[k] as Way, series);
   }
   return boundBy(chains, items);
 }
@@ -518,7 +541,7 @@ function grouped(items: readonly Item[], begin: number, end: number, thing: numb
 
 /** The group made of these items; `stop` where no longer one that ends with them can be a group either. */
 function groupAt(series: Series, { begin, end, things, held, thing }: Span): Found {
-  const { items, gaps, passed, tables, unitful } = series;
+  const { items, gaps, passed, costs, places, unitful } = series;
   const first = items[begin];
   if (end - begin > 6 && first?.kind === 'amount' && !first.quantity.each) return 'stop';
   // what stands between the name and its amount is passed over; at either end it would be the name itself
@@ -543,7 +566,7 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     if (item?.kind !== 'amount') continue;
     // "water 200" is a weight even so: the name and its figure, side by side
     const beside = k === thing + 1 && (gaps[thing]?.nameFirst ?? 1) <= 0.05 && item.quantity.value >= leastBeside;
-    const fit = fitCost(meaning, tables[thing], item.quantity, unitful && !beside);
+    const fit = fitCost(meaning, costs[thing]?.[places[k] ?? 0] ?? never, item.quantity, unitful && !beside);
     if (fit === never || item.quantity.each || (item.pure && !takesPurity(meaning))) return 'none';
     if (item.total && !meaning.id.startsWith('total')) return 'none';
     // "glycerine, after cook 25 g / does it fit the fats?"
@@ -604,7 +627,7 @@ function inSlot(items: readonly Item[], begin: number, slot: number): Quantity |
 }
 
 /** `200 g each of coconut, palm and olive` and `coconut, palm, olive: 200 g each`. */
-function eachAt({ items, gaps, tables }: Series, begin: number, end: number): Found {
+function eachAt({ items, gaps, costs, places }: Series, begin: number, end: number): Found {
   const { things, amounts } = grouped(items, begin, end, -1);
   const named = things.every((k) => {
     const item = items[k];
@@ -624,7 +647,11 @@ function eachAt({ items, gaps, tables }: Series, begin: number, end: number): Fo
   }
   for (const k of things) {
     const item = items[k];
-    if (item?.kind === 'thing' && fitCost(item.named.meaning, tables[k], amount.quantity) === never) return 'none';
+    if (
+      item?.kind === 'thing' &&
+      fitCost(item.named.meaning, costs[k]?.[places[at] ?? 0] ?? never, amount.quantity) === never
+    )
+      return 'none';
   }
   return { begin, cost, side: side.none, thing: -1 };
 }
