@@ -1,3 +1,17 @@
+import {
+  backOf,
+  beginOf,
+  type Chains,
+  chainsFor,
+  costOf,
+  countAt,
+  endOf,
+  insert,
+  kept,
+  side,
+  sideOf,
+  thingOf,
+} from './chains.ts';
 import { type Item, type Named, sameWithin } from './items.ts';
 import type { Meaning } from './lexicon.ts';
 import type { Dim, Quantity } from './quantities.ts';
@@ -71,12 +85,29 @@ const mostWater = 0.8;
 
 type Fits = Partial<Record<Dim, number>>;
 
-const fitsOf = (meaning: Meaning): Fits | undefined =>
-  meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
+/** The places of what a figure may be in a row of costs. */
+const places: ReadonlyMap<Dim, number> = new Map(
+  (['mass', 'volume', 'percent', 'bare', 'ratio', 'parts', 'temperature', 'time', 'length'] as const).map(
+    (dim, place) => [dim, place],
+  ),
+);
 
-/** `table`: what figures cost that belong to such a thing. */
-function fitCost(meaning: Meaning, table: Fits | undefined, quantity: Quantity, unitful = false): number {
-  const cost = table?.[quantity.dim] ?? never;
+const costsKnown = new Map<string, readonly number[]>();
+
+/** What figures cost that belong to a thing, by their place. */
+function costsOf(meaning: Meaning): readonly number[] {
+  const key = meaning.kind === 'role' ? meaning.id : meaning.kind;
+  let costs = costsKnown.get(key);
+  if (!costs) {
+    const table = meaning.kind === 'role' ? roleFits[meaning.id] : fits[meaning.kind];
+    costs = [...places.keys()].map((dim) => table?.[dim] ?? never);
+    costsKnown.set(key, costs);
+  }
+  return costs;
+}
+
+/** `cost`: what such a figure costs that belongs to such a thing, whatever its value. */
+function fitCost(meaning: Meaning, cost: number, quantity: Quantity, unitful = false): number {
   if (cost === never) return never;
   if (meaning.kind === 'alkali' && meaning.asked && quantity.dim !== 'percent') return never;
   if (meaning.kind === 'role' && meaning.id === 'scale' && quantity.dim === 'mass' && quantity.value > 10) return never;
@@ -265,20 +296,6 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
   return { nameFirst: nameFirst + told, amountFirst: amountFirst + told, lines, stops };
 }
 
-type Side = 'none' | 'amount-first' | 'name-first';
-
-interface Chain {
-  /** It says something of the items up to here. */
-  readonly end: number;
-  readonly cost: number;
-  readonly back: Chain | null;
-  /** The group that its last items are in; null where the last of them stands alone. */
-  readonly group: Group | null;
-  readonly side: Side;
-}
-
-const start: Chain = { end: 0, cost: 0, back: null, group: null, side: 'none' };
-const kept = 6;
 const longestGroup = 12;
 /** Cost of the way over which no amount belongs to a name any more. */
 const farthest = 8;
@@ -321,23 +338,12 @@ const isPassed = (item: Item | undefined): boolean =>
   (item.named.meaning.kind === 'unknown' || (item.named.meaning.kind === 'role' && passed.has(item.named.meaning.id)));
 const consumable = ({ meaning: { kind } }: Named): boolean => kind !== 'role' && kind !== 'unknown';
 
-/** Keeps the cheapest chains in order. */
-function insertChain(list: Chain[], chain: Chain): void {
-  if (list.length < kept) list.push(chain);
-  else list[kept - 1] = chain;
-  for (let at = list.length - 1; at > 0; at--) {
-    const before = list[at - 1];
-    if (!before || before.cost <= chain.cost) break;
-    list[at] = before;
-    list[at - 1] = chain;
-  }
-}
-
 /** Dearer than all that are kept, or than any turn to come could make the best or a rival. */
-function tooDear(list: readonly Chain[], cost: number): boolean {
-  const [best] = list;
-  if (!best) return false;
-  return cost > best.cost + turn + clearly || (list.length === kept && cost >= (list[kept - 1]?.cost ?? 0));
+function tooDear(chains: Chains, end: number, cost: number): boolean {
+  const count = countAt(chains, end);
+  if (count === 0) return false;
+  const first = end * kept;
+  return cost > costOf(chains, first) + turn + clearly || (count === kept && cost >= costOf(chains, first + kept - 1));
 }
 
 const isUnknown = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.kind === 'unknown';
@@ -376,7 +382,9 @@ interface Series {
   readonly gaps: readonly Gap[];
   readonly passed: readonly boolean[];
   /** What figures cost that belong to a thing. */
-  readonly tables: readonly (Fits | undefined)[];
+  readonly costs: readonly (readonly number[])[];
+  /** The place of each figure in them. */
+  readonly places: readonly number[];
   /** The rows carry units. */
   readonly unitful: boolean;
 }
@@ -388,7 +396,8 @@ function seriesOf(items: readonly Item[], tokens: readonly Token[], known: Serie
   const skipped = same ? same.items.length - items.length : 0;
   const gaps: Gap[] = [];
   const passed: boolean[] = [];
-  const tables: (Fits | undefined)[] = [];
+  const costs: (readonly number[])[] = [];
+  const found: number[] = [];
   let [weights, bare] = [0, 0];
   for (let k = 0; k < items.length; k++) {
     const item = items[k];
@@ -400,14 +409,17 @@ function seriesOf(items: readonly Item[], tokens: readonly Token[], known: Serie
           gapCosts(tokens, before.to, item.from, dots),
       );
     passed.push(isPassed(item));
-    tables.push(item.kind === 'thing' ? fitsOf(item.named.meaning) : undefined);
+    costs.push(item.kind === 'thing' ? costsOf(item.named.meaning) : free);
+    found.push(item.kind === 'amount' ? (places.get(item.quantity.dim) ?? 0) : 0);
     if (item.kind === 'amount') {
       if (item.quantity.dim === 'mass') weights++;
       else if (item.quantity.dim === 'bare') bare++;
     }
   }
-  return { items, dots, gaps, passed, tables, unitful: weights >= 3 && weights > 2 * bare };
+  return { items, dots, gaps, passed, costs, places: found, unitful: weights >= 3 && weights > 2 * bare };
 }
+
+const free: readonly number[] = [];
 
 /** The way to item `k`, if these two neighbours are the very same there. */
 const gapIn = ({ items, gaps }: Series, k: number, before: Item, item: Item): Gap | undefined =>
@@ -433,33 +445,33 @@ function grow({ items, passed }: Series, span: Span): void {
   if (holds || span.held === 0) span.thing = span.begin;
 }
 
-/** The cheapest cuts of a row of items. */
+/** A row of items, and how it is bound. */
 export interface Cuts {
   readonly series: Series;
-  readonly chains: readonly Chain[];
+  readonly bound: Bound;
 }
 
 /** `before`: those of the same tokens, from which a few of the items, or none, have been changed. */
 export function cutsOf(items: readonly Item[], tokens: readonly Token[], before: Cuts | null = null): Cuts {
   if (before?.series.items === items) return before;
   const series = seriesOf(items, tokens, before?.series ?? null);
-  return { series, chains: chainsOf(series) };
+  return { series, bound: cheapest(series) };
 }
 
-function chainsOf(series: Series): readonly Chain[] {
+function cheapest(series: Series): Bound {
   const { items, gaps } = series;
-  const best: (readonly Chain[])[] = [[start]];
+  const chains = chainsFor(items.length);
   const ways: Way[] = [];
   let lastShared = Number.NEGATIVE_INFINITY;
   for (let end = 1; end <= items.length; end++) {
-    const list: Chain[] = [];
+    chains.count[end] = 0;
     const last = items[end - 1];
     if (!last) break;
     if (last.kind === 'amount' && last.quantity.each) lastShared = end - 1;
     const alone = last.kind === 'thing' ? mentionCost(last.named.meaning) : orphanCost(last.quantity);
     const span: Span = { begin: end, end, things: 0, held: 0, thing: -1 };
     grow(series, span);
-    ways.length = 0;
+    let count = 0;
     let dearest = Number.POSITIVE_INFINITY;
     while (span.begin > 0 && end - span.begin < longestGroup) {
       grow(series, span);
@@ -468,40 +480,43 @@ function chainsOf(series: Series): readonly Chain[] {
       // only an amount "each" belongs to several names
       if (span.held > 1 && end - lastShared > longestGroup) break;
       if (gap && gap.nameFirst > farthest && gap.amountFirst > farthest) break;
-      const found = groupAt(series, span);
-      if (found === 'stop') break;
-      if (found === 'none') continue;
-      ways.push(found);
-      const back = best[begin]?.[0];
-      if (back) dearest = Math.min(dearest, back.cost + found.cost + beyond);
+      const way = groupAt(series, span);
+      if (way === 'stop') break;
+      if (way === 'none') continue;
+      ways[count++] = way;
+      dearest = Math.min(dearest, costOf(chains, begin * kept) + way.cost + beyond);
     }
-    for (const back of best[end - 1] ?? nothing) {
-      const cost = back.cost + alone;
-      // those behind it are dearer
-      if (cost > dearest || tooDear(list, cost)) break;
-      insertChain(list, { end, cost, back, group: null, side: back.side });
-    }
-    for (const found of ways) {
-      const { begin } = found;
-      let group: Group | null = null;
-      for (const back of best[begin] ?? nothing) {
-        const straight = back.cost + found.cost;
-        if (tooDear(list, straight)) break;
-        const turned = back.side !== 'none' && found.side !== 'none' && back.side !== found.side;
-        const cost = turned ? straight + turn * (begin > 0 && isPartedAt(series, begin) ? 0.6 : 1) : straight;
-        if (turned && tooDear(list, cost)) continue;
-        group ??= grouped(items, begin, end, found.thing);
-        insertChain(list, { end, cost, back, group, side: found.side === 'none' ? back.side : found.side });
-      }
-    }
-    best.push(list);
-    // out of reach of any group to come
-    if (end >= longestGroup) best[end - longestGroup] = nothing;
+    standAlone(chains, end, alone, dearest);
+    for (let k = 0; k < count; k++) carryOn(chains, end, ways[k] as Way, series);
   }
-  return best[items.length] ?? nothing;
+  return boundBy(chains, items);
 }
 
-const nothing: readonly Chain[] = [];
+/** The chains up to here whose last item stands alone, which costs so much. */
+function standAlone(chains: Chains, end: number, alone: number, dearest: number): void {
+  const first = (end - 1) * kept;
+  for (let back = first; back < first + countAt(chains, end - 1); back++) {
+    const cost = costOf(chains, back) + alone;
+    // those behind it are dearer
+    if (cost > dearest || tooDear(chains, end, cost)) break;
+    insert(chains, end, cost, back, -1, -1, sideOf(chains, back));
+  }
+}
+
+/** The chains up to here whose last items are this group. */
+function carryOn(chains: Chains, end: number, way: Way, series: Series): void {
+  const { begin, thing } = way;
+  const first = begin * kept;
+  for (let back = first; back < first + countAt(chains, begin); back++) {
+    const straight = costOf(chains, back) + way.cost;
+    if (tooDear(chains, end, straight)) break;
+    const before = sideOf(chains, back);
+    const turned = before !== side.none && way.side !== side.none && before !== way.side;
+    const cost = turned ? straight + turn * (begin > 0 && isPartedAt(series, begin) ? 0.6 : 1) : straight;
+    if (turned && tooDear(chains, end, cost)) continue;
+    insert(chains, end, cost, back, begin, thing, way.side === side.none ? before : way.side);
+  }
+}
 
 /** Whether the item before `begin`, or the heading there, is of another row or sentence. */
 const isPartedAt = ({ items, gaps }: Series, begin: number): boolean =>
@@ -538,27 +553,28 @@ function agreeAround(items: readonly Item[], begin: number, end: number, thing: 
 const takesPurity = (meaning: Meaning): boolean =>
   meaning.kind === 'alkali' || meaning.kind === 'stock' || (meaning.kind === 'role' && meaning.id === 'purity');
 
-/** A group that begins here: what it costs, and whose it is; every name's in it where none is said. */
+/** A group that begins here: what it costs, and whose it is. */
 interface Way {
   readonly begin: number;
   readonly cost: number;
-  readonly side: Side;
-  readonly thing: number | null;
+  readonly side: number;
+  /** -1 where it is every name's. */
+  readonly thing: number;
 }
 type Found = Way | 'none' | 'stop';
 
-function grouped(items: readonly Item[], begin: number, end: number, thing: number | null): Group {
-  const things: number[] = thing === null ? [] : [thing];
+function grouped(items: readonly Item[], begin: number, end: number, thing: number): Group {
+  const things: number[] = thing < 0 ? [] : [thing];
   const amounts: number[] = [];
   for (let k = begin; k < end; k++)
     if (items[k]?.kind === 'amount') amounts.push(k);
-    else if (thing === null) things.push(k);
+    else if (thing < 0) things.push(k);
   return { things, amounts };
 }
 
 /** The group made of these items; `stop` where no longer one that ends with them can be a group either. */
 function groupAt(series: Series, { begin, end, things, held, thing }: Span): Found {
-  const { items, gaps, passed, tables, unitful } = series;
+  const { items, gaps, passed, costs, places, unitful } = series;
   const first = items[begin];
   if (end - begin > 6 && first?.kind === 'amount' && !first.quantity.each) return 'stop';
   // what stands between the name and its amount is passed over; at either end it would be the name itself
@@ -577,13 +593,13 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     for (let k = begin; k < end; k++)
       if (k !== thing && items[k]?.kind === 'thing') cost += isUnknown(items[k]) ? 2 : 1.2;
   let taken = 0;
-  let side: Side = 'none';
+  let at: number = side.none;
   for (let k = begin; k < end; k++) {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
     // "water 200" is a weight even so: the name and its figure, side by side
     const beside = k === thing + 1 && (gaps[thing]?.nameFirst ?? 1) <= 0.05 && item.quantity.value >= leastBeside;
-    const fit = fitCost(meaning, tables[thing], item.quantity, unitful && !beside);
+    const fit = fitCost(meaning, costs[thing]?.[places[k] ?? 0] ?? never, item.quantity, unitful && !beside);
     if (fit === never || item.quantity.each || (item.pure && !takesPurity(meaning))) return 'none';
     if (item.total && !meaning.id.startsWith('total')) return 'none';
     // "glycerine, after cook 25 g / does it fit the fats?", "water ~220 / Bars came out soft"
@@ -605,8 +621,8 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     taken |= slot;
     cost += fit;
     const aside = meaning.kind === 'role' || (meaning.kind === 'alkali' && slot === slots.percent);
-    if (!aside && (slot === slots.amount || slot === slots.volume || side === 'none'))
-      side = k < thing ? 'amount-first' : 'name-first';
+    if (!aside && (slot === slots.amount || slot === slots.volume || at === side.none))
+      at = k < thing ? side.amountFirst : side.nameFirst;
   }
   // a volume beside a weight is the same amount said twice, or a pack; on the other side of the name it must agree
   if (taken & slots.amount && taken & slots.volume) {
@@ -625,7 +641,7 @@ function groupAt(series: Series, { begin, end, things, held, thing }: Span): Fou
     if (way > farthest) return 'stop';
     cost += way;
   }
-  return { begin, cost, side, thing };
+  return { begin, cost, side: at, thing };
 }
 
 /** Roles whose figure stands in one line with their word, where it stands before it. */
@@ -661,8 +677,8 @@ function inSlot(items: readonly Item[], begin: number, slot: number): Quantity |
 }
 
 /** `200 g each of coconut, palm and olive` and `coconut, palm, olive: 200 g each`. */
-function eachAt({ items, gaps, tables }: Series, begin: number, end: number): Found {
-  const { things, amounts } = grouped(items, begin, end, null);
+function eachAt({ items, gaps, costs, places }: Series, begin: number, end: number): Found {
+  const { things, amounts } = grouped(items, begin, end, -1);
   const named = things.every((k) => {
     const item = items[k];
     return item?.kind === 'thing' && consumable(item.named);
@@ -681,24 +697,36 @@ function eachAt({ items, gaps, tables }: Series, begin: number, end: number): Fo
   }
   for (const k of things) {
     const item = items[k];
-    if (item?.kind === 'thing' && fitCost(item.named.meaning, tables[k], amount.quantity) === never) return 'none';
+    if (
+      item?.kind === 'thing' &&
+      fitCost(item.named.meaning, costs[k]?.[places[at] ?? 0] ?? never, amount.quantity) === never
+    )
+      return 'none';
   }
-  return { begin, cost, side: 'none', thing: null };
+  return { begin, cost, side: side.none, thing: -1 };
 }
 
-function unroll(items: readonly Item[], chain: Chain): Binding {
+/** The last group of a chain; null where its last item stands alone. */
+function groupOf(chains: Chains, chain: number, items: readonly Item[]): Group | null {
+  const begin = beginOf(chains, chain);
+  return begin < 0 ? null : grouped(items, begin, endOf(chain), thingOf(chains, chain));
+}
+
+function unroll(chains: Chains, chain: number, items: readonly Item[]): Binding {
   const groups: Group[] = [];
   const orphans: number[] = [];
   const mentions: number[] = [];
-  for (let at: Chain | null = chain; at?.back; at = at.back) {
-    if (at.group) groups.push(at.group);
-    else (items[at.end - 1]?.kind === 'amount' ? orphans : mentions).push(at.end - 1);
+  for (let at = chain; endOf(at) > 0; at = backOf(chains, at)) {
+    const group = groupOf(chains, at, items);
+    const last = endOf(at) - 1;
+    if (group) groups.push(group);
+    else (items[last]?.kind === 'amount' ? orphans : mentions).push(last);
   }
   return {
     groups: groups.reverse(),
     orphans: orphans.reverse(),
     mentions: mentions.reverse(),
-    cost: chain.cost,
+    cost: costOf(chains, chain),
   };
 }
 
@@ -727,19 +755,19 @@ function signature(items: readonly Item[], groups: readonly Group[]): string {
 }
 
 /** Whether two chains mean the same; where they go together they do. */
-function meansTheSame(items: readonly Item[], one: Chain, other: Chain): boolean {
+function meansTheSame(chains: Chains, one: number, other: number, items: readonly Item[]): boolean {
   const ones: Group[] = [];
   const others: Group[] = [];
-  let a: Chain | null = one;
-  let b: Chain | null = other;
-  while (a && b && a !== b) {
-    const ahead: number = a.end - b.end;
-    if (ahead !== 0 || a.group !== b.group) {
-      if (ahead >= 0 && a.group) ones.push(a.group);
-      if (ahead <= 0 && b.group) others.push(b.group);
+  let [a, b] = [one, other];
+  while (a !== b) {
+    const ahead = endOf(a) - endOf(b);
+    if (ahead !== 0 || beginOf(chains, a) !== beginOf(chains, b)) {
+      const [mine, its] = [ahead >= 0 && groupOf(chains, a, items), ahead <= 0 && groupOf(chains, b, items)];
+      if (mine) ones.push(mine);
+      if (its) others.push(its);
     }
-    if (ahead >= 0) a = a.back;
-    if (ahead <= 0) b = b.back;
+    if (ahead >= 0) a = backOf(chains, a);
+    if (ahead <= 0) b = backOf(chains, b);
   }
   return signature(items, ones) === signature(items, others);
 }
@@ -762,17 +790,16 @@ export function settledOn(best: Binding): Bound {
   return { best, groupOf, rival: null };
 }
 
-const unbound: Binding = { groups: [], orphans: [], mentions: [], cost: 0 };
-
-/** The cheapest groups alone. */
-export function groupsOf({ series, chains: [first] }: Cuts): readonly Group[] {
-  return first ? unroll(series.items, first).groups : [];
+function boundBy(chains: Chains, items: readonly Item[]): Bound {
+  const first = items.length * kept;
+  let rival: Binding | null = null;
+  for (let chain = first + 1; chain < first + countAt(chains, items.length) && rival === null; chain++) {
+    const near = costOf(chains, chain) - costOf(chains, first) <= clearly;
+    if (near && !meansTheSame(chains, first, chain, items)) rival = unroll(chains, chain, items);
+  }
+  return { ...settledOn(unroll(chains, first, items)), rival };
 }
 
 /** `before`: how they may be bound, if that was asked before some of the items were changed. */
-export function bind(items: readonly Item[], tokens: readonly Token[], before: Cuts | null = null): Bound {
-  const [first, ...others] = cutsOf(items, tokens, before).chains;
-  if (!first) return settledOn(unbound);
-  const rival = others.find((chain) => chain.cost - first.cost <= clearly && !meansTheSame(items, first, chain));
-  return { ...settledOn(unroll(items, first)), rival: rival ? unroll(items, rival) : null };
-}
+export const bind = (items: readonly Item[], tokens: readonly Token[], before: Cuts | null = null): Bound =>
+  cutsOf(items, tokens, before).bound;

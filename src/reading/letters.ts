@@ -1,6 +1,6 @@
 /** Digits that text recognition puts for letters, and letters for digits: `0live 0il`, `Na0H`, `ta11ow`, `4OO g`. */
 import { singular } from '../catalogue/names.ts';
-import type { Lexicon } from './lexicon.ts';
+import type { Lexicon, Names } from './lexicon.ts';
 import type { Prim } from './scan.ts';
 
 /** What each of these digits is taken for; the second reading is tried where the first makes no word. */
@@ -29,8 +29,23 @@ function endOfPieces(prims: readonly Prim[], i: number): number {
   return prims[end]?.glued && prims[end]?.kind === 'number' ? i : end;
 }
 
-const isKnown = (word: string, lexicon: Lexicon): boolean =>
-  [word, singular(word)].some((one) => lexicon.names.has(one) || lexicon.vocabulary().known.has(one));
+/** Words that are remembered for the posts to come, at the most. */
+const mostKnown = 1000;
+const known = new WeakMap<Names, Map<string, boolean>>();
+
+function isKnown(word: string, lexicon: Lexicon): boolean {
+  let memory = known.get(lexicon.names);
+  if (!memory) {
+    memory = new Map();
+    known.set(lexicon.names, memory);
+  }
+  let found = memory.get(word);
+  if (found === undefined) {
+    found = [word, singular(word)].some((one) => lexicon.names.has(one) || lexicon.vocabulary().known.has(one));
+    if (memory.size < mostKnown) memory.set(word, found);
+  }
+  return found;
+}
 
 const isUnit = ({ text }: Prim, lexicon: Lexicon): boolean => lexicon.units.next?.has(text) === true;
 

@@ -504,6 +504,8 @@ function isCounted(tokens: readonly Token[], k: number, { quantity: { dim, value
 /** Names of things of a post that holds a recipe, at the least. */
 const leastNamed = 2;
 
+const turningInto: ReadonlySet<string> = new Set(['in', 'to', 'into', 'as']);
+
 /** "Can you turn 850 g into lbs": a conversion asked for beside a recipe, and no amount of anything. */
 export function conversions(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
   let out: Token[] | null = null;
@@ -512,8 +514,8 @@ export function conversions(tokens: readonly Token[], lexicon: Lexicon): readonl
   for (let k = 0; k < tokens.length; k++) {
     const first = tokens[k];
     if (first?.t !== 'quantity' || !measured(first)) continue;
-    const into = /^(in|to|into|as)$/.test(wordAt(tokens, k + 1)) && isUnit(tokens[k + 2]);
     const says = wordAt(tokens, k + 1);
+    const into = turningInto.has(says) && isUnit(tokens[k + 2]);
     const starts = says === 'is' || says === 'are' || (says === 'how' && !first.quantity.text.endsWith('.'));
     const many = starts && [2, 3].some((n) => wordAt(tokens, k + n) === 'many');
     const asked = wordAt(tokens, k - 3) === 'many' && isUnit(tokens[k - 2]);

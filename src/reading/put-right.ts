@@ -269,7 +269,7 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
       continue;
     }
     const meant = saidBefore(kept, item, told, k, tokens);
-    const earlier = kept[meant];
+    const earlier = meant < 0 ? undefined : kept[meant];
     if (earlier?.kind === 'amount' && next?.kind === 'amount') {
       const said = ofFigures(item.quantity, next.quantity, item.from, next.to);
       back.push({ ...said, gone: [...said.gone, earlier.quantity] });

@@ -3,7 +3,7 @@
  * still palm in it", "no palm, I left it out", "lard in place of the palm". What stands last, or does not speak of what
  * was, counts, and the answer says so; what cannot be known stays for a question.
  */
-import { type Cuts, cutsOf, type Group, groupsOf } from './bind.ts';
+import { type Cuts, cutsOf, type Group } from './bind.ts';
 import { type Change, changesIn } from './changes.ts';
 import type { Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
@@ -239,7 +239,7 @@ function saidIn(
   const alkalis = alkalisIn(items);
   const said: Said[] = [];
   const cuts = cutsOf(withUnits(others, stances), tokens);
-  for (const group of groupsOf(cuts)) {
+  for (const group of cuts.bound.best.groups) {
     const [at] = group.things;
     const thing = at === undefined || group.things.length > 1 ? undefined : others[at];
     if (!isThing(thing)) continue;

@@ -120,17 +120,17 @@ export const callsFor = (token: Token, bit: number): boolean =>
 /** What stands in a post, a bit for each signal: anywhere in it, and at each of its tokens. */
 export interface Signals {
   readonly all: number;
-  readonly at: Int32Array;
+  readonly at: readonly number[];
 }
 
 /** `words`: at their prims. */
 export function signalsOf(tokens: readonly Token[], words: readonly (Word | null)[]): Signals {
-  const at = new Int32Array(tokens.length);
+  const at: number[] = [];
   let all = 0;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     const found = token ? signalsAt(token, words[token.from] ?? null) : 0;
-    at[k] = found;
+    at.push(found);
     all |= found;
   }
   return { all, at };

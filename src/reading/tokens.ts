@@ -92,8 +92,11 @@ function follow(post: Post, i: number, j: number, branch: Trie<Entry> | null | u
   if (!prim || k - i >= longestName || prim.kind === 'sign' || prim.kind === 'line') return;
   const heads = meant?.get(k);
   if (heads) for (const word of heads) follow(post, i, k, next.get(word) ?? next.get(singularOf(prim, word)), longest);
-  else follow(post, i, k, next.get(prim.text) ?? next.get(words[k]?.singular ?? prim.text), longest);
+  else follow(post, i, k, next.get(prim.text) ?? ofSingular(next, words[k]), longest);
 }
+
+const ofSingular = (next: Map<string, Trie<Entry>>, word: Word | null | undefined): Trie<Entry> | undefined =>
+  word && word.singular !== word.text ? next.get(word.singular) : undefined;
 
 function take({ prims, lexicon }: Post, j: number, entry: Entry, longest: Longest): void {
   const degree = prims[j]?.kind === 'number' && prims[j + 1]?.text === '°';
