@@ -1,3 +1,5 @@
+import { unwrap } from './wrapped.ts';
+
 /** Turns what looks like a table, a quote or a list into plain lines whose cells are parted by tabs. */
 export interface LaidOut {
   readonly text: string;
@@ -76,6 +78,7 @@ export function layOut(text: string): LaidOut {
       if (plain !== line) quoted = true;
       return plain;
     });
+  if (lines.length > 1) lines = unwrap(lines);
   if (/```|~~~|[|_]|---|===/.test(text)) lines = lines.map(ruled).filter((line): line is string => line !== null);
   for (const separator of [';', ',']) {
     if (!text.includes(separator)) continue;

@@ -32,6 +32,7 @@ const words: Readonly<Record<string, number>> = {
 /** It was done before the figures were written down, or only may be done. */
 const donePast =
   /\b(?:i|we|have|has|had|'ve|already|was|were|been|took|made|if|could|can|should|might|would|when)\b[^.!?\n]{0,30}$/i;
+const another = /\b(?:last (?:month|time|week|year|summer|winter|spring|autumn|batch)|yesterday|before)\b/i;
 const wished = /\b(?:want|need|please|like|pls|plz)\b/i;
 
 interface Sized {
@@ -57,10 +58,12 @@ export function timesAll(post: string): Sized {
       const sentence =
         post
           .slice(Math.max(0, found.index - 80), found.index)
-          .split(/[.!?\n]/)
-          .at(-1) ?? '';
+          // a small letter carries the line before on
+          .split(/[.!?]|\n(?!\p{Ll})/u)
+          .at(-1)
+          ?.replaceAll('\n', ' ') ?? '';
       const behind = post.slice(found.index).split(/[.!?\n](?!\d)/, 1)[0] ?? '';
-      if (donePast.test(sentence) && !wished.test(sentence + behind)) return none;
+      if ((donePast.test(sentence) || another.test(behind)) && !wished.test(sentence + behind)) return none;
       factors.add(word ? (words[word.toLowerCase()] ?? 1) : Number(by?.replace(',', '.')));
       said.push(found[0]);
       text = text.replace(found[0], ' ');

@@ -1,0 +1,74 @@
+/**
+ * Running text that some program broke into lines: a paragraph each of whose lines would not have held the next word,
+ * and a unit that was parted from its figure.
+ */
+
+/** Characters of a line that a program breaks, at the least and at the most. */
+const shortest = 38;
+const longest = 120;
+
+/** A row of a list or a table, which stands in a line of its own. */
+const isRow = (line: string): boolean =>
+  line.includes('\t') || line.includes('|') || /^\s*(?:[-*•–>#]|\d+[.)]\s)/.test(line);
+
+/** "450 g", "12,50": how rows of a list end. */
+const endsInFigure = (line: string): boolean => /\d\s?(?:g|gr|grams?|kg|oz|lbs?|ml|l|%)?[.,;:)]*$/i.test(line);
+
+/** What a line goes on with that another one began. */
+const goesOn = (line: string): boolean => /^\s*[\p{Ll}\d%(&+]/u.test(line);
+
+/** "olive 420 g coconut 180 g castor 30 g": no row of one thing. */
+const tellsMany = (line: string): boolean => (line.match(/\d+(?:[.,]\d+)? ?\p{L}/gu) ?? []).length > 2;
+
+/** Each of these lines but the last is as long as it could be. */
+function isWrapped(lines: readonly string[]): boolean {
+  const widest = Math.max(...lines.map(({ length }) => length));
+  if (lines.length < 2 || widest < shortest || widest > longest || lines.some(isRow)) return false;
+  const broken = lines.slice(0, -1);
+  const behind = lines.slice(1);
+  const full = broken.every((line, k) => line.length + 1 + (/\S+/.exec(behind[k] ?? '')?.[0].length ?? 0) > widest);
+  if (!full || behind.filter(goesOn).length * 2 < behind.length) return false;
+  // two lines say little: the first must be in the middle of a sentence, or tell several things itself
+  const [first = '', second = ''] = lines;
+  if (lines.length === 2)
+    return (
+      goesOn(second) && !/[.!?:;]$/.test(first) && (tellsMany(first) || !(first.endsWith(',') || endsInFigure(first)))
+    );
+  return broken.filter(endsInFigure).length * 2 <= broken.length;
+}
+
+const figureLast =
+  /(?:\p{L}.*\d|\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred))$/iu;
+const unitFirst = /^\s*(?:g|gr|gms?|grams?|kg|kilos?|ozs?|ounces?|lbs?|pounds?|ml|percent)\b|^\s*%/i;
+
+/** The lines with those made whole that were one; the very same where none was. */
+export function unwrap(lines: string[]): string[] {
+  let out: string[] | null = null;
+  for (let from = 0; from < lines.length; ) {
+    let to = from;
+    while (to < lines.length && lines[to]?.trim() !== '') to++;
+    const block = lines.slice(from, to).map((line) => line.trimEnd());
+    const whole = isWrapped(block) ? [block.map((line) => line.trim()).join(' ')] : joinUnits(block);
+    if (whole.length < block.length) out ??= lines.slice(0, from);
+    if (out) out.push(...(whole.length < block.length ? whole : lines.slice(from, to)));
+    // the blank line
+    if (out && to < lines.length) out.push('');
+    from = to + 1;
+  }
+  return out ?? lines;
+}
+
+/** "(20 %" at the end of a line and "superfat)" in the next. */
+const isBracketed = (last: string, line: string): boolean => /\([^()]*$/.test(last) && /^[^()]*\)/.test(line);
+
+/** "97" at the end of a line and "g NaOH" in the next. */
+function joinUnits(block: readonly string[]): readonly string[] {
+  const joined: string[] = [];
+  for (const line of block) {
+    const last = joined.at(-1);
+    if (last !== undefined && ((unitFirst.test(line) && figureLast.test(last)) || isBracketed(last, line)))
+      joined.splice(-1, 1, `${last} ${line.trim()}`);
+    else joined.push(line);
+  }
+  return joined;
+}
