@@ -30,7 +30,7 @@ const outs: readonly RegExp[] = [
   `\\b${taking} ${gone} (?:back |all )?out${end}`,
   `\\b${removing} (?:about )?${gone}${end}`,
   `\\b(?:left|forgot|kept) ${gone} (?:back )?(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|shop|counter|table|kitchen|car)\\b`,
-  `(?:^|[-,.:;!] |\\b(?:so|and|but|then|now|theres|is|have|used|with|that) )no (?:more )?${gone}${end}`,
+  `(?:^|[-,.:;!] |\\b(?:so|and|but|then|now|theres|is|have|used|with|that|this time|today|tonight|again) )no (?:more )?${gone}${end}`,
   `\\b(?:this time|now|today|in the end|edit|scratch that)\\b[^#@]{0,30}\\bwithout ${gone}${end}`,
   `\\bwithout ${gone} (?:this time|today|now|in the end)\\b`,
   `(?<gone>@) (?:is|are|was|were) (?:now )?(?:out|gone|left out|taken out|removed|dropped|cancelled|off the list)${end}`,
@@ -79,7 +79,7 @@ const neverIn = /(?<gone>@) (?:[^#@.;]{0,40} )?never (?:went|made it|got|goes) (
 
 /** "200 g palm, but my tub gave only 120 g": not of another thing, and not asked for. */
 const fewer =
-  /(?<gone>@) (?:# )?(?:, )?[^#@.;]{0,40}\b(?:(?:had|have|got|gave|held|contained|yielded|was|were|found) only|only (?:had|have|got|gave|held|contained|yielded|found|weighed)) (?:about )?(?<comes>#)(?= (?:in it|in there|left|of (?:it|that))? ?(?:$|[-,.;:!)…]|so\b|and\b|then\b|which\b))/d;
+  /(?<gone>@) (?:# )?(?:, )?[^#@.;]{0,40}\b(?:(?:had|have|got|gave|held|contained|yielded|was|were|found) only|only (?:had|have|got|gave|held|contained|yielded|found|weighed)|(?:ran out|gave out|was empty|ended|was finished) at) (?:about )?(?<comes>#)(?= (?:in it|in there|left|of (?:it|that))? ?(?:$|[-,.;:!)…]|so\b|and\b|then\b|which\b))/d;
 
 /** The changes of a recipe that a sentence tells. */
 export function changesIn(sentence: Sentence): readonly Change[] {
@@ -90,7 +90,7 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   if (!(cue.test(text) || text.includes('only')) || wondering.test(text) || strangers.test(text)) return none;
   const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
     sentence.tokenAt(found.indices?.groups?.[name]?.[0] ?? 0);
-  const less = text.includes('only') ? fewer.exec(text) : null;
+  const less = text.includes('only') || text.includes(' at #') ? fewer.exec(text) : null;
   if (less) return [{ kind: 'fewer', gone: place(less, 'gone'), comes: place(less, 'comes') }];
   if (text.includes('@') && changing.test(text)) {
     for (const pattern of allSwaps) {

@@ -10,6 +10,32 @@ import { isStatementOf, isSumIn } from './totals.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
 
+/** Of a lye that is asked for: "lye in ounces for 6 % please". */
+function isAskedOfLye(
+  { source: { tokens, items } }: Assembly,
+  { quantity, from, to }: Extract<Item, { kind: 'amount' }>,
+): boolean {
+  const before = tokens[from - 1];
+  if (
+    quantity.dim !== 'percent' ||
+    quantity.value > mostSuperfat ||
+    !(before?.t === 'word' && /^(?:for|at|with|to)$/.test(before.text))
+  )
+    return false;
+  if (tokens[to]?.t === 'name' || (tokens[to]?.t === 'word' && tokens[to].text === 'of')) return false;
+  for (let k = from - 1; k >= 0 && from - k <= 8; k--) {
+    const token = tokens[k];
+    if (token?.t === 'line' || token?.t === 'quantity' || (token?.t === 'sign' && /^[.;!?]$/.test(token.text)))
+      return false;
+    if (token?.t === 'name' && token.meaning.kind === 'alkali')
+      return !items.some((item) => item.kind === 'amount' && item.from > k && item.from < from);
+  }
+  return false;
+}
+
+/** Shares from here on are of a fat or of the water. */
+const mostSuperfat = 0.2;
+
 /** Figures that no name took. */
 export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
   const { items, tokens, bound } = assembly.source;
@@ -36,7 +62,8 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     const next = tokens[item.to];
     const counted = next?.t === 'word' && next.sort === 'everyday';
     const doubted = isDoubted(tokens, item.from);
-    if (quantity.dim === 'percent' && roles.superfat === null && speaksOf(assembly, 'superfat', k)) {
+    const asked = isAskedOfLye(assembly, item);
+    if (quantity.dim === 'percent' && roles.superfat === null && (asked || speaksOf(assembly, 'superfat', k))) {
       roles.superfat = quantity.negative ? -quantity.value : quantity.value;
       assembly.assume('left-out', `I took ${quantity.text} as the superfat.`);
       assembly.fate(quantity, 'used', 'superfat');

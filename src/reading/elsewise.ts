@@ -101,14 +101,29 @@ function isOfOtherBatch(tokens: readonly Token[], k: number, { quantity }: Figur
   return elsewhen.test(text) && !present.test(text) && !sentence.some(isIngredient);
 }
 
-const users = /^(?:uses|takes|has|does|swears|likes|loves|puts)$/;
+/** The fat has a share in another place, too. */
+const sharedElsewhere = (tokens: readonly Token[], at: number, { meaning }: Name): boolean =>
+  tokens.some((one, k) => {
+    if (k === at || one.t !== 'name' || one.meaning.kind !== 'fat' || one.meaning.id !== meaning.id) return false;
+    return [k - 1, k + 1, k - 2, k + 2].some((near) => {
+      const token = tokens[near];
+      return token?.t === 'quantity' && token.quantity.dim === 'percent';
+    });
+  });
+
+const users = /^(?:uses|takes|has|does|swears|likes|loves|puts|need|needs|want|wants)$/;
+const speakers = /^(?:he|she|they|you|people|everybody|everyone|somebody|someone|says|said)$/;
 
 /** "She uses 40 % olive": of what the post weighs in another place. */
 function isOfOthers(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
   if (quantity.dim !== 'percent' || !users.test(wordAt(tokens[k - 1]))) return false;
-  if (/^(?:it|this|that|recipe|bar|soap|batch|mine|blend|one)$/.test(wordAt(tokens[k - 2]))) return false;
+  const who = wordAt(tokens[k - 2]);
+  if (/^(?:it|this|that|recipe|bar|soap|batch|mine|blend|one|i|we)$/.test(who)) return false;
+  if (/^(?:need|want)s?$/.test(wordAt(tokens[k - 1])) && !speakers.test(who)) return false;
   const name = isIngredient(tokens[k + 1]) ? tokens[k + 1] : tokens[k + 2];
-  return isIngredient(name) && name.meaning.kind === 'fat' && weighedElsewhere(tokens, tokens.indexOf(name));
+  if (!isIngredient(name) || name.meaning.kind !== 'fat') return false;
+  const at = tokens.indexOf(name);
+  return weighedElsewhere(tokens, at) || sharedElsewhere(tokens, at, name);
 }
 
 const shares =

@@ -5,7 +5,7 @@ import { keptLast } from './kept.ts';
 import type { Lexicon } from './lexicon.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { gives, type Signals, signal } from './signals.ts';
-import { asAside, type Figure, type Token } from './tokens.ts';
+import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 /**
  * Figures whose neighbours say that they are no amount, found before amounts look for their names: the size of what a
@@ -156,7 +156,10 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       const whole = speaksOfIt && ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
-      if (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token)) aside(k, 'the weight of one bar');
+      const held = ofWhich(tokens, k, token);
+      if (held !== null) aside(held, packed);
+      if (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token) || isCutAt(tokens, k, token))
+        aside(k, 'the weight of one bar');
       if (vessels && (isHoleSize(tokens, k, token) || isLoaf(tokens, k, token))) aside(k, packed);
       if (isHollow(tokens, k, token)) aside(k, packed);
       if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
@@ -487,6 +490,14 @@ function isIceOf(tokens: readonly Token[], k: number, token: Figure): boolean {
 /** "the two waters", "all four fats", "for those three": how many were named, and no weight. */
 function isCounted(tokens: readonly Token[], k: number, { quantity: { dim, value, inWords } }: Figure): boolean {
   const [before, name] = [tokens[k - 1], tokens[k + 1]];
+  // "there are thirty-one of them"
+  if (
+    dim === 'bare' &&
+    isWord(tokens[k + 1], 'of') &&
+    isWord(tokens[k + 2], 'them') &&
+    /^(are|were|have|got)$/.test(wordAt(tokens, k - 1))
+  )
+    return true;
   if (dim === 'bare' && inWords && value <= 12 && /^(these|those)$/.test(wordAt(tokens, k - 1)))
     return name?.t !== 'name' || name.meaning.kind === 'role';
   return (
@@ -689,6 +700,13 @@ export function namedBefore(tokens: readonly Token[]): readonly Token[] {
     if (kind === 'fat' || isDrink) named = k;
     else if (kind === 'alkali' || kind === 'stock') named = -1;
     if (token?.t !== 'quantity' || named < 0 || k - named > 40) continue;
+    const owned = isOwned(tokens, k, token);
+    const fat = tokens[named];
+    if (owned !== null && fat?.t === 'name' && fat.meaning.kind === 'fat' && !weighedThings(tokens).has(thingOf(fat))) {
+      out ??= [...tokens];
+      out[owned] = { ...fat, from: tokens[owned]?.from ?? 0, to: tokens[owned]?.to ?? 0 };
+      continue;
+    }
     const rest = boiledDown(tokens, k, token) ? leftAt(tokens, k) : -1;
     if (rest < 0 && !ofIt(tokens, k, token)) continue;
     const [name, pronoun] = [tokens[named], tokens[rest < 0 ? k + 2 : rest]];
@@ -701,6 +719,16 @@ export function namedBefore(tokens: readonly Token[]): readonly Token[] {
     out[rest < 0 ? k + 2 : rest] = { ...name, from: pronoun.from, to: pronoun.to };
   }
   return out ?? tokens;
+}
+
+/** "There's always duck fat. I've 600 g, and 150 g coconut": where the verb of having stands; null where it names its own. */
+function isOwned(tokens: readonly Token[], k: number, token: Figure): number | null {
+  const behind = tokens[k + 1];
+  const ends = behind === undefined || isStop(behind) || isMark(behind, /^,$/) || token.quantity.text.endsWith('.');
+  if (!measured(token) || !ends) return null;
+  const at = /^(about|around|just|only|some|nearly)$/.test(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
+  const verb = wordAt(tokens, at);
+  return verb === 'ive' || (/^(have|got)$/.test(verb) && wordAt(tokens, at - 1) === 'i') ? at : null;
 }
 
 /** Where "left" stands behind "290 g", "290 g were"; -1 where it does not. */
@@ -783,6 +811,31 @@ function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): bool
     count.quantity.dim === 'bare' &&
     count.quantity.value > 1
   );
+}
+
+/** "We'll cut them at a hundred grams". */
+const isCutAt = (tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean =>
+  dim === 'mass' &&
+  /^(at|to|into)$/.test(wordAt(tokens, wordAt(tokens, k - 1) === 'a' ? k - 2 : k - 1)) &&
+  [k - 2, k - 3, k - 4].some((at) => /^(cut|cutting|cuts|slice|sliced)$/.test(wordAt(tokens, at))) &&
+  !isIngredient(tokens[k + 1]);
+
+/** "I have 1.1 kg of tallow, of which I want to put 450 g in": where the amount stands that this is a part of. */
+function ofWhich(tokens: readonly Token[], k: number, token: Figure): number | null {
+  if (token.quantity.dim !== 'mass') return null;
+  let [at, takes] = [k - 1, false];
+  const isTarget = (one: Token | undefined): boolean =>
+    one?.t === 'name' && one.meaning.kind === 'role' && one.meaning.id === 'target';
+  while (k - at <= 8 && (tokens[at]?.t === 'word' || isTarget(tokens[at])) && !isWord(tokens[at], 'which')) {
+    takes ||= /^(put|use|used|using|take|took|taking|want|goes|go|went|need|weighed)$/.test(wordAt(tokens, at));
+    at--;
+  }
+  if (!takes || !isWord(tokens[at], 'which') || !isWord(tokens[at - 1], 'of')) return null;
+  for (let whole = at - 2; whole >= 0 && at - whole <= 8 && !isStop(tokens[whole]); whole--) {
+    const one = tokens[whole];
+    if (isWeight(one)) return one.quantity.value > token.quantity.value ? whole : null;
+  }
+  return null;
 }
 
 const pieces = /^(piece|slice|puck|cake|tablet|square|heart|brick|one)$/;
@@ -925,6 +978,20 @@ export function equalParts(tokens: readonly Token[]): readonly Token[] {
     const token = tokens[k];
     if (token?.t !== 'name' || token.meaning.kind !== 'role' || token.meaning.id !== 'equal') continue;
     const next = tokens[k + 1];
+    // "equal parts olive, coconut and lard, 300 g each"
+    if (
+      isAny(
+        tokens,
+        k + 1,
+        k + 16,
+        (one, at) =>
+          one.t === 'quantity' && one.quantity.dim === 'mass' && (one.quantity.each || isEach(tokens[at + 1])),
+      )
+    ) {
+      out ??= [...tokens];
+      out[k] = asFiller(token);
+      continue;
+    }
     // "for the same amount of oils" speaks of a sum
     if (next?.t === 'name' && next.meaning.id === 'total-fats') continue;
     out ??= [...tokens];

@@ -23,7 +23,7 @@ const nowBefore =
   /\b(?:(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|(?:ended up|went|settled) (?:with|using|at|on|for)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|this time|really (?:used|weighed))\b/;
 const nowBehind = /^ (?:of (?:the )?@ |@ )?(?:, )?(?:now|today|this time|instead|in the end|in reality|in truth)\b/;
 const onceBefore =
-  /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe)|last time|compared (?:with|to)|there (?:i|we) (?:take|use|put|have)|(?:normally|usually|otherwise) (?:i )?(?:take|use|put)|i (?:normally|usually|otherwise) (?:take|use|put)|originally|at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|ignore (?:the|that|my)|forget (?:the|that|my))\b/;
+  /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe|is|was|has)|last time|compared (?:with|to)|there (?:i|we) (?:take|use|put|have)|(?:normally|usually|otherwise) (?:i )?(?:take|use|put)|i (?:normally|usually|otherwise) (?:take|use|put)|originally|at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|ignore (?:the|that|my)|forget (?:the|that|my))\b/;
 const onceBehind =
   /^ (?:of )?(?:@ )?(?:, )?(?:[^#@.;]{0,40}(?:ignore|forget) (?:that|it|this)\b|originally\b|at first\b|back then\b)/;
 const onceHeading =
@@ -154,6 +154,8 @@ export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) =
     const { text, paragraph } = sentence;
     const { 0: found, index } = taken;
     const isHeading = /^(?:edit|correction)/.test(found);
+    // "it's called so, no wait, I cooked it": what is put right is no figure
+    if (!isHeading && !/[#@]/.test(text) && /(?:[\p{L}']+ [, ]*){3}/u.test(text.slice(index + found.length))) continue;
     let last = k;
     // what it speaks of may stand behind it
     while (isHeading ? sentences[last + 1]?.paragraph === paragraph : last === k && !/[#@]/.test(text.slice(index))) {

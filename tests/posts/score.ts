@@ -55,6 +55,7 @@ export const sets = [
   'blind-21',
   'blind-22',
   'blind-23',
+  'blind-24',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

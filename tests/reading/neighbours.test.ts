@@ -87,6 +87,26 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ['olive oil 500 g, water 150 g, NaOH 66 g. Can you check it?', { 'olive-oil-virgin': 500, naoh: 66 }],
   ['olive oil 500 g, water 150 g, NaOH 66 g can anybody check it?', { 'olive-oil-virgin': 500, naoh: 66 }],
   ['olive oil 500 g, water 150 g, NaOH 66 g. Pot stands on low.', { 'olive-oil-virgin': 500, naoh: 66 }],
+  [
+    'three pounds of lard. a pound of coconut. nine\nounces lye. twenty two ounces water. yes?',
+    { lard: 3 * 453.59237, 'coconut-oil': 453.59237, naoh: 9 * 28.349523125 },
+  ],
+  [
+    '20 dag coconut, 45 dag lard, 5 dag castor, 97\ng NaOH, the scale only knows dag',
+    { 'coconut-oil': 200, lard: 450, 'castor-oil': 50, naoh: 97 },
+  ],
+  [
+    'There is always duck fat. I have 600 g, strained twice, and I put 150 g coconut with it. How much lye?',
+    { 'duck-fat': 600, 'coconut-oil': 150 },
+  ],
+  [
+    'I have 1.1 kg clean beef tallow, of which I want to put 450 g in this batch. 450 g coconut. How much lye? We cut them at a hundred grams.',
+    { 'tallow-beef': 450, 'coconut-oil': 450 },
+  ],
+  [
+    'equal parts olive, coconut and lard, 300g each. How much lye?',
+    { 'olive-oil-virgin': 300, 'coconut-oil': 300, lard: 300 },
+  ],
   ['500 g lard, 66 g lye, 150 g water. Strained through a tea towel, 12 pucks of about 60 g.', { lard: 500, naoh: 66 }],
 ])('%s', (text, grams) => {
   const got = weighed(text);

@@ -54,6 +54,8 @@ describe('a later sentence', () => {
       `${recipe.replace('palm 250 g', 'palm 250 g, my tub gave only 150 g, I topped it up with 100 g lard')}`,
       { ...plain, 'palm-oil': 150, lard: 100 },
     ],
+    [`I used 30 g beeswax back then. This time no beeswax. ${recipe}`, plain],
+    [`${recipe} The palm bottle ran out at 200, sorry.`, { ...plain, 'palm-oil': 200 }],
     [`${recipe.replace('palm 250 g', '250 g of shea... no, sorry, of palm')}`, plain],
     [`${recipe.replace('palm 250 g', 'shea, sorry, palm 250 g')}`, plain],
     [
