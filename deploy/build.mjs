@@ -67,6 +67,8 @@ const program = {
   supported: { 'regexp-unicode-property-escapes': true },
   minifySyntax: true,
   minifyWhitespace: true,
+  // a third of the source is names: all of it is read at every start, and the chat holds it in memory
+  minifyIdentifiers: true,
   legalComments: 'none',
   metafile: true,
   plugins: [tables, packed, madeAhead],
@@ -117,8 +119,6 @@ async function buildQuestion() {
     format: 'cjs',
     // `createRequire` takes a path as well as an address.
     define: { 'import.meta.dirname': '__dirname', 'import.meta.url': '__filename' },
-    // a third of the source is names, and all of it is read at every start
-    minifyIdentifiers: true,
     write: false,
   });
   for (const { path, text } of result.outputFiles) {

@@ -29,8 +29,9 @@ const isPoint = (code: number): boolean => code === 44 || code === 46;
 
 function isLetter(text: string, i: number, code: number): boolean {
   if (code < 0x80) return (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
-  // é, ł, and not × or ÷
-  if (code >= 0xc0 && code < 0x250) return code !== 0xd7 && code !== 0xf7;
+  // é, ł, and not × or ÷, nor any sign of Latin-1 but ª, µ and º
+  if (code < 0xc0) return code === 0xaa || code === 0xb5 || code === 0xba;
+  if (code < 0x250) return code !== 0xd7 && code !== 0xf7;
   return /^\p{L}/u.test(String.fromCodePoint(text.codePointAt(i) ?? 0));
 }
 

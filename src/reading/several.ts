@@ -11,12 +11,9 @@ const headings = new RegExp(
   'giu',
 );
 
-/** What a recipe weighs. */
-const amounts = /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml|%)(?![\p{L}])/giu;
-
 /** More amounts than so many. */
 function hasAmounts(part: string, than: number): boolean {
-  amounts.lastIndex = 0;
+  const amounts = /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml|%)(?![\p{L}])/giu;
   let count = 0;
   while (count <= than && amounts.test(part)) count++;
   return count > than;
@@ -24,13 +21,12 @@ function hasAmounts(part: string, than: number): boolean {
 
 const isRecipe = (part: string): boolean => hasAmounts(part, 1);
 
-/** Two words of headings: asked before the headings, whose pattern takes long to get ready. */
-const mayHead =
-  /(?:recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th)[\s\S]*?(?:recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th)/i;
+/** Words of headings: two are asked for before the headings, whose pattern takes long to get ready. */
+const headWord = /recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th/gi;
 
 /** The recipes of a post, each with its heading; one alone where the post does not number them. */
 function numberedIn(post: string): readonly string[] {
-  if (!mayHead.test(post)) return [post];
+  if ((post.match(headWord)?.length ?? 0) < 2) return [post];
   const found: RegExpExecArray[] = [];
   headings.lastIndex = 0;
   for (let one = headings.exec(post); one; one = headings.exec(post)) found.push(one);
