@@ -2,7 +2,7 @@
 // and what V8 compiled of it in ask.code), and the catalogue, checked and packed. `npm ci` runs this by itself (script
 // `prepare`), under whatever Node the machine has; what it makes runs on Node 24.
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -143,7 +143,9 @@ async function packData() {
   const stdin = { contents, resolveDir: join(root, 'src/catalogue') };
   const define = { 'import.meta.dirname': JSON.stringify(stdin.resolveDir) };
   const { catalogue, everyday, heat } = await moduleOf({ stdin, define });
-  writeFileSync(join(dist, 'catalogue.txt'), catalogue);
+  // not over the old one, which a running program reads on in
+  writeFileSync(join(dist, 'catalogue.new'), catalogue);
+  renameSync(join(dist, 'catalogue.new'), join(dist, 'catalogue.txt'));
   writeFileSync(join(dist, 'everyday.txt'), everyday);
   writeFileSync(join(dist, 'heat.json'), heat);
 }
