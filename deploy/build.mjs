@@ -85,6 +85,16 @@ async function moduleOf(options) {
 const oneByte = (source) =>
   source.replace(/[^\0-\x7f]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
 
+/**
+ * What the chat imports of Node it asks for by name: for an `import`, Node looks at all that a module exports and loads
+ * what stands behind each (`util` alone: worker threads).
+ */
+const askingNode = (source) =>
+  source.replace(
+    /\bimport\{([^}]*)\}from"(node:[\w/]+)";/g,
+    (_, names, module) => `var{${names.replaceAll(' as ', ':')}}=process.getBuiltinModule("${module}");`,
+  );
+
 async function buildChat() {
   const entryPoints = { run: 'adapters/run.ts' };
   const result = await build({
@@ -95,7 +105,7 @@ async function buildChat() {
     splitting: true,
     write: false,
   });
-  for (const { path, text } of result.outputFiles) writeFileSync(path, oneByte(text));
+  for (const { path, text } of result.outputFiles) writeFileSync(path, oneByte(askingNode(text)));
   return result;
 }
 
