@@ -87,6 +87,7 @@ function saidIn(doubt: Doubt): readonly string[] {
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/\s+/g, '\\s+');
 const mentions = (text: string, said: string): boolean =>
+  text.toLowerCase().includes((said.split(/\s/, 1)[0] ?? '').toLowerCase()) &&
   new RegExp(`(?<![\\p{L}\\d])(?<!\\d[.,])${escaped(said)}(?![\\p{L}\\d])(?![.,]\\d)`, 'iu').test(text);
 
 /** The word stands beside a figure with a unit of weight or volume, as an ingredient would. */
