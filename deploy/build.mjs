@@ -2,7 +2,7 @@
 // and what V8 compiled of it in ask.code), and the catalogue, checked and packed. `npm ci` runs this by itself (script
 // `prepare`), under whatever Node the machine has; what it makes runs on Node 24.
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -67,6 +67,8 @@ const program = {
   supported: { 'regexp-unicode-property-escapes': true },
   minifySyntax: true,
   minifyWhitespace: true,
+  // a third of the source is names: all of it is read at every start, and the chat holds it in memory
+  minifyIdentifiers: true,
   legalComments: 'none',
   metafile: true,
   plugins: [tables, packed, madeAhead],
@@ -83,6 +85,16 @@ async function moduleOf(options) {
 const oneByte = (source) =>
   source.replace(/[^\0-\x7f]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
 
+/**
+ * What the chat imports of Node it asks for by name: for an `import`, Node looks at all that a module exports and loads
+ * what stands behind each (`util` alone: worker threads).
+ */
+const askingNode = (source) =>
+  source.replace(
+    /\bimport\{([^}]*)\}from"(node:[\w/]+)";/g,
+    (_, names, module) => `var{${names.replaceAll(' as ', ':')}}=process.getBuiltinModule("${module}");`,
+  );
+
 async function buildChat() {
   const entryPoints = { run: 'adapters/run.ts' };
   const result = await build({
@@ -93,7 +105,7 @@ async function buildChat() {
     splitting: true,
     write: false,
   });
-  for (const { path, text } of result.outputFiles) writeFileSync(path, oneByte(text));
+  for (const { path, text } of result.outputFiles) writeFileSync(path, oneByte(askingNode(text)));
   return result;
 }
 
@@ -117,8 +129,6 @@ async function buildQuestion() {
     format: 'cjs',
     // `createRequire` takes a path as well as an address.
     define: { 'import.meta.dirname': '__dirname', 'import.meta.url': '__filename' },
-    // a third of the source is names, and all of it is read at every start
-    minifyIdentifiers: true,
     write: false,
   });
   for (const { path, text } of result.outputFiles) {
@@ -143,7 +153,9 @@ async function packData() {
   const stdin = { contents, resolveDir: join(root, 'src/catalogue') };
   const define = { 'import.meta.dirname': JSON.stringify(stdin.resolveDir) };
   const { catalogue, everyday, heat } = await moduleOf({ stdin, define });
-  writeFileSync(join(dist, 'catalogue.txt'), catalogue);
+  // not over the old one, which a running program reads on in
+  writeFileSync(join(dist, 'catalogue.new'), catalogue);
+  renameSync(join(dist, 'catalogue.new'), join(dist, 'catalogue.txt'));
   writeFileSync(join(dist, 'everyday.txt'), everyday);
   writeFileSync(join(dist, 'heat.json'), heat);
 }

@@ -1,5 +1,5 @@
 // Starts the chat, or the adapter that is named, and builds it first where that has not been done.
-import { existsSync } from 'node:fs';
+const { existsSync } = process.getBuiltinModule('node:fs');
 
 const program = new URL('../dist/run.js', import.meta.url);
 if (!existsSync(program)) await import('./build.mjs');

@@ -104,8 +104,8 @@ const exampleValue = (example: string): string => example.replace(/^\w+=/, '');
 /** What a person would type for the same: "check superfat=8 450 g olive …". */
 export function asTyped(name: string, options: readonly Option[], words: string | null = null): string {
   const text = words ?? String(options.find((option) => option.name === wordsOption)?.value ?? '');
-  const keys = options
-    .filter((option) => option.name !== wordsOption)
-    .map(({ name: key, value }) => `${key}=${String(value).trim()}`);
-  return [...(name === freeForm ? [] : [name]), ...keys, text].join(' ').trim();
+  const parts = name === freeForm ? [] : [name];
+  for (const { name: key, value } of options) if (key !== wordsOption) parts.push(`${key}=${String(value).trim()}`);
+  parts.push(text);
+  return parts.join(' ').trim();
 }

@@ -390,13 +390,17 @@ function find(id: string): AnyCommand {
   return found;
 }
 
+const commandWords: readonly string[] = [...commands.map(({ id }) => id), 'details'];
+
 /** "check …", "check: …", "/check …": the first word where it names a command, or "details". */
 function commandWord(text: string): { readonly word: string | null; readonly rest: string } {
+  const none = { word: null, rest: text };
+  const begin = text.trimStart().slice(0, 20).toLowerCase();
+  if (!commandWords.some((one) => begin.startsWith(one, /^[/!]/.test(begin) ? 1 : 0))) return none;
   // "Mix 1: NaOH 142 g", "batch A: 500 g lard" are headings
   const parts = /^\s*[/!]?([a-z]+)(?:[:!.?]+(?=\s|$)|:|(?=\s|$))(?!\s*(?:\d+|[a-z])\s*[:)])/i.exec(text);
   const word = parts?.[1]?.toLowerCase();
-  const known = word === 'details' || commands.some(({ id }) => id === word);
-  return parts && word && known ? { word, rest: text.slice(parts[0].length) } : { word: null, rest: text };
+  return parts && word && commandWords.includes(word) ? { word, rest: text.slice(parts[0].length) } : none;
 }
 
 async function run(

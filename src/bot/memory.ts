@@ -39,10 +39,11 @@ export function makeKeeper(
     });
     return opened;
   };
-  const seen = async (): Promise<Store | null> => {
-    if (!opened && peek) peeked ??= await peek();
-    return opened || !peek ? store() : peeked;
+  const look = async (glance: () => Promise<Store | null>): Promise<Store | null> => {
+    peeked ??= await glance();
+    return opened ?? peeked;
   };
+  const seen = (): Promise<Store | null> => opened ?? (peek ? look(peek) : store());
   const close = async (): Promise<void> => {
     const all = [opened, peeked];
     [opened, peeked] = [null, null];

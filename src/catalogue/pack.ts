@@ -1,18 +1,26 @@
 /**
- * The checked catalogue as text that opens fast, made when the product is built: nothing is made of a field before it is
- * asked for, nor of an item. All of it is ASCII, because V8 reads a text of one byte a character in half the time.
+ * The checked catalogue as a text of which only what is asked for is read, made when the product is built. All of it is
+ * ASCII, because V8 reads a text of one byte a character in half the time, and a place in the text is one in the file.
  */
 import { isEveryday } from './everyday.ts';
 import { behind, inOrder } from './names.ts';
 import type { Catalogue, NamedHit } from './types.ts';
 
-/** What the first line lists: each field with the length of its text, which stand one behind the other. */
+/** A stretch of the text. */
+export type Read = (from: number, length: number) => string;
+
+/** What the text begins with lists each field and its length; the fields stand behind it, one behind the other. */
 interface Field {
   readonly name: string;
   readonly length: number;
-  /** A map, whose items stand one a line behind their keys, in the order of the keys or (by place) in their own. */
-  readonly map: 'none' | 'ordered' | 'placed';
+  /** A map whose items are read one by one: each key with the length of its item. Null for any other. */
+  readonly items: readonly (readonly [key: string, length: number])[] | null;
+  /** A map of thousands, of which a question needs a few: lines in the order of their keys. */
+  readonly isOrdered: boolean;
 }
+
+/** Digits of the length of that list, which the text begins with. */
+const lead = 8;
 
 /** How an item stands on its line: as JSON, but for names, of which there are thousands. */
 interface Writing {
@@ -37,7 +45,6 @@ const writings: Readonly<Record<string, Writing>> = {
   },
 };
 
-/** Maps in the order of their keys, of which a question needs a few among thousands. */
 const inKeyOrder: ReadonlySet<string> = new Set(['byWords', 'byFirstWord']);
 
 const ascii = (text: string): string =>
@@ -49,29 +56,32 @@ export function packCatalogue(catalogue: Catalogue): string {
   for (const [name, value] of Object.entries(catalogue)) {
     if (typeof value === 'function') continue;
     const { write } = writings[name] ?? asJson;
-    const lines = value instanceof Map ? [...value].map(([key, item]) => [key, write(item)] as const) : null;
-    const ordered = inKeyOrder.has(name);
-    const text = ascii(
-      lines === null ? write(value) : ordered ? inOrder(lines) : lines.map((line) => line.join('\t')).join('\n'),
-    );
-    fields.push({ name, length: text.length, map: lines === null ? 'none' : ordered ? 'ordered' : 'placed' });
+    const items = value instanceof Map ? [...value].map(([key, item]) => [key, ascii(write(item))] as const) : null;
+    const isOrdered = inKeyOrder.has(name);
+    const text =
+      items === null ? ascii(write(value)) : isOrdered ? inOrder(items) : items.map(([, item]) => item).join('');
+    const lengths = isOrdered || items === null ? null : items.map(([key, item]) => [key, item.length] as const);
+    fields.push({ name, length: text.length, items: lengths, isOrdered });
     texts.push(text);
   }
-  return `${JSON.stringify(fields)}\n${texts.join('')}`;
+  const list = ascii(JSON.stringify(fields));
+  return `${String(list.length).padStart(lead)}${list}${texts.join('')}`;
 }
 
-/** Fields are opened when they are first asked for, items when each is. */
-export function unpackCatalogue(packed: string): Catalogue {
+/** Fields are read when they are first asked for, items when each is. */
+export function unpackCatalogue(read: Read): Catalogue {
   const catalogue = { isEveryday };
-  const head = packed.indexOf('\n');
-  let end = head + 1;
-  for (const { name, length, map } of JSON.parse(packed.slice(0, head)) as readonly Field[]) {
+  const list = Number(read(0, lead));
+  let end = lead + list;
+  for (const field of JSON.parse(read(lead, list)) as readonly Field[]) {
+    const { name, length, items } = field;
     const from = end;
     end += length;
+    const writing = writings[name] ?? asJson;
     const open = (): unknown => {
-      const text = packed.slice(from, from + length);
-      const { read } = writings[name] ?? asJson;
-      return map === 'none' ? read(text) : new Items(text, map === 'ordered', read);
+      if (items) return new Items(itemsAt(from, items, read), writing.read);
+      const text = read(from, length);
+      return field.isOrdered ? new Items(itemsIn(text), writing.read) : writing.read(text);
     };
     let opened: unknown;
     Object.defineProperty(catalogue, name, {
@@ -85,40 +95,56 @@ export function unpackCatalogue(packed: string): Catalogue {
   return catalogue as Catalogue;
 }
 
+/** Where the texts of items come from. */
+interface Texts {
+  /** Null where there is none. */
+  readonly of: (key: string) => string | null;
+  readonly keys: () => readonly string[];
+}
+
+function itemsAt(from: number, items: NonNullable<Field['items']>, read: Read): Texts {
+  const places = new Map<string, readonly [from: number, length: number]>();
+  let end = from;
+  for (const [key, length] of items) {
+    places.set(key, [end, length]);
+    end += length;
+  }
+  return {
+    of: (key) => {
+      const place = places.get(key);
+      return place ? read(...place) : null;
+    },
+    keys: () => [...places.keys()],
+  };
+}
+
+const itemsIn = (text: string): Texts => ({
+  of: (key) => behind(key, text),
+  keys: () => text.split('\n').map((line) => line.slice(0, line.indexOf('\t'))),
+});
+
 class Items implements ReadonlyMap<string, unknown> {
-  readonly #text: string;
+  readonly #texts: Texts;
   readonly #read: (item: string) => unknown;
-  /** The text of an item, null where there is none. */
-  readonly #find: (key: string) => string | null;
   readonly #opened = new Map<string, unknown>();
 
-  /** Lines `key<TAB>item`. */
-  constructor(text: string, isOrdered: boolean, read: (item: string) => unknown) {
-    this.#text = text;
+  constructor(texts: Texts, read: (item: string) => unknown) {
+    this.#texts = texts;
     this.#read = read;
-    const lines = isOrdered ? null : new Map(this.#lines());
-    this.#find = (key) => (lines ? (lines.get(key) ?? null) : behind(key, text));
-  }
-
-  #lines(): [key: string, item: string][] {
-    return this.#text.split('\n').map((line) => {
-      const tab = line.indexOf('\t');
-      return [line.slice(0, tab), line.slice(tab + 1)];
-    });
   }
 
   get size(): number {
-    return this.#lines().length;
+    return this.#texts.keys().length;
   }
 
   has(key: string): boolean {
-    return this.#find(key) !== null;
+    return this.get(key) !== undefined;
   }
 
   get(key: string): unknown {
     const known = this.#opened.get(key);
     if (known !== undefined) return known;
-    const item = this.#find(key);
+    const item = this.#texts.of(key);
     if (item === null) return undefined;
     const opened = this.#read(item);
     this.#opened.set(key, opened);
@@ -126,9 +152,7 @@ class Items implements ReadonlyMap<string, unknown> {
   }
 
   keys(): MapIterator<string> {
-    return this.#lines()
-      .values()
-      .map(([key]) => key);
+    return this.#texts.keys().values();
   }
 
   values(): MapIterator<unknown> {

@@ -81,7 +81,9 @@ export function readAlkali(
   const agrees = (grams: number, share: number): boolean =>
     waterSaid > 0 && Math.abs(grams / (grams + waterSaid) - share) < 0.03;
   const isAlone =
-    rows.filter(({ named, grams }) => /^(alkali|stock)$/.test(named.meaning.kind) && grams !== null).length === 1;
+    rows.filter(
+      ({ named: { meaning }, grams }) => (meaning.kind === 'alkali' || meaning.kind === 'stock') && grams !== null,
+    ).length === 1;
   /** Whether the fats need about as much alkali as this is, where nothing else is weighed for it. */
   const suits = (id: AlkaliId, grams: number): boolean =>
     isAlone && grams > likely.least * demand(id) && grams < likely.most * demand(id);

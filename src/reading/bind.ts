@@ -564,6 +564,8 @@ interface Way {
 type Found = Way | 'none' | 'stop';
 
 function grouped(items: readonly Item[], begin: number, end: number, thing: number): Group {
+  // a name and its amount, as most are
+  if (thing >= 0 && end - begin === 2) return { things: [thing], amounts: [thing === begin ? end - 1 : begin] };
   const things: number[] = thing < 0 ? [] : [thing];
   const amounts: number[] = [];
   for (let k = begin; k < end; k++)

@@ -1,8 +1,6 @@
 import { behind, wordsInOrder } from '../catalogue/names.ts';
 import type { AlkaliId, Catalogue, NamedHit } from '../catalogue/types.ts';
-import { units } from '../units/units.ts';
-import { scan } from './scan.ts';
-import { ownLines, ownNumeral, type RoleName } from './words.ts';
+import { ownLines, ownNumeral, type RoleName, unitLines } from './words.ts';
 
 /** What a phrase may mean. */
 export type Meaning =
@@ -131,9 +129,10 @@ function entryOf(catalogue: Catalogue, { name, kind, id, how }: NamedHit): Entry
 /** Everything a post may name, ready for longest-match reading. Built once per catalogue. */
 export function makeLexicon(catalogue: Catalogue): Lexicon {
   const unitTrie = emptyTrie<string>();
-  for (const unit of units)
-    for (const name of unit.names)
-      insert(unitTrie, /^[a-z]+$/.test(name) ? [name] : scan(name).map((prim) => prim.text), 0, unit.id);
+  for (const line of unitLines.split('\n')) {
+    const [id = '', names = ''] = line.split('\t');
+    for (const name of names.split('|')) insert(unitTrie, name.split(' '), 0, id);
+  }
 
   let words: ReturnType<Lexicon['vocabulary']> | null = null;
   return {

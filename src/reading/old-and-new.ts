@@ -34,11 +34,11 @@ const dismissed =
 const several = /\b(?:both|either|which (?:one|of|is (?:right|better|correct))|compar\w*|difference|better)\b/i;
 const both = /\bboth (?:recipes?|of|are|lyes?|batches|versions|ok|right)\b/i;
 
-const amount = /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml)(?!\p{L})/iu;
+const amount = (): RegExp => /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml)(?!\p{L})/iu;
 
 /** The age that the words before a recipe's first amount tell; they stand behind place `since`. */
 function ageOf(post: string, { from, to }: Part, since: number): Age | null {
-  const first = from + Math.max(0, post.slice(from, to).search(amount));
+  const first = from + Math.max(0, post.slice(from, to).search(amount()));
   const words = post.slice(Math.max(since, first - reach), first);
   const [old, fresh] = [ages.old.test(words), ages.new.test(words)];
   return old === fresh ? null : old ? 'old' : 'new';

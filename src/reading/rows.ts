@@ -241,6 +241,9 @@ const weighsAlkali = (items: readonly Item[], { groups }: Binding): boolean =>
   );
 
 function amountsOf(items: readonly Item[], { amounts }: Group): readonly Amount[] {
+  const [first = -1] = amounts;
+  const only = amounts.length === 1 ? items[first] : undefined;
+  if (only?.kind === 'amount') return [only];
   const found: Amount[] = [];
   for (const k of amounts) {
     const item = items[k];
@@ -248,6 +251,9 @@ function amountsOf(items: readonly Item[], { amounts }: Group): readonly Amount[
   }
   return found;
 }
+
+const anotherWeight = (amounts: readonly Amount[], amount: Amount | null): Amount | undefined =>
+  amounts.find((one) => one !== amount && one.quantity.dim === 'mass');
 
 /** The post names a time after the cook. */
 const saysAfter = (tokens: readonly Token[]): boolean =>
@@ -279,8 +285,7 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
       }
       const amount = weight ?? volume;
       if (amount?.quantity.dim !== 'mass') volume = null;
-      const again =
-        amounts.length > 1 ? amounts.find((one) => one !== amount && one.quantity.dim === 'mass') : undefined;
+      const again = amounts.length > 1 ? anotherWeight(amounts, amount) : undefined;
       // "two canisters of 5 litres": of nothing that is known
       if (named.meaning.kind === 'unknown')
         for (const one of amounts)

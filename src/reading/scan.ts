@@ -29,8 +29,9 @@ const isPoint = (code: number): boolean => code === 44 || code === 46;
 
 function isLetter(text: string, i: number, code: number): boolean {
   if (code < 0x80) return (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
-  // é, ł, and not × or ÷
-  if (code >= 0xc0 && code < 0x250) return code !== 0xd7 && code !== 0xf7;
+  // é, ł, and not × or ÷, nor any sign of Latin-1 but ª, µ and º
+  if (code < 0xc0) return code === 0xaa || code === 0xb5 || code === 0xba;
+  if (code < 0x250) return code !== 0xd7 && code !== 0xf7;
   return /^\p{L}/u.test(String.fromCodePoint(text.codePointAt(i) ?? 0));
 }
 
@@ -70,8 +71,8 @@ export function scan(text: string): Prim[] {
       glued = true;
     } else if (isLetter(text, i, code)) {
       i = endOfWord(text, i);
-      const raw = text.slice(at, i);
-      prims.push({ kind: 'word', text: compared(raw), raw, glued, at });
+      const word = wordOf(text.slice(at, i));
+      prims.push({ kind: 'word', text: word.text, raw: word.raw, glued, at });
       glued = true;
     } else {
       i += code >= 0xd800 && code < 0xdc00 ? 2 : 1;
@@ -83,20 +84,28 @@ export function scan(text: string): Prim[] {
   return prims;
 }
 
+/** A word as words are compared, and as it was written; the same string in both where nothing tells them apart. */
+interface Word {
+  readonly text: string;
+  readonly raw: string;
+}
+
 /** Words that are remembered for the posts to come, at the most. */
 const mostKnown = 5000;
-const known = new Map<string, string>();
+const known = new Map<string, Word>();
 
-/** A word as words are compared, and the same string wherever it stands: two of them are told apart by their places. */
-function compared(raw: string): string {
+/** The same strings wherever the word stands: two of them are told apart by their places. */
+function wordOf(raw: string): Word {
   let word = known.get(raw);
   if (word === undefined) {
-    // only strings that are keys are sure to be kept once
-    word = Object.keys({ __proto__: null, [plain(raw)]: null })[0] ?? raw;
-    if (known.size < mostKnown) known.set(raw, word);
+    word = { text: keptOnce(plain(raw)), raw: keptOnce(raw) };
+    if (known.size < mostKnown) known.set(word.raw, word);
   }
   return word;
 }
+
+/** Only strings that are keys are sure to be kept once. */
+const keptOnce = (text: string): string => Object.keys({ __proto__: null, [text]: null })[0] ?? text;
 
 /** Folded, without its apostrophe. */
 function plain(raw: string): string {

@@ -6,17 +6,15 @@ const ordinal = '(?:first|second|third|fourth|1st|2nd|3rd|4th)';
 const kind = '(?:recipes?|batch|version|option|soap|bar)';
 
 /** "Recipe 1:", "batch #2", "the second one:" where a line or a sentence begins. */
-const headings = new RegExp(
-  `(?:^|[\\n.;?!:])[^\\p{L}\\d\\n]{0,6}(?:${kind}\\s{0,3}(?:#|no\\.?|nr\\.?)?\\s*(\\d|one|two|three|four|[a-d])|(?:the |my )?(${ordinal})(?: ${kind}| one)?)\\s*(?=[:)\\n=–—]|-\\s)`,
-  'giu',
-);
-
-/** What a recipe weighs. */
-const amounts = /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml|%)(?![\p{L}])/giu;
+const headings = (): RegExp =>
+  new RegExp(
+    `(?:^|[\\n.;?!:])[^\\p{L}\\d\\n]{0,6}(?:${kind}\\s{0,3}(?:#|no\\.?|nr\\.?)?\\s*(\\d|one|two|three|four|[a-d])|(?:the |my )?(${ordinal})(?: ${kind}| one)?)\\s*(?=[:)\\n=–—]|-\\s)`,
+    'giu',
+  );
 
 /** More amounts than so many. */
 function hasAmounts(part: string, than: number): boolean {
-  amounts.lastIndex = 0;
+  const amounts = /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml|%)(?![\p{L}])/giu;
   let count = 0;
   while (count <= than && amounts.test(part)) count++;
   return count > than;
@@ -24,16 +22,13 @@ function hasAmounts(part: string, than: number): boolean {
 
 const isRecipe = (part: string): boolean => hasAmounts(part, 1);
 
-/** Two words of headings: asked before the headings, whose pattern takes long to get ready. */
-const mayHead =
-  /(?:recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th)[\s\S]*?(?:recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th)/i;
+/** Words of headings: two are asked for before the headings, whose pattern takes long to get ready. */
+const headWord = /recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th/gi;
 
 /** The recipes of a post, each with its heading; one alone where the post does not number them. */
 function numberedIn(post: string): readonly string[] {
-  if (!mayHead.test(post)) return [post];
-  const found: RegExpExecArray[] = [];
-  headings.lastIndex = 0;
-  for (let one = headings.exec(post); one; one = headings.exec(post)) found.push(one);
+  if ((post.match(headWord)?.length ?? 0) < 2) return [post];
+  const found = [...post.matchAll(headings())];
   if (found.length < 2) return [post];
   const labels = new Set(found.map(([, label, place]) => (label ?? place ?? '').toLowerCase()));
   if (labels.size < found.length) return [post];
@@ -163,10 +158,11 @@ function chosenOf(several: Several, answer: string): string | null {
 const place = `(?:the |my )?(?:${ordinal}|last)(?: ${kind}| one)?`;
 
 /** "check the second one", "is recipe 2 right?", or a line of "the second" alone. */
-const pointing = new RegExp(
-  `\\b(?:check|take|use|do|is|only|just|about|mean|want)\\s+(${place}|${kind} (?:\\d|one|two|three|four|[a-d]))(?![\\p{L}\\d]|\\s*[:)=])|(?:^|[\\n.;?!])[^\\p{L}\\d\\n]{0,6}(${place})(?: please)?[.!?]?\\s*(?:\\n|$)`,
-  'giu',
-);
+const pointing = (): RegExp =>
+  new RegExp(
+    `\\b(?:check|take|use|do|is|only|just|about|mean|want)\\s+(${place}|${kind} (?:\\d|one|two|three|four|[a-d]))(?![\\p{L}\\d]|\\s*[:)=])|(?:^|[\\n.;?!])[^\\p{L}\\d\\n]{0,6}(${place})(?: please)?[.!?]?\\s*(?:\\n|$)`,
+    'giu',
+  );
 
 interface Pointed {
   readonly text: string;
@@ -193,7 +189,7 @@ function newerOf({ post, unnumbered: parts }: Several): Pointed | null {
 export function recipePointedAt(several: Several): Pointed | null {
   const { post, numbered: parts } = several;
   if (parts.length < 2) return newerOf(several);
-  const [first, ...more] = post.matchAll(pointing);
+  const [first, ...more] = post.matchAll(pointing());
   const called = (first?.[1] ?? first?.[2])?.toLowerCase();
   if (!first || !called || more.length > 0) return null;
   const chosen = chosenOf(several, called);

@@ -34,7 +34,7 @@ const toldBefore =
   /\b(?:yesterday|last (?:week|time|year|month|night|spring|summer|autumn|fall|winter|batch)|before|earlier|once|the old|previous(?:ly)?|recipe|book|card|calculator|calc|sheet|says|said|calls for|asks for|printed|planned|wanted|supposed)\b/;
 
 /** Somebody says what they think or would do. */
-const others =
+const others = (): RegExp =>
   /\b(?!i |you |we )[\p{L}']+ (?:says|uses|takes|thinks|reckons|swears|claims|insists|recommends|told me|would (?:take|use|put|have))\b/u;
 /** What also "says": no person. */
 const things =
@@ -88,7 +88,7 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
     return 'once';
   if (place >= rightFrom && !doubtful.test(text.slice(Math.max(0, Math.min(rightFrom, text.length))))) return 'right';
   if (nowBefore.test(before) || nowBehind.test(behind)) return 'now';
-  if (others.test(before) && !things.test(before)) return 'others';
+  if (others().test(before) && !things.test(before)) return 'others';
   if (toldBefore.test(before)) return 'told';
   // "in my last batch I had 120 g NaOH with 800 g olive"
   const sofar = text.slice(0, place);

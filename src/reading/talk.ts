@@ -18,20 +18,22 @@ const usual = { least: -0.01, most: 0.2 };
 const deed =
   /^(?:\p{L}{2,}(?:ed|ing)|drove|went|took|takes|gets?|got|bought|sold|spent|costs?|lost|left|gave|gives|made|makes?|ran|runs|held|holds?|kept|keeps?|fits?|shows?|says?|said|reads|weighs?|lasts?|needs?|switch(?:es)?|turns?|uses?|came|comes|goes|sat|stood|stands|began|brought|thought|thinks|told|tells|felt|feels|found|paid|sent|slept|broke|cut|put|set|hit|let|opens?|closes|works?|looks?|likes?|wants?|charges|drives|starts?|stops?|ends|stays|sits|lives|knows?|asks?|smells)$/iu;
 
+// Patterns of all alphabets are slow to get ready: these are made for the posts that need them.
+
 /** Words of a sentence, which a row of a list has none of. */
-const prose =
+const prose = (): RegExp =>
   /\b(?:i|i'm|i've|i'd|my|me|we|our|you|your|he|she|they|their|his|her|it|it's|its|this|that|the|is|was|are|were|be|been|has|had|have|do|does|did|can|could|will|would|should|to|so|because|when|if|which|who|not|don't|didn't)\b/giu;
 
 /** A sentence that may change the recipe is heard out. */
-const changing =
+const changing = (): RegExp =>
   /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|chang\w*|rather than|out of|ran out|forgot\w*|without|left out|leave out|take out|added?|adding|plus|more|less|extra|double|half|halv\w*|triple|scal(?:ed|ing)|wrong|correct\w*|mean|meant|sorry|actually|only had|or|between|somewhere|either|unsure|not (?:sure|certain)|maybe|perhaps|don't know)\b/iu;
 
 /** Words by which a weight may be that of something in the pot. */
-const putting =
+const putting = (): RegExp =>
   /\b(?:put(?:s|ting)?|mix\w*|melt\w*|stir\w*|pour\w*|us(?:e|ed|es|ing)|thr[eo]w\w*|toss\w*|dump\w*|dissolv\w*|blend\w*|weigh(?:ed|ing)? out|measur\w*|includ\w*|contain\w*|(?:goes|go|went|going) in\w*|took|takes?|taking|had|need\w*)\b/iu;
 
 /** Words by which another ingredient may have come in: then nothing is left out unasked. */
-const exchanging =
+const exchanging = (): RegExp =>
   /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|(?:ran|run|was|am|is|i'm) out of)\b/i;
 
 const count = (text: string, words: RegExp): number => (text.match(words) ?? []).length;
@@ -39,8 +41,8 @@ const deeds = (text: string): number => (text.match(/\p{L}+/gu) ?? []).filter((w
 
 /** A row may tell what was done with it ("stout, boiled down and chilled 220 g"); only a sentence says who did. */
 function isTalk(text: string): boolean {
-  if (changing.test(text)) return false;
-  const words = count(text, prose);
+  if (changing().test(text)) return false;
+  const words = count(text, prose());
   return text.startsWith('(') ? words + deeds(text) > 0 : words > 0 && words + deeds(text) > 1;
 }
 
@@ -85,6 +87,7 @@ function saidIn(doubt: Doubt): readonly string[] {
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/\s+/g, '\\s+');
 const mentions = (text: string, said: string): boolean =>
+  text.toLowerCase().includes((said.split(/\s/, 1)[0] ?? '').toLowerCase()) &&
   new RegExp(`(?<![\\p{L}\\d])(?<!\\d[.,])${escaped(said)}(?![\\p{L}\\d])(?![.,]\\d)`, 'iu').test(text);
 
 /** The word stands beside a figure with a unit of weight or volume, as an ingredient would. */
@@ -107,7 +110,7 @@ function aboutOf(doubt: Doubt, post: string): readonly Stretch[] {
           mentions(text, one) &&
           isTalk(text) &&
           !(doubt.id === 'unknown-fat' && isWeighed(text, one)) &&
-          !(doubt.id === 'unplaced' && /[\p{L}%]/u.test(one) && putting.test(text)),
+          !(doubt.id === 'unplaced' && /[\p{L}%]/u.test(one) && putting().test(text)),
       );
     });
     if (about.length > 0) return about;
@@ -143,9 +146,9 @@ function cut(post: string, gone: readonly Stretch[]): { readonly text: string; r
 const figures = /\d+(?:[.,]\d+)*/g;
 
 /** What a sentence may say of the recipe as a whole. */
-const ofRecipe =
+const ofRecipe = (): RegExp =>
   /%|\b(?:super-?fat\w*|sf|pur(?:e|ity)|per ?cent|strength|solution|stock|after|ratio|in (?:grams?|ounces|oz|g)|everything|each|all of)\b/iu;
-const weights = /\d\s?(?:k?g|gr|grams?|dag|oz|ounces?|lbs?|pounds?|ml|l|lit(?:re|er)s?|cups?)\b/iu;
+const weights = (): RegExp => /\d\s?(?:k?g|gr|grams?|dag|oz|ounces?|lbs?|pounds?|ml|l|lit(?:re|er)s?|cups?)\b/iu;
 
 /** The post without any sentence that is talk with figures in it, and says nothing of the recipe as a whole. */
 function bare(post: string): { readonly text: string; readonly gone: string[] } {
@@ -153,7 +156,9 @@ function bare(post: string): { readonly text: string; readonly gone: string[] } 
     post,
     stretchesOf(post, sentences).filter(({ from, to }) => {
       const text = post.slice(from, to);
-      return /\d/.test(text) && isTalk(text) && !ofRecipe.test(text) && !(weights.test(text) && putting.test(text));
+      return (
+        /\d/.test(text) && isTalk(text) && !ofRecipe().test(text) && !(weights().test(text) && putting().test(text))
+      );
     }),
   );
 }
@@ -187,7 +192,7 @@ export function amongTalk(
   if (post.length > longest || first.fats.length === 0) return null;
   // without alkali nothing fits: only what could be no ingredient is left out
   const fits = first.alkali.length > 0;
-  if ((!fits && !first.doubts.every(isHarmless)) || exchanging.test(post)) return null;
+  if ((!fits && !first.doubts.every(isHarmless)) || exchanging().test(post)) return null;
   let text = post;
   let reading = first;
   let gone: readonly string[] = [];

@@ -46,8 +46,8 @@ interface Sized {
 /** The post without the words that ask for it in another size, and by what all is multiplied. */
 export function timesAll(post: string): Sized {
   const none: Sized = { text: post, factor: null, said: [] };
-  if (!sizing.test(post)) return none;
   if (!/\b(?:all|everything|lot|thing|each|recipe|book|above|amounts?|list|original|card)\b/i.test(post)) return none;
+  if (!sizing.test(post)) return none;
   const factors = new Set<number>();
   const said: string[] = [];
   let text = post;

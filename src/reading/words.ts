@@ -1,10 +1,12 @@
 /**
  * The words around a recipe that are not ingredients: what a figure may belong to instead (`roles`), words that join
  * (`fillers`), words that part (`joints`), everyday English that no misspelt fat should be made of (`everyday`); and
- * the reader's own names for lye, water and ice. They go out as text in which a word is found without anything made of
+ * the reader's own names for lye, water and ice, and those of units. They go out as text in which a word is found without anything made of
  * it. The bundle takes that text instead of this file.
  */
 import { firstWord, inOrder, longestNumeral, spaced } from '../catalogue/names.ts';
+import { units } from '../units/units.ts';
+import { scan } from './scan.ts';
 
 export type RoleName =
   | 'superfat'
@@ -1261,3 +1263,17 @@ export const ownLines = inOrder([...own].map(([first, names]) => [first, names.j
 
 /** Digits of the longest numeral that one of them begins with. */
 export const ownNumeral = longestNumeral(own.keys());
+
+/** Names of units as they are scanned, a line a unit: its id, a tab, and its names parted by `|`. */
+export const unitLines = units
+  .map(
+    ({ id, names }) =>
+      `${id}\t${names
+        .map((name) =>
+          scan(name)
+            .map(({ text }) => text)
+            .join(' '),
+        )
+        .join('|')}`,
+  )
+  .join('\n');

@@ -75,7 +75,7 @@ export const markdown: Format = {
     file: ({ name, about }) => named(`File ${name}`, about),
     assumption: ({ text }) => escapeMarkdown(text),
     warning: ({ text }) => `**Mind:** ${escapeMarkdown(text)}`,
-    caution: ({ text }) => escapeMarkdown(text).replace(/^/gm, '> '),
+    caution: ({ text }) => `> ${escapeMarkdown(text).replaceAll('\n', '\n> ')}`,
     actions: ({ actions }) =>
       `→ ${actions
         .map(({ label, request }) =>

@@ -1,7 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readHeat } from '../../src/catalogue/heat-files.ts';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
-import { foldName, named } from '../../src/catalogue/names.ts';
+import { behind, foldName, inOrder, named } from '../../src/catalogue/names.ts';
 
 const catalogue = loadCatalogue();
 const idOf = (name: string): string | undefined => named(catalogue, name)?.id;
@@ -156,5 +157,20 @@ describe('everyday names', () => {
     const oils = readHeat().scents.oils.map(({ id }) => id);
     expect(oils.length).toBeGreaterThan(60);
     expect(oils.filter((id) => !catalogue.scents.has(id))).toEqual([]);
+  });
+});
+
+describe('lines in the order of their keys', () => {
+  const key = fc.string({ minLength: 1 }).filter((text) => !/[\t\n]/.test(text));
+
+  it('are found as a map finds them, with what stands behind them and without', () => {
+    fc.assert(
+      fc.property(fc.dictionary(key, fc.option(key)), fc.array(key), (items, others) => {
+        const pairs = Object.entries(items);
+        const lines = inOrder(pairs.map(([one, value]) => (value === null ? [one] : [one, value])));
+        const map = new Map(pairs.map(([one, value]) => [one, value ?? '']));
+        for (const one of [...map.keys(), ...others, '']) expect(behind(one, lines)).toBe(map.get(one) ?? null);
+      }),
+    );
   });
 });

@@ -10,7 +10,7 @@ const talk = `(?:ok|okay|so|and|now|great|thanks|thank you|thx|cool|please|pls|h
 const lead = String.raw`^\W*(?:${talk}[\s,.!:]+)*`;
 const it = `(?:(?:this|that) (?:recipe|batch|lot)|it|this|that|the (?:recipe|batch|whole thing|lot)|my (?:recipe|batch)|everything|them)`;
 
-const steps: readonly (readonly [string, RegExp])[] = [
+const makeSteps = (): readonly (readonly [string, RegExp])[] => [
   [
     'restart',
     new RegExp(
@@ -63,6 +63,8 @@ const steps: readonly (readonly [string, RegExp])[] = [
     ),
   ],
 ];
+/** Made for the first text that may be one of them. */
+let steps: ReturnType<typeof makeSteps> | null = null;
 
 /** The large patterns of sizes are compiled only for texts that may be meant. */
 const sizing = /scal|siz|doubl|halv|half|tripl|trebl|quadrup|twice|times|\dx|\d x/i;
@@ -91,6 +93,8 @@ export function nextStep(written: string): string | null {
   const mayScale = sizing.test(written);
   if (mayScale && (scaledAtLast.test(written.slice(-longest).trimEnd()) || scaledAtFirst.test(headOf(text))))
     return 'scale';
+  if (!talks && !mayScale) return null;
+  steps ??= makeSteps();
   for (const [command, pattern] of steps) {
     // a size may stand before its recipe
     const said = command === 'scale' ? first.slice(0, longest) : talks ? text : '';

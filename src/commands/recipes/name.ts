@@ -7,13 +7,13 @@ export const longestName = 100;
 const quotes = /^["'“”„‟«»‘’‚`]+|["'“”„‟«»‘’‚`]+$/g;
 
 /** Without what cannot be seen: controls, and marks that turn the order of writing. Joined emoji stay joined. */
-const unseen = /[\p{Cc}\u061c\u200b\u200e\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff]+/gu;
+const unseen = (): RegExp => /[\p{Cc}\u061c\u200b\u200e\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff]+/gu;
 
 /** The name in what somebody wrote; "" where nothing is left of it. */
 export const nameIn = (said: string): string =>
   said
     .toWellFormed()
-    .replace(unseen, ' ')
+    .replace(unseen(), ' ')
     .replace(/\s+/g, ' ')
     .trim()
     .replace(/^[:,;]+|[:,;]+$/g, '')

@@ -1,15 +1,6 @@
-import type { Result } from '../../answer/types.ts';
-import { defineKeepingCommand, type Refusal, type Said } from '../define.ts';
+import { defineKeepingCommand } from '../define.ts';
 import { recipeOptions } from '../recipe-options.ts';
-import { copy, remove, rename, share, unshare } from './change.ts';
-import { compare } from './compare.ts';
-import { exported } from './export.ts';
-import { imported } from './import.ts';
-import { list } from './list.ts';
 import { wishIn } from './request.ts';
-import { save } from './save.ts';
-import { show } from './show.ts';
-import { suggest } from './suggest.ts';
 
 const options = {
   ...recipeOptions,
@@ -42,34 +33,9 @@ export const recipe = defineKeepingCommand({
     { say: 'recipe share Shea bar', about: 'a copy for this room; "recipe unshare" takes it back' },
     { say: 'recipe export Shea bar', about: 'as JSON, CSV and plain text; "recipe import" reads them' },
   ],
-  suggest,
+  suggest: async (text, memory) => (await import('./suggest.ts')).suggest(text, memory),
   // "Recipe: 500 g lard …" is the head of a post, and no request
   isIngredient: (_text, rest) => wishIn(rest.replace(/^(?:\s*[a-z]+=\S+)+/i, '')) === null,
-  run: async ({ text, options: given }, context, memory): Promise<Result<Said<'caustic'>, Refusal<'caustic'>>> => {
-    const wish = wishIn(text) ?? { do: 'list' };
-    switch (wish.do) {
-      case 'list':
-        return list(context, memory);
-      case 'save':
-        return save(wish, given, text, context, memory);
-      case 'show':
-        return show(wish.name, given, context, memory);
-      case 'rename':
-        return rename(wish, memory);
-      case 'copy':
-        return copy(wish, memory);
-      case 'share':
-        return share(wish, given, text, memory);
-      case 'unshare':
-        return unshare(wish, memory);
-      case 'delete':
-        return remove(wish, given, text, memory);
-      case 'compare':
-        return compare(wish, context, memory);
-      case 'export':
-        return exported(wish, context, memory);
-      case 'import':
-        return imported(wish, given, text, context, memory);
-    }
-  },
+  // Read when somebody asks: most questions keep nothing.
+  run: async (request, context, memory) => (await import('./run.ts')).run(request, context, memory),
 });
