@@ -157,7 +157,14 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
       const held = ofWhich(tokens, k, token);
-      if (held !== null) aside(held, packed);
+      const all = held === null ? undefined : tokens[held];
+      if (held !== null && all?.t === 'quantity') {
+        out ??= [...tokens];
+        // the part stands where the whole stood, beside the name
+        out[held] = { ...all, quantity: token.quantity };
+        out[k] = { t: 'aside', from: token.from, to: token.to, reason: packed, numbers: all.quantity.numbers };
+        continue;
+      }
       if (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token) || isCutAt(tokens, k, token))
         aside(k, 'the weight of one bar');
       if (vessels && (isHoleSize(tokens, k, token) || isLoaf(tokens, k, token))) aside(k, packed);

@@ -20,6 +20,10 @@ const goesOn = (line: string): boolean => /^\s*[\p{Ll}\d%(&+]/u.test(line);
 /** "olive 420 g coconut 180 g castor 30 g": no row of one thing. */
 const tellsMany = (line: string): boolean => (line.match(/\d+(?:[.,]\d+)? ?\p{L}/gu) ?? []).length > 2;
 
+/** What begins a sentence of its own in a chat that spares capitals. */
+const begins =
+  /^\s*(?:how|what|which|why|when|where|who|is|are|was|were|does|do|did|can|could|will|would|should|i|im|ive|i'm|i've|my|it|its|it's|he|she|we|they|so|also|but|and|please|pls|thanks|thx|sorry|edit|oops|no|not|this|that|there|the|then|ok|lol|any|anyone)\b/;
+
 /** Each of these lines but the last is as long as it could be. */
 function isWrapped(lines: readonly string[]): boolean {
   const widest = Math.max(...lines.map(({ length }) => length));
@@ -30,6 +34,7 @@ function isWrapped(lines: readonly string[]): boolean {
   if (!full || behind.filter(goesOn).length * 2 < behind.length) return false;
   // two lines say little: the first must be in the middle of a sentence, or tell several things itself
   const [first = '', second = ''] = lines;
+  if (lines.length === 2 && begins.test(second)) return false;
   if (lines.length === 2)
     return (
       goesOn(second) && !/[.!?:;]$/.test(first) && (tellsMany(first) || !(first.endsWith(',') || endsInFigure(first)))
