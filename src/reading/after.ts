@@ -2,7 +2,8 @@ import { type Binding, endsInDots } from './bind.ts';
 import { linesOf } from './columns.ts';
 import { cookOver, isOfLooks, untilDone } from './cook.ts';
 import type { Item } from './items.ts';
-import { gives, signal } from './signals.ts';
+import { signal } from './signal-words.ts';
+import { gives } from './signals.ts';
 import type { Token } from './tokens.ts';
 
 const isRole = (token: Token | undefined, id: string): boolean =>

@@ -3,7 +3,8 @@ import { keptLast } from './kept.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Prim } from './scan.ts';
-import { type Signals, signal } from './signals.ts';
+import { signal } from './signal-words.ts';
+import type { Signals } from './signals.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 
 /** What the heading of a table column or a section says about the bare figures under it. */

@@ -5,7 +5,8 @@
 import { linesOf } from './columns.ts';
 import { thingOf, weighedAt } from './neighbours.ts';
 import { isPrice } from './prices.ts';
-import { gives, type Signals, signal } from './signals.ts';
+import { signal } from './signal-words.ts';
+import { gives, type Signals } from './signals.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 
 export const inStore = 'what was bought or is in store';

@@ -1,5 +1,6 @@
 /** Water that is none of the lye's: what a test or a sample takes, and what thins the finished paste. */
-import { callsFor, gives, signal } from './signals.ts';
+import { signal } from './signal-words.ts';
+import { callsFor, gives } from './signals.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 
 const endsSentence = (token: Token | undefined): boolean =>

@@ -4,7 +4,8 @@ import { drinkless } from './items.ts';
 import { keptLast } from './kept.ts';
 import type { Lexicon } from './lexicon.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
-import { gives, type Signals, signal } from './signals.ts';
+import { signal } from './signal-words.ts';
+import { gives, type Signals } from './signals.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 /**

@@ -1,7 +1,8 @@
 /** Prices beside weights: `800 g at 8.40 = 6.72`, `500 g @ 7.90/kg = 3.95`, `1 l bottle 7.99 €, used 540 g`. */
 import { rate } from './aside.ts';
 import { linesOf, packed } from './columns.ts';
-import { gives, signal } from './signals.ts';
+import { signal } from './signal-words.ts';
+import { gives } from './signals.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 const isBare = (token: Token | undefined): token is Figure => token?.t === 'quantity' && token.quantity.dim === 'bare';

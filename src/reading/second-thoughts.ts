@@ -10,7 +10,8 @@ import type { Meaning } from './lexicon.ts';
 import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
-import { gives, ofWord, type Signals, signal } from './signals.ts';
+import { ofWord, signal } from './signal-words.ts';
+import { gives, type Signals } from './signals.ts';
 import {
   isPointing,
   isWished,

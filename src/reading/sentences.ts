@@ -1,6 +1,6 @@
 /** A post cut into sentences, brackets and rows, each as plain words in which names and figures are placeholders. */
 import type { Prim } from './scan.ts';
-import { signal } from './signals.ts';
+import { signal } from './signal-words.ts';
 import type { Token } from './tokens.ts';
 import type { Word } from './word.ts';
 

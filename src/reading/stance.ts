@@ -155,7 +155,13 @@ export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) =
     const { 0: found, index } = taken;
     const isHeading = /^(?:edit|correction)/.test(found);
     // "it's called so, no wait, I cooked it": what is put right is no figure
-    if (!isHeading && index > 0 && !/[#@]/.test(text) && /(?:[\p{L}']+ [, ]*){3}/u.test(text.slice(index + found.length))) continue;
+    if (
+      !isHeading &&
+      index > 0 &&
+      !/[#@]/.test(text) &&
+      /(?:[\p{L}']+ [, ]*){3}/u.test(text.slice(index + found.length))
+    )
+      continue;
     let last = k;
     // what it speaks of may stand behind it
     while (isHeading ? sentences[last + 1]?.paragraph === paragraph : last === k && !/[#@]/.test(text.slice(index))) {

@@ -1,7 +1,8 @@
 /** A lye solution that was mixed beforehand, however it is called: what it is, how strong, and how much was taken of it. */
 import { amountItem, type Item, thingItem } from './items.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
-import { gives, signal } from './signals.ts';
+import { signal } from './signal-words.ts';
+import { gives } from './signals.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;

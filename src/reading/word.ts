@@ -4,7 +4,7 @@ import type { Entry, Lexicon, Names, Trie } from './lexicon.ts';
 import { isNumberWord } from './numbers.ts';
 import { mayBeginAmount } from './quantities.ts';
 import type { Prim } from './scan.ts';
-import { ofWord, signal } from './signals.ts';
+import { ofWord, signal } from './signal-words.ts';
 import type { Speller } from './spelling.ts';
 import { type Plain, plainLines } from './words.ts';
 

@@ -1,0 +1,89 @@
+/** What rules look for in a post, a bit each, and the words that give it. */
+export const signal = {
+  ratio: 1,
+  percent: 2,
+  temperature: 4,
+  /** Less than one, in figures or words. */
+  part: 8,
+  negative: 16,
+  equals: 32,
+  /** Roles. */
+  price: 64,
+  /** A solution mixed before. */
+  stock: 128,
+  equal: 256,
+  bars: 512,
+  mould: 1024,
+  /** Words. */
+  every: 2048,
+  following: 4096,
+  using: 8192,
+  thinning: 16384,
+  store: 32768,
+  for: 65536,
+  selling: 131072,
+  parting: 262144,
+  including: 524288,
+  ofIt: 1048576,
+  /** A soap that is cooked: by what is said of it, or how it looks. */
+  cooking: 4194304,
+  /** Any figure. */
+  figure: 2097152,
+  /** Words of buying and keeping, and those that are so only beside others. */
+  buying: 8388608,
+  keeping: 16777216,
+  /** Words without which no sentence of a post can take anything back. */
+  turning: 33554432,
+  both: 67108864,
+  /** Words, or beginnings of them, of which one stands in each sentence that takes anything back or says when it was so. */
+  retelling: 134217728,
+  /** The name of a unit, whatever it measures. */
+  unit: 268435456,
+} as const;
+
+/** The words of each. */
+const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
+  part: 'half quarter',
+  every: 'per every each',
+  following: 'after once when post past following',
+  using: 'used using use took take taking need needed needs weighed',
+  thinning: 'paste sample samples dilute diluted dilutes diluting thin thinned',
+  store: 'cupboard pantry larder cellar storeroom stash fridge freezer jar tub tin bag bottle bucket',
+  buying:
+    'bought purchased purchase purchases ordered inventory stocktake unopened delivery delivered shopping cupboard pantry larder cellar storeroom stash supplies stockpile leftovers haul',
+  keeping: 'stock store shelf shelves home hand over have got',
+  for: 'for',
+  selling: 'sell sells sold selling buy bought pay paid charge charged',
+  parting: 'split divide divided cut separate separated slice sliced',
+  including: 'includes included including incl contains thereof',
+  cooking:
+    'cook cooks cooked cooking gekocht kochen cuire cuit cuite cuisson cocido cotto schongarer crockpot crock slowcooker cooker hp zap zaps zapped zapping tongue gel gelled oven applesauce vaseline potato potatoes mash translucent glassy',
+  ofIt: 'it that them those which this left remained',
+  turning:
+    'none ran run became turned only topped made uses takes edit edited correction corrected erratum oops whoops woops sorry scratch strike meant wait typo mistyped misread mistake update updated instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed old previous not no nope never didnt minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped says say thinks reckons swears claims insists recommends would now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until ignore yesterday last earlier compared there normally usually otherwise',
+  both: 'both',
+  retelling:
+    'none ran run became turned only topped toped made uses takes no not now out left kept gone off without minus instead place lieu rather sub subbed subbing should really actually dont didnt havent couldnt cant where for today time end reality truth went raised increased lowered cut corrected upped bumped ended settled only use used using take took once last usual usually normally otherwise previous previously earlier compared there original originally first formerly said says thinks reckons swears claims insists recommends would wrote told typed posted had was were ignore then before old yesterday recipe book card calculator calc sheet calls asks printed planned wanted supposed p oh',
+};
+/** Beginnings of words that give the last one, too. */
+const retold =
+  'ps edit correction erratum oops whoops woops sorry scratch strike meant make wait hang hold typo mistyped misread bad mistake finger update never skip remov omit delet ditch scrap drop forget forgot reduced replac swap substitut exchang chang cancel switch trad'.split(
+    ' ',
+  );
+
+const words: ReadonlyMap<string, number> = bitsOf(wordsOf);
+
+/** What a word is listed for. */
+export const listed = (word: string): number => words.get(word) ?? 0;
+
+/** What a word by itself gives. */
+export const ofWord = (word: string): number =>
+  listed(word) | (retold.some((begin) => word.startsWith(begin)) ? signal.retelling : 0);
+
+/** Every word with the bits of all signals that it gives. */
+function bitsOf(lists: typeof wordsOf): ReadonlyMap<string, number> {
+  const bits = new Map<string, number>();
+  for (const [name, list] of Object.entries(lists))
+    for (const word of list.split(' ')) bits.set(word, (bits.get(word) ?? 0) | signal[name as keyof typeof signal]);
+  return bits;
+}
