@@ -47,6 +47,16 @@ function meantIn(sentence: Sentence, before: string, written: Unit, lexicon: Lex
   return null;
 }
 
+/** One of its words is a unit's, apart from figures. */
+function namesUnit({ tokens, words }: Cut, { from, to }: Sentence): boolean {
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    if (token?.t !== 'word' && token?.t !== 'name') continue;
+    for (let at = token.from; at < token.to; at++) if (words[at]?.isUnit) return true;
+  }
+  return false;
+}
+
 /** The tokens with all weights in the unit that the post says they are of, and what the answer says of it. */
 export function unitsMeant(
   cut: Cut,
@@ -61,7 +71,9 @@ export function unitsMeant(
   };
   if (!tokens.some(isOther)) return { tokens, told: [] };
   const sentences = sentencesOf(cut);
-  const said = sentences.map((one, k) => meantIn(one, sentences[k - 1]?.text ?? '', written, lexicon));
+  const said = sentences.map((one, k) =>
+    namesUnit(cut, one) ? meantIn(one, sentences[k - 1]?.text ?? '', written, lexicon) : null,
+  );
   const meant = said.find((one) => one !== null);
   if (!meant) return { tokens, told: [] };
   const text = `I took all weights as ${meant.unit.id}, not ${written.id}, as the post corrects itself.`;
