@@ -62,6 +62,61 @@ function isDrunk(tokens: readonly Token[], k: number, { quantity }: Figure): boo
   );
 }
 
+/** "Give or take 1 g", "plus minus 1 g", "rounded everything to 5 g", "two tables off by 2 g". */
+function isTolerance(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+  if (quantity.dim !== 'mass' || isIngredient(tokens[k + 1])) return false;
+  const before = wordAt(tokens[k - 1]);
+  if (before === 'take') return wordAt(tokens[k - 2]) === 'or' && wordAt(tokens[k - 3]) === 'give';
+  if (before === 'minus') return /^(?:plus|\+|or)$/.test(wordAt(tokens[k - 2]));
+  if (before === 'within') return true;
+  return before === 'to' && [k - 2, k - 3, k - 4].some((at) => /^round/.test(wordAt(tokens[at])));
+}
+
+const changed = /^(?:less|more|fewer)$/;
+const unsure =
+  /^(?:would|should|could|wonder|wondering|if|last|old|year|once|earlier|before|maybe|perhaps|than|had|in|better|usual|usually)$/;
+
+/** "Would 5 g less lye be better?", "in spring I used 20 g less lye": a difference, and no amount. */
+function isDifference(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+  if (quantity.dim !== 'mass' || !changed.test(wordAt(tokens[k + 1]))) return false;
+  return inside(tokens, sentenceAt(tokens, k)).some((one) => unsure.test(wordAt(one)));
+}
+
+const ofSoap = /^(?:soap|batter|paste|dough|loaf|bar|soup)$/;
+const trying = /^(?:test|tested|testing|dissolve|dissolved|dissolving|diluted|dilute|sample|tried)$/;
+
+/** "I took out 300 g of the batter", "1 g of soap in 100 ml water": of what was made, and no ingredient. */
+function isOfSoap(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+  if (quantity.dim !== 'mass' && quantity.dim !== 'volume') return false;
+  let at = k + 1;
+  if (/^of (?:the )?(?:soap|batter|paste)$/.test(wordAt(tokens[at]))) return true;
+  if (wordAt(tokens[at]) !== 'of') return isTried(tokens, k);
+  at++;
+  while (/^(?:the|my|this|that|raw|finished|ready|fresh)$/.test(wordAt(tokens[at]))) at++;
+  return ofSoap.test(wordAt(tokens[at])) || (wordAt(tokens[at]) === 'it' && isTried(tokens, k));
+}
+
+const isTried = (tokens: readonly Token[], k: number): boolean => {
+  const sentence = inside(tokens, sentenceAt(tokens, k));
+  return (
+    sentence.some((one) => trying.test(wordAt(one))) &&
+    sentence.some((one) => /(?:^|of )soap$/.test(wordAt(one)) || ofSoap.test(wordAt(one)) || wordAt(one) === 'it') &&
+    sentence.every((one) => !isIngredient(one) || one.meaning.kind === 'water')
+  );
+};
+
+/** "5 % water discount": less water, and no superfat. */
+const isWaterDiscount = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean => {
+  const [water, discount] = [tokens[k + 1], tokens[k + 2]];
+  return (
+    quantity.dim === 'percent' &&
+    water?.t === 'name' &&
+    water.meaning.kind === 'water' &&
+    discount?.t === 'name' &&
+    /^discount/i.test(discount.text)
+  );
+};
+
 const weighing = /^(?:is|was|weighs|weighed|were|are|had|has)$/;
 const moving = /^(?:lost|gained|carried|carry|lifted|dragged|hauled|lugged|weigh|drove|schlepped)$/;
 const ofRecipe =
@@ -89,7 +144,7 @@ const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): b
   (quantity.dim === 'volume' || quantity.dim === 'mass') && /^(?:later|ago)$/.test(wordAt(tokens[k + 1]));
 
 const elsewhen =
-  /\b(?:(?:my|the|our) (?:last|previous|earlier|old|first) (?:one|batch|bar|bars|recipe|try|soap)|last time)\b/;
+  /\b(?:(?:my|the|our) (?:last|previous|earlier|old|first) (?:one|batch|bar|bars|recipe|try|soap)|last (?:time|year|month|week|spring|summer|autumn|fall|winter)|back then|years? ago)\b/;
 const present = /\b(?:now|today|this|so|again|same|want|like|would|use)\b/;
 
 /** "My last one had 5 % superfat": of another batch. */
@@ -111,8 +166,21 @@ const sharedElsewhere = (tokens: readonly Token[], at: number, { meaning }: Name
     });
   });
 
-const users = /^(?:uses|takes|has|does|swears|likes|loves|puts|need|needs|want|wants)$/;
+const users = /^(?:does|makes|uses|takes|has|does|swears|likes|loves|puts|need|needs|want|wants)$/;
 const speakers = /^(?:he|she|they|you|people|everybody|everyone|somebody|someone|says|said)$/;
+
+const hearsay =
+  /\b(?:(?:they|people|some|somebody|someone|everybody|everyone|others|books?) (?:all )?says?\b|i (?:was|am) told|i (?:have |ve )?(?:heard|read)|(?:not|no) more than|never more than|at most|max(?:imum)?)\b/;
+
+/** "They say not more than 15 % castor": a rule, and no share of this recipe. */
+function isRule(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+  if (quantity.dim !== 'percent') return false;
+  const sentence = inside(tokens, sentenceAt(tokens, k));
+  const names = sentence.filter(isIngredient);
+  if (names.length !== 1 || names[0]?.meaning.kind !== 'fat') return false;
+  if (sentence.filter((one) => one.t === 'quantity').length !== 1) return false;
+  return hearsay.test(sentence.map(wordAt).join(' '));
+}
 
 /** "She uses 40 % olive": of what the post weighs in another place. */
 function isOfOthers(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
@@ -136,6 +204,15 @@ function isShareOfElse(tokens: readonly Token[], k: number, { quantity }: Figure
   if (quantity.dim !== 'percent') return false;
   const next = wordAt(tokens[k + 1]);
   if (shares.test(next)) return !isIngredient(tokens[k + 2]) && !isIngredient(tokens[k - 1]);
+  // "my phone is at 5 %"
+  const noun = tokens[k - 3];
+  const isPhone = noun?.t === 'name' && noun.meaning.kind === 'role' && noun.meaning.id === 'number';
+  if (
+    wordAt(tokens[k - 1]) === 'at' &&
+    /^(?:is|was)$/.test(wordAt(tokens[k - 2])) &&
+    (isPhone || (noun?.t === 'word' && noun.sort === 'everyday' && !ofRecipe.test(noun.text)))
+  )
+    return true;
   if (next !== 'of') return false;
   const skip = /^(?:the|all|my|our)$/.test(wordAt(tokens[k + 2])) ? 3 : 2;
   return notOfFat.test(wordAt(tokens[k + skip])) && !isIngredient(tokens[k + skip + 1]);
@@ -193,10 +270,28 @@ export function elsewise(tokens: readonly Token[]): readonly Token[] {
     } else if (isOfOthers(tokens, k, token)) {
       aside(k, 'of somebody else');
       putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
-    } else if (isOther(tokens, k, token)) aside(k, otherWeight);
+    } else if (isRule(tokens, k, token)) {
+      aside(k, 'a rule of others');
+      const { from, to } = sentenceAt(tokens, k);
+      for (let at = from; at < to; at++) if (isIngredient(tokens[at])) putWord(at);
+    } else if (isDifference(tokens, k, token)) {
+      aside(k, 'a difference');
+      if (isIngredient(tokens[k + 2])) putWord(k + 2);
+    } else if (isOfSoap(tokens, k, token)) {
+      aside(k, 'of the soap that was made');
+      const { from, to } = sentenceAt(tokens, k);
+      if (isTried(tokens, k)) for (let at = from; at < to; at++) if (isIngredient(tokens[at])) putWord(at);
+    } else if (isWaterDiscount(tokens, k, token)) {
+      aside(k, 'a water discount');
+      putWord(k + 1);
+      putWord(k + 2);
+    } else if (isTolerance(tokens, k, token)) aside(k, 'a tolerance');
+    else if (isOther(tokens, k, token)) aside(k, otherWeight);
     else if (isTelling(tokens, k, token)) aside(k, 'told of another time');
-    else if (isOfOtherBatch(tokens, k, token)) aside(k, 'of another batch');
-    else if (isShareOfElse(tokens, k, token)) aside(k, 'a share of something else');
+    else if (isOfOtherBatch(tokens, k, token)) {
+      aside(k, 'of another batch');
+      for (const at of [k - 2, k - 1, k + 1, k + 2]) if (isRole(tokens[at], 'superfat')) putWord(at);
+    } else if (isShareOfElse(tokens, k, token)) aside(k, 'a share of something else');
   }
   for (const k of atDegrees(tokens)) aside(k, 'a temperature');
   return out ?? tokens;

@@ -115,7 +115,7 @@ function keptOut(tokens: readonly Token[], from: number): boolean {
 }
 
 const later =
-  /\b(?:next (?:time|batch|week|month|year)|another (?:time|day|batch)|one day|some ?day|maybe|perhaps|might|in future|in the future|(?:should|could|shall|can|may) (?:i|we)|thinking (?:of|about)|tempted to|would (?:like|love) to)\b/;
+  /\b(?:next (?:time|batch|week|month|year)|(?:what|how) about|would|worth adding|another (?:time|day|batch)|one day|some ?day|maybe|perhaps|might|in future|in the future|(?:should|could|shall|can|may) (?:i|we)|thinking (?:of|about)|tempted to|would (?:like|love) to)\b/;
 
 /** "Maybe I should add castor next time": what is not in the pot yet. */
 function isForLater(tokens: readonly Token[], { from, to }: Item): boolean {

@@ -380,6 +380,10 @@ function isPaid(tokens: readonly Token[], k: number, { quantity: { dim, text } }
   const pays = hasCents ? 8 : wordAt(tokens, k + 1) === 'for' ? 12 : 0;
   for (let at = k - 1; at >= 0 && k - at <= pays && !isStop(tokens[at]); at--) if (isPriceWord(tokens[at])) return true;
   if (!hasCents) return false;
+  // "lye was 5.99 at the hardware store", "olive was 8.99 a litre"
+  const shop = wordAt(tokens, k + 1);
+  const sold = /^(at|in)$/.test(shop) && wordAt(tokens, k + 2) === 'the' && tokens[k + 3]?.t === 'word';
+  if (/^(was|is|were|are)$/.test(before.text) && (sold || shop === 'a' || shop === 'per')) return true;
   if (!/^(at|for|about)$/.test(before.text)) return false;
   return isAny(tokens, k - 5, k - 1, (one) => gives(one, signal.selling));
 }

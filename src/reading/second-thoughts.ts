@@ -192,6 +192,14 @@ function isLikely(now: Quantity, before: Quantity): boolean {
   return ratio <= mostChanged && ratio >= 1 / mostChanged;
 }
 
+/** "It was 800 g olive" points at nothing: a name follows. */
+function isNamed(tokens: readonly Token[], { quantity, to }: Amount): boolean {
+  if (quantity.text.endsWith('.')) return false;
+  const [next, beyond] = [tokens[to], tokens[to + 1]];
+  const name = next?.t === 'word' && next.text === 'of' ? beyond : next;
+  return name?.t === 'name' && name.meaning.kind !== 'role';
+}
+
 /** Every figure with its name and what the words around it say; figures that point back are of what was named last. */
 function saidIn(
   items: readonly Item[],
@@ -231,7 +239,7 @@ function saidIn(
     const next = tokens[item.to];
     const counted =
       item.quantity.dim === 'bare' && next?.t === 'word' && /^(?:times|of|more|less|minutes?)$/.test(next.text);
-    if (weighs(item.quantity) && !counted && isPointing(sentence, place)) pointers.add(item);
+    if (weighs(item.quantity) && !counted && !isNamed(tokens, item) && isPointing(sentence, place)) pointers.add(item);
   }
   const all = [...stances.values()];
   const turned = all.includes('once') || (all.some((one) => one !== 'told') && (pointers.size > 0 || repeats(items)));
@@ -407,10 +415,10 @@ function settleWhole(post: Post): void {
   const once = left.filter(({ stance }) => stance === 'once');
   const standing = left.filter((one) => !once.includes(one));
   const lone = once.filter((one) => !isIn(standing)(one));
-  if (isWhole(standing, 1) && lone.length > 0) dropAll(post, lone, standing);
+  const asks = fats(standing).length > 1 && !left.some(({ key }) => /^(?:alkali|stock)/.test(key));
   // "Old: olive 500, palm 300. New: olive 500, lard 300", whose lye is asked for
-  else if (fats(once).length > 1 && fats(standing).length > 1 && !left.some(({ key }) => /^(?:alkali|stock)/.test(key)))
-    dropAll(post, once, standing);
+  if (asks && fats(once).length > 1) dropAll(post, once, standing);
+  else if ((asks || isWhole(standing, 1)) && lone.length > 0) dropAll(post, lone, standing);
 }
 
 function dropAll(post: Post, list: readonly Said[], kept: readonly Said[]): void {

@@ -12,7 +12,7 @@ const more: Readonly<Record<string, number>> = {
   prose: 10,
   'blind-13': 8,
   'blind-14': 8,
-  'blind-16': 3,
+  'blind-16': 1,
   'blind-17': 7,
   'blind-19': 4,
   'blind-20': 7,
