@@ -289,5 +289,5 @@ function isHeading(tokens: readonly Token[], line: { readonly from: number; read
   // "After the cook I went to bed."
   const end = tokens.findIndex((one, at) => at > k && at < line.to && isSign(one, /^[.!?]$/));
   const told = end > 0 && tokens.slice(k + 1, end).some((one) => one.t === 'word' && tellers.test(one.text));
-  return (opens && !told) || isSign(tokens[line.to - 1], /^[:)]$/);
+  return !told && (opens || isSign(tokens[line.to - 1], /^[:)]$/));
 }

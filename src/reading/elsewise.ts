@@ -2,6 +2,7 @@
  * Figures of sentences that speak of something else than the recipe: what somebody drank, what a parcel weighed, a share
  * of people, degrees that say no unit.
  */
+import { inStore } from './in-store.ts';
 import { weighedElsewhere } from './neighbours.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 
@@ -117,6 +118,32 @@ const isWaterDiscount = (tokens: readonly Token[], k: number, { quantity }: Figu
   );
 };
 
+const owning = /^(?:have|got|ive|bought|own|keep|has)$/;
+const usingIt =
+  /^(?:use|used|using|take|took|put|goes|went|into|for|make|turn|all|whole|up|from|want|need|how|what|lye)$/;
+
+/** "I have a 5 kg bag of stearic": a pack that nobody says to be used, beside a recipe of others; where its name stands. */
+function ownPackOf(tokens: readonly Token[], k: number, { quantity }: Figure, fats: () => number): number | null {
+  if (quantity.dim !== 'mass' || wordAt(tokens[k - 1]) !== 'a' || !owning.test(wordAt(tokens[k - 2]))) return null;
+  if (!isRole(tokens[k + 1], 'pot')) return null;
+  const at = wordAt(tokens[k + 2]) === 'of' ? k + 3 : k + 2;
+  const name = tokens[at];
+  if (!isIngredient(name) || name.meaning.kind !== 'fat' || fats() < leastFats) return null;
+  const sentence = inside(tokens, sentenceAt(tokens, k));
+  return sentence.filter(isIngredient).length > 1 || sentence.some((one) => usingIt.test(wordAt(one))) ? null : at;
+}
+
+/** Fats that are weighed, which make a recipe without the pack. */
+const leastFats = 2;
+const weighedFats = (tokens: readonly Token[]): number =>
+  tokens.filter((one, k) => {
+    if (one.t !== 'name' || one.meaning.kind !== 'fat') return false;
+    return [k - 1, k + 1, k - 2].some((at) => {
+      const near = tokens[at];
+      return near?.t === 'quantity' && near.quantity.dim !== 'time';
+    });
+  }).length;
+
 const weighing = /^(?:is|was|weighs|weighed|were|are|had|has)$/;
 const moving = /^(?:lost|gained|carried|carry|lifted|dragged|hauled|lugged|weigh|drove|schlepped)$/;
 const ofRecipe =
@@ -204,6 +231,7 @@ function isShareOfElse(tokens: readonly Token[], k: number, { quantity }: Figure
   if (quantity.dim !== 'percent') return false;
   const next = wordAt(tokens[k + 1]);
   if (shares.test(next)) return !isIngredient(tokens[k + 2]) && !isIngredient(tokens[k - 1]);
+  if (/^(?:is|was|of)$/.test(wordAt(tokens[k - 1])) && wordAt(tokens[k - 2]) === 'humidity') return true;
   // "my phone is at 5 %"
   const noun = tokens[k - 3];
   const isPhone = noun?.t === 'name' && noun.meaning.kind === 'role' && noun.meaning.id === 'number';
@@ -254,6 +282,11 @@ export function elsewise(tokens: readonly Token[]): readonly Token[] {
     out ??= [...tokens];
     out[k] = asAside(token, reason);
   };
+  let counted: number | null = null;
+  const fats = (): number => {
+    counted ??= weighedFats(tokens);
+    return counted;
+  };
   /** A name that is none of the recipe. */
   const putWord = (k: number): void => {
     const name = tokens[k];
@@ -264,7 +297,11 @@ export function elsewise(tokens: readonly Token[]): readonly Token[] {
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     if (token?.t !== 'quantity') continue;
-    if (isDrunk(tokens, k, token)) {
+    const pack = ownPackOf(tokens, k, token, fats);
+    if (pack !== null) {
+      aside(k, inStore);
+      putWord(pack);
+    } else if (isDrunk(tokens, k, token)) {
       aside(k, drunk);
       putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
     } else if (isOfOthers(tokens, k, token)) {
