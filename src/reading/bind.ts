@@ -80,6 +80,9 @@ const roleFits: Partial<Readonly<Record<RoleName, Fits>>> = {
   supply: { mass: 0, volume: 0 },
 };
 
+/** Water as a share of the fats, at the least. */
+const leastWater = 0.12;
+
 /** Water as a share of the fats or of a solution, at the most; above one it may be of the alkali. */
 const mostWater = 0.8;
 
@@ -116,6 +119,8 @@ function fitCost(meaning: Meaning, cost: number, quantity: Quantity, unitful = f
   // "the label says 99 %. Water 345 g": a purity, and no share that water has
   if (meaning.kind === 'water' && quantity.dim === 'percent' && quantity.value > mostWater)
     return quantity.value > 1 ? cost + 3 : never;
+  // so little water dissolves no alkali: "what about the water" behind a superfat
+  if (meaning.kind === 'water' && quantity.dim === 'percent' && quantity.value < leastWater) return cost + 3;
   // a superfat is small and a purity large
   if (meaning.kind === 'role' && quantity.dim === 'percent') {
     if (meaning.id === 'superfat' && quantity.value > 0.3) return cost + 1.5;

@@ -611,6 +611,8 @@ function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {
     measured(token) &&
     // "66 g. Pot on low"
     !(token.quantity.text.endsWith('.') && /^\p{Lu}/u.test(next.text)) &&
+    // "NaOH 66 g, the tin is lined" without its comma
+    !(/^(is|are|was|were|stands|looks)$/.test(wordAt(tokens, k + 2)) && isIngredient(tokens[k - 1])) &&
     token.quantity.times === null &&
     !/ of$/.test(next.meant) &&
     !(beyond?.t === 'word' && beyond.text === 'of')
