@@ -30,7 +30,7 @@ const asking =
 
 /** What a recipe is judged by, or points at. */
 const judgeable =
-  /\b(?:lyes?|naoh|koh|caustic|alkali|hydroxide|soda|potash|super ?fat(?:ted)?|sf|recipe|batch|figures?|numbers?|amounts?|quantit(?:y|ies)|maths?|sums?|calculations?|ratio|fats?|oils?|it|this|that|these|those|them|all|everything|mine|i|we)\b/i;
+  /\b(?:lyes?|naoh|koh|caustic|alkali|hydroxide|soda|potash|super ?fat(?:ted)?|sf|recipe|batch|figures?|numbers?|amounts?|quantit(?:y|ies)|maths?|sums?|calculations?|ratio|fats?|oils?|it|this|that|these|those|them|all|everything|mine|i|we|s?he|they|who|which)\b/i;
 const judging =
   /\b(?:ok|okay|oki|right|alright|fine|correct|good|sane|sound|enough|too (?:much|little|strong|weak|harsh|mild|heavy|low|high)|(?:lye )?heavy|off|wrong|mistake|safe|usable|fits?|match(?:es)?|agrees?|add up|go together|work(?:s|ed)? out|what(?:'s| is)? (?:the |my |its )?(?:real |true |actual )?super ?fat|super ?fat)\b/i;
 const checking =

@@ -118,6 +118,26 @@ const isWaterDiscount = (tokens: readonly Token[], k: number, { quantity }: Figu
   );
 };
 
+/** "142 plus 6 for the citric": of the lye, what the acid eats, where the acid itself is weighed; where its name stands. */
+function forAcid(tokens: readonly Token[], k: number, { quantity }: Figure): number | null {
+  if (quantity.dim !== 'bare' || wordAt(tokens[k + 1]) !== 'for') return null;
+  const at = /^(?:the|my)$/.test(wordAt(tokens[k + 2])) ? k + 3 : k + 2;
+  const name = tokens[at];
+  return isIngredient(name) && name.meaning.kind === 'acid' && weighedElsewhere(tokens, at) ? at : null;
+}
+
+const flakes = /^(?:flakes?|pellets?|beads|prills|crystals|granules)$/;
+
+/** "How much KOH flake … , flake is 90 %": what the alkali is sold as says its purity; where that word stands. */
+const flakeAt = (tokens: readonly Token[], k: number, { quantity }: Figure): number | null =>
+  quantity.dim === 'percent' &&
+  quantity.value >= leastPure &&
+  /^(?:is|are|at)$/.test(wordAt(tokens[k - 1])) &&
+  flakes.test(wordAt(tokens[k - 2]))
+    ? k - 2
+    : null;
+const leastPure = 0.7;
+
 const owning = /^(?:have|got|ive|bought|own|keep|has)$/;
 const usingIt =
   /^(?:use|used|using|take|took|put|goes|went|into|for|make|turn|all|whole|up|from|want|need|how|what|lye)$/;
@@ -297,6 +317,28 @@ export function elsewise(tokens: readonly Token[]): readonly Token[] {
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     if (token?.t !== 'quantity') continue;
+    const acid = forAcid(tokens, k, token);
+    if (acid !== null) {
+      aside(k, 'a part of what was said');
+      putWord(acid);
+      continue;
+    }
+    const flake = flakeAt(tokens, k, token);
+    const sold = flake === null ? undefined : tokens[flake];
+    if (flake !== null && sold) {
+      out ??= [...tokens];
+      const meaning = { kind: 'role', id: 'purity' } as const;
+      out[flake] = {
+        t: 'name',
+        from: sold.from,
+        to: sold.to,
+        text: wordAt(sold),
+        meaning,
+        how: 'name',
+        meant: 'purity',
+      };
+      continue;
+    }
     const pack = ownPackOf(tokens, k, token, fats);
     if (pack !== null) {
       aside(k, inStore);

@@ -396,6 +396,9 @@ function applyChange(post: Post, change: Change, k: number): void {
   });
 }
 
+/** "How much lye for the new one?" */
+const asking = /\bhow much @ [^#]*\?|\bhow much @ for\b/;
+
 const isPart = ({ key }: Said): boolean => /^(?:fat|alkali|water|liquid|stock)\b/.test(key);
 
 /** A whole recipe under "EDIT:", or beside which the post tells what was once: the other does not count. */
@@ -415,7 +418,10 @@ function settleWhole(post: Post): void {
   const once = left.filter(({ stance }) => stance === 'once');
   const standing = left.filter((one) => !once.includes(one));
   const lone = once.filter((one) => !isIn(standing)(one));
-  const asks = fats(standing).length > 1 && !left.some(({ key }) => /^(?:alkali|stock)/.test(key));
+  const isAlkali = ({ key }: Said): boolean => /^(?:alkali|stock)/.test(key);
+  const asks =
+    fats(standing).length > 1 &&
+    (!left.some(isAlkali) || (!standing.some(isAlkali) && post.sentences.some(({ text }) => asking.test(text))));
   // "Old: olive 500, palm 300. New: olive 500, lard 300", whose lye is asked for
   if (asks && fats(once).length > 1) dropAll(post, once, standing);
   else if ((asks || isWhole(standing, 1)) && lone.length > 0) dropAll(post, lone, standing);

@@ -127,7 +127,7 @@ const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
 
 /** Something was not there, and something else took its place. */
 const lacked =
-  /\b(?:(?:had|have|got|was|were) none|ran out|run out|was out of|topp?ed (?:it |that )?up|in its place|made up (?:the|for the) (?:rest|difference|missing|gap))\b|\binstead(?! of)\b/;
+  /\b(?:(?:had|have|got|was|were) none|ran out|run out|(?:im|i am|was|were) (?:all )?out(?! in\b| on\b)|topp?ed (?:it |that )?up|in its place|made up (?:the|for the) (?:rest|difference|missing|gap))\b|\binstead(?! of)\b/;
 
 /** The first words of a sentence with a figure and a fat of a lack or a swap that nothing `hears`. */
 export function lackIn(

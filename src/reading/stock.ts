@@ -30,9 +30,16 @@ const mixedWords: ReadonlySet<string> = new Set(
   ),
 );
 
+const isStrength = ({ dim, value }: Quantity): boolean =>
+  dim === 'ratio' || (dim === 'percent' && value > 0 && value <= mostDissolved);
+
 /** "lye ready mixed", "sodium hydroxide stock", "pre-mixed NaOH", "master-batched lye". */
 function isMixed(tokens: readonly Token[], { from, to }: Thing): boolean {
   if (!mixedWords.has(wordAt(tokens[to])) && !(from > 0 && mixedWords.has(wordAt(tokens[from - 1])))) return false;
+  const strength = tokens[to + 1];
+  // "lye mixed 1:1 with water"
+  if (/^(?:mixed|made)$/.test(wordAt(tokens[to])) && strength?.t === 'quantity' && isStrength(strength.quantity))
+    return true;
   const behind = pairAt(tokens, to);
   if (mixedBefore.test(behind) || mixedPair.test(behind)) return true;
   const hyphen = tokens[from - 2];
@@ -264,7 +271,14 @@ function strengthAt(tokens: readonly Token[], token: Token, k: number): Token {
   // "my lye water is mixed 1:1"
   while (at > 0 && k - at <= 6 && mixing.has(wordAt(tokens[at]))) at--;
   const before = tokens[at];
-  if (second === null || !(value > 0) || !(second > 0) || !(isStock(before) || isStock(tokens[k + 1]))) return token;
+  const withWater = tokens.slice(k + 1, k + 6).some((one) => one.t === 'name' && one.meaning.kind === 'water');
+  const isMixture =
+    before?.t === 'name' &&
+    before.meaning.kind === 'alkali' &&
+    /^(?:mixed|made)$/.test(wordAt(tokens[k - 1])) &&
+    withWater;
+  if (second === null || !(value > 0) || !(second > 0) || !(isMixture || isStock(before) || isStock(tokens[k + 1])))
+    return token;
   // "(1:1 by weight, so 50 % NaOH)": said again
   const again = tokens.slice(k + 1, k + 7).some((one) => one.t === 'quantity' && one.quantity.dim === 'percent');
   if (again && isBracket(sign)) return token;

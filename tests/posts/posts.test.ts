@@ -16,6 +16,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-17': 7,
   'blind-19': 4,
   'blind-20': 7,
+  'blind-25': 3,
 };
 
 for (const set of sets) {

@@ -56,6 +56,7 @@ export const sets = [
   'blind-22',
   'blind-23',
   'blind-24',
+  'blind-25',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

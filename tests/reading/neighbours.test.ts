@@ -107,6 +107,14 @@ test.each<[string, Readonly<Record<string, number>>]>([
     'equal parts olive, coconut and lard, 300g each. How much lye?',
     { 'olive-oil-virgin': 300, 'coconut-oil': 300, lard: 300 },
   ],
+  [
+    'I keep a jug of lye mixed 1:1 by weight with water. Lard 700 g, then 280 g out of the jug',
+    { lard: 700, naoh: 140 },
+  ],
+  [
+    '600 g sunflower, 250 g coconut, how much lye? I have a 5 kg bag of stearic.',
+    { 'sunflower-oil': 600, 'coconut-oil': 250 },
+  ],
   ['500 g lard, 66 g lye, 150 g water. Strained through a tea towel, 12 pucks of about 60 g.', { lard: 500, naoh: 66 }],
 ])('%s', (text, grams) => {
   const got = weighed(text);

@@ -80,6 +80,14 @@ describe('a later sentence', () => {
     },
   );
 
+  test('a lye of last time is none of a recipe whose lye is asked for', () => {
+    const { grams, doubts } = read(
+      'Last time it was 500 g olive and 250 g coconut with 107 g lye. This time 600 g olive, 250 g coconut, 50 g castor. How much lye for the new one?',
+    );
+    expect(doubts).toEqual([]);
+    expect(grams).toEqual({ 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, water: null });
+  });
+
   test('of others gives way to a wish of the writer', () => {
     const { superfat } = read(
       'Olive 500 g, coconut 250 g. My aunt uses 8 % superfat. Me, I would like 5, as it is mild.',
