@@ -176,9 +176,11 @@ export function assemble(source: Source): RecipeReading {
   if (kept.length > 0)
     assembly.assume('left-out', `I left out ${inStore} (${kept.map((text) => `"${text}"`).join(', ')}).`);
   const elses = tokens.flatMap((token) =>
-    token.t === 'aside' && ofElse.has(token.reason) ? [`"${rawText(source.prims, token.from, token.to)}"`] : [],
+    token.t === 'aside' && ofElse.has(token.reason)
+      ? [`"${rawText(source.prims, token.from, token.to).replace(/\.$/, '')}"`]
+      : [],
   );
-  if (elses.length > 0) assembly.assume('left-out', `I left out ${elses.join(', ')}: of something else.`);
+  if (elses.length > 0) assembly.assume('left-out', `I left out ${elses.join(', ')}, said of something else.`);
   const mixedUp = source.prims.filter(isMixedUp);
   if (mixedUp.length > 0)
     assembly.assume('number', `I read ${mixedUp.map(({ raw, text }) => `"${raw}" as ${text}`).join(', ')}.`);

@@ -174,7 +174,8 @@ function isOther(tokens: readonly Token[], k: number, { quantity }: Figure): boo
   if (quantity.dim !== 'mass') return false;
   const sentence = sentenceAt(tokens, k);
   const words = inside(tokens, sentence);
-  if (words.some((one) => one.t === 'name' && one.meaning.kind !== 'unknown')) return false;
+  if (words.some((one) => one.t === 'name' && one.meaning.kind !== 'unknown' && !weighing.test(wordAt(one))))
+    return false;
   let at = k - 1;
   while (k - at <= 3 && /^(?:about|around|only|just|nearly|almost|already|over|roughly|some)$/.test(wordAt(tokens[at])))
     at--;
