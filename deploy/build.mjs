@@ -3,12 +3,19 @@
 // `prepare`), under whatever Node the machine has; what it makes runs on Node 24.
 import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { lineOf, list } from './fresh.cjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const dist = join(root, 'dist');
+
+/** Never half a file, and never over one that a running program reads on in. */
+function put(file, text) {
+  writeFileSync(`${file}.new`, text);
+  renameSync(`${file}.new`, file);
+}
 
 /** V8 reads a table faster as JSON text than as a literal in code. */
 const tables = {
@@ -105,7 +112,7 @@ async function buildChat() {
     splitting: true,
     write: false,
   });
-  for (const { path, text } of result.outputFiles) writeFileSync(path, oneByte(askingNode(text)));
+  for (const { path, text } of result.outputFiles) put(path, oneByte(askingNode(text)));
   return result;
 }
 
@@ -134,7 +141,7 @@ async function buildQuestion() {
   for (const { path, text } of result.outputFiles) {
     // a function of what `deploy/ask.cjs` gives it
     const whole = path.endsWith('ask.cjs') ? `(function(require,__dirname,__filename){${text}})` : text;
-    writeFileSync(path, oneByte(whole));
+    put(path, oneByte(whole));
   }
   return result;
 }
@@ -153,11 +160,9 @@ async function packData() {
   const stdin = { contents, resolveDir: join(root, 'src/catalogue') };
   const define = { 'import.meta.dirname': JSON.stringify(stdin.resolveDir) };
   const { catalogue, everyday, heat } = await moduleOf({ stdin, define });
-  // not over the old one, which a running program reads on in
-  writeFileSync(join(dist, 'catalogue.new'), catalogue);
-  renameSync(join(dist, 'catalogue.new'), join(dist, 'catalogue.txt'));
-  writeFileSync(join(dist, 'everyday.txt'), everyday);
-  writeFileSync(join(dist, 'heat.json'), heat);
+  put(join(dist, 'catalogue.txt'), catalogue);
+  put(join(dist, 'everyday.txt'), everyday);
+  put(join(dist, 'heat.json'), heat);
 }
 
 /** Questions whose code is kept: the usual ways to say the usual things, a slip of spelling, a question back. */
@@ -186,16 +191,37 @@ function keepCode() {
   });
 }
 
+const readIf = (file) => (existsSync(file) ? readFileSync(file, 'utf8').split('\n') : []);
+
+/** The folders of all that the bundles are made of. */
+function sources() {
+  const found = ['package.json'];
+  for (const folder of ['src', 'adapters', 'data', 'deploy']) {
+    const below = readdirSync(join(root, folder), { recursive: true, withFileTypes: true });
+    const folders = below.filter((entry) => entry.isDirectory());
+    found.push(folder, ...folders.map(({ parentPath, path, name }) => relative(root, join(parentPath ?? path, name))));
+  }
+  return found.map(lineOf);
+}
+
+/** The files that an earlier build made, which a program that is still running may ask for. */
+const before = readIf(join(dist, 'made.txt'));
+
+// seen before they are read: what changes meanwhile is built at the next start
+const of = sources();
 mkdirSync(dist, { recursive: true });
 // V8 tells code of another source by its length alone: none may outlive its source.
 rmSync(join(dist, 'ask.code'), { force: true });
 try {
   const built = await Promise.all([buildChat(), buildQuestion(), packData()]);
+  // before the code is kept: that is done by a start, which looks here
+  put(list, of.join('\n'));
   keepCode();
-  // What an earlier build left goes last, so that a running program never misses a chunk.
-  const made = built.flatMap((result) => Object.keys(result?.metafile.outputs ?? {}));
-  const kept = new Set(['dist/ask.code', 'dist/catalogue.txt', 'dist/everyday.txt', 'dist/heat.json', ...made]);
-  for (const file of readdirSync(dist)) if (!kept.has(`dist/${file}`)) rmSync(join(dist, file), { recursive: true });
+  const made = built.flatMap((result) => Object.keys(result?.metafile.outputs ?? {})).map((path) => basename(path));
+  put(join(dist, 'made.txt'), made.join('\n'));
+  const beside = ['ask.code', 'catalogue.txt', 'everyday.txt', 'heat.json', 'made.txt', basename(list)];
+  const kept = new Set([...beside, ...made, ...before]);
+  for (const file of readdirSync(dist)) if (!kept.has(file)) rmSync(join(dist, file), { recursive: true });
 } catch (error) {
   // The bundler has said what is wrong with the code; anything else is ours.
   if (!('errors' in error)) throw error;

@@ -1,6 +1,5 @@
-// Starts the chat, or the adapter that is named, and builds it first where that has not been done.
-const { existsSync } = process.getBuiltinModule('node:fs');
+// Starts the chat, or the adapter that is named, and builds it first where that has not been done of these sources.
+import { make } from './fresh.cjs';
 
-const program = new URL('../dist/run.js', import.meta.url);
-if (!existsSync(program)) await import('./build.mjs');
-await import(program.href);
+make('run.js');
+await import(new URL('../dist/run.js', import.meta.url).href);

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, rmSync, symlinkSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, renameSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
@@ -30,4 +30,25 @@ test('what is not built yet is built at the first start, and answers the same', 
 
   rmSync(join(scratch, 'dist'), { recursive: true });
   expect(start(scratch, ['deploy/run.mjs'], recipe)).toMatchObject({ status: 0, stdout: `${built}\n`, stderr: '' });
+});
+
+/** As a pull does it: the new file is moved to the place of the old one. */
+function bring(path: string, change: (source: string) => string): void {
+  const file = join(scratch, path);
+  writeFileSync(`${file}.pulled`, change(readFileSync(file, 'utf8')));
+  renameSync(`${file}.pulled`, file);
+}
+
+test('what was built of other sources is built anew; where that fails, the version before answers', () => {
+  const ask = () => start(scratch, ['deploy/ask.cjs', '--help']);
+  expect(ask()).toMatchObject({ status: 0, stderr: '' });
+  bring('adapters/console/arguments.ts', (source) => source.replace('Usage', 'Brought'));
+  expect(ask().stdout).toContain('Brought');
+  expect(start(scratch, ['deploy/run.mjs'], recipe).stdout).toContain('sodium hydroxide (NaOH)');
+
+  bring('adapters/console/arguments.ts', (source) => `${source}\n}`);
+  const old = ask();
+  expect(old).toMatchObject({ status: 0 });
+  expect(old.stdout).toContain('Brought');
+  expect(old.stderr).toContain('npm ci');
 });
