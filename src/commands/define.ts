@@ -34,6 +34,16 @@ export interface Said<R extends Risk = Risk> {
   readonly working?: () => readonly Step[];
 }
 
+/** Of an answer that is its lead and its result. */
+export const nothingMore = {
+  body: [],
+  details: [],
+  assumptions: [],
+  warnings: [],
+  caution: [],
+  actions: [],
+} as const;
+
 /** What a command does not answer; about caustic things it, too, carries a caution. */
 export interface Refusal<R extends Risk = Risk> extends Fault {
   readonly caution: Caution<R>;

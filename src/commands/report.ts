@@ -1,7 +1,7 @@
 import manifest from '../../package.json' with { type: 'json' };
 import type { Block } from '../answer/types.ts';
 import { number } from '../units/print.ts';
-import { defineCommand } from './define.ts';
+import { defineCommand, nothingMore } from './define.ts';
 import type { Kept } from './kept.ts';
 import { listed } from './phrases.ts';
 import { recipeBehind } from './recipe-behind.ts';
@@ -52,12 +52,7 @@ export const report = defineCommand({
 
 const empty = {
   title: 'Report',
-  body: [],
-  details: [],
-  assumptions: [],
-  warnings: [],
-  caution: [],
-  actions: [],
+  ...nothingMore,
   result: {},
 } as const;
 

@@ -1,4 +1,4 @@
-import { defineCommand } from './define.ts';
+import { defineCommand, nothingMore } from './define.ts';
 import { recipeBehind } from './recipe-behind.ts';
 
 export const restart = defineCommand({
@@ -14,12 +14,7 @@ export const restart = defineCommand({
     value: {
       title: 'Start over',
       lead: 'Forgotten. Paste a recipe, or ask.',
-      body: [],
-      details: [],
-      assumptions: [],
-      warnings: [],
-      caution: [],
-      actions: [],
+      ...nothingMore,
       result: {},
     },
   }),

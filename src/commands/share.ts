@@ -1,7 +1,7 @@
 import { baseOf } from '../reading/question-facts.ts';
 import type { ShareQuestion } from '../reading/question-share.ts';
 import { number } from '../units/print.ts';
-import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
+import { type Context, defineCommand, nothingMore, type Refusal, type Said } from './define.ts';
 import { answering, elsewhere, oneStep } from './everyday.ts';
 import { figureResult, gram, inUnit, share as percent } from './figures.ts';
 import { nameOf } from './phrases.ts';
@@ -63,12 +63,7 @@ function answered(question: ShareQuestion, { style, catalogue }: Context): Outco
 const said1 = (lead: string, value: number, of: string, shown: string): Said<'plain'> => ({
   title: 'Share',
   lead,
-  body: [],
-  details: [],
-  assumptions: [],
-  warnings: [],
-  caution: [],
-  actions: [],
+  ...nothingMore,
   result: figureResult(value, of),
   working: () => [
     oneStep({ name: 'share', formula: 'whole × per cent ÷ 100', value, unit: of, shown, source: 'Arithmetic' }),

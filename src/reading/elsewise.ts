@@ -8,8 +8,21 @@ import { asAside, type Figure, type Token } from './tokens.ts';
 
 const drunk = 'what somebody drank';
 const otherWeight = 'the weight of something else';
+const ofOthers = 'of somebody else';
+const ruleOfOthers = 'a rule of others';
+const difference = 'a difference';
+const otherBatch = 'of another batch';
+const soapMade = 'of the soap that was made';
 /** Reasons that the answer tells. */
-export const ofElse: ReadonlySet<string> = new Set([drunk, otherWeight]);
+export const ofElse: ReadonlySet<string> = new Set([
+  drunk,
+  otherWeight,
+  ofOthers,
+  ruleOfOthers,
+  difference,
+  otherBatch,
+  soapMade,
+]);
 
 type Name = Extract<Token, { t: 'name' }>;
 
@@ -42,8 +55,9 @@ function sentenceAt(tokens: readonly Token[], k: number): Sentence {
 const inside = (tokens: readonly Token[], { from, to }: Sentence): readonly Token[] => tokens.slice(from, to);
 
 const drinks = /^(?:tea|coffee|beer|wine|cider|milk|juice|water|hard-cider|stout)|-(?:tea|coffee|beer|wine|juice)$/;
-const drinking =
-  /^(?:drank|drink|drinks|drinking|sip|sipped|sipping|had|have|having|enjoy|enjoying|enjoyed|need|over|with)$/;
+const drinking = /^(?:drank|drink|drinks|drinking|sip|sipped|sipping|had|having|enjoy|enjoying|enjoyed)$/;
+/** Of a cup or a glass; what is measured otherwise may be for the pot. */
+const holding = /^(?:have|need|over|with)$/;
 const ofPot =
   /^(?:instead|used|use|using|replace|replaced|replacing|swap|swapped|lye|froze|frozen|flat|boiled|brewed|strong|cooled|dissolve|dissolved|pour|poured|for|into|weighed|goes|went|added|add|left|recipe|liquid|soap)$/;
 
@@ -56,7 +70,8 @@ function isDrunk(tokens: readonly Token[], k: number, { quantity }: Figure): boo
   if (name.meaning.kind === 'water' && !/^dr[aiu]nk/.test(wordAt(tokens[k - 1]))) return false;
   let at = k - 1;
   while (k - at <= 3 && /^(?:a|an|my|about|only|just|the|now|some)$/.test(wordAt(tokens[at]))) at--;
-  if (!drinking.test(wordAt(tokens[at]))) return false;
+  const verb = wordAt(tokens[at]);
+  if (!drinking.test(verb) && !(holding.test(verb) && quantity.inWords)) return false;
   const sentence = inside(tokens, sentenceAt(tokens, k));
   return !sentence.some(
     (one) => (one !== name && isIngredient(one)) || isRole(one, 'solution') || ofPot.test(wordAt(one)),
@@ -348,17 +363,18 @@ export function elsewise(tokens: readonly Token[]): readonly Token[] {
       aside(k, drunk);
       putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
     } else if (isOfOthers(tokens, k, token)) {
-      aside(k, 'of somebody else');
+      aside(k, ofOthers);
       putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
     } else if (isRule(tokens, k, token)) {
-      aside(k, 'a rule of others');
+      aside(k, ruleOfOthers);
       const { from, to } = sentenceAt(tokens, k);
       for (let at = from; at < to; at++) if (isIngredient(tokens[at])) putWord(at);
     } else if (isDifference(tokens, k, token)) {
-      aside(k, 'a difference');
-      if (isIngredient(tokens[k + 2])) putWord(k + 2);
+      aside(k, difference);
+      // a fat that is weighed nowhere else is asked about
+      if (isIngredient(tokens[k + 2]) && weighedElsewhere(tokens, k + 2)) putWord(k + 2);
     } else if (isOfSoap(tokens, k, token)) {
-      aside(k, 'of the soap that was made');
+      aside(k, soapMade);
       const { from, to } = sentenceAt(tokens, k);
       if (isTried(tokens, k)) for (let at = from; at < to; at++) if (isIngredient(tokens[at])) putWord(at);
     } else if (isWaterDiscount(tokens, k, token)) {
@@ -369,7 +385,7 @@ export function elsewise(tokens: readonly Token[]): readonly Token[] {
     else if (isOther(tokens, k, token)) aside(k, otherWeight);
     else if (isTelling(tokens, k, token)) aside(k, 'told of another time');
     else if (isOfOtherBatch(tokens, k, token)) {
-      aside(k, 'of another batch');
+      aside(k, otherBatch);
       for (const at of [k - 2, k - 1, k + 1, k + 2]) if (isRole(tokens[at], 'superfat')) putWord(at);
     } else if (isShareOfElse(tokens, k, token)) aside(k, 'a share of something else');
   }

@@ -1,6 +1,6 @@
 import type { Answer, Fault } from '../../answer/types.ts';
 import { untilClear } from '../../commands/cautions.ts';
-import type { Context } from '../../commands/define.ts';
+import { type Context, nothingMore } from '../../commands/define.ts';
 import type { RecipeReading } from '../../reading/reading.ts';
 import type { Session } from './store.ts';
 
@@ -184,11 +184,6 @@ export const welcome: Answer = {
   command: 'help',
   title: 'You’re welcome',
   lead: 'You’re welcome. Happy soaping.',
-  body: [],
-  details: [],
-  assumptions: [],
-  warnings: [],
-  caution: [],
-  actions: [],
+  ...nothingMore,
   result: {},
 };

@@ -1,5 +1,5 @@
 import type { Result } from '../../answer/types.ts';
-import type { Context, Memory, Refusal, Said, Taken } from '../define.ts';
+import { type Context, type Memory, nothingMore, type Refusal, type Said, type Taken } from '../define.ts';
 import { listed } from '../phrases.ts';
 import { agrees } from '../recipes/shelf.ts';
 import { countedOf, type Everything, everythingOf } from './everything.ts';
@@ -30,12 +30,7 @@ const no = (code: Refusal['code'], message: string, hint: string, more: Partial<
 });
 
 const said = (parts: Pick<Said<'plain'>, 'title' | 'lead' | 'result'> & Partial<Said<'plain'>>): Said<'plain'> => ({
-  body: [],
-  details: [],
-  assumptions: [],
-  warnings: [],
-  caution: [],
-  actions: [],
+  ...nothingMore,
   ...parts,
 });
 
