@@ -36,8 +36,9 @@ export async function killRounds(folder: string, database: string | null, rounds
       let rest = '';
       let complaints = '';
       const bound = setTimeout(() => child.kill('SIGKILL'), 120_000);
-      // One in five is killed while it starts, the others while they write.
-      const isEarly = killAfter !== null && Math.random() < 0.2;
+      // The first is killed when something has been kept; of the others one in five while it starts.
+      const isFirst = round === '0';
+      const isEarly = killAfter !== null && !isFirst && Math.random() < 0.2;
       const killSoon = () => killAfter !== null && setTimeout(() => child.kill('SIGKILL'), killAfter);
       if (isEarly) killSoon();
       child.stderr.setEncoding('utf8').on('data', (text: string) => {
@@ -49,7 +50,8 @@ export async function killRounds(folder: string, database: string | null, rounds
         rest = lines.pop() ?? '';
         for (const line of lines) {
           const [word, what = ''] = line.split(' ');
-          if (word === 'opened' && !isEarly) killSoon();
+          if (word === 'opened' && !isEarly && !isFirst) killSoon();
+          if (word === 'kept' && isFirst && last < 0) killSoon();
           if (word === 'kept') last = Number(what);
           if (word === 'ring') seen.set(what, (seen.get(what) ?? 0) + 1);
         }
