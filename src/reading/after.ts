@@ -4,16 +4,12 @@ import { cookOver, isOfLooks, untilDone } from './cook.ts';
 import type { Item } from './items.ts';
 import { signal } from './signal-words.ts';
 import { gives } from './signals.ts';
+import { isMark, isRole, isStop } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
-const isRole = (token: Token | undefined, id: string): boolean =>
-  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === id;
-const isSign = (token: Token | undefined, signs: RegExp): boolean => token?.t === 'sign' && signs.test(token.text);
-const endsSentence = (token: Token | undefined): boolean =>
-  token === undefined || token.t === 'line' || isSign(token, /^[.;!?]$/);
 /** `40 g.` holds its full stop. */
 const isDotted = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.text.endsWith('.');
-const endsClause = (token: Token | undefined): boolean => endsSentence(token) || isSign(token, /^[,•]$/);
+const endsClause = (token: Token | undefined): boolean => isStop(token) || isMark(token, /^[,•]$/);
 
 /** The cook, whatever it is called. */
 const cook =
@@ -141,7 +137,7 @@ export function afterScope(
       if (!isRole(tokens[k], 'after') || isTalk(tokens, k)) continue;
       if (within(weighed, line.from, line.to).length === 0) {
         const role = tokens[k];
-        const looks = role?.t === 'name' && isOfLooks(role.meant) && !isSign(tokens[line.to - 1], /^:$/);
+        const looks = role?.t === 'name' && isOfLooks(role.meant) && !isMark(tokens[line.to - 1], /^:$/);
         if (looks || !isHeading(tokens, line, k)) {
           markStirred(k, sentencesOn(tokens, line.to));
           continue;
@@ -152,7 +148,7 @@ export function afterScope(
           const rows = within(fats, next.from, next.to);
           if (
             rows.length === 0 &&
-            part.some((token) => isSign(token, /^:$/) || isRole(token, 'before') || isRole(token, 'heading'))
+            part.some((token) => isMark(token, /^:$/) || isRole(token, 'before') || isRole(token, 'heading'))
           )
             break;
           mark(rows);
@@ -162,19 +158,19 @@ export function afterScope(
         return;
       }
       let end = k + 1;
-      while (end < line.to && !endsSentence(tokens[end]) && !(dotted && isDotted(tokens[end - 1]))) end++;
+      while (end < line.to && !isStop(tokens[end]) && !(dotted && isDotted(tokens[end - 1]))) end++;
       let sentence = k;
-      while (sentence > line.from && !endsSentence(tokens[sentence - 1]) && !(dotted && isDotted(tokens[sentence - 1])))
+      while (sentence > line.from && !isStop(tokens[sentence - 1]) && !(dotted && isDotted(tokens[sentence - 1])))
         sentence--;
       let begin = k;
-      const bracket = (token: Token | undefined): boolean => isSign(token, /^[()]$/);
+      const bracket = (token: Token | undefined): boolean => isMark(token, /^[()]$/);
       while (begin > sentence && !endsClause(tokens[begin - 1]) && !(dotted && isDotted(tokens[begin - 1]))) {
         if (bracket(tokens[begin - 1]) && within(weighed, begin, k).length > 0) break;
         begin--;
       }
       // "water 14 oz. After the cook: 1 oz shea"
       const role = tokens[k];
-      const opens = isSign(tokens[k + 1], /^:$/) || (role?.t === 'name' && role.meant === untilDone);
+      const opens = isMark(tokens[k + 1], /^:$/) || (role?.t === 'name' && role.meant === untilDone);
       const isTold = role?.t === 'name' && role.meant === cookOver;
       const before = opens ? [] : within(weighed, isTold ? behindAlkali(tokens, begin, k) : begin, k);
       const behind = within(weighed, k, end);
@@ -221,8 +217,8 @@ function behindAlkali(tokens: readonly Token[], from: number, to: number): numbe
 function sentencesOn(tokens: readonly Token[], end: number): number {
   let at = end;
   for (let n = 0; n < 2 && at < tokens.length; n++) {
-    while (at < tokens.length && endsSentence(tokens[at])) at++;
-    while (at < tokens.length && !endsSentence(tokens[at])) at++;
+    while (at < tokens.length && isStop(tokens[at])) at++;
+    while (at < tokens.length && !isStop(tokens[at])) at++;
   }
   return at;
 }
@@ -249,9 +245,9 @@ function endOfCook(tokens: readonly Token[]): number | null {
       lye = tokens[k - 1]?.t === 'quantity';
     if (!lye || token?.t !== 'quantity' || token.quantity.dim !== 'time' || token.quantity.value < leastCook) continue;
     let from = k;
-    while (from > 0 && !endsSentence(tokens[from - 1])) from--;
+    while (from > 0 && !isStop(tokens[from - 1])) from--;
     let to = k;
-    while (!endsSentence(tokens[to])) to++;
+    while (!isStop(tokens[to])) to++;
     const heated = /^(cook|cooks|cooked|cooking|oven|crockpot|crock pot|slow cooker)$/;
     if (
       tokens
@@ -287,7 +283,7 @@ const tellers = /^(?:i|we|it|he|she|they|you|its|the|my|is|was)$/;
 function isHeading(tokens: readonly Token[], line: { readonly from: number; readonly to: number }, k: number): boolean {
   const opens = tokens.slice(line.from, k).every((token) => token.t === 'sign' || token.t === 'aside');
   // "After the cook I went to bed."
-  const end = tokens.findIndex((one, at) => at > k && at < line.to && isSign(one, /^[.!?]$/));
+  const end = tokens.findIndex((one, at) => at > k && at < line.to && isMark(one, /^[.!?]$/));
   const told = end > 0 && tokens.slice(k + 1, end).some((one) => one.t === 'word' && tellers.test(one.text));
-  return !told && (opens || isSign(tokens[line.to - 1], /^[:)]$/));
+  return !told && (opens || isMark(tokens[line.to - 1], /^[:)]$/));
 }

@@ -3,8 +3,9 @@
  * of people, degrees that say no unit.
  */
 import { inStore } from './in-store.ts';
-import { weighedElsewhere } from './neighbours.ts';
+import { isIngredient, isRole, isStop } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
+import { weighedElsewhere } from './weighed.ts';
 
 const drunk = 'what somebody drank';
 const otherWeight = 'the weight of something else';
@@ -28,12 +29,6 @@ type Name = Extract<Token, { t: 'name' }>;
 
 const wordAt = (token: Token | undefined): string =>
   token?.t === 'word' || (token?.t === 'name' && token.meaning.kind === 'role') ? token.text.toLowerCase() : '';
-const isRole = (token: Token | undefined, id: string): boolean =>
-  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === id;
-const isIngredient = (token: Token | undefined): token is Name =>
-  token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
-const isEnd = (token: Token | undefined): boolean =>
-  token === undefined || token.t === 'line' || (token.t === 'sign' && /^[.;!?]$/.test(token.text));
 /** `3 kg.` holds its full stop. */
 const endsDotted = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.text.endsWith('.');
 
@@ -47,8 +42,8 @@ const longestLook = 16;
 /** The sentence around token `k`, a few words to each side. */
 function sentenceAt(tokens: readonly Token[], k: number): Sentence {
   let [from, to] = [k, k + 1];
-  while (from > 0 && k - from < longestLook && !isEnd(tokens[from - 1]) && !endsDotted(tokens[from - 1])) from--;
-  while (!isEnd(tokens[to]) && to - k < longestLook && !endsDotted(tokens[to - 1])) to++;
+  while (from > 0 && k - from < longestLook && !isStop(tokens[from - 1]) && !endsDotted(tokens[from - 1])) from--;
+  while (!isStop(tokens[to]) && to - k < longestLook && !endsDotted(tokens[to - 1])) to++;
   return { from, to };
 }
 

@@ -3,22 +3,16 @@
  * 2 kg of lard". Where the post weighs one of these things in another place, those rows are none of the recipe.
  */
 import { linesOf } from './columns.ts';
-import { thingOf, weighedAt } from './neighbours.ts';
 import { isPrice } from './prices.ts';
 import { signal } from './signal-words.ts';
 import { gives, type Signals } from './signals.ts';
-import { asAside, asFiller, type Token } from './tokens.ts';
+import { isIngredient, isMeasured } from './token-is.ts';
+import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
+import { thingOf, weighedAt } from './weighed.ts';
 
 export const inStore = 'what was bought or is in store';
 
-type Figure = Extract<Token, { t: 'quantity' }>;
-type Name = Extract<Token, { t: 'name' }>;
-
 const isFigure = (token: Token | undefined): token is Figure => token?.t === 'quantity';
-const isMeasured = (token: Token | undefined): token is Figure =>
-  isFigure(token) && (token.quantity.dim === 'mass' || token.quantity.dim === 'volume');
-const isIngredient = (token: Token | undefined): token is Name =>
-  token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
 const textOf = (token: Token | undefined): string =>
   token?.t === 'word' || token?.t === 'sign' ? token.text : token?.t === 'name' ? token.text.toLowerCase() : '';
 

@@ -1,10 +1,12 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterPhrases } from './after.ts';
+import { alsoWarm } from './also-warm.ts';
 import { askedApart, sodaMeant } from './asked.ts';
 import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
+import { conversions } from './conversions.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
 import { elsewise } from './elsewise.ts';
 import { leaveStore } from './in-store.ts';
@@ -13,23 +15,14 @@ import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
-import {
-  alsoWarm,
-  conversions,
-  dashed,
-  equalParts,
-  fractionShares,
-  namedBefore,
-  setAside,
-  shareBase,
-  unitsBefore,
-} from './neighbours.ts';
+import { namedBefore } from './named-before.ts';
 import { countPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { type Prim, scan } from './scan.ts';
 import { secondThoughts } from './second-thoughts.ts';
+import { setAside } from './set-aside.ts';
 import { signal } from './signal-words.ts';
 import { type Signals, signalsOf } from './signals.ts';
 import type { Speller } from './spelling.ts';
@@ -38,6 +31,8 @@ import { addUp, breakDown } from './sums.ts';
 import { type Token, tokenize } from './tokens.ts';
 import { oneOfTwins } from './twin-columns.ts';
 import { unitsMeant } from './units-meant.ts';
+import { equalParts, fractionShares, shareBase } from './worded-shares.ts';
+import { dashed, unitsBefore } from './written-figures.ts';
 
 export interface Reader {
   readonly lexicon: Lexicon;

@@ -1,13 +1,11 @@
 /** Figures that count packs: `2 bottles of 500 ml olive oil`, `1 can coconut milk`, `a jar (14 oz)`. */
 import { packed } from './columns.ts';
 import type { Quantity } from './quantities.ts';
+import { isEach, isPot } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 /** Packs of one thing in one recipe, at the most. */
 const mostPacks = 48;
-
-const isPack = (token: Token | undefined): boolean =>
-  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'pot';
 
 /** `2 can coconut milk`, which is a name of its own. */
 const namesPack = (token: Token | undefined): boolean =>
@@ -44,9 +42,6 @@ function toldBehind(tokens: readonly Token[], from: number): number | null {
   }
   return null;
 }
-
-const isEach = (token: Token | undefined): boolean =>
-  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'each';
 
 /** "four packs of lard at 250 g". */
 const isAt = (token: Token | undefined): boolean =>
@@ -98,15 +93,11 @@ export function countPacks(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k + 1 < tokens.length; k++) {
     const token = tokens[k];
-    if (
-      token?.t !== 'quantity' ||
-      token.quantity.dim !== 'bare' ||
-      !(isPack(tokens[k + 1]) || namesPack(tokens[k + 1]))
-    )
+    if (token?.t !== 'quantity' || token.quantity.dim !== 'bare' || !(isPot(tokens[k + 1]) || namesPack(tokens[k + 1])))
       continue;
     const { value } = token.quantity;
     const nameAt = k + (tokens[k + 2]?.t === 'word' ? 3 : 2);
-    const behind = isPack(tokens[k + 1]) ? toldBehind(tokens, nameAt) : null;
+    const behind = isPot(tokens[k + 1]) ? toldBehind(tokens, nameAt) : null;
     const one = behind === null ? null : tokens[behind];
     const packWord = tokens[k + 1];
     if (one?.t === 'quantity' && behind !== null && packWord && Number.isInteger(value) && value <= mostPacks) {
@@ -124,7 +115,7 @@ export function countPacks(tokens: readonly Token[]): readonly Token[] {
     const pack = tokens[k + 1];
     out ??= [...tokens];
     if (held && counts && pack) {
-      if (isPack(pack)) out[k + 1] = asFiller(pack);
+      if (isPot(pack)) out[k + 1] = asFiller(pack);
       out[contents.at] = { ...held, quantity: multiplied(held.quantity, token.quantity, contents.each) };
       out[k] = asFiller(token);
     } else out[k] = asAside(token, packed);

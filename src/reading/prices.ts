@@ -3,11 +3,10 @@ import { rate } from './aside.ts';
 import { linesOf, packed } from './columns.ts';
 import { signal } from './signal-words.ts';
 import { gives } from './signals.ts';
+import { isIngredient, isMeasured, isPot, isRole } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 const isBare = (token: Token | undefined): token is Figure => token?.t === 'quantity' && token.quantity.dim === 'bare';
-const isMeasured = (token: Token | undefined): token is Figure =>
-  token?.t === 'quantity' && (token.quantity.dim === 'mass' || token.quantity.dim === 'volume');
 const isSign = (token: Token | undefined, text: string): boolean => token?.t === 'sign' && token.text === text;
 export const isPrice = (token: Token | undefined): boolean =>
   token?.t === 'aside' && (token.reason === 'a price' || token.reason === rate);
@@ -89,17 +88,12 @@ const paidTo = /^(?:me|us|him|her|them|you|about|around|only|just|nearly|almost|
 
 /** A price, or a word of prices, stands anywhere in the post. */
 export const speaksOfMoney = (tokens: readonly Token[]): boolean =>
-  tokens.some(
-    (token) => isPrice(token) || (token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'price'),
-  );
+  tokens.some((token) => isPrice(token) || isRole(token, 'price'));
 
 const isUse = (token: Token | undefined): boolean => gives(token, signal.using);
 const endsRow = (token: Token): boolean => token.t === 'line' || (token.t === 'sign' && rowEnds.has(token.text));
 const rowEnds: ReadonlySet<string> = new Set([';', '.', '?', '!']);
-const isIngredient = (token: Token): boolean =>
-  token.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
-const tellsPack = (token: Token): boolean =>
-  isPrice(token) || (token.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'pot');
+const tellsPack = (token: Token): boolean => isPrice(token) || isPot(token);
 
 /**
  * Rows of one ingredient that tell its pack or price and then what was used of it: the pack is set aside, and what was

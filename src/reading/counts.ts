@@ -1,0 +1,83 @@
+/** Figures that weigh nothing: counts, pages, portions, eggs, years, a melting point. */
+import { signal } from './signal-words.ts';
+import { gives } from './signals.ts';
+import { isAny, isIngredient, isMark, isWord, wordAt } from './token-is.ts';
+import type { Figure, Token } from './tokens.ts';
+
+/** "the two waters", "all four fats", "for those three": how many were named, and no weight. */
+export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim, value, inWords } }: Figure): boolean {
+  const [before, name] = [tokens[k - 1], tokens[k + 1]];
+  // "there are thirty-one of them"
+  if (
+    dim === 'bare' &&
+    isWord(tokens[k + 1], 'of') &&
+    isWord(tokens[k + 2], 'them') &&
+    /^(are|were|have|got)$/.test(wordAt(tokens, k - 1))
+  )
+    return true;
+  if (dim === 'bare' && inWords && value <= 12 && /^(these|those)$/.test(wordAt(tokens, k - 1)))
+    return name?.t !== 'name' || name.meaning.kind === 'role';
+  return (
+    dim === 'bare' &&
+    Number.isInteger(value) &&
+    value <= 12 &&
+    before?.t === 'word' &&
+    /^(the|these|those|my|all|both|between|other|our)$/.test(before.text) &&
+    name?.t === 'name' &&
+    name.text.endsWith('s') &&
+    /^(water|fat|alkali|liquid|role)$/.test(name.meaning.kind)
+  );
+}
+
+/** `page 11 of 38`, `2 of 3`: whole figures, behind which nothing is named. */
+export function isPageCount(tokens: readonly Token[], k: number): boolean {
+  const [part, whole, next] = [tokens[k], tokens[k + 2], tokens[k + 3]];
+  if (part?.t !== 'quantity' || whole?.t !== 'quantity' || whole.quantity.dim !== 'bare') return false;
+  const [a, b] = [part.quantity.value, whole.quantity.value];
+  return Number.isInteger(a) && Number.isInteger(b) && a <= b && !isIngredient(next);
+}
+
+/** "split the batter in 2", "cut into 10". */
+export function isPortion(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {
+  const [before, next] = [tokens[k - 1], tokens[k + 1]];
+  return (
+    dim === 'bare' &&
+    Number.isInteger(value) &&
+    before?.t === 'word' &&
+    /^(in|into)$/.test(before.text) &&
+    isAny(tokens, k - 4, k, (one) => gives(one, signal.parting)) &&
+    (next?.t !== 'name' || next.meaning.kind === 'role')
+  );
+}
+
+/** "2 eggs", "eggs 1/2 a dozen": how many, and no weight. */
+export function isEggs(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {
+  if (dim !== 'bare' || value > mostEggs) return false;
+  return [1, -1].some((step) => {
+    for (let at = k + step; Math.abs(at - k) <= 3; at += step) {
+      const token = tokens[at];
+      if (token?.t === 'name') return /^egg/.test(token.meaning.id);
+      const counts = token?.t === 'word' ? token.sort === 'filler' : token?.t === 'quantity' || token?.t === 'aside';
+      if (!counts) return false;
+    }
+    return false;
+  });
+}
+
+const mostEggs = 12;
+
+export const isYear = ({ quantity: { dim, value } }: Figure): boolean =>
+  dim === 'bare' && Number.isInteger(value) && value >= 1900 && value < 2100;
+
+/** `coconut oil (76) 9 oz`: of the kind that melts at 76 °F, or of the hydrogenated one at 92. */
+export const isMeltPoint = (tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean => {
+  const name = tokens[k - 2];
+  return (
+    dim === 'bare' &&
+    (value === 76 || value === 92) &&
+    isMark(tokens[k - 1], /^\($/) &&
+    isMark(tokens[k + 1], /^\)$/) &&
+    name?.t === 'name' &&
+    /^(coconut|palm-kernel)/.test(name.meaning.id)
+  );
+};

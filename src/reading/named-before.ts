@@ -1,0 +1,59 @@
+/** Weights of what was named in a sentence before: "Coconut was on offer ... 400 g of it". */
+import { drinkless } from './items.ts';
+import { ofIt } from './of-it.ts';
+import { isAny, isMark, isMeasured, isStop, isWord, wordAt } from './token-is.ts';
+import type { Figure, Token } from './tokens.ts';
+import { thingOf, weighedThings } from './weighed.ts';
+
+/** "Coconut was on offer ... 400 g of it": the thing named last, where it has no weight yet. */
+export function namedBefore(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  let named = -1;
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    const kind = token?.t === 'name' ? token.meaning.kind : '';
+    const next = tokens[k + 1];
+    const isDrink = kind === 'liquid' && !(next?.t === 'word' && drinkless.test(next.text));
+    if (kind === 'fat' || isDrink) named = k;
+    else if (kind === 'alkali' || kind === 'stock') named = -1;
+    if (token?.t !== 'quantity' || named < 0 || k - named > 40) continue;
+    const owned = isOwned(tokens, k, token);
+    const fat = tokens[named];
+    if (owned !== null && fat?.t === 'name' && fat.meaning.kind === 'fat' && !weighedThings(tokens).has(thingOf(fat))) {
+      out ??= [...tokens];
+      out[owned] = { ...fat, from: tokens[owned]?.from ?? 0, to: tokens[owned]?.to ?? 0 };
+      continue;
+    }
+    const rest = boiledDown(tokens, k, token) ? leftAt(tokens, k) : -1;
+    if (rest < 0 && !ofIt(tokens, k, token)) continue;
+    const [name, pronoun] = [tokens[named], tokens[rest < 0 ? k + 2 : rest]];
+    if (rest >= 0 && !(name?.t === 'name' && name.meaning.kind === 'liquid')) continue;
+    const noun = tokens[k + 3];
+    const isOfFat = noun?.t === 'word' && /^(oils?|fat|butter)$/.test(noun.text);
+    if (isOfFat && name?.t === 'name' && name.meaning.kind !== 'fat') continue;
+    if (!pronoun || name?.t !== 'name' || weighedThings(tokens).has(thingOf(name))) continue;
+    out ??= [...tokens];
+    out[rest < 0 ? k + 2 : rest] = { ...name, from: pronoun.from, to: pronoun.to };
+  }
+  return out ?? tokens;
+}
+
+/** "There's always duck fat. I've 600 g, and 150 g coconut": where the verb of having stands; null where it names its own. */
+function isOwned(tokens: readonly Token[], k: number, token: Figure): number | null {
+  const behind = tokens[k + 1];
+  const ends = behind === undefined || isStop(behind) || isMark(behind, /^,$/) || token.quantity.text.endsWith('.');
+  if (!isMeasured(token) || !ends) return null;
+  const at = /^(about|around|just|only|some|nearly)$/.test(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
+  const verb = wordAt(tokens, at);
+  return verb === 'ive' || (/^(have|got)$/.test(verb) && wordAt(tokens, at - 1) === 'i') ? at : null;
+}
+
+/** Where "left" stands behind "290 g", "290 g were"; -1 where it does not. */
+const leftAt = (tokens: readonly Token[], k: number): number =>
+  [k + 1, k + 2].find((at) => isWord(tokens[at], 'left') || isWord(tokens[at], 'remained')) ?? -1;
+
+/** "Simmered till flat, and 290 g were left": of a liquid that was named before. */
+const boiledDown = (tokens: readonly Token[], k: number, token: Figure): boolean =>
+  isMeasured(token) &&
+  leftAt(tokens, k) > 0 &&
+  isAny(tokens, k - 10, k, (one) => one.t === 'word' && /^(boil|simmer|reduc|evaporat|cook)/.test(one.text));

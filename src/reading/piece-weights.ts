@@ -1,0 +1,82 @@
+/** The weight of one bar or piece of soap: "12 bars at 100 g", "one piece is then about 110 g". */
+import { isAny, isEach, isIngredient, isMark, isWeight, isWord, light, wordAt } from './token-is.ts';
+import type { Figure, Token } from './tokens.ts';
+
+const isCount = (token: Token): boolean => token.t === 'quantity' && token.quantity.dim === 'bare';
+
+/** "12 bars at 100 g", "bars of 4 oz each". */
+export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: number): boolean {
+  return (
+    token.quantity.dim === 'mass' &&
+    (token.quantity.each ||
+      tokens.slice(bars, k).some(isEach) ||
+      tokens
+        .slice(Math.max(0, k - 4), k)
+        .some(
+          (one, n, all) =>
+            (one.t === 'word' || one.t === 'sign') &&
+            (/^(at|@|of|average|averaging|avg|weighing)$/.test(one.text) ||
+              (/^(is|was|are|were|weighs?|weighed)$/.test(one.text) && !isIngredient(tokens[k + 1]))) &&
+            all.slice(n + 1).every((word) => light(word) || isWord(word, 'then')) &&
+            (k - bars <= 3 ||
+              tokens.slice(bars + 1, k).every((word) => word.t === 'word' || isMark(word, /^[:×]$/) || isCount(word))),
+        ))
+  );
+}
+
+/** Weights in the rest of the sentence about bars: those behind which no ingredient stands, nor in front of them. */
+export function weightsBehind(tokens: readonly Token[], from: number): readonly number[] {
+  const found: number[] = [];
+  for (let k = from + 1; k < tokens.length && k - from <= 12; k++) {
+    const token = tokens[k];
+    if (token?.t === 'line' || isMark(token, /^[.;]$/) || isIngredient(token)) break;
+    if (!isWeight(token)) continue;
+    let next = k + 1;
+    while (light(tokens[next]) || isMark(tokens[next], /^[:=-]$/)) next++;
+    if (isIngredient(tokens[next])) break;
+    found.push(k);
+  }
+  return found;
+}
+
+const roughly: ReadonlySet<string> = new Set(['about', 'around', 'approx', 'roughly', 'some', 'nearly']);
+
+/** "12 pucks of about 100 g": so many of something that is no ingredient, each of that weight. */
+export function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (token.quantity.dim !== 'mass') return false;
+  const behind = tokens[k + 1];
+  if (behind?.t === 'name' || (behind?.t === 'word' && behind.text === 'of')) return false;
+  let at = k - 1;
+  if (roughly.has(wordAt(tokens, at))) at--;
+  if (wordAt(tokens, at) !== 'of') return false;
+  const [piece, count] = [tokens[at - 1], tokens[at - 2]];
+  return (
+    piece?.t === 'word' &&
+    piece.sort === 'everyday' &&
+    piece.text.endsWith('s') &&
+    count?.t === 'quantity' &&
+    count.quantity.dim === 'bare' &&
+    count.quantity.value > 1
+  );
+}
+
+/** "We'll cut them at a hundred grams". */
+export const isCutAt = (tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean =>
+  dim === 'mass' &&
+  /^(at|to|into)$/.test(wordAt(tokens, wordAt(tokens, k - 1) === 'a' ? k - 2 : k - 1)) &&
+  [k - 2, k - 3, k - 4].some((at) => /^(cut|cutting|cuts|slice|sliced)$/.test(wordAt(tokens, at))) &&
+  !isIngredient(tokens[k + 1]);
+
+const pieces = /^(piece|slice|puck|cake|tablet|square|heart|brick|one)$/;
+
+/** "One piece is then about 110 g". */
+export function isOnePiece(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {
+  if (dim !== 'mass' || isIngredient(tokens[k + 1])) return false;
+  let at = k - 1;
+  while (k - at <= 4 && (light(tokens[at]) || isWord(tokens[at], 'then')) && !pieces.test(wordAt(tokens, at))) at--;
+  return (
+    isAny(tokens, at + 1, k, (one) => one.t === 'word' && /^(is|was|weighs?|weighed)$/.test(one.text)) &&
+    pieces.test(wordAt(tokens, at)) &&
+    /^(one|a|each|every|per|single)$/.test(wordAt(tokens, at - 1))
+  );
+}

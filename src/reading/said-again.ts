@@ -1,0 +1,100 @@
+/** Weights that follow from others of the post: said again, a sum, a difference, what came out of the mould. */
+import { keptLast } from './kept.ts';
+import { isIngredient, isMark, isMeasured, isWeight, isWord, wordAt } from './token-is.ts';
+import type { Figure, Token } from './tokens.ts';
+
+/** Where each weight is first said. */
+const firstSaid = keptLast((tokens: readonly Token[]): ReadonlyMap<string, number> => {
+  const first = new Map<string, number>();
+  tokens.forEach((token, at) => {
+    const key = isWeight(token) ? weightKey(token) : '';
+    if (key !== '' && !first.has(key)) first.set(key, at);
+  });
+  return first;
+});
+
+const weightKey = ({ quantity: { value, upTo } }: Figure): string => (upTo === null ? value.toPrecision(6) : '');
+
+const pointers: ReadonlySet<string> = new Set(['the', 'that', 'those', 'this', 'these', 'my', 'your', 'their']);
+
+const verbs: ReadonlySet<string> = new Set(['is', 'are', 'was', 'were', 'if', 'would', 'does', 'do']);
+
+const asks = (token: Token | undefined): boolean => token?.t === 'word' && verbs.has(token.text);
+
+/** "is the 6.35 oz still right": an amount that the post gave before, spoken of again. */
+export function isReference(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const verb = tokens[k - 2];
+  const before = tokens[k - 1];
+  const after = tokens[k + 1];
+  if (!isWeight(token) || before?.t !== 'word' || after?.t !== 'word' || after.text === 'of') return false;
+  const isThe = pointers.has(before.text) && asks(verb);
+  const isBare = asks(before) && !isIngredient(verb);
+  return (isThe || isBare) && !isIngredient(tokens[k + 2]) && (firstSaid(tokens).get(weightKey(token)) ?? k) < k;
+}
+
+/** "I took it down from 98 g to 95 g", where one of the two was said before. */
+export function isChange(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const before = tokens[k - 1];
+  const { dim, upTo } = token.quantity;
+  if (dim !== 'mass' || upTo === null || before?.t !== 'word' || before.text !== 'from') return false;
+  return [token.quantity.value, upTo].some((value) => (firstSaid(tokens).get(value.toPrecision(6)) ?? k) < k);
+}
+
+/** Terms of a sum that a post states, at the most. */
+const mostTerms = 12;
+
+/** `140 g NaOH + 280 g water = 420 g`: what the weights of the sentence before it make, behind an equals sign. */
+export function isStatedSum(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const equals = tokens[k - 1];
+  const behind = tokens[k + 1];
+  if (!isWeight(token) || equals?.t !== 'sign' || equals.text !== '=') return false;
+  if (behind?.t === 'name' && !token.quantity.text.endsWith('.')) return false;
+  let sum = 0;
+  let terms = 0;
+  for (let at = k - 2; at >= 0 && terms < mostTerms; at--) {
+    const one = tokens[at];
+    if (one?.t === 'line' || (one?.t === 'sign' && /^[.;:=]$/.test(one.text))) break;
+    if (!isWeight(one)) continue;
+    sum += one.quantity.value;
+    terms++;
+    if (terms >= 2 && Math.abs(sum - token.quantity.value) <= 0.011 * sum) return true;
+  }
+  return false;
+}
+
+/** A weight alone in its line, of what the rows above it make: `(32 oz)`, `= 1000 g`. */
+export function isLoneSum(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!isWeight(token) || token.quantity.upTo !== null) return false;
+  let [from, to] = [k, k + 1];
+  while (isMark(tokens[from - 1], /^[(=[_-]$/)) from--;
+  while (isMark(tokens[to], /^[)\]._-]$/)) to++;
+  if (tokens[from - 1]?.t !== 'line' || (to < tokens.length && tokens[to]?.t !== 'line')) return false;
+  let [sum, rows, weight, named] = [0, 0, 0, false];
+  for (let at = from - 2; at >= -1 && rows < mostTerms; at--) {
+    const one = tokens[at];
+    if (isWeight(one)) weight = weight === 0 ? one.quantity.value : Number.NaN;
+    else if (isIngredient(one)) named = true;
+    if (one && one.t !== 'line') continue;
+    if (!named || !(weight > 0)) return false;
+    sum += weight;
+    rows++;
+    if (rows >= 2 && Math.abs(sum - token.quantity.value) <= 0.006 * sum) return true;
+    [weight, named] = [0, false];
+  }
+  return false;
+}
+
+/** "Lyes that are 4 g apart", "off by 4 g". */
+export const isApart = (tokens: readonly Token[], k: number, token: Figure): boolean =>
+  isMeasured(token) &&
+  (isWord(tokens[k + 1], 'apart') ||
+    (isWord(tokens[k - 1], 'by') && /^(off|out|differs?)$/.test(wordAt(tokens, k - 2))));
+
+/** "Out came 2 kg", "it came out at 1850 g": soap, where no ingredient follows. */
+export function isOutcome(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {
+  if (dim !== 'mass' || isIngredient(tokens[k + 1]) || isIngredient(tokens[k + 2])) return false;
+  let at = k - 1;
+  while (k - at <= 3 && /^(at|to|about|around|roughly|nearly|just|under|over)$/.test(wordAt(tokens, at))) at--;
+  const [before, last] = [wordAt(tokens, at - 1), wordAt(tokens, at)];
+  return (before === 'out' && last === 'came') || (last === 'out' && /^(came|comes)$/.test(before));
+}

@@ -1,0 +1,87 @@
+/** Figures whose neighbours say that they are no amount, found before amounts look for their names. */
+import { boughtOf, costOf, isOwnWeight, isPaid, priced, reach } from './bought.ts';
+import { packed } from './columns.ts';
+import { conversionOf } from './conversions.ts';
+import { isCounted, isEggs, isMeltPoint, isPageCount, isPortion, isYear } from './counts.ts';
+import { isStock, isTakenFrom } from './left-over.ts';
+import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
+import { isBarWeight, isCutAt, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
+import { isApart, isChange, isLoneSum, isOutcome, isReference, isStatedSum } from './said-again.ts';
+import { signal } from './signal-words.ts';
+import type { Signals } from './signals.ts';
+import { isRole } from './token-is.ts';
+import { asAside, type Token } from './tokens.ts';
+import { isHeld, isHoleSize, isHollow, isLoaf, isPack, isScale, isScaleStep, isVessel } from './vessels.ts';
+
+export function setAside(tokens: readonly Token[], signals: Signals): readonly Token[] {
+  let out: Token[] | null = null;
+  const aside = (k: number, reason: string): void => {
+    const token = (out ?? tokens)[k];
+    if (token?.t !== 'quantity') return;
+    out ??= [...tokens];
+    out[k] = asAside(token, reason);
+  };
+  const weighed = tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'mass');
+  const solution = tokens.some((token) => token.t === 'name' && token.meaning.kind === 'stock');
+  const has = (bit: number): boolean => (signals.all & bit) !== 0;
+  const [speaksOfIt, stored, paid] = [has(signal.ofIt), has(signal.store), has(signal.selling | signal.price)];
+  const [parted, including, vessels] = [has(signal.parting), has(signal.including), has(signal.mould)];
+  let bars = -1;
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) bars = -1;
+    else if (isRole(token, 'bars')) bars = k;
+    else if (priced(token)) {
+      for (const found of [reach(tokens, k, -1), reach(tokens, k, 1), costOf(tokens, k), boughtOf(tokens, k)])
+        if (found !== null && !isOwnWeight(tokens, found)) aside(found, 'the size of what was bought');
+    } else if (token?.t === 'quantity') {
+      if (weighed && isYear(token)) aside(k, 'a year');
+      if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
+      if (isPack(tokens, k, token) || isHeld(tokens, k, token)) aside(k, packed);
+      const whole = speaksOfIt && ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
+      if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
+      else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
+      const held = ofWhich(tokens, k, token);
+      const all = held === null ? undefined : tokens[held];
+      if (held !== null && all?.t === 'quantity') {
+        out ??= [...tokens];
+        // the part stands where the whole stood, beside the name
+        out[held] = { ...all, quantity: token.quantity };
+        out[k] = { t: 'aside', from: token.from, to: token.to, reason: packed, numbers: all.quantity.numbers };
+        continue;
+      }
+      if (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token) || isCutAt(tokens, k, token))
+        aside(k, 'the weight of one bar');
+      if (vessels && (isHoleSize(tokens, k, token) || isLoaf(tokens, k, token))) aside(k, packed);
+      if (isHollow(tokens, k, token)) aside(k, packed);
+      if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
+        aside(k, 'the weight of one bar');
+        // "98 g and 103 g", "4.2 oz wet / 3.6 oz after 6 weeks"
+        for (const also of weightsBehind(tokens, k)) aside(also, 'the weight of one bar');
+        bars = -1;
+      }
+      if (isStock(tokens, k, token, stored ? signals : null)) aside(k, 'what is left of a pack');
+      if (isTakenFrom(tokens, k, token)) aside(k, packed);
+      if (isReference(tokens, k, token) || isChange(tokens, k, token)) aside(k, 'said before');
+      if (paid && isPaid(tokens, k, token)) aside(k, 'a price');
+      const of = tokens[k + 1];
+      // "page 11 of 38"
+      if (token.quantity.dim === 'bare' && of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k))
+        aside(k + 2, 'a count');
+      if (parted && isPortion(tokens, k, token)) aside(k, 'a count');
+      if (isVessel(tokens, k, token)) aside(k, packed);
+      if (isEggs(tokens, k, token)) aside(k, 'a count');
+      if (isApart(tokens, k, token)) aside(k, 'a difference');
+      if (isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');
+      if (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token)) aside(k, 'a total that agrees');
+      if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
+      if (isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');
+      if (isMeltPoint(tokens, k, token)) aside(k, 'a melting point');
+      if (isIceOf(tokens, k, token)) aside(k, 'a part of what was said');
+      if (isCounted(tokens, k, token)) aside(k, 'a count');
+      const same = conversionOf(tokens, k, token);
+      if (same !== null) for (const one of [k, same]) aside(one, 'what a unit is in another');
+    }
+  }
+  return out ?? tokens;
+}

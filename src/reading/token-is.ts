@@ -1,0 +1,67 @@
+/** What a token is, and what stands around one: the questions that several rules ask. */
+import type { Figure, Token } from './tokens.ts';
+
+/** A word that says what a figure is for, by its id. */
+export const isRole = (token: Token | undefined, id: string): boolean =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === id;
+
+/** Something that may go in, known by its name. */
+export const isIngredient = (token: Token | undefined): token is Extract<Token, { t: 'name' }> =>
+  token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
+
+/** A name that stands for one thing, or for one that no list holds. */
+export const isKnown = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'ambiguous';
+
+export const isEach = (token: Token | undefined): boolean => isRole(token, 'each');
+
+export const isPot = (token: Token | undefined): token is Extract<Token, { t: 'name' }> => isRole(token, 'pot');
+
+/** A figure that may be a weight: with a unit of one or of a volume, or without any. */
+export const massOf = (token: Token | undefined): token is Figure =>
+  token?.t === 'quantity' &&
+  (token.quantity.dim === 'mass' || token.quantity.dim === 'volume' || token.quantity.dim === 'bare');
+
+/** A weight or a volume, by its unit. */
+export const isMeasured = (token: Token | undefined): token is Figure =>
+  token?.t === 'quantity' && (token.quantity.dim === 'mass' || token.quantity.dim === 'volume');
+
+export const isWeight = (token: Token | undefined): token is Figure =>
+  token?.t === 'quantity' && token.quantity.dim === 'mass';
+
+export const isMark = (token: Token | undefined, marks: RegExp): boolean =>
+  token?.t === 'sign' && marks.test(token.text);
+
+export const isWord = (token: Token | undefined, text: string): boolean => token?.t === 'word' && token.text === text;
+
+/** The plain word at `k`; empty where another kind of token stands there. */
+export const wordAt = (tokens: readonly Token[], k: number): string => {
+  const token = tokens[k];
+  return token?.t === 'word' ? token.text : '';
+};
+
+/** A word that may stand between a figure and what it belongs to. */
+export const light = (token: Token | undefined): boolean =>
+  token?.t === 'word' && (token.sort === 'filler' || lightWords.has(token.text));
+
+const lightWords: ReadonlySet<string> = new Set('for of cost costs me was paid at only now about per a'.split(' '));
+
+const stops: ReadonlySet<string> = new Set(['.', ';', '!', '?']);
+
+/** The end of a sentence, a line or the post. */
+export const isStop = (token: Token | undefined): boolean =>
+  token === undefined || token.t === 'line' || (token.t === 'sign' && stops.has(token.text));
+
+/** Any of the tokens from `from` to before `to` is so. */
+export function isAny(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  is: (token: Token, at: number) => boolean,
+): boolean {
+  for (let k = Math.max(0, from); k < to; k++) {
+    const token = tokens[k];
+    if (token && is(token, k)) return true;
+  }
+  return false;
+}

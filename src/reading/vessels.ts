@@ -1,0 +1,89 @@
+/** What a pack, a vessel, a mould or a scale takes, which is no amount: "the 3 L tin", "the pot holds 3.5 litres". */
+import { isAny, isEach, isIngredient, isMark, isMeasured, isPot, isRole, isWord, wordAt } from './token-is.ts';
+import type { Figure, Token } from './tokens.ts';
+
+/** "the 3 L tin", "a 5 kg bucket": a pack, unless it is "a 500 g tub of". */
+export function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const next = tokens[k + 1];
+  const beyond = tokens[k + 2];
+  return (
+    isPot(next) &&
+    isMeasured(token) &&
+    // "66 g. Pot on low"
+    !(token.quantity.text.endsWith('.') && /^\p{Lu}/u.test(next.text)) &&
+    // "NaOH 66 g, the tin is lined" without its comma
+    !(/^(is|are|was|were|stands|looks)$/.test(wordAt(tokens, k + 2)) && isIngredient(tokens[k - 1])) &&
+    token.quantity.times === null &&
+    !/ of$/.test(next.meant) &&
+    !(beyond?.t === 'word' && beyond.text === 'of')
+  );
+}
+
+/** "They take 300 ml each", "the pot holds 3.5 litres": what a vessel takes, where no name follows. */
+export function isHeld(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const [verb, next] = [tokens[k - 1], tokens[k + 1]];
+  const subject = tokens[k - 2];
+  if (!isMeasured(token) || verb?.t !== 'word' || next?.t === 'name' || (next?.t === 'word' && next.text === 'of'))
+    return false;
+  // "the tub of lye holds 1 kg"
+  if (token.quantity.dim !== 'volume') return /^(?:holds|contains)$/.test(verb.text) && !isIngredient(tokens[k + 2]);
+  const takes =
+    /^takes?$/.test(verb.text) && subject?.t === 'word' && /^(?:they|it|each|that|which)$/.test(subject.text);
+  return takes || /^(?:holds?|fits?)$/.test(verb.text);
+}
+
+/** "A ring from a cup", "I stirred it in a glass": a vessel, where nothing follows that would be in it. */
+export function isVessel(tokens: readonly Token[], k: number, { quantity: { dim, text } }: Figure): boolean {
+  const [before, next] = [tokens[k - 1], tokens[k + 1]];
+  if (dim !== 'volume' || !/^(?:a|an|one)\s/i.test(text) || before?.t !== 'word') return false;
+  if (!/^(from|in|into|off|under|by|with)$/.test(before.text)) return false;
+  return next?.t !== 'name' && !(next?.t === 'word' && /^(of|for|in|each)$/.test(next.text));
+}
+
+/** "9 holes, 140 ml each": what a vessel takes. */
+export const isHoleSize = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean =>
+  quantity.dim === 'volume' &&
+  (quantity.each || [tokens[k + 1], tokens[k - 1]].some(isEach)) &&
+  isAny(tokens, k - 4, k, (one) => isRole(one, 'mould'));
+
+/** "9 little half spheres (80 ml each)": a bracket about what is no ingredient. */
+export const isHollow = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean =>
+  quantity.dim === 'volume' &&
+  (quantity.each || isEach(tokens[k + 1])) &&
+  isMark(tokens[k - 1], /^\($/) &&
+  isMark(tokens[isEach(tokens[k + 1]) ? k + 2 : k + 1], /^\)$/) &&
+  tokens[k - 2]?.t === 'word' &&
+  !isAny(tokens, k - 6, k - 1, isIngredient);
+
+/** "One loaf (just under 1000 g)": what it weighs, or holds. */
+export function isLoaf(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!isMeasured(token)) return false;
+  let at = k - 1;
+  while (k - at <= 3 && tokens[at]?.t === 'word') at--;
+  const mould = tokens[at - 1];
+  return isMark(tokens[at], /^\($/) && isRole(mould, 'mould');
+}
+
+/** Weights from here on, in g, are what a scale takes, and no step of it. */
+const leastTaken = 100;
+
+/** "A 5 kg scale", "a scale that goes up to 250 g": what it takes. */
+export const isScale = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean => {
+  const next = tokens[k + 1];
+  const upTo =
+    isWord(tokens[k - 1], 'to') &&
+    /^(up|goes|weighs|only)$/.test(wordAt(tokens, k - 2)) &&
+    isAny(tokens, k - 8, k, (one) => isRole(one, 'scale'));
+  if (upTo && quantity.dim === 'mass' && !isIngredient(next)) return true;
+  if (!isRole(next, 'scale')) return false;
+  // "water 210 g. Scale is ..."
+  const isOwned = quantity.text.endsWith('.') || isIngredient(tokens[k - 1]) || isIngredient(tokens[k - 2]);
+  return !isOwned && quantity.dim === 'mass' && quantity.value >= leastTaken;
+};
+
+/** "The scale does grams to 0.1". */
+export const isScaleStep = (tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean =>
+  dim === 'bare' && value < 1 && wordAt(tokens, k - 1) === 'to' && isUnitWord(tokens[k - 2]);
+
+const isUnitWord = (token: Token | undefined): boolean =>
+  token?.t === 'word' && /^(g|grams?|oz|ounces?)$/.test(token.text);
