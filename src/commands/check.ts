@@ -17,6 +17,7 @@ import { pureLine, recipeOf, USUAL_STEP, type Weighed } from './recipe.ts';
 import { recipeOptions } from './recipe-options.ts';
 import { refused } from './refusals.ts';
 import { lyeResult } from './result.ts';
+import { swapLine, swapStep } from './swap-line.ts';
 import { afterLine, leadOf, mixUpLine, needLine, nextLine, spreadLine, waterLine } from './verdict-words.ts';
 import { warningsOf } from './warnings.ts';
 import { recipeWorking } from './working.ts';
@@ -56,7 +57,7 @@ export const check = defineCommand({
       value: {
         title: 'Is the lye right?',
         lead: leadOf(weighed.recipe, figures, said === null && settings.superfat === undefined, style),
-        body: bodyOf(weighed, figures, reading, style),
+        body: bodyOf(weighed, figures, reading, catalogue, style),
         details: () => detailsOf(weighed.recipe, figures, reading, catalogue, style),
         assumptions: inOneLine([
           ...localLines([...weighed.recipe.fats, ...weighed.recipe.after], catalogue),
@@ -66,6 +67,7 @@ export const check = defineCommand({
         warnings: warningsOf(weighed, figures, reading, catalogue, style),
         caution: cautionOf(figures),
         actions: [
+          ...swapStep(reading, catalogue),
           { label: 'details', request: 'details' },
           // what must not be mixed needs no next step of mixing
           ...(figures.verdict === 'excess-alkali' ? [] : nextSteps),
@@ -87,7 +89,13 @@ export const styleFor = (reading: RecipeReading, unit: 'g' | 'oz' | undefined, {
 
 const line = (text: string): Block => ({ kind: 'text', text });
 
-function bodyOf({ recipe, dry }: Weighed, figures: CheckFigures, reading: RecipeReading, style: Style): Block[] {
+function bodyOf(
+  { recipe, dry }: Weighed,
+  figures: CheckFigures,
+  reading: RecipeReading,
+  catalogue: Catalogue,
+  style: Style,
+): Block[] {
   const texts = [
     needLine(recipe, figures, style),
     spreadLine(recipe, figures, style),
@@ -100,6 +108,7 @@ function bodyOf({ recipe, dry }: Weighed, figures: CheckFigures, reading: Recipe
     countedLine(recipe, figures, style),
     mixUpLine(figures, style),
     nextLine(recipe, figures, dry, style),
+    swapLine(recipe, figures, reading, catalogue, style),
   ];
   return texts.filter((text) => text !== null).map(line);
 }

@@ -23,6 +23,7 @@ import { partsOf, pureLine, purityOf, USUAL_STEP } from './recipe.ts';
 import { recipeOptions } from './recipe-options.ts';
 import { refused } from './refusals.ts';
 import { lyeResult } from './result.ts';
+import { swapLine, swapStep } from './swap-line.ts';
 import { isUndissolved, waterLine } from './verdict-words.ts';
 import { warningsOf } from './warnings.ts';
 import { recipeWorking } from './working.ts';
@@ -136,7 +137,7 @@ export const lye = defineCommand({
       value: {
         title: 'Alkali and water to weigh',
         lead: leadOf(recipe, figures, style),
-        body: bodyOf(recipe, figures, reading, style).map((line) => ({ kind: 'text' as const, text: line })),
+        body: bodyOf(recipe, figures, reading, catalogue, style).map((line) => ({ kind: 'text' as const, text: line })),
         details: () => detailsOf(recipe, figures, reading, catalogue, style),
         assumptions: inOneLine([
           ...localLines([...recipe.fats, ...recipe.after], catalogue),
@@ -158,7 +159,12 @@ export const lye = defineCommand({
           style,
         ),
         caution: cautionOf(figures),
-        actions: [{ label: 'details', request: 'details' }, ...nextSteps, { label: 'first aid', request: 'safety' }],
+        actions: [
+          ...swapStep(reading, catalogue),
+          { label: 'details', request: 'details' },
+          ...nextSteps,
+          { label: 'first aid', request: 'safety' },
+        ],
         result: lyeResult(recipe, figures),
         kept: { reading, recipe, superfat },
         working: () => recipeWorking(recipe, figures, catalogue, style),
@@ -280,7 +286,13 @@ function leadOf(recipe: Recipe, { superfat, verdict, lye }: CheckFigures, style:
     : `Weigh ${listed(weigh)}, ${left}.`;
 }
 
-function bodyOf(recipe: Recipe, figures: CheckFigures, reading: RecipeReading, style: Style): string[] {
+function bodyOf(
+  recipe: Recipe,
+  figures: CheckFigures,
+  reading: RecipeReading,
+  catalogue: Catalogue,
+  style: Style,
+): string[] {
   const { superfat, needed } = figures;
   const step = recipe.scaleStepGrams;
   const range =
@@ -295,7 +307,9 @@ function bodyOf(recipe: Recipe, figures: CheckFigures, reading: RecipeReading, s
       : []),
     waterLine(figures, style),
     readLine({ ...recipe, alkali: [], waterGrams: reading.waterGrams ?? 0 }, reading, style),
-    ...[countedLine(recipe, figures, style)].filter((line) => line !== null),
+    ...[countedLine(recipe, figures, style), swapLine(recipe, figures, reading, catalogue, style)].filter(
+      (line) => line !== null,
+    ),
     ...(figures.verdict === 'thin-margin' && needed.asked < USUAL_SUPERFAT
       ? ['For skin keep a margin: 5 % superfat is usual.']
       : []),

@@ -29,6 +29,7 @@ import {
 import { rawText } from './scan.ts';
 import { choices } from './several.ts';
 import { crossShares, settleShares } from './shares.ts';
+import { swapAsked } from './swap-asked.ts';
 import { crossTotals } from './totals.ts';
 import { impliedWater, looseRatio, partsRatio, readWater } from './water.ts';
 
@@ -164,7 +165,8 @@ export function assemble(source: Source): RecipeReading {
   looseRatio(assembly, roles);
   partsRatio(assembly, rows, roles);
   eitherOr(assembly);
-  vagueAmounts(assembly, rows);
+  const swap = swapAsked(source, fats);
+  vagueAmounts(assembly, rows, swap);
   for (const { gone, text } of source.back) {
     assembly.assume('corrected', text);
     for (const one of gone) assembly.fate(one, 'aside', 'taken back');
@@ -237,6 +239,7 @@ export function assemble(source: Source): RecipeReading {
     totalFats: roles.totalFats?.value ?? null,
     scaleStep: roles.scaleStep,
     ounces: assembly.unitsSeen.length > 0 && assembly.unitsSeen.every((id) => id === 'oz' || id === 'lb'),
+    swapAsked: swap,
     assumptions: assembly.assumptions,
     doubts: assembly.doubts,
     fates,

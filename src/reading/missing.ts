@@ -3,6 +3,7 @@ import type { Bound } from './bind.ts';
 import { linesOf, packed, unitWord } from './columns.ts';
 import type { Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
+import type { SwapAsked } from './reading.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, label, type Row } from './rows.ts';
 import type { Token } from './tokens.ts';
@@ -132,7 +133,8 @@ function isForLater(tokens: readonly Token[], { from, to }: Item): boolean {
   );
 }
 
-const endsSentence = (token: Token | undefined): boolean =>
+/** A line's end, a full stop or the like, also that of a figure ("280 g."). */
+export const endsSentence = (token: Token | undefined): boolean =>
   token?.t === 'line' ||
   (token?.t === 'sign' && /^[.;!?]$/.test(token.text)) ||
   (token?.t === 'quantity' && token.quantity.text.endsWith('.'));
@@ -202,7 +204,7 @@ const isDry = (rows: readonly Row[]): boolean =>
 const wet: ReadonlySet<Meaning['kind']> = new Set(['water', 'ice', 'liquid', 'stock']);
 
 /** Things that go in by no stated weight: "a scoop of coconut", "3 scoops of NaOH", "a jar of coconut oil". */
-export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
+export function vagueAmounts(assembly: Assembly, rows: readonly Row[], swap: SwapAsked | null): void {
   const { items, tokens, bound } = assembly.source;
   let said: ReadonlySet<string> | null = null;
   const weighed = (id: string): boolean => {
@@ -232,6 +234,7 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[]): void {
       assembly.assume('left-out', `I left out "${item.named.text}": it is kept for something else.`);
       continue;
     }
+    if (swap !== null && (id === swap.comes || id === swap.goes)) continue;
     if (kind === 'fat' && isForLater(tokens, item)) {
       assembly.assume('left-out', `I left out "${item.named.text}": nothing says how much, and that it is in the pot.`);
       continue;

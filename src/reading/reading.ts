@@ -101,9 +101,17 @@ export interface RecipeReading {
   readonly totalFats: number | null;
   readonly scaleStep: number | null;
   readonly ounces: boolean;
+  readonly swapAsked: SwapAsked | null;
   readonly assumptions: readonly Assumption[];
   readonly doubts: readonly Doubt[];
   readonly fates: readonly Fate[];
+}
+
+/** A fat (id) of the recipe that the post asks to do without, or to put another one in the place of. */
+export interface SwapAsked {
+  readonly goes: string;
+  /** Null for nothing in its place. */
+  readonly comes: string | null;
 }
 
 /** What became of a figure of the post. */

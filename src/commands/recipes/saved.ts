@@ -114,6 +114,7 @@ const unread: RecipeReading = {
   totalFats: null,
   scaleStep: null,
   ounces: false,
+  swapAsked: null,
   assumptions: [],
   doubts: [],
   fates: [],
