@@ -14,7 +14,7 @@ import type { Store } from '../store/port.ts';
 import { number, plainStyle, type Style } from '../units/print.ts';
 import { toAnswer } from './answer.ts';
 import { accidentIn } from './first-aid.ts';
-import { guess } from './guess.ts';
+import { guess, opensTalk } from './guess.ts';
 import { keepsNothing, makeKeeper, notKept, usualQuota } from './memory.ts';
 import { makePersonal, noDefaults, type Personal } from './personal.ts';
 import { makeQueues } from './queue.ts';
@@ -142,9 +142,11 @@ export function createBot(options: BotOptions): Bot {
     const { context } = heard.me;
     const { word, rest } = commandWord(text);
     const named = word === null ? null : (commands.find((one) => one.id === word) ?? null);
-    const said = named?.isIngredient?.(text, rest, context) ? null : named;
+    const isTalk = named !== null && opensTalk(text, rest, named.id, context);
+    const said = isTalk || named?.isIngredient?.(text, rest, context) ? null : named;
     // where the word is no request and nothing else is either, it is one after all
-    const guessed = said ? said.id : (nextStep(text) ?? guess(text, context) ?? named?.id ?? null);
+    const unsaid = () => (isTalk ? 'check' : (nextStep(text) ?? guess(text, context) ?? named?.id ?? null));
+    const guessed = said ? said.id : unsaid();
     if (guessed === null) return isThanks(text) ? welcome : unknown(text);
     const command = find(guessed);
     const post = said ? rest : text;

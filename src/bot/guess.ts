@@ -10,7 +10,7 @@ const precautions =
 
 /** Words of a question that is about a recipe but not whether its lye is right. */
 const asksOther =
-  /\b(?:how (?:do i|to|hot|warm|cool|long|soon|much (?:ice|water|scent|fragrance|eo|extra|more)|many)|when (?:can|may|do|should|is|will)|what (?:temp\w*|concentration|strength|size)|scal(?:e|ing)|resize|double(?! (?:that|boiler|the water|the lye))|halve|triple|twice the|mou?ld|convert|summar\w+|explain|flash ?point|(?:need|want|for) \d+ bars|too (?:hot|cold|warm)|melted enough|i(?:'?ve| have)? only (?:have|got)|false trace|instead of (?:water|ice))\b/i;
+  /\b(?:how (?:do i|to|hot|warm|cool|long|soon|much (?:ice|water|scent|fragrance|eo|extra|more)|many)|when (?:can|may|do|should|is|will)|what (?:temp\w*|concentration|strength|size)|(?<!\b(?:the|my|a|an|new|old|our|his|her|this|kitchen|digital|cheap|good|postal|letter) )scal(?:e|ing)\b(?! (?:is|was|shows?|showed|reads?|says?|said|weighs|only|goes|has|broke|that|of \d))|resize|double(?! (?:that|boiler|the water|the lye))|halve|triple|twice the|mou?ld|convert|summar\w+|explain|flash ?point|(?:need|want|for) \d+ bars|too (?:hot|cold|warm)|melted enough|i(?:'?ve| have)? only (?:have|got)|false trace|instead of (?:water|ice))\b/i;
 
 /** Asked about the pot, with no figure that a reckoning could start from. */
 const cooling = /\b(?:how long|when|is|has|until|till)\b[^.?!]*\bcool(?:ed|s)?\b/i;
@@ -19,7 +19,7 @@ const cooling = /\b(?:how long|when|is|has|until|till)\b[^.?!]*\bcool(?:ed|s)?\b
 const batches =
   /^\W*(?:(?:please|let'?s|can (?:we|i)|i want to)\W+)*(?:start|begin) (?:a |an |the |my |another |new )*batch\b/i;
 const reminds =
-  /^\W*(?:(?:please|can you|could you)\W+)*(?:(?:set|start|add|cancel|list|show)\b(?: me)?(?: an?| my| the| another| all)*\s+)?(?:my |all )?(?:reminders?|timers?|alarms?)\b|^\W*tell me (?:in|at|on) \d/i;
+  /^\W*(?:(?:please|can you|could you)\W+)*(?:(?:set|start|add|cancel|list|show)\b(?: me)?(?: an?| my| the| another| all)*\s+)?(?:my |all )?(?:reminders?|timers?|alarms?)\b(?! (?:is|was|are|were|went|rang|has|had)\b)|^\W*tell me (?:in|at|on) \d/i;
 
 /** Where a sentence ends, "step 2. Lye right?" too; "3.5" and "1. Melt" go on. */
 const sentenceEnd = /(?<=[^\d\s][.!?]+)\s+|(?<=[a-z] \d+\.)\s+(?=[A-Z])|(?<=\?)\s*|\n+/;
@@ -30,9 +30,9 @@ const asking =
 
 /** What a recipe is judged by, or points at. */
 const judgeable =
-  /\b(?:lyes?|naoh|koh|caustic|alkali|hydroxide|soda|potash|super ?fat(?:ted)?|sf|recipe|batch|figures?|numbers?|amounts?|quantit(?:y|ies)|maths?|sums?|calculations?|ratio|fats?|oils?|it|this|that|these|those|them|all|everything|mine|i|we|s?he|they|who|which)\b/i;
+  /\b(?:\d+|lyes?|naoh|koh|caustic|alkali|hydroxide|soda|potash|super ?fat(?:ted)?|sf|recipe|batch|figures?|numbers?|amounts?|quantit(?:y|ies)|maths?|sums?|calculations?|ratio|fats?|oils?|it|this|that|these|those|them|all|everything|mine|i|we|s?he|they|who|which)\b/i;
 const judging =
-  /\b(?:ok|okay|oki|right|alright|fine|correct|good|sane|sound|enough|too (?:much|little|strong|weak|harsh|mild|heavy|low|high)|(?:lye )?heavy|off|wrong|mistake|safe|usable|fits?|match(?:es)?|agrees?|add up|go together|work(?:s|ed)? out|what(?:'s| is)? (?:the |my |its )?(?:real |true |actual )?super ?fat|super ?fat)\b/i;
+  /\b(?:ok|okay|oki|right|alright|fine|correct|good|sane|sound|enough|too (?:much|little|strong|weak|harsh|mild|heavy|low|high)|(?:lye )?heavy|off|wrong|mistake|safe|usable|fits?|match(?:es)?|agrees?|add up|go together|work(?:s|ed)? out|what(?:'s| is)? (?:the |my |its )?(?:real |true |actual )?super ?fat|super ?fat|(?:(?:is|was) (?:it|that)|about) (?:the|my) (?:lye|recipe|water|fat))\b/i;
 const checking =
   /\b(?:(?:double|cross|re)[- ]?)?(?:check|verify|judge|reckon|review|confirm|look (?:at|over)|go over|proof-?read)\b[^.?!\n]{0,60}\b(?:lyes?|naoh|koh|caustic|alkali|super ?fat|recipe|figures?|numbers?|amounts?|maths?|sums?|it|this|that|these|them|mine)\b/i;
 /** "ok?", "thoughts?", "does it?" behind a recipe. */
@@ -60,8 +60,11 @@ function wantsJudging(text: string): boolean {
   const asked = sentencesOf(text);
   if (asked.some((one) => checking.test(one) && !elsewise.test(one))) return true;
   const questions = asked.filter((one) => asking.test(one));
-  return questions.length === 0 || questions.some(judges);
+  return questions.length === 0 || questions.some((one) => one.split(clauseEnd).some(judges));
 }
+
+/** "is 147 right for what went in, and how much is left at the end?" */
+const clauseEnd = /[,;:]\s|\s(?:and|or|but)\s/;
 
 const judges = (sentence: string): boolean =>
   bare.test(sentence) || (judging.test(sentence) && judgeable.test(sentence) && !elsewise.test(sentence));
@@ -124,4 +127,33 @@ export function guess(text: string, context: Context): string | null {
   if (cooling.test(text)) return 'cool';
   if (precautions.test(text)) return 'safety';
   return question === null ? null : 'lye';
+}
+
+/** Commands that a recipe may follow, whatever stands between. */
+const ofRecipe: ReadonlySet<string> = new Set([
+  'check',
+  'lye',
+  'recipe',
+  'convert',
+  'acid',
+  'strength',
+  'share',
+  'worth',
+  'fat',
+]);
+const takesRecipe: ReadonlySet<string> = new Set(['cook', 'scale', 'summary', 'solution', 'mix', 'cool', 'scent']);
+/** What a request says of the recipe behind it. */
+const pointing =
+  /\b(?:this|it|these|those|following|below|please|for|to|with|recipe|soap|my|mine|down|up|double|half|twice)\b/i;
+
+/**
+ * "Report and a plea. 420 g lard …", "Cook number four: …": the word of a command (`id`) that opens a sentence without a
+ * figure, before a whole recipe that nobody asks anything else of. `rest`: what stands behind the word.
+ */
+export function opensTalk(text: string, rest: string, id: string, context: Context): boolean {
+  if (ofRecipe.has(id) || /^\W*[/!]/.test(text)) return false;
+  const heading = /^[^.:!?\n\d]*(?=[.:!?\n])/.exec(rest)?.[0] ?? '';
+  if (!/\p{L}{2}/u.test(heading) || (takesRecipe.has(id) && pointing.test(heading))) return false;
+  const { fats, alkali, doubts } = context.read(text);
+  return fats.length > 1 && alkali.length > 0 && doubts.length === 0 && guess(text, context) === 'check';
 }

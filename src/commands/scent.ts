@@ -121,7 +121,7 @@ export const scent = defineCommand({
     { say: 'scent: lavender and lemongrass EO 2:1, 600 g oils', about: 'a blend' },
     { say: 'flash point of sweet orange', about: 'in plain words' },
   ],
-  instead: recipeInstead(/ (?:flash\w*|how much|how many|when|declare|allergens?|grams) /),
+  instead: recipeInstead(/ (?:flash\w*|how much|how many|how soon|what temp\w*|when|declare|allergens?|grams) /),
   run: ({ text, options }, context) => {
     const { catalogue } = context;
     const reading = context.read(text);
@@ -134,8 +134,10 @@ export const scent = defineCommand({
     if (general && listing.test(line.text)) return { ok: true, value: fitting(claims, data, catalogue, style) };
     if (general && (/ why /.test(line.text) || (explaining.test(line.text) && read.parts.length === 0)))
       return { ok: true, value: explained };
-    const cooked = reading.fats.reduce((sum, { grams }) => sum + grams, 0);
-    const fatGrams = read.fatGrams ?? (cooked > 0 ? cooked : null);
+    const cooked = [...reading.fats, ...reading.after].reduce((sum, { grams }) => sum + grams, 0);
+    // the fats of a whole recipe, of which a name in the line is but one
+    const whole = reading.doubts.length === 0 && cooked > 0 ? cooked : null;
+    const fatGrams = whole ?? read.fatGrams;
     const asksGrams = fatGrams !== null || / (?:how much|how many|grams) /.test(line.text);
     const last = () => context.last.recipe?.recipe.fats.reduce((sum, { grams }) => sum + grams, 0) ?? null;
     const weight = fatGrams ?? (asksGrams ? last() : null);
@@ -182,7 +184,7 @@ export const scent = defineCommand({
           ...(said.load === null && said.grams === null && weight !== null
             ? [`I took ${percent(data.cook.scentLoad.usual, style)} of the fat.`]
             : []),
-          ...(said.fatGrams !== null && said.ofBatch
+          ...(whole === null && said.fatGrams !== null && said.ofBatch
             ? [`I took ${massBoth(said.fatGrams, style)} as the weight of the fats.`]
             : []),
           ...(said.equal ? ['I took equal parts of each.'] : []),

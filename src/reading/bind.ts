@@ -173,6 +173,18 @@ function pointsBack(tokens: readonly Token[], k: number): boolean {
   return behind?.t !== 'name' && !(behind?.t === 'word' && behind.text === 'of');
 }
 
+/** "My lye is 285 grams water is 700 grams": a figure (token `k`) that a name with a verb stands before. */
+function isEquated(tokens: readonly Token[], k: number): boolean {
+  const [name, verb] = [tokens[k - 2], tokens[k - 1]];
+  return (
+    verb?.t === 'word' &&
+    equating.has(verb.text) &&
+    verb.text !== 'at' &&
+    name?.t === 'name' &&
+    name.meaning.kind !== 'role'
+  );
+}
+
 /** What signs between two items cost; those not here cost little. */
 const signCosts: ReadonlyMap<string, number> = new Map([
   [',', 2],
@@ -244,7 +256,8 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
     amountFirst += ofOthers;
   // "some sunflower left, so that was 120 g": the figure points back
   if (pointsBack(tokens, to)) nameFirst -= pointing;
-  if (before?.t === 'quantity' && pointsBack(tokens, from - 1)) amountFirst += pointing;
+  if (before?.t === 'quantity' && (pointsBack(tokens, from - 1) || isEquated(tokens, from - 1)))
+    amountFirst += pointing;
   for (let k = from; k < to; k++) {
     const token = tokens[k];
     if (!token) continue;

@@ -63,6 +63,13 @@ function asksOfCook(sentence: string): boolean {
   return (how || (/ \? /.test(sentence) && !judged)) && cookAsk.test(sentence);
 }
 
+/** Asked beside a whole recipe: how hot its lye gets, how much ice; when its scent may go in. */
+const asksOfLye =
+  / how (?:hot|warm) (?:[a-z]+ ){0,4}?(?:A\d+|L\d+|solution|water|it|this|that) (?:[a-z]+ ){0,3}?(?:get|become|be|gets|reach|go) | how much (?:of the water )?(?:[a-z]+ )?(?:ice|I\d+) /;
+const pot = / (?:pot|gel|oven|cooker|crock\w*|mould|mold|batter|soap) /;
+const asksOfScent =
+  /(?:^| (?:and|or|but|,)) (?:(?:and|so|at|or|but) )*(?:when|how soon|how cool|what temp\w*|which temp\w*|flash ?point\w*) (?:can|may|should|do|does|will|is|could|must|of) (?:[^?]* )?(?:S\d+|scent|fragrance|eo|essential oils?) /;
+
 function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   const { text } = line;
   const [fats, alkali] = [recipe.fats.length > 0, recipe.alkali.length > 0];
@@ -82,7 +89,10 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   if (fats && alkali) {
     if (temperatures > 0 && mixing.test(text)) return 'mix';
     if (temperatures > 1 && asksTime.test(text)) return 'cool';
-    return cooking.test(text) && sentencesOf(text).some(asksOfCook) ? 'cook' : null;
+    const sentences = sentencesOf(text);
+    if (cooking.test(text) && sentences.some(asksOfCook)) return 'cook';
+    if (sentences.some((one) => scent && asksOfScent.test(one))) return 'scent';
+    return sentences.some((one) => asksOfLye.test(one) && !pot.test(one)) ? 'solution' : null;
   }
   if (alkali) {
     // Fats without weights, or a verdict wanted: a recipe that has to be asked about.

@@ -28,6 +28,19 @@ test.each([
   `when the oils were at 45 i poured the lye. ${recipe}`,
   `Thursday hot process, 80°C, ${recipe}, 30 g shea after cook`,
   `${recipe}. Is 45 °C right for tallow? And could any kind soul reckon what its superfat really is?`,
+  `Report and a plea. ${recipe}`,
+  `Cook number four. ${recipe}. Is it ok?`,
+  `Scale is new. ${recipe}`,
+  `Batch from Sunday. ${recipe}`,
+  `Explain this to me please: ${recipe}. Is it fine?`,
+  `Remind me please whether this is right: ${recipe}`,
+  `Safety first, so: ${recipe}`,
+  `Solution cooled already. ${recipe}`,
+  `Privacy aside, here it is: ${recipe}`,
+  `Timer is set. ${recipe}`,
+  `${recipe}. Mixed at 110 F, got false trace. Is it the lye or the temperature?`,
+  `${recipe}. Is 98 right for what went in before the cook, and how much extra fat do I have in the end?`,
+  `${recipe}. When it's all cooked I put the scent in. Was the "hm" about the lye?`,
 ])('a whole recipe is checked unless it plainly asks something else: %s', async (text) => {
   expect(await answeredBy(text)).toBe('check');
 });
@@ -36,6 +49,12 @@ test.each([
   [`${recipe}. how long do i cook it in the crockpot`, 'cook'],
   [`${recipe} lye is at 50 C and oils at 35 C, what temp will they be mixed`, 'mix'],
   [`can u scale this to 1 kg oils: ${recipe}`, 'scale'],
+  [`${recipe}. How hot will the lye get?`, 'solution'],
+  [`${recipe}, how much ice do I need?`, 'solution'],
+  [`${recipe}, 20 g lavender. When may the lavender go in?`, 'scent'],
+  [`${recipe}, 20 g lavender. At what temperature can I add the lavender?`, 'scent'],
+  [`cook this: ${recipe}`, 'cook'],
+  [`summary of this recipe: ${recipe}`, 'summary'],
   ['help i do not know where to begin', 'help'],
   ['help scale', 'help'],
 ])('%s: %s', async (text, command) => {

@@ -114,3 +114,11 @@ test('eight short lines at most', async () => {
   for (const text of ['flash point of lavender', 'scent: 50% peppermint 50% rosemary for 1 kg oils at 3 %'])
     expect(shortLines(await answer(text)).length).toBeLessThanOrEqual(8);
 });
+
+test('beside a whole recipe the grams are a share of all its fats', async () => {
+  // 20 g / (420 + 210 + 70) g
+  const { lead } = await answer(
+    'scent: 420 g lard, 210 g coconut oil, 70 g castor oil, 97 g lye, 240 g water, 20 g lavender. When may it go in?',
+  );
+  expect(lead).toContain('2.9 % of the fat');
+});

@@ -26,6 +26,10 @@ test.each<[string, Readonly<Record<string, number>>]>([
       'sunflower-oil': 60,
     },
   ],
+  [
+    'a kilo and a half of olive oil half a kilo of coconut and my lye is 285 grams water is 700 grams is that ok the lye is sodium hydroxide. It says 5 stars on the page.',
+    { 'olive-oil-virgin': 1500, 'coconut-oil': 500, naoh: 285 },
+  ],
   ['lard 50 dag, soda 6.6 dag (NaOH), water 15 dag', { lard: 500, naoh: 66 }],
   ['500 g lard, 66 g lye, 150 g water. Oils were at 40 degrees, lye at about 30.', { lard: 500, naoh: 66 }],
   ['New mould (9 holes, 140 ml each): lard 500 g. What is the lye amount?', { lard: 500 }],
