@@ -3,6 +3,8 @@
  * of people, degrees that say no unit.
  */
 import { inStore } from './in-store.ts';
+import { listed, signal } from './signal-words.ts';
+import type { Signals } from './signals.ts';
 import { isIngredient, isRole, isStop } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere } from './weighed.ts';
@@ -59,8 +61,12 @@ const ofPot =
 /** "I have a cup of tea beside me", "I had 2 beers": what somebody drank, and no liquid of the pot. */
 function isDrunk(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
   if (quantity.dim !== 'volume' && !(quantity.dim === 'bare' && quantity.value <= 12)) return false;
-  const name = [k + 1, k + 2].map((at) => tokens[at]).find(isIngredient);
-  if (!name || !(name.meaning.kind === 'liquid' || name.meaning.kind === 'water') || !drinks.test(name.meaning.id))
+  const name = isIngredient(tokens[k + 1]) ? tokens[k + 1] : tokens[k + 2];
+  if (
+    !isIngredient(name) ||
+    !(name.meaning.kind === 'liquid' || name.meaning.kind === 'water') ||
+    !drinks.test(name.meaning.id)
+  )
     return false;
   if (name.meaning.kind === 'water' && !/^dr[aiu]nk/.test(wordAt(tokens[k - 1]))) return false;
   let at = k - 1;
@@ -94,23 +100,26 @@ function isDifference(tokens: readonly Token[], k: number, { quantity }: Figure)
 }
 
 const ofSoap = /^(?:soap|batter|paste|dough|loaf|bar|soup)$/;
-const trying = /^(?:test|tested|testing|dissolve|dissolved|dissolving|diluted|dilute|sample|tried)$/;
-
 /** "I took out 300 g of the batter", "1 g of soap in 100 ml water": of what was made, and no ingredient. */
-function isOfSoap(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+function isOfSoap(tokens: readonly Token[], k: number, { quantity }: Figure, signals: Signals): boolean {
   if (quantity.dim !== 'mass' && quantity.dim !== 'volume') return false;
   let at = k + 1;
   if (/^of (?:the )?(?:soap|batter|paste)$/.test(wordAt(tokens[at]))) return true;
-  if (wordAt(tokens[at]) !== 'of') return isTried(tokens, k);
+  if (wordAt(tokens[at]) !== 'of') return isTried(tokens, k, signals);
   at++;
   while (/^(?:the|my|this|that|raw|finished|ready|fresh)$/.test(wordAt(tokens[at]))) at++;
-  return ofSoap.test(wordAt(tokens[at])) || (wordAt(tokens[at]) === 'it' && isTried(tokens, k));
+  return ofSoap.test(wordAt(tokens[at])) || (wordAt(tokens[at]) === 'it' && isTried(tokens, k, signals));
 }
 
-const isTried = (tokens: readonly Token[], k: number): boolean => {
-  const sentence = inside(tokens, sentenceAt(tokens, k));
+const isTried = (tokens: readonly Token[], k: number, signals: Signals): boolean => {
+  if ((signals.all & signal.trying) === 0) return false;
+  const { from, to } = sentenceAt(tokens, k);
+  let tries = false;
+  for (let at = from; at < to; at++)
+    tries ||= ((signals.at[at] ?? 0) & listed(wordAt(tokens[at])) & signal.trying) !== 0;
+  if (!tries) return false;
+  const sentence = tokens.slice(from, to);
   return (
-    sentence.some((one) => trying.test(wordAt(one))) &&
     sentence.some((one) => /(?:^|of )soap$/.test(wordAt(one)) || ofSoap.test(wordAt(one)) || wordAt(one) === 'it') &&
     sentence.every((one) => !isIngredient(one) || one.meaning.kind === 'water')
   );
@@ -182,20 +191,21 @@ const ofRecipe =
 /** "The baby is 3.6 kg", "I lost 2 kg": of somebody or something that the sentence names, and no recipe does. */
 function isOther(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
   if (quantity.dim !== 'mass') return false;
-  const sentence = sentenceAt(tokens, k);
-  const words = inside(tokens, sentence);
-  if (words.some((one) => one.t === 'name' && one.meaning.kind !== 'unknown' && !weighing.test(wordAt(one))))
-    return false;
   let at = k - 1;
   while (k - at <= 3 && /^(?:about|around|only|just|nearly|almost|already|over|roughly|some)$/.test(wordAt(tokens[at])))
     at--;
   const verb = wordAt(tokens[at]);
-  if (moving.test(verb))
-    return wordAt(tokens[at - 1]) !== 'be' && /^(?:i|he|she|we|they|you)$/.test(wordAt(tokens[at - 1]));
   const noun = tokens[at - 1];
+  if (moving.test(verb)) return /^(?:i|he|she|we|they|you)$/.test(wordAt(noun)) && namesNothing(tokens, k);
   if (!weighing.test(verb) || noun?.t !== 'word' || noun.sort !== 'everyday' || ofRecipe.test(noun.text)) return false;
-  return /^(?:the|my|our|his|her|their|your|a|an|this|that)$/.test(wordAt(tokens[at - 2]));
+  return /^(?:the|my|our|his|her|their|your|a|an|this|that)$/.test(wordAt(tokens[at - 2])) && namesNothing(tokens, k);
 }
+
+/** The sentence around token `k` names nothing that a recipe does. */
+const namesNothing = (tokens: readonly Token[], k: number): boolean =>
+  inside(tokens, sentenceAt(tokens, k)).every(
+    (one) => one.t !== 'name' || one.meaning.kind === 'unknown' || weighing.test(wordAt(one)),
+  );
 
 /** "A pint later I felt better", "half a kilo ago". */
 const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean =>
@@ -305,7 +315,7 @@ function atDegrees(tokens: readonly Token[]): readonly number[] {
 }
 
 /** The tokens with such figures set aside. */
-export function elsewise(tokens: readonly Token[]): readonly Token[] {
+export function elsewise(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
   const aside = (k: number, reason: string): void => {
     const token = tokens[k];
@@ -368,10 +378,10 @@ export function elsewise(tokens: readonly Token[]): readonly Token[] {
       aside(k, difference);
       // a fat that is weighed nowhere else is asked about
       if (isIngredient(tokens[k + 2]) && weighedElsewhere(tokens, k + 2)) putWord(k + 2);
-    } else if (isOfSoap(tokens, k, token)) {
+    } else if (isOfSoap(tokens, k, token, signals)) {
       aside(k, soapMade);
       const { from, to } = sentenceAt(tokens, k);
-      if (isTried(tokens, k)) for (let at = from; at < to; at++) if (isIngredient(tokens[at])) putWord(at);
+      if (isTried(tokens, k, signals)) for (let at = from; at < to; at++) if (isIngredient(tokens[at])) putWord(at);
     } else if (isWaterDiscount(tokens, k, token)) {
       aside(k, 'a water discount');
       putWord(k + 1);

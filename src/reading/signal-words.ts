@@ -39,6 +39,8 @@ export const signal = {
   retelling: 134217728,
   /** The name of a unit, whatever it measures. */
   unit: 268435456,
+  /** Of a piece of soap that is tried in water. */
+  trying: 536870912,
 } as const;
 
 /** The words of each. */
@@ -47,6 +49,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
   every: 'per every each',
   following: 'after once when post past following',
   using: 'used using use took take taking need needed needs weighed',
+  trying: 'test tested testing dissolve dissolved dissolving diluted dilute sample tried',
   thinning: 'paste sample samples dilute diluted dilutes diluting thin thinned',
   store: 'cupboard pantry larder cellar storeroom stash fridge freezer jar tub tin bag bottle bucket',
   buying:
