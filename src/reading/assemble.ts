@@ -107,6 +107,21 @@ function weighed(assembly: Assembly, rows: readonly Row[], roles: Roles): Row[] 
   });
 }
 
+/** What was left out that the answer tells. */
+function tellAsides(assembly: Assembly): void {
+  const { tokens, prims } = assembly.source;
+  const kept: string[] = [];
+  const elses: string[] = [];
+  for (const token of tokens) {
+    if (token.t !== 'aside') continue;
+    const text = token.reason === inStore ? rawText(prims, token.from, token.to) : '';
+    if (/\p{L}/u.test(text)) kept.push(`"${text}"`);
+    if (ofElse.has(token.reason)) elses.push(`"${rawText(prims, token.from, token.to).replace(/\.$/, '')}"`);
+  }
+  if (kept.length > 0) assembly.assume('left-out', `I left out ${inStore} (${kept.join(', ')}).`);
+  if (elses.length > 0) assembly.assume('left-out', `I left out ${elses.join(', ')}, said of something else.`);
+}
+
 export function assemble(source: Source): RecipeReading {
   const { tokens, bound, catalogue } = source;
   const assembly = new Assembly(source);
@@ -171,19 +186,8 @@ export function assemble(source: Source): RecipeReading {
     assembly.assume('corrected', text);
     for (const one of gone) assembly.fate(one, 'aside', 'taken back');
   }
-  const kept = tokens
-    .filter((token) => token.t === 'aside' && token.reason === inStore)
-    .map(({ from, to }) => rawText(source.prims, from, to))
-    .filter((text) => /\p{L}/u.test(text));
-  if (kept.length > 0)
-    assembly.assume('left-out', `I left out ${inStore} (${kept.map((text) => `"${text}"`).join(', ')}).`);
-  const elses = tokens.flatMap((token) =>
-    token.t === 'aside' && ofElse.has(token.reason)
-      ? [`"${rawText(source.prims, token.from, token.to).replace(/\.$/, '')}"`]
-      : [],
-  );
-  if (elses.length > 0) assembly.assume('left-out', `I left out ${elses.join(', ')}, said of something else.`);
-  const mixedUp = source.prims.filter(isMixedUp);
+  tellAsides(assembly);
+  const mixedUp = source.mended ? source.prims.filter(isMixedUp) : [];
   if (mixedUp.length > 0)
     assembly.assume('number', `I read ${mixedUp.map(({ raw, text }) => `"${raw}" as ${text}`).join(', ')}.`);
   if (source.unheard !== null && rows.length > 0) assembly.doubts.push({ id: 'corrected', said: source.unheard });

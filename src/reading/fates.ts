@@ -10,15 +10,14 @@ const reasons: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** `4OO`: one figure to the reader, and `4` to who counts digits. */
-const ofDigits = (fate: Fate): readonly Fate[] =>
-  /[oil]/i.test(fate.text) ? (fate.text.match(/\d+/g) ?? []).map((text) => ({ ...fate, text })) : [fate];
+const ofDigits = (fate: Fate): readonly Fate[] => (fate.text.match(/\d+/g) ?? []).map((text) => ({ ...fate, text }));
 
 /**
  * What became of every figure of the post, in order. A figure that nothing has used or set aside by now makes the post
  * unclear: none is ever dropped.
  */
 export function settleFates(assembly: Assembly): Fate[] {
-  const { tokens, prims, struck, dropped } = assembly.source;
+  const { tokens, prims, mended, struck, dropped } = assembly.source;
   const set = (k: number, fate: Fate['fate'], why: string): void => {
     const prim = prims[k];
     if (prim) assembly.fates[k] = { text: prim.raw, fate, why };
@@ -29,7 +28,7 @@ export function settleFates(assembly: Assembly): Fate[] {
         assembly.doubts.push({ id: 'unplaced', said: token.numbers.map((k) => prims[k]?.raw ?? '').join(' … ') });
       for (const k of token.numbers) set(k, token.reason === damaged ? 'unclear' : 'aside', token.reason);
     }
-    if (token.t === 'quantity') {
+    if (token.t === 'quantity' && token.quantity.dim !== 'mass') {
       const reason = reasons.get(token.quantity.dim);
       if (reason) assembly.fate(token.quantity, 'aside', reason);
     }
@@ -46,12 +45,13 @@ export function settleFates(assembly: Assembly): Fate[] {
       }
     }
   }
-  const fates = assembly.fates.filter((fate) => fate !== undefined).flatMap(ofDigits);
-  for (const prim of prims) {
-    // a word of digits was put together of its pieces
-    if (prim.kind !== 'word' || prim.raw === prim.text) continue;
+  const fates: Fate[] = [];
+  for (const fate of assembly.fates)
+    if (fate && /[oil]/i.test(fate.text)) fates.push(...ofDigits(fate));
+    else if (fate) fates.push(fate);
+  // a word of digits was put together of its pieces
+  for (const prim of mended ? prims : [])
     for (const text of digitsIn(prim)) fates.push({ text, fate: 'used', why: `part of the name "${prim.raw}"` });
-  }
   for (const passage of struck)
     for (const text of passage.match(/\d+(?:[.,]\d+)*/g) ?? []) fates.push({ text, fate: 'aside', why: 'crossed out' });
   return fates;

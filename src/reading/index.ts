@@ -74,13 +74,14 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
 
 function readOne(reader: Reader, several: Several, settled: Settled | null): RecipeReading {
   const cut = itemize(reader, several.post);
-  const { text, prims, tokens, disordered, struck, back, unheard } = cut;
+  const { text, prims, mended, tokens, disordered, struck, back, unheard } = cut;
   const items = settled ? settled.items(cut.items, tokens) : cut.items;
   const bound = bind(items, tokens, cut.cuts);
   const reading = assemble({
     catalogue: reader.catalogue,
     lexicon: reader.lexicon,
     prims,
+    mended,
     tokens,
     items,
     dropped: droppedOf(cut.items, items),

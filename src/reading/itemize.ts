@@ -46,6 +46,8 @@ export interface Reader {
 export interface Cut {
   readonly text: string;
   readonly prims: readonly Prim[];
+  /** Words or figures among them were mixed up, and have been made whole. */
+  readonly mended: boolean;
   readonly tokens: readonly Token[];
   readonly items: readonly Item[];
   readonly units: HeadUnits;
@@ -102,7 +104,8 @@ export function itemize(reader: Reader, input: string): Cut {
   const { lexicon, speller } = reader;
   const { text: plain, disordered, struck } = clean(input);
   const { text } = layOut(plain);
-  const prims = wholeWords(scan(text), lexicon);
+  const scanned = scan(text);
+  const prims = wholeWords(scanned, lexicon);
   const cut = tokenize(prims, lexicon, speller);
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
   const laid = unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon);
@@ -121,6 +124,7 @@ export function itemize(reader: Reader, input: string): Cut {
   return {
     text,
     prims,
+    mended: prims !== scanned,
     tokens,
     items,
     back: heard.back,

@@ -45,6 +45,8 @@ export interface Source {
   readonly catalogue: Catalogue;
   readonly lexicon: Lexicon;
   readonly prims: readonly Prim[];
+  /** Words or figures among them were mixed up, and have been made whole. */
+  readonly mended: boolean;
   readonly tokens: readonly Token[];
   readonly items: readonly Item[];
   /** Numerals, by their place, that the writer's answers took out. */

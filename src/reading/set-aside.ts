@@ -35,9 +35,11 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       for (const found of [reach(tokens, k, -1), reach(tokens, k, 1), costOf(tokens, k), boughtOf(tokens, k)])
         if (found !== null && !isOwnWeight(tokens, found)) aside(found, 'the size of what was bought');
     } else if (token?.t === 'quantity') {
+      // most figures of a list have no word before them
+      const told = tokens[k - 1]?.t === 'word';
       if (weighed && isYear(token)) aside(k, 'a year');
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
-      if (isPack(tokens, k, token) || isHeld(tokens, k, token)) aside(k, packed);
+      if (isPack(tokens, k, token) || (told && isHeld(tokens, k, token))) aside(k, packed);
       const whole = speaksOfIt && ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
@@ -50,7 +52,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         out[k] = { t: 'aside', from: token.from, to: token.to, reason: packed, numbers: all.quantity.numbers };
         continue;
       }
-      if (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token) || isCutAt(tokens, k, token))
+      if (told && (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token) || isCutAt(tokens, k, token)))
         aside(k, 'the weight of one bar');
       if (vessels && (isHoleSize(tokens, k, token) || isLoaf(tokens, k, token))) aside(k, packed);
       if (isHollow(tokens, k, token)) aside(k, packed);
@@ -61,24 +63,24 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         bars = -1;
       }
       if (isStock(tokens, k, token, stored ? signals : null)) aside(k, 'what is left of a pack');
-      if (isTakenFrom(tokens, k, token)) aside(k, packed);
-      if (isReference(tokens, k, token) || isChange(tokens, k, token)) aside(k, 'said before');
-      if (paid && isPaid(tokens, k, token)) aside(k, 'a price');
+      if (told && isTakenFrom(tokens, k, token)) aside(k, packed);
+      if (told && (isReference(tokens, k, token) || isChange(tokens, k, token))) aside(k, 'said before');
+      if (told && paid && isPaid(tokens, k, token)) aside(k, 'a price');
       const of = tokens[k + 1];
       // "page 11 of 38"
       if (token.quantity.dim === 'bare' && of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k))
         aside(k + 2, 'a count');
-      if (parted && isPortion(tokens, k, token)) aside(k, 'a count');
-      if (isVessel(tokens, k, token)) aside(k, packed);
+      if (told && parted && isPortion(tokens, k, token)) aside(k, 'a count');
+      if (told && isVessel(tokens, k, token)) aside(k, packed);
       if (isEggs(tokens, k, token)) aside(k, 'a count');
       if (isApart(tokens, k, token)) aside(k, 'a difference');
-      if (isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');
+      if (told && isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');
       if (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token)) aside(k, 'a total that agrees');
       if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
-      if (isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');
+      if (told && isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');
       if (isMeltPoint(tokens, k, token)) aside(k, 'a melting point');
       if (isIceOf(tokens, k, token)) aside(k, 'a part of what was said');
-      if (isCounted(tokens, k, token)) aside(k, 'a count');
+      if (told && isCounted(tokens, k, token)) aside(k, 'a count');
       const same = conversionOf(tokens, k, token);
       if (same !== null) for (const one of [k, same]) aside(one, 'what a unit is in another');
     }
