@@ -3,7 +3,7 @@ import { linesOf } from './columns.ts';
 import { cookOver, isOfLooks, untilDone } from './cook.ts';
 import type { Item } from './items.ts';
 import { signal } from './signal-words.ts';
-import { gives } from './signals.ts';
+import { gives, givesAt, type Signals } from './signals.ts';
 import { isMark, isRole, isStop } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
@@ -30,11 +30,11 @@ const wordAt = (token: Token | undefined): string | null =>
       : null;
 
 /** "After the gel", "when the cook is over", "once my soap has cooked through": the word for the cook says "after". */
-export function afterPhrases(tokens: readonly Token[]): readonly Token[] {
+export function afterPhrases(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k < tokens.length; k++) {
     const begin = tokens[k];
-    if (begin?.t !== 'word' || !gives(begin, signal.following)) continue;
+    if (!givesAt(signals, k, signal.following) || begin?.t !== 'word' || !gives(begin, signal.following)) continue;
     const state = /^(once|when)$/.test(begin.text);
     let at = -1;
     let isDone = false;

@@ -2,6 +2,8 @@
  * How the pot looks and what is done with it tells that the cook is over, without the word for it: "when it looked like
  * petroleum jelly", "zap test clean", "heat off, then 50 g shea". What is stirred in behind that is not cooked.
  */
+import { signal } from './signal-words.ts';
+import { givesAt, type Signals } from './signals.ts';
 import type { Token } from './tokens.ts';
 
 const textOf = (token: Token | undefined): string =>
@@ -16,11 +18,11 @@ const isWeight = (token: Token | undefined): boolean =>
   token?.t === 'quantity' && token.quantity.dim !== 'temperature' && token.quantity.dim !== 'time';
 
 /** "It went through applesauce": no ingredient, unless it is weighed. */
-export function looksOfPot(tokens: readonly Token[]): readonly Token[] {
+export function looksOfPot(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
-    if (token?.t !== 'name' || !looks.test(textOf(token))) continue;
+    if (!givesAt(signals, k, signal.cooking) || token?.t !== 'name' || !looks.test(textOf(token))) continue;
     const [before, behind] = [tokens[k - 1], tokens[k + 1]];
     const sized = isWeight(before) || (textOf(before) === 'of' && isWeight(tokens[k - 2]));
     const listed = isWeight(behind) || (behind?.t === 'sign' && isWeight(tokens[k + 2]));
@@ -41,8 +43,6 @@ const finished: ReadonlySet<string> = new Set(
     ' ',
   ),
 );
-/** Any word that may tell of the end of the cook. */
-const telling: ReadonlySet<string> = new Set([...late, ...zapped, ...finished, 'off', 'tongue']);
 const clean = /^(?:clean|ok|okay|fine|negative|passed|passes|good|clear|none|nothing|gone|neutral|free)$/;
 const begins = /^(?:after|once|when|past|following|at|as|reached|until|till|stage|looks?|looked|resembled|like)$/;
 const until = /^(?:until|till)$/;
@@ -111,17 +111,23 @@ function isLongCook(tokens: readonly Token[], k: number): boolean {
   return false;
 }
 
+/** The lye is told of with its weight, or a cook so long that it was in. */
+function isLyeIn(tokens: readonly Token[], k: number): boolean {
+  const token = tokens[k];
+  if (token?.t !== 'name' || (token.meaning.kind !== 'alkali' && token.meaning.kind !== 'stock'))
+    return isLongCook(tokens, k);
+  return tokens[k - 1]?.t === 'quantity' || tokens[k + 1]?.t === 'quantity' || tokens[k + 2]?.t === 'quantity';
+}
+
 /** The tokens with what tells of the end of the cook, of a cooked soap, as one that says "after". */
-export function endOfCook(tokens: readonly Token[]): readonly Token[] {
+export function endOfCook(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
-  let lye = false;
+  let lye: number | null = null;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
-    if (token?.t === 'name' && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock'))
-      lye ||= tokens[k - 1]?.t === 'quantity' || tokens[k + 1]?.t === 'quantity' || tokens[k + 2]?.t === 'quantity';
-    lye ||= isLongCook(tokens, k);
-    if (!token || (token.t !== 'word' && token.t !== 'name') || !telling.has(textOf(token))) continue;
-    const told = toldAt(tokens, k, lye);
+    if (!givesAt(signals, k, signal.cooked) || (token?.t !== 'word' && token?.t !== 'name')) continue;
+    lye ??= tokens.findIndex((_, at) => isLyeIn(tokens, at));
+    const told = toldAt(tokens, k, lye >= 0 && lye <= k);
     if (told === null) continue;
     out ??= [...tokens];
     const meaning = { kind: 'role', id: 'after' } as const;

@@ -4,7 +4,7 @@
  */
 import { inStore } from './in-store.ts';
 import { listed, signal } from './signal-words.ts';
-import type { Signals } from './signals.ts';
+import { givesAt, type Signals } from './signals.ts';
 import { isIngredient, isRole, isStop } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere } from './weighed.ts';
@@ -116,7 +116,7 @@ const isTried = (tokens: readonly Token[], k: number, signals: Signals): boolean
   const { from, to } = sentenceAt(tokens, k);
   let tries = false;
   for (let at = from; at < to; at++)
-    tries ||= ((signals.at[at] ?? 0) & listed(wordAt(tokens[at])) & signal.trying) !== 0;
+    tries ||= givesAt(signals, at, signal.trying) && (listed(wordAt(tokens[at])) & signal.trying) !== 0;
   if (!tries) return false;
   const sentence = tokens.slice(from, to);
   return (
@@ -291,12 +291,12 @@ function isShareOfElse(tokens: readonly Token[], k: number, { quantity }: Figure
 const warm = { least: 15, most: 220 } as const;
 
 /** "Oils at 40, lye at 35": both at a figure without a unit. */
-function atDegrees(tokens: readonly Token[]): readonly number[] {
+function atDegrees(tokens: readonly Token[], { figures }: Signals): readonly number[] {
   const found: number[] = [];
   let [fats, lye] = [false, false];
-  for (let k = 2; k < tokens.length; k++) {
+  for (const k of figures) {
     const token = tokens[k];
-    if (token?.t !== 'quantity' || token.quantity.dim !== 'bare') continue;
+    if (k < 2 || token?.t !== 'quantity' || token.quantity.dim !== 'bare') continue;
     const { value } = token.quantity;
     if (value < warm.least || value > warm.most) continue;
     let at = k - 1;
@@ -335,7 +335,7 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     out ??= [...tokens];
     out[k] = { t: 'word', from: name.from, to: name.to, text: 'only', sort: 'everyday' };
   };
-  for (let k = 0; k < tokens.length; k++) {
+  for (const k of signals.figures) {
     const token = tokens[k];
     if (token?.t !== 'quantity') continue;
     const acid = forAcid(tokens, k, token);
@@ -394,6 +394,6 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
       for (const at of [k - 2, k - 1, k + 1, k + 2]) if (isRole(tokens[at], 'superfat')) putWord(at);
     } else if (isShareOfElse(tokens, k, token)) aside(k, 'a share of something else');
   }
-  for (const k of atDegrees(tokens)) aside(k, 'a temperature');
+  for (const k of atDegrees(tokens, signals)) aside(k, 'a temperature');
   return out ?? tokens;
 }

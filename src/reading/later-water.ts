@@ -1,6 +1,6 @@
 /** Water that is none of the lye's: what a test or a sample takes, and what thins the finished paste. */
 import { signal } from './signal-words.ts';
-import { callsFor, gives } from './signals.ts';
+import { callsFor, gives, givesAt, type Signals } from './signals.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 
 const endsSentence = (token: Token | undefined): boolean =>
@@ -24,8 +24,8 @@ const isForPaste = (sentence: readonly Token[]): boolean =>
   });
 
 /** The tokens with the measures of sentences that test or thin the soap, and name no fat and no alkali, set aside. */
-export function laterWater(tokens: readonly Token[]): readonly Token[] {
-  const out = [...tokens];
+export function laterWater(tokens: readonly Token[], signals: Signals): readonly Token[] {
+  let out: Token[] | null = null;
   const measures = tokens.filter(isMeasure).map(({ quantity }) => quantity.text);
   // "150 g. Dilute …", where not all units of the post have their dot
   const dotted = measures.some((text) => !text.endsWith('.'));
@@ -33,16 +33,21 @@ export function laterWater(tokens: readonly Token[]): readonly Token[] {
     const before = tokens[k - 1];
     return endsSentence(tokens[k]) || (dotted && before?.t === 'quantity' && before.quantity.text.endsWith('.'));
   };
-  for (let from = 0; from < tokens.length; ) {
-    let to = from;
-    do to++;
-    while (!ends(to));
+  for (let k = 0; k < tokens.length; k++) {
+    const word = tokens[k];
+    if (!givesAt(signals, k, signal.thinning) || !word || !speaksOfIt(word)) continue;
+    let [from, to] = [k, k + 1];
+    while (from > 0 && !ends(from)) from--;
+    while (!ends(to)) to++;
+    k = to - 1;
     const sentence = tokens.slice(from, to);
-    if (sentence.some(speaksOfIt) && !sentence.some(isRow) && !isForPaste(sentence))
-      sentence.forEach((token, k) => {
-        if (isMeasure(token)) out[from + k] = asAside(token, 'for a test or a dilution');
-      });
-    from = to;
+    if (sentence.some(isRow) || isForPaste(sentence)) continue;
+    for (let at = from; at < to; at++) {
+      const token = tokens[at];
+      if (!token || !isMeasure(token)) continue;
+      out ??= [...tokens];
+      out[at] = asAside(token, 'for a test or a dilution');
+    }
   }
-  return out;
+  return out ?? tokens;
 }

@@ -1,31 +1,29 @@
 /** Weights of what was named in a sentence before: "Coconut was on offer ... 400 g of it". */
 import { drinkless } from './items.ts';
 import { ofIt } from './of-it.ts';
+import type { Signals } from './signals.ts';
 import { isAny, isMark, isMeasured, isStop, isWord, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 import { thingOf, weighedThings } from './weighed.ts';
 
 /** "Coconut was on offer ... 400 g of it": the thing named last, where it has no weight yet. */
-export function namedBefore(tokens: readonly Token[]): readonly Token[] {
+export function namedBefore(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
-  let named = -1;
-  for (let k = 0; k < tokens.length; k++) {
+  for (const k of figures) {
     const token = tokens[k];
-    const kind = token?.t === 'name' ? token.meaning.kind : '';
-    const next = tokens[k + 1];
-    const isDrink = kind === 'liquid' && !(next?.t === 'word' && drinkless.test(next.text));
-    if (kind === 'fat' || isDrink) named = k;
-    else if (kind === 'alkali' || kind === 'stock') named = -1;
-    if (token?.t !== 'quantity' || named < 0 || k - named > 40) continue;
+    if (token?.t !== 'quantity') continue;
     const owned = isOwned(tokens, k, token);
+    const rest = boiledDown(tokens, k, token) ? leftAt(tokens, k) : -1;
+    const isOfIt = rest >= 0 || ofIt(tokens, k, token);
+    const named = owned !== null || isOfIt ? namedLast(tokens, k) : -1;
+    if (named < 0) continue;
     const fat = tokens[named];
     if (owned !== null && fat?.t === 'name' && fat.meaning.kind === 'fat' && !weighedThings(tokens).has(thingOf(fat))) {
       out ??= [...tokens];
       out[owned] = { ...fat, from: tokens[owned]?.from ?? 0, to: tokens[owned]?.to ?? 0 };
       continue;
     }
-    const rest = boiledDown(tokens, k, token) ? leftAt(tokens, k) : -1;
-    if (rest < 0 && !ofIt(tokens, k, token)) continue;
+    if (!isOfIt) continue;
     const [name, pronoun] = [tokens[named], tokens[rest < 0 ? k + 2 : rest]];
     if (rest >= 0 && !(name?.t === 'name' && name.meaning.kind === 'liquid')) continue;
     const noun = tokens[k + 3];
@@ -36,6 +34,22 @@ export function namedBefore(tokens: readonly Token[]): readonly Token[] {
     out[rest < 0 ? k + 2 : rest] = { ...name, from: pronoun.from, to: pronoun.to };
   }
   return out ?? tokens;
+}
+
+/** Tokens from the name to what is weighed of it, at the most. */
+const longestWay = 40;
+
+/** Where the fat or the liquid stands that was named last before token `k`; -1 where an alkali was, or none. */
+function namedLast(tokens: readonly Token[], k: number): number {
+  for (let at = k - 1; at >= 0 && k - at <= longestWay; at--) {
+    const name = tokens[at];
+    if (name?.t !== 'name') continue;
+    const { kind } = name.meaning;
+    const next = tokens[at + 1];
+    if (kind === 'fat' || (kind === 'liquid' && !(next?.t === 'word' && drinkless.test(next.text)))) return at;
+    if (kind === 'alkali' || kind === 'stock') return -1;
+  }
+  return -1;
 }
 
 /** "There's always duck fat. I've 600 g, and 150 g coconut": where the verb of having stands; null where it names its own. */

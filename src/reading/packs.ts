@@ -1,6 +1,8 @@
 /** Figures that count packs: `2 bottles of 500 ml olive oil`, `1 can coconut milk`, `a jar (14 oz)`. */
 import { packed } from './columns.ts';
 import type { Quantity } from './quantities.ts';
+import { signal } from './signal-words.ts';
+import { givesAt, type Signals } from './signals.ts';
 import { isEach, isPot } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
@@ -60,11 +62,11 @@ const multiplied = (one: Quantity, count: Quantity, each: boolean): Quantity => 
 });
 
 /** `1/2 of a 3 lb tub`, `half of the 500 g block`: the part of what stands behind it. */
-export function takeParts(tokens: readonly Token[]): readonly Token[] {
+export function takeParts(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k + 1 < tokens.length; k++) {
     const token = tokens[k];
-    const share = token && shareOf(token);
+    const share = token && givesAt(signals, k, signal.part) ? shareOf(token) : null;
     if (!token || !share) continue;
     let at = k + 1;
     let of = token.t === 'quantity' && /\b(of|an?)$/.test(token.quantity.text);
@@ -89,9 +91,9 @@ function shareOf(token: Token): number | null {
 }
 
 /** The tokens with counts of packs taken into what the packs hold, or set aside where nobody says what that is. */
-export function countPacks(tokens: readonly Token[]): readonly Token[] {
+export function countPacks(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
-  for (let k = 0; k + 1 < tokens.length; k++) {
+  for (const k of figures) {
     const token = tokens[k];
     if (token?.t !== 'quantity' || token.quantity.dim !== 'bare' || !(isPot(tokens[k + 1]) || namesPack(tokens[k + 1])))
       continue;

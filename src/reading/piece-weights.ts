@@ -1,8 +1,18 @@
 /** The weight of one bar or piece of soap: "12 bars at 100 g", "one piece is then about 110 g". */
-import { isAny, isEach, isIngredient, isMark, isWeight, isWord, light, wordAt } from './token-is.ts';
+import { isAny, isEach, isIngredient, isMark, isRole, isWeight, isWord, light, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 
 const isCount = (token: Token): boolean => token.t === 'quantity' && token.quantity.dim === 'bare';
+
+/** Where bars are named in the sentence, a few words before token `k`; -1 where they are not. */
+export function barsBefore(tokens: readonly Token[], k: number): number {
+  for (let at = k - 1; at >= 0 && k - at <= 12; at--) {
+    const token = tokens[at];
+    if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) return -1;
+    if (isRole(token, 'bars')) return at;
+  }
+  return -1;
+}
 
 /** "12 bars at 100 g", "bars of 4 oz each". */
 export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: number): boolean {

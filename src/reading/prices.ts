@@ -2,7 +2,7 @@
 import { rate } from './aside.ts';
 import { linesOf, packed } from './columns.ts';
 import { signal } from './signal-words.ts';
-import { gives } from './signals.ts';
+import { gives, givesAt, type Signals } from './signals.ts';
 import { isIngredient, isMeasured, isPot, isRole } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
@@ -52,9 +52,9 @@ export function priceLines(tokens: readonly Token[]): readonly Token[] {
 }
 
 /** "The shea alone was 7.50 for 500 g": cents, and what was paid for. */
-export function centsFor(tokens: readonly Token[]): readonly Token[] {
+export function centsFor(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
-  for (let k = 0; k + 2 < tokens.length; k++) {
+  for (const k of figures) {
     const price = tokens[k];
     if (!isBare(price)) continue;
     const [before, word, size] = [tokens[k - 1], tokens[k + 1], tokens[k + 2]];
@@ -68,19 +68,20 @@ export function centsFor(tokens: readonly Token[]): readonly Token[] {
 }
 
 /** "It cost me eleven pounds fifty": money, not a weight. */
-export function poundsPaid(tokens: readonly Token[]): readonly Token[] {
+export function poundsPaid(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
-  tokens.forEach((token, k) => {
-    if (token.t !== 'quantity' || token.quantity.unit?.id !== 'lb') return;
+  for (const k of figures) {
+    const token = tokens[k];
+    if (token?.t !== 'quantity' || token.quantity.unit?.id !== 'lb') continue;
     let at = k - 1;
     for (let one = tokens[at]; one?.t === 'word' && paidTo.test(one.text) && k - at <= 3; one = tokens[--at]);
     const verb = tokens[at];
     const next = tokens[k + 1];
-    if (!(verb?.t === 'name' && verb.meaning.kind === 'role' && verb.meaning.id === 'price')) return;
+    if (!(verb?.t === 'name' && verb.meaning.kind === 'role' && verb.meaning.id === 'price')) continue;
     out ??= [...tokens];
     out[k] = asAside(token, 'a price');
     if (isBare(next) && next.quantity.value < 100) out[k + 1] = asAside(next, 'a price');
-  });
+  }
   return out ?? tokens;
 }
 
@@ -91,7 +92,8 @@ export const speaksOfMoney = (tokens: readonly Token[]): boolean =>
   tokens.some((token) => isPrice(token) || isRole(token, 'price'));
 
 const isUse = (token: Token | undefined): boolean => gives(token, signal.using);
-const endsRow = (token: Token): boolean => token.t === 'line' || (token.t === 'sign' && rowEnds.has(token.text));
+const endsRow = (token: Token | undefined): boolean =>
+  token === undefined || token.t === 'line' || (token.t === 'sign' && rowEnds.has(token.text));
 const rowEnds: ReadonlySet<string> = new Set([';', '.', '?', '!']);
 const tellsPack = (token: Token): boolean => isPrice(token) || isPot(token);
 
@@ -99,29 +101,24 @@ const tellsPack = (token: Token): boolean => isPrice(token) || isPot(token);
  * Rows of one ingredient that tell its pack or price and then what was used of it: the pack is set aside, and what was
  * used stands beside the name.
  */
-export function usedOfPacks(tokens: readonly Token[]): readonly Token[] {
+export function usedOfPacks(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
-  let from = 0;
-  let used = false;
-  for (let to = 0; to <= tokens.length; to++) {
-    const end = tokens[to];
-    if (end && !endsRow(end)) {
-      used ||= isUse(end);
-      continue;
-    }
-    const row = used ? tokens.slice(from, to) : [];
+  for (let use = 0; use < tokens.length; use++) {
+    if (!givesAt(signals, use, signal.using) || !isUse(tokens[use])) continue;
+    let [from, to] = [use, use];
+    while (from > 0 && !endsRow(tokens[from - 1])) from--;
+    while (!endsRow(tokens[to])) to++;
+    use = to;
+    const row = tokens.slice(from, to);
     const taken = usedIn(row);
-    used = false;
-    if (taken) {
-      out ??= [...tokens];
-      for (let k = 0; k < row.length; k++) {
-        const token = row[k];
-        if (!token || k === taken.at) continue;
-        if (isMeasured(token) || isBare(token)) out[from + k] = asAside(token, packed);
-        else if (k > taken.name && k < taken.at && token.t !== 'aside') out[from + k] = asFiller(token, 'only');
-      }
+    if (!taken) continue;
+    out ??= [...tokens];
+    for (let k = 0; k < row.length; k++) {
+      const token = row[k];
+      if (!token || k === taken.at) continue;
+      if (isMeasured(token) || isBare(token)) out[from + k] = asAside(token, packed);
+      else if (k > taken.name && k < taken.at && token.t !== 'aside') out[from + k] = asFiller(token, 'only');
     }
-    from = to + 1;
   }
   return out ?? tokens;
 }

@@ -5,11 +5,11 @@ import { conversionOf } from './conversions.ts';
 import { isCounted, isEggs, isMeltPoint, isPageCount, isPortion, isYear } from './counts.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
 import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
-import { isBarWeight, isCutAt, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
+import { barsBefore, isBarWeight, isCutAt, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
 import { isApart, isChange, isLoneSum, isOutcome, isReference, isStatedSum } from './said-again.ts';
 import { signal } from './signal-words.ts';
 import type { Signals } from './signals.ts';
-import { isRole } from './token-is.ts';
+import { isWeight } from './token-is.ts';
 import { asAside, type Token } from './tokens.ts';
 import { isHeld, isHoleSize, isHollow, isLoaf, isPack, isScale, isScaleStep, isVessel } from './vessels.ts';
 
@@ -21,17 +21,17 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
     out ??= [...tokens];
     out[k] = asAside(token, reason);
   };
-  const weighed = tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'mass');
-  const solution = tokens.some((token) => token.t === 'name' && token.meaning.kind === 'stock');
+  const { figures } = signals;
+  const weighed = figures.some((k) => isWeight(tokens[k]));
   const has = (bit: number): boolean => (signals.all & bit) !== 0;
   const [speaksOfIt, stored, paid] = [has(signal.ofIt), has(signal.store), has(signal.selling | signal.price)];
   const [parted, including, vessels] = [has(signal.parting), has(signal.including), has(signal.mould)];
-  let bars = -1;
-  for (let k = 0; k < tokens.length; k++) {
+  const pieces = has(signal.bars);
+  const solution = has(signal.stock) && tokens.some((token) => token.t === 'name' && token.meaning.kind === 'stock');
+  let settled = -1;
+  for (const k of figures) {
     const token = tokens[k];
-    if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) bars = -1;
-    else if (isRole(token, 'bars')) bars = k;
-    else if (priced(token)) {
+    if (priced(token)) {
       for (const found of [reach(tokens, k, -1), reach(tokens, k, 1), costOf(tokens, k), boughtOf(tokens, k)])
         if (found !== null && !isOwnWeight(tokens, found)) aside(found, 'the size of what was bought');
     } else if (token?.t === 'quantity') {
@@ -56,11 +56,12 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         aside(k, 'the weight of one bar');
       if (vessels && (isHoleSize(tokens, k, token) || isLoaf(tokens, k, token))) aside(k, packed);
       if (isHollow(tokens, k, token)) aside(k, packed);
-      if (bars >= 0 && k - bars <= 12 && isBarWeight(tokens, k, token, bars)) {
+      const bars = pieces ? barsBefore(tokens, k) : -1;
+      if (bars > settled && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
         // "98 g and 103 g", "4.2 oz wet / 3.6 oz after 6 weeks"
         for (const also of weightsBehind(tokens, k)) aside(also, 'the weight of one bar');
-        bars = -1;
+        settled = bars;
       }
       if (isStock(tokens, k, token, stored ? signals : null)) aside(k, 'what is left of a pack');
       if (told && isTakenFrom(tokens, k, token)) aside(k, packed);

@@ -41,6 +41,8 @@ export const signal = {
   unit: 268435456,
   /** Of a piece of soap that is tried in water. */
   trying: 536870912,
+  /** Words that may tell that a cook is over. */
+  cooked: 1073741824,
 } as const;
 
 /** The words of each. */
@@ -49,6 +51,8 @@ const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
   every: 'per every each',
   following: 'after once when post past following',
   using: 'used using use took take taking need needed needs weighed',
+  cooked:
+    'vaseline potato potatoes mash translucent glassy zap zaps zapping zapped done ready finished neutral gekocht fertig verseift cuit cuite cocido hecho cotto cotta gaar klaar gotowe ugotowane off tongue',
   trying: 'test tested testing dissolve dissolved dissolving diluted dilute sample tried',
   thinning: 'paste sample samples dilute diluted dilutes diluting thin thinned',
   store: 'cupboard pantry larder cellar storeroom stash fridge freezer jar tub tin bag bottle bucket',

@@ -19,7 +19,7 @@ const called: ReadonlyMap<string, number> = new Map([
   ['crock pot', signal.cooking],
   ['slow cooker', signal.cooking],
   ['apple sauce', signal.cooking],
-  ['petroleum jelly', signal.cooking],
+  ['petroleum jelly', signal.cooking | signal.cooked],
   ['test', signal.thinning],
   ['dilution', signal.thinning],
 ]);
@@ -36,19 +36,26 @@ export const callsFor = (token: Token, bit: number): boolean =>
 export interface Signals {
   readonly all: number;
   readonly at: readonly number[];
+  /** Where figures and prices stand; some may have been taken for something else since. */
+  readonly figures: readonly number[];
 }
+
+/** Something that gives the signal stood at token `k` when they were gathered. */
+export const givesAt = ({ at }: Signals, k: number, bit: number): boolean => ((at[k] ?? 0) & bit) !== 0;
 
 /** `words`: at their prims. */
 export function signalsOf(tokens: readonly Token[], words: readonly (Word | null)[]): Signals {
   const at: number[] = [];
+  const figures: number[] = [];
   let all = 0;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     const found = token ? signalsAt(token, words[token.from] ?? null) : 0;
     at.push(found);
+    if (token?.t === 'quantity' || (token?.t === 'aside' && token.reason === 'a price')) figures.push(k);
     all |= found;
   }
-  return { all, at };
+  return { all, at, figures };
 }
 
 /** `first`: the word that a word or a name begins with. */

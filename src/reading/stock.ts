@@ -2,7 +2,7 @@
 import { amountItem, type Item, thingItem } from './items.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
-import { gives } from './signals.ts';
+import { gives, type Signals } from './signals.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -254,8 +254,16 @@ export function asSolution(items: readonly Item[], tokens: readonly Token[]): re
 }
 
 /** `1:1 lye solution`, `lye solution 1:2`: its strength, water being the larger part. */
-export function stockStrength(tokens: readonly Token[]): readonly Token[] {
-  return tokens.map((token, k) => strengthAt(tokens, token, k));
+export function stockStrength(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
+  let out: Token[] | null = null;
+  for (const k of figures) {
+    const token = tokens[k];
+    const strength = token && strengthAt(tokens, token, k);
+    if (!strength || strength === token) continue;
+    out ??= [...tokens];
+    out[k] = strength;
+  }
+  return out ?? tokens;
 }
 
 const isBracket = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === '(';
@@ -287,9 +295,9 @@ function strengthAt(tokens: readonly Token[], token: Token, k: number): Token {
 }
 
 /** `40 g in every 100 g`, `50 g per 100 g`: a strength in words, or what a percentage before it says already. */
-export function rates(tokens: readonly Token[]): readonly Token[] {
+export function rates(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
-  for (let k = 0; k + 2 < tokens.length; k++) {
+  for (const k of figures) {
     const part = tokens[k];
     if (part?.t !== 'quantity' || part.quantity.dim !== 'mass') continue;
     let at = k + 1;
@@ -387,11 +395,11 @@ function asStrength(tokens: readonly Token[], k: number, share: number): Token[]
 }
 
 /** "made in May, 2 kg NaOH + 2 kg water": how the solution was mixed of which the rows weigh a part. */
-export function mixedOnce(tokens: readonly Token[]): readonly Token[] {
+export function mixedOnce(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   if (!tokens.some((token) => namedAs(token) === 'stock')) return tokens;
   const { shares, least, taken } = stocksIn(tokens);
   let out: Token[] | null = null;
-  for (let k = 0; k + 4 < tokens.length; k++) {
+  for (const k of figures) {
     const [one, other] = [tokens[k], tokens[k + 3]];
     if (!isMass(one) || !isMass(other)) continue;
     const joint = tokens[k + 2];

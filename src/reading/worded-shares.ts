@@ -1,14 +1,17 @@
 /** Shares in words: `10 % of 800 g`, `half coconut, half lard`, `equal amounts of`. */
 import { plainQuantity } from './quantities.ts';
+import { signal } from './signal-words.ts';
+import { givesAt, type Signals } from './signals.ts';
 import { isAny, isEach, isWeight } from './token-is.ts';
 import { asFiller, type Token } from './tokens.ts';
 
 /** `10 % of 800 g`: the weight that shares are of. */
-export function shareBase(tokens: readonly Token[]): readonly Token[] {
+export function shareBase(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
-  for (let k = 1; k < tokens.length; k++) {
-    const before = tokens[k - 1];
+  for (const at of figures) {
+    const before = tokens[at];
     if (before?.t !== 'quantity' || before.quantity.dim !== 'percent') continue;
+    const k = at + 1;
     const [token, after] = [tokens[k], tokens[k + 1]];
     if (token?.t !== 'word' || token.text !== 'of' || !isWeight(after)) continue;
     out ??= [...tokens];
@@ -57,10 +60,11 @@ export function fractionShares(tokens: readonly Token[]): readonly Token[] {
 const inWords = { ...plainQuantity, inWords: true } as const;
 
 /** `equal amounts of olive, coconut and lard` as one part each. */
-export function equalParts(tokens: readonly Token[]): readonly Token[] {
+export function equalParts(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
+    if (!givesAt(signals, k, signal.equal)) continue;
     if (token?.t !== 'name' || token.meaning.kind !== 'role' || token.meaning.id !== 'equal') continue;
     const next = tokens[k + 1];
     // "equal parts olive, coconut and lard, 300 g each"
