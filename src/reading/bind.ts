@@ -153,6 +153,9 @@ function orphanCost(quantity: Quantity): number {
 /** Words between a name and the amount that follows it. */
 const equating: ReadonlySet<string> = new Set(['is', 'was', 'at', 'are', 'were', 'be', 'equals', 'weighs']);
 
+/** What is saved by a name, "is" and its figure. */
+const equated = 0.3;
+
 /** What it costs to take a bare figure for a weight behind which something else is named. */
 const ofOthers = 5;
 
@@ -279,7 +282,11 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
         if (token.text === 'of' || token.text === 'de' || token.text === 'di') {
           amountFirst -= 0.4;
           nameFirst += 1;
-        } else if (equating.has(token.text)) amountFirst += 1;
+        } else if (equating.has(token.text)) {
+          amountFirst += 1;
+          // "my lye is 285 grams"
+          if (to === from + 1 && before?.t === 'name' && token.text === 'is') nameFirst -= equated;
+        }
       } else if (token.sort === 'unknown') both = 1;
       else {
         everydays++;

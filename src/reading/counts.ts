@@ -69,15 +69,17 @@ const mostEggs = 12;
 export const isYear = ({ quantity: { dim, value } }: Figure): boolean =>
   dim === 'bare' && Number.isInteger(value) && value >= 1900 && value < 2100;
 
-/** `coconut oil (76) 9 oz`: of the kind that melts at 76 °F, or of the hydrogenated one at 92. */
-export const isMeltPoint = (tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean => {
-  const name = tokens[k - 2];
+/** `coconut oil (76) 9 oz`, "coconut (the hard 92 one)": what melts at 76 °F, or the hydrogenated kind at 92. */
+export function isMeltPoint(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {
+  if (dim !== 'bare' || (value !== 76 && value !== 92)) return false;
+  let [from, to] = [k - 1, k + 1];
+  while (k - from <= 2 && tokens[from]?.t === 'word') from--;
+  while (to - k <= 2 && tokens[to]?.t === 'word') to++;
+  const name = tokens[from - 1];
   return (
-    dim === 'bare' &&
-    (value === 76 || value === 92) &&
-    isMark(tokens[k - 1], /^\($/) &&
-    isMark(tokens[k + 1], /^\)$/) &&
+    isMark(tokens[from], /^\($/) &&
+    isMark(tokens[to], /^\)$/) &&
     name?.t === 'name' &&
     /^(coconut|palm-kernel)/.test(name.meaning.id)
   );
-};
+}

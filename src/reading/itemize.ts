@@ -16,6 +16,7 @@ import { layOut } from './layout.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
 import { namedBefore } from './named-before.ts';
+import { packOfLye } from './pack-of-lye.ts';
 import { countPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
@@ -76,6 +77,7 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) =
   [priceLines, signal.equals],
   [poundsPaid, signal.price],
   [usedOfPacks, signal.using],
+  [packOfLye, signal.asking],
   [leaveStore, signal.buying | signal.keeping | signal.price],
   [namedBefore, signal.ofIt],
   [setAside, signal.figure],

@@ -78,25 +78,38 @@ const isThing = (token: Token | undefined): token is Extract<Token, { t: 'name' 
 const isWord = (token: Token | undefined): token is Extract<Token, { t: 'word' }> => token?.t === 'word';
 const isSign = (token: Token | undefined, signs: string): boolean => token?.t === 'sign' && signs.includes(token.text);
 
+/** Words of a name that qualifies another, with those between them, at the most; in a bracket more of them. */
+const longestQualifier = 4;
+const longestBracket = 7;
+
 /** `olive oil (pomace)`, `tallow, mutton`, `high oleic … sunflower`: another name made of the words around. */
 function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { named: Named; to: number } | null {
   const here = tokens[i];
   if (!isThing(here) || here.meaning.kind !== 'fat') return null;
   let j = i + 1;
+  const opened = isSign(tokens[j], '([');
   if (isSign(tokens[j], '(,-[/')) j++;
   if (!canQualify(tokens[j])) return null;
   const own = here.meant.split(/[ -]/);
   const words: string[] = [];
   let best: { named: Named; to: number } | null = null;
-  for (let k = j; k < Math.min(j + 4, tokens.length); k++) {
+  for (let k = j; k < Math.min(j + (opened ? longestBracket : longestQualifier), tokens.length); k++) {
     const token = tokens[k];
-    if (isWord(token) && token.sort !== 'joint') {
-      if (!mayNameFat(token.text, lexicon)) break;
-      words.push(token.text);
+    const melts = meltsAt(token);
+    if (melts !== null && !isWeighed(tokens, i, k + 1)) break;
+    if (melts !== null) words.push(melts);
+    else if (isWord(token) && token.sort !== 'joint' && !denying.test(token.text)) {
+      if (mayNameFat(token.text, lexicon)) words.push(token.text);
+      // "the hard 92 one": what is said besides
+      else if (opened) continue;
+      else break;
     } else if (isThing(token) && (token.meaning.kind === 'fat' || token.meaning.kind === 'ambiguous'))
       words.push(...token.meant.split(/[ -]/));
-    else break;
-    const entry = lexicon.reordered([...own, ...words]);
+    else if (!(opened && isSign(token, ','))) break;
+    const last = words.at(-1);
+    const entry =
+      lexicon.reordered([...own, ...words]) ??
+      (opened && words.length > 1 && last ? lexicon.reordered([...own, last]) : undefined);
     if (entry && entry.meaning.kind === 'fat' && entry.meaning.id !== here.meaning.id && isSign(tokens[k + 1], '?')) {
       // "palm (kernel?) oil": the writer is not sure
       return {
@@ -128,14 +141,64 @@ function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { nam
     const before = tokens[i - 1];
     if (before?.t === 'quantity') return null;
   }
-  return best;
+  return best && opened ? { ...best, to: endOfBracket(tokens, best.to) } : best;
 }
 
-/** A word, or a name of a fat, that may be a part of another's. */
+/** A word, a name of a fat or a melting point, that may be a part of another's name. */
 const canQualify = (token: Token | undefined): boolean =>
   isWord(token)
     ? token.sort !== 'joint'
-    : isThing(token) && (token.meaning.kind === 'fat' || token.meaning.kind === 'ambiguous');
+    : isThing(token)
+      ? token.meaning.kind === 'fat' || token.meaning.kind === 'ambiguous'
+      : meltsAt(token) !== null;
+
+/** What stands behind these is another kind: "sunflower (not the high oleic one)". */
+const denying = /^(?:not|isnt|no|never|without|instead|unlike|like|than|nor)$/;
+
+/** The figure of the melting point that tells one kind from another: "coconut 92 deg". */
+const meltsAt = (token: Token | undefined): string | null =>
+  token?.t === 'quantity' && token.quantity.dim === 'temperature'
+    ? (/^\d+/.exec(token.quantity.text)?.[0] ?? null)
+    : null;
+
+/** A figure stands before the name, or behind what is said of its kind: the rest is talk, "melt the coconut, 92 F". */
+function isWeighed(tokens: readonly Token[], i: number, to: number): boolean {
+  const before = tokens[i - 1];
+  if (before?.t === 'quantity' || (isWord(before) && before.text === 'of' && tokens[i - 2]?.t === 'quantity'))
+    return true;
+  let k = to;
+  while (k - to < longestQualifier && (isWord(tokens[k]) || isSign(tokens[k], '),:=]\t-'))) k++;
+  const figure = tokens[k];
+  return figure?.t === 'quantity' && figure.quantity.dim !== 'temperature';
+}
+
+/** Behind the bracket that closes after a few more words: "(the hydrogenated kind for bars)". */
+function endOfBracket(tokens: readonly Token[], from: number): number {
+  if (isSign(tokens[from - 1], ')]')) return from;
+  let end = from;
+  while (end - from < longestBracket && isWord(tokens[end])) end++;
+  return isSign(tokens[end], ')]') ? end + 1 : from;
+}
+
+/** `sunflower 300 g (high oleic)`: the fat whose kind the bracket behind its amount tells. */
+function qualifiedBehind(
+  tokens: readonly Token[],
+  i: number,
+  lexicon: Lexicon,
+): { named: Named; from: number; to: number } | null {
+  const here = tokens[i];
+  if (!isThing(here)) return null;
+  let from = i + 1;
+  while (isSign(tokens[from], ':=\t-') && from - i < 3) from++;
+  if (tokens[from]?.t !== 'quantity' || !isSign(tokens[from + 1], '([')) return null;
+  // a lone temperature there is that of the pot
+  const found =
+    tokens[from + 2]?.t !== 'quantity'
+      ? qualified([here, ...tokens.slice(from + 1, from + 2 + longestBracket)], 0, lexicon)
+      : null;
+  const to = from + (found?.to ?? 0);
+  return found && isSign(tokens[to - 1], ')]') ? { named: found.named, from: from + 1, to } : null;
+}
 
 const passedOver: ReadonlySet<string> = new Set(['oil', 'of', 'the']);
 
@@ -167,9 +230,12 @@ const speaks =
 /** Names with their decorations, and amounts with the same amount in another unit, in order. */
 export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
   const items: Item[] = [];
+  /** A bracket that tells the kind of the fat before it, and nothing else. */
+  let remark = { from: -1, to: -1 };
   let i = 0;
   while (i < tokens.length) {
-    const token = tokens[i];
+    if (i === remark.from) i = remark.to;
+    const token: Token | undefined = tokens[i];
     if (!token) break;
     if (token.t === 'quantity') {
       const { dim } = token.quantity;
@@ -207,7 +273,10 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         continue;
       }
       const deeper = qualified(tokens, i, lexicon);
-      let named: Named = deeper?.named ?? {
+      const later: ReturnType<typeof qualifiedBehind> =
+        deeper || token.meaning.kind !== 'fat' ? null : qualifiedBehind(tokens, i, lexicon);
+      if (later) remark = later;
+      let named: Named = (deeper ?? later)?.named ?? {
         meaning: token.meaning,
         text: token.text,
         how: token.how,

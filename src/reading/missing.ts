@@ -189,10 +189,14 @@ function inList(tokens: readonly Token[], item: Item, at: number, bound: Bound):
 }
 
 const vague: ReadonlySet<string> = new Set(
-  'some scoop scoops spoonful spoonfuls spoon spoons bit splash little knob handful handfuls dash glug glugs dollop dollops drizzle adding add chunk lump dab swig blob half jar jars tub tubs bottle bottles block blocks stick sticks pack packs bag bags tin tins can cans cap caps capful capfuls ladle ladles mug mugs glass glasses'.split(
+  'some scoop scoops spoonful spoonfuls spoon spoons bit splash little knob handful handfuls dash glug glugs dollop dollops drizzle adding add chunk lump dab swig blob half jar jars tub tubs bottle bottles block blocks stick sticks pack packs bag bags tin tins can cans cap caps capful capfuls ladle ladles mug mugs glass glasses cup cups teacup teacups beaker beakers jug jugs thimble thimbles eggcup eggcups'.split(
     ' ',
   ),
 );
+
+/** "A scoop", "half a mugful". */
+const isVague = (word: string): boolean =>
+  vague.has(word) || /(?:mug|jug|glass|jar|bowl|tin|lid|ladle|beaker|pot|cup|hand|scoop|fist)fuls?$/.test(word);
 
 /** Words between such an amount and its name. */
 const between: ReadonlySet<string> = new Set(['of', 'the', 'my', 'a', 'an', 'more', 'extra', 'good']);
@@ -241,7 +245,7 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[], swap: Swa
     }
     let at = item.from - 1;
     while (at >= 0 && between.has(wordAt(at))) at--;
-    if (vague.has(wordAt(at).replace(/ of$/, '')))
+    if (isVague(wordAt(at).replace(/ of$/, '')))
       assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
   }
 }

@@ -148,13 +148,16 @@ function fractionAt(prims: readonly Prim[], i: number): number | null {
   return Number(top) / Number(bottom);
 }
 
-/** "four hundred and fifty", "twelve and a half", "three quarters", "half"; null where none begins at i. */
-function inWords(prims: readonly Prim[], start: number): { value: number; end: number } | null {
+/**
+ * "four hundred and fifty", "twelve and a half", "three quarters", "half"; null where none begins at `start`. `head`:
+ * what stands in digits before it, the 2 of "2 hundred".
+ */
+function inWords(prims: readonly Prim[], start: number, head = 0): { value: number; end: number } | null {
   let i = start;
   let total = 0;
-  let current = 0;
+  let current = head;
   let seen = false;
-  let lastSmall = 0;
+  let lastSmall = head;
   for (;;) {
     let word = wordAt(prims, i);
     let from = i;
@@ -177,8 +180,8 @@ function inWords(prims: readonly Prim[], start: number): { value: number; end: n
       if (word === 'dozen' && seen) current *= 12;
       else {
         const fits = lastSmall === 0 || (lastSmall >= 20 && lastSmall % 10 === 0 && value < 10);
-        if (!fits) break;
-        current += value;
+        if (!fits && !isSpoken(prims, i, current, value, total)) break;
+        current = fits ? current + value : 100 * current + value;
         lastSmall = value;
       }
       seen = true;
@@ -228,6 +231,19 @@ function inWords(prims: readonly Prim[], start: number): { value: number; end: n
   return null;
 }
 
+/** "One sixty five", "three thirty": the word for hundred is left out in speech. */
+const isSpoken = (prims: readonly Prim[], i: number, hundreds: number, rest: number, thousands: number): boolean =>
+  thousands === 0 &&
+  hundreds < 10 &&
+  rest >= 10 &&
+  smallWords.get(wordAt(prims, i - 1)) === hundreds &&
+  // "two fifty gram blocks", "three ten minute breaks"
+  ![1, 2, 3].some((step) => counted.test(wordAt(prims, i + step)));
+
+/** What is counted, or lasts. */
+const counted =
+  /^(?:blocks|bars|sticks|packs|packets|bags|tubs|jars|tins|cans|bottles|buckets|pieces|lumps|loaves|moulds|molds|breaks|rests|min|mins|minutes?|hours?|days?|weeks?|degrees?)$/;
+
 /** The figure that begins at prim `start`, in digits or words; null where none does. */
 export function numeralAt(prims: readonly Prim[], start: number, habit: DecimalHabit): Numeral | null {
   const first = prims[start];
@@ -261,6 +277,11 @@ export function numeralAt(prims: readonly Prim[], start: number, habit: DecimalH
   }
   const plain = digits(first.text, habit);
   if (!plain) return null;
+  // "2 hundred", "1 hundred and fifty", "1.5 thousand"
+  if (plain.value > 0 && plain.value < 100 && /^(?:hundred|thousand)$/.test(wordAt(prims, start + 1))) {
+    const words = inWords(prims, start + 1, plain.value);
+    if (words) return { value: words.value, other: null, end: words.end, numbers: [start], inWords: false };
+  }
   // 2 1/2, 1-1/2, "1 and a half", "1 and 1/2"
   if (first.text.length <= 3 && isWhole(first.text)) {
     const next = wordAt(prims, start + 1);

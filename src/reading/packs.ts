@@ -3,7 +3,7 @@ import { packed } from './columns.ts';
 import type { Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
-import { isEach, isPot } from './token-is.ts';
+import { isEach, isMeasured, isPot } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 /** Packs of one thing in one recipe, at the most. */
@@ -95,9 +95,23 @@ export function countPacks(tokens: readonly Token[], { figures }: Signals): read
   let out: Token[] | null = null;
   for (const k of figures) {
     const token = tokens[k];
-    if (token?.t !== 'quantity' || token.quantity.dim !== 'bare' || !(isPot(tokens[k + 1]) || namesPack(tokens[k + 1])))
-      continue;
+    if (token?.t !== 'quantity' || token.quantity.dim !== 'bare') continue;
     const { value } = token.quantity;
+    const [sized, packs] = [tokens[k + 1], tokens[k + 2]];
+    // "two 250 g blocks of lard"
+    if (
+      isMeasured(sized) &&
+      isPot(packs) &&
+      /s( of)?$/.test(packs.meant) &&
+      Number.isInteger(value) &&
+      value <= mostPacks
+    ) {
+      out ??= [...tokens];
+      out[k + 1] = { ...sized, quantity: multiplied(sized.quantity, token.quantity, true) };
+      out[k] = asFiller(token);
+      continue;
+    }
+    if (!(isPot(tokens[k + 1]) || namesPack(tokens[k + 1]))) continue;
     const nameAt = k + (tokens[k + 2]?.t === 'word' ? 3 : 2);
     const behind = isPot(tokens[k + 1]) ? toldBehind(tokens, nameAt) : null;
     const one = behind === null ? null : tokens[behind];

@@ -26,7 +26,7 @@ const takesBack =
   /\b(?:(?:no|oh) wait|wait no|wait|hang on|hold on|sorry|i mean|i meant|i mean to say|but meant|make that|make it|scratch that|strike that|correction|oops|whoops|or rather|should be|should have been|should read|changed to|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b|^(?:no|nope|nah)$|^(?:- ?>|= ?>|> ?>)$/;
 /** All that may stand between the two figures where the second counts. */
 const beside: ReadonlySet<string> = new Set(
-  'no nope nah but oh ah argh wait sorry i mean meant to say make that thats it its is was should have been be read changed scratch strike correction oops whoops or rather actually ehm um er uh hang hold on my bad nein quatsch pardon plutot perdon mejor dicho , . ! - > = – — … : ('.split(
+  'no nope nah but oh ah argh wait sorry i mean meant to say make that thats it its is was should have been be read changed scratch strike correction oops whoops or rather actually ehm um er uh hang hold on my bad nein quatsch pardon plutot perdon mejor dicho , . ! ? - > = – — … : ('.split(
     ' ',
   ),
 );
@@ -206,14 +206,77 @@ function nameTakenBack(
   tokens: readonly Token[],
 ): PutRight | null {
   const [before, last] = [kept.at(-2), kept.at(-1)];
-  if (item.kind !== 'thing' || last?.kind !== 'thing' || before?.kind !== 'amount' || sameThing(last, item))
-    return null;
+  if (item.kind !== 'thing' || last?.kind !== 'thing' || sameThing(last, item)) return null;
   if (item.named.meaning.kind === 'role' || last.named.meaning.kind === 'role') return null;
-  if (isBeside(tokens, before.to, last.from) === isOwn(item, next, tokens)) return null;
+  if ((before?.kind === 'amount' && isBeside(tokens, before.to, last.from)) === isOwn(item, next, tokens)) return null;
   if (stands(tokens, last.to, behindOf(tokens, item)) !== 'second') return null;
-  const text = `I took ${item.named.text}, not ${last.named.text}, as the post corrects itself.`;
-  return { text, gone: [], from: last.from, to: item.to };
+  return ofNames(item, last);
 }
+
+const ofNames = (stays: Thing, gone: Thing): PutRight => ({
+  text: `I took ${stays.named.text}, not ${gone.named.text}, as the post corrects itself.`,
+  gone: [],
+  from: gone.from,
+  to: stays.to,
+});
+
+/** A name and the figure beside it. */
+interface Pair {
+  readonly thing: Thing;
+  readonly amount: Amount;
+}
+
+function pairOf(first: Item | undefined, second: Item | undefined, tokens: readonly Token[]): Pair | null {
+  if (!first || !second || !isBeside(tokens, first.to, second.from)) return null;
+  if (first.kind === 'thing' && second.kind === 'amount') return { thing: first, amount: second };
+  return first.kind === 'amount' && second.kind === 'thing' ? { thing: second, amount: first } : null;
+}
+
+/** Words that take more back than they add: not "oh wait, 200 g palm". */
+const another = /\b(?:no|nope|nah|nein|mean|meant|make|scratch|strike|rather|correction|should)\b/;
+
+/** "350 g argan, no sorry, 350 g arachis", "argan 350 g. Sorry, that's arachis": another thing in place of the last. */
+function rowTakenBack(
+  kept: readonly Item[],
+  item: Item,
+  next: Item | undefined,
+  behind: Item | undefined,
+  tokens: readonly Token[],
+): { said: PutRight; renamed: Pair | null } | null {
+  const gone = pairOf(kept.at(-2), kept.at(-1), tokens);
+  const last = kept.at(-1);
+  if (!gone || !last || !mayBeAnother.has(gone.thing.named.meaning.kind)) return null;
+  const own = pairOf(item, next, tokens);
+  const thing = own?.thing ?? (item.kind === 'thing' ? item : null);
+  if (thing?.named.meaning.kind !== gone.thing.named.meaning.kind || sameThing(thing, gone.thing)) return null;
+  const from = behindOf(tokens, item);
+  if (stands(tokens, last.to, from) !== 'second') return null;
+  if (own) {
+    // "350 g argan, no sorry, arachis 350 g coconut"
+    const isTheirs = own.amount === next && behind?.kind === 'thing' && pairOf(next, behind, tokens) !== null;
+    const isSame = weighsAs(own.amount, gone.amount);
+    if (isTheirs || !isPair(own.amount, gone.amount)) return null;
+    if (!isSame && !another.test(wordsBetween(tokens, last.to, from)?.join(' ') ?? '')) return null;
+    return { said: { ...ofNames(own.thing, gone.thing), gone: [gone.amount.quantity] }, renamed: null };
+  }
+  return last.kind === 'amount' ? { said: ofNames(thing, gone.thing), renamed: { ...gone, thing } } : null;
+}
+
+const mayBeAnother: ReadonlySet<string> = new Set(['fat', 'liquid', 'unheld']);
+
+const weighsAs = ({ quantity: a }: Amount, { quantity: b }: Amount): boolean =>
+  Math.abs(alike(a, b).value - alike(b, a).value) <= 1e-6 * Math.abs(b.value);
+
+/** "350 g lard. No, tallow! 350 g": its figure once more, which nothing else takes. */
+const saidAgain = (
+  amount: Item | undefined,
+  next: Item | undefined,
+  behind: Item | undefined,
+  tokens: readonly Token[],
+): Amount | null =>
+  amount?.kind === 'amount' && next?.kind === 'amount' && weighsAs(amount, next) && !pairOf(next, behind, tokens)
+    ? next
+    : null;
 
 /** The items without what was taken back, and what that was. */
 export function putRight(items: readonly Item[], tokens: readonly Token[]): { items: Item[]; back: PutRight[] } {
@@ -229,6 +292,19 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
   );
   for (let k = 0; k < told.length; k++) {
     const each = told[k];
+    const row = each && rowTakenBack(kept, each, told[k + 1], told[k + 2], tokens);
+    if (row) {
+      const gone = kept.splice(-2, 2);
+      back.push(row.said);
+      if (row.renamed) {
+        const { thing, amount } = row.renamed;
+        kept.push(...gone.map((one) => (one.kind === 'thing' ? { ...one, named: thing.named } : amount)));
+        const again = saidAgain(amount, told[k + 1], told[k + 2], tokens);
+        if (again) back.splice(-1, 1, { ...row.said, gone: [again.quantity], to: again.to });
+        if (again) k++;
+        continue;
+      }
+    }
     if (each?.kind !== 'amount') {
       const said = each && nameTakenBack(kept, each, told[k + 1], tokens);
       if (said) {
@@ -237,6 +313,9 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
         // its figure stays where it stood
         if (each?.kind === 'thing' && last?.kind === 'thing' && !isOwn(each, told[k + 1], tokens)) {
           kept.push({ ...last, named: each.named });
+          const again = saidAgain(kept.at(-2), told[k + 1], told[k + 2], tokens);
+          if (again) back.splice(-1, 1, { ...said, gone: [again.quantity], to: again.to });
+          if (again) k++;
           continue;
         }
       }

@@ -79,7 +79,10 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token)) aside(k, 'a total that agrees');
       if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
       if (told && isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');
-      if (isMeltPoint(tokens, k, token)) aside(k, 'a melting point');
+      if (isMeltPoint(tokens, k, token)) {
+        out ??= [...tokens];
+        out[k] = { ...token, quantity: { ...token.quantity, dim: 'temperature' } };
+      }
       if (isIceOf(tokens, k, token)) aside(k, 'a part of what was said');
       if (told && isCounted(tokens, k, token)) aside(k, 'a count');
       const same = conversionOf(tokens, k, token);

@@ -43,6 +43,8 @@ export const signal = {
   trying: 536870912,
   /** Words that may tell that a cook is over. */
   cooked: 1073741824,
+  /** "How much": the last bit that there is. */
+  asking: -2147483648,
 } as const;
 
 /** The words of each. */
@@ -60,6 +62,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
     'bought purchased purchase purchases ordered inventory stocktake unopened delivery delivered shopping cupboard pantry larder cellar storeroom stash supplies stockpile leftovers haul',
   keeping: 'stock store shelf shelves home hand over have got',
   for: 'for',
+  asking: 'how',
   selling: 'sell sells sold selling buy bought pay paid charge charged',
   parting: 'split divide divided cut separate separated slice sliced',
   including: 'includes included including incl contains thereof',

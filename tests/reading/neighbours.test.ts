@@ -12,6 +12,35 @@ function weighed(text: string): Readonly<Record<string, number>> {
 }
 
 test.each<[string, Readonly<Record<string, number>>]>([
+  ['sunflower 300 g (high oleic), lard 200 g. How much lye?', { 'sunflower-oil-high-oleic': 300, lard: 200 }],
+  ['olive: 300 g (not the pomace), lard 200 g. How much lye?', { 'olive-oil-virgin': 300, lard: 200 }],
+  [
+    'coconut (the 92 degree hydrogenated one) 11 g, coconut 76 deg 5 g, lard 16 g. How much lye?',
+    { 'coconut-oil-hydrogenated': 11, 'coconut-oil': 5, lard: 16 },
+  ],
+  ['300 g coconut (the hard 92 one), lard 200 g. How much lye?', { 'coconut-oil-hydrogenated': 300, lard: 200 }],
+  ['lard 200 g, coconut 100 g, 40 g NaOH. Melt the coconut, 92 F, first', { lard: 200, 'coconut-oil': 100, naoh: 40 }],
+  ['350 g argan?? no sorry ARACHIS oil. 350 g. And 150 g lard. How much lye?', { 'peanut-oil': 350, lard: 150 }],
+  ['350 g argan, no sorry, 300 g arachis, 150 g lard. How much lye?', { 'peanut-oil': 300, lard: 150 }],
+  ["argan: 350 g. Sorry, that's arachis oil, 150 g lard. How much lye?", { 'peanut-oil': 350, lard: 150 }],
+  [
+    '350 g argan, oh wait, 300 g arachis, 150 g lard. How much lye?',
+    { 'argan-oil': 350, 'peanut-oil': 300, lard: 150 },
+  ],
+  [
+    'I bought a 500 g tub of caustic soda for 6.50, and have 1 kg of lard. How much of the tub goes in?',
+    { lard: 1000 },
+  ],
+  ["I've got a tub of caustic soda, 500 g, and 1 kg lard. How much of that goes in?", { lard: 1000 }],
+  ['Got 500 g of caustic soda at home and 1 kg lard. How much of it goes in?', { lard: 1000 }],
+  ['I have 142 g NaOH and 1 kg lard. How much water do I need?', { lard: 1000, naoh: 142 }],
+  ['2 hundred g lard, 1 hundred and fifty g coconut. How much lye?', { lard: 200, 'coconut-oil': 150 }],
+  ['lard 1200 g, lye is one sixty five point five, water three thirty (all grams)', { lard: 1200, naoh: 165.5 }],
+  ['two fifty gram blocks of lard. How much lye?', { lard: 100 }],
+  [
+    'a kilo of lard and half a kilo of coconut and my lye is 215 grams water is 500 grams is that ok the lye is sodium hydroxide. It says 5 stars on the page.',
+    { lard: 1000, 'coconut-oil': 500, naoh: 215 },
+  ],
   ['lard -500 g, coconut -200 g, lye -97 g, water -190 g', { lard: 500, 'coconut-oil': 200, naoh: 97 }],
   ['Got 3 tubs of coconut oil from the shop, 400 g each. How much lye?', { 'coconut-oil': 1200 }],
   [
@@ -132,3 +161,18 @@ test.each([
   'lard -500 g, coconut 200 g, lye 97 g, water 190 g',
   '500 g lard, 150 g water, lye: the scale said somewhere between 190 and 240',
 ])('asks: %s', (text) => expect(readRecipe(reader, text).doubts).not.toEqual([]));
+
+test.each([
+  'half a measuring cup of lye beads',
+  'a mugful of lye',
+  'half a teacup of lye',
+  'a heaped coffee cup of lye',
+])('alkali by a vessel is asked about: %s', (lye) =>
+  expect(readRecipe(reader, `500 g lard, ${lye}, 190 g water. Is that ok?`).doubts.map(({ id }) => id)).toEqual([
+    'no-amount',
+  ]),
+);
+
+test.each(['roast drippings', 'turkey drippings', 'drippings from the oven'])('fat of no one animal: %s', (fat) =>
+  expect(readRecipe(reader, `${fat} 400 g, NaOH 56 g, water 190 g`).doubts).toHaveLength(1),
+);
