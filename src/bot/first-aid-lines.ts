@@ -212,7 +212,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'drooling drools foaming gasping limp unresponsive retching spluttering sneezing unwell bleed bleeds sangra',
     'sangre cough coughing coughed choking choked gagging dizzy lightheaded wheezing wheeze breathless sick',
     'nauseous nausea vomit',
-    'vomiting vomited puking rash headache faint fainted fainting unconscious collapsed asthma',
+    'vomiting vomited puking rash headache coughs wheezes chokes faint fainted fainting unconscious collapsed asthma',
     'husten huste hustet hustete gehustet schwindlig schwindelig ubel sabbert speichelt schwindel schlecht kopfweh',
     'kopfschmerzen bewusstlos ohnmachtig erbricht erbrochen atemnot',
     'bave etouffe toux tousse toussent vertige vertiges vomi vomit evanoui evanouie nausee nausees',

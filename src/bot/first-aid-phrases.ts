@@ -19,6 +19,8 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     'no puedo respirar\\b',
     '(?:hard|trouble|struggling) (?:to breathe|breathing)\\b',
     'short of breath\\b',
+    '(?:hurts?|painful|sore|stings?)(?: (?:me|him|her|them|us))? (?:to breathe|(?:when|if|each time|every time) (?:i|she|he|they|we) breathes?)(?: in)?\\b',
+    'breathing (?:in )?(?:hurts|is (?:sore|painful)|stings|burns)\\b',
     'passed out\\b',
     '(?:(?:cant|wont) stop|keeps?) coughing\\b',
   ],

@@ -148,7 +148,13 @@ const plainly = (): Readonly<Record<Told, readonly RegExp[]>> => ({
     /[DL][^.N]{0,6}K/g,
   ],
   eyes: [/[Rrm][^.,Nw]{0,4}[oi][Ot]{0,2}x?E/g, /OE[^.N]{0,2}H|HOE/g, /c[^.N]{0,3}E/g],
-  inhaled: [/C[^.N]{0,3}i[tO]?V/g, /B[^.N]{0,8}[HJKn]/g, /B[^.N]{0,3}k/g],
+  inhaled: [
+    /C[^.N]{0,3}i[tO]?V/g,
+    /B[^.N]{0,8}[HJKn]/g,
+    /B[^.N]{0,3}k/g,
+    /K[^.N]{0,8}OT[^.N]{0,2}[Hh]/g,
+    /OT[^.N]{0,2}[Hh][^.N]{0,8}K/g,
+  ],
   skin: [
     /C[^.N]{0,6}Pi[tO]{0,2}[pAS]/g,
     /J[^.N]{0,6}[sR]|[PEWCY][^.NM]{0,10}J|J[^.NM]{0,10}(?:[EW]|O[xt]?P|[oi]t?P|P)/g,

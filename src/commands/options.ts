@@ -109,10 +109,17 @@ export function takeOptions(
       fault ??= outOfBounds(key, declared, said);
     }
     options[key] = value;
-    return ' ';
+    return key === 'unit' && isOfRows(text, at, at + whole.length) ? whole : ' ';
   });
   return fault ? { ok: false, fault } : { ok: true, value: { text: rest, options } };
 }
+
+/** "unit: g" in a line of its own among rows without any: theirs, and so the answer's. */
+const isOfRows = (text: string, from: number, to: number): boolean =>
+  /(?:^|\n)[ \t]*$/.test(text.slice(0, from)) &&
+  /^[ \t]*(?:\n|$)/.test(text.slice(to)) &&
+  /\d/.test(text) &&
+  !/\d\s?(?:g|gr|gms?|grams?|kg|kilos?|oz|ozs|ounces?|lbs?|pounds?)\b/i.test(text.slice(0, from) + text.slice(to));
 
 function wrongValue(key: string, declared: Declared, said: string): Fault {
   const candidates =

@@ -312,6 +312,22 @@ export interface HeadUnits {
   readonly global: ReadonlySet<string>;
 }
 
+/** "I own no scale for grams, everything here is ounces unless it says pounds": the unit of all the rest. */
+function unitOfAll(line: readonly Token[], lexicon: Lexicon): string | null {
+  const all = line.findIndex(
+    (token) =>
+      (token.t === 'word' || token.t === 'name') &&
+      /^(everything|all|weights|amounts|figures|numbers)$/i.test(token.text),
+  );
+  for (let k = all + 1; all >= 0 && k - all <= 5; k++) {
+    const token = line[k];
+    const hit = token?.t === 'word' ? lexicon.units.next?.get(token.text)?.hit : null;
+    if (hit) return unit(hit).dimension === 'mass' ? hit : null;
+    if (token?.t === 'word' ? /^(not|but|no|or)$/.test(token.text) : token?.t !== 'name') return null;
+  }
+  return null;
+}
+
 /** Units that stand without a figure: in a heading of their own line, or said of the whole post. */
 export function headUnits(tokens: readonly Token[], lexicon: Lexicon, { at: signs }: Signals): HeadUnits {
   const sections: { from: number; unit: string }[] = [];
@@ -332,7 +348,11 @@ export function headUnits(tokens: readonly Token[], lexicon: Lexicon, { at: sign
       const hit = token.t === 'word' ? lexicon.units.next?.get(token.text)?.hit : null;
       return hit && /^(?:mass|volume)$/.test(unit(hit).dimension) ? [hit] : [];
     });
-    if (new Set(several).size > 1) continue;
+    if (new Set(several).size > 1) {
+      const all = unitOfAll(part, lexicon);
+      if (all) global.add(all);
+      continue;
+    }
     const at = part.findIndex((token) => token.t === 'word' && lexicon.units.next?.get(token.text)?.hit === found);
     const before = part[at - 1];
     const marked =

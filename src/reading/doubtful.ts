@@ -74,7 +74,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       continue;
     }
     const isTotal = roles.totalFats !== null && quantity.dim === 'mass' && quantity.value === roles.totalFats.value;
-    if (!doubted && (isTotal || isSaidAgain(tokens, item, rows))) {
+    if (!doubted && (isTotal || isSaidAgain(tokens, item, rows) || isSpelledOut(quantity, rows))) {
       assembly.fate(quantity, 'used', 'said again');
       continue;
     }
@@ -148,6 +148,12 @@ function isSaidAgain(tokens: readonly Token[], { from, quantity }: Amount, rows:
     rows.some(({ grams }) => grams !== null && Math.abs(grams - quantity.value) <= 0.005 * grams)
   );
 }
+
+/** "12 oz … that's a one, twelve": the figure of a row once more, in words. */
+const isSpelledOut = ({ dim, value, inWords }: Quantity, rows: readonly Row[]): boolean =>
+  dim === 'bare' &&
+  inWords &&
+  rows.some(({ amount }) => amount && Math.abs(amount.value / (amount.unit?.factor ?? 1) - value) < 1e-6 * value);
 
 /** Tokens behind which nobody speaks of the same role any more. */
 const farthestSpoken = 24;

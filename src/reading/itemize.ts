@@ -79,7 +79,7 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) =
   [usedOfPacks, signal.using],
   [packOfLye, signal.asking],
   [leaveStore, signal.buying | signal.keeping | signal.price],
-  [namedBefore, signal.ofIt],
+  [namedBefore, signal.ofIt | signal.using],
   [setAside, signal.figure],
   [countPacks, signal.figure],
   // what `rates` made is a share, too

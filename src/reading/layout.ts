@@ -87,7 +87,7 @@ export function layOut(text: string): LaidOut {
   }
   let out = lines.join('\n');
   if (/\.\.[ ]*[lI]?\d/.test(out))
-    out = out.replace(/(\p{L}|\))[ ]?\.{2,}[ ]?(?=[lI]?\d)/gu, '$1: ').replace(/%[ ]*\.{2,}[ ]*(?=\d)/g, '% ');
+    out = out.replace(/(\p{L}|\)|\p{L}\d)[ ]?\.{2,}[ ]?(?=[lI]?\d)/gu, '$1: ').replace(/%[ ]*\.{2,}[ ]*(?=\d)/g, '% ');
   if (out.includes('. . ')) out = out.replace(/(\p{L}|\p{L}\d|\))[ ]*(?:\.[ ]+){2,}\.?[ ]*(?=\d)/gu, '$1: ');
   if (out.includes('#')) out = out.replace(/^[ ]*#{1,6}[ ]+(?=\p{L})/gmu, '');
   if (/[*_`]/.test(out))

@@ -47,6 +47,9 @@ function isKnown(word: string, lexicon: Lexicon): boolean {
   return found;
 }
 
+/** Letters behind two such digits at the head of a word, at the least: `01ive`. */
+const leastBehindTwo = 3;
+
 const isUnit = ({ text }: Prim, lexicon: Lexicon): boolean => lexicon.units.next?.has(text) === true;
 
 function wordAt(prims: readonly Prim[], i: number, end: number, lexicon: Lexicon): Prim | null {
@@ -55,7 +58,10 @@ function wordAt(prims: readonly Prim[], i: number, end: number, lexicon: Lexicon
   if (
     !first ||
     !second ||
-    (first.kind === 'number' && (first.text.length > 1 || (end === i + 2 && isUnit(second, lexicon))))
+    (first.kind === 'number' &&
+      (first.text.length > 1
+        ? second.text.length < leastBehindTwo || isUnit(second, lexicon)
+        : end === i + 2 && isUnit(second, lexicon)))
   )
     return null;
   const pieces = prims.slice(i, end);
@@ -113,6 +119,54 @@ function withL(prim: Prim, lexicon: Lexicon): Prim | null {
   return isKnown(text, lexicon) ? { ...prim, text } : null;
 }
 
+/** Letters that look like another, side by side: `VVater`, `palrn`. */
+const pairs: readonly (readonly [RegExp, string])[] = [
+  [/vv/g, 'w'],
+  [/rn/g, 'm'],
+];
+
+function ofPairs(prim: Prim, lexicon: Lexicon): Prim | null {
+  if (prim.kind !== 'word' || !/vv|rn/.test(prim.text)) return null;
+  for (const [pair, letter] of pairs) {
+    const text = prim.text.replace(pair, letter);
+    if (text !== prim.text && isNamed(text, lexicon) && !isKnown(prim.text, lexicon) && !lexicon.isEveryday(prim.text))
+      return { ...prim, text };
+  }
+  return null;
+}
+
+const isNamed = (text: string, { names }: Lexicon): boolean => names.has(text);
+
+/** "Castoroil", "casteroil": a word that no list holds, and the generic one at its end. */
+function runTogether(prim: Prim, lexicon: Lexicon): readonly Prim[] | null {
+  const generic = prim.kind === 'word' ? /(?<=.{3})(?:oil|butter)$/.exec(prim.text) : null;
+  if (!generic || prim.raw.length !== prim.text.length) return null;
+  if (isKnown(prim.text, lexicon) || lexicon.isEveryday(prim.text)) return null;
+  const { index } = generic;
+  return [
+    { ...prim, text: prim.text.slice(0, index), raw: prim.raw.slice(0, index) },
+    { ...prim, text: generic[0], raw: prim.raw.slice(index), glued: true, at: prim.at + index },
+  ];
+}
+
+/** Letters of a word that is written with spaces between them, at the most. */
+const mostLetters = 12;
+
+/** "L y e", "N a O H": single letters, one space apart, that make the word of a name. */
+function spacedOut(prims: readonly Prim[], i: number, lexicon: Lexicon): Prim | null {
+  const first = prims[i];
+  if (first?.kind !== 'word' || first.raw.length !== 1 || prims[i + 1]?.raw.length !== 1) return null;
+  const pieces = [first];
+  for (let prim = prims[i + 1]; prim && pieces.length < mostLetters; prim = prims[i + pieces.length]) {
+    if (prim.kind !== 'word' || prim.raw.length !== 1 || prim.at !== first.at + 2 * pieces.length) break;
+    pieces.push(prim);
+  }
+  const text = pieces.map((piece) => piece.text).join('');
+  return pieces.length > 2 && isNamed(text, lexicon)
+    ? { ...first, text, raw: pieces.map(({ raw }) => raw).join(' ') }
+    : null;
+}
+
 /** Words and figures that text recognition mixed up, from which on the post is one of its making. */
 const leastMixedUp = 2;
 
@@ -151,10 +205,19 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
       i = figure;
       continue;
     }
-    const letter = prim && !mixed ? withL(prim, lexicon) : null;
-    if (letter) {
+    const letter = prim ? ((mixed ? null : withL(prim, lexicon)) ?? ofPairs(prim, lexicon)) : null;
+    const spaced = prim && !mixed && !letter ? spacedOut(prims, i, lexicon) : null;
+    const whole = letter ?? spaced;
+    if (whole) {
       out ??= prims.slice(0, i);
-      out.push(letter);
+      out.push(whole);
+      i += spaced ? (spaced.raw.length + 1) / 2 : 1;
+      continue;
+    }
+    const two = prim ? runTogether(prim, lexicon) : null;
+    if (two) {
+      out ??= prims.slice(0, i);
+      out.push(...two);
       i++;
       continue;
     }

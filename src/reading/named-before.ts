@@ -1,8 +1,8 @@
 /** Weights of what was named in a sentence before: "Coconut was on offer ... 400 g of it". */
 import { drinkless } from './items.ts';
-import { ofIt } from './of-it.ts';
+import { ofIt, pronoun } from './of-it.ts';
 import type { Signals } from './signals.ts';
-import { isAny, isMark, isMeasured, isStop, isWord, wordAt } from './token-is.ts';
+import { isAny, isIngredient, isMark, isMeasured, isPot, isStop, isWord, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 import { thingOf, weighedThings } from './weighed.ts';
 
@@ -15,6 +15,14 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
     const owned = isOwned(tokens, k, token);
     const rest = boiledDown(tokens, k, token) ? leftAt(tokens, k) : -1;
     const isOfIt = rest >= 0 || ofIt(tokens, k, token);
+    const [lye, place] = isMeasured(token) ? lyeBefore(tokens, k, isOfIt && rest < 0) : nowhere;
+    const alkali = tokens[lye];
+    const stand = tokens[place];
+    if (alkali?.t === 'name' && stand) {
+      out ??= [...tokens];
+      out[place] = { ...alkali, from: stand.from, to: stand.to };
+      continue;
+    }
     const named = owned !== null || isOfIt ? namedLast(tokens, k) : -1;
     if (named < 0) continue;
     const fat = tokens[named];
@@ -51,6 +59,49 @@ function namedLast(tokens: readonly Token[], k: number): number {
   }
   return -1;
 }
+
+const nowhere: readonly [number, number] = [-1, -1];
+
+/** "NaOH of 98 %, 142 g of it", "a master batch, from that I pour 274 g": where the lye stands, and the word for it. */
+function lyeBefore(tokens: readonly Token[], k: number, isOfIt: boolean): readonly [number, number] {
+  const place = isOfIt ? k + 2 : takenFrom(tokens, k);
+  if (place < 0) return nowhere;
+  let at = k - 1;
+  while (at >= 0 && k - at <= longestWay && !isIngredient(tokens[at])) at--;
+  // "a master batch, equal weights NaOH and water"
+  let stock = at;
+  while (stock >= 0 && at - stock <= 8 && !isStop(tokens[stock]) && !isStock(tokens[stock])) stock--;
+  const lye = isStock(tokens[stock]) ? stock : at;
+  const name = tokens[lye];
+  if (name?.t !== 'name' || !(name.meaning.kind === 'alkali' || isStock(name))) return nowhere;
+  // "a stock of lye, 50 %": what is taken is a solution, whatever it is called
+  const isThin = (one: Token): boolean =>
+    one.t === 'quantity'
+      ? one.quantity.dim === 'percent' && one.quantity.value < leastPure
+      : one.t === 'word' &&
+        /^(half|halves|mixed|premixed|dissolved|diluted|liquid|solved|ready|stock|batch)$/.test(one.text);
+  if (name.meaning.kind === 'alkali' && isAny(tokens, lye - 10, k, isThin)) return nowhere;
+  return weighedThings(tokens).has(thingOf(name)) ? nowhere : [lye, place];
+}
+
+/** Alkali in the tub is purer than any solution. */
+const leastPure = 0.8;
+
+const isStock = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind === 'stock';
+
+/** The verb of "from it I take 139 g", "out of the tub I weighed 139 g"; -1 where there is none. */
+function takenFrom(tokens: readonly Token[], k: number): number {
+  if (!taking.test(wordAt(tokens, k - 1))) return -1;
+  for (let at = k - 2; at >= 0 && k - at <= 6; at--) {
+    const word = wordAt(tokens, at);
+    if (/^(from|of)$/.test(word))
+      return pronoun.test(wordAt(tokens, at + 1)) || isPot(tokens[at + 1]) || isPot(tokens[at + 2]) ? k - 1 : -1;
+    if (word === '' && !isPot(tokens[at])) return -1;
+  }
+  return -1;
+}
+
+const taking = /^(take|took|taken|pour|poured|use|used|weigh|weighed|need|measure|measured|add|added|put|out)$/;
 
 /** "There's always duck fat. I've 600 g, and 150 g coconut": where the verb of having stands; null where it names its own. */
 function isOwned(tokens: readonly Token[], k: number, token: Figure): number | null {

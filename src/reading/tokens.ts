@@ -188,7 +188,11 @@ function spellings(
       (tried.size < mostSlips || tried.has(word.text))
     ) {
       const near = word.strange ? meantFor(word, lexicon, speller) : none;
-      const likely = near.length > 0 ? near : beforeGeneric(prims, words, k, lexicon);
+      // "shee butter" is no sheep's
+      const next = prims[k + 1]?.text ?? '';
+      const known = near.length > 0 && (!generic.has(next) || near.some((one) => isBefore(one, next, lexicon)));
+      const heard = known ? none : beforeGeneric(prims, words, k, lexicon);
+      const likely = heard.length > 0 ? heard : near;
       if (!word.strange && likely.length === 0) continue;
       tried.add(word.text);
       if (likely.length === 0) continue;
@@ -198,6 +202,9 @@ function spellings(
   }
   return meant;
 }
+
+const isBefore = (word: string, next: string, { names }: Lexicon): boolean =>
+  names.from(word)?.next?.has(next) === true;
 
 const generic: ReadonlySet<string> = new Set(['oil', 'butter', 'wax']);
 

@@ -1,5 +1,8 @@
 /** Texts of many hands. `accidents` must get first aid; `harmless` must not, because they are about a recipe or a bar. */
 export const accidents: readonly string[] = [
+  'lard 500 g, coconut 200 g, 98 g NaOH, 200 g water. My boy coughs since, and his throat burns',
+  'lard 500 g, coconut 200 g, 98 g NaOH, 200 g water. It hurts when I breathe in.',
+  'lard 500 g, coconut 200 g, 98 g NaOH, 200 g water. Since the class breathing in hurts.',
   // eyes
   'got lye in my eye',
   'lye in eye help',
@@ -774,6 +777,7 @@ export const accidents: readonly string[] = [
 ];
 
 export const harmless: readonly string[] = [
+  'lard 500 g, coconut 200 g, 98 g NaOH, 200 g water. I have a sore throat and cough, so I use menthol',
   'My cat drank from the bowl of goat milk, so I have only 150 g left. olive 500, coconut 200, lye 98 g',
   'Two pounds of lard, four ounces of lye. Emil, not in your mouth! how much water?',
   "frozen goat's milk 200 g so that it wouldn't scald, lye 96 g, olive 700 g",

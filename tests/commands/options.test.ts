@@ -47,6 +47,12 @@ describe('a recipe keeps its own lines', () => {
     'not-superfat=5',
   ])('%s', (text) => expect(taken(text)).toEqual({ text, options: {} }));
 
+  test('the unit of rows that have none stays beside the option', () => {
+    const text = 'olive: 480\nunit: g\nNaOH: 62';
+    expect(taken(text)).toEqual({ text, options: { unit: 'g' } });
+    expect(taken('olive: 480 g\nunit: oz\nNaOH: 62 g').text).not.toContain('unit');
+  });
+
   test('and only the option goes', () => {
     expect(taken('superfat=8 450 g olive, step: 0.1 g, lye: 60 g').text.replace(/\s+/g, ' ')).toBe(
       ' 450 g olive, , lye: 60 g',

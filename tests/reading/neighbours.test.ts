@@ -12,6 +12,28 @@ function weighed(text: string): Readonly<Record<string, number>> {
 }
 
 test.each<[string, Readonly<Record<string, number>>]>([
+  ['Tub says: sodium hydroxide, 98.5 %. From it I take 139 g. Lard 1 kg, water 300 g.', { lard: 1000, naoh: 139 }],
+  ['My NaOH is 98 %, says the can. 142 g of it to 1 kg lard, 280 g water.', { lard: 1000, naoh: 142 }],
+  [
+    'I keep a master batch, equal weights NaOH and water. From that I pour 274 g. Lard 1 kg.',
+    { lard: 1000, naoh: 137 },
+  ],
+  ['Caustic soda, 99 %. Out of the tub I weighed 139 g. Lard 1 kg, water 300 g', { lard: 1000, naoh: 139 }],
+  [
+    'I own no scale for grams, so everything here is ounces unless it says pounds:\nlard 2 lb\nolive 10\ncoconut 12\nlye 5.5',
+    {
+      lard: 32 * 28.349523125,
+      'olive-oil-virgin': 283.49523125,
+      'coconut-oil': 12 * 28.349523125,
+      naoh: 5.5 * 28.349523125,
+    },
+  ],
+  ['VVater ... 300 g\nPalrn oil ... 250 g\nlard ... 100 g\nL y e ... 50 g', { 'palm-oil': 250, lard: 100, naoh: 50 }],
+  [
+    'casteroil 40 g, shee butter 100 g, coconutoil 60 g. How much lye?',
+    { 'castor-oil': 40, 'shea-butter': 100, 'coconut-oil': 60 },
+  ],
+  ['lard 26 oz, lye 3 oz, water 9 oz ... that is a nine, nine', { lard: 26 * 28.349523125, naoh: 3 * 28.349523125 }],
   ['sunflower 300 g (high oleic), lard 200 g. How much lye?', { 'sunflower-oil-high-oleic': 300, lard: 200 }],
   ['olive: 300 g (not the pomace), lard 200 g. How much lye?', { 'olive-oil-virgin': 300, lard: 200 }],
   [
@@ -176,3 +198,6 @@ test.each([
 test.each(['roast drippings', 'turkey drippings', 'drippings from the oven'])('fat of no one animal: %s', (fat) =>
   expect(readRecipe(reader, `${fat} 400 g, NaOH 56 g, water 190 g`).doubts).toHaveLength(1),
 );
+
+test('a solution that is called by its lye alone is asked about', () =>
+  expect(readRecipe(reader, 'I have a stock of lye, 50 %. From it I take 274 g, lard 1 kg').doubts).toHaveLength(1));
