@@ -1,5 +1,6 @@
 import type { AlkaliId } from '../catalogue/types.ts';
 import { type Item, sameWithin } from './items.ts';
+import { isForLater } from './missing.ts';
 import type { Quantity } from './quantities.ts';
 import type { Purity, RecipeReading } from './reading.ts';
 import { asPurity, type Roles } from './roles.ts';
@@ -34,7 +35,7 @@ export function readAlkali(
   roles: Roles,
   demand: (id: AlkaliId) => number,
 ): { alkali: RecipeReading['alkali']; stockWater: number; named: AlkaliId[]; split: [number, number] | null } {
-  const { text, lexicon, items } = assembly.source;
+  const { text, lexicon, items, tokens } = assembly.source;
   const found: Found[] = [];
   const mentioned = new Set<AlkaliId>();
   const stockShare =
@@ -46,7 +47,9 @@ export function readAlkali(
     if (
       item.kind === 'thing' &&
       (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock') &&
-      item.named.meaning.id !== 'unsaid'
+      item.named.meaning.id !== 'unsaid' &&
+      // "Someday I want to try KOH"
+      !isForLater(tokens, item, !rows.some(isUnsaidLye))
     )
       mentioned.add(item.named.meaning.id);
   /** "lye 23 g, KOH 62 g": two alkalis, of which the one by its bare name is sodium hydroxide. */
@@ -263,6 +266,9 @@ const isShare = (item: Item | undefined): item is Extract<Item, { kind: 'amount'
 
 const isAlkali = (item: Item): boolean =>
   item.kind === 'thing' && (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock');
+
+const isUnsaidLye = ({ named: { meaning }, grams }: Row): boolean =>
+  meaning.kind === 'alkali' && meaning.id === 'unsaid' && grams !== null;
 
 /** "my flakes say 85 %": a share that no name takes, as a label has it, beside a named alkali. */
 export function loosePurity(assembly: Assembly, roles: Roles): void {

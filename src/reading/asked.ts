@@ -134,6 +134,9 @@ function superfatLast(items: readonly Item[], tokens: readonly Token[]): readonl
   const at = items.indexOf(only);
   const next = items[at + 1];
   const before = wordAt(tokens[only.from - 1]);
+  const scent = tokens[only.from - 2];
+  // "rose geranium at 2 % was plenty"
+  if (scent?.t === 'name' && (scent.meaning.kind === 'scent' || scent.meaning.kind === 'additive')) return items;
   const stop = tokens[only.to];
   const ends = stop?.t === 'line' || (stop?.t === 'sign' && /^[.!?;]$/.test(stop.text));
   const alone = next === undefined || ends || next.from > only.to + 1 || (isThing(next) && canBeAsked(next));

@@ -79,5 +79,7 @@ export function isPaid(tokens: readonly Token[], k: number, { quantity: { dim, t
   const sold = /^(at|in)$/.test(shop) && wordAt(tokens, k + 2) === 'the' && tokens[k + 3]?.t === 'word';
   if (/^(was|is|were|are)$/.test(before.text) && (sold || shop === 'a' || shop === 'per')) return true;
   if (!/^(at|for|about)$/.test(before.text)) return false;
+  // "was on offer at 1.49"
+  if (/^(offer|sale|special|reduced|down|discount)$/.test(wordAt(tokens, k - 2))) return true;
   return isAny(tokens, k - 5, k - 1, (one) => gives(one, signal.selling));
 }

@@ -119,6 +119,18 @@ function isLyeIn(tokens: readonly Token[], k: number): boolean {
   return tokens[k - 1]?.t === 'quantity' || tokens[k + 1]?.t === 'quantity' || tokens[k + 2]?.t === 'quantity';
 }
 
+/** "It looked like mashed potatoes at 50 minutes last time": of another batch. */
+function isOfLastTime(tokens: readonly Token[], k: number): boolean {
+  const ends = (token: Token | undefined): boolean =>
+    token === undefined || (token.t !== 'quantity' && endsPhrase(token));
+  let from = k;
+  while (k - from < 2 * phrase && !ends(tokens[from - 1])) from--;
+  for (let at = from; at - k < 2 * phrase && !ends(tokens[at]); at++)
+    if (textOf(tokens[at]) === 'last' && /^(?:time|batch|one|week|month|year|loaf)$/.test(textOf(tokens[at + 1])))
+      return true;
+  return false;
+}
+
 /** The tokens with what tells of the end of the cook, of a cooked soap, as one that says "after". */
 export function endOfCook(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -128,7 +140,7 @@ export function endOfCook(tokens: readonly Token[], signals: Signals): readonly 
     if (!givesAt(signals, k, signal.cooked) || (token?.t !== 'word' && token?.t !== 'name')) continue;
     lye ??= tokens.findIndex((_, at) => isLyeIn(tokens, at));
     const told = toldAt(tokens, k, lye >= 0 && lye <= k);
-    if (told === null) continue;
+    if (told === null || isOfLastTime(tokens, k)) continue;
     out ??= [...tokens];
     const meaning = { kind: 'role', id: 'after' } as const;
     const meant = told === 'until' ? untilDone : cookOver;

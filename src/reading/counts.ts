@@ -1,7 +1,7 @@
 /** Figures that weigh nothing: counts, pages, portions, eggs, years, a melting point. */
 import { signal } from './signal-words.ts';
 import { gives } from './signals.ts';
-import { isAny, isIngredient, isMark, isWord, wordAt } from './token-is.ts';
+import { isAny, isIngredient, isMark, isRole, isWord, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 
 /** "the two waters", "all four fats", "for those three": how many were named, and no weight. */
@@ -29,13 +29,19 @@ export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim
   );
 }
 
-/** `page 11 of 38`, `2 of 3`: whole figures, behind which nothing is named. */
+/** `page 11 of 38`, `2 of 3`: whole figures, behind which nothing is named */
 export function isPageCount(tokens: readonly Token[], k: number): boolean {
   const [part, whole, next] = [tokens[k], tokens[k + 2], tokens[k + 3]];
   if (part?.t !== 'quantity' || whole?.t !== 'quantity' || whole.quantity.dim !== 'bare') return false;
   const [a, b] = [part.quantity.value, whole.quantity.value];
   return Number.isInteger(a) && Number.isInteger(b) && a <= b && !isIngredient(next);
 }
+
+/** "4 pages long". */
+export const isOfPages = (tokens: readonly Token[], k: number): boolean => {
+  const counted = tokens[k + 1];
+  return isRole(counted, 'number') && counted?.t === 'name' && /^pages$/i.test(counted.text);
+};
 
 /** "split the batter in 2", "cut into 10". */
 export function isPortion(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {

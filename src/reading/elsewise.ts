@@ -3,11 +3,12 @@
  * of people, degrees that say no unit.
  */
 import { inStore } from './in-store.ts';
+import { othersSoap, otherUse, soapNamed } from './other-use.ts';
 import { listed, signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
 import { isIngredient, isRole, isStop } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
-import { weighedElsewhere } from './weighed.ts';
+import { weighedElsewhere, weighedFats } from './weighed.ts';
 
 const drunk = 'what somebody drank';
 const otherWeight = 'the weight of something else';
@@ -25,6 +26,9 @@ export const ofElse: ReadonlySet<string> = new Set([
   difference,
   otherBatch,
   soapMade,
+  otherUse,
+  othersSoap,
+  soapNamed,
 ]);
 
 type Name = Extract<Token, { t: 'name' }>;
@@ -174,15 +178,6 @@ function ownPackOf(tokens: readonly Token[], k: number, { quantity }: Figure, fa
 
 /** Fats that are weighed, which make a recipe without the pack. */
 const leastFats = 2;
-const weighedFats = (tokens: readonly Token[]): number =>
-  tokens.filter((one, k) => {
-    if (one.t !== 'name' || one.meaning.kind !== 'fat') return false;
-    return [k - 1, k + 1, k - 2].some((at) => {
-      const near = tokens[at];
-      return near?.t === 'quantity' && near.quantity.dim !== 'time';
-    });
-  }).length;
-
 const weighing = /^(?:is|was|weighs|weighed|were|are|had|has)$/;
 const moving = /^(?:lost|gained|carried|carry|lifted|dragged|hauled|lugged|weigh|drove|schlepped)$/;
 const ofRecipe =

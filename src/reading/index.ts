@@ -4,6 +4,7 @@ import { bind, settledOn } from './bind.ts';
 import { itemize, type Reader } from './itemize.ts';
 import type { Item } from './items.ts';
 import { makeLexicon } from './lexicon.ts';
+import { withoutMisfit } from './misfit.ts';
 import type { RecipeReading } from './reading.ts';
 import type { Settled } from './settle.ts';
 import { recipePointedAt, type Several, severalIn } from './several.ts';
@@ -53,10 +54,12 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
   const one = recipePointedAt(several);
   const { text: post, factor, said } = timesAll(one?.text ?? input);
   const first = readOne(reader, post === input ? several : severalIn(post), settled);
-  const whole =
-    settled || first.doubts.length === 0
-      ? first
-      : (amongTalk(post, first, (rest) => readOne(reader, severalIn(rest), null), reader.catalogue) ?? first);
+  const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null);
+  const { catalogue } = reader;
+  const whole = settled
+    ? first
+    : (withoutMisfit(post, first, again, catalogue) ??
+      (first.doubts.length === 0 ? first : (amongTalk(post, first, again, catalogue) ?? first)));
   const reading = factor === null ? whole : multiplied(whole, factor, said);
   if (!one) return reading;
   const others = (one.rest.match(/\d+(?:[.,]\d+)*/g) ?? []).map((text) => ({

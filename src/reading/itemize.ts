@@ -16,6 +16,7 @@ import { layOut } from './layout.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
 import { namedBefore } from './named-before.ts';
+import { otherUses } from './other-use.ts';
 import { packOfLye } from './pack-of-lye.ts';
 import { countPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
@@ -66,6 +67,7 @@ export interface Cut {
 const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] = [
   [dashed, signal.negative],
   [elsewise, signal.figure],
+  [otherUses, signal.figure],
   [alsoWarm, signal.temperature],
   [looksOfPot, signal.cooking],
   [afterPhrases, signal.following],

@@ -118,14 +118,18 @@ function keptOut(tokens: readonly Token[], from: number): boolean {
 const later =
   /\b(?:next (?:time|batch|week|month|year)|(?:what|how) about|would|worth adding|another (?:time|day|batch)|one day|some ?day|maybe|perhaps|might|in future|in the future|(?:should|could|shall|can|may) (?:i|we)|thinking (?:of|about)|tempted to|would (?:like|love) to)\b/;
 
-/** "Maybe I should add castor next time": what is not in the pot yet. */
-function isForLater(tokens: readonly Token[], { from, to }: Item): boolean {
+/** Said for sure of another time. */
+const otherTime =
+  /\b(?:next (?:time|batch|week|month|year)|another (?:time|day|batch)|one day|some ?day|in (?:the )?future|not this (?:time|year)|this time (?:not|no))\b/;
+
+/** "Maybe I should add castor next time": what is not in the pot yet; `surely`: not where it is only asked about. */
+export function isForLater(tokens: readonly Token[], { from, to }: Item, surely = false): boolean {
   let [begin, end] = [from, to];
   while (begin > 0 && from - begin < 14 && !endsSentence(tokens[begin - 1])) begin--;
   while (end < tokens.length && end - to < 14 && !endsSentence(tokens[end])) end++;
   const sentence = tokens.slice(begin, end);
   if (sentence.some((token) => token.t === 'quantity')) return false;
-  return later.test(
+  return (surely ? otherTime : later).test(
     sentence
       .map((token) => (token.t === 'word' || token.t === 'name' ? token.text : ''))
       .join(' ')

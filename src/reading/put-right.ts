@@ -110,10 +110,13 @@ function isWithout(item: Thing, items: readonly Item[], tokens: readonly Token[]
   let weighed = 0;
   for (const one of items) {
     if (one.kind === 'amount') weighed++;
-    else if (one !== item && sameThing(one, item)) return false;
+    else if (one !== item && sameThing(one, item) && isBesideFigure(one, tokens)) return false;
   }
   return weighed >= leastWeighed;
 }
+
+const isBesideFigure = ({ from, to }: Thing, tokens: readonly Token[]): boolean =>
+  [from - 2, from - 1, to, to + 1].some((k) => tokens[k]?.t === 'quantity');
 
 /** Amounts of a post that is more than an answer or a correction, at the least. */
 const leastWeighed = 3;

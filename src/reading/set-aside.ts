@@ -2,7 +2,7 @@
 import { boughtOf, costOf, isOwnWeight, isPaid, priced, reach } from './bought.ts';
 import { packed } from './columns.ts';
 import { conversionOf } from './conversions.ts';
-import { isCounted, isEggs, isMeltPoint, isPageCount, isPortion, isYear } from './counts.ts';
+import { isCounted, isEggs, isMeltPoint, isOfPages, isPageCount, isPortion, isYear } from './counts.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
 import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
 import { barsBefore, isBarWeight, isCutAt, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
@@ -71,6 +71,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       // "page 11 of 38"
       if (token.quantity.dim === 'bare' && of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k))
         aside(k + 2, 'a count');
+      if (token.quantity.dim === 'bare' && isOfPages(tokens, k)) aside(k, 'a count');
       if (told && parted && isPortion(tokens, k, token)) aside(k, 'a count');
       if (told && isVessel(tokens, k, token)) aside(k, packed);
       if (isEggs(tokens, k, token)) aside(k, 'a count');

@@ -79,8 +79,12 @@ const telling =
 /** Whether a figure of the sentence may have a stance other than to put another right. */
 export const mayTell = (sentence: Sentence): boolean => sentence.retells && telling.test(sentence.text);
 
+const asksOfThis = /\b(?:is|are|does|do|will|can|could) (?:this|these|it|the|my|you|someone|somebody|anyone|anybody)\b/;
+
 export function stanceOf({ text }: Sentence, place: number, rightFrom: number): Stance {
-  const before = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
+  const since = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
+  // "it stuck last time, is this right: canola #": what is asked about is of now
+  const before = since.slice(Math.max(0, since.search(asksOfThis)));
   const end = text.indexOf('#', place + 1);
   const behind = text.slice(place + 1, end < 0 ? text.length : end);
   if (onceHeading.test(text)) return 'once';
@@ -93,7 +97,8 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   // "in my last batch I had 120 g NaOH with 800 g olive"
   const sofar = text.slice(0, place);
   const cue = onceBefore.exec(sofar);
-  return cue && !/\b(?:but|now|so|today|this time|then)\b/.test(sofar.slice(cue.index)) ? 'once' : null;
+  const told = cue ? sofar.slice(cue.index) : '';
+  return cue && !/\b(?:but|now|so|today|this time|then)\b/.test(told) && !asksOfThis.test(told) ? 'once' : null;
 }
 
 /** "It is # now", "(I first wrote #)": the figure is of what was named before. */

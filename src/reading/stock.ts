@@ -3,6 +3,7 @@ import { amountItem, type Item, thingItem } from './items.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { gives, type Signals } from './signals.ts';
+import { isStop } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -88,8 +89,13 @@ function ratioOf(items: readonly Item[], tokens: readonly Token[], k: number): S
   const share = shareOf(said, alkali.from < water.from);
   // "NaOH 33 %, water" is a strength at its own name
   if (said.quantity.dim === 'percent' && said.from < water.from && alkali.from < said.from) return null;
+  // "How much NaOH and water? 5 % superfat"
+  const isAsked = tokens.slice(three[0]?.from, three[2]?.to).some((one) => one.t === 'sign' && one.text === '?');
+  if (isAsked || isSuperfat(items[k + 3])) return null;
   return share === null ? null : { alkali, said, share, length: 3 };
 }
+
+const isSuperfat = (item: Item | undefined): boolean => isKind(item, 'role') && item.named.meaning.id === 'superfat';
 
 /** `1 part NaOH to 2 parts water`. */
 function partsOf(items: readonly Item[], k: number): Stated | null {
@@ -235,6 +241,20 @@ function takenOfIt(items: readonly Item[], tokens: readonly Token[]): readonly I
   return out ?? items;
 }
 
+/** A figure stands in its sentence, or a strength in the next: no "the lye water smells a bit". */
+function isReckoned(tokens: readonly Token[], { from, to }: Thing): boolean {
+  const isFigure = (token: Token | undefined): boolean => token?.t === 'quantity';
+  for (let k = from - 1; k >= 0 && !isStop(tokens[k]); k--) if (isFigure(tokens[k])) return true;
+  let end = to;
+  for (; end < tokens.length && !isStop(tokens[end]); end++) if (isFigure(tokens[end])) return true;
+  for (let k = end + 1; k < tokens.length && !isStop(tokens[k]); k++) {
+    const token = tokens[k];
+    if (token?.t === 'quantity') return isStrength(token.quantity) || token.quantity.dim === 'parts';
+    if (token?.t === 'name' && token.meaning.kind === 'fat') return false;
+  }
+  return false;
+}
+
 /** The items of a post that works with a solution; those of any other stay as they are. */
 export function asSolution(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   let named: Item[] | null = null;
@@ -248,7 +268,7 @@ export function asSolution(items: readonly Item[], tokens: readonly Token[]): re
       named ??= [...items];
       named[k] = stockOf(item);
     }
-    works ||= isStock || kind === 'stock' || (kind === 'role' && id === 'solution');
+    works ||= isStock || (kind === 'stock' && isReckoned(tokens, item)) || (kind === 'role' && id === 'solution');
   }
   return works ? takenOfIt(stated(named ?? items, tokens), tokens) : items;
 }

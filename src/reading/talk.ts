@@ -8,11 +8,11 @@ import { superfatOf } from './plausible.ts';
 import type { Doubt, RecipeReading } from './reading.ts';
 
 /** Longer posts are asked about, in characters: each round reads the post once more. */
-const longest = 8000;
+export const longestTalk = 8000;
 const mostRounds = 3;
 
 /** Superfat of recipes that people make, as a fraction. A twentieth of the fats gone missing moves it by as much. */
-const usual = { least: -0.01, most: 0.2 };
+export const usualSuperfat = { least: -0.01, most: 0.2 };
 
 /** What people and things do, which no ingredient is called: by its ending, by its pronoun, or irregular. */
 const deed =
@@ -40,7 +40,7 @@ const count = (text: string, words: RegExp): number => (text.match(words) ?? [])
 const deeds = (text: string): number => (text.match(/\p{L}+/gu) ?? []).filter((word) => deed.test(word)).length;
 
 /** A row may tell what was done with it ("stout, boiled down and chilled 220 g"); only a sentence says who did. */
-function isTalk(text: string): boolean {
+export function isTalk(text: string): boolean {
   if (changing().test(text)) return false;
   const words = count(text, prose());
   return text.startsWith('(') ? words + deeds(text) > 0 : words > 0 && words + deeds(text) > 1;
@@ -52,10 +52,10 @@ interface Stretch {
 }
 
 /** Sentences, lines, and what stands in brackets; and their clauses. */
-const sentences = /\n+|(?<=[.!?;…])\s+|(?=[(])|(?<=[)])/g;
+export const sentences = /\n+|(?<=[.!?;…])\s+|(?=[(])|(?<=[)])/g;
 const clauses = /\n+|(?<=[.!?;:…,])\s+|\s[–—-]\s|(?=[(])|(?<=[)])/g;
 
-function stretchesOf(post: string, parting: RegExp): readonly Stretch[] {
+export function stretchesOf(post: string, parting: RegExp): readonly Stretch[] {
   const out: Stretch[] = [];
   let from = 0;
   parting.lastIndex = 0;
@@ -98,18 +98,23 @@ const isWeighed = (text: string, said: string): boolean =>
     'iu',
   ).test(text);
 
-/** The stretches that a doubt is about: clauses that are talk, or sentences where no clause is. */
-function aboutOf(doubt: Doubt, post: string): readonly Stretch[] {
+/** Characters behind a clause in which a figure of it may stand. */
+const nextWord = 14;
+
+/** The stretches that a doubt is about: clauses that are talk, or sentences where no clause is; or the other way round. */
+function aboutOf(doubt: Doubt, post: string, partings: readonly RegExp[]): readonly Stretch[] {
   const said = saidIn(doubt);
   if (said.length === 0) return [];
-  for (const parting of [clauses, sentences]) {
+  for (const parting of partings) {
     const about = stretchesOf(post, parting).filter(({ from, to }) => {
       const text = post.slice(from, to);
+      // "stainless, 5 litres": its figure stands in the next clause
+      const beyond = parting === clauses ? (post.slice(from, to + nextWord).split(/[.!?;\n]/, 1)[0] ?? '') : text;
       return said.some(
         (one) =>
           mentions(text, one) &&
           isTalk(text) &&
-          !(doubt.id === 'unknown-fat' && isWeighed(text, one)) &&
+          !(doubt.id === 'unknown-fat' && isWeighed(beyond, one)) &&
           !(doubt.id === 'unplaced' && /[\p{L}%]/u.test(one) && putting().test(text)),
       );
     });
@@ -119,10 +124,14 @@ function aboutOf(doubt: Doubt, post: string): readonly Stretch[] {
 }
 
 /** The post without the sentences that its doubts are about; null where one of them is about something else. */
-function without(post: string, doubts: readonly Doubt[]): { readonly text: string; readonly gone: string[] } | null {
+function without(
+  post: string,
+  doubts: readonly Doubt[],
+  partings: readonly RegExp[],
+): { readonly text: string; readonly gone: string[] } | null {
   const all: Stretch[] = [];
   for (const doubt of doubts) {
-    const about = aboutOf(doubt, post);
+    const about = aboutOf(doubt, post, partings);
     if (about.length === 0) return null;
     all.push(...about);
   }
@@ -133,7 +142,7 @@ function without(post: string, doubts: readonly Doubt[]): { readonly text: strin
 }
 
 /** The post without some of its stretches, which are in order. */
-function cut(post: string, gone: readonly Stretch[]): { readonly text: string; readonly gone: string[] } {
+export function cut(post: string, gone: readonly Stretch[]): { readonly text: string; readonly gone: string[] } {
   let text = '';
   let at = 0;
   for (const { from, to } of gone) {
@@ -150,15 +159,16 @@ const ofRecipe = (): RegExp =>
   /%|\b(?:super-?fat\w*|sf|pur(?:e|ity)|per ?cent|strength|solution|stock|after|ratio|in (?:grams?|ounces|oz|g)|everything|each|all of)\b/iu;
 const weights = (): RegExp => /\d\s?(?:k?g|gr|grams?|dag|oz|ounces?|lbs?|pounds?|ml|l|lit(?:re|er)s?|cups?)\b/iu;
 
+/** A weight that may be that of something in the pot. */
+export const mayBeIn = (text: string): boolean => weights().test(text) && putting().test(text);
+
 /** The post without any sentence that is talk with figures in it, and says nothing of the recipe as a whole. */
 function bare(post: string): { readonly text: string; readonly gone: string[] } {
   return cut(
     post,
     stretchesOf(post, sentences).filter(({ from, to }) => {
       const text = post.slice(from, to);
-      return (
-        /\d/.test(text) && isTalk(text) && !ofRecipe().test(text) && !(weights().test(text) && putting().test(text))
-      );
+      return /\d/.test(text) && isTalk(text) && !ofRecipe().test(text) && !mayBeIn(text);
     }),
   );
 }
@@ -182,6 +192,38 @@ const isHarmless = (doubt: Doubt): boolean =>
   (doubt.id === 'unplaced' &&
     !/\p{L}/u.test(doubt.said.replace(/\s?(?:ml|cl|l|lit(?:re|er)s?|quarts?|qt|gallons?)\.?$/iu, '')));
 
+interface Alone {
+  readonly reading: RecipeReading;
+  readonly gone: readonly string[];
+}
+
+/** The reading without what its doubts are about, and without what the doubts of the rest are about, and so on. */
+function inRounds(
+  post: string,
+  first: RecipeReading,
+  read: (post: string) => RecipeReading,
+  partings: readonly RegExp[],
+): Alone {
+  let text = post;
+  let reading = first;
+  let gone: readonly string[] = [];
+  for (let round = 0; reading.doubts.length > 0 && round < mostRounds; round++) {
+    const less = without(text, reading.doubts, partings);
+    if (!less) break;
+    gone = [...gone, ...less.gone];
+    text = less.text;
+    reading = read(text);
+  }
+  return { reading, gone };
+}
+
+/** Nothing that was weighed is lost, and the alkali fits. */
+function isWhole(reading: RecipeReading, first: RecipeReading, catalogue: Catalogue): boolean {
+  const fat = superfatOf(reading, catalogue);
+  const fits = fat !== null && fat >= usualSuperfat.least && fat <= usualSuperfat.most;
+  return (first.alkali.length === 0 || fits) && holdsAll(first, reading);
+}
+
 /** The recipe, without what is told around it; null where that leaves no whole recipe, or none that fits. */
 export function amongTalk(
   post: string,
@@ -189,20 +231,15 @@ export function amongTalk(
   read: (post: string) => RecipeReading,
   catalogue: Catalogue,
 ): RecipeReading | null {
-  if (post.length > longest || first.fats.length === 0) return null;
+  if (post.length > longestTalk || first.fats.length === 0) return null;
   // without alkali nothing fits: only what could be no ingredient is left out
   const fits = first.alkali.length > 0;
   if ((!fits && !first.doubts.every(isHarmless)) || exchanging().test(post)) return null;
-  let text = post;
-  let reading = first;
-  let gone: readonly string[] = [];
-  for (let round = 0; reading.doubts.length > 0 && round < mostRounds; round++) {
-    const less = without(text, reading.doubts);
-    if (!less) break;
-    gone = [...gone, ...less.gone];
-    text = less.text;
-    reading = read(text);
-  }
+  // a sentence whole, so that none of its figures stays behind; but where something was weighed in it, its clause
+  const whole = inRounds(post, first, read, [sentences, clauses]);
+  if (whole.reading.doubts.length === 0 && isWhole(whole.reading, first, catalogue))
+    return besideTheRecipe(whole.reading, whole.gone);
+  let { reading, gone } = inRounds(post, first, read, [clauses, sentences]);
   const quoted = reading.doubts.length > 0 && fits && !first.doubts.some(isOfRecipe) ? unquoted(post) : null;
   const alone = quoted ? read(quoted.text) : null;
   if (quoted && alone?.doubts.length === 0) {
@@ -217,9 +254,11 @@ export function amongTalk(
     reading = read(less.text);
     if (reading.doubts.length > 0) return null;
   }
-  const fat = superfatOf(reading, catalogue);
-  if (fits && (fat === null || fat < usual.least || fat > usual.most)) return null;
-  if (!holdsAll(first, reading)) return null;
+  return isWhole(reading, first, catalogue) ? besideTheRecipe(reading, gone) : null;
+}
+
+/** The reading of what is left, and what was left out of it. */
+export function besideTheRecipe(reading: RecipeReading, gone: readonly string[]): RecipeReading {
   const told = gone.map((one) => `“${shortened(one)}”`).join(', ');
   return {
     ...reading,

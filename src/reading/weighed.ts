@@ -34,3 +34,13 @@ export function weighedAt(tokens: readonly Token[], at: number): boolean {
 /** What is named; any alkali is the alkali. */
 export const thingOf = ({ meaning }: Extract<Token, { t: 'name' }>): string =>
   meaning.kind === 'alkali' ? 'alkali' : meaning.id;
+
+/** Fats that stand beside a figure. */
+export const weighedFats = (tokens: readonly Token[]): number =>
+  tokens.filter((one, k) => {
+    if (one.t !== 'name' || one.meaning.kind !== 'fat') return false;
+    return [k - 1, k + 1, k - 2].some((at) => {
+      const near = tokens[at];
+      return near?.t === 'quantity' && near.quantity.dim !== 'time';
+    });
+  }).length;

@@ -124,6 +124,10 @@ const beginsAlike = (word: string, meant: string): boolean =>
 export function meantFor(word: Word, lexicon: Lexicon, speller: Speller): readonly string[] {
   if (word.meant) return word.meant;
   const near = speller.nearest(word.text).filter((one) => beginsAlike(word.text, one));
-  word.meant = near.length <= mostSpellings && !(near.length > 0 && lexicon.isEveryday(word.text)) ? near : [];
+  word.meant = near.length <= mostSpellings && !(near.length > 0 && isPlainEnglish(word.text, lexicon)) ? near : [];
   return word.meant;
 }
+
+/** An everyday word or its plural: "mornings" are no moringa. */
+const isPlainEnglish = (text: string, lexicon: Lexicon): boolean =>
+  lexicon.isEveryday(text) || (text.length > 5 && text.endsWith('s') && lexicon.isEveryday(text.slice(0, -1)));

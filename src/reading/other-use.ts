@@ -1,0 +1,102 @@
+/**
+ * Figures beside an ingredient that is for something else than the pot, or of a soap called after it: "2 litres of milk,
+ * all of it for cheese", "the oat milk one weighed 78 g", "my cousin superfats hers at 20 %", "the air is at 85 %".
+ */
+import { inStore } from './in-store.ts';
+import { isIngredient, isRole, isStop } from './token-is.ts';
+import { asAside, type Figure, type Token } from './tokens.ts';
+import { weighedElsewhere, weighedFats } from './weighed.ts';
+
+interface OtherUse {
+  readonly reason: string;
+  /** Tokens of its sentence that are no names of the recipe. */
+  readonly names: readonly number[];
+}
+
+export const otherUse = 'for something else';
+export const othersSoap = 'of somebody else’s soap';
+export const soapNamed = 'of a soap that was made';
+
+const wordAt = (token: Token | undefined): string =>
+  token?.t === 'word' || (token?.t === 'name' && token.meaning.kind === 'role') ? token.text.toLowerCase() : '';
+
+const wordsOf = (words: string): ReadonlySet<string> => new Set(words.split(' '));
+const purposes = wordsOf(
+  'cheese frying fryer cooking baking cake cakes bread pancakes breakfast lunch dinner supper salad salads popcorn curry candle candles lotion balm balms hair lamp lamps dog dogs chickens birds furniture boots saddle bath massage yogurt yoghurt porridge',
+);
+const putting = wordsOf(
+  'use used using put puts putting melt melted weighed weigh add added pot recipe batch goes went going need take took lye soap stir stirred poured mixed',
+);
+const called = wordsOf('one ones bar bars soap soaps loaf batch');
+const weighing = /^(?:weighs?|weighed|is|was|are|were)$/;
+const ofAir = wordsOf('hygrometer humid humidity moisture battery damp fog rain cloud sunny');
+const theirs = wordsOf('hers theirs');
+const ours = wordsOf('mine this same');
+const waiting = wordsOf('still waiting waits untouched unopened spare sits stands');
+const places = wordsOf('cellar pantry larder cupboard attic shed garage freezer fridge basement storeroom');
+/** Of all that is looked for, one of these is in the post. */
+const cues: ReadonlySet<string> = new Set([...purposes, ...called, ...ofAir, ...theirs, ...waiting]);
+const most = 24;
+
+function sentence(tokens: readonly Token[], k: number): readonly [number, number] {
+  let [from, to] = [k, k + 1];
+  const isDotted = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.text.endsWith('.');
+  while (from > 0 && k - from < most && !isStop(tokens[from - 1]) && !isDotted(tokens[from - 1])) from--;
+  while (!isStop(tokens[to]) && to - k < most && !isDotted(tokens[to - 1])) to++;
+  return [from, to];
+}
+
+/** What the figure at token `k` is of, where its sentence says that it is none of the recipe. `fats`: weighed in the post. */
+function otherUseOf(tokens: readonly Token[], k: number, figure: Figure, fats: () => number): OtherUse | null {
+  const { dim, inWords } = figure.quantity;
+  const [from, to] = sentence(tokens, k);
+  const words = tokens.slice(from, to);
+  const has = (of: ReadonlySet<string>): boolean => words.some((one) => of.has(wordAt(one)));
+  const names = (): number[] => words.flatMap((one, n) => (isIngredient(one) ? [from + n] : []));
+  if (dim === 'percent') {
+    if (has(ofAir) && names().length === 0) return { reason: otherUse, names: [] };
+    if (!has(theirs) || has(ours)) return null;
+    const roles = words.flatMap((one, n) => (isRole(one, 'superfat') ? [from + n] : []));
+    const fat = names();
+    const isOfFat = fat.length === 1 && weighedElsewhere(tokens, fat[0] ?? 0);
+    return roles.length > 0 || isOfFat ? { reason: othersSoap, names: [...roles, ...fat] } : null;
+  }
+  if (dim !== 'mass' && dim !== 'volume' && !(dim === 'bare' && !inWords)) return null;
+  const own = names();
+  if (own.length !== 1 || words.filter((one) => one.t === 'quantity').length > 1) return null;
+  const behind = words.findIndex((one) => wordAt(one) === 'for');
+  if (behind >= 0 && words.slice(behind + 1, behind + 5).some((one) => purposes.has(wordAt(one))) && !has(putting))
+    return { reason: otherUse, names: own };
+  if (dim === 'bare') return null;
+  const at = own[0] ?? 0;
+  const isCalled = called.has(wordAt(tokens[at + 1])) && at < k;
+  if (isCalled && tokens.slice(at + 2, k).some((one) => weighing.test(wordAt(one))))
+    return { reason: soapNamed, names: own };
+  return has(waiting) && has(places) && !has(putting) && fats() > leastFats ? { reason: inStore, names: own } : null;
+}
+
+/** Fats that are weighed, the one in store among them, of which the others make a recipe. */
+const leastFats = 2;
+
+/** The tokens with such figures set aside, and their names made words. */
+export function otherUses(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some((one) => cues.has(wordAt(one)))) return tokens;
+  let out: Token[] | null = null;
+  let counted: number | null = null;
+  const fats = (): number => {
+    counted ??= weighedFats(tokens);
+    return counted;
+  };
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    const found = token?.t === 'quantity' ? otherUseOf(tokens, k, token, fats) : null;
+    if (!found || token?.t !== 'quantity') continue;
+    out ??= [...tokens];
+    out[k] = asAside(token, found.reason);
+    for (const at of found.names) {
+      const { from, to } = tokens[at] ?? token;
+      out[at] = { t: 'word', from, to, text: 'only', sort: 'everyday' };
+    }
+  }
+  return out ?? tokens;
+}
