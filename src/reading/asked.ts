@@ -128,15 +128,15 @@ const mostSuperfat = 0.25;
 
 /** "how much lye for 500 g olive and 200 g coconut at 5 %": the one percentage, which nothing claims. */
 function superfatLast(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  const percents = items.filter((item): item is Amount => isAmount(item) && item.quantity.dim === 'percent');
+  // "rose geranium at 2 % was plenty" is no superfat
+  const percents = items.filter(
+    (item): item is Amount => isAmount(item) && item.quantity.dim === 'percent' && !isAdditive(tokens[item.from - 2]),
+  );
   const [only] = percents;
   if (items.some(isSuperfat) || percents.length !== 1 || !only || only.quantity.value > mostSuperfat) return items;
   const at = items.indexOf(only);
   const next = items[at + 1];
   const before = wordAt(tokens[only.from - 1]);
-  const scent = tokens[only.from - 2];
-  // "rose geranium at 2 % was plenty"
-  if (scent?.t === 'name' && (scent.meaning.kind === 'scent' || scent.meaning.kind === 'additive')) return items;
   const stop = tokens[only.to];
   const ends = stop?.t === 'line' || (stop?.t === 'sign' && /^[.!?;]$/.test(stop.text));
   const alone = next === undefined || ends || next.from > only.to + 1 || (isThing(next) && canBeAsked(next));
@@ -146,6 +146,9 @@ function superfatLast(items: readonly Item[], tokens: readonly Token[]): readonl
   if (!leads && (!alone || !weighed || !/^(at|with|and|,|)$/.test(before))) return items;
   return [...items.slice(0, at + 1), superfat(only.to), ...items.slice(at + 1)];
 }
+
+const isAdditive = (token: Token | undefined): boolean =>
+  token?.t === 'name' && (token.meaning.kind === 'scent' || token.meaning.kind === 'additive');
 
 const superfat = (at: number): Thing =>
   thingItem({ meaning: { kind: 'role', id: 'superfat' }, text: 'superfat', how: 'name', meant: 'superfat' }, at, at);

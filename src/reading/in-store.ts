@@ -6,7 +6,7 @@ import { linesOf } from './columns.ts';
 import { isPrice } from './prices.ts';
 import { signal } from './signal-words.ts';
 import { gives, type Signals } from './signals.ts';
-import { isIngredient, isMeasured } from './token-is.ts';
+import { isIngredient, isMeasured, isRole } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 import { thingOf, weighedAt } from './weighed.ts';
 
@@ -33,6 +33,9 @@ const useWord =
   /\b(use|used|uses|using|take|takes|took|taking|weighed|weigh|need|needs|want|recipe|batch|pot|make|makes|making|made)$/;
 
 const isOfUse = (token: Token): boolean => useWord.test(textOf(token));
+
+/** "It cures in the cellar" is no heading of a stock. */
+const isOfSoap = (token: Token): boolean => isRole(token, 'cure') || isRole(token, 'bars') || textOf(token) === 'it';
 
 /** "300 g lard from the pantry" is what goes in, and "shop-bought" a kind of it. */
 const elsewise = /^(from|out|off|store|shop|-)$/;
@@ -125,7 +128,11 @@ function rowsOf(tokens: readonly Token[], signals: Signals): Rows {
     if (!weighs) {
       // a heading, or talk between two lists
       const head = whole.slice(whole.findLastIndex((token, k) => k + 1 < whole.length && isEnd(token)) + 1);
-      under = !head.some(isOfUse) && tellsStore(head) && (head.length <= longestHeading || textOf(head.at(-1)) === ':');
+      under =
+        !head.some(isOfUse) &&
+        !whole.some(isOfSoap) &&
+        tellsStore(head) &&
+        (head.length <= longestHeading || textOf(head.at(-1)) === ':');
       any = false;
       continue;
     }
