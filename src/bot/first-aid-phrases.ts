@@ -107,7 +107,8 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     '(?:im|unter|durch) (?:(?:meinem|den) )?handschuhe?n?\\b',
     '(?:sous|dans|traverse|bajo) (?:(?:mes|mon|les?|mis?|el|los) )?(?:gants?|guantes?)\\b',
   ],
-  ['over me', 'everywhere\\b'],
+  // "moved house, boxes everywhere"
+  ['over me', '(?<!\\b(?:box(?:es)?|toys|cats|dogs|kids|children|papers?|notes|books|snow) )everywhere\\b'],
   // what was done or felt
   ['vomited', '(?:threw|throw(?:ing|s)?|chucked) up\\b'],
   [

@@ -37,8 +37,13 @@ function plainOf(text: string): string {
         .replace(/['`]/g, '')
     : bare;
   const even = /[^\S\n ]| {2}/.test(unquoted) ? unquoted.replace(/[^\S\n]+/g, ' ') : unquoted;
-  return /\b(?:skin|hands?|fingers)\b/.test(even) ? even.replace(harmless, ' ') : even;
+  const oiled = /\bpalm\b/.test(even) ? even.replace(weighedPalm, ' oil ') : even;
+  return /\b(?:skin|hands?|fingers)\b/.test(oiled) ? oiled.replace(harmless, ' ') : oiled;
 }
+
+/** "6 oz palm", "palm 250 g": of no hand. */
+const weighedPalm =
+  /(?<=\d ?(?:g|kg|oz|lbs?|grams?|ounces?|%) (?:of )?)palm\b|\bpalm(?=[:,]? \d+ ?(?:g|kg|oz|lbs?|grams?|ounces?|%))/g;
 
 /** A kind of skin as a reason, and hands in fat that nobody calls hot. */
 const harmless =

@@ -258,7 +258,7 @@ function besideSolution(
 }
 
 const labelWord =
-  /^(flakes?|pellets?|beads|crystals|granules|prills|bag|jar|bottle|box|label|labell?ed|tin|sheet|packet|pack|drum|minimum|min|strength|assay|grade|says?|said|reads|container|can|canister|tub|printed|supplier|stuff|mine|sold)$/;
+  /^(flakes?|pellets?|beads|crystals|granules|prills|bag|jar|bottle|box|label|labell?ed|tin|sheet|packet|pack|drum|minimum|min|strength|assay|grade|says?|said|reads|container|can|canister|tub|printed|supplier|stuff|mine|sold|new)$/;
 const leastLabelled = 0.8;
 
 const isShare = (item: Item | undefined): item is Extract<Item, { kind: 'amount' }> =>

@@ -62,7 +62,8 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
     if (list.length > 1) {
       const of = label(assembly, first.named.meaning);
       const equal = list.every((one) => sameAmount(one, first));
-      const apart = prose || list.some((one) => Math.abs(one.line - first.line) >= 3);
+      const isTold = list.some((one) => chatty(assembly, one.line));
+      const apart = prose || isTold || list.some((one) => Math.abs(one.line - first.line) >= 3);
       if (equal && apart)
         assembly.assume('repeated', `${of} stands ${list.length} times with one amount; I took it once.`);
       else if (!equal && [...new Set(list.map((one) => one.line))].every((line) => !chatty(assembly, line))) {

@@ -10,7 +10,10 @@ export type Change =
   /** A part of something: nobody knows how much stays. */
   | { readonly kind: 'part'; readonly gone: number };
 
-const some = '(?:(?:the|my|any|all|that|of|some|half|part|most|third|quarter|a|in) |# )*';
+const some =
+  '(?:(?:the|my|any|all|that|of|some|half|part|most|third|quarter|a|in|same(?: (?:weight|amount|quantity))?) |# )*';
+/** "The palm of the book". */
+const ofBook = '(?:(?:of|from|in) (?:the|my|her|his|this|that|an?) [a-z]+ )?';
 const gone = `${some}(?<gone>@)`;
 const comes = `${some}(?<comes>@)`;
 /** Nothing follows that would make something else of it ("the palm out of the jar"). */
@@ -31,6 +34,7 @@ const outs: readonly RegExp[] = [
   `\\b${removing} (?:about )?${gone}${end}`,
   `\\b(?:left|forgot|kept) ${gone} (?:back )?(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|shop|counter|table|kitchen|car)\\b`,
   `(?:^|[-,.:;!] |\\b(?:so|and|but|then|now|theres|is|have|used|with|that|this time|today|tonight|again) )no (?:more )?${gone}${end}`,
+  `\\b(?:no|out of|dont have|didnt have|had no|havent got|couldnt get|missing) ${gone}[^#@.]{0,30}\\b(?:so|and|,) (?:i |we |ive |it |its |just )*(?:left|leave|leaving|skip|skipped|omitted|been left) (?:it |that )?out?\\b`,
   `\\b(?:this time|now|today|in the end|edit|scratch that)\\b[^#@]{0,30}\\bwithout ${gone}${end}`,
   `\\bwithout ${gone} (?:this time|today|now|in the end)\\b`,
   `(?<gone>@) (?:is|are|was|were) (?:now )?(?:out|gone|left out|taken out|removed|dropped|cancelled|off the list)${end}`,
@@ -41,7 +45,7 @@ const swaps: readonly RegExp[] = [
   `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|where it says) ${gone}`,
   `\\b(?:instead of|in place of) ${gone} (?:, )?(?:i |we |it |its )?(?:am |im |now |have |is |just )*(?:use|used|using|take|took|put|with|goes|is|its|have|had|comes|froze|boiled|weighed|poured|melted) ${comes}`,
   `\\b(?:out of|no more|no|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,40}\\b(?:so|but|used|use|using|take|took|its|and) ${comes}(?= [^#@]{0,30}\\b(?:in its place|instead|for it)\\b)`,
-  `\\b(?:out of|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,20}\\bso (?:i |we )?(?:use|used|am using|im using|take|took|put in|put|its|it is|went with) ${comes}`,
+  `\\b(?:out of|dont have|didnt have|have no|had no|(?:was|is|were) no|havent got|couldnt get|could not get|cant get) ${gone}[^#@.]{0,30}\\b(?:so|and) (?:i |we |have |just |simply )*(?:use|used|am using|im using|take|took|put in|put|its|it is|went with) ${comes}`,
   `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking})\\b[^#@.]{0,30}(?:so|and|but|,) [^#@.]{0,20}${comes}(?= [^#@.]{0,30}\\b(?:instead|in its place|for it)\\b)`,
   `${gone} (?:became|turned into|was replaced by|got replaced by|went over to) ${comes}`,
   `\\bno ${gone}[^#@.]{0,30}\\b(?:instead|in its place)(?: of (?:it|that))? (?:, )?(?:i |we |it |there )?(?:am |now |have |is |just )*(?:use|used|using|take|took|put|went with|goes|went|comes) ${comes}`,
@@ -50,7 +54,12 @@ const swaps: readonly RegExp[] = [
   `\\b(?:its|it is|i meant|meant|that is|thats|should be|should read|actually|edit :|is|sorry ,) ${comes} (?:, )?(?:and )?not ${gone}`,
   `(?<gone>@) (?:should be|should read|should say|should have been|is really|is actually|- >|= >) ${comes}`,
 ].map((pattern) => new RegExp(pattern, 'd'));
-const swapFor = new RegExp(`\\b${swapping} (?:out )?${gone} (?:out )?(?:# )?(?:for|with|by|to|against) ${comes}`, 'd');
+const swapFor = new RegExp(
+  `\\b${swapping} (?:out )?${gone} ${ofBook}(?:out )?(?:# )?(?:for|with|by|to|against) ${comes}`,
+  'd',
+);
+/** "Swapped the palm for lard and the shea for cocoa butter". */
+const swapAgain = new RegExp(`^ (?:, |and )+${gone} ${ofBook}(?:for|with|by|to|against) ${comes}`, 'd');
 const allSwaps: readonly RegExp[] = [...swaps, swapFor];
 const inItsPlace = new RegExp(
   `\\b(?:in its place|instead|in place of it|for it)\\b (?:, )?(?:comes|goes|is|i|we|there is|now|use|used|take|took|put|have|went|with|theres| )*${comes}`,
@@ -81,10 +90,15 @@ const neverIn = /(?<gone>@) (?:[^#@.;]{0,40} )?never (?:went|made it|got|goes) (
 const fewer =
   /(?<gone>@) (?:# )?(?:, )?[^#@.;]{0,40}\b(?:(?:had|have|got|gave|held|contained|yielded|was|were|found) only|only (?:had|have|got|gave|held|contained|yielded|found|weighed)|(?:ran out|gave out|was empty|ended|was finished) at) (?:about )?(?<comes>#)(?= (?:in it|in there|left|of (?:it|that))? ?(?:$|[-,.;:!)…]|so\b|and\b|then\b|which\b))/d;
 
+/** "Castor 60 g (left out)". */
+const remark =
+  /^[([] (?:i |we )?(?:left (?:it )?out|not used|omitted|skipped|didnt use(?: it)?|did not use(?: it)?|crossed out|not in it)\b[^#@]*$/;
+
 /** The changes of a recipe that a sentence tells. */
 export function changesIn(sentence: Sentence): readonly Change[] {
   if (!sentence.retells) return none;
   const { text } = sentence;
+  if (remark.test(text)) return [{ kind: 'out', gone: null }];
   const left = text.includes('never') && !/\b(?:if|would|until)\b/.test(text) ? neverIn.exec(text) : null;
   if (left) return [{ kind: 'out', gone: sentence.tokenAt(left.indices?.groups?.['gone']?.[0] ?? 0) }];
   if (!(cue.test(text) || text.includes('only')) || wondering.test(text) || strangers.test(text)) return none;
@@ -97,9 +111,16 @@ export function changesIn(sentence: Sentence): readonly Change[] {
       const found = pattern.exec(text);
       if (!found) continue;
       if (partly.test(text)) return [{ kind: 'part', gone: place(found, 'gone') }];
-      return [
-        { kind: 'swap', gone: place(found, 'gone'), comes: place(found, 'comes'), eitherWay: pattern === swapFor },
-      ];
+      const eitherWay = pattern === swapFor;
+      const list: Change[] = [{ kind: 'swap', gone: place(found, 'gone'), comes: place(found, 'comes'), eitherWay }];
+      let from = found.index + found[0].length;
+      for (let more = swapAgain.exec(text.slice(from)); eitherWay && more; more = swapAgain.exec(text.slice(from))) {
+        const at = (name: 'gone' | 'comes'): number =>
+          sentence.tokenAt(from + (more?.indices?.groups?.[name]?.[0] ?? 0));
+        list.push({ kind: 'swap', gone: at('gone'), comes: at('comes'), eitherWay });
+        from += more[0].length;
+      }
+      return list;
     }
     const replaced = inItsPlace.exec(text);
     const changes: Change[] = outs.flatMap((pattern) => {

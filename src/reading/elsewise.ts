@@ -204,7 +204,10 @@ const namesNothing = (tokens: readonly Token[], k: number): boolean =>
 
 /** "A pint later I felt better", "half a kilo ago". */
 const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean =>
-  (quantity.dim === 'volume' || quantity.dim === 'mass') && /^(?:later|ago)$/.test(wordAt(tokens[k + 1]));
+  (quantity.dim === 'volume' || quantity.dim === 'mass') &&
+  (/^(?:later|ago)$/.test(wordAt(tokens[k + 1])) ||
+    // "hard as a stone"
+    (quantity.inWords && quantity.unit?.id === 'stone' && /^(?:as|like|than|into)$/.test(wordAt(tokens[k - 1]))));
 
 const elsewhen =
   /\b(?:(?:my|the|our) (?:last|previous|earlier|old|first) (?:one|batch|bar|bars|recipe|try|soap)|last (?:time|year|month|week|spring|summer|autumn|fall|winter)|back then|years? ago)\b/;

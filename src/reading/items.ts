@@ -227,6 +227,9 @@ function sameThing(a: Meaning, b: Meaning): Meaning | null {
 const speaks =
   /^(?:gave|gives|brought|brings|sent|sold|said|says|wrote|writes|told|tells|thinks|thought|posted|swears|asked|asks|claims|recommends|recommended|suggests|suggested|replied|answered)$/;
 
+const does =
+  /^(?:took|takes|used|uses|did|does|made|makes|put|puts|weighed|always|gave|brought|says|said|thinks|wrote)$/;
+
 /** Names with their decorations, and amounts with the same amount in another unit, in order. */
 export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
   const items: Item[] = [];
@@ -268,7 +271,9 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       continue;
     }
     if (isThing(token)) {
-      if (isDecoration(tokens, i)) {
+      // "Jo took 155 g": somebody, and no jojoba
+      const verb = token.how === 'abbreviation' ? tokens[i + 1] : undefined;
+      if (isDecoration(tokens, i) || (isWord(verb) && does.test(verb.text))) {
         i++;
         continue;
       }

@@ -26,7 +26,7 @@ const takesBack =
   /\b(?:(?:no|oh) wait|wait no|wait|hang on|hold on|sorry|i mean|i meant|i mean to say|but meant|make that|make it|scratch that|strike that|correction|oops|whoops|or rather|should be|should have been|should read|changed to|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b|^(?:no|nope|nah)$|^(?:- ?>|= ?>|> ?>)$/;
 /** All that may stand between the two figures where the second counts. */
 const beside: ReadonlySet<string> = new Set(
-  'no nope nah but oh ah argh wait sorry i mean meant to say make that thats it its is was should have been be read changed scratch strike correction oops whoops or rather actually ehm um er uh hang hold on my bad nein quatsch pardon plutot perdon mejor dicho , . ! ? - > = – — … : ('.split(
+  'no nope nah but and oh ah argh wait sorry i mean meant to say make that thats it its is was should have been be read changed scratch strike correction oops whoops or rather actually ehm um er uh hang hold on my bad nein quatsch pardon plutot perdon mejor dicho , . ! ? - > = – — … : ('.split(
     ' ',
   ),
 );
@@ -147,7 +147,7 @@ function changedFrom(item: Amount, tokens: readonly Token[]): Amount | null {
     .some(
       (token) =>
         token.t === 'word' &&
-        /^(?:chang|went|gone|go|reduc|rais|increas|lower|cut|correct|dropp|bump|mov)/.test(token.text),
+        /^(?:chang|went|gone|go|reduc|rais|increas|lower|cut|correct|dropp|bump|mov|(?:up|down)$)/.test(token.text),
     );
   return moved || quantity.upTo < quantity.value
     ? { ...item, quantity: { ...quantity, value: quantity.upTo, upTo: null } }

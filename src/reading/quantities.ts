@@ -422,6 +422,16 @@ function ratioAt(figure: Figure, lexicon: Lexicon, habit: DecimalHabit): Quantit
   return null;
 }
 
+/** Words and signs of what somebody said, at the most. */
+const longestQuote = 80;
+
+/** "… and water 300": the sign at `end` closes what somebody said, and is no inch. */
+function isQuoted(prims: readonly Prim[], end: number): boolean {
+  for (let k = end - 1; k >= 0 && end - k <= longestQuote; k--)
+    if (prims[k]?.text === '"') return !prims[k]?.glued && prims[k + 1]?.glued === true;
+  return false;
+}
+
 /** A figure without a unit: a share, parts, a temperature, a size, or bare. */
 function unitless(figure: Figure): QuantityHit | null {
   const { prims, start, end, value, other } = figure;
@@ -430,7 +440,8 @@ function unitless(figure: Figure): QuantityHit | null {
     if (sign.text === '%')
       return quantityOf(figure, 'percent', value / 100, null, end + 1, other === null ? null : other / 100);
     if (sign.text === '°') return quantityOf(figure, 'temperature', value, null, end + 1);
-    if (sign.text === '"' && sign.glued) return quantityOf(figure, 'length', value * 2.54, null, end + 1);
+    if (sign.text === '"' && sign.glued && !isQuoted(prims, end))
+      return quantityOf(figure, 'length', value * 2.54, null, end + 1);
   } else if (sign?.kind === 'word') {
     const { text } = sign;
     if (percentWords.has(text)) return quantityOf(figure, 'percent', value / 100, null, end + 1);

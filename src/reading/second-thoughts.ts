@@ -3,44 +3,36 @@
  * still palm in it", "no palm, I left it out", "lard in place of the palm". What stands last, or does not speak of what
  * was, counts, and the answer says so; what cannot be known stays for a question.
  */
-import { type Cuts, cutsOf, type Group } from './bind.ts';
+import type { Cuts } from './bind.ts';
 import { type Change, changesIn } from './changes.ts';
 import type { Item } from './items.ts';
-import type { Meaning } from './lexicon.ts';
+import { asking, dropSaidAgain, settleTellings } from './other-batches.ts';
 import { alike, type PutRight, written } from './put-right.ts';
-import type { Quantity } from './quantities.ts';
+import {
+  type Amount,
+  alkalisIn,
+  isAlkali,
+  isAmount,
+  isFat,
+  isLikely,
+  isOf,
+  isOther,
+  isPart,
+  isSame,
+  isThing,
+  keyOf,
+  type Said,
+  saidIn,
+  type Thing,
+  takenIn,
+} from './said.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
 import { ofWord, signal } from './signal-words.ts';
 import { gives, type Signals } from './signals.ts';
-import {
-  isPointing,
-  isWished,
-  lackIn,
-  mayTell,
-  type Right,
-  rightsIn,
-  type Stance,
-  stanceOf,
-  takenBackIn,
-} from './stance.ts';
+import { lackIn, rightsIn, takenBackIn } from './stance.ts';
+import { tellingsIn } from './tellings.ts';
 import type { Token } from './tokens.ts';
-
-type Amount = Extract<Item, { kind: 'amount' }>;
-type Thing = Extract<Item, { kind: 'thing' }>;
-const isAmount = (item: Item | undefined): item is Amount => item?.kind === 'amount';
-const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing';
-
-/** One name with its figure, as the items alone give it. */
-interface Said {
-  readonly key: string;
-  readonly thing: Thing;
-  readonly amount: Amount;
-  readonly stance: Stance;
-  /** It stands under "EDIT:" or the like. */
-  readonly headed: boolean;
-  /** The figure speaks of what was named before: "it is 270 g now". */
-  readonly pointing: boolean;
-}
+import { drop, dropAll, elsewhere, figures, type Post } from './withdrawn.ts';
 
 export interface Thoughts {
   readonly items: readonly Item[];
@@ -51,45 +43,14 @@ export interface Thoughts {
   readonly cuts: Cuts | null;
 }
 
-/** A post while its second thoughts are gone through. */
-interface Post {
-  readonly sentences: readonly Sentence[];
-  readonly items: readonly Item[];
-  readonly said: readonly Said[];
-  readonly gone: Set<Item>;
-  readonly instead: Map<Item, Item>;
-  readonly back: PutRight[];
-  unclear: string | null;
-  /** What was taken out last, and in which sentence. */
-  last: { readonly key: string; readonly sentence: number } | null;
-}
-
-const weighs = ({ dim }: Quantity): boolean => dim === 'mass' || dim === 'volume' || dim === 'bare';
-
-function isSame(a: Quantity, b: Quantity): boolean {
-  const [one, other] = [alike(a, b), alike(b, a)];
-  return one.dim === other.dim && Math.abs(one.value - other.value) <= 0.005 * Math.max(one.value, other.value);
-}
-
-/** What names are told apart by; null for one that no amount is kept of. */
-function keyOf(meaning: Meaning, alkalis: number): string | null {
-  if (meaning.kind === 'alkali') return alkalis < 2 ? 'alkali' : `alkali ${meaning.id}`;
-  if (meaning.kind === 'role') return meaning.id === 'superfat' ? 'superfat' : null;
-  return meaning.kind === 'unknown' ? null : `${meaning.kind} ${meaning.id}`;
-}
-
-function alkalisIn(items: readonly Item[]): number {
-  const ids = new Set<string>();
-  for (const item of items) if (isThing(item) && item.named.meaning.kind === 'alkali') ids.add(item.named.meaning.id);
-  ids.delete('unsaid');
-  return ids.size;
-}
-
 const turnsIn = (token: Token): boolean =>
   gives(token, signal.turning) || (token.t === 'name' && token.meaning.id === 'number');
+
 /** "Old:", which is also said of a bar that has cured. */
 const isHeading = (token: Token): boolean =>
-  token.t === 'name' && token.meaning.kind === 'role' && (ofWord(token.text.toLowerCase()) & signal.turning) !== 0;
+  token.t === 'name' &&
+  token.meaning.kind === 'role' &&
+  (ofWord(token.text.toLowerCase().replace("'", '')) & signal.turning) !== 0;
 
 /** The items without what the post takes back later on, and what that was. */
 export function secondThoughts(
@@ -102,21 +63,30 @@ export function secondThoughts(
   const turns = has(signal.turning) && tokens.some((token) => turnsIn(token) || isHeading(token));
   const isBoth =
     turns && has(signal.both) && tokens.some((token) => gives(token, signal.both)) && !tokens.some(turnsIn);
-  if (!turns || isBoth || !items.some(isAmount)) return { items, back: before, unheard: null, cuts: null };
+  if (!(turns || has(signal.telling)) || isBoth || !items.some(isAmount))
+    return { items, back: before, unheard: null, cuts: null };
   const sentences = sentencesOf(cut);
-  const changes = sentences.map(changesIn);
+  const tells = tellingsIn(sentences, tokens);
+  const changes = sentences.map((sentence, k) =>
+    changesIn(sentence).filter((change) => {
+      const at = change.gone ?? ('comes' in change ? change.comes : sentence.from);
+      const { telling, carried } = tells?.(k, sentence.placeOf(at)) ?? { telling: null, carried: false };
+      return carried || !(telling === 'later' || telling === 'once' || telling === 'others');
+    }),
+  );
   const rights = rightsIn(sentences);
-  const { said, cuts } = saidIn(
+  const { said, cuts, tellings } = saidIn(
     items,
     tokens,
-    sentences,
-    rights,
+    { sentences, rights, tells },
     changes.some((list) => list.length > 0),
   );
   const post: Post = {
     sentences,
     items,
     said,
+    tellings,
+    bound: new Set([...said.map(({ amount }) => amount), ...takenIn(cuts, items)]),
     gone: new Set(),
     instead: new Map(),
     back: [...before],
@@ -126,8 +96,10 @@ export function secondThoughts(
   changes.forEach((list, k) => {
     for (const change of list) applyChange(post, change, k);
   });
+  settleTellings(post);
   settleWhole(post);
   settleFigures(post);
+  dropSaidAgain(post);
   const hears = (k: number): boolean => {
     const sentence = sentences[k];
     return sentence !== undefined && post.back.some(({ from, to }) => from < sentence.to && to > sentence.from);
@@ -143,157 +115,10 @@ export function secondThoughts(
   };
 }
 
-/** Something is named twice. */
-function repeats(items: readonly Item[]): boolean {
-  const keys = new Set<string>();
-  return items.some((item) => {
-    const key = isThing(item) ? keyOf(item.named.meaning, 0) : null;
-    if (key === null) return false;
-    if (keys.has(key)) return true;
-    keys.add(key);
-    return false;
-  });
-}
-
-/** A bare figure up to this may be a superfat. */
-const mostPercent = 20;
-
-/** "I'm leaving it 48 now" is no superfat, whatever was named last. */
-const suits = (key: string, { dim, value }: Quantity): boolean =>
-  key !== 'superfat' || dim === 'percent' || (dim === 'bare' && value <= mostPercent);
-
-/** "I changed the water to 240": a figure that puts one right is of the unit that the others have. */
-function withUnits(items: readonly Item[], stances: ReadonlyMap<Item, Stance>): readonly Item[] {
-  const lends = new Set<Item>();
-  for (const [item, stance] of stances)
-    if ((stance === 'right' || stance === 'now') && isAmount(item) && item.quantity.dim === 'bare') lends.add(item);
-  if (lends.size === 0) return items;
-  let lent: Quantity | null = null;
-  for (const item of items) {
-    if (!isAmount(item) || item.quantity.dim !== 'mass') continue;
-    if (lent && item.quantity.unit?.id !== lent.unit?.id) return items;
-    lent = item.quantity;
-  }
-  const unit = lent;
-  if (!unit) return items;
-  return items.map((item) =>
-    lends.has(item) && isAmount(item) && item.quantity.value > mostPercent
-      ? { ...item, quantity: alike(item.quantity, unit) }
-      : item,
-  );
-}
-
-/** A figure that puts another right is seldom this many times larger or smaller. */
-const mostChanged = 2.5;
-
-/** "A parrot that is 31" puts no 180 g right. */
-function isLikely(now: Quantity, before: Quantity): boolean {
-  const ratio = alike(now, before).value / before.value;
-  return ratio <= mostChanged && ratio >= 1 / mostChanged;
-}
-
-/** "It was 800 g olive" points at nothing: a name follows. */
-function isNamed(tokens: readonly Token[], { quantity, to }: Amount): boolean {
-  if (quantity.text.endsWith('.')) return false;
-  const [next, beyond] = [tokens[to], tokens[to + 1]];
-  const name = next?.t === 'word' && next.text === 'of' ? beyond : next;
-  return name?.t === 'name' && name.meaning.kind !== 'role';
-}
-
-/** Every figure with its name and what the words around it say; figures that point back are of what was named last. */
-function saidIn(
-  items: readonly Item[],
-  tokens: readonly Token[],
-  sentences: readonly Sentence[],
-  rights: readonly Right[],
-  isChanged: boolean,
-): { readonly said: readonly Said[]; readonly cuts: Cuts | null } {
-  const stances = new Map<Item, Stance>();
-  const pointers = new Set<Item>();
-  const headed = new Set<Item>();
-  let s = 0;
-  let told = -1;
-  let tells = false;
-  let superfat = false;
-  for (const item of items) {
-    if (isThing(item)) superfat = item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat';
-    if (!isAmount(item)) continue;
-    while ((sentences[s]?.to ?? Number.POSITIVE_INFINITY) <= item.from) s++;
-    const sentence = sentences[s];
-    if (!sentence || item.from < sentence.from) continue;
-    if (told !== s) tells = mayTell(sentence);
-    told = s;
-    const rightFrom = rights[s]?.from ?? Number.POSITIVE_INFINITY;
-    const isWish = superfat && item.quantity.dim === 'bare';
-    if (!isWish && !tells && rightFrom === Number.POSITIVE_INFINITY) continue;
-    const place = sentence.placeOf(item.from);
-    if (isWish && isWished(sentence, place)) {
-      stances.set(item, 'now');
-      pointers.add(item);
-      continue;
-    }
-    const stance = tells || place >= rightFrom ? stanceOf(sentence, place, rightFrom) : null;
-    if (stance === null) continue;
-    stances.set(item, stance);
-    if (stance === 'right' && rights[s]?.headed) headed.add(item);
-    const next = tokens[item.to];
-    const counted =
-      item.quantity.dim === 'bare' && next?.t === 'word' && /^(?:times|of|more|less|minutes?)$/.test(next.text);
-    if (weighs(item.quantity) && !counted && !isNamed(tokens, item) && isPointing(sentence, place)) pointers.add(item);
-  }
-  const all = [...stances.values()];
-  const turned = all.includes('once') || (all.some((one) => one !== 'told') && (pointers.size > 0 || repeats(items)));
-  if (!turned && !isChanged) return { said: [], cuts: null };
-  const others = pointers.size === 0 ? items : items.filter((item) => !pointers.has(item));
-  const alkalis = alkalisIn(items);
-  const said: Said[] = [];
-  const cuts = cutsOf(withUnits(others, stances), tokens);
-  for (const group of cuts.bound.best.groups) {
-    const [at] = group.things;
-    const thing = at === undefined || group.things.length > 1 ? undefined : others[at];
-    if (!isThing(thing)) continue;
-    const own = keyOf(thing.named.meaning, alkalis);
-    const amount = weighedOf(others, group);
-    if (own === null || !amount || !suits(own, amount.quantity)) continue;
-    // "would 85 % instead of 90 matter" puts no weight right
-    const key = own === 'superfat' || weighs(amount.quantity) ? own : `share of ${own}`;
-    said.push({ key, thing, amount, stance: stances.get(amount) ?? null, headed: headed.has(amount), pointing: false });
-  }
-  for (const item of pointers) {
-    if (!isAmount(item)) continue;
-    const last = said.findLast((one) => !one.pointing && one.thing.from < item.from && one.amount.from < item.from);
-    if (last && suits(last.key, item.quantity) && isLikely(item.quantity, last.amount.quantity))
-      said.push({ ...last, amount: item, stance: stances.get(item) ?? null, pointing: true });
-  }
-  return { said: said.sort((a, b) => a.amount.from - b.amount.from), cuts };
-}
-
-/** The figure of a group that weighs; the first where none does. */
-function weighedOf(items: readonly Item[], { amounts }: Group): Amount | null {
-  let first: Amount | null = null;
-  for (const k of amounts) {
-    const item = items[k];
-    if (!isAmount(item)) continue;
-    if (weighs(item.quantity)) return item;
-    first ??= item;
-  }
-  return first;
-}
-
-const isOf =
-  (key: string) =>
-  (one: Said): boolean =>
-    one.key === key;
-
 const within = (one: Said, { from, to }: Sentence): boolean => one.amount.from >= from && one.amount.from < to;
 
-function drop(post: Post, { thing, amount, pointing }: Said): void {
-  if (!pointing) post.gone.add(thing);
-  post.gone.add(amount);
-}
-
-const figures = (list: readonly Said[]): Quantity[] =>
-  list.flatMap(({ amount }) => (amount.same ? [amount.quantity, amount.same] : [amount.quantity]));
+/** Words that take out what is listed only behind them. */
+const ahead = /\b(?:left|leave|leaving|skip\w*|omit\w*)\b/;
 
 /** The thing at a token, and what it is told apart by. */
 function thingAt(post: Post, token: number): { readonly thing: Thing; readonly key: string } | null {
@@ -303,8 +128,15 @@ function thingAt(post: Post, token: number): { readonly thing: Thing; readonly k
 }
 
 /** What "it" is that is taken out: the last thing weighed in its sentence. */
-const spokenOf = (post: Post, sentence: Sentence): Said | undefined =>
-  post.said.findLast((one) => within(one, sentence) && /^(?:fat|liquid|additive|scent) /.test(one.key));
+function spokenOf(post: Post, sentence: Sentence): Said | undefined {
+  const last = post.said.findLast(
+    (one) => one.amount.from < sentence.to && /^(?:fat|liquid|additive|scent) /.test(one.key),
+  );
+  // "castor 60 g (left out)"
+  return last && (within(last, sentence) || sentence.from - Math.max(last.amount.to, last.thing.to) <= 1)
+    ? last
+    : undefined;
+}
 
 function applyChange(post: Post, change: Change, k: number): void {
   const sentence = post.sentences[k];
@@ -317,7 +149,10 @@ function applyChange(post: Post, change: Change, k: number): void {
     it?.key ??
     (change.kind === 'swap' && change.gone === null && before && k - before.sentence <= 2 ? before.key : null);
   if (key === null) return;
-  const had = post.said.filter((one) => one.key === key && one.amount.from < sentence.to && !post.gone.has(one.amount));
+  const all = post.said.filter((one) => one.key === key && !post.gone.has(one.amount));
+  const earlier = all.filter((one) => one.amount.from < sentence.to);
+  // "no castor in the house, so I left it out", and then the list
+  const had = change.kind === 'out' && earlier.length === 0 && ahead.test(sentence.text) ? all : earlier;
   const label = it?.thing.named.text ?? had[0]?.thing.named.text ?? '';
   if (change.kind === 'fewer') {
     const less = post.items.find((item): item is Amount => isAmount(item) && item.from === change.comes);
@@ -355,7 +190,10 @@ function applyChange(post: Post, change: Change, k: number): void {
   }
   const comes = thingAt(post, change.comes);
   if (!comes || comes.key === key) return;
-  const own = post.said.find((one) => one.thing === comes.thing);
+  const weight = post.said.find((one) => one.thing === comes.thing);
+  // "the same amount of lard"
+  const own = weight?.amount.quantity.dim === 'parts' ? undefined : weight;
+  if (weight && !own) post.gone.add(weight.amount);
   const outside = had.filter((one) => one.thing !== it?.thing);
   const other = post.said.filter((one) => isOf(comes.key)(one) && one !== own);
   if (change.gone === null) return;
@@ -387,8 +225,8 @@ function applyChange(post: Post, change: Change, k: number): void {
     if (own) drop(post, own);
     post.gone.add(comes.thing);
   }
-  const weight = own ?? row;
-  const amount = weight ? written(weight.amount.quantity) : '';
+  const taken = own ?? row;
+  const amount = taken ? written(taken.amount.quantity) : '';
   post.back.push({
     text: `I took ${comes.thing.named.text} (${amount}) in the place of ${label}, as the post says.`,
     gone: own ? figures(had) : figures(had.filter((one) => one !== row)),
@@ -396,18 +234,12 @@ function applyChange(post: Post, change: Change, k: number): void {
   });
 }
 
-/** "How much lye for the new one?" */
-const asking = /\bhow much @ [^#]*\?|\bhow much @ for\b/;
-
-const isPart = ({ key }: Said): boolean => /^(?:fat|alkali|water|liquid|stock)\b/.test(key);
-
 /** A whole recipe under "EDIT:", or beside which the post tells what was once: the other does not count. */
 function settleWhole(post: Post): void {
   if (!post.said.some(({ headed, stance }) => headed || stance === 'once')) return;
   const left = post.said.filter((one) => !post.gone.has(one.amount) && isPart(one));
-  const fats = (list: readonly Said[]): readonly Said[] => list.filter(({ key }) => key.startsWith('fat'));
-  const isWhole = (list: readonly Said[], least: number): boolean =>
-    fats(list).length >= least && list.some(({ key }) => /^(?:alkali|stock)/.test(key));
+  const fats = (list: readonly Said[]): readonly Said[] => list.filter(isFat);
+  const isWhole = (list: readonly Said[], least: number): boolean => fats(list).length >= least && list.some(isAlkali);
   const isIn = (list: readonly Said[]) => (one: Said) => list.some(isOf(one.key));
   const right = left.filter(({ headed }) => headed);
   const others = left.filter(({ headed }) => !headed);
@@ -418,7 +250,6 @@ function settleWhole(post: Post): void {
   const once = left.filter(({ stance }) => stance === 'once');
   const standing = left.filter((one) => !once.includes(one));
   const lone = once.filter((one) => !isIn(standing)(one));
-  const isAlkali = ({ key }: Said): boolean => /^(?:alkali|stock)/.test(key);
   const asks =
     fats(standing).length > 1 &&
     (!left.some(isAlkali) || (!standing.some(isAlkali) && post.sentences.some(({ text }) => asking.test(text))));
@@ -427,21 +258,9 @@ function settleWhole(post: Post): void {
   else if ((asks || isWhole(standing, 1)) && lone.length > 0) dropAll(post, lone, standing);
 }
 
-function dropAll(post: Post, list: readonly Said[], kept: readonly Said[]): void {
-  for (const one of list) drop(post, one);
-  const said = list.map(({ amount, thing }) => `${thing.named.text} ${written(amount.quantity)}`).join(', ');
-  const from = kept[0]?.thing.from ?? 0;
-  post.back.push({
-    text: `I left out "${said}", ${elsewhere}.`,
-    gone: figures(list),
-    from,
-    to: from + 1,
-  });
-}
-
 const corrected = 'as the post corrects itself';
+
 const byOthers = 'which somebody else says';
-const elsewhere = 'which the post tells of another time or batch';
 
 /** Two figures for one thing, of which the words around them say which counts. */
 function settleFigures(post: Post): void {
@@ -466,6 +285,7 @@ function settleFigures(post: Post): void {
       drop(post, one);
     }
     if (place) {
+      if (isOther(place.telling)) for (const one of place.beside) post.gone.add(one);
       const quantity = alike(amount.quantity, place.amount.quantity);
       post.instead.set(place.amount, { ...place.amount, quantity, same: amount.same });
     }

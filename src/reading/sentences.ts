@@ -26,15 +26,18 @@ export class Sentence {
   readonly paragraph: number;
   /** It may take something back, or say when something was so. */
   readonly retells: boolean;
+  /** It may begin to tell of another batch. */
+  readonly tells: boolean;
   private readonly cut: Cut;
   private plain: Plain | null = null;
 
-  constructor(cut: Cut, from: number, to: number, paragraph: number, retells: boolean) {
+  constructor(cut: Cut, from: number, to: number, paragraph: number, bits: number) {
     this.cut = cut;
     this.from = from;
     this.to = to;
     this.paragraph = paragraph;
-    this.retells = retells;
+    this.retells = (bits & signal.retelling) !== 0;
+    this.tells = (bits & signal.telling) !== 0;
   }
 
   get text(): string {
@@ -81,11 +84,12 @@ const placeholder = (token: Token, prims: readonly Prim[]): string => {
   return token.t === 'sign' ? token.text : '…';
 };
 
-/** One of the words that tell, or the name of several words that may hold one. */
-function mayRetell(token: Token, words: readonly (Word | null)[]): boolean {
-  if (token.t === 'sign') return token.text === '>';
-  if (token.t === 'name' && token.meaning.kind === 'role' && token.to > token.from + 1) return true;
-  return (token.t === 'word' || token.t === 'name') && ((words[token.from]?.signals ?? 0) & signal.retelling) !== 0;
+/** What a word gives; all that it may where it stands in the name of several words. */
+function bitsOf(token: Token, words: readonly (Word | null)[]): number {
+  if (token.t === 'sign') return token.text === '>' ? signal.retelling : 0;
+  if (token.t === 'name' && token.meaning.kind === 'role' && token.to > token.from + 1)
+    return signal.retelling | signal.telling;
+  return token.t === 'word' || token.t === 'name' ? (words[token.from]?.signals ?? 0) : 0;
 }
 
 /** Tokens from which on a line is taken for one of running text, which the next may carry on. */
@@ -98,6 +102,17 @@ const closing: ReadonlySet<string> = new Set(['.', '!', '?', ';', ')', ']']);
 
 const isCapital = (prim: Prim | undefined): boolean => /^\p{Lu}/u.test(prim?.raw ?? '');
 
+/** "No. 30", with its full stop at `k`. */
+const isNumbering = (tokens: readonly Token[], k: number): boolean => {
+  const [no, figure] = [tokens[k - 1], tokens[k + 1]];
+  return (
+    (no?.t === 'word' || no?.t === 'name') &&
+    /^(?:no|nos|nr)$/i.test(no.text) &&
+    figure?.t === 'quantity' &&
+    figure.quantity.dim === 'bare'
+  );
+};
+
 /** Whether token `k` is the last of a sentence. */
 function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin: number): boolean {
   const token = tokens[k];
@@ -109,8 +124,13 @@ function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin
     return !carriedOn || opening.has(begins?.text ?? '');
   }
   if (next.t === 'sign' && (next.text === '(' || next.text === '[')) return true;
-  if (token.t === 'sign') return closing.has(token.text);
-  return token.t === 'quantity' && token.quantity.text.endsWith('.') && isCapital(prims[next.from]);
+  // "no. 30 had 130"
+  if (token.t === 'sign') return closing.has(token.text) && !(token.text === '.' && isNumbering(tokens, k));
+  return (
+    token.t === 'quantity' &&
+    token.quantity.text.endsWith('.') &&
+    (isCapital(prims[next.from]) || next.t === 'quantity')
+  );
 }
 
 /** The sentences of a post in order; time linear in its length. */
@@ -119,18 +139,18 @@ export function sentencesOf(cut: Cut): readonly Sentence[] {
   const sentences: Sentence[] = [];
   let from = 0;
   let paragraph = 0;
-  let retells = false;
+  let bits = 0;
   let any = false;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     if (!token) break;
     any ||= token.t !== 'line';
-    retells ||= mayRetell(token, words);
+    bits |= bitsOf(token, words);
     if (!ends(tokens, prims, k, from)) continue;
-    if (any) sentences.push(new Sentence(cut, from, k + 1, paragraph, retells));
+    if (any) sentences.push(new Sentence(cut, from, k + 1, paragraph, bits));
     if (token.t === 'line' && token.text === 'blank') paragraph++;
     from = k + 1;
-    retells = false;
+    bits = 0;
     any = false;
   }
   return sentences;

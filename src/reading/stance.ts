@@ -11,7 +11,7 @@ export type Stance = 'right' | 'now' | 'once' | 'told' | 'others' | null;
 
 /** A sentence, or the sentences behind it, put something right. */
 const rights =
-  /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:#-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?! to (?:ask|post|check|share))(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)|no , wait|no wait|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|fat fingers?|update(?= [:#-]))/;
+  /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:#-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?! to (?:ask|post|check|share))(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)(?= [#@])|no , wait|no wait|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|fat fingers?|update(?= [:#-]))|@ # (?:, )?(?:and )?not (?=#)/;
 /** What stands behind these is all meant to put right, up to the end of the paragraph. */
 const heading = /\b(?:edit(?:ed)?|correction|erratum|update|ps|p ?\. ?s \.?)(?= [:#-]| $|$)/;
 
@@ -28,6 +28,11 @@ const onceBehind =
   /^ (?:of )?(?:@ )?(?:, )?(?:[^#@.;]{0,40}(?:ignore|forget) (?:that|it|this)\b|originally\b|at first\b|back then\b)/;
 const onceHeading =
   /^(?:- |• )?(?:the |my )?(?:previous(?:ly)?|before|old(?: one| recipe| version| batch)?|originally|original|last (?:time|batch|year)|first version|was) (?:[:=]|- )/;
+/** "Jo took 105 g for hers". */
+const othersBehind = /^ (?:of )?(?:@ )?(?:for|in) (?:hers|his|theirs)\b/;
+/** "Then I wrote 140, it's 240". */
+const wroteBefore =
+  /\b(?:said|wrote|typed|posted|put|written) (?:@ )?# (?:[,;–-] |but |and |sorry |no )*(?:its|it is|should be|is)(?: really| actually)? $/;
 const wasBefore = /\b(?:was|were|had)\b/;
 const wasBehind = /^ (?:of )?(?:@ )?(?:, )?(?:while|when|as long as|until|till|before) /;
 const toldBefore =
@@ -55,13 +60,17 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
   const never = Number.POSITIVE_INFINITY;
   let paragraph = -1;
   let next = false;
+  let chained = false;
   return sentences.map((sentence) => {
-    const carried = next || sentence.paragraph === paragraph;
+    const carried = next || sentence.paragraph === paragraph || (chained && /^(?:" )?and /.test(sentence.text));
     next = false;
+    chained &&= !/[\p{L}#@]/u.test(sentence.text);
     if (!sentence.retells) return { from: carried ? 0 : never, headed: sentence.paragraph === paragraph };
     const { text } = sentence;
     if (heading.test(text) && isThanks(text)) return { from: never, headed: false };
     const found = rights.exec(text);
+    // "Lye 275, not 280! And make water 550"
+    chained = found !== null && text.includes('#', found.index);
     // "Sorry, scratch that.": the next sentence says what counts
     next = found !== null && !text.includes('#');
     if (heading.test(text)) paragraph = sentence.paragraph;
@@ -74,7 +83,7 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
 
 /** Words of which one at least is in all that is told of another time, or of now. */
 const telling =
-  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed)\b/;
+  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed|hers|his|theirs)\b/;
 
 /** Whether a figure of the sentence may have a stance other than to put another right. */
 export const mayTell = (sentence: Sentence): boolean => sentence.retells && telling.test(sentence.text);
@@ -88,6 +97,8 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   const end = text.indexOf('#', place + 1);
   const behind = text.slice(place + 1, end < 0 ? text.length : end);
   if (onceHeading.test(text)) return 'once';
+  if (othersBehind.test(behind)) return 'others';
+  if (wroteBefore.test(text.slice(0, place))) return 'right';
   if (onceBefore.test(before) || onceBehind.test(behind) || (wasBefore.test(before) && wasBehind.test(behind)))
     return 'once';
   if (place >= rightFrom && !doubtful.test(text.slice(Math.max(0, Math.min(rightFrom, text.length))))) return 'right';
@@ -119,6 +130,15 @@ export function isPointing({ text }: Sentence, place: number): boolean {
   );
 }
 
+/** "I took 68 g in the end", "so I've now weighed 143 g": of something that is named elsewhere. */
+export const takesWeight = ({ text }: Sentence, place: number): boolean =>
+  /(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|weighed|put in|poured|went with|ended up with|settled on) (?:all )?(?:the |only |about |just )?)$/.test(
+    text.slice(text.lastIndexOf('#', place - 1) + 1, place),
+  ) &&
+  /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for |…)/.test(
+    text.slice(place + 1),
+  );
+
 /** "Me, I would like 5", behind a superfat of somebody else. */
 export const isWished = ({ text }: Sentence, place: number): boolean =>
   /\bi (?:would |d |will |ll )?(?:like|prefer|want|take|choose|rather have|go for|go with|stay at)(?: to have)? $/.test(
@@ -132,7 +152,7 @@ const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
 
 /** Something was not there, and something else took its place. */
 const lacked =
-  /\b(?:(?:had|have|got|was|were) none|ran out|run out|(?:im|i am|was|were) (?:all )?out(?! in\b| on\b)|topp?ed (?:it |that )?up|in its place|made up (?:the|for the) (?:rest|difference|missing|gap))\b|\binstead(?! of)\b/;
+  /\b(?:(?:had|have|got|was|were) none(?! of the (?:normal|usual|regular|other|plain|ordinary|standard))|ran out|run out|(?:im|i am|was|were) (?:all )?out(?! in\b| on\b)|topp?ed (?:it |that )?up|in its place|made up (?:the|for the) (?:rest|difference|missing|gap))\b|\binstead(?! of)\b/;
 
 /** The first words of a sentence with a figure and a fat of a lack or a swap that nothing `hears`. */
 export function lackIn(

@@ -254,6 +254,8 @@ export function amongTalk(
     reading = read(less.text);
     if (reading.doubts.length > 0) return null;
   }
+  // "water 320, but I sub 100 of it with beer"
+  if (reading.waterGrams === null && first.waterGrams === null && gone.some((one) => ofWater.test(one))) return null;
   return isWhole(reading, first, catalogue) ? besideTheRecipe(reading, gone) : null;
 }
 
@@ -283,6 +285,8 @@ const shortened = (text: string): string => {
   const line = text.replace(/\s+/g, ' ').trim();
   return line.length > 60 ? `${line.slice(0, 57).trimEnd()}…`.toWellFormed() : line;
 };
+
+const ofWater = /\bwater\W{0,3}\d|\d\s?(?:g|grams?|oz|ml)?\s(?:of )?(?:\w+ )?water\b/i;
 
 /** Nothing that was weighed before is lost with the talk. */
 function holdsAll(first: RecipeReading, rest: RecipeReading): boolean {

@@ -43,9 +43,65 @@ interface Sized {
   readonly said: readonly string[];
 }
 
+const amount = String.raw`\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?)\b`;
+const leastAmounts = 3;
+const amountsIn = (text: string): number => (text.match(new RegExp(amount, 'gi')) ?? []).length;
+
+const partOf = '(?<part>half|a half|double|twice|a third|a quarter)';
+const whole =
+  '(?:everything|all of (?:it|that|them|this|the above)|all that|all|it|that|the (?:recipe|lot|whole (?:thing|recipe|lot)|amounts?|batch|above))';
+/** "I made exactly half of everything", "I doubled it all": behind the recipe it was done with. */
+const done = new RegExp(
+  `\\b(?:i|we)(?:'ve| have)? (?:(?:only|just|then|actually|exactly) )?(?:(?:made|did|took|used|weighed|cooked|mixed|poured) (?:(?:only|just|exactly) )?${partOf} (?:of |the )?${whole}\\b|(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b)`,
+  'i',
+);
+/** "How much lye for the half batch?" */
+const ofPart =
+  /\b(?:lye|naoh|koh|caustic|hydroxide|alkali|how much)\b[^.?!\n]{0,60}\b(?:for|of|in) (?:the|a|my|this|that) (?<part>half|double|triple|quarter)[ -]?(?:batch|recipe|one|size|loaf|lot)?\s*(?:batch |please|now|then)?\?/i;
+/** The recipe that stands before is the whole one. */
+const full =
+  /\b(?:full|whole|complete|original|entire|normal|usual) (?:\w+ )?(?:recipe|batch|loaf|amounts?|one|size)\b|\boriginal(?:ly)?:/i;
+const byVerb: Readonly<Record<string, number>> = {
+  halved: 0.5,
+  doubled: 2,
+  tripled: 3,
+  trebled: 3,
+  quadrupled: 4,
+  triple: 3,
+  'a half': 0.5,
+  'a third': 1 / 3,
+  'a quarter': 0.25,
+  quarter: 0.25,
+};
+const factorOf = (word: string): number | undefined => words[word] ?? byVerb[word];
+
+/** A recipe told whole, of which a part was made, or is asked about. */
+function madeInPart(post: string): Sized | null {
+  const asks = ofPart.exec(post);
+  const did = done.exec(post);
+  const said = did ?? asks;
+  if (!said) return null;
+  const before = post.slice(0, said.index);
+  const behind = post.slice(said.index);
+  const sentence = behind.split(/[.!?\n](?!\d)/, 1)[0] ?? '';
+  if (amountsIn(before) < leastAmounts - (asks ? 1 : 0) || amountsIn(sentence) > 0) return null;
+  // it was made smaller before it was told
+  if (amountsIn(behind) > 1) return null;
+  if (did && (another.test(sentence) || /\b(?:if|when|once|before)\b[^.!?\n]*$/i.test(before))) return null;
+  if (!did && !full.test(before)) return null;
+  const factor = factorOf((said.groups?.['part'] ?? said.groups?.['verb'] ?? '').toLowerCase());
+  if (factor === undefined) return null;
+  if (did) return { text: post.replace(sentence, ' '), factor, said: [sentence] };
+  return { text: post.replace(said[0], said[0].replace(/ (?:for|of|in) \w+ \w+[ -]?[^?]*\?$/, '?')), factor, said: [] };
+}
+
 /** The post without the words that ask for it in another size, and by what all is multiplied. */
 export function timesAll(post: string): Sized {
   const none: Sized = { text: post, factor: null, said: [] };
+  const part = /\b(?:half|halved|doubled?|twice|tripled?|trebled|quadrupled|third|quarter)\b/i.test(post)
+    ? madeInPart(post)
+    : null;
+  if (part) return part;
   if (!/\b(?:all|everything|lot|thing|each|recipe|book|above|amounts?|list|original|card)\b/i.test(post)) return none;
   if (!sizing.test(post)) return none;
   const factors = new Set<number>();

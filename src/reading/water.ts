@@ -56,7 +56,12 @@ export function readWater(
 ): number | null {
   const waters = rows.filter((row) => row.named.meaning.kind === 'water' && !isForPaste(assembly, row));
   const ices = rows.filter((row) => row.named.meaning.kind === 'ice');
-  const weighed = waters.filter((row) => row.grams !== null);
+  const all = waters.filter((row) => row.grams !== null);
+  // "superfat 5, water 33", where 250 g are 33 % of the fats
+  const isShare = ({ amount }: Row): boolean =>
+    amount?.dim === 'bare' &&
+    all.some((row) => row.amount !== amount && Math.abs((row.grams ?? 0) / fatGrams - amount.value / 100) < 0.01);
+  const weighed = all.length > 1 ? all.filter((row) => !isShare(row)) : all;
   let water: number | null = null;
   const [first] = weighed;
   if (first) {

@@ -59,6 +59,18 @@ export function fractionShares(tokens: readonly Token[]): readonly Token[] {
 /** What every amount in words has in common. */
 const inWords = { ...plainQuantity, inWords: true } as const;
 
+/** One fat, with none listed behind it, in a post that weighs others. */
+function isAlone(tokens: readonly Token[], k: number): boolean {
+  const [fat, behind, next] = [tokens[k], tokens[k + 1], tokens[k + 2]];
+  if (fat?.t !== 'name' || fat.meaning.kind !== 'fat' || behind?.t === 'name') return false;
+  const joins = behind?.t === 'sign' ? behind.text === ',' : behind?.t === 'word' && behind.text === 'and';
+  if (joins && next?.t === 'name') return false;
+  return tokens.filter((one) => one.t === 'quantity' && one.quantity.dim === 'mass').length >= leastWeights;
+}
+
+/** Weights of a recipe, at the least. */
+const leastWeights = 3;
+
 /** `equal amounts of olive, coconut and lard` as one part each. */
 export function equalParts(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -77,6 +89,12 @@ export function equalParts(tokens: readonly Token[], signals: Signals): readonly
           one.t === 'quantity' && one.quantity.dim === 'mass' && (one.quantity.each || isEach(tokens[at + 1])),
       )
     ) {
+      out ??= [...tokens];
+      out[k] = asFiller(token);
+      continue;
+    }
+    // "so I took the same amount of lard"
+    if (/^(?:the )?same /i.test(token.text) && isAlone(tokens, k + 1)) {
       out ??= [...tokens];
       out[k] = asFiller(token);
       continue;

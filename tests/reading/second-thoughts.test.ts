@@ -54,6 +54,29 @@ describe('a later sentence', () => {
       `${recipe.replace('palm 250 g', 'palm 250 g, my tub gave only 150 g, I topped it up with 100 g lard')}`,
       { ...plain, 'palm-oil': 150, lard: 100 },
     ],
+    [`${recipe} There was no palm in the shop, so I used the same amount of lard.`, { ...palmless, lard: 250 }],
+    [
+      `I replaced the 250 g shea of the book with 250 g palm. The rest as in the book: olive 500 g, coconut 250 g. NaOH 145 g, water 330 g.`,
+      plain,
+    ],
+    [
+      `${recipe} I swapped the palm for tallow and the olive for sunflower, same weights.`,
+      { 'coconut-oil': 250, 'tallow-beef': 250, 'sunflower-oil': 500, naoh: 145, water: 330 },
+    ],
+    [`no shea at home so I left it out\n${recipe.replaceAll(', ', '\n')}\nshea 50 g (left out)`, plain],
+    [`${recipe.replace('palm 250 g', 'palm i said 150, its 250')}`, plain],
+    [
+      `My friend sent: ${recipe} Then she wrote: "NaOH 142 not 145!! and make water 300"`,
+      { ...plain, naoh: 142, water: 300 },
+    ],
+    [
+      `Sorry, in my post yesterday I wrote 350 g palm, it should have been 250 g. Here again:\n${recipe.replaceAll(', ', '\n')}`,
+      plain,
+    ],
+    [
+      `Changes: ${recipe.replace('olive 500 g', 'olive up from 400 g to 500 g').replace('Olive 500 g', 'olive up from 400 g to 500 g')}`,
+      plain,
+    ],
     [`I used 30 g beeswax back then. This time no beeswax. ${recipe}`, plain],
     [`${recipe} The palm bottle ran out at 200, sorry.`, { ...plain, 'palm-oil': 200 }],
     [`${recipe.replace('palm 250 g', '250 g of shea... no, sorry, of palm')}`, plain],
@@ -130,6 +153,67 @@ describe('a later sentence', () => {
   });
 });
 
+describe('of several batches, the one that is asked about counts', () => {
+  const first = 'olive 400 g, coconut 300 g, NaOH 110 g, water 200 g';
+  const second = 'olive 500 g, coconut 250 g, palm 250 g, NaOH 145 g, water 330 g';
+  test.each([
+    `My previous batch had 160 g lye in it and turned out brittle. For this one I weighed ${second}. Better now?`,
+    `Last time: ${first}. This time: ${second}. Is it ok now?`,
+    `Planned: ${first}\nReal: ${second}\nIs the real one ok?`,
+    `My sister's soap is ${first}. Mine: ${second}. Is mine ok?`,
+    `First try was ${first}, which cracked. Second try is ${second}. Please check the second.`,
+    `The video uses ${first}. I don't have that. Mine is ${second}. Is mine fine?`,
+    `Group A had ${first} and all went well. Group B had ${second}. I'd like to know if group B's lye is fine.`,
+    `What the leaflet wanted: ${first}.\nWhat I took: ${second}.\nIs what I took ok?`,
+    `Gran always did it with ${first}. I did ${second}. Is mine all right?`,
+    `I used to make it with ${first}. Since this year it's ${second}. Check please`,
+    `The book wants 160 g NaOH for olive 500 g, coconut 250 g, palm 250 g. I only put in 145 g, with 330 g of water.`,
+    `On the sheet it's 510 g olive and 245 g coconut. In the pot there are 500 g olive and 250 g coconut, 250 g palm. NaOH 145 g, water 330 g as on the sheet. Ok?`,
+    `plan 510 g olive → weighed 500 g\nplan 255 g coconut → weighed 250 g\nplan 250 g palm → weighed 250 g\nplan 147 g NaOH → weighed 145 g\nplan 330 g water → weighed 330 g\nis it ok?`,
+    `> I'd use 155 g lye for that\n\nThat seemed a lot to me, so in the end I took 145 g. 500 g olive, 250 g coconut, 250 g palm, water 330 g.`,
+    `${second}. Is the lye ok? Next time I'll add 30 g castor and 20 g honey.`,
+    `${second}. The second go had 160 g NaOH and stung. This is the third go.`,
+    `${second}. Jo took 155 g NaOH for hers. Is mine right?`,
+  ])('%s', (text) => {
+    const { doubts, told, grams } = read(text);
+    expect(doubts).toEqual([]);
+    expect(grams).toEqual(plain);
+    expect(told).toBeGreaterThan(0);
+  });
+
+  test.each([
+    `Monday: ${first}. Tuesday: ${second}. Is the lye right?`,
+    `Version one, from the course: ${first}.\n\nVersion two, as our teacher wrote it: ${second}.\n\nWhich of them?`,
+    `${recipe} At the end of the page it says 113 g of the lye.`,
+  ])('is asked about where nobody says which: %s', (text) => {
+    expect(read(text).doubts.length).toBeGreaterThan(0);
+  });
+
+  test('what the book alone has counts where the rest is as in the book', () => {
+    const { doubts, grams } = read(
+      'Recipe says 400 g olive, 300 g coconut, 100 g castor, 115 g NaOH, 250 g water. I only had 350 g of olive and used 50 g sunflower to make up the rest.',
+    );
+    expect(doubts).toEqual([]);
+    expect(grams).toEqual({
+      'olive-oil-virgin': 350,
+      'sunflower-oil': 50,
+      'coconut-oil': 300,
+      'castor-oil': 100,
+      naoh: 115,
+      water: 250,
+    });
+  });
+
+  test('of two tubs the new one has its own purity', () => {
+    const { alkali, doubts } = readRecipe(
+      reader,
+      'old tub of KOH was 90 %, of which I took 250 g. The new one is 85 % and this time I took 262 g. 700 g coconut, 300 g olive, 750 g water.',
+    );
+    expect(doubts).toEqual([]);
+    expect(alkali).toMatchObject([{ id: 'koh', grams: 262, purity: { nominal: 0.85 } }]);
+  });
+});
+
 describe('a recipe in another size', () => {
   const fats = 'olive 400 g, coconut 160 g';
   test.each([
@@ -139,6 +223,12 @@ describe('a recipe in another size', () => {
     [`${fats}. Multiply all by 2, how much lye do I need?`, 800],
     [`I multiplied everything by 2 and got ${fats}. How much lye?`, 400],
     [`I took everything times 2 already: ${fats}. How much lye?`, 400],
+    [`Original: ${fats}, NaOH 78 g, water 160 g. I made exactly half of everything. Is the lye right?`, 200],
+    [`${fats}, NaOH 78 g, water 160 g. I doubled everything. Is the lye for the double batch right?`, 800],
+    [`Full batch is ${fats}, castor 20 g. I only want to do a half batch. How much lye for the half batch?`, 200],
+    [`I halved the recipe: ${fats}, NaOH 78 g, water 160 g. Is the lye right?`, 400],
+    [`${fats}, NaOH 78 g, water 160 g. I made half of it last month. Is the lye right?`, 400],
+    [`${fats}, NaOH 78 g, water 160 g. I may make only half of it next time. Is the lye right?`, 400],
   ])('is multiplied where that is asked for: %s', (text, grams) =>
     expect(read(text).grams['olive-oil-virgin']).toBe(grams),
   );

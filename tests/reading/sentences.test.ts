@@ -9,6 +9,7 @@ import { layOut } from '../../src/reading/layout.ts';
 import { scan } from '../../src/reading/scan.ts';
 import { type Cut, Sentence, sentencesOf } from '../../src/reading/sentences.ts';
 import { lackIn, mayTell, rightsIn, takenBackIn } from '../../src/reading/stance.ts';
+import { tellingsIn } from '../../src/reading/tellings.ts';
 import { tokenize } from '../../src/reading/tokens.ts';
 
 const { lexicon, speller } = makeReader(loadCatalogue());
@@ -26,7 +27,7 @@ const posts = readdirSync(folder)
 
 /** What is found in a sentence, whether or not its words give the sign. */
 function foundIn(cut: Cut, { from, to, paragraph }: Sentence): readonly unknown[] {
-  const sentence = new Sentence(cut, from, to, paragraph, true);
+  const sentence = new Sentence(cut, from, to, paragraph, -1);
   const [right] = rightsIn([sentence]);
   return [
     ...changesIn(sentence),
@@ -54,4 +55,23 @@ test('nothing is found in the sentences that are passed over, and something in o
   }
   expect(passedOver).toBeGreaterThan(1000);
   expect(found).toBeGreaterThan(1000);
+});
+
+test('no other batch is told of in the sentences that are passed over, and one in others', () => {
+  let passedOver = 0;
+  let found = 0;
+  for (const text of posts) {
+    const cut = cutOf(text);
+    for (const sentence of sentencesOf(cut)) {
+      const { from, to, paragraph } = sentence;
+      const tells = tellingsIn([new Sentence(cut, from, to, paragraph, -1)], cut.tokens) !== null;
+      if (sentence.tells) found += tells ? 1 : 0;
+      else {
+        passedOver++;
+        expect(tells, sentence.text).toBe(false);
+      }
+    }
+  }
+  expect(passedOver).toBeGreaterThan(1000);
+  expect(found).toBeGreaterThan(200);
 });

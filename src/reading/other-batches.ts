@@ -1,0 +1,137 @@
+/** What a post tells of other batches than the one that is asked about: it gives way, or fills what this one lacks. */
+import { written } from './put-right.ts';
+import type { Quantity } from './quantities.ts';
+import { type Amount, isAlkali, isAmount, isFat, isOf, isOther, isSame, type Said } from './said.ts';
+import type { Told } from './tellings.ts';
+import { dropAll, elsewhere, type Post } from './withdrawn.ts';
+
+/** "How much lye for the new one?" */
+export const asking = /\bhow much @ [^#]*\?|\bhow much @ for\b/;
+
+/** Alkali to fats by mass, in soaps that people make. */
+const usual = { least: 0.08, most: 0.32 } as const;
+
+/** Fats and an alkali that fits them. */
+function isRecipe(list: readonly Said[]): boolean {
+  const first = list.filter((one, k) => list.findIndex(isOf(one.key)) === k);
+  const sum = (of: (one: Said) => boolean): number =>
+    first.filter(of).reduce((all, { amount: { quantity } }) => all + quantity.value, 0);
+  const dims = new Set(list.filter((one) => isFat(one) || isAlkali(one)).map(({ amount }) => amount.quantity.dim));
+  const ratio = sum(isAlkali) / sum(isFat);
+  return dims.size === 1 && ratio >= usual.least && ratio <= usual.most;
+}
+
+/** "Everything else as in the book": what the other telling has, and this one has not, counts. */
+const restOf =
+  /\b(?:(?:everything|all) else|the rest|rest (?:is |was |went )?(?:as|like|same|of it as|by)|otherwise|unchanged|not changed|(?:as|like) (?:in|on|by|printed|planned|written)|by the (?:book|recipe|sheet)|the same|kept (?:it|both|them|all))\b/;
+
+/** Two of which nobody says that one counts. */
+const severalAsked =
+  /\b(?:which (?:one|of (?:them|these|the two|those)|version|recipe|batch)|either|both (?:recipes?|batches|versions|of them)|compar(?:e|ing)|two (?:recipes|versions|batches))\b/;
+
+/** "Is mine ok?" */
+const mineAsked =
+  /\b(?:mine|my (?:own|lye|one|version|batch|pot|figures?|amounts?)|what i (?:really )?(?:did|took|used|have|weighed))\b[^?]*\?/;
+
+/** What is told of other batches gives way to what is asked about; all of it where that is a recipe by itself. */
+export function settleTellings(post: Post): void {
+  if (post.tellings.size === 0) return;
+  const { sentences } = post;
+  const says = (words: RegExp): boolean => sentences.some(({ text }) => words.test(text));
+  const left = post.said.filter((one) => !post.gone.has(one.amount));
+  const counts = ({ stance }: Said): boolean => stance === 'now' || stance === 'right';
+  const split = (carries: boolean) =>
+    Object.groupBy(left, (one) =>
+      isOther(one.telling) && (carries || !one.carried) && !counts(one) ? 'away' : 'mine',
+    );
+  // "Last time I used 120 g lye. Olive 500 g, …": what follows is no more of last time
+  const carried = split(true);
+  const carries = (carried.mine ?? []).some(isFat) || (carried.away ?? []).every(({ telling }) => telling === 'told');
+  const { mine = [], away: all = [] } = carries ? carried : split(false);
+  const isAnnounced = mine.some(({ telling }) => telling === 'mine') || says(mineAsked);
+  const away = all.filter(({ telling }) => isAnnounced || telling === 'once' || telling === 'later');
+  if (away.length === 0) return;
+  const isWhole = isRecipe(mine) || isAllShares(mine);
+  const several = isWhole && isRecipe(away);
+  if (several && (!isAnnounced || says(severalAsked))) return;
+  const fats = mine.filter(isFat);
+  const had = new Set(away.filter(isFat).map(({ key }) => key));
+  const isEnough = fats.length > 1 || had.size <= 2;
+  const asks = fats.length > 1 && !mine.some(isAlkali) && says(asking);
+  const hasWater = mine.some(isLiquid);
+  if ((isWhole && isEnough && !says(restOf)) || asks) {
+    const isPointedAt = (one: Said): boolean => mine.some(({ key, pointing }) => pointing && key === one.key);
+    const gone = away.filter((one) => isStuff(one) && !isPointedAt(one) && (hasWater || !isLiquid(one)));
+    if (gone.length > 0) dropAll(post, gone, mine);
+    dropLoose(post, (of) => isOther(of.telling) && (carries || !of.carried) && (isAnnounced || of.telling !== 'told'));
+  } else {
+    const later = away.filter((one) => one.telling === 'later' && isStuff(one));
+    if (later.length > 0 && fats.length > 0) dropAll(post, later, mine);
+  }
+  post.said = post.said.map((one) =>
+    away.includes(one)
+      ? { ...one, stance: one.telling === 'once' || one.telling === 'later' ? 'once' : 'others' }
+      : one,
+  );
+}
+
+const isLiquid = ({ key }: Said): boolean => /^(?:water|liquid|ice)/.test(key);
+
+/** What goes into a pot; a superfat or a purity may be of all batches. */
+const isStuff = ({ key }: Said): boolean =>
+  /^(?:share of )?(?:fat|alkali|stock|water|liquid|ice|acid|additive|scent)\b/.test(key);
+
+/** Shares of fats that make a whole. */
+function isAllShares(list: readonly Said[]): boolean {
+  const shares = list.filter(({ key }) => key.startsWith('share of fat'));
+  const sum = shares.reduce((all, { amount: { quantity } }) => all + quantity.value, 0);
+  return shares.length > 1 && Math.abs(sum - 1) < 0.01;
+}
+
+/** "Because half a pound seemed a lot", "so 35 g it was": a weight that is told already, spoken of once more. */
+export function dropSaidAgain(post: Post): void {
+  const drops = (item: Amount, name: string): void => {
+    post.gone.add(item);
+    post.back.push({
+      text: `I took "${written(item.quantity)}" as said of ${name} again.`,
+      gone: [item.quantity],
+      from: item.from,
+      to: item.to,
+    });
+  };
+  for (const one of post.said) {
+    const isAgain = post.said.some(
+      (other) => other !== one && other.key === one.key && isSame(one.amount.quantity, other.amount.quantity),
+    );
+    if (one.pointing && isAgain && !post.gone.has(one.amount)) drops(one.amount, one.thing.named.text);
+  }
+  const changed = post.said.filter(
+    ({ amount, telling, stance }) =>
+      (isOther(telling) && post.gone.has(amount)) || stance === 'now' || post.instead.has(amount),
+  );
+  for (const item of changed.length > 0 ? post.items : []) {
+    if (!isAmount(item) || post.bound.has(item) || post.gone.has(item) || item.quantity.dim !== 'mass') continue;
+    const one = changed.find(({ amount }) => {
+      const instead = post.instead.get(amount);
+      const counts = isAmount(instead) ? instead : amount;
+      return isSame(amount.quantity, item.quantity) || isSame(counts.quantity, item.quantity);
+    });
+    if (one) drops(item, one.thing.named.text);
+  }
+}
+
+/** Weights of another batch beside which nothing is named. */
+function dropLoose(post: Post, isElse: (of: Told) => boolean): void {
+  const loose: Quantity[] = [];
+  for (const item of post.items) {
+    if (!isAmount(item) || post.bound.has(item) || !/^(?:mass|volume)$/.test(item.quantity.dim)) continue;
+    const of = post.tellings.get(item);
+    if (!of || !isElse(of)) continue;
+    post.gone.add(item);
+    loose.push(item.quantity);
+  }
+  if (loose.length === 0) return;
+  const from = post.items[0]?.from ?? 0;
+  const text = `I left out "${loose.map(written).join(', ')}", ${elsewhere}.`;
+  post.back.push({ text, gone: loose, from, to: from + 1 });
+}

@@ -1,0 +1,303 @@
+/** Names of a post with their figures, and what the words around each figure say of it. */
+import { type Cuts, cutsOf, type Group } from './bind.ts';
+import type { Item } from './items.ts';
+import type { Meaning } from './lexicon.ts';
+import { alike } from './put-right.ts';
+import type { Quantity } from './quantities.ts';
+import type { Sentence } from './sentences.ts';
+import { isPointing, isWished, mayTell, type Right, type Stance, stanceOf, takesWeight } from './stance.ts';
+import type { Telling, Tells, Told } from './tellings.ts';
+import type { Token } from './tokens.ts';
+
+export type Amount = Extract<Item, { kind: 'amount' }>;
+
+export type Thing = Extract<Item, { kind: 'thing' }>;
+
+export const isAmount = (item: Item | undefined): item is Amount => item?.kind === 'amount';
+
+export const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing';
+
+/** One name with its figure, as the items alone give it. */
+export interface Said {
+  readonly key: string;
+  readonly thing: Thing;
+  readonly amount: Amount;
+  /** Its share or purity. */
+  readonly beside: readonly Amount[];
+  readonly stance: Stance;
+  /** Of another batch than the one that is asked about, and said to be so in the sentence or in one before. */
+  readonly telling: Telling | null;
+  readonly carried: boolean;
+  /** It stands under "EDIT:" or the like. */
+  readonly headed: boolean;
+  /** The figure speaks of what was named before: "it is 270 g now". */
+  readonly pointing: boolean;
+}
+
+const weighs = ({ dim }: Quantity): boolean => dim === 'mass' || dim === 'volume' || dim === 'bare';
+
+export function isSame(a: Quantity, b: Quantity): boolean {
+  const [one, other] = [alike(a, b), alike(b, a)];
+  return one.dim === other.dim && Math.abs(one.value - other.value) <= 0.005 * Math.max(one.value, other.value);
+}
+
+/** What names are told apart by; null for one that no amount is kept of. */
+export function keyOf(meaning: Meaning, alkalis: number): string | null {
+  if (meaning.kind === 'alkali') return alkalis < 2 ? 'alkali' : `alkali ${meaning.id}`;
+  if (meaning.kind === 'role') return meaning.id === 'superfat' ? 'superfat' : null;
+  return meaning.kind === 'unknown' ? null : `${meaning.kind} ${meaning.id}`;
+}
+
+export function alkalisIn(items: readonly Item[]): number {
+  const ids = new Set<string>();
+  for (const item of items) if (isThing(item) && item.named.meaning.kind === 'alkali') ids.add(item.named.meaning.id);
+  ids.delete('unsaid');
+  return ids.size;
+}
+
+export const isOf =
+  (key: string) =>
+  (one: Said): boolean =>
+    one.key === key;
+
+export const isPart = ({ key }: Said): boolean => /^(?:fat|alkali|water|liquid|stock)\b/.test(key);
+
+export const isFat = ({ key }: Said): boolean => key.startsWith('fat');
+
+export const isAlkali = ({ key }: Said): boolean => /^(?:alkali|stock)/.test(key);
+
+export const isOther = (telling: Telling | null): boolean => telling !== null && telling !== 'mine';
+
+/** Something is named twice. */
+function repeats(items: readonly Item[]): boolean {
+  const keys = new Set<string>();
+  return items.some((item) => {
+    const key = isThing(item) ? keyOf(item.named.meaning, 0) : null;
+    if (key === null) return false;
+    if (keys.has(key)) return true;
+    keys.add(key);
+    return false;
+  });
+}
+
+/** A bare figure up to this may be a superfat. */
+const mostPercent = 20;
+
+/** "I'm leaving it 48 now" is no superfat, whatever was named last. */
+const suits = (key: string, { dim, value }: Quantity): boolean =>
+  key !== 'superfat' || dim === 'percent' || (dim === 'bare' && value <= mostPercent);
+
+/** "I changed the water to 240": a figure that puts one right is of the unit that the others have. */
+function withUnits(items: readonly Item[], stances: ReadonlyMap<Item, Stance>): readonly Item[] {
+  const lends = new Set<Item>();
+  for (const [item, stance] of stances)
+    if ((stance === 'right' || stance === 'now') && isAmount(item) && item.quantity.dim === 'bare') lends.add(item);
+  if (lends.size === 0) return items;
+  let lent: Quantity | null = null;
+  for (const item of items) {
+    if (!isAmount(item) || item.quantity.dim !== 'mass') continue;
+    if (lent && item.quantity.unit?.id !== lent.unit?.id) return items;
+    lent = item.quantity;
+  }
+  const unit = lent;
+  if (!unit) return items;
+  return items.map((item) =>
+    lends.has(item) && isAmount(item) && item.quantity.value > mostPercent
+      ? { ...item, quantity: alike(item.quantity, unit) }
+      : item,
+  );
+}
+
+/** A figure that puts another right is seldom this many times larger or smaller. */
+const mostChanged = 2.5;
+
+/** "A parrot that is 31" puts no 180 g right. */
+export function isLikely(now: Quantity, before: Quantity): boolean {
+  const ratio = alike(now, before).value / before.value;
+  return ratio <= mostChanged && ratio >= 1 / mostChanged;
+}
+
+/** "It was 800 g olive" points at nothing: a name follows. */
+function isNamed(tokens: readonly Token[], { quantity, to }: Amount): boolean {
+  if (quantity.text.endsWith('.')) return false;
+  const [next, beyond] = [tokens[to], tokens[to + 1]];
+  const name = next?.t === 'word' && next.text === 'of' ? beyond : next;
+  return name?.t === 'name' && name.meaning.kind !== 'role';
+}
+
+/** What the sentences of a post say of its figures. */
+export interface Sayings {
+  readonly sentences: readonly Sentence[];
+  readonly rights: readonly Right[];
+  readonly tells: Tells | null;
+}
+
+interface Heard {
+  readonly said: readonly Said[];
+  readonly cuts: Cuts | null;
+  readonly tellings: Tellings;
+}
+
+/** Items of another batch than the one that is asked about. */
+export type Tellings = ReadonlyMap<Item, Told>;
+
+/** Every figure with its name and what the words around it say; figures that point back are of what was named last. */
+export function saidIn(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  { sentences, rights, tells: tellingAt }: Sayings,
+  isChanged: boolean,
+): Heard {
+  const stances = new Map<Item, Stance>();
+  const tellings = new Map<Item, Told>();
+  const pointers = new Set<Item>();
+  /** "I took 68 g in the end": of what weighed about as much before. */
+  const takers = new Set<Amount>();
+  const headed = new Set<Item>();
+  let s = 0;
+  let told = -1;
+  let tells = false;
+  let superfat = false;
+  for (const item of items) {
+    if (isThing(item)) superfat = item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat';
+    if (!isAmount(item) && !tellingAt) continue;
+    while ((sentences[s]?.to ?? Number.POSITIVE_INFINITY) <= item.from) s++;
+    const sentence = sentences[s];
+    if (!sentence || item.from < sentence.from) continue;
+    const of = tellingAt?.(s, sentence.placeOf(item.from));
+    if (of?.telling) tellings.set(item, of);
+    if (!isAmount(item)) continue;
+    if (told !== s) tells = mayTell(sentence);
+    told = s;
+    const rightFrom = rights[s]?.from ?? Number.POSITIVE_INFINITY;
+    const isWish = superfat && item.quantity.dim === 'bare';
+    if (!isWish && !tells && !tellingAt && rightFrom === Number.POSITIVE_INFINITY) continue;
+    const place = sentence.placeOf(item.from);
+    if (weighs(item.quantity) && (tellingAt || tells) && takesWeight(sentence, place)) takers.add(item);
+    if (isWish && isWished(sentence, place)) {
+      stances.set(item, 'now');
+      pointers.add(item);
+      continue;
+    }
+    const stance = tells || place >= rightFrom ? stanceOf(sentence, place, rightFrom) : null;
+    if (stance === null) continue;
+    stances.set(item, stance);
+    if (stance === 'right' && rights[s]?.headed) headed.add(item);
+    const next = tokens[item.to];
+    const counted =
+      item.quantity.dim === 'bare' && next?.t === 'word' && /^(?:times|of|more|less|minutes?)$/.test(next.text);
+    if (weighs(item.quantity) && !counted && !isNamed(tokens, item) && isPointing(sentence, place)) pointers.add(item);
+  }
+  const all = [...stances.values()];
+  const turned =
+    tellings.size > 0 ||
+    all.includes('once') ||
+    takers.size > 0 ||
+    (all.some((one) => one !== 'told') && (pointers.size > 0 || repeats(items)));
+  if (!turned && !isChanged) return { said: [], cuts: null, tellings };
+  const alkalis = alkalisIn(items);
+  const without = (gone: ReadonlySet<Item>): readonly Item[] =>
+    gone.size === 0 ? items : items.filter((item) => !gone.has(item));
+  /** Names with their figures, where some figures are of none beside them. */
+  const boundWithout = (gone: ReadonlySet<Item>): { said: Said[]; cuts: Cuts } => {
+    const others = without(gone);
+    const cuts = cutsOf(withUnits(others, stances), tokens);
+    const said = groupsOf(cuts, others).flatMap(({ thing, amount, beside }): Said[] => {
+      const own = keyOf(thing.named.meaning, alkalis);
+      if (own === null || !suits(own, amount.quantity)) return [];
+      // "would 85 % instead of 90 matter" puts no weight right
+      const key = own === 'superfat' || weighs(amount.quantity) ? own : `share of ${own}`;
+      const { telling = null, carried = false } = tellings.get(amount) ?? {};
+      const stance = stances.get(amount) ?? null;
+      return [{ key, thing, amount, beside, stance, telling, carried, headed: headed.has(amount), pointing: false }];
+    });
+    return { said, cuts };
+  };
+  let bound = boundWithout(pointers);
+  const found: Said[] = [];
+  const point = (item: Amount, last: Said | undefined): boolean => {
+    if (!last || !suits(last.key, item.quantity) || !isLikely(item.quantity, last.amount.quantity)) return false;
+    const { telling = null, carried = false } = tellings.get(item) ?? {};
+    const stance = stances.get(item) ?? (takers.has(item) && !isOther(telling) ? 'now' : null);
+    found.push({ ...last, amount: item, beside: [], stance, telling, carried, pointing: true });
+    return true;
+  };
+  // "…with 120 g. I took 115 g in the end": of nothing that is named beside it
+  for (const item of [...takers].slice(0, mostTakers)) {
+    const own = bound.said.find(({ amount }) => amount === item);
+    if (own && item.from - own.thing.to <= nearby && own.thing.from - item.to <= nearby) continue;
+    const rest = boundWithout(new Set([...pointers, item]));
+    const before = [...rest.said, ...found].filter((one) => one.thing.from < item.from && one.amount.from < item.from);
+    if (!point(item, nearestOf(before, item.quantity) ?? before.findLast(({ pointing }) => !pointing))) continue;
+    pointers.add(item);
+    bound = rest;
+  }
+  const { said, cuts } = bound;
+  for (const item of pointers)
+    if (isAmount(item) && !takers.has(item))
+      point(
+        item,
+        said.findLast((one) => one.thing.from < item.from && one.amount.from < item.from),
+      );
+  said.push(...found);
+  return { said: said.sort((a, b) => a.amount.from - b.amount.from), cuts, tellings };
+}
+
+/** Two weights of one thing in two batches differ by less, as a fraction. */
+const mostApart = 0.3;
+
+/** The one that weighed about as much; null where several did, or none. */
+function nearestOf(list: readonly Said[], quantity: Quantity): Said | null {
+  const apart = ({ amount }: Said): number =>
+    Math.abs(Math.log(alike(quantity, amount.quantity).value / amount.quantity.value));
+  const near = list.filter((one) => isPart(one) && apart(one) <= mostApart).sort((a, b) => apart(a) - apart(b));
+  const [first] = near;
+  const rival = near.find((one) => one.key !== first?.key);
+  return first && (!rival || apart(rival) > 2 * apart(first) + 0.02) ? first : null;
+}
+
+/** The figures of names that are known. */
+export const takenIn = (cuts: Cuts | null, items: readonly Item[]): readonly Item[] => {
+  const of = cuts?.series.items ?? items;
+  return (cuts?.bound.best.groups ?? []).flatMap(({ things, amounts }) =>
+    things.some((k) => {
+      const item = of[k];
+      return isThing(item) && item.named.meaning.kind !== 'unknown';
+    })
+      ? amounts.flatMap((k) => of[k] ?? [])
+      : [],
+  );
+};
+
+/** Figures that may be of something named before, at the most. */
+const mostTakers = 12;
+
+/** Tokens between a name and the figure beside it, at the most. */
+const nearby = 2;
+
+/** Each name that stands alone with its figure. */
+function groupsOf(
+  { bound }: Cuts,
+  items: readonly Item[],
+): { readonly thing: Thing; readonly amount: Amount; readonly beside: readonly Amount[] }[] {
+  return bound.best.groups.flatMap((group) => {
+    const [at] = group.things;
+    const thing = at === undefined || group.things.length > 1 ? undefined : items[at];
+    const amount = weighedOf(items, group);
+    if (!isThing(thing) || !amount) return [];
+    const beside = group.amounts.flatMap((k) => (items[k] === amount ? [] : [items[k]])).filter(isAmount);
+    return [{ thing, amount, beside }];
+  });
+}
+
+/** The figure of a group that weighs; the first where none does. */
+function weighedOf(items: readonly Item[], { amounts }: Group): Amount | null {
+  let first: Amount | null = null;
+  for (const k of amounts) {
+    const item = items[k];
+    if (!isAmount(item)) continue;
+    if (weighs(item.quantity)) return item;
+    first ??= item;
+  }
+  return first;
+}

@@ -1,0 +1,221 @@
+/**
+ * Of which batch each part of a post tells: of the one that is asked about, of what a book or a plan has, of an earlier
+ * batch, of somebody else's, of one to come. A telling carries on from one sentence to the next until another begins or
+ * the line ends; one that stands over a list, up to the list's end.
+ */
+import type { Sentence } from './sentences.ts';
+import type { Token } from './tokens.ts';
+
+/** `mine`: of the batch that is asked about, and said to be so; the others are of another one. */
+export type Telling = 'once' | 'told' | 'others' | 'later' | 'mine';
+
+interface Opening {
+  /** Where it begins in its sentence. */
+  readonly place: number;
+  readonly telling: Telling;
+  /** By the number of the batch. */
+  readonly numbered: boolean;
+}
+
+const paper =
+  '(?:recipe|book|card|sheet|leaflet|video|blog|website|page|printout|magazine|calendar|booklet|instructions?|calc(?:ulator)?|plan|app|slip|note|handout|chart)s?';
+const whose = "(?:the|my|our|her|his|their|your|this|that|a|an|old|original|first|full|course|@|[\\p{L}']+s)";
+const batch =
+  '(?:one|ones|batch|batches|bars?|loaf|soap|soaps|recipe|try|go|attempt|round|version|time|tub|bag|week|month|year)';
+const kin =
+  '(?:sister|brother|mother|mum|mom|mam|dad|father|aunt|auntie|uncle|gran|granny|grandma|grandmother|nan|neighbour|neighbor|friend|colleague|cousin|teacher|husband|wife|daughter|son)';
+const earlier = '(?:last|previous|earlier|old|former|other)';
+
+const patterns: Readonly<Record<Telling, readonly string[]>> = {
+  told: [
+    `^[-• "(]*(?:the |my |our )?(?:planned|plan|theory|target|on paper|supposed|as written|original(?: ${paper})?|${paper}|what (?:the |my |our )?(?:[\\p{L}']+ )?${paper} (?:wanted|wants|says|said|has|had)) (?:[:=]|- )`,
+    `\\b(?:${whose} )+${paper}(?: of [\\p{L}' ]{2,20}?)?(?: [\\p{L}]+)? (?:says?|said|calls?|has|had|wants?|wanted|asks?|asked|gives|gave|lists?|listed|uses|used|takes|took|told|reads|is|was|were|goes) `,
+    '^[-• "(]*(?:plan|planned|book|recipe|sheet|target) (?=[#@])',
+    `^(?:${paper}) (?:says?|said|calls?|has|had|wants?|wanted|asks?|asked|gives|gave|lists?|listed|uses|used|takes|took)\\b`,
+    `\\bon (?:the|my|our|her|his) ${paper} (?:its|it is|there is|there are|are|is|was|it was|it says|it said|i have|i had|i wrote|it had) `,
+    `\\b(?:we|i) ?(?:'?d|had|first)? (?:planned|meant|wanted|intended|was going|were going)\\b`,
+    `\\b(?:the|my) ${paper} (?:i|we) (?:wanted|planned|had|followed)\\b`,
+  ],
+  once: [
+    `\\b(?:the|my|our|in|on|of|with|from|for|that) (?:very )?${earlier} ${batch}\\b`,
+    `^(?:${earlier}|first) ${batch}\\b`,
+    "\\blast (?:spring|summer|autumn|fall|winter|christmas|easter|night)(?:s|'s?| (?:i|we|it) (?:ha[ds]|used|took|made|was|were|put)) ",
+    `\\b(?:i|we) used to (?:make|take|use|put|have|do|weigh)\\b`,
+  ],
+  others: [
+    `^(?:my|our|her|his|the) ${kin}'?s [.:]`,
+    `\\b(?:my|our|a|the|his|her) ${kin}(?:'?s)? (?:soap|batch|recipe|bar|one|version|loaf)s? (?:is|was|has|had|[:=])`,
+    `\\b(?:my|our|a|the|his|her) ${kin} (?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks)\\b`,
+    '\\b(?:her|his|their) (?:own )?(?:batch|soap|recipe|one|version|loaf|bars?)(?: (?:is|was|has|had)|[ ]?[:=])',
+    `^(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants)\\b`,
+  ],
+  later: [
+    '\\bnext (?:time|round|batch|go|week|month|year|spring|summer|autumn|winter|one)\\b',
+    '\\b(?:planned|plans?) for (?:no|number|batch|the next|later|spring|summer|autumn|winter|next)\\b',
+    '\\b(?:for later|later on|some day|one day|in the next (?:batch|one|round|loaf))\\b',
+  ],
+  mine: [
+    '\\b(?:mine|(?:my|our|the) (?:own )?(?:pot|version|new (?:one|batch|recipe|tub|bag|version)|current (?:one|batch))|my (?:own )?(?:batch|lye|water|one|soap|recipe|loaf))(?: (?:now )?(?:is|was|has|had)|[ ]?[:=])',
+    '\\bwhat (?:i|we) (?:really |actually |did |then |finally )*(?:did|took|used|weighed|made|put|have|had|poured|ended)\\b',
+    '\\bin (?:the|my|our) (?:pot|bowl|pan) ?(?:now |really )?(?:there|are|is|went|was|were|i|we|theres|:)',
+    '\\b(?:i|we) ?(?:ve|have|had)? ?(?:now |only |just |really |actually |then |did |done |in fact |instead |myself )*(?:put|took|used|weighed|did|done|made it|poured|went|weigh|take)\\b',
+    '\\b(?:i|we|it) ?(?:only (?:had|have|got)|(?:had|have|got) only|could only|can only)\\b',
+    '\\b(?:weighed|real|actual|in fact|in the pot) (?:[:=] )?(?=#)',
+    `\\bthis (?:time|one|batch|week|weekend|year|round|month|morning)\\b`,
+    '\\bme , i |\\b(?:i|we) ?(?:would|d|will|ll)? (?:like|want|prefer)\\b',
+    '^(?:and |but )?(?:now|today|tonight|yesterday)\\b',
+    '\\b(?:but|so|and|since) (?:now|today|tonight|this year)\\b',
+    `^[-• "(]*(?:the )?(?:real(?:ity)?|really|actual|actually|weighed|done|new(?: (?:one|recipe|version|batch))?|current|now|today|in the pot|in reality|in fact) (?:[:=]|- )`,
+    '^[-• "(]*(?:the |my )?(?:second|third|fourth|2nd|3rd|4th) (?:try|go|attempt|round)\\b',
+  ],
+};
+const all = (Object.entries(patterns) as [Telling, readonly string[]][]).map(
+  ([telling, list]) => [telling, new RegExp(list.join('|'), 'gu')] as const,
+);
+const mine = all.filter(([telling]) => telling === 'mine');
+const others = all.filter(([telling]) => telling !== 'mine');
+
+/** "Same oils as in the last batch (…)": what was so is so again. */
+const same =
+  /\b(?:same|changes? to|as before|as (?:in|for|with) (?:the|my) (?:last|first|previous)|like (?:the|in the|my) (?:last|first))\b/;
+
+/** Behind these the writer's own deed is of the same telling, unless it is set against it. */
+const against = /\b(?:but|now|today|this|instead|so|then|only|really|actually|mine|however|yet)\b[^#@]*$/;
+
+function openingsOf({ text }: Sentence, of: typeof all): readonly Opening[] {
+  const found: Opening[] = [];
+  for (const [telling, pattern] of of) {
+    pattern.lastIndex = 0;
+    for (let hit = pattern.exec(text); hit; hit = pattern.exec(text))
+      found.push({ place: hit.index, telling, numbered: false });
+  }
+  return found;
+}
+
+/** "Group three", "batch 11", "the second try". */
+const labels =
+  /\b(?<kind>groups?|batch|no|nr|number|team|version|recipe|loaf|pot|try|go|attempt|round) (?:no |nr |number )?(?:\. )?(?<name>#|one|two|three|four|five|six|[abcde])(?='?s?[ ])|\b(?<nth>first|second|third|fourth|fifth|1st|2nd|3rd|4th|5th) (?<of>group|batch|team|version|recipe|loaf|pot|try|go|attempt|round|one)\b/gu;
+const numbers: Readonly<Record<string, number>> = Object.fromEntries(
+  [
+    ['one', 'first', '1st', 'a'],
+    ['two', 'second', '2nd', 'b'],
+    ['three', 'third', '3rd', 'c'],
+    ['four', 'fourth', '4th', 'd'],
+    ['five', 'fifth', '5th', 'e'],
+    ['six'],
+  ].flatMap((names, k) => names.map((name) => [name, k + 1] as const)),
+);
+
+interface Label {
+  readonly sentence: number;
+  readonly place: number;
+  readonly number: number;
+  /** A try is done once more where the one before was not good. */
+  readonly again: boolean;
+}
+
+function labelsIn(sentences: readonly Sentence[], tokens: readonly Token[]): readonly Label[] {
+  const found: Label[] = [];
+  sentences.forEach((sentence, k) => {
+    if (!sentence.tells) return;
+    labels.lastIndex = 0;
+    for (let hit = labels.exec(sentence.text); hit; hit = labels.exec(sentence.text)) {
+      const { kind, name, nth, of } = hit.groups ?? {};
+      const figure = name === '#' ? tokens[sentence.tokenAt(hit.index + hit[0].length - 1)] : undefined;
+      if (figure?.t === 'quantity' && (figure.quantity.dim !== 'bare' || figure.quantity.inWords)) continue;
+      const number = figure?.t === 'quantity' ? figure.quantity.value : numbers[nth ?? name ?? ''];
+      if (number === undefined || (kind === 'no' && name !== '#')) continue;
+      found.push({ sentence: k, place: hit.index, number, again: /^(?:try|go|attempt|round)$/.test(kind ?? of ?? '') });
+    }
+  });
+  return found;
+}
+
+const pointed =
+  /\?|\b(?:please|pls|check|only|look at|judge|about|know|wonder\w*|help with|why i (?:write|ask|post))\b/;
+
+/** The number of the batch that is asked about; null where none of several is. */
+function askedOf(sentences: readonly Sentence[], list: readonly Label[]): number | null {
+  const numbered = new Set(list.map(({ number }) => number));
+  if (numbered.size < 2) return null;
+  const asked = new Set(
+    list.filter(({ sentence }) => pointed.test(sentences[sentence]?.text ?? '')).map(({ number }) => number),
+  );
+  const [only] = asked;
+  if (asked.size > 0) return asked.size === 1 && only !== undefined ? only : null;
+  if (list.every(({ again }) => again)) return Math.max(...numbered);
+  // the title of the post
+  const [first] = list;
+  return first && !sentences.slice(0, first.sentence + 1).some(({ text }) => text.includes('@')) ? first.number : null;
+}
+
+export interface Told {
+  readonly telling: Telling | null;
+  /** It was announced in an earlier sentence. */
+  readonly carried: boolean;
+}
+
+const ofNobody: Told = { telling: null, carried: false };
+
+/** What a place of a sentence tells of. */
+export type Tells = (sentence: number, place: number) => Told;
+
+/** Null where all of a post tells of one batch. */
+export function tellingsIn(sentences: readonly Sentence[], tokens: readonly Token[]): Tells | null {
+  if (!sentences.some((sentence) => sentence.tells)) return null;
+  const numbered = labelsIn(sentences, tokens);
+  const asked = askedOf(sentences, numbered);
+  const elsewhere = sentences.map((sentence) => (sentence.tells ? openingsOf(sentence, others) : []));
+  if (asked === null && elsewhere.every((list) => list.length === 0)) return null;
+  const openings: (readonly Opening[])[] = [];
+  const before: (Telling | null)[] = [];
+  let telling: Telling | null = null;
+  let any = false;
+  let paragraph = 0;
+  let isHeading = false;
+  let headed = false;
+  sentences.forEach((sentence, k) => {
+    const isNewLine = sentence.from > 0 && tokens[sentence.from - 1]?.t === 'line';
+    const isPast = sentence.paragraph === paragraph ? isNewLine && !headed && !isHeading : !isHeading;
+    if (isPast) telling = null;
+    headed = !isPast && (headed || isHeading);
+    paragraph = sentence.paragraph;
+    before.push(telling);
+    const { text } = sentence;
+    const own = asked === null ? [] : numbered.filter((one) => one.sentence === k);
+    const found: readonly Opening[] = [
+      ...(elsewhere[k] ?? []),
+      ...openingsOf(sentence, mine),
+      ...own.map(
+        ({ place, number }): Opening => ({ place, telling: number === asked ? 'mine' : 'once', numbered: true }),
+      ),
+    ].sort((a, b) => a.place - b.place);
+    const list: Opening[] = [];
+    for (const one of found) {
+      const last: Telling = list.at(-1)?.telling ?? 'mine';
+      const before = text.slice(0, one.place);
+      if (one.telling === 'once' && same.test(text)) continue;
+      if (
+        one.telling === 'mine' &&
+        !one.numbered &&
+        last !== 'mine' &&
+        last !== 'told' &&
+        !against.test(text.slice(0, one.place + 8))
+      )
+        continue;
+      list.push(one);
+      // a remark behind a figure is of that figure
+      if (one.telling === 'mine' || !before.includes('#')) telling = one.telling === 'later' ? null : one.telling;
+    }
+    any ||= list.some((one) => one.telling !== 'mine');
+    openings.push(list);
+    isHeading = /: …? ?$/.test(text) && !text.includes('#');
+  });
+  if (!any) return null;
+  return (k, place) => {
+    const last = openings[k]?.findLast((one) => one.place <= place);
+    if (last) return { telling: last.telling, carried: false };
+    const carried = before[k] ?? null;
+    return carried === null ? ofNobody : { telling: carried, carried: true };
+  };
+}
