@@ -15,6 +15,16 @@ export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim
     /^(are|were|have|got)$/.test(wordAt(tokens, k - 1))
   )
     return true;
+  // "strong enough for the first two"
+  if (
+    dim === 'bare' &&
+    Number.isInteger(value) &&
+    value <= 12 &&
+    /^(first|last|next|other|top|bottom|upper|lower|same)$/.test(wordAt(tokens, k - 1)) &&
+    /^(the|my|those|these|your)$/.test(wordAt(tokens, k - 2)) &&
+    !isIngredient(name)
+  )
+    return true;
   if (dim === 'bare' && inWords && value <= 12 && /^(these|those)$/.test(wordAt(tokens, k - 1)))
     return name?.t !== 'name' || name.meaning.kind === 'role';
   return (

@@ -7,6 +7,10 @@ import type { Token } from './tokens.ts';
 export const drinkless =
   /^(?:towels?|filters?|boxe?s?|bottles?|jugs?|tins?|cans?|glass|glasses|mugs?|cosy|cozy|lights?|breaks?|bags?|strainers?|cartons?|rings?|tables?|houses?|shops?)$/;
 
+/** What is no fat behind the name of one: "wax paper", "butter dish". */
+const fatless = /^(?:papers?|dish(?:es)?|kni(?:fe|ves)|lamps?|paints?|trees?|cloths?|crayons?|seals?|wraps?)$/;
+const mayBeThing: ReadonlySet<Meaning['kind']> = new Set(['fat', 'unheld', 'ambiguous']);
+
 /** A thing that was named, with how it was written. */
 export interface Named {
   readonly meaning: Meaning;
@@ -293,6 +297,10 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         i = to + 1;
         continue;
       }
+      if (mayBeThing.has(named.meaning.kind) && isWord(after) && fatless.test(after.text)) {
+        i = to + 1;
+        continue;
+      }
       if (named.meaning.kind === 'fat' && isWord(after)) {
         const bare = !/oil|butter|fat|wax|tallow|lard|acid|ghee|lanolin/.test(named.meant);
         if (bare && changers.test(after.text)) {
@@ -419,7 +427,7 @@ function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): reado
     let next = close + 1;
     while (isSign(tokens[next], ':=-')) next++;
     const amount = tokens[next];
-    if (amount?.t !== 'quantity' || amount.quantity.dim !== 'mass') continue;
+    if (amount?.t !== 'quantity' || !/^(?:mass|bare)$/.test(amount.quantity.dim)) continue;
     const inside: Item[] = [];
     for (let k = at + 1; (items[k]?.from ?? close) < close; k++) inside.push(items[k] as Item);
     if (inside.some((one) => one.kind === 'amount' && one.quantity.dim !== 'percent' && one.quantity.dim !== 'ratio'))
@@ -434,7 +442,9 @@ function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): reado
     );
     if (clash) continue;
     // "coconut milk (tin, stirred in): 120 g": the colon is the name's
-    const pointed = isSign(tokens[close + 1], ':=') && !inside.some((one) => one.kind === 'amount');
+    // "CB (cocoa, not coffee!!) 150": no sentence ends in it
+    const isCry = tokens.slice(opens, close).some((token) => isSign(token, '!?.'));
+    const pointed = (isCry || isSign(tokens[close + 1], ':=')) && !inside.some((one) => one.kind === 'amount');
     if (pointed) named.set(item, { ...item, to: close + 1 });
     const isStated = inside.some((one) => one.kind === 'amount' && one.quantity.dim === 'percent');
     for (const one of inside) {

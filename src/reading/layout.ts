@@ -1,3 +1,4 @@
+import { namedSums, upright } from './sideways.ts';
 import { unwrap } from './wrapped.ts';
 
 /** Turns what looks like a table, a quote or a list into plain lines whose cells are parted by tabs. */
@@ -85,7 +86,8 @@ export function layOut(text: string): LaidOut {
     const rows = csvBlocks(lines, separator);
     for (const k of rows) lines[k] = csvCells(lines[k] ?? '', separator).join('\t');
   }
-  let out = lines.join('\n');
+  const tabbed = lines.some((line) => line.includes('\t'));
+  let out = (tabbed ? namedSums(upright(lines)) : lines).join('\n');
   if (/\.\.[ ]*[lI]?\d/.test(out))
     out = out.replace(/(\p{L}|\)|\p{L}\d)[ ]?\.{2,}[ ]?(?=[lI]?\d)/gu, '$1: ').replace(/%[ ]*\.{2,}[ ]*(?=\d)/g, '% ');
   if (out.includes('. . ')) out = out.replace(/(\p{L}|\p{L}\d|\))[ ]*(?:\.[ ]+){2,}\.?[ ]*(?=\d)/gu, '$1: ');

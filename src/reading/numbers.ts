@@ -74,6 +74,9 @@ const numberWords: ReadonlySet<string> = new Set([...smallWords.keys(), 'hundred
 /** "thirds", "quarters": parts of a whole, no slip of a unit. */
 export const isFractionWord = (word: string): boolean => fractionWords.has(word);
 
+/** "Eighth", "quarters": which part; undefined where it is none. */
+export const fractionOf = (word: string): number | undefined => fractionWords.get(word);
+
 export const isNumberWord = (word: string): boolean => numberWords.has(word);
 
 /** Digits and nothing else. */

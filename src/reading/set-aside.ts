@@ -11,7 +11,7 @@ import { signal } from './signal-words.ts';
 import type { Signals } from './signals.ts';
 import { isWeight } from './token-is.ts';
 import { asAside, type Token } from './tokens.ts';
-import { isHeld, isHoleSize, isHollow, isLoaf, isPack, isScale, isScaleStep, isVessel } from './vessels.ts';
+import { isHeld, isHoleSize, isHollow, isLoaf, isPack, isScale, isScaleStep, isSizeOf, isVessel } from './vessels.ts';
 
 export function setAside(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -39,7 +39,8 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       const told = tokens[k - 1]?.t === 'word';
       if (weighed && isYear(token)) aside(k, 'a year');
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
-      if (isPack(tokens, k, token) || (told && isHeld(tokens, k, token))) aside(k, packed);
+      if (isPack(tokens, k, token) || (told && isHeld(tokens, k, token)) || isSizeOf(tokens, k, token))
+        aside(k, packed);
       const whole = speaksOfIt && ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);

@@ -19,6 +19,23 @@ export function isPack(tokens: readonly Token[], k: number, token: Figure): bool
   );
 }
 
+/** "A bucket of 12 litres", "a pan of 3 l": what it takes, where nothing follows that would be in it. */
+export function isSizeOf(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+  const [pot, next] = [tokens[k - 2], tokens[k + 1]];
+  return (
+    quantity.dim === 'volume' &&
+    isWord(tokens[k - 1], 'of') &&
+    isPot(pot) &&
+    /^(?:bucket|pot|pan|pail|bowl|jug|beaker|kettle|pitcher|saucepan|stockpot|crock ?pot|slow cooker)s?$/.test(
+      pot.meant,
+    ) &&
+    !isIngredient(next) &&
+    !isWord(next, 'of') &&
+    // "water, a jug of 1 litre"
+    !isAny(tokens, k - 5, k - 2, isIngredient)
+  );
+}
+
 /** "They take 300 ml each", "the pot holds 3.5 litres": what a vessel takes, where no name follows. */
 export function isHeld(tokens: readonly Token[], k: number, token: Figure): boolean {
   const [verb, next] = [tokens[k - 1], tokens[k + 1]];

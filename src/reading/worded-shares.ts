@@ -1,5 +1,6 @@
 /** Shares in words: `10 % of 800 g`, `half coconut, half lard`, `equal amounts of`. */
-import { plainQuantity } from './quantities.ts';
+import { fractionOf } from './numbers.ts';
+import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
 import { isAny, isEach, isWeight } from './token-is.ts';
@@ -21,39 +22,46 @@ export function shareBase(tokens: readonly Token[], { figures }: Signals): reado
   return out ?? tokens;
 }
 
-/** `half coconut, half lard`, `one third olive, two thirds lard`: shares where they make the whole. */
-export function fractionShares(tokens: readonly Token[]): readonly Token[] {
-  const found = new Map<number, number>();
-  tokens.forEach((token, k) => {
-    if (token.t !== 'name' || token.meaning.kind !== 'fat') return;
-    let at = k - 1;
-    for (let word = tokens[at]; word?.t === 'word' && /^(of|the|is)$/.test(word.text); word = tokens[--at]);
-    const before = tokens[at];
-    if (before?.t === 'word' && /^(half|quarter)$/.test(before.text))
-      found.set(at, before.text === 'half' ? 0.5 : 0.25);
-    else if (
-      before?.t === 'quantity' &&
-      before.quantity.inWords &&
-      before.quantity.dim === 'bare' &&
-      before.quantity.value < 1
-    )
-      found.set(at, before.quantity.value);
-  });
-  const sum = [...found.values()].reduce((all, value) => all + value, 0);
-  if (found.size < 2 || Math.abs(sum - 1) > 0.0101) return tokens;
-  const out = [...tokens];
-  for (const [k, value] of found) {
-    const token = tokens[k];
-    if (token?.t !== 'quantity' && token?.t !== 'word') continue;
-    const { text, numbers } = token.t === 'quantity' ? token.quantity : { text: token.text, numbers: [] };
-    out[k] = {
-      t: 'quantity',
-      from: token.from,
-      to: token.to,
-      quantity: { ...inWords, dim: 'percent', value, text, numbers },
-    };
+/** The part of the whole that stands at token `k` in words; null where none does. */
+function partAt(tokens: readonly Token[], k: number): number | null {
+  const token = tokens[k];
+  if (token?.t === 'word') return fractionOf(token.text) ?? null;
+  if (token?.t !== 'quantity' || !token.quantity.inWords || token.quantity.dim !== 'bare') return null;
+  return token.quantity.value < 1 ? token.quantity.value : null;
+}
+
+/** "Coconut is a quarter", "castor the last eighth", "half coconut": where the part of a fat stands, by a step from it. */
+function partBeside(tokens: readonly Token[], name: number, step: 1 | -1): number | null {
+  const between = step < 0 ? /^(of|the|is)$/ : /^(is|are|a|an|one|the|last|remaining|final|other|makes|gets|about)$/;
+  for (let at = name + step; Math.abs(at - name) <= 4; at += step) {
+    const token = tokens[at];
+    if (partAt(tokens, at) !== null) return at;
+    const passes = token?.t === 'word' ? between.test(token.text) : token?.t === 'sign' && /^[:=-]$/.test(token.text);
+    if (!passes || (step < 0 && token?.t === 'sign')) return null;
   }
-  return out;
+  return null;
+}
+
+/** `half coconut, half lard`, `olive one third, lard two thirds`: shares where they make the whole. */
+export function fractionShares(tokens: readonly Token[]): readonly Token[] {
+  for (const step of [-1, 1] as const) {
+    const found = new Map<number, number>();
+    tokens.forEach((token, k) => {
+      if (token.t !== 'name' || token.meaning.kind !== 'fat') return;
+      const at = partBeside(tokens, k, step);
+      if (at !== null) found.set(at, partAt(tokens, at) ?? 0);
+    });
+    const sum = [...found.values()].reduce((all, value) => all + value, 0);
+    if (found.size < 2 || Math.abs(sum - 1) > 0.0101) continue;
+    return tokens.map((token, k) => {
+      const value = found.get(k);
+      if (value === undefined || (token.t !== 'quantity' && token.t !== 'word')) return token;
+      const { text, numbers } = token.t === 'quantity' ? token.quantity : { text: token.text, numbers: [] };
+      const quantity: Quantity = { ...inWords, dim: 'percent', value, text, numbers };
+      return { t: 'quantity', from: token.from, to: token.to, quantity };
+    });
+  }
+  return tokens;
 }
 
 /** What every amount in words has in common. */

@@ -12,6 +12,26 @@ function weighed(text: string): Readonly<Record<string, number>> {
 }
 
 test.each<[string, Readonly<Record<string, number>>]>([
+  ['one bucket of 12 litres, stick blender of 600 W. lard 5 kg, NaOH 660 g', { lard: 5000, naoh: 660 }],
+  ['CB (cocoa, not coffee!!) 150, lard 350, NaOH 63 -- g', { 'cocoa-butter': 150, lard: 350, naoh: 63 }],
+  [
+    'lard 500 g, coconut 200 g, 98 g lye. Is the lye strong enough for the first two?',
+    { lard: 500, 'coconut-oil': 200, naoh: 98 },
+  ],
+  [
+    'Three oils, 800 g together. Coconut a quarter of it, olive five eighths, castor the last eighth. How much lye?',
+    { 'coconut-oil': 200, 'olive-oil-virgin': 500, 'castor-oil': 100 },
+  ],
+  ["lard 500 g, NaOH 66 g, 50 g for the mould's wax paper (that's just what it weighs)", { lard: 500, naoh: 66 }],
+  ['kg\t1.2\t0.5\t0.24\t0.6\nwhat\tlard\tcoconut oil\tNaOH\twater', { lard: 1200, 'coconut-oil': 500, naoh: 240 }],
+  [
+    '| | tallow | coconut | NaOH | water |\n|---|---|---|---|---|\n| % | 70 | 30 | | |\n| g | 700 | 300 | 148 | 300 |',
+    { 'tallow-beef': 700, 'coconut-oil': 300, naoh: 148 },
+  ],
+  [
+    'lard\t500\t50 %\nolive\t500\t50 %\n\t1000\t100 %\nNaOH\t134\nall in g',
+    { lard: 500, 'olive-oil-virgin': 500, naoh: 134 },
+  ],
   ['Tub says: sodium hydroxide, 98.5 %. From it I take 139 g. Lard 1 kg, water 300 g.', { lard: 1000, naoh: 139 }],
   ['My NaOH is 98 %, says the can. 142 g of it to 1 kg lard, 280 g water.', { lard: 1000, naoh: 142 }],
   [
@@ -181,6 +201,7 @@ test.each<[string, Readonly<Record<string, number>>]>([
 test.each([
   '500 g lard, 70 g lye, 150 g water. Lye is 68 g.',
   'lard -500 g, coconut 200 g, lye 97 g, water 190 g',
+  'olive\t500\nlard\t500\n\t1200\nNaOH\t134\nwater\t300\nall in g',
   '500 g lard, 150 g water, lye: the scale said somewhere between 190 and 240',
 ])('asks: %s', (text) => expect(readRecipe(reader, text).doubts).not.toEqual([]));
 

@@ -1,0 +1,109 @@
+/** Tables on their side, laid as a row for each name, and the sums under a table that nobody names. */
+
+/** The head of a row of figures: nothing, "weight", a unit, or both. */
+const head =
+  /^[\s([]*(?:in )?(?:(?:weight|amount|mass|quantity|qty|how much|share|menge|gewicht)s?)?[\s,:([]*(g|gr|gms?|grams?|gramm|kg|kilos?|oz|ounces?|lbs?|pounds?|%|percent)?[\s)\]:.]*$/i;
+const figure = /^[-–]?\d[\d.,/\s]*(?:%|\p{L}{1,6}\.?)?$/u;
+/** What is weighed in a recipe: two of a row tell that it is one of names. */
+const ingredient =
+  /\b(?:naoh|koh|lye|soda|hydroxide|water|oil|butter|lard|tallow|coconut|olive|palm|shea|castor|sunflower|canola|rapeseed|cocoa|soy)\b/i;
+
+interface Row {
+  readonly cells: readonly string[];
+  readonly at: number;
+}
+
+const isFigures = ({ cells }: Row): boolean => {
+  const rest = figure.test(cells[0] ?? '') ? cells : cells.slice(1);
+  return rest.length > 1 && rest.every((cell) => figure.test(cell) || /^[-–]?$/.test(cell));
+};
+
+const isNames = ({ cells }: Row): boolean =>
+  cells.slice(1).every((cell) => /\p{L}/u.test(cell)) && cells.filter((cell) => ingredient.test(cell)).length > 1;
+
+/** The rows of one table, from line `from` on: blank lines may stand between them. */
+function tableAt(lines: readonly string[], from: number): Row[] {
+  const rows: Row[] = [];
+  for (let at = from; at < lines.length; at++) {
+    const line = lines[at] ?? '';
+    if (line.trim() === '' && rows.length > 0 && lines[at + 1]?.includes('\t')) continue;
+    if (!line.includes('\t')) break;
+    rows.push({
+      cells: line
+        .replace(/\t\s*$/, '')
+        .split('\t')
+        .map((cell) => cell.trim()),
+      at,
+    });
+  }
+  return rows;
+}
+
+function uprightRows(names: Row, figures: readonly Row[]): readonly string[] | null {
+  const heads = figures.map(({ cells }) => (figure.test(cells[0] ?? '') ? null : head.exec(cells[0] ?? '')));
+  const from = figure.test(figures[0]?.cells[0] ?? '') ? 0 : 1;
+  if (from === 1 && heads.includes(null)) return null;
+  const units = heads.map((found) => found?.[1] ?? '');
+  // two rows of one unit are two recipes
+  if (new Set(units).size < units.length) return null;
+  return names.cells.slice(from).map((name, k) => {
+    const values = figures.map(({ cells }, row) => {
+      const value = cells[from + k] ?? '';
+      return /\d$/.test(value) && units[row] ? `${value} ${units[row]}` : value;
+    });
+    return [name, ...values].join('\t');
+  });
+}
+
+/** Cells of a row, at the least, and rows of figures beside the one of names, at the most. */
+const leastCells = 3;
+const mostRows = 2;
+
+/** The lines with such tables upright; the very same where there is none. */
+export function upright(lines: readonly string[]): readonly string[] {
+  let out: string[] | null = null;
+  for (let from = 0; from < lines.length; from++) {
+    if (!lines[from]?.includes('\t')) continue;
+    const rows = tableAt(lines, from);
+    const last = rows.at(-1)?.at ?? from;
+    const names = rows.filter(isNames);
+    const figures = rows.filter(isFigures);
+    const [only] = names;
+    const isOne = only && names.length === 1 && figures.length > 0 && figures.length <= mostRows;
+    // empty cells at the end of a row are not seen
+    const isWhole = (width: number): boolean => width >= leastCells && rows.every(({ cells }) => cells.length <= width);
+    if (isOne && rows.length === figures.length + 1 && isWhole(only.cells.length)) {
+      const made = uprightRows(only, figures);
+      out ??= [...lines];
+      if (made) for (let at = from; at <= last; at++) out[at] = at === from ? made.join('\n') : '';
+    }
+    from = last;
+  }
+  return out ?? lines;
+}
+
+const numberIn = (cell: string): number => Number(cell.replace(',', '.').replace(/[^\d.].*$/, '') || Number.NaN);
+
+/** How far a sum may lie from what it is of: kitchen rounding. */
+const sumWithin = 0.011;
+
+/** The lines with a name for each row of sums that has none: `Tallow;55 %;660`, …, `;100 %;1200`. */
+export function namedSums(lines: readonly string[]): readonly string[] {
+  let out: string[] | null = null;
+  for (const [at, line] of lines.entries()) {
+    if (!line.startsWith('\t')) continue;
+    const cells = line.split('\t').map((cell) => cell.trim());
+    const sums = cells.map(() => 0);
+    for (let up = at - 1; up >= 0; up--) {
+      const above = (lines[up] ?? '').split('\t').map((cell) => cell.trim());
+      if (above.length !== cells.length || !/\p{L}/u.test(above[0] ?? '') || !/\d/.test(lines[up] ?? '')) break;
+      for (const [k, cell] of above.entries()) sums[k] = (sums[k] ?? 0) + (numberIn(cell) || 0);
+    }
+    const agrees = (cell: string, k: number): boolean =>
+      cell === '' || (figure.test(cell) && Math.abs(numberIn(cell) - (sums[k] ?? 0)) <= sumWithin * numberIn(cell));
+    if (!cells.some((cell) => cell !== '') || !cells.every(agrees)) continue;
+    out ??= [...lines];
+    out[at] = `Total${line}`;
+  }
+  return out ?? lines;
+}
