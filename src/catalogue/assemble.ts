@@ -75,7 +75,7 @@ export function assembleCatalogue(raw: RawCatalogue): Catalogue {
 }
 
 /** The catalogue but for the ways to find a name. */
-type Held = Omit<Catalogue, 'byFirstWord' | 'byWords' | 'nameWords' | 'longestNumeral' | 'isEveryday'>;
+type Held = Omit<Catalogue, 'byFirstWord' | 'byWords' | 'nameWords' | 'numerals' | 'isEveryday'>;
 
 function indexNames(catalogue: Held, check: Check): ReadonlyMap<string, NameHit> {
   const byName = new Map<string, NameHit>();

@@ -49,17 +49,14 @@ export function firstWord(name: string): string {
   return space < 0 ? name : name.slice(0, space);
 }
 
-/** Digits of the longest numeral among words. */
-export function longestNumeral(words: Iterable<string>): number {
-  let longest = 0;
-  for (const word of words) if (/^\d/.test(word)) longest = Math.max(longest, word.length);
-  return longest;
-}
+/** The numerals among words. */
+export const numeralsAmong = (words: Iterable<string>): readonly string[] =>
+  [...words].filter((word) => /^\d/.test(word));
 
 /** The maps by which names are found, from all names under their keys; the maps in the order of their own keys. */
 export function arrangeNames(
   byName: ReadonlyMap<string, NameHit>,
-): Pick<Catalogue, 'byFirstWord' | 'byWords' | 'nameWords' | 'longestNumeral'> {
+): Pick<Catalogue, 'byFirstWord' | 'byWords' | 'nameWords' | 'numerals'> {
   const byFirstWord = new Map<string, NamedHit[]>();
   const byWords = new Map<string, NamedHit>();
   const known = new Set<string>();
@@ -85,7 +82,7 @@ export function arrangeNames(
     byFirstWord: ordered(byFirstWord),
     byWords: ordered(byWords),
     nameWords: { known: [...known].join(' '), spelt: [...spelt].join(' ') },
-    longestNumeral: longestNumeral(byFirstWord.keys()),
+    numerals: numeralsAmong(byFirstWord.keys()),
   };
 }
 

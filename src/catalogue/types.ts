@@ -234,8 +234,8 @@ export interface Catalogue {
   /** Names of fats by their words in alphabetical order, for words said in another order. */
   readonly byWords: ReadonlyMap<string, NamedHit>;
   readonly nameWords: NameWords;
-  /** Digits of the longest numeral that a name begins with. */
-  readonly longestNumeral: number;
+  /** The numerals that names begin with. */
+  readonly numerals: readonly string[];
   /** Whether a word (lower case) is one of everyday English that names no ingredient. */
   readonly isEveryday: (word: string) => boolean;
 }

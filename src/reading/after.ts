@@ -9,7 +9,7 @@ import type { Token } from './tokens.ts';
 
 /** `40 g.` holds its full stop. */
 const isDotted = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.text.endsWith('.');
-const endsClause = (token: Token | undefined): boolean => isStop(token) || isMark(token, /^[,•]$/);
+const endsClause = (token: Token | undefined): boolean => isStop(token) || isMark(token, ',•');
 
 /** The cook, whatever it is called. */
 const cook =
@@ -137,7 +137,7 @@ export function afterScope(
       if (!isRole(tokens[k], 'after') || isTalk(tokens, k)) continue;
       if (within(weighed, line.from, line.to).length === 0) {
         const role = tokens[k];
-        const looks = role?.t === 'name' && isOfLooks(role.meant) && !isMark(tokens[line.to - 1], /^:$/);
+        const looks = role?.t === 'name' && isOfLooks(role.meant) && !isMark(tokens[line.to - 1], ':');
         if (looks || !isHeading(tokens, line, k)) {
           markStirred(k, sentencesOn(tokens, line.to));
           continue;
@@ -148,7 +148,7 @@ export function afterScope(
           const rows = within(fats, next.from, next.to);
           if (
             rows.length === 0 &&
-            part.some((token) => isMark(token, /^:$/) || isRole(token, 'before') || isRole(token, 'heading'))
+            part.some((token) => isMark(token, ':') || isRole(token, 'before') || isRole(token, 'heading'))
           )
             break;
           mark(rows);
@@ -163,14 +163,14 @@ export function afterScope(
       while (sentence > line.from && !isStop(tokens[sentence - 1]) && !(dotted && isDotted(tokens[sentence - 1])))
         sentence--;
       let begin = k;
-      const bracket = (token: Token | undefined): boolean => isMark(token, /^[()]$/);
+      const bracket = (token: Token | undefined): boolean => isMark(token, '()');
       while (begin > sentence && !endsClause(tokens[begin - 1]) && !(dotted && isDotted(tokens[begin - 1]))) {
         if (bracket(tokens[begin - 1]) && within(weighed, begin, k).length > 0) break;
         begin--;
       }
       // "water 14 oz. After the cook: 1 oz shea"
       const role = tokens[k];
-      const opens = isMark(tokens[k + 1], /^:$/) || (role?.t === 'name' && role.meant === untilDone);
+      const opens = isMark(tokens[k + 1], ':') || (role?.t === 'name' && role.meant === untilDone);
       const isTold = role?.t === 'name' && role.meant === cookOver;
       const before = opens ? [] : within(weighed, isTold ? behindAlkali(tokens, begin, k) : begin, k);
       const behind = within(weighed, k, end);
@@ -283,7 +283,7 @@ const tellers = /^(?:i|we|it|he|she|they|you|its|the|my|is|was)$/;
 function isHeading(tokens: readonly Token[], line: { readonly from: number; readonly to: number }, k: number): boolean {
   const opens = tokens.slice(line.from, k).every((token) => token.t === 'sign' || token.t === 'aside');
   // "After the cook I went to bed."
-  const end = tokens.findIndex((one, at) => at > k && at < line.to && isMark(one, /^[.!?]$/));
+  const end = tokens.findIndex((one, at) => at > k && at < line.to && isMark(one, '.!?'));
   const told = end > 0 && tokens.slice(k + 1, end).some((one) => one.t === 'word' && tellers.test(one.text));
-  return !told && (opens || isMark(tokens[line.to - 1], /^[:)]$/));
+  return !told && (opens || isMark(tokens[line.to - 1], ':)'));
 }

@@ -257,15 +257,19 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
   return null;
 }
 
-/** Groups of digits of a telephone number, at the most. */
+/** Groups of digits of a telephone number, at the most; digits, at the least. */
 const mostGroups = 6;
+const leastDigits = 7;
 
 /** Seven or more digits in groups, or any group after a word that announces a telephone number. */
 function telephone(prims: readonly Prim[], i: number): Aside | null {
   const plus = is(prims[i], '+') || is(prims[i], '(');
   const start = plus ? i + 1 : i;
   if (!isNumber(prims[start]) || (is(prims[i], '(') && !is(prims[start + 1], ')'))) return null;
-  if (prims[i - 1]?.kind === 'number') return null;
+  const next = prims[start + 1];
+  // one group of few digits
+  const alone = next?.kind !== 'number' && next?.kind !== 'sign';
+  if (prims[i - 1]?.kind === 'number' || (alone && (prims[start]?.text.length ?? 0) < leastDigits)) return null;
   let end = start;
   let total = 0;
   let groups = 0;
@@ -295,7 +299,8 @@ function telephone(prims: readonly Prim[], i: number): Aside | null {
     (groups >= 2 && (first.startsWith('0') || is(prims[i], '+') || is(prims[i], '('))) ||
     (groups >= 2 && dashes >= 1 && /^\d{3}$/.test(first) && /^\d{4}$/.test(last)) ||
     (groups === 1 && total >= 9 && !first.includes('.'));
-  if (total >= 7 && (shaped || announced) && groups <= mostGroups) return found('a telephone number', i, end, prims);
+  if (total >= leastDigits && (shaped || announced) && groups <= mostGroups)
+    return found('a telephone number', i, end, prims);
   return null;
 }
 
@@ -397,12 +402,14 @@ function size(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null
 /** `l40 g`, `1O0 g`, `S00 g`: letters where a digit should stand. */
 export const damaged = 'digits that cannot be read';
 
+const blots: ReadonlySet<string> = new Set(['?', '_', 'x', 'xx', 'xxx']);
+
 /** `1? oz`, `1?5 g`, `_5 oz`, `1x g`: a digit is missing. */
 function blottedDigits(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside | null {
   const [before, number, sign] = [prims[i - 1], prims[i], prims[i + 1]];
   if (!isNumber(number)) return null;
   const held = is(before, '_') && number.glued && before?.glued === false;
-  const isBlot = sign?.glued && (/^[?_]$/.test(sign.text) || /^x{1,3}$/.test(sign.text));
+  const isBlot = sign?.glued && blots.has(sign.text);
   if (!held && !isBlot) return null;
   const after = isBlot ? i + 2 : i + 1;
   const next = prims[after];

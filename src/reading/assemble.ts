@@ -116,7 +116,7 @@ function tellAsides(assembly: Assembly): void {
   for (const token of tokens) {
     if (token.t !== 'aside') continue;
     const text = token.reason === inStore ? rawText(prims, token.from, token.to) : '';
-    if (/\p{L}/u.test(text)) kept.push(`"${text}"`);
+    if (text !== '' && /\p{L}/u.test(text)) kept.push(`"${text}"`);
     if (ofElse.has(token.reason)) elses.push(`"${rawText(prims, token.from, token.to).replace(/\.$/, '')}"`);
   }
   if (kept.length > 0) assembly.assume('left-out', `I left out ${inStore} (${kept.join(', ')}).`);

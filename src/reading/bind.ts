@@ -188,13 +188,16 @@ function isEquated(tokens: readonly Token[], k: number): boolean {
   );
 }
 
+/** What a sign that ends a sentence costs, at the least. */
+const stop = 3.6;
+
 /** What signs between two items cost; those not here cost little. */
 const signCosts: ReadonlyMap<string, number> = new Map([
   [',', 2],
   [';', 4],
   ['!', 4],
   ['?', 4],
-  ['.', 3.6],
+  ['.', stop],
   ['\t', 0.4],
   ['|', 0.4],
   [':', 0],
@@ -209,8 +212,6 @@ const signCosts: ReadonlyMap<string, number> = new Map([
   ['_', 0],
   ['`', 0],
 ]);
-/** Signs that end a sentence. */
-const stopping: ReadonlySet<string> = new Set([';', '!', '?', '.']);
 
 const isEveryday = (token: Token | undefined): boolean => token?.t === 'word' && token.sort === 'everyday';
 
@@ -296,7 +297,7 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
     } else if (token.t === 'sign') {
       const { text } = token;
       both = signCosts.get(text) ?? 0.3;
-      if (stopping.has(text)) {
+      if (both >= stop) {
         if (lines + stops === 0) ahead = everydays;
         stops++;
         behind = 0;

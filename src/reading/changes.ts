@@ -101,12 +101,15 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   if (remark.test(text)) return [{ kind: 'out', gone: null }];
   const left = text.includes('never') && !/\b(?:if|would|until)\b/.test(text) ? neverIn.exec(text) : null;
   if (left) return [{ kind: 'out', gone: sentence.tokenAt(left.indices?.groups?.['gone']?.[0] ?? 0) }];
+  const isLess = text.includes('only') || text.includes(' at #');
+  const isChanged = changing.test(text);
+  if (!isLess && !isChanged) return none;
   if (!(cue.test(text) || text.includes('only')) || wondering.test(text) || strangers.test(text)) return none;
   const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
     sentence.tokenAt(found.indices?.groups?.[name]?.[0] ?? 0);
-  const less = text.includes('only') || text.includes(' at #') ? fewer.exec(text) : null;
+  const less = isLess ? fewer.exec(text) : null;
   if (less) return [{ kind: 'fewer', gone: place(less, 'gone'), comes: place(less, 'comes') }];
-  if (text.includes('@') && changing.test(text)) {
+  if (isChanged && text.includes('@')) {
     for (const pattern of allSwaps) {
       const found = pattern.exec(text);
       if (!found) continue;

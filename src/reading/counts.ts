@@ -93,8 +93,8 @@ export function isMeltPoint(tokens: readonly Token[], k: number, { quantity: { d
   while (to - k <= 2 && tokens[to]?.t === 'word') to++;
   const name = tokens[from - 1];
   return (
-    isMark(tokens[from], /^\($/) &&
-    isMark(tokens[to], /^\)$/) &&
+    isMark(tokens[from], '(') &&
+    isMark(tokens[to], ')') &&
     name?.t === 'name' &&
     /^(coconut|palm-kernel)/.test(name.meaning.id)
   );

@@ -331,11 +331,9 @@ export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {
   };
   const fats = twice('fat');
   const alkali = twice('alkali');
-  const numbered =
-    fats + alkali >= 1 &&
-    (assembly.source.text.match(/\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi) ?? [])
-      .length >= 2;
-  return fats >= 2 || (fats >= 1 && alkali >= 1) || (numbered && fats + alkali >= 1);
+  if (fats >= 2 || (fats >= 1 && alkali >= 1)) return true;
+  const heading = /\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi;
+  return fats + alkali >= 1 && (assembly.source.text.match(heading)?.length ?? 0) >= 2;
 }
 
 /** Two ways to read the post that are about equally likely and weigh different things. */

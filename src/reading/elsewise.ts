@@ -6,7 +6,7 @@ import { inStore } from './in-store.ts';
 import { othersSoap, otherUse, soapNamed } from './other-use.ts';
 import { listed, signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
-import { isIngredient, isRole, isStop } from './token-is.ts';
+import { isIngredient, isMeasured, isRole, isStop } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere, weighedFats } from './weighed.ts';
 
@@ -64,7 +64,7 @@ const ofPot =
 
 /** "I have a cup of tea beside me", "I had 2 beers": what somebody drank, and no liquid of the pot. */
 function isDrunk(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
-  if (quantity.dim !== 'volume' && !(quantity.dim === 'bare' && quantity.value <= 12)) return false;
+  if (quantity.dim === 'mass' || (quantity.dim === 'bare' && quantity.value > 12)) return false;
   const name = isIngredient(tokens[k + 1]) ? tokens[k + 1] : tokens[k + 2];
   if (
     !isIngredient(name) ||
@@ -93,23 +93,23 @@ function isTolerance(tokens: readonly Token[], k: number, { quantity }: Figure):
   return before === 'to' && [k - 2, k - 3, k - 4].some((at) => /^round/.test(wordAt(tokens[at])));
 }
 
-const changed = /^(?:less|more|fewer)$/;
+const changed: ReadonlySet<string> = new Set(['less', 'more', 'fewer']);
 const unsure =
   /^(?:would|should|could|wonder|wondering|if|last|old|year|once|earlier|before|maybe|perhaps|than|had|in|better|usual|usually)$/;
 
 /** "Would 5 g less lye be better?", "in spring I used 20 g less lye": a difference, and no amount. */
 function isDifference(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
-  if (quantity.dim !== 'mass' || !changed.test(wordAt(tokens[k + 1]))) return false;
+  if (quantity.dim !== 'mass' || !changed.has(wordAt(tokens[k + 1]))) return false;
   return inside(tokens, sentenceAt(tokens, k)).some((one) => unsure.test(wordAt(one)));
 }
 
 const ofSoap = /^(?:soap|batter|paste|dough|loaf|bar|soup)$/;
 /** "I took out 300 g of the batter", "1 g of soap in 100 ml water": of what was made, and no ingredient. */
-function isOfSoap(tokens: readonly Token[], k: number, { quantity }: Figure, signals: Signals): boolean {
-  if (quantity.dim !== 'mass' && quantity.dim !== 'volume') return false;
+function isOfSoap(tokens: readonly Token[], k: number, signals: Signals): boolean {
   let at = k + 1;
-  if (/^of (?:the )?(?:soap|batter|paste)$/.test(wordAt(tokens[at]))) return true;
-  if (wordAt(tokens[at]) !== 'of') return isTried(tokens, k, signals);
+  const next = wordAt(tokens[at]);
+  if (next.startsWith('of ') && /^of (?:the )?(?:soap|batter|paste)$/.test(next)) return true;
+  if (next !== 'of') return isTried(tokens, k, signals);
   at++;
   while (/^(?:the|my|this|that|raw|finished|ready|fresh)$/.test(wordAt(tokens[at]))) at++;
   return ofSoap.test(wordAt(tokens[at])) || (wordAt(tokens[at]) === 'it' && isTried(tokens, k, signals));
@@ -130,20 +130,16 @@ const isTried = (tokens: readonly Token[], k: number, signals: Signals): boolean
 };
 
 /** "5 % water discount": less water, and no superfat. */
-const isWaterDiscount = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean => {
+const isWaterDiscount = (tokens: readonly Token[], k: number): boolean => {
   const [water, discount] = [tokens[k + 1], tokens[k + 2]];
   return (
-    quantity.dim === 'percent' &&
-    water?.t === 'name' &&
-    water.meaning.kind === 'water' &&
-    discount?.t === 'name' &&
-    /^discount/i.test(discount.text)
+    water?.t === 'name' && water.meaning.kind === 'water' && discount?.t === 'name' && /^discount/i.test(discount.text)
   );
 };
 
 /** "142 plus 6 for the citric": of the lye, what the acid eats, where the acid itself is weighed; where its name stands. */
-function forAcid(tokens: readonly Token[], k: number, { quantity }: Figure): number | null {
-  if (quantity.dim !== 'bare' || wordAt(tokens[k + 1]) !== 'for') return null;
+function forAcid(tokens: readonly Token[], k: number): number | null {
+  if (wordAt(tokens[k + 1]) !== 'for') return null;
   const at = /^(?:the|my)$/.test(wordAt(tokens[k + 2])) ? k + 3 : k + 2;
   const name = tokens[at];
   return isIngredient(name) && name.meaning.kind === 'acid' && weighedElsewhere(tokens, at) ? at : null;
@@ -153,10 +149,7 @@ const flakes = /^(?:flakes?|pellets?|beads|prills|crystals|granules)$/;
 
 /** "How much KOH flake … , flake is 90 %": what the alkali is sold as says its purity; where that word stands. */
 const flakeAt = (tokens: readonly Token[], k: number, { quantity }: Figure): number | null =>
-  quantity.dim === 'percent' &&
-  quantity.value >= leastPure &&
-  /^(?:is|are|at)$/.test(wordAt(tokens[k - 1])) &&
-  flakes.test(wordAt(tokens[k - 2]))
+  quantity.value >= leastPure && /^(?:is|are|at)$/.test(wordAt(tokens[k - 1])) && flakes.test(wordAt(tokens[k - 2]))
     ? k - 2
     : null;
 const leastPure = 0.7;
@@ -178,45 +171,50 @@ function ownPackOf(tokens: readonly Token[], k: number, { quantity }: Figure, fa
 
 /** Fats that are weighed, which make a recipe without the pack. */
 const leastFats = 2;
-const weighing = /^(?:is|was|weighs|weighed|were|are|had|has)$/;
-const moving = /^(?:lost|gained|carried|carry|lifted|dragged|hauled|lugged|weigh|drove|schlepped)$/;
+const weighing: ReadonlySet<string> = new Set('is was weighs weighed were are had has'.split(' '));
+const moving: ReadonlySet<string> = new Set(
+  'lost gained carried carry lifted dragged hauled lugged weigh drove schlepped'.split(' '),
+);
 const ofRecipe =
   /^(?:mix|mixture|batch|rest|other|others|same|total|sum|amount|weight|first|second|third|last|pot|oil|oils|fat|fats|half|everything|all|one|ones|recipe|base|blend|loaf|batter|dough|paste|stock|amounts|figure|number|lot|thing|stuff|yield|result|half|it|that|this|there|these|those|they|which|what|remaining|remainder|content|contents)$/;
+
+const nearly: ReadonlySet<string> = new Set(
+  'about around only just nearly almost already over roughly some'.split(' '),
+);
 
 /** "The baby is 3.6 kg", "I lost 2 kg": of somebody or something that the sentence names, and no recipe does. */
 function isOther(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
   if (quantity.dim !== 'mass') return false;
   let at = k - 1;
-  while (k - at <= 3 && /^(?:about|around|only|just|nearly|almost|already|over|roughly|some)$/.test(wordAt(tokens[at])))
-    at--;
+  while (k - at <= 3 && nearly.has(wordAt(tokens[at]))) at--;
   const verb = wordAt(tokens[at]);
   const noun = tokens[at - 1];
-  if (moving.test(verb)) return /^(?:i|he|she|we|they|you)$/.test(wordAt(noun)) && namesNothing(tokens, k);
-  if (!weighing.test(verb) || noun?.t !== 'word' || noun.sort !== 'everyday' || ofRecipe.test(noun.text)) return false;
+  if (moving.has(verb)) return /^(?:i|he|she|we|they|you)$/.test(wordAt(noun)) && namesNothing(tokens, k);
+  if (!weighing.has(verb) || noun?.t !== 'word' || noun.sort !== 'everyday' || ofRecipe.test(noun.text)) return false;
   return /^(?:the|my|our|his|her|their|your|a|an|this|that)$/.test(wordAt(tokens[at - 2])) && namesNothing(tokens, k);
 }
 
 /** The sentence around token `k` names nothing that a recipe does. */
 const namesNothing = (tokens: readonly Token[], k: number): boolean =>
   inside(tokens, sentenceAt(tokens, k)).every(
-    (one) => one.t !== 'name' || one.meaning.kind === 'unknown' || weighing.test(wordAt(one)),
+    (one) => one.t !== 'name' || one.meaning.kind === 'unknown' || weighing.has(wordAt(one)),
   );
 
 /** "A pint later I felt better", "half a kilo ago". */
-const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean =>
-  (quantity.dim === 'volume' || quantity.dim === 'mass') &&
-  (/^(?:later|ago)$/.test(wordAt(tokens[k + 1])) ||
-    // "hard as a stone"
-    (quantity.inWords && quantity.unit?.id === 'stone' && /^(?:as|like|than|into)$/.test(wordAt(tokens[k - 1]))));
+const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean => {
+  const word = wordAt(tokens[k + 1]);
+  if (word === 'later' || word === 'ago') return true;
+  // "hard as a stone"
+  return quantity.inWords && quantity.unit?.id === 'stone' && /^(?:as|like|than|into)$/.test(wordAt(tokens[k - 1]));
+};
 
 const elsewhen =
   /\b(?:(?:my|the|our) (?:last|previous|earlier|old|first) (?:one|batch|bar|bars|recipe|try|soap)|last (?:time|year|month|week|spring|summer|autumn|fall|winter)|back then|years? ago)\b/;
 const present = /\b(?:now|today|this|so|again|same|want|like|would|use)\b/;
 
 /** "My last one had 5 % superfat": of another batch. */
-function isOfOtherBatch(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
-  if (quantity.dim !== 'percent' || ![k - 1, k - 2, k + 1, k + 2].some((at) => isRole(tokens[at], 'superfat')))
-    return false;
+function isOfOtherBatch(tokens: readonly Token[], k: number): boolean {
+  if (![k - 1, k - 2, k + 1, k + 2].some((at) => isRole(tokens[at], 'superfat'))) return false;
   const sentence = inside(tokens, sentenceAt(tokens, k));
   const text = sentence.map(wordAt).join(' ');
   return elsewhen.test(text) && !present.test(text) && !sentence.some(isIngredient);
@@ -239,8 +237,7 @@ const hearsay =
   /\b(?:(?:they|people|some|somebody|someone|everybody|everyone|others|books?) (?:all )?says?\b|i (?:was|am) told|i (?:have |ve )?(?:heard|read)|(?:not|no) more than|never more than|at most|max(?:imum)?)\b/;
 
 /** "They say not more than 15 % castor": a rule, and no share of this recipe. */
-function isRule(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
-  if (quantity.dim !== 'percent') return false;
+function isRule(tokens: readonly Token[], k: number): boolean {
   const sentence = inside(tokens, sentenceAt(tokens, k));
   const names = sentence.filter(isIngredient);
   if (names.length !== 1 || names[0]?.meaning.kind !== 'fat') return false;
@@ -249,8 +246,8 @@ function isRule(tokens: readonly Token[], k: number, { quantity }: Figure): bool
 }
 
 /** "She uses 40 % olive": of what the post weighs in another place. */
-function isOfOthers(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
-  if (quantity.dim !== 'percent' || !users.test(wordAt(tokens[k - 1]))) return false;
+function isOfOthers(tokens: readonly Token[], k: number): boolean {
+  if (!users.test(wordAt(tokens[k - 1]))) return false;
   const who = wordAt(tokens[k - 2]);
   if (/^(?:it|this|that|recipe|bar|soap|batch|mine|blend|one|i|we)$/.test(who)) return false;
   if (/^(?:need|want)s?$/.test(wordAt(tokens[k - 1])) && !speakers.test(who)) return false;
@@ -266,8 +263,7 @@ const notOfFat =
   /^(?:people|us|them|makers|soapers|beginners|cases|time|times|days|kids|members|posts|bars|customers|my|our|all|what)$/;
 
 /** "90 % of people say so", "I am 100 % sure", "50 % off in the shop". */
-function isShareOfElse(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
-  if (quantity.dim !== 'percent') return false;
+function isShareOfElse(tokens: readonly Token[], k: number): boolean {
   const next = wordAt(tokens[k + 1]);
   if (shares.test(next)) return !isIngredient(tokens[k + 2]) && !isIngredient(tokens[k - 1]);
   if (/^(?:is|was|of)$/.test(wordAt(tokens[k - 1])) && wordAt(tokens[k - 2]) === 'humidity') return true;
@@ -333,31 +329,44 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     out ??= [...tokens];
     out[k] = { t: 'word', from: name.from, to: name.to, text: 'only', sort: 'everyday' };
   };
-  for (const k of signals.figures) {
-    const token = tokens[k];
-    if (token?.t !== 'quantity') continue;
-    const acid = forAcid(tokens, k, token);
+  /** No ingredient from one token up to another. */
+  const putIngredients = ({ from, to }: Sentence): void => {
+    for (let at = from; at < to; at++) if (isIngredient(tokens[at])) putWord(at);
+  };
+  const count = (k: number, token: Figure): void => {
+    const acid = forAcid(tokens, k);
     if (acid !== null) {
       aside(k, 'a part of what was said');
       putWord(acid);
-      continue;
+    } else if (isDrunk(tokens, k, token)) {
+      aside(k, drunk);
+      putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
     }
+  };
+  const share = (k: number, token: Figure): void => {
     const flake = flakeAt(tokens, k, token);
     const sold = flake === null ? undefined : tokens[flake];
     if (flake !== null && sold) {
       out ??= [...tokens];
+      const { from, to } = sold;
       const meaning = { kind: 'role', id: 'purity' } as const;
-      out[flake] = {
-        t: 'name',
-        from: sold.from,
-        to: sold.to,
-        text: wordAt(sold),
-        meaning,
-        how: 'name',
-        meant: 'purity',
-      };
-      continue;
-    }
+      out[flake] = { t: 'name', from, to, text: wordAt(sold), meaning, how: 'name', meant: 'purity' };
+    } else if (isOfOthers(tokens, k)) {
+      aside(k, ofOthers);
+      putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
+    } else if (isRule(tokens, k)) {
+      aside(k, ruleOfOthers);
+      putIngredients(sentenceAt(tokens, k));
+    } else if (isWaterDiscount(tokens, k)) {
+      aside(k, 'a water discount');
+      putWord(k + 1);
+      putWord(k + 2);
+    } else if (isOfOtherBatch(tokens, k)) {
+      aside(k, otherBatch);
+      for (const at of [k - 2, k - 1, k + 1, k + 2]) if (isRole(tokens[at], 'superfat')) putWord(at);
+    } else if (isShareOfElse(tokens, k)) aside(k, 'a share of something else');
+  };
+  const measured = (k: number, token: Figure): void => {
     const pack = ownPackOf(tokens, k, token, fats);
     if (pack !== null) {
       aside(k, inStore);
@@ -365,32 +374,23 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     } else if (isDrunk(tokens, k, token)) {
       aside(k, drunk);
       putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
-    } else if (isOfOthers(tokens, k, token)) {
-      aside(k, ofOthers);
-      putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
-    } else if (isRule(tokens, k, token)) {
-      aside(k, ruleOfOthers);
-      const { from, to } = sentenceAt(tokens, k);
-      for (let at = from; at < to; at++) if (isIngredient(tokens[at])) putWord(at);
     } else if (isDifference(tokens, k, token)) {
       aside(k, difference);
       // a fat that is weighed nowhere else is asked about
       if (isIngredient(tokens[k + 2]) && weighedElsewhere(tokens, k + 2)) putWord(k + 2);
-    } else if (isOfSoap(tokens, k, token, signals)) {
+    } else if (isOfSoap(tokens, k, signals)) {
       aside(k, soapMade);
-      const { from, to } = sentenceAt(tokens, k);
-      if (isTried(tokens, k, signals)) for (let at = from; at < to; at++) if (isIngredient(tokens[at])) putWord(at);
-    } else if (isWaterDiscount(tokens, k, token)) {
-      aside(k, 'a water discount');
-      putWord(k + 1);
-      putWord(k + 2);
+      if (isTried(tokens, k, signals)) putIngredients(sentenceAt(tokens, k));
     } else if (isTolerance(tokens, k, token)) aside(k, 'a tolerance');
     else if (isOther(tokens, k, token)) aside(k, otherWeight);
     else if (isTelling(tokens, k, token)) aside(k, 'told of another time');
-    else if (isOfOtherBatch(tokens, k, token)) {
-      aside(k, otherBatch);
-      for (const at of [k - 2, k - 1, k + 1, k + 2]) if (isRole(tokens[at], 'superfat')) putWord(at);
-    } else if (isShareOfElse(tokens, k, token)) aside(k, 'a share of something else');
+  };
+  for (const k of signals.figures) {
+    const token = tokens[k];
+    if (token?.t !== 'quantity') continue;
+    if (token.quantity.dim === 'percent') share(k, token);
+    else if (token.quantity.dim === 'bare') count(k, token);
+    else if (isMeasured(token)) measured(k, token);
   }
   for (const k of atDegrees(tokens, signals)) aside(k, 'a temperature');
   return out ?? tokens;

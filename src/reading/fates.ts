@@ -1,5 +1,6 @@
 import { damaged } from './aside.ts';
 import { digitsIn } from './letters.ts';
+import { isWhole } from './numbers.ts';
 import type { Fate } from './reading.ts';
 import type { Assembly } from './rows.ts';
 
@@ -47,7 +48,7 @@ export function settleFates(assembly: Assembly): Fate[] {
   }
   const fates: Fate[] = [];
   for (const fate of assembly.fates)
-    if (fate && /[oil]/i.test(fate.text)) fates.push(...ofDigits(fate));
+    if (fate && !isWhole(fate.text) && /[oil]/i.test(fate.text)) fates.push(...ofDigits(fate));
     else if (fate) fates.push(fate);
   // a word of digits was put together of its pieces
   for (const prim of mended ? prims : [])

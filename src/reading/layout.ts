@@ -72,7 +72,10 @@ const quoteMark = /^[ \t]*(?:>[ \t]?)+/;
 
 export function layOut(text: string): LaidOut {
   let quoted = false;
-  let lines = (/-[ ]?\n/.test(text) ? text.replace(/(?<=\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '') : text).split('\n');
+  const whole = /-[ ]?\n/.test(text) ? text.replace(/(?<=\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '') : text;
+  const split = whole.split('\n');
+  let lines = split;
+  let celled = false;
   if (text.includes('>'))
     lines = lines.map((line) => {
       const plain = line.includes('>') ? line.replace(quoteMark, '') : line;
@@ -85,9 +88,10 @@ export function layOut(text: string): LaidOut {
     if (!text.includes(separator)) continue;
     const rows = csvBlocks(lines, separator);
     for (const k of rows) lines[k] = csvCells(lines[k] ?? '', separator).join('\t');
+    celled ||= rows.size > 0;
   }
-  const tabbed = lines.some((line) => line.includes('\t'));
-  let out = (tabbed ? namedSums(upright(lines)) : lines).join('\n');
+  const laid = lines.some((line) => line.includes('\t')) ? namedSums(upright(lines)) : lines;
+  let out = laid === split && !celled ? whole : laid.join('\n');
   if (/\.\.[ ]*[lI]?\d/.test(out))
     out = out.replace(/(\p{L}|\)|\p{L}\d)[ ]?\.{2,}[ ]?(?=[lI]?\d)/gu, '$1: ').replace(/%[ ]*\.{2,}[ ]*(?=\d)/g, '% ');
   if (out.includes('. . ')) out = out.replace(/(\p{L}|\p{L}\d|\))[ ]*(?:\.[ ]+){2,}\.?[ ]*(?=\d)/gu, '$1: ');

@@ -34,7 +34,7 @@ export function isTakenFrom(tokens: readonly Token[], k: number, token: Figure):
   const owns = (one: Token | undefined): boolean => one?.t === 'word' && /^(bought|have|had|got|own)$/.test(one.text);
   let at = k - 1;
   while (k - at <= 4 && tokens[at]?.t === 'word') at--;
-  const opens = isMark(tokens[at], /^\($/);
+  const opens = isMark(tokens[at], '(');
   const part = opens ? tokens[at - 1] : tokens[at];
   if (part?.t !== 'quantity' || part.quantity.dim !== token.quantity.dim) return false;
   if (part.quantity.value > token.quantity.value) return false;
@@ -67,7 +67,7 @@ const isLeftOver = (tokens: readonly Token[], k: number): boolean =>
 
 /** A comma stands between two tokens. */
 const isParted = (tokens: readonly Token[], from: number, to: number): boolean =>
-  isAny(tokens, from, to, (one) => isMark(one, /^[,;]$/));
+  isAny(tokens, from, to, (one) => isMark(one, ',;'));
 
 const lastWords: ReadonlySet<string> = new Set(['last', 'remaining', 'another', 'spare']);
 

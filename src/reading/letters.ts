@@ -72,7 +72,14 @@ function wordAt(prims: readonly Prim[], i: number, end: number, lexicon: Lexicon
   for (const letter of letterOf) {
     const text = typed.replace(/[015]/g, (digit) => letter[digit] ?? digit);
     if (isKnown(text, lexicon))
-      return { kind: 'word', text, raw: pieces.map(({ raw }) => raw).join(''), glued: first.glued, at: first.at };
+      return {
+        kind: 'word',
+        text,
+        raw: pieces.map(({ raw }) => raw).join(''),
+        glued: first.glued,
+        at: first.at,
+        odd: false,
+      };
   }
   return null;
 }
@@ -81,7 +88,7 @@ function wordAt(prims: readonly Prim[], i: number, end: number, lexicon: Lexicon
 function waterAt(prims: readonly Prim[], i: number): Prim | null {
   const [h, nought] = [prims[i], prims[i + 1]];
   if (h?.text !== 'h' || nought?.text !== '20' || prims[i + 2]?.glued) return null;
-  return { kind: 'word', text: 'water', raw: `${h.raw}${nought.raw}`, glued: false, at: h.at };
+  return { kind: 'word', text: 'water', raw: `${h.raw}${nought.raw}`, glued: false, at: h.at, odd: false };
 }
 
 const lookAlike = /^[oil]{1,3}$/;
@@ -109,7 +116,7 @@ function figureOf(pieces: readonly Prim[]): Prim | null {
   const text = pieces
     .map((piece) => (piece.kind === 'word' ? piece.text.replace(/[oil]/g, (one) => digitOf[one] ?? one) : piece.text))
     .join('');
-  return { kind: 'number', text, raw, glued: first.glued, at: first.at };
+  return { kind: 'number', text, raw, glued: first.glued, at: first.at, odd: false };
 }
 
 /** `PaIm oil`: a capital I within small letters. */
@@ -186,6 +193,17 @@ function isRecognised(prims: readonly Prim[], lexicon: Lexicon): boolean {
   return found >= leastMixedUp;
 }
 
+const isLetter = (prim: Prim | undefined): boolean => prim?.kind === 'word' && prim.raw.length === 1;
+const isAlike = (text: string): boolean => text.length <= 2 && alike.test(text);
+const isLookAlike = (text: string): boolean => text.length <= 3 && lookAlike.test(text);
+
+/** A figure and a word without a space between them, of which one is made of what stands for the other. */
+function mayBeOne(prim: Prim, next: Prim): boolean {
+  if (prim.kind === 'number') return next.kind === 'word' && (isAlike(prim.text) || isLookAlike(next.text));
+  if (prim.kind !== 'word' || next.kind !== 'number') return false;
+  return isAlike(next.text) || isLookAlike(prim.text) || prim.text === 'h';
+}
+
 /** The prims with such words and figures whole; the very same where there is none. */
 export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly Prim[] {
   let out: Prim[] | null = null;
@@ -195,6 +213,11 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
     const prim = prims[i];
     const next = prims[i + 1];
     const mixed = next?.glued && prim && !prim.glued && prim.kind !== next.kind;
+    if (!prim || !(prim.odd || (mixed ? mayBeOne(prim, next) : isLetter(prim) && isLetter(next)))) {
+      if (prim) out?.push(prim);
+      i++;
+      continue;
+    }
     const water = mixed ? waterAt(prims, i) : null;
     const figure = mixed && !water ? endOfFigure(prims, i, lexicon) : i;
     if (figure > i) sure ??= isRecognised(prims, lexicon);
@@ -205,8 +228,8 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
       i = figure;
       continue;
     }
-    const letter = prim ? ((mixed ? null : withL(prim, lexicon)) ?? ofPairs(prim, lexicon)) : null;
-    const spaced = prim && !mixed && !letter ? spacedOut(prims, i, lexicon) : null;
+    const letter = (mixed ? null : withL(prim, lexicon)) ?? ofPairs(prim, lexicon);
+    const spaced = !mixed && !letter ? spacedOut(prims, i, lexicon) : null;
     const whole = letter ?? spaced;
     if (whole) {
       out ??= prims.slice(0, i);
@@ -214,7 +237,7 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
       i += spaced ? (spaced.raw.length + 1) / 2 : 1;
       continue;
     }
-    const two = prim ? runTogether(prim, lexicon) : null;
+    const two = runTogether(prim, lexicon);
     if (two) {
       out ??= prims.slice(0, i);
       out.push(...two);
@@ -225,7 +248,7 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
     const word = water ?? (end > i + 1 ? wordAt(prims, i, end, lexicon) : null);
     if (word) out ??= prims.slice(0, i);
     if (word) out?.push(word);
-    else if (out && prim) out.push(prim);
+    else out?.push(prim);
     i = word ? end : i + 1;
   }
   return out ?? prims;

@@ -1,6 +1,6 @@
 import { behind, wordsInOrder } from '../catalogue/names.ts';
 import type { AlkaliId, Catalogue, NamedHit } from '../catalogue/types.ts';
-import { ownLines, ownNumeral, type RoleName, unitLines } from './words.ts';
+import { ownLines, ownNumerals, type RoleName, unitLines } from './words.ts';
 
 /** What a phrase may mean. */
 export type Meaning =
@@ -83,13 +83,14 @@ function namesOf(catalogue: Catalogue): Names {
     grown.set(first, root);
     return root;
   };
-  const longest = Math.max(ownNumeral, catalogue.longestNumeral);
+  const shapes: boolean[] = [];
+  for (const numeral of [...ownNumerals, ...catalogue.numerals]) shapes[shapeOf(numeral)] = true;
   const numerals = new Map<string, Trie<Entry> | null>();
   return {
     has: (first) => behind(first, ownLines) !== null || catalogue.byFirstWord.has(first),
     from,
     fromNumeral: (first) => {
-      if (first.length > longest) return undefined;
+      if (!shapes[shapeOf(first)]) return undefined;
       let found = numerals.get(first);
       if (found === undefined) {
         found = from(first) ?? null;
@@ -99,6 +100,9 @@ function namesOf(catalogue: Catalogue): Names {
     },
   };
 }
+
+/** The length and the first digit of a numeral in one figure: most figures look like none that a name begins with. */
+const shapeOf = (numeral: string): number => 10 * numeral.length + numeral.charCodeAt(0) - 48;
 
 /** Numerals that are remembered, at the most: all of three digits. */
 const mostNumerals = 1000;

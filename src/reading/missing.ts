@@ -273,6 +273,18 @@ export function saltForAlkali(assembly: Assembly, rows: readonly Row[], fats: nu
   }
 }
 
+/** "lye for 500 g oil": a fat by no name, and none with one. */
+function namelessFat(assembly: Assembly, alkali: number): Extract<Item, { kind: 'thing' }> | null {
+  const { items, tokens } = assembly.source;
+  if (items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'fat')) return null;
+  const plural = alkali > 0 && !tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'temperature');
+  const pattern = plural ? /^(oil|fat)s?$/ : /^(oil|fat)$/;
+  const found = items.find(
+    (item) => item.kind === 'thing' && item.named.meaning.kind === 'role' && pattern.test(item.named.meant),
+  );
+  return found?.kind === 'thing' ? found : null;
+}
+
 /** What the post is about but gives no figure for: the alkali it asks to check, the strength of a solution, every fat. */
 export function unsaid(
   assembly: Assembly,
@@ -280,18 +292,8 @@ export function unsaid(
   sums: { readonly fats: number; readonly alkali: number },
 ): void {
   const { items, text, bound, tokens } = assembly.source;
-  // "lye for 500 g oil": a fat by no name, and none with one
-  const plural =
-    sums.alkali > 0 && !tokens.some((token) => token.t === 'quantity' && token.quantity.dim === 'temperature');
-  const pattern = plural ? /^(oil|fat)s?$/ : /^(oil|fat)$/;
-  const nameless = items.find(
-    (item) => item.kind === 'thing' && item.named.meaning.kind === 'role' && pattern.test(item.named.meant),
-  );
-  if (
-    nameless?.kind === 'thing' &&
-    sums.fats === 0 &&
-    !items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'fat')
-  ) {
+  const nameless = sums.fats === 0 ? namelessFat(assembly, sums.alkali) : null;
+  if (nameless) {
     const one = assembly.source.catalogue.ambiguous.find(
       ({ id }) => id === `any-${nameless.named.meant.replace(/s$/, '')}`,
     );

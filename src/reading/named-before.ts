@@ -2,7 +2,7 @@
 import { drinkless } from './items.ts';
 import { ofIt, pronoun } from './of-it.ts';
 import type { Signals } from './signals.ts';
-import { isAny, isIngredient, isMark, isMeasured, isPot, isStop, isWord, wordAt } from './token-is.ts';
+import { isAny, isIngredient, isMark, isMeasured, isPot, isStop, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 import { thingOf, weighedThings } from './weighed.ts';
 
@@ -103,19 +103,25 @@ function takenFrom(tokens: readonly Token[], k: number): number {
 
 const taking = /^(take|took|taken|pour|poured|use|used|weigh|weighed|need|measure|measured|add|added|put|out)$/;
 
+const nearly: ReadonlySet<string> = new Set(['about', 'around', 'just', 'only', 'some', 'nearly']);
+
 /** "There's always duck fat. I've 600 g, and 150 g coconut": where the verb of having stands; null where it names its own. */
 function isOwned(tokens: readonly Token[], k: number, token: Figure): number | null {
   const behind = tokens[k + 1];
-  const ends = behind === undefined || isStop(behind) || isMark(behind, /^,$/) || token.quantity.text.endsWith('.');
+  const ends = behind === undefined || isStop(behind) || isMark(behind, ',') || token.quantity.text.endsWith('.');
   if (!isMeasured(token) || !ends) return null;
-  const at = /^(about|around|just|only|some|nearly)$/.test(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
+  const at = nearly.has(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
   const verb = wordAt(tokens, at);
-  return verb === 'ive' || (/^(have|got)$/.test(verb) && wordAt(tokens, at - 1) === 'i') ? at : null;
+  const owns = verb === 'have' || verb === 'got';
+  return verb === 'ive' || (owns && wordAt(tokens, at - 1) === 'i') ? at : null;
 }
 
 /** Where "left" stands behind "290 g", "290 g were"; -1 where it does not. */
-const leftAt = (tokens: readonly Token[], k: number): number =>
-  [k + 1, k + 2].find((at) => isWord(tokens[at], 'left') || isWord(tokens[at], 'remained')) ?? -1;
+const leftAt = (tokens: readonly Token[], k: number): number => {
+  if (isLeft(wordAt(tokens, k + 1))) return k + 1;
+  return isLeft(wordAt(tokens, k + 2)) ? k + 2 : -1;
+};
+const isLeft = (word: string): boolean => word === 'left' || word === 'remained';
 
 /** "Simmered till flat, and 290 g were left": of a liquid that was named before. */
 const boiledDown = (tokens: readonly Token[], k: number, token: Figure): boolean =>

@@ -80,7 +80,7 @@ export const fractionOf = (word: string): number | undefined => fractionWords.ge
 export const isNumberWord = (word: string): boolean => numberWords.has(word);
 
 /** Digits and nothing else. */
-function isWhole(text: string): boolean {
+export function isWhole(text: string): boolean {
   for (let k = 0; k < text.length; k++) {
     const code = text.charCodeAt(k);
     if (code < 48 || code > 57) return false;
@@ -118,7 +118,7 @@ export function decimalHabit(prims: readonly Prim[]): DecimalHabit {
   let point = false;
   for (const prim of prims) {
     // digits alone show neither
-    if (prim.kind !== 'number' || !/[.,]/.test(prim.text)) continue;
+    if (prim.kind !== 'number' || isWhole(prim.text)) continue;
     if (/^\d+,(\d{1,2}|\d{4,})$/.test(prim.text) || /^0,\d+$/.test(prim.text)) comma = true;
     else if (/^\d*\.(\d{1,2}|\d{4,})$/.test(prim.text) || /^0\.\d+$/.test(prim.text)) point = true;
     else if (/^\d{1,3}(\.\d{3})+,\d+$/.test(prim.text)) comma = true;
@@ -140,6 +140,7 @@ function digitAt(prims: readonly Prim[], i: number): number | null {
 
 /** `1/2` at i: the two numbers stand tight around the stroke. */
 function fractionAt(prims: readonly Prim[], i: number): number | null {
+  if (prims[i + 1]?.text !== '/') return null;
   const top = numberAt(prims, i);
   const bottom = numberAt(prims, i + 2);
   if (top === null || bottom === null || !signAt(prims, i + 1, '/') || !prims[i + 1]?.glued || !prims[i + 2]?.glued)

@@ -10,10 +10,7 @@ const isAlkali = (token: Token | undefined): boolean => token?.t === 'name' && t
 /** Behind the little words that stand between an amount, its pack and what is in it. */
 function behindLight(tokens: readonly Token[], from: number, step: 1 | -1): number {
   let k = from;
-  while (
-    Math.abs(k - from) <= 3 &&
-    (/^(?:of|the|my|about|with)$/.test(wordAt(tokens, k)) || isMark(tokens[k], /^[,(:-]$/))
-  )
+  while (Math.abs(k - from) <= 3 && (/^(?:of|the|my|about|with)$/.test(wordAt(tokens, k)) || isMark(tokens[k], ',(:-')))
     k += step;
   return k;
 }

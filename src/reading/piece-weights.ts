@@ -29,7 +29,7 @@ export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, 
               (/^(is|was|are|were|weighs?|weighed)$/.test(one.text) && !isIngredient(tokens[k + 1]))) &&
             all.slice(n + 1).every((word) => light(word) || isWord(word, 'then')) &&
             (k - bars <= 3 ||
-              tokens.slice(bars + 1, k).every((word) => word.t === 'word' || isMark(word, /^[:×]$/) || isCount(word))),
+              tokens.slice(bars + 1, k).every((word) => word.t === 'word' || isMark(word, ':×') || isCount(word))),
         ))
   );
 }
@@ -39,10 +39,10 @@ export function weightsBehind(tokens: readonly Token[], from: number): readonly 
   const found: number[] = [];
   for (let k = from + 1; k < tokens.length && k - from <= 12; k++) {
     const token = tokens[k];
-    if (token?.t === 'line' || isMark(token, /^[.;]$/) || isIngredient(token)) break;
+    if (token?.t === 'line' || isMark(token, '.;') || isIngredient(token)) break;
     if (!isWeight(token)) continue;
     let next = k + 1;
-    while (light(tokens[next]) || isMark(tokens[next], /^[:=-]$/)) next++;
+    while (light(tokens[next]) || isMark(tokens[next], ':=-')) next++;
     if (isIngredient(tokens[next])) break;
     found.push(k);
   }

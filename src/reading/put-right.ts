@@ -34,9 +34,10 @@ const beside: ReadonlySet<string> = new Set(
 const outdates =
   /^[,(:;-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
 
+const noes: ReadonlySet<string> = new Set(['no', 'nein', 'non']);
 /** "No" is a name to the reader: it says that something is left out. */
 const isNo = (token: Token): token is Extract<Token, { t: 'name' }> =>
-  token.t === 'name' && token.text.length <= 4 && /^(?:no|nein|non)$/i.test(token.text);
+  token.t === 'name' && token.text.length <= 4 && noes.has(token.text.toLowerCase());
 
 const isSign = (token: Token | undefined, signs: string): boolean => token?.t === 'sign' && signs.includes(token.text);
 

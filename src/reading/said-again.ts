@@ -66,8 +66,8 @@ export function isStatedSum(tokens: readonly Token[], k: number, token: Figure):
 export function isLoneSum(tokens: readonly Token[], k: number, token: Figure): boolean {
   if (!isWeight(token) || token.quantity.upTo !== null) return false;
   let [from, to] = [k, k + 1];
-  while (isMark(tokens[from - 1], /^[(=[_-]$/)) from--;
-  while (isMark(tokens[to], /^[)\]._-]$/)) to++;
+  while (isMark(tokens[from - 1], '(=[_-')) from--;
+  while (isMark(tokens[to], ')]._-')) to++;
   if (tokens[from - 1]?.t !== 'line' || (to < tokens.length && tokens[to]?.t !== 'line')) return false;
   let [sum, rows, weight, named] = [0, 0, 0, false];
   for (let at = from - 2; at >= -1 && rows < mostTerms; at--) {

@@ -1,23 +1,16 @@
 import { fold } from './clean.ts';
 
-export type Prim =
-  | { readonly kind: 'word'; readonly text: string; readonly raw: string; readonly glued: boolean; readonly at: number }
-  | {
-      readonly kind: 'number';
-      readonly text: string;
-      readonly raw: string;
-      readonly glued: boolean;
-      readonly at: number;
-    }
-  | { readonly kind: 'sign'; readonly text: string; readonly raw: string; readonly glued: boolean; readonly at: number }
-  /** End of a line; `blank` where an empty line follows. */
-  | {
-      readonly kind: 'line';
-      readonly text: string;
-      readonly raw: string;
-      readonly glued: boolean;
-      readonly at: number;
-    };
+/** Whatever its kind, it has these keys in this order. */
+export interface Prim {
+  /** `line`: the end of one, whose text is `blank` where an empty line follows. */
+  readonly kind: 'word' | 'number' | 'sign' | 'line';
+  readonly text: string;
+  readonly raw: string;
+  readonly glued: boolean;
+  readonly at: number;
+  /** A word that may have been another: `letters.ts` looks into it. */
+  readonly odd: boolean;
+}
 
 const tab = 9;
 const newline = 10;
@@ -47,7 +40,14 @@ export function scan(text: string): Prim[] {
     const code = text.charCodeAt(i);
     if (code === newline) {
       i = endOfLines(text, i);
-      prims.push({ kind: 'line', text: i - at > 1 ? 'blank' : 'line', raw: text.slice(at, i), glued: false, at });
+      prims.push({
+        kind: 'line',
+        text: i - at > 1 ? 'blank' : 'line',
+        raw: text.slice(at, i),
+        glued: false,
+        at,
+        odd: false,
+      });
       glued = false;
     } else if (code === space || code === tab) {
       while (text.charCodeAt(i) === space) i++;
@@ -57,27 +57,28 @@ export function scan(text: string): Prim[] {
         while (text.charCodeAt(i) === space) i++;
       }
       // three spaces part columns as a tab does
-      if (tabbed || i - at >= 3) prims.push({ kind: 'sign', text: '\t', raw: text.slice(at, i), glued: false, at });
+      if (tabbed || i - at >= 3)
+        prims.push({ kind: 'sign', text: '\t', raw: text.slice(at, i), glued: false, at, odd: false });
       glued = false;
     } else if (isDigit(code)) {
       i = endOfNumber(text, i);
       const raw = text.slice(at, i);
-      prims.push({ kind: 'number', text: raw, raw, glued, at });
+      prims.push({ kind: 'number', text: raw, raw, glued, at, odd: false });
       glued = true;
     } else if (code === 46 && isDigit(text.charCodeAt(i + 1))) {
       i = endOfDigits(text, i + 1);
       const raw = text.slice(at, i);
-      prims.push({ kind: 'number', text: raw, raw, glued, at });
+      prims.push({ kind: 'number', text: raw, raw, glued, at, odd: false });
       glued = true;
     } else if (isLetter(text, i, code)) {
       i = endOfWord(text, i);
       const word = wordOf(text.slice(at, i));
-      prims.push({ kind: 'word', text: word.text, raw: word.raw, glued, at });
+      prims.push({ kind: 'word', text: word.text, raw: word.raw, glued, at, odd: word.odd });
       glued = true;
     } else {
       i += code >= 0xd800 && code < 0xdc00 ? 2 : 1;
       const raw = text.slice(at, i);
-      prims.push({ kind: 'sign', text: raw, raw, glued, at });
+      prims.push({ kind: 'sign', text: raw, raw, glued, at, odd: false });
       glued = true;
     }
   }
@@ -88,7 +89,12 @@ export function scan(text: string): Prim[] {
 interface Word {
   readonly text: string;
   readonly raw: string;
+  readonly odd: boolean;
 }
+
+/** `PaIm`, `VVater`, `palrn`, "castoroil". */
+const isOdd = (text: string, raw: string): boolean =>
+  raw.indexOf('I', 1) > 0 || /vv|rn|(?<=.{3})(?:oil|butter)$/.test(text);
 
 /** Words that are remembered for the posts to come, at the most. */
 const mostKnown = 5000;
@@ -98,7 +104,8 @@ const known = new Map<string, Word>();
 function wordOf(raw: string): Word {
   let word = known.get(raw);
   if (word === undefined) {
-    word = { text: keptOnce(plain(raw)), raw: keptOnce(raw) };
+    const text = keptOnce(plain(raw));
+    word = { text, raw: keptOnce(raw), odd: isOdd(text, raw) };
     if (known.size < mostKnown) known.set(word.raw, word);
   }
   return word;

@@ -28,7 +28,7 @@ import {
 } from './said.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
 import { ofWord, signal } from './signal-words.ts';
-import { gives, type Signals } from './signals.ts';
+import { gives, givesAt, type Signals } from './signals.ts';
 import { lackIn, rightsIn, takenBackIn } from './stance.ts';
 import { tellingsIn } from './tellings.ts';
 import type { Token } from './tokens.ts';
@@ -58,11 +58,14 @@ export function secondThoughts(
   cut: Cut & { readonly signals: Signals },
   before: readonly PutRight[],
 ): Thoughts {
-  const { tokens } = cut;
-  const has = (bit: number): boolean => (cut.signals.all & bit) !== 0;
-  const turns = has(signal.turning) && tokens.some((token) => turnsIn(token) || isHeading(token));
+  const { tokens, signals } = cut;
+  const has = (bit: number): boolean => (signals.all & bit) !== 0;
+  const turnsAt = (token: Token, k: number): boolean => givesAt(signals, k, signal.turning) && turnsIn(token);
+  const turns =
+    has(signal.turning) &&
+    tokens.some((token, k) => givesAt(signals, k, signal.turning) && (turnsIn(token) || isHeading(token)));
   const isBoth =
-    turns && has(signal.both) && tokens.some((token) => gives(token, signal.both)) && !tokens.some(turnsIn);
+    turns && has(signal.both) && tokens.some((token) => gives(token, signal.both)) && !tokens.some(turnsAt);
   if (!(turns || has(signal.telling)) || isBoth || !items.some(isAmount))
     return { items, back: before, unheard: null, cuts: null };
   const sentences = sentencesOf(cut);

@@ -9,7 +9,7 @@ import { barsBefore, isBarWeight, isCutAt, isOnePiece, isPieceWeight, weightsBeh
 import { isApart, isChange, isLoneSum, isOutcome, isReference, isStatedSum } from './said-again.ts';
 import { signal } from './signal-words.ts';
 import type { Signals } from './signals.ts';
-import { isWeight } from './token-is.ts';
+import { isMeasured, isWeight } from './token-is.ts';
 import { asAside, type Token } from './tokens.ts';
 import { isHeld, isHoleSize, isHollow, isLoaf, isPack, isScale, isScaleStep, isSizeOf, isVessel } from './vessels.ts';
 
@@ -31,20 +31,35 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
   let settled = -1;
   for (const k of figures) {
     const token = tokens[k];
+    // most figures of a list have no word before them
+    const told = tokens[k - 1]?.t === 'word';
     if (priced(token)) {
       for (const found of [reach(tokens, k, -1), reach(tokens, k, 1), costOf(tokens, k), boughtOf(tokens, k)])
         if (found !== null && !isOwnWeight(tokens, found)) aside(found, 'the size of what was bought');
-    } else if (token?.t === 'quantity') {
-      // most figures of a list have no word before them
-      const told = tokens[k - 1]?.t === 'word';
+    } else if (token?.t !== 'quantity') continue;
+    else if (token.quantity.dim === 'bare') {
       if (weighed && isYear(token)) aside(k, 'a year');
+      if (told && paid && isPaid(tokens, k, token)) aside(k, 'a price');
+      const of = tokens[k + 1];
+      // "page 11 of 38"
+      if (of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k)) aside(k + 2, 'a count');
+      if (isOfPages(tokens, k)) aside(k, 'a count');
+      if (told && parted && isPortion(tokens, k, token)) aside(k, 'a count');
+      if (isEggs(tokens, k, token)) aside(k, 'a count');
+      if (told && isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');
+      if (isMeltPoint(tokens, k, token)) {
+        out ??= [...tokens];
+        out[k] = { ...token, quantity: { ...token.quantity, dim: 'temperature' } };
+      }
+      if (told && isCounted(tokens, k, token)) aside(k, 'a count');
+    } else if (isMeasured(token)) {
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
       if (isPack(tokens, k, token) || (told && isHeld(tokens, k, token)) || isSizeOf(tokens, k, token))
         aside(k, packed);
       const whole = speaksOfIt && ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
-      const held = ofWhich(tokens, k, token);
+      const held = speaksOfIt ? ofWhich(tokens, k, token) : null;
       const all = held === null ? undefined : tokens[held];
       if (held !== null && all?.t === 'quantity') {
         out ??= [...tokens];
@@ -67,26 +82,12 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (isStock(tokens, k, token, stored ? signals : null)) aside(k, 'what is left of a pack');
       if (told && isTakenFrom(tokens, k, token)) aside(k, packed);
       if (told && (isReference(tokens, k, token) || isChange(tokens, k, token))) aside(k, 'said before');
-      if (told && paid && isPaid(tokens, k, token)) aside(k, 'a price');
-      const of = tokens[k + 1];
-      // "page 11 of 38"
-      if (token.quantity.dim === 'bare' && of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k))
-        aside(k + 2, 'a count');
-      if (token.quantity.dim === 'bare' && isOfPages(tokens, k)) aside(k, 'a count');
-      if (told && parted && isPortion(tokens, k, token)) aside(k, 'a count');
       if (told && isVessel(tokens, k, token)) aside(k, packed);
-      if (isEggs(tokens, k, token)) aside(k, 'a count');
       if (isApart(tokens, k, token)) aside(k, 'a difference');
       if (told && isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');
-      if (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token)) aside(k, 'a total that agrees');
+      if (!told && (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token))) aside(k, 'a total that agrees');
       if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
-      if (told && isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');
-      if (isMeltPoint(tokens, k, token)) {
-        out ??= [...tokens];
-        out[k] = { ...token, quantity: { ...token.quantity, dim: 'temperature' } };
-      }
       if (isIceOf(tokens, k, token)) aside(k, 'a part of what was said');
-      if (told && isCounted(tokens, k, token)) aside(k, 'a count');
       const same = conversionOf(tokens, k, token);
       if (same !== null) for (const one of [k, same]) aside(one, 'what a unit is in another');
     }

@@ -5,12 +5,15 @@ import { placeOf } from './pick.ts';
 const ordinal = '(?:first|second|third|fourth|1st|2nd|3rd|4th)';
 const kind = '(?:recipes?|batch|version|option|soap|bar)';
 
+let headings: RegExp | null = null;
 /** "Recipe 1:", "batch #2", "the second one:" where a line or a sentence begins. */
-const headings = (): RegExp =>
-  new RegExp(
+function headingsIn(post: string): readonly RegExpExecArray[] {
+  headings ??= new RegExp(
     `(?:^|[\\n.;?!:])[^\\p{L}\\d\\n]{0,6}(?:${kind}\\s{0,3}(?:#|no\\.?|nr\\.?)?\\s*(\\d|one|two|three|four|[a-d])|(?:the |my )?(${ordinal})(?: ${kind}| one)?)\\s*(?=[:)\\n=–—]|-\\s)`,
     'giu',
   );
+  return [...post.matchAll(headings)];
+}
 
 /** More amounts than so many. */
 function hasAmounts(part: string, than: number): boolean {
@@ -27,8 +30,9 @@ const headWord = /recipe|batch|version|option|soap|bar|first|second|third|fourth
 
 /** The recipes of a post, each with its heading; one alone where the post does not number them. */
 function numberedIn(post: string): readonly string[] {
-  if ((post.match(headWord)?.length ?? 0) < 2) return [post];
-  const found = [...post.matchAll(headings())];
+  headWord.lastIndex = 0;
+  if (!(headWord.test(post) && headWord.test(post))) return [post];
+  const found = headingsIn(post);
   if (found.length < 2) return [post];
   const labels = new Set(found.map(([, label, place]) => (label ?? place ?? '').toLowerCase()));
   if (labels.size < found.length) return [post];

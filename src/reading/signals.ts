@@ -14,7 +14,7 @@ const roles: ReadonlyMap<string, number> = new Map([
   ['mould', signal.mould],
   ['number', signal.turning],
 ]);
-/** Names that are told apart by how they are called. */
+/** Names that are told apart by how they are called; none is a fat. */
 const called: ReadonlyMap<string, number> = new Map([
   ['crock pot', signal.cooking],
   ['slow cooker', signal.cooking],
@@ -65,8 +65,10 @@ function signalsAt(token: Token, first: Word | null): number {
   if (token.t === 'quantity') return ofFigure(token.quantity);
   if (token.t === 'aside') return token.reason === 'a price' ? signal.price : 0;
   if (token.t !== 'name') return 0;
+  const { kind } = token.meaning;
+  if (kind === 'fat' && token.to > token.from + 1) return 0;
   const found = token.to > token.from + 1 ? called.get(token.text.toLowerCase()) : first?.signals;
-  if (token.meaning.kind === 'stock') return (found ?? 0) | signal.stock;
+  if (kind === 'stock') return (found ?? 0) | signal.stock;
   if (token.meaning.kind !== 'role') return found ?? 0;
   return (found ?? 0) | (roles.get(token.meaning.id) ?? 0) | (called.get(token.meant) ?? 0);
 }

@@ -38,6 +38,8 @@ const wasBehind = /^ (?:of )?(?:@ )?(?:, )?(?:while|when|as long as|until|till|b
 const toldBefore =
   /\b(?:yesterday|last (?:week|time|year|month|night|spring|summer|autumn|fall|winter|batch)|before|earlier|once|the old|previous(?:ly)?|recipe|book|card|calculator|calc|sheet|says|said|calls for|asks for|printed|planned|wanted|supposed)\b/;
 
+/** What somebody says or would do, whoever it is. */
+const speaking = / (?:says|uses|takes|thinks|reckons|swears|claims|insists|recommends|told me|would)\b/;
 /** Somebody says what they think or would do. */
 const others = (): RegExp =>
   /\b(?!i |you |we )[\p{L}']+ (?:says|uses|takes|thinks|reckons|swears|claims|insists|recommends|told me|would (?:take|use|put|have))\b/u;
@@ -67,13 +69,14 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
     chained &&= !/[\p{L}#@]/u.test(sentence.text);
     if (!sentence.retells) return { from: carried ? 0 : never, headed: sentence.paragraph === paragraph };
     const { text } = sentence;
-    if (heading.test(text) && isThanks(text)) return { from: never, headed: false };
+    const opens = heading.test(text);
+    if (opens && isThanks(text)) return { from: never, headed: false };
     const found = rights.exec(text);
     // "Lye 275, not 280! And make water 550"
     chained = found !== null && text.includes('#', found.index);
     // "Sorry, scratch that.": the next sentence says what counts
     next = found !== null && !text.includes('#');
-    if (heading.test(text)) paragraph = sentence.paragraph;
+    if (opens) paragraph = sentence.paragraph;
     const headed = sentence.paragraph === paragraph;
     // "lye is 135 g, typo"
     const trails = found !== null && !text.includes('#', found.index) && text.split('#').length <= 3;
@@ -103,7 +106,7 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
     return 'once';
   if (place >= rightFrom && !doubtful.test(text.slice(Math.max(0, Math.min(rightFrom, text.length))))) return 'right';
   if (nowBefore.test(before) || nowBehind.test(behind)) return 'now';
-  if (others().test(before) && !things.test(before)) return 'others';
+  if (speaking.test(before) && others().test(before) && !things.test(before)) return 'others';
   if (toldBefore.test(before)) return 'told';
   // "in my last batch I had 120 g NaOH with 800 g olive"
   const sofar = text.slice(0, place);

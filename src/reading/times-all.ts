@@ -16,7 +16,20 @@ const asked: readonly RegExp[] = [
 ].map((pattern) => new RegExp(pattern, 'gi'));
 /** What all of them have in common, each in its own way. */
 const sizing =
-  / (?<=[a-z],? )(?:times|x|×|by) ?\d|\d ?(?:x|×|times) (?:all|every|the)|\b(?:multiply|scale|times|double|triple|treble|quadruple|halve|twice|half) (?:all|every|it|the|each|of)/i;
+  / (?<=[a-z],? )(?:times|x|×|by) ?\d|\d ?(?:x|×|times) (?:all|every|the)|\b(?:multiply|scale|times|double|triple|treble|quadruple|halve|twice|half) (?:all|every|it|the|each|of)/gi;
+
+/** A line of the post asks for it, maybe. */
+function mayAsk(post: string): boolean {
+  sizing.lastIndex = 0;
+  for (let found = sizing.exec(post); found; found = sizing.exec(post)) {
+    const end = post.indexOf('\n', found.index);
+    const to = end < 0 ? post.length : end;
+    const line = post.slice(post.lastIndexOf('\n', found.index) + 1, to);
+    if (asked.some((pattern) => line.search(pattern) >= 0)) return true;
+    sizing.lastIndex = to;
+  }
+  return false;
+}
 
 const words: Readonly<Record<string, number>> = {
   double: 2,
@@ -103,7 +116,7 @@ export function timesAll(post: string): Sized {
     : null;
   if (part) return part;
   if (!/\b(?:all|everything|lot|thing|each|recipe|book|above|amounts?|list|original|card)\b/i.test(post)) return none;
-  if (!sizing.test(post)) return none;
+  if (!mayAsk(post)) return none;
   const factors = new Set<number>();
   const said: string[] = [];
   let text = post;

@@ -29,8 +29,9 @@ export const isMeasured = (token: Token | undefined): token is Figure =>
 export const isWeight = (token: Token | undefined): token is Figure =>
   token?.t === 'quantity' && token.quantity.dim === 'mass';
 
-export const isMark = (token: Token | undefined, marks: RegExp): boolean =>
-  token?.t === 'sign' && marks.test(token.text);
+/** One of these signs. */
+export const isMark = (token: Token | undefined, marks: string): boolean =>
+  token?.t === 'sign' && marks.includes(token.text);
 
 export const isWord = (token: Token | undefined, text: string): boolean => token?.t === 'word' && token.text === text;
 

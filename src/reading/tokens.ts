@@ -67,12 +67,13 @@ const longestName = 12;
 function nameAt(post: Post, i: number, heads = post.meant?.get(i)): NameHit | null {
   const { prims, words, lexicon } = post;
   const prim = prims[i];
-  if (!prim) return null;
+  const word = words[i];
+  if (!prim || (!heads && word?.names === null)) return null;
   const longest: Longest = { hit: null, rival: null };
   if (heads)
-    for (const word of heads)
-      follow(post, i, i, lexicon.names.from(word) ?? lexicon.names.from(singularOf(prim, word)), longest);
-  else follow(post, i, i, words[i] ? words[i]?.names : lexicon.names.fromNumeral(prim.text), longest);
+    for (const one of heads)
+      follow(post, i, i, lexicon.names.from(one) ?? lexicon.names.from(singularOf(prim, one)), longest);
+  else follow(post, i, i, word ? word.names : lexicon.names.fromNumeral(prim.text), longest);
   const { hit, rival } = longest;
   return hit && rival ? { ...hit, entry: either(hit.entry, rival) } : hit;
 }
@@ -155,7 +156,7 @@ function bridges(prims: readonly Prim[], j: number): boolean {
   const text = prim?.text ?? '';
   if (text === '°') return true;
   if (text === '.' && prim?.glued && abbreviated.test(prims[j - 1]?.text ?? '')) return prims[j + 1]?.kind === 'word';
-  return /^[-./:_]$/.test(text) && (prim?.glued ?? false) && (prims[j + 1]?.glued ?? false);
+  return (prim?.glued ?? false) && (prims[j + 1]?.glued ?? false) && '-./:_'.includes(text);
 }
 
 /** Different words of a post that are tried as slips of spelling, at the most: keeps a hostile post's cost bounded. */
@@ -307,19 +308,23 @@ const isVerb = (prims: readonly Prim[], i: number): boolean =>
   !/^(the|a|my|this|that|one|each|per|of)$/.test(prims[i - 1]?.text ?? '');
 
 function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): Token {
-  const { prims, words, lexicon } = post;
+  const { prims, words, meant, lexicon } = post;
   const prim = prims[i];
   if (!prim || prim.kind === 'line')
     return { t: 'line', from: i, to: i + 1, text: prim?.text === 'blank' ? 'blank' : 'line', sort: null };
   const word = words[i];
+  if (word?.talk && !prims[i + 1]?.glued && !meant?.has(i))
+    return { t: 'word', from: i, to: i + 1, text: prim.text, sort: sortOf(word, lexicon) };
   const announces = word?.announces ?? false;
   const aside = !word || announces || prims[i + 1]?.glued ? asideTokenAt(prims, i, lexicon, announces) : null;
   if (aside) return { t: 'aside', from: i, to: aside.end, reason: aside.reason, numbers: aside.numbers };
-  // "approx. 95 g", "ca. 20": no sentence ends here
-  if (prim.text === '.' && prim.glued && prims[i + 1]?.kind === 'number' && roughly.test(prims[i - 1]?.text ?? ''))
-    return { t: 'word', from: i, to: i + 1, text: 'about', sort: 'filler' };
-  if (prim.kind === 'sign') return { t: 'sign', from: i, to: i + 1, text: prim.text, sort: null };
-  const plain = isSomebody(prims, i) || isVerb(prims, i) ? null : nameAt(post, i);
+  if (prim.kind === 'sign') {
+    // "approx. 95 g", "ca. 20": no sentence ends here
+    if (prim.text === '.' && prim.glued && prims[i + 1]?.kind === 'number' && roughly.test(prims[i - 1]?.text ?? ''))
+      return { t: 'word', from: i, to: i + 1, text: 'about', sort: 'filler' };
+    return { t: 'sign', from: i, to: i + 1, text: prim.text, sort: null };
+  }
+  const plain = word && (isSomebody(prims, i) || isVerb(prims, i)) ? null : nameAt(post, i);
   const named = plain ?? misspelt(post, i, speller) ?? shortened(post, i);
   const hit = !word || word.beginsAmount ? quantityAt(prims, i, lexicon, habit) : null;
   if (named && (!hit || (prim.kind === 'number' && named.end > i + 1 && !hit.quantity.unit)))

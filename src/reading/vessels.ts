@@ -67,8 +67,8 @@ export const isHoleSize = (tokens: readonly Token[], k: number, { quantity }: Fi
 export const isHollow = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean =>
   quantity.dim === 'volume' &&
   (quantity.each || isEach(tokens[k + 1])) &&
-  isMark(tokens[k - 1], /^\($/) &&
-  isMark(tokens[isEach(tokens[k + 1]) ? k + 2 : k + 1], /^\)$/) &&
+  isMark(tokens[k - 1], '(') &&
+  isMark(tokens[isEach(tokens[k + 1]) ? k + 2 : k + 1], ')') &&
   tokens[k - 2]?.t === 'word' &&
   !isAny(tokens, k - 6, k - 1, isIngredient);
 
@@ -78,7 +78,7 @@ export function isLoaf(tokens: readonly Token[], k: number, token: Figure): bool
   let at = k - 1;
   while (k - at <= 3 && tokens[at]?.t === 'word') at--;
   const mould = tokens[at - 1];
-  return isMark(tokens[at], /^\($/) && isRole(mould, 'mould');
+  return isMark(tokens[at], '(') && isRole(mould, 'mould');
 }
 
 /** Weights from here on, in g, are what a scale takes, and no step of it. */

@@ -23,6 +23,8 @@ export interface Word {
   /** Everyday, or a numeral: never the slip of another word. */
   readonly plain: boolean;
   readonly isUnit: boolean;
+  /** Everyday, and part of no name, amount, date or price. */
+  readonly talk: boolean;
   /** What rules look for it, a bit each (`signals.ts`). */
   readonly signals: number;
   /** Long enough to be tried as the slip of another word, and in no name as it stands. */
@@ -38,15 +40,19 @@ function wordOf(text: string, lexicon: Lexicon): Word {
   const plain = known !== null || isNumberWord(text);
   const heads = lexicon.names.has(text);
   const one = singular(text);
+  const names = lexicon.names.from(text) ?? lexicon.names.from(one) ?? null;
+  const beginsAmount = mayBeginAmount(text);
+  const announces = mayAnnounce(text);
   const isUnit = lexicon.units.next?.has(text) === true;
   return {
     text,
     singular: one,
-    names: lexicon.names.from(text) ?? lexicon.names.from(one) ?? null,
-    beginsAmount: mayBeginAmount(text),
-    announces: mayAnnounce(text),
+    names,
+    beginsAmount,
+    announces,
     plain,
     isUnit,
+    talk: plain && names === null && !beginsAmount && !announces,
     signals: ofWord(text) | (isUnit ? signal.unit : 0),
     strange: text.length >= 4 && !heads && !plain && !inVocabulary(text, lexicon),
     sort: known === 'joint' || known === 'filler' ? known : isUnit ? 'filler' : plain ? 'everyday' : null,

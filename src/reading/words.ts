@@ -4,7 +4,7 @@
  * the reader's own names for lye, water and ice, and those of units. They go out as text in which a word is found without anything made of
  * it. The bundle takes that text instead of this file.
  */
-import { firstWord, inOrder, longestNumeral, spaced } from '../catalogue/names.ts';
+import { firstWord, inOrder, numeralsAmong, spaced } from '../catalogue/names.ts';
 import { units } from '../units/units.ts';
 import { scan } from './scan.ts';
 
@@ -1261,8 +1261,8 @@ for (const [role, phrases] of Object.entries(roles)) add('role', role, phrases);
 /** What the reader itself has names for, for `behind`: a line a first word, its names parted by `|`. */
 export const ownLines = inOrder([...own].map(([first, names]) => [first, names.join('|')]));
 
-/** Digits of the longest numeral that one of them begins with. */
-export const ownNumeral = longestNumeral(own.keys());
+/** The numerals that they begin with. */
+export const ownNumerals = numeralsAmong(own.keys());
 
 /** Names of units as they are scanned, a line a unit: its id, a tab, and its names parted by `|`. */
 export const unitLines = units

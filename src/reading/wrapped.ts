@@ -26,8 +26,9 @@ const begins =
 
 /** Each of these lines but the last is as long as it could be. */
 function isWrapped(lines: readonly string[]): boolean {
-  const widest = Math.max(...lines.map(({ length }) => length));
-  if (lines.length < 2 || widest < shortest || widest > longest || lines.some(isRow)) return false;
+  let widest = 0;
+  for (const { length } of lines) if (length > widest) widest = length;
+  if (widest < shortest || widest > longest || lines.some(isRow)) return false;
   const broken = lines.slice(0, -1);
   const behind = lines.slice(1);
   const full = broken.every((line, k) => line.length + 1 + (/\S+/.exec(behind[k] ?? '')?.[0].length ?? 0) > widest);
@@ -52,10 +53,9 @@ export function unwrap(lines: string[]): string[] {
   for (let from = 0; from < lines.length; ) {
     let to = from;
     while (to < lines.length && lines[to]?.trim() !== '') to++;
-    const block = lines.slice(from, to).map((line) => line.trimEnd());
-    const whole = isWrapped(block) ? [block.map((line) => line.trim()).join(' ')] : joinUnits(block);
-    if (whole.length < block.length) out ??= lines.slice(0, from);
-    if (out) out.push(...(whole.length < block.length ? whole : lines.slice(from, to)));
+    const whole = to - from > 1 ? wholeLines(lines.slice(from, to)) : null;
+    if (whole) out ??= lines.slice(0, from);
+    if (out) out.push(...(whole ?? lines.slice(from, to)));
     // the blank line
     if (out && to < lines.length) out.push('');
     from = to + 1;
@@ -63,8 +63,17 @@ export function unwrap(lines: string[]): string[] {
   return out ?? lines;
 }
 
+/** The lines of a paragraph with those made whole that were one; null where none was. */
+function wholeLines(lines: readonly string[]): readonly string[] | null {
+  const block = lines.map((line) => line.trimEnd());
+  if (isWrapped(block)) return [block.map((line) => line.trim()).join(' ')];
+  const joined = joinUnits(block);
+  return joined.length < block.length ? joined : null;
+}
+
 /** "(20 %" at the end of a line and "superfat)" in the next. */
-const isBracketed = (last: string, line: string): boolean => /\([^()]*$/.test(last) && /^[^()]*\)/.test(line);
+const isBracketed = (last: string, line: string): boolean =>
+  last.lastIndexOf('(') > last.lastIndexOf(')') && /^[^()]*\)/.test(line);
 
 /** "97" at the end of a line and "g NaOH" in the next. */
 function joinUnits(block: readonly string[]): readonly string[] {

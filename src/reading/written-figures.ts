@@ -20,7 +20,7 @@ export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): readonl
   for (let k = 0; k < tokens.length; k++) {
     const word = tokens[k];
     if (word?.t !== 'word' || tokens[k + 1]?.t !== 'sign') continue;
-    const keyed = isMark(tokens[k - 1], /^_$/);
+    const keyed = isMark(tokens[k - 1], '_');
     const share = keyed && /^(pct|percent|perc)$/.test(word.text);
     const degrees = keyed && /^[cf]$/.test(word.text) ? `°${word.text.toUpperCase()}` : undefined;
     const hit = share ? null : (degrees ?? lexicon.units.next?.get(word.text)?.hit);
@@ -29,13 +29,13 @@ export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): readonl
     let at = k + 1;
     let pointed = false;
     // "grams_each: 118"
-    if (isMark(tokens[at], /^_$/) && isEach(tokens[at + 1])) at += 2;
-    for (; isMark(tokens[at], /^["':=]$/); at++) pointed ||= isMark(tokens[at], /^[:=]$/);
+    if (isMark(tokens[at], '_') && isEach(tokens[at + 1])) at += 2;
+    for (; isMark(tokens[at], '"\':='); at++) pointed ||= isMark(tokens[at], ':=');
     if (!pointed) continue;
-    const many = isMark(tokens[at], /^[[{]$/) ? at : null;
+    const many = isMark(tokens[at], '[{') ? at : null;
     for (let j = many ?? at; j < tokens.length; j++) {
       const token = tokens[j];
-      if (token?.t === 'line' || isMark(token, /^[\]}]$/)) break;
+      if (token?.t === 'line' || isMark(token, ']}')) break;
       if (token?.t === 'quantity' && token.quantity.dim === 'bare') {
         const { quantity } = token;
         out ??= [...tokens];
