@@ -202,6 +202,11 @@ const vague: ReadonlySet<string> = new Set(
 const isVague = (word: string): boolean =>
   vague.has(word) || /(?:mug|jug|glass|jar|bowl|tin|lid|ladle|beaker|pot|cup|hand|scoop|fist)fuls?$/.test(word);
 
+/** "Not a stick of hazelnut oil", "not one drop". */
+const isDenied = (wordAt: (k: number) => string, at: number): boolean =>
+  /^(?:not|no|without|never|nor)$/.test(wordAt(at - 1)) ||
+  (/^(?:a|an|one|single|any|even)$/.test(wordAt(at - 1)) && /^(?:not|no|without|never|nor)$/.test(wordAt(at - 2)));
+
 /** Words between such an amount and its name. */
 const between: ReadonlySet<string> = new Set(['of', 'the', 'my', 'a', 'an', 'more', 'extra', 'good']);
 
@@ -249,7 +254,7 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[], swap: Swa
     }
     let at = item.from - 1;
     while (at >= 0 && between.has(wordAt(at))) at--;
-    if (isVague(wordAt(at).replace(/ of$/, '')))
+    if (isVague(wordAt(at).replace(/ of$/, '')) && !isDenied(wordAt, at))
       assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
   }
 }

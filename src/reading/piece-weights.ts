@@ -34,6 +34,15 @@ export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, 
   );
 }
 
+/** "Net 110 g e", "net wt. 110 g": what a label says of one piece, where nothing is named beside it. */
+export function isNet(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!isWeight(token) || isIngredient(tokens[k + 1]) || isWord(tokens[k + 1], 'of')) return false;
+  let at = k - 1;
+  while (k - at <= 4 && (/^(wt|weight|contents|content)$/.test(wordAt(tokens, at)) || isMark(tokens[at], /^[.:]$/)))
+    at--;
+  return isWord(tokens[at], 'net') && !isIngredient(tokens[at - 1]) && !isIngredient(tokens[at - 2]);
+}
+
 /** Weights in the rest of the sentence about bars: those behind which no ingredient stands, nor in front of them. */
 export function weightsBehind(tokens: readonly Token[], from: number): readonly number[] {
   const found: number[] = [];

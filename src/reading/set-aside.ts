@@ -5,7 +5,7 @@ import { conversionOf } from './conversions.ts';
 import { isCounted, isEggs, isMeltPoint, isOfPages, isPageCount, isPortion, isYear } from './counts.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
 import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
-import { barsBefore, isBarWeight, isCutAt, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
+import { barsBefore, isBarWeight, isCutAt, isNet, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
 import { isApart, isChange, isLoneSum, isOutcome, isReference, isStatedSum } from './said-again.ts';
 import { signal } from './signal-words.ts';
 import type { Signals } from './signals.ts';
@@ -70,6 +70,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       }
       if (told && (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token) || isCutAt(tokens, k, token)))
         aside(k, 'the weight of one bar');
+      if (isNet(tokens, k, token)) aside(k, 'the weight of one bar');
       if (vessels && (isHoleSize(tokens, k, token) || isLoaf(tokens, k, token))) aside(k, packed);
       if (isHollow(tokens, k, token)) aside(k, packed);
       const bars = pieces ? barsBefore(tokens, k) : -1;

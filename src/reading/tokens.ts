@@ -262,9 +262,13 @@ function shortened(post: Post, i: number): NameHit | null {
   const before = prims[i - 1];
   const counted =
     before?.kind === 'number' || (before?.kind === 'word' && lexicon.units.next?.has(before.text) === true);
-  if (!counted && !amountFollows(prims, i + 1) && prims[i + 1]?.kind !== 'word') return null;
+  // "sunfl. oil"
+  const [dot, next] = [prims[i + 1], prims[i + 2]];
+  const isCut = dot?.text === '.' && dot.glued && next !== undefined && generic.has(next.raw);
+  if (!counted && !isCut && !amountFollows(prims, i + 1) && dot?.kind !== 'word') return null;
   const whole = shortFor(word.text, lexicon);
-  const hit = whole === null ? null : nameAt(post, i, [whole]);
+  const cut = isCut && whole ? lexicon.names.from(whole)?.next?.get(next.text)?.hit : null;
+  const hit = cut ? { entry: cut, end: i + 3 } : whole === null ? null : nameAt(post, i, [whole]);
   if (!hit || !(counted || amountFollows(prims, hit.end))) return null;
   return { ...hit, entry: { ...hit.entry, how: 'abbreviation' } };
 }

@@ -12,6 +12,10 @@ function weighed(text: string): Readonly<Record<string, number>> {
 }
 
 test.each<[string, Readonly<Record<string, number>>]>([
+  ['Net 110 g e, lot 24, net wt. 4 oz\nlard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
+  ['coconut net 110 g, lard 500 g. How much lye?', { 'coconut-oil': 110, lard: 500 }],
+  ['sunfl. oil 60 g, olv. oil 500 g. How much lye?', { 'sunflower-oil': 60, 'olive-oil-virgin': 500 }],
+  ['lard 500 g, NaOH 66 g, stirred with hazel wood (so not a stick of hazelnut oil)', { lard: 500, naoh: 66 }],
   ['one bucket of 12 litres, stick blender of 600 W. lard 5 kg, NaOH 660 g', { lard: 5000, naoh: 660 }],
   ['CB (cocoa, not coffee!!) 150, lard 350, NaOH 63 -- g', { 'cocoa-butter': 150, lard: 350, naoh: 63 }],
   [
