@@ -38,8 +38,7 @@ export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, 
 export function isNet(tokens: readonly Token[], k: number, token: Figure): boolean {
   if (!isWeight(token) || isIngredient(tokens[k + 1]) || isWord(tokens[k + 1], 'of')) return false;
   let at = k - 1;
-  while (k - at <= 4 && (/^(wt|weight|contents|content)$/.test(wordAt(tokens, at)) || isMark(tokens[at], /^[.:]$/)))
-    at--;
+  while (k - at <= 4 && (/^(wt|weight|contents|content)$/.test(wordAt(tokens, at)) || isMark(tokens[at], '.:'))) at--;
   return isWord(tokens[at], 'net') && !isIngredient(tokens[at - 1]) && !isIngredient(tokens[at - 2]);
 }
 
