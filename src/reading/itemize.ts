@@ -63,11 +63,14 @@ export interface Cut {
   readonly cuts: Cuts | null;
 }
 
+/** A rule of figures that has no signal of its own. */
+const always = 0;
+
 /** What neighbours say of a figure, one after the other; each where one of its signals stands in the post. */
 const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] = [
   [dashed, signal.negative],
-  [elsewise, signal.figure],
-  [otherUses, signal.figure],
+  [elsewise, always],
+  [otherUses, always],
   [alsoWarm, signal.temperature],
   [looksOfPot, signal.cooking],
   [afterPhrases, signal.following],
@@ -82,8 +85,8 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) =
   [packOfLye, signal.asking],
   [leaveStore, signal.buying | signal.keeping | signal.price],
   [namedBefore, signal.ofIt | signal.using],
-  [setAside, signal.figure],
-  [countPacks, signal.figure],
+  [setAside, always],
+  [countPacks, always],
   // what `rates` made is a share, too
   [shareBase, signal.percent | signal.every],
   [equalParts, signal.equal],
@@ -116,7 +119,7 @@ export function itemize(reader: Reader, input: string): Cut {
   const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
   let tokens = conversions(meant.tokens, lexicon);
   const signals = signalsOf(tokens, cut.words);
-  for (const [pass, needed] of passes) if (signals.all & needed) tokens = pass(tokens, signals);
+  for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
   const right = putRight(itemsOf(tokens, lexicon), tokens);
   const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [
     ...twins.told,

@@ -1,7 +1,7 @@
 /** What a post tells of other batches than the one that is asked about: it gives way, or fills what this one lacks. */
 import { written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
-import { type Amount, isAlkali, isAmount, isFat, isOf, isOther, isSame, type Said } from './said.ts';
+import { type Amount, isAlkali, isAmount, isFat, isOther, isSame, type Said } from './said.ts';
 import type { Told } from './tellings.ts';
 import { dropAll, elsewhere, type Post } from './withdrawn.ts';
 
@@ -13,7 +13,8 @@ const usual = { least: 0.08, most: 0.32 } as const;
 
 /** Fats and an alkali that fits them. */
 function isRecipe(list: readonly Said[]): boolean {
-  const first = list.filter((one, k) => list.findIndex(isOf(one.key)) === k);
+  const keys = new Set<string>();
+  const first = list.filter(({ key }) => keys.size < keys.add(key).size);
   const sum = (of: (one: Said) => boolean): number =>
     first.filter(of).reduce((all, { amount: { quantity } }) => all + quantity.value, 0);
   const dims = new Set(list.filter((one) => isFat(one) || isAlkali(one)).map(({ amount }) => amount.quantity.dim));
@@ -51,6 +52,7 @@ export function settleTellings(post: Post): void {
   const isAnnounced = mine.some(({ telling }) => telling === 'mine') || says(mineAsked);
   const away = all.filter(({ telling }) => isAnnounced || telling === 'once' || telling === 'later');
   if (away.length === 0) return;
+  const gives = new Set(away);
   const isWhole = isRecipe(mine) || isAllShares(mine);
   const several = isWhole && isRecipe(away);
   if (several && (!isAnnounced || says(severalAsked))) return;
@@ -69,9 +71,7 @@ export function settleTellings(post: Post): void {
     if (later.length > 0 && fats.length > 0) dropAll(post, later, mine);
   }
   post.said = post.said.map((one) =>
-    away.includes(one)
-      ? { ...one, stance: one.telling === 'once' || one.telling === 'later' ? 'once' : 'others' }
-      : one,
+    gives.has(one) ? { ...one, stance: one.telling === 'once' || one.telling === 'later' ? 'once' : 'others' } : one,
   );
 }
 
@@ -100,10 +100,11 @@ export function dropSaidAgain(post: Post): void {
     });
   };
   for (const one of post.said) {
+    if (!one.pointing || post.gone.has(one.amount)) continue;
     const isAgain = post.said.some(
       (other) => other !== one && other.key === one.key && isSame(one.amount.quantity, other.amount.quantity),
     );
-    if (one.pointing && isAgain && !post.gone.has(one.amount)) drops(one.amount, one.thing.named.text);
+    if (isAgain) drops(one.amount, one.thing.named.text);
   }
   const changed = post.said.filter(
     ({ amount, telling, stance }) =>

@@ -3,6 +3,7 @@
  * all of it for cheese", "the oat milk one weighed 78 g", "my cousin superfats hers at 20 %", "the air is at 85 %".
  */
 import { inStore } from './in-store.ts';
+import type { Signals } from './signals.ts';
 import { isIngredient, isRole, isStop } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere, weighedFats } from './weighed.ts';
@@ -79,15 +80,20 @@ function otherUseOf(tokens: readonly Token[], k: number, figure: Figure, fats: (
 const leastFats = 2;
 
 /** The tokens with such figures set aside, and their names made words. */
-export function otherUses(tokens: readonly Token[]): readonly Token[] {
-  if (!tokens.some((one) => cues.has(wordAt(one)))) return tokens;
+export function otherUses(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
+  const cued: number[] = [];
+  for (let k = 0; k < tokens.length; k++) if (cues.has(wordAt(tokens[k]))) cued.push(k);
+  let next = 0;
   let out: Token[] | null = null;
   let counted: number | null = null;
   const fats = (): number => {
     counted ??= weighedFats(tokens);
     return counted;
   };
-  for (let k = 0; k < tokens.length; k++) {
+  for (const k of figures) {
+    // a sentence reaches so far to either side
+    while ((cued[next] ?? k) < k - most) next++;
+    if ((cued[next] ?? Number.POSITIVE_INFINITY) > k + most) continue;
     const token = tokens[k];
     const found = token?.t === 'quantity' ? otherUseOf(tokens, k, token, fats) : null;
     if (!found || token?.t !== 'quantity') continue;

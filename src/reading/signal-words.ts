@@ -27,8 +27,6 @@ export const signal = {
   ofIt: 1048576,
   /** A soap that is cooked: by what is said of it, or how it looks. */
   cooking: 4194304,
-  /** Any figure. */
-  figure: 2097152,
   /** Words of buying and keeping, and those that are so only beside others. */
   buying: 8388608,
   keeping: 16777216,
@@ -45,8 +43,8 @@ export const signal = {
   trying: 536870912,
   /** Words that may tell that a cook is over. */
   cooked: 1073741824,
-  /** "How much": the last bit that there is. */
-  asking: -2147483648,
+  /** "How much". */
+  asking: 2097152,
 } as const;
 
 /** The words of each. */

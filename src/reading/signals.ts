@@ -74,7 +74,7 @@ function signalsAt(token: Token, first: Word | null): number {
 }
 
 function ofFigure({ dim, value, negative }: Quantity): number {
-  let found: number = negative ? signal.figure | signal.negative : signal.figure;
+  let found: number = negative ? signal.negative : 0;
   if (dim === 'bare') found |= (value < 1 ? signal.part : 0) | (Number.isInteger(value) ? 0 : signal.price);
   else if (dim === 'percent') found |= signal.percent;
   else if (dim === 'ratio') found |= signal.ratio;

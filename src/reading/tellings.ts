@@ -183,13 +183,10 @@ export function tellingsIn(sentences: readonly Sentence[], tokens: readonly Toke
     before.push(telling);
     const { text } = sentence;
     const own = asked === null ? [] : numbered.filter((one) => one.sentence === k);
-    const found: readonly Opening[] = [
-      ...(elsewhere[k] ?? []),
-      ...openingsOf(sentence, mine),
-      ...own.map(
-        ({ place, number }): Opening => ({ place, telling: number === asked ? 'mine' : 'once', numbered: true }),
-      ),
-    ].sort((a, b) => a.place - b.place);
+    const found = [...(elsewhere[k] ?? []), ...openingsOf(sentence, mine)];
+    for (const { place, number } of own)
+      found.push({ place, telling: number === asked ? 'mine' : 'once', numbered: true });
+    if (found.length > 1) found.sort((a, b) => a.place - b.place);
     const list: Opening[] = [];
     for (const one of found) {
       const last: Telling = list.at(-1)?.telling ?? 'mine';
