@@ -48,9 +48,13 @@ function sentence(tokens: readonly Token[], k: number): readonly [number, number
 }
 
 /** What the figure at token `k` is of, where its sentence says that it is none of the recipe. `fats`: weighed in the post. */
-function otherUseOf(tokens: readonly Token[], k: number, figure: Figure, fats: () => number): OtherUse | null {
-  const { dim, inWords } = figure.quantity;
-  const [from, to] = sentence(tokens, k);
+function otherUseOf(
+  tokens: readonly Token[],
+  k: number,
+  { quantity: { dim, inWords } }: Figure,
+  [from, to]: readonly [number, number],
+  fats: () => number,
+): OtherUse | null {
   const words = tokens.slice(from, to);
   const has = (of: ReadonlySet<string>): boolean => words.some((one) => of.has(wordAt(one)));
   const names = (): number[] => words.flatMap((one, n) => (isIngredient(one) ? [from + n] : []));
@@ -83,6 +87,7 @@ const leastFats = 2;
 export function otherUses(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   const cued: number[] = [];
   for (let k = 0; k < tokens.length; k++) if (cues.has(wordAt(tokens[k]))) cued.push(k);
+  if (cued.length === 0) return tokens;
   let next = 0;
   let out: Token[] | null = null;
   let counted: number | null = null;
@@ -91,12 +96,12 @@ export function otherUses(tokens: readonly Token[], { figures }: Signals): reado
     return counted;
   };
   for (const k of figures) {
-    // a sentence reaches so far to either side
-    while ((cued[next] ?? k) < k - most) next++;
-    if ((cued[next] ?? Number.POSITIVE_INFINITY) > k + most) continue;
     const token = tokens[k];
-    const found = token?.t === 'quantity' ? otherUseOf(tokens, k, token, fats) : null;
-    if (!found || token?.t !== 'quantity') continue;
+    if (token?.t !== 'quantity') continue;
+    const around = sentence(tokens, k);
+    while ((cued[next] ?? around[0]) < around[0]) next++;
+    const found = (cued[next] ?? around[1]) < around[1] ? otherUseOf(tokens, k, token, around, fats) : null;
+    if (!found) continue;
     out ??= [...tokens];
     out[k] = asAside(token, found.reason);
     for (const at of found.names) {

@@ -247,9 +247,11 @@ function rowTakenBack(
   behind: Item | undefined,
   tokens: readonly Token[],
 ): { said: PutRight; renamed: Pair | null } | null {
-  const gone = pairOf(kept.at(-2), kept.at(-1), tokens);
   const last = kept.at(-1);
-  if (!gone || !last || !mayBeAnother.has(gone.thing.named.meaning.kind)) return null;
+  // nothing between the two, or the end of a line: no word that takes anything back
+  if (!last || item.from <= last.to || tokens[last.to]?.t === 'line') return null;
+  const gone = pairOf(kept.at(-2), last, tokens);
+  if (!gone || !mayBeAnother.has(gone.thing.named.meaning.kind)) return null;
   const own = pairOf(item, next, tokens);
   const thing = own?.thing ?? (item.kind === 'thing' ? item : null);
   if (thing?.named.meaning.kind !== gone.thing.named.meaning.kind || sameThing(thing, gone.thing)) return null;
