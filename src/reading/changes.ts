@@ -51,6 +51,7 @@ const swaps: readonly RegExp[] = [
   `\\bno ${gone}[^#@.]{0,30}\\b(?:instead|in its place)(?: of (?:it|that))? (?:, )?(?:i |we |it |there )?(?:am |now |have |is |just )*(?:use|used|using|take|took|put|went with|goes|went|comes) ${comes}`,
   `\\b(?:use|used|using|take|took) ${comes} for ${gone}${end}`,
   `\\bnot ${gone} (?:, )?but ${comes}`,
+  `\\b(?:by|with|for) ${gone} i meant ${comes}`,
   `\\b(?:its|it is|i meant|meant|that is|thats|should be|should read|actually|edit :|is|sorry ,) ${comes} (?:, )?(?:and )?not ${gone}`,
   `(?<gone>@) (?:should be|should read|should say|should have been|is really|is actually|- >|= >) ${comes}`,
 ].map((pattern) => new RegExp(pattern, 'd'));
@@ -70,7 +71,7 @@ const cue =
   /\b(?:out|none|ran|run|became|turned|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
-  /\b(?:out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|really|actually|dont|didnt|havent|couldnt|cant|where it says)\b|[#@] for |\bfor it\b|[-=] >/;
+  /\b(?:out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|really|actually|dont|didnt|havent|couldnt|cant|where it says)\b|[#@] for |\bfor it\b|[-=] >/;
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
@@ -93,6 +94,16 @@ const fewer =
 /** "Castor 60 g (left out)". */
 const remark =
   /^[([] (?:i |we )?(?:left (?:it )?out|not used|omitted|skipped|didnt use(?: it)?|did not use(?: it)?|crossed out|not in it)\b[^#@]*$/;
+
+/** "I made up the missing ounce with lard", "the rest is lard": by as much as another thing became less. */
+const filling =
+  /\b(?:(?:made|make|making|filled|topped) (?:it |that )?up (?:for )?|filled |replaced )?(?:the|that) (?:rest|difference|gap|remainder|shortfall|missing(?: [\p{L}]+)?) (?:of (?:it|that) )?(?:(?:is|was|are|were|went|with|by|from|came|comes|in|using|as) )+(?:the |some )?(?<comes>@)(?! #)/du;
+
+/** The token of what fills up what was lacking; null where nothing does. */
+export function fillingIn(sentence: Sentence): number | null {
+  const found = sentence.retells || sentence.tells ? filling.exec(sentence.text) : null;
+  return found ? sentence.tokenAt(found.indices?.groups?.['comes']?.[0] ?? 0) : null;
+}
 
 /** The changes of a recipe that a sentence tells. */
 export function changesIn(sentence: Sentence): readonly Change[] {

@@ -277,7 +277,10 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     if (isThing(token)) {
       // "Jo took 155 g": somebody, and no jojoba
       const verb = token.how === 'abbreviation' ? tokens[i + 1] : undefined;
-      if (isDecoration(tokens, i) || (isWord(verb) && does.test(verb.text))) {
+      const follows = tokens[i + 1];
+      // "put in all the 634 g": no total
+      const isAllThe = token.text.toLowerCase() === 'in all' && isWord(follows) && /^(?:the|my|of)$/.test(follows.text);
+      if (isAllThe || isDecoration(tokens, i) || (isWord(verb) && does.test(verb.text))) {
         i++;
         continue;
       }

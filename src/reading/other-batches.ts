@@ -1,7 +1,7 @@
 /** What a post tells of other batches than the one that is asked about: it gives way, or fills what this one lacks. */
 import { written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
-import { type Amount, isAlkali, isAmount, isFat, isOther, isSame, type Said } from './said.ts';
+import { type Amount, isAlkali, isAmount, isFat, isOther, isSame, isThing, type Said } from './said.ts';
 import type { Told } from './tellings.ts';
 import { dropAll, elsewhere, type Post } from './withdrawn.ts';
 
@@ -62,13 +62,18 @@ export function settleTellings(post: Post): void {
   const asks = fats.length > 1 && !mine.some(isAlkali) && says(asking);
   const hasWater = mine.some(isLiquid);
   if ((isWhole && isEnough && !says(restOf)) || asks) {
-    const isPointedAt = (one: Said): boolean => mine.some(({ key, pointing }) => pointing && key === one.key);
-    const gone = away.filter((one) => isStuff(one) && !isPointedAt(one) && (hasWater || !isLiquid(one)));
+    const pointedAt = new Set(mine.filter(({ pointing }) => pointing).map(({ key }) => key));
+    const gone = away.filter((one) => isStuff(one) && !pointedAt.has(one.key) && (hasWater || !isLiquid(one)));
     if (gone.length > 0) dropAll(post, gone, mine);
     dropLoose(post, (of) => isOther(of.telling) && (carries || !of.carried) && (isAnnounced || of.telling !== 'told'));
   } else {
-    const later = away.filter((one) => one.telling === 'later' && isStuff(one));
-    if (later.length > 0 && fats.length > 0) dropAll(post, later, mine);
+    const own = new Set(mine.map(({ key, amount }) => `${key} ${amount.quantity.value.toPrecision(4)}`));
+    const isAgain = ({ key, amount }: Said): boolean => own.has(`${key} ${amount.quantity.value.toPrecision(4)}`);
+    const again = away.filter((one) => isStuff(one) && !one.pointing && isAgain(one));
+    if (again.length > 0) dropAll(post, again, mine);
+    const later = away.filter((one) => one.telling === 'later' && isStuff(one) && !post.gone.has(one.amount));
+    const isMore = !later.some((one) => isAlkali(one) || isLiquid(one));
+    if (later.length > 0 && (isWhole || (fats.length > 1 && isMore))) dropAll(post, later, mine);
   }
   post.said = post.said.map((one) =>
     gives.has(one) ? { ...one, stance: one.telling === 'once' || one.telling === 'later' ? 'once' : 'others' } : one,
@@ -88,8 +93,12 @@ function isAllShares(list: readonly Said[]): boolean {
   return shares.length > 1 && Math.abs(sum - 1) < 0.01;
 }
 
+/** Figures of a post that are compared with each other, at the most: a recipe or two have fewer. */
+const mostCompared = 80;
+
 /** "Because half a pound seemed a lot", "so 35 g it was": a weight that is told already, spoken of once more. */
 export function dropSaidAgain(post: Post): void {
+  if (post.said.length > mostCompared) return;
   const drops = (item: Amount, name: string): void => {
     post.gone.add(item);
     post.back.push({
@@ -112,6 +121,21 @@ export function dropSaidAgain(post: Post): void {
   );
   for (const item of changed.length > 0 ? post.items : []) {
     if (!isAmount(item) || post.bound.has(item) || post.gone.has(item) || item.quantity.dim !== 'mass') continue;
+    const differs = changed.some(({ amount, key }) =>
+      post.said.some(
+        (other) =>
+          other.key === key &&
+          item.quantity.value > 0 &&
+          Math.abs(Math.abs(other.amount.quantity.value - amount.quantity.value) - item.quantity.value) <
+            0.002 * amount.quantity.value,
+      ),
+    );
+    if (differs) {
+      post.gone.add(item);
+      const text = `I left out "${written(item.quantity)}", the difference of two figures of the post.`;
+      post.back.push({ text, gone: [item.quantity], from: item.from, to: item.to });
+      continue;
+    }
     const one = changed.find(({ amount }) => {
       const instead = post.instead.get(amount);
       const counts = isAmount(instead) ? instead : amount;
@@ -125,9 +149,16 @@ export function dropSaidAgain(post: Post): void {
 function dropLoose(post: Post, isElse: (of: Told) => boolean): void {
   const loose: Quantity[] = [];
   for (const item of post.items) {
-    if (!isAmount(item) || post.bound.has(item) || !/^(?:mass|volume)$/.test(item.quantity.dim)) continue;
+    if (post.bound.has(item)) continue;
     const of = post.tellings.get(item);
     if (!of || !isElse(of)) continue;
+    // "last batch was 60/30/10 olive/coconut/castor"
+    if (isThing(item) && item.named.meaning.kind === 'fat' && !of.carried) post.gone.add(item);
+    if (
+      !isAmount(item) ||
+      !(/^(?:mass|volume)$/.test(item.quantity.dim) || (item.quantity.dim === 'bare' && !of.carried))
+    )
+      continue;
     post.gone.add(item);
     loose.push(item.quantity);
   }

@@ -174,7 +174,9 @@ function wordBefore(tokens: readonly Token[], at: number): string {
 function isDenied(tokens: readonly Token[], { from, to }: Item): boolean {
   const word = wordBefore(tokens, from);
   if (word !== 'not' && !(verbs.has(word) && nots.has(wordBefore(tokens, from - 1)))) return false;
-  return !tokens.slice(to, to + 5).some((token) => token.t === 'word' && token.text === 'but');
+  const but = tokens.findIndex((token, k) => k >= to && k < to + 5 && token.t === 'word' && token.text === 'but');
+  // "not 300 g coconut but 200 g coconut"
+  return but < 0 || tokens[but + 1]?.t === 'quantity';
 }
 
 /** "Water 300 g. Sorry, 128 not 130": where the one figure of `kept` stands that was 130; -1 if none does. */

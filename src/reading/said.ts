@@ -152,7 +152,7 @@ export function saidIn(
   const tellings = new Map<Item, Told>();
   const pointers = new Set<Item>();
   /** "I took 68 g in the end": of what weighed about as much before. */
-  const takers = new Set<Amount>();
+  const takers = new Map<Amount, Sentence>();
   const headed = new Set<Item>();
   let s = 0;
   let told = -1;
@@ -173,7 +173,7 @@ export function saidIn(
     const isWish = superfat && item.quantity.dim === 'bare';
     if (!isWish && !tells && !tellingAt && rightFrom === Number.POSITIVE_INFINITY) continue;
     const place = sentence.placeOf(item.from);
-    if (weighs(item.quantity) && (tellingAt || tells) && takesWeight(sentence, place)) takers.add(item);
+    if (weighs(item.quantity) && (tellingAt || tells) && takesWeight(sentence, place)) takers.set(item, sentence);
     if (isWish && isWished(sentence, place)) {
       stances.set(item, 'now');
       pointers.add(item);
@@ -223,12 +223,18 @@ export function saidIn(
     return true;
   };
   // "…with 120 g. I took 115 g in the end": of nothing that is named beside it
-  for (const item of [...takers].slice(0, mostTakers)) {
+  for (const [item, sentence] of [...takers].slice(0, mostTakers)) {
     const own = bound.said.find(({ amount }) => amount === item);
     if (own && item.from - own.thing.to <= nearby && own.thing.from - item.to <= nearby) continue;
     const rest = boundWithout(new Set([...pointers, item]));
     const before = [...rest.said, ...found].filter((one) => one.thing.from < item.from && one.amount.from < item.from);
-    if (!point(item, nearestOf(before, item.quantity) ?? before.findLast(({ pointing }) => !pointing))) continue;
+    // "the palm was hard as stone and I could only scrape out 5 oz"
+    const named = items.findLast(
+      (one): one is Thing => isThing(one) && one.from >= sentence.from && one.from < item.from && isStuff(one),
+    );
+    const key = named ? keyOf(named.named.meaning, alkalis) : null;
+    const it = key === null ? undefined : before.findLast(isOf(key));
+    if (!point(item, it ?? nearestOf(before, item.quantity) ?? before.findLast(({ pointing }) => !pointing))) continue;
     pointers.add(item);
     bound = rest;
   }
@@ -256,18 +262,19 @@ function nearestOf(list: readonly Said[], quantity: Quantity): Said | null {
   return first && (!rival || apart(rival) > 2 * apart(first) + 0.02) ? first : null;
 }
 
-/** The figures of names that are known. */
+/** Names that are known and have a figure, with it. */
 export const takenIn = (cuts: Cuts | null, items: readonly Item[]): readonly Item[] => {
   const of = cuts?.series.items ?? items;
-  return (cuts?.bound.best.groups ?? []).flatMap(({ things, amounts }) =>
-    things.some((k) => {
+  return (cuts?.bound.best.groups ?? []).flatMap(({ things, amounts }) => {
+    const isKnown = things.some((k) => {
       const item = of[k];
       return isThing(item) && item.named.meaning.kind !== 'unknown';
-    })
-      ? amounts.flatMap((k) => of[k] ?? [])
-      : [],
-  );
+    });
+    return isKnown ? [...things, ...amounts].flatMap((k) => of[k] ?? []) : [];
+  });
 };
+
+const isStuff = ({ named }: Thing): boolean => /^(?:fat|alkali|stock|water|liquid)$/.test(named.meaning.kind);
 
 /** Figures that may be of something named before, at the most. */
 const mostTakers = 12;

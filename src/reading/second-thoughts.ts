@@ -4,10 +4,11 @@
  * was, counts, and the answer says so; what cannot be known stays for a question.
  */
 import type { Cuts } from './bind.ts';
-import { type Change, changesIn } from './changes.ts';
-import type { Item } from './items.ts';
+import { type Change, changesIn, fillingIn } from './changes.ts';
+import { amountItem, type Item } from './items.ts';
 import { asking, dropSaidAgain, settleTellings } from './other-batches.ts';
 import { alike, type PutRight, written } from './put-right.ts';
+import type { Quantity } from './quantities.ts';
 import {
   type Amount,
   alkalisIn,
@@ -89,9 +90,11 @@ export function secondThoughts(
     items,
     said,
     tellings,
-    bound: new Set([...said.map(({ amount }) => amount), ...takenIn(cuts, items)]),
+    bound: new Set([...said.flatMap(({ amount, thing }) => [amount, thing]), ...takenIn(cuts, items)]),
     gone: new Set(),
     instead: new Map(),
+    lessened: [],
+    given: new Map(),
     back: [...before],
     unclear: null,
     last: null,
@@ -102,6 +105,7 @@ export function secondThoughts(
   settleTellings(post);
   settleWhole(post);
   settleFigures(post);
+  fillUp(post);
   dropSaidAgain(post);
   const hears = (k: number): boolean => {
     const sentence = sentences[k];
@@ -109,13 +113,48 @@ export function secondThoughts(
   };
   return {
     items:
-      post.gone.size + post.instead.size === 0
+      post.gone.size + post.instead.size + post.given.size === 0
         ? items
-        : items.filter((item) => !post.gone.has(item)).map((item) => post.instead.get(item) ?? item),
+        : items
+            .filter((item) => !post.gone.has(item))
+            .flatMap((item) => {
+              const given = post.given.get(item);
+              return given ? [item, given] : [post.instead.get(item) ?? item];
+            }),
     back: post.back,
     unheard: post.unclear ?? takenBackIn(sentences, hears) ?? lackIn(sentences, tokens, hears),
     cuts,
   };
+}
+
+function lessen({ lessened }: Post, at: number, before: Quantity, now: Quantity): void {
+  const value = before.value - now.value;
+  if (value <= 0 || before.dim !== now.dim) return;
+  const factor = before.unit?.factor ?? 1;
+  const text = `${Number((value / factor).toPrecision(4))} ${before.unit?.id ?? ''}`.trim();
+  lessened.push({ at, by: { ...before, value, other: null, text, numbers: [] } });
+}
+
+/** "I made up the missing ounce with lard". */
+function fillUp(post: Post): void {
+  post.sentences.forEach((sentence, k) => {
+    const comes = post.lessened.length > 0 ? fillingIn(sentence) : null;
+    const it = comes === null ? null : thingAt(post, comes);
+    if (!it || !/^(?:fat|liquid|water) ?/.test(it.key) || post.said.some(({ thing }) => thing === it.thing)) return;
+    const since = post.sentences[k - 1]?.from ?? sentence.from;
+    const [less, ...more] = post.lessened.filter(({ at }) => at >= since && at < sentence.to);
+    if (!less || more.length > 0) {
+      post.unclear ??= it.thing.named.text;
+      return;
+    }
+    post.given.set(it.thing, amountItem(less.by, it.thing.to, it.thing.to));
+    post.back.push({
+      text: `I took ${less.by.text} of ${it.thing.named.text} for what was missing, as the post says.`,
+      gone: [],
+      from: sentence.from,
+      to: sentence.to,
+    });
+  });
 }
 
 const within = (one: Said, { from, to }: Sentence): boolean => one.amount.from >= from && one.amount.from < to;
@@ -164,6 +203,7 @@ function applyChange(post: Post, change: Change, k: number): void {
     const quantity = alike(less.quantity, first.amount.quantity);
     if (quantity.dim !== first.amount.quantity.dim || quantity.value >= first.amount.quantity.value) return;
     post.instead.set(first.amount, { ...first.amount, quantity, same: null });
+    lessen(post, less.from, first.amount.quantity, quantity);
     post.gone.add(less);
     post.back.push({
       text: `I took ${written(less.quantity)} of ${label}, not ${written(first.amount.quantity)}, as the post says that there was no more.`,
@@ -281,12 +321,13 @@ function settleFigures(post: Post): void {
     const [first] = away;
     if (!first) continue;
     const { amount } = counts;
-    const place = first.amount.from < amount.from ? first : null;
+    const place = first.amount.from < amount.from && !first.pointing ? first : null;
     for (const one of list) {
       if (one === counts ? !place : one === place) continue;
       if (one !== counts && !away.includes(one)) continue;
       drop(post, one);
     }
+    lessen(post, amount.from, first.amount.quantity, alike(amount.quantity, first.amount.quantity));
     if (place) {
       if (isOther(place.telling)) for (const one of place.beside) post.gone.add(one);
       const quantity = alike(amount.quantity, place.amount.quantity);

@@ -20,7 +20,9 @@ const doubtful =
   /\b(?:(?:calc\w*|chart|book|recipe|card) (?:says|said|wants|wanted|has|had|gives|gave|shows|calls|asks|asked|reads|tells)|she|he|they|friend|somebody|someone|recommend\w*|suggest\w*|tells?|says|would|could|if|maybe|perhaps|or(?! (?:something|so|whatever|thereabouts|the like|other)\b)|more|another|extra|additional|half|part|only (?:have|had|got))\b/;
 
 const nowBefore =
-  /\b(?:(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|(?:ended up|went|settled) (?:with|using|at|on|for)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|this time|really (?:used|weighed))\b/;
+  /\b(?:so (?:its|it is|that is|thats|it was)|(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|(?:ended up|went|settled) (?:with|using|at|on|for)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|this time|really (?:used|weighed))\b/;
+/** "The cup is 8 g, so 97 g NaOH". */
+const soBefore = /\bso (?:only |just |really )?$/;
 const nowBehind = /^ (?:of (?:the )?@ |@ )?(?:, )?(?:now|today|this time|instead|in the end|in reality|in truth)\b/;
 const onceBefore =
   /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe|is|was|has)|(?:in|last|back in|that) (?:spring|summer|autumn|fall|winter|january|february|march|april|june|july|august|september|october|november|december|year|…) (?:i|we) (?:had|used|took|put)|(?:my|our) (?:very )?first (?:ever )?(?:soap|bar|loaf)|last time|compared (?:with|to)|there (?:i|we) (?:take|use|put|have)|(?:normally|usually|otherwise) (?:i )?(?:take|use|put)|i (?:normally|usually|otherwise) (?:take|use|put)|originally|at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|ignore (?:the|that|my)|forget (?:the|that|my))\b/;
@@ -30,6 +32,12 @@ const onceHeading =
   /^(?:- |• )?(?:the |my )?(?:previous(?:ly)?|before|old(?: one| recipe| version| batch)?|originally|original|last (?:time|batch|year)|first version|was) (?:[:=]|- )/;
 /** "Jo took 105 g for hers". */
 const othersBehind = /^ (?:of )?(?:@ )?(?:for|in) (?:hers|his|theirs)\b/;
+/** "782 g by the scale and not 800." */
+const isDenied = (before: string, behind: string): boolean =>
+  /\b(?:and |, ?)not (?:in |with |at |the )?$/.test(before) &&
+  /^ (?:of (?:it|them) )?(?:[.,;:!?)]|$|as |like )/.test(behind);
+/** "I'd have taken 64 g": nobody did. */
+const wouldBefore = /\bi ?(?:'?d|would) (?:have |ve )?(?:taken|used|said|expected)\b/;
 /** "Then I wrote 140, it's 240". */
 const wroteBefore =
   /\b(?:said|wrote|typed|posted|put|written) (?:@ )?# (?:[,;–-] |but |and |sorry |no )*(?:its|it is|should be|is)(?: really| actually)? $/;
@@ -86,7 +94,7 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
 
 /** Words of which one at least is in all that is told of another time, or of now. */
 const telling =
-  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed|hers|his|theirs)\b/;
+  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed|hers|his|theirs|taken|expected|not|so)\b/;
 
 /** Whether a figure of the sentence may have a stance other than to put another right. */
 export const mayTell = (sentence: Sentence): boolean => sentence.retells && telling.test(sentence.text);
@@ -100,12 +108,13 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   const end = text.indexOf('#', place + 1);
   const behind = text.slice(place + 1, end < 0 ? text.length : end);
   if (onceHeading.test(text)) return 'once';
-  if (othersBehind.test(behind)) return 'others';
+  if (isDenied(before, behind)) return 'once';
+  if (othersBehind.test(behind) || wouldBefore.test(before)) return 'others';
   if (wroteBefore.test(text.slice(0, place))) return 'right';
   if (onceBefore.test(before) || onceBehind.test(behind) || (wasBefore.test(before) && wasBehind.test(behind)))
     return 'once';
   if (place >= rightFrom && !doubtful.test(text.slice(Math.max(0, Math.min(rightFrom, text.length))))) return 'right';
-  if (nowBefore.test(before) || nowBehind.test(behind)) return 'now';
+  if (soBefore.test(before) || nowBefore.test(before) || nowBehind.test(behind)) return 'now';
   if (speaking.test(before) && others().test(before) && !things.test(before)) return 'others';
   if (toldBefore.test(before)) return 'told';
   // "in my last batch I had 120 g NaOH with 800 g olive"
@@ -118,7 +127,9 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
 /** "It is # now", "(I first wrote #)": the figure is of what was named before. */
 export function isPointing({ text }: Sentence, place: number): boolean {
   const before = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
+  const end = text.indexOf('#', place + 1);
   return (
+    isDenied(before, text.slice(place + 1, end < 0 ? text.length : end)) ||
     /(?:^|(?<!\b(?:leav(?:e|es|ing)|left|let|keep|kept|cured?|turned))[ ,])(?:it|its|(?<!\b[a-z]{3,} )that|this|thats) (?:is |was |are |now |only |really |actually )*$/.test(
       before,
     ) ||
@@ -133,14 +144,22 @@ export function isPointing({ text }: Sentence, place: number): boolean {
   );
 }
 
+/** "Scale said 262 g once I'd scraped the tub". */
+const scaleSays = /\bscales? (?:said|says|showed|shows|read|reads) (?:only |about |just )?$/;
+
+/** "I could only scrape out 5 oz". */
+const onlyGot = /\b(?:could|can|did) only (?:get|scrape|find|squeeze|take|manage|spare)(?: [\p{L}]+){0,2} $/u;
+
 /** "I took 68 g in the end", "so I've now weighed 143 g": of something that is named elsewhere. */
 export const takesWeight = ({ text }: Sentence, place: number): boolean =>
-  /(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|weighed|put in|poured|went with|ended up with|settled on) (?:all )?(?:the |only |about |just )?)$/.test(
+  ((scaleSays.test(text.slice(0, place)) || onlyGot.test(text.slice(text.lastIndexOf('#', place - 1) + 1, place))) &&
+    !/^ (?:of )?@/.test(text.slice(place + 1))) ||
+  (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed|put in|poured|went with|ended up with|settled on) (?:all )?(?:the |only |about |just )?)$/.test(
     text.slice(text.lastIndexOf('#', place - 1) + 1, place),
   ) &&
-  /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for |…)/.test(
-    text.slice(place + 1),
-  );
+    /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for |…)/.test(
+      text.slice(place + 1),
+    ));
 
 /** "Me, I would like 5", behind a superfat of somebody else. */
 export const isWished = ({ text }: Sentence, place: number): boolean =>

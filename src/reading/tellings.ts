@@ -28,15 +28,19 @@ const earlier = '(?:last|previous|earlier|old|former|other)';
 
 const patterns: Readonly<Record<Telling, readonly string[]>> = {
   told: [
+    `^[-• "(]*(?:from )?(?:[\\p{L}']+ ){0,3}${paper} (?:[:=]|- )`,
     `^[-• "(]*(?:the |my |our )?(?:planned|plan|theory|target|on paper|supposed|as written|original(?: ${paper})?|${paper}|what (?:the |my |our )?(?:[\\p{L}']+ )?${paper} (?:wanted|wants|says|said|has|had)) (?:[:=]|- )`,
     `\\b(?:${whose} )+${paper}(?: of [\\p{L}' ]{2,20}?)?(?: [\\p{L}]+)? (?:says?|said|calls?|has|had|wants?|wanted|asks?|asked|gives|gave|lists?|listed|uses|used|takes|took|told|reads|is|was|were|goes) `,
     '^[-• "(]*(?:plan|planned|book|recipe|sheet|target) (?=[#@])',
     `^(?:${paper}) (?:says?|said|calls?|has|had|wants?|wanted|asks?|asked|gives|gave|lists?|listed|uses|used|takes|took)\\b`,
     `\\bon (?:the|my|our|her|his) ${paper} (?:its|it is|there is|there are|are|is|was|it was|it says|it said|i have|i had|i wrote|it had) `,
-    `\\b(?:we|i) ?(?:'?d|had|first)? (?:planned|meant|wanted|intended|was going|were going)\\b`,
+    `\\b(?:we|i) ?(?:'?d|had|first)? (?:planned|meant to|wanted|intended|was going|were going)\\b`,
     `\\b(?:the|my) ${paper} (?:i|we) (?:wanted|planned|had|followed)\\b`,
   ],
   once: [
+    '\\b(?:ignore|forget|disregard|scrap|never mind) (?:the|my|that|all of the) [\\p{L}]+\\b',
+    '\\bmy (?:bar|bars|recipe|batch) (?:was|had|used to)\\b',
+    '\\b(?:[\\p{L}]+|#) (?:days|weeks|months|years) ago\\b|…ago\\b',
     `\\b(?:the|my|our|in|on|of|with|from|for|that) (?:very )?${earlier} ${batch}\\b`,
     `^(?:${earlier}|first) ${batch}\\b`,
     "\\blast (?:spring|summer|autumn|fall|winter|christmas|easter|night)(?:s|'s?| (?:i|we|it) (?:ha[ds]|used|took|made|was|were|put)) ",
@@ -52,16 +56,19 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
   later: [
     '\\bnext (?:time|round|batch|go|week|month|year|spring|summer|autumn|winter|one)\\b',
     '\\b(?:planned|plans?) for (?:no|number|batch|the next|later|spring|summer|autumn|winter|next)\\b',
+    '\\b(?:what )?if (?:i|we) (?:later|ever|then|now|instead|went|go|swap|swapped|replace|replaced|change|changed|add|added)\\b',
     '\\b(?:for later|later on|some day|one day|in the next (?:batch|one|round|loaf))\\b',
   ],
   mine: [
+    '\\bscales? (?:said|says|showed|shows|read|reads)\\b',
+    '^[-• "(]*(?:the )?(?:proper|right|correct|final|corrected|true) (?:one|list|recipe|version|figures|amounts) (?:is |are )?(?:[:=]|- )',
     '\\b(?:mine|(?:my|our|the) (?:own )?(?:pot|version|new (?:one|batch|recipe|tub|bag|version)|current (?:one|batch))|my (?:own )?(?:batch|lye|water|one|soap|recipe|loaf))(?: (?:now )?(?:is|was|has|had)|[ ]?[:=])',
     '\\bwhat (?:i|we) (?:really |actually |did |then |finally )*(?:did|took|used|weighed|made|put|have|had|poured|ended)\\b',
     '\\bin (?:the|my|our) (?:pot|bowl|pan) ?(?:now |really )?(?:there|are|is|went|was|were|i|we|theres|:)',
     '\\b(?:i|we) ?(?:ve|have|had)? ?(?:now |only |just |really |actually |then |did |done |in fact |instead |myself )*(?:put|took|used|weighed|did|done|made it|poured|went|weigh|take)\\b',
-    '\\b(?:i|we|it) ?(?:only (?:had|have|got)|(?:had|have|got) only|could only|can only)\\b',
+    '\\b(?:i|we|it) ?(?:only (?:had|have|got)|(?:had|have|got) only|could only|can only)\\b|; (?:but )?(?:i|we) had\\b',
     '\\b(?:weighed|real|actual|in fact|in the pot) (?:[:=] )?(?=#)',
-    `\\bthis (?:time|one|batch|week|weekend|year|round|month|morning)\\b`,
+    `(?<!from )\\bthis (?:time|one|batch|week|weekend|year|round|month|morning)\\b`,
     '\\bme , i |\\b(?:i|we) ?(?:would|d|will|ll)? (?:like|want|prefer)\\b',
     '^(?:and |but )?(?:now|today|tonight|yesterday)\\b',
     '\\b(?:but|so|and|since) (?:now|today|tonight|this year)\\b',
@@ -80,7 +87,7 @@ const same =
   /\b(?:same|changes? to|as before|as (?:in|for|with) (?:the|my) (?:last|first|previous)|like (?:the|in the|my) (?:last|first))\b/;
 
 /** Behind these the writer's own deed is of the same telling, unless it is set against it. */
-const against = /\b(?:but|now|today|this|instead|so|then|only|really|actually|mine|however|yet)\b[^#@]*$/;
+const against = /(?:\b|(?=;))(?:;|but|now|today|this|instead|so|then|only|really|actually|mine|however|yet)\b[^#@]*$/;
 
 function openingsOf({ text }: Sentence, of: typeof all): readonly Opening[] {
   const found: Opening[] = [];
@@ -122,7 +129,7 @@ function labelsIn(sentences: readonly Sentence[], tokens: readonly Token[]): rea
     for (let hit = labels.exec(sentence.text); hit; hit = labels.exec(sentence.text)) {
       const { kind, name, nth, of } = hit.groups ?? {};
       const figure = name === '#' ? tokens[sentence.tokenAt(hit.index + hit[0].length - 1)] : undefined;
-      if (figure?.t === 'quantity' && (figure.quantity.dim !== 'bare' || figure.quantity.inWords)) continue;
+      if (figure?.t === 'quantity' && figure.quantity.dim !== 'bare') continue;
       const number = figure?.t === 'quantity' ? figure.quantity.value : numbers[nth ?? name ?? ''];
       if (number === undefined || (kind === 'no' && name !== '#')) continue;
       found.push({ sentence: k, place: hit.index, number, again: /^(?:try|go|attempt|round)$/.test(kind ?? of ?? '') });

@@ -101,7 +101,9 @@ function madeInPart(post: string): Sized | null {
   // it was made smaller before it was told
   if (amountsIn(behind) > 1) return null;
   if (did && (another.test(sentence) || /\b(?:if|when|once|before)\b[^.!?\n]*$/i.test(before))) return null;
-  if (!did && !full.test(before)) return null;
+  const size = (said.groups?.['part'] ?? '').toLowerCase();
+  if (!did && !full.test(before) && !(/^(?:double|triple)$/.test(size) && !/\b(?:double|triple)/i.test(before)))
+    return null;
   const factor = factorOf((said.groups?.['part'] ?? said.groups?.['verb'] ?? '').toLowerCase());
   if (factor === undefined) return null;
   if (did) return { text: post.replace(sentence, ' '), factor, said: [sentence] };

@@ -77,7 +77,9 @@ export function readWater(
     }
   }
   const [ice] = ices.map((row) => row.grams).filter((grams): grams is number => grams !== null);
-  if (ice !== undefined) water = (water ?? 0) + ice;
+  // "300 g of water with ice in it (the ice is part of the 300)"
+  const isWithin = ice === water && /\bice\b[^.\n]{0,20}\b(?:part of|included|within)\b/i.test(assembly.source.text);
+  if (ice !== undefined && !isWithin) water = (water ?? 0) + ice;
   if (stockWater > 0) water = (water ?? 0) + stockWater;
   return water;
 }

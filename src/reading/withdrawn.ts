@@ -11,10 +11,14 @@ export interface Post {
   readonly items: readonly Item[];
   said: readonly Said[];
   readonly tellings: Tellings;
-  /** Figures that some name or word takes. */
+  /** Names and figures that belong together. */
   readonly bound: ReadonlySet<Item>;
   readonly gone: Set<Item>;
   readonly instead: Map<Item, Item>;
+  /** Weights that became less, by where that is said. */
+  readonly lessened: { readonly at: number; readonly by: Quantity }[];
+  /** A weight that a name gets which had none. */
+  readonly given: Map<Item, Item>;
   readonly back: PutRight[];
   unclear: string | null;
   /** What was taken out last, and in which sentence. */

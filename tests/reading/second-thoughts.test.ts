@@ -174,6 +174,15 @@ describe('of several batches, the one that is asked about counts', () => {
     `${second}. Is the lye ok? Next time I'll add 30 g castor and 20 g honey.`,
     `${second}. The second go had 160 g NaOH and stung. This is the third go.`,
     `${second}. Jo took 155 g NaOH for hers. Is mine right?`,
+    `Card says 250 g coconut. Scale said 262 g. Then I took out some, so 250 g coconut it is. ${second.replace('coconut 250 g, ', '')}.`,
+    `Ignore my list from this morning (it had 300 g shea). Proper one:\n${second.replaceAll(', ', '\n')}`,
+    `${second}, is it right? And if I later go to 300 g coconut and 450 g olive, will it be harder?`,
+    `My daughter made it: ${second}. I'd have taken 135 g NaOH. Is hers ok?`,
+    `Attempt one: ${first}, zapped. Attempt two: ${first.replace('110', '100')}, greasy. Attempt three: ${second}. Is attempt three right?`,
+    `The scale said 153 g NaOH but the cup is 8 g, so 145 g NaOH. ${second.replace('NaOH 145 g, ', '')}.`,
+    `In the pot there's 500 g olive by the scale and not 520. The rest: ${second.replace('olive 500 g, ', '')}.`,
+    `The recipe has ${second.replace('500', '466')}. What I did: why leave 34 g over, so I put in all the olive, 500 g. The rest like hers: ${second.replace('olive 500 g, ', '')}.`,
+    `Last batch was 60/30/10 olive/coconut/castor. This one is ${second}. Ok?`,
   ])('%s', (text) => {
     const { doubts, told, grams } = read(text);
     expect(doubts).toEqual([]);
@@ -204,6 +213,15 @@ describe('of several batches, the one that is asked about counts', () => {
     });
   });
 
+  test.each([
+    'What I did: the palm was hard as a stone and I could only scrape out 200 g, so I made up the missing grams with lard.',
+    'I only had 200 g of palm, the rest was lard.',
+  ])('what fills up weighs as much as was lacking: %s', (told) => {
+    const { doubts, grams } = read(`The book says: ${second}. ${told} Is the lye still fine?`);
+    expect(doubts).toEqual([]);
+    expect(grams).toEqual({ ...plain, 'palm-oil': 200, lard: 50 });
+  });
+
   test('of two tubs the new one has its own purity', () => {
     const { alkali, doubts } = readRecipe(
       reader,
@@ -226,6 +244,7 @@ describe('a recipe in another size', () => {
     [`Original: ${fats}, NaOH 78 g, water 160 g. I made exactly half of everything. Is the lye right?`, 200],
     [`${fats}, NaOH 78 g, water 160 g. I doubled everything. Is the lye for the double batch right?`, 800],
     [`Full batch is ${fats}, castor 20 g. I only want to do a half batch. How much lye for the half batch?`, 200],
+    [`${fats}, 5 % superfat. How much lye for a double batch?`, 800],
     [`I halved the recipe: ${fats}, NaOH 78 g, water 160 g. Is the lye right?`, 400],
     [`${fats}, NaOH 78 g, water 160 g. I made half of it last month. Is the lye right?`, 400],
     [`${fats}, NaOH 78 g, water 160 g. I may make only half of it next time. Is the lye right?`, 400],
