@@ -158,6 +158,7 @@ export function saidIn(
   let told = -1;
   let tells = false;
   let superfat = false;
+  let isElse = false;
   for (const item of items) {
     if (isThing(item)) superfat = item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat';
     if (!isAmount(item) && !tellingAt) continue;
@@ -167,6 +168,7 @@ export function saidIn(
     const of = tellingAt?.(s, sentence.placeOf(item.from));
     if (of?.telling) tellings.set(item, of);
     if (!isAmount(item)) continue;
+    isElse ||= of !== undefined && isOther(of.telling);
     if (told !== s) tells = mayTell(sentence);
     told = s;
     const rightFrom = rights[s]?.from ?? Number.POSITIVE_INFINITY;
@@ -190,7 +192,7 @@ export function saidIn(
   }
   const all = [...stances.values()];
   const turned =
-    tellings.size > 0 ||
+    isElse ||
     all.includes('once') ||
     takers.size > 0 ||
     (all.some((one) => one !== 'told') && (pointers.size > 0 || repeats(items)));
