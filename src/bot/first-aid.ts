@@ -38,12 +38,17 @@ function plainOf(text: string): string {
     : bare;
   const even = /[^\S\n ]| {2}/.test(unquoted) ? unquoted.replace(/[^\S\n]+/g, ' ') : unquoted;
   const oiled = /\bpalm\b/.test(even) ? even.replace(weighedPalm, ' oil ') : even;
-  return /\b(?:skin|hands?|fingers)\b/.test(oiled) ? oiled.replace(harmless, ' ') : oiled;
+  const told = /\b(?:skin|hands?|fingers)\b/.test(oiled) ? oiled.replace(harmless, ' ') : oiled;
+  return /\b(?:nearly|almost)\b/.test(told) ? told.replace(shocked, ' ') : told;
 }
 
 /** "6 oz palm", "palm 250 g": of no hand. */
 const weighedPalm =
   /(?<=\d ?(?:g|kg|oz|lbs?|grams?|ounces?|%) (?:of )?)palm\b|\bpalm(?=[:,]? \d+ ?(?:g|kg|oz|lbs?|grams?|ounces?|%))/g;
+
+/** "Read it as dry lye and nearly fainted", "almost choked at the price": at a figure, not at fumes. */
+const shocked =
+  /\b(?:counted|read|saw|heard|price|prices|cost|costs|bill|figures?|numbers?|total)\b[^.!?\n]{0,60}\b(?:nearly|almost) (?:fainted|choked|collapsed|passed out)\b(?![^.!?\n]{0,40}(?:fume|vapo|breath|smell|gas|air))|\b(?:nearly|almost) (?:fainted|choked|collapsed|passed out) (?:at|over|when (?:i|we|he|she|they) (?:saw|read|heard|counted)) (?:the |that |its |this )?(?:price|prices|cost|bill|figures?|numbers?|total|till|amount|it)\b/g;
 
 /** A kind of skin as a reason, and hands in fat that nobody calls hot. */
 const harmless =

@@ -154,6 +154,6 @@ export function opensTalk(text: string, rest: string, id: string, context: Conte
   if (ofRecipe.has(id) || /^\W*[/!]/.test(text)) return false;
   const heading = /^[^.:!?\n\d]*(?=[.:!?\n])/.exec(rest)?.[0] ?? '';
   if (!/\p{L}{2}/u.test(heading) || (takesRecipe.has(id) && pointing.test(heading))) return false;
-  const { fats, alkali, doubts } = context.read(text);
-  return fats.length > 1 && alkali.length > 0 && doubts.length === 0 && guess(text, context) === 'check';
+  const { fats, alkali } = context.read(text);
+  return fats.length > 1 && alkali.length > 0 && guess(text, context) === 'check';
 }

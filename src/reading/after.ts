@@ -170,7 +170,8 @@ export function afterScope(
       }
       // "water 14 oz. After the cook: 1 oz shea"
       const role = tokens[k];
-      const opens = isMark(tokens[k + 1], ':') || (role?.t === 'name' && role.meant === untilDone);
+      const isUntil = role?.t === 'name' && role.meant === untilDone;
+      const opens = isMark(tokens[k + 1], ':') || isUntil;
       const isTold = role?.t === 'name' && role.meant === cookOver;
       const before = opens ? [] : within(weighed, isTold ? behindAlkali(tokens, begin, k) : begin, k);
       const behind = within(weighed, k, end);
@@ -186,9 +187,9 @@ export function afterScope(
       // "450 g olive and 50 g shea after the cook"
       if (near.length > 1 && share > mostAfter) mark(near.slice(-1));
       else if (near.length > 0) mark(near);
-      // "30 g shea, after the cook"
-      else if (before.length === 0) {
-        const from = isTold ? behindAlkali(tokens, sentence, k) : sentence;
+      // "30 g shea, after the cook"; but what stands before "until it looks like mash" is cooked
+      else if (before.length === 0 && !isUntil) {
+        const from = behindAlkali(tokens, sentence, k);
         mark(
           within(fats, from, k)
             .slice(-1)

@@ -145,6 +145,26 @@ function isShortDate(prims: readonly Prim[], i: number): boolean {
   return before?.kind === 'word' && dating.test(before.text);
 }
 
+const isLineEnd = (prim: Prim | undefined): boolean => prim === undefined || prim.kind === 'line';
+/** `19.20` at the beginning of a line, before a dash or a colon. */
+const opensWithTime = (prims: readonly Prim[], i: number): boolean => {
+  const [time, sign] = [prims[i], prims[i + 1]];
+  const found = time?.kind === 'number' && isLineEnd(prims[i - 1]) ? /^(\d{1,2})\.(\d\d)$/.exec(time.text) : null;
+  return found !== null && Number(found[1]) < 24 && Number(found[2]) < 60 && (is(sign, '-') || is(sign, ':'));
+};
+
+/** "19.00 - 380 g tallow" in a log of which another line begins so. */
+function isLogTime(prims: readonly Prim[], i: number): boolean {
+  if (!opensWithTime(prims, i)) return false;
+  for (const step of [1, -1])
+    for (let k = i + step; k >= 0 && k < prims.length && Math.abs(k - i) <= nearLine; k += step)
+      if (opensWithTime(prims, k)) return true;
+  return false;
+}
+
+/** Words, figures and signs over which the next line of a log begins. */
+const nearLine = 60;
+
 /** "On low since 9.40, it's 10.25 now": hours and minutes. */
 function isClock(prims: readonly Prim[], i: number): boolean {
   const [before, time, behind] = [prims[i - 1], prims[i], prims[i + 1]];
@@ -213,6 +233,7 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
   }
   if (isShortDate(prims, i)) return found('a date', i, i + 3, prims);
   if (isClock(prims, i)) return found('a time', i, i + 1, prims);
+  if (isLogTime(prims, i)) return found('a time of day', i, i + 2, prims);
   // 10:42, 7 pm, 7pm, 19 uhr, 8 o'clock
   if (
     is(b, ':') &&

@@ -16,6 +16,8 @@ const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing
 const wordAt = (token: Token | undefined): string => (token?.t === 'word' || token?.t === 'sign' ? token.text : '');
 
 const asking: ReadonlySet<string> = new Set(['much', 'many', 'mcuh', 'mch']);
+/** "Too much lye?" asks for no amount. */
+const comparing: ReadonlySet<string> = new Set(['too', 'that', 'this', 'so', 'very', 'as', 'not', 'to']);
 const passed: ReadonlySet<string> = new Set(
   'pure dry of the my more extra total gram grams g oz ounces kg lb lbs do does i we you need is are'.split(' '),
 );
@@ -28,7 +30,8 @@ const canBeAsked = ({ named: { meaning } }: Thing): boolean =>
 function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
   for (let k = from - 1; k >= 0 && from - k <= 4; k -= 1) {
     const word = wordAt(tokens[k]);
-    if (asking.has(word) || (k === from - 1 && (word === 'what' || word === 'which'))) return true;
+    if (asking.has(word)) return !comparing.has(wordAt(tokens[k - 1]));
+    if (k === from - 1 && (word === 'what' || word === 'which')) return true;
     if (!passed.has(word)) return false;
   }
   return false;
@@ -87,8 +90,22 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): re
       if ((behind === 'for' && (item.from <= 1 || tokens[item.from - 1]?.t === 'line')) || behind === '?') asks = true;
     }
   }
-  const meant = zeroOfLye(marked ?? items, tokens);
+  const meant = zeroOfLye(asks ? (marked ?? items) : lyeBehind(marked ?? items, tokens), tokens);
   return splitApart(asks ? noSuperfat(superfatLast(meant, tokens), tokens) : meant, tokens);
+}
+
+/** "Is it too much lye? 136 g in 320 g milk": the weight that stands right behind the question, before no name. */
+function lyeBehind(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const at = items.findIndex((item, k) => {
+    const [weight, next] = [items[k + 1], items[k + 2]];
+    if (!isThing(item) || !canBeAsked(item) || !isAmount(weight) || weight.quantity.dim !== 'mass') return false;
+    if (weight.from !== item.to + 1 || wordAt(tokens[item.to]) !== '?') return false;
+    return next === undefined || isAmount(next) || /^(?:in|into|with|,|\.|\?|for)$/.test(wordAt(tokens[weight.to]));
+  });
+  const [lye, weight] = [items[at], items[at + 1]];
+  const isWeighed = items.some((item, k) => isThing(item) && canBeAsked(item) && k !== at);
+  if (!isThing(lye) || !weight || isWeighed) return items;
+  return [...items.slice(0, at), { ...lye, from: weight.from, to: weight.from }, ...items.slice(at + 1)];
 }
 
 /** "Figure the lye at zero", "do the lye for 0 %": without superfat. */

@@ -176,6 +176,15 @@ function pointsBack(tokens: readonly Token[], k: number): boolean {
   return behind?.t !== 'name' && !(behind?.t === 'word' && behind.text === 'of');
 }
 
+/** "of the stock" at token `k`. */
+function isOfName(tokens: readonly Token[], k: number): boolean {
+  const of = tokens[k];
+  if (of?.t !== 'word' || of.text !== 'of') return false;
+  const article = tokens[k + 1];
+  const name = article?.t === 'word' && /^(?:the|my|that|this)$/.test(article.text) ? tokens[k + 2] : article;
+  return name?.t === 'name' && name.meaning.kind !== 'role' && name.meaning.kind !== 'unknown';
+}
+
 /** "My lye is 285 grams water is 700 grams": a figure (token `k`) that a name with a verb stands before. */
 function isEquated(tokens: readonly Token[], k: number): boolean {
   const [name, verb] = [tokens[k - 2], tokens[k - 1]];
@@ -260,6 +269,8 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
     amountFirst += ofOthers;
   // "some sunflower left, so that was 120 g": the figure points back
   if (pointsBack(tokens, to)) nameFirst -= pointing;
+  // "for this loaf: 280 g of the stock"
+  if (isOfName(tokens, to + 1)) nameFirst += ofOthers;
   if (before?.t === 'quantity' && (pointsBack(tokens, from - 1) || isEquated(tokens, from - 1)))
     amountFirst += pointing;
   for (let k = from; k < to; k++) {

@@ -7,11 +7,22 @@ import { weighedElsewhere } from './weighed.ts';
 
 export const priced = (token: Token | undefined): boolean => token?.t === 'aside' && token.reason === 'a price';
 
+/** "11 euros the half kilo": what the price (token `price`) is for. */
+const isBase = (tokens: readonly Token[], k: number, price: number): boolean => {
+  const [named, of] = [tokens[k + 1], tokens[k + 2]];
+  return (
+    k === price + 2 &&
+    /^(?:the|a|per)$/.test(wordAt(tokens, k - 1)) &&
+    named?.t !== 'name' &&
+    !(wordAt(tokens, k + 1) === 'of' && of?.t === 'name')
+  );
+};
+
 export function reach(tokens: readonly Token[], from: number, step: -1 | 1): number | null {
   let said = false;
   for (let k = from + step; k >= 0 && k < tokens.length && Math.abs(k - from) <= 4; k += step) {
     const token = tokens[k];
-    if (massOf(token)) return said ? k : null;
+    if (massOf(token)) return said || (step === 1 && isBase(tokens, k, from)) ? k : null;
     if (!light(token)) return null;
     if (token?.t === 'word' && /^(for|cost|costs|at|per|paid)$/.test(token.text)) said = true;
   }

@@ -32,6 +32,7 @@ const outs: readonly RegExp[] = [
   `\\b${taking} out ${gone}${end}`,
   `\\b${taking} ${gone} (?:back |all )?out${end}`,
   `\\b${removing} (?:about )?${gone}${end}`,
+  `(?<gone>@) (?:is|are|was|stands|sits|stood|sat) still (?:standing |sitting |there )*(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|counter|worktop|table|windowsill)\\b`,
   `\\b(?:left|forgot|kept) ${gone} (?:back )?(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|shop|counter|table|kitchen|car)\\b`,
   `(?:^|[-,.:;!] |\\b(?:so|and|but|then|now|theres|is|have|used|with|that|this time|today|tonight|again) )no (?:more )?${gone}${end}`,
   `\\b(?:no|out of|dont have|didnt have|had no|havent got|couldnt get|missing) ${gone}[^#@.]{0,30}\\b(?:so|and|,) (?:i |we |ive |it |its |just )*(?:left|leave|leaving|skip|skipped|omitted|been left) (?:it |that )?out?\\b`,
@@ -68,10 +69,10 @@ const inItsPlace = new RegExp(
 );
 
 const cue =
-  /\b(?:out|none|ran|run|became|turned|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
+  /\b(?:still|out|none|ran|run|became|turned|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
-  /\b(?:out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|really|actually|dont|didnt|havent|couldnt|cant|where it says)\b|[#@] for |\bfor it\b|[-=] >/;
+  /\b(?:still|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|really|actually|dont|didnt|havent|couldnt|cant|where it says)\b|[#@] for |\bfor it\b|[-=] >/;
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;

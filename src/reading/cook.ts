@@ -17,12 +17,20 @@ const leading =
 const isWeight = (token: Token | undefined): boolean =>
   token?.t === 'quantity' && token.quantity.dim !== 'temperature' && token.quantity.dim !== 'time';
 
+/** "Came up like milk": what something is compared with, behind no person that likes it. */
+const isCompared = (tokens: readonly Token[], k: number): boolean =>
+  textOf(tokens[k - 1]) === 'like' &&
+  tokens[k - 2]?.t === 'word' &&
+  !/^(?:i|you|we|they|he|she|d|would|ill|id|also|really|just|do|dont)$/.test(textOf(tokens[k - 2]));
+
 /** "It went through applesauce": no ingredient, unless it is weighed. */
 export function looksOfPot(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
-    if (!givesAt(signals, k, signal.cooking) || token?.t !== 'name' || !looks.test(textOf(token))) continue;
+    if (token?.t !== 'name') continue;
+    const isLook = givesAt(signals, k, signal.cooking) && looks.test(textOf(token));
+    if (!isLook && !(token.meaning.kind !== 'role' && isCompared(tokens, k))) continue;
     const [before, behind] = [tokens[k - 1], tokens[k + 1]];
     const sized = isWeight(before) || (textOf(before) === 'of' && isWeight(tokens[k - 2]));
     const listed = isWeight(behind) || (behind?.t === 'sign' && isWeight(tokens[k + 2]));

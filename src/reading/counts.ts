@@ -25,6 +25,11 @@ export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim
     !isIngredient(name)
   )
     return true;
+  // "rendered with salt water, three goes"
+  if (dim === 'bare' && inWords && value <= 12 && isMark(before, ',') && name?.t === 'word')
+    return (
+      name.sort === 'everyday' && /^[a-z]{3,}s$/.test(name.text) && !/^(?:always|please|thus|this)$/.test(name.text)
+    );
   if (dim === 'bare' && inWords && value <= 12 && /^(these|those)$/.test(wordAt(tokens, k - 1)))
     return name?.t !== 'name' || name.meaning.kind === 'role';
   return (

@@ -52,16 +52,10 @@ const nothingDropped: ReadonlySet<number> = new Set();
 export function readRecipe(reader: Reader, input: string, settled: Settled | null = null): RecipeReading {
   const several = severalIn(input);
   const one = recipePointedAt(several);
-  const { text: post, factor, said } = timesAll(one?.text ?? input);
-  const first = readOne(reader, post === input ? several : severalIn(post), settled);
-  const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null);
-  const { catalogue } = reader;
-  const whole = settled
-    ? first
-    : (withoutMisfit(post, first, again, catalogue) ??
-      (first.doubts.length === 0 ? first : (amongTalk(post, first, again, catalogue) ?? first)));
-  const reading = factor === null ? whole : multiplied(whole, factor, said);
-  if (!one) return reading;
+  if (!one) return readPart(reader, input, several, settled);
+  const reading = readPart(reader, one.text, severalIn(one.text), settled);
+  // what names no fat was no recipe of its own
+  if (reading.fats.length === 0 && reading.doubts.length === 0) return readPart(reader, input, several, settled);
   const others = (one.rest.match(/\d+(?:[.,]\d+)*/g) ?? []).map((text) => ({
     text,
     fate: 'aside' as const,
@@ -73,6 +67,19 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
     assumptions: [{ id: 'left-out', text }, ...reading.assumptions],
     fates: [...reading.fates, ...others],
   };
+}
+
+/** A post of one recipe, as far as anything points at one. */
+function readPart(reader: Reader, input: string, several: Several, settled: Settled | null): RecipeReading {
+  const { text: post, factor, said } = timesAll(input);
+  const first = readOne(reader, post === input ? several : severalIn(post), settled);
+  const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null);
+  const { catalogue } = reader;
+  const whole = settled
+    ? first
+    : (withoutMisfit(post, first, again, catalogue) ??
+      (first.doubts.length === 0 ? first : (amongTalk(post, first, again, catalogue) ?? first)));
+  return factor === null ? whole : multiplied(whole, factor, said);
 }
 
 function readOne(reader: Reader, several: Several, settled: Settled | null): RecipeReading {

@@ -31,8 +31,9 @@ export function spokenOf(tokens: readonly Token[], k: number, part: Quantity, so
     // "coconut 200 g, 292 g of it": of the solution that the post works with
     if (solution && token?.t === 'sign' && token.text === ',') return null;
     if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) return null;
-    // a part is no more than the whole
-    if (massOf(token)) return token.quantity.dim === part.dim && token.quantity.value < part.value ? null : at;
+    // a part is no more than the whole; "zero scent" is none
+    if (massOf(token) && token.quantity.value > 0)
+      return token.quantity.dim === part.dim && token.quantity.value < part.value ? null : at;
   }
   return null;
 }

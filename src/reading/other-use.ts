@@ -33,10 +33,11 @@ const weighing = /^(?:weighs?|weighed|is|was|are|were)$/;
 const ofAir = wordsOf('hygrometer humid humidity moisture battery damp fog rain cloud sunny');
 const theirs = wordsOf('hers theirs');
 const ours = wordsOf('mine this same');
+const checking = wordsOf('checked check tested test calibrated calibrate verified compared');
 const waiting = wordsOf('still waiting waits untouched unopened spare sits stands');
 const places = wordsOf('cellar pantry larder cupboard attic shed garage freezer fridge basement storeroom');
 /** Of all that is looked for, one of these is in the post. */
-const cues: ReadonlySet<string> = new Set([...purposes, ...called, ...ofAir, ...theirs, ...waiting]);
+const cues: ReadonlySet<string> = new Set([...purposes, ...called, ...ofAir, ...theirs, ...checking, ...waiting]);
 const most = 24;
 
 function sentence(tokens: readonly Token[], k: number): readonly [number, number] {
@@ -57,6 +58,9 @@ function otherUseOf(
 ): OtherUse | null {
   const words = tokens.slice(from, to);
   const has = (of: ReadonlySet<string>): boolean => words.some((one) => of.has(wordAt(one)));
+  // "I checked the scale with a litre of water and it said 998 g"
+  if (dim !== 'percent' && words.some((one) => isRole(one, 'scale')) && has(checking))
+    return { reason: otherUse, names: words.flatMap((one, n) => (isIngredient(one) ? [from + n] : [])) };
   const names = (): number[] => words.flatMap((one, n) => (isIngredient(one) ? [from + n] : []));
   if (dim === 'percent') {
     if (has(ofAir) && names().length === 0) return { reason: otherUse, names: [] };

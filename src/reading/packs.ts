@@ -91,6 +91,15 @@ function shareOf(token: Token): number | null {
 }
 
 /** The tokens with counts of packs taken into what the packs hold, or set aside where nobody says what that is. */
+/** "Pressed into 5 tins of 110 ml", before no name: what the soap goes into. */
+function isFilled(tokens: readonly Token[], k: number, contents: number): boolean {
+  const [before, size, next] = [tokens[k - 1], tokens[contents], tokens[contents + 1]];
+  const into = before?.t === 'word' && /^(?:into|in|fills?|filled|makes?|made|gives?|gave)$/.test(before.text);
+  const isVolume = size?.t === 'quantity' && size.quantity.dim === 'volume';
+  const ends = isVolume && size.quantity.text.endsWith('.');
+  return into && isVolume && (ends || next?.t !== 'name') && !(next?.t === 'word' && next.text === 'of');
+}
+
 export function countPacks(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
   for (const k of figures) {
@@ -115,6 +124,14 @@ export function countPacks(tokens: readonly Token[], { figures }: Signals): read
     const nameAt = k + (tokens[k + 2]?.t === 'word' ? 3 : 2);
     const behind = isPot(tokens[k + 1]) ? toldBehind(tokens, nameAt) : null;
     const one = behind === null ? null : tokens[behind];
+    const size = behind ?? contentsAt(tokens, k + 2)?.at ?? k;
+    const filled = tokens[size];
+    if (filled?.t === 'quantity' && size > k && isFilled(tokens, k, size)) {
+      out ??= [...tokens];
+      out[k] = asAside(token, packed);
+      out[size] = asAside(filled, packed);
+      continue;
+    }
     const packWord = tokens[k + 1];
     if (one?.t === 'quantity' && behind !== null && packWord && Number.isInteger(value) && value <= mostPacks) {
       out ??= [...tokens];

@@ -29,7 +29,7 @@ export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, 
               (/^(is|was|are|were|weighs?|weighed)$/.test(one.text) && !isIngredient(tokens[k + 1]))) &&
             all.slice(n + 1).every((word) => light(word) || isWord(word, 'then')) &&
             (k - bars <= 3 ||
-              tokens.slice(bars + 1, k).every((word) => word.t === 'word' || isMark(word, ':×') || isCount(word))),
+              tokens.slice(bars + 1, k).every((word) => word.t === 'word' || isMark(word, ':×,') || isCount(word))),
         ))
   );
 }

@@ -224,11 +224,21 @@ function asStock(named: Named, amounts: readonly Amount[], items: readonly Item[
   if (named.meaning.kind !== 'role' || named.meaning.id !== 'solution') return named;
   const strong = amounts.some(({ quantity }) => quantity.dim === 'percent');
   const stockNamed = items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'stock');
-  const known = strong || (stockNamed && !weighsAlkali(items, binding));
+  // "my lye is a 50 % solution; 280 g of that solution"
+  const isStrengthSaid = (): boolean =>
+    binding.groups.some(
+      ({ things, amounts: figures }) =>
+        things.some((k) => isSolution(items[k])) && figures.some((k) => isShare(items[k])),
+    );
+  const known = strong || ((stockNamed || isStrengthSaid()) && !weighsAlkali(items, binding));
   return known && amounts.some(({ quantity }) => quantity.dim === 'mass')
     ? { ...named, meaning: { kind: 'stock', id: 'unsaid' } }
     : named;
 }
+
+const isSolution = (item: Item | undefined): boolean =>
+  item?.kind === 'thing' && item.named.meaning.kind === 'role' && item.named.meaning.id === 'solution';
+const isShare = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'percent';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
 

@@ -1,6 +1,6 @@
 /** Weights that follow from others of the post: said again, a sum, a difference, what came out of the mould. */
 import { keptLast } from './kept.ts';
-import { isIngredient, isMark, isMeasured, isWeight, isWord, wordAt } from './token-is.ts';
+import { isAny, isIngredient, isMark, isMeasured, isRole, isWeight, isWord, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 
 /** Where each weight is first said. */
@@ -30,6 +30,21 @@ export function isReference(tokens: readonly Token[], k: number, token: Figure):
   const isThe = pointers.has(before.text) && asks(verb);
   const isBare = asks(before) && !isIngredient(verb);
   return (isThe || isBare) && !isIngredient(tokens[k + 2]) && (firstSaid(tokens).get(weightKey(token)) ?? k) < k;
+}
+
+const isPieces = (token: Token): boolean =>
+  isRole(token, 'bars') || (token.t === 'word' && /^(?:pieces|slices|chunks|pucks)$/.test(token.text));
+
+/** "Hence the 8", of a share that was said before. */
+export function isShareAgain(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {
+  if (dim !== 'bare' || !/^(?:the|that)$/.test(wordAt(tokens, k - 1)) || isIngredient(tokens[k + 1])) return false;
+  return tokens.some(
+    (one, at) =>
+      at < k &&
+      one.t === 'quantity' &&
+      one.quantity.dim === 'percent' &&
+      Math.abs(100 * one.quantity.value - value) < 1e-9,
+  );
 }
 
 /** "I took it down from 98 g to 95 g", where one of the two was said before. */
@@ -93,6 +108,8 @@ export const isApart = (tokens: readonly Token[], k: number, token: Figure): boo
 /** "Out came 2 kg", "it came out at 1850 g": soap, where no ingredient follows. */
 export function isOutcome(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {
   if (dim !== 'mass' || isIngredient(tokens[k + 1]) || isIngredient(tokens[k + 2])) return false;
+  // "10 pieces, 1245 g together"
+  if (isRole(tokens[k + 1], 'total') && isAny(tokens, k - 6, k, isPieces)) return true;
   let at = k - 1;
   while (k - at <= 3 && /^(at|to|about|around|roughly|nearly|just|under|over)$/.test(wordAt(tokens, at))) at--;
   const [before, last] = [wordAt(tokens, at - 1), wordAt(tokens, at)];

@@ -6,10 +6,10 @@ import { isCounted, isEggs, isMeltPoint, isOfPages, isPageCount, isPortion, isYe
 import { isStock, isTakenFrom } from './left-over.ts';
 import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
 import { barsBefore, isBarWeight, isCutAt, isNet, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
-import { isApart, isChange, isLoneSum, isOutcome, isReference, isStatedSum } from './said-again.ts';
+import { isApart, isChange, isLoneSum, isOutcome, isReference, isShareAgain, isStatedSum } from './said-again.ts';
 import { signal } from './signal-words.ts';
 import type { Signals } from './signals.ts';
-import { isMeasured, isWeight } from './token-is.ts';
+import { isMark, isMeasured, isWeight } from './token-is.ts';
 import { asAside, type Token } from './tokens.ts';
 import { isHeld, isHoleSize, isHollow, isLoaf, isPack, isScale, isScaleStep, isSizeOf, isVessel } from './vessels.ts';
 
@@ -51,7 +51,8 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         out ??= [...tokens];
         out[k] = { ...token, quantity: { ...token.quantity, dim: 'temperature' } };
       }
-      if (told && isCounted(tokens, k, token)) aside(k, 'a count');
+      if ((told || isMark(tokens[k - 1], ',')) && isCounted(tokens, k, token)) aside(k, 'a count');
+      if (told && isShareAgain(tokens, k, token)) aside(k, 'said before');
     } else if (isMeasured(token)) {
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
       if (isPack(tokens, k, token) || (told && isHeld(tokens, k, token)) || isSizeOf(tokens, k, token))
@@ -85,7 +86,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (told && (isReference(tokens, k, token) || isChange(tokens, k, token))) aside(k, 'said before');
       if (told && isVessel(tokens, k, token)) aside(k, packed);
       if (isApart(tokens, k, token)) aside(k, 'a difference');
-      if (told && isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');
+      if ((told || isMark(tokens[k - 1], ',')) && isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');
       if (!told && (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token))) aside(k, 'a total that agrees');
       if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
       if (isIceOf(tokens, k, token)) aside(k, 'a part of what was said');

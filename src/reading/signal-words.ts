@@ -49,7 +49,7 @@ export const signal = {
 
 /** The words of each. */
 const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
-  part: 'half quarter',
+  part: 'half third quarter',
   every: 'per every each',
   following: 'after once when post past following',
   using: 'used using use took take taking need needed needs weighed',
@@ -70,12 +70,12 @@ const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
     'heat lid flame cook cooks cooked cooking gekocht kochen cuire cuit cuite cuisson cocido cotto schongarer crockpot crock slowcooker cooker hp zap zaps zapped zapping tongue gel gelled oven applesauce vaseline potato potatoes mash translucent glassy',
   ofIt: 'it that them those which this left remained',
   turning:
-    'im am none ran run became turned only topped made uses takes edit edited correction corrected erratum oops whoops woops sorry scratch strike meant wait typo mistyped misread mistake update updated instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed old previous not no nope never didnt minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped says say thinks reckons swears claims insists recommends would now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until ignore yesterday last earlier compared there normally usually otherwise',
+    'still im am none ran run became turned only topped made uses takes edit edited correction corrected erratum oops whoops woops sorry scratch strike meant wait typo mistyped misread mistake update updated instead place rather replace replaced replacing swap swapped swapping substitute substituted sub subbed switch switched change changed old previous not no nope never didnt minus without out skip skipped remove removed omit omitted delete deleted drop dropped ditch ditched forgot forget scrap scrapped says say thinks reckons swears claims insists recommends would now today time end actually really used once originally first formerly previously said wrote told typed posted had was before until ignore yesterday last earlier compared there normally usually otherwise',
   both: 'both',
   telling:
     'ignore forget disregard scrap never ago bar bars if original originally no nos recipe recipes book books card sheet leaflet video blog website page printout magazine calendar booklet instruction instructions calc calculator plan planned app slip note notes handout chart theory target supposed wanted meant intended going last previous earlier old former other first next later day used her hers his theirs their sister sisters brother brothers mother mothers mum mums mom moms mam dad dads father fathers aunt aunts auntie aunties uncle uncles gran grans granny grannys grandma grandmas grandmother grandmothers nan nans neighbour neighbours neighbor neighbors friend friends colleague cousin teacher husband wife daughter son he she they group groups batch nr number team version loaf pot try go attempt round second third fourth fifth 1st 2nd 3rd 4th 5th',
   retelling:
-    'im am none ran run became turned only topped toped made uses takes no not now out left kept gone off without minus instead place lieu rather sub subbed subbing should really actually dont didnt havent couldnt cant where for today time end reality truth went raised increased lowered cut corrected upped bumped ended settled only use used using take took once last usual usually normally otherwise previous previously earlier compared there original originally first formerly said says thinks reckons swears claims insists recommends would wrote told typed posted had was were ignore then before old yesterday recipe book card calculator calc sheet calls asks printed planned wanted supposed p oh hers his theirs taken expected so',
+    'still im am none ran run became turned only topped toped made uses takes no not now out left kept gone off without minus instead place lieu rather sub subbed subbing should really actually dont didnt havent couldnt cant where for today time end reality truth went raised increased lowered cut corrected upped bumped ended settled only use used using take took once last usual usually normally otherwise previous previously earlier compared there original originally first formerly said says thinks reckons swears claims insists recommends would wrote told typed posted had was were ignore then before old yesterday recipe book card calculator calc sheet calls asks printed planned wanted supposed p oh hers his theirs taken expected so',
 };
 /** Beginnings of words that give the last one, too. */
 const retold =

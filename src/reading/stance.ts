@@ -111,6 +111,8 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (isDenied(before, behind)) return 'once';
   if (othersBehind.test(behind) || wouldBefore.test(before)) return 'others';
   if (wroteBefore.test(text.slice(0, place))) return 'right';
+  // "since the last batch: water is # now"
+  if (/^ (?:of (?:the )?@ |@ )?(?:, )?now\b/.test(behind)) return 'now';
   if (onceBefore.test(before) || onceBehind.test(behind) || (wasBefore.test(before) && wasBehind.test(behind)))
     return 'once';
   if (place >= rightFrom && !doubtful.test(text.slice(Math.max(0, Math.min(rightFrom, text.length))))) return 'right';
@@ -174,7 +176,7 @@ const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
 
 /** Something was not there, and something else took its place. */
 const lacked =
-  /\b(?:(?:had|have|got|was|were) none(?! of the (?:normal|usual|regular|other|plain|ordinary|standard))|ran out|run out|(?:im|i am|was|were) (?:all )?out(?! in\b| on\b)|topp?ed (?:it |that )?up|in its place|made up (?:the|for the) (?:rest|difference|missing|gap))\b|\binstead(?! of)\b/;
+  /\b(?:(?:had|have|got|was|were) none(?! of the (?:normal|usual|regular|other|plain|ordinary|standard))|ran out|run out|(?:im|i am|was|were) (?:all )?out(?! in\b| on\b)|topp?ed (?:it |that )?up|in its place|made up (?:the|for the) (?:rest|difference|missing|gap))\b|(?<!\b(?:number|figure|amount|value|answer|percentage|way|method) )\binstead(?! of)\b/;
 
 /** The first words of a sentence with a figure and a fat of a lack or a swap that nothing `hears`. */
 export function lackIn(

@@ -1,5 +1,7 @@
 /** Texts of many hands. `accidents` must get first aid; `harmless` must not, because they are about a recipe or a bar. */
 export const accidents: readonly string[] = [
+  'I read the label over the jug and nearly fainted from the fumes of the lye',
+  'lye ran over the palm',
   'lard 500 g, coconut 200 g, 98 g NaOH, 200 g water. My boy coughs since, and his throat burns',
   'lard 500 g, coconut 200 g, 98 g NaOH, 200 g water. It hurts when I breathe in.',
   'lard 500 g, coconut 200 g, 98 g NaOH, 200 g water. Since the class breathing in hurts.',
@@ -777,6 +779,9 @@ export const accidents: readonly string[] = [
 ];
 
 export const harmless: readonly string[] = [
+  'My friend counted the 280 g as dry lye and nearly fainted.',
+  'I almost choked at the price of the lye.',
+  'What if I use lard instead of the palm? lye 140 g',
   'lard 500 g, coconut 200 g, 98 g NaOH, 200 g water. I have a sore throat and cough, so I use menthol',
   'My cat drank from the bowl of goat milk, so I have only 150 g left. olive 500, coconut 200, lye 98 g',
   'Two pounds of lard, four ounces of lye. Emil, not in your mouth! how much water?',

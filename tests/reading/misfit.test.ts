@@ -55,3 +55,72 @@ test('how the pot looked last time says nothing of what goes in now', () => {
   );
   expect([fats.length, after.length]).toEqual([3, 0]);
 });
+
+interface Read {
+  readonly fats: Readonly<Record<string, number>>;
+  readonly lye: number | undefined;
+  readonly water: number | null;
+}
+
+function whole(text: string): Read {
+  const { fats, alkali, waterGrams, doubts } = readRecipe(reader, text);
+  expect(doubts, text).toEqual([]);
+  const grams = Object.fromEntries(fats.map((one) => [one.id, one.grams]));
+  return { fats: grams, lye: alkali[0]?.grams, water: waterGrams };
+}
+
+const two = { lard: 500, 'coconut-oil': 250 };
+const weighed = '500 g lard, 250 g coconut oil, 112 g lye, 240 g water.';
+
+test.each([
+  `${weighed} Last time's bars, 10 of them, were 96 to 104 g when cut and 88 to 93 g after five weeks.`,
+  `${weighed} I checked the scale with a litre of water afterwards and it said 998 g.`,
+  `${weighed} It is pressed by hand into 5 tins of 110 ml, and left there.`,
+  `${weighed} Shea is dear here (11 euros the half kilo) and I don't want to feed it to the lye.`,
+  `${weighed} I rendered the lard with salt water, three goes.`,
+  `${weighed} At minute 30 it came up like milk at minute 30.`,
+  `${weighed} This morning I cut it: 10 pieces, 680 g together.`,
+  'Changed one thing since the last batch: water is 240 g now, it used to be 300. Lard 500 g, coconut oil 250 g, lye 112 g.',
+  '19.00 - 500 g lard\n19.10 - 250 g coconut oil\n19.20 - 112 g lye in 240 g water',
+  'Is it too much lye? 112 g in 240 g water, fats are lard 500 g, coconut oil 250 g.',
+  'Planned: 500 g lard, 250 g coconut oil, 50 g castor with 112 g lye and 240 g water. The castor is still standing on the counter, the rest is in the pot.',
+])('%s', (text) => {
+  expect(whole(text)).toEqual({ fats: two, lye: 112, water: 240 });
+});
+
+test('a solution that is told of with its strength, and taken from later', () => {
+  // 280 g of 50 % are 140 g of lye and 140 g of water
+  const text =
+    'I mix my lye ahead as a 50% solution by weight. For this batch I weighed 280 g of that solution plus 130 g extra water into 600 g olive oil, 250 g coconut oil and 150 g shea butter.';
+  expect(whole(text)).toMatchObject({ lye: 140, water: 270 });
+  const loaf =
+    'I keep a 50% NaOH stock. For this loaf: 280 g of the stock and 90 g extra water. 500 g olive oil, 250 g coconut oil, 200 g palm oil.';
+  expect(whole(loaf)).toMatchObject({ lye: 140, water: 230 });
+});
+
+test('a share that makes the whole, with the weight of the whole', () => {
+  expect(whole('Laundry soap, zero scent: 100 % coconut, 900 g of it, lye 160 g, water 340 g').fats).toEqual({
+    'coconut-oil': 900,
+  });
+  const { fats, superfat } = readRecipe(
+    reader,
+    'I have 3 x 250 g of coconut oil. How much lye? Superfat 8 %. It dries the hands, hence the 8, they say.',
+  );
+  expect([fats[0]?.grams, superfat]).toEqual([750, 0.08]);
+});
+
+test('a part of the post that is no recipe is not the one that counts', () => {
+  const text = `Pot of today: ${weighed.replaceAll(', ', '\n')}\n\nNow I lie awake. The lye is from a new 1 kg tub at 6.49, the old tub was 98 %, I don't suppose that the fat matters.`;
+  expect(readRecipe(reader, text).fats.map(({ id }) => id)).toEqual(['lard', 'coconut-oil']);
+});
+
+test('what is cooked until it looks like mash was in the pot before', () => {
+  const { fats, after } = readRecipe(
+    reader,
+    'I cooked 700 g olive oil and 300 g coconut oil with 147 g NaOH and 380 g water until it looked like mashed potatoes, no zap. After the cook I stirred in 50 g of shea butter.',
+  );
+  expect([fats.map(({ id }) => id), after.map(({ id }) => id)]).toEqual([
+    ['olive-oil-virgin', 'coconut-oil'],
+    ['shea-butter'],
+  ]);
+});
