@@ -3,14 +3,13 @@
  * of people, degrees that say no unit.
  */
 import { inStore } from './in-store.ts';
-import { othersSoap, otherUse, soapNamed } from './other-use.ts';
+import { drunk, othersSoap, otherUse, soapNamed } from './other-use.ts';
 import { listed, signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
 import { isIngredient, isMeasured, isRole, isStop } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere, weighedFats } from './weighed.ts';
 
-const drunk = 'what somebody drank';
 const otherWeight = 'the weight of something else';
 const ofOthers = 'of somebody else';
 const ruleOfOthers = 'a rule of others';

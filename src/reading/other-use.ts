@@ -4,7 +4,7 @@
  */
 import { inStore } from './in-store.ts';
 import type { Signals } from './signals.ts';
-import { isIngredient, isRole, isStop } from './token-is.ts';
+import { isIngredient, isMeasured, isRole, isStop } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere, weighedFats } from './weighed.ts';
 
@@ -14,6 +14,7 @@ interface OtherUse {
   readonly names: readonly number[];
 }
 
+export const drunk = 'what somebody drank';
 export const otherUse = 'for something else';
 export const othersSoap = 'of somebody else’s soap';
 export const soapNamed = 'of a soap that was made';
@@ -32,12 +33,28 @@ const called = wordsOf('one ones bar bars soap soaps loaf batch');
 const weighing = /^(?:weighs?|weighed|is|was|are|were)$/;
 const ofAir = wordsOf('hygrometer humid humidity moisture battery damp fog rain cloud sunny');
 const theirs = wordsOf('hers theirs');
-const ours = wordsOf('mine this same');
+const ours = wordsOf('mine this same i recipe');
+const others = wordsOf('her his their cousin aunt uncle friend neighbour neighbor sister brother colleague she he');
+const drinking = wordsOf('drunk drank drink drinking sipping sipped hiccups cheers');
+const drinks = wordsOf('beer wine milk cow-milk coffee tea stout hard-cider');
+const vinegars = wordsOf('vinegar acetic-acid');
+const isNamed = (token: Token | undefined, ids: ReadonlySet<string>): boolean =>
+  token?.t === 'name' && token.meaning.kind !== 'role' && ids.has(token.meaning.id);
 const checking = wordsOf('checked check tested test calibrated calibrate verified compared');
 const waiting = wordsOf('still waiting waits untouched unopened spare sits stands');
 const places = wordsOf('cellar pantry larder cupboard attic shed garage freezer fridge basement storeroom');
 /** Of all that is looked for, one of these is in the post. */
-const cues: ReadonlySet<string> = new Set([...purposes, ...called, ...ofAir, ...theirs, ...checking, ...waiting]);
+const cues: ReadonlySet<string> = new Set([
+  ...purposes,
+  ...called,
+  ...ofAir,
+  ...theirs,
+  ...others,
+  ...drinking,
+  ...vinegars,
+  ...checking,
+  ...waiting,
+]);
 const most = 24;
 
 function sentence(tokens: readonly Token[], k: number): readonly [number, number] {
@@ -62,10 +79,17 @@ function otherUseOf(
   if (dim !== 'percent' && words.some((one) => isRole(one, 'scale')) && has(checking))
     return { reason: otherUse, names: words.flatMap((one, n) => (isIngredient(one) ? [from + n] : [])) };
   const names = (): number[] => words.flatMap((one, n) => (isIngredient(one) ? [from + n] : []));
+  const superfats = (): number[] => words.flatMap((one, n) => (isRole(one, 'superfat') ? [from + n] : []));
+  // "her last year's bars had 6 % superfat"
+  if ((dim === 'percent' || dim === 'bare') && has(others) && has(called) && !has(ours) && superfats().length > 0)
+    return { reason: othersSoap, names: superfats() };
   if (dim === 'percent') {
+    // "vinegar, 5 %": how strong it is, and no share of the fats
+    const isVinegar = [k - 2, k - 1, k + 1].some((at) => isIngredient(tokens[at]) && isNamed(tokens[at], vinegars));
+    if (isVinegar && !words.some(isMeasured)) return { reason: 'how strong it is', names: [] };
     if (has(ofAir) && names().length === 0) return { reason: otherUse, names: [] };
     if (!has(theirs) || has(ours)) return null;
-    const roles = words.flatMap((one, n) => (isRole(one, 'superfat') ? [from + n] : []));
+    const roles = superfats();
     const fat = names();
     const isOfFat = fat.length === 1 && weighedElsewhere(tokens, fat[0] ?? 0);
     return roles.length > 0 || isOfFat ? { reason: othersSoap, names: [...roles, ...fat] } : null;
@@ -73,6 +97,7 @@ function otherUseOf(
   if (dim !== 'mass' && dim !== 'volume' && !(dim === 'bare' && !inWords)) return null;
   const own = names();
   if (own.length !== 1 || words.filter((one) => one.t === 'quantity').length > 1) return null;
+  if (has(drinking) && !has(putting) && isNamed(tokens[own[0] ?? 0], drinks)) return { reason: drunk, names: own };
   const behind = words.findIndex((one) => wordAt(one) === 'for');
   if (behind >= 0 && words.slice(behind + 1, behind + 5).some((one) => purposes.has(wordAt(one))) && !has(putting))
     return { reason: otherUse, names: own };
@@ -90,7 +115,7 @@ const leastFats = 2;
 /** The tokens with such figures set aside, and their names made words. */
 export function otherUses(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   const cued: number[] = [];
-  for (let k = 0; k < tokens.length; k++) if (cues.has(wordAt(tokens[k]))) cued.push(k);
+  for (let k = 0; k < tokens.length; k++) if (cues.has(wordAt(tokens[k])) || isNamed(tokens[k], vinegars)) cued.push(k);
   if (cued.length === 0) return tokens;
   let next = 0;
   let out: Token[] | null = null;

@@ -124,3 +124,25 @@ test('what is cooked until it looks like mash was in the pot before', () => {
     ['shea-butter'],
   ]);
 });
+
+test.each([
+  'I put vinegar 10 % along the window for the ants.',
+  'I have drunk one beer of 0.5 l while typing, please forgive spelling.',
+  'My cousin used superfat 20 for a salt bar in her contest and came third.',
+  "Her last year's cucumber bars had 6 % superfat and a bow.",
+])('beside a question for lye: %s', (sentence) => {
+  const asked = '500 g lard, 250 g coconut oil. How much lye?';
+  for (const text of [`${asked} ${sentence}`, `${sentence}\n${asked}`]) {
+    const { fats, liquids, acids, superfat, doubts } = readRecipe(reader, text);
+    expect([fats.map(({ grams }) => grams), liquids, acids, superfat, doubts]).toEqual([[500, 250], [], [], null, []]);
+  }
+});
+
+test.each([
+  'My wife insisted on 30 g castor oil.',
+  'It has 30 g of castor oil.',
+  'The castor oil, 30 g, is from my aunt.',
+])('an ingredient that is only told of is one all the same: %s', (sentence) => {
+  const { fats, doubts } = readRecipe(reader, `${weighed} ${sentence}`);
+  expect([fats.map(({ id }) => id), doubts]).toEqual([['lard', 'coconut-oil', 'castor-oil'], []]);
+});
