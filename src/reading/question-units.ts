@@ -48,7 +48,8 @@ export function unitsOf(prims: readonly Prim[], tokens: readonly Token[], lexico
     const torn =
       hit !== null && prims.slice(token.from + 1, hit.end).some((prim) => prim.kind === 'number' && !prim.glued);
     const found = (torn ? null : hit) ?? letterAt(prims, token, before);
-    if (!found) continue;
+    // "less than last week" wants no weeks
+    if (!found || (found.unit.dimension === 'time' && /^(?:last|next|this|past|previous)$/.test(before))) continue;
     let to = at + 1;
     while (to < tokens.length && (tokens[to]?.from ?? 0) < found.end) to += 1;
     // "l", "g", "c" as a word of its own needs a word that leads to it, or the end behind it

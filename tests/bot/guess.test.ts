@@ -54,6 +54,7 @@ test.each([
   [`${recipe}, 20 g lavender. When may the lavender go in?`, 'scent'],
   [`${recipe}, 20 g lavender. At what temperature can I add the lavender?`, 'scent'],
   [`cook this: ${recipe}`, 'cook'],
+  ['same recipe as last week only this time 20 g less lye, is that fine?', 'unclear'],
   [`summary of this recipe: ${recipe}`, 'summary'],
   ['help i do not know where to begin', 'help'],
   ['help scale', 'help'],

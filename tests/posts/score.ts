@@ -57,6 +57,10 @@ export const sets = [
   'blind-23',
   'blind-24',
   'blind-25',
+  'blind-26',
+  'blind-27',
+  'blind-28',
+  'blind-29',
 ] as const;
 
 export function posts(set: string): readonly Post[] {
