@@ -94,3 +94,10 @@ export function isPaid(tokens: readonly Token[], k: number, { quantity: { dim, t
   if (/^(offer|sale|special|reduced|down|discount)$/.test(wordAt(tokens, k - 2))) return true;
   return isAny(tokens, k - 5, k - 1, (one) => gives(one, signal.selling));
 }
+
+/** "Shea at 12 pounds a bag": money, and no weight. */
+export const isPoundsPaid = (tokens: readonly Token[], k: number, { quantity: { text } }: Figure): boolean =>
+  /pounds?$/i.test(text) &&
+  /^(?:at|for|cost|costs|was|is|now|only)$/.test(wordAt(tokens, k - 1)) &&
+  /^(?:a|per|each)$/.test(wordAt(tokens, k + 1)) &&
+  isPot(tokens[k + 2]);

@@ -1,5 +1,5 @@
 /** Figures whose neighbours say that they are no amount, found before amounts look for their names. */
-import { boughtOf, costOf, isOwnWeight, isPaid, priced, reach } from './bought.ts';
+import { boughtOf, costOf, isOwnWeight, isPaid, isPoundsPaid, priced, reach } from './bought.ts';
 import { packed } from './columns.ts';
 import { conversionOf } from './conversions.ts';
 import { isCounted, isEggs, isMeltPoint, isOfPages, isPageCount, isPortion, isYear } from './counts.ts';
@@ -55,6 +55,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (told && isShareAgain(tokens, k, token)) aside(k, 'said before');
     } else if (isMeasured(token)) {
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
+      if (told && isPoundsPaid(tokens, k, token)) aside(k, 'a price');
       if (isPack(tokens, k, token) || (told && isHeld(tokens, k, token)) || isSizeOf(tokens, k, token))
         aside(k, packed);
       const whole = speaksOfIt && ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;

@@ -44,6 +44,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     `\\b(?:the|my|our|in|on|of|with|from|for|that) (?:very )?${earlier} ${batch}\\b`,
     `^(?:${earlier}|first) ${batch}\\b`,
     "\\blast (?:spring|summer|autumn|fall|winter|christmas|easter|night)(?:s|'s?| (?:i|we|it) (?:ha[ds]|used|took|made|was|were|put)) ",
+    '^(?:back )?in (?:the )?(?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december) (?:i|we|it) (?:had|used|took|made|put|was)\\b',
     `\\b(?:i|we) used to (?:make|take|use|put|have|do|weigh)\\b`,
   ],
   others: [

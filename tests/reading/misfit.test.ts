@@ -130,6 +130,8 @@ test.each([
   'I have drunk one beer of 0.5 l while typing, please forgive spelling.',
   'My cousin used superfat 20 for a salt bar in her contest and came third.',
   "Her last year's cucumber bars had 6 % superfat and a bow.",
+  'Shea is at 12 pounds a bag these days.',
+  'In spring I had 150 g lye in it.',
 ])('beside a question for lye: %s', (sentence) => {
   const asked = '500 g lard, 250 g coconut oil. How much lye?';
   for (const text of [`${asked} ${sentence}`, `${sentence}\n${asked}`]) {
