@@ -98,6 +98,14 @@ test('a solution that is told of with its strength, and taken from later', () =>
   expect(whole(loaf)).toMatchObject({ lye: 140, water: 230 });
 });
 
+test('pounds a bag are money', () => {
+  const { fats } = readRecipe(
+    reader,
+    '500 g lard, 250 g coconut oil. How much lye? Shea is at 12 pounds a bag these days.',
+  );
+  expect(fats.map(({ id }) => id)).toEqual(['lard', 'coconut-oil']);
+});
+
 test('a share that makes the whole, with the weight of the whole', () => {
   expect(whole('Laundry soap, zero scent: 100 % coconut, 900 g of it, lye 160 g, water 340 g').fats).toEqual({
     'coconut-oil': 900,
@@ -130,7 +138,6 @@ test.each([
   'I have drunk one beer of 0.5 l while typing, please forgive spelling.',
   'My cousin used superfat 20 for a salt bar in her contest and came third.',
   "Her last year's cucumber bars had 6 % superfat and a bow.",
-  'Shea is at 12 pounds a bag these days.',
   'In spring I had 150 g lye in it.',
 ])('beside a question for lye: %s', (sentence) => {
   const asked = '500 g lard, 250 g coconut oil. How much lye?';
