@@ -8,7 +8,16 @@ export type Change =
   /** Less of it was there: the figure that counts. */
   | { readonly kind: 'fewer'; readonly gone: number; readonly comes: number }
   /** A part of something: nobody knows how much stays. */
-  | { readonly kind: 'part'; readonly gone: number };
+  | { readonly kind: 'part'; readonly gone: number; readonly comes: number | null }
+  /** "Those 300 g are lard here": in the place of what weighs as much as the figure. */
+  | { readonly kind: 'those'; readonly gone: null; readonly comes: number; readonly figure: number }
+  /** Something else takes the place of so much of it: a fraction, or the token of the figure. */
+  | {
+      readonly kind: 'share';
+      readonly gone: number | null;
+      readonly comes: number;
+      readonly by: { readonly fraction: number } | { readonly figure: number };
+    };
 
 const some =
   '(?:(?:the|my|any|all|that|of|some|half|part|most|third|quarter|a|in|same(?: (?:weight|amount|quantity))?) |# )*';
@@ -51,6 +60,11 @@ const swaps: readonly RegExp[] = [
   `${gone} (?:became|turned into|was replaced by|got replaced by|went over to) ${comes}`,
   `\\bno ${gone}[^#@.]{0,30}\\b(?:instead|in its place)(?: of (?:it|that))? (?:, )?(?:i |we |it |there )?(?:am |now |have |is |just )*(?:use|used|using|take|took|put|went with|goes|went|comes) ${comes}`,
   `\\b(?:use|used|using|take|took) ${comes} for ${gone}${end}`,
+  `\\b(?:dont|do not|didnt|never|wont|cant) (?:use|like|do|want|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and|,) (?:for me |with me |in mine |here )?(?:thats|its|theyre|(?:those|these|that|the|it|all|her|his|their) (?:# )?(?:of it |of that )?(?:is|are|was|were|became|become|becomes|goes|went|gets|get)) (?:now |all |to |as |in |just )*${comes}`,
+  `\\b(?:in|with|for) (?:me|mine|my version|my batch|my pot) (?:the |her |his |their |that |those |these )*(?:# (?:of )?)?(?<gone>@) (?:is|are|was|were|became|becomes) (?:now |all |just )*${comes}`,
+  `(?<gone>@) (?:# )?(?:, )?(?:is|are|was|were|became|becomes) (?:now |all |just )*${comes} (?:# )?(?:in|with|for|at) (?:me|mine|my version|my batch|my pot)\\b`,
+  `\\b(?:where|when) (?:she|he|they|it|the (?:book|recipe|card|page)) (?:has|have|had|says|said|puts|takes|uses|used|took) ${gone} (?:, )?(?:i|we|mine|it|theres|there) (?:is |now |have |has |just )*(?:have|has|had|use|used|take|took|put|is|goes|went|says|with) ${comes}`,
+  `\\b(?:for|in place of) (?:her|his|their|the) ${gone} (?:, )?(?:i|we) (?:have |now |just )*(?:use|used|take|took|put|have|had)(?: in)? ${comes}`,
   `\\bnot ${gone} (?:, )?but ${comes}`,
   `\\b(?:by|with|for) ${gone} i meant ${comes}`,
   `\\b(?:its|it is|i meant|meant|that is|thats|should be|should read|actually|edit :|is|sorry ,) ${comes} (?:, )?(?:and )?not ${gone}`,
@@ -68,11 +82,61 @@ const inItsPlace = new RegExp(
   'd',
 );
 
+const partOf = '(?:a |one |about )?(?<part>half|third|quarter|#) (?:of )?(?:the |my |that |her |his )?';
+const became =
+  '(?:(?:is|was|are|were|has|have|been|now|replaced|swapped|became|become|becomes|gets|got|went|goes|turned) )(?:(?:now|been|replaced|swapped|substituted|exchanged|by|with|for|into|over|to|today|the|some) )*';
+/** "Half of it is now lard", "replaced a third of the palm with lard", "lard instead of 100 g of the palm". */
+const shares: readonly RegExp[] = [
+  `(?<!\\bother )(?<![#@\\w])${partOf}(?:it|that|them|(?<gone>@)) ${became}(?<comes>@)`,
+  `\\b${swapping} (?:out )?${partOf}(?:it|that|them|(?<gone>@)) (?:out )?(?:for|with|by|to|against) (?:the |some )?(?<comes>@|# (?:of )?@)`,
+  `(?<comes>@) (?:# )?(?:(?:is|was|went|goes|in) )*(?:instead of|in place of|in the place of|in lieu of|replaces|replaced|replacing) ${partOf}(?<gone>@)`,
+  `\\b(?:use|used|using|take|took|put|put in) (?<comes>@) for ${partOf}(?<gone>@)`,
+  `\\b(?:instead of|in place of) ${partOf}(?<gone>@) (?:, )?(?:i |we |its |there )?(?:am |is |have |now |just )*(?:use|used|using|take|took|put|with|goes|went|comes|put in) (?<comes>@|# (?:of )?@)`,
+].map((pattern) => new RegExp(pattern, 'd'));
+const fractions: Readonly<Record<string, number>> = { half: 1 / 2, third: 1 / 3, quarter: 1 / 4 };
+
+const those =
+  /\b(?:those|these|that|her|his|their|the) (?<part>#) (?:of it )?(?:is|are|was|were|became|will be) (?:now |all |just )*(?<comes>@)(?! #)/d;
+const unsure = /\?|\b(?:if|would|could|should|maybe|perhaps|might|or)\b/;
+
+function thoseIn(sentence: Sentence): Change | null {
+  const { text } = sentence;
+  const at = those.exec(text)?.indices?.groups;
+  const [part, comes] = [at?.['part']?.[0], at?.['comes']?.[0]];
+  if (part === undefined || comes === undefined || unsure.test(text)) return null;
+  return { kind: 'those', gone: null, comes: sentence.tokenAt(comes), figure: sentence.tokenAt(part) };
+}
+
+function shareIn(sentence: Sentence): Change | null {
+  const { text } = sentence;
+  if (!parting.test(text)) return null;
+  for (const pattern of shares) {
+    const found = pattern.exec(text);
+    const { part = '', comes: what = '' } = found?.groups ?? {};
+    const at = found?.indices?.groups;
+    const [, to] = at?.['comes'] ?? [];
+    const [of] = at?.['part'] ?? [];
+    if (!at || to === undefined || of === undefined || what === '') continue;
+    // "3.7 ounces, that is the lye"
+    if (part === '#' && !at['gone'] && !/# of /.test(found?.[0] ?? '')) continue;
+    const fraction = fractions[part];
+    return {
+      kind: 'share',
+      gone: at['gone'] ? sentence.tokenAt(at['gone'][0]) : null,
+      comes: sentence.tokenAt(to - 1),
+      by: fraction === undefined ? { figure: sentence.tokenAt(of) } : { fraction },
+    };
+  }
+  return null;
+}
+
+const parting = /\b(?:half|third|quarter)\b|# (?:of )?(?:the |my |that |her |his )?(?:@|it\b|that\b|them\b)/;
+
 const cue =
   /\b(?:still|out|none|ran|run|became|turned|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
-  /\b(?:still|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|really|actually|dont|didnt|havent|couldnt|cant|where it says)\b|[#@] for |\bfor it\b|[-=] >/;
+  /\b(?:still|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|really|actually|dont|didnt|havent|couldnt|cant|wont|where (?:it|she|he|they|the)|(?:with|for|in) (?:me|mine|her|his|the))\b|[#@] for |\bfor it\b|[-=] >/;
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
@@ -113,19 +177,24 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   if (remark.test(text)) return [{ kind: 'out', gone: null }];
   const left = text.includes('never') && !/\b(?:if|would|until)\b/.test(text) ? neverIn.exec(text) : null;
   if (left) return [{ kind: 'out', gone: sentence.tokenAt(left.indices?.groups?.['gone']?.[0] ?? 0) }];
+  const same = text.includes(' #') ? thoseIn(sentence) : null;
   const isLess = text.includes('only') || text.includes(' at #');
   const isChanged = changing.test(text);
-  if (!isLess && !isChanged) return none;
-  if (!(cue.test(text) || text.includes('only')) || wondering.test(text) || strangers.test(text)) return none;
+  const isParted = parting.test(text);
+  if (!isLess && !isChanged && !isParted) return same ? [same] : none;
+  if (!isParted && !(cue.test(text) || text.includes('only'))) return same ? [same] : none;
+  if (wondering.test(text) || strangers.test(text)) return same ? [same] : none;
   const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
     sentence.tokenAt(found.indices?.groups?.[name]?.[0] ?? 0);
   const less = isLess ? fewer.exec(text) : null;
   if (less) return [{ kind: 'fewer', gone: place(less, 'gone'), comes: place(less, 'comes') }];
+  const share = isParted ? shareIn(sentence) : null;
+  if (share) return [share];
   if (isChanged && text.includes('@')) {
     for (const pattern of allSwaps) {
       const found = pattern.exec(text);
       if (!found) continue;
-      if (partly.test(text)) return [{ kind: 'part', gone: place(found, 'gone') }];
+      if (partly.test(text)) return [{ kind: 'part', gone: place(found, 'gone'), comes: place(found, 'comes') }];
       const eitherWay = pattern === swapFor;
       const list: Change[] = [{ kind: 'swap', gone: place(found, 'gone'), comes: place(found, 'comes'), eitherWay }];
       let from = found.index + found[0].length;
@@ -138,14 +207,16 @@ export function changesIn(sentence: Sentence): readonly Change[] {
       return list;
     }
     const replaced = inItsPlace.exec(text);
-    const changes: Change[] = outs.flatMap((pattern) => {
+    const changes: Change[] = outs.flatMap((pattern): Change[] => {
       const found = pattern.exec(text);
       if (!found) return [];
-      return [{ kind: partly.test(text) ? 'part' : 'out', gone: place(found, 'gone') }];
+      const at = place(found, 'gone');
+      return partly.test(text) ? [{ kind: 'part', gone: at, comes: null }] : [{ kind: 'out', gone: at }];
     });
     if (replaced) changes.push({ kind: 'swap', gone: null, comes: place(replaced, 'comes'), eitherWay: false });
     if (changes.length > 0) return changes;
   }
+  if (same) return [same];
   return itOut.test(text) && mind.test(text) ? [{ kind: 'out', gone: null }] : none;
 }
 

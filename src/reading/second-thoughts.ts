@@ -73,7 +73,7 @@ export function secondThoughts(
   const tells = tellingsIn(sentences, tokens);
   const changes = sentences.map((sentence, k) =>
     changesIn(sentence).filter((change) => {
-      const at = change.gone ?? ('comes' in change ? change.comes : sentence.from);
+      const at = change.gone ?? ('comes' in change ? change.comes : null) ?? sentence.from;
       const { telling, carried } = tells?.(k, sentence.placeOf(at)) ?? { telling: null, carried: false };
       return carried || !(telling === 'later' || telling === 'once' || telling === 'others');
     }),
@@ -130,9 +130,13 @@ export function secondThoughts(
 function lessen({ lessened }: Post, at: number, before: Quantity, now: Quantity): void {
   const value = before.value - now.value;
   if (value <= 0 || before.dim !== now.dim) return;
-  const factor = before.unit?.factor ?? 1;
-  const text = `${Number((value / factor).toPrecision(4))} ${before.unit?.id ?? ''}`.trim();
-  lessened.push({ at, by: { ...before, value, other: null, text, numbers: [] } });
+  lessened.push({ at, by: withValue(before, value) });
+}
+
+/** So much in the unit of a quantity. */
+function withValue(of: Quantity, value: number): Quantity {
+  const text = `${Number((value / (of.unit?.factor ?? 1)).toPrecision(4))} ${of.unit?.id ?? ''}`.trim();
+  return { ...of, value, other: null, text, numbers: [] };
 }
 
 /** "I made up the missing ounce with lard". */
@@ -180,9 +184,94 @@ function spokenOf(post: Post, sentence: Sentence): Said | undefined {
     : undefined;
 }
 
+/** "Half of it is now lard": what the one has less, the other has. */
+function applyShare(post: Post, change: Extract<Change, { kind: 'share' }>, k: number): void {
+  const sentence = post.sentences[k];
+  if (!sentence) return;
+  const comes = thingAt(post, change.comes);
+  const it = change.gone === null ? null : thingAt(post, change.gone);
+  const before = post.said.findLast((one) => isFat(one) && Math.max(one.amount.from, one.thing.from) < change.comes);
+  const key = it?.key ?? (before && sentence.from - before.amount.to <= nearby ? before.key : null);
+  if (!comes || key === null || comes.key === key) return;
+  const kinds = [key, comes.key].map((one) => one.replace(/ .*/, ''));
+  if (!/^(?:fat,fat|(?:water|liquid),(?:water|liquid))$/.test(kinds.join())) {
+    if (kinds[0] === 'fat' && it) post.unclear ??= it.thing.named.text;
+    return;
+  }
+  const { by } = change;
+  const figure =
+    'figure' in by ? post.items.find((one): one is Amount => isAmount(one) && one.from === by.figure) : null;
+  const rows = post.said.filter((one) => one.key === key && one.amount !== figure && !post.gone.has(one.amount));
+  const own = post.said.find((one) => one.thing === comes.thing && one.amount !== figure);
+  const others = post.said.filter((one) => one.key === comes.key && one !== own);
+  const [row] = rows;
+  if (!row) return;
+  // the list behind it has both
+  if (others.length > 0 && others.every(({ amount }) => amount.from > change.comes) && figure === null) return;
+  const whole = row.amount.quantity;
+  const given = figure?.quantity;
+  const isFraction = given?.dim === 'percent' || (given?.dim === 'bare' && given.value < 1);
+  const so = given && !isFraction ? alike(given, whole) : null;
+  const moved = so
+    ? so.dim === whole.dim
+      ? so.value
+      : 0
+    : ('fraction' in by ? by.fraction : (given?.value ?? 0)) * whole.value;
+  const isAll = moved >= 0.995 * whole.value;
+  if (isAll && change.gone !== null) {
+    applyChange(post, { kind: 'swap', gone: change.gone, comes: change.comes, eitherWay: false }, k);
+    return;
+  }
+  const ofIt = it?.thing.named.text ?? row.thing.named.text;
+  if (others.length > 0 || rows.some(({ amount }) => !isSame(amount.quantity, whole)) || moved <= 0 || isAll) {
+    post.unclear ??= ofIt;
+    return;
+  }
+  const [stays, goes] = [withValue(whole, whole.value - moved), withValue(whole, moved)];
+  for (const one of rows) {
+    post.instead.set(one.amount, { ...one.amount, quantity: stays, same: null });
+    if (one !== row) drop(post, one);
+  }
+  if (figure) post.gone.add(figure);
+  if (it && it.thing !== row.thing) post.gone.add(it.thing);
+  if (!own) post.given.set(comes.thing, amountItem(goes, comes.thing.to, comes.thing.to));
+  const taken = own ? own.amount.quantity : goes;
+  post.back.push({
+    text: `I took ${written(taken)} of ${comes.thing.named.text} in the place of ${written(goes)} of ${row.thing.named.text}, which leaves ${written(stays)}, as the post says.`,
+    gone: [...figures(rows.slice(1)), whole, ...(figure ? [figure.quantity] : [])],
+    from: sentence.from,
+    to: sentence.to,
+  });
+}
+
+/** Tokens between a figure and the sentence that speaks of it, at the most. */
+const nearby = 2;
+
+/** "No castor in the house, so I left it out", "I took lard instead of the palm", and then the list as it was. */
+function isOfWhatFollows(post: Post, change: Change, sentence: Sentence): boolean {
+  if (change.kind === 'out') return ahead.test(sentence.text);
+  const comes = change.kind === 'swap' && change.gone !== null ? thingAt(post, change.comes) : null;
+  return comes !== null && !post.said.some((one) => one.key === comes.key && one.amount.from >= sentence.to);
+}
+
 function applyChange(post: Post, change: Change, k: number): void {
   const sentence = post.sentences[k];
   if (!sentence) return;
+  if (change.kind === 'share') {
+    applyShare(post, change, k);
+    return;
+  }
+  if (change.kind === 'those') {
+    const own = post.said.find(({ amount }) => amount.from === change.figure);
+    const key = thingAt(post, change.comes)?.key;
+    const alikes = post.said.filter(
+      (one) => own && isFat(one) && one.key !== key && isSame(one.amount.quantity, own.amount.quantity),
+    );
+    const [row, ...more] = alikes.filter((one) => !post.gone.has(one.amount));
+    if (row && more.some((one) => one.key !== row.key)) post.unclear ??= row.thing.named.text;
+    else if (row) applyChange(post, { kind: 'swap', gone: row.thing.from, comes: change.comes, eitherWay: false }, k);
+    return;
+  }
   const span = { from: sentence.from, to: sentence.to };
   const it =
     change.gone === null ? (change.kind === 'out' ? spokenOf(post, sentence) : undefined) : thingAt(post, change.gone);
@@ -193,8 +282,8 @@ function applyChange(post: Post, change: Change, k: number): void {
   if (key === null) return;
   const all = post.said.filter((one) => one.key === key && !post.gone.has(one.amount));
   const earlier = all.filter((one) => one.amount.from < sentence.to);
-  // "no castor in the house, so I left it out", and then the list
-  const had = change.kind === 'out' && earlier.length === 0 && ahead.test(sentence.text) ? all : earlier;
+  const isAhead = earlier.length === 0 || (change.kind === 'swap' && earlier.every((one) => one.thing === it?.thing));
+  const had = isAhead && isOfWhatFollows(post, change, sentence) ? all : earlier;
   const label = it?.thing.named.text ?? had[0]?.thing.named.text ?? '';
   if (change.kind === 'fewer') {
     const less = post.items.find((item): item is Amount => isAmount(item) && item.from === change.comes);
@@ -213,7 +302,10 @@ function applyChange(post: Post, change: Change, k: number): void {
     return;
   }
   if (change.kind === 'part') {
-    if (had.length > 0) post.unclear ??= label;
+    const comes = change.comes === null ? null : thingAt(post, change.comes);
+    // the list behind it has both
+    const isListed = comes !== null && post.said.some((one) => one.key === comes.key && one.thing !== comes.thing);
+    if (had.length > 0 || (all.length > 0 && !isListed)) post.unclear ??= label;
     return;
   }
   if (change.kind === 'out') {

@@ -89,6 +89,22 @@ describe('a later sentence', () => {
       `${recipe.replaceAll(' g', ' oz').replace('330 oz.', '330 oz')}\nEDIT: all of these are grams, my keyboard put oz`,
       plain,
     ],
+    [`${recipe} Half the palm is lard now.`, { ...plain, 'palm-oil': 125, lard: 125 }],
+    [`${recipe} I replaced 100 g of the palm with lard.`, { ...plain, 'palm-oil': 150, lard: 100 }],
+    [`20 % of the palm is tallow this time.\n${recipe}`, { ...plain, 'palm-oil': 200, 'tallow-beef': 50 }],
+    [
+      `Had 250 g palm in the plan but half of it is now rice bran. Rest: olive 500 g, coconut 250 g, NaOH 145 g, water 330 g`,
+      { ...plain, 'palm-oil': 125, 'rice-bran-oil': 125 },
+    ],
+    [`Instead of half the palm I used 130 g of lard.\n${recipe}`, { ...plain, 'palm-oil': 125, lard: 130 }],
+    [`${recipe} Half of the water is goat milk.`, { ...plain, water: 165 }],
+    [`${recipe} I don't use palm, so that is tallow in mine.`, { ...palmless, 'tallow-beef': 250 }],
+    [
+      `${recipe.replace('coconut 250', 'coconut 240')} I never buy palm. Those 250 g are lard here.`,
+      { ...palmless, 'coconut-oil': 240, lard: 250 },
+    ],
+    [`Where she has palm I have tallow.\n${recipe}`, { ...palmless, 'tallow-beef': 250 }],
+    [`The palm is tallow in mine.\n${recipe}`, { ...palmless, 'tallow-beef': 250 }],
   ])('changes what was said: %s', (text, grams) => {
     const { doubts, told, ...got } = read(text);
     expect(doubts).toEqual([]);
@@ -96,12 +112,14 @@ describe('a later sentence', () => {
     expect(told).toBeGreaterThan(0);
   });
 
-  test.each([`${recipe} We had run out, so 200 g lard topped it up.`, `${recipe} Instead 200 g lard went in.`])(
-    'asks about what was lacking, and nobody knows what: %s',
-    (text) => {
-      expect(read(text).doubts).toContain('corrected');
-    },
-  );
+  test.each([
+    `${recipe} We had run out, so 200 g lard topped it up.`,
+    `${recipe} Instead 200 g lard went in.`,
+    `I've swapped some of the palm for lard. It was: ${recipe}`,
+    `${recipe} Those 250 g are lard here.`,
+  ])('asks about what was lacking, and nobody knows what: %s', (text) => {
+    expect(read(text).doubts).toContain('corrected');
+  });
 
   test('a lye of last time is none of a recipe whose lye is asked for', () => {
     const { grams, doubts } = read(
@@ -137,7 +155,7 @@ describe('a later sentence', () => {
   });
 
   test.each([
-    `${recipe} I replaced half the palm with lard.`,
+    `${recipe} I replaced part of the palm with lard.`,
     `${recipe} My calculator says 138 g NaOH. Who is right?`,
     `${recipe} No wait, the other jar.`,
     `${recipe}\n\nEDIT: olive 400 g, coconut 200 g, NaOH 85 g, water 200 g`,
