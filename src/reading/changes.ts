@@ -97,13 +97,16 @@ const fractions: Readonly<Record<string, number>> = { half: 1 / 2, third: 1 / 3,
 
 const those =
   /\b(?:those|these|that|her|his|their|the) (?<part>#) (?:of it )?(?:is|are|was|were|became|will be) (?:now |all |just )*(?<comes>@)(?! #)/d;
+/** Something is not as it was, or not as somebody else has it. */
+const isSo =
+  /\b(?:those|these|her|his|mine|now|instead|today|time|was|were|became|went|turned|replac\w*|swap\w*|place|lieu|no|dont)\b/;
 const unsure = /\?|\b(?:if|would|could|should|maybe|perhaps|might|or)\b/;
 
 function thoseIn(sentence: Sentence): Change | null {
   const { text } = sentence;
   const at = those.exec(text)?.indices?.groups;
   const [part, comes] = [at?.['part']?.[0], at?.['comes']?.[0]];
-  if (part === undefined || comes === undefined || unsure.test(text)) return null;
+  if (part === undefined || comes === undefined || unsure.test(text) || !isSo.test(text)) return null;
   return { kind: 'those', gone: null, comes: sentence.tokenAt(comes), figure: sentence.tokenAt(part) };
 }
 
@@ -118,7 +121,7 @@ function shareIn(sentence: Sentence): Change | null {
     const [of] = at?.['part'] ?? [];
     if (!at || to === undefined || of === undefined || what === '') continue;
     // "3.7 ounces, that is the lye"
-    if (part === '#' && !at['gone'] && !/# of /.test(found?.[0] ?? '')) continue;
+    if (part === '#' && (!isSo.test(text) || !(at['gone'] || /# of /.test(found?.[0] ?? '')))) continue;
     const fraction = fractions[part];
     return {
       kind: 'share',
