@@ -3,6 +3,8 @@
  * still palm in it", "no palm, I left it out", "lard in place of the palm". What stands last, or does not speak of what
  * was, counts, and the answer says so; what cannot be known stays for a question.
  */
+
+import { type Times, timesIn } from './all-times.ts';
 import type { Cuts } from './bind.ts';
 import { type Change, changesIn, fillingIn } from './changes.ts';
 import { amountItem, type Item } from './items.ts';
@@ -30,7 +32,7 @@ import {
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
 import { ofWord, signal } from './signal-words.ts';
 import { gives, givesAt, type Signals } from './signals.ts';
-import { lackIn, rightsIn, takenBackIn } from './stance.ts';
+import { lackIn, pageTurnedIn, rightsIn, takenBackIn } from './stance.ts';
 import { tellingsIn } from './tellings.ts';
 import type { Token } from './tokens.ts';
 import { drop, dropAll, elsewhere, figures, type Post } from './withdrawn.ts';
@@ -79,11 +81,16 @@ export function secondThoughts(
     }),
   );
   const rights = rightsIn(sentences);
+  const turnedAt = sentences.flatMap((sentence, k) => {
+    const from = pageTurnedIn(sentence);
+    return from === null ? [] : [{ k, from }];
+  });
+  const times = timesIn(sentences, items, tokens);
   const { said, cuts, tellings } = saidIn(
     items,
     tokens,
     { sentences, rights, tells },
-    changes.some((list) => list.length > 0),
+    turnedAt.length > 0 || times !== null || changes.some((list) => list.length > 0),
   );
   const post: Post = {
     sentences,
@@ -99,6 +106,7 @@ export function secondThoughts(
     unclear: null,
     last: null,
   };
+  for (const { k, from } of turnedAt) turnPage(post, k, from);
   changes.forEach((list, k) => {
     for (const change of list) applyChange(post, change, k);
   });
@@ -107,6 +115,7 @@ export function secondThoughts(
   settleFigures(post);
   fillUp(post);
   dropSaidAgain(post);
+  if (times) takeTimes(post, times);
   const hears = (k: number): boolean => {
     const sentence = sentences[k];
     return sentence !== undefined && post.back.some(({ from, to }) => from < sentence.to && to > sentence.from);
@@ -182,6 +191,57 @@ function spokenOf(post: Post, sentence: Sentence): Said | undefined {
   return last && (within(last, sentence) || sentence.from - Math.max(last.amount.to, last.thing.to) <= 1)
     ? last
     : undefined;
+}
+
+/** Every weight and volume of the post that still counts, so many times. */
+function takeTimes(post: Post, { factor, figure, isPlain, text, from, to }: Times): void {
+  if (figure) post.gone.add(figure);
+  if (!isPlain) {
+    post.unclear ??= text;
+    return;
+  }
+  const bare = new Set(post.said.filter(({ key }) => key !== 'superfat').map(({ amount }) => amount));
+  const times = (quantity: Quantity): Quantity =>
+    quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'bare'
+      ? { ...quantity, value: quantity.value * factor, other: null }
+      : quantity;
+  for (const item of post.items) {
+    const given = post.given.get(item);
+    if (isAmount(given)) post.given.set(item, { ...given, quantity: times(given.quantity) });
+    if (!isAmount(item) || post.gone.has(item) || (item.quantity.dim === 'bare' && !bare.has(item))) continue;
+    const now = post.instead.get(item) ?? item;
+    if (isAmount(now)) post.instead.set(item, { ...now, quantity: times(now.quantity), same: null });
+  }
+  post.back.push({ text: `I took all amounts times ${factor}, as the post says ("${text}").`, gone: [], from, to });
+}
+
+/** "350 g coconut, 650 g olive... hang on, that's another page": what was listed so far is not of this recipe. */
+function turnPage(post: Post, k: number, at: number): void {
+  const { sentences } = post;
+  const sentence = sentences[k];
+  if (!sentence) return;
+  let start = k;
+  const isOpened = (n: number): boolean => /^[^#]*:[^#]*#/.test(sentences[n]?.text ?? '');
+  while (start > 0 && !isOpened(start) && sentences[start - 1]?.paragraph === sentence.paragraph) start--;
+  const from = sentences[start]?.from ?? sentence.from;
+  const isGone = (one: Item): boolean => one.from >= from && one.from < at;
+  const gone = post.said.filter(({ amount }) => isGone(amount));
+  const behind = post.said.filter(({ amount }) => amount.from >= at);
+  if (!gone.some(isPart)) return;
+  const lacks = (of: (one: Said) => boolean): boolean => gone.some(of) && !behind.some(of);
+  if (lacks(isFat) || lacks(isAlkali)) {
+    post.unclear ??= sentences[k]?.text.trim() ?? '';
+    return;
+  }
+  const items = post.items.filter(isGone);
+  for (const item of items) post.gone.add(item);
+  const said = gone.map(({ amount, thing }) => `${thing.named.text} ${written(amount.quantity)}`).join(', ');
+  post.back.push({
+    text: `I left out "${said}", which is of another recipe, as the post says.`,
+    gone: items.filter(isAmount).flatMap(({ quantity, same }) => [quantity, ...(same ? [same] : [])]),
+    from,
+    to: sentence.to,
+  });
 }
 
 /** "Half of it is now lard": what the one has less, the other has. */
@@ -409,7 +469,7 @@ function settleFigures(post: Post): void {
   for (const list of byKey.values()) {
     const counts = countingOf(list);
     if (!counts) continue;
-    const away = list.filter((one) => one !== counts && !isSame(one.amount.quantity, counts.amount.quantity));
+    const away = list.filter((one) => one !== counts && differs(one.amount.quantity, counts.amount.quantity));
     const [first] = away;
     if (!first) continue;
     const { amount } = counts;
@@ -447,19 +507,25 @@ function settleFigures(post: Post): void {
   }
 }
 
+/** "It says 138.6 g, so I took 138": in one unit, each figure is meant as it stands. */
+const differs = (a: Quantity, b: Quantity): boolean =>
+  !isSame(a, b) ||
+  ((a.dim === 'bare' || b.dim === 'bare' || a.unit?.id === b.unit?.id) &&
+    Math.abs(alike(a, b).value - alike(b, a).value) > 1e-6 * Math.abs(b.value));
+
 /** The figure of several that counts; null where all are alike or nobody knows. */
 function countingOf(list: readonly Said[]): Said | null {
   const [first] = list;
   if (!first || list.length < 2 || list.every(({ stance }) => stance === null)) return null;
-  if (list.every((one) => isSame(one.amount.quantity, first.amount.quantity))) return null;
+  if (!list.some((one) => differs(one.amount.quantity, first.amount.quantity))) return null;
   const right = list.findLast(({ stance }) => stance === 'right');
   if (right) {
     const behind = list.slice(list.indexOf(right) + 1);
-    return behind.every((one) => isSame(one.amount.quantity, right.amount.quantity)) ? right : null;
+    return behind.some((one) => differs(one.amount.quantity, right.amount.quantity)) ? null : right;
   }
   const standing = list.filter(({ stance }) => stance !== 'once');
   const [stays] = standing;
-  const agreed = stays && standing.every((one) => isSame(one.amount.quantity, stays.amount.quantity));
+  const agreed = stays && !standing.some((one) => differs(one.amount.quantity, stays.amount.quantity));
   if (agreed) return stays;
   const now = standing.filter(({ stance }) => stance === 'now');
   const [lone] = now;

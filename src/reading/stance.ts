@@ -194,6 +194,29 @@ export function lackIn(
   return null;
 }
 
+const page =
+  '(?:page|recipe|batch|one|list|card|sheet|column|notebook|book|line|soap|bar|side|leaf|table|figures|amounts|numbers)s?';
+const otherPage = new RegExp(
+  `\\bwrong ${page}\\b|\\b(?:thats|(?:that|this|those|these|it) (?:is|was|are|were)|its) (?:all )?(?:from |off |of |on )?(?:a |an |the |my |her |his )?(?:different|wrong|other|another|facing|opposite|old|next|last (?:week|month|year|time)(?:'?s)?|yesterday(?:'?s)?|(?:[\\p{L}]+ )?(?:soap|bar|shampoo|shaving|dish|laundry)(?: soap| bar)?'?s)(?: [\\p{L}]+)? ${page}\\b`,
+  'u',
+);
+const breaksOff =
+  /(?:^|[^\p{L}])(?:hang on|hold on|wait|sorry|oops|whoops|woops|no|nope|ah|oh|hm+|argh?|damn|blast|bother|forget|ignore|scratch|strike|wrong)\b/u;
+
+/** The token from which on the writer finds to have copied what is of another recipe; null where nobody does. */
+export function pageTurnedIn(sentence: Sentence): number | null {
+  if (!sentence.retells) return null;
+  const { text } = sentence;
+  const found = otherPage.exec(text);
+  if (!found || text.includes('?')) return null;
+  const since = text.lastIndexOf('#', found.index) + 1;
+  const breaks = breaksOff.exec(text.slice(since));
+  if (!breaks) return null;
+  const at = Math.min(found.index, since + breaks.index);
+  // "sorry, that was the other batch's 130 g"
+  return /#/.test(text.slice(at)) ? null : sentence.tokenAt(at);
+}
+
 /** The first words that take something back which nothing `hears`. */
 export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) => boolean): string | null {
   for (let k = 0; k < sentences.length; k++) {

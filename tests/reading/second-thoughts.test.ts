@@ -105,6 +105,21 @@ describe('a later sentence', () => {
     ],
     [`Where she has palm I have tallow.\n${recipe}`, { ...palmless, 'tallow-beef': 250 }],
     [`The palm is tallow in mine.\n${recipe}`, { ...palmless, 'tallow-beef': 250 }],
+    [`Fats as printed: 350 g coconut, 650 g shea... hang on, that is a different page. Mine: ${recipe}`, plain],
+    [`Fats as printed: 350 g coconut, 650 g shea, no wait, wrong page. Mine: ${recipe}`, plain],
+    [`350 g coconut\n650 g shea\nah no, that's last year's batch!\n${recipe.replaceAll(', ', '\n')}`, plain],
+    [
+      `Recipe said 145.4 g of caustic, my scale only does whole grams so I took 145. ${recipe.replace(', NaOH 145 g', '')}`,
+      plain,
+    ],
+    [
+      'Doubling my tester, everything times two. Tester was 200 g olive, 100 g coconut, 43 g NaOH, 100 g water.',
+      { 'olive-oil-virgin': 400, 'coconut-oil': 200, naoh: 86, water: 200 },
+    ],
+    [
+      'The single batch is 200 g olive, 100 g coconut, 43 g NaOH, 100 g water, all amounts tripled. Ok?',
+      { 'olive-oil-virgin': 600, 'coconut-oil': 300, naoh: 129, water: 300 },
+    ],
   ])('changes what was said: %s', (text, grams) => {
     const { doubts, told, ...got } = read(text);
     expect(doubts).toEqual([]);
@@ -117,6 +132,8 @@ describe('a later sentence', () => {
     `${recipe} Instead 200 g lard went in.`,
     `I've swapped some of the palm for lard. It was: ${recipe}`,
     `${recipe} Those 250 g are lard here.`,
+    `${recipe} Everything doubled.`,
+    `350 g shea, 90 g NaOH, hang on, that's another page. Mine: 300 g coconut, 200 g palm, water 150 g`,
   ])('asks about what was lacking, and nobody knows what: %s', (text) => {
     expect(read(text).doubts).toContain('corrected');
   });
