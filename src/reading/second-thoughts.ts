@@ -384,6 +384,18 @@ function applyChange(post: Post, change: Change, k: number): void {
     return;
   }
   const comes = thingAt(post, change.comes);
+  if (comes?.key === key && had.length > 0) {
+    // "900 g suet, no wait, I can't get suet, so it's beef tallow, 900 g": to the reader one fat
+    const [first, ...again] = all.filter((one) => one.amount.from < sentence.to + nearby);
+    if (!first || again.some((one) => !isSame(one.amount.quantity, first.amount.quantity))) return;
+    for (const one of again) drop(post, one);
+    if (comes.thing !== first.thing) post.gone.add(comes.thing);
+    if (it && it.thing !== first.thing) post.gone.add(it.thing);
+    post.instead.set(first.thing, { ...first.thing, named: comes.thing.named });
+    const text = `I took ${comes.thing.named.text} in the place of ${label}, as the post says.`;
+    post.back.push({ text, gone: figures(again), ...span });
+    return;
+  }
   if (!comes || comes.key === key) return;
   const weight = post.said.find((one) => one.thing === comes.thing);
   // "the same amount of lard"

@@ -156,7 +156,7 @@ const onlyGot = /\b(?:could|can|did) only (?:get|scrape|find|squeeze|take|manage
 export const takesWeight = ({ text }: Sentence, place: number): boolean =>
   ((scaleSays.test(text.slice(0, place)) || onlyGot.test(text.slice(text.lastIndexOf('#', place - 1) + 1, place))) &&
     !/^ (?:of )?@/.test(text.slice(place + 1))) ||
-  (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed|put in|poured|went with|ended up with|settled on) (?:all )?(?:the |only |about |just )?)$/.test(
+  (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|^(?:and |but )?(?:now|today|new|currently|this time) (?:[:=]|- ) ?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed|measured|put in|poured|went with|ended up with|settled on) (?:all )?(?:the |only |about |just )?)$/.test(
     text.slice(text.lastIndexOf('#', place - 1) + 1, place),
   ) &&
     /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for |…)/.test(

@@ -52,7 +52,8 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     `\\b(?:my|our|a|the|his|her) ${kin}(?:'?s)? (?:soap|batch|recipe|bar|one|version|loaf)s? (?:is|was|has|had|[:=])`,
     `\\b(?:my|our|a|the|his|her) ${kin} (?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks)\\b`,
     '\\b(?:her|his|their) (?:own )?(?:batch|soap|recipe|one|version|loaf|bars?)(?: (?:is|was|has|had)|[ ]?[:=])',
-    `^(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants)\\b`,
+    `\\b(?:the |that )?(?:one|recipe|batch|version) (?:from|of|by) (?:the|my|our|her|his|a) (?:[\\p{L}']+ ){1,3}(?:is|was|has|had|uses|used|calls) `,
+    `^(?:[(] )?(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|goes for)\\b`,
   ],
   later: [
     '\\bnext (?:time|round|batch|go|week|month|year|spring|summer|autumn|winter|one)\\b',
@@ -65,6 +66,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '^[-• "(]*(?:the )?(?:proper|right|correct|final|corrected|true) (?:one|list|recipe|version|figures|amounts) (?:is |are )?(?:[:=]|- )',
     '\\b(?:mine|(?:my|our|the) (?:own )?(?:pot|version|new (?:one|batch|recipe|tub|bag|version)|current (?:one|batch))|my (?:own )?(?:batch|lye|water|one|soap|recipe|loaf))(?: (?:now )?(?:is|was|has|had)|[ ]?[:=])',
     '\\bwhat (?:i|we) (?:really |actually |did |then |finally )*(?:did|took|used|weighed|made|put|have|had|poured|ended)\\b',
+    '\\bso (?:i|we) (?:do|make|made|take|use) (?=#)',
     '\\bin (?:the|my|our) (?:pot|bowl|pan) ?(?:now |really )?(?:there|are|is|went|was|were|i|we|theres|:)',
     '\\b(?:i|we) ?(?:ve|have|had)? ?(?:now |only |just |really |actually |then |did |done |in fact |instead |myself )*(?:put|took|used|weighed|did|done|made it|poured|went|weigh|take)\\b',
     '\\b(?:i|we|it) ?(?:only (?:had|have|got)|(?:had|have|got) only|could only|can only)\\b|; (?:but )?(?:i|we) had\\b',

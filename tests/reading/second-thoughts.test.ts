@@ -104,6 +104,12 @@ describe('a later sentence', () => {
       { ...palmless, 'coconut-oil': 240, lard: 250 },
     ],
     [`Where she has palm I have tallow.\n${recipe}`, { ...palmless, 'tallow-beef': 250 }],
+    [`Last time I put 150 g of lye. This time I measured 145 g. ${recipe.replace(', NaOH 145 g', '')}`, plain],
+    [`Previously: 380 g water. Now: 330 g because it stayed soft. ${recipe.replace(', water 330 g', '')}`, plain],
+    [
+      `Mam's notebook says 250 g suet... no wait, I can't get suet, so it's beef tallow, 250 g. ${recipe.replace('palm 250 g, ', '')}`,
+      { ...palmless, 'tallow-beef': 250 },
+    ],
     [`The palm is tallow in mine.\n${recipe}`, { ...palmless, 'tallow-beef': 250 }],
     [`Fats as printed: 350 g coconut, 650 g shea... hang on, that is a different page. Mine: ${recipe}`, plain],
     [`Fats as printed: 350 g coconut, 650 g shea, no wait, wrong page. Mine: ${recipe}`, plain],
@@ -144,6 +150,14 @@ describe('a later sentence', () => {
     );
     expect(doubts).toEqual([]);
     expect(grams).toEqual({ 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, water: null });
+  });
+
+  test('a recipe of somebody else is none of one whose lye is asked for', () => {
+    const { grams, doubts } = read(
+      'The recipe from the market lady is 1 kg sunflower with 210 g KOH. So I do 700 g sunflower and 300 g coconut. How many grams of naoh for 5 % superfat',
+    );
+    expect(doubts).toEqual([]);
+    expect(grams).toEqual({ 'sunflower-oil': 700, 'coconut-oil': 300, water: null });
   });
 
   test('of others gives way to a wish of the writer', () => {
