@@ -160,7 +160,9 @@ export function saidIn(
   let superfat = false;
   let isElse = false;
   for (const item of items) {
-    if (isThing(item)) superfat = item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat';
+    // "I want", and "I'd", which is also a number
+    if (isThing(item) && !(item.named.meaning.id === 'target' || item.named.meaning.id === 'number'))
+      superfat = item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat';
     if (!isAmount(item) && !tellingAt) continue;
     while ((sentences[s]?.to ?? Number.POSITIVE_INFINITY) <= item.from) s++;
     const sentence = sentences[s];
@@ -172,7 +174,7 @@ export function saidIn(
     if (told !== s) tells = mayTell(sentence);
     told = s;
     const rightFrom = rights[s]?.from ?? Number.POSITIVE_INFINITY;
-    const isWish = superfat && item.quantity.dim === 'bare';
+    const isWish = superfat && (item.quantity.dim === 'bare' || item.quantity.dim === 'percent');
     if (!isWish && !tells && !tellingAt && rightFrom === Number.POSITIVE_INFINITY) continue;
     const place = sentence.placeOf(item.from);
     if (weighs(item.quantity) && (tellingAt || tells) && takesWeight(sentence, place)) takers.set(item, sentence);

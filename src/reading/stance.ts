@@ -165,7 +165,7 @@ export const takesWeight = ({ text }: Sentence, place: number): boolean =>
 
 /** "Me, I would like 5", behind a superfat of somebody else. */
 export const isWished = ({ text }: Sentence, place: number): boolean =>
-  /\bi (?:would |d |will |ll )?(?:like|prefer|want|take|choose|rather have|go for|go with|stay at)(?: to have)? $/.test(
+  /\bi ?(?:would |'?d |will |'?ll )?(?:like|prefer|want|take|choose|rather have|go for|go with|stay at)(?: to have)? $/.test(
     text.slice(0, place),
   ) && /^ (?:[.,;:!?)]|$|and |so |but |because |as |since )/.test(text.slice(place + 1));
 

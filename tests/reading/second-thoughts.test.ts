@@ -160,11 +160,12 @@ describe('a later sentence', () => {
     expect(grams).toEqual({ 'sunflower-oil': 700, 'coconut-oil': 300, water: null });
   });
 
-  test('of others gives way to a wish of the writer', () => {
-    const { superfat } = read(
-      'Olive 500 g, coconut 250 g. My aunt uses 8 % superfat. Me, I would like 5, as it is mild.',
-    );
-    expect(superfat).toBe(0.05);
+  test.each([
+    'My aunt uses 8 % superfat. Me, I would like 5, as it is mild.',
+    "The book says 8 % superfat but I'd like 5 %. How much lye?",
+    'He goes for 8 % superfat, I want 5 %. How much lye?',
+  ])('of others gives way to a wish of the writer: %s', (text) => {
+    expect(read(`Olive 500 g, coconut 250 g. ${text}`).superfat).toBe(0.05);
   });
 
   test.each([
