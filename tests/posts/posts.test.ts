@@ -18,6 +18,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-20': 5,
   'blind-25': 3,
   'blind-29': 4,
+  'blind-30': 8,
 };
 
 for (const set of sets) {

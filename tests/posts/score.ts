@@ -61,6 +61,7 @@ export const sets = [
   'blind-27',
   'blind-28',
   'blind-29',
+  'blind-30',
 ] as const;
 
 export function posts(set: string): readonly Post[] {
