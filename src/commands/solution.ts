@@ -206,8 +206,10 @@ function leadOf(asked: Asked, cooled: string | null): string {
   if (limited && said.limitC !== null) {
     const under = `at ${temperature(said.limitC, style)} or below`;
     const stays = heat.peakC.high <= said.limitC + 0.5 ? 'it stays' : 'it should stay';
-    return input.iceGrams > 0
-      ? `Take ${massBoth(Math.ceil(input.iceGrams), style)} of the ${massBoth(total, style)} water as ice, then ${stays} ${under}.`
+    const ice = Math.ceil(input.iceGrams);
+    const rest = ice < total ? ` and leave ${massBoth(total - ice, style)} as water` : '';
+    return ice > 0
+      ? `Take ${massBoth(ice, style)} of the ${massBoth(total, style)} water as ice${rest}, then ${stays} ${under}.`
       : `No ice needed: ${stays} ${under} by itself.`;
   }
   if (said.asksVessel) return vesselLine(asked.data, asked.pot, heat.peakC.high);

@@ -6,7 +6,7 @@ import { inStore } from './in-store.ts';
 import { drunk, othersSoap, otherUse, soapNamed } from './other-use.ts';
 import { listed, signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
-import { isIngredient, isMeasured, isRole, isStop } from './token-is.ts';
+import { isIngredient, isMeasured, isRole, type Span, sentenceAt, spoken } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere, weighedFats } from './weighed.ts';
 
@@ -32,27 +32,10 @@ export const ofElse: ReadonlySet<string> = new Set([
 
 type Name = Extract<Token, { t: 'name' }>;
 
-const wordAt = (token: Token | undefined): string =>
-  token?.t === 'word' || (token?.t === 'name' && token.meaning.kind === 'role') ? token.text.toLowerCase() : '';
-/** `3 kg.` holds its full stop. */
-const endsDotted = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.text.endsWith('.');
-
-interface Sentence {
-  readonly from: number;
-  readonly to: number;
-}
-
+/** Words to each side of a figure that are looked at. */
 const longestLook = 16;
 
-/** The sentence around token `k`, a few words to each side. */
-function sentenceAt(tokens: readonly Token[], k: number): Sentence {
-  let [from, to] = [k, k + 1];
-  while (from > 0 && k - from < longestLook && !isStop(tokens[from - 1]) && !endsDotted(tokens[from - 1])) from--;
-  while (!isStop(tokens[to]) && to - k < longestLook && !endsDotted(tokens[to - 1])) to++;
-  return { from, to };
-}
-
-const inside = (tokens: readonly Token[], { from, to }: Sentence): readonly Token[] => tokens.slice(from, to);
+const inside = (tokens: readonly Token[], { from, to }: Span): readonly Token[] => tokens.slice(from, to);
 
 const drinks = /^(?:tea|coffee|beer|wine|cider|milk|juice|water|hard-cider|stout)|-(?:tea|coffee|beer|wine|juice)$/;
 const drinking = /^(?:drank|drink|drinks|drinking|sip|sipped|sipping|had|having|enjoy|enjoying|enjoyed)$/;
@@ -71,25 +54,25 @@ function isDrunk(tokens: readonly Token[], k: number, { quantity }: Figure): boo
     !drinks.test(name.meaning.id)
   )
     return false;
-  if (name.meaning.kind === 'water' && !/^dr[aiu]nk/.test(wordAt(tokens[k - 1]))) return false;
+  if (name.meaning.kind === 'water' && !/^dr[aiu]nk/.test(spoken(tokens[k - 1]))) return false;
   let at = k - 1;
-  while (k - at <= 3 && /^(?:a|an|my|about|only|just|the|now|some)$/.test(wordAt(tokens[at]))) at--;
-  const verb = wordAt(tokens[at]);
+  while (k - at <= 3 && /^(?:a|an|my|about|only|just|the|now|some)$/.test(spoken(tokens[at]))) at--;
+  const verb = spoken(tokens[at]);
   if (!drinking.test(verb) && !(holding.test(verb) && quantity.inWords)) return false;
-  const sentence = inside(tokens, sentenceAt(tokens, k));
+  const sentence = inside(tokens, sentenceAt(tokens, k, longestLook));
   return !sentence.some(
-    (one) => (one !== name && isIngredient(one)) || isRole(one, 'solution') || ofPot.test(wordAt(one)),
+    (one) => (one !== name && isIngredient(one)) || isRole(one, 'solution') || ofPot.test(spoken(one)),
   );
 }
 
 /** "Give or take 1 g", "plus minus 1 g", "rounded everything to 5 g", "two tables off by 2 g". */
 function isTolerance(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
   if (quantity.dim !== 'mass' || isIngredient(tokens[k + 1])) return false;
-  const before = wordAt(tokens[k - 1]);
-  if (before === 'take') return wordAt(tokens[k - 2]) === 'or' && wordAt(tokens[k - 3]) === 'give';
-  if (before === 'minus') return /^(?:plus|\+|or)$/.test(wordAt(tokens[k - 2]));
+  const before = spoken(tokens[k - 1]);
+  if (before === 'take') return spoken(tokens[k - 2]) === 'or' && spoken(tokens[k - 3]) === 'give';
+  if (before === 'minus') return /^(?:plus|\+|or)$/.test(spoken(tokens[k - 2]));
   if (before === 'within') return true;
-  return before === 'to' && [k - 2, k - 3, k - 4].some((at) => /^round/.test(wordAt(tokens[at])));
+  return before === 'to' && [k - 2, k - 3, k - 4].some((at) => /^round/.test(spoken(tokens[at])));
 }
 
 const changed: ReadonlySet<string> = new Set(['less', 'more', 'fewer']);
@@ -98,32 +81,32 @@ const unsure =
 
 /** "Would 5 g less lye be better?", "in spring I used 20 g less lye": a difference, and no amount. */
 function isDifference(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
-  if (quantity.dim !== 'mass' || !changed.has(wordAt(tokens[k + 1]))) return false;
-  return inside(tokens, sentenceAt(tokens, k)).some((one) => unsure.test(wordAt(one)));
+  if (quantity.dim !== 'mass' || !changed.has(spoken(tokens[k + 1]))) return false;
+  return inside(tokens, sentenceAt(tokens, k, longestLook)).some((one) => unsure.test(spoken(one)));
 }
 
 const ofSoap = /^(?:soap|batter|paste|dough|loaf|bar|soup)$/;
 /** "I took out 300 g of the batter", "1 g of soap in 100 ml water": of what was made, and no ingredient. */
 function isOfSoap(tokens: readonly Token[], k: number, signals: Signals): boolean {
   let at = k + 1;
-  const next = wordAt(tokens[at]);
+  const next = spoken(tokens[at]);
   if (next.startsWith('of ') && /^of (?:the )?(?:soap|batter|paste)$/.test(next)) return true;
   if (next !== 'of') return isTried(tokens, k, signals);
   at++;
-  while (/^(?:the|my|this|that|raw|finished|ready|fresh)$/.test(wordAt(tokens[at]))) at++;
-  return ofSoap.test(wordAt(tokens[at])) || (wordAt(tokens[at]) === 'it' && isTried(tokens, k, signals));
+  while (/^(?:the|my|this|that|raw|finished|ready|fresh)$/.test(spoken(tokens[at]))) at++;
+  return ofSoap.test(spoken(tokens[at])) || (spoken(tokens[at]) === 'it' && isTried(tokens, k, signals));
 }
 
 const isTried = (tokens: readonly Token[], k: number, signals: Signals): boolean => {
   if ((signals.all & signal.trying) === 0) return false;
-  const { from, to } = sentenceAt(tokens, k);
+  const { from, to } = sentenceAt(tokens, k, longestLook);
   let tries = false;
   for (let at = from; at < to; at++)
-    tries ||= givesAt(signals, at, signal.trying) && (listed(wordAt(tokens[at])) & signal.trying) !== 0;
+    tries ||= givesAt(signals, at, signal.trying) && (listed(spoken(tokens[at])) & signal.trying) !== 0;
   if (!tries) return false;
   const sentence = tokens.slice(from, to);
   return (
-    sentence.some((one) => /(?:^|of )soap$/.test(wordAt(one)) || ofSoap.test(wordAt(one)) || wordAt(one) === 'it') &&
+    sentence.some((one) => /(?:^|of )soap$/.test(spoken(one)) || ofSoap.test(spoken(one)) || spoken(one) === 'it') &&
     sentence.every((one) => !isIngredient(one) || one.meaning.kind === 'water')
   );
 };
@@ -138,8 +121,8 @@ const isWaterDiscount = (tokens: readonly Token[], k: number): boolean => {
 
 /** "142 plus 6 for the citric": of the lye, what the acid eats, where the acid itself is weighed; where its name stands. */
 function forAcid(tokens: readonly Token[], k: number): number | null {
-  if (wordAt(tokens[k + 1]) !== 'for') return null;
-  const at = /^(?:the|my)$/.test(wordAt(tokens[k + 2])) ? k + 3 : k + 2;
+  if (spoken(tokens[k + 1]) !== 'for') return null;
+  const at = /^(?:the|my)$/.test(spoken(tokens[k + 2])) ? k + 3 : k + 2;
   const name = tokens[at];
   return isIngredient(name) && name.meaning.kind === 'acid' && weighedElsewhere(tokens, at) ? at : null;
 }
@@ -148,7 +131,7 @@ const flakes = /^(?:flakes?|pellets?|beads|prills|crystals|granules)$/;
 
 /** "How much KOH flake … , flake is 90 %": what the alkali is sold as says its purity; where that word stands. */
 const flakeAt = (tokens: readonly Token[], k: number, { quantity }: Figure): number | null =>
-  quantity.value >= leastPure && /^(?:is|are|at)$/.test(wordAt(tokens[k - 1])) && flakes.test(wordAt(tokens[k - 2]))
+  quantity.value >= leastPure && /^(?:is|are|at)$/.test(spoken(tokens[k - 1])) && flakes.test(spoken(tokens[k - 2]))
     ? k - 2
     : null;
 const leastPure = 0.7;
@@ -159,13 +142,13 @@ const usingIt =
 
 /** "I have a 5 kg bag of stearic": a pack that nobody says to be used, beside a recipe of others; where its name stands. */
 function ownPackOf(tokens: readonly Token[], k: number, { quantity }: Figure, fats: () => number): number | null {
-  if (quantity.dim !== 'mass' || wordAt(tokens[k - 1]) !== 'a' || !owning.test(wordAt(tokens[k - 2]))) return null;
+  if (quantity.dim !== 'mass' || spoken(tokens[k - 1]) !== 'a' || !owning.test(spoken(tokens[k - 2]))) return null;
   if (!isRole(tokens[k + 1], 'pot')) return null;
-  const at = wordAt(tokens[k + 2]) === 'of' ? k + 3 : k + 2;
+  const at = spoken(tokens[k + 2]) === 'of' ? k + 3 : k + 2;
   const name = tokens[at];
   if (!isIngredient(name) || name.meaning.kind !== 'fat' || fats() < leastFats) return null;
-  const sentence = inside(tokens, sentenceAt(tokens, k));
-  return sentence.filter(isIngredient).length > 1 || sentence.some((one) => usingIt.test(wordAt(one))) ? null : at;
+  const sentence = inside(tokens, sentenceAt(tokens, k, longestLook));
+  return sentence.filter(isIngredient).length > 1 || sentence.some((one) => usingIt.test(spoken(one))) ? null : at;
 }
 
 /** Fats that are weighed, which make a recipe without the pack. */
@@ -185,26 +168,26 @@ const nearly: ReadonlySet<string> = new Set(
 function isOther(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
   if (quantity.dim !== 'mass') return false;
   let at = k - 1;
-  while (k - at <= 3 && nearly.has(wordAt(tokens[at]))) at--;
-  const verb = wordAt(tokens[at]);
+  while (k - at <= 3 && nearly.has(spoken(tokens[at]))) at--;
+  const verb = spoken(tokens[at]);
   const noun = tokens[at - 1];
-  if (moving.has(verb)) return /^(?:i|he|she|we|they|you)$/.test(wordAt(noun)) && namesNothing(tokens, k);
+  if (moving.has(verb)) return /^(?:i|he|she|we|they|you)$/.test(spoken(noun)) && namesNothing(tokens, k);
   if (!weighing.has(verb) || noun?.t !== 'word' || noun.sort !== 'everyday' || ofRecipe.test(noun.text)) return false;
-  return /^(?:the|my|our|his|her|their|your|a|an|this|that)$/.test(wordAt(tokens[at - 2])) && namesNothing(tokens, k);
+  return /^(?:the|my|our|his|her|their|your|a|an|this|that)$/.test(spoken(tokens[at - 2])) && namesNothing(tokens, k);
 }
 
 /** The sentence around token `k` names nothing that a recipe does. */
 const namesNothing = (tokens: readonly Token[], k: number): boolean =>
-  inside(tokens, sentenceAt(tokens, k)).every(
-    (one) => one.t !== 'name' || one.meaning.kind === 'unknown' || weighing.has(wordAt(one)),
+  inside(tokens, sentenceAt(tokens, k, longestLook)).every(
+    (one) => one.t !== 'name' || one.meaning.kind === 'unknown' || weighing.has(spoken(one)),
   );
 
 /** "A pint later I felt better", "half a kilo ago". */
 const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean => {
-  const word = wordAt(tokens[k + 1]);
+  const word = spoken(tokens[k + 1]);
   if (word === 'later' || word === 'ago') return true;
   // "hard as a stone"
-  return quantity.inWords && quantity.unit?.id === 'stone' && /^(?:as|like|than|into)$/.test(wordAt(tokens[k - 1]));
+  return quantity.inWords && quantity.unit?.id === 'stone' && /^(?:as|like|than|into)$/.test(spoken(tokens[k - 1]));
 };
 
 const elsewhen =
@@ -214,8 +197,8 @@ const present = /\b(?:now|today|this|so|again|same|want|like|would|use)\b/;
 /** "My last one had 5 % superfat": of another batch. */
 function isOfOtherBatch(tokens: readonly Token[], k: number): boolean {
   if (![k - 1, k - 2, k + 1, k + 2].some((at) => isRole(tokens[at], 'superfat'))) return false;
-  const sentence = inside(tokens, sentenceAt(tokens, k));
-  const text = sentence.map(wordAt).join(' ');
+  const sentence = inside(tokens, sentenceAt(tokens, k, longestLook));
+  const text = sentence.map(spoken).join(' ');
   return elsewhen.test(text) && !present.test(text) && !sentence.some(isIngredient);
 }
 
@@ -237,19 +220,19 @@ const hearsay =
 
 /** "They say not more than 15 % castor": a rule, and no share of this recipe. */
 function isRule(tokens: readonly Token[], k: number): boolean {
-  const sentence = inside(tokens, sentenceAt(tokens, k));
+  const sentence = inside(tokens, sentenceAt(tokens, k, longestLook));
   const names = sentence.filter(isIngredient);
   if (names.length !== 1 || names[0]?.meaning.kind !== 'fat') return false;
   if (sentence.filter((one) => one.t === 'quantity').length !== 1) return false;
-  return hearsay.test(sentence.map(wordAt).join(' '));
+  return hearsay.test(sentence.map(spoken).join(' '));
 }
 
 /** "She uses 40 % olive": of what the post weighs in another place. */
 function isOfOthers(tokens: readonly Token[], k: number): boolean {
-  if (!users.test(wordAt(tokens[k - 1]))) return false;
-  const who = wordAt(tokens[k - 2]);
+  if (!users.test(spoken(tokens[k - 1]))) return false;
+  const who = spoken(tokens[k - 2]);
   if (/^(?:it|this|that|recipe|bar|soap|batch|mine|blend|one|i|we)$/.test(who)) return false;
-  if (/^(?:need|want)s?$/.test(wordAt(tokens[k - 1])) && !speakers.test(who)) return false;
+  if (/^(?:need|want)s?$/.test(spoken(tokens[k - 1])) && !speakers.test(who)) return false;
   const name = isIngredient(tokens[k + 1]) ? tokens[k + 1] : tokens[k + 2];
   if (!isIngredient(name) || name.meaning.kind !== 'fat') return false;
   const at = tokens.indexOf(name);
@@ -263,21 +246,21 @@ const notOfFat =
 
 /** "90 % of people say so", "I am 100 % sure", "50 % off in the shop". */
 function isShareOfElse(tokens: readonly Token[], k: number): boolean {
-  const next = wordAt(tokens[k + 1]);
+  const next = spoken(tokens[k + 1]);
   if (shares.test(next)) return !isIngredient(tokens[k + 2]) && !isIngredient(tokens[k - 1]);
-  if (/^(?:is|was|of)$/.test(wordAt(tokens[k - 1])) && wordAt(tokens[k - 2]) === 'humidity') return true;
+  if (/^(?:is|was|of)$/.test(spoken(tokens[k - 1])) && spoken(tokens[k - 2]) === 'humidity') return true;
   // "my phone is at 5 %"
   const noun = tokens[k - 3];
   const isPhone = noun?.t === 'name' && noun.meaning.kind === 'role' && noun.meaning.id === 'number';
   if (
-    wordAt(tokens[k - 1]) === 'at' &&
-    /^(?:is|was)$/.test(wordAt(tokens[k - 2])) &&
+    spoken(tokens[k - 1]) === 'at' &&
+    /^(?:is|was)$/.test(spoken(tokens[k - 2])) &&
     (isPhone || (noun?.t === 'word' && noun.sort === 'everyday' && !ofRecipe.test(noun.text)))
   )
     return true;
   if (next !== 'of') return false;
-  const skip = /^(?:the|all|my|our)$/.test(wordAt(tokens[k + 2])) ? 3 : 2;
-  return notOfFat.test(wordAt(tokens[k + skip])) && !isIngredient(tokens[k + skip + 1]);
+  const skip = /^(?:the|all|my|our)$/.test(spoken(tokens[k + 2])) ? 3 : 2;
+  return notOfFat.test(spoken(tokens[k + skip])) && !isIngredient(tokens[k + skip + 1]);
 }
 
 /** Degrees without a unit, of a pot or of a lye. */
@@ -293,10 +276,10 @@ function atDegrees(tokens: readonly Token[], { figures }: Signals): readonly num
     const { value } = token.quantity;
     if (value < warm.least || value > warm.most) continue;
     let at = k - 1;
-    while (k - at <= 3 && /^(?:about|around|roughly|just|nearly|both)$/.test(wordAt(tokens[at]))) at--;
-    if (wordAt(tokens[at]) !== 'at') continue;
-    const before = /^(?:is|was|were|are|both)$/.test(wordAt(tokens[at - 1])) ? tokens[at - 2] : tokens[at - 1];
-    if (before?.t !== 'name' || isIngredient(tokens[k + 1]) || wordAt(tokens[k + 1]) === 'of') continue;
+    while (k - at <= 3 && /^(?:about|around|roughly|just|nearly|both)$/.test(spoken(tokens[at]))) at--;
+    if (spoken(tokens[at]) !== 'at') continue;
+    const before = /^(?:is|was|were|are|both)$/.test(spoken(tokens[at - 1])) ? tokens[at - 2] : tokens[at - 1];
+    if (before?.t !== 'name' || isIngredient(tokens[k + 1]) || spoken(tokens[k + 1]) === 'of') continue;
     const isFats = isRole(before, 'total-fats') || /^(?:oils|fats|butters)$/.test(before.text.toLowerCase());
     const isLye = before.meaning.kind === 'alkali' || before.meaning.kind === 'stock';
     if (!isFats && !isLye) continue;
@@ -329,7 +312,7 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     out[k] = { t: 'word', from: name.from, to: name.to, text: 'only', sort: 'everyday' };
   };
   /** No ingredient from one token up to another. */
-  const putIngredients = ({ from, to }: Sentence): void => {
+  const putIngredients = ({ from, to }: Span): void => {
     for (let at = from; at < to; at++) if (isIngredient(tokens[at])) putWord(at);
   };
   const count = (k: number, token: Figure): void => {
@@ -349,13 +332,13 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
       out ??= [...tokens];
       const { from, to } = sold;
       const meaning = { kind: 'role', id: 'purity' } as const;
-      out[flake] = { t: 'name', from, to, text: wordAt(sold), meaning, how: 'name', meant: 'purity' };
+      out[flake] = { t: 'name', from, to, text: spoken(sold), meaning, how: 'name', meant: 'purity' };
     } else if (isOfOthers(tokens, k)) {
       aside(k, ofOthers);
       putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
     } else if (isRule(tokens, k)) {
       aside(k, ruleOfOthers);
-      putIngredients(sentenceAt(tokens, k));
+      putIngredients(sentenceAt(tokens, k, longestLook));
     } else if (isWaterDiscount(tokens, k)) {
       aside(k, 'a water discount');
       putWord(k + 1);
@@ -379,7 +362,7 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
       if (isIngredient(tokens[k + 2]) && weighedElsewhere(tokens, k + 2)) putWord(k + 2);
     } else if (isOfSoap(tokens, k, signals)) {
       aside(k, soapMade);
-      if (isTried(tokens, k, signals)) putIngredients(sentenceAt(tokens, k));
+      if (isTried(tokens, k, signals)) putIngredients(sentenceAt(tokens, k, longestLook));
     } else if (isTolerance(tokens, k, token)) aside(k, 'a tolerance');
     else if (isOther(tokens, k, token)) aside(k, otherWeight);
     else if (isTelling(tokens, k, token)) aside(k, 'told of another time');

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../catalogue/types.ts';
+import { multiplied, timesAll } from './another-size.ts';
 import { assemble } from './assemble.ts';
 import { bind, settledOn } from './bind.ts';
 import { itemize, type Reader } from './itemize.ts';
@@ -10,7 +11,6 @@ import type { Settled } from './settle.ts';
 import { recipePointedAt, type Several, severalIn } from './several.ts';
 import { makeSpeller } from './spelling.ts';
 import { amongTalk } from './talk.ts';
-import { multiplied, timesAll } from './times-all.ts';
 
 export type { Reader } from './itemize.ts';
 export type { Doubt, RecipeReading } from './reading.ts';

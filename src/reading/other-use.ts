@@ -4,7 +4,7 @@
  */
 import { inStore } from './in-store.ts';
 import type { Signals } from './signals.ts';
-import { isIngredient, isMeasured, isRole, isStop } from './token-is.ts';
+import { isIngredient, isMeasured, isRole, type Span, sentenceAt, spoken } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere, weighedFats } from './weighed.ts';
 
@@ -18,9 +18,6 @@ export const drunk = 'what somebody drank';
 export const otherUse = 'for something else';
 export const othersSoap = 'of somebody else’s soap';
 export const soapNamed = 'of a soap that was made';
-
-const wordAt = (token: Token | undefined): string =>
-  token?.t === 'word' || (token?.t === 'name' && token.meaning.kind === 'role') ? token.text.toLowerCase() : '';
 
 const wordsOf = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 const purposes = wordsOf(
@@ -51,30 +48,21 @@ const cues: ReadonlySet<string> = new Set([
   ...theirs,
   ...others,
   ...drinking,
-  ...vinegars,
   ...checking,
   ...waiting,
 ]);
 const most = 24;
-
-function sentence(tokens: readonly Token[], k: number): readonly [number, number] {
-  let [from, to] = [k, k + 1];
-  const isDotted = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.text.endsWith('.');
-  while (from > 0 && k - from < most && !isStop(tokens[from - 1]) && !isDotted(tokens[from - 1])) from--;
-  while (!isStop(tokens[to]) && to - k < most && !isDotted(tokens[to - 1])) to++;
-  return [from, to];
-}
 
 /** What the figure at token `k` is of, where its sentence says that it is none of the recipe. `fats`: weighed in the post. */
 function otherUseOf(
   tokens: readonly Token[],
   k: number,
   { quantity: { dim, inWords } }: Figure,
-  [from, to]: readonly [number, number],
+  { from, to }: Span,
   fats: () => number,
 ): OtherUse | null {
   const words = tokens.slice(from, to);
-  const has = (of: ReadonlySet<string>): boolean => words.some((one) => of.has(wordAt(one)));
+  const has = (of: ReadonlySet<string>): boolean => words.some((one) => of.has(spoken(one)));
   // "I checked the scale with a litre of water and it said 998 g"
   if (dim !== 'percent' && words.some((one) => isRole(one, 'scale')) && has(checking))
     return { reason: otherUse, names: words.flatMap((one, n) => (isIngredient(one) ? [from + n] : [])) };
@@ -98,13 +86,13 @@ function otherUseOf(
   const own = names();
   if (own.length !== 1 || words.filter((one) => one.t === 'quantity').length > 1) return null;
   if (has(drinking) && !has(putting) && isNamed(tokens[own[0] ?? 0], drinks)) return { reason: drunk, names: own };
-  const behind = words.findIndex((one) => wordAt(one) === 'for');
-  if (behind >= 0 && words.slice(behind + 1, behind + 5).some((one) => purposes.has(wordAt(one))) && !has(putting))
+  const behind = words.findIndex((one) => spoken(one) === 'for');
+  if (behind >= 0 && words.slice(behind + 1, behind + 5).some((one) => purposes.has(spoken(one))) && !has(putting))
     return { reason: otherUse, names: own };
   if (dim === 'bare') return null;
   const at = own[0] ?? 0;
-  const isCalled = called.has(wordAt(tokens[at + 1])) && at < k;
-  if (isCalled && tokens.slice(at + 2, k).some((one) => weighing.test(wordAt(one))))
+  const isCalled = called.has(spoken(tokens[at + 1])) && at < k;
+  if (isCalled && tokens.slice(at + 2, k).some((one) => weighing.test(spoken(one))))
     return { reason: soapNamed, names: own };
   return has(waiting) && has(places) && !has(putting) && fats() > leastFats ? { reason: inStore, names: own } : null;
 }
@@ -115,7 +103,7 @@ const leastFats = 2;
 /** The tokens with such figures set aside, and their names made words. */
 export function otherUses(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   const cued: number[] = [];
-  for (let k = 0; k < tokens.length; k++) if (cues.has(wordAt(tokens[k])) || isNamed(tokens[k], vinegars)) cued.push(k);
+  for (let k = 0; k < tokens.length; k++) if (cues.has(spoken(tokens[k])) || isNamed(tokens[k], vinegars)) cued.push(k);
   if (cued.length === 0) return tokens;
   let next = 0;
   let out: Token[] | null = null;
@@ -127,9 +115,9 @@ export function otherUses(tokens: readonly Token[], { figures }: Signals): reado
   for (const k of figures) {
     const token = tokens[k];
     if (token?.t !== 'quantity') continue;
-    const around = sentence(tokens, k);
-    while ((cued[next] ?? around[0]) < around[0]) next++;
-    const found = (cued[next] ?? around[1]) < around[1] ? otherUseOf(tokens, k, token, around, fats) : null;
+    const around = sentenceAt(tokens, k, most);
+    while ((cued[next] ?? around.from) < around.from) next++;
+    const found = (cued[next] ?? around.to) < around.to ? otherUseOf(tokens, k, token, around, fats) : null;
     if (!found) continue;
     out ??= [...tokens];
     out[k] = asAside(token, found.reason);

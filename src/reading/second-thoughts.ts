@@ -4,10 +4,10 @@
  * was, counts, and the answer says so; what cannot be known stays for a question.
  */
 
-import { type Times, timesIn } from './all-times.ts';
 import type { Cuts } from './bind.ts';
 import { type Change, changesIn, fillingIn } from './changes.ts';
 import { amountItem, type Item } from './items.ts';
+import { type Times, timesIn } from './made-size.ts';
 import { asking, dropSaidAgain, settleTellings } from './other-batches.ts';
 import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';

@@ -53,6 +53,26 @@ const stops: ReadonlySet<string> = new Set(['.', ';', '!', '?']);
 export const isStop = (token: Token | undefined): boolean =>
   token === undefined || token.t === 'line' || (token.t === 'sign' && stops.has(token.text));
 
+/** A word, or the name of a role, as it is spoken; empty where another kind of token stands. */
+export const spoken = (token: Token | undefined): string =>
+  token?.t === 'word' || (token?.t === 'name' && token.meaning.kind === 'role') ? token.text.toLowerCase() : '';
+
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** `3 kg.` holds its full stop. */
+const endsDotted = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.text.endsWith('.');
+
+/** The sentence around token `k`, at most so many tokens to each side. */
+export function sentenceAt(tokens: readonly Token[], k: number, most: number): Span {
+  let [from, to] = [k, k + 1];
+  while (from > 0 && k - from < most && !isStop(tokens[from - 1]) && !endsDotted(tokens[from - 1])) from--;
+  while (!isStop(tokens[to]) && to - k < most && !endsDotted(tokens[to - 1])) to++;
+  return { from, to };
+}
+
 /** Any of the tokens from `from` to before `to` is so. */
 export function isAny(
   tokens: readonly Token[],

@@ -117,11 +117,6 @@ test('a share that makes the whole, with the weight of the whole', () => {
   expect([fats[0]?.grams, superfat]).toEqual([750, 0.08]);
 });
 
-test('a part of the post that is no recipe is not the one that counts', () => {
-  const text = `Pot of today: ${weighed.replaceAll(', ', '\n')}\n\nNow I lie awake. The lye is from a new 1 kg tub at 6.49, the old tub was 98 %, I don't suppose that the fat matters.`;
-  expect(readRecipe(reader, text).fats.map(({ id }) => id)).toEqual(['lard', 'coconut-oil']);
-});
-
 test('what is cooked until it looks like mash was in the pot before', () => {
   const { fats, after } = readRecipe(
     reader,
@@ -154,4 +149,20 @@ test.each([
 ])('an ingredient that is only told of is one all the same: %s', (sentence) => {
   const { fats, doubts } = readRecipe(reader, `${weighed} ${sentence}`);
   expect([fats.map(({ id }) => id), doubts]).toEqual([['lard', 'coconut-oil', 'castor-oil'], []]);
+});
+
+test('fats that are named behind their alkali are cooked, too, until the pot looks like mash', () => {
+  const { fats, after } = readRecipe(
+    reader,
+    '147 g NaOH in 380 g water into 700 g olive oil and 300 g coconut oil, cooked until it looked like mashed potatoes.',
+  );
+  expect([fats.length, after.length]).toEqual([2, 0]);
+});
+
+test('a liquid stays what it is where water is only spoken of', () => {
+  const { liquids, waterGrams } = readRecipe(
+    reader,
+    'Stout boiled flat and frozen, 310 g, no water at all. Lye 141 g NaOH. Sunflower 300 g, tallow 450 g, coconut 250 g. Is the lye dose ok? Does it look balanced to you for a hard-water area?',
+  );
+  expect([liquids.map(({ id, grams }) => [id, grams]), waterGrams]).toEqual([[['beer', 310]], null]);
 });
