@@ -175,10 +175,14 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
     candidates: [readMass(first, style), readMass(second, style)],
   }),
   'two-amounts': ({ of, said }) => {
-    const isShare = said.some((one) => one.includes('%'));
-    const candidates = isShare ? said : [...said, 'both'];
+    const amounts = [...new Set(said.map((one) => one.replace(/[.,;:]+$/, '')))];
+    const isShare = amounts.some((one) => one.includes('%'));
+    const candidates = isShare ? amounts : [...amounts, 'both'];
     return {
-      ask: `Two amounts of ${ofName(of)}: ${listed(said)}. Which one${isShare ? '' : ', or both together'}?`,
+      ask:
+        amounts.length === 1
+          ? `${ofName(of)} stands ${said.length} times with ${amounts[0]}. Does it count once, or all together?`
+          : `${amounts.length === 2 ? 'Two' : 'Several'} amounts of ${ofName(of)}: ${listed(amounts)}. Which one${isShare ? '' : ', or both together'}?`,
       hint: `Answer ${listed(
         candidates.map((one) => `"${one}"`),
         'or',

@@ -4,6 +4,8 @@
 export interface Part {
   readonly from: number;
   readonly to: number;
+  /** It stands behind quote marks, where another part stands behind none. */
+  readonly quoted?: boolean;
 }
 
 type Age = 'old' | 'new';
@@ -31,13 +33,21 @@ const pointed: Readonly<Record<Age, RegExp>> = {
 /** Said right behind a recipe: it is not meant. */
 const dismissed =
   /\b(?:no need to (?:look|check)|(?:don['’]?t|needn['’]?t|do not|not) (?:need to |have to )?(?:check|look at|mind|worry|bother|ask(?:ing)?)|ignore (?:that|it|this)|never ?mind|that one (?:was|is|worked|went)|(?:was|is|were) (?:all )?(?:used up|gone|fine|lovely|great|perfect))\b/i;
-const several = /\b(?:both|either|which (?:one|of|is (?:right|better|correct))|compar\w*|difference|better)\b/i;
+const several =
+  /\b(?:both|either|which (?:one|of|is (?:right|better|correct))|compar\w*|(?:difference|better)\b(?=[^.!\n]*\?))/i;
 const both = /\bboth (?:recipes?|of|are|lyes?|batches|versions|ok|right)\b/i;
 
 const amount = (): RegExp => /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml)(?!\p{L})/iu;
 
-/** The age that the words before a recipe's first amount tell; they stand behind place `since`. */
-function ageOf(post: string, { from, to }: Part, since: number): Age | null {
+/** Said of a recipe by whoever makes it. */
+const own = /\b(?:i|i['’](?:m|ve|d|ll)|me|my|mine|we|our|ours)\b/i;
+
+/**
+ * The age that the words before a recipe's first amount tell; they stand behind place `since`. A quote is old beside
+ * a recipe that its writer calls their own.
+ */
+function ageOf(post: string, { from, to, quoted }: Part, since: number, isAnswered: boolean): Age | null {
+  if (quoted !== undefined && isAnswered) return quoted ? 'old' : 'new';
   const first = from + Math.max(0, post.slice(from, to).search(amount()));
   const words = post.slice(Math.max(since, first - reach), first);
   const [old, fresh] = [ages.old.test(words), ages.new.test(words)];
@@ -48,7 +58,8 @@ function ageOf(post: string, { from, to }: Part, since: number): Age | null {
 export function meantOf(post: string, parts: readonly Part[]): Part | null {
   const [first, second] = parts;
   if (parts.length !== 2 || !first || !second) return null;
-  const of = [ageOf(post, first, 0), ageOf(post, second, first.to)];
+  const isAnswered = [first, second].some(({ from, to, quoted }) => quoted === false && own.test(post.slice(from, to)));
+  const of = [ageOf(post, first, 0, isAnswered), ageOf(post, second, first.to, isAnswered)];
   const talk = `${post.slice(0, first.from)}\n${post.slice(first.to)}`;
   if (both.test(talk)) return null;
   const isDismissed = dismissed.test(post.slice(first.to, Math.max(second.from, first.to + reach)));

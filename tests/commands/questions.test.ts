@@ -88,3 +88,10 @@ test('candidates are names that the reader reads', () => {
 });
 
 test('a clear post is no question', () => expect(mostPressing(base, context)).toBeNull());
+
+test('an amount that stands there twice is named once, without what stood behind it', () => {
+  const twice: Doubt = { id: 'two-amounts', of: 'water', said: ['300 g', '150 g', '300 g.'] };
+  const { message = '', hint = '' } = mostPressing({ ...base, doubts: [twice] }, context) ?? {};
+  expect(message).toBe('Two amounts of water: 300 g and 150 g. Which one, or both together?');
+  expect(hint).toContain('"300 g", "150 g" or "both"');
+});

@@ -139,3 +139,12 @@ test.each([
 ])('none is a superfat, too: %s', (said) => {
   expect(read(`how much lye for lard 500 g, coconut 200 g, ${said}`).superfat).toBe(0);
 });
+
+test.each([
+  '750 g lard and 250 g sunflower, lye for 6% sf?',
+  '750 g lard and 250 g sunflower, caustic soda at 6 % superfat',
+  '750 g lard and 250 g sunflower, with lye, superfat 6 %',
+])('an alkali without an amount is what is asked for: %s', (text) => {
+  expect(doubts(text)).toEqual([]);
+  expect(read(text).superfat).toBeCloseTo(0.06);
+});

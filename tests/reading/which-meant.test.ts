@@ -49,6 +49,7 @@ describe('of an older recipe and a newer one', () => {
     `Old recipe: ${older}\n\nNew recipe: ${newer}\n\nIs the lye ok?`,
     `Last year I made ${older}.\n\nToday I made ${newer}.\n\nRight?`,
     `${older}\n\nThat one was perfect, no need to check it.\n\n${newer}`,
+    `> ${older}\n\nToo slimy for me, I take ${newer}. No difference in the rest. Right?`,
     `> ${older}\nI changed it. New: ${newer}\nis the new one ok?`,
     `> ${older}\nmine is: ${newer}\ncheck mine?`,
     `New: ${newer}\n\nOld: ${older}\n\nplease check the new one`,
