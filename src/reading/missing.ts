@@ -53,7 +53,7 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
         roles.concentration === null &&
         !rows.some((row) => row.named.meaning.kind === 'alkali')
       )
-        assembly.assume('lye-asked', `No amount stands beside "${item.named.text}": I work out what the fats need.`);
+        assembly.assume('lye', `No amount stands beside "${item.named.text}": I work out what the fats need.`);
     } else if (meaning.kind !== 'ambiguous' || alone) assembly.doubts.push(amountless);
   }
 }
