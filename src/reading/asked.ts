@@ -26,6 +26,10 @@ const hydroxide = /hydroxide|potash|caustic|^soda$|natron/;
 const canBeAsked = ({ named: { meaning } }: Thing): boolean =>
   meaning.kind === 'alkali' || (meaning.kind === 'ambiguous' && hydroxide.test(meaning.id));
 
+const isLye = (item: Item): item is Thing => isThing(item) && canBeAsked(item);
+const isAlkali = ({ named: { meaning } }: Thing): boolean => meaning.kind === 'alkali';
+const isStock = (item: Item): boolean => isThing(item) && item.named.meaning.kind === 'stock';
+
 /** Behind "how much" or "how many grams of". */
 function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
   for (let k = from - 1; k >= 0 && from - k <= 4; k -= 1) {
@@ -45,14 +49,14 @@ const isFat = (item: Item): boolean =>
 
 /** "Caustic soda ... 140 g of that soda", "soda 12 dag (NaOH)": the one that the post names in full, and no other. */
 export function sodaMeant(items: readonly Item[]): readonly Item[] {
-  let [named, unsure] = [false, false];
+  if (!items.some((item) => isThing(item) && isSoda(item))) return items;
+  let named = false;
   for (const item of items) {
     if (!isThing(item)) continue;
     if (otherSodas.has(item.named.meaning.id)) return items;
     named ||= item.named.meaning.id === 'naoh';
-    unsure ||= isSoda(item);
   }
-  if (!named || !unsure) return items;
+  if (!named) return items;
   return items.map((item) =>
     isThing(item) && isSoda(item)
       ? { ...item, named: { ...item.named, meaning: { kind: 'alkali' as const, id: 'naoh' as const } } }
@@ -69,9 +73,9 @@ const isSoda = ({ named: { meaning } }: Thing): boolean =>
 export function askedApart(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   if (!items.some(isFat)) return splitApart(items, tokens);
   // where no alkali is named at all, the fats stand behind the word of a command that asks for it
-  let asks = !items.some((item) => isThing(item) && (canBeAsked(item) || item.named.meaning.kind === 'stock'));
-  const kinds = new Set<string>();
-  for (const item of items) if (isThing(item) && item.named.meaning.kind === 'alkali') kinds.add(item.named.meaning.id);
+  const lyes = items.filter(isLye);
+  let asks = lyes.length === 0 && !items.some(isStock);
+  const isMixed = lyes.length > 2 && new Set(lyes.filter(isAlkali).map(({ named }) => named.meaning.id)).size > 2;
   let marked: Item[] | null = null;
   const mark = (k: number, item: Thing, meaning: Meaning): void => {
     marked ??= [...items];
@@ -79,9 +83,9 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): re
   };
   for (let k = 0; k < items.length; k++) {
     const item = items[k];
-    if (!isThing(item) || !canBeAsked(item)) continue;
+    if (!item || !isLye(item)) continue;
     const { meaning } = item.named;
-    if (kinds.size > 2 && isHeading(item, items[k + 1], items[k + 2])) mark(k, item, { kind: 'role', id: 'heading' });
+    if (isMixed && isHeading(item, items[k + 1], items[k + 2])) mark(k, item, { kind: 'role', id: 'heading' });
     else if (isAsked(tokens, item)) {
       asks = true;
       if (meaning.kind === 'alkali') mark(k, item, { ...meaning, asked: true });
@@ -90,11 +94,12 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): re
       if ((behind === 'for' && (item.from <= 1 || tokens[item.from - 1]?.t === 'line')) || behind === '?') asks = true;
     }
   }
-  const meant = zeroOfLye(asks ? (marked ?? items) : lyeBehind(marked ?? items, tokens), tokens);
+  const told = marked ?? items;
+  const meant = zeroOfLye(asks || lyes.length !== 1 ? told : lyeBehind(told, tokens), tokens);
   return splitApart(asks ? noSuperfat(superfatLast(meant, tokens), tokens) : meant, tokens);
 }
 
-/** "Is it too much lye? 136 g in 320 g milk": the weight that stands right behind the question, before no name. */
+/** "Is it too much lye? 136 g in 320 g milk": for the one alkali, the weight right behind the question, before no name. */
 function lyeBehind(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const at = items.findIndex((item, k) => {
     const [weight, next] = [items[k + 1], items[k + 2]];
@@ -102,9 +107,9 @@ function lyeBehind(items: readonly Item[], tokens: readonly Token[]): readonly I
     if (weight.from !== item.to + 1 || wordAt(tokens[item.to]) !== '?') return false;
     return next === undefined || isAmount(next) || /^(?:in|into|with|,|\.|\?|for)$/.test(wordAt(tokens[weight.to]));
   });
+  if (at < 0) return items;
   const [lye, weight] = [items[at], items[at + 1]];
-  const isWeighed = items.some((item, k) => isThing(item) && canBeAsked(item) && k !== at);
-  if (!isThing(lye) || !weight || isWeighed) return items;
+  if (!isThing(lye) || !weight) return items;
   return [...items.slice(0, at), { ...lye, from: weight.from, to: weight.from }, ...items.slice(at + 1)];
 }
 
@@ -116,6 +121,7 @@ function zeroOfLye(items: readonly Item[], tokens: readonly Token[]): readonly I
     if (!isThing(lye) || lye.named.meaning.kind !== 'alkali' || item.from - lye.to > 3) return false;
     return tokens.slice(lye.to, item.from).some((token) => /^(at|for|with|to|on)$/.test(wordAt(token)));
   });
+  if (at < 0) return items;
   const zero = items[at];
   if (!isAmount(zero) || items.some(isSuperfat)) return items;
   return [

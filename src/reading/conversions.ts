@@ -15,7 +15,11 @@ export function conversions(tokens: readonly Token[], lexicon: Lexicon): readonl
     token?.t === 'word' && lexicon.units.next?.get(token.text)?.hit !== undefined;
   for (let k = 0; k < tokens.length; k++) {
     const first = tokens[k];
-    if (first?.t !== 'quantity' || !isMeasured(first)) continue;
+    if (
+      !isMeasured(first) ||
+      (tokens[k + 1]?.t !== 'word' && tokens[k - 1]?.t !== 'word' && tokens[k - 3]?.t !== 'word')
+    )
+      continue;
     const says = wordAt(tokens, k + 1);
     const into = turningInto.has(says) && isUnit(tokens[k + 2]);
     const starts = says === 'is' || says === 'are' || (says === 'how' && !first.quantity.text.endsWith('.'));

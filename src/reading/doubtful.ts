@@ -332,8 +332,9 @@ export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {
   const fats = twice('fat');
   const alkali = twice('alkali');
   if (fats >= 2 || (fats >= 1 && alkali >= 1)) return true;
+  if (fats + alkali === 0) return false;
   const heading = /\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi;
-  return fats + alkali >= 1 && (assembly.source.text.match(heading)?.length ?? 0) >= 2;
+  return (assembly.source.text.match(heading)?.length ?? 0) >= 2;
 }
 
 /** Two ways to read the post that are about equally likely and weigh different things. */

@@ -6,6 +6,7 @@ import type { Meaning } from './lexicon.ts';
 import type { SwapAsked } from './reading.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, label, type Row } from './rows.ts';
+import { isAny, isStop } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 /** Fats named in the list without an amount, and alkali that is an ingredient but has none. */
@@ -125,23 +126,25 @@ const otherTime =
 /** "Maybe I should add castor next time": what is not in the pot yet; `surely`: not where it is only asked about. */
 export function isForLater(tokens: readonly Token[], { from, to }: Item, surely = false): boolean {
   let [begin, end] = [from, to];
-  while (begin > 0 && from - begin < 14 && !endsSentence(tokens[begin - 1])) begin--;
-  while (end < tokens.length && end - to < 14 && !endsSentence(tokens[end])) end++;
-  const sentence = tokens.slice(begin, end);
-  if (sentence.some((token) => token.t === 'quantity')) return false;
+  for (; begin > 0 && from - begin < 14 && !endsSentence(tokens[begin - 1]); begin--)
+    if (tokens[begin - 1]?.t === 'quantity') return false;
+  for (; end < tokens.length && end - to < 14 && !endsSentence(tokens[end]); end++)
+    if (tokens[end]?.t === 'quantity') return false;
+  if (isAny(tokens, from, to, isFigure)) return false;
   return (surely ? otherTime : later).test(
-    sentence
+    tokens
+      .slice(begin, end)
       .map((token) => (token.t === 'word' || token.t === 'name' ? token.text : ''))
       .join(' ')
       .toLowerCase(),
   );
 }
 
+const isFigure = (token: Token): boolean => token.t === 'quantity';
+
 /** A line's end, a full stop or the like, also that of a figure ("280 g."). */
 export const endsSentence = (token: Token | undefined): boolean =>
-  token?.t === 'line' ||
-  (token?.t === 'sign' && /^[.;!?]$/.test(token.text)) ||
-  (token?.t === 'quantity' && token.quantity.text.endsWith('.'));
+  token !== undefined && (isStop(token) || (token.t === 'quantity' && token.quantity.text.endsWith('.')));
 
 function isHeading(tokens: readonly Token[]): boolean {
   const last = tokens.at(-1);
@@ -263,13 +266,13 @@ const salts: ReadonlySet<string> = new Set(['sodium-carbonate', 'potassium-carbo
 /** Shares of the fats that people weigh as alkali. */
 const alkaliLike = { least: 0.06, most: 0.3 };
 
+const mayBeAlkali = (item: Item): boolean => item.kind === 'thing' && alkaline.has(item.named.meaning.kind);
+const alkaline: ReadonlySet<Meaning['kind']> = new Set(['alkali', 'stock', 'ambiguous']);
+
 /** Washing soda weighed as if it were the alkali, in a post that names none and asks for none. */
 export function saltForAlkali(assembly: Assembly, rows: readonly Row[], fats: number): void {
   const { items, catalogue } = assembly.source;
-  const named = items.some(
-    (item) => item.kind === 'thing' && ['alkali', 'stock', 'ambiguous'].includes(item.named.meaning.kind),
-  );
-  if (named || fats === 0 || assembly.asksForAlkali()) return;
+  if (fats === 0 || items.some(mayBeAlkali) || assembly.asksForAlkali()) return;
   for (const { named: one, grams } of rows) {
     const share = (grams ?? 0) / fats;
     if (!salts.has(one.meaning.id) || share < alkaliLike.least || share > alkaliLike.most) continue;

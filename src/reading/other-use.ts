@@ -100,10 +100,15 @@ function otherUseOf(
 /** Fats that are weighed, the one in store among them, of which the others make a recipe. */
 const leastFats = 2;
 
+const isCue = (name: Token): boolean => isNamed(name, vinegars) || cues.has(spoken(name));
+
 /** The tokens with such figures set aside, and their names made words. */
 export function otherUses(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   const cued: number[] = [];
-  for (let k = 0; k < tokens.length; k++) if (cues.has(spoken(tokens[k])) || isNamed(tokens[k], vinegars)) cued.push(k);
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (token?.t === 'word' ? cues.has(token.text) : token?.t === 'name' && isCue(token)) cued.push(k);
+  }
   if (cued.length === 0) return tokens;
   let next = 0;
   let out: Token[] | null = null;

@@ -58,6 +58,8 @@ const isSlashed = (row: readonly Item[], tokens: readonly Token[]): boolean =>
  */
 export function pairParallel(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   for (let at = 0; at + 5 < items.length; at++) {
+    // most rows are of a name and its figure in turn
+    if (items[at]?.kind !== items[at + 1]?.kind) continue;
     const sharesFirst = isShare(items[at]);
     const length = runOf(items, tokens, at, sharesFirst ? likeOf(items[at]) : isFat);
     if (length < 3) continue;
@@ -112,12 +114,13 @@ export function sharedRun(items: readonly Item[], from: number): number | null {
  * front of them ("1 kg of 40 % olive …", "1000 g = olive 600 + coconut 400"), is that of all the fats.
  */
 export function totalOfShares(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  if (items.some((item, k) => isTotal(item) && ((k > 0 && isWeight(items[k - 1])) || isWeight(items[k + 1]))))
-    return items;
+  const shared = items.some(isPercent);
   const weight = items.find(
-    (item, k) => isWeight(item) && (standsAfterShares(items, tokens, k) || standsBefore(items, tokens, k)),
+    (item, k) => isWeight(item) && ((shared && standsAfterShares(items, tokens, k)) || standsBefore(items, tokens, k)),
   );
   if (!weight) return items;
+  if (items.some((item, k) => isTotal(item) && ((k > 0 && isWeight(items[k - 1])) || isWeight(items[k + 1]))))
+    return items;
   const total = thingItem(
     { meaning: { kind: 'role', id: 'total-fats' }, text: 'fats', how: 'name', meant: 'total fats' },
     weight.to,

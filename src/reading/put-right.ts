@@ -57,6 +57,8 @@ function wordsBetween(tokens: readonly Token[], from: number, to: number): strin
 
 /** Which of two figures counts by what stands between them; null where nothing takes one back. */
 function stands(tokens: readonly Token[], from: number, to: number): 'first' | 'second' | null {
+  const only = to === from + 1 ? tokens[from] : undefined;
+  if (only?.t === 'sign' && only.text !== '>') return null;
   const words = wordsBetween(tokens, from, to);
   // commas alone take nothing back
   if (!words?.some((word) => word === '>' || /[a-z]/.test(word))) return null;

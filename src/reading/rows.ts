@@ -79,13 +79,15 @@ export class Assembly {
     this.source = source;
     this.fates = new Array(source.prims.length);
     this.lineOf = lineIndex(source.tokens);
-    const seen = new Set<string>();
-    for (const item of source.items)
-      if (item.kind === 'amount' && item.quantity.dim === 'mass' && item.quantity.unit) seen.add(item.quantity.unit.id);
-    this.unitsSeen = [...seen];
+    const seen: string[] = [];
+    for (const item of source.items) {
+      const unit = item.kind === 'amount' && item.quantity.dim === 'mass' ? item.quantity.unit : null;
+      if (unit && !seen.includes(unit.id)) seen.push(unit.id);
+    }
+    this.unitsSeen = seen;
     // lb beside oz, kg beside g are one system; the smaller one is meant by a bare figure only if it stands alone
-    this.defaultUnit = seen.size === 1 ? ([...seen][0] ?? null) : null;
-    this.metric = seen.size === 2 && seen.has('g') && seen.has('kg');
+    this.defaultUnit = seen.length === 1 ? (seen[0] ?? null) : null;
+    this.metric = seen.length === 2 && seen.includes('g') && seen.includes('kg');
   }
 
   assume(id: Assumption['id'], text: string, of: Pick<Assumption, 'said' | 'as'> = {}): void {

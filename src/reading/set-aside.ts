@@ -9,9 +9,18 @@ import { barsBefore, isBarWeight, isCutAt, isNet, isOnePiece, isPieceWeight, wei
 import { isApart, isChange, isLoneSum, isOutcome, isReference, isShareAgain, isStatedSum } from './said-again.ts';
 import { signal } from './signal-words.ts';
 import type { Signals } from './signals.ts';
-import { isMark, isMeasured, isWeight } from './token-is.ts';
+import { isIngredient, isMark, isMeasured, isWeight } from './token-is.ts';
 import { asAside, type Token } from './tokens.ts';
 import { isHeld, isHoleSize, isHollow, isLoaf, isPack, isScale, isScaleStep, isSizeOf, isVessel } from './vessels.ts';
+
+const isThing = (token: Token | undefined): boolean =>
+  isIngredient(token) && token.meaning.kind !== 'ambiguous' && token.meaning.kind !== 'ice';
+
+/** `450 g olive oil`, `olive oil 450 g,`: with its neighbours in a list, of which none says that it is no amount. */
+const isRow = (before: Token | undefined, next: Token | undefined): boolean =>
+  isThing(next)
+    ? before === undefined || before.t === 'line' || (before.t === 'sign' && before.text !== '=')
+    : isThing(before) && (next === undefined || next.t === 'line' || isMark(next, ','));
 
 export function setAside(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -28,6 +37,8 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
   const [parted, including, vessels] = [has(signal.parting), has(signal.including), has(signal.mould)];
   const pieces = has(signal.bars);
   const solution = has(signal.stock) && tokens.some((token) => token.t === 'name' && token.meaning.kind === 'stock');
+  // rules for which it does not matter what stands right beside a figure
+  const beyondRows = vessels || pieces || stored;
   let settled = -1;
   for (const k of figures) {
     const token = tokens[k];
@@ -54,6 +65,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if ((told || isMark(tokens[k - 1], ',')) && isCounted(tokens, k, token)) aside(k, 'a count');
       if (told && isShareAgain(tokens, k, token)) aside(k, 'said before');
     } else if (isMeasured(token)) {
+      if (!beyondRows && isRow(tokens[k - 1], tokens[k + 1])) continue;
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
       if (told && isPoundsPaid(tokens, k, token)) aside(k, 'a price');
       if (isPack(tokens, k, token) || (told && isHeld(tokens, k, token)) || isSizeOf(tokens, k, token))
