@@ -1,6 +1,7 @@
 /** Answers to Discord over REST, kept up through passing faults and within the time that is left. */
 import { setTimeout as pause } from 'node:timers/promises';
 import { type RawFile, REST } from 'discord.js';
+import { createCallback, Refusal } from './callback.ts';
 import type { Line } from './serve.ts';
 import { deadline } from './serve.ts';
 import type { Callback, File, Interaction, Message } from './wire.ts';
@@ -21,21 +22,21 @@ export interface HooksOptions {
   readonly pace?: number;
 }
 
-const codeOf = (error: unknown): unknown => (error instanceof Error && 'code' in error ? error.code : undefined);
-
 /** A fault of the network or of the other side; what was refused will be refused again. */
 const passes = (error: unknown): boolean =>
   error instanceof Error && (!('status' in error) || typeof error.status !== 'number' || error.status >= 500);
 
-/** Tries again after `gap`, 2 `gap`, 4 `gap` … ms, until `time` ms are over. */
+/** Tries again when Discord says, else after `gap`, 2 `gap`, 4 `gap` … ms, until `time` ms are over. */
 export async function persist<T>(work: () => Promise<T>, gap: number, time: number): Promise<T> {
   const until = performance.now() + time;
   for (let wait = gap; ; wait *= 2) {
     try {
       return await work();
     } catch (error) {
-      if (!passes(error) || performance.now() + wait > until) throw error;
-      await pause(wait);
+      const again = error instanceof Refusal ? error.again : null;
+      const rest = again ?? wait;
+      if ((again === null && !passes(error)) || performance.now() + rest > until) throw error;
+      await pause(rest);
     }
   }
 }
@@ -44,21 +45,26 @@ export const rawFiles = (files: readonly File[]): RawFile[] =>
   files.map(({ name, data, contentType }) => ({ name, data: Buffer.from(data), contentType }));
 
 /**
- * These routes carry the interaction's own token: `auth: false`, because a 401 on an authorised route makes the REST
- * client drop the bot's token for good. The client's own tries, which follow each other without a pause, are off.
+ * The route of a change carries the interaction's own token: `auth: false`, because a 401 on an authorised route makes
+ * the REST client drop the bot's token for good. The client's own tries, which follow each other without a pause, are
+ * off. Every interaction has a route of its own, which the client would remember for an hour.
  */
 export function createHooks({ api, pace = 1 }: HooksOptions): Hooks {
-  // Every interaction has a route of its own, which the client would remember for an hour.
-  const common = { api, version: '10', retries: 0, handlerSweepInterval: 60_000, hashSweepInterval: 600_000 } as const;
-  const quick = new REST({ ...common, timeout: 1000 * pace });
-  const patient = new REST({ ...common, timeout: 15_000 * pace });
+  const callback = createCallback(api, 1000 * pace);
+  const patient = new REST({
+    api,
+    version: '10',
+    retries: 0,
+    timeout: 15_000 * pace,
+    handlerSweepInterval: 60_000,
+    hashSweepInterval: 600_000,
+  });
 
-  const first = async ({ id, token }: Interaction, body: Callback): Promise<void> => {
-    const send = () => quick.post(`/interactions/${id}/${token}/callback`, { body, auth: false });
+  const first = async (interaction: Interaction, response: Callback): Promise<void> => {
     try {
-      await persist(send, 50 * pace, (deadline - 300) * pace);
+      await persist(() => callback(interaction, response), 50 * pace, (deadline - 300) * pace);
     } catch (error) {
-      if (codeOf(error) !== acknowledged) throw error;
+      if (!(error instanceof Refusal && error.code === acknowledged)) throw error;
     }
   };
   const edit = async (

@@ -41,6 +41,19 @@ describe('a first response', () => {
     expect(performance.now() - since).toBeLessThan(3000);
   });
 
+  test('of another person waits as well where the limit is that of the whole bot', async () => {
+    house = await openHouse();
+    const { discord } = house;
+    const does = { status: 429, body: { message: 'slow', retry_after: 0.3, global: true } };
+    discord.fault({ on: callback, times: 1, does });
+    const first = discord.interact(safety());
+    await discord.until(() => discord.recorded.some(({ status }) => status === 429), 'the limit');
+    const since = performance.now();
+    await Promise.all([first, discord.interact(safety())]);
+    expect(performance.now() - since).toBeGreaterThan(250);
+    expect(discord.recorded.filter(({ path }) => callback.test(`POST ${path}`))).toHaveLength(3);
+  });
+
   test('whose answer is lost counts: the second try is told so and is no failure', async () => {
     house = await openHouse();
     house.discord.fault({ on: callback, times: 1, does: 'lose' });
