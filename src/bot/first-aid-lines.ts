@@ -108,6 +108,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'husband hubby wife partner boyfriend girlfriend friend brother sister nephew niece aunt uncle cousin neighbor',
     'neighbour someone somebody roommate flatmate dog dogs doggo puppy pup cat cats kitty kitten pet hen chicken',
     'bird rabbit bunny',
+    'terrier spaniel labrador collie poodle retriever bulldog beagle dachshund whippet greyhound hound mutt pug',
     'hamster parrot budgie canary duck chick goat horse ferret tortoise pets',
     'papa mama meerschweinchen wellensittich ente schaf ziege kleinste kleinster kaninchen vogel papagei huhn',
     'nachbar nachbarin kollege kollegin sohn tochter kinder kleinkind bub madchen frau ehemann oma opa enkel',
@@ -231,7 +232,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   N: [
     'dont never avoid avoids avoiding without nothing no not none prevent prevents protect protects careful keep',
     'keeps',
-    'didnt hasnt wont nicht keine kein ohne schutzen schutzt vermeiden ne pas evitar evite eviter sans proteger',
+    'didnt hasnt wont nobody noone nicht keine kein ohne schutzen schutzt vermeiden ne pas evitar evite eviter sans proteger',
     'protege sin non fernhalten jamais nunca',
   ],
   I: ['always otherwise immer stets sonst toujours sinon siempre hay'],

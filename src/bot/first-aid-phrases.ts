@@ -224,7 +224,11 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   ['batter', '(?:hot|boiling|scalding|smoking) (?:\\w+ )?(?:oils?|fats?|wax|lard|tallow|butter|syrup)\\b'],
   ['x', '(?:oat|salt|chilli|coconut|snow)[ -]?flakes?\\b'],
   // an acid that takes up alkali
-  ['x', 'eats? (?:up )?(?:some |the |your )?(?:alkali|lye|naoh)(?=[^.]*\\b(?:acid|citric|lemon|vinegar)\\b)'],
+  [
+    'x',
+    'eats? (?:up )?(?:some |the |your )?(?:alkali|lye|naoh)(?=[^.]*\\b(?:acid|citric|lemon|vinegar)\\b)',
+    '(?<=\\b(?:acids?|vinegar|citric|lemon|juice|it|that|which|they) )eats? (?:up )?(?:some |the |your )?(?:alkali|lye|naoh)\\b',
+  ],
   ['lye', 'soda caustica\\b', 'drain (?:cleaner|opener)s?\\b'],
   ['x', 'first ?aid (?:kit|box|course|supplies)\\b', 'erste hilfe (?:koffer|kasten)\\b', 'botiquin\\b'],
   [

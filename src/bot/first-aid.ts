@@ -179,6 +179,8 @@ const plainly = (): Readonly<Record<Told, readonly RegExp[]>> => ({
 
 /** A child or an animal drank out of a vessel, where the text speaks of an alkali; or drank, and is ill or cries. */
 const drunk: readonly RegExp[] = [
+  /C[^.Nw]{0,24}D[^.Nw]{0,10}A/g,
+  /[DLb][^.N]{0,8}\.[^.N]{0,3}K/g,
   /A[^.N]{0,16}C[^.,Nw]{0,3}[DL](?=$|[.,-])/g,
   /C[^.N]{0,8}[DL][^.,w]{0,4}p/g,
   /C[^.N]{0,8}[DL][^.Nw]{0,8}\.?[^.Nw]{0,6}[nHJKT]/g,
