@@ -2,6 +2,7 @@
 import type { SolutionInput } from '../engine/heat/peak.ts';
 import { airPressure } from '../engine/heat/properties.ts';
 import type { AlkaliAmount, Recipe, Share } from '../engine/recipe.ts';
+import { waterGramsOf } from '../engine/soap.ts';
 import { ratioOf } from '../engine/water.ts';
 import type { PotReading } from '../reading/heat-pot.ts';
 import type { SolutionReading } from '../reading/heat-solution.ts';
@@ -65,8 +66,7 @@ export function alkaliAndWater(
     }
     const before = reading.fats.length > 0 ? null : last();
     if (!before) return null;
-    const milk = before.liquids.reduce((sum, { liquid, grams }) => sum + grams * liquid.waterShare, 0);
-    return { alkali: before.alkali, waterGrams: before.waterGrams + milk, stock: false, taken };
+    return { alkali: before.alkali, waterGrams: waterGramsOf(before), stock: false, taken };
   }
   const total = alkali.reduce((sum, { grams }) => sum + grams, 0);
   let waterGrams = (reading.waterGrams ?? 0) + liquids;

@@ -3,7 +3,8 @@ import type { AlkaliId, Catalogue } from '../catalogue/types.ts';
 import type { AlkaliPart, SplitBy } from '../engine/alkali.ts';
 import { type CheckFigures, checkRecipe, superfatAtPurity } from '../engine/check.ts';
 import type { Recipe } from '../engine/recipe.ts';
-import { USUAL_WATER, type WaterRule } from '../engine/water.ts';
+import { insteadOfWater, waterBrought } from '../engine/soap.ts';
+import { concentrationOf, USUAL_WATER, WATER_LIMITS, type WaterRule } from '../engine/water.ts';
 import { toWeigh, USUAL_SUPERFAT } from '../engine/weigh.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import { mass, massAtMost, massBoth, percent, percentRange, type Style } from '../units/print.ts';
@@ -125,11 +126,11 @@ export const lye = defineCommand({
     const left = superfat ?? settings.superfat ?? USUAL_SUPERFAT;
     const weighed = toWeigh({ ...parts, superfat: left, alkali, splitBy: by, water: rule }, catalogue.fats);
     if (!weighed.ok) return { ok: false, fault: refused(weighed.fault, catalogue) };
-    const { recipe } = weighed.value;
+    const recipe = takenWater.length > 0 ? withoutNeedlessWater(weighed.value.recipe) : weighed.value.recipe;
     const checked = checkRecipe(recipe, catalogue.fats, left);
     if (!checked.ok) return { ok: false, fault: refused(checked.fault, catalogue) };
     const figures = checked.value;
-    const dry = recipe.waterGrams === 0 && recipe.liquids.length === 0;
+    const dry = recipe.waterGrams === 0 && insteadOfWater(recipe).length === 0;
     // What the person wrote of superfat or water was followed, so that nothing of it can contradict the amounts.
     const followed = { ...reading, superfat: null, concentration: null, ratio: null };
     return {
@@ -174,8 +175,16 @@ export const lye = defineCommand({
 });
 
 /** Milk that brings as much water as the solution needs, or more. */
+/** Where nobody asks for water and the milk alone makes a lye of usual strength, it is meant for all of the water. */
+function withoutNeedlessWater(recipe: Recipe): Recipe {
+  if (insteadOfWater(recipe).length === 0) return recipe;
+  const alkali = recipe.alkali.reduce((sum, { grams }) => sum + grams, 0);
+  const isEnough = concentrationOf(waterBrought(recipe) / alkali) <= WATER_LIMITS.strong;
+  return isEnough ? { ...recipe, waterGrams: 0 } : recipe;
+}
+
 const milkLine = (recipe: Recipe): string =>
-  `I took no water beside the ${listed(recipe.liquids.map(({ liquid }) => inSentence(liquid.name)))}: it brings enough.`;
+  `I took no water beside the ${listed(insteadOfWater(recipe).map(({ name }) => inSentence(name)))}: it brings enough.`;
 
 function cautionOf({ verdict }: CheckFigures): NonEmpty<string> {
   return verdict === 'thin-margin' || verdict === 'excess-alkali' ? thinCaution : beforeMixing;

@@ -1,6 +1,7 @@
 /** From what a post says to what the engine reckons with, and what was taken on the way. */
 import type { AlkaliId, Catalogue } from '../catalogue/types.ts';
 import type { AcidAmount, AlkaliAmount, FatAmount, LiquidAmount, Recipe, Share } from '../engine/recipe.ts';
+import { insteadOfWater } from '../engine/soap.ts';
 import { concentrationOf, ratioOf, USUAL_WATER } from '../engine/water.ts';
 import type { ReadAmount, RecipeReading } from '../reading/reading.ts';
 import { number, percent, type Style } from '../units/print.ts';
@@ -77,7 +78,8 @@ export function recipeOf(
   });
   const total = alkali.reduce((sum, { grams }) => sum + grams, 0);
   const rule = reading.ratio ?? (reading.concentration === null ? null : ratioOf(reading.concentration));
-  const implied = reading.waterGrams === null && parts.liquids.length === 0 && rule !== null ? rule * total : null;
+  const implied =
+    reading.waterGrams === null && insteadOfWater(parts).length === 0 && rule !== null ? rule * total : null;
   return {
     recipe: {
       fats: parts.fats,
@@ -89,7 +91,7 @@ export function recipeOf(
       waterGrams: reading.waterGrams ?? implied ?? 0,
     },
     purityAssumed,
-    dry: reading.waterGrams === null && parts.liquids.length === 0 && implied === null,
+    dry: reading.waterGrams === null && insteadOfWater(parts).length === 0 && implied === null,
     waterAssumed:
       implied === null
         ? null

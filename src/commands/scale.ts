@@ -1,5 +1,6 @@
 import { checkRecipe } from '../engine/check.ts';
 import { leastBatch, scaleRecipe } from '../engine/scaling.ts';
+import { insteadOfWater } from '../engine/soap.ts';
 import { readScaleRequest, readScaleWish, type ScaleWish } from '../reading/scale-target.ts';
 import { beforeMixing, thinCaution } from './cautions.ts';
 import { styleFor } from './check.ts';
@@ -89,7 +90,7 @@ export const scale = defineCommand({
     if (!checked.ok) return { ok: false, fault: refused(checked.fault, catalogue) };
     const figures = checked.value;
     const scaledReading = { ...readingOf(recipe, reading, factor), superfat: scaled.value.superfat };
-    const dry = recipe.waterGrams === 0 && recipe.liquids.length === 0;
+    const dry = recipe.waterGrams === 0 && insteadOfWater(recipe).length === 0;
     const fitness = leastBatch(recipe, catalogue.fats);
     return {
       ok: true,

@@ -2,7 +2,7 @@ import type { Block } from '../answer/types.ts';
 import type { AlkaliId, Named } from '../catalogue/types.ts';
 import { type CheckFigures, checkRecipe } from '../engine/check.ts';
 import type { Recipe } from '../engine/recipe.ts';
-import { batchGramsOf } from '../engine/soap.ts';
+import { batchGramsOf, insteadOfWater } from '../engine/soap.ts';
 import { USUAL_SUPERFAT } from '../engine/weigh.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import { number, percent, percentRange, type Style } from '../units/print.ts';
@@ -42,7 +42,7 @@ export const summary = defineCommand({
     const style = styleFor(reading, options.unit, context);
     const name: NameOf = (item, shelf) => plainName(item, shelf, context.reader());
     const bad = figures.verdict === 'excess-alkali';
-    const dry = recipe.waterGrams === 0 && recipe.liquids.length === 0;
+    const dry = recipe.waterGrams === 0 && insteadOfWater(recipe).length === 0;
     return {
       ok: true,
       value: {

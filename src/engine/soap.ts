@@ -5,6 +5,7 @@
  * acid + alkali = soap + water; waxes give soap and alcohols in unknown parts, and are left out of `soapGrams` (their
  * whole mass is fatty matter). What of the fats stays unsaponified is taken in proportion to their demand.
  */
+import type { Acid, Liquid } from '../catalogue/types.ts';
 import { type Balance, balanceOf, type Fats, milkFats, molesPerGram } from './alkali.ts';
 import { ALKALI_MOLAR_MASS, GLYCEROL_MOLAR_MASS, WATER_MOLAR_MASS } from './chemistry.ts';
 import type { Recipe } from './recipe.ts';
@@ -60,9 +61,22 @@ export function batchGramsOf(recipe: Recipe): number {
   );
 }
 
-/** Water in the pot before the cook, g: liquid water and that of milk and the like. */
-export const waterGramsOf = (recipe: Recipe): number =>
-  recipe.liquids.reduce((sum, { liquid, grams }) => sum + grams * liquid.waterShare, recipe.waterGrams);
+/** Water (g) that milk and the like bring, and acids that are sold in water: of vinegar 95 %. */
+export const waterBrought = ({ liquids, acids }: Pick<Recipe, 'liquids' | 'acids'>): number =>
+  liquids.reduce((sum, { liquid, grams }) => sum + grams * liquid.waterShare, 0) +
+  acids.reduce((sum, { acid, grams }) => sum + grams * (1 - acid.strength), 0);
+
+/** Water in the pot before the cook, g: liquid water and what the rest brings. */
+export const waterGramsOf = (recipe: Recipe): number => recipe.waterGrams + waterBrought(recipe);
+
+/** Acids sold as much water with a little acid in it: vinegar, lemon juice. */
+const wet = 0.5;
+
+/** What stands in for water: milk and the like, vinegar, lemon juice. */
+export const insteadOfWater = ({ liquids, acids }: Pick<Recipe, 'liquids' | 'acids'>): readonly (Liquid | Acid)[] => [
+  ...liquids.map(({ liquid }) => liquid),
+  ...acids.flatMap(({ acid }) => (acid.strength < wet ? [acid] : [])),
+];
 
 /** For an accepted recipe (`checked.ts`). */
 export function soapFigures(recipe: Recipe, fats: Fats): SoapFigures {

@@ -10,6 +10,7 @@ import { badDemand, badPurity, outside } from './checked.ts';
 import { done, type EngineFault, type Result, refuse } from './fault.ts';
 import type { AlkaliAmount, LiquidAmount, Recipe } from './recipe.ts';
 import { roundDown, roundNearest } from './scale-step.ts';
+import { waterBrought } from './soap.ts';
 import { USUAL_WATER, WATER_RANGES, type WaterRule, waterFor } from './water.ts';
 
 export const USUAL_SUPERFAT = 0.05;
@@ -68,9 +69,10 @@ export function toWeigh(request: LyeRequest, fats: Fats): Result<ToWeigh> {
     const asked = exact[index]?.grams ?? 0;
     if (grams === 0 && asked > 0) return refuse('too-little', `alkali ${id}`, asked, [step, Number.MAX_VALUE]);
   }
-  const fromLiquids = liquids.reduce((sum, { liquid, grams }) => sum + grams * liquid.waterShare, 0);
-  const left = request.insteadOfWater ? 0 : Math.max(0, waterOf(alkali) - fromLiquids);
   const { after, acids, scaleStepGrams } = request;
+  // water that was weighed is weighed; what a rule asks for, the liquids bring a part of
+  const brought = rule.kind === 'grams' ? 0 : waterBrought({ liquids, acids });
+  const left = request.insteadOfWater ? 0 : Math.max(0, waterOf(alkali) - brought);
   const waterGrams = roundNearest(left, step);
   return done({ recipe: { fats: request.fats, after, alkali, waterGrams, liquids, acids, scaleStepGrams }, exact });
 }

@@ -128,3 +128,30 @@ test('what it gives to weigh, checked, is what it said: superfat never below the
     { numRuns: 100 },
   );
 });
+
+describe('water beside milk and vinegar', () => {
+  const fats = '750 g lard, 250 g coconut';
+
+  test('that was weighed is what to weigh', async () => {
+    const { result } = await lye(`${fats}, water 150 g, goat milk 150 g. How much lye?`);
+    expect(result.recipe.water.grams).toBe(150);
+  });
+
+  test('that a rule asks for is less by what they bring', async () => {
+    // vinegar of 5 % is 95 % water: 100 g bring 95 g
+    const plain = await lye(`${fats}, 30 % lye solution. How much lye?`);
+    const sour = await lye(`${fats}, 100 g vinegar, 30 % lye solution. How much lye?`);
+    const [first, second] = [plain, sour].map(({ result: { recipe } }) => ({
+      water: recipe.water.grams,
+      asked: ((recipe.alkali[0]?.grams ?? 0) * 7) / 3,
+    }));
+    expect(first?.water).toBeCloseTo(first?.asked ?? 0, -0.3);
+    expect(second?.water).toBeCloseTo((second?.asked ?? 0) - 95, -0.3);
+  });
+
+  test.each(['goat milk', 'vinegar'])('is none where %s makes a lye of usual strength', async (liquid) => {
+    const { result, assumptions } = await lye(`${fats}, 330 g ${liquid} in place of all the water. How much lye?`);
+    expect(result.recipe.water.grams).toBe(0);
+    expect(assumptions.join('\n')).toMatch(new RegExp(`no water beside the ${liquid}.*: it brings enough`));
+  });
+});

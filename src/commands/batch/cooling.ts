@@ -7,6 +7,7 @@ import type { ScentFlash } from '../../engine/heat/flash-point.ts';
 import type { Band } from '../../engine/heat/outcome.ts';
 import { partsOf } from '../../engine/heat/peak.ts';
 import { type Contents, soapContents, solutionContents } from '../../engine/heat/pot.ts';
+import { waterGramsOf } from '../../engine/soap.ts';
 import { type Style, temperature } from '../../units/print.ts';
 import type { Context } from '../define.ts';
 import { scentIntoPot } from '../heat-cautions.ts';
@@ -93,8 +94,7 @@ function contentsOf(batch: Batch, celsius: number, context: Context): Contents {
   const isLye = batch.stage === 'lye' || batch.stage === 'mix';
   const recipe = isLye ? recipeAsTaken(batch, shelvesOf(context.catalogue)) : null;
   if (recipe && recipe.alkali.length > 0) {
-    const water = recipe.liquids.reduce((sum, { liquid, grams }) => sum + grams * liquid.waterShare, recipe.waterGrams);
-    return solutionContents(data, partsOf(recipe.alkali, water), celsius);
+    return solutionContents(data, partsOf(recipe.alkali, waterGramsOf(recipe)), celsius);
   }
   const grams = batch.lines.reduce((sum, line) => sum + gramsOfLine(batch, line), 0);
   return soapContents(data, Math.max(1, grams));
