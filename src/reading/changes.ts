@@ -148,9 +148,12 @@ const partly = /\b(?:half|part|some of|third|quarter|most of|a bit of|a little o
 /** Somebody else does it, or did. */
 const strangers =
   /\b(?:you|she|he|they|people|others|everybody|everyone|somebody|someone|some|most|grandma|grandmother|gran|nan|granny|mum|mom|mother|dad|father|friend|friends|sister|brother|aunt|neighbou?r|recipe|book) (?:always |often |usually |just |said |says |told |used |uses |use |took |takes |take |puts |put |swap\w* |replac\w* |sub\w* |left |leave |leaves |skip\w* |would )/;
+const isOpen = (text: string): boolean => wondering.test(text) || strangers.test(text);
+
 /** "Take it out" is a step of the work, unless the post changes its mind. */
 const mind =
   /\b(?:once|had|but|edit|decided|actually|in the end|originally|first|no longer|no more|any ?more|changed|scratch|completely|altogether|entirely)\b/;
+const takesItOut = (text: string): boolean => itOut.test(text) && mind.test(text);
 
 /** "The shea still sat on the counter, so it never went in". */
 const neverIn = /(?<gone>@) (?:[^#@.;]{0,40} )?never (?:went|made it|got|goes) (?:in|into)\b/d;
@@ -177,24 +180,25 @@ export function fillingIn(sentence: Sentence): number | null {
 export function changesIn(sentence: Sentence): readonly Change[] {
   if (!sentence.retells) return none;
   const { text } = sentence;
-  if (remark.test(text)) return [{ kind: 'out', gone: null }];
+  if (sentence.names === 0) return remark.test(text) || (takesItOut(text) && !isOpen(text)) ? itsOut : none;
   const left = text.includes('never') && !/\b(?:if|would|until)\b/.test(text) ? neverIn.exec(text) : null;
   if (left) return [{ kind: 'out', gone: sentence.tokenAt(left.indices?.groups?.['gone']?.[0] ?? 0) }];
-  const same = text.includes(' #') ? thoseIn(sentence) : null;
+  const those = sentence.figures > 0 ? thoseIn(sentence) : null;
+  const same = those ? [those] : none;
   const isLess = text.includes('only') || text.includes(' at #');
   const isChanged = changing.test(text);
   const isParted = parting.test(text);
-  if (!isLess && !isChanged && !isParted) return same ? [same] : none;
-  if (!isParted && !(cue.test(text) || text.includes('only'))) return same ? [same] : none;
-  if (wondering.test(text) || strangers.test(text)) return same ? [same] : none;
+  if (!isLess && !isChanged && !isParted) return same;
+  if (!isParted && !(cue.test(text) || text.includes('only'))) return same;
+  if (isOpen(text)) return same;
   const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
     sentence.tokenAt(found.indices?.groups?.[name]?.[0] ?? 0);
-  const less = isLess ? fewer.exec(text) : null;
+  const less = isLess && sentence.figures > 0 ? fewer.exec(text) : null;
   if (less) return [{ kind: 'fewer', gone: place(less, 'gone'), comes: place(less, 'comes') }];
   const share = isParted ? shareIn(sentence) : null;
   if (share) return [share];
-  if (isChanged && text.includes('@')) {
-    for (const pattern of allSwaps) {
+  if (isChanged) {
+    for (const pattern of sentence.names > 1 ? allSwaps : []) {
       const found = pattern.exec(text);
       if (!found) continue;
       if (partly.test(text)) return [{ kind: 'part', gone: place(found, 'gone'), comes: place(found, 'comes') }];
@@ -219,8 +223,9 @@ export function changesIn(sentence: Sentence): readonly Change[] {
     if (replaced) changes.push({ kind: 'swap', gone: null, comes: place(replaced, 'comes'), eitherWay: false });
     if (changes.length > 0) return changes;
   }
-  if (same) return [same];
-  return itOut.test(text) && mind.test(text) ? [{ kind: 'out', gone: null }] : none;
+  if (same.length > 0) return same;
+  return takesItOut(text) ? itsOut : none;
 }
 
 const none: readonly Change[] = [];
+const itsOut: readonly Change[] = [{ kind: 'out', gone: null }];

@@ -1,4 +1,5 @@
 /** "Everything times two, the small batch was …": a whole recipe that is told smaller or larger than it is made. */
+import { cue } from './cue-words.ts';
 import type { Item } from './items.ts';
 import { type Amount, isAmount } from './said.ts';
 import type { Sentence } from './sentences.ts';
@@ -35,7 +36,7 @@ export function timesIn(
   tokens: readonly Token[],
 ): Times | null {
   for (const [k, sentence] of sentences.entries()) {
-    if (!sentence.retells) continue;
+    if (!sentence.retells || (sentence.cues & cue.all) === 0) continue;
     const { text, from, to } = sentence;
     const found = times.exec(text);
     if (!found || /\?|\b(?:if|could|would|can|might)\b/.test(text)) continue;

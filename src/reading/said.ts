@@ -6,7 +6,7 @@ import { alike } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import type { Sentence } from './sentences.ts';
 import { isPointing, isWished, mayTell, type Right, type Stance, stanceOf, takesWeight } from './stance.ts';
-import type { Telling, Tells, Told } from './tellings.ts';
+import { ofNobody, type Telling, type Tells, type Told } from './tellings.ts';
 import type { Token } from './tokens.ts';
 
 export type Amount = Extract<Item, { kind: 'amount' }>;
@@ -64,7 +64,7 @@ export const isPart = ({ key }: Said): boolean => /^(?:fat|alkali|water|liquid|s
 
 export const isFat = ({ key }: Said): boolean => key.startsWith('fat');
 
-export const isAlkali = ({ key }: Said): boolean => /^(?:alkali|stock)/.test(key);
+export const isAlkali = ({ key }: Said): boolean => key.startsWith('alkali') || key.startsWith('stock');
 
 export const isOther = (telling: Telling | null): boolean => telling !== null && telling !== 'mine';
 
@@ -167,7 +167,7 @@ export function saidIn(
     while ((sentences[s]?.to ?? Number.POSITIVE_INFINITY) <= item.from) s++;
     const sentence = sentences[s];
     if (!sentence || item.from < sentence.from) continue;
-    const of = tellingAt?.(s, sentence.placeOf(item.from));
+    const of = tellingAt?.(s, item.from);
     if (of?.telling) tellings.set(item, of);
     if (!isAmount(item)) continue;
     isElse ||= of !== undefined && isOther(of.telling);
@@ -206,22 +206,23 @@ export function saidIn(
   const boundWithout = (gone: ReadonlySet<Item>): { said: Said[]; cuts: Cuts } => {
     const others = without(gone);
     const cuts = cutsOf(withUnits(others, stances), tokens);
-    const said = groupsOf(cuts, others).flatMap(({ thing, amount, beside }): Said[] => {
+    const said: Said[] = [];
+    for (const { thing, amount, beside } of groupsOf(cuts, others)) {
       const own = keyOf(thing.named.meaning, alkalis);
-      if (own === null || !suits(own, amount.quantity)) return [];
+      if (own === null || !suits(own, amount.quantity)) continue;
       // "would 85 % instead of 90 matter" puts no weight right
       const key = own === 'superfat' || weighs(amount.quantity) ? own : `share of ${own}`;
-      const { telling = null, carried = false } = tellings.get(amount) ?? {};
+      const { telling, carried } = tellings.get(amount) ?? ofNobody;
       const stance = stances.get(amount) ?? null;
-      return [{ key, thing, amount, beside, stance, telling, carried, headed: headed.has(amount), pointing: false }];
-    });
+      said.push({ key, thing, amount, beside, stance, telling, carried, headed: headed.has(amount), pointing: false });
+    }
     return { said, cuts };
   };
   let bound = boundWithout(pointers);
   const found: Said[] = [];
   const point = (item: Amount, last: Said | undefined): boolean => {
     if (!last || !suits(last.key, item.quantity) || !isLikely(item.quantity, last.amount.quantity)) return false;
-    const { telling = null, carried = false } = tellings.get(item) ?? {};
+    const { telling, carried } = tellings.get(item) ?? ofNobody;
     const stance = stances.get(item) ?? (takers.has(item) && !isOther(telling) ? 'now' : null);
     found.push({ ...last, amount: item, beside: [], stance, telling, carried, pointing: true });
     return true;
@@ -266,17 +267,26 @@ function nearestOf(list: readonly Said[], quantity: Quantity): Said | null {
   return first && (!rival || apart(rival) > 2 * apart(first) + 0.02) ? first : null;
 }
 
-/** Names that are known and have a figure, with it. */
-export const takenIn = (cuts: Cuts | null, items: readonly Item[]): readonly Item[] => {
+/** What belongs together: what was said, and each name that is known with its figures. */
+export function boundIn(said: readonly Said[], cuts: Cuts | null, items: readonly Item[]): ReadonlySet<Item> {
+  const bound = new Set<Item>();
+  for (const { amount, thing } of said) bound.add(amount).add(thing);
   const of = cuts?.series.items ?? items;
-  return (cuts?.bound.best.groups ?? []).flatMap(({ things, amounts }) => {
+  const add = (k: number): void => {
+    const item = of[k];
+    if (item) bound.add(item);
+  };
+  for (const { things, amounts } of cuts?.bound.best.groups ?? []) {
     const isKnown = things.some((k) => {
       const item = of[k];
       return isThing(item) && item.named.meaning.kind !== 'unknown';
     });
-    return isKnown ? [...things, ...amounts].flatMap((k) => of[k] ?? []) : [];
-  });
-};
+    if (!isKnown) continue;
+    things.forEach(add);
+    amounts.forEach(add);
+  }
+  return bound;
+}
 
 const isStuff = ({ named }: Thing): boolean => /^(?:fat|alkali|stock|water|liquid)$/.test(named.meaning.kind);
 
@@ -290,16 +300,27 @@ const nearby = 2;
 function groupsOf(
   { bound }: Cuts,
   items: readonly Item[],
-): { readonly thing: Thing; readonly amount: Amount; readonly beside: readonly Amount[] }[] {
-  return bound.best.groups.flatMap((group) => {
+): readonly { readonly thing: Thing; readonly amount: Amount; readonly beside: readonly Amount[] }[] {
+  const groups: { thing: Thing; amount: Amount; beside: readonly Amount[] }[] = [];
+  for (const group of bound.best.groups) {
     const [at] = group.things;
     const thing = at === undefined || group.things.length > 1 ? undefined : items[at];
     const amount = weighedOf(items, group);
-    if (!isThing(thing) || !amount) return [];
-    const beside = group.amounts.flatMap((k) => (items[k] === amount ? [] : [items[k]])).filter(isAmount);
-    return [{ thing, amount, beside }];
-  });
+    if (isThing(thing) && amount) groups.push({ thing, amount, beside: besideIn(items, group, amount) });
+  }
+  return groups;
 }
+
+const alone: readonly Amount[] = [];
+
+/** The other figures of a group. */
+const besideIn = (items: readonly Item[], { amounts }: Group, amount: Amount): readonly Amount[] =>
+  amounts.length > 1
+    ? amounts
+        .map((k) => items[k])
+        .filter(isAmount)
+        .filter((one) => one !== amount)
+    : alone;
 
 /** The figure of a group that weighs; the first where none does. */
 function weighedOf(items: readonly Item[], { amounts }: Group): Amount | null {

@@ -14,6 +14,7 @@ import type { Quantity } from './quantities.ts';
 import {
   type Amount,
   alkalisIn,
+  boundIn,
   isAlkali,
   isAmount,
   isFat,
@@ -27,7 +28,6 @@ import {
   type Said,
   saidIn,
   type Thing,
-  takenIn,
 } from './said.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
 import { ofWord, signal } from './signal-words.ts';
@@ -73,11 +73,11 @@ export function secondThoughts(
     return { items, back: before, unheard: null, cuts: null };
   const sentences = sentencesOf(cut);
   const tells = tellingsIn(sentences, tokens);
-  const changes = sentences.map((sentence, k) =>
-    changesIn(sentence).filter((change) => {
+  const changes = sentences.flatMap((sentence, k) =>
+    changesIn(sentence).flatMap((change) => {
       const at = change.gone ?? ('comes' in change ? change.comes : null) ?? sentence.from;
-      const { telling, carried } = tells?.(k, sentence.placeOf(at)) ?? { telling: null, carried: false };
-      return carried || !(telling === 'later' || telling === 'once' || telling === 'others');
+      const { telling, carried } = tells?.(k, at) ?? { telling: null, carried: false };
+      return carried || !(telling === 'later' || telling === 'once' || telling === 'others') ? [{ k, change }] : [];
     }),
   );
   const rights = rightsIn(sentences);
@@ -90,14 +90,14 @@ export function secondThoughts(
     items,
     tokens,
     { sentences, rights, tells },
-    turnedAt.length > 0 || times !== null || changes.some((list) => list.length > 0),
+    turnedAt.length > 0 || times !== null || changes.length > 0,
   );
   const post: Post = {
     sentences,
     items,
     said,
     tellings,
-    bound: new Set([...said.flatMap(({ amount, thing }) => [amount, thing]), ...takenIn(cuts, items)]),
+    bound: boundIn(said, cuts, items),
     gone: new Set(),
     instead: new Map(),
     lessened: [],
@@ -107,9 +107,7 @@ export function secondThoughts(
     last: null,
   };
   for (const { k, from } of turnedAt) turnPage(post, k, from);
-  changes.forEach((list, k) => {
-    for (const change of list) applyChange(post, change, k);
-  });
+  for (const { k, change } of changes) applyChange(post, change, k);
   settleTellings(post);
   settleWhole(post);
   settleFigures(post);
@@ -121,19 +119,24 @@ export function secondThoughts(
     return sentence !== undefined && post.back.some(({ from, to }) => from < sentence.to && to > sentence.from);
   };
   return {
-    items:
-      post.gone.size + post.instead.size + post.given.size === 0
-        ? items
-        : items
-            .filter((item) => !post.gone.has(item))
-            .flatMap((item) => {
-              const given = post.given.get(item);
-              return given ? [item, given] : [post.instead.get(item) ?? item];
-            }),
+    items: itemsLeft(post),
     back: post.back,
     unheard: post.unclear ?? takenBackIn(sentences, hears) ?? lackIn(sentences, tokens, hears),
     cuts,
   };
+}
+
+/** The items that still count, as they count. */
+function itemsLeft({ items, gone, instead, given }: Post): readonly Item[] {
+  if (gone.size + instead.size + given.size === 0) return items;
+  const left: Item[] = [];
+  for (const item of items) {
+    if (gone.has(item)) continue;
+    const more = given.get(item);
+    left.push(more ? item : (instead.get(item) ?? item));
+    if (more) left.push(more);
+  }
+  return left;
 }
 
 function lessen({ lessened }: Post, at: number, before: Quantity, now: Quantity): void {

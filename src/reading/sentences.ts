@@ -18,6 +18,16 @@ interface Plain {
   readonly at: readonly number[];
 }
 
+/** What stands in a sentence, as far as that is known without its text. */
+export interface Holds {
+  /** What its words give (`signal-words.ts`), and what it may say by them (`cue-words.ts`). */
+  signals: number;
+  cues: number;
+  /** `@` and `#` in its text. */
+  names: number;
+  figures: number;
+}
+
 /** Words of one sentence, bracket or row, from token `from` to `to`. */
 export class Sentence {
   readonly from: number;
@@ -28,16 +38,24 @@ export class Sentence {
   readonly retells: boolean;
   /** It may begin to tell of another batch. */
   readonly tells: boolean;
+  /** What it may say, a bit each. */
+  readonly cues: number;
+  /** Names of something, and figures. */
+  readonly names: number;
+  readonly figures: number;
   private readonly cut: Cut;
   private plain: Plain | null = null;
 
-  constructor(cut: Cut, from: number, to: number, paragraph: number, bits: number) {
+  constructor(cut: Cut, from: number, to: number, paragraph: number, { signals, cues, names, figures }: Holds) {
     this.cut = cut;
     this.from = from;
     this.to = to;
     this.paragraph = paragraph;
-    this.retells = (bits & signal.retelling) !== 0;
-    this.tells = (bits & signal.telling) !== 0;
+    this.retells = (signals & signal.retelling) !== 0;
+    this.tells = (signals & signal.telling) !== 0;
+    this.cues = cues;
+    this.names = names;
+    this.figures = figures;
   }
 
   get text(): string {
@@ -84,12 +102,20 @@ const placeholder = (token: Token, prims: readonly Prim[]): string => {
   return token.t === 'sign' ? token.text : '…';
 };
 
-/** What a word gives; all that it may where it stands in the name of several words. */
-function bitsOf(token: Token, words: readonly (Word | null)[]): number {
-  if (token.t === 'sign') return token.text === '>' ? signal.retelling : 0;
-  if (token.t === 'name' && token.meaning.kind === 'role' && token.to > token.from + 1)
-    return signal.retelling | signal.telling;
-  return token.t === 'word' || token.t === 'name' ? (words[token.from]?.signals ?? 0) : 0;
+/** Adds what a token gives; a role that is named by several words may take something back, or tell of another batch. */
+function add(holds: Holds, token: Token, words: readonly (Word | null)[]): void {
+  if (token.t === 'quantity') holds.figures++;
+  else if (token.t === 'sign') {
+    if (token.text === '>') holds.signals |= signal.retelling;
+    else if (token.text === '@') holds.names++;
+    else if (token.text === '#') holds.figures++;
+  } else if (token.t === 'word' || token.t === 'name') {
+    const isRole = token.t === 'name' && token.meaning.kind === 'role';
+    if (token.t === 'name' && !isRole) holds.names++;
+    holds.signals |= words[token.from]?.signals ?? 0;
+    if (isRole && token.to > token.from + 1) holds.signals |= signal.retelling | signal.telling;
+    for (let at = token.from; at < (isRole ? token.to : token.from + 1); at++) holds.cues |= words[at]?.cues ?? 0;
+  }
 }
 
 /** Tokens from which on a line is taken for one of running text, which the next may carry on. */
@@ -113,6 +139,8 @@ const isNumbering = (tokens: readonly Token[], k: number): boolean => {
   );
 };
 
+const isDotted = (text: string): boolean => text.charCodeAt(text.length - 1) === 46;
+
 /** Whether token `k` is the last of a sentence. */
 function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin: number): boolean {
   const token = tokens[k];
@@ -127,9 +155,7 @@ function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin
   // "no. 30 had 130"
   if (token.t === 'sign') return closing.has(token.text) && !(token.text === '.' && isNumbering(tokens, k));
   return (
-    token.t === 'quantity' &&
-    token.quantity.text.endsWith('.') &&
-    (isCapital(prims[next.from]) || next.t === 'quantity')
+    token.t === 'quantity' && isDotted(token.quantity.text) && (isCapital(prims[next.from]) || next.t === 'quantity')
   );
 }
 
@@ -139,19 +165,19 @@ export function sentencesOf(cut: Cut): readonly Sentence[] {
   const sentences: Sentence[] = [];
   let from = 0;
   let paragraph = 0;
-  let bits = 0;
   let any = false;
+  const holds: Holds = { signals: 0, cues: 0, names: 0, figures: 0 };
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     if (!token) break;
     any ||= token.t !== 'line';
-    bits |= bitsOf(token, words);
+    add(holds, token, words);
     if (!ends(tokens, prims, k, from)) continue;
-    if (any) sentences.push(new Sentence(cut, from, k + 1, paragraph, bits));
+    if (any) sentences.push(new Sentence(cut, from, k + 1, paragraph, holds));
     if (token.t === 'line' && token.text === 'blank') paragraph++;
     from = k + 1;
-    bits = 0;
     any = false;
+    holds.signals = holds.cues = holds.names = holds.figures = 0;
   }
   return sentences;
 }

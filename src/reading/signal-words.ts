@@ -83,7 +83,7 @@ const retold =
     ' ',
   );
 
-const words: ReadonlyMap<string, number> = bitsOf(wordsOf);
+const words: ReadonlyMap<string, number> = bitsOf(wordsOf, signal);
 
 /** What a word is listed for. */
 export const listed = (word: string): number => words.get(word) ?? 0;
@@ -92,10 +92,13 @@ export const listed = (word: string): number => words.get(word) ?? 0;
 export const ofWord = (word: string): number =>
   listed(word) | (retold.some((begin) => word.startsWith(begin)) ? signal.retelling : 0);
 
-/** Every word with the bits of all signals that it gives. */
-function bitsOf(lists: typeof wordsOf): ReadonlyMap<string, number> {
+/** Every word with the bits of all lists that it is in. */
+export function bitsOf<Name extends string>(
+  lists: Partial<Readonly<Record<Name, string>>>,
+  bit: Readonly<Record<Name, number>>,
+): ReadonlyMap<string, number> {
   const bits = new Map<string, number>();
-  for (const [name, list] of Object.entries(lists))
-    for (const word of list.split(' ')) bits.set(word, (bits.get(word) ?? 0) | signal[name as keyof typeof signal]);
+  for (const name of Object.keys(lists) as Name[])
+    for (const word of lists[name]?.split(' ') ?? []) bits.set(word, (bits.get(word) ?? 0) | bit[name]);
   return bits;
 }

@@ -1,4 +1,5 @@
 /** What the words around a figure say of it: that it counts now, that it did once, that it puts another right. */
+import { cue } from './cue-words.ts';
 import type { Sentence } from './sentences.ts';
 import type { Token } from './tokens.ts';
 
@@ -75,7 +76,10 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
     const carried = next || sentence.paragraph === paragraph || (chained && /^(?:" )?and /.test(sentence.text));
     next = false;
     chained &&= !/[\p{L}#@]/u.test(sentence.text);
-    if (!sentence.retells) return { from: carried ? 0 : never, headed: sentence.paragraph === paragraph };
+    if (!sentence.retells || (sentence.cues & cue.right) === 0) {
+      chained &&= !sentence.retells;
+      return { from: carried ? 0 : never, headed: sentence.paragraph === paragraph };
+    }
     const { text } = sentence;
     const opens = heading.test(text);
     if (opens && isThanks(text)) return { from: never, headed: false };
@@ -153,15 +157,21 @@ const scaleSays = /\bscales? (?:said|says|showed|shows|read|reads) (?:only |abou
 const onlyGot = /\b(?:could|can|did) only (?:get|scrape|find|squeeze|take|manage|spare)(?: [\p{L}]+){0,2} $/u;
 
 /** "I took 68 g in the end", "so I've now weighed 143 g": of something that is named elsewhere. */
-export const takesWeight = ({ text }: Sentence, place: number): boolean =>
-  ((scaleSays.test(text.slice(0, place)) || onlyGot.test(text.slice(text.lastIndexOf('#', place - 1) + 1, place))) &&
-    !/^ (?:of )?@/.test(text.slice(place + 1))) ||
-  (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|^(?:and |but )?(?:now|today|new|currently|this time) (?:[:=]|- ) ?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed|measured|put in|poured|went with|ended up with|settled on) (?:all )?(?:the |only |about |just )?)$/.test(
-    text.slice(text.lastIndexOf('#', place - 1) + 1, place),
-  ) &&
-    /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for |…)/.test(
-      text.slice(place + 1),
-    ));
+export function takesWeight(sentence: Sentence, place: number): boolean {
+  if ((sentence.cues & cue.taken) === 0) return false;
+  const { text } = sentence;
+  const before = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
+  const behind = text.slice(place + 1);
+  return (
+    ((scaleSays.test(before) || onlyGot.test(before)) && !/^ (?:of )?@/.test(behind)) ||
+    (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|^(?:and |but )?(?:now|today|new|currently|this time) (?:[:=]|- ) ?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed|measured|put in|poured|went with|ended up with|settled on) (?:all )?(?:the |only |about |just )?)$/.test(
+      before,
+    ) &&
+      /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for |…)/.test(
+        behind,
+      ))
+  );
+}
 
 /** "Me, I would like 5", behind a superfat of somebody else. */
 export const isWished = ({ text }: Sentence, place: number): boolean =>
@@ -185,9 +195,10 @@ export function lackIn(
   hears: (k: number) => boolean,
 ): string | null {
   for (const [k, sentence] of sentences.entries()) {
-    if (!sentence.retells) continue;
-    const { text, from, to } = sentence;
-    const found = text.includes('#') && text.includes('@') ? lacked.exec(text) : null;
+    const { cues, names, figures, from, to } = sentence;
+    if (!sentence.retells || names === 0 || figures === 0 || (cues & cue.lack) === 0) continue;
+    const { text } = sentence;
+    const found = lacked.exec(text);
     if (!found || text.includes('?') || hears(k) || (k > 0 && hears(k - 1))) continue;
     if (tokens.slice(from, to).some((one) => one.t === 'name' && one.meaning.kind === 'fat')) return found[0];
   }
@@ -205,7 +216,8 @@ const breaksOff =
 
 /** The token from which on the writer finds to have copied what is of another recipe; null where nobody does. */
 export function pageTurnedIn(sentence: Sentence): number | null {
-  if (!sentence.retells) return null;
+  const mayTurn = (sentence.cues & cue.page) !== 0 && (sentence.cues & cue.breakingOff) !== 0;
+  if (!sentence.retells || !mayTurn) return null;
   const { text } = sentence;
   const found = otherPage.exec(text);
   if (!found || text.includes('?')) return null;
@@ -221,7 +233,7 @@ export function pageTurnedIn(sentence: Sentence): number | null {
 export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) => boolean): string | null {
   for (let k = 0; k < sentences.length; k++) {
     const sentence = sentences[k];
-    const taken = sentence?.retells ? takenBack.exec(sentence.text) : null;
+    const taken = sentence?.retells && sentence.cues & cue.back ? takenBack.exec(sentence.text) : null;
     if (!sentence || !taken) continue;
     const { text, paragraph } = sentence;
     const { 0: found, index } = taken;

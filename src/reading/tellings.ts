@@ -3,6 +3,7 @@
  * batch, of somebody else's, of one to come. A telling carries on from one sentence to the next until another begins or
  * the line ends; one that stands over a list, up to the list's end.
  */
+import { cue } from './cue-words.ts';
 import type { Sentence } from './sentences.ts';
 import type { Token } from './tokens.ts';
 
@@ -92,9 +93,11 @@ const same =
 /** Behind these the writer's own deed is of the same telling, unless it is set against it. */
 const against = /(?:\b|(?=;))(?:;|but|now|today|this|instead|so|then|only|really|actually|mine|however|yet)\b[^#@]*$/;
 
-function openingsOf({ text }: Sentence, of: typeof all): readonly Opening[] {
+function openingsOf(sentence: Sentence, of: typeof all): readonly Opening[] {
   const found: Opening[] = [];
   for (const [telling, pattern] of of) {
+    if ((sentence.cues & cue[telling]) === 0) continue;
+    const { text } = sentence;
     pattern.lastIndex = 0;
     for (let hit = pattern.exec(text); hit; hit = pattern.exec(text))
       found.push({ place: hit.index, telling, numbered: false });
@@ -127,7 +130,7 @@ interface Label {
 function labelsIn(sentences: readonly Sentence[], tokens: readonly Token[]): readonly Label[] {
   const found: Label[] = [];
   sentences.forEach((sentence, k) => {
-    if (!sentence.tells) return;
+    if (!sentence.tells || (sentence.cues & cue.numbered) === 0) return;
     labels.lastIndex = 0;
     for (let hit = labels.exec(sentence.text); hit; hit = labels.exec(sentence.text)) {
       const { kind, name, nth, of } = hit.groups ?? {};
@@ -165,10 +168,15 @@ export interface Told {
   readonly carried: boolean;
 }
 
-const ofNobody: Told = { telling: null, carried: false };
+export const ofNobody: Told = { telling: null, carried: false };
+const kinds: readonly Telling[] = ['once', 'told', 'others', 'later', 'mine'];
+const toldBy = (carried: boolean): ReadonlyMap<Telling | null, Told> =>
+  new Map(kinds.map((telling) => [telling, { telling, carried }]));
+const here = toldBy(false);
+const carriedOn = toldBy(true);
 
-/** What a place of a sentence tells of. */
-export type Tells = (sentence: number, place: number) => Told;
+/** What a sentence tells of at one of its tokens. */
+export type Tells = (sentence: number, token: number) => Told;
 
 /** Null where all of a post tells of one batch. */
 export function tellingsIn(sentences: readonly Sentence[], tokens: readonly Token[]): Tells | null {
@@ -219,10 +227,10 @@ export function tellingsIn(sentences: readonly Sentence[], tokens: readonly Toke
     isHeading = /: …? ?$/.test(text) && !text.includes('#');
   });
   if (!any) return null;
-  return (k, place) => {
-    const last = openings[k]?.findLast((one) => one.place <= place);
-    if (last) return { telling: last.telling, carried: false };
-    const carried = before[k] ?? null;
-    return carried === null ? ofNobody : { telling: carried, carried: true };
+  return (k, token) => {
+    const list = openings[k] ?? [];
+    const place = list.length > 0 ? (sentences[k]?.placeOf(token) ?? 0) : 0;
+    const last = list.findLast((one) => one.place <= place);
+    return (last ? here.get(last.telling) : carriedOn.get(before[k] ?? null)) ?? ofNobody;
   };
 }

@@ -1,5 +1,6 @@
 import { behind, singular } from '../catalogue/names.ts';
 import { mayAnnounce } from './aside.ts';
+import { cuesOf } from './cue-words.ts';
 import type { Entry, Lexicon, Names, Trie } from './lexicon.ts';
 import { isNumberWord } from './numbers.ts';
 import { mayBeginAmount } from './quantities.ts';
@@ -27,6 +28,8 @@ export interface Word {
   readonly talk: boolean;
   /** What rules look for it, a bit each (`signals.ts`). */
   readonly signals: number;
+  /** What a sentence may say in which it stands, a bit each (`cue-words.ts`). */
+  readonly cues: number;
   /** Long enough to be tried as the slip of another word, and in no name as it stands. */
   readonly strange: boolean;
   /** Null where only the vocabulary can tell, until somebody asks. */
@@ -54,6 +57,7 @@ function wordOf(text: string, lexicon: Lexicon): Word {
     isUnit,
     talk: plain && names === null && !beginsAmount && !announces,
     signals: ofWord(text) | (isUnit ? signal.unit : 0),
+    cues: cuesOf(text),
     strange: text.length >= 4 && !heads && !plain && !inVocabulary(text, lexicon),
     sort: known === 'joint' || known === 'filler' ? known : isUnit ? 'filler' : plain ? 'everyday' : null,
     meant: null,

@@ -1,0 +1,72 @@
+import { bitsOf } from './signal-words.ts';
+
+/**
+ * What the words of one sentence may say, a bit each: the patterns of a sentence are tried only where it has one of the
+ * words without which none of them matches.
+ */
+export const cue = {
+  /** Of which batch it tells (`tellings.ts`). */
+  told: 1,
+  once: 2,
+  others: 4,
+  later: 8,
+  mine: 16,
+  numbered: 32,
+  /** It puts something right, or takes it back (`stance.ts`). */
+  right: 64,
+  back: 128,
+  lack: 256,
+  /** So much was taken. */
+  taken: 4096,
+  /** What was copied is of another page. */
+  page: 512,
+  breakingOff: 1024,
+  /** All amounts times so much (`made-size.ts`). */
+  all: 2048,
+} as const;
+
+/** Every word in the plural as well. */
+const andMany = (list: string): string => list.replace(/\S+/g, '$& $&s');
+
+const paper = andMany(
+  'recipe book card sheet leaflet video blog website page printout magazine calendar booklet instruction calc calculator plan app slip note handout chart',
+);
+const kin = andMany(
+  'sister brother mother mum mom mam dad father aunt auntie uncle gran granny grandma grandmother nan neighbour neighbor friend colleague cousin teacher husband wife daughter son',
+);
+const seasons =
+  'spring summer autumn fall winter january february march april may june july august september october november december';
+
+/** The words of each. */
+const wordsOf: Readonly<Record<keyof typeof cue, string>> = {
+  told: `${paper} planned theory target paper supposed written original what meant wanted intended going`,
+  once: `${seasons} ignore forget disregard scrap never bar bars recipe batch ago last previous earlier old former other first used`,
+  others: `${kin} her his their he she they one recipe batch version`,
+  later: 'next planned plan plans if later day',
+  mine: 'scale scales proper right correct final corrected true mine my pot version new current what do make made take use bowl pan put took used weighed did done poured went weigh only had real actual fact this me like want prefer now today tonight yesterday reality really actually second third fourth 2nd 3rd 4th',
+  numbered:
+    'group groups batch no nr number team version recipe loaf pot try go attempt round first second third fourth fifth 1st 2nd 3rd 4th 5th',
+  right: 'no not p ps scratch strike should make wait oh hang hold bad update',
+  back: 'make scratch strike only wait no',
+  lack: 'none ran run out topped toped place made instead',
+  taken:
+    'scale scales only weighed real actual really took used fact pot now today new currently this had measured put poured went ended settled',
+  page: andMany(
+    'page recipe batch one list card sheet column notebook book line soap bar side leaf table figure amount number',
+  ),
+  breakingOff:
+    'hang hold wait sorry oops whoops woops no nope ah oh arg argh damn blast bother forget ignore scratch strike wrong',
+  all: 'everything all overall lot amounts figures weights numbers',
+};
+
+/** Beginnings of words that put something right. */
+const begins = 'edit correction erratum oops whoops woops sorry meant typo mistyped misread mistake finger'.split(' ');
+
+const words: ReadonlyMap<string, number> = bitsOf(wordsOf, cue);
+
+/** What a word by itself may say. */
+export function cuesOf(word: string): number {
+  const listed = words.get(word) ?? 0;
+  if (word.startsWith('hm')) return listed | cue.breakingOff;
+  return begins.some((begin) => word.startsWith(begin)) ? listed | cue.right | cue.back : listed;
+}
