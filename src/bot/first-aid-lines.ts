@@ -31,7 +31,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'eyebrow cheek cheeks chin jaw lip lips mouth tooth teeth tongue neck belly stomach tummy lap front ear ears',
     'earlobe waist crotch',
     'nose nostril nostrils head scalp paw paws torso groin buttock bum barefoot barefooted snout muzzle beak claws',
-    'butt',
+    'butt tail whiskers breastbone cuticle',
     'beard moustache cleavage fingerprints backside breast breasts temple temples instep pinky',
     'hande handen handgelenk handgelenke handrucken handflache fingern fingerspitze fingerspitzen daumen',
     'fingernagel arme',
@@ -93,9 +93,9 @@ const words: Readonly<Record<string, readonly string[]>> = {
   f: ['for wear wearing protection mask fur pour para per porter tragen schutzbrille lunettes gafas'],
   // p what soap is made in and with
   p: [
-    'pot crockpot cooker volcano blender mixer whisk spatula cauldron jug pitcher bucket topf purierstab stabmixer',
+    'pot mould mold moulds molds crockpot cooker volcano blender mixer whisk spatula cauldron jug pitcher bucket topf purierstab stabmixer',
     'becher',
-    'mixing stirring blending whisking pouring granules pellets beads kugelchen ruhren umruhren anruhren remuant',
+    'mixing stirring blending whisking pouring unmoulded unmolded unmoulding granules pellets beads kugelchen ruhren umruhren anruhren remuant',
     'melangeant melange batir batiendo removiendo mezclando mezclar seifesieden seifensieden soapmaking krug',
     'casserole cocotte mixeur fouet pichet olla batidora jarra',
   ],
@@ -109,6 +109,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'neighbour someone somebody roommate flatmate dog dogs doggo puppy pup cat cats kitty kitten pet hen chicken',
     'bird rabbit bunny',
     'terrier spaniel labrador collie poodle retriever bulldog beagle dachshund whippet greyhound hound mutt pug',
+    'staffy hen tomcat moggy tabby siamese coon gentleman lady woman man mate colleague student pupil',
     'hamster parrot budgie canary duck chick goat horse ferret tortoise pets',
     'papa mama meerschweinchen wellensittich ente schaf ziege kleinste kleinster kaninchen vogel papagei huhn',
     'nachbar nachbarin kollege kollegin sohn tochter kinder kleinkind bub madchen frau ehemann oma opa enkel',
@@ -142,9 +143,9 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'schizzato',
   ],
   // m what ran or fell, of whatever kind; w what does no harm
-  m: ['ran dripped trickled dribbled leaked leaking landed'],
+  m: ['ran dripped trickled dribbled leaked leaking landed slid'],
   w: [
-    'water oil oils olive coconut castor sunflower shea cocoa almond lard tallow butter wax milk cream coffee tea',
+    'water oil oils olive coconut castor sunflower shea cocoa almond lard tallow butter wax milk cream coffee tea charcoal flour',
     'juice beer wine honey syrup scent fragrance perfume eo eos lavender mica clay colour color dye paint alcohol',
   ],
   s: ['splash splashes splashing splatter spill spills spilling'],
@@ -170,7 +171,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   ],
   h: [
     'sting hurt hurts hurting sore itch red raw slippery slimy slick gritty irritated swollen swelling',
-    'pain painful pink tight jelly inflamed puffy',
+    'pain painful pink pinkish wrinkled wrinkly soapy tight jelly inflamed puffy',
     'feuerrot knallrot entzundet wund wunde ausschlag rot rote rotes gerotet weh schmerzen blase blasen geschwollen',
     'glitschig schmierig taub',
     'irritee irrites plaie rouge rouges rougeur rougeurs cloque cloques ampoule gonfle gonflee glissant glissante',
@@ -210,7 +211,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'vapeurs vapeur fumee fumees poussiere vapores humo humos polvo vapori',
   ],
   K: [
-    'drooling drools foaming gasping limp unresponsive retching spluttering sneezing unwell bleed bleeds sangra',
+    'drooling drools gulping gaping foaming gasping limp unresponsive retching spluttering sneezing unwell bleed bleeds sangra',
     'sangre cough coughing coughed choking choked gagging dizzy lightheaded wheezing wheeze breathless sick',
     'nauseous nausea vomit',
     'vomiting vomited puking rash headache coughs wheezes chokes faint fainted fainting unconscious collapsed asthma',
@@ -232,7 +233,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   N: [
     'dont never avoid avoids avoiding without nothing no not none prevent prevents protect protects careful keep',
     'keeps',
-    'didnt hasnt wont nobody noone nicht keine kein ohne schutzen schutzt vermeiden ne pas evitar evite eviter sans proteger',
+    'didnt hasnt havent hadnt wont nobody noone nicht keine kein ohne schutzen schutzt vermeiden ne pas evitar evite eviter sans proteger',
     'protege sin non fernhalten jamais nunca',
   ],
   I: ['always otherwise immer stets sonst toujours sinon siempre hay'],

@@ -22,6 +22,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     '(?:hurts?|painful|sore|stings?)(?: (?:me|him|her|them|us))? (?:to breathe|(?:when|if|each time|every time) (?:i|she|he|they|we) breathes?)(?: in)?\\b',
     'breathing (?:in )?(?:hurts|is (?:sore|painful)|stings|burns)\\b',
     'passed out\\b',
+    '(?:keeps? )?(?:paw|scratch|rubb)\\w*(?: and \\w+ing)? at (?:his|her|its|their) (?:mouth|face|muzzle|nose|tongue)\\b',
     '(?:(?:cant|wont) stop|keeps?) coughing\\b',
   ],
   ['$1', '(?:cant stop|wont stop|keeps?) (\\w+ing)\\b'],
@@ -29,6 +30,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   [
     'x',
     'no wait\\b',
+    'without (?:thinking|noticing|looking)\\b',
     'not sure\\b',
     'do(?:nt| not) know\\b',
     'dont see\\b',
@@ -42,7 +44,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     '(?:years?|months|decades|ages) ago\\b',
     'last (?:year|summer|winter|spring|autumn)\\b',
     '(?:back )?in (?:19|20)\\d\\d\\b',
-    'i once\\b',
+    '(?:i|he|she|they|we) once\\b',
     'once i\\b',
     'when i was\\b',
     'as a (?:child|kid|student)\\b',
@@ -73,14 +75,19 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     '(?:mi|tu|su) papa\\b',
   ],
   // where
-  ['on my hand', '(?:on|down|across) (?:my|his|her|its) back\\b'],
+  [
+    'on my hand',
+    '(?:on|down|across) (?:my|his|her|its) back\\b',
+    '(?:under|beneath|behind) (?:my|his|her|their) (?:wedding |engagement )?(?:ring|watch|bracelet|plaster|nails?)\\b',
+  ],
+  ['splashed on my hand', 'in(?:to)? (?:the|his|her|its|their) (?:fur|coat|beard|whiskers)\\b'],
   [
     'splashed on my ',
     '(?:all|down|straight|right|half) over (?:my|his|her|our) (?=(?:shirt|chest|top|jeans|trousers|legs?|arms?|hands?|face|feet|foot|lap|knees?|thighs?|shoes?|slippers?|socks?))',
   ],
   [
     'lye on my hand burning',
-    'skin(?: \\w+){0,4} (?:feels|feeling|felt|is) (?:all |very |really |quite )?(?:soapy|slippery|slimy)\\b[^.!?\\n]{0,40}\\b(?:sting\\w*|burn\\w*|tingl\\w*|hurt\\w*|itch\\w*|smart\\w*|red|sore)\\b',
+    '(?<!your )skin(?: \\w+){0,4} (?:feels|feeling|felt|is) (?:all |very |really |quite )?(?:soapy|slippery|slimy)\\b[^.!?\\n]{0,40}\\b(?:sting\\w*|burn\\w*|tingl\\w*|hurt\\w*|itch\\w*|smart\\w*|red|sore)\\b',
   ],
   ['on my shirt ', 'down (?:my|his|her) (?:top|front|back|vest|dungarees)\\b'],
   [
@@ -98,7 +105,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   ['sur la face', 'a la figure\\b'],
   [
     'in my eye',
-    '(?:under|behind|through|inside|past|into|around) (?:my |his |her |the )?(?:goggles|glasses|contacts?|lens(?:es)?)\\b',
+    '(?:under|behind|through|inside|past|into|around) (?:my |his |her |the )?(?:safety )?(?:goggles|glasses|contacts?|lens(?:es)?)\\b',
   ],
   [
     'on my hand',
@@ -115,6 +122,8 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     'drank',
     '(?:took|had|taken|have|having) (?:a|an|one) (?:\\w+ )?(?:drink|sip|swig|gulp|mouthful)\\b',
     'se (?:le )?tomo\\b',
+    '(?:been|were|was) drinking (?:at|from|out of|it)\\b',
+    '(?:a (?:few|couple of) drops?|some|a bit|a little(?: lye)?|it|lye) (?:has |had |have )?(?:gone|went) down(?= ?(?:$|[.,!?;\\n]|at (?:the )?most|my throat|her throat|his throat|the wrong))',
   ],
   [
     'from jug',
@@ -130,9 +139,18 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     '(?:a|dans) (?:la|sa|ma) bouche\\b',
     '(?:a|en) la boca\\b',
   ],
+  [
+    'stepped in lye',
+    '(?:stood|trod|stepped|walked|paddled) (?:right |straight )?in(?:to)? (?:it|the (?:lye|puddle|spill))\\b',
+  ],
   ['swallowed lye', 'mist(?:ook|aken?|aking) (?:the |my |our )?(?:lye|naoh|caustic(?: soda)?|koh) for\\b'],
   ['inhaled', '(?:big|deep|good|full) breath\\b', 'breath of\\b'],
   ['burning', 'on fire\\b'],
+  [
+    'throat burning',
+    'throat (?:feels|is|has gone|s) (?:a bit |all |really |very |so )?(?:warm|hot|tight|scratchy|raw|sore|rough|funny)\\b',
+  ],
+  ['licked poisoned', '(?:tooth|teeth|bite) ?marks? (?:in|on) (?:the|a|one|my|some)\\b'],
   ['$1 stinging', '(and|hands?|fingers?|arms?|skin|eyes?|face|lips?) stings?\\b'],
   [
     'burned',
@@ -147,7 +165,8 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     'blistered',
     '(?:come|came|coming) up (?:in |all |really |so )*(?:bubbles|blisters|red|sore|raw|angry|a rash|welts)\\b',
     '(?:raw|red|sore|angry|white|gr[ea]y|black|dark) (?:patch(?:es)?|spots?|marks?)(?= (?:\\w+ )?(?:on|between|behind|under) (?:my|his|her|the) )',
-    '(?:sting|burn|hurt)(?:s|ing|ed)? (?:so |really |quite )?(?:like (?:hell|mad|crazy|fire|anything)|badly|so bad|bad)\\b',
+    '(?:skin|fingers?|thumb|hands?|patch)(?: has|s| have| is| are)? (?:gone|turned|all|looks?) (?:see[- ]?through|transparent|translucent|jelly\\w*)\\b',
+    '(?:sting|burn|hurt|itch)(?:s|es|ing|ed)? (?:so |really |quite )?(?:like (?:hell|mad|crazy|fire|anything)|badly|so bad|bad)\\b',
   ],
   [
     'blistered skin',
@@ -158,6 +177,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     'tended',
     '(?:under|into|in) (?:the |a |cold |running |cool )+(?:tap|shower|faucet)\\b',
     'under (?:running|cold) water\\b',
+    '(?<=\\b(?:is|am|are|been|im|hes|shes|theyre) )(?:still )?at the (?:tap|sink)\\b',
     'rins(?:ed|ing)\\b',
     'kitchen roll|ice pack|bandaged?|burn cream',
     'paramedics?|ambulance|hospital|krankenhaus|notarzt|urgences',
@@ -182,6 +202,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   [
     'always',
     'when (?:can|may|is it)\\b',
+    'why (?:do|does) (?:everybody|everyone|people|they|so many|some)\\b',
     'ab wann\\b',
     'how (?:much|many|strong|soon)\\b',
     'wie ?viel\\b',
@@ -193,7 +214,9 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   ['would ', 'do (?:you|people|we|they) (?=put|use|wear|mix|keep|store|add|weigh|let|leave)'],
   [
     'never',
-    '(?:burn\\w* (?:my|his|her) \\w+ )?(?:on|with|by) (?:(?:the|my|hot) )*(?:coffee|tea|soup|oven|stove|kettle|iron)\\b',
+    '(?:burn\\w* (?:my|his|her) \\w+ )?(?:on|with|by) (?:(?:the|my|hot|an?|slice|piece|bowl|cup|mug|of) )*(?:coffee|tea|soup|pizza|pie|toast|porridge|chips|oven|stove|kettle|iron)\\b',
+    '[^.!?\\n]*\\b(?:bees?|wasps?|hornets?|nettles?|mosquito\\w*)\\b(?![^.!?\\n]*\\b(?:lye|caustic|batter|soap)\\b)[^.!?\\n]*',
+    '(?:plain|bath|tap|sea|rain) (?:bath )?water (?=(?:in|on|over|down) )',
   ],
   [
     'x',
@@ -226,8 +249,8 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   // an acid that takes up alkali
   [
     'x',
-    'eats? (?:up )?(?:some |the |your )?(?:alkali|lye|naoh)(?=[^.]*\\b(?:acid|citric|lemon|vinegar)\\b)',
-    '(?<=\\b(?:acids?|vinegar|citric|lemon|juice|it|that|which|they) )eats? (?:up )?(?:some |the |your )?(?:alkali|lye|naoh)\\b',
+    'eats? (?:up )?(?:some (?:of )?)?(?:the |your |my )?(?:alkali|lye|naoh)(?=[^.]*\\b(?:acid|citric|lemon|vinegar)\\b)',
+    '(?<=\\b(?:acids?|vinegar|citric|lemon|juice|it|that|which|they) )eats? (?:up )?(?:some (?:of )?)?(?:the |your |my )?(?:alkali|lye|naoh)\\b',
   ],
   ['lye', 'soda caustica\\b', 'drain (?:cleaner|opener)s?\\b'],
   ['x', 'first ?aid (?:kit|box|course|supplies)\\b', 'erste hilfe (?:koffer|kasten)\\b', 'botiquin\\b'],
@@ -250,7 +273,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     'bit by bit\\b',
     '(?:a|one|every|each|tiny|little|good|last) bits?\\b',
     'out of my hands\\b',
-    'hands?[ -]on\\b',
+    '(?<!my )hands?[ -]on\\b',
     '(?:by|on|at|in|first|second|other) hand\\b',
     'oh no\\b',
     'with bare hands\\b',

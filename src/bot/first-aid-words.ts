@@ -27,7 +27,7 @@ function slippableBy(initial: string): readonly (readonly [word: string, letter:
 
 function allowedIn(word: string, letter: string): number {
   if (first.has(word)) return word.length > 7 ? 2 : 1;
-  return word.length >= 7 && 'AEPRHDBK'.includes(letter) ? 1 : 0;
+  return word.length >= 7 - Number(letter === 'L') && 'AEPRHDBKL'.includes(letter) ? 1 : 0;
 }
 
 /** Whether two words can be so few edits apart: what is alike at both ends leaves little between. */
@@ -59,6 +59,8 @@ const otherwise = new Set(
 
 /** The letter of a word that a slip, an ending or a compound makes out of a known one. */
 function derived(word: string): string {
+  // "hens", "spaniels"
+  if (word.length > 3 && word.endsWith('s') && letterOf(word.slice(0, -1)) === 'C') return 'C';
   if (word.length < 5 || otherwise.has(word)) return 'x';
   // German puts words together: "Laugenmischen", "hochgespritzt"
   if (/^lauge|[a-z]lauge$|^seifenleim/.test(word)) return 'A';

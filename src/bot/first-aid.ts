@@ -140,7 +140,8 @@ const accidents = (): Readonly<Record<Told, readonly RegExp[]>> => ({
     /P[^.]{0,3}A[^.]{0,2}H/g,
     /A[^.N]{0,8}oW/g,
     /[RH]W/g,
-    /[Rs][^.,-]{0,3}A(?![oi][tO]{0,2}x?G)/g,
+    /[Rs][^.,-]{0,3}A(?![oi][tO]{0,2}x?G|[oi]tx[^.PEYWTO]*(?:\.|$))/g,
+    /b[oi]t?A/g,
     /A[^.,M]{0,2}R/g,
     /Au(?!P)/g,
   ],
@@ -156,6 +157,8 @@ const plainly = (): Readonly<Record<Told, readonly RegExp[]>> => ({
     /D[^.]{0,6}k[^.]{0,8}[TKPh]/g,
     /[HJK][^.N]{0,10}D[^.]{0,6}k/g,
     /[DL][^.N]{0,6}K/g,
+    /C[^.N]{0,6}D[^.N]{0,12}k/g,
+    /[DL][^.N]{0,6}S[^.N]{0,8}[Kp]/g,
   ],
   eyes: [/[Rrm][^.,Nw]{0,4}[oi][Ot]{0,2}x?E/g, /OE[^.N]{0,2}H|HOE/g, /c[^.N]{0,3}E/g],
   inhaled: [
@@ -167,9 +170,12 @@ const plainly = (): Readonly<Record<Told, readonly RegExp[]>> => ({
   ],
   skin: [
     /C[^.N]{0,6}Pi[tO]{0,2}[pAS]/g,
-    /J[^.N]{0,6}[sR]|[PEWCY][^.NM]{0,10}J|J[^.NM]{0,10}(?:[EW]|O[xt]?P|[oi]t?P|P)/g,
-    /(?<=^[^.w]{0,12}|\.[^.w]{0,12})m[^.,Nw]{0,4}[oi][xto]{0,2}O[xt]?[PY]/g,
+    /J[^.N]{0,6}[sR]|[PEWCYT][^.NM]{0,10}J|J[^.NM]{0,10}(?:[EW]|O[xt]?P|[oi]t?P|P)/g,
+    /(?<=^[^.w]{0,12}|\.[^.w]{0,12}|,[^.,w]{0,6})m[^.,Nw]{0,4}[oi][xto]{0,4}O[xt]?[PY]/g,
     /[oi]O[xt]?P[^.,Nw]{0,4}m/g,
+    /r[oi]O[xt]?P[^.Nw]{0,10}\.[^.N]{0,3}[HJ]/g,
+    /O{1,2}[xt]?P[^.N]{0,6}hx?h|P[^.N]{0,12}h[-,]{1,2}x?h/g,
+    /P[xt]?Ri[^.w]{0,3}/g,
     /O[xt]?P[^.,NMw]{0,4}H/g,
     /[rRm][^.Nw]{0,5}P[^.N]{0,10}[HJ]/g,
     /i[tO]?P[xt]?R/g,
@@ -181,6 +187,8 @@ const plainly = (): Readonly<Record<Told, readonly RegExp[]>> => ({
 const drunk: readonly RegExp[] = [
   /C[^.Nw]{0,24}D[^.Nw]{0,10}A/g,
   /[DLb][^.N]{0,8}\.[^.N]{0,3}K/g,
+  /C[^.Nw]{0,14}[DL][^.Nw]{0,8}A/g,
+  /D[^.N]{0,8}k[^.]{0,6}\.[^.]{0,3}A/g,
   /A[^.N]{0,16}C[^.,Nw]{0,3}[DL](?=$|[.,-])/g,
   /C[^.N]{0,8}[DL][^.,w]{0,4}p/g,
   /C[^.N]{0,8}[DL][^.Nw]{0,8}\.?[^.Nw]{0,6}[nHJKT]/g,
@@ -214,6 +222,7 @@ function isTold(letters: string, from: number, to: number): boolean {
  * "jug tipped onto my lap. it was lye". In the order of haste; p is what soap is made in and with.
  */
 const apart = (): readonly (readonly [Told, agent: RegExp, harmed: RegExp])[] => [
+  ['swallowed', /[ApS]/, /C[^.]{0,24}D/],
   ['swallowed', /A/, /Dk|d[^.]{0,4}k|[DL](?:z|[^.]{0,4}k)|k[^.]{0,6}[DL]|C[^.]{0,6}[DLb]/],
   ['eyes', /A/, /O[xt]?E/],
   ['eyes', /[ApS]/, /[HhRrs][^.]{0,6}E|E[^.]{0,6}[HhR]/],
@@ -224,9 +233,9 @@ const apart = (): readonly (readonly [Told, agent: RegExp, harmed: RegExp])[] =>
   ['skin', /A/, /Y[^.]{0,4}A[xt]?oz/],
   ['skin', /R/, /S[^.]{0,2}oO[xt]?[PTE]/],
   // alkali and a body in one breath are enough, in whatever words
-  ['any', /A/, /A[^.]{0,12}(?:[EPTKDB]|oW)|(?:[EPTKDB]|oW)[^.]{0,12}A|^[^.]{0,12}R[^.]{0,2}r/],
+  ['any', /A/, /K|A[^.]{0,12}(?:[EPTKDB]|oW)|(?:[EPTKDB]|oW)[^.]{0,12}A|^[^.]{0,12}R[^.]{0,2}r/],
 ];
-const denied = /[MFIvy]|f[Ot]{0,2}x?[fPEWCY]|fx?l|j[^.]{0,2}[PEWC]|[PEWC][^.]{0,2}j/;
+const denied = /[MFIvy]|f[Ot]{0,2}x?[fPEWCY]|fx?l|j[^.]{0,2}[PEWC]|[PEWC][^.HJh]{0,2}j/;
 
 /** In a message that is no recipe. */
 function accidentApart(letters: string, isMaking: boolean): Told | null {
