@@ -215,7 +215,7 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   [
     'never',
     '(?:burn\\w* (?:my|his|her) \\w+ )?(?:on|with|by) (?:(?:the|my|hot|an?|slice|piece|bowl|cup|mug|of) )*(?:coffee|tea|soup|pizza|pie|toast|porridge|chips|oven|stove|kettle|iron)\\b',
-    '[^.!?\\n]*\\b(?:bees?|wasps?|hornets?|nettles?|mosquito\\w*)\\b(?![^.!?\\n]*\\b(?:lye|caustic|batter|soap)\\b)[^.!?\\n]*',
+    '(?:bees?|wasps?|hornets?|nettles?|mosquito\\w*)\\b(?![^.!?\\n]{0,120}\\b(?:lye|caustic|batter|soap)\\b)[^.!?\\n]{0,120}',
     '(?:plain|bath|tap|sea|rain) (?:bath )?water (?=(?:in|on|over|down) )',
   ],
   [

@@ -80,6 +80,15 @@ function isRecipe(text: string, { fats, alkali }: RecipeReading): boolean {
   return text.trim().split('\n').length >= post || !speaksOfHeat(text);
 }
 
+/** "Please check my numbers", "is the cupful of lye right?", of a recipe that was read in part only: check asks for the rest. */
+const ofAlkali = /\b(?:lyes?|naoh|koh|caustic|alkali|hydroxide)\b/i;
+function isJudged(text: string, { fats, doubts }: RecipeReading): boolean {
+  if (doubts.length === 0 || !holds(text, inquiring)) return false;
+  return sentencesOf(text).some(
+    (one) => !elsewise.test(one) && ((fats.length > 1 && checking.test(one)) || (ofAlkali.test(one) && judges(one))),
+  );
+}
+
 /** "How much of each alkali do I weigh?", beneath fats that are weighed. */
 const asksAlkali =
   /\b(?:how much|what|which)\b[^.?!\n]{0,30}\b(?:lye|naoh|koh|alkalis?|caustic|hydroxide|potash)\b(?![^.?!\n]*\b(?:hot|hotter|warm|temp\w*|cool\w*|ice|strength|solution|concentration)\b)/i;
@@ -109,6 +118,7 @@ export function guess(text: string, context: Context): string | null {
   if (holds(text, ['remind', 'timer', 'alarm', 'tell me']) && reminds.test(text)) return 'remind';
   if (isRecipe(text, read(text))) return 'check';
   if (wantsAlkali(text, read(text))) return 'lye';
+  if (isJudged(text, read(text))) return 'check';
   if (turned.test(text) && questionOf(text, null, context)?.kind === 'convert') return 'convert';
   // "When are my oils at 45 °C" is no question about the melting points of fats.
   const warm = speaksOfHeat(text) || speaksOfScent(text, read(text)) ? heatQuestion(reader(), text, read(text)) : null;
