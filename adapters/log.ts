@@ -19,9 +19,12 @@ export interface Log {
 export function openLog(file: string | undefined): Log {
   const logger = pino(pino.destination(file === undefined ? { dest: 2, sync: true } : { dest: file, sync: true }));
   return {
-    entry: ({ error, ...entry }) => {
-      if (error !== null) logger.error({ ...entry, err: error });
-      else if (file !== undefined) logger.info(entry);
+    entry: (entry) => {
+      // most are told to nobody
+      if (entry.error === null && file === undefined) return;
+      const { error, ...told } = entry;
+      if (error === null) logger.info(told);
+      else logger.error({ ...told, err: error });
     },
     note: ({ level, error, ...note }) => logger[level](error === undefined ? note : { ...note, err: brief(error) }),
   };

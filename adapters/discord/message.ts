@@ -3,7 +3,6 @@
  * would not see one. What is longer than a message is paged by buttons, the caution on every page, and the whole goes
  * along as a file.
  */
-import { hash } from 'node:crypto';
 import {
   type Action,
   type Answer,
@@ -16,7 +15,7 @@ import {
   type Reply,
   renderPlain,
 } from '../../src/index.ts';
-import type { Slot, States } from './state.ts';
+import { checksum, type Slot, type States } from './state.ts';
 import {
   type Button,
   type Callback,
@@ -64,7 +63,7 @@ export function fingerprintOf(reply: Reply): string {
   const figures = reply.ok
     ? reply.answer.command + JSON.stringify(reply.answer.result)
     : reply.fault.code + reply.fault.message;
-  return hash('sha1', figures, 'base64url').slice(0, 6);
+  return checksum(figures);
 }
 
 /** Buttons up to two rows; more candidates become a choice. */

@@ -4,7 +4,7 @@
  * it; only what is too long for them stays in memory, bounded.
  */
 import { hash } from 'node:crypto';
-import { deflateRawSync, inflateRawSync } from 'node:zlib';
+import { crc32, deflateRawSync, inflateRawSync } from 'node:zlib';
 import { type Component, limits } from './wire.ts';
 
 export interface State {
@@ -34,7 +34,7 @@ export interface Pressed extends Slot {
   readonly state: State | null;
 }
 
-/** press 1, place 1, number 2, owner 11, hash 6 */
+/** press 1, place 1, number 2, owner 11, key 6 */
 const header = 21;
 const room = limits.customId - header;
 
@@ -62,6 +62,14 @@ const owned = (owner: string): string => {
 const ownerOf = (text: string): string => Buffer.from(text, 'base64url').readBigUInt64BE().toString();
 
 const digits = (number: number): string => number.toString(36).padStart(2, '0');
+
+/** Six characters that another text hardly has: enough to see a part that is missing, and words that came out otherwise. */
+export function checksum(text: string): string {
+  whole.setUint32(0, crc32(text));
+  return eight.toString('base64url', 0, 4);
+}
+
+/** By which a text is found again that others must not be able to make another of. */
 const keyOf = (payload: string): string => hash('sha1', payload, 'base64url').slice(0, 6);
 
 /** Longest texts kept in memory altogether, characters. */
@@ -93,12 +101,13 @@ export function createStates(): States {
   return {
     write: ({ turns, requests, fingerprint }, owner, slots) => {
       const payload = [fingerprint, join(turns), join(requests)].join(part).toWellFormed();
-      const key = keyOf(payload);
+      let key = checksum(payload);
       const most = room * slots.length;
       let packed = `r${Buffer.from(payload).toString('base64url')}`;
       if (packed.length > most) packed = `z${deflateRawSync(payload, { dictionary }).toString('base64url')}`;
       if (packed.length > most) {
         packed = '';
+        key = keyOf(payload);
         keep(key, payload);
       }
       const by = owned(owner);
@@ -133,14 +142,14 @@ export const idsIn = (components: readonly Component[]): string[] =>
     ...idsIn(inner ?? []),
   ]);
 
-/** The payload whose key this is, or null where a part of it is missing. */
+/** The payload whose checksum this is, or null where a part of it is missing. */
 function unpack(packed: string, key: string): string | null {
   const bytes = Buffer.from(packed.slice(1), 'base64url');
   try {
     const payload = packed.startsWith('z')
       ? inflateRawSync(bytes, { dictionary, maxOutputLength: 100_000 }).toString()
       : bytes.toString();
-    return keyOf(payload) === key ? payload : null;
+    return checksum(payload) === key ? payload : null;
   } catch {
     return null;
   }

@@ -66,6 +66,8 @@ export function* ask<Row>(one: Statement<Row>, args: Args): Steps<readonly Row[]
 
 /** What a backend gives to the store that is built on it. */
 export interface Engine {
+  /** No other process writes while this one has it open. */
+  readonly isAlone: boolean;
   /** One statement that only reads; its rows at once where they need not be waited for. */
   readonly read: <Row>(one: Statement<Row>, args: Args) => readonly Row[] | Promise<readonly Row[]>;
   /** All of the steps or, where one throws, none. May run them anew from the start. */

@@ -3,10 +3,28 @@ import { randomBytes } from 'node:crypto';
 import { apply, Conflict } from './change.ts';
 import { codeLife, newCode, shown, typed } from './code.ts';
 import { join } from './join.ts';
-import type { Account, Bells, Claimed, Data, Document, Kind, Own, Reminder, Room, Store, Values } from './port.ts';
+import type {
+  Account,
+  Bells,
+  Change,
+  Claimed,
+  Data,
+  Document,
+  Kind,
+  Own,
+  Reminder,
+  Room,
+  Store,
+  Values,
+} from './port.ts';
 import { type Args, ask, type Engine, type Steps } from './statement.ts';
 import type { Reads, Statements } from './statements.ts';
 import { behindPrefix, canBeKept, checkText } from './texts.ts';
+
+/** People in their rooms of whom it is known that nothing is set. */
+const mostKnown = 10_000;
+
+const setsSomething = (change: Change): boolean => change.do === 'put' && change.kind === 'settings';
 
 /** No page is longer: a query must not hold up the others. */
 const longestPage = 1000;
@@ -32,6 +50,10 @@ const newId = (): string => randomBytes(12).toString('base64url');
 export function makeStore({ engine, statements: of, now }: StoreOptions): Store {
   /** To whom the `Own` of a claimed reminder belongs, to find it again. */
   const owners = new WeakMap<Own, Whose>();
+
+  /** Every question asks for settings, and most people have none: so it is until somebody sets something or is joined. */
+  const unset = new Set<string>();
+  const writeSettings: Engine['write'] = (steps) => engine.write(steps).finally(() => unset.clear());
 
   /** The owner's id, its row locked against others that would write to it. */
   function* owned(whose: Whose): Steps<string | null> {
@@ -106,8 +128,9 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
       },
       reminders: async () => (await engine.read(reads.reminders, args)).map(reminder),
       commit: async (changes) => {
+        const write = changes.some(setsSomething) ? writeSettings : engine.write;
         try {
-          await engine.write(function* () {
+          await write(function* () {
             const owner = yield* made(whose);
             yield* apply(of, owner, changes, now());
           });
@@ -169,7 +192,7 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
         })
         .then((all) => all.sort((a, b) => a.dueAt - b.dueAt)),
     told: (claimed, changes = []) =>
-      engine.write(function* () {
+      writeSettings(function* () {
         const owner = yield* owned(whoseOf(claimed, owners));
         if (owner === null) return;
         const gone = yield* ask(of.told, { owner, id: claimed.id, dueAt: claimed.dueAt });
@@ -208,11 +231,18 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
     of: (account) => ownFor(whoseAccount(account)),
     room: ({ platform, place }: Room) => ownFor(held('room', platform, place)),
     both: async ({ platform, person, place }, kind, key) => {
+      const name = `${kind}\0${key}\0${platform}\0${place}\0${person}`;
+      if (unset.has(name)) return { own: null, room: null };
       checkText(platform, 'a platform');
       checkText(person, 'a person');
       checkText(place, 'a room');
       if (!canBeKept(key)) return { own: null, room: null };
-      const rows = await engine.read(of.both, { platform, person, place, kind, key, now: now() });
+      const found = engine.read(of.both, { platform, person, place, kind, key, now: now() });
+      if (engine.isAlone && kind === 'settings' && 'length' in found && found.length === 0) {
+        if (unset.size >= mostKnown) unset.clear();
+        unset.add(name);
+      }
+      const rows = await found;
       const data = (holder: string): Data | null => {
         const row = rows.find((one) => one.holder === holder);
         return row ? (JSON.parse(row.data) as Data) : null;
@@ -222,7 +252,7 @@ export function makeStore({ engine, statements: of, now }: StoreOptions): Store 
     link: async (account, code, at) => {
       const key = typed(code);
       const whose = whoseAccount(account);
-      return engine.write(function* () {
+      return writeSettings(function* () {
         const [found] = yield* ask(of.findCode, { code: key, now: at });
         const into =
           found && (yield* owned({ reads: of.byOwner, args: { owner: found.owner }, make: null, mayLink: false }));

@@ -70,6 +70,7 @@ export function makeEngine({ pool, place, begin, scrub, isReader }: PostgresEngi
     }
   };
   return {
+    isAlone: false,
     read: <Row>(one: Statement<Row>, args: Args) =>
       inWords(async () => (await pool.query(query(one, args))).rows as readonly Row[]),
     write: async (steps) => {

@@ -46,6 +46,7 @@ export function makeEngine({ database, path, folder, isReader, unlock }: SqliteE
     }
   };
   return {
+    isAlone: !isReader,
     read: (one, args) => inWords(() => run(one, args)),
     write: async (steps) => {
       if (isReader) throw onlyReads(path);
