@@ -16,7 +16,7 @@ const asked: readonly RegExp[] = [
 ].map((pattern) => new RegExp(pattern, 'gi'));
 /** What all of them have in common, each in its own way. */
 const sizing =
-  / (?<=[a-z],? )(?:times|x|×|by) ?\d|\d ?(?:x|×|times) (?:all|every|the)|\b(?:multiply|scale|times|double|triple|treble|quadruple|halve|twice|half) (?:all|every|it|the|each|of)/gi;
+  / (?:times|x|×|by)(?<=[a-z],? [a-z×]+) ?\d|\d ?(?:x|×|times) (?:all|every|the)|\b(?:multiply|scale|times|double|triple|treble|quadruple|halve|twice|half) (?:all|every|it|the|each|of)/gi;
 
 /** A line of the post asks for it, maybe. */
 function mayAsk(post: string): boolean {

@@ -5,8 +5,8 @@
 import { inStore } from './in-store.ts';
 import { drunk, othersSoap, otherUse, soapNamed } from './other-use.ts';
 import { listed, signal } from './signal-words.ts';
-import { givesAt, type Signals } from './signals.ts';
-import { isIngredient, isMeasured, isRole, type Span, sentenceAt, spoken } from './token-is.ts';
+import { givesAt, givesNear, type Signals } from './signals.ts';
+import { isIngredient, isMeasured, isRole, isUnspoken, type Span, sentenceAt, spoken } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere, weighedFats } from './weighed.ts';
 
@@ -98,7 +98,7 @@ function isOfSoap(tokens: readonly Token[], k: number, signals: Signals): boolea
 }
 
 const isTried = (tokens: readonly Token[], k: number, signals: Signals): boolean => {
-  if ((signals.all & signal.trying) === 0) return false;
+  if ((signals.all & signal.trying) === 0 || !givesNear(signals, k, signal.trying, longestLook)) return false;
   const { from, to } = sentenceAt(tokens, k, longestLook);
   let tries = false;
   for (let at = from; at < to; at++)
@@ -220,11 +220,14 @@ const hearsay =
 
 /** "They say not more than 15 % castor": a rule, and no share of this recipe. */
 function isRule(tokens: readonly Token[], k: number): boolean {
-  const sentence = inside(tokens, sentenceAt(tokens, k, longestLook));
-  const names = sentence.filter(isIngredient);
-  if (names.length !== 1 || names[0]?.meaning.kind !== 'fat') return false;
-  if (sentence.filter((one) => one.t === 'quantity').length !== 1) return false;
-  return hearsay.test(sentence.map(spoken).join(' '));
+  const span = sentenceAt(tokens, k, longestLook);
+  let fats = 0;
+  for (let at = span.from; at < span.to; at++) {
+    const token = tokens[at];
+    if (token?.t === 'quantity' && at !== k) return false;
+    if (isIngredient(token) && (token.meaning.kind !== 'fat' || ++fats > 1)) return false;
+  }
+  return fats === 1 && hearsay.test(inside(tokens, span).map(spoken).join(' '));
 }
 
 /** "She uses 40 % olive": of what the post weighs in another place. */
@@ -349,6 +352,8 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     } else if (isShareOfElse(tokens, k)) aside(k, 'a share of something else');
   };
   const measured = (k: number, token: Figure): void => {
+    // a row: no word beside the figure, and nothing of it tried
+    if (isUnspoken(tokens[k - 1]) && isUnspoken(tokens[k + 1]) && !isTried(tokens, k, signals)) return;
     const pack = ownPackOf(tokens, k, token, fats);
     if (pack !== null) {
       aside(k, inStore);

@@ -1,4 +1,5 @@
 /** What a post tells of other batches than the one that is asked about: it gives way, or fills what this one lacks. */
+import { cue } from './cue-words.ts';
 import { written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import { type Amount, isAlkali, isAmount, isFat, isOther, isSame, isThing, type Said } from './said.ts';
@@ -40,17 +41,18 @@ export function settleTellings(post: Post): void {
   if (post.tellings.size === 0) return;
   const { sentences } = post;
   const says = (words: RegExp): boolean => sentences.some(({ text }) => words.test(text));
+  const asksOfMine = (): boolean =>
+    sentences.some((one) => (one.cues & cue.mine) !== 0 && one.text.includes('?') && mineAsked.test(one.text));
   const left = post.said.filter((one) => !post.gone.has(one.amount));
   const counts = ({ stance }: Said): boolean => stance === 'now' || stance === 'right';
-  const split = (carries: boolean) =>
-    Object.groupBy(left, (one) =>
-      isOther(one.telling) && (carries || !one.carried) && !counts(one) ? 'away' : 'mine',
-    );
+  const isAway = (one: Said): boolean => isOther(one.telling) && !counts(one);
   // "Last time I used 120 g lye. Olive 500 g, …": what follows is no more of last time
-  const carried = split(true);
-  const carries = (carried.mine ?? []).some(isFat) || (carried.away ?? []).every(({ telling }) => telling === 'told');
-  const { mine = [], away: all = [] } = carries ? carried : split(false);
-  const isAnnounced = mine.some(({ telling }) => telling === 'mine') || says(mineAsked);
+  const carries =
+    left.some((one) => isFat(one) && !isAway(one)) || left.every((one) => !isAway(one) || one.telling === 'told');
+  const mine: Said[] = [];
+  const all: Said[] = [];
+  for (const one of left) (isAway(one) && (carries || !one.carried) ? all : mine).push(one);
+  const isAnnounced = mine.some(({ telling }) => telling === 'mine') || asksOfMine();
   const away = all.filter(({ telling }) => isAnnounced || telling === 'once' || telling === 'later');
   if (away.length === 0) return;
   const gives = new Set(away);

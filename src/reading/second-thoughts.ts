@@ -98,6 +98,7 @@ export function secondThoughts(
     said,
     tellings,
     bound: boundIn(said, cuts, items),
+    alkalis: alkalisIn(items),
     gone: new Set(),
     instead: new Map(),
     lessened: [],
@@ -181,7 +182,7 @@ const ahead = /\b(?:left|leave|leaving|skip\w*|omit\w*)\b/;
 /** The thing at a token, and what it is told apart by. */
 function thingAt(post: Post, token: number): { readonly thing: Thing; readonly key: string } | null {
   const thing = post.items.find((item): item is Thing => isThing(item) && item.from <= token && item.to > token);
-  const key = thing ? keyOf(thing.named.meaning, alkalisIn(post.items)) : null;
+  const key = thing ? keyOf(thing.named.meaning, post.alkalis) : null;
   return thing && key !== null ? { thing, key } : null;
 }
 

@@ -43,6 +43,13 @@ export interface Signals {
 /** Something that gives the signal stood at token `k` when they were gathered. */
 export const givesAt = ({ at }: Signals, k: number, bit: number): boolean => ((at[k] ?? 0) & bit) !== 0;
 
+/** Something that gives it stands at most so many tokens from token `k`. */
+export function givesNear({ at }: Signals, k: number, bit: number, most: number): boolean {
+  for (let near = Math.max(0, k - most); near <= k + most && near < at.length; near++)
+    if (((at[near] ?? 0) & bit) !== 0) return true;
+  return false;
+}
+
 /** `words`: at their prims. */
 export function signalsOf(tokens: readonly Token[], words: readonly (Word | null)[]): Signals {
   const at: number[] = [];

@@ -57,6 +57,10 @@ export const isStop = (token: Token | undefined): boolean =>
 export const spoken = (token: Token | undefined): string =>
   token?.t === 'word' || (token?.t === 'name' && token.meaning.kind === 'role') ? token.text.toLowerCase() : '';
 
+/** A line's end, a sign, a figure, something that may go in, or nothing at all. */
+export const isUnspoken = (token: Token | undefined): boolean =>
+  token?.t !== 'word' && !(token?.t === 'name' && token.meaning.kind === 'role');
+
 export interface Span {
   readonly from: number;
   readonly to: number;

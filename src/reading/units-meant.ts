@@ -17,10 +17,13 @@ const leastWeights = 3;
 /** The unit of most weights; null where they are few. */
 function commonUnit(tokens: readonly Token[]): Unit | null {
   const count = new Map<Unit, number>();
-  for (const token of tokens)
-    if (isMass(token) && token.quantity.unit) count.set(token.quantity.unit, (count.get(token.quantity.unit) ?? 0) + 1);
-  const [most] = [...count].sort(([, a], [, b]) => b - a);
-  return most && most[1] >= leastWeights ? most[0] : null;
+  let most: Unit | null = null;
+  for (const token of tokens) {
+    if (!isMass(token) || !token.quantity.unit) continue;
+    count.set(token.quantity.unit, (count.get(token.quantity.unit) ?? 0) + 1);
+  }
+  for (const [unit, times] of count) if (times > (most ? (count.get(most) ?? 0) : leastWeights - 1)) most = unit;
+  return most;
 }
 
 const corrects =
@@ -38,7 +41,7 @@ interface Meant {
 /** The unit that a sentence says in place of the one of the weights; null where none does. */
 function meantIn(sentence: Sentence, before: string, written: Unit, lexicon: Lexicon): Meant | null {
   const { text } = sentence;
-  if (text.includes('#') || !all.test(text) || !corrects.test(`${before} ${text}`) || asksFor.test(text)) return null;
+  if (!all.test(text) || !corrects.test(`${before} ${text}`) || asksFor.test(text)) return null;
   for (const [word] of text.matchAll(/(?<!\bnot )\b\p{L}+/gu)) {
     const hit = lexicon.units.next?.get(word)?.hit;
     const said = hit ? unit(hit) : null;
@@ -47,8 +50,9 @@ function meantIn(sentence: Sentence, before: string, written: Unit, lexicon: Lex
   return null;
 }
 
-/** One of its words is a unit's, apart from figures. */
-function namesUnit({ tokens, words }: Cut, { from, to }: Sentence): boolean {
+/** One of its words is a unit's, and it has no figures. */
+function namesUnit({ tokens, words }: Cut, { from, to, figures }: Sentence): boolean {
+  if (figures > 0) return false;
   for (let k = from; k < to; k++) {
     const token = tokens[k];
     if (token?.t !== 'word' && token?.t !== 'name') continue;
@@ -57,25 +61,31 @@ function namesUnit({ tokens, words }: Cut, { from, to }: Sentence): boolean {
   return false;
 }
 
+/** The first sentence that says another unit than the one of the weights. */
+function saidFirst(cut: Cut, written: Unit, lexicon: Lexicon): Meant | null {
+  const sentences = sentencesOf(cut);
+  for (const [k, sentence] of sentences.entries()) {
+    if (!namesUnit(cut, sentence)) continue;
+    const meant = meantIn(sentence, sentences[k - 1]?.text ?? '', written, lexicon);
+    if (meant) return meant;
+  }
+  return null;
+}
+
 /** The tokens with all weights in the unit that the post says they are of, and what the answer says of it. */
 export function unitsMeant(
   cut: Cut,
   lexicon: Lexicon,
 ): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
-  const { tokens } = cut;
-  const written = commonUnit(tokens);
-  if (!written) return { tokens, told: [] };
-  const isOther = (token: Token): boolean => {
-    const hit = token.t === 'word' ? lexicon.units.next?.get(token.text)?.hit : null;
-    return hit != null && unit(hit).dimension === 'mass' && hit !== written.id;
-  };
-  if (!tokens.some(isOther)) return { tokens, told: [] };
-  const sentences = sentencesOf(cut);
-  const said = sentences.map((one, k) =>
-    namesUnit(cut, one) ? meantIn(one, sentences[k - 1]?.text ?? '', written, lexicon) : null,
-  );
-  const meant = said.find((one) => one !== null);
-  if (!meant) return { tokens, told: [] };
+  const { tokens, words } = cut;
+  const apart = new Set<string>();
+  for (const token of tokens) {
+    const hit = token.t === 'word' && words[token.from]?.isUnit ? lexicon.units.next?.get(token.text)?.hit : null;
+    if (hit && unit(hit).dimension === 'mass') apart.add(hit);
+  }
+  const written = apart.size > 0 ? commonUnit(tokens) : null;
+  const meant = written && (apart.size > 1 || !apart.has(written.id)) ? saidFirst(cut, written, lexicon) : null;
+  if (!written || !meant) return { tokens, told: [] };
   const text = `I took all weights as ${meant.unit.id}, not ${written.id}, as the post corrects itself.`;
   return {
     tokens: tokens.map((token) =>

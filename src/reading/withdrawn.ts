@@ -13,6 +13,8 @@ export interface Post {
   readonly tellings: Tellings;
   /** Names and figures that belong together. */
   readonly bound: ReadonlySet<Item>;
+  /** Kinds of alkali that it names. */
+  readonly alkalis: number;
   readonly gone: Set<Item>;
   readonly instead: Map<Item, Item>;
   /** Weights that became less, by where that is said. */
