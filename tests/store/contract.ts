@@ -25,6 +25,7 @@ export function storeContract(name: string, start: (now: () => number) => Promis
       people += 1;
       return { platform, person: `person ${people}` };
     };
+    const none = { own: null, room: null };
     const put = (key: string, data: Record<string, unknown>, expects: number | null = null): Change => ({
       do: 'put',
       kind: 'recipe',
@@ -159,6 +160,22 @@ export function storeContract(name: string, start: (now: () => number) => Promis
       expect(await both('short')).toEqual({ own: {}, room: null });
       time += minute;
       expect(await both('short')).toEqual({ own: null, room: null });
+    });
+
+    it('looks up anew for an account that was joined, or to whom something was told', async () => {
+      const { store } = subject;
+      const [a, b, c] = [somebody(), somebody(), somebody()];
+      const both = (who: Account) => store.both({ ...who, place: 'nowhere' }, 'settings', 'own');
+      const set: Change = { do: 'put', kind: 'settings', key: 'own', data: { by: 'a' }, expects: null };
+      await store.of(a).commit([set]);
+      expect(await both(b)).toEqual(none);
+      await store.link(b, await store.of(a).newLinkCode(time), time);
+      expect(await both(b)).toEqual({ own: { by: 'a' }, room: null });
+      await store.of(c).commit([bell('a', 9)]);
+      const [claimed] = await claim(10);
+      expect(await both(c)).toEqual(none);
+      if (claimed) await store.bells.told(claimed, [set]);
+      expect(await both(c)).toEqual({ own: { by: 'a' }, room: null });
     });
 
     it('hides what has outlived its time, and sweeps it away', async () => {
