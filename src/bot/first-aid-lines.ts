@@ -12,7 +12,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'soude lessive potasse hydroxyde',
     'sosa soza lejia hidroxido potasa',
   ],
-  S: ['soap soaps soaping bar bars seife seifen seifenstuck savon savons jabon jabones sapone'],
+  S: ['soap soaps soaping bar bars loaf loaves seife seifen seifenstuck savon savons jabon jabones sapone'],
   // where it went: E eye, P part of the body, T airways, Y what is worn, G the room
   E: [
     'eye eyes eys eyse eyeball eyeballs eyelid eyelids eyelash eyelashes lens lenses contacts cornea',
@@ -87,7 +87,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   z: ['it some this that something'],
   i: ['in into ins im dans en negli nell'],
   o: [
-    'between against under at toward towards around near above am zwischen on onto over down up upon off across auf uber',
+    'below beneath between against under at toward towards around near above am zwischen on onto over down up upon off across auf uber',
     'sur sobre sulla aufs ubers encima dessus unter sous bajo',
   ],
   f: ['for wear wearing protection mask fur pour para per porter tragen schutzbrille lunettes gafas'],
@@ -161,7 +161,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   ],
   H: [
     'burned burnt burns burning burnin stings stinging stung numb peeling bleeding tingling',
-    'tingle tingly watering streaming smarting smarts itching throbs throbbing prickles prickling prickly',
+    'tingle tingly watering streaming smarting smarts itching throbs throbbing prickle prickles prickling prickly',
     'smarted',
     'brennt brennen brannte verbrannt verbrannte veratzt veratzte schmerzt kribbelt juckt beisst prickelt sticht',
     'brannten',
@@ -171,7 +171,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   ],
   h: [
     'sting hurt hurts hurting sore itch red raw slippery slimy slick gritty irritated swollen swelling',
-    'pain painful pink pinkish wrinkled wrinkly soapy tight jelly inflamed puffy',
+    'pain painful pink pinkish weeping wrinkled wrinkly soapy tight jelly inflamed puffy',
     'feuerrot knallrot entzundet wund wunde ausschlag rot rote rotes gerotet weh schmerzen blase blasen geschwollen',
     'glitschig schmierig taub',
     'irritee irrites plaie rouge rouges rougeur rougeurs cloque cloques ampoule gonfle gonflee glissant glissante',

@@ -142,6 +142,7 @@ const accidents = (): Readonly<Record<Told, readonly RegExp[]>> => ({
     /[RH]W/g,
     /[Rs][^.,-]{0,3}A(?![oi][tO]{0,2}x?G|[oi]tx[^.PEYWTO]*(?:\.|$))/g,
     /b[oi]t?A/g,
+    /A,?[Rs],?[tO]{0,2}P/g,
     /A[^.,M]{0,2}R/g,
     /Au(?!P)/g,
   ],
@@ -156,11 +157,12 @@ const plainly = (): Readonly<Record<Told, readonly RegExp[]>> => ({
     /C[^.,N]{0,4}[DL][^.,]{0,4}p/g,
     /D[^.]{0,6}k[^.]{0,8}[TKPh]/g,
     /[HJK][^.N]{0,10}D[^.]{0,6}k/g,
-    /[DL][^.N]{0,6}K/g,
+    /[DL][^.N]{0,8}K/g,
+    /C[^.N]{0,12}k[^.N]{0,8}[DL]/g,
     /C[^.N]{0,6}D[^.N]{0,12}k/g,
     /[DL][^.N]{0,6}S[^.N]{0,8}[Kp]/g,
   ],
-  eyes: [/[Rrm][^.,Nw]{0,4}[oi][Ot]{0,2}x?E/g, /OE[^.N]{0,2}H|HOE/g, /c[^.N]{0,3}E/g],
+  eyes: [/[Rrm][^.,Nw]{0,4}[oi][Ot]{0,2}x?E/g, /r[^.Nw]{0,3}W[^.N]{0,6}E/g, /OE[^.N]{0,2}H|HOE/g, /c[^.N]{0,3}E/g],
   inhaled: [
     /C[^.N]{0,3}i[tO]?V/g,
     /B[^.N]{0,8}[HJKn]/g,
@@ -169,7 +171,7 @@ const plainly = (): Readonly<Record<Told, readonly RegExp[]>> => ({
     /OT[^.N]{0,2}[Hh][^.N]{0,8}K/g,
   ],
   skin: [
-    /C[^.N]{0,6}Pi[tO]{0,2}[pAS]/g,
+    /C[^.N]{0,12}Pi[tO]{0,2}[pAS]/g,
     /J[^.N]{0,6}[sR]|[PEWCYT][^.NM]{0,10}J|J[^.NM]{0,10}(?:[EW]|O[xt]?P|[oi]t?P|P)/g,
     /(?<=^[^.w]{0,12}|\.[^.w]{0,12}|,[^.,w]{0,6})m[^.,Nw]{0,4}[oi][xto]{0,4}O[xt]?[PY]/g,
     /[oi]O[xt]?P[^.,Nw]{0,4}m/g,
@@ -222,7 +224,7 @@ function isTold(letters: string, from: number, to: number): boolean {
  * "jug tipped onto my lap. it was lye". In the order of haste; p is what soap is made in and with.
  */
 const apart = (): readonly (readonly [Told, agent: RegExp, harmed: RegExp])[] => [
-  ['swallowed', /[ApS]/, /C[^.]{0,24}D/],
+  ['swallowed', /[ApS]/, /C[^.]{0,24}D|C[^.]{0,14}L[^.]{0,3}P/],
   ['swallowed', /A/, /Dk|d[^.]{0,4}k|[DL](?:z|[^.]{0,4}k)|k[^.]{0,6}[DL]|C[^.]{0,6}[DLb]/],
   ['eyes', /A/, /O[xt]?E/],
   ['eyes', /[ApS]/, /[HhRrs][^.]{0,6}E|E[^.]{0,6}[HhR]/],
@@ -235,12 +237,19 @@ const apart = (): readonly (readonly [Told, agent: RegExp, harmed: RegExp])[] =>
   // alkali and a body in one breath are enough, in whatever words
   ['any', /A/, /K|A[^.]{0,12}(?:[EPTKDB]|oW)|(?:[EPTKDB]|oW)[^.]{0,12}A|^[^.]{0,12}R[^.]{0,2}r/],
 ];
-const denied = /[MFIvy]|f[Ot]{0,2}x?[fPEWCY]|fx?l|j[^.]{0,2}[PEWC]|[PEWC][^.HJh]{0,2}j/;
+/** Said of what may be, in a clause of a sentence. */
+const supposed = /M/;
+const denied = /[FIvy]|f[Ot]{0,2}x?[fPEWCY]|fx?l|j[^.]{0,2}[PEWC]|[PEWC][^.HJh]{0,2}j/;
 
 /** In a message that is no recipe. */
 function accidentApart(letters: string, isMaking: boolean): Told | null {
-  const isShort = letters.length < 14 && !denied.test(letters);
-  const sentences = isShort ? [letters.replaceAll('.', '')] : letters.split('.').filter((one) => !denied.test(one));
+  const isShort = letters.length < 14 && !denied.test(letters) && !supposed.test(letters);
+  const sentences = isShort
+    ? [letters.replaceAll('.', '')]
+    : letters
+        .split('.')
+        .filter((one) => !denied.test(one))
+        .flatMap((one) => (supposed.test(one) ? one.split(/[,-]/).filter((part) => !supposed.test(part)) : [one]));
   const tells = (harmed: RegExp): boolean =>
     sentences.some((one) => {
       const match = harmed.exec(one);
