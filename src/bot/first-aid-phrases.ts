@@ -48,6 +48,8 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
     '(?:i|he|she|they|we) once\\b',
     'once i\\b',
     'when i was\\b',
+    '(?:old |shiny |little |faint )*scars?\\b',
+    'lived to (?:be )?(?:\\d\\d|\\w+ty)\\b',
     'in the (?:thirties|forties|fifties|sixties|seventies|eighties|nineties|old days)\\b',
     'as a (?:child|kid|student)\\b',
     'vor (?:\\w+ )?jahren\\b',
