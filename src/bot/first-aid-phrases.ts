@@ -3,6 +3,12 @@
  * are said, as regular expressions over text as `plainOf` leaves it.
  */
 const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
+  // ills and looks of other causes
+  [
+    'x',
+    '(?:have|had|got|with|catching) a (?:\\w+ )?cold\\b[^.!?\\n]{0,60}',
+    '(?:teeth|hair|beard|moustache) (?:is|are) (?:all )?(?:gr[ea]y|white|black|yellow)\\b',
+  ],
   // what is lost
   ['cant$1', '(?:can ?not|cant) (breathe|see)(?= ?(?:$|[.,!?;\\n]|properly|anything|well|now|and|lye))'],
   [
