@@ -4,7 +4,7 @@ import { cookOver, isOfLooks, untilDone } from './cook.ts';
 import type { Item } from './items.ts';
 import { signal } from './signal-words.ts';
 import { gives, givesAt, type Signals } from './signals.ts';
-import { isMark, isRole, isStop } from './token-is.ts';
+import { isMark, isRole, isStop, isWord } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 /** `40 g.` holds its full stop. */
@@ -174,7 +174,9 @@ export function afterScope(
       const opens = isMark(tokens[k + 1], ':') || isUntil;
       const isTold = role?.t === 'name' && role.meant === cookOver;
       const before = opens ? [] : within(weighed, isTold ? behindAlkali(tokens, begin, k) : begin, k);
-      const behind = within(weighed, k, end);
+      // "1 oz castor, after the cook, and 2 oz peppermint": of what stands before it
+      const isClosed = isParted(tokens, k);
+      const behind = isClosed ? [] : within(weighed, k, end);
       // "After the cook I mix in 60 g glycerin" says nothing of the fat before it
       if (before.length === 0 && behind.length > 0) {
         mark(behind.filter(({ fat }) => fat));
@@ -193,7 +195,9 @@ export function afterScope(
         mark(
           within(fats, from, k)
             .slice(-1)
-            .filter(({ at }) => !isTold || isStirredIn(tokens, at)),
+            .filter(({ at, grams: own }) =>
+              isClosed ? (own ?? 0) <= mostAfter * grams : !isTold || isStirredIn(tokens, at),
+            ),
         );
       }
     }
@@ -205,6 +209,18 @@ export function afterScope(
   }
   return (token) => inside.has(token);
 }
+
+/** The phrase stands by itself between two signs, and more is listed behind it. */
+function isParted(tokens: readonly Token[], k: number): boolean {
+  let [from, to] = [k - 1, k + 1];
+  while (k - from <= 2 && tokens[from]?.t === 'word') from--;
+  while (to - k <= 2 && (isWord(tokens[to], 'the') || cook.test(wordAt(tokens[to]) ?? ''))) to++;
+  return isMark(tokens[from], ',(–—-') && isMark(tokens[to], ',)–—-') && goesOn(tokens[to + 1]);
+}
+
+/** "and", "then": another one is listed. */
+const goesOn = (token: Token | undefined): boolean =>
+  token?.t === 'word' && /^(?:and|then|plus|with|along|together|followed|also|as|but)$/.test(token.text);
 
 /** Behind the last alkali between two tokens: what stands before it was in the pot. */
 function behindAlkali(tokens: readonly Token[], from: number, to: number): number {
@@ -261,7 +277,7 @@ function endOfCook(tokens: readonly Token[]): number | null {
 }
 
 const stirring =
-  /^(stir|stirs|stirred|stirring|add|adds|added|adding|mix|mixes|mixed|mixing|fold|folds|folded|folding|goes|went|got|gets|get|receives?|received|work|worked|knead|kneaded|beat|blend|blended|whisk|whisked|poured|drizzled|then|in)$/;
+  /^(stir|stirs|stirred|stirring|add|adds|added|adding|mix|mixes|mixed|mixing|fold|folds|folded|folding|goes|went|got|gets|get|receives?|received|work|worked|knead|kneaded|beat|give|gives|gave|swirl|swirls|swirled|blend|blended|whisk|whisked|poured|drizzled|then|in)$/;
 
 /** "Now stir in 45 g jojoba oil", "45 g jojoba went in". */
 const isStirredIn = (tokens: readonly Token[], at: number): boolean =>

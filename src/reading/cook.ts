@@ -2,7 +2,7 @@
  * How the pot looks and what is done with it tells that the cook is over, without the word for it: "when it looked like
  * petroleum jelly", "zap test clean", "heat off, then 50 g shea". What is stirred in behind that is not cooked.
  */
-import { signal } from './signal-words.ts';
+import { ofWord, signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
 import type { Token } from './tokens.ts';
 
@@ -45,6 +45,8 @@ export function looksOfPot(tokens: readonly Token[], signals: Signals): readonly
 const late: ReadonlySet<string> = new Set(
   'vaseline,petroleum jelly,potato,potatoes,mash,translucent,glassy'.split(','),
 );
+/** Looks that a raw soap has, too: of one that is cooked where the pot was heated before. */
+const shining: ReadonlySet<string> = new Set('glossy,shiny,waxy,satiny'.split(','));
 const zapped: ReadonlySet<string> = new Set(['zap', 'zaps', 'zapping', 'zapped']);
 const finished: ReadonlySet<string> = new Set(
   'done ready finished neutral gekocht fertig verseift cuit cuite cocido hecho cotto cotta gaar klaar gotowe ugotowane'.split(
@@ -52,7 +54,8 @@ const finished: ReadonlySet<string> = new Set(
   ),
 );
 const clean = /^(?:clean|ok|okay|fine|negative|passed|passes|good|clear|none|nothing|gone|neutral|free)$/;
-const begins = /^(?:after|once|when|past|following|at|as|reached|until|till|stage|looks?|looked|resembled|like)$/;
+const begins =
+  /^(?:after|once|when|past|following|at|as|reached|until|till|stage|looks?|looked|resembled|like|turn|turns|turned|gone|goes|went)$/;
 const until = /^(?:until|till)$/;
 const heater =
   /^(?:heat|flame|gas|fire|plate|ring|crock ?pot|crock|slow cooker|slowcooker|cooker|pot|stove|hob|burner|oven|power|it)$/;
@@ -82,10 +85,34 @@ function follows(tokens: readonly Token[], k: number, words: RegExp, reach = phr
   return false;
 }
 
+/** "When it's glossy" behind the alkali and a word of a cook, and no "glossy at trace" or "blend till glossy". */
+function isOfCook(tokens: readonly Token[], k: number): boolean {
+  if (stands(tokens, k, until) || follows(tokens, k, /\btrace$/)) return false;
+  const before = tokens.slice(0, k);
+  return (
+    before.some((one) => one.t === 'name' && (one.meaning.kind === 'alkali' || one.meaning.kind === 'stock')) &&
+    before.some((one) => (one.t === 'word' || one.t === 'name') && (ofWord(textOf(one)) & signal.cooking) !== 0)
+  );
+}
+
+/** "Melt 200 g lard, then off the heat": the fats alone; or it is only blended later on. */
+function isOfMelting(tokens: readonly Token[], k: number): boolean {
+  if (tokens.some((one, at) => at > k && /\btrace$/.test(textOf(one)))) return true;
+  let ends = 0;
+  for (let at = k - 1; at >= 0 && ends < 2; at--) {
+    const token = tokens[at];
+    if (token?.t === 'sign' && /^[.;!?]$/.test(token.text)) ends++;
+    if (token?.t === 'name' && /^(?:alkali|stock)$/.test(token.meaning.kind)) return false;
+    if (/^melt(?:s|ed|ing)?$/.test(textOf(token)))
+      return !(textOf(tokens[at + 1]) === 'in' && tokens[at + 2]?.t === 'quantity');
+  }
+  return false;
+}
+
 /** What token `k` says of the cook: that it is over, that it goes on until then, or nothing; `lye`: it stands before. */
 function toldAt(tokens: readonly Token[], k: number, lye: boolean): 'over' | 'until' | null {
   const text = textOf(tokens[k]);
-  if (late.has(text)) {
+  if (late.has(text) || (shining.has(text) && isOfCook(tokens, k))) {
     const word = stands(tokens, k, begins) ?? (follows(tokens, k, /^stage$/, 1) ? 'stage' : null);
     if (word === null) return null;
     return stands(tokens, k, until) ? 'until' : 'over';
@@ -99,7 +126,7 @@ function toldAt(tokens: readonly Token[], k: number, lye: boolean): 'over' | 'un
   if (!lye) return null;
   if (text === 'off') {
     const near = stands(tokens, k, heater) ?? (follows(tokens, k, heater, 3) ? 'heat' : null);
-    return near === null ? null : 'over';
+    return near === null || isOfMelting(tokens, k) ? null : 'over';
   }
   if (!finished.has(text) || !stands(tokens, k, whenWords)) return null;
   return stands(tokens, k, isIt) || whenWords.test(textOf(tokens[k - 1])) ? 'over' : null;

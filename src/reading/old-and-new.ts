@@ -19,14 +19,19 @@ const ages: Readonly<Record<Age, RegExp>> = {
 
 const one = '(?: one| recipe| version| batch| list)?';
 const asking =
-  '\\b(?:check(?:ed|ing)?|judge|look(?:ing)? at|verify|about|is|mean|meant|asking|want|need|take|use|review|right|ok|only|just)\\b[^.?!\\n]{0,40}';
+  'check(?:ed|ing)?|judge|look(?:ing)? at|verify|about|mean|meant|asking|want|need|take|use|review|right(?! ?(?:hand|page|side|column|is|was|=))|ok|only|just';
+const upTo = '\\b[^.?!\\n]{0,40}\\b';
+const newest =
+  "new|newer|current|latest|updated|revised|(?:second|last|lower|bottom)(?=(?: one| recipe| version| batch| list)?\\s*(?:[.?!,;:)\\n]|$))|today['’]?s|tonight['’]?s";
+const own = 'mine|my (?:own|version|one)';
 const pointed: Readonly<Record<Age, RegExp>> = {
+  // "on the right is mine:" is a heading, "the lower one is mine" says whose it is
   new: new RegExp(
-    `${asking}\\b(?:new|newer|current|latest|updated|revised|(?:second|last|lower|bottom)(?=(?: one| recipe| version| batch| list)?\\s*(?:[.?!,;:)\\n]|$))|today['’]?s|tonight['’]?s|mine|my (?:own|version|one))${one}(?![ ]?(?:spring|summer|autumn|fall|winter|week|month|year|time|night|to|soap|here))\\b`,
+    `\\b(?:(?:${asking})${upTo}(?:${newest}|${own})|is(?![^.?!\\n]*:[ \\t]*(?:\\n|$))${upTo}(?:${newest})|is(?=[^.!\\n]*\\?)${upTo}(?:${own}))${one}(?![ ]?(?:spring|summer|autumn|fall|winter|week|month|year|time|night|to|soap|here))\\b`,
     'i',
   ),
   old: new RegExp(
-    `${asking}\\b(?<!\\bnot (?:the |that |my |your )?)(?:old|older|previous|original|first|upper|top|quoted) (?:one|recipe|version|batch|list)\\b`,
+    `\\b(?:${asking}|is)${upTo}(?<!\\bnot (?:the |that |my |your )?)(?:old|older|previous|original|first|upper|top|quoted) (?:one|recipe|version|batch|list)\\b`,
     'i',
   ),
 };
@@ -40,7 +45,7 @@ const both = /\bboth (?:recipes?|of|are|lyes?|batches|versions|ok|right)\b/i;
 const amount = (): RegExp => /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml)(?!\p{L})/iu;
 
 /** Said of a recipe by whoever makes it. */
-const own = /\b(?:i|i['’](?:m|ve|d|ll)|me|my|mine|we|our|ours)\b/i;
+const byOwner = /\b(?:i|i['’](?:m|ve|d|ll)|me|my|mine|we|our|ours)\b/i;
 
 /**
  * The age that the words before a recipe's first amount tell; they stand behind place `since`. A quote is old beside
@@ -58,7 +63,9 @@ function ageOf(post: string, { from, to, quoted }: Part, since: number, isAnswer
 export function meantOf(post: string, parts: readonly Part[]): Part | null {
   const [first, second] = parts;
   if (parts.length !== 2 || !first || !second) return null;
-  const isAnswered = [first, second].some(({ from, to, quoted }) => quoted === false && own.test(post.slice(from, to)));
+  const isAnswered = [first, second].some(
+    ({ from, to, quoted }) => quoted === false && byOwner.test(post.slice(from, to)),
+  );
   const of = [ageOf(post, first, 0, isAnswered), ageOf(post, second, first.to, isAnswered)];
   const talk = `${post.slice(0, first.from)}\n${post.slice(first.to)}`;
   if (both.test(talk)) return null;

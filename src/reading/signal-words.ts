@@ -54,7 +54,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
   following: 'after once when post past following',
   using: 'used using use took take taking need needed needs weighed',
   cooked:
-    'vaseline potato potatoes mash translucent glassy zap zaps zapping zapped done ready finished neutral gekocht fertig verseift cuit cuite cocido hecho cotto cotta gaar klaar gotowe ugotowane off tongue',
+    'vaseline potato potatoes mash translucent glassy glossy shiny waxy satiny zap zaps zapping zapped done ready finished neutral gekocht fertig verseift cuit cuite cocido hecho cotto cotta gaar klaar gotowe ugotowane off tongue',
   trying: 'test tested testing dissolve dissolved dissolving diluted dilute sample tried',
   thinning: 'paste sample samples dilute diluted dilutes diluting thin thinned',
   store: 'cupboard pantry larder cellar storeroom stash fridge freezer jar tub tin bag bottle bucket',
