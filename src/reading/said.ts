@@ -5,7 +5,17 @@ import type { Meaning } from './lexicon.ts';
 import { alike } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import type { Sentence } from './sentences.ts';
-import { isPointing, isWished, mayTell, type Right, type Stance, stanceOf, takesWeight } from './stance.ts';
+import {
+  isGuessed,
+  isPointing,
+  isWished,
+  mayTell,
+  type Right,
+  remains,
+  type Stance,
+  stanceOf,
+  takesWeight,
+} from './stance.ts';
 import { ofNobody, type Telling, type Tells, type Told } from './tellings.ts';
 import type { Token } from './tokens.ts';
 
@@ -153,6 +163,8 @@ export function saidIn(
   const pointers = new Set<Item>();
   /** "I took 68 g in the end": of what weighed about as much before. */
   const takers = new Map<Amount, Sentence>();
+  /** "What is left is 840 g": of what weighed more before. */
+  const rests = new Set<Amount>();
   const headed = new Set<Item>();
   let s = 0;
   let told = -1;
@@ -178,6 +190,10 @@ export function saidIn(
     if (!isWish && !tells && !tellingAt && rightFrom === Number.POSITIVE_INFINITY) continue;
     const place = sentence.placeOf(item.from);
     if (weighs(item.quantity) && (tellingAt || tells) && takesWeight(sentence, place)) takers.set(item, sentence);
+    else if (item.quantity.dim === 'mass' && tells && remains(sentence, place)) {
+      takers.set(item, sentence);
+      rests.add(item);
+    }
     if (isWish && isWished(sentence, place)) {
       stances.set(item, 'now');
       pointers.add(item);
@@ -239,6 +255,13 @@ export function saidIn(
     );
     const key = named ? keyOf(named.named.meaning, alkalis) : null;
     const it = key === null ? undefined : before.findLast(isOf(key));
+    if (rests.has(item)) {
+      const more = it ?? before.at(-1);
+      if (!more || !isRestOf(item, more, sentences) || !point(item, more)) continue;
+      pointers.add(item);
+      bound = rest;
+      continue;
+    }
     if (!point(item, it ?? nearestOf(before, item.quantity) ?? before.findLast(({ pointing }) => !pointing))) continue;
     pointers.add(item);
     bound = rest;
@@ -253,6 +276,20 @@ export function saidIn(
   said.push(...found);
   return { said: said.sort((a, b) => a.amount.from - b.amount.from), cuts, tellings };
 }
+
+/** A fat or a liquid that was only guessed at, or has become less since. */
+function isRestOf({ quantity }: Amount, { key, amount }: Said, sentences: readonly Sentence[]): boolean {
+  const sentence = sentences.find(({ from, to }) => from <= amount.from && amount.from < to);
+  const ratio = quantity.value / amount.quantity.value;
+  return (
+    /^(?:fat|liquid)\b/.test(key) &&
+    amount.quantity.dim === 'mass' &&
+    ratio < mostOfGuess &&
+    sentence !== undefined &&
+    isGuessed(sentence, sentence.placeOf(amount.from))
+  );
+}
+const mostOfGuess = 1.2;
 
 /** Two weights of one thing in two batches differ by less, as a fraction. */
 const mostApart = 0.3;

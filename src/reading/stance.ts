@@ -98,7 +98,7 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
 
 /** Words of which one at least is in all that is told of another time, or of now. */
 const telling =
-  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed|hers|his|theirs|taken|expected|not|so)\b/;
+  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed|hers|his|theirs|taken|expected|not|so|left|scales?|turned|came|comes|down|weighed|weighs|thought|reckoned|mentioned)\b/;
 
 /** Whether a figure of the sentence may have a stance other than to put another right. */
 export const mayTell = (sentence: Sentence): boolean => sentence.retells && telling.test(sentence.text);
@@ -172,6 +172,39 @@ export function takesWeight(sentence: Sentence, place: number): boolean {
       ))
   );
 }
+
+/** "What is left is 840 g", "on the scale it is 840 g", "it turned out to be 840 g": of what was said to be more. */
+const remainsBefore =
+  /(?:\b(?:left|remains|remained|there|stuff) (?:over |now |of it )?(?:is|was|weighs|weighed|comes to|came to)|\bscales? ,? ?(?:it )?(?:says|said|shows|showed|reads?|makes (?:it|that)|made (?:it|that)|is|its|was)|\bturned out (?:to be|at|as)|\b(?:came|comes|boiled|went|shrank|shrunk|melted|cooked) (?:out |down )?(?:to|at)|\bdown to|\bthere ?(?:'?s|is|was) (?:actually|really|in fact)|\bweighed (?:it|that|them)(?: \p{L}+)?(?: [:,])?(?: and)?(?: (?:its|it is|it was|got|at))?|\bgot) (?:only |just |about |exactly |a good |barely )*$/u;
+const remainsBehind = /^ (?:is |was )?(?:all )?(?:that ?(?:'?s |is |was ))?left\b/;
+const gotBehind = /^ (?:out of|from) (?:it|that|them)\b/;
+/** A weight by guess, or of what has become less since. */
+const guessed =
+  /\b(?:had|thought|reckoned|guessed|figured|estimated|told|said|wrote|mentioned|started|bought|gave|was|about|around|roughly|nearly|almost)\b[^#]*$|^ (?:of )?(?:@ )?[^#.]{0,20}\bi (?:said|wrote|told|mentioned|had|thought)\b/;
+
+export const remains = ({ text }: Sentence, place: number): boolean => {
+  const before = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
+  const behind = text.slice(place + 1);
+  if (/^ (?:of )?@/.test(behind) || ofElse.test(before.slice(before.search(/[,;][^,;]*$/) + 1))) return false;
+  if (remainsBehind.test(behind)) return true;
+  return remainsBefore.test(before) && (!/\bgot (?:\p{L}+ )*$/u.test(before) || gotBehind.test(behind));
+};
+
+export function isGuessed({ text }: Sentence, place: number): boolean {
+  const before = text.slice(0, place);
+  const behind = text.slice(place + 1);
+  if (
+    putIn.test(before.slice(before.lastIndexOf('#') + 1)) ||
+    /^ (?:of )?(?:@ )?(?:goes |went |is |was )?in\b(?! (?:the|my|a)\b)/.test(behind)
+  )
+    return false;
+  return guessed.test(before) || guessed.test(behind);
+}
+/** What is in the pot has no rest. */
+const putIn = /\b(?:us(?:e|ed|ing)|put|poured|pour|take|took|needs?|goes|added|add|melted|melt|mixed)\b/;
+/** Of a vessel, of soap, or of all together. */
+const ofElse =
+  /\b(?:bowl|jug|pan|pot|tub|jar|bottle|mould|mold|together|totals?|all|altogether|bars?|loaf|loaves|soap|batch)\b/;
 
 /** "Me, I would like 5", behind a superfat of somebody else. */
 export const isWished = ({ text }: Sentence, place: number): boolean =>
