@@ -12,6 +12,11 @@ const thinnest = 0.12;
 /** Pure alkali to what the fats need, as people weigh it. */
 const likely = { least: 0.7, most: 1.1 };
 
+/** Dry alkali to what the fats need, beyond which a lye that was mixed before is weighed wet. */
+const mostDry = 1.3;
+const mixedBefore =
+  /\b(?:pre-?mixed|ready[- ]?(?:mixed|made)|already (?:mixed|dissolved|made up)|mixed up|liquid lye)\b/i;
+
 const wholly: Purity = { nominal: 1, low: 1, high: 1 };
 
 /** Alkali that a row weighs, dry or in a solution with so much water. */
@@ -93,6 +98,7 @@ export function readAlkali(
   const inSolution = (id: AlkaliId, grams: number, strength: number, row: Row): void => {
     found.push({ id, grams: grams * strength, purity: wholly, stock: true, row, water: grams * (1 - strength) });
   };
+  const isMixed = (): boolean => (stockNamed && stockShare === null) || mixedBefore.test(text);
   let split: [number, number] | null = null;
   const shareRows: Row[] = [];
   for (const row of rows) {
@@ -154,6 +160,11 @@ export function readAlkali(
       } else if (percent.value <= 0.55 && agrees(grams, percent.value)) roles.concentration ??= percent.value;
       else
         assembly.doubts.push({ id: 'alkali-percent', said: percent.text, of: lexicon.label({ kind: 'alkali', id }) });
+    }
+    // "400 g lye (the premixed stuff)": too much for these fats, unless it is water for the most part
+    if (!percent && strength === null && waterSaid === 0 && isAlone && grams > mostDry * demand(id) && isMixed()) {
+      assembly.doubts.push({ id: 'stock-strength', said: `${row.said} ${row.named.text}` });
+      continue;
     }
     found.push({ id, grams, purity, stock: false, row, water: 0 });
   }

@@ -85,34 +85,61 @@ function follows(tokens: readonly Token[], k: number, words: RegExp, reach = phr
   return false;
 }
 
-/** "When it's glossy" behind the alkali and a word of a cook, and no "glossy at trace" or "blend till glossy". */
-function isOfCook(tokens: readonly Token[], k: number): boolean {
-  if (stands(tokens, k, until) || follows(tokens, k, /\btrace$/)) return false;
-  const before = tokens.slice(0, k);
-  return (
-    before.some((one) => one.t === 'name' && (one.meaning.kind === 'alkali' || one.meaning.kind === 'stock')) &&
-    before.some((one) => (one.t === 'word' || one.t === 'name') && (ofWord(textOf(one)) & signal.cooking) !== 0)
-  );
+/** What a post says around the tokens that may tell of the end of a cook. */
+interface Steps {
+  /** From where on the alkali is in. */
+  readonly lye: number;
+  /** From where on an alkali and a cook were named. */
+  readonly cook: number;
+  /** Where trace is named last. */
+  readonly trace: number;
 }
 
+function stepsOf(tokens: readonly Token[]): Steps {
+  const none = Number.POSITIVE_INFINITY;
+  const first = (is: (token: Token, k: number) => boolean): number => {
+    const at = tokens.findIndex(is);
+    return at < 0 ? none : at;
+  };
+  const isCook = (token: Token): boolean =>
+    (token.t === 'word' || token.t === 'name') &&
+    textOf(token)
+      .split(' ')
+      .some((word) => (ofWord(word) & signal.cooking) !== 0);
+  return {
+    lye: first((_, k) => isLyeIn(tokens, k)),
+    cook: Math.max(first(isAlkali), first(isCook)),
+    trace: tokens.findLastIndex((token) => /\btrace$/.test(textOf(token))),
+  };
+}
+
+const isAlkali = (token: Token | undefined): boolean =>
+  token?.t === 'name' && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock');
+
+/** Tokens from the melting of fats to the heat that is taken away, at the most. */
+const longestMelting = 60;
+
 /** "Melt 200 g lard, then off the heat": the fats alone; or it is only blended later on. */
-function isOfMelting(tokens: readonly Token[], k: number): boolean {
-  if (tokens.some((one, at) => at > k && /\btrace$/.test(textOf(one)))) return true;
+function isOfMelting(tokens: readonly Token[], k: number, { trace }: Steps): boolean {
+  if (trace > k) return true;
   let ends = 0;
-  for (let at = k - 1; at >= 0 && ends < 2; at--) {
+  for (let at = k - 1; at >= 0 && k - at <= longestMelting && ends < 2; at--) {
     const token = tokens[at];
     if (token?.t === 'sign' && /^[.;!?]$/.test(token.text)) ends++;
-    if (token?.t === 'name' && /^(?:alkali|stock)$/.test(token.meaning.kind)) return false;
+    if (isAlkali(token)) return false;
     if (/^melt(?:s|ed|ing)?$/.test(textOf(token)))
       return !(textOf(tokens[at + 1]) === 'in' && tokens[at + 2]?.t === 'quantity');
   }
   return false;
 }
 
-/** What token `k` says of the cook: that it is over, that it goes on until then, or nothing; `lye`: it stands before. */
-function toldAt(tokens: readonly Token[], k: number, lye: boolean): 'over' | 'until' | null {
+/** What token `k` says of the cook: that it is over, that it goes on until then, or nothing. */
+function toldAt(tokens: readonly Token[], k: number, steps: Steps): 'over' | 'until' | null {
   const text = textOf(tokens[k]);
-  if (late.has(text) || (shining.has(text) && isOfCook(tokens, k))) {
+  if (
+    late.has(text) ||
+    (shining.has(text) && steps.cook < k && !stands(tokens, k, until) && !follows(tokens, k, /\btrace$/))
+  ) {
     const word = stands(tokens, k, begins) ?? (follows(tokens, k, /^stage$/, 1) ? 'stage' : null);
     if (word === null) return null;
     return stands(tokens, k, until) ? 'until' : 'over';
@@ -123,10 +150,10 @@ function toldAt(tokens: readonly Token[], k: number, lye: boolean): 'over' | 'un
   if (text === 'tongue') return stands(tokens, k, /^(?:passed|passes|pass|passing)$/) ? 'over' : null;
   if (text === 'neutral') return stands(tokens, k, /^(?:once|when|tested|tests|is|was)$/) ? 'over' : null;
   // before the lye goes in, it is the melting that ends
-  if (!lye) return null;
+  if (steps.lye > k) return null;
   if (text === 'off') {
     const near = stands(tokens, k, heater) ?? (follows(tokens, k, heater, 3) ? 'heat' : null);
-    return near === null || isOfMelting(tokens, k) ? null : 'over';
+    return near === null || isOfMelting(tokens, k, steps) ? null : 'over';
   }
   if (!finished.has(text) || !stands(tokens, k, whenWords)) return null;
   return stands(tokens, k, isIt) || whenWords.test(textOf(tokens[k - 1])) ? 'over' : null;
@@ -149,8 +176,7 @@ function isLongCook(tokens: readonly Token[], k: number): boolean {
 /** The lye is told of with its weight, or a cook so long that it was in. */
 function isLyeIn(tokens: readonly Token[], k: number): boolean {
   const token = tokens[k];
-  if (token?.t !== 'name' || (token.meaning.kind !== 'alkali' && token.meaning.kind !== 'stock'))
-    return isLongCook(tokens, k);
+  if (!isAlkali(token)) return isLongCook(tokens, k);
   return tokens[k - 1]?.t === 'quantity' || tokens[k + 1]?.t === 'quantity' || tokens[k + 2]?.t === 'quantity';
 }
 
@@ -169,12 +195,12 @@ function isOfLastTime(tokens: readonly Token[], k: number): boolean {
 /** The tokens with what tells of the end of the cook, of a cooked soap, as one that says "after". */
 export function endOfCook(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
-  let lye: number | null = null;
+  let steps: Steps | null = null;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     if (!givesAt(signals, k, signal.cooked) || (token?.t !== 'word' && token?.t !== 'name')) continue;
-    lye ??= tokens.findIndex((_, at) => isLyeIn(tokens, at));
-    const told = toldAt(tokens, k, lye >= 0 && lye <= k);
+    steps ??= stepsOf(tokens);
+    const told = toldAt(tokens, k, steps);
     if (told === null || isOfLastTime(tokens, k)) continue;
     out ??= [...tokens];
     const meaning = { kind: 'role', id: 'after' } as const;

@@ -71,6 +71,10 @@ function lyeBefore(tokens: readonly Token[], k: number, isOfIt: boolean): readon
   // "a master batch, equal weights NaOH and water"
   let stock = at;
   while (stock >= 0 && at - stock <= 8 && !isStop(tokens[stock]) && !isStock(tokens[stock])) stock--;
+  // "lye solution, mixed last summer. The label only says LYE": what is in the bottle
+  const isLabel = (one: Token | undefined): boolean =>
+    one?.t === 'name' && one.meaning.id === 'unsaid' && !isStock(one);
+  while (isLabel(tokens[at]) && stock >= 0 && k - stock <= longestWay && !isStock(tokens[stock])) stock--;
   const lye = isStock(tokens[stock]) ? stock : at;
   const name = tokens[lye];
   if (name?.t !== 'name' || !(name.meaning.kind === 'alkali' || isStock(name))) return nowhere;

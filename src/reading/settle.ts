@@ -261,11 +261,29 @@ const answers: { readonly [Id in Doubt['id']]?: (doubt: Of<Id>, answered: Answer
       return [...items, thingItem(named, end, end), amountItem({ ...figure, numbers: [] }, end, end)];
     });
   },
-  'stock-strength': (_, { cut, reader }) => {
+  'stock-strength': ({ said }, { cut, reader }) => {
     const figure = figureIn(cut, null, reader);
     const share = shareOf(figure);
     if (!figure || share === null) return null;
-    return given(({ named }) => named.meaning.kind === 'stock', { ...figure, dim: 'percent', value: share });
+    const isIt = called(said);
+    const strength = amountItem({ ...figure, dim: 'percent', value: share, numbers: [] }, 0, 0);
+    return changed((items) => {
+      const isLye = (item: Item): boolean =>
+        isThing(item) && isIt(item) && /^(?:alkali|stock)$/.test(item.named.meaning.kind);
+      // what is weighed, not what was told of before
+      const weighed = items.findLastIndex(
+        (item, k) => isLye(item) && [items[k - 1], items[k + 1]].some((one) => one && isAmount(one)),
+      );
+      const named = weighed < 0 ? items.findLastIndex(isLye) : weighed;
+      const at = named < 0 ? items.findIndex((item) => isThing(item) && item.named.meaning.kind === 'stock') : named;
+      const thing = items[at];
+      if (!thing || !isThing(thing)) return items;
+      const { meaning } = thing.named;
+      // "400 g lye" that was mixed before
+      const stock = meaning.kind === 'alkali' ? ({ kind: 'stock', id: meaning.id } as const) : meaning;
+      const lye = { ...thing, named: { ...thing.named, meaning: stock } };
+      return [...items.slice(0, at), lye, { ...strength, from: thing.to, to: thing.to }, ...items.slice(at + 1)];
+    });
   },
   'alkali-percent': percentOfAlkali,
   unplaced,

@@ -20,6 +20,10 @@ test.each([
   'Heat off, then 40 g shea butter and the scent.',
   'Cooked for 50 min on low, then added 40 g shea butter.',
   '40 g shea butter goes in last, once it looks like mashed potato.',
+  '40 g shea for glide, after the cook, and 25 g lavender.',
+  '40 g shea, added after the cook - and 25 g lavender.',
+  "When it's glossy all through I melt in 40 g of shea.",
+  'I wait for it to turn shiny, then beat in 40 g shea.',
   'I keep 40 g shea back for the end of the cook.',
   'Once it is fertig gekocht 40 g Sheabutter on top.',
 ])('after the cook: %s', (text) => expect(after(pot + text)).toEqual(['shea-butter 40']));
@@ -29,6 +33,9 @@ test.each([
   'Others put theirs in after the cook, I never do: 40 g of shea goes in at light trace.',
   'It went through applesauce while 40 g shea melted in it.',
   'Before pouring I stirred in 40 g shea butter.',
+  'When glossy at trace, 40 g shea goes in.',
+  'Blend till glossy, then in goes 40 g shea.',
+  'Also 40 g shea in the pot, and after the cook 25 g lavender.',
 ])('before it: %s', (text) => expect(after(pot + text)).toEqual([]));
 
 test('a pot that looks like something holds none of it', () => {
@@ -40,3 +47,9 @@ test('a test of the day before the recipe says nothing of its fats', () =>
   expect(after('Zap test 16.02.2024: none\nolive 400 g\ncoconut 250 g\nlye 94 g\nwater 200 g\ncastor 40 g')).toEqual(
     [],
   ));
+
+const lye = 'Sprinkle 100 g NaOH into 250 g water.';
+test.each([
+  `${lye} Melt 210 g coconut with 90 g cocoa butter, take off the heat and pour in 400 g olive. Blend till trace.`,
+  `${lye} Melted 210 g coconut and 90 g cocoa butter. Took it off the heat and added 400 g olive. Lye in, blended.`,
+])('fats that are only melted are not cooked yet: %s', (text) => expect(after(text)).toEqual([]));

@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { makeReader, readRecipe } from '../../src/reading/index.ts';
+import { settle } from '../../src/reading/settle.ts';
 
 const reader = makeReader(loadCatalogue());
 
@@ -226,3 +227,17 @@ test.each(['roast drippings', 'turkey drippings', 'drippings from the oven'])('f
 
 test('a solution that is called by its lye alone is asked about', () =>
   expect(readRecipe(reader, 'I have a stock of lye, 50 %. From it I take 274 g, lard 1 kg').doubts).toHaveLength(1));
+
+test.each([
+  'I found a bottle of premixed lye solution, made up last summer. The label only says LYE.\n\nWould 400 g of it do?',
+  'A bottle of premixed lye solution, the label only says LYE. Would 190 g of it do?',
+  'Will 400 g lye (the premixed stuff from last summer) be enough?',
+  'I have lye solution left from Christmas. Will 400 g lye be enough?',
+])('lye that was mixed before is asked how strong: %s', (text) => {
+  const post = `For 1100 g olive and 300 g coconut. ${text}`;
+  const { doubts } = readRecipe(reader, post);
+  expect(doubts.map(({ id }) => id)).toEqual(['stock-strength']);
+  const [doubt] = doubts;
+  const settled = doubt ? settle(reader, doubt, '45 %') : null;
+  expect(settled ? readRecipe(reader, post, settled).doubts : null).toEqual([]);
+});

@@ -303,6 +303,26 @@ describe('a recipe in another size', () => {
   );
 });
 
+describe('a weight that was guessed', () => {
+  const rest = 'With it 260 g of coconut. NaOH 133 g, water 330 g. Does that fit?';
+  const tallow = (text: string) => read(`${text} ${rest}`).grams['tallow-beef'];
+  test.each([
+    'I told you last week I had about a kilo of tallow. It has been strained since and what is left is 840 g on the scale.',
+    'I thought I had about 1 kg of tallow; on the scale it is 840 g.',
+    'I reckoned there was a kilo of tallow, there is actually 840 g.',
+    'I had about a kilo of tallow, but after straining only 840 g is left.',
+    'I had 1 kg tallow, rendered it again, down to 840 g.',
+    'I mentioned a kilo of tallow. My scale makes it 840 g, and that goes in the pot.',
+    'I told you a kilo of tallow, it turned out to be 840 g.',
+    'There was about a kilo of tallow in the tub, and it is down to 840 g.',
+  ])('gives way to the one on the scale: %s', (text) => expect(tallow(text)).toBe(840));
+  test.each([
+    'I used about a kilo of tallow, 840 g is left in the tub.',
+    'It was 1 kg tallow, and the bowl with it on the scale is 1.1 kg.',
+    'I had 1 kg tallow. The loaf came to 840 g.',
+  ])('stays where something else is weighed: %s', (text) => expect(tallow(text)).toBe(1000));
+});
+
 describe('water', () => {
   const paste = '400 g olive, 300 g coconut, 170 g KOH, 500 g water';
   test.each([

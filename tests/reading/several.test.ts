@@ -18,6 +18,8 @@ describe('several recipes', () => {
     `A) ${lard}\nB) ${olive}`,
     `${lard}\n\n${olive}`,
     `${lard}\n---\n${olive}`,
+    `On the left page is hers:\n\n${lard}\n\nOn the right page is mine:\n\n${olive}\n\nCould you check the lye for us?`,
+    `The top one is hers.\n\n${lard}\n\nThe bottom one is mine.\n\n${olive}\n\nAre we alright?`,
   ])('are asked about: %j', (text) => {
     expect(read(text).doubts).toContainEqual({ id: 'two-recipes', parts: 2 });
   });
