@@ -9,6 +9,7 @@ import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
 import { elsewise } from './elsewise.ts';
+import { inItsPlace } from './in-its-place.ts';
 import { leaveStore } from './in-store.ts';
 import { type Item, itemsOf } from './items.ts';
 import { laterWater } from './later-water.ts';
@@ -18,7 +19,7 @@ import type { Lexicon } from './lexicon.ts';
 import { namedBefore } from './named-before.ts';
 import { otherUses } from './other-use.ts';
 import { packOfLye } from './pack-of-lye.ts';
-import { countPacks, takeParts } from './packs.ts';
+import { countPacks, sizedPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
@@ -76,6 +77,7 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) =
   [afterPhrases, signal.following],
   [endOfCook, signal.cooking],
   [laterWater, signal.thinning],
+  [inItsPlace, signal.retelling],
   [takeParts, signal.part],
   [rates, signal.every],
   [centsFor, signal.for],
@@ -85,6 +87,7 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) =
   [packOfLye, signal.asking],
   [leaveStore, signal.buying | signal.keeping | signal.price],
   [namedBefore, signal.ofIt | signal.using],
+  [sizedPacks, always],
   [setAside, always],
   [countPacks, always],
   // what `rates` made is a share, too

@@ -469,7 +469,8 @@ function isDecoration(tokens: readonly Token[], i: number): boolean {
   if (!isThing(token) || token.meaning.kind !== 'role') return false;
   const before = i > 0 ? tokens[i - 1] : undefined;
   const after = tokens[i + 1];
-  if (token.meaning.id === 'pot') return / of$/.test(token.meant) || (isWord(after) && after.text === 'of');
+  if (token.meaning.id === 'pot')
+    return / of$/.test(token.meant) || (isWord(after) && after.text === 'of') || isSource(tokens, i);
   if (token.meaning.id === 'total-fats')
     return (
       before?.t === 'quantity' && before.quantity.dim === 'percent' && /^of /.test(token.meant) && token.text !== 'of'
@@ -479,6 +480,12 @@ function isDecoration(tokens: readonly Token[], i: number): boolean {
     return (percent(before) || percent(after) || percent(tokens[i + 2])) && nearAlkali(tokens, i);
   }
   return false;
+}
+
+/** "Coconut milk, from a tin: 260 g": where it came from. */
+function isSource(tokens: readonly Token[], i: number): boolean {
+  const [from, article] = [tokens[i - 2], tokens[i - 1]];
+  return isWord(from) && from.text === 'from' && isWord(article) && /^(?:an?|the|my)$/.test(article.text);
 }
 
 function nearAlkali(tokens: readonly Token[], i: number): boolean {
@@ -559,7 +566,10 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
     }
     if (last.kind === 'thing' && item.from - last.to <= longestJoin) {
       const between = tokens.slice(last.to, item.from);
-      if (isForTheLye(last.named.meaning, item.named.meaning, between)) {
+      if (
+        isForTheLye(last.named.meaning, item.named.meaning, between) ||
+        (last.named.meaning.kind === 'liquid' && item.named.meaning.kind === 'ice' && isAs(between))
+      ) {
         out[out.length - 1] = { ...last, to: item.to };
         continue;
       }
@@ -594,6 +604,11 @@ const isForTheLye = (water: Meaning, lye: Meaning, between: readonly Token[]): b
   (lye.kind === 'alkali' || lye.kind === 'stock') &&
   between.every((token) => isWord(token) && /^(for|to|dissolve|dissolving|mix|mixing|the|my|of)$/.test(token.text)) &&
   between.some((token) => isWord(token) && /^(for|dissolve|dissolving)$/.test(token.text));
+
+/** "Goat milk, frozen as ice cubes: 260 g": in which form it is. */
+const isAs = (between: readonly Token[]): boolean =>
+  between.every((token) => isSign(token, ',(-') || isWord(token)) &&
+  between.some((token) => isWord(token) && /^(?:as|into|in|like)$/.test(token.text));
 
 /** How far two statements of one amount may differ before they contradict: kitchen rounding. */
 export const sameWithin = 0.035;

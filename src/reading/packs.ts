@@ -1,9 +1,9 @@
 /** Figures that count packs: `2 bottles of 500 ml olive oil`, `1 can coconut milk`, `a jar (14 oz)`. */
 import { packed } from './columns.ts';
-import type { Quantity } from './quantities.ts';
+import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
-import { isEach, isMeasured, isPot } from './token-is.ts';
+import { isEach, isIngredient, isMark, isMeasured, isPot, isWord, wordAt } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 /** Packs of one thing in one recipe, at the most. */
@@ -43,6 +43,19 @@ function toldBehind(tokens: readonly Token[], from: number): number | null {
     if (token === undefined || token.t === 'line' || token.t === 'aside' || token.t === 'name') return null;
   }
   return null;
+}
+
+const packWords =
+  /^(?:boxes|pouches|packages|bricks|slabs|drums|canisters|jerrycans|flasks|tubes|cartons|cubes|bars|cakes|rolls|pats)$/;
+const others = /^(?:batch|dos)es$/;
+
+/** "Tins", "drums of olive oil": more than one of what an amount is kept in, known or not. */
+function isPlural(tokens: readonly Token[], k: number): boolean {
+  const token = tokens[k];
+  if (isPot(token)) return /s(?: of)?$/i.test(token.text);
+  if (token?.t !== 'word' || !token.text.endsWith('s') || others.test(token.text)) return false;
+  if (packWords.test(token.text)) return true;
+  return isWord(tokens[k + 1], 'of') && isIngredient(tokens[k + 2]);
 }
 
 /** "four packs of lard at 250 g". */
@@ -90,7 +103,45 @@ function shareOf(token: Token): number | null {
   return value > 0 && value < 1 ? value : null;
 }
 
-/** The tokens with counts of packs taken into what the packs hold, or set aside where nobody says what that is. */
+/** An ingredient stands behind "two 250 g blocks (of)", or right before it. */
+function isNamed(tokens: readonly Token[], from: number, to: number): boolean {
+  if (isIngredient(tokens[isWord(tokens[to], 'of') ? to + 1 : to])) return true;
+  let at = from - 1;
+  while (from - at <= 3 && isMark(tokens[at], ':,(-–—=\t')) at--;
+  return isIngredient(tokens[at]);
+}
+
+const betweenCount =
+  /^(?:of|the|my|our|these|those|big|large|small|little|whole|full|more|new|old|other|spare|unopened|opened)$/;
+
+/** How many there are of what is measured at `k`, and where that stands: "two", "both", "a pair of". */
+function countBefore(tokens: readonly Token[], k: number): { readonly at: number; readonly count: Quantity } | null {
+  let at = k - 1;
+  while (k - at <= 3 && betweenCount.test(wordAt(tokens, at))) at--;
+  const token = tokens[at];
+  if (/^(?:both|pair)$/.test(wordAt(tokens, at)))
+    return { at, count: { ...plainQuantity, dim: 'bare', value: 2, text: '2' } };
+  if (token?.t !== 'quantity' || token.quantity.dim !== 'bare') return null;
+  const { value } = token.quantity;
+  return Number.isInteger(value) && value > 1 && value <= mostPacks ? { at, count: token.quantity } : null;
+}
+
+/** "Two 250 g blocks of lard", "lard: two 250 g blocks", "both 1 kg tins of olive oil": so many times what one holds. */
+export function sizedPacks(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
+  let out: Token[] | null = null;
+  for (const k of figures) {
+    const sized = tokens[k];
+    if (!isMeasured(sized) || sized.quantity.times !== null || !isPlural(tokens, k + 1)) continue;
+    const counted = countBefore(tokens, k);
+    if (!counted || !isNamed(tokens, counted.at, k + 2)) continue;
+    out ??= [...tokens];
+    out[k] = { ...sized, quantity: multiplied(sized.quantity, counted.count, true) };
+    const count = tokens[counted.at];
+    if (count) out[counted.at] = asFiller(count);
+  }
+  return out ?? tokens;
+}
+
 /** "Pressed into 5 tins of 110 ml", before no name: what the soap goes into. */
 function isFilled(tokens: readonly Token[], k: number, contents: number): boolean {
   const [before, size, next] = [tokens[k - 1], tokens[contents], tokens[contents + 1]];
@@ -100,26 +151,13 @@ function isFilled(tokens: readonly Token[], k: number, contents: number): boolea
   return into && isVolume && (ends || next?.t !== 'name') && !(next?.t === 'word' && next.text === 'of');
 }
 
+/** The tokens with counts of packs taken into what the packs hold, or set aside where nobody says what that is. */
 export function countPacks(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
   for (const k of figures) {
     const token = tokens[k];
     if (token?.t !== 'quantity' || token.quantity.dim !== 'bare') continue;
     const { value } = token.quantity;
-    const [sized, packs] = [tokens[k + 1], tokens[k + 2]];
-    // "two 250 g blocks of lard"
-    if (
-      isMeasured(sized) &&
-      isPot(packs) &&
-      /s( of)?$/.test(packs.meant) &&
-      Number.isInteger(value) &&
-      value <= mostPacks
-    ) {
-      out ??= [...tokens];
-      out[k + 1] = { ...sized, quantity: multiplied(sized.quantity, token.quantity, true) };
-      out[k] = asFiller(token);
-      continue;
-    }
     if (!(isPot(tokens[k + 1]) || namesPack(tokens[k + 1]))) continue;
     const nameAt = k + (tokens[k + 2]?.t === 'word' ? 3 : 2);
     const behind = isPot(tokens[k + 1]) ? toldBehind(tokens, nameAt) : null;

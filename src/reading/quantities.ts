@@ -173,10 +173,16 @@ function spacedThousands(
   return { value: Number(head.text + tail.text), other: Number(tail.text), end: i + 2 };
 }
 
-/** A unit alone in the table cell behind the figure's. */
-function unitCell(prims: readonly Prim[], end: number, lexicon: Lexicon): ReturnType<typeof unitAt> {
+/** A unit behind a hyphen ("8-ounce"), or alone in the table cell behind the figure's. */
+function unitApart(prims: readonly Prim[], end: number, lexicon: Lexicon): ReturnType<typeof unitAt> {
   const tab = (prim: Prim | undefined): boolean => prim?.kind === 'sign' && prim.text === '\t';
-  if (!tab(prims[end])) return null;
+  const sign = prims[end];
+  if (sign?.kind !== 'sign') return null;
+  if (sign.text === '-' && sign.glued && prims[end + 1]?.glued) {
+    const unit = unitAt(prims, end + 1, lexicon);
+    return unit?.unit.dimension === 'mass' || unit?.unit.dimension === 'volume' ? unit : null;
+  }
+  if (!tab(sign)) return null;
   const hit = unitAt(prims, end + 1, lexicon);
   const next = hit ? prims[hit.end] : undefined;
   return hit && (next === undefined || next.kind === 'line' || tab(next)) ? hit : null;
@@ -456,6 +462,36 @@ function unitless(figure: Figure): QuantityHit | null {
   return quantityOf(figure, 'bare', value, null, end, other);
 }
 
+/** Of one thing in one recipe, at the most. */
+const mostTimes = 48;
+
+const packWords = /^(?:bottles|tins|cans|tubs|jars|packs|packets|bags|blocks|bricks|boxes|cartons|buckets|sticks)$/;
+
+interface Times {
+  readonly value: number;
+  readonly end: number;
+  readonly numbers: readonly number[];
+}
+
+/** "1 kg x 2", "1 kg (x 2 tins)", "500 g x 2 = 1000 g", with nothing behind it that there are two of. */
+function timesBehind(prims: readonly Prim[], end: number, unit: Unit, figure: number, lexicon: Lexicon): Times | null {
+  const at = prims[end]?.text === '(' ? end + 1 : end;
+  const [by, count, next] = [prims[at], prims[at + 1], prims[at + 2]];
+  if (unit.dimension !== 'mass' && unit.dimension !== 'volume') return null;
+  if (!by || !/^[x×*]$/.test(by.text) || count?.kind !== 'number' || !/^[1-9]\d?$/.test(count.text)) return null;
+  const value = Number(count.text);
+  if (value > mostTimes) return null;
+  // "0.2 kg x 5 = 1.00" is a price
+  if (next?.text === '=') {
+    const product = prims[at + 3]?.kind === 'number' && Number(prims[at + 3]?.text) === figure * value;
+    const same = product ? unitAt(prims, at + 4, lexicon) : null;
+    return same?.unit === unit ? { value, end: same.end, numbers: [at + 1, at + 3] } : null;
+  }
+  const ends =
+    next === undefined || (next.kind === 'sign' ? /^[.,;)?!|\t]$/.test(next.text) : packWords.test(next.text));
+  return ends || next.kind === 'line' ? { value, end: at + 2, numbers: [at + 1] } : null;
+}
+
 /** The amount that begins at prim `i`; null where none does. */
 export function quantityAt(
   prims: readonly Prim[],
@@ -469,11 +505,16 @@ export function quantityAt(
   if (twice) return twice;
   const figure = figureAt(prims, i, lexicon, habit);
   if (!figure) return null;
-  const hit = unitAt(prims, figure.end, lexicon, figure.value) ?? unitCell(prims, figure.end, lexicon);
+  const hit = unitAt(prims, figure.end, lexicon, figure.value) ?? unitApart(prims, figure.end, lexicon);
   const range = rangeAt(figure, hit, lexicon, habit);
   if (range) return range;
   if (!hit) return ratioAt(figure, lexicon, habit) ?? unitless(figure);
   const { unit, end } = hit;
+  const times = figure.times === null ? timesBehind(prims, end, unit, figure.value, lexicon) : null;
+  if (times) {
+    const many = { ...figure, times: times.value, numbers: [...figure.numbers, ...times.numbers] };
+    return quantityOf(many, unit.dimension, base(figure.value, unit) * times.value, unit, times.end);
+  }
   const total = base(figure.value, unit);
   const more = figure.times === null ? compound(prims, end, unit, lexicon, habit) : null;
   if (more)

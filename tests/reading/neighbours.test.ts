@@ -27,6 +27,20 @@ test.each<[string, Readonly<Record<string, number>>]>([
     'Three oils, 800 g together. Coconut a quarter of it, olive five eighths, castor the last eighth. How much lye?',
     { 'coconut-oil': 200, 'olive-oil-virgin': 500, 'castor-oil': 100 },
   ],
+  ['lard: two 500 g tins, coconut 300 g, NaOH 188 g', { lard: 1000, 'coconut-oil': 300, naoh: 188 }],
+  [
+    'both 1 kg tins of lard and four 8-ounce bricks of palm. How much lye?',
+    { lard: 2000, 'palm-oil': 32 * 28.349523125 },
+  ],
+  [
+    'Two of the big 1 kg tins of lard, two 500g boxes coconut, castor 50 g x 2. How much lye?',
+    { lard: 2000, 'coconut-oil': 1000, 'castor-oil': 100 },
+  ],
+  ['lard 500 g x 2 = 1000 g, coconut 300 g (x 2 tubs). How much lye?', { lard: 1000, 'coconut-oil': 600 }],
+  ['lard 500 g, NaOH 66 g, beer, flat and frozen, 160 g, replacing all the water', { lard: 500, naoh: 66, beer: 160 }],
+  ['lard 500 g, NaOH 66 g\ngoat milk, frozen, instead of water: 160 g', { lard: 500, naoh: 66, 'goat-milk': 160 }],
+  ['lard 500 g, NaOH 66 g\ngoat milk, as ice cubes: 160 g', { lard: 500, naoh: 66, 'goat-milk': 160 }],
+  ['lard 500 g, NaOH 66 g\ncoconut milk, from a tin: 160 g', { lard: 500, naoh: 66, 'coconut-milk': 160 }],
   ["lard 500 g, NaOH 66 g, 50 g for the mould's wax paper (that's just what it weighs)", { lard: 500, naoh: 66 }],
   ['kg\t1.2\t0.5\t0.24\t0.6\nwhat\tlard\tcoconut oil\tNaOH\twater', { lard: 1200, 'coconut-oil': 500, naoh: 240 }],
   [

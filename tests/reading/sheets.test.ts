@@ -39,7 +39,11 @@ describe('prices beside weights', () => {
 describe('totals', () => {
   const rows = 'olive 500 g, coconut 200 g, NaOH 98 g, water 210 g';
   test('one that the lines do not make is asked about', () => {
-    expect(read(`total oils 750 g: ${rows}`).doubts.map(({ id }) => id)).toEqual(['total-disagrees']);
+    for (const text of [`total oils 750 g: ${rows}`, `total oils 750 g: ${rows}, lavender oil 42 g`])
+      expect(
+        read(text).doubts.map(({ id }) => id),
+        text,
+      ).toEqual(['total-disagrees']);
   });
   test.each([
     `total oils 750 g: ${rows}. I get 700?? That is what I weighed.`,
