@@ -2,6 +2,7 @@
  * Figures of sentences that speak of something else than the recipe: what somebody drank, what a parcel weighed, a share
  * of people, degrees that say no unit.
  */
+import { isHabit } from './habits.ts';
 import { inStore } from './in-store.ts';
 import { drunk, othersSoap, otherUse, soapNamed } from './other-use.ts';
 import { listed, signal } from './signal-words.ts';
@@ -302,6 +303,7 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     out ??= [...tokens];
     out[k] = asAside(token, reason);
   };
+  const shared = (signals.all & signal.percent) !== 0;
   let counted: number | null = null;
   const fats = (): number => {
     counted ??= weighedFats(tokens);
@@ -370,7 +372,7 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
       if (isTried(tokens, k, signals)) putIngredients(sentenceAt(tokens, k, longestLook));
     } else if (isTolerance(tokens, k, token)) aside(k, 'a tolerance');
     else if (isOther(tokens, k, token)) aside(k, otherWeight);
-    else if (isTelling(tokens, k, token)) aside(k, 'told of another time');
+    else if (isTelling(tokens, k, token) || isHabit(tokens, k, token, shared)) aside(k, 'told of another time');
   };
   for (const k of signals.figures) {
     const token = tokens[k];

@@ -56,6 +56,8 @@ function namedLast(tokens: readonly Token[], k: number): number {
     const next = tokens[at + 1];
     if (kind === 'fat' || (kind === 'liquid' && !(next?.t === 'word' && drinkless.test(next.text)))) return at;
     if (kind === 'alkali' || kind === 'stock') return -1;
+    // "crushed ice, 290 g of it"
+    if ((kind === 'ice' || kind === 'water') && isMark(next, ',') && at === k - 2) return -1;
   }
   return -1;
 }

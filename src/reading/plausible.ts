@@ -13,6 +13,9 @@ export function demandOf(fats: readonly ReadAmount[], catalogue: Catalogue, id: 
   );
 }
 
+/** Fats of the smallest batch that people make, in g. */
+const leastBatch = 50;
+
 /** `1.000 g`: told with an assumption where only one reading fits the alkali, asked where both or none do. */
 export function decimals(assembly: Assembly, rows: readonly Row[], catalogue: Catalogue, alkaliGrams: number): void {
   const odd = rows.filter(
@@ -56,6 +59,12 @@ export function decimals(assembly: Assembly, rows: readonly Row[], catalogue: Ca
     return;
   }
   const natural = first.amount.text.includes(',') && grouped;
+  const fatGrams = rows.reduce((sum, { named, amount, grams }) => {
+    const less = amount?.other != null && amount.value > 0 ? Math.min(1, amount.other / amount.value) : 1;
+    return named.meaning.kind === 'fat' ? sum + (grams ?? 0) * less : sum;
+  }, 0);
+  // "12,000 g" is no twelve grams where that makes a batch of twenty
+  if (natural && fitting(false) && fatGrams < leastBatch) return;
   if (alkaliGrams === 0 && (natural || /kg|lb/.test(first.amount.unit?.id ?? ''))) return;
   assembly.doubts.push({ id: 'decimal', said: first.amount.text, readings: [first.amount.value, first.amount.other] });
 }

@@ -38,13 +38,16 @@ const isPieces = (token: Token): boolean =>
 /** "Hence the 8", of a share that was said before. */
 export function isShareAgain(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {
   if (dim !== 'bare' || !/^(?:the|that)$/.test(wordAt(tokens, k - 1)) || isIngredient(tokens[k + 1])) return false;
-  return tokens.some(
-    (one, at) =>
-      at < k &&
-      one.t === 'quantity' &&
-      one.quantity.dim === 'percent' &&
-      Math.abs(100 * one.quantity.value - value) < 1e-9,
-  );
+  return tokens.some((one, at) => at < k && isShareOf(one, value));
+}
+
+const isShareOf = (token: Token, percent: number): boolean =>
+  token.t === 'quantity' && token.quantity.dim === 'percent' && Math.abs(100 * token.quantity.value - percent) < 1e-9;
+
+/** "I swapped the palm from 22 to 20", where a column of shares says 20. */
+export function isShareChanged(tokens: readonly Token[], k: number, { quantity: { dim, upTo } }: Figure): boolean {
+  if (dim !== 'bare' || upTo === null || wordAt(tokens, k - 1) !== 'from' || isIngredient(tokens[k + 1])) return false;
+  return tokens.some((one) => isShareOf(one, upTo));
 }
 
 /** "I took it down from 98 g to 95 g", where one of the two was said before. */

@@ -6,12 +6,32 @@ import { isCounted, isEggs, isMeltPoint, isOfPages, isPageCount, isPortion, isYe
 import { isStock, isTakenFrom } from './left-over.ts';
 import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
 import { barsBefore, isBarWeight, isCutAt, isNet, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
-import { isApart, isChange, isLoneSum, isOutcome, isReference, isShareAgain, isStatedSum } from './said-again.ts';
+import {
+  isApart,
+  isChange,
+  isLoneSum,
+  isOutcome,
+  isReference,
+  isShareAgain,
+  isShareChanged,
+  isStatedSum,
+} from './said-again.ts';
 import { signal } from './signal-words.ts';
 import type { Signals } from './signals.ts';
 import { isIngredient, isMark, isMeasured, isWeight } from './token-is.ts';
-import { asAside, type Token } from './tokens.ts';
-import { isHeld, isHoleSize, isHollow, isLoaf, isPack, isScale, isScaleStep, isSizeOf, isVessel } from './vessels.ts';
+import { asAside, asFiller, type Token } from './tokens.ts';
+import {
+  isHeld,
+  isHoleSize,
+  isHollow,
+  isLoaf,
+  isPack,
+  isScale,
+  isScaleStep,
+  isSizeOf,
+  isVessel,
+  vesselAt,
+} from './vessels.ts';
 
 const isThing = (token: Token | undefined): boolean =>
   isIngredient(token) && token.meaning.kind !== 'ambiguous' && token.meaning.kind !== 'ice';
@@ -29,6 +49,11 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
     if (token?.t !== 'quantity') return;
     out ??= [...tokens];
     out[k] = asAside(token, reason);
+  };
+  const filler = (k: number): void => {
+    const token = tokens[k];
+    out ??= [...tokens];
+    if (token) out[k] = asFiller(token);
   };
   const { figures } = signals;
   const weighed = figures.some((k) => isWeight(tokens[k]));
@@ -63,13 +88,18 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         out[k] = { ...token, quantity: { ...token.quantity, dim: 'temperature' } };
       }
       if ((told || isMark(tokens[k - 1], ',')) && isCounted(tokens, k, token)) aside(k, 'a count');
-      if (told && isShareAgain(tokens, k, token)) aside(k, 'said before');
+      if (told && (isShareAgain(tokens, k, token) || isShareChanged(tokens, k, token))) aside(k, 'said before');
     } else if (isMeasured(token)) {
       if (!beyondRows && isRow(tokens[k - 1], tokens[k + 1])) continue;
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
       if (told && isPoundsPaid(tokens, k, token)) aside(k, 'a price');
       if (isPack(tokens, k, token) || (told && isHeld(tokens, k, token)) || isSizeOf(tokens, k, token))
         aside(k, packed);
+      const vessel = tokens[k + 1]?.t === 'word' ? vesselAt(tokens, k, token) : null;
+      if (vessel !== null) {
+        aside(k, packed);
+        for (let at = k + 1; at < vessel; at++) filler(at);
+      }
       const whole = speaksOfIt && ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);

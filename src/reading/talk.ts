@@ -4,7 +4,7 @@
  * its fats: had an ingredient been lost with the sentence, it would not fit.
  */
 import type { Catalogue } from '../catalogue/types.ts';
-import { superfatOf } from './plausible.ts';
+import { demandOf, superfatOf } from './plausible.ts';
 import type { Doubt, RecipeReading } from './reading.ts';
 
 /** Longer posts are asked about, in characters: each round reads the post once more. */
@@ -71,8 +71,30 @@ export function stretchesOf(post: string, parting: RegExp): readonly Stretch[] {
 /** Its last figure. */
 const figureOf = (said: string): readonly string[] => said.match(/\d+(?:[.,]\d+)*/g)?.slice(-1) ?? [said];
 
+/** "1 kg": its grams; null where it is no weight. */
+function gramsOf(said: string): number | null {
+  const [, figure = '', unit = ''] = /^(\d+(?:\.\d+)?) ?(k?g|oz|lb)\b/.exec(said) ?? [];
+  return unit === '' ? null : Number(figure) * ({ g: 1, kg: 1000, oz: 28.35, lb: 453.6 }[unit] ?? 0);
+}
+
+/** Alkali for so many times what the fats need, or less than that part of it, is nobody's second figure for it. */
+const farOff = 1.6;
+
+/** Of two amounts of the alkali, those that no fats like these take, where the other one fits them. */
+function beyondNeed(said: readonly string[], reading: RecipeReading, catalogue: Catalogue): readonly string[] {
+  const [alkali] = reading.alkali;
+  if (reading.alkali.length !== 1 || !alkali) return [];
+  const demand = demandOf(reading.fats, catalogue, alkali.id);
+  const share = said.map((one) => (gramsOf(one) ?? 0) / demand);
+  if (!share.some((one) => one > 1 - usualSuperfat.most && one < 1 - usualSuperfat.least)) return [];
+  return said.filter((_, k) => {
+    const one = share[k] ?? 0;
+    return one > 0 && (one > farOff || one < 1 / farOff);
+  });
+}
+
 /** The words or figures that a doubt is about, where talk may have led to it. */
-function saidIn(doubt: Doubt): readonly string[] {
+function saidIn(doubt: Doubt, reading: RecipeReading, catalogue: Catalogue): readonly string[] {
   switch (doubt.id) {
     case 'unknown-fat':
       return [doubt.said];
@@ -80,6 +102,8 @@ function saidIn(doubt: Doubt): readonly string[] {
       return figureOf(doubt.said);
     case 'unplaced':
       return [doubt.said];
+    case 'two-amounts':
+      return beyondNeed(doubt.said, reading, catalogue);
     default:
       return [];
   }
@@ -102,8 +126,7 @@ const isWeighed = (text: string, said: string): boolean =>
 const nextWord = 14;
 
 /** The stretches that a doubt is about: clauses that are talk, or sentences where no clause is; or the other way round. */
-function aboutOf(doubt: Doubt, post: string, partings: readonly RegExp[]): readonly Stretch[] {
-  const said = saidIn(doubt);
+function aboutOf(doubt: Doubt, said: readonly string[], post: string, partings: readonly RegExp[]): readonly Stretch[] {
   if (said.length === 0) return [];
   for (const parting of partings) {
     const about = stretchesOf(post, parting).filter(({ from, to }) => {
@@ -115,7 +138,7 @@ function aboutOf(doubt: Doubt, post: string, partings: readonly RegExp[]): reado
           mentions(text, one) &&
           isTalk(text) &&
           !(doubt.id === 'unknown-fat' && isWeighed(beyond, one)) &&
-          !(doubt.id === 'unplaced' && /[\p{L}%]/u.test(one) && putting().test(text)),
+          !(doubt.id !== 'unknown-fat' && /[\p{L}%]/u.test(one) && putting().test(text)),
       );
     });
     if (about.length > 0) return about;
@@ -126,12 +149,13 @@ function aboutOf(doubt: Doubt, post: string, partings: readonly RegExp[]): reado
 /** The post without the sentences that its doubts are about; null where one of them is about something else. */
 function without(
   post: string,
-  doubts: readonly Doubt[],
+  reading: RecipeReading,
   partings: readonly RegExp[],
+  catalogue: Catalogue,
 ): { readonly text: string; readonly gone: string[] } | null {
   const all: Stretch[] = [];
-  for (const doubt of doubts) {
-    const about = aboutOf(doubt, post, partings);
+  for (const doubt of reading.doubts) {
+    const about = aboutOf(doubt, saidIn(doubt, reading, catalogue), post, partings);
     if (about.length === 0) return null;
     all.push(...about);
   }
@@ -203,12 +227,13 @@ function inRounds(
   first: RecipeReading,
   read: (post: string) => RecipeReading,
   partings: readonly RegExp[],
+  catalogue: Catalogue,
 ): Alone {
   let text = post;
   let reading = first;
   let gone: readonly string[] = [];
   for (let round = 0; reading.doubts.length > 0 && round < mostRounds; round++) {
-    const less = without(text, reading.doubts, partings);
+    const less = without(text, reading, partings, catalogue);
     if (!less) break;
     gone = [...gone, ...less.gone];
     text = less.text;
@@ -236,10 +261,10 @@ export function amongTalk(
   const fits = first.alkali.length > 0;
   if ((!fits && !first.doubts.every(isHarmless)) || exchanging().test(post)) return null;
   // a sentence whole, so that none of its figures stays behind; but where something was weighed in it, its clause
-  const whole = inRounds(post, first, read, [sentences, clauses]);
+  const whole = inRounds(post, first, read, [sentences, clauses], catalogue);
   if (whole.reading.doubts.length === 0 && isWhole(whole.reading, first, catalogue))
     return besideTheRecipe(whole.reading, whole.gone);
-  let { reading, gone } = inRounds(post, first, read, [clauses, sentences]);
+  let { reading, gone } = inRounds(post, first, read, [clauses, sentences], catalogue);
   const quoted = reading.doubts.length > 0 && fits && !first.doubts.some(isOfRecipe) ? unquoted(post) : null;
   const alone = quoted ? read(quoted.text) : null;
   if (quoted && alone?.doubts.length === 0) {

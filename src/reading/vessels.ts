@@ -19,6 +19,22 @@ export function isPack(tokens: readonly Token[], k: number, token: Figure): bool
   );
 }
 
+/** What is stirred in, and holds nothing that was bought. */
+const mixing = /^(?:pot|pan|pail|bucket|bowl|jug|beaker|kettle|pitcher|saucepan|stockpot|vessel|container)s?$/;
+
+/** "A 3 quart Tefal saucepan", "1 L Duran flask": where the vessel stands, behind words that no list holds. */
+export function vesselAt(tokens: readonly Token[], k: number, { quantity }: Figure): number | null {
+  if (quantity.dim !== 'volume') return null;
+  let at = k + 1;
+  while (at - k <= 2 && tokens[at]?.t === 'word' && !mixed.test(wordAt(tokens, at))) at++;
+  if (at === k + 1 || !isAny(tokens, k + 1, at, (one) => one.t === 'word' && one.sort === 'unknown')) return null;
+  const token = tokens[at];
+  const isVessel = isPot(token) ? mixing.test(token.meant) : mixed.test(wordAt(tokens, at));
+  return isVessel && !isWord(tokens[at + 1], 'of') && !isIngredient(tokens[at + 1]) ? at : null;
+}
+
+const mixed = /^(?:flask|cylinder|beaker|tumbler|basin)s?$/;
+
 /** "A bucket of 12 litres", "a pan of 3 l": what it takes, where nothing follows that would be in it. */
 export function isSizeOf(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
   const [pot, next] = [tokens[k - 2], tokens[k + 1]];

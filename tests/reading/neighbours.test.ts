@@ -41,6 +41,16 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ['lard 500 g, NaOH 66 g\ngoat milk, frozen, instead of water: 160 g', { lard: 500, naoh: 66, 'goat-milk': 160 }],
   ['lard 500 g, NaOH 66 g\ngoat milk, as ice cubes: 160 g', { lard: 500, naoh: 66, 'goat-milk': 160 }],
   ['lard 500 g, NaOH 66 g\ncoconut milk, from a tin: 160 g', { lard: 500, naoh: 66, 'coconut-milk': 160 }],
+  ["lard 500 g, NaOH 66 g. I've never gone over 1 kg before, so please check the lye", { lard: 500, naoh: 66 }],
+  ['lard 500 g, NaOH 66 g. I usually make 2 kg. Does the lye fit?', { lard: 500, naoh: 66 }],
+  ["lard 500 g, NaOH 66 g. It's a dry run for my sister's 1 kg, is the lye right?", { lard: 500, naoh: 66 }],
+  [
+    'I swapped the palm from 22 to 20, and bumped the lard.\n\nwhat\t%\tg\nlard\t80\t400\npalm\t20\t100\nNaOH\t\t66',
+    { lard: 400, 'palm-oil': 100, naoh: 66 },
+  ],
+  ['lard 12,000 g\ncoconut 5,500 g\nNaOH 2,500 g', { lard: 12000, 'coconut-oil': 5500, naoh: 2500 }],
+  ['lard 500 g, NaOH 66 g. A 3 quart Tefal saucepan, 1 L Duran flask, like wolves', { lard: 500, naoh: 66 }],
+  ['I spilt milk. All of the water is crushed ice, 150 g of it. lard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
   ["lard 500 g, NaOH 66 g, 50 g for the mould's wax paper (that's just what it weighs)", { lard: 500, naoh: 66 }],
   ['kg\t1.2\t0.5\t0.24\t0.6\nwhat\tlard\tcoconut oil\tNaOH\twater', { lard: 1200, 'coconut-oil': 500, naoh: 240 }],
   [
