@@ -31,6 +31,7 @@ import { type Signals, signalsOf } from './signals.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown } from './sums.ts';
+import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
 import { oneOfTwins } from './twin-columns.ts';
 import { unitsMeant } from './units-meant.ts';
@@ -70,6 +71,7 @@ const always = 0;
 /** What neighbours say of a figure, one after the other; each where one of its signals stands in the post. */
 const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] = [
   [dashed, signal.negative],
+  [timetables, signal.price],
   [elsewise, always],
   [otherUses, always],
   [alsoWarm, signal.temperature],

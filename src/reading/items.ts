@@ -86,10 +86,14 @@ const isSign = (token: Token | undefined, signs: string): boolean => token?.t ==
 const longestQualifier = 4;
 const longestBracket = 7;
 
+/** Kinds of what an inventory calls by the noun first: "butter, cocoa", "milk, goat", "hydroxide, sodium". */
+const invertible: ReadonlySet<string> = new Set(['fat', 'ambiguous', 'liquid', 'alkali']);
+
 /** `olive oil (pomace)`, `tallow, mutton`, `high oleic … sunflower`: another name made of the words around. */
 function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { named: Named; to: number } | null {
   const here = tokens[i];
-  if (!isThing(here) || here.meaning.kind !== 'fat') return null;
+  const inverted = isSign(tokens[i + 1], ',') && tokens[i - 1]?.t !== 'quantity';
+  if (!isThing(here) || !(here.meaning.kind === 'fat' || (inverted && invertible.has(here.meaning.kind)))) return null;
   let j = i + 1;
   const opened = isSign(tokens[j], '([');
   if (isSign(tokens[j], '(,-[/')) j++;
@@ -131,7 +135,13 @@ function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { nam
         to: k + 1,
       };
     }
-    if (entry && entry.meaning.kind === 'fat' && entry.meaning.id !== here.meaning.id) {
+    const isKind =
+      entry !== undefined &&
+      (entry.meaning.kind === 'fat'
+        ? entry.meaning.id !== here.meaning.id || inverted
+        : inverted && invertible.has(entry.meaning.kind) && entry.meaning.kind !== 'ambiguous');
+    // "melt the butter, cocoa first" names two
+    if (entry && isKind && (here.meaning.kind === 'fat' || isWeighed(tokens, i, k + 1))) {
       // the words taken must not begin the next row: a figure right behind them would be theirs
       const closes = isSign(tokens[k + 1], ')]');
       best = {

@@ -387,6 +387,10 @@ function quantityOf(
   };
 }
 
+/** "2.5 times the weight of the lye", "2 x as much water as lye": words up to the alkali. */
+const ofMeasure = /^(?:the|my|its|as|much|heavy|weight|amount|mass|quantity|of|water)$/;
+const longestMeasure = 7;
+
 /** Ratios: 2:1, 60/40, "1.5x lye", "3 to 1". */
 function ratioAt(figure: Figure, lexicon: Lexicon, habit: DecimalHabit): QuantityHit | null {
   const { prims, start, end, value, numbers } = figure;
@@ -417,9 +421,16 @@ function ratioAt(figure: Figure, lexicon: Lexicon, habit: DecimalHabit): Quantit
       return to(second);
   }
   if (sign.text === 'x' || sign.text === '×' || sign.text === 'times') {
-    const of = /^(the|my)$/.test(prims[end + 1]?.text ?? '') ? end + 2 : end + 1;
-    if (/^(lye|naoh|koh|alkali|caustic)$/.test(prims[of]?.text ?? ''))
-      return quantityOf(figure, 'ratio', value, null, of + 1, null, 1);
+    let of = end + 1;
+    while (of - end <= longestMeasure && ofMeasure.test(prims[of]?.text ?? '')) of++;
+    const behind = /^(?:soda|potash|hydroxide)$/.test(prims[of + 1]?.text ?? '') ? of + 2 : of + 1;
+    if (/^(?:lye|naoh|koh|alkali|caustic|sodium|potassium|hydroxide)$/.test(prims[of]?.text ?? '')) {
+      // "twice as much water as lye": the water is named once
+      const water = prims.slice(end, of).findIndex(({ text }) => text === 'water');
+      if (water > 0) return quantityOf(figure, 'ratio', value, null, end + water, null, 1);
+      const isWeight = /^(?:weight|amount)$/.test(prims[behind]?.text ?? '');
+      return quantityOf(figure, 'ratio', value, null, isWeight ? behind + 1 : behind, null, 1);
+    }
   }
   if (sign.kind === 'word' && sign.text === 'to' && /^[1-9]\d?(\.\d+)?$/.test(prims[start]?.text ?? '')) {
     const second = numeralAt(prims, end + 1, habit);

@@ -51,6 +51,8 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ['lard 12,000 g\ncoconut 5,500 g\nNaOH 2,500 g', { lard: 12000, 'coconut-oil': 5500, naoh: 2500 }],
   ['lard 500 g, NaOH 66 g. A 3 quart Tefal saucepan, 1 L Duran flask, like wolves', { lard: 500, naoh: 66 }],
   ['I spilt milk. All of the water is crushed ice, 150 g of it. lard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
+  ['"Tallow, beef",500,g\n"Butter, cocoa",100,g\nNaOH,80,g', { 'tallow-beef': 500, 'cocoa-butter': 100, naoh: 80 }],
+  ['lard 500 g, NaOH 66 g. Timetable: 7.00 melt, 7.15 lye in, 7.25 trace', { lard: 500, naoh: 66 }],
   ["lard 500 g, NaOH 66 g, 50 g for the mould's wax paper (that's just what it weighs)", { lard: 500, naoh: 66 }],
   ['kg\t1.2\t0.5\t0.24\t0.6\nwhat\tlard\tcoconut oil\tNaOH\twater', { lard: 1200, 'coconut-oil': 500, naoh: 240 }],
   [
@@ -265,3 +267,16 @@ test.each([
   const settled = doubt ? settle(reader, doubt, '45 %') : null;
   expect(settled ? readRecipe(reader, post, settled).doubts : null).toEqual([]);
 });
+
+test.each([
+  'twice the weight of the lye',
+  '2 x the weight of the lye',
+  '2 times as much as the caustic soda',
+  '2x the lye weight',
+])('water by the lye: %s', (ratio) =>
+  expect(readRecipe(reader, `lard 500 g\nwater: ${ratio}\nHow much NaOH?`)).toMatchObject({
+    waterGrams: null,
+    ratio: 2,
+    doubts: [],
+  }),
+);
