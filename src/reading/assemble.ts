@@ -136,7 +136,7 @@ export function assemble(source: Source): RecipeReading {
   unknownNames(assembly, rows);
   const isSeveral = twoRecipes(assembly, rows) || source.several.numbered.length > 1;
   if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.several) });
-  const prose = linesOf(tokens).length <= 3 && rows.length >= 3;
+  const prose = rows.length >= 3 && linesOf(tokens).length <= 3;
   const fatRows = of('fat');
   const isLate = fatRows.some((row) => row.after);
   const fats = merge(assembly, isLate ? fatRows.filter((row) => !row.after) : fatRows, prose);

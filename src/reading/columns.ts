@@ -328,8 +328,11 @@ function unitOfAll(line: readonly Token[], lexicon: Lexicon): string | null {
   return null;
 }
 
+const noUnits: ReadonlySet<string> = new Set();
+
 /** Units that stand without a figure: in a heading of their own line, or said of the whole post. */
-export function headUnits(tokens: readonly Token[], lexicon: Lexicon, { at: signs }: Signals): HeadUnits {
+export function headUnits(tokens: readonly Token[], lexicon: Lexicon, { all, at: signs }: Signals): HeadUnits {
+  if ((all & signal.unit) === 0) return { sections: [], global: noUnits };
   const sections: { from: number; unit: string }[] = [];
   const global = new Set<string>();
   const mayHead = ({ from, to }: Line): boolean => {

@@ -315,8 +315,7 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         continue;
       }
       if (named.meaning.kind === 'fat' && isWord(after)) {
-        const bare = !/oil|butter|fat|wax|tallow|lard|acid|ghee|lanolin/.test(named.meant);
-        if (bare && changers.test(after.text)) {
+        if (changers.test(after.text) && !/oil|butter|fat|wax|tallow|lard|acid|ghee|lanolin/.test(named.meant)) {
           named = {
             meaning: { kind: 'additive', id: `${named.text} ${after.text}` },
             text: `${named.text} ${after.text}`,
@@ -427,6 +426,7 @@ function strengthOf(item: Extract<Item, { kind: 'amount' }>): Item | null {
 
 /** Remarks in brackets between a name and its amount: `lye solution (NaOH 1:1 with water): 284 g`. */
 function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  if (!items.some((item) => item.kind === 'thing' && isSign(tokens[item.to], '(['))) return items;
   const dropped = new Set<Item>();
   const named = new Map<Item, Item>();
   for (let at = 0; at < items.length; at++) {
@@ -534,8 +534,8 @@ function decorate(text: string, next: Extract<Token, { t: 'name' }>): Named {
 
 /** `woda 240 g (water)`: a strange word, and in the bracket behind its amount what it means. */
 function glossed(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  const meant = new Map<Item, Item>();
-  const said = new Set<Item>();
+  let meant: Map<Item, Item> | null = null;
+  let said: Set<Item> | null = null;
   for (let k = 0; k + 2 < items.length; k++) {
     const item = items[k];
     if (item?.kind !== 'thing' || item.named.meaning.kind !== 'unknown') continue;
@@ -544,10 +544,12 @@ function glossed(items: readonly Item[], tokens: readonly Token[]): readonly Ite
     if (gloss.named.meaning.kind === 'role' || gloss.named.meaning.kind === 'unknown') continue;
     if (!isSign(tokens[gloss.from - 1], '([') || !isSign(tokens[gloss.to], ')]') || gloss.from !== amount.to + 1)
       continue;
+    meant ??= new Map();
+    said ??= new Set();
     meant.set(item, { ...item, named: { ...gloss.named, text: `${item.named.text} (${gloss.named.text})` } });
     said.add(gloss);
   }
-  return said.size === 0 ? items : items.filter((item) => !said.has(item)).map((item) => meant.get(item) ?? item);
+  return said ? items.filter((item) => !said.has(item)).map((item) => meant?.get(item) ?? item) : items;
 }
 
 /** `NaOH (sodium hydroxide)`, `lye/NaOH`, `lavender EO`: one thing named twice. */

@@ -31,11 +31,14 @@ function mayBeRow(line: string, separator: string): boolean {
   return !/\.\s+[A-Z]/.test(line);
 }
 
+const none: ReadonlySet<number> = new Set();
+
 /** Two or more neighbouring lines with one number of short cells each. */
-function csvBlocks(lines: readonly string[], separator: string): Set<number> {
-  const found = new Set<number>();
+function csvBlocks(lines: readonly string[], separator: string): ReadonlySet<number> {
   // commas also part figures (1,5) and clauses: ask for more of them
   const least = separator === ';' ? 2 : 3;
+  if (lines.length < least) return none;
+  const found = new Set<number>();
   for (let from = 0, to = 0; from < lines.length; from = to + 1) {
     to = from;
     while (mayBeRow(lines[to] ?? '', separator)) to++;
@@ -72,7 +75,8 @@ const quoteMark = /^[ \t]*(?:>[ \t]?)+/;
 
 export function layOut(text: string): LaidOut {
   let quoted = false;
-  const whole = /-[ ]?\n/.test(text) ? text.replace(/(?<=\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '') : text;
+  const whole =
+    text.includes('-\n') || text.includes('- \n') ? text.replace(/(?<=\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '') : text;
   const split = whole.split('\n');
   let lines = split;
   let celled = false;
@@ -92,7 +96,7 @@ export function layOut(text: string): LaidOut {
   }
   const laid = lines.some((line) => line.includes('\t')) ? namedSums(upright(lines)) : lines;
   let out = laid === split && !celled ? whole : laid.join('\n');
-  if (/\.\.[ ]*[lI]?\d/.test(out))
+  if (out.includes('..') && /\.\.[ ]*[lI]?\d/.test(out))
     out = out.replace(/(\p{L}|\)|\p{L}\d)[ ]?\.{2,}[ ]?(?=[lI]?\d)/gu, '$1: ').replace(/%[ ]*\.{2,}[ ]*(?=\d)/g, '% ');
   if (out.includes('. . ')) out = out.replace(/(\p{L}|\p{L}\d|\))[ ]*(?:\.[ ]+){2,}\.?[ ]*(?=\d)/gu, '$1: ');
   if (out.includes('#')) out = out.replace(/^[ ]*#{1,6}[ ]+(?=\p{L})/gmu, '');

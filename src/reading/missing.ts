@@ -12,6 +12,7 @@ import type { Token } from './tokens.ts';
 /** Fats named in the list without an amount, and alkali that is an ingredient but has none. */
 export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
   const { items, tokens, bound, lexicon } = assembly.source;
+  if (bound.best.mentions.length === 0) return;
   const weighed = weighedIn(rows);
   const lye = rows.some((row) => (row.amount || row.share) && lyes.has(row.named.meaning.kind));
   const lines = linesOf(tokens);
@@ -222,6 +223,7 @@ const wet: ReadonlySet<Meaning['kind']> = new Set(['water', 'ice', 'liquid', 'st
 /** Things that go in by no stated weight: "a scoop of coconut", "3 scoops of NaOH", "a jar of coconut oil". */
 export function vagueAmounts(assembly: Assembly, rows: readonly Row[], swap: SwapAsked | null): void {
   const { items, tokens, bound } = assembly.source;
+  if (bound.best.mentions.length === 0) return;
   let said: ReadonlySet<string> | null = null;
   const weighed = (id: string): boolean => {
     said ??= new Set(rows.filter((row) => row.amount || row.share).map((row) => row.named.meaning.id));

@@ -91,7 +91,7 @@ export function isWhole(text: string): boolean {
 /** Value of digits with their separators; null where they form no number (`12.5.2024`). */
 function digits(text: string, habit: DecimalHabit): { value: number; other: number | null } | null {
   if (isWhole(text)) return { value: Number(text), other: null };
-  if (/^\.\d+$/.test(text)) return { value: Number(`0${text}`), other: null };
+  if (text.startsWith('.') && /^\.\d+$/.test(text)) return { value: Number(`0${text}`), other: null };
   const one = /^(\d+)([.,'])(\d+)$/.exec(text);
   if (one) {
     const [, whole = '', sign = '', tail = ''] = one;
@@ -119,8 +119,8 @@ export function decimalHabit(prims: readonly Prim[]): DecimalHabit {
   for (const prim of prims) {
     // digits alone show neither
     if (prim.kind !== 'number' || isWhole(prim.text)) continue;
-    if (/^\d+,(\d{1,2}|\d{4,})$/.test(prim.text) || /^0,\d+$/.test(prim.text)) comma = true;
-    else if (/^\d*\.(\d{1,2}|\d{4,})$/.test(prim.text) || /^0\.\d+$/.test(prim.text)) point = true;
+    if (!prim.text.includes(',')) point ||= /^\d*\.(?:\d{1,2}|\d{4,})$|^0\.\d+$/.test(prim.text);
+    else if (/^\d+,(\d{1,2}|\d{4,})$/.test(prim.text) || /^0,\d+$/.test(prim.text)) comma = true;
     else if (/^\d{1,3}(\.\d{3})+,\d+$/.test(prim.text)) comma = true;
     else if (/^\d{1,3}(,\d{3})+\.\d+$/.test(prim.text)) point = true;
   }

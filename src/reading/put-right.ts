@@ -288,11 +288,20 @@ const saidAgain = (
     ? next
     : null;
 
+/** A word stands between two items, or what else may take something back. */
+function speaksBetween(tokens: readonly Token[], before: Item | undefined, item: Item): boolean {
+  for (let k = before?.to ?? item.from; k < item.from; k++) {
+    const token = tokens[k];
+    if (token && (token.t === 'word' || isNo(token) || isSign(token, '>'))) return true;
+  }
+  return false;
+}
+
 /** The items without what was taken back, and what that was. */
 export function putRight(items: readonly Item[], tokens: readonly Token[]): { items: Item[]; back: PutRight[] } {
   const kept: Item[] = [];
   const back: PutRight[] = [];
-  const denied = new Set<Item>();
+  let denied: Set<Item> | null = null;
   const told = items.filter(
     (item, k) =>
       !(
@@ -302,7 +311,8 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
   );
   for (let k = 0; k < told.length; k++) {
     const each = told[k];
-    const row = each && rowTakenBack(kept, each, told[k + 1], told[k + 2], tokens);
+    const isTold = each !== undefined && speaksBetween(tokens, kept.at(-1), each);
+    const row = isTold && rowTakenBack(kept, each, told[k + 1], told[k + 2], tokens);
     if (row) {
       const gone = kept.splice(-2, 2);
       back.push(row.said);
@@ -316,7 +326,7 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
       }
     }
     if (each?.kind !== 'amount') {
-      const said = each && nameTakenBack(kept, each, told[k + 1], tokens);
+      const said = each && isTold && nameTakenBack(kept, each, told[k + 1], tokens);
       if (said) {
         const last = kept.pop();
         back.push(said);
@@ -329,7 +339,7 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
           continue;
         }
       }
-      if (each && !denied.has(each)) kept.push(each);
+      if (each && !denied?.has(each)) kept.push(each);
       continue;
     }
     const [before, last] = [kept.at(-2), kept.at(-1)];
@@ -348,6 +358,7 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
       before?.kind === 'thing' && last && named && !sameThing(before, named) && isBeside(tokens, before.to, last.from);
     const parted = last?.kind !== 'amount' || another;
     if (parted && named && weighs(item.quantity) && isDenied(tokens, item)) {
+      denied ??= new Set();
       denied.add(named);
       back.push({
         text: `I left out "${item.quantity.text} ${named.named.text}", as the post says that it is not.`,
@@ -366,7 +377,7 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
       k++;
       continue;
     }
-    if (last?.kind === 'amount' && isPair(last, item)) {
+    if (isTold && last?.kind === 'amount' && isPair(last, item)) {
       // "water 330 g. Oops, that should be 200 g palm"
       const counts = another ? null : stands(tokens, last.to, item.from);
       if (counts === 'second') {
@@ -380,7 +391,7 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
         continue;
       }
     } else if (
-      item.kind === 'amount' &&
+      isTold &&
       last?.kind === 'thing' &&
       before?.kind === 'amount' &&
       isPair(before, item) &&

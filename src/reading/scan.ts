@@ -72,7 +72,7 @@ export function scan(text: string): Prim[] {
       glued = true;
     } else if (isLetter(text, i, code)) {
       i = endOfWord(text, i);
-      const word = wordOf(text.slice(at, i));
+      const word = wordIn(text, at, i);
       prims.push({ kind: 'word', text: word.text, raw: word.raw, glued, at, odd: word.odd });
       glued = true;
     } else {
@@ -99,6 +99,20 @@ const isOdd = (text: string, raw: string): boolean =>
 /** Words that are remembered for the posts to come, at the most. */
 const mostKnown = 5000;
 const known = new Map<string, Word>();
+
+/** Of the words with letters that make the same number, the one that was met last: no string is made to find it. */
+const met: (Word | undefined)[] = new Array(4096).fill(undefined);
+
+/** The word from `from` to `to`. */
+function wordIn(text: string, from: number, to: number): Word {
+  let place = 0;
+  for (let k = from; k < to; k++) place = (31 * place + text.charCodeAt(k)) % 4096;
+  const last = met[place];
+  if (last?.raw.length === to - from && text.startsWith(last.raw, from)) return last;
+  const word = wordOf(text.slice(from, to));
+  met[place] = word;
+  return word;
+}
 
 /** The same strings wherever the word stands: two of them are told apart by their places. */
 function wordOf(raw: string): Word {

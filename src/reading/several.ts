@@ -28,8 +28,12 @@ const isRecipe = (part: string): boolean => hasAmounts(part, 1);
 /** Words of headings: two are asked for before the headings, whose pattern takes long to get ready. */
 const headWord = /recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th/gi;
 
+/** What stands behind a heading. */
+const closing = /[:)\n=–—]|-\s/;
+
 /** The recipes of a post, each with its heading; one alone where the post does not number them. */
 function numberedIn(post: string): readonly string[] {
+  if (!closing.test(post)) return [post];
   headWord.lastIndex = 0;
   if (!(headWord.test(post) && headWord.test(post))) return [post];
   const found = headingsIn(post);
@@ -105,7 +109,8 @@ function wholeOf(post: string, parts: readonly Part[]): readonly Part[] {
 
 /** Paragraphs or lines that are each a whole recipe, with figures of their own: steps that repeat a recipe are none. */
 function unnumberedIn(post: string): readonly Part[] {
-  // two recipes name an alkali each
+  // nothing but the end of a line parts two recipes, which name an alkali each
+  if (!post.includes('\n')) return [];
   const first = alkaliFrom(post, 0);
   if (alkaliFrom(post, first) > post.length) return [];
   const lines = linesOf(post);

@@ -11,8 +11,8 @@ const signAt = (token: Token | undefined, sign: string): boolean => token?.t ===
 
 /** Amounts with nothing but a plus between them, of one thing: no name follows that the second could be of. */
 export function addUp(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  const sums = new Map<Item, Item>();
-  const added = new Set<Item>();
+  let sums: Map<Item, Item> | null = null;
+  let added: Set<Item> | null = null;
   for (let k = 1; k + 1 < items.length; k++) {
     const [first, second] = [items[k], items[k + 1]];
     if (!isWeight(first) || !isWeight(second) || second.quantity.dim !== 'mass' || items[k - 1]?.kind !== 'thing')
@@ -28,10 +28,12 @@ export function addUp(items: readonly Item[], tokens: readonly Token[]): readonl
     const purpose = behind?.t === 'word' && behind.text === 'for';
     const ends = next === undefined || purpose || second.quantity.text.endsWith('.');
     if (!ends && !tokens.slice(second.to, next.from).some(endsRow)) continue;
+    sums ??= new Map();
+    added ??= new Set();
     sums.set(first, sumOf(first, second));
     added.add(second);
   }
-  return added.size === 0 ? items : items.filter((item) => !added.has(item)).map((item) => sums.get(item) ?? item);
+  return added ? items.filter((item) => !added.has(item)).map((item) => sums?.get(item) ?? item) : items;
 }
 
 /** "In two tubs, 350 g and 180 g, both went in". */

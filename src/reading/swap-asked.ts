@@ -6,6 +6,7 @@ import type { Item } from './items.ts';
 import { endsSentence } from './missing.ts';
 import type { ReadAmount, SwapAsked } from './reading.ts';
 import type { Source } from './rows.ts';
+import { isAny } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 const wordsOf = (words: string): ReadonlySet<string> => new Set(words.split(' '));
@@ -26,9 +27,12 @@ const parting = wordsOf('half part some third quarter partly more less most bit 
 const isFatName = (token: Token): token is Extract<Token, { t: 'name' }> =>
   token.t === 'name' && token.meaning.kind === 'fat';
 
-interface Span {
+interface Around {
   readonly from: number;
   readonly to: number;
+}
+
+interface Span extends Around {
   readonly words: ReadonlySet<string>;
   readonly names: readonly { readonly id: string; readonly at: number }[];
 }
@@ -36,10 +40,16 @@ interface Span {
 /** The sentence around token `k`, at most so many tokens either way. */
 const reach = 18;
 
-function spanAt({ tokens, prims }: Source, k: number): Span {
+function aroundOf({ tokens }: Source, k: number): Around {
   let [from, to] = [k, k + 1];
   while (from > 0 && k - from < reach && !endsSentence(tokens[from - 1])) from--;
   while (to < tokens.length && to - k < reach && !endsSentence(tokens[to - 1])) to++;
+  return { from, to };
+}
+
+function spanAt(source: Source, k: number): Span {
+  const { tokens, prims } = source;
+  const { from, to } = aroundOf(source, k);
   const words = new Set<string>();
   for (let n = tokens[from]?.from ?? 0; n < (tokens[to - 1]?.to ?? 0); n++) words.add(prims[n]?.text ?? '');
   const names = tokens
@@ -55,15 +65,14 @@ const hasAny = ({ words }: Span, of: ReadonlySet<string>): boolean => {
 
 /** The swap that the post asks about; null where it asks of none, or nobody can tell which fat goes. */
 export function swapAsked(source: Source, fats: readonly ReadAmount[]): SwapAsked | null {
-  const { items, tokens, bound } = source;
-  const weighed = new Set(fats.map(({ id }) => id));
+  const { items, bound } = source;
   for (const k of bound.best.mentions) {
     const item = items[k];
     if (item?.kind !== 'thing' || item.named.meaning.kind !== 'fat') continue;
+    if (isFigured(source, aroundOf(source, item.from))) continue;
     const span = spanAt(source, item.from);
-    const isPlain = tokens.slice(span.from, span.to).every((token) => token.t !== 'quantity');
-    if (!isPlain || !hasAny(span, asks) || hasAny(span, parting)) continue;
-    const found = swapIn(source, span, item, weighed);
+    if (!hasAny(span, asks) || hasAny(span, parting)) continue;
+    const found = swapIn(source, span, item, new Set(fats.map(({ id }) => id)));
     if (found) return found;
   }
   return null;
@@ -109,5 +118,5 @@ function swapIn(
   return hasAny(span, leaving) ? { goes: first, comes: null } : null;
 }
 
-const isFigured = ({ tokens }: Source, { from, to }: Span): boolean =>
-  tokens.slice(from, to).some((token) => token.t === 'quantity');
+const isFigured = ({ tokens }: Source, { from, to }: Around): boolean =>
+  isAny(tokens, from, to, (token) => token.t === 'quantity');

@@ -176,7 +176,7 @@ function spellings(
   speller: Speller,
 ): Post['meant'] {
   let meant: Map<number, readonly string[]> | null = null;
-  const tried = new Set<string>();
+  let tried: Set<string> | null = null;
   for (let k = 0; k < words.length; k++) {
     const word = words[k];
     if (!word || (word.names && !word.strange)) continue;
@@ -186,7 +186,7 @@ function spellings(
       meant.set(k, [own]);
     } else if (
       (word.strange || generic.has(prims[k + 1]?.text ?? '')) &&
-      (tried.size < mostSlips || tried.has(word.text))
+      (tried === null || tried.size < mostSlips || tried.has(word.text))
     ) {
       const near = word.strange ? meantFor(word, lexicon, speller) : none;
       // "shee butter" is no sheep's
@@ -195,6 +195,7 @@ function spellings(
       const heard = known ? none : beforeGeneric(prims, words, k, lexicon);
       const likely = heard.length > 0 ? heard : near;
       if (!word.strange && likely.length === 0) continue;
+      tried ??= new Set();
       tried.add(word.text);
       if (likely.length === 0) continue;
       meant ??= new Map();
