@@ -252,7 +252,7 @@ function weighedEither(assembly: Assembly): void {
   };
   for (let k = 1; k < items.length; k++) {
     const [before, item] = [items[k - 1], items[k]];
-    if (!before || !item || !isOr(tokens, before.to, item.from) || bound.groupOf[k - 1] === bound.groupOf[k]) continue;
+    if (!before || !item || bound.groupOf[k - 1] === bound.groupOf[k] || !isOr(tokens, before.to, item.from)) continue;
     const [first, second] = [ownerOf(k - 1), ownerOf(k)];
     if (!first || !second) continue;
     if (first.meaning.kind === second.meaning.kind && /^(fat|alkali)$/.test(first.meaning.kind))

@@ -91,6 +91,10 @@ export function isWhole(text: string): boolean {
 /** Value of digits with their separators; null where they form no number (`12.5.2024`). */
 function digits(text: string, habit: DecimalHabit): { value: number; other: number | null } | null {
   if (isWhole(text)) return { value: Number(text), other: null };
+  // "98.5": three digits behind the point may be a group of a larger number
+  const point = text.indexOf('.');
+  if (point > 0 && text.length - point !== 4 && isWhole(text.slice(0, point)) && isWhole(text.slice(point + 1)))
+    return { value: Number(text), other: null };
   if (text.startsWith('.') && /^\.\d+$/.test(text)) return { value: Number(`0${text}`), other: null };
   const one = /^(\d+)([.,'])(\d+)$/.exec(text);
   if (one) {
@@ -263,13 +267,9 @@ export function numeralAt(prims: readonly Prim[], start: number, habit: DecimalH
     if (!isNumberWord(word)) return null;
     const words = inWords(prims, start);
     if (!words) return null;
-    return {
-      value: words.value,
-      other: null,
-      end: words.end,
-      numbers: Array.from({ length: words.end - start }, (_, k) => start + k),
-      inWords: true,
-    };
+    const numbers: number[] = [];
+    for (let k = start; k < words.end; k++) numbers.push(k);
+    return { value: words.value, other: null, end: words.end, numbers, inWords: true };
   }
   if (first.kind !== 'number') return null;
   const lone = fractionAt(prims, start);

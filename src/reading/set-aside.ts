@@ -18,7 +18,7 @@ import {
 } from './said-again.ts';
 import { signal } from './signal-words.ts';
 import type { Signals } from './signals.ts';
-import { isIngredient, isMark, isMeasured, isWeight } from './token-is.ts';
+import { isInRow, isMark, isMeasured, isWeight } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 import {
   isHeld,
@@ -32,15 +32,6 @@ import {
   isVessel,
   vesselAt,
 } from './vessels.ts';
-
-const isThing = (token: Token | undefined): boolean =>
-  isIngredient(token) && token.meaning.kind !== 'ambiguous' && token.meaning.kind !== 'ice';
-
-/** `450 g olive oil`, `olive oil 450 g,`: with its neighbours in a list, of which none says that it is no amount. */
-const isRow = (before: Token | undefined, next: Token | undefined): boolean =>
-  isThing(next)
-    ? before === undefined || before.t === 'line' || (before.t === 'sign' && before.text !== '=')
-    : isThing(before) && (next === undefined || next.t === 'line' || isMark(next, ','));
 
 export function setAside(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -90,7 +81,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if ((told || isMark(tokens[k - 1], ',')) && isCounted(tokens, k, token)) aside(k, 'a count');
       if (told && (isShareAgain(tokens, k, token) || isShareChanged(tokens, k, token))) aside(k, 'said before');
     } else if (isMeasured(token)) {
-      if (!beyondRows && isRow(tokens[k - 1], tokens[k + 1])) continue;
+      if (!beyondRows && isInRow(tokens, k)) continue;
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
       if (told && isPoundsPaid(tokens, k, token)) aside(k, 'a price');
       if (isPack(tokens, k, token) || (told && isHeld(tokens, k, token)) || isSizeOf(tokens, k, token))

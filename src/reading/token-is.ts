@@ -33,6 +33,17 @@ export const isWeight = (token: Token | undefined): token is Figure =>
 export const isMark = (token: Token | undefined, marks: string): boolean =>
   token?.t === 'sign' && marks.includes(token.text);
 
+const isThing = (token: Token | undefined): boolean =>
+  isIngredient(token) && token.meaning.kind !== 'ambiguous' && token.meaning.kind !== 'ice';
+
+/** `450 g olive oil`, `olive oil 450 g,` in a list: no word stands beside the figure at `k` that makes it anything else. */
+export function isInRow(tokens: readonly Token[], k: number): boolean {
+  const [before, next] = [tokens[k - 1], tokens[k + 1]];
+  return isThing(next)
+    ? before === undefined || before.t === 'line' || (before.t === 'sign' && before.text !== '=')
+    : isThing(before) && (next === undefined || next.t === 'line' || isMark(next, ','));
+}
+
 export const isWord = (token: Token | undefined, text: string): boolean => token?.t === 'word' && token.text === text;
 
 /** The plain word at `k`; empty where another kind of token stands there. */

@@ -73,7 +73,7 @@ function wholeLines(lines: readonly string[]): readonly string[] | null {
 
 /** "(20 %" at the end of a line and "superfat)" in the next. */
 const isBracketed = (last: string, line: string): boolean =>
-  last.lastIndexOf('(') > last.lastIndexOf(')') && /^[^()]*\)/.test(line);
+  last.includes('(') && last.lastIndexOf('(') > last.lastIndexOf(')') && /^[^()]*\)/.test(line);
 
 /** "97" at the end of a line and "g NaOH" in the next. */
 function joinUnits(block: readonly string[]): readonly string[] {
