@@ -32,6 +32,21 @@ interface Found {
 /** More than the whole: no purity and no strength. */
 export const beyondWhole = (value: number): boolean => value > 1.0051;
 
+/** What the rows say of the strength of a solution and of its water, and whether one alkali alone is weighed. */
+function besideOf(rows: readonly Row[]): { stockShare: number | null; waterSaid: number; isAlone: boolean } {
+  let ofStock: number | null = null;
+  let ofAlkali: number | null = null;
+  let [waterSaid, weighed] = [0, 0];
+  for (const { named, grams, share, amount } of rows) {
+    const { kind } = named.meaning;
+    if (kind === 'water' || kind === 'liquid') waterSaid += grams ?? 0;
+    else if (kind === 'stock') ofStock ??= share?.value ?? null;
+    else if (kind === 'alkali' && share && !amount && share.value <= 0.55) ofAlkali ??= share.value;
+    if ((kind === 'alkali' || kind === 'stock') && grams !== null) weighed++;
+  }
+  return { stockShare: ofStock ?? ofAlkali, waterSaid, isAlone: weighed === 1 };
+}
+
 const softSoap = /\b(liquid|soft|cream|black) soap|soap paste|schmierseife|savon noir|flussigseife|flüssigseife/i;
 
 export function readAlkali(
@@ -43,11 +58,7 @@ export function readAlkali(
   const { text, lexicon, items, tokens } = assembly.source;
   const found: Found[] = [];
   const mentioned = new Set<AlkaliId>();
-  const stockShare =
-    rows.find((row) => row.named.meaning.kind === 'stock' && row.share)?.share?.value ??
-    rows.find((row) => row.named.meaning.kind === 'alkali' && row.share && !row.amount && row.share.value <= 0.55)
-      ?.share?.value ??
-    null;
+  const { stockShare, waterSaid, isAlone } = besideOf(rows);
   for (const item of items)
     if (
       item.kind === 'thing' &&
@@ -82,16 +93,9 @@ export function readAlkali(
     return 'naoh';
   };
   const stockNamed = items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'stock');
-  const waterSaid = rows
-    .filter((row) => row.named.meaning.kind === 'water' || row.named.meaning.kind === 'liquid')
-    .reduce((sum, row) => sum + (row.grams ?? 0), 0);
   /** "lye 102 g (33 %)": the strength that this alkali and the water of the post make, or no water is said. */
   const agrees = (grams: number, share: number): boolean =>
     waterSaid > 0 && Math.abs(grams / (grams + waterSaid) - share) < 0.03;
-  const isAlone =
-    rows.filter(
-      ({ named: { meaning }, grams }) => (meaning.kind === 'alkali' || meaning.kind === 'stock') && grams !== null,
-    ).length === 1;
   /** Whether the fats need about as much alkali as this is, where nothing else is weighed for it. */
   const suits = (id: AlkaliId, grams: number): boolean =>
     isAlone && grams > likely.least * demand(id) && grams < likely.most * demand(id);

@@ -26,9 +26,7 @@ const hydroxide = /hydroxide|potash|caustic|^soda$|natron/;
 const canBeAsked = ({ named: { meaning } }: Thing): boolean =>
   meaning.kind === 'alkali' || (meaning.kind === 'ambiguous' && hydroxide.test(meaning.id));
 
-const isLye = (item: Item): item is Thing => isThing(item) && canBeAsked(item);
-const isAlkali = ({ named: { meaning } }: Thing): boolean => meaning.kind === 'alkali';
-const isStock = (item: Item): boolean => isThing(item) && item.named.meaning.kind === 'stock';
+const isAlkali = (item: Item): item is Thing => isThing(item) && item.named.meaning.kind === 'alkali';
 
 /** Behind "how much" or "how many grams of". */
 function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
@@ -40,12 +38,6 @@ function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
   }
   return false;
 }
-
-const isFat = (item: Item): boolean =>
-  isThing(item) &&
-  (item.named.meaning.kind === 'fat' ||
-    item.named.meaning.kind === 'ambiguous' ||
-    item.named.meaning.kind === 'unheld');
 
 /** "Caustic soda ... 140 g of that soda", "soda 12 dag (NaOH)": the one that the post names in full, and no other. */
 export function sodaMeant(items: readonly Item[]): readonly Item[] {
@@ -71,19 +63,30 @@ const isSoda = ({ named: { meaning } }: Thing): boolean =>
 
 /** The items as a question means them; those of a post that asks nothing stay as they are. */
 export function askedApart(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  if (!items.some(isFat)) return splitApart(items, tokens);
+  let [fats, lyes, stocks, ratios, zeros] = [0, 0, 0, 0, 0];
+  for (const item of items) {
+    if (item.kind === 'amount') {
+      if (item.quantity.dim === 'ratio') ratios++;
+      else if (item.quantity.value === 0) zeros++;
+      continue;
+    }
+    const { kind } = item.named.meaning;
+    if (kind === 'fat' || kind === 'ambiguous' || kind === 'unheld') fats++;
+    if (canBeAsked(item)) lyes++;
+    else if (kind === 'stock') stocks++;
+  }
+  if (fats === 0) return ratios > 0 ? splitApart(items, tokens) : items;
   // where no alkali is named at all, the fats stand behind the word of a command that asks for it
-  const lyes = items.filter(isLye);
-  let asks = lyes.length === 0 && !items.some(isStock);
-  const isMixed = lyes.length > 2 && new Set(lyes.filter(isAlkali).map(({ named }) => named.meaning.id)).size > 2;
+  let asks = lyes === 0 && stocks === 0;
+  const isMixed = lyes > 2 && new Set(items.filter(isAlkali).map(({ named }) => named.meaning.id)).size > 2;
   let marked: Item[] | null = null;
   const mark = (k: number, item: Thing, meaning: Meaning): void => {
     marked ??= [...items];
     marked[k] = { ...item, named: { ...item.named, meaning } };
   };
-  for (let k = 0; k < items.length; k++) {
+  for (let k = 0; lyes > 0 && k < items.length; k++) {
     const item = items[k];
-    if (!item || !isLye(item)) continue;
+    if (!isThing(item) || !canBeAsked(item)) continue;
     const { meaning } = item.named;
     if (isMixed && isHeading(item, items[k + 1], items[k + 2])) mark(k, item, { kind: 'role', id: 'heading' });
     else if (isAsked(tokens, item)) {
@@ -95,8 +98,10 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): re
     }
   }
   const told = marked ?? items;
-  const meant = zeroOfLye(asks || lyes.length !== 1 ? told : lyeBehind(told, tokens), tokens);
-  return splitApart(asks ? noSuperfat(superfatLast(meant, tokens), tokens) : meant, tokens);
+  const weighed = asks || lyes !== 1 ? told : lyeBehind(told, tokens);
+  const meant = zeros > 0 ? zeroOfLye(weighed, tokens) : weighed;
+  const wanted = asks ? noSuperfat(superfatLast(meant, tokens), tokens) : meant;
+  return ratios > 0 ? splitApart(wanted, tokens) : wanted;
 }
 
 /** "Is it too much lye? 136 g in 320 g milk": for the one alkali, the weight right behind the question, before no name. */
@@ -204,7 +209,6 @@ function noSuperfat(items: readonly Item[], tokens: readonly Token[]): readonly 
 
 /** Two alkalis named side by side with a ratio before or behind them: each gets its share. */
 function splitApart(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  if (!items.some(isRatio)) return items;
   for (let k = 0; k + 2 < items.length; k += 1) {
     const ratio = isRatio(items[k]) ? items[k] : items[k + 2];
     const [first, second] = isAmount(items[k]) ? [items[k + 1], items[k + 2]] : [items[k], items[k + 1]];

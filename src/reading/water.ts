@@ -54,9 +54,16 @@ export function readWater(
   fatGrams: number,
   stockWater: number,
 ): number | null {
-  const waters = rows.filter((row) => row.named.meaning.kind === 'water' && !isForPaste(assembly, row));
-  const ices = rows.filter((row) => row.named.meaning.kind === 'ice');
-  const all = waters.filter((row) => row.grams !== null);
+  const waters: Row[] = [];
+  const all: Row[] = [];
+  let ice: number | null = null;
+  for (const row of rows) {
+    const { kind } = row.named.meaning;
+    if (kind === 'ice') ice ??= row.grams;
+    if (kind !== 'water' || isForPaste(assembly, row)) continue;
+    waters.push(row);
+    if (row.grams !== null) all.push(row);
+  }
   // "superfat 5, water 33", where 250 g are 33 % of the fats
   const isShare = ({ amount }: Row): boolean =>
     amount?.dim === 'bare' &&
@@ -66,8 +73,8 @@ export function readWater(
   const [first] = weighed;
   if (first) {
     const grams = first.grams ?? 0;
-    const equal = weighed.every((row) => Math.abs((row.grams ?? 0) - grams) <= sameWithin * grams);
-    if (weighed.length === 1 || (equal && weighed.some((row) => row.line !== first.line))) water = grams;
+    const equal = (): boolean => weighed.every((row) => Math.abs((row.grams ?? 0) - grams) <= sameWithin * grams);
+    if (weighed.length === 1 || (equal() && weighed.some((row) => row.line !== first.line))) water = grams;
     else assembly.doubts.push({ id: 'two-amounts', of: 'water', said: weighed.map((row) => row.said) });
   } else {
     const share = waters.find((row) => row.share)?.share?.value;
@@ -76,10 +83,10 @@ export function readWater(
       assembly.assume('water', `I took the water as ${roundTo(share * 100, 1)} % of the fats: ${Math.round(water)} g.`);
     }
   }
-  const [ice] = ices.map((row) => row.grams).filter((grams): grams is number => grams !== null);
   // "300 g of water with ice in it (the ice is part of the 300)"
-  const isWithin = ice === water && /\bice\b[^.\n]{0,20}\b(?:part of|included|within)\b/i.test(assembly.source.text);
-  if (ice !== undefined && !isWithin) water = (water ?? 0) + ice;
+  const isWithin =
+    ice !== null && ice === water && /\bice\b[^.\n]{0,20}\b(?:part of|included|within)\b/i.test(assembly.source.text);
+  if (ice !== null && !isWithin) water = (water ?? 0) + ice;
   if (stockWater > 0) water = (water ?? 0) + stockWater;
   return water;
 }
@@ -131,8 +138,11 @@ const isTold = (tokens: readonly Token[]): boolean =>
       (one.t === 'quantity' && one.quantity.text.endsWith('.')),
   ) && tokens.some((one) => one.t === 'word' && one.sort === 'everyday');
 
+const isInParts = ({ amount }: Row): boolean => amount?.dim === 'parts';
+
 /** `1 part lye, 2 parts water`: the ratio of the two. */
 export function partsRatio(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
+  if (!rows.some(isInParts)) return;
   const partsOf = (kind: Kindred): number | null =>
     rows.find(({ named, amount }) => named.meaning.kind === kind && amount?.dim === 'parts')?.amount?.value ?? null;
   const [water, alkali] = [partsOf('water'), partsOf('alkali')];
@@ -144,14 +154,13 @@ export function partsRatio(assembly: Assembly, rows: readonly Row[], roles: Role
         assembly.doubts.push({ id: 'unplaced', said });
 }
 
+const isRatioItem = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'ratio';
+
 /** A ratio that stands beside no role: of water to alkali where the sentence speaks of water. */
 export function looseRatio(assembly: Assembly, roles: Roles): void {
   const { items, tokens, bound } = assembly.source;
-  const isRatio = (k: number): boolean => {
-    const item = items[k];
-    return item?.kind === 'amount' && item.quantity.dim === 'ratio';
-  };
-  if (!items.some((_, k) => isRatio(k))) return;
+  if (!items.some(isRatioItem)) return;
+  const isRatio = (k: number): boolean => isRatioItem(items[k]);
   const spare = bound.best.orphans.filter(isRatio);
   for (const group of bound.best.groups) {
     if (!group.amounts.some(isRatio)) continue;
