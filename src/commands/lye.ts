@@ -233,17 +233,15 @@ function alkaliFor(
     if (by === 'demand' && !given.by && shares.length > 1)
       taken.push('I took the shares of the alkalis as shares of the work they do; for weight say by=weight');
   } else if (named.size === 1) shares = [...named].map((id) => ({ id, share: 1 }));
-  else {
-    shares = [{ id: 'naoh', share: 1 }];
-    taken.push(`I took ${alkaliName.naoh}${isPure(catalogue) ? ', pure' : ''}`);
-  }
+  else shares = [{ id: 'naoh', share: 1 }];
   const apart =
     given.purity === undefined ? reading.purity : { nominal: given.purity, low: given.purity, high: given.purity };
+  if (shares.length === 1 && named.size !== 1 && !given.alkali && kohShare === null)
+    taken.push(`I took ${alkaliName.naoh}${apart === null && isPure(catalogue) ? ', pure' : ''}`);
   const alkali = shares.map(({ id, share }) => {
     const written = reading.alkali.find((one) => one.id === id)?.purity ?? null;
     const { purity, assumed } = purityOf(id, written, apart, shares.length > 1, catalogue);
-    const line = pureLine(id, purity, style);
-    if (assumed && !taken.some((one) => one.endsWith(', pure'))) taken.push(line);
+    if (assumed && !taken.some((one) => one.endsWith(', pure'))) taken.push(pureLine(id, purity, style));
     return { id, share, purity };
   });
   return { alkali, by, taken: taken.map((line) => `${line}.`) };
@@ -315,7 +313,7 @@ function bodyOf(
       ? [`With the fat added after the cook: ${percent(superfat.withAfter, style)} left over in the bar.`]
       : []),
     waterLine(figures, style),
-    readLine({ ...recipe, alkali: [], waterGrams: reading.waterGrams ?? 0 }, reading, style),
+    readLine({ ...recipe, waterGrams: reading.waterGrams ?? 0 }, reading, style, true),
     ...[countedLine(recipe, figures, style), swapLine(recipe, figures, reading, catalogue, style)].filter(
       (line) => line !== null,
     ),

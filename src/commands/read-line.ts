@@ -4,7 +4,7 @@ import { eatenBy, gramsOf } from '../engine/alkali.ts';
 import type { CheckFigures } from '../engine/check.ts';
 import type { Recipe } from '../engine/recipe.ts';
 import type { RecipeReading } from '../reading/reading.ts';
-import { mass, number, readMass, type Style } from '../units/print.ts';
+import { mass, number, percent, readMass, type Style } from '../units/print.ts';
 import { alkaliAmounts, alkaliName, inSentence, listed, nameOf } from './phrases.ts';
 
 /** Share of the fats cooked, without the decimal that would only be noise. */
@@ -13,7 +13,8 @@ const share = (grams: number, total: number, style: Style): string => {
   return `${number(percent, Math.abs(percent - Math.round(percent)) < 0.05 ? 0 : 1, style)} %`;
 };
 
-export function readLine(recipe: Recipe, reading: RecipeReading, style: Style): string {
+/** Of alkali that is still `toWeigh`, nothing but the purity was read. */
+export function readLine(recipe: Recipe, reading: RecipeReading, style: Style, toWeigh = false): string {
   const total = recipe.fats.reduce((sum, { grams }) => sum + grams, 0);
   const own: Style = { ...style, massUnit: reading.ounces ? 'oz' : 'g' };
   const one = (name: string, grams: number): string => `${name} ${readMass(grams, own)}`;
@@ -25,7 +26,10 @@ export function readLine(recipe: Recipe, reading: RecipeReading, style: Style): 
   );
   const parts = [
     listed(fats),
-    alkaliAmounts(recipe.alkali, (grams) => readMass(grams, own)) + (isStock ? ' out of the solution' : ''),
+    ...(toWeigh
+      ? []
+      : [alkaliAmounts(recipe.alkali, (grams) => readMass(grams, own)) + (isStock ? ' out of the solution' : '')]),
+    ...purityRead(recipe, reading, style, toWeigh || recipe.alkali.length > 1),
     ...(recipe.waterGrams > 0 ? [one('water', recipe.waterGrams)] : []),
     ...recipe.liquids.map(({ liquid, grams }) => one(inSentence(liquid.name), grams)),
     ...recipe.acids.map(({ acid, grams }) => one(inSentence(acid.name), grams)),
@@ -37,6 +41,16 @@ export function readLine(recipe: Recipe, reading: RecipeReading, style: Style): 
     ...(after.length > 0 ? [`After the cook: ${listed(after)}.`] : []),
     ...(others.length > 0 ? [`Takes no alkali: ${listed(others)}.`] : []),
   ].join(' ');
+}
+
+/** "sodium hydroxide (NaOH) of 97 % purity", where the post says so. */
+function purityRead({ alkali }: Recipe, reading: RecipeReading, style: Style, named: boolean): string[] {
+  const own = (id: string): boolean => reading.alkali.some((one) => one.id === id && one.purity && !one.stock);
+  return alkali.flatMap(({ id, purity: { nominal } }) =>
+    nominal < 1 && (reading.purity !== null || own(id))
+      ? [named ? `${alkaliName[id]} of ${percent(nominal, style)} purity` : `${percent(nominal, style)} pure`]
+      : [],
+  );
 }
 
 /** What counts in the reckoning beside fats and alkali: the fat of milk, the alkali that acids eat. */

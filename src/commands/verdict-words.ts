@@ -25,6 +25,9 @@ function compared(superfat: number, asked: number, isUsual: boolean, style: Styl
   return `${much}${gap > 0 ? 'more' : 'less'} than ${what}`;
 }
 
+/** It comes to what was asked, to half a point of per cent. */
+const isAsFor = ({ superfat, needed }: CheckFigures): boolean => Math.abs(superfat.nominal - needed.asked) < 0.006;
+
 /** Times the batch that a scale would weigh well: above this the scale decides everything. */
 export const hopeless = 20;
 
@@ -65,6 +68,8 @@ function verdictLead(recipe: Recipe, figures: CheckFigures, isUsual: boolean, st
     case 'alkali-short':
       if (superfat.nominal >= 1)
         return 'The acid takes all the alkali: none is left for the fat, and no soap comes of it.';
+      if (!isUsual && isAsFor(figures))
+        return `Very rich: about ${left} of the fat is left over (superfat), ${compared(superfat.nominal, needed.asked, isUsual, style)}; such a bar may be soft, greasy and soon rancid.`;
       return `Too little alkali: about ${left} of the fat would be left over, and the bar soft, greasy and soon rancid.`;
   }
 }
@@ -164,6 +169,8 @@ export function nextLine(recipe: Recipe, figures: CheckFigures, dry: boolean, st
     }
     case 'fat-rich':
     case 'alkali-short':
+      if (isAsFor(figures) || gramsOf(recipe.alkali) === weighed())
+        return dry || isUndissolved(lye) ? null : `Nothing to change for ${percent(needed.asked, style)}.`;
       return `For ${percent(needed.asked, style)} weigh ${instead()}.`;
     case 'usual':
       if (dry || isUndissolved(lye)) return null;

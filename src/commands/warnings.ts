@@ -64,7 +64,9 @@ function contradictions({ superfat, lye }: CheckFigures, reading: RecipeReading,
       out.push(`You wrote ${percent(said, style)} superfat; these amounts give ${percent(superfat.nominal, style)}.`);
   }
   if (dry) return out;
-  if (concentration !== null && Math.abs(concentration - lye.concentration) > CONCENTRATION_SLACK) {
+  // of a solution that was mixed before, the post says how strong it is by itself
+  const isStock = reading.alkali.some(({ stock }) => stock);
+  if (concentration !== null && !isStock && Math.abs(concentration - lye.concentration) > CONCENTRATION_SLACK) {
     out.push(
       `You wrote a ${percent(concentration, style)} solution; these amounts give ${percent(lye.concentration, style)}.`,
     );
