@@ -12,6 +12,7 @@ import { elsewise } from './elsewise.ts';
 import { inItsPlace } from './in-its-place.ts';
 import { leaveStore } from './in-store.ts';
 import { type Item, itemsOf } from './items.ts';
+import { kindTold } from './kind-told.ts';
 import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
 import { wholeWords } from './letters.ts';
@@ -72,6 +73,7 @@ const always = 0;
 const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] = [
   [dashed, signal.negative],
   [timetables, signal.price],
+  [kindTold, always],
   [elsewise, always],
   [otherUses, always],
   [alsoWarm, signal.temperature],

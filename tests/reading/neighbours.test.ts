@@ -280,3 +280,44 @@ test.each([
     doubts: [],
   }),
 );
+
+const fats = 'coconut 250 g, sunflower 250 g';
+test.each([
+  ['shortening 500 g (the tub says 100% palm oil, nothing else)', 'palm-oil'],
+  ['500 g shortening, which is all palm oil', 'palm-oil'],
+  ['500 g vegetable shortening (ingredients: palm oil)', 'palm-oil'],
+  ['My vegetable oil is soybean. 500 g vegetable oil', 'soybean-oil'],
+  ['500 g vegetable oil (the bottle says rapeseed)', 'canola-oil'],
+])('a fat of several kinds is the one that the post says: %s', (text, id) => {
+  const reading = readRecipe(reader, `${text}, ${fats}`);
+  expect(reading.doubts).toEqual([]);
+  expect(reading.fats[0]).toMatchObject({ id, grams: 500 });
+});
+
+test.each([
+  '500 g shortening (palm and soybean)',
+  '500 g shortening (not palm)',
+  '500 g shortening (80% palm oil)',
+  'I think the tub says palm oil. 500 g shortening',
+])('and asked about where it says nothing certain: %s', (text) =>
+  expect(readRecipe(reader, `${text}, ${fats}`).doubts.map(({ id }) => id)).toContain('ambiguous-name'),
+);
+
+const paste = 'Coconut 400 g, olive 300 g, castor 100 g, hydroxide 190 g, water 570 g.';
+test.each([
+  [`The bag says potassium hydroxide, 90 %. ${paste}`, 'koh'],
+  [`> Sodium or potassium?\n\nPotassium, sorry.\n\n${paste}`, 'koh'],
+  [`${paste} The tub says sodium hydroxide, 99 %`, 'naoh'],
+  [`${paste} My friend uses sodium hydroxide.`, undefined],
+  [`I ran out of NaOH. ${paste}`, undefined],
+  [`${paste} I can't get KOH here.`, undefined],
+  [`${paste} Would NaOH be better?`, undefined],
+])('hydroxide is the one that the post has: %s', (text, id) => expect(readRecipe(reader, text).alkali[0]?.id).toBe(id));
+
+test.each([
+  ['drain opener 118 g (100% sodium hydroxide)', 118],
+  ['sodium hydroxide 118 g, it says drain opener but 100%', 118],
+  ['drain opener 118 g (sodium hydroxide and aluminium)', undefined],
+])('drain opener is sodium hydroxide where it is all of it: %s', (text, grams) =>
+  expect(readRecipe(reader, `${text}, lard 800 g, water 300 g`).alkali[0]?.grams).toBe(grams),
+);

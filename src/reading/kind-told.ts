@@ -1,0 +1,184 @@
+/**
+ * What a name of several kinds stands for, where the post says so itself: "shortening 500 g (the tub says 100 % palm
+ * oil)", "the bag says potassium hydroxide … hydroxide 190 g", "drain opener, but 100 % sodium hydroxide".
+ */
+import { isAny, isMark, isPot, isStop, isWeight, sentenceAt, spoken, wordAt } from './token-is.ts';
+import { asAside, asFiller, type Token } from './tokens.ts';
+import { thingOf, weighedThings } from './weighed.ts';
+
+type Name = Extract<Token, { t: 'name' }>;
+
+/** Fats that may be any. */
+const ofAnyFat = /shortening|vegetable|veg|cooking|frying|fryer|^oils?$|^fats?$/;
+const liquid = /lauge|lessive|liquid/;
+const drain = /drain|unblocker|pipe|rohr|boucheur/;
+/** Names that are tried, at the most: keeps a hostile post's cost bounded. */
+const most = 12;
+
+/** Words of a sentence that tells of another time, of somebody else, or for sure of nothing. */
+const unsure =
+  /^(?:not|isnt|cant|dont|doesnt|wont|couldnt|havent|hasnt|didnt|arent|no|never|or|maybe|perhaps|probably|possibly|think|guess|might|could|some|mostly|mainly|mix|blend|like|similar|instead|last|next|usually|normally|used|once|ran|run|out|other|without|was|were|if|had|friend|sister|brother|mother|mum|mom|he|she|they|her|his|their|people|everybody|everyone|somebody|someone|others|book|recipe|recipes|blog|can|could|should|would|want|wanted|someday|try|tried|than|until)$/;
+const denied = (tokens: readonly Token[], k: number): boolean => {
+  const word = spoken(tokens[k]);
+  // "no other ingredients", "nothing else"
+  if (word === 'no' || word === 'other')
+    return !/^(?:other|additives|ingredients|extras|added)$/.test(spoken(tokens[k + 1]) || 'ingredients');
+  return unsure.test(word);
+};
+
+/** Words that say what something is. */
+const saying =
+  /^(?:is|its|thats|which|says|said|reads|states|lists|label|labelled|labeled|made|ingredient|ingredients|contains|only|pure|just|all|means|called|being)$/;
+
+/** Tokens between a name and what the post says that it is, at the most. */
+const nearby = 14;
+
+const isWhole = (token: Token | undefined): boolean =>
+  token?.t === 'quantity' && token.quantity.dim === 'percent' && token.quantity.value > 0.994;
+
+const isName = (token: Token | undefined): token is Name => token?.t === 'name';
+
+/** Beside a weight of its own. */
+const isWeighed = (tokens: readonly Token[], k: number): boolean =>
+  isWeight(tokens[k - 1]) ||
+  isWeight(tokens[k + 1]) ||
+  (wordAt(tokens, k - 1) === 'of' && isWeight(tokens[k - 2])) ||
+  (isMark(tokens[k + 1], ':=–—-') && isWeight(tokens[k + 2]));
+
+/** Where a fat is named that is all of the one at `k`: behind it, or in a sentence of its own; -1 where none is. */
+function fatToldAt(tokens: readonly Token[], k: number, may: (token: Name) => boolean): number {
+  let from = k + 1;
+  if (isWeight(tokens[from]) || isMark(tokens[from], ':')) from++;
+  if (isWeight(tokens[from])) from++;
+  const opens = isMark(tokens[from], '(');
+  let told = -1;
+  let says = opens;
+  for (let at = from; at - k <= nearby && !isStop(tokens[at]); at++) {
+    const token = tokens[at];
+    if (opens ? isMark(token, ')') : told >= 0 && isMark(token, ',)–—')) break;
+    if (token?.t === 'quantity' && !isWhole(token)) return -1;
+    if (denied(tokens, at)) return -1;
+    says ||= isWhole(token) || saying.test(spoken(token));
+    if (!token || !isName(token) || token.meaning.kind === 'role') continue;
+    if (told >= 0 || !says || !may(token) || isWeighed(tokens, at)) return -1;
+    told = at;
+  }
+  return told;
+}
+
+/** The same, in a sentence of its own: "500 g shortening, …. The tub says 100 % palm oil." */
+function fatToldApart(tokens: readonly Token[], k: number, may: (token: Name) => boolean): number {
+  const own = tokens[k];
+  const id = isName(own) ? own.meaning.id : '';
+  const called = (one: Token): boolean => one.t === 'name' && one.meaning.id === id;
+  let found = -1;
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at];
+    if (!isName(token) || !may(token) || isWeighed(tokens, at)) continue;
+    const { from, to } = sentenceAt(tokens, at, nearby);
+    if ((from <= k && k < to) || isMark(tokens[to], '?')) continue;
+    // the tin may be that of another one that is weighed, too
+    const isOwn = weighedThings(tokens).has(thingOf(token));
+    const isOfIt = isAny(tokens, from, at, (one) => called(one) || (!isOwn && isPot(one)));
+    const says = isAny(tokens, from, at, (one) => saying.test(spoken(one)));
+    const isElse = isAny(
+      tokens,
+      from,
+      to,
+      (one, n) =>
+        denied(tokens, n) ||
+        (one.t === 'quantity' && !isWhole(one)) ||
+        (n !== at && isName(one) && one.meaning.kind === 'fat'),
+    );
+    if (!isOfIt || !says || isElse) continue;
+    if (found >= 0) return -1;
+    found = at;
+  }
+  return found;
+}
+
+/** Where the one alkali of a post is named that has no weight; -1 where none is, or several. */
+function lyeTold(tokens: readonly Token[], ids: readonly string[]): number {
+  let found = -1;
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at];
+    if (!isName(token) || token.meaning.kind === 'role') continue;
+    const { meaning } = token;
+    const id =
+      meaning.kind === 'alkali'
+        ? meaning.id
+        : meaning.kind === 'ambiguous'
+          ? byMetal[token.text.toLowerCase()]
+          : undefined;
+    if (id === undefined || id === 'unsaid') continue;
+    const { from, to } = sentenceAt(tokens, at, 30);
+    // "Which hydroxide, sodium or potassium?"
+    if (isMark(tokens[to], '?')) continue;
+    if (!ids.includes(id) || isWeighed(tokens, at) || isAny(tokens, from, to, (_, n) => denied(tokens, n))) return -1;
+    const before = found < 0 ? null : kindOf(tokens[found]);
+    if (before !== null && before !== id) return -1;
+    if (found < 0) found = at;
+  }
+  return found;
+}
+
+const byMetal: Readonly<Record<string, 'naoh' | 'koh'>> = { sodium: 'naoh', potassium: 'koh' };
+const kindOf = (token: Token | undefined): string | null =>
+  isName(token)
+    ? token.meaning.kind === 'alkali'
+      ? token.meaning.id
+      : (byMetal[token.text.toLowerCase()] ?? null)
+    : null;
+
+/** "Sodium hydroxide, it says drain opener but 100 %": where the share stands; -1 where none does. */
+function pureAt(tokens: readonly Token[], k: number): number {
+  const { from, to } = sentenceAt(tokens, k, 2 * nearby);
+  if (!isAny(tokens, from, to, (one) => kindOf(one) === 'naoh')) return -1;
+  const at = tokens.slice(from, to).findIndex(isWhole);
+  return at < 0 ? -1 : from + at;
+}
+
+/** The tokens with each name of several kinds as the one that the post says. */
+export function kindTold(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  let tried = 0;
+  for (let k = 0; k < tokens.length && tried < most; k++) {
+    const token = tokens[k];
+    if (!isName(token) || token.meaning.kind !== 'ambiguous') continue;
+    tried++;
+    const { from, to, text } = token;
+    const { id: called, candidates } = token.meaning;
+    if (!isWeighed(tokens, k)) {
+      const whole = drain.test(called) ? pureAt(tokens, k) : -1;
+      const share = tokens[whole];
+      if (share?.t !== 'quantity') continue;
+      out ??= [...tokens];
+      out[k] = asFiller(token);
+      out[whole] = asAside(share, 'how pure it is said to be');
+      continue;
+    }
+    if (drain.test(called) && pureAt(tokens, k) < 0) continue;
+    if (candidates.every((id) => id === 'naoh' || id === 'koh') && !liquid.test(called)) {
+      const told = tokens[lyeTold(tokens, candidates)];
+      const id = kindOf(told);
+      if (id !== 'naoh' && id !== 'koh') continue;
+      out ??= [...tokens];
+      out[k] = { t: 'name', from, to, text, meaning: { kind: 'alkali', id }, how: 'abbreviation', meant: id };
+      continue;
+    }
+    const may = ({ meaning }: Name): boolean =>
+      meaning.kind === 'fat' && (ofAnyFat.test(called) || candidates.includes(meaning.id));
+    const near = fatToldAt(tokens, k, may);
+    const at = near >= 0 ? near : fatToldApart(tokens, k, may);
+    const fat = tokens[at];
+    if (!isName(fat)) continue;
+    out ??= [...tokens];
+    out[k] = { ...fat, from, to, text, how: 'plain' };
+    out[at] = asFiller(fat);
+    for (const beside of [at - 1, at + 1]) {
+      const whole = tokens[beside];
+      if (whole?.t === 'quantity' && isWhole(whole)) out[beside] = asAside(whole, 'all of what it is made of');
+    }
+  }
+  return out ?? tokens;
+}
