@@ -23,6 +23,8 @@ const denied = (tokens: readonly Token[], k: number): boolean => {
   // "no other ingredients", "nothing else"
   if (word === 'no' || word === 'other')
     return !/^(?:other|additives|ingredients|extras|added)$/.test(spoken(tokens[k + 1]) || 'ingredients');
+  // "sorry, I should have written that"
+  if (word === 'should' && spoken(tokens[k + 1]) === 'have') return false;
   return unsure.test(word);
 };
 

@@ -306,7 +306,7 @@ test.each([
 const paste = 'Coconut 400 g, olive 300 g, castor 100 g, hydroxide 190 g, water 570 g.';
 test.each([
   [`The bag says potassium hydroxide, 90 %. ${paste}`, 'koh'],
-  [`> Sodium or potassium?\n\nPotassium, sorry.\n\n${paste}`, 'koh'],
+  [`> Sodium or potassium?\n\nPotassium, sorry, I should have written that.\n\n${paste}`, 'koh'],
   [`${paste} The tub says sodium hydroxide, 99 %`, 'naoh'],
   [`${paste} My friend uses sodium hydroxide.`, undefined],
   [`I ran out of NaOH. ${paste}`, undefined],
