@@ -1,5 +1,5 @@
 /** From what a post says to what the engine reckons with, and what was taken on the way. */
-import type { AlkaliId, Catalogue } from '../catalogue/types.ts';
+import type { Acid, AlkaliId, Catalogue } from '../catalogue/types.ts';
 import type { AcidAmount, AlkaliAmount, FatAmount, LiquidAmount, Recipe, Share } from '../engine/recipe.ts';
 import { insteadOfWater } from '../engine/soap.ts';
 import { concentrationOf, ratioOf, USUAL_WATER } from '../engine/water.ts';
@@ -30,11 +30,19 @@ export function partsOf(reading: RecipeReading, catalogue: Catalogue, step: numb
   });
   const acids = reading.acids.flatMap(({ id, grams, strength }): readonly AcidAmount[] => {
     const acid = catalogue.acids.get(id);
-    return acid ? [{ acid: strength === null ? acid : { ...acid, strength }, grams }] : [];
+    if (!acid) return [];
+    return [{ acid: strength === null || strength === acid.strength ? acid : dilutedTo(acid, strength), grams }];
   });
   const fats = fatsOf(reading.fats, catalogue);
   return { fats, after: fatsOf(reading.after, catalogue), liquids, acids, scaleStepGrams: step };
 }
+
+/** An acid of another strength (0–1) than its usual one, which its name tells. */
+const dilutedTo = (acid: Acid, strength: number): Acid => ({
+  ...acid,
+  strength,
+  name: `${acid.name.replace(/ \(pure\)$|, \d+ %.*$/, '')}, ${Number((strength * 100).toFixed(1))} %`,
+});
 
 /** Purity of one alkali: said at the amount, said apart, or the usual one. `assumed` is false where somebody said it. */
 export function purityOf(

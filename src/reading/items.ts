@@ -480,14 +480,41 @@ function isDecoration(tokens: readonly Token[], i: number): boolean {
   const before = i > 0 ? tokens[i - 1] : undefined;
   const after = tokens[i + 1];
   if (token.meaning.id === 'pot')
-    return / of$/.test(token.meant) || (isWord(after) && after.text === 'of') || isSource(tokens, i);
+    return (
+      isShareOfAll(tokens, i) ||
+      / of$/.test(token.meant) ||
+      (isWord(after) && after.text === 'of') ||
+      isSource(tokens, i)
+    );
   if (token.meaning.id === 'total-fats')
     return (
-      before?.t === 'quantity' && before.quantity.dim === 'percent' && /^of /.test(token.meant) && token.text !== 'of'
+      (before?.t === 'quantity' &&
+        before.quantity.dim === 'percent' &&
+        /^of /.test(token.meant) &&
+        token.text !== 'of') ||
+      isShareOfAll(tokens, i)
     );
   if (token.meaning.id === 'purity') {
     const percent = (one: Token | undefined): boolean => one?.t === 'quantity' && one.quantity.dim === 'percent';
     return (percent(before) || percent(after) || percent(tokens[i + 2])) && nearAlkali(tokens, i);
+  }
+  return false;
+}
+
+const allOf = /^(?:of|all|my|our|these|those)$/;
+const isFats = (token: Token | undefined): boolean => isThing(token) && token.meaning.id === 'total-fats';
+
+/** "35 % of the total oils", "35 % of the pot fats": by any name of theirs. */
+function isShareOfAll(tokens: readonly Token[], i: number): boolean {
+  if (!isFats(tokens[i]) && !isFats(tokens[i + 1])) return false;
+  let k = i - 1;
+  let of = false;
+  for (; k >= 0 && i - k <= 4; k--) {
+    const token = tokens[k];
+    if (token?.t === 'quantity') return of && token.quantity.dim === 'percent';
+    const isPot = isThing(token) && token.meaning.id === 'pot';
+    if (!isPot && !(isWord(token) && (token.sort === 'filler' || allOf.test(token.text)))) return false;
+    of ||= isWord(token) && /\bof$/.test(token.text);
   }
   return false;
 }

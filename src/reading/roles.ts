@@ -66,6 +66,17 @@ const isFew = ({ inWords, value }: Quantity): boolean => inWords && Number.isInt
 
 /** Steps of scales and the numbers beside them, in grams; what a scale shows beyond is the weight of something. */
 const mostStep = 100;
+/** Steps (g) of scales that people weigh a batch on. */
+const ownSteps = { least: 0.001, most: 50 };
+
+/** "My scale does 0.05", where all is in ounces. */
+function stepOf(assembly: Assembly, quantity: Quantity, token: number): number | null {
+  const unit = quantity.dim === 'bare' && quantity.value < 1 ? unitFor(assembly, token) : null;
+  const { dim, value } = unit ? withUnit(quantity, unit.unit) : quantity;
+  if (dim !== 'mass' || value < ownSteps.least || value > ownSteps.most) return null;
+  if (unit) assembly.assume('unit', `I took the scale's ${quantity.text} in ${unit.unit}, the unit of the rest.`);
+  return value;
+}
 
 const isPercent = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'percent';
 
@@ -204,7 +215,7 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
           assembly.fate(quantity, 'aside', aside ?? 'the size of the batch');
           break;
         case 'scale':
-          if (quantity.dim === 'mass' && quantity.value <= 50) roles.scaleStep = quantity.value;
+          roles.scaleStep = stepOf(assembly, quantity, item.from) ?? roles.scaleStep;
           // "the scale said somewhere between 190 and 240": of what?
           if ((quantity.dim === 'mass' || quantity.dim === 'bare') && quantity.value > mostStep) {
             assembly.doubts.push({ id: 'unplaced', said: quantity.text });

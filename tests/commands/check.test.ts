@@ -203,3 +203,20 @@ describe('options', () => {
     expect((await answer('check 500 g lard')).command).toBe('lye');
   });
 });
+
+test('an acid of another strength is called by it', async () => {
+  const { body } = await answer('500 g olive oil, 300 g coconut oil, 115 g NaOH, 200 g water, 20 g lactic acid 80 %');
+  expect(JSON.stringify(body)).toContain('lactic acid (80 %) 20 g');
+});
+
+test('a purity that was written is said back', async () => {
+  const { body } = await answer('500 g olive oil, 300 g coconut oil, 115 g NaOH 97 % pure, 250 g water');
+  expect(JSON.stringify(body)).toContain('97 % pure');
+});
+
+test('a superfat of 20 % that was meant is no fault', async () => {
+  const meant = await answer('800 g coconut oil, 117 g NaOH, 280 g water, 20 % superfat');
+  expect(meant.lead).toContain('close to the 20 % you want');
+  expect(JSON.stringify(meant.body)).toContain('Nothing to change for 20 %');
+  expect((await answer('800 g coconut oil, 110 g NaOH, 280 g water')).lead).toContain('Too little alkali');
+});

@@ -148,3 +148,18 @@ test.each([
   expect(doubts(text)).toEqual([]);
   expect(read(text).superfat).toBeCloseTo(0.06);
 });
+
+test.each([
+  'water to be 35 percent of the total oils',
+  'how much water if I use 35 % of the pot fats?',
+  'water is 35 % of all the fats',
+])('a share of all fats, by any name of theirs, is that of what it stands with: %s', (said) => {
+  expect(read(`olive 500 g, coconut 300 g, lard 200 g. How much lye, ${said}`).waterGrams).toBeCloseTo(350);
+});
+
+test('a step of the scale without a unit is in that of the rest', () => {
+  const { scaleStep, assumptions } = read('olive 10 oz, coconut 6 oz, how much lye in oz? my scale does 0.05');
+  // 1 oz = 28.349523125 g (international avoirdupois ounce)
+  expect(scaleStep).toBeCloseTo(28.349523125 / 20);
+  expect(assumptions.map(({ text }) => text).join()).toContain('the scale');
+});
