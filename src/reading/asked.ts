@@ -39,6 +39,21 @@ function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
   return false;
 }
 
+/** "NaOH 198 g ... does 198 g of hydroxide fit?": the only alkali of the post, where its amount is said again. */
+export function hydroxideMeant(items: readonly Item[]): readonly Item[] {
+  if (!items.some((item) => isThing(item) && item.named.meaning.id === 'hydroxide')) return items;
+  const alkalis = items.filter(isAlkali);
+  const [first] = alkalis;
+  if (!first || new Set(alkalis.map(({ named }) => named.meaning.id)).size > 1) return items;
+  const weighs = (amount: Item | undefined): number => (isAmount(amount) ? amount.quantity.value : Number.NaN);
+  const isAgain = (value: number): boolean => items.filter((one) => weighs(one) === value).length > 1;
+  return items.map((item, k) =>
+    isThing(item) && item.named.meaning.id === 'hydroxide' && isAgain(weighs(items[k - 1]))
+      ? { ...item, named: { ...item.named, meaning: first.named.meaning } }
+      : item,
+  );
+}
+
 /** "Caustic soda ... 140 g of that soda", "soda 12 dag (NaOH)": the one that the post names in full, and no other. */
 export function sodaMeant(items: readonly Item[]): readonly Item[] {
   if (!items.some((item) => isThing(item) && isSoda(item))) return items;

@@ -109,6 +109,11 @@ function costsOf(meaning: Meaning): readonly number[] {
   return costs;
 }
 
+/** What a purity costs that the alkali is seldom sold with. */
+const odd = 0.9;
+const isOdd = (id: string, share: number): boolean =>
+  id === 'naoh' ? share > 0.8 && share < 0.95 : id === 'koh' && share > 0.97;
+
 /** `cost`: what such a figure costs that belongs to such a thing, whatever its value. */
 function fitCost(meaning: Meaning, cost: number, quantity: Quantity, unitful = false): number {
   if (cost === never) return never;
@@ -116,6 +121,8 @@ function fitCost(meaning: Meaning, cost: number, quantity: Quantity, unitful = f
   if (meaning.kind === 'role' && meaning.id === 'scale' && quantity.dim === 'mass' && quantity.value > 10) return never;
   // "at zero since the shea …": none of a thing is said in other words
   if (meaning.kind !== 'role' && quantity.dim === 'bare' && quantity.inWords && quantity.value === 0) return never;
+  // where both are named, the purer one is the sodium hydroxide
+  if (meaning.kind === 'alkali' && quantity.dim === 'percent' && isOdd(meaning.id, quantity.value)) return cost + odd;
   // "the label says 99 %. Water 345 g": a purity, and no share that water has
   if (meaning.kind === 'water' && quantity.dim === 'percent' && quantity.value > mostWater)
     return quantity.value > 1 ? cost + 3 : never;

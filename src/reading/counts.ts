@@ -52,6 +52,16 @@ export function isPageCount(tokens: readonly Token[], k: number): boolean {
   return Number.isInteger(a) && Number.isInteger(b) && a <= b && !isIngredient(next);
 }
 
+/** "I rendered the tallow three times with salt water": how often. */
+export const isOften = (tokens: readonly Token[], k: number, { quantity: { value } }: Figure): boolean => {
+  const times = tokens[k + 1];
+  if (!Number.isInteger(value) || times?.t !== 'name' || times.text.toLowerCase() !== 'times') return false;
+  const next = tokens[k + 2];
+  return next?.t === 'word'
+    ? !/^(?:the|as|its|more|that|what|my|of|less)$/.test(next.text)
+    : next?.t !== 'quantity' && !isIngredient(next) && !isMark(next, '=');
+};
+
 /** "4 pages long". */
 export const isOfPages = (tokens: readonly Token[], k: number): boolean => {
   const counted = tokens[k + 1];

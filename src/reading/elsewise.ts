@@ -86,6 +86,30 @@ function isDifference(tokens: readonly Token[], k: number, { quantity }: Figure)
   return inside(tokens, sentenceAt(tokens, k, longestLook)).some((one) => unsure.test(spoken(one)));
 }
 
+const lowering = 'lowered|cut|reduced|dropped|decreased';
+const raising = 'put|raised|increased|upped|bumped|pushed|lifted|took|turned';
+/** Up to the figure: by how much the alkali or the water became more or less. */
+const movedBy = new RegExp(
+  `\\b(?:(?:${raising}|${lowering}) (?:the |my )?(?:lye|naoh|koh|caustic(?: soda)?|alkali|water|it)(?: up| down| back)?(?: by)?|(?:put|went|is|was|goes) (?:it )?(?:up|down) by)(?: about| around| roughly| some)?$`,
+);
+
+/** "I put the lye up by 12 g because of the acid": how much of the weight above is more than it was. */
+function isMovedBy(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
+  const last = spoken(tokens[k - 1]);
+  if (quantity.dim !== 'mass' || isIngredient(tokens[k + 1]) || !(byHow.has(last) || isIngredient(tokens[k - 1])))
+    return false;
+  const { from } = sentenceAt(tokens, k, longestLook);
+  const names = inside(tokens, { from, to: k }).filter(isIngredient);
+  const name = names.at(-1);
+  if (name && !/^(?:alkali|water)$/.test(name.meaning.kind)) return false;
+  const before = inside(tokens, { from, to: k }).map((one) =>
+    isIngredient(one) ? one.text.toLowerCase() : spoken(one),
+  );
+  return movedBy.test(before.join(' ')) && (!name || weighedElsewhere(tokens, tokens.indexOf(name)));
+}
+
+const byHow: ReadonlySet<string> = new Set('by about around roughly some up down'.split(' '));
+
 const ofSoap = /^(?:soap|batter|paste|dough|loaf|bar|soup)$/;
 /** "I took out 300 g of the batter", "1 g of soap in 100 ml water": of what was made, and no ingredient. */
 function isOfSoap(tokens: readonly Token[], k: number, signals: Signals): boolean {
@@ -187,6 +211,9 @@ const namesNothing = (tokens: readonly Token[], k: number): boolean =>
 const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean => {
   const word = spoken(tokens[k + 1]);
   if (word === 'later' || word === 'ago') return true;
+  // "since I was given five litres by people who came back"
+  if (/^(?:given|gifted|handed|inherited)$/.test(spoken(tokens[k - 1])) && /^(?:by|from|for|and|when|at)$/.test(word))
+    return true;
   // "hard as a stone"
   return quantity.inWords && quantity.unit?.id === 'stone' && /^(?:as|like|than|into)$/.test(spoken(tokens[k - 1]));
 };
@@ -294,6 +321,19 @@ function atDegrees(tokens: readonly Token[], { figures }: Signals): readonly num
   return fats && lye ? found : [];
 }
 
+const warming =
+  /^(?:melt(?:ed|ing)?|cool(?:ed|ing)?|heat(?:ed|ing)?|warm(?:ed|ing)?|come|came|coming|brought|soaped|chilled)$/;
+
+/** "I melted it with the tallow at 65, let everything come down to 45": a temperature without its unit. */
+function isWarmth(tokens: readonly Token[], k: number, { quantity: { value, inWords } }: Figure): boolean {
+  if (inWords || value < warm.least || value > warm.most || isIngredient(tokens[k + 1])) return false;
+  let at = k - 1;
+  while (k - at <= 3 && /^(?:about|around|roughly|just|nearly|only)$/.test(spoken(tokens[at]))) at--;
+  if (!/^(?:at|to|until|below|under)$/.test(spoken(tokens[at])) || spoken(tokens[k + 1]) === 'of') return false;
+  const sentence = inside(tokens, sentenceAt(tokens, k, longestLook));
+  return sentence.some((one) => warming.test(spoken(one))) && !sentence.some(isMeasured);
+}
+
 /** The tokens with such figures set aside. */
 export function elsewise(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -328,7 +368,7 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     } else if (isDrunk(tokens, k, token)) {
       aside(k, drunk);
       putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
-    }
+    } else if (isWarmth(tokens, k, token)) aside(k, 'a temperature');
   };
   const share = (k: number, token: Figure): void => {
     const flake = flakeAt(tokens, k, token);
@@ -363,7 +403,8 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     } else if (isDrunk(tokens, k, token)) {
       aside(k, drunk);
       putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
-    } else if (isDifference(tokens, k, token)) {
+    } else if (isMovedBy(tokens, k, token)) aside(k, difference);
+    else if (isDifference(tokens, k, token)) {
       aside(k, difference);
       // a fat that is weighed nowhere else is asked about
       if (isIngredient(tokens[k + 2]) && weighedElsewhere(tokens, k + 2)) putWord(k + 2);

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterPhrases } from './after.ts';
 import { alsoWarm } from './also-warm.ts';
-import { askedApart, sodaMeant } from './asked.ts';
+import { askedApart, hydroxideMeant, sodaMeant } from './asked.ts';
 import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
 import { clean } from './clean.ts';
@@ -105,6 +105,7 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) =
 /** What rows of items mean together, one after the other. */
 const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => readonly Item[])[] = [
   sodaMeant,
+  hydroxideMeant,
   asSolution,
   asBlend,
   addUp,

@@ -3,7 +3,7 @@ import { rate } from './aside.ts';
 import { linesOf, packed } from './columns.ts';
 import { signal } from './signal-words.ts';
 import { gives, givesAt, type Signals } from './signals.ts';
-import { isIngredient, isMeasured, isPot, isRole } from './token-is.ts';
+import { isIngredient, isMeasured, isPot, isRole, isWord } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 const isBare = (token: Token | undefined): token is Figure => token?.t === 'quantity' && token.quantity.dim === 'bare';
@@ -103,6 +103,7 @@ const tellsPack = (token: Token): boolean => isPrice(token) || isPot(token);
  */
 export function usedOfPacks(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
+  let priced = 0;
   for (let use = 0; use < tokens.length; use++) {
     if (!givesAt(signals, use, signal.using) || !isUse(tokens[use])) continue;
     let [from, to] = [use, use];
@@ -113,14 +114,36 @@ export function usedOfPacks(tokens: readonly Token[], signals: Signals): readonl
     const taken = usedIn(row);
     if (!taken) continue;
     out ??= [...tokens];
+    // "olive oil, light, 3 litre tin": the kind is the name's
+    let size = taken.name;
+    while (!(isMeasured(row[size]) || isBare(row[size]) || isPot(row[size])) && size < taken.at) size++;
+    if (size === taken.at) size = taken.name;
     for (let k = 0; k < row.length; k++) {
       const token = row[k];
-      if (!token || k === taken.at) continue;
+      if (!token || k === taken.at || isOfAlkali(token)) continue;
       if (isMeasured(token) || isBare(token)) out[from + k] = asAside(token, packed);
-      else if (k > taken.name && k < taken.at && token.t !== 'aside') out[from + k] = asFiller(token, 'only');
+      else if ((k > size && k < taken.at && token.t !== 'aside') || (k > taken.at && isWord(token, 'it')))
+        out[from + k] = asFiller(token, 'only');
     }
+    if (row.some(isCents)) priced++;
   }
-  return out ?? tokens;
+  return out && priced >= leastPriced ? pricesOfRest(out) : (out ?? tokens);
+}
+
+/** "KOH is 90 % pure and I weighed 230 g of it". */
+const isOfAlkali = (token: Token): boolean =>
+  isRole(token, 'purity') || (token.t === 'quantity' && token.quantity.dim === 'percent');
+
+/** Rows with a price and what was used, at the least, that tell what such a figure is in the rows without the latter. */
+const leastPriced = 2;
+
+const isCents = (token: Token): boolean => isBare(token) && /^\d+[.,]\d\d$/.test(token.quantity.text);
+
+/** "Lye, 1 kg tub ... 4.10, takes ???": the price, and the pack behind the name, of what is asked for. */
+function pricesOfRest(tokens: Token[]): readonly Token[] {
+  for (const [k, token] of tokens.entries())
+    if (token.t === 'quantity' && isCents(token)) tokens[k] = asAside(token, 'a price');
+  return tokens;
 }
 
 /** Where the only name of a row stands, and the one weight in it that was used. */

@@ -277,7 +277,27 @@ function figureAt(prims: readonly Prim[], i: number, lexicon: Lexicon, habit: De
         numbers: [...numbers, ...second.numbers],
       };
   }
-  return { prims, start: i, end, value, other, negative, times: null, inWords, numbers };
+  return {
+    prims,
+    start: i,
+    end: behindIsh(prims, end, lexicon),
+    value,
+    other,
+    negative,
+    times: null,
+    inWords,
+    numbers,
+  };
+}
+
+/** Behind what makes a figure a rough one: "90ish %", "500-ish g", "90 or so %". */
+function behindIsh(prims: readonly Prim[], end: number, lexicon: Lexicon): number {
+  const next = prims[end];
+  if (next?.kind === 'word' && next.text === 'ish') return end + 1;
+  if (next?.text === '-' && prims[end + 1]?.text === 'ish') return end + 2;
+  if (next?.text !== 'or' || prims[end + 1]?.text !== 'so') return end;
+  const unit = prims[end + 2];
+  return unit?.text === '%' || percentWords.has(unit?.text ?? '') || unitAt(prims, end + 2, lexicon) ? end + 2 : end;
 }
 
 /** "Between 150 and 200 g", "between about 150 and 200". */
@@ -432,6 +452,8 @@ function ratioAt(figure: Figure, lexicon: Lexicon, habit: DecimalHabit): Quantit
       return quantityOf(figure, 'ratio', value, null, isWeight ? behind + 1 : behind, null, 1);
     }
   }
+  // "3 times as much as coconut" is no three grams
+  if (sign.text === 'times' && prims[end + 1]?.text === 'as') return quantityOf(figure, 'ratio', value, null, end + 1);
   if (sign.kind === 'word' && sign.text === 'to' && /^[1-9]\d?(\.\d+)?$/.test(prims[start]?.text ?? '')) {
     const second = numeralAt(prims, end + 1, habit);
     if (second && second.value <= 10 && !unitAt(prims, second.end, lexicon, second.value)) return to(second);
@@ -520,7 +542,8 @@ export function quantityAt(
   const range = rangeAt(figure, hit, lexicon, habit);
   if (range) return range;
   if (!hit) return ratioAt(figure, lexicon, habit) ?? unitless(figure);
-  const { unit, end } = hit;
+  const { unit } = hit;
+  const end = behindIsh(prims, hit.end, lexicon);
   const times = figure.times === null ? timesBehind(prims, end, unit, figure.value, lexicon) : null;
   if (times) {
     const many = { ...figure, times: times.value, numbers: [...figure.numbers, ...times.numbers] };

@@ -2,7 +2,7 @@
 import { boughtOf, costOf, isOwnWeight, isPaid, isPoundsPaid, priced, reach } from './bought.ts';
 import { packed } from './columns.ts';
 import { conversionOf } from './conversions.ts';
-import { isCounted, isEggs, isMeltPoint, isOfPages, isPageCount, isPortion, isYear } from './counts.ts';
+import { isCounted, isEggs, isMeltPoint, isOfPages, isOften, isPageCount, isPortion, isYear } from './counts.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
 import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
 import { barsBefore, isBarWeight, isCutAt, isNet, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
@@ -70,7 +70,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       const of = tokens[k + 1];
       // "page 11 of 38"
       if (of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k)) aside(k + 2, 'a count');
-      if (isOfPages(tokens, k)) aside(k, 'a count');
+      if (isOfPages(tokens, k) || isOften(tokens, k, token)) aside(k, 'a count');
       if (told && parted && isPortion(tokens, k, token)) aside(k, 'a count');
       if (isEggs(tokens, k, token)) aside(k, 'a count');
       if (told && isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');

@@ -156,6 +156,10 @@ export function partsRatio(assembly: Assembly, rows: readonly Row[], roles: Role
 
 const isRatioItem = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'ratio';
 
+/** Tokens from "3 times as much" to the fat that there is so much of, at the most. */
+const farthestFat = 5;
+const isFat = (item: Item): boolean => item.kind === 'thing' && item.named.meaning.kind === 'fat';
+
 /** A ratio that stands beside no role: of water to alkali where the sentence speaks of water. */
 export function looseRatio(assembly: Assembly, roles: Roles): void {
   const { items, tokens, bound } = assembly.source;
@@ -174,12 +178,18 @@ export function looseRatio(assembly: Assembly, roles: Roles): void {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
     const { quantity } = item;
+    // "lard 3 times as much as coconut"
+    if (quantity.second === null && items.some((one) => isFat(one) && Math.abs(one.from - item.from) <= farthestFat)) {
+      assembly.doubts.push({ id: 'unplaced', said: quantity.text });
+      assembly.fate(quantity, 'unclear', 'so many times something else');
+      continue;
+    }
     // "4/18" may be a date, "1:1" a dilution: without its colon a ratio stands close to what it is of
     const within = quantity.text.includes('/') ? 3 : 8;
     const near =
       !isDiluted(tokens, item.from) && [-1 as const, 1 as const].some((step) => isNear(items, tokens, k, step, within));
     const value = quantity.value / (quantity.second ?? 1);
-    if (near && roles.ratio === null && value > 0 && Number.isFinite(value)) {
+    if (near && quantity.second !== null && roles.ratio === null && value > 0 && Number.isFinite(value)) {
       roles.ratio = value < 1 ? 1 / value : value;
       assembly.fate(quantity, 'used', 'water to alkali');
     } else {

@@ -53,6 +53,23 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ['I spilt milk. All of the water is crushed ice, 150 g of it. lard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
   ['"Tallow, beef",500,g\n"Butter, cocoa",100,g\nNaOH,80,g', { 'tallow-beef': 500, 'cocoa-butter': 100, naoh: 80 }],
   ['lard 500 g, NaOH 66 g. Timetable: 7.00 melt, 7.15 lye in, 7.25 trace', { lard: 500, naoh: 66 }],
+  [
+    'lard 500 g\ncitric acid 10 g\nlye 72 g\n\nI put the lye up by about 6 g because of the acid. Correct?',
+    { lard: 500, naoh: 72 },
+  ],
+  [
+    'Olive oil, light, 3 litre tin ..... 17.40, takes 400 g of it\nLard 500 g pack ... 2.25, takes 100 g\n' +
+      'Lye 1 kg tub .... 4.10, takes ???',
+    { 'olive-oil-refined': 400, lard: 100 },
+  ],
+  ['lard 500 g, sodium hydroxide 66 g\n\nDoes 66 g of hydroxide fit?', { lard: 500, naoh: 66 }],
+  ['I rendered the lard three times with salt water. Lard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
+  ['1.5 kg lard, since I was given five litres by people who have pigs. How much NaOH?', { lard: 1500 }],
+  ['Lard 500ish g, NaOH 66 g', { lard: 500, naoh: 66 }],
+  [
+    'lard 500 g, NaOH 66 g. I melted the lard at 65, let everything come down to 45 and the lye likewise.',
+    { lard: 500, naoh: 66 },
+  ],
   ["lard 500 g, NaOH 66 g, 50 g for the mould's wax paper (that's just what it weighs)", { lard: 500, naoh: 66 }],
   ['kg\t1.2\t0.5\t0.24\t0.6\nwhat\tlard\tcoconut oil\tNaOH\twater', { lard: 1200, 'coconut-oil': 500, naoh: 240 }],
   [
@@ -234,6 +251,7 @@ test.each([
   'lard -500 g, coconut 200 g, lye 97 g, water 190 g',
   'olive\t500\nlard\t500\n\t1200\nNaOH\t134\nwater\t300\nall in g',
   '500 g lard, 150 g water, lye: the scale said somewhere between 190 and 240',
+  'lard 3 times as much as coconut, coconut 200 g, olive oil 300 g. How much NaOH?',
 ])('asks: %s', (text) => expect(readRecipe(reader, text).doubts).not.toEqual([]));
 
 test.each([
@@ -321,3 +339,21 @@ test.each([
 ])('drain opener is sodium hydroxide where it is all of it: %s', (text, grams) =>
   expect(readRecipe(reader, `${text}, lard 800 g, water 300 g`).alkali[0]?.grams).toBe(grams),
 );
+
+test.each([
+  ['KOH 73 g — the certificate says 88 % — and NaOH 28 g', [null, 0.88]],
+  ['NaOH 28 g, the tub says 99 %, and KOH 73 g', [0.99, null]],
+])('a purity is of the alkali that is sold so: %s', (alkali, pure) => {
+  const read = readRecipe(reader, `Stearic 260 g, lard 240 g. ${alkali}. Water 210 g`);
+  expect(read.doubts).toEqual([]);
+  expect(read.alkali.map(({ purity }) => purity?.nominal ?? null)).toEqual(pure);
+});
+
+test.each([
+  ['KOH is 90ish %', 0.9],
+  ['KOH is 90 or so %', 0.9],
+  ['The KOH is lab grade, 95 %', 0.95],
+])('a purity that is rough, or of a grade: %s', (alkali, pure) => {
+  const { doubts, purity } = readRecipe(reader, `lard 500 g. ${alkali}. How much KOH?`);
+  expect([doubts, purity?.nominal]).toEqual([[], pure]);
+});
