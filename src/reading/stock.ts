@@ -5,6 +5,7 @@ import { signal } from './signal-words.ts';
 import { gives, type Signals } from './signals.ts';
 import { isStop } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
+import { weighedSolution } from './weighed-solution.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
 type Thing = Extract<Item, { kind: 'thing' }>;
@@ -269,8 +270,9 @@ export function asSolution(items: readonly Item[], tokens: readonly Token[]): re
       named[k] = stockOf(item);
     }
     works ||= isStock || (kind === 'stock' && isReckoned(tokens, item)) || (kind === 'role' && id === 'solution');
+    works ||= kind === 'alkali' && isKind(items[k + 1], 'water') && wordAt(tokens[item.to]) === 'in';
   }
-  return works ? takenOfIt(stated(named ?? items, tokens), tokens) : items;
+  return works ? takenOfIt(stated(weighedSolution(named ?? items, tokens), tokens), tokens) : items;
 }
 
 /** `1:1 lye solution`, `lye solution 1:2`: its strength, water being the larger part. */

@@ -89,6 +89,32 @@ describe('a lye solution said in words', () => {
     expect(doubts(text)).toEqual([]);
   });
 
+  test.each([
+    'Lye: 50 % solution of NaOH, 278 g',
+    'NaOH as 50% solution in water, 278 g',
+    'Caustic: 50 per cent solution, 278 g',
+    'NaOH 50% solution: 278 g',
+    'lye: NaOH in water 50 %, 278 g',
+    'Lye as a 50% w/w solution of sodium hydroxide: 278 g',
+    'Sodium hydroxide, as a solution of 50 % in distilled water: 278 g',
+    'Lye: 278 g, 50 % solution of NaOH',
+    'sodium hydroxide (as 50 % solution in water) 278 g',
+  ])('a row that weighs it as a whole: %s', (row) => {
+    const text = `sunflower 250 g\ncoconut 250 g\ntallow 500 g\n${row}\nextra water: 150 g`;
+    expect(alkaliOf(text)).toEqual(['naoh', 139, 'dissolved']);
+    expect(read(text).waterGrams).toBeCloseTo(289, 6);
+    expect(doubts(text)).toEqual([]);
+  });
+
+  test.each([
+    'Lye solution 33 %: NaOH 139 g, water 278 g',
+    'NaOH 139 g in water 278 g, a 33 % solution',
+    'Lye 139 g, water 278 g, that is a 33 % solution',
+  ])('the dry alkali of one is weighed by itself: %s', (row) => {
+    expect(alkaliOf(`${fats}, ${row}`)).toEqual(['naoh', 139, 'dry']);
+    expect(read(`${fats}, ${row}`).waterGrams).toBe(278);
+  });
+
   test('water that makes a solution of the alkali is water', () => {
     const { alkali, waterGrams } = read(`${base.slice(0, 23)}, lye 110 g; water to make it a 30 % solution, 257 g.`);
     expect([alkali[0]?.grams, waterGrams]).toEqual([110, 257]);
