@@ -8,6 +8,7 @@ import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, label, type Row } from './rows.ts';
 import { isAny, isStop } from './token-is.ts';
 import type { Token } from './tokens.ts';
+import { isUnweighed } from './unweighed.ts';
 
 /** Fats named in the list without an amount, and alkali that is an ingredient but has none. */
 export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
@@ -259,7 +260,10 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[], swap: Swa
     }
     let at = item.from - 1;
     while (at >= 0 && between.has(wordAt(at))) at--;
-    if (isVague(wordAt(at).replace(/ of$/, '')) && !isDenied(wordAt, at))
+    if (
+      (isVague(wordAt(at).replace(/ of$/, '')) && !isDenied(wordAt, at)) ||
+      (kind === 'fat' && isUnweighed(tokens, items, k, bound))
+    )
       assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });
   }
 }

@@ -78,7 +78,8 @@ export interface Span {
 }
 
 /** `3 kg.` holds its full stop. */
-const endsDotted = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.text.endsWith('.');
+export const endsDotted = (token: Token | undefined): boolean =>
+  token?.t === 'quantity' && token.quantity.text.endsWith('.');
 
 /** The sentence around token `k`, at most so many tokens to each side. */
 export function sentenceAt(tokens: readonly Token[], k: number, most: number): Span {

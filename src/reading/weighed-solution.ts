@@ -86,9 +86,10 @@ function rowAt(
     } else return null;
   }
   const { alkali, strength, weight, solution } = found;
-  if (!alkali || !strength || !weight || !solution) return null;
+  const meaning = alkali?.named.meaning;
+  if (!alkali || meaning?.kind !== 'alkali' || !strength || !weight || !solution) return null;
   const at = Math.min(alkali.from, strength.from);
-  const stock = thingItem({ ...alkali.named, meaning: { kind: 'stock', id: alkali.named.meaning.id } }, at, at);
+  const stock = thingItem({ ...alkali.named, meaning: { kind: 'stock', id: meaning.id } }, at, at);
   const said = { ...strength, from: at, to: at };
   return { row: weight.from < at ? [weight, stock, said] : [stock, said, weight], length: n - k };
 }

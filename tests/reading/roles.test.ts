@@ -121,6 +121,27 @@ describe('a lye solution said in words', () => {
   });
 });
 
+describe('a fat of the list without a weight is asked for', () => {
+  test.each([
+    '500 g lard, whatever was left in the coconut jar, 90 g lye, 220 g water. Too harsh?',
+    '500 g lard, what was left of the coconut, 90 g lye, 220 g water',
+    '500 g lard, the coconut I had left, 90 g lye, 220 g water',
+    '500 g lard and the dregs of the coconut tub, 90 g lye, 220 g water',
+    'I used 500 g lard and everything that was still in the coconut jar. 90 g lye, 220 g water',
+    'Lard 500 g. Whatever was left in the coconut jar. Lye 90 g. Water 220 g.',
+    '500 g lard. I scraped out the coconut jar as well. 90 g lye, 220 g water',
+    "500 g lard, I'm not sure how much coconut, 90 g lye, 220 g water",
+    '500 g lard, enough coconut to fill the pot, 90 g lye, 220 g water',
+  ])('%s', (text) => expect(read(text).doubts).toMatchObject([{ id: 'no-amount', of: 'Coconut oil' }]));
+
+  test.each([
+    '500 g lard, no coconut, 90 g lye, 220 g water',
+    '500 g lard, the coconut left out, 90 g lye, 220 g water',
+    '500 g lard, 90 g lye, 220 g water. What was left of the coconut I gave to my sister.',
+    '500 g lard, 90 g lye, 220 g water, whatever the coconut people say.',
+  ])('not: %s', (text) => expect(doubts(text)).toEqual([]));
+});
+
 describe('the rest of a total', () => {
   test.each([
     '1 kg of oils: 300 g coconut, 50 g castor, rest olive',
