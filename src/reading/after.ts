@@ -122,14 +122,21 @@ export function afterScope(
   const mark = (of: readonly Weighed[]): void => {
     for (const { at } of of) if (!isAtTrace(tokens, at)) inside.add(at);
   };
+  const shareOf = (of: readonly Weighed[]): number => of.reduce((sum, one) => sum + (one.grams ?? 0), 0) / grams;
+  /** "80 g shea, to go in after the cook, olive 700 g …", "after the cook 80 g shea, before it olive 700 g …" */
+  const littleBeside = (from: number, k: number, to: number): readonly Weighed[] | null => {
+    let clause = k + 1;
+    while (clause < to && !endsClause(tokens[clause])) clause++;
+    const [next, last] = [within(fats, k, clause), within(fats, from, k).slice(-1)];
+    return [next, last].find((one) => one.length > 0 && shareOf(one) <= mostAfter) ?? null;
+  };
   /** What is stirred in from here on, if it is little. */
   const markStirred = (from: number, to: number): void => {
     const late = within(fats, from, to);
-    const share = late.reduce((sum, one) => sum + (one.grams ?? 0), 0) / grams;
     // the pot is told of before: its fats, and its alkali where that is weighed
     const isLast =
       fats.some(({ at }) => at < from) && weighed.every(({ alkali, at }) => !alkali || at < (late[0]?.at ?? 0));
-    if (isLast && share <= mostAfter && late.every(({ at }) => isStirredIn(tokens, at))) mark(late);
+    if (isLast && shareOf(late) <= mostAfter && late.every(({ at }) => isStirredIn(tokens, at))) mark(late);
   };
   if (cooked !== null) markStirred(cooked, tokens.length);
   lines.forEach((line, index) => {
@@ -179,15 +186,15 @@ export function afterScope(
       const behind = isClosed ? [] : within(weighed, k, end);
       // "After the cook I mix in 60 g glycerin" says nothing of the fat before it
       if (before.length === 0 && behind.length > 0) {
-        mark(behind.filter(({ fat }) => fat));
+        const late = behind.filter(({ fat }) => fat);
+        mark(shareOf(late) > mostAfter ? (littleBeside(sentence, k, end) ?? late) : late);
         continue;
       }
       const near = before.filter(({ fat }) => fat);
       // "Zap test clean. Then I folded in 50 g shea."
       if (near.length === 0 && within(weighed, sentence, end).length === 0) markStirred(k, sentencesOn(tokens, end));
-      const share = near.reduce((sum, one) => sum + (one.grams ?? 0), 0) / grams;
       // "450 g olive and 50 g shea after the cook"
-      if (near.length > 1 && share > mostAfter) mark(near.slice(-1));
+      if (near.length > 1 && shareOf(near) > mostAfter) mark(near.slice(-1));
       else if (near.length > 0) mark(near);
       // "30 g shea, after the cook"; but what stands before "until it looks like mash" is cooked
       else if (before.length === 0 && !isUntil) {

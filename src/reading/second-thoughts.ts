@@ -9,6 +9,7 @@ import { type Change, changesIn, fillingIn } from './changes.ts';
 import { amountItem, type Item } from './items.ts';
 import { type Times, timesIn } from './made-size.ts';
 import { asking, dropSaidAgain, settleTellings } from './other-batches.ts';
+import { plannedIn } from './planned.ts';
 import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import {
@@ -74,7 +75,7 @@ export function secondThoughts(
   const sentences = sentencesOf(cut);
   const tells = tellingsIn(sentences, tokens);
   const changes = sentences.flatMap((sentence, k) =>
-    changesIn(sentence).flatMap((change) => {
+    [plannedIn(sentences, k) ?? changesIn(sentence)].flat().flatMap((change) => {
       const at = change.gone ?? ('comes' in change ? change.comes : null) ?? sentence.from;
       const { telling, carried } = tells?.(k, at) ?? { telling: null, carried: false };
       return carried || !(telling === 'later' || telling === 'once' || telling === 'others') ? [{ k, change }] : [];

@@ -26,6 +26,15 @@ describe('fat after the cook', () => {
     expect(read(text).fats).toHaveLength(2);
   });
 
+  test.each([
+    '40 g of shea are kept back and stirred in at the very end, after the cook, so the pot itself has lard 600 g, coconut 200 g. NaOH 110 g. Water 240 g.',
+    'After the cook 40 g of shea, before it lard 600 g, coconut 200 g. NaOH 110 g. Water 240 g.',
+    '40 g shea, to be added after the cook, lard 600 g, coconut 200 g. NaOH 110 g. Water 240 g.',
+  ])('stands beside the phrase, and what is most of the fat is cooked: %s', (text) => {
+    expect(read(text).after.map(({ id, grams }) => [id, grams])).toEqual([['shea-butter', 40]]);
+    expect(read(text).fats).toHaveLength(2);
+  });
+
   test('is told where only the steps say so', () => {
     const { after, assumptions } = read(`${base}. Lid on, in the oven for 90 minutes. Now stir in 40 g shea.`);
     expect(after.map(({ id }) => id)).toEqual(['shea-butter']);

@@ -323,6 +323,40 @@ describe('a weight that was guessed', () => {
   ])('stays where something else is weighed: %s', (text) => expect(tallow(text)).toBe(1000));
 });
 
+describe('a plan and what was done instead', () => {
+  const { 'palm-oil': __, ...rest } = plain;
+  test.each([
+    "it was going to be 250 g of palm but when I went to the cupboard there wasn't any, my son has used it all, so it is 240 g of lard instead",
+    'it should have been 250 g of palm but the tub was empty, so 240 g of lard',
+    '250 g of palm it should have been, but the tub was empty, so 240 g of lard',
+    'the plan was 250 g palm, but it is 240 g lard now',
+    'I was going to use 250 g of palm, only it was gone, so it is 240 g lard',
+    'I meant to put in 250 g of palm; my son had eaten it; it is 240 g of lard',
+    'supposed to be 250 g palm, ended up with 240 g lard',
+    'it should have been 250 g palm. There was none. So it is 240 g of lard',
+  ])('%s', (told) => {
+    const { grams, doubts } = read(`500 g olive, 250 g coconut and then ${told}. NaOH 145 g, water 330 g.`);
+    expect([grams, doubts]).toEqual([{ ...rest, lard: 240 }, []]);
+  });
+
+  test('a part of the plan that stayed is asked about', () =>
+    expect(
+      read(
+        '500 g olive, 250 g coconut, it was going to be 250 g of palm, now it is 150 g of it and 90 g of lard. NaOH 145 g, water 330 g.',
+      ).doubts,
+    ).toEqual(['corrected']));
+
+  test.each([
+    'I was going to use 250 g palm and I also add 90 g lard',
+    'I wanted 250 g of palm in it, and 90 g of lard as well',
+  ])('both: %s', (told) =>
+    expect(read(`500 g olive, 250 g coconut and then ${told}. NaOH 145 g, water 330 g.`).grams).toEqual({
+      ...plain,
+      lard: 90,
+    }),
+  );
+});
+
 describe('water', () => {
   const paste = '400 g olive, 300 g coconut, 170 g KOH, 500 g water';
   test.each([
