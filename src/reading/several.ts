@@ -1,4 +1,5 @@
 /** Several recipes in one post, and which of them its writer means. */
+import { calledSo } from './called-so.ts';
 import { meantOf, type Part } from './old-and-new.ts';
 import { placeOf } from './pick.ts';
 
@@ -127,6 +128,23 @@ function unnumberedIn(post: string): readonly Part[] {
   return [];
 }
 
+const sentences = /[.?!](?=\s)|\n/g;
+
+/** "The single batch is …. Doubled that makes …": sentences that are each a whole recipe; none in a post that asks nothing. */
+function sentencesIn(post: string): readonly Part[] {
+  if (!post.includes('?') || alkaliFrom(post, alkaliFrom(post, 0)) > post.length) return [];
+  const parts: Part[] = [];
+  let from = 0;
+  sentences.lastIndex = 0;
+  for (let end = sentences.exec(post); end; end = sentences.exec(post)) {
+    parts.push({ from, to: end.index });
+    from = sentences.lastIndex;
+  }
+  parts.push({ from, to: post.length });
+  const whole = wholeOf(post, parts);
+  return whole.every(({ from, to }) => hasAmounts(post.slice(from, to), 3)) ? whole : [];
+}
+
 /** The recipes that a post may hold, by their numbers, or by what stands in them where they have none. */
 export interface Several {
   readonly post: string;
@@ -181,9 +199,10 @@ interface Pointed {
   readonly rest: string;
 }
 
-/** A post of an older and a newer recipe that says which one is meant: all of it but the other. */
-function newerOf({ post, unnumbered: parts }: Several): Pointed | null {
-  const meant = meantOf(post, parts);
+/** A post of two recipes that says which one is meant, by its name or its age: all of it but the other. */
+function newerOf({ post, unnumbered }: Several): Pointed | null {
+  const parts = unnumbered.length > 0 ? unnumbered : sentencesIn(post);
+  const meant = calledSo(post, parts) ?? (parts === unnumbered ? meantOf(post, parts) : null);
   const other = parts.find((part) => part !== meant);
   if (!meant || !other) return null;
   return {

@@ -12,6 +12,7 @@ const roles: ReadonlyMap<string, number> = new Map([
   ['equal', signal.equal],
   ['bars', signal.bars],
   ['mould', signal.mould],
+  ['temperature', signal.temperature],
   ['number', signal.turning],
 ]);
 /** Names that are told apart by how they are called; none is a fat. */

@@ -47,6 +47,8 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     "\\blast (?:spring|summer|autumn|fall|winter|christmas|easter|night)(?:s|'s?| (?:i|we|it) (?:ha[ds]|used|took|made|was|were|put)) ",
     '^(?:back )?in (?:the )?(?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december) (?:i|we|it) (?:had|used|took|made|put|was)\\b',
     `\\b(?:i|we) used to (?:make|take|use|put|have|do|weigh)\\b`,
+    '^[-• "(]*(?:it |this |mine |the (?:recipe|bar|soap|mix) )?used to (?:be|have|go)\\b',
+    '^[-• "(]*(?:the |my )?(?:old|before|previously|formerly)(?: one| recipe| version| batch)? (?:[:=,]|- )',
   ],
   others: [
     `^(?:my|our|her|his|the) ${kin}'?s [.:]`,

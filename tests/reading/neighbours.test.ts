@@ -150,6 +150,15 @@ test.each<[string, Readonly<Record<string, number>>]>([
     { 'olive-oil-virgin': 1500, 'coconut-oil': 500, naoh: 285 },
   ],
   ['lard 50 dag, soda 6.6 dag (NaOH), water 15 dag', { lard: 500, naoh: 66 }],
+  [
+    '500 g lard, 66 g lye, 150 g water\nTemperatures: fats 43, lye 31. Trace after 90 seconds.',
+    { lard: 500, naoh: 66 },
+  ],
+  ['500 g lard, 66 g lye, 150 g water\nTemps - 43 for the oils, 31 for the lye', { lard: 500, naoh: 66 }],
+  ['500 g lard, 66 g lye, 150 g water\n\nTEMPERATURES\noils 43\nlye 31\n\nsuperfat 5', { lard: 500, naoh: 66 }],
+  ['500 g lard, 66 g lye, 150 g water\nTemperature oils: 43\nTemperature lye: 31', { lard: 500, naoh: 66 }],
+  ['Temperature: 40, water 150, lye 66\n500 g lard', { lard: 500, naoh: 66 }],
+  ['Temps\nlye 31\noils 43\nOILS (g)\nlard 500\nLYE\nNaOH 66\nwater 150', { lard: 500, naoh: 66 }],
   ['500 g lard, 66 g lye, 150 g water. Oils were at 40 degrees, lye at about 30.', { lard: 500, naoh: 66 }],
   ['New mould (9 holes, 140 ml each): lard 500 g. What is the lye amount?', { lard: 500 }],
   [

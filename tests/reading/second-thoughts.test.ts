@@ -12,7 +12,8 @@ const read = (text: string) => {
     ),
     superfat,
     doubts: doubts.map(({ id }) => id),
-    told: assumptions.filter(({ id }) => id === 'corrected').length,
+    told: assumptions.filter(({ id, text }) => id === 'corrected' || text.endsWith('of the 2 recipes in the post.'))
+      .length,
   };
 };
 

@@ -63,3 +63,31 @@ describe('of an older recipe and a newer one', () => {
     expect(read(text).doubts).toContain('two-recipes'),
   );
 });
+
+describe('of two recipes', () => {
+  const [small, large] = ['500 g olive oil, 20 g castor, 64 g NaOH, 150 g water', `${newer}, 30 g castor`];
+  test.each([
+    `In my notebook the single batch is ${small}. Doubled for the big mould that makes ${large}. Is the doubled one all right?`,
+    `Small: ${small}.\nBig: ${large}.\nIs the lye of the big one right?`,
+    `The kitchen bar has ${small}. The lavender bar has ${large}. How is the lye in the lavender bar?`,
+    `The first was in spring. It had ${small}, and that one is settled.\n\nNow the second: ${large}. It's the second that I am asking about, please: is the lye right?`,
+    `Hers, the kitchen bar:\n\n${small}\n\nMine, the lavender one:\n\n${large}\n\nWould the lavender one be too harsh?`,
+  ])('the one counts that the question calls by its name: %j', (text) => expect(read(text)).toEqual(meant));
+
+  test.each([
+    `The single batch is ${small}. The double batch is ${large}. Which one is right?`,
+    `The single batch is ${small}. The double batch is ${large}. Is the lye right?`,
+    `The kitchen bar has ${small}. The lavender bar has ${large}. Is the lavender bar better than the kitchen bar?`,
+    `The kitchen bar has ${small}. The lavender bar has ${large}. Is the lavender bar ok, and the kitchen bar too?`,
+  ])('it is asked which, where the question names none, or both: %j', (text) =>
+    expect(read(text).doubts).toContain('two-recipes'),
+  );
+});
+
+test.each([
+  'Used to be: half olive, a quarter coconut, a quarter palm.',
+  'It used to be half olive, a quarter coconut, a quarter palm.',
+  'Old: half olive, a quarter coconut, a quarter palm.',
+])('shares of what was once are none of what is now: %s', (once) =>
+  expect(read(`${once}\nNow it is: 600 g olive oil, 77 g NaOH, 140 g water`)).toEqual(meant),
+);
