@@ -23,6 +23,8 @@ export const cue = {
   breakingOff: 1024,
   /** All amounts times so much (`made-size.ts`). */
   all: 2048,
+  /** It was planned so (`planned.ts`). */
+  plan: 8192,
 } as const;
 
 /** Every word in the plural as well. */
@@ -56,6 +58,7 @@ const wordsOf: Readonly<Record<keyof typeof cue, string>> = {
   ),
   breakingOff:
     'hang hold wait sorry oops whoops woops no nope ah oh arg argh damn blast bother forget ignore scratch strike wrong',
+  plan: 'going meant supposed planned intended gonna plan wanted hoped thought should would shouldve wouldve be',
   all: 'everything all overall lot amounts figures weights numbers',
 };
 

@@ -86,7 +86,7 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) =
   [rates, signal.every],
   [centsFor, signal.for],
   [priceLines, signal.equals],
-  [poundsPaid, signal.price],
+  [poundsPaid, always],
   [usedOfPacks, signal.using],
   [packOfLye, signal.asking],
   [leaveStore, signal.buying | signal.keeping | signal.price],

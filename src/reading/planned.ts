@@ -1,11 +1,12 @@
 /** A fat that was planned, and another that went in: "it was going to be 200 g sunflower, but there was none, so …". */
 import type { Change } from './changes.ts';
+import { cue } from './cue-words.ts';
 import type { Sentence } from './sentences.ts';
 
 const weighed = '(?:about )?#(?: of)?(?: the| my)? (?<gone>@)|(?<named>@) (?:, )?(?:at |with )?#';
 const verb = '(?:use|take|put in|put|add|have|make it|do|weigh(?: out| in)?|go for)';
 const plan =
-  `(?:(?:was|were) (?:going|meant|supposed|planned|intended) to (?:be|${verb})|(?:was|were) to (?:be|${verb})|(?:was|were) gonna (?:be|${verb})|(?:(?:should|would) (?:really |actually )?(?:have|ve|of)|wouldve|shouldve) (?:been|had|used|taken)|supposed to be|` +
+  `(?:(?:was|were) (?:going|meant|supposed|planned|intended) to (?:be|${verb})|(?:was|were) to be|(?:was|were) gonna (?:be|${verb})|(?:(?:should|would) (?:really |actually )?(?:have|ve|of)|wouldve|shouldve) (?:been|had|used|taken)|supposed to be|` +
   `plan(?: was| had been| said)?(?: to (?:be|${verb}))?|planned(?: on| to ${verb}| for)?|(?:meant|wanted|intended|hoped|thought)(?: to ${verb})?)`;
 /** "It was going to be 200 g of sunflower". */
 const ahead = new RegExp(`\\b${plan} (?:: )?(?:on |for |with )?(?:${weighed})`, 'd');
@@ -33,7 +34,8 @@ const mostSentences = 2;
 /** The swap that a sentence begins to tell as a plan; a part of it where more of the plan stays; null where none. */
 export function plannedIn(sentences: readonly Sentence[], k: number): Change | null {
   const sentence = sentences[k];
-  if (!sentence?.retells || !/[#]/.test(sentence.text) || sentence.text.includes('?')) return null;
+  if (!sentence?.retells || (sentence.cues & cue.plan) === 0) return null;
+  if (sentence.names === 0 || sentence.figures === 0 || sentence.text.includes('?')) return null;
   const hit = ahead.exec(sentence.text) ?? behind.exec(sentence.text);
   const [goneAt] = hit?.indices?.groups?.['gone'] ?? hit?.indices?.groups?.['named'] ?? [];
   if (!hit || goneAt === undefined) return null;

@@ -3,7 +3,7 @@ import { rate } from './aside.ts';
 import { linesOf, packed } from './columns.ts';
 import { signal } from './signal-words.ts';
 import { gives, givesAt, type Signals } from './signals.ts';
-import { isIngredient, isMeasured, isPot, isRole, isWord } from './token-is.ts';
+import { isIngredient, isMeasured, isPot, isRole, isStop, isWord, wordAt } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 const isBare = (token: Token | undefined): token is Figure => token?.t === 'quantity' && token.quantity.dim === 'bare';
@@ -73,6 +73,14 @@ export function poundsPaid(tokens: readonly Token[], { figures }: Signals): read
   for (const k of figures) {
     const token = tokens[k];
     if (token?.t !== 'quantity' || token.quantity.unit?.id !== 'lb') continue;
+    const whole = pricedBy(tokens, k);
+    if (whole > k) {
+      out ??= [...tokens];
+      out[k] = asAside(token, rate);
+      const by = tokens[whole];
+      if (by?.t === 'quantity') out[whole] = asAside(by, rate);
+      continue;
+    }
     let at = k - 1;
     for (let one = tokens[at]; one?.t === 'word' && paidTo.test(one.text) && k - at <= 3; one = tokens[--at]);
     const verb = tokens[at];
@@ -83,6 +91,22 @@ export function poundsPaid(tokens: readonly Token[], { figures }: Signals): read
     if (isBare(next) && next.quantity.value < 100) out[k + 1] = asAside(next, 'a price');
   }
   return out ?? tokens;
+}
+
+/** "21 pounds the kilo", "9 pounds for 500 g": where what is paid for stands; that token where nothing is. */
+function pricedBy(tokens: readonly Token[], k: number): number {
+  const word = wordAt(tokens, k + 1);
+  const at = /^(?:a|the|per|each|every|for)$/.test(word) ? k + 2 : k + 1;
+  const by = wordAt(tokens, at) === 'the' ? tokens[at + 1] : tokens[at];
+  if (by?.t === 'word') return /^(?:kilo|kg|kilogram)$/.test(by.text) && !isIngredient(tokens[at + 1]) ? at : k;
+  if (by?.t !== 'quantity' || !/^(?:kg|g)$/.test(by.quantity.unit?.id ?? '')) return k;
+  const own = tokens[k];
+  // "2.2 pounds the kilo"
+  const isSame = own?.t === 'quantity' && Math.abs(own.quantity.value / by.quantity.value - 1) < 0.25;
+  const isOfThing = isIngredient(tokens[at + 1]) || (wordAt(tokens, at + 1) === 'of' && !isStop(tokens[at + 2]));
+  // "9 pounds 500 g lard"
+  const isBy = word !== '' || /^(?:a|half) |hundred/.test(by.quantity.text);
+  return isBy && !isSame && !isOfThing ? at : k;
 }
 
 const paidTo = /^(?:me|us|him|her|them|you|about|around|only|just|nearly|almost|over|of|is|was)$/;

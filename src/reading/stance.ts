@@ -214,7 +214,7 @@ export const isWished = ({ text }: Sentence, place: number): boolean =>
 
 /** The writer took something back in the middle. */
 const takenBack =
-  /\b(?:edit :|make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait\b|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
+  /\b(?:edit :|(?<!\b(?:i|we|you) )make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait\b|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
 const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
 
 /** Something was not there, and something else took its place. */

@@ -48,7 +48,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '^(?:back )?in (?:the )?(?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december) (?:i|we|it) (?:had|used|took|made|put|was)\\b',
     `\\b(?:i|we) used to (?:make|take|use|put|have|do|weigh)\\b`,
     '^[-• "(]*(?:it |this |mine |the (?:recipe|bar|soap|mix) )?used to (?:be|have|go)\\b',
-    '^[-• "(]*(?:the |my )?(?:old|before|previously|formerly)(?: one| recipe| version| batch)? (?:[:=,]|- )',
+    '^[-• "(]*(?:the |my )?old(?: one| recipe| version| batch)? (?:[:=]|- )',
   ],
   others: [
     `^(?:my|our|her|his|the) ${kin}'?s [.:]`,

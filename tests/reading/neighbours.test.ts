@@ -154,6 +154,15 @@ test.each<[string, Readonly<Record<string, number>>]>([
     '500 g lard, 66 g lye, 150 g water\nTemperatures: fats 43, lye 31. Trace after 90 seconds.',
     { lard: 500, naoh: 66 },
   ],
+  [
+    '500 g lard at a shocking 21 pounds the kilo. Castor oil, 50 g. I make that 550 g of fat. 74 g lye',
+    { lard: 500, 'castor-oil': 50, naoh: 74 },
+  ],
+  [
+    '500 g lard, 3 pounds a hundred grams, castor oil 50 g. I make it 550 g in all. 74 g lye',
+    { lard: 500, 'castor-oil': 50, naoh: 74 },
+  ],
+  ['lard 2 pounds, 500 g olive, 190 g lye', { lard: 907.18474, 'olive-oil-virgin': 500, naoh: 190 }],
   ['500 g lard, 66 g lye, 150 g water\nTemps - 43 for the oils, 31 for the lye', { lard: 500, naoh: 66 }],
   ['500 g lard, 66 g lye, 150 g water\n\nTEMPERATURES\noils 43\nlye 31\n\nsuperfat 5', { lard: 500, naoh: 66 }],
   ['500 g lard, 66 g lye, 150 g water\nTemperature oils: 43\nTemperature lye: 31', { lard: 500, naoh: 66 }],

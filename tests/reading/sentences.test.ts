@@ -7,6 +7,7 @@ import { clean } from '../../src/reading/clean.ts';
 import { makeReader } from '../../src/reading/index.ts';
 import { layOut } from '../../src/reading/layout.ts';
 import { timesIn } from '../../src/reading/made-size.ts';
+import { plannedIn } from '../../src/reading/planned.ts';
 import { scan } from '../../src/reading/scan.ts';
 import { type Cut, Sentence, sentencesOf } from '../../src/reading/sentences.ts';
 import { lackIn, mayTell, pageTurnedIn, rightsIn, takenBackIn, takesWeight } from '../../src/reading/stance.ts';
@@ -35,6 +36,7 @@ function foundIn(cut: Cut, sentence: Sentence): readonly unknown[] {
   const [right] = rightsIn([sentence]);
   return [
     ...changesIn(sentence),
+    ...[plannedIn([sentence], 0)].filter((one) => one !== null),
     ...(mayTell(sentence) ? ['tells'] : []),
     ...(right && (right.from < Number.POSITIVE_INFINITY || right.headed) ? [right] : []),
     ...[takenBackIn([sentence], () => false), lackIn([sentence], cut.tokens, () => false)].filter(
