@@ -139,7 +139,7 @@ export function isPointing({ text }: Sentence, place: number): boolean {
     /(?:^|(?<!\b(?:leav(?:e|es|ing)|left|let|keep|kept|cured?|turned))[ ,])(?:it|its|(?<!\b[a-z]{3,} )that|this|thats) (?:is |was |are |now |only |really |actually )*$/.test(
       before,
     ) ||
-    (/\bi (?:only |actually |really )?(?:used|weighed|took|put in|went with|ended up with|settled on) (?:only )?$/.test(
+    (/\bi (?:only |actually |really )?(?:used|weighed|took|put in|went (?:with|for)|ended up with|settled (?:on|for)|decided on|chose) (?:only )?$/.test(
       before,
     ) &&
       /^ (?:[.,;:!?)]|$|and |so |but )/.test(text.slice(place + 1))) ||
@@ -164,7 +164,7 @@ export function takesWeight(sentence: Sentence, place: number): boolean {
   const behind = text.slice(place + 1);
   return (
     ((scaleSays.test(before) || onlyGot.test(before)) && !/^ (?:of )?@/.test(behind)) ||
-    (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|^(?:and |but )?(?:now|today|new|currently|this time) (?:[:=]|- ) ?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed|measured|put in|poured|went with|ended up with|settled on) (?:all )?(?:the |only |about |just )?)$/.test(
+    (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|^(?:and |but )?(?:now|today|new|currently|this time) (?:[:=]|- ) ?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed|measured|put in|poured|went (?:with|for)|ended up with|settled (?:on|for)|decided on|chose) (?:all )?(?:the |only |about |just )?)$/.test(
       before,
     ) &&
       /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for |…)/.test(

@@ -324,6 +324,16 @@ describe('a weight that was guessed', () => {
   ])('stays where something else is weighed: %s', (text) => expect(tallow(text)).toBe(1000));
 });
 
+test.each(['I went for 145', 'I chose 145 g', 'so I decided on 145 g'])(
+  'a weight that the writer settles on counts beside those of others: %s',
+  (own) => {
+    const { grams, doubts } = read(
+      `My aunt says 130 g lye, my sister says 151 g. ${own}, with it goes 330 g of water. Olive 500 g, coconut 250 g, palm 250 g.`,
+    );
+    expect([grams, doubts]).toEqual([plain, []]);
+  },
+);
+
 describe('a plan and what was done instead', () => {
   const { 'palm-oil': __, ...rest } = plain;
   test.each([
