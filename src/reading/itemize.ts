@@ -4,6 +4,7 @@ import { alsoWarm } from './also-warm.ts';
 import { askedApart, hydroxideMeant, sodaMeant } from './asked.ts';
 import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
+import { byTheKilo } from './by-the-kilo.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
@@ -90,6 +91,7 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) =
   [usedOfPacks, signal.using],
   [packOfLye, signal.asking],
   [leaveStore, signal.buying | signal.keeping | signal.price],
+  [byTheKilo, always],
   [namedBefore, signal.ofIt | signal.using],
   [sizedPacks, always],
   [setAside, always],
