@@ -5,6 +5,7 @@ import type { Quantity } from './quantities.ts';
 import type { Prim } from './scan.ts';
 import { signal } from './signal-words.ts';
 import type { Signals } from './signals.ts';
+import { wordAt } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 
 /** What the heading of a table column or a section says about the bare figures under it. */
@@ -358,6 +359,12 @@ export function headUnits(tokens: readonly Token[], lexicon: Lexicon, { all, at:
     }
     const at = part.findIndex((token) => token.t === 'word' && lexicon.units.next?.get(token.text)?.hit === found);
     const before = part[at - 1];
+    // "200 g to the kilo", "which makes the kilo"
+    if (
+      /^(?:kilo|kg|pound|ounce)$/.test(wordAt(part, at)) &&
+      /^(?:the|a|half|whole|every|each|per)$/.test(wordAt(part, at - 1))
+    )
+      continue;
     const marked =
       (before?.t === 'word' && /^(in|all|weights|weight|everything|amounts|both|by|measured)$/.test(before.text)) ||
       (before?.t === 'sign' && /^[([:_]$/.test(before.text)) ||

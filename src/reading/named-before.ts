@@ -2,7 +2,7 @@
 import { drinkless } from './items.ts';
 import { ofIt, pronoun } from './of-it.ts';
 import type { Signals } from './signals.ts';
-import { isAny, isIngredient, isMark, isMeasured, isPot, isStop, wordAt } from './token-is.ts';
+import { isAny, isIngredient, isMark, isMeasured, isPot, isStop, sentenceAt, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 import { thingOf, weighedThings } from './weighed.ts';
 
@@ -56,6 +56,12 @@ function namedLast(tokens: readonly Token[], k: number): number {
     const next = tokens[at + 1];
     if (kind === 'fat' || (kind === 'liquid' && !(next?.t === 'word' && drinkless.test(next.text)))) return at;
     if (kind === 'alkali' || kind === 'stock') return -1;
+    // "the water is from the butt, boiled, 300 g of it"
+    if (kind === 'water' && at < k - 2) {
+      const { from } = sentenceAt(tokens, k, longestWay);
+      const isFat = (one: Token): boolean => one.t === 'name' && one.meaning.kind === 'fat';
+      if (from <= at && !isAny(tokens, from, at, isFat)) return at;
+    }
     // "crushed ice, 290 g of it"
     if ((kind === 'ice' || kind === 'water') && isMark(next, ',') && at === k - 2) return -1;
   }

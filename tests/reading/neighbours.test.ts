@@ -164,6 +164,14 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ],
   ['lard 2 pounds, 500 g olive, 190 g lye', { lard: 907.18474, 'olive-oil-virgin': 500, naoh: 190 }],
   ['500 g lard, 66 g lye, 150 g water. My gran took exactly 200 g to the kilo, always. Ok?', { lard: 500, naoh: 66 }],
+  [
+    'lard 300 g, olive 200, lye 66 g, water 150 g. She washed for a family of nine, so she knows.',
+    { lard: 300, 'olive-oil-virgin': 200, naoh: 66 },
+  ],
+  [
+    'lard 300 g, olive 200, which makes half the kilo. Lye 66 g. She took 200 g to the kilo.',
+    { lard: 300, 'olive-oil-virgin': 200, naoh: 66 },
+  ],
   ['500 g lard, 66 g lye, 150 g water. A friend swears by 140 g per kilo of fat.', { lard: 500, naoh: 66 }],
   ['500 g lard, 66 g lye, 150 g water. Rule: 140 g lye to 1 kg of oil.', { lard: 500, naoh: 66 }],
   ['500 g lard, 66 g lye, 150 g water. I did it once with 30 g of lye less, it never set.', { lard: 500, naoh: 66 }],
@@ -289,6 +297,14 @@ test.each([
 
 test.each(['roast drippings', 'turkey drippings', 'drippings from the oven'])('fat of no one animal: %s', (fat) =>
   expect(readRecipe(reader, `${fat} 400 g, NaOH 56 g, water 190 g`).doubts).toHaveLength(1),
+);
+
+test.each([
+  "We have had no water since Monday, so I've used the bottled sort, 150 ml of it. 500 g lard, 66 g lye",
+  'Rain water from the butt, boiled, 150 g of it. 500 g lard, 66 g lye',
+  'Coconut oil (hard in cold water), 500 g of it. 80 g lye, 150 g water',
+])('what is weighed of it, and it was water: %s', (text) =>
+  expect(readRecipe(reader, text)).toMatchObject({ waterGrams: 150, doubts: [] }),
 );
 
 test('a solution that is called by its lye alone is asked about', () =>
