@@ -5,6 +5,8 @@ import type { Quantity } from './quantities.ts';
 import type { Purity, RecipeReading } from './reading.ts';
 import { asPurity, type Roles } from './roles.ts';
 import { type Assembly, type Row, roundTo, sameAmount } from './rows.ts';
+import { isStop } from './token-is.ts';
+import type { Token } from './tokens.ts';
 
 /** Share of alkali in the thinnest lye solution that a post may mean. */
 const thinnest = 0.12;
@@ -47,6 +49,22 @@ function besideOf(rows: readonly Row[]): { stockShare: number | null; waterSaid:
   return { stockShare: ofStock ?? ofAlkali, waterSaid, isAlone: weighed === 1 };
 }
 
+const isDry = ({ named, grams }: Row): boolean => named.meaning.kind === 'alkali' && grams !== null;
+
+/** Words before an alkali that is not the one asked for: "not NaOH", "I've only ever used NaOH", "instead of NaOH". */
+const otherwise =
+  /^(?:not|no|never|instead|rather|than|unlike|without|always|usually|normally|ever|used|before|previously)$/;
+const reach = 10;
+
+function isOtherwise(tokens: readonly Token[], { from }: Item): boolean {
+  for (let k = from - 1; k >= 0 && from - k <= reach && !isStop(tokens[k]); k--) {
+    const token = tokens[k];
+    if (token?.t === 'name' && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock')) return false;
+    if (token && 'text' in token && otherwise.test(token.text.toLowerCase())) return true;
+  }
+  return false;
+}
+
 const softSoap = /\b(liquid|soft|cream|black) soap|soap paste|schmierseife|savon noir|flussigseife|flüssigseife/i;
 
 export function readAlkali(
@@ -58,6 +76,7 @@ export function readAlkali(
   const { text, lexicon, items, tokens } = assembly.source;
   const found: Found[] = [];
   const mentioned = new Set<AlkaliId>();
+  const merely = new Set<AlkaliId>();
   const { stockShare, waterSaid, isAlone } = besideOf(rows);
   for (const item of items)
     if (
@@ -67,7 +86,14 @@ export function readAlkali(
       // "Someday I want to try KOH"
       !isForLater(tokens, item, !rows.some(isUnsaidLye))
     )
-      mentioned.add(item.named.meaning.id);
+      (isOtherwise(tokens, item) ? merely : mentioned).add(item.named.meaning.id);
+  // where one alone is asked for, the other is spoken of
+  if (mentioned.size !== 1 || rows.some(isDry)) for (const id of merely) mentioned.add(id);
+  else if (merely.size > 0 && !merely.isSubsetOf(mentioned))
+    assembly.assume(
+      'lye',
+      `I took ${lexicon.label({ kind: 'alkali', id: [...mentioned][0] ?? 'naoh' })}: the other alkali is only spoken of.`,
+    );
   /** "lye 23 g, KOH 62 g": two alkalis, of which the one by its bare name is sodium hydroxide. */
   const besideKoh = (row: Row): boolean =>
     row.grams !== null &&

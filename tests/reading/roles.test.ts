@@ -219,3 +219,15 @@ test('a step of the scale without a unit is in that of the rest', () => {
   expect(scaleStep).toBeCloseTo(28.349523125 / 20);
   expect(assumptions.map(({ text }) => text).join()).toContain('the scale');
 });
+
+test.each([
+  ['How much KOH, not NaOH?', ['koh']],
+  ['How much KOH? I usually make bars with NaOH', ['koh']],
+  ['KOH please. So far I have always used sodium hydroxide', ['koh']],
+  ['How much NaOH? Not potassium hydroxide, the other one', ['naoh']],
+  ['How much KOH do I need instead of NaOH', ['koh']],
+  ["I've never used KOH before. How much KOH?", ['koh']],
+  ['How much NaOH and KOH, as always?', ['naoh', 'koh']],
+])('of two alkalis, the one that is asked for counts: %s', (text, expected) => {
+  expect(read(`700 g sunflower, 300 g coconut. ${text}`).alkaliNamed).toEqual(expected);
+});
