@@ -293,6 +293,8 @@ const turns: readonly (readonly [meaning: string, ...said: string[]])[] = [
   [
     'x',
     'sick of\\b',
+    '(?:who|that|they|people) wash(?:es)? (?:their|his|her) (?:hands|face|feet)\\b',
+    'wash(?:es|ed|ing)? (?:my|his|her|their|your|our) hands (?:before|after|at|in|like)\\b',
     '(?:razor|carpet|rope|freezer) ?burn\\w*\\b',
     'boot of (?:the|my|our|his|her) car\\b',
     '\\d+ ?(?:kg|g|lbs?|pounds?|kilos?|tubs?|bags?) of (?:lye|naoh|koh|caustic(?: soda)?) on (?:my|our) hands\\b',

@@ -35,7 +35,7 @@ const swapping =
   '(?:swap(?:ped|ping)?|replac(?:e|ed|ing)|substitut(?:e|ed|ing)|exchang(?:e|ed|ing)|chang(?:e|ed|ing)|switch(?:ed|ing)?|trad(?:e|ed|ing)|sub(?:bed|bing)?)';
 
 const lacking =
-  '(?:had|have|got|there (?:was|were)) none|none left|ran out|run out|(?:was|were) (?:all )?(?:gone|empty|out|sold out|finished)|out of stock|didnt have (?:any|it)|dont have (?:any|it)|couldnt (?:get|find) (?:any|it)';
+  '(?:had|have|got|there (?:was|were)) none|none left|ran out|run out|(?:was|were|is|are) (?:all )?(?:gone|empty|out|sold out|finished)|out of stock|didnt have (?:any|it)|dont have (?:any|it)|couldnt (?:get|find) (?:any|it)';
 
 const outs: readonly RegExp[] = [
   `\\b${taking} out ${gone}${end}`,
@@ -51,12 +51,17 @@ const outs: readonly RegExp[] = [
 ].map((pattern) => new RegExp(pattern, 'd'));
 const itOut = new RegExp(`\\b${taking} (?:it|that|them|that one|this) (?:all |right |back )?out${end}`);
 
+const doing =
+  '(?:i |we |its |it |now |this time |just |have )*(?:use|used|take|took|put in|put|grabbed|got|its|it is|it was|was|is|went with|went for) ';
 const swaps: readonly RegExp[] = [
   `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|where it says) ${gone}`,
   `\\b(?:instead of|in place of) ${gone} (?:, )?(?:i |we |it |its )?(?:am |im |now |have |is |just )*(?:use|used|using|take|took|put|with|goes|is|its|have|had|comes|froze|boiled|weighed|poured|melted) ${comes}`,
   `\\b(?:out of|no more|no|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,40}\\b(?:so|but|used|use|using|take|took|its|and) ${comes}(?= [^#@]{0,30}\\b(?:in its place|instead|for it)\\b)`,
   `\\b(?:out of|dont have|didnt have|have no|had no|(?:was|is|were) no|havent got|couldnt get|could not get|cant get) ${gone}[^#@.]{0,30}\\b(?:so|and) (?:i |we |have |just |simply )*(?:use|used|am using|im using|take|took|put in|put|its|it is|went with) ${comes}`,
   `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking})\\b[^#@.]{0,30}(?:so|and|but|,) [^#@.]{0,20}${comes}(?= [^#@.]{0,30}\\b(?:instead|in its place|for it)\\b)`,
+  `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking}|(?:was|were|is) (?:all )?(?:missing|off|unavailable|used up))\\b[^#@.]{0,24}(?:so|but|and|,) ${doing}${comes}`,
+  `\\bno ${gone} (?:left |there |in the shop |at the shop |in stock |to be had )*(?:, |so |and |but )+${doing}${comes}`,
+  `\\b(?:it says|i wrote|i typed|i put) ${gone} (?:, )?but [^#@.]{0,20}${doing}${comes}`,
   `${gone} (?:became|turned into|was replaced by|got replaced by|went over to) ${comes}`,
   `\\bno ${gone}[^#@.]{0,30}\\b(?:instead|in its place)(?: of (?:it|that))? (?:, )?(?:i |we |it |there )?(?:am |now |have |is |just )*(?:use|used|using|take|took|put|went with|goes|went|comes) ${comes}`,
   `\\b(?:use|used|using|take|took) ${comes} for ${gone}${end}`,
@@ -139,11 +144,11 @@ const cue =
   /\b(?:still|out|none|ran|run|became|turned|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
-  /\b(?:still|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|really|actually|dont|didnt|havent|couldnt|cant|wont|where (?:it|she|he|they|the)|(?:with|for|in) (?:me|mine|her|his|the))\b|[#@] for |\bfor it\b|[-=] >/;
+  /\b(?:still|wrote|typed|finished|empty|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|really|actually|dont|didnt|havent|couldnt|cant|wont|where (?:it|she|he|they|the)|(?:with|for|in) (?:me|mine|her|his|the))\b|[#@] for |\bfor it\b|[-=] >/;
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
-const partly = /\b(?:half|part|some of|third|quarter|most of|a bit of|a little of|partly)\b/;
+const partly = /\bmore @|\b(?:half|part|some of|third|quarter|most of|a bit of|a little of|partly)\b/;
 
 /** Somebody else does it, or did. */
 const strangers =

@@ -14,7 +14,7 @@ type Age = 'old' | 'new';
 const reach = 90;
 const ages: Readonly<Record<Age, RegExp>> = {
   old: /\b(?:old|older|previous(?:ly)?|last (?:week|month|year|time|batch|spring|summer|autumn|fall|winter)|used to|before|originally|original|former|first version|back then|where i started|years ago|yesterday)\b/i,
-  new: /\b(?:new|newer|current|now|today|tonight|this (?:time|week|weekend|morning|evening)|latest|updated|revised|changed|tomorrow|mine|my (?:own )?version)\b/i,
+  new: /\b(?:new|newer|current|now|today|tonight|this (?:time|week|weekend|morning|evening)|latest|updated|revised|changed|tomorrow|halved|doubled|tripled|trebled|scaled (?:up|down)|mine|my (?:own )?version)\b/i,
 };
 
 const one = '(?: one| recipe| version| batch| list)?';

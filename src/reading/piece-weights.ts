@@ -16,8 +16,11 @@ export function barsBefore(tokens: readonly Token[], k: number): number {
 
 /** "12 bars at 100 g", "bars of 4 oz each". */
 export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: number): boolean {
+  // "for today's bars I weighed 290 g of it"
+  const isOfIt = isWord(tokens[k + 1], 'of') && (isWord(tokens[k + 2], 'it') || isIngredient(tokens[k + 2]));
   return (
     token.quantity.dim === 'mass' &&
+    !isOfIt &&
     (token.quantity.each ||
       tokens.slice(bars, k).some(isEach) ||
       tokens

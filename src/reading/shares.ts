@@ -68,22 +68,22 @@ export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Ro
 /** A share that is more than this is no superfat that anybody means. */
 const mostSuperfat = 0.25;
 
+const spoken = /\bsuper ?fat|\bsf\b/i;
+
 /** "500 g olive, 200 g coconut, 5 %": the only share, behind the last of the fats, is the superfat. */
 function looseSuperfat(assembly: Assembly, rows: readonly Row[], { share, token }: Row, roles: Roles): boolean {
   const fats = rows.filter((row) => row.named.meaning.kind === 'fat' && (row.amount || row.share));
   const isLast = fats.every((row) => row.token <= token) && fats.filter((row) => row.share).length === 1;
   const [at] = share?.numbers ?? [];
   const before = at === undefined ? undefined : assembly.source.prims[at - 1]?.text;
-  if (
-    !share ||
-    !isLast ||
-    before === '(' ||
-    share.upTo !== null ||
-    share.value > mostSuperfat ||
-    roles.superfat !== null
-  )
-    return false;
+  if (!share || !isLast || before === '(' || share.upTo !== null) return false;
+  // "at 110 % superfat": of what else could it be
+  const isOdd = share.value > 1 && roles.superfat === null && spoken.test(assembly.source.text);
+  // "she swears by 10 % superfat … at my 5 %"
+  const isOwn = before?.toLowerCase() === 'my' && share.value <= mostSuperfat;
+  if (!isOdd && !isOwn && (share.value > mostSuperfat || roles.superfat !== null)) return false;
   roles.superfat = share.value;
+  roles.superfatSaid = share;
   assembly.assume('shares', `I took "${share.text}" as the superfat.`);
   assembly.fate(share, 'used', 'superfat');
   return true;

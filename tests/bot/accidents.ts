@@ -948,6 +948,7 @@ export const accidents: readonly string[] = [
 ];
 
 export const harmless: readonly string[] = [
+  '640 g olive oil, 160 g coconut oil, 109 g lye: it is for the men who wash their hands after the garage',
   'My friend counted the 280 g as dry lye and nearly fainted.',
   'I almost choked at the price of the lye.',
   'What if I use lard instead of the palm? lye 140 g',

@@ -18,7 +18,9 @@ const more: Readonly<Record<string, number>> = {
   'blind-20': 5,
   'blind-25': 3,
   'blind-29': 4,
-  'blind-30': 8,
+  'blind-30': 6,
+  'blind-34': 2,
+  'blind-36': 4,
 };
 
 for (const set of sets) {

@@ -62,6 +62,12 @@ export const sets = [
   'blind-28',
   'blind-29',
   'blind-30',
+  'blind-31',
+  'blind-32',
+  'blind-33',
+  'blind-34',
+  'blind-35',
+  'blind-36',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

@@ -88,6 +88,7 @@ describe('a lye solution said in words', () => {
     `Stock lye (1:1). ${fats}, 292 g stock lye, 110 g water`,
     `my pre-mixed lye is 1 part NaOH to 1 part water. ${fats}, 292 g of it, 110 g water`,
     `I keep lye ready mixed, half of it is NaOH. Taking 292 g of it for ${fats}. plus 110 g water`,
+    `I keep a stock lye solution, 50 % NaOH by weight. For today's bars I weighed 292 g of it, and 110 g water. ${fats}`,
     `my NaOH stock holds 500 g per 1000 g. ${fats}, 292 g of it, 110 g water`,
     `292 g lye stock (half NaOH, half water), ${fats}, 110 g water`,
     `I have 10 kg of 50% NaOH solution. For ${fats} I used 292 g of it plus 110 g water`,
@@ -230,4 +231,12 @@ test.each([
   ['How much NaOH and KOH, as always?', ['naoh', 'koh']],
 ])('of two alkalis, the one that is asked for counts: %s', (text, expected) => {
   expect(read(`700 g sunflower, 300 g coconut. ${text}`).alkaliNamed).toEqual(expected);
+});
+
+test('behind the fats, the own superfat counts beside that of somebody else, and one that cannot be is asked about', () => {
+  const fats = '650 g olive oil, 250 g coconut oil and 100 g cocoa butter';
+  expect(read(`The woman at the market swears by 10 % superfat. Lye for ${fats}, at my 5 %?`).superfat).toBeCloseTo(
+    0.05,
+  );
+  expect(doubts(`lye for ${fats} at 110 % superfat`)).toEqual(['superfat-odd']);
 });

@@ -49,6 +49,7 @@ describe('of an older recipe and a newer one', () => {
     `Old recipe: ${older}\n\nNew recipe: ${newer}\n\nIs the lye ok?`,
     `Last year I made ${older}.\n\nToday I made ${newer}.\n\nRight?`,
     `${older}\n\nThat one was perfect, no need to check it.\n\n${newer}`,
+    `The old card said ${older}.\n\nToo much, so I doubled everything: ${newer}. Did I do it right?`,
     `> ${older}\n\nToo slimy for me, I take ${newer}. No difference in the rest. Right?`,
     `> ${older}\nI changed it. New: ${newer}\nis the new one ok?`,
     `> ${older}\nmine is: ${newer}\ncheck mine?`,
