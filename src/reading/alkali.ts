@@ -49,20 +49,24 @@ function besideOf(rows: readonly Row[]): { stockShare: number | null; waterSaid:
   return { stockShare: ofStock ?? ofAlkali, waterSaid, isAlone: weighed === 1 };
 }
 
-const isDry = ({ named, grams }: Row): boolean => named.meaning.kind === 'alkali' && grams !== null;
+const isWeighedLye = ({ named, grams }: Row): boolean =>
+  (named.meaning.kind === 'alkali' || named.meaning.kind === 'stock') && grams !== null;
 
-/** Words before an alkali that is not the one asked for: "not NaOH", "I've only ever used NaOH", "instead of NaOH". */
-const otherwise =
-  /^(?:not|no|never|instead|rather|than|unlike|without|always|usually|normally|ever|used|before|previously)$/;
+/** Words before an alkali that is not the one asked for: "not NaOH", "instead of NaOH"; "I've only ever used NaOH". */
+const denying = /^(?:not|no|never|instead|rather|than|unlike|without)$/;
+const habitual = /^(?:always|usually|normally|ever|used|before|previously)$/;
 const reach = 10;
 
-function isOtherwise(tokens: readonly Token[], { from }: Item): boolean {
+function spokenOf(tokens: readonly Token[], { from }: Item): 'denied' | 'habit' | null {
+  let told: 'habit' | null = null;
   for (let k = from - 1; k >= 0 && from - k <= reach && !isStop(tokens[k]); k--) {
     const token = tokens[k];
-    if (token?.t === 'name' && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock')) return false;
-    if (token && 'text' in token && otherwise.test(token.text.toLowerCase())) return true;
+    if (token?.t === 'name' && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock')) break;
+    const word = token && 'text' in token ? token.text.toLowerCase() : '';
+    if (denying.test(word)) return 'denied';
+    if (habitual.test(word)) told = 'habit';
   }
-  return false;
+  return told;
 }
 
 const softSoap = /\b(liquid|soft|cream|black) soap|soap paste|schmierseife|savon noir|flussigseife|flüssigseife/i;
@@ -77,6 +81,7 @@ export function readAlkali(
   const found: Found[] = [];
   const mentioned = new Set<AlkaliId>();
   const merely = new Set<AlkaliId>();
+  const denied = new Set<AlkaliId>();
   const { stockShare, waterSaid, isAlone } = besideOf(rows);
   for (const item of items)
     if (
@@ -85,11 +90,18 @@ export function readAlkali(
       item.named.meaning.id !== 'unsaid' &&
       // "Someday I want to try KOH"
       !isForLater(tokens, item, !rows.some(isUnsaidLye))
-    )
-      (isOtherwise(tokens, item) ? merely : mentioned).add(item.named.meaning.id);
-  // where one alone is asked for, the other is spoken of
-  if (mentioned.size !== 1 || rows.some(isDry)) for (const id of merely) mentioned.add(id);
-  else if (merely.size > 0 && !merely.isSubsetOf(mentioned))
+    ) {
+      const { id } = item.named.meaning;
+      const spoken = spokenOf(tokens, item);
+      (spoken === null ? mentioned : merely).add(id);
+      if (spoken === 'denied') denied.add(id);
+    }
+  // where one alone is asked for, the other is spoken of; "I've never used KOH. How much lye?" asks for either
+  const isWeighed = rows.some(isWeighedLye);
+  if (!isWeighed && mentioned.size === 0 && denied.size > 0 && assembly.asksForAlkali())
+    assembly.doubts.push({ id: 'which-alkali', said: 'lye' });
+  if (mentioned.size !== 1 || isWeighed) for (const id of merely) mentioned.add(id);
+  else if (!merely.isSubsetOf(mentioned))
     assembly.assume(
       'lye',
       `I took ${lexicon.label({ kind: 'alkali', id: [...mentioned][0] ?? 'naoh' })}: the other alkali is only spoken of.`,

@@ -229,6 +229,7 @@ test.each([
   ['How much KOH do I need instead of NaOH', ['koh']],
   ["I've never used KOH before. How much KOH?", ['koh']],
   ['How much NaOH and KOH, as always?', ['naoh', 'koh']],
+  ['I usually use KOH. How much lye?', ['koh']],
 ])('of two alkalis, the one that is asked for counts: %s', (text, expected) => {
   expect(read(`700 g sunflower, 300 g coconut. ${text}`).alkaliNamed).toEqual(expected);
 });
@@ -240,3 +241,8 @@ test('behind the fats, the own superfat counts beside that of somebody else, and
   );
   expect(doubts(`lye for ${fats} at 110 % superfat`)).toEqual(['superfat-odd']);
 });
+
+test.each(["I've never used KOH before. How much lye?", 'How much lye? No KOH please'])(
+  'an alkali that is only denied is not taken unasked: %s',
+  (text) => expect(doubts(`700 g sunflower, 300 g coconut. ${text}`)).toContain('which-alkali'),
+);
