@@ -18,6 +18,10 @@ export function inOneLine(lines: readonly string[]): string[] {
   return [`I took ${parts.join('; ')}.`, ...lines.filter((line) => !plain.includes(line))];
 }
 
+/** "coconut 225" by itself; of several the names alone, as what was read has their figures. */
+const figuresOf = (said: readonly string[]): string =>
+  said.length === 1 ? `"${said[0]}"` : listed([...new Set(said.map((one) => one.replace(/ \S*\d\S*$/, '')))]);
+
 /** `pure`: the sodium hydroxide was taken as pure, which the line about "lye" can say too. */
 export function assumptionsOf(reading: RecipeReading, pure: boolean): string[] {
   const plain: string[] = [];
@@ -28,8 +32,7 @@ export function assumptionsOf(reading: RecipeReading, pure: boolean): string[] {
     if (said !== undefined && as !== undefined && (id === 'plain-name' || id === 'abbreviation')) {
       const meant = inSentence(as);
       if (meant !== said.toLowerCase()) plain.push(`"${said}" as ${meant}`);
-    } else if (said !== undefined && as !== undefined && id === 'unit')
-      units.set(as, [...(units.get(as) ?? []), `"${said}"`]);
+    } else if (said !== undefined && as !== undefined && id === 'unit') units.set(as, [...(units.get(as) ?? []), said]);
     else if (said !== undefined && as !== undefined && id === 'spelling')
       rest.push(`I took "${said}" as ${inSentence(as)}.`);
     else if (said !== undefined && id === 'left-out') left.push(`"${said}"`);
@@ -38,7 +41,7 @@ export function assumptionsOf(reading: RecipeReading, pure: boolean): string[] {
   return [
     ...rest,
     ...(plain.length > 0 ? [`I took ${listed(plain)}.`] : []),
-    ...[...units].map(([unit, said]) => `I took ${listed(said)} in ${unit}, the unit of the rest.`),
+    ...[...units].map(([unit, said]) => `I took ${figuresOf(said)} in ${unit}, as the rest.`),
     ...(left.length > 0
       ? [`I took ${listed(left)} as no amount of anything, and left ${left.length > 1 ? 'them' : 'it'} out.`]
       : []),

@@ -74,7 +74,7 @@ function stepOf(assembly: Assembly, quantity: Quantity, token: number): number |
   const unit = quantity.dim === 'bare' && quantity.value < 1 ? unitFor(assembly, token) : null;
   const { dim, value } = unit ? withUnit(quantity, unit.unit) : quantity;
   if (dim !== 'mass' || value < ownSteps.least || value > ownSteps.most) return null;
-  if (unit) assembly.assume('unit', `I took the scale's ${quantity.text} in ${unit.unit}, the unit of the rest.`);
+  if (unit) assembly.assume('unit', `I took the scale's ${quantity.text} in ${unit.unit}, as the rest.`);
   return value;
 }
 

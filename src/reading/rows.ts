@@ -174,7 +174,7 @@ export function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, to
       return null;
     }
     if (found.assumed && matters)
-      assembly.assume('unit', `I took "${named.text} ${quantity.text}" in ${found.unit}, the unit of the rest.`, {
+      assembly.assume('unit', `I took "${named.text} ${quantity.text}" in ${found.unit}, as the rest.`, {
         said: `${named.text} ${quantity.text}`,
         as: found.unit,
       });
