@@ -30,20 +30,19 @@ export const cue = {
 /** Every word in the plural as well. */
 const andMany = (list: string): string => list.replace(/\S+/g, '$& $&s');
 
-const paper = andMany(
-  'recipe book card sheet leaflet video blog website page printout magazine calendar booklet instruction calc calculator plan app slip note handout chart',
-);
-const kin = andMany(
-  'sister brother mother mum mom mam dad father aunt auntie uncle gran granny grandma grandmother nan neighbour neighbor friend colleague cousin teacher husband wife daughter son',
-);
+/** What a recipe is written on, and who may have made another one. */
+export const papers =
+  'recipe book card sheet leaflet video blog website page printout magazine calendar booklet instruction calc calculator plan app slip note handout chart';
+export const relations =
+  'sister brother mother mum mom mam dad father aunt auntie uncle gran granny grandma grandmother nan neighbour neighbor friend colleague cousin teacher husband wife daughter son';
 const seasons =
   'spring summer autumn fall winter january february march april may june july august september october november december';
 
 /** The words of each. */
 const wordsOf: Readonly<Record<keyof typeof cue, string>> = {
-  told: `${paper} planned theory target paper supposed written original what meant wanted intended going`,
+  told: `${andMany(papers)} planned theory target paper supposed written original what meant wanted intended going`,
   once: `${seasons} ignore forget disregard scrap never bar bars recipe batch ago last previous earlier old former other first used`,
-  others: `${kin} her his their he she they one recipe batch version`,
+  others: `${andMany(relations)} her his their he she they one recipe batch version`,
   later: 'next planned plan plans if later day',
   mine: 'scale scales proper right correct final corrected true mine my pot version new current what do make made take use bowl pan put took used weighed did done poured went weigh only had real actual fact this me like want prefer now today tonight yesterday reality really actually second third fourth 2nd 3rd 4th',
   numbered:

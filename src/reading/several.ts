@@ -52,13 +52,14 @@ const alkali = /\b(?:naoh|koh|lye|caustic|hydroxide|lauge|soude|potasse|sosa|pot
 
 const paragraphs = /\n[ \t]*(?:[-=*_]{3,}[ \t]*)?(?:\n[ \t]*)+/g;
 
-function paragraphsOf(post: string): readonly Part[] {
+/** What stands between such gaps. */
+function partsBetween(post: string, gaps: RegExp): readonly Part[] {
   const parts: Part[] = [];
   let from = 0;
-  paragraphs.lastIndex = 0;
-  for (let gap = paragraphs.exec(post); gap; gap = paragraphs.exec(post)) {
+  gaps.lastIndex = 0;
+  for (let gap = gaps.exec(post); gap; gap = gaps.exec(post)) {
     parts.push({ from, to: gap.index });
-    from = paragraphs.lastIndex;
+    from = gaps.lastIndex;
   }
   parts.push({ from, to: post.length });
   return parts;
@@ -115,7 +116,11 @@ function unnumberedIn(post: string): readonly Part[] {
   const first = alkaliFrom(post, 0);
   if (alkaliFrom(post, first) > post.length) return [];
   const lines = linesOf(post);
-  const ways = [() => (post.includes('>') ? quotedOrNot(post, lines) : []), () => paragraphsOf(post), () => lines];
+  const ways = [
+    () => (post.includes('>') ? quotedOrNot(post, lines) : []),
+    () => partsBetween(post, paragraphs),
+    () => lines,
+  ];
   for (const way of ways) {
     const parts = wholeOf(post, way());
     if (parts.length === 0) continue;
@@ -133,15 +138,7 @@ const sentences = /[.?!](?=\s)|\n/g;
 /** "The single batch is …. Doubled that makes …": sentences that are each a whole recipe; none in a post that asks nothing. */
 function sentencesIn(post: string): readonly Part[] {
   if (!post.includes('?') || alkaliFrom(post, alkaliFrom(post, 0)) > post.length) return [];
-  const parts: Part[] = [];
-  let from = 0;
-  sentences.lastIndex = 0;
-  for (let end = sentences.exec(post); end; end = sentences.exec(post)) {
-    parts.push({ from, to: end.index });
-    from = sentences.lastIndex;
-  }
-  parts.push({ from, to: post.length });
-  const whole = wholeOf(post, parts);
+  const whole = wholeOf(post, partsBetween(post, sentences));
   return whole.every(({ from, to }) => hasAmounts(post.slice(from, to), 3)) ? whole : [];
 }
 

@@ -3,7 +3,7 @@
  * batch, of somebody else's, of one to come. A telling carries on from one sentence to the next until another begins or
  * the line ends; one that stands over a list, up to the list's end.
  */
-import { cue } from './cue-words.ts';
+import { cue, papers, relations } from './cue-words.ts';
 import type { Sentence } from './sentences.ts';
 import type { Token } from './tokens.ts';
 
@@ -18,13 +18,12 @@ interface Opening {
   readonly numbered: boolean;
 }
 
-const paper =
-  '(?:recipe|book|card|sheet|leaflet|video|blog|website|page|printout|magazine|calendar|booklet|instructions?|calc(?:ulator)?|plan|app|slip|note|handout|chart)s?';
+const anyOf = (words: string): string => `(?:${words.replaceAll(' ', '|')})`;
+const paper = `${anyOf(papers)}s?`;
 const whose = "(?:the|my|our|her|his|their|your|this|that|a|an|old|original|first|full|course|@|[\\p{L}']+s)";
 const batch =
   '(?:one|ones|batch|batches|bars?|loaf|soap|soaps|recipe|try|go|attempt|round|version|time|tub|bag|week|month|year)';
-const kin =
-  '(?:sister|brother|mother|mum|mom|mam|dad|father|aunt|auntie|uncle|gran|granny|grandma|grandmother|nan|neighbour|neighbor|friend|colleague|cousin|teacher|husband|wife|daughter|son)';
+const kin = anyOf(relations);
 const earlier = '(?:last|previous|earlier|old|former|other)';
 
 const patterns: Readonly<Record<Telling, readonly string[]>> = {
