@@ -1,5 +1,7 @@
 /** Texts of many hands. `accidents` must get first aid; `harmless` must not, because they are about a recipe or a bar. */
 export const accidents: readonly string[] = [
+  'Poured lye. It went faster than I could jump, now my feet hurt',
+  'The lye was in a cup. Before I could stop him my boy took it, lips are sore',
   'I read the label over the jug and nearly fainted from the fumes of the lye',
   'lye ran over the palm',
   'lard 500 g, coconut 200 g, 98 g NaOH, 200 g water. My boy coughs since, and his throat burns',

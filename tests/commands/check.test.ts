@@ -220,3 +220,10 @@ test('a superfat of 20 % that was meant is no fault', async () => {
   expect(JSON.stringify(meant.body)).toContain('Nothing to change for 20 %');
   expect((await answer('800 g coconut oil, 110 g NaOH, 280 g water')).lead).toContain('Too little alkali');
 });
+
+test('what a stock solution was before water was added is no contradiction', async () => {
+  const { warnings } = await answer(
+    'My stock solution is 50 % sodium hydroxide. 800 g olive oil, 400 g coconut oil, 360 g of the stock lye, 190 g water',
+  );
+  expect(warnings.join()).not.toContain('solution; these amounts give');
+});

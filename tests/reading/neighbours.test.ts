@@ -395,3 +395,12 @@ test.each([
   const { doubts, purity } = readRecipe(reader, `lard 500 g. ${alkali}. How much KOH?`);
   expect([doubts, purity?.nominal]).toEqual([[], pure]);
 });
+
+test.each([
+  'How much lye? I usually do 500 g',
+  'How much lye? Never made more than 2 kg',
+  "I've never gone over 2 kg before. How much lye?",
+])('what somebody makes as a rule, or never did, is no weight of this batch: %s', (said) => {
+  const rows = 'olive 500 g, coconut 300 g, lard 200 g.';
+  expect(weighed(`${rows} ${said}`)).toEqual({ 'olive-oil-virgin': 500, 'coconut-oil': 300, lard: 200 });
+});
