@@ -294,9 +294,6 @@ function isShareOfElse(tokens: readonly Token[], k: number): boolean {
   return notOfFat.test(spoken(tokens[k + skip])) && !isIngredient(tokens[k + skip + 1]);
 }
 
-/** "A family of nine". */
-const crowds = /^(?:family|household|crew|team|group|class|party|crowd|flock|herd|brood|litter|table|queue)$/;
-
 /** Degrees without a unit, of a pot or of a lye. */
 const warm = { least: 15, most: 220 } as const;
 
@@ -372,8 +369,6 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
       aside(k, drunk);
       putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
     } else if (isWarmth(tokens, k, token)) aside(k, 'a temperature');
-    else if (spoken(tokens[k - 1]) === 'of' && crowds.test(spoken(tokens[k - 2])) && !isIngredient(tokens[k + 1]))
-      aside(k, 'a count');
   };
   const share = (k: number, token: Figure): void => {
     const flake = flakeAt(tokens, k, token);
