@@ -57,17 +57,45 @@ interface Sized {
 }
 
 const amount = String.raw`\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?)\b`;
-const leastAmounts = 3;
+const leastAmounts = 2;
 const amountsIn = (text: string): number => (text.match(new RegExp(amount, 'gi')) ?? []).length;
 
-const partOf = '(?<part>half|a half|double|twice|a third|a quarter)';
+const numeral = '\\d+(?:[.,]\\d+)?|two|three|four|five|six|one and a half|two and a half';
+const partOf = `(?<part>(?:a )?half|double|twice|triple|treble|quadruple|a third|a quarter|(?:${numeral})(?: times| ?[x×]))`;
 const whole =
-  '(?:everything|all of (?:it|that|them|this|the above)|all that|all|it|that|the (?:recipe|lot|whole (?:thing|recipe|lot)|amounts?|batch|above))';
-/** "I made exactly half of everything", "I doubled it all": behind the recipe it was done with. */
+  '(?:everything|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|the (?:recipe|lot|whole (?:thing|recipe|lot)|amounts?|batch|above))';
+const lightly = '(?:(?:only|just|then|actually|exactly|really|now|a) )*';
+/** What somebody did, or is about to do. */
+const doing =
+  "(?:(?:\\b(?:i|we)(?:['’]?(?:ve|m|re|ll|d)| have| am| are| will| would like to)? |(?<=^|[\\n.!?(] ?))(?:only |just |then |actually |exactly )?(?:ma(?:d|k)e|making|did|do|doing|took|take|taking|used?|using|weighed|cook(?:ed)?|mixed|poured|want|need|want to make|going to make))";
+/** What may follow: "I took half of it out" is said of the batter, "half that price" of something else. */
+const ends =
+  '(?=\\s*(?:$|[-.,;:!?()–—]|(?:please|pls|now|today|tonight|though|because|since|as|so|but|then|this|only|here|instead|in total|in the end|and (?:i|we|it|now|want|wonder)|for (?:now|today|this|(?:the |my |a |two |three |2 |3 )?(?:\\w+ )?(?:mou?lds?|loa(?:f|ves)|trays?|pans?|tins?)))\\b))';
+/** "I made exactly half of everything", "I doubled it all", "I take all of it times 3": behind the recipe it is done with. */
 const done = new RegExp(
-  `\\b(?:i|we)(?:'ve| have)? (?:(?:only|just|then|actually|exactly) )?(?:(?:made|did|took|used|weighed|cooked|mixed|poured) (?:(?:only|just|exactly) )?${partOf} (?:of |the )?${whole}\\b|(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b)`,
+  `${doing} ${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|${doing} ${lightly}${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|\\b(?:i|we)(?:['’]ve| have)? ${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b`,
   'i',
 );
+/** "Half a batch of this, please", "everything twice", and "(x2)" in a line of its own, behind the recipe. */
+const short =
+  /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot) (?<verb>twice)\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
+/** "I made three times this recipe: …": over the recipe it is done with. */
+const over = new RegExp(
+  `(?:${doing} ${lightly}${partOf} |${doing} ${lightly}(?<size>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) )(?:of )?this(?: one| recipe| batch| list)?[ \\t]*:`,
+  'i',
+);
+/** "Doubling my recipe: …": nobody knows whether the figures are those before or behind it. */
+const either =
+  /(?:^|[\n.!?] ?)(?:(?:i['’]?m|i am|we['’]?re|we are) )?(?:doubling|halving|tripling|trebling|multiplying) (?:my|the|this|our|her|his) (?:\w+ )?(?:recipe|batch|card|list)[ \t]*:|(?:^|\n)[ \t]*(?:x ?\d|\d ?[x×])[ \t]*:/i;
+const counted: Readonly<Record<string, number>> = {
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  'one and a half': 1.5,
+  'two and a half': 2.5,
+};
 /** "How much lye for the half batch?" */
 const ofPart =
   /\b(?:lye|naoh|koh|caustic|hydroxide|alkali|how much)\b[^.?!\n]{0,60}\b(?:for|of|in) (?:the|a|my|this|that) (?<part>half|double|triple|quarter)[ -]?(?:batch|recipe|one|size|loaf|lot)?\s*(?:batch |please|now|then)?\?/i;
@@ -86,36 +114,61 @@ const byVerb: Readonly<Record<string, number>> = {
   'a quarter': 0.25,
   quarter: 0.25,
 };
-const factorOf = (word: string): number | undefined => words[word] ?? byVerb[word];
+/** "Half", "three times", "1.5 x". */
+function factorOf(said: string): number | undefined {
+  const word = said.toLowerCase();
+  const number = word.replace(/ ?(?:times|[x×])$/, '').trim();
+  const factor = words[word] ?? byVerb[word] ?? counted[number] ?? Number(number.replace(',', '.'));
+  return factor > 0 && factor <= mostTimes ? factor : undefined;
+}
+const mostTimes = 100;
+
+/** The batter was parted, or the recipe is one for another day. */
+const parted =
+  /\b(?:the (?:rest|remainder|other (?:half|part|third))|remaining|half (?:of it )?(?:went|goes|is|was) (?:to|for))\b/i;
+const mightBe =
+  /\b(?:if|when|once|before|could|can|should|might|would(?! like)|may|later|usually|normally|always|sometimes|next)\b/i;
 
 /** A recipe told whole, of which a part was made, or is asked about. */
 function madeInPart(post: string): Sized | null {
+  const above = over.exec(post);
+  if (above && amountsIn(post.slice(0, above.index)) === 0 && !mightBe.test(above[0])) {
+    const factor = factorOf(above.groups?.['part'] ?? above.groups?.['size'] ?? '');
+    return factor === undefined ? null : { text: post.replace(above[0], ' '), factor, said: [above[0]] };
+  }
   const asks = ofPart.exec(post);
-  const did = done.exec(post);
+  const did = done.exec(post) ?? short.exec(post);
   const said = did ?? asks;
   if (!said) return null;
   const before = post.slice(0, said.index);
-  const behind = post.slice(said.index);
+  const behind = post.slice(said.index).replace(/^\s+/, '');
   const sentence = behind.split(/[.!?\n](?!\d)/, 1)[0] ?? '';
-  if (amountsIn(before) < leastAmounts - (asks ? 1 : 0) || amountsIn(sentence) > 0) return null;
+  if (amountsIn(before) < leastAmounts || amountsIn(sentence) > 0) return null;
   // it was made smaller before it was told
   if (amountsIn(behind) > 1) return null;
-  if (did && (another.test(sentence) || /\b(?:if|when|once|before)\b[^.!?\n]*$/i.test(before))) return null;
+  if (did && (another.test(sentence) || parted.test(post))) return null;
+  const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
+  if (did && (mightBe.test(since) || mightBe.test(sentence))) return null;
   const size = (said.groups?.['part'] ?? '').toLowerCase();
   if (!did && !full.test(before) && !(/^(?:double|triple)$/.test(size) && !/\b(?:double|triple)/i.test(before)))
     return null;
-  const factor = factorOf((said.groups?.['part'] ?? said.groups?.['verb'] ?? '').toLowerCase());
+  const { part, by, verb, times } = said.groups ?? {};
+  const factor = factorOf(part ?? by ?? verb ?? times ?? '');
   if (factor === undefined) return null;
-  if (did) return { text: post.replace(sentence, ' '), factor, said: [sentence] };
+  // what else the sentence says is still read
+  const words = /\d/.test(sentence.replace(said[0].trim(), '')) ? said[0] : sentence;
+  if (did) return { text: post.replace(words, ' '), factor, said: [words] };
   return { text: post.replace(said[0], said[0].replace(/ (?:for|of|in) \w+ \w+[ -]?[^?]*\?$/, '?')), factor, said: [] };
 }
+
+/** What all of these have in common. */
+const sized =
+  /\b(?:half|halved|doubled?|twice|tripled?|trebled|quadrupled|third|quarter|times)\b|(?<![\w×])[x×] ?\d|\d ?[x×](?![\w×])/i;
 
 /** The post without the words that ask for it in another size, and by what all is multiplied. */
 export function timesAll(post: string): Sized {
   const none: Sized = { text: post, factor: null, said: [] };
-  const part = /\b(?:half|halved|doubled?|twice|tripled?|trebled|quadrupled|third|quarter)\b/i.test(post)
-    ? madeInPart(post)
-    : null;
+  const part = sized.test(post) ? madeInPart(post) : null;
   if (part) return part;
   if (!/\b(?:all|everything|lot|thing|each|recipe|book|above|amounts?|list|original|card)\b/i.test(post)) return none;
   if (!mayAsk(post)) return none;
@@ -142,6 +195,14 @@ export function timesAll(post: string): Sized {
   }
   const [factor] = factors;
   return factors.size === 1 && factor !== undefined && factor > 0 && factor <= 100 ? { text, factor, said } : none;
+}
+
+/** What the answer says where a post is told to be of another size, and its figures may be those before it. */
+export function asTheyStand(post: string): string | null {
+  const found = either.exec(post);
+  return found && !/[-=]>|→|\b(?:now|was|were|instead|originally)\b/i.test(post)
+    ? `I took the amounts as they stand ("${found[0].replace(/^[\s.!?]+/, '').replace(/\s*:$/, '')}").`
+    : null;
 }
 
 /** The recipe with every amount times `factor`. */

@@ -26,6 +26,7 @@ import {
   sameAmount,
   weighedAs,
 } from './rows.ts';
+import { withoutTwin } from './scaled-twin.ts';
 import { rawText } from './scan.ts';
 import { choices } from './several.ts';
 import { crossShares, settleShares } from './shares.ts';
@@ -130,11 +131,13 @@ export function assemble(source: Source): RecipeReading {
   if (source.disordered) assembly.doubts.push({ id: 'disordered' });
   const roles = readRoles(assembly, binding);
   loosePurity(assembly, roles);
-  const rows = weighed(assembly, withRest(assembly, withoutTalk(assembly, rowsOf(assembly, binding)), roles), roles);
+  const all = weighed(assembly, withRest(assembly, withoutTalk(assembly, rowsOf(assembly, binding)), roles), roles);
+  const isTwice = source.several.numbered.length === 1 && twoRecipes(assembly, all);
+  const rows = (isTwice ? withoutTwin(assembly, all) : null) ?? all;
   const of = byKind(rows);
 
   unknownNames(assembly, rows);
-  const isSeveral = twoRecipes(assembly, rows) || source.several.numbered.length > 1;
+  const isSeveral = (isTwice && rows === all) || source.several.numbered.length > 1;
   if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.several) });
   const prose = rows.length >= 3 && linesOf(tokens).length <= 3;
   const fatRows = of('fat');

@@ -1,5 +1,5 @@
 import type { Catalogue } from '../catalogue/types.ts';
-import { multiplied, timesAll } from './another-size.ts';
+import { asTheyStand, multiplied, timesAll } from './another-size.ts';
 import { assemble } from './assemble.ts';
 import { bind, settledOn } from './bind.ts';
 import { itemize, type Reader } from './itemize.ts';
@@ -79,7 +79,9 @@ function readPart(reader: Reader, input: string, several: Several, settled: Sett
     ? first
     : (withoutMisfit(post, first, again, catalogue) ??
       (first.doubts.length === 0 ? first : (amongTalk(post, first, again, catalogue) ?? first)));
-  return factor === null ? whole : multiplied(whole, factor, said);
+  if (factor !== null) return multiplied(whole, factor, said);
+  const stand = asTheyStand(post);
+  return stand ? { ...whole, assumptions: [...whole.assumptions, { id: 'number', text: stand }] } : whole;
 }
 
 function readOne(reader: Reader, several: Several, settled: Settled | null): RecipeReading {

@@ -302,8 +302,43 @@ describe('a recipe in another size', () => {
     [`I halved the recipe: ${fats}, NaOH 78 g, water 160 g. Is the lye right?`, 400],
     [`${fats}, NaOH 78 g, water 160 g. I made half of it last month. Is the lye right?`, 400],
     [`${fats}, NaOH 78 g, water 160 g. I may make only half of it next time. Is the lye right?`, 400],
+    [`${fats}, NaOH 78 g, water 160 g. I took it all times 3!`, 1200],
+    [`${fats}, NaOH 78 g, water 160 g, and I made all that times three.`, 1200],
+    [`${fats}, NaOH 78 g, water 160 g. made 1.5x of it`, 600],
+    [`${fats}, NaOH 78 g, water 160 g. Half a batch of this please, is it ok?`, 200],
+    [`${fats}, NaOH 78 g, water 160 g. Everything twice, for the big mould.`, 800],
+    [`${fats.replace(', ', '\n')}\nNaOH 78 g\nwater 160 g\n(x2, I have two moulds)`, 800],
+    [`I made one and a half times this recipe: ${fats}, NaOH 78 g, water 160 g.`, 600],
+    [`${fats}. I only want half. How much lye?`, 200],
+    [`${fats}, NaOH 78 g, water 160 g. We used half of it up in a month.`, 400],
+    [`${fats}, NaOH 78 g, water 160 g. I poured half of it and coloured the rest green.`, 400],
+    [`${fats}, NaOH 78 g, water 160 g. I have made this three times, always fine.`, 400],
+    [`${fats}, NaOH 78 g, water 160 g. If it works I'll make three times this.`, 400],
+    [`Doubling my recipe: ${fats}, NaOH 78 g, water 160 g. Is the lye right?`, 400],
   ])('is multiplied where that is asked for: %s', (text, grams) =>
     expect(read(text).grams['olive-oil-virgin']).toBe(grams),
+  );
+});
+
+describe('a recipe told in two sizes', () => {
+  const small = 'olive 400 g, coconut 200 g, NaOH 84 g, water 180 g';
+  const big = 'olive 800 g, coconut 400 g, NaOH 168 g, water 360 g';
+  test.each([
+    [`The card said ${big}. Too much for two, so I halved everything: ${small}. Is the lye okay?`, 400],
+    [`Test: ${small.slice(0, 28)}. Doubled: ${big.slice(0, 28)}. How much NaOH do I need?`, 800],
+    [`Doubled it. Was ${small}. Now ${big}. ok?`, 800],
+    [`${big}.\nHalved: ${small}.`, 400],
+    [`Recipe: ${small}. Times two that makes ${big}. Is that right?`, 800],
+    [`Single: ${small}\nDouble: ${big}\nI made the double.`, 800],
+    [`Single: ${small}\nDouble: ${big}\nIn the end I made the single one.`, 400],
+    [`Full size is ${big}. I did half: ${small.replace('84', '94')}.`, 400],
+  ])('is the one that was made of it: %s', (text, grams) => {
+    const { grams: got, doubts } = read(text);
+    expect([got['olive-oil-virgin'], doubts]).toEqual([grams, []]);
+  });
+  test.each([`${small}. Or ${big}?`, `Single: ${small}. Double: ${big}. Which one is right?`])(
+    'is asked about where nobody says which: %s',
+    (text) => expect(read(text).doubts).toContain('two-recipes'),
   );
 });
 
