@@ -16,6 +16,7 @@ import type { Store } from './store/port.ts';
 export type { Action, Answer, Block, BlockKind, Fault, Picture } from './answer/types.ts';
 export type { LogEntry } from './bot/core.ts';
 export { makeQueues } from './bot/queue.ts';
+export { makeRecent } from './bot/recent.ts';
 export type { Where } from './bot/rooms.ts';
 export type { Asked, Bot, Reply, Ring, Teller } from './bot/types.ts';
 export type { AnyCommand as Declaration, Later } from './commands/define.ts';

@@ -8,6 +8,7 @@ import {
   type Answer,
   type Fault,
   inert,
+  makeRecent,
   markdown,
   offersOf,
   type Picture,
@@ -58,12 +59,18 @@ const short = (text: string, most: number): string => {
 
 const said = (reply: Reply): Answer | Fault => (reply.ok ? reply.answer : reply.fault);
 
+/** Of the last answers, which come again with each press of their buttons. */
+const fingerprints = makeRecent<Answer | Fault, string>(4);
+const drawings = makeRecent<Answer | Fault, Drawn>(4);
+
 /** Tells whether the same words still lead to the same figures. */
 export function fingerprintOf(reply: Reply): string {
-  const figures = reply.ok
-    ? reply.answer.command + JSON.stringify(reply.answer.result)
-    : reply.fault.code + reply.fault.message;
-  return checksum(figures);
+  const all = said(reply);
+  const known = fingerprints.get(all);
+  if (known !== undefined) return known;
+  const made = checksum('lead' in all ? all.command + JSON.stringify(all.result) : all.code + all.message);
+  fingerprints.set(all, made);
+  return made;
 }
 
 /** Buttons up to two rows; more candidates become a choice. */
@@ -96,10 +103,18 @@ function draw(all: Answer | Fault, max: number): Drawn {
   };
 }
 
+function drawnOf(all: Answer | Fault, call: string): Drawn {
+  const known = call === '' ? drawings.get(all) : undefined;
+  if (known) return known;
+  const made = draw(all, limits.content - call.length);
+  if (call === '') drawings.set(all, made);
+  return made;
+}
+
 export function show(reply: Reply, view: View, states: States): Shown {
   const all = said(reply);
   const call = view.calls === undefined ? '' : `<@${view.calls}> `;
-  const drawn = draw(all, limits.content - call.length);
+  const drawn = drawnOf(all, call);
   const count = drawn.onlyFile ? 2 : drawn.pages.length;
   const page = Math.min(Math.max(0, view.page), drawn.pages.length - 1);
   const rest = count > 1 || ('lead' in all && all.body.some(({ kind }) => kind === 'picture' || kind === 'file'));

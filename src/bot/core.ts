@@ -101,7 +101,8 @@ export function createBot(options: BotOptions): Bot {
     const own = contextFor(me.context, session, turn);
     const name = () => told ?? naming(own.used(), command.id, session, turn, me.context);
     const memory = async () => (heard.again ? null : keeper.memory(asked, at));
-    const outcome = await run(command, body, own, heard, memory, name);
+    const known = turn === null && told === null ? me.outcomes.get(command.id, body) : null;
+    const outcome = known ?? (await run(command, body, own, heard, memory, name));
     if (command.keeps) kept.tell();
     const line = lineOf(heard, command, outcome);
     if (command.keeps) heard.kept(line);
@@ -117,6 +118,7 @@ export function createBot(options: BotOptions): Bot {
       const next = after(session, request, outcome, turn, own.used(), doubts);
       // what looked at nothing of before can be said again alone
       const isStart = outcome.kept !== undefined && turn === null && (command.keeps === true || own.used() === null);
+      if (isStart && !known && !command.keeps && told === null) me.outcomes.keep(command.id, body, outcome);
       if (next !== session) keep(heard, next, line, isStart);
     }
     return outcome.said;

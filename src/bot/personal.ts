@@ -8,6 +8,7 @@ import { type Setting, type Settings, settingNames, styleOf, worded } from '../c
 import { makeReader, type Reader, type RecipeReading, readerFor, readRecipe } from '../reading/index.ts';
 import { settle } from '../reading/settle.ts';
 import type { Style } from '../units/print.ts';
+import { makeOutcomes, type Outcomes } from './outcomes.ts';
 
 /** What was set by the person, and by the host of the room; the person's own counts first. */
 export interface Defaults {
@@ -20,6 +21,7 @@ export const noDefaults: Defaults = { own: {}, room: {} };
 export interface Personal {
   readonly context: Context;
   readonly settings: Settings;
+  readonly outcomes: Outcomes;
   /** One line for each owner of a setting that the answer rests on. */
   readonly told: (
     answer: Pick<Answer, 'lead' | 'body' | 'warnings' | 'assumptions'>,
@@ -89,7 +91,7 @@ export function makePersonal(
     };
     const told: Personal['told'] = (answer, asked) =>
       isUsual ? [] : lines(answer, asked, { own, room }, used, context.style);
-    const personal: Personal = { context, settings, told };
+    const personal: Personal = { context, settings, outcomes: makeOutcomes(), told };
     if (isUsual) usual = personal;
     return personal;
   };
