@@ -69,6 +69,6 @@ const isLeftOver = (tokens: readonly Token[], k: number): boolean =>
 const isParted = (tokens: readonly Token[], from: number, to: number): boolean =>
   isAny(tokens, from, to, (one) => isMark(one, ',;'));
 
-const lastWords: ReadonlySet<string> = new Set(['last', 'remaining', 'another', 'spare']);
+const lastWords: ReadonlySet<string> = new Set(['last', 'remaining', 'spare']);
 
 const leftWords: ReadonlySet<string> = new Set(['left', 'remaining', 'spare']);
