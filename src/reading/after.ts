@@ -36,7 +36,7 @@ export function afterPhrases(tokens: readonly Token[], signals: Signals): readon
     const begin = tokens[k];
     if (!givesAt(signals, k, signal.following) || begin?.t !== 'word' || !gives(begin, signal.following)) continue;
     const state = /^(once|when)$/.test(begin.text);
-    let at = -1;
+    let at = isAfterIt(tokens, k) && tellsOfCook(tokens, k) ? k : -1;
     let isDone = false;
     let someone = false;
     for (let j = k + 1; j < tokens.length && j - k <= longestPhrase; j++) {
@@ -59,6 +59,37 @@ export function afterPhrases(tokens: readonly Token[], signals: Signals): readon
   }
   return out ?? tokens;
 }
+
+/** "After that", "afterwards", "after which". */
+const isAfterIt = (tokens: readonly Token[], k: number): boolean =>
+  isWord(tokens[k], 'afterwards') ||
+  (isWord(tokens[k], 'after') &&
+    ['that', 'this', 'which', 'it'].some((it) => isWord(tokens[k + 1], it)) &&
+    !isOfThing(tokens, k + 2));
+
+/** "After that batch": the pronoun points at what is named. */
+const isOfThing = (tokens: readonly Token[], k: number): boolean => {
+  const word = wordAt(tokens[k]);
+  return word !== null && /^(?:batch|soap|one|recipe|loaf|bar|time|week|month|year|day)$/.test(word);
+};
+
+/** The sentence before token `k`, or what stands before it in its own, tells how long the soap was cooked, or that it is. */
+function tellsOfCook(tokens: readonly Token[], k: number): boolean {
+  let from = k;
+  for (let stops = 0; from > 0 && stops < 2 && k - from < longestTold; from--) {
+    if (from < k && isStop(tokens[from - 1]) && !isStop(tokens[from])) stops++;
+    if (stops === 2) break;
+  }
+  let [isCook, isOver] = [false, false];
+  for (const token of tokens.slice(from, k)) {
+    const word = wordAt(token)?.split(' ').at(-1) ?? '';
+    isCook ||= cook.test(word);
+    isOver ||= done.test(word) || (token.t === 'quantity' && token.quantity.dim === 'time');
+  }
+  return isCook && isOver;
+}
+/** Tokens of the sentence that tells of the cook, at the most. */
+const longestTold = 40;
 
 /** Of a thing with an amount: where it stands, whether it is a fat or an alkali, and its grams where it was weighed. */
 interface Weighed {

@@ -1,4 +1,5 @@
 import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
+import { damaged } from './aside.ts';
 import { askedWhich } from './asked.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, orphans, rival, twoRecipes } from './doubtful.ts';
@@ -31,6 +32,7 @@ import { rawText } from './scan.ts';
 import { choices } from './several.ts';
 import { crossShares, settleShares } from './shares.ts';
 import { swapAsked } from './swap-asked.ts';
+import type { Token } from './tokens.ts';
 import { crossTotals } from './totals.ts';
 import { impliedWater, looseRatio, partsRatio, readWater } from './water.ts';
 
@@ -109,18 +111,37 @@ function weighed(assembly: Assembly, rows: readonly Row[], roles: Roles): Row[] 
   });
 }
 
-/** What was left out that the answer tells. */
+/** What needs no word of it: a count, or what is asked about. */
+const isPlain: ReadonlySet<string> = new Set([damaged, 'a count', 'a total that agrees']);
+
+/** The fat, alkali or liquid right behind a figure, with "of" between, or right before it. */
+function stuffBeside(tokens: readonly Token[], k: number): string | null {
+  const next = tokens[k + 1];
+  for (const one of [next?.t === 'word' && next.sort === 'filler' ? tokens[k + 2] : next, tokens[k - 1]])
+    if (one?.t === 'name' && /^(?:fat|alkali|water|liquid)$/.test(one.meaning.kind)) return one.text;
+  return null;
+}
+
+/** What was left out that the answer tells: no amount beside an ingredient is set aside unsaid. */
 function tellAsides(assembly: Assembly): void {
   const { tokens, prims } = assembly.source;
   const kept: string[] = [];
   const elses: string[] = [];
-  for (const token of tokens) {
-    if (token.t !== 'aside') continue;
-    const text = token.reason === inStore ? rawText(prims, token.from, token.to) : '';
-    if (text !== '' && /\p{L}/u.test(text)) kept.push(`"${text}"`);
-    if (ofElse.has(token.reason)) elses.push(`"${rawText(prims, token.from, token.to).replace(/\.$/, '')}"`);
-  }
+  const amounts: string[] = [];
+  tokens.forEach((token, k) => {
+    if (token.t !== 'aside') return;
+    const text = rawText(prims, token.from, token.to).replace(/\.$/, '');
+    const isWorded = /\p{L}/u.test(text);
+    if (token.reason === inStore) {
+      if (isWorded) kept.push(`"${text}"`);
+    } else if (ofElse.has(token.reason)) elses.push(`"${text}"`);
+    else if (isWorded && !isPlain.has(token.reason)) {
+      const name = stuffBeside(tokens, k);
+      if (name) amounts.push(`"${text}" beside "${name}" (${token.reason})`);
+    }
+  });
   if (kept.length > 0) assembly.assume('left-out', `I left out ${inStore} (${kept.join(', ')}).`);
+  if (amounts.length > 0) assembly.assume('left-out', `I left out ${amounts.join(', ')}.`);
   if (elses.length > 0) assembly.assume('left-out', `I left out ${elses.join(', ')}, said of something else.`);
 }
 

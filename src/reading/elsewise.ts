@@ -78,12 +78,16 @@ function isTolerance(tokens: readonly Token[], k: number, { quantity }: Figure):
 
 const changed: ReadonlySet<string> = new Set(['less', 'more', 'fewer']);
 const unsure =
-  /^(?:would|should|could|wonder|wondering|if|last|old|year|once|earlier|before|maybe|perhaps|than|had|in|better|usual|usually)$/;
+  /\b(?:would|should|could|wonder|wondering|if|last|old|year|(?<!in |that |for |at )once(?! (?:it|that|this|the|all|done|cooked))|earlier|before|maybe|perhaps|than|had|(?<!\b(?:went|goes|go|put|stirred|stir|mixed|mix|poured|folded|threw|came) (?:\S+ )?)in|better|usual|usually)\b/;
 
 /** "Would 5 g less lye be better?", "in spring I used 20 g less lye": a difference, and no amount. */
 function isDifference(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
   if (quantity.dim !== 'mass' || !changed.has(spoken(tokens[k + 1]))) return false;
-  return inside(tokens, sentenceAt(tokens, k, longestLook)).some((one) => unsure.test(spoken(one)));
+  return unsure.test(
+    inside(tokens, sentenceAt(tokens, k, longestLook))
+      .map(spoken)
+      .join(' '),
+  );
 }
 
 const lowering = 'lowered|cut|reduced|dropped|decreased';

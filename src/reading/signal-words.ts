@@ -51,7 +51,7 @@ export const signal = {
 const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
   part: 'half third quarter',
   every: 'per every each',
-  following: 'after once when post past following',
+  following: 'after afterwards once when post past following',
   using: 'used using use uses took take takes taking need needed needs weighed',
   cooked:
     'vaseline potato potatoes mash translucent glassy glossy shiny waxy satiny zap zaps zapping zapped done ready finished neutral gekocht fertig verseift cuit cuite cocido hecho cotto cotta gaar klaar gotowe ugotowane off tongue',
