@@ -64,7 +64,10 @@ const swaps: readonly RegExp[] = [
   `\\b(?:it says|i wrote|i typed|i put) ${gone} (?:, )?but [^#@.]{0,20}${doing}${comes}`,
   `${gone} (?:became|turned into|was replaced by|got replaced by|went over to) ${comes}`,
   `\\bno ${gone}[^#@.]{0,30}\\b(?:instead|in its place)(?: of (?:it|that))? (?:, )?(?:i |we |it |there )?(?:am |now |have |is |just )*(?:use|used|using|take|took|put|went with|goes|went|comes) ${comes}`,
-  `\\b(?:use|used|using|take|took) ${comes} for ${gone}${end}`,
+  `\\b(?:use|used|using|take|took) ${comes} for ${gone}(?:${end}|(?= in (?:my|our|this)\\b))`,
+  `(?<gone>@) (?:is|are|was|were|becomes) (?:all |really |actually )*(?:now |today )${comes}(?! #)`,
+  `(?<gone>@) (?:is|are|was|were|becomes) (?:all |really |actually )*${comes}(?= (?:now|today|this time|instead|these days)\\b)`,
+  `(?<gone>@) (?:is |was )?out (?:, |and |; )+(?<comes>@) (?:is |was |goes |went )?in${end}`,
   `\\b(?:dont|do not|didnt|never|wont|cant) (?:use|like|do|want|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and|,) (?:for me |with me |in mine |here )?(?:thats|its|theyre|(?:those|these|that|the|it|all|her|his|their) (?:# )?(?:of it |of that )?(?:is|are|was|were|became|become|becomes|goes|went|gets|get)) (?:now |all |to |as |in |just )*${comes}`,
   `\\b(?:in|with|for) (?:me|mine|my version|my batch|my pot) (?:the |her |his |their |that |those |these )*(?:# (?:of )?)?(?<gone>@) (?:is|are|was|were|became|becomes) (?:now |all |just )*${comes}`,
   `(?<gone>@) (?:# )?(?:, )?(?:is|are|was|were|became|becomes) (?:now |all |just )*${comes} (?:# )?(?:in|with|for|at) (?:me|mine|my version|my batch|my pot)\\b`,
@@ -144,7 +147,7 @@ const cue =
   /\b(?:still|out|none|ran|run|became|turned|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
-  /\b(?:still|wrote|typed|finished|empty|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|really|actually|dont|didnt|havent|couldnt|cant|wont|where (?:it|she|he|they|the)|(?:with|for|in) (?:me|mine|her|his|the))\b|[#@] for |\bfor it\b|[-=] >/;
+  /\b(?:still|wrote|typed|finished|empty|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|really|actually|dont|didnt|havent|couldnt|cant|wont|where (?:it|she|he|they|the)|(?:with|for|in) (?:me|mine|her|his|the))\b|[#@] for |\bfor it\b|\bnow\b|[-=] >/;
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
@@ -153,7 +156,11 @@ const partly = /\bmore @|\b(?:half|part|some of|third|quarter|most of|a bit of|a
 /** Somebody else does it, or did. */
 const strangers =
   /\b(?:you|she|he|they|people|others|everybody|everyone|somebody|someone|some|most|grandma|grandmother|gran|nan|granny|mum|mom|mother|dad|father|friend|friends|sister|brother|aunt|neighbou?r|recipe|book) (?:always |often |usually |just |said |says |told |used |uses |use |took |takes |take |puts |put |swap\w* |replac\w* |sub\w* |left |leave |leaves |skip\w* |would )/;
-const isOpen = (text: string): boolean => wondering.test(text) || strangers.test(text);
+/** "Swapped the palm for lard in my 500 g palm, is 136 g still right?": what is asked is something else. */
+const done =
+  /^(?:["(-] ?)?(?:(?:hi|hello|hey|ok|so|and|but|today|now|yesterday|again|help|question|all|everyone|there|,|:|!|this time|last night|this morning) )*(?:(?:i|we|ive|weve|have|had|just|already|now|then|only|simply) )*(?:swapped|replaced|substituted|subbed|exchanged|switched|traded|changed|used|took|put|left|dropped|skipped|omitted|removed|ditched|ran)\b/;
+const isOpen = (text: string): boolean =>
+  wondering.test(done.test(text) ? text.replaceAll('?', '') : text) || strangers.test(text);
 
 /** "Take it out" is a step of the work, unless the post changes its mind. */
 const mind =

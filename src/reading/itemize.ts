@@ -25,6 +25,7 @@ import { countPacks, sizedPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
+import { rightAhead } from './right-ahead.ts';
 import { type Prim, scan } from './scan.ts';
 import { secondThoughts } from './second-thoughts.ts';
 import { setAside } from './set-aside.ts';
@@ -130,10 +131,12 @@ export function itemize(reader: Reader, input: string): Cut {
   let tokens = conversions(meant.tokens, lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
-  const right = putRight(itemsOf(tokens, lexicon), tokens);
+  const ahead = rightAhead(itemsOf(tokens, lexicon), tokens);
+  const right = putRight(ahead.items, tokens);
   const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [
     ...twins.told,
     ...meant.told,
+    ...ahead.back,
     ...right.back,
   ]);
   let { items } = heard;
@@ -145,7 +148,7 @@ export function itemize(reader: Reader, input: string): Cut {
     tokens,
     items,
     back: heard.back,
-    unheard: heard.unheard,
+    unheard: heard.unheard ?? ahead.unheard,
     cuts: heard.cuts,
     units: headUnits(tokens, lexicon, signals),
     disordered,

@@ -319,6 +319,8 @@ function isOfWhatFollows(post: Post, change: Change, sentence: Sentence): boolea
   return comes !== null && !post.said.some((one) => one.key === comes.key && one.amount.from >= sentence.to);
 }
 
+const subbed = /\bsub(?:bed|bing|stitut\w*)?\b/;
+
 function applyChange(post: Post, change: Change, k: number): void {
   const sentence = post.sentences[k];
   if (!sentence) return;
@@ -415,6 +417,9 @@ function applyChange(post: Post, change: Change, k: number): void {
     if (turned) applyChange(post, { ...change, gone: change.comes, comes: change.gone, eitherWay: false }, k);
     // "instead of water I froze 230 g of milk": it has no weight of its own
     else if (it && own) post.gone.add(it.thing);
+    // "subbed lard for the palm", and a list of palm behind it: some say it the other way round
+    else if (change.eitherWay && other.length > 0 && subbed.test(sentence.text))
+      post.unclear ??= comes.thing.named.text;
     return;
   }
   if (other.length > 0 && outside.length > 0) {

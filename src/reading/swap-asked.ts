@@ -47,9 +47,18 @@ function aroundOf({ tokens }: Source, k: number): Around {
   return { from, to };
 }
 
-function spanAt(source: Source, k: number): Span {
+/** The part of its sentence without a figure: "can I swap palm for lard in my 500 g palm, 300 g olive". */
+function apartOf({ tokens }: Source, { from, to }: Around, k: number): Around {
+  let [begin, end] = [k, k + 1];
+  while (begin > from && tokens[begin - 1]?.t !== 'quantity') begin--;
+  while (end < to && tokens[end]?.t !== 'quantity') end++;
+  return { from: begin, to: end };
+}
+
+const spanAt = (source: Source, k: number): Span => spanOf(source, aroundOf(source, k));
+
+function spanOf(source: Source, { from, to }: Around): Span {
   const { tokens, prims } = source;
-  const { from, to } = aroundOf(source, k);
   const words = new Set<string>();
   for (let n = tokens[from]?.from ?? 0; n < (tokens[to - 1]?.to ?? 0); n++) words.add(prims[n]?.text ?? '');
   const names = tokens
@@ -69,13 +78,25 @@ export function swapAsked(source: Source, fats: readonly ReadAmount[]): SwapAske
   for (const k of bound.best.mentions) {
     const item = items[k];
     if (item?.kind !== 'thing' || item.named.meaning.kind !== 'fat') continue;
-    if (isFigured(source, aroundOf(source, item.from))) continue;
-    const span = spanAt(source, item.from);
-    if (!hasAny(span, asks) || hasAny(span, parting)) continue;
+    const around = aroundOf(source, item.from);
+    const whole = spanOf(source, around);
+    const isApart = isFigured(source, around);
+    const span = isApart ? spanOf(source, apartOf(source, around, item.from)) : whole;
+    // what only its sentence asks has both names, and a word that one comes for the other
+    if (isApart && (span.names.length !== 2 || !/^(?:in|on|for|of)$/.test(lastWord(source, span)))) continue;
+    if (!hasAny(whole, asks) || hasAny(span, parting)) continue;
     const found = swapIn(source, span, item, new Set(fats.map(({ id }) => id)));
     if (found) return found;
   }
   return null;
+}
+
+/** "In my", before the figures. */
+function lastWord({ tokens }: Source, { to }: Around): string {
+  const [one, last] = [tokens[to - 2], tokens[to - 1]];
+  const isMine = last?.t === 'word' && /^(?:my|this|our|the)$/.test(last.text);
+  const word = isMine ? one : last;
+  return word?.t === 'word' ? word.text : '';
 }
 
 function swapIn(
