@@ -11,6 +11,8 @@ export type Change =
   | { readonly kind: 'part'; readonly gone: number; readonly comes: number | null }
   /** "Those 300 g are lard here": in the place of what weighs as much as the figure. */
   | { readonly kind: 'those'; readonly gone: null; readonly comes: number; readonly figure: number }
+  /** "It is tallow, really": what the one fat of the post is. */
+  | { readonly kind: 'itself'; readonly gone: null; readonly comes: number }
   /** Something else takes the place of so much of it: a fraction, or the token of the figure. */
   | {
       readonly kind: 'share';
@@ -75,7 +77,8 @@ const swaps: readonly RegExp[] = [
   `\\b(?:for|in place of) (?:her|his|their|the) ${gone} (?:, )?(?:i|we) (?:have |now |just )*(?:use|used|take|took|put|have|had)(?: in)? ${comes}`,
   `\\bnot ${gone} (?:, )?but ${comes}`,
   `\\b(?:by|with|for) ${gone} i meant ${comes}`,
-  `\\b(?:its|it is|i meant|meant|that is|thats|should be|should read|actually|edit :|is|sorry ,) ${comes} (?:, )?(?:and )?not ${gone}`,
+  `\\b(?:its|it is|it was|i meant|meant|that is|thats|that was|should be|should read|actually|edit :|is|sorry ,) ${comes} (?:, )?(?:and )?not ${gone}`,
+  `\\b(?:edit|correction|sorry|oops|whoops)\\b[^#@]{0,10}\\bthe (?<gone>@) (?:is|was) ${comes}(?= (?:$|[.,;!)]))`,
   `(?<gone>@) (?:should be|should read|should say|should have been|is really|is actually|- >|= >) ${comes}`,
 ].map((pattern) => new RegExp(pattern, 'd'));
 const swapFor = new RegExp(
@@ -118,6 +121,34 @@ function thoseIn(sentence: Sentence): Change | null {
   return { kind: 'those', gone: null, comes: sentence.tokenAt(comes), figure: sentence.tokenAt(part) };
 }
 
+const sure =
+  '(?:really |actually |in fact |in truth |now |all |just |only |the |some |her |his |my |dried |rendered )*';
+/** "Yes, it IS tallow, 40 oz", "it turned out to be tallow", "I took tallow in the end, 40 oz". */
+const itself = new RegExp(
+  `(?:^|[-,;:.(>] |\\b(?:yes|but|and|so|sorry|oops|whoops|actually|because|since|wait|that|says|label|found) )(?:(?:its|it is|thats|that is|it was|that was|this is|it has been|that would be|it (?:really|actually) (?:is|was)|(?:it|that|the (?:fat|stuff|lard|oil|block|tub)) turned out to be) ${sure}|(?<=\\b(?:yes|yeah) (?:, )?)(?:i|we) did (?:use|take) |(?:i|we) (?:did |really |actually |have )*(?:used|use|took|melted|weighed|went with|put in) ${sure}(?=@ (?:, )?(?:in the end|after all|in fact|in reality|and not)\\b))(?<comes>@)(?<sure> (?:, )?(?:actually|really|now|today|in fact|in the end|after all|indeed|this time))?(?: ,)?(?: (?:same|still|all|also|and|the|in|fact|end))*(?: ,)?(?: (?<part>#))?(?= (?:$|[-,.;:!?)…]|and\\b|so\\b|but\\b))`,
+  'd',
+);
+/** It is said against what was said before. */
+const insisting =
+  /\b(?:yes|yeah|actually|really|in fact|turned out|in the end|after all|indeed|sorry|oops|whoops|wait|label|checked|found|kept|now)\b/;
+
+function itselfIn(sentence: Sentence): Change | null {
+  const { text } = sentence;
+  const found = insisting.test(text) ? itself.exec(text) : null;
+  const at = found?.indices?.groups;
+  const comes = at?.['comes']?.[0];
+  const part = at?.['part']?.[0];
+  if (
+    !found ||
+    comes === undefined ||
+    /\b(?:if|would|could|should|maybe|perhaps|might|or|not|no|also|too|as well)\b/.test(text)
+  )
+    return null;
+  return part === undefined
+    ? { kind: 'itself', gone: null, comes: sentence.tokenAt(comes) }
+    : { kind: 'those', gone: null, comes: sentence.tokenAt(comes), figure: sentence.tokenAt(part) };
+}
+
 function shareIn(sentence: Sentence): Change | null {
   const { text } = sentence;
   if (!parting.test(text)) return null;
@@ -147,7 +178,7 @@ const cue =
   /\b(?:still|out|none|ran|run|became|turned|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
-  /\b(?:still|wrote|typed|finished|empty|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|really|actually|dont|didnt|havent|couldnt|cant|wont|where (?:it|she|he|they|the)|(?:with|for|in) (?:me|mine|her|his|the))\b|[#@] for |\bfor it\b|\bnow\b|[-=] >/;
+  /\b(?:still|wrote|typed|finished|empty|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|edit|correction|sorry|oops|whoops|really|actually|dont|didnt|havent|couldnt|cant|wont|where (?:it|she|he|they|the)|(?:with|for|in) (?:me|mine|her|his|the))\b|[#@] for |\bfor it\b|\bnow\b|[-=] >/;
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
@@ -195,7 +226,7 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   if (sentence.names === 0) return remark.test(text) || (takesItOut(text) && !isOpen(text)) ? itsOut : none;
   const left = text.includes('never') && !/\b(?:if|would|until)\b/.test(text) ? neverIn.exec(text) : null;
   if (left) return [{ kind: 'out', gone: sentence.tokenAt(left.indices?.groups?.['gone']?.[0] ?? 0) }];
-  const those = sentence.figures > 0 ? thoseIn(sentence) : null;
+  const those = (sentence.figures > 0 ? thoseIn(sentence) : null) ?? itselfIn(sentence);
   const same = those ? [those] : none;
   const isLess = text.includes('only') || text.includes(' at #');
   const isChanged = changing.test(text);

@@ -319,6 +319,23 @@ function isOfWhatFollows(post: Post, change: Change, sentence: Sentence): boolea
   return comes !== null && !post.said.some((one) => one.key === comes.key && one.amount.from >= sentence.to);
 }
 
+/** "It's tallow, actually": the one fat of the post goes by another name. */
+function applyItself(post: Post, at: number, { from, to }: Sentence): void {
+  const comes = thingAt(post, at);
+  if (!comes?.key.startsWith('fat') || post.said.some((one) => one.key === comes.key)) return;
+  const before = post.said.filter((one) => isFat(one) && !post.gone.has(one.amount) && one.amount.from < from);
+  const [row] = before;
+  if (!row) return;
+  if (before.some((one) => one.key !== row.key)) {
+    post.unclear ??= comes.thing.named.text;
+    return;
+  }
+  for (const { thing } of before) post.instead.set(thing, { ...thing, named: comes.thing.named });
+  post.gone.add(comes.thing);
+  const text = `I took ${comes.thing.named.text} (${written(row.amount.quantity)}) in the place of ${row.thing.named.text}, as the post says.`;
+  post.back.push({ text, gone: [], from, to });
+}
+
 const subbed = /\bsub(?:bed|bing|stitut\w*)?\b/;
 
 function applyChange(post: Post, change: Change, k: number): void {
@@ -337,6 +354,10 @@ function applyChange(post: Post, change: Change, k: number): void {
     const [row, ...more] = alikes.filter((one) => !post.gone.has(one.amount));
     if (row && more.some((one) => one.key !== row.key)) post.unclear ??= row.thing.named.text;
     else if (row) applyChange(post, { kind: 'swap', gone: row.thing.from, comes: change.comes, eitherWay: false }, k);
+    return;
+  }
+  if (change.kind === 'itself') {
+    applyItself(post, change.comes, sentence);
     return;
   }
   const span = { from: sentence.from, to: sentence.to };
