@@ -140,13 +140,45 @@ function pureAt(tokens: readonly Token[], k: number): number {
   return at < 0 ? -1 : from + at;
 }
 
+/** The weight beside a name. */
+function weightOf(tokens: readonly Token[], k: number): number | null {
+  const behind = isMark(tokens[k + 1], ',:=–—-') ? tokens[k + 2] : tokens[k + 1];
+  const before = wordAt(tokens, k - 1) === 'of' ? tokens[k - 2] : tokens[k - 1];
+  for (const one of [before, behind])
+    if (one?.t === 'quantity' && one.quantity.dim !== 'percent') return one.quantity.value;
+  return null;
+}
+
+/** "Goat milk, 280 g … the 280 g of milk": the milk that was named with the same weight; null where none was. */
+function milkTold(tokens: readonly Token[], k: number): Name | null {
+  const weight = weightOf(tokens, k);
+  const kinds = new Set<string>();
+  let told: Name | null = null;
+  for (let at = 0; at < k; at++) {
+    const one = tokens[at];
+    if (!isName(one) || one.meaning.kind !== 'liquid' || !/-milk$/.test(one.meaning.id)) continue;
+    if (one.meaning.id !== 'cow-milk') kinds.add(one.meaning.id);
+    if (weight !== null && weightOf(tokens, at) === weight && one.meaning.id !== 'cow-milk') told = one;
+  }
+  return kinds.size === 1 ? told : null;
+}
+
 /** The tokens with each name of several kinds as the one that the post says. */
 export function kindTold(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   let tried = 0;
   for (let k = 0; k < tokens.length && tried < most; k++) {
     const token = tokens[k];
-    if (!isName(token) || token.meaning.kind !== 'ambiguous') continue;
+    if (!isName(token)) continue;
+    if (token.meaning.id === 'cow-milk' && /^milk$/i.test(token.text)) {
+      tried++;
+      const milk = milkTold(tokens, k);
+      if (milk) {
+        out ??= [...tokens];
+        out[k] = { ...milk, from: token.from, to: token.to, text: token.text, how: 'plain' };
+      }
+    }
+    if (token.meaning.kind !== 'ambiguous') continue;
     tried++;
     const { from, to, text } = token;
     const { id: called, candidates } = token.meaning;

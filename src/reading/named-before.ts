@@ -44,15 +44,23 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
   return out ?? tokens;
 }
 
-/** Tokens from the name to what is weighed of it, at the most. */
+/** Tokens from the name to what is weighed of it, at the most; and of a liquid that goes into a jug or a lye. */
 const longestWay = 40;
+const longestStory = 160;
 
 /** Where the fat or the liquid stands that was named last before token `k`; -1 where an alkali was, or none. */
 function namedLast(tokens: readonly Token[], k: number): number {
-  for (let at = k - 1; at >= 0 && k - at <= longestWay; at--) {
+  let isPoured: boolean | null = null;
+  for (let at = k - 1; at >= 0 && k - at <= longestStory; at--) {
     const name = tokens[at];
     if (name?.t !== 'name') continue;
     const { kind } = name.meaning;
+    if (k - at > longestWay) {
+      isPoured ??= goesIntoLye(tokens, k);
+      if (!isPoured) return -1;
+      if (!isIngredient(name)) continue;
+      return kind === 'liquid' ? at : -1;
+    }
     const next = tokens[at + 1];
     if (kind === 'fat' || (kind === 'liquid' && !(next?.t === 'word' && drinkless.test(next.text)))) return at;
     if (kind === 'alkali' || kind === 'stock') return -1;
@@ -66,6 +74,12 @@ function namedLast(tokens: readonly Token[], k: number): number {
     if ((kind === 'ice' || kind === 'water') && isMark(next, ',') && at === k - 2) return -1;
   }
   return -1;
+}
+
+/** "330 g of it into my lye jug", "300 g of it with the lye in it". */
+function goesIntoLye(tokens: readonly Token[], k: number): boolean {
+  const { to } = sentenceAt(tokens, k, longestWay);
+  return isAny(tokens, k, to, (one) => (one.t === 'name' && one.meaning.kind === 'alkali') || isPot(one));
 }
 
 const nowhere: readonly [number, number] = [-1, -1];

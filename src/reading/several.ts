@@ -96,13 +96,18 @@ function alkaliFrom(post: string, place: number): number {
   return alkali.test(post) ? alkali.lastIndex : Number.POSITIVE_INFINITY;
 }
 
+/** "Correction: the coconut was 220 g": it puts the recipe right, and is none of its own. */
+const amending =
+  /\b(?:correction|erratum|edit(?=[:\s-])|all else|everything else|(?:the )?rest (?:stands|stays|is|as|was|of it)|(?:looked|checked|found|see|wrote|stands) (?:it )?(?:up )?in my (?:notebook|notes|book))\b/i;
+
 /** The parts that name an alkali and more than two amounts; two or a few, or none at all. */
 function wholeOf(post: string, parts: readonly Part[]): readonly Part[] {
   const whole: Part[] = [];
   let next = 0;
   for (const part of parts) {
     if (next <= part.from) next = alkaliFrom(post, part.from);
-    if (next > part.to || !hasAmounts(post.slice(part.from, part.to), 2)) continue;
+    const text = post.slice(part.from, part.to);
+    if (next > part.to || !hasAmounts(text, 2) || (whole.length > 0 && amending.test(text))) continue;
     if (whole.length === most) return [];
     whole.push(part);
   }

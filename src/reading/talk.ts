@@ -30,7 +30,7 @@ const changing = (): RegExp =>
 
 /** Words by which a weight may be that of something in the pot. */
 const putting = (): RegExp =>
-  /\b(?:put(?:s|ting)?|mix\w*|melt\w*|stir\w*|pour\w*|us(?:e|ed|es|ing)|thr[eo]w\w*|toss\w*|dump\w*|dissolv\w*|blend\w*|weigh(?:ed|ing)? out|measur\w*|includ\w*|contain\w*|(?:goes|go|went|going) in\w*|took|takes?|taking|had|need\w*)\b/iu;
+  /\b(?:put(?:s|ting)?|mix\w*|melt\w*|stir\w*|pour\w*|us(?:e|ed|es|ing)|thr[eo]w\w*|toss\w*|dump\w*|dissolv\w*|blend\w*|weigh(?:ed|ing)? out|measur\w*|weigh\w* [^.]{0,30}\binto|into (?:the|my) (?:lye )?(?:jug|pot|bowl|pan|bucket|kettle|mix|lye|oils?)|includ\w*|contain\w*|(?:goes|go|went|going) in\w*|took|takes?|taking|had|need\w*)\b/iu;
 
 /** Words by which another ingredient may have come in: then nothing is left out unasked. */
 const exchanging = (): RegExp =>
@@ -39,9 +39,13 @@ const exchanging = (): RegExp =>
 const count = (text: string, words: RegExp): number => (text.match(words) ?? []).length;
 const deeds = (text: string): number => (text.match(/\p{L}+/gu) ?? []).filter((word) => deed.test(word)).length;
 
+/** "Coconut 220, lye 103, milk 280": figures with their names, as a list has them, in whatever sentence. */
+const listing = (): RegExp =>
+  /(?:^|[\s,:])(?:\p{L}{3,} (?:was |is |now |at )?\d+(?:[.,]\d+)?(?: ?(?:k?g|oz|ml|grams))?(?:, (?:and )?(?:the )?| and (?:the )?|[.;]?\s|$)){2}/iu;
+
 /** A row may tell what was done with it ("stout, boiled down and chilled 220 g"); only a sentence says who did. */
 export function isTalk(text: string): boolean {
-  if (changing().test(text)) return false;
+  if (changing().test(text) || listing().test(text)) return false;
   const words = count(text, prose());
   return text.startsWith('(') ? words + deeds(text) > 0 : words > 0 && words + deeds(text) > 1;
 }
