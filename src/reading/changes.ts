@@ -61,7 +61,7 @@ const swaps: readonly RegExp[] = [
   `\\b(?:out of|no more|no|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,40}\\b(?:so|but|used|use|using|take|took|its|and) ${comes}(?= [^#@]{0,30}\\b(?:in its place|instead|for it)\\b)`,
   `\\b(?:out of|dont have|didnt have|have no|had no|(?:was|is|were) no|havent got|couldnt get|could not get|cant get) ${gone}[^#@.]{0,30}\\b(?:so|and) (?:i |we |have |just |simply )*(?:use|used|am using|im using|take|took|put in|put|its|it is|went with) ${comes}`,
   `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking})\\b[^#@.]{0,30}(?:so|and|but|,) [^#@.]{0,20}${comes}(?= [^#@.]{0,30}\\b(?:instead|in its place|for it)\\b)`,
-  `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking}|(?:was|were|is) (?:all )?(?:missing|off|unavailable|used up))\\b[^#@.]{0,24}(?:so|but|and|,) ${doing}${comes}`,
+  `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking}|(?:was|were|is|had|has|smelled|smelt|looked) (?:all |a bit |too |long )?(?:missing|off|unavailable|used up|rancid|bad|spoil(?:t|ed)|mou?ldy|turned|expired|gone (?:off|bad|rancid|mou?ldy)))\\b[^#@.]{0,24}(?:so|but|and|,) ${doing}${comes}`,
   `\\bno ${gone} (?:left |there |in the shop |at the shop |in stock |to be had )*(?:, |so |and |but )+${doing}${comes}`,
   `\\b(?:it says|i wrote|i typed|i put) ${gone} (?:, )?but [^#@.]{0,20}${doing}${comes}`,
   `${gone} (?:became|turned into|was replaced by|got replaced by|went over to) ${comes}`,

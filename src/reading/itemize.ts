@@ -38,6 +38,7 @@ import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
 import { oneOfTwins } from './twin-columns.ts';
 import { unitsMeant } from './units-meant.ts';
+import { wasLast } from './was-last.ts';
 import { equalParts, fractionShares, shareBase } from './worded-shares.ts';
 import { dashed, unitsBefore } from './written-figures.ts';
 
@@ -132,11 +133,13 @@ export function itemize(reader: Reader, input: string): Cut {
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
   const ahead = rightAhead(itemsOf(tokens, lexicon), tokens);
-  const right = putRight(ahead.items, tokens);
+  const before = wasLast(ahead.items, tokens);
+  const right = putRight(before.items, tokens);
   const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [
     ...twins.told,
     ...meant.told,
     ...ahead.back,
+    ...before.back,
     ...right.back,
   ]);
   let { items } = heard;

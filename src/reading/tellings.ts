@@ -106,6 +106,12 @@ function openingsOf(sentence: Sentence, of: typeof all): readonly Opening[] {
   return found;
 }
 
+/** "That was the last one.": of what stands before it. */
+const isOfBefore = (text: string, place: number): boolean =>
+  pointsBack.test(text.slice(0, place)) && !/[#@:]/.test(text.slice(place));
+const pointsBack =
+  /\b(?:(?:that|it|those|this) ?(?:'?s|is|was|were|are)|thats|its) (?:all |still )?(?:for |from |in |of )?$/;
+
 /** "Group three", "batch 11", "the second try". */
 const labels =
   /\b(?<kind>groups?|batch|no|nr|number|team|version|recipe|loaf|pot|try|go|attempt|round) (?:no |nr |number )?(?:\. )?(?<name>#|one|two|three|four|five|six|[abcde])(?='?s?[ ])|\b(?<nth>first|second|third|fourth|fifth|1st|2nd|3rd|4th|5th) (?<of>group|batch|team|version|recipe|loaf|pot|try|go|attempt|round|one)\b/gu;
@@ -221,7 +227,8 @@ export function tellingsIn(sentences: readonly Sentence[], tokens: readonly Toke
         continue;
       list.push(one);
       // a remark behind a figure is of that figure
-      if (one.telling === 'mine' || !before.includes('#')) telling = one.telling === 'later' ? null : one.telling;
+      if (one.telling === 'mine' || !(before.includes('#') || isOfBefore(text, one.place)))
+        telling = one.telling === 'later' ? null : one.telling;
     }
     any ||= list.some((one) => one.telling !== 'mine');
     openings.push(list);
