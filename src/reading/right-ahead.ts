@@ -113,7 +113,7 @@ type Thing = Extract<Item, { kind: 'thing' }>;
 const namedIn = (items: readonly Item[], k: number, tokens: readonly Token[]): Thing | null => {
   const before = items[k - 1];
   const at = items[k]?.from ?? 0;
-  if (before?.kind !== 'thing' || before.named.meaning.kind === 'role') return null;
+  if (before?.kind !== 'thing' || /^(?:role|unknown)$/.test(before.named.meaning.kind)) return null;
   return tokens.slice(before.to, at).some(isStop) ? null : before;
 };
 

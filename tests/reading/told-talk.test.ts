@@ -1,0 +1,159 @@
+/** Recipes told in conversation: what is put right before its list or in the same breath, and what goes in later. */
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => {
+  const { fats, after, alkali, waterGrams, liquids, doubts } = readRecipe(reader, text);
+  const of = (list: readonly { readonly id: string; readonly grams: number }[]) =>
+    Object.fromEntries(list.map(({ id, grams }) => [id, Math.round(grams)]));
+  return {
+    grams: of([...fats, ...alkali, ...liquids, ...(waterGrams === null ? [] : [{ id: 'water', grams: waterGrams }])]),
+    after: of(after),
+    doubts: doubts.map(({ id }) => id),
+  };
+};
+const doubtless = { after: {}, doubts: [] };
+
+describe('a swap told before its list', () => {
+  const list = '500 g palm / 300 g olive / 200 g coconut';
+  const swapped = { lard: 500, 'olive-oil-virgin': 300, 'coconut-oil': 200, naoh: 136 };
+  test.each([
+    `swapped all the palm for lard in my ${list}, NaOH still 136 g?`,
+    `I've traded the palm for lard in this one: ${list}, 136 g NaOH, ok?`,
+    `Used lard for the palm in my ${list}, 136 g NaOH still right?`,
+    `Palm's out, lard's in: ${list}, 136 g NaOH. Right?`,
+    `the palm is lard now: ${list}, 136 g NaOH`,
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({ grams: swapped, ...doubtless });
+  });
+  test('which of two came for the other is asked where people say it either way', () => {
+    expect(read(`Subbed lard for the palm in my ${list}. 136 g NaOH ok?`).doubts).toEqual(['corrected']);
+  });
+  test('one that is only asked of the list is known', () => {
+    expect(readRecipe(reader, `Can I swap the palm for lard in my ${list}, NaOH 136 g?`).swapAsked).toEqual({
+      goes: 'palm-oil',
+      comes: 'lard',
+    });
+  });
+});
+
+describe('a figure put right before its list', () => {
+  const list = 'olive 500g, water 150g, NaOH 46g';
+  const right = { 'olive-oil-virgin': 500, naoh: 64, water: 150 };
+  test.each([
+    `Oops, last figure should say 64 not 46.  ${list}`,
+    `Sorry typo, the last number is 64. ${list}`,
+    `(please read 64 for 46) ${list}`,
+    `Where I say 46 read 64. ${list}`,
+    `The 46 should be 64: ${list}`,
+    `NB the 46 below should read 64. ${list}`,
+    `I typed 46 but it's 64 for the lye: ${list}`,
+    `Correction first: the lye is 64, not 46. ${list}`,
+    'edit: 64 not 46!\n500 g olive, 150 g water, 46 g NaOH',
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({ grams: right, ...doubtless });
+  });
+  test.each([
+    [`Sorry, last number should read 640. ${list}`, ['corrected']],
+    ['NaOH 64 g, not 46. castor 46 g, olive 400 g, water 150 g', []],
+  ])('%s', (text, doubts) => {
+    expect(read(text).doubts).toEqual(doubts);
+    expect(read(text).grams['naoh']).toBe(doubts.length > 0 ? 46 : 64);
+  });
+});
+
+describe('what the one fat of a post turned out to be', () => {
+  const asked = '> 40 oz lard, 5.4 oz lye, 13 oz water - ok?\n';
+  const list = '40 oz lard, 5.4 oz lye, 13 oz water. ';
+  test.each([
+    `${asked}Me again: yes, it IS tallow, 40 oz, and I kept 5.4 and 13.`,
+    `${asked}Sorry, it was tallow, not lard.`,
+    `${asked}I used tallow in the end, 40 oz.`,
+    `${asked}you said you'd use tallow\nYes I did use tallow, 40 oz`,
+    `${list}It turned out to be tallow, 40 oz.`,
+    `${list}I checked the label and it's beef tallow.`,
+    `${list}Edit: the lard is tallow.`,
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({ grams: { 'tallow-beef': 1134, naoh: 153, water: 369 }, ...doubtless });
+  });
+  test('of several fats nobody knows which', () => {
+    expect(read('500 g lard, 500 g olive, 136 g lye. Yes it is tallow actually').doubts).toEqual(['corrected']);
+  });
+});
+
+describe('a figure that was read off another batch', () => {
+  const fats = '700 g tallow, 200 g coconut, 100 g of peanut oil. Water 310 grams. ';
+  const right = { 'tallow-beef': 700, 'coconut-oil': 200, 'peanut-oil': 100, naoh: 134, water: 310 };
+  test.each([
+    `${fats}For the lye it was 137 grams. No wait. That was the last one. 134 grams today, I went lower.`,
+    `${fats}Lye was 137 grams. No sorry that was the old one, 134 grams.`,
+    `${fats}Lye 137, no that's yesterday's, 134 today.`,
+    `${fats}Then 137 g of lye, wait, that was for the last batch, I took 134.`,
+    `${fats}Lye, 137 g. Hm, no, that was in May. 134 g this time.`,
+    `${fats}Lye 134 g. That was the last time I bought a 400 g bag.`,
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({ grams: right, ...doubtless });
+  });
+  test('what follows is of this batch again', () => {
+    expect(read('Tallow 900 g, lye 137 g. No. That was the last one. 134 g today. Water 310 g.').grams['water']).toBe(
+      310,
+    );
+  });
+});
+
+describe('a fat that was only wanted', () => {
+  const rest = '700 g tallow, 200 g coconut, ';
+  const right = { 'tallow-beef': 700, 'coconut-oil': 200, 'peanut-oil': 100, naoh: 134 };
+  test.each([
+    `${rest}and I wanted canola, but it was rancid, so I used 100 g of peanut oil in its place. Lye 134 g`,
+    `${rest}there was no canola, so 100 g of peanut instead. Lye 134 g`,
+    `${rest}100 g canola. lye 134 g. The canola was rancid, so I used peanut instead.`,
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({ grams: right, ...doubtless });
+  });
+});
+
+describe('what goes in after a cook that was told', () => {
+  const pot = '500 g lard, 250 g coconut, 100 g shea, 115 g NaOH, 290 g water. ';
+  const cooked = { lard: 500, 'coconut-oil': 250, 'shea-butter': 100, naoh: 115, water: 290 };
+  test.each([
+    `${pot}Cook took fifty minutes. After that another 30 g of shea, melted, for the skin.`,
+    `${pot}It cooked for 3 h in the crockpot. After that 30 g more shea went in.`,
+    `${pot}Cooked it for two hours. Afterwards I stirred in 30 g of shea.`,
+    `${pot}The cook was over at noon. After which I added 30 g shea.`,
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({ grams: cooked, after: { 'shea-butter': 30 }, doubts: [] });
+  });
+});
+
+describe('a correction below a story', () => {
+  const list =
+    'Goat milk, 280 g\nLye 101 g\nOlive oil 400 g\nCoconut oil 200 g\nShea butter 100 g\n\nIt came out lovely, cut after 3 days.\n\n';
+  const right = { 'olive-oil-virgin': 400, 'coconut-oil': 220, 'shea-butter': 100, 'goat-milk': 280, naoh: 103 };
+  test.each([
+    `${list}Right, correction, now that I've got my notebook here: the coconut was 220 g and the lye 103 g. All else stands, and the 280 g of milk I'm sure of. So is the 103 good for that?`,
+    `${list}Update: it was 220 g coconut and 103 g lye, the rest as above.`,
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({ grams: right, ...doubtless });
+  });
+});
+
+test('of a liquid named long before, so much goes into the lye', () => {
+  const text =
+    'My brother makes a porter that nobody drinks, and I took half a crate off him in February. Opened four bottles, boiled the lot for twenty minutes to drive off the bubbles, left it in the fridge for two nights with a plate on top. Then I weighed 330 g of it into my lye jug, and that is all the liquid there is in this batch, no water at all. 142 g of NaOH went in. Olive oil 500 g, tallow 300 g, coconut oil 200 g.';
+  expect(read(text).grams).toEqual({
+    'olive-oil-virgin': 500,
+    'tallow-beef': 300,
+    'coconut-oil': 200,
+    naoh: 142,
+    beer: 330,
+  });
+});
+
+test('no amount beside an ingredient is set aside unsaid', () => {
+  const { fats, assumptions } = readRecipe(reader, 'Tallow 900 g, NaOH 120 g. The last 2 lb of tallow wait for me.');
+  expect(fats.map(({ grams }) => grams)).toEqual([900]);
+  expect(assumptions.some(({ text }) => text.includes('"2 lb" beside "tallow"'))).toBe(true);
+});
