@@ -5,6 +5,7 @@ import { linesOf } from './columns.ts';
 import { eitherOr, orphans, rival, twoRecipes } from './doubtful.ts';
 import { ofElse } from './elsewise.ts';
 import { settleFates } from './fates.ts';
+import { withoutHeld } from './held-back.ts';
 import { inStore } from './in-store.ts';
 import { isMixedUp } from './letters.ts';
 import { mentions, saltForAlkali, unsaid, vagueAmounts } from './missing.ts';
@@ -163,7 +164,7 @@ export function assemble(source: Source): RecipeReading {
   const prose = rows.length >= 3 && linesOf(tokens).length <= 3;
   const fatRows = of('fat');
   const isLate = fatRows.some((row) => row.after);
-  const fats = merge(assembly, isLate ? fatRows.filter((row) => !row.after) : fatRows, prose);
+  const whole = merge(assembly, isLate ? fatRows.filter((row) => !row.after) : fatRows, prose);
   const after = isLate
     ? merge(
         assembly,
@@ -171,6 +172,7 @@ export function assemble(source: Source): RecipeReading {
         prose,
       )
     : [];
+  const fats = isLate ? withoutHeld(assembly, whole, after, fatRows) : whole;
   const fatGrams = fats.reduce((sum, one) => sum + one.grams, 0);
   const afterGrams = after.reduce((sum, one) => sum + one.grams, 0);
 

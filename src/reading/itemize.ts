@@ -10,6 +10,7 @@ import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
 import { elsewise } from './elsewise.ts';
+import { heldBack } from './held-back.ts';
 import { inItsPlace } from './in-its-place.ts';
 import { leaveStore } from './in-store.ts';
 import { type Item, itemsOf } from './items.ts';
@@ -83,6 +84,7 @@ const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) =
   [looksOfPot, signal.cooking],
   [afterPhrases, signal.following],
   [endOfCook, signal.cooking],
+  [heldBack, signal.ofIt],
   [laterWater, signal.thinning],
   [inItsPlace, signal.retelling],
   [takeParts, signal.part],

@@ -2,7 +2,7 @@
 import { ofIt, pronoun } from './of-it.ts';
 import { signal } from './signal-words.ts';
 import { gives, type Signals } from './signals.ts';
-import { isAny, isIngredient, isMark, isMeasured, isPot, isStop, isWord, wordAt } from './token-is.ts';
+import { isAny, isIngredient, isMark, isMeasured, isPot, isRole, isStop, isWord, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 import { weighedElsewhere } from './weighed.ts';
 
@@ -49,7 +49,9 @@ export function isStock(tokens: readonly Token[], k: number, token: Figure, stor
   if (ofIt(tokens, k, token) && isLeftOver(tokens, k)) return true;
   const before = tokens[k - 1];
   const after = tokens[k + 1];
-  const last = before?.t === 'word' && lastWords.has(before.text);
+  // "another 30 g of olive after the cook" goes in
+  const last =
+    before?.t === 'word' && lastWords.has(before.text) && !isAny(tokens, k, k + 8, (one) => isRole(one, 'after'));
   const left = after?.t === 'word' && (leftWords.has(after.text) || isLeftOver(tokens, k));
   if (!last && !left && !(stored && isStored(tokens, k, stored))) return false;
   const behind = [k + 1, k + 2, k + 3].find((at) => isIngredient(tokens[at]));
