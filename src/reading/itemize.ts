@@ -17,6 +17,7 @@ import { type Item, itemsOf } from './items.ts';
 import { kindTold } from './kind-told.ts';
 import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
+import { lessThere } from './less-there.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
 import { namedBefore } from './named-before.ts';
@@ -131,7 +132,8 @@ export function itemize(reader: Reader, input: string): Cut {
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
   const laid = unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon);
   const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
-  let tokens = conversions(meant.tokens, lexicon);
+  const less = lessThere({ tokens: meant.tokens, prims, words: cut.words });
+  let tokens = conversions(less.tokens, lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
   const ahead = rightAhead(itemsOf(tokens, lexicon), tokens);
@@ -142,6 +144,7 @@ export function itemize(reader: Reader, input: string): Cut {
     ...meant.told,
     ...ahead.back,
     ...before.back,
+    ...less.told,
     ...right.back,
   ]);
   let { items } = heard;

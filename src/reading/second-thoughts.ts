@@ -12,6 +12,7 @@ import { asking, dropSaidAgain, settleTellings } from './other-batches.ts';
 import { plannedIn } from './planned.ts';
 import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
+import { ranOutIn, takeInstead } from './ran-out.ts';
 import {
   type Amount,
   alkalisIn,
@@ -87,11 +88,12 @@ export function secondThoughts(
     return from === null ? [] : [{ k, from }];
   });
   const times = timesIn(sentences, items, tokens);
+  const ranOut = ranOutIn(sentences);
   const { said, cuts, tellings } = saidIn(
     items,
     tokens,
     { sentences, rights, tells },
-    turnedAt.length > 0 || times !== null || changes.length > 0,
+    turnedAt.length > 0 || times !== null || changes.length > 0 || ranOut.length > 0,
   );
   const post: Post = {
     sentences,
@@ -109,7 +111,9 @@ export function secondThoughts(
     last: null,
   };
   for (const { k, from } of turnedAt) turnPage(post, k, from);
-  for (const { k, change } of changes) applyChange(post, change, k);
+  const swapped = new Set(ranOut.filter((one) => takeInstead(post, one)).map(({ goes }) => goes));
+  for (const { k, change } of changes)
+    if (change.gone === null || !swapped.has(change.gone)) applyChange(post, change, k);
   settleTellings(post);
   settleWhole(post);
   settleFigures(post);

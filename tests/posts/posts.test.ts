@@ -17,7 +17,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-19': 3,
   'blind-20': 5,
   'blind-25': 3,
-  'blind-29': 4,
+  'blind-29': 3,
   'blind-30': 6,
   'blind-34': 2,
   'blind-36': 2,

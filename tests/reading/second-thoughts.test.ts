@@ -320,6 +320,59 @@ describe('a recipe in another size', () => {
   );
 });
 
+describe('what lacked', () => {
+  const list = '500 g olive, 300 g coconut, 400 g palm, 166 g NaOH, 400 g water';
+  const taken = (text: string) => {
+    const { grams, doubts } = read(text);
+    return [grams['palm-oil'] ?? 0, grams['tallow-beef'] ?? 0, doubts];
+  };
+  test.each([
+    'Palm is finished so it is tallow in this one.',
+    'The palm was finished so tallow it is.',
+    'We are out of palm so this time tallow.',
+    'Palm gone, tallow instead.',
+    "Couldn't get palm; it's tallow now.",
+    "Palm used up so I'm using tallow",
+    'No palm in the house, tallow then.',
+    'Tallow for the palm, as the palm is finished.',
+    'palm is out so tallow in',
+    "The palm's run out, tallow will do.",
+  ])('gives its weight to what came: %s', (told) => expect(taken(`${list}. ${told}`)).toEqual([0, 400, []]));
+  test('gives it in a bracket, too', () =>
+    expect(taken(list.replace('palm', "palm (finished, so it's tallow)"))).toEqual([0, 400, []]));
+  test.each([
+    "Tallow is finished, so it's palm this time.",
+    "When the palm is gone I'll use tallow.",
+    "The palm is gone now, next time it's tallow.",
+    'Out of tallow, so palm.',
+  ])('stays where nothing came for it: %s', (told) => expect(taken(`${list}. ${told}`)).toEqual([400, 0, []]));
+});
+
+describe('a weight of which there was less', () => {
+  const rest = 'coconut 220 g, NaOH 137 g, water 290 g';
+  const olive = (text: string) => {
+    const { grams, doubts } = read(text);
+    return [grams['olive-oil-virgin'], grams['coconut-oil'], doubts];
+  };
+  test.each([
+    `850 g olive, ${rest}. Hang on, the tin only had 780 g of olive.`,
+    `850 g olive, ${rest}. Ran out, only 780 of the olive.`,
+    `850 g olive, ${rest}. There were only 780 g of olive left in the end.`,
+    `Planned 850 g olive but the tin gave 780 g only. ${rest}.`,
+    `850 olive, 220 coconut, 137 NaOH, 290 water, all grams. Ah no, the olive is just 780, that was all there was.`,
+    `olive 850 g (ran out, only 780)\n${rest.replaceAll(', ', '\n')}`,
+    `olive 850 g - no, 780 was all I had\n${rest.replaceAll(', ', '\n')}`,
+    `olive 850 g\n${rest.replaceAll(', ', '\n')}\nSorry: short on olive, it's 780.`,
+    `850 g olive, 220 g coconut... hang on, the tin only had 780 in it. So: 780 g olive, ${rest}`,
+    `olive 850 g (only 780 g in the bottle), ${rest}`,
+  ])('is the smaller one: %s', (text) => expect(olive(text)).toEqual([780, 220, []]));
+  test.each([
+    `850 g olive, ${rest}. The loaf weighed only 800 g after the cure.`,
+    `850 g olive (the tin had 1000), ${rest}. I only had 3 moulds.`,
+    `850 g olive, ${rest}. There is only 400 g left in the bottle now.`,
+  ])('stays where something else is told: %s', (text) => expect(olive(text)).toEqual([850, 220, []]));
+});
+
 describe('a recipe told in two sizes', () => {
   const small = 'olive 400 g, coconut 200 g, NaOH 84 g, water 180 g';
   const big = 'olive 800 g, coconut 400 g, NaOH 168 g, water 360 g';
