@@ -93,7 +93,7 @@ export function takeInstead(post: Post, { goes: gone, comes: came, sentence }: R
   post.back.push({
     text: `I took ${taken.named.text} (${written(row.amount.quantity)}) in the place of ${row.thing.named.text}, as the post says.`,
     gone: figures(again),
-    from: sentence.from,
+    from: Math.min(gone, sentence.from),
     to: sentence.to,
   });
   return true;
