@@ -111,9 +111,10 @@ export function secondThoughts(
     last: null,
   };
   for (const { k, from } of turnedAt) turnPage(post, k, from);
-  const swapped = new Set(ranOut.filter((one) => takeInstead(post, one)).map(({ goes }) => goes));
+  const swapped = new Set(ranOut.filter((one) => takeInstead(post, one)).flatMap(({ goes, comes }) => [goes, comes]));
   for (const { k, change } of changes)
-    if (change.gone === null || !swapped.has(change.gone)) applyChange(post, change, k);
+    if (![change.gone, 'comes' in change ? change.comes : null].some((at) => at !== null && swapped.has(at)))
+      applyChange(post, change, k);
   settleTellings(post);
   settleWhole(post);
   settleFigures(post);
