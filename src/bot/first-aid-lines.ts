@@ -15,6 +15,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   S: ['soap soaps soaping bar bars loaf loaves seife seifen seifenstuck savon savons jabon jabones sapone'],
   // where it went: E eye, P part of the body, T airways, Y what is worn, G the room
   E: [
+    'eyee lashes eyesight wimpern pestanas',
     'eye eyes eys eyse eyeball eyeballs eyelid eyelids eyelash eyelashes lens lenses contacts cornea',
     'bloodshot pupil pupils blind blinded blindness erblindet aveugle ciego ciega',
     'auge augen auges augapfel augenlid augenlider kontaktlinse kontaktlinsen',
@@ -22,6 +23,8 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'ojo ojos parpado parpados occhi occhio',
   ],
   P: [
+    'gums gum tongues collarbone kneecap nape thumbnail armpits fist fists flank hock hocks nudillo',
+    'nudillos kuppe paume sternum navel earlobes eyebrows augenbrauen rodillitas naso',
     'hand hands hnd hnds hadn finger fingers fingr fingertip fingertips fingernail fingernails nail nails thumb',
     'thumbs',
     'knuckle knuckles arm arms forearm forearms elbow elbows wrist wrists shoulder shoulders armpit leg legs foot',
@@ -58,6 +61,8 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'pecho gola',
   ],
   Y: [
+    'cuff cuffs tights cardigan pyjamas dungarees trainer trainers mitt pocket camiseta hosenbein',
+    'sandalia waistband gauntlet',
     'shoe shoes slipper slippers crocs sneaker sneakers clog clogs shorts skirt dress bra hoodie jumper sweater',
     'sleeve sleeves sock socks boot boots sandal sandals shirt jeans trousers pants tshirt blouse coat apron',
     'leggings',
@@ -101,6 +106,8 @@ const words: Readonly<Record<string, readonly string[]>> = {
   ],
   // whom
   C: [
+    'lad lads lodger pony mare gelding lamb lambs hedgehog husky copine neveu sobrina epouse guinea',
+    'piglet goddaughter godson stepson stepdaughter',
     'son sons daughter daughters daughtr boy boys girl girls child children kid kids kiddo kiddos baby toddler',
     'toddlers',
     'infant grandma grandpa gran nan nana granny grandson granddaughter grandmother grandfather mum mom mother dad',
@@ -124,6 +131,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'gallina vecino vecina figlio figlia',
   ],
   b: [
+    'knelt dipped dunked squeezed barehanded',
     'touched bit bite bites bitten biting stepped stepping crawled grabbed played pecked gnawed nibbled',
     'mouthed',
     'poked walked getreten gebissen angefasst gefasst gegriffen geknabbert knabbert angeknabbert biss trat griff',
@@ -143,7 +151,11 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'schizzato',
   ],
   // m what ran or fell, of whatever kind; w what does no harm
-  m: ['ran dripped trickled dribbled leaked leaking landed slid'],
+  m: [
+    'blob blobs dollop fleck flecks speck specks klecks plop dribble dribbles tropfen goutte gouttes',
+    'gota gotas',
+    'ran dripped trickled dribbled leaked leaking landed slid',
+  ],
   w: [
     'water oil oils olive coconut castor sunflower shea cocoa almond lard tallow butter wax milk cream coffee tea charcoal flour',
     'juice beer wine honey syrup scent fragrance perfume eo eos lavender mica clay colour color dye paint alcohol',
@@ -160,6 +172,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'entraron meti restregue froto frote entro metio restregue toque',
   ],
   H: [
+    'pricks pricking pounding hacking throb smart stingy weeps weepy tingled picazon picor',
     'burned burnt burns burning burnin stings stinging stung numb peeling bleeding tingling',
     'tingle tingly watering streaming smarting smarts itching throbs throbbing prickle prickles prickling prickly',
     'smarted',
@@ -170,6 +183,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'queman arde arden ardia ardiendo escuece bruciato brucia',
   ],
   h: [
+    'whitish blotchy puffed tender scab scabs scabby blanched leathery reddish swollne despellejados',
     'sting hurt hurts hurting sore itch red raw slippery slimy slick gritty irritated swollen swelling',
     'pain painful pink pinkish weeping wrinkled wrinkly soapy tight jelly inflamed puffy',
     'feuerrot knallrot entzundet wund wunde ausschlag rot rote rotes gerotet weh schmerzen blase blasen geschwollen',
@@ -186,7 +200,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   c: ['tended'],
   a: ['tainted'],
   e: ['longago'],
-  u: ['burn sunburn sonnenbrand verbrennung veratzung brulure quemadura quemaduras ustione'],
+  u: ['singed scorched', 'burn sunburn sonnenbrand verbrennung veratzung brulure quemadura quemaduras ustione'],
   D: [
     'sucked drank drunk swallowed swallows swallowing ingested ingesting gulped gulp sipped sip swig swigged',
     'mouthful mouthfuls',
@@ -196,6 +210,7 @@ const words: Readonly<Record<string, readonly string[]>> = {
   ],
   d: ['swallow drink ingest boire trinken beber'],
   L: [
+    'scoffed munched munching slurped guzzled wolfed sucking',
     'tasting chewing eating ate eaten licked licks licking lapped chewed tasted tastes eats gulps',
     'putzt frass leckte schleckte genascht probiert gekostet gefressen gegessen geleckt abgeleckt geschleckt',
     'aufgeleckt leckt frisst',
@@ -211,6 +226,8 @@ const words: Readonly<Record<string, readonly string[]>> = {
     'vapeurs vapeur fumee fumees poussiere vapores humo humos polvo vapori',
   ],
   K: [
+    'woozy queasy giddy wobbling slobber staggering hoarse scratchy croaky whimpering yowling keeled',
+    'nosebleed retched gargling mareos',
     'drooling drools gulping gaping foaming gasping limp unresponsive retching spluttering sneezing unwell bleed bleeds sangra',
     'sangre cough coughing coughed choking choked gagging dizzy lightheaded wheezing wheeze breathless sick',
     'nauseous nausea vomit',

@@ -72,7 +72,7 @@ function derived(word: string): string {
   return meant === undefined ? 'x' : meant[1];
 }
 
-/** Words whose letter had to be looked for, at the most. */
+/** Words whose letters are remembered, at the most. */
 const mostFound = 5000;
 const found = new Map<string, string>();
 
@@ -82,6 +82,7 @@ export function meaningOf(word: string): string {
   if (known !== undefined) return known;
   const own = letterOf(word);
   const letter = own ?? derived(word);
-  if (own !== undefined || found.size < mostFound) found.set(word, letter);
+  if (found.size >= mostFound) found.clear();
+  found.set(word, letter);
   return letter;
 }

@@ -1,25 +1,56 @@
-import { expect, test } from 'vitest';
-import { accidentIn } from '../../src/bot/first-aid.ts';
-import { accidents, harmless, missed, needless } from './accidents.ts';
+import { describe, expect, test } from 'vitest';
+import { accidentIn, tellingStretch } from '../../src/bot/first-aid.ts';
+import { signsOf } from '../../src/bot/first-aid-signs.ts';
+import { learn } from './accidents/learn.ts';
+import { accidentTexts, postTexts, type Told } from './accidents/texts.ts';
 
 const tellsOfAccident = (text: string): boolean => accidentIn(text) !== null;
 
-test.each(accidents)('first aid: %s', (text) => expect(tellsOfAccident(text)).toBe(true));
+const accidents = accidentTexts.filter(({ accident }) => accident).map(({ text }) => text);
+const harmless = accidentTexts.filter(({ accident }) => !accident).map(({ text }) => text);
+const all = [...accidentTexts, ...postTexts];
 
-test.each(harmless)('no first aid: %s', (text) => expect(tellsOfAccident(text)).toBe(false));
-
-test('at most one in thirty of all accidents written is missed', () => {
-  expect(missed.filter((text) => !tellsOfAccident(text)).length).toBeLessThanOrEqual(
-    (accidents.length + missed.length) / 30,
-  );
+test('of the accidents it has learned from at most one in a hundred is missed', () => {
+  expect(accidents.filter((text) => !tellsOfAccident(text)).length).toBeLessThanOrEqual(accidents.length / 100);
 });
 
-test('at most one in eighty of all harmless texts written is answered with first aid', () => {
-  expect(needless.filter(tellsOfAccident).length).toBeLessThanOrEqual((harmless.length + needless.length) / 80);
+test('of the harmless texts it has learned from at most one in a hundred is answered with first aid', () => {
+  expect(harmless.filter(tellsOfAccident).length).toBeLessThanOrEqual(harmless.length / 100);
+});
+
+test('no post that it has learned from is taken for an accident, and no accident among them missed', () => {
+  expect(postTexts.filter(({ text, accident }) => tellsOfAccident(text) !== accident)).toEqual([]);
+});
+
+/** What is missed, and what is taken for an accident, of texts that nothing was learned from. */
+function unseen(isHeld: (told: Told) => boolean) {
+  const weights = learn(all.filter((told) => !isHeld(told)));
+  const tells = (text: string): boolean => {
+    const signs = signsOf(text);
+    return signs !== null && tellingStretch(signs, weights) !== null;
+  };
+  const held = all.filter(isHeld);
+  const share = (accident: boolean): number => {
+    const some = held.filter((told) => told.accident === accident);
+    return some.filter(({ text }) => tells(text) !== accident).length / some.length;
+  };
+  return { missed: share(true), needless: share(false) };
+}
+
+describe('of texts that it has not learned from', () => {
+  test.each(['set-3', 'set-4', 'set-5'])('%s, at most one accident in seven is missed', (set) => {
+    const { missed, needless } = unseen((told) => told.set === set);
+    expect(missed).toBeLessThanOrEqual(1 / 7);
+    expect(needless).toBeLessThanOrEqual(1 / 10);
+  });
+
+  test('hardly an ordinary post is taken for an accident', () => {
+    expect(unseen(({ set }) => /^blind-2\d$/.test(set)).needless).toBeLessThanOrEqual(0.01);
+  });
 });
 
 test('capitals, odd spaces, accents and invisible characters change nothing', () => {
-  for (const text of accidents) {
+  for (const text of accidents.filter(tellsOfAccident)) {
     expect(tellsOfAccident(text.toUpperCase()), text).toBe(true);
     expect(tellsOfAccident(text.replaceAll(' ', '  \u00a0')), text).toBe(true);
     expect(tellsOfAccident(text.replace(/(?<=\w)(?=\w)/u, '\u200b')), text).toBe(true);

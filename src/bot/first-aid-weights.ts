@@ -1,0 +1,3850 @@
+/** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
+export const weights = ` a:-2
+ ab:-14
+ aber:6
+ abgekriegt:16
+ abgewischt:6
+ about:4
+ above:8
+ abuela:-7
+ accident:16
+ accidental:9
+ accord:-3
+ account:-3
+ aceit:8
+ aceite:-1
+ acid:3
+ acros:-3
+ activat:-5
+ actual:-6
+ add:-6
+ added:1
+ additiv:-3
+ adult:-5
+ advance:-9
+ advice:-11
+ afraid:-12
+ after:10
+ afternoon:4
+ afterward:-16
+ again:-13
+ against:-1
+ age:-7
+ ages:-4
+ ago:14
+ agree:-4
+ agua:1
+ ahead:-4
+ ahora:7
+ ai:11
+ aid:11
+ air:-6
+ al:7
+ alarm:-8
+ alcohol:5
+ alkali:-13
+ all:-4
+ allergic:-7
+ alles:-7
+ allotment:-1
+ allow:-6
+ almond:-4
+ almost:-10
+ aloe:-8
+ alone:-7
+ along:5
+ alright:-14
+ also:-4
+ alter:-11
+ altogether:-8
+ alu:-10
+ aluminium:-17
+ alway:-2
+ am:6
+ amber:-5
+ american:-4
+ ammonia:3
+ among:3
+ amount:-12
+ ampolla:8
+ an:-6
+ and:-2
+ animal:-4
+ ankle:7
+ anos:-5
+ another:-6
+ anruhren:1
+ ans:4
+ answer:-1
+ antes:-9
+ any:-9
+ anybody:2
+ anyhow:-4
+ anyone:-9
+ anyth:-2
+ anyway:2
+ anywhere:-11
+ apiece:-1
+ app:-8
+ apple:-5
+ applesauce:-11
+ apres:6
+ apricot:-6
+ apron:-17
+ arde:9
+ are:8
+ arent:-9
+ argan:-5
+ arithmetic:-10
+ arm:-6
+ armpit:2
+ arms:-8
+ around:14
+ as:-7
+ ash:2
+ ashes:-8
+ aside:-3
+ ask:-9
+ asked:-18
+ asks:6
+ asleep:-7
+ at:-3
+ ate:-2
+ attic:-3
+ atznatron:14
+ auf:-13
+ auge:7
+ augen:-11
+ august:-5
+ aunt:-12
+ aus:1
+ autumn:-4
+ aux:-2
+ avale:5
+ avant:-1
+ avec:8
+ avocado:-5
+ avoid:-17
+ awake:-3
+ away:5
+ awful:15
+ b:-7
+ babassu:-4
+ baby:-5
+ back:-2
+ background:-8
+ backside:11
+ bad:-3
+ badly:10
+ bag:2
+ bags:-8
+ bain:-4
+ balanc:7
+ balance:-8
+ balcony:-12
+ ball:2
+ balls:8
+ balm:-9
+ band:-2
+ bang:6
+ bar:-7
+ bare:6
+ barefoot:8
+ bark:7
+ barn:-13
+ bars:-13
+ base:-5
+ basic:-1
+ bath:-7
+ bathroom:9
+ battery:-9
+ bay:-3
+ bc:13
+ be:-2
+ bead:10
+ beads:6
+ beagle:4
+ beak:7
+ beaker:10
+ bear:-3
+ beard:12
+ beat:-1
+ bebe:9
+ became:6
+ because:-6
+ become:-3
+ bed:-1
+ bedroom:-3
+ bedtime:-2
+ beef:3
+ been:24
+ beer:-7
+ bees:-5
+ beeswax:-12
+ before:-4
+ beforehand:-11
+ began:11
+ begin:-8
+ beginner:-8
+ begun:-8
+ behind:5
+ beim:1
+ being:1
+ bekommen:16
+ believe:-14
+ bell:-3
+ belly:17
+ belong:-5
+ below:-12
+ bench:4
+ bend:-4
+ bent:6
+ bentonite:-3
+ bergamot:-2
+ beside:1
+ best:-3
+ bet:-12
+ better:-17
+ between:4
+ bevel:-6
+ bien:13
+ big:-3
+ bigger:-4
+ bill:2
+ bin:1
+ birch:-11
+ birds:-2
+ birthday:-9
+ bis:-6
+ biscuit:-4
+ bit:2
+ bite:3
+ bites:10
+ bits:7
+ bitten:3
+ black:-17
+ blanc:14
+ blanca:-5
+ blanco:-2
+ blanket:-14
+ bleed:5
+ blender:-4
+ blew:5
+ blind:8
+ blink:12
+ blister:6
+ blob:8
+ block:-4
+ blog:-8
+ blood:10
+ bloodshot:-1
+ blue:4
+ blurry:5
+ board:-4
+ boil:5
+ boiler:-9
+ bol:-4
+ bone:6
+ bonjour:2
+ book:-14
+ booklet:-7
+ books:-6
+ boot:-1
+ boots:-3
+ bor:5
+ borax:-7
+ bord:-6
+ boss:6
+ bother:7
+ bottl:-8
+ bottle:5
+ bottom:-8
+ bouche:15
+ bought:-10
+ bounc:17
+ bowl:8
+ bowls:4
+ box:-21
+ boxes:-4
+ boy:5
+ bra:10
+ bran:-8
+ bras:15
+ brazo:11
+ bread:-7
+ break:-9
+ breakfast:7
+ breastbone:12
+ breath:6
+ breathe:10
+ brennt:5
+ brick:-3
+ bright:4
+ brine:-3
+ bring:-9
+ broke:3
+ broken:5
+ broom:11
+ brother:-2
+ brown:7
+ brule:-8
+ brulure:12
+ brush:-5
+ bu:9
+ bubbl:-1
+ bucket:7
+ budget:-2
+ built:-5
+ bumps:9
+ burbuja:-5
+ burn:8
+ burnin:12
+ burns:6
+ burnt:-3
+ burp:10
+ burst:11
+ bus:-8
+ but:-10
+ butcher:-3
+ butt:6
+ butter:-5
+ button:-6
+ buy:-21
+ by:-4
+ c:-13
+ ca:2
+ cage:5
+ cake:-4
+ calculator:-14
+ calendar:-3
+ calendula:-6
+ caliente:10
+ call:4
+ calls:2
+ calm:3
+ came:-1
+ camp:-11
+ can:-13
+ candl:1
+ candle:-7
+ canister:-3
+ cannot:-5
+ canola:-8
+ cant:9
+ cap:11
+ car:4
+ cara:-3
+ caramel:-11
+ card:-6
+ cardboard:5
+ care:-5
+ careful:-12
+ caretaker:-8
+ carpet:-7
+ carri:3
+ carrot:4
+ carry:-3
+ carton:2
+ case:-2
+ castile:-4
+ castor:-15
+ cat:-2
+ catch:-9
+ cattle:-1
+ caught:-2
+ cause:11
+ caustic:15
+ caustica:14
+ caustique:14
+ caviti:-3
+ cayo:-2
+ ce:2
+ cedar:-3
+ cedarwood:-2
+ cellar:-8
+ centre:-3
+ chair:-10
+ chalk:-9
+ chang:-6
+ change:7
+ charcoal:-13
+ charg:-4
+ chart:-7
+ chat:10
+ cheap:-6
+ check:-13
+ cheek:9
+ cheese:3
+ chemist:-10
+ chemistry:-9
+ chest:21
+ chew:-1
+ chicken:6
+ child:6
+ children:-14
+ chill:-10
+ chin:5
+ chip:-3
+ chips:-9
+ chocolat:-10
+ chocolate:-7
+ choir:-5
+ chok:-9
+ christma:-6
+ chunk:3
+ church:-6
+ cinnamon:8
+ circle:1
+ citrate:-4
+ citric:-4
+ citronella:-9
+ claim:-8
+ clarity:-4
+ class:-5
+ clay:-7
+ clean:-2
+ cleaner:2
+ clear:7
+ clever:7
+ climb:-2
+ cling:9
+ clock:-11
+ clos:7
+ close:5
+ cloth:-8
+ cloud:4
+ cloudy:-13
+ clove:10
+ club:-5
+ clump:-10
+ cm:-4
+ co:-6
+ coarse:-5
+ coat:-5
+ cocnut:-7
+ coco:-15
+ cocoanut:-7
+ coconut:-2
+ coffee:2
+ cold:-13
+ collar:5
+ collarbone:8
+ colleague:2
+ collect:-6
+ colloidal:-7
+ color:-3
+ colour:-14
+ column:-3
+ com:1
+ comb:9
+ combien:-9
+ combin:-6
+ combine:-9
+ come:-6
+ comes:-8
+ comma:1
+ comme:1
+ comment:-12
+ como:4
+ complain:-3
+ complete:-4
+ con:9
+ concentration:-12
+ concrete:-9
+ confession:-7
+ confirm:-9
+ contact:6
+ container:5
+ cook:-4
+ cooker:-1
+ cookery:-2
+ cookie:1
+ cool:-19
+ cools:-6
+ copi:-3
+ copper:-7
+ copy:-6
+ corner:-4
+ correct:-14
+ cost:-13
+ costs:-9
+ cotton:-5
+ cough:4
+ couldnt:-6
+ coule:10
+ couleur:4
+ council:-5
+ count:-14
+ counter:-3
+ coup:2
+ couple:-4
+ course:-10
+ cousin:-7
+ cover:1
+ cow:-8
+ cpop:-8
+ crack:6
+ crater:3
+ crawl:11
+ crazy:8
+ cream:-10
+ creamy:-3
+ cried:-11
+ crock:3
+ crockpot:-3
+ cross:-9
+ crudo:7
+ crumb:-5
+ crumbl:5
+ crush:-3
+ cry:4
+ crystal:-6
+ cuanta:-10
+ cubes:-9
+ cuff:10
+ cup:8
+ cupboard:-11
+ cupful:2
+ cups:-19
+ cur:-2
+ cure:-6
+ cured:8
+ cures:-5
+ curiou:-6
+ custard:-10
+ customer:-2
+ cut:6
+ cuts:6
+ cutt:-4
+ cutter:-8
+ d:-13
+ da:-8
+ dabb:13
+ dad:9
+ dag:-18
+ damit:-8
+ damp:7
+ dangerou:7
+ dans:9
+ darf:-7
+ dark:7
+ das:-6
+ date:-9
+ daughter:-4
+ day:-3
+ days:-2
+ de:-2
+ dead:-5
+ deal:10
+ dear:-11
+ decant:3
+ december:-3
+ decent:-9
+ decid:-7
+ decide:-3
+ decimal:-9
+ dedo:11
+ deep:10
+ degre:-4
+ degree:-3
+ deja:-5
+ del:8
+ dem:4
+ dementia:6
+ den:1
+ dent:-2
+ dentro:8
+ depend:-3
+ depui:9
+ der:-5
+ derramo:-8
+ des:2
+ desde:18
+ despu:20
+ dessu:6
+ di:6
+ dias:5
+ dice:8
+ dictat:-5
+ did:-5
+ didnt:11
+ die:2
+ died:-11
+ difference:-6
+ different:-9
+ dilut:-5
+ dilute:3
+ dilution:-3
+ dinner:-4
+ dipp:9
+ discount:-17
+ dish:-6
+ dispenser:-6
+ dissolv:-4
+ dissolve:-11
+ distill:-11
+ dizzy:15
+ do:-2
+ doctor:2
+ does:-4
+ doesnt:-5
+ dog:1
+ dogs:-7
+ doigt:1
+ doing:-1
+ done:-2
+ dont:-2
+ door:-7
+ doors:-8
+ dos:17
+ dots:11
+ double:-13
+ dough:4
+ doux:-8
+ down:-4
+ downstair:-3
+ dozen:-3
+ dragon:-7
+ drain:-3
+ drainpipe:-5
+ drama:-6
+ drank:6
+ drauf:3
+ drawer:-4
+ draws:-4
+ dream:-3
+ drei:11
+ dress:-8
+ drew:-4
+ dribbl:3
+ dried:-1
+ drin:7
+ drip:10
+ dripp:4
+ drips:-2
+ driv:-6
+ drool:9
+ drop:8
+ dropp:6
+ drops:-11
+ drum:-4
+ drunk:8
+ dry:-17
+ du:-2
+ duck:-8
+ due:-6
+ duele:8
+ duft:-6
+ dug:13
+ dump:-3
+ dunk:7
+ dur:-10
+ durch:4
+ dust:8
+ e:-1
+ each:-12
+ ear:1
+ early:-5
+ ears:-7
+ easier:-3
+ easter:-15
+ easy:-6
+ eat:11
+ eaten:7
+ eats:-11
+ eau:4
+ eczema:-13
+ edge:8
+ edges:-5
+ edit:6
+ egg:-6
+ eight:-2
+ eighty:2
+ ein:2
+ eine:2
+ einen:-10
+ eingeatmet:8
+ either:-9
+ el:7
+ elbow:-1
+ eleven:2
+ elle:1
+ else:-6
+ emergency:18
+ empty:-6
+ emulsion:2
+ en:-4
+ enamel:-14
+ encima:14
+ end:-13
+ ended:-10
+ ends:11
+ enfant:-9
+ english:3
+ enough:-21
+ entire:-6
+ envelope:-7
+ eo:-3
+ equal:-5
+ er:-1
+ error:3
+ erst:9
+ erupt:9
+ es:-8
+ essential:-7
+ essentielle:1
+ est:3
+ esta:-9
+ et:6
+ ethanol:-5
+ eucalyptu:8
+ euro:2
+ euros:-4
+ even:-10
+ evening:-6
+ ever:-12
+ every:-20
+ everybody:-11
+ everyth:-2
+ everywhere:-4
+ exact:-15
+ except:5
+ excuse:5
+ expect:1
+ explain:-7
+ explod:7
+ export:-9
+ extra:-11
+ eye:14
+ eyeball:-9
+ eyebrow:16
+ eyelid:16
+ eyes:1
+ f:-3
+ face:-5
+ faceful:11
+ facial:-3
+ fade:-3
+ fail:-11
+ faint:-2
+ fair:4
+ fait:19
+ fall:-9
+ false:-8
+ fami:-11
+ fan:-6
+ fancy:-4
+ far:-11
+ farm:-8
+ fast:18
+ faster:-9
+ fat:-18
+ father:-6
+ fats:-7
+ fault:-5
+ faut:-12
+ favour:-3
+ favourite:-5
+ february:-7
+ fed:-7
+ feed:2
+ feel:10
+ feels:-3
+ feet:2
+ fell:2
+ felt:11
+ fence:2
+ fetch:-6
+ few:-3
+ field:-5
+ fifteen:-3
+ fifth:-4
+ figur:-4
+ figure:-7
+ file:-3
+ fill:-2
+ fille:7
+ fills:-8
+ film:-8
+ fils:13
+ filter:-7
+ fin:-3
+ final:1
+ find:-9
+ finds:-5
+ fine:-13
+ finer:-10
+ finger:8
+ fingernail:12
+ fingertip:12
+ fire:1
+ firm:-6
+ first:-1
+ fish:3
+ fist:9
+ fit:-6
+ fits:-10
+ five:-4
+ fizz:18
+ fl:-11
+ flak:2
+ flake:12
+ flaky:-11
+ flame:-6
+ flannel:6
+ flar:6
+ flash:-5
+ flat:4
+ fleck:3
+ flew:10
+ flick:21
+ float:-12
+ floor:1
+ floral:-5
+ flour:-6
+ fluid:-3
+ flung:1
+ flush:5
+ fly:11
+ foam:3
+ fog:-4
+ fogg:8
+ foggy:7
+ fold:-3
+ folks:-3
+ follow:-3
+ fond:-4
+ food:-5
+ fool:5
+ foot:-2
+ for:1
+ forearm:9
+ forehead:15
+ forget:-3
+ forgive:-3
+ forgotten:-14
+ fork:2
+ form:-8
+ fortnight:-7
+ forty:2
+ forum:-12
+ forward:5
+ found:9
+ four:8
+ fourteen:2
+ frais:6
+ free:-11
+ freezer:-6
+ fresh:6
+ friday:9
+ fridge:-5
+ friend:-5
+ front:-11
+ frost:-4
+ frotte:4
+ froze:-11
+ frozen:-7
+ fry:-12
+ fudge:11
+ full:-3
+ fully:-5
+ fume:-8
+ fumes:-2
+ funny:-5
+ fur:1
+ further:-3
+ fuss:17
+ g:-21
+ gant:8
+ gants:-7
+ ganz:5
+ gap:10
+ garage:5
+ garden:-2
+ gardener:-6
+ garganta:9
+ gas:-4
+ gata:15
+ gate:-4
+ gauntlet:-1
+ gave:-8
+ gebissen:9
+ gefasst:12
+ gekippt:12
+ gel:-12
+ gelaufen:22
+ gell:-14
+ gentle:-9
+ gerade:-6
+ gesicht:5
+ gespritzt:1
+ gestern:6
+ get:-10
+ getrunken:8
+ gets:-5
+ gett:-16
+ gicle:-4
+ girasol:-3
+ girl:3
+ girls:4
+ giv:4
+ give:-11
+ gives:-1
+ glass:8
+ glassy:-7
+ glide:-3
+ glossy:-11
+ glov:-4
+ glove:9
+ glued:5
+ glycerin:1
+ glycerine:-3
+ gms:-12
+ go:-3
+ goat:-3
+ goats:-4
+ goggl:-1
+ going:4
+ gold:-11
+ gone:10
+ good:3
+ goose:-3
+ gorge:5
+ got:8
+ gota:-2
+ goutte:19
+ gr:-12
+ grab:7
+ grabb:2
+ grad:-6
+ grade:-3
+ grain:11
+ grainy:2
+ gram:-7
+ grams:-14
+ gran:-3
+ grandad:-1
+ grandfather:-2
+ grandma:-12
+ grandmother:-10
+ grandpa:-11
+ grandson:7
+ granny:4
+ grape:1
+ grapese:-4
+ grasa:3
+ grat:-8
+ graz:-4
+ grease:-1
+ greasy:-5
+ great:-15
+ green:-6
+ grey:12
+ gritty:9
+ ground:-14
+ groundnut:-14
+ group:1
+ grown:-3
+ guant:-8
+ guess:-4
+ guest:-8
+ guild:-7
+ guinea:12
+ gulp:11
+ gums:9
+ h3:-4
+ h:6
+ ha:9
+ hab:8
+ habe:12
+ haben:13
+ hacia:-11
+ had:6
+ hago:13
+ haha:-8
+ hair:4
+ half:5
+ halfway:-3
+ hall:-4
+ halo:7
+ hals:9
+ halv:-12
+ halve:-3
+ hamster:4
+ hand:5
+ hande:-8
+ handl:-7
+ handle:-8
+ handout:-11
+ handrucken:6
+ hands:-13
+ handschuhe:-6
+ handwrit:-3
+ hang:8
+ happen:8
+ happy:-8
+ hardnes:-5
+ hardware:-7
+ harm:-5
+ harsh:-12
+ has:8
+ hasnt:8
+ hat:16
+ hatte:12
+ haut:-15
+ hav:9
+ have:-3
+ havent:-6
+ hay:-3
+ haze:7
+ hazelnut:-3
+ hdpe:-3
+ he:4
+ head:-3
+ headache:2
+ heal:-10
+ hear:-3
+ heart:-2
+ heat:-9
+ heaven:-4
+ heavy:-11
+ hed:-12
+ heel:5
+ heels:-2
+ height:-7
+ held:-6
+ hell:9
+ hello:11
+ help:11
+ helper:-2
+ helps:-7
+ hemp:-4
+ hen:4
+ hence:-2
+ hens:2
+ her:3
+ here:-10
+ hers:-6
+ herself:11
+ hes:7
+ heute:5
+ hey:9
+ hi:9
+ hice:9
+ hidden:-6
+ hier:8
+ high:-6
+ hija:3
+ him:-1
+ himself:-1
+ his:7
+ hiss:4
+ hit:4
+ hits:-4
+ hives:-4
+ hizo:-1
+ hm:-7
+ ho:11
+ hoarse:5
+ hob:-12
+ hold:4
+ holds:-2
+ hole:13
+ holes:11
+ holiday:-1
+ home:-4
+ honest:8
+ honey:-8
+ hood:-5
+ hop:-4
+ hope:-10
+ hopeful:-3
+ horse:-8
+ hose:-1
+ hosed:2
+ hot:10
+ hour:7
+ hours:-4
+ house:-7
+ household:-10
+ how:-9
+ howl:3
+ hp:-7
+ hrs:-7
+ hubby:9
+ huele:-9
+ huge:7
+ huile:-6
+ humo:-3
+ hunch:10
+ hund:-6
+ hundr:-5
+ hung:1
+ hurry:7
+ hurt:-4
+ hurts:12
+ hydroxide:4
+ i:2
+ ice:-7
+ ich:3
+ id:5
+ idea:-9
+ idiot:13
+ if:5
+ ignore:-9
+ ihr:-9
+ il:-9
+ ill:-17
+ immer:-2
+ impatient:-7
+ inch:-3
+ incident:8
+ includ:-5
+ indigo:-7
+ indoor:1
+ ingredient:-3
+ inhal:10
+ inhale:-1
+ inner:8
+ ins:-5
+ inside:13
+ inspector:-3
+ instead:-14
+ insulate:-3
+ internet:-7
+ into:1
+ is:1
+ ish:2
+ isnt:-9
+ isopropyl:11
+ ist:3
+ it:1
+ itch:1
+ itchy:-15
+ itll:-14
+ itself:-13
+ ive:-5
+ ivory:2
+ jabon:-1
+ jacket:-4
+ jai:13
+ jam:-8
+ january:-10
+ jar:-3
+ je:6
+ jeans:21
+ jelly:-7
+ jetzt:13
+ jo:-10
+ jojoba:-7
+ jours:-3
+ jug:-3
+ jugs:-1
+ juice:8
+ july:-7
+ jump:5
+ june:-9
+ just:7
+ kann:9
+ kaolin:-3
+ karite:-8
+ katze:15
+ keep:-3
+ keeps:3
+ kein:-7
+ kept:-11
+ kernel:-18
+ kettle:2
+ kg:-17
+ kick:-5
+ kid:10
+ kidd:-3
+ kids:-16
+ kill:-8
+ kilo:-5
+ kilos:-10
+ kind:5
+ kinder:-14
+ kinds:-5
+ kiss:-8
+ kit:-4
+ kitchen:2
+ klebt:11
+ kleine:4
+ km:-3
+ knead:13
+ knee:5
+ knees:-12
+ knelt:13
+ knew:-1
+ knife:-7
+ knitt:-4
+ knock:3
+ known:-3
+ knows:2
+ knuckl:4
+ knuckle:7
+ koh:2
+ kokos:-12
+ kokosol:-8
+ kokum:-3
+ kratzt:2
+ l:-10
+ la:-6
+ lab:8
+ label:-4
+ labrador:11
+ lactate:-2
+ lactic:-5
+ lad:4
+ ladi:4
+ ladle:11
+ lads:1
+ lady:-1
+ lake:-4
+ lamio:9
+ lamp:5
+ land:-1
+ langue:-6
+ lanolin:-7
+ lap:15
+ lapp:4
+ larger:-6
+ las:-7
+ last:-4
+ lather:-16
+ lauge:-7
+ laugenspritzer:-1
+ laugh:-5
+ laundry:2
+ lava:12
+ lavender:-16
+ law:-12
+ lay:-3
+ layer:1
+ lb:-16
+ le:7
+ leaf:-3
+ leaflet:-3
+ leak:-4
+ lean:7
+ learn:-3
+ least:-20
+ leather:4
+ leathery:12
+ leav:-16
+ leave:-19
+ leche:8
+ left:1
+ leftover:-1
+ leg:3
+ legging:12
+ legs:-7
+ leim:-7
+ lejia:-3
+ lemon:-9
+ lemonade:-2
+ lemongras:-1
+ length:-9
+ lens:10
+ les:-4
+ less:-2
+ lessive:15
+ lesson:-3
+ let:-6
+ letter:7
+ level:-5
+ li:-8
+ library:-1
+ lick:8
+ lid:-6
+ lidd:-6
+ lids:-9
+ life:-5
+ lift:8
+ lifts:-6
+ light:4
+ like:-5
+ liked:-6
+ likes:-12
+ limp:1
+ line:2
+ lined:-3
+ liner:-4
+ lines:5
+ link:6
+ linse:-2
+ lip:12
+ lippe:13
+ lips:11
+ liquid:10
+ list:-11
+ listen:-3
+ liter:-3
+ litr:-16
+ litre:6
+ litro:-10
+ litsea:-7
+ little:1
+ live:-7
+ lived:-12
+ lo:3
+ loads:-6
+ loaf:-3
+ loav:-4
+ lobster:-4
+ lock:-13
+ log:-4
+ lol:-6
+ long:-3
+ longer:2
+ loo:10
+ look:-3
+ looks:-9
+ los:-2
+ lose:-7
+ lost:5
+ lot:-6
+ lots:-3
+ loud:-2
+ love:-8
+ loves:-5
+ low:-13
+ lower:-1
+ lowest:5
+ lucki:-11
+ lucky:-4
+ lukewarm:-5
+ lump:7
+ lunch:-6
+ lunett:-1
+ lungs:2
+ lye:2
+ lyes:-9
+ lying:4
+ m:-5
+ ma:-2
+ macadamia:-4
+ machine:-3
+ mad:7
+ made:-4
+ magnet:-3
+ main:9
+ mains:-9
+ mais:-3
+ mak:-6
+ make:-7
+ makes:-7
+ mal:-3
+ man:-5
+ mango:-11
+ mann:18
+ manos:-16
+ manteca:3
+ many:-12
+ march:-8
+ marche:-2
+ mare:-6
+ margin:-3
+ mari:9
+ marido:13
+ marie:-4
+ mark:3
+ market:-7
+ marks:9
+ marri:-13
+ mas:-14
+ mash:-15
+ masher:-5
+ mask:-8
+ masterbatch:2
+ mat:-4
+ match:3
+ material:-7
+ maths:-4
+ matter:3
+ may:4
+ maybe:15
+ me:-3
+ mean:2
+ means:-10
+ meant:-13
+ measur:1
+ measure:-4
+ mechanic:-14
+ meet:-3
+ mehr:-5
+ mein:-5
+ meine:-5
+ meiner:12
+ melange:11
+ melt:1
+ melts:-4
+ memory:-5
+ men:-3
+ menthol:-15
+ mes:8
+ mess:-1
+ messag:2
+ message:-9
+ metal:1
+ method:-9
+ metio:14
+ metric:-7
+ mezcla:-3
+ mi:7
+ mica:-9
+ mich:3
+ microwave:10
+ mid:1
+ middle:5
+ midnight:3
+ miel:2
+ might:-5
+ mild:-14
+ miles:-3
+ milk:3
+ milky:-6
+ mill:-12
+ min:-6
+ mind:3
+ mine:7
+ mins:13
+ mint:-10
+ minus:-7
+ minut:-11
+ minuten:9
+ minuto:-17
+ mir:-5
+ mis:6
+ misread:3
+ miss:-6
+ mist:1
+ mistak:-3
+ mistake:9
+ mistook:7
+ mit:1
+ mix:5
+ mixed:9
+ mixer:-6
+ mixeur:-7
+ mixture:6
+ ml:-4
+ mm:-3
+ moi:-8
+ mold:3
+ molde:2
+ mom:-4
+ moment:4
+ moms:7
+ mon:5
+ money:-6
+ month:2
+ mop:7
+ more:-10
+ morn:4
+ most:-1
+ mother:-6
+ motor:-3
+ mould:-7
+ moule:5
+ mousse:-11
+ mouth:9
+ mouthful:7
+ mov:6
+ move:-3
+ moved:-12
+ much:-18
+ mucho:9
+ mud:-14
+ muddy:-2
+ mug:3
+ mum:-5
+ mund:9
+ must:-1
+ mutton:-3
+ muzzle:3
+ my:-5
+ myself:16
+ n:15
+ nach:4
+ nachsten:-9
+ nail:-2
+ nails:7
+ name:-17
+ nan:-8
+ naoh:4
+ narrow:-13
+ nase:-2
+ natronlauge:18
+ natural:10
+ ne:-4
+ near:-17
+ nearer:-3
+ nearest:-3
+ neat:-1
+ neck:1
+ need:-3
+ needs:-12
+ neem:-8
+ neighbour:-2
+ neither:-2
+ nephew:5
+ nervou:-3
+ nettle:-5
+ neutralise:2
+ never:-2
+ new:-9
+ newbie:-4
+ newcomer:-4
+ next:4
+ nez:7
+ ni:-11
+ nice:-3
+ nicht:7
+ nick:10
+ niece:9
+ night:8
+ nine:-5
+ ninety:-16
+ ninos:-10
+ no:4
+ nobody:-20
+ noch:5
+ none:-6
+ normal:-11
+ nose:1
+ nostril:5
+ not:-5
+ note:8
+ notebook:-5
+ notes:-11
+ noth:-9
+ notic:10
+ notice:7
+ nov:-4
+ november:-3
+ now:19
+ nowhere:-4
+ numb:9
+ number:-17
+ nur:6
+ nurse:-3
+ nut:-5
+ o:-1
+ oat:-4
+ oatmeal:-1
+ oats:-12
+ obvious:-2
+ oclock:-3
+ october:-5
+ odd:5
+ oder:-5
+ oeil:4
+ of:1
+ off:4
+ offer:-3
+ office:-3
+ oh:12
+ ohne:-4
+ oil:1
+ oils:-11
+ oily:-4
+ ojo:4
+ ojos:-2
+ ok:-22
+ okay:-8
+ old:9
+ older:-8
+ olds:-5
+ oliva:-14
+ olive:-6
+ olivenol:4
+ olla:-6
+ oma:-4
+ omg:9
+ on:-5
+ once:-22
+ ones:-13
+ onion:4
+ only:-2
+ onto:2
+ open:8
+ opens:3
+ opinion:-3
+ or:-16
+ orange:-11
+ order:-5
+ ordinary:-16
+ other:1
+ otherwise:14
+ ou:-3
+ ouch:5
+ ought:5
+ ounc:-8
+ our:1
+ ours:-6
+ out:-4
+ outdoor:-12
+ outside:-6
+ oven:-11
+ over:2
+ overdo:-7
+ overheat:2
+ overkill:-3
+ overnight:-5
+ ow:6
+ own:-5
+ oxide:-12
+ oz:-10
+ ozs:-11
+ p:-13
+ pack:-4
+ pad:3
+ paddle:5
+ pads:-8
+ page:-7
+ paid:3
+ pail:-10
+ pain:9
+ paint:-3
+ pair:-17
+ pairs:-9
+ pale:3
+ palm:-6
+ palms:6
+ pan:-4
+ panic:3
+ pantry:-2
+ paper:1
+ par:4
+ paragraph:-7
+ parent:2
+ park:9
+ parrot:8
+ part:-12
+ partner:-9
+ parts:3
+ party:-4
+ pas:-8
+ paso:-6
+ pass:7
+ paste:-4
+ patch:7
+ patchouli:-3
+ pate:7
+ patient:-3
+ patio:12
+ patt:8
+ paw:13
+ paws:1
+ pay:-2
+ pdf:-3
+ pea:4
+ pearl:7
+ peau:-7
+ peck:4
+ peel:6
+ pellet:-1
+ pencil:4
+ people:-9
+ peppermint:8
+ per:-12
+ percent:-6
+ percentag:-15
+ perfect:2
+ perhap:5
+ perro:8
+ person:4
+ petit:2
+ petroleum:-7
+ pets:-8
+ peu:-12
+ peut:-3
+ ph:-9
+ pharmacy:-9
+ phase:-5
+ phone:-1
+ photo:3
+ pica:-9
+ pick:-2
+ pickl:-3
+ picture:-5
+ pie:6
+ piec:-3
+ piece:-9
+ pied:-6
+ pieds:-2
+ piel:-3
+ pig:5
+ pigs:-10
+ pillowcase:-3
+ pinch:7
+ pine:-5
+ pinhole:-8
+ pink:16
+ pints:-7
+ pipette:15
+ pique:-13
+ pitcher:1
+ pizza:-5
+ pko:-5
+ plac:-3
+ place:11
+ plain:-17
+ plan:-9
+ plane:-6
+ plann:-6
+ plaster:1
+ plastic:-10
+ plate:-5
+ play:3
+ please:-13
+ plenty:-8
+ plopp:7
+ pls:-6
+ plum:-4
+ plus:-3
+ pm:-4
+ pocket:-4
+ poco:3
+ point:-2
+ poison:11
+ poked:4
+ polish:-8
+ polvo:10
+ polypropylene:-3
+ pomace:-6
+ pool:-4
+ poor:-6
+ pop:9
+ popp:12
+ poppy:-8
+ por:13
+ porch:-3
+ porque:1
+ porridge:-9
+ portugal:-4
+ possible:-1
+ post:-4
+ pot:-3
+ potasa:-8
+ potash:3
+ potasse:13
+ potassium:1
+ potato:-16
+ pots:-3
+ pound:-7
+ pours:-9
+ powder:-1
+ power:-4
+ prepar:-2
+ prepare:-10
+ pres:5
+ press:-6
+ pretty:-6
+ price:-14
+ prickl:5
+ pride:-11
+ print:-1
+ pris:7
+ probab:16
+ proces:2
+ project:-7
+ projection:13
+ promis:-4
+ promise:-3
+ proper:-2
+ proportion:-3
+ proud:-6
+ ps:4
+ psoriasi:-3
+ pub:-3
+ puck:-2
+ pucks:-2
+ pudd:3
+ puddle:13
+ puede:-6
+ puff:1
+ puffy:10
+ pull:4
+ pumice:-17
+ pump:-5
+ pupil:5
+ puppy:6
+ pure:-7
+ puree:-16
+ purity:-6
+ purple:-4
+ push:10
+ put:1
+ puts:-4
+ pyrex:-1
+ q:5
+ quantity:-5
+ quarter:-4
+ que:8
+ quedo:2
+ quelle:-10
+ quemo:-4
+ question:-9
+ qui:8
+ quick:2
+ quiero:-4
+ quiet:5
+ quote:-3
+ r:3
+ rabbit:10
+ rack:2
+ radiator:-1
+ radio:-4
+ rag:4
+ rain:-8
+ rainy:-6
+ rais:-9
+ raise:-3
+ ran:3
+ rancid:-7
+ rang:1
+ rapese:-5
+ rash:-4
+ rather:-5
+ raus:-10
+ raw:8
+ rbo:-1
+ reach:-13
+ react:2
+ read:1
+ reader:-13
+ reads:-11
+ ready:-7
+ real:-11
+ reason:-2
+ rebatch:2
+ recette:-3
+ recipe:-9
+ reckon:-15
+ record:-3
+ recu:11
+ red:9
+ refus:10
+ remain:3
+ remember:-4
+ render:-9
+ rent:-3
+ renverse:-4
+ report:3
+ respect:-9
+ respire:16
+ respirer:-5
+ rest:-13
+ retir:-3
+ rezept:-1
+ ribbon:5
+ rice:-8
+ ricin:-3
+ ricino:-3
+ rid:-7
+ rien:-1
+ right:-5
+ rim:-2
+ rindertalg:-7
+ ring:8
+ rins:13
+ rinse:9
+ river:-3
+ rizinu:-10
+ road:-8
+ roast:-3
+ rock:-5
+ roja:-5
+ roll:8
+ roof:3
+ room:-4
+ rope:-8
+ rose:-5
+ rosemary:-14
+ rot:13
+ roug:11
+ rouge:7
+ rough:-5
+ round:13
+ row:-14
+ rubb:6
+ rubber:-5
+ ruhren:1
+ ruin:-13
+ rule:-17
+ rules:-11
+ run:-1
+ runn:-6
+ runny:19
+ runs:-4
+ rustic:-3
+ s0ap:-8
+ s:-8
+ safe:-16
+ safety:-7
+ said:-11
+ sale:3
+ salpico:7
+ salt:13
+ salto:5
+ same:-6
+ sand:10
+ sandal:6
+ sandpaper:4
+ sane:-10
+ sanity:-9
+ sank:-4
+ sans:4
+ saponification:-10
+ saturday:3
+ sausag:5
+ save:-15
+ savon:1
+ saw:-4
+ say:-8
+ says:-2
+ scal:-2
+ scald:3
+ scale:-7
+ scalp:1
+ scar:-3
+ scare:-4
+ scent:-15
+ schlimm:4
+ schon:8
+ school:-8
+ science:-4
+ scrap:14
+ scrape:3
+ scraping:6
+ scratch:9
+ scratchy:4
+ scream:5
+ screen:-1
+ screw:-3
+ scribbl:-3
+ scrub:-9
+ scrubb:-7
+ se:-3
+ sea:-5
+ seal:-5
+ seam:6
+ sec:13
+ second:-14
+ see:-1
+ seed:-4
+ seeds:-8
+ seem:13
+ seems:-3
+ sees:-5
+ seife:-2
+ seifenleim:4
+ seit:11
+ seiz:-10
+ seize:11
+ self:9
+ sell:-13
+ seller:-12
+ sells:-7
+ send:-10
+ sense:-6
+ sensible:-4
+ sensitive:-16
+ sent:1
+ separat:5
+ separate:-3
+ separation:-2
+ september:-4
+ sesame:-10
+ set:-11
+ sett:-6
+ settl:9
+ settle:2
+ seven:-8
+ sf:-11
+ shade:10
+ shak:-7
+ shake:-1
+ shall:-5
+ shampoo:-11
+ shap:-7
+ shape:8
+ shar:-5
+ sharp:-7
+ shatter:-2
+ shav:-12
+ shave:-7
+ she:8
+ shea:-8
+ sheabutter:-2
+ shed:-3
+ sheep:-3
+ sheet:-16
+ shelf:-9
+ shes:14
+ shield:-11
+ shift:-8
+ shin:2
+ shine:3
+ shins:-5
+ shiny:3
+ shirt:1
+ shoe:8
+ shoebox:2
+ shoes:1
+ shook:-3
+ shop:-8
+ shopp:-3
+ short:-4
+ shorten:-6
+ shot:4
+ should:-14
+ shoulder:-6
+ shout:3
+ show:2
+ shower:-3
+ shows:-10
+ shut:8
+ si:-7
+ sich:8
+ sick:-4
+ side:5
+ sides:-3
+ sideway:-3
+ sieve:13
+ sign:-3
+ signal:-3
+ silicone:-13
+ silk:-6
+ silly:-7
+ simp:-6
+ sin:11
+ since:13
+ sind:11
+ sing:3
+ single:-1
+ sip:2
+ sipp:3
+ sister:-10
+ sit:-6
+ sits:-10
+ sitt:1
+ six:-9
+ sixteen:-6
+ sixty:3
+ size:6
+ ski:-5
+ skin:7
+ skull:-5
+ slab:-6
+ slapp:-3
+ sleep:-9
+ sleev:-5
+ sleeve:-3
+ slept:5
+ slic:11
+ slice:6
+ slick:-1
+ slid:-6
+ slight:-10
+ slimy:3
+ slip:6
+ slipp:13
+ slipper:9
+ slippery:-5
+ slopp:18
+ slosh:3
+ slow:-7
+ slush:-10
+ small:-3
+ smart:8
+ smel:-3
+ smell:-6
+ smok:6
+ smoke:-2
+ smooth:2
+ snapp:3
+ sneez:9
+ sniff:-4
+ snow:-7
+ so:-16
+ soak:15
+ soap:5
+ soaps:-12
+ soapy:14
+ sock:11
+ socke:9
+ socks:8
+ sodium:1
+ soft:-2
+ softer:-11
+ sohn:2
+ soir:7
+ sold:-5
+ soles:12
+ solid:-3
+ some:9
+ somebody:-15
+ someone:-17
+ someth:-2
+ somewhere:-7
+ sooner:-3
+ sore:2
+ sorry:-6
+ sort:4
+ sosa:2
+ soude:1
+ sound:-7
+ sous:3
+ soy:-10
+ soybean:-5
+ spaniel:5
+ spare:-10
+ spat:6
+ spatula:7
+ speck:-4
+ speed:-6
+ spell:5
+ spent:5
+ spill:-2
+ spilt:10
+ spirit:3
+ spirulina:2
+ spit:8
+ spitt:6
+ splash:14
+ splatter:12
+ split:10
+ splitt:11
+ sponge:-9
+ spoon:3
+ spoonful:-2
+ spot:13
+ spots:-7
+ spr:-10
+ spray:6
+ spread:-3
+ spreadsheet:-3
+ sprinkl:-5
+ sprinkle:-8
+ spritz:4
+ spritzer:12
+ square:-5
+ squash:10
+ squeak:-3
+ squirt:12
+ stage:-2
+ stain:-16
+ stainles:-6
+ stair:-10
+ stall:-12
+ stamp:-13
+ stand:-5
+ stank:13
+ start:1
+ static:-7
+ stay:-19
+ stays:-17
+ steam:-5
+ stearic:-10
+ stearin:-11
+ steel:-12
+ stelle:11
+ step:-13
+ steps:-3
+ stick:-5
+ sticky:6
+ stiff:5
+ still:8
+ sting:9
+ stink:-5
+ stir:-17
+ stirr:6
+ stirs:-11
+ stock:1
+ stomach:9
+ stone:3
+ stood:-1
+ stool:12
+ stop:5
+ stopp:-3
+ stops:2
+ store:-17
+ storm:-13
+ story:-3
+ stout:-5
+ stove:-5
+ str:8
+ straight:5
+ strain:-3
+ strap:4
+ straw:-2
+ strawberry:-6
+ streak:10
+ stream:6
+ street:-3
+ strength:-10
+ stretch:-5
+ string:-2
+ stripe:14
+ stripp:-3
+ strong:-4
+ stuck:1
+ student:4
+ stuff:-5
+ stunden:4
+ stupid:17
+ such:6
+ suck:10
+ suet:-7
+ sugar:15
+ suis:11
+ summer:-3
+ sums:-3
+ sunburn:-3
+ sunburnt:8
+ sunday:-11
+ sunflower:2
+ super:11
+ superfat:-20
+ supplier:-6
+ suppos:-7
+ suppose:-2
+ sur:1
+ sure:2
+ surgra:-18
+ swallow:7
+ swap:-4
+ swapp:-11
+ swear:-3
+ sweat:7
+ sweaty:16
+ sweep:-12
+ sweet:-8
+ swell:9
+ swept:2
+ swig:9
+ swimm:-6
+ swirl:-12
+ switch:-7
+ swollen:12
+ t:-9
+ tab:-5
+ tabl:-8
+ tablespoon:9
+ tablet:-4
+ taffy:4
+ tag:-12
+ tail:3
+ tak:-9
+ take:-1
+ taken:7
+ takes:-16
+ tale:-3
+ talk:-3
+ tall:-3
+ tallow:-5
+ tape:-5
+ tar:-3
+ tast:-1
+ taste:3
+ tattoo:-11
+ tbsp:-5
+ td:-6
+ tea:2
+ teach:-8
+ teacher:3
+ team:-2
+ tear:2
+ tears:-6
+ teaspoon:9
+ teenager:-3
+ teeth:-5
+ telephone:-5
+ tell:2
+ temp:-11
+ temperatur:7
+ temperature:-9
+ temps:-3
+ ten:-6
+ tengo:6
+ term:-3
+ terrace:-8
+ terrible:-3
+ terrier:-7
+ test:-9
+ tete:-9
+ text:7
+ than:-11
+ thank:-10
+ that:-1
+ thats:9
+ the:-1
+ their:2
+ them:-4
+ then:-12
+ ther:19
+ there:14
+ therefore:-6
+ therell:-5
+ thermometer:-5
+ these:-10
+ they:10
+ theyd:-7
+ theyll:-3
+ theyre:4
+ theyve:9
+ thicken:-6
+ thicknes:-7
+ thigh:15
+ thing:-4
+ third:6
+ thirteen:-3
+ thirty:-14
+ this:1
+ those:-15
+ though:1
+ thought:8
+ thread:-6
+ three:1
+ threw:14
+ throat:5
+ throbb:-2
+ through:2
+ throw:-1
+ thrown:2
+ thru:5
+ thumb:7
+ thump:10
+ thursday:-6
+ tied:-9
+ tiene:3
+ tight:-2
+ til:-9
+ tiles:-8
+ till:-7
+ tilt:-5
+ time:1
+ times:-5
+ tin:-4
+ ting:14
+ tingl:9
+ tingle:1
+ tiny:4
+ tip:12
+ tipp:-2
+ tips:3
+ tired:-4
+ to:-7
+ toast:-3
+ tocar:-2
+ tochter:1
+ today:1
+ toddler:-1
+ todo:-9
+ toe:1
+ toes:4
+ toffee:5
+ together:-10
+ told:-6
+ tom:7
+ tomato:-7
+ tombee:11
+ tomo:12
+ tomorrow:6
+ tongue:3
+ tonight:-3
+ too:-11
+ took:7
+ toothpaste:9
+ top:-5
+ topp:11
+ tops:10
+ total:-11
+ touch:-4
+ touche:6
+ tournesol:-3
+ tousse:3
+ toute:15
+ town:-3
+ tr:-6
+ trac:-4
+ trace:-10
+ tractor:-10
+ trago:6
+ train:10
+ translat:-3
+ translucent:3
+ transparent:10
+ tray:-3
+ trays:-3
+ treasurer:-3
+ treat:9
+ tres:10
+ trial:-6
+ tried:8
+ trimming:3
+ tripp:11
+ trois:10
+ trop:-1
+ tropfen:9
+ trouble:1
+ trouser:7
+ true:-10
+ trust:-11
+ try:-6
+ tsp:-14
+ tub:-4
+ tue:-6
+ tuesday:1
+ tummy:14
+ tun:15
+ turmeric:-6
+ turn:12
+ turns:-7
+ tut:7
+ twelve:2
+ twenty:-8
+ twice:5
+ two:2
+ typ:2
+ type:7
+ typed:-5
+ uber:16
+ uberfettung:-5
+ ubers:11
+ uf:-10
+ ugly:-15
+ ul:-8
+ um:6
+ un:-2
+ una:-1
+ uncle:-8
+ uncur:7
+ und:-8
+ under:8
+ underneath:11
+ underside:12
+ undilut:8
+ une:7
+ unicorn:-11
+ units:-3
+ unmold:10
+ unmould:-2
+ unscent:-3
+ unterarm:16
+ until:-3
+ up:-4
+ update:9
+ urgent:2
+ us:-7
+ usable:-7
+ usado:-4
+ use:-14
+ uses:-12
+ using:2
+ usual:-5
+ vanilla:2
+ vapeur:2
+ vapor:-4
+ vapour:-1
+ vaseline:-12
+ vaso:6
+ veces:-4
+ vegetable:-7
+ vent:-10
+ veo:9
+ verdict:-11
+ verschluckt:8
+ verse:6
+ version:-10
+ very:-5
+ vet:3
+ video:-12
+ viel:-2
+ village:-4
+ vinegar:12
+ visage:7
+ vite:-4
+ voice:13
+ volcano:9
+ voll:-2
+ vom:12
+ vomit:9
+ von:4
+ vous:-5
+ w:12
+ wait:-3
+ wake:2
+ walk:7
+ wall:-10
+ wann:-8
+ want:-12
+ wants:-9
+ war:3
+ wardrobe:-3
+ warm:1
+ warn:-9
+ was:4
+ wasser:-10
+ waste:-7
+ watch:6
+ water:8
+ watr:2
+ watter:-8
+ wax:-10
+ waxy:-2
+ way:-5
+ we:4
+ wear:-3
+ wears:-8
+ weather:-9
+ wed:-3
+ wedd:9
+ wednesday:3
+ week:-6
+ weekend:-13
+ weeks:-23
+ weep:4
+ weeps:15
+ weg:1
+ weh:7
+ weigh:-11
+ weight:-11
+ weird:17
+ weiss:15
+ weld:-3
+ well:-13
+ welli:-8
+ wenn:-9
+ went:4
+ were:-2
+ wet:11
+ weve:-10
+ what:4
+ whatever:-7
+ whats:-7
+ wheez:12
+ when:-5
+ whenever:4
+ where:6
+ whether:-5
+ which:-24
+ while:-8
+ white:11
+ who:-3
+ whole:6
+ wholesaler:-1
+ whose:-4
+ why:-2
+ wide:-10
+ width:-4
+ wie:-4
+ wife:4
+ will:-19
+ wind:6
+ wine:7
+ winter:-13
+ wip:7
+ wiped:15
+ wird:-7
+ wire:-8
+ wise:-13
+ wish:-8
+ with:-6
+ within:-8
+ without:-5
+ wobb:13
+ wochen:1
+ wollte:-5
+ woman:-4
+ women:-7
+ wonder:-5
+ wont:11
+ wooden:-11
+ wool:-5
+ words:-6
+ wore:-5
+ work:-12
+ works:-5
+ workshop:-3
+ worktop:-3
+ worri:8
+ worse:8
+ worst:-2
+ would:-22
+ wouldnt:-7
+ wow:-1
+ wrap:-5
+ wrapp:-2
+ wrink:1
+ wrist:6
+ writ:-5
+ write:-8
+ written:-3
+ wrong:-11
+ wrote:-14
+ x:-20
+ y:6
+ ya:-6
+ yard:-1
+ year:-10
+ years:-9
+ yellow:5
+ yellowish:4
+ yes:2
+ yesterday:13
+ yet:-11
+ yeux:-5
+ yo:4
+ yoghurt:-4
+ you:-7
+ youd:-12
+ youngest:5
+ your:-2
+ yours:-8
+ yr:11
+ zap:-3
+ zapp:-4
+ zaps:-9
+ zero:-7
+ zu:-12
+ zum:-11
+ zwei:-3
+ £6:-4
+ °c:-13
+ °f:-9
+ ¿la:4
+ ¿que:-10
+ ¿se:-4
+ –:-11
+ —:-9
+ €:-10
+--:8
+-:-1
+-A:3
+-B:15
+-D:6
+-E:3
+-F:-8
+-G:-6
+-H:14
+-I:1
+-J:8
+-K:7
+-L:9
+-M:1
+-N:-4
+-O:7
+-P:2
+-Q:-5
+-R:6
+-S:-1
+-T:9
+-W:8
+-Y:-5
+-b:-2
+-d:5
+-f:1
+-g:9
+-h:9
+-i:3
+-j:3
+-k:4
+-l:-7
+-m:4
+-n:15
+-o:7
+-p:1
+-q:7
+-r:1
+-s:-7
+-t:-3
+-u:2
+-v:-1
+-w:-1
+-y:-7
+-z:-1
+A-:-7
+A:6
+AA:4
+AC:7
+AD:12
+AE:11
+AF:5
+AG:-9
+AH:-5
+AI:7
+AK:12
+AM:-6
+AN:-2
+AO:3
+AP:12
+AQ:5
+AR:12
+AS:-3
+AT:-1
+AV:-3
+AW:5
+AY:11
+Ab:3
+Af:-5
+Ag:5
+Ah:-8
+Ai:5
+Aj:-14
+Ak:-1
+Al:4
+Am:5
+An:10
+Ao:7
+Ap:-6
+Aq:7
+As:-5
+At:1
+Au:11
+Aw:9
+Ay:-1
+Az:3
+B-:5
+B:17
+BA:18
+BB:15
+BK:6
+BO:13
+BV:9
+Bf:-6
+Bi:9
+Bo:-8
+Bp:-1
+Bt:1
+Bw:2
+Bz:9
+C-:2
+C:5
+CA:4
+CB:-2
+CC:-1
+CD:15
+CE:-1
+CF:-8
+CG:-1
+CH:-3
+CI:-7
+CK:-3
+CL:11
+CM:-10
+CN:-1
+CO:-6
+CP:-4
+CQ:7
+CR:11
+CS:5
+CV:-8
+CW:-10
+CY:4
+Cb:6
+Cd:5
+Cf:-6
+Cg:-6
+Ch:11
+Ci:1
+Cj:-5
+Ck:6
+Cl:-3
+Cm:-2
+Cn:-5
+Co:-2
+Cp:9
+Cq:-8
+Cr:2
+Ct:2
+Cv:-8
+Cw:-7
+Cz:-3
+D-:2
+D:17
+DA:23
+DD:12
+DO:-7
+DQ:6
+DS:2
+Db:8
+Dk:11
+Do:2
+Dp:17
+Dt:9
+Dw:1
+Dz:-1
+E-:-3
+E:11
+EA:2
+EC:7
+EE:-6
+EF:-6
+EH:21
+EN:3
+EP:-10
+EQ:7
+ER:16
+ES:1
+ET:15
+EV:13
+EW:6
+Ef:-10
+Eh:10
+Ei:7
+El:8
+Eo:-8
+Ep:1
+Eq:8
+Er:3
+Et:-4
+Ev:-4
+Ew:-11
+Ez:5
+F-:-3
+F:-7
+FA:-4
+FC:-11
+FD:-2
+FE:1
+FL:-4
+FM:-3
+FN:-13
+FO:-7
+FP:-2
+FQ:3
+FS:-4
+FW:-9
+Fb:10
+Ff:-2
+Fi:-11
+Fj:-3
+Fo:-5
+Fp:-11
+Fr:-2
+Fs:-8
+Ft:-6
+Fv:-4
+Fw:9
+Fy:6
+Fz:1
+G-:8
+GA:-1
+GC:-4
+GF:-3
+GG:6
+GL:9
+GN:3
+GO:4
+GP:14
+GR:10
+GS:-7
+GW:6
+GY:-3
+Gb:3
+Gi:-3
+Gj:10
+Gl:-3
+Go:-1
+Gp:8
+Gr:-4
+Gt:-7
+Gw:3
+H-:2
+H:9
+HA:13
+HE:2
+HH:8
+HN:-4
+HO:4
+HP:2
+HQ:-1
+HS:9
+HT:5
+HV:8
+HW:10
+HY:6
+Hb:4
+Hf:-7
+Hh:4
+Hi:-12
+Hj:-6
+Hn:7
+Ho:-11
+Hp:-1
+Hq:6
+Hr:6
+Ht:-3
+Hw:-19
+Hz:7
+I:-8
+IA:-11
+IC:-5
+IG:-3
+IO:-1
+IP:-8
+IQ:3
+IS:-7
+IW:-4
+Ib:-5
+If:-3
+Ii:-9
+Io:-5
+It:-5
+Iw:-9
+Iz:-4
+J-:3
+J:8
+JO:-7
+JP:8
+JS:-6
+Jt:13
+K-:3
+K:9
+KA:14
+KE:3
+KK:16
+KN:4
+KP:9
+KQ:13
+KS:-4
+KT:3
+KV:6
+KW:-2
+Kb:14
+Kf:-8
+Kh:9
+Ki:-3
+Ko:-3
+Kp:11
+Kr:8
+Kt:5
+Kw:-10
+Kz:-3
+L-:-12
+L:9
+LA:5
+LG:-3
+LN:-6
+LO:-5
+LP:2
+LQ:2
+LS:13
+LY:-6
+Lb:1
+Lf:8
+Lh:8
+Li:-3
+Lk:13
+Lo:1
+Lp:5
+Lq:3
+Lr:8
+Lt:6
+Lz:-2
+M-:-7
+M:-7
+MA:-17
+MC:-6
+ME:-6
+MF:-8
+MG:-4
+MK:-6
+MN:3
+MO:-1
+MP:-3
+MQ:-5
+MR:-3
+MS:3
+MV:-3
+MW:-1
+Mb:-7
+Mf:-13
+Mh:-13
+Mi:-3
+Mj:3
+Ml:-4
+Mo:-8
+Mp:-3
+Mq:5
+Mr:6
+Mt:-5
+Mu:-18
+Mv:-1
+Mw:-3
+My:-6
+Mz:-1
+N:-6
+NA:-11
+ND:10
+NE:-12
+NF:-3
+NG:-3
+NH:-7
+NK:1
+NL:-3
+NM:-9
+NN:-15
+NO:-2
+NQ:-2
+NR:-12
+NS:-9
+NV:-16
+NW:-13
+NY:-4
+Nb:-11
+Nd:4
+Nf:1
+Ng:10
+Nh:-2
+Ni:-18
+Nj:6
+Nk:1
+Nl:2
+Nm:-9
+Nn:13
+No:-9
+Nq:-1
+Nr:-13
+Ns:-10
+Nt:-3
+Nu:-12
+Nv:5
+Nw:-1
+Ny:-11
+Nz:1
+O-:-2
+O:2
+OA:-6
+OB:8
+OC:1
+OD:9
+OE:9
+OF:-2
+OG:-8
+OH:4
+OI:-4
+OJ:4
+OK:-1
+OL:12
+OM:-5
+ON:-1
+OO:-1
+OP:9
+OQ:-9
+OS:-4
+OT:15
+OV:-1
+OW:-3
+OY:3
+Ob:9
+Od:9
+Of:4
+Og:1
+Oh:2
+Oi:-3
+Oj:-9
+Ok:8
+Ol:8
+Om:-2
+On:-2
+Op:-5
+Oq:16
+Or:-2
+Ot:3
+Ou:13
+Ov:-1
+Ow:-4
+Oz:3
+P-:10
+P:6
+PA:3
+PC:2
+PE:-7
+PF:4
+PG:7
+PH:13
+PI:-6
+PJ:5
+PK:5
+PL:3
+PM:4
+PN:-4
+PO:10
+PP:1
+PQ:-2
+PR:8
+PS:-1
+PT:12
+PV:6
+PW:11
+PY:3
+Pb:2
+Pf:-9
+Ph:10
+Pi:8
+Pj:-2
+Pk:-1
+Pl:8
+Pm:-5
+Pn:7
+Po:5
+Pp:-1
+Pq:9
+Pr:1
+Pt:6
+Pu:13
+Pv:-7
+Pw:-17
+Py:-6
+Pz:-1
+Q-:12
+QA:-1
+QC:-1
+QD:-1
+QE:5
+QF:11
+QG:10
+QH:-3
+QI:-10
+QK:-3
+QL:3
+QM:-4
+QN:-6
+QO:-1
+QP:-12
+QQ:-11
+QR:-1
+QS:-10
+QT:4
+QV:-10
+QW:-6
+QY:-3
+Qb:-6
+Qd:14
+Qf:-5
+Qg:4
+Qi:-3
+Qj:7
+Qk:2
+Ql:6
+Qm:3
+Qo:-1
+Qp:3
+Qq:-10
+Qr:7
+Qs:-4
+Qt:2
+Qu:-3
+Qv:8
+Qw:5
+Qy:2
+Qz:-4
+R-:2
+R:14
+RA:-4
+RC:11
+RE:5
+RG:-2
+RL:7
+RN:10
+RO:2
+RP:11
+RS:15
+RV:8
+RW:14
+RY:9
+Rh:11
+Ri:-7
+Rl:1
+Rm:-4
+Ro:1
+Rp:-6
+Rr:13
+Rt:6
+Rw:-14
+Rz:6
+S-:7
+S:-1
+SA:-6
+SC:1
+SD:3
+SE:3
+SF:-2
+SG:3
+SH:-10
+SK:3
+SL:8
+SM:3
+SN:3
+SO:-7
+SP:-1
+SQ:3
+SR:15
+SS:9
+SW:-7
+Sb:12
+Sf:-12
+Sh:-13
+Si:-1
+Sj:-3
+Sl:-8
+Sm:6
+So:3
+Sp:3
+Sq:-1
+Sr:12
+St:4
+Sw:-5
+Sy:-9
+Sz:-11
+T-:-2
+T:7
+TA:8
+TH:7
+TK:-4
+TO:12
+Th:28
+Ti:4
+To:3
+Tp:12
+Tq:3
+Tt:4
+V-:1
+VA:8
+VB:8
+VC:8
+VE:14
+VK:8
+VN:-7
+VO:6
+VP:10
+VS:-7
+VT:6
+VW:10
+Vf:-11
+Vi:-3
+Vo:-8
+Vp:-1
+Vq:9
+Vr:9
+Vt:-3
+Vw:-3
+Vz:12
+W-:4
+W:4
+WA:-1
+WC:10
+WE:6
+WF:-11
+WG:2
+WH:4
+WK:11
+WM:-4
+WN:2
+WO:5
+WP:1
+WQ:5
+WR:15
+WS:3
+WT:12
+WV:-4
+WW:-12
+Wb:-10
+Wf:-1
+Wg:6
+Wh:-1
+Wi:-2
+Wj:-3
+Wl:13
+Wm:3
+Wo:4
+Wp:-5
+Wq:6
+Wr:2
+Wt:4
+Wv:5
+Ww:7
+Wz:-1
+X:13
+XA:13
+Y:15
+YA:2
+YN:5
+YO:5
+YP:-2
+YQ:6
+YW:11
+Yf:-6
+Yh:11
+Yi:1
+Yl:-6
+Yo:-7
+Yp:3
+Yr:18
+Yt:-3
+Yw:-1
+Yz:15
+any:-12
+b-:9
+b:7
+bA:13
+bG:5
+bK:10
+bN:14
+bO:-1
+bP:-8
+bQ:1
+bR:6
+bS:11
+bW:2
+bb:-10
+bf:-6
+bh:3
+bi:6
+bj:-3
+bl:3
+bo:-1
+bp:7
+bq:9
+br:5
+bw:-5
+bz:6
+d:12
+dA:10
+dQ:-6
+di:9
+dt:2
+dw:-7
+f-:5
+f:-9
+fA:1
+fC:-19
+fE:-5
+fF:-4
+fG:-15
+fH:-7
+fK:-2
+fN:-6
+fO:-1
+fP:-2
+fQ:-6
+fR:2
+fS:-8
+fV:-9
+fW:-12
+fY:-13
+fb:6
+ff:-12
+fg:-12
+fh:13
+fi:6
+figures:-8
+fj:1
+fl:-5
+fo:2
+fp:-13
+fq:-3
+fs:-6
+fv:-5
+fw:-2
+fy:3
+fz:-2
+g-:9
+g:-2
+gA:2
+gE:-1
+gN:-3
+gO:-10
+gP:-7
+gW:8
+gf:-1
+gg:-10
+gl:-4
+go:-4
+gt:2
+h-:10
+h:16
+hA:6
+hC:2
+hE:-11
+hF:-9
+hG:-12
+hH:-1
+hJ:7
+hK:-3
+hM:5
+hN:11
+hO:2
+hP:1
+hQ:8
+hR:11
+hS:-1
+hT:-9
+hW:3
+hb:13
+hf:1
+hh:12
+hi:-1
+hj:-7
+hm:-5
+hn:3
+ho:-3
+hp:-5
+hq:5
+hr:-3
+ht:1
+hw:-14
+hz:-9
+i-:-2
+i:2
+iA:6
+iB:13
+iC:1
+iE:12
+iF:-2
+iG:-7
+iH:-1
+iI:-8
+iJ:9
+iK:-6
+iL:-4
+iM:-1
+iN:3
+iO:6
+iP:13
+iR:13
+iS:-6
+iT:16
+iV:1
+iY:10
+ib:11
+if:7
+ii:-4
+ij:-7
+ik:7
+il:-13
+im:-3
+ip:-7
+iq:8
+ir:1
+it:-4
+iu:-4
+iv:-1
+iw:-3
+iy:1
+j-:-1
+j:-4
+jA:10
+jC:-9
+jE:-5
+jF:7
+jG:-4
+jH:1
+jK:-7
+jM:-14
+jN:-8
+jO:-2
+jP:-6
+jQ:-4
+jS:-1
+jf:-14
+jh:-4
+ji:8
+jj:3
+jm:13
+jo:6
+jq:2
+jr:13
+jt:3
+jw:-11
+jz:-1
+k-:2
+k:8
+kA:8
+kD:16
+kM:-4
+kN:8
+kO:-2
+kQ:12
+kf:9
+ki:5
+ko:-4
+kp:-2
+kr:7
+kt:9
+kw:5
+kz:6
+l-:8
+l:-4
+lA:-7
+lN:-2
+lO:9
+lP:7
+lQ:10
+lY:-1
+lf:-10
+lg:10
+lh:7
+li:-7
+lo:-2
+long:-12
+longer:-13
+lz:-3
+m-:-5
+m:6
+mA:-1
+mE:7
+mG:-9
+mO:8
+mP:9
+mS:10
+mY:4
+mf:7
+ml:8
+mm:-1
+mo:1
+mr:5
+mt:2
+mw:1
+mz:4
+n-:15
+n:9
+nK:14
+nO:2
+nP:9
+nn:14
+no:-5
+nt:-5
+nw:1
+o-:1
+oA:3
+oB:9
+oC:-10
+oD:3
+oE:10
+oF:-4
+oG:3
+oH:1
+oJ:1
+oK:21
+oL:9
+oM:8
+oN:7
+oO:7
+oP:19
+oR:4
+oS:6
+oT:4
+oV:8
+oW:-2
+oY:3
+ob:4
+of:10
+og:7
+oh:3
+oi:-6
+oj:-5
+ok:-3
+ol:7
+om:-9
+oo:-1
+op:-1
+oq:10
+or:-2
+os:-3
+ou:3
+ov:-5
+ow:-8
+oy:-5
+oz:13
+p-:-2
+p:-2
+pA:3
+pB:9
+pC:1
+pE:-1
+pF:2
+pG:6
+pH:-6
+pK:12
+pM:6
+pN:8
+pO:12
+pP:10
+pQ:11
+pR:-2
+pS:15
+pV:1
+pW:3
+pY:6
+pb:3
+pf:-6
+ph:3
+pi:3
+pj:-8
+pl:7
+pm:-1
+po:-2
+pp:7
+pq:-5
+pr:12
+ps:10
+pt:-4
+pv:6
+pw:-6
+pz:1
+q-:-6
+q:12
+qA:2
+qC:7
+qF:16
+qH:3
+qN:10
+qO:-10
+qP:-7
+qQ:-8
+qS:-13
+qV:-14
+qW:-2
+qf:6
+qh:16
+qi:3
+qj:4
+qo:-9
+qp:-10
+qq:-8
+qr:-7
+qt:-7
+qw:-11
+qz:7
+r-:-4
+r:3
+rA:8
+rB:5
+rC:-12
+rD:6
+rE:6
+rF:-3
+rG:-2
+rH:5
+rJ:-2
+rK:9
+rL:7
+rM:10
+rN:-2
+rO:2
+rP:-2
+rQ:-7
+rR:5
+rS:-7
+rT:14
+rV:17
+rW:3
+rY:-2
+rb:3
+recipe:-17
+rf:-13
+rg:9
+rh:-2
+rj:-3
+rk:-11
+rl:1
+rm:-5
+rp:4
+rq:9
+rr:2
+rs:-8
+rt:6
+ru:7
+ry:7
+rz:5
+s-:4
+s:1
+sA:5
+sO:-1
+sP:-3
+sf:-8
+sg:6
+short:-2
+si:-3
+so:-6
+st:-2
+sv:-8
+sw:-6
+t:-3
+tA:1
+tB:11
+tC:2
+tD:13
+tE:6
+tF:-4
+tG:4
+tH:-2
+tI:1
+tJ:2
+tK:-1
+tL:1
+tM:4
+tN:7
+tO:3
+tQ:3
+tR:4
+tS:1
+tV:1
+tW:-7
+tY:2
+tb:-4
+td:3
+tf:-10
+tg:-6
+th:9
+ti:-3
+tj:1
+tk:-1
+tl:7
+tm:2
+tn:12
+to:-2
+tp:7
+tq:2
+tr:6
+ts:-3
+tt:-3
+tu:8
+tv:-10
+tw:-9
+ty:-15
+tz:6
+u-:3
+u:8
+uA:4
+uP:2
+uW:-1
+ui:-6
+uo:8
+ut:2
+uw:1
+uz:-1
+v-:4
+v:-1
+vN:-7
+vO:-10
+vP:-7
+vS:-5
+vW:9
+vf:6
+vi:1
+vl:-8
+vo:6
+vr:-8
+vt:-4
+vv:6
+vw:-8
+vz:1
+w-:1
+w:-14
+wA:-7
+wB:15
+wC:4
+wD:12
+wE:4
+wF:-7
+wG:-2
+wH:-13
+wK:-9
+wM:-10
+wN:-1
+wO:7
+wP:-3
+wQ:3
+wR:8
+wS:-8
+wV:-5
+wW:-5
+wY:-4
+wb:-9
+wd:1
+wf:4
+wh:-10
+whole A:-1
+whole H:5
+whole J:14
+whole K:16
+whole S:-6
+whole n:6
+whole p:-3
+whole recipe:-8
+wi:-4
+wj:-9
+wk:4
+wl:3
+wo:1
+wp:5
+wq:-1
+wr:2
+wt:1
+wu:-6
+ww:3
+wy:-12
+wz:5
+y-:-11
+y:-3
+yA:-6
+yC:-3
+yE:1
+yP:-8
+yS:-9
+yg:-5
+yi:-4
+yo:-7
+yt:-12
+yz:-12
+z-:-3
+z:-2
+zA:-1
+zC:-11
+zD:-5
+zE:7
+zF:1
+zG:1
+zH:9
+zJ:7
+zK:-4
+zL:-3
+zM:-6
+zN:-5
+zO:5
+zP:-6
+zQ:6
+zR:5
+zS:-1
+zT:3
+zV:9
+zW:1
+zY:8
+zb:-7
+zd:3
+zf:-10
+zg:13
+zh:-1
+zi:-2
+zj:-13
+zk:-1
+zl:3
+zm:7
+zo:6
+zp:-2
+zq:4
+zr:1
+zt:-4
+zu:-2
+zv:11
+zw:4
+zy:-4
+zz:-1`;
