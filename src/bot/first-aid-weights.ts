@@ -1,3850 +1,3883 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-2
+export const weights = ` a:-5
  ab:-14
- aber:6
- abgekriegt:16
- abgewischt:6
- about:4
- above:8
+ aber:3
+ abgekriegt:9
+ abgewischt:9
+ about:6
+ above:2
  abuela:-7
- accident:16
- accidental:9
+ accident:15
+ accidental:6
  accord:-3
- account:-3
- aceit:8
+ account:-4
+ aceit:-3
  aceite:-1
- acid:3
- acros:-3
- activat:-5
- actual:-6
- add:-6
- added:1
- additiv:-3
+ acid:5
+ activat:-6
+ actual:-5
+ add:-11
+ added:-7
  adult:-5
- advance:-9
- advice:-11
- afraid:-12
- after:10
- afternoon:4
- afterward:-16
- again:-13
- against:-1
- age:-7
- ages:-4
+ advance:-6
+ advice:-6
+ afraid:-11
+ after:7
+ afterward:-9
+ again:-12
+ against:-7
+ age:-9
+ ages:-7
  ago:14
- agree:-4
- agua:1
- ahead:-4
- ahora:7
- ai:11
- aid:11
- air:-6
- al:7
- alarm:-8
- alcohol:5
- alkali:-13
- all:-4
- allergic:-7
- alles:-7
+ agree:-8
+ agua:2
+ ahead:-9
+ ahora:8
+ ai:14
+ aid:12
+ air:-12
+ al:6
+ alarm:-7
+ alcohol:4
+ alkali:-9
+ all:1
+ allergic:-10
+ alles:-10
  allotment:-1
- allow:-6
- almond:-4
+ allow:-5
+ almond:-7
  almost:-10
- aloe:-8
- alone:-7
- along:5
- alright:-14
- also:-4
- alter:-11
+ aloe:-11
+ alone:-4
+ along:7
+ already:-1
+ alright:-15
+ alter:-9
+ although:2
  altogether:-8
- alu:-10
+ alu:-11
  aluminium:-17
- alway:-2
- am:6
- amber:-5
- american:-4
- ammonia:3
- among:3
- amount:-12
- ampolla:8
- an:-6
- and:-2
- animal:-4
- ankle:7
- anos:-5
- another:-6
- anruhren:1
+ alway:-10
+ am:2
+ amber:-7
+ american:-6
+ ammonia:-3
+ among:5
+ amount:-11
+ ampolla:9
+ an:-8
+ animal:-6
+ ankle:17
+ anos:-10
+ another:-11
  ans:4
- answer:-1
- antes:-9
- any:-9
- anybody:2
- anyhow:-4
- anyone:-9
- anyth:-2
- anyway:2
- anywhere:-11
- apiece:-1
+ answer:-3
+ antes:-8
+ any:-10
+ anybody:-1
+ anyhow:-5
+ anyone:-11
+ anyth:-13
+ anyway:-4
+ anywhere:-10
+ apart:-3
+ apiece:-3
  app:-8
- apple:-5
- applesauce:-11
- apres:6
- apricot:-6
- apron:-17
- arde:9
- are:8
- arent:-9
- argan:-5
- arithmetic:-10
- arm:-6
- armpit:2
- arms:-8
- around:14
- as:-7
- ash:2
- ashes:-8
+ apple:-7
+ applesauce:-8
+ apres:2
+ apricot:-5
+ april:-4
+ apron:-13
+ arde:6
+ are:4
+ arent:-8
+ argan:-8
+ arithmetic:-6
+ arm:-7
+ armpit:-1
+ arms:-9
+ around:3
+ as:-4
+ ash:-2
+ ashes:-9
  aside:-3
- ask:-9
- asked:-18
- asks:6
- asleep:-7
- at:-3
- ate:-2
- attic:-3
- atznatron:14
- auf:-13
- auge:7
- augen:-11
- august:-5
- aunt:-12
- aus:1
- autumn:-4
+ ask:-5
+ asked:-5
+ asks:2
+ asleep:-3
+ asthma:4
+ at:-7
+ ate:-4
+ attempt:-3
+ attic:-10
+ atznatron:11
+ auf:-14
+ auge:6
+ augen:-7
+ august:-9
+ aunt:-11
+ aus:-3
+ autumn:-5
  aux:-2
- avale:5
- avant:-1
- avec:8
+ avale:2
+ avant:3
+ avec:6
  avocado:-5
- avoid:-17
- awake:-3
- away:5
- awful:15
- b:-7
+ avoid:-13
+ awake:-2
+ awful:10
+ b:-5
  babassu:-4
- baby:-5
- back:-2
- background:-8
- backside:11
- bad:-3
- badly:10
- bag:2
+ baby:-6
+ babys:3
+ back:-3
+ background:-4
+ backside:3
+ bad:1
+ badly:-2
+ bag:1
  bags:-8
- bain:-4
- balanc:7
- balance:-8
- balcony:-12
- ball:2
+ bak:-3
+ balanc:3
+ balance:-3
+ balcony:-10
+ bald:-8
+ ball:6
  balls:8
  balm:-9
- band:-2
- bang:6
- bar:-7
- bare:6
- barefoot:8
- bark:7
- barn:-13
- bars:-13
- base:-5
- basic:-1
- bath:-7
- bathroom:9
+ band:1
+ bang:12
+ bar:-6
+ bare:7
+ barefoot:9
+ bark:2
+ barn:-11
+ bars:-8
+ base:-8
+ batch:-2
+ bath:-3
+ bathroom:5
+ batter:-2
  battery:-9
- bay:-3
- bc:13
- be:-2
- bead:10
- beads:6
- beagle:4
- beak:7
- beaker:10
- bear:-3
- beard:12
- beat:-1
- bebe:9
- became:6
- because:-6
- become:-3
- bed:-1
- bedroom:-3
+ bc:5
+ be:-6
+ bead:4
+ beads:12
+ beagle:6
+ beak:8
+ beaker:9
+ bear:-5
+ beard:9
+ beat:-4
+ bebe:7
+ became:8
+ become:-11
+ bed:10
+ bedroom:-6
  bedtime:-2
- beef:3
- been:24
- beer:-7
- bees:-5
- beeswax:-12
+ beef:1
+ been:17
+ beer:-13
+ bees:-9
+ beeswax:-9
  before:-4
- beforehand:-11
- began:11
- begin:-8
- beginner:-8
+ beforehand:-6
+ began:10
+ begin:-9
+ beginner:-7
  begun:-8
- behind:5
- beim:1
- being:1
- bekommen:16
- believe:-14
- bell:-3
+ behind:2
+ bei:3
+ beim:3
+ being:-1
+ bekommen:20
+ believe:-4
  belly:17
- belong:-5
- below:-12
- bench:4
- bend:-4
+ belong:-8
+ below:-11
+ bench:-1
+ bend:-7
  bent:6
- bentonite:-3
- bergamot:-2
- beside:1
- best:-3
- bet:-12
- better:-17
- between:4
- bevel:-6
- bien:13
- big:-3
- bigger:-4
- bill:2
- bin:1
- birch:-11
- birds:-2
- birthday:-9
- bis:-6
- biscuit:-4
- bit:2
- bite:3
- bites:10
- bits:7
+ bergamot:-5
+ beside:6
+ best:-2
+ bet:-11
+ better:-18
+ between:10
+ bien:12
+ big:-2
+ bigger:-1
+ bill:1
+ bin:-2
+ birch:-12
+ birthday:-10
+ bis:-2
+ biscuit:8
+ bites:12
+ bits:5
  bitten:3
- black:-17
- blanc:14
- blanca:-5
- blanco:-2
- blanket:-14
- bleed:5
- blender:-4
- blew:5
- blind:8
- blink:12
- blister:6
- blob:8
- block:-4
- blog:-8
- blood:10
- bloodshot:-1
- blue:4
- blurry:5
+ black:-18
+ blanc:9
+ blanca:-6
+ blanco:-8
+ blanket:-12
+ bleach:9
+ bleed:2
+ blend:1
+ blender:-9
+ blew:7
+ blind:12
+ blink:11
+ blister:11
+ block:-7
+ blog:-4
+ blood:9
+ bloodshot:-2
+ blouse:6
+ blurry:9
  board:-4
- boil:5
+ boil:7
  boiler:-9
- bol:-4
+ bol:-9
  bone:6
- bonjour:2
- book:-14
- booklet:-7
- books:-6
- boot:-1
- boots:-3
- bor:5
- borax:-7
- bord:-6
- boss:6
- bother:7
- bottl:-8
- bottle:5
- bottom:-8
- bouche:15
- bought:-10
- bounc:17
- bowl:8
- bowls:4
- box:-21
- boxes:-4
- boy:5
- bra:10
- bran:-8
- bras:15
+ bonjour:1
+ book:-7
+ booklet:-3
+ boot:-2
+ boots:-9
+ bor:8
+ borax:-5
+ bord:-2
+ boss:7
+ both:4
+ bother:8
+ bottl:-6
+ bottle:3
+ bottom:-11
+ bouche:9
+ bought:-11
+ bounc:6
+ bowl:9
+ bowls:7
+ box:-3
+ boxes:-6
+ boy:11
+ bra:6
+ bran:-7
+ brand:-9
+ bras:5
+ brave:-3
  brazo:11
- bread:-7
- break:-9
- breakfast:7
- breastbone:12
- breath:6
- breathe:10
- brennt:5
- brick:-3
+ break:4
+ breakfast:8
+ breastbone:7
+ breath:11
+ breathe:14
+ brennt:2
+ brick:-8
+ bride:-3
  bright:4
- brine:-3
- bring:-9
+ brine:2
+ bring:9
  broke:3
- broken:5
- broom:11
- brother:-2
- brown:7
- brule:-8
- brulure:12
+ broken:7
+ broom:6
+ brother:3
+ brown:13
+ brule:-12
+ brulure:9
  brush:-5
- bu:9
- bubbl:-1
- bucket:7
- budget:-2
- built:-5
- bumps:9
+ bu:11
+ bubble:4
+ bucket:4
+ built:-8
+ bumps:7
  burbuja:-5
- burn:8
- burnin:12
- burns:6
- burnt:-3
- burp:10
- burst:11
- bus:-8
- but:-10
+ burn:5
+ burnin:6
+ burns:5
+ burnt:-7
+ burp:20
+ burst:9
+ bus:-12
+ but:-6
  butcher:-3
- butt:6
- butter:-5
- button:-6
- buy:-21
- by:-4
- c:-13
- ca:2
- cage:5
- cake:-4
- calculator:-14
+ butt:4
+ butter:-7
+ button:-8
+ buy:-15
+ by:-9
+ c:-19
+ ca:-2
+ cacao:-3
+ cage:8
+ cake:-3
+ cakes:-5
+ calculator:-7
  calendar:-3
- calendula:-6
+ calendula:-11
  caliente:10
- call:4
- calls:2
- calm:3
- came:-1
- camp:-11
- can:-13
- candl:1
- candle:-7
- canister:-3
- cannot:-5
- canola:-8
- cant:9
- cap:11
- car:4
- cara:-3
- caramel:-11
- card:-6
- cardboard:5
- care:-5
+ call:-4
+ calls:8
+ calm:6
+ came:-3
+ camp:-8
+ can:-12
+ candl:-3
+ candle:-12
+ canister:-5
+ cannot:-4
+ canola:-7
+ cant:8
+ cap:12
+ cara:-2
+ caramel:-5
+ card:-14
+ cardboard:2
+ care:-6
  careful:-12
- caretaker:-8
- carpet:-7
- carri:3
- carrot:4
- carry:-3
- carton:2
- case:-2
- castile:-4
- castor:-15
+ caretaker:-9
+ carpet:-3
+ carri:2
+ carrot:5
+ carton:8
+ case:1
+ caster:-3
+ castile:-2
+ castor:-14
  cat:-2
- catch:-9
- cattle:-1
- caught:-2
- cause:11
- caustic:15
- caustica:14
- caustique:14
+ catch:-7
+ cattle:-2
+ caught:-3
+ cause:9
+ caustic:14
+ caustica:22
+ caustique:11
  caviti:-3
- cayo:-2
- ce:2
+ cayo:4
+ ce:-1
  cedar:-3
- cedarwood:-2
- cellar:-8
- centre:-3
- chair:-10
- chalk:-9
- chang:-6
- change:7
- charcoal:-13
- charg:-4
- chart:-7
- chat:10
- cheap:-6
- check:-13
- cheek:9
- cheese:3
- chemist:-10
- chemistry:-9
- chest:21
- chew:-1
- chicken:6
- child:6
- children:-14
- chill:-10
- chin:5
+ cellar:-4
+ chair:-3
+ chalk:-10
+ chang:-4
+ change:8
+ charcoal:-8
+ charg:-3
+ chart:-8
+ chat:5
+ cheap:-8
+ check:-7
+ cheek:10
+ cheese:11
+ chemical:12
+ chemist:-6
+ chemistry:-15
+ chest:18
+ chew:1
+ chicken:10
+ chien:5
+ child:1
+ children:-6
+ chill:-7
+ chin:2
  chip:-3
- chips:-9
- chocolat:-10
- chocolate:-7
+ chips:-8
+ chocolat:-7
+ chocolate:-3
  choir:-5
- chok:-9
- christma:-6
- chunk:3
- church:-6
+ chok:-3
+ christma:-15
+ chunk:7
+ church:-4
  cinnamon:8
- circle:1
- citrate:-4
- citric:-4
- citronella:-9
- claim:-8
- clarity:-4
- class:-5
- clay:-7
- clean:-2
- cleaner:2
- clear:7
- clever:7
- climb:-2
- cling:9
- clock:-11
- clos:7
+ citrate:-3
+ citric:-7
+ citronella:-7
+ claim:-10
+ class:-3
+ clay:-3
+ clean:-7
+ cleaner:4
+ clear:-3
+ clever:9
+ climb:4
+ cling:15
+ clock:-7
+ clos:-1
  close:5
- cloth:-8
+ cloth:-6
  cloud:4
- cloudy:-13
- clove:10
- club:-5
- clump:-10
- cm:-4
- co:-6
- coarse:-5
- coat:-5
- cocnut:-7
- coco:-15
- cocoanut:-7
- coconut:-2
- coffee:2
- cold:-13
- collar:5
- collarbone:8
- colleague:2
- collect:-6
- colloidal:-7
+ cloudy:-11
+ clove:4
+ club:1
+ clump:-2
+ cm:-6
+ co:-4
+ coarse:-8
+ coast:-4
+ coat:-12
+ coc0nut:-3
+ cocnut:-4
+ coco:-17
+ cocoanut:-8
+ coconut:-1
+ coffee:-2
+ coin:16
+ cold:-9
+ collar:14
+ collarbone:4
+ colleague:3
+ collect:6
  color:-3
- colour:-14
+ colour:-13
  column:-3
- com:1
- comb:9
+ com:2
+ comb:4
  combien:-9
- combin:-6
- combine:-9
- come:-6
- comes:-8
- comma:1
- comme:1
- comment:-12
- como:4
- complain:-3
- complete:-4
- con:9
- concentration:-12
- concrete:-9
+ combin:-5
+ combine:-5
+ comes:-9
+ comma:-2
+ comme:5
+ comment:-14
+ como:2
+ compar:-3
+ complain:-7
+ complete:-7
+ con:5
+ concentration:-11
+ concrete:-6
  confession:-7
- confirm:-9
+ confirm:-8
  contact:6
  container:5
- cook:-4
- cooker:-1
- cookery:-2
- cookie:1
- cool:-19
- cools:-6
- copi:-3
- copper:-7
- copy:-6
- corner:-4
- correct:-14
- cost:-13
+ cook:-12
+ cooker:-2
+ cookie:-2
+ cooks:-2
+ cool:-16
+ cools:-7
+ copi:-10
+ copper:-4
+ copy:-5
+ corner:2
+ correct:-12
+ cost:-4
  costs:-9
- cotton:-5
- cough:4
- couldnt:-6
- coule:10
- couleur:4
- council:-5
- count:-14
- counter:-3
+ cotton:-8
+ cough:5
+ could:6
+ couldnt:-8
+ coule:18
+ couleur:7
+ count:-7
+ counter:2
  coup:2
- couple:-4
- course:-10
- cousin:-7
- cover:1
- cow:-8
- cpop:-8
- crack:6
- crater:3
- crawl:11
- crazy:8
- cream:-10
- creamy:-3
- cried:-11
- crock:3
- crockpot:-3
- cross:-9
- crudo:7
- crumb:-5
- crumbl:5
- crush:-3
- cry:4
- crystal:-6
- cuanta:-10
- cubes:-9
- cuff:10
- cup:8
- cupboard:-11
- cupful:2
- cups:-19
- cur:-2
- cure:-6
- cured:8
- cures:-5
- curiou:-6
- custard:-10
- customer:-2
- cut:6
- cuts:6
- cutt:-4
- cutter:-8
- d:-13
- da:-8
- dabb:13
- dad:9
+ couple:-2
+ course:-6
+ cousin:-9
+ cover:3
+ cow:-7
+ cpop:-9
+ crack:2
+ crater:13
+ crawl:3
+ crazy:3
+ cream:-6
+ creamy:-6
+ cried:-3
+ crock:-6
+ crockpot:-2
+ cross:-11
+ crudo:14
+ crumb:1
+ crumbl:-9
+ crust:-4
+ cry:10
+ crystal:-5
+ cuanta:-19
+ cube:-2
+ cubes:-3
+ cucumber:-1
+ cuff:15
+ cup:6
+ cupboard:-5
+ cupful:3
+ cups:-12
+ cur:-8
+ cure:-9
+ cured:5
+ cures:-7
+ curiou:-7
+ custard:-6
+ customer:-3
+ cut:9
+ cuts:12
+ cutt:-6
+ cutter:-5
+ d:-11
+ da:-9
+ dabb:11
+ dad:7
  dag:-18
- damit:-8
- damp:7
- dangerou:7
- dans:9
- darf:-7
- dark:7
- das:-6
- date:-9
- daughter:-4
+ damit:-11
+ damp:10
+ dangerou:5
+ dans:12
+ dare:-7
+ darf:8
+ dark:1
+ das:-5
+ date:-12
+ daughter:-3
  day:-3
- days:-2
- de:-2
+ days:-1
+ de:-1
  dead:-5
- deal:10
- dear:-11
- decant:3
- december:-3
- decent:-9
- decid:-7
+ deal:5
+ dear:-8
+ decant:13
+ decent:-11
  decide:-3
  decimal:-9
- dedo:11
- deep:10
- degre:-4
- degree:-3
+ dedo:12
+ deep:6
+ degre:-2
  deja:-5
- del:8
- dem:4
- dementia:6
+ del:12
+ dem:5
+ dementia:5
  den:1
- dent:-2
- dentro:8
- depend:-3
- depui:9
- der:-5
- derramo:-8
- des:2
- desde:18
- despu:20
+ dent:4
+ dentist:1
+ depend:-2
+ depui:12
+ der:-6
+ derramo:-7
+ des:6
+ desde:12
+ despu:19
  dessu:6
- di:6
- dias:5
- dice:8
- dictat:-5
- did:-5
- didnt:11
- die:2
- died:-11
- difference:-6
- different:-9
+ di:3
+ dias:4
+ dice:14
+ dictat:-4
+ did:-6
+ didnt:9
+ die:1
+ died:-13
+ difference:-4
+ different:-4
+ diffuser:15
  dilut:-5
- dilute:3
- dilution:-3
- dinner:-4
- dipp:9
+ dilute:-8
+ dilution:1
+ dioxide:-2
+ dipp:6
  discount:-17
- dish:-6
- dispenser:-6
- dissolv:-4
- dissolve:-11
- distill:-11
- dizzy:15
+ dish:-7
+ dispenser:-10
+ dissolv:-5
+ dissolve:-7
+ distill:-9
+ dizzy:20
  do:-2
- doctor:2
- does:-4
- doesnt:-5
- dog:1
- dogs:-7
+ doctor:4
+ does:-6
+ doesnt:-1
+ dog:2
+ dogs:-13
  doigt:1
- doing:-1
- done:-2
- dont:-2
- door:-7
- doors:-8
- dos:17
- dots:11
- double:-13
- dough:4
- doux:-8
- down:-4
- downstair:-3
+ doing:-4
+ dollar:-3
+ done:-5
+ door:-2
+ doors:-7
+ dos:15
+ dots:9
+ double:-5
+ doubt:-3
+ dough:9
+ doux:-5
+ down:-2
+ downstair:-5
  dozen:-3
- dragon:-7
- drain:-3
- drainpipe:-5
- drama:-6
- drank:6
+ draft:-15
+ dragon:-8
+ drain:-6
+ drainpipe:-9
+ drama:-8
+ drank:8
  drauf:3
  drawer:-4
  draws:-4
- dream:-3
- drei:11
- dress:-8
- drew:-4
- dribbl:3
- dried:-1
- drin:7
- drip:10
- dripp:4
- drips:-2
- driv:-6
- drool:9
- drop:8
- dropp:6
- drops:-11
- drum:-4
- drunk:8
- dry:-17
- du:-2
- duck:-8
- due:-6
- duele:8
- duft:-6
- dug:13
- dump:-3
- dunk:7
- dur:-10
- durch:4
- dust:8
- e:-1
- each:-12
+ dream:7
+ drei:12
+ dress:-3
+ drew:-10
+ dribbl:1
+ dries:-4
+ drin:4
+ drink:2
+ drip:7
+ dripp:3
+ drips:10
+ driv:-2
+ drool:14
+ drop:7
+ droplet:9
+ dropp:7
+ drops:-10
+ drum:-3
+ drunk:14
+ dry:-13
+ du:-1
+ duck:-11
+ due:-5
+ duele:11
+ duft:-4
+ dug:12
+ dump:-2
+ dunk:13
+ dur:-9
+ durch:-1
+ dust:5
+ e:-3
+ each:-13
  ear:1
- early:-5
- ears:-7
+ earlier:-1
+ early:-9
+ ears:-10
  easier:-3
- easter:-15
- easy:-6
- eat:11
- eaten:7
- eats:-11
- eau:4
- eczema:-13
- edge:8
- edges:-5
- edit:6
- egg:-6
+ easter:-13
+ easy:-7
+ eat:10
+ eaten:9
+ eats:-8
+ eau:5
+ eczema:-14
+ edge:6
+ edges:3
+ edit:3
  eight:-2
- eighty:2
- ein:2
- eine:2
- einen:-10
- eingeatmet:8
- either:-9
- el:7
- elbow:-1
- eleven:2
- elle:1
- else:-6
- emergency:18
- empty:-6
+ eighty:-7
+ eine:5
+ einen:-5
+ eingeatmet:16
+ either:-4
+ el:8
+ elbow:-4
+ elle:2
+ else:-12
+ embarrass:4
+ emergency:16
+ empty:3
  emulsion:2
- en:-4
- enamel:-14
- encima:14
- end:-13
+ enamel:-8
+ encima:16
+ end:-12
  ended:-10
- ends:11
- enfant:-9
+ ends:2
+ enfant:-7
  english:3
- enough:-21
- entire:-6
- envelope:-7
+ enough:-17
+ entire:-7
+ envelope:-8
  eo:-3
- equal:-5
- er:-1
- error:3
- erst:9
- erupt:9
+ equal:-4
+ error:4
+ erst:15
+ erupt:12
  es:-8
- essential:-7
- essentielle:1
- est:3
- esta:-9
+ essential:-13
+ essentielle:-1
+ essig:-2
+ est:1
+ esta:-5
  et:6
  ethanol:-5
  eucalyptu:8
- euro:2
- euros:-4
- even:-10
- evening:-6
- ever:-12
- every:-20
- everybody:-11
- everyth:-2
- everywhere:-4
- exact:-15
- except:5
- excuse:5
- expect:1
- explain:-7
- explod:7
+ euro:3
+ even:-5
+ evening:-10
+ ever:-8
+ every:-22
+ everybody:-6
+ everyone:-4
+ everyth:-12
+ everywhere:-9
+ exact:-10
+ except:-10
+ excuse:-2
+ explain:-9
+ explod:16
  export:-9
- extra:-11
- eye:14
- eyeball:-9
- eyebrow:16
- eyelid:16
- eyes:1
+ extra:-6
+ eye:18
+ eyeball:-13
+ eyebrow:6
+ eyelid:23
+ eyes:-5
+ eyewash:-7
  f:-3
- face:-5
- faceful:11
- facial:-3
- fade:-3
- fail:-11
+ face:-4
+ faceful:8
+ fade:-11
+ fail:-9
  faint:-2
- fair:4
- fait:19
- fall:-9
- false:-8
- fami:-11
- fan:-6
- fancy:-4
+ fair:5
+ faire:-3
+ fait:20
+ fall:-3
+ false:-9
+ fami:-5
+ fan:-9
+ fancy:-6
  far:-11
  farm:-8
- fast:18
- faster:-9
- fat:-18
- father:-6
- fats:-7
- fault:-5
- faut:-12
- favour:-3
- favourite:-5
- february:-7
- fed:-7
- feed:2
- feel:10
- feels:-3
- feet:2
- fell:2
- felt:11
- fence:2
+ fast:9
+ faster:-4
+ fat:-21
+ father:-7
+ fats:-13
+ fault:-7
+ faut:-10
+ favour:-1
+ favourite:-7
+ february:-4
+ fed:-9
+ feed:9
+ feel:4
+ feet:8
+ fell:7
+ felt:14
+ fence:-2
  fetch:-6
- few:-3
- field:-5
- fifteen:-3
- fifth:-4
- figur:-4
- figure:-7
+ few:-5
+ field:-3
+ fifteen:-7
+ fifth:-6
+ fifty:2
+ figur:-5
+ figure:-4
  file:-3
  fill:-2
- fille:7
- fills:-8
- film:-8
- fils:13
- filter:-7
- fin:-3
- final:1
+ fille:14
+ fills:-10
+ film:-4
+ fils:11
+ filter:-8
+ fin:-8
+ final:-5
  find:-9
- finds:-5
- fine:-13
- finer:-10
- finger:8
- fingernail:12
- fingertip:12
- fire:1
- firm:-6
- first:-1
- fish:3
+ finds:-6
+ fine:-6
+ finer:-9
+ finger:9
+ fingernail:7
+ fingertip:13
+ finish:-2
+ fire:5
+ firm:-3
+ fish:16
  fist:9
- fit:-6
- fits:-10
- five:-4
- fizz:18
- fl:-11
- flak:2
- flake:12
- flaky:-11
- flame:-6
- flannel:6
+ fit:1
+ fits:-11
+ five:-3
+ fizz:5
+ fl:-7
+ flake:15
+ flaky:-10
+ flame:-12
+ flannel:5
  flar:6
- flash:-5
- flat:4
- fleck:3
- flew:10
- flick:21
- float:-12
- floor:1
- floral:-5
- flour:-6
- fluid:-3
- flung:1
- flush:5
- fly:11
- foam:3
- fog:-4
- fogg:8
- foggy:7
- fold:-3
- folks:-3
+ flash:-9
+ flat:-7
+ flatmate:1
+ flea:-5
+ fleck:-1
+ flew:6
+ flick:14
+ float:-10
+ floor:-3
+ floral:-4
+ flour:-7
+ flu:3
+ fluid:-4
+ flung:-1
+ flush:4
+ fly:13
+ foam:4
+ fog:-9
+ fogg:9
+ foggy:8
+ fold:5
  follow:-3
- fond:-4
- food:-5
- fool:5
- foot:-2
- for:1
- forearm:9
- forehead:15
- forget:-3
- forgive:-3
+ fond:-3
+ food:-7
+ fool:7
+ foot:-7
+ for:-3
+ forearm:7
+ forehead:9
+ forget:-10
+ forgive:-4
+ forgot:6
  forgotten:-14
- fork:2
- form:-8
- fortnight:-7
- forty:2
- forum:-12
+ fork:3
+ form:-7
+ fortnight:-5
+ forty:-2
+ forum:-4
  forward:5
- found:9
- four:8
- fourteen:2
- frais:6
- free:-11
- freezer:-6
- fresh:6
- friday:9
- fridge:-5
- friend:-5
- front:-11
+ found:5
+ four:-3
+ fourteen:-2
+ fragrance:-1
+ frais:15
+ free:-9
+ freez:-2
+ freezer:-8
+ fresh:3
+ friday:6
+ fridge:-17
+ friend:-9
+ from:-1
+ front:-9
  frost:-4
- frotte:4
- froze:-11
- frozen:-7
- fry:-12
- fudge:11
- full:-3
- fully:-5
- fume:-8
- fumes:-2
- funny:-5
- fur:1
- further:-3
- fuss:17
- g:-21
+ frotte:7
+ froze:-10
+ frozen:-11
+ fry:-8
+ fudge:7
+ fully:-3
+ fume:-13
+ fumes:2
+ fun:-3
+ funny:-6
+ further:-9
+ fuss:11
+ g:-22
  gant:8
- gants:-7
- ganz:5
- gap:10
- garage:5
- garden:-2
- gardener:-6
- garganta:9
- gas:-4
- gata:15
+ gants:-8
+ gap:8
+ garage:-3
+ garden:-4
+ gardener:-4
+ garganta:4
+ gas:-2
+ gata:14
  gate:-4
- gauntlet:-1
- gave:-8
- gebissen:9
- gefasst:12
- gekippt:12
- gel:-12
- gelaufen:22
- gell:-14
- gentle:-9
- gerade:-6
- gesicht:5
- gespritzt:1
- gestern:6
- get:-10
- getrunken:8
- gets:-5
- gett:-16
- gicle:-4
+ gauntlet:-6
+ gave:6
+ gebissen:7
+ gefasst:19
+ gekippt:5
+ gel:-9
+ gelaufen:14
+ gell:-8
+ gentle:-5
+ gentleman:3
+ gerade:-9
+ gesicht:7
+ gespritzt:2
+ gestern:12
+ get:-19
+ getrunken:16
+ gets:-10
+ gett:-12
+ gicle:-2
  girasol:-3
- girl:3
- girls:4
- giv:4
- give:-11
- gives:-1
- glass:8
- glassy:-7
- glide:-3
- glossy:-11
- glov:-4
- glove:9
- glued:5
- glycerin:1
- glycerine:-3
- gms:-12
- go:-3
- goat:-3
- goats:-4
+ girl:5
+ girls:6
+ giv:7
+ give:3
+ given:-3
+ glass:6
+ glassy:-8
+ glossy:-9
+ glov:-1
+ glove:5
+ glued:4
+ glycerin:4
+ glycerine:-9
+ gms:-10
+ go:2
+ goat:-7
+ goats:-3
+ god:-6
+ goes:-4
  goggl:-1
- going:4
- gold:-11
- gone:10
- good:3
- goose:-3
- gorge:5
- got:8
- gota:-2
- goutte:19
- gr:-12
- grab:7
- grabb:2
- grad:-6
- grade:-3
- grain:11
- grainy:2
- gram:-7
- grams:-14
- gran:-3
+ going:13
+ gold:-12
+ gone:6
+ gonna:-3
+ good:1
+ goose:-6
+ gorge:6
+ gorgeou:-4
+ got:4
+ gota:-1
+ goutte:11
+ gr:-5
+ grab:4
+ grad:-1
+ grade:-5
+ grain:5
+ grainy:-2
+ gram:-9
+ grams:-6
+ gran:-2
  grandad:-1
- grandfather:-2
+ grandfather:-1
  grandma:-12
- grandmother:-10
- grandpa:-11
- grandson:7
- granny:4
- grape:1
- grapese:-4
- grasa:3
- grat:-8
+ grandmother:-7
+ grandpa:-13
+ grandson:8
+ granny:6
+ grape:2
+ grat:-4
  graz:-4
- grease:-1
- greasy:-5
+ grease:-7
+ greasy:-6
  great:-15
- green:-6
- grey:12
- gritty:9
- ground:-14
- groundnut:-14
- group:1
+ green:-10
+ grey:6
+ gritty:14
+ ground:-4
+ groundnut:-13
  grown:-3
  guant:-8
- guess:-4
- guest:-8
- guild:-7
- guinea:12
- gulp:11
- gums:9
- h3:-4
- h:6
- ha:9
- hab:8
- habe:12
- haben:13
- hacia:-11
- had:6
- hago:13
- haha:-8
- hair:4
- half:5
- halfway:-3
- hall:-4
- halo:7
- hals:9
- halv:-12
+ guante:-3
+ guess:-2
+ guest:-7
+ guild:-6
+ guinea:10
+ gulp:5
+ gums:13
+ guys:-3
+ h3:-5
+ ha:6
+ hab:13
+ habe:7
+ haben:8
+ hacia:-12
+ had:7
+ hadnt:3
+ hago:9
+ haha:-13
+ hair:6
+ half:-1
+ halfway:-4
+ hall:-1
+ halo:5
+ hals:8
+ halv:-10
  halve:-3
- hamster:4
+ hamster:7
  hand:5
- hande:-8
- handl:-7
- handle:-8
- handout:-11
- handrucken:6
- hands:-13
- handschuhe:-6
- handwrit:-3
- hang:8
+ hande:-9
+ handl:-2
+ handle:-9
+ handout:-10
+ handrucken:9
+ hands:-18
+ handschuhe:-10
+ handwrit:-8
+ hang:5
  happen:8
- happy:-8
+ happy:-19
+ hard:-3
  hardnes:-5
- hardware:-7
- harm:-5
- harsh:-12
- has:8
- hasnt:8
- hat:16
- hatte:12
- haut:-15
- hav:9
- have:-3
- havent:-6
+ hardware:-10
+ harm:-3
+ harsh:-11
+ has:9
+ hasnt:4
+ hat:20
+ hatte:9
+ haut:-18
+ hav:8
+ have:-1
+ havent:-7
  hay:-3
- haze:7
- hazelnut:-3
+ haze:9
  hdpe:-3
- he:4
- head:-3
- headache:2
- heal:-10
- hear:-3
- heart:-2
- heat:-9
- heaven:-4
- heavy:-11
- hed:-12
- heel:5
- heels:-2
- height:-7
- held:-6
- hell:9
- hello:11
- help:11
- helper:-2
- helps:-7
- hemp:-4
- hen:4
- hence:-2
- hens:2
+ he:6
+ head:3
+ headache:6
+ heal:-4
+ hear:5
+ heard:-3
+ heart:-4
+ heat:-5
+ heaven:-3
+ heavy:-13
+ hed:-4
+ hedgehog:2
+ heel:8
+ heels:-4
+ height:-3
+ held:-2
+ hell:12
+ hello:2
+ help:12
+ helper:5
+ helps:-4
+ hemp:-11
+ hen:5
+ hence:-3
+ hens:8
  her:3
- here:-10
- hers:-6
- herself:11
- hes:7
+ here:-7
+ hers:-3
+ herself:4
+ hes:4
  heute:5
- hey:9
- hi:9
- hice:9
- hidden:-6
- hier:8
- high:-6
- hija:3
- him:-1
- himself:-1
- his:7
+ hey:11
+ hi:1
+ hiccup:3
+ hice:8
+ hidden:-7
+ hier:11
+ high:-10
+ hija:-2
+ him:-2
+ his:6
  hiss:4
- hit:4
- hits:-4
- hives:-4
- hizo:-1
+ hit:8
+ hits:-8
+ hives:-6
+ hizo:-5
  hm:-7
- ho:11
- hoarse:5
+ ho:10
+ hoarse:12
  hob:-12
- hold:4
- holds:-2
- hole:13
- holes:11
- holiday:-1
- home:-4
- honest:8
- honey:-8
- hood:-5
+ hold:1
+ holds:2
+ hole:17
+ holes:7
+ holiday:-3
+ home:1
+ honest:-1
+ honey:-6
+ hood:-8
  hop:-4
- hope:-10
- hopeful:-3
- horse:-8
- hose:-1
- hosed:2
- hot:10
- hour:7
- hours:-4
- house:-7
- household:-10
+ hope:-11
+ horse:-10
+ hose:-4
+ hosed:-4
+ hot:12
+ hotter:-9
+ hour:10
+ hours:-2
+ house:-11
+ household:-3
  how:-9
- howl:3
- hp:-7
- hrs:-7
- hubby:9
- huele:-9
- huge:7
- huile:-6
- humo:-3
- hunch:10
- hund:-6
- hundr:-5
- hung:1
- hurry:7
- hurt:-4
- hurts:12
- hydroxide:4
+ howl:-4
+ hr:-1
+ hrs:-4
+ hubby:7
+ huele:-4
+ huge:4
+ huile:-3
+ humo:-1
+ hunch:7
+ hund:-5
+ hundr:-11
+ hung:2
+ hurry:10
+ hurts:7
+ husband:-3
+ hydroxide:7
  i:2
- ice:-7
- ich:3
- id:5
+ ice:-11
+ id:4
  idea:-9
  idiot:13
- if:5
- ignore:-9
+ if:1
+ ignore:-6
  ihr:-9
- il:-9
- ill:-17
- immer:-2
- impatient:-7
- inch:-3
- incident:8
- includ:-5
- indigo:-7
- indoor:1
- ingredient:-3
- inhal:10
- inhale:-1
- inner:8
- ins:-5
- inside:13
+ il:-6
+ ill:-13
+ im:-1
+ immer:1
+ impatient:-8
+ incident:11
+ includ:-7
+ indigo:-10
+ individual:-3
+ indoor:2
+ ingredient:-4
+ inhal:19
+ inhale:2
+ inner:12
+ ins:-10
+ inside:6
  inspector:-3
- instead:-14
- insulate:-3
- internet:-7
- into:1
- is:1
- ish:2
- isnt:-9
- isopropyl:11
- ist:3
- it:1
- itch:1
- itchy:-15
- itll:-14
- itself:-13
- ive:-5
- ivory:2
- jabon:-1
- jacket:-4
- jai:13
- jam:-8
- january:-10
+ instead:-15
+ insulate:-4
+ internet:-9
+ into:-1
+ is:-2
+ isnt:-13
+ isopropyl:9
+ ist:1
+ itch:-1
+ itchy:-9
+ itll:-17
+ itself:-9
+ ive:-6
+ jabon:-5
+ jacket:-5
+ jai:3
+ jam:-3
+ january:-8
  jar:-3
  je:6
- jeans:21
- jelly:-7
- jetzt:13
- jo:-10
+ jeans:17
+ jelly:-12
+ jetzt:5
+ jo:-3
  jojoba:-7
- jours:-3
- jug:-3
- jugs:-1
- juice:8
- july:-7
- jump:5
- june:-9
+ jours:-1
+ jugs:13
+ juice:9
+ july:-12
+ june:-13
  just:7
- kann:9
+ kann:10
  kaolin:-3
- karite:-8
- katze:15
- keep:-3
- keeps:3
+ karite:-6
+ katze:4
+ keep:-6
+ keeps:10
  kein:-7
- kept:-11
- kernel:-18
- kettle:2
+ kept:-7
+ kernel:-11
+ kettle:3
  kg:-17
- kick:-5
+ kick:-3
  kid:10
  kidd:-3
- kids:-16
- kill:-8
- kilo:-5
- kilos:-10
- kind:5
+ kids:-12
+ kill:-1
+ kilo:-6
+ kilos:-11
+ kind:10
+ kinda:6
  kinder:-14
  kinds:-5
- kiss:-8
- kit:-4
- kitchen:2
- klebt:11
- kleine:4
- km:-3
+ kiss:-6
+ kit:-5
+ kitchen:5
+ klebt:15
+ kleine:2
  knead:13
- knee:5
- knees:-12
- knelt:13
- knew:-1
- knife:-7
+ knee:-1
+ knees:-13
+ knelt:15
+ knew:5
+ knife:-5
  knitt:-4
- knock:3
- known:-3
- knows:2
- knuckl:4
- knuckle:7
- koh:2
- kokos:-12
+ knock:7
+ know:2
+ knows:3
+ knuckl:11
+ knuckle:15
+ koh:3
+ kokos:-15
  kokosol:-8
- kokum:-3
- kratzt:2
- l:-10
- la:-6
+ kokum:-4
+ kratzt:4
+ l:-6
+ la:-3
  lab:8
- label:-4
- labrador:11
- lactate:-2
- lactic:-5
- lad:4
+ label:-5
+ labell:1
+ labrador:4
+ lactate:4
+ lactic:3
+ lad:2
  ladi:4
- ladle:11
+ ladle:9
  lads:1
- lady:-1
- lake:-4
- lamio:9
- lamp:5
- land:-1
- langue:-6
+ lady:3
+ lake:-5
+ lamio:8
+ lamp:4
+ land:2
+ langue:-7
  lanolin:-7
- lap:15
+ lap:5
  lapp:4
- larger:-6
- las:-7
- last:-4
- lather:-16
- lauge:-7
- laugenspritzer:-1
- laugh:-5
- laundry:2
- lava:12
+ lard:-2
+ las:-6
+ later:-6
+ lather:-4
+ lauge:-4
+ laugenspritzer:1
+ laugh:-1
+ laundry:-3
+ lava:6
  lavender:-16
- law:-12
+ law:-6
  lay:-3
- layer:1
- lb:-16
- le:7
- leaf:-3
+ layer:-1
+ lb:-14
+ le:8
  leaflet:-3
- leak:-4
- lean:7
- learn:-3
- least:-20
- leather:4
- leathery:12
- leav:-16
- leave:-19
- leche:8
- left:1
- leftover:-1
- leg:3
- legging:12
- legs:-7
- leim:-7
- lejia:-3
- lemon:-9
- lemonade:-2
- lemongras:-1
- length:-9
- lens:10
- les:-4
- less:-2
- lessive:15
- lesson:-3
- let:-6
- letter:7
- level:-5
+ leak:-1
+ lean:2
+ learn:-8
+ least:-18
+ leather:1
+ leathery:11
+ leav:-14
+ leave:-18
+ leche:4
+ left:4
+ leg:4
+ legging:5
+ legs:-6
+ leim:-4
+ lejia:-1
+ lemon:-8
+ lemonade:1
+ lemongras:-6
+ length:-6
+ lens:9
+ les:-7
+ less:-3
+ lessive:13
+ lesson:-5
+ let:-9
+ letter:5
+ level:-3
  li:-8
- library:-1
- lick:8
- lid:-6
- lidd:-6
+ lick:9
+ lid:-2
+ lidd:-11
  lids:-9
- life:-5
- lift:8
- lifts:-6
+ lie:-1
+ life:-6
+ lift:11
+ lifts:-4
  light:4
- like:-5
- liked:-6
- likes:-12
+ like:-2
+ liked:-14
+ likes:-11
  limp:1
- line:2
- lined:-3
- liner:-4
- lines:5
- link:6
- linse:-2
- lip:12
- lippe:13
- lips:11
- liquid:10
- list:-11
+ line:-8
+ lined:-4
+ liner:-3
+ lines:-13
+ link:9
+ linse:-3
+ lip:5
+ lippe:14
+ lips:8
+ liquid:9
+ list:-8
  listen:-3
- liter:-3
- litr:-16
- litre:6
- litro:-10
- litsea:-7
- little:1
+ liter:-4
+ litr:-10
+ litre:-1
+ litro:-9
+ litsea:-8
+ little:9
  live:-7
- lived:-12
+ lived:-13
  lo:3
- loads:-6
- loaf:-3
- loav:-4
- lobster:-4
- lock:-13
- log:-4
- lol:-6
- long:-3
- longer:2
- loo:10
- look:-3
- looks:-9
+ loads:-3
+ loaf:-4
+ loav:-9
+ lobster:-3
+ lock:-10
+ lodger:-5
+ log:-3
+ lol:-9
+ long:-1
+ longer:-2
+ loo:5
+ look:-5
+ looks:-7
  los:-2
- lose:-7
- lost:5
+ lose:-10
+ lost:11
  lot:-6
- lots:-3
- loud:-2
- love:-8
- loves:-5
- low:-13
- lower:-1
- lowest:5
- lucki:-11
- lucky:-4
+ lots:-4
+ loud:-1
+ loves:-8
+ low:-10
+ lower:-12
+ lucki:-10
+ lucky:-3
  lukewarm:-5
- lump:7
- lunch:-6
+ lump:3
+ lunch:-3
  lunett:-1
- lungs:2
- lye:2
- lyes:-9
- lying:4
- m:-5
- ma:-2
- macadamia:-4
+ lungful:-3
+ lungs:1
+ lye:1
+ lyes:-14
+ lying:11
+ m:-4
+ ma:2
+ macadamia:-6
  machine:-3
- mad:7
- made:-4
- magnet:-3
- main:9
- mains:-9
- mais:-3
- mak:-6
- make:-7
- makes:-7
- mal:-3
- man:-5
- mango:-11
- mann:18
- manos:-16
- manteca:3
- many:-12
+ mad:5
+ madder:-10
+ made:-5
+ magazine:-3
+ magnet:-8
+ main:5
+ mains:-8
+ mais:-4
+ make:-13
+ makes:-6
+ mal:6
+ man:-9
+ mango:-4
+ mann:12
+ mano:2
+ manos:-12
+ manteca:-2
+ many:-15
  march:-8
- marche:-2
- mare:-6
- margin:-3
+ marche:9
+ mare:-4
+ margin:-5
  mari:9
- marido:13
- marie:-4
+ marido:16
  mark:3
- market:-7
- marks:9
- marri:-13
+ market:-10
+ marks:5
+ marri:-6
  mas:-14
- mash:-15
+ mash:-12
  masher:-5
- mask:-8
- masterbatch:2
- mat:-4
- match:3
- material:-7
- maths:-4
- matter:3
- may:4
- maybe:15
- me:-3
- mean:2
- means:-10
- meant:-13
- measur:1
- measure:-4
- mechanic:-14
- meet:-3
- mehr:-5
- mein:-5
- meine:-5
- meiner:12
- melange:11
+ mask:-11
+ masterbatch:-4
+ mat:-3
+ mate:-1
+ material:-16
+ maths:-1
+ matter:8
+ may:-1
+ maybe:5
+ me:-1
+ mean:-4
+ means:-11
+ meant:-9
+ meanwhile:3
+ measur:-3
+ measure:-7
+ mechanic:-10
+ mehr:-2
+ meine:-3
+ meiner:13
+ melange:14
  melt:1
- melts:-4
- memory:-5
- men:-3
+ melts:-10
+ men:-2
  menthol:-15
- mes:8
- mess:-1
- messag:2
- message:-9
- metal:1
- method:-9
- metio:14
- metric:-7
- mezcla:-3
- mi:7
- mica:-9
- mich:3
- microwave:10
- mid:1
- middle:5
- midnight:3
- miel:2
- might:-5
- mild:-14
- miles:-3
- milk:3
- milky:-6
- mill:-12
- min:-6
- mind:3
- mine:7
- mins:13
- mint:-10
- minus:-7
- minut:-11
- minuten:9
- minuto:-17
+ mes:9
+ mess:-6
+ messag:7
+ message:-10
+ metal:-8
+ method:-8
+ metio:16
+ metric:-9
+ mezcla:-5
+ mi:6
+ mica:-13
+ mich:-6
+ microwave:5
+ mid:-1
+ middle:6
+ midnight:8
+ miel:4
+ mild:-12
+ miles:-5
+ milk:-1
+ milky:-9
+ mill:-10
+ mind:-1
+ mine:9
+ mins:17
+ mint:-8
+ minus:-8
+ minut:-8
+ minuten:4
+ minuto:-10
  mir:-5
- mis:6
- misread:3
- miss:-6
- mist:1
- mistak:-3
- mistake:9
- mistook:7
- mit:1
- mix:5
- mixed:9
- mixer:-6
- mixeur:-7
+ mis:4
+ miss:-4
+ mist:2
+ mistake:12
+ mistook:10
+ mit:6
+ mitts:-3
+ mix:7
+ mixed:4
+ mixer:-3
+ mixeur:-9
  mixture:6
  ml:-4
- mm:-3
- moi:-8
- mold:3
- molde:2
- mom:-4
+ moi:-7
+ mold:2
+ molde:4
+ molds:-1
+ mom:-6
  moment:4
- moms:7
- mon:5
- money:-6
- month:2
- mop:7
- more:-10
- morn:4
- most:-1
- mother:-6
+ moms:3
+ mon:8
+ monday:3
+ money:-9
+ month:-3
+ mop:-1
+ mopp:12
+ more:-17
+ morn:7
+ most:4
+ mother:-10
  motor:-3
- mould:-7
- moule:5
- mousse:-11
- mouth:9
+ mould:-11
+ mousse:-7
+ mouth:5
  mouthful:7
- mov:6
- move:-3
- moved:-12
- much:-18
- mucho:9
- mud:-14
- muddy:-2
- mug:3
- mum:-5
- mund:9
+ mov:5
+ move:-1
+ moved:-14
+ much:-21
+ mucho:19
+ mud:-11
+ muddy:-5
+ muffin:-6
+ mum:-6
+ mund:8
+ muss:-4
  must:-1
- mutton:-3
- muzzle:3
- my:-5
- myself:16
- n:15
- nach:4
- nachsten:-9
+ muzzle:14
+ my:-2
+ myself:9
+ n:10
+ nach:1
+ nachsten:8
  nail:-2
- nails:7
- name:-17
- nan:-8
- naoh:4
+ nails:8
+ name:-14
+ nan:-6
+ naoh:1
  narrow:-13
- nase:-2
- natronlauge:18
- natural:10
- ne:-4
- near:-17
- nearer:-3
- nearest:-3
- neat:-1
+ nase:-1
+ natronlauge:16
+ natural:13
+ ne:-2
+ near:-18
+ nearer:-4
+ nearest:-11
+ neat:3
  neck:1
- need:-3
- needs:-12
- neem:-8
- neighbour:-2
- neither:-2
- nephew:5
+ need:-6
+ needs:-11
+ neem:-11
+ neighbour:-7
+ neither:-6
+ nephew:6
  nervou:-3
- nettle:-5
- neutralise:2
- never:-2
- new:-9
- newbie:-4
- newcomer:-4
- next:4
- nez:7
+ nettle:-7
+ neutralis:5
+ neutralise:6
+ never:-4
+ new:-11
+ newbie:-11
+ newcomer:-3
+ next:1
+ nez:12
  ni:-11
- nice:-3
- nicht:7
- nick:10
- niece:9
- night:8
- nine:-5
- ninety:-16
- ninos:-10
- no:4
- nobody:-20
- noch:5
- none:-6
- normal:-11
- nose:1
- nostril:5
- not:-5
- note:8
- notebook:-5
- notes:-11
+ nice:-15
+ nicht:6
+ nick:5
+ niece:8
+ night:13
+ nine:-4
+ ninety:-18
+ ninos:-12
+ nitrile:-14
+ no:2
+ nobody:-17
+ noch:12
+ none:-8
+ noon:-3
+ normal:-10
+ nose:2
+ nostril:7
+ not:2
+ note:3
+ notebook:-11
+ notes:-12
  noth:-9
- notic:10
- notice:7
- nov:-4
- november:-3
- now:19
- nowhere:-4
- numb:9
- number:-17
- nur:6
- nurse:-3
- nut:-5
- o:-1
- oat:-4
- oatmeal:-1
- oats:-12
- obvious:-2
+ notic:5
+ notice:13
+ nov:-9
+ now:17
+ nowhere:-3
+ numb:11
+ number:-16
+ nur:9
+ nurse:-2
+ nursery:-7
+ o:-5
+ oat:-8
+ oatmeal:-5
+ oats:-14
+ obvious:-7
  oclock:-3
- october:-5
- odd:5
- oder:-5
- oeil:4
- of:1
- off:4
+ october:-3
+ odd:4
+ oder:-1
+ oeil:5
+ off:6
  offer:-3
- office:-3
- oh:12
- ohne:-4
- oil:1
- oils:-11
- oily:-4
- ojo:4
- ojos:-2
- ok:-22
- okay:-8
- old:9
- older:-8
- olds:-5
- oliva:-14
- olive:-6
- olivenol:4
- olla:-6
+ office:-4
+ often:-6
+ oh:11
+ ohne:-1
+ oil:4
+ oils:-9
+ oily:-6
+ ojo:2
+ ojos:-1
+ ok:-14
+ okay:-6
+ old:7
+ older:-7
+ olds:-7
+ oleic:-1
+ oliva:-9
+ olive:-12
+ olivenol:9
+ olla:-5
  oma:-4
- omg:9
- on:-5
- once:-22
- ones:-13
- onion:4
- only:-2
- onto:2
- open:8
- opens:3
- opinion:-3
- or:-16
- orange:-11
- order:-5
- ordinary:-16
+ omg:15
+ on:-6
+ once:-17
+ one:-3
+ ones:-17
+ onion:1
+ only:-3
+ onto:-3
+ open:7
+ opens:8
+ or:-11
+ orange:-8
+ order:-7
+ ordinary:-8
  other:1
- otherwise:14
- ou:-3
- ouch:5
- ought:5
- ounc:-8
- our:1
- ours:-6
- out:-4
- outdoor:-12
- outside:-6
- oven:-11
- over:2
- overdo:-7
- overheat:2
- overkill:-3
- overnight:-5
- ow:6
- own:-5
- oxide:-12
- oz:-10
- ozs:-11
- p:-13
+ otherwise:9
+ ou:-8
+ ouch:-1
+ ought:-1
+ ounc:-14
+ our:5
+ ours:-13
+ out:-3
+ outdoor:-14
+ outside:-3
+ oven:-17
+ overdo:-9
+ overheat:-11
+ overkill:-6
+ overnight:3
+ ow:8
+ own:-4
+ oxide:-7
+ oz:-14
+ ozs:-8
+ p:-11
  pack:-4
- pad:3
- paddle:5
- pads:-8
- page:-7
- paid:3
- pail:-10
- pain:9
- paint:-3
- pair:-17
- pairs:-9
- pale:3
- palm:-6
- palms:6
- pan:-4
- panic:3
- pantry:-2
- paper:1
+ paddle:9
+ pads:-7
+ page:-19
+ paid:4
+ pail:-6
+ pain:14
+ paint:-7
+ pair:-15
+ pairs:-10
+ pale:-1
+ palm:-13
+ palms:5
+ pan:-5
+ pancak:-4
+ pantry:4
+ paper:-3
  par:4
- paragraph:-7
- parent:2
- park:9
- parrot:8
- part:-12
- partner:-9
- parts:3
+ para:-3
+ paragraph:-5
+ park:6
+ parrot:7
+ part:-13
+ partner:-4
+ parts:2
  party:-4
- pas:-8
- paso:-6
- pass:7
- paste:-4
- patch:7
- patchouli:-3
- pate:7
+ pas:-3
+ paso:-9
+ pass:10
+ past:-3
+ paste:-1
+ patch:12
+ patchouli:-7
+ pate:3
  patient:-3
- patio:12
- patt:8
- paw:13
- paws:1
- pay:-2
+ patio:3
+ patt:6
+ pattern:13
+ paw:6
+ paws:-1
  pdf:-3
- pea:4
- pearl:7
- peau:-7
- peck:4
- peel:6
- pellet:-1
- pencil:4
- people:-9
- peppermint:8
- per:-12
- percent:-6
- percentag:-15
- perfect:2
- perhap:5
- perro:8
+ pea:1
+ pearl:16
+ peau:-5
+ peck:5
+ peel:3
+ pencil:3
+ people:-11
+ peppermint:6
+ per:-8
+ percent:-9
+ percentag:-10
+ perfect:-3
+ perhap:3
+ period:2
+ perro:5
  person:4
- petit:2
- petroleum:-7
- pets:-8
- peu:-12
- peut:-3
- ph:-9
- pharmacy:-9
- phase:-5
+ petal:-6
+ petit:6
+ petroleum:-9
+ pets:-4
+ peu:-11
+ peut:-6
+ ph:1
+ phase:-3
  phone:-1
- photo:3
+ photo:4
  pica:-9
- pick:-2
+ pick:-3
  pickl:-3
- picture:-5
- pie:6
- piec:-3
- piece:-9
- pied:-6
- pieds:-2
+ picture:-3
+ pie:11
+ piec:-8
+ piece:-10
+ pied:-7
+ pieds:-4
  piel:-3
- pig:5
- pigs:-10
+ pig:2
+ pigs:-3
  pillowcase:-3
- pinch:7
+ pinch:2
  pine:-5
- pinhole:-8
- pink:16
- pints:-7
- pipette:15
- pique:-13
- pitcher:1
- pizza:-5
- pko:-5
- plac:-3
- place:11
+ pinhole:-7
+ pink:13
+ pints:-5
+ pipette:10
+ pique:-11
+ pitcher:4
+ pizza:-3
+ pko:-6
+ plac:1
+ place:3
  plain:-17
- plan:-9
- plane:-6
- plann:-6
- plaster:1
- plastic:-10
- plate:-5
- play:3
- please:-13
+ plan:-10
+ plane:-4
+ plann:-3
+ plaster:2
+ plastic:-2
+ plate:-11
+ play:12
+ please:-10
  plenty:-8
- plopp:7
- pls:-6
- plum:-4
- plus:-3
- pm:-4
- pocket:-4
- poco:3
- point:-2
+ plopp:11
+ pls:-7
+ plum:-3
+ plus:2
+ pm:11
+ poco:1
+ point:-6
  poison:11
- poked:4
- polish:-8
- polvo:10
+ poked:9
+ polish:-11
+ polvo:1
  polypropylene:-3
  pomace:-6
- pool:-4
- poor:-6
- pop:9
- popp:12
- poppy:-8
- por:13
- porch:-3
- porque:1
- porridge:-9
- portugal:-4
+ pool:-3
+ poor:-2
+ pop:13
+ popp:6
+ poppy:-5
+ por:7
+ porch:2
+ porque:2
+ porridge:-4
+ portugal:-5
  possible:-1
  post:-4
- pot:-3
- potasa:-8
- potash:3
- potasse:13
- potassium:1
- potato:-16
- pots:-3
- pound:-7
- pours:-9
- powder:-1
- power:-4
- prepar:-2
- prepare:-10
- pres:5
- press:-6
+ postman:-11
+ potasa:-10
+ potash:9
+ potasse:4
+ potato:-14
+ pots:-6
+ pound:-2
+ pour:-4
+ pours:-12
+ powder:3
+ power:-5
+ prep:-3
+ prepar:-6
+ prepare:-8
+ pres:8
+ press:-12
  pretty:-6
- price:-14
- prickl:5
- pride:-11
- print:-1
- pris:7
- probab:16
- proces:2
- project:-7
- projection:13
- promis:-4
+ price:-13
+ prickl:8
+ pride:-10
+ print:7
+ pris:5
+ probab:6
+ problem:-6
+ proces:1
+ project:-6
+ projection:15
+ promis:-5
  promise:-3
- proper:-2
- proportion:-3
- proud:-6
- ps:4
+ proper:-4
+ proud:-4
+ ps:8
  psoriasi:-3
  pub:-3
- puck:-2
- pucks:-2
- pudd:3
- puddle:13
- puede:-6
- puff:1
- puffy:10
- pull:4
- pumice:-17
- pump:-5
- pupil:5
- puppy:6
- pure:-7
- puree:-16
- purity:-6
- purple:-4
+ puck:-7
+ pucks:-7
+ pudd:2
+ puddle:19
+ puede:-4
+ puff:4
+ puffy:8
+ pull:12
+ pumice:-9
+ pump:-8
+ pupil:2
+ puppy:4
+ pure:-9
+ puree:-9
+ purity:-7
+ purple:-2
  push:10
- put:1
- puts:-4
- pyrex:-1
- q:5
- quantity:-5
- quarter:-4
- que:8
- quedo:2
+ put:-5
+ puts:-8
+ pyrex:-3
+ q:8
+ quantity:-13
+ quarter:-2
+ que:1
+ quedo:1
  quelle:-10
- quemo:-4
- question:-9
- qui:8
- quick:2
- quiero:-4
- quiet:5
+ quemo:-2
+ question:-1
+ qui:5
+ quick:9
+ quiero:-8
+ quiet:4
+ quite:3
+ quot:-1
  quote:-3
- r:3
- rabbit:10
- rack:2
- radiator:-1
- radio:-4
- rag:4
- rain:-8
- rainy:-6
- rais:-9
- raise:-3
- ran:3
- rancid:-7
- rang:1
+ r:5
+ rabbit:9
+ rack:-5
+ radiator:-4
+ radio:-5
+ rag:9
+ rain:-11
+ rainy:-5
+ raise:-6
+ ran:5
+ rancid:-4
+ rang:-3
  rapese:-5
- rash:-4
- rather:-5
- raus:-10
- raw:8
+ rapsol:-3
+ rash:-3
+ rather:-10
+ raus:-12
+ raw:10
  rbo:-1
- reach:-13
- react:2
- read:1
- reader:-13
- reads:-11
- ready:-7
- real:-11
- reason:-2
- rebatch:2
- recette:-3
- recipe:-9
- reckon:-15
+ reach:-15
+ read:-1
+ reader:-9
+ reads:-7
+ ready:-4
+ real:-13
+ reason:-3
+ rebatch:-2
+ recette:-4
+ recipe:-10
+ reckon:-8
+ recommend:-7
  record:-3
- recu:11
- red:9
- refus:10
- remain:3
+ recu:12
+ red:8
+ refus:14
+ remark:-4
  remember:-4
- render:-9
- rent:-3
- renverse:-4
- report:3
- respect:-9
- respire:16
- respirer:-5
- rest:-13
+ render:-7
+ renverse:-3
+ repeat:-3
+ reply:-4
+ report:7
+ respire:6
+ respirer:-6
+ rest:-17
  retir:-3
- rezept:-1
- ribbon:5
+ ribbon:2
  rice:-8
- ricin:-3
- ricino:-3
- rid:-7
+ ricin:-4
+ ricino:-6
+ rid:-11
  rien:-1
  right:-5
- rim:-2
- rindertalg:-7
- ring:8
- rins:13
- rinse:9
- river:-3
- rizinu:-10
- road:-8
+ rim:2
+ rindertalg:-8
+ ring:-1
+ rins:11
+ rinse:2
+ risk:-1
+ rizinu:-12
+ road:-11
  roast:-3
  rock:-5
- roja:-5
- roll:8
- roof:3
- room:-4
- rope:-8
+ roja:-2
+ roll:7
+ roof:5
+ room:-6
+ roommate:-2
+ rope:-7
  rose:-5
- rosemary:-14
- rot:13
- roug:11
- rouge:7
- rough:-5
- round:13
- row:-14
- rubb:6
+ rosemary:-6
+ rot:6
+ roug:14
+ rouge:3
+ rough:-7
+ round:7
+ row:-10
+ rub:-6
+ rubb:7
  rubber:-5
- ruhren:1
- ruin:-13
- rule:-17
- rules:-11
- run:-1
- runn:-6
- runny:19
- runs:-4
+ ruin:-7
+ rule:-16
+ rules:-10
+ run:-5
+ runn:-3
+ runny:14
+ runs:3
+ rush:7
  rustic:-3
- s0ap:-8
+ s0ap:-9
  s:-8
  safe:-16
- safety:-7
- said:-11
- sale:3
- salpico:7
- salt:13
- salto:5
+ safety:-6
+ said:-2
+ sale:4
+ salio:5
+ salpico:10
+ salt:4
+ salto:11
  same:-6
- sand:10
- sandal:6
- sandpaper:4
- sane:-10
- sanity:-9
- sank:-4
- sans:4
- saponification:-10
- saturday:3
- sausag:5
- save:-15
- savon:1
- saw:-4
- say:-8
- says:-2
- scal:-2
+ sand:9
+ sandal:16
+ sandpaper:11
+ sane:-9
+ sanity:-10
+ sank:-8
+ sans:7
+ saponification:-7
+ sat:-1
+ saturday:-2
+ save:-12
+ savon:-1
+ saw:4
+ say:-11
+ says:-5
+ scal:-4
  scald:3
- scale:-7
- scalp:1
+ scale:-11
+ scalp:-5
  scar:-3
- scare:-4
+ scare:-3
  scent:-15
- schlimm:4
- schon:8
- school:-8
+ schlimm:5
+ schon:13
+ school:-6
  science:-4
- scrap:14
- scrape:3
+ scoop:3
+ scorch:-7
+ scrap:10
+ scrape:6
  scraping:6
- scratch:9
+ scratch:12
  scratchy:4
- scream:5
- screen:-1
- screw:-3
- scribbl:-3
+ scream:9
+ screen:5
+ screw:-8
  scrub:-9
- scrubb:-7
- se:-3
- sea:-5
- seal:-5
- seam:6
- sec:13
- second:-14
- see:-1
- seed:-4
- seeds:-8
- seem:13
- seems:-3
- sees:-5
- seife:-2
- seifenleim:4
- seit:11
- seiz:-10
- seize:11
- self:9
- sell:-13
- seller:-12
- sells:-7
- send:-10
- sense:-6
- sensible:-4
- sensitive:-16
- sent:1
- separat:5
- separate:-3
- separation:-2
- september:-4
- sesame:-10
- set:-11
- sett:-6
- settl:9
- settle:2
- seven:-8
- sf:-11
- shade:10
- shak:-7
- shake:-1
- shall:-5
+ scrubb:-5
+ se:-4
+ sea:-4
+ seal:-10
+ seam:2
+ sec:14
+ second:-9
+ see:2
+ seed:-9
+ seeds:-5
+ seem:4
+ seems:-1
+ sees:-6
+ seife:-9
+ seifenleim:5
+ seit:10
+ seiz:-5
+ seize:15
+ self:5
+ sell:-8
+ seller:-3
+ sells:-5
+ send:-5
+ sense:-4
+ sensible:-9
+ sensitive:-18
+ sent:-3
+ separat:2
+ separate:-12
+ separation:-4
+ september:-8
+ sesame:-8
+ set:-6
+ sett:-11
+ settl:10
+ settle:13
+ seven:-10
+ seventy:1
+ sf:-16
+ shade:8
+ shak:-6
+ shake:7
+ shall:-4
  shampoo:-11
- shap:-7
- shape:8
- shar:-5
- sharp:-7
- shatter:-2
- shav:-12
+ shap:-11
+ shape:9
+ shar:-8
+ sharp:-8
+ shatter:-5
+ shav:-9
  shave:-7
- she:8
- shea:-8
- sheabutter:-2
- shed:-3
- sheep:-3
- sheet:-16
+ she:11
+ shea:-6
+ sheabutter:-3
+ shed:-1
+ sheep:-2
+ sheet:-15
  shelf:-9
- shes:14
- shield:-11
- shift:-8
- shin:2
- shine:3
+ shes:12
+ shield:-14
+ shift:-12
+ shin:4
+ shine:-5
  shins:-5
- shiny:3
- shirt:1
- shoe:8
- shoebox:2
- shoes:1
- shook:-3
- shop:-8
+ shiny:-8
+ shirt:3
+ shoe:9
+ shoes:-9
+ shook:-9
+ shop:-14
  shopp:-3
- short:-4
- shorten:-6
- shot:4
- should:-14
- shoulder:-6
- shout:3
- show:2
- shower:-3
- shows:-10
- shut:8
+ short:3
+ shorten:-5
+ shot:10
+ should:-12
+ shoulder:-12
+ shout:4
+ show:9
+ shower:-2
+ shows:-11
+ shred:7
+ shut:9
  si:-7
- sich:8
- sick:-4
- side:5
+ sich:11
+ sick:-7
+ side:2
  sides:-3
- sideway:-3
- sieve:13
- sign:-3
+ sie:3
+ sieve:6
+ sign:-2
  signal:-3
- silicone:-13
- silk:-6
- silly:-7
- simp:-6
- sin:11
- since:13
- sind:11
- sing:3
- single:-1
- sip:2
- sipp:3
- sister:-10
- sit:-6
- sits:-10
- sitt:1
- six:-9
- sixteen:-6
- sixty:3
- size:6
- ski:-5
- skin:7
- skull:-5
- slab:-6
- slapp:-3
- sleep:-9
- sleev:-5
- sleeve:-3
- slept:5
- slic:11
- slice:6
- slick:-1
- slid:-6
- slight:-10
+ silicone:-8
+ silk:-12
+ silly:-6
+ simp:-7
+ simple:-4
+ sin:8
+ since:14
+ sind:10
+ sing:8
+ single:-4
+ sink:-7
+ sip:1
+ sipp:-4
+ sister:-7
+ sit:-4
+ sits:3
+ sitt:2
+ six:-4
+ sixty:-10
+ size:1
+ ski:-6
+ skin:4
+ skull:-3
+ slab:-8
+ slapp:13
+ sleep:-12
+ sleev:-6
+ sleeve:-1
+ slept:-3
+ slic:5
+ slice:3
+ slick:-3
+ slid:-1
+ slight:-11
  slimy:3
- slip:6
- slipp:13
- slipper:9
- slippery:-5
- slopp:18
- slosh:3
- slow:-7
- slush:-10
- small:-3
- smart:8
- smel:-3
- smell:-6
- smok:6
- smoke:-2
- smooth:2
- snapp:3
+ slip:-3
+ slipp:16
+ slipper:11
+ slippery:-8
+ slopp:14
+ slow:-9
+ slush:-8
+ small:-10
+ smart:12
+ smell:-9
+ smok:11
+ smoke:-7
+ smooth:1
+ snapp:5
  sneez:9
  sniff:-4
- snow:-7
- so:-16
- soak:15
- soap:5
- soaps:-12
- soapy:14
+ snow:-14
+ so:-15
+ soak:9
+ soap:4
+ soaps:-11
+ soapy:12
  sock:11
- socke:9
- socks:8
- sodium:1
- soft:-2
- softer:-11
+ socke:10
+ socks:12
+ soda:1
+ sodium:2
+ sofa:6
+ soft:2
+ softer:-7
  sohn:2
- soir:7
- sold:-5
- soles:12
- solid:-3
- some:9
- somebody:-15
- someone:-17
+ soir:8
+ sold:-9
+ soles:14
+ solution:-1
+ some:6
+ somebody:-17
+ someone:-13
  someth:-2
- somewhere:-7
- sooner:-3
+ somewhere:2
+ soon:7
+ sooner:-5
  sore:2
- sorry:-6
- sort:4
- sosa:2
- soude:1
+ sorry:-9
+ sort:2
+ sosa:3
+ soude:-2
  sound:-7
+ soup:-4
  sous:3
- soy:-10
- soybean:-5
- spaniel:5
- spare:-10
- spat:6
- spatula:7
- speck:-4
+ soy:-4
+ soybean:-9
+ spaniel:1
+ spare:-4
+ spat:9
+ spatula:6
+ speak:-6
+ speck:-5
  speed:-6
- spell:5
- spent:5
- spill:-2
- spilt:10
- spirit:3
- spirulina:2
- spit:8
- spitt:6
- splash:14
- splatter:12
- split:10
- splitt:11
+ spell:6
+ spend:-3
+ spilt:3
+ spirit:6
+ spirulina:-6
+ spit:6
+ spitt:16
+ splash:12
+ splatter:14
+ split:8
+ splitt:10
  sponge:-9
- spoon:3
- spoonful:-2
- spot:13
- spots:-7
- spr:-10
- spray:6
- spread:-3
- spreadsheet:-3
- sprinkl:-5
+ spoon:8
+ spoonful:-1
+ spot:9
+ spots:-3
+ spr:-9
+ spray:14
+ sprinkl:-4
  sprinkle:-8
- spritz:4
- spritzer:12
- square:-5
- squash:10
- squeak:-3
- squirt:12
- stage:-2
- stain:-16
- stainles:-6
- stair:-10
- stall:-12
+ spritz:10
+ spritzer:11
+ square:-3
+ squash:3
+ squeak:-4
+ squirt:15
+ stage:-3
+ stain:-10
+ stair:-11
+ stall:-9
  stamp:-13
- stand:-5
- stank:13
- start:1
- static:-7
- stay:-19
- stays:-17
- steam:-5
- stearic:-10
- stearin:-11
+ stand:1
+ stank:3
+ static:-5
+ stay:-18
+ stays:-13
+ steam:2
+ stearic:-13
+ stearin:-4
  steel:-12
- stelle:11
- step:-13
- steps:-3
- stick:-5
- sticky:6
- stiff:5
- still:8
- sting:9
- stink:-5
- stir:-17
- stirr:6
- stirs:-11
- stock:1
- stomach:9
- stone:3
+ stelle:9
+ step:-15
+ stepp:-4
+ steps:-6
+ stick:-14
+ sticker:4
+ sticky:5
+ stiff:3
+ still:7
+ sting:6
+ stink:-12
+ stir:-10
+ stirr:7
+ stirs:-6
+ stock:-3
+ stomach:7
+ ston:-6
+ stone:-5
  stood:-1
- stool:12
- stop:5
- stopp:-3
+ stool:3
+ stop:-1
+ stopp:-5
  stops:2
- store:-17
- storm:-13
- story:-3
- stout:-5
- stove:-5
- str:8
- straight:5
- strain:-3
+ store:-9
+ storm:-14
+ story:-4
+ stout:-6
+ stove:-3
+ str:3
+ straight:-1
+ strain:-6
  strap:4
- straw:-2
- strawberry:-6
+ straw:-6
+ strawberry:1
  streak:10
- stream:6
- street:-3
- strength:-10
- stretch:-5
- string:-2
- stripe:14
- stripp:-3
- strong:-4
- stuck:1
- student:4
- stuff:-5
- stunden:4
- stupid:17
+ stream:7
+ strength:-11
+ stretch:-3
+ string:2
+ strip:13
+ stripe:13
+ stripp:-4
+ strong:-14
+ student:3
+ stuff:-3
+ stunden:7
+ stupid:6
  such:6
- suck:10
+ suck:7
  suet:-7
- sugar:15
- suis:11
- summer:-3
- sums:-3
- sunburn:-3
+ sugar:10
+ suis:16
+ summer:-9
+ sunburn:-4
  sunburnt:8
- sunday:-11
- sunflower:2
- super:11
- superfat:-20
- supplier:-6
- suppos:-7
- suppose:-2
- sur:1
- sure:2
- surgra:-18
- swallow:7
- swap:-4
+ sunday:-12
+ sunflower:1
+ superfat:-21
+ supplier:-8
+ suppos:-5
+ suppose:-1
+ sure:-4
+ surface:5
+ surgra:-13
+ surprise:-1
+ swallow:6
+ swap:-5
  swapp:-11
- swear:-3
- sweat:7
- sweaty:16
- sweep:-12
- sweet:-8
- swell:9
+ swear:2
+ sweat:5
+ sweaty:9
+ sweep:-7
+ sweet:-6
+ swell:8
  swept:2
- swig:9
+ swig:8
  swimm:-6
- swirl:-12
- switch:-7
- swollen:12
- t:-9
- tab:-5
- tabl:-8
- tablespoon:9
- tablet:-4
- taffy:4
- tag:-12
- tail:3
- tak:-9
- take:-1
- taken:7
- takes:-16
+ swirl:-11
+ switch:3
+ swollen:14
+ t:-12
+ tab:-3
+ tabl:-10
+ table:7
+ tablespoon:6
+ tablet:-1
+ tack:1
+ taffy:3
+ tag:-15
+ tail:10
+ tak:-6
+ take:5
+ taken:8
+ takes:-17
  tale:-3
- talk:-3
- tall:-3
- tallow:-5
- tape:-5
+ talk:-1
+ tallow:-7
+ tap:1
+ tape:-7
  tar:-3
- tast:-1
- taste:3
- tattoo:-11
- tbsp:-5
- td:-6
- tea:2
- teach:-8
- teacher:3
- team:-2
- tear:2
- tears:-6
+ tattoo:-8
+ tbsp:-6
+ td:-5
+ teach:-11
+ teacher:4
+ team:-8
+ tears:-9
  teaspoon:9
- teenager:-3
- teeth:-5
- telephone:-5
- tell:2
- temp:-11
- temperatur:7
+ teenager:6
+ teeth:-4
+ telephone:-3
+ tell:-1
+ tells:-4
+ temp:-9
+ temperatur:3
  temperature:-9
- temps:-3
- ten:-6
- tengo:6
- term:-3
- terrace:-8
- terrible:-3
- terrier:-7
- test:-9
- tete:-9
- text:7
- than:-11
- thank:-10
- that:-1
- thats:9
+ temps:-4
+ ten:-4
+ tender:10
+ tengo:3
+ terrace:-3
+ terrible:-4
+ terrier:-4
+ test:-14
+ tete:-7
+ text:5
+ than:-15
+ thank:-14
+ that:-2
+ thats:8
  the:-1
- their:2
+ their:3
  them:-4
- then:-12
- ther:19
- there:14
- therefore:-6
- therell:-5
- thermometer:-5
- these:-10
- they:10
+ then:-6
+ ther:15
+ there:16
+ therefore:-8
+ therell:-4
+ thermometer:1
+ these:-13
+ they:4
  theyd:-7
- theyll:-3
- theyre:4
- theyve:9
+ theyre:2
+ theyve:6
+ thick:-1
  thicken:-6
- thicknes:-7
- thigh:15
- thing:-4
- third:6
- thirteen:-3
+ thicknes:-4
+ thigh:11
+ thin:-1
+ thing:-8
+ think:-2
+ third:7
+ thirteen:-4
  thirty:-14
  this:1
- those:-15
- though:1
- thought:8
- thread:-6
- three:1
- threw:14
- throat:5
- throbb:-2
- through:2
- throw:-1
+ those:-10
+ thought:10
+ thread:-8
+ three:-4
+ threw:11
+ throat:1
+ throbb:-4
+ through:-1
  thrown:2
- thru:5
- thumb:7
- thump:10
- thursday:-6
- tied:-9
- tiene:3
- tight:-2
- til:-9
- tiles:-8
- till:-7
- tilt:-5
- time:1
- times:-5
- tin:-4
- ting:14
- tingl:9
- tingle:1
- tiny:4
- tip:12
- tipp:-2
- tips:3
+ thru:13
+ thumb:3
+ thump:11
+ thursday:-5
+ tied:-6
+ tight:-1
+ til:-5
+ tiles:-5
+ till:-5
+ tilt:-4
+ time:6
+ times:-2
+ tin:-9
+ ting:7
+ tingl:7
+ tingle:5
+ tins:-3
+ tiny:1
+ tip:4
+ tipp:-1
+ tips:12
  tired:-4
+ titanium:-2
  to:-7
  toast:-3
  tocar:-2
- tochter:1
- today:1
- toddler:-1
- todo:-9
- toe:1
- toes:4
- toffee:5
+ tochter:6
+ today:2
+ toddler:5
+ todo:-2
+ toe:7
+ toes:-2
+ toffee:4
  together:-10
- told:-6
- tom:7
- tomato:-7
- tombee:11
+ told:-9
+ tom:10
+ tomato:-5
+ tombee:8
  tomo:12
- tomorrow:6
- tongue:3
- tonight:-3
- too:-11
- took:7
- toothpaste:9
- top:-5
- topp:11
- tops:10
- total:-11
- touch:-4
- touche:6
- tournesol:-3
- tousse:3
- toute:15
- town:-3
- tr:-6
- trac:-4
- trace:-10
- tractor:-10
- trago:6
- train:10
- translat:-3
- translucent:3
- transparent:10
- tray:-3
+ tomorrow:3
+ tonight:-6
+ too:-6
+ took:6
+ toothpaste:8
+ top:-3
+ topp:5
+ tops:8
+ torch:-4
+ total:-9
+ touch:-6
+ touche:7
+ tournesol:-6
+ tousse:7
+ tout:-1
+ toute:9
+ towel:1
+ tr:-5
+ trac:-7
+ trace:-4
+ tractor:-6
+ trago:13
+ train:1
+ translate:-3
+ translucent:1
+ transparent:13
+ traver:1
+ tray:-1
  trays:-3
  treasurer:-3
  treat:9
- tres:10
- trial:-6
- tried:8
- trimming:3
- tripp:11
- trois:10
- trop:-1
- tropfen:9
- trouble:1
- trouser:7
- true:-10
- trust:-11
- try:-6
- tsp:-14
- tub:-4
+ tree:-6
+ tres:12
+ trial:-4
+ trick:7
+ tried:9
+ trimming:2
+ tripp:-1
+ trois:7
+ trop:-4
+ tropfen:4
+ trouble:6
+ trouser:9
+ true:-7
+ trust:-10
+ try:-2
+ tsp:-12
+ tub:-9
+ tube:5
  tue:-6
- tuesday:1
- tummy:14
- tun:15
- turmeric:-6
- turn:12
- turns:-7
+ tuesday:4
+ tummy:7
+ tun:8
+ turmeric:-3
+ turn:8
+ turns:-3
  tut:7
- twelve:2
- twenty:-8
- twice:5
+ twelve:8
+ twenty:-5
+ twice:10
+ twins:-9
  two:2
- typ:2
- type:7
- typed:-5
- uber:16
+ typ:-2
+ type:4
+ typed:-8
+ uber:13
  uberfettung:-5
- ubers:11
- uf:-10
- ugly:-15
- ul:-8
- um:6
- un:-2
- una:-1
- uncle:-8
- uncur:7
- und:-8
- under:8
- underneath:11
- underside:12
+ ubers:10
+ uf:-7
+ ugly:-13
+ uh:3
+ ul:-7
+ um:13
+ una:6
+ uncle:-9
+ uncur:8
+ und:-5
+ under:3
+ underneath:14
+ underside:8
+ understand:-1
  undilut:8
  une:7
- unicorn:-11
+ unicorn:-10
  units:-3
- unmold:10
+ unmold:8
  unmould:-2
- unscent:-3
- unterarm:16
+ unscent:-4
+ unterarm:13
  until:-3
- up:-4
- update:9
+ up:3
+ update:8
  urgent:2
- us:-7
- usable:-7
- usado:-4
+ us:-8
+ usable:-8
+ usado:-6
  use:-14
- uses:-12
- using:2
- usual:-5
+ used:-3
+ uses:-19
+ using:4
+ usual:-6
  vanilla:2
- vapeur:2
- vapor:-4
- vapour:-1
+ vapeur:5
+ vapor:2
+ vapour:1
+ varnish:-7
  vaseline:-12
- vaso:6
- veces:-4
- vegetable:-7
- vent:-10
- veo:9
+ vaso:4
+ veces:-2
+ vegetable:-3
+ vent:-14
+ veo:11
+ verbrannt:10
  verdict:-11
- verschluckt:8
- verse:6
- version:-10
- very:-5
- vet:3
- video:-12
+ verschluckt:9
+ verse:2
+ version:-7
+ very:1
+ vet:2
+ video:-7
  viel:-2
- village:-4
- vinegar:12
- visage:7
- vite:-4
- voice:13
- volcano:9
+ village:-7
+ vinegar:8
+ visage:14
+ vite:-6
+ voice:11
+ volcano:6
  voll:-2
- vom:12
- vomit:9
- von:4
- vous:-5
- w:12
- wait:-3
- wake:2
- walk:7
+ vom:8
+ vomit:5
+ vous:-8
+ w:11
+ wait:-4
+ wake:3
+ walk:2
  wall:-10
- wann:-8
- want:-12
+ wann:-9
+ want:-11
  wants:-9
- war:3
- wardrobe:-3
- warm:1
- warn:-9
- was:4
- wasser:-10
- waste:-7
- watch:6
- water:8
- watr:2
- watter:-8
- wax:-10
+ war:-1
+ wardrobe:-4
+ warmer:-4
+ warn:-8
+ was:3
+ wash:-1
+ wasnt:-3
+ wasser:-6
+ watch:-4
+ water:5
+ watery:-6
+ watr:-1
+ watter:-11
+ wax:-13
  waxy:-2
- way:-5
- we:4
- wear:-3
- wears:-8
- weather:-9
+ way:6
+ we:6
+ wear:-8
+ wears:-13
+ weather:-7
  wed:-3
- wedd:9
+ wedd:5
  wednesday:3
- week:-6
- weekend:-13
- weeks:-23
- weep:4
- weeps:15
- weg:1
+ week:-13
+ weekend:-8
+ weeks:-22
+ weep:-3
+ weeps:9
+ weg:3
  weh:7
- weigh:-11
- weight:-11
- weird:17
- weiss:15
+ weigh:-7
+ weight:5
+ weird:14
+ weiss:12
  weld:-3
- well:-13
- welli:-8
- wenn:-9
- went:4
- were:-2
- wet:11
- weve:-10
- what:4
- whatever:-7
- whats:-7
- wheez:12
- when:-5
- whenever:4
- where:6
- whether:-5
- which:-24
- while:-8
- white:11
- who:-3
- whole:6
- wholesaler:-1
- whose:-4
+ well:-11
+ welli:-4
+ wenn:-13
+ went:1
+ were:4
+ wet:8
+ weve:-7
+ what:1
+ whatever:-1
+ whats:-11
+ wheez:14
+ when:2
+ whenever:3
+ where:7
+ whether:-9
+ which:-20
+ while:-11
+ whipp:4
+ whisk:1
+ white:7
+ who:-2
+ whoever:-3
+ whole:2
+ whose:-3
  why:-2
- wide:-10
- width:-4
- wie:-4
- wife:4
- will:-19
- wind:6
- wine:7
- winter:-13
- wip:7
- wiped:15
- wird:-7
- wire:-8
- wise:-13
+ wide:-6
+ width:-2
+ wie:-9
+ wife:9
+ will:-10
+ wind:2
+ window:1
+ windowsill:4
+ wine:5
+ winter:-14
+ wip:5
+ wiped:12
+ wird:-8
+ wire:-4
+ wise:-10
  wish:-8
- with:-6
- within:-8
- without:-5
- wobb:13
- wochen:1
- wollte:-5
- woman:-4
- women:-7
- wonder:-5
- wont:11
- wooden:-11
- wool:-5
- words:-6
- wore:-5
- work:-12
- works:-5
- workshop:-3
- worktop:-3
- worri:8
- worse:8
- worst:-2
- would:-22
+ with:-4
+ within:-10
+ without:-7
+ wobb:8
+ wobbl:3
+ wochen:3
+ wollte:-4
+ woman:-5
+ women:-1
+ wonder:-9
+ wont:16
+ wood:-6
+ wooden:-6
+ wool:1
+ word:-5
+ words:-4
+ wore:-3
+ work:-11
+ works:-4
+ workshop:-7
+ worktop:-1
+ worri:-7
+ worry:-4
+ worse:9
+ worst:-5
+ worth:-6
+ would:-24
  wouldnt:-7
- wow:-1
- wrap:-5
- wrapp:-2
- wrink:1
- wrist:6
+ wow:-2
+ wrap:-12
+ wrapp:1
+ wrink:2
+ wrinkl:1
+ wrist:5
  writ:-5
- write:-8
- written:-3
- wrong:-11
+ write:-3
+ written:-4
+ wrong:-10
  wrote:-14
- x:-20
- y:6
- ya:-6
- yard:-1
- year:-10
- years:-9
- yellow:5
- yellowish:4
- yes:2
- yesterday:13
- yet:-11
- yeux:-5
- yo:4
- yoghurt:-4
- you:-7
- youd:-12
+ x:-10
+ y:12
+ ya:-9
+ yard:1
+ year:-11
+ years:-8
+ yellow:4
+ yellowish:7
+ yes:7
+ yesterday:11
+ yet:-4
+ yeux:-6
+ yo:9
+ yoghurt:-8
+ you:-4
+ youd:-7
+ youll:-4
+ young:-4
  youngest:5
- your:-2
- yours:-8
- yr:11
- zap:-3
+ your:-1
+ youre:-3
+ yours:-4
+ youve:4
+ yr:6
+ zap:-8
  zapp:-4
- zaps:-9
- zero:-7
- zu:-12
- zum:-11
- zwei:-3
- £6:-4
- °c:-13
- °f:-9
- ¿la:4
+ zaps:-3
+ zero:-2
+ zu:-10
+ zum:-5
+ zwei:-4
+ £6:-1
+ °c:-11
+ °f:-10
+ ¿la:-5
  ¿que:-10
  ¿se:-4
- –:-11
- —:-9
- €:-10
---:8
+ –:-14
+ —:-17
+ €:-3
+--:10
 -:-1
--A:3
--B:15
--D:6
--E:3
--F:-8
--G:-6
--H:14
--I:1
--J:8
+-A:4
+-B:13
+-C:-6
+-D:7
+-E:8
+-F:-5
+-G:-2
+-H:13
+-I:6
+-J:4
 -K:7
--L:9
--M:1
+-L:3
+-M:-1
 -N:-4
--O:7
--P:2
+-O:8
 -Q:-5
--R:6
--S:-1
--T:9
--W:8
--Y:-5
--b:-2
--d:5
+-R:7
+-S:-4
+-T:13
+-V:1
+-W:6
+-Y:-1
+-b:1
+-d:6
 -f:1
--g:9
+-g:5
 -h:9
--i:3
--j:3
--k:4
--l:-7
--m:4
--n:15
--o:7
--p:1
--q:7
--r:1
--s:-7
--t:-3
--u:2
--v:-1
--w:-1
--y:-7
--z:-1
-A-:-7
+-i:-1
+-j:1
+-k:-2
+-l:-6
+-m:-1
+-n:19
+-o:1
+-p:2
+-q:3
+-r:-3
+-s:-5
+-t:-4
+-u:5
+-v:3
+-w:2
+-y:-11
+-z:2
+A-:-4
 A:6
-AA:4
-AC:7
-AD:12
-AE:11
-AF:5
-AG:-9
-AH:-5
-AI:7
-AK:12
-AM:-6
-AN:-2
-AO:3
-AP:12
-AQ:5
-AR:12
-AS:-3
-AT:-1
-AV:-3
-AW:5
+AA:1
+AC:2
+AD:4
+AE:9
+AF:-1
+AG:-7
+AH:-7
+AI:9
+AK:10
+AL:-1
+AM:-5
+AN:3
+AO:4
+AP:7
+AQ:9
+AR:11
+AS:-2
+AT:-2
+AV:2
+AW:6
 AY:11
-Ab:3
-Af:-5
-Ag:5
-Ah:-8
-Ai:5
-Aj:-14
-Ak:-1
-Al:4
-Am:5
-An:10
-Ao:7
-Ap:-6
-Aq:7
-As:-5
+Ab:4
+Af:2
+Ag:11
+Ah:-10
+Ai:6
+Aj:-15
+Ak:-2
+Al:3
+Am:6
+An:11
+Ao:8
+Ap:-3
+Aq:14
+Ar:5
+As:-3
 At:1
 Au:11
-Aw:9
-Ay:-1
-Az:3
-B-:5
+Av:1
+Aw:10
+Ay:2
+Az:4
+B-:4
 B:17
-BA:18
-BB:15
-BK:6
-BO:13
-BV:9
-Bf:-6
-Bi:9
-Bo:-8
-Bp:-1
-Bt:1
-Bw:2
-Bz:9
-C-:2
+BA:16
+BB:10
+BK:3
+BO:7
+BV:10
+Bf:-12
+Bi:6
+Bo:-4
+Bp:-2
+Bw:-1
+Bz:7
+C-:1
 C:5
 CA:4
-CB:-2
-CC:-1
+CB:-4
+CC:-7
 CD:15
-CE:-1
-CF:-8
-CG:-1
-CH:-3
-CI:-7
-CK:-3
-CL:11
-CM:-10
-CN:-1
-CO:-6
-CP:-4
+CE:-10
+CF:-9
+CG:3
+CH:9
+CI:-3
+CK:2
+CL:10
+CM:-14
+CN:6
+CO:-4
+CP:-2
 CQ:7
-CR:11
-CS:5
-CV:-8
-CW:-10
-CY:4
-Cb:6
-Cd:5
-Cf:-6
-Cg:-6
-Ch:11
-Ci:1
-Cj:-5
-Ck:6
+CR:7
+CS:7
+CV:-6
+CW:-8
+CY:7
+Cb:2
+Cd:9
+Cf:-12
+Cg:-4
+Ch:23
+Ci:2
+Cj:-4
+Ck:5
 Cl:-3
-Cm:-2
-Cn:-5
+Cm:-3
 Co:-2
-Cp:9
-Cq:-8
-Cr:2
-Ct:2
-Cv:-8
-Cw:-7
-Cz:-3
-D-:2
-D:17
-DA:23
-DD:12
-DO:-7
-DQ:6
-DS:2
-Db:8
-Dk:11
-Do:2
-Dp:17
-Dt:9
-Dw:1
-Dz:-1
-E-:-3
-E:11
+Cp:6
+Cq:-6
+Cv:-6
+Cw:-3
+Cz:-1
+D-:-1
+D:18
+DA:19
+DD:18
+DO:-6
+DQ:8
+DS:10
+Db:11
+Di:7
+Dk:15
+Do:3
+Dp:15
+Dt:10
+Dw:2
+Dz:-4
+E-:-4
+E:13
 EA:2
-EC:7
-EE:-6
+EC:5
+EE:-9
 EF:-6
-EH:21
-EN:3
+EH:14
+EN:4
+EO:5
 EP:-10
-EQ:7
-ER:16
+EQ:8
+ER:14
 ES:1
-ET:15
-EV:13
-EW:6
+ET:12
+EV:15
+EW:7
 Ef:-10
-Eh:10
-Ei:7
-El:8
-Eo:-8
-Ep:1
-Eq:8
-Er:3
-Et:-4
-Ev:-4
-Ew:-11
+Eh:17
+Ei:8
+El:3
+Eo:-13
+Ep:6
+Eq:11
+Er:-5
+Et:-7
+Ev:-1
+Ew:-8
 Ez:5
-F-:-3
-F:-7
-FA:-4
-FC:-11
-FD:-2
-FE:1
-FL:-4
-FM:-3
+F-:-6
+F:-2
+FC:-4
+FD:3
+FE:3
+FL:-10
+FM:-6
 FN:-13
-FO:-7
-FP:-2
-FQ:3
-FS:-4
-FW:-9
-Fb:10
-Ff:-2
+FO:-6
+FP:-3
+FS:-13
+FW:-12
+Fb:7
+Ff:1
 Fi:-11
-Fj:-3
-Fo:-5
-Fp:-11
-Fr:-2
+Fj:-5
+Fk:-3
+Fo:-7
+Fp:-6
+Fr:-7
 Fs:-8
-Ft:-6
+Ft:-9
 Fv:-4
-Fw:9
+Fw:15
 Fy:6
-Fz:1
-G-:8
-GA:-1
-GC:-4
-GF:-3
+Fz:3
+G-:3
+G:-8
+GA:3
+GC:3
+GF:-8
 GG:6
-GL:9
-GN:3
-GO:4
-GP:14
-GR:10
-GS:-7
-GW:6
-GY:-3
-Gb:3
-Gi:-3
-Gj:10
-Gl:-3
-Go:-1
-Gp:8
-Gr:-4
-Gt:-7
-Gw:3
-H-:2
-H:9
-HA:13
-HE:2
-HH:8
-HN:-4
-HO:4
-HP:2
-HQ:-1
-HS:9
-HT:5
+GL:11
+GM:-5
+GO:10
+GP:8
+GR:8
+GS:-12
+GW:8
+GY:-4
+Gb:2
+Gi:-2
+Gj:5
+Gl:-4
+Go:2
+Gp:9
+Gr:-1
+Gt:-1
+Gw:4
+Gz:5
+H-:5
+H:13
+HA:14
+HE:-2
+HH:10
+HM:1
+HN:-3
+HO:2
+HP:4
+HQ:3
+HS:6
+HT:15
 HV:8
-HW:10
-HY:6
-Hb:4
-Hf:-7
-Hh:4
-Hi:-12
-Hj:-6
-Hn:7
-Ho:-11
-Hp:-1
-Hq:6
+HW:8
+HY:8
+Hb:8
+Hf:1
+Hh:6
+Hi:-10
+Hj:-7
+Hn:4
+Ho:-7
+Hp:-5
+Hq:3
 Hr:6
-Ht:-3
-Hw:-19
-Hz:7
-I:-8
-IA:-11
-IC:-5
-IG:-3
-IO:-1
-IP:-8
-IQ:3
-IS:-7
+Ht:-6
+Hw:-15
+Hz:6
+I-:1
+I:-6
+IA:-17
+IC:-3
+IO:-4
+IP:-7
+IQ:-5
+IS:-3
 IW:-4
-Ib:-5
-If:-3
-Ii:-9
-Io:-5
-It:-5
-Iw:-9
-Iz:-4
-J-:3
-J:8
-JO:-7
-JP:8
-JS:-6
-Jt:13
-K-:3
-K:9
-KA:14
+Ib:-3
+If:-8
+Ii:-12
+Io:-6
+It:-14
+Iw:-5
+Iz:-6
+J-:7
+J:11
+JO:-6
+JP:4
+JS:-5
+Jo:3
+Jt:8
+Jz:7
+K-:4
+K:10
+KA:13
 KE:3
-KK:16
+KK:3
 KN:4
 KP:9
-KQ:13
-KS:-4
-KT:3
+KQ:6
+KT:7
 KV:6
-KW:-2
-Kb:14
-Kf:-8
-Kh:9
-Ki:-3
-Ko:-3
-Kp:11
-Kr:8
-Kt:5
-Kw:-10
-Kz:-3
-L-:-12
-L:9
-LA:5
-LG:-3
-LN:-6
-LO:-5
-LP:2
-LQ:2
-LS:13
-LY:-6
-Lb:1
-Lf:8
-Lh:8
-Li:-3
-Lk:13
-Lo:1
-Lp:5
-Lq:3
-Lr:8
-Lt:6
-Lz:-2
-M-:-7
-M:-7
-MA:-17
-MC:-6
-ME:-6
-MF:-8
-MG:-4
-MK:-6
-MN:3
-MO:-1
-MP:-3
-MQ:-5
-MR:-3
-MS:3
+KW:-3
+Kb:19
+Kf:-7
+Kh:7
+Ko:-1
+Kp:16
+Kr:6
+Kt:3
+Kw:-7
+Kz:8
+L-:-15
+L:11
+LA:4
+LG:1
+LN:-2
+LP:3
+LQ:-2
+LS:16
+LY:-7
+Lb:5
+Lf:11
+Lh:11
+Li:-6
+Lk:12
+Lp:13
+Lq:6
+Lr:12
+Lt:2
+Lw:-8
+M-:-8
+M:-5
+MA:-15
+MC:-2
+MD:5
+ME:-9
+MF:-1
+MG:-5
+MH:-7
+MM:2
+MN:5
+MO:-3
+MP:-4
+MQ:-11
+MR:-2
+MS:-7
 MV:-3
-MW:-1
-Mb:-7
-Mf:-13
-Mh:-13
-Mi:-3
-Mj:3
-Ml:-4
-Mo:-8
-Mp:-3
-Mq:5
-Mr:6
-Mt:-5
-Mu:-18
-Mv:-1
-Mw:-3
-My:-6
-Mz:-1
+MW:-4
+Mb:4
+Md:2
+Mf:-9
+Mh:-7
+Mi:-8
+Mj:8
+Mk:-3
+Ml:-5
+Mo:-12
+Mp:-12
+Mq:2
+Mr:-3
+Mt:-3
+Mu:-17
+Mw:-1
+My:-3
+N-:-3
 N:-6
-NA:-11
-ND:10
-NE:-12
-NF:-3
-NG:-3
+NA:-12
+NC:-3
+ND:9
+NE:-10
+NF:-4
+NG:1
 NH:-7
-NK:1
-NL:-3
-NM:-9
-NN:-15
-NO:-2
-NQ:-2
-NR:-12
-NS:-9
-NV:-16
-NW:-13
-NY:-4
-Nb:-11
-Nd:4
-Nf:1
-Ng:10
-Nh:-2
-Ni:-18
-Nj:6
-Nk:1
-Nl:2
-Nm:-9
-Nn:13
-No:-9
-Nq:-1
-Nr:-13
+NI:10
+NK:-9
+NL:-4
+NM:-8
+NN:-11
+NO:-3
+NP:-1
+NQ:-5
+NR:-11
+NS:-13
+NV:-13
+NW:-18
+NY:-5
+Nb:-6
+Nd:6
+Nf:7
+Ng:6
+Nh:-3
+Ni:-13
+Nj:9
+Nk:-3
+Nl:3
+Nm:-10
+Nn:15
+No:-4
+Np:-1
+Nq:-4
+Nr:-14
 Ns:-10
-Nt:-3
-Nu:-12
-Nv:5
-Nw:-1
-Ny:-11
-Nz:1
-O-:-2
-O:2
-OA:-6
-OB:8
-OC:1
-OD:9
-OE:9
-OF:-2
+Nt:-5
+Nu:-6
+Nv:11
+Nw:-6
+Ny:-13
+Nz:5
+O-:2
+O:-2
+OA:-5
+OB:3
+OD:12
+OE:14
+OF:-3
 OG:-8
 OH:4
-OI:-4
+OI:-11
 OJ:4
-OK:-1
-OL:12
-OM:-5
-ON:-1
-OO:-1
-OP:9
-OQ:-9
-OS:-4
-OT:15
-OV:-1
-OW:-3
-OY:3
-Ob:9
-Od:9
+OK:3
+OL:11
+OM:9
+ON:5
+OO:-2
+OP:8
+OQ:-7
+OR:-2
+OS:-3
+OT:16
+OV:2
+OY:9
+Ob:10
+Od:7
 Of:4
-Og:1
-Oh:2
-Oi:-3
-Oj:-9
-Ok:8
+Og:3
+Oh:-1
+Oi:-5
+Oj:-1
+Ok:4
 Ol:8
-Om:-2
-On:-2
-Op:-5
-Oq:16
-Or:-2
-Ot:3
-Ou:13
-Ov:-1
+Om:-7
+On:-1
+Op:-6
+Oq:12
+Or:3
+Ot:5
+Ou:10
+Ov:-2
 Ow:-4
 Oz:3
-P-:10
-P:6
+P-:9
+P:8
 PA:3
 PC:2
 PE:-7
-PF:4
-PG:7
-PH:13
-PI:-6
-PJ:5
-PK:5
-PL:3
-PM:4
-PN:-4
-PO:10
-PP:1
-PQ:-2
-PR:8
-PS:-1
-PT:12
-PV:6
-PW:11
-PY:3
-Pb:2
-Pf:-9
-Ph:10
-Pi:8
-Pj:-2
-Pk:-1
-Pl:8
-Pm:-5
-Pn:7
-Po:5
-Pp:-1
-Pq:9
-Pr:1
-Pt:6
+PG:5
+PH:11
+PJ:7
+PK:1
+PL:4
+PM:5
+PN:-8
+PO:9
+PP:2
+PQ:-3
+PR:9
+PS:1
+PT:14
+PV:15
+PW:7
+PY:-2
+Pb:-2
+Pf:1
+Ph:11
+Pi:12
+Pk:2
+Pl:11
+Pm:2
+Pn:4
+Po:3
+Pp:-6
+Pq:10
+Pr:5
+Pt:4
 Pu:13
-Pv:-7
-Pw:-17
+Pv:-5
+Pw:-11
 Py:-6
-Pz:-1
-Q-:12
-QA:-1
-QC:-1
-QD:-1
-QE:5
-QF:11
-QG:10
+Pz:1
+Q-:9
+Q:1
+QA:1
+QC:-4
+QD:-5
+QE:8
+QF:6
+QG:4
 QH:-3
-QI:-10
-QK:-3
-QL:3
-QM:-4
-QN:-6
-QO:-1
-QP:-12
-QQ:-11
-QR:-1
-QS:-10
-QT:4
-QV:-10
-QW:-6
-QY:-3
-Qb:-6
-Qd:14
-Qf:-5
-Qg:4
-Qi:-3
-Qj:7
+QI:-3
+QK:-2
+QL:9
+QM:-11
+QN:-1
+QO:1
+QP:-8
+QQ:-9
+QR:-2
+QS:-5
+QT:12
+QV:-7
+QW:2
+QY:-2
+Qb:1
+Qd:12
+Qf:-13
+Qg:2
+Qh:1
+Qi:1
+Qj:11
 Qk:2
-Ql:6
-Qm:3
-Qo:-1
-Qp:3
+Ql:2
+Qm:6
+Qo:-4
+Qp:6
 Qq:-10
-Qr:7
-Qs:-4
-Qt:2
-Qu:-3
-Qv:8
-Qw:5
-Qy:2
-Qz:-4
-R-:2
-R:14
-RA:-4
-RC:11
-RE:5
-RG:-2
-RL:7
-RN:10
-RO:2
-RP:11
-RS:15
-RV:8
-RW:14
-RY:9
-Rh:11
+Qr:13
+Qs:-14
+Qt:-1
+Qv:15
+Qw:4
+Qy:3
+Qz:-3
+R-:7
+R:13
+RA:-3
+RC:10
+RE:12
+RG:-3
+RL:11
+RN:5
+RP:6
+RS:23
+RV:13
+RW:12
+RY:5
+Rh:6
 Ri:-7
-Rl:1
-Rm:-4
+Rk:16
+Rl:3
+Rm:-6
 Ro:1
 Rp:-6
-Rr:13
+Rr:5
 Rt:6
-Rw:-14
-Rz:6
-S-:7
-S:-1
-SA:-6
-SC:1
-SD:3
-SE:3
-SF:-2
-SG:3
+Rw:-7
+Rz:12
+S-:-2
+S:-3
+SA:-1
+SC:-1
+SD:-1
+SE:5
+SF:-5
+SG:-3
 SH:-10
 SK:3
-SL:8
-SM:3
-SN:3
-SO:-7
-SP:-1
-SQ:3
-SR:15
-SS:9
-SW:-7
-Sb:12
+SL:13
+SN:-1
+SO:-4
+SQ:-5
+SR:8
+SS:11
+SW:-4
+Sb:8
 Sf:-12
-Sh:-13
+Sh:-6
 Si:-1
-Sj:-3
-Sl:-8
-Sm:6
-So:3
+Sj:-7
+Sl:-4
+Sm:9
+So:5
 Sp:3
-Sq:-1
-Sr:12
-St:4
-Sw:-5
-Sy:-9
-Sz:-11
-T-:-2
-T:7
-TA:8
-TH:7
+Sr:6
+St:3
+Su:-2
+Sw:-7
+Sy:-3
+Sz:1
+T-:-6
+T:8
+TA:5
+TH:9
 TK:-4
-TO:12
-Th:28
-Ti:4
-To:3
-Tp:12
-Tq:3
-Tt:4
+TO:8
+Th:18
+Ti:6
+To:4
+Tp:3
+Tq:16
+Tt:6
 V-:1
-VA:8
-VB:8
-VC:8
-VE:14
-VK:8
-VN:-7
-VO:6
-VP:10
+V:-3
+VA:3
+VB:16
+VC:6
+VE:11
+VK:13
+VN:-4
+VO:5
+VP:11
 VS:-7
 VT:6
-VW:10
-Vf:-11
-Vi:-3
-Vo:-8
-Vp:-1
-Vq:9
-Vr:9
-Vt:-3
-Vw:-3
-Vz:12
-W-:4
-W:4
-WA:-1
-WC:10
-WE:6
-WF:-11
-WG:2
+VW:12
+Vf:-6
+Vi:6
+Vo:-13
+Vp:2
+Vq:15
+Vr:7
+Vw:-5
+Vz:10
+W-:3
+W:2
+WA:4
+WC:7
+WE:8
+WF:-9
+WG:1
 WH:4
-WK:11
-WM:-4
+WK:6
+WM:-3
 WN:2
-WO:5
-WP:1
-WQ:5
-WR:15
+WO:1
+WP:-1
+WR:19
 WS:3
-WT:12
+WT:8
 WV:-4
-WW:-12
+WW:-9
+WY:10
 Wb:-10
-Wf:-1
-Wg:6
-Wh:-1
-Wi:-2
-Wj:-3
-Wl:13
-Wm:3
-Wo:4
-Wp:-5
-Wq:6
-Wr:2
-Wt:4
-Wv:5
-Ww:7
-Wz:-1
+Wf:-7
+Wg:-6
+Wi:-4
+Wj:1
+Wk:2
+Wl:7
+Wm:4
+Wo:8
+Wp:-7
+Wq:-3
+Wr:-4
+Wt:-1
+Wv:4
+Ww:6
+Wz:3
 X:13
 XA:13
-Y:15
-YA:2
-YN:5
-YO:5
-YP:-2
-YQ:6
+Y-:-4
+Y:12
+YA:9
+YN:3
+YP:-4
+YQ:7
+YS:-6
 YW:11
+YY:4
 Yf:-6
-Yh:11
-Yi:1
-Yl:-6
-Yo:-7
-Yp:3
-Yr:18
-Yt:-3
-Yw:-1
-Yz:15
-any:-12
-b-:9
-b:7
-bA:13
+Yh:9
+Yi:3
+Yl:-4
+Yo:-4
+Yp:9
+Yr:9
+Yt:-8
+Yw:-3
+Yz:10
+any:-10
+b-:3
+b:5
+bA:11
+bE:8
 bG:5
-bK:10
-bN:14
-bO:-1
+bK:9
+bN:12
+bO:1
 bP:-8
-bQ:1
-bR:6
+bQ:2
+bR:3
 bS:11
-bW:2
-bb:-10
+bW:6
+bb:-3
 bf:-6
 bh:3
-bi:6
-bj:-3
-bl:3
-bo:-1
-bp:7
-bq:9
-br:5
-bw:-5
-bz:6
+bi:14
+bj:-8
+bl:5
+bm:4
+bo:4
+bp:10
+bq:3
+br:19
+bw:-6
+bz:10
+d-:-4
 d:12
-dA:10
-dQ:-6
-di:9
-dt:2
-dw:-7
-f-:5
-f:-9
-fA:1
-fC:-19
-fE:-5
-fF:-4
-fG:-15
-fH:-7
-fK:-2
-fN:-6
-fO:-1
-fP:-2
-fQ:-6
-fR:2
-fS:-8
-fV:-9
-fW:-12
-fY:-13
-fb:6
-ff:-12
-fg:-12
-fh:13
-fi:6
-figures:-8
-fj:1
-fl:-5
+dA:14
+dO:-3
+dQ:-4
+di:4
+dt:-1
+dw:-13
+f-:10
+f:-8
+fA:-1
+fC:-18
+fE:-9
+fF:-6
+fG:-11
+fH:-3
+fI:10
+fK:-1
+fM:-9
+fN:-13
+fO:-2
+fQ:-8
+fR:1
+fS:-10
+fV:-8
+fW:-11
+fY:-6
+fb:7
+ff:-13
+fg:-9
+fh:4
+fi:5
+figures:-11
+fj:-4
+fl:-3
 fo:2
-fp:-13
-fq:-3
+fp:-9
+fq:-5
+fr:-3
 fs:-6
-fv:-5
-fw:-2
-fy:3
-fz:-2
-g-:9
-g:-2
-gA:2
-gE:-1
+ft:-10
+fu:6
+fv:-2
+fy:2
+fz:-3
+g-:2
+g:-1
+gE:-2
 gN:-3
-gO:-10
-gP:-7
+gO:-4
+gP:-12
 gW:8
-gf:-1
-gg:-10
-gl:-4
-go:-4
-gt:2
-h-:10
-h:16
-hA:6
-hC:2
+gf:1
+gg:-11
+gl:-7
+gt:1
+h-:9
+h:15
+hA:5
+hC:3
 hE:-11
-hF:-9
-hG:-12
-hH:-1
-hJ:7
-hK:-3
-hM:5
-hN:11
-hO:2
-hP:1
-hQ:8
-hR:11
-hS:-1
-hT:-9
-hW:3
-hb:13
-hf:1
-hh:12
-hi:-1
-hj:-7
-hm:-5
-hn:3
-ho:-3
-hp:-5
-hq:5
-hr:-3
-ht:1
-hw:-14
-hz:-9
-i-:-2
-i:2
-iA:6
-iB:13
-iC:1
-iE:12
-iF:-2
-iG:-7
-iH:-1
-iI:-8
-iJ:9
-iK:-6
-iL:-4
-iM:-1
-iN:3
-iO:6
-iP:13
-iR:13
-iS:-6
+hF:-7
+hG:-8
+hH:-2
+hJ:9
+hK:-4
+hM:7
+hN:9
+hP:-1
+hQ:11
+hR:6
+hT:-7
+hW:8
+hb:16
+hf:-6
+hh:7
+hi:-4
+hj:-2
+hm:-3
+hn:4
+ho:-5
+hp:-3
+hr:4
+hu:3
+hw:-9
+hz:-5
+i-:-3
+iA:9
+iB:14
+iC:3
+iD:2
+iE:8
+iF:1
+iG:-6
+iJ:10
+iK:-4
+iL:2
+iM:-4
+iO:1
+iP:14
+iQ:6
+iR:11
+iS:-5
 iT:16
 iV:1
+iW:4
 iY:10
-ib:11
+ib:10
 if:7
-ii:-4
-ij:-7
-ik:7
-il:-13
-im:-3
-ip:-7
+ii:-8
+ij:-8
+ik:1
+il:-8
+io:1
+ip:-2
 iq:8
-ir:1
-it:-4
-iu:-4
-iv:-1
-iw:-3
-iy:1
-j-:-1
-j:-4
-jA:10
+it:-2
+iu:-8
+iv:-5
+iw:3
+iy:3
+j-:-2
+j:-5
+jA:1
 jC:-9
-jE:-5
-jF:7
-jG:-4
-jH:1
-jK:-7
-jM:-14
+jE:-8
+jG:-6
+jH:10
+jK:-6
+jM:-11
 jN:-8
 jO:-2
 jP:-6
 jQ:-4
-jS:-1
-jf:-14
-jh:-4
+jS:1
+jf:-6
+jh:-2
 ji:8
-jj:3
-jm:13
+jj:-1
+jm:11
 jo:6
-jq:2
-jr:13
-jt:3
-jw:-11
-jz:-1
-k-:2
-k:8
+jp:1
+jr:17
+jt:2
+jw:-8
+jz:4
+k-:-3
+k:7
 kA:8
-kD:16
-kM:-4
-kN:8
-kO:-2
-kQ:12
-kf:9
-ki:5
-ko:-4
-kp:-2
-kr:7
-kt:9
-kw:5
-kz:6
-l-:8
-l:-4
+kD:15
+kN:6
+kQ:26
+kW:-3
+kf:16
+ki:7
+ko:-1
+kr:11
+kt:4
+kw:13
+kz:4
+l-:10
+l:-1
 lA:-7
-lN:-2
-lO:9
-lP:7
-lQ:10
-lY:-1
-lf:-10
-lg:10
-lh:7
-li:-7
-lo:-2
-long:-12
-longer:-13
-lz:-3
-m-:-5
-m:6
-mA:-1
-mE:7
-mG:-9
-mO:8
+lN:-6
+lO:7
+lP:4
+lQ:9
+lY:-8
+lf:-3
+lg:8
+lh:3
+li:-4
+lo:-5
+long:-13
+longer:-15
+lt:4
+lz:-4
+m-:-1
+m:4
+mA:2
+mE:13
+mG:-7
+mO:-2
 mP:9
-mS:10
-mY:4
-mf:7
-ml:8
-mm:-1
+mS:14
+mY:-2
+mf:3
+ml:7
+mm:-2
 mo:1
-mr:5
-mt:2
-mw:1
-mz:4
-n-:15
-n:9
-nK:14
-nO:2
-nP:9
-nn:14
-no:-5
-nt:-5
-nw:1
-o-:1
+mp:4
+mw:4
+mz:-1
+n-:9
+n:10
+nK:6
+nP:5
+nn:12
+no:-2
+nt:-2
+nw:-1
+o-:2
 oA:3
-oB:9
-oC:-10
-oD:3
-oE:10
-oF:-4
-oG:3
-oH:1
-oJ:1
-oK:21
-oL:9
-oM:8
-oN:7
-oO:7
-oP:19
-oR:4
-oS:6
-oT:4
+oB:16
+oC:-2
+oD:9
+oE:9
+oF:-8
+oG:6
+oK:22
+oL:12
+oM:5
+oN:12
+oO:9
+oP:15
+oQ:4
+oR:9
+oS:3
 oV:8
-oW:-2
-oY:3
-ob:4
-of:10
+oW:2
+oY:-1
+ob:6
+of:3
 og:7
 oh:3
-oi:-6
-oj:-5
-ok:-3
+oi:-5
+oj:-1
+ok:-7
 ol:7
-om:-9
-oo:-1
-op:-1
-oq:10
-or:-2
-os:-3
-ou:3
-ov:-5
-ow:-8
-oy:-5
-oz:13
-p-:-2
+om:-5
+on:2
+oo:-5
+op:4
+oq:11
+or:-1
+os:1
+ou:6
+ov:-6
+ow:-10
+oy:-7
+oz:11
+p-:-3
 p:-2
-pA:3
-pB:9
-pC:1
+pA:4
+pB:5
+pC:3
 pE:-1
-pF:2
-pG:6
-pH:-6
-pK:12
-pM:6
-pN:8
-pO:12
-pP:10
-pQ:11
-pR:-2
-pS:15
+pF:-4
+pG:1
+pH:-10
+pK:16
+pM:-3
+pN:4
+pO:17
+pP:8
+pQ:7
+pR:-5
+pS:8
 pV:1
-pW:3
-pY:6
-pb:3
+pW:11
+pY:8
+pb:8
 pf:-6
-ph:3
-pi:3
-pj:-8
-pl:7
-pm:-1
-po:-2
-pp:7
-pq:-5
-pr:12
-ps:10
-pt:-4
-pv:6
-pw:-6
-pz:1
-q-:-6
-q:12
+pg:-5
+ph:2
+pi:5
+pj:-6
+pl:14
+po:1
+pp:10
+pq:2
+pr:8
+ps:11
+pt:-3
+pv:2
+pw:-3
+pz:-4
+q-:-12
+q:13
 qA:2
-qC:7
-qF:16
-qH:3
-qN:10
-qO:-10
-qP:-7
+qC:8
+qF:8
+qH:4
+qN:3
+qO:-6
+qP:-3
 qQ:-8
-qS:-13
-qV:-14
-qW:-2
-qf:6
-qh:16
-qi:3
-qj:4
-qo:-9
-qp:-10
+qS:-10
+qV:-9
+qW:-3
+qf:10
+qh:7
+qi:2
+qj:3
+qo:-11
+qp:-14
 qq:-8
-qr:-7
+qr:-9
 qt:-7
-qw:-11
-qz:7
-r-:-4
-r:3
-rA:8
-rB:5
-rC:-12
-rD:6
-rE:6
-rF:-3
-rG:-2
-rH:5
-rJ:-2
+qw:-12
+qz:4
+r-:-1
+r:6
+rA:9
+rB:15
+rC:-11
+rD:14
+rE:2
+rH:-4
 rK:9
-rL:7
-rM:10
-rN:-2
-rO:2
-rP:-2
-rQ:-7
-rR:5
-rS:-7
-rT:14
-rV:17
+rL:15
+rM:-1
+rO:4
+rP:-5
+rQ:-4
+rR:7
+rS:-11
+rT:8
+rV:16
 rW:3
-rY:-2
-rb:3
-recipe:-17
-rf:-13
-rg:9
-rh:-2
-rj:-3
-rk:-11
-rl:1
-rm:-5
-rp:4
+rY:1
+rb:-3
+recipe:-15
+rf:-11
+rg:8
+ri:3
+rj:2
+rk:-8
+rl:2
+rm:6
+ro:1
+rp:7
 rq:9
-rr:2
-rs:-8
-rt:6
-ru:7
-ry:7
-rz:5
-s-:4
-s:1
-sA:5
+rs:-10
+rt:3
+ru:5
+rv:-3
+rw:1
+ry:8
+rz:3
+s-:2
+s:-1
+sA:6
 sO:-1
-sP:-3
-sf:-8
-sg:6
-short:-2
+sf:-5
+sg:4
+short:-5
 si:-3
-so:-6
-st:-2
-sv:-8
-sw:-6
-t:-3
-tA:1
-tB:11
-tC:2
-tD:13
-tE:6
-tF:-4
+so:-4
+st:3
+sv:-11
+sw:-5
+t-:2
+t:-2
+tA:-2
+tB:5
+tC:4
+tD:10
+tE:1
 tG:4
-tH:-2
-tI:1
-tJ:2
+tH:3
+tI:11
+tJ:5
 tK:-1
-tL:1
-tM:4
-tN:7
-tO:3
-tQ:3
-tR:4
-tS:1
-tV:1
+tL:-2
+tM:-5
+tN:1
+tO:5
+tP:3
+tQ:1
+tR:-3
+tS:2
+tV:-3
 tW:-7
 tY:2
-tb:-4
-td:3
-tf:-10
-tg:-6
-th:9
-ti:-3
-tj:1
-tk:-1
-tl:7
+tb:-3
+td:9
+tf:-5
+tg:-8
+th:12
+ti:-1
+tj:-3
+tl:5
 tm:2
-tn:12
-to:-2
-tp:7
-tq:2
-tr:6
-ts:-3
-tt:-3
-tu:8
-tv:-10
+tn:15
+to:2
+tp:4
+tq:3
+tr:3
+ts:-2
+tt:-4
+tu:14
+tv:-8
 tw:-9
-ty:-15
+ty:-4
 tz:6
-u-:3
+u-:10
 u:8
-uA:4
+uA:6
 uP:2
-uW:-1
-ui:-6
-uo:8
-ut:2
+uW:5
+ui:-7
+uo:5
+ut:3
 uw:1
-uz:-1
-v-:4
+uz:-3
+v-:-11
 v:-1
-vN:-7
-vO:-10
-vP:-7
-vS:-5
-vW:9
-vf:6
-vi:1
-vl:-8
-vo:6
-vr:-8
-vt:-4
-vv:6
-vw:-8
-vz:1
-w-:1
-w:-14
-wA:-7
-wB:15
-wC:4
-wD:12
+vA:5
+vN:-9
+vO:-6
+vP:-9
+vQ:4
+vS:-12
+vW:3
+vf:3
+vi:3
+vl:-18
+vo:14
+vp:5
+vr:-11
+vt:-3
+vv:7
+vw:-10
+vz:-1
+w-:-3
+w:-12
+wA:1
+wB:11
+wC:2
+wD:8
 wE:4
-wF:-7
-wG:-2
-wH:-13
-wK:-9
-wM:-10
-wN:-1
-wO:7
-wP:-3
-wQ:3
-wR:8
+wF:3
+wH:-14
+wK:-5
+wM:-4
+wN:4
+wO:5
+wP:3
+wQ:-2
+wR:7
 wS:-8
 wV:-5
-wW:-5
-wY:-4
-wb:-9
-wd:1
+wW:7
+wY:-5
+wb:-4
+wd:3
 wf:4
-wh:-10
-whole A:-1
-whole H:5
-whole J:14
-whole K:16
-whole S:-6
+wh:-7
+whole H:6
+whole J:9
+whole K:13
+whole S:-5
 whole n:6
-whole p:-3
-whole recipe:-8
-wi:-4
-wj:-9
-wk:4
+whole p:-4
+whole recipe:-6
+wi:-3
+wj:-7
+wk:3
 wl:3
-wo:1
-wp:5
-wq:-1
-wr:2
-wt:1
-wu:-6
-ww:3
-wy:-12
-wz:5
-y-:-11
-y:-3
-yA:-6
-yC:-3
-yE:1
-yP:-8
-yS:-9
-yg:-5
-yi:-4
-yo:-7
-yt:-12
-yz:-12
-z-:-3
-z:-2
-zA:-1
-zC:-11
-zD:-5
-zE:7
-zF:1
-zG:1
-zH:9
-zJ:7
-zK:-4
-zL:-3
-zM:-6
-zN:-5
-zO:5
-zP:-6
-zQ:6
-zR:5
+wm:-8
+wo:-4
+wp:2
+wq:-13
+wt:-3
+wu:-8
+ww:2
+wy:-4
+wz:4
+y-:-14
+y:-2
+yA:-5
+yC:-6
+yE:4
+yP:-9
+yS:-5
+yg:-7
+yi:-7
+yo:-9
+yt:-11
+yw:-3
+yz:-13
+z-:-2
+z:-1
+zA:-4
+zB:10
+zC:-14
+zD:-1
+zE:10
+zF:8
+zG:4
+zH:4
+zJ:5
+zK:-5
+zL:-4
+zM:-1
+zN:-6
+zO:6
+zP:-2
+zQ:4
+zR:8
 zS:-1
-zT:3
-zV:9
-zW:1
-zY:8
-zb:-7
+zT:6
+zV:13
+zW:4
+zY:20
+zb:-10
 zd:3
-zf:-10
-zg:13
-zh:-1
-zi:-2
-zj:-13
-zk:-1
-zl:3
-zm:7
-zo:6
-zp:-2
-zq:4
-zr:1
-zt:-4
-zu:-2
-zv:11
-zw:4
-zy:-4
+zf:-5
+zg:8
+zh:1
+zi:-3
+zk:-3
+zl:6
+zm:3
+zo:7
+zp:1
+zq:9
+zr:-1
+zs:3
+zt:-2
+zu:-7
+zv:1
+zw:2
+zy:-6
 zz:-1`;

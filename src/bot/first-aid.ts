@@ -52,7 +52,8 @@ export function accidentIn(text: string): Told | null {
 function harmOf(signs: ReadonlySet<string>): Told {
   const has = (letters: string): boolean => [...letters].some((letter) => signs.has(letter));
   if (has('D') || (has('L') && has('CAS'))) return 'swallowed';
-  if (has('E')) return 'eyes';
+  // "i cant see"
+  if (has('E') || (signs.has(' cant') && signs.has(' see'))) return 'eyes';
   if (has('BVKTZ')) return 'inhaled';
   return has('PYWuHhRJ') ? 'skin' : 'any';
 }

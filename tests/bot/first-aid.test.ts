@@ -38,9 +38,9 @@ function unseen(isHeld: (told: Told) => boolean) {
 }
 
 describe('of texts that it has not learned from', () => {
-  test.each(['set-3', 'set-4', 'set-5'])('%s, at most one accident in seven is missed', (set) => {
+  test.each(['set-3', 'set-4', 'set-5', 'set-9'])('%s, at most one accident in eight is missed', (set) => {
     const { missed, needless } = unseen((told) => told.set === set);
-    expect(missed).toBeLessThanOrEqual(1 / 7);
+    expect(missed).toBeLessThanOrEqual(1 / 8);
     expect(needless).toBeLessThanOrEqual(1 / 10);
   });
 
@@ -72,6 +72,7 @@ test('an accident is found in a recipe of any length, in time that grows with it
 
 test.each([
   ['lye splashed in my eye', 'eyes'],
+  ['i cant see properly, lye splashed up', 'eyes'],
   ['my dog licked lye', 'swallowed'],
   ['my son drank lye and it got in his eyes', 'swallowed'],
   ['breathing fumes from lye, chest hurts', 'inhaled'],
