@@ -1,3883 +1,3904 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-5
- ab:-14
- aber:3
+export const weights = ` a:-3
+ ab:-12
+ aber:5
  abgekriegt:9
- abgewischt:9
- about:6
- above:2
- abuela:-7
- accident:15
- accidental:6
- accord:-3
- account:-4
+ abgewischt:11
+ about:2
+ above:20
+ abt:-7
+ abuela:-8
+ accident:14
+ accidental:4
+ accord:-7
+ account:-8
  aceit:-3
- aceite:-1
+ aceite:-2
  acid:5
- activat:-6
- actual:-5
+ acros:-2
+ activat:-5
+ actual:-1
  add:-11
- added:-7
- adult:-5
- advance:-6
- advice:-6
+ added:-1
+ adult:-8
+ advance:-10
+ advice:-3
  afraid:-11
- after:7
- afterward:-9
- again:-12
- against:-7
- age:-9
- ages:-7
- ago:14
- agree:-8
- agua:2
- ahead:-9
- ahora:8
- ai:14
- aid:12
+ after:8
+ afternoon:3
+ afterward:-11
+ again:-16
+ against:-4
+ age:-8
+ ages:-6
+ ago:11
+ agre:-3
+ agree:-4
+ agua:1
+ ahead:-10
+ ahora:10
+ ai:12
+ aid:10
  air:-12
- al:6
- alarm:-7
- alcohol:4
+ al:5
+ alarm:-10
+ alcohol:-1
  alkali:-9
- all:1
- allergic:-10
- alles:-10
- allotment:-1
- allow:-5
- almond:-7
- almost:-10
- aloe:-11
- alone:-4
- along:7
- already:-1
- alright:-15
- alter:-9
+ all:-4
+ allergic:-8
+ alles:-8
+ allotment:-3
+ allow:-4
+ almond:-5
+ almost:-9
+ aloe:-15
+ along:8
+ already:3
+ alright:-12
+ also:3
+ alter:-10
  although:2
- altogether:-8
- alu:-11
- aluminium:-17
- alway:-10
- am:2
- amber:-7
- american:-6
- ammonia:-3
- among:5
- amount:-11
- ampolla:9
+ altogether:-11
+ alu:-14
+ aluminium:-13
+ alway:-7
+ am:6
+ amber:-6
+ american:-5
+ ammonia:6
+ among:3
+ amount:-15
+ ampolla:11
  an:-8
- animal:-6
- ankle:17
+ and:2
+ animal:-4
+ ankle:11
  anos:-10
- another:-11
- ans:4
- answer:-3
- antes:-8
- any:-10
- anybody:-1
- anyhow:-5
- anyone:-11
- anyth:-13
- anyway:-4
- anywhere:-10
- apart:-3
- apiece:-3
- app:-8
- apple:-7
- applesauce:-8
- apres:2
- apricot:-5
- april:-4
- apron:-13
- arde:6
+ another:-7
+ anruhren:4
+ ans:3
+ answer:-11
+ antes:-13
+ any:-6
+ anybody:3
+ anyhow:-3
+ anyone:-7
+ anyth:-12
+ anyway:-5
+ anywhere:-11
+ app:-9
+ apple:-1
+ applesauce:-4
+ appointment:-3
+ apres:5
+ apricot:-8
+ apron:-15
+ arde:7
  are:4
- arent:-8
+ arent:-3
  argan:-8
  arithmetic:-6
- arm:-7
- armpit:-1
+ arm:-6
+ armpit:-3
  arms:-9
- around:3
- as:-4
- ash:-2
+ around:5
+ as:-6
+ ash:-4
  ashes:-9
  aside:-3
  ask:-5
- asked:-5
- asks:2
- asleep:-3
+ asked:-2
+ asks:-3
+ asleep:-1
  asthma:4
- at:-7
- ate:-4
+ at:-9
+ ate:-2
  attempt:-3
- attic:-10
- atznatron:11
- auf:-14
- auge:6
- augen:-7
+ attic:-13
+ atznatron:8
+ au:-1
+ auf:-10
+ auge:8
+ augen:-6
  august:-9
- aunt:-11
- aus:-3
+ aunt:-16
  autumn:-5
- aux:-2
- avale:2
- avant:3
- avec:6
- avocado:-5
- avoid:-13
- awake:-2
- awful:10
- b:-5
- babassu:-4
- baby:-6
- babys:3
- back:-3
+ aux:-6
+ avale:4
+ avant:-1
+ avec:10
+ avocado:-7
+ avoid:-14
+ awake:-3
+ awful:12
+ b:-11
+ babassu:-10
+ baby:-2
+ babys:4
+ back:-1
  background:-4
- backside:3
- bad:1
- badly:-2
- bag:1
- bags:-8
- bak:-3
- balanc:3
- balance:-3
- balcony:-10
- bald:-8
- ball:6
- balls:8
- balm:-9
- band:1
- bang:12
- bar:-6
- bare:7
+ backside:4
+ bad:3
+ badly:4
+ bag:-5
+ bags:-7
+ bain:-3
+ bak:-2
+ balanc:12
+ balance:-4
+ balcony:-7
+ bald:-4
+ ball:3
+ balls:6
+ balm:-12
+ band:-1
+ bang:10
+ bar:-9
+ bare:9
  barefoot:9
- bark:2
- barn:-11
- bars:-8
- base:-8
- batch:-2
- bath:-3
- bathroom:5
- batter:-2
- battery:-9
- bc:5
- be:-6
- bead:4
+ bark:9
+ barn:-1
+ bars:-9
+ base:-5
+ batch:-4
+ bath:-4
+ bathroom:8
+ batter:1
+ battery:-6
+ bay:-4
+ bc:4
+ be:-3
+ bead:3
  beads:12
- beagle:6
- beak:8
- beaker:9
- bear:-5
- beard:9
+ beagle:4
+ beak:5
+ beaker:6
+ bear:-3
+ beard:4
  beat:-4
- bebe:7
- became:8
- become:-11
- bed:10
- bedroom:-6
- bedtime:-2
- beef:1
- been:17
- beer:-13
- bees:-9
- beeswax:-9
- before:-4
+ bebe:4
+ became:7
+ because:-6
+ become:-4
+ bed:8
+ bedtime:-8
+ beef:-3
+ been:21
+ beer:-9
+ bees:-4
+ beeswax:-12
+ before:-5
  beforehand:-6
- began:10
+ began:-3
  begin:-9
- beginner:-7
- begun:-8
- behind:2
- bei:3
- beim:3
- being:-1
- bekommen:20
- believe:-4
- belly:17
- belong:-8
+ beginner:-6
+ begun:-6
+ behind:9
+ bei:-6
+ bekommen:14
+ believe:-14
+ belly:7
  below:-11
- bench:-1
- bend:-7
- bent:6
- bergamot:-5
- beside:6
- best:-2
- bet:-11
- better:-18
- between:10
- bien:12
- big:-2
- bigger:-1
- bill:1
- bin:-2
- birch:-12
+ bench:3
+ bend:-4
+ bent:4
+ beside:-7
+ best:-1
+ bet:-17
+ better:-16
+ between:-4
+ bevel:-4
+ bien:11
+ big:-6
+ bill:6
+ bin:-3
+ birch:-11
+ birds:-1
  birthday:-10
- bis:-2
+ bis:-7
  biscuit:8
- bites:12
+ bit:1
+ bite:9
+ bites:7
  bits:5
  bitten:3
- black:-18
- blanc:9
- blanca:-6
- blanco:-8
+ black:-15
+ blanc:8
+ blanca:-3
+ blanco:-4
  blanket:-12
- bleach:9
+ bleach:-3
  bleed:2
  blend:1
- blender:-9
- blew:7
+ blender:-7
+ blew:8
  blind:12
- blink:11
- blister:11
- block:-7
- blog:-4
- blood:9
- bloodshot:-2
- blouse:6
- blurry:9
- board:-4
- boil:7
- boiler:-9
- bol:-9
- bone:6
- bonjour:1
- book:-7
+ blink:12
+ blister:8
+ blob:4
+ block:-10
+ blog:-10
+ blood:8
+ blouse:10
+ blue:8
+ blurry:5
+ board:1
+ boil:4
+ boiler:-7
+ bol:-4
+ bone:7
+ bonjour:-3
+ book:-11
  booklet:-3
- boot:-2
- boots:-9
- bor:8
- borax:-5
- bord:-2
- boss:7
- both:4
- bother:8
- bottl:-6
- bottle:3
- bottom:-11
- bouche:9
- bought:-11
- bounc:6
- bowl:9
- bowls:7
- box:-3
- boxes:-6
- boy:11
+ books:-10
+ boot:-4
+ boots:-7
+ bor:7
+ borax:-7
+ bord:-5
+ boss:6
+ both:6
+ bother:10
+ bottl:-9
+ bottle:1
+ bottom:-6
+ bouche:10
+ bought:-18
+ bounc:8
+ bowl:11
+ bowls:12
+ box:-14
+ boxes:-3
+ boy:7
+ boys:5
  bra:6
- bran:-7
+ bran:-14
  brand:-9
- bras:5
- brave:-3
- brazo:11
- break:4
- breakfast:8
- breastbone:7
+ bras:4
+ brave:7
+ brazo:15
+ bread:6
+ break:-8
+ breakfast:-4
+ breastbone:11
  breath:11
- breathe:14
+ breathe:16
  brennt:2
- brick:-8
- bride:-3
- bright:4
- brine:2
- bring:9
- broke:3
+ brick:-12
+ brine:9
+ broke:6
  broken:7
  broom:6
- brother:3
- brown:13
- brule:-12
- brulure:9
- brush:-5
- bu:11
- bubble:4
- bucket:4
- built:-8
- bumps:7
- burbuja:-5
- burn:5
- burnin:6
- burns:5
- burnt:-7
- burp:20
- burst:9
- bus:-12
- but:-6
- butcher:-3
+ brother:1
+ brought:-1
+ brown:12
+ brule:-7
+ brulure:7
+ brush:-6
+ bu:8
+ bubbl:-1
+ bubble:6
+ bucket:9
+ budget:-2
+ built:-7
+ bumps:8
+ burbuja:-3
+ burn:8
+ burnin:10
+ burns:4
+ burnt:-4
+ burp:14
+ burst:8
+ bus:-8
+ but:-3
+ butcher:-8
  butt:4
- butter:-7
+ butter:-14
  button:-8
- buy:-15
- by:-9
- c:-19
- ca:-2
- cacao:-3
- cage:8
- cake:-3
- cakes:-5
- calculator:-7
+ buy:-20
+ by:-10
+ c:-15
+ cage:11
+ cakes:-3
+ calculator:-15
  calendar:-3
- calendula:-11
- caliente:10
- call:-4
- calls:8
+ calendula:-9
+ caliente:9
+ call:-2
+ calls:5
  calm:6
- came:-3
- camp:-8
- can:-12
- candl:-3
+ came:-5
+ camp:-6
+ can:-16
+ candl:4
  candle:-12
- canister:-5
- cannot:-4
- canola:-7
- cant:8
- cap:12
- cara:-2
- caramel:-5
- card:-14
- cardboard:2
- care:-6
- careful:-12
- caretaker:-9
- carpet:-3
- carri:2
- carrot:5
- carton:8
- case:1
+ canister:-3
+ cannot:-6
+ canola:-6
+ cant:9
+ cap:6
+ car:-1
+ cara:-1
+ caramel:-10
+ card:-16
+ cardboard:3
+ care:-8
+ careful:-15
+ caretaker:-7
+ carpet:-6
+ carri:4
+ carrot:4
+ carton:-3
+ case:-5
  caster:-3
- castile:-2
- castor:-14
- cat:-2
- catch:-7
- cattle:-2
- caught:-3
- cause:9
- caustic:14
- caustica:22
- caustique:11
- caviti:-3
- cayo:4
- ce:-1
- cedar:-3
- cellar:-4
+ castile:-7
+ castor:-24
+ cat:2
+ catch:-9
+ cats:-2
+ cattle:-1
+ cause:12
+ caustic:13
+ caustica:15
+ caustique:12
+ caviti:-1
+ cayo:2
+ ce:8
+ cedarwood:-1
+ cellar:-6
  chair:-3
- chalk:-10
- chang:-4
- change:8
- charcoal:-8
+ chalk:-13
+ chang:4
+ change:7
+ charcoal:-13
  charg:-3
- chart:-8
- chat:5
- cheap:-8
- check:-7
- cheek:10
- cheese:11
- chemical:12
- chemist:-6
- chemistry:-15
- chest:18
- chew:1
- chicken:10
+ chart:-4
+ chat:11
+ cheap:-7
+ check:-8
+ cheek:23
+ cheese:5
+ chemical:8
+ chemistry:-12
+ chest:23
+ chicken:5
  chien:5
- child:1
- children:-6
- chill:-7
- chin:2
- chip:-3
- chips:-8
- chocolat:-7
- chocolate:-3
+ child:6
+ children:-13
+ chill:-8
+ chin:3
+ chips:-7
+ chocolat:-8
+ chocolate:-4
  choir:-5
- chok:-3
- christma:-15
- chunk:7
- church:-4
- cinnamon:8
- citrate:-3
- citric:-7
- citronella:-7
- claim:-10
- class:-3
- clay:-3
- clean:-7
- cleaner:4
- clear:-3
- clever:9
- climb:4
- cling:15
- clock:-7
- clos:-1
+ chok:-4
+ christma:-13
+ chunk:4
+ cinnamon:5
+ circle:5
+ citrate:-5
+ citronella:-9
+ claim:-8
+ clarity:-3
+ class:-8
+ clay:-6
+ clean:-9
+ cleaner:5
+ clear:7
+ clever:10
+ climb:3
+ cling:8
+ clock:-9
+ clos:13
  close:5
- cloth:-6
- cloud:4
- cloudy:-11
- clove:4
- club:1
- clump:-2
- cm:-6
- co:-4
- coarse:-8
- coast:-4
- coat:-12
- coc0nut:-3
- cocnut:-4
- coco:-17
- cocoanut:-8
+ cloth:-5
+ cloud:5
+ cloudy:-8
+ clove:9
+ club:-3
+ clump:-10
+ cm:-10
+ co:-8
+ coarse:-9
+ coat:-7
+ cocnut:-3
+ coco:-21
+ cocoa:-5
+ cocoanut:-7
  coconut:-1
  coffee:-2
- coin:16
- cold:-9
- collar:14
- collarbone:4
+ coin:11
+ cold:-11
+ collar:6
+ collarbone:7
  colleague:3
- collect:6
+ collect:-8
  color:-3
- colour:-13
- column:-3
- com:2
- comb:4
- combien:-9
- combin:-5
- combine:-5
- comes:-9
- comma:-2
- comme:5
- comment:-14
- como:2
+ colour:-9
+ column:-7
+ com:7
+ comb:5
+ combien:-11
+ combin:-8
+ combine:-7
+ come:1
+ comes:-8
+ comma:-3
+ comme:3
+ comment:-13
+ como:-1
  compar:-3
- complain:-7
- complete:-7
- con:5
- concentration:-11
+ complain:-5
+ con:8
+ concentration:-18
  concrete:-6
- confession:-7
- confirm:-8
- contact:6
- container:5
- cook:-12
- cooker:-2
- cookie:-2
- cooks:-2
- cool:-16
- cools:-7
- copi:-10
- copper:-4
- copy:-5
- corner:2
- correct:-12
- cost:-4
- costs:-9
- cotton:-8
- cough:5
- could:6
- couldnt:-8
- coule:18
- couleur:7
- count:-7
- counter:2
- coup:2
- couple:-2
- course:-6
- cousin:-9
- cover:3
- cow:-7
- cpop:-9
- crack:2
- crater:13
- crawl:3
- crazy:3
- cream:-6
- creamy:-6
+ confession:-8
+ confirm:-5
+ contact:7
+ container:4
+ cook:-14
+ cooker:-7
+ cookie:-3
+ cooks:-6
+ cool:-17
+ cools:-3
+ copi:-13
+ copper:-6
+ copy:-8
+ corner:-5
+ correct:-18
+ cost:-5
+ costs:-14
+ cotton:-12
+ cough:8
+ could:7
+ couldnt:-5
+ coule:15
+ couleur:6
+ council:-3
+ count:-13
+ coup:4
+ couple:-8
+ course:-10
+ cousin:-12
+ cover:4
+ cow:-5
+ cpop:-4
+ crack:5
+ crater:6
+ crawl:1
+ crazy:7
+ cream:-2
+ creamy:-4
  cried:-3
- crock:-6
- crockpot:-2
- cross:-11
- crudo:14
- crumb:1
- crumbl:-9
- crust:-4
- cry:10
- crystal:-5
- cuanta:-19
- cube:-2
- cubes:-3
- cucumber:-1
- cuff:15
- cup:6
- cupboard:-5
- cupful:3
- cups:-12
+ crock:-2
+ cross:-8
+ crudo:10
+ crumb:3
+ crush:-1
+ cry:9
+ crystal:-3
+ cuanta:-17
+ cube:15
+ cubes:-6
+ cucumber:-3
+ cuff:6
+ cup:1
+ cupboard:-4
+ cupcake:-3
+ cupful:-2
+ cups:-13
  cur:-8
- cure:-9
- cured:5
- cures:-7
- curiou:-7
- custard:-6
- customer:-3
- cut:9
- cuts:12
- cutt:-6
- cutter:-5
- d:-11
- da:-9
- dabb:11
- dad:7
- dag:-18
- damit:-11
+ cure:-21
+ cured:6
+ cures:-4
+ curiou:-10
+ custard:-2
+ customer:-1
+ cut:4
+ cuts:8
+ cutt:-7
+ cutter:-7
+ d:-14
+ da:-8
+ dabb:7
+ dad:5
+ dag:-17
+ damit:-9
  damp:10
- dangerou:5
- dans:12
- dare:-7
- darf:8
- dark:1
- das:-5
- date:-12
- daughter:-3
+ dangerou:-3
+ dans:11
+ dare:-9
+ darf:-9
+ dark:4
+ das:-4
+ date:-10
+ daughter:-1
  day:-3
  days:-1
  de:-1
- dead:-5
- deal:5
- dear:-8
- decant:13
- decent:-11
- decide:-3
- decimal:-9
- dedo:12
- deep:6
- degre:-2
- deja:-5
- del:12
- dem:5
- dementia:5
- den:1
- dent:4
- dentist:1
- depend:-2
- depui:12
- der:-6
- derramo:-7
- des:6
- desde:12
- despu:19
- dessu:6
- di:3
- dias:4
- dice:14
- dictat:-4
- did:-6
- didnt:9
- die:1
- died:-13
- difference:-4
- different:-4
- diffuser:15
- dilut:-5
- dilute:-8
- dilution:1
- dioxide:-2
- dipp:6
- discount:-17
- dish:-7
- dispenser:-10
+ dead:-7
+ deal:9
+ dear:-5
+ decant:3
+ decent:-8
+ decid:-6
+ decimal:-7
+ dedo:14
+ deep:13
+ degre:2
+ deja:-2
+ del:18
+ dem:3
+ dementia:4
+ den:2
+ dent:2
+ dentist:-3
+ dentro:8
+ depui:11
+ der:-5
+ derramo:-8
+ des:4
+ desde:11
+ despu:22
+ dessu:2
+ di:8
+ dias:6
+ dice:13
+ dictat:-5
+ did:-8
+ didnt:8
+ die:3
+ died:-12
+ difference:-7
+ different:-5
+ dilut:-3
+ dilute:-2
+ dilution:-7
+ dinner:-3
+ dipp:9
+ discount:-16
+ dish:-3
+ dispenser:-8
  dissolv:-5
- dissolve:-7
- distill:-9
- dizzy:20
- do:-2
+ dissolve:-16
+ distill:-13
+ dizzy:13
  doctor:4
- does:-6
- doesnt:-1
- dog:2
- dogs:-13
- doigt:1
- doing:-4
- dollar:-3
- done:-5
- door:-2
+ does:-8
+ doesnt:-3
+ dog:4
+ dogs:-11
+ doigt:-1
+ doing:-10
+ done:-6
+ dont:-4
+ door:-5
  doors:-7
- dos:15
- dots:9
- double:-5
+ dos:13
+ dots:10
+ double:-8
  doubt:-3
- dough:9
+ dough:4
  doux:-5
- down:-2
- downstair:-5
- dozen:-3
- draft:-15
- dragon:-8
- drain:-6
- drainpipe:-9
- drama:-8
- drank:8
+ dozen:-1
+ draft:-5
+ dragon:-9
+ drain:-5
+ drainpipe:-11
+ drama:2
+ drank:7
  drauf:3
- drawer:-4
- draws:-4
- dream:7
- drei:12
- dress:-3
- drew:-10
- dribbl:1
- dries:-4
- drin:4
- drink:2
- drip:7
- dripp:3
- drips:10
- driv:-2
- drool:14
- drop:7
- droplet:9
- dropp:7
- drops:-10
+ draw:-3
+ drawer:-2
+ draws:-5
+ dream:8
+ drei:17
+ drew:-9
+ dribbl:-2
+ dried:2
+ dries:-6
+ drin:5
+ drink:6
+ drip:12
+ dripp:4
+ drips:1
+ driv:2
+ drool:9
+ drop:8
+ droplet:6
+ dropp:14
+ drops:-5
  drum:-3
- drunk:14
- dry:-13
- du:-1
- duck:-11
+ drunk:6
+ dry:-12
+ du:1
+ dual:-3
+ duck:-10
  due:-5
- duele:11
+ duele:14
  duft:-4
- dug:12
- dump:-2
- dunk:13
- dur:-9
- durch:-1
- dust:5
- e:-3
- each:-13
- ear:1
- earlier:-1
- early:-9
- ears:-10
+ dug:11
+ dump:2
+ dunk:8
+ dur:-8
+ durch:-2
+ dust:4
+ dye:-8
+ e:-2
+ each:-12
+ ear:5
+ early:-12
+ ears:-6
  easier:-3
- easter:-13
- easy:-7
- eat:10
- eaten:9
- eats:-8
- eau:5
- eczema:-14
- edge:6
+ easter:-6
+ easy:-9
+ eat:7
+ eaten:6
+ eats:-14
+ eau:2
+ eczema:-13
+ edge:11
  edges:3
- edit:3
- eight:-2
+ edit:7
+ egg:-6
+ eight:5
  eighty:-7
+ ein:4
  eine:5
- einen:-5
- eingeatmet:16
- either:-4
- el:8
- elbow:-4
- elle:2
- else:-12
- embarrass:4
- emergency:16
- empty:3
- emulsion:2
- enamel:-8
- encima:16
- end:-12
- ended:-10
- ends:2
+ einen:-9
+ eingeatmet:12
+ either:-7
+ el:9
+ elbow:-3
+ eleven:6
+ elle:1
+ else:-8
+ embarrass:2
+ emergency:14
+ empty:1
+ emulsion:5
+ enamel:-11
+ encima:13
+ end:-13
+ ended:-6
+ ends:11
  enfant:-7
- english:3
- enough:-17
- entire:-7
- envelope:-8
- eo:-3
- equal:-4
+ english:-6
+ enough:-20
+ entire:-4
+ envelope:-3
+ eo:-4
+ er:-6
  error:4
- erst:15
- erupt:12
- es:-8
- essential:-13
+ erst:19
+ erupt:13
+ es:-10
+ essential:-15
  essentielle:-1
- essig:-2
- est:1
- esta:-5
- et:6
- ethanol:-5
- eucalyptu:8
- euro:3
- even:-5
+ est:10
+ esta:-6
+ et:4
+ eucalyptu:4
+ euros:-3
+ even:-8
  evening:-10
- ever:-8
- every:-22
- everybody:-6
+ ever:-11
+ every:-20
+ everybody:-10
+ everyday:-6
  everyone:-4
- everyth:-12
- everywhere:-9
- exact:-10
- except:-10
- excuse:-2
- explain:-9
- explod:16
- export:-9
- extra:-6
- eye:18
- eyeball:-13
- eyebrow:6
- eyelid:23
- eyes:-5
- eyewash:-7
- f:-3
+ everyth:-4
+ everywhere:-3
+ exact:-5
+ except:-6
+ excuse:-6
+ expect:3
+ explain:-11
+ explod:7
+ export:-7
+ extra:-8
+ eye:19
+ eyeball:-8
+ eyebrow:7
+ eyelid:22
+ eyewash:-12
+ f:-4
  face:-4
- faceful:8
- fade:-11
- fail:-9
- faint:-2
- fair:5
- faire:-3
- fait:20
- fall:-3
- false:-9
- fami:-5
+ faceful:10
+ fade:-5
+ fail:-11
+ faint:-1
+ fair:-2
+ faire:1
+ fait:13
+ fall:-1
+ false:-11
+ fami:-7
  fan:-9
- fancy:-6
- far:-11
- farm:-8
- fast:9
+ fancy:-3
+ far:-12
+ farm:-10
+ fast:10
  faster:-4
- fat:-21
- father:-7
- fats:-13
- fault:-7
- faut:-10
- favour:-1
- favourite:-7
- february:-4
- fed:-9
- feed:9
- feel:4
- feet:8
- fell:7
- felt:14
- fence:-2
- fetch:-6
+ fat:-22
+ father:-5
+ fats:-14
+ fault:-5
+ faut:-12
+ favourite:-5
+ february:-6
+ fed:-11
+ feed:-1
+ feel:9
+ feels:-3
+ feet:-2
+ fell:9
+ felt:15
+ fence:5
+ fetch:-4
  few:-5
  field:-3
- fifteen:-7
- fifth:-6
- fifty:2
- figur:-5
- figure:-4
- file:-3
- fill:-2
- fille:14
- fills:-10
- film:-4
+ fifteen:-8
+ fifth:-4
+ fifty:-1
+ figur:-4
+ figure:-5
+ file:-4
+ fill:-13
+ fille:17
+ fills:-5
+ film:-11
  fils:11
- filter:-8
- fin:-8
- final:-5
- find:-9
- finds:-6
- fine:-6
- finer:-9
+ filter:-7
+ fin:-6
+ final:-8
+ find:-3
+ finds:-8
+ fine:-11
+ finer:-7
  finger:9
- fingernail:7
- fingertip:13
- finish:-2
- fire:5
- firm:-3
- fish:16
- fist:9
- fit:1
+ fingernail:13
+ fingertip:16
+ finish:8
+ fir:-1
+ fire:4
+ firm:-11
+ first:-1
+ fish:4
+ fist:10
+ fit:-2
  fits:-11
- five:-3
- fizz:5
- fl:-7
- flake:15
- flaky:-10
- flame:-12
- flannel:5
- flar:6
- flash:-9
- flat:-7
- flatmate:1
- flea:-5
- fleck:-1
- flew:6
- flick:14
- float:-10
- floor:-3
+ five:2
+ fizz:7
+ fl:-10
+ flak:-3
+ flake:14
+ flaky:-6
+ flame:-5
+ flannel:10
+ flar:5
+ flash:-6
+ flat:-8
+ flatmate:6
+ flea:-2
+ fleck:5
+ flew:3
+ flick:17
+ float:-9
+ floor:3
  floral:-4
- flour:-7
- flu:3
+ flour:4
+ flu:-3
  fluid:-4
- flung:-1
- flush:4
- fly:13
- foam:4
- fog:-9
- fogg:9
- foggy:8
- fold:5
+ flung:-3
+ flush:7
+ fly:6
+ foam:1
+ fog:-10
+ fogg:11
+ foggy:10
+ fold:-3
+ folks:-3
  follow:-3
- fond:-3
- food:-7
- fool:7
- foot:-7
- for:-3
- forearm:7
- forehead:9
- forget:-10
- forgive:-4
- forgot:6
- forgotten:-14
- fork:3
- form:-7
- fortnight:-5
- forty:-2
- forum:-4
- forward:5
- found:5
- four:-3
- fourteen:-2
- fragrance:-1
- frais:15
- free:-9
- freez:-2
- freezer:-8
- fresh:3
- friday:6
- fridge:-17
- friend:-9
- from:-1
- front:-9
+ fond:-1
+ food:-5
+ fool:6
+ foot:-2
+ for:-4
+ forearm:12
+ forehead:19
+ forget:-3
+ forgive:-3
+ forgot:3
+ forgotten:-13
+ fork:2
+ form:-8
+ fortnight:-4
+ forty:-1
+ forum:-9
+ forward:3
+ found:7
+ four:4
+ fourteen:-6
+ fragrance:-6
+ frais:14
+ free:-11
+ freez:1
+ freezer:-4
+ fresh:6
+ friday:4
+ fridge:-11
+ friend:-4
+ from:-3
+ front:-7
  frost:-4
- frotte:7
- froze:-10
- frozen:-11
- fry:-8
- fudge:7
- fully:-3
- fume:-13
- fumes:2
+ frotte:9
+ froze:-5
+ frozen:-2
+ fry:-9
+ fudge:12
+ full:1
+ fully:-6
+ fume:-15
+ fumes:1
  fun:-3
- funny:-6
- further:-9
- fuss:11
- g:-22
- gant:8
+ funny:-4
+ fur:3
+ further:-3
+ fuss:17
+ g:-23
+ gallon:-6
+ gant:6
  gants:-8
- gap:8
- garage:-3
- garden:-4
- gardener:-4
- garganta:4
- gas:-2
- gata:14
- gate:-4
- gauntlet:-6
- gave:6
- gebissen:7
- gefasst:19
- gekippt:5
- gel:-9
- gelaufen:14
- gell:-8
+ ganz:3
+ gap:7
+ garage:-7
+ garden:-16
+ gardener:-6
+ garganta:11
+ gata:13
+ gate:-8
+ gauntlet:1
+ gave:-1
+ gebissen:6
+ gefasst:8
+ gekippt:4
+ gel:-10
+ gelaufen:17
+ gell:-12
  gentle:-5
  gentleman:3
- gerade:-9
- gesicht:7
+ gerade:-7
+ gesicht:8
  gespritzt:2
- gestern:12
- get:-19
- getrunken:16
- gets:-10
- gett:-12
+ gestern:9
+ get:-12
+ getrunken:13
+ gets:-6
+ gett:-14
  gicle:-2
  girasol:-3
- girl:5
- girls:6
+ girl:3
+ girls:4
  giv:7
- give:3
- given:-3
+ give:-8
+ gives:-3
  glass:6
- glassy:-8
- glossy:-9
- glov:-1
+ glassy:-7
+ glossy:-11
+ glov:-3
  glove:5
- glued:4
- glycerin:4
- glycerine:-9
- gms:-10
- go:2
- goat:-7
- goats:-3
- god:-6
- goes:-4
- goggl:-1
- going:13
- gold:-12
- gone:6
+ glued:13
+ glycerin:5
+ glycerine:-7
+ gms:-12
+ go:-3
+ goat:-6
+ goats:-6
+ god:-7
+ goes:-6
+ goggl:-3
+ going:17
+ gold:-8
+ gone:13
  gonna:-3
- good:1
- goose:-6
- gorge:6
- gorgeou:-4
- got:4
- gota:-1
- goutte:11
- gr:-5
- grab:4
- grad:-1
- grade:-5
- grain:5
- grainy:-2
- gram:-9
- grams:-6
- gran:-2
- grandad:-1
- grandfather:-1
- grandma:-12
- grandmother:-7
- grandpa:-13
- grandson:8
+ good:2
+ goose:-5
+ gorge:14
+ gorgeou:-3
+ got:6
+ gota:-3
+ goutte:7
+ gr:-10
+ grab:12
+ grabb:2
+ grad:-6
+ grade:-3
+ grain:10
+ grainy:5
+ gram:-6
+ grams:-8
+ gran:-5
+ grandad:1
+ grandfather:-3
+ grandma:-15
+ grandmother:-12
+ grandpa:-12
+ grandson:1
  granny:6
- grape:2
- grat:-4
- graz:-4
- grease:-7
- greasy:-6
- great:-15
- green:-10
- grey:6
+ grape:8
+ grasa:1
+ grat:-7
+ graz:-3
+ grease:-6
+ greasy:-7
+ great:-14
+ green:-4
+ grey:12
  gritty:14
- ground:-4
- groundnut:-13
- grown:-3
- guant:-8
- guante:-3
- guess:-2
- guest:-7
+ ground:-9
+ groundnut:-9
+ group:-7
+ grown:6
+ guant:-7
+ guess:-1
+ guest:-6
  guild:-6
- guinea:10
- gulp:5
- gums:13
+ guinea:9
+ gulp:6
+ gums:10
  guys:-3
- h3:-5
- ha:6
- hab:13
- habe:7
- haben:8
- hacia:-12
- had:7
+ h3:-9
+ h:5
+ ha:11
+ hab:7
+ habe:13
+ haben:12
+ hacia:-10
+ had:6
  hadnt:3
- hago:9
- haha:-13
- hair:6
+ hago:17
+ haha:-12
+ hair:9
  half:-1
- halfway:-4
- hall:-1
- halo:5
- hals:8
- halv:-10
- halve:-3
- hamster:7
- hand:5
- hande:-9
- handl:-2
- handle:-9
- handout:-10
- handrucken:9
- hands:-18
- handschuhe:-10
- handwrit:-8
- hang:5
- happen:8
- happy:-19
- hard:-3
- hardnes:-5
- hardware:-10
- harm:-3
- harsh:-11
- has:9
- hasnt:4
- hat:20
- hatte:9
- haut:-18
- hav:8
- have:-1
- havent:-7
- hay:-3
- haze:9
- hdpe:-3
+ halfway:-3
+ halo:6
+ hals:7
+ halv:-3
+ halve:-4
+ hamster:4
+ hand:7
+ hande:-5
+ handl:-4
+ handle:-7
+ handout:-11
+ handrucken:11
+ hands:-16
+ handschuhe:-8
+ handwrit:-9
+ hang:4
+ hanger:-3
+ happen:1
+ happy:-15
+ hard:2
+ harden:-7
+ hardnes:-7
+ hardware:-9
+ harm:-10
+ harsh:-7
+ has:6
+ hasnt:6
+ hat:18
+ hatte:19
+ haut:-14
+ hav:5
+ have:3
+ havent:-5
+ hay:3
+ haze:8
  he:6
- head:3
- headache:6
- heal:-4
- hear:5
+ head:-10
+ headache:1
+ heal:-5
+ hear:2
  heard:-3
- heart:-4
- heat:-5
- heaven:-3
- heavy:-13
+ heart:-7
+ heat:-6
+ heaven:-9
+ heavy:-12
  hed:-4
- hedgehog:2
- heel:8
- heels:-4
- height:-3
- held:-2
- hell:12
- hello:2
- help:12
- helper:5
+ hedgehog:7
+ heel:9
+ heels:-5
+ height:-4
+ held:-7
+ hell:8
+ hello:-2
+ help:10
+ helper:-5
  helps:-4
  hemp:-11
  hen:5
- hence:-3
- hens:8
- her:3
- here:-7
- hers:-3
- herself:4
- hes:4
- heute:5
- hey:11
- hi:1
- hiccup:3
- hice:8
+ hens:1
+ her:5
+ here:-13
+ hers:-15
+ herself:2
+ hes:8
+ heute:11
+ hey:3
+ hi:6
+ hiccup:9
+ hice:4
  hidden:-7
  hier:11
- high:-10
- hija:-2
+ high:-8
+ hija:3
  him:-2
+ himself:2
  his:6
  hiss:4
- hit:8
+ hit:9
  hits:-8
- hives:-6
- hizo:-5
- hm:-7
- ho:10
- hoarse:12
- hob:-12
- hold:1
- holds:2
- hole:17
- holes:7
- holiday:-3
- home:1
- honest:-1
- honey:-6
+ hizo:-2
+ ho:9
+ hoarse:9
+ hob:-11
+ hold:9
+ holds:-3
+ hole:13
+ holes:11
+ holiday:-2
+ home:-3
+ homework:-3
+ honest:-8
+ honey:-7
  hood:-8
- hop:-4
- hope:-11
- horse:-10
- hose:-4
- hosed:-4
- hot:12
- hotter:-9
- hour:10
+ hop:-6
+ hope:-3
+ horse:-11
+ hosed:-7
+ hospital:7
+ hot:11
+ hotter:-10
+ hour:7
  hours:-2
- house:-11
- household:-3
+ house:-9
+ household:-6
  how:-9
- howl:-4
- hr:-1
- hrs:-4
- hubby:7
- huele:-4
- huge:4
- huile:-3
- humo:-1
+ howl:3
+ hp:-7
+ hrs:-5
+ hubby:13
+ huele:-7
+ huile:-8
+ humo:-2
  hunch:7
- hund:-5
- hundr:-11
- hung:2
- hurry:10
- hurts:7
- husband:-3
- hydroxide:7
+ hund:-2
+ hundr:-1
+ hung:3
+ hurry:9
+ hurts:9
+ husband:-4
+ hydroxide:2
  i:2
- ice:-11
- id:4
- idea:-9
- idiot:13
- if:1
- ignore:-6
- ihr:-9
- il:-6
- ill:-13
- im:-1
- immer:1
- impatient:-8
- incident:11
- includ:-7
- indigo:-10
- individual:-3
- indoor:2
- ingredient:-4
- inhal:19
- inhale:2
- inner:12
- ins:-10
- inside:6
+ ice:-9
+ id:10
+ idea:-11
+ ideas:-3
+ idiot:11
+ if:2
+ ignore:-4
+ ihr:-7
+ il:-10
+ ill:-10
+ im:-3
+ immer:-4
+ impatient:-7
+ in:-1
+ inch:8
+ incident:7
+ includ:-4
+ indigo:-12
+ indoor:3
+ ingredient:-7
+ inhal:20
+ inhale:-2
+ inner:15
+ ins:-8
+ inside:13
  inspector:-3
  instead:-15
  insulate:-4
  internet:-9
- into:-1
- is:-2
- isnt:-13
- isopropyl:9
- ist:1
- itch:-1
- itchy:-9
- itll:-17
- itself:-9
- ive:-6
- jabon:-5
+ into:3
+ is:-1
+ ish:1
+ isnt:-9
+ isopropyl:11
+ ist:4
+ it:4
+ itch:5
+ itchy:-12
+ itll:-15
+ itself:1
+ ive:-8
+ jabon:-3
  jacket:-5
- jai:3
- jam:-3
+ jai:5
  january:-8
- jar:-3
- je:6
- jeans:17
- jelly:-12
- jetzt:5
- jo:-3
- jojoba:-7
- jours:-1
- jugs:13
- juice:9
- july:-12
- june:-13
- just:7
- kann:10
- kaolin:-3
- karite:-6
- katze:4
+ jar:1
+ je:3
+ jeans:23
+ jelly:-3
+ jetzt:6
+ jo:-8
+ jojoba:-3
+ jours:-2
+ jug:1
+ jugs:-1
+ july:-9
+ june:-9
+ just:11
+ kann:17
+ karite:-15
+ katze:8
  keep:-6
- keeps:10
+ keeps:12
  kein:-7
- kept:-7
+ kept:-9
  kernel:-11
- kettle:3
+ kettle:5
  kg:-17
- kick:-3
  kid:10
  kidd:-3
- kids:-12
- kill:-1
- kilo:-6
- kilos:-11
- kind:10
- kinda:6
- kinder:-14
- kinds:-5
- kiss:-6
- kit:-5
- kitchen:5
- klebt:15
- kleine:2
- knead:13
- knee:-1
- knees:-13
- knelt:15
+ kids:-17
+ kill:3
+ kilo:-13
+ kilos:-17
+ kind:7
+ kinda:7
+ kinder:-17
+ kinds:-4
+ kiss:-10
+ kit:-10
+ kitchen:-1
+ klebt:7
+ kleine:5
+ km:-3
+ knead:11
+ knee:3
+ knees:-12
+ knelt:12
  knew:5
- knife:-5
+ knife:-3
  knitt:-4
- knock:7
- know:2
+ knock:1
+ know:-2
  knows:3
- knuckl:11
- knuckle:15
- koh:3
- kokos:-15
- kokosol:-8
- kokum:-4
- kratzt:4
- l:-6
- la:-3
- lab:8
- label:-5
- labell:1
- labrador:4
- lactate:4
+ knuckl:10
+ knuckle:7
+ koh:6
+ kokos:-16
+ kokosol:-6
+ kokum:-12
+ kratzt:5
+ l:-7
+ la:-6
+ lab:9
+ label:-2
+ labell:-2
+ labrador:5
+ lactate:-2
  lactic:3
- lad:2
+ lad:4
  ladi:4
- ladle:9
- lads:1
- lady:3
- lake:-5
- lamio:8
+ ladle:7
+ lady:1
+ lake:-11
+ lamio:13
  lamp:4
- land:2
- langue:-7
- lanolin:-7
- lap:5
- lapp:4
- lard:-2
- las:-6
- later:-6
- lather:-4
+ land:-2
+ langue:-4
+ lanolin:-6
+ lap:8
+ lapp:14
+ lard:-1
+ las:-3
+ last:-2
+ late:3
+ later:-3
+ lather:-11
  lauge:-4
- laugenspritzer:1
- laugh:-1
- laundry:-3
- lava:6
+ laugenspritzer:3
+ laugh:5
+ lava:8
  lavender:-16
- law:-6
- lay:-3
- layer:-1
- lb:-14
- le:8
+ law:-12
+ lay:-7
+ lb:-17
+ lbs:-7
+ le:7
+ leaf:-4
  leaflet:-3
- leak:-1
- lean:2
- learn:-8
- least:-18
- leather:1
- leathery:11
- leav:-14
- leave:-18
- leche:4
- left:4
+ leak:-7
+ lean:1
+ learn:-5
+ least:-16
+ leathery:12
+ leav:-18
+ leave:-7
+ leche:7
+ leftover:-8
  leg:4
- legging:5
- legs:-6
- leim:-4
- lejia:-1
- lemon:-8
- lemonade:1
- lemongras:-6
+ legging:6
+ legs:-4
+ leim:-6
+ lejia:-7
+ lemon:-12
+ lemonade:-1
+ lemongras:-8
  length:-6
- lens:9
- les:-7
- less:-3
- lessive:13
- lesson:-5
- let:-9
- letter:5
+ lens:14
+ les:-3
+ less:-2
+ lessive:11
+ lesson:-4
+ let:-8
+ letter:4
  level:-3
  li:-8
- lick:9
+ lick:5
  lid:-2
  lidd:-11
- lids:-9
- lie:-1
+ lids:-6
+ lie:-3
  life:-6
- lift:11
- lifts:-4
- light:4
+ lift:17
+ lifts:-7
+ light:1
  like:-2
- liked:-14
- likes:-11
- limp:1
- line:-8
- lined:-4
- liner:-3
- lines:-13
- link:9
- linse:-3
- lip:5
- lippe:14
- lips:8
- liquid:9
+ liked:-7
+ likes:-6
+ limp:2
+ line:-12
+ lined:-6
+ liner:-4
+ lines:-4
+ link:8
+ linse:-2
+ lip:9
+ lippe:11
+ lips:7
+ liquid:5
  list:-8
- listen:-3
- liter:-4
- litr:-10
- litre:-1
- litro:-9
- litsea:-8
- little:9
- live:-7
- lived:-13
- lo:3
- loads:-3
- loaf:-4
- loav:-9
- lobster:-3
- lock:-10
- lodger:-5
- log:-3
+ liter:-6
+ litr:-12
+ litre:-7
+ litro:-12
+ litsea:-5
+ little:3
+ live:-13
+ lived:-16
+ lo:5
+ loads:-4
+ loaf:2
+ loav:-5
+ lobster:-4
+ lock:-9
+ lodger:-4
+ log:-4
  lol:-9
- long:-1
  longer:-2
- loo:5
- look:-5
- looks:-7
- los:-2
- lose:-10
- lost:11
- lot:-6
- lots:-4
- loud:-1
- loves:-8
- low:-10
- lower:-12
+ loo:10
+ look:-3
+ looks:-15
+ los:3
+ lose:-5
+ lost:4
+ lot:-2
+ lots:-3
+ loud:-2
+ love:-4
+ loves:-7
+ low:-8
+ lower:-11
  lucki:-10
- lucky:-3
- lukewarm:-5
- lump:3
- lunch:-3
- lunett:-1
- lungful:-3
+ lucky:-11
+ lukewarm:-6
+ lump:7
+ lunch:-9
+ lunett:-2
+ lungful:-1
  lungs:1
+ luxury:-3
  lye:1
- lyes:-14
- lying:11
- m:-4
- ma:2
- macadamia:-6
+ lyes:-9
+ lying:9
+ m:-6
+ macadamia:-2
  machine:-3
- mad:5
- madder:-10
- made:-5
- magazine:-3
- magnet:-8
- main:5
- mains:-8
- mais:-4
- make:-13
- makes:-6
- mal:6
- man:-9
- mango:-4
+ mad:18
+ madder:-9
+ made:-4
+ magnet:-7
+ main:7
+ mains:-11
+ mais:1
+ make:-14
+ makes:-7
+ mal:-3
+ man:-7
+ mango:-7
  mann:12
  mano:2
- manos:-12
- manteca:-2
- many:-15
- march:-8
- marche:9
+ manos:-18
+ manteca:3
+ many:-21
+ march:-9
  mare:-4
- margin:-5
+ margin:-3
  mari:9
- marido:16
- mark:3
- market:-10
- marks:5
- marri:-6
- mas:-14
- mash:-12
- masher:-5
- mask:-11
- masterbatch:-4
- mat:-3
- mate:-1
- material:-16
- maths:-1
+ marido:4
+ marie:-3
+ mark:8
+ market:-13
+ marks:4
+ marri:-9
+ mas:-13
+ mash:-13
+ masher:-4
+ mask:-12
+ masterbatch:-2
+ mat:-7
+ match:2
+ mate:-3
+ material:-12
+ maths:-2
  matter:8
- may:-1
- maybe:5
- me:-1
- mean:-4
- means:-11
- meant:-9
- meanwhile:3
+ maybe:8
+ means:-14
+ meant:-13
+ meanwhile:5
  measur:-3
- measure:-7
- mechanic:-10
- mehr:-2
- meine:-3
- meiner:13
- melange:14
- melt:1
- melts:-10
- men:-2
- menthol:-15
- mes:9
- mess:-6
+ measure:-1
+ mechanic:-12
+ mehr:-4
+ mein:-3
+ meine:-6
+ meiner:11
+ melange:10
+ melt:-3
+ melts:-4
+ men:-3
+ menthol:-13
+ mes:11
  messag:7
- message:-10
- metal:-8
- method:-8
- metio:16
- metric:-9
- mezcla:-5
- mi:6
- mica:-13
- mich:-6
+ message:-4
+ metal:-5
+ method:-4
+ metio:12
+ metr:-5
+ metric:-3
+ mezcla:-8
+ mi:10
+ mica:-10
+ mich:5
  microwave:5
- mid:-1
+ mid:1
  middle:6
- midnight:8
- miel:4
- mild:-12
- miles:-5
- milk:-1
- milky:-9
- mill:-10
+ midnight:4
+ might:-2
+ mild:-17
+ miles:-6
+ milky:-6
+ mill:-6
+ min:6
  mind:-1
- mine:9
- mins:17
- mint:-8
- minus:-8
- minut:-8
- minuten:4
- minuto:-10
- mir:-5
- mis:4
- miss:-4
- mist:2
- mistake:12
- mistook:10
- mit:6
+ mine:12
+ mins:5
+ mint:-2
+ minus:-6
+ minut:-5
+ minute:-1
+ minuten:2
+ minuto:-16
+ mir:2
+ mis:6
+ misread:-3
+ miss:-3
+ mist:4
+ mistake:7
+ mistook:8
  mitts:-3
- mix:7
- mixed:4
- mixer:-3
- mixeur:-9
+ mix:5
+ mixed:5
+ mixer:-7
+ mixeur:-8
  mixture:6
- ml:-4
- moi:-7
+ ml:-6
+ mm:-5
+ moi:-8
  mold:2
- molde:4
- molds:-1
- mom:-6
- moment:4
- moms:3
- mon:8
- monday:3
- money:-9
- month:-3
- mop:-1
- mopp:12
- more:-17
- morn:7
- most:4
+ molde:1
+ mom:-3
+ moment:6
+ moms:6
+ mon:7
+ monday:6
+ money:-5
+ month:-2
+ mop:-2
+ mopp:3
+ more:-9
+ morn:5
+ most:3
  mother:-10
- motor:-3
- mould:-11
- mousse:-7
- mouth:5
- mouthful:7
- mov:5
- move:-1
- moved:-14
- much:-21
- mucho:19
- mud:-11
- muddy:-5
- muffin:-6
- mum:-6
- mund:8
- muss:-4
- must:-1
- muzzle:14
+ mould:-9
+ moule:5
+ mousse:-9
+ mouth:13
+ mouthful:9
+ mov:-1
+ moved:-2
+ much:-14
+ mucho:13
+ mud:-7
+ muddy:-1
+ muffin:-1
+ mug:4
+ mum:-2
+ mund:10
+ mush:-1
+ must:8
+ mutton:-3
+ muzzle:7
  my:-2
- myself:9
- n:10
+ myself:14
+ n:7
  nach:1
- nachsten:8
- nail:-2
- nails:8
+ nachsten:-7
+ nail:-1
+ nails:7
  name:-14
- nan:-6
- naoh:1
- narrow:-13
- nase:-1
- natronlauge:16
- natural:13
- ne:-2
- near:-18
- nearer:-4
- nearest:-11
- neat:3
- neck:1
- need:-6
- needs:-11
- neem:-11
+ nan:-3
+ naoh:2
+ narrow:-11
+ nase:-3
+ natronlauge:21
+ natural:11
+ ne:-7
+ near:-16
+ nearer:-8
+ nearest:-9
+ neat:-2
+ neck:2
+ need:-5
+ needle:-1
+ needs:-9
+ neem:-6
  neighbour:-7
- neither:-6
- nephew:6
+ neither:-9
+ nephew:8
  nervou:-3
- nettle:-7
- neutralis:5
- neutralise:6
- never:-4
- new:-11
- newbie:-11
+ nettle:-1
+ neutralis:13
+ neutralise:2
+ never:-3
+ new:-10
+ newbie:-7
  newcomer:-3
- next:1
- nez:12
- ni:-11
- nice:-15
+ next:9
+ nez:8
+ ni:-10
+ nice:-11
  nicht:6
- nick:5
+ nick:11
  niece:8
- night:13
+ night:11
  nine:-4
- ninety:-18
+ ninety:-13
  ninos:-12
- nitrile:-14
- no:2
- nobody:-17
- noch:12
- none:-8
- noon:-3
- normal:-10
- nose:2
- nostril:7
- not:2
- note:3
- notebook:-11
+ nitrile:-8
+ no:3
+ nobody:-20
+ noch:6
+ none:-11
+ noon:-1
+ normal:-12
+ nose:5
+ nostril:5
+ note:8
+ notebook:-3
  notes:-12
- noth:-9
- notic:5
- notice:13
- nov:-9
- now:17
- nowhere:-3
- numb:11
- number:-16
- nur:9
- nurse:-2
- nursery:-7
- o:-5
- oat:-8
+ noth:-1
+ notic:7
+ notice:6
+ nov:-3
+ november:-3
+ now:15
+ nowhere:-4
+ numb:12
+ number:-19
+ nur:10
+ nursery:-5
+ o:-2
+ oat:-3
  oatmeal:-5
- oats:-14
- obvious:-7
- oclock:-3
- october:-3
- odd:4
- oder:-1
- oeil:5
- off:6
- offer:-3
- office:-4
- often:-6
- oh:11
- ohne:-1
- oil:4
- oils:-9
- oily:-6
- ojo:2
- ojos:-1
- ok:-14
- okay:-6
- old:7
- older:-7
- olds:-7
- oleic:-1
- oliva:-9
- olive:-12
- olivenol:9
- olla:-5
- oma:-4
- omg:15
- on:-6
+ oats:-10
+ obvious:-5
+ oclock:1
+ october:-1
+ odd:7
+ oder:-2
+ oeil:6
+ off:4
+ office:-6
+ often:-4
+ oh:10
+ ohne:-7
+ oil:2
+ oils:-14
+ oily:-12
+ ojo:1
+ ojos:-4
+ ok:-16
+ okay:-4
+ old:6
+ older:-8
+ olds:-4
+ oliva:-13
+ olive:-9
+ olivenol:1
+ olla:-7
+ oma:-3
+ omg:6
+ on:-5
  once:-17
- one:-3
- ones:-17
- onion:1
- only:-3
- onto:-3
- open:7
- opens:8
- or:-11
- orange:-8
- order:-7
- ordinary:-8
- other:1
+ one:-2
+ ones:-12
+ onion:5
+ only:1
+ onto:-1
+ open:4
+ opens:4
+ opinion:-1
+ or:-13
+ orange:-12
+ order:-5
+ ordinary:-14
+ other:4
  otherwise:9
- ou:-8
- ouch:-1
- ought:-1
- ounc:-14
- our:5
- ours:-13
- out:-3
- outdoor:-14
- outside:-3
- oven:-17
- overdo:-9
- overheat:-11
- overkill:-6
- overnight:3
- ow:8
+ ou:-7
+ ouch:3
+ ought:6
+ ounc:-10
+ our:1
+ ours:-7
+ out:-4
+ outdoor:-12
+ outside:-11
+ oval:2
+ oven:-23
+ over:2
+ overdo:-7
+ overheat:-9
+ overkill:-7
+ overnight:-1
+ ow:6
  own:-4
- oxide:-7
- oz:-14
- ozs:-8
- p:-11
- pack:-4
- paddle:9
- pads:-7
- page:-19
- paid:4
- pail:-6
- pain:14
- paint:-7
- pair:-15
- pairs:-10
- pale:-1
- palm:-13
- palms:5
- pan:-5
- pancak:-4
- pantry:4
- paper:-3
- par:4
- para:-3
+ oxide:-5
+ oz:-6
+ ozs:-11
+ p:-16
+ pack:-7
+ paddle:8
+ pads:-9
+ page:-12
+ paid:3
+ pail:-2
+ pain:10
+ paint:-9
+ pair:-10
+ pairs:-11
+ pale:2
+ palm:-5
+ palms:16
+ pan:-2
+ pancak:-7
+ panic:4
+ pantry:8
+ paper:1
+ para:-5
  paragraph:-5
- park:6
- parrot:7
- part:-13
- partner:-4
- parts:2
- party:-4
- pas:-3
- paso:-9
- pass:10
- past:-3
- paste:-1
- patch:12
+ park:10
+ parrot:6
+ part:1
+ partner:-8
+ parts:-9
+ party:-6
+ pas:-4
+ paso:-8
+ pass:5
+ past:-1
+ paste:-4
+ patch:13
  patchouli:-7
- pate:3
- patient:-3
- patio:3
- patt:6
- pattern:13
- paw:6
- paws:-1
- pdf:-3
+ pate:8
+ patient:-13
+ patt:3
+ pattern:4
+ paw:10
+ pdf:-6
  pea:1
- pearl:16
- peau:-5
- peck:5
- peel:3
- pencil:3
- people:-11
- peppermint:6
- per:-8
+ pearl:8
+ peau:-3
+ peck:12
+ peel:5
+ pencil:-1
+ people:-12
+ peppermint:7
+ per:-11
  percent:-9
- percentag:-10
- perfect:-3
- perhap:3
- period:2
- perro:5
- person:4
- petal:-6
+ percentag:-11
+ perfect:3
+ perhap:2
+ period:-3
+ perro:9
+ person:1
+ petal:-3
  petit:6
- petroleum:-9
- pets:-4
- peu:-11
- peut:-6
- ph:1
- phase:-3
- phone:-1
- photo:4
+ petroleum:-5
+ pets:-10
+ peu:-13
+ peut:-5
+ ph:3
+ pharmacy:-5
+ phase:-4
+ photo:-2
  pica:-9
- pick:-3
- pickl:-3
+ pick:3
  picture:-3
  pie:11
- piec:-8
- piece:-10
- pied:-7
- pieds:-4
+ piece:-5
+ pied:-6
+ pieds:1
  piel:-3
- pig:2
- pigs:-3
- pillowcase:-3
- pinch:2
- pine:-5
+ pig:7
+ pigs:-8
+ pinch:6
+ pine:-3
  pinhole:-7
- pink:13
- pints:-5
- pipette:10
- pique:-11
- pitcher:4
- pizza:-3
- pko:-6
- plac:1
- place:3
- plain:-17
- plan:-10
+ pink:9
+ pint:-11
+ pints:-12
+ pipette:7
+ pique:-9
+ pitcher:16
+ pizza:-4
+ pko:-8
+ plac:3
+ place:4
+ plain:-16
+ plan:-6
  plane:-4
- plann:-3
+ plann:-8
  plaster:2
- plastic:-2
- plate:-11
- play:12
- please:-10
- plenty:-8
- plopp:11
- pls:-7
- plum:-3
- plus:2
- pm:11
- poco:1
- point:-6
- poison:11
- poked:9
- polish:-11
- polvo:1
- polypropylene:-3
- pomace:-6
- pool:-3
- poor:-2
- pop:13
- popp:6
+ plastic:-5
+ plate:-7
+ play:1
+ please:-14
+ plenty:-9
+ plopp:8
+ pls:-5
+ plum:1
+ plus:-4
+ pm:2
+ pocket:-7
+ poco:4
+ point:-1
+ poison:10
+ poked:3
+ polish:-12
+ polvo:3
+ polypropylene:-6
+ pomace:-4
+ pool:-5
+ poor:2
+ pop:16
+ popp:10
  poppy:-5
- por:7
- porch:2
+ por:14
+ porch:-6
  porque:2
- porridge:-4
- portugal:-5
- possible:-1
- post:-4
- postman:-11
+ porridge:-3
+ portugal:-4
+ post:-6
+ postman:-5
+ pot:-3
  potasa:-10
  potash:9
- potasse:4
- potato:-14
- pots:-6
- pound:-2
- pour:-4
- pours:-12
- powder:3
- power:-5
- prep:-3
- prepar:-6
- prepare:-8
- pres:8
- press:-12
- pretty:-6
+ potasse:7
+ potassium:4
+ potato:-16
+ pots:-5
+ pound:-6
+ pour:-2
+ pours:-11
+ powder:-1
+ power:-3
+ prepare:-12
+ pres:2
+ press:-11
  price:-13
- prickl:8
- pride:-10
- print:7
- pris:5
- probab:6
- problem:-6
- proces:1
- project:-6
- projection:15
- promis:-5
- promise:-3
- proper:-4
- proud:-4
- ps:8
+ prickl:11
+ pride:-15
+ print:6
+ pris:3
+ probab:8
+ problem:-1
+ proces:-5
+ project:-5
+ projection:11
+ promis:-3
+ promise:-6
+ proportion:-2
+ proud:-12
+ ps:5
  psoriasi:-3
  pub:-3
- puck:-7
- pucks:-7
- pudd:2
- puddle:19
+ puck:-1
+ pucks:-11
+ pudd:-7
+ puddle:11
  puede:-4
  puff:4
- puffy:8
- pull:12
- pumice:-9
+ puffy:16
+ pull:3
+ pumice:-12
  pump:-8
- pupil:2
- puppy:4
- pure:-9
- puree:-9
- purity:-7
- purple:-2
- push:10
- put:-5
- puts:-8
+ pupil:5
+ pure:-14
+ puree:-14
+ purity:-13
+ purple:1
+ purpose:-1
+ push:5
+ put:-2
+ puts:-7
  pyrex:-3
  q:8
- quantity:-13
- quarter:-2
- que:1
- quedo:1
- quelle:-10
- quemo:-2
+ quantity:-9
+ quart:-3
+ quarter:-6
+ que:5
+ quedo:-2
+ quelle:-14
+ quemo:-3
  question:-1
- qui:5
- quick:9
- quiero:-8
+ qui:6
+ quick:6
+ quiero:-7
  quiet:4
- quite:3
- quot:-1
- quote:-3
- r:5
- rabbit:9
- rack:-5
+ quite:-1
+ quote:-8
+ r:4
+ rabbit:7
+ rack:-1
  radiator:-4
- radio:-5
- rag:9
- rain:-11
- rainy:-5
- raise:-6
- ran:5
- rancid:-4
- rang:-3
- rapese:-5
- rapsol:-3
- rash:-3
- rather:-10
- raus:-12
- raw:10
- rbo:-1
- reach:-15
- read:-1
- reader:-9
- reads:-7
- ready:-4
- real:-13
+ radio:-4
+ rag:3
+ rain:-6
+ rainy:-6
+ rais:3
+ raise:-3
+ ran:7
+ rancid:-5
+ rang:-5
+ rapese:-8
+ rash:-5
+ rather:-9
+ raus:-9
+ raw:7
+ reach:-18
+ react:-3
+ read:-3
+ reader:-15
+ reads:-9
+ ready:-7
+ real:-9
  reason:-3
- rebatch:-2
- recette:-4
- recipe:-10
- reckon:-8
+ rebatch:-3
+ recette:-7
+ recipe:-4
+ reckon:-6
  recommend:-7
  record:-3
- recu:12
- red:8
- refus:14
- remark:-4
+ recu:17
+ red:5
+ refus:5
+ remark:-6
  remember:-4
- render:-7
- renverse:-3
- repeat:-3
- reply:-4
- report:7
- respire:6
- respirer:-6
- rest:-17
- retir:-3
- ribbon:2
- rice:-8
- ricin:-4
- ricino:-6
- rid:-11
- rien:-1
+ render:-14
+ renverse:2
+ repeat:-6
+ reply:-3
+ report:8
+ respect:-8
+ respire:5
+ respirer:-3
+ rest:-12
+ retir:-4
+ rezept:-1
+ ribbon:7
+ rice:-14
+ ricin:-6
+ ricino:-3
+ rid:-9
+ rien:3
  right:-5
- rim:2
+ rim:3
  rindertalg:-8
- ring:-1
- rins:11
- rinse:2
- risk:-1
- rizinu:-12
- road:-11
+ ring:11
+ rings:2
+ rins:14
+ rinse:1
+ rizinu:-5
+ road:-8
  roast:-3
- rock:-5
- roja:-2
- roll:7
- roof:5
- room:-6
- roommate:-2
+ rock:-7
+ roll:3
  rope:-7
- rose:-5
- rosemary:-6
- rot:6
- roug:14
- rouge:3
- rough:-7
- round:7
+ rose:-8
+ rosemary:-8
+ rot:12
+ roug:10
+ rouge:12
+ rough:-10
+ round:8
  row:-10
- rub:-6
- rubb:7
- rubber:-5
- ruin:-7
- rule:-16
- rules:-10
- run:-5
- runn:-3
- runny:14
- runs:3
- rush:7
- rustic:-3
- s0ap:-9
- s:-8
- safe:-16
+ rub:5
+ rubb:11
+ rubber:-4
+ ruhren:4
+ ruin:-12
+ rule:-15
+ rules:-12
+ run:-9
+ runn:-10
+ runny:15
+ runs:1
+ rush:2
+ rustic:-5
+ s0ap:-8
+ s:-10
+ safe:-18
  safety:-6
- said:-2
- sale:4
- salio:5
- salpico:10
+ said:-1
+ salad:-3
+ sale:5
+ salio:3
+ salpico:9
  salt:4
- salto:11
- same:-6
- sand:9
- sandal:16
- sandpaper:11
+ salto:4
+ same:-4
+ sand:18
+ sandal:13
+ sandpaper:10
  sane:-9
- sanity:-10
- sank:-8
- sans:7
- saponification:-7
- sat:-1
- saturday:-2
- save:-12
- savon:-1
- saw:4
- say:-11
- says:-5
- scal:-4
- scald:3
- scale:-11
- scalp:-5
- scar:-3
- scare:-3
- scent:-15
- schlimm:5
- schon:13
- school:-6
- science:-4
- scoop:3
- scorch:-7
+ sanity:-11
+ sank:-5
+ sans:6
+ saponification:-9
+ sat:-2
+ saturday:1
+ sausag:4
+ save:-8
+ saved:-3
+ savon:2
+ saw:-4
+ say:-3
+ says:-4
+ scal:-3
+ scale:-12
+ scalp:1
+ scar:-6
+ scare:-4
+ scent:-18
+ schlimm:4
+ schon:16
+ school:-8
+ science:-6
+ scoop:-1
+ scorch:1
  scrap:10
- scrape:6
- scraping:6
- scratch:12
- scratchy:4
+ scrape:3
+ scraping:8
+ scratch:7
+ scratchy:2
  scream:9
- screen:5
- screw:-8
- scrub:-9
- scrubb:-5
+ screen:11
+ screw:-3
+ scribbl:-3
+ scrub:-6
  se:-4
  sea:-4
- seal:-10
- seam:2
- sec:14
- second:-9
- see:2
- seed:-9
+ seal:-4
+ seam:-2
+ sec:7
+ second:-6
+ see:5
+ seed:-4
  seeds:-5
- seem:4
- seems:-1
- sees:-6
- seife:-9
- seifenleim:5
- seit:10
- seiz:-5
- seize:15
+ seem:3
+ seems:-3
+ sees:-4
+ seifenleim:6
+ seit:13
+ seiz:-7
+ seize:4
  self:5
- sell:-8
+ sell:-9
  seller:-3
- sells:-5
- send:-5
- sense:-4
- sensible:-9
- sensitive:-18
- sent:-3
- separat:2
- separate:-12
- separation:-4
+ sells:-4
+ send:-9
+ sense:-7
+ sensible:-8
+ sensitive:-12
+ sent:-1
+ separat:3
+ separate:-5
+ separation:-1
  september:-8
- sesame:-8
- set:-6
- sett:-11
- settl:10
- settle:13
- seven:-10
- seventy:1
- sf:-16
- shade:8
- shak:-6
- shake:7
- shall:-4
- shampoo:-11
- shap:-11
- shape:9
- shar:-8
- sharp:-8
- shatter:-5
- shav:-9
- shave:-7
- she:11
- shea:-6
+ sesame:-7
+ set:-3
+ sett:-9
+ settl:-4
+ settle:4
+ seven:-4
+ seventy:-1
+ sf:-22
+ shade:2
+ shak:-9
+ shake:-3
+ shall:-10
+ shampoo:-17
+ shap:-8
+ shape:4
+ shar:-10
+ sharp:-11
+ shatter:-6
+ shav:-8
+ shave:-5
+ she:13
+ shea:-4
  sheabutter:-3
- shed:-1
- sheep:-2
- sheet:-15
- shelf:-9
- shes:12
+ shed:-4
+ sheep:-3
+ sheet:-9
+ shelf:-8
+ shes:16
  shield:-14
- shift:-12
- shin:4
- shine:-5
- shins:-5
- shiny:-8
- shirt:3
- shoe:9
- shoes:-9
- shook:-9
- shop:-14
- shopp:-3
- short:3
+ shift:-8
+ shin:6
+ shine:4
+ shins:-4
+ shiny:9
+ shirt:5
+ shoe:10
+ shoes:-2
+ shook:3
+ shop:-12
+ short:4
  shorten:-5
  shot:10
- should:-12
- shoulder:-12
- shout:4
- show:9
- shower:-2
- shows:-11
- shred:7
- shut:9
- si:-7
- sich:11
- sick:-7
- side:2
- sides:-3
- sie:3
- sieve:6
- sign:-2
- signal:-3
- silicone:-8
- silk:-12
- silly:-6
- simp:-7
- simple:-4
- sin:8
- since:14
- sind:10
- sing:8
- single:-4
- sink:-7
- sip:1
- sipp:-4
+ should:-15
+ shoulder:-6
+ shout:3
+ show:7
+ shower:-3
+ shows:-10
+ shrank:-6
+ shred:3
+ shut:14
+ si:-9
+ sich:16
+ sick:-9
+ side:4
+ sides:-9
+ sie:-1
+ sieve:8
+ sign:-4
+ silicone:-7
+ silk:-6
+ silly:-3
+ simp:-6
+ simple:-3
+ sin:7
+ since:16
+ sind:4
+ sing:15
+ single:-11
+ sink:-3
+ sipp:2
  sister:-7
- sit:-4
- sits:3
- sitt:2
- six:-4
- sixty:-10
- size:1
+ sit:-5
+ site:-1
+ sitt:11
+ six:-8
+ sixteen:-6
+ sixty:-8
+ size:2
  ski:-6
- skin:4
- skull:-3
- slab:-8
- slapp:13
- sleep:-12
- sleev:-6
- sleeve:-1
- slept:-3
- slic:5
- slice:3
- slick:-3
- slid:-1
+ skin:5
+ skull:-6
+ slab:-5
+ sleep:-10
+ sleev:-7
+ sleeve:2
+ slept:9
+ slic:9
+ slice:5
+ slick:-2
+ slid:-3
  slight:-11
- slimy:3
+ slimy:2
  slip:-3
- slipp:16
- slipper:11
- slippery:-8
- slopp:14
- slow:-9
- slush:-8
- small:-10
- smart:12
- smell:-9
- smok:11
- smoke:-7
- smooth:1
- snapp:5
- sneez:9
- sniff:-4
- snow:-14
- so:-15
+ slipp:17
+ slipper:10
+ slippery:-4
+ slopp:15
+ slow:-5
+ slush:-13
+ small:-8
+ smart:10
+ smel:-3
+ smell:-6
+ smok:5
+ smoke:-10
+ smooth:8
+ snapp:1
+ sneez:14
+ sniff:-1
+ snow:-9
+ so:-12
  soak:9
- soap:4
- soaps:-11
- soapy:12
- sock:11
- socke:10
+ soap:5
+ soaps:-10
+ soapy:16
+ sock:12
+ socke:11
  socks:12
  soda:1
- sodium:2
  sofa:6
- soft:2
- softer:-7
- sohn:2
- soir:8
- sold:-9
- soles:14
+ soft:1
+ softer:-4
+ sohn:3
+ soir:6
+ sold:-8
+ soles:15
+ solid:-10
  solution:-1
- some:6
- somebody:-17
- someone:-13
- someth:-2
- somewhere:2
- soon:7
+ some:5
+ somebody:-9
+ someone:-16
+ someth:-7
+ somewhere:-8
+ son:-2
+ soon:5
  sooner:-5
- sore:2
- sorry:-9
- sort:2
+ sore:1
+ sorry:-3
+ sort:-3
  sosa:3
- soude:-2
- sound:-7
- soup:-4
- sous:3
- soy:-4
- soybean:-9
- spaniel:1
- spare:-4
- spat:9
- spatula:6
- speak:-6
- speck:-5
- speed:-6
- spell:6
- spend:-3
- spilt:3
- spirit:6
- spirulina:-6
- spit:6
- spitt:16
- splash:12
- splatter:14
- split:8
+ sound:-10
+ soup:-6
+ sous:-1
+ south:-3
+ soy:-8
+ soybean:-7
+ spaniel:11
+ spare:-11
+ spat:10
+ spatula:11
+ speak:-5
+ speck:-8
+ speed:-7
+ spell:4
+ spent:1
+ spill:-1
+ spilt:6
+ spirit:-3
+ spirulina:-8
+ spit:10
+ spitt:10
+ splash:11
+ splatter:8
+ split:13
  splitt:10
- sponge:-9
- spoon:8
- spoonful:-1
- spot:9
+ sponge:-5
+ spoon:5
+ spoonful:-3
+ spot:13
  spots:-3
- spr:-9
- spray:14
- sprinkl:-4
- sprinkle:-8
- spritz:10
- spritzer:11
- square:-3
- squash:3
+ spr:-15
+ spray:10
+ spread:2
+ spreadsheet:-6
+ sprinkl:-3
+ sprinkle:-3
+ spritz:-2
+ spritzer:9
+ square:-1
+ squash:10
  squeak:-4
- squirt:15
- stage:-3
+ squirt:11
+ stage:-2
  stain:-10
- stair:-11
- stall:-9
- stamp:-13
- stand:1
- stank:3
- static:-5
- stay:-18
- stays:-13
- steam:2
- stearic:-13
- stearin:-4
- steel:-12
- stelle:9
- step:-15
- stepp:-4
- steps:-6
- stick:-14
- sticker:4
- sticky:5
- stiff:3
- still:7
- sting:6
- stink:-12
- stir:-10
- stirr:7
- stirs:-6
- stock:-3
- stomach:7
- ston:-6
- stone:-5
- stood:-1
- stool:3
- stop:-1
- stopp:-5
- stops:2
- store:-9
- storm:-14
- story:-4
+ stainles:-3
+ stair:-10
+ stall:-3
+ stamp:-9
+ stand:-7
+ stank:6
+ start:1
+ static:-8
+ stay:-15
+ stays:-17
+ steam:-5
+ stearic:-4
+ stearin:-8
+ steel:-11
+ stelle:11
+ step:-4
+ stepp:-3
+ steps:-3
+ stick:-3
+ sticky:7
+ stiff:7
+ still:6
+ sting:7
+ stink:-10
+ stir:-12
+ stirr:2
+ stirs:-4
+ stock:-7
+ stomach:14
+ ston:-3
+ stone:1
+ stood:-3
+ stool:5
+ stop:4
+ stopp:-6
+ store:-8
+ storm:-13
+ story:-13
  stout:-6
- stove:-3
+ stove:-7
  str:3
- straight:-1
+ straight:1
  strain:-6
- strap:4
- straw:-6
- strawberry:1
- streak:10
- stream:7
- strength:-11
- stretch:-3
- string:2
- strip:13
- stripe:13
- stripp:-4
- strong:-14
- student:3
- stuff:-3
- stunden:7
- stupid:6
- such:6
- suck:7
+ strap:7
+ straw:-7
+ strawberry:-8
+ streak:11
+ stream:9
+ strength:-10
+ stretch:-4
+ string:1
+ strip:10
+ stripe:10
+ strong:-1
+ stuck:-1
+ student:-1
+ stuff:-1
+ stunden:3
+ stupid:22
+ such:4
+ suck:11
  suet:-7
- sugar:10
- suis:16
- summer:-9
- sunburn:-4
- sunburnt:8
- sunday:-12
- sunflower:1
- superfat:-21
- supplier:-8
- suppos:-5
- suppose:-1
- sure:-4
- surface:5
- surgra:-13
+ sugar:11
+ suis:10
+ sum:-6
+ summer:-6
+ sunburn:-1
+ sunburnt:4
+ sunday:-7
+ sunflower:-2
+ super:1
+ superfat:-25
+ supplier:-6
+ suppos:-6
+ sur:6
+ sure:-11
+ surface:3
+ surgra:-20
  surprise:-1
- swallow:6
- swap:-5
- swapp:-11
+ swallow:4
+ swap:-11
+ swapp:-9
  swear:2
  sweat:5
- sweaty:9
+ sweaty:7
  sweep:-7
  sweet:-6
- swell:8
- swept:2
- swig:8
- swimm:-6
- swirl:-11
- switch:3
- swollen:14
- t:-12
- tab:-3
- tabl:-10
- table:7
- tablespoon:6
+ swell:5
+ swept:-3
+ swig:13
+ swimm:-9
+ swirl:-9
+ switch:-5
+ swollen:15
+ t:-6
+ tab:-5
+ tabl:-9
+ table:-2
+ tablespoon:9
  tablet:-1
- tack:1
- taffy:3
- tag:-15
- tail:10
- tak:-6
- take:5
- taken:8
- takes:-17
- tale:-3
- talk:-1
- tallow:-7
- tap:1
- tape:-7
- tar:-3
- tattoo:-8
- tbsp:-6
- td:-5
+ tack:2
+ taffy:4
+ tag:-10
+ tail:6
+ tak:-7
+ take:1
+ taken:9
+ takes:-11
+ tale:-4
+ talk:-4
+ tallow:1
+ tap:-3
+ tape:-10
+ tar:-4
+ tast:2
+ tattoo:-9
+ tbsp:-2
+ td:-7
+ tea:4
  teach:-11
- teacher:4
- team:-8
- tears:-9
- teaspoon:9
- teenager:6
- teeth:-4
+ teacher:7
+ team:-5
+ tear:1
+ tears:-11
+ teaspoon:10
+ teenager:2
+ teeth:-8
  telephone:-3
- tell:-1
- tells:-4
- temp:-9
- temperatur:3
- temperature:-9
- temps:-4
- ten:-4
- tender:10
- tengo:3
- terrace:-3
- terrible:-4
- terrier:-4
- test:-14
- tete:-7
- text:5
- than:-15
- thank:-14
- that:-2
- thats:8
- the:-1
- their:3
- them:-4
- then:-6
- ther:15
- there:16
+ tell:-8
+ tells:-10
+ temp:-12
+ temperatur:9
+ temperature:-12
+ temps:-6
+ ten:-3
+ tender:11
+ tengo:4
+ tenia:-1
+ terrier:-7
+ test:-9
+ tete:-5
+ text:4
+ than:-16
+ thank:-19
+ that:-3
+ thats:9
+ their:-2
+ them:-2
+ then:-5
+ ther:21
+ there:17
  therefore:-8
- therell:-4
- thermometer:1
- these:-13
- they:4
- theyd:-7
- theyre:2
- theyve:6
- thick:-1
+ therell:-3
+ thermometer:-6
+ these:-6
+ they:7
+ theyd:-3
+ theyre:5
+ theyve:13
+ thick:2
  thicken:-6
- thicknes:-4
- thigh:11
- thin:-1
- thing:-8
+ thicknes:-6
+ thigh:19
+ thing:-14
  think:-2
  third:7
  thirteen:-4
- thirty:-14
- this:1
- those:-10
- thought:10
- thread:-8
- three:-4
- threw:11
- throat:1
- throbb:-4
+ thirty:-10
+ those:-13
+ though:-10
+ thought:8
+ thread:-4
+ three:1
+ threw:13
+ throat:3
+ throbb:-3
  through:-1
- thrown:2
- thru:13
- thumb:3
- thump:11
+ throw:4
+ thru:4
+ thumb:5
+ thump:9
  thursday:-5
- tied:-6
- tight:-1
+ tied:-5
+ tiene:5
+ tight:-7
  til:-5
- tiles:-5
- till:-5
- tilt:-4
- time:6
- times:-2
- tin:-9
- ting:7
+ tiles:-7
+ till:-11
+ tilt:-7
+ time:5
+ times:-1
+ tin:-13
+ ting:14
  tingl:7
- tingle:5
- tins:-3
- tiny:1
- tip:4
+ tingle:4
+ tiny:7
+ tip:8
  tipp:-1
- tips:12
- tired:-4
- titanium:-2
- to:-7
- toast:-3
- tocar:-2
- tochter:6
- today:2
- toddler:5
- todo:-2
- toe:7
- toes:-2
- toffee:4
- together:-10
- told:-9
- tom:10
- tomato:-5
- tombee:8
- tomo:12
- tomorrow:3
- tonight:-6
- too:-6
- took:6
- toothpaste:8
+ tips:5
+ tired:-1
+ to:-6
+ tocar:-4
+ tochter:7
+ today:-3
+ toddler:3
+ todo:-7
+ toe:8
+ toes:3
+ together:-9
+ told:-7
+ tom:3
+ tomato:-4
+ tombee:13
+ tomo:6
+ tomorrow:8
+ tongue:1
+ too:-8
+ took:9
+ toothpaste:6
  top:-3
- topp:5
- tops:8
- torch:-4
+ topp:9
+ tops:9
+ torch:-13
  total:-9
  touch:-6
- touche:7
- tournesol:-6
- tousse:7
- tout:-1
- toute:9
- towel:1
- tr:-5
- trac:-7
- trace:-4
- tractor:-6
- trago:13
- train:1
- translate:-3
- translucent:1
- transparent:13
- traver:1
- tray:-1
- trays:-3
- treasurer:-3
- treat:9
- tree:-6
- tres:12
+ touche:10
+ tournesol:-4
+ tousse:6
+ tout:-4
+ toute:14
+ towel:2
+ tr:-7
+ trac:-5
+ trace:-7
+ tractor:-9
+ trago:10
+ train:8
+ translat:-3
+ translucent:-6
+ transparent:5
+ traver:2
+ tray:-5
+ treat:8
+ tres:11
  trial:-4
- trick:7
- tried:9
- trimming:2
- tripp:-1
+ trick:1
+ tried:8
+ trimming:3
+ tripp:3
  trois:7
- trop:-4
- tropfen:4
- trouble:6
- trouser:9
- true:-7
- trust:-10
- try:-2
- tsp:-12
- tub:-9
- tube:5
- tue:-6
- tuesday:4
- tummy:7
- tun:8
- turmeric:-3
- turn:8
- turns:-3
- tut:7
- twelve:8
- twenty:-5
- twice:10
- twins:-9
- two:2
- typ:-2
- type:4
- typed:-8
- uber:13
- uberfettung:-5
- ubers:10
- uf:-7
- ugly:-13
- uh:3
- ul:-7
- um:13
- una:6
- uncle:-9
- uncur:8
+ trop:-3
+ tropfen:9
+ trouble:8
+ trouser:12
+ true:-12
+ trust:-7
+ try:1
+ tsp:-14
+ tub:-3
+ tube:4
+ tubs:-3
+ tue:-3
+ tuesday:5
+ tummy:13
+ tun:13
+ turmeric:-5
+ turn:10
+ turns:-8
+ tut:4
+ twelve:4
+ twenty:-1
+ twice:6
+ two:4
+ typ:-7
+ type:6
+ typed:-7
+ uber:12
+ uberfettung:-7
+ ubers:6
+ uf:-14
+ ugly:-9
+ uh:4
+ ul:-12
+ um:6
+ un:-2
+ una:1
+ uncle:-8
+ uncur:11
  und:-5
- under:3
- underneath:14
- underside:8
- understand:-1
- undilut:8
- une:7
- unicorn:-10
- units:-3
- unmold:8
- unmould:-2
+ under:6
+ underneath:5
+ underside:6
+ undilut:5
+ une:11
+ unicorn:-5
+ units:-6
+ unmold:9
+ unmould:-1
  unscent:-4
- unterarm:13
- until:-3
- up:3
- update:8
- urgent:2
- us:-8
- usable:-8
- usado:-6
- use:-14
- used:-3
- uses:-19
- using:4
- usual:-6
- vanilla:2
+ unterarm:16
+ until:-2
+ up:-2
+ update:7
+ urgent:5
+ us:-12
+ usable:-10
+ usado:-3
+ use:-26
+ used:-2
+ uses:-11
+ using:11
+ usual:-4
+ vanilla:-10
  vapeur:5
- vapor:2
- vapour:1
- varnish:-7
- vaseline:-12
- vaso:4
- veces:-2
- vegetable:-3
- vent:-14
- veo:11
- verbrannt:10
- verdict:-11
- verschluckt:9
- verse:2
- version:-7
- very:1
- vet:2
- video:-7
- viel:-2
- village:-7
+ vapor:-5
+ vapour:3
+ varnish:-4
+ vaseline:-6
+ vaso:5
+ veces:-6
+ vegetable:-4
+ vent:-15
+ veo:8
+ verbrannt:13
+ verdict:-10
+ verschluckt:12
+ verse:-2
+ version:-10
+ very:-1
+ vet:-2
+ video:-8
+ viel:-1
+ village:-6
  vinegar:8
- visage:14
- vite:-6
- voice:11
- volcano:6
+ visage:7
+ vite:-5
+ voice:10
+ volcano:13
  voll:-2
- vom:8
- vomit:5
+ volume:-12
+ vom:15
+ vomit:8
  vous:-8
- w:11
- wait:-4
- wake:3
- walk:2
- wall:-10
- wann:-9
- want:-11
- wants:-9
- war:-1
- wardrobe:-4
+ w:15
+ wait:-6
+ wake:7
+ walk:9
+ wall:-9
+ wann:-8
+ want:-8
+ wants:-8
+ war:3
+ wardrobe:-3
+ warm:7
  warmer:-4
  warn:-8
  was:3
- wash:-1
- wasnt:-3
- wasser:-6
- watch:-4
- water:5
- watery:-6
- watr:-1
- watter:-11
- wax:-13
- waxy:-2
- way:6
- we:6
- wear:-8
- wears:-13
- weather:-7
- wed:-3
- wedd:5
- wednesday:3
+ wash:4
+ wasnt:-5
+ wasser:-7
+ waste:-10
+ watch:2
+ water:8
+ watery:-3
+ watr:-3
+ watter:-7
+ wax:-8
+ waxy:-3
+ way:-4
+ we:3
+ wear:-4
+ wears:-11
+ weather:-12
+ wedd:6
+ wednesday:-2
  week:-13
- weekend:-8
- weeks:-22
- weep:-3
- weeps:9
- weg:3
- weh:7
- weigh:-7
- weight:5
- weird:14
- weiss:12
+ weekend:-12
+ weeks:-24
+ weep:5
+ weeps:11
+ weg:-1
+ weh:4
+ weigh:-15
+ weight:-14
+ weird:7
+ weiss:8
+ welcome:-4
  weld:-3
- well:-11
- welli:-4
- wenn:-13
- went:1
- were:4
- wet:8
- weve:-7
- what:1
- whatever:-1
- whats:-11
- wheez:14
- when:2
- whenever:3
- where:7
- whether:-9
- which:-20
- while:-11
- whipp:4
- whisk:1
- white:7
- who:-2
- whoever:-3
- whole:2
- whose:-3
+ well:-9
+ welli:-5
+ wenn:-14
+ went:2
+ wet:9
+ weve:-6
+ what:2
+ whatever:1
+ whats:-6
+ wheez:17
+ when:-1
+ whenever:6
+ where:5
+ whether:-10
+ which:-19
+ while:-4
+ whisk:-3
+ white:4
+ who:4
+ whole:1
+ wholesaler:-3
+ whose:-4
  why:-2
  wide:-6
- width:-2
- wie:-9
- wife:9
- will:-10
- wind:2
- window:1
- windowsill:4
- wine:5
- winter:-14
+ width:3
+ wie:-5
+ wife:5
+ will:-16
+ wind:7
+ window:6
+ windowsill:-4
+ wine:10
+ winter:-15
  wip:5
- wiped:12
- wird:-8
- wire:-4
- wise:-10
+ wipe:1
+ wiped:6
+ wird:-11
+ wire:-9
+ wise:-14
  wish:-8
- with:-4
- within:-10
- without:-7
- wobb:8
- wobbl:3
- wochen:3
+ with:-3
+ within:-3
+ without:-12
+ wobb:11
+ wobbl:6
  wollte:-4
- woman:-5
- women:-1
- wonder:-9
- wont:16
- wood:-6
- wooden:-6
- wool:1
- word:-5
- words:-4
- wore:-3
- work:-11
- works:-4
- workshop:-7
- worktop:-1
- worri:-7
- worry:-4
- worse:9
+ woman:3
+ women:-3
+ wonder:-7
+ wont:15
+ wood:-7
+ wooden:-9
+ wool:-2
+ word:-3
+ words:-6
+ wore:-4
+ works:-3
+ workshop:-4
+ worktop:-4
+ worri:3
+ worry:-3
+ worse:11
  worst:-5
- worth:-6
- would:-24
- wouldnt:-7
- wow:-2
- wrap:-12
- wrapp:1
- wrink:2
- wrinkl:1
- wrist:5
- writ:-5
- write:-3
- written:-4
- wrong:-10
- wrote:-14
- x:-10
- y:12
- ya:-9
- yard:1
- year:-11
- years:-8
- yellow:4
- yellowish:7
- yes:7
- yesterday:11
- yet:-4
+ worth:-7
+ would:-16
+ wouldnt:-6
+ wow:1
+ wrap:-6
+ wrapp:-2
+ wrink:4
+ wrinkl:-2
+ wrist:8
+ writ:-8
+ write:-2
+ written:-5
+ wrong:-16
+ wrote:-10
+ x:-14
+ y:9
+ ya:-6
+ yard:-10
+ year:-9
+ years:-7
+ yellow:9
+ yellowish:5
+ yes:9
+ yesterday:20
+ yet:-18
  yeux:-6
- yo:9
- yoghurt:-8
- you:-4
- youd:-7
- youll:-4
- young:-4
+ yo:5
+ yoghurt:-10
+ yolk:-3
+ you:-8
+ youd:-8
+ youll:-3
+ young:3
  youngest:5
- your:-1
+ your:-4
  youre:-3
- yours:-4
- youve:4
- yr:6
- zap:-8
- zapp:-4
- zaps:-3
+ yours:-11
+ youve:5
+ yr:4
+ zap:-3
+ zaps:-10
  zero:-2
- zu:-10
- zum:-5
- zwei:-4
- £6:-1
+ zu:-7
+ zum:-8
  °c:-11
- °f:-10
+ °f:-8
  ¿la:-5
- ¿que:-10
- ¿se:-4
- –:-14
- —:-17
- €:-3
---:10
--:-1
--A:4
--B:13
--C:-6
--D:7
--E:8
--F:-5
--G:-2
--H:13
--I:6
--J:4
+ ¿que:-6
+ ¿se:-5
+ –:-18
+ —:-12
+ €:-6
+--:6
+-:-4
+-A:2
+-B:19
+-C:-4
+-D:6
+-E:7
+-F:-11
+-G:-11
+-H:19
+-I:8
+-J:8
 -K:7
--L:3
--M:-1
--N:-4
--O:8
--Q:-5
--R:7
--S:-4
--T:13
--V:1
--W:6
--Y:-1
--b:1
--d:6
--f:1
--g:5
--h:9
--i:-1
+-L:10
+-M:3
+-N:-1
+-O:10
+-P:-3
+-Q:-2
+-R:4
+-S:-2
+-T:7
+-V:3
+-W:7
+-Y:-4
+-b:-3
+-d:5
+-f:-3
+-g:6
+-h:8
+-i:2
 -j:1
--k:-2
--l:-6
--m:-1
--n:19
--o:1
--p:2
--q:3
--r:-3
--s:-5
--t:-4
--u:5
--v:3
+-l:-1
+-n:11
+-o:4
+-p:1
+-q:1
+-r:1
+-s:-6
+-t:-2
+-v:-5
 -w:2
--y:-11
--z:2
-A-:-4
-A:6
-AA:1
-AC:2
-AD:4
-AE:9
-AF:-1
-AG:-7
+-y:-14
+-z:-5
+A-:-7
+A:7
+AA:3
+AC:7
+AD:-1
+AE:8
+AF:1
+AG:-10
 AH:-7
-AI:9
-AK:10
-AL:-1
-AM:-5
-AN:3
-AO:4
-AP:7
-AQ:9
-AR:11
-AS:-2
-AT:-2
-AV:2
-AW:6
-AY:11
+AI:7
+AK:6
+AL:-2
+AM:4
+AN:4
+AP:11
+AQ:3
+AR:18
+AS:1
+AT:2
+AV:-2
+AW:4
+AY:12
 Ab:4
-Af:2
-Ag:11
-Ah:-10
-Ai:6
-Aj:-15
-Ak:-2
-Al:3
+Af:-4
+Ag:9
+Ah:-9
+Ai:2
+Aj:-13
+Ak:1
+Al:8
 Am:6
-An:11
-Ao:8
-Ap:-3
+An:9
+Ao:6
+Ap:-6
 Aq:14
-Ar:5
-As:-3
-At:1
-Au:11
-Av:1
-Aw:10
-Ay:2
-Az:4
-B-:4
-B:17
-BA:16
+Ar:1
+As:-1
+At:3
+Au:7
+Av:7
+Aw:8
+Ay:1
+Az:6
+B-:2
+B:16
+BA:17
 BB:10
-BK:3
-BO:7
-BV:10
-Bf:-12
+BK:8
+BO:9
+BV:13
+Bf:-11
 Bi:6
-Bo:-4
-Bp:-2
-Bw:-1
-Bz:7
-C-:1
-C:5
-CA:4
+Bo:-2
+Bp:2
+Bt:-1
+Bw:-2
+Bz:9
+C:3
+CA:6
 CB:-4
-CC:-7
+CC:-4
 CD:15
-CE:-10
-CF:-9
-CG:3
-CH:9
-CI:-3
+CE:-8
+CF:-4
+CG:7
+CH:1
+CI:-4
 CK:2
-CL:10
-CM:-14
-CN:6
-CO:-4
+CL:13
+CM:-9
+CN:9
+CO:-5
 CP:-2
-CQ:7
-CR:7
-CS:7
+CQ:3
+CR:15
+CS:3
 CV:-6
-CW:-8
-CY:7
-Cb:2
-Cd:9
-Cf:-12
-Cg:-4
-Ch:23
-Ci:2
-Cj:-4
-Ck:5
+CW:-9
+CY:8
+Cb:4
+Cd:7
+Cf:-7
+Cg:2
+Ch:21
+Cj:5
+Ck:7
 Cl:-3
-Cm:-3
+Cm:1
+Cn:-6
 Co:-2
-Cp:6
-Cq:-6
-Cv:-6
-Cw:-3
-Cz:-1
-D-:-1
-D:18
-DA:19
-DD:18
-DO:-6
-DQ:8
-DS:10
+Cp:5
+Cq:-9
+Cr:1
+Ct:2
+Cv:-9
+Cw:-5
+Cz:-3
+D-:1
+D:17
+DA:20
+DD:9
+DO:-4
+DQ:11
+DS:5
 Db:11
-Di:7
-Dk:15
-Do:3
-Dp:15
-Dt:10
-Dw:2
-Dz:-4
-E-:-4
-E:13
-EA:2
-EC:5
-EE:-9
-EF:-6
-EH:14
-EN:4
-EO:5
-EP:-10
-EQ:8
-ER:14
-ES:1
-ET:12
-EV:15
-EW:7
-Ef:-10
-Eh:17
-Ei:8
-El:3
-Eo:-13
-Ep:6
-Eq:11
-Er:-5
-Et:-7
-Ev:-1
-Ew:-8
-Ez:5
+Di:3
+Dk:8
+Dp:7
+Dt:11
+Dw:1
+Dz:-1
+E:11
+EA:3
+EC:12
+EE:-6
+EF:-4
+EH:20
+EN:5
+EO:4
+EP:-7
+EQ:1
+ER:19
+ES:-1
+ET:4
+EV:13
+EW:9
+Ef:-11
+Eh:14
+Ei:3
+El:16
+Eo:-10
+Ep:-1
+Eq:7
+Er:-1
+Et:-8
+Ev:1
+Ew:-10
+Ez:6
 F-:-6
 F:-2
-FC:-4
-FD:3
-FE:3
-FL:-10
+FA:-1
+FC:-9
+FD:4
+FE:4
+FL:-6
 FM:-6
-FN:-13
-FO:-6
-FP:-3
-FS:-13
-FW:-12
-Fb:7
-Ff:1
-Fi:-11
+FN:-23
+FO:-9
+FP:-6
+FQ:6
+FS:-6
+FW:-14
+Fb:12
+Ff:7
+Fi:-10
 Fj:-5
 Fk:-3
-Fo:-7
-Fp:-6
-Fr:-7
-Fs:-8
-Ft:-9
-Fv:-4
-Fw:15
-Fy:6
-Fz:3
-G-:3
-G:-8
-GA:3
-GC:3
-GF:-8
-GG:6
-GL:11
-GM:-5
-GO:10
-GP:8
-GR:8
-GS:-12
-GW:8
-GY:-4
-Gb:2
-Gi:-2
-Gj:5
-Gl:-4
-Go:2
-Gp:9
+Fo:-3
+Fp:-8
+Fr:-2
+Fs:-12
+Ft:-10
+Fv:-6
+Fw:6
+Fy:5
+Fz:-3
+G-:9
+G:-2
+GA:4
+GC:-3
+GF:-7
+GG:5
+GL:10
+GM:-4
+GO:3
+GP:9
+GQ:4
+GR:11
+GS:-8
+GW:5
+GY:-7
+Gb:3
+Gi:-5
+Gj:6
+Gl:-7
+Go:4
+Gp:4
 Gr:-1
-Gt:-1
-Gw:4
-Gz:5
-H-:5
-H:13
-HA:14
-HE:-2
-HH:10
+Gt:3
+Gw:-5
+Gz:8
+H-:2
+H:11
+HA:15
+HE:3
+HH:8
 HM:1
 HN:-3
-HO:2
-HP:4
-HQ:3
-HS:6
-HT:15
-HV:8
-HW:8
-HY:8
-Hb:8
-Hf:1
-Hh:6
-Hi:-10
-Hj:-7
-Hn:4
-Ho:-7
-Hp:-5
-Hq:3
-Hr:6
+HP:5
+HQ:-6
+HS:7
+HT:17
+HV:4
+HW:12
+HY:10
+Hb:4
+Hh:12
+Hi:-12
+Hj:-10
+Hn:3
+Ho:-4
+Hp:-4
+Hq:11
+Hr:12
 Ht:-6
-Hw:-15
-Hz:6
-I-:1
-I:-6
-IA:-17
-IC:-3
-IO:-4
+Hw:-4
+Hz:15
+I:-9
+IA:-11
+IC:-4
+IO:1
 IP:-7
-IQ:-5
-IS:-3
-IW:-4
-Ib:-3
-If:-8
-Ii:-12
-Io:-6
-It:-14
-Iw:-5
-Iz:-6
-J-:7
-J:11
+IQ:-2
+IS:-4
+IW:-11
+Ib:-6
+If:-1
+Ii:-6
+Io:-3
+It:-7
+Iw:-7
+Iz:-3
+J-:12
+J:9
 JO:-6
-JP:4
-JS:-5
-Jo:3
-Jt:8
-Jz:7
-K-:4
-K:10
-KA:13
-KE:3
-KK:3
-KN:4
-KP:9
-KQ:6
-KT:7
+JP:8
+JS:-6
+Jo:1
+Jt:11
+Jz:4
+K-:7
+K:14
+KA:16
+KE:11
+KK:6
+KN:3
+KO:-3
+KP:11
+KQ:5
+KS:-6
+KT:8
 KV:6
 KW:-3
-Kb:19
-Kf:-7
-Kh:7
-Ko:-1
-Kp:16
-Kr:6
-Kt:3
-Kw:-7
-Kz:8
-L-:-15
-L:11
+Kb:11
+Kf:-11
+Kh:4
+Ki:-2
+Ko:-3
+Kp:18
+Kr:13
+Kt:5
+Kw:-11
+Kz:-1
+L-:-17
+L:12
 LA:4
-LG:1
-LN:-2
-LP:3
-LQ:-2
-LS:16
-LY:-7
-Lb:5
-Lf:11
-Lh:11
-Li:-6
-Lk:12
-Lp:13
-Lq:6
-Lr:12
+LG:-3
+LN:-8
+LO:-6
+LP:1
+LQ:-1
+LS:15
+LY:-5
+Lb:7
+Lh:12
+Li:-3
+Lk:9
+Lp:5
+Lq:7
+Lr:4
 Lt:2
-Lw:-8
-M-:-8
-M:-5
-MA:-15
-MC:-2
-MD:5
-ME:-9
-MF:-1
-MG:-5
-MH:-7
-MM:2
-MN:5
-MO:-3
-MP:-4
-MQ:-11
-MR:-2
+Lw:-7
+Lz:1
+M-:-11
+M:-4
+MA:-17
+MC:-9
+MD:9
+ME:-6
+MF:-2
+MG:-7
+MH:4
+MK:-3
+MN:-1
+MO:-2
+MP:-2
+MQ:-3
+MR:-5
 MS:-7
 MV:-3
-MW:-4
-Mb:4
-Md:2
-Mf:-9
-Mh:-7
-Mi:-8
-Mj:8
-Mk:-3
-Ml:-5
-Mo:-12
-Mp:-12
-Mq:2
-Mr:-3
-Mt:-3
-Mu:-17
-Mw:-1
-My:-3
-N-:-3
-N:-6
-NA:-12
-NC:-3
-ND:9
-NE:-10
+Mb:2
+Mf:-17
+Mh:-10
+Mi:-4
+Mj:4
+Mk:-5
+Ml:-8
+Mo:-8
+Mp:-9
+Mq:-2
+Mr:2
+Mt:-5
+Mu:-14
+Mv:3
+Mw:-9
+My:-1
+Mz:-2
+N-:5
+N:-5
+NA:-10
+NC:-7
+ND:7
+NE:-12
 NF:-4
-NG:1
-NH:-7
-NI:10
-NK:-9
-NL:-4
-NM:-8
+NG:-10
+NH:-11
+NI:6
+NK:-2
+NL:-1
+NM:-5
 NN:-11
-NO:-3
-NP:-1
-NQ:-5
-NR:-11
-NS:-13
-NV:-13
-NW:-18
-NY:-5
-Nb:-6
-Nd:6
+NO:-4
+NP:-4
+NR:-12
+NS:-17
+NV:-14
+NW:-14
+NY:-3
+Nb:-8
+Nd:4
 Nf:7
-Ng:6
+Ng:12
 Nh:-3
-Ni:-13
-Nj:9
+Ni:-16
+Nj:7
 Nk:-3
-Nl:3
-Nm:-10
-Nn:15
-No:-4
-Np:-1
-Nq:-4
-Nr:-14
-Ns:-10
-Nt:-5
-Nu:-6
-Nv:11
-Nw:-6
-Ny:-13
-Nz:5
-O-:2
-O:-2
-OA:-5
+Nl:5
+Nm:-7
+Nn:4
+No:-8
+Np:-3
+Nq:-9
+Nr:-11
+Ns:-12
+Nt:-3
+Nu:-5
+Nv:6
+Nw:-8
+Ny:-8
+Nz:1
+O-:-3
+O:1
+OA:-7
 OB:3
-OD:12
-OE:14
-OF:-3
-OG:-8
-OH:4
-OI:-11
-OJ:4
-OK:3
-OL:11
-OM:9
-ON:5
-OO:-2
-OP:8
-OQ:-7
-OR:-2
-OS:-3
-OT:16
+OC:-1
+OD:9
+OE:9
+OF:-8
+OG:-1
+OH:3
+OI:-10
+OJ:14
+OL:12
+OM:3
+ON:-1
+OP:9
+OQ:-2
+OR:2
+OS:-4
+OT:10
 OV:2
-OY:9
-Ob:10
-Od:7
-Of:4
-Og:3
-Oh:-1
-Oi:-5
+OW:-1
+OY:14
+Ob:8
+Od:10
+Of:5
+Og:4
+Oh:-3
+Oi:-3
 Oj:-1
-Ok:4
-Ol:8
-Om:-7
-On:-1
-Op:-6
-Oq:12
-Or:3
-Ot:5
-Ou:10
-Ov:-2
-Ow:-4
-Oz:3
-P-:9
-P:8
-PA:3
-PC:2
-PE:-7
-PG:5
-PH:11
-PJ:7
-PK:1
-PL:4
-PM:5
-PN:-8
-PO:9
-PP:2
-PQ:-3
-PR:9
-PS:1
-PT:14
-PV:15
-PW:7
-PY:-2
-Pb:-2
-Pf:1
-Ph:11
-Pi:12
-Pk:2
-Pl:11
-Pm:2
-Pn:4
+Ok:12
+Ol:5
+Om:-4
+On:-6
+Oo:1
+Op:-2
+Oq:14
+Or:2
+Ot:4
+Ou:14
+Ov:-8
+Ow:-7
+Oz:2
+P-:12
+P:6
+PA:1
+PC:-3
+PE:-5
+PF:6
+PG:6
+PH:13
+PI:-2
+PJ:12
+PL:2
+PM:8
+PN:-2
+PO:8
+PP:7
+PQ:-4
+PR:11
+PS:5
+PT:11
+PV:11
+PW:10
+PY:1
+Ph:9
+Pi:7
+Pj:2
+Pk:-4
+Pl:5
+Pm:-3
+Pn:7
 Po:3
-Pp:-6
-Pq:10
-Pr:5
-Pt:4
-Pu:13
-Pv:-5
+Pp:-3
+Pq:13
+Pr:4
+Pt:6
+Pu:11
+Pv:-3
 Pw:-11
-Py:-6
-Pz:1
-Q-:9
-Q:1
-QA:1
-QC:-4
-QD:-5
-QE:8
-QF:6
-QG:4
-QH:-3
+Py:-10
+Pz:4
+Q-:4
+Q:3
+QA:-1
+QC:-5
+QD:-1
+QE:5
+QF:10
+QG:9
+QH:-4
 QI:-3
-QK:-2
+QK:2
 QL:9
-QM:-11
-QN:-1
-QO:1
+QM:-12
+QN:5
+QO:-2
 QP:-8
-QQ:-9
-QR:-2
+QQ:-7
+QR:-5
 QS:-5
-QT:12
+QT:8
 QV:-7
-QW:2
-QY:-2
-Qb:1
-Qd:12
-Qf:-13
-Qg:2
-Qh:1
-Qi:1
-Qj:11
-Qk:2
-Ql:2
-Qm:6
-Qo:-4
-Qp:6
-Qq:-10
-Qr:13
-Qs:-14
-Qt:-1
-Qv:15
-Qw:4
-Qy:3
-Qz:-3
-R-:7
-R:13
-RA:-3
-RC:10
-RE:12
-RG:-3
-RL:11
-RN:5
-RP:6
-RS:23
-RV:13
-RW:12
-RY:5
-Rh:6
-Ri:-7
-Rk:16
-Rl:3
-Rm:-6
-Ro:1
-Rp:-6
-Rr:5
-Rt:6
-Rw:-7
-Rz:12
-S-:-2
-S:-3
-SA:-1
+QW:-5
+QY:-3
+Qb:4
+Qd:9
+Qf:-7
+Qg:5
+Qh:-1
+Qi:-5
+Qj:6
+Qk:-2
+Ql:6
+Qm:13
+Qo:-2
+Qp:1
+Qq:-8
+Qr:5
+Qs:-13
+Qt:-4
+Qu:3
+Qv:11
+Qw:8
+Qy:2
+Qz:-6
+R-:8
+R:11
+RA:-6
+RC:8
+RE:8
+RG:-1
+RL:5
+RN:6
+RO:1
+RP:11
+RQ:7
+RS:16
+RV:12
+RW:14
+RY:4
+Rh:10
+Ri:-5
+Rk:6
+Rl:4
+Rm:-5
+Rp:2
+Rr:7
+Rt:7
+Rw:-10
+Rz:10
+S-:2
+S:-1
 SC:-1
 SD:-1
 SE:5
-SF:-5
-SG:-3
-SH:-10
-SK:3
-SL:13
-SN:-1
+SF:-1
+SG:1
+SH:-7
+SK:4
+SL:6
+SM:1
+SN:5
 SO:-4
-SQ:-5
-SR:8
-SS:11
-SW:-4
+SP:-3
+SQ:-6
+SR:13
+SS:13
+SW:-3
 Sb:8
-Sf:-12
-Sh:-6
-Si:-1
-Sj:-7
-Sl:-4
-Sm:9
-So:5
-Sp:3
-Sr:6
-St:3
-Su:-2
+Sf:-9
+Sh:-8
+Sj:-5
+Sl:-8
+Sm:7
+Sp:4
+Sq:3
+Sr:10
+St:4
+Su:-6
 Sw:-7
-Sy:-3
-Sz:1
-T-:-6
-T:8
-TA:5
-TH:9
-TK:-4
-TO:8
-Th:18
-Ti:6
-To:4
-Tp:3
-Tq:16
-Tt:6
-V-:1
+Sy:-6
+Sz:-3
+T-:-4
+T:13
+TA:4
+TH:4
+TK:-8
+TO:16
+Th:12
+Ti:5
+To:5
+Tp:4
+Tq:5
+Tt:4
+V-:3
 V:-3
-VA:3
-VB:16
-VC:6
+VA:5
+VB:12
+VC:11
 VE:11
-VK:13
-VN:-4
-VO:5
-VP:11
-VS:-7
-VT:6
-VW:12
-Vf:-6
-Vi:6
-Vo:-13
-Vp:2
-Vq:15
-Vr:7
-Vw:-5
-Vz:10
-W-:3
-W:2
+VK:4
+VN:-1
+VO:3
+VP:19
+VS:4
+VT:4
+VW:19
+Vf:-7
+Vi:-1
+Vo:-17
+Vp:3
+Vq:6
+Vr:9
+Vz:7
+W-:6
+W:1
 WA:4
-WC:7
-WE:8
-WF:-9
-WG:1
-WH:4
-WK:6
-WM:-3
-WN:2
-WO:1
-WP:-1
-WR:19
-WS:3
-WT:8
-WV:-4
-WW:-9
-WY:10
-Wb:-10
-Wf:-7
-Wg:-6
-Wi:-4
-Wj:1
-Wk:2
-Wl:7
-Wm:4
-Wo:8
-Wp:-7
-Wq:-3
-Wr:-4
-Wt:-1
-Wv:4
+WC:12
+WE:6
+WF:-13
+WG:8
+WH:6
+WK:1
+WM:-8
+WN:1
+WO:3
+WR:18
+WS:5
+WT:11
+WV:2
+WW:-10
+WY:5
+Wb:-11
+Wf:-3
+Wg:-3
+Wh:1
+Wi:-2
+Wj:2
+Wk:-1
+Wl:8
+Wm:11
+Wo:1
+Wp:-4
+Wq:6
+Wr:-7
+Wt:-3
+Wv:6
 Ww:6
-Wz:3
-X:13
-XA:13
-Y-:-4
-Y:12
-YA:9
-YN:3
-YP:-4
-YQ:7
-YS:-6
-YW:11
-YY:4
-Yf:-6
-Yh:9
-Yi:3
+Wz:2
+X:11
+XA:11
+Y-:2
+Y:9
+YA:8
+YN:5
+YO:-2
+YP:-6
+YQ:6
+YS:-10
+YW:9
+YY:-3
+Yf:-5
+Yh:3
+Yi:2
 Yl:-4
-Yo:-4
-Yp:9
-Yr:9
-Yt:-8
-Yw:-3
-Yz:10
-any:-10
-b-:3
-b:5
-bA:11
-bE:8
-bG:5
-bK:9
-bN:12
-bO:1
-bP:-8
-bQ:2
-bR:3
+Yo:-2
+Yp:5
+Yr:12
+Yt:-4
+Yw:-5
+Yz:6
+any:-11
+b-:5
+b:9
+bA:10
+bE:14
+bG:8
+bK:5
+bN:8
+bO:-4
+bP:-6
+bR:4
 bS:11
-bW:6
+bW:2
 bb:-3
-bf:-6
-bh:3
-bi:14
-bj:-8
-bl:5
-bm:4
-bo:4
-bp:10
-bq:3
-br:19
-bw:-6
-bz:10
+bf:-4
+bh:6
+bi:9
+bj:-7
+bm:12
+bo:-1
+bp:15
+bq:6
+br:18
+bt:-5
+bw:-4
+bz:6
 d-:-4
-d:12
-dA:14
-dO:-3
+d:11
+dA:10
 dQ:-4
 di:4
-dt:-1
-dw:-13
-f-:10
-f:-8
-fA:-1
-fC:-18
-fE:-9
-fF:-6
-fG:-11
-fH:-3
-fI:10
-fK:-1
-fM:-9
-fN:-13
-fO:-2
-fQ:-8
-fR:1
-fS:-10
-fV:-8
-fW:-11
-fY:-6
-fb:7
-ff:-13
-fg:-9
-fh:4
-fi:5
-figures:-11
-fj:-4
-fl:-3
-fo:2
-fp:-9
-fq:-5
+dw:-6
+f-:4
+f:-9
+fA:3
+fC:-12
+fE:-12
+fF:-2
+fG:-8
+fH:-6
+fI:6
+fK:-2
+fM:-12
+fN:-11
+fP:-2
+fQ:-2
+fR:6
+fS:-13
+fV:-5
+fW:-13
+fY:-9
+fb:5
+ff:-14
+fg:-11
+fh:5
+fi:1
+figures:-10
+fj:-6
+fl:-2
+fo:6
+fp:-16
+fq:-3
 fr:-3
 fs:-6
-ft:-10
-fu:6
+ft:-2
+fu:3
 fv:-2
-fy:2
-fz:-3
+fw:2
+fy:-4
+fz:-1
 g-:2
-g:-1
-gE:-2
-gN:-3
-gO:-4
-gP:-12
-gW:8
-gf:1
-gg:-11
+gA:-2
+gE:-3
+gN:-4
+gO:-5
+gP:-4
+gW:7
+gf:-2
+gg:-9
 gl:-7
-gt:1
-h-:9
-h:15
-hA:5
-hC:3
-hE:-11
+go:4
+gt:4
+h-:7
+h:13
+hA:7
+hE:-10
 hF:-7
-hG:-8
-hH:-2
-hJ:9
-hK:-4
-hM:7
-hN:9
-hP:-1
-hQ:11
-hR:6
-hT:-7
-hW:8
-hb:16
-hf:-6
-hh:7
-hi:-4
-hj:-2
+hG:-10
+hH:-6
+hJ:11
+hK:-7
+hM:9
+hN:4
+hO:-1
+hP:2
+hQ:6
+hR:4
+hS:2
+hT:-8
+hW:4
+hb:3
+hf:-8
+hh:1
+hi:-3
+hj:-3
 hm:-3
-hn:4
-ho:-5
-hp:-3
-hr:4
-hu:3
+hn:2
+ho:-2
+hp:-6
+hq:2
+hr:3
+ht:3
+hu:4
 hw:-9
-hz:-5
-i-:-3
-iA:9
-iB:14
-iC:3
-iD:2
-iE:8
-iF:1
-iG:-6
-iJ:10
-iK:-4
-iL:2
-iM:-4
-iO:1
-iP:14
-iQ:6
-iR:11
+hz:-8
+i-:-4
+i:1
+iA:8
+iB:15
+iC:2
+iD:3
+iE:10
+iF:-7
+iG:-7
+iH:-8
+iI:-7
+iJ:13
+iK:1
+iL:-2
+iM:-6
+iN:-4
+iO:6
+iP:7
+iQ:1
+iR:16
 iS:-5
-iT:16
-iV:1
-iW:4
+iT:19
+iV:-3
 iY:10
-ib:10
-if:7
-ii:-8
-ij:-8
-ik:1
-il:-8
-io:1
-ip:-2
-iq:8
-it:-2
-iu:-8
-iv:-5
-iw:3
-iy:3
+ib:11
+if:9
+ih:2
+ii:-7
+ij:-6
+ik:-10
+il:-5
+im:4
+io:2
+ip:-6
+iq:10
+ir:2
+it:-5
+iu:-5
+iv:-6
+iw:-1
+iy:6
+iz:-3
 j-:-2
-j:-5
-jA:1
-jC:-9
-jE:-8
-jG:-6
-jH:10
-jK:-6
-jM:-11
-jN:-8
-jO:-2
-jP:-6
-jQ:-4
-jS:1
-jf:-6
-jh:-2
-ji:8
-jj:-1
-jm:11
-jo:6
-jp:1
-jr:17
-jt:2
-jw:-8
-jz:4
-k-:-3
-k:7
-kA:8
-kD:15
-kN:6
-kQ:26
-kW:-3
-kf:16
-ki:7
-ko:-1
-kr:11
-kt:4
-kw:13
-kz:4
-l-:10
+j:-7
+jA:10
+jC:-7
+jE:-11
+jF:5
+jG:-2
+jH:4
+jK:-5
+jM:-13
+jN:-6
+jP:-4
+jS:4
+jf:-10
+jh:-4
+jj:-7
+jm:5
+jo:5
+jq:1
+jr:14
+jt:-2
+jw:-18
+jz:-1
+k-:-8
+k:11
+kA:11
+kD:5
+kM:1
+kN:8
+kO:-1
+kQ:10
+kS:-3
+kW:1
+kf:11
+ki:5
+ko:-9
+kp:-4
+kr:7
+kt:6
+kw:3
+kz:7
+l-:8
 l:-1
-lA:-7
-lN:-6
-lO:7
-lP:4
-lQ:9
-lY:-8
-lf:-3
-lg:8
-lh:3
-li:-4
-lo:-5
+lA:-13
+lN:-5
+lO:6
+lP:5
+lQ:2
+lY:-3
+lf:-8
+lg:9
+lh:4
+li:-1
+lo:-10
 long:-13
-longer:-15
-lt:4
-lz:-4
+longer:-18
+lt:2
+lz:-1
 m-:-1
-m:4
-mA:2
-mE:13
-mG:-7
-mO:-2
-mP:9
-mS:14
-mY:-2
+m:5
+mE:9
+mG:-8
+mO:-1
+mP:6
+mS:16
+mY:4
 mf:3
-ml:7
-mm:-2
-mo:1
-mp:4
-mw:4
-mz:-1
-n-:9
-n:10
-nK:6
-nP:5
-nn:12
-no:-2
-nt:-2
-nw:-1
+mi:4
+ml:4
+mm:-5
+mp:12
+mt:-2
+mw:12
+mz:3
+n-:8
+n:13
+nK:7
+nO:-3
+nP:4
+nn:10
+no:-9
+nt:-6
 o-:2
-oA:3
-oB:16
+o:-1
+oA:2
+oB:5
 oC:-2
 oD:9
-oE:9
-oF:-8
-oG:6
-oK:22
-oL:12
-oM:5
-oN:12
-oO:9
-oP:15
-oQ:4
-oR:9
+oE:13
+oF:-9
+oG:3
+oH:6
+oI:-1
+oJ:3
+oK:17
+oL:10
+oM:9
+oN:5
+oO:6
+oP:17
+oQ:-6
+oR:3
 oS:3
-oV:8
-oW:2
-oY:-1
-ob:6
-of:3
-og:7
-oh:3
-oi:-5
-oj:-1
-ok:-7
-ol:7
-om:-5
+oT:1
+oV:10
+oW:-5
+oY:2
+ob:4
+of:7
+og:3
+oh:2
+oi:2
+oj:1
+ok:-6
+ol:1
+om:-4
 on:2
-oo:-5
-op:4
-oq:11
+op:-2
+oq:9
 or:-1
-os:1
-ou:6
-ov:-6
-ow:-10
+ot:-1
+ou:11
+ov:-7
+ow:-2
 oy:-7
-oz:11
-p-:-3
+oz:7
+p-:-4
 p:-2
-pA:4
-pB:5
-pC:3
-pE:-1
-pF:-4
-pG:1
-pH:-10
-pK:16
-pM:-3
+pA:2
+pB:10
+pC:4
+pE:-4
+pF:9
+pG:-6
+pH:-6
+pK:13
+pM:-13
 pN:4
-pO:17
-pP:8
-pQ:7
-pR:-5
-pS:8
-pV:1
-pW:11
-pY:8
+pO:13
+pP:5
+pQ:2
+pR:-1
+pS:15
+pV:5
+pW:6
+pY:9
 pb:8
 pf:-6
-pg:-5
-ph:2
-pi:5
+pg:1
+ph:-2
+pi:1
 pj:-6
-pl:14
+pl:19
+pm:-5
 po:1
-pp:10
-pq:2
-pr:8
-ps:11
-pt:-3
-pv:2
-pw:-3
-pz:-4
-q-:-12
-q:13
-qA:2
-qC:8
-qF:8
-qH:4
-qN:3
-qO:-6
-qP:-3
+pp:7
+pq:-4
+pr:12
+ps:7
+pt:-4
+pv:9
+pw:-5
+pz:2
+q-:-11
+q:10
+qA:4
+qC:11
+qF:14
+qH:10
+qN:11
+qO:-14
+qP:-5
 qQ:-8
-qS:-10
-qV:-9
-qW:-3
-qf:10
-qh:7
+qS:-15
+qV:-13
+qW:-1
+qf:7
+qh:14
 qi:2
-qj:3
-qo:-11
-qp:-14
-qq:-8
+qj:4
+qo:-14
+qp:-16
+qq:-5
 qr:-9
-qt:-7
-qw:-12
-qz:4
-r-:-1
-r:6
-rA:9
-rB:15
-rC:-11
-rD:14
-rE:2
-rH:-4
-rK:9
-rL:15
-rM:-1
-rO:4
-rP:-5
-rQ:-4
-rR:7
-rS:-11
-rT:8
-rV:16
-rW:3
-rY:1
-rb:-3
+qt:-3
+qw:-9
+qz:6
+r-:-3
+r:4
+rA:12
+rB:9
+rC:-16
+rD:13
+rE:5
+rG:-1
+rJ:4
+rK:8
+rL:17
+rM:4
+rN:-2
+rO:3
+rP:-6
+rQ:-5
+rR:10
+rS:-8
+rT:16
+rV:11
+rW:4
+rY:-2
+rb:5
 recipe:-15
 rf:-11
-rg:8
-ri:3
-rj:2
-rk:-8
-rl:2
-rm:6
-ro:1
-rp:7
-rq:9
-rs:-10
-rt:3
-ru:5
+rg:4
+rh:7
+ri:1
+rj:-1
+rk:-10
+rl:3
+rm:-1
+ro:5
+rp:6
+rq:4
+rr:-5
+rs:-1
+rt:2
+ru:7
 rv:-3
-rw:1
-ry:8
-rz:3
-s-:2
-s:-1
-sA:6
-sO:-1
-sf:-5
-sg:4
-short:-5
-si:-3
-so:-4
+rw:-7
+ry:9
+rz:4
+s-:3
+s:2
+sA:1
+sf:-4
+sg:6
+short:-3
+si:-1
+so:-6
 st:3
-sv:-11
-sw:-5
+sv:-8
+sw:-8
 t-:2
-t:-2
-tA:-2
-tB:5
-tC:4
-tD:10
-tE:1
-tG:4
-tH:3
-tI:11
+t:-3
+tB:7
+tC:2
+tD:11
+tE:-2
+tF:-3
+tG:-1
+tH:-4
+tI:7
 tJ:5
-tK:-1
-tL:-2
-tM:-5
-tN:1
-tO:5
-tP:3
-tQ:1
-tR:-3
-tS:2
-tV:-3
-tW:-7
-tY:2
-tb:-3
-td:9
-tf:-5
-tg:-8
+tK:-2
+tL:4
+tM:2
+tN:4
+tO:4
+tP:2
+tQ:-3
+tR:-1
+tS:1
+tT:-1
+tV:2
+tW:-6
+td:4
+tf:-6
+tg:-4
 th:12
 ti:-1
-tj:-3
-tl:5
+tj:-1
+tl:3
 tm:2
-tn:15
+tn:10
 to:2
-tp:4
+tp:5
 tq:3
 tr:3
-ts:-2
-tt:-4
-tu:14
-tv:-8
-tw:-9
-ty:-4
+ts:-3
+tt:-5
+tu:11
+tv:-4
+tw:-7
+ty:-17
 tz:6
 u-:10
 u:8
 uA:6
+uO:1
 uP:2
 uW:5
-ui:-7
-uo:5
-ut:3
-uw:1
-uz:-3
-v-:-11
-v:-1
-vA:5
-vN:-9
-vO:-6
-vP:-9
-vQ:4
-vS:-12
-vW:3
-vf:3
-vi:3
-vl:-18
-vo:14
-vp:5
-vr:-11
-vt:-3
-vv:7
-vw:-10
-vz:-1
+ui:-5
+uo:4
+ut:1
+uw:3
+uz:-8
+v-:-4
+v:1
+vA:-1
+vN:-10
+vO:-7
+vP:-7
+vQ:3
+vS:-4
+vW:5
+vf:2
+vi:-2
+vl:-13
+vo:6
+vp:4
+vr:-7
+vt:-2
+vv:-7
+vw:-3
+vz:9
 w-:-3
-w:-12
-wA:1
-wB:11
-wC:2
-wD:8
-wE:4
+w:-13
+wA:-2
+wB:10
+wD:11
+wE:5
 wF:3
-wH:-14
-wK:-5
-wM:-4
-wN:4
-wO:5
+wG:-2
+wH:-15
+wK:-9
+wM:-1
+wN:6
+wO:4
 wP:3
-wQ:-2
-wR:7
+wQ:3
+wR:5
 wS:-8
-wV:-5
-wW:7
-wY:-5
-wb:-4
-wd:3
-wf:4
+wV:2
+wW:5
+wY:-3
+wb:-6
+wd:1
+wf:7
 wh:-7
-whole H:6
-whole J:9
-whole K:13
-whole S:-5
-whole n:6
-whole p:-4
+whole H:2
+whole J:8
+whole K:12
+whole S:-7
+whole n:10
+whole p:-3
 whole recipe:-6
 wi:-3
 wj:-7
 wk:3
-wl:3
-wm:-8
-wo:-4
-wp:2
-wq:-13
-wt:-3
-wu:-8
-ww:2
-wy:-4
-wz:4
-y-:-14
-y:-2
-yA:-5
+wl:5
+wm:-7
+wo:-3
+wq:-1
+wr:-1
+wt:6
+wu:-2
+wy:-13
+wz:1
+y-:-8
+y:-4
+yA:-4
 yC:-6
-yE:4
-yP:-9
-yS:-5
-yg:-7
-yi:-7
-yo:-9
-yt:-11
-yw:-3
-yz:-13
-z-:-2
+yE:3
+yP:-7
+yS:-12
+yg:-4
+yo:-8
+yt:-13
+yz:-8
+z-:-1
 z:-1
-zA:-4
-zB:10
-zC:-14
-zD:-1
-zE:10
-zF:8
-zG:4
-zH:4
-zJ:5
-zK:-5
-zL:-4
-zM:-1
-zN:-6
-zO:6
-zP:-2
-zQ:4
+zA:-6
+zB:8
+zC:-17
+zD:-2
+zE:6
+zF:7
+zG:-4
+zH:11
+zJ:9
+zK:-4
+zL:1
+zN:1
+zO:4
+zP:-5
+zQ:8
 zR:8
-zS:-1
+zS:2
 zT:6
-zV:13
-zW:4
-zY:20
-zb:-10
+zV:9
+zW:-1
+zY:12
+zb:-4
 zd:3
 zf:-5
-zg:8
+zg:14
 zh:1
-zi:-3
+zi:-5
+zj:-5
 zk:-3
-zl:6
-zm:3
+zm:4
 zo:7
-zp:1
-zq:9
-zr:-1
-zs:3
-zt:-2
-zu:-7
-zv:1
-zw:2
-zy:-6
-zz:-1`;
+zp:3
+zq:8
+zr:-2
+zs:1
+zt:-1
+zu:-9
+zv:5
+zw:7
+zz:-3`;

@@ -45,7 +45,7 @@ describe('of texts that it has not learned from', () => {
   });
 
   test('hardly an ordinary post is taken for an accident', () => {
-    expect(unseen(({ set }) => /^blind-2\d$/.test(set)).needless).toBeLessThanOrEqual(0.01);
+    expect(unseen(({ set }) => /^blind-[23]\d$/.test(set)).needless).toBeLessThanOrEqual(0.01);
   });
 });
 

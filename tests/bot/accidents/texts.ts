@@ -11,6 +11,11 @@ export interface Told {
   readonly accident: boolean;
 }
 
+const ordinary = [
+  ...sets,
+  ...['questions', 'questions-2', 'questions-3', 'everyday', 'blind-7-questions', 'heat-questions', 'heat-2'],
+];
+
 const folder = new URL('.', import.meta.url);
 
 /** Those written about accidents, or near them. */
@@ -22,8 +27,8 @@ export const accidentTexts: readonly Told[] = readdirSync(folder)
     return told.map((one) => ({ ...one, set: name.replace('.json', '') }));
   });
 
-/** Ordinary posts; one whose verdict leaves both open teaches nothing. */
-export const postTexts: readonly Told[] = sets.flatMap((set) =>
+/** Ordinary posts and questions; one whose verdict leaves both open teaches nothing. */
+export const postTexts: readonly Told[] = ordinary.flatMap((set) =>
   posts(set).flatMap(({ text, expect }) => {
     const all = 'anyOf' in expect ? expect.anyOf : [expect];
     const verdicts = new Set(all.map(({ command }) => command === 'safety'));
