@@ -1,3904 +1,3892 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-3
- ab:-12
+export const weights = ` a:-5
+ ab:-11
  aber:5
- abgekriegt:9
- abgewischt:11
- about:2
- above:20
+ abgekriegt:13
+ abgewischt:10
+ about:6
+ above:3
  abt:-7
- abuela:-8
- accident:14
- accidental:4
- accord:-7
- account:-8
- aceit:-3
- aceite:-2
+ abuela:-9
+ accident:13
+ accidental:5
+ accord:-4
+ account:-3
  acid:5
- acros:-2
- activat:-5
- actual:-1
- add:-11
- added:-1
- adult:-8
- advance:-10
- advice:-3
- afraid:-11
+ acros:-1
+ activat:-7
+ actual:-3
+ add:-13
+ added:-2
+ adult:-5
+ advance:-7
+ advice:-7
+ afraid:-7
  after:8
- afternoon:3
- afterward:-11
+ afternoon:6
+ afterward:-13
  again:-16
- against:-4
+ against:-6
  age:-8
  ages:-6
- ago:11
- agre:-3
- agree:-4
- agua:1
- ahead:-10
- ahora:10
- ai:12
- aid:10
- air:-12
+ ago:15
+ agree:-5
+ agua:-2
+ ahead:-3
+ ahora:14
+ ai:14
+ aid:9
+ air:-9
  al:5
- alarm:-10
- alcohol:-1
- alkali:-9
- all:-4
- allergic:-8
- alles:-8
- allotment:-3
- allow:-4
- almond:-5
- almost:-9
- aloe:-15
- along:8
- already:3
- alright:-12
- also:3
- alter:-10
- although:2
- altogether:-11
- alu:-14
- aluminium:-13
- alway:-7
- am:6
- amber:-6
- american:-5
- ammonia:6
- among:3
- amount:-15
+ alarm:-7
+ alkali:-7
+ all:-5
+ allergic:-4
+ alles:-5
+ allotment:-9
+ allow:-5
+ almond:-9
+ almost:-8
+ aloe:-6
+ alone:-7
+ along:9
+ already:-1
+ alright:-11
+ also:2
+ alter:-4
+ altogether:-12
+ alu:-12
+ aluminium:-11
+ alway:-4
+ am:3
+ amber:-9
+ american:-3
+ ammonia:9
+ among:4
+ amount:-8
  ampolla:11
- an:-8
+ an:-7
  and:2
  animal:-4
  ankle:11
- anos:-10
- another:-7
- anruhren:4
- ans:3
- answer:-11
- antes:-13
- any:-6
- anybody:3
- anyhow:-3
- anyone:-7
- anyth:-12
- anyway:-5
- anywhere:-11
- app:-9
- apple:-1
- applesauce:-4
+ anos:-7
+ another:-12
+ anruhren:2
+ ans:5
+ answer:-15
+ antes:-6
+ any:-11
+ anyhow:-9
+ anyone:-9
+ anyth:-7
+ anyway:-3
+ anywhere:-9
+ apart:-3
+ app:-12
+ apple:-5
+ applesauce:-11
  appointment:-3
- apres:5
- apricot:-8
- apron:-15
- arde:7
- are:4
- arent:-3
- argan:-8
- arithmetic:-6
- arm:-6
+ apricot:-3
+ april:-3
+ apron:-10
+ arde:11
+ are:2
+ arent:-6
+ argan:-5
+ arithmetic:-4
+ arm:-7
  armpit:-3
- arms:-9
- around:5
+ arms:-6
+ around:6
+ arriv:-3
  as:-6
  ash:-4
- ashes:-9
- aside:-3
+ ashes:-11
+ aside:-4
  ask:-5
- asked:-2
- asks:-3
- asleep:-1
- asthma:4
- at:-9
- ate:-2
+ asked:-12
+ asks:-1
+ asthma:1
+ at:-8
+ ate:-1
  attempt:-3
- attic:-13
- atznatron:8
- au:-1
- auf:-10
- auge:8
- augen:-6
- august:-9
- aunt:-16
- autumn:-5
- aux:-6
- avale:4
- avant:-1
- avec:10
- avocado:-7
- avoid:-14
- awake:-3
- awful:12
- b:-11
- babassu:-10
- baby:-2
- babys:4
- back:-1
- background:-4
- backside:4
- bad:3
- badly:4
- bag:-5
- bags:-7
+ attic:-7
+ atznatron:13
+ au:-3
+ auf:-13
+ auge:10
+ augen:-5
+ august:-13
+ aunt:-8
+ aus:3
+ autumn:-8
+ aux:-5
+ avale:6
+ avant:-4
+ avec:2
+ avocado:-9
+ avoid:-9
+ awake:-5
+ away:4
+ awful:6
+ b:-7
+ babassu:-3
+ baby:1
+ back:-4
+ background:-3
+ backside:-3
+ bad:-2
+ badly:1
+ bag:1
+ bags:-8
  bain:-3
  bak:-2
- balanc:12
- balance:-4
- balcony:-7
+ bakery:-3
+ balanc:6
+ balance:-5
+ balcony:-4
  bald:-4
- ball:3
- balls:6
- balm:-12
- band:-1
- bang:10
- bar:-9
- bare:9
- barefoot:9
- bark:9
- barn:-1
- bars:-9
+ ball:7
+ balls:4
+ balm:-17
+ band:-7
+ bang:5
+ bar:-8
+ bare:11
+ barefoot:8
+ bark:10
+ barn:-6
+ bars:-13
  base:-5
- batch:-4
+ batch:-3
  bath:-4
- bathroom:8
- batter:1
- battery:-6
- bay:-4
- bc:4
- be:-3
- bead:3
- beads:12
- beagle:4
- beak:5
- beaker:6
+ bathroom:7
+ batter:-4
+ battery:-8
+ bay:-6
+ bc:10
+ be:-1
+ beads:9
+ beagle:8
+ beak:4
+ beaker:9
  bear:-3
- beard:4
- beat:-4
- bebe:4
- became:7
- because:-6
- become:-4
- bed:8
- bedtime:-8
- beef:-3
- been:21
- beer:-9
- bees:-4
- beeswax:-12
- before:-5
+ beard:7
+ bebe:2
+ became:1
+ because:1
+ become:-7
+ bed:12
+ bedroom:-1
+ bedtime:-4
+ been:22
+ beer:-5
+ bees:-8
+ beeswax:-10
+ before:-4
  beforehand:-6
- began:-3
+ began:15
  begin:-9
- beginner:-6
+ beginner:-8
  begun:-6
- behind:9
- bei:-6
- bekommen:14
- believe:-14
- belly:7
- below:-11
- bench:3
- bend:-4
- bent:4
- beside:-7
- best:-1
- bet:-17
- better:-16
- between:-4
- bevel:-4
- bien:11
- big:-6
- bill:6
- bin:-3
+ behind:5
+ bei:-5
+ beim:1
+ being:-2
+ bekommen:13
+ believe:-4
+ belly:12
+ belong:-10
+ below:-9
+ bench:6
+ bend:-3
+ bent:7
+ besid:-4
+ beside:-6
+ best:-5
+ bet:-12
+ better:-12
+ between:-5
+ bevel:-9
+ bien:14
+ big:-5
+ bigger:-3
+ bill:-3
  birch:-11
- birds:-1
- birthday:-10
- bis:-7
- biscuit:8
- bit:1
- bite:9
- bites:7
- bits:5
- bitten:3
- black:-15
- blanc:8
- blanca:-3
- blanco:-4
- blanket:-12
- bleach:-3
- bleed:2
- blend:1
- blender:-7
- blew:8
- blind:12
- blink:12
- blister:8
- blob:4
+ birds:-5
+ birthday:-11
+ bis:-4
+ biscuit:-2
+ bite:-3
+ bites:4
+ bits:7
+ black:-16
+ blanc:7
+ blanca:-6
+ blanco:-3
+ blanket:-10
+ bleach:-1
+ bleed:-1
+ blend:5
+ blender:-6
+ blew:5
+ blind:8
+ blink:11
+ blister:7
+ blob:3
  block:-10
- blog:-10
- blood:8
- blouse:10
- blue:8
- blurry:5
- board:1
- boil:4
- boiler:-7
+ blog:-5
+ blood:6
+ bloodshot:-1
+ blouse:7
+ blue:-1
+ blurry:15
+ board:-6
+ boil:1
+ boiler:-8
  bol:-4
- bone:7
- bonjour:-3
- book:-11
- booklet:-3
- books:-10
- boot:-4
- boots:-7
- bor:7
- borax:-7
- bord:-5
- boss:6
- both:6
- bother:10
- bottl:-9
- bottle:1
- bottom:-6
- bouche:10
- bought:-18
- bounc:8
- bowl:11
- bowls:12
- box:-14
- boxes:-3
- boy:7
- boys:5
- bra:6
- bran:-14
- brand:-9
- bras:4
- brave:7
- brazo:15
- bread:6
- break:-8
- breakfast:-4
- breastbone:11
- breath:11
- breathe:16
- brennt:2
- brick:-12
- brine:9
- broke:6
- broken:7
- broom:6
+ bone:4
+ book:-5
+ booklet:-4
+ boot:4
+ boots:-4
+ bor:9
+ borax:-6
+ bord:-4
+ boss:4
+ both:2
+ bother:9
+ bottl:-5
+ bottle:4
+ bottom:-13
+ bouche:17
+ bought:-15
+ bounc:11
+ bowl:10
+ bowls:3
+ box:-11
+ boxes:-4
+ boy:6
+ bra:10
+ bran:-8
+ brand:-6
+ bras:18
+ brave:-3
+ brazo:10
+ bread:7
+ break:-9
+ breakfast:8
+ breastbone:12
+ breath:18
+ breathe:12
+ brick:-9
+ bright:8
+ brine:1
+ bring:-1
+ broke:-3
+ broken:4
+ broom:8
  brother:1
- brought:-1
- brown:12
- brule:-7
- brulure:7
+ brought:3
+ brown:15
+ brule:-6
+ brulure:9
  brush:-6
- bu:8
- bubbl:-1
- bubble:6
- bucket:9
- budget:-2
- built:-7
- bumps:8
- burbuja:-3
- burn:8
- burnin:10
- burns:4
- burnt:-4
- burp:14
- burst:8
- bus:-8
+ bu:4
+ bubbl:-8
+ bubble:9
+ bucket:6
+ budget:-1
+ built:-6
+ bumps:7
+ burbuja:-5
+ burn:6
+ burnin:6
+ burns:3
+ burnt:-5
+ burp:10
+ burst:9
+ bus:-10
  but:-3
- butcher:-8
- butt:4
- butter:-14
- button:-8
- buy:-20
- by:-10
- c:-15
- cage:11
+ butcher:-12
+ butt:7
+ butter:-6
+ button:-5
+ buy:-17
+ by:-6
+ c:-13
+ ca:-1
+ cacao:-3
+ cage:7
  cakes:-3
- calculator:-15
- calendar:-3
- calendula:-9
- caliente:9
- call:-2
+ calculator:-12
+ calendula:-10
+ caliente:15
  calls:5
- calm:6
- came:-5
- camp:-6
- can:-16
- candl:4
- candle:-12
- canister:-3
- cannot:-6
- canola:-6
- cant:9
- cap:6
- car:-1
- cara:-1
- caramel:-10
- card:-16
- cardboard:3
- care:-8
- careful:-15
- caretaker:-7
- carpet:-6
+ calm:7
+ came:-4
+ camp:-11
+ can:-7
+ candl:-3
+ candle:-10
+ canister:-7
+ cannot:-1
+ canola:-4
+ cant:11
+ cap:9
+ cara:6
+ caramel:-4
+ card:-13
+ cardboard:-1
+ care:-7
+ careful:-12
+ caretaker:-6
+ carpet:-4
  carri:4
- carrot:4
- carton:-3
+ carrot:-15
+ carry:-5
+ carton:8
  case:-5
- caster:-3
- castile:-7
- castor:-24
- cat:2
- catch:-9
- cats:-2
+ caster:-4
+ castile:-8
+ castor:-20
+ cat:-3
+ catch:-2
  cattle:-1
- cause:12
- caustic:13
- caustica:15
- caustique:12
- caviti:-1
+ caught:3
+ cause:9
+ caustic:11
+ caustica:12
+ caustique:14
+ caviti:-4
  cayo:2
- ce:8
- cedarwood:-1
- cellar:-6
- chair:-3
- chalk:-13
+ ce:-4
+ cedar:3
+ cellar:-11
+ centre:-8
+ chair:-4
+ chalk:-8
  chang:4
- change:7
- charcoal:-13
- charg:-3
+ change:4
+ charcoal:-7
+ charg:-5
  chart:-4
- chat:11
- cheap:-7
- check:-8
- cheek:23
- cheese:5
+ chat:8
+ cheap:-5
+ check:-6
+ cheek:12
+ cheese:11
  chemical:8
- chemistry:-12
- chest:23
+ chemist:-5
+ chemistry:-11
+ chest:12
+ chew:-3
  chicken:5
- chien:5
- child:6
- children:-13
- chill:-8
- chin:3
- chips:-7
- chocolat:-8
- chocolate:-4
- choir:-5
- chok:-4
- christma:-13
- chunk:4
- cinnamon:5
- circle:5
- citrate:-5
- citronella:-9
- claim:-8
+ chien:3
+ child:5
+ children:-17
+ chill:-6
+ chips:-11
+ chocolat:-9
+ chocolate:-7
+ choir:-6
+ chok:-6
+ christma:-11
+ chunk:14
+ church:-4
+ cinnamon:8
+ citrate:-3
+ citric:-6
+ citronella:-6
+ claim:-7
  clarity:-3
- class:-8
- clay:-6
- clean:-9
- cleaner:5
- clear:7
- clever:10
- climb:3
- cling:8
- clock:-9
- clos:13
- close:5
+ class:-9
+ clay:-12
+ clean:-6
+ cleaner:-1
+ clear:-3
+ clever:7
+ climb:4
+ cling:2
+ clock:-8
+ clos:8
+ close:4
  cloth:-5
- cloud:5
- cloudy:-8
+ cloud:7
+ cloudy:-12
  clove:9
- club:-3
- clump:-10
- cm:-10
- co:-8
- coarse:-9
- coat:-7
- cocnut:-3
- coco:-21
- cocoa:-5
- cocoanut:-7
- coconut:-1
- coffee:-2
- coin:11
- cold:-11
- collar:6
- collarbone:7
- colleague:3
- collect:-8
+ club:-1
+ clump:-11
+ cm:-18
+ co:-7
+ coarse:-7
+ coat:-6
+ coats:-3
+ cocnut:-4
+ coco:-20
+ cocoa:-3
+ cocoanut:-5
+ coconut:-2
+ coffee:2
+ coin:5
+ cold:-12
+ collar:13
+ collarbone:8
+ colleague:6
+ collect:-4
+ colloidal:-5
  color:-3
  colour:-9
- column:-7
- com:7
- comb:5
+ column:-6
+ comb:11
  combien:-11
- combin:-8
- combine:-7
- come:1
- comes:-8
- comma:-3
- comme:3
- comment:-13
- como:-1
+ combin:-3
+ combine:-8
+ come:3
+ comes:-9
+ comma:3
+ comment:-14
+ como:2
  compar:-3
  complain:-5
- con:8
- concentration:-18
- concrete:-6
- confession:-8
+ con:6
+ concentration:-14
+ concrete:-8
+ confession:-6
  confirm:-5
- contact:7
- container:4
- cook:-14
- cooker:-7
- cookie:-3
- cooks:-6
- cool:-17
- cools:-3
- copi:-13
+ contact:4
+ container:3
+ cook:-1
+ cooker:-3
+ cookery:-3
+ cookie:4
+ cooks:-4
+ cool:-13
+ cools:-8
+ copi:-8
  copper:-6
- copy:-8
- corner:-5
- correct:-18
- cost:-5
+ copy:-11
+ corner:-1
+ correct:-10
+ cost:-7
  costs:-14
- cotton:-12
- cough:8
- could:7
- couldnt:-5
- coule:15
- couleur:6
+ cotton:-5
+ cough:5
+ could:4
+ couldnt:-10
+ coule:17
+ couleur:7
  council:-3
- count:-13
+ count:-10
+ counter:-1
  coup:4
- couple:-8
- course:-10
- cousin:-12
- cover:4
- cow:-5
- cpop:-4
- crack:5
- crater:6
- crawl:1
- crazy:7
- cream:-2
+ couple:-4
+ course:-5
+ cousin:-8
+ cover:3
+ cow:-6
+ cpop:-6
+ crack:8
+ crater:14
+ crawl:3
+ crazy:6
+ cream:-3
  creamy:-4
- cried:-3
- crock:-2
- cross:-8
- crudo:10
- crumb:3
- crush:-1
- cry:9
- crystal:-3
- cuanta:-17
- cube:15
- cubes:-6
+ cried:-12
+ crock:-7
+ crockpot:3
+ cross:-6
+ crudo:6
+ crumb:-8
+ crumbl:-1
+ cry:3
+ crystal:-8
+ cuanta:-15
+ cube:14
+ cubes:3
  cucumber:-3
- cuff:6
- cup:1
- cupboard:-4
+ cuff:8
+ cup:5
+ cupboard:-6
  cupcake:-3
- cupful:-2
- cups:-13
- cur:-8
- cure:-21
- cured:6
- cures:-4
- curiou:-10
+ cupful:5
+ cups:-15
+ cur:-10
+ cure:-9
+ cured:4
+ cures:-8
+ curiou:-7
  custard:-2
- customer:-1
- cut:4
- cuts:8
- cutt:-7
- cutter:-7
- d:-14
- da:-8
- dabb:7
- dad:5
+ cut:3
+ cuts:7
+ cutt:-10
+ cutter:-10
+ d:-4
+ da:-5
+ dabb:3
+ dad:8
  dag:-17
- damit:-9
- damp:10
- dangerou:-3
+ damit:-8
+ damp:4
+ dangerou:-5
  dans:11
- dare:-9
- darf:-9
- dark:4
- das:-4
- date:-10
- daughter:-1
- day:-3
+ dare:-4
+ darf:-6
+ dark:3
+ das:-1
+ date:-8
+ daughter:3
+ day:-2
  days:-1
- de:-1
- dead:-7
- deal:9
- dear:-5
- decant:3
+ de:2
+ dead:-10
+ dear:-4
+ decant:12
  decent:-8
- decid:-6
- decimal:-7
- dedo:14
+ decid:-2
+ decimal:-14
+ dedo:13
  deep:13
- degre:2
- deja:-2
- del:18
- dem:3
- dementia:4
- den:2
- dent:2
- dentist:-3
- dentro:8
- depui:11
- der:-5
+ degre:-2
+ deja:-6
+ del:15
+ dem:6
+ dementia:7
+ den:-1
+ dent:4
+ dentist:1
+ dentro:3
+ depui:9
+ der:-6
  derramo:-8
- des:4
- desde:11
- despu:22
+ des:7
+ desde:17
+ despu:18
  dessu:2
- di:8
+ di:6
  dias:6
- dice:13
- dictat:-5
- did:-8
- didnt:8
- die:3
- died:-12
+ dice:5
+ dictat:2
+ did:-11
+ didnt:6
+ die:4
+ died:-8
  difference:-7
- different:-5
- dilut:-3
- dilute:-2
- dilution:-7
+ different:-6
+ diffuser:11
+ dilut:2
+ dilute:-3
+ dilution:-3
  dinner:-3
- dipp:9
- discount:-16
- dish:-3
- dispenser:-8
- dissolv:-5
- dissolve:-16
- distill:-13
+ dipp:11
+ discount:-15
+ dish:-11
+ dispenser:-6
+ dissolv:-8
+ dissolve:-5
+ distill:-7
  dizzy:13
- doctor:4
- does:-8
+ do:2
+ doctor:3
+ does:-10
  doesnt:-3
- dog:4
- dogs:-11
- doigt:-1
- doing:-10
- done:-6
- dont:-4
- door:-5
- doors:-7
- dos:13
- dots:10
- double:-8
- doubt:-3
- dough:4
- doux:-5
+ dogs:-16
+ doigt:2
+ doing:-4
+ done:-5
+ dont:-5
+ door:-6
+ doors:-10
+ dos:15
+ dots:8
+ double:-13
+ dough:6
+ doux:-4
  dozen:-1
- draft:-5
- dragon:-9
- drain:-5
- drainpipe:-11
- drama:2
- drank:7
- drauf:3
- draw:-3
+ draft:-12
+ dragon:-5
+ drain:2
+ drainpipe:-9
+ drama:-6
+ drank:6
+ draw:-2
  drawer:-2
- draws:-5
- dream:8
- drei:17
- drew:-9
- dribbl:-2
- dried:2
- dries:-6
- drin:5
- drink:6
- drip:12
- dripp:4
- drips:1
- driv:2
- drool:9
+ draws:-4
+ dream:6
+ drei:13
+ drew:-6
+ dribbl:5
+ dried:-2
+ dries:-4
+ drin:3
+ drink:5
+ drip:16
+ dripp:3
+ drips:6
+ driv:-3
+ drool:7
  drop:8
- droplet:6
- dropp:14
- drops:-5
- drum:-3
- drunk:6
- dry:-12
+ droplet:3
+ dropp:5
+ drops:-9
+ drum:-7
+ drunk:8
+ dry:-16
  du:1
- dual:-3
- duck:-10
- due:-5
- duele:14
- duft:-4
- dug:11
- dump:2
- dunk:8
- dur:-8
- durch:-2
- dust:4
- dye:-8
- e:-2
- each:-12
- ear:5
- early:-12
- ears:-6
+ duck:-12
+ due:-7
+ duele:13
+ duft:-2
+ dug:14
+ dump:-3
+ dunk:12
+ dur:-9
+ durch:5
+ dust:2
+ dye:-2
+ e:3
+ each:-13
+ ear:7
+ early:-6
+ ears:-7
  easier:-3
- easter:-6
- easy:-9
- eat:7
- eaten:6
- eats:-14
- eau:2
- eczema:-13
- edge:11
- edges:3
+ easter:-10
+ easy:-7
+ eat:13
+ eaten:9
+ eats:-11
+ eau:3
+ eczema:-16
+ edge:6
+ edges:-11
  edit:7
- egg:-6
- eight:5
+ eight:2
  eighty:-7
- ein:4
+ ein:2
  eine:5
- einen:-9
- eingeatmet:12
+ einen:-7
+ eingeatmet:15
  either:-7
- el:9
+ el:7
  elbow:-3
- eleven:6
- elle:1
- else:-8
- embarrass:2
- emergency:14
- empty:1
+ eleven:11
+ else:-7
+ embarrass:3
+ emergency:11
+ empty:3
  emulsion:5
+ en:-1
  enamel:-11
- encima:13
- end:-13
- ended:-6
- ends:11
- enfant:-7
- english:-6
- enough:-20
- entire:-4
- envelope:-3
- eo:-4
- er:-6
+ encima:6
+ end:-8
+ ended:-9
+ ends:2
+ enfant:-9
+ enough:-18
+ entire:-3
+ envelope:-8
+ eo:-6
+ equal:-1
+ er:-3
  error:4
- erst:19
- erupt:13
- es:-10
- essential:-15
- essentielle:-1
- est:10
+ erst:11
+ erupt:12
+ es:-7
+ essential:-7
+ essentielle:-3
+ essig:1
+ est:4
  esta:-6
- et:4
- eucalyptu:4
+ et:6
+ ethanol:-3
+ eucalyptu:8
+ euro:-3
  euros:-3
- even:-8
- evening:-10
- ever:-11
- every:-20
- everybody:-10
+ even:-5
+ evening:-9
+ ever:-4
+ every:-21
+ everybody:-9
  everyday:-6
  everyone:-4
- everyth:-4
- everywhere:-3
- exact:-5
- except:-6
- excuse:-6
- expect:3
- explain:-11
- explod:7
- export:-7
- extra:-8
- eye:19
- eyeball:-8
+ everyth:-5
+ everywhere:-4
+ exact:-8
+ except:-10
+ excuse:3
+ expect:7
+ explain:-12
+ explod:4
+ export:-6
+ extra:-10
+ eye:16
+ eyeball:-10
  eyebrow:7
- eyelid:22
- eyewash:-12
- f:-4
- face:-4
- faceful:10
- fade:-5
+ eyelid:10
+ eyes:2
+ eyewash:-11
+ f:-8
+ face:-6
+ faceful:13
+ fade:-6
  fail:-11
- faint:-1
- fair:-2
+ faint:2
+ fair:-1
  faire:1
- fait:13
+ fait:20
  fall:-1
- false:-11
- fami:-7
- fan:-9
- fancy:-3
- far:-12
- farm:-10
- fast:10
- faster:-4
- fat:-22
- father:-5
- fats:-14
- fault:-5
- faut:-12
- favourite:-5
- february:-6
- fed:-11
- feed:-1
- feel:9
+ false:-12
+ fami:-4
+ fan:-10
+ far:-11
+ farm:-7
+ fast:8
+ faster:-7
+ fat:-19
+ father:-6
+ fats:-11
+ fault:-13
+ faut:-13
+ favour:-3
+ favourite:-10
+ fed:-13
+ feed:4
+ feel:11
  feels:-3
- feet:-2
- fell:9
- felt:15
- fence:5
- fetch:-4
- few:-5
+ feet:2
+ fell:5
+ felt:8
+ fence:3
+ fetch:-3
+ few:-4
  field:-3
- fifteen:-8
- fifth:-4
- fifty:-1
- figur:-4
- figure:-5
- file:-4
- fill:-13
- fille:17
- fills:-5
- film:-11
- fils:11
- filter:-7
+ fifteen:-6
+ fifth:-6
+ fifty:3
+ figur:-5
+ figure:-3
+ file:-3
+ fill:-5
+ fille:14
+ fills:-6
+ fils:16
+ filter:-8
  fin:-6
- final:-8
- find:-3
- finds:-8
- fine:-11
- finer:-7
+ final:-7
+ find:-7
+ finds:-11
+ fine:-14
+ finer:-4
  finger:9
- fingernail:13
- fingertip:16
- finish:8
- fir:-1
- fire:4
- firm:-11
- first:-1
- fish:4
- fist:10
- fit:-2
+ fingernail:8
+ fingertip:13
+ finish:3
+ fire:8
+ firm:-10
+ first:-3
+ fish:12
+ fist:14
+ fit:-4
  fits:-11
- five:2
- fizz:7
- fl:-10
- flak:-3
- flake:14
- flaky:-6
+ five:-1
+ fizz:4
+ fl:-8
+ flak:-1
+ flake:11
+ flaky:-3
  flame:-5
- flannel:10
- flar:5
+ flannel:-2
+ flar:9
  flash:-6
- flat:-8
- flatmate:6
- flea:-2
- fleck:5
- flew:3
- flick:17
- float:-9
- floor:3
- floral:-4
- flour:4
- flu:-3
- fluid:-4
+ flat:7
+ flatmate:16
+ flea:-3
+ fleck:3
+ flew:10
+ flick:9
+ float:-8
+ floral:-5
+ flour:-4
+ flower:1
+ fluid:-5
  flung:-3
- flush:7
- fly:6
- foam:1
- fog:-10
+ flush:9
+ fly:12
+ fog:-9
  fogg:11
- foggy:10
- fold:-3
- folks:-3
+ foggy:3
+ fold:-1
  follow:-3
- fond:-1
- food:-5
+ fond:-3
+ food:-9
  fool:6
- foot:-2
- for:-4
+ foot:-3
+ for:-3
  forearm:12
- forehead:19
- forget:-3
- forgive:-3
- forgot:3
- forgotten:-13
- fork:2
- form:-8
- fortnight:-4
- forty:-1
- forum:-9
- forward:3
- found:7
- four:4
- fourteen:-6
- fragrance:-6
- frais:14
- free:-11
- freez:1
+ forehead:13
+ forget:-7
+ forgive:-7
+ forgot:1
+ forgotten:-15
+ fork:-3
+ form:-13
+ fortnight:-8
+ forty:-7
+ forum:-6
+ forward:9
+ found:2
+ four:3
+ fourteen:3
+ frais:6
+ free:-12
+ freez:13
  freezer:-4
- fresh:6
- friday:4
- fridge:-11
- friend:-4
+ fresh:8
+ friday:3
+ fridge:-10
+ friend:-5
  from:-3
- front:-7
- frost:-4
- frotte:9
- froze:-5
- frozen:-2
- fry:-9
- fudge:12
- full:1
+ front:-8
+ frotte:12
+ froze:-8
+ frozen:-8
+ fry:-8
+ fudge:4
+ full:-2
  fully:-6
- fume:-15
- fumes:1
- fun:-3
- funny:-4
- fur:3
- further:-3
- fuss:17
+ fume:-10
+ fun:-2
+ funny:-3
+ fur:2
+ further:-5
+ fuss:14
  g:-23
- gallon:-6
- gant:6
- gants:-8
- ganz:3
- gap:7
- garage:-7
- garden:-16
- gardener:-6
- garganta:11
- gata:13
- gate:-8
- gauntlet:1
- gave:-1
- gebissen:6
- gefasst:8
- gekippt:4
- gel:-10
- gelaufen:17
- gell:-12
- gentle:-5
+ gallon:-7
+ gant:5
+ gants:-10
+ ganz:-4
+ gap:3
+ garage:-2
+ garden:-10
+ gardener:-3
+ garganta:5
+ gas:-4
+ gata:9
+ gate:-5
+ gauntlet:-1
+ gave:-9
+ gebissen:10
+ gefasst:14
+ gekippt:13
+ gel:-5
+ gelaufen:16
+ gell:-14
+ gentle:-3
  gentleman:3
- gerade:-7
+ gerade:-6
  gesicht:8
- gespritzt:2
+ gespritzt:1
  gestern:9
  get:-12
- getrunken:13
- gets:-6
- gett:-14
+ getrunken:14
+ gets:-8
+ gett:-12
  gicle:-2
- girasol:-3
- girl:3
+ girl:4
  girls:4
- giv:7
- give:-8
- gives:-3
- glass:6
- glassy:-7
- glossy:-11
- glov:-3
+ giv:5
+ give:-2
+ given:-2
+ glass:4
+ glassy:-3
+ glossy:-9
+ glov:-1
  glove:5
- glued:13
- glycerin:5
- glycerine:-7
- gms:-12
- go:-3
- goat:-6
- goats:-6
- god:-7
- goes:-6
- goggl:-3
- going:17
- gold:-8
- gone:13
+ glued:11
+ glycerin:2
+ glycerine:-5
+ gms:-7
+ go:-8
+ goat:-4
+ goats:-4
+ god:-6
+ goes:-4
+ goggl:-1
+ going:10
+ gold:-7
+ gone:11
  gonna:-3
- good:2
- goose:-5
- gorge:14
- gorgeou:-3
- got:6
- gota:-3
+ good:4
+ goose:-3
+ gorge:13
+ gorgeou:1
+ got:8
  goutte:7
  gr:-10
- grab:12
- grabb:2
- grad:-6
- grade:-3
- grain:10
- grainy:5
- gram:-6
- grams:-8
- gran:-5
- grandad:1
+ grab:3
+ grabb:1
+ grad:-5
+ grade:-5
+ grain:8
+ gram:-4
+ grams:-11
+ gran:-2
+ grandad:-3
  grandfather:-3
  grandma:-15
  grandmother:-12
- grandpa:-12
- grandson:1
- granny:6
- grape:8
+ grandpa:1
+ grandson:4
+ granny:4
  grasa:1
- grat:-7
- graz:-3
- grease:-6
- greasy:-7
- great:-14
- green:-4
- grey:12
- gritty:14
- ground:-9
+ grat:-11
+ greas:-3
+ grease:-1
+ greasy:-9
+ great:-9
+ green:-7
+ grey:5
+ gritty:13
+ ground:-11
  groundnut:-9
- group:-7
- grown:6
- guant:-7
- guess:-1
+ group:-3
+ grown:8
+ guant:-6
+ guante:-1
+ guess:2
  guest:-6
- guild:-6
+ guild:-7
  guinea:9
- gulp:6
- gums:10
- guys:-3
- h3:-9
- h:5
- ha:11
- hab:7
- habe:13
- haben:12
- hacia:-10
- had:6
+ gulp:11
+ gums:19
+ guys:-5
+ h3:-5
+ h:-2
+ ha:13
+ hab:12
+ habe:8
+ haben:9
+ hacia:-11
+ had:9
  hadnt:3
- hago:17
- haha:-12
- hair:9
- half:-1
- halfway:-3
+ hago:14
+ haha:-9
+ hair:8
+ half:6
+ halfway:-4
  halo:6
- hals:7
- halv:-3
- halve:-4
+ hals:11
+ halv:-5
+ halve:-2
  hamster:4
- hand:7
- hande:-5
- handl:-4
- handle:-7
- handout:-11
- handrucken:11
- hands:-16
- handschuhe:-8
- handwrit:-9
- hang:4
- hanger:-3
- happen:1
- happy:-15
+ hand:6
+ hande:-4
+ handl:-3
+ handle:-3
+ handout:-9
+ handrucken:10
+ hands:-19
+ handschuhe:-10
+ handwrit:-5
+ hang:7
+ happen:4
+ happy:-12
  hard:2
- harden:-7
- hardnes:-7
- hardware:-9
- harm:-10
- harsh:-7
- has:6
- hasnt:6
- hat:18
- hatte:19
+ hardnes:-3
+ hardware:-12
+ harm:-4
+ harsh:-17
+ has:5
+ hasnt:8
+ hat:21
+ hatte:13
  haut:-14
- hav:5
- have:3
- havent:-5
- hay:3
- haze:8
- he:6
- head:-10
- headache:1
- heal:-5
- hear:2
- heard:-3
- heart:-7
- heat:-6
- heaven:-9
- heavy:-12
- hed:-4
- hedgehog:7
- heel:9
- heels:-5
- height:-4
- held:-7
- hell:8
- hello:-2
- help:10
- helper:-5
- helps:-4
- hemp:-11
- hen:5
- hens:1
- her:5
- here:-13
- hers:-15
- herself:2
- hes:8
- heute:11
+ hav:10
+ have:2
+ havent:-8
+ hay:5
+ haze:6
+ hazelnut:-3
+ hdpe:-3
+ he:4
+ head:-1
+ headache:4
+ heal:-4
+ hear:1
+ heart:-5
+ heat:-10
+ heaven:-4
+ heavy:-13
+ hed:-1
+ hedgehog:3
+ heel:8
+ heels:-1
+ height:-5
+ held:-6
+ hell:14
+ hello:2
+ help:9
+ helps:-3
+ hemp:-7
+ hen:10
+ hens:11
+ her:3
+ here:-17
+ hers:-7
+ herself:6
+ hes:2
+ heute:6
  hey:3
- hi:6
- hiccup:9
- hice:4
- hidden:-7
- hier:11
- high:-8
- hija:3
- him:-2
- himself:2
- his:6
- hiss:4
- hit:9
- hits:-8
- hizo:-2
- ho:9
+ hi:-2
+ hiccup:16
+ hice:10
+ hidden:-3
+ hier:12
+ high:-13
+ hija:6
+ him:-4
+ himself:-1
+ his:8
+ hiss:6
+ hit:5
+ hits:-5
+ hives:-3
+ hizo:-3
+ hm:-9
+ ho:6
  hoarse:9
- hob:-11
- hold:9
- holds:-3
+ hob:-6
+ hold:7
+ holds:-6
  hole:13
- holes:11
- holiday:-2
- home:-3
- homework:-3
- honest:-8
- honey:-7
- hood:-8
- hop:-6
- hope:-3
- horse:-11
- hosed:-7
- hospital:7
- hot:11
- hotter:-10
- hour:7
- hours:-2
- house:-9
- household:-6
- how:-9
+ holes:7
+ holiday:-3
+ home:-2
+ honest:5
+ honey:-11
+ hood:-4
+ hop:-4
+ hope:-5
+ horse:-7
+ hose:-6
+ hot:6
+ hotter:-6
+ hour:3
+ hours:-1
+ house:-10
+ household:-3
+ how:-8
  howl:3
- hp:-7
- hrs:-5
- hubby:13
+ hp:-5
+ hr:-4
+ hrs:-3
+ hubby:14
  huele:-7
+ huge:4
  huile:-8
- humo:-2
- hunch:7
- hund:-2
- hundr:-1
- hung:3
- hurry:9
- hurts:9
- husband:-4
+ humo:-1
+ hunch:10
+ hund:-3
+ hundr:-6
+ hurts:3
+ husband:-3
  hydroxide:2
- i:2
+ i:1
  ice:-9
- id:10
- idea:-11
- ideas:-3
- idiot:11
- if:2
+ ich:1
+ id:1
+ idea:-9
+ ideas:-4
+ idiot:9
+ if:1
  ignore:-4
- ihr:-7
- il:-10
- ill:-10
- im:-3
- immer:-4
- impatient:-7
- in:-1
- inch:8
- incident:7
- includ:-4
- indigo:-12
- indoor:3
- ingredient:-7
- inhal:20
- inhale:-2
- inner:15
+ ihr:-9
+ il:-8
+ ill:-15
+ im:-2
+ immer:-5
+ impatient:-9
+ inch:2
+ incident:10
+ includ:-8
+ indigo:-9
+ individual:-6
+ indoor:2
+ ingredient:-6
+ inhal:15
+ inhale:3
+ inner:14
  ins:-8
- inside:13
- inspector:-3
- instead:-15
- insulate:-4
- internet:-9
+ inside:6
+ instead:-8
+ insulate:-8
+ internet:-14
  into:3
- is:-1
- ish:1
- isnt:-9
- isopropyl:11
- ist:4
- it:4
- itch:5
- itchy:-12
- itll:-15
- itself:1
- ive:-8
- jabon:-3
- jacket:-5
- jai:5
- january:-8
+ is:-4
+ ish:-1
+ isopropyl:6
+ ist:5
+ it:1
+ itch:1
+ itchy:-14
+ itll:-7
+ its:1
+ itself:-8
+ ive:-10
+ jabon:-6
+ jacket:-2
+ jai:12
+ jam:1
+ january:-10
  jar:1
- je:3
- jeans:23
- jelly:-3
- jetzt:6
- jo:-8
- jojoba:-3
- jours:-2
- jug:1
- jugs:-1
- july:-9
- june:-9
- just:11
- kann:17
- karite:-15
- katze:8
- keep:-6
- keeps:12
- kein:-7
- kept:-9
- kernel:-11
- kettle:5
- kg:-17
- kid:10
+ jars:-3
+ je:8
+ jeans:16
+ jelly:-11
+ jetzt:8
+ jojoba:-5
+ jours:-4
+ jug:-1
+ jugs:3
+ juice:-6
+ july:-8
+ jump:10
+ june:-7
+ just:12
+ kann:4
+ kaolin:-3
+ karite:-7
+ katze:11
+ keep:-8
+ keeps:8
+ kein:-9
+ kept:-7
+ kernel:-20
+ kettle:-8
+ kg:-11
+ kick:-2
+ kid:12
  kidd:-3
- kids:-17
- kill:3
- kilo:-13
- kilos:-17
+ kids:-18
+ kill:-2
+ kilo:-9
+ kilos:-10
  kind:7
- kinda:7
- kinder:-17
- kinds:-4
- kiss:-10
- kit:-10
- kitchen:-1
- klebt:7
- kleine:5
- km:-3
- knead:11
- knee:3
- knees:-12
- knelt:12
- knew:5
+ kinda:5
+ kinder:-13
+ kinds:-7
+ kiss:-3
+ kit:-4
+ kitchen:1
+ klebt:6
+ kleine:1
+ knead:16
+ knee:2
+ knees:-7
+ knelt:15
+ knew:3
  knife:-3
- knitt:-4
+ knitt:-6
  knock:1
- know:-2
- knows:3
- knuckl:10
- knuckle:7
- koh:6
- kokos:-16
- kokosol:-6
- kokum:-12
- kratzt:5
- l:-7
- la:-6
- lab:9
- label:-2
+ know:1
+ known:-1
+ knows:1
+ knuckl:8
+ knuckle:8
+ koh:5
+ kokos:-12
+ kokosol:-11
+ kokum:-9
+ l:-9
+ la:-4
+ lab:11
+ label:-3
  labell:-2
- labrador:5
- lactate:-2
- lactic:3
- lad:4
- ladi:4
- ladle:7
- lady:1
- lake:-11
- lamio:13
- lamp:4
- land:-2
- langue:-4
- lanolin:-6
- lap:8
- lapp:14
- lard:-1
- las:-3
- last:-2
- late:3
- later:-3
- lather:-11
- lauge:-4
- laugenspritzer:3
- laugh:5
- lava:8
- lavender:-16
- law:-12
- lay:-7
- lb:-17
- lbs:-7
+ labrador:8
+ lactate:-10
+ lad:7
+ ladi:3
+ ladle:12
+ lads:7
+ lady:2
+ lake:-7
+ lamio:11
+ lamp:3
+ langue:-7
+ lanolin:-5
+ lap:5
+ lapp:4
+ lard:-5
+ larger:-3
+ las:-1
+ last:-8
+ late:5
+ later:-5
+ lather:-4
+ lauge:-3
+ laugenspritzer:4
+ laugh:-2
+ laundry:1
+ lava:11
+ lavender:-14
+ law:-8
+ lay:-3
+ layer:-2
+ lb:-16
+ lbs:-6
  le:7
- leaf:-4
- leaflet:-3
- leak:-7
- lean:1
- learn:-5
- least:-16
- leathery:12
- leav:-18
+ leaf:-3
+ leak:2
+ lean:3
+ learn:-13
+ least:-18
+ leather:3
+ leathery:3
+ leav:-13
  leave:-7
- leche:7
- leftover:-8
- leg:4
+ leche:8
+ left:1
+ leftover:-7
+ leg:-1
  legging:6
- legs:-4
- leim:-6
- lejia:-7
- lemon:-12
- lemonade:-1
+ legs:-8
+ leim:-10
+ lejia:-1
+ lemon:-4
+ lemonade:-6
  lemongras:-8
- length:-6
- lens:14
- les:-3
- less:-2
- lessive:11
+ length:-8
+ lens:13
+ les:-7
+ less:-3
+ lessive:12
  lesson:-4
- let:-8
- letter:4
- level:-3
- li:-8
- lick:5
+ let:-7
+ letter:-3
+ level:-5
+ li:-9
+ lick:13
  lid:-2
- lidd:-11
- lids:-6
- lie:-3
- life:-6
- lift:17
+ lidd:-4
+ lids:-9
+ lie:-1
+ life:-4
+ lift:10
  lifts:-7
- light:1
+ light:-1
  like:-2
- liked:-7
- likes:-6
- limp:2
- line:-12
+ liked:-12
+ likes:-10
+ limp:6
+ line:3
  lined:-6
- liner:-4
- lines:-4
- link:8
+ liner:-6
+ lines:-15
+ link:6
  linse:-2
- lip:9
- lippe:11
- lips:7
- liquid:5
- list:-8
- liter:-6
- litr:-12
- litre:-7
+ lip:7
+ lippe:14
+ lips:10
+ liquid:4
+ list:-7
+ liter:-7
+ litr:-18
+ litre:1
  litro:-12
  litsea:-5
- little:3
- live:-13
- lived:-16
- lo:5
- loads:-4
- loaf:2
+ little:2
+ live:-7
+ lived:-13
+ lo:1
+ loads:-3
+ loaf:10
  loav:-5
- lobster:-4
- lock:-9
+ lobster:-2
+ lock:-12
  lodger:-4
- log:-4
- lol:-9
- longer:-2
- loo:10
- look:-3
- looks:-15
- los:3
+ log:-6
+ lol:-11
+ long:6
+ longer:1
+ loo:8
+ look:-7
+ looks:-16
+ los:1
  lose:-5
- lost:4
- lot:-2
+ lost:9
+ lot:-11
  lots:-3
- loud:-2
- love:-4
+ loud:-5
+ love:-1
  loves:-7
- low:-8
- lower:-11
- lucki:-10
- lucky:-11
- lukewarm:-6
+ low:-12
+ lower:-9
+ lucki:-12
+ lucky:-9
+ lukewarm:-7
  lump:7
- lunch:-9
- lunett:-2
+ lunch:-5
+ lunett:-1
  lungful:-1
- lungs:1
- luxury:-3
- lye:1
- lyes:-9
- lying:9
+ lungs:3
+ lye:3
+ lyes:-11
+ lying:6
  m:-6
- macadamia:-2
- machine:-3
- mad:18
+ macadamia:-4
+ mad:9
  madder:-9
  made:-4
- magnet:-7
- main:7
- mains:-11
- mais:1
- make:-14
- makes:-7
- mal:-3
- man:-7
- mango:-7
- mann:12
- mano:2
+ magnet:-10
+ main:6
+ mains:-9
+ mais:-2
+ mak:3
+ make:-12
+ makes:-10
+ mal:-2
+ man:-8
+ mango:-14
+ mann:11
+ mano:4
  manos:-18
- manteca:3
- many:-21
- march:-9
- mare:-4
- margin:-3
- mari:9
- marido:4
+ manteca:-3
+ many:-16
+ march:-10
+ mare:-7
+ margin:-4
+ mari:6
+ marido:10
  marie:-3
- mark:8
- market:-13
- marks:4
- marri:-9
+ mark:-2
+ market:-9
+ marks:8
+ marri:-10
  mas:-13
- mash:-13
- masher:-4
- mask:-12
- masterbatch:-2
- mat:-7
- match:2
- mate:-3
- material:-12
- maths:-2
- matter:8
- maybe:8
- means:-14
- meant:-13
- meanwhile:5
- measur:-3
- measure:-1
- mechanic:-12
+ mash:-9
+ masher:-7
+ mask:-8
+ masterbatch:1
+ mat:-5
+ match:1
+ material:-10
+ maths:-4
+ matter:10
+ may:6
+ maybe:5
+ me:-4
+ mean:3
+ means:-10
+ meant:-12
+ meanwhile:1
+ measur:-2
+ measure:3
+ mechanic:-9
  mehr:-4
  mein:-3
- meine:-6
+ meine:-8
  meiner:11
- melange:10
- melt:-3
- melts:-4
+ melange:7
+ melts:-5
  men:-3
- menthol:-13
- mes:11
- messag:7
+ menthol:-15
+ mes:6
+ mess:-1
+ messag:5
  message:-4
- metal:-5
+ metal:-7
  method:-4
  metio:12
- metr:-5
- metric:-3
- mezcla:-8
- mi:10
- mica:-10
+ metr:-3
+ metric:-4
+ mezcla:-6
+ mi:6
+ mica:-11
  mich:5
- microwave:5
- mid:1
- middle:6
- midnight:4
- might:-2
- mild:-17
+ microwave:8
+ mid:-7
+ middle:4
+ midnight:9
+ miel:-1
+ might:-3
+ mild:-13
  miles:-6
- milky:-6
+ milk:2
+ milky:-3
  mill:-6
- min:6
- mind:-1
- mine:12
- mins:5
- mint:-2
- minus:-6
- minut:-5
- minute:-1
- minuten:2
- minuto:-16
- mir:2
- mis:6
+ min:-5
+ mind:5
+ mine:7
+ mins:7
+ mint:-8
+ minus:-5
+ minut:-7
+ minute:-5
+ minuten:7
+ minuto:-8
+ mir:-7
+ mis:2
  misread:-3
- miss:-3
- mist:4
- mistake:7
- mistook:8
- mitts:-3
+ miss:-6
+ mist:-1
+ mistake:9
+ mistook:7
+ mit:-2
+ mitts:1
  mix:5
- mixed:5
- mixer:-7
- mixeur:-8
- mixture:6
- ml:-6
- mm:-5
- moi:-8
+ mixed:10
+ mixer:-8
+ mixeur:-10
+ mixture:7
+ ml:-8
+ mm:-3
+ moi:-6
  mold:2
- molde:1
- mom:-3
- moment:6
- moms:6
- mon:7
- monday:6
- money:-5
- month:-2
- mop:-2
- mopp:3
- more:-9
- morn:5
- most:3
- mother:-10
- mould:-9
- moule:5
- mousse:-9
- mouth:13
- mouthful:9
- mov:-1
- moved:-2
- much:-14
- mucho:13
- mud:-7
- muddy:-1
- muffin:-1
- mug:4
- mum:-2
- mund:10
- mush:-1
- must:8
- mutton:-3
- muzzle:7
- my:-2
- myself:14
- n:7
- nach:1
- nachsten:-7
- nail:-1
- nails:7
+ molde:3
+ mom:-7
+ moment:4
+ moms:-2
+ mon:10
+ monday:7
+ money:-7
+ month:-3
+ mop:3
+ mopp:17
+ more:-8
+ morn:4
+ most:-2
+ mother:-6
+ motor:-3
+ mould:-15
+ moule:2
+ mousse:-10
+ mouth:12
+ mouthful:5
+ mov:7
+ moved:-8
+ much:-18
+ mucho:10
+ mud:-11
+ muddy:-3
+ mug:1
+ mum:-6
+ mund:7
+ must:1
+ mutton:-2
+ muzzle:11
+ my:-1
+ myself:10
+ n:5
+ nachsten:-8
+ nail:-2
+ nails:11
  name:-14
- nan:-3
- naoh:2
- narrow:-11
- nase:-3
- natronlauge:21
- natural:11
- ne:-7
- near:-16
+ nan:-4
+ naoh:4
+ narrow:-12
+ nase:-5
+ natronlauge:23
+ natural:4
+ ne:-8
+ near:-18
  nearer:-8
- nearest:-9
- neat:-2
- neck:2
- need:-5
- needle:-1
- needs:-9
- neem:-6
- neighbour:-7
- neither:-9
+ nearest:-5
+ neat:7
+ need:-8
+ needs:-8
+ neem:-11
+ neighbour:-9
+ neither:-3
  nephew:8
- nervou:-3
- nettle:-1
- neutralis:13
- neutralise:2
- never:-3
- new:-10
- newbie:-7
- newcomer:-3
- next:9
- nez:8
+ nervou:-7
+ nettle:-5
+ neutralis:6
+ neutralise:5
+ never:-4
+ new:-9
+ newbie:-4
+ newcomer:-5
+ next:5
+ nez:13
  ni:-10
- nice:-11
- nicht:6
- nick:11
- niece:8
+ nice:-16
+ nicht:10
+ nick:12
+ niece:9
  night:11
- nine:-4
- ninety:-13
- ninos:-12
- nitrile:-8
- no:3
- nobody:-20
- noch:6
- none:-11
- noon:-1
- normal:-12
- nose:5
+ nine:1
+ ninety:-8
+ ninos:-14
+ nitrile:-9
+ no:-1
+ nobody:-22
+ noch:5
+ none:-8
+ noon:8
+ normal:-18
  nostril:5
- note:8
- notebook:-3
- notes:-12
- noth:-1
- notic:7
- notice:6
- nov:-3
- november:-3
- now:15
- nowhere:-4
- numb:12
+ not:3
+ note:5
+ notebook:-6
+ notes:-9
+ noth:-3
+ notic:-2
+ notice:15
+ now:19
+ nowhere:-3
+ numb:10
  number:-19
- nur:10
- nursery:-5
+ nur:12
+ nurse:-7
+ nursery:-3
  o:-2
- oat:-3
- oatmeal:-5
- oats:-10
- obvious:-5
- oclock:1
- october:-1
- odd:7
+ oat:-4
+ oatmeal:-1
+ oats:-13
+ obvious:-6
+ oclock:-7
+ october:-4
+ odd:1
  oder:-2
- oeil:6
- off:4
- office:-6
- often:-4
- oh:10
- ohne:-7
- oil:2
- oils:-14
- oily:-12
- ojo:1
- ojos:-4
- ok:-16
- okay:-4
- old:6
- older:-8
- olds:-4
- oliva:-13
- olive:-9
- olivenol:1
- olla:-7
- oma:-3
- omg:6
- on:-5
- once:-17
- one:-2
- ones:-12
- onion:5
- only:1
- onto:-1
- open:4
+ oeil:5
+ off:8
+ offer:-6
+ office:-3
+ often:-5
+ oh:12
+ ohne:-3
+ oi1:-3
+ oil:1
+ oils:-19
+ oily:-16
+ ojo:2
+ ojos:-1
+ ok:-13
+ okay:-1
+ old:7
+ older:-9
+ olds:-5
+ olein:-3
+ oliva:-24
+ olive:-11
+ olivenol:8
+ olla:-4
+ oma:-6
+ omg:10
+ on:-8
+ once:-15
+ one:1
+ ones:-21
+ onion:10
+ only:-1
+ onto:-2
+ open:9
  opens:4
- opinion:-1
- or:-13
- orange:-12
- order:-5
- ordinary:-14
- other:4
- otherwise:9
- ou:-7
- ouch:3
- ought:6
- ounc:-10
- our:1
+ or:-12
+ orange:-10
+ order:-7
+ ordinary:-8
+ other:1
+ otherwise:7
+ ou:-9
+ ought:2
+ ounc:-17
+ our:3
  ours:-7
- out:-4
+ out:-6
  outdoor:-12
- outside:-11
- oval:2
- oven:-23
- over:2
- overdo:-7
- overheat:-9
+ outside:-6
+ oval:-3
+ oven:-10
+ over:4
+ overdo:-10
+ overheat:-1
  overkill:-7
- overnight:-1
- ow:6
+ overnight:-2
+ ow:11
  own:-4
  oxide:-5
- oz:-6
- ozs:-11
- p:-16
- pack:-7
- paddle:8
- pads:-9
- page:-12
+ oz:-9
+ ozs:-9
+ p:-14
+ pack:-1
+ pad:7
+ paddle:3
+ pads:-8
+ page:-15
  paid:3
- pail:-2
- pain:10
- paint:-9
- pair:-10
+ pail:-8
+ pain:6
+ paint:-4
+ pair:-11
  pairs:-11
  pale:2
- palm:-5
- palms:16
- pan:-2
- pancak:-7
- panic:4
- pantry:8
- paper:1
- para:-5
- paragraph:-5
- park:10
- parrot:6
- part:1
- partner:-8
- parts:-9
- party:-6
- pas:-4
- paso:-8
- pass:5
- past:-1
- paste:-4
- patch:13
+ palm:-7
+ palms:7
+ pan:-3
+ pancak:-4
+ panic:3
+ pantry:6
+ paper:-1
+ par:5
+ para:-1
+ paragraph:-4
+ parent:3
+ park:7
+ parrot:7
+ part:-6
+ partner:-5
+ parts:2
+ party:-3
+ pas:-2
+ paso:-11
+ pass:4
+ past:-4
+ paste:-2
+ patch:8
  patchouli:-7
- pate:8
- patient:-13
- patt:3
- pattern:4
- paw:10
- pdf:-6
- pea:1
- pearl:8
- peau:-3
- peck:12
- peel:5
- pencil:-1
- people:-12
- peppermint:7
- per:-11
- percent:-9
- percentag:-11
- perfect:3
- perhap:2
+ pate:4
+ patient:-3
+ patio:6
+ patt:16
+ pattern:6
+ paw:11
+ paws:-1
+ pdf:-3
+ pea:-3
+ pearl:15
+ peau:-7
+ peck:13
+ peel:6
+ people:-13
+ peppermint:6
+ per:-10
+ percent:-8
+ percentag:-12
+ perfect:7
+ perhap:4
  period:-3
- perro:9
- person:1
+ perro:5
+ person:3
  petal:-3
- petit:6
- petroleum:-5
- pets:-10
- peu:-13
- peut:-5
- ph:3
- pharmacy:-5
- phase:-4
- photo:-2
+ petit:7
+ petra:-3
+ petroleum:-12
+ pets:-8
+ peu:-12
+ peut:-6
+ ph:-10
+ phase:-3
+ phone:-7
+ photo:2
  pica:-9
- pick:3
- picture:-3
- pie:11
- piece:-5
- pied:-6
- pieds:1
+ pick:-3
+ pie:12
+ piec:-7
+ piece:-8
+ pied:-5
+ pieds:-1
  piel:-3
- pig:7
- pigs:-8
+ pig:6
+ pillow:-4
  pinch:6
  pine:-3
- pinhole:-7
+ pinhole:-5
  pink:9
- pint:-11
- pints:-12
- pipette:7
- pique:-9
+ pint:-10
+ pints:-7
+ pipette:11
+ pique:-11
  pitcher:16
- pizza:-4
- pko:-8
- plac:3
- place:4
- plain:-16
- plan:-6
- plane:-4
- plann:-8
- plaster:2
- plastic:-5
- plate:-7
- play:1
- please:-14
- plenty:-9
- plopp:8
- pls:-5
- plum:1
- plus:-4
+ pizza:-6
+ pko:-3
+ place:6
+ plain:-15
+ plan:-9
+ plane:2
+ plann:-3
+ plaster:6
+ plastic:-3
+ plate:-11
+ play:-2
+ please:-11
+ plenty:-5
+ plopp:7
+ pls:-11
+ plum:5
+ plus:-3
  pm:2
- pocket:-7
- poco:4
- point:-1
- poison:10
- poked:3
+ pocket:-4
+ poco:3
+ poison:11
+ poked:4
  polish:-12
  polvo:3
- polypropylene:-6
- pomace:-4
- pool:-5
- poor:2
- pop:16
- popp:10
+ polypropylene:-3
+ pomace:-6
+ pool:-15
+ poor:-2
+ pop:9
+ popp:4
  poppy:-5
- por:14
- porch:-6
- porque:2
- porridge:-3
- portugal:-4
- post:-6
- postman:-5
- pot:-3
+ por:8
+ porch:-4
+ porque:-2
+ porridge:-5
+ portugal:-8
+ possible:-1
+ post:-10
+ postman:-6
+ pot:3
  potasa:-10
- potash:9
- potasse:7
- potassium:4
- potato:-16
- pots:-5
- pound:-6
- pour:-2
- pours:-11
- powder:-1
- power:-3
- prepare:-12
- pres:2
- press:-11
- price:-13
- prickl:11
- pride:-15
- print:6
- pris:3
- probab:8
- problem:-1
- proces:-5
+ potash:7
+ potasse:8
+ potassium:-2
+ potato:-11
+ pots:-2
+ pound:-8
+ pours:-9
+ powder:-6
+ power:-4
+ pp:-2
+ prepare:-13
+ pres:7
+ present:-3
+ press:-7
+ pretty:-3
+ price:-14
+ prickl:5
+ pride:-9
+ print:7
+ pris:11
+ probab:4
+ proces:-1
  project:-5
  projection:11
- promis:-3
- promise:-6
- proportion:-2
- proud:-12
- ps:5
+ promise:-4
+ proud:-4
+ prov:-3
+ ps:11
  psoriasi:-3
- pub:-3
- puck:-1
- pucks:-11
- pudd:-7
- puddle:11
- puede:-4
- puff:4
- puffy:16
- pull:3
- pumice:-12
- pump:-8
- pupil:5
- pure:-14
- puree:-14
- purity:-13
- purple:1
- purpose:-1
- push:5
+ pub:-5
+ puck:-3
+ pucks:-6
+ pudd:-6
+ puddle:16
+ puede:-2
+ puff:3
+ puffy:5
+ pull:7
+ pumice:-14
+ pump:-6
+ pupil:-1
+ puppy:6
+ pure:-7
+ puree:-15
+ purity:-5
+ purple:4
+ push:4
  put:-2
- puts:-7
- pyrex:-3
- q:8
- quantity:-9
+ puts:-9
+ pyrex:1
+ q:9
+ quantity:-10
  quart:-3
- quarter:-6
- que:5
- quedo:-2
- quelle:-14
- quemo:-3
- question:-1
- qui:6
- quick:6
- quiero:-7
- quiet:4
- quite:-1
- quote:-8
+ quarter:-10
+ que:3
+ quedo:2
+ quelle:-11
+ quemo:2
+ qui:4
+ quick:-3
+ quiero:-6
+ quiet:9
+ quite:3
+ quote:-6
  r:4
- rabbit:7
- rack:-1
- radiator:-4
- radio:-4
- rag:3
+ rabbit:8
+ rack:1
+ radio:-3
+ rag:15
  rain:-6
- rainy:-6
- rais:3
- raise:-3
- ran:7
+ rainy:-7
+ rais:1
+ raise:-4
+ ran:2
  rancid:-5
- rang:-5
- rapese:-8
- rash:-5
- rather:-9
- raus:-9
- raw:7
- reach:-18
- react:-3
- read:-3
- reader:-15
- reads:-9
- ready:-7
- real:-9
- reason:-3
- rebatch:-3
- recette:-7
- recipe:-4
- reckon:-6
- recommend:-7
- record:-3
- recu:17
- red:5
- refus:5
- remark:-6
- remember:-4
- render:-14
- renverse:2
- repeat:-6
+ rang:1
+ rapese:-6
+ rash:-4
+ rather:-8
+ raus:-10
+ raw:8
+ reach:-13
+ read:-1
+ reader:-12
+ reads:-12
+ ready:-5
+ real:-12
+ rebatch:-1
+ recette:-6
+ recipe:-7
+ reckon:-5
+ recommend:-8
+ recu:8
+ red:6
+ refus:8
+ regular:-3
+ remember:-5
+ render:-10
+ renverse:-4
+ repeat:-3
  reply:-3
- report:8
- respect:-8
- respire:5
+ report:10
+ respire:12
  respirer:-3
- rest:-12
+ rest:-18
  retir:-4
- rezept:-1
- ribbon:7
- rice:-14
- ricin:-6
- ricino:-3
- rid:-9
- rien:3
- right:-5
- rim:3
- rindertalg:-8
- ring:11
- rings:2
+ rezept:1
+ ribbon:9
+ rice:-8
+ ricin:-4
+ rid:-8
+ rien:2
+ right:-3
+ rim:2
+ rindertalg:-7
+ ring:16
  rins:14
  rinse:1
- rizinu:-5
- road:-8
+ risk:-3
+ rizinu:-11
+ road:-6
  roast:-3
- rock:-7
- roll:3
- rope:-7
- rose:-8
- rosemary:-8
- rot:12
- roug:10
- rouge:12
- rough:-10
- round:8
- row:-10
- rub:5
- rubb:11
+ rock:-4
+ roja:-8
+ roll:-1
+ roof:9
+ room:-5
+ roommate:1
+ rope:-11
+ rose:-4
+ rosemary:-13
+ rot:14
+ roug:9
+ rouge:4
+ rough:-7
+ round:14
+ row:-9
+ rub:2
+ rubb:9
  rubber:-4
- ruhren:4
- ruin:-12
+ ruhren:1
+ ruin:-14
  rule:-15
- rules:-12
- run:-9
- runn:-10
- runny:15
- runs:1
- rush:2
+ rules:-10
+ run:-1
+ runn:-7
+ runny:16
+ runs:-2
+ rush:1
  rustic:-5
- s0ap:-8
- s:-10
- safe:-18
- safety:-6
- said:-1
- salad:-3
- sale:5
+ s0ap:-6
+ s:-6
+ safe:-8
+ safety:-9
+ said:-8
+ sale:7
  salio:3
- salpico:9
- salt:4
- salto:4
- same:-4
- sand:18
- sandal:13
- sandpaper:10
- sane:-9
- sanity:-11
+ salpico:15
+ salt:1
+ salto:5
+ sand:25
+ sandal:10
+ sandpaper:5
+ sane:-10
+ sanity:-9
  sank:-5
- sans:6
- saponification:-9
- sat:-2
- saturday:1
- sausag:4
- save:-8
- saved:-3
- savon:2
- saw:-4
- say:-3
- says:-4
- scal:-3
+ sans:5
+ saponification:-6
+ sat:1
+ saturday:-3
+ sausag:3
+ save:-13
+ saved:-6
+ savon:-1
+ saw:-1
+ say:-14
+ says:-6
+ scal:-5
+ scald:-1
  scale:-12
- scalp:1
- scar:-6
+ scalp:-5
+ scar:-5
  scare:-4
- scent:-18
+ scent:-21
  schlimm:4
- schon:16
- school:-8
- science:-6
- scoop:-1
- scorch:1
+ schon:8
+ school:-3
+ science:-9
+ scoop:2
+ scorch:2
  scrap:10
- scrape:3
- scraping:8
- scratch:7
- scratchy:2
- scream:9
- screen:11
- screw:-3
+ scrape:5
+ scratch:12
+ scratchy:3
+ scream:7
+ screen:3
+ screw:-2
  scribbl:-3
- scrub:-6
- se:-4
- sea:-4
- seal:-4
- seam:-2
- sec:7
+ scrub:-5
+ scrubb:-1
+ se:-3
+ sea:-5
+ seal:-8
+ seam:-3
+ sec:3
  second:-6
- see:5
- seed:-4
+ seed:-7
  seeds:-5
- seem:3
- seems:-3
- sees:-4
- seifenleim:6
+ seem:11
+ seems:5
+ seife:-5
+ seifenleim:4
  seit:13
- seiz:-7
- seize:4
- self:5
+ seiz:-12
+ seize:13
+ self:11
  sell:-9
- seller:-3
- sells:-4
- send:-9
- sense:-7
- sensible:-8
- sensitive:-12
+ seller:-4
+ sells:-3
+ send:-6
+ sense:-4
+ sensible:-9
+ sensitive:-15
  sent:-1
- separat:3
- separate:-5
- separation:-1
- september:-8
- sesame:-7
- set:-3
- sett:-9
- settl:-4
- settle:4
- seven:-4
- seventy:-1
- sf:-22
- shade:2
- shak:-9
- shake:-3
- shall:-10
- shampoo:-17
- shap:-8
- shape:4
- shar:-10
- sharp:-11
+ separat:6
+ separate:-6
+ separation:-2
+ sesame:-8
+ set:-5
+ sett:-10
+ settl:3
+ settle:15
+ seven:-10
+ seventy:-3
+ sf:-20
+ shade:6
+ shak:-8
+ shake:-1
+ shall:-3
+ shampoo:-14
+ shap:-7
+ shape:9
+ shar:-6
+ share:-3
+ sharp:-9
  shatter:-6
  shav:-8
- shave:-5
- she:13
- shea:-4
- sheabutter:-3
- shed:-4
- sheep:-3
- sheet:-9
- shelf:-8
- shes:16
+ shave:-8
+ she:14
+ shea:-11
+ sheabutter:-4
+ shed:-5
+ sheet:-18
+ shelf:-9
+ shes:13
  shield:-14
- shift:-8
+ shift:-3
  shin:6
- shine:4
- shins:-4
- shiny:9
- shirt:5
+ shine:-3
+ shins:-5
+ shiny:1
  shoe:10
- shoes:-2
- shook:3
+ shoebox:1
+ shoes:-5
+ shook:-9
  shop:-12
- short:4
+ shopp:-3
+ short:2
  shorten:-5
- shot:10
- should:-15
- shoulder:-6
- shout:3
- show:7
- shower:-3
- shows:-10
- shrank:-6
- shred:3
- shut:14
- si:-9
- sich:16
- sick:-9
- side:4
- sides:-9
- sie:-1
- sieve:8
- sign:-4
- silicone:-7
- silk:-6
- silly:-3
+ shot:9
+ should:-10
+ shoulder:-10
+ shout:-2
+ show:3
+ shower:4
+ shows:-9
+ shred:9
+ shut:13
+ si:-8
+ sich:9
+ sick:-11
+ side:8
+ sides:-2
+ sideway:-3
+ sie:-3
+ sign:-7
+ silicone:2
+ silk:-3
+ silly:-7
  simp:-6
  simple:-3
- sin:7
- since:16
- sind:4
- sing:15
- single:-11
- sink:-3
- sipp:2
- sister:-7
- sit:-5
- site:-1
+ sin:8
+ since:14
+ sind:7
+ sing:5
+ single:-6
+ sink:-12
+ sip:3
+ sipp:-2
+ sister:-8
+ sits:-2
  sitt:11
- six:-8
- sixteen:-6
- sixty:-8
- size:2
+ six:-12
+ sixty:-10
+ size:1
  ski:-6
- skin:5
- skull:-6
- slab:-5
- sleep:-10
- sleev:-7
- sleeve:2
- slept:9
- slic:9
- slice:5
- slick:-2
- slid:-3
- slight:-11
- slimy:2
- slip:-3
- slipp:17
- slipper:10
- slippery:-4
- slopp:15
- slow:-5
- slush:-13
- small:-8
- smart:10
+ skin:-1
+ skull:-3
+ slab:-3
+ slapp:1
+ sleep:-12
+ sleev:-4
+ sleeve:1
+ slept:-3
+ slic:-1
+ slice:1
+ slick:-4
+ slid:-1
+ slight:-9
+ slimy:6
+ slip:3
+ slipp:18
+ slipper:11
+ slippery:-2
+ slopp:10
+ slow:-6
+ slush:-10
+ small:-9
+ smaller:3
+ smart:7
  smel:-3
- smell:-6
- smok:5
- smoke:-10
- smooth:8
- snapp:1
- sneez:14
- sniff:-1
- snow:-9
- so:-12
- soak:9
- soap:5
- soaps:-10
- soapy:16
- sock:12
- socke:11
- socks:12
- soda:1
- sofa:6
- soft:1
- softer:-4
- sohn:3
- soir:6
- sold:-8
- soles:15
- solid:-10
- solution:-1
- some:5
- somebody:-9
- someone:-16
- someth:-7
- somewhere:-8
- son:-2
- soon:5
- sooner:-5
+ smell:-9
+ smok:3
+ smoke:-4
+ smooth:4
+ snapp:2
+ sneez:9
+ sniff:4
+ snow:-13
+ so:-11
+ soak:15
+ soap:2
+ soaps:-12
+ soapy:10
+ sock:10
+ socke:9
+ socks:7
+ soda:-1
+ sodium:3
+ sofa:4
+ softer:-6
+ sohn:1
+ soir:11
+ sold:-16
+ soles:12
+ solid:10
+ solution:-2
+ some:9
+ somebody:-11
+ someone:-19
+ somewhere:-10
+ son:-1
+ soon:11
+ sooner:-4
  sore:1
- sorry:-3
- sort:-3
- sosa:3
- sound:-10
- soup:-6
- sous:-1
- south:-3
- soy:-8
- soybean:-7
- spaniel:11
- spare:-11
- spat:10
- spatula:11
- speak:-5
- speck:-8
- speed:-7
- spell:4
- spent:1
- spill:-1
- spilt:6
- spirit:-3
- spirulina:-8
- spit:10
+ sorry:-8
+ sort:4
+ sosa:6
+ soude:-1
+ sound:-13
+ soup:-4
+ sous:-2
+ soy:-6
+ soybean:-5
+ spaniel:2
+ spare:-7
+ spat:8
+ spatula:7
+ speak:-3
+ speck:-5
+ speed:-6
+ spell:6
+ spill:-4
+ spilt:7
+ spirit:10
+ spirulina:-9
+ spit:13
  spitt:10
- splash:11
- splatter:8
+ splash:13
+ splatter:6
  split:13
- splitt:10
- sponge:-5
- spoon:5
- spoonful:-3
- spot:13
- spots:-3
- spr:-15
- spray:10
- spread:2
- spreadsheet:-6
- sprinkl:-3
- sprinkle:-3
- spritz:-2
- spritzer:9
- square:-1
- squash:10
- squeak:-4
- squirt:11
- stage:-2
- stain:-10
- stainles:-3
- stair:-10
- stall:-3
- stamp:-9
- stand:-7
- stank:6
- start:1
- static:-8
- stay:-15
- stays:-17
- steam:-5
- stearic:-4
- stearin:-8
- steel:-11
- stelle:11
- step:-4
- stepp:-3
- steps:-3
- stick:-3
- sticky:7
- stiff:7
+ splitt:9
+ sponge:-4
+ spoon:2
+ spoonful:-1
+ spot:15
+ spots:-2
+ spr:-9
+ spray:11
+ spread:1
+ sprinkl:-5
+ sprinkle:-6
+ spritz:1
+ spritzer:12
+ square:-4
+ squash:3
+ squeak:-3
+ squirt:14
+ stage:-4
+ stain:-7
+ stair:-11
+ stall:-6
+ stamp:-11
+ stand:-9
+ stank:13
+ start:-4
+ static:-1
+ stay:-19
+ stays:-14
+ steam:-2
+ stearic:-7
+ stearin:-10
+ steel:-9
+ stelle:10
+ step:-10
+ stepp:-4
+ steps:-9
+ stick:-4
+ sticker:-1
+ sticky:2
+ stiff:8
  still:6
- sting:7
- stink:-10
- stir:-12
- stirr:2
- stirs:-4
- stock:-7
- stomach:14
- ston:-3
- stone:1
- stood:-3
- stool:5
- stop:4
- stopp:-6
- store:-8
- storm:-13
- story:-13
- stout:-6
- stove:-7
- str:3
- straight:1
- strain:-6
- strap:7
- straw:-7
- strawberry:-8
- streak:11
- stream:9
+ sting:11
+ stink:-12
+ stir:-6
+ stirr:1
+ stirs:-5
+ stomach:15
+ ston:-5
+ stone:-6
+ stood:-8
+ stool:12
+ stop:3
+ stopp:-4
+ stops:-1
+ store:-10
+ storm:-11
+ story:-5
+ stout:-12
+ stove:1
+ str:1
+ straight:-4
+ strain:-3
+ straw:-5
+ strawberry:-7
+ streak:8
+ stream:3
  strength:-10
- stretch:-4
- string:1
- strip:10
- stripe:10
- strong:-1
- stuck:-1
- student:-1
- stuff:-1
- stunden:3
- stupid:22
- such:4
- suck:11
- suet:-7
- sugar:11
- suis:10
+ stretch:-6
+ string:-2
+ stripe:5
+ stripp:-3
+ strong:1
+ stuck:8
+ stuff:2
+ stunden:6
+ stupid:11
+ such:7
+ suck:2
+ suet:-8
+ sugar:10
+ suis:14
  sum:-6
- summer:-6
- sunburn:-1
- sunburnt:4
- sunday:-7
- sunflower:-2
- super:1
- superfat:-25
- supplier:-6
- suppos:-6
- sur:6
- sure:-11
- surface:3
- surgra:-20
- surprise:-1
- swallow:4
- swap:-11
+ summer:-3
+ sums:-3
+ sunburn:-5
+ sunburnt:8
+ sunday:-10
+ superfat:-17
+ supplier:-11
+ suppos:-3
+ suppose:-4
+ sur:-2
+ sure:-6
+ surface:7
+ surgra:-15
+ surprise:-3
+ swallow:7
+ swap:-12
  swapp:-9
- swear:2
- sweat:5
- sweaty:7
- sweep:-7
- sweet:-6
- swell:5
- swept:-3
- swig:13
+ swear:-2
+ sweat:7
+ sweaty:10
+ sweep:-9
+ sweet:-3
+ swell:14
+ swept:2
+ swig:10
  swimm:-9
- swirl:-9
- switch:-5
- swollen:15
+ swirl:-14
+ switch:7
+ swollen:18
  t:-6
- tab:-5
- tabl:-9
- table:-2
- tablespoon:9
- tablet:-1
- tack:2
+ tabl:-10
+ table:4
+ tablespoon:7
+ tablet:-5
+ tack:-3
  taffy:4
- tag:-10
+ tag:-8
  tail:6
- tak:-7
- take:1
- taken:9
- takes:-11
- tale:-4
- talk:-4
- tallow:1
- tap:-3
- tape:-10
- tar:-4
- tast:2
- tattoo:-9
- tbsp:-2
+ tak:-8
+ take:7
+ taken:6
+ takes:-14
+ tale:-3
+ talk:-7
+ tallow:-2
+ tape:-5
+ tar:-3
+ taste:2
+ tattoo:-12
+ tbsp:-3
  td:-7
  tea:4
- teach:-11
- teacher:7
- team:-5
- tear:1
- tears:-11
- teaspoon:10
- teenager:2
- teeth:-8
+ teach:-9
+ teacher:2
+ team:-6
+ tear:3
+ tears:-4
+ teaspoon:2
+ teenager:7
+ teeth:-6
  telephone:-3
- tell:-8
- tells:-10
+ tell:-2
+ tells:-4
  temp:-12
- temperatur:9
- temperature:-12
- temps:-6
- ten:-3
- tender:11
- tengo:4
- tenia:-1
+ temperatur:7
+ temperature:-13
+ temps:-9
+ ten:-12
+ tender:8
+ tengo:2
+ tenia:-3
+ terrace:-3
+ terrible:-5
  terrier:-7
- test:-9
- tete:-5
- text:4
- than:-16
- thank:-19
- that:-3
- thats:9
- their:-2
- them:-2
- then:-5
- ther:21
- there:17
- therefore:-8
- therell:-3
- thermometer:-6
- these:-6
- they:7
+ test:-10
+ tete:-6
+ text:2
+ than:-12
+ thank:-18
+ that:-1
+ thats:3
+ the:-3
+ their:1
+ them:-10
+ then:-8
+ ther:13
+ there:12
+ therefore:-4
+ these:-11
+ they:5
  theyd:-3
- theyre:5
- theyve:13
- thick:2
- thicken:-6
- thicknes:-6
- thigh:19
- thing:-14
- think:-2
- third:7
- thirteen:-4
- thirty:-10
- those:-13
- though:-10
- thought:8
+ theyve:9
+ thick:1
+ thicken:-8
+ thicknes:-9
+ thigh:16
+ thin:-2
+ thing:-11
+ think:-6
+ third:3
+ thirteen:-5
+ thirty:-9
+ this:-4
+ those:-14
+ thought:4
  thread:-4
- three:1
- threw:13
- throat:3
- throbb:-3
- through:-1
- throw:4
- thru:4
- thumb:5
- thump:9
+ three:-4
+ threw:14
+ throat:-2
+ throbb:-4
+ through:4
+ throw:5
+ thrown:1
+ thru:7
+ thumb:7
+ thump:11
  thursday:-5
  tied:-5
- tiene:5
- tight:-7
- til:-5
- tiles:-7
- till:-11
- tilt:-7
- time:5
- times:-1
- tin:-13
- ting:14
- tingl:7
+ tiene:4
+ tight:-6
+ til:-8
+ tiles:-4
+ till:-8
+ tilt:-3
+ time:4
+ times:-5
+ tin:-16
+ ting:1
+ tingl:11
  tingle:4
- tiny:7
- tip:8
+ tins:-3
+ tiny:4
+ tip:7
  tipp:-1
- tips:5
- tired:-1
- to:-6
- tocar:-4
- tochter:7
- today:-3
- toddler:3
- todo:-7
- toe:8
- toes:3
- together:-9
- told:-7
- tom:3
- tomato:-4
- tombee:13
- tomo:6
- tomorrow:8
- tongue:1
- too:-8
- took:9
- toothpaste:6
- top:-3
+ tips:3
+ tired:-9
+ to:-7
+ tochter:6
+ today:2
+ toddler:1
+ todo:-3
+ toe:7
+ toes:7
+ toffee:5
+ together:-3
+ told:-10
+ tom:10
+ tomato:-7
+ tombee:11
+ tomo:11
+ tomorrow:1
+ tonight:-3
+ too:-12
+ took:7
+ toothpaste:9
+ top:-6
  topp:9
- tops:9
- torch:-13
- total:-9
- touch:-6
- touche:10
- tournesol:-4
- tousse:6
- tout:-4
- toute:14
- towel:2
+ tops:8
+ torch:-8
+ total:-7
+ touch:-4
+ touche:14
+ tournesol:-5
+ tousse:3
+ tout:-2
+ toute:11
  tr:-7
- trac:-5
- trace:-7
- tractor:-9
- trago:10
- train:8
- translat:-3
- translucent:-6
- transparent:5
+ trac:2
+ trace:-10
+ tractor:-7
+ trago:4
+ train:7
+ translucent:-1
+ transparent:15
  traver:2
- tray:-5
- treat:8
- tres:11
+ tray:-3
+ trays:-3
+ treasurer:-3
+ treat:5
+ tres:10
  trial:-4
- trick:1
- tried:8
+ trick:4
+ tried:10
  trimming:3
- tripp:3
- trois:7
- trop:-3
- tropfen:9
- trouble:8
- trouser:12
- true:-12
- trust:-7
- try:1
- tsp:-14
+ tripp:14
+ trois:8
+ trop:-4
+ tropfen:8
+ trouble:10
+ trouser:7
+ true:-5
+ trust:-6
+ try:2
+ tsp:-13
  tub:-3
- tube:4
- tubs:-3
+ tube:6
  tue:-3
- tuesday:5
- tummy:13
- tun:13
- turmeric:-5
- turn:10
- turns:-8
- tut:4
- twelve:4
- twenty:-1
- twice:6
- two:4
- typ:-7
+ tuesday:2
+ tummy:8
+ tun:12
+ turn:3
+ turns:-7
+ tut:9
+ twelve:1
+ twenty:-2
+ twice:5
+ twins:-3
+ two:10
+ typ:1
  type:6
  typed:-7
- uber:12
- uberfettung:-7
- ubers:6
- uf:-14
- ugly:-9
+ uber:14
+ uberfettung:-3
+ ubers:5
+ uf:-8
+ ugly:-10
  uh:4
- ul:-12
- um:6
- un:-2
- una:1
- uncle:-8
- uncur:11
- und:-5
+ ul:-9
+ um:4
+ un:-4
+ una:2
+ uncle:-7
+ uncur:15
+ und:-9
  under:6
- underneath:5
- underside:6
- undilut:5
- une:11
- unicorn:-5
- units:-6
+ underneath:19
+ underside:11
+ undilut:6
+ une:9
+ unicorn:-3
+ unit:3
+ units:-3
  unmold:9
- unmould:-1
- unscent:-4
- unterarm:16
+ unmould:-3
+ unsaponifi:-2
+ unscent:-5
+ unterarm:17
  until:-2
- up:-2
- update:7
- urgent:5
- us:-12
- usable:-10
- usado:-3
- use:-26
- used:-2
- uses:-11
- using:11
- usual:-4
- vanilla:-10
- vapeur:5
- vapor:-5
- vapour:3
- varnish:-4
- vaseline:-6
- vaso:5
+ up:-1
+ update:3
+ urgent:7
+ us:-6
+ usable:-2
+ usado:-5
+ use:-23
+ used:-1
+ uses:-15
+ using:1
+ usual:-9
+ vanilla:-6
+ vapeur:4
+ vapor:-3
+ vapour:1
+ varnish:-15
+ vaseline:-8
+ vaso:9
  veces:-6
- vegetable:-4
- vent:-15
- veo:8
- verbrannt:13
+ vegetable:-6
+ vent:-13
+ veo:7
+ verbrannt:15
  verdict:-10
  verschluckt:12
  verse:-2
- version:-10
- very:-1
- vet:-2
- video:-8
- viel:-1
- village:-6
- vinegar:8
- visage:7
- vite:-5
- voice:10
- volcano:13
- voll:-2
- volume:-12
- vom:15
- vomit:8
+ version:-5
+ very:-3
+ vet:1
+ video:-12
+ viel:-5
+ village:-4
+ vinegar:11
+ visage:10
+ vite:-4
+ voice:8
+ volcano:5
+ volume:-6
+ vom:13
+ vomit:9
+ von:3
  vous:-8
- w:15
- wait:-6
- wake:7
- walk:9
- wall:-9
+ w:10
+ wait:-10
+ wake:3
+ walk:3
+ wall:-8
  wann:-8
- want:-8
- wants:-8
- war:3
+ want:-11
+ wants:-11
+ war:4
  wardrobe:-3
- warm:7
- warmer:-4
- warn:-8
- was:3
- wash:4
- wasnt:-5
- wasser:-7
- waste:-10
- watch:2
+ warm:6
+ warn:2
+ was:8
+ wash:-2
+ wasnt:-6
+ wasser:-9
+ waste:-7
+ watch:-5
  water:8
- watery:-3
- watr:-3
- watter:-7
- wax:-8
- waxy:-3
- way:-4
- we:3
- wear:-4
- wears:-11
- weather:-12
- wedd:6
- wednesday:-2
- week:-13
- weekend:-12
+ watery:-2
+ watr:-4
+ watter:-8
+ wax:-6
+ waxy:-7
+ way:4
+ we:4
+ wear:-5
+ wears:-9
+ weather:-6
+ wedd:7
+ week:-8
+ weekend:-11
  weeks:-24
- weep:5
- weeps:11
- weg:-1
- weh:4
- weigh:-15
- weight:-14
- weird:7
- weiss:8
- welcome:-4
+ weeps:9
+ weh:9
+ weigh:-14
+ weight:-9
+ weird:11
+ weiss:15
  weld:-3
- well:-9
- welli:-5
- wenn:-14
- went:2
- wet:9
- weve:-6
- what:2
- whatever:1
- whats:-6
- wheez:17
+ well:-7
+ welli:-6
+ wenn:-16
+ went:-1
+ were:4
+ wet:10
+ weve:-8
+ whatever:-3
+ whats:-8
+ wheez:7
  when:-1
- whenever:6
- where:5
- whether:-10
+ whenever:-3
+ where:7
+ whether:-8
  which:-19
- while:-4
- whisk:-3
- white:4
- who:4
- whole:1
+ while:-8
+ whipp:4
+ white:10
+ who:-1
+ whole:-2
  wholesaler:-3
  whose:-4
- why:-2
- wide:-6
- width:3
- wie:-5
- wife:5
- will:-16
- wind:7
- window:6
- windowsill:-4
- wine:10
- winter:-15
- wip:5
- wipe:1
- wiped:6
- wird:-11
- wire:-9
- wise:-14
- wish:-8
- with:-3
- within:-3
- without:-12
- wobb:11
- wobbl:6
- wollte:-4
- woman:3
+ why:-1
+ wide:-8
+ width:-4
+ wie:-7
+ wife:2
+ will:-9
+ wind:3
+ window:-1
+ windowsill:8
+ wine:12
+ winter:-17
+ wip:4
+ wiped:4
+ wird:-9
+ wire:-8
+ wise:-13
+ wish:-6
+ with:-7
+ within:-6
+ without:-6
+ wobb:13
+ wobbl:3
+ wollte:-2
+ woman:6
  women:-3
- wonder:-7
- wont:15
- wood:-7
- wooden:-9
- wool:-2
- word:-3
- words:-6
- wore:-4
- works:-3
- workshop:-4
- worktop:-4
- worri:3
- worry:-3
- worse:11
- worst:-5
- worth:-7
- would:-16
+ wonder:-5
+ wont:17
+ wood:-9
+ wooden:-13
+ wool:-3
+ word:-5
+ words:-4
+ wore:-1
+ work:-11
+ works:-6
+ workshop:-3
+ worktop:2
+ worri:9
+ worry:4
+ worse:4
+ worst:-8
+ worth:-2
+ would:-23
  wouldnt:-6
  wow:1
- wrap:-6
- wrapp:-2
- wrink:4
+ wrap:-7
+ wrapp:5
+ wrink:3
  wrinkl:-2
- wrist:8
- writ:-8
- write:-2
+ wrist:10
+ writ:-6
+ write:-11
  written:-5
- wrong:-16
- wrote:-10
+ wrong:-17
+ wrote:-12
  x:-14
- y:9
+ y:11
  ya:-6
- yard:-10
- year:-9
- years:-7
- yellow:9
- yellowish:5
- yes:9
- yesterday:20
- yet:-18
- yeux:-6
- yo:5
- yoghurt:-10
- yolk:-3
- you:-8
- youd:-8
- youll:-3
+ yard:-4
+ year:-12
+ years:-11
+ yellow:8
+ yellowish:4
+ yes:2
+ yesterday:16
+ yet:-6
+ yeux:-2
+ yo:14
+ yoghurt:-7
+ you:-4
+ youd:-7
+ youll:-7
  young:3
- youngest:5
- your:-4
+ your:-5
  youre:-3
- yours:-11
+ yours:-10
  youve:5
  yr:4
  zap:-3
- zaps:-10
- zero:-2
- zu:-7
- zum:-8
- °c:-11
- °f:-8
- ¿la:-5
- ¿que:-6
+ zapp:-7
+ zaps:-11
+ zero:-3
+ zu:-9
+ zum:-7
+ zwei:-3
+ °c:-10
+ °f:-6
+ ¿la:-9
+ ¿que:-10
  ¿se:-5
- –:-18
- —:-12
- €:-6
---:6
--:-4
+ –:-7
+ —:-13
+ €:-5
+--:8
 -A:2
--B:19
--C:-4
--D:6
--E:7
--F:-11
--G:-11
--H:19
--I:8
--J:8
+-B:23
+-C:-5
+-D:11
+-E:6
+-F:-8
+-G:-3
+-H:14
+-I:2
+-J:7
 -K:7
--L:10
--M:3
--N:-1
--O:10
--P:-3
--Q:-2
--R:4
--S:-2
--T:7
--V:3
--W:7
--Y:-4
--b:-3
+-L:8
+-M:-1
+-N:-2
+-O:7
+-P:3
+-Q:-5
+-R:5
+-S:-3
+-T:9
+-V:4
+-W:6
+-Y:-2
+-b:1
 -d:5
--f:-3
--g:6
+-g:3
 -h:8
--i:2
--j:1
+-i:-1
+-j:-1
+-k:-8
 -l:-1
--n:11
--o:4
--p:1
--q:1
--r:1
--s:-6
--t:-2
--v:-5
--w:2
--y:-14
--z:-5
-A-:-7
-A:7
+-m:2
+-n:8
+-o:1
+-p:8
+-q:6
+-r:-1
+-s:2
+-t:-1
+-u:3
+-v:1
+-w:-5
+-y:-8
+-z:-2
+A-:-5
+A:4
 AA:3
-AC:7
-AD:-1
-AE:8
-AF:1
-AG:-10
-AH:-7
+AC:8
+AE:9
+AF:3
+AG:-6
+AH:-6
 AI:7
-AK:6
-AL:-2
-AM:4
-AN:4
-AP:11
-AQ:3
+AK:12
+AL:1
+AM:-2
+AO:1
+AP:7
+AQ:7
 AR:18
-AS:1
-AT:2
-AV:-2
+AS:-4
+AT:-1
+AV:-4
 AW:4
-AY:12
+AY:7
 Ab:4
-Af:-4
-Ag:9
-Ah:-9
-Ai:2
-Aj:-13
-Ak:1
-Al:8
-Am:6
-An:9
-Ao:6
-Ap:-6
-Aq:14
-Ar:1
+Af:1
+Ag:8
+Ah:-11
+Ai:4
+Aj:-16
+Ak:-2
+Al:7
+Am:7
+An:11
+Ao:7
+Aq:12
+Ar:8
 As:-1
-At:3
-Au:7
-Av:7
-Aw:8
+Au:8
+Av:1
+Aw:12
 Ay:1
-Az:6
-B-:2
-B:16
-BA:17
+Az:5
+B-:4
+B:13
+BA:19
 BB:10
-BK:8
-BO:9
-BV:13
-Bf:-11
+BK:9
+BO:10
+BV:10
+Bf:-7
 Bi:6
 Bo:-2
-Bp:2
-Bt:-1
-Bw:-2
-Bz:9
-C:3
-CA:6
-CB:-4
-CC:-4
-CD:15
-CE:-8
-CF:-4
-CG:7
-CH:1
-CI:-4
-CK:2
-CL:13
-CM:-9
-CN:9
-CO:-5
-CP:-2
-CQ:3
-CR:15
+Bp:-1
+Bt:1
+Bw:-1
+Bz:7
+C-:3
+C:2
+CA:4
+CB:1
+CC:-6
+CD:18
+CE:-7
+CF:-8
+CG:1
+CH:6
+CI:-3
+CK:3
+CL:11
+CM:-11
+CN:8
+CO:-6
+CP:1
+CQ:6
+CR:14
 CS:3
 CV:-6
-CW:-9
-CY:8
-Cb:4
-Cd:7
-Cf:-7
-Cg:2
-Ch:21
-Cj:5
-Ck:7
+CW:-11
+CY:6
+Cb:7
+Cd:10
+Cf:-8
+Cg:-1
+Ch:12
+Ci:2
+Cj:-3
+Ck:10
 Cl:-3
-Cm:1
-Cn:-6
-Co:-2
-Cp:5
-Cq:-9
-Cr:1
-Ct:2
-Cv:-9
-Cw:-5
-Cz:-3
-D-:1
+Cm:5
+Cn:4
+Co:-3
+Cp:6
+Cq:-11
+Cr:2
+Ct:5
+Cv:-7
+Cw:-11
+Cz:-4
+D-:2
 D:17
-DA:20
-DD:9
-DO:-4
-DQ:11
-DS:5
-Db:11
-Di:3
-Dk:8
-Dp:7
+DA:19
+DD:7
+DO:-6
+DQ:13
+DS:3
+Db:12
+Di:-1
+Dk:30
+Do:1
+Dp:19
 Dt:11
-Dw:1
-Dz:-1
+Dw:2
+Dz:1
+E-:-4
 E:11
-EA:3
-EC:12
-EE:-6
-EF:-4
-EH:20
-EN:5
+EA:1
+EC:8
+EE:-8
+EF:-5
+EH:19
+EN:1
 EO:4
-EP:-7
-EQ:1
-ER:19
-ES:-1
-ET:4
-EV:13
-EW:9
-Ef:-11
-Eh:14
-Ei:3
-El:16
-Eo:-10
-Ep:-1
-Eq:7
+EP:-13
+EQ:6
+ER:15
+ES:1
+ET:13
+EV:16
+EW:11
+Ef:-10
+Eh:13
+Ei:5
+El:15
+Eo:-11
+Ep:1
+Eq:8
 Er:-1
 Et:-8
 Ev:1
-Ew:-10
-Ez:6
-F-:-6
-F:-2
-FA:-1
-FC:-9
+Ew:-6
+Ez:9
+F-:-10
+F:-3
+FA:-2
+FC:-10
 FD:4
-FE:4
-FL:-6
-FM:-6
-FN:-23
-FO:-9
-FP:-6
-FQ:6
-FS:-6
+FE:1
+FL:-4
+FM:-9
+FN:-15
+FO:-10
+FP:-7
+FQ:-1
+FS:-4
 FW:-14
-Fb:12
-Ff:7
-Fi:-10
-Fj:-5
-Fk:-3
-Fo:-3
-Fp:-8
-Fr:-2
-Fs:-12
-Ft:-10
-Fv:-6
-Fw:6
-Fy:5
-Fz:-3
-G-:9
-G:-2
-GA:4
-GC:-3
-GF:-7
-GG:5
-GL:10
-GM:-4
-GO:3
-GP:9
-GQ:4
-GR:11
-GS:-8
-GW:5
-GY:-7
-Gb:3
-Gi:-5
-Gj:6
-Gl:-7
-Go:4
-Gp:4
-Gr:-1
-Gt:3
-Gw:-5
-Gz:8
+Fb:6
+Ff:1
+Fi:-9
+Fj:-4
+Fk:-2
+Fo:-5
+Fp:-5
+Fr:-4
+Fs:-9
+Ft:-13
+Fv:-5
+Fw:5
+Fy:6
+Fz:-4
+G-:7
+G:-6
+GA:2
+GC:3
+GF:-4
+GG:4
+GL:7
+GM:-2
+GN:8
+GO:8
+GP:4
+GQ:-6
+GR:12
+GS:-6
+GW:3
+GY:-8
+Gf:2
+Gi:-2
+Gj:9
+Gl:-8
+Go:-4
+Gp:6
+Gt:-2
+Gw:-2
+Gz:2
 H-:2
-H:11
-HA:15
-HE:3
+H:13
+HA:5
+HE:1
 HH:8
-HM:1
-HN:-3
-HP:5
-HQ:-6
-HS:7
-HT:17
-HV:4
-HW:12
-HY:10
-Hb:4
-Hh:12
-Hi:-12
-Hj:-10
-Hn:3
-Ho:-4
-Hp:-4
+HM:-2
+HN:-1
+HO:5
+HP:1
+HQ:-7
+HS:9
+HT:15
+HV:20
+HW:16
+HY:11
+Hb:5
+Hf:1
+Hh:15
+Hi:-18
+Hj:-2
+Hn:7
+Ho:-2
+Hp:-7
 Hq:11
-Hr:12
+Hr:1
 Ht:-6
-Hw:-4
-Hz:15
+Hw:-7
+Hz:14
+I-:8
 I:-9
-IA:-11
-IC:-4
-IO:1
-IP:-7
-IQ:-2
-IS:-4
-IW:-11
-Ib:-6
-If:-1
-Ii:-6
-Io:-3
-It:-7
-Iw:-7
-Iz:-3
-J-:12
-J:9
-JO:-6
-JP:8
-JS:-6
-Jo:1
-Jt:11
+IA:-14
+IC:-5
+IO:-6
+IP:-8
+IQ:2
+IS:-3
+IW:-3
+Ib:-5
+If:-7
+Ii:-10
+Io:-4
+It:-6
+Iw:-14
+Iz:-5
+J-:9
+J:8
+JO:-11
+JP:3
+JS:-3
+Jo:-1
+Jt:16
 Jz:4
 K-:7
-K:14
-KA:16
-KE:11
+K:12
+KA:20
+KE:3
 KK:6
-KN:3
-KO:-3
-KP:11
-KQ:5
-KS:-6
-KT:8
-KV:6
-KW:-3
-Kb:11
-Kf:-11
-Kh:4
+KN:5
+KP:10
+KQ:15
+KS:3
+KT:3
+KV:14
+KW:-6
+Kb:21
+Kf:-9
+Kh:3
 Ki:-2
-Ko:-3
-Kp:18
-Kr:13
-Kt:5
-Kw:-11
-Kz:-1
-L-:-17
-L:12
-LA:4
-LG:-3
-LN:-8
-LO:-6
-LP:1
-LQ:-1
+Ko:-4
+Kp:17
+Kr:5
+Kt:1
+Kw:-1
+Kz:2
+L-:-16
+L:10
+LA:7
+LG:-1
+LN:-4
+LO:-5
+LP:-3
+LQ:-2
 LS:15
 LY:-5
-Lb:7
-Lh:12
-Li:-3
-Lk:9
-Lp:5
+Lb:5
+Lf:11
+Lh:16
+Li:-2
+Lk:14
+Lo:-3
+Lp:16
 Lq:7
 Lr:4
 Lt:2
-Lw:-7
-Lz:1
-M-:-11
-M:-4
-MA:-17
-MC:-9
-MD:9
-ME:-6
-MF:-2
-MG:-7
-MH:4
+Lw:-1
+M-:-18
+M:-6
+MA:-19
+MC:-7
+MD:7
+ME:-12
+MF:-4
+MG:-10
+MH:-6
 MK:-3
-MN:-1
-MO:-2
+MN:7
+MO:-4
 MP:-2
-MQ:-3
+MQ:2
 MR:-5
-MS:-7
-MV:-3
-Mb:2
-Mf:-17
-Mh:-10
-Mi:-4
-Mj:4
-Mk:-5
-Ml:-8
-Mo:-8
+MS:-1
+MV:-7
+MW:-3
+Mb:3
+Mf:-12
+Mh:-9
+Mi:-9
+Mj:7
+Mk:-1
+Ml:-9
+Mo:-5
 Mp:-9
-Mq:-2
-Mr:2
-Mt:-5
-Mu:-14
+Mq:1
+Mr:-9
+Mt:-3
+Mu:-17
 Mv:3
-Mw:-9
+Mw:-3
 My:-1
 Mz:-2
-N-:5
-N:-5
-NA:-10
+N-:2
+N:-7
+NA:-11
 NC:-7
-ND:7
-NE:-12
-NF:-4
-NG:-10
-NH:-11
-NI:6
-NK:-2
-NL:-1
-NM:-5
-NN:-11
+ND:11
+NE:-9
+NF:-2
+NG:-4
+NH:-6
+NI:9
+NK:-6
+NL:-4
+NM:-6
+NN:-13
 NO:-4
-NP:-4
-NR:-12
-NS:-17
-NV:-14
-NW:-14
+NP:-1
+NQ:-5
+NR:-13
+NS:-11
+NV:-13
+NW:-15
 NY:-3
-Nb:-8
-Nd:4
+Nb:-9
+Nd:3
 Nf:7
-Ng:12
-Nh:-3
-Ni:-16
-Nj:7
-Nk:-3
-Nl:5
-Nm:-7
-Nn:4
-No:-8
-Np:-3
-Nq:-9
-Nr:-11
-Ns:-12
-Nt:-3
-Nu:-5
+Ng:9
+Nh:-4
+Ni:-14
+Nj:11
+Nk:8
+Nl:2
+Nm:-9
+Nn:13
+No:-12
+Nq:-3
+Nr:-10
+Ns:-17
+Nt:-4
+Nu:-10
 Nv:6
-Nw:-8
-Ny:-8
-Nz:1
-O-:-3
-O:1
-OA:-7
-OB:3
-OC:-1
-OD:9
-OE:9
-OF:-8
-OG:-1
+Ny:-10
+Nz:3
+O-:-1
+OA:-5
+OB:10
+OC:1
+OD:14
+OE:10
+OF:-6
+OG:-6
 OH:3
-OI:-10
-OJ:14
-OL:12
-OM:3
-ON:-1
+OI:-3
+OJ:7
+OK:4
+OL:14
+OM:6
+ON:5
+OO:-1
 OP:9
-OQ:-2
-OR:2
-OS:-4
-OT:10
-OV:2
+OQ:-8
+OR:3
+OS:-2
+OT:15
+OV:-2
 OW:-1
-OY:14
-Ob:8
+OY:4
+Ob:9
 Od:10
-Of:5
-Og:4
-Oh:-3
-Oi:-3
-Oj:-1
-Ok:12
+Of:7
+Og:1
+Oh:-2
+Oi:-6
+Oj:-4
+Ok:7
 Ol:5
-Om:-4
-On:-6
-Oo:1
-Op:-2
-Oq:14
-Or:2
-Ot:4
-Ou:14
-Ov:-8
-Ow:-7
-Oz:2
-P-:12
-P:6
-PA:1
-PC:-3
-PE:-5
-PF:6
-PG:6
-PH:13
-PI:-2
+On:3
+Op:-8
+Oq:18
+Ot:2
+Ou:15
+Ov:-1
+Ow:-1
+Oz:1
+P-:9
+P:8
+PA:4
+PC:-4
+PE:-8
+PF:3
+PG:10
+PH:9
+PI:-4
 PJ:12
-PL:2
-PM:8
-PN:-2
-PO:8
-PP:7
-PQ:-4
-PR:11
-PS:5
-PT:11
-PV:11
-PW:10
-PY:1
+PK:1
+PL:-2
+PM:7
+PN:-6
+PO:5
+PP:4
+PQ:-2
+PR:8
+PS:-1
+PT:5
+PV:14
+PW:11
+PY:5
+Pb:2
+Pf:-8
 Ph:9
-Pi:7
-Pj:2
-Pk:-4
+Pi:9
+Pk:-2
 Pl:5
-Pm:-3
-Pn:7
-Po:3
-Pp:-3
-Pq:13
-Pr:4
-Pt:6
-Pu:11
-Pv:-3
+Pm:-1
+Pn:12
+Po:5
+Pp:-2
+Pq:4
+Pr:5
+Pt:3
+Pu:10
+Pv:-5
 Pw:-11
-Py:-10
-Pz:4
-Q-:4
-Q:3
-QA:-1
-QC:-5
-QD:-1
-QE:5
-QF:10
-QG:9
-QH:-4
-QI:-3
-QK:2
-QL:9
-QM:-12
-QN:5
-QO:-2
-QP:-8
-QQ:-7
-QR:-5
-QS:-5
-QT:8
+Py:-12
+Pz:-1
+Q-:6
+QE:3
+QF:5
+QG:7
+QH:-5
+QK:-4
+QL:3
+QM:-15
+QN:1
+QO:2
+QP:-11
+QQ:-8
+QS:-8
+QT:3
 QV:-7
-QW:-5
-QY:-3
-Qb:4
-Qd:9
-Qf:-7
-Qg:5
-Qh:-1
-Qi:-5
-Qj:6
-Qk:-2
+QW:-1
+QY:-5
+Qb:-3
+Qd:10
+Qf:-10
+Qg:6
+Qi:2
+Qj:17
+Qk:-1
 Ql:6
-Qm:13
-Qo:-2
-Qp:1
-Qq:-8
-Qr:5
-Qs:-13
-Qt:-4
-Qu:3
-Qv:11
-Qw:8
+Qm:5
+Qo:-4
+Qp:4
+Qq:-14
+Qr:12
+Qs:-9
+Qt:-2
+Qu:-4
+Qv:17
+Qw:1
 Qy:2
-Qz:-6
-R-:8
-R:11
-RA:-6
-RC:8
-RE:8
-RG:-1
+Qz:-7
+R-:5
+R:12
+RA:-2
+RC:10
+RE:7
+RG:-2
 RL:5
-RN:6
+RN:7
 RO:1
-RP:11
+RP:8
 RQ:7
-RS:16
-RV:12
-RW:14
-RY:4
-Rh:10
-Ri:-5
-Rk:6
-Rl:4
-Rm:-5
-Rp:2
-Rr:7
-Rt:7
+RS:18
+RV:11
+RW:11
+RY:8
+Rh:11
+Ri:-6
+Rk:7
+Rl:3
+Rm:-3
+Ro:1
+Rp:-1
+Rr:9
+Rt:6
 Rw:-10
-Rz:10
-S-:2
-S:-1
-SC:-1
+Rz:8
+S-:3
+S:-3
 SD:-1
-SE:5
-SF:-1
+SE:4
+SF:-3
 SG:1
-SH:-7
+SH:-9
 SK:4
-SL:6
-SM:1
-SN:5
+SL:5
+SM:3
+SN:-1
 SO:-4
-SP:-3
-SQ:-6
-SR:13
-SS:13
-SW:-3
-Sb:8
-Sf:-9
-Sh:-8
-Sj:-5
-Sl:-8
-Sm:7
-Sp:4
-Sq:3
-Sr:10
-St:4
-Su:-6
-Sw:-7
-Sy:-6
-Sz:-3
-T-:-4
-T:13
-TA:4
-TH:4
-TK:-8
+SP:-1
+SQ:8
+SR:9
+SS:8
+SW:-2
+Sb:5
+Sf:-10
+Sh:-11
+Sj:-8
+Sl:-5
+Sm:11
+Sp:2
+Sq:-1
+Sr:7
+Su:-3
+Sw:-3
+Sy:-4
+Sz:-2
+T-:-6
+T:12
+TA:6
+TH:21
+TK:-1
 TO:16
-Th:12
-Ti:5
-To:5
-Tp:4
-Tq:5
-Tt:4
-V-:3
-V:-3
-VA:5
-VB:12
-VC:11
-VE:11
-VK:4
-VN:-1
-VO:3
-VP:19
-VS:4
-VT:4
-VW:19
-Vf:-7
-Vi:-1
-Vo:-17
-Vp:3
-Vq:6
-Vr:9
-Vz:7
-W-:6
-W:1
-WA:4
+Th:13
+Ti:8
+To:4
+Tp:8
+Tq:11
+Tt:7
+V-:-1
+V:1
+VA:1
+VB:15
+VC:8
+VE:12
+VK:16
+VN:-8
+VO:4
+VP:7
+VS:-8
+VT:5
+VW:14
+Vf:-6
+Vi:3
+Vo:-6
+Vq:4
+Vr:8
+Vt:2
+Vz:6
+W-:1
+W:2
+WA:2
 WC:12
-WE:6
-WF:-13
-WG:8
-WH:6
-WK:1
-WM:-8
-WN:1
-WO:3
-WR:18
-WS:5
-WT:11
-WV:2
-WW:-10
-WY:5
-Wb:-11
+WE:8
+WF:-9
+WG:7
+WH:4
+WK:2
+WO:6
+WP:-2
+WQ:1
+WR:10
+WS:10
+WT:10
+WV:-3
+WW:-8
+WY:9
+Wb:-5
 Wf:-3
-Wg:-3
-Wh:1
-Wi:-2
-Wj:2
-Wk:-1
+Wg:-7
+Wh:-3
+Wi:-4
+Wj:1
+Wk:2
 Wl:8
-Wm:11
-Wo:1
-Wp:-4
+Wm:3
+Wo:6
+Wp:-2
 Wq:6
-Wr:-7
-Wt:-3
-Wv:6
-Ww:6
-Wz:2
+Wr:-1
+Wt:-2
+Wv:15
+Ww:3
+Wz:6
 X:11
 XA:11
-Y-:2
-Y:9
-YA:8
-YN:5
-YO:-2
-YP:-6
-YQ:6
-YS:-10
+Y-:-1
+Y:12
+YA:3
+YN:9
+YO:1
+YP:-1
+YQ:5
+YS:-8
 YW:9
-YY:-3
-Yf:-5
-Yh:3
-Yi:2
+YY:1
+Yf:-6
+Yh:14
+Yi:1
 Yl:-4
-Yo:-2
-Yp:5
-Yr:12
-Yt:-4
-Yw:-5
-Yz:6
-any:-11
-b-:5
-b:9
-bA:10
-bE:14
-bG:8
-bK:5
+Yo:1
+Yp:7
+Yr:13
+Yt:-7
+Yz:11
+any:-10
+b-:6
+b:5
+bA:9
+bE:13
+bG:6
+bK:11
 bN:8
-bO:-4
-bP:-6
-bR:4
-bS:11
-bW:2
-bb:-3
-bf:-4
-bh:6
-bi:9
-bj:-7
-bm:12
-bo:-1
-bp:15
+bO:-8
+bP:-3
+bQ:1
+bR:6
+bS:20
+bW:4
+bb:-6
+bf:-5
+bh:7
+bi:13
+bj:-9
+bl:6
+bm:7
+bo:2
+bp:10
 bq:6
-br:18
-bt:-5
-bw:-4
+br:14
+bw:2
 bz:6
 d-:-4
 d:11
-dA:10
+dA:13
+dO:-1
 dQ:-4
-di:4
-dw:-6
+di:6
+dt:-4
+dw:-4
 f-:4
-f:-9
-fA:3
-fC:-12
-fE:-12
-fF:-2
-fG:-8
-fH:-6
-fI:6
-fK:-2
-fM:-12
-fN:-11
-fP:-2
-fQ:-2
+f:-10
+fC:-13
+fE:-9
+fF:-9
+fG:-5
+fH:-7
+fI:9
+fK:-3
+fM:-7
+fN:-17
+fO:-3
+fP:-4
+fQ:-3
 fR:6
-fS:-13
-fV:-5
-fW:-13
-fY:-9
-fb:5
-ff:-14
-fg:-11
-fh:5
-fi:1
+fS:-9
+fV:-9
+fW:-6
+fY:-12
+fb:3
+ff:-11
+fg:-4
+fh:1
+fi:2
 figures:-10
-fj:-6
-fl:-2
-fo:6
-fp:-16
-fq:-3
-fr:-3
-fs:-6
+fj:-3
+fl:-3
+fo:9
+fp:-10
+fq:-16
+fr:6
+fs:-8
 ft:-2
-fu:3
-fv:-2
-fw:2
-fy:-4
-fz:-1
-g-:2
-gA:-2
-gE:-3
-gN:-4
-gO:-5
-gP:-4
-gW:7
-gf:-2
-gg:-9
-gl:-7
-go:4
+fu:5
+fv:-3
+fw:-7
+fy:-14
+fz:-7
+g-:3
+g:-1
+gA:1
+gN:-10
+gO:-7
+gP:-10
+gW:5
+gf:3
+gg:-13
+gl:-6
+go:-1
 gt:4
-h-:7
-h:13
-hA:7
-hE:-10
-hF:-7
-hG:-10
-hH:-6
-hJ:11
-hK:-7
-hM:9
-hN:4
-hO:-1
-hP:2
-hQ:6
-hR:4
-hS:2
-hT:-8
-hW:4
+h-:8
+h:14
+hA:13
+hC:-3
+hE:-8
+hF:-11
+hG:-12
+hH:-1
+hJ:10
+hK:-5
+hM:10
+hO:2
+hP:-2
+hQ:16
+hR:9
+hS:-8
+hT:-9
+hW:8
 hb:3
-hf:-8
-hh:1
-hi:-3
-hj:-3
-hm:-3
-hn:2
-ho:-2
-hp:-6
-hq:2
-hr:3
-ht:3
-hu:4
+hf:-3
+hh:6
+hi:-1
+hj:-7
+hm:-5
+hn:5
+ho:-3
+hp:-7
+hq:8
+hr:1
+ht:1
+hu:9
 hw:-9
-hz:-8
-i-:-4
+hz:-4
+i-:-2
 i:1
 iA:8
-iB:15
-iC:2
-iD:3
-iE:10
-iF:-7
-iG:-7
-iH:-8
-iI:-7
-iJ:13
-iK:1
-iL:-2
-iM:-6
-iN:-4
-iO:6
-iP:7
-iQ:1
-iR:16
+iB:13
+iC:7
+iE:9
+iF:-3
+iH:-7
+iJ:10
+iK:2
+iL:-7
+iM:-1
+iO:5
+iP:10
+iQ:-2
+iR:10
 iS:-5
-iT:19
-iV:-3
-iY:10
-ib:11
-if:9
-ih:2
-ii:-7
+iT:6
+iV:-2
+iW:6
+iY:6
+ib:8
+if:4
+ih:3
+ii:-5
 ij:-6
-ik:-10
-il:-5
-im:4
+ik:-4
+il:-4
+im:8
 io:2
-ip:-6
-iq:10
-ir:2
-it:-5
-iu:-5
-iv:-6
-iw:-1
-iy:6
-iz:-3
-j-:-2
-j:-7
-jA:10
-jC:-7
-jE:-11
-jF:5
-jG:-2
-jH:4
+ip:-3
+iq:9
+it:-4
+iu:-3
+iv:-8
+iw:1
+iy:4
+iz:-1
+j:-3
+jA:5
+jC:-12
+jE:-14
+jF:7
+jG:-3
+jH:7
 jK:-5
-jM:-13
-jN:-6
-jP:-4
-jS:4
-jf:-10
-jh:-4
-jj:-7
-jm:5
-jo:5
-jq:1
-jr:14
-jt:-2
-jw:-18
+jM:-5
+jN:-9
+jO:-3
+jP:-11
+jQ:-10
+jS:7
+jf:-7
+jh:-7
+ji:4
+jj:-1
+jm:8
+jo:6
+jp:4
+jq:2
+jr:16
+jt:1
+jw:-11
 jz:-1
-k-:-8
-k:11
-kA:11
-kD:5
-kM:1
-kN:8
-kO:-1
-kQ:10
-kS:-3
-kW:1
-kf:11
-ki:5
+k-:-7
+k:9
+kA:7
+kD:9
+kM:-1
+kN:6
+kQ:21
+kf:10
+ki:4
 ko:-9
-kp:-4
-kr:7
-kt:6
-kw:3
-kz:7
-l-:8
+kp:-5
+kr:11
+kt:4
+kw:16
+kz:6
+l-:9
 l:-1
-lA:-13
-lN:-5
+lA:-11
+lN:-3
 lO:6
-lP:5
-lQ:2
-lY:-3
-lf:-8
-lg:9
+lP:7
+lQ:8
+lY:-1
+lf:-9
+lg:6
 lh:4
-li:-1
+li:-5
 lo:-10
-long:-13
-longer:-18
-lt:2
-lz:-1
-m-:-1
-m:5
+long:-11
+longer:-17
+lt:3
+lz:2
+m-:-3
+m:8
+mA:1
 mE:9
-mG:-8
-mO:-1
+mG:-11
+mO:-3
 mP:6
-mS:16
-mY:4
+mS:6
 mf:3
-mi:4
+mi:1
 ml:4
-mm:-5
-mp:12
-mt:-2
-mw:12
-mz:3
-n-:8
-n:13
-nK:7
-nO:-3
-nP:4
-nn:10
-no:-9
-nt:-6
+mm:-3
+mo:-1
+mp:7
+mr:4
+mt:-3
+mw:5
+mz:5
+n-:9
+n:9
+nK:10
+nO:3
+nP:12
+nn:15
+no:-6
+nt:-5
+nw:4
 o-:2
-o:-1
-oA:2
+o:3
+oA:-1
 oB:5
-oC:-2
-oD:9
-oE:13
-oF:-9
-oG:3
-oH:6
+oC:-1
+oD:10
+oE:17
+oF:-2
+oG:10
+oH:4
 oI:-1
-oJ:3
-oK:17
-oL:10
-oM:9
+oJ:2
+oK:14
+oL:13
+oM:8
 oN:5
-oO:6
+oO:8
 oP:17
-oQ:-6
-oR:3
-oS:3
-oT:1
-oV:10
-oW:-5
-oY:2
-ob:4
-of:7
+oQ:1
+oR:2
+oS:9
+oT:4
+oV:8
+oW:-2
+oY:6
+ob:8
+of:5
 og:3
-oh:2
-oi:2
-oj:1
-ok:-6
-ol:1
-om:-4
-on:2
-op:-2
-oq:9
-or:-1
-ot:-1
-ou:11
-ov:-7
+oh:4
+oi:-7
+oj:-2
+ok:-7
+ol:10
+om:-8
+on:-3
+oo:-1
+op:-1
+oq:3
+or:-4
+os:2
+ot:2
+ou:5
+ov:-6
 ow:-2
-oy:-7
-oz:7
-p-:-4
-p:-2
-pA:2
-pB:10
-pC:4
-pE:-4
-pF:9
-pG:-6
-pH:-6
-pK:13
-pM:-13
-pN:4
-pO:13
-pP:5
-pQ:2
-pR:-1
-pS:15
-pV:5
-pW:6
-pY:9
+oy:-3
+oz:11
+p:-4
+pA:3
+pB:6
+pC:6
+pE:-1
+pF:4
+pG:1
+pH:-14
+pK:5
+pM:2
+pN:5
+pO:14
+pP:8
+pQ:-2
+pR:-2
+pS:6
+pV:4
+pW:3
+pY:6
 pb:8
 pf:-6
-pg:1
-ph:-2
-pi:1
-pj:-6
-pl:19
-pm:-5
+pg:-1
+ph:2
+pi:2
+pj:-5
+pl:10
+pm:1
 po:1
-pp:7
-pq:-4
-pr:12
-ps:7
-pt:-4
-pv:9
-pw:-5
-pz:2
-q-:-11
-q:10
-qA:4
-qC:11
-qF:14
-qH:10
-qN:11
-qO:-14
-qP:-5
+pp:12
+pq:2
+pr:10
+ps:5
+pt:-8
+pv:5
+pw:-4
+pz:5
+q-:-9
+q:13
+qA:1
+qC:9
+qF:8
+qH:3
+qN:6
+qO:-10
+qP:-6
 qQ:-8
-qS:-15
-qV:-13
-qW:-1
-qf:7
-qh:14
-qi:2
-qj:4
-qo:-14
-qp:-16
-qq:-5
-qr:-9
-qt:-3
-qw:-9
-qz:6
-r-:-3
-r:4
-rA:12
-rB:9
-rC:-16
-rD:13
-rE:5
-rG:-1
-rJ:4
-rK:8
-rL:17
-rM:4
+qS:-11
+qV:-6
+qW:-4
+qf:9
+qh:8
+qi:1
+qj:3
+qo:-11
+qp:-5
+qq:-9
+qr:-12
+qt:-5
+qw:-13
+qz:4
+r-:-6
+r:2
+rA:8
+rB:5
+rC:-11
+rD:11
+rG:2
+rH:-3
+rJ:3
+rK:16
+rL:13
+rM:1
 rN:-2
-rO:3
-rP:-6
-rQ:-5
-rR:10
-rS:-8
-rT:16
-rV:11
+rO:2
+rP:1
+rQ:-3
+rR:5
+rS:-3
+rT:15
+rV:14
 rW:4
-rY:-2
-rb:5
-recipe:-15
-rf:-11
-rg:4
-rh:7
+rY:-3
+rb:-1
+recipe:-16
+rf:-7
+rg:6
+rh:5
 ri:1
 rj:-1
-rk:-10
+rk:-14
 rl:3
-rm:-1
-ro:5
-rp:6
-rq:4
-rr:-5
-rs:-1
-rt:2
-ru:7
+rm:3
+ro:1
+rp:8
+rq:5
+rs:-3
+rt:5
+ru:6
 rv:-3
-rw:-7
-ry:9
-rz:4
+rw:-4
+ry:8
+rz:2
 s-:3
-s:2
-sA:1
-sf:-4
-sg:6
-short:-3
-si:-1
-so:-6
-st:3
+sO:2
+sP:2
+sf:-6
+sg:5
+short:-4
+si:-2
+so:-2
 sv:-8
-sw:-8
-t-:2
-t:-3
-tB:7
-tC:2
-tD:11
-tE:-2
-tF:-3
+sw:-7
+t:-2
+tB:6
+tD:17
+tE:3
 tG:-1
-tH:-4
-tI:7
+tH:3
+tI:-2
 tJ:5
-tK:-2
-tL:4
-tM:2
-tN:4
-tO:4
-tP:2
-tQ:-3
-tR:-1
-tS:1
-tT:-1
-tV:2
-tW:-6
+tK:-1
+tL:3
+tM:-1
+tN:6
+tO:6
+tP:1
+tQ:-2
+tR:3
+tS:3
+tT:1
+tV:-4
+tW:-8
+tY:1
+tb:-2
 td:4
-tf:-6
-tg:-4
-th:12
+tf:-9
+tg:-5
+th:11
 ti:-1
-tj:-1
-tl:3
-tm:2
-tn:10
-to:2
+tj:-7
+tk:-3
+tl:6
+tm:3
+tn:3
+to:1
 tp:5
-tq:3
-tr:3
-ts:-3
-tt:-5
-tu:11
-tv:-4
-tw:-7
-ty:-17
-tz:6
-u-:10
-u:8
-uA:6
-uO:1
-uP:2
-uW:5
-ui:-5
-uo:4
-ut:1
-uw:3
-uz:-8
-v-:-4
+tq:4
+tr:2
+ts:-4
+tt:-6
+tu:14
+tv:-8
+tw:-9
+ty:-13
+tz:5
+u-:8
+u:7
+uA:5
+uP:5
+uW:8
+ui:-6
+uo:7
+uw:-3
+uz:-2
+v-:-6
 v:1
-vA:-1
-vN:-10
-vO:-7
-vP:-7
-vQ:3
-vS:-4
-vW:5
-vf:2
-vi:-2
-vl:-13
-vo:6
+vA:4
+vN:-5
+vO:-4
+vP:-6
+vQ:9
+vS:-7
+vW:3
+vf:1
+vi:2
+vl:-11
+vo:11
 vp:4
-vr:-7
-vt:-2
-vv:-7
-vw:-3
-vz:9
+vr:-10
+vt:-10
+vw:-6
+vz:4
 w-:-3
 w:-13
-wA:-2
+wA:-1
 wB:10
-wD:11
-wE:5
-wF:3
+wC:5
+wD:12
+wE:4
+wF:1
 wG:-2
 wH:-15
-wK:-9
-wM:-1
-wN:6
-wO:4
-wP:3
+wI:-3
+wK:-4
+wM:-2
+wN:8
+wO:3
+wP:2
 wQ:3
-wR:5
+wR:8
 wS:-8
-wV:2
-wW:5
-wY:-3
-wb:-6
-wd:1
-wf:7
-wh:-7
-whole H:2
-whole J:8
-whole K:12
-whole S:-7
-whole n:10
-whole p:-3
-whole recipe:-6
+wV:4
+wW:2
+wY:-8
+wb:2
+wd:3
+wf:5
+wh:-9
+whole A:-1
+whole H:4
+whole J:11
+whole K:13
+whole S:-5
+whole n:3
+whole p:-2
+whole recipe:-7
 wi:-3
-wj:-7
+wj:-9
 wk:3
-wl:5
-wm:-7
+wl:8
+wm:-5
 wo:-3
-wq:-1
-wr:-1
-wt:6
-wu:-2
-wy:-13
-wz:1
-y-:-8
-y:-4
-yA:-4
+wp:-5
+wq:-7
+wr:-3
+wt:2
+wu:-5
+wy:-3
+wz:-1
+y-:-9
+y:-5
+yA:-6
 yC:-6
-yE:3
+yE:4
 yP:-7
 yS:-12
 yg:-4
-yo:-8
-yt:-13
-yz:-8
-z-:-1
-z:-1
-zA:-6
-zB:8
-zC:-17
-zD:-2
-zE:6
+yo:-10
+yt:-14
+yz:-13
+z-:1
+zA:-3
+zB:9
+zC:-16
+zD:-1
+zE:15
 zF:7
-zG:-4
+zG:1
 zH:11
-zJ:9
-zK:-4
-zL:1
-zN:1
-zO:4
-zP:-5
-zQ:8
+zJ:8
+zK:-1
+zL:-5
+zM:-5
+zN:-4
+zO:3
+zP:-4
+zQ:5
 zR:8
-zS:2
-zT:6
-zV:9
-zW:-1
-zY:12
-zb:-4
-zd:3
-zf:-5
-zg:14
+zS:4
+zT:10
+zV:7
+zW:6
+zY:6
+zb:-5
+zd:2
+zf:-7
+zg:13
 zh:1
-zi:-5
-zj:-5
-zk:-3
-zm:4
-zo:7
-zp:3
-zq:8
-zr:-2
+zi:-7
+zj:-3
+zk:1
+zl:5
+zm:7
+zo:6
+zp:2
+zq:7
+zr:3
 zs:1
-zt:-1
-zu:-9
-zv:5
+zt:-4
+zu:-8
+zv:2
 zw:7
-zz:-3`;
+zy:-1
+zz:-1`;

@@ -48,10 +48,12 @@ export function accidentIn(text: string): Told | null {
   return telling && harmOf(telling);
 }
 
+const mouth = [' mouth', ' tongue', ' mund', ' zunge', ' bouche', ' langue', ' boca', ' lengua'];
+
 /** How somebody was hurt, by what the telling stretch speaks of; the more urgent first. */
 function harmOf(signs: ReadonlySet<string>): Told {
   const has = (letters: string): boolean => [...letters].some((letter) => signs.has(letter));
-  if (has('D') || (has('L') && has('CAS'))) return 'swallowed';
+  if (has('D') || (has('L') && has('CAS')) || mouth.some((word) => signs.has(word))) return 'swallowed';
   // "i cant see"
   if (has('E') || (signs.has(' cant') && signs.has(' see'))) return 'eyes';
   if (has('BVKTZ')) return 'inhaled';
