@@ -95,23 +95,27 @@ interface Steps {
   readonly trace: number;
 }
 
-function stepsOf(tokens: readonly Token[]): Steps {
+function stepsOf(tokens: readonly Token[], signals: Signals): Steps {
   const none = Number.POSITIVE_INFINITY;
-  const first = (is: (token: Token, k: number) => boolean): number => {
-    const at = tokens.findIndex(is);
-    return at < 0 ? none : at;
-  };
-  const isCook = (token: Token): boolean =>
-    (token.t === 'word' || token.t === 'name') &&
-    textOf(token)
-      .split(' ')
-      .some((word) => (ofWord(word) & signal.cooking) !== 0);
-  return {
-    lye: first((_, k) => isLyeIn(tokens, k)),
-    cook: Math.max(first(isAlkali), first(isCook)),
-    trace: tokens.findLastIndex((token) => /\btrace$/.test(textOf(token))),
-  };
+  let [lye, alkali, cook, trace] = [none, none, none, -1];
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (token?.t !== 'word' && token?.t !== 'name') continue;
+    const mayCook = givesAt(signals, k, signal.cooking) || token.to > token.from + 1;
+    if (lye === none && (mayCook || token.t === 'name') && isLyeIn(tokens, k)) lye = k;
+    if (alkali === none && isAlkali(token)) alkali = k;
+    if (cook === none && mayCook && isCook(token)) cook = k;
+    if (token.text.length >= leastTrace && /\btrace$/.test(textOf(token))) trace = k;
+  }
+  return { lye, cook: Math.max(alkali, cook), trace };
 }
+
+const leastTrace = 'trace'.length;
+
+const isCook = (token: Token): boolean =>
+  textOf(token)
+    .split(' ')
+    .some((word) => (ofWord(word) & signal.cooking) !== 0);
 
 const isAlkali = (token: Token | undefined): boolean =>
   token?.t === 'name' && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock');
@@ -199,7 +203,7 @@ export function endOfCook(tokens: readonly Token[], signals: Signals): readonly 
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     if (!givesAt(signals, k, signal.cooked) || (token?.t !== 'word' && token?.t !== 'name')) continue;
-    steps ??= stepsOf(tokens);
+    steps ??= stepsOf(tokens, signals);
     const told = toldAt(tokens, k, steps);
     if (told === null || isOfLastTime(tokens, k)) continue;
     out ??= [...tokens];

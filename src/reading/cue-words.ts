@@ -25,6 +25,14 @@ export const cue = {
   all: 2048,
   /** It was planned so (`planned.ts`). */
   plan: 8192,
+  /** What something is that has a name of several kinds (`kind-told.ts`). */
+  saying: 16384,
+  /** What a figure is for that is not of the recipe (`other-use.ts`). */
+  otherUse: 32768,
+  /** What others say of a share (`elsewise.ts`). */
+  hearsay: 65536,
+  /** A vessel. */
+  pot: 131072,
 } as const;
 
 /** Every word in the plural as well. */
@@ -35,11 +43,28 @@ export const papers =
   'recipe book card sheet leaflet video blog website page printout magazine calendar booklet instruction calc calculator plan app slip note handout chart';
 export const relations =
   'sister brother mother mum mom mam dad father aunt auntie uncle gran granny grandma grandmother nan neighbour neighbor friend colleague cousin teacher husband wife daughter son';
+/** By what a figure is known to be for something else than the pot, or of a soap called after its ingredient. */
+export const uses = {
+  purposes:
+    'cheese frying fryer cooking baking cake cakes bread pancakes breakfast lunch dinner supper salad salads popcorn curry candle candles lotion balm balms hair lamp lamps dog dogs chickens birds furniture boots saddle bath massage yogurt yoghurt porridge',
+  called: 'one ones bar bars soap soaps loaf batch',
+  ofAir: 'hygrometer humid humidity moisture battery damp fog rain cloud sunny',
+  theirs: 'hers theirs',
+  others: 'her his their cousin aunt uncle friend neighbour neighbor sister brother colleague she he',
+  drinking: 'drunk drank drink drinking sipping sipped hiccups cheers',
+  checking: 'checked check tested test calibrated calibrate verified compared',
+  waiting: 'still waiting waits untouched unopened spare sits stands',
+} as const;
+/** Acids by their ids that are sold by their strength. */
+export const vinegars: ReadonlySet<string> = new Set(['vinegar', 'acetic-acid']);
+/** By what a sentence says what something is. */
+const saying =
+  'is its thats which says said reads states lists label labelled labeled made ingredient ingredients contains only pure just all means called being';
 const seasons =
   'spring summer autumn fall winter january february march april may june july august september october november december';
 
 /** The words of each. */
-const wordsOf: Readonly<Record<keyof typeof cue, string>> = {
+const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   told: `${andMany(papers)} planned theory target paper supposed written original what meant wanted intended going`,
   once: `${seasons} ignore forget disregard scrap never bar bars recipe batch ago last previous earlier old former other first used`,
   others: `${andMany(relations)} her his their he she they one recipe batch version`,
@@ -59,6 +84,9 @@ const wordsOf: Readonly<Record<keyof typeof cue, string>> = {
     'hang hold wait sorry oops whoops woops no nope ah oh arg argh damn blast bother forget ignore scratch strike wrong',
   plan: 'going meant supposed planned intended gonna plan wanted hoped thought should would shouldve wouldve be',
   all: 'everything all overall lot amounts figures weights numbers',
+  saying,
+  otherUse: Object.values(uses).join(' '),
+  hearsay: 'say says told heard read more most max maximum',
 };
 
 /** Beginnings of words that put something right. */

@@ -2,11 +2,12 @@
  * Figures of sentences that speak of something else than the recipe: what somebody drank, what a parcel weighed, a share
  * of people, degrees that say no unit.
  */
+import { cue } from './cue-words.ts';
 import { isHabit } from './habits.ts';
 import { inStore } from './in-store.ts';
 import { drunk, othersSoap, otherUse, soapNamed } from './other-use.ts';
 import { listed, signal } from './signal-words.ts';
-import { givesAt, givesNear, type Signals } from './signals.ts';
+import { givesAround, givesAt, type Signals, saysAround } from './signals.ts';
 import { isIngredient, isMeasured, isRole, isUnspoken, type Span, sentenceAt, spoken } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere, weighedFats } from './weighed.ts';
@@ -127,7 +128,7 @@ function isOfSoap(tokens: readonly Token[], k: number, signals: Signals): boolea
 }
 
 const isTried = (tokens: readonly Token[], k: number, signals: Signals): boolean => {
-  if ((signals.all & signal.trying) === 0 || !givesNear(signals, k, signal.trying, longestLook)) return false;
+  if (!givesAround(signals, k, signal.trying)) return false;
   const { from, to } = sentenceAt(tokens, k, longestLook);
   let tries = false;
   for (let at = from; at < to; at++)
@@ -365,6 +366,7 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     for (let at = from; at < to; at++) if (isIngredient(tokens[at])) putWord(at);
   };
   const count = (k: number, token: Figure): void => {
+    if (isUnspoken(tokens[k - 1]) && isUnspoken(tokens[k + 1])) return;
     const acid = forAcid(tokens, k);
     if (acid !== null) {
       aside(k, 'a part of what was said');
@@ -385,7 +387,7 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     } else if (isOfOthers(tokens, k)) {
       aside(k, ofOthers);
       putWord(isIngredient(tokens[k + 1]) ? k + 1 : k + 2);
-    } else if (isRule(tokens, k)) {
+    } else if (saysAround(signals, k, cue.hearsay) && isRule(tokens, k)) {
       aside(k, ruleOfOthers);
       putIngredients(sentenceAt(tokens, k, longestLook));
     } else if (isWaterDiscount(tokens, k)) {

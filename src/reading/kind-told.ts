@@ -2,7 +2,9 @@
  * What a name of several kinds stands for, where the post says so itself: "shortening 500 g (the tub says 100 % palm
  * oil)", "the bag says potassium hydroxide … hydroxide 190 g", "drain opener, but 100 % sodium hydroxide".
  */
-import { isAny, isMark, isPot, isStop, isWeight, sentenceAt, spoken, wordAt } from './token-is.ts';
+import { cue } from './cue-words.ts';
+import { type Signals, saysAround } from './signals.ts';
+import { isAny, isMark, isPot, isStop, isWeight, type Span, sentenceAt, spoken, wordAt } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 import { thingOf, weighedThings } from './weighed.ts';
 
@@ -68,21 +70,20 @@ function fatToldAt(tokens: readonly Token[], k: number, may: (token: Name) => bo
   return told;
 }
 
-/** The same, in a sentence of its own: "500 g shortening, …. The tub says 100 % palm oil." */
-function fatToldApart(tokens: readonly Token[], k: number, may: (token: Name) => boolean): number {
-  const own = tokens[k];
-  const id = isName(own) ? own.meaning.id : '';
-  const called = (one: Token): boolean => one.t === 'name' && one.meaning.id === id;
-  let found = -1;
+/** A fat that a sentence is said to be of, which weighs none. */
+interface Told extends Span {
+  readonly at: number;
+  readonly fat: Name;
+}
+
+/** The fats of sentences that say what something is. */
+function toldFats(tokens: readonly Token[], signals: Signals): readonly Told[] {
+  const found: Told[] = [];
   for (let at = 0; at < tokens.length; at++) {
-    const token = tokens[at];
-    if (!isName(token) || !may(token) || isWeighed(tokens, at)) continue;
+    const fat = tokens[at];
+    if (!isName(fat) || fat.meaning.kind !== 'fat' || !saysAround(signals, at, cue.saying) || isWeighed(tokens, at)) continue;
     const { from, to } = sentenceAt(tokens, at, nearby);
-    if ((from <= k && k < to) || isMark(tokens[to], '?')) continue;
-    // the tin may be that of another one that is weighed, too
-    const isOwn = weighedThings(tokens).has(thingOf(token));
-    const isOfIt = isAny(tokens, from, at, (one) => called(one) || (!isOwn && isPot(one)));
-    const says = isAny(tokens, from, at, (one) => saying.test(spoken(one)));
+    if (isMark(tokens[to], '?') || !isAny(tokens, from, at, (one) => saying.test(spoken(one)))) continue;
     const isElse = isAny(
       tokens,
       from,
@@ -92,7 +93,27 @@ function fatToldApart(tokens: readonly Token[], k: number, may: (token: Name) =>
         (one.t === 'quantity' && !isWhole(one)) ||
         (n !== at && isName(one) && one.meaning.kind === 'fat'),
     );
-    if (!isOfIt || !says || isElse) continue;
+    if (!isElse) found.push({ at, fat, from, to });
+  }
+  return found;
+}
+
+/** The same, in a sentence of its own: "500 g shortening, …. The tub says 100 % palm oil." */
+function fatToldApart(
+  tokens: readonly Token[],
+  k: number,
+  told: readonly Told[],
+  may: (token: Name) => boolean,
+): number {
+  const own = tokens[k];
+  const id = isName(own) ? own.meaning.id : '';
+  const called = (one: Token): boolean => one.t === 'name' && one.meaning.id === id;
+  let found = -1;
+  for (const { at, fat, from, to } of told) {
+    if (!may(fat) || (from <= k && k < to)) continue;
+    // the tin may be that of another one that is weighed, too
+    const isOwn = weighedThings(tokens).has(thingOf(fat));
+    if (!isAny(tokens, from, at, (one) => called(one) || (!isOwn && isPot(one)))) continue;
     if (found >= 0) return -1;
     found = at;
   }
@@ -164,8 +185,9 @@ function milkTold(tokens: readonly Token[], k: number): Name | null {
 }
 
 /** The tokens with each name of several kinds as the one that the post says. */
-export function kindTold(tokens: readonly Token[]): readonly Token[] {
+export function kindTold(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
+  let apart: readonly Told[] | null = null;
   let tried = 0;
   for (let k = 0; k < tokens.length && tried < most; k++) {
     const token = tokens[k];
@@ -203,7 +225,8 @@ export function kindTold(tokens: readonly Token[]): readonly Token[] {
     const may = ({ meaning }: Name): boolean =>
       meaning.kind === 'fat' && (ofAnyFat.test(called) || candidates.includes(meaning.id));
     const near = fatToldAt(tokens, k, may);
-    const at = near >= 0 ? near : fatToldApart(tokens, k, may);
+    if (near < 0) apart ??= toldFats(tokens, signals);
+    const at = near >= 0 ? near : fatToldApart(tokens, k, apart ?? [], may);
     const fat = tokens[at];
     if (!isName(fat)) continue;
     out ??= [...tokens];

@@ -2,8 +2,9 @@
  * Figures beside an ingredient that is for something else than the pot, or of a soap called after it: "2 litres of milk,
  * all of it for cheese", "the oat milk one weighed 78 g", "my cousin superfats hers at 20 %", "the air is at 85 %".
  */
+import { cue, uses, vinegars } from './cue-words.ts';
 import { inStore } from './in-store.ts';
-import type { Signals } from './signals.ts';
+import { type Signals, saysAround } from './signals.ts';
 import { isIngredient, isMeasured, isRole, type Span, sentenceAt, spoken } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere, weighedFats } from './weighed.ts';
@@ -20,37 +21,23 @@ export const othersSoap = 'of somebody else’s soap';
 export const soapNamed = 'of a soap that was made';
 
 const wordsOf = (words: string): ReadonlySet<string> => new Set(words.split(' '));
-const purposes = wordsOf(
-  'cheese frying fryer cooking baking cake cakes bread pancakes breakfast lunch dinner supper salad salads popcorn curry candle candles lotion balm balms hair lamp lamps dog dogs chickens birds furniture boots saddle bath massage yogurt yoghurt porridge',
-);
+const purposes = wordsOf(uses.purposes);
 const putting = wordsOf(
   'use used using put puts putting melt melted weighed weigh add added pot recipe batch goes went going need take took lye soap stir stirred poured mixed',
 );
-const called = wordsOf('one ones bar bars soap soaps loaf batch');
+const called = wordsOf(uses.called);
 const weighing = /^(?:weighs?|weighed|is|was|are|were)$/;
-const ofAir = wordsOf('hygrometer humid humidity moisture battery damp fog rain cloud sunny');
-const theirs = wordsOf('hers theirs');
+const ofAir = wordsOf(uses.ofAir);
+const theirs = wordsOf(uses.theirs);
 const ours = wordsOf('mine this same i recipe');
-const others = wordsOf('her his their cousin aunt uncle friend neighbour neighbor sister brother colleague she he');
-const drinking = wordsOf('drunk drank drink drinking sipping sipped hiccups cheers');
+const others = wordsOf(uses.others);
+const drinking = wordsOf(uses.drinking);
 const drinks = wordsOf('beer wine milk cow-milk coffee tea stout hard-cider');
-const vinegars = wordsOf('vinegar acetic-acid');
 const isNamed = (token: Token | undefined, ids: ReadonlySet<string>): boolean =>
   token?.t === 'name' && token.meaning.kind !== 'role' && ids.has(token.meaning.id);
-const checking = wordsOf('checked check tested test calibrated calibrate verified compared');
-const waiting = wordsOf('still waiting waits untouched unopened spare sits stands');
+const checking = wordsOf(uses.checking);
+const waiting = wordsOf(uses.waiting);
 const places = wordsOf('cellar pantry larder cupboard attic shed garage freezer fridge basement storeroom');
-/** Of all that is looked for, one of these is in the post. */
-const cues: ReadonlySet<string> = new Set([
-  ...purposes,
-  ...called,
-  ...ofAir,
-  ...theirs,
-  ...others,
-  ...drinking,
-  ...checking,
-  ...waiting,
-]);
 const most = 24;
 
 /** What the figure at token `k` is of, where its sentence says that it is none of the recipe. `fats`: weighed in the post. */
@@ -100,29 +87,18 @@ function otherUseOf(
 /** Fats that are weighed, the one in store among them, of which the others make a recipe. */
 const leastFats = 2;
 
-const isCue = (name: Token): boolean => isNamed(name, vinegars) || cues.has(spoken(name));
-
 /** The tokens with such figures set aside, and their names made words. */
-export function otherUses(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
-  const cued: number[] = [];
-  for (let k = 0; k < tokens.length; k++) {
-    const token = tokens[k];
-    if (token?.t === 'word' ? cues.has(token.text) : token?.t === 'name' && isCue(token)) cued.push(k);
-  }
-  if (cued.length === 0) return tokens;
-  let next = 0;
+export function otherUses(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
   let counted: number | null = null;
   const fats = (): number => {
     counted ??= weighedFats(tokens);
     return counted;
   };
-  for (const k of figures) {
+  for (const k of signals.figures) {
     const token = tokens[k];
-    if (token?.t !== 'quantity') continue;
-    const around = sentenceAt(tokens, k, most);
-    while ((cued[next] ?? around.from) < around.from) next++;
-    const found = (cued[next] ?? around.to) < around.to ? otherUseOf(tokens, k, token, around, fats) : null;
+    if (token?.t !== 'quantity' || !saysAround(signals, k, cue.otherUse)) continue;
+    const found = otherUseOf(tokens, k, token, sentenceAt(tokens, k, most), fats);
     if (!found) continue;
     out ??= [...tokens];
     out[k] = asAside(token, found.reason);

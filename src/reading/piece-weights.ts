@@ -4,9 +4,12 @@ import type { Figure, Token } from './tokens.ts';
 
 const isCount = (token: Token): boolean => token.t === 'quantity' && token.quantity.dim === 'bare';
 
+/** Tokens from a weight back to the bars that it is of, at the most. */
+export const barsNear = 12;
+
 /** Where bars are named in the sentence, a few words before token `k`; -1 where they are not. */
 export function barsBefore(tokens: readonly Token[], k: number): number {
-  for (let at = k - 1; at >= 0 && k - at <= 12; at--) {
+  for (let at = k - 1; at >= 0 && k - at <= barsNear; at--) {
     const token = tokens[at];
     if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) return -1;
     if (isRole(token, 'bars')) return at;

@@ -1,11 +1,12 @@
 /** Figures whose neighbours say that they are no amount, found before amounts look for their names. */
 import { boughtOf, costOf, isOwnWeight, isPaid, isPoundsPaid, priced, reach } from './bought.ts';
 import { packed } from './columns.ts';
+import { cue } from './cue-words.ts';
 import { conversionOf } from './conversions.ts';
 import { isCounted, isEggs, isMeltPoint, isOfPages, isOften, isPageCount, isPortion, isYear } from './counts.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
 import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
-import { barsBefore, isBarWeight, isCutAt, isNet, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
+import { barsBefore, barsNear, isBarWeight, isCutAt, isNet, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
 import {
   isApart,
   isChange,
@@ -17,7 +18,7 @@ import {
   isStatedSum,
 } from './said-again.ts';
 import { signal } from './signal-words.ts';
-import type { Signals } from './signals.ts';
+import { givesAround, givesNear, type Signals, saysAround } from './signals.ts';
 import { isInRow, isMark, isMeasured, isWeight } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 import {
@@ -30,6 +31,7 @@ import {
   isScaleStep,
   isSizeOf,
   isVessel,
+  mouldNear,
   vesselAt,
 } from './vessels.ts';
 
@@ -54,7 +56,10 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
   const pieces = has(signal.bars);
   const solution = has(signal.stock) && tokens.some((token) => token.t === 'name' && token.meaning.kind === 'stock');
   // rules for which it does not matter what stands right beside a figure
-  const beyondRows = vessels || pieces || stored;
+  const isBeyondRow = (k: number): boolean =>
+    (vessels && givesNear(signals, k, signal.mould, mouldNear)) ||
+    (pieces && givesNear(signals, k, signal.bars, barsNear)) ||
+    (stored && (givesAround(signals, k, signal.store) || saysAround(signals, k, cue.pot)));
   let settled = -1;
   for (const k of figures) {
     const token = tokens[k];
@@ -81,7 +86,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if ((told || isMark(tokens[k - 1], ',')) && isCounted(tokens, k, token)) aside(k, 'a count');
       if (told && (isShareAgain(tokens, k, token) || isShareChanged(tokens, k, token))) aside(k, 'said before');
     } else if (isMeasured(token)) {
-      if (!beyondRows && isInRow(tokens, k)) continue;
+      if (isInRow(tokens, k) && !isBeyondRow(k)) continue;
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
       if (told && isPoundsPaid(tokens, k, token)) aside(k, 'a price');
       if (isPack(tokens, k, token) || (told && isHeld(tokens, k, token)) || isSizeOf(tokens, k, token))

@@ -2,8 +2,10 @@
  * What stands in a post that rules look for, gathered once: a rule that needs one of these things has nothing to do in
  * a post that has none of them.
  */
+import { cue, vinegars } from './cue-words.ts';
 import type { Quantity } from './quantities.ts';
 import { listed, signal } from './signal-words.ts';
+import { isStop } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import type { Word } from './word.ts';
 
@@ -33,16 +35,28 @@ export const gives = (token: Token | undefined, bit: number): boolean =>
 export const callsFor = (token: Token, bit: number): boolean =>
   token.t === 'name' && token.meaning.kind === 'role' && ((called.get(token.meant) ?? 0) & bit) !== 0;
 
+/** A row of bit sets, one a token. */
+type Bits = Int32Array;
+
 /** What stands in a post, a bit for each signal: anywhere in it, and at each of its tokens. */
 export interface Signals {
   readonly all: number;
-  readonly at: readonly number[];
+  readonly at: Bits;
+  /** What the sentence or line gives that each token stands in, and what its words may say (`cue-words.ts`). */
+  readonly around: Bits;
+  readonly cues: Bits;
   /** Where figures and prices stand; some may have been taken for something else since. */
   readonly figures: readonly number[];
 }
 
 /** Something that gives the signal stood at token `k` when they were gathered. */
 export const givesAt = ({ at }: Signals, k: number, bit: number): boolean => ((at[k] ?? 0) & bit) !== 0;
+
+/** Something that gives the signal stands in the same sentence and line as token `k`. */
+export const givesAround = ({ around }: Signals, k: number, bit: number): boolean => ((around[k] ?? 0) & bit) !== 0;
+
+/** A word by which it may say so stands in the same sentence and line as token `k`. */
+export const saysAround = ({ cues }: Signals, k: number, bit: number): boolean => ((cues[k] ?? 0) & bit) !== 0;
 
 /** Something that gives it stands at most so many tokens from token `k`. */
 export function givesNear({ at }: Signals, k: number, bit: number, most: number): boolean {
@@ -53,17 +67,36 @@ export function givesNear({ at }: Signals, k: number, bit: number, most: number)
 
 /** `words`: at their prims. */
 export function signalsOf(tokens: readonly Token[], words: readonly (Word | null)[]): Signals {
-  const at: number[] = [];
+  const at = new Int32Array(tokens.length);
+  const around = new Int32Array(tokens.length);
+  const cues = new Int32Array(tokens.length);
   const figures: number[] = [];
-  let all = 0;
+  let [all, given, said, begin] = [0, 0, 0, 0];
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
-    const found = token ? signalsAt(token, words[token.from] ?? null) : 0;
-    at.push(found);
-    if (token?.t === 'quantity' || (token?.t === 'aside' && token.reason === 'a price')) figures.push(k);
-    all |= found;
+    if (!token) break;
+    const found = signalsAt(token, words[token.from] ?? null);
+    at[k] = found;
+    given |= found;
+    said |= cuesAt(token, words);
+    if (token.t === 'quantity' || (token.t === 'aside' && token.reason === 'a price')) figures.push(k);
+    if (!isStop(token) && k < tokens.length - 1) continue;
+    around.fill(given, begin, k + 1);
+    cues.fill(said, begin, k + 1);
+    all |= given;
+    [given, said, begin] = [0, 0, k + 1];
   }
-  return { all, at, figures };
+  return { all, at, around, cues, figures };
+}
+
+/** What the words of a token may say. */
+function cuesAt(token: Token, words: readonly (Word | null)[]): number {
+  if (token.t !== 'word' && token.t !== 'name') return 0;
+  let found = words[token.from]?.cues ?? 0;
+  if (token.t === 'word') return found;
+  for (let k = token.from + 1; k < token.to; k++) found |= words[k]?.cues ?? 0;
+  if (token.meaning.kind === 'role') return token.meaning.id === 'pot' ? found | cue.pot : found;
+  return vinegars.has(token.meaning.id) ? found | cue.otherUse : found;
 }
 
 /** `first`: the word that a word or a name begins with. */

@@ -73,6 +73,9 @@ export function isVessel(tokens: readonly Token[], k: number, { quantity: { dim,
   return next?.t !== 'name' && !(next?.t === 'word' && /^(of|for|in|each)$/.test(next.text));
 }
 
+/** Tokens from a figure back to the mould that it is of, at the most. */
+export const mouldNear = 5;
+
 /** "9 holes, 140 ml each": what a vessel takes. */
 export const isHoleSize = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean =>
   quantity.dim === 'volume' &&
