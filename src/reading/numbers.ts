@@ -88,13 +88,19 @@ export function isWhole(text: string): boolean {
   return true;
 }
 
+/** `98`, "98.5", which nobody writes otherwise; null where they may mean more: three digits behind a point. */
+export function plainValue(text: string): number | null {
+  const point = text.indexOf('.');
+  if (point < 0) return isWhole(text) ? Number(text) : null;
+  return point > 0 && text.length - point !== 4 && isWhole(text.slice(0, point)) && isWhole(text.slice(point + 1))
+    ? Number(text)
+    : null;
+}
+
 /** Value of digits with their separators; null where they form no number (`12.5.2024`). */
 function digits(text: string, habit: DecimalHabit): { value: number; other: number | null } | null {
-  if (isWhole(text)) return { value: Number(text), other: null };
-  // "98.5": three digits behind the point may be a group of a larger number
-  const point = text.indexOf('.');
-  if (point > 0 && text.length - point !== 4 && isWhole(text.slice(0, point)) && isWhole(text.slice(point + 1)))
-    return { value: Number(text), other: null };
+  const plain = plainValue(text);
+  if (plain !== null) return { value: plain, other: null };
   if (text.startsWith('.') && /^\.\d+$/.test(text)) return { value: Number(`0${text}`), other: null };
   const one = /^(\d+)([.,'])(\d+)$/.exec(text);
   if (one) {

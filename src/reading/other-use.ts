@@ -49,7 +49,8 @@ function otherUseOf(
   fats: () => number,
 ): OtherUse | null {
   const words = tokens.slice(from, to);
-  const has = (of: ReadonlySet<string>): boolean => words.some((one) => of.has(spoken(one)));
+  const spokens = words.map(spoken);
+  const has = (of: ReadonlySet<string>): boolean => spokens.some((one) => of.has(one));
   // "I checked the scale with a litre of water and it said 998 g"
   if (dim !== 'percent' && words.some((one) => isRole(one, 'scale')) && has(checking))
     return { reason: otherUse, names: words.flatMap((one, n) => (isIngredient(one) ? [from + n] : [])) };

@@ -1,7 +1,7 @@
-import { toCelsius, type Unit } from '../units/units.ts';
+import { toCelsius, type Unit, unit } from '../units/units.ts';
 import type { Lexicon } from './lexicon.ts';
 import { type UnitHit, unitAt } from './measure.ts';
-import { type DecimalHabit, isNumberWord, type Numeral, numeralAt } from './numbers.ts';
+import { type DecimalHabit, isNumberWord, type Numeral, numeralAt, plainValue } from './numbers.ts';
 import { type Prim, rawText } from './scan.ts';
 
 export type Dim = 'mass' | 'volume' | 'percent' | 'bare' | 'ratio' | 'parts' | 'temperature' | 'time' | 'length';
@@ -525,6 +525,50 @@ function timesBehind(prims: readonly Prim[], end: number, unit: Unit, figure: nu
   return ends || next.kind === 'line' ? { value, end: at + 2, numbers: [at + 1] } : null;
 }
 
+/** Units of most rows, of which none begins the name of another one. */
+const rowUnits: ReadonlySet<string> = new Set(['g', 'kg', 'oz', 'lb']);
+
+/** Words that may carry an amount on. */
+const carrying: ReadonlySet<string> = new Set([...rangeWords, ...eachWords, ...'and und et y ish x half quarter'.split(' ')]);
+
+const minus: ReadonlySet<string> = new Set(['-', 'minus', 'negative']);
+
+/** Behind `450 g` there is nothing that could be more of it. */
+function isDone(prims: readonly Prim[], end: number, unit: string): boolean {
+  const next = prims[end];
+  if (next === undefined || next.kind === 'line') return true;
+  if (next.kind === 'word')
+    return !carrying.has(next.text) && !isNumberWord(next.text) && !(next.text === 'of' && prims[end + 1]?.text === 'each');
+  return next.kind === 'sign' && next.text === ',' && unit !== 'lb';
+}
+
+/** `450 g`, `16oz` in a row: what most amounts are, and nothing more need be tried. */
+function rowAmountAt(prims: readonly Prim[], i: number, lexicon: Lexicon): QuantityHit | null {
+  const [head, next] = [prims[i], prims[i + 1]];
+  const node = head?.kind === 'number' && next?.kind === 'word' ? lexicon.units.next?.get(next.text) : undefined;
+  if (!head || !node?.hit || node.next || !rowUnits.has(node.hit) || minus.has(prims[i - 1]?.text ?? '')) return null;
+  const value = isDone(prims, i + 2, node.hit) ? plainValue(head.text) : null;
+  if (value === null) return null;
+  const of = unit(node.hit);
+  return {
+    quantity: {
+      dim: of.dimension,
+      value: base(value, of),
+      other: null,
+      upTo: null,
+      second: null,
+      unit: of,
+      negative: false,
+      each: false,
+      times: null,
+      inWords: false,
+      text: rawText(prims, i, i + 2),
+      numbers: [i],
+    },
+    end: i + 2,
+  };
+}
+
 /** The amount that begins at prim `i`; null where none does. */
 export function quantityAt(
   prims: readonly Prim[],
@@ -534,6 +578,8 @@ export function quantityAt(
 ): QuantityHit | null {
   const head = prims[i];
   if (head?.kind === 'word' ? !mayBeginAmount(head.text) : head?.kind !== 'number') return null;
+  const row = rowAmountAt(prims, i, lexicon);
+  if (row) return row;
   const twice = twiceAt(prims, i);
   if (twice) return twice;
   const figure = figureAt(prims, i, lexicon, habit);

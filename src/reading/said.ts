@@ -218,10 +218,12 @@ export function saidIn(
   const alkalis = alkalisIn(items);
   const without = (gone: ReadonlySet<Item>): readonly Item[] =>
     gone.size === 0 ? items : items.filter((item) => !gone.has(item));
+  let bindings: Cuts | null = null;
   /** Names with their figures, where some figures are of none beside them. */
   const boundWithout = (gone: ReadonlySet<Item>): { said: Said[]; cuts: Cuts } => {
     const others = without(gone);
-    const cuts = cutsOf(withUnits(others, stances), tokens);
+    const cuts = cutsOf(withUnits(others, stances), tokens, bindings);
+    bindings ??= cuts;
     const said: Said[] = [];
     for (const { thing, amount, beside } of groupsOf(cuts, others)) {
       const own = keyOf(thing.named.meaning, alkalis);

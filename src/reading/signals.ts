@@ -36,7 +36,7 @@ export const callsFor = (token: Token, bit: number): boolean =>
   token.t === 'name' && token.meaning.kind === 'role' && ((called.get(token.meant) ?? 0) & bit) !== 0;
 
 /** A row of bit sets, one a token. */
-type Bits = Int32Array;
+type Bits = readonly number[];
 
 /** What stands in a post, a bit for each signal: anywhere in it, and at each of its tokens. */
 export interface Signals {
@@ -67,24 +67,26 @@ export function givesNear({ at }: Signals, k: number, bit: number, most: number)
 
 /** `words`: at their prims. */
 export function signalsOf(tokens: readonly Token[], words: readonly (Word | null)[]): Signals {
-  const at = new Int32Array(tokens.length);
-  const around = new Int32Array(tokens.length);
-  const cues = new Int32Array(tokens.length);
+  const at: number[] = [];
+  const around: number[] = [];
+  const cues: number[] = [];
   const figures: number[] = [];
-  let [all, given, said, begin] = [0, 0, 0, 0];
+  let [all, given, said] = [0, 0, 0];
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     if (!token) break;
     const found = signalsAt(token, words[token.from] ?? null);
-    at[k] = found;
+    at.push(found);
     given |= found;
     said |= cuesAt(token, words);
     if (token.t === 'quantity' || (token.t === 'aside' && token.reason === 'a price')) figures.push(k);
     if (!isStop(token) && k < tokens.length - 1) continue;
-    around.fill(given, begin, k + 1);
-    cues.fill(said, begin, k + 1);
+    while (around.length <= k) {
+      around.push(given);
+      cues.push(said);
+    }
     all |= given;
-    [given, said, begin] = [0, 0, k + 1];
+    given = said = 0;
   }
   return { all, at, around, cues, figures };
 }
