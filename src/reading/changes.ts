@@ -1,4 +1,5 @@
 /** Sentences that take a thing out of a recipe or put one in the place of another. */
+import { cue } from './cue-words.ts';
 import type { Sentence } from './sentences.ts';
 
 /** Tokens of what goes and of what comes; `gone` is null where the sentence says "it" or "its place". */
@@ -174,7 +175,7 @@ function shareIn(sentence: Sentence): Change | null {
 
 const parting = /\b(?:half|third|quarter)\b|# (?:of )?(?:the |my |that |her |his )?(?:@|it\b|that\b|them\b)/;
 
-const cue =
+const says =
   /\b(?:still|out|none|ran|run|became|turned|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
@@ -226,19 +227,24 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   if (sentence.names === 0) return remark.test(text) || (takesItOut(text) && !isOpen(text)) ? itsOut : none;
   const left = text.includes('never') && !/\b(?:if|would|until)\b/.test(text) ? neverIn.exec(text) : null;
   if (left) return [{ kind: 'out', gone: sentence.tokenAt(left.indices?.groups?.['gone']?.[0] ?? 0) }];
-  const those = (sentence.figures > 0 ? thoseIn(sentence) : null) ?? itselfIn(sentence);
+  const has = (bits: number): boolean => (sentence.cues & bits) !== 0;
+  const mayShare = has(cue.shared);
+  const those =
+    (sentence.figures > 0 && mayShare ? thoseIn(sentence) : null) ??
+    (has(cue.insists) ? itselfIn(sentence) : null);
   const same = those ? [those] : none;
   const isLess = text.includes('only') || text.includes(' at #');
-  const isChanged = changing.test(text);
+  const isChanged = (has(cue.changes | cue.forWith) || text.includes('>')) && changing.test(text);
+  if (!isLess && !isChanged && !mayShare) return same;
   const isParted = parting.test(text);
   if (!isLess && !isChanged && !isParted) return same;
-  if (!isParted && !(cue.test(text) || text.includes('only'))) return same;
+  if (!isParted && !(says.test(text) || text.includes('only'))) return same;
   if (isOpen(text)) return same;
   const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
     sentence.tokenAt(found.indices?.groups?.[name]?.[0] ?? 0);
   const less = isLess && sentence.figures > 0 ? fewer.exec(text) : null;
   if (less) return [{ kind: 'fewer', gone: place(less, 'gone'), comes: place(less, 'comes') }];
-  const share = isParted ? shareIn(sentence) : null;
+  const share = isParted && mayShare ? shareIn(sentence) : null;
   if (share) return [share];
   if (isChanged) {
     for (const pattern of sentence.names > 1 ? allSwaps : []) {

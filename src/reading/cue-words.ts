@@ -33,6 +33,22 @@ export const cue = {
   hearsay: 65536,
   /** A vessel. */
   pot: 131072,
+  /** Pairs of words of which both stand in what tells of another batch (`tellings.ts`): "my recipe was", "the one from". */
+  batchOf: 262144,
+  wasOf: 524288,
+  oneOf: 1048576,
+  fromBy: 2097152,
+  my: 4194304,
+  mineOf: 8388608,
+  /** It tells of now or of another time (`stance.ts`), or of what is left. */
+  time: 16777216,
+  rest: 33554432,
+  /** Something changes (`changes.ts`), or a part of it; "for it", "with me". */
+  changes: 67108864,
+  shared: 134217728,
+  forWith: 268435456,
+  /** It is said against what was said before. */
+  insists: 1073741824,
 } as const;
 
 /** Every word in the plural as well. */
@@ -65,11 +81,11 @@ const seasons =
 
 /** The words of each. */
 const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
-  told: `${andMany(papers)} planned theory target paper supposed written original what meant wanted intended going`,
-  once: `${seasons} ignore forget disregard scrap never bar bars recipe batch ago last previous earlier old former other first used`,
-  others: `${andMany(relations)} her his their he she they one recipe batch version`,
+  told: `${andMany(papers)} planned theory target paper supposed written original meant wanted intended going`,
+  once: `${seasons} ignore forget disregard scrap never ago last previous earlier old former other first used`,
+  others: `${andMany(relations)} her his their he she they`,
   later: 'next planned plan plans if later day',
-  mine: 'scale scales proper right correct final corrected true mine my pot version new current what do make made take use bowl pan put took used weighed did done poured went weigh only had real actual fact this me like want prefer now today tonight yesterday reality really actually second third fourth 2nd 3rd 4th',
+  mine: 'scale scales proper right correct final corrected true mine pot version new current what do make made take use bowl pan put took used weighed did done poured went weigh only had real actual fact this me like want prefer now today tonight yesterday reality really actually second third fourth 2nd 3rd 4th',
   numbered:
     'group groups batch no nr number team version recipe loaf pot try go attempt round first second third fourth fifth 1st 2nd 3rd 4th 5th',
   right: 'no not p ps scratch strike should make wait oh hang hold bad update',
@@ -86,6 +102,21 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   all: 'everything all overall lot amounts figures weights numbers',
   saying,
   otherUse: Object.values(uses).join(' '),
+  batchOf: 'bar bars recipe batch',
+  wasOf: 'was had used',
+  oneOf: 'one recipe batch version',
+  fromBy: 'from of by',
+  my: 'my',
+  mineOf: 'batch lye water one soap recipe loaf',
+  time: 'now today time instead end reality truth went changed reduced raised increased lowered cut corrected upped dropped bumped ended settled actually only really used once last usual usually normally otherwise previous previously earlier compared there original originally first formerly said says uses takes thinks reckons swears claims insists recommends would wrote told typed posted misread had was were ignore forget then before old yesterday recipe book card calculator calc sheet calls asks printed planned wanted supposed hers his theirs taken expected not so left scale scales turned came comes down weighed weighs thought reckoned mentioned',
+  rest: 'left remains remained there theres stuff scale scales turned came comes boiled went shrank shrunk melted cooked down weighed got',
+  changes:
+    'still wrote typed finished empty out left kept gone off no not without minus scratch strike instead place lieu none ran run became turned rather should meant really actually dont didnt havent couldnt cant wont where sub subbed subbing forgot forget edit correction sorry oops whoops now',
+  insists:
+    'yes yeah actually really fact turned end all indeed sorry oops whoops wait label checked found kept now',
+  shared:
+    'is was are were has have been be now became become becomes gets got went goes turned instead place lieu for sub subbed subbing',
+  forWith: 'for with in',
   hearsay: 'say says told heard read more most max maximum',
 };
 
@@ -94,9 +125,13 @@ const begins = 'edit correction erratum oops whoops woops sorry meant typo misty
 
 const words: ReadonlyMap<string, number> = bitsOf(wordsOf, cue);
 
+/** Beginnings of words that change something, and of those that may exchange a part of it. */
+const changing = 'skip remov omit delet ditch scrap drop cancel replac swap substitut exchang chang switch trad'.split(' ');
+
 /** What a word by itself may say. */
 export function cuesOf(word: string): number {
-  const listed = words.get(word) ?? 0;
+  const isChange = changing.some((begin) => word.startsWith(begin));
+  const listed = (words.get(word) ?? 0) | (isChange ? cue.changes | cue.shared : 0);
   if (word.startsWith('hm')) return listed | cue.breakingOff;
   return begins.some((begin) => word.startsWith(begin)) ? listed | cue.right | cue.back : listed;
 }

@@ -103,7 +103,7 @@ const telling =
   /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed|hers|his|theirs|taken|expected|not|so|left|scales?|turned|came|comes|down|weighed|weighs|thought|reckoned|mentioned)\b/;
 
 /** Whether a figure of the sentence may have a stance other than to put another right. */
-export const mayTell = (sentence: Sentence): boolean => sentence.retells && telling.test(sentence.text);
+export const mayTell = (sentence: Sentence): boolean => sentence.retells && (sentence.cues & cue.time) !== 0 && telling.test(sentence.text);
 
 const asksOfThis = /\b(?:is|are|does|do|will|can|could) (?:this|these|it|the|my|you|someone|somebody|anyone|anybody)\b/;
 
@@ -127,9 +127,9 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (toldBefore.test(before)) return 'told';
   // "in my last batch I had 120 g NaOH with 800 g olive"
   const sofar = text.slice(0, place);
-  const cue = onceBefore.exec(sofar);
-  const told = cue ? sofar.slice(cue.index) : '';
-  return cue && !/\b(?:but|now|so|today|this time|then)\b/.test(told) && !asksOfThis.test(told) ? 'once' : null;
+  const once = onceBefore.exec(sofar);
+  const told = once ? sofar.slice(once.index) : '';
+  return once && !/\b(?:but|now|so|today|this time|then)\b/.test(told) && !asksOfThis.test(told) ? 'once' : null;
 }
 
 /** "It is # now", "(I first wrote #)": the figure is of what was named before. */
@@ -184,7 +184,8 @@ const gotBehind = /^ (?:out of|from) (?:it|that|them)\b/;
 const guessed =
   /\b(?:had|thought|reckoned|guessed|figured|estimated|told|said|wrote|mentioned|started|bought|gave|was|about|around|roughly|nearly|almost)\b[^#]*$|^ (?:of )?(?:@ )?[^#.]{0,20}\bi (?:said|wrote|told|mentioned|had|thought)\b/;
 
-export const remains = ({ text }: Sentence, place: number): boolean => {
+export const remains = ({ text, cues }: Sentence, place: number): boolean => {
+  if ((cues & cue.rest) === 0) return false;
   const before = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
   const behind = text.slice(place + 1);
   if (/^ (?:of )?@/.test(behind) || ofElse.test(before.slice(before.search(/[,;][^,;]*$/) + 1))) return false;

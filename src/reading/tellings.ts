@@ -39,7 +39,6 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
   ],
   once: [
     '\\b(?:ignore|forget|disregard|scrap|never mind) (?:the|my|that|all of the) [\\p{L}]+\\b',
-    '\\bmy (?:bar|bars|recipe|batch) (?:was|had|used to)\\b',
     '\\b(?:[\\p{L}]+|#) (?:days|weeks|months|years) ago\\b|…ago\\b',
     `\\b(?:the|my|our|in|on|of|with|from|for|that) (?:very )?${earlier} ${batch}\\b`,
     `^(?:${earlier}|first) ${batch}\\b`,
@@ -54,7 +53,6 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     `\\b(?:my|our|a|the|his|her) ${kin}(?:'?s)? (?:soap|batch|recipe|bar|one|version|loaf)s? (?:is|was|has|had|[:=])`,
     `\\b(?:my|our|a|the|his|her) ${kin} (?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks)\\b`,
     '\\b(?:her|his|their) (?:own )?(?:batch|soap|recipe|one|version|loaf|bars?)(?: (?:is|was|has|had)|[ ]?[:=])',
-    `\\b(?:the |that )?(?:one|recipe|batch|version) (?:from|of|by) (?:the|my|our|her|his|a) (?:[\\p{L}']+ ){1,3}(?:is|was|has|had|uses|used|calls) `,
     `^(?:[(] )?(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|goes for)\\b`,
   ],
   later: [
@@ -66,7 +64,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
   mine: [
     '\\bscales? (?:said|says|showed|shows|read|reads)\\b',
     '^[-• "(]*(?:the )?(?:proper|right|correct|final|corrected|true) (?:one|list|recipe|version|figures|amounts) (?:is |are )?(?:[:=]|- )',
-    '\\b(?:mine|(?:my|our|the) (?:own )?(?:pot|version|new (?:one|batch|recipe|tub|bag|version)|current (?:one|batch))|my (?:own )?(?:batch|lye|water|one|soap|recipe|loaf))(?: (?:now )?(?:is|was|has|had)|[ ]?[:=])',
+    '\\b(?:mine|(?:my|our|the) (?:own )?(?:pot|version|new (?:one|batch|recipe|tub|bag|version)|current (?:one|batch)))(?: (?:now )?(?:is|was|has|had)|[ ]?[:=])',
     '\\bwhat (?:i|we) (?:really |actually |did |then |finally )*(?:did|took|used|weighed|made|put|have|had|poured|ended)\\b',
     '\\bso (?:i|we) (?:do|make|made|take|use) (?=#)',
     '\\bin (?:the|my|our) (?:pot|bowl|pan) ?(?:now |really )?(?:there|are|is|went|was|were|i|we|theres|:)',
@@ -81,11 +79,36 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '^[-• "(]*(?:the |my )?(?:second|third|fourth|2nd|3rd|4th) (?:try|go|attempt|round)\\b',
   ],
 };
-const all = (Object.entries(patterns) as [Telling, readonly string[]][]).map(
-  ([telling, list]) => [telling, new RegExp(list.join('|'), 'gu')] as const,
-);
-const mine = all.filter(([telling]) => telling === 'mine');
-const others = all.filter(([telling]) => telling !== 'mine');
+
+interface Way {
+  readonly telling: Telling;
+  /** What a sentence has all of that tells so. */
+  readonly cues: number;
+  readonly pattern: RegExp;
+}
+const way = (telling: Telling, cues: number, pattern: string): Way => ({
+  telling,
+  cues,
+  pattern: new RegExp(pattern, 'gu'),
+});
+const all: readonly Way[] = [
+  ...(Object.entries(patterns) as [Telling, readonly string[]][]).map(([telling, list]) =>
+    way(telling, cue[telling], list.join('|')),
+  ),
+  way('once', cue.my | cue.batchOf | cue.wasOf, '\\bmy (?:bar|bars|recipe|batch) (?:was|had|used to)\\b'),
+  way(
+    'others',
+    cue.oneOf | cue.fromBy,
+    "\\b(?:the |that )?(?:one|recipe|batch|version) (?:from|of|by) (?:the|my|our|her|his|a) (?:[\\p{L}']+ ){1,3}(?:is|was|has|had|uses|used|calls) ",
+  ),
+  way(
+    'mine',
+    cue.my | cue.mineOf,
+    '\\bmy (?:own )?(?:batch|lye|water|one|soap|recipe|loaf)(?: (?:now )?(?:is|was|has|had)|[ ]?[:=])',
+  ),
+];
+const mine = all.filter(({ telling }) => telling === 'mine');
+const others = all.filter(({ telling }) => telling !== 'mine');
 
 /** "Same oils as in the last batch (…)": what was so is so again. */
 const same =
@@ -96,8 +119,8 @@ const against = /(?:\b|(?=;))(?:;|but|now|today|this|instead|so|then|only|really
 
 function openingsOf(sentence: Sentence, of: typeof all): readonly Opening[] {
   const found: Opening[] = [];
-  for (const [telling, pattern] of of) {
-    if ((sentence.cues & cue[telling]) === 0) continue;
+  for (const { telling, cues, pattern } of of) {
+    if ((sentence.cues & cues) !== cues) continue;
     const { text } = sentence;
     pattern.lastIndex = 0;
     for (let hit = pattern.exec(text); hit; hit = pattern.exec(text))
