@@ -502,12 +502,34 @@ export function cutsOf(items: readonly Item[], tokens: readonly Token[], before:
   return { series, bound: cheapest(series) };
 }
 
+/** The row whose chains stand in the room. */
+let latest: { readonly series: Series; readonly chains: Chains } | null = null;
+
+/** How many items a row begins with as the one before it did: up to there its chains are the same. */
+function startOf({ items, gaps, unitful }: Series, before: Series): number {
+  if (before.unitful !== unitful) return 0;
+  let k = 0;
+  while (k < items.length && items[k] === before.items[k] && (k === 0 || gaps[k - 1] === before.gaps[k - 1])) k++;
+  return k;
+}
+
+/** The last amount "each" before this item, as far back as a group reaches. */
+function lastEach(items: readonly Item[], end: number): number {
+  for (let k = end - 1; k >= 0 && end - k <= longestGroup; k--) {
+    const item = items[k];
+    if (item?.kind === 'amount' && item.quantity.each) return k;
+  }
+  return Number.NEGATIVE_INFINITY;
+}
+
 function cheapest(series: Series): Bound {
   const { items, gaps } = series;
   const chains = chainsFor(items.length);
   const ways: Way[] = [];
-  let lastShared = Number.NEGATIVE_INFINITY;
-  for (let end = 1; end <= items.length; end++) {
+  const start = latest?.chains === chains ? startOf(series, latest.series) : 0;
+  latest = null;
+  let lastShared = lastEach(items, start);
+  for (let end = start + 1; end <= items.length; end++) {
     chains.count[end] = 0;
     const last = items[end - 1];
     if (!last) break;
@@ -533,6 +555,7 @@ function cheapest(series: Series): Bound {
     standAlone(chains, end, alone, dearest);
     for (let k = 0; k < count; k++) carryOn(chains, end, ways[k] as Way, series);
   }
+  latest = { series, chains };
   return boundBy(chains, items);
 }
 
