@@ -230,8 +230,7 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   const has = (bits: number): boolean => (sentence.cues & bits) !== 0;
   const mayShare = has(cue.shared);
   const those =
-    (sentence.figures > 0 && mayShare ? thoseIn(sentence) : null) ??
-    (has(cue.insists) ? itselfIn(sentence) : null);
+    (sentence.figures > 0 && mayShare ? thoseIn(sentence) : null) ?? (has(cue.insists) ? itselfIn(sentence) : null);
   const same = those ? [those] : none;
   const isLess = text.includes('only') || text.includes(' at #');
   const isChanged = (has(cue.changes | cue.forWith) || text.includes('>')) && changing.test(text);

@@ -6,8 +6,10 @@ import { ofWord, signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
 import type { Token } from './tokens.ts';
 
-const textOf = (token: Token | undefined): string =>
-  token?.t === 'word' || token?.t === 'name' ? token.text.toLowerCase() : '';
+const textOf = (token: Token | undefined): string => {
+  if (token?.t === 'word') return token.text;
+  return token?.t === 'name' ? token.text.toLowerCase() : '';
+};
 
 /** What a pot is said to look like, which some also bake or cure with. */
 const looks = /^(?:apple ?sauce|petroleum jelly|vaseline)$/;

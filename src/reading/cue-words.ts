@@ -47,6 +47,8 @@ export const cue = {
   changes: 67108864,
   shared: 134217728,
   forWith: 268435456,
+  /** What somebody meant to do. */
+  meant: 536870912,
   /** It is said against what was said before. */
   insists: 1073741824,
 } as const;
@@ -81,7 +83,7 @@ const seasons =
 
 /** The words of each. */
 const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
-  told: `${andMany(papers)} planned theory target paper supposed written original meant wanted intended going`,
+  told: `${andMany(papers)} planned theory target paper supposed written original`,
   once: `${seasons} ignore forget disregard scrap never ago last previous earlier old former other first used`,
   others: `${andMany(relations)} her his their he she they`,
   later: 'next planned plan plans if later day',
@@ -106,14 +108,14 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   wasOf: 'was had used',
   oneOf: 'one recipe batch version',
   fromBy: 'from of by',
+  meant: 'planned meant wanted intended going',
   my: 'my',
   mineOf: 'batch lye water one soap recipe loaf',
   time: 'now today time instead end reality truth went changed reduced raised increased lowered cut corrected upped dropped bumped ended settled actually only really used once last usual usually normally otherwise previous previously earlier compared there original originally first formerly said says uses takes thinks reckons swears claims insists recommends would wrote told typed posted misread had was were ignore forget then before old yesterday recipe book card calculator calc sheet calls asks printed planned wanted supposed hers his theirs taken expected not so left scale scales turned came comes down weighed weighs thought reckoned mentioned',
   rest: 'left remains remained there theres stuff scale scales turned came comes boiled went shrank shrunk melted cooked down weighed got',
   changes:
     'still wrote typed finished empty out left kept gone off no not without minus scratch strike instead place lieu none ran run became turned rather should meant really actually dont didnt havent couldnt cant wont where sub subbed subbing forgot forget edit correction sorry oops whoops now',
-  insists:
-    'yes yeah actually really fact turned end all indeed sorry oops whoops wait label checked found kept now',
+  insists: 'yes yeah actually really fact turned end all indeed sorry oops whoops wait label checked found kept now',
   shared:
     'is was are were has have been be now became become becomes gets got went goes turned instead place lieu for sub subbed subbing',
   forWith: 'for with in',
@@ -126,7 +128,9 @@ const begins = 'edit correction erratum oops whoops woops sorry meant typo misty
 const words: ReadonlyMap<string, number> = bitsOf(wordsOf, cue);
 
 /** Beginnings of words that change something, and of those that may exchange a part of it. */
-const changing = 'skip remov omit delet ditch scrap drop cancel replac swap substitut exchang chang switch trad'.split(' ');
+const changing = 'skip remov omit delet ditch scrap drop cancel replac swap substitut exchang chang switch trad'.split(
+  ' ',
+);
 
 /** What a word by itself may say. */
 export function cuesOf(word: string): number {

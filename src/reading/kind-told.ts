@@ -81,7 +81,8 @@ function toldFats(tokens: readonly Token[], signals: Signals): readonly Told[] {
   const found: Told[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const fat = tokens[at];
-    if (!isName(fat) || fat.meaning.kind !== 'fat' || !saysAround(signals, at, cue.saying) || isWeighed(tokens, at)) continue;
+    if (!isName(fat) || fat.meaning.kind !== 'fat' || !saysAround(signals, at, cue.saying) || isWeighed(tokens, at))
+      continue;
     const { from, to } = sentenceAt(tokens, at, nearby);
     if (isMark(tokens[to], '?') || !isAny(tokens, from, at, (one) => saying.test(spoken(one)))) continue;
     const isElse = isAny(

@@ -11,7 +11,8 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
   let out: Token[] | null = null;
   for (const k of figures) {
     const token = tokens[k];
-    if (token?.t !== 'quantity' || !(isPlain(tokens[k - 1]) || isPlain(tokens[k + 1]) || isPlain(tokens[k + 2]))) continue;
+    if (token?.t !== 'quantity' || !(isPlain(tokens[k - 1]) || isPlain(tokens[k + 1]) || isPlain(tokens[k + 2])))
+      continue;
     const owned = isOwned(tokens, k, token);
     const rest = boiledDown(tokens, k, token) ? leftAt(tokens, k) : -1;
     const isOfIt = rest >= 0 || ofIt(tokens, k, token);

@@ -529,7 +529,11 @@ function timesBehind(prims: readonly Prim[], end: number, unit: Unit, figure: nu
 const rowUnits: ReadonlySet<string> = new Set(['g', 'kg', 'oz', 'lb']);
 
 /** Words that may carry an amount on. */
-const carrying: ReadonlySet<string> = new Set([...rangeWords, ...eachWords, ...'and und et y ish x half quarter'.split(' ')]);
+const carrying: ReadonlySet<string> = new Set([
+  ...rangeWords,
+  ...eachWords,
+  ...'and und et y ish x half quarter'.split(' '),
+]);
 
 const minus: ReadonlySet<string> = new Set(['-', 'minus', 'negative']);
 
@@ -538,7 +542,9 @@ function isDone(prims: readonly Prim[], end: number, unit: string): boolean {
   const next = prims[end];
   if (next === undefined || next.kind === 'line') return true;
   if (next.kind === 'word')
-    return !carrying.has(next.text) && !isNumberWord(next.text) && !(next.text === 'of' && prims[end + 1]?.text === 'each');
+    return (
+      !carrying.has(next.text) && !isNumberWord(next.text) && !(next.text === 'of' && prims[end + 1]?.text === 'each')
+    );
   return next.kind === 'sign' && next.text === ',' && unit !== 'lb';
 }
 

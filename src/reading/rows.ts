@@ -91,9 +91,8 @@ export class Assembly {
   }
 
   assume(id: Assumption['id'], text: string, of: Pick<Assumption, 'said' | 'as'> = {}): void {
-    if (this.assumed.has(text)) return;
-    this.assumed.add(text);
-    this.assumptions.push({ id, text, ...of });
+    const { size } = this.assumed;
+    if (this.assumed.add(text).size > size) this.assumptions.push({ id, text, ...of });
   }
 
   /** The post asks how much alkali its fats need. */

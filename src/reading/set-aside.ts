@@ -1,12 +1,21 @@
 /** Figures whose neighbours say that they are no amount, found before amounts look for their names. */
 import { boughtOf, costOf, isOwnWeight, isPaid, isPoundsPaid, priced, reach } from './bought.ts';
 import { packed } from './columns.ts';
-import { cue } from './cue-words.ts';
 import { conversionOf } from './conversions.ts';
 import { isCounted, isEggs, isMeltPoint, isOfPages, isOften, isPageCount, isPortion, isYear } from './counts.ts';
+import { cue } from './cue-words.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
 import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
-import { barsBefore, barsNear, isBarWeight, isCutAt, isNet, isOnePiece, isPieceWeight, weightsBehind } from './piece-weights.ts';
+import {
+  barsBefore,
+  barsNear,
+  isBarWeight,
+  isCutAt,
+  isNet,
+  isOnePiece,
+  isPieceWeight,
+  weightsBehind,
+} from './piece-weights.ts';
 import {
   isApart,
   isChange,

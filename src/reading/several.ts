@@ -16,15 +16,17 @@ function headingsIn(post: string): readonly RegExpExecArray[] {
   return [...post.matchAll(headings)];
 }
 
-/** More amounts than so many. */
-function hasAmounts(part: string, than: number): boolean {
-  const amounts = /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml|%)(?![\p{L}])/giu;
+const amounts = /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml|%)(?![\p{L}])/giu;
+
+/** More amounts than so many in a part of the post. */
+function hasAmounts(post: string, { from, to }: Part, than: number): boolean {
+  amounts.lastIndex = from;
   let count = 0;
-  while (count <= than && amounts.test(part)) count++;
+  while (count <= than && amounts.test(post) && amounts.lastIndex <= to) count++;
   return count > than;
 }
 
-const isRecipe = (part: string): boolean => hasAmounts(part, 1);
+const isRecipe = (part: string): boolean => hasAmounts(part, { from: 0, to: part.length }, 1);
 
 /** Words of headings: two are asked for before the headings, whose pattern takes long to get ready. */
 const headWord = /recipe|batch|version|option|soap|bar|first|second|third|fourth|1st|2nd|3rd|4th/gi;
@@ -106,8 +108,8 @@ function wholeOf(post: string, parts: readonly Part[]): readonly Part[] {
   let next = 0;
   for (const part of parts) {
     if (next <= part.from) next = alkaliFrom(post, part.from);
-    const text = post.slice(part.from, part.to);
-    if (next > part.to || !hasAmounts(text, 2) || (whole.length > 0 && amending.test(text))) continue;
+    if (next > part.to || !hasAmounts(post, part, 2)) continue;
+    if (whole.length > 0 && amending.test(post.slice(part.from, part.to))) continue;
     if (whole.length === most) return [];
     whole.push(part);
   }
@@ -144,7 +146,7 @@ const sentences = /[.?!](?=\s)|\n/g;
 function sentencesIn(post: string): readonly Part[] {
   if (!post.includes('?') || alkaliFrom(post, alkaliFrom(post, 0)) > post.length) return [];
   const whole = wholeOf(post, partsBetween(post, sentences));
-  return whole.every(({ from, to }) => hasAmounts(post.slice(from, to), 3)) ? whole : [];
+  return whole.every((part) => hasAmounts(post, part, 3)) ? whole : [];
 }
 
 /** The recipes that a post may hold, by their numbers, or by what stands in them where they have none. */

@@ -103,7 +103,8 @@ const telling =
   /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed|hers|his|theirs|taken|expected|not|so|left|scales?|turned|came|comes|down|weighed|weighs|thought|reckoned|mentioned)\b/;
 
 /** Whether a figure of the sentence may have a stance other than to put another right. */
-export const mayTell = (sentence: Sentence): boolean => sentence.retells && (sentence.cues & cue.time) !== 0 && telling.test(sentence.text);
+export const mayTell = (sentence: Sentence): boolean =>
+  sentence.retells && (sentence.cues & cue.time) !== 0 && telling.test(sentence.text);
 
 const asksOfThis = /\b(?:is|are|does|do|will|can|could) (?:this|these|it|the|my|you|someone|somebody|anyone|anybody)\b/;
 

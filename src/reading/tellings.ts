@@ -34,7 +34,6 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '^[-• "(]*(?:plan|planned|book|recipe|sheet|target) (?=[#@])',
     `^(?:${paper}) (?:says?|said|calls?|has|had|wants?|wanted|asks?|asked|gives|gave|lists?|listed|uses|used|takes|took)\\b`,
     `\\bon (?:the|my|our|her|his) ${paper} (?:its|it is|there is|there are|are|is|was|it was|it says|it said|i have|i had|i wrote|it had) `,
-    `\\b(?:we|i) ?(?:'?d|had|first)? (?:planned|meant to|wanted|intended|was going|were going)\\b`,
     `\\b(?:the|my) ${paper} (?:i|we) (?:wanted|planned|had|followed)\\b`,
   ],
   once: [
@@ -94,6 +93,11 @@ const way = (telling: Telling, cues: number, pattern: string): Way => ({
 const all: readonly Way[] = [
   ...(Object.entries(patterns) as [Telling, readonly string[]][]).map(([telling, list]) =>
     way(telling, cue[telling], list.join('|')),
+  ),
+  way(
+    'told',
+    cue.meant,
+    "\\b(?:we|i) ?(?:'?d|had|first)? (?:planned|meant to|wanted|intended|was going|were going)\\b",
   ),
   way('once', cue.my | cue.batchOf | cue.wasOf, '\\bmy (?:bar|bars|recipe|batch) (?:was|had|used to)\\b'),
   way(

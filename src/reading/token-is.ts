@@ -65,8 +65,10 @@ export const isStop = (token: Token | undefined): boolean =>
   token === undefined || token.t === 'line' || (token.t === 'sign' && stops.has(token.text));
 
 /** A word, or the name of a role, as it is spoken; empty where another kind of token stands. */
-export const spoken = (token: Token | undefined): string =>
-  token?.t === 'word' || (token?.t === 'name' && token.meaning.kind === 'role') ? token.text.toLowerCase() : '';
+export const spoken = (token: Token | undefined): string => {
+  if (token?.t === 'word') return token.text;
+  return token?.t === 'name' && token.meaning.kind === 'role' ? token.text.toLowerCase() : '';
+};
 
 /** A line's end, a sign, a figure, something that may go in, or nothing at all. */
 export const isUnspoken = (token: Token | undefined): boolean =>
