@@ -130,13 +130,13 @@ function tellAsides(assembly: Assembly): void {
   const elses: string[] = [];
   const amounts: string[] = [];
   tokens.forEach((token, k) => {
-    if (token.t !== 'aside') return;
+    if (token.t !== 'aside' || isPlain.has(token.reason)) return;
     const text = rawText(prims, token.from, token.to).replace(/\.$/, '');
     const isWorded = /\p{L}/u.test(text);
     if (token.reason === inStore) {
       if (isWorded) kept.push(`"${text}"`);
     } else if (ofElse.has(token.reason)) elses.push(`"${text}"`);
-    else if (isWorded && !isPlain.has(token.reason)) {
+    else if (isWorded) {
       const name = stuffBeside(tokens, k);
       if (name) amounts.push(`"${text}" beside "${name}" (${token.reason})`);
     }

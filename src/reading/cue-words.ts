@@ -33,13 +33,13 @@ export const cue = {
   hearsay: 65536,
   /** A vessel. */
   pot: 131072,
-  /** Pairs of words of which both stand in what tells of another batch (`tellings.ts`): "my recipe was", "the one from". */
+  /** Words of which two or three stand together in what tells of another batch (`tellings.ts`): "my recipe was". */
   batchOf: 262144,
   wasOf: 524288,
-  oneOf: 1048576,
+  my: 1048576,
   fromBy: 2097152,
-  my: 4194304,
-  mineOf: 8388608,
+  /** A figure that is put right before the list it stands in (`right-ahead.ts`). */
+  ahead: 4194304,
   /** It tells of now or of another time (`stance.ts`), or of what is left. */
   time: 16777216,
   rest: 33554432,
@@ -104,13 +104,13 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   all: 'everything all overall lot amounts figures weights numbers',
   saying,
   otherUse: Object.values(uses).join(' '),
-  batchOf: 'bar bars recipe batch',
+  batchOf: 'bar bars one recipe batch version lye water soap loaf',
   wasOf: 'was had used',
-  oneOf: 'one recipe batch version',
+  my: 'my',
   fromBy: 'from of by',
   meant: 'planned meant wanted intended going',
-  my: 'my',
-  mineOf: 'batch lye water one soap recipe loaf',
+  ahead:
+    'not instead rather should must ought meant supposed typo really actually means mean but read say says said wrote write typed where when if make put use take oops whoops woops sorry correction edit erratum wrong mistake mistyped',
   time: 'now today time instead end reality truth went changed reduced raised increased lowered cut corrected upped dropped bumped ended settled actually only really used once last usual usually normally otherwise previous previously earlier compared there original originally first formerly said says uses takes thinks reckons swears claims insists recommends would wrote told typed posted misread had was were ignore forget then before old yesterday recipe book card calculator calc sheet calls asks printed planned wanted supposed hers his theirs taken expected not so left scale scales turned came comes down weighed weighs thought reckoned mentioned',
   rest: 'left remains remained there theres stuff scale scales turned came comes boiled went shrank shrunk melted cooked down weighed got',
   changes:

@@ -75,7 +75,7 @@ export interface Cut {
 const always = 0;
 
 /** What neighbours say of a figure, one after the other; each where one of its signals stands in the post. */
-const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] = [
+export const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] = [
   [dashed, signal.negative],
   [timetables, signal.price],
   [kindTold, always],
@@ -136,7 +136,7 @@ export function itemize(reader: Reader, input: string): Cut {
   let tokens = conversions(less.tokens, lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
-  const ahead = rightAhead(itemsOf(tokens, lexicon), tokens);
+  const ahead = rightAhead(itemsOf(tokens, lexicon), tokens, signals);
   const before = wasLast(ahead.items, tokens);
   const right = putRight(before.items, tokens);
   const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [

@@ -2,9 +2,11 @@
  * A figure that is put right before the list in which it stands: "oops, last figure should say 64 not 46. Olive 500 g,
  * …, NaOH 46 g", "read 64 for 46", "the first one is 500".
  */
+import { cue } from './cue-words.ts';
 import type { Item } from './items.ts';
 import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
+import { type Signals, saysAround } from './signals.ts';
 import { isStop, spoken } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
@@ -160,12 +162,13 @@ export interface RightAhead {
 }
 
 /** The items with what is put right before it stands there. */
-export function rightAhead(items: readonly Item[], tokens: readonly Token[]): RightAhead {
+export function rightAhead(items: readonly Item[], tokens: readonly Token[], signals: Signals): RightAhead {
   const back: PutRight[] = [];
   let unheard: string | null = null;
   let out: (Item | null)[] | null = null;
   for (let k = 0; k < items.length - leastListed; k++) {
-    const found = correctionAt(items, k, tokens);
+    const item = items[k];
+    const found = item && saysAround(signals, item.from, cue.ahead) ? correctionAt(items, k, tokens) : null;
     if (!found) continue;
     const { right, wrong } = found;
     const own = wrong ? (isBelow(items[k + 1]) ? 3 : 2) : 1;

@@ -102,12 +102,12 @@ const all: readonly Way[] = [
   way('once', cue.my | cue.batchOf | cue.wasOf, '\\bmy (?:bar|bars|recipe|batch) (?:was|had|used to)\\b'),
   way(
     'others',
-    cue.oneOf | cue.fromBy,
+    cue.batchOf | cue.fromBy,
     "\\b(?:the |that )?(?:one|recipe|batch|version) (?:from|of|by) (?:the|my|our|her|his|a) (?:[\\p{L}']+ ){1,3}(?:is|was|has|had|uses|used|calls) ",
   ),
   way(
     'mine',
-    cue.my | cue.mineOf,
+    cue.my | cue.batchOf,
     '\\bmy (?:own )?(?:batch|lye|water|one|soap|recipe|loaf)(?: (?:now )?(?:is|was|has|had)|[ ]?[:=])',
   ),
 ];
