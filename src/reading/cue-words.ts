@@ -40,6 +40,8 @@ export const cue = {
   fromBy: 2097152,
   /** A figure that is put right before the list it stands in (`right-ahead.ts`). */
   ahead: 4194304,
+  /** There was less of something (`less-there.ts`). */
+  less: 8388608,
   /** It tells of now or of another time (`stance.ts`), or of what is left. */
   time: 16777216,
   rest: 33554432,
@@ -109,6 +111,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   my: 'my',
   fromBy: 'from of by',
   meant: 'planned meant wanted intended going',
+  less: 'only just short empty all ran run running gave ended enough more that',
   ahead:
     'not instead rather should must ought meant supposed typo really actually means mean but read say says said wrote write typed where when if make put use take oops whoops woops sorry correction edit erratum wrong mistake mistyped',
   time: 'now today time instead end reality truth went changed reduced raised increased lowered cut corrected upped dropped bumped ended settled actually only really used once last usual usually normally otherwise previous previously earlier compared there original originally first formerly said says uses takes thinks reckons swears claims insists recommends would wrote told typed posted misread had was were ignore forget then before old yesterday recipe book card calculator calc sheet calls asks printed planned wanted supposed hers his theirs taken expected not so left scale scales turned came comes down weighed weighs thought reckoned mentioned',

@@ -75,39 +75,40 @@ export interface Cut {
 const always = 0;
 
 /** What neighbours say of a figure, one after the other; each where one of its signals stands in the post. */
-export const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] = [
-  [dashed, signal.negative],
-  [timetables, signal.price],
-  [kindTold, always],
-  [elsewise, always],
-  [otherUses, always],
-  [alsoWarm, signal.temperature],
-  [looksOfPot, signal.cooking],
-  [afterPhrases, signal.following],
-  [endOfCook, signal.cooking],
-  [heldBack, signal.ofIt],
-  [laterWater, signal.thinning],
-  [inItsPlace, signal.retelling],
-  [takeParts, signal.part],
-  [rates, signal.every],
-  [centsFor, signal.for],
-  [priceLines, signal.equals],
-  [poundsPaid, always],
-  [usedOfPacks, signal.using],
-  [packOfLye, signal.asking],
-  [leaveStore, signal.buying | signal.keeping | signal.price],
-  [byTheKilo, always],
-  [namedBefore, signal.ofIt | signal.using],
-  [sizedPacks, always],
-  [setAside, always],
-  [countPacks, always],
-  // what `rates` made is a share, too
-  [shareBase, signal.percent | signal.every],
-  [equalParts, signal.equal],
-  [stockStrength, signal.ratio],
-  [mixedOnce, signal.stock],
-  [fractionShares, signal.part],
-];
+export const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] =
+  [
+    [dashed, signal.negative],
+    [timetables, signal.price],
+    [kindTold, always],
+    [elsewise, always],
+    [otherUses, always],
+    [alsoWarm, signal.temperature],
+    [looksOfPot, signal.cooking],
+    [afterPhrases, signal.following],
+    [endOfCook, signal.cooking],
+    [heldBack, signal.ofIt],
+    [laterWater, signal.thinning],
+    [inItsPlace, signal.retelling],
+    [takeParts, signal.part],
+    [rates, signal.every],
+    [centsFor, signal.for],
+    [priceLines, signal.equals],
+    [poundsPaid, always],
+    [usedOfPacks, signal.using],
+    [packOfLye, signal.asking],
+    [leaveStore, signal.buying | signal.keeping | signal.price],
+    [byTheKilo, always],
+    [namedBefore, signal.ofIt | signal.using],
+    [sizedPacks, always],
+    [setAside, always],
+    [countPacks, always],
+    // what `rates` made is a share, too
+    [shareBase, signal.percent | signal.every],
+    [equalParts, signal.equal],
+    [stockStrength, signal.ratio],
+    [mixedOnce, signal.stock],
+    [fractionShares, signal.part],
+  ];
 
 /** What rows of items mean together, one after the other. */
 const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => readonly Item[])[] = [

@@ -3,6 +3,7 @@
  * something than the post said before. The smaller weight counts.
  */
 import { fillingIn } from './changes.ts';
+import { cue } from './cue-words.ts';
 import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
@@ -85,7 +86,8 @@ export function lessThere(cut: Cut): { readonly tokens: readonly Token[]; readon
   let out: Token[] | null = null;
   const told: PutRight[] = [];
   sentences.forEach((sentence, k) => {
-    if (sentence.figures === 0 || !sentence.retells || elsewise.test(sentence.text)) return;
+    if (sentence.figures === 0 || !sentence.retells || (sentence.cues & cue.less) === 0 || elsewise.test(sentence.text))
+      return;
     // what fills up is reckoned from the two
     if (fillingIn(sentence) !== null || (sentences[k + 1] && fillingIn(sentences[k + 1] as Sentence) !== null)) return;
     for (const pattern of patterns) {

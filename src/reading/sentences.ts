@@ -159,8 +159,16 @@ function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin
   );
 }
 
-/** The sentences of a post in order; time linear in its length. */
+let latest: { readonly tokens: readonly Token[]; readonly sentences: readonly Sentence[] } | null = null;
+
+/** The sentences of a post in order: the same where nothing has been made of its tokens since they were asked for. */
 export function sentencesOf(cut: Cut): readonly Sentence[] {
+  if (latest?.tokens !== cut.tokens) latest = { tokens: cut.tokens, sentences: cutInto(cut) };
+  return latest.sentences;
+}
+
+/** Time linear in the length of the post. */
+function cutInto(cut: Cut): readonly Sentence[] {
   const { tokens, prims, words } = cut;
   const sentences: Sentence[] = [];
   let from = 0;
