@@ -161,9 +161,9 @@ function madeInPart(post: string): Sized | null {
   return { text: post.replace(said[0], said[0].replace(/ (?:for|of|in) \w+ \w+[ -]?[^?]*\?$/, '?')), factor, said: [] };
 }
 
-/** What all of these have in common. */
+/** What all of these have in common; "12 x 90 g" has not. */
 const sized =
-  /\b(?:half|halved|doubled?|twice|tripled?|trebled|quadrupled|third|quarter|times)\b|(?<![\w×])[x×] ?\d|\d ?[x×](?![\w×])/i;
+  /\b(?:half|halved|doubled?|twice|tripled?|trebled|quadrupled|third|quarter|times)\b|(?<![\w×]|\d )[x×] ?\d|\d ?[x×](?![\w×]| ?\d)/i;
 
 /** The post without the words that ask for it in another size, and by what all is multiplied. */
 export function timesAll(post: string): Sized {

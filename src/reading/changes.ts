@@ -197,7 +197,7 @@ const isOpen = (text: string): boolean =>
 /** "Take it out" is a step of the work, unless the post changes its mind. */
 const mind =
   /\b(?:once|had|but|edit|decided|actually|in the end|originally|first|no longer|no more|any ?more|changed|scratch|completely|altogether|entirely)\b/;
-const takesItOut = (text: string): boolean => itOut.test(text) && mind.test(text);
+const takesItOut = (text: string): boolean => text.includes(' out') && itOut.test(text) && mind.test(text);
 
 /** "The shea still sat on the counter, so it never went in". */
 const neverIn = /(?<gone>@) (?:[^#@.;]{0,40} )?never (?:went|made it|got|goes) (?:in|into)\b/d;

@@ -34,8 +34,9 @@ const mostSentences = 2;
 /** The swap that a sentence begins to tell as a plan; a part of it where more of the plan stays; null where none. */
 export function plannedIn(sentences: readonly Sentence[], k: number): Change | null {
   const sentence = sentences[k];
-  if (!sentence?.retells || (sentence.cues & cue.plan) === 0) return null;
-  if (sentence.names === 0 || sentence.figures === 0 || sentence.text.includes('?')) return null;
+  if (!sentence?.retells || sentence.names === 0 || sentence.figures === 0) return null;
+  const wasToBe = (sentence.cues & cue.wasOf) !== 0 && sentence.text.includes(' to be ');
+  if (!(wasToBe || sentence.cues & cue.plan) || sentence.text.includes('?')) return null;
   const hit = ahead.exec(sentence.text) ?? behind.exec(sentence.text);
   const [goneAt] = hit?.indices?.groups?.['gone'] ?? hit?.indices?.groups?.['named'] ?? [];
   if (!hit || goneAt === undefined) return null;
