@@ -208,6 +208,9 @@ export function readAlkali(
       assembly.doubts.push({ id: 'stock-strength', said: `${row.said} ${row.named.text}` });
       continue;
     }
+    // "139 g NaOH as a 33 % solution": a third of it would be too little
+    if (strength !== null && strength > thinnest && strength <= 0.55 && waterSaid === 0 && /\bsolution\b/i.test(text))
+      assembly.assume('purity', `I took the ${row.said} as dry alkali, before it is dissolved.`);
     found.push({ id, grams, purity, stock: false, row, water: 0 });
   }
   const pair = splitOf(shareRows);

@@ -2,7 +2,7 @@ import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { damaged } from './aside.ts';
 import { askedWhich } from './asked.ts';
 import { linesOf } from './columns.ts';
-import { eitherOr, orphans, rival, twoRecipes } from './doubtful.ts';
+import { eitherOr, orphans, rival, twoRecipes, unitOrUnit } from './doubtful.ts';
 import { ofElse } from './elsewise.ts';
 import { settleFates } from './fates.ts';
 import { withoutHeld } from './held-back.ts';
@@ -207,6 +207,7 @@ export function assemble(source: Source): RecipeReading {
   looseRatio(assembly, roles);
   partsRatio(assembly, rows, roles);
   eitherOr(assembly);
+  unitOrUnit(assembly, rows);
   const swap = swapAsked(source, fats);
   vagueAmounts(assembly, rows, swap);
   for (const { gone, text } of source.back) {

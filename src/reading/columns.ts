@@ -314,6 +314,13 @@ export interface HeadUnits {
 }
 
 /** "I own no scale for grams, everything here is ounces unless it says pounds": the unit of all the rest. */
+/** The unit that a word is, by its id. */
+export const unitAt = (token: Token | undefined, lexicon: Lexicon): string | null =>
+  token?.t === 'word' ? (lexicon.units.next?.get(token.text)?.hit ?? null) : null;
+
+export const isEither = (token: Token | undefined): boolean =>
+  (token?.t === 'word' && token.text === 'or') || (token?.t === 'sign' && token.text === '/');
+
 function unitOfAll(line: readonly Token[], lexicon: Lexicon): string | null {
   const all = line.findIndex(
     (token) =>
@@ -323,7 +330,9 @@ function unitOfAll(line: readonly Token[], lexicon: Lexicon): string | null {
   for (let k = all + 1; all >= 0 && k - all <= 5; k++) {
     const token = line[k];
     const hit = token?.t === 'word' ? lexicon.units.next?.get(token.text)?.hit : null;
-    if (hit) return unit(hit).dimension === 'mass' ? hit : null;
+    // "amounts in g or oz?"
+    if (hit)
+      return unit(hit).dimension === 'mass' && !(isEither(line[k + 1]) && unitAt(line[k + 2], lexicon)) ? hit : null;
     if (token?.t === 'word' ? /^(not|but|no|or)$/.test(token.text) : token?.t !== 'name') return null;
   }
   return null;

@@ -79,7 +79,7 @@ export const uses = {
 export const vinegars: ReadonlySet<string> = new Set(['vinegar', 'acetic-acid']);
 /** By what a sentence says what something is. */
 const saying =
-  'is its thats which says said reads states lists label labelled labeled made ingredient ingredients contains only pure just all means called being';
+  'is its thats which says said reads states lists label labelled labeled made ingredient ingredients contains only pure just all mean meant meaning means called being';
 const seasons =
   'spring summer autumn fall winter january february march april may june july august september october november december';
 

@@ -1,5 +1,6 @@
+import { unit } from '../units/units.ts';
 import type { Binding } from './bind.ts';
-import { withUnit } from './columns.ts';
+import { isEither, unitAt, withUnit } from './columns.ts';
 import { type Item, type Named, sameWithin } from './items.ts';
 import type { Meaning } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
@@ -335,6 +336,27 @@ export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {
   if (fats + alkali === 0) return false;
   const heading = /\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi;
   return (assembly.source.text.match(heading)?.length ?? 0) >= 2;
+}
+
+/** "2 lb or oz (can't read it)", "10 (oz or lb?)": its writer does not know the unit of a weight. */
+export function unitOrUnit(assembly: Assembly, rows: readonly Row[]): void {
+  const { items, tokens, lexicon } = assembly.source;
+  for (const item of items) {
+    if (item.kind !== 'amount') continue;
+    const { quantity, to } = item;
+    const inBracket = tokens[to]?.t === 'sign' && tokens[to].text === '(' ? to + 1 : -1;
+    const first = inBracket > 0 ? unitAt(tokens[inBracket], lexicon) : (quantity.unit?.id ?? null);
+    const at = inBracket > 0 ? inBracket + 1 : to;
+    const second = isEither(tokens[at]) ? unitAt(tokens[at + 1], lexicon) : null;
+    if (first === null || second === null || first === second) continue;
+    const row = rows.find(({ amount }) => amount === quantity);
+    const { kind } = row?.named.meaning ?? {};
+    const isWet = kind === 'water' || kind === 'liquid';
+    const dims = new Set([first, second].map((id) => unit(id).dimension));
+    if (!row || !(kind === 'fat' || kind === 'alkali' || isWet) || (isWet && dims.size > 1)) continue;
+    if (![...dims].every((dim) => dim === 'mass' || dim === 'volume')) continue;
+    assembly.doubts.push({ id: 'no-unit', said: `${row.named.text} ${quantity.text}`, units: [first, second] });
+  }
 }
 
 /** Two ways to read the post that are about equally likely and weigh different things. */

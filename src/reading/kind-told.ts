@@ -32,7 +32,7 @@ const denied = (tokens: readonly Token[], k: number): boolean => {
 
 /** Words that say what something is. */
 const saying =
-  /^(?:is|its|thats|which|says|said|reads|states|lists|label|labelled|labeled|made|ingredient|ingredients|contains|only|pure|just|all|means|called|being)$/;
+  /^(?:is|its|thats|which|says|said|reads|states|lists|label|labelled|labeled|made|ingredient|ingredients|contains|only|pure|just|all|mean|meant|meaning|means|called|being)$/;
 
 /** Tokens between a name and what the post says that it is, at the most. */
 const nearby = 14;
@@ -47,6 +47,7 @@ const isWeighed = (tokens: readonly Token[], k: number): boolean =>
   isWeight(tokens[k - 1]) ||
   isWeight(tokens[k + 1]) ||
   (wordAt(tokens, k - 1) === 'of' && isWeight(tokens[k - 2])) ||
+  (/^(?:the|my|this|that)$/.test(wordAt(tokens, k - 1)) && wordAt(tokens, k - 2) === 'of' && isWeight(tokens[k - 3])) ||
   (isMark(tokens[k + 1], ':=–—-') && isWeight(tokens[k + 2]));
 
 /** Where a fat is named that is all of the one at `k`: behind it, or in a sentence of its own; -1 where none is. */
@@ -56,7 +57,8 @@ function fatToldAt(tokens: readonly Token[], k: number, may: (token: Name) => bo
   if (isWeight(tokens[from])) from++;
   const opens = isMark(tokens[from], '(');
   let told = -1;
-  let says = opens;
+  // "400 g butter - cocoa butter that is -"
+  let says = opens || (isMark(tokens[from], '–—-') && isName(tokens[from + 1]));
   for (let at = from; at - k <= nearby && !isStop(tokens[at]); at++) {
     const token = tokens[at];
     if (opens ? isMark(token, ')') : told >= 0 && isMark(token, ',)–—')) break;
@@ -81,10 +83,18 @@ function toldFats(tokens: readonly Token[], signals: Signals): readonly Told[] {
   const found: Told[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const fat = tokens[at];
-    if (!isName(fat) || fat.meaning.kind !== 'fat' || !saysAround(signals, at, cue.saying) || isWeighed(tokens, at))
+    if (
+      !isName(fat) ||
+      !/^(?:fat|ambiguous)$/.test(fat.meaning.kind) ||
+      !saysAround(signals, at, cue.saying) ||
+      isWeighed(tokens, at)
+    )
       continue;
     const { from, to } = sentenceAt(tokens, at, nearby);
-    if (isMark(tokens[to], '?') || !isAny(tokens, from, at, (one) => saying.test(spoken(one)))) continue;
+    if (isMark(tokens[to], '?')) continue;
+    // "Cocoa butter, I mean!"
+    const means = isAny(tokens, from, to, (one) => /^(?:mean|meant)$/.test(spoken(one)));
+    if (!means && !isAny(tokens, from, at, (one) => saying.test(spoken(one)))) continue;
     const isElse = isAny(
       tokens,
       from,
@@ -114,7 +124,9 @@ function fatToldApart(
     if (!may(fat) || (from <= k && k < to)) continue;
     // the tin may be that of another one that is weighed, too
     const isOwn = weighedThings(tokens).has(thingOf(fat));
-    if (!isAny(tokens, from, at, (one) => called(one) || (!isOwn && isPot(one)))) continue;
+    const isNext = tokens.findLastIndex((one, n) => n < from && isName(one) && one.meaning.kind !== 'role') === k;
+    const isMeant = isNext && isAny(tokens, from, to, (one) => /^(?:mean|meant)$/.test(spoken(one)));
+    if (!isMeant && !isAny(tokens, from, at, (one) => called(one) || (!isOwn && isPot(one)))) continue;
     if (found >= 0) return -1;
     found = at;
   }
@@ -185,6 +197,12 @@ function milkTold(tokens: readonly Token[], k: number): Name | null {
   return kinds.size === 1 ? told : null;
 }
 
+/** The one kind that two names of several kinds have in common. */
+function commonOf(meaning: Name['meaning'], candidates: readonly string[]): string | null {
+  const both = meaning.kind === 'ambiguous' ? meaning.candidates.filter((id) => candidates.includes(id)) : [];
+  return both.length === 1 ? (both[0] ?? null) : null;
+}
+
 /** The tokens with each name of several kinds as the one that the post says. */
 export function kindTold(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -224,14 +242,18 @@ export function kindTold(tokens: readonly Token[], signals: Signals): readonly T
       continue;
     }
     const may = ({ meaning }: Name): boolean =>
-      meaning.kind === 'fat' && (ofAnyFat.test(called) || candidates.includes(meaning.id));
+      meaning.kind === 'fat'
+        ? ofAnyFat.test(called) || candidates.includes(meaning.id)
+        : commonOf(meaning, candidates) !== null;
     const near = fatToldAt(tokens, k, may);
     if (near < 0) apart ??= toldFats(tokens, signals);
     const at = near >= 0 ? near : fatToldApart(tokens, k, apart ?? [], may);
     const fat = tokens[at];
     if (!isName(fat)) continue;
     out ??= [...tokens];
-    out[k] = { ...fat, from, to, text, how: 'plain' };
+    // "butter (cocoa)"
+    const id = commonOf(fat.meaning, candidates);
+    out[k] = { ...fat, ...(id ? { meaning: { kind: 'fat', id } as const } : {}), from, to, text, how: 'plain' };
     out[at] = asFiller(fat);
     for (const beside of [at - 1, at + 1]) {
       const whole = tokens[beside];

@@ -304,6 +304,9 @@ function behindIsh(prims: readonly Prim[], end: number, lexicon: Lexicon): numbe
 const isBetween = (prims: readonly Prim[], start: number): boolean =>
   prims[start - 1]?.text === 'between' || prims[start - 2]?.text === 'between';
 
+/** Kitchen rounding of one weight in two units. */
+const sameRounded = 0.015;
+
 /** Ranges: 100-110 g, 5 to 8 %, 140 or 150, between 150 and 200. */
 function rangeAt(figure: Figure, hit: UnitHit | null, lexicon: Lexicon, habit: DecimalHabit): QuantityHit | null {
   const { prims, start, value, inWords, numbers } = figure;
@@ -350,12 +353,15 @@ function rangeAt(figure: Figure, hit: UnitHit | null, lexicon: Lexicon, habit: D
   const upToUnit = secondHit?.unit ?? hit?.unit ?? null;
   const unit = hit?.unit ?? secondHit?.unit ?? null;
   const scaled = (one: number, of: Unit | null): number => (of ? base(one, of) : percent ? one / 100 : one);
+  const [first, last] = [scaled(value, unit), scaled(second.value, upToUnit)];
+  // "2 lb or 32 oz": one weight in two units
+  const isSame = hit && secondHit && hit.unit !== secondHit.unit && Math.abs(first - last) <= sameRounded * last;
   return {
     quantity: {
       dim: unit ? unit.dimension : percent ? 'percent' : 'bare',
-      value: scaled(value, unit),
+      value: first,
       other: null,
-      upTo: scaled(second.value, upToUnit),
+      upTo: isSame ? null : last,
       second: null,
       unit,
       negative: false,

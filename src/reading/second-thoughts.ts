@@ -561,6 +561,9 @@ const differs = (a: Quantity, b: Quantity): boolean =>
   ((a.dim === 'bare' || b.dim === 'bare' || a.unit?.id === b.unit?.id) &&
     Math.abs(alike(a, b).value - alike(b, a).value) > 1e-6 * Math.abs(b.value));
 
+/** Tokens between what a book and what a person says, in one breath. */
+const nearSayings = 12;
+
 /** The figure of several that counts; null where all are alike or nobody knows. */
 function countingOf(list: readonly Said[]): Said | null {
   const [first] = list;
@@ -588,5 +591,8 @@ function countingOf(list: readonly Said[]): Said | null {
   // "Hanna says she would take 230 g": what somebody else says gives way to the one that the writer has
   const own = now.length === 0 ? standing.filter(({ stance }) => stance !== 'others') : [];
   const [mine] = own;
+  // "the book says 125 g and my neighbour 140 g": neither is the writer's
+  const isBeside = ({ amount }: Said): boolean => Math.abs(amount.from - (mine?.amount.from ?? 0)) <= nearSayings;
+  if (mine?.stance === 'told' && list.some((one) => one.stance === 'others' && isBeside(one))) return null;
   return mine && own.every((one) => isSame(one.amount.quantity, mine.amount.quantity)) ? mine : null;
 }

@@ -253,6 +253,28 @@ function isWhole(reading: RecipeReading, first: RecipeReading, catalogue: Catalo
   return (first.alkali.length === 0 || fits) && holdsAll(first, reading);
 }
 
+/** Somebody or something gives a figure. */
+const givesFigure =
+  /\b(?:says?|said|thinks?|reckons?|claims?|swears|recommends?|tells?|told|gave|gives|(?:he|she|they|aunt|sister|brother|mother|mum|mom|dad|father|friend|neighbou?r|uncle|cousin|colleague|teacher|another|other|one) (?:uses|takes|took|used|would))\b/i;
+const ownFigure = /\b(?:i|we|mine|my (?:own|lye|pot))\b(?! (?:need|should|must|have to|ask|want))/i;
+
+/** Two say how much alkali is right, and the writer has none of their own: neither is told of something else. */
+function rivalsTold(
+  post: string,
+  { alkali: [only, more], fats, doubts }: RecipeReading,
+  catalogue: Catalogue,
+): boolean {
+  if (!only || more || !doubts.some(({ id }) => id === 'unplaced')) return false;
+  const demand = demandOf(fats, catalogue, only.id);
+  const told = post
+    .split(/(?<=[.!?;\n,])\s|\b(?:and|but|while|whereas)\b/)
+    .filter((clause) => givesFigure.test(clause) && !ownFigure.test(clause))
+    .flatMap((clause) => clause.match(/\d+(?:[.,]\d+)? ?(?:k?g|oz|lb)?\b/g) ?? [])
+    .map((said) => gramsOf(said.trim()) ?? Number.parseFloat(said));
+  const suiting = new Set(told.filter((grams) => grams > demand / farOff && grams < demand * farOff));
+  return suiting.size > 1 && [...suiting].some((grams) => Math.abs(grams - only.grams) < 0.01 * only.grams);
+}
+
 /** The recipe, without what is told around it; null where that leaves no whole recipe, or none that fits. */
 export function amongTalk(
   post: string,
@@ -264,6 +286,7 @@ export function amongTalk(
   // without alkali nothing fits: only what could be no ingredient is left out
   const fits = first.alkali.length > 0;
   if ((!fits && !first.doubts.every(isHarmless)) || exchanging().test(post)) return null;
+  if (rivalsTold(post, first, catalogue)) return null;
   // a sentence whole, so that none of its figures stays behind; but where something was weighed in it, its clause
   const whole = inRounds(post, first, read, [sentences, clauses], catalogue);
   if (whole.reading.doubts.length === 0 && isWhole(whole.reading, first, catalogue))

@@ -1,0 +1,52 @@
+/** What a post leaves open: the unit of a weight, whose figure counts, which butter is meant; and where it does not. */
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const doubts = (text: string) => readRecipe(reader, text).doubts.map(({ id }) => id);
+
+test.each([
+  'olive 2 lb or oz (smudged), coconut 10 oz, lye 4 oz',
+  'olive 20 oz, coconut 10 (oz or lb?), lye 4 oz, water 9 oz',
+  'olive 20 oz/lb, coconut 10, lye 4, water 9',
+  'amounts in g or oz? olive 200, coconut 100, lye 42',
+  'olive 200 g or ml, not sure, coconut 100 g, lye 42 g',
+])('a unit that its writer does not know is asked for: %s', (text) => expect(doubts(text)).toContain('no-unit'));
+
+test.each([
+  'olive 20 oz, coconut 10 oz, lye 4 oz, water 9 oz. Do you prefer grams or ounces?',
+  'olive 20 oz, coconut 10 oz, lye 4 oz, water 9 oz (or 255 g)',
+  'olive 2 lb or 32 oz, coconut 1 lb, lye 7 oz, water 1 lb',
+])('one weight in two units is no doubt: %s', (text) => expect(doubts(text)).toEqual([]));
+
+const oils = '700 g olive, 250 g coconut, 300 g water';
+test.each([
+  `${oils}. My aunt says 120 g lye, my sister says 141 g. What do you say?`,
+  `My aunt says 120 g lye, my sister says 141 g. What do you say? ${oils}.`,
+  `${oils}. The book says 125 g NaOH and my neighbour says 140 g NaOH. Who is right?`,
+  `My sister says I need 133 g lye for 700 g olive, 250 g coconut in 300 g water, my brother says 120 g.`,
+])('of two figures that others give none is taken unasked: %s', (text) => expect(doubts(text)).not.toEqual([]));
+
+const rest = '500 g olive, 300 g coconut, 166 g NaOH, 400 g water';
+test.each([
+  `400 g of butter, I mean the cocoa butter from the pharmacist, ${rest}`,
+  `400 g butter, ${rest}. By butter I mean cocoa butter.`,
+  `400 g butter (cocoa), ${rest}.`,
+  `400 g butter, ${rest}. The butter is cocoa.`,
+  `${rest}, 400 g butter. Cocoa butter, I mean!`,
+  `${rest}, butter 400 g, meaning cocoa butter`,
+])('butter is the one that the post says: %s', (text) => {
+  const { fats } = readRecipe(reader, text);
+  expect([fats.find(({ id }) => id === 'cocoa-butter')?.grams, doubts(text)]).toEqual([400, []]);
+});
+
+test.each([
+  `400 g butter (cocoa butter or shea), ${rest}`,
+  `400 g butter, ${rest}. I mean to try cocoa butter some day.`,
+])('and is asked for where it says none: %s', (text) => expect(doubts(text)).toContain('ambiguous-name'));
+
+test('a solution beside dry alkali that fits is said to be made of it', () => {
+  const { assumptions } = readRecipe(reader, '700 g olive, 250 g coconut, 139 g NaOH as a 33 % solution');
+  expect(assumptions.map(({ text }) => text)).toContain('I took the 139 g as dry alkali, before it is dissolved.');
+});
