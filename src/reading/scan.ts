@@ -62,7 +62,7 @@ export function scan(text: string): Prim[] {
       glued = false;
     } else if (isDigit(code)) {
       i = endOfNumber(text, i);
-      const raw = numeralIn(text, at, i);
+      const raw = text.slice(at, i);
       prims.push({ kind: 'number', text: raw, raw, glued, at, odd: false });
       glued = true;
     } else if (code === 46 && isDigit(text.charCodeAt(i + 1))) {
@@ -112,20 +112,6 @@ function wordIn(text: string, from: number, to: number): Word {
   const word = wordOf(text.slice(from, to));
   met[place] = word;
   return word;
-}
-
-/** Of the figures with digits that make the same number, the one that was met last. */
-const figuresMet: string[] = new Array(1024).fill('');
-
-/** The figure from `from` to `to`: the same string wherever it stands. */
-function numeralIn(text: string, from: number, to: number): string {
-  let place = 0;
-  for (let k = from; k < to; k++) place = (31 * place + text.charCodeAt(k)) % 1024;
-  const last = figuresMet[place] ?? '';
-  if (last.length === to - from && text.startsWith(last, from)) return last;
-  const raw = keptOnce(text.slice(from, to));
-  figuresMet[place] = raw;
-  return raw;
 }
 
 /** The same strings wherever the word stands: two of them are told apart by their places. */
