@@ -1,7 +1,7 @@
 /** What the words around a figure say of it: that it counts now, that it did once, that it puts another right. */
 import { cue } from './cue-words.ts';
 import type { Sentence } from './sentences.ts';
-import { isWeight, isWord, spoken } from './token-is.ts';
+import { isWeight, isWord } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import { thingOf, weighedThings } from './weighed.ts';
 
@@ -225,28 +225,28 @@ const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
 const lacked =
   /\b(?:(?:had|have|got|was|were) none(?! of the (?:normal|usual|regular|other|plain|ordinary|standard))|ran out|run out|(?:im|i am|was|were) (?:all )?out(?! in\b| on\b)|topp?ed (?:it |that )?up|in its place|made up (?:the|for the) (?:rest|difference|missing|gap))\b|(?<!\b(?:number|figure|amount|value|answer|percentage|way|method) )\binstead(?! of)\b/;
 
-/** "I wanted canola, but it was rancid, so I used 100 g of peanut in its place": what was lacking has no weight to lose. */
-function isOfNothing(tokens: readonly Token[], from: number, to: number): boolean {
+/**
+ * "I wanted canola, but it was rancid, so I used 100 g of peanut in its place": what was lacking, here or in a sentence
+ * shortly before, has no weight to lose, and what came has its own.
+ */
+function isOfNothing(tokens: readonly Token[], sentences: readonly Sentence[], n: number): boolean {
+  const own = sentences[n];
+  const first = sentences[Math.max(0, n - mostBefore)];
+  if (!own || !first) return false;
   let [lost, came] = [false, false];
-  for (let k = from; k < to; k++) {
+  for (let k = first.from; k < own.to; k++) {
     const one = tokens[k];
     if (one?.t !== 'name' || one.meaning.kind !== 'fat') continue;
     if (!weighedThings(tokens).has(thingOf(one))) lost = true;
-    else if (isUsedUp(tokens, k)) came = true;
+    else if (k >= own.from && hasWeight(tokens, k)) came = true;
   }
   return lost && came;
 }
+/** Sentences before one of a lack in which the thing is named, at the most. */
+const mostBefore = 3;
 
-/** "Used a hundred grams of peanut oil". */
-const isUsedUp = (tokens: readonly Token[], k: number): boolean => {
-  const figure = isWord(tokens[k - 1], 'of') ? k - 2 : k - 1;
-  const verb = tokens[/^(?:a|an|about|some|the|my)$/.test(spoken(tokens[figure - 1])) ? figure - 2 : figure - 1];
-  return (
-    isWeight(tokens[figure]) &&
-    verb?.t === 'word' &&
-    /^(?:use|used|take|took|put|in|weighed|grabbed|got|poured|with|went|have|had|so|its)$/.test(verb.text)
-  );
-};
+const hasWeight = (tokens: readonly Token[], k: number): boolean =>
+  isWeight(tokens[k + 1]) || isWeight(tokens[isWord(tokens[k - 1], 'of') ? k - 2 : k - 1]);
 
 /** The first words of a sentence with a figure and a fat of a lack or a swap that nothing `hears`. */
 export function lackIn(
@@ -260,7 +260,7 @@ export function lackIn(
     const { text } = sentence;
     const found = lacked.exec(text);
     if (!found || text.includes('?') || hears(k) || (k > 0 && hears(k - 1))) continue;
-    if (isOfNothing(tokens, from, to)) continue;
+    if (isOfNothing(tokens, sentences, k)) continue;
     if (tokens.slice(from, to).some((one) => one.t === 'name' && one.meaning.kind === 'fat')) return found[0];
   }
   return null;
