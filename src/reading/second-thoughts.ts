@@ -34,6 +34,7 @@ import {
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
 import { ofWord, signal } from './signal-words.ts';
 import { gives, givesAt, type Signals } from './signals.ts';
+import { spoiltIn } from './spoilt.ts';
 import { lackIn, pageTurnedIn, rightsIn, takenBackIn } from './stance.ts';
 import { tellingsIn } from './tellings.ts';
 import type { Token } from './tokens.ts';
@@ -76,7 +77,7 @@ export function secondThoughts(
   const sentences = sentencesOf(cut);
   const tells = tellingsIn(sentences, tokens);
   const changes = sentences.flatMap((sentence, k) =>
-    [plannedIn(sentences, k) ?? changesIn(sentence)].flat().flatMap((change) => {
+    toldIn(sentences, k).flatMap((change) => {
       const at = change.gone ?? ('comes' in change ? change.comes : null) ?? sentence.from;
       const { telling, carried } = tells?.(k, at) ?? { telling: null, carried: false };
       return carried || !(telling === 'later' || telling === 'once' || telling === 'others') ? [{ k, change }] : [];
@@ -109,12 +110,14 @@ export function secondThoughts(
     back: [...before],
     unclear: null,
     last: null,
+    binned: [],
   };
   for (const { k, from } of turnedAt) turnPage(post, k, from);
   const swapped = new Set(ranOut.filter((one) => takeInstead(post, one)).flatMap(({ goes, comes }) => [goes, comes]));
   for (const { k, change } of changes)
     if (![change.gone, 'comes' in change ? change.comes : null].some((at) => at !== null && swapped.has(at)))
       applyChange(post, change, k);
+  dropBinned(post);
   settleTellings(post);
   settleWhole(post);
   settleFigures(post);
@@ -131,6 +134,16 @@ export function secondThoughts(
     unheard: post.unclear ?? takenBackIn(sentences, hears) ?? lackIn(sentences, tokens, hears),
     cuts,
   };
+}
+
+/** The changes that a sentence tells. */
+function toldIn(sentences: readonly Sentence[], k: number): readonly Change[] {
+  const sentence = sentences[k];
+  if (!sentence) return [];
+  const planned = plannedIn(sentences, k);
+  if (planned) return [planned];
+  const changes = changesIn(sentence);
+  return changes.length > 0 ? changes : spoiltIn(sentence);
 }
 
 /** The items that still count, as they count. */
@@ -324,6 +337,57 @@ function isOfWhatFollows(post: Post, change: Change, sentence: Sentence): boolea
   return comes !== null && !post.said.some((one) => one.key === comes.key && one.amount.from >= sentence.to);
 }
 
+/** Something was spoilt, or thrown away: what comes next may take its place. */
+function spoil(post: Post, { gone, at, binned }: Extract<Change, { kind: 'spoilt' }>, k: number): void {
+  const before = post.said.findLast((one) => one.amount.from < at && one.thing.from < at);
+  const isNear = before && at - Math.max(before.amount.to, before.thing.to) <= aWhile;
+  const key = gone === null ? (isNear ? before.key : null) : thingAt(post, gone)?.key;
+  // "it went in the bin", of what was said to be rancid
+  const was = gone === null && post.last && k - post.last.sentence <= 2 ? post.last.key : key;
+  if (was == null || !/^(?:fat|liquid) /.test(was)) return;
+  post.last = { key: was, sentence: k };
+  if (binned) post.binned.push({ ...post.last, thing: gone === null ? null : (thingAt(post, gone)?.thing ?? null) });
+}
+/** Tokens from a weight to the "it" that is of it, at the most. */
+const aWhile = 12;
+
+/** What was thrown away, and nothing took its place. */
+function dropBinned(post: Post): void {
+  for (const { key, sentence, thing } of post.binned) {
+    const had = post.said.filter(
+      (one) => one.key === key && !post.gone.has(one.amount) && !post.instead.has(one.thing),
+    );
+    const [first] = had;
+    const told = post.sentences[sentence];
+    if (!first || !told || had.some(({ amount }) => amount.from >= told.to)) continue;
+    for (const one of had) drop(post, one);
+    if (thing) post.gone.add(thing);
+    const text = `I left out ${first.thing.named.text} (${written(first.amount.quantity)}), as the post takes it out.`;
+    post.back.push({ text, gone: figures(had), from: told.from, to: told.to });
+  }
+}
+
+/** "Lard stood in for it": each weight of what was spoilt is now of what came, or gives way to its own. */
+function putInPlace(
+  post: Post,
+  had: readonly Said[],
+  comes: Thing,
+  own: Said | undefined,
+  { from, to }: Sentence,
+): void {
+  const [row, ...again] = had;
+  if (!row) return;
+  if (own) for (const one of had) drop(post, one);
+  else {
+    post.instead.set(row.thing, { ...row.thing, named: comes.named });
+    for (const one of again) drop(post, one);
+    post.gone.add(comes);
+  }
+  const amount = written((own ?? row).amount.quantity);
+  const text = `I took ${comes.named.text} (${amount}) in the place of ${row.thing.named.text}, as the post says.`;
+  post.back.push({ text, gone: own ? figures(had) : figures(again), from, to });
+}
+
 /** "It's tallow, actually": the one fat of the post goes by another name. */
 function applyItself(post: Post, at: number, { from, to }: Sentence): void {
   const comes = thingAt(post, at);
@@ -359,6 +423,10 @@ function applyChange(post: Post, change: Change, k: number): void {
     const [row, ...more] = alikes.filter((one) => !post.gone.has(one.amount));
     if (row && more.some((one) => one.key !== row.key)) post.unclear ??= row.thing.named.text;
     else if (row) applyChange(post, { kind: 'swap', gone: row.thing.from, comes: change.comes, eitherWay: false }, k);
+    return;
+  }
+  if (change.kind === 'spoilt') {
+    spoil(post, change, k);
     return;
   }
   if (change.kind === 'itself') {
@@ -436,7 +504,10 @@ function applyChange(post: Post, change: Change, k: number): void {
   if (weight && !own) post.gone.add(weight.amount);
   const outside = had.filter((one) => one.thing !== it?.thing);
   const other = post.said.filter((one) => isOf(comes.key)(one) && one !== own);
-  if (change.gone === null) return;
+  if (change.gone === null) {
+    putInPlace(post, had, comes.thing, own, sentence);
+    return;
+  }
   if (had.length === 0) {
     // "subbed lard for palm": what was weighed before goes
     const turned = change.eitherWay && other.length > 0 && other.every((one) => one.amount.from < sentence.from);

@@ -25,6 +25,8 @@ export interface Post {
   unclear: string | null;
   /** What was taken out last, and in which sentence. */
   last: { readonly key: string; readonly sentence: number } | null;
+  /** What was thrown away. */
+  readonly binned: { readonly key: string; readonly sentence: number; readonly thing: Item | null }[];
 }
 
 export function drop(post: Post, { thing, amount, beside, pointing, telling }: Said): void {
