@@ -41,6 +41,11 @@ const isDenied = (before: string, behind: string): boolean =>
   /^ (?:of (?:it|them) )?(?:[.,;:!?)]|$|as |like )/.test(behind);
 /** "I'd have taken 64 g": nobody did. */
 const wouldBefore = /\bi ?(?:'?d|would) (?:have |ve )?(?:taken|used|said|expected)\b/;
+/** "I had planned 100 g": it gives way to what went in. */
+const plannedBefore =
+  /\b(?:(?:i|we) ?(?:'?d |had |have |ve )?(?:first |originally |really |only )?(?:planned|wanted|meant to|intended|hoped)(?: (?:on|for|to))?(?: (?:use|take|have|put in|add))?|(?:the |my )plan (?:was|said|had been)(?: for| to (?:use|have|be))?|(?:was|were) (?:meant|supposed|planned|intended) to be|(?<=\binstead of )(?:the|my))(?: (?:about|a|the|@ at))? $/;
+const plannedBehind =
+  /^ (?:of )?(?:the )?(?:@ )?(?:, )?(?:(?:as|that|which) )?(?:i|we) ?(?:'?d |had |have |ve )?(?:planned|wanted|intended|hoped for|meant to (?:use|take|have|put in))\b/;
 /** "Then I wrote 140, it's 240". */
 const wroteBefore =
   /\b(?:said|wrote|typed|posted|put|written) (?:@ )?# (?:[,;–-] |but |and |sorry |no )*(?:its|it is|should be|is)(?: really| actually)? $/;
@@ -100,7 +105,7 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
 
 /** Words of which one at least is in all that is told of another time, or of now. */
 const telling =
-  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|planned|wanted|supposed|hers|his|theirs|taken|expected|not|so|left|scales?|turned|came|comes|down|weighed|weighs|thought|reckoned|mentioned)\b/;
+  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|plan|planned|wanted|meant|intended|hoped|supposed|hers|his|theirs|taken|expected|not|so|left|scales?|turned|came|comes|down|weighed|weighs|thought|reckoned|mentioned)\b/;
 
 /** Whether a figure of the sentence may have a stance other than to put another right. */
 export const mayTell = (sentence: Sentence): boolean =>
@@ -117,6 +122,7 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (onceHeading.test(text)) return 'once';
   if (isDenied(before, behind)) return 'once';
   if (othersBehind.test(behind) || wouldBefore.test(before)) return 'others';
+  if (plannedBefore.test(before) || plannedBehind.test(behind)) return 'others';
   if (wroteBefore.test(text.slice(0, place))) return 'right';
   // "since the last batch: water is # now"
   if (/^ (?:of (?:the )?@ |@ )?(?:, )?now\b/.test(behind)) return 'now';
@@ -218,7 +224,7 @@ export const isWished = ({ text }: Sentence, place: number): boolean =>
 
 /** The writer took something back in the middle. */
 const takenBack =
-  /\b(?:edit :|(?<!\b(?:i|we|you) )make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait\b|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
+  /\b(?:edit :|(?<!\b(?:i|we|you) )make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait\b|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share|use|take|have|put|add))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
 const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
 
 /** Something was not there, and something else took its place. */
