@@ -129,6 +129,9 @@ const parted =
 const mightBe =
   /\b(?:if|when|once|before|could|can|should|might|would(?! like)|may|later|usually|normally|always|sometimes|next)\b/i;
 
+/** "The coconut is a 1 kg jar, and I used half": of the jar. */
+const ofPack = /\b(?:jar|tub|block|pack|packet|bag|tin|can|bottle|brick|bucket|carton)s?\b/i;
+
 /** A recipe told whole, of which a part was made, or is asked about. */
 function madeInPart(post: string): Sized | null {
   const above = over.exec(post);
@@ -148,7 +151,7 @@ function madeInPart(post: string): Sized | null {
   if (amountsIn(behind) > 1) return null;
   if (did && (another.test(sentence) || parted.test(post))) return null;
   const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
-  if (did && (mightBe.test(since) || mightBe.test(sentence))) return null;
+  if (did && (mightBe.test(since) || mightBe.test(sentence) || ofPack.test(since))) return null;
   const size = (said.groups?.['part'] ?? '').toLowerCase();
   if (!did && !full.test(before) && !(/^(?:double|triple)$/.test(size) && !/\b(?:double|triple)/i.test(before)))
     return null;

@@ -25,6 +25,7 @@ import { otherUses } from './other-use.ts';
 import { packOfLye } from './pack-of-lye.ts';
 import { countPacks, sizedPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
+import { partsOfPacks } from './part-of-pack.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { rightAhead } from './right-ahead.ts';
@@ -90,6 +91,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [laterWater, signal.thinning],
     [inItsPlace, signal.retelling],
     [takeParts, signal.part],
+    [partsOfPacks, signal.part],
     [rates, signal.every],
     [centsFor, signal.for],
     [priceLines, signal.equals],

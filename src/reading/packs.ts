@@ -1,5 +1,6 @@
 /** Figures that count packs: `2 bottles of 500 ml olive oil`, `1 can coconut milk`, `a jar (14 oz)`. */
 import { packed } from './columns.ts';
+import { shareOf } from './part-of-pack.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
@@ -92,15 +93,10 @@ export function takeParts(tokens: readonly Token[], signals: Signals): readonly 
     out ??= [...tokens];
     out[at] = { ...whole, quantity: { ...quantity, value: quantity.value * share, other: null, numbers } };
     out[k] = asFiller(token);
+    const pack = tokens[at + 1];
+    if (isPot(pack)) out[at + 1] = asFiller(pack);
   }
   return out ?? tokens;
-}
-
-function shareOf(token: Token): number | null {
-  if (token.t === 'word') return token.text === 'half' ? 0.5 : token.text === 'quarter' ? 0.25 : null;
-  if (token.t !== 'quantity' || token.quantity.dim !== 'bare') return null;
-  const { value } = token.quantity;
-  return value > 0 && value < 1 ? value : null;
 }
 
 /** An ingredient stands behind "two 250 g blocks (of)", or right before it. */
