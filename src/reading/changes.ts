@@ -4,7 +4,7 @@ import type { Sentence } from './sentences.ts';
 
 /** Tokens of what goes and of what comes; `gone` is null where the sentence says "it" or "its place". */
 export type Change =
-  | { readonly kind: 'out'; readonly gone: number | null }
+  | { readonly kind: 'out'; readonly gone: number | null; readonly none?: true }
   | { readonly kind: 'swap'; readonly gone: number | null; readonly comes: number; readonly eitherWay: boolean }
   /** Less of it was there: the figure that counts. */
   | { readonly kind: 'fewer'; readonly gone: number; readonly comes: number }
@@ -53,6 +53,12 @@ const outs: readonly RegExp[] = [
   `\\b(?:this time|now|today|in the end|edit|scratch that)\\b[^#@]{0,30}\\bwithout ${gone}${end}`,
   `\\bwithout ${gone} (?:this time|today|now|in the end)\\b`,
   `(?<gone>@) (?:is|are|was|were) (?:now )?(?:out|gone|left out|taken out|removed|dropped|cancelled|off the list)${end}`,
+].map((pattern) => new RegExp(pattern, 'd'));
+/** "Babassu none, I'd written 100 g", "100 g babassu, but none went in": whatever weight it has. */
+const noneOfIt: readonly RegExp[] = [
+  `(?<gone>@) (?:# )?(?:[-:=,–—] |(?:is|was|there was|had) |no , )*(?:none|nil|zero|nothing)(?= (?:$|[-,.;:!)(]|this time\\b|today\\b|now\\b|though\\b|but\\b|i\\b|in the end\\b|in this\\b|at all\\b))`,
+  `(?<gone>@) (?:# )?[^#@.;]{0,40}\\b(?:but |so |and |, )none (?:of it |of that )?(?:went|goes|got|came|ended up|made it)\\b`,
+  `(?<gone>@) (?:# )?(?:, )?(?:which )?(?:im|i am|were|we are) (?:saving|keeping|holding)(?: it)?(?: back)?(?= (?:$|[-,.;:!)]|for\\b|until\\b|till\\b))`,
 ].map((pattern) => new RegExp(pattern, 'd'));
 const itOut = new RegExp(`\\b${taking} (?:it|that|them|that one|this) (?:all |right |back )?out${end}`);
 
@@ -229,6 +235,13 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   if (sentence.names === 0) return remark.test(text) || (takesItOut(text) && !isOpen(text)) ? itsOut : none;
   const left = text.includes('never') && !/\b(?:if|would|until)\b/.test(text) ? neverIn.exec(text) : null;
   if (left) return [{ kind: 'out', gone: sentence.tokenAt(left.indices?.groups?.['gone']?.[0] ?? 0) }];
+  if (noneSaid.test(text) && !isOpen(text)) {
+    for (const pattern of noneOfIt) {
+      const found = pattern.exec(text);
+      if (found)
+        return [{ kind: 'out', gone: sentence.tokenAt(found.indices?.groups?.['gone']?.[0] ?? 0), none: true }];
+    }
+  }
   const has = (bits: number): boolean => (sentence.cues & bits) !== 0;
   const mayShare = has(cue.shared);
   const those =
@@ -276,6 +289,8 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   if (same.length > 0) return same;
   return takesItOut(text) ? itsOut : none;
 }
+
+const noneSaid = /\b(?:none|nil|zero|nothing|saving|keeping|holding)\b/;
 
 const none: readonly Change[] = [];
 const itsOut: readonly Change[] = [{ kind: 'out', gone: null }];

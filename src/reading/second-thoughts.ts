@@ -442,7 +442,8 @@ function applyChange(post: Post, change: Change, k: number): void {
     (change.kind === 'swap' && change.gone === null && before && k - before.sentence <= 2 ? before.key : null);
   if (key === null) return;
   const all = post.said.filter((one) => one.key === key && !post.gone.has(one.amount));
-  const earlier = all.filter((one) => one.amount.from < sentence.to);
+  const isNone = change.kind === 'out' && change.none === true;
+  const earlier = all.filter((one) => one.amount.from < sentence.to || (isNone && one.thing === it?.thing));
   const isAhead = earlier.length === 0 || (change.kind === 'swap' && earlier.every((one) => one.thing === it?.thing));
   const had = isAhead && isOfWhatFollows(post, change, sentence) ? all : earlier;
   const label = it?.thing.named.text ?? had[0]?.thing.named.text ?? '';
@@ -473,7 +474,7 @@ function applyChange(post: Post, change: Change, k: number): void {
     const [first] = had;
     if (!first) return;
     // "forgot the castor, 40 g": not weighed before, and weighed now
-    if (change.gone !== null && had.some((one) => one.thing === it?.thing)) return;
+    if (change.gone !== null && !isNone && had.some((one) => one.thing === it?.thing)) return;
     for (const one of had) drop(post, one);
     if (it) post.gone.add(it.thing);
     post.last = { key, sentence: k };
