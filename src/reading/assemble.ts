@@ -8,6 +8,7 @@ import { settleFates } from './fates.ts';
 import { withoutHeld } from './held-back.ts';
 import { inStore } from './in-store.ts';
 import { isMixedUp } from './letters.ts';
+import { lyeOfFats } from './lye-of-fats.ts';
 import { mentions, saltForAlkali, unsaid, vagueAmounts } from './missing.ts';
 import { unknownNames, withoutTalk } from './names.ts';
 import { decimals, demandOf, plausible } from './plausible.ts';
@@ -155,14 +156,14 @@ export function assemble(source: Source): RecipeReading {
   loosePurity(assembly, roles);
   const all = weighed(assembly, withRest(assembly, withoutTalk(assembly, rowsOf(assembly, binding)), roles), roles);
   const isTwice = source.several.numbered.length === 1 && twoRecipes(assembly, all);
-  const rows = (isTwice ? withoutTwin(assembly, all) : null) ?? all;
-  const of = byKind(rows);
+  const weights = (isTwice ? withoutTwin(assembly, all) : null) ?? all;
+  const ofWeights = byKind(weights);
 
-  unknownNames(assembly, rows);
-  const isSeveral = (isTwice && rows === all) || source.several.numbered.length > 1;
+  unknownNames(assembly, weights);
+  const isSeveral = (isTwice && weights === all) || source.several.numbered.length > 1;
   if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.several) });
-  const prose = rows.length >= 3 && linesOf(tokens).length <= 3;
-  const fatRows = of('fat');
+  const prose = weights.length >= 3 && linesOf(tokens).length <= 3;
+  const fatRows = ofWeights('fat');
   const isLate = fatRows.some((row) => row.after);
   const whole = merge(assembly, isLate ? fatRows.filter((row) => !row.after) : fatRows, prose);
   const after = isLate
@@ -174,6 +175,8 @@ export function assemble(source: Source): RecipeReading {
     : [];
   const fats = isLate ? withoutHeld(assembly, whole, after, fatRows) : whole;
   const fatGrams = fats.reduce((sum, one) => sum + one.grams, 0);
+  const rows = lyeOfFats(assembly, weights, fatGrams);
+  const of = byKind(rows);
   const afterGrams = after.reduce((sum, one) => sum + one.grams, 0);
 
   const {
