@@ -4,6 +4,7 @@ import type { Item } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import type { Purity } from './reading.ts';
 import { type Assembly, roundTo, unitFor } from './rows.ts';
+import { totalMeant } from './which-total.ts';
 import type { RoleName } from './words.ts';
 
 /** Why a figure that belongs to this role is not part of the recipe. */
@@ -33,6 +34,10 @@ export interface Roles {
   ratio: number | null;
   purity: Purity | null;
   totalFats: Quantity | null;
+  /** Another weight of all the fats, which may as well be meant. */
+  totalRival: Quantity | null;
+  /** The token of the total. */
+  totalAt: number;
   totals: {
     readonly quantity: Quantity;
     readonly grams: number;
@@ -80,6 +85,21 @@ function stepOf(assembly: Assembly, quantity: Quantity, token: number): number |
 
 const isPercent = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'percent';
 
+/** The weight of all the fats; of two, the one that is to be made, or the last. */
+function takeTotal(assembly: Assembly, roles: Roles, total: Quantity, at: number): void {
+  const before = roles.totalFats;
+  if (before && Math.abs(before.value - total.value) > 0.01 * total.value) {
+    const meant = totalMeant(assembly.source.tokens, roles.totalAt, at);
+    const [kept, gone] = meant === roles.totalAt ? [before, total] : [total, before];
+    roles.totalRival = meant === null ? before : null;
+    if (meant !== null)
+      assembly.assume('left-out', `I took ${kept.text} as the weight of all the fats, not ${gone.text}.`);
+    if (meant === roles.totalAt) return;
+  }
+  roles.totalFats = total;
+  roles.totalAt = at;
+}
+
 export function readRoles(assembly: Assembly, binding: Binding): Roles {
   const { items } = assembly.source;
   const roles: Roles = {
@@ -88,6 +108,8 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
     ratio: null,
     purity: null,
     totalFats: null,
+    totalRival: null,
+    totalAt: -1,
     totals: [],
     batch: null,
     scaleStep: null,
@@ -190,9 +212,11 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
             roles.superfat = 0;
             assembly.assume('left-out', `I took ${quantity.text} as the superfat.`);
           }
-          if (quantity.dim !== 'percent')
-            roles.totalFats =
+          if (quantity.dim !== 'percent') {
+            const total =
               quantity.dim === 'bare' ? withUnit(quantity, unitFor(assembly, item.from)?.unit ?? 'g') : quantity;
+            takeTotal(assembly, roles, total, item.from);
+          }
           assembly.fate(quantity, 'used', 'total of the fats');
           break;
         case 'total':

@@ -2,6 +2,12 @@ import { withUnit } from './columns.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, label, type Row, unitFor } from './rows.ts';
 
+/** Two weights of all the fats, of which nobody knows which is meant. */
+function askTotal({ doubts }: Assembly, { totalFats, totalRival }: Roles): void {
+  if (totalFats && totalRival && !doubts.some(({ id }) => id === 'two-amounts'))
+    doubts.push({ id: 'two-amounts', of: 'all the fats', said: [totalRival.text, totalFats.text] });
+}
+
 /** Fats by share or part of a stated total, or with shares beside weights. */
 export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Roles): Map<Row, number> {
   const grams = new Map<Row, number>();
@@ -20,6 +26,7 @@ export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Ro
       ? fats.filter((row) => row.amount?.dim === 'bare')
       : [];
   const base = (): number | null => {
+    askTotal(assembly, roles);
     if (roles.totalFats) return roles.totalFats.value;
     const loose = roles.totals.find((one) => !one.solution);
     if (loose) {
@@ -58,6 +65,7 @@ export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Ro
       ? bareShares.reduce((all, row) => all + (row.amount ? withUnit(row.amount, found.unit).value : 0), 0)
       : null;
     if (Math.abs(sum - 100) < 0.6 && (asWeights === null || Math.abs(asWeights - total) > 0.02 * total)) {
+      askTotal(assembly, roles);
       assembly.assume('shares', `I took the figures at the fats as per cent of ${roles.totalFats?.text ?? ''}.`);
       for (const row of bareShares) grams.set(row, (total * (row.amount?.value ?? 0)) / sum);
     }
