@@ -5,7 +5,7 @@ import type { Quantity } from './quantities.ts';
 import type { Purity, RecipeReading } from './reading.ts';
 import { asPurity, type Roles } from './roles.ts';
 import { type Assembly, type Row, roundTo, sameAmount } from './rows.ts';
-import { isStop } from './token-is.ts';
+import { isStop, sentenceAt, spoken } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 /** Share of alkali in the thinnest lye solution that a post may mean. */
@@ -269,8 +269,29 @@ export function readAlkali(
       stock: first.stock,
     });
   }
+  const kept = inStore(assembly, alkali, demand);
+  if (kept) return { alkali: [], stockWater: 0, named: [...new Set([...mentioned, kept])], split };
   const stockWater = alkali.reduce((sum, one) => sum + one.water, 0);
   return { alkali: out, stockWater, named: [...mentioned], split };
+}
+
+/** Where alkali is kept, or said to be had. */
+const keeping =
+  /\b(?:drums?|sacks?|bags?|buckets?|barrels?|tubs?|cans?|tins?|jars?|packs?|packets?|bottles?|shed|barn|cellar|garage|home|house|cupboard|shop|store|stock|have|got|bought|ordered|holds|unopened|sealed)\b/;
+/** Alkali to what the fats need, beyond which it is no batch's. */
+const mostMeant = 3;
+const longestLook = 24;
+
+/** "We have a 25 kg drum of NaOH. How much for one batch?": what is in store, where that is asked; which alkali. */
+function inStore(assembly: Assembly, alkali: readonly Found[], demand: (id: AlkaliId) => number): AlkaliId | null {
+  const [only, ...more] = alkali;
+  if (!only || more.length > 0 || only.stock || only.grams <= mostMeant * demand(only.id)) return null;
+  if (demand(only.id) <= 0 || !assembly.asksForAlkali()) return null;
+  const { tokens } = assembly.source;
+  const { from, to } = sentenceAt(tokens, only.row.token, longestLook);
+  if (!keeping.test(tokens.slice(from, to).map(spoken).join(' '))) return null;
+  assembly.assume('left-out', `I left out "${only.row.said}": it is what is in store, and no batch's.`);
+  return only.id;
 }
 
 /**

@@ -3,7 +3,7 @@ import { isMark, sentenceAt, spoken } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 const wanted =
-  /\b(?:need|needs|want|wants|would like|like|going to|gonna|will|make|making|now|today|tonight|tomorrow|this time|next|new|big|bigger|larger|same|instead|scaled|scale|scaling|mould|mold|please|how much|plan|planning|id|ill|for the)\b/;
+  /\b(?:need|needs|want|wants|would like|like|going to|gonna|will|make|making|now|today|tonight|tomorrow|this time|next|new|big|bigger|larger|same|instead|scaled|scale|scaling|mould|mold|please|how much|plan|planning|id|ill|for the|but)\b/;
 const past =
   /\b(?:was|were|had|used to|so far|sofar|usually|normally|always|last|old|earlier|previous|little|small|tiny|test|tester|trial|sample|original|recipe|book|card|written|calls|says|before|made|took|once)\b/;
 const longestLook = 30;
