@@ -42,7 +42,10 @@ const isHearsay = (tokens: readonly Token[], k: number): boolean => {
 
 /** The rows with alkali that is a share of the fats as what it weighs. */
 export function lyeOfFats(assembly: Assembly, rows: readonly Row[], fatGrams: number): readonly Row[] {
-  if (fatGrams <= 0 || rows.some(({ named, grams }) => named.meaning.kind === 'alkali' && grams !== null)) return rows;
+  const lyes = rows.filter(({ named }) => named.meaning.kind === 'alkali');
+  // "NaOH for 70 % of the fat and KOH for 30 % of the fat"
+  if (fatGrams <= 0 || lyes.some(({ grams }) => grams !== null) || lyes.filter(({ share }) => share).length !== 1)
+    return rows;
   const { tokens } = assembly.source;
   return rows.map((row) => {
     const { named, share, amount } = row;

@@ -157,3 +157,115 @@ test('no amount beside an ingredient is set aside unsaid', () => {
   expect(fats.map(({ grams }) => grams)).toEqual([900]);
   expect(assumptions.some(({ text }) => text.includes('"2 lb" beside "tallow"'))).toBe(true);
 });
+
+describe('what was spoilt or thrown away', () => {
+  const rest = '450 g olive, 250 g coconut. 138 g lye, 300 g water. ';
+  const right = { 'olive-oil-virgin': 450, 'coconut-oil': 250, naoh: 138, water: 300 };
+  test.each([
+    [`250 g palm went in the bin, 250 g lard took its place. ${rest}`, { lard: 250 }],
+    [`The 250 g of palm had gone rancid. Lard stood in for it, same weight. ${rest}`, { lard: 250 }],
+    [`My palm was mouldy, all 250 g. Lard came to the rescue, 250 g. ${rest}`, { lard: 250 }],
+    [`${rest}Palm 250 g. The palm smelled bad. Lard took its place.`, { lard: 250 }],
+    [`${rest}250 g palm. The palm was bad, I binned it, lard stepped in.`, { lard: 250 }],
+    [
+      `The palm has gone a funny colour. It went in the bin. What I had instead was lard, so 250 g of that took its place. ${rest}`,
+      { lard: 250 },
+    ],
+    [`${rest}Palm 250 g. I threw the palm away.`, {}],
+    [`${rest}Palm 250 g. The palm was rancid but I used it anyway.`, { 'palm-oil': 250 }],
+  ])('%s', (text, more) => {
+    expect(read(text)).toEqual({ grams: { ...right, ...more }, ...doubtless });
+  });
+});
+
+describe('what was planned beside what went in', () => {
+  const list = '420 g olive, 240 g coconut and 90 g cocoa butter. Lye 112 g in 230 g water. ';
+  test.each([
+    `${list}I had planned 100 g of the cocoa butter but the bag gave out at 90.`,
+    `${list}I'd wanted 100 g cocoa butter.`,
+    `${list}The plan was 100 g cocoa butter.`,
+    `${list}The cocoa butter was meant to be 100 g but the bag was empty at 90 g.`,
+    `${list}I meant to use 100 g of cocoa butter, had 90.`,
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({
+      grams: { 'olive-oil-virgin': 420, 'coconut-oil': 240, 'cocoa-butter': 90, naoh: 112, water: 230 },
+      ...doubtless,
+    });
+  });
+});
+
+describe('so much of what a pack holds', () => {
+  const rest = 'Olive 700 g. Lye 174 g and 400 g water. ';
+  test.each([
+    [`The coconut comes in a 1 kg jar, half of that went in. ${rest}`, 500],
+    [`${rest}Coconut: half of the 1 kg jar.`, 500],
+    [`${rest}Coconut is a 1 kg jar and I used half.`, 500],
+    [`${rest}I bought a 1 kg jar of coconut and put in half of it.`, 500],
+    [`${rest}Half a jar of coconut (the jar is 1 kg).`, 500],
+    [`${rest}Coconut oil, three quarters of a 1 kg jar`, 750],
+  ])('%s', (text, coconut) => {
+    expect(read(text)).toEqual({
+      grams: { 'olive-oil-virgin': 700, 'coconut-oil': coconut, naoh: 174, water: 400 },
+      ...doubtless,
+    });
+  });
+  test.each([
+    "Babassu none, I'd written 100 g but I'm saving it.",
+    'Babassu 100 g, no, none.',
+    "Babassu 100 g is what I'd written, but none went in.",
+    'Babassu none this time (100 g in the old one).',
+    "The babassu I'm saving, 100 g.",
+  ])('none: %s', (text) => {
+    expect(read(`${rest}${text}`)).toEqual({
+      grams: { 'olive-oil-virgin': 700, naoh: 174, water: 400 },
+      ...doubtless,
+    });
+  });
+});
+
+describe('lye as a share of the oil', () => {
+  test.each([
+    '1 kilo olive. Lye is 13 % of the oil. Water twice the lye.',
+    '1 kilo olive, NaOH at 13% of oil weight, water 2:1',
+    '1000 g olive oil, lye 13% of that, water double the lye',
+    '1000 g olive. 13 % NaOH of the fat weight, 26 % water.',
+    'Lye = 13% of oils. Water = 2 x lye. Oils 1000 g olive.',
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({ grams: { 'olive-oil-virgin': 1000, naoh: 130, water: 260 }, ...doubtless });
+  });
+  test('is asked where it may be a solution', () => {
+    expect(read('olive 1 kg, lye 13%, water 260 g').doubts).toEqual(['alkali-percent']);
+  });
+});
+
+describe('of two weights of all the fats, the one to be made', () => {
+  const shares = 'Olive oil 40 %, coconut oil 30 %, lard 30 %. ';
+  test.each([
+    [
+      `${shares}For the big one I need 4.5 kg of oils in all. The little loaf was only 400 g of oils. How much lye?`,
+      1350,
+    ],
+    [`${shares}Last time 1 kg of oils, this time 1.2 kg of oils. Lye?`, 360],
+    [`${shares}The recipe is for 500 g of oils but my mould takes 800 g of oils. How much lye?`, 240],
+  ])('%s', (text, lard) => {
+    expect(read(text).grams['lard']).toBe(lard);
+    expect(read(text).doubts).toEqual([]);
+  });
+  test('is asked where nobody says', () => {
+    expect(read(`${shares}Total oils 1000 g. Total oils 2 kg. How much lye?`).doubts).toEqual(['two-amounts']);
+  });
+});
+
+describe('alkali in store', () => {
+  const fats = '5 kg olive oil, 2.5 kg coconut oil. ';
+  test.each([
+    `${fats}We have a 25 kg drum of sodium hydroxide from February, still sealed. How much NaOH do we weigh?`,
+    `${fats}There's 5 kg of NaOH in the shed. How much do I need?`,
+    `${fats}Our lye comes in 25 kg drums. How much?`,
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({ grams: { 'olive-oil-virgin': 5000, 'coconut-oil': 2500 }, ...doubtless });
+  });
+  test('what was weighed is no store', () => {
+    expect(read('Olive 1000 g, lye 1300 g. I need help, is it right?').doubts).toEqual(['implausible']);
+  });
+});
