@@ -73,6 +73,8 @@ export const uses = {
   others: 'her his their cousin aunt uncle friend neighbour neighbor sister brother colleague she he',
   drinking: 'drunk drank drink drinking sipping sipped hiccups cheers',
   checking: 'checked check tested test calibrated calibrate verified compared',
+  filling:
+    'each take takes took hold holds held fit fits fill fills filled filling measured measuring volume capacity brim weighs weighed',
   waiting: 'still waiting waits untouched unopened spare sits stands',
 } as const;
 /** Acids by their ids that are sold by their strength. */

@@ -5,7 +5,7 @@
 import { cue, uses, vinegars } from './cue-words.ts';
 import { inStore } from './in-store.ts';
 import { type Signals, saysAround } from './signals.ts';
-import { isIngredient, isMeasured, isRole, type Span, sentenceAt, spoken } from './token-is.ts';
+import { isEach, isIngredient, isMeasured, isRole, type Span, sentenceAt, spoken } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere, weighedFats } from './weighed.ts';
 
@@ -38,7 +38,25 @@ const isNamed = (token: Token | undefined, ids: ReadonlySet<string>): boolean =>
 const checking = wordsOf(uses.checking);
 const waiting = wordsOf(uses.waiting);
 const places = wordsOf('cellar pantry larder cupboard attic shed garage freezer fridge basement storeroom');
+const filling = wordsOf(uses.filling);
+const withIt = wordsOf('with of in');
+const water = wordsOf('water');
 const most = 24;
+
+const isHolding = (token: Token): boolean => token.t === 'name' && /^mou?ld holds$/.test(token.meant);
+
+/** "I measured my mould with water, it took 1150 ml", "the tray takes 1.2 l of water": of what it holds. */
+function isMouldful(tokens: readonly Token[], { from, to }: Span, names: readonly number[]): boolean {
+  const [at = -1, ...others] = names;
+  const sentence = tokens.slice(from, to);
+  return (
+    others.length === 0 &&
+    isNamed(tokens[at], water) &&
+    (isMeasured(tokens[at - 1]) || withIt.has(spoken(tokens[at - 1]))) &&
+    sentence.some((one) => isRole(one, 'mould')) &&
+    sentence.some((one) => filling.has(spoken(one)) || isEach(one) || isHolding(one))
+  );
+}
 
 /** What the figure at token `k` is of, where its sentence says that it is none of the recipe. `fats`: weighed in the post. */
 function otherUseOf(
@@ -72,6 +90,7 @@ function otherUseOf(
   }
   if (dim !== 'mass' && dim !== 'volume' && !(dim === 'bare' && !inWords)) return null;
   const own = names();
+  if (isMouldful(tokens, { from, to }, own)) return { reason: 'the size of the mould', names: own };
   if (own.length !== 1 || words.filter((one) => one.t === 'quantity').length > 1) return null;
   if (has(drinking) && !has(putting) && isNamed(tokens[own[0] ?? 0], drinks)) return { reason: drunk, names: own };
   const behind = words.findIndex((one) => spoken(one) === 'for');

@@ -404,3 +404,26 @@ test.each([
   const rows = 'olive 500 g, coconut 300 g, lard 200 g.';
   expect(weighed(`${rows} ${said}`)).toEqual({ 'olive-oil-virgin': 500, 'coconut-oil': 300, lard: 200 });
 });
+
+test.each([
+  'I filled the mould with water and weighed it: 1150 g.',
+  'My mould takes 1.2 l of water.',
+  'The mould holds 900 ml water.',
+  'I measured the tray with water, 950 ml to the brim.',
+  'It took 1150 ml of water to fill the mould.',
+  'The volume of my mould (with water) is 1.1 litre.',
+  'With water in it the mould weighs 1400 g.',
+  'Six cavities, 110 ml of water each.',
+])('what a mould holds is no water of the lye: %s', (told) => {
+  const { fates, doubts } = readRecipe(reader, `Lard 500 g, coconut 200 g. ${told} How much lye?`);
+  expect(doubts).toEqual([]);
+  expect(fates.filter(({ why }) => why === 'water')).toEqual([]);
+});
+
+test.each(['Water 260 g, poured into the mould at 45 C.', 'I put in 260 g water and the mould is silicone.'])(
+  'beside a mould, water of the lye: %s',
+  (told) => {
+    const { fates } = readRecipe(reader, `Lard 500 g, NaOH 66 g. ${told}`);
+    expect(fates.find(({ text }) => text === '260')?.why).toBe('water');
+  },
+);
