@@ -36,6 +36,7 @@ import { crossShares, settleShares } from './shares.ts';
 import { swapAsked } from './swap-asked.ts';
 import type { Token } from './tokens.ts';
 import { crossTotals } from './totals.ts';
+import { vagueChange } from './vague-change.ts';
 import { impliedWater, looseRatio, partsRatio, readWater } from './water.ts';
 
 /** A line of talk rather than a row of a list. */
@@ -213,6 +214,7 @@ export function assemble(source: Source): RecipeReading {
   unitOrUnit(assembly, rows);
   const swap = swapAsked(source, fats);
   vagueAmounts(assembly, rows, swap);
+  vagueChange(assembly, rows);
   for (const { gone, text } of source.back) {
     assembly.assume('corrected', text);
     for (const one of gone) assembly.fate(one, 'aside', 'taken back');

@@ -68,6 +68,7 @@ export const sets = [
   'blind-34',
   'blind-35',
   'blind-36',
+  'blind-37',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

@@ -269,3 +269,21 @@ describe('alkali in store', () => {
     expect(read('Olive 1000 g, lye 1300 g. I need help, is it right?').doubts).toEqual(['implausible']);
   });
 });
+
+describe('a weight changed by nobody knows how much', () => {
+  const list = '400 g olive, 200 g coconut, 200 g lard, 111 g lye, 240 g water. ';
+  test.each([
+    'A bit less of the coconut went in.',
+    'I was short on one of the solid ones, so a bit less of that.',
+    'I put in some more of the same oil, a good glug.',
+    'I used a little less lye.',
+  ])('is asked: %s', (text) => {
+    expect(read(list + text).doubts).toContain('corrected');
+  });
+  test.each(['Next time a bit less lard.', 'Would a bit more olive help?', 'It got a bit more thick.'])(
+    'is none: %s',
+    (text) => {
+      expect(read(list + text).doubts).toEqual([]);
+    },
+  );
+});
