@@ -64,7 +64,7 @@ const numeral = '\\d+(?:[.,]\\d+)?|two|three|four|five|six|one and a half|two an
 const partOf = `(?<part>(?:a )?half|double|twice|triple|treble|quadruple|a third|a quarter|(?:${numeral})(?: times| ?[x×]))`;
 const whole =
   '(?:everything|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|the (?:recipe|lot|whole (?:thing|recipe|lot)|amounts?|batch|above))';
-const lightly = '(?:(?:only|just|then|actually|exactly|really|now|a) )*';
+const lightly = '(?:(?:only|just|then|actually|exactly|precisely|really|now|a) )*';
 /** What somebody did, or is about to do. */
 const doing =
   "(?:(?:\\b(?:i|we)(?:['’]?(?:ve|m|re|ll|d)| have| am| are| will| would like to)? |(?<=^|[\\n.!?(] ?))(?:only |just |then |actually |exactly )?(?:ma(?:d|k)e|making|did|do|doing|took|take|taking|used?|using|weighed|cook(?:ed)?|mixed|poured|want|need|want to make|going to make))";
@@ -132,6 +132,8 @@ const mightBe =
 /** "The coconut is a 1 kg jar, and I used half": of the jar. */
 const ofPack = /\b(?:jar|tub|block|pack|packet|bag|tin|can|bottle|brick|bucket|carton)s?\b/i;
 
+const ofAll = /\b(?:everything|all|recipe|batch|lot)\b/i;
+
 /** A recipe told whole, of which a part was made, or is asked about. */
 function madeInPart(post: string): Sized | null {
   const above = over.exec(post);
@@ -151,7 +153,8 @@ function madeInPart(post: string): Sized | null {
   if (amountsIn(behind) > 1) return null;
   if (did && (another.test(sentence) || parted.test(post))) return null;
   const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
-  if (did && (mightBe.test(since) || mightBe.test(sentence) || ofPack.test(since))) return null;
+  if (did && (mightBe.test(since) || mightBe.test(sentence) || (ofPack.test(since) && !ofAll.test(said[0]))))
+    return null;
   const size = (said.groups?.['part'] ?? '').toLowerCase();
   if (!did && !full.test(before) && !(/^(?:double|triple)$/.test(size) && !/\b(?:double|triple)/i.test(before)))
     return null;
