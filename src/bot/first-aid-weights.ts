@@ -1,3892 +1,4242 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
 export const weights = ` a:-5
- ab:-11
- aber:5
- abgekriegt:13
- abgewischt:10
- about:6
- above:3
- abt:-7
+ ab:-13
+ aber:4
+ abgekriegt:7
+ abgewischt:13
+ about:1
+ above:5
+ abt:-10
  abuela:-9
- accident:13
- accidental:5
- accord:-4
- account:-3
- acid:5
- acros:-1
- activat:-7
- actual:-3
- add:-13
- added:-2
+ accident:7
+ accidental:13
+ account:-6
+ aceit:-3
+ aceite:2
+ acid:4
+ acros:-4
+ activat:-4
+ actual:-5
+ add:-11
+ added:-4
+ admit:-1
  adult:-5
- advance:-7
+ advance:-4
  advice:-7
- afraid:-7
- after:8
- afternoon:6
- afterward:-13
- again:-16
+ afraid:-10
+ after:6
+ afterward:-11
+ again:-15
  against:-6
- age:-8
- ages:-6
- ago:15
- agree:-5
+ age:-7
+ ages:-7
+ ago:9
+ agre:-4
+ agree:-12
  agua:-2
- ahead:-3
- ahora:14
- ai:14
+ ahead:-5
+ ahora:9
+ ai:12
  aid:9
- air:-9
- al:5
+ air:-12
+ al:7
  alarm:-7
- alkali:-7
- all:-5
- allergic:-4
- alles:-5
- allotment:-9
- allow:-5
- almond:-9
- almost:-8
- aloe:-6
- alone:-7
- along:9
- already:-1
- alright:-11
- also:2
- alter:-4
+ alcohol:1
+ alkali:-9
+ alkanet:-9
+ all:-3
+ allergic:-9
+ alles:-11
+ allotment:-1
+ allow:-8
+ almond:-4
+ almost:-9
+ aloe:-11
+ alone:-2
+ along:11
+ already:-6
+ alright:-14
+ also:4
+ alter:-5
+ although:-6
  altogether:-12
- alu:-12
- aluminium:-11
- alway:-4
+ alu:-11
+ aluminium:-17
+ alway:-2
  am:3
  amber:-9
- american:-3
- ammonia:9
+ american:-4
  among:4
- amount:-8
- ampolla:11
- an:-7
- and:2
- animal:-4
- ankle:11
- anos:-7
- another:-12
- anruhren:2
- ans:5
- answer:-15
- antes:-6
- any:-11
- anyhow:-9
- anyone:-9
- anyth:-7
- anyway:-3
- anywhere:-9
- apart:-3
- app:-12
- apple:-5
- applesauce:-11
+ amount:-15
+ ampolla:6
+ an:-10
+ animal:-3
+ ankle:14
+ anos:-6
+ another:-10
+ ans:-1
+ answer:-12
+ antes:-10
+ any:-3
+ anyhow:-3
+ anymore:-5
+ anyone:-11
+ anyth:-9
+ anyway:-5
+ anywhere:-12
+ apart:-4
+ app:-10
+ appl:-5
+ applesauce:-9
  appointment:-3
- apricot:-3
+ apprentice:-3
+ apres:-2
+ apricot:-5
  april:-3
- apron:-10
- arde:11
+ apron:-17
+ arde:12
  are:2
- arent:-6
- argan:-5
+ arent:-3
+ argan:-10
  arithmetic:-4
- arm:-7
- armpit:-3
- arms:-6
- around:6
+ arm:-9
+ armpit:-1
+ arms:-7
+ around:8
  arriv:-3
- as:-6
- ash:-4
- ashes:-11
- aside:-4
+ as:-14
+ ash:-5
+ ashes:-7
+ aside:-3
  ask:-5
- asked:-12
- asks:-1
- asthma:1
- at:-8
- ate:-1
- attempt:-3
- attic:-7
- atznatron:13
- au:-3
- auf:-13
+ asked:-11
+ asks:4
+ asleep:2
+ at:-11
+ ate:-3
+ attic:-6
+ atznatron:12
+ au:-1
+ auf:-9
  auge:10
- augen:-5
- august:-13
+ augen:-7
+ august:-9
  aunt:-8
- aus:3
- autumn:-8
- aux:-5
+ aus:-2
+ autumn:-5
+ aux:-6
  avale:6
  avant:-4
- avec:2
- avocado:-9
- avoid:-9
- awake:-5
- away:4
- awful:6
- b:-7
+ avec:7
+ avocado:-11
+ avoid:-18
+ awake:1
+ away:1
+ awful:7
+ b:-9
  babassu:-3
- baby:1
- back:-4
- background:-3
- backside:-3
- bad:-2
+ baby:-2
+ babys:1
+ background:-7
+ backside:13
+ backward:-9
+ bad:3
  badly:1
- bag:1
- bags:-8
+ bag:-1
+ bags:-11
  bain:-3
- bak:-2
- bakery:-3
- balanc:6
+ bak:-1
+ balanc:4
  balance:-5
- balcony:-4
- bald:-4
- ball:7
+ balcony:-11
+ bald:-2
+ ball:1
  balls:4
- balm:-17
- band:-7
- bang:5
- bar:-8
- bare:11
- barefoot:8
- bark:10
- barn:-6
- bars:-13
- base:-5
- batch:-3
- bath:-4
- bathroom:7
- batter:-4
- battery:-8
- bay:-6
- bc:10
- be:-1
- beads:9
+ balm:-18
+ band:-5
+ bang:11
+ bar:-6
+ bare:8
+ barefoot:12
+ bark:8
+ barn:-3
+ bars:-5
+ base:-6
+ basic:-3
+ basket:-4
+ batch:-8
+ bath:-10
+ bathroom:8
+ batter:-7
+ battery:-10
+ bay:-3
+ bazaar:-4
+ bc:5
+ be:1
+ bead:2
+ beads:4
  beagle:8
- beak:4
- beaker:9
- bear:-3
- beard:7
- bebe:2
- became:1
- because:1
- become:-7
- bed:12
- bedroom:-1
- bedtime:-4
- been:22
- beer:-5
- bees:-8
- beeswax:-10
+ beak:6
+ beaker:2
+ bear:-6
+ beard:-10
+ beat:-3
+ beautiful:-4
+ bebe:12
+ became:3
+ becom:-3
+ become:-6
+ bed:-6
+ bedtime:5
+ beef:-1
+ been:14
+ beer:-10
+ bees:-10
+ beeswax:-12
  before:-4
- beforehand:-6
- began:15
- begin:-9
- beginner:-8
- begun:-6
- behind:5
- bei:-5
- beim:1
- being:-2
- bekommen:13
- believe:-4
- belly:12
- belong:-10
- below:-9
- bench:6
+ beforehand:-7
+ began:12
+ begin:-2
+ beginn:5
+ beginner:-10
+ begun:-7
+ behav:-2
+ behind:4
+ bei:-6
+ beige:-6
+ beim:-2
+ being:3
+ bekommen:6
+ believ:3
+ believe:-12
+ belly:13
+ belong:-4
+ below:-11
+ ben:7
+ bench:4
  bend:-3
- bent:7
- besid:-4
- beside:-6
- best:-5
- bet:-12
- better:-12
- between:-5
+ bent:8
+ bergamot:-3
+ besid:-2
+ beside:-1
+ best:-4
+ bet:-4
+ better:-11
+ between:5
  bevel:-9
- bien:14
- big:-5
- bigger:-3
- bill:-3
- birch:-11
- birds:-5
- birthday:-11
- bis:-4
- biscuit:-2
- bite:-3
- bites:4
- bits:7
- black:-16
- blanc:7
- blanca:-6
- blanco:-3
- blanket:-10
- bleach:-1
- bleed:-1
- blend:5
- blender:-6
- blew:5
- blind:8
- blink:11
- blister:7
- blob:3
+ bien:13
+ big:-1
+ bigger:-5
+ bill:3
+ bin:-2
+ bins:-5
+ birch:-12
+ birthday:-13
+ bis:-5
+ biscuit:1
+ bit:-1
+ bite:1
+ bites:8
+ bits:4
+ bitten:3
+ black:-19
+ blame:-4
+ blanc:9
+ blanca:-5
+ blanco:-6
+ blanket:-14
+ bleach:3
+ bleed:4
+ blend:-3
+ blender:-12
+ bless:-4
+ blew:-1
+ blind:9
+ blink:7
+ blister:12
+ blob:1
  block:-10
- blog:-5
- blood:6
+ blog:-4
+ blood:10
  bloodshot:-1
  blouse:7
  blue:-1
- blurry:15
- board:-6
- boil:1
- boiler:-8
+ blurry:7
+ board:1
+ boiler:-10
+ boils:10
  bol:-4
- bone:4
- book:-5
- booklet:-4
- boot:4
- boots:-4
- bor:9
- borax:-6
+ bone:8
+ book:-9
+ booklet:-3
+ books:-4
+ boot:2
+ boots:-13
+ bor:4
+ borax:-8
  bord:-4
- boss:4
- both:2
- bother:9
- bottl:-5
- bottle:4
- bottom:-13
- bouche:17
- bought:-15
- bounc:11
- bowl:10
+ bored:2
+ born:-5
+ borrow:-8
+ boss:6
+ both:4
+ bother:1
+ bottl:-7
+ bottle:2
+ bottom:-15
+ bouche:14
+ bought:-3
+ bounc:4
+ bowl:13
  bowls:3
- box:-11
- boxes:-4
- boy:6
- bra:10
- bran:-8
- brand:-6
- bras:18
- brave:-3
- brazo:10
- bread:7
- break:-9
- breakfast:8
- breastbone:12
- breath:18
- breathe:12
- brick:-9
- bright:8
- brine:1
- bring:-1
- broke:-3
- broken:4
- broom:8
- brother:1
- brought:3
- brown:15
- brule:-6
- brulure:9
+ box:-4
+ boxes:-7
+ boy:10
+ boyfriend:1
+ boys:-9
+ bra:8
+ bran:-12
+ brand:-4
+ bras:13
+ brave:-7
+ brazo:9
+ bread:-5
+ break:4
+ breakfast:-3
+ breastbone:13
+ breath:12
+ breathe:11
+ brick:-10
+ bride:-5
+ bright:-1
+ brine:3
+ brittle:-6
+ broke:-4
+ broken:3
+ broom:7
+ brother:-6
+ brought:-7
+ brown:10
+ brule:-8
+ brulure:17
  brush:-6
  bu:4
- bubbl:-8
- bubble:9
- bucket:6
- budget:-1
- built:-6
- bumps:7
- burbuja:-5
+ bubb:-7
+ bubble:3
+ bucket:2
+ budget:-5
+ build:-5
+ built:-7
+ bumps:3
+ burbuja:-6
  burn:6
- burnin:6
- burns:3
- burnt:-5
- burp:10
+ burnin:10
+ burns:5
+ burnt:-8
+ burp:17
  burst:9
- bus:-10
- but:-3
- butcher:-12
- butt:7
- butter:-6
- button:-5
- buy:-17
- by:-6
- c:-13
- ca:-1
- cacao:-3
- cage:7
- cakes:-3
- calculator:-12
+ bus:-5
+ but:-8
+ butcher:-4
+ butt:4
+ butter:-8
+ buttermilk:-2
+ button:-11
+ buy:-14
+ by:-3
+ c:-14
+ ca:-2
+ cabbage:-6
+ cage:6
+ cake:-2
+ cakes:-5
+ calculat:-6
+ calculation:-3
+ calculator:-16
+ calendar:-3
  calendula:-10
- caliente:15
- calls:5
- calm:7
- came:-4
- camp:-11
- can:-7
- candl:-3
+ caliente:17
+ call:-4
+ calls:-3
+ calm:-1
+ came:-8
+ camellia:-2
+ camera:-2
+ camp:-7
+ can:-11
+ candl:4
  candle:-10
- canister:-7
- cannot:-1
- canola:-4
- cant:11
- cap:9
- cara:6
- caramel:-4
- card:-13
- cardboard:-1
- care:-7
- careful:-12
+ canister:-6
+ canola:-7
+ cans:-4
+ cant:12
+ cap:4
+ car:4
+ cara:1
+ caramel:-5
+ card:-12
+ cardboard:1
+ care:-8
+ careful:-17
  caretaker:-6
- carpet:-4
- carri:4
- carrot:-15
- carry:-5
- carton:8
- case:-5
- caster:-4
- castile:-8
- castor:-20
- cat:-3
- catch:-2
+ carpet:-2
+ carri:2
+ carrot:-12
+ carry:-4
+ carton:3
+ case:-4
+ caster:-8
+ castile:-10
+ castor:-22
+ catch:-5
+ cats:-6
  cattle:-1
- caught:3
- cause:9
- caustic:11
- caustica:12
- caustique:14
- caviti:-4
- cayo:2
- ce:-4
- cedar:3
- cellar:-11
- centre:-8
- chair:-4
+ caught:-8
+ cauldron:-7
+ cause:10
+ caustic:12
+ caustica:16
+ caustique:6
+ caviti:-12
+ ce:4
+ cedar:5
+ ceil:6
+ cellar:-7
+ centre:-13
+ cents:-3
+ chair:-7
  chalk:-8
- chang:4
- change:4
- charcoal:-7
- charg:-5
+ chang:-3
+ change:1
+ chap:-5
+ charcoal:-11
+ charg:-3
  chart:-4
- chat:8
- cheap:-5
- check:-6
- cheek:12
- cheese:11
- chemical:8
- chemist:-5
+ chat:6
+ cheap:-8
+ check:-11
+ cheek:10
+ cheese:10
+ chemical:11
+ chemist:-2
  chemistry:-11
- chest:12
- chew:-3
- chicken:5
- chien:3
- child:5
- children:-17
- chill:-6
- chips:-11
- chocolat:-9
+ chest:20
+ chew:3
+ chicken:10
+ chien:2
+ child:3
+ children:-9
+ chimney:-3
+ chin:6
+ chip:-3
+ chipp:-9
+ chips:-8
+ chocolat:-12
  chocolate:-7
- choir:-6
- chok:-6
- christma:-11
- chunk:14
- church:-4
- cinnamon:8
- citrate:-3
- citric:-6
- citronella:-6
- claim:-7
+ choir:-9
+ chok:-9
+ chose:-8
+ christma:-9
+ chunk:8
+ church:-6
+ cinnamon:4
+ circle:-4
+ citric:-8
+ citronella:-5
+ claim:-11
  clarity:-3
- class:-9
+ class:-1
  clay:-12
  clean:-6
- cleaner:-1
- clear:-3
- clever:7
- climb:4
- cling:2
- clock:-8
+ cleaner:1
+ clear:-2
+ clever:3
+ client:-10
+ climb:-7
+ cling:4
+ clock:-10
+ clockwork:-3
  clos:8
- close:4
+ close:2
  cloth:-5
- cloud:7
- cloudy:-12
- clove:9
- club:-1
- clump:-11
- cm:-18
- co:-7
- coarse:-7
+ cloud:9
+ cloudy:-15
+ clove:3
+ clump:-3
+ clumpy:-9
+ cm:-11
+ co:-4
+ coarse:-8
  coat:-6
- coats:-3
- cocnut:-4
+ cocnut:-3
  coco:-20
- cocoa:-3
+ cocoa:-4
  cocoanut:-5
  coconut:-2
- coffee:2
- coin:5
- cold:-12
- collar:13
- collarbone:8
- colleague:6
- collect:-4
- colloidal:-5
- color:-3
- colour:-9
- column:-6
- comb:11
- combien:-11
+ coffee:-3
+ coins:-2
+ cold:-16
+ collar:12
+ collarbone:12
+ colleague:10
+ collect:2
+ colloidal:-3
+ color:-1
+ colour:-7
+ column:-13
+ comb:13
+ combien:-15
  combin:-3
- combine:-8
- come:3
+ combine:-11
+ come:2
  comes:-9
- comma:3
- comment:-14
- como:2
- compar:-3
+ comma:-2
+ comme:-2
+ comment:-17
+ como:5
+ compare:-4
  complain:-5
- con:6
- concentration:-14
- concrete:-8
- confession:-6
- confirm:-5
- contact:4
- container:3
- cook:-1
- cooker:-3
- cookery:-3
- cookie:4
- cooks:-4
- cool:-13
- cools:-8
- copi:-8
- copper:-6
- copy:-11
- corner:-1
- correct:-10
- cost:-7
- costs:-14
- cotton:-5
+ complaint:-3
+ con:5
+ conc:-3
+ concentration:-12
+ concrete:2
+ confession:-7
+ confirm:-13
+ contact:9
+ container:-3
+ content:3
+ convert:-4
+ cook:-4
+ cooker:-2
+ cookie:-2
+ cooks:-3
+ cool:-7
+ cooler:-8
+ cools:-4
+ copi:-7
+ copper:-4
+ copy:-3
+ corner:-6
+ correct:-18
+ cost:-8
+ costs:-11
+ cottage:-4
+ cotton:-6
  cough:5
- could:4
- couldnt:-10
- coule:17
- couleur:7
+ could:9
+ couldnt:-6
+ coule:12
+ couleur:9
  council:-3
- count:-10
- counter:-1
- coup:4
- couple:-4
- course:-5
- cousin:-8
+ count:-13
+ counter:-5
+ coup:1
+ couple:-9
+ course:-7
+ cousin:-7
  cover:3
  cow:-6
- cpop:-6
- crack:8
- crater:14
- crawl:3
- crazy:6
- cream:-3
- creamy:-4
- cried:-12
- crock:-7
- crockpot:3
- cross:-6
- crudo:6
- crumb:-8
- crumbl:-1
+ cpop:-4
+ crack:1
+ crater:3
+ crawl:4
+ crayon:-10
+ crazy:10
+ cream:-7
+ creamy:-3
+ cried:-15
+ crock:5
+ crockpot:4
+ cross:-3
+ crudo:5
+ crumb:2
+ crumbl:4
+ crush:-4
+ crust:2
  cry:3
- crystal:-8
- cuanta:-15
- cube:14
- cubes:3
- cucumber:-3
- cuff:8
- cup:5
- cupboard:-6
- cupcake:-3
- cupful:5
- cups:-15
- cur:-10
- cure:-9
+ cuanta:-18
+ cube:7
+ cubes:-2
+ cucumber:-5
+ cuff:9
+ cup:1
+ cupboard:-5
+ cupcake:-6
+ cupful:-11
+ cups:-18
+ cur:-16
+ cure:-8
  cured:4
- cures:-8
- curiou:-7
- custard:-2
- cut:3
- cuts:7
+ cures:-7
+ curiou:-5
+ curl:9
+ curry:-5
+ custard:-5
+ customer:2
+ cuts:13
  cutt:-10
- cutter:-10
- d:-4
- da:-5
- dabb:3
- dad:8
- dag:-17
- damit:-8
- damp:4
- dangerou:-5
- dans:11
- dare:-4
+ cutter:-6
+ d:-8
+ da:-6
+ dabb:8
+ dad:6
+ dag:-13
+ damit:-9
+ damp:2
+ dangerou:-11
+ dans:6
+ dare:-3
+ dared:6
  darf:-6
- dark:3
- das:-1
- date:-8
- daughter:3
- day:-2
- days:-1
- de:2
- dead:-10
- dear:-4
- decant:12
- decent:-8
- decid:-2
- decimal:-14
- dedo:13
- deep:13
- degre:-2
- deja:-6
- del:15
- dem:6
- dementia:7
- den:-1
- dent:4
- dentist:1
+ dark:-3
+ darker:-4
+ das:-4
+ date:-9
+ daughter:-6
+ day:5
+ daylight:4
+ days:-8
+ dead:-7
+ deal:7
+ dear:-8
+ decant:6
+ december:-4
+ decent:-4
+ decid:-7
+ decimal:-5
+ dedo:19
+ deep:6
+ deja:-7
+ del:10
+ dem:-1
+ den:-2
+ dense:-3
+ dent:2
+ dentist:-3
  dentro:3
- depui:9
- der:-6
- derramo:-8
- des:7
- desde:17
- despu:18
+ depui:11
+ der:-4
+ derramo:-11
+ des:6
+ desde:14
+ despu:19
  dessu:2
  di:6
- dias:6
- dice:5
- dictat:2
- did:-11
- didnt:6
- die:4
- died:-8
- difference:-7
- different:-6
- diffuser:11
- dilut:2
- dilute:-3
- dilution:-3
- dinner:-3
- dipp:11
- discount:-15
+ diary:-3
+ dias:4
+ dice:10
+ dictat:-7
+ didnt:2
+ die:2
+ died:-6
+ difference:-11
+ different:-5
+ diffuser:14
+ digit:-6
+ dilut:-3
+ dilute:-5
+ dilution:-7
+ dinosaur:-5
+ dipp:8
+ dirty:-9
+ disaster:-7
+ discount:-12
  dish:-11
- dispenser:-6
- dissolv:-8
- dissolve:-5
- distill:-7
- dizzy:13
- do:2
- doctor:3
- does:-10
+ dishwasher:-8
+ dispenser:-7
+ display:-4
+ dissolv:-12
+ dissolve:-4
+ distill:-14
+ disturb:-7
+ divid:-8
+ divider:-5
+ dizzy:17
+ doctor:-1
+ does:-7
  doesnt:-3
- dogs:-16
- doigt:2
- doing:-4
- done:-5
- dont:-5
- door:-6
- doors:-10
- dos:15
- dots:8
- double:-13
- dough:6
- doux:-4
- dozen:-1
- draft:-12
- dragon:-5
- drain:2
- drainpipe:-9
- drama:-6
- drank:6
- draw:-2
- drawer:-2
- draws:-4
- dream:6
- drei:13
+ dog:1
+ dogs:-12
+ doigt:4
+ doing:-6
+ done:-6
+ dont:-3
+ door:-2
+ doors:-7
+ doorway:-6
+ dos:12
+ dot:8
+ dots:6
+ doubl:-6
+ double:-1
+ doubt:-4
+ dough:1
+ doux:-10
+ down:-1
+ downstair:-6
+ dozen:-4
+ draft:-8
+ drag:-4
+ dragon:-7
+ drain:-1
+ drainpipe:-7
+ drama:-4
+ drank:5
+ drauf:2
+ draught:-4
+ draw:-3
+ drawer:-5
+ draws:-3
+ dream:1
+ drei:11
+ dress:-8
  drew:-6
- dribbl:5
- dried:-2
+ dribbl:-3
+ dried:-3
  dries:-4
- drin:3
- drink:5
- drip:16
- dripp:3
- drips:6
- driv:-3
- drool:7
- drop:8
- droplet:3
- dropp:5
- drops:-9
- drum:-7
- drunk:8
- dry:-16
- du:1
- duck:-12
- due:-7
- duele:13
- duft:-2
- dug:14
- dump:-3
- dunk:12
- dur:-9
- durch:5
- dust:2
- dye:-2
- e:3
- each:-13
- ear:7
- early:-6
- ears:-7
- easier:-3
- easter:-10
- easy:-7
- eat:13
- eaten:9
- eats:-11
+ drill:-3
+ drin:1
+ drink:-3
+ drip:4
+ dripp:-1
+ drips:7
+ driv:3
+ drive:-3
+ drool:6
+ drop:6
+ dropp:10
+ drops:-7
+ drove:-3
+ drum:-5
+ drunk:5
+ dry:-18
+ du:-2
+ dual:-3
+ duck:-15
+ ducks:3
+ due:-4
+ duele:9
+ duft:-6
+ dug:16
+ dump:-7
+ dunk:7
+ dur:-10
+ durch:2
+ dust:7
+ dusty:-11
+ e:-3
+ each:-9
+ ear:11
+ earlier:-5
+ early:6
+ ears:-10
+ easier:-6
+ easter:-4
+ easy:-9
+ eat:7
+ eaten:5
+ eats:-8
  eau:3
- eczema:-16
- edge:6
- edges:-11
- edit:7
- eight:2
- eighty:-7
- ein:2
- eine:5
- einen:-7
- eingeatmet:15
- either:-7
- el:7
- elbow:-3
- eleven:11
- else:-7
- embarrass:3
- emergency:11
- empty:3
- emulsion:5
- en:-1
- enamel:-11
- encima:6
- end:-8
- ended:-9
- ends:2
- enfant:-9
- enough:-18
- entire:-3
- envelope:-8
- eo:-6
- equal:-1
- er:-3
- error:4
- erst:11
- erupt:12
- es:-7
- essential:-7
- essentielle:-3
- essig:1
+ eczema:-15
+ edge:5
+ edges:5
+ edit:6
+ egg:-6
+ eight:-1
+ eighti:-5
+ eighty:-2
+ ein:5
+ eine:3
+ einen:-11
+ eingeatmet:13
+ either:-9
+ el:5
+ elbow:-8
+ eldest:3
+ electric:-3
+ eleven:7
+ elle:-1
+ else:1
+ embarrass:1
+ emergency:17
+ empti:-7
+ empty:2
+ en:-3
+ enamel:-10
+ encima:18
+ end:-12
+ ended:-5
+ ends:3
+ enfant:-8
+ enjoy:-3
+ enough:-14
+ entire:-5
+ entry:-10
+ envelope:-10
+ eo:-1
+ equal:-3
+ er:-4
+ error:3
+ erst:19
+ erupt:16
+ es:-8
+ essential:-13
+ essentielle:-1
+ essig:-3
  est:4
- esta:-6
- et:6
+ esta:-7
+ et:4
  ethanol:-3
- eucalyptu:8
- euro:-3
- euros:-3
- even:-5
- evening:-9
- ever:-4
+ eucalyptu:3
+ euro:-4
+ even:-12
+ evening:-7
+ ever:-6
  every:-21
- everybody:-9
- everyday:-6
- everyone:-4
- everyth:-5
- everywhere:-4
- exact:-8
- except:-10
- excuse:3
- expect:7
- explain:-12
- explod:4
+ everybody:-15
+ everyday:-3
+ everyone:-6
+ everyth:-7
+ everywhere:-6
+ exact:-7
+ except:-7
+ exces:-9
+ excuse:-3
+ expect:3
+ expert:-6
+ explain:-11
+ explod:6
  export:-6
- extra:-10
+ extra:-11
+ extract:3
  eye:16
- eyeball:-10
+ eyeball:-16
  eyebrow:7
- eyelid:10
- eyes:2
- eyewash:-11
+ eyelid:8
+ eyes:5
+ eyewash:-8
  f:-8
- face:-6
+ face:-5
  faceful:13
- fade:-6
+ fade:-8
  fail:-11
- faint:2
- fair:-1
- faire:1
- fait:20
- fall:-1
- false:-12
- fami:-4
+ failur:-5
+ faint:-5
+ fair:1
+ faire:-1
+ fait:18
+ fall:-5
+ false:-9
+ fami:-11
  fan:-10
- far:-11
- farm:-7
+ fancy:-2
+ far:1
+ farm:-9
  fast:8
- faster:-7
- fat:-19
- father:-6
- fats:-11
+ faster:-8
+ fat:-20
+ father:-9
+ fats:-8
  fault:-13
- faut:-13
- favour:-3
- favourite:-10
- fed:-13
- feed:4
- feel:11
- feels:-3
- feet:2
- fell:5
- felt:8
- fence:3
- fetch:-3
- few:-4
- field:-3
- fifteen:-6
- fifth:-6
- fifty:3
- figur:-5
- figure:-3
- file:-3
- fill:-5
- fille:14
- fills:-6
- fils:16
- filter:-8
+ faut:-16
+ favourite:-9
+ fear:-4
+ february:-5
+ fed:-8
+ fee:-3
+ feed:1
+ feel:9
+ feels:4
+ feet:-4
+ fell:6
+ felt:7
+ fence:-1
+ fetch:-4
+ few:-9
+ fifteen:-8
+ fifth:-7
+ fifty:-2
+ fight:-6
+ figur:-6
+ figure:-16
+ file:-4
+ fill:-1
+ fille:10
+ fills:-4
+ film:-5
+ fils:13
+ filter:-11
  fin:-6
- final:-7
- find:-7
- finds:-11
- fine:-14
+ final:-11
+ find:-8
+ finds:-8
+ fine:-9
  finer:-4
- finger:9
+ finger:10
  fingernail:8
- fingertip:13
- finish:3
- fire:8
- firm:-10
- first:-3
- fish:12
- fist:14
- fit:-4
- fits:-11
- five:-1
- fizz:4
- fl:-8
- flak:-1
- flake:11
- flaky:-3
- flame:-5
- flannel:-2
- flar:9
+ fingertip:10
+ fire:3
+ firm:-12
+ first:-4
+ fish:5
+ fist:6
+ fists:-2
+ fit:2
+ fits:-15
+ five:-6
+ fizz:9
+ fl:-13
+ flak:2
+ flake:16
+ flaky:-6
+ flame:-12
+ flannel:3
+ flar:2
  flash:-6
- flat:7
- flatmate:16
- flea:-3
- fleck:3
- flew:10
- flick:9
- float:-8
- floral:-5
- flour:-4
- flower:1
- fluid:-5
- flung:-3
+ flat:-1
+ flatmate:-1
+ flea:-2
+ fleck:5
+ flew:5
+ flick:22
+ float:-7
+ flood:-12
+ floor:2
+ floral:-1
+ flour:-7
+ flower:3
+ flu:2
+ fluid:-4
+ flung:-2
  flush:9
- fly:12
- fog:-9
- fogg:11
- foggy:3
- fold:-1
- follow:-3
+ fly:9
+ foam:5
+ foamy:5
+ fog:-8
+ fogg:15
+ foggy:15
+ fold:3
+ folks:-8
+ follow:-4
  fond:-3
- food:-9
- fool:6
- foot:-3
- for:-3
- forearm:12
- forehead:13
- forget:-7
- forgive:-7
- forgot:1
- forgotten:-15
+ food:-6
+ fool:7
+ foot:-5
+ football:-4
+ for:-4
+ force:6
+ forearm:13
+ forehead:14
+ forget:-4
+ forgive:-6
+ forgot:3
+ forgotten:-14
  fork:-3
  form:-13
- fortnight:-8
- forty:-7
- forum:-6
- forward:9
- found:2
+ formula:-3
+ fortnight:-5
+ forty:-8
+ forum:-5
+ forward:7
+ found:1
  four:3
- fourteen:3
- frais:6
- free:-12
- freez:13
- freezer:-4
- fresh:8
- friday:3
- fridge:-10
- friend:-5
- from:-3
- front:-8
- frotte:12
+ fourteen:-2
+ fourth:-3
+ frais:14
+ free:-6
+ freez:4
+ freezer:-9
+ fresh:9
+ friday:6
+ fridge:-13
+ fried:-3
+ friend:-2
+ from:-4
+ front:-14
+ frost:-6
+ frotte:11
  froze:-8
- frozen:-8
- fry:-8
- fudge:4
+ frozen:-7
+ fry:-9
+ fudge:2
  full:-2
- fully:-6
- fume:-10
- fun:-2
+ fully:-5
+ fume:-7
+ fumes:-1
+ fun:-3
+ funnel:-2
  funny:-3
- fur:2
- further:-5
- fuss:14
- g:-23
- gallon:-7
+ fur:3
+ further:-6
+ fuss:6
+ g:-26
+ gallon:-8
  gant:5
- gants:-10
- ganz:-4
- gap:3
- garage:-2
- garden:-10
- gardener:-3
- garganta:5
- gas:-4
- gata:9
- gate:-5
- gauntlet:-1
- gave:-9
- gebissen:10
- gefasst:14
- gekippt:13
- gel:-5
- gelaufen:16
- gell:-14
- gentle:-3
- gentleman:3
- gerade:-6
- gesicht:8
- gespritzt:1
- gestern:9
- get:-12
- getrunken:14
- gets:-8
- gett:-12
- gicle:-2
- girl:4
- girls:4
- giv:5
- give:-2
- given:-2
- glass:4
- glassy:-3
+ gants:-13
+ ganz:-1
+ gap:7
+ garage:-7
+ garden:-8
+ gardener:-6
+ garganta:7
+ garlic:-8
+ gas:-7
+ gata:6
+ gate:-12
+ gather:-4
+ gauntlet:7
+ gave:-7
+ gebissen:9
+ gefasst:12
+ gekippt:12
+ gel:-17
+ gelaufen:15
+ gell:-15
+ generou:-7
+ gentle:-8
+ gentleman:1
+ gerade:-7
+ geranium:-3
+ gesicht:9
+ gespritzt:3
+ gestern:5
+ get:-18
+ getrunken:8
+ gets:-4
+ gett:-2
+ ghee:-3
+ gicle:-1
+ gift:-6
+ girasol:-3
+ girl:13
+ giv:3
+ give:3
+ given:-6
+ gives:-1
+ glass:2
+ glassy:-4
+ glaze:-5
+ glitter:-10
  glossy:-9
- glov:-1
- glove:5
- glued:11
- glycerin:2
+ glove:7
+ glue:9
+ glued:-3
+ glycerin:5
  glycerine:-5
- gms:-7
- go:-8
+ gms:-11
+ go:-4
  goat:-4
  goats:-4
- god:-6
- goes:-4
- goggl:-1
- going:10
- gold:-7
- gone:11
+ god:-7
+ goes:-2
+ going:7
+ gold:-8
+ gone:3
  gonna:-3
- good:4
+ good:3
+ goodnes:-8
  goose:-3
- gorge:13
- gorgeou:1
- got:8
- goutte:7
- gr:-10
- grab:3
- grabb:1
- grad:-5
- grade:-5
- grain:8
- gram:-4
+ gorge:12
+ gorgeou:-4
+ got:6
+ gota:-1
+ goutte:13
+ gr:-11
+ grab:12
+ grabb:5
+ grad:-8
+ grade:-3
+ grain:6
+ grainy:-3
+ gram:-3
  grams:-11
- gran:-2
- grandad:-3
- grandfather:-3
- grandma:-15
- grandmother:-12
- grandpa:1
+ gran:-1
+ grandad:-1
+ grandchildren:-3
+ granddaughter:-10
+ grandfather:-5
+ grandma:-13
+ grandmother:-11
+ grandpa:-6
  grandson:4
- granny:4
- grasa:1
- grat:-11
- greas:-3
- grease:-1
- greasy:-9
+ granny:6
+ grape:10
+ grapese:-5
+ grasa:3
+ grat:-5
+ grate:-3
+ grateful:-6
+ grease:-2
+ greaseproof:-5
+ greasy:-6
  great:-9
  green:-7
- grey:5
- gritty:13
- ground:-11
- groundnut:-9
- group:-3
- grown:8
+ greeting:-12
+ grey:1
+ gritty:4
+ ground:-10
+ groundnut:-7
+ group:-4
+ grown:5
+ grows:-5
  guant:-6
- guante:-1
- guess:2
- guest:-6
- guild:-7
- guinea:9
- gulp:11
- gums:19
+ guante:-4
+ guess:-5
+ guest:-9
+ guild:-5
+ guinea:4
+ guitar:-3
+ gulp:8
+ gums:7
  guys:-5
- h3:-5
- h:-2
- ha:13
- hab:12
- habe:8
- haben:9
- hacia:-11
+ h2o:-7
+ h3:-4
+ h:-6
+ ha:16
+ hab:9
+ habe:13
+ haben:12
+ hacia:-12
+ hack:8
  had:9
- hadnt:3
- hago:14
- haha:-9
- hair:8
- half:6
- halfway:-4
- halo:6
+ hadnt:5
+ hago:15
+ haha:-11
+ hair:5
+ half:-3
+ halfway:-3
+ hall:-8
+ halo:7
  hals:11
  halv:-5
- halve:-2
- hamster:4
+ halve:-3
+ hamster:9
  hand:6
- hande:-4
- handl:-3
- handle:-3
- handout:-9
- handrucken:10
- hands:-19
- handschuhe:-10
- handwrit:-5
- hang:7
- happen:4
- happy:-12
- hard:2
- hardnes:-3
- hardware:-12
- harm:-4
- harsh:-17
- has:5
- hasnt:8
- hat:21
- hatte:13
- haut:-14
- hav:10
+ hande:-5
+ handful:-4
+ handl:-13
+ handle:-5
+ handout:-12
+ handrucken:13
+ hands:-18
+ handschuhe:-12
+ handsome:-4
+ handwrit:-4
+ hang:3
+ hangs:-10
+ happen:5
+ happy:-7
+ harden:-10
+ harder:-4
+ hardnes:-12
+ hardware:-6
+ harm:-7
+ harsh:-12
+ harvest:-2
+ has:3
+ hasnt:4
+ hat:18
+ hate:-8
+ hatte:14
+ haut:-18
+ hav:4
  have:2
- havent:-8
- hay:5
- haze:6
- hazelnut:-3
- hdpe:-3
- he:4
- head:-1
- headache:4
- heal:-4
- hear:1
- heart:-5
- heat:-10
- heaven:-4
- heavy:-13
- hed:-1
- hedgehog:3
- heel:8
- heels:-1
- height:-5
- held:-6
- hell:14
- hello:2
- help:9
+ havent:-9
+ hazelnut:-4
+ he:5
+ head:-16
+ headache:3
+ heal:-9
+ heap:-4
+ hear:-2
+ heard:-6
+ hears:-3
+ heart:-4
+ heat:-9
+ heats:-3
+ heaven:-6
+ heavy:-9
+ hed:-5
+ hedgehog:4
+ heel:14
+ heels:-2
+ height:-9
+ held:-3
+ hell:4
+ hello:1
+ help:8
+ helper:-2
  helps:-3
- hemp:-7
+ hemp:-3
  hen:10
- hens:11
- her:3
- here:-17
+ hens:9
+ her:2
+ here:-12
  hers:-7
- herself:6
- hes:2
- heute:6
- hey:3
- hi:-2
- hiccup:16
- hice:10
- hidden:-3
+ herself:5
+ hes:6
+ heute:12
+ hey:13
+ hi:8
+ hiccup:12
+ hice:6
+ hid:-3
+ hidden:-6
  hier:12
- high:-13
- hija:6
- him:-4
- himself:-1
- his:8
+ high:-7
+ higher:-3
+ hija:4
+ hills:-4
+ him:4
+ himself:1
+ his:9
  hiss:6
- hit:5
- hits:-5
- hives:-3
- hizo:-3
- hm:-9
- ho:6
- hoarse:9
- hob:-6
- hold:7
- holds:-6
- hole:13
- holes:7
+ history:-3
+ hit:10
+ hits:-8
+ hives:-5
+ hizo:-1
+ hm:-7
+ ho:9
+ hoarse:8
+ hob:-9
+ hobby:-3
+ hold:9
+ holds:-4
+ hole:7
+ holes:10
  holiday:-3
- home:-2
- honest:5
- honey:-11
- hood:-4
- hop:-4
- hope:-5
- horse:-7
- hose:-6
- hot:6
- hotter:-6
- hour:3
- hours:-1
- house:-10
- household:-3
- how:-8
- howl:3
- hp:-5
- hr:-4
- hrs:-3
- hubby:14
- huele:-7
- huge:4
- huile:-8
- humo:-1
- hunch:10
- hund:-3
- hundr:-6
- hurts:3
- husband:-3
+ home:-12
+ honest:-6
+ honey:-10
+ hood:-9
+ hook:-5
+ hop:-3
+ hope:-8
+ hopeful:-5
+ horse:-11
+ hose:-2
+ hot:5
+ hour:13
+ hours:3
+ house:-6
+ household:-6
+ how:-9
+ howl:-5
+ hp:2
+ hr:1
+ hrs:-5
+ hubby:8
+ huele:-6
+ huile:-6
+ humo:-6
+ hunch:13
+ hund:-6
+ hundr:-3
+ hurry:8
+ hurt:-3
+ hurts:7
+ husband:-6
  hydroxide:2
- i:1
- ice:-9
- ich:1
- id:1
- idea:-9
- ideas:-4
- idiot:9
- if:1
- ignore:-4
- ihr:-9
- il:-8
- ill:-15
- im:-2
- immer:-5
- impatient:-9
- inch:2
- incident:10
- includ:-8
- indigo:-9
- individual:-6
- indoor:2
- ingredient:-6
- inhal:15
- inhale:3
- inner:14
- ins:-8
- inside:6
- instead:-8
- insulate:-8
- internet:-14
- into:3
- is:-4
- ish:-1
- isopropyl:6
+ ice:-13
+ ich:-1
+ id:-9
+ idea:-12
+ ideas:-3
+ identical:-2
+ idiot:12
+ ignore:-3
+ ihr:-11
+ il:-11
+ ill:-11
+ im:-7
+ immer:-3
+ impatient:-7
+ in:-1
+ inch:7
+ incident:14
+ includ:-6
+ indigo:-5
+ indoor:1
+ infus:-7
+ ingredient:-3
+ inhal:12
+ inhale:-4
+ ink:-3
+ inner:19
+ ins:-9
+ inside:10
+ instead:-17
+ instruction:-1
+ insulate:-4
+ intend:-3
+ into:4
+ iron:-3
+ is:-3
+ ish:2
+ isnt:-3
+ isopropyl:14
  ist:5
  it:1
- itch:1
- itchy:-14
- itll:-7
- its:1
- itself:-8
- ive:-10
- jabon:-6
- jacket:-2
- jai:12
- jam:1
- january:-10
- jar:1
- jars:-3
- je:8
- jeans:16
- jelly:-11
- jetzt:8
- jojoba:-5
- jours:-4
- jug:-1
- jugs:3
- juice:-6
- july:-8
- jump:10
- june:-7
- just:12
- kann:4
- kaolin:-3
- karite:-7
- katze:11
- keep:-8
+ itch:10
+ itchy:-12
+ itd:-12
+ itll:-6
+ its:4
+ itself:-13
+ ive:-9
+ ivory:-2
+ jabon:-1
+ jacket:-5
+ jai:13
+ jam:-9
+ january:-8
+ jar:-3
+ jars:-4
+ je:9
+ jeans:11
+ jelly:-7
+ jetzt:9
+ jo:-2
+ jojoba:-3
+ jours:-5
+ judge:-3
+ jugs:-10
+ july:-11
+ jump:-2
+ jumper:7
+ jumps:-3
+ june:-9
+ just:11
+ kann:11
+ kaolin:-4
+ karite:-11
+ katze:10
+ keep:-7
  keeps:8
- kein:-9
- kept:-7
- kernel:-20
- kettle:-8
- kg:-11
- kick:-2
- kid:12
+ kein:-8
+ kept:-10
+ kernel:-18
+ kettle:1
+ kg:-18
+ kick:-4
+ kid:10
  kidd:-3
- kids:-18
- kill:-2
- kilo:-9
- kilos:-10
- kind:7
- kinda:5
- kinder:-13
- kinds:-7
- kiss:-3
- kit:-4
- kitchen:1
- klebt:6
- kleine:1
- knead:16
- knee:2
- knees:-7
- knelt:15
- knew:3
- knife:-3
- knitt:-6
- knock:1
- know:1
- known:-1
- knows:1
+ kids:-20
+ kill:-3
+ kilo:-12
+ kilos:-9
+ kind:4
+ kinda:3
+ kinder:-12
+ kinds:-4
+ kiss:-9
+ kit:-13
+ klebt:7
+ kleine:4
+ km:-3
+ knead:8
+ knees:-12
+ knelt:8
+ knew:1
+ knife:-6
+ knock:6
+ know:4
+ known:-6
+ knows:3
  knuckl:8
  knuckle:8
- koh:5
- kokos:-12
- kokosol:-11
- kokum:-9
- l:-9
- la:-4
- lab:11
- label:-3
- labell:-2
- labrador:8
- lactate:-10
- lad:7
- ladi:3
- ladle:12
- lads:7
- lady:2
- lake:-7
- lamio:11
- lamp:3
- langue:-7
- lanolin:-5
- lap:5
- lapp:4
+ koh:7
+ kokos:-10
+ kokosol:-8
+ kokum:-4
+ kratzt:3
+ l:-7
+ la:-6
+ lab:6
+ label:-12
+ labell:-1
+ labrador:12
+ lactate:-4
+ lactic:3
+ lad:1
+ ladi:2
+ ladle:3
+ lads:9
+ lady:-1
+ laid:-7
+ lake:-11
+ lamb:-3
+ lamio:6
+ lamp:7
+ langue:-4
+ lanolin:-4
+ lap:9
+ lapp:12
  lard:-5
+ large:-4
  larger:-3
- las:-1
- last:-8
- late:5
- later:-5
- lather:-4
- lauge:-3
- laugenspritzer:4
- laugh:-2
- laundry:1
- lava:11
- lavender:-14
- law:-8
- lay:-3
- layer:-2
- lb:-16
- lbs:-6
+ las:-6
+ last:-5
+ late:-4
+ later:-6
+ lather:-20
+ lauge:-4
+ laugenspritzer:2
+ laugh:-1
+ lava:14
+ lavender:-6
+ law:-12
+ lay:-5
+ lb:-15
+ lbs:-10
  le:7
  leaf:-3
- leak:2
- lean:3
- learn:-13
+ leak:-7
+ lean:4
+ learn:-5
  least:-18
- leather:3
- leathery:3
- leav:-13
- leave:-7
- leche:8
- left:1
+ leather:5
+ leathery:13
+ leav:-17
+ leave:-14
+ leche:12
+ left:-4
  leftover:-7
- leg:-1
- legging:6
- legs:-8
- leim:-10
- lejia:-1
- lemon:-4
- lemonade:-6
+ leg:5
+ legging:14
+ legs:-7
+ leim:-7
+ lejia:-6
+ lemon:-6
+ lemonade:1
  lemongras:-8
  length:-8
  lens:13
  les:-7
- less:-3
- lessive:12
- lesson:-4
- let:-7
- letter:-3
- level:-5
- li:-9
+ less:-11
+ lessive:5
+ let:-9
+ letter:-4
+ level:-2
+ li:-6
+ library:-5
  lick:13
- lid:-2
+ lid:-1
  lidd:-4
- lids:-9
- lie:-1
- life:-4
- lift:10
- lifts:-7
- light:-1
- like:-2
- liked:-12
- likes:-10
- limp:6
- line:3
- lined:-6
- liner:-6
- lines:-15
- link:6
+ lids:-8
+ lie:-3
+ life:-8
+ lift:13
+ lifts:-5
+ light:2
+ lighter:-6
+ liked:-8
+ likes:-12
+ lilac:-5
+ limp:2
+ lin:-8
+ line:-17
+ lined:-5
+ liner:-7
+ lines:-7
+ link:9
  linse:-2
- lip:7
- lippe:14
- lips:10
- liquid:4
- list:-7
- liter:-7
- litr:-18
- litre:1
- litro:-12
+ lip:6
+ lippe:8
+ lips:7
+ liquid:10
+ list:-6
+ listen:-3
+ liter:-6
+ litr:-14
+ litre:-2
+ litro:-10
  litsea:-5
- little:2
- live:-7
- lived:-13
- lo:1
- loads:-3
- loaf:10
+ little:7
+ live:-8
+ lived:-14
+ loads:3
+ loaf:-8
  loav:-5
  lobster:-2
- lock:-12
- lodger:-4
- log:-6
- lol:-11
- long:6
- longer:1
- loo:8
- look:-7
- looks:-16
- los:1
- lose:-5
- lost:9
- lot:-11
- lots:-3
- loud:-5
- love:-1
- loves:-7
- low:-12
- lower:-9
- lucki:-12
- lucky:-9
- lukewarm:-7
- lump:7
- lunch:-5
- lunett:-1
- lungful:-1
- lungs:3
- lye:3
- lyes:-11
- lying:6
+ lock:-15
+ lodger:-6
+ loft:-4
+ log:-4
+ lol:-4
+ longer:6
+ loo:9
+ look:-8
+ looks:-6
+ loose:-3
+ loosen:-9
+ los:2
+ lose:-6
+ lost:7
+ lot:-10
+ lots:-8
+ loud:2
+ love:-3
+ loves:-9
+ low:-15
+ lower:-8
+ lowest:6
+ lucki:-9
+ lucky:-10
+ lukewarm:-8
+ lump:5
+ lumps:-4
+ lunch:-6
+ lunett:-2
+ lungful:-2
+ lungs:4
+ lyes:-6
+ lyeward:2
+ lying:1
  m:-6
  macadamia:-4
- mad:9
- madder:-9
- made:-4
- magnet:-10
- main:6
- mains:-9
- mais:-2
- mak:3
- make:-12
- makes:-10
+ machine:-4
+ mad:15
+ madder:-6
+ made:-6
+ magnet:-6
+ main:10
+ mains:-10
+ mais:1
+ mak:-5
+ make:-15
+ makes:-13
  mal:-2
- man:-8
- mango:-14
+ man:-9
+ mango:-7
  mann:11
- mano:4
- manos:-18
- manteca:-3
- many:-16
- march:-10
- mare:-7
- margin:-4
- mari:6
- marido:10
+ mano:-1
+ manos:-14
+ many:-14
+ march:-11
+ marche:-3
+ mare:-5
+ margin:-3
+ mari:8
+ marido:13
  marie:-3
- mark:-2
- market:-9
- marks:8
- marri:-10
- mas:-13
- mash:-9
- masher:-7
- mask:-8
- masterbatch:1
- mat:-5
- match:1
- material:-10
+ marit:-5
+ mark:2
+ market:-2
+ marks:-2
+ marri:-6
+ mas:-14
+ mash:-14
+ masher:-5
+ mask:-4
+ mass:-3
+ masterbatch:-9
+ mat:-8
+ match:3
+ mate:3
+ material:-11
  maths:-4
- matter:10
- may:6
- maybe:5
- me:-4
- mean:3
- means:-10
- meant:-12
- meanwhile:1
- measur:-2
- measure:3
- mechanic:-9
- mehr:-4
+ matter:2
+ may:1
+ maybe:4
+ me:-2
+ mean:5
+ means:-14
+ meant:-10
+ meanwhile:7
+ measur:2
+ measure:-6
+ mechanic:-11
+ medium:-3
+ meet:-1
+ mehr:-6
  mein:-3
  meine:-8
- meiner:11
- melange:7
- melts:-5
+ meiner:4
+ melange:8
+ melt:-6
+ melts:-6
+ memory:-5
  men:-3
- menthol:-15
- mes:6
- mess:-1
- messag:5
- message:-4
- metal:-7
- method:-4
- metio:12
- metr:-3
- metric:-4
- mezcla:-6
+ menthol:-19
+ mention:-6
+ mes:8
+ mess:-7
+ messag:3
+ message:-3
+ metal:-14
+ method:-10
+ metio:19
+ metric:-3
+ mezcla:-8
  mi:6
- mica:-11
+ mica:-16
  mich:5
- microwave:8
- mid:-7
- middle:4
- midnight:9
- miel:-1
- might:-3
+ microwave:10
+ mid:-2
+ middle:-2
+ midnight:7
+ miel:1
+ might:-4
  mild:-13
- miles:-6
- milk:2
+ miles:-4
+ milk:-1
  milky:-3
- mill:-6
- min:-5
- mind:5
- mine:7
- mins:7
- mint:-8
- minus:-5
- minut:-7
- minute:-5
- minuten:7
- minuto:-8
- mir:-7
- mis:2
- misread:-3
- miss:-6
- mist:-1
- mistake:9
+ mill:-11
+ min:-1
+ mind:2
+ mine:1
+ mins:16
+ mint:-6
+ minus:-3
+ minut:-4
+ minute:-2
+ minuten:3
+ minuto:-12
+ mir:-5
+ mis:1
+ mishap:-9
+ misread:-6
+ miss:-7
+ mist:2
+ mistake:7
  mistook:7
- mit:-2
- mitts:1
+ mit:1
  mix:5
- mixed:10
- mixer:-8
- mixeur:-10
- mixture:7
- ml:-8
- mm:-3
- moi:-6
- mold:2
- molde:3
+ mixed:2
+ mixeur:-11
+ mixture:-1
+ ml:-3
+ moi:-8
+ mold:4
+ molde:7
+ molds:-2
  mom:-7
- moment:4
- moms:-2
- mon:10
- monday:7
- money:-7
- month:-3
- mop:3
- mopp:17
- more:-8
+ moment:6
+ moms:-6
+ mon:13
+ monday:-1
+ money:-4
+ month:1
+ mop:-2
+ mopp:3
+ more:-18
  morn:4
- most:-2
- mother:-6
- motor:-3
- mould:-15
- moule:2
+ mosquito:8
+ mother:-7
+ mould:-9
+ mouldy:-5
+ moule:5
+ mountain:-6
  mousse:-10
- mouth:12
- mouthful:5
- mov:7
- moved:-8
+ mouth:8
+ mouthful:11
+ mov:4
+ move:-7
+ moved:-2
+ mr:10
+ mrs:-5
  much:-18
- mucho:10
- mud:-11
- muddy:-3
- mug:1
- mum:-6
- mund:7
- must:1
- mutton:-2
- muzzle:11
- my:-1
- myself:10
- n:5
- nachsten:-8
- nail:-2
- nails:11
- name:-14
- nan:-4
- naoh:4
- narrow:-12
- nase:-5
- natronlauge:23
- natural:4
- ne:-8
+ mucho:19
+ mud:-8
+ muffin:-8
+ mug:6
+ mum:-5
+ mund:6
+ music:-1
+ muss:-2
+ must:-4
+ mutton:-1
+ muzzle:7
+ myself:11
+ n:11
+ nach:4
+ nachsten:-7
+ nail:-8
+ nails:10
+ name:-18
+ names:-9
+ nan:-5
+ nap:-3
+ narrow:-15
+ nase:-6
+ natronlauge:19
+ natural:7
+ ne:-5
  near:-18
- nearer:-8
+ nearer:-2
  nearest:-5
- neat:7
- need:-8
- needs:-8
- neem:-11
- neighbour:-9
- neither:-3
- nephew:8
- nervou:-7
- nettle:-5
+ neat:6
+ neck:1
+ need:-9
+ neednt:-3
+ needs:-10
+ neem:-9
+ neighbor:3
+ neighbour:-6
+ neither:-2
+ nephew:1
+ nervou:-13
+ net:-3
+ neutral:-4
  neutralis:6
- neutralise:5
- never:-4
- new:-9
- newbie:-4
- newcomer:-5
- next:5
- nez:13
- ni:-10
+ neutralise:3
+ never:-17
+ new:-11
+ newbie:-5
+ newcomer:-3
+ next:-10
+ nez:12
+ ni:-12
  nice:-16
- nicht:10
- nick:12
- niece:9
- night:11
- nine:1
- ninety:-8
- ninos:-14
- nitrile:-9
- no:-1
- nobody:-22
- noch:5
- none:-8
- noon:8
- normal:-18
- nostril:5
- not:3
- note:5
- notebook:-6
- notes:-9
- noth:-3
- notic:-2
- notice:15
- now:19
- nowhere:-3
- numb:10
- number:-19
+ nicht:6
+ nick:6
+ niece:-9
+ night:8
+ nine:2
+ nineteen:-3
+ ninety:-5
+ ninos:-13
+ nitrile:-14
+ no:1
+ nobody:-21
+ noch:8
+ non:-3
+ none:-11
+ noon:-1
+ nor:6
+ normal:-10
+ nose:4
+ nostril:11
+ not:1
+ note:1
+ notebook:-7
+ notes:-16
+ noth:-6
+ notic:7
+ notice:4
+ nov:-6
+ now:20
+ nowhere:-4
+ numb:12
+ number:-18
  nur:12
- nurse:-7
- nursery:-3
- o:-2
- oat:-4
- oatmeal:-1
- oats:-13
- obvious:-6
- oclock:-7
- october:-4
+ nurse:-4
+ nursery:-4
+ nuts:-6
+ o:-6
+ oat:-1
+ oatmeal:-5
+ oats:-9
+ obvious:-3
+ oclock:-3
+ october:-3
  odd:1
- oder:-2
+ oddly:-3
+ oder:-1
  oeil:5
- off:8
- offer:-6
- office:-3
- often:-5
- oh:12
- ohne:-3
- oi1:-3
+ off:5
+ offer:-3
+ office:-4
+ often:-4
+ oh:7
+ ohne:-4
  oil:1
- oils:-19
- oily:-16
- ojo:2
- ojos:-1
+ oils:-7
+ oily:-7
+ ojos:-4
  ok:-13
- okay:-1
- old:7
- older:-9
- olds:-5
- olein:-3
- oliva:-24
- olive:-11
- olivenol:8
- olla:-4
+ okay:-6
+ old:5
+ olden:-3
+ older:-3
+ olds:-10
+ oliva:-11
+ olive:-9
+ olivenol:5
+ olla:-3
  oma:-6
- omg:10
- on:-8
- once:-15
- one:1
- ones:-21
- onion:10
- only:-1
- onto:-2
- open:9
- opens:4
- or:-12
- orange:-10
- order:-7
- ordinary:-8
- other:1
- otherwise:7
- ou:-9
- ought:2
- ounc:-17
- our:3
- ours:-7
- out:-6
- outdoor:-12
- outside:-6
+ omg:15
+ on:-6
+ once:-12
+ one:-1
+ ones:-14
+ onion:7
+ only:-3
+ onto:-6
+ open:1
+ opens:3
+ opinion:-9
+ or:-11
+ orange:-11
+ order:-10
+ ordinary:-10
+ original:-6
+ other:2
+ otherwise:-3
+ ou:-11
+ ouch:-9
+ ought:-4
+ ounc:-9
+ ounce:-4
+ ours:-11
+ out:-5
+ outdoor:-17
+ outside:-4
  oval:-3
- oven:-10
- over:4
- overdo:-10
- overheat:-1
+ oven:-12
+ over:5
+ overdo:-11
+ overheat:-11
  overkill:-7
- overnight:-2
- ow:11
- own:-4
- oxide:-5
- oz:-9
+ overnight:1
+ ow:12
+ owe:-7
+ own:-6
+ oxide:-13
+ oz:-10
  ozs:-9
- p:-14
- pack:-1
- pad:7
- paddle:3
- pads:-8
- page:-15
+ p:-13
+ pack:-4
+ paddle:7
+ pads:-7
+ page:-11
  paid:3
- pail:-8
- pain:6
- paint:-4
- pair:-11
- pairs:-11
- pale:2
- palm:-7
+ pail:-7
+ pain:5
+ paint:-6
+ pair:-15
+ pairs:-9
+ pale:-2
+ palm:-14
  palms:7
- pan:-3
- pancak:-4
- panic:3
- pantry:6
- paper:-1
- par:5
- para:-1
- paragraph:-4
- parent:3
- park:7
- parrot:7
- part:-6
- partner:-5
- parts:2
+ pan:-10
+ pancak:-3
+ panic:2
+ pans:-2
+ pantry:8
+ paper:-4
+ par:1
+ para:-3
+ paragraph:-7
+ parcel:-4
+ parent:5
+ parish:-8
+ park:3
+ parrot:6
+ part:-7
+ partner:-8
  party:-3
- pas:-2
- paso:-11
- pass:4
- past:-4
- paste:-2
- patch:8
- patchouli:-7
- pate:4
- patient:-3
+ pas:-1
+ paso:-7
+ pass:11
+ past:-7
+ paste:-10
+ pastry:-3
+ patch:10
+ patchouli:-3
+ pate:3
+ patience:-6
+ patient:-7
  patio:6
- patt:16
- pattern:6
- paw:11
- paws:-1
- pdf:-3
- pea:-3
- pearl:15
- peau:-7
- peck:13
- peel:6
- people:-13
- peppermint:6
- per:-10
- percent:-8
- percentag:-12
- perfect:7
- perhap:4
- period:-3
- perro:5
- person:3
- petal:-3
- petit:7
+ patt:5
+ pattern:2
+ paw:6
+ paws:-3
+ pdf:-4
+ pea:-4
+ peach:-3
+ pearl:21
+ peau:-8
+ peck:15
+ peel:10
+ pellet:-2
+ pencil:2
+ people:-16
+ peppermint:7
+ per:-8
+ percent:-20
+ percentag:-10
+ perfect:-3
+ perfume:-3
+ perhap:-1
+ perro:14
+ person:2
+ petit:8
  petra:-3
- petroleum:-12
- pets:-8
- peu:-12
+ petroleum:-6
+ pets:-6
+ peu:-14
  peut:-6
- ph:-10
- phase:-3
+ ph:1
+ pharmacy:-1
+ phase:-5
  phone:-7
- photo:2
- pica:-9
- pick:-3
- pie:12
- piec:-7
- piece:-8
- pied:-5
- pieds:-1
+ photo:5
+ pica:-12
+ pick:1
+ picks:-3
+ pictur:-5
+ pie:-6
+ piec:-3
+ piece:-9
+ pied:-6
+ pieds:-4
  piel:-3
- pig:6
- pillow:-4
- pinch:6
- pine:-3
- pinhole:-5
- pink:9
- pint:-10
+ pig:4
+ pillow:-12
+ pillowcase:-4
+ pin:10
+ pinch:9
+ pine:-4
+ pinhole:-7
+ pink:14
+ pint:-7
  pints:-7
+ pipe:-8
  pipette:11
  pique:-11
  pitcher:16
- pizza:-6
- pko:-3
- place:6
- plain:-15
- plan:-9
- plane:2
- plann:-3
- plaster:6
- plastic:-3
- plate:-11
- play:-2
- please:-11
- plenty:-5
- plopp:7
- pls:-11
- plum:5
- plus:-3
- pm:2
+ pizza:-4
+ pko:-7
+ plac:-2
+ place:2
+ plain:-16
+ plan:-6
+ plane:-4
+ plann:-7
+ plaster:-2
+ plastic:-8
+ plate:-15
+ play:2
+ pleas:-8
+ please:-15
+ plenty:1
+ plopp:10
+ pls:-6
+ plum:3
+ plus:-10
+ pm:13
  pocket:-4
- poco:3
- poison:11
- poked:4
- polish:-12
- polvo:3
- polypropylene:-3
- pomace:-6
- pool:-15
- poor:-2
- pop:9
- popp:4
- poppy:-5
- por:8
- porch:-4
+ poco:4
+ point:-7
+ poison:6
+ poked:5
+ polish:-9
+ polvo:10
+ polypropylene:-6
+ pomace:-9
+ poor:-1
+ pop:1
+ popp:10
+ poppy:-10
+ por:12
+ porch:4
+ pork:-3
  porque:-2
- porridge:-5
- portugal:-8
+ porridge:-8
+ portugal:-3
  possible:-1
- post:-10
- postman:-6
- pot:3
+ post:-12
+ postman:-4
+ pot:1
  potasa:-10
- potash:7
+ potash:8
  potasse:8
- potassium:-2
- potato:-11
- pots:-2
- pound:-8
- pours:-9
- powder:-6
- power:-4
- pp:-2
- prepare:-13
+ potato:-16
+ pots:-8
+ pottery:-3
+ pound:-10
+ pour:1
+ pours:-11
+ powder:-3
+ power:-3
+ prep:-4
+ prepare:-15
  pres:7
- present:-3
- press:-7
- pretty:-3
- price:-14
- prickl:5
- pride:-9
- print:7
+ present:-6
+ preservative:-4
+ press:-9
+ pretty:-6
+ pric:-7
+ price:-10
+ prickl:11
+ pride:-12
+ print:-1
+ printer:-4
+ printout:-9
  pris:11
- probab:4
- proces:-1
- project:-5
- projection:11
- promise:-4
- proud:-4
- prov:-3
- ps:11
+ probab:5
+ problem:-1
+ project:-4
+ projection:16
+ promise:-8
+ proper:-6
+ proportion:-1
+ proud:-2
+ prove:-4
+ ps:12
  psoriasi:-3
  pub:-5
  puck:-3
- pucks:-6
- pudd:-6
+ pucks:-3
+ pudd:-5
  puddle:16
- puede:-2
- puff:3
- puffy:5
- pull:7
- pumice:-14
- pump:-6
- pupil:-1
- puppy:6
- pure:-7
- puree:-15
- purity:-5
- purple:4
- push:4
+ puede:-14
+ puff:4
+ puffy:9
+ pull:9
+ pulse:-10
+ pumice:-10
+ pump:-7
+ pumpkin:-4
+ pupil:4
+ puppy:2
+ pure:-21
+ puree:-9
+ purity:-11
+ purple:-4
+ purpose:-5
+ push:9
  put:-2
- puts:-9
- pyrex:1
- q:9
- quantity:-10
- quart:-3
- quarter:-10
- que:3
- quedo:2
- quelle:-11
- quemo:2
+ puts:-5
+ puzzle:-1
+ pyrex:-3
+ q:4
+ quantity:-9
+ quart:-2
+ quarter:-8
+ que:1
+ quedo:1
+ queen:-4
+ quelle:-13
+ quemo:-2
+ question:-4
  qui:4
- quick:-3
+ quick:5
  quiero:-6
- quiet:9
- quite:3
- quote:-6
- r:4
- rabbit:8
- rack:1
- radio:-3
- rag:15
- rain:-6
- rainy:-7
- rais:1
- raise:-4
+ quiet:8
+ quite:2
+ quot:-3
+ quote:-7
+ r:8
+ rabbit:19
+ racks:-6
+ radio:-7
+ rag:13
+ rain:-12
+ rainy:-3
+ rais:-2
+ raise:-8
  ran:2
- rancid:-5
- rang:1
- rapese:-6
- rash:-4
- rather:-8
- raus:-10
+ rancid:-3
+ rang:-3
+ range:-4
+ rapese:-3
+ rash:-7
+ rather:-9
+ raus:-13
  raw:8
- reach:-13
- read:-1
- reader:-12
- reads:-12
- ready:-5
- real:-12
- rebatch:-1
- recette:-6
- recipe:-7
- reckon:-5
- recommend:-8
- recu:8
- red:6
- refus:8
- regular:-3
- remember:-5
- render:-10
+ razor:-6
+ reach:-17
+ read:-6
+ reader:-9
+ reads:-4
+ ready:-7
+ real:-14
+ realis:-6
+ reason:-4
+ rebatch:-2
+ recall:-5
+ receiv:-3
+ recette:-5
+ recipe:-5
+ reckon:-11
+ recommend:-6
+ record:-4
+ recu:6
+ red:11
+ refus:6
+ remain:-12
+ remark:-6
+ remember:-6
+ render:-16
+ rent:-3
  renverse:-4
- repeat:-3
- reply:-3
- report:10
- respire:12
+ replac:-1
+ replacement:5
+ report:4
+ residue:7
+ respect:-6
+ respire:14
  respirer:-3
- rest:-18
- retir:-4
- rezept:1
- ribbon:9
- rice:-8
+ rest:-19
+ retir:-3
+ return:-12
+ rezept:-1
+ ribbon:-3
+ rice:-12
  ricin:-4
+ ricino:-3
  rid:-8
- rien:2
+ rien:1
  right:-3
- rim:2
- rindertalg:-7
- ring:16
- rins:14
+ rim:1
+ rindertalg:-8
+ ring:6
+ rins:13
  rinse:1
- risk:-3
- rizinu:-11
- road:-6
+ river:-3
+ rizinu:-8
+ road:-7
  roast:-3
- rock:-4
- roja:-8
- roll:-1
- roof:9
- room:-5
- roommate:1
- rope:-11
- rose:-4
- rosemary:-13
- rot:14
- roug:9
+ rock:-2
+ roja:-5
+ roof:8
+ room:-1
+ rope:-10
+ rose:-9
+ rosemary:-3
+ rot:10
+ roug:11
  rouge:4
  rough:-7
- round:14
- row:-9
- rub:2
- rubb:9
- rubber:-4
- ruhren:1
- ruin:-14
- rule:-15
- rules:-10
- run:-1
- runn:-7
- runny:16
- runs:-2
- rush:1
- rustic:-5
+ round:10
+ row:-6
+ rub:-8
+ rubb:4
+ rubber:-12
+ rubbish:-4
+ rubs:-5
+ ruhren:-3
+ ruin:-12
+ rule:-17
+ rules:-9
+ run:-7
+ runn:-4
+ runny:15
+ runs:-1
+ rush:2
+ rustic:-6
+ rusty:-6
  s0ap:-6
- s:-6
- safe:-8
- safety:-9
- said:-8
- sale:7
- salio:3
- salpico:15
- salt:1
- salto:5
- sand:25
- sandal:10
+ s:-4
+ sad:-6
+ safe:-19
+ safety:-15
+ sage:-5
+ said:-4
+ salad:-5
+ sale:4
+ salio:1
+ salpico:16
+ salt:10
+ salto:12
+ salty:1
+ same:-2
+ sand:10
+ sandal:18
  sandpaper:5
- sane:-10
- sanity:-9
- sank:-5
- sans:5
- saponification:-6
- sat:1
- saturday:-3
- sausag:3
- save:-13
- saved:-6
+ sandwich:-11
+ sane:-9
+ sanity:-12
+ sank:-6
+ sans:17
+ saponification:-7
+ sat:3
+ saturday:2
+ sauce:-6
+ sausag:2
+ save:-6
+ saved:-3
  savon:-1
- saw:-1
- say:-14
- says:-6
- scal:-5
- scald:-1
- scale:-12
- scalp:-5
- scar:-5
- scare:-4
+ saw:4
+ say:-8
+ says:-3
+ scal:-6
+ scald:-5
+ scale:-10
+ scalp:-3
+ scar:-2
+ scare:-3
+ scary:-2
  scent:-21
- schlimm:4
+ schlimm:10
  schon:8
- school:-3
- science:-9
- scoop:2
- scorch:2
- scrap:10
- scrape:5
- scratch:12
- scratchy:3
- scream:7
- screen:3
- screw:-2
+ school:-4
+ science:-4
+ scoop:-4
+ scorch:-2
+ scrap:12
+ scrape:6
+ scraping:8
+ scratchy:2
+ scream:2
+ screen:2
+ screw:-4
  scribbl:-3
- scrub:-5
- scrubb:-1
- se:-3
- sea:-5
- seal:-8
- seam:-3
- sec:3
- second:-6
- seed:-7
- seeds:-5
- seem:11
- seems:5
- seife:-5
+ scrub:-4
+ scrubb:3
+ se:-7
+ sea:-3
+ seal:-6
+ seam:10
+ sec:7
+ second:-10
+ see:8
+ seed:-6
+ seeds:-7
+ seem:-11
+ seen:-6
+ sees:-5
+ seife:-2
  seifenleim:4
- seit:13
- seiz:-12
- seize:13
+ seit:17
+ seiz:-14
+ seize:16
  self:11
- sell:-9
- seller:-4
+ sell:1
+ seller:-2
  sells:-3
- send:-6
- sense:-4
- sensible:-9
- sensitive:-15
- sent:-1
- separat:6
- separate:-6
- separation:-2
- sesame:-8
- set:-5
- sett:-10
- settl:3
- settle:15
- seven:-10
- seventy:-3
- sf:-20
- shade:6
- shak:-8
- shake:-1
+ send:-11
+ sense:-5
+ sensible:-4
+ sensitive:-17
+ sent:4
+ separat:-2
+ separate:-8
+ separation:-3
+ september:-3
+ sesame:-7
+ set:-4
+ sett:-3
+ settl:2
+ settle:3
+ seven:-8
+ seventy:3
+ sew:-4
+ sf:-11
+ shade:8
+ shak:-5
+ shake:1
  shall:-3
- shampoo:-14
- shap:-7
- shape:9
- shar:-6
- share:-3
- sharp:-9
- shatter:-6
- shav:-8
- shave:-8
- she:14
+ shampoo:-17
+ shap:-13
+ shape:6
+ shar:-8
+ share:-5
+ sharp:-12
+ shatter:-8
+ shav:-11
+ shave:-7
+ she:10
  shea:-11
- sheabutter:-4
- shed:-5
- sheet:-18
- shelf:-9
+ sheabutter:-3
+ shed:-8
+ sheep:-4
+ sheet:-16
+ shelf:-10
  shes:13
- shield:-14
- shift:-3
- shin:6
- shine:-3
- shins:-5
- shiny:1
- shoe:10
- shoebox:1
- shoes:-5
+ shield:-15
+ shift:-10
+ shin:4
+ shine:-2
+ shins:-7
+ shiny:4
+ shirt:-2
+ shoe:7
+ shoebox:-3
+ shoes:-15
  shook:-9
  shop:-12
  shopp:-3
- short:2
+ shops:-7
  shorten:-5
- shot:9
- should:-10
- shoulder:-10
- shout:-2
- show:3
- shower:4
+ shot:11
+ should:-4
+ shoulder:-11
+ shout:1
+ show:1
+ shower:1
+ shown:-3
  shows:-9
- shred:9
- shut:13
- si:-8
- sich:9
- sick:-11
+ shred:6
+ shut:10
+ si:-7
+ sich:10
  side:8
- sides:-2
+ sides:-9
  sideway:-3
- sie:-3
- sign:-7
- silicone:2
- silk:-3
- silly:-7
- simp:-6
- simple:-3
- sin:8
- since:14
- sind:7
- sing:5
- single:-6
- sink:-12
- sip:3
+ sie:2
+ siev:-3
+ sieve:-3
+ sign:-8
+ silicone:-6
+ silk:-7
+ sill:-7
+ silly:-11
+ simp:-7
+ simple:-6
+ sin:9
+ since:15
+ sind:6
+ sing:-1
+ single:-2
+ sink:-5
+ sip:1
  sipp:-2
- sister:-8
- sits:-2
- sitt:11
- six:-12
- sixty:-10
+ sister:-10
+ sit:3
+ sits:-7
+ sitt:4
+ six:-5
+ sixteen:-3
+ sixty:3
  size:1
  ski:-6
- skin:-1
+ skin:1
+ skip:-3
  skull:-3
  slab:-3
- slapp:1
- sleep:-12
- sleev:-4
- sleeve:1
- slept:-3
- slic:-1
- slice:1
- slick:-4
- slid:-1
- slight:-9
- slimy:6
- slip:3
- slipp:18
- slipper:11
- slippery:-2
+ slapp:2
+ sleep:-13
+ sleev:1
+ sleeve:5
+ slept:-8
+ slic:8
+ slice:5
+ slick:-1
+ slid:1
+ slight:-6
+ slimy:1
+ slip:4
+ slipp:14
+ slipper:7
+ slippery:-3
  slopp:10
- slow:-6
- slush:-10
- small:-9
- smaller:3
- smart:7
- smel:-3
- smell:-9
- smok:3
- smoke:-4
- smooth:4
- snapp:2
- sneez:9
- sniff:4
- snow:-13
- so:-11
- soak:15
- soap:2
+ slow:-5
+ slush:-8
+ small:-16
+ smaller:5
+ smart:13
+ smear:7
+ smel:-6
+ smell:-10
+ smok:8
+ smoke:-7
+ smooth:7
+ snapp:-2
+ sneez:1
+ sniff:-1
+ snow:-12
+ so:-17
+ soak:14
+ soap:4
+ soaper:-6
  soaps:-12
- soapy:10
- sock:10
- socke:9
- socks:7
+ soapy:6
+ sock:3
+ socke:3
+ socks:11
  soda:-1
- sodium:3
- sofa:4
- softer:-6
- sohn:1
- soir:11
- sold:-16
- soles:12
- solid:10
- solution:-2
- some:9
- somebody:-11
- someone:-19
- somewhere:-10
- son:-1
- soon:11
- sooner:-4
- sore:1
- sorry:-8
- sort:4
- sosa:6
- soude:-1
- sound:-13
- soup:-4
- sous:-2
+ sodium:1
+ sofa:8
+ softer:-3
+ sohn:-1
+ soir:12
+ sold:-10
+ soles:6
+ solid:-3
+ solution:1
+ some:6
+ somebody:-15
+ someone:-24
+ someth:-3
+ somewhere:6
+ son:-4
+ sooner:-7
+ sore:6
+ sorry:-5
+ sort:-1
+ sosa:2
+ soude:-4
+ sound:-9
+ soup:-6
+ sous:-1
+ south:-3
  soy:-6
- soybean:-5
- spaniel:2
- spare:-7
- spat:8
- spatula:7
+ soybean:-8
+ spaniel:3
+ spare:-9
+ spat:9
+ spatula:2
  speak:-3
- speck:-5
- speed:-6
- spell:6
- spill:-4
- spilt:7
- spirit:10
- spirulina:-9
- spit:13
- spitt:10
- splash:13
- splatter:6
+ spearmint:-1
+ speck:-10
+ speed:-7
+ spell:4
+ spent:-2
+ spicy:-5
+ spill:-3
+ spilt:3
+ spirit:5
+ spirulina:-12
+ spit:18
+ spitt:8
+ splash:12
+ splatter:11
  split:13
- splitt:9
- sponge:-4
- spoon:2
- spoonful:-1
- spot:15
- spots:-2
- spr:-9
- spray:11
- spread:1
- sprinkl:-5
- sprinkle:-6
- spritz:1
- spritzer:12
- square:-4
- squash:3
+ splitt:11
+ spoil:-4
+ sponge:-8
+ spoonful:-4
+ spot:7
+ spr:-8
+ spray:10
+ spread:-1
+ sprinkl:-14
+ sprinkle:-11
+ spritz:10
+ spritzer:7
+ square:-6
+ squash:9
  squeak:-3
- squirt:14
+ squirt:7
  stage:-4
- stain:-7
+ stain:-8
+ stainles:-5
  stair:-11
- stall:-6
- stamp:-11
+ stall:-8
+ stamp:-14
  stand:-9
- stank:13
- start:-4
- static:-1
- stay:-19
- stays:-14
- steam:-2
- stearic:-7
- stearin:-10
- steel:-9
- stelle:10
- step:-10
- stepp:-4
- steps:-9
- stick:-4
- sticker:-1
- sticky:2
- stiff:8
- still:6
- sting:11
- stink:-12
- stir:-6
- stirr:1
- stirs:-5
- stomach:15
- ston:-5
- stone:-6
- stood:-8
- stool:12
- stop:3
- stopp:-4
- stops:-1
- store:-10
+ standard:-11
+ stank:15
+ start:-5
+ static:-6
+ stay:-17
+ stays:-8
+ steam:1
+ stearic:-4
+ stearin:-7
+ steel:-12
+ stelle:12
+ step:2
+ stepp:-6
+ steps:-6
+ stick:-15
+ sticker:1
+ sticky:3
+ stiff:-5
+ still:5
+ sting:15
+ stink:-7
+ stir:-9
+ stirr:2
+ stirs:-4
+ stole:-6
+ stomach:10
+ ston:-3
+ stone:-1
+ stood:-6
+ stool:21
+ stopp:-11
+ stops:6
+ store:-9
  storm:-11
- story:-5
- stout:-12
- stove:1
- str:1
- straight:-4
+ story:-11
+ stout:-8
+ stove:-7
+ str:9
+ straight:-3
  strain:-3
- straw:-5
- strawberry:-7
- streak:8
- stream:3
- strength:-10
- stretch:-6
- string:-2
- stripe:5
- stripp:-3
- strong:1
- stuck:8
- stuff:2
+ strange:5
+ strap:4
+ straw:-6
+ strawberry:-15
+ streak:12
+ stream:6
+ strength:-9
+ stretch:-2
+ string:-4
+ strip:9
+ stripe:9
+ stripp:-6
+ strong:-2
+ stronger:-1
+ student:3
+ stuff:-3
  stunden:6
- stupid:11
- such:7
- suck:2
- suet:-8
- sugar:10
- suis:14
- sum:-6
+ stupid:10
+ such:3
+ suck:9
+ sudden:-4
+ suet:-9
+ sugar:2
+ suis:13
+ suit:-3
+ sum:-3
  summer:-3
- sums:-3
- sunburn:-5
- sunburnt:8
- sunday:-10
- superfat:-17
- supplier:-11
- suppos:-3
- suppose:-4
- sur:-2
- sure:-6
- surface:7
- surgra:-15
- surprise:-3
- swallow:7
- swap:-12
- swapp:-9
- swear:-2
- sweat:7
- sweaty:10
+ sums:-7
+ sunburnt:6
+ sunday:-6
+ sunflower:-1
+ super:2
+ superfat:-19
+ supp:-7
+ supper:11
+ supplier:-5
+ suppos:-7
+ suppose:-7
+ sur:1
+ sure:-12
+ surface:-3
+ surgra:-13
+ surprise:-4
+ suspect:-3
+ swallow:4
+ swap:-14
+ swapp:-3
+ swear:-6
+ sweat:-7
+ sweaty:7
  sweep:-9
- sweet:-3
+ sweet:-6
  swell:14
- swept:2
- swig:10
- swimm:-9
- swirl:-14
- switch:7
- swollen:18
- t:-6
- tabl:-10
+ swept:-7
+ swig:14
+ swimm:-6
+ swirl:-13
+ switch:-5
+ swollen:13
+ swore:-7
+ syrup:3
+ t:-7
+ tab:-4
+ tabl:-7
  table:4
- tablespoon:7
+ tablespoon:3
  tablet:-5
- tack:-3
+ tack:3
  taffy:4
  tag:-8
- tail:6
- tak:-8
- take:7
- taken:6
- takes:-14
+ tak:-11
+ take:-1
+ taken:8
+ takes:-22
  tale:-3
- talk:-7
+ talk:1
  tallow:-2
- tape:-5
- tar:-3
- taste:2
- tattoo:-12
- tbsp:-3
- td:-7
- tea:4
- teach:-9
- teacher:2
+ tan:-3
+ tape:-4
+ taped:-4
+ tapp:5
+ tar:-4
+ tare:-15
+ tared:-3
+ tast:1
+ taste:-5
+ tattoo:-8
+ taught:-9
+ td:-6
+ tea:1
+ teach:-11
+ teacher:-1
  team:-6
- tear:3
- tears:-4
- teaspoon:2
- teenager:7
- teeth:-6
- telephone:-3
- tell:-2
+ tear:4
+ tears:-5
+ teenage:-3
+ teenager:3
+ teeth:-5
+ tell:-4
  tells:-4
- temp:-12
- temperatur:7
- temperature:-13
- temps:-9
- ten:-12
- tender:8
+ temp:-11
+ temperature:-9
+ temps:-5
+ ten:-7
+ tender:14
  tengo:2
- tenia:-3
+ tenia:-2
+ tenth:-7
  terrace:-3
- terrible:-5
- terrier:-7
- test:-10
+ terrible:5
+ terrier:-6
+ test:-6
+ tester:-3
+ tests:-6
  tete:-6
- text:2
- than:-12
+ text:1
+ texture:-2
+ than:-20
  thank:-18
- that:-1
- thats:3
- the:-3
- their:1
- them:-10
- then:-8
- ther:13
+ that:-4
+ thats:7
+ the:-4
+ their:4
+ them:-2
+ then:-9
+ ther:5
  there:12
- therefore:-4
- these:-11
- they:5
- theyd:-3
- theyve:9
- thick:1
- thicken:-8
- thicknes:-9
- thigh:16
- thin:-2
- thing:-11
- think:-6
- third:3
- thirteen:-5
- thirty:-9
- this:-4
- those:-14
- thought:4
- thread:-4
- three:-4
- threw:14
- throat:-2
- throbb:-4
- through:4
- throw:5
- thrown:1
- thru:7
+ therefore:-3
+ therell:-4
+ thermometer:5
+ these:-10
+ they:6
+ theyd:-8
+ theyre:-3
+ theyve:7
+ thick:-2
+ thicken:-9
+ thickener:-3
+ thicknes:-4
+ thigh:13
+ thin:-7
+ thing:-13
+ think:-5
+ third:-2
+ thirteen:-8
+ thirty:-13
+ those:-11
+ though:-7
+ thought:8
+ thousand:-3
+ thread:-8
+ three:-2
+ threw:9
+ throat:-5
+ throbb:-2
+ through:1
+ throw:2
+ thrown:5
+ thru:6
  thumb:7
- thump:11
- thursday:-5
- tied:-5
- tiene:4
- tight:-6
- til:-8
- tiles:-4
- till:-8
- tilt:-3
- time:4
- times:-5
- tin:-16
- ting:1
- tingl:11
- tingle:4
- tins:-3
- tiny:4
- tip:7
- tipp:-1
- tips:3
- tired:-9
- to:-7
- tochter:6
- today:2
- toddler:1
- todo:-3
- toe:7
- toes:7
- toffee:5
- together:-3
- told:-10
+ thump:6
+ thursday:3
+ tidi:-3
+ tidy:-5
+ tied:-7
+ tiene:1
+ tight:-4
+ til:-9
+ tiles:-8
+ till:-3
+ tilt:-4
+ timer:-5
+ times:-6
+ tin:-17
+ ting:-2
+ tingl:7
+ tingle:9
+ tins:-5
+ tiny:5
+ tip:8
+ tipp:-10
+ tips:7
+ tired:-7
+ to:-9
+ toast:-13
+ tocar:-3
+ tochter:4
+ today:-2
+ toddler:4
+ todo:-5
+ toe:5
+ toes:3
+ toffee:4
+ together:-6
+ told:-9
  tom:10
  tomato:-7
- tombee:11
- tomo:11
- tomorrow:1
- tonight:-3
- too:-12
- took:7
- toothpaste:9
- top:-6
- topp:9
- tops:8
- torch:-8
+ tombee:13
+ tomo:7
+ tomorrow:-1
+ tone:-3
+ tongue:-1
+ tonight:2
+ too:-9
+ took:6
+ toothpaste:5
+ top:-13
+ topp:-6
+ tops:5
+ torch:-7
  total:-7
- touch:-4
- touche:14
- tournesol:-5
+ touch:-1
+ touche:11
+ tournesol:-4
  tousse:3
- tout:-2
- toute:11
- tr:-7
- trac:2
+ tout:2
+ toute:15
+ town:-3
+ tr:-6
+ trac:-7
  trace:-10
- tractor:-7
- trago:4
- train:7
- translucent:-1
- transparent:15
- traver:2
- tray:-3
- trays:-3
- treasurer:-3
- treat:5
+ tractor:-8
+ trago:10
+ train:-4
+ translucent:-3
+ transparent:21
+ traver:-1
+ tray:-2
+ treasurer:-7
+ treat:6
+ tree:-2
+ trees:-3
  tres:10
- trial:-4
- trick:4
- tried:10
- trimming:3
- tripp:14
- trois:8
- trop:-4
- tropfen:8
- trouble:10
- trouser:7
- true:-5
- trust:-6
- try:2
- tsp:-13
+ trial:-6
+ tried:9
+ tries:-5
+ trimming:5
+ tripp:3
+ trois:10
+ trop:-3
+ tropfen:15
+ trouble:8
+ trouser:4
+ true:-10
+ trust:-5
+ truth:-3
+ try:-1
+ tsp:-5
  tub:-3
- tube:6
- tue:-3
- tuesday:2
- tummy:8
- tun:12
- turn:3
- turns:-7
- tut:9
+ tube:1
+ tubs:-3
+ tue:-5
+ tummy:5
+ tun:15
+ tunnel:-3
+ turmeric:-7
+ turn:6
+ turns:-9
+ tut:8
  twelve:1
- twenty:-2
- twice:5
+ twenty:-5
+ twice:6
  twins:-3
- two:10
- typ:1
- type:6
- typed:-7
- uber:14
- uberfettung:-3
- ubers:5
- uf:-8
- ugly:-10
+ two:4
+ typ:2
+ type:3
+ typed:-9
+ typos:-3
+ uber:15
+ uberfettung:-8
+ ubers:4
+ uf:-15
+ ugly:-7
  uh:4
- ul:-9
- um:4
- un:-4
- una:2
- uncle:-7
- uncur:15
- und:-9
- under:6
- underneath:19
- underside:11
- undilut:6
- une:9
- unicorn:-3
- unit:3
+ ul:-4
+ um:7
+ un:-3
+ una:4
+ uncle:-8
+ uncur:11
+ und:-12
+ under:11
+ underneath:15
+ underside:5
+ understand:-9
+ undilut:7
+ une:6
+ unicorn:-7
  units:-3
- unmold:9
- unmould:-3
- unsaponifi:-2
- unscent:-5
+ unmold:2
+ unmould:3
+ unrefin:-3
+ unscent:-7
  unterarm:17
- until:-2
- up:-1
- update:3
- urgent:7
- us:-6
- usable:-2
- usado:-5
- use:-23
- used:-1
- uses:-15
- using:1
- usual:-9
- vanilla:-6
+ until:-1
+ up:-2
+ update:-1
+ upside:-3
+ urgent:3
+ us:-10
+ usable:-12
+ usado:-6
+ use:-13
+ used:-3
+ useful:-10
+ uses:-7
+ using:-2
+ usual:3
+ vanilla:-11
  vapeur:4
- vapor:-3
- vapour:1
- varnish:-15
- vaseline:-8
+ vapor:-4
+ vapour:3
+ varnish:-7
+ vaseline:-12
  vaso:9
- veces:-6
- vegetable:-6
- vent:-13
- veo:7
- verbrannt:15
- verdict:-10
- verschluckt:12
+ veces:-8
+ vegetable:-10
+ vent:2
+ veo:3
+ verbrannt:11
+ verdict:-11
+ verify:-6
+ verschluckt:6
  verse:-2
- version:-5
- very:-3
- vet:1
- video:-12
- viel:-5
- village:-4
- vinegar:11
+ version:-8
+ very:5
+ vet:-2
+ veteran:-7
+ video:-7
+ viel:-1
+ village:-8
+ vinegar:13
  visage:10
- vite:-4
- voice:8
- volcano:5
- volume:-6
- vom:13
+ vite:1
+ voice:6
+ volcano:4
+ voll:5
+ volume:-5
+ volunteer:-8
+ vom:12
  vomit:9
- von:3
- vous:-8
- w:10
- wait:-10
- wake:3
- walk:3
- wall:-8
- wann:-8
+ von:1
+ vous:-12
+ w:12
+ waist:-4
+ wait:-5
+ wake:4
+ walk:5
+ wall:-11
+ walnut:-6
+ wann:-9
  want:-11
- wants:-11
- war:4
- wardrobe:-3
- warm:6
- warn:2
- was:8
- wash:-2
- wasnt:-6
+ wants:-17
+ war:5
+ warm:9
+ warmer:-2
+ warn:-9
+ was:4
+ wash:3
+ wasnt:-8
+ wasp:-6
  wasser:-9
- waste:-7
- watch:-5
- water:8
- watery:-2
- watr:-4
- watter:-8
- wax:-6
- waxy:-7
- way:4
- we:4
- wear:-5
- wears:-9
- weather:-6
- wedd:7
- week:-8
- weekend:-11
- weeks:-24
- weeps:9
- weh:9
- weigh:-14
- weight:-9
- weird:11
- weiss:15
+ waste:-3
+ water:7
+ watr:-3
+ watter:-11
+ wax:-12
+ waxy:1
+ way:-1
+ we:-6
+ wear:-11
+ wears:-10
+ weather:-7
+ wed:-5
+ wedd:11
+ wednesday:-3
+ week:-2
+ weekend:-15
+ weeks:-27
+ weep:1
+ weeps:12
+ weg:-1
+ weh:8
+ weigh:-16
+ weight:-11
+ weird:19
+ weiss:9
+ welcome:-8
  weld:-3
- well:-7
- welli:-6
- wenn:-16
- went:-1
- were:4
- wet:10
- weve:-8
- whatever:-3
- whats:-8
- wheez:7
- when:-1
- whenever:-3
- where:7
- whether:-8
- which:-19
- while:-8
- whipp:4
- white:10
- who:-1
- whole:-2
+ well:-8
+ welli:-4
+ wenn:-10
+ went:1
+ were:-1
+ wet:4
+ weve:-11
+ what:1
+ whatever:-4
+ whats:-10
+ whatsoever:-4
+ wheel:-8
+ wheez:16
+ when:1
+ whenever:1
+ where:8
+ whether:-3
+ which:-17
+ whichever:-8
+ while:-7
+ whipp:-3
+ white:9
+ whiter:-3
+ who:-10
+ whoever:-3
+ whole:-3
  wholesaler:-3
- whose:-4
- why:-1
- wide:-8
- width:-4
- wie:-7
- wife:2
- will:-9
- wind:3
- window:-1
- windowsill:8
- wine:12
- winter:-17
- wip:4
- wiped:4
- wird:-9
- wire:-8
- wise:-13
- wish:-6
- with:-7
- within:-6
- without:-6
+ whom:-3
+ whose:-6
+ why:-2
+ wide:-4
+ width:-2
+ wie:-3
+ wife:5
+ will:-18
+ wind:-4
+ windowsill:6
+ windy:-8
+ wine:9
+ wins:-10
+ winter:-6
+ wip:3
+ wipe:4
+ wiped:12
+ wird:-10
+ wire:-5
+ wise:-16
+ wish:-8
+ with:-3
+ within:-12
+ without:-12
  wobb:13
  wobbl:3
- wollte:-2
- woman:6
- women:-3
- wonder:-5
- wont:17
- wood:-9
- wooden:-13
- wool:-3
- word:-5
+ wochen:-1
+ woke:4
+ wollte:-7
+ woman:5
+ wonder:-6
+ wont:12
+ wood:-12
+ wool:-1
+ word:-3
  words:-4
- wore:-1
- work:-11
- works:-6
- workshop:-3
- worktop:2
- worri:9
- worry:4
- worse:4
- worst:-8
- worth:-2
- would:-23
+ wore:-2
+ work:-7
+ works:-5
+ workshop:-12
+ worktop:-12
+ worri:-6
+ worry:-5
+ worse:8
+ worst:-5
+ worth:-1
+ would:-28
  wouldnt:-6
- wow:1
- wrap:-7
- wrapp:5
+ wow:-1
+ wrap:-3
+ wrapper:-3
+ wreck:-3
  wrink:3
- wrinkl:-2
- wrist:10
- writ:-6
- write:-11
- written:-5
+ wrist:12
+ writ:-7
+ write:-15
+ written:-7
  wrong:-17
- wrote:-12
- x:-14
- y:11
- ya:-6
- yard:-4
- year:-12
- years:-11
- yellow:8
- yellowish:4
- yes:2
- yesterday:16
- yet:-6
- yeux:-2
- yo:14
- yoghurt:-7
+ wrote:-17
+ x:-13
+ y:12
+ ya:-4
+ yard:-7
+ year:-7
+ years:-10
+ yellow:6
+ yellowish:6
+ yes:1
+ yesterday:13
+ yet:-4
+ yeux:-4
+ yield:-3
+ yo:-3
+ yoghurt:-4
+ yogurt:-12
+ yolk:-3
  you:-4
- youd:-7
- youll:-7
- young:3
+ youd:-13
+ youll:-1
+ young:7
+ youngest:6
  your:-5
- youre:-3
- yours:-10
- youve:5
- yr:4
- zap:-3
- zapp:-7
- zaps:-11
- zero:-3
- zu:-9
- zum:-7
+ youre:-4
+ yours:-9
+ youve:4
+ yr:8
+ zap:-8
+ zapp:-1
+ zappy:-4
+ zaps:-16
+ zero:3
+ zu:-13
+ zum:-11
  zwei:-3
- °c:-10
- °f:-6
- ¿la:-9
- ¿que:-10
- ¿se:-5
+ £6:-3
+ °c:-17
+ °f:-8
+ ¿la:-5
+ ¿que:-5
+ ¿se:-6
  –:-7
- —:-13
+ —:-7
+ •:-8
  €:-5
---:8
+--:9
+-:-1
 -A:2
--B:23
--C:-5
--D:11
--E:6
--F:-8
--G:-3
--H:14
--I:2
--J:7
--K:7
--L:8
--M:-1
--N:-2
--O:7
--P:3
--Q:-5
--R:5
+-B:10
+-C:-3
+-D:6
+-E:10
+-F:-3
+-G:-8
+-H:17
+-I:4
+-J:11
+-K:15
+-L:12
+-M:-2
+-N:-1
+-O:8
+-P:2
+-Q:-4
+-R:12
 -S:-3
--T:9
--V:4
--W:6
--Y:-2
--b:1
--d:5
--g:3
--h:8
--i:-1
--j:-1
--k:-8
--l:-1
+-T:13
+-V:-3
+-W:5
+-Y:-3
+-b:-1
+-d:4
+-f:-1
+-g:5
+-h:9
+-i:-3
+-j:-6
+-l:-4
 -m:2
--n:8
--o:1
--p:8
--q:6
--r:-1
--s:2
--t:-1
+-n:15
+-o:6
+-p:4
+-q:4
+-r:2
+-s:-4
 -u:3
 -v:1
--w:-5
--y:-8
--z:-2
+-w:-8
+-y:-12
 A-:-5
-A:4
-AA:3
-AC:8
-AE:9
+A:11
+AC:4
+AD:-4
+AE:11
 AF:3
-AG:-6
-AH:-6
-AI:7
-AK:12
-AL:1
-AM:-2
+AG:-4
+AH:-5
+AI:5
+AK:8
+AL:-1
+AM:-5
 AO:1
-AP:7
+AP:8
 AQ:7
-AR:18
-AS:-4
-AT:-1
-AV:-4
-AW:4
-AY:7
-Ab:4
+AR:10
+AT:-2
+AV:-1
+AW:2
+AY:10
+Ab:1
 Af:1
-Ag:8
-Ah:-11
-Ai:4
-Aj:-16
-Ak:-2
-Al:7
-Am:7
-An:11
-Ao:7
-Aq:12
-Ar:8
-As:-1
-Au:8
-Av:1
-Aw:12
-Ay:1
-Az:5
-B-:4
-B:13
-BA:19
-BB:10
-BK:9
-BO:10
+Ag:6
+Ah:-19
+Ai:3
+Aj:-11
+Ak:-6
+Al:4
+Am:6
+An:12
+Ao:8
+Ap:-1
+Aq:13
+Ar:6
+As:-4
+Au:11
+Av:5
+Aw:11
+Ay:3
+Az:4
+B-:-3
+B:17
+BA:15
+BB:9
+BK:4
+BO:11
 BV:10
-Bf:-7
-Bi:6
-Bo:-2
+Bf:-10
+Bi:16
+Bo:-4
 Bp:-1
-Bt:1
-Bw:-1
-Bz:7
-C-:3
-C:2
-CA:4
-CB:1
-CC:-6
-CD:18
-CE:-7
-CF:-8
-CG:1
-CH:6
+Bw:2
+Bz:2
+C-:4
+C:5
+CA:1
+CB:-5
+CC:-4
+CD:22
+CE:-11
+CF:-4
+CG:4
 CI:-3
 CK:3
-CL:11
-CM:-11
-CN:8
-CO:-6
-CP:1
-CQ:6
-CR:14
-CS:3
+CL:9
+CM:-14
+CN:6
+CO:-4
+CP:-6
+CQ:7
+CR:19
+CS:1
 CV:-6
-CW:-11
-CY:6
+CW:-6
+CY:7
 Cb:7
-Cd:10
-Cf:-8
-Cg:-1
-Ch:12
-Ci:2
-Cj:-3
-Ck:10
+Cd:16
+Cf:-5
+Cg:-6
+Ch:16
+Ci:1
+Cj:1
+Ck:8
 Cl:-3
-Cm:5
-Cn:4
-Co:-3
-Cp:6
-Cq:-11
-Cr:2
-Ct:5
-Cv:-7
-Cw:-11
-Cz:-4
-D-:2
-D:17
-DA:19
-DD:7
-DO:-6
-DQ:13
-DS:3
-Db:12
-Di:-1
-Dk:30
+Cm:1
+Cn:-5
+Co:1
+Cp:4
+Cq:-8
+Cr:1
+Ct:3
+Cv:-8
+Cw:-13
+Cz:-6
+D-:4
+D:22
+DA:23
+DD:14
+DO:-4
+DQ:11
+DS:1
+Db:19
+Di:3
+Dk:15
 Do:1
-Dp:19
+Dp:13
+Dq:11
 Dt:11
-Dw:2
-Dz:1
-E-:-4
-E:11
-EA:1
-EC:8
-EE:-8
+Dw:-4
+Dz:-2
+E-:-5
+E:13
+EA:5
+EC:6
+EE:-13
 EF:-5
-EH:19
-EN:1
-EO:4
-EP:-13
-EQ:6
-ER:15
-ES:1
-ET:13
-EV:16
-EW:11
-Ef:-10
-Eh:13
+EH:12
+EN:4
+EO:2
+EP:-14
+EQ:2
+ER:13
+ES:5
+ET:11
+EV:10
+EW:8
+Ef:-13
+Eh:14
 Ei:5
-El:15
+El:18
 Eo:-11
-Ep:1
-Eq:8
+Ep:6
+Eq:4
 Er:-1
-Et:-8
-Ev:1
-Ew:-6
-Ez:9
-F-:-10
-F:-3
-FA:-2
-FC:-10
-FD:4
+Et:-13
+Ew:-9
+Ez:7
+F-:-8
+F:-6
+FA:-4
+FC:-8
+FD:1
 FE:1
-FL:-4
-FM:-9
-FN:-15
-FO:-10
-FP:-7
-FQ:-1
-FS:-4
-FW:-14
-Fb:6
-Ff:1
+FL:-6
+FM:-6
+FN:-14
+FO:-14
+FP:-5
+FQ:-2
+FS:-6
+FW:-11
+Fb:5
+Ff:-4
 Fi:-9
 Fj:-4
-Fk:-2
-Fo:-5
-Fp:-5
-Fr:-4
-Fs:-9
-Ft:-13
-Fv:-5
+Fk:-8
+Fo:-6
+Fp:-13
+Fq:-7
+Fr:-5
+Fs:-4
+Ft:-4
+Fv:-8
 Fw:5
-Fy:6
-Fz:-4
-G-:7
-G:-6
-GA:2
-GC:3
+Fy:8
+Fz:1
+G-:10
+G:-2
+GC:4
 GF:-4
-GG:4
-GL:7
-GM:-2
-GN:8
-GO:8
-GP:4
-GQ:-6
-GR:12
-GS:-6
-GW:3
-GY:-8
-Gf:2
-Gi:-2
-Gj:9
-Gl:-8
-Go:-4
-Gp:6
-Gt:-2
-Gw:-2
+GG:5
+GL:9
+GN:5
+GO:2
+GQ:2
+GR:9
+GS:-1
+GV:-3
+GW:7
+GY:-6
+Gi:-8
+Gj:5
+Gl:-6
+Go:11
+Gp:10
+Gr:-5
+Gt:-4
+Gv:4
+Gw:2
 Gz:2
-H-:2
-H:13
-HA:5
-HE:1
-HH:8
-HM:-2
-HN:-1
-HO:5
-HP:1
-HQ:-7
+H-:9
+H:12
+HA:9
+HE:-5
+HH:15
+HI:5
+HM:3
+HN:-5
+HP:4
 HS:9
-HT:15
-HV:20
-HW:16
-HY:11
-Hb:5
-Hf:1
-Hh:15
-Hi:-18
-Hj:-2
-Hn:7
-Ho:-2
-Hp:-7
-Hq:11
-Hr:1
-Ht:-6
+HT:13
+HV:11
+HW:19
+HY:6
+Hb:7
+Hf:-2
+Hh:11
+Hi:-15
+Hj:2
+Hn:4
+Ho:-4
+Hp:-2
+Hq:10
+Hr:4
+Ht:-3
 Hw:-7
-Hz:14
-I-:8
-I:-9
-IA:-14
+Hz:10
+I-:3
+I:-3
+IA:-15
 IC:-5
-IO:-6
-IP:-8
-IQ:2
+IO:-1
+IP:-10
+IQ:-5
 IS:-3
-IW:-3
-Ib:-5
-If:-7
-Ii:-10
-Io:-4
-It:-6
-Iw:-14
-Iz:-5
-J-:9
-J:8
-JO:-11
-JP:3
-JS:-3
-Jo:-1
-Jt:16
-Jz:4
+IW:-4
+Ib:-4
+Ii:-9
+Io:-3
+Ip:5
+It:-7
+Iw:-8
+Iz:-6
+J-:7
+J:14
+JO:-10
+JP:4
+JS:-4
+Jo:1
+Jt:17
+Jz:3
 K-:7
-K:12
-KA:20
+K:15
+KA:12
 KE:3
-KK:6
-KN:5
-KP:10
-KQ:15
-KS:3
+KK:9
+KN:3
+KO:-7
+KP:15
+KQ:8
+KS:-3
 KT:3
-KV:14
-KW:-6
-Kb:21
-Kf:-9
-Kh:3
-Ki:-2
-Ko:-4
-Kp:17
+KV:15
+KW:-3
+Kb:26
+Kf:-11
+Kh:4
+Ki:-3
+Ko:2
+Kp:18
 Kr:5
 Kt:1
-Kw:-1
-Kz:2
-L-:-16
-L:10
-LA:7
-LG:-1
-LN:-4
+Kw:-10
+Kz:-4
+L-:-19
+L:13
+LA:6
+LC:-3
+LG:-4
+LN:-8
 LO:-5
 LP:-3
-LQ:-2
-LS:15
-LY:-5
-Lb:5
-Lf:11
-Lh:16
-Li:-2
-Lk:14
-Lo:-3
-Lp:16
-Lq:7
-Lr:4
-Lt:2
-Lw:-1
-M-:-18
-M:-6
+LQ:-1
+LS:12
+LY:-7
+Lb:10
+Lf:12
+Lh:9
+Li:-3
+Lk:15
+Lo:-1
+Lp:15
+Lq:4
+Lr:11
+Lt:3
+Lw:-4
+Lz:1
+M-:-11
+M:-5
 MA:-19
 MC:-7
 MD:7
-ME:-12
-MF:-4
-MG:-10
-MH:-6
-MK:-3
-MN:7
-MO:-4
+ME:-7
+MF:-12
+MG:-9
+MH:-4
+MK:-4
+MM:-5
+MN:10
+MO:-2
 MP:-2
-MQ:2
-MR:-5
-MS:-1
-MV:-7
-MW:-3
-Mb:3
+MQ:-6
+MR:1
+MS:-4
+MV:-8
+MW:2
+Mb:2
+Md:-1
 Mf:-12
-Mh:-9
-Mi:-9
-Mj:7
-Mk:-1
-Ml:-9
-Mo:-5
-Mp:-9
-Mq:1
+Mh:-11
+Mi:-5
+Mj:3
+Mk:-2
+Ml:-8
+Mo:-2
+Mp:-6
+Mq:-4
 Mr:-9
-Mt:-3
-Mu:-17
-Mv:3
-Mw:-3
-My:-1
-Mz:-2
-N-:2
-N:-7
-NA:-11
-NC:-7
-ND:11
-NE:-9
-NF:-2
-NG:-4
-NH:-6
-NI:9
-NK:-6
-NL:-4
-NM:-6
-NN:-13
-NO:-4
-NP:-1
-NQ:-5
-NR:-13
-NS:-11
-NV:-13
-NW:-15
-NY:-3
-Nb:-9
+Mt:-7
+Mu:-16
+Mv:-3
+Mw:-2
+My:-5
+Mz:-3
+N-:7
+N:-6
+NA:-13
+NC:-5
+ND:5
+NE:-10
+NG:-7
+NH:-11
+NI:6
+NK:-10
+NL:-3
+NM:-7
+NN:-9
+NO:-6
+NP:-3
+NQ:-1
+NR:-14
+NS:-15
+NV:-16
+NW:-23
+Nb:-11
 Nd:3
-Nf:7
-Ng:9
-Nh:-4
-Ni:-14
-Nj:11
-Nk:8
-Nl:2
-Nm:-9
-Nn:13
-No:-12
-Nq:-3
-Nr:-10
-Ns:-17
-Nt:-4
-Nu:-10
-Nv:6
-Ny:-10
+Nf:9
+Ng:14
+Nh:-8
+Ni:-17
+Nj:3
+Nk:12
+Nl:11
+Nm:-11
+Nn:16
+No:-7
+Np:-3
+Nr:-12
+Ns:-13
+Nt:-3
+Nu:-6
+Nv:3
+Nw:-5
+Ny:-16
 Nz:3
-O-:-1
-OA:-5
-OB:10
-OC:1
-OD:14
-OE:10
-OF:-6
+O-:2
+O:2
+OA:-9
+OB:4
+OD:15
+OE:11
+OF:-10
 OG:-6
-OH:3
-OI:-3
-OJ:7
-OK:4
-OL:14
-OM:6
-ON:5
-OO:-1
-OP:9
-OQ:-8
-OR:3
-OS:-2
-OT:15
-OV:-2
-OW:-1
-OY:4
-Ob:9
-Od:10
-Of:7
-Og:1
-Oh:-2
-Oi:-6
-Oj:-4
-Ok:7
-Ol:5
-On:3
+OH:4
+OI:-10
+OJ:6
+OK:-1
+OL:9
+OM:9
+ON:-1
+OP:10
+OQ:-4
+OR:7
+OS:-7
+OT:25
+OV:-3
+OW:3
+OY:8
+Ob:7
+Od:11
+Of:3
+Og:3
+Oh:2
+Oi:-4
+Oj:1
+Ok:5
+Ol:6
+Om:-9
+On:4
+Oo:1
 Op:-8
-Oq:18
-Ot:2
-Ou:15
-Ov:-1
-Ow:-1
-Oz:1
-P-:9
+Oq:12
+Or:1
+Ot:5
+Ou:7
+Ov:-4
+Ow:-7
+P-:6
 P:8
-PA:4
-PC:-4
-PE:-8
-PF:3
-PG:10
+PA:1
+PE:-7
+PF:7
+PG:7
 PH:9
 PI:-4
-PJ:12
-PK:1
-PL:-2
-PM:7
-PN:-6
-PO:5
+PJ:10
+PK:-7
+PL:-3
+PM:10
+PN:-9
+PO:11
 PP:4
 PQ:-2
-PR:8
-PS:-1
-PT:5
-PV:14
-PW:11
-PY:5
-Pb:2
-Pf:-8
-Ph:9
-Pi:9
-Pk:-2
-Pl:5
-Pm:-1
-Pn:12
-Po:5
-Pp:-2
-Pq:4
-Pr:5
-Pt:3
-Pu:10
-Pv:-5
-Pw:-11
-Py:-12
-Pz:-1
-Q-:6
+PR:10
+PS:1
+PT:6
+PV:12
+PW:1
+PY:3
+Pb:-3
+Pf:-5
+Ph:11
+Pi:10
+Pj:-2
+Pk:-4
+Pl:9
+Pm:-3
+Pn:7
+Po:3
+Pp:-7
+Pq:2
+Pr:10
+Pt:6
+Pu:12
+Pv:-2
+Pw:-13
+Py:-8
+Pz:7
+Q-:7
+Q:2
+QA:2
 QE:3
-QF:5
-QG:7
-QH:-5
-QK:-4
-QL:3
-QM:-15
-QN:1
-QO:2
-QP:-11
+QF:6
+QG:-8
+QH:-11
+QI:-7
+QK:4
+QL:1
+QM:-14
+QN:6
+QO:1
+QP:-15
 QQ:-8
-QS:-8
-QT:3
-QV:-7
-QW:-1
-QY:-5
-Qb:-3
-Qd:10
-Qf:-10
+QR:-3
+QS:-7
+QT:4
+QV:-17
+QW:-3
+QY:-1
+Qb:-1
+Qd:16
+Qf:-14
 Qg:6
-Qi:2
-Qj:17
-Qk:-1
-Ql:6
-Qm:5
-Qo:-4
+Qi:-5
+Qj:10
+Qk:1
+Ql:5
+Qm:3
+Qo:-5
 Qp:4
-Qq:-14
-Qr:12
-Qs:-9
-Qt:-2
-Qu:-4
-Qv:17
-Qw:1
-Qy:2
-Qz:-7
+Qq:-15
+Qr:10
+Qs:-6
+Qt:-1
+Qu:1
+Qv:9
+Qw:6
+Qy:3
+Qz:-8
 R-:5
-R:12
-RA:-2
-RC:10
-RE:7
-RG:-2
+R:14
+RA:-3
+RC:4
+RE:9
 RL:5
-RN:7
+RN:6
 RO:1
 RP:8
-RQ:7
-RS:18
-RV:11
-RW:11
-RY:8
-Rh:11
+RQ:12
+RS:10
+RV:7
+RW:12
+RY:7
+Rb:3
+Rh:13
 Ri:-6
-Rk:7
-Rl:3
+Rk:9
+Rl:4
 Rm:-3
-Ro:1
-Rp:-1
+Ro:3
+Rp:-4
 Rr:9
-Rt:6
-Rw:-10
-Rz:8
-S-:3
-S:-3
-SD:-1
+Rt:3
+Rw:-12
+Rz:7
+S-:2
+S:-2
+SA:1
+SC:1
+SD:2
 SE:4
 SF:-3
-SG:1
+SG:8
 SH:-9
-SK:4
-SL:5
-SM:3
+SK:-4
+SL:7
+SM:-2
 SN:-1
-SO:-4
-SP:-1
-SQ:8
-SR:9
+SO:-3
+SP:-4
+SQ:1
+SR:12
 SS:8
-SW:-2
-Sb:5
-Sf:-10
-Sh:-11
-Sj:-8
-Sl:-5
-Sm:11
-Sp:2
-Sq:-1
-Sr:7
-Su:-3
-Sw:-3
-Sy:-4
-Sz:-2
-T-:-6
-T:12
-TA:6
-TH:21
-TK:-1
-TO:16
-Th:13
-Ti:8
-To:4
-Tp:8
-Tq:11
-Tt:7
-V-:-1
-V:1
-VA:1
-VB:15
-VC:8
-VE:12
-VK:16
-VN:-8
+SW:-9
+Sb:10
+Sf:-9
+Sh:-13
+Si:-1
+Sj:-10
+Sk:6
+Sl:-7
+Sm:14
+So:5
+Sp:7
+Sr:5
+St:2
+Su:-7
+Sw:-6
+Sy:-5
+Sz:-13
+T-:-5
+T:16
+TA:14
+TH:14
+TK:-4
+TO:3
+Th:9
+Ti:10
+To:1
+Tp:11
+Tq:7
+Tt:6
+Tz:-7
+V-:7
+V:3
+VA:4
+VB:13
+VC:12
+VE:13
+VK:11
+VN:-6
 VO:4
-VP:7
-VS:-8
-VT:5
-VW:14
-Vf:-6
-Vi:3
-Vo:-6
-Vq:4
-Vr:8
-Vt:2
-Vz:6
-W-:1
-W:2
+VP:8
+VS:-9
+VT:3
+VW:7
+Vf:-12
+Vi:2
+Vo:-7
+Vp:-1
+Vq:3
+Vr:7
+Vt:3
+Vw:-2
+Vz:8
+W:3
 WA:2
-WC:12
+WC:5
 WE:8
-WF:-9
-WG:7
-WH:4
-WK:2
-WO:6
-WP:-2
-WQ:1
-WR:10
-WS:10
-WT:10
+WF:-13
+WG:4
+WH:-1
+WL:6
+WM:-1
+WN:-1
+WO:7
+WP:-1
+WQ:-5
+WR:12
+WS:4
+WT:8
 WV:-3
-WW:-8
+WW:-9
 WY:9
-Wb:-5
-Wf:-3
-Wg:-7
-Wh:-3
-Wi:-4
+Wb:-8
+Wf:-10
+Wg:-4
+Wi:-2
 Wj:1
-Wk:2
-Wl:8
-Wm:3
-Wo:6
-Wp:-2
-Wq:6
+Wk:3
+Wl:4
+Wm:4
+Wo:4
+Wp:-8
+Wq:-6
 Wr:-1
-Wt:-2
-Wv:15
-Ww:3
-Wz:6
-X:11
-XA:11
-Y-:-1
-Y:12
-YA:3
-YN:9
-YO:1
-YP:-1
-YQ:5
-YS:-8
-YW:9
-YY:1
-Yf:-6
-Yh:14
-Yi:1
-Yl:-4
-Yo:1
-Yp:7
-Yr:13
-Yt:-7
-Yz:11
-any:-10
-b-:6
-b:5
-bA:9
-bE:13
-bG:6
-bK:11
-bN:8
-bO:-8
-bP:-3
-bQ:1
-bR:6
-bS:20
-bW:4
+Wt:-3
+Wv:13
+Ww:1
+Wz:2
+X:14
+XA:14
+Y-:2
+Y:11
+YA:10
+YC:-7
+YN:6
+YO:-1
+YP:-6
+YQ:8
+YS:-5
+YW:11
+YY:-6
+Yf:-9
+Yh:6
+Yl:-8
+Yo:-1
+Yp:10
+Yr:19
+Yt:-5
+Yw:-3
+Yz:9
+any:-6
+b-:12
+b:7
+bA:17
+bC:-1
+bE:11
+bG:11
+bH:5
+bK:10
+bN:4
+bO:-4
+bP:-7
+bQ:10
+bR:5
+bS:13
+bW:2
 bb:-6
-bf:-5
-bh:7
-bi:13
-bj:-9
+bf:-8
+bh:5
+bi:14
+bj:-7
 bl:6
-bm:7
-bo:2
-bp:10
-bq:6
-br:14
-bw:2
-bz:6
+bm:5
+bo:4
+bp:5
+bq:3
+br:8
+bt:1
+bw:3
+bz:1
 d-:-4
-d:11
-dA:13
-dO:-1
+d:5
+dA:18
+dO:-4
 dQ:-4
 di:6
-dt:-4
-dw:-4
-f-:4
-f:-10
-fC:-13
-fE:-9
-fF:-9
-fG:-5
-fH:-7
-fI:9
-fK:-3
-fM:-7
-fN:-17
+dt:2
+dw:-5
+f-:1
+f:-6
+fA:-3
+fC:-20
+fE:-14
+fF:-6
+fH:-13
+fI:6
+fK:8
+fM:-9
+fN:-20
 fO:-3
-fP:-4
-fQ:-3
-fR:6
-fS:-9
-fV:-9
-fW:-6
-fY:-12
-fb:3
-ff:-11
-fg:-4
-fh:1
-fi:2
-figures:-10
-fj:-3
-fl:-3
-fo:9
-fp:-10
-fq:-16
-fr:6
-fs:-8
-ft:-2
-fu:5
+fP:-10
+fQ:3
+fR:3
+fS:-10
+fV:-11
+fW:-5
+fY:-14
+fb:12
+ff:-18
+fg:-13
+fh:5
+fi:7
+figures:-8
+fl:-8
+fp:-11
+fq:-14
+fr:-1
+fs:-9
+ft:2
+fu:10
 fv:-3
-fw:-7
-fy:-14
-fz:-7
-g-:3
-g:-1
-gA:1
-gN:-10
-gO:-7
-gP:-10
-gW:5
+fw:-2
+fy:-9
+fz:-6
+g-:2
+g:-2
+gE:-3
+gN:-16
+gO:-5
+gP:-13
+gW:10
 gf:3
-gg:-13
-gl:-6
+gg:-7
+gl:-7
 go:-1
-gt:4
+gt:3
+gy:-14
+gz:-12
 h-:8
-h:14
-hA:13
-hC:-3
-hE:-8
-hF:-11
-hG:-12
+h:12
+hA:10
+hC:-1
+hE:-12
+hF:-5
+hG:-9
 hH:-1
 hJ:10
-hK:-5
-hM:10
+hK:-7
+hM:7
+hN:9
 hO:2
-hP:-2
-hQ:16
-hR:9
-hS:-8
-hT:-9
-hW:8
-hb:3
-hf:-3
-hh:6
-hi:-1
-hj:-7
-hm:-5
-hn:5
-ho:-3
-hp:-7
-hq:8
-hr:1
-ht:1
-hu:9
+hP:-1
+hQ:8
+hR:4
+hS:-9
+hT:-11
+hW:6
+hb:6
+hf:-1
+hh:8
+hi:2
+hj:-6
+hm:-1
+hn:1
+ho:-2
+hp:-12
+hq:6
+hr:4
+ht:-1
+hu:4
 hw:-9
-hz:-4
-i-:-2
-i:1
-iA:8
-iB:13
-iC:7
-iE:9
-iF:-3
-iH:-7
-iJ:10
-iK:2
-iL:-7
-iM:-1
-iO:5
-iP:10
-iQ:-2
-iR:10
-iS:-5
-iT:6
-iV:-2
-iW:6
-iY:6
-ib:8
-if:4
-ih:3
-ii:-5
-ij:-6
+hz:-9
+i-:1
+i:2
+iA:9
+iB:5
+iC:5
+iD:-1
+iE:8
+iF:1
+iG:3
+iH:2
+iJ:11
+iK:-4
+iM:-4
+iN:-4
+iO:6
+iP:9
+iQ:1
+iR:20
+iS:-9
+iT:10
+iV:-5
+iW:4
+iY:5
+ib:16
+if:6
+ih:-3
+ii:-6
+ij:-2
 ik:-4
-il:-4
-im:8
-io:2
-ip:-3
-iq:9
-it:-4
-iu:-3
-iv:-8
+il:-9
+im:4
+io:4
+ip:-5
+iq:4
+ir:-4
+is:6
+it:-5
+iu:-5
+iv:-5
 iw:1
-iy:4
-iz:-1
-j:-3
-jA:5
-jC:-12
-jE:-14
-jF:7
-jG:-3
-jH:7
-jK:-5
-jM:-5
-jN:-9
-jO:-3
-jP:-11
-jQ:-10
-jS:7
+iy:1
+iz:5
+j-:-2
+j:-9
+jA:6
+jC:-7
+jD:10
+jE:-9
+jG:-2
+jH:6
+jK:-4
+jM:-14
+jN:-5
+jO:-2
+jP:-4
+jQ:-3
+jS:2
+jb:3
 jf:-7
-jh:-7
-ji:4
-jj:-1
-jm:8
-jo:6
-jp:4
-jq:2
+jh:-2
+ji:8
+jj:-9
+jm:3
+jo:4
+jp:1
+jq:-5
 jr:16
+js:2
 jt:1
-jw:-11
-jz:-1
-k-:-7
-k:9
-kA:7
-kD:9
-kM:-1
-kN:6
-kQ:21
-kf:10
-ki:4
-ko:-9
+jw:-13
+jz:4
+k-:1
+k:7
+kA:9
+kD:15
+kN:5
+kO:-7
+kQ:11
+kW:-3
+kf:7
+ki:9
+ko:-8
 kp:-5
-kr:11
-kt:4
-kw:16
-kz:6
+kr:7
+kt:-1
+kw:9
+kz:5
 l-:9
-l:-1
-lA:-11
-lN:-3
-lO:6
-lP:7
-lQ:8
-lY:-1
-lf:-9
-lg:6
-lh:4
-li:-5
-lo:-10
-long:-11
+l:2
+lA:-10
+lN:-4
+lO:17
+lP:4
+lQ:3
+lY:-4
+lf:-14
+lg:9
+lh:3
+li:2
+lo:-5
+long:-12
 longer:-17
-lt:3
+lt:7
 lz:2
-m-:-3
-m:8
+m-:-2
+m:7
 mA:1
-mE:9
+mE:15
 mG:-11
 mO:-3
-mP:6
-mS:6
-mf:3
-mi:1
-ml:4
-mm:-3
-mo:-1
-mp:7
-mr:4
-mt:-3
-mw:5
-mz:5
-n-:9
-n:9
-nK:10
-nO:3
-nP:12
-nn:15
-no:-6
+mP:10
+mS:4
+mY:-1
+mf:11
+mi:6
+mj:-5
+ml:7
+mm:-6
+mp:8
+mr:2
+mt:-1
+mw:15
+mz:-6
+n-:5
+n:12
+nK:17
+nO:1
+nP:4
+nn:11
+no:-3
 nt:-5
 nw:4
-o-:2
-o:3
+o-:7
+o:1
 oA:-1
 oB:5
 oC:-1
-oD:10
-oE:17
-oF:-2
-oG:10
+oD:16
+oE:9
+oF:-7
+oG:3
 oH:4
-oI:-1
+oI:-3
 oJ:2
-oK:14
-oL:13
-oM:8
-oN:5
-oO:8
-oP:17
-oQ:1
-oR:2
-oS:9
-oT:4
-oV:8
-oW:-2
-oY:6
-ob:8
-of:5
-og:3
+oK:13
+oL:12
+oM:9
+oN:-3
+oO:7
+oP:14
+oQ:-9
+oR:3
+oS:6
+oV:6
+oW:1
+oY:3
+ob:9
+of:9
+og:-3
 oh:4
-oi:-7
+oi:-2
 oj:-2
 ok:-7
-ol:10
-om:-8
-on:-3
-oo:-1
+ol:3
+om:-13
+oo:-5
 op:-1
-oq:3
-or:-4
+oq:1
+or:-2
 os:2
-ot:2
-ou:5
+ou:7
 ov:-6
-ow:-2
-oy:-3
-oz:11
-p:-4
-pA:3
-pB:6
-pC:6
-pE:-1
+ow:2
+oy:-7
+oz:9
+pA:5
+pB:5
+pC:2
 pF:4
-pG:1
-pH:-14
-pK:5
-pM:2
-pN:5
-pO:14
-pP:8
-pQ:-2
-pR:-2
+pH:-6
+pK:13
+pL:-1
+pM:3
+pN:14
+pO:12
+pP:6
+pQ:6
+pR:1
 pS:6
-pV:4
-pW:3
-pY:6
-pb:8
-pf:-6
-pg:-1
-ph:2
+pV:2
+pW:6
+pY:8
+pb:4
+pf:-5
+pg:-6
+ph:-5
 pi:2
-pj:-5
-pl:10
-pm:1
+pj:-12
+pl:7
+pm:-5
 po:1
-pp:12
-pq:2
-pr:10
-ps:5
-pt:-8
-pv:5
-pw:-4
-pz:5
-q-:-9
-q:13
-qA:1
-qC:9
-qF:8
-qH:3
-qN:6
-qO:-10
+pp:5
+pq:-2
+pr:5
+ps:9
+pt:-7
+pv:9
+pw:-15
+pz:-2
+q-:-7
+q:14
+qA:4
+qC:10
+qF:6
+qH:11
+qM:-12
+qN:1
+qO:-11
 qP:-6
-qQ:-8
-qS:-11
-qV:-6
-qW:-4
-qf:9
-qh:8
-qi:1
-qj:3
-qo:-11
-qp:-5
-qq:-9
-qr:-12
-qt:-5
-qw:-13
-qz:4
-r-:-6
-r:2
-rA:8
-rB:5
+qQ:-5
+qS:-16
+qV:-9
+qW:-5
+qf:6
+qh:15
+qk:-3
+qo:-13
+qp:-17
+qq:-7
+qr:-15
+qt:-3
+qw:-12
+qz:3
+r-:-3
+r:3
+rA:13
+rB:14
 rC:-11
-rD:11
-rG:2
-rH:-3
-rJ:3
-rK:16
-rL:13
-rM:1
-rN:-2
-rO:2
-rP:1
-rQ:-3
-rR:5
-rS:-3
-rT:15
-rV:14
-rW:4
-rY:-3
-rb:-1
-recipe:-16
-rf:-7
-rg:6
-rh:5
-ri:1
-rj:-1
-rk:-14
-rl:3
-rm:3
-ro:1
+rD:5
+rE:1
+rG:-1
+rH:-5
+rJ:-1
+rK:5
+rL:4
+rM:6
+rN:-6
+rO:3
+rP:-1
+rQ:-5
+rS:-2
+rT:7
+rV:12
+rW:1
+rY:-2
+rb:3
+recipe:-21
+rf:-16
+rg:5
+rh:6
+ri:3
+rj:7
+rk:-17
+rl:2
 rp:8
-rq:5
+rq:4
+rr:-3
 rs:-3
-rt:5
-ru:6
-rv:-3
-rw:-4
-ry:8
-rz:2
-s-:3
-sO:2
-sP:2
-sf:-6
-sg:5
-short:-4
-si:-2
+ru:5
+rv:-5
+rw:-6
+ry:9
+rz:4
+s-:5
+s:3
+sA:3
+sO:6
+sP:5
+sf:-8
+sg:2
+short:-6
+si:-5
 so:-2
-sv:-8
+sr:8
+st:-3
+sv:-13
 sw:-7
-t:-2
-tB:6
-tD:17
-tE:3
-tG:-1
+t-:4
+t:-5
+tA:-1
+tB:-2
+tC:2
+tD:15
+tE:8
+tF:-4
 tH:3
-tI:-2
-tJ:5
-tK:-1
-tL:3
-tM:-1
-tN:6
-tO:6
-tP:1
-tQ:-2
-tR:3
-tS:3
-tT:1
-tV:-4
-tW:-8
+tI:3
+tJ:1
+tK:3
+tL:2
+tN:-2
+tO:8
+tP:3
+tQ:1
+tS:2
+tT:-4
+tV:-1
+tW:-5
 tY:1
 tb:-2
-td:4
-tf:-9
-tg:-5
+td:11
+tf:-4
+tg:-12
 th:11
-ti:-1
-tj:-7
-tk:-3
-tl:6
-tm:3
-tn:3
-to:1
-tp:5
-tq:4
-tr:2
-ts:-4
-tt:-6
-tu:14
-tv:-8
-tw:-9
-ty:-13
-tz:5
-u-:8
-u:7
-uA:5
-uP:5
-uW:8
+ti:-4
+tj:-1
+tk:-5
+tl:5
+tm:6
+to:3
+tp:1
+tq:2
+tr:3
+ts:-2
+tt:-5
+tu:11
+tv:-10
+tw:-12
+ty:-12
+tz:6
+u-:7
+u:9
+uA:6
+uO:-6
+uP:4
+uW:5
 ui:-6
-uo:7
-uw:-3
+uo:6
+ut:-1
+uw:-2
 uz:-2
-v-:-6
+v-:-7
 v:1
-vA:4
-vN:-5
-vO:-4
-vP:-6
-vQ:9
-vS:-7
+vA:1
+vN:-4
+vO:-8
+vP:-2
+vQ:6
+vS:-9
 vW:3
-vf:1
-vi:2
-vl:-11
-vo:11
-vp:4
-vr:-10
-vt:-10
-vw:-6
-vz:4
-w-:-3
-w:-13
-wA:-1
-wB:10
-wC:5
-wD:12
+vf:2
+vi:4
+vl:-9
+vo:14
+vp:8
+vr:-11
+vt:-7
+vw:-10
+vz:6
+w-:-1
+w:-10
+wA:1
+wB:9
+wC:2
+wD:11
 wE:4
-wF:1
-wG:-2
-wH:-15
-wI:-3
-wK:-4
-wM:-2
-wN:8
-wO:3
+wF:2
+wH:-17
+wK:-7
+wM:-1
+wN:1
+wO:2
 wP:2
-wQ:3
-wR:8
-wS:-8
-wV:4
-wW:2
-wY:-8
-wb:2
+wQ:2
+wR:10
+wS:-12
+wV:-4
+wW:-1
+wY:-10
+wb:-3
 wd:3
-wf:5
-wh:-9
-whole A:-1
-whole H:4
-whole J:11
-whole K:13
-whole S:-5
-whole n:3
-whole p:-2
-whole recipe:-7
-wi:-3
-wj:-9
-wk:3
-wl:8
+wf:2
+wh:-10
+whole A:-3
+whole H:6
+whole J:9
+whole K:14
+whole S:-6
+whole n:5
+whole p:-1
+whole recipe:-4
+wi:-6
+wj:-8
+wk:8
+wl:3
 wm:-5
-wo:-3
-wp:-5
-wq:-7
-wr:-3
-wt:2
-wu:-5
-wy:-3
-wz:-1
-y-:-9
-y:-5
-yA:-6
-yC:-6
-yE:4
+wo:-6
+wq:-13
+wr:-2
+wt:6
+wu:-1
+ww:3
+wy:-7
+wz:5
+y-:-11
+y:-4
+yA:-8
+yC:-3
+yE:-2
 yP:-7
-yS:-12
-yg:-4
-yo:-10
-yt:-14
+yS:-7
+yg:-8
+yo:-16
+yp:-4
+yt:-13
+yy:-7
 yz:-13
-z-:1
-zA:-3
-zB:9
-zC:-16
-zD:-1
-zE:15
-zF:7
-zG:1
-zH:11
-zJ:8
-zK:-1
-zL:-5
-zM:-5
-zN:-4
-zO:3
+z:2
+zA:-5
+zB:11
+zC:-15
+zD:-3
+zE:8
+zF:8
+zG:-1
+zH:6
+zI:-6
+zJ:9
+zK:3
+zL:-10
+zM:-1
+zN:-1
+zO:7
 zP:-4
-zQ:5
-zR:8
-zS:4
-zT:10
-zV:7
-zW:6
-zY:6
-zb:-5
-zd:2
-zf:-7
-zg:13
-zh:1
-zi:-7
-zj:-3
-zk:1
+zQ:4
+zR:4
+zS:2
+zT:6
+zV:10
+zW:3
+zY:10
+zb:-2
+zd:3
+zf:-14
+zg:6
+zh:-1
+zj:-4
+zk:-3
 zl:5
-zm:7
-zo:6
-zp:2
-zq:7
-zr:3
-zs:1
-zt:-4
-zu:-8
-zv:2
-zw:7
-zy:-1
-zz:-1`;
+zm:3
+zo:8
+zp:-1
+zq:2
+zr:2
+zs:6
+zt:-2
+zu:-9
+zv:4
+zw:1
+zy:-2
+zz:-3`;

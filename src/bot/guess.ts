@@ -110,6 +110,11 @@ const speaksOfMould = (text: string, { fats, alkali, fates }: RecipeReading): bo
 const turned =
   /\d\s*(?:°|º|degrees?|deg)?\s*(?:f|c|fahrenheit|celsius)\s*(?:in|to|into|as|=|->|→)\s*(?:°|º|degrees?)?\s*(?:celsius|centigrade|fahrenheit|c|f)\b/i;
 
+/** "My usual again, with the lye down by three grams because …": told at length, and no unit asked for. */
+const isStory = (text: string): boolean =>
+  text.trim().split(/\s+/).length > 25 &&
+  !/\b(?:convert\w*|how (?:many|much)|turn\w*|what is|what['’]?s)\b/i.test(text);
+
 /** What a text without a command word asks for; null where nothing is recognised. */
 export function guess(text: string, context: Context): string | null {
   const { read, reader } = context;
@@ -126,7 +131,9 @@ export function guess(text: string, context: Context): string | null {
   const question = questionOf(text, null, context);
   // "lye for 500 g oil, 5 %": the fat has no name yet, and 5 % is no strength
   const nameless = read(text).doubts.some(({ id }) => id === 'ambiguous-name');
-  if (question && question.kind !== 'lye' && !(question.kind === 'strength' && nameless)) return question.kind;
+  const aside = question?.kind === 'convert' && isStory(text);
+  if (question && question.kind !== 'lye' && !(question.kind === 'strength' && nameless) && !aside)
+    return question.kind;
   const reading = read(text);
   const scent = speaksOfHeat(text) ? null : heatQuestion(reader(), text, reading);
   if (scent) return scent;

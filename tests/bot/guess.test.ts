@@ -83,3 +83,10 @@ test.each([
 ])('a question of its own is none: %s', async (text) => {
   expect(await answeredBy(text)).toBe('lye');
 });
+
+test('a story with a weight in it, and without a recipe, is not turned into ounces', async () => {
+  const told =
+    'Hi all, doing my usual again, only with avocado in for the olive this time and the lye down by three grams because the last lot was harsh. Water as always. Will it be fine?';
+  expect(await answeredBy(told)).toBe('unclear');
+  expect(await answeredBy('three grams in ounces')).toBe('convert');
+});
