@@ -404,8 +404,13 @@ function commandWord(text: string): { readonly word: string | null; readonly res
   // "Mix 1: NaOH 142 g", "batch A: 500 g lard" are headings
   const parts = /^\s*[/!]?([a-z]+)(?:[:!.?]+(?=\s|$)|:|(?=\s|$))(?!\s*(?:\d+|[a-z])\s*[:)])/i.exec(text);
   const word = parts?.[1]?.toLowerCase();
-  return parts && word && commandWords.includes(word) ? { word, rest: text.slice(parts[0].length) } : none;
+  if (!parts || !word || !commandWords.includes(word)) return none;
+  const rest = text.slice(parts[0].length);
+  return word === 'batch' && numbered.test(rest) ? none : { word, rest };
 }
+
+/** "Batch 104, how much lye?": the number of one, and nothing to begin. */
+const numbered = /^\s*(?:no\.? ?|number |#)?\d+\s*[,.;!?](?!\d)/i;
 
 async function run(
   command: AnyCommand,

@@ -90,3 +90,10 @@ test('a story with a weight in it, and without a recipe, is not turned into ounc
   expect(await answeredBy(told)).toBe('unclear');
   expect(await answeredBy('three grams in ounces')).toBe('convert');
 });
+
+test.each(['Batch 104, how much lye?', 'Batch no. 7. How much lye?'])(
+  '"%s" is the number of one, and begins none',
+  async (said) => {
+    expect(await answeredBy(`${said} Olive 870 g, coconut 435 g, cocoa butter 145 g.`)).toBe('lye');
+  },
+);
