@@ -60,6 +60,9 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
     if (list) list.push(row);
     else byId.set(row.named.meaning.id, [row]);
   }
+  const inLine = Map.groupBy(rows, ({ line }) => line);
+  // "A) 500 g olive, 200 g coconut" and "B) 600 g lard, 150 g coconut": two lists, and no rows of one
+  const isList = ({ line }: Row): boolean => (inLine.get(line)?.length ?? 0) > 1;
   const out: ReadAmount[] = [];
   for (const [id, list] of byId) {
     const [first] = list;
@@ -72,6 +75,13 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
       const apart = prose || isTold || list.some((one) => Math.abs(one.line - first.line) >= 3);
       if (equal && apart)
         assembly.assume('repeated', `${of} stands ${list.length} times with one amount; I took it once.`);
+      else if (
+        !equal &&
+        list.every((one) => one.line === first.line || isList(one)) &&
+        list.some((one) => one.line !== first.line) &&
+        isList(first)
+      )
+        assembly.doubts.push({ id: 'two-amounts', of, said: list.map((one) => one.said) });
       else if (!equal && [...new Set(list.map((one) => one.line))].every((line) => !chatty(assembly, line))) {
         grams = list.reduce((sum, one) => sum + (one.grams ?? 0), 0);
         assembly.assume('summed', `I added up ${list.map((one) => one.said).join(' and ')} of ${of}.`);

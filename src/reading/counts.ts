@@ -15,6 +15,9 @@ export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim
     /^(are|were|have|got)$/.test(wordAt(tokens, k - 1))
   )
     return true;
+  // "three of us got 83 and four got 84"
+  if (dim === 'bare' && inWords && value <= 12 && isWord(tokens[k + 1], 'of') && isWord(tokens[k + 2], 'us'))
+    return true;
   // "strong enough for the first two"
   if (
     dim === 'bare' &&
@@ -43,6 +46,10 @@ export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim
     /^(water|fat|alkali|liquid|role)$/.test(name.meaning.kind)
   );
 }
+
+/** "It's 2 a.m. and the baby's up". */
+export const isHour = (tokens: readonly Token[], k: number): boolean =>
+  /^[ap]$/.test(wordAt(tokens, k + 1)) && isMark(tokens[k + 2], '.') && isWord(tokens[k + 3], 'm');
 
 /** `page 11 of 38`, `2 of 3`: whole figures, behind which nothing is named */
 export function isPageCount(tokens: readonly Token[], k: number): boolean {

@@ -6,10 +6,28 @@ import type { Meaning } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, unitFor } from './rows.ts';
+import { isStop } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import { isStatementOf, isSumIn } from './totals.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
+
+/** "I'd prefer a mild soap, maybe 7%.", "How much lye? I'd go for 5%.", "5% please": a share alone where alkali is asked for. */
+function isWished({ source: { tokens, items } }: Assembly, { quantity, from, to }: Amount): boolean {
+  if (quantity.dim !== 'percent' || quantity.value > mostSuperfat || quantity.upTo !== null) return false;
+  const [before, next] = [tokens[from - 1], tokens[to]];
+  const isPlease = next?.t === 'word' && /^(?:please|pls|plz|thanks)$/.test(next.text);
+  const isLast = next === undefined || isStop(next) || quantity.text.endsWith('.') || isPlease;
+  const isFor =
+    before?.t === 'word' &&
+    /^(?:maybe|perhaps|for|at|with|want|like|prefer|say|around|about|take|both|all)$/.test(before.text);
+  const isAlone = isPlease && (isStop(before) || before?.t === 'sign');
+  return isLast && (isFor || isAlone) && !items.some((one) => isAmountOf(one, quantity) && one.from !== from);
+}
+
+/** Another share that may be one of everything. */
+const isAmountOf = (one: Item, { dim }: Quantity): one is Amount =>
+  one.kind === 'amount' && one.quantity.dim === dim && one.quantity.value <= mostSuperfat;
 
 /** Of a lye that is asked for: "lye in ounces for 6 % please". */
 function isAskedOfLye(
@@ -55,6 +73,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
   };
   const agrees = ({ value }: Quantity): boolean =>
     isSumIn(rows, (sum) => Math.abs(sum - value) <= Math.max(0.011 * sum, 0.6));
+  const isWeighed = rows.some(({ named, amount }) => amount && /^(?:alkali|stock)$/.test(named.meaning.kind));
   for (const k of bound.best.orphans) {
     const item = items[k];
     if (item?.kind !== 'amount') continue;
@@ -63,7 +82,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     const next = tokens[item.to];
     const counted = next?.t === 'word' && next.sort === 'everyday';
     const doubted = isDoubted(tokens, item.from);
-    const asked = isAskedOfLye(assembly, item);
+    const asked = isAskedOfLye(assembly, item) || (!isWeighed && isWished(assembly, item) && assembly.asksForAlkali());
     if (quantity.dim === 'percent' && roles.superfat === null && (asked || speaksOf(assembly, 'superfat', k))) {
       roles.superfat = quantity.negative ? -quantity.value : quantity.value;
       assembly.assume('left-out', `I took ${quantity.text} as the superfat.`);

@@ -128,10 +128,10 @@ const otherTime =
 /** "Maybe I should add castor next time": what is not in the pot yet; `surely`: not where it is only asked about. */
 export function isForLater(tokens: readonly Token[], { from, to }: Item, surely = false): boolean {
   let [begin, end] = [from, to];
-  for (; begin > 0 && from - begin < 14 && !endsSentence(tokens[begin - 1]); begin--)
+  const ends = (at: number): boolean => endsSentence(tokens[at]) || isColon(tokens[at]);
+  for (; begin > 0 && from - begin < 14 && !ends(begin - 1); begin--)
     if (tokens[begin - 1]?.t === 'quantity') return false;
-  for (; end < tokens.length && end - to < 14 && !endsSentence(tokens[end]); end++)
-    if (tokens[end]?.t === 'quantity') return false;
+  for (; end < tokens.length && end - to < 14 && !ends(end); end++) if (tokens[end]?.t === 'quantity') return false;
   if (isAny(tokens, from, to, isFigure)) return false;
   return (surely ? otherTime : later).test(
     tokens
@@ -142,6 +142,7 @@ export function isForLater(tokens: readonly Token[], { from, to }: Item, surely 
   );
 }
 
+const isColon = (token: Token | undefined): boolean => token?.t === 'sign' && token.text === ':';
 const isFigure = (token: Token): boolean => token.t === 'quantity';
 
 /** A line's end, a full stop or the like, also that of a figure ("280 g."). */

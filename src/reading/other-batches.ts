@@ -87,7 +87,7 @@ const isLiquid = ({ key }: Said): boolean => /^(?:water|liquid|ice)/.test(key);
 
 /** What goes into a pot; a superfat or a purity may be of all batches. */
 const isStuff = ({ key }: Said): boolean =>
-  /^(?:share of )?(?:fat|alkali|stock|water|liquid|ice|acid|additive|scent)\b/.test(key);
+  /^(?:share of (?!alkali|stock))?(?:fat|alkali|stock|water|liquid|ice|acid|additive|scent)\b/.test(key);
 
 /** Shares of fats that make a whole. */
 function isAllShares(list: readonly Said[]): boolean {

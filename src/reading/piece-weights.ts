@@ -1,5 +1,5 @@
 /** The weight of one bar or piece of soap: "12 bars at 100 g", "one piece is then about 110 g". */
-import { isAny, isEach, isIngredient, isMark, isRole, isWeight, isWord, light, wordAt } from './token-is.ts';
+import { isAny, isEach, isIngredient, isMark, isRole, isWeight, isWord, light, spoken, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 
 const isCount = (token: Token): boolean => token.t === 'quantity' && token.quantity.dim === 'bare';
@@ -17,6 +17,10 @@ export function barsBefore(tokens: readonly Token[], k: number): number {
   return -1;
 }
 
+/** "Each crumbles when I cut: palm 350 g": a weight right behind the name of what goes in is that of it. */
+const isStuff = (token: Token | undefined): boolean =>
+  token?.t === 'name' && /^(?:fat|alkali|water|liquid)$/.test(token.meaning.kind);
+
 /** "12 bars at 100 g", "bars of 4 oz each". */
 export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, bars: number): boolean {
   // "for today's bars I weighed 290 g of it"
@@ -24,6 +28,7 @@ export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, 
   return (
     token.quantity.dim === 'mass' &&
     !isOfIt &&
+    !isStuff(tokens[k - 1]) &&
     (token.quantity.each ||
       tokens.slice(bars, k).some(isEach) ||
       tokens
@@ -91,7 +96,39 @@ export const isCutAt = (tokens: readonly Token[], k: number, { quantity: { dim }
   [k - 2, k - 3, k - 4].some((at) => /^(cut|cutting|cuts|slice|sliced)$/.test(wordAt(tokens, at))) &&
   !isIngredient(tokens[k + 1]);
 
-const pieces = /^(piece|slice|puck|cake|tablet|square|heart|brick|one)$/;
+const pieces = /^(piece|slice|puck|cake|tablet|square|heart|brick|disc|disk|round|one)$/;
+
+const weights: ReadonlySet<string> = new Set(['weight', 'weights', 'weighs', 'weighed']);
+const stages =
+  /^(?:disc|disk|piece|slice|puck|cake|tablet|square|heart|brick|round|cutting|unmou?lding|cut|poured|wet|dry|now|today)$/;
+
+/** "Weight per disc: 92 g", "weight at cutting 1471 g", "weight poured 1486 g": of the soap, where no ingredient is named. */
+export function isSoapWeight(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!isWeight(token) || isIngredient(tokens[k + 1]) || isWord(tokens[k + 1], 'of')) return false;
+  let at = k - 1;
+  while (k - at <= 3 && (isMark(tokens[at], ':=') || light(tokens[at]) || wordAt(tokens, at) === 'is')) at--;
+  const stage = spoken(tokens[at]);
+  if (!stages.test(stage) && !isRole(tokens[at], 'bars')) return false;
+  at--;
+  while (k - at <= 6 && (isEach(tokens[at]) || light(tokens[at]) || /^(?:when|per|one)$/.test(spoken(tokens[at]))))
+    at--;
+  return weights.has(spoken(tokens[at])) && !isIngredient(tokens[at - 1]);
+}
+
+/** "Week 3: 1,221 g", "day 14 = 98 g": a row of a log, where nothing but the time is named. */
+export function isLogged(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const next = tokens[k + 1];
+  if (!isWeight(token) || !(next === undefined || next.t === 'line' || isMark(next, ',;.'))) return false;
+  let at = k - 1;
+  if (isMark(tokens[at], ':=-')) at--;
+  const number = tokens[at];
+  const isDated = number?.t === 'aside' || number?.t === 'quantity';
+  const from = isDated ? at - (/^(?:day|week|month)s?$/.test(spoken(tokens[at - 1])) ? 1 : 0) : at;
+  const before = tokens[from - 1];
+  if (before !== undefined && before.t !== 'line') return false;
+  if (isDated && from < at) return true;
+  return number?.t === 'quantity' && number.quantity.dim === 'time';
+}
 
 /** "One piece is then about 110 g". */
 export function isOnePiece(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {

@@ -108,6 +108,33 @@ export const isApart = (tokens: readonly Token[], k: number, token: Figure): boo
   (isWord(tokens[k + 1], 'apart') ||
     (isWord(tokens[k - 1], 'by') && /^(off|out|differs?)$/.test(wordAt(tokens, k - 2))));
 
+/** Weights with nothing but commas between them, at the least. */
+const leastRun = 3;
+
+/**
+ * "1 lb olive, 8 oz coconut, 4.5 oz lye … I've written 454 g, 227 g, 128 g": a row of weights without names that says
+ * those before it once more, in their order. Returns how many; 0 where one of them differs.
+ */
+export function saidInARow(tokens: readonly Token[], k: number): number {
+  const isNext = (at: number): boolean => isMark(tokens[at], ',/+') || wordAt(tokens, at) === 'and';
+  if (isNext(k - 1) || isIngredient(tokens[k - 1])) return 0;
+  const run: number[] = [];
+  let at = k;
+  for (let one = tokens[at]; isWeight(one); one = tokens[at]) {
+    run.push(one.quantity.value);
+    at++;
+    while (isNext(at)) at++;
+  }
+  if (run.length < leastRun || isIngredient(tokens[at])) return 0;
+  const before = tokens.slice(0, k).filter(isWeight);
+  const said = before.slice(before.length - run.length);
+  const isSame = said.length === run.length && said.every((one, n) => isNear(one.quantity.value, run[n] ?? 0));
+  return isSame ? run.length : 0;
+}
+
+/** As near as people round ounces to grams. */
+const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= Math.max(0.6, 0.006 * a);
+
 /** "Out came 2 kg", "it came out at 1850 g": soap, where no ingredient follows. */
 export function isOutcome(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {
   if (dim !== 'mass' || isIngredient(tokens[k + 1]) || isIngredient(tokens[k + 2])) return false;

@@ -2,7 +2,17 @@
 import { boughtOf, costOf, isOwnWeight, isPaid, isPoundsPaid, priced, reach } from './bought.ts';
 import { packed } from './columns.ts';
 import { conversionOf } from './conversions.ts';
-import { isCounted, isEggs, isMeltPoint, isOfPages, isOften, isPageCount, isPortion, isYear } from './counts.ts';
+import {
+  isCounted,
+  isEggs,
+  isHour,
+  isMeltPoint,
+  isOfPages,
+  isOften,
+  isPageCount,
+  isPortion,
+  isYear,
+} from './counts.ts';
 import { cue } from './cue-words.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
 import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
@@ -11,9 +21,11 @@ import {
   barsNear,
   isBarWeight,
   isCutAt,
+  isLogged,
   isNet,
   isOnePiece,
   isPieceWeight,
+  isSoapWeight,
   weightsBehind,
 } from './piece-weights.ts';
 import {
@@ -25,6 +37,7 @@ import {
   isShareAgain,
   isShareChanged,
   isStatedSum,
+  saidInARow,
 } from './said-again.ts';
 import { signal } from './signal-words.ts';
 import { givesAround, givesNear, type Signals, saysAround } from './signals.ts';
@@ -35,6 +48,7 @@ import {
   isHoleSize,
   isHollow,
   isLoaf,
+  isMouldFor,
   isPack,
   isScale,
   isScaleStep,
@@ -87,6 +101,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (isOfPages(tokens, k) || isOften(tokens, k, token)) aside(k, 'a count');
       if (told && parted && isPortion(tokens, k, token)) aside(k, 'a count');
       if (isEggs(tokens, k, token)) aside(k, 'a count');
+      if (isHour(tokens, k)) aside(k, 'a time of day');
       if (told && isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');
       if (isMeltPoint(tokens, k, token)) {
         out ??= [...tokens];
@@ -119,9 +134,10 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       }
       if (told && (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token) || isCutAt(tokens, k, token)))
         aside(k, 'the weight of one bar');
+      if (isSoapWeight(tokens, k, token) || isLogged(tokens, k, token)) aside(k, 'what came out of the mould');
       if (isNet(tokens, k, token)) aside(k, 'the weight of one bar');
       if (vessels && (isHoleSize(tokens, k, token) || isLoaf(tokens, k, token))) aside(k, packed);
-      if (isHollow(tokens, k, token)) aside(k, packed);
+      if (isHollow(tokens, k, token) || isMouldFor(tokens, k)) aside(k, packed);
       const bars = pieces ? barsBefore(tokens, k) : -1;
       if (bars > settled && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
@@ -137,6 +153,12 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if ((told || isMark(tokens[k - 1], ',')) && isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');
       if (!told && (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token))) aside(k, 'a total that agrees');
       if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
+      const again = isMark(tokens[k + 1], ',/+') ? saidInARow(tokens, k) : 0;
+      for (let at = k, left = again; left > 0; at++) {
+        if (!isWeight(tokens[at])) continue;
+        aside(at, 'the same in another unit');
+        left--;
+      }
       if (isIceOf(tokens, k, token)) aside(k, 'a part of what was said');
       const same = conversionOf(tokens, k, token);
       if (same !== null) for (const one of [k, same]) aside(one, 'what a unit is in another');

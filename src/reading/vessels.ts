@@ -1,5 +1,17 @@
 /** What a pack, a vessel, a mould or a scale takes, which is no amount: "the 3 L tin", "the pot holds 3.5 litres". */
-import { isAny, isEach, isIngredient, isMark, isMeasured, isPot, isRole, isWord, wordAt } from './token-is.ts';
+import {
+  endsDotted,
+  isAny,
+  isEach,
+  isIngredient,
+  isMark,
+  isMeasured,
+  isPot,
+  isRole,
+  isStop,
+  isWord,
+  wordAt,
+} from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 
 /** "the 3 L tin", "a 5 kg bucket": a pack, unless it is "a 500 g tub of". */
@@ -69,6 +81,9 @@ export function isHeld(tokens: readonly Token[], k: number, token: Figure): bool
 export function isVessel(tokens: readonly Token[], k: number, { quantity: { dim, text } }: Figure): boolean {
   const [before, next] = [tokens[k - 1], tokens[k + 1]];
   if (dim !== 'volume' || !/^(?:a|an|one)\s/i.test(text) || before?.t !== 'word') return false;
+  // "a very long post, get a cup. We had …"
+  const isEnd = endsDotted(tokens[k]) || isStop(next);
+  if (isEnd && /^(?:get|grab|bring|fetch)$/.test(before.text) && !isAny(tokens, k - 6, k, isIngredient)) return true;
   if (!/^(from|in|into|off|under|by|with)$/.test(before.text)) return false;
   return next?.t !== 'name' && !(next?.t === 'word' && /^(of|for|in|each)$/.test(next.text));
 }
@@ -90,6 +105,13 @@ export const isHollow = (tokens: readonly Token[], k: number, { quantity }: Figu
   isMark(tokens[isEach(tokens[k + 1]) ? k + 2 : k + 1], ')') &&
   tokens[k - 2]?.t === 'word' &&
   !isAny(tokens, k - 6, k - 1, isIngredient);
+
+/** "I've a mould for 1.5 kg": what it takes, where nothing is named behind it. */
+export const isMouldFor = (tokens: readonly Token[], k: number): boolean =>
+  isWord(tokens[k - 1], 'for') &&
+  isRole(tokens[k - 2], 'mould') &&
+  !isIngredient(tokens[k + 1]) &&
+  !isWord(tokens[k + 1], 'of');
 
 /** "One loaf (just under 1000 g)": what it weighs, or holds. */
 export function isLoaf(tokens: readonly Token[], k: number, token: Figure): boolean {

@@ -52,6 +52,21 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ['lard 500 g, NaOH 66 g. A 3 quart Tefal saucepan, 1 L Duran flask, like wolves', { lard: 500, naoh: 66 }],
   ['I spilt milk. All of the water is crushed ice, 150 g of it. lard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
   ['"Tallow, beef",500,g\n"Butter, cocoa",100,g\nNaOH,80,g', { 'tallow-beef': 500, 'cocoa-butter': 100, naoh: 80 }],
+  // what the soap weighs later, in a log and beside it
+  ['lard 500 g, NaOH 66 g\nweek 1: 710 g\nweek 2: 690 g\nIs the lye right?', { lard: 500, naoh: 66 }],
+  ['lard 500 g\nNaOH 66 g\nweight per disc: 92 g', { lard: 500, naoh: 66 }],
+  ['lard 500 g, NaOH 66 g. Weight poured 715 g, weight at cutting 701 g.', { lard: 500, naoh: 66 }],
+  // bars and "each" before a list are nothing of its first row
+  ['The bar crumbles and each end breaks when I cut it: lard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
+  ["lard 500 g, NaOH 66 g, a mould for 1.5 kg. I've vinegar on hand", { lard: 500, naoh: 66 }],
+  ["lard 500 g, NaOH 66 g. It's 2 a.m. and the baby's up", { lard: 500, naoh: 66 }],
+  ['Hello, a long post, get a cup. lard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
+  ['I was thinking of adding cocoa butter but left it alone: lard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
+  ['lard 500 g, natrium hydroxide 66 g', { lard: 500, naoh: 66 }],
+  [
+    "The book says 1 lb lard, 8 oz coconut, 3.5 oz lye. I've written 454 g, 227 g, 99 g. Is the lye right?",
+    { lard: 16 * 28.349523125, 'coconut-oil': 8 * 28.349523125, naoh: 3.5 * 28.349523125 },
+  ],
   ['lard 500 g, NaOH 66 g. Timetable: 7.00 melt, 7.15 lye in, 7.25 trace', { lard: 500, naoh: 66 }],
   [
     'lard 500 g\ncitric acid 10 g\nlye 72 g\n\nI put the lye up by about 6 g because of the acid. Correct?',
@@ -427,3 +442,26 @@ test.each(['Water 260 g, poured into the mould at 45 C.', 'I put in 260 g water 
     expect(fates.find(({ text }) => text === '260')?.why).toBe('water');
   },
 );
+
+test.each([
+  ["sunflower 400 g, palm 300 g. What lye should I be using? I'd prefer a mild soap, maybe 7%.", 0.07],
+  ["lard 500 g. Can you tell me how much lye I have to use? I'd go for 8%.", 0.08],
+  ['lard 500 g, olive 100 g. How much lye? 6% please', 0.06],
+])('a share alone where alkali is asked for is the superfat: %s', (text, superfat) => {
+  const reading = readRecipe(reader, text);
+  expect(reading.doubts).toEqual([]);
+  expect(reading.superfat).toBeCloseTo(superfat, 9);
+});
+
+test('a purity told beside "first time" is that of the alkali', () => {
+  const { alkali } = readRecipe(
+    reader,
+    'lard 500 g, KOH 104 g, water 300 g. First time with KOH, 90% purity. Is it right?',
+  );
+  expect(alkali[0]?.purity?.nominal).toBeCloseTo(0.9, 9);
+});
+
+test('one fat in two lists is no sum', () => {
+  const two = 'How much lye for two soaps?\nA) 500 g olive, 200 g coconut\nB) 600 g lard, 150 g coconut';
+  expect(readRecipe(reader, two).doubts.map(({ id }) => id)).toContain('two-amounts');
+});
