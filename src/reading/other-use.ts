@@ -5,7 +5,7 @@
 import { cue, uses, vinegars } from './cue-words.ts';
 import { inStore } from './in-store.ts';
 import { type Signals, saysAround } from './signals.ts';
-import { isEach, isIngredient, isMeasured, isRole, type Span, sentenceAt, spoken } from './token-is.ts';
+import { isEach, isIngredient, isMark, isMeasured, isRole, type Span, sentenceAt, spoken } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 import { weighedElsewhere, weighedFats } from './weighed.ts';
 
@@ -94,8 +94,11 @@ function otherUseOf(
   if (own.length !== 1 || words.filter((one) => one.t === 'quantity').length > 1) return null;
   if (has(drinking) && !has(putting) && isNamed(tokens[own[0] ?? 0], drinks)) return { reason: drunk, names: own };
   const behind = words.findIndex((one) => spoken(one) === 'for');
-  if (behind >= 0 && words.slice(behind + 1, behind + 5).some((one) => purposes.has(spoken(one))) && !has(putting))
-    return { reason: otherUse, names: own };
+  const isFor = behind >= 0 && words.slice(behind + 1, behind + 5).some((one) => purposes.has(spoken(one)));
+  // "rapeseed oil (the one for cooking) 3 kg": of which kind it is
+  const isKind =
+    from + behind < k && words.slice(0, behind).some((one) => isMark(one, '(')) && isMark(tokens[k - 1], ')');
+  if (isFor && !isKind && !has(putting)) return { reason: otherUse, names: own };
   if (dim === 'bare') return null;
   const at = own[0] ?? 0;
   const isCalled = called.has(spoken(tokens[at + 1])) && at < k;

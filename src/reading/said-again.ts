@@ -21,11 +21,16 @@ const verbs: ReadonlySet<string> = new Set(['is', 'are', 'was', 'were', 'if', 'w
 
 const asks = (token: Token | undefined): boolean => token?.t === 'word' && verbs.has(token.text);
 
+/** "Is that lye right for 6 lbs?": a question that ends with what the post gave before. */
+const isFor = (tokens: readonly Token[], k: number): boolean =>
+  isWeight(tokens[k]) && wordAt(tokens, k - 1) === 'for' && isMark(tokens[k + 1], '?');
+
 /** "is the 6.35 oz still right": an amount that the post gave before, spoken of again. */
 export function isReference(tokens: readonly Token[], k: number, token: Figure): boolean {
   const verb = tokens[k - 2];
   const before = tokens[k - 1];
   const after = tokens[k + 1];
+  if (isFor(tokens, k)) return (firstSaid(tokens).get(weightKey(token)) ?? k) < k;
   if (!isWeight(token) || before?.t !== 'word' || after?.t !== 'word' || after.text === 'of') return false;
   const isThe = pointers.has(before.text) && asks(verb);
   const isBare = asks(before) && !isIngredient(verb);
