@@ -1,4242 +1,4257 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-5
- ab:-13
- aber:4
- abgekriegt:7
- abgewischt:13
- about:1
- above:5
- abt:-10
- abuela:-9
- accident:7
- accidental:13
- account:-6
- aceit:-3
- aceite:2
- acid:4
- acros:-4
- activat:-4
- actual:-5
- add:-11
- added:-4
- admit:-1
+export const weights = ` a:-1
+ ab:-11
+ aber:3
+ abgekriegt:9
+ abgewischt:6
+ able:-4
+ about:7
+ above:9
+ abroad:-3
+ abt:-9
+ abuela:-8
+ accident:10
+ accidental:11
+ accord:-6
+ account:-3
+ aceite:-3
+ acid:-1
+ acros:-3
+ activat:-3
+ actual:-7
+ add:-9
+ added:-6
+ additiv:-3
+ admit:-3
  adult:-5
- advance:-4
- advice:-7
- afraid:-10
- after:6
+ advance:-5
+ advice:-13
+ afraid:-9
+ after:12
  afterward:-11
- again:-15
- against:-6
- age:-7
- ages:-7
- ago:9
- agre:-4
- agree:-12
- agua:-2
- ahead:-5
+ again:-12
+ against:-5
+ age:-8
+ ages:-10
+ ago:12
+ agre:-3
+ agree:-5
+ agua:-3
+ ahead:-8
  ahora:9
- ai:12
- aid:9
- air:-12
- al:7
- alarm:-7
- alcohol:1
- alkali:-9
- alkanet:-9
+ ai:14
+ aid:7
+ aimed:-3
+ air:-9
+ al:3
+ alarm:-4
+ alcohol:6
+ alike:-6
+ alkali:-18
+ alkanet:-8
  all:-3
- allergic:-9
- alles:-11
- allotment:-1
- allow:-8
- almond:-4
+ allergic:-6
+ alles:-3
+ allotment:-7
+ allow:-7
+ almond:-6
  almost:-9
- aloe:-11
- alone:-2
- along:11
- already:-6
- alright:-14
- also:4
+ aloe:-10
+ alone:-3
+ along:4
+ already:-1
+ alright:-11
+ also:-2
  alter:-5
- although:-6
- altogether:-12
- alu:-11
- aluminium:-17
+ altogether:-7
+ alu:-13
+ aluminium:-15
  alway:-2
- am:3
- amber:-9
- american:-4
- among:4
- amount:-15
- ampolla:6
- an:-10
- animal:-3
- ankle:14
- anos:-6
- another:-10
+ am:1
+ amber:-6
+ american:-5
+ among:5
+ amount:-8
+ ampolla:11
+ an:-6
+ and:3
+ animal:-9
+ ankle:23
+ anos:-8
+ another:-5
+ anruhren:3
  ans:-1
- answer:-12
- antes:-10
- any:-3
+ answer:-17
+ antes:-8
+ any:-16
+ anybody:1
  anyhow:-3
- anymore:-5
- anyone:-11
- anyth:-9
- anyway:-5
- anywhere:-12
+ anymore:-4
+ anyone:-6
+ anyth:4
+ anyway:-1
+ anywhere:-10
  apart:-4
- app:-10
- appl:-5
- applesauce:-9
- appointment:-3
+ app:-8
+ appl:-9
+ apple:-4
+ applesauce:-4
  apprentice:-3
- apres:-2
- apricot:-5
- april:-3
- apron:-17
- arde:12
- are:2
- arent:-3
- argan:-10
- arithmetic:-4
- arm:-9
- armpit:-1
- arms:-7
- around:8
+ apres:-1
+ apricot:-6
+ april:-4
+ apron:-14
+ arde:8
+ are:4
+ arent:-5
+ argan:-9
+ arithmetic:-6
+ arm:-8
+ armpit:-5
+ arms:-10
+ around:10
  arriv:-3
- as:-14
- ash:-5
- ashes:-7
- aside:-3
- ask:-5
- asked:-11
+ as:-5
+ ash:-1
+ ashes:-10
+ aside:-2
+ asked:-16
  asks:4
- asleep:2
- at:-11
- ate:-3
+ asleep:-4
+ assistant:-3
+ at:-3
  attic:-6
- atznatron:12
- au:-1
- auf:-9
- auge:10
- augen:-7
- august:-9
- aunt:-8
- aus:-2
- autumn:-5
- aux:-6
- avale:6
- avant:-4
- avec:7
- avocado:-11
- avoid:-18
- awake:1
- away:1
- awful:7
- b:-9
- babassu:-3
- baby:-2
- babys:1
- background:-7
- backside:13
- backward:-9
- bad:3
- badly:1
- bag:-1
+ atznatron:13
+ au:-3
+ auf:-13
+ auge:7
+ augen:-9
+ august:-5
+ aunt:-11
+ aus:2
+ autumn:-9
+ aux:-5
+ avale:3
+ avant:7
+ avec:5
+ avocado:-10
+ avoid:-11
+ awake:-7
+ away:3
+ awful:14
+ b:-11
+ babassu:-8
+ baby:-1
+ babys:4
+ back:-5
+ background:-8
+ backside:3
+ backward:-6
+ bad:1
+ badly:4
+ bag:-2
  bags:-11
  bain:-3
- bak:-1
- balanc:4
+ bak:-6
+ balanc:3
  balance:-5
- balcony:-11
- bald:-2
- ball:1
- balls:4
- balm:-18
- band:-5
- bang:11
- bar:-6
- bare:8
- barefoot:12
- bark:8
- barn:-3
- bars:-5
- base:-6
- basic:-3
+ balcony:-9
+ bald:-3
+ ball:4
+ balls:15
+ balm:-16
+ band:-3
+ bang:10
+ bar:-10
+ bare:5
+ barefoot:6
+ bark:9
+ barn:-1
+ bars:-8
+ base:-5
  basket:-4
- batch:-8
- bath:-10
- bathroom:8
- batter:-7
- battery:-10
- bay:-3
- bazaar:-4
- bc:5
- be:1
- bead:2
- beads:4
- beagle:8
- beak:6
- beaker:2
- bear:-6
- beard:-10
- beat:-3
- beautiful:-4
- bebe:12
- became:3
- becom:-3
- become:-6
- bed:-6
- bedtime:5
- beef:-1
- been:14
- beer:-10
- bees:-10
- beeswax:-12
- before:-4
- beforehand:-7
- began:12
- begin:-2
- beginn:5
- beginner:-10
+ batch:-4
+ bath:-6
+ bathroom:6
+ batter:-6
+ battery:-4
+ bay:-6
+ be:-1
+ bead:11
+ beads:7
+ beagle:7
+ beak:4
+ beaker:1
+ bear:-5
+ beard:-4
+ beautiful:-7
+ bebe:13
+ became:5
+ because:-1
+ become:-3
+ bed:-8
+ bedroom:-4
+ bedtime:-5
+ beef:4
+ been:17
+ beer:-5
+ bees:-8
+ beeswax:-17
+ before:-8
+ beforehand:-5
+ began:4
+ begin:-9
+ beginn:7
+ beginner:-15
  begun:-7
- behav:-2
- behind:4
- bei:-6
- beige:-6
- beim:-2
- being:3
- bekommen:6
- believ:3
- believe:-12
- belly:13
+ behind:-1
+ bei:-4
+ beige:-7
+ beim:-1
+ being:-4
+ bekommen:11
+ believ:12
+ believe:-5
+ belly:9
  belong:-4
- below:-11
- ben:7
- bench:4
- bend:-3
- bent:8
- bergamot:-3
- besid:-2
- beside:-1
- best:-4
- bet:-4
- better:-11
- between:5
- bevel:-9
- bien:13
- big:-1
- bigger:-5
+ below:3
+ ben:8
+ bench:-4
+ bend:-5
+ bent:9
+ bergamot:-7
+ beside:-5
+ best:-2
+ bet:-7
+ better:-1
+ between:2
+ bevel:-8
+ bien:10
+ big:-3
+ bigger:-3
  bill:3
- bin:-2
- bins:-5
- birch:-12
- birthday:-13
- bis:-5
- biscuit:1
- bit:-1
- bite:1
- bites:8
- bits:4
- bitten:3
+ bin:-4
+ bins:-3
+ birch:-13
+ birds:-2
+ birthday:-11
+ bis:-6
+ biscuit:3
+ bit:1
+ bite:-3
+ bites:-2
+ bits:3
+ bitten:4
  black:-19
  blame:-4
- blanc:9
+ blanc:13
  blanca:-5
- blanco:-6
- blanket:-14
- bleach:3
- bleed:4
- blend:-3
- blender:-12
- bless:-4
- blew:-1
- blind:9
+ blanco:-2
+ blanket:-19
+ bleach:-3
+ bleed:1
+ blend:-7
+ bless:-8
+ blew:8
+ blind:5
  blink:7
- blister:12
- blob:1
- block:-10
- blog:-4
- blood:10
- bloodshot:-1
+ blister:9
+ blob:3
+ block:-8
+ blog:-13
+ blood:11
+ bloodshot:-5
  blouse:7
- blue:-1
- blurry:7
- board:1
- boiler:-10
- boils:10
+ blue:-3
+ blurry:6
+ board:-5
+ boat:-3
+ boil:4
+ boiler:-12
+ boils:3
  bol:-4
- bone:8
- book:-9
- booklet:-3
- books:-4
- boot:2
- boots:-13
- bor:4
- borax:-8
- bord:-4
- bored:2
- born:-5
+ bone:10
+ bonjour:3
+ book:-10
+ booklet:-6
+ books:-5
+ boot:3
+ boots:-8
+ borax:-5
+ bord:-3
+ bored:9
+ born:-3
  borrow:-8
- boss:6
- both:4
- bother:1
- bottl:-7
+ boss:5
+ bother:5
+ bottl:-6
  bottle:2
- bottom:-15
- bouche:14
- bought:-3
- bounc:4
- bowl:13
- bowls:3
- box:-4
- boxes:-7
- boy:10
- boyfriend:1
- boys:-9
- bra:8
- bran:-12
- brand:-4
- bras:13
- brave:-7
- brazo:9
- bread:-5
- break:4
- breakfast:-3
- breastbone:13
- breath:12
- breathe:11
- brick:-10
- bride:-5
- bright:-1
- brine:3
- brittle:-6
- broke:-4
- broken:3
- broom:7
- brother:-6
- brought:-7
- brown:10
- brule:-8
- brulure:17
- brush:-6
- bu:4
- bubb:-7
- bubble:3
- bucket:2
- budget:-5
+ bottom:-16
+ bouche:7
+ bought:-6
+ bounc:10
+ bowl:14
+ bowls:6
+ boxes:-11
+ boy:13
+ boyfriend:3
+ boys:-3
+ bra:4
+ bran:-9
+ brand:-3
+ bras:9
+ brave:-4
+ brazo:6
+ bread:7
+ break:6
+ breakfast:7
+ breastbone:11
+ breath:11
+ breathe:12
+ brick:-12
+ bride:-3
+ bright:2
+ brim:-2
+ bring:1
+ brittle:-3
+ broke:-3
+ broken:-3
+ broom:8
+ brother:-4
+ brought:2
+ brown:13
+ brule:-10
+ brulure:13
+ brush:-2
+ bu:5
+ bubb:-9
+ bubbl:4
+ bubble:10
+ bucket:8
+ budget:-2
  build:-5
  built:-7
- bumps:3
- burbuja:-6
- burn:6
- burnin:10
- burns:5
- burnt:-8
- burp:17
- burst:9
- bus:-5
- but:-8
- butcher:-4
- butt:4
- butter:-8
- buttermilk:-2
- button:-11
- buy:-14
- by:-3
- c:-14
+ bumps:7
+ burbuja:-3
+ burn:7
+ burnin:4
+ burns:4
+ burnt:-7
+ burp:3
+ burst:2
+ bus:-7
+ but:-4
+ butcher:-5
+ butt:3
+ butter:-4
+ button:-7
+ buy:-17
+ by:-6
+ c:-26
  ca:-2
- cabbage:-6
- cage:6
- cake:-2
- cakes:-5
- calculat:-6
+ cabbage:-10
+ cacao:-3
+ cage:5
+ cakes:-3
+ calculat:-4
  calculation:-3
- calculator:-16
- calendar:-3
- calendula:-10
- caliente:17
- call:-4
- calls:-3
- calm:-1
- came:-8
- camellia:-2
- camera:-2
- camp:-7
- can:-11
+ calculator:-11
+ calendar:-10
+ calendula:-13
+ caliente:8
+ call:2
+ calls:5
+ calm:4
+ came:-9
+ camp:-10
+ can:-9
  candl:4
  candle:-10
- canister:-6
- canola:-7
+ canister:-3
+ cannot:-4
+ canola:-8
  cans:-4
- cant:12
- cap:4
- car:4
- cara:1
- caramel:-5
- card:-12
- cardboard:1
- care:-8
- careful:-17
- caretaker:-6
- carpet:-2
- carri:2
- carrot:-12
- carry:-4
- carton:3
- case:-4
- caster:-8
- castile:-10
- castor:-22
- catch:-5
+ cant:10
+ cap:10
+ car:-3
+ cara:-3
+ caramel:-8
+ card:-20
+ cardboard:3
+ care:-6
+ careful:-18
+ caretaker:-9
+ carpet:-6
+ carri:-1
+ carrot:-8
+ carry:-2
+ carton:6
+ cases:-3
+ caster:-3
+ castile:-7
+ castor:-16
+ cat:-3
+ catch:-6
  cats:-6
  cattle:-1
- caught:-8
+ caught:-2
  cauldron:-7
- cause:10
- caustic:12
- caustica:16
- caustique:6
- caviti:-12
- ce:4
+ cause:8
+ caustic:14
+ caustica:17
+ caustique:9
+ caviti:-6
+ cayo:1
+ ce:3
  cedar:5
- ceil:6
- cellar:-7
- centre:-13
- cents:-3
- chair:-7
- chalk:-8
- chang:-3
- change:1
- chap:-5
+ ceil:4
+ cellar:-14
+ centre:-7
+ certain:-3
+ chair:-5
+ chalk:-3
+ change:7
+ channel:-3
+ chap:-6
  charcoal:-11
  charg:-3
- chart:-4
- chat:6
- cheap:-8
- check:-11
- cheek:10
- cheese:10
- chemical:11
- chemist:-2
- chemistry:-11
- chest:20
- chew:3
- chicken:10
- chien:2
- child:3
- children:-9
- chimney:-3
- chin:6
- chip:-3
- chipp:-9
- chips:-8
- chocolat:-12
- chocolate:-7
- choir:-9
- chok:-9
+ chart:-3
+ chat:10
+ cheap:-12
+ check:-12
+ cheek:16
+ cheese:12
+ chemical:9
+ chemist:-8
+ chemistry:-9
+ chest:11
+ chew:2
+ chicken:7
+ chien:4
+ child:9
+ children:-6
+ chill:-8
+ chimney:-4
+ chin:2
+ chipp:-3
+ chips:-9
+ chocolat:-5
+ chocolate:-6
+ choir:-7
+ chok:-11
+ choose:7
  chose:-8
- christma:-9
- chunk:8
+ christma:-7
+ chunk:3
  church:-6
- cinnamon:4
- circle:-4
- citric:-8
- citronella:-5
- claim:-11
+ cinnamon:10
+ circle:3
+ citrate:-3
+ citric:-1
+ citronella:-7
+ claim:-10
  clarity:-3
- class:-1
- clay:-12
- clean:-6
- cleaner:1
- clear:-2
+ class:-11
+ clay:-13
+ clean:-10
+ cleaner:8
+ clear:1
  clever:3
- client:-10
- climb:-7
- cling:4
- clock:-10
- clockwork:-3
- clos:8
- close:2
- cloth:-5
+ client:-9
+ climb:-1
+ cling:7
+ clock:-8
+ clos:11
+ close:1
+ cloth:-6
  cloud:9
- cloudy:-15
- clove:3
- clump:-3
- clumpy:-9
- cm:-11
- co:-4
- coarse:-8
- coat:-6
- cocnut:-3
- coco:-20
- cocoa:-4
- cocoanut:-5
- coconut:-2
- coffee:-3
+ cloudy:-10
+ clove:7
+ club:1
+ clump:-5
+ clumpy:-7
+ cm:-20
+ co:-3
+ coarse:-6
+ coat:-7
+ cocnut:-4
+ coco:-17
+ cocoa:-1
+ cocoanut:-8
+ coffee:-2
+ coin:13
  coins:-2
- cold:-16
+ cold:-14
  collar:12
- collarbone:12
- colleague:10
- collect:2
- colloidal:-3
- color:-1
- colour:-7
- column:-13
- comb:13
- combien:-15
- combin:-3
- combine:-11
- come:2
- comes:-9
+ collarbone:10
+ colleague:-1
+ collect:4
+ colloidal:-2
+ color:-3
+ colour:-2
+ column:-10
+ com:3
+ comb:7
+ combien:-9
+ combin:-4
+ combine:-6
+ come:3
+ comes:-7
  comma:-2
- comme:-2
+ comme:1
  comment:-17
- como:5
- compare:-4
- complain:-5
- complaint:-3
- con:5
- conc:-3
+ como:-1
+ compare:-5
+ complain:-8
+ complaint:-2
+ con:7
  concentration:-12
- concrete:2
+ concrete:-8
  confession:-7
- confirm:-13
- contact:9
- container:-3
- content:3
- convert:-4
- cook:-4
- cooker:-2
- cookie:-2
- cooks:-3
- cool:-7
- cooler:-8
- cools:-4
- copi:-7
- copper:-4
- copy:-3
- corner:-6
- correct:-18
- cost:-8
- costs:-11
- cottage:-4
- cotton:-6
- cough:5
- could:9
- couldnt:-6
- coule:12
- couleur:9
- council:-3
- count:-13
- counter:-5
- coup:1
+ confirm:-11
+ contact:4
+ container:3
+ content:5
+ convert:-7
+ cook:1
+ cooker:-3
+ cookie:-1
+ cooks:-6
+ cool:-14
+ cooler:-10
+ cools:-8
+ copi:-10
+ copper:-3
+ copy:-6
+ corner:-5
+ correct:-15
+ cost:-7
+ costs:-7
+ cotton:-7
+ cough:6
+ could:10
+ couldnt:-14
+ coule:15
+ couleur:4
+ count:-14
+ counter:-2
+ coup:2
  couple:-9
- course:-7
- cousin:-7
- cover:3
- cow:-6
- cpop:-4
- crack:1
- crater:3
- crawl:4
- crayon:-10
+ course:-9
+ cousin:-4
+ cow:-8
+ cpop:-6
+ crack:-1
+ crater:9
+ crawl:-3
+ crayon:-7
  crazy:10
- cream:-7
- creamy:-3
- cried:-15
- crock:5
- crockpot:4
+ cream:-3
+ creamy:-6
+ cried:-9
+ crock:-3
+ crockpot:3
  cross:-3
- crudo:5
+ crudo:12
  crumb:2
- crumbl:4
- crush:-4
- crust:2
- cry:3
- cuanta:-18
- cube:7
- cubes:-2
- cucumber:-5
- cuff:9
+ crush:-3
+ crust:-3
+ cry:1
+ crystal:-7
+ cuanta:-13
+ cube:5
+ cubes:-4
+ cucumber:-1
+ cuff:3
  cup:1
- cupboard:-5
- cupcake:-6
- cupful:-11
- cups:-18
- cur:-16
- cure:-8
- cured:4
- cures:-7
- curiou:-5
- curl:9
+ cupboard:-4
+ cupful:-8
+ cups:-15
+ cur:-11
+ cure:-18
+ cured:3
+ cures:-9
+ curiou:-8
+ curl:8
  curry:-5
- custard:-5
- customer:2
- cuts:13
- cutt:-10
- cutter:-6
- d:-8
+ custard:-11
+ customer:-6
+ cuts:7
+ cutt:-11
+ cutter:-5
+ d:-15
  da:-6
- dabb:8
- dad:6
- dag:-13
- damit:-9
- damp:2
+ dabb:12
+ dad:5
+ dag:-14
+ damit:-8
+ damp:3
  dangerou:-11
- dans:6
- dare:-3
- dared:6
- darf:-6
- dark:-3
- darker:-4
- das:-4
- date:-9
- daughter:-6
- day:5
- daylight:4
- days:-8
- dead:-7
- deal:7
- dear:-8
- decant:6
- december:-4
- decent:-4
- decid:-7
- decimal:-5
- dedo:19
- deep:6
- deja:-7
- del:10
- dem:-1
- den:-2
- dense:-3
- dent:2
- dentist:-3
- dentro:3
- depui:11
+ dans:11
+ dare:-6
+ dared:3
+ darf:-7
+ dark:3
+ darker:-5
+ das:-2
+ date:-11
+ daughter:-4
+ day:-1
+ days:-5
+ dead:-9
+ deal:-3
+ dear:-4
+ decant:5
+ decent:-8
+ decid:-8
+ decimal:-9
+ dedo:13
+ deep:9
+ degre:-5
+ deja:-3
+ del:12
+ den:3
+ dense:-6
+ dent:4
+ dentist:-5
+ dentro:2
+ depui:15
  der:-4
- derramo:-11
- des:6
- desde:14
+ derramo:-9
+ des:2
+ desde:18
  despu:19
- dessu:2
- di:6
- diary:-3
- dias:4
- dice:10
- dictat:-7
- didnt:2
- die:2
- died:-6
- difference:-11
+ dessu:3
+ di:1
+ dias:5
+ dice:9
+ dictat:-10
+ did:-9
+ didnt:1
+ die:1
+ died:-13
+ difference:-12
  different:-5
- diffuser:14
- digit:-6
- dilut:-3
- dilute:-5
- dilution:-7
- dinosaur:-5
- dipp:8
+ diffuser:1
+ dilut:6
+ dilute:-8
+ dilution:2
+ dinner:-3
+ dinosaur:-4
+ dioxide:3
+ dipp:9
  dirty:-9
- disaster:-7
- discount:-12
- dish:-11
- dishwasher:-8
+ discount:-19
+ dish:-10
+ dishwasher:-13
  dispenser:-7
- display:-4
- dissolv:-12
- dissolve:-4
- distill:-14
- disturb:-7
- divid:-8
+ display:-3
+ dissolv:-7
+ dissolve:-9
+ distill:-10
+ disturb:-4
+ divid:-6
  divider:-5
- dizzy:17
- doctor:-1
- does:-7
- doesnt:-3
- dog:1
+ dizzy:22
+ doctor:8
+ does:-6
+ doesnt:-5
+ dog:-4
  dogs:-12
- doigt:4
- doing:-6
- done:-6
- dont:-3
- door:-2
- doors:-7
- doorway:-6
- dos:12
- dot:8
- dots:6
- doubl:-6
- double:-1
- doubt:-4
- dough:1
- doux:-10
- down:-1
- downstair:-6
- dozen:-4
- draft:-8
- drag:-4
- dragon:-7
- drain:-1
- drainpipe:-7
- drama:-4
+ doigt:-2
+ doing:-7
+ done:-3
+ dont:-5
+ door:-5
+ doors:-12
+ doorway:-4
+ dos:15
+ dot:4
+ dots:5
+ doubl:-4
+ double:-13
+ doubt:-10
+ dough:3
+ doux:-7
+ downstair:-3
+ dozen:-6
+ draft:-6
+ drag:-5
+ dragon:-13
+ drain:-4
+ drainpipe:-8
+ drama:-5
  drank:5
  drauf:2
- draught:-4
+ draught:-5
  draw:-3
- drawer:-5
+ drawer:-3
  draws:-3
- dream:1
- drei:11
- dress:-8
- drew:-6
- dribbl:-3
- dried:-3
+ dream:7
+ drei:9
+ dress:-4
+ drew:-10
+ dribbl:2
+ dried:-5
  dries:-4
- drill:-3
+ drill:-4
  drin:1
- drink:-3
- drip:4
- dripp:-1
- drips:7
- driv:3
+ drink:1
+ drip:7
+ dripp:2
+ drips:8
+ driv:-4
  drive:-3
  drool:6
- drop:6
- dropp:10
+ drop:7
+ dropp:2
  drops:-7
- drove:-3
- drum:-5
+ drove:-2
+ drum:-11
  drunk:5
- dry:-18
- du:-2
- dual:-3
- duck:-15
+ dry:-17
+ du:-1
+ duck:-7
  ducks:3
- due:-4
- duele:9
- duft:-6
- dug:16
- dump:-7
- dunk:7
- dur:-10
+ due:-7
+ duele:13
+ duft:-3
+ dug:10
+ dump:-4
+ dunk:8
+ dur:-7
  durch:2
  dust:7
- dusty:-11
- e:-3
- each:-9
- ear:11
- earlier:-5
- early:6
- ears:-10
- easier:-6
- easter:-4
- easy:-9
+ dusty:-7
+ dye:-8
+ e:1
+ each:-13
+ ear:5
+ earlier:-4
+ early:-6
+ ears:-9
+ easier:-3
+ easter:-7
+ easy:-7
  eat:7
- eaten:5
- eats:-8
- eau:3
- eczema:-15
- edge:5
- edges:5
- edit:6
- egg:-6
- eight:-1
- eighti:-5
- eighty:-2
+ eaten:7
+ eats:-14
+ eau:2
+ eczema:-14
+ edge:6
+ edit:10
+ egg:-7
+ eight:3
+ eighti:-6
+ eighty:-1
  ein:5
- eine:3
- einen:-11
- eingeatmet:13
- either:-9
- el:5
- elbow:-8
- eldest:3
- electric:-3
- eleven:7
- elle:-1
- else:1
- embarrass:1
- emergency:17
- empti:-7
- empty:2
- en:-3
+ eine:5
+ einen:-9
+ eingeatmet:14
+ either:-14
+ el:9
+ elbow:-1
+ eldest:4
+ eleven:4
+ elle:1
+ else:-12
+ embarrass:-3
+ emergency:16
+ empti:-5
+ empty:-11
+ emulsion:-1
+ en:-4
  enamel:-10
- encima:18
+ encima:13
  end:-12
- ended:-5
- ends:3
- enfant:-8
- enjoy:-3
- enough:-14
- entire:-5
- entry:-10
- envelope:-10
- eo:-1
- equal:-3
+ ended:4
+ ends:6
+ enfant:-6
+ engine:-4
+ enough:-22
+ entire:-4
+ entry:-9
+ envelope:-8
+ eo:-3
+ equal:-6
  er:-4
  error:3
- erst:19
- erupt:16
- es:-8
- essential:-13
- essentielle:-1
- essig:-3
- est:4
- esta:-7
- et:4
- ethanol:-3
- eucalyptu:3
- euro:-4
- even:-12
- evening:-7
- ever:-6
- every:-21
- everybody:-15
- everyday:-3
- everyone:-6
- everyth:-7
- everywhere:-6
- exact:-7
- except:-7
- exces:-9
- excuse:-3
- expect:3
- expert:-6
- explain:-11
- explod:6
+ erst:4
+ erupt:6
+ es:-9
+ essential:-5
+ essig:1
+ est:6
+ esta:-10
+ et:3
+ ethanol:-2
+ eucalyptu:4
+ eur:-3
+ euro:3
+ euros:-3
+ even:-5
+ evening:-9
+ ever:-8
+ every:-17
+ everybody:-14
+ everyone:-5
+ everyth:-9
+ everywhere:-8
+ exact:-14
+ except:-8
+ exces:-6
+ excuse:3
+ expect:-4
+ expert:-3
+ explain:-14
+ explod:9
  export:-6
- extra:-11
- extract:3
- eye:16
- eyeball:-16
- eyebrow:7
+ extra:-8
+ extract:-4
+ eye:17
+ eyeball:-10
+ eyebrow:6
  eyelid:8
- eyes:5
- eyewash:-8
- f:-8
- face:-5
- faceful:13
- fade:-8
- fail:-11
- failur:-5
- faint:-5
- fair:1
- faire:-1
- fait:18
- fall:-5
- false:-9
- fami:-11
- fan:-10
- fancy:-2
- far:1
- farm:-9
- fast:8
- faster:-8
- fat:-20
- father:-9
- fats:-8
- fault:-13
- faut:-16
- favourite:-9
- fear:-4
- february:-5
- fed:-8
+ eyes:2
+ eyewash:-9
+ f:-5
+ face:-6
+ faceful:9
+ fade:-5
+ fail:-13
+ failur:-6
+ faint:-1
+ faire:-2
+ fait:21
+ fall:-1
+ fallen:-2
+ false:-12
+ fami:-13
+ fan:-4
+ fancy:-6
+ far:-16
+ farm:-6
+ fast:1
+ faster:-11
+ fat:-21
+ father:-2
+ fats:-14
+ fault:-4
+ faut:-12
+ favour:-4
+ favourite:-4
+ fear:-10
+ february:-3
+ fed:-13
  fee:-3
- feed:1
- feel:9
- feels:4
- feet:-4
+ feed:2
+ feel:11
+ feels:2
+ feet:1
  fell:6
- felt:7
- fence:-1
- fetch:-4
- few:-9
- fifteen:-8
- fifth:-7
- fifty:-2
+ felt:3
+ fence:-4
+ few:-10
+ field:-3
+ fifteen:-5
+ fifth:-3
+ fifty:-1
+ fig:-3
  fight:-6
- figur:-6
- figure:-16
+ figur:-8
+ figure:-9
  file:-4
- fill:-1
- fille:10
- fills:-4
- film:-5
- fils:13
- filter:-11
- fin:-6
- final:-11
- find:-8
- finds:-8
- fine:-9
- finer:-4
- finger:10
- fingernail:8
- fingertip:10
- fire:3
+ fill:-4
+ fille:14
+ fills:-10
+ film:-6
+ fils:11
+ filter:-10
+ fin:-5
+ final:-9
+ find:-10
+ finds:-10
+ fine:-6
+ finer:-5
+ finger:12
+ fingernail:4
+ fingertip:9
+ finish:2
+ fire:6
  firm:-12
- first:-4
- fish:5
- fist:6
- fists:-2
- fit:2
- fits:-15
- five:-6
- fizz:9
- fl:-13
- flak:2
- flake:16
- flaky:-6
- flame:-12
- flannel:3
- flar:2
- flash:-6
- flat:-1
- flatmate:-1
- flea:-2
+ first:-2
+ fish:1
+ fists:-3
+ fit:-5
+ fits:-14
+ five:-4
+ fizz:4
+ fl:-11
+ flak:1
+ flake:7
+ flaky:-5
+ flame:-5
+ flannel:6
+ flar:4
+ flash:-7
+ flat:2
+ flatmate:-6
+ flea:-4
  fleck:5
- flew:5
- flick:22
- float:-7
- flood:-12
- floor:2
- floral:-1
- flour:-7
- flower:3
- flu:2
- fluid:-4
- flung:-2
- flush:9
- fly:9
- foam:5
+ flew:6
+ flick:18
+ float:-12
+ flood:-7
+ floor:5
+ floral:-3
+ flour:-8
+ flower:8
+ flu:-6
+ fluid:-6
+ flung:-1
+ fly:8
+ foam:4
  foamy:5
- fog:-8
- fogg:15
- foggy:15
+ fog:-12
+ fogg:7
+ foggy:18
  fold:3
- folks:-8
- follow:-4
- fond:-3
- food:-6
- fool:7
- foot:-5
+ folder:-3
+ folks:-4
+ follow:-7
+ fond:1
+ food:-9
+ fool:6
+ foot:-2
  football:-4
- for:-4
- force:6
- forearm:13
+ for:-5
+ force:4
+ forearm:15
  forehead:14
- forget:-4
- forgive:-6
- forgot:3
- forgotten:-14
- fork:-3
- form:-13
- formula:-3
- fortnight:-5
- forty:-8
- forum:-5
- forward:7
+ forget:-9
+ forgive:-4
+ forgot:7
+ forgotten:-18
+ fork:1
+ form:-11
+ forms:-5
+ fortnight:-3
+ forty:3
+ forum:-9
+ forward:3
  found:1
- four:3
- fourteen:-2
- fourth:-3
- frais:14
+ fourteen:-4
+ fourth:-5
+ fragrance:-3
+ frais:7
  free:-6
- freez:4
- freezer:-9
- fresh:9
- friday:6
- fridge:-13
- fried:-3
- friend:-2
+ freez:7
+ freezer:-5
+ fresh:10
+ friday:3
+ fridge:-6
+ fried:-9
+ friend:-3
  from:-4
- front:-14
- frost:-6
- frotte:11
- froze:-8
- frozen:-7
- fry:-9
- fudge:2
+ front:-16
+ frost:-3
+ frotte:12
+ froze:-7
+ frozen:-8
+ fry:-10
+ fudge:4
  full:-2
- fully:-5
- fume:-7
- fumes:-1
- fun:-3
+ fully:-7
+ fume:-13
+ fumes:-2
  funnel:-2
  funny:-3
- fur:3
- further:-6
- fuss:6
- g:-26
- gallon:-8
- gant:5
- gants:-13
- ganz:-1
- gap:7
- garage:-7
- garden:-8
- gardener:-6
- garganta:7
+ fur:7
+ further:-3
+ fuss:9
+ fussy:-2
+ g:-21
+ gallon:-7
+ gant:7
+ gants:-14
+ gap:4
+ garage:1
+ garden:-11
+ gardener:-4
+ garganta:10
  garlic:-8
- gas:-7
- gata:6
- gate:-12
- gather:-4
- gauntlet:7
- gave:-7
- gebissen:9
- gefasst:12
- gekippt:12
- gel:-17
- gelaufen:15
- gell:-15
- generou:-7
- gentle:-8
- gentleman:1
+ gas:-2
+ gata:15
+ gate:-5
+ gather:-5
+ gauntlet:-3
+ gave:-2
+ gear:-6
+ gebissen:13
+ gefasst:11
+ gekippt:13
+ gel:-14
+ gelaufen:6
+ gell:-17
+ generou:-2
+ gent:-1
+ gentle:-7
+ gentleman:3
  gerade:-7
- geranium:-3
- gesicht:9
- gespritzt:3
- gestern:5
- get:-18
- getrunken:8
- gets:-4
- gett:-2
+ gesicht:6
+ gespritzt:5
+ gestern:8
+ get:-13
+ getrunken:20
+ gets:-11
+ gett:-14
  ghee:-3
- gicle:-1
- gift:-6
- girasol:-3
- girl:13
- giv:3
- give:3
- given:-6
- gives:-1
+ gicle:-6
+ gift:-7
+ girl:4
+ girls:3
+ giv:1
+ give:2
+ given:-5
+ gives:-2
  glass:2
- glassy:-4
- glaze:-5
- glitter:-10
+ glassy:-6
+ glaze:-6
+ glitter:-8
  glossy:-9
+ glov:-2
  glove:7
- glue:9
- glued:-3
- glycerin:5
- glycerine:-5
- gms:-11
- go:-4
- goat:-4
- goats:-4
- god:-7
- goes:-2
+ glue:7
+ glycerine:4
+ gms:-13
+ go:-3
+ goat:-5
+ goats:-10
+ god:-4
+ goes:-8
+ goggl:2
  going:7
- gold:-8
+ gold:-11
  gone:3
  gonna:-3
- good:3
- goodnes:-8
- goose:-3
- gorge:12
- gorgeou:-4
- got:6
- gota:-1
- goutte:13
+ good:-1
+ goodnes:-7
+ goose:-6
+ gorge:13
+ gorgeou:-5
+ got:3
+ gota:1
+ goutte:12
  gr:-11
- grab:12
- grabb:5
- grad:-8
- grade:-3
- grain:6
- grainy:-3
- gram:-3
- grams:-11
- gran:-1
- grandad:-1
- grandchildren:-3
- granddaughter:-10
- grandfather:-5
- grandma:-13
- grandmother:-11
+ grab:5
+ grabb:2
+ grad:-4
+ grade:-5
+ grain:9
+ grainy:-4
+ gram:-13
+ grams:-16
+ gran:3
+ grandad:-3
+ grandchildren:-2
+ granddaughter:-5
+ grandfather:-3
+ grandma:-12
+ grandmother:-13
  grandpa:-6
  grandson:4
- granny:6
- grape:10
- grapese:-5
- grasa:3
- grat:-5
+ granny:7
+ grape:6
+ grapese:-4
+ grasa:12
+ grass:3
+ grat:-7
  grate:-3
- grateful:-6
+ grateful:-3
  grease:-2
- greaseproof:-5
- greasy:-6
+ greaseproof:-4
+ greasy:-9
  great:-9
- green:-7
- greeting:-12
- grey:1
+ green:-5
+ greeting:-4
+ grey:10
  gritty:4
- ground:-10
- groundnut:-7
- group:-4
- grown:5
- grows:-5
- guant:-6
- guante:-4
- guess:-5
+ ground:-7
+ groundnut:-12
+ group:-9
+ grown:-3
+ grows:-4
+ guant:-10
+ guante:-3
+ guess:-1
  guest:-9
- guild:-5
- guinea:4
- guitar:-3
- gulp:8
- gums:7
- guys:-5
- h2o:-7
+ guild:-6
+ guinea:12
+ gulp:13
+ gums:18
+ h2o:-10
  h3:-4
- h:-6
- ha:16
- hab:9
+ h:3
+ ha:10
+ hab:7
  habe:13
- haben:12
+ haben:5
  hacia:-12
- hack:8
- had:9
- hadnt:5
- hago:15
+ hack:7
+ had:5
+ hadnt:7
+ hago:12
  haha:-11
- hair:5
- half:-3
- halfway:-3
- hall:-8
- halo:7
- hals:11
+ hair:8
+ half:2
+ halfway:-1
+ hall:-3
+ halo:11
+ hals:9
  halv:-5
  halve:-3
- hamster:9
- hand:6
- hande:-5
- handful:-4
- handl:-13
- handle:-5
- handout:-12
- handrucken:13
- hands:-18
- handschuhe:-12
- handsome:-4
- handwrit:-4
- hang:3
- hangs:-10
- happen:5
- happy:-7
- harden:-10
- harder:-4
- hardnes:-12
- hardware:-6
- harm:-7
- harsh:-12
+ hamster:4
+ hand:5
+ hande:-6
+ handful:-7
+ handl:-4
+ handle:-7
+ handout:-8
+ handrucken:6
+ hands:-15
+ handschuhe:-11
+ handsome:-7
+ handwrit:-6
+ hang:8
+ hangs:-4
+ happen:6
+ happy:-6
+ hard:-3
+ harden:-11
+ harder:-3
+ hardnes:-7
+ hardware:-3
+ harm:-9
+ harsh:-13
  harvest:-2
- has:3
- hasnt:4
- hat:18
- hate:-8
- hatte:14
- haut:-18
- hav:4
- have:2
- havent:-9
- hazelnut:-4
+ has:5
+ hasnt:3
+ hat:15
+ hate:-6
+ hatte:15
+ haut:-15
+ hav:3
+ have:-3
+ havent:-7
+ hay:3
+ haze:6
+ hazelnut:-5
+ hdpe:-3
  he:5
- head:-16
- headache:3
- heal:-9
+ head:-1
+ headache:-3
+ heal:-6
  heap:-4
- hear:-2
- heard:-6
- hears:-3
- heart:-4
- heat:-9
- heats:-3
- heaven:-6
- heavy:-9
- hed:-5
- hedgehog:4
- heel:14
- heels:-2
- height:-9
- held:-3
- hell:4
- hello:1
- help:8
- helper:-2
+ hear:3
+ heard:-3
+ heart:-7
+ heat:-3
+ heaven:-5
+ heavy:-14
+ hed:-4
+ hedgehog:7
+ heel:16
+ heels:-3
+ height:-3
+ held:-7
+ hell:15
+ hello:-4
+ help:10
+ helper:-12
  helps:-3
- hemp:-3
- hen:10
- hens:9
- her:2
- here:-12
- hers:-7
- herself:5
- hes:6
- heute:12
- hey:13
- hi:8
- hiccup:12
- hice:6
- hid:-3
+ hemp:-7
+ hens:3
+ her:4
+ here:-7
+ hers:-22
+ herself:6
+ hes:5
+ heute:10
+ hey:9
+ hi:2
+ hiccup:9
+ hice:7
+ hid:2
  hidden:-6
  hier:12
- high:-7
+ high:-11
  higher:-3
- hija:4
- hills:-4
- him:4
- himself:1
- his:9
- hiss:6
- history:-3
- hit:10
- hits:-8
- hives:-5
- hizo:-1
- hm:-7
- ho:9
- hoarse:8
- hob:-9
- hobby:-3
- hold:9
- holds:-4
- hole:7
- holes:10
+ hija:2
+ hills:-7
+ him:3
+ his:8
+ hiss:8
+ history:-8
+ hit:15
+ hits:-10
+ hives:-3
+ hm:-9
+ ho:7
+ hoarse:4
+ hob:-13
+ hobby:-8
+ hold:4
+ holds:-3
+ hole:8
+ holes:5
  holiday:-3
- home:-12
- honest:-6
- honey:-10
- hood:-9
- hook:-5
+ home:-8
+ honest:8
+ honey:1
+ hood:-3
+ hook:-3
  hop:-3
- hope:-8
- hopeful:-5
- horse:-11
- hose:-2
- hot:5
- hour:13
- hours:3
- house:-6
- household:-6
- how:-9
- howl:-5
- hp:2
- hr:1
+ hope:-7
+ horse:-8
+ hose:-4
+ hosed:-5
+ hospital:-6
+ hot:6
+ hotter:-3
+ hour:5
+ hours:-9
+ house:-7
+ household:-4
+ how:-6
+ howl:-7
+ hp:-4
+ hr:3
  hrs:-5
- hubby:8
- huele:-6
- huile:-6
- humo:-6
- hunch:13
- hund:-6
- hundr:-3
- hurry:8
- hurt:-3
- hurts:7
- husband:-6
- hydroxide:2
- ice:-13
- ich:-1
- id:-9
- idea:-12
- ideas:-3
- identical:-2
- idiot:12
- ignore:-3
- ihr:-11
+ hubby:10
+ huele:-10
+ huge:-4
+ huile:-12
+ humo:-2
+ humour:-3
+ hunch:9
+ hund:-2
+ hundr:-1
+ hung:3
+ hurry:1
+ hurt:3
+ hurts:8
+ husband:-2
+ hydroxide:5
+ i:3
+ ice:-10
+ ich:2
+ id:-6
+ idea:-11
+ idiot:6
+ if:-2
+ ignore:-8
+ ihr:-9
  il:-11
- ill:-11
- im:-7
- immer:-3
- impatient:-7
- in:-1
- inch:7
- incident:14
- includ:-6
- indigo:-5
- indoor:1
- infus:-7
- ingredient:-3
- inhal:12
- inhale:-4
- ink:-3
- inner:19
- ins:-9
- inside:10
- instead:-17
- instruction:-1
- insulate:-4
+ ill:-15
+ immer:-2
+ impatient:-8
+ inch:3
+ incident:10
+ includ:-8
+ indigo:-8
+ indoor:2
+ induction:-3
+ infus:-6
+ ingredient:-6
+ inhal:9
+ inhale:3
+ ink:-9
+ inner:8
+ ins:-7
+ inside:7
+ inspector:-3
+ instead:-16
+ insulate:-7
  intend:-3
- into:4
+ internet:-5
+ into:3
  iron:-3
- is:-3
- ish:2
- isnt:-3
- isopropyl:14
- ist:5
- it:1
- itch:10
+ is:-2
+ ish:-2
+ isnt:-8
+ isopropyl:11
+ ist:4
+ it:2
+ itch:3
  itchy:-12
- itd:-12
- itll:-6
- its:4
- itself:-13
- ive:-9
- ivory:-2
- jabon:-1
- jacket:-5
- jai:13
- jam:-9
- january:-8
- jar:-3
- jars:-4
- je:9
- jeans:11
- jelly:-7
- jetzt:9
- jo:-2
- jojoba:-3
- jours:-5
- judge:-3
- jugs:-10
- july:-11
- jump:-2
- jumper:7
+ itd:-4
+ itll:-12
+ itself:-8
+ ive:-11
+ ivory:-3
+ jabon:-5
+ jacket:-6
+ jai:7
+ jam:-12
+ january:-6
+ jar:1
+ jars:-5
+ je:8
+ jeans:12
+ jelly:-12
+ jetzt:7
+ job:-3
+ jojoba:-5
+ jours:-4
+ judge:-4
+ jug:-1
+ jugs:-8
+ juice:-1
+ july:-12
+ jump:5
+ jumper:5
  jumps:-3
- june:-9
- just:11
- kann:11
- kaolin:-4
- karite:-11
- katze:10
+ june:-11
+ just:12
+ k:-3
+ kann:12
+ kaolin:-5
+ karite:-16
+ katze:13
  keep:-7
- keeps:8
- kein:-8
- kept:-10
- kernel:-18
- kettle:1
+ keeps:12
+ kein:-7
+ kept:1
+ kernel:-12
+ kettle:-4
  kg:-18
- kick:-4
- kid:10
+ kick:-3
+ kid:12
  kidd:-3
- kids:-20
- kill:-3
- kilo:-12
- kilos:-9
- kind:4
+ kids:-19
+ kill:-1
+ kills:-6
+ kilo:-10
+ kilos:-11
+ kind:8
  kinda:3
- kinder:-12
- kinds:-4
- kiss:-9
- kit:-13
- klebt:7
- kleine:4
- km:-3
- knead:8
- knees:-12
- knelt:8
+ kinder:-13
+ kinds:4
+ kiss:-3
+ kit:-6
+ kitchen:-3
+ klebt:4
+ kleine:7
+ knead:13
+ knee:1
+ knees:-10
+ knelt:14
  knew:1
  knife:-6
- knock:6
- know:4
- known:-6
- knows:3
- knuckl:8
- knuckle:8
- koh:7
- kokos:-10
+ knock:7
+ know:-1
+ known:-4
+ knows:5
+ knuckl:9
+ knuckle:11
+ koh:5
+ kokos:-11
  kokosol:-8
- kokum:-4
- kratzt:3
- l:-7
- la:-6
- lab:6
- label:-12
- labell:-1
- labrador:12
- lactate:-4
+ kokum:-7
+ kratzt:4
+ l:-8
+ la:-7
+ lab:7
+ label:-9
+ labell:-3
+ labrador:6
+ lactate:-8
  lactic:3
- lad:1
- ladi:2
- ladle:3
- lads:9
- lady:-1
+ ladi:5
+ ladle:-6
+ lads:-4
+ lady:-4
  laid:-7
- lake:-11
+ lake:-3
  lamb:-3
- lamio:6
- lamp:7
- langue:-4
- lanolin:-4
- lap:9
- lapp:12
- lard:-5
- large:-4
+ lamio:13
+ lamp:4
+ land:-10
+ langue:-6
+ lanolin:-7
+ lap:7
+ lapp:14
+ lard:-4
+ large:2
  larger:-3
- las:-6
- last:-5
- late:-4
- later:-6
- lather:-20
- lauge:-4
- laugenspritzer:2
- laugh:-1
- lava:14
- lavender:-6
- law:-12
- lay:-5
- lb:-15
- lbs:-10
+ las:-1
+ last:-7
+ late:-3
+ later:-3
+ lather:-17
+ lauge:-2
+ laugenspritzer:1
+ laugh:-4
+ laundry:3
+ laurel:-3
+ lava:9
+ lavender:-21
+ law:-10
+ lay:-6
+ layer:1
+ lazy:-3
+ lb:-12
+ lbs:-7
  le:7
- leaf:-3
- leak:-7
- lean:4
- learn:-5
+ leaf:-8
+ leaflet:-7
+ lean:7
+ learn:-4
  least:-18
- leather:5
- leathery:13
- leav:-17
- leave:-14
- leche:12
- left:-4
- leftover:-7
- leg:5
- legging:14
- legs:-7
- leim:-7
- lejia:-6
- lemon:-6
- lemonade:1
- lemongras:-8
- length:-8
- lens:13
- les:-7
- less:-11
- lessive:5
- let:-9
- letter:-4
- level:-2
- li:-6
- library:-5
- lick:13
- lid:-1
- lidd:-4
- lids:-8
- lie:-3
- life:-8
- lift:13
- lifts:-5
- light:2
+ leather:3
+ leathery:8
+ leav:-19
+ leave:-2
+ leche:9
+ left:2
+ leftover:-8
+ leg:6
+ legging:10
+ legs:-6
+ leim:-8
+ lejia:-3
+ lemon:-2
+ lemonade:4
+ lemongras:-9
+ length:-4
+ lens:6
+ lent:-3
+ les:-10
+ less:-6
+ lessive:17
+ lesson:-1
+ let:4
+ letter:-3
+ level:-6
+ li:-7
+ library:-9
+ lick:18
+ lid:3
+ lidd:-11
+ lids:-9
+ lie:1
+ life:-5
+ lift:12
+ lifts:-6
+ light:7
  lighter:-6
- liked:-8
- likes:-12
- lilac:-5
- limp:2
- lin:-8
+ like:-2
+ liked:-7
+ likes:-11
+ lilac:-4
+ limp:11
+ lin:-12
  line:-17
- lined:-5
- liner:-7
- lines:-7
- link:9
- linse:-2
- lip:6
- lippe:8
- lips:7
- liquid:10
- list:-6
- listen:-3
+ lined:-7
+ liner:-6
+ lines:-11
+ link:7
+ linse:-7
+ lip:9
+ lippe:14
+ lips:6
+ list:-13
  liter:-6
- litr:-14
- litre:-2
- litro:-10
- litsea:-5
- little:7
+ litr:-10
+ litre:3
+ litro:-11
+ litsea:-9
+ little:6
  live:-8
  lived:-14
- loads:3
- loaf:-8
- loav:-5
- lobster:-2
- lock:-15
- lodger:-6
+ lo:2
+ loads:-2
+ loaf:-4
+ loav:-3
+ lobster:-5
+ lock:-12
+ lodger:-3
  loft:-4
- log:-4
- lol:-4
- longer:6
- loo:9
- look:-8
- looks:-6
- loose:-3
- loosen:-9
- los:2
- lose:-6
- lost:7
- lot:-10
- lots:-8
- loud:2
- love:-3
- loves:-9
- low:-15
- lower:-8
- lowest:6
- lucki:-9
- lucky:-10
- lukewarm:-8
- lump:5
- lumps:-4
+ log:-3
+ lol:-6
+ long:8
+ longer:5
+ loo:2
+ look:-5
+ looks:-14
+ loose:-4
+ loosen:-3
+ lose:-7
+ lost:8
+ lot:-7
+ lots:-4
+ loud:-2
+ love:-5
+ loves:-10
+ low:-9
+ lower:-12
+ lucki:-13
+ lucky:-9
+ lukewarm:-7
+ lump:3
+ lumps:-7
  lunch:-6
  lunett:-2
  lungful:-2
- lungs:4
- lyes:-6
- lyeward:2
- lying:1
- m:-6
+ lungs:1
+ lye:2
+ lyes:-8
+ lyeward:4
+ lying:2
+ m:-8
  macadamia:-4
- machine:-4
- mad:15
- madder:-6
+ machine:-3
+ mad:7
+ madder:-8
  made:-6
+ magazine:-2
  magnet:-6
- main:10
+ main:7
  mains:-10
- mais:1
+ mais:-2
  mak:-5
- make:-15
- makes:-13
- mal:-2
- man:-9
- mango:-7
- mann:11
- mano:-1
- manos:-14
- many:-14
- march:-11
- marche:-3
- mare:-5
- margin:-3
- mari:8
- marido:13
+ make:-14
+ makes:-18
+ mal:-6
+ man:-13
+ manag:-3
+ mango:-12
+ mann:9
+ mano:5
+ manos:-16
+ manteca:-3
+ many:-21
+ march:-6
+ marche:2
+ mare:-4
+ margin:-5
+ mari:3
+ marido:11
  marie:-3
- marit:-5
- mark:2
- market:-2
- marks:-2
- marri:-6
- mas:-14
+ marit:-4
+ market:-8
+ marks:4
+ marri:-7
+ marta:-3
+ mas:-13
  mash:-14
- masher:-5
- mask:-4
- mass:-3
- masterbatch:-9
- mat:-8
- match:3
- mate:3
- material:-11
- maths:-4
- matter:2
- may:1
- maybe:4
- me:-2
- mean:5
- means:-14
- meant:-10
- meanwhile:7
- measur:2
- measure:-6
- mechanic:-11
- medium:-3
- meet:-1
- mehr:-6
+ masher:-3
+ mask:-9
+ masterbatch:1
+ mat:-3
+ match:-5
+ mate:10
+ material:-13
+ maths:-3
+ matter:7
+ maybe:8
+ me:-4
+ mean:1
+ means:-12
+ meant:-8
+ measur:-9
+ measure:-7
+ mechanic:-7
+ mehr:-7
  mein:-3
- meine:-8
- meiner:4
- melange:8
- melt:-6
- melts:-6
- memory:-5
- men:-3
- menthol:-19
- mention:-6
+ meine:-10
+ meiner:14
+ melange:12
+ melt:-1
+ melts:-13
+ memory:-9
+ men:-9
+ menthol:-16
+ mention:-10
+ mentor:-3
  mes:8
- mess:-7
- messag:3
- message:-3
- metal:-14
- method:-10
- metio:19
- metric:-3
- mezcla:-8
- mi:6
- mica:-16
- mich:5
- microwave:10
- mid:-2
+ mess:-9
+ messag:1
+ message:-5
+ metal:-8
+ method:-7
+ metio:18
+ metr:-3
+ metric:-8
+ mezcla:-7
+ mi:5
+ mica:-14
+ mich:7
+ microwave:8
+ mid:-3
  middle:-2
- midnight:7
- miel:1
- might:-4
- mild:-13
- miles:-4
- milk:-1
+ midnight:3
+ miel:10
+ might:-3
+ mild:-16
+ miles:-6
+ milk:4
  milky:-3
- mill:-11
- min:-1
- mind:2
- mine:1
- mins:16
- mint:-6
- minus:-3
- minut:-4
- minute:-2
- minuten:3
- minuto:-12
- mir:-5
- mis:1
- mishap:-9
- misread:-6
- miss:-7
- mist:2
- mistake:7
- mistook:7
- mit:1
+ mill:-8
+ millilitr:-3
+ mind:-1
+ mine:4
+ minimum:-4
+ mins:11
+ minus:-9
+ minut:-7
+ minute:-7
+ minuten:4
+ minuto:-9
+ mir:-1
+ mis:5
+ mishap:-2
+ misread:-4
+ miss:-12
+ mist:1
+ mistake:4
+ mistook:9
+ mit:-2
+ mitts:5
  mix:5
- mixed:2
- mixeur:-11
- mixture:-1
- ml:-3
- moi:-8
- mold:4
- molde:7
- molds:-2
+ mixed:4
+ mixes:3
+ mixeur:-8
+ mixture:-2
+ ml:-8
+ moi:-9
+ mold:-1
+ molde:9
  mom:-7
- moment:6
- moms:-6
- mon:13
- monday:-1
- money:-4
- month:1
- mop:-2
- mopp:3
- more:-18
- morn:4
- mosquito:8
- mother:-7
- mould:-9
- mouldy:-5
- moule:5
- mountain:-6
- mousse:-10
- mouth:8
- mouthful:11
- mov:4
- move:-7
- moved:-2
- mr:10
- mrs:-5
- much:-18
- mucho:19
- mud:-8
+ moment:2
+ moms:-1
+ mon:11
+ money:-7
+ month:-3
+ mood:-3
+ moon:-3
+ mop:-5
+ mopp:-1
+ more:-17
+ morn:-1
+ most:14
+ mother:-6
+ mould:-12
+ mouldy:-6
+ moule:1
+ mountain:-5
+ mousse:-8
+ mouth:12
+ mouthful:7
+ move:-8
+ moved:-7
+ mr:7
+ mrs:-6
+ much:-9
+ mucho:20
+ mud:3
+ muddy:-1
  muffin:-8
- mug:6
- mum:-5
- mund:6
- music:-1
- muss:-2
- must:-4
- mutton:-1
- muzzle:7
+ mug:-1
+ multipli:-4
+ mum:-2
+ mund:11
+ music:-5
+ muss:1
+ must:2
+ mustve:-3
+ mutton:-3
+ muzzle:11
+ my:-2
  myself:11
- n:11
- nach:4
- nachsten:-7
- nail:-8
- nails:10
- name:-18
+ n:3
+ nach:3
+ nachsten:-6
+ nail:-7
+ nails:11
  names:-9
- nan:-5
- nap:-3
- narrow:-15
- nase:-6
+ nan:-4
+ naoh:3
+ narrow:-13
+ nase:-3
  natronlauge:19
- natural:7
- ne:-5
- near:-18
- nearer:-2
- nearest:-5
- neat:6
- neck:1
- need:-9
- neednt:-3
- needs:-10
- neem:-9
- neighbor:3
- neighbour:-6
- neither:-2
- nephew:1
- nervou:-13
- net:-3
- neutral:-4
+ natural:11
+ ne:-4
+ near:-12
+ nearer:-4
+ nearest:-9
+ neat:-2
+ neck:-2
+ need:-1
+ needle:-7
+ needs:-13
+ neem:-5
+ neighbor:10
+ neighbour:-7
+ neither:-3
+ nephew:3
+ nervou:-8
+ net:-4
+ nettle:-4
+ neutral:-1
  neutralis:6
- neutralise:3
- never:-17
- new:-11
- newbie:-5
- newcomer:-3
- next:-10
- nez:12
+ neutralise:8
+ never:-4
+ new:-9
+ newbie:-6
+ next:-3
+ nez:9
  ni:-12
- nice:-16
+ nice:-17
  nicht:6
- nick:6
- niece:-9
- night:8
- nine:2
+ nick:5
+ niece:-5
+ night:10
  nineteen:-3
- ninety:-5
- ninos:-13
- nitrile:-14
- no:1
- nobody:-21
- noch:8
- non:-3
+ ninety:-13
+ ninos:-8
+ nitrile:-10
+ no:-3
+ nobody:-19
+ noch:7
+ non:-6
  none:-11
- noon:-1
  nor:6
- normal:-10
- nose:4
- nostril:11
- not:1
- note:1
- notebook:-7
- notes:-16
+ normal:-15
+ nose:2
+ nostril:9
+ not:7
+ notebook:-11
+ noted:-3
+ notes:-20
  noth:-6
  notic:7
- notice:4
- nov:-6
- now:20
- nowhere:-4
- numb:12
- number:-18
- nur:12
- nurse:-4
+ notice:7
+ now:18
+ nowhere:-5
+ numb:15
+ number:-16
+ nur:4
+ nurse:-3
  nursery:-4
  nuts:-6
  o:-6
- oat:-1
+ oat:-6
  oatmeal:-5
- oats:-9
- obvious:-3
- oclock:-3
+ oats:-13
+ obvious:-6
+ oclock:-2
  october:-3
- odd:1
- oddly:-3
- oder:-1
- oeil:5
- off:5
+ odd:5
+ oder:-2
+ oeil:9
+ off:4
  offer:-3
- office:-4
- often:-4
- oh:7
- ohne:-4
- oil:1
- oils:-7
+ office:-5
+ often:-6
+ oh:9
+ ohne:-5
+ oil:-1
+ oils:-19
  oily:-7
- ojos:-4
- ok:-13
- okay:-6
- old:5
- olden:-3
- older:-3
- olds:-10
- oliva:-11
+ ojo:2
+ ojos:-5
+ ok:-14
+ okay:-5
+ old:6
+ olden:3
+ older:-5
+ oldest:-8
+ olds:-3
+ oliva:-8
  olive:-9
- olivenol:5
- olla:-3
- oma:-6
- omg:15
- on:-6
- once:-12
+ olivenol:3
+ olla:-5
+ oma:-3
+ omg:16
+ on:-5
+ once:-14
  one:-1
- ones:-14
+ ones:-6
  onion:7
- only:-3
- onto:-6
- open:1
- opens:3
- opinion:-9
- or:-11
- orange:-11
- order:-10
- ordinary:-10
- original:-6
- other:2
- otherwise:-3
- ou:-11
- ouch:-9
- ought:-4
- ounc:-9
- ounce:-4
- ours:-11
- out:-5
- outdoor:-17
- outside:-4
- oval:-3
- oven:-12
+ only:-9
+ onto:-5
+ open:7
+ opens:12
+ opinion:-10
+ or:-8
+ orange:-15
+ order:-9
+ ordinary:-19
+ original:-5
+ other:4
+ otherwise:-1
+ ou:-10
+ ouch:-7
+ ought:-5
+ ounc:-10
+ ounce:-3
+ our:-2
+ ours:-8
+ out:-3
+ outdoor:-16
+ outside:-15
+ oval:-1
+ oven:-19
  over:5
- overdo:-11
- overheat:-11
- overkill:-7
- overnight:1
- ow:12
- owe:-7
- own:-6
- oxide:-13
- oz:-10
- ozs:-9
- p:-13
- pack:-4
- paddle:7
- pads:-7
- page:-11
- paid:3
- pail:-7
- pain:5
- paint:-6
- pair:-15
- pairs:-9
- pale:-2
+ overdo:-13
+ overheat:-12
+ overkill:-4
+ overnight:3
+ ow:8
+ owe:-6
+ own:-4
+ oxide:-7
+ oz:-20
+ ozs:-6
+ p:-10
+ pack:-6
+ pad:5
+ paddle:8
+ pads:-3
+ page:-12
+ paid:2
+ pail:-8
+ pain:12
+ paint:-11
+ pair:-13
+ pairs:-13
+ pale:-4
  palm:-14
  palms:7
- pan:-10
- pancak:-3
- panic:2
- pans:-2
- pantry:8
+ pan:-6
+ pancak:-5
+ panic:5
+ pantry:12
  paper:-4
  par:1
- para:-3
- paragraph:-7
- parcel:-4
- parent:5
- parish:-8
- park:3
+ para:-1
+ paragraph:-4
+ parcel:-3
+ parent:3
+ parish:-4
+ park:14
  parrot:6
- part:-7
- partner:-8
- party:-3
- pas:-1
+ part:-6
+ partner:-5
+ parts:1
+ pas:1
  paso:-7
- pass:11
- past:-7
- paste:-10
- pastry:-3
- patch:10
+ pass:3
+ past:-10
+ paste:-2
+ pastry:-4
+ patch:9
  patchouli:-3
- pate:3
- patience:-6
- patient:-7
- patio:6
- patt:5
- pattern:2
- paw:6
- paws:-3
- pdf:-4
- pea:-4
+ pate:4
+ patience:-11
+ patient:-4
+ patio:-3
+ patt:8
+ pattern:4
+ paw:5
+ paws:-4
+ pea:-5
  peach:-3
- pearl:21
- peau:-8
- peck:15
- peel:10
+ pearl:8
+ peau:-3
+ peck:9
+ peel:9
  pellet:-2
- pencil:2
- people:-16
- peppermint:7
- per:-8
- percent:-20
+ pencil:-1
+ people:-13
+ peppermint:6
+ per:-11
+ percent:-12
  percentag:-10
- perfect:-3
- perfume:-3
- perhap:-1
- perro:14
- person:2
- petit:8
- petra:-3
- petroleum:-6
- pets:-6
- peu:-14
+ perfect:3
+ perhap:1
+ perro:5
+ person:-2
+ petal:-4
+ petit:5
+ petra:-5
+ petroleum:-9
+ pets:-5
+ peu:-12
  peut:-6
- ph:1
- pharmacy:-1
- phase:-5
+ ph:-11
+ phase:-9
  phone:-7
- photo:5
- pica:-12
- pick:1
- picks:-3
+ photo:-3
+ pica:-10
+ pick:2
+ pickl:-2
  pictur:-5
- pie:-6
- piec:-3
- piece:-9
+ pie:-8
+ piec:-4
+ piece:-8
  pied:-6
- pieds:-4
- piel:-3
- pig:4
- pillow:-12
- pillowcase:-4
- pin:10
- pinch:9
- pine:-4
+ pieds:-3
+ piel:-4
+ pies:-4
+ pig:10
+ pillow:-10
+ pillowcase:-3
+ pin:4
+ pinch:10
+ pine:-7
  pinhole:-7
- pink:14
- pint:-7
- pints:-7
- pipe:-8
- pipette:11
- pique:-11
- pitcher:16
- pizza:-4
- pko:-7
- plac:-2
- place:2
+ pink:3
+ pint:-12
+ pints:-8
+ pipe:-4
+ pipette:6
+ pique:-9
+ pitcher:13
+ pizza:-5
+ pko:-3
+ plac:-6
+ place:3
  plain:-16
- plan:-6
- plane:-4
- plann:-7
- plaster:-2
- plastic:-8
- plate:-15
- play:2
- pleas:-8
- please:-15
- plenty:1
- plopp:10
+ plan:-11
+ plane:-8
+ plann:-6
+ plant:-3
+ plaster:5
+ plastic:-10
+ plate:-12
+ play:4
+ pleas:-7
+ please:-4
+ plenty:-3
+ plopp:6
  pls:-6
- plum:3
- plus:-10
- pm:13
- pocket:-4
+ plum:15
+ plus:-5
+ pm:-5
+ pocket:-10
  poco:4
- point:-7
- poison:6
- poked:5
- polish:-9
- polvo:10
- polypropylene:-6
- pomace:-9
- poor:-1
- pop:1
- popp:10
- poppy:-10
- por:12
- porch:4
+ point:-1
+ poison:9
+ poked:6
+ polish:-7
+ polvo:8
+ pomace:-4
+ pool:-11
+ poor:-4
+ pop:3
+ popp:4
+ poppy:-6
+ por:10
+ porch:2
  pork:-3
- porque:-2
- porridge:-8
- portugal:-3
- possible:-1
- post:-12
- postman:-4
- pot:1
- potasa:-10
- potash:8
- potasse:8
- potato:-16
- pots:-8
- pottery:-3
- pound:-10
- pour:1
- pours:-11
+ porque:-1
+ porridge:-5
+ portugal:-4
+ possible:1
+ post:-6
+ postman:-8
+ potasa:-7
+ potash:15
+ potasse:6
+ potato:-19
+ pots:-7
+ pound:-4
+ pour:-1
+ pours:-10
  powder:-3
  power:-3
- prep:-4
- prepare:-15
- pres:7
- present:-6
- preservative:-4
- press:-9
- pretty:-6
- pric:-7
- price:-10
- prickl:11
- pride:-12
- print:-1
- printer:-4
- printout:-9
- pris:11
- probab:5
- problem:-1
- project:-4
- projection:16
- promise:-8
- proper:-6
- proportion:-1
+ prep:-2
+ prepar:-1
+ prepare:-14
+ pres:6
+ preservative:-6
+ press:-17
+ pretty:-9
+ pric:-8
+ price:-17
+ prickl:9
+ pride:-14
+ print:6
+ printer:-5
+ printout:-4
+ pris:9
+ probab:8
+ problem:-9
+ proces:3
+ project:-9
+ projection:13
+ promis:-5
+ promise:-3
+ proper:-3
+ proportion:-5
  proud:-2
- prove:-4
- ps:12
+ prove:-7
+ ps:4
  psoriasi:-3
- pub:-5
+ pub:-3
  puck:-3
  pucks:-3
- pudd:-5
- puddle:16
- puede:-14
- puff:4
- puffy:9
- pull:9
- pulse:-10
- pumice:-10
- pump:-7
- pumpkin:-4
- pupil:4
- puppy:2
- pure:-21
- puree:-9
- purity:-11
- purple:-4
- purpose:-5
- push:9
+ pudd:-11
+ puddle:14
+ puede:-4
+ puff:-2
+ puffy:21
+ pull:5
+ pulse:-7
+ pumice:-4
+ pump:-8
+ pumpkin:-6
+ pupil:-2
+ puppy:5
+ pure:-9
+ puree:-4
+ purity:-12
+ purple:-3
+ push:3
  put:-2
- puts:-5
- puzzle:-1
+ puts:-10
+ puzzle:-5
  pyrex:-3
- q:4
- quantity:-9
- quart:-2
- quarter:-8
+ q:8
+ quantity:-8
+ quarter:-5
  que:1
  quedo:1
  queen:-4
- quelle:-13
+ quelle:-12
  quemo:-2
- question:-4
- qui:4
- quick:5
- quiero:-6
- quiet:8
- quite:2
- quot:-3
- quote:-7
+ question:-6
+ qui:3
+ quick:3
+ quiero:-4
+ quiet:-6
+ quote:-6
  r:8
- rabbit:19
- racks:-6
- radio:-7
- rag:13
- rain:-12
- rainy:-3
- rais:-2
- raise:-8
- ran:2
- rancid:-3
- rang:-3
+ rabbit:4
+ rack:-4
+ racks:-3
+ radio:-6
+ rag:8
+ rain:-15
+ rainy:-4
+ raise:-5
+ ran:6
+ rancid:-4
+ rang:-1
  range:-4
  rapese:-3
- rash:-7
- rather:-9
- raus:-13
- raw:8
- razor:-6
+ rash:-2
+ rather:-13
+ raus:-11
+ raw:11
+ razor:-5
+ rbo:-3
  reach:-17
- read:-6
- reader:-9
- reads:-4
- ready:-7
- real:-14
- realis:-6
- reason:-4
- rebatch:-2
- recall:-5
+ read:-10
+ reader:-6
+ reads:-6
+ ready:-9
+ real:-16
+ realis:-3
+ reason:-3
+ rebatch:-6
+ recall:-4
  receiv:-3
  recette:-5
- recipe:-5
- reckon:-11
- recommend:-6
- record:-4
- recu:6
- red:11
- refus:6
- remain:-12
- remark:-6
- remember:-6
- render:-16
- rent:-3
- renverse:-4
+ recip:-3
+ recipe:-10
+ reckon:-10
+ recommend:-7
+ record:-3
+ recu:13
+ red:10
+ refin:-5
+ refus:3
+ remain:-8
+ remark:-3
+ remember:-13
+ render:-9
+ repeat:-4
  replac:-1
- replacement:5
- report:4
- residue:7
- respect:-6
- respire:14
+ replacement:-4
+ reply:-3
+ report:8
+ rescue:3
+ residue:9
+ respect:-9
+ respire:10
  respirer:-3
- rest:-19
- retir:-3
- return:-12
- rezept:-1
- ribbon:-3
- rice:-12
- ricin:-4
+ rest:-18
+ retir:-5
+ return:-8
+ rezept:1
+ ribbon:2
+ rice:-10
+ ricin:-6
  ricino:-3
- rid:-8
- rien:1
- right:-3
- rim:1
- rindertalg:-8
+ rid:-16
+ rien:-1
+ right:-6
+ rim:-3
+ rindertalg:-9
  ring:6
- rins:13
- rinse:1
- river:-3
+ rings:2
+ rins:10
+ rinse:2
  rizinu:-8
- road:-7
- roast:-3
- rock:-2
+ road:-5
+ roast:-6
+ rock:-10
  roja:-5
- roof:8
+ roll:7
+ roof:-1
  room:-1
- rope:-10
- rose:-9
- rosemary:-3
- rot:10
- roug:11
- rouge:4
- rough:-7
- round:10
- row:-6
- rub:-8
- rubb:4
- rubber:-12
- rubbish:-4
- rubs:-5
+ roommate:-2
+ rope:-5
+ rose:-4
+ rosemary:-16
+ rot:9
+ roug:7
+ rouge:7
+ rough:-12
+ row:-8
+ rub:-3
+ rubb:10
+ rubber:-6
+ rubbish:-6
+ rubs:-2
  ruhren:-3
- ruin:-12
- rule:-17
- rules:-9
- run:-7
- runn:-4
- runny:15
- runs:-1
- rush:2
- rustic:-6
- rusty:-6
- s0ap:-6
+ ruin:-7
+ rule:-16
+ rules:-10
+ run:-11
+ runn:1
+ runny:13
+ runs:3
+ rush:4
+ rustic:-3
+ rusty:-4
+ s0ap:-3
  s:-4
- sad:-6
- safe:-19
- safety:-15
- sage:-5
- said:-4
- salad:-5
- sale:4
- salio:1
- salpico:16
- salt:10
- salto:12
- salty:1
- same:-2
- sand:10
- sandal:18
+ sack:9
+ sad:-7
+ safe:-20
+ safety:-6
+ sage:-4
+ said:-11
+ sale:5
+ salio:2
+ salpico:15
+ salt:14
+ salto:8
+ salty:-3
+ same:-8
+ sand:12
+ sandal:14
  sandpaper:5
- sandwich:-11
- sane:-9
- sanity:-12
- sank:-6
- sans:17
- saponification:-7
+ sandwich:-8
+ sane:-5
+ sanity:-8
+ sank:-4
+ sans:7
+ saponification:-8
  sat:3
- saturday:2
+ saturday:-1
  sauce:-6
- sausag:2
- save:-6
+ sausag:7
+ save:-8
  saved:-3
+ saves:-4
  savon:-1
- saw:4
- say:-8
- says:-3
- scal:-6
- scald:-5
+ saw:-5
+ say:-16
+ says:-5
+ scal:-5
  scale:-10
- scalp:-3
- scar:-2
- scare:-3
- scary:-2
- scent:-21
- schlimm:10
- schon:8
+ scalp:2
+ scar:-6
+ scare:-4
+ scary:-5
+ scent:-19
+ schlimm:5
+ schon:4
  school:-4
- science:-4
- scoop:-4
- scorch:-2
- scrap:12
+ science:-5
+ scoop:-1
+ scorch:2
+ scrap:8
  scrape:6
- scraping:8
- scratchy:2
- scream:2
- screen:2
+ scratch:1
+ scream:3
+ screen:3
  screw:-4
  scribbl:-3
- scrub:-4
- scrubb:3
- se:-7
- sea:-3
+ scrub:-9
+ scrubb:-2
+ se:-2
+ sea:-6
  seal:-6
- seam:10
- sec:7
+ seam:3
+ sec:9
  second:-10
- see:8
- seed:-6
- seeds:-7
- seem:-11
+ see:6
+ seed:-8
+ seeds:-6
+ seem:-7
+ seems:-1
  seen:-6
- sees:-5
- seife:-2
- seifenleim:4
- seit:17
- seiz:-14
- seize:16
- self:11
- sell:1
- seller:-2
+ sees:-9
+ seife:-5
+ seifenleim:3
+ seit:15
+ seiz:-11
+ seize:12
+ self:6
+ sell:-8
+ seller:-3
  sells:-3
- send:-11
- sense:-5
- sensible:-4
- sensitive:-17
- sent:4
- separat:-2
- separate:-8
- separation:-3
+ send:-13
+ sense:-3
+ sensible:-7
+ sensitive:-12
+ sent:3
+ separat:-8
+ separate:-6
  september:-3
- sesame:-7
- set:-4
- sett:-3
- settl:2
- settle:3
- seven:-8
- seventy:3
- sew:-4
- sf:-11
- shade:8
- shak:-5
- shake:1
- shall:-3
- shampoo:-17
- shap:-13
- shape:6
- shar:-8
- share:-5
- sharp:-12
- shatter:-8
- shav:-11
- shave:-7
- she:10
+ sesame:-11
+ set:-11
+ sett:-13
+ settl:6
+ settle:7
+ seven:-13
+ several:-3
+ sew:-3
+ sf:-18
+ shade:6
+ shak:-3
+ shake:4
+ shall:-6
+ shampoo:-14
+ shap:-10
+ shape:7
+ shar:-10
+ share:-7
+ sharp:-10
+ shatter:-7
+ shav:-8
+ shave:-10
+ she:15
  shea:-11
- sheabutter:-3
- shed:-8
- sheep:-4
- sheet:-16
- shelf:-10
- shes:13
- shield:-15
- shift:-10
- shin:4
- shine:-2
- shins:-7
- shiny:4
- shirt:-2
- shoe:7
- shoebox:-3
- shoes:-15
- shook:-9
+ sheabutter:-4
+ shearer:-3
+ shed:3
+ sheep:-3
+ sheet:-13
+ shelf:-4
+ shes:16
+ shield:-14
+ shift:-3
+ shine:-3
+ shins:-5
+ shiny:-12
+ shirt:4
+ shoe:2
+ shoes:-13
+ shook:-6
  shop:-12
  shopp:-3
- shops:-7
- shorten:-5
- shot:11
- should:-4
- shoulder:-11
- shout:1
- show:1
- shower:1
- shown:-3
- shows:-9
- shred:6
- shut:10
- si:-7
+ shops:-10
+ short:-1
+ shorten:-8
+ shot:3
+ should:-9
+ shoulder:-15
+ shout:2
+ show:-3
+ shower:-2
+ shown:-8
+ shows:-8
+ shrank:-3
+ shred:5
+ shut:8
+ si:-8
  sich:10
- side:8
- sides:-9
- sideway:-3
- sie:2
- siev:-3
- sieve:-3
- sign:-8
- silicone:-6
- silk:-7
- sill:-7
- silly:-11
+ sick:-11
+ side:2
+ sides:-12
+ siev:-4
+ sieve:3
+ sign:-6
+ signal:-3
+ silicone:-10
+ silk:-6
+ sill:-9
+ silly:-9
  simp:-7
  simple:-6
- sin:9
- since:15
- sind:6
- sing:-1
- single:-2
- sink:-5
- sip:1
- sipp:-2
- sister:-10
+ sin:7
+ since:13
+ sind:8
+ sing:6
+ single:-4
+ sink:-7
+ sip:4
+ sipp:1
  sit:3
- sits:-7
- sitt:4
- six:-5
- sixteen:-3
- sixty:3
- size:1
- ski:-6
- skin:1
+ sits:2
+ sitt:3
+ six:2
+ sixty:-5
+ size:2
+ ski:-7
+ skin:3
  skip:-3
- skull:-3
- slab:-3
- slapp:2
- sleep:-13
- sleev:1
- sleeve:5
- slept:-8
- slic:8
- slice:5
- slick:-1
- slid:1
- slight:-6
- slimy:1
- slip:4
- slipp:14
- slipper:7
+ skipp:-3
+ skull:-2
+ slapp:4
+ sleep:-12
+ sleev:-2
+ sleeve:1
+ slept:-4
+ slic:-4
+ slice:7
+ slick:-7
+ slid:3
+ slight:-10
+ slimy:3
+ slip:-2
+ slipp:12
+ slipper:3
  slippery:-3
- slopp:10
- slow:-5
- slush:-8
- small:-16
- smaller:5
- smart:13
- smear:7
- smel:-6
- smell:-10
- smok:8
- smoke:-7
- smooth:7
- snapp:-2
- sneez:1
- sniff:-1
- snow:-12
- so:-17
- soak:14
- soap:4
+ slopp:5
+ slow:2
+ slush:-4
+ small:-13
+ smart:10
+ smear:9
+ smel:-7
+ smell:-7
+ smok:10
+ smoke:-4
+ smooth:6
+ snapp:2
+ sneez:11
+ sniff:3
+ snow:-10
+ so:-13
+ soak:8
+ soap:3
  soaper:-6
- soaps:-12
- soapy:6
- sock:3
- socke:3
- socks:11
- soda:-1
- sodium:1
- sofa:8
- softer:-3
- sohn:-1
- soir:12
+ soaps:-10
+ soapy:22
+ sock:5
+ socke:9
+ socks:10
+ soda:2
+ sodium:3
+ sofa:-1
+ soft:-5
+ softer:-4
+ sohn:3
+ soir:5
  sold:-10
- soles:6
- solid:-3
- solution:1
- some:6
- somebody:-15
- someone:-24
- someth:-3
- somewhere:6
- son:-4
- sooner:-7
- sore:6
- sorry:-5
- sort:-1
- sosa:2
- soude:-4
- sound:-9
- soup:-6
- sous:-1
- south:-3
- soy:-6
- soybean:-8
- spaniel:3
- spare:-9
- spat:9
- spatula:2
- speak:-3
- spearmint:-1
- speck:-10
- speed:-7
- spell:4
- spent:-2
- spicy:-5
+ soles:17
+ solid:-8
+ solution:3
+ some:4
+ somebody:-14
+ somehow:-3
+ someone:-20
+ someth:-1
+ somewhere:7
+ son:-1
+ soon:4
+ sooner:-6
+ sore:3
+ sorry:-12
+ sort:5
+ sosa:7
+ soude:2
+ sound:-1
+ soup:-8
+ sous:2
+ soy:-7
+ soybean:-4
+ spaniel:-1
+ spare:-6
+ spat:12
+ spatula:10
+ speak:-9
+ speck:-13
+ speed:-10
+ spell:3
+ spent:-3
+ spicy:-4
  spill:-3
- spilt:3
- spirit:5
- spirulina:-12
- spit:18
- spitt:8
- splash:12
- splatter:11
- split:13
- splitt:11
- spoil:-4
+ spilt:4
+ spirit:6
+ spirulina:-8
+ spit:6
+ spitt:14
+ splash:11
+ splatter:8
+ split:11
+ splitt:6
+ spoil:-3
  sponge:-8
- spoonful:-4
- spot:7
- spr:-8
- spray:10
- spread:-1
- sprinkl:-14
- sprinkle:-11
- spritz:10
- spritzer:7
- square:-6
- squash:9
- squeak:-3
- squirt:7
- stage:-4
- stain:-8
- stainles:-5
+ spoon:4
+ spoonful:3
+ spot:5
+ spots:-4
+ spr:-11
+ spray:11
+ spread:-4
+ spreadsheet:-3
+ sprinkl:-8
+ sprinkle:-5
+ spritz:7
+ spritzer:8
+ square:-7
+ squash:16
+ squeak:-8
+ squirt:11
+ stag:-3
+ stage:3
+ stain:-10
+ stainles:-10
  stair:-11
- stall:-8
+ stall:-9
  stamp:-14
- stand:-9
- standard:-11
- stank:15
- start:-5
- static:-6
- stay:-17
- stays:-8
- steam:1
- stearic:-4
- stearin:-7
+ stand:-10
+ standard:-12
+ stank:12
+ start:-4
+ static:-10
+ stay:-7
+ stays:-10
+ steam:-2
+ stearic:-2
+ stearin:-9
  steel:-12
- stelle:12
- step:2
- stepp:-6
- steps:-6
- stick:-15
- sticker:1
- sticky:3
- stiff:-5
- still:5
- sting:15
- stink:-7
- stir:-9
- stirr:2
- stirs:-4
- stole:-6
- stomach:10
- ston:-3
- stone:-1
- stood:-6
- stool:21
- stopp:-11
- stops:6
+ steep:-3
+ stelle:8
+ step:-9
+ stepp:-7
+ steps:-5
+ stick:2
+ sticker:6
+ sticky:2
+ stiff:-2
+ still:9
+ sting:8
+ stink:-12
+ stir:-10
+ stirs:-5
+ stock:-8
+ stole:-1
+ stomach:5
+ stood:-2
+ stool:13
+ stop:2
+ stopp:-15
+ stops:2
  store:-9
  storm:-11
- story:-11
- stout:-8
- stove:-7
- str:9
- straight:-3
+ story:-5
+ stout:-12
+ stove:3
+ str:4
+ straight:1
  strain:-3
- strange:5
- strap:4
- straw:-6
- strawberry:-15
- streak:12
- stream:6
- strength:-9
+ strange:2
+ strap:6
+ straw:-9
+ strawberry:-14
+ streak:11
+ stream:7
+ street:-4
+ strength:-11
  stretch:-2
- string:-4
- strip:9
- stripe:9
- stripp:-6
- strong:-2
- stronger:-1
- student:3
- stuff:-3
- stunden:6
- stupid:10
- such:3
- suck:9
- sudden:-4
+ string:-1
+ strip:-1
+ stripe:4
+ stripp:-7
+ strong:-10
+ stronger:-3
+ stuck:3
+ student:4
+ stuff:-4
+ stunden:4
+ stupid:1
+ such:6
+ suck:12
  suet:-9
- sugar:2
- suis:13
- suit:-3
- sum:-3
- summer:-3
- sums:-7
- sunburnt:6
- sunday:-6
- sunflower:-1
+ sugar:4
+ suis:18
+ suit:-5
+ sum:-4
+ summer:-4
+ sunburn:2
+ sunburnt:3
+ sunday:-13
  super:2
- superfat:-19
- supp:-7
- supper:11
- supplier:-5
+ superfat:-23
+ supp:-4
+ supper:3
+ supplier:-9
  suppos:-7
- suppose:-7
- sur:1
- sure:-12
- surface:-3
- surgra:-13
- surprise:-4
- suspect:-3
- swallow:4
- swap:-14
- swapp:-3
- swear:-6
- sweat:-7
- sweaty:7
- sweep:-9
- sweet:-6
- swell:14
- swept:-7
- swig:14
- swimm:-6
- swirl:-13
- switch:-5
+ suppose:-9
+ sur:-2
+ sure:-9
+ surface:3
+ surgra:-16
+ surprise:-3
+ swallow:8
+ swap:-13
+ swapp:-9
+ swear:2
+ sweat:-8
+ sweaty:9
+ sweep:-8
+ sweet:-3
+ swell:7
+ swept:-3
+ swig:1
+ swimm:-8
+ swirl:-16
+ switch:-1
  swollen:13
- swore:-7
- syrup:3
+ swore:-12
  t:-7
- tab:-4
- tabl:-7
- table:4
- tablespoon:3
- tablet:-5
+ tab:-3
+ tabl:-6
+ table:2
+ tablespoon:-1
+ tablet:-2
  tack:3
- taffy:4
+ taffy:3
  tag:-8
- tak:-11
- take:-1
- taken:8
- takes:-22
- tale:-3
- talk:1
- tallow:-2
- tan:-3
- tape:-4
- taped:-4
- tapp:5
- tar:-4
- tare:-15
- tared:-3
- tast:1
- taste:-5
- tattoo:-8
- taught:-9
+ tail:-3
+ tak:-8
+ take:3
+ taken:2
+ takes:-16
+ tale:-4
+ talk:3
+ tallow:-4
+ tap:7
+ tape:-5
+ taped:-3
+ tapp:8
+ tar:-5
+ tare:-14
+ tared:-5
+ tast:2
+ tattoo:-11
+ taught:-8
+ tbsp:-4
  td:-6
- tea:1
- teach:-11
- teacher:-1
- team:-6
- tear:4
- tears:-5
+ tea:6
+ teach:-13
+ teacher:-3
+ team:-10
+ tear:3
+ tears:-11
+ teaspoon:3
  teenage:-3
- teenager:3
+ teenager:-1
  teeth:-5
- tell:-4
- tells:-4
- temp:-11
- temperature:-9
- temps:-5
- ten:-7
- tender:14
- tengo:2
- tenia:-2
+ tell:-5
+ tells:-11
+ temp:-12
+ temperatur:5
+ temperature:-11
+ temps:-3
+ ten:-8
+ tender:11
+ tengo:10
  tenth:-7
  terrace:-3
- terrible:5
- terrier:-6
- test:-6
+ terrible:-3
+ terrier:-7
+ test:-15
  tester:-3
- tests:-6
- tete:-6
- text:1
- texture:-2
- than:-20
- thank:-18
- that:-4
- thats:7
- the:-4
- their:4
- them:-2
- then:-9
- ther:5
- there:12
- therefore:-3
- therell:-4
- thermometer:5
- these:-10
- they:6
- theyd:-8
- theyre:-3
- theyve:7
- thick:-2
+ tests:-4
+ tete:-5
+ text:2
+ than:-15
+ thank:-14
+ that:-1
+ thats:12
+ the:-3
+ their:12
+ then:-13
+ ther:17
+ there:8
+ therefore:-7
+ therell:-11
+ thermometer:2
+ these:-8
+ they:7
+ theyd:-6
+ theyre:-1
+ theyve:8
+ thick:1
  thicken:-9
- thickener:-3
- thicknes:-4
+ thickener:-6
+ thicknes:-3
  thigh:13
  thin:-7
- thing:-13
- think:-5
- third:-2
- thirteen:-8
- thirty:-13
- those:-11
- though:-7
- thought:8
- thousand:-3
- thread:-8
- three:-2
- threw:9
- throat:-5
- throbb:-2
- through:1
- throw:2
- thrown:5
- thru:6
+ thing:-6
+ think:-1
+ third:-1
+ thirteen:-4
+ thirty:-9
+ this:-1
+ those:-15
+ though:-6
+ thought:1
+ thread:-4
+ three:-4
+ threw:7
+ throat:1
+ throbb:-5
+ through:3
+ thru:7
  thumb:7
- thump:6
- thursday:3
+ thumbprint:-3
+ thump:11
+ thursday:-3
+ tick:4
  tidi:-3
- tidy:-5
  tied:-7
- tiene:1
- tight:-4
- til:-9
+ tiene:3
+ tight:-3
+ til:-8
  tiles:-8
- till:-3
- tilt:-4
- timer:-5
- times:-6
- tin:-17
- ting:-2
+ till:-4
+ tilt:-6
+ time:-3
+ times:-9
+ tin:-10
+ ting:2
  tingl:7
- tingle:9
- tins:-5
- tiny:5
- tip:8
- tipp:-10
- tips:7
- tired:-7
- to:-9
- toast:-13
- tocar:-3
- tochter:4
- today:-2
- toddler:4
- todo:-5
- toe:5
- toes:3
- toffee:4
- together:-6
- told:-9
- tom:10
- tomato:-7
- tombee:13
- tomo:7
- tomorrow:-1
+ tingle:5
+ tins:-6
+ tiny:4
+ tip:3
+ tipp:-1
+ tips:11
+ tired:-8
+ titanium:3
+ to:-5
+ toast:-9
+ tocar:1
+ tochter:8
+ today:-4
+ toddler:-5
+ todo:-2
+ toe:7
+ toes:1
+ toffee:5
+ together:-10
+ told:-13
+ tom:4
+ tomato:-3
+ tombee:16
+ tomo:12
+ tomorrow:6
  tone:-3
- tongue:-1
- tonight:2
- too:-9
- took:6
- toothpaste:5
- top:-13
- topp:-6
- tops:5
+ tongue:3
+ tonight:-2
+ too:-11
+ took:1
+ toothpaste:8
+ top:-15
+ topp:-2
+ tops:12
  torch:-7
- total:-7
- touch:-1
- touche:11
+ total:-9
+ touch:-3
+ touche:10
  tournesol:-4
- tousse:3
- tout:2
- toute:15
+ tousse:6
+ tout:-2
+ toute:10
+ towel:1
  town:-3
  tr:-6
- trac:-7
- trace:-10
- tractor:-8
- trago:10
- train:-4
- translucent:-3
- transparent:21
- traver:-1
+ trac:-10
+ trace:-7
+ tractor:-4
+ trago:8
+ train:4
+ translate:-3
+ translucent:-2
+ transparent:2
+ traver:2
  tray:-2
- treasurer:-7
- treat:6
- tree:-2
- trees:-3
+ trays:-3
+ treasurer:-5
+ treat:7
+ tree:-7
+ trees:-4
  tres:10
- trial:-6
- tried:9
- tries:-5
- trimming:5
- tripp:3
- trois:10
- trop:-3
- tropfen:15
- trouble:8
- trouser:4
- true:-10
- trust:-5
- truth:-3
+ trial:-12
+ trick:3
+ tried:4
+ tries:-4
+ trimming:3
+ tripp:7
+ trois:6
+ trop:-1
+ tropfen:9
+ trouble:5
+ trouser:8
+ true:-7
+ trust:-9
+ truth:-5
  try:-1
- tsp:-5
- tub:-3
- tube:1
+ tsp:2
+ tub:-4
  tubs:-3
- tue:-5
- tummy:5
- tun:15
- tunnel:-3
- turmeric:-7
- turn:6
- turns:-9
- tut:8
- twelve:1
+ tue:-7
+ tuesday:3
+ tummy:3
+ tun:12
+ turmeric:-9
+ turn:4
+ turns:-8
+ tut:5
  twenty:-5
  twice:6
- twins:-3
- two:4
+ two:7
  typ:2
- type:3
- typed:-9
- typos:-3
- uber:15
- uberfettung:-8
- ubers:4
- uf:-15
- ugly:-7
+ type:4
+ typed:-4
+ typos:-4
+ uber:10
+ uberfettung:-7
+ ubers:3
+ uf:-10
+ ugly:-8
  uh:4
- ul:-4
- um:7
+ ul:-7
+ um:5
  un:-3
  una:4
- uncle:-8
- uncur:11
- und:-12
- under:11
- underneath:15
- underside:5
- understand:-9
- undilut:7
- une:6
- unicorn:-7
- units:-3
- unmold:2
- unmould:3
+ uncle:-9
+ uncur:8
+ und:-6
+ under:4
+ underneath:13
+ underside:8
+ understand:-4
+ undilut:13
+ une:5
+ unicorn:-4
+ unmold:4
+ unmould:-2
  unrefin:-3
- unscent:-7
- unterarm:17
- until:-1
- up:-2
- update:-1
- upside:-3
- urgent:3
- us:-10
- usable:-12
+ unsaponifi:-3
+ unscent:-4
+ unterarm:15
+ until:3
+ up:2
+ upside:-5
+ urgent:4
+ us:-8
+ usable:-16
  usado:-6
- use:-13
- used:-3
- useful:-10
- uses:-7
- using:-2
- usual:3
- vanilla:-11
- vapeur:4
- vapor:-4
- vapour:3
- varnish:-7
- vaseline:-12
+ use:-11
+ used:-5
+ useful:-7
+ uses:-12
+ using:-12
+ usual:-5
+ vanilla:-5
+ vapeur:1
+ vapor:1
+ vapour:2
+ varnish:-4
+ vaseline:-10
  vaso:9
  veces:-8
- vegetable:-10
- vent:2
- veo:3
- verbrannt:11
- verdict:-11
- verify:-6
- verschluckt:6
+ vegan:-3
+ vegetable:-4
+ vent:-10
+ veo:12
+ verbrannt:4
+ verdict:-8
+ verify:-15
+ verschluckt:10
  verse:-2
- version:-8
- very:5
- vet:-2
- veteran:-7
- video:-7
- viel:-1
- village:-8
- vinegar:13
- visage:10
- vite:1
- voice:6
- volcano:4
- voll:5
- volume:-5
- volunteer:-8
- vom:12
- vomit:9
- von:1
- vous:-12
- w:12
- waist:-4
- wait:-5
- wake:4
- walk:5
- wall:-11
- walnut:-6
+ version:-7
+ very:2
+ vet:3
+ veteran:-10
+ video:-12
+ viel:-5
+ village:-10
+ vinegar:6
+ visage:9
+ visitor:-7
+ vite:-7
+ voice:7
+ volcano:3
+ voll:3
+ volume:-9
+ volunteer:-12
+ vom:18
+ vomit:6
+ von:-1
+ vous:-11
+ w:15
+ waist:-7
+ wait:-16
+ wake:7
+ walk:12
+ wall:-13
+ wallet:-3
+ walnut:-4
  wann:-9
- want:-11
- wants:-17
- war:5
- warm:9
- warmer:-2
- warn:-9
- was:4
- wash:3
- wasnt:-8
- wasp:-6
- wasser:-9
+ want:-9
+ wants:-11
+ war:4
+ wardrobe:-4
+ warm:2
+ warmer:-3
+ warn:-11
+ was:5
+ wasnt:-5
+ wasp:-5
+ wasser:-6
  waste:-3
- water:7
- watr:-3
- watter:-11
- wax:-12
- waxy:1
- way:-1
- we:-6
- wear:-11
+ watch:-2
+ water:5
+ watery:-3
+ watr:-1
+ watter:-8
+ wax:-6
+ waxy:-5
+ way:5
+ we:3
+ wear:-5
  wears:-10
  weather:-7
- wed:-5
- wedd:11
- wednesday:-3
- week:-2
- weekend:-15
- weeks:-27
- weep:1
- weeps:12
- weg:-1
- weh:8
- weigh:-16
- weight:-11
- weird:19
- weiss:9
- welcome:-8
+ wed:-3
+ wedd:3
+ week:-11
+ weekend:-13
+ weeks:-25
+ weeps:7
+ weg:3
+ weh:5
+ weigh:-14
+ weird:12
+ weiss:16
+ welcome:-9
  weld:-3
- well:-8
+ well:-7
  welli:-4
- wenn:-10
+ wenn:-12
  went:1
- were:-1
+ were:2
  wet:4
- weve:-11
- what:1
- whatever:-4
- whats:-10
+ weve:-12
+ what:-1
+ whatever:-7
+ whats:-5
  whatsoever:-4
- wheel:-8
- wheez:16
- when:1
- whenever:1
- where:8
- whether:-3
- which:-17
- whichever:-8
+ wheel:-4
+ wheez:19
+ when:2
+ whenever:2
+ where:11
+ whether:-9
+ which:-25
+ whichever:-7
  while:-7
  whipp:-3
- white:9
+ whisk:4
+ white:7
  whiter:-3
- who:-10
- whoever:-3
+ who:-5
+ whoever:-1
  whole:-3
- wholesaler:-3
+ wholesaler:-4
  whom:-3
- whose:-6
- why:-2
- wide:-4
- width:-2
- wie:-3
- wife:5
- will:-18
- wind:-4
- windowsill:6
- windy:-8
- wine:9
- wins:-10
- winter:-6
- wip:3
- wipe:4
- wiped:12
- wird:-10
- wire:-5
+ whose:-4
+ why:-6
+ width:-5
+ wie:-4
+ wife:4
+ will:-13
+ wind:5
+ window:3
+ windowsill:8
+ windy:-4
+ wine:10
+ wins:-8
+ winter:-19
+ wip:5
+ wipe:-3
+ wiped:9
+ wird:-7
+ wire:-9
  wise:-16
- wish:-8
- with:-3
- within:-12
- without:-12
- wobb:13
- wobbl:3
- wochen:-1
- woke:4
+ wish:-10
+ with:-5
+ within:-10
+ without:-6
+ wobb:10
+ wobbl:6
+ wochen:-3
+ woke:3
  wollte:-7
- woman:5
- wonder:-6
- wont:12
- wood:-12
- wool:-1
- word:-3
- words:-4
- wore:-2
- work:-7
- works:-5
- workshop:-12
- worktop:-12
- worri:-6
- worry:-5
- worse:8
- worst:-5
- worth:-1
- would:-28
- wouldnt:-6
- wow:-1
- wrap:-3
- wrapper:-3
- wreck:-3
- wrink:3
- wrist:12
+ woman:-3
+ won:-3
+ wonder:-14
+ wont:8
+ wood:-3
+ wooden:-8
+ wool:-6
+ word:-8
+ words:-11
+ wore:-7
+ work:-10
+ works:-15
+ worksheet:-3
+ workshop:-7
+ worktop:-6
+ worri:8
+ worry:-6
+ worse:15
+ worst:-8
+ worth:-6
+ would:-17
+ wouldnt:-8
+ wow:2
+ wrap:-7
+ wrapp:-2
+ wrapper:-5
+ wrink:1
+ wrinkl:1
+ wrist:10
  writ:-7
- write:-15
- written:-7
- wrong:-17
- wrote:-17
- x:-13
- y:12
- ya:-4
- yard:-7
- year:-7
- years:-10
- yellow:6
- yellowish:6
- yes:1
- yesterday:13
- yet:-4
- yeux:-4
+ write:-12
+ written:-3
+ wrong:-10
+ wrote:-14
+ x:-12
+ y:9
+ ya:-6
+ yard:-8
+ year:-6
+ years:-11
+ yellow:10
+ yellowish:7
+ yes:3
+ yesterday:9
+ yet:-13
+ yeux:-5
  yield:-3
- yo:-3
+ yo:14
  yoghurt:-4
- yogurt:-12
- yolk:-3
- you:-4
- youd:-13
- youll:-1
- young:7
- youngest:6
- your:-5
- youre:-4
- yours:-9
- youve:4
- yr:8
- zap:-8
- zapp:-1
- zappy:-4
- zaps:-16
- zero:3
- zu:-13
- zum:-11
+ yogurt:-8
+ you:-6
+ youd:-6
+ youll:-9
+ young:-3
+ youngest:5
+ your:-3
+ youre:-8
+ yours:-4
+ youve:2
+ yr:9
+ zap:-4
+ zapp:-2
+ zappy:-5
+ zaps:-14
+ zero:-5
+ zu:-9
+ zum:-10
  zwei:-3
- £6:-3
- °c:-17
- °f:-8
- ¿la:-5
- ¿que:-5
- ¿se:-6
- –:-7
- —:-7
- •:-8
- €:-5
---:9
--:-1
--A:2
--B:10
+ °c:-16
+ °f:-7
+ ¿la:-9
+ ¿que:-8
+ ¿se:-5
+ –:-10
+ —:-12
+ •:-12
+ €6:-3
+ €:-6
+--:7
+-A:1
+-B:9
 -C:-3
--D:6
--E:10
--F:-3
--G:-8
--H:17
--I:4
+-D:2
+-E:6
+-F:-11
+-G:-12
+-H:12
+-I:5
 -J:11
--K:15
--L:12
--M:-2
--N:-1
--O:8
--P:2
+-K:2
+-L:4
+-N:-2
+-O:9
+-P:-4
 -Q:-4
--R:12
--S:-3
--T:13
--V:-3
--W:5
--Y:-3
+-R:6
+-S:-1
+-T:12
+-W:2
+-Y:-1
 -b:-1
--d:4
--f:-1
--g:5
--h:9
--i:-3
--j:-6
--l:-4
--m:2
--n:15
--o:6
--p:4
--q:4
--r:2
--s:-4
--u:3
--v:1
--w:-8
+-d:6
+-f:-10
+-g:6
+-h:10
+-i:-2
+-j:2
+-k:-4
+-l:-2
+-m:4
+-n:10
+-o:4
+-p:1
+-q:-1
+-r:1
+-s:-2
+-u:-2
+-v:2
+-w:-1
 -y:-12
-A-:-5
-A:11
-AC:4
-AD:-4
-AE:11
-AF:3
+-z:-2
+A-:-4
+A:6
+AA:-1
+AC:7
+AD:2
+AE:10
+AF:-4
 AG:-4
-AH:-5
+AH:-6
 AI:5
-AK:8
-AL:-1
-AM:-5
-AO:1
-AP:8
+AK:7
+AM:-6
+AN:-3
+AO:3
+AP:5
 AQ:7
-AR:10
-AT:-2
-AV:-1
-AW:2
-AY:10
-Ab:1
-Af:1
-Ag:6
-Ah:-19
-Ai:3
-Aj:-11
-Ak:-6
-Al:4
-Am:6
-An:12
-Ao:8
-Ap:-1
-Aq:13
-Ar:6
-As:-4
-Au:11
+AR:13
+AS:-2
+AT:1
+AV:1
+AW:3
+AY:12
+Ab:3
+Af:-1
+Ag:7
+Ah:-12
+Ai:2
+Aj:-16
+Ak:-1
+Al:7
+Am:7
+An:15
+Ao:7
+Aq:11
+Ar:7
+As:-6
+Au:14
 Av:5
-Aw:11
-Ay:3
-Az:4
-B-:-3
-B:17
-BA:15
-BB:9
-BK:4
-BO:11
-BV:10
-Bf:-10
-Bi:16
-Bo:-4
+Aw:10
+Ay:5
+Az:5
+B-:2
+B:16
+BA:12
+BB:7
+BK:10
+BO:8
+BV:11
+Bf:-11
+Bi:7
+Bo:-10
 Bp:-1
-Bw:2
-Bz:2
-C-:4
+Bt:-1
+Bw:-1
+Bz:10
+C-:-1
 C:5
-CA:1
-CB:-5
-CC:-4
-CD:22
-CE:-11
-CF:-4
-CG:4
-CI:-3
-CK:3
-CL:9
-CM:-14
-CN:6
-CO:-4
-CP:-6
-CQ:7
-CR:19
-CS:1
-CV:-6
-CW:-6
-CY:7
-Cb:7
-Cd:16
-Cf:-5
-Cg:-6
-Ch:16
-Ci:1
-Cj:1
-Ck:8
-Cl:-3
+CA:5
+CB:-3
+CC:-5
+CD:19
+CE:-6
+CF:-7
+CG:7
+CI:-6
+CK:-1
+CL:12
+CM:-8
+CN:5
+CO:-10
+CP:-5
+CQ:9
+CR:8
+CS:5
+CV:-10
+CW:-7
+CY:5
+Cb:10
+Cd:5
+Cf:-9
+Cg:-4
+Ch:11
+Ci:5
+Cj:-7
+Ck:9
+Cl:-4
 Cm:1
-Cn:-5
-Co:1
-Cp:4
-Cq:-8
-Cr:1
-Ct:3
-Cv:-8
-Cw:-13
-Cz:-6
-D-:4
-D:22
-DA:23
-DD:14
-DO:-4
-DQ:11
-DS:1
-Db:19
-Di:3
-Dk:15
-Do:1
-Dp:13
-Dq:11
-Dt:11
-Dw:-4
-Dz:-2
-E-:-5
-E:13
-EA:5
-EC:6
-EE:-13
-EF:-5
-EH:12
-EN:4
+Cp:12
+Cq:-9
+Cr:-1
+Ct:5
+Cv:-6
+Cw:-8
+Cz:1
+D:21
+DA:21
+DD:7
+DO:-6
+DQ:7
+DS:4
+Db:6
+Di:-1
+Dk:16
+Do:-1
+Dp:11
+Dq:5
+Dt:9
+Dw:-2
+Dz:2
+E-:-8
+E:15
+EA:3
+EC:4
+EE:-8
+EF:-6
+EH:16
+EN:3
 EO:2
 EP:-14
-EQ:2
-ER:13
-ES:5
-ET:11
-EV:10
-EW:8
-Ef:-13
-Eh:14
-Ei:5
-El:18
-Eo:-11
-Ep:6
-Eq:4
-Er:-1
+EQ:9
+ER:9
+ET:15
+EV:15
+EW:13
+Ef:-16
+Eh:10
+Ei:7
+El:14
+Eo:-15
+Ep:4
+Eq:2
+Er:-3
 Et:-13
-Ew:-9
+Ev:-1
+Ew:-11
 Ez:7
-F-:-8
-F:-6
-FA:-4
-FC:-8
-FD:1
-FE:1
-FL:-6
-FM:-6
-FN:-14
-FO:-14
-FP:-5
-FQ:-2
-FS:-6
-FW:-11
-Fb:5
-Ff:-4
-Fi:-9
-Fj:-4
-Fk:-8
-Fo:-6
-Fp:-13
+F-:-9
+F:-2
+FA:-6
+FC:-13
+FD:3
+FE:-2
+FL:-7
+FM:-3
+FN:-22
+FO:-12
+FP:-7
+FQ:-6
+FS:-7
+FW:-12
+Fb:6
+Ff:3
+Fi:-11
+Fj:-3
+Fk:-5
+Fo:-1
+Fp:-14
 Fq:-7
-Fr:-5
-Fs:-4
-Ft:-4
+Fr:-2
+Fs:-5
+Ft:-5
 Fv:-8
-Fw:5
-Fy:8
-Fz:1
-G-:10
-G:-2
-GC:4
-GF:-4
-GG:5
-GL:9
+Fw:3
+Fy:11
+Fz:-5
+G-:7
+G:-4
+GA:7
+GC:1
+GF:-6
+GG:7
+GL:7
+GM:-7
 GN:5
-GO:2
-GQ:2
-GR:9
-GS:-1
-GV:-3
-GW:7
-GY:-6
-Gi:-8
+GO:6
+GP:2
+GR:3
+GS:-8
+GV:4
+GW:9
+GY:-5
+Gb:3
+Gf:-8
 Gj:5
-Gl:-6
-Go:11
-Gp:10
-Gr:-5
-Gt:-4
-Gv:4
-Gw:2
-Gz:2
-H-:9
+Gl:-5
+Go:10
+Gp:3
+Gq:-7
+Gr:-2
+Gv:9
+Gw:3
+Gz:6
+H-:7
 H:12
-HA:9
+HA:7
 HE:-5
-HH:15
-HI:5
-HM:3
-HN:-5
-HP:4
-HS:9
-HT:13
-HV:11
-HW:19
-HY:6
-Hb:7
-Hf:-2
-Hh:11
-Hi:-15
-Hj:2
+HH:14
+HI:9
+HM:-5
+HN:-4
+HO:1
+HP:3
+HQ:2
+HS:8
+HT:10
+HV:7
+HW:7
+HY:5
+Hb:4
+Hf:-1
+Hh:10
+Hi:-19
+Hj:3
 Hn:4
-Ho:-4
-Hp:-2
-Hq:10
-Hr:4
-Ht:-3
-Hw:-7
-Hz:10
+Ho:-8
+Hp:-4
+Hq:13
+Hr:7
+Ht:-8
+Hw:-18
+Hz:6
 I-:3
-I:-3
-IA:-15
-IC:-5
+I:-6
+IA:-14
+IC:-6
 IO:-1
 IP:-10
-IQ:-5
-IS:-3
-IW:-4
-Ib:-4
-Ii:-9
-Io:-3
-Ip:5
-It:-7
-Iw:-8
-Iz:-6
-J-:7
-J:14
-JO:-10
-JP:4
-JS:-4
+IQ:-3
+IS:-6
+IW:-8
+Ib:-7
+If:-1
+Ii:-12
+Ij:-3
+Io:-4
+Ip:3
+It:-8
+Iw:-13
+Iz:-4
+J-:4
+J:9
+JO:-4
+JP:3
+JS:-2
 Jo:1
-Jt:17
-Jz:3
+Jt:11
+Jz:9
 K-:7
-K:15
-KA:12
-KE:3
-KK:9
-KN:3
-KO:-7
-KP:15
-KQ:8
-KS:-3
+K:11
+KA:14
+KE:1
+KK:8
+KN:14
+KO:-3
+KP:4
+KQ:13
+KS:-4
 KT:3
-KV:15
-KW:-3
-Kb:26
-Kf:-11
-Kh:4
-Ki:-3
-Ko:2
-Kp:18
-Kr:5
-Kt:1
-Kw:-10
+KV:10
+KW:1
+Kb:16
+Kf:-8
+Kh:5
+Ki:-7
+Ko:1
+Kp:14
+Kr:7
+Kt:5
+Kw:-13
 Kz:-4
-L-:-19
-L:13
+L-:-16
+L:12
 LA:6
-LC:-3
-LG:-4
-LN:-8
-LO:-5
-LP:-3
-LQ:-1
-LS:12
-LY:-7
+LC:-4
+LG:-1
+LN:-5
+LO:-6
+LP:-1
+LS:13
+LY:-5
 Lb:10
-Lf:12
-Lh:9
-Li:-3
-Lk:15
-Lo:-1
-Lp:15
-Lq:4
-Lr:11
-Lt:3
-Lw:-4
-Lz:1
-M-:-11
-M:-5
-MA:-19
-MC:-7
-MD:7
-ME:-7
-MF:-12
-MG:-9
-MH:-4
-MK:-4
-MM:-5
-MN:10
-MO:-2
-MP:-2
-MQ:-6
-MR:1
-MS:-4
-MV:-8
+Lf:3
+Lh:10
+Li:-8
+Lk:10
+Lo:3
+Lp:18
+Lq:1
+Lr:5
+Lt:5
+Lz:-1
+M-:-18
+M:-4
+MA:-20
+MC:-6
+MD:10
+ME:-6
+MF:-6
+MG:-13
+MH:-3
+MK:-7
+MM:-3
+MN:4
+MO:-9
+MP:-1
+MQ:3
+MR:-5
+MS:-8
+MV:-10
 MW:2
 Mb:2
-Md:-1
+Md:-3
 Mf:-12
-Mh:-11
-Mi:-5
-Mj:3
-Mk:-2
-Ml:-8
-Mo:-2
-Mp:-6
-Mq:-4
+Mh:-16
+Mi:-6
+Mj:4
+Mk:-5
+Ml:-9
+Mo:-7
+Mp:-8
+Mq:-3
 Mr:-9
-Mt:-7
-Mu:-16
-Mv:-3
+Mt:-1
+Mu:-23
+Mv:3
 Mw:-2
 My:-5
-Mz:-3
-N-:7
-N:-6
+N:-5
 NA:-13
-NC:-5
-ND:5
-NE:-10
-NG:-7
-NH:-11
-NI:6
-NK:-10
-NL:-3
-NM:-7
-NN:-9
-NO:-6
+NC:-6
+ND:3
+NE:-6
+NF:-2
+NG:-13
+NH:-8
+NI:8
+NK:-4
+NL:-1
+NM:-12
+NN:-13
+NO:-2
 NP:-3
-NQ:-1
-NR:-14
-NS:-15
-NV:-16
-NW:-23
+NQ:-6
+NR:-17
+NS:-11
+NV:-14
+NW:-22
+NY:-3
 Nb:-11
-Nd:3
-Nf:9
-Ng:14
-Nh:-8
-Ni:-17
-Nj:3
-Nk:12
-Nl:11
+Nd:5
+Nf:12
+Ng:10
+Nh:-5
+Ni:-14
+Nj:4
+Nk:2
+Nl:2
 Nm:-11
 Nn:16
-No:-7
-Np:-3
-Nr:-12
-Ns:-13
-Nt:-3
-Nu:-6
-Nv:3
-Nw:-5
-Ny:-16
-Nz:3
-O-:2
-O:2
-OA:-9
-OB:4
-OD:15
-OE:11
-OF:-10
-OG:-6
-OH:4
-OI:-10
-OJ:6
-OK:-1
+No:-5
+Np:5
+Nq:-2
+Nr:-18
+Ns:-14
+Nt:-11
+Nu:-7
+Nv:2
+Nw:-3
+Ny:-12
+Nz:1
+O-:3
+O:1
+OA:-7
+OB:8
+OC:-2
+OD:13
+OE:12
+OF:-7
+OG:-4
+OH:1
+OI:-8
+OJ:7
 OL:9
-OM:9
-ON:-1
+OM:6
+ON:1
+OO:1
 OP:10
-OQ:-4
-OR:7
-OS:-7
-OT:25
-OV:-3
-OW:3
+OQ:-8
+OR:4
+OS:-3
+OT:20
+OV:-2
+OW:4
 OY:8
-Ob:7
-Od:11
+Ob:8
+Od:3
 Of:3
-Og:3
-Oh:2
-Oi:-4
-Oj:1
-Ok:5
-Ol:6
-Om:-9
-On:4
-Oo:1
-Op:-8
-Oq:12
-Or:1
-Ot:5
-Ou:7
-Ov:-4
-Ow:-7
+Og:2
+Oh:1
+Oi:-5
+Oj:-2
+Ok:8
+Ol:5
+Om:-4
+On:6
+Oo:3
+Op:-9
+Oq:13
+Or:4
+Ot:2
+Ou:10
+Ov:-1
+Ow:1
+Oz:-2
 P-:6
-P:8
-PA:1
-PE:-7
-PF:7
-PG:7
-PH:9
-PI:-4
-PJ:10
-PK:-7
-PL:-3
-PM:10
-PN:-9
-PO:11
-PP:4
-PQ:-2
-PR:10
-PS:1
-PT:6
-PV:12
-PW:1
-PY:3
-Pb:-3
-Pf:-5
+P:9
+PA:2
+PC:-2
+PE:-4
+PF:6
+PG:4
+PH:12
+PI:-3
+PJ:14
+PK:2
+PL:2
+PM:4
+PO:9
+PP:5
+PQ:1
+PR:5
+PS:5
+PT:12
+PV:13
+PW:6
+PY:1
+Pb:-1
+Pf:-12
 Ph:11
-Pi:10
-Pj:-2
-Pk:-4
-Pl:9
-Pm:-3
-Pn:7
-Po:3
-Pp:-7
-Pq:2
+Pi:15
+Pj:1
+Pl:3
+Pn:9
+Po:5
+Pp:-3
+Pq:9
 Pr:10
-Pt:6
-Pu:12
-Pv:-2
-Pw:-13
-Py:-8
-Pz:7
-Q-:7
-Q:2
-QA:2
-QE:3
-QF:6
-QG:-8
-QH:-11
-QI:-7
-QK:4
-QL:1
-QM:-14
-QN:6
-QO:1
-QP:-15
-QQ:-8
-QR:-3
-QS:-7
+Pt:2
+Pu:7
+Pv:-4
+Pw:-11
+Py:-6
+Pz:4
+Q-:3
+QA:-6
+QD:-4
+QE:6
+QF:8
+QG:-3
+QH:-3
+QK:-10
+QL:7
+QM:-16
+QN:-1
+QO:2
+QP:-7
+QQ:-5
+QR:-1
+QS:-12
 QT:4
-QV:-17
-QW:-3
-QY:-1
-Qb:-1
+QV:-13
+QW:-9
+QY:-5
+Qb:-6
 Qd:16
-Qf:-14
-Qg:6
-Qi:-5
-Qj:10
-Qk:1
-Ql:5
-Qm:3
-Qo:-5
-Qp:4
-Qq:-15
+Qf:-10
+Qg:4
+Qh:-2
+Qi:4
+Qj:6
+Ql:8
+Qm:2
+Qo:-3
+Qp:1
+Qq:-14
 Qr:10
-Qs:-6
-Qt:-1
-Qu:1
-Qv:9
-Qw:6
-Qy:3
-Qz:-8
-R-:5
-R:14
-RA:-3
-RC:4
-RE:9
-RL:5
-RN:6
-RO:1
-RP:8
-RQ:12
-RS:10
-RV:7
-RW:12
-RY:7
-Rb:3
-Rh:13
-Ri:-6
-Rk:9
-Rl:4
-Rm:-3
+Qs:-9
+Qt:-2
+Qv:11
+Qw:7
+Qy:5
+Qz:-3
+R-:8
+R:16
+RA:-6
+RC:7
+RE:12
+RG:-4
+RL:4
+RN:3
+RO:-1
+RP:7
+RQ:4
+RS:19
+RV:3
+RW:10
+RY:5
+Rb:5
+Rh:6
+Ri:-8
+Rk:7
+Rl:2
 Ro:3
-Rp:-4
-Rr:9
-Rt:3
-Rw:-12
-Rz:7
-S-:2
-S:-2
-SA:1
-SC:1
-SD:2
+Rp:-2
+Rr:7
+Rt:6
+Rw:-10
+Rz:8
+S-:3
+S:-6
+SA:6
+SC:-6
+SD:1
 SE:4
 SF:-3
-SG:8
-SH:-9
-SK:-4
-SL:7
-SM:-2
-SN:-1
-SO:-3
-SP:-4
-SQ:1
-SR:12
-SS:8
-SW:-9
-Sb:10
-Sf:-9
-Sh:-13
-Si:-1
-Sj:-10
-Sk:6
+SG:3
+SH:-10
+SL:14
+SN:2
+SO:-2
+SP:-3
+SQ:-3
+SR:15
+SS:7
+SW:-5
+Sb:7
+Sf:-5
+Sh:-12
+Si:-3
+Sj:-8
+Sk:5
 Sl:-7
-Sm:14
-So:5
-Sp:7
-Sr:5
-St:2
-Su:-7
+Sm:12
+So:4
+Sp:5
+Sq:1
+Sr:7
+St:4
+Su:-4
 Sw:-6
-Sy:-5
-Sz:-13
-T-:-5
-T:16
-TA:14
-TH:14
-TK:-4
-TO:3
-Th:9
-Ti:10
-To:1
-Tp:11
-Tq:7
-Tt:6
+Sy:-7
+Sz:-5
+T-:-7
+T:13
+TA:5
+TH:7
+TK:-3
+TO:15
+Th:16
+Ti:11
+To:6
+Tp:13
+Tq:14
+Tt:4
 Tz:-7
-V-:7
-V:3
-VA:4
-VB:13
-VC:12
-VE:13
-VK:11
-VN:-6
-VO:4
-VP:8
-VS:-9
-VT:3
-VW:7
-Vf:-12
-Vi:2
+V-:5
+VA:9
+VB:14
+VC:8
+VE:9
+VK:12
+VN:-12
+VO:1
+VP:12
+VS:1
+VT:5
+VW:18
+Vf:-16
 Vo:-7
-Vp:-1
-Vq:3
-Vr:7
-Vt:3
-Vw:-2
+Vp:-3
+Vq:9
+Vr:15
+Vt:6
+Vw:-7
 Vz:8
-W:3
-WA:2
-WC:5
-WE:8
-WF:-13
-WG:4
-WH:-1
-WL:6
-WM:-1
-WN:-1
-WO:7
-WP:-1
-WQ:-5
-WR:12
+W-:8
+W:2
+WA:6
+WC:4
+WE:3
+WF:-12
+WG:3
+WH:3
+WK:3
+WL:3
+WM:-3
+WN:5
+WO:6
+WP:-6
+WQ:1
+WR:15
 WS:4
-WT:8
-WV:-3
-WW:-9
-WY:9
-Wb:-8
-Wf:-10
+WT:5
+WV:3
+WW:-8
+WY:11
+Wb:-4
+Wf:-8
 Wg:-4
-Wi:-2
-Wj:1
-Wk:3
+Wh:-2
+Wi:-3
+Wj:-2
+Wk:1
 Wl:4
-Wm:4
-Wo:4
-Wp:-8
-Wq:-6
-Wr:-1
-Wt:-3
-Wv:13
-Ww:1
-Wz:2
-X:14
-XA:14
-Y-:2
-Y:11
-YA:10
-YC:-7
-YN:6
-YO:-1
-YP:-6
-YQ:8
-YS:-5
-YW:11
-YY:-6
-Yf:-9
-Yh:6
-Yl:-8
-Yo:-1
-Yp:10
-Yr:19
-Yt:-5
-Yw:-3
-Yz:9
-any:-6
-b-:12
-b:7
-bA:17
-bC:-1
-bE:11
-bG:11
-bH:5
+Wm:5
+Wo:9
+Wp:-5
+Wq:-4
+Wt:-2
+Wv:14
+Ww:-1
+Wz:3
+X:12
+XA:12
+Y-:-8
+Y:12
+YA:8
+YC:-8
+YN:9
+YO:-4
+YP:-7
+YQ:5
+YS:-7
+YW:6
+YY:-5
+Yf:-5
+Yh:9
+Yi:-4
+Yl:-4
+Yo:1
+Yp:8
+Yr:10
+Yt:-7
+Yw:-1
+Yz:8
+any:-9
+b-:7
+b:9
+bA:13
+bC:-3
+bE:6
+bG:6
+bH:4
 bK:10
-bN:4
-bO:-4
-bP:-7
-bQ:10
-bR:5
-bS:13
-bW:2
-bb:-6
-bf:-8
-bh:5
-bi:14
-bj:-7
-bl:6
-bm:5
+bN:7
+bO:-1
+bP:-9
+bQ:1
+bR:6
+bS:7
+bW:4
+bb:-4
+bf:-7
+bh:-3
+bi:10
+bj:-8
+bl:5
+bm:10
 bo:4
-bp:5
-bq:3
-br:8
+bp:7
+bq:6
+br:19
 bt:1
-bw:3
-bz:1
+bw:-2
+bz:6
 d-:-4
-d:5
-dA:18
-dO:-4
+d:10
+dA:12
+dO:-2
 dQ:-4
-di:6
-dt:2
-dw:-5
-f-:1
-f:-6
-fA:-3
-fC:-20
-fE:-14
-fF:-6
-fH:-13
-fI:6
-fK:8
-fM:-9
-fN:-20
-fO:-3
-fP:-10
-fQ:3
+di:5
+dt:4
+dw:-6
+f-:5
+f:-8
+fA:3
+fC:-13
+fE:-12
+fF:-3
+fG:-4
+fH:-10
+fI:8
+fK:-10
+fM:-5
+fN:-10
+fO:1
+fP:-6
+fQ:-6
 fR:3
-fS:-10
-fV:-11
-fW:-5
-fY:-14
-fb:12
-ff:-18
-fg:-13
-fh:5
-fi:7
+fS:-12
+fV:-10
+fW:1
+fY:-13
+fb:-3
+ff:-17
+fg:-8
+fh:16
+fi:2
 figures:-8
-fl:-8
-fp:-11
-fq:-14
-fr:-1
-fs:-9
-ft:2
-fu:10
-fv:-3
-fw:-2
-fy:-9
-fz:-6
-g-:2
-g:-2
-gE:-3
-gN:-16
-gO:-5
-gP:-13
-gW:10
-gf:3
+fj:-10
+fl:1
+fo:4
+fp:-12
+fq:-20
+fr:-3
+fs:-6
+ft:-5
+fu:3
+fv:-2
+fw:-4
+fy:-4
+fz:-8
+g-:4
+gA:-6
+gE:-4
+gN:-7
+gO:-3
+gP:-2
+gW:4
+gf:1
 gg:-7
 gl:-7
-go:-1
-gt:3
-gy:-14
-gz:-12
-h-:8
-h:12
-hA:10
-hC:-1
-hE:-12
-hF:-5
+go:4
+gy:-9
+gz:-10
+h-:7
+h:16
+hA:7
+hC:-3
+hE:-11
+hF:-11
 hG:-9
-hH:-1
-hJ:10
-hK:-7
-hM:7
-hN:9
-hO:2
-hP:-1
-hQ:8
-hR:4
-hS:-9
+hH:-3
+hJ:12
+hK:-6
+hM:9
+hN:3
+hO:1
+hQ:5
+hR:3
+hS:-11
 hT:-11
-hW:6
-hb:6
-hf:-1
-hh:8
-hi:2
-hj:-6
+hW:3
+hb:9
+hf:-2
+hh:9
+hi:-3
+hj:-9
 hm:-1
-hn:1
-ho:-2
-hp:-12
+hn:5
+ho:-7
+hp:-2
 hq:6
-hr:4
-ht:-1
-hu:4
-hw:-9
-hz:-9
-i-:1
-i:2
-iA:9
-iB:5
-iC:5
-iD:-1
+hr:5
+ht:4
+hu:6
+hw:-14
+hz:-5
+iA:6
+iB:6
+iC:8
+iD:-5
 iE:8
-iF:1
-iG:3
-iH:2
-iJ:11
-iK:-4
-iM:-4
-iN:-4
-iO:6
-iP:9
-iQ:1
-iR:20
-iS:-9
-iT:10
-iV:-5
-iW:4
-iY:5
-ib:16
-if:6
-ih:-3
-ii:-6
-ij:-2
-ik:-4
+iF:2
+iG:-2
+iI:-6
+iJ:13
+iL:-5
+iM:4
+iN:-6
+iO:5
+iP:12
+iQ:2
+iR:9
+iS:-4
+iT:9
+iV:1
+iW:3
+iY:6
+ib:9
+if:3
+ii:-9
+ij:-3
+ik:-2
 il:-9
-im:4
-io:4
-ip:-5
-iq:4
-ir:-4
-is:6
-it:-5
-iu:-5
+im:5
+io:1
+ip:-2
+iq:5
+ir:-2
+is:-1
+it:-1
+iu:-10
 iv:-5
-iw:1
-iy:1
-iz:5
+iw:-1
+iy:3
+iz:-2
 j-:-2
-j:-9
-jA:6
-jC:-7
-jD:10
-jE:-9
-jG:-2
-jH:6
+j:-4
+jA:5
+jC:-11
+jD:8
+jE:-13
+jF:8
+jG:-3
+jH:3
 jK:-4
-jM:-14
-jN:-5
-jO:-2
-jP:-4
-jQ:-3
-jS:2
-jb:3
-jf:-7
-jh:-2
-ji:8
-jj:-9
-jm:3
-jo:4
-jp:1
-jq:-5
-jr:16
-js:2
-jt:1
-jw:-13
-jz:4
-k-:1
-k:7
-kA:9
-kD:15
-kN:5
-kO:-7
-kQ:11
-kW:-3
-kf:7
-ki:9
-ko:-8
-kp:-5
-kr:7
-kt:-1
-kw:9
-kz:5
-l-:9
-l:2
-lA:-10
-lN:-4
-lO:17
-lP:4
-lQ:3
-lY:-4
-lf:-14
-lg:9
+jM:-12
+jN:-3
+jO:2
+jP:-11
+jQ:-10
+jS:1
+jb:9
+jf:-6
+jh:-1
+ji:7
+jj:-2
+jm:8
+jo:6
+jp:3
+jq:-7
+jr:10
+js:1
+jt:2
+jw:-4
+jz:-2
+k-:-2
+k:6
+kA:5
+kD:14
+kN:6
+kO:-3
+kQ:7
+kW:-7
+kf:10
+ki:6
+ko:-10
+kp:-3
+kr:11
+kt:1
+kw:1
+kz:9
+l-:12
+l:-2
+lA:-11
+lN:-5
+lO:10
+lP:3
+lQ:11
+lY:-9
+lf:-13
+lg:7
 lh:3
-li:2
-lo:-5
-long:-12
-longer:-17
-lt:7
-lz:2
-m-:-2
+li:-1
+lo:-6
+long:-10
+longer:-16
+lt:3
+lz:-3
+m-:-6
 m:7
-mA:1
-mE:15
-mG:-11
+mE:5
+mG:-12
 mO:-3
-mP:10
-mS:4
-mY:-1
-mf:11
-mi:6
-mj:-5
-ml:7
+mP:11
+mS:12
+mY:3
+mf:8
+mi:3
+ml:8
 mm:-6
-mp:8
-mr:2
-mt:-1
-mw:15
-mz:-6
-n-:5
-n:12
-nK:17
-nO:1
-nP:4
-nn:11
-no:-3
-nt:-5
-nw:4
-o-:7
+mo:-2
+mp:6
+mt:3
+mw:6
+mz:-4
+n-:8
+n:9
+nK:15
+nO:7
+nP:12
+nn:13
+no:-6
+nt:-6
+nw:3
+o-:4
 o:1
-oA:-1
-oB:5
-oC:-1
-oD:16
+oA:2
+oB:9
+oC:-3
+oD:13
 oE:9
-oF:-7
-oG:3
-oH:4
-oI:-3
+oG:4
+oH:3
 oJ:2
-oK:13
-oL:12
-oM:9
-oN:-3
-oO:7
-oP:14
-oQ:-9
-oR:3
-oS:6
-oV:6
+oK:17
+oL:5
+oM:8
+oN:5
+oO:10
+oP:16
+oQ:-8
+oR:9
+oS:4
+oT:3
+oV:7
 oW:1
-oY:3
-ob:9
-of:9
-og:-3
-oh:4
-oi:-2
+ob:8
+of:-7
+og:-4
+oh:3
+oi:-9
 oj:-2
-ok:-7
-ol:3
-om:-13
-oo:-5
-op:-1
-oq:1
-or:-2
-os:2
-ou:7
-ov:-6
-ow:2
-oy:-7
-oz:9
-pA:5
-pB:5
+ok:-8
+ol:6
+om:-15
+on:-3
+oo:2
+oq:8
+or:-3
+os:7
+ot:-3
+ou:16
+ov:-5
+ow:-4
+oy:-10
+oz:11
+p-:1
+pA:3
+pB:6
 pC:2
-pF:4
+pE:6
+pF:3
+pG:5
 pH:-6
-pK:13
-pL:-1
-pM:3
-pN:14
+pK:17
+pL:-2
+pM:-3
+pN:5
 pO:12
-pP:6
-pQ:6
-pR:1
+pP:9
+pQ:5
+pR:-5
 pS:6
-pV:2
-pW:6
-pY:8
-pb:4
-pf:-5
-pg:-6
-ph:-5
-pi:2
-pj:-12
-pl:7
-pm:-5
-po:1
-pp:5
-pq:-2
-pr:5
-ps:9
-pt:-7
-pv:9
-pw:-15
-pz:-2
+pV:3
+pW:8
+pY:12
+pb:2
+pf:-7
+pg:-2
+pi:1
+pj:-10
+pl:21
+pm:-3
+po:4
+pp:7
+pq:3
+pr:7
+ps:4
+pt:-4
+pv:14
+pw:-7
+pz:4
 q-:-7
-q:14
-qA:4
-qC:10
-qF:6
-qH:11
-qM:-12
-qN:1
+q:11
+qA:8
+qC:4
+qF:10
+qH:7
+qM:-14
+qN:5
 qO:-11
-qP:-6
-qQ:-5
-qS:-16
-qV:-9
-qW:-5
-qf:6
-qh:15
-qk:-3
-qo:-13
-qp:-17
-qq:-7
-qr:-15
-qt:-3
-qw:-12
-qz:3
-r-:-3
+qP:-4
+qQ:-6
+qS:-15
+qV:-7
+qW:-1
+qf:7
+qh:5
+qi:3
+qj:3
+qk:-6
+qo:-10
+qp:-8
+qq:-9
+qr:-7
+qt:-1
+qw:-6
+qz:-1
+r-:-4
 r:3
-rA:13
-rB:14
-rC:-11
-rD:5
-rE:1
-rG:-1
-rH:-5
-rJ:-1
-rK:5
-rL:4
+rA:12
+rB:3
+rC:-7
+rD:12
+rE:5
+rF:-3
+rG:-8
+rH:2
+rJ:-2
+rK:4
+rL:12
 rM:6
-rN:-6
-rO:3
-rP:-1
-rQ:-5
-rS:-2
-rT:7
-rV:12
-rW:1
-rY:-2
+rN:2
+rO:5
+rP:1
+rQ:-12
+rR:4
+rS:-6
+rT:9
+rV:8
+rW:3
+rY:-3
 rb:3
 recipe:-21
-rf:-16
-rg:5
-rh:6
-ri:3
-rj:7
-rk:-17
-rl:2
-rp:8
-rq:4
-rr:-3
-rs:-3
-ru:5
-rv:-5
-rw:-6
-ry:9
-rz:4
-s-:5
-s:3
-sA:3
-sO:6
-sP:5
-sf:-8
-sg:2
-short:-6
-si:-5
-so:-2
-sr:8
-st:-3
-sv:-13
-sw:-7
-t-:4
-t:-5
-tA:-1
-tB:-2
-tC:2
-tD:15
-tE:8
-tF:-4
-tH:3
-tI:3
-tJ:1
-tK:3
-tL:2
-tN:-2
-tO:8
-tP:3
-tQ:1
-tS:2
-tT:-4
-tV:-1
-tW:-5
-tY:1
-tb:-2
-td:11
-tf:-4
-tg:-12
+rf:-11
+rg:10
+rh:7
+ri:-2
+rj:4
+rk:-5
+rl:4
+rm:-1
+rp:5
+rs:-7
+rt:3
+rv:-2
+rw:-5
+ry:12
+rz:1
+s-:4
+s:4
+sA:1
+sO:10
+sP:-5
+sf:-11
+sg:1
+short:-5
+si:-3
+so:-7
+sr:12
+st:-1
+sv:-12
+sw:-5
+t:-2
+tA:-3
+tB:6
+tC:-2
+tD:17
+tE:4
+tF:-1
+tI:2
+tJ:3
+tK:-3
+tM:-2
+tN:7
+tO:4
+tQ:-2
+tR:2
+tS:3
+tT:-1
+tW:-4
+tY:3
+tb:-6
+td:6
+tg:-1
 th:11
-ti:-4
-tj:-1
-tk:-5
-tl:5
-tm:6
-to:3
-tp:1
-tq:2
-tr:3
-ts:-2
+tj:-4
+tk:2
+tl:4
+tm:2
+tn:3
+to:1
+tp:5
+tr:4
+ts:-3
 tt:-5
-tu:11
-tv:-10
-tw:-12
-ty:-12
-tz:6
-u-:7
+tu:9
+tv:-15
+tw:-10
+ty:-10
+tz:7
+u-:10
 u:9
-uA:6
-uO:-6
-uP:4
-uW:5
+uA:4
+uO:-3
+uP:5
+uW:12
 ui:-6
-uo:6
-ut:-1
-uw:-2
-uz:-2
-v-:-7
+uo:1
+ut:6
+uw:-1
+uz:-5
+v-:-12
 v:1
 vA:1
-vN:-4
-vO:-8
-vP:-2
-vQ:6
-vS:-9
+vN:-6
+vO:-10
+vQ:3
+vS:-5
 vW:3
-vf:2
-vi:4
-vl:-9
-vo:14
-vp:8
-vr:-11
-vt:-7
-vw:-10
-vz:6
-w-:-1
-w:-10
-wA:1
-wB:9
+vf:1
+vi:-3
+vl:-11
+vo:9
+vp:9
+vr:-15
+vt:-10
+vw:-6
+vz:3
+w-:-6
+w:-12
+wA:-1
+wB:7
 wC:2
-wD:11
+wD:7
 wE:4
-wF:2
+wG:-11
 wH:-17
-wK:-7
-wM:-1
-wN:1
+wK:-6
+wM:-4
+wN:7
 wO:2
-wP:2
-wQ:2
+wP:1
+wQ:-1
 wR:10
-wS:-12
-wV:-4
-wW:-1
-wY:-10
-wb:-3
-wd:3
-wf:2
+wS:-5
+wV:-2
+wW:1
+wY:-11
+wb:-4
 wh:-10
-whole A:-3
-whole H:6
-whole J:9
-whole K:14
-whole S:-6
+whole A:-1
+whole H:10
+whole J:13
+whole K:16
+whole S:-5
 whole n:5
-whole p:-1
-whole recipe:-4
-wi:-6
-wj:-8
-wk:8
-wl:3
-wm:-5
-wo:-6
-wq:-13
-wr:-2
-wt:6
+whole p:-6
+whole recipe:-5
+wi:-4
+wj:-9
+wk:3
+wl:1
+wm:-12
+wo:-4
+wq:-11
+wr:-3
 wu:-1
 ww:3
-wy:-7
-wz:5
-y-:-11
-y:-4
-yA:-8
-yC:-3
-yE:-2
-yP:-7
-yS:-7
-yg:-8
-yo:-16
-yp:-4
-yt:-13
-yy:-7
-yz:-13
-z:2
-zA:-5
-zB:11
-zC:-15
-zD:-3
-zE:8
-zF:8
-zG:-1
-zH:6
-zI:-6
-zJ:9
-zK:3
-zL:-10
-zM:-1
-zN:-1
+wy:-4
+wz:3
+y-:-10
+y:-3
+yA:-9
+yC:-8
+yE:5
+yO:-3
+yP:-11
+yS:-3
+yg:-9
+yo:-19
+yp:-6
+yt:-7
+yy:-6
+yz:-10
+z-:2
+zA:-2
+zB:6
+zC:-19
+zD:-4
+zE:2
+zF:2
+zG:-4
+zH:7
+zI:-3
+zJ:6
+zK:-2
+zL:-11
+zM:-12
+zN:8
 zO:7
 zP:-4
-zQ:4
-zR:4
-zS:2
+zQ:7
+zR:9
 zT:6
-zV:10
-zW:3
-zY:10
-zb:-2
-zd:3
-zf:-14
-zg:6
-zh:-1
-zj:-4
-zk:-3
-zl:5
-zm:3
-zo:8
-zp:-1
-zq:2
-zr:2
-zs:6
-zt:-2
-zu:-9
-zv:4
-zw:1
-zy:-2
-zz:-3`;
+zV:11
+zW:4
+zY:8
+zb:-3
+zd:6
+zf:1
+zg:4
+zh:1
+zi:-4
+zj:-2
+zk:-4
+zl:8
+zm:9
+zo:3
+zr:-5
+zt:-3
+zu:-5
+zv:3
+zw:3
+zy:-1
+zz:-4`;

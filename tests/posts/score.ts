@@ -69,6 +69,7 @@ export const sets = [
   'blind-35',
   'blind-36',
   'blind-37',
+  'blind-39',
 ] as const;
 
 export function posts(set: string): readonly Post[] {
