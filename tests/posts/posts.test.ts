@@ -21,7 +21,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-30': 6,
   'blind-34': 2,
   'blind-36': 2,
-  'blind-39': 4,
+  'blind-39': 5,
 };
 
 for (const set of sets) {
