@@ -121,3 +121,7 @@ export function isMeltPoint(tokens: readonly Token[], k: number, { quantity: { d
     /^(coconut|palm-kernel)/.test(name.meaning.id)
   );
 }
+
+/** "A farmer 12 km up the road". */
+export const isDistance = (tokens: readonly Token[], k: number): boolean =>
+  /^(?:km|kms|kilomet(?:er|re)s?|miles?)$/.test(wordAt(tokens, k + 1));

@@ -581,6 +581,12 @@ function rowAmountAt(prims: readonly Prim[], i: number, lexicon: Lexicon): Quant
   };
 }
 
+/** "1,000 g", "1.500 g": nobody weighs fats to the milligram, and round figures least; the other is kept for the checks. */
+const isThousands = ({ value, other }: Figure): boolean =>
+  other !== null && value < 10 && other === value * 1000 && other % 50 === 0;
+const asThousands = (figure: Figure): Figure =>
+  figure.other === null ? figure : { ...figure, value: figure.other, other: figure.value };
+
 /** The amount that begins at prim `i`; null where none does. */
 export function quantityAt(
   prims: readonly Prim[],
@@ -594,9 +600,10 @@ export function quantityAt(
   if (row) return row;
   const twice = twiceAt(prims, i);
   if (twice) return twice;
-  const figure = figureAt(prims, i, lexicon, habit);
-  if (!figure) return null;
-  const hit = unitAt(prims, figure.end, lexicon, figure.value) ?? unitApart(prims, figure.end, lexicon);
+  const written = figureAt(prims, i, lexicon, habit);
+  if (!written) return null;
+  const hit = unitAt(prims, written.end, lexicon, written.value) ?? unitApart(prims, written.end, lexicon);
+  const figure = hit?.unit.id === 'g' && isThousands(written) ? asThousands(written) : written;
   const range = rangeAt(figure, hit, lexicon, habit);
   if (range) return range;
   if (!hit) return ratioAt(figure, lexicon, habit) ?? unitless(figure);

@@ -4,6 +4,7 @@ import { packed } from './columns.ts';
 import { conversionOf } from './conversions.ts';
 import {
   isCounted,
+  isDistance,
   isEggs,
   isHour,
   isMeltPoint,
@@ -101,6 +102,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (isOfPages(tokens, k) || isOften(tokens, k, token)) aside(k, 'a count');
       if (told && parted && isPortion(tokens, k, token)) aside(k, 'a count');
       if (isEggs(tokens, k, token)) aside(k, 'a count');
+      if (isDistance(tokens, k)) aside(k, 'a distance');
       if (isHour(tokens, k)) aside(k, 'a time of day');
       if (told && isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');
       if (isMeltPoint(tokens, k, token)) {

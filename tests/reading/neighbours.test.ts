@@ -201,6 +201,8 @@ test.each<[string, Readonly<Record<string, number>>]>([
     { 'canola-oil': 3000, 'coconut-oil': 1500 },
   ],
   ['Take 6 lb lard, 13 oz lye, water 30 oz. Is that lye right for 6 lb?', { lard: 2721.55422, naoh: 368.543800625 }],
+  ['1,000 g olive, 1,5 kg tallow, 335 g lye', { 'olive-oil-virgin': 1000, 'tallow-beef': 1500, naoh: 335 }],
+  ['lard 2.0 kg, NaOH 264 g. The lard is from a farmer 12 km up the road.', { lard: 2000, naoh: 264 }],
   ['New mould (9 holes, 140 ml each): lard 500 g. What is the lye amount?', { lard: 500 }],
   [
     '- lard 500 g\n- coconut 200 g\n- a half bottle of jojoba that I keep for my hair\nHow much lye?',
