@@ -6,7 +6,7 @@ const wished =
 
 /** "What is the lye amount?", "whats the new lye for this". */
 const which =
-  /\b(?:what(?:['’]?s| is| are| would be| will)? (?:the |my )?(?:new |right |correct |total )?(?:lye|naoh|koh|caustic soda|hydroxide)\b|(?:lye|naoh|koh) (?:please|pls|plz)\b)/i;
+  /\b(?:what(?:['’]?s| is| are| would be| will)? (?:the |my )?(?:new |right |correct |total )?(?:lye|naoh|koh|caustic soda|hydroxide)\b|(?:lye|naoh|koh) (?:please|pls|plz)\b|^need (?:the |my |a )?(?:lye|naoh|koh) (?:amount|weight|figure)\b)/im;
 
 /** Whether the post asks how much alkali its fats need, rather than whether what it has is right. */
 export function asksForAlkali(text: string): boolean {

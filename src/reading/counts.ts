@@ -1,7 +1,7 @@
 /** Figures that weigh nothing: counts, pages, portions, eggs, years, a melting point. */
 import { signal } from './signal-words.ts';
 import { gives } from './signals.ts';
-import { isAny, isIngredient, isMark, isRole, isWord, wordAt } from './token-is.ts';
+import { endsDotted, isAny, isIngredient, isMark, isMeasured, isRole, isStop, isWord, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 
 /** "the two waters", "all four fats", "for those three": how many were named, and no weight. */
@@ -50,6 +50,23 @@ export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim
 /** "It's 2 a.m. and the baby's up". */
 export const isHour = (tokens: readonly Token[], k: number): boolean =>
   /^[ap]$/.test(wordAt(tokens, k + 1)) && isMark(tokens[k + 2], '.') && isWord(tokens[k + 3], 'm');
+
+/** "The batter was divided in five equal parts". */
+export const isShareOut = (tokens: readonly Token[], k: number, { quantity: { text } }: Figure): boolean =>
+  /^equal/i.test(text) && isAny(tokens, k - 5, k, (one) => gives(one, signal.parting)) && !isIngredient(tokens[k + 1]);
+
+/** "One: coconut is a liquid. Two: lye pulls moisture": the points of what somebody has to say. */
+export function isPoint(tokens: readonly Token[], k: number, { quantity: { inWords } }: Figure): boolean {
+  const next = tokens[k + 3];
+  return (
+    inWords &&
+    isMark(tokens[k + 1], ':') &&
+    (isStop(tokens[k - 1]) || endsDotted(tokens[k - 1])) &&
+    !isMeasured(tokens[k + 2]) &&
+    next?.t === 'word' &&
+    next.sort === 'everyday'
+  );
+}
 
 /** `page 11 of 38`, `2 of 3`: whole figures, behind which nothing is named */
 export function isPageCount(tokens: readonly Token[], k: number): boolean {

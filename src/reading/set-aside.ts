@@ -11,7 +11,9 @@ import {
   isOfPages,
   isOften,
   isPageCount,
+  isPoint,
   isPortion,
+  isShareOut,
   isYear,
 } from './counts.ts';
 import { cue } from './cue-words.ts';
@@ -104,6 +106,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (isEggs(tokens, k, token)) aside(k, 'a count');
       if (isDistance(tokens, k)) aside(k, 'a distance');
       if (isHour(tokens, k)) aside(k, 'a time of day');
+      if (isPoint(tokens, k, token)) aside(k, 'a count');
       if (told && isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');
       if (isMeltPoint(tokens, k, token)) {
         out ??= [...tokens];
@@ -111,6 +114,8 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       }
       if ((told || isMark(tokens[k - 1], ',')) && isCounted(tokens, k, token)) aside(k, 'a count');
       if (told && (isShareAgain(tokens, k, token) || isShareChanged(tokens, k, token))) aside(k, 'said before');
+    } else if (token.quantity.dim === 'parts') {
+      if (parted && isShareOut(tokens, k, token)) aside(k, 'a count');
     } else if (isMeasured(token)) {
       if (isInRow(tokens, k) && !isBeyondRow(k)) continue;
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');

@@ -3,6 +3,8 @@ import { speaksOfMoney } from './prices.ts';
 import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Row, roundTo, unitFor } from './rows.ts';
+import { isAny, sentenceAt } from './token-is.ts';
+import type { Token } from './tokens.ts';
 
 type Sums = Readonly<Record<'fats' | 'after' | 'alkali' | 'water' | 'liquids' | 'others', number>>;
 
@@ -69,6 +71,20 @@ function disagree(assembly: Assembly, total: Quantity, sums: readonly number[], 
   } else assembly.doubts.push({ id: 'total-disagrees', said: total.text, sum });
 }
 
+/** Tokens of a sentence about the scent, at the most. */
+const longestScent = 24;
+
+/** "The scent will be cedar with a little orange, 36 g altogether": a sentence of nothing that makes the soap. */
+function isOfScent(tokens: readonly Token[], at: number): boolean {
+  const { from, to } = sentenceAt(tokens, at, longestScent);
+  const isStuff = (one: Token): boolean =>
+    one.t === 'name' && /^(?:fat|alkali|stock|water|liquid|unheld|ambiguous)$/.test(one.meaning.kind);
+  return (
+    isAny(tokens, from, at, (one) => one.t === 'name' && one.meaning.kind === 'scent') &&
+    !isAny(tokens, from, to, isStuff)
+  );
+}
+
 /** Why a bare figure beside lines that all have units is the total of something else; null where it may be theirs. */
 function otherThanWeight(
   assembly: Assembly,
@@ -79,6 +95,7 @@ function otherThanWeight(
   const { items, tokens, bound } = assembly.source;
   const figure = items.find((item) => item.kind === 'amount' && item.quantity.numbers === total.numbers);
   const weighed = rows.filter(({ named }) => named.meaning.kind === 'fat' || named.meaning.kind === 'alkali');
+  if (figure?.kind === 'amount' && isOfScent(tokens, figure.from)) return 'the weight of the scent';
   if (figure?.kind !== 'amount' || figure.quantity.dim !== 'bare') return null;
   if (weighed.some(({ amount }) => amount?.dim === 'bare')) return null;
   const { value } = figure.quantity;

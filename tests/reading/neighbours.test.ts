@@ -52,6 +52,13 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ['lard 500 g, NaOH 66 g. A 3 quart Tefal saucepan, 1 L Duran flask, like wolves', { lard: 500, naoh: 66 }],
   ['I spilt milk. All of the water is crushed ice, 150 g of it. lard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
   ['"Tallow, beef",500,g\n"Butter, cocoa",100,g\nNaOH,80,g', { 'tallow-beef': 500, 'cocoa-butter': 100, naoh: 80 }],
+  ['lard 500 g, NaOH 66 g. The batter was divided in five equal parts.', { lard: 500, naoh: 66 }],
+  ['One: fat is soft here. Two: lye pulls moisture. Mine is lard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
+  ['Need the lye amount: 500 g lard, 200 g coconut', { lard: 500, 'coconut-oil': 200 }],
+  [
+    'lard 500 g, NaOH 66 g, water 150 g. The scent will be cedar with a little orange, 36 g altogether.',
+    { lard: 500, naoh: 66 },
+  ],
   // what the soap weighs later, in a log and beside it
   ['lard 500 g, NaOH 66 g\nweek 1: 710 g\nweek 2: 690 g\nIs the lye right?', { lard: 500, naoh: 66 }],
   ['lard 500 g\nNaOH 66 g\nweight per disc: 92 g', { lard: 500, naoh: 66 }],
