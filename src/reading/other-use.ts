@@ -2,6 +2,7 @@
  * Figures beside an ingredient that is for something else than the pot, or of a soap called after it: "2 litres of milk,
  * all of it for cheese", "the oat milk one weighed 78 g", "my cousin superfats hers at 20 %", "the air is at 85 %".
  */
+import { mouldSize } from './aside.ts';
 import { cue, uses, vinegars } from './cue-words.ts';
 import { inStore } from './in-store.ts';
 import { type Signals, saysAround } from './signals.ts';
@@ -90,7 +91,7 @@ function otherUseOf(
   }
   if (dim !== 'mass' && dim !== 'volume' && !(dim === 'bare' && !inWords)) return null;
   const own = names();
-  if (isMouldful(tokens, { from, to }, own)) return { reason: 'the size of the mould', names: own };
+  if (isMouldful(tokens, { from, to }, own) && fats() > 0) return { reason: mouldSize, names: own };
   if (own.length !== 1 || words.filter((one) => one.t === 'quantity').length > 1) return null;
   if (has(drinking) && !has(putting) && isNamed(tokens[own[0] ?? 0], drinks)) return { reason: drunk, names: own };
   const behind = words.findIndex((one) => spoken(one) === 'for');
