@@ -87,8 +87,8 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
     };
   },
   corrected: ({ said }) => ({
-    ask: `The post corrects itself at "${said}". Which figure counts?`,
-    hint: 'Paste the recipe once more with the right figure only.',
+    ask: `The post changes its own list at "${said}". What went into the pot?`,
+    hint: 'Paste the recipe once more as it is in the pot, with its figures.',
   }),
   negative: ({ said, of }) => ({
     code: 'impossible',

@@ -72,19 +72,39 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
 /** A post of one recipe, as far as anything points at one. */
 function readPart(reader: Reader, input: string, several: Several, settled: Settled | null): RecipeReading {
   const { text: post, factor, said } = timesAll(input);
-  const first = readOne(reader, post === input ? several : severalIn(post), settled);
-  const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null);
+  const { reading: first, unheardChange } = readOne(reader, post === input ? several : severalIn(post), settled);
+  const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null).reading;
   const { catalogue } = reader;
-  const whole = settled
+  const read = settled
     ? first
     : (withoutMisfit(post, first, again, catalogue) ??
       (first.doubts.length === 0 ? first : (amongTalk(post, first, again, catalogue) ?? first)));
+  const whole = settled || factor !== null ? read : hearing(read, unheardChange);
   if (factor !== null) return multiplied(whole, factor, said);
   const stand = asTheyStand(post);
   return stand ? { ...whole, assumptions: [...whole.assumptions, { id: 'number', text: stand }] } : whole;
 }
 
-function readOne(reader: Reader, several: Several, settled: Settled | null): RecipeReading {
+/** What no rule of the reader changes anything by. */
+const changing: ReadonlySet<string> = new Set(['corrected', 'repeated', 'left-out', 'after']);
+
+/** The reading, asked about where the post tells of a change that it would pass over. */
+function hearing(reading: RecipeReading, unheardChange: () => string | null): RecipeReading {
+  const { doubts, assumptions, fats, fates, swapAsked } = reading;
+  if (doubts.length > 0 || fats.length === 0 || swapAsked) return reading;
+  const isHeard = assumptions.some(({ id }) => changing.has(id)) && !fates.some(({ why }) => why === 'a difference');
+  if (isHeard) return reading;
+  const said = unheardChange();
+  return said === null ? reading : { ...reading, doubts: [{ id: 'corrected', said }] };
+}
+
+interface ReadOnce {
+  readonly reading: RecipeReading;
+  /** Words that tell of a change which no rule heard. */
+  readonly unheardChange: () => string | null;
+}
+
+function readOne(reader: Reader, several: Several, settled: Settled | null): ReadOnce {
   const cut = itemize(reader, several.post);
   const { text, prims, mended, tokens, disordered, struck, back, unheard } = cut;
   const items = settled ? settled.items(cut.items, tokens) : cut.items;
@@ -106,5 +126,5 @@ function readOne(reader: Reader, several: Several, settled: Settled | null): Rec
     back,
     unheard,
   });
-  return settled ? settled.reading(reading) : reading;
+  return { reading: settled ? settled.reading(reading) : reading, unheardChange: cut.unheardChange };
 }

@@ -40,6 +40,7 @@ import { addUp, breakDown } from './sums.ts';
 import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
 import { oneOfTwins } from './twin-columns.ts';
+import { unheardChange } from './unheard-change.ts';
 import { unitsMeant } from './units-meant.ts';
 import { wasLast } from './was-last.ts';
 import { equalParts, fractionShares, shareBase } from './worded-shares.ts';
@@ -68,6 +69,8 @@ export interface Cut {
   readonly back: readonly PutRight[];
   /** Words that take something back, and nobody knows what. */
   readonly unheard: string | null;
+  /** Words that tell of a change which no rule heard. */
+  readonly unheardChange: () => string | null;
   /** How the items may be bound, as far as that was asked. */
   readonly cuts: Cuts | null;
 }
@@ -160,6 +163,7 @@ export function itemize(reader: Reader, input: string): Cut {
     items,
     back: heard.back,
     unheard: heard.unheard ?? ahead.unheard,
+    unheardChange: () => unheardChange({ tokens, prims, words: cut.words }, heard.back),
     cuts: heard.cuts,
     units: headUnits(tokens, lexicon, signals),
     disordered,

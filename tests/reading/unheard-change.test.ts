@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => readRecipe(reader, text);
+
+/** What nobody can reckon with unasked, and what says nothing of what is in the pot. */
+const list = 'Olive 500 g, coconut 250 g, palm 200 g, castor 50 g, lye 139 g, water 300 g. ';
+
+describe('a change that no rule can reckon with is asked about', () => {
+  test.each([
+    'There on the counter stood the castor in its little cup. Never went in.',
+    'The castor is still in its measuring cup by the sink.',
+    'Found the castor behind the kettle an hour later.',
+    'The coconut I only half used.',
+    'Everything but the castor made it in.',
+    'The palm turned out to be lard, I grabbed the wrong tub.',
+    'My lard went in where the palm should be.',
+    'What stood in for the palm was lard, same weight.',
+    'Subbed a third of it with rice bran.',
+    'I scraped in what was left of the almond oil.',
+    'I overshot the coconut a little.',
+    'The coconut went in twice.',
+    'A bit less lye than last time.',
+    'About a spoonful of lye beads stuck to the jug.',
+    'Lost some lye water when the jug tipped.',
+    'Not sure whether I tared the bowl before the lye.',
+    'The scale jumped while I was weighing the lye.',
+    "I can't recall if the castor went in.",
+    'I made three times that in one pot yesterday.',
+    "I'm making two of those in one pot but with one lot of lye.",
+    'I made a double batch but only one lot of lye.',
+  ])('%s', (text) => {
+    expect(read(list + text).doubts).not.toEqual([]);
+  });
+});
+
+describe('what changes nothing is not asked about', () => {
+  test.each([
+    'The castor makes it sticky.',
+    'I never make it without a mask on.',
+    'The lid stuck to the pot.',
+    'I spilled coffee on my apron.',
+    'It was thick as pudding twice as fast.',
+    'The olive is from Crete and smells of grass.',
+    'Would less coconut be kinder?',
+    'Next time a bit less palm.',
+    'The scent was left out this time.',
+    'The lye dissolved fully.',
+    'Nothing spilled, and all of the lye went in.',
+    'I melted the palm in the microwave.',
+    'Coconut has gone up by a third.',
+    'We swapped seedlings for the lard.',
+    'I replaced the battery of the scale.',
+    'My timer went off twice.',
+    'I weighed everything twice.',
+    'Some of the batter stayed on the spatula.',
+    'My grandfather used lard back then.',
+    'I rendered the tallow twice.',
+  ])('%s', (text) => {
+    expect(read(list + text).doubts).toEqual([]);
+  });
+});
