@@ -28,7 +28,7 @@ const little =
 
 /** A fat that is not in the pot. */
 const out: readonly string[] = [
-  `F ${vessel}(?:# )?(?:(?:in the end|got|gets|was|is|has|had|been|being|were|ended up|just|then|simply|i|we|also|got|completely|have|later) )*(?:left out|left off|skipped|omitted|dropped|forgotten|set aside|left behind|thrown (?:out|away)|binned|not used|not added|didnt (?:use|add|put)|havent used|ditched|missed out|taken out)\\b`,
+  `F ${vessel}(?:# )?(?:(?:in the end|got|gets|was|is|has|had|been|being|were|ended up|just|then|simply|i|we|also|got|completely|have|later) )*(?:left out(?! of\\b)|left off|skipped|omitted|dropped|forgotten|set aside|left behind|thrown (?:out|away)|binned|not used|not added|didnt (?:use|add|put)|havent used|ditched|missed out|taken out)\\b`,
   `F ${vessel}[^#.?]{0,40}\\b(?:never|didnt|did not|hadnt|wasnt|havent|wouldnt|isnt) (?:even |ever )?(?:been |get |got |be )?(?:go in|went in|gone in|make it|made it|get in|in|added|unwrapped|opened|melted|used|poured|weighed)\\b`,
   `\\bnone of (?:it|that|them|${the}F) (?:ever |never |still )*(?:went|made it|got in|ended up)\\b|\\b(?:most|part|some|rest) of (?:that|${the}F) (?:never|didnt|ran|stuck|stayed)\\b`,
   `\\bnever (?:ever |actually )?(?:went|made it|got|came|goes) in\\b`,
@@ -94,7 +94,7 @@ const more: readonly string[] = [
   `\\b(?:overshot|overpoured|undershot|overdid|shorted|rounded|fudged|guessed|eyeballed|misjudged) (?:up |down |on )?${the}[FL]\\b`,
   `\\bheavy (?:- )?handed with ${the}[FL]\\b`,
   `[FL] (?:was|is|came|came out|ended up) (?:just |only )?(?:a |an )?(?:shade|hair|bit|touch|little|tad|fraction|drop|gram or two|few grams) (?:under|over|more|less|short|above|below|too)\\b`,
-  `[#…] (?:more|less|extra) (?:of )?${the}L\\b`,
+  `\\b(?:put|added|tipped) (?:in )?[#…] (?:more|less|extra) (?:of )?${the}L\\b`,
   `\\b(?:added|add|put in|adding|topped up|tipped in|threw in) (?:the |another |an |a )?(?:missing|extra|additional|another|further|remaining|more) #`,
   `\\b(?:put|poured|tipped|added|melted|threw|dumped) (?:[a-z]+ |F |L |it ){0,4}(?:twice|double|a second time)\\b|\\b(?:F|L) (?:line|(?:went|is|got|was put|was poured|may be|might be) in|was added) twice\\b|\\b(?:may|might|must) have [^.?]{0,24}[FL] twice\\b`,
   `\\b(?:both|two|double|#|…) (?:lots|lot|doses|portions|helpings)\\b`,
