@@ -25,7 +25,7 @@ const gear = ['gear', 'lye-into-water', 'vessel', 'hot-lye', 'fumes', 'children-
 /** The one thing to do, before the steps. */
 const leads: Readonly<Record<Harm, string>> = {
   eyes: 'Running water into the eye, now: seconds count.',
-  skin: 'Dry lye off, then running water, now and much of it.',
+  skin: 'Brush dry lye off, then running water: now, and plenty of it.',
   swallowed: 'No vomiting. Call for help now.',
   inhaled: 'Into fresh air, now.',
 };

@@ -16,6 +16,9 @@ const gramsOf = (alkali: readonly { readonly grams: number }[]): number =>
 const excessGrams = (recipe: Recipe, { needed }: CheckFigures): number =>
   gramsOf(recipe.alkali) - gramsOf(needed.atZero);
 
+/** "These fats need", "this fat needs". */
+const isOne = ({ fats }: Recipe): boolean => fats.length === 1;
+
 /** How far from the superfat asked, in words; points of per cent. */
 function compared(superfat: number, asked: number, isUsual: boolean, style: Style): string {
   const gap = Math.round((superfat - asked) * 1000) / 10;
@@ -57,7 +60,7 @@ function verdictLead(recipe: Recipe, figures: CheckFigures, isUsual: boolean, st
     case 'excess-alkali': {
       const extra = massAtMostPlain(excessGrams(recipe, figures), recipe, style);
       if (superfat.nominal < -0.1) return 'Far too much alkali: this soap would burn skin. Don’t mix it.';
-      return `Too much alkali: about ${extra} more than these fats can take up. Don’t mix it like this.`;
+      return `Too much alkali: about ${extra} more than ${isOne(recipe) ? 'this fat' : 'these fats'} can take up. Don’t mix it like this.`;
     }
     case 'thin-margin':
       return `Tight: about ${left} of the fat should be left over (superfat), but excess alkali is ${chance(superfat.chanceOfExcess)}.`;
@@ -90,7 +93,7 @@ export function needLine(recipe: Recipe, figures: CheckFigures, style: Style): s
   // what was read says it again; beside a fault or in ounces it stands here, to be compared
   const mine = verdict === 'usual' && style.massUnit === 'g' && !several ? '' : `You have ${have}. `;
   const ofThem = several ? ' of them' : mine === '' ? ' of it' : '';
-  return `${mine}These fats need about ${zero}${ofThem} for nothing left over${
+  return `${mine}${isOne(recipe) ? 'This fat needs' : 'These fats need'} about ${zero}${ofThem} for nothing left over${
     needed.asked > 0 && needed.atAsked.every(({ grams }) => grams >= step)
       ? `, ${asked} to leave at least ${percent(needed.asked, style)}`
       : ''
@@ -106,8 +109,8 @@ export function spreadLine(recipe: Recipe, figures: CheckFigures, style: Style):
     const free = gramsOf(recipe.alkali) - most;
     const print = (grams: number): string => mass(grams, style, recipe.scaleStepGrams);
     return free > 0
-      ? `Even if these fats are the most demanding of their kind (${print(most)}), about ${print(free)} would stay free.`
-      : `Fats differ from lot to lot: with luck these take it all up (to ${print(most)}), but excess alkali is ${chance(superfat.chanceOfExcess)}.`;
+      ? `Even if ${isOne(recipe) ? 'this fat is the most demanding of its' : 'these fats are the most demanding of their'} kind (${print(most)}), about ${print(free)} would stay free.`
+      : `Fats differ from lot to lot: with luck ${isOne(recipe) ? 'this takes' : 'these take'} it all up (to ${print(most)}), but excess alkali is ${chance(superfat.chanceOfExcess)}.`;
   }
   const range =
     superfat.low < 0
@@ -157,7 +160,7 @@ export function nextLine(recipe: Recipe, figures: CheckFigures, dry: boolean, st
   switch (verdict) {
     case 'excess-alkali': {
       const fats = gramsOf(recipe.fats) * (gramsOf(recipe.alkali) / gramsOf(needed.atAsked) - 1);
-      return `Weigh ${instead()} instead. Already mixed? Gloves on, and don’t use it: it needs about ${mass(fats, style, step)} more of these fats, and another cook.`;
+      return `Weigh ${instead()} instead. Already mixed? Gloves on, and don’t use it: it needs about ${mass(fats, style, step)} more of ${isOne(recipe) ? 'this fat' : 'these fats'}, and another cook.`;
     }
     case 'thin-margin': {
       // as much more superfat as the low end of the interval lies under nothing

@@ -87,6 +87,8 @@ const over = new RegExp(
 /** "Doubling my recipe: …": nobody knows whether the figures are those before or behind it. */
 const either =
   /(?:^|[\n.!?] ?)(?:(?:i['’]?m|i am|we['’]?re|we are) )?(?:doubling|halving|tripling|trebling|multiplying) (?:my|the|this|our|her|his) (?:\w+ )?(?:recipe|batch|card|list)[ \t]*:|(?:^|\n)[ \t]*(?:x ?\d|\d ?[x×])[ \t]*:/i;
+/** Looked for first: the long pattern is slow to get ready. */
+const mayBeEither = /ling |ving |lying |\d ?[x×]|[x×] ?\d/i;
 const counted: Readonly<Record<string, number>> = {
   two: 2,
   three: 3,
@@ -205,7 +207,7 @@ export function timesAll(post: string): Sized {
 
 /** What the answer says where a post is told to be of another size, and its figures may be those before it. */
 export function asTheyStand(post: string): string | null {
-  const found = either.exec(post);
+  const found = mayBeEither.test(post) ? either.exec(post) : null;
   return found && !/[-=]>|→|\b(?:now|was|were|instead|originally)\b/i.test(post)
     ? `I took the amounts as they stand ("${found[0].replace(/^[\s.!?]+/, '').replace(/\s*:$/, '')}").`
     : null;
