@@ -86,7 +86,7 @@ test.each([
 
 test('a story with a weight in it, and without a recipe, is not turned into ounces', async () => {
   const told =
-    'Hi all, doing my usual again, only with avocado in for the olive this time and the lye down by three grams because the last lot was harsh. Water as always. Will it be fine?';
+    'Hi all, doing my usual again, only with avocado in for the olive this time and the lye down by three grams because the last lot was harsh on my hands. Water as always. Will it be fine or do I need to change more?';
   expect(await answeredBy(told)).toBe('unclear');
   expect(await answeredBy('three grams in ounces')).toBe('convert');
 });

@@ -204,12 +204,14 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ['Temps\nlye 31\noils 43\nOILS (g)\nlard 500\nLYE\nNaOH 66\nwater 150', { lard: 500, naoh: 66 }],
   ['500 g lard, 66 g lye, 150 g water. Oils were at 40 degrees, lye at about 30.', { lard: 500, naoh: 66 }],
   [
-    'rapeseed oil (the ordinary one for cooking) 3 kg, coconut oil 1,5 kg. How much lye?',
+    'rapeseed oil (the ordinary one for cooking) 3 kg\ncoconut oil 1,5 kg\nHow much lye?',
     { 'canola-oil': 3000, 'coconut-oil': 1500 },
   ],
-  ['Take 6 lb lard, 13 oz lye, water 30 oz. Is that lye right for 6 lb?', { lard: 2721.55422, naoh: 368.543800625 }],
+  [
+    'Take 6 lbs clean lard, 1 can of lye (13 oz), 2 1/2 pints cold water. Is that lye right for 6 lbs?',
+    { lard: 2721.55422, naoh: 368.543800625 },
+  ],
   ['1,000 g olive, 1,5 kg tallow, 335 g lye', { 'olive-oil-virgin': 1000, 'tallow-beef': 1500, naoh: 335 }],
-  ['lard 2.0 kg, NaOH 264 g. The lard is from a farmer 12 km up the road.', { lard: 2000, naoh: 264 }],
   ['New mould (9 holes, 140 ml each): lard 500 g. What is the lye amount?', { lard: 500 }],
   [
     '- lard 500 g\n- coconut 200 g\n- a half bottle of jojoba that I keep for my hair\nHow much lye?',

@@ -475,3 +475,12 @@ describe('water', () => {
     expect(grams['water']).toBe(500);
   });
 });
+
+test.each(['Doubling my recipe:', 'x2:'])(
+  '"%s" leaves open which figures it means: they are taken as they stand, and it says so',
+  (said) => {
+    const { fats, assumptions } = readRecipe(reader, `${said} 500 g lard, 66 g NaOH, 150 g water`);
+    expect(fats[0]?.grams).toBe(500);
+    expect(assumptions.filter(({ text }) => text.includes('as they stand'))).toHaveLength(1);
+  },
+);
