@@ -581,11 +581,13 @@ function rowAmountAt(prims: readonly Prim[], i: number, lexicon: Lexicon): Quant
   };
 }
 
-/** "1,000 g", "1.500 g": nobody weighs fats to the milligram, and round figures least; the other is kept for the checks. */
-const isThousands = ({ value, other }: Figure): boolean =>
-  other !== null && value < 10 && other === value * 1000 && other % 50 === 0;
-const asThousands = (figure: Figure): Figure =>
-  figure.other === null ? figure : { ...figure, value: figure.other, other: figure.value };
+/** "1,000 g", "1.500 g": nobody weighs to the milligram, and round figures least; the other is kept for the checks. */
+function asThousands(figure: Figure, prims: readonly Prim[]): Figure {
+  const thousands = figure.value * 1000;
+  const isRound = figure.value < 10 && thousands % 50 === 0;
+  const written = prims[figure.numbers[0] ?? -1]?.text ?? '';
+  return isRound && /^[1-9][.,]\d{3}$/.test(written) ? { ...figure, value: thousands, other: figure.value } : figure;
+}
 
 /** The amount that begins at prim `i`; null where none does. */
 export function quantityAt(
@@ -603,7 +605,7 @@ export function quantityAt(
   const written = figureAt(prims, i, lexicon, habit);
   if (!written) return null;
   const hit = unitAt(prims, written.end, lexicon, written.value) ?? unitApart(prims, written.end, lexicon);
-  const figure = hit?.unit.id === 'g' && isThousands(written) ? asThousands(written) : written;
+  const figure = hit?.unit.id === 'g' ? asThousands(written, prims) : written;
   const range = rangeAt(figure, hit, lexicon, habit);
   if (range) return range;
   if (!hit) return ratioAt(figure, lexicon, habit) ?? unitless(figure);

@@ -56,7 +56,6 @@ const known: readonly string[] = [
   'blind-7-037: I keep vinegar and a tap within 2 steps.',
   'md-units-in-heading: One of my 5 kids spilled juice on the paper.',
   'blind-7-044: One of my 5 kids spilled juice on the paper.',
-  '41-040: Sunflower was on offer at 1.49 so I stocked up for frying.',
 ];
 
 test('what is told beside a recipe changes nothing of it unasked', () => {
