@@ -94,8 +94,8 @@ const ask = file('deploy/ask.cjs');
 const [empty = 0, inGrams = 0, inOunces = 0] = processTimes(
   [
     ['-e', '0'],
-    [ask, grams],
-    [ask, ounces],
+    [ask, '--data', nothingKept, grams],
+    [ask, '--data', nothingKept, ounces],
   ],
   25,
 );
