@@ -6,28 +6,15 @@
  */
 import type { Harm } from '../commands/safety.ts';
 import { type Signs, signsOf, stretchWithNext } from './first-aid-signs.ts';
-import { weights as lines } from './first-aid-weights.ts';
+import { weightOf } from './first-aid-table.ts';
 
 type Told = Harm | 'any';
 
-let known: ReadonlyMap<string, number> | null = null;
-
-/** The weight of each sign, read when the first text needs it. */
-function weightsOf(): ReadonlyMap<string, number> {
-  known ??= new Map(
-    lines.split('\n').map((line) => {
-      const at = line.lastIndexOf(':');
-      return [line.slice(0, at), Number(line.slice(at + 1))];
-    }),
-  );
-  return known;
-}
-
 /** The stretch that tells most of an accident, where one tells of it, by what each sign weighs. */
-export function tellingStretch(signs: Signs, weights: ReadonlyMap<string, number>): ReadonlySet<string> | null {
+export function tellingStretch(signs: Signs, weigh: (sign: string) => number | undefined): ReadonlySet<string> | null {
   const sumOf = (all: Iterable<string>): number => {
     let sum = 0;
-    for (const sign of all) sum += weights.get(sign) ?? 0;
+    for (const sign of all) sum += weigh(sign) ?? 0;
     return sum;
   };
   const whole = sumOf(signs.whole);
@@ -44,7 +31,7 @@ export function tellingStretch(signs: Signs, weights: ReadonlyMap<string, number
 /** What a text tells of; `any` where it does not say how somebody was hurt; null where it tells of no accident. */
 export function accidentIn(text: string): Told | null {
   const signs = signsOf(text);
-  const telling = signs && tellingStretch(signs, weightsOf());
+  const telling = signs && tellingStretch(signs, weightOf);
   return telling && harmOf(telling);
 }
 

@@ -49,7 +49,7 @@ async function open(server: Synapse, folder: string, name: Side['name'], isEncry
   };
   const data = join(folder, own);
   // Both with the flag of `npm start`.
-  const flags = ['--max-semi-space-size=1'];
+  const flags = ['--max-semi-space-size=1', '--no-sparkplug'];
   const words =
     name === 'ours' ? [file('deploy/run.mjs'), 'matrix', '--data', data] : [file('tests/matrix/bench/echo.ts'), data];
   const begin: Side['begin'] = (preload = []) =>

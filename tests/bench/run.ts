@@ -103,8 +103,8 @@ const unit = '× empty Node process';
 figure('ask: one shot in grams', inGrams / empty, unit, 2, { milliseconds: inGrams, emptyMilliseconds: empty });
 figure('ask: one shot in ounces', inOunces / empty, unit, 2, { milliseconds: inOunces, emptyMilliseconds: empty });
 
-// as `npm start` does: a small nursery keeps the chat's memory near that of an empty process
-const chat = ['--max-semi-space-size=1', file('deploy/run.mjs'), '--data', nothingKept];
+// as `npm start` does: a small nursery, and no code compiled in between, keep the chat near an empty process
+const chat = ['--max-semi-space-size=1', '--no-sparkplug', file('deploy/run.mjs'), '--data', nothingKept];
 const alone = await idleMegabytes(['-e', 'setInterval(() => {}, 1e6)']);
 for (const [state, lines] of [
   ['just opened', []],

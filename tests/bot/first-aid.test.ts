@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { accidentIn, tellingStretch } from '../../src/bot/first-aid.ts';
 import { signsOf } from '../../src/bot/first-aid-signs.ts';
+import { weightOf } from '../../src/bot/first-aid-table.ts';
+import { weights as lines } from '../../src/bot/first-aid-weights.ts';
 import { learn } from './accidents/learn.ts';
 import { accidentTexts, postTexts, type Told } from './accidents/texts.ts';
 
@@ -9,6 +11,14 @@ const tellsOfAccident = (text: string): boolean => accidentIn(text) !== null;
 const accidents = accidentTexts.filter(({ accident }) => accident).map(({ text }) => text);
 const harmless = accidentTexts.filter(({ accident }) => !accident).map(({ text }) => text);
 const all = [...accidentTexts, ...postTexts];
+
+test('each weight is found by its sign, and none by another', () => {
+  const all = lines.split('\n').map((line) => line.split(':') as [string, string]);
+  expect(all.filter(([sign, weight]) => weightOf(sign) !== Number(weight))).toEqual([]);
+  const known = new Set(all.map(([sign]) => sign));
+  const others = all.flatMap(([sign]) => [`${sign}x`, sign.slice(0, -1), sign.toUpperCase()]);
+  expect(others.filter((sign) => !known.has(sign) && weightOf(sign) !== undefined)).toEqual([]);
+});
 
 test('of the accidents it has learned from at most one in a hundred is missed', () => {
   expect(accidents.filter((text) => !tellsOfAccident(text)).length).toBeLessThanOrEqual(accidents.length / 100);
@@ -27,7 +37,7 @@ function unseen(isHeld: (told: Told) => boolean) {
   const weights = learn(all.filter((told) => !isHeld(told)));
   const tells = (text: string): boolean => {
     const signs = signsOf(text);
-    return signs !== null && tellingStretch(signs, weights) !== null;
+    return signs !== null && tellingStretch(signs, (sign) => weights.get(sign)) !== null;
   };
   const held = all.filter(isHeld);
   const share = (accident: boolean): number => {

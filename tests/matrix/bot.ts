@@ -28,7 +28,7 @@ export interface BotOptions {
 /** As `npm start -- matrix` does, less npm. */
 export function startBot({ url, user, data, words = ['matrix'], env = {} }: BotOptions): Bot {
   const inherited = Object.entries(process.env).filter(([key]) => !/^(MATRIX|LYEWARD)_/.test(key));
-  const child = spawn(process.execPath, ['--max-semi-space-size=1', startFile('run'), ...words, '--data', data], {
+  const child = spawn(process.execPath, ['--max-semi-space-size=1', '--no-sparkplug', startFile('run'), ...words, '--data', data], {
     env: {
       ...Object.fromEntries(inherited),
       MATRIX_HOMESERVER_URL: url,
