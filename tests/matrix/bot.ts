@@ -28,16 +28,20 @@ export interface BotOptions {
 /** As `npm start -- matrix` does, less npm. */
 export function startBot({ url, user, data, words = ['matrix'], env = {} }: BotOptions): Bot {
   const inherited = Object.entries(process.env).filter(([key]) => !/^(MATRIX|LYEWARD)_/.test(key));
-  const child = spawn(process.execPath, ['--max-semi-space-size=1', '--no-sparkplug', startFile('run'), ...words, '--data', data], {
-    env: {
-      ...Object.fromEntries(inherited),
-      MATRIX_HOMESERVER_URL: url,
-      MATRIX_USER: user,
-      MATRIX_PASSWORD: password,
-      ...env,
+  const child = spawn(
+    process.execPath,
+    ['--max-semi-space-size=1', '--no-sparkplug', startFile('run'), ...words, '--data', data],
+    {
+      env: {
+        ...Object.fromEntries(inherited),
+        MATRIX_HOMESERVER_URL: url,
+        MATRIX_USER: user,
+        MATRIX_PASSWORD: password,
+        ...env,
+      },
+      stdio: ['ignore', 'pipe', 'pipe'],
     },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
+  );
   // Nothing outlives the tests, even where they break off.
   const end = (): boolean => child.kill('SIGKILL');
   process.once('exit', end);
