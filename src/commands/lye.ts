@@ -98,10 +98,14 @@ export const lye = defineCommand({
     if (!/^\s*[:=|–-]?\s*[\d.,½¼¾⅓⅔]/.test(rest)) return false;
     // "lye 102 g, olive 450 g": without its first word an amount is left that nothing takes
     const whole = read(text);
+    // "lye 75 g water 150 g coconut 150 g and olive": nobody can tell whose the first one is
+    if (whole.doubts.some((one) => one.id === 'unplaced' && rest.trimStart().startsWith(one.said))) return true;
     const part = read(rest);
     const isWeighed =
       whole.alkali.length > 0 || whole.doubts.some((one) => one.id === 'no-unit' && /^lye/i.test(one.said));
-    return isWeighed && whole.doubts.length <= part.doubts.length;
+    // "lye 75 g water 150 g coconut 150 g, the rest olive": how much olive is the question
+    const isUnfinished = whole.doubts.every(({ id }) => id === 'no-amount');
+    return isWeighed && (isUnfinished || whole.doubts.length <= part.doubts.length);
   },
   // A whole recipe after the word: the amount is there, and wants judging.
   instead: (text, context) => {

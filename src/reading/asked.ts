@@ -280,6 +280,18 @@ const asPercent = (quantity: Quantity, value: number): Quantity => ({
 const allFats = (at: number): Thing =>
   thingItem({ meaning: { kind: 'role', id: 'total-fats' }, text: 'fats', how: 'name', meant: 'total fats' }, at, at);
 
+const liquid = /(?<!\b(?:no|not|not a|not for|than|of my|my other) )\bliquid (?:\w+ )?soap\b/i;
+
+/** "Which lye for a liquid soap, 300 g olive": bars are of sodium soap, a liquid one is not. */
+export function lyeOfLiquid(assembly: Assembly): void {
+  const { items, text } = assembly.source;
+  const alkalis = items.filter((item) => isThing(item) && item.named.meaning.kind === 'alkali') as Thing[];
+  if (alkalis.some(({ named }) => named.meaning.id !== 'unsaid') || !liquid.test(text) || !assembly.asksForAlkali())
+    return;
+  const why = 'Liquid soap takes potassium hydroxide (KOH); sodium hydroxide (NaOH) makes a hard bar.';
+  assembly.doubts.push({ id: 'which-alkali', said: alkalis[0]?.named.text ?? 'lye', why });
+}
+
 /** "how much potash for 500 g lard": which of the two is asked. */
 export function askedWhich(assembly: Assembly): void {
   const { items, tokens } = assembly.source;

@@ -28,6 +28,7 @@ import { pairParallel, totalOfShares } from './parallel.ts';
 import { partsOfPacks } from './part-of-pack.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { type PutRight, putRight } from './put-right.ts';
+import { totalBehindRest } from './rest.ts';
 import { rightAhead } from './right-ahead.ts';
 import { type Prim, scan } from './scan.ts';
 import { secondThoughts } from './second-thoughts.ts';
@@ -126,6 +127,7 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   pairParallel,
   askedApart,
   totalOfShares,
+  totalBehindRest,
 ];
 
 export function itemize(reader: Reader, input: string): Cut {

@@ -116,7 +116,9 @@ export function sharedRun(items: readonly Item[], from: number): number | null {
 export function totalOfShares(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const shared = items.some(isPercent);
   const weight = items.find(
-    (item, k) => isWeight(item) && ((shared && standsAfterShares(items, tokens, k)) || standsBefore(items, tokens, k)),
+    (item, k) =>
+      isWeight(item) &&
+      ((shared && (standsAfterShares(items, tokens, k) || isOfOil(items, k))) || standsBefore(items, tokens, k)),
   );
   if (!weight) return items;
   if (items.some((item, k) => isTotal(item) && ((k > 0 && isWeight(items[k - 1])) || isWeight(items[k + 1]))))
@@ -127,6 +129,22 @@ export function totalOfShares(items: readonly Item[], tokens: readonly Token[]):
     weight.to,
   );
   return items.flatMap((item) => (item === weight ? [{ ...item, total: true }, total] : [item]));
+}
+
+const isEach = (item: Item): boolean => item.kind === 'thing' && item.named.meaning.id === 'each';
+/** Nobody makes soap of less fat, in grams; "20 g oil" is of a scent. */
+const leastFat = 100;
+
+/** "100 % coconut, 20 % superfat, 600 g oil": the weight of oil by no name beside shares of fats that make the whole. */
+function isOfOil(items: readonly Item[], at: number): boolean {
+  const [weight, oil, next] = [items[at], items[at + 1], items[at + 2]];
+  if (!isWeight(weight) || weight.quantity.value < leastFat || oil?.kind !== 'thing' || oil.from !== weight.to)
+    return false;
+  if (!/^(?:oil|fat)$/.test(oil.named.meant) || (next?.from === oil.to && (isFat(next) || isEach(next)))) return false;
+  // each beside its fat on the same side: "coconut, 20 % superfat" is none
+  const side = items.findIndex(isPercent) < items.findIndex(isFat) ? 1 : -1;
+  const shares = items.filter((item, k): item is Amount => isPercent(item) && isFat(items[k + side]));
+  return Math.abs(shares.reduce((sum, { quantity }) => sum + quantity.value, 0) - 1) < 0.0101;
 }
 
 function standsAfterShares(items: readonly Item[], tokens: readonly Token[], at: number): boolean {

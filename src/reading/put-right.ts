@@ -259,6 +259,8 @@ function rowTakenBack(
   const own = pairOf(item, next, tokens);
   const thing = own?.thing ?? (item.kind === 'thing' ? item : null);
   if (thing?.named.meaning.kind !== gone.thing.named.meaning.kind || sameThing(thing, gone.thing)) return null;
+  // "300 g lard, 200 g coconut. I meant 400 g lard": another weight of a row further up
+  if (kept.some((one) => one.kind === 'thing' && sameThing(one, thing))) return null;
   const from = behindOf(tokens, item);
   if (stands(tokens, last.to, from) !== 'second') return null;
   if (own) {

@@ -45,6 +45,18 @@ function isRest(tokens: readonly Token[], { from, to }: Thing): boolean {
   return false;
 }
 
+/** "Coconut 150 g, rest olive 500 g total": the weight between such a fat and the word is that of all. */
+export function totalBehindRest(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const at = items.findIndex((item, k) => {
+    const [fat, total] = [items[k - 1], items[k + 1]];
+    if (item.kind !== 'amount' || fat?.kind !== 'thing' || total?.kind !== 'thing') return false;
+    if (fat.named.meaning.kind !== 'fat' || !/^total/.test(total.named.meaning.id)) return false;
+    return item.from === fat.to && total.from <= item.to + 1 && isRest(tokens, fat);
+  });
+  const found = items[at];
+  return found?.kind === 'amount' ? items.with(at, { ...found, total: true }) : items;
+}
+
 const massOf = (assembly: Assembly, { amount, token }: Row): number | null => {
   if (amount?.dim === 'mass') return amount.upTo === null ? amount.value : null;
   const unit = amount?.dim === 'bare' ? unitFor(assembly, token)?.unit : undefined;

@@ -49,5 +49,9 @@ export function isUnweighed(tokens: readonly Token[], items: readonly Item[], at
   const goesOn = rowBehind && !tokens.slice(to, following.from).some(isStop);
   if (amountless.test(said) || isUnknown)
     return runsOn || goesOn || (rowBefore && rowBehind && from - previous.to <= 1);
-  return (runsOn && goesOn) || (rowBefore && isEmptied);
+  return (runsOn && goesOn) || (rowBefore && isEmptied) || (runsOn && from - previous.to <= 2 && isBare(part));
 }
+
+/** "Coconut 150 g and olive": nothing but the name. */
+const isBare = (part: readonly Token[]): boolean =>
+  part.every((one) => one.t === 'name' || (one.t === 'word' && /^(?:some|a bit of|the|oil)$/.test(one.text)));

@@ -166,3 +166,13 @@ test('a strange word is what the bracket behind its amount says', () => {
   expect(gramsOf(text)).toEqual({ 'olive-oil-virgin': 500 });
   expect(read(text).waterGrams).toBe(240);
 });
+
+test('oil by no name beside shares that make the whole is all of it', () => {
+  expect(gramsOf('100% coconut 20% superfat 600g oil. lye?')).toEqual({ 'coconut-oil': 600 });
+  expect(gramsOf('70% olive 30% coconut, 20% superfat, 600g oil. lye?')).toEqual({
+    'olive-oil-virgin': 420,
+    'coconut-oil': 180,
+  });
+  expect(doubts('70% olive 20% coconut, 600g oil. lye?')).not.toEqual([]);
+  expect(doubts('50% olive 50% coconut, 500g oil of each. lye?')).not.toEqual([]);
+});

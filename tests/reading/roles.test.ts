@@ -142,6 +142,9 @@ describe('a fat of the list without a weight is asked for', () => {
     '500 g lard. I scraped out the coconut jar as well. 90 g lye, 220 g water',
     "500 g lard, I'm not sure how much coconut, 90 g lye, 220 g water",
     '500 g lard, enough coconut to fill the pot, 90 g lye, 220 g water',
+    'lye 90 g, water 220 g, lard 500 g and coconut. Is it fine?',
+    'How much lye for 500 g lard and coconut oil?',
+    '300 g tallow, 200 g lard, coconut. How much lye?',
   ])('%s', (text) => expect(read(text).doubts).toMatchObject([{ id: 'no-amount', of: 'Coconut oil' }]));
 
   test.each([
@@ -159,6 +162,8 @@ describe('the rest of a total', () => {
     'coconut 30%, castor 5% and olive for the rest, 1 kg of oils',
     'total oils 1000 g: coconut 300 g, castor 50 g, top up with olive',
     'total fat 1000 g, coconut 300 g, castor 50 g, olive the remainder',
+    'coconut 300 g castor 50 g rest olive 1000 g total, how much lye',
+    'castor 50 g, coconut 300 g, remainder olive 1 kg in total. lye?',
   ])('%s', (text) => {
     const olive = read(text).fats.find(({ id }) => id === 'olive-oil-virgin');
     expect(olive?.grams).toBeCloseTo(650, 6);

@@ -26,6 +26,14 @@ describe('a later sentence', () => {
     [`${recipe} EDIT: the palm is 200 not 250, sorry, fat fingers.`, { ...plain, 'palm-oil': 200 }],
     [`${recipe}\nCorrection: NaOH 143 g`, { ...plain, naoh: 143 }],
     [`${recipe} PS: lye should read 135 g, typo`, { ...plain, naoh: 135 }],
+    [
+      `${recipe.replace(', NaOH 145 g, water 330 g', '')} I meant 400 g olive. NaOH 145 g, water 330 g.`,
+      { ...plain, 'olive-oil-virgin': 400 },
+    ],
+    [
+      `${recipe.replace(', NaOH 145 g, water 330 g', '')} Sorry, meant coconut 200 g. NaOH 145 g, water 330 g.`,
+      { ...plain, 'coconut-oil': 200 },
+    ],
     [`${recipe} Oops, that should be 200 g palm.`, { ...plain, 'palm-oil': 200 }],
     [
       `${recipe} wait, I forgot, coconut is 200 g and olive 550 g`,

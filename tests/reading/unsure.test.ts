@@ -50,3 +50,23 @@ test('a solution beside dry alkali that fits is said to be made of it', () => {
   const { assumptions } = readRecipe(reader, '700 g olive, 250 g coconut, 139 g NaOH as a 33 % solution');
   expect(assumptions.map(({ text }) => text)).toContain('I took the 139 g as dry alkali, before it is dissolved.');
 });
+
+test.each([
+  'how much lye for a liquid soap of 300 g olive, 200 g coconut?',
+  '300 g olive, 200 g coconut, which lye for liquid hand soap and how much?',
+])('of which alkali a liquid soap is to be, is asked: %s', (text) => expect(doubts(text)).toEqual(['which-alkali']));
+
+test.each([
+  'how much KOH for a liquid soap of 300 g olive, 200 g coconut?',
+  'not a liquid soap, a bar: 300 g olive, 200 g coconut, how much lye?',
+])('unless the post says it: %s', (text) => expect(doubts(text)).toEqual([]));
+
+test.each(['lye 75 g water 150 g shea 60 g coconut 150 g olive', 'naoh 70 g lard 500 g coconut'])(
+  'of a row of names and figures that may be paired either way the first figure is asked about: %s',
+  (text) => expect(doubts(text)).toContain('unplaced'),
+);
+
+test.each(['lye 500 g olive 200 g coconut', 'lye for 70 g castor 500 g olive', 'lye 70 g water 150 g olive 500 g'])(
+  'but not where only one way is like a recipe: %s',
+  (text) => expect(doubts(text)).toEqual([]),
+);
