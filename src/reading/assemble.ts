@@ -37,7 +37,7 @@ import { swapAsked } from './swap-asked.ts';
 import type { Token } from './tokens.ts';
 import { crossTotals } from './totals.ts';
 import { vagueChange } from './vague-change.ts';
-import { impliedWater, looseRatio, partsRatio, readWater } from './water.ts';
+import { impliedWater, looseRatio, partsRatio, readWater, restOfSolution } from './water.ts';
 
 /** A line of talk rather than a row of a list. */
 function chatty(assembly: Assembly, line: number): boolean {
@@ -235,7 +235,12 @@ export function assemble(source: Source): RecipeReading {
     assembly.assume('number', `I read ${mixedUp.map(({ raw, text }) => `"${raw}" as ${text}`).join(', ')}.`);
   if (source.unheard !== null && rows.length > 0) assembly.doubts.push({ id: 'corrected', said: source.unheard });
   const alkaliGrams = alkali.reduce((sum, one) => sum + one.grams, 0);
-  const water = stated ?? impliedWater(assembly, roles, alkaliGrams, liquids.length > 0);
+  const liquidGrams = liquids.reduce((sum, one) => sum + one.grams, 0);
+  const dryGrams = alkali.reduce((sum, one) => sum + (one.stock ? 0 : one.grams), 0);
+  const water =
+    stated ??
+    restOfSolution(assembly, roles, dryGrams, liquidGrams) ??
+    impliedWater(assembly, roles, alkaliGrams, liquids.length > 0);
   askedWhich(assembly);
   lyeOfLiquid(assembly);
   saltForAlkali(assembly, rows, fatGrams);
@@ -245,7 +250,7 @@ export function assemble(source: Source): RecipeReading {
     after: afterGrams,
     alkali: alkaliGrams,
     water: water ?? 0,
-    liquids: liquids.reduce((sum, one) => sum + one.grams, 0) + acids.reduce((sum, one) => sum + one.grams, 0),
+    liquids: liquidGrams + acids.reduce((sum, one) => sum + one.grams, 0),
     others: others.reduce((sum, one) => sum + (one.grams ?? 0), 0),
   };
   crossShares(assembly, rows, sums.fats + sums.after + sums.alkali + sums.water + sums.liquids, roles);

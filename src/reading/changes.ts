@@ -5,7 +5,14 @@ import type { Sentence } from './sentences.ts';
 /** Tokens of what goes and of what comes; `gone` is null where the sentence says "it" or "its place". */
 export type Change =
   | { readonly kind: 'out'; readonly gone: number | null; readonly none?: true }
-  | { readonly kind: 'swap'; readonly gone: number | null; readonly comes: number; readonly eitherWay: boolean }
+  | {
+      readonly kind: 'swap';
+      readonly gone: number | null;
+      readonly comes: number;
+      readonly eitherWay: boolean;
+      /** What goes stands beside the weight that what comes takes. */
+      readonly its?: true;
+    }
   /** Less of it was there: the figure that counts. */
   | { readonly kind: 'fewer'; readonly gone: number; readonly comes: number }
   /** A part of something: nobody knows how much stays. */

@@ -6,11 +6,13 @@ import type { Meaning } from './lexicon.ts';
 import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, unitFor } from './rows.ts';
-import { isStop } from './token-is.ts';
+import { mayShare } from './said.ts';
+import { isAny, isStop } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import { isStatementOf, isSumIn } from './totals.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
+type Thing = Extract<Item, { kind: 'thing' }>;
 
 /** "I'd prefer a mild soap, maybe 7%.", "How much lye? I'd go for 5%.", "5% please": a share alone where alkali is asked for. */
 function isWished({ source: { tokens, items } }: Assembly, { quantity, from, to }: Amount): boolean {
@@ -89,6 +91,15 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'used', 'superfat');
       continue;
     }
+    if (isOtherSuperfat(assembly, roles, k)) {
+      assembly.doubts.push({
+        id: 'two-amounts',
+        of: 'superfat',
+        said: [roles.superfatSaid?.text ?? '', quantity.text],
+      });
+      assembly.fate(quantity, 'unclear', 'no name takes it');
+      continue;
+    }
     if (!doubted && !spareName(assembly, k) && restates(assembly, k)) {
       assembly.fate(quantity, 'used', 'the same in another unit');
       continue;
@@ -121,6 +132,22 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
     }
   }
+}
+
+/** "I superfat at 8 as a rule, but 1 % will do": another share, in one breath with the superfat, where alkali is asked for. */
+function isOtherSuperfat(assembly: Assembly, { superfat, superfatSaid }: Roles, k: number): boolean {
+  const { items, tokens } = assembly.source;
+  const item = items[k];
+  if (item?.kind !== 'amount' || superfat === null || superfatSaid?.upTo !== null) return false;
+  const { dim, value, upTo } = item.quantity;
+  if (dim !== 'percent' || upTo !== null || value > mostSuperfat || Math.abs(value - superfat) < 1e-6) return false;
+  const last = items.slice(0, k).findLast((one): one is Thing => one.kind === 'thing' && mayShare(one));
+  return (
+    last?.named.meaning.id === 'superfat' &&
+    item.from - last.from <= farthestSpoken &&
+    assembly.asksForAlkali() &&
+    !isAny(tokens, last.to, item.from, (one) => one.t === 'line')
+  );
 }
 
 /** What several fats weigh together; 0 where there is but one. */

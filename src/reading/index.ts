@@ -2,7 +2,7 @@ import type { Catalogue } from '../catalogue/types.ts';
 import { asTheyStand, multiplied, timesAll } from './another-size.ts';
 import { assemble } from './assemble.ts';
 import { bind, settledOn } from './bind.ts';
-import { itemize, type Reader } from './itemize.ts';
+import { type Cut, itemize, type Reader } from './itemize.ts';
 import type { Item } from './items.ts';
 import { makeLexicon } from './lexicon.ts';
 import { withoutMisfit } from './misfit.ts';
@@ -89,19 +89,18 @@ function readPart(reader: Reader, input: string, several: Several, settled: Sett
 const changing: ReadonlySet<string> = new Set(['corrected', 'repeated', 'left-out', 'after']);
 
 /** The reading, asked about where the post tells of a change that it would pass over. */
-function hearing(reading: RecipeReading, unheardChange: () => string | null): RecipeReading {
+function hearing(reading: RecipeReading, unheardChange: Cut['unheardChange']): RecipeReading {
   const { doubts, assumptions, fats, fates, swapAsked } = reading;
   if (doubts.length > 0 || fats.length === 0 || swapAsked) return reading;
   const isHeard = assumptions.some(({ id }) => changing.has(id)) && !fates.some(({ why }) => why === 'a difference');
-  if (isHeard) return reading;
-  const said = unheardChange();
+  const said = unheardChange(isHeard);
   return said === null ? reading : { ...reading, doubts: [{ id: 'corrected', said }] };
 }
 
 interface ReadOnce {
   readonly reading: RecipeReading;
   /** Words that tell of a change which no rule heard. */
-  readonly unheardChange: () => string | null;
+  readonly unheardChange: Cut['unheardChange'];
 }
 
 function readOne(reader: Reader, several: Several, settled: Settled | null): ReadOnce {

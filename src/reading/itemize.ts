@@ -70,8 +70,8 @@ export interface Cut {
   readonly back: readonly PutRight[];
   /** Words that take something back, and nobody knows what. */
   readonly unheard: string | null;
-  /** Words that tell of a change which no rule heard. */
-  readonly unheardChange: () => string | null;
+  /** Words that tell of a change which no rule heard; where one did, of lye that was lost. */
+  readonly unheardChange: (isHeard: boolean) => string | null;
   /** How the items may be bound, as far as that was asked. */
   readonly cuts: Cuts | null;
 }
@@ -165,7 +165,7 @@ export function itemize(reader: Reader, input: string): Cut {
     items,
     back: heard.back,
     unheard: heard.unheard ?? ahead.unheard,
-    unheardChange: () => unheardChange({ tokens, prims, words: cut.words }, heard.back),
+    unheardChange: (isHeard) => unheardChange({ tokens, prims, words: cut.words }, heard.back, isHeard),
     cuts: heard.cuts,
     units: headUnits(tokens, lexicon, signals),
     disordered,

@@ -11,6 +11,24 @@ export const drinkless =
 const fatless = /^(?:papers?|dish(?:es)?|kni(?:fe|ves)|lamps?|paints?|trees?|cloths?|crayons?|seals?|wraps?)$/;
 const mayBeThing: ReadonlySet<Meaning['kind']> = new Set(['fat', 'unheld', 'ambiguous']);
 
+/** "My coffee scale", "in a yoghurt pot": what stands beside a tool is what that is called after. */
+function isToolOf(tokens: readonly Token[], { kind }: Meaning, from: number, to: number): boolean {
+  const tool = tokens[to];
+  if (!isThing(tool) || tool.meaning.kind !== 'role' || !mayNameTool.has(kind)) return false;
+  if (isScale(tool)) return kind !== 'fat';
+  const [place, article] = [tokens[from - 2], tokens[from - 1]];
+  return (
+    tool.meaning.id === 'pot' &&
+    isWord(article) &&
+    (kind === 'fat' ? /^(?:an?|old|empty)$/ : /^(?:an?|old|empty|the|my|our)$/).test(article.text) &&
+    isWord(place) &&
+    /^(?:in|into|from|with|an?|my)$/.test(place.text)
+  );
+}
+const isScale = (token: Token | undefined): boolean =>
+  isThing(token) && token.meaning.kind === 'role' && token.meaning.id === 'scale';
+const mayNameTool: ReadonlySet<Meaning['kind']> = new Set(['fat', 'liquid', 'additive', 'scent']);
+
 /** A thing that was named, with how it was written. */
 export interface Named {
   readonly meaning: Meaning;
@@ -308,6 +326,10 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       const after = tokens[to];
       if (named.meaning.kind === 'liquid' && isWord(after) && drinkless.test(after.text)) {
         i = to + 1;
+        continue;
+      }
+      if (isToolOf(tokens, named.meaning, i, to)) {
+        i = to + (isScale(tokens[to]) ? 0 : 1);
         continue;
       }
       if (mayBeThing.has(named.meaning.kind) && isWord(after) && fatless.test(after.text)) {

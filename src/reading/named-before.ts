@@ -2,7 +2,18 @@
 import { drinkless } from './items.ts';
 import { ofIt, pronoun } from './of-it.ts';
 import type { Signals } from './signals.ts';
-import { isAny, isIngredient, isMark, isMeasured, isPot, isStop, sentenceAt, wordAt } from './token-is.ts';
+import {
+  isAny,
+  isIngredient,
+  isMark,
+  isMeasured,
+  isPot,
+  isRole,
+  isStop,
+  isWord,
+  sentenceAt,
+  wordAt,
+} from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 import { thingOf, weighedThings } from './weighed.ts';
 
@@ -24,9 +35,17 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
       out[place] = { ...alkali, from: stand.from, to: stand.to };
       continue;
     }
-    const named = owned !== null || isOfIt ? namedLast(tokens, k) : -1;
+    const changed = owned === null && !isOfIt ? changedTo(tokens, k, token) : -1;
+    const named = owned !== null || isOfIt || changed >= 0 ? namedLast(tokens, k) : -1;
     if (named < 0) continue;
     const fat = tokens[named];
+    const it = tokens[changed];
+    if (it) {
+      if (fat?.t !== 'name' || fat.meaning.kind !== 'fat' || weighedThings(tokens).has(thingOf(fat))) continue;
+      out ??= [...tokens];
+      out[changed] = { ...fat, from: it.from, to: it.to };
+      continue;
+    }
     if (owned !== null && fat?.t === 'name' && fat.meaning.kind === 'fat' && !weighedThings(tokens).has(thingOf(fat))) {
       out ??= [...tokens];
       out[owned] = { ...fat, from: tokens[owned]?.from ?? 0, to: tokens[owned]?.to ?? 0 };
@@ -151,6 +170,19 @@ const leftAt = (tokens: readonly Token[], k: number): number => {
   return isLeft(wordAt(tokens, k + 2)) ? k + 2 : -1;
 };
 const isLeft = (word: string): boolean => word === 'left' || word === 'remained';
+
+/** The pronoun of "cut it to 100 g", "take it down to 100 g", "keep that at 50 g"; -1 where none stands there. */
+function changedTo(tokens: readonly Token[], k: number, token: Figure): number {
+  const behind = tokens[k + 1];
+  if (!isMeasured(token) || isIngredient(behind) || isWord(behind, 'of') || isRole(behind, 'bars')) return -1;
+  let at = nearly.has(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
+  if (!/^(?:to|at)$/.test(wordAt(tokens, at))) return -1;
+  at--;
+  if (/^(?:down|back|up)$/.test(wordAt(tokens, at))) at--;
+  return /^(?:it|that)$/.test(wordAt(tokens, at)) && changing.test(wordAt(tokens, at - 1)) ? at : -1;
+}
+const changing =
+  /^(?:cut|cutting|reduce|reduced|reducing|lower|lowered|lowering|take|taking|took|keep|keeping|kept|limit|limited|limiting|bring|brought|bringing|drop|dropped|dropping|raise|raised|raising|hold|holding|set|put)$/;
 
 /** "Simmered till flat, and 290 g were left": of a liquid that was named before. */
 const boiledDown = (tokens: readonly Token[], k: number, token: Figure): boolean =>

@@ -89,12 +89,14 @@ export function isPieceWeight(tokens: readonly Token[], k: number, token: Figure
   );
 }
 
-/** "We'll cut them at a hundred grams". */
+/** "We'll cut them at a hundred grams"; "I want to cut it to 100 g and use 450 g olive" is said of a fat. */
 export const isCutAt = (tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean =>
   dim === 'mass' &&
   /^(at|to|into)$/.test(wordAt(tokens, wordAt(tokens, k - 1) === 'a' ? k - 2 : k - 1)) &&
   [k - 2, k - 3, k - 4].some((at) => /^(cut|cutting|cuts|slice|sliced)$/.test(wordAt(tokens, at))) &&
-  !isIngredient(tokens[k + 1]);
+  !isIngredient(tokens[k + 1]) &&
+  !isIngredient(tokens[k - 2]) &&
+  !(isWord(tokens[k - 1], 'to') && isWord(tokens[k - 2], 'it') && !isRole(tokens[k + 1], 'bars'));
 
 const pieces = /^(piece|slice|puck|cake|tablet|square|heart|brick|disc|disk|round|one)$/;
 

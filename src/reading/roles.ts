@@ -83,6 +83,21 @@ function stepOf(assembly: Assembly, quantity: Quantity, token: number): number |
   return value;
 }
 
+/** "The solution weighs", "lye solution 420 g in total", "lye 135 g and water together". */
+function isOfSolution(items: readonly Item[], total: number): boolean {
+  let isWet = false;
+  for (let k = total - 1; k >= Math.max(0, total - 3); k--) {
+    const item = items[k];
+    if (item?.kind !== 'thing') continue;
+    const { kind, id } = item.named.meaning;
+    if (kind === 'stock' || (kind === 'role' && id === 'solution')) return true;
+    if (kind === 'alkali') return isWet;
+    if (kind !== 'water') return false;
+    isWet = true;
+  }
+  return false;
+}
+
 const isPercent = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'percent';
 
 /** The weight of all the fats; of two, the one that is to be made, or the last. */
@@ -229,7 +244,7 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
                 quantity,
                 grams,
                 strict: !/yield|gibt|ergibt|weigh|net|gross|soap|finished|worth|comes|whole/.test(word),
-                solution: role === 'total-solution',
+                solution: role === 'total-solution' || isOfSolution(items, group.things[0] ?? 0),
               });
           }
           assembly.fate(quantity, quantity.dim === 'percent' ? 'aside' : 'used', 'a total');

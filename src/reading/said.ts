@@ -172,8 +172,7 @@ export function saidIn(
   let superfat = false;
   let isElse = false;
   for (const item of items) {
-    // "I want", and "I'd", which is also a number
-    if (isThing(item) && !(item.named.meaning.id === 'target' || item.named.meaning.id === 'number'))
+    if (isThing(item) && mayShare(item))
       superfat = item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat';
     if (!isAmount(item) && !tellingAt) continue;
     while ((sentences[s]?.to ?? Number.POSITIVE_INFINITY) <= item.from) s++;
@@ -239,7 +238,8 @@ export function saidIn(
   let bound = boundWithout(pointers);
   const found: Said[] = [];
   const point = (item: Amount, last: Said | undefined): boolean => {
-    if (!last || !suits(last.key, item.quantity) || !isLikely(item.quantity, last.amount.quantity)) return false;
+    if (!last || !suits(last.key, item.quantity)) return false;
+    if (last.key !== 'superfat' && !isLikely(item.quantity, last.amount.quantity)) return false;
     const { telling, carried } = tellings.get(item) ?? ofNobody;
     const stance = stances.get(item) ?? (takers.has(item) && !isOther(telling) ? 'now' : null);
     found.push({ ...last, amount: item, beside: [], stance, telling, carried, pointing: true });
@@ -326,6 +326,19 @@ export function boundIn(said: readonly Said[], cuts: Cuts | null, items: readonl
   }
   return bound;
 }
+
+/** What a share may be of: "I want", "make it", "for the pans" stand between two superfats, and nothing else is spoken of. */
+export const mayShare = ({ named: { meaning } }: Thing): boolean =>
+  meaning.kind === 'role' ? ofShares.has(meaning.id) : meaning.kind !== 'unknown';
+const ofShares: ReadonlySet<string> = new Set([
+  'superfat',
+  'concentration',
+  'solution',
+  'purity',
+  'ratio',
+  'total-fats',
+  'scale',
+]);
 
 const isStuff = ({ named }: Thing): boolean => /^(?:fat|alkali|stock|water|liquid)$/.test(named.meaning.kind);
 

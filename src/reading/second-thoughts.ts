@@ -6,6 +6,7 @@
 
 import type { Cuts } from './bind.ts';
 import { type Change, changesIn, fillingIn } from './changes.ts';
+import { forItsPlace } from './for-its-place.ts';
 import { amountItem, type Item } from './items.ts';
 import { type Times, timesIn } from './made-size.ts';
 import { asking, dropSaidAgain, settleTellings } from './other-batches.ts';
@@ -143,7 +144,9 @@ function toldIn(sentences: readonly Sentence[], k: number): readonly Change[] {
   const planned = plannedIn(sentences, k);
   if (planned) return [planned];
   const changes = changesIn(sentence);
-  return changes.length > 0 ? changes : spoiltIn(sentence);
+  if (changes.length > 0) return changes;
+  const instead = forItsPlace(sentences, k);
+  return instead ? [instead] : spoiltIn(sentence);
 }
 
 /** The items that still count, as they count. */
@@ -367,6 +370,8 @@ function dropBinned(post: Post): void {
   }
 }
 
+const isFatKey = (key: string): boolean => key.startsWith('fat ');
+
 /** "Lard stood in for it": each weight of what was spoilt is now of what came, or gives way to its own. */
 function putInPlace(
   post: Post,
@@ -505,7 +510,8 @@ function applyChange(post: Post, change: Change, k: number): void {
   if (weight && !own) post.gone.add(weight.amount);
   const outside = had.filter((one) => one.thing !== it?.thing);
   const other = post.said.filter((one) => isOf(comes.key)(one) && one !== own);
-  if (change.gone === null) {
+  if (change.its && !(isFatKey(key) && isFatKey(comes.key))) return;
+  if (change.gone === null || change.its) {
     putInPlace(post, had, comes.thing, own, sentence);
     return;
   }
@@ -658,7 +664,9 @@ function countingOf(list: readonly Said[]): Said | null {
   );
   // "pls verify NaOH. The thermometer says 41 now"
   const isOdd =
-    lone?.amount.quantity.dim === 'bare' && !others.every((one) => isLikely(lone.amount.quantity, one.amount.quantity));
+    lone?.amount.quantity.dim === 'bare' &&
+    lone.key !== 'superfat' &&
+    !others.every((one) => isLikely(lone.amount.quantity, one.amount.quantity));
   if (now.length === 1 && lone && giveWay) return isOdd ? null : lone;
   // "Hanna says she would take 230 g": what somebody else says gives way to the one that the writer has
   const own = now.length === 0 ? standing.filter(({ stance }) => stance !== 'others') : [];

@@ -216,11 +216,17 @@ const putIn = /\b(?:us(?:e|ed|ing)|put|poured|pour|take|took|needs?|goes|added|a
 const ofElse =
   /\b(?:bowl|jug|pan|pot|tub|jar|bottle|mould|mold|together|totals?|all|altogether|bars?|loaf|loaves|soap|batch)\b/;
 
-/** "Me, I would like 5", behind a superfat of somebody else. */
-export const isWished = ({ text }: Sentence, place: number): boolean =>
-  /\bi ?(?:would |'?d |will |'?ll )?(?:like|prefer|want|take|choose|rather have|go for|go with|stay at)(?: to have)? $/.test(
-    text.slice(0, place),
-  ) && /^ (?:[.,;:!?)]|$|and |so |but |because |as |since )/.test(text.slice(place + 1));
+/** "Me, I would like 5", "so make it 1 %", "for pans 1 % will do", behind a superfat of somebody else or of other times. */
+export const isWished = ({ text }: Sentence, place: number): boolean => {
+  const behind = text.slice(place + 1);
+  return (
+    /^ (?:will do|is enough|is plenty|(?:here|today|now|this time)\b)/.test(behind) ||
+    (wishing.test(text.slice(0, place)) &&
+      /^ (?:[.,;:!?)]|$|and |so |but |because |as |since |for |please\b|instead\b)/.test(behind))
+  );
+};
+const wishing =
+  /\b(?:(?:i ?(?:would |'?d |will |'?ll )?|lets |let's )(?:like|prefer|want|take|choose|rather have|go for|go with|stay at|do|use)(?: to have)?|(?:make|put|set) (?:it|that|this)(?: at| to)?|(?:this|today|now|here)(?: \p{L}+)?(?: (?:at|its|it is|only|just)| [:=])?) (?:only |just )?$/u;
 
 /** The writer took something back in the middle. */
 const takenBack =

@@ -64,6 +64,7 @@ const other: readonly string[] = [
   `\\bF (?:')? ?(?:is|was|were|are) (?:in fact |really |actually |all |just )*N\\b`,
   `\\bL was (?:in fact |really |actually |all |just )*L\\b`,
   `^[^#]*\\b(?:in|for|took|takes|fills?|filled) (?:its|that|the|their|his|her) (?:place|stead|spot|slot)\\b(?!.*#)`,
+  `\\bN (?:instead(?! of [FN])|in its place)(?: of it)?\\b(?!.*\\?)`,
   `\\bF (?:went|goes|came|is|was) (?:in )?where ${the}F\\b`,
   `\\b[FN] [^.?#]{0,20}\\brather than ${the}F\\b`,
   `\\b(?:used|use|scraped|added|put|poured|tipped|threw)[^.?#]{0,20} (?:what was left|the last|the rest|the remains|the dregs) of ${the}N\\b`,
@@ -105,7 +106,22 @@ const more: readonly string[] = [
   `\\bexcept (?:(?:that )?(?:i|we|it)\\b[^.?#]*|(?:for )?the )[FNL]\\b`,
   `\\b(?:took|take|taken|knocked|left) (?:a )?(?:tenth|bit|little|touch|third|quarter|fifth|few grams) (?:off|out)\\b[^.?]*L`,
 ];
-/** Lye that was lost, or that nobody weighed. */
+const ground =
+  '(?:floor|patio|step|steps|stairs|path|lawn|grass|drive|deck|porch|balcony|sink|drain|table|worktop|counter|bench|stove|hob|tray|sleeve|gloves?|ground|rug|carpet|mat)';
+/** A bit, or as much of it as somebody guesses. */
+const someOf =
+  '(?:(?:about |around |roughly |maybe |perhaps |probably |nearly |almost |at least |up to )*(?:a |an |the )?(?:good |fair |little |large |big |small )*(?:some|bit|half|third|quarter|fifth|tenth|part|lot|most|splash|drop|drops|much)\\b)';
+/** What else is spilt. */
+const notIt = '(?!.*\\b(?:batter|soap|mixture|trace|oils?|fats?|powder|vinegar|tea|coffee|milk)\\b)';
+
+/** Lye that was spilt. */
+const lostLye: readonly string[] = [
+  `L [^FN.?]{0,90}\\b(?:spil(?:led|t)|slopped|splashed over|lost|leaked|knocked (?:it )?over|tipped over) ${someOf}`,
+  `^${notIt}[^FNX]*\\b(?:i|we|and|but|then|also|he|she|jug|^) (?:have |had |just )*(?:spil(?:led|t)|slopped|lost|tipped out) ${someOf}(?= (?:of (?:it|that|the (?:jug|solution|liquid))\\b|on\\b|onto\\b|over\\b|down\\b|[-.,;:!?)]|$))`,
+  `^${notIt}[^FN]*\\b${someOf} of (?:it|that|the (?:jug|solution|liquid)) [^.?FN]{0,24}\\b(?:on|onto|over|down) (?:the|my) ${ground}\\b`,
+  `\\b(?:knocked|tipped|kicked) ${the}L over\\b`,
+];
+/** Lye that was lost otherwise, or that nobody weighed. */
 const lye: readonly string[] = [
   `(?:L|\\bsolution|\\blye|\\bcaustic|\\bbeads) [^#.?]{0,60}\\b${lost}\\b`,
   `\\b${lost} (?:[a-z]+ ){0,5}L\\b`,
@@ -139,14 +155,15 @@ const size: readonly string[] = [
 ];
 
 const patterned = (list: readonly string[]): readonly RegExp[] => list.map((pattern) => new RegExp(pattern, 'd'));
-let made: { readonly always: readonly RegExp[]; readonly done: readonly RegExp[] } | null = null;
+let made: Readonly<Record<'lost' | 'always' | 'done', readonly RegExp[]>> | null = null;
 /** Made for the first post that says something: they cost a start a third. `done`: where somebody did it, too. */
-function changes(isOpen: boolean): readonly RegExp[] {
+function changes(which: 'lost' | 'always' | 'done'): readonly RegExp[] {
   if (!made) {
-    const always = patterned([...out, ...other, ...lye, ...size]);
-    made = { always, done: [...always, ...patterned(more)] };
+    const lost = patterned(lostLye);
+    const always = [...patterned([...out, ...other]), ...lost, ...patterned([...lye, ...size])];
+    made = { lost, always, done: [...always, ...patterned(more)] };
   }
-  return isOpen ? made.always : made.done;
+  return made[which];
 }
 
 /** A row of names and amounts tells nothing. */
@@ -161,25 +178,31 @@ const denied =
 const elsewhen =
   /\b(?:next time|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|years ago|(?:should|would|could) have|shouldve|wouldve)\b/;
 
-/** Where nothing of `back` overlaps, the words of the first such sentence. */
+/** Where nothing of `back` overlaps, the words of the first such sentence; of lost lye alone, where a change was heard. */
 export function unheardChange(
   cut: Cut,
   back: readonly { readonly from: number; readonly to: number }[],
+  isHeard: boolean,
 ): string | null {
   const weighed = weighedThings(cut.tokens);
   for (const sentence of sentencesOf(cut)) {
     if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
     if (!isAny(cut.tokens, sentence.from, sentence.to, tells)) continue;
-    const said = saidIn(sentence, cut, weighed);
+    const said = saidIn(sentence, cut, weighed, isHeard);
     if (said !== null) return said;
   }
   return null;
 }
 
-function saidIn(sentence: Sentence, { tokens, prims }: Cut, weighed: ReadonlyMap<string, number>): string | null {
+function saidIn(
+  sentence: Sentence,
+  { tokens, prims }: Cut,
+  weighed: ReadonlyMap<string, number>,
+  isHeard: boolean,
+): string | null {
   const text = sentence.text.replace(/@/g, (_, place: number) => letterOf(tokens[sentence.tokenAt(place)], weighed));
   if (denied.test(text) || elsewhen.test(text)) return null;
-  for (const change of changes(open.test(text))) {
+  for (const change of changes(isHeard ? 'lost' : open.test(text) ? 'always' : 'done')) {
     const [from, to] = change.exec(text)?.indices?.[0] ?? [];
     if (from === undefined || to === undefined) continue;
     const [first, last] = [tokens[sentence.tokenAt(from)], tokens[sentence.tokenAt(to - 1)]];

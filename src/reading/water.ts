@@ -91,6 +91,24 @@ export function readWater(
   return water;
 }
 
+/** Water to dry alkali, below which nothing dissolves it, however the rest of a solution is called. */
+const leastLeft = 0.5;
+
+/** "Lye water 420 g, of which 135 g is lye": what a weighed solution holds besides. */
+export function restOfSolution(assembly: Assembly, { totals }: Roles, alkali: number, liquids: number): number | null {
+  const whole = totals.find(({ solution }) => solution);
+  if (!whole || alkali <= 0) return null;
+  const left = whole.grams - alkali - liquids;
+  if (liquids > 0 && left < leastLeft * alkali) return null;
+  if (left < leastLeft * alkali) {
+    assembly.doubts.push({ id: 'total-disagrees', said: whole.quantity.text, sum: alkali });
+    return null;
+  }
+  const text = `I took the water as ${Math.round(left)} g: what the solution weighs without the alkali.`;
+  assembly.assume('water', text);
+  return left;
+}
+
 /** Water that the post gives only as a strength or a ratio. */
 export function impliedWater(
   assembly: Assembly,

@@ -155,6 +155,49 @@ describe('a fat of the list without a weight is asked for', () => {
   ])('not: %s', (text) => expect(doubts(text)).toEqual([]));
 });
 
+describe('of two superfats, the one for this batch', () => {
+  test.each([
+    [
+      "I usually do a superfat of 8 but this is for the laundry, so I'd like 1% here. 1.5 kg coconut. How much lye?",
+      0.01,
+    ],
+    ['Usually I superfat at 5%. For this one please make it 2 %. 1 kg lard. How much lye?', 0.02],
+    ['My superfat is normally 8%, but for a cleaning soap I want 0. 1500 g coconut. Lye?', 0],
+    ["With tallow I normally go for 7% superfat. Let's take 4% today. 1 kg tallow. How much lye do I use?", 0.04],
+    ['The book has a superfat of 8, I want this milder so put it at 10%. 1 kg lard. how much lye?', 0.1],
+    ['Superfat 8. Coconut 1500 g. I add 1% salt to the water. How much lye?', 0.08],
+    ['Superfat at 8, please. Coconut 1500 g; the scale is off by 1%. How much lye?', 0.08],
+  ])('%s', (text, superfat) => {
+    expect(doubts(text)).toEqual([]);
+    expect(read(text).superfat).toBeCloseTo(superfat, 9);
+  });
+  test('is asked for where the post does not say which', () => {
+    expect(
+      doubts('I superfat at 8 as a rule, but for scrubbing pans 1% will do. Coconut 1500 g. How much lye?'),
+    ).toEqual(['two-amounts']);
+  });
+});
+
+describe('the water of a solution that was weighed', () => {
+  const fats = ' 500 g olive, 300 g coconut, 200 g soya oil. ok?';
+  test.each([
+    'The lye water weighed 420 g in the jug, 135 g of it lye, the rest water.',
+    'My lye solution came to 420 g: 135 g lye and the rest is water.',
+    'Lye solution 420 g in total, of which 135 g NaOH, remainder water.',
+    'I mixed 420 g lye water (135 g lye, the rest water).',
+    'Lye 135 g and water together came to 420 g.',
+    'The solution weighs 420 g, 135 of it lye.',
+    'Lye water: 135 g lye in 285 g water, 420 g altogether.',
+  ])('%s', (lye) => {
+    expect(doubts(lye + fats)).toEqual([]);
+    expect(alkaliOf(lye + fats)).toEqual(['naoh', 135, 'dry']);
+    expect(read(lye + fats).waterGrams).toBe(285);
+  });
+  test('is none where the alkali alone weighs more', () => {
+    expect(doubts(`Lye 135 g, lye water 100 g.${fats}`)).toEqual(['total-disagrees']);
+  });
+});
+
 describe('the rest of a total', () => {
   test.each([
     '1 kg of oils: 300 g coconut, 50 g castor, rest olive',

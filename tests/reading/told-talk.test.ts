@@ -287,3 +287,52 @@ describe('a weight changed by nobody knows how much', () => {
     },
   );
 });
+
+describe('a fat that a recipe has, and the one that its writer takes', () => {
+  const rest = ' 400 g olive, 200 g coconut, 100 g peanut oil. How much lye?';
+  test.each([
+    "The recipe says 300 g lard. I don't eat pork so I'd use palm oil in its place, same amount. And",
+    'It calls for 300 g lard, but I would take palm in its place, as much. Besides:',
+    "My recipe wants 300 g of lard and I'll put palm in its place. The rest is",
+    "Mum's recipe has 300 g of lard; we're vegetarian, so we'd have the same amount of palm oil for it. Then",
+    "300 g of lard it says, and instead of it I'd use the same weight of palm oil. With it",
+  ])('%s', (text) => {
+    expect(read(text + rest)).toEqual({
+      grams: { 'palm-oil': 300, 'olive-oil-virgin': 400, 'coconut-oil': 200, 'peanut-oil': 100 },
+      ...doubtless,
+    });
+  });
+  test.each(["The book has 300 g lard, we don't want lard and will use palm instead of it. With"])(
+    'is asked about: %s',
+    (text) => {
+      const { doubts } = readRecipe(reader, text + rest);
+      expect(doubts.map(({ id }) => id)).toEqual(['corrected']);
+    },
+  );
+});
+
+describe('a fat named, and what it is cut to', () => {
+  const rest = ' 450 g olive, 300 g coconut and 150 g cocoa butter. How much lye?';
+  test.each([
+    'Hemp spoils so fast! I am reducing it to 100 g, with',
+    'Last bars with hemp got spots. So I take it down to 100 g, and',
+    'Is hemp really that quick to turn? I want to cut it to 100 g and put in',
+    'I want less hemp in it: cut it to 100 g. Beside it',
+  ])('%s', (text) => {
+    expect(read(text + rest).grams).toEqual({
+      'hemp-seed-oil': 100,
+      'olive-oil-virgin': 450,
+      'coconut-oil': 300,
+      'cocoa-butter': 150,
+    });
+  });
+  test.each(['I cut it into 100 g bars.', "I'd like to cut it to 100 g bars.", 'The soap was cut to 100 g pieces.'])(
+    'bars are none: %s',
+    (text) => {
+      expect(read(`100 g hemp, 450 g olive. ${text} How much lye?`)).toEqual({
+        grams: { 'hemp-seed-oil': 100, 'olive-oil-virgin': 450 },
+        ...doubtless,
+      });
+    },
+  );
+});
