@@ -10,6 +10,7 @@ import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
 import { elsewise } from './elsewise.ts';
+import { filledUp } from './filled-up.ts';
 import { heldBack } from './held-back.ts';
 import { inItsPlace } from './in-its-place.ts';
 import { leaveStore } from './in-store.ts';
@@ -122,6 +123,7 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   hydroxideMeant,
   asSolution,
   asBlend,
+  filledUp,
   addUp,
   breakDown,
   pairParallel,

@@ -628,7 +628,8 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
     if (last.kind === 'thing' && item.from - last.to <= longestJoin) {
       const between = tokens.slice(last.to, item.from);
       if (
-        isForTheLye(last.named.meaning, item.named.meaning, between) ||
+        (isForTheLye(last.named.meaning, item.named.meaning, between) &&
+          !(out.at(-2)?.kind === 'amount' && hasOwnWeight(tokens, item))) ||
         (last.named.meaning.kind === 'liquid' && item.named.meaning.kind === 'ice' && isAs(between))
       ) {
         out[out.length - 1] = { ...last, to: item.to };
@@ -665,6 +666,13 @@ const isForTheLye = (water: Meaning, lye: Meaning, between: readonly Token[]): b
   (lye.kind === 'alkali' || lye.kind === 'stock') &&
   between.every((token) => isWord(token) && /^(for|to|dissolve|dissolving|mix|mixing|the|my|of)$/.test(token.text)) &&
   between.some((token) => isWord(token) && /^(for|dissolve|dissolving)$/.test(token.text));
+
+/** "130 g of water for the lye, 134 g.": the figure behind it is the lye's, and nothing else is named there. */
+function hasOwnWeight(tokens: readonly Token[], { to }: Item): boolean {
+  const [figure, next] = [tokens[to + 1], tokens[to + 2]];
+  if (!isSign(tokens[to], ',(') || figure?.t !== 'quantity' || figure.quantity.dim !== 'mass') return false;
+  return next === undefined || next.t === 'line' || isSign(next, '.,;!?)') || figure.quantity.text.endsWith('.');
+}
 
 /** "Goat milk, frozen as ice cubes: 260 g": in which form it is. */
 const isAs = (between: readonly Token[]): boolean =>

@@ -1,7 +1,10 @@
 /** Weights of what was named in a sentence before: "Coconut was on offer ... 400 g of it". */
+
+import { inStore } from './in-store.ts';
 import { drinkless } from './items.ts';
-import { ofIt, pronoun } from './of-it.ts';
-import type { Signals } from './signals.ts';
+import { isTaken, ofIt, pronoun } from './of-it.ts';
+import { signal } from './signal-words.ts';
+import { gives, type Signals } from './signals.ts';
 import {
   isAny,
   isIngredient,
@@ -14,8 +17,8 @@ import {
   sentenceAt,
   wordAt,
 } from './token-is.ts';
-import type { Figure, Token } from './tokens.ts';
-import { thingOf, weighedThings } from './weighed.ts';
+import { asAside, type Figure, type Token } from './tokens.ts';
+import { thingOf, weighedElsewhere, weighedThings } from './weighed.ts';
 
 /** "Coconut was on offer ... 400 g of it": the thing named last, where it has no weight yet. */
 export function namedBefore(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
@@ -24,7 +27,7 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
     const token = tokens[k];
     if (token?.t !== 'quantity' || !(isPlain(tokens[k - 1]) || isPlain(tokens[k + 1]) || isPlain(tokens[k + 2])))
       continue;
-    const owned = isOwned(tokens, k, token);
+    const owned = isOwned(tokens, k, token) ?? weighedIt(tokens, k, token);
     const rest = boiledDown(tokens, k, token) ? leftAt(tokens, k) : -1;
     const isOfIt = rest >= 0 || ofIt(tokens, k, token);
     const [lye, place] = isMeasured(token) ? lyeBefore(tokens, k, isOfIt && rest < 0) : nowhere;
@@ -46,8 +49,11 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
       out[changed] = { ...fat, from: it.from, to: it.to };
       continue;
     }
-    if (owned !== null && fat?.t === 'name' && fat.meaning.kind === 'fat' && !weighedThings(tokens).has(thingOf(fat))) {
+    const volumes = owned === null ? none : volumesBetween(tokens, named, k);
+    const isNew = fat?.t === 'name' && (weighedThings(tokens).get(thingOf(fat)) ?? 0) <= volumes.length;
+    if (owned !== null && fat?.t === 'name' && fat.meaning.kind === 'fat' && isNew) {
       out ??= [...tokens];
+      for (const at of volumes) out[at] = asAside(tokens[at] as Figure, 'the same in another unit');
       out[owned] = { ...fat, from: tokens[owned]?.from ?? 0, to: tokens[owned]?.to ?? 0 };
       continue;
     }
@@ -57,8 +63,11 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
     const noun = tokens[k + 3];
     const isOfFat = noun?.t === 'word' && /^(oils?|fat|butter)$/.test(noun.text);
     if (isOfFat && name?.t === 'name' && name.meaning.kind !== 'fat') continue;
-    if (!pronoun || name?.t !== 'name' || weighedThings(tokens).has(thingOf(name))) continue;
+    if (!pronoun || name?.t !== 'name') continue;
+    const whole = weighedThings(tokens).has(thingOf(name)) ? storeOf(tokens, named, token) : null;
+    if (weighedThings(tokens).has(thingOf(name)) && (whole === null || !isTaken(tokens, k))) continue;
     out ??= [...tokens];
+    if (whole !== null) out[whole] = asAside(tokens[whole] as Figure, inStore);
     out[rest < 0 ? k + 2 : rest] = { ...name, from: pronoun.from, to: pronoun.to };
   }
   return out ?? tokens;
@@ -178,11 +187,48 @@ function changedTo(tokens: readonly Token[], k: number, token: Figure): number {
   let at = nearly.has(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
   if (!/^(?:to|at)$/.test(wordAt(tokens, at))) return -1;
   at--;
-  if (/^(?:down|back|up)$/.test(wordAt(tokens, at))) at--;
+  if (/^(?:down|back)$/.test(wordAt(tokens, at))) at--;
   return /^(?:it|that)$/.test(wordAt(tokens, at)) && changing.test(wordAt(tokens, at - 1)) ? at : -1;
 }
 const changing =
   /^(?:cut|cutting|reduce|reduced|reducing|lower|lowered|lowering|take|taking|took|keep|keeping|kept|limit|limited|limiting|bring|brought|bringing|drop|dropped|dropping|raise|raised|raising|hold|holding|set|put)$/;
+
+/** "I've weighed it, 1860 g": where "it" stands, whose weight this is; null where none does. */
+function weighedIt(tokens: readonly Token[], k: number, token: Figure): number | null {
+  const behind = tokens[k + 1];
+  if (!isMeasured(token) || token.quantity.dim !== 'mass') return null;
+  if (isIngredient(behind) || isWord(behind, 'of')) return null;
+  let at = k - 1;
+  while (k - at <= 4 && (isMark(tokens[at], ',:-–') || /^(?:its|is|was|thats|and|got|at)$/.test(wordAt(tokens, at))))
+    at--;
+  if (wordAt(tokens, at) !== 'it') return null;
+  return /^(?:weighed|weighing)$/.test(wordAt(tokens, at - 1)) ? at : null;
+}
+
+const none: readonly number[] = [];
+
+/** Volumes from the name at `named` on, or right before it, where nothing is weighed up to token `k`. */
+function volumesBetween(tokens: readonly Token[], named: number, k: number): readonly number[] {
+  const found: number[] = [];
+  for (let at = Math.max(0, named - 2); at < k; at++) {
+    const one = tokens[at];
+    if (one?.t !== 'quantity') continue;
+    if (one.quantity.dim !== 'volume') return none;
+    found.push(at);
+  }
+  return found;
+}
+
+/** "We've 10 kg of tallow in the freezer. I'd use 1 kg of it": the figure of what there is; null where it goes in. */
+function storeOf(tokens: readonly Token[], named: number, { quantity }: Figure): number | null {
+  const whole = [named - 1, named - 2].find((at) => isMeasured(tokens[at]));
+  const figure = whole === undefined ? undefined : tokens[whole];
+  if (whole === undefined || figure?.t !== 'quantity' || figure.quantity.dim !== quantity.dim) return null;
+  if (figure.quantity.value <= quantity.value || (tokens[named] && weighedElsewhere(tokens, named))) return null;
+  const { from, to } = sentenceAt(tokens, named, longestWay);
+  const isKept = isAny(tokens, from, to, (one) => gives(one, signal.store | signal.buying | signal.keeping));
+  return isKept && !isAny(tokens, from, to, (one, at) => at !== whole && isMeasured(one)) ? whole : null;
+}
 
 /** "Simmered till flat, and 290 g were left": of a liquid that was named before. */
 const boiledDown = (tokens: readonly Token[], k: number, token: Figure): boolean =>

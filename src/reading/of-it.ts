@@ -47,7 +47,7 @@ export const onlyNameBetween = (tokens: readonly Token[], from: number, to: numb
 export const isTaken = (tokens: readonly Token[], k: number): boolean =>
   tokens
     .slice(Math.max(0, k - 3), k)
-    .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take|need|weighed)$/.test(one.text));
+    .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take|need|weighed|want)$/.test(one.text));
 
 /** "I have 1.1 kg of tallow, of which I want to put 450 g in": where the amount stands that this is a part of. */
 export function ofWhich(tokens: readonly Token[], k: number, token: Figure): number | null {

@@ -1,5 +1,6 @@
 /** "The rest is olive": a fat that fills a stated total, or a hundred per cent, up. */
 import { withUnit } from './columns.ts';
+import { fillerAt } from './filled-up.ts';
 import type { Item } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import { plainQuantity } from './quantities.ts';
@@ -19,12 +20,12 @@ const wordAt = (token: Token | undefined): string =>
 const isRestWord = (word: string): boolean => word !== '' && /^(the )?(rest|remainder|remaining|balance)$/.test(word);
 /** May stand between the fat and the word. */
 const light: ReadonlySet<string> = new Set(
-  'is are was will be being goes the of it in as with made up by all just then for my from oil oils fat fats and'.split(
+  'is are was will be being goes the of it in as with made make makes up by all just then for my from oil oils fat fats and'.split(
     ' ',
   ),
 );
 /** "top up with olive", "olive to make up the kilo". */
-const fills = /^(top|topped|topping|fill|filled|make|made|bring)$/;
+const filling = /^(top|topped|topping|fill|filled|make|made|bring)$/;
 /** Words between, at the most. */
 const farthest = 5;
 
@@ -33,7 +34,7 @@ function isRest(tokens: readonly Token[], { from, to }: Thing): boolean {
   let up = false;
   for (let k = from - 1; from - k <= farthest; k--) {
     const word = wordAt(tokens[k]);
-    if (isRestWord(word) || (up && fills.test(word))) return true;
+    if (isRestWord(word) || (up && filling.test(word))) return true;
     up ||= word === 'up';
     if (!light.has(word) && !(tokens[k]?.t === 'sign' && /^[:=-]$/.test((tokens[k] as { text: string }).text))) break;
   }
@@ -67,9 +68,14 @@ const massOf = (assembly: Assembly, { amount, token }: Row): number | null => {
 export function withRest(assembly: Assembly, rows: readonly Row[], roles: Roles): readonly Row[] {
   const { items, tokens, bound } = assembly.source;
   const rest: Thing[] = [];
+  const fillers = new Set(
+    items.map((item) => (item.kind === 'amount' && item.total ? fillerAt(tokens, item.from) : -1)),
+  );
+  const fills = ({ from, to }: Thing): boolean => [...fillers].some((at) => at >= from && at < to);
   for (const k of bound.best.mentions) {
     const item = items[k];
-    if (item?.kind === 'thing' && item.named.meaning.kind === 'fat' && isRest(tokens, item)) rest.push(item);
+    if (item?.kind === 'thing' && item.named.meaning.kind === 'fat' && (isRest(tokens, item) || fills(item)))
+      rest.push(item);
   }
   const [fat] = rest;
   if (!fat) return rows;

@@ -98,6 +98,15 @@ function isOfSolution(items: readonly Item[], total: number): boolean {
   return false;
 }
 
+/** No fat has a weight of its own. */
+const sharesOnly = ({ groups }: Binding, items: readonly Item[]): boolean =>
+  !groups.some(
+    ({ things, amounts }) =>
+      things.some((k) => isFat(items[k])) && amounts.some((k) => !isPercent(items[k]) && !isPart(items[k])),
+  );
+const isFat = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.kind === 'fat';
+const isPart = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'parts';
+
 const isPercent = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'percent';
 
 /** The weight of all the fats; of two, the one that is to be made, or the last. */
@@ -252,6 +261,17 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
         case 'batch-word':
           if (quantity.dim === 'mass') roles.batch = quantity.value;
           assembly.fate(quantity, 'aside', aside ?? 'the size of the batch');
+          break;
+        case 'scale-to':
+          // "my tray takes about 950 g of oils, but make it 900 g"
+          if (quantity.dim === 'mass' && roles.totalFats && sharesOnly(binding, items)) {
+            assembly.assume(
+              'left-out',
+              `I took ${quantity.text} as the weight of all the fats, not ${roles.totalFats.text}.`,
+            );
+            roles.totalFats = quantity;
+            assembly.fate(quantity, 'used', 'total of the fats');
+          } else assembly.fate(quantity, 'aside', aside ?? 'a size to scale to');
           break;
         case 'scale':
           roles.scaleStep = stepOf(assembly, quantity, item.from) ?? roles.scaleStep;

@@ -1,6 +1,18 @@
 /** Weights that follow from others of the post: said again, a sum, a difference, what came out of the mould. */
 import { keptLast } from './kept.ts';
-import { isAny, isIngredient, isMark, isMeasured, isRole, isWeight, isWord, wordAt } from './token-is.ts';
+import {
+  endsDotted,
+  isAny,
+  isIngredient,
+  isMark,
+  isMeasured,
+  isRole,
+  isStop,
+  isWeight,
+  isWord,
+  sentenceAt,
+  wordAt,
+} from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 
 /** Where each weight is first said. */
@@ -45,6 +57,19 @@ export function isShareAgain(tokens: readonly Token[], k: number, { quantity: { 
   if (dim !== 'bare' || !/^(?:the|that)$/.test(wordAt(tokens, k - 1)) || isIngredient(tokens[k + 1])) return false;
   return tokens.some((one, at) => at < k && isShareOf(one, value));
 }
+
+/** "1500 g of oils, so let's say exactly that, 1500": the number of a weight once more in its sentence. */
+export function isNumberAgain(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const next = tokens[k + 1];
+  if (token.quantity.dim !== 'bare' || !(isStop(next) || isMark(next, ',') || endsDotted(token))) return false;
+  const at = isMark(tokens[k - 1], ',:') ? k - 2 : k - 1;
+  if (!/^(?:that|this|it|exactly|say|so|just|yes)$/.test(wordAt(tokens, at))) return false;
+  const { from } = sentenceAt(tokens, k, longestSaid);
+  return isAny(tokens, from, k, (one) => isWeight(one) && isNumberOf(one, token));
+}
+const longestSaid = 24;
+const isNumberOf = ({ quantity: { value, unit } }: Figure, { quantity }: Figure): boolean =>
+  Math.abs(value / (unit?.factor ?? 1) - quantity.value) < 1e-9 * value;
 
 const isShareOf = (token: Token, percent: number): boolean =>
   token.t === 'quantity' && token.quantity.dim === 'percent' && Math.abs(100 * token.quantity.value - percent) < 1e-9;

@@ -35,6 +35,7 @@ import {
   isApart,
   isChange,
   isLoneSum,
+  isNumberAgain,
   isOutcome,
   isReference,
   isShareAgain,
@@ -113,6 +114,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         out[k] = { ...token, quantity: { ...token.quantity, dim: 'temperature' } };
       }
       if ((told || isMark(tokens[k - 1], ',')) && isCounted(tokens, k, token)) aside(k, 'a count');
+      if (isNumberAgain(tokens, k, token)) aside(k, 'said before');
       if (told && (isShareAgain(tokens, k, token) || isShareChanged(tokens, k, token))) aside(k, 'said before');
     } else if (token.quantity.dim === 'parts') {
       if (parted && isShareOut(tokens, k, token)) aside(k, 'a count');

@@ -178,6 +178,9 @@ const denied =
 const elsewhen =
   /\b(?:next time|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|years ago|(?:should|would|could) have|shouldve|wouldve)\b/;
 
+/** "Last week I replaced the palm with lard, and kept the lye at 134 g": of the batch that is weighed. */
+const lately = /^(?:and |but |then )?last (?:week|month) (?:i|we)\b/;
+
 /** Where nothing of `back` overlaps, the words of the first such sentence; of lost lye alone, where a change was heard. */
 export function unheardChange(
   cut: Cut,
@@ -201,7 +204,7 @@ function saidIn(
   isHeard: boolean,
 ): string | null {
   const text = sentence.text.replace(/@/g, (_, place: number) => letterOf(tokens[sentence.tokenAt(place)], weighed));
-  if (denied.test(text) || elsewhen.test(text)) return null;
+  if (denied.test(text) || (elsewhen.test(text) && !(lately.test(text) && text.includes('#')))) return null;
   for (const change of changes(isHeard ? 'lost' : open.test(text) ? 'always' : 'done')) {
     const [from, to] = change.exec(text)?.indices?.[0] ?? [];
     if (from === undefined || to === undefined) continue;

@@ -111,11 +111,13 @@ export const isMouldFor = (tokens: readonly Token[], k: number): boolean =>
   isWord(tokens[k - 1], 'for') &&
   isRole(tokens[k - 2], 'mould') &&
   !isIngredient(tokens[k + 1]) &&
+  !isRole(tokens[k + 1], 'total-fats') &&
   !isWord(tokens[k + 1], 'of');
 
 /** "One loaf (just under 1000 g)": what it weighs, or holds. */
 export function isLoaf(tokens: readonly Token[], k: number, token: Figure): boolean {
-  if (!isMeasured(token)) return false;
+  // "my kilo mould (1000 g of oils)"
+  if (!isMeasured(token) || isRole(tokens[k + 1], 'total-fats')) return false;
   let at = k - 1;
   while (k - at <= 3 && tokens[at]?.t === 'word') at--;
   const mould = tokens[at - 1];
