@@ -1,3 +1,4 @@
+import { isAdded } from './added.ts';
 import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { damaged } from './aside.ts';
 import { askedWhich, lyeOfLiquid } from './asked.ts';
@@ -73,7 +74,14 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
       const equal = list.every((one) => sameAmount(one, first));
       const isTold = list.some((one) => chatty(assembly, one.line));
       const apart = prose || isTold || list.some((one) => Math.abs(one.line - first.line) >= 3);
-      if (equal && apart)
+      const more = list.slice(1);
+      if (more.every((one) => isAdded(assembly.source.tokens, one))) {
+        grams = list.reduce((sum, one) => sum + (one.grams ?? 0), 0);
+        assembly.assume(
+          'corrected',
+          `I added up ${list.map((one) => one.said).join(' and ')} of ${of}, as the post says.`,
+        );
+      } else if (equal && apart)
         assembly.assume('repeated', `${of} stands ${list.length} times with one amount; I took it once.`);
       else if (
         !equal &&

@@ -206,8 +206,10 @@ const strangers =
 /** "Swapped the palm for lard in my 500 g palm, is 136 g still right?": what is asked is something else. */
 const done =
   /^(?:["(-] ?)?(?:(?:hi|hello|hey|ok|so|and|but|today|now|yesterday|again|help|question|all|everyone|there|,|:|!|this time|last night|this morning) )*(?:(?:i|we|ive|weve|have|had|just|already|now|then|only|simply) )*(?:swapped|replaced|substituted|subbed|exchanged|switched|traded|changed|used|took|put|left|dropped|skipped|omitted|removed|ditched|ran)\b/;
+/** "Is it ok or did I mess up?" */
+const asked = /\?|\bor (?:did|have|is|was|am) (?:i|it|this|that)\b/g;
 const isOpen = (text: string): boolean =>
-  wondering.test(done.test(text) ? text.replaceAll('?', '') : text) || strangers.test(text);
+  wondering.test(done.test(text) ? text.replace(asked, '') : text) || strangers.test(text);
 
 /** "Take it out" is a step of the work, unless the post changes its mind. */
 const mind =

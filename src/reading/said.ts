@@ -185,7 +185,8 @@ export function saidIn(
     if (told !== s) tells = mayTell(sentence);
     told = s;
     const rightFrom = rights[s]?.from ?? Number.POSITIVE_INFINITY;
-    const isWish = superfat && (item.quantity.dim === 'bare' || item.quantity.dim === 'percent');
+    const isShare = item.quantity.dim === 'percent';
+    const isWish = superfat && (isShare || item.quantity.dim === 'bare') && suits('superfat', item.quantity);
     if (!isWish && !tells && !tellingAt && rightFrom === Number.POSITIVE_INFINITY) continue;
     const place = sentence.placeOf(item.from);
     if (weighs(item.quantity) && (tellingAt || tells) && takesWeight(sentence, place)) takers.set(item, sentence);
@@ -193,7 +194,7 @@ export function saidIn(
       takers.set(item, sentence);
       rests.add(item);
     }
-    if (isWish && isWished(sentence, place)) {
+    if (isWish && isWished(sentence, place, isShare)) {
       stances.set(item, 'now');
       pointers.add(item);
       continue;

@@ -48,6 +48,7 @@ import { givesAround, givesNear, type Signals, saysAround } from './signals.ts';
 import { isInRow, isMark, isMeasured, isWeight } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 import {
+  isEmptyPot,
   isHeld,
   isHoleSize,
   isHollow,
@@ -122,7 +123,12 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (isInRow(tokens, k) && !isBeyondRow(k)) continue;
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
       if (told && isPoundsPaid(tokens, k, token)) aside(k, 'a price');
-      if (isPack(tokens, k, token) || (told && isHeld(tokens, k, token)) || isSizeOf(tokens, k, token))
+      if (
+        isEmptyPot(tokens, k) ||
+        isPack(tokens, k, token) ||
+        (told && isHeld(tokens, k, token)) ||
+        isSizeOf(tokens, k, token)
+      )
         aside(k, packed);
       const vessel = tokens[k + 1]?.t === 'word' ? vesselAt(tokens, k, token) : null;
       if (vessel !== null) {

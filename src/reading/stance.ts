@@ -26,6 +26,8 @@ const nowBefore =
   /\b(?:so (?:its|it is|that is|thats|it was)|(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|(?:ended up|went|settled) (?:with|using|at|on|for)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|this time|really (?:used|weighed))\b/;
 /** "The cup is 8 g, so 97 g NaOH". */
 const soBefore = /\bso (?:only |just |really )?$/;
+/** "Doubled it, so 500 g olive, 500 g coconut and 156 g lye": a recipe, of which no figure puts one right. */
+const isListBehind = /^ (?:of )?(?:the )?@ (?:, |and )+# (?:of )?(?:the )?@ (?:, |and )+#/;
 const nowBehind = /^ (?:of (?:the )?@ |@ )?(?:, )?(?:now|today|this time|instead|in the end|in reality|in truth)\b/;
 const onceBefore =
   /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe|is|was|has)|(?:in|last|back in|that) (?:spring|summer|autumn|fall|winter|january|february|march|april|june|july|august|september|october|november|december|year|…) (?:i|we) (?:had|used|took|put)|(?:my|our) (?:very )?first (?:ever )?(?:soap|bar|loaf)|last time|compared (?:with|to)|there (?:i|we) (?:take|use|put|have)|(?:normally|usually|otherwise) (?:i )?(?:take|use|put)|i (?:normally|usually|otherwise) (?:take|use|put)|originally|at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|ignore (?:the|that|my)|forget (?:the|that|my))\b/;
@@ -129,7 +131,12 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (onceBefore.test(before) || onceBehind.test(behind) || (wasBefore.test(before) && wasBehind.test(behind)))
     return 'once';
   if (place >= rightFrom && !doubtful.test(text.slice(Math.max(0, Math.min(rightFrom, text.length))))) return 'right';
-  if (soBefore.test(before) || nowBefore.test(before) || nowBehind.test(behind)) return 'now';
+  if (
+    (soBefore.test(before) && !isListBehind.test(text.slice(place + 1))) ||
+    nowBefore.test(before) ||
+    nowBehind.test(behind)
+  )
+    return 'now';
   if (speaking.test(before) && others().test(before) && !things.test(before)) return 'others';
   if (toldBefore.test(before)) return 'told';
   // "in my last batch I had 120 g NaOH with 800 g olive"
@@ -217,10 +224,11 @@ const ofElse =
   /\b(?:bowl|jug|pan|pot|tub|jar|bottle|mould|mold|together|totals?|all|altogether|bars?|loaf|loaves|soap|batch)\b/;
 
 /** "Me, I would like 5", "so make it 1 %", "for pans 1 % will do", behind a superfat of somebody else or of other times. */
-export const isWished = ({ text }: Sentence, place: number): boolean => {
+export const isWished = ({ text }: Sentence, place: number, isShare: boolean): boolean => {
   const behind = text.slice(place + 1);
   return (
-    /^ (?:will do|is enough|is plenty|(?:here|today|now|this time)\b)/.test(behind) ||
+    // "the thermometer says 15 now"
+    (isShare && /^ (?:will do|is enough|is plenty|(?:here|today|now|this time)\b)/.test(behind)) ||
     (wishing.test(text.slice(0, place)) &&
       /^ (?:[.,;:!?)]|$|and |so |but |because |as |since |for |please\b|instead\b)/.test(behind))
   );

@@ -88,6 +88,13 @@ export function isVessel(tokens: readonly Token[], k: number, { quantity: { dim,
   return next?.t !== 'name' && !(next?.t === 'word' && /^(of|for|in|each)$/.test(next.text));
 }
 
+/** "Put the bowl on the scale, 310 g empty": what a vessel weighs that holds nothing yet. */
+export const isEmptyPot = (tokens: readonly Token[], k: number): boolean =>
+  isWord(tokens[k + 1], 'empty') &&
+  (isStop(tokens[k + 2]) || isMark(tokens[k + 2], ',)')) &&
+  isAny(tokens, k - 7, k, isPot) &&
+  !isAny(tokens, k - 7, k, isIngredient);
+
 /** Tokens from a figure back to the mould that it is of, at the most. */
 export const mouldNear = 5;
 

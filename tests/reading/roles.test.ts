@@ -207,9 +207,26 @@ describe('the rest of a total', () => {
     'total fat 1000 g, coconut 300 g, castor 50 g, olive the remainder',
     'coconut 300 g castor 50 g rest olive 1000 g total, how much lye',
     'castor 50 g, coconut 300 g, remainder olive 1 kg in total. lye?',
+    'For my kilo mould (1000 g oils) I want 300 g coconut, 50 g castor and fill the rest up with olive.',
+    'My pan takes 1 kg of oils. 300 g coconut, 50 g castor, and olive makes up the rest.',
+    "I'd take 300 g coconut, 50 g castor and make up the remainder to 1000 g with olive.",
+    '300 g coconut, 50 g castor, then olive to bring it up to 1000 g.',
   ])('%s', (text) => {
     const olive = read(text).fats.find(({ id }) => id === 'olive-oil-virgin');
     expect(olive?.grams).toBeCloseTo(650, 6);
+  });
+
+  test.each([
+    'I plan a loaf for 1500 g of fats in total. It should be 40 % lard, 20 % coconut and 40 % olive. Lye?',
+    'Two parts lard to one part coconut; my mould holds about 900 g of fat, so exactly that, 900. Lye?',
+    'Two parts lard, one part coconut. My tray takes around 950 g of oils but make it 900 g. Lye?',
+  ])('what the mould holds is the total: %s', (text) => {
+    expect(doubts(text)).toEqual([]);
+    expect(
+      read(text)
+        .fats.slice(0, 2)
+        .map(({ grams }) => Math.round(grams)),
+    ).toEqual([600, 300]);
   });
 
   test('is asked for where no total is known', () => {

@@ -492,3 +492,37 @@ test.each(['Doubling my recipe:', 'x2:'])(
     expect(assumptions.filter(({ text }) => text.includes('as they stand'))).toHaveLength(1);
   },
 );
+
+describe('of one fat, what was added besides', () => {
+  const base = '400 g coconut and 500 g sunflower';
+  test.each([
+    `Started with ${base}, then added another 100 g coconut before the lye. Lye 150 g, water 330 g. Fine?`,
+    `${base}. It looked too little so I put in 100 g more coconut. 150 g lye, 330 g water. Ok?`,
+  ])('%s', (text) => {
+    const { fats, doubts } = readRecipe(reader, text);
+    expect(doubts).toEqual([]);
+    expect(fats.map(({ grams }) => grams)).toEqual([500, 500]);
+  });
+  test('is asked about where nobody did it', () => {
+    const { doubts } = readRecipe(reader, `${base}, lye 150 g. Should I add another 100 g of coconut?`);
+    expect(doubts.map(({ id }) => id)).toEqual(['two-amounts']);
+  });
+});
+
+test.each([
+  'The card has 250 g olive, 250 g coconut, 78 g lye. I made double, so 500 g olive, 500 g coconut, 156 g lye and 330 g water.',
+  'Notes: 250 g olive, 250 g coconut, 78 g lye. Doubled it, so 500 g olive, 500 g coconut, 156 g lye and 330 g water went in.',
+])('a list behind "so" is a recipe of its own: %s', (text) => {
+  const { fats, alkali, doubts } = readRecipe(reader, text);
+  expect(doubts).toEqual([]);
+  expect([...fats, ...alkali].map(({ grams }) => grams)).toEqual([500, 500, 156]);
+});
+
+test('a swap that was done is no question for "or did I mess up" behind it', () => {
+  const { fats, doubts } = readRecipe(
+    reader,
+    'so i always did 500 g olive and 250 g palm. yesterday i swapped the palm for lard, lye 101 g. is it ok or did i mess up',
+  );
+  expect(doubts).toEqual([]);
+  expect(fats.map(({ id }) => id)).toEqual(['olive-oil-virgin', 'lard']);
+});
