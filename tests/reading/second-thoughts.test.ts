@@ -156,6 +156,17 @@ describe('a later sentence', () => {
     expect(read(text).doubts).toContain('corrected');
   });
 
+  test.each([
+    `${recipe.replace('NaOH 145 g, water 330 g', 'NaOH 140 g in 330 g water')} Then I put 6 g more lye into the jug.`,
+    `Same as last time (${recipe.slice(0, -1)}) except I put in 5 g more lye because it had felt soft.`,
+    `${recipe} I used 5 g less lye, because it is old.`,
+  ])('lye that came on top is asked about: %s', (text) => expect(read(text).doubts).toEqual(['two-amounts']));
+
+  test.each([`${recipe} In spring I used 5 g less lye.`, `${recipe} Would 5 g more lye be better?`])(
+    'and none that is only thought of: %s',
+    (text) => expect(read(text)).toMatchObject({ grams: plain, doubts: [] }),
+  );
+
   test('a lye of last time is none of a recipe whose lye is asked for', () => {
     const { grams, doubts } = read(
       'Last time it was 500 g olive and 250 g coconut with 107 g lye. This time 600 g olive, 250 g coconut, 50 g castor. How much lye for the new one?',
