@@ -292,12 +292,10 @@ export function lyeOfLiquid(assembly: Assembly): void {
   assembly.doubts.push({ id: 'which-alkali', said: alkalis[0]?.named.text ?? 'lye', why });
 }
 
-/** "how much potash for 500 g lard": which of the two is asked. */
+/** "how much potash for 500 g lard", "potash for 1 kg olive": which of the two is asked. */
 export function askedWhich(assembly: Assembly): void {
-  const { items, tokens } = assembly.source;
+  const { items } = assembly.source;
   if (items.some((item) => isThing(item) && item.named.meaning.kind === 'alkali')) return;
-  const asked = items.find(
-    (item) => isThing(item) && item.named.meaning.kind === 'ambiguous' && canBeAsked(item) && isAsked(tokens, item),
-  );
+  const asked = items.find((item) => isThing(item) && item.named.meaning.kind === 'ambiguous' && canBeAsked(item));
   if (isThing(asked)) assembly.doubts.push({ id: 'which-alkali', said: asked.named.text });
 }

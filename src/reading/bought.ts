@@ -1,7 +1,7 @@
 /** The size of what a price was paid for, and prices that only a word tells: `1 lb of lye costs me $5.49`, "sold at 4.50". */
 import { signal } from './signal-words.ts';
 import { gives } from './signals.ts';
-import { isAny, isPot, isRole, isStop, light, massOf, wordAt } from './token-is.ts';
+import { isAny, isMark, isPot, isRole, isStop, light, massOf, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 import { weighedElsewhere } from './weighed.ts';
 
@@ -44,9 +44,17 @@ export function costOf(tokens: readonly Token[], price: number): number | null {
     k--;
   }
   if (!verb) return null;
-  if (tokens[k]?.t === 'name') k--;
+  const name = tokens[k];
+  if (name?.t === 'name') k--;
   while (k >= 0 && tokens[k]?.t === 'word' && /^(of|the|my)$/.test((tokens[k] as { text: string }).text)) k--;
-  return massOf(tokens[k]) ? k : null;
+  return massOf(tokens[k]) && !(name?.t === 'name' && isInList(tokens, k)) ? k : null;
+}
+
+/** "450 g olive 150 g coconut cost me 6 €": a row of a list, and what all of it cost. */
+function isInList(tokens: readonly Token[], k: number): boolean {
+  const at = isMark(tokens[k - 1], ',+&') || /^(?:and|plus)$/.test(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
+  const before = tokens[at];
+  return before?.t === 'name' && before.meaning.kind !== 'role' && massOf(tokens[at - 1]);
 }
 
 /** `bought 5 kg olive for €32`: the figure before the name, where that thing is weighed again elsewhere. */

@@ -5,7 +5,17 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { superfatOf } from './plausible.ts';
 import type { RecipeReading } from './reading.ts';
-import { besideTheRecipe, cut, isTalk, longestTalk, mayBeIn, sentences, stretchesOf, usualSuperfat } from './talk.ts';
+import {
+  besideTheRecipe,
+  cut,
+  isTalk,
+  longestTalk,
+  mayBeIn,
+  putsRight,
+  sentences,
+  stretchesOf,
+  usualSuperfat,
+} from './talk.ts';
 
 /** Superfat (a fraction) beyond which something else than a recipe may have been read. */
 const odd = { least: -0.05, most: 0.25 };
@@ -34,7 +44,7 @@ export function withoutMisfit(
   if (first.doubts.some(({ id }) => id !== 'implausible')) return null;
   const talk = stretchesOf(post, sentences).filter(({ from, to }) => {
     const text = post.slice(from, to);
-    return /\d|\bkoh\b|potassium|potash/i.test(text) && isTalk(text) && !mayBeIn(text);
+    return /\d|\bkoh\b|potassium|potash/i.test(text) && isTalk(text) && !mayBeIn(text) && !putsRight(text);
   });
   for (const one of talk.slice(0, mostTried)) {
     const { text, gone } = cut(post, [one]);

@@ -34,6 +34,7 @@ describe('a later sentence', () => {
       `${recipe.replace(', NaOH 145 g, water 330 g', '')} Sorry, meant coconut 200 g. NaOH 145 g, water 330 g.`,
       { ...plain, 'coconut-oil': 200 },
     ],
+    [`${recipe} EDIT: typo, the palm is 200 g, not 250. Lye is worked out for the 200.`, { ...plain, 'palm-oil': 200 }],
     [`${recipe} Oops, that should be 200 g palm.`, { ...plain, 'palm-oil': 200 }],
     [
       `${recipe} wait, I forgot, coconut is 200 g and olive 550 g`,

@@ -70,3 +70,15 @@ test.each(['lye 500 g olive 200 g coconut', 'lye for 70 g castor 500 g olive', '
   'but not where only one way is like a recipe: %s',
   (text) => expect(doubts(text)).toEqual([]),
 );
+
+test.each(['potash for 1 kg olive how much', '500 g lard, hydroxide amount please', 'potash needed for 1 kg olive?'])(
+  'an alkali by half a name is never taken for lye: %s',
+  (text) => expect(doubts(text)).toContain('which-alkali'),
+);
+
+test.each([
+  '450g olive 150g coconut cost me 6€ total what lye weight',
+  '450 g olive and 150 g coconut cost me 4 €, lye?',
+])('what all of a list cost takes no row out of it: %s', (text) =>
+  expect(readRecipe(reader, text).fats.map(({ grams }) => grams)).toEqual([450, 150]),
+);
