@@ -2,7 +2,7 @@
 import type { Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { gives } from './signals.ts';
-import { isKnown, isMeasured, isRole, isStop, isWeight, isWord, massOf, wordAt } from './token-is.ts';
+import { isKnown, isMark, isMeasured, isRole, isStop, isWeight, isWord, massOf, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 
 /** What stands for a thing that was named before. */
@@ -31,11 +31,18 @@ export function spokenOf(tokens: readonly Token[], k: number, part: Quantity, so
     // "coconut 200 g, 292 g of it": of the solution that the post works with
     if (solution && token?.t === 'sign' && token.text === ',') return null;
     if (token?.t === 'line' || (token?.t === 'sign' && token.text === '.')) return null;
+    if (at === k - 2 && isNameAlone(tokens, at)) return null;
     // a part is no more than the whole; "zero scent" is none
     if (massOf(token) && token.quantity.value > 0)
       return token.quantity.dim === part.dim && token.quantity.value < part.value ? null : at;
   }
   return null;
+}
+
+/** "1 lb coconut, then the lye, 7 oz of it": a name with no figure before it, and a comma. */
+function isNameAlone(tokens: readonly Token[], at: number): boolean {
+  if (!isKnown(tokens[at]) || !isMark(tokens[at + 1], ',')) return false;
+  return !massOf(tokens[at - 1]) && !(isWord(tokens[at - 1], 'of') && massOf(tokens[at - 2]));
 }
 
 /** One ingredient is named with the first of two amounts, and no other before the second. */

@@ -33,6 +33,14 @@ const verbs: ReadonlySet<string> = new Set(['is', 'are', 'was', 'were', 'if', 'w
 
 const asks = (token: Token | undefined): boolean => token?.t === 'word' && verbs.has(token.text);
 
+/** "Lye is worked out for the 450": a figure that stands further up. */
+export function isForThe(tokens: readonly Token[], k: number, { quantity: { text } }: Figure): boolean {
+  if (tokens[k + 1] !== undefined && !isStop(tokens[k + 1])) return false;
+  if (!/^(?:the|my|those)$/.test(wordAt(tokens, k - 1)) || wordAt(tokens, k - 2) !== 'for') return false;
+  const value = Number.parseFloat(text);
+  return tokens.some((one, at) => at < k && isWeight(one) && Number.parseFloat(one.quantity.text) === value);
+}
+
 /** "Is that lye right for 6 lbs?": a question that ends with what the post gave before. */
 const isFor = (tokens: readonly Token[], k: number): boolean =>
   isWeight(tokens[k]) && wordAt(tokens, k - 1) === 'for' && isMark(tokens[k + 1], '?');

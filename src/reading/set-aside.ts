@@ -34,6 +34,7 @@ import {
 import {
   isApart,
   isChange,
+  isForThe,
   isLoneSum,
   isNumberAgain,
   isOutcome,
@@ -100,6 +101,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
     else if (token.quantity.dim === 'bare') {
       if (weighed && isYear(token)) aside(k, 'a year');
       if (told && paid && isPaid(tokens, k, token)) aside(k, 'a price');
+      if (told && isForThe(tokens, k, token)) aside(k, 'said before');
       const of = tokens[k + 1];
       // "page 11 of 38"
       if (of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k)) aside(k + 2, 'a count');
