@@ -77,6 +77,12 @@ function isTolerance(tokens: readonly Token[], k: number, { quantity }: Figure):
   return before === 'to' && [k - 2, k - 3, k - 4].some((at) => /^round/.test(spoken(tokens[at])));
 }
 
+/** "In 2019". */
+const isYear = (token: Token): boolean =>
+  token.t === 'aside'
+    ? token.reason === 'a year'
+    : token.t === 'quantity' && /^(?:19|20)\d\d$/.test(token.quantity.text);
+
 const changed: ReadonlySet<string> = new Set(['less', 'more', 'fewer']);
 const times =
   '(?:the |that |this |my )?(?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december|past|last|first|old|previous|other|class|book)';
