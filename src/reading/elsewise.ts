@@ -98,7 +98,10 @@ const wished = new RegExp(`\\b(?:${wishing})\\b`);
 function isDifference(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
   if (quantity.dim !== 'mass' || !changed.has(spoken(tokens[k + 1]))) return false;
   const sentence = sentenceAt(tokens, k, longestLook);
-  const said = (to: number): string => inside(tokens, { from: sentence.from, to }).map(spoken).join(' ');
+  const said = (to: number): string =>
+    inside(tokens, { from: sentence.from, to })
+      .map((one) => (isYear(one) ? 'year' : spoken(one)))
+      .join(' ');
   return (putIn.test(said(k)) ? wished : unsure).test(said(sentence.to));
 }
 
