@@ -4,7 +4,8 @@
  */
 import { amountItem, type Item, thingItem } from './items.ts';
 import type { Meaning } from './lexicon.ts';
-import { plainQuantity, type Quantity } from './quantities.ts';
+import { isRatio, shareOf } from './proportions.ts';
+import { plainQuantity } from './quantities.ts';
 import type { Assembly } from './rows.ts';
 import type { Token } from './tokens.ts';
 
@@ -229,10 +230,7 @@ function splitApart(items: readonly Item[], tokens: readonly Token[]): readonly 
     const [first, second] = isAmount(items[k]) ? [items[k + 1], items[k + 2]] : [items[k], items[k + 1]];
     if (!isRatio(ratio) || !isThing(first) || !isThing(second) || ratio.quantity.second === null) continue;
     const [a, b] = [first.named.meaning, second.named.meaning];
-    const fats = a.kind === 'fat' && b.kind === 'fat' && a.id !== b.id;
-    const alkalis =
-      a.kind === 'alkali' && b.kind === 'alkali' && a.id !== b.id && a.id !== 'unsaid' && b.id !== 'unsaid';
-    if (!fats && !alkalis) continue;
+    if (a.kind !== 'alkali' || b.kind !== 'alkali' || a.id === b.id || a.id === 'unsaid' || b.id === 'unsaid') continue;
     const between = tokens.slice(first.to, second.from).map(wordAt);
     const joined = between.length <= 2 && between.every((word) => /^(and|&|\+|\/|:|-|to|,|)$/.test(word));
     const near = tokens.slice(Math.min(ratio.to, second.to), Math.max(ratio.from, first.from)).length <= 5;
@@ -240,8 +238,8 @@ function splitApart(items: readonly Item[], tokens: readonly Token[]): readonly 
     if (!joined || !near || !(sum > 0)) continue;
     const [n, m] = ratio.quantity.numbers;
     const share = (value: number, number: number | undefined, { to }: Thing): Amount =>
-      amountItem({ ...asPercent(ratio.quantity, value / sum), numbers: number === undefined ? [] : [number] }, to, to);
-    const out = items.toSpliced(
+      amountItem(shareOf(ratio.quantity, value / sum, number), to, to);
+    return items.toSpliced(
       k,
       3,
       first,
@@ -249,36 +247,9 @@ function splitApart(items: readonly Item[], tokens: readonly Token[]): readonly 
       second,
       share(ratio.quantity.second, m, second),
     );
-    return fats ? totalled(out) : out;
   }
   return items;
 }
-
-const isRatio = (item: Item | undefined): item is Amount => isAmount(item) && item.quantity.dim === 'ratio';
-
-/** "50/50 olive and coconut, 1 kg": the one weight is that of both together. */
-function totalled(items: readonly Item[]): readonly Item[] {
-  const weights = items.filter((item) => isAmount(item) && item.quantity.dim === 'mass');
-  const fats = items.filter((item) => isThing(item) && item.named.meaning.kind === 'fat');
-  const said = items.some(
-    (item) => isThing(item) && item.named.meaning.kind === 'role' && /^total/.test(item.named.meaning.id),
-  );
-  const [weight] = weights;
-  if (weights.length !== 1 || !weight || fats.length !== 2 || said) return items;
-  const total = allFats(weight.to);
-  return items.flatMap((item) => (item === weight ? [item, total] : [item]));
-}
-
-const asPercent = (quantity: Quantity, value: number): Quantity => ({
-  ...quantity,
-  dim: 'percent',
-  value,
-  second: null,
-  text: `${Math.round(value * 1000) / 10} %`,
-});
-
-const allFats = (at: number): Thing =>
-  thingItem({ meaning: { kind: 'role', id: 'total-fats' }, text: 'fats', how: 'name', meant: 'total fats' }, at, at);
 
 const liquid = /(?<!\b(?:no|not|not a|not for|than|of my|my other) )\bliquid (?:\w+ )?soap\b/i;
 

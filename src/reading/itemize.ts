@@ -28,6 +28,7 @@ import { countPacks, sizedPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { partsOfPacks } from './part-of-pack.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
+import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { totalBehindRest } from './rest.ts';
 import { rightAhead } from './right-ahead.ts';
@@ -128,6 +129,7 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   breakDown,
   pairParallel,
   askedApart,
+  proportions,
   totalOfShares,
   totalBehindRest,
 ];

@@ -120,7 +120,7 @@ const shareOf = ({ share, amount }: Row): number => share?.value ?? (amount?.val
 /** `lard 60 %, coconut 25, sunflower 15`: the sign stands behind the first alone, and all make the whole. */
 function withoutSign(fats: readonly Row[], signed: readonly Row[]): readonly Row[] {
   const loose = fats.filter(
-    (row) => !signed.includes(row) && row.amount?.dim === 'bare' && !row.amount.negative && row.amount.upTo === null,
+    (row) => !row.share && row.amount?.dim === 'bare' && !row.amount.negative && row.amount.upTo === null,
   );
   if (loose.length === 0 || loose.length + signed.length < fats.length) return signed;
   return Math.abs(fats.reduce((sum, row) => sum + shareOf(row), 0) - 1) <= 0.0101 ? fats : signed;

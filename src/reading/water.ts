@@ -1,4 +1,5 @@
 import { type Item, sameWithin } from './items.ts';
+import { isUnpaired } from './proportions.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, roundTo } from './rows.ts';
 import type { Prim } from './scan.ts';
@@ -200,6 +201,12 @@ export function looseRatio(assembly: Assembly, roles: Roles): void {
     if (quantity.second === null && items.some((one) => isFat(one) && Math.abs(one.from - item.from) <= farthestFat)) {
       assembly.doubts.push({ id: 'unplaced', said: quantity.text });
       assembly.fate(quantity, 'unclear', 'so many times something else');
+      continue;
+    }
+    // "olive : coconut : lard = 3 : 1"
+    if (isUnpaired(items, tokens, k)) {
+      assembly.doubts.push({ id: 'unplaced', said: quantity.text });
+      assembly.fate(quantity, 'unclear', 'not as many as the fats beside it');
       continue;
     }
     // "4/18" may be a date, "1:1" a dilution: without its colon a ratio stands close to what it is of
