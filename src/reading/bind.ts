@@ -319,7 +319,7 @@ function gapCosts(tokens: readonly Token[], from: number, to: number, dotted: bo
         if (lines + stops === 0) ahead = everydays;
         stops++;
         behind = 0;
-      } else if (text === ':' || text === '=') {
+      } else if (text === ':' || text === '=' || text === '>') {
         nameFirst -= 0.3;
         amountFirst += 1.5;
       } else if (text === ',') {

@@ -142,3 +142,13 @@ export function isMeltPoint(tokens: readonly Token[], k: number, { quantity: { d
 /** "A farmer 12 km up the road". */
 export const isDistance = (tokens: readonly Token[], k: number): boolean =>
   /^(?:km|kms|kilomet(?:er|re)s?|miles?)$/.test(wordAt(tokens, k + 1));
+
+const washes: ReadonlySet<string> = new Set(['load', 'wash', 'washload', 'laundry', 'machine', 'bucket', 'sinkful']);
+
+/** "1/2 cup per load", "30 g a wash": of the soap that is used up, no figure of the pot. */
+export function isDose(tokens: readonly Token[], k: number): boolean {
+  if (!doses.has(wordAt(tokens, k + 1))) return false;
+  // "per full machine load"
+  return [k + 2, k + 3].some((at) => washes.has(wordAt(tokens, at)));
+}
+const doses: ReadonlySet<string> = new Set(['per', 'a', 'each', 'every']);

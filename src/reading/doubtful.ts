@@ -7,7 +7,7 @@ import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, unitFor } from './rows.ts';
 import { mayShare } from './said.ts';
-import { isAny, isStop } from './token-is.ts';
+import { isAny, isMark, isStop, spoken as spokenOf } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import { isStatementOf, isSumIn } from './totals.ts';
 
@@ -121,7 +121,8 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     if (
       weighs ||
       doubted ||
-      (quantity.dim === 'bare' && !counted && !before(quantity) && (bare || besideName(assembly, k)))
+      (quantity.dim === 'bare' && !counted && !before(quantity) && (bare || besideName(assembly, k))) ||
+      (quantity.dim === 'bare' && !counted && standsForSum(assembly, k))
     ) {
       assembly.doubts.push({ id: 'unplaced', said: quantity.text });
       assembly.fate(quantity, 'unclear', 'no name takes it');
@@ -147,6 +148,18 @@ function isOtherSuperfat(assembly: Assembly, { superfat, superfatSaid }: Roles, 
     item.from - last.from <= farthestSpoken &&
     assembly.asksForAlkali() &&
     !isAny(tokens, last.to, item.from, (one) => one.t === 'line')
+  );
+}
+
+/** "lard 500 g, coconut 250 g -> 850": what the row before the arrow should make, and does not. */
+function standsForSum({ source: { items, tokens } }: Assembly, at: number): boolean {
+  const [last, item] = [items[at - 1], items[at]];
+  return (
+    item !== undefined &&
+    last?.kind === 'amount' &&
+    last.quantity.dim === 'mass' &&
+    item.from - last.to === 2 &&
+    isMark(tokens[item.from - 1], '>')
   );
 }
 
@@ -307,6 +320,22 @@ function weighedEither(assembly: Assembly): void {
   }
 }
 
+/** "Coconut 100 g (or babassu if you are rich, I never did)": behind the name at `from`, what others may do. */
+function isAdvice(tokens: readonly Token[], from: number): boolean {
+  const words: string[] = [];
+  for (let k = from; k < tokens.length && k - from < longestAdvice && !isStop(tokens[k]); k++) {
+    const token = tokens[k];
+    if (token?.t === 'quantity' || isMark(token, ')')) break;
+    words.push(spokenOf(token));
+  }
+  const said = words.join(' ');
+  return advising.test(said) && !wondering.test(said);
+}
+const longestAdvice = 14;
+const advising =
+  /\b(?:if (?:you|u|it|they|one|anyone|someone|somebody)|(?:you|one) (?:can|could|may|might|like|prefer)|never (?:did|do|tried|try|have|had|used|use)|works?|will do|would do)\b/;
+const wondering = /\b(?:remember|recall|sure|forgot|which|maybe|perhaps|think|know)\b/;
+
 /** `sunflower or canola 300 g`, `NaOH/KOH 150 g`: one amount for either of two. */
 export function eitherOr(assembly: Assembly): void {
   const { items, tokens, bound } = assembly.source;
@@ -317,6 +346,10 @@ export function eitherOr(assembly: Assembly): void {
     // "almond 100 g (or apricot)"
     const spoken = tokens[item.from - 1];
     if (spoken?.t === 'word' && spoken.text === 'or' && !holds(assembly, item.named.meaning.id)) {
+      if (isAdvice(tokens, item.to)) {
+        assembly.assume('left-out', `I left out "${item.named.text}": it is said of what else one could take.`);
+        continue;
+      }
       const group = k > 0 ? bound.groupOf[k - 1] : undefined;
       const owner = group?.things
         .map((at) => items[at])

@@ -98,6 +98,7 @@ type Amount = Extract<Item, { kind: 'amount' }>;
 
 const isThing = (token: Token | undefined): token is Extract<Token, { t: 'name' }> => token?.t === 'name';
 const isWord = (token: Token | undefined): token is Extract<Token, { t: 'word' }> => token?.t === 'word';
+const isWordOf = (token: Token | undefined, text: string): boolean => isWord(token) && token.text === text;
 const isSign = (token: Token | undefined, signs: string): boolean => token?.t === 'sign' && signs.includes(token.text);
 
 /** Words of a name that qualifies another, with those between them, at the most; in a bracket more of them. */
@@ -284,6 +285,11 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       const next = tokens[end];
       // "Rasheed says he does 80 %": somebody
       if (isWord(next) && speaks.test(next.text)) {
+        i = end;
+        continue;
+      }
+      // "superfat shd be 5": short for what should be, whatever the letters
+      if (isWord(next) && (next.text === 'be' || (next.text === 'to' && isWordOf(tokens[end + 1], 'be')))) {
         i = end;
         continue;
       }
@@ -644,7 +650,11 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
             (isSign(token, ',.') && last.named.meaning.kind === 'alkali'),
         );
       const open = between.some((token) => isSign(token, '([')) && !isSign(tokens[item.to], ')]');
-      const meaning = tight && !open ? sameThing(last.named.meaning, item.named.meaning) : null;
+      const heads = last.named.meaning.kind === 'stock' && between.some((token) => isSign(token, ':='));
+      const meaning =
+        tight && !open && !(heads && isDissolved(tokens, item.to))
+          ? sameThing(last.named.meaning, item.named.meaning)
+          : null;
       if (meaning) {
         const more = meaning === item.named.meaning ? item.named : last.named;
         const closes = isSign(tokens[item.to], ')]') && isSign(tokens[item.from - 1], '([');
@@ -659,6 +669,17 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
 
 /** Tokens between two names of one thing, or the water and its alkali, at the most. */
 const longestJoin = 4;
+
+/** "Lye solution: NaOH 107 g + water 230 g": from token `at` on, the weight of the alkali and what it is dissolved in. */
+function isDissolved(tokens: readonly Token[], at: number): boolean {
+  if (tokens[at]?.t !== 'quantity') return false;
+  for (let k = at + 1; k <= at + longestJoin; k++) {
+    const token = tokens[k];
+    if (!token || token.t === 'line') return false;
+    if (isThing(token)) return /^(?:water|ice|liquid)$/.test(token.meaning.kind);
+  }
+  return false;
+}
 
 /** "water for the lye", "distilled water to dissolve the NaOH". */
 const isForTheLye = (water: Meaning, lye: Meaning, between: readonly Token[]): boolean =>

@@ -24,7 +24,7 @@ function tight(tokens: readonly Token[], before: Item, after: Item): boolean {
   return true;
 }
 
-const joining: ReadonlySet<string> = new Set('/ : - , & + ( and of in order respectively'.split(' '));
+const joining: ReadonlySet<string> = new Set(['\t', ...'/ : - , & + ( and of in order respectively'.split(' ')]);
 
 /** Fats of one recipe, at the most: keeps a hostile post's cost bounded. */
 const mostFats = 12;
@@ -57,12 +57,12 @@ const isSlashed = (row: readonly Item[], tokens: readonly Token[]): boolean =>
  * their order; otherwise the items as they are.
  */
 export function pairParallel(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  for (let at = 0; at + 5 < items.length; at++) {
+  for (let at = 0; at + 3 < items.length; at++) {
     // most rows are of a name and its figure in turn
     if (items[at]?.kind !== items[at + 1]?.kind) continue;
     const sharesFirst = isShare(items[at]);
     const length = runOf(items, tokens, at, sharesFirst ? likeOf(items[at]) : isFat);
-    if (length < 3) continue;
+    if (length < 2) continue;
     const [last, next] = [items[at + length - 1], items[at + length]];
     if (!last || !next || !tight(tokens, last, next)) continue;
     if (runOf(items, tokens, at + length, sharesFirst ? isFat : likeOf(next)) !== length) continue;
@@ -71,7 +71,9 @@ export function pairParallel(items: readonly Item[], tokens: readonly Token[]): 
     const shares = (sharesFirst ? row : other) as readonly Amount[];
     const fats = (sharesFirst ? other : row) as readonly Thing[];
     const sum = shares.reduce((all, share) => all + shareOf(share), 0);
-    const whole = Math.abs(sum - 1) <= 0.0051;
+    const whole = length > 2 && Math.abs(sum - 1) <= 0.0051;
+    // "lard / tallow 300 g / 200 g": of two, only weights
+    if (length === 2 && !shares.every(isWeight)) continue;
     if (!whole && !(isSlashed(row, tokens) && isSlashed(other, tokens))) continue;
     const pairs = fats.flatMap((fat, k): Item[] => {
       const share = shares[k];

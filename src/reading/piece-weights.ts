@@ -36,11 +36,11 @@ export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, 
         .some(
           (one, n, all) =>
             (one.t === 'word' || one.t === 'sign') &&
-            (/^(at|@|of|average|averaging|avg|weighing)$/.test(one.text) ||
+            (/^(at|@|à|of|average|averaging|avg|weighing)$/.test(one.text) ||
               (/^(is|was|are|were|weighs?|weighed)$/.test(one.text) && !isIngredient(tokens[k + 1]))) &&
-            all.slice(n + 1).every((word) => light(word) || isWord(word, 'then')) &&
+            all.slice(n + 1).every((word) => light(word) || isWord(word, 'then') || isMark(word, '~')) &&
             (k - bars <= 3 ||
-              tokens.slice(bars + 1, k).every((word) => word.t === 'word' || isMark(word, ':×,') || isCount(word))),
+              tokens.slice(bars + 1, k).every((word) => word.t === 'word' || isMark(word, ':×,@~') || isCount(word))),
         ))
   );
 }

@@ -82,6 +82,19 @@ export function alike(quantity: Quantity, other: Quantity): Quantity {
   return other.dim === 'percent' ? { ...quantity, dim: 'percent', value: quantity.value / 100, other: null } : quantity;
 }
 
+/** A figure that puts another right is seldom this many times larger or smaller. */
+const mostChanged = 2.5;
+
+/** "A parrot that is 31" puts no 180 g right. */
+export function isLikely(now: Quantity, before: Quantity): boolean {
+  const ratio = alike(now, before).value / before.value;
+  return ratio <= mostChanged && ratio >= 1 / mostChanged;
+}
+
+/** "lard 500 g, coconut 250 g -> 750": behind an arrow stands what comes of it, and no other figure for it. */
+const isOutcome = (tokens: readonly Token[], last: Amount, item: Amount): boolean =>
+  item.from - last.to === 2 && isSign(tokens[item.from - 1], '>') && !isLikely(item.quantity, last.quantity);
+
 /** The "no" of "no wait, 66 g", "wait, no, 66 g" or "no, 66 g". */
 function isNoBetween(item: Thing, last: Item | undefined, next: Item | undefined, tokens: readonly Token[]): boolean {
   const token = tokens[item.from];
@@ -217,9 +230,13 @@ function nameTakenBack(
   if (item.kind !== 'thing' || last?.kind !== 'thing' || sameThing(last, item)) return null;
   if (item.named.meaning.kind === 'role' || last.named.meaning.kind === 'role') return null;
   if ((before?.kind === 'amount' && isBeside(tokens, before.to, last.from)) === isOwn(item, next, tokens)) return null;
+  // "110 g water -> lye goes in here"
+  if (isSign(tokens[item.from - 1], '>') && isLye(item) !== isLye(last)) return null;
   if (stands(tokens, last.to, behindOf(tokens, item)) !== 'second') return null;
   return ofNames(item, last);
 }
+
+const isLye = ({ named: { meaning } }: Thing): boolean => meaning.kind === 'alkali' || meaning.kind === 'stock';
 
 const ofNames = (stays: Thing, gone: Thing): PutRight => ({
   text: `I took ${stays.named.text}, not ${gone.named.text}, as the post corrects itself.`,
@@ -381,7 +398,7 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
     }
     if (isTold && last?.kind === 'amount' && isPair(last, item)) {
       // "water 330 g. Oops, that should be 200 g palm"
-      const counts = another ? null : stands(tokens, last.to, item.from);
+      const counts = another || isOutcome(tokens, last, item) ? null : stands(tokens, last.to, item.from);
       if (counts === 'second') {
         back.push(ofFigures(item.quantity, last.quantity, last.from, item.to));
         kept.splice(-1, 1, { ...item, quantity: alike(item.quantity, last.quantity) });

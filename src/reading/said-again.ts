@@ -99,21 +99,28 @@ export function isChange(tokens: readonly Token[], k: number, token: Figure): bo
 /** Terms of a sum that a post states, at the most. */
 const mostTerms = 12;
 
-/** `140 g NaOH + 280 g water = 420 g`: what the weights of the sentence before it make, behind an equals sign. */
+/** `140 g NaOH + 280 g water = 420 g`, `-> 420`: what the weights of the sentence before it make, behind such a sign. */
 export function isStatedSum(tokens: readonly Token[], k: number, token: Figure): boolean {
-  const equals = tokens[k - 1];
-  const behind = tokens[k + 1];
-  if (!isWeight(token) || equals?.t !== 'sign' || equals.text !== '=') return false;
-  if (behind?.t === 'name' && !token.quantity.text.endsWith('.')) return false;
+  const isPointed = isMark(tokens[k - 1], '•');
+  const isArrow = isPointed || (isMark(tokens[k - 1], '>') && isMark(tokens[k - 2], '-='));
+  if (!isArrow && !isMark(tokens[k - 1], '=')) return false;
+  const { dim, value, upTo } = token.quantity;
+  if (upTo !== null || !(dim === 'mass' || (isArrow && dim === 'bare'))) return false;
+  if (tokens[k + 1]?.t === 'name' && !token.quantity.text.endsWith('.')) return false;
   let sum = 0;
   let terms = 0;
-  for (let at = k - 2; at >= 0 && terms < mostTerms; at--) {
+  let factor = 1;
+  for (let at = isArrow && !isPointed ? k - 3 : k - 2; at >= 0 && terms < mostTerms; at--) {
     const one = tokens[at];
-    if (one?.t === 'line' || (one?.t === 'sign' && /^[.;:=]$/.test(one.text))) break;
-    if (!isWeight(one)) continue;
+    if (one?.t === 'line' || (one?.t === 'sign' && /^[.;:=>•]$/.test(one.text))) break;
+    if (one?.t !== 'quantity' || !(one.quantity.dim === 'mass' || (isArrow && one.quantity.dim === 'bare'))) continue;
+    if (factor === 1) factor = one.quantity.unit?.factor ?? 1;
     sum += one.quantity.value;
     terms++;
-    if (terms >= 2 && Math.abs(sum - token.quantity.value) <= 0.011 * sum) return true;
+    const said = dim === 'mass' ? value : value * factor;
+    if (terms >= 2 && Math.abs(sum - said) <= 0.011 * sum) return true;
+    // "16 g -> 16"
+    if (terms === 1 && isArrow && Math.abs(sum - said) <= 1e-6 * sum) return true;
   }
   return false;
 }
@@ -183,3 +190,12 @@ export function isOutcome(tokens: readonly Token[], k: number, { quantity: { dim
   const [before, last] = [wordAt(tokens, at - 1), wordAt(tokens, at)];
   return (before === 'out' && last === 'came') || (last === 'out' && /^(came|comes)$/.test(before));
 }
+
+/** "in: 1156.5 g, out (after 6 weeks): 1011 g": as one column of a balance. */
+export function isBalance(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {
+  if (dim !== 'mass' || !isMark(tokens[k - 1], ':=') || isIngredient(tokens[k + 1])) return false;
+  let at = k - 2;
+  if (isMark(tokens[at], ')')) while (k - at <= longestBracket && !isMark(tokens[at + 1], '(')) at--;
+  return wordAt(tokens, at) === 'out' && tokens[at - 1]?.t !== 'word' && !isIngredient(tokens[at - 1]);
+}
+const longestBracket = 8;

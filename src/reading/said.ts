@@ -2,7 +2,7 @@
 import { type Cuts, cutsOf, type Group } from './bind.ts';
 import type { Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
-import { alike } from './put-right.ts';
+import { alike, isLikely } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import type { Sentence } from './sentences.ts';
 import {
@@ -116,15 +116,6 @@ function withUnits(items: readonly Item[], stances: ReadonlyMap<Item, Stance>): 
       ? { ...item, quantity: alike(item.quantity, unit) }
       : item,
   );
-}
-
-/** A figure that puts another right is seldom this many times larger or smaller. */
-const mostChanged = 2.5;
-
-/** "A parrot that is 31" puts no 180 g right. */
-export function isLikely(now: Quantity, before: Quantity): boolean {
-  const ratio = alike(now, before).value / before.value;
-  return ratio <= mostChanged && ratio >= 1 / mostChanged;
 }
 
 /** "It was 800 g olive" points at nothing: a name follows. */

@@ -11,7 +11,7 @@ import { amountItem, type Item } from './items.ts';
 import { type Times, timesIn } from './made-size.ts';
 import { asking, dropSaidAgain, settleTellings } from './other-batches.ts';
 import { plannedIn } from './planned.ts';
-import { alike, type PutRight, written } from './put-right.ts';
+import { alike, isLikely, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import { ranOutIn, takeInstead } from './ran-out.ts';
 import {
@@ -21,7 +21,6 @@ import {
   isAlkali,
   isAmount,
   isFat,
-  isLikely,
   isOf,
   isOther,
   isPart,
@@ -410,6 +409,8 @@ function applyItself(post: Post, at: number, { from, to }: Sentence): void {
   post.back.push({ text, gone: [], from, to });
 }
 
+const isOfLye = (key: string): boolean => /^(?:alkali|stock)\b/.test(key);
+
 const subbed = /\bsub(?:bed|bing|stitut\w*)?\b/;
 
 function applyChange(post: Post, change: Change, k: number): void {
@@ -504,6 +505,8 @@ function applyChange(post: Post, change: Change, k: number): void {
     return;
   }
   if (!comes || comes.key === key) return;
+  // "110 g water -> lye goes in here"
+  if (isOfLye(comes.key) !== isOfLye(key)) return;
   const weight = post.said.find((one) => one.thing === comes.thing);
   // "the same amount of lard"
   const own = weight?.amount.quantity.dim === 'parts' ? undefined : weight;

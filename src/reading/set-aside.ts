@@ -5,6 +5,7 @@ import { conversionOf } from './conversions.ts';
 import {
   isCounted,
   isDistance,
+  isDose,
   isEggs,
   isHour,
   isMeltPoint,
@@ -33,6 +34,7 @@ import {
 } from './piece-weights.ts';
 import {
   isApart,
+  isBalance,
   isChange,
   isForThe,
   isLoneSum,
@@ -98,6 +100,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       for (const found of [reach(tokens, k, -1), reach(tokens, k, 1), costOf(tokens, k), boughtOf(tokens, k)])
         if (found !== null && !isOwnWeight(tokens, found)) aside(found, 'the size of what was bought');
     } else if (token?.t !== 'quantity') continue;
+    else if (isDose(tokens, k)) aside(k, 'how much a wash takes');
     else if (token.quantity.dim === 'bare') {
       if (weighed && isYear(token)) aside(k, 'a year');
       if (told && paid && isPaid(tokens, k, token)) aside(k, 'a price');
@@ -107,6 +110,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k)) aside(k + 2, 'a count');
       if (isOfPages(tokens, k) || isOften(tokens, k, token)) aside(k, 'a count');
       if (told && parted && isPortion(tokens, k, token)) aside(k, 'a count');
+      if (!told && isStatedSum(tokens, k, token)) aside(k, 'a total that agrees');
       if (isEggs(tokens, k, token)) aside(k, 'a count');
       if (isDistance(tokens, k)) aside(k, 'a distance');
       if (isHour(tokens, k)) aside(k, 'a time of day');
@@ -168,6 +172,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (told && isVessel(tokens, k, token)) aside(k, packed);
       if (isApart(tokens, k, token)) aside(k, 'a difference');
       if ((told || isMark(tokens[k - 1], ',')) && isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');
+      if (!told && isBalance(tokens, k, token)) aside(k, 'what came out of the mould');
       if (!told && (isStatedSum(tokens, k, token) || isLoneSum(tokens, k, token))) aside(k, 'a total that agrees');
       if ((including || speaksOfIt) && isIncluded(tokens, k, token)) aside(k, 'a part of what was said');
       const again = isMark(tokens[k + 1], ',/+') ? saidInARow(tokens, k) : 0;

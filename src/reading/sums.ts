@@ -7,6 +7,8 @@ type Amount = Extract<Item, { kind: 'amount' }>;
 const isWeight = (item: Item | undefined): item is Amount =>
   item?.kind === 'amount' && (item.quantity.dim === 'mass' || item.quantity.dim === 'bare') && !item.quantity.each;
 const isFat = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.kind === 'fat';
+const isIdle = (item: Item | undefined): boolean =>
+  item?.kind === 'thing' && /^(?:scent|additive)$/.test(item.named.meaning.kind);
 const signAt = (token: Token | undefined, sign: string): boolean => token?.t === 'sign' && token.text === sign;
 
 /** Amounts with nothing but a plus between them, of one thing: no name follows that the second could be of. */
@@ -22,12 +24,15 @@ export function addUp(items: readonly Item[], tokens: readonly Token[]): readonl
     const joint = tokens[first.to];
     const isBoth =
       joint?.t === 'word' && joint.text === 'and' && saysBoth(tokens, items[k - 1]?.to ?? 0, first, second);
-    if (!isBoth && !signAt(joint, '+')) continue;
+    // "cedar / lime | 25 g / 10 g": whichever is which, they count for nothing
+    const isScent = isIdle(items[k - 1]) && joint?.t === 'sign' && /^[/,&]$/.test(joint.text);
+    if (!isBoth && !isScent && !signAt(joint, '+')) continue;
     const behind = tokens[second.to];
     // "110 g + 6 g for the citric acid"
     const purpose = behind?.t === 'word' && behind.text === 'for';
     const ends = next === undefined || purpose || second.quantity.text.endsWith('.');
-    if (!ends && !tokens.slice(second.to, next.from).some(endsRow)) continue;
+    const isNextCell = isScent && signAt(tokens[second.to], '\t');
+    if (!ends && !isNextCell && !tokens.slice(second.to, next.from).some(endsRow)) continue;
     sums ??= new Map();
     added ??= new Set();
     sums.set(first, sumOf(first, second));

@@ -166,3 +166,23 @@ test('a liquid stays what it is where water is only spoken of', () => {
   );
   expect([liquids.map(({ id, grams }) => [id, grams]), waterGrams]).toEqual([[['beer', 310]], null]);
 });
+
+test.each([
+  'bars: 38 @ ~135 g\nBoss wants to know the superfat',
+  'bars: 38 @ 135 g',
+  '1/2 cup per load, approx 0.09 per wash',
+  '30 g a wash',
+  'half a cup per machine load',
+  'in: 1102 g, out (after 6 weeks): 1011 g, loss 12 %',
+])('says nothing of what goes in: %s', (line) => {
+  const { fats, lye, water } = whole(`500 g lard\n250 g coconut oil\n112 g lye\n240 g water\n${line}`);
+  expect([fats, lye, water]).toEqual([two, 112, 240]);
+});
+
+test.each(['superfat shd be 5 ??', 'sf shld be 5', 'superfat sposed to be 5'])(
+  'short for what should be: %s',
+  (line) => {
+    const text = `all in g: lard 500, coconut 250, naoh 107, water 240\n${line}`;
+    expect([whole(text).fats, readRecipe(reader, text).superfat]).toEqual([two, 0.05]);
+  },
+);

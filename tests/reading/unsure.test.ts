@@ -82,3 +82,16 @@ test.each([
 ])('what all of a list cost takes no row out of it: %s', (text) =>
   expect(readRecipe(reader, text).fats.map(({ grams }) => grams)).toEqual([450, 150]),
 );
+
+const bastille = (coconut: string) => `olive 850 g\n${coconut}\ncastor 50 g\nlye 130 g\nwater 240 g`;
+test.each([
+  'coconut 100 g (or palm kernel if you can get it, I never did)',
+  'coconut 100 g (or babassu, never tried it)',
+  'coconut 100 g, or babassu if you are posh',
+])('what others could take instead is no second reading: %s', (coconut) => {
+  expect(doubts(bastille(coconut))).toEqual([]);
+});
+test.each(['coconut 100 g (or babassu)', "coconut 100 g (or babassu, I can't remember)", 'coconut or babassu 100 g'])(
+  'what may have been taken is one: %s',
+  (coconut) => expect(doubts(bastille(coconut))).not.toEqual([]),
+);
