@@ -61,11 +61,16 @@ const outs: readonly RegExp[] = [
   `\\bwithout ${gone} (?:this time|today|now|in the end)\\b`,
   `(?<gone>@) (?:is|are|was|were) (?:now )?(?:out|gone|left out|taken out|removed|dropped|cancelled|off the list)${end}`,
 ].map((pattern) => new RegExp(pattern, 'd'));
+/** Behind a row: "castor 50 g NO (ran out)", "50 g castor - nope, forgot it", "castor 50 g, not this time". */
+const notIn =
+  '(?:[-,:=–—…] )*(?!.*#)(?:(?:no|nope|nah)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|(?:skipped|omitted|left (?:it )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b)))';
 /** "Babassu none, I'd written 100 g", "100 g babassu, but none went in": whatever weight it has. */
 const noneOfIt: readonly RegExp[] = [
   `(?<gone>@) (?:# )?(?:[-:=,–—] |(?:is|was|there was|had) |no , )*(?:none|nil|zero|nothing)(?= (?:$|[-,.;:!)(]|this time\\b|today\\b|now\\b|though\\b|but\\b|i\\b|in the end\\b|in this\\b|at all\\b))`,
   `(?<gone>@) (?:# )?[^#@.;]{0,40}\\b(?:but |so |and |, )none (?:of it |of that )?(?:went|goes|got|came|ended up|made it)\\b`,
   `(?<gone>@) (?:# )?(?:, )?(?:which )?(?:im|i am|were|we are) (?:saving|keeping|holding)(?: it)?(?: back)?(?= (?:$|[-,.;:!)]|for\\b|until\\b|till\\b))`,
+  `^(?:[-*•] )?# (?:of )?(?<gone>@) ${notIn}`,
+  `^(?:[-*•] )?(?<gone>@) (?:[:=] )?# ${notIn}`,
 ].map((pattern) => new RegExp(pattern, 'd'));
 const itOut = new RegExp(`\\b${taking} (?:it|that|them|that one|this) (?:all |right |back )?out${end}`);
 
@@ -80,6 +85,7 @@ const swaps: readonly RegExp[] = [
   `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking}|(?:was|were|is|had|has|smelled|smelt|looked) (?:all |a bit |too |long )?(?:missing|off|unavailable|used up|rancid|bad|spoil(?:t|ed)|mou?ldy|turned|expired|gone (?:off|bad|rancid|mou?ldy)))\\b[^#@.]{0,24}(?:so|but|and|,) ${doing}${comes}`,
   `\\bno ${gone} (?:left |there |in the shop |at the shop |in stock |to be had )*(?:, |so |and |but )+${doing}${comes}`,
   `\\b(?:it says|i wrote|i typed|i put) ${gone} (?:, )?but [^#@.]{0,20}${doing}${comes}`,
+  `${gone}(?: #)? [^#@.]{0,40}\\b${swapping} (?:all of |all )?(?:it|that|them)(?: all)? (?:out )?(?:for|with|by) ${comes}`,
   `${gone} (?:became|turned into|was replaced by|got replaced by|went over to) ${comes}`,
   `\\bno ${gone}[^#@.]{0,30}\\b(?:instead|in its place)(?: of (?:it|that))? (?:, )?(?:i |we |it |there )?(?:am |now |have |is |just )*(?:use|used|using|take|took|put|went with|goes|went|comes) ${comes}`,
   `\\b(?:use|used|using|take|took) ${comes} for ${gone}(?:${end}|(?= in (?:my|our|this)\\b))`,
@@ -209,7 +215,9 @@ const done =
 /** "Is it ok or did I mess up?" */
 const asked = /\?|\bor (?:did|have|is|was|am) (?:i|it|this|that)\b/g;
 const isOpen = (text: string): boolean =>
-  wondering.test(done.test(text) ? text.replace(asked, '') : text) || strangers.test(text);
+  wondering.test((done.test(text) ? text.replace(asked, '') : text).replace(aversion, '')) || strangers.test(text);
+/** "I never use palm, so I replaced it with lard" is done. */
+const aversion = /never (?:use|eat|buy|keep|have|touch|like|cook with)/;
 
 /** "Take it out" is a step of the work, unless the post changes its mind. */
 const mind =
@@ -299,7 +307,8 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   return takesItOut(text) ? itsOut : none;
 }
 
-const noneSaid = /\b(?:none|nil|zero|nothing|saving|keeping|holding)\b/;
+const noneSaid =
+  /\b(?:none|nil|zero|nothing|saving|keeping|holding)\b|^(?:[-*•] )?(?:# (?:of )?@|@ (?:[:=] )?#) (?:[-,:=–—…] )*(?:no|nope|nah|not|skipped|omitted|left|forgot|forgotten|didnt)\b/;
 
 const none: readonly Change[] = [];
 const itsOut: readonly Change[] = [{ kind: 'out', gone: null }];

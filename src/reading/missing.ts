@@ -6,7 +6,7 @@ import type { Meaning } from './lexicon.ts';
 import type { SwapAsked } from './reading.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, label, type Row } from './rows.ts';
-import { isAny, isStop } from './token-is.ts';
+import { isAny, isIngredient, isStop, spoken } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import { isUnweighed } from './unweighed.ts';
 
@@ -30,6 +30,8 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
     const span = lines[line];
     if (!span) continue;
     const around = tokens.slice(span.from, span.to);
+    const answer = answeredAs(tokens, item.to, span.to);
+    if (answer === 'no') continue;
     const words = around.filter(
       (token) => token.t === 'word' && (token.sort === 'everyday' || token.sort === 'joint'),
     ).length;
@@ -39,7 +41,7 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
       (rowLines.has(line - 1) || rowLines.has(line + 1)) &&
       around.some((token) => token.t === 'name') &&
       !(around.length > 0 && isHeading(around));
-    const listed = rowLines.has(line) && inList(tokens, item, k, bound);
+    const listed = rowLines.has(line) && (inList(tokens, item, k, bound) || joinsRow(tokens, items, k, bound));
     const between = [line - 1, line + 1].filter((one) => rowLines.has(one)).length;
     // "Coconut oil (coffee ring here, can't read it) oz"
     const blotted =
@@ -47,7 +49,9 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
       tokens.slice(span.from, item.from).every((token) => token.t === 'sign') &&
       !isHeading(around) &&
       (between === 2 || (between === 1 && unitWord(tokens, lexicon, span) !== null));
-    if (!alone && !listed && !blotted && !(meaning.kind === 'fat' && isShareOfFats(tokens, item))) continue;
+    const affirmed = answer === 'yes' && (rowLines.has(line - 1) || rowLines.has(line + 1));
+    if (!alone && !listed && !blotted && !affirmed && !(meaning.kind === 'fat' && isShareOfFats(tokens, item)))
+      continue;
     const amountless = { id: 'no-amount' as const, said: item.named.text, of: label(assembly, meaning) };
     if (meaning.kind === 'alkali') {
       if (
@@ -60,6 +64,19 @@ export function mentions(assembly: Assembly, rows: readonly Row[], roles: Roles)
     } else if (meaning.kind !== 'ambiguous' || alone) assembly.doubts.push(amountless);
   }
 }
+
+/** "Shea? NO, ran out", "shea - skipped", "shea? yes": what the rest of its line says of a name without an amount. */
+function answeredAs(tokens: readonly Token[], from: number, to: number): 'yes' | 'no' | null {
+  let k = from;
+  while (k < to && tokens[k]?.t === 'sign') k++;
+  const rest = tokens.slice(k, to);
+  if (k === from || rest.some((one) => one.t === 'quantity' || isIngredient(one))) return null;
+  const said = rest.map(spoken).join(' ');
+  return denied.test(said) ? 'no' : affirming.test(said) ? 'yes' : null;
+}
+const denied =
+  /^(?:no|nope|nah|none|nil|not|never|skipped|omitted|forgot|forgotten|left out|didnt|dont|couldnt|havent|hadnt|ran out|out of)\b/;
+const affirming = /^(?:yes|yep|yeah|yup)\b/;
 
 /** "6 % of the oils, as mango butter": how much it is, nobody else says. */
 function isShareOfFats(tokens: readonly Token[], { from }: Item): boolean {
@@ -184,11 +201,6 @@ function inList(tokens: readonly Token[], item: Item, at: number, bound: Bound):
   const isBlankBefore = tokens.slice(from + 1, item.from).some(isBlank);
   const before = tokens[isBlankBefore ? from : item.from - 1];
   const after = tokens[item.to];
-  const parted = (token: Token | undefined): boolean =>
-    token === undefined ||
-    token.t === 'line' ||
-    (token.t === 'sign' && /^[,;\t•+&]$/.test(token.text)) ||
-    (token.t === 'word' && token.sort === 'joint' && /^(and|&|plus)$/.test(token.text));
   if (!parted(before)) return false;
   const grouped = (k: number): boolean => bound.groupOf[k] !== undefined;
   const first = before === undefined || before.t === 'line';
@@ -197,6 +209,52 @@ function inList(tokens: readonly Token[], item: Item, at: number, bound: Bound):
     (grouped(at - 1) && grouped(at + 1)) || (parted(after) && ((first && grouped(at + 1)) || (last && grouped(at - 1))))
   );
 }
+
+/** A sign or a word between two rows of a list. */
+const parted = (token: Token | undefined): boolean =>
+  token === undefined ||
+  token.t === 'line' ||
+  (token.t === 'sign' && /^[,;\t•+&]$/.test(token.text)) ||
+  (token.t === 'word' && token.sort === 'joint' && /^(and|&|plus)$/.test(token.text));
+
+const isStroke = (token: Token | undefined): boolean => token?.t === 'sign' && /^[/:]$/.test(token.text);
+
+/** What a list may begin with: "Fats = olive", "a mix of olive". */
+const opensList = (token: Token | undefined): boolean =>
+  (token?.t === 'sign' && /^[:=(/-]$/.test(token.text)) ||
+  (token?.t === 'word' && token.sort === 'filler') ||
+  (token?.t === 'name' && token.meaning.kind === 'role');
+
+/** Joined to a weighed fat: "fats = olive : coconut 250 g", "a mix of olive (the good one) + 250 g coconut". */
+function joinsRow(tokens: readonly Token[], items: readonly Item[], at: number, { groupOf }: Bound): boolean {
+  const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
+  if (item?.kind !== 'thing' || item.named.meaning.kind !== 'fat') return false;
+  const isFatRow = (k: number): boolean =>
+    groupOf[k]?.things.some((one) => {
+      const thing = items[one];
+      return thing?.kind === 'thing' && thing.named.meaning.kind === 'fat';
+    }) ?? false;
+  const to = behindBracket(tokens, item.to);
+  const joins = (k: number): boolean => k >= 0 && k < tokens.length && (parted(tokens[k]) || isStroke(tokens[k]));
+  const opens = parted(tokens[item.from - 1]) || opensList(tokens[item.from - 1]);
+  if (opens && joins(to) && tokens[to]?.t !== 'line' && next?.from === to + 1 && isFatRow(at + 1)) return true;
+  return isStroke(tokens[item.from - 1]) && before?.to === item.from - 1 && isFatRow(at - 1) && parted(tokens[to]);
+}
+
+/** Behind a bracket of words that opens at token `k`; `k` where none does. */
+function behindBracket(tokens: readonly Token[], k: number): number {
+  const isBracket = (token: Token | undefined, sign: string): boolean => token?.t === 'sign' && token.text === sign;
+  if (!isBracket(tokens[k], '(')) return k;
+  let close = k + 1;
+  while (
+    close - k < longestRemark &&
+    /^(?:word|name|sign)$/.test(tokens[close]?.t ?? '') &&
+    !isBracket(tokens[close], ')')
+  )
+    close++;
+  return isBracket(tokens[close], ')') ? close + 1 : k;
+}
+const longestRemark = 12;
 
 const vague: ReadonlySet<string> = new Set(
   'some scoop scoops spoonful spoonfuls spoon spoons bit splash little knob handful handfuls dash glug glugs dollop dollops drizzle adding add chunk lump dab swig blob half jar jars tub tubs bottle bottles block blocks stick sticks pack packs bag bags tin tins can cans cap caps capful capfuls ladle ladles mug mugs glass glasses cup cups teacup teacups beaker beakers jug jugs thimble thimbles eggcup eggcups'.split(
@@ -331,7 +389,7 @@ export function unsaid(
   }
   if (sums.fats > 0 && sums.alkali === 0) {
     const judged =
-      /\b(is|are|was|does|do|my|the|this|that|right|check)\b[^.?!\n]{0,40}\b(lye|naoh|koh|caustic|alkali)\b[^.?!\n]{0,30}\b(right|ok|okay|correct|fine|enough|too|good|safe|accurate|amount)\b/i.test(
+      /\b(is|are|was|does|(?<!\bto )do|my|the|this|that|right|check)\b[^.?!\n]{0,40}\b(lye|naoh|koh|caustic|alkali)\b[^.?!\n]{0,30}\b(right|ok|okay|correct|fine|enough|too|good|safe|accurate|amount)\b/i.test(
         text,
       );
     const stock = named('stock');

@@ -174,7 +174,7 @@ const open = /\?|\b(?:would|should|could|can|if|might|maybe)\b/;
 
 /** Nothing of the kind happened. */
 const denied =
-  /\b(?:nothing|nobody|no one|none spilled|didnt (?:lose|spill|change|swap|skip|leave)|havent (?:changed|swapped)|not a drop|never (?:lost|spilled|skip))\b/;
+  /\b(?:nothing(?! else\b)|nobody|no one|none spilled|didnt (?:lose|spill|change|swap|skip|leave)|havent (?:changed|swapped)|not a drop|never (?:lost|spilled|skip))\b/;
 const elsewhen =
   /\b(?:next time|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|years ago|(?:should|would|could) have|shouldve|wouldve)\b/;
 

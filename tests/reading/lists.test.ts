@@ -176,3 +176,96 @@ test('oil by no name beside shares that make the whole is all of it', () => {
   expect(doubts('70% olive 20% coconut, 600g oil. lye?')).not.toEqual([]);
   expect(doubts('50% olive 50% coconut, 500g oil of each. lye?')).not.toEqual([]);
 });
+
+describe('a proportion', () => {
+  const half = { 'olive-oil-virgin': 600, 'coconut-oil': 200, lard: 200 };
+  test.each([
+    ['1 kg of oils. Olive to coconut to lard is 3 : 1 : 1. Lye?', half],
+    ['1000 g oils, olive:coconut:lard = 3:1:1, lye?', half],
+    ['Ratio of olive, coconut and lard = 3:1:1 for 1000 g oils. Lye?', half],
+    ['3:1:1 olive, coconut, lard, total fats 1000 g. How much lye?', half],
+    [
+      'Oils 1000 g\nlard:olive:coconut:castor -> 4:3:2:1\nNaOH?',
+      { lard: 400, 'olive-oil-virgin': 300, 'coconut-oil': 200, 'castor-oil': 100 },
+    ],
+    ['800 g of oils, lard : coconut = 4 : 1.5 : 2.5 ... no, 3 : 1. Lye?', null],
+    ['Olive : coconut : lard = 3 : 1, 1000 g oils. Lye?', null],
+    ['Olive : coconut = 3 : 1 : 1, 1000 g oils. Lye?', null],
+    ['Olive : coconut : lard = 3 : 1, castor 50 g, NaOH 7 g, water 15 g', null],
+  ])('gives each fat its share, or is asked about: %s', (text, want) => {
+    if (want) expect([gramsOf(text), doubts(text)]).toEqual([want, []]);
+    else expect(doubts(text)).not.toEqual([]);
+  });
+
+  test.each([
+    'Lard and coconut, 2:1 water to lye. lard 500 g, coconut 250 g, NaOH 107 g',
+    'lard 500 g, coconut 250 g, lye:water 1:2, NaOH 107 g',
+  ])('of water to alkali is none of the fats: %s', (text) => {
+    expect([gramsOf(text), doubts(text)]).toEqual([{ lard: 500, 'coconut-oil': 250 }, []]);
+    expect(read(text).waterGrams).toBeCloseTo(214);
+  });
+});
+
+test.each([
+  'Olive (the good one), coconut 250 g, lard 500 g',
+  'A mix of olive + 250 g coconut + 500 g lard',
+  'Fats = olive : coconut 250 g : lard 500 g',
+  'lard 500 g / coconut 250 g / olive',
+])('a fat joined to weighed ones is asked for: %s', (text) =>
+  expect(doubts(`${text}\nNaOH 105 g\nwater 230 g`)).toContain('no-amount'),
+);
+
+test.each(['I like olive in my soap.', 'Olive and coconut classic, without the olive:', 'No olive; the rest as ever:'])(
+  'one that is only spoken of is not: %s',
+  (text) => expect(doubts(`${text}\nlard 500 g\ncoconut 250 g\nNaOH 105 g\nwater 230 g`)).toEqual([]),
+);
+
+test('a sign of shares stands behind all or the first, never beside another figure', () =>
+  expect(doubts('lard 60 %, coconut 40 % 2, 1000 g oils. NaOH?')).not.toEqual([]));
+
+describe('behind an arrow', () => {
+  test.each([
+    'Fats: lard 500 g / coconut 250 g -> 750\nlye: NaOH 107 g + water 230 g -> 337',
+    'Fats: lard 500 g, coconut 250 g => 750 g\nNaOH 107 g, water 230 g => 337 g\nscent: lavender 16 g -> 16',
+    'all in g. lard 500, coconut 250 -> 750\nNaOH 107, water 230 -> 337',
+  ])('stands a sum: %j', (text) => {
+    expect([gramsOf(text), doubts(text)]).toEqual([{ lard: 500, 'coconut-oil': 250 }, []]);
+    expect([read(text).alkali[0]?.grams, read(text).waterGrams]).toEqual([107, 230]);
+  });
+  test('a sum that is wrong is asked about', () =>
+    expect(doubts('lard 500 g, coconut 250 g -> 850\nNaOH 107 g, water 230 g')).toContain('unplaced'));
+  test('a figure put right counts', () =>
+    expect(gramsOf('lard 500 g -> 480 g\ncoconut 250 g\nNaOH 104 g')).toEqual({ lard: 480, 'coconut-oil': 250 }));
+  test.each(['water 110 g -> lye goes in here', '110 g water => lye into this', 'water 110 g -> for the lye'])(
+    'no alkali comes in the place of water: %s',
+    (water) => {
+      const { waterGrams, alkali } = read(`500 g lard\n68 g NaOH\n${water}`);
+      expect([waterGrams, alkali.map(({ grams }) => grams)]).toEqual([110, [68]]);
+    },
+  );
+});
+
+test.each([
+  'Lye solution: NaOH 107 g + water 230 g',
+  'lye soln: NaOH 107 g, 230 g water',
+  'NaOH solution = caustic soda 107 g in 230 g water',
+])('a solution that heads what it is made of weighs nothing: %s', (text) => {
+  const { alkali, waterGrams, doubts: open } = read(`lard 500 g, coconut 250 g\n${text}`);
+  expect([alkali[0]?.grams, waterGrams, open]).toEqual([107, 230, []]);
+});
+
+test('two names and two weights in one cell', () => {
+  const table = (row: string) => `Fat\tg\n${row}\ncoconut\t250 g\nNaOH\t105 g\nwater\t230 g`;
+  expect(gramsOf(table('lard / tallow\t300 g / 200 g'))).toEqual({
+    lard: 300,
+    'tallow-beef': 200,
+    'coconut-oil': 250,
+  });
+  expect(doubts(table('lard\t300 g / 200 g'))).not.toEqual([]);
+  for (const scent of [
+    'cedar / lime\t25 g / 10 g',
+    'lavender, rosemary\t25 g, 10 g',
+    'honey / oatmeal\t5 g / 10 g\t2 %',
+  ])
+    expect(doubts(`${table('lard\t500 g')}\n${scent}`)).toEqual([]);
+});

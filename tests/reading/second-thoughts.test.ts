@@ -55,6 +55,13 @@ describe('a later sentence', () => {
     [`${recipe.slice(0, -1)} minus the palm`, palmless],
     [`${recipe} We were out of palm so I took tallow.`, { ...palmless, 'tallow-beef': 250 }],
     [`${recipe} I subbed lard for palm.`, { ...palmless, lard: 250 }],
+    [
+      `${recipe} I don't use palm so I replaced all of it with lard, same 250 g, changed nothing else.`,
+      { ...palmless, lard: 250 },
+    ],
+    [`${recipe} I never use palm, so I swapped it for lard, same weight. Lye ok?`, { ...palmless, lard: 250 }],
+    [`> ${recipe}\nI exchanged the palm for lard, the same 250 grams, rest as above. Ok?`, { ...palmless, lard: 250 }],
+    [`${recipe} Traded the palm for lard.`, { ...palmless, lard: 250 }],
     [`${recipe} Palm was out, so I took lard.`, { ...palmless, lard: 250 }],
     [`${recipe} No palm in the shop, I used lard`, { ...palmless, lard: 250 }],
     [`${recipe} Well, I wrote palm, but the shop was out, so it's lard this time.`, { ...palmless, lard: 250 }],
@@ -537,4 +544,28 @@ test('a swap that was done is no question for "or did I mess up" behind it', () 
   );
   expect(doubts).toEqual([]);
   expect(fats.map(({ id }) => id)).toEqual(['olive-oil-virgin', 'lard']);
+});
+
+describe('a row that is denied in its own line', () => {
+  const rows = (row: string) => `Olive 500 g\ncoconut 250 g\n${row}\nNaOH 145 g\nwater 330 g`;
+  test.each(['250 g palm NO (ran out)', 'palm 250 g NO, forgot it', 'palm 250 g - nope', 'palm 250 g, not this time'])(
+    'is left out: %s',
+    (row) => expect(read(rows(row)).grams).toEqual(palmless),
+  );
+  test.each(['palm 250 g (not too soft!)', 'palm 250 g, no smell', 'palm 250 g, not 260', 'palm 250 g, no idea which'])(
+    'stays, where something else is denied: %s',
+    (row) => expect(read(rows(row)).grams).toEqual(plain),
+  );
+  test.each([
+    'shea? NO, ran out',
+    'shea - skipped',
+    'beeswax?? nope',
+    'pine tar: none, ran out',
+    'shea? not this time',
+  ])('needs no amount: %s', (row) =>
+    expect(read(rows(`palm 250 g\n${row}`))).toMatchObject({ grams: plain, doubts: [] }),
+  );
+  test.each(['shea? yes', 'shea? yes, a bit'])('is asked for where it is in: %s', (row) =>
+    expect(read(rows(`palm 250 g\n${row}`)).doubts).toContain('no-amount'),
+  );
 });
