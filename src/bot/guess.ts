@@ -1,6 +1,7 @@
 import type { Context } from '../commands/define.ts';
 import { questionOf } from '../commands/everyday.ts';
 import { mouldSize } from '../reading/aside.ts';
+import { wishesAlkali } from '../reading/asks.ts';
 import { heatQuestion, speaksOfHeat } from '../reading/heat-ask.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 
@@ -95,6 +96,14 @@ const asksAlkali =
 const wantsAlkali = (text: string, { fats, alkali }: RecipeReading): boolean =>
   fats.length > 1 && alkali.length === 0 && asksAlkali.test(text);
 
+/** Shares that make no whole, or have no total, weigh nothing yet: it is a recipe, whatever it says of a scent. */
+const alkaliWished =
+  /\b(?:lye|naoh|koh|alkali|caustic(?: soda)?|hydroxide|potash)\b[^.?!\n]{0,20}(?:\?|\b(?:needed|wanted|required|please|pls)\b)/i;
+const isShared = (text: string, { fats, alkali, doubts }: RecipeReading): boolean =>
+  fats.length + alkali.length === 0 &&
+  doubts.some(({ id }) => id === 'shares-sum' || id === 'shares-total') &&
+  (asksAlkali.test(text) || alkaliWished.test(text) || wishesAlkali(text));
+
 /** Something that is no fat and no lye, as a share: a scent, perhaps. */
 const speaksOfScent = (text: string, { others, fats, alkali }: RecipeReading): boolean =>
   others.length > 0 && fats.length === 0 && alkali.length === 0 && /%|percent/i.test(text);
@@ -122,7 +131,7 @@ export function guess(text: string, context: Context): string | null {
   if (holds(text, ['batch']) && batches.test(text)) return 'batch';
   if (holds(text, ['remind', 'timer', 'alarm', 'tell me']) && reminds.test(text)) return 'remind';
   if (isRecipe(text, read(text))) return 'check';
-  if (wantsAlkali(text, read(text))) return 'lye';
+  if (wantsAlkali(text, read(text)) || isShared(text, read(text))) return 'lye';
   if (isJudged(text, read(text))) return 'check';
   if (turned.test(text) && questionOf(text, null, context)?.kind === 'convert') return 'convert';
   // "When are my oils at 45 °C" is no question about the melting points of fats.

@@ -13,11 +13,11 @@ export const batch = defineKeepingCommand({
     { say: 'batch record', about: 'its record; "batch record html" to print, "batch record csv" for a spreadsheet' },
   ],
   // "Batch 12" above the lines of a recipe, "Batch: 500 g lard …", "Batch of 12 bars", "Batch size: 1.2 kg", "Batch 1.5 kg
-  // oils: …": no request
+  // oils: …", "Batch of 900 g oils": no request
   isIngredient: (text, rest) =>
     (text.trim().includes('\n') && !/^\W*(?:start|begin|new|make|of|from|note)\b/i.test(rest)) ||
     /^\s*batch\s*:\s*\d/i.test(text) ||
-    /^\W*(?:is\b|about\b|\d+(?:[.,]\d+)? ?(?:k?g|grams?|oz|lbs?|kilos?) (?:of )?(?:(?:total|base) )?(?:oils?|fats?)\b)/i.test(
+    /^\W*(?:is\b|about\b|(?:of )?\d+(?:[.,]\d+)? ?(?:k?g|grams?|oz|lbs?|kilos?) (?:of )?(?:(?:total|base) )?(?:oils?|fats?)\b)/i.test(
       rest,
     ) ||
     /^\W*(?:of (?!\d+ ?(?:k?g|oz|lbs?)\b)|size|weight|total|code|number|no\.?)\b/i.test(rest),

@@ -89,7 +89,7 @@ export const lye = defineCommand({
   ],
   isIngredient: (text, rest, { read }) => {
     if (
-      /^\s*[:=|–-]?\s*(?:\(|(?:water|solution|crystal|flake|bead|pearl|pellet|granule|is|was|at|ok|right|heavy)\b(?!\s*=)|(?:purity|strength|weight|amount|bought|used|comes|came|has|had|says|went|goes|seems)\b(?!\s*[=:]))/i.test(
+      /^\s*[:=|–-]?\s*(?:\(|(?:water|solution|soln|sol|liquid|liquor|crystal|flake|bead|pearl|pellet|granule|is|was|at|ok|right|heavy)\b(?!\s*=)|(?:purity|strength|weight|amount|bought|used|comes|came|has|had|says|went|goes|seems)\b(?!\s*[=:]))/i.test(
         rest,
       )
     ) {

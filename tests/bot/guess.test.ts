@@ -97,3 +97,21 @@ test.each(['Batch 104, how much lye?', 'Batch no. 7. How much lye?'])(
     expect(await answeredBy(`${said} Olive 870 g, coconut 435 g, cocoa butter 145 g.`)).toBe('lye');
   },
 );
+
+const eighty = 'olive 50 %\ncoconut 20 %\nshea 10 %';
+test.each([
+  `Total oils 1500 g\n${eighty}\nEO 30 g per kg oil\nLye needed?`,
+  `1 kg of fats: ${eighty}. Lavender 3 % of the oils. How much NaOH?`,
+  `Batch of 900 g oils\n${eighty}\nfragrance 25 g/kg\nNaOH?`,
+  'lye soln 337 g\nlard 500 g\ncoconut 250 g\ncheck',
+])('what is open in a recipe is asked, whatever it says of a scent: %j', async (text) => {
+  expect(await answeredBy(text)).toBe('unclear');
+});
+
+test.each([
+  ['Total oils 1000 g\nolive 60 %\ncoconut 40 %\nEO 30 g per kg oil\nLye needed?', 'lye'],
+  ['Total oils 2 kg\nolive 60 %\ncoconut 40 %\nTo do: (Jo) NaOH amount for one table, standard 5% superfat', 'lye'],
+  ['Batch of 900 g oils\nolive 600 g\ncoconut 300 g\nNaOH 125 g\nwater 270 g', 'check'],
+])('a recipe with all it needs is answered: %j', async (text, command) => {
+  expect(await answeredBy(text)).toBe(command);
+});
