@@ -217,7 +217,7 @@ const asked = /\?|\bor (?:did|have|is|was|am) (?:i|it|this|that)\b/g;
 const isOpen = (text: string): boolean =>
   wondering.test((done.test(text) ? text.replace(asked, '') : text).replace(aversion, '')) || strangers.test(text);
 /** "I never use palm, so I replaced it with lard" is done. */
-const aversion = /never (?:use|eat|buy|keep|have|touch|like|cook with)/;
+const aversion = /\bnever (?:use|eat|buy|keep|have|touch|like|cook with)\b/;
 
 /** "Take it out" is a step of the work, unless the post changes its mind. */
 const mind =
