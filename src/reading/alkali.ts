@@ -5,7 +5,7 @@ import type { Quantity } from './quantities.ts';
 import type { Purity, RecipeReading } from './reading.ts';
 import { asPurity, type Roles } from './roles.ts';
 import { type Assembly, type Row, roundTo, sameAmount } from './rows.ts';
-import { isStop, sentenceAt, spoken } from './token-is.ts';
+import { isMark, isStop, sentenceAt, spoken } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 /** Share of alkali in the thinnest lye solution that a post may mean. */
@@ -62,6 +62,8 @@ function spokenOf(tokens: readonly Token[], { from }: Item): 'denied' | 'habit' 
   for (let k = from - 1; k >= 0 && from - k <= reach && !isStop(tokens[k]); k--) {
     const token = tokens[k];
     if (token?.t === 'name' && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock')) break;
+    // "no free fat, how much NaOH": something else is denied
+    if (isMark(token, ',') && tokens[k - 1]?.t === 'name') break;
     const word = token && 'text' in token ? token.text.toLowerCase() : '';
     if (denying.test(word)) return 'denied';
     if (habitual.test(word)) told = 'habit';

@@ -2,11 +2,12 @@
  * What a question about lye asks for, seen before amounts are bound: "how much lye" takes no amount of its own, a lone
  * percentage behind the fats is the superfat wanted, and "KOH and NaOH 60:40" gives each its share.
  */
-import { amountItem, type Item, thingItem } from './items.ts';
+import { amountItem, type Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
+import { isOfSuperfat, isSuperfat, noSuperfat, nothingLeft, nought, superfat } from './no-superfat.ts';
 import { isRatio, shareOf } from './proportions.ts';
-import { plainQuantity } from './quantities.ts';
 import type { Assembly } from './rows.ts';
+import { spoken } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -17,6 +18,8 @@ const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing
 const wordAt = (token: Token | undefined): string => (token?.t === 'word' || token?.t === 'sign' ? token.text : '');
 
 const asking: ReadonlySet<string> = new Set(['much', 'many', 'mcuh', 'mch']);
+/** "What weight of lye". */
+const measures: ReadonlySet<string> = new Set(['weight', 'amount', 'quantity', 'mass', 'dose']);
 /** "Too much lye?" asks for no amount. */
 const comparing: ReadonlySet<string> = new Set(['too', 'that', 'this', 'so', 'very', 'as', 'not', 'to']);
 const passed: ReadonlySet<string> = new Set(
@@ -34,6 +37,7 @@ function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
   for (let k = from - 1; k >= 0 && from - k <= 4; k -= 1) {
     const word = wordAt(tokens[k]);
     if (asking.has(word)) return !comparing.has(wordAt(tokens[k - 1]));
+    if (measures.has(spoken(tokens[k])) && /^(?:what|which)$/.test(wordAt(tokens[k - 1]))) return true;
     if (k === from - 1 && (word === 'what' || word === 'which')) return true;
     if (!passed.has(word)) return false;
   }
@@ -79,7 +83,7 @@ const isSoda = ({ named: { meaning } }: Thing): boolean =>
 
 /** The items as a question means them; those of a post that asks nothing stay as they are. */
 export function askedApart(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  let [fats, lyes, stocks, ratios, zeros] = [0, 0, 0, 0, 0];
+  let [fats, lyes, stocks, ratios, zeros, superfats] = [0, 0, 0, 0, 0, 0];
   for (const item of items) {
     if (item.kind === 'amount') {
       if (item.quantity.dim === 'ratio') ratios++;
@@ -90,6 +94,7 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): re
     if (kind === 'fat' || kind === 'ambiguous' || kind === 'unheld') fats++;
     if (canBeAsked(item)) lyes++;
     else if (kind === 'stock') stocks++;
+    else if (isOfSuperfat(item)) superfats++;
   }
   if (fats === 0) return ratios > 0 ? splitApart(items, tokens) : items;
   // where no alkali is named at all, the fats stand behind the word of a command that asks for it
@@ -116,7 +121,8 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): re
   const told = marked ?? items;
   const weighed = asks || lyes !== 1 ? told : lyeBehind(told, tokens);
   const meant = zeros > 0 ? zeroOfLye(weighed, tokens) : weighed;
-  const wanted = asks ? noSuperfat(superfatLast(meant, tokens), tokens) : meant;
+  const wished = superfats > 0 ? noSuperfat(meant, tokens) : meant;
+  const wanted = asks ? nothingLeft(superfatLast(wished, tokens), tokens) : wished;
   return ratios > 0 ? splitApart(wanted, tokens) : wanted;
 }
 
@@ -193,35 +199,6 @@ function superfatLast(items: readonly Item[], tokens: readonly Token[]): readonl
 
 const isAdditive = (token: Token | undefined): boolean =>
   token?.t === 'name' && (token.meaning.kind === 'scent' || token.meaning.kind === 'additive');
-
-const superfat = (at: number): Thing =>
-  thingItem({ meaning: { kind: 'role', id: 'superfat' }, text: 'superfat', how: 'name', meant: 'superfat' }, at, at);
-
-const nought = (at: number): Amount =>
-  amountItem({ ...plainQuantity, dim: 'percent', value: 0, inWords: true, text: '0 %' }, at, at);
-
-const isSuperfat = (item: Item | undefined): boolean =>
-  isThing(item) && item.named.meaning.kind === 'role' && item.named.meaning.id === 'superfat';
-
-/** "how much lye, no superfat", "with nothing left over": none is a figure, too. */
-function noSuperfat(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  const said = (k: number): string => {
-    const token = tokens[k];
-    return token?.t === 'name' ? token.text.toLowerCase() : wordAt(token);
-  };
-  const at = items.findIndex(isSuperfat);
-  const role = items[at];
-  if (!isThing(role)) {
-    const left = tokens.findIndex((_, k) => said(k) === 'nothing' && said(k + 1) === 'left');
-    return left < 0 ? items : [...items, superfat(tokens.length), nought(tokens.length)];
-  }
-  const behind = /^(of|at|is|:|=)$/.test(said(role.to)) ? said(role.to + 1) : said(role.to);
-  // "almost no superfat" is some
-  if (/^(almost|nearly|practically|hardly|virtually)$/.test(said(role.from - 2))) return items;
-  if (!/^(no|without|zero|nil)$/.test(said(role.from - 1)) && !/^(nothing|none|nil)$/.test(behind)) return items;
-  if ([items[at - 1], items[at + 1]].some((item) => isAmount(item) && item.quantity.dim === 'percent')) return items;
-  return [...items.slice(0, at + 1), nought(role.to), ...items.slice(at + 1)];
-}
 
 /** Two alkalis named side by side with a ratio before or behind them: each gets its share. */
 function splitApart(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {

@@ -7,6 +7,7 @@ import { unitAt } from './measure.ts';
 import { type DecimalHabit, decimalHabit } from './numbers.ts';
 import { type Quantity, quantityAt } from './quantities.ts';
 import { type Prim, rawText } from './scan.ts';
+import { isSlipOfLye } from './slip-of-lye.ts';
 import { distance, type Speller } from './spelling.ts';
 import { meantFor, mostSpellings, type Sort, sortOf, type Word, wordsOf } from './word.ts';
 
@@ -180,6 +181,11 @@ function spellings(
   for (let k = 0; k < words.length; k++) {
     const word = words[k];
     if (!word || (word.names && !word.strange)) continue;
+    if (word.mayBeLye && isSlipOfLye(prims, k, lexicon)) {
+      meant ??= new Map();
+      meant.set(k, ['lye']);
+      continue;
+    }
     const own = word.names ? null : unelided(prims[k]);
     if (own && lexicon.names.has(own)) {
       meant ??= new Map();

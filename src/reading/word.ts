@@ -6,6 +6,7 @@ import { isNumberWord } from './numbers.ts';
 import { mayBeginAmount } from './quantities.ts';
 import type { Prim } from './scan.ts';
 import { ofWord, signal } from './signal-words.ts';
+import { slipsOfLye } from './slip-of-lye.ts';
 import type { Speller } from './spelling.ts';
 import { type Plain, plainLines } from './words.ts';
 
@@ -24,6 +25,8 @@ export interface Word {
   /** Everyday, or a numeral: never the slip of another word. */
   readonly plain: boolean;
   readonly isUnit: boolean;
+  /** A slip of "lye", where a weight stands beside it. */
+  readonly mayBeLye: boolean;
   /** Everyday, and part of no name, amount, date or price. */
   readonly talk: boolean;
   /** What rules look for it, a bit each (`signals.ts`). */
@@ -55,6 +58,7 @@ function wordOf(text: string, lexicon: Lexicon): Word {
     announces,
     plain,
     isUnit,
+    mayBeLye: slipsOfLye.has(text),
     talk: plain && names === null && !beginsAmount && !announces,
     signals: ofWord(text) | (isUnit ? signal.unit : 0),
     cues: cuesOf(text),

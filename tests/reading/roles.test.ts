@@ -262,6 +262,35 @@ test.each([
   expect(read(`how much lye for lard 500 g, coconut 200 g, ${said}`).superfat).toBe(0);
 });
 
+describe('no superfat', () => {
+  const lard = 'What weight of caustic soda for 900 g of lard';
+  test.each([
+    "without any superfat, it's for the floors",
+    "I don't want any superfat",
+    'unsuperfatted',
+    'superfat: none',
+    "superfat isn't wanted",
+    'there is no need for superfat',
+    'I never superfat washing soap',
+    'skip the superfat please',
+    'and every last bit of the fat turned to soap',
+  ])('is one of nothing: %s', (said) => expect(read(`${lard}, ${said}. Thanks!`).superfat).toBe(0));
+
+  test.each([
+    'almost no superfat',
+    "my aunt's had no superfat",
+    'no superfat is given in the book',
+    'without changing the superfat',
+    'no scent, superfat as usual',
+    'not sure about the superfat',
+  ])('is not said: %s', (said) => expect(read(`${lard}, ${said}. Thanks!`).superfat).toBeNull());
+
+  test('beside a figure that figure counts', () => {
+    expect(read(`${lard}, no superfat beyond 3 %`).superfat).toBe(0.03);
+    expect(doubts(`${lard}, no superfat, how much NaOH?`)).toEqual([]);
+  });
+});
+
 test.each([
   '750 g lard and 250 g sunflower, lye for 6% sf?',
   '750 g lard and 250 g sunflower, caustic soda at 6 % superfat',

@@ -30,6 +30,19 @@ test.each(['costic soda 140 g', 'cawstic soda 140 g'])('alkali by ear: %s', (tex
   expect(read(`lard 1000 g, ${text}`).alkali).toMatchObject([{ id: 'naoh', grams: 140 }]),
 );
 
+test.each([
+  'lard 500 g, coconut 200 g, lie 100 g, watter 220 g',
+  'lard 500 g\ncoconut 200 g\nLay: 100 g\nwater: 220 g',
+  '500 g lard, 200 g coconut, 100 g of laye and 220 g of water',
+])('lye by a slip: %s', (text) =>
+  expect(read(text).alkali.map(({ id, grams }) => [id, grams])).toEqual([['naoh', 100]]),
+);
+
+test.each([
+  'lard 500 g, coconut 200 g, lye 100 g, water 220 g, lie 10 g',
+  'lard 500 g, coconut 200 g, water 220 g. I lay 100 g towels under it.',
+])('a slip of lye stands in a list without any: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+
 test('a parrot is no carrot, and a reader with digits in the name weighs nothing', () => {
   const { liquids, alkali, doubts } = read(`posted by potmaker72\n${recipe}\nMy parrot is 31.`);
   expect([liquids.length, alkali[0]?.grams, doubts.length]).toEqual([0, 113, 0]);
