@@ -323,7 +323,7 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         deeper || token.meaning.kind !== 'fat' ? null : qualifiedBehind(tokens, i, lexicon);
       if (later) remark = later;
       let named: Named = (deeper ?? later)?.named ?? {
-        meaning: token.meaning,
+        meaning: isAllTheFat(tokens, i) ? { kind: 'role', id: 'total-fats' } : token.meaning,
         text: token.text,
         how: token.how,
         meant: token.meant,
@@ -422,6 +422,19 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
   return joinSame(withoutRemarks(joinNames(glossed(items, tokens), tokens), tokens), tokens);
 }
 
+/** "Shaving soap, 1000 g fat:", and behind it the list of them. */
+function isAllTheFat(tokens: readonly Token[], i: number): boolean {
+  const [before, fat] = [tokens[i - 1], tokens[i]];
+  return (
+    isThing(fat) &&
+    fat.meaning.id === 'heading' &&
+    /^(?:fat|oil)$/.test(fat.meant) &&
+    before?.t === 'quantity' &&
+    before.quantity.dim === 'mass' &&
+    isSign(tokens[i + 1], ':')
+  );
+}
+
 /** Kinds of things that a soap may be called after. */
 const called: ReadonlySet<Meaning['kind']> = new Set(['fat', 'liquid', 'additive', 'scent']);
 
@@ -468,7 +481,7 @@ function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): reado
     let next = close + 1;
     while (isSign(tokens[next], ':=-')) next++;
     const amount = tokens[next];
-    if (amount?.t !== 'quantity' || !/^(?:mass|bare)$/.test(amount.quantity.dim)) continue;
+    if (amount?.t !== 'quantity' || !/^(?:mass|bare|volume)$/.test(amount.quantity.dim)) continue;
     const inside: Item[] = [];
     for (let k = at + 1; (items[k]?.from ?? close) < close; k++) inside.push(items[k] as Item);
     if (inside.some((one) => one.kind === 'amount' && one.quantity.dim !== 'percent' && one.quantity.dim !== 'ratio'))
@@ -587,25 +600,37 @@ function decorate(text: string, next: Extract<Token, { t: 'name' }>): Named {
   return { meaning: next.meaning, text: next.text, how: next.how, meant: next.meant };
 }
 
-/** `woda 240 g (water)`: a strange word, and in the bracket behind its amount what it means. */
+/** `woda 240 g (water)`, `woda (water) 240 g`: a strange word, and in a bracket beside it what it means. */
 function glossed(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   let meant: Map<Item, Item> | null = null;
   let said: Set<Item> | null = null;
-  for (let k = 0; k + 2 < items.length; k++) {
-    const item = items[k];
-    if (item?.kind !== 'thing' || item.named.meaning.kind !== 'unknown') continue;
-    const [amount, gloss] = [items[k + 1], items[k + 2]];
-    if (amount?.kind !== 'amount' || gloss?.kind !== 'thing') continue;
-    if (gloss.named.meaning.kind === 'role' || gloss.named.meaning.kind === 'unknown') continue;
-    if (!isSign(tokens[gloss.from - 1], '([') || !isSign(tokens[gloss.to], ')]') || gloss.from !== amount.to + 1)
+  for (let k = 0; k + 1 < items.length; k++) {
+    const [item, next] = [items[k], items[k + 1]];
+    if (item?.kind !== 'thing' || said?.has(item)) continue;
+    if (item.named.meaning.kind !== 'unknown') {
+      // "soap (mydło)", "water (woda)": the word besides
+      const besides = next?.from === item.to + 1 && isBracketed(next, tokens) && next.named.meaning.kind === 'unknown';
+      if (besides) said = (said ?? new Set()).add(next);
       continue;
+    }
+    const gloss = next?.kind === 'amount' ? items[k + 2] : next;
+    const before = next?.kind === 'amount' ? next.to : item.to;
+    if (gloss?.kind !== 'thing' || gloss.from !== before + 1) continue;
+    const isBehind = isBracketed(gloss, tokens);
+    if (!isBehind && !(next === gloss && isSign(tokens[before], '='))) continue;
+    const { kind } = gloss.named.meaning;
+    if (kind === 'role' || kind === 'unknown') continue;
     meant ??= new Map();
-    said ??= new Set();
-    meant.set(item, { ...item, named: { ...gloss.named, text: `${item.named.text} (${gloss.named.text})` } });
-    said.add(gloss);
+    const named = { ...gloss.named, text: `${item.named.text} (${gloss.named.text})` };
+    meant.set(item, { ...item, named, to: next === gloss ? gloss.to + (isBehind ? 1 : 0) : item.to });
+    said = (said ?? new Set()).add(gloss);
   }
-  return said ? items.filter((item) => !said.has(item)).map((item) => meant?.get(item) ?? item) : items;
+  return said ? items.filter((item) => !said?.has(item)).map((item) => meant?.get(item) ?? item) : items;
 }
+
+/** A name that a bracket holds, and nothing besides. */
+const isBracketed = (item: Item, tokens: readonly Token[]): item is Extract<Item, { kind: 'thing' }> =>
+  item.kind === 'thing' && isSign(tokens[item.from - 1], '([') && isSign(tokens[item.to], ')]');
 
 /** `NaOH (sodium hydroxide)`, `lye/NaOH`, `lavender EO`: one thing named twice. */
 function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {

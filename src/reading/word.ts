@@ -101,7 +101,11 @@ export function sortOf(word: Word, lexicon: Lexicon): Sort {
   return word.sort;
 }
 
+/** "Rasierseife", "scheerzeep": what is made. */
+const isSoap = /.(?:seife|seifen|zeep|zepen)$/;
+
 function askedSort(text: string, lexicon: Lexicon): Sort {
+  if (isSoap.test(text)) return 'everyday';
   if (lexicon.vocabulary().roleWords.has(text) && !lexicon.names.has(text)) return 'everyday';
   return !inVocabulary(text, lexicon) && lexicon.isEveryday(text) ? 'everyday' : 'unknown';
 }

@@ -269,3 +269,19 @@ test('two names and two weights in one cell', () => {
   ])
     expect(doubts(`${table('lard\t500 g')}\n${scent}`)).toEqual([]);
 });
+
+test('a strange word is what the bracket right behind it says, or an equals sign; what stands in one says nothing', () => {
+  const fats = { 'olive-oil-virgin': 500 };
+  for (const text of [
+    'mosti ba zork (olive oil) 500 g, sosk [lye] 65 g, wubbo = water 140 g, perfume (zambik) - 10 ml',
+    'Stovel soap (zavon), 500 g fat:\n500 g zork (olive oil)\n65 g lye (sosk)\n140 g wubbo (water)',
+    'Shampoo bar, Haarseife, 500 g fat:\nolive oil 500 g\nlye 65 g\nwater 140 g',
+  ]) {
+    expect(doubts(text)).toEqual([]);
+    expect(gramsOf(text)).toEqual(fats);
+    expect(read(text).waterGrams).toBe(140);
+  }
+  expect(doubts('zork 500 g (from the shop), lye 65 g, olive 100 g')).toContain('unknown-fat');
+  expect(doubts('olive 100 g, zork (butter) 500 g, lye 65 g, water 140 g')).toEqual(['ambiguous-name']);
+  expect(doubts('Soap, 600 g fat:\nolive oil 500 g\nlye 65 g\nwater 140 g')).toEqual(['total-disagrees']);
+});
