@@ -11,7 +11,7 @@ const precautions =
 
 /** Words of a question that is about a recipe but not whether its lye is right. */
 const asksOther =
-  /\b(?:how (?:do i|to|hot|warm|cool|long|soon|much (?:ice|water|scent|fragrance|eo|extra|more)|many)|when (?:can|may|do|should|is|will)|what (?:temp\w*|concentration|strength|size)|(?<!\b(?:the|my|a|an|new|old|our|his|her|this|kitchen|digital|cheap|good|postal|letter) )scal(?:e|ing)\b(?! (?:is|was|shows?|showed|reads?|says?|said|weighs|only|goes|has|broke|that|of \d))|resize|double(?! (?:that|boiler|the water|the lye))|halve|triple|twice the|mou?ld|convert|summar\w+|explain|flash ?point|(?:need|want|for) \d+ bars|too (?:hot|cold|warm)|melted enough|i(?:'?ve| have)? only (?:have|got)|false trace|instead of (?:water|ice))\b/i;
+  /\b(?:how (?:do i|to|hot|warm|cool|long|soon|much (?:ice|water|scent|fragrance|eo|extra|more)|many)|when (?:can|may|do|should|is|will)|what (?:temp\w*|concentration|strength|size)|(?<!\b(?:the|my|a|an|new|old|our|his|her|this|kitchen|digital|cheap|good|postal|letter|enough) )scal(?:e|ing)\b(?! (?:is|was|shows?|showed|reads?|says?|said|weighs|only|goes|has|broke|that|of \d))|resize|double(?! (?:that|boiler|the water|the lye))|halve|triple|twice the|mou?ld|convert|summar\w+|explain|flash ?point|(?:need|want|for) \d+ bars|too (?:hot|cold|warm)|melted enough|i(?:'?ve| have)? only (?:have|got)|false trace|instead of (?:water|ice))\b/i;
 
 /** Asked about the pot, with no figure that a reckoning could start from. */
 const cooling = /\b(?:how long|when|is|has|until|till)\b[^.?!]*\bcool(?:ed|s)?\b/i;

@@ -1,6 +1,7 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterPhrases } from './after.ts';
 import { alsoWarm } from './also-warm.ts';
+import { asMuch } from './as-much.ts';
 import { askedApart, hydroxideMeant, sodaMeant } from './asked.ts';
 import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
@@ -85,6 +86,7 @@ const always = 0;
 export const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] =
   [
     [dashed, signal.negative],
+    [asMuch, always],
     [timetables, signal.price],
     [kindTold, always],
     [elsewise, always],

@@ -167,10 +167,22 @@ function isOwned(tokens: readonly Token[], k: number, token: Figure): number | n
   const behind = tokens[k + 1];
   const ends = behind === undefined || isStop(behind) || isMark(behind, ',') || token.quantity.text.endsWith('.');
   if (!isMeasured(token) || !ends) return null;
+  if (endedWith(tokens, k)) return k - 1;
   const at = nearly.has(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
   const verb = wordAt(tokens, at);
   const owns = verb === 'have' || verb === 'got';
   return verb === 'ive' || (owns && wordAt(tokens, at - 1) === 'i') ? at : null;
+}
+
+/** "Rendered a heap of tallow off the butcher, ended up with 1.5 kg": what came of the one fat of the sentence. */
+function endedWith(tokens: readonly Token[], k: number): boolean {
+  const before = `${wordAt(tokens, k - 3)} ${wordAt(tokens, k - 2)} ${wordAt(tokens, k - 1)}`;
+  if (!/(?:(?:ended|finished|wound|ending) up|left) with$|came out (?:at|to|as)$/.test(before)) return false;
+  const { from } = sentenceAt(tokens, k, longestWay);
+  const story = tokens.slice(from, k);
+  const fats = story.filter((one) => isIngredient(one));
+  const isTold = (one: Token): boolean => one.t === 'quantity' || isRole(one, 'batch-word') || isRole(one, 'bars');
+  return fats.length === 1 && fats[0]?.meaning.kind === 'fat' && !story.some(isTold);
 }
 
 /** Where "left" stands behind "290 g", "290 g were"; -1 where it does not. */

@@ -52,7 +52,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
   part: 'half third quarter',
   every: 'per every each',
   following: 'after afterwards once when post past following',
-  using: 'used using use uses took take takes taking need needed needs weighed',
+  using: 'ended finished wound ending came used using use uses took take takes taking need needed needs weighed',
   cooked:
     'vaseline potato potatoes mash translucent glassy glossy shiny waxy satiny zap zaps zapping zapped done ready finished neutral gekocht fertig verseift cuit cuite cocido hecho cotto cotta gaar klaar gotowe ugotowane off tongue',
   trying: 'test tested testing dissolve dissolved dissolving diluted dilute sample tried',

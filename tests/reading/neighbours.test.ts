@@ -353,6 +353,20 @@ test.each([
   expect(readRecipe(reader, text)).toMatchObject({ waterGrams: 150, doubts: [] }),
 );
 
+test.each([
+  'We rendered a pile of mutton tallow from next door and ended up with 900 g. 100 g castor. 130 g NaOH',
+  'Melted down old candles of mutton tallow, was left with about 900 g! 100 g castor, 130 g NaOH',
+])('what came of the fat that was rendered: %s', (text) =>
+  expect(readRecipe(reader, text)).toMatchObject({ fats: [{ grams: 900 }, { grams: 100 }], doubts: [] }),
+);
+
+test.each([
+  'Rendered tallow and lard, ended up with 900 g. 100 g castor. 130 g NaOH',
+  'Rendered a pile of tallow off the butcher. Made soap and ended up with 900 g. 100 g castor. 130 g NaOH',
+])('what came of two, or of the batch, is asked about: %s', (text) =>
+  expect(readRecipe(reader, text).doubts).not.toEqual([]),
+);
+
 test('a solution that is called by its lye alone is asked about', () =>
   expect(readRecipe(reader, 'I have a stock of lye, 50 %. From it I take 274 g, lard 1 kg').doubts).toHaveLength(1));
 

@@ -1,10 +1,11 @@
 // What people write in place of the plain figure or name: ranges, two units, dates, corrections, names by ear.
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { makeReader, readRecipe } from '../../src/reading/index.ts';
 
 const reader = makeReader(loadCatalogue());
 const read = (text: string) => readRecipe(reader, text);
+const doubts = (text: string): readonly string[] => read(text).doubts.map(({ id }) => id);
 const fats = (text: string) => read(text).fats.map(({ id, grams }) => `${id} ${Math.round(grams)}`);
 const recipe = '500 g lard, 200 g coconut oil, 100 g olive oil, 113 g NaOH, 250 g water';
 
@@ -42,6 +43,43 @@ test.each([
   'lard 500 g, coconut 200 g, lye 100 g, water 220 g, lie 10 g',
   'lard 500 g, coconut 200 g, water 220 g. I lay 100 g towels under it.',
 ])('a slip of lye stands in a list without any: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+
+describe('a weight that is told by the one before', () => {
+  const other = (text: string): number | undefined =>
+    read(`600 g lard, ${text}. How much lye?`).fats.find(({ id }) => id !== 'lard')?.grams;
+
+  test.each([
+    ['the same again of sunflower', 600],
+    ['the same amount of sunflower', 600],
+    ['just as much sunflower', 600],
+    ['sunflower: the same', 600],
+    ['half as much sunflower', 300],
+    ['half that in sunflower (so 300 g)', 300],
+    ['a third of that weight of sunflower', 200],
+    ['twice as much sunflower', 1200],
+    ['double that of sunflower', 1200],
+    ['three times as much sunflower as lard', 1800],
+  ])('%s', (text, grams) => {
+    expect(other(text)).toBeCloseTo(grams);
+    expect(doubts(`600 g lard, ${text}. How much lye?`)).toEqual([]);
+  });
+
+  test.each([
+    ['100 g castor, half that much sunflower', 'no-amount'],
+    ['80 g NaOH, the same of sunflower', 'no-amount'],
+    ['half that in sunflower, so 200 g', 'range'],
+  ])('is asked about where it may be another: %s', (text, doubt) =>
+    expect(doubts(`600 g lard, ${text}. How much lye?`)).toEqual([doubt]),
+  );
+
+  test.each([
+    'Her recipe has twice as much sunflower as mine',
+    'Next time half as much lard',
+    'That is as much lard as I have',
+  ])('is of no row in talk: %s', (text) =>
+    expect(read(`600 g lard, 80 g NaOH, 170 g water. ${text}.`)).toMatchObject({ fats: [{ grams: 600 }], doubts: [] }),
+  );
+});
 
 test('a parrot is no carrot, and a reader with digits in the name weighs nothing', () => {
   const { liquids, alkali, doubts } = read(`posted by potmaker72\n${recipe}\nMy parrot is 31.`);
