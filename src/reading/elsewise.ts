@@ -97,6 +97,8 @@ const wished = new RegExp(`\\b(?:${wishing})\\b`);
 /** "Would 5 g less lye be better?", "in spring I used 20 g less lye": a difference, and no amount. */
 function isDifference(tokens: readonly Token[], k: number, { quantity }: Figure): boolean {
   if (quantity.dim !== 'mass' || !changed.has(spoken(tokens[k + 1]))) return false;
+  // "2 g less than 127 g" is what is left
+  if (spoken(tokens[k + 2]) === 'than' && tokens[k + 3]?.t === 'quantity') return false;
   const sentence = sentenceAt(tokens, k, longestLook);
   const said = (to: number): string =>
     inside(tokens, { from: sentence.from, to })

@@ -40,7 +40,7 @@ import { signal } from './signal-words.ts';
 import { type Signals, signalsOf } from './signals.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
-import { addUp, breakDown } from './sums.ts';
+import { addUp, breakDown, takeOff } from './sums.ts';
 import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
 import { oneOfTwins } from './twin-columns.ts';
@@ -127,6 +127,7 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   asSolution,
   asBlend,
   filledUp,
+  takeOff,
   addUp,
   breakDown,
   pairParallel,

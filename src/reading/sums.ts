@@ -11,6 +11,47 @@ const isIdle = (item: Item | undefined): boolean =>
   item?.kind === 'thing' && /^(?:scent|additive)$/.test(item.named.meaning.kind);
 const signAt = (token: Token | undefined, sign: string): boolean => token?.t === 'sign' && token.text === sign;
 
+/** "2 lb less 1 oz", "1 kg (minus 50 g for the jar)", "1 oz short of 2 lb": what is left. */
+export function takeOff(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  let out: Item[] | null = null;
+  for (let k = 0; k + 1 < items.length; k++) {
+    const [first, second] = [items[k], items[k + 1]];
+    if (!isWeight(first) || !isWeight(second) || first.quantity.dim !== 'mass' || second.quantity.dim !== 'mass')
+      continue;
+    const off = offBetween(tokens, first, second);
+    const [whole, part] = off === 'second' ? [first, second] : [second, first];
+    if (off === null || !(part.quantity.value < whole.quantity.value)) continue;
+    out ??= [...items];
+    const { quantity } = whole;
+    const numbers = [...quantity.numbers, ...part.quantity.numbers];
+    const value = quantity.value - part.quantity.value;
+    const text = `${quantity.text} less ${part.quantity.text}`;
+    const closes = signAt(tokens[second.to], ')') && signAt(tokens[first.to], '(');
+    const left: Amount = {
+      ...first,
+      same: null,
+      quantity: { ...quantity, value, other: null, text, numbers },
+      to: closes ? second.to + 1 : second.to,
+    };
+    out.splice(k - (items.length - out.length), 2, left);
+    k++;
+  }
+  return out ?? items;
+}
+
+/** Which of two amounts is to be taken off the other. */
+function offBetween(tokens: readonly Token[], { to }: Amount, { from, to: end }: Amount): 'first' | 'second' | null {
+  const [one, two] = [tokens[to], tokens[to + 1]];
+  const word = (token: Token | undefined): string => (token?.t === 'word' ? token.text : '');
+  const isOff = (token: Token | undefined): boolean => /^(?:less|minus)$/.test(word(token));
+  if (from - to === 1 && isOff(one)) return 'second';
+  // "1 kg lard, less 50 g of scraps": of something else, maybe
+  const of = word(tokens[end]) === 'of' || tokens[end]?.t === 'name';
+  if (from - to === 2 && (signAt(one, '(') || signAt(one, ',')) && isOff(two) && !of) return 'second';
+  const short = `${word(one)} ${word(two)}`;
+  return from - to === 2 && /^(?:short of|less than|shy of|off of)$/.test(short) ? 'first' : null;
+}
+
 /** Amounts with nothing but a plus between them, of one thing: no name follows that the second could be of. */
 export function addUp(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   let sums: Map<Item, Item> | null = null;

@@ -76,6 +76,7 @@ function nameAt(post: Post, i: number, heads = post.meant?.get(i)): NameHit | nu
       follow(post, i, i, lexicon.names.from(one) ?? lexicon.names.from(singularOf(prim, one)), longest);
   else follow(post, i, i, word ? word.names : lexicon.names.fromNumeral(prim.text), longest);
   const { hit, rival } = longest;
+  if (hit && endsInitials(prims, hit.end)) return { ...hit, end: hit.end + 1 };
   return hit && rival ? { ...hit, entry: either(hit.entry, rival) } : hit;
 }
 
@@ -126,9 +127,18 @@ function namesKind(prims: readonly Prim[], j: number, phrase: string, lexicon: L
   );
 }
 
+/** Words of a bracket between a name and its amount, at the most. */
+const longestRemark = 5;
+
 /** "coconut oil 76 250 g": the 76 is a melting point where an amount stands behind it, or no other figure at all. */
 function amountFollows(prims: readonly Prim[], from: number): boolean {
   let at = from;
+  // "coconut oil 92 (hydrogenated) 300 g"
+  if (prims[at]?.text === '(' && prims[at + 1]?.kind === 'word') {
+    let close = at + 2;
+    while (prims[close]?.kind === 'word' && close - at < longestRemark) close++;
+    if (prims[close]?.text === ')') at = close + 1;
+  }
   while (prims[at]?.kind === 'sign' && /^[-:=,(\t.)]$/.test(prims[at]?.text ?? '')) at++;
   return prims[at]?.kind === 'number';
 }
@@ -156,8 +166,16 @@ function bridges(prims: readonly Prim[], j: number): boolean {
   const prim = prims[j];
   const text = prim?.text ?? '';
   if (text === '°') return true;
-  if (text === '.' && prim?.glued && abbreviated.test(prims[j - 1]?.text ?? '')) return prims[j + 1]?.kind === 'word';
+  if (text === '.' && prim?.glued && (abbreviated.test(prims[j - 1]?.text ?? '') || endsInitials(prims, j)))
+    return prims[j + 1]?.kind === 'word';
   return (prim?.glued ?? false) && (prims[j + 1]?.glued ?? false) && '-./:_'.includes(text);
+}
+
+/** The last dot of "e.v.o. oil", "lavender e.o. 25 g": no sentence ends there, where no capital follows. */
+function endsInitials(prims: readonly Prim[], j: number): boolean {
+  const [letter, dot, next] = [prims[j - 1], prims[j - 2], prims[j + 1]];
+  if (prims[j]?.text !== '.' || letter?.raw.length !== 1 || dot?.text !== '.' || !letter.glued) return false;
+  return next?.kind === 'number' || (next?.kind === 'word' && next.raw[0] === next.raw[0]?.toLowerCase());
 }
 
 /** Different words of a post that are tried as slips of spelling, at the most: keeps a hostile post's cost bounded. */

@@ -2,8 +2,8 @@
 import { unit } from '../units/units.ts';
 import { withUnit } from './columns.ts';
 import type { Lexicon } from './lexicon.ts';
-import { isEach, isMark, isWeight } from './token-is.ts';
-import type { Token } from './tokens.ts';
+import { isEach, isIngredient, isMark, isWeight } from './token-is.ts';
+import { asFiller, type Token } from './tokens.ts';
 
 /** "olive -500 g, lye -97 g": a stroke before every weight is a dash. */
 export function dashed(tokens: readonly Token[]): readonly Token[] {
@@ -14,12 +14,35 @@ export function dashed(tokens: readonly Token[]): readonly Token[] {
   );
 }
 
-/** `"g": 250`, `grams = 250`, `bar_size_mm: [80, 55, 25]`, `superfat_pct: 5`: the unit stands before its figures. */
+/** `olive gr 650 - castor gr. 50`, `lard kg 1`: the unit stands right before its figure, behind a name. */
+function behindUnit(tokens: readonly Token[], k: number, lexicon: Lexicon): [number, string] | null {
+  const [before, word] = [tokens[k - 1], tokens[k]];
+  if (word?.t !== 'word' || !(isIngredient(before) || isMark(before, ')') || isMark(before, ':'))) return null;
+  const hit = lexicon.units.next?.get(word.text)?.hit;
+  if (!hit || unit(hit).dimension !== 'mass') return null;
+  const at = isMark(tokens[k + 1], '.') ? k + 2 : k + 1;
+  const figure = tokens[at];
+  return figure?.t === 'quantity' && figure.quantity.dim === 'bare' && !figure.quantity.inWords ? [at, hit] : null;
+}
+
+/**
+ * `"g": 250`, `grams = 250`, `bar_size_mm: [80, 55, 25]`, `superfat_pct: 5`, `olive gr 650`: the unit stands before its
+ * figures.
+ */
 export function unitsBefore(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k < tokens.length; k++) {
     const word = tokens[k];
-    if (word?.t !== 'word' || tokens[k + 1]?.t !== 'sign') continue;
+    if (word?.t !== 'word') continue;
+    const behind = behindUnit(tokens, k, lexicon);
+    const figure = behind ? tokens[behind[0]] : undefined;
+    if (behind && figure?.t === 'quantity') {
+      out ??= [...tokens];
+      out[behind[0]] = { ...figure, quantity: withUnit(figure.quantity, behind[1]) };
+      for (let n = k; n < behind[0]; n++) out[n] = asFiller(tokens[n] as Token);
+      continue;
+    }
+    if (tokens[k + 1]?.t !== 'sign') continue;
     const keyed = isMark(tokens[k - 1], '_');
     const share = keyed && /^(pct|percent|perc)$/.test(word.text);
     const degrees = keyed && /^[cf]$/.test(word.text) ? `°${word.text.toUpperCase()}` : undefined;

@@ -147,6 +147,42 @@ test('a sum with a plus is one amount, a bracket that tells the parts of an amou
   );
 });
 
+test.each([
+  ['lard 2 lb less 1 oz', 878.8],
+  ['lard: two pounds minus an ounce', 878.8],
+  ['lard 500 g (less 20 g for the jar)', 480],
+  ['lard 20 g short of 1 kg', 980],
+  ['lard 2 g less than 900 g', 898],
+])('what is taken off an amount: %s', (text, grams) => {
+  expect(doubts(`${text}, lye 100 g, water 250 g`)).toEqual([]);
+  expect(gramsOf(`${text}, lye 100 g, water 250 g`)['lard']).toBeCloseTo(grams, 1);
+});
+
+test('what is less of something else is taken off nothing', () => {
+  expect(doubts('lard 1 kg, less 50 g of rind, lye 125 g, water 300 g')).not.toEqual([]);
+  expect(gramsOf('lard 1 kg, less 50 g castor, lye 125 g, water 300 g')).toEqual({ lard: 1000, 'castor-oil': 50 });
+});
+
+test('a unit before its figure, and initials with all their dots', () => {
+  for (const text of [
+    'e.v.o. oil gr 500 - lard kg 1 - NaOH gr 190 - water gr 400 - tea tree e.o. gr 20. So?',
+    'e.v.o. gr. 500, lard kg. 1, NaOH gr. 190, water gr. 400, tea tree e.o. gr. 20.',
+  ]) {
+    expect(doubts(text)).toEqual([]);
+    expect(gramsOf(text)).toEqual({ 'olive-oil-virgin': 500, lard: 1000 });
+    expect(read(text).waterGrams).toBe(400);
+  }
+});
+
+test.each([
+  ['coconut oil 92 (hydrogenated) 300 g', { 'coconut-oil-hydrogenated': 300 }],
+  ['coconut oil 92 (the hard one): 300 g', { 'coconut-oil-hydrogenated': 300 }],
+  ['coconut oil 76 (refined) 300 g', { 'coconut-oil': 300 }],
+])('a melting point before a bracket is no weight: %s', (text, expected) => {
+  expect(gramsOf(`${text}, lye 50 g, water 100 g`)).toEqual(expected);
+  expect(doubts(`${text}, lye 50 g, water 100 g`)).toEqual([]);
+});
+
 test('a ratio at a lye solution is its strength', () => {
   const { alkali, waterGrams } = read('1:1 lye solution 290 g, extra water 140 g, olive 700 g, coconut 300 g');
   expect(alkali[0]?.grams).toBeCloseTo(145);
