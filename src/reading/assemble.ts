@@ -12,6 +12,7 @@ import { isMixedUp } from './letters.ts';
 import { lyeOfFats } from './lye-of-fats.ts';
 import { mentions, saltForAlkali, unsaid, vagueAmounts } from './missing.ts';
 import { unknownNames, withoutTalk } from './names.ts';
+import { plainSoda } from './plain-soda.ts';
 import { decimals, demandOf, plausible } from './plausible.ts';
 import type { ReadAmount, RecipeReading } from './reading.ts';
 import { withRest } from './rest.ts';
@@ -175,11 +176,12 @@ export function assemble(source: Source): RecipeReading {
   loosePurity(assembly, roles);
   const all = weighed(assembly, withRest(assembly, withoutTalk(assembly, rowsOf(assembly, binding)), roles), roles);
   const isTwice = source.several.numbered.length === 1 && twoRecipes(assembly, all);
-  const weights = (isTwice ? withoutTwin(assembly, all) : null) ?? all;
+  const counted = (isTwice ? withoutTwin(assembly, all) : null) ?? all;
+  const weights = plainSoda(assembly, counted);
   const ofWeights = byKind(weights);
 
   unknownNames(assembly, weights);
-  const isSeveral = (isTwice && weights === all) || source.several.numbered.length > 1;
+  const isSeveral = (isTwice && counted === all) || source.several.numbered.length > 1;
   if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.several) });
   const prose = weights.length >= 3 && linesOf(tokens).length <= 3;
   const fatRows = ofWeights('fat');

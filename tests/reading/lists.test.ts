@@ -163,6 +163,19 @@ test('what is less of something else is taken off nothing', () => {
   expect(gramsOf('lard 1 kg, less 50 g castor, lye 125 g, water 300 g')).toEqual({ lard: 1000, 'castor-oil': 50 });
 });
 
+test('pharmacy Latin', () => {
+  const text = 'Grams: Olei olivarum 300, Olei cocois 150, Oleum ricini 50, Adipis suilli 200, Aquae destillatae 210,';
+  expect(gramsOf(`${text} Natrii hydroxidi 94`)).toEqual({
+    'olive-oil-virgin': 300,
+    'coconut-oil': 150,
+    'castor-oil': 50,
+    lard: 200,
+  });
+  expect(read(`${text} Natrii hydroxidi 94`)).toMatchObject({ alkali: [{ id: 'naoh' }], waterGrams: 210, doubts: [] });
+  expect(read(`${text} Kalii hydroxidum 130`).alkali).toMatchObject([{ id: 'koh', grams: 130 }]);
+  expect(doubts(`${text} Natrii carbonas 94`)).toContain('which-alkali');
+});
+
 test('a unit before its figure, and initials with all their dots', () => {
   for (const text of [
     'e.v.o. oil gr 500 - lard kg 1 - NaOH gr 190 - water gr 400 - tea tree e.o. gr 20. So?',

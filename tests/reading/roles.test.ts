@@ -262,6 +262,27 @@ test.each([
   expect(read(`how much lye for lard 500 g, coconut 200 g, ${said}`).superfat).toBe(0);
 });
 
+describe('soda by its bare name', () => {
+  const fats = 'lard 500 g, coconut 300 g, olive 200 g, water 300 g';
+  test.each(['The soda: 143 g', '143 g soda of 99 %', 'Ciao a tutti! soda 143 g'])(
+    'is caustic where something says so and its weight is the need: %s',
+    (said) => {
+      const { alkali, assumptions } = read(`${fats}. ${said}`);
+      expect(doubts(`${fats}. ${said}`)).toEqual([]);
+      expect(alkali).toMatchObject([{ id: 'naoh', grams: 143 }]);
+      expect(assumptions.map(({ text }) => text).join()).toContain('washing soda');
+    },
+  );
+
+  test.each([
+    'soda 143 g',
+    'The soda: 110 g',
+    'The soda: 160 g',
+    'The washing soda: 143 g',
+    'The soda: 123 g, KOH 20 g',
+  ])('is asked about else: %s', (said) => expect(doubts(`${fats}. ${said}`)).toContain('which-alkali'));
+});
+
 describe('no superfat', () => {
   const lard = 'What weight of caustic soda for 900 g of lard';
   test.each([

@@ -569,3 +569,10 @@ describe('a row that is denied in its own line', () => {
     expect(read(rows(`palm 250 g\n${row}`)).doubts).toContain('no-amount'),
   );
 });
+
+test.each([
+  'lard 800 g, lye 108 g, aloe juice 150 g in place of half the water, water 100 g',
+  'lard 800 g, lye 108 g, water 100 g, beer 100 g instead of half the water',
+])('what is weighed beside the half that took its place is the other half: %s', (text) =>
+  expect(readRecipe(reader, text)).toMatchObject({ waterGrams: 100, doubts: [] }),
+);
