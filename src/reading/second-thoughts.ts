@@ -303,7 +303,8 @@ function applyShare(post: Post, change: Extract<Change, { kind: 'share' }>, k: n
       : 0
     : ('fraction' in by ? by.fraction : (given?.value ?? 0)) * whole.value;
   // "200 g milk in place of half the water, water 90 g": the water that is left
-  if (own && given === undefined && (row.amount.from > change.comes || isSame(own.amount.quantity, whole))) return;
+  const isBehind = row.amount.from > change.comes && row.amount.from < sentence.to;
+  if (own && given === undefined && (isBehind || isSame(own.amount.quantity, whole))) return;
   const isAll = moved >= 0.995 * whole.value;
   if (isAll && change.gone !== null) {
     applyChange(post, { kind: 'swap', gone: change.gone, comes: change.comes, eitherWay: false }, k);

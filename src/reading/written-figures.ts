@@ -16,13 +16,13 @@ export function dashed(tokens: readonly Token[]): readonly Token[] {
 
 /** `olive gr 650 - castor gr. 50`, `lard kg 1`: the unit stands right before its figure, behind a name. */
 function behindUnit(tokens: readonly Token[], k: number, lexicon: Lexicon): [number, string] | null {
-  const [before, word] = [tokens[k - 1], tokens[k]];
-  if (word?.t !== 'word' || !(isIngredient(before) || isMark(before, ')') || isMark(before, ':'))) return null;
-  const hit = lexicon.units.next?.get(word.text)?.hit;
-  if (!hit || unit(hit).dimension !== 'mass') return null;
   const at = isMark(tokens[k + 1], '.') ? k + 2 : k + 1;
   const figure = tokens[at];
-  return figure?.t === 'quantity' && figure.quantity.dim === 'bare' && !figure.quantity.inWords ? [at, hit] : null;
+  if (figure?.t !== 'quantity' || figure.quantity.dim !== 'bare' || figure.quantity.inWords) return null;
+  const [before, word] = [tokens[k - 1], tokens[k]];
+  if (word?.t !== 'word' || !(isIngredient(before) || isMark(before, '):'))) return null;
+  const hit = lexicon.units.next?.get(word.text)?.hit;
+  return hit && unit(hit).dimension === 'mass' ? [at, hit] : null;
 }
 
 /**
