@@ -6,7 +6,7 @@ import { amountItem, type Item } from './items.ts';
 import type { Meaning } from './lexicon.ts';
 import { isOfSuperfat, isSuperfat, noSuperfat, nothingLeft, nought, superfat } from './no-superfat.ts';
 import { isRatio, shareOf } from './proportions.ts';
-import type { Assembly } from './rows.ts';
+import type { Assembly, Row } from './rows.ts';
 import { spoken } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
@@ -241,8 +241,10 @@ export function lyeOfLiquid(assembly: Assembly): void {
 }
 
 /** "how much potash for 500 g lard", "potash for 1 kg olive": which of the two is asked. */
-export function askedWhich(assembly: Assembly): void {
+export function askedWhich(assembly: Assembly, rows: readonly Row[]): void {
   const { items } = assembly.source;
+  // "the soda: 143 g" may be known by now
+  if (rows.some(({ named }) => named.meaning.kind === 'alkali')) return;
   if (items.some((item) => isThing(item) && item.named.meaning.kind === 'alkali')) return;
   const asked = items.find((item) => isThing(item) && item.named.meaning.kind === 'ambiguous' && canBeAsked(item));
   if (isThing(asked)) assembly.doubts.push({ id: 'which-alkali', said: asked.named.text });

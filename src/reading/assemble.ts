@@ -251,7 +251,7 @@ export function assemble(source: Source): RecipeReading {
     stated ??
     restOfSolution(assembly, roles, dryGrams, liquidGrams) ??
     impliedWater(assembly, roles, alkaliGrams, liquids.length > 0);
-  askedWhich(assembly);
+  askedWhich(assembly, rows);
   lyeOfLiquid(assembly);
   saltForAlkali(assembly, rows, fatGrams);
   unsaid(assembly, rows, { fats: fatGrams, alkali: alkaliGrams });
