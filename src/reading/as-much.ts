@@ -1,6 +1,6 @@
 /** "400 g olive, the same again of lard, half that much coconut": weights that are told by the one before. */
 import type { Quantity } from './quantities.ts';
-import { isAny, isMark, isStop, isWeight, wordAt } from './token-is.ts';
+import { isAny, isMark, isStop, isWeight, sentenceAt, wordAt } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 import { thingOf, weighedAt } from './weighed.ts';
 
@@ -29,7 +29,7 @@ export function asMuch(tokens: readonly Token[]): readonly Token[] {
     const phrase = phraseAt(now, k);
     const at = phrase ? ownerOf(now, k, phrase) : -1;
     const fat = now[at];
-    if (!phrase || !isFat(fat) || isWeighedElsewhere(now, at, fat)) continue;
+    if (!phrase || !isFat(fat) || isWeighedElsewhere(now, at, fat) || isExchanged(now, at)) continue;
     const base = baseOf(now, k, at);
     if (base === null) continue;
     out ??= [...tokens];
@@ -109,6 +109,15 @@ const weighedBefore = (tokens: readonly Token[], at: number): boolean =>
 const isWeighedElsewhere = (tokens: readonly Token[], at: number, fat: Name): boolean =>
   tokens.some((one, k) => k !== at && isFat(one) && thingOf(one) === thingOf(fat) && weighedAt(tokens, k)) ||
   isWeight(tokens[at + 1]);
+
+const exchanging = /^(?:instead|place|lieu|rather|replac|swap|substitut|sub(?:s|bed|bing)?$|switch|exchang|chang|trad)/;
+
+/** "The same of palm for it", "instead of it the same of palm": the other one goes (`for-its-place`, `changes`). */
+function isExchanged(tokens: readonly Token[], at: number): boolean {
+  const { from, to } = sentenceAt(tokens, at, longestWay);
+  const forIt = wordAt(tokens, at + 1) === 'for' && /^(?:it|that|this|them|those)$/.test(wordAt(tokens, at + 2));
+  return forIt || isAny(tokens, from, to, (_, k) => exchanging.test(wordAt(tokens, k)));
+}
 
 /** Tokens back to the weight that is meant, at the most. */
 const longestWay = 60;
