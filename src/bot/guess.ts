@@ -93,12 +93,14 @@ function isJudged(text: string, { fats, doubts }: RecipeReading): boolean {
 /** "How much of each alkali do I weigh?", beneath fats that are weighed. */
 const asksAlkali =
   /\b(?:how much|what|which)\b[^.?!\n]{0,30}\b(?:lye|naoh|koh|alkalis?|caustic|hydroxide|potash)\b(?![^.?!\n]*\b(?:hot|hotter|warm|temp\w*|cool\w*|ice|strength|solution|concentration)\b)/i;
-const wantsAlkali = (text: string, { fats, alkali }: RecipeReading): boolean =>
-  fats.length > 1 && alkali.length === 0 && asksAlkali.test(text);
 
 /** Shares that make no whole, or have no total, weigh nothing yet: it is a recipe, whatever it says of a scent. */
 const alkaliWished =
   /\b(?:lye|naoh|koh|alkali|caustic(?: soda)?|hydroxide|potash)\b[^.?!\n]{0,20}(?:\?|\b(?:needed|wanted|required|please|pls)\b)/i;
+const wantsAlkali = (text: string, { fats, alkali }: RecipeReading): boolean =>
+  fats.length > 1 && alkali.length === 0 && (asksAlkali.test(text) || terse.test(text));
+/** "Lye pls", "lye for equal parts coconut, olive". */
+const terse = /\b(?:lye|naoh|koh) (?:pls|plz|please|needed)\b|^\W*(?:lye|naoh|koh) for\b/i;
 const isShared = (text: string, { fats, alkali, doubts }: RecipeReading): boolean =>
   fats.length + alkali.length === 0 &&
   doubts.some(({ id }) => id === 'shares-sum' || id === 'shares-total') &&

@@ -109,10 +109,14 @@ export const lye = defineCommand({
   },
   // A whole recipe after the word: the amount is there, and wants judging.
   instead: (text, context) => {
-    const { alkali, doubts } = context.read(text);
+    const { fats, alkali, doubts } = context.read(text);
     // "lye for 500 g oil, 5 %": the fat has no name yet, and 5 % is no strength
     if (doubts.some(({ id }) => id === 'ambiguous-name')) return null;
-    return elsewhere('lye')(text, context) ?? (alkali.length > 0 ? 'check' : null);
+    const other = elsewhere('lye')(text, context);
+    // "lye for equal parts coconut, olive, palm, 900 g": a list of fats is nothing to convert
+    if (other === 'convert' && (fats.length > 1 || doubts.some(({ id }) => /^(?:shares|no-amount)/.test(id))))
+      return null;
+    return other ?? (alkali.length > 0 ? 'check' : null);
   },
   run: ({ text, options: given }, context) => {
     const { catalogue, read, settings } = context;

@@ -71,6 +71,9 @@ function blocksIn(lines: readonly string[], separator: string, least: number): S
   return found;
 }
 
+/** "[21/01, 18:05] Jo: …": a line of a chat, and who wrote it. */
+const chatLine = /^([ \t]*\[[^\]\n]*\d:\d\d[^\]\n]*\][ ]*)\p{L}[\p{L} .'’-]{0,24}:(?= )/u;
+
 const quoteMark = /^[ \t]*(?:>[ \t]?)+/;
 
 export function layOut(text: string): LaidOut {
@@ -86,6 +89,7 @@ export function layOut(text: string): LaidOut {
       if (plain !== line) quoted = true;
       return plain;
     });
+  if (text.includes('[')) lines = lines.map((line) => line.replace(chatLine, '$1'));
   if (lines.length > 1) lines = unwrap(lines);
   if (/```|~~~|[|_]|---|===/.test(text)) lines = lines.map(ruled).filter((line): line is string => line !== null);
   for (const separator of [';', ',']) {

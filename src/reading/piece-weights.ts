@@ -1,5 +1,17 @@
 /** The weight of one bar or piece of soap: "12 bars at 100 g", "one piece is then about 110 g". */
-import { isAny, isEach, isIngredient, isMark, isRole, isWeight, isWord, light, spoken, wordAt } from './token-is.ts';
+import {
+  endsDotted,
+  isAny,
+  isEach,
+  isIngredient,
+  isMark,
+  isRole,
+  isWeight,
+  isWord,
+  light,
+  spoken,
+  wordAt,
+} from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 
 const isCount = (token: Token): boolean => token.t === 'quantity' && token.quantity.dim === 'bare';
@@ -30,6 +42,8 @@ export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, 
     !isOfIt &&
     !isStuff(tokens[k - 1]) &&
     (token.quantity.each ||
+      // "10 bars x 100 g"
+      (bars === k - 2 && isWord(tokens[k - 1], 'x') && (endsDotted(token) || !isIngredient(tokens[k + 1]))) ||
       tokens.slice(bars, k).some(isEach) ||
       tokens
         .slice(Math.max(0, k - 4), k)

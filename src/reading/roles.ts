@@ -182,7 +182,11 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
               'left-out',
               `I read the superfat "${quantity.text}" as a wish, and reckon what the amounts give.`,
             );
-          else if (roles.superfat !== null && Math.abs(roles.superfat - value) > 1e-6 && assembly.asksForAlkali())
+          else if (
+            roles.superfat !== null &&
+            Math.abs(roles.superfat - value) > 1e-6 &&
+            (assembly.asksForAlkali() || !weighsAlkali())
+          )
             assembly.doubts.push({
               id: 'two-amounts',
               of: 'superfat',

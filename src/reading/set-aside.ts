@@ -48,7 +48,7 @@ import {
 } from './said-again.ts';
 import { signal } from './signal-words.ts';
 import { givesAround, givesNear, type Signals, saysAround } from './signals.ts';
-import { isInRow, isMark, isMeasured, isWeight } from './token-is.ts';
+import { isInRow, isMark, isMeasured, isWeight, isWord } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 import {
   isEmptyPot,
@@ -162,6 +162,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       const bars = pieces ? barsBefore(tokens, k) : -1;
       if (bars > settled && isBarWeight(tokens, k, token, bars)) {
         aside(k, 'the weight of one bar');
+        if (isWord(tokens[k - 1], 'x')) filler(k - 1);
         // "98 g and 103 g", "4.2 oz wet / 3.6 oz after 6 weeks"
         for (const also of weightsBehind(tokens, k)) aside(also, 'the weight of one bar');
         settled = bars;

@@ -343,7 +343,7 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
     return { t: 'line', from: i, to: i + 1, text: prim?.text === 'blank' ? 'blank' : 'line', sort: null };
   const word = words[i];
   if (word?.talk && !prims[i + 1]?.glued && !meant?.has(i))
-    return { t: 'word', from: i, to: i + 1, text: prim.text, sort: sortOf(word, lexicon) };
+    return { t: 'word', from: i, to: i + 1, text: prim.text === 'n' ? 'and' : prim.text, sort: sortOf(word, lexicon) };
   const announces = word?.announces ?? false;
   const aside = !word || announces || prims[i + 1]?.glued ? asideTokenAt(prims, i, lexicon, announces) : null;
   if (aside) return { t: 'aside', from: i, to: aside.end, reason: aside.reason, numbers: aside.numbers };
@@ -360,7 +360,9 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
     return nameToken(post, i, named, plain !== null || named.entry.how === 'abbreviation');
   if (hit) return { t: 'quantity', from: i, to: hit.end, quantity: hit.quantity };
   if (!word) return { t: 'aside', from: i, to: i + 1, reason: 'no amount that can be read', numbers: [i] };
-  return { t: 'word', from: i, to: i + 1, text: prim.text, sort: sortOf(word, lexicon) };
+  // "olive n coconut"
+  const text = prim.text === 'n' ? 'and' : prim.text;
+  return { t: 'word', from: i, to: i + 1, text, sort: sortOf(word, lexicon) };
 }
 
 function nameToken({ prims, meant }: Post, i: number, { entry, end }: NameHit, plain: boolean): Token {

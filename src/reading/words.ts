@@ -1208,7 +1208,7 @@ wait waited waiting wake walk wall want wanted wants warm warmed was wash washed
 xmas xx xxx yay yeah year years yellow yep yes yesterday yet yikes you young your yours yourself youtube yr yup zap zapped zaps zappy
 tad hmm hm ugh argh heya morning afternoon folks mods admin team peeps y'all yall gonna wanna gotta dunno idk imo tbh btw fyi lmk thx ty tia tysm omg ftw pic dm nvm fwiw
 shed sunday class student beginner newbie wise teachers stall market fete craft crafts guild workshop circle
-im ive id ill theyre theyve youve weve shed hed wed hell well weve whos hows theres thatll itll itd youd theyd lets dont gonna obvs abt shud wud cud sed thru bout cuz coz btwn tho altho probs deffo def rly u ur r k wanna persons person door doors generation generations families column columns land lands sold sells opened birthday years yrs yr whanau mates mate bird birds thread threads newbies newbie guest guests diary grandma gran nan nans mum mums dad dads aunt auntie neighbour lads lass folks ppl bro sis hubby wifey sorta lil smol yum yummy nomms typo typos gloves glove rendering rendered soaked strained infusing waits remaining shop shops youre theyre thats whats heres hes shes cant wont dont doesnt didnt isnt wasnt couldnt wouldnt shouldnt
+im ive id ill theyre theyve youve weve shed hed wed hell well weve whos hows theres thatll itll itd youd theyd lets dont gonna obvs abt hw shud wud cud sed thru bout cuz coz btwn tho altho probs deffo def rly u ur r k wanna persons person door doors generation generations families column columns land lands sold sells opened birthday years yrs yr whanau mates mate bird birds thread threads newbies newbie guest guests diary grandma gran nan nans mum mums dad dads aunt auntie neighbour lads lass folks ppl bro sis hubby wifey sorta lil smol yum yummy nomms typo typos gloves glove rendering rendered soaked strained infusing waits remaining shop shops youre theyre thats whats heres hes shes cant wont dont doesnt didnt isnt wasnt couldnt wouldnt shouldnt
 puree pureed mashed mash pulp ish bit splash pinch dash knob dollop handful sprinkle drizzle swig blob glug
 hp cp hot process cold rtcp hphp dwcp mp lbs fo's eo's
 scaling resizing resized reserve reserved reserving subtract subtracted subtracting subtracts deduct deducted deducting minus unmold unmolded unmolding unmould unmoulded
@@ -1244,7 +1244,7 @@ list('filler', `is was at are were be equals equal = : weighs @ about approx app
 /** Words that part one ingredient from the next. */
 list(
   'joint',
-  `and for with w in into to plus then also onto over und mit et avec y con e & + including include includes using use used or oder ou o`,
+  `and n for with w in into to plus then also onto over und mit et avec y con e & + including include includes using use used or oder ou o`,
 );
 
 /** Words that take something back. */

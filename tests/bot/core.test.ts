@@ -35,6 +35,7 @@ describe('a request finds its command', () => {
     ['lye for 500 g lard', 'lye'],
     ['lye: 500 g olive oil\n200 g coconut oil', 'lye'],
     ['lye please, 1.5 kg lard', 'lye'],
+    ['coconut, olive and palm in equal parts, 900 g oils total, lye pls', 'lye'],
     ['safety', 'safety'],
     ['Safety!', 'safety'],
     ['what gloves and goggles do I need before I touch lye?', 'safety'],

@@ -334,3 +334,10 @@ test('a strange word is what the bracket right behind it says, or an equals sign
   expect(doubts('olive 100 g, zork (butter) 500 g, lye 65 g, water 140 g')).toEqual(['ambiguous-name']);
   expect(doubts('Soap, 600 g fat:\nolive oil 500 g\nlye 65 g\nwater 140 g')).toEqual(['total-disagrees']);
 });
+
+test('bars times their weight, "n" for and, who speaks in a chat: none of it goes in', () => {
+  expect(gramsOf('10 bars x 100 g. olive oil 300 g, lard 300 g. lye?')).toEqual({ 'olive-oil-virgin': 300, lard: 300 });
+  expect(gramsOf('oo n co 7:3, 1.5 kg of oils, lye?')).toEqual({ 'olive-oil-virgin': 1050, 'coconut-oil': 450 });
+  const chat = '[21/01, 18:05] Jo: 520g olive, 260g coconut\n[21/01, 18:07] Jo: 112g lye and 230g water';
+  expect(gramsOf(chat)).toEqual({ 'olive-oil-virgin': 520, 'coconut-oil': 260 });
+});

@@ -95,3 +95,10 @@ test.each(['coconut 100 g (or babassu)', "coconut 100 g (or babassu, I can't rem
   'what may have been taken is one: %s',
   (coconut) => expect(doubts(bastille(coconut))).not.toEqual([]),
 );
+
+test.each([
+  'sf 5% 700g lard 300g coconut, lye pls (i want 8% superfat)',
+  '700 g lard, 5 % superfat, lye pls. 8 % superfat',
+])('of two superfats none is taken unasked where lye is to be weighed: %s', (text) =>
+  expect(doubts(text)).toContain('two-amounts'),
+);
