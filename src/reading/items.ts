@@ -115,6 +115,7 @@ function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { nam
   if (!isThing(here) || !(here.meaning.kind === 'fat' || (inverted && invertible.has(here.meaning.kind)))) return null;
   let j = i + 1;
   const opened = isSign(tokens[j], '([');
+  if (opened && isMelted(tokens, j, i - 1)) return null;
   if (isSign(tokens[j], '(,-[/')) j++;
   if (!canQualify(tokens[j])) return null;
   const own = here.meant.split(/[ -]/);
@@ -177,6 +178,21 @@ function qualified(tokens: readonly Token[], i: number, lexicon: Lexicon): { nam
   return best && opened ? { ...best, to: endOfBracket(tokens, best.to) } : best;
 }
 
+const ofMelting = /^(?:liquid|melted|measured|warm|warmed|runny|when|while|as|a|still|first)$/;
+
+/** "250 ml (liquid)", "(melted) 250 ml": how a volume was measured, and no kind of its fat. */
+function isMelted(tokens: readonly Token[], opens: number, before: number): boolean {
+  let end = opens + 1;
+  for (let word = tokens[end]; isSign(word, ',') || (isWord(word) && ofMelting.test(word.text)); ) word = tokens[++end];
+  if (!isSign(tokens[end], ')]')) return false;
+  let behind = end + 1;
+  while (isSign(tokens[behind], ':=\t-')) behind++;
+  return [before, behind].some((at) => {
+    const figure = tokens[isWordOf(tokens[at], 'of') ? at - 1 : at];
+    return figure?.t === 'quantity' && figure.quantity.dim === 'volume';
+  });
+}
+
 /** A word, a name of a fat or a melting point, that may be a part of another's name. */
 const canQualify = (token: Token | undefined): boolean =>
   isWord(token)
@@ -224,6 +240,7 @@ function qualifiedBehind(
   let from = i + 1;
   while (isSign(tokens[from], ':=\t-') && from - i < 3) from++;
   if (tokens[from]?.t !== 'quantity' || !isSign(tokens[from + 1], '([')) return null;
+  if (isMelted(tokens, from + 1, from)) return null;
   // a lone temperature there is that of the pot
   const found =
     tokens[from + 2]?.t !== 'quantity'

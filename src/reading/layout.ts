@@ -100,8 +100,12 @@ export function layOut(text: string): LaidOut {
   }
   const laid = lines.some((line) => line.includes('\t')) ? namedSums(upright(lines)) : lines;
   let out = laid === split && !celled ? whole : laid.join('\n');
-  if (out.includes('..') && /\.\.[ ]*[lI]?\d/.test(out))
-    out = out.replace(/(\p{L}|\)|\p{L}\d)[ ]?\.{2,}[ ]?(?=[lI]?\d)/gu, '$1: ').replace(/%[ ]*\.{2,}[ ]*(?=\d)/g, '% ');
+  if (out.includes('..') && /\.\.[ \t]*[lI]?\d/.test(out))
+    out = out
+      .replace(/(\p{L}|\)|\p{L}\d)\.?[ ]?\.{2,}[ \t]*(?=[lI]?\d)/gu, '$1: ')
+      .replace(/%[ ]*\.{2,}[ \t]*(?=\d)/g, '% ');
+  // the longest name of a list leaves room for one dot
+  if (/ \.[ \t]/.test(out)) out = out.replace(/(\p{L}|\)) \.[ \t]+(?=\d[\d.,]*[ ]?\p{L}{0,6}[ ]*$)/gmu, '$1: ');
   if (out.includes('. . ')) out = out.replace(/(\p{L}|\p{L}\d|\))[ ]*(?:\.[ ]+){2,}\.?[ ]*(?=\d)/gu, '$1: ');
   if (out.includes('#')) out = out.replace(/^[ ]*#{1,6}[ ]+(?=\p{L})/gmu, '');
   if (/[*_`]/.test(out))

@@ -145,6 +145,16 @@ test.each(['of which 100 g is ice', 'of that I want to take 100 g as ice', '100 
   (ice) => expect(read(`lard 800 g, 110 g NaOH, 240 g water, ${ice}`).waterGrams).toBe(240),
 );
 
+test.each([
+  ['coconut oil 250 ml (liquid)', 'coconut-oil'],
+  ['coconut oil (melted, liquid): 250 ml', 'coconut-oil'],
+  ['250 ml of coconut oil (measured liquid)', 'coconut-oil'],
+  ['coconut oil 250 ml (fractionated)', 'mct-oil'],
+  ['coconut oil 250 ml (the liquid kind)', 'mct-oil'],
+])('a bracket at a volume: %s', (text, id) =>
+  expect(read(`lard 500 g\n${text}\n100 g NaOH, 220 g water`).fats.map((fat) => fat.id)).toEqual(['lard', id]),
+);
+
 test('ice beside the water is added', () =>
   expect(read('lard 800 g, 110 g NaOH, 140 g water and 100 g ice').waterGrams).toBe(240));
 
@@ -157,6 +167,16 @@ test.each([
   ['what never went in', `${recipe}. At trace I saw the olive oil still on the counter, so it never went in.`, 2],
   ['a melting point in a bracket', 'coconut oil (76) 9 oz, olive oil 12 oz, lye 3 oz', 2],
   ['leaders of dots', 'Olive oil . . . . . . . 450 g\nLard . . . . . . . 330 g\nLye . . . . . . 105 g', 2],
+  [
+    'one dot where the name is long',
+    '60 % olive ..... 300 g\n25 % cocoa butter . 125 g\n15 % castor ....  75 g\nsuperfat 6',
+    3,
+  ],
+  [
+    'figures that end in one column',
+    'Lard ..... 1,500 g\nCoconut ..   500 g\nNaOH .....   280 g\nWater ....   600 g\nFrag. ....    60 g\nTotal .... 2,940 g',
+    2,
+  ],
   ['somebody', `can sb check my lye? ${recipe}`, 3],
 ])('%s', (_, text, count) => {
   const { fats: pot, doubts } = read(text);
