@@ -115,6 +115,10 @@ const inItsPlace = new RegExp(
   'd',
 );
 
+/** "Palm 300 g (lard instead)". */
+const inBracket =
+  /^[([] (?:(?:no|nope|nah|i|we|used|use|took|take|with|put|in|its|was|the|my|some|[,-]) )*(?<comes>@) instead(?= [)\],.;])/d;
+
 const partOf = '(?:a |one |about )?(?<part>half|third|quarter|#) (?:of )?(?:the |my |that |her |his )?';
 const became =
   '(?:(?:is|was|are|were|has|have|been|now|replaced|swapped|became|become|becomes|gets|got|went|goes|turned) )(?:(?:now|been|replaced|swapped|substituted|exchanged|by|with|for|into|over|to|today|the|some) )*';
@@ -231,9 +235,9 @@ const neverIn = /(?<gone>@) (?:[^#@.;]{0,40} )?never (?:went|made it|got|goes) (
 const fewer =
   /(?<gone>@) (?:# )?(?:, )?[^#@.;]{0,40}\b(?:(?:had|have|got|gave|held|contained|yielded|was|were|found) only|only (?:had|have|got|gave|held|contained|yielded|found|weighed)|(?:ran out|gave out|was empty|ended|was finished) at) (?:about )?(?<comes>#)(?= (?:in it|in there|left|of (?:it|that))? ?(?:$|[-,.;:!)…]|so\b|and\b|then\b|which\b))/d;
 
-/** "Castor 60 g (left out)". */
+/** "Castor 60 g (left out)", "castor 60 g (none)". */
 const remark =
-  /^[([] (?:i |we )?(?:left (?:it )?out|not used|omitted|skipped|didnt use(?: it)?|did not use(?: it)?|crossed out|not in it)\b[^#@]*$/;
+  /^[([] (?:(?:none|nil|nothing|nope|nah|no)(?= (?:[)\],]|for me\b|of it\b))|(?:i |we )?(?:left (?:it )?out|not used|omitted|skipped|didnt use(?: it)?|did not use(?: it)?|crossed out|not in it)\b)[^#@]*$/;
 
 /** "I made up the missing ounce with lard", "the rest is lard": by as much as another thing became less. */
 const filling =
@@ -294,6 +298,7 @@ export function changesIn(sentence: Sentence): readonly Change[] {
       return list;
     }
     const replaced = inItsPlace.exec(text);
+    const inPlace = inBracket.exec(text);
     const changes: Change[] = outs.flatMap((pattern): Change[] => {
       const found = pattern.exec(text);
       if (!found) return [];
@@ -301,6 +306,8 @@ export function changesIn(sentence: Sentence): readonly Change[] {
       return partly.test(text) ? [{ kind: 'part', gone: at, comes: null }] : [{ kind: 'out', gone: at }];
     });
     if (replaced) changes.push({ kind: 'swap', gone: null, comes: place(replaced, 'comes'), eitherWay: false });
+    else if (inPlace)
+      changes.push({ kind: 'swap', gone: null, comes: place(inPlace, 'comes'), eitherWay: false, its: true });
     if (changes.length > 0) return changes;
   }
   if (same.length > 0) return same;

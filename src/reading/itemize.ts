@@ -171,7 +171,7 @@ export function itemize(reader: Reader, input: string): Cut {
     tokens,
     items,
     back: heard.back,
-    unheard: heard.unheard ?? ahead.unheard,
+    unheard: heard.unheard ?? ahead.unheard ?? right.unheard,
     unheardChange: (isHeard) => unheardChange({ tokens, prims, words: cut.words }, heard.back, isHeard),
     cuts: heard.cuts,
     units: headUnits(tokens, lexicon, signals),

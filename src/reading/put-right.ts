@@ -34,6 +34,22 @@ const beside: ReadonlySet<string> = new Set(
 const outdates =
   /^[,(:;-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
 
+/** What was done in fact, in a bracket behind what the list says: "330 g (used 290 g)". */
+const inFact =
+  /^[([] (?:(?:no|nope|nah|i|we|ive|but|so|only|just|really|actually|[!,-]) )*(?:used|use|took|take|put in|poured|weighed|went with|need|mine)(?: (?:only|just|about|is|was|:))?$/;
+
+/** The bracket at `from` says what was done: the figure at `to` alone, or "300 g of lard instead". */
+function tellsFact(tokens: readonly Token[], from: number, to: number, words: readonly string[]): boolean {
+  if (!isSign(tokens[from], '([') || tokens[to]?.t !== 'quantity' || !inFact.test(words.join(' '))) return false;
+  if (isSign(tokens[to + 1], ')]')) return true;
+  const name = isOf(tokens[to + 1]) ? to + 2 : to + 1;
+  const instead = tokens[name + 1];
+  if (tokens[name]?.t !== 'name' || !(instead?.t === 'word' && instead.text === 'instead')) return false;
+  return isSign(tokens[name + 2], ')],.;!');
+}
+
+const isOf = (token: Token | undefined): boolean => token?.t === 'word' && token.text === 'of';
+
 const noes: ReadonlySet<string> = new Set(['no', 'nein', 'non']);
 /** "No" is a name to the reader: it says that something is left out. */
 const isNo = (token: Token): token is Extract<Token, { t: 'name' }> =>
@@ -65,6 +81,7 @@ function stands(tokens: readonly Token[], from: number, to: number): 'first' | '
   // "No. 7 of 12"
   if (words.at(-1) === '.' && words.at(-2) === 'no') return null;
   if (outdates.test(words.join(' '))) return 'first';
+  if (tellsFact(tokens, from, to, words)) return 'second';
   if (!words.every((word) => beside.has(word))) return null;
   return takesBack.test(words.filter((word) => /[\w>=-]/.test(word)).join(' ')) ? 'second' : null;
 }
@@ -113,8 +130,7 @@ function isNoBetween(item: Thing, last: Item | undefined, next: Item | undefined
 
 /** Where an item begins, with the "of" before it. */
 function behindOf(tokens: readonly Token[], { from }: Item): number {
-  const of = from > 0 ? tokens[from - 1] : undefined;
-  return of?.t === 'word' && of.text === 'of' ? from - 1 : from;
+  return isOf(tokens[from - 1]) ? from - 1 : from;
 }
 
 /** "Milk 330 g, no water at all", "no castor this year": what the post names to say that there is none, and nowhere else. */
@@ -285,7 +301,8 @@ function rowTakenBack(
     const isTheirs = own.amount === next && behind?.kind === 'thing' && pairOf(next, behind, tokens) !== null;
     const isSame = weighsAs(own.amount, gone.amount);
     if (isTheirs || !isPair(own.amount, gone.amount)) return null;
-    if (!isSame && !another.test(wordsBetween(tokens, last.to, from)?.join(' ') ?? '')) return null;
+    const isFact = isSign(tokens[last.to], '([');
+    if (!isSame && !isFact && !another.test(wordsBetween(tokens, last.to, from)?.join(' ') ?? '')) return null;
     return { said: { ...ofNames(own.thing, gone.thing), gone: [gone.amount.quantity] }, renamed: null };
   }
   return last.kind === 'amount' ? { said: ofNames(thing, gone.thing), renamed: { ...gone, thing } } : null;
@@ -316,8 +333,18 @@ function speaksBetween(tokens: readonly Token[], before: Item | undefined, item:
   return false;
 }
 
-/** The items without what was taken back, and what that was. */
-export function putRight(items: readonly Item[], tokens: readonly Token[]): { items: Item[]; back: PutRight[] } {
+/** "Palm 250 g (used 200 g lard)": in its place, or besides; nobody can know. */
+function isEither(last: Item | undefined, item: Amount, named: Thing | null, tokens: readonly Token[]): boolean {
+  if (last?.kind !== 'amount' || !mayBeAnother.has(named?.named.meaning.kind ?? '')) return false;
+  return isSign(tokens[last.to], '([') && inFact.test(wordsBetween(tokens, last.to, item.from)?.join(' ') ?? '');
+}
+
+/** The items without what was taken back, and what that was; `unheard`: words that may take something back. */
+export function putRight(
+  items: readonly Item[],
+  tokens: readonly Token[],
+): { items: Item[]; back: PutRight[]; unheard: string | null } {
+  let unheard: string | null = null;
   const kept: Item[] = [];
   const back: PutRight[] = [];
   let denied: Set<Item> | null = null;
@@ -399,6 +426,8 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
     if (isTold && last?.kind === 'amount' && isPair(last, item)) {
       // "water 330 g. Oops, that should be 200 g palm"
       const counts = another || isOutcome(tokens, last, item) ? null : stands(tokens, last.to, item.from);
+      if (another && named && !sameThing(before, named) && isEither(last, item, named, tokens))
+        unheard ??= `${written(item.quantity)} ${named.named.text}`;
       if (counts === 'second') {
         back.push(ofFigures(item.quantity, last.quantity, last.from, item.to));
         kept.splice(-1, 1, { ...item, quantity: alike(item.quantity, last.quantity) });
@@ -432,5 +461,5 @@ export function putRight(items: readonly Item[], tokens: readonly Token[]): { it
     }
     kept.push(item);
   }
-  return { items: kept, back };
+  return { items: kept, back, unheard };
 }

@@ -443,8 +443,8 @@ function applyChange(post: Post, change: Change, k: number): void {
     return;
   }
   const span = { from: sentence.from, to: sentence.to };
-  const it =
-    change.gone === null ? (change.kind === 'out' ? spokenOf(post, sentence) : undefined) : thingAt(post, change.gone);
+  const isOfLast = change.kind === 'out' || (change.kind === 'swap' && change.its === true);
+  const it = change.gone === null ? (isOfLast ? spokenOf(post, sentence) : undefined) : thingAt(post, change.gone);
   const before = post.last;
   const key =
     it?.key ??

@@ -576,3 +576,24 @@ test.each([
 ])('what is weighed beside the half that took its place is the other half: %s', (text) =>
   expect(readRecipe(reader, text)).toMatchObject({ waterGrams: 100, doubts: [] }),
 );
+
+describe('a bracket behind a row', () => {
+  const rows = (palm: string, more = '') =>
+    `From a book, what I did in brackets\n\nOlive 500 g\nCoconut 250 g\nPalm 250 g (${palm})\nNaOH 145 g (left it)\nWater 330 g${more}`;
+  test.each([
+    ['used 200 g', '', { ...plain, 'palm-oil': 200 }],
+    ['nope, only took 200 g', ' (mine: 310 g)', { ...plain, 'palm-oil': 200, water: 310 }],
+    ['no! used 250 g of lard instead, no palm here', ' (used 290 g)', { ...palmless, lard: 250, water: 290 }],
+    ['I took 230 g tallow instead', '', { ...palmless, 'tallow-beef': 230 }],
+    ['lard instead', ' (used 290 g)', { ...palmless, lard: 250, water: 290 }],
+    ['none', '', palmless],
+    ['nope', '', palmless],
+  ])('says what was done: (%s)%s', (palm, more, want) => {
+    const { grams, doubts, told } = read(rows(palm, more));
+    expect([grams, doubts]).toEqual([want, []]);
+    expect(told).toBeGreaterThan(0);
+  });
+  test.each(['used 200 g lard', 'use 200 g lard instead?'])('asks, or leaves it open: (%s)', (palm) =>
+    expect(read(rows(palm)).doubts).not.toEqual([]),
+  );
+});
