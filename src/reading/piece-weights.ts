@@ -59,12 +59,17 @@ export function isBarWeight(tokens: readonly Token[], k: number, token: Figure, 
   );
 }
 
-/** "Net 110 g e", "net wt. 110 g": what a label says of one piece, where nothing is named beside it. */
-export function isNet(tokens: readonly Token[], k: number, token: Figure): boolean {
-  if (!isWeight(token) || isIngredient(tokens[k + 1]) || isWord(tokens[k + 1], 'of')) return false;
+/** "Net 110 g e", "net wt. 3.5 oz (100 g)": where that begins which a label says of one piece; -1 where it does not. */
+export function netAt(tokens: readonly Token[], k: number, token: Figure): number {
+  if (!isWeight(token) || isIngredient(tokens[k + 1]) || isWord(tokens[k + 1], 'of')) return -1;
   let at = k - 1;
-  while (k - at <= 4 && (/^(wt|weight|contents|content)$/.test(wordAt(tokens, at)) || isMark(tokens[at], '.:'))) at--;
-  return isWord(tokens[at], 'net') && !isIngredient(tokens[at - 1]) && !isIngredient(tokens[at - 2]);
+  if (isMark(tokens[at], '(/') && isWeight(tokens[at - 1])) at -= 2;
+  const first = at;
+  while (first - at <= 4 && (/^(wt|weight|contents|content|min)$/.test(wordAt(tokens, at)) || isMark(tokens[at], '.:')))
+    at--;
+  const isNet = /^nett?$/.test(wordAt(tokens, at)) || (at < first && isWord(tokens[at], 'nt'));
+  const isOwn = tokens[at - 1]?.t !== 'line' && (isIngredient(tokens[at - 1]) || isIngredient(tokens[at - 2]));
+  return isNet && !isOwn ? at : -1;
 }
 
 /** Weights in the rest of the sentence about bars: those behind which no ingredient stands, nor in front of them. */

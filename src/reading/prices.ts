@@ -3,7 +3,7 @@ import { rate } from './aside.ts';
 import { linesOf, packed } from './columns.ts';
 import { signal } from './signal-words.ts';
 import { gives, givesAt, type Signals } from './signals.ts';
-import { isIngredient, isMeasured, isPot, isRole, isStop, isWord, wordAt } from './token-is.ts';
+import { isIngredient, isMark, isMeasured, isPot, isRole, isStop, isWeight, isWord, wordAt } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 const isBare = (token: Token | undefined): token is Figure => token?.t === 'quantity' && token.quantity.dim === 'bare';
@@ -183,5 +183,12 @@ function usedIn(row: readonly Token[]): { readonly name: number; readonly at: nu
   const [at] = used;
   if (at === undefined || used.length > 1 || at < name) return null;
   const measured = row.filter(isMeasured).length;
-  return measured === 1 || row.some(tellsPack) ? { name, at } : null;
+  return measured === 1 || row.some(tellsPack) || isWeighedOut(row, at) ? { name, at } : null;
 }
+
+/** "Water, 5 l (use 370 g)": a volume, and in a bracket the weight that was taken of it. */
+const isWeighedOut = (row: readonly Token[], at: number): boolean =>
+  isWeight(row[at]) &&
+  isMark(row[at + 1], ')') &&
+  [1, 2, 3].some((back) => isMark(row[at - back], '(')) &&
+  row.some((token) => isMeasured(token) && token.quantity.dim === 'volume');

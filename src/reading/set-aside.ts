@@ -26,10 +26,10 @@ import {
   isBarWeight,
   isCutAt,
   isLogged,
-  isNet,
   isOnePiece,
   isPieceWeight,
   isSoapWeight,
+  netAt,
   weightsBehind,
 } from './piece-weights.ts';
 import {
@@ -156,7 +156,11 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (told && (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token) || isCutAt(tokens, k, token)))
         aside(k, 'the weight of one bar');
       if (isSoapWeight(tokens, k, token) || isLogged(tokens, k, token)) aside(k, 'what came out of the mould');
-      if (isNet(tokens, k, token)) aside(k, 'the weight of one bar');
+      const net = told || isMark(tokens[k - 1], '.:(/') ? netAt(tokens, k, token) : -1;
+      if (net >= 0) {
+        aside(k, 'the weight of one bar');
+        for (let at = net; at < k; at++) if (tokens[at]?.t === 'word') filler(at);
+      }
       if (vessels && (isHoleSize(tokens, k, token) || isLoaf(tokens, k, token))) aside(k, packed);
       if (isHollow(tokens, k, token) || isMouldFor(tokens, k)) aside(k, packed);
       const bars = pieces ? barsBefore(tokens, k) : -1;

@@ -14,6 +14,10 @@ function weighed(text: string): Readonly<Record<string, number>> {
 
 test.each<[string, Readonly<Record<string, number>>]>([
   ['Net 110 g e, lot 24, net wt. 4 oz\nlard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
+  ['lard 500 g, NaOH 66 g, parfum 20 g.\nnt wt 90 g e. Best before 11/27.', { lard: 500, naoh: 66 }],
+  ['lard 500 g, NaOH 66 g, mica 2 g. *limonene\nNET WT. 3.5 oz (100 g)', { lard: 500, naoh: 66 }],
+  ['lard 500 g\nNaOH 500 g tub (use 66 g)\ndeionised water, 5 l (use 150 g)', { lard: 500, naoh: 66 }],
+  ['lard 500 g\nolive oil, 1 l (took 250 g)\nNaOH 98 g', { lard: 500, 'olive-oil-virgin': 250, naoh: 98 }],
   ['coconut net 110 g, lard 500 g. How much lye?', { 'coconut-oil': 110, lard: 500 }],
   ['sunfl. oil 60 g, olv. oil 500 g. How much lye?', { 'sunflower-oil': 60, 'olive-oil-virgin': 500 }],
   ['lard 500 g, NaOH 66 g, stirred with hazel wood (so not a stick of hazelnut oil)', { lard: 500, naoh: 66 }],
