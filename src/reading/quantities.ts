@@ -304,6 +304,12 @@ function behindIsh(prims: readonly Prim[], end: number, lexicon: Lexicon): numbe
 const isBetween = (prims: readonly Prim[], start: number): boolean =>
   prims[start - 1]?.text === 'between' || prims[start - 2]?.text === 'between';
 
+/** "Phase 1 - 120 g of water": the number of a part of the work, and no range. */
+const isNumbered = (prims: readonly Prim[], start: number): boolean =>
+  /^(?:phase|stage|step|part)$/.test(prims[start - 1]?.text ?? '') &&
+  prims[start + 1]?.text === '-' &&
+  !prims[start + 1]?.glued;
+
 /** Kitchen rounding of one weight in two units. */
 const sameRounded = 0.015;
 
@@ -332,6 +338,7 @@ function rangeAt(figure: Figure, hit: UnitHit | null, lexicon: Lexicon, habit: D
   const second = numeralAt(prims, questioned + from, habit);
   if (!second) return null;
   const secondHit = unitAt(prims, second.end, lexicon, second.value);
+  if (!hit && secondHit && isNumbered(prims, start)) return null;
   const secondPercent = prims[second.end]?.text === '%';
   const sameUnit =
     (!hit && !firstPercent && (secondHit || secondPercent)) ||

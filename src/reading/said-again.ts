@@ -125,11 +125,11 @@ export function isStatedSum(tokens: readonly Token[], k: number, token: Figure):
   return false;
 }
 
-/** A weight alone in its line, of what the rows above it make: `(32 oz)`, `= 1000 g`. */
+/** A weight alone in its line, of what the rows above it make: `(32 oz)`, `= 1000 g`, `=> 1000 g`. */
 export function isLoneSum(tokens: readonly Token[], k: number, token: Figure): boolean {
   if (!isWeight(token) || token.quantity.upTo !== null) return false;
   let [from, to] = [k, k + 1];
-  while (isMark(tokens[from - 1], '(=[_-')) from--;
+  while (isMark(tokens[from - 1], '(=[_->•')) from--;
   while (isMark(tokens[to], ')]._-')) to++;
   if (tokens[from - 1]?.t !== 'line' || (to < tokens.length && tokens[to]?.t !== 'line')) return false;
   let [sum, rows, weight, named] = [0, 0, 0, false];

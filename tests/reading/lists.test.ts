@@ -281,6 +281,9 @@ describe('behind an arrow', () => {
     expect([gramsOf(text), doubts(text)]).toEqual([{ lard: 500, 'coconut-oil': 250 }, []]);
     expect([read(text).alkali[0]?.grams, read(text).waterGrams]).toEqual([107, 230]);
   });
+  test.each(['=>', '->', '==>'])('%s begins the line of a sum', (arrow) =>
+    expect(doubts(`lard 500 g\ncoconut 250 g\n\n${arrow} 750 g\n\nneeded: NaOH for SF 5%`)).toEqual([]),
+  );
   test('a sum that is wrong is asked about', () =>
     expect(doubts('lard 500 g, coconut 250 g -> 850\nNaOH 107 g, water 230 g')).toContain('unplaced'));
   test('a figure put right counts', () =>
@@ -302,6 +305,12 @@ test.each([
   const { alkali, waterGrams, doubts: open } = read(`lard 500 g, coconut 250 g\n${text}`);
   expect([alkali[0]?.grams, waterGrams, open]).toEqual([107, 230, []]);
 });
+
+test.each(['Phase', 'stage', 'step', 'part'])('%s 1 is no range', (part) => {
+  const text = `${part} 1 - 150 g water + 72 g NaOH\n${part} 2 – 300 g lard, 200 g coconut`;
+  expect([gramsOf(text), read(text).waterGrams, doubts(text)]).toEqual([{ lard: 300, 'coconut-oil': 200 }, 150, []]);
+});
+test('a range is one', () => expect(doubts('lard 300 - 320 g\nNaOH 40 g, water 90 g')).not.toEqual([]));
 
 test('two names and two weights in one cell', () => {
   const table = (row: string) => `Fat\tg\n${row}\ncoconut\t250 g\nNaOH\t105 g\nwater\t230 g`;
