@@ -51,6 +51,15 @@ export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim
 export const isHour = (tokens: readonly Token[], k: number): boolean =>
   /^[ap]$/.test(wordAt(tokens, k + 1)) && isMark(tokens[k + 2], '.') && isWord(tokens[k + 3], 'm');
 
+/** "Task 2: find the water", "(2 points)": the number of what a worksheet asks, and what it is worth. */
+export const isOfTask = (tokens: readonly Token[], k: number, { quantity: { value } }: Figure): boolean =>
+  Number.isInteger(value) &&
+  (/^(?:points?|marks?)$/.test(wordAt(tokens, k + 1))
+    ? isMark(tokens[k - 1], '([') && isMark(tokens[k + 2], ')]')
+    : /^(?:task|exercise|problem|question)$/.test(wordAt(tokens, k - 1)) &&
+      isStop(tokens[k - 2]) &&
+      isMark(tokens[k + 1], ':.'));
+
 /** "The batter was divided in five equal parts". */
 export const isShareOut = (tokens: readonly Token[], k: number, { quantity: { text } }: Figure): boolean =>
   /^equal/i.test(text) && isAny(tokens, k - 5, k, (one) => gives(one, signal.parting)) && !isIngredient(tokens[k + 1]);

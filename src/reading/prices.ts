@@ -178,7 +178,9 @@ function usedIn(row: readonly Token[]): { readonly name: number; readonly at: nu
     if (!isMeasured(token) || token.quantity.upTo !== null) return [];
     let at = k - 1;
     while (row[at]?.t === 'word' && !isUse(row[at]) && k - at <= 3) at--;
-    return isUse(row[at]) ? [k] : [];
+    // "340 g of it used"
+    const isBehind = isWord(row[k + 1], 'of') && isWord(row[k + 2], 'it') && isUse(row[k + 3]);
+    return isUse(row[at]) || isBehind ? [k] : [];
   });
   const [at] = used;
   if (at === undefined || used.length > 1 || at < name) return null;

@@ -10,6 +10,7 @@ import {
   isHour,
   isMeltPoint,
   isOfPages,
+  isOfTask,
   isOften,
   isPageCount,
   isPoint,
@@ -19,6 +20,7 @@ import {
 } from './counts.ts';
 import { cue } from './cue-words.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
+import type { Meaning } from './lexicon.ts';
 import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
 import {
   barsBefore,
@@ -48,13 +50,14 @@ import {
 } from './said-again.ts';
 import { signal } from './signal-words.ts';
 import { givesAround, givesNear, type Signals, saysAround } from './signals.ts';
-import { isInRow, isMark, isMeasured, isWeight, isWord } from './token-is.ts';
+import { isInRow, isMark, isMeasured, isWeight, isWord, wordAt } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 import {
   isEmptyPot,
   isHeld,
   isHoleSize,
   isHollow,
+  isLabelled,
   isLoaf,
   isMouldFor,
   isPack,
@@ -78,6 +81,12 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
     const token = tokens[k];
     out ??= [...tokens];
     if (token) out[k] = asFiller(token);
+  };
+  const name = (k: number, meaning: Meaning): void => {
+    const token = tokens[k];
+    if (token?.t !== 'word') return;
+    out ??= [...tokens];
+    out[k] = { t: 'name', from: token.from, to: token.to, text: token.text, meaning, how: 'name', meant: meaning.id };
   };
   const { figures } = signals;
   const weighed = figures.some((k) => isWeight(tokens[k]));
@@ -108,9 +117,14 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       const of = tokens[k + 1];
       // "page 11 of 38"
       if (of?.t === 'word' && of.text === 'of' && isPageCount(tokens, k)) aside(k + 2, 'a count');
-      if (isOfPages(tokens, k) || isOften(tokens, k, token)) aside(k, 'a count');
+      if (isOfPages(tokens, k) || isOften(tokens, k, token) || isOfTask(tokens, k, token)) aside(k, 'a count');
       if (told && parted && isPortion(tokens, k, token)) aside(k, 'a count');
       if (!told && isStatedSum(tokens, k, token)) aside(k, 'a total that agrees');
+      // "CI 77007 2 g": a colour by its number in the index
+      if (told && /^c[il]$/.test(wordAt(tokens, k - 1)) && /^[1-7]\d{4}$/.test(token.quantity.text)) {
+        aside(k, 'the number of a colour');
+        name(k - 1, { kind: 'additive', id: 'pigment' });
+      }
       if (isEggs(tokens, k, token)) aside(k, 'a count');
       if (isDistance(tokens, k)) aside(k, 'a distance');
       if (isHour(tokens, k)) aside(k, 'a time of day');
@@ -132,7 +146,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (
         isEmptyPot(tokens, k) ||
         isPack(tokens, k, token) ||
-        (told && isHeld(tokens, k, token)) ||
+        (told && (isHeld(tokens, k, token) || isLabelled(tokens, k))) ||
         isSizeOf(tokens, k, token)
       )
         aside(k, packed);

@@ -10,6 +10,7 @@ import {
   isRole,
   isStop,
   isWord,
+  spoken,
   wordAt,
 } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
@@ -154,3 +155,17 @@ export const isScaleStep = (tokens: readonly Token[], k: number, { quantity: { d
 
 const isUnitWord = (token: Token | undefined): boolean =>
   token?.t === 'word' && /^(g|grams?|oz|ounces?)$/.test(token.text);
+
+/** "Coconut (jar said 450 g, 200 g went in)": what a pack says that it holds, where the same sentence tells what went in. */
+export function isLabelled(tokens: readonly Token[], k: number): boolean {
+  const label = tokens[k - 2];
+  if (!/^(?:said|says)$/.test(wordAt(tokens, k - 1)) || !(isPot(label) || spoken(label) === 'label')) return false;
+  let at = k + 1;
+  while (at - k <= 4 && (isMark(tokens[at], ',;') || /^(?:but|and|only|just|about|of|which)$/.test(wordAt(tokens, at))))
+    at++;
+  return (
+    isMeasured(tokens[at]) &&
+    /^(?:went|goes)$/.test(wordAt(tokens, at + 1)) &&
+    /^in(?:to)?$/.test(wordAt(tokens, at + 2))
+  );
+}

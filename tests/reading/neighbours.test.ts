@@ -18,6 +18,17 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ['lard 500 g, NaOH 66 g, mica 2 g. *limonene\nNET WT. 3.5 oz (100 g)', { lard: 500, naoh: 66 }],
   ['lard 500 g\nNaOH 500 g tub (use 66 g)\ndeionised water, 5 l (use 150 g)', { lard: 500, naoh: 66 }],
   ['lard 500 g\nolive oil, 1 l (took 250 g)\nNaOH 98 g', { lard: 500, 'olive-oil-virgin': 250, naoh: 98 }],
+  ['lard 500 g, NaOH 66 g, CI 77491 2 g.\nnet wt 90 g', { lard: 500, naoh: 66 }],
+  ['lard (the tub says 1 kg, 500 g went in)\nNaOH 66 g', { lard: 500, naoh: 66 }],
+  ['* lard (jar said 650 g, only 500 g went in)\n* NaOH 66 g', { lard: 500, naoh: 66 }],
+  [
+    '* olive (bottle of 500 ml, 340 g of it used)\n* lard 150 g\nNaOH 66 g',
+    { 'olive-oil-virgin': 340, lard: 150, naoh: 66 },
+  ],
+  [
+    'Given: lard 200 g, coconut 100 g\nTask 1: Find the mass of NaOH for 5 % superfat. (4 marks)\nTask 2: Why gloves? (1 point)',
+    { lard: 200, 'coconut-oil': 100 },
+  ],
   ['coconut net 110 g, lard 500 g. How much lye?', { 'coconut-oil': 110, lard: 500 }],
   ['sunfl. oil 60 g, olv. oil 500 g. How much lye?', { 'sunflower-oil': 60, 'olive-oil-virgin': 500 }],
   ['lard 500 g, NaOH 66 g, stirred with hazel wood (so not a stick of hazelnut oil)', { lard: 500, naoh: 66 }],
