@@ -10,6 +10,7 @@ import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
+import { drawnFrom } from './drawn-from.ts';
 import { elsewise } from './elsewise.ts';
 import { filledUp } from './filled-up.ts';
 import { heldBack } from './held-back.ts';
@@ -108,6 +109,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [packOfLye, signal.asking],
     [leaveStore, signal.buying | signal.keeping | signal.price],
     [byTheKilo, always],
+    [drawnFrom, signal.ofIt],
     [namedBefore, signal.ofIt | signal.using],
     [sizedPacks, always],
     [setAside, always],

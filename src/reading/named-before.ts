@@ -1,5 +1,6 @@
 /** Weights of what was named in a sentence before: "Coconut was on offer ... 400 g of it". */
 
+import { goesIn } from './drawn-from.ts';
 import { inStore } from './in-store.ts';
 import { drinkless } from './items.ts';
 import { isTaken, ofIt, pronoun } from './of-it.ts';
@@ -65,7 +66,8 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
     if (isOfFat && name?.t === 'name' && name.meaning.kind !== 'fat') continue;
     if (!pronoun || name?.t !== 'name') continue;
     const whole = weighedThings(tokens).has(thingOf(name)) ? storeOf(tokens, named, token) : null;
-    if (weighedThings(tokens).has(thingOf(name)) && (whole === null || !isTaken(tokens, k))) continue;
+    if (weighedThings(tokens).has(thingOf(name)) && (whole === null || !isTaken(tokens, k) || !goesIn(tokens, k)))
+      continue;
     out ??= [...tokens];
     if (whole !== null) out[whole] = asAside(tokens[whole] as Figure, inStore);
     out[rest < 0 ? k + 2 : rest] = { ...name, from: pronoun.from, to: pronoun.to };

@@ -41,6 +41,26 @@ test('of what an amount was taken', () => {
   expect(read(text)).toEqual({ lard: 500, 'coconut-oil': 200, doubts: [] });
 });
 
+describe('of what there is, a later sentence takes a part', () => {
+  const rest = '200 g coconut oil. 130 g NaOH, 280 g water. Right?';
+  test.each([
+    `The rendering gave 1.6 kg of tallow. From that I took 700 g for this soap, and ${rest}`,
+    `There was 1.2 kg of tallow in the end. I used 700 g of that for the batch, added ${rest}`,
+    `My neighbour gave me 5 kg of tallow. I took 700 g from it and ${rest}`,
+    `We rendered 3 kg of tallow on Sunday. 700 g of it went into this batch, with ${rest}`,
+    `1.6 kg tallow came out after two rounds. From this only 700 g went in the pot, with ${rest}`,
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({ 'tallow-beef': 700, 'coconut-oil': 200, naoh: 130, doubts: [] });
+  });
+  test.each([
+    `I got 900 g of tallow. I took 200 g of it for the chickens. With ${rest}`,
+    `I had 900 g of tallow. I took 200 g of that out again. Then ${rest}`,
+    `I had 700 g tallow and 300 g lard. From that I took 200 g away. Then ${rest}`,
+  ])('%s', (text) => {
+    expect(read(text).doubts).toEqual([{ id: 'unplaced', said: '200 g' }]);
+  });
+});
+
 test('what is left out is said', () => {
   const { assumptions } = readRecipe(reader, 'In stock: lard 2 kg\n\nlard 450 g\ncoconut oil 150 g\nHow much lye?');
   expect(assumptions.map(({ text }) => text)).toContain('I left out what was bought or is in store ("2 kg").');
