@@ -21,9 +21,12 @@ const call = new RegExp(
   `\\b(?:the|my|that|this) (?<word>[\\p{L}\\d]+) ${noun}\\b|\\bthe (?<place>${Object.keys(ordinals).join('|')})(?= (?:that|which|i)\\b|\\s*[,.?!:;)]|\\s*$)`,
   'giu',
 );
+/** "Sunday's", "the one from Sunday". */
+const ofDay =
+  /\b(?<day>(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|tonight|yesterday|morning|afternoon|evening)['’]?s\b(?! (?:stall|market|fair|sale|class|course|party|wedding|guests?|meeting|weather|post))|\b(?:one|soap|batch|loaf) (?:from|of|on|i made on) (?<on>\p{L}+day)\b/giu;
 const asking =
   /\?|\b(?:check|verify|judge|look(?:ing)? at|mean|ask|asking|question|please|pls|concern\w*|worr(?:y|ied)|unsure|not sure)\b/i;
-const refusing = /\b(?:not|n['’]t|ignore|forget|never ?mind|than|settled|already|no need)\b/i;
+const refusing = /\b(?:not|n['’]t|ignore|forget|never ?mind|than|settled|already|no need|both|either|these|which)\b/i;
 const amount = /\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml)(?!\p{L})/iu;
 /** Words before the first figure of a recipe that say how it is called. */
 const reach = 120;
@@ -41,11 +44,17 @@ export function calledSo(post: string, parts: readonly Part[]): Part | null {
   const heads = [headOf(post, first, 0), headOf(post, second, first.to)];
   const meant = new Set<0 | 1>();
   for (const sentence of post.match(/[^.?!\n]+[.?!]*/g) ?? []) {
-    if (!asking.test(sentence) || amount.test(sentence) || refusing.test(sentence)) continue;
-    for (const { groups } of sentence.matchAll(call)) {
-      const word = (groups?.['word'] ?? groups?.['place'] ?? '').toLowerCase();
+    const figure = sentence.search(amount);
+    // "it's today's I'm asking about: 400 g lard"
+    const words = figure < 0 ? sentence : sentence.slice(0, figure);
+    if (!asking.test(words) || refusing.test(words)) continue;
+    for (const { groups } of [...(figure < 0 ? words.matchAll(call) : []), ...words.matchAll(ofDay)]) {
+      const word = (groups?.['word'] ?? groups?.['place'] ?? groups?.['day'] ?? groups?.['on'] ?? '').toLowerCase();
       const place = ordinals[word];
-      const isIn = heads.map((head) => new RegExp(`(?<![\\p{L}\\d])${word}(?![\\p{L}\\d])`, 'u').test(head));
+      // what is asked ahead of a recipe is no heading of it
+      const isIn = heads
+        .map((all) => (figure < 0 ? all.replace(words.toLowerCase(), ' ') : all))
+        .map((head) => new RegExp(`(?<![\\p{L}\\d])${word}(?![\\p{L}\\d])`, 'u').test(head));
       if (place !== undefined) meant.add(place);
       else if (isIn[0] !== isIn[1]) meant.add(isIn[0] ? 0 : 1);
     }

@@ -140,13 +140,17 @@ function unnumberedIn(post: string): readonly Part[] {
   return [];
 }
 
+const asks = /\?|\b(?:check|please|asking)\b/i;
+
 const sentences = /[.?!](?=\s)|\n/g;
 
 /** "The single batch is …. Doubled that makes …": sentences that are each a whole recipe; none in a post that asks nothing. */
 function sentencesIn(post: string): readonly Part[] {
-  if (!post.includes('?') || alkaliFrom(post, alkaliFrom(post, 0)) > post.length) return [];
+  if (!asks.test(post) || alkaliFrom(post, alkaliFrom(post, 0)) > post.length) return [];
   const whole = wholeOf(post, partsBetween(post, sentences));
-  return whole.every((part) => hasAmounts(post, part, 3)) ? whole : [];
+  const isWhole = (part: Part): boolean =>
+    hasAmounts(post, part, 3) || /\bwater\b/i.test(post.slice(part.from, part.to));
+  return whole.every(isWhole) ? whole : [];
 }
 
 /** The recipes that a post may hold, by their numbers, or by what stands in them where they have none. */

@@ -65,6 +65,24 @@ describe('of an older recipe and a newer one', () => {
   );
 });
 
+describe('of two batches that are told by their day', () => {
+  test.each([
+    `Friday's soap (${older}) is lovely. It's today's I'm asking about: ${newer}. Too much lye?`,
+    `On Saturday I made ${older}, that's not my question. On Sunday it was ${newer}. Please check Sunday's.`,
+    `On Monday I made ${newer}. On Tuesday it was ${older}. Please check Monday's.`,
+    `Friday: ${older}.\nSaturday: ${newer}.\nIs Saturday's lye right? Friday's I have checked.`,
+    `Last Thursday's loaf (${older}) is not the one. Today's is ${newer}. Is today's lye heavy?`,
+  ])('the one whose day is asked about counts: %j', (text) => expect(read(text)).toEqual(meant));
+
+  test.each([
+    `On Saturday I made ${older}. On Sunday it was ${newer}. Please check.`,
+    `On Saturday I made ${older}. On Sunday it was ${newer}. Please check Saturday's and Sunday's.`,
+    `On Saturday I made ${older}. On Sunday it was ${newer}. I cut Sunday's today. Which is lye heavy?`,
+    `Could you check these for Sunday's stall please?\nSalt: ${older}.\nPlain: ${newer}.`,
+    `It's for Sunday's market, please check. On Saturday I made ${older}. On Sunday it was ${newer}.`,
+  ])('it is asked which where none is called: %j', (text) => expect(read(text).doubts.length).toBeGreaterThan(0));
+});
+
 describe('of two recipes', () => {
   const [small, large] = ['500 g olive oil, 20 g castor, 64 g NaOH, 150 g water', `${newer}, 30 g castor`];
   test.each([
