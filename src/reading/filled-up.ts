@@ -40,10 +40,23 @@ function filler(tokens: readonly Token[], verb: number, k: number): number {
   return isFat(tokens[at]) && before?.t !== 'quantity' ? at : -1;
 }
 
+/** "Topped up with olive until the display said 1000 g", "and olive till I had 1000 g": the fat; -1 where there is none. */
+function fillerUntil(tokens: readonly Token[], k: number): number {
+  let at = k - 1;
+  while (k - at <= longestLook && showing.test(spokenAt(tokens, at))) at--;
+  if (!/^(?:until|till|til)$/.test(wordAt(tokens, at)) || !isFat(tokens[at - 1])) return -1;
+  const before = tokens[/^(?:of|the|some)$/.test(wordAt(tokens, at - 2)) ? at - 3 : at - 2];
+  return before?.t === 'quantity' ? -1 : at - 1;
+}
+
+const showing =
+  /^(?:the|my|it|i|we|there|was|were|had|display|scales?|said|says|showed|shows|read|reads|stood|at|to|reached|all|came)$/;
+
 /** The fat that fills all up to the figure at token `k`; -1 where none does. */
 export function fillerAt(tokens: readonly Token[], k: number): number {
-  const verb = isWeight(tokens[k]) ? fillsTo(tokens, k) : -1;
-  return verb < 0 ? -1 : filler(tokens, verb, k);
+  if (!isWeight(tokens[k])) return -1;
+  const verb = fillsTo(tokens, k);
+  return verb < 0 ? fillerUntil(tokens, k) : filler(tokens, verb, k);
 }
 
 /** The items in which such a figure is the weight of all the fats. */

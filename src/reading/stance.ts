@@ -167,7 +167,8 @@ export function isPointing({ text }: Sentence, place: number): boolean {
 }
 
 /** "Scale said 262 g once I'd scraped the tub". */
-const scaleSays = /\bscales? (?:said|says|showed|shows|read|reads) (?:only |about |just )?$/;
+const scaleSays =
+  /(?<!\b(?:until|till|til) (?:the |my )?)\bscales? (?:said|says|showed|shows|read|reads) (?:only |about |just )?$/;
 
 /** "I could only scrape out 5 oz". */
 const onlyGot = /\b(?:could|can|did) only (?:get|scrape|find|squeeze|take|manage|spare)(?: [\p{L}]+){0,2} $/u;
@@ -191,7 +192,7 @@ export function takesWeight(sentence: Sentence, place: number): boolean {
 
 /** "What is left is 840 g", "on the scale it is 840 g", "it turned out to be 840 g": of what was said to be more. */
 const remainsBefore =
-  /(?:\b(?:left|remains|remained|there|stuff) (?:over |now |of it )?(?:is|was|weighs|weighed|comes to|came to)|\bscales? ,? ?(?:it )?(?:says|said|shows|showed|reads?|makes (?:it|that)|made (?:it|that)|is|its|was)|\bturned out (?:to be|at|as)|\b(?:came|comes|boiled|went|shrank|shrunk|melted|cooked) (?:out |down )?(?:to|at)|\bdown to|\bthere ?(?:'?s|is|was) (?:actually|really|in fact)|\bweighed (?:it|that|them)(?: \p{L}+)?(?: [:,])?(?: and)?(?: (?:its|it is|it was|got|at))?|\bgot) (?:only |just |about |exactly |a good |barely )*$/u;
+  /(?:\b(?:left|remains|remained|there|stuff) (?:over |now |of it )?(?:is|was|weighs|weighed|comes to|came to)|(?<!\b(?:until|till|til) (?:the |my )?)\bscales? ,? ?(?:it )?(?:says|said|shows|showed|reads?|makes (?:it|that)|made (?:it|that)|is|its|was)|\bturned out (?:to be|at|as)|\b(?:came|comes|boiled|went|shrank|shrunk|melted|cooked) (?:out |down )?(?:to|at)|\bdown to|\bthere ?(?:'?s|is|was) (?:actually|really|in fact)|\bweighed (?:it|that|them)(?: \p{L}+)?(?: [:,])?(?: and)?(?: (?:its|it is|it was|got|at))?|\bgot) (?:only |just |about |exactly |a good |barely )*$/u;
 const remainsBehind = /^ (?:is |was )?(?:all )?(?:that ?(?:'?s |is |was ))?left\b/;
 const gotBehind = /^ (?:out of|from) (?:it|that|them)\b/;
 /** A weight by guess, or of what has become less since. */

@@ -3,7 +3,7 @@ import { amountItem, type Item, thingItem } from './items.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { gives, type Signals } from './signals.ts';
-import { isStop } from './token-is.ts';
+import { isMark, isStop } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 import { weighedSolution } from './weighed-solution.ts';
 
@@ -140,6 +140,51 @@ function halfOf(items: readonly Item[], tokens: readonly Token[], k: number): St
   return { alkali, said, share: 0.5, length: isKind(next, 'water') && isHalf(tokens, next) ? 2 : 1 };
 }
 
+/** "Lye solution made half and half by weight, so 50 %": what it is made of, and its strength again. */
+function halvesOf(items: readonly Item[], tokens: readonly Token[], k: number): Stated | null {
+  const [alkali, made] = [items[k], items[k + 1]];
+  if (!isKind(alkali, 'stock') || !made || made.from - alkali.to > 3 || isWeighed(items, tokens, k + 1, k + 1))
+    return null;
+  const isHalves = isKind(made, 'liquid')
+    ? /^half.and.half$/i.test(made.named.text)
+    : isAmount(made) && made.quantity.dim === 'parts' && made.quantity.each;
+  if (!isHalves || !tokens.slice(alkali.to, made.from).every((one) => one.t === 'word' || isMark(one, ',')))
+    return null;
+  const own = amountItem(
+    { ...plainQuantity, dim: 'percent', value: 0.5, inWords: true, text: 'half' },
+    made.to,
+    made.to,
+  );
+  const half = isAmount(made) ? { ...own, quantity: { ...own.quantity, numbers: made.quantity.numbers } } : own;
+  const at = isKind(items[k + 2], 'role') ? k + 3 : k + 2;
+  const again = items[at];
+  if (!isAmount(again) || again.quantity.dim !== 'percent' || again.from - made.to > 6)
+    return { alkali, said: half, share: 0.5, length: 2 };
+  const numbers = [...half.quantity.numbers, ...again.quantity.numbers];
+  const said = { ...half, quantity: { ...half.quantity, numbers } };
+  return again.quantity.value === 0.5 ? { alkali, said, share: 0.5, length: at + 1 - k } : null;
+}
+
+/** "Lye water done, 127 g in 255 g": the alkali and the water that are in it. */
+function dissolvedIn(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  for (let k = 0; k + 2 < items.length; k++) {
+    const [stock, lye, water] = items.slice(k, k + 3);
+    if (!isKind(stock, 'stock') || !isAmount(lye) || !isAmount(water) || stock.named.meaning.kind !== 'stock') continue;
+    if (lye.quantity.dim !== 'mass' || water.quantity.dim !== 'mass' || water.from - lye.to !== 1) continue;
+    if (!/^(?:in|into|to)$/.test(wordAt(tokens[lye.to])) || lye.quantity.value >= water.quantity.value) continue;
+    const before = items[k - 1];
+    const [next, after] = [tokens[water.to], tokens[water.to + 1]];
+    const isNamed = (wordAt(next) === 'of' ? after : next)?.t === 'name';
+    if (isNamed || lye.from - stock.to > 5 || (isAmount(before) && stock.from - before.to <= 2)) continue;
+    if (tokens.slice(stock.to, lye.from).some(isStop)) continue;
+    const alkali = { ...stock.named, meaning: { kind: 'alkali', id: stock.named.meaning.id } } as const;
+    const poured = { ...stock.named, meaning: { kind: 'water', id: 'water' } } as const;
+    const pair = [thingItem(alkali, stock.from, stock.to), lye, water, thingItem(poured, water.to, water.to)];
+    return [...items.slice(0, k), ...pair, ...items.slice(k + 3)];
+  }
+  return items;
+}
+
 const beforeHalf: ReadonlySet<string> = new Set('of it is the that which are by weight being'.split(' '));
 
 function isHalf(tokens: readonly Token[], { from }: Thing): boolean {
@@ -181,7 +226,7 @@ function stated(items: readonly Item[], tokens: readonly Token[]): readonly Item
       (has(three | fourth, piece.alkali | piece.parts) ? partsOf(items, k) : null) ??
       (has(three, piece.alkali | piece.amount) ? mixedAt(items, tokens, k) : null) ??
       (has(three, piece.alkali | piece.water | piece.amount) ? ratioOf(items, tokens, k) : null) ??
-      (has(own, piece.alkali) ? halfOf(items, tokens, k) : null);
+      (has(own, piece.alkali) ? (halvesOf(items, tokens, k) ?? halfOf(items, tokens, k)) : null);
     if (!found) continue;
     const stock = stockOf(found.alkali);
     const quantity: Quantity = {
@@ -272,7 +317,9 @@ export function asSolution(items: readonly Item[], tokens: readonly Token[]): re
     works ||= isStock || (kind === 'stock' && isReckoned(tokens, item)) || (kind === 'role' && id === 'solution');
     works ||= kind === 'alkali' && isKind(items[k + 1], 'water') && wordAt(tokens[item.to]) === 'in';
   }
-  return works ? takenOfIt(stated(weighedSolution(named ?? items, tokens), tokens), tokens) : items;
+  return works
+    ? takenOfIt(stated(weighedSolution(dissolvedIn(named ?? items, tokens), tokens), tokens), tokens)
+    : items;
 }
 
 /** `1:1 lye solution`, `lye solution 1:2`: its strength, water being the larger part. */

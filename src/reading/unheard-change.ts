@@ -21,7 +21,7 @@ const vessel = '(?:(?:bottle|jar|tub|bowl|cup|tin|block|bag|pack|packet|line|con
 const end =
   '(?= (?:$|[-,.;:!?)(]|and|but|so|in the end|at all|because|since|as|cos|cause|though|this time|now|then|it|i|we|in|left|at|to|any|on|from|by)\\b| $| [-,.;:!?)(])';
 const lost =
-  '(?:stuck|sticking|clung|crust(?:ed)?|spil(?:led|t)|slopped|splashed|lost|stayed|ran (?:down|over|out)|leaked|dripped|tipped over|undissolved|still solid|didnt dissolve|not dissolved|wouldnt dissolve|left in|went (?:down|on|over))';
+  '(?:stuck|sticking|clung|crust(?:ed)?|spil(?:led|t)|slopped|splashed|lost|stayed(?! (?:pale|white|light|cool|cold|clear|creamy|liquid|frozen|below|under|at)\\b)|ran (?:down|over|out)|leaked|dripped|tipped over|undissolved|still solid|didnt dissolve|not dissolved|wouldnt dissolve|left in|went (?:down|on|over))';
 const swapping =
   '(?:swap(?:ped|ping)?|sub(?:bed|bing)?|replac(?:e|ed|ing)|substitut(?:e|ed|ing)|switch(?:ed|ing)?|exchang(?:e|ed|ing)|trad(?:e|ed|ing))';
 const little =
@@ -75,10 +75,11 @@ const other: readonly string[] = [
   `\\bF [^.?#]{0,24}\\b${swapping} [^.?#]{0,24}\\b[FN]\\b`,
   `\\b${swapping} (?:those|these|them|the (?:two|#|…|numbers|figures|amounts|weights))\\b`,
   `\\b(?:traded|changed|swapped) places\\b`,
-  `\\b(?:blend|blended|mixed|mix|cut|stretched|eked out|topped up|made up|filled up|thinned) with ${the}N\\b`,
-  `\\btopped (?:it |that |the (?:bottle|jug|bowl|pot|jar) |them )?up\\b[^.?]*\\b(?:F|N|L)\\b`,
+  `\\b(?:blend|blended|mixed|mix|cut|stretched|eked out|topped up|made up|filled up|thinned) with ${the}N\\b(?! (?:until|till)\\b[^.?#]*#)`,
+  `\\bN (?:until|till)\\b(?![^.?]*#)`,
+  `\\btopped (?:it |that |the (?:bottle|jug|bowl|pot|jar) |them )?up\\b[^.?]*\\b(?:F|N|L)\\b(?<!N(?= (?:until|till)\\b[^.?#]*#))`,
   `\\b(?:same|equal) (?:weight|amount|quantity) of ${the}[FN]\\b(?! #)|\\bN (?:of|in|at) (?:the )?(?:same|equal) (?:weight|amount|quantity)\\b`,
-  `(?:^|\\b(?:i|we|ive|and|so|then|but|just|simply|mine|only)) (?:uses|used|using|put|took|taken|grabbed|has|hers with|his with|theirs with|went with|went for|had in addition|poured in|added|tipped in|bought) (?:instead |in |up |just |only )*${the}(?:last of the |rest of the |remaining )?N\\b(?! #)`,
+  `(?:^|\\b(?:i|we|ive|and|so|then|but|just|simply|mine|only)) (?:uses|used|using|put|took|taken|grabbed|has|hers with|his with|theirs with|went with|went for|had in addition|poured in|added|tipped in|bought) (?:instead |in |up |just |only )*${the}(?:last of the |rest of the |remaining )?N\\b(?! #| (?:until|till)\\b[^.?#]*#)`,
   `\\bso (?:i|we) (?:have |just |simply )*(?:put|used|took|went with|poured)(?: in)? ${the}[FN]\\b(?! #)`,
   `\\b(?:actual|actually|real) F :? ?(?!#)`,
   `^(?:me|mine|in mine|my pot|my version) : ${the}F #`,
@@ -97,7 +98,7 @@ const more: readonly string[] = [
   `\\bheavy (?:- )?handed with ${the}[FL]\\b`,
   `[FL] (?:was|is|came|came out|ended up) (?:just |only )?(?:a |an )?(?:shade|hair|bit|touch|little|tad|fraction|drop|gram or two|few grams) (?:under|over|more|less|short|above|below|too)\\b`,
   `\\b(?:put|added|tipped) (?:in )?[#…] (?:more|less|extra) (?:of )?${the}L\\b`,
-  `\\b(?:added|add|put in|adding|topped up|tipped in|threw in) (?:the |another |an |a )?(?:missing|extra|additional|another|further|remaining|more) #`,
+  `\\b(?:added|add|put in|adding|topped up|tipped in|threw in) (?:the |another |an |a )?(?:missing|extra|additional|another|further|remaining|more) #(?! (?:of )?X)`,
   `\\b(?:put|poured|tipped|added|melted|threw|dumped) (?:[a-z]+ |F |L |it ){0,4}(?:twice|double|a second time)\\b|\\b(?:F|L) (?:line|(?:went|is|got|was put|was poured|may be|might be) in|was added) twice\\b|\\b(?:may|might|must) have [^.?]{0,24}[FL] twice\\b`,
   `\\b(?:both|two|double|#|…) (?:lots|lot|doses|portions|helpings)\\b`,
   `\\btheres (?:now )?double\\b|L [^.?]*\\bboth went in\\b|\\bput it in (?:as well|too|again)\\b|\\b(?:he|she|they|i|we) (?:melted|added|put in|poured|tipped in|weighed) another #`,

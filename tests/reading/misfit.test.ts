@@ -1,5 +1,5 @@
 // Sentences that tell of something else and name an ingredient. Our own; what counts is that the rest stays as it is.
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { makeReader, readRecipe } from '../../src/reading/index.ts';
 
@@ -96,6 +96,25 @@ test('a solution that is told of with its strength, and taken from later', () =>
   const loaf =
     'I keep a 50% NaOH stock. For this loaf: 280 g of the stock and 90 g extra water. 500 g olive oil, 250 g coconut oil, 200 g palm oil.';
   expect(whole(loaf)).toMatchObject({ lye: 140, water: 230 });
+});
+
+describe('what a solution is made of, told before what is taken of it', () => {
+  const fats = '500 g olive oil, 250 g coconut oil.';
+  test.each([
+    `I keep a stock of lye solution made half and half by weight, so 50 %. I took 200 g of it and 60 g of water. ${fats}`,
+    `My masterbatch lye is half and half. I poured 200 g of it into 60 g of water. ${fats}`,
+    `I keep ready made lye solution, equal parts by weight, 50 %. I took 200 g of it and another 60 g of water. ${fats}`,
+    `Lye water done, 100 g in 160 g, left to cool. ${fats}`,
+    `First the lye solution: 100 g into 160 g. Then ${fats}`,
+  ])('%s', (text) => {
+    expect(whole(text)).toMatchObject({ lye: 100, water: 160 });
+  });
+  test.each([
+    `I keep a stock of lye solution made half and half by weight, so 40 %. I took 200 g of it. ${fats}`,
+    `Lye water done, 160 g in 100 g. ${fats}`,
+  ])('it is asked: %s', (text) => {
+    expect(readRecipe(reader, text).doubts.length).toBeGreaterThan(0);
+  });
 });
 
 test('pounds a bag are money', () => {

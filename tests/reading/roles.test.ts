@@ -211,6 +211,9 @@ describe('the rest of a total', () => {
     'My pan takes 1 kg of oils. 300 g coconut, 50 g castor, and olive makes up the rest.',
     "I'd take 300 g coconut, 50 g castor and make up the remainder to 1000 g with olive.",
     '300 g coconut, 50 g castor, then olive to bring it up to 1000 g.',
+    '300 g coconut, 50 g castor, then I topped it up with olive till the scale showed 1000 g.',
+    'Coconut 300 g, castor 50 g, then I poured in olive until the display said 1000 g of oils in total.',
+    'Into the pot 50 g castor, 300 g coconut, and olive until I had 1000 g of oils.',
   ])('%s', (text) => {
     const olive = read(text).fats.find(({ id }) => id === 'olive-oil-virgin');
     expect(olive?.grams).toBeCloseTo(650, 6);

@@ -5,6 +5,18 @@ import { makeReader, readRecipe } from '../../src/reading/index.ts';
 const reader = makeReader(loadCatalogue());
 const read = (text: string) => readRecipe(reader, text);
 
+test('fat by sight is asked about, lye that keeps its milk pale is not', () => {
+  const rows = '300 g coconut, 200 g palm';
+  const doubts = (text: string) => read(text).doubts.map(({ id }) => id);
+  expect(doubts(`${rows}, then olive until the pot was full. 143 g lye, 300 g water`)).toEqual(['corrected']);
+  expect(doubts(`${rows}. I strewed 82 g lye over 200 g frozen milk bit by bit so it stayed pale. No water.`)).toEqual(
+    [],
+  );
+  // no weight of the fat named last
+  const jug = `${rows}, 500 g olive, 143 g lye. I topped the jug up with water until the scale said 290 g.`;
+  expect(read(jug)).toMatchObject({ waterGrams: 290, doubts: [] });
+});
+
 /** What nobody can reckon with unasked, and what says nothing of what is in the pot. */
 const list = 'Olive 500 g, coconut 250 g, palm 200 g, castor 50 g, lye 139 g, water 300 g. ';
 
