@@ -7,6 +7,7 @@ import {
   isIngredient,
   isPot,
   isRole,
+  isStop,
   isWeight,
   isWord,
   type Span,
@@ -66,7 +67,9 @@ function wholeOf(tokens: readonly Token[], first: number, part: Figure): { fat: 
   const names = tokens.slice(from, to).filter(isIngredient);
   const [fat] = names;
   if (fat?.meaning.kind !== 'fat') return null;
-  if (names.some((one) => one.meaning.kind !== 'additive' && thingOf(one) !== thingOf(fat))) return null;
+  // "after two rounds with salt water"
+  const isWash = (one: Token): boolean => one.t === 'name' && /^(?:additive|water)$/.test(one.meaning.kind);
+  if (names.some((one) => !isWash(one) && thingOf(one) !== thingOf(fat))) return null;
   if (!isAny(tokens, from, to, (one) => getting.test(spoken(one)))) return null;
   let figure = to - 1;
   while (figure >= from && !isWeight(tokens[figure])) figure--;
@@ -92,6 +95,11 @@ export function drawnFrom(tokens: readonly Token[], signals: Signals): readonly 
     if (!isWeight(whole)) continue;
     out ??= [...tokens];
     out[found.figure] = asAside(whole, inStore);
+    // "3 kg of suet gave 2 kg of tallow"
+    for (let at = found.figure - 1; at >= 0 && !isStop(tokens[at]); at--) {
+      const more = out[at];
+      if (isWeight(more) && more.quantity.value > whole.quantity.value) out[at] = asAside(more, inStore);
+    }
     const joint = tokens[place - 1];
     if (place > k && joint) out[place - 1] = asFiller(joint);
     out[place] = { ...found.fat, from: stand.from, to: stand.to };

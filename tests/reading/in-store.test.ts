@@ -47,6 +47,7 @@ describe('of what there is, a later sentence takes a part', () => {
     `The rendering gave 1.6 kg of tallow. From that I took 700 g for this soap, and ${rest}`,
     `There was 1.2 kg of tallow in the end. I used 700 g of that for the batch, added ${rest}`,
     `My neighbour gave me 5 kg of tallow. I took 700 g from it and ${rest}`,
+    `3.2 kg of beef fat gave me 2.1 kg tallow after a wash with salt water. From that I took 700 g for this soap, and ${rest}`,
     `We rendered 3 kg of tallow on Sunday. 700 g of it went into this batch, with ${rest}`,
     `1.6 kg tallow came out after two rounds. From this only 700 g went in the pot, with ${rest}`,
   ])('%s', (text) => {
