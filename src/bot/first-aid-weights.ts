@@ -1,4257 +1,4340 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-1
- ab:-11
+export const weights = ` a:-2
+ ab:-14
  aber:3
- abgekriegt:9
+ abgekriegt:11
  abgewischt:6
- able:-4
- about:7
- above:9
+ able:-5
+ about:8
+ above:7
  abroad:-3
- abt:-9
- abuela:-8
- accident:10
- accidental:11
- accord:-6
- account:-3
- aceite:-3
- acid:-1
- acros:-3
+ abt:-7
+ abuela:-4
+ accident:9
+ accidental:7
+ accord:-5
+ account:-7
+ aceit:-3
+ aceite:-2
+ acid:1
+ acros:3
  activat:-3
- actual:-7
- add:-9
- added:-6
- additiv:-3
+ actual:-4
+ add:-14
+ added:-1
  admit:-3
  adult:-5
- advance:-5
- advice:-13
- afraid:-9
- after:12
- afterward:-11
- again:-12
+ advance:-6
+ advice:-2
+ afraid:-13
+ after:8
+ afternoon:7
+ afterward:-13
+ again:-18
  against:-5
- age:-8
- ages:-10
- ago:12
- agre:-3
- agree:-5
- agua:-3
- ahead:-8
- ahora:9
- ai:14
- aid:7
- aimed:-3
- air:-9
- al:3
- alarm:-4
- alcohol:6
- alike:-6
- alkali:-18
+ age:-12
+ ages:-11
+ ago:16
+ agree:-10
+ agua:-1
+ ahead:-9
+ ahora:10
+ ai:11
+ aid:11
+ aim:-3
+ air:-10
+ al:-2
+ alarm:-9
+ alcohol:1
+ alike:-3
+ alkali:-4
  alkanet:-8
  all:-3
- allergic:-6
- alles:-3
- allotment:-7
- allow:-7
- almond:-6
- almost:-9
- aloe:-10
- alone:-3
- along:4
- already:-1
- alright:-11
- also:-2
+ allergic:-5
+ alles:-8
+ allow:-5
+ almond:-8
+ almost:-10
+ aloe:-8
+ alone:-2
+ along:7
+ already:-8
+ alright:-17
+ also:1
  alter:-5
- altogether:-7
- alu:-13
- aluminium:-15
- alway:-2
- am:1
- amber:-6
- american:-5
- among:5
- amount:-8
- ampolla:11
- an:-6
+ although:-2
+ altogether:-10
+ alu:-12
+ aluminium:-12
+ alway:-6
+ am:5
+ amber:-4
+ american:-7
+ ammonia:3
+ among:6
+ amount:-13
+ ampolla:8
+ an:-7
  and:3
- animal:-9
- ankle:23
- anos:-8
- another:-5
- anruhren:3
- ans:-1
- answer:-17
- antes:-8
- any:-16
- anybody:1
- anyhow:-3
- anymore:-4
- anyone:-6
- anyth:4
- anyway:-1
- anywhere:-10
- apart:-4
- app:-8
- appl:-9
- apple:-4
- applesauce:-4
- apprentice:-3
- apres:-1
+ animal:-5
+ ankle:4
+ anos:-7
+ another:-6
+ anruhren:-1
+ ans:2
+ answer:-7
+ antes:-10
+ any:-12
+ anybody:2
+ anyhow:-6
+ anymore:-9
+ anyone:-11
+ anyth:-1
+ anyway:-4
+ anywhere:-5
+ apart:-6
+ apiece:-1
+ app:-6
+ appl:-5
+ apple:-5
+ applesauce:-11
+ apprentice:1
+ apres:3
  apricot:-6
- april:-4
- apron:-14
+ apron:-15
+ aqua:-12
  arde:8
- are:4
- arent:-5
+ are:3
+ arent:-7
  argan:-9
- arithmetic:-6
- arm:-8
- armpit:-5
- arms:-10
- around:10
- arriv:-3
- as:-5
+ arithmetic:-9
+ arm:-10
+ armpit:-4
+ arms:-7
+ around:9
+ arriv:-8
+ as:-6
  ash:-1
- ashes:-10
- aside:-2
- asked:-16
- asks:4
- asleep:-4
- assistant:-3
- at:-3
- attic:-6
- atznatron:13
- au:-3
- auf:-13
- auge:7
- augen:-9
- august:-5
- aunt:-11
+ ashes:-12
+ aside:-4
+ ask:-4
+ asked:-12
+ asks:5
+ asleep:2
+ asthma:2
+ at:-4
+ ate:-3
+ attempt:-3
+ attic:-7
+ atznatron:6
+ au:-1
+ auf:-8
+ auge:9
+ augen:-6
+ august:-12
+ aunt:-16
  aus:2
- autumn:-9
- aux:-5
- avale:3
- avant:7
+ autumn:-4
+ aux:1
+ avale:6
+ avant:-6
  avec:5
- avocado:-10
- avoid:-11
- awake:-7
- away:3
- awful:14
+ avocado:-6
+ avoid:-14
+ awake:-3
+ away:4
+ awful:17
  b:-11
  babassu:-8
- baby:-1
- babys:4
- back:-5
- background:-8
- backside:3
+ baby:-4
+ babys:2
+ back:-2
+ background:-6
+ backside:6
  backward:-6
- bad:1
- badly:4
- bag:-2
+ badly:3
+ bag:-1
  bags:-11
- bain:-3
- bak:-6
- balanc:3
- balance:-5
+ bain:-4
+ bak:-3
+ baker:-3
+ balanc:-3
+ balance:-6
  balcony:-9
- bald:-3
- ball:4
- balls:15
- balm:-16
- band:-3
- bang:10
- bar:-10
- bare:5
- barefoot:6
- bark:9
- barn:-1
- bars:-8
+ bald:-4
+ ball:9
+ balls:7
+ balm:-17
+ band:-5
+ bang:9
+ bar:-11
+ bare:6
+ barefoot:15
+ bark:5
+ barn:-5
+ bars:-12
  base:-5
- basket:-4
- batch:-4
- bath:-6
+ basket:-8
+ batch:-3
+ bath:-7
  bathroom:6
- batter:-6
+ batter:-5
+ batteri:-11
  battery:-4
- bay:-6
- be:-1
- bead:11
- beads:7
- beagle:7
- beak:4
- beaker:1
- bear:-5
- beard:-4
- beautiful:-7
- bebe:13
- became:5
- because:-1
- become:-3
- bed:-8
- bedroom:-4
- bedtime:-5
- beef:4
- been:17
- beer:-5
- bees:-8
- beeswax:-17
- before:-8
- beforehand:-5
- began:4
- begin:-9
- beginn:7
- beginner:-15
- begun:-7
- behind:-1
- bei:-4
- beige:-7
- beim:-1
- being:-4
+ bazaar:-4
+ bc:4
+ be:5
+ bead:3
+ beads:5
+ beagle:3
+ beak:6
+ beaker:7
+ bear:-6
+ beat:-1
+ beautiful:-10
+ bebe:7
+ became:7
+ because:-4
+ become:-6
+ bed:-5
+ bedroom:-2
+ bedtime:-6
+ beef:-6
+ been:9
+ beer:-11
+ bees:-6
+ beeswax:-9
+ before:-5
+ beforehand:-8
+ began:12
+ begin:-5
+ beginn:4
+ beginner:-14
+ begun:-9
+ behav:-1
+ behind:5
+ bei:-9
+ beige:-4
+ beim:2
+ being:2
  bekommen:11
- believ:12
- believe:-5
- belly:9
+ believ:19
+ believe:-9
+ bell:-3
+ belly:12
  belong:-4
- below:3
- ben:8
- bench:-4
- bend:-5
+ below:-5
+ ben:2
+ bench:3
+ bend:-4
  bent:9
- bergamot:-7
- beside:-5
- best:-2
- bet:-7
- better:-1
- between:2
+ bergamot:-3
+ beside:10
+ best:-6
+ bet:-6
+ better:-13
+ between:8
  bevel:-8
- bien:10
+ bien:12
  big:-3
- bigger:-3
- bill:3
+ bigger:-9
+ bill:4
  bin:-4
- bins:-3
- birch:-13
- birds:-2
- birthday:-11
+ bins:-6
+ birch:-15
+ birds:-1
+ birthday:-13
  bis:-6
- biscuit:3
+ biscuit:4
  bit:1
- bite:-3
+ bite:6
  bites:-2
- bits:3
- bitten:4
- black:-19
- blame:-4
- blanc:13
- blanca:-5
- blanco:-2
- blanket:-19
- bleach:-3
- bleed:1
- blend:-7
- bless:-8
- blew:8
- blind:5
- blink:7
+ bits:5
+ bitten:10
+ black:-22
+ blame:-2
+ blanc:10
+ blanca:-2
+ blanco:-1
+ blanket:-15
+ bleach:-1
+ bleed:2
+ blend:-1
+ bless:-7
+ blew:11
+ blind:11
+ blink:4
  blister:9
- blob:3
- block:-8
- blog:-13
- blood:11
- bloodshot:-5
- blouse:7
+ blob:6
+ block:-11
+ blog:-10
+ blood:10
+ bloodshot:-2
  blue:-3
- blurry:6
- board:-5
+ blurry:5
+ board:-4
  boat:-3
- boil:4
+ boil:2
  boiler:-12
- boils:3
- bol:-4
+ boils:4
+ bol:-5
  bone:10
- bonjour:3
- book:-10
- booklet:-6
- books:-5
- boot:3
- boots:-8
- borax:-5
+ bonjour:6
+ book:-12
+ booklet:-7
+ books:-3
+ boots:-9
+ bor:5
+ borax:-4
  bord:-3
- bored:9
- born:-3
- borrow:-8
- boss:5
- bother:5
- bottl:-6
+ bored:12
+ born:-5
+ borrow:-4
+ boss:-2
+ both:2
+ bottl:-7
  bottle:2
- bottom:-16
- bouche:7
- bought:-6
- bounc:10
- bowl:14
- bowls:6
- boxes:-11
- boy:13
- boyfriend:3
- boys:-3
- bra:4
- bran:-9
+ bottom:-15
+ bouche:14
+ bought:-12
+ bounc:6
+ bowl:13
+ bowls:8
+ box:-6
+ boxes:-9
+ boy:12
+ boys:-1
+ bra:6
+ bran:-11
  brand:-3
- bras:9
- brave:-4
- brazo:6
- bread:7
- break:6
- breakfast:7
- breastbone:11
- breath:11
- breathe:12
- brick:-12
+ bras:14
+ brave:-3
+ brazo:15
+ bread:-6
+ break:-10
+ breakfast:-4
+ breastbone:10
+ breath:16
+ breathe:16
+ brick:-10
  bride:-3
- bright:2
- brim:-2
+ brim:-1
+ brine:2
  bring:1
- brittle:-3
- broke:-3
- broken:-3
- broom:8
- brother:-4
- brought:2
- brown:13
- brule:-10
- brulure:13
- brush:-2
- bu:5
- bubb:-9
- bubbl:4
- bubble:10
- bucket:8
+ brittle:-7
+ broke:-5
+ broken:1
+ broom:7
+ brother:-3
+ brought:-2
+ brown:7
+ brule:-9
+ brulure:4
+ brush:-11
+ bu:9
+ bubb:-6
+ bubbl:-1
+ bubble:3
+ bucket:6
  budget:-2
- build:-5
- built:-7
- bumps:7
- burbuja:-3
- burn:7
- burnin:4
- burns:4
- burnt:-7
- burp:3
- burst:2
- bus:-7
- but:-4
- butcher:-5
- butt:3
- butter:-4
- button:-7
- buy:-17
- by:-6
- c:-26
+ build:-4
+ built:-6
+ bumps:6
+ burbuja:-5
+ burn:4
+ burnin:8
+ burns:6
+ burnt:-4
+ burp:12
+ burst:-1
+ bus:-5
+ but:-6
+ butcher:-4
+ butt:-3
+ butter:-7
+ buttermilk:-3
+ button:-6
+ buy:-20
+ by:-7
+ c:-18
  ca:-2
- cabbage:-10
- cacao:-3
- cage:5
+ cabbage:-11
+ cage:9
+ cake:-3
  cakes:-3
- calculat:-4
+ calculat:-2
  calculation:-3
- calculator:-11
- calendar:-10
- calendula:-13
- caliente:8
- call:2
- calls:5
+ calculator:-15
+ calendar:-3
+ calendula:-11
+ caliente:11
+ call:-2
+ calls:4
  calm:4
  came:-9
- camp:-10
- can:-9
- candl:4
- candle:-10
- canister:-3
- cannot:-4
- canola:-8
- cans:-4
- cant:10
- cap:10
- car:-3
+ camera:-3
+ camp:-7
+ can:-10
+ candl:-3
+ candle:-9
+ canister:-5
+ cannot:-11
+ canola:-9
+ cans:-3
+ cant:9
+ cap:5
+ car:-4
  cara:-3
- caramel:-8
- card:-20
- cardboard:3
- care:-6
- careful:-18
- caretaker:-9
- carpet:-6
- carri:-1
- carrot:-8
- carry:-2
- carton:6
- cases:-3
- caster:-3
- castile:-7
- castor:-16
- cat:-3
- catch:-6
- cats:-6
+ caramel:-4
+ card:-12
+ care:-7
+ careful:-11
+ caretaker:-8
+ carpet:-9
+ carrot:-4
+ carry:1
+ carton:8
+ case:-6
+ castile:-9
+ castor:-15
+ cat:-1
+ catch:-8
+ cats:-3
  cattle:-1
- caught:-2
- cauldron:-7
- cause:8
- caustic:14
- caustica:17
- caustique:9
- caviti:-6
- cayo:1
- ce:3
- cedar:5
- ceil:4
- cellar:-14
- centre:-7
+ cauldron:-9
+ cause:9
+ caustic:13
+ caustica:12
+ caustique:10
+ caviti:-14
+ ce:4
+ cedar:1
+ cedarwood:-3
+ ceil:3
+ celebrate:-6
+ cell:-3
+ cellar:-7
+ cent:-3
+ centre:-9
  certain:-3
- chair:-5
- chalk:-3
- change:7
+ chalk:-8
+ chamomile:-8
+ chang:-2
+ change:6
  channel:-3
- chap:-6
- charcoal:-11
+ chap:-3
+ charcoal:-14
  charg:-3
- chart:-3
- chat:10
- cheap:-12
- check:-12
- cheek:16
- cheese:12
- chemical:9
- chemist:-8
- chemistry:-9
- chest:11
- chew:2
- chicken:7
- chien:4
+ chart:-6
+ chat:7
+ cheap:-6
+ check:-9
+ cheek:26
+ cheese:3
+ chemical:10
+ chemist:-6
+ chemistry:-16
+ chest:15
+ chew:1
+ chicken:5
+ chien:10
  child:9
- children:-6
- chill:-8
+ children:-5
+ chill:-5
  chimney:-4
  chin:2
- chipp:-3
+ chipp:-4
  chips:-9
- chocolat:-5
- chocolate:-6
- choir:-7
- chok:-11
- choose:7
- chose:-8
- christma:-7
- chunk:3
- church:-6
- cinnamon:10
- circle:3
- citrate:-3
- citric:-1
- citronella:-7
- claim:-10
- clarity:-3
- class:-11
- clay:-13
- clean:-10
- cleaner:8
- clear:1
- clever:3
- client:-9
+ chocolat:-10
+ chocolate:-11
+ choir:-8
+ chok:-8
+ chose:-10
+ christma:-9
+ chuck:-3
+ chunk:4
+ church:-11
+ cinnamon:6
+ circle:-3
+ citrate:-5
+ citric:-5
+ citronella:3
+ claim:-12
+ clarifi:-3
+ clarity:-6
+ class:-9
+ clay:-4
+ clean:-5
+ cleaner:4
+ clear:11
+ clever:5
+ client:-12
  climb:-1
- cling:7
+ cling:5
  clock:-8
- clos:11
- close:1
- cloth:-6
- cloud:9
- cloudy:-10
+ clockwork:-3
+ clos:3
+ cloth:-1
+ cloud:18
+ cloudy:-15
  clove:7
- club:1
- clump:-5
- clumpy:-7
- cm:-20
- co:-3
- coarse:-6
+ club:-1
+ clump:-9
+ clumpy:-8
+ cm:-6
+ co:-10
+ coarse:-7
  coat:-7
+ coats:-3
+ cocanut:-1
  cocnut:-4
- coco:-17
- cocoa:-1
- cocoanut:-8
- coffee:-2
- coin:13
+ coco:-22
+ cocoa:-4
+ coconut:1
+ coffee:-4
+ coin:8
  coins:-2
- cold:-14
- collar:12
- collarbone:10
+ cold:-19
+ collar:15
+ collarbone:9
+ colleagu:-3
  colleague:-1
- collect:4
- colloidal:-2
+ collect:7
+ colloidal:-7
  color:-3
- colour:-2
- column:-10
- com:3
- comb:7
- combien:-9
- combin:-4
- combine:-6
- come:3
- comes:-7
- comma:-2
- comme:1
+ colour:-19
+ column:-8
+ com:6
+ comb:5
+ combien:-14
+ combine:-11
+ come:-6
+ comes:-4
+ comma:3
+ comme:-1
  comment:-17
- como:-1
- compare:-5
- complain:-8
- complaint:-2
- con:7
- concentration:-12
- concrete:-8
- confession:-7
- confirm:-11
- contact:4
- container:3
- content:5
- convert:-7
- cook:1
- cooker:-3
+ community:-3
+ como:1
+ compare:-2
+ complain:-5
+ complete:-7
+ con:8
+ conc:-3
+ concentration:-14
+ concrete:-9
+ confession:-9
+ confirm:-6
+ contact:5
+ container:6
+ content:3
+ convert:-6
+ cook:-6
+ cookbook:-8
  cookie:-1
- cooks:-6
- cool:-14
- cooler:-10
- cools:-8
- copi:-10
- copper:-3
- copy:-6
- corner:-5
- correct:-15
- cost:-7
- costs:-7
- cotton:-7
- cough:6
- could:10
- couldnt:-14
- coule:15
- couleur:4
- count:-14
- counter:-2
- coup:2
- couple:-9
- course:-9
- cousin:-4
- cow:-8
- cpop:-6
- crack:-1
- crater:9
- crawl:-3
- crayon:-7
- crazy:10
- cream:-3
- creamy:-6
- cried:-9
- crock:-3
- crockpot:3
- cross:-3
- crudo:12
- crumb:2
- crush:-3
- crust:-3
- cry:1
- crystal:-7
- cuanta:-13
- cube:5
- cubes:-4
- cucumber:-1
- cuff:3
- cup:1
- cupboard:-4
- cupful:-8
- cups:-15
- cur:-11
- cure:-18
- cured:3
- cures:-9
- curiou:-8
- curl:8
+ cooks:-1
+ cool:-18
+ cooler:-11
+ cools:-6
+ copi:-9
+ copper:-5
+ copy:-8
+ correct:-22
+ cost:-5
+ costs:-11
+ cottage:-8
+ cotton:-9
+ cough:8
+ could:4
+ couldnt:-10
+ coule:13
+ couleur:6
+ council:-4
+ count:-12
+ country:-3
+ coup:4
+ couple:-10
+ course:-10
+ cousin:-8
+ cover:2
+ cow:-6
+ cpop:-11
+ crack:4
+ crater:10
+ crawl:1
+ crayon:-12
+ crazy:4
+ cream:-4
+ creamy:-5
+ cried:3
+ crock:-1
+ cross:-6
+ crudo:10
+ crumb:-11
+ crust:-2
+ cry:7
+ crystal:1
+ cuanta:-9
+ cube:11
+ cubes:-6
+ cucumber:-12
+ cuff:10
+ cup:6
+ cupboard:-6
+ cupcake:-2
+ cupful:-4
+ cups:-23
+ cur:-6
+ cure:-23
+ cured:-1
+ cures:-7
+ curiou:-9
+ curl:7
  curry:-5
- custard:-11
+ custard:-6
  customer:-6
- cuts:7
- cutt:-11
- cutter:-5
- d:-15
- da:-6
- dabb:12
- dad:5
- dag:-14
- damit:-8
- damp:3
- dangerou:-11
- dans:11
- dare:-6
+ cut:3
+ cuts:9
+ cutt:-8
+ cutter:-10
+ d:-12
+ da:-8
+ dabb:11
+ dad:6
+ dag:-24
+ damit:-6
+ damp:1
+ dangerou:-9
+ dans:19
+ dare:-3
  dared:3
- darf:-7
- dark:3
- darker:-5
- das:-2
- date:-11
- daughter:-4
- day:-1
- days:-5
- dead:-9
- deal:-3
- dear:-4
- decant:5
- decent:-8
- decid:-8
+ darf:-6
+ dark:7
+ darker:-8
+ das:-5
+ date:-10
+ daughter:-3
+ day:-4
+ daylight:3
+ days:2
+ de:-3
+ dead:-3
+ deal:4
+ dear:-8
+ decant:7
+ decent:-11
+ decid:-6
  decimal:-9
- dedo:13
- deep:9
+ dedo:9
+ deep:7
+ deer:-1
  degre:-5
- deja:-3
+ deja:-7
  del:12
- den:3
- dense:-6
- dent:4
- dentist:-5
- dentro:2
- depui:15
- der:-4
- derramo:-9
- des:2
- desde:18
- despu:19
- dessu:3
- di:1
+ dem:3
+ dense:-3
+ dent:2
+ dentist:-3
+ dentro:5
+ depui:14
+ der:-3
+ derramo:-8
+ des:7
+ desde:15
+ despu:12
+ dessu:5
+ destill:-6
+ di:5
+ diary:-2
  dias:5
- dice:9
- dictat:-10
- did:-9
+ dice:3
+ dictat:-4
+ did:-4
  didnt:1
- die:1
- died:-13
- difference:-12
+ die:4
+ died:-10
+ differ:-1
+ difference:-11
  different:-5
- diffuser:1
- dilut:6
- dilute:-8
- dilution:2
+ diffuser:2
+ digit:-3
+ dilut:3
+ dilute:-10
+ dilution:-10
  dinner:-3
- dinosaur:-4
- dioxide:3
- dipp:9
+ dinosaur:-7
+ dipp:6
  dirty:-9
- discount:-19
- dish:-10
+ disaster:-6
+ discount:-16
+ dish:-7
  dishwasher:-13
- dispenser:-7
- display:-3
- dissolv:-7
- dissolve:-9
- distill:-10
+ dispenser:-8
+ display:-9
+ dissolv:-6
+ dissolve:-17
+ distill:-15
  disturb:-4
- divid:-6
- divider:-5
- dizzy:22
- doctor:8
+ divid:-5
+ divider:-3
+ dizzy:18
+ do:-1
+ doctor:1
  does:-6
- doesnt:-5
- dog:-4
- dogs:-12
- doigt:-2
- doing:-7
- done:-3
- dont:-5
- door:-5
- doors:-12
- doorway:-4
- dos:15
- dot:4
- dots:5
- doubl:-4
- double:-13
- doubt:-10
+ doesnt:-8
+ dog:-3
+ dogs:-10
+ doigt:3
+ doing:-6
+ done:-2
+ dont:-11
+ door:-4
+ doors:-15
+ doorway:-3
+ dos:18
+ dot:3
+ dots:14
+ doubl:-6
+ double:-6
+ doubt:-5
  dough:3
- doux:-7
- downstair:-3
- dozen:-6
- draft:-6
+ doux:-3
+ down:5
+ dozen:-3
+ draft:-8
  drag:-5
- dragon:-13
+ dragg:-3
+ dragon:-4
  drain:-4
- drainpipe:-8
- drama:-5
- drank:5
- drauf:2
- draught:-5
- draw:-3
- drawer:-3
+ drainpipe:-4
+ drama:-7
+ drank:6
+ drauf:4
+ draught:-10
+ draw:-6
+ drawer:-6
  draws:-3
- dream:7
- drei:9
- dress:-4
+ dream:1
+ drei:10
+ dress:-9
  drew:-10
- dribbl:2
- dried:-5
- dries:-4
- drill:-4
- drin:1
- drink:1
- drip:7
- dripp:2
- drips:8
- driv:-4
+ dribbl:-3
+ dried:-1
+ dries:-5
+ drin:2
+ drip:6
+ dripp:1
+ drips:12
+ driv:4
  drive:-3
- drool:6
+ drool:10
  drop:7
- dropp:2
- drops:-7
- drove:-2
- drum:-11
- drunk:5
- dry:-17
- du:-1
- duck:-7
- ducks:3
- due:-7
- duele:13
- duft:-3
- dug:10
- dump:-4
- dunk:8
- dur:-7
+ droplet:3
+ dropp:8
+ drops:-11
+ drove:-3
+ drum:-6
+ drunk:3
+ dry:-12
+ dual:-6
+ duck:-11
+ ducks:-2
+ due:-4
+ duele:4
+ duft:-2
+ dug:9
+ dump:-3
+ dunk:13
+ dur:-5
  durch:2
- dust:7
- dusty:-7
- dye:-8
- e:1
- each:-13
- ear:5
+ dust:4
+ dusty:-8
+ dye:-3
+ e:-1
+ each:-17
+ ear:3
  earlier:-4
- early:-6
- ears:-9
- easier:-3
- easter:-7
- easy:-7
- eat:7
- eaten:7
- eats:-14
- eau:2
- eczema:-14
- edge:6
- edit:10
- egg:-7
- eight:3
- eighti:-6
- eighty:-1
- ein:5
- eine:5
- einen:-9
- eingeatmet:14
- either:-14
- el:9
- elbow:-1
- eldest:4
- eleven:4
- elle:1
- else:-12
- embarrass:-3
- emergency:16
+ ears:-3
+ easier:-7
+ easter:-9
+ easy:-11
+ eat:5
+ eaten:5
+ eats:-6
+ eau:7
+ eczema:-15
+ edge:7
+ edges:-6
+ edit:7
+ eighti:-7
+ eighty:1
+ ein:2
+ eine:3
+ einen:-7
+ eingeatmet:10
+ either:-11
+ el:5
+ elbow:1
+ eldest:3
+ eleven:12
+ else:-7
+ emergency:11
  empti:-5
- empty:-11
- emulsion:-1
- en:-4
- enamel:-10
+ empty:-8
+ emu:-9
+ emulsion:-4
+ en:-3
+ enamel:-6
  encima:13
  end:-12
- ended:4
- ends:6
- enfant:-6
- engine:-4
- enough:-22
- entire:-4
- entry:-9
+ ended:-10
+ ends:4
+ enfant:-7
+ engine:-3
+ english:-3
+ enough:-14
+ entire:-3
+ entry:-11
  envelope:-8
- eo:-3
+ eo:-5
  equal:-6
  er:-4
- error:3
- erst:4
- erupt:6
+ error:4
+ erst:15
+ erupt:16
  es:-9
- essential:-5
- essig:1
- est:6
- esta:-10
+ espresso:-7
+ essential:-10
+ essentielle:-3
+ essig:-2
+ est:10
+ esta:-6
  et:3
- ethanol:-2
- eucalyptu:4
+ ethanol:-8
+ eucalyptu:7
  eur:-3
  euro:3
  euros:-3
- even:-5
- evening:-9
- ever:-8
+ even:-2
+ evening:-4
+ ever:-11
  every:-17
- everybody:-14
- everyone:-5
- everyth:-9
- everywhere:-8
- exact:-14
+ everybody:-10
+ everyone:-6
+ everyth:-8
+ everywhere:-6
+ evoo:-3
+ exact:-11
  except:-8
  exces:-6
- excuse:3
- expect:-4
- expert:-3
- explain:-14
- explod:9
- export:-6
- extra:-8
- extract:-4
- eye:17
- eyeball:-10
- eyebrow:6
+ excuse:-4
+ expect:-2
+ explain:-8
+ explod:8
+ export:-7
+ extra:-10
+ extract:-3
+ eye:18
+ eyeball:-12
+ eyebrow:5
  eyelid:8
- eyes:2
- eyewash:-9
- f:-5
- face:-6
- faceful:9
- fade:-5
- fail:-13
- failur:-6
- faint:-1
+ eyes:4
+ eyewash:-11
+ f:-12
+ face:-4
+ faceful:14
+ fade:-4
+ fail:-14
+ failur:-8
  faire:-2
- fait:21
- fall:-1
- fallen:-2
- false:-12
- fami:-13
- fan:-4
- fancy:-6
- far:-16
- farm:-6
- fast:1
- faster:-11
- fat:-21
- father:-2
- fats:-14
+ fait:12
+ fall:-6
+ falls:-6
+ false:-14
+ fami:-11
+ fan:-9
+ fancy:-5
+ far:-2
+ farm:-8
+ fast:7
+ faster:-7
+ fat:-22
+ father:-4
+ fats:-9
  fault:-4
- faut:-12
- favour:-4
+ faut:-10
+ favour:-3
  favourite:-4
- fear:-10
- february:-3
- fed:-13
- fee:-3
- feed:2
- feel:11
+ fear:-8
+ february:-7
+ fed:-6
+ feed:1
+ feel:7
  feels:2
- feet:1
- fell:6
- felt:3
- fence:-4
- few:-10
+ feet:-2
+ fell:10
+ felt:5
+ fence:1
+ fetch:-4
  field:-3
- fifteen:-5
- fifth:-3
- fifty:-1
+ fifteen:-7
+ fifth:-10
+ fifty:-2
  fig:-3
  fight:-6
- figur:-8
- figure:-9
+ figur:-4
+ figure:-14
  file:-4
- fill:-4
- fille:14
- fills:-10
- film:-6
- fils:11
- filter:-10
- fin:-5
+ fill:-7
+ fille:3
+ fills:-8
+ film:-3
+ fils:16
+ filter:-14
+ fin:-4
  final:-9
- find:-10
+ find:-7
  finds:-10
- fine:-6
- finer:-5
- finger:12
- fingernail:4
- fingertip:9
- finish:2
- fire:6
- firm:-12
+ fine:-11
+ finer:-3
+ finger:9
+ fingernail:5
+ fingertip:10
+ finish:1
+ fire:5
+ firm:-10
  first:-2
- fish:1
- fists:-3
- fit:-5
- fits:-14
- five:-4
- fizz:4
- fl:-11
- flak:1
- flake:7
+ fish:-2
+ fists:-1
+ fit:-2
+ fits:-13
+ five:-2
+ fizz:5
+ fl:-9
+ flake:8
  flaky:-5
- flame:-5
- flannel:6
- flar:4
- flash:-7
- flat:2
+ flame:-9
+ flannel:7
+ flar:7
+ flash:-5
+ flat:-9
  flatmate:-6
- flea:-4
- fleck:5
- flew:6
- flick:18
+ fleck:3
+ flew:4
+ flick:16
  float:-12
  flood:-7
- floor:5
- floral:-3
+ floor:3
+ floral:-1
  flour:-8
- flower:8
+ flower:3
  flu:-6
  fluid:-6
- flung:-1
- fly:8
- foam:4
- foamy:5
- fog:-12
- fogg:7
- foggy:18
+ flung:-3
+ flush:5
+ fly:7
+ foam:8
+ foamy:8
+ fog:-11
+ fogg:10
+ foggy:5
  fold:3
- folder:-3
- folks:-4
- follow:-7
+ folks:-6
+ follow:-11
  fond:1
- food:-9
- fool:6
- foot:-2
- football:-4
+ food:-2
+ fool:12
+ foot:-3
+ football:-3
  for:-5
- force:4
+ force:3
  forearm:15
- forehead:14
- forget:-9
+ forehead:17
+ forget:-4
  forgive:-4
  forgot:7
- forgotten:-18
- fork:1
+ forgotten:-12
+ fork:-6
  form:-11
  forms:-5
- fortnight:-3
- forty:3
- forum:-9
- forward:3
- found:1
- fourteen:-4
- fourth:-5
- fragrance:-3
- frais:7
- free:-6
- freez:7
- freezer:-5
- fresh:10
- friday:3
- fridge:-6
- fried:-9
- friend:-3
- from:-4
- front:-16
- frost:-3
- frotte:12
- froze:-7
- frozen:-8
- fry:-10
- fudge:4
+ formula:-3
+ fortnight:-5
+ forty:11
+ forum:-6
+ forward:5
+ found:-1
+ four:6
+ fourteen:1
+ fourth:-6
+ fragrance:-2
+ frais:13
+ frame:-6
+ free:-9
+ freez:9
+ freezer:-6
+ fresh:9
+ friday:7
+ fridge:-13
+ fried:-10
+ friend:-12
+ from:-2
+ front:-15
+ frost:-11
+ frotte:8
+ froze:-12
+ frozen:-6
+ fry:-7
  full:-2
- fully:-7
- fume:-13
+ fully:-6
+ fume:-12
  fumes:-2
- funnel:-2
- funny:-3
- fur:7
+ funnel:-1
+ funny:-4
+ fur:5
  further:-3
  fuss:9
- fussy:-2
- g:-21
- gallon:-7
+ fussy:-1
+ g:-20
+ gallon:-10
  gant:7
- gants:-14
- gap:4
- garage:1
- garden:-11
- gardener:-4
- garganta:10
- garlic:-8
- gas:-2
- gata:15
- gate:-5
- gather:-5
+ gants:-8
+ ganz:-1
+ garage:-5
+ garden:-8
+ gardener:-3
+ garganta:6
+ garlic:-11
+ gas:-3
+ gata:11
+ gate:-11
+ gather:-7
  gauntlet:-3
- gave:-2
- gear:-6
- gebissen:13
- gefasst:11
- gekippt:13
- gel:-14
- gelaufen:6
+ gave:7
+ gebissen:10
+ gefasst:14
+ gekippt:3
+ gel:-13
+ gelaufen:13
  gell:-17
- generou:-2
- gent:-1
+ generou:-3
  gentle:-7
  gentleman:3
- gerade:-7
- gesicht:6
- gespritzt:5
- gestern:8
- get:-13
- getrunken:20
- gets:-11
- gett:-14
- ghee:-3
- gicle:-6
- gift:-7
- girl:4
+ gerade:-9
+ geranium:-3
+ gesicht:5
+ gespritzt:4
+ gestern:11
+ get:-14
+ getrunken:19
+ gets:-5
+ gett:-16
+ ghee:-5
+ gicle:-3
+ gift:-6
+ girasol:-3
+ girl:2
  girls:3
- giv:1
- give:2
- given:-5
- gives:-2
- glass:2
- glassy:-6
- glaze:-6
- glitter:-8
- glossy:-9
- glov:-2
+ giv:4
+ give:-14
+ given:-10
+ gives:-4
+ glad:-3
+ glass:1
+ glassy:-4
+ glaze:-3
+ glitter:-10
+ glossy:-7
  glove:7
- glue:7
- glycerine:4
- gms:-13
- go:-3
- goat:-5
- goats:-10
+ glue:11
+ glycerin:1
+ glycerine:-6
+ gms:-8
+ go:-1
+ goat:-4
+ goats:-4
  god:-4
- goes:-8
+ goes:-6
  goggl:2
- going:7
- gold:-11
- gone:3
- gonna:-3
- good:-1
- goodnes:-7
- goose:-6
- gorge:13
- gorgeou:-5
- got:3
- gota:1
- goutte:12
- gr:-11
- grab:5
- grabb:2
- grad:-4
- grade:-5
- grain:9
+ going:11
+ gold:-8
+ gone:11
+ gonna:-7
+ good:2
+ goodnes:-6
+ goose:-5
+ gorge:10
+ gorgeou:-3
+ got:6
+ gota:-1
+ goutte:11
+ gr:-10
+ grab:4
+ grabb:3
+ grad:-8
+ grade:-9
+ grain:5
  grainy:-4
- gram:-13
- grams:-16
- gran:3
+ gram:-9
+ grams:-14
+ gran:-3
  grandad:-3
- grandchildren:-2
- granddaughter:-5
- grandfather:-3
- grandma:-12
- grandmother:-13
- grandpa:-6
- grandson:4
- granny:7
- grape:6
- grapese:-4
- grasa:12
- grass:3
- grat:-7
+ grandchildren:-5
+ granddaughter:-3
+ grandfather:-6
+ grandma:-16
+ grandmother:-15
+ grandson:2
+ granny:6
+ grape:12
+ grapese:-3
+ grass:2
+ grat:-8
  grate:-3
- grateful:-3
- grease:-2
- greaseproof:-4
- greasy:-9
- great:-9
- green:-5
- greeting:-4
- grey:10
- gritty:4
- ground:-7
- groundnut:-12
+ grateful:2
+ grease:-5
+ greaseproof:-5
+ greasy:-10
+ great:-11
+ greeting:-6
+ grey:11
+ gritty:9
+ ground:-8
+ groundnut:-16
  group:-9
- grown:-3
- grows:-4
+ grown:12
+ grows:-5
  guant:-10
- guante:-3
- guess:-1
- guest:-9
+ guante:1
+ guess:-9
+ guest:-10
  guild:-6
- guinea:12
- gulp:13
+ guinea:10
+ guitar:-3
+ gulp:6
  gums:18
- h2o:-10
- h3:-4
- h:3
- ha:10
- hab:7
- habe:13
- haben:5
+ guys:-10
+ h2o:-7
+ h3:-5
+ h:1
+ ha:11
+ hab:10
+ habe:10
+ haben:15
  hacia:-12
- hack:7
- had:5
- hadnt:7
- hago:12
+ hack:5
+ had:2
+ hago:18
  haha:-11
- hair:8
- half:2
- halfway:-1
- hall:-3
- halo:11
+ hair:4
+ half:11
+ hall:-7
+ halo:13
  hals:9
- halv:-5
- halve:-3
- hamster:4
- hand:5
- hande:-6
+ halv:-3
+ hamster:8
+ hand:4
+ hande:-9
  handful:-7
- handl:-4
- handle:-7
- handout:-8
+ handl:-8
+ handle:-8
+ handout:-6
  handrucken:6
- hands:-15
- handschuhe:-11
+ hands:-13
+ handschuhe:-8
  handsome:-7
  handwrit:-6
- hang:8
- hangs:-4
- happen:6
- happy:-6
- hard:-3
- harden:-11
+ hang:5
+ hangs:-8
+ happen:1
+ happy:-8
+ hard:4
+ harden:-7
  harder:-3
- hardnes:-7
+ hardnes:-8
  hardware:-3
- harm:-9
+ harm:-8
  harsh:-13
  harvest:-2
- has:5
- hasnt:3
- hat:15
- hate:-6
- hatte:15
- haut:-15
- hav:3
- have:-3
- havent:-7
- hay:3
- haze:6
- hazelnut:-5
+ has:6
+ hasnt:10
+ hat:16
+ hate:-11
+ hatte:9
+ haut:-18
+ hav:2
+ have:-4
+ havent:-8
+ hay:-4
+ haze:3
+ hazelnut:-6
  hdpe:-3
- he:5
- head:-1
- headache:-3
+ he:8
+ head:-13
  heal:-6
- heap:-4
+ heap:-7
  hear:3
- heard:-3
- heart:-7
- heat:-3
- heaven:-5
- heavy:-14
- hed:-4
- hedgehog:7
- heel:16
+ heard:11
+ hears:-7
+ heat:-14
+ heaven:-8
+ heavy:-13
+ hed:-3
+ hedgehog:8
+ heel:12
  heels:-3
- height:-3
- held:-7
- hell:15
- hello:-4
+ height:2
+ held:-8
+ hell:13
+ hello:6
  help:10
- helper:-12
- helps:-3
- hemp:-7
- hens:3
- her:4
- here:-7
- hers:-22
- herself:6
+ helper:-6
+ helps:-4
+ hemp:-9
+ hen:8
+ hence:-2
+ hens:2
+ her:6
+ here:-22
+ hers:-13
+ herself:10
  hes:5
- heute:10
+ heute:4
  hey:9
  hi:2
- hiccup:9
- hice:7
- hid:2
- hidden:-6
- hier:12
- high:-11
- higher:-3
- hija:2
- hills:-7
- him:3
- his:8
- hiss:8
- history:-8
- hit:15
- hits:-10
- hives:-3
- hm:-9
- ho:7
- hoarse:4
- hob:-13
- hobby:-8
- hold:4
- holds:-3
+ hiccup:11
+ hice:13
+ hid:-4
+ hidden:-9
+ hier:3
+ high:-10
+ higher:-8
+ hija:3
+ hills:-4
+ him:-1
+ himself:-3
+ his:7
+ hiss:10
+ history:-7
+ hits:-5
+ hives:-5
+ hizo:-3
+ hm:-1
+ ho:8
+ hoarse:8
+ hob:-7
+ hobby:-3
+ hola:-6
+ hold:8
+ holds:-6
  hole:8
- holes:5
+ holes:8
  holiday:-3
  home:-8
  honest:8
- honey:1
- hood:-3
- hook:-3
- hop:-3
- hope:-7
- horse:-8
- hose:-4
- hosed:-5
- hospital:-6
- hot:6
- hotter:-3
+ honey:-3
+ hood:-4
+ hook:-7
+ hop:-1
+ hope:-4
+ horse:-17
+ hose:1
+ hosed:-7
+ hospital:-3
+ hot:9
  hour:5
- hours:-9
- house:-7
- household:-4
- how:-6
- howl:-7
+ house:-6
+ household:-3
+ how:-2
+ howl:-3
  hp:-4
- hr:3
- hrs:-5
- hubby:10
- huele:-10
+ hrs:-4
+ hubby:7
+ huele:-6
  huge:-4
- huile:-12
- humo:-2
- humour:-3
- hunch:9
- hund:-2
- hundr:-1
- hung:3
+ huile:-8
+ humidity:-3
+ humo:-3
+ hunch:8
+ hund:-6
+ hundr:-7
+ hung:2
  hurry:1
- hurt:3
- hurts:8
- husband:-2
+ hurt:-5
+ hurts:9
+ husband:-3
  hydroxide:5
- i:3
+ i:4
  ice:-10
- ich:2
- id:-6
- idea:-11
- idiot:6
- if:-2
- ignore:-8
- ihr:-9
- il:-11
- ill:-15
- immer:-2
+ ich:7
+ id:-3
+ idea:-12
+ ideas:-3
+ identical:-4
+ idiot:9
+ if:-1
+ ignore:-6
+ ihr:-11
+ il:-7
+ ill:-10
+ ilse:-4
+ im:-1
+ immer:-3
  impatient:-8
- inch:3
- incident:10
- includ:-8
- indigo:-8
- indoor:2
+ in:-1
+ inch:2
+ incident:7
+ includ:-9
+ indigo:-10
+ indoor:1
  induction:-3
- infus:-6
- ingredient:-6
- inhal:9
- inhale:3
- ink:-9
- inner:8
- ins:-7
- inside:7
+ infus:-8
+ ingredient:-4
+ inhal:23
+ inhale:2
+ ink:-3
+ inner:24
+ ins:-9
+ inside:8
  inspector:-3
- instead:-16
- insulate:-7
+ instead:-9
+ instruction:-2
+ insulate:-4
  intend:-3
- internet:-5
- into:3
- iron:-3
+ internet:-8
+ into:1
+ iron:-5
  is:-2
- ish:-2
- isnt:-8
- isopropyl:11
- ist:4
- it:2
- itch:3
+ ish:1
+ isnt:-3
+ isopropyl:7
+ ist:5
+ it:3
+ itch:6
  itchy:-12
- itd:-4
- itll:-12
- itself:-8
- ive:-11
- ivory:-3
+ itd:-6
+ itll:-10
+ itself:-6
+ ive:-8
  jabon:-5
- jacket:-6
- jai:7
- jam:-12
+ jacket:-2
+ jai:12
+ jam:-15
  january:-6
- jar:1
- jars:-5
- je:8
- jeans:12
- jelly:-12
- jetzt:7
- job:-3
- jojoba:-5
- jours:-4
+ jars:-4
+ je:7
+ jeans:9
+ jelly:-14
+ jetzt:11
+ jo:-3
+ jojoba:-10
+ jours:-1
  judge:-4
- jug:-1
- jugs:-8
- juice:-1
- july:-12
- jump:5
- jumper:5
- jumps:-3
- june:-11
- just:12
+ jug:-4
+ jugs:-11
+ juice:13
+ july:-9
+ jump:3
+ jumper:3
+ jumps:-5
+ june:-5
+ just:10
  k:-3
- kann:12
- kaolin:-5
- karite:-16
- katze:13
+ kann:11
+ kaolin:-4
+ karite:-12
+ katze:14
  keep:-7
- keeps:12
- kein:-7
- kept:1
- kernel:-12
- kettle:-4
- kg:-18
- kick:-3
- kid:12
+ keeps:5
+ kein:-9
+ kept:-3
+ kernal:-9
+ kernel:-15
+ kg:-16
+ kick:-7
+ kid:10
  kidd:-3
  kids:-19
  kill:-1
- kills:-6
- kilo:-10
- kilos:-11
- kind:8
- kinda:3
- kinder:-13
- kinds:4
- kiss:-3
+ kilo:-9
+ kilos:-6
+ kind:6
+ kinda:6
+ kinder:-12
+ kinds:-7
+ kiss:-2
  kit:-6
- kitchen:-3
- klebt:4
- kleine:7
- knead:13
+ klebt:12
+ kleine:3
+ km:-3
+ knead:19
  knee:1
- knees:-10
- knelt:14
- knew:1
- knife:-6
+ knees:-12
+ knelt:16
+ knife:-7
+ knitt:-4
  knock:7
- know:-1
- known:-4
- knows:5
- knuckl:9
- knuckle:11
- koh:5
- kokos:-11
- kokosol:-8
+ know:1
+ known:-7
+ knows:3
+ knuckl:6
+ knuckle:15
+ koh:7
+ kokos:-9
+ kokosol:-10
  kokum:-7
  kratzt:4
- l:-8
+ l:-10
  la:-7
- lab:7
- label:-9
- labell:-3
- labrador:6
- lactate:-8
- lactic:3
- ladi:5
- ladle:-6
- lads:-4
- lady:-4
- laid:-7
- lake:-3
+ lab:6
+ label:-15
+ labell:-2
+ labrador:4
+ lactate:-5
+ lactic:1
+ lad:6
+ ladi:2
+ ladle:-3
+ lads:5
+ lady:-6
+ laid:-4
+ lake:-5
  lamb:-3
- lamio:13
- lamp:4
- land:-10
+ lamio:14
+ lamp:8
+ land:-5
  langue:-6
- lanolin:-7
- lap:7
- lapp:14
- lard:-4
- large:2
+ lanolin:-5
+ lap:6
+ lapp:15
+ lard:-7
+ large:1
  larger:-3
- las:-1
- last:-7
- late:-3
- later:-3
- lather:-17
- lauge:-2
- laugenspritzer:1
- laugh:-4
- laundry:3
- laurel:-3
- lava:9
- lavender:-21
- law:-10
- lay:-6
- layer:1
- lazy:-3
+ las:-5
+ last:-6
+ later:-2
+ lather:-9
+ lauge:-3
+ laugenspritzer:-1
+ laugh:-6
+ laundry:1
+ laurel:-4
+ lava:10
+ lavander:-3
+ lavender:-18
+ law:-8
+ lay:-4
  lb:-12
- lbs:-7
+ lbs:-15
  le:7
- leaf:-8
- leaflet:-7
- lean:7
+ leaf:-3
+ leaflet:-4
+ leak:-1
+ lean:-2
  learn:-4
- least:-18
- leather:3
- leathery:8
- leav:-19
- leave:-2
- leche:9
- left:2
- leftover:-8
- leg:6
- legging:10
- legs:-6
- leim:-8
- lejia:-3
- lemon:-2
- lemonade:4
- lemongras:-9
- length:-4
- lens:6
- lent:-3
- les:-10
- less:-6
- lessive:17
+ least:-13
+ leather:-4
+ leathery:6
+ leav:-22
+ leave:-23
+ leche:6
+ left:-4
+ leftover:-9
+ leg:2
+ legend:-6
+ legging:7
+ legs:-5
+ leim:-6
+ lejia:-2
+ lemon:1
+ lemonade:-2
+ lemongras:-13
+ length:-9
+ lens:14
+ les:-5
+ less:-9
+ lessive:22
  lesson:-1
- let:4
- letter:-3
- level:-6
- li:-7
+ let:-8
+ letter:-6
+ li:-11
  library:-9
- lick:18
- lid:3
- lidd:-11
- lids:-9
- lie:1
- life:-5
- lift:12
- lifts:-6
- light:7
- lighter:-6
- like:-2
- liked:-7
+ lick:13
+ lid:-3
+ lidd:-7
+ lids:-7
+ lie:-2
+ lies:-7
+ life:-6
+ lift:10
+ lifts:-8
+ light:-6
+ lighter:-8
+ like:5
+ liked:-8
  likes:-11
- lilac:-4
- limp:11
- lin:-12
- line:-17
- lined:-7
+ lilac:-6
+ limp:3
+ lin:-1
+ lined:-10
  liner:-6
- lines:-11
+ lines:4
  link:7
- linse:-7
- lip:9
- lippe:14
- lips:6
- list:-13
- liter:-6
- litr:-10
- litre:3
- litro:-11
- litsea:-9
- little:6
- live:-8
- lived:-14
- lo:2
- loads:-2
- loaf:-4
- loav:-3
- lobster:-5
- lock:-12
- lodger:-3
- loft:-4
- log:-3
+ linse:-8
+ lip:3
+ lippe:17
+ lips:7
+ liquid:8
+ list:-10
+ liter:-3
+ litr:-14
+ litre:9
+ litro:-10
+ litsea:-8
+ little:8
+ live:-3
+ lived:-13
+ lo:5
+ loads:-3
+ loaf:-5
+ loav:-4
+ lobster:-8
+ lock:-10
+ lodger:-6
+ loft:-3
+ log:-10
  lol:-6
- long:8
- longer:5
- loo:2
- look:-5
- looks:-14
- loose:-4
- loosen:-3
- lose:-7
- lost:8
+ long:6
+ longer:-3
+ loo:3
+ look:-6
+ looks:-15
+ loose:-5
+ loosen:-5
+ los:3
+ lose:-6
+ lost:4
  lot:-7
- lots:-4
- loud:-2
- love:-5
+ lots:-3
+ loud:-3
+ love:-8
  loves:-10
  low:-9
- lower:-12
- lucki:-13
- lucky:-9
- lukewarm:-7
- lump:3
- lumps:-7
- lunch:-6
- lunett:-2
- lungful:-2
- lungs:1
- lye:2
- lyes:-8
- lyeward:4
- lying:2
- m:-8
+ lower:-7
+ lowest:-3
+ lucki:-11
+ lucky:-11
+ lukewarm:-6
+ lump:1
+ lumps:-4
+ lunch:-3
+ lunett:-1
+ lungful:1
+ lye:4
+ lyes:-9
+ lyeward:5
+ lying:13
+ m:-6
+ ma:-3
  macadamia:-4
- machine:-3
- mad:7
+ machine:-6
+ mad:15
  madder:-8
- made:-6
- magazine:-2
- magnet:-6
- main:7
- mains:-10
- mais:-2
- mak:-5
- make:-14
- makes:-18
- mal:-6
- man:-13
- manag:-3
- mango:-12
- mann:9
- mano:5
+ made:-5
+ magnet:-9
+ main:11
+ mains:-9
+ mais:-1
+ mak:-2
+ make:-9
+ makes:-8
+ mal:-5
+ man:-12
+ manage:-2
+ mango:-4
+ mann:7
+ mano:6
  manos:-16
- manteca:-3
- many:-21
- march:-6
- marche:2
- mare:-4
- margin:-5
- mari:3
- marido:11
- marie:-3
- marit:-4
- market:-8
- marks:4
- marri:-7
- marta:-3
- mas:-13
+ manteca:-2
+ many:-19
+ marbl:-3
+ march:-5
+ mare:-11
+ margin:-10
+ mari:5
+ marido:5
+ marie:-4
+ marit:-7
+ mark:-5
+ market:-9
+ marks:7
+ marri:-4
+ mas:-12
  mash:-14
- masher:-3
- mask:-9
- masterbatch:1
+ masher:-4
+ mask:-11
+ masterbatch:-1
  mat:-3
- match:-5
- mate:10
- material:-13
+ match:2
+ mate:2
+ material:-14
  maths:-3
  matter:7
- maybe:8
- me:-4
+ may:1
+ maybe:9
+ me:-5
  mean:1
  means:-12
- meant:-8
- measur:-9
- measure:-7
- mechanic:-7
- mehr:-7
+ meant:-4
+ meanwhile:5
+ measur:-5
+ measure:-8
+ mechanic:-11
+ mehr:-6
  mein:-3
- meine:-10
- meiner:14
- melange:12
- melt:-1
+ meine:-4
+ meiner:9
+ melange:13
+ melt:-2
  melts:-13
- memory:-9
- men:-9
- menthol:-16
- mention:-10
+ memory:-7
+ men:-7
+ menthol:-17
+ mention:-11
  mentor:-3
- mes:8
- mess:-9
- messag:1
- message:-5
+ mes:12
+ mess:-3
+ messag:5
+ message:-6
  metal:-8
- method:-7
+ method:-8
  metio:18
- metr:-3
- metric:-8
- mezcla:-7
- mi:5
- mica:-14
- mich:7
- microwave:8
- mid:-3
- middle:-2
- midnight:3
- miel:10
- might:-3
- mild:-16
- miles:-6
- milk:4
- milky:-3
- mill:-8
+ metric:-4
+ mezcla:-9
+ mi:8
+ mica:-18
+ mich:6
+ microwave:10
+ mid:-4
+ middle:5
+ midnight:4
+ miel:1
+ might:-12
+ mild:-19
+ miles:-9
+ milky:-6
+ mill:-7
  millilitr:-3
- mind:-1
- mine:4
- minimum:-4
- mins:11
- minus:-9
- minut:-7
- minute:-7
- minuten:4
- minuto:-9
- mir:-1
- mis:5
- mishap:-2
+ min:-2
+ mind:3
+ mine:10
+ minimum:-2
+ mins:6
+ mint:-7
+ minus:-7
+ minut:-1
+ minute:-4
+ minuten:3
+ minuto:-19
+ mir:-3
+ mishap:-13
  misread:-4
- miss:-12
+ miss:-6
  mist:1
- mistake:4
- mistook:9
- mit:-2
- mitts:5
- mix:5
- mixed:4
- mixes:3
- mixeur:-8
+ mistake:7
+ mistook:7
+ mitts:3
+ mix:4
+ mixed:7
+ mixer:-5
+ mixes:11
+ mixeur:-7
  mixture:-2
- ml:-8
- moi:-9
- mold:-1
- molde:9
- mom:-7
- moment:2
- moms:-1
- mon:11
- money:-7
- month:-3
+ ml:-13
+ mm:-1
+ modern:-10
+ moi:-8
+ mold:2
+ molde:12
+ molds:1
+ mom:-8
+ moment:5
+ moms:1
+ mon:10
+ monday:-3
+ money:-10
+ month:-7
  mood:-3
- moon:-3
- mop:-5
- mopp:-1
- more:-17
- morn:-1
- most:14
- mother:-6
- mould:-12
- mouldy:-6
+ mop:-1
+ mopp:4
+ more:-19
+ morn:4
+ mosquito:-1
+ most:8
+ mother:-5
+ motor:-3
+ mould:-10
+ mouldy:-9
  moule:1
- mountain:-5
- mousse:-8
- mouth:12
- mouthful:7
- move:-8
+ mountain:-3
+ mousse:-12
+ mouth:10
+ mouthful:8
+ mov:1
+ move:-7
  moved:-7
- mr:7
- mrs:-6
- much:-9
- mucho:20
- mud:3
+ mr:10
+ mrs:-3
+ much:-19
+ mucho:13
+ mud:-9
  muddy:-1
- muffin:-8
- mug:-1
- multipli:-4
+ muffin:-7
+ mug:1
+ multipli:-3
  mum:-2
- mund:11
- music:-5
- muss:1
- must:2
- mustve:-3
+ mund:8
+ mush:-3
+ muss:-1
  mutton:-3
- muzzle:11
+ muzzle:16
  my:-2
- myself:11
- n:3
- nach:3
- nachsten:-6
- nail:-7
+ myself:9
+ n:10
+ nach:5
+ nachsten:-8
+ nail:-2
  nails:11
- names:-9
- nan:-4
- naoh:3
- narrow:-13
- nase:-3
- natronlauge:19
- natural:11
- ne:-4
- near:-12
- nearer:-4
- nearest:-9
- neat:-2
- neck:-2
- need:-1
- needle:-7
- needs:-13
- neem:-5
- neighbor:10
- neighbour:-7
- neither:-3
- nephew:3
- nervou:-8
+ name:-16
+ named:-3
+ names:-8
+ nan:-3
+ naoh:2
+ nap:-3
+ narrow:-16
+ nase:-2
+ natronlauge:17
+ natural:5
+ ne:-6
+ near:-16
+ nearest:-10
+ neat:-1
+ neck:4
+ need:-5
+ needle:-3
+ needs:-9
+ neem:-11
+ neighbor:-2
+ neighbour:-9
+ neither:2
+ nephew:1
+ neroli:-3
+ nervou:-4
  net:-4
- nettle:-4
- neutral:-1
- neutralis:6
- neutralise:8
- never:-4
- new:-9
- newbie:-6
- next:-3
- nez:9
- ni:-12
- nice:-17
- nicht:6
- nick:5
- niece:-5
- night:10
+ nettle:-5
+ neutral:-3
+ neutralis:9
+ neutralise:9
+ never:-12
+ new:-12
+ newbie:-11
+ newcomer:-3
+ news:2
+ nez:15
+ ni:-11
+ nice:-13
+ nicht:1
+ nick:14
+ niece:-7
+ night:3
+ nine:-5
  nineteen:-3
- ninety:-13
- ninos:-8
- nitrile:-10
- no:-3
- nobody:-19
- noch:7
- non:-6
- none:-11
- nor:6
- normal:-15
- nose:2
- nostril:9
- not:7
- notebook:-11
- noted:-3
- notes:-20
+ ninety:-11
+ ninos:-13
+ nitrile:-9
+ no:-1
+ nobody:-24
+ noch:9
+ non:-3
+ none:-10
+ noon:5
+ normal:-9
+ north:-3
+ nose:7
+ nostril:8
+ not:-7
+ note:7
+ notebook:-4
+ notes:-9
  noth:-6
- notic:7
- notice:7
- now:18
- nowhere:-5
- numb:15
- number:-16
- nur:4
- nurse:-3
- nursery:-4
- nuts:-6
- o:-6
- oat:-6
- oatmeal:-5
- oats:-13
- obvious:-6
- oclock:-2
- october:-3
- odd:5
- oder:-2
- oeil:9
- off:4
- offer:-3
- office:-5
+ notic:11
+ notice:6
+ november:-8
+ now:11
+ nowhere:-4
+ numb:7
+ number:-20
+ nur:5
+ nurse:-1
+ nursery:-7
+ nut:-3
+ nuts:-4
+ o:-8
+ oat:-5
+ oats:-12
+ obviou:-5
+ obvious:-4
+ oclock:-3
+ october:-4
+ odd:1
+ oddly:-4
+ oder:-1
+ oeil:1
+ of:-1
+ off:7
+ office:-4
  often:-6
- oh:9
- ohne:-5
- oil:-1
- oils:-19
- oily:-7
- ojo:2
- ojos:-5
- ok:-14
- okay:-5
- old:6
- olden:3
- older:-5
+ oh:4
+ ohne:-3
+ oil:-3
+ oils:-14
+ oily:-12
+ ojo:3
+ ojos:-4
+ ok:-16
+ okay:-7
+ ola:13
+ old:5
+ olden:-2
+ older:-3
  oldest:-8
- olds:-3
- oliva:-8
- olive:-9
- olivenol:3
- olla:-5
- oma:-3
- omg:16
- on:-5
- once:-14
+ olds:-7
+ oleic:-1
+ oliv:-3
+ oliva:-11
+ olive:-5
+ olivenol:4
+ olla:-6
+ oma:-4
+ omg:8
+ on:-6
+ once:-15
  one:-1
- ones:-6
- onion:7
- only:-9
+ ones:-15
+ onion:4
+ only:-3
  onto:-5
- open:7
- opens:12
- opinion:-10
- or:-8
- orange:-15
- order:-9
- ordinary:-19
- original:-5
- other:4
- otherwise:-1
- ou:-10
- ouch:-7
- ought:-5
- ounc:-10
- ounce:-3
- our:-2
- ours:-8
- out:-3
- outdoor:-16
- outside:-15
- oval:-1
- oven:-19
- over:5
- overdo:-13
- overheat:-12
- overkill:-4
- overnight:3
- ow:8
- owe:-6
- own:-4
- oxide:-7
- oz:-20
+ oo:-9
+ open:5
+ opens:8
+ opinion:-6
+ or:-13
+ orange:-2
+ order:-8
+ ordinary:-12
+ original:-3
+ other:-3
+ otherwise:10
+ ou:-7
+ ouch:-8
+ ought:-1
+ ounc:-15
+ ounce:-5
+ our:6
+ ours:-15
+ out:-4
+ outdoor:-18
+ outside:-13
+ oval:-2
+ oven:-4
+ over:3
+ overdo:-10
+ overheat:-10
+ overkill:-3
+ overnight:1
+ ow:5
+ owe:-4
+ own:-7
+ oxide:-12
+ oz:-13
  ozs:-6
- p:-10
- pack:-6
- pad:5
- paddle:8
- pads:-3
- page:-12
- paid:2
- pail:-8
- pain:12
- paint:-11
- pair:-13
- pairs:-13
+ p:-11
+ pack:2
+ packet:-3
+ pad:7
+ paddle:3
+ pads:-7
+ page:-16
+ paid:7
+ pail:-5
+ pain:8
+ paint:-9
+ pair:-12
+ pairs:-6
  pale:-4
- palm:-14
- palms:7
- pan:-6
- pancak:-5
- panic:5
- pantry:12
- paper:-4
- par:1
- para:-1
- paragraph:-4
- parcel:-3
- parent:3
+ palm:-16
+ palms:13
+ pan:-4
+ pancak:-6
+ panic:7
+ pantry:3
+ paper:2
+ par:8
+ para:2
+ paragraph:-12
+ parcel:-4
+ parent:-1
+ parfum:12
  parish:-4
- park:14
- parrot:6
- part:-6
- partner:-5
- parts:1
- pas:1
- paso:-7
+ park:-1
+ parrot:12
+ part:-7
+ partner:-9
+ parts:-1
+ party:-4
+ pas:-3
+ paso:-12
  pass:3
- past:-10
- paste:-2
- pastry:-4
- patch:9
+ paste:-3
+ pastry:-5
+ patch:15
  patchouli:-3
- pate:4
- patience:-11
- patient:-4
- patio:-3
- patt:8
- pattern:4
- paw:5
- paws:-4
- pea:-5
+ pate:6
+ patience:-17
+ patient:-6
+ patio:4
+ patt:10
+ pattern:6
+ paw:10
+ pay:-6
+ pcs:-3
+ pdf:-3
+ pea:-6
  peach:-3
- pearl:8
- peau:-3
- peck:9
+ peanut:-5
+ pearl:12
+ peau:-8
+ peck:11
  peel:9
- pellet:-2
- pencil:-1
- people:-13
- peppermint:6
- per:-11
+ pellet:-4
+ pencil:3
+ people:-9
+ peppermint:8
+ per:-14
  percent:-12
  percentag:-10
- perfect:3
- perhap:1
- perro:5
- person:-2
- petal:-4
- petit:5
- petra:-5
- petroleum:-9
- pets:-5
- peu:-12
- peut:-6
+ perfect:-6
+ perhap:4
+ period:-3
+ perro:9
+ person:1
+ petit:4
+ petra:-3
+ petroleum:-12
+ pets:-10
+ peu:-13
+ peut:-8
  ph:-11
- phase:-9
- phone:-7
- photo:-3
- pica:-10
- pick:2
- pickl:-2
- pictur:-5
- pie:-8
- piec:-4
- piece:-8
+ pharmacy:-3
+ phase:-6
+ phone:-3
+ photo:-1
+ pica:-12
+ pick:-5
+ picks:-3
+ pictur:-4
+ picture:-3
+ pie:-2
+ piec:1
+ piece:-2
  pied:-6
- pieds:-3
+ pieds:-4
  piel:-4
  pies:-4
- pig:10
- pillow:-10
- pillowcase:-3
- pin:4
- pinch:10
- pine:-7
+ pig:9
+ pigs:-2
+ pillow:-6
+ pillowcase:-6
+ pin:7
+ pine:-4
  pinhole:-7
- pink:3
- pint:-12
- pints:-8
- pipe:-4
- pipette:6
+ pink:6
+ pint:-8
+ pints:-9
+ pipe:-3
+ pipette:4
  pique:-9
- pitcher:13
- pizza:-5
+ pitcher:-2
+ pizza:-11
  pko:-3
- plac:-6
- place:3
- plain:-16
- plan:-11
- plane:-8
- plann:-6
- plant:-3
- plaster:5
+ plac:-3
+ place:8
+ plain:-15
+ plan:-8
+ plane:-11
+ plann:-4
+ plaster:-1
  plastic:-10
- plate:-12
- play:4
- pleas:-7
+ plate:-16
+ play:3
+ pleas:-10
  please:-4
  plenty:-3
- plopp:6
- pls:-6
- plum:15
- plus:-5
+ plopp:7
+ pls:-4
+ plum:9
+ plus:-4
+ plz:-10
  pm:-5
- pocket:-10
- poco:4
- point:-1
- poison:9
- poked:6
- polish:-7
- polvo:8
- pomace:-4
- pool:-11
- poor:-4
- pop:3
- popp:4
- poppy:-6
- por:10
- porch:2
+ po:-10
+ pocket:-8
+ poco:5
+ point:-5
+ poison:7
+ poked:4
+ polish:-10
+ polvo:5
+ polypropylene:-3
+ pomace:2
+ pool:3
+ poor:-3
+ pop:8
+ popp:3
+ poppy:-5
+ por:13
+ porch:3
  pork:-3
- porque:-1
- porridge:-5
- portugal:-4
- possible:1
- post:-6
+ porque:2
+ porridge:-10
+ portion:-3
+ portugal:-6
+ post:-10
  postman:-8
- potasa:-7
- potash:15
- potasse:6
- potato:-19
- pots:-7
- pound:-4
- pour:-1
- pours:-10
- powder:-3
- power:-3
- prep:-2
- prepar:-1
- prepare:-14
- pres:6
- preservative:-6
- press:-17
- pretty:-9
- pric:-8
- price:-17
- prickl:9
- pride:-14
- print:6
- printer:-5
- printout:-4
- pris:9
- probab:8
- problem:-9
- proces:3
- project:-9
- projection:13
- promis:-5
- promise:-3
- proper:-3
- proportion:-5
- proud:-2
- prove:-7
- ps:4
- psoriasi:-3
+ pot:-2
+ potasa:-8
+ potash:7
+ potasse:13
+ potassium:-3
+ potato:-22
+ pots:-4
+ pound:-3
+ pour:-4
+ pours:-12
+ powder:-4
+ power:-7
+ prep:-3
+ prepare:-10
+ pres:4
+ present:-4
+ preservative:-3
+ press:-10
+ pretty:-5
+ pric:-5
+ price:-14
+ prickl:7
+ pride:-15
+ print:7
+ printer:-3
+ printout:-7
+ pris:3
+ probab:11
+ problem:-7
+ proces:1
+ project:-6
+ projection:12
+ promis:-4
+ promise:-7
+ proper:-5
+ proportion:-3
+ proud:-6
+ prove:-4
+ ps:6
+ psoriasi:-5
  pub:-3
  puck:-3
- pucks:-3
- pudd:-11
- puddle:14
- puede:-4
- puff:-2
- puffy:21
- pull:5
- pulse:-7
- pumice:-4
- pump:-8
- pumpkin:-6
- pupil:-2
- puppy:5
- pure:-9
- puree:-4
+ pucks:-4
+ pudd:-7
+ puddle:12
+ puede:-5
+ puff:4
+ puffy:8
+ pull:10
+ pulse:-10
+ pumice:-10
+ pump:-3
+ pumpkin:-3
+ pupil:-4
+ puppy:4
+ pure:-14
+ puree:-10
  purity:-12
- purple:-3
- push:3
- put:-2
- puts:-10
- puzzle:-5
- pyrex:-3
+ purple:-8
+ purpose:-8
+ push:7
+ put:-3
+ puts:-9
+ puzzle:-3
+ pyrex:2
  q:8
  quantity:-8
- quarter:-5
- que:1
+ quarter:-7
+ que:8
  quedo:1
- queen:-4
- quelle:-12
- quemo:-2
- question:-6
- qui:3
- quick:3
- quiero:-4
- quiet:-6
- quote:-6
- r:8
- rabbit:4
- rack:-4
- racks:-3
- radio:-6
- rag:8
+ queen:-6
+ quelle:-11
+ quemo:-4
+ question:-4
+ qui:9
+ quick:2
+ quiero:-7
+ quiet:6
+ quite:5
+ quote:-7
+ r:10
+ rabbit:9
+ rack:-2
+ racks:-6
+ radiator:-1
+ radio:-3
+ rag:5
  rain:-15
- rainy:-4
+ rainy:-6
+ rais:2
  raise:-5
- ran:6
- rancid:-4
- rang:-1
+ ran:3
+ rancid:-8
+ rang:1
  range:-4
- rapese:-3
- rash:-2
- rather:-13
+ rapese:-5
+ rash:-4
+ rate:-14
+ rather:-7
  raus:-11
- raw:11
- razor:-5
- rbo:-3
- reach:-17
- read:-10
- reader:-6
- reads:-6
- ready:-9
- real:-16
- realis:-3
- reason:-3
- rebatch:-6
- recall:-4
- receiv:-3
- recette:-5
- recip:-3
- recipe:-10
- reckon:-10
- recommend:-7
- record:-3
- recu:13
- red:10
- refin:-5
- refus:3
- remain:-8
+ raw:6
+ razor:-7
+ rbd:-3
+ rbo:-2
+ reach:-16
+ reader:-5
+ reads:-3
+ ready:-6
+ real:-8
+ realis:-7
+ reason:-5
+ rebatch:-7
+ receiv:-1
+ recette:-7
+ recipe:-7
+ recipie:-10
+ reckon:-2
+ recommend:-8
+ record:-6
+ recu:11
+ red:16
+ refin:-3
+ refus:6
+ regard:-10
+ remain:-4
  remark:-3
- remember:-13
+ remember:-11
  render:-9
- repeat:-4
- replac:-1
- replacement:-4
+ renverse:-4
+ repeat:-5
+ replacement:5
  reply:-3
  report:8
- rescue:3
  residue:9
- respect:-9
- respire:10
- respirer:-3
+ respect:-3
+ respire:17
+ respirer:-7
  rest:-18
- retir:-5
+ retir:-3
  return:-8
- rezept:1
- ribbon:2
- rice:-10
+ rezept:-3
+ ribbon:4
+ rice:-11
  ricin:-6
  ricino:-3
- rid:-16
+ rid:-7
  rien:-1
- right:-6
- rim:-3
- rindertalg:-9
- ring:6
+ right:-4
+ rindertalg:-7
+ ring:4
  rings:2
- rins:10
- rinse:2
+ rins:12
+ rinse:-2
+ risk:-3
  rizinu:-8
- road:-5
- roast:-6
- rock:-10
- roja:-5
- roll:7
- roof:-1
- room:-1
- roommate:-2
- rope:-5
- rose:-4
- rosemary:-16
- rot:9
- roug:7
- rouge:7
- rough:-12
- row:-8
- rub:-3
- rubb:10
- rubber:-6
- rubbish:-6
- rubs:-2
- ruhren:-3
- ruin:-7
- rule:-16
- rules:-10
- run:-11
- runn:1
- runny:13
- runs:3
- rush:4
- rustic:-3
- rusty:-4
- s0ap:-3
- s:-4
- sack:9
- sad:-7
+ road:-7
+ roast:-4
+ rock:-4
+ roja:-6
+ roll:4
+ roof:4
+ room:-3
+ rope:-13
+ ropes:-6
+ rose:-6
+ rosemary:-17
+ rot:11
+ roug:14
+ rouge:11
+ rough:-15
+ round:11
+ row:-9
+ rub:5
+ rubb:5
+ rubber:-8
+ rubbish:-3
+ rubs:-3
+ rug:-2
+ ruhren:-2
+ ruin:-10
+ rule:-15
+ ruler:8
+ rules:-7
+ run:-2
+ runn:-6
+ runny:12
+ runs:-1
+ rush:5
+ rustic:-4
+ rusty:-8
+ s0ap:-6
+ s:-10
+ sack:3
+ sad:-4
  safe:-20
- safety:-6
+ safety:-7
  sage:-4
  said:-11
- sale:5
- salio:2
- salpico:15
- salt:14
- salto:8
- salty:-3
- same:-8
- sand:12
- sandal:14
- sandpaper:5
- sandwich:-8
- sane:-5
+ salad:-8
+ sale:4
+ salio:3
+ salpico:16
+ salt:2
+ salto:10
+ same:-5
+ sand:8
+ sandal:21
+ sandpaper:8
+ sandwich:-11
+ sane:-9
  sanity:-8
- sank:-4
- sans:7
- saponification:-8
- sat:3
- saturday:-1
- sauce:-6
- sausag:7
- save:-8
+ sank:-7
+ sans:8
+ saponification:-10
+ sat:4
+ saturday:-2
+ sauce:-3
+ sausag:5
+ save:-9
  saved:-3
- saves:-4
- savon:-1
- saw:-5
- say:-16
- says:-5
- scal:-5
- scale:-10
- scalp:2
- scar:-6
- scare:-4
- scary:-5
+ saves:-1
+ saw:-4
+ say:-15
+ says:-4
+ scal:-7
+ scald:-3
+ scale:-12
+ scar:-3
+ scare:-5
+ scary:-6
  scent:-19
  schlimm:5
- schon:4
- school:-4
+ schon:10
+ school:-13
  science:-5
- scoop:-1
- scorch:2
- scrap:8
- scrape:6
- scratch:1
- scream:3
+ scoop:3
+ scrap:7
+ scrape:3
+ scraping:11
+ scratch:3
+ scratchy:-2
+ scream:8
  screen:3
  screw:-4
  scribbl:-3
- scrub:-9
+ scrub:-5
  scrubb:-2
- se:-2
- sea:-6
- seal:-6
- seam:3
- sec:9
+ se:1
+ sea:-7
+ seal:-5
+ seam:-4
+ sec:4
  second:-10
- see:6
- seed:-8
- seeds:-6
- seem:-7
- seems:-1
- seen:-6
- sees:-9
+ see:3
+ seed:-4
+ seeds:-7
+ seem:-8
+ seems:-3
+ seen:-3
+ sees:-7
  seife:-5
- seifenleim:3
- seit:15
- seiz:-11
- seize:12
+ seifenleim:1
+ seit:17
+ seiz:-15
+ seize:5
  self:6
- sell:-8
- seller:-3
- sells:-3
- send:-13
+ sell:-4
+ sells:-4
+ send:-9
  sense:-3
- sensible:-7
- sensitive:-12
- sent:3
- separat:-8
- separate:-6
- september:-3
- sesame:-11
- set:-11
- sett:-13
+ sensible:-6
+ sensitive:-13
+ sent:-2
+ separat:-4
+ separation:-5
+ sept:-6
+ september:-6
+ sesame:-12
+ set:-10
+ sett:-12
  settl:6
  settle:7
- seven:-13
- several:-3
- sew:-3
- sf:-18
- shade:6
- shak:-3
- shake:4
- shall:-6
- shampoo:-14
- shap:-10
- shape:7
- shar:-10
- share:-7
- sharp:-10
- shatter:-7
- shav:-8
- shave:-10
- she:15
- shea:-11
- sheabutter:-4
+ seven:-9
+ seventeen:-8
+ seventy:-2
+ sew:-2
+ sf:-20
+ shade:3
+ shak:-12
+ shake:-2
+ shall:-1
+ shampoo:-11
+ shap:-15
+ shape:3
+ shar:-14
+ share:-9
+ sharp:-13
+ shatter:-5
+ shav:-4
+ shave:-4
+ she:13
+ shea:-1
+ sheabutter:-3
  shearer:-3
- shed:3
+ shed:-2
  sheep:-3
  sheet:-13
- shelf:-4
- shes:16
- shield:-14
- shift:-3
- shine:-3
+ shelf:-12
+ shes:11
+ shield:-13
+ shift:-5
+ shin:1
+ shine:4
  shins:-5
- shiny:-12
- shirt:4
- shoe:2
- shoes:-13
- shook:-6
+ shiny:-2
+ shoe:7
+ shoebox:-4
+ shoes:-3
+ shook:-2
  shop:-12
- shopp:-3
- shops:-10
- short:-1
- shorten:-8
- shot:3
- should:-9
- shoulder:-15
- shout:2
- show:-3
- shower:-2
- shown:-8
- shows:-8
+ shops:-5
+ shorten:-13
+ shot:8
+ should:-7
+ shoulder:-17
+ show:4
+ shower:-5
+ shows:-9
  shrank:-3
- shred:5
+ shred:10
  shut:8
- si:-8
- sich:10
- sick:-11
- side:2
- sides:-12
- siev:-4
+ si:-7
+ sich:12
+ sick:-8
+ side:6
+ sides:-8
+ sie:1
+ siev:-3
  sieve:3
- sign:-6
+ sign:-5
  signal:-3
- silicone:-10
- silk:-6
- sill:-9
- silly:-9
- simp:-7
+ silicone:-9
+ silk:-8
+ sill:-10
+ silly:-6
+ simp:-3
  simple:-6
- sin:7
- since:13
- sind:8
- sing:6
- single:-4
- sink:-7
+ sin:12
+ since:16
+ sind:11
+ sing:9
+ single:-5
+ sink:-10
+ sinks:-3
  sip:4
- sipp:1
- sit:3
- sits:2
- sitt:3
- six:2
- sixty:-5
- size:2
- ski:-7
- skin:3
- skip:-3
+ sipp:-6
+ sister:-5
+ sit:-8
+ sits:1
+ sitt:4
+ six:-2
+ sixteen:-5
+ sixty:-6
+ size:3
+ ski:-5
+ skimm:-3
+ skin:2
  skipp:-3
- skull:-2
- slapp:4
- sleep:-12
- sleev:-2
+ skull:-6
+ slab:-4
+ slapp:2
+ sleep:-13
+ sleev:-4
  sleeve:1
  slept:-4
- slic:-4
- slice:7
- slick:-7
- slid:3
- slight:-10
- slimy:3
- slip:-2
- slipp:12
- slipper:3
- slippery:-3
- slopp:5
- slow:2
- slush:-4
- small:-13
- smart:10
- smear:9
- smel:-7
- smell:-7
+ slic:4
+ slice:5
+ slick:1
+ slid:-1
+ slight:-9
+ slimy:1
+ slip:2
+ slipp:11
+ slipper:7
+ slippery:-4
+ slopp:10
+ slow:-10
+ slush:-8
+ small:-4
+ smart:19
+ smear:4
+ smel:-4
+ smell:-9
  smok:10
- smoke:-4
+ smoke:-8
  smooth:6
- snapp:2
- sneez:11
- sniff:3
- snow:-10
- so:-13
- soak:8
- soap:3
- soaper:-6
- soaps:-10
- soapy:22
- sock:5
- socke:9
- socks:10
+ smudge:-9
+ sneez:13
+ sniff:5
+ snow:-12
+ so:-14
+ soak:4
+ soap:4
+ soaper:-10
+ soaps:-12
+ soapy:8
+ sock:8
+ socke:4
+ socks:9
  soda:2
- sodium:3
- sofa:-1
+ sodium:2
+ sofa:1
  soft:-5
- softer:-4
- sohn:3
- soir:5
- sold:-10
- soles:17
- solid:-8
- solution:3
- some:4
- somebody:-14
- somehow:-3
- someone:-20
- someth:-1
+ softer:-3
+ soir:6
+ sold:-13
+ soles:7
+ solid:-5
+ solution:1
+ some:6
+ somebody:-12
+ somehow:-4
+ someone:-22
+ someth:-2
  somewhere:7
- son:-1
- soon:4
- sooner:-6
- sore:3
- sorry:-12
- sort:5
- sosa:7
- soude:2
- sound:-1
- soup:-8
- sous:2
- soy:-7
- soybean:-4
- spaniel:-1
- spare:-6
- spat:12
- spatula:10
- speak:-9
- speck:-13
- speed:-10
- spell:3
+ son:1
+ sooner:-5
+ sooo:1
+ sore:4
+ sorry:-10
+ sort:-2
+ sosa:5
+ soude:-3
+ sound:-11
+ soup:-6
+ soy:-9
+ soybean:-5
+ spaniel:-3
+ spare:-7
+ spat:8
+ spatula:8
+ speak:-3
+ spearmint:-3
+ speck:-8
+ speed:-6
+ spell:7
  spent:-3
- spicy:-4
- spill:-3
- spilt:4
- spirit:6
- spirulina:-8
+ spicy:-9
+ spill:1
+ spilt:8
+ spirit:10
+ spirulina:-7
  spit:6
- spitt:14
- splash:11
- splatter:8
+ spitt:17
+ splash:13
+ splatter:6
  split:11
- splitt:6
- spoil:-3
- sponge:-8
- spoon:4
- spoonful:3
- spot:5
- spots:-4
+ splitt:8
+ spoil:-8
+ sponge:-16
+ spoon:1
+ spoonful:-7
+ spot:3
+ spots:2
  spr:-11
- spray:11
- spread:-4
+ spray:7
+ spread:-2
  spreadsheet:-3
- sprinkl:-8
- sprinkle:-5
- spritz:7
- spritzer:8
- square:-7
- squash:16
- squeak:-8
- squirt:11
- stag:-3
- stage:3
- stain:-10
- stainles:-10
+ sprinkl:-10
+ sprinkle:-7
+ spritz:10
+ spritzer:13
+ square:-6
+ squash:11
+ squeak:-4
+ squirt:6
+ stage:-5
+ stain:-4
+ stainles:-3
  stair:-11
- stall:-9
- stamp:-14
+ stall:-7
+ stamp:-15
  stand:-10
- standard:-12
- stank:12
- start:-4
- static:-10
- stay:-7
- stays:-10
+ standard:-4
+ stank:3
+ stars:-3
+ start:2
+ static:-9
+ stay:-17
+ stays:-9
  steam:-2
- stearic:-2
- stearin:-9
- steel:-12
- steep:-3
- stelle:8
- step:-9
- stepp:-7
+ stearic:-9
+ stearin:-6
+ steel:-10
+ stelle:7
+ step:-13
+ stepp:-3
  steps:-5
- stick:2
- sticker:6
- sticky:2
- stiff:-2
- still:9
- sting:8
- stink:-12
- stir:-10
- stirs:-5
- stock:-8
- stole:-1
- stomach:5
- stood:-2
- stool:13
- stop:2
- stopp:-15
- stops:2
- store:-9
+ stick:-3
+ sticker:1
+ stiff:-4
+ still:5
+ sting:10
+ stink:-6
+ stir:-6
+ stirr:1
+ stirs:-8
+ stock:-7
+ stole:2
+ stomach:12
+ stone:-1
+ stood:-3
+ stool:8
+ stop:8
+ stopp:-6
+ stops:-3
+ store:-18
  storm:-11
- story:-5
- stout:-12
- stove:3
- str:4
- straight:1
- strain:-3
- strange:2
- strap:6
- straw:-9
- strawberry:-14
+ story:-14
+ stout:-8
+ stove:-1
+ str:-1
+ strain:-4
+ strange:9
+ strap:3
+ straw:-10
+ strawberry:-10
  streak:11
- stream:7
- street:-4
- strength:-11
- stretch:-2
- string:-1
- strip:-1
- stripe:4
- stripp:-7
- strong:-10
+ stream:9
+ strength:-7
+ stretch:-4
+ string:-2
+ strip:8
+ stripe:3
+ stripp:-3
+ strong:5
  stronger:-3
- stuck:3
- student:4
- stuff:-4
- stunden:4
- stupid:1
- such:6
- suck:12
+ stuck:7
+ student:2
+ stunden:6
+ stupid:15
+ subject:-2
+ such:2
+ suck:7
  suet:-9
- sugar:4
- suis:18
- suit:-5
- sum:-4
- summer:-4
- sunburn:2
- sunburnt:3
- sunday:-13
+ sugar:5
+ suis:11
+ sum:-8
+ summer:-3
+ sums:-6
+ sun:-3
+ sunburn:-4
+ sunburnt:7
+ sunday:-17
+ sunflower:-3
  super:2
- superfat:-23
- supp:-4
- supper:3
+ superfat:-21
+ supermarket:-3
+ supp:-5
+ supper:7
  supplier:-9
- suppos:-7
+ suppos:-8
  suppose:-9
- sur:-2
- sure:-9
- surface:3
- surgra:-16
+ sur:3
+ sure:-16
+ surface:1
+ surgra:-22
  surprise:-3
- swallow:8
- swap:-13
- swapp:-9
- swear:2
- sweat:-8
- sweaty:9
- sweep:-8
- sweet:-3
- swell:7
- swept:-3
- swig:1
- swimm:-8
+ suspect:-6
+ swallow:7
+ swap:-16
+ swapp:-8
+ swear:-5
+ sweat:-3
+ sweaty:10
+ sweep:-14
+ sweet:-7
+ swell:10
+ swept:-4
+ swig:13
+ swimm:-5
  swirl:-16
- switch:-1
+ switch:9
  swollen:13
- swore:-12
- t:-7
- tab:-3
- tabl:-6
- table:2
- tablespoon:-1
- tablet:-2
- tack:3
- taffy:3
- tag:-8
+ swore:-8
+ syrup:-3
+ t:-8
+ tab:-2
+ tabl:-5
+ table:5
+ tablespoon:-3
+ tablet:-6
+ tack:7
+ taffy:1
+ tag:-11
  tail:-3
- tak:-8
- take:3
- taken:2
- takes:-16
- tale:-4
- talk:3
- tallow:-4
- tap:7
- tape:-5
+ tak:-9
+ take:2
+ taken:10
+ takes:-13
+ tale:-3
+ talk:-8
+ tall:-3
+ tallow:-6
+ tan:-4
+ tap:-4
+ tape:-10
  taped:-3
  tapp:8
- tar:-5
- tare:-14
+ tare:-10
  tared:-5
- tast:2
- tattoo:-11
- taught:-8
- tbsp:-4
+ tast:-1
+ taste:-3
+ tattoo:-9
+ taught:-10
+ tbsp:-2
  td:-6
  tea:6
- teach:-13
- teacher:-3
- team:-10
- tear:3
- tears:-11
- teaspoon:3
+ teach:-11
+ teacher:3
+ team:-8
+ tear:-1
+ tears:-7
+ teaspoon:2
  teenage:-3
- teenager:-1
- teeth:-5
- tell:-5
- tells:-11
- temp:-12
- temperatur:5
- temperature:-11
- temps:-3
- ten:-8
- tender:11
- tengo:10
- tenth:-7
+ teenager:3
+ teeth:-6
+ telephone:-3
+ tell:-4
+ tells:-9
+ temp:-7
+ temperatur:11
+ temperature:-10
+ temps:-6
+ ten:-6
+ tender:12
+ tengo:3
+ tenth:-8
+ term:-3
  terrace:-3
- terrible:-3
- terrier:-7
- test:-15
- tester:-3
- tests:-4
- tete:-5
- text:2
- than:-15
- thank:-14
- that:-1
- thats:12
+ terrible:-7
+ terrier:-5
+ test:-9
+ tester:-5
+ tests:-6
+ tete:-4
+ text:1
+ than:-6
+ thank:-21
+ that:-2
+ thats:11
  the:-3
- their:12
- then:-13
- ther:17
- there:8
+ their:-1
+ them:-9
+ then:-12
+ ther:15
+ there:11
  therefore:-7
- therell:-11
- thermometer:2
- these:-8
- they:7
- theyd:-6
- theyre:-1
- theyve:8
- thick:1
- thicken:-9
- thickener:-6
- thicknes:-3
- thigh:13
- thin:-7
- thing:-6
- think:-1
- third:-1
- thirteen:-4
- thirty:-9
+ therell:-9
+ thermometer:1
+ these:-12
+ they:3
+ theyd:-3
+ theyre:-4
+ theyve:11
+ thick:-4
+ thicken:-7
+ thickener:-5
+ thicknes:-2
+ thigh:10
+ thin:-4
+ thing:-7
+ think:-3
+ third:-7
+ thirteen:-6
+ thirty:-14
  this:-1
- those:-15
- though:-6
- thought:1
- thread:-4
- three:-4
- threw:7
- throat:1
+ those:-20
+ though:-11
+ thought:9
+ thread:-9
+ three:-1
+ threw:8
+ throat:2
  throbb:-5
- through:3
- thru:7
- thumb:7
- thumbprint:-3
+ through:6
+ throw:2
+ thru:11
+ thumb:8
  thump:11
- thursday:-3
- tick:4
- tidi:-3
- tied:-7
- tiene:3
- tight:-3
- til:-8
- tiles:-8
+ thursday:-2
+ tidi:-7
+ tidy:-6
+ tied:-8
+ tiene:1
+ tight:-2
+ til:-4
+ tiles:-11
  till:-4
  tilt:-6
- time:-3
- times:-9
+ time:-4
+ timer:-9
+ times:-8
  tin:-10
- ting:2
- tingl:7
- tingle:5
- tins:-6
+ ting:12
+ tingl:9
+ tingle:9
+ tins:-4
  tiny:4
- tip:3
- tipp:-1
- tips:11
- tired:-8
- titanium:3
- to:-5
- toast:-9
- tocar:1
- tochter:8
- today:-4
- toddler:-5
- todo:-2
- toe:7
- toes:1
- toffee:5
- together:-10
- told:-13
- tom:4
+ tip:7
+ tipp:-5
+ tips:8
+ tired:-4
+ to:-7
+ toast:-7
+ tocar:2
+ tochter:4
+ toddler:-3
+ todo:-5
+ toe:3
+ toes:10
+ toffee:3
+ together:-17
+ told:-14
+ tom:11
  tomato:-3
- tombee:16
- tomo:12
- tomorrow:6
+ tombee:7
+ tomo:6
+ tomorrow:4
  tone:-3
- tongue:3
- tonight:-2
- too:-11
+ tongue:6
+ tonight:-7
+ too:-14
  took:1
- toothpaste:8
- top:-15
- topp:-2
- tops:12
- torch:-7
- total:-9
- touch:-3
- touche:10
- tournesol:-4
- tousse:6
- tout:-2
- toute:10
- towel:1
- town:-3
+ toothpaste:12
+ top:-11
+ topp:-6
+ tops:7
+ torch:-8
+ total:-7
+ touch:-1
+ touche:16
+ tournesol:-5
+ tousse:7
+ tout:1
+ toute:11
  tr:-6
- trac:-10
- trace:-7
- tractor:-4
- trago:8
- train:4
- translate:-3
- translucent:-2
- transparent:2
+ trac:-9
+ trace:-10
+ tractor:-7
+ trago:9
+ train:11
+ translat:-3
+ translucent:-1
+ transparent:18
  traver:2
- tray:-2
- trays:-3
- treasurer:-5
- treat:7
- tree:-7
- trees:-4
- tres:10
+ tray:-1
+ trays:-4
+ treasurer:-4
+ treat:6
+ tree:-3
+ trees:-3
+ tres:13
  trial:-12
- trick:3
- tried:4
- tries:-4
- trimming:3
- tripp:7
+ trick:5
+ tried:8
+ tries:-6
+ trimming:5
+ tripp:15
  trois:6
- trop:-1
- tropfen:9
- trouble:5
+ tropfen:8
+ trouble:8
  trouser:8
  true:-7
- trust:-9
- truth:-5
- try:-1
- tsp:2
- tub:-4
- tubs:-3
+ trust:-4
+ truth:-4
+ try:-9
+ tsp:-4
+ tub:2
+ tube:1
+ tubs:-6
  tue:-7
- tuesday:3
- tummy:3
+ tuesday:1
+ tummy:9
  tun:12
- turmeric:-9
- turn:4
- turns:-8
- tut:5
- twenty:-5
- twice:6
- two:7
- typ:2
+ tunnel:-3
+ turmeric:-8
+ turn:7
+ turns:-12
+ tut:10
+ twenty:-8
+ twice:4
+ twins:-3
+ two:8
  type:4
- typed:-4
+ typed:-9
  typos:-4
  uber:10
- uberfettung:-7
- ubers:3
- uf:-10
+ uberfettung:-5
+ ubers:9
+ uf:-14
  ugly:-8
  uh:4
- ul:-7
- um:5
- un:-3
- una:4
- uncle:-9
- uncur:8
- und:-6
+ ul:-10
+ um:3
+ un:-1
+ una:7
+ uncle:-8
+ uncur:5
+ und:-7
  under:4
- underneath:13
- underside:8
- understand:-4
- undilut:13
- une:5
- unicorn:-4
- unmold:4
- unmould:-2
+ underneath:7
+ underside:7
+ understand:-11
+ undilut:10
+ une:7
+ unicorn:-7
+ unit:-3
+ units:-4
+ unles:-3
+ unmold:9
+ unmould:-8
  unrefin:-3
  unsaponifi:-3
- unscent:-4
- unterarm:15
+ unscent:-7
+ unterarm:11
  until:3
- up:2
- upside:-5
- urgent:4
- us:-8
- usable:-16
- usado:-6
- use:-11
- used:-5
- useful:-7
+ up:-3
+ update:2
+ upside:-6
+ urgent:13
+ us:-5
+ usable:-12
+ usado:-3
+ use:-21
+ used:-2
+ useful:-4
  uses:-12
- using:-12
- usual:-5
- vanilla:-5
- vapeur:1
- vapor:1
- vapour:2
+ using:-1
+ usual:-7
+ vanilla:-4
+ vapeur:7
+ vapor:-4
+ vapour:-5
  varnish:-4
  vaseline:-10
- vaso:9
- veces:-8
- vegan:-3
- vegetable:-4
- vent:-10
- veo:12
- verbrannt:4
- verdict:-8
- verify:-15
- verschluckt:10
- verse:-2
- version:-7
- very:2
- vet:3
- veteran:-10
- video:-12
- viel:-5
- village:-10
- vinegar:6
- visage:9
- visitor:-7
+ vaso:7
+ veces:-4
+ vegetable:-13
+ vent:-8
+ veo:10
+ verbrannt:3
+ verdict:-11
+ verify:-13
+ verschluckt:8
+ verse:4
+ version:-5
+ very:1
+ vet:1
+ veteran:-6
+ video:-14
+ viel:-2
+ village:-8
+ vinegar:9
+ virgin:-6
+ visage:10
+ visit:-3
+ visitor:-5
  vite:-7
- voice:7
- volcano:3
- voll:3
+ voice:9
+ volcano:10
+ voll:-1
  volume:-9
- volunteer:-12
- vom:18
- vomit:6
- von:-1
- vous:-11
- w:15
- waist:-7
- wait:-16
- wake:7
- walk:12
- wall:-13
- wallet:-3
- walnut:-4
- wann:-9
- want:-9
- wants:-11
- war:4
- wardrobe:-4
- warm:2
- warmer:-3
+ volunteer:-13
+ vom:12
+ vomit:9
+ von:1
+ vous:-9
+ w:6
+ waist:-8
+ wait:-4
+ wake:3
+ wakes:3
+ walk:7
+ wall:-11
+ walnut:-3
+ wann:-8
+ want:-15
+ wants:-16
+ war:1
+ wardrobe:-5
+ warmer:4
  warn:-11
- was:5
- wasnt:-5
+ was:2
+ wash:-2
+ wasnt:-3
  wasp:-5
- wasser:-6
- waste:-3
- watch:-2
- water:5
+ wasser:-10
+ waste:-7
+ watch:-5
+ water:6
  watery:-3
- watr:-1
- watter:-8
+ watr:-4
+ watter:-12
  wax:-6
- waxy:-5
- way:5
- we:3
- wear:-5
- wears:-10
- weather:-7
- wed:-3
- wedd:3
- week:-11
- weekend:-13
- weeks:-25
- weeps:7
- weg:3
- weh:5
+ waxy:-4
+ way:-3
+ we:1
+ wear:-8
+ wears:-13
+ weather:-6
+ wed:-6
+ wedd:8
+ wednesday:-3
+ week:-1
+ weekend:-9
+ weeks:-23
+ weep:-2
+ weeps:12
+ weg:1
+ weh:10
  weigh:-14
- weird:12
+ weight:-13
+ weird:9
  weiss:16
- welcome:-9
+ welcome:-7
  weld:-3
  well:-7
- welli:-4
- wenn:-12
- went:1
- were:2
- wet:4
- weve:-12
- what:-1
- whatever:-7
- whats:-5
- whatsoever:-4
- wheel:-4
- wheez:19
- when:2
- whenever:2
- where:11
- whether:-9
- which:-25
- whichever:-7
- while:-7
- whipp:-3
- whisk:4
- white:7
+ welli:-7
+ wenn:-11
+ went:4
+ wet:7
+ weve:-18
+ what:-3
+ whatever:-6
+ whats:-11
+ wheel:-3
+ wheez:15
+ where:9
+ whether:-5
+ which:-18
+ whichever:-10
+ while:-1
+ whipp:6
+ whisk:-1
+ white:8
  whiter:-3
- who:-5
- whoever:-1
- whole:-3
+ who:-4
+ whoever:-4
+ whole:1
  wholesaler:-4
  whom:-3
- whose:-4
- why:-6
- width:-5
- wie:-4
- wife:4
- will:-13
- wind:5
- window:3
- windowsill:8
- windy:-4
- wine:10
- wins:-8
- winter:-19
+ whose:-6
+ why:-3
+ wide:-5
+ width:-2
+ wie:-10
+ wife:-3
+ will:-3
+ wind:6
+ window:6
+ windowsill:-1
+ windy:-3
+ wine:11
+ wins:-11
+ winter:-18
  wip:5
- wipe:-3
- wiped:9
- wird:-7
- wire:-9
- wise:-16
- wish:-10
- with:-5
- within:-10
- without:-6
+ wipe:1
+ wiped:13
+ wird:-9
+ wire:-4
+ wise:-18
+ wish:-4
+ with:-4
+ within:-12
+ without:-3
  wobb:10
- wobbl:6
- wochen:-3
- woke:3
- wollte:-7
- woman:-3
- won:-3
- wonder:-14
- wont:8
- wood:-3
- wooden:-8
- wool:-6
- word:-8
- words:-11
- wore:-7
- work:-10
- works:-15
- worksheet:-3
- workshop:-7
- worktop:-6
+ wobbl:7
+ wochen:-1
+ woke:13
+ wollte:-6
+ woman:9
+ wonder:-7
+ wont:16
+ wood:-7
+ wooden:-9
+ wool:-7
+ word:-6
+ words:-10
+ wore:-3
+ work:-4
+ works:-9
+ workshop:-3
+ worktop:-3
  worri:8
- worry:-6
- worse:15
- worst:-8
- worth:-6
- would:-17
- wouldnt:-8
- wow:2
- wrap:-7
- wrapp:-2
- wrapper:-5
- wrink:1
- wrinkl:1
- wrist:10
- writ:-7
- write:-12
- written:-3
- wrong:-10
- wrote:-14
- x:-12
- y:9
- ya:-6
+ worry:-5
+ worse:5
+ worst:-4
+ would:-11
+ wouldnt:-7
+ wow:3
+ wrap:-6
+ wrapp:3
+ wrapper:-1
+ wreck:-3
+ wrink:3
+ wrist:19
+ writ:-9
+ write:-8
+ written:-4
+ wrong:-9
+ wrote:-13
+ x:-16
+ y:4
+ ya:-4
+ yall:-5
  yard:-8
- year:-6
- years:-11
- yellow:10
+ year:-5
+ years:-13
+ yellow:11
  yellowish:7
- yes:3
- yesterday:9
- yet:-13
- yeux:-5
- yield:-3
- yo:14
- yoghurt:-4
+ yes:2
+ yesterday:10
+ yet:-15
+ yeux:-8
+ yield:-9
+ yo:5
+ yoghurt:-3
  yogurt:-8
- you:-6
- youd:-6
- youll:-9
- young:-3
- youngest:5
+ you:-7
+ youd:-8
+ youll:-6
+ young:-8
  your:-3
- youre:-8
- yours:-4
- youve:2
- yr:9
- zap:-4
- zapp:-2
- zappy:-5
- zaps:-14
- zero:-5
- zu:-9
- zum:-10
- zwei:-3
- °c:-16
- °f:-7
- ¿la:-9
- ¿que:-8
- ¿se:-5
- –:-10
- —:-12
- •:-12
- €6:-3
+ youre:-4
+ yours:-9
+ youve:4
+ yr:10
+ yrs:-9
+ zap:-11
+ zapp:-6
+ zappy:-9
+ zaps:-16
+ zero:-6
+ zu:-10
+ zum:-11
+ zwei:-4
+ °c:-17
+ °f:-11
+ ¿la:-6
+ ¿que:-10
+ ¿se:-6
+ –:-12
+ —:-15
+ •:-7
  €:-6
---:7
--A:1
--B:9
--C:-3
--D:2
--E:6
--F:-11
--G:-12
--H:12
--I:5
--J:11
--K:2
--L:4
--N:-2
--O:9
--P:-4
--Q:-4
--R:6
--S:-1
--T:12
--W:2
--Y:-1
--b:-1
--d:6
--f:-10
--g:6
--h:10
--i:-2
--j:2
--k:-4
--l:-2
--m:4
--n:10
--o:4
--p:1
--q:-1
+--:11
+-:-3
+-A:-1
+-B:17
+-C:-4
+-D:11
+-E:2
+-F:-13
+-G:-10
+-H:10
+-I:2
+-J:12
+-K:6
+-L:6
+-M:1
+-N:-3
+-O:12
+-P:-1
+-Q:-1
+-R:8
+-S:2
+-T:8
+-V:-1
+-W:5
+-Y:-6
+-b:-2
+-d:5
+-f:-4
+-g:5
+-h:11
+-i:-1
+-j:-3
+-k:-8
+-l:-3
+-m:2
+-n:13
+-o:3
+-p:-2
+-q:6
 -r:1
--s:-2
--u:-2
--v:2
+-s:-1
+-t:3
+-u:-1
+-v:-1
 -w:-1
--y:-12
--z:-2
-A-:-4
-A:6
-AA:-1
-AC:7
-AD:2
-AE:10
-AF:-4
-AG:-4
-AH:-6
+-y:-11
+-z:-6
+A-:-3
+A:7
+AA:3
+AC:4
+AD:3
+AE:11
+AF:1
+AG:-7
+AH:-5
 AI:5
-AK:7
-AM:-6
-AN:-3
-AO:3
-AP:5
-AQ:7
-AR:13
-AS:-2
-AT:1
-AV:1
-AW:3
-AY:12
+AK:6
+AL:1
+AM:-10
+AN:-1
+AO:1
+AP:8
+AQ:4
+AR:16
+AS:-1
+AV:-5
+AW:4
+AY:18
 Ab:3
-Af:-1
-Ag:7
-Ah:-12
-Ai:2
-Aj:-16
-Ak:-1
-Al:7
-Am:7
-An:15
-Ao:7
-Aq:11
-Ar:7
-As:-6
-Au:14
-Av:5
-Aw:10
-Ay:5
-Az:5
-B-:2
-B:16
-BA:12
-BB:7
-BK:10
-BO:8
-BV:11
-Bf:-11
-Bi:7
-Bo:-10
-Bp:-1
-Bt:-1
+Ag:9
+Ah:-10
+Ai:3
+Aj:-15
+Ak:-5
+Al:5
+Am:4
+An:7
+Ao:9
+Ap:-3
+Aq:10
+Ar:3
+As:-2
+At:-2
+Au:11
+Av:7
+Aw:8
+Ay:-1
+Az:6
+B-:-1
+B:13
+BA:15
+BB:3
+BK:7
+BO:15
+BV:10
+Bf:-7
+Bi:9
+Bt:1
 Bw:-1
-Bz:10
-C-:-1
-C:5
-CA:5
-CB:-3
-CC:-5
-CD:19
-CE:-6
-CF:-7
-CG:7
-CI:-6
-CK:-1
-CL:12
-CM:-8
-CN:5
+Bz:5
+C:8
+CA:1
+CB:-5
+CC:-4
+CD:16
+CE:-10
+CF:-3
+CG:3
+CH:-3
+CI:-5
+CK:4
+CL:13
+CM:-10
+CN:2
 CO:-10
 CP:-5
 CQ:9
 CR:8
-CS:5
-CV:-10
-CW:-7
-CY:5
-Cb:10
-Cd:5
-Cf:-9
-Cg:-4
-Ch:11
-Ci:5
-Cj:-7
-Ck:9
-Cl:-4
-Cm:1
-Cp:12
-Cq:-9
+CS:4
+CV:-6
+CW:-10
+CY:8
+Cb:11
+Cd:7
+Cf:-5
+Cg:-1
+Ch:22
+Ci:1
+Cj:-3
+Ck:5
+Cl:-7
+Cm:3
+Cn:-6
+Cp:10
+Cq:-11
 Cr:-1
-Ct:5
-Cv:-6
-Cw:-8
+Ct:3
+Cv:-8
+Cw:-9
 Cz:1
-D:21
-DA:21
-DD:7
-DO:-6
-DQ:7
-DS:4
-Db:6
-Di:-1
-Dk:16
-Do:-1
-Dp:11
-Dq:5
-Dt:9
+D-:2
+D:20
+DA:26
+DD:11
+DO:-5
+DQ:10
+DS:3
+Db:5
+Di:1
+Dk:8
+Dp:14
+Dq:8
+Dt:10
 Dw:-2
-Dz:2
-E-:-8
-E:15
-EA:3
-EC:4
-EE:-8
+Dz:3
+E-:-3
+E:13
+EA:2
+EC:6
+EE:-9
 EF:-6
-EH:16
-EN:3
-EO:2
-EP:-14
-EQ:9
-ER:9
-ET:15
-EV:15
-EW:13
-Ef:-16
-Eh:10
-Ei:7
-El:14
-Eo:-15
-Ep:4
-Eq:2
-Er:-3
-Et:-13
-Ev:-1
-Ew:-11
-Ez:7
+EH:17
+EN:5
+EO:5
+EP:-9
+EQ:2
+ER:10
+ES:1
+ET:9
+EV:4
+EW:12
+Ef:-12
+Eh:15
+Ei:6
+El:8
+Eo:-12
+Ep:2
+Eq:1
+Er:-4
+Et:-9
+Ev:1
+Ew:-17
+Ez:3
 F-:-9
-F:-2
-FA:-6
-FC:-13
-FD:3
-FE:-2
-FL:-7
-FM:-3
-FN:-22
-FO:-12
-FP:-7
-FQ:-6
-FS:-7
-FW:-12
-Fb:6
-Ff:3
-Fi:-11
-Fj:-3
-Fk:-5
-Fo:-1
-Fp:-14
-Fq:-7
-Fr:-2
+F:-4
+FA:2
+FC:-12
+FD:4
+FE:-3
+FL:-6
+FM:-7
+FN:-17
+FO:-14
+FP:-5
+FQ:2
+FS:-5
+FW:-13
+Fb:5
+Ff:5
+Fi:-8
+Fj:-4
+Fk:-4
+Fo:-3
+Fp:-4
+Fq:-5
+Fr:-1
 Fs:-5
-Ft:-5
-Fv:-8
-Fw:3
-Fy:11
-Fz:-5
-G-:7
+Ft:-8
+Fv:-4
+Fw:8
+Fy:7
+Fz:-4
+G-:8
 G:-4
-GA:7
-GC:1
-GF:-6
-GG:7
-GL:7
-GM:-7
-GN:5
+GA:2
+GF:-3
+GG:11
+GL:8
+GM:-9
+GN:7
 GO:6
-GP:2
-GR:3
-GS:-8
-GV:4
-GW:9
-GY:-5
+GP:6
+GQ:-1
+GR:10
+GS:-7
+GV:3
+GW:11
+GY:-6
 Gb:3
-Gf:-8
-Gj:5
-Gl:-5
-Go:10
-Gp:3
-Gq:-7
+Gf:2
+Gi:-5
+Gj:8
+Gl:-3
+Go:4
+Gp:8
 Gr:-2
+Gt:-1
 Gv:9
-Gw:3
-Gz:6
-H-:7
-H:12
-HA:7
+Gw:2
+Gz:10
+H-:1
+H:13
+HA:8
 HE:-5
-HH:14
-HI:9
+HH:6
+HI:8
 HM:-5
-HN:-4
-HO:1
-HP:3
-HQ:2
+HN:-5
+HO:2
+HP:2
+HQ:-2
 HS:8
-HT:10
-HV:7
-HW:7
-HY:5
-Hb:4
-Hf:-1
-Hh:10
-Hi:-19
-Hj:3
+HT:13
+HV:9
+HW:11
+HY:4
+Hb:7
+Hf:3
+Hh:6
+Hi:-20
+Hj:-1
 Hn:4
-Ho:-8
-Hp:-4
-Hq:13
-Hr:7
+Ho:-5
+Hp:-3
+Hq:14
+Hr:2
 Ht:-8
-Hw:-18
-Hz:6
-I-:3
-I:-6
-IA:-14
-IC:-6
-IO:-1
-IP:-10
-IQ:-3
-IS:-6
-IW:-8
-Ib:-7
-If:-1
-Ii:-12
-Ij:-3
+Hw:-20
+Hz:14
+I-:1
+I:-5
+IA:-9
+IC:-5
+IO:-3
+IP:-8
+IQ:1
+IS:-5
+IW:-3
+Ib:-6
+Ii:-7
 Io:-4
-Ip:3
-It:-8
-Iw:-13
-Iz:-4
-J-:4
-J:9
-JO:-4
-JP:3
-JS:-2
-Jo:1
-Jt:11
-Jz:9
-K-:7
-K:11
-KA:14
-KE:1
-KK:8
+Ip:4
+It:-10
+Iw:-11
+Iz:-6
+J-:3
+J:8
+JO:-9
+JP:6
+JS:-8
+Jo:-1
+Jt:13
+Jz:6
+K-:3
+K:10
+KA:17
+KE:3
+KH:3
+KK:9
 KN:14
-KO:-3
-KP:4
-KQ:13
-KS:-4
-KT:3
-KV:10
-KW:1
-Kb:16
-Kf:-8
-Kh:5
-Ki:-7
-Ko:1
-Kp:14
-Kr:7
-Kt:5
-Kw:-13
+KO:-2
+KP:11
+KQ:14
+KS:-8
+KT:4
+KV:8
+KW:4
+Kb:20
+Kf:-7
+Kh:7
+Ki:-5
+Ko:-2
+Kp:15
+Kr:9
+Kt:6
+Kw:-9
 Kz:-4
-L-:-16
-L:12
-LA:6
-LC:-4
+L-:-18
+L:15
+LA:4
+LC:-7
 LG:-1
-LN:-5
-LO:-6
-LP:-1
-LS:13
+LN:-3
+LO:-3
+LP:-5
+LQ:1
+LS:15
 LY:-5
-Lb:10
-Lf:3
-Lh:10
-Li:-8
-Lk:10
-Lo:3
-Lp:18
-Lq:1
-Lr:5
-Lt:5
-Lz:-1
-M-:-18
-M:-4
-MA:-20
-MC:-6
-MD:10
-ME:-6
-MF:-6
-MG:-13
-MH:-3
-MK:-7
-MM:-3
-MN:4
-MO:-9
-MP:-1
-MQ:3
-MR:-5
-MS:-8
-MV:-10
-MW:2
+Lb:4
+Lf:12
+Lh:13
+Li:-2
+Lk:17
+Lo:-8
+Lp:11
+Lq:7
+Lr:12
+Lt:6
+Lw:-7
+M-:-8
+M:-3
+MA:-22
+MC:-7
+MD:7
+ME:-5
+MF:-5
+MG:-7
+MH:1
+MK:-6
+MM:-10
+MN:7
+MO:-6
+MP:-3
+MQ:-5
+MR:-3
+MS:-5
+MV:-9
+MW:3
 Mb:2
-Md:-3
-Mf:-12
-Mh:-16
-Mi:-6
+Mf:-3
+Mh:-15
+Mi:-9
 Mj:4
-Mk:-5
-Ml:-9
+Mk:-3
+Ml:-7
 Mo:-7
-Mp:-8
-Mq:-3
-Mr:-9
-Mt:-1
-Mu:-23
-Mv:3
-Mw:-2
-My:-5
-N:-5
-NA:-13
-NC:-6
-ND:3
-NE:-6
-NF:-2
-NG:-13
-NH:-8
-NI:8
-NK:-4
-NL:-1
-NM:-12
-NN:-13
-NO:-2
+Mp:-7
+Mq:-2
+Mr:-12
+Mt:-7
+Mu:-18
+Mv:6
+Mw:-5
+My:-7
+Mz:-1
+N-:1
+N:-4
+NA:-12
+NC:-9
+ND:6
+NE:-10
+NF:1
+NG:-4
+NH:-5
+NK:-6
+NL:-5
+NM:-10
+NN:-16
+NO:-3
 NP:-3
-NQ:-6
-NR:-17
-NS:-11
+NQ:3
+NR:-16
+NS:-13
 NV:-14
-NW:-22
-NY:-3
+NW:-20
 Nb:-11
-Nd:5
-Nf:12
+Nd:7
+Nf:6
 Ng:10
-Nh:-5
-Ni:-14
-Nj:4
+Nh:-3
+Ni:-15
+Nj:1
 Nk:2
 Nl:2
-Nm:-11
-Nn:16
-No:-5
-Np:5
-Nq:-2
-Nr:-18
-Ns:-14
-Nt:-11
+Nm:-10
+Nn:3
+No:-8
+Np:3
+Nr:-16
+Ns:-12
+Nt:-6
 Nu:-7
-Nv:2
-Nw:-3
-Ny:-12
-Nz:1
-O-:3
-O:1
-OA:-7
-OB:8
+Nv:7
+Nw:-11
+Ny:-10
+Nz:3
+O-:-3
+O:2
+OA:-5
+OB:7
 OC:-2
-OD:13
-OE:12
-OF:-7
-OG:-4
-OH:1
-OI:-8
+OD:11
+OE:11
+OF:-8
+OG:-6
+OH:5
+OI:-6
 OJ:7
-OL:9
-OM:6
-ON:1
-OO:1
-OP:10
-OQ:-8
+OK:-1
+OL:5
+ON:2
+OO:4
+OP:8
+OQ:-3
 OR:4
 OS:-3
-OT:20
-OV:-2
-OW:4
-OY:8
-Ob:8
-Od:3
-Of:3
-Og:2
+OT:14
+OV:1
+OW:7
+OY:5
+Ob:10
+Od:9
+Of:5
+Og:5
 Oh:1
-Oi:-5
-Oj:-2
-Ok:8
-Ol:5
-Om:-4
-On:6
-Oo:3
+Oi:-6
+Oj:-3
+Ok:3
+Ol:6
+Om:-3
+On:3
+Oo:1
 Op:-9
-Oq:13
-Or:4
-Ot:2
-Ou:10
-Ov:-1
+Oq:12
+Or:3
+Ot:3
+Ou:15
+Ov:-2
 Ow:1
-Oz:-2
-P-:6
-P:9
-PA:2
-PC:-2
-PE:-4
-PF:6
-PG:4
-PH:12
-PI:-3
-PJ:14
-PK:2
-PL:2
-PM:4
-PO:9
-PP:5
-PQ:1
-PR:5
-PS:5
-PT:12
-PV:13
+P-:10
+P:10
+PA:1
+PC:1
+PE:-10
+PF:2
+PG:5
+PH:13
+PI:-11
+PJ:4
+PK:-4
+PL:1
+PM:3
+PN:-4
+PO:8
+PP:7
+PQ:2
+PR:4
+PT:9
+PV:10
 PW:6
-PY:1
-Pb:-1
-Pf:-12
+PY:-2
+Pb:-2
+Pf:-7
 Ph:11
-Pi:15
-Pj:1
-Pl:3
-Pn:9
-Po:5
+Pi:11
+Pj:-1
+Pk:1
+Pl:5
+Pm:-3
+Pn:8
+Po:1
 Pp:-3
 Pq:9
-Pr:10
-Pt:2
-Pu:7
-Pv:-4
-Pw:-11
+Pr:7
+Pt:4
+Pu:9
+Pv:2
+Pw:-14
 Py:-6
 Pz:4
-Q-:3
-QA:-6
-QD:-4
-QE:6
-QF:8
+Q-:11
+QA:-2
+QC:-2
+QE:4
+QF:7
 QG:-3
-QH:-3
-QK:-10
-QL:7
-QM:-16
-QN:-1
+QH:-2
+QK:-6
+QL:8
+QM:-15
+QN:-3
 QO:2
-QP:-7
-QQ:-5
-QR:-1
-QS:-12
+QP:-18
+QQ:-11
+QR:1
+QS:-8
 QT:4
-QV:-13
-QW:-9
-QY:-5
-Qb:-6
-Qd:16
-Qf:-10
-Qg:4
-Qh:-2
-Qi:4
-Qj:6
-Ql:8
-Qm:2
-Qo:-3
+QV:-2
+QW:-3
+QY:-6
+Qb:-7
+Qd:18
+Qf:-6
+Qg:7
+Qh:-6
+Qi:-4
+Qj:5
+Qk:-5
+Ql:5
+Qm:16
+Qo:-7
 Qp:1
-Qq:-14
-Qr:10
-Qs:-9
-Qt:-2
-Qv:11
-Qw:7
-Qy:5
+Qq:-19
+Qr:9
+Qs:-10
+Qt:-4
+Qu:-4
+Qv:14
+Qw:5
+Qy:6
 Qz:-3
-R-:8
-R:16
-RA:-6
+R-:4
+R:12
+RA:-2
 RC:7
-RE:12
-RG:-4
+RE:4
+RG:-7
 RL:4
-RN:3
-RO:-1
+RN:4
+RO:2
 RP:7
-RQ:4
+RQ:10
 RS:19
-RV:3
-RW:10
-RY:5
-Rb:5
-Rh:6
-Ri:-8
-Rk:7
-Rl:2
-Ro:3
-Rp:-2
-Rr:7
-Rt:6
-Rw:-10
-Rz:8
+RV:12
+RW:11
+RY:4
+Rb:4
+Rh:7
+Ri:-5
+Rk:13
+Rl:4
+Rm:-4
+Ro:-1
+Rp:2
+Rr:5
+Rt:7
+Rw:-8
+Rz:10
 S-:3
-S:-6
-SA:6
-SC:-6
-SD:1
-SE:4
+S:-4
+SA:2
+SC:-4
+SD:3
+SE:-1
 SF:-3
-SG:3
-SH:-10
-SL:14
-SN:2
-SO:-2
+SG:2
+SH:-9
+SK:5
+SL:9
+SM:-1
+SN:-1
+SO:-5
 SP:-3
-SQ:-3
-SR:15
-SS:7
-SW:-5
-Sb:7
-Sf:-5
-Sh:-12
-Si:-3
-Sj:-8
-Sk:5
-Sl:-7
+SQ:-4
+SR:16
+SS:11
+SW:-6
+Sb:10
+Sf:-8
+Sh:-14
+Si:4
+Sj:-7
+Sk:10
+Sl:-6
 Sm:12
 So:4
-Sp:5
-Sq:1
-Sr:7
-St:4
-Su:-4
-Sw:-6
-Sy:-7
-Sz:-5
-T-:-7
-T:13
-TA:5
-TH:7
+Sp:9
+Sq:-3
+Sr:10
+St:3
+Su:-2
+Sw:-4
+Sy:-5
+T-:-2
+T:16
+TA:10
+TH:10
 TK:-3
 TO:15
-Th:16
-Ti:11
-To:6
+Th:7
+Ti:3
+To:5
 Tp:13
-Tq:14
-Tt:4
-Tz:-7
-V-:5
-VA:9
-VB:14
-VC:8
-VE:9
-VK:12
-VN:-12
-VO:1
-VP:12
-VS:1
-VT:5
-VW:18
-Vf:-16
-Vo:-7
-Vp:-3
-Vq:9
-Vr:15
-Vt:6
-Vw:-7
-Vz:8
-W-:8
-W:2
-WA:6
-WC:4
-WE:3
-WF:-12
-WG:3
+Tq:12
+Tt:3
+Tz:-4
+V-:3
+V:1
+VA:5
+VB:10
+VC:6
+VE:24
+VK:11
+VN:-6
+VO:3
+VP:17
+VT:1
+VW:10
+Vf:-12
+Vi:4
+Vo:-1
+Vp:-5
+Vq:16
+Vr:10
+Vw:-3
+Vz:9
+W-:6
+W:3
+WA:2
+WC:9
+WE:8
+WF:-17
 WH:3
 WK:3
-WL:3
-WM:-3
-WN:5
-WO:6
-WP:-6
-WQ:1
+WM:-1
+WN:4
+WO:5
+WQ:-6
 WR:15
-WS:4
-WT:5
-WV:3
-WW:-8
-WY:11
-Wb:-4
+WS:6
+WT:8
+WV:-3
+WW:-9
+WY:6
+Wb:-3
 Wf:-8
-Wg:-4
-Wh:-2
-Wi:-3
-Wj:-2
-Wk:1
-Wl:4
-Wm:5
-Wo:9
+Wh:-3
+Wi:-1
+Wj:2
+Wk:5
+Wl:10
+Wm:7
+Wo:-1
 Wp:-5
 Wq:-4
-Wt:-2
-Wv:14
-Ww:-1
+Wr:-5
+Wt:-4
+Wv:18
+Ww:4
 Wz:3
 X:12
 XA:12
-Y-:-8
-Y:12
-YA:8
-YC:-8
-YN:9
-YO:-4
-YP:-7
-YQ:5
-YS:-7
-YW:6
+Y-:-7
+Y:15
+YA:7
+YC:-9
+YN:6
+YO:1
+YP:-4
+YQ:4
+YS:-4
+YW:9
 YY:-5
-Yf:-5
-Yh:9
-Yi:-4
-Yl:-4
-Yo:1
-Yp:8
-Yr:10
-Yt:-7
-Yw:-1
-Yz:8
-any:-9
-b-:7
-b:9
-bA:13
+Yf:-9
+Yh:11
+Yi:1
+Yl:-11
+Yo:4
+Yp:4
+Yr:8
+Yt:-4
+Yw:-3
+Yz:6
+any:-10
+b-:13
+b:7
+bA:8
 bC:-3
-bE:6
-bG:6
-bH:4
-bK:10
-bN:7
-bO:-1
-bP:-9
-bQ:1
-bR:6
-bS:7
-bW:4
-bb:-4
-bf:-7
-bh:-3
-bi:10
-bj:-8
+bE:19
+bG:9
+bH:-3
+bK:9
+bN:8
+bO:-2
+bP:-5
+bR:9
+bS:12
+bW:6
+bb:-7
+bf:-9
+bh:4
+bi:8
+bj:-12
 bl:5
-bm:10
-bo:4
-bp:7
-bq:6
-br:19
-bt:1
-bw:-2
-bz:6
-d-:-4
-d:10
-dA:12
-dO:-2
-dQ:-4
-di:5
+bm:4
+bp:12
+bq:7
+br:12
+bt:-1
+bz:5
+d-:-5
+d:8
+dA:15
+dO:-4
+dQ:-5
+di:6
 dt:4
-dw:-6
-f-:5
+dw:-9
+f-:6
 f:-8
-fA:3
-fC:-13
-fE:-12
-fF:-3
-fG:-4
-fH:-10
-fI:8
-fK:-10
-fM:-5
-fN:-10
-fO:1
-fP:-6
-fQ:-6
-fR:3
-fS:-12
-fV:-10
-fW:1
-fY:-13
+fA:1
+fC:-20
+fE:-14
+fF:-8
+fG:-6
+fH:-11
+fK:1
+fM:-6
+fN:-8
+fO:-2
+fP:-5
+fQ:-5
+fR:14
+fS:-14
+fV:-9
+fW:-5
+fY:-9
 fb:-3
-ff:-17
-fg:-8
-fh:16
-fi:2
-figures:-8
-fj:-10
-fl:1
-fo:4
-fp:-12
-fq:-20
-fr:-3
-fs:-6
-ft:-5
-fu:3
-fv:-2
-fw:-4
-fy:-4
-fz:-8
-g-:4
-gA:-6
-gE:-4
-gN:-7
-gO:-3
-gP:-2
-gW:4
-gf:1
-gg:-7
-gl:-7
-go:4
-gy:-9
-gz:-10
-h-:7
-h:16
-hA:7
-hC:-3
-hE:-11
-hF:-11
-hG:-9
-hH:-3
-hJ:12
-hK:-6
-hM:9
-hN:3
-hO:1
-hQ:5
-hR:3
-hS:-11
-hT:-11
-hW:3
-hb:9
+ff:-16
+fg:-10
+fh:1
+figures:-6
+fj:-4
+fl:-2
+fo:6
+fp:-10
+fq:-14
+fs:-9
+ft:-3
+fu:5
+fv:-4
+fw:-2
+fy:-3
+fz:1
+g-:8
+g:1
+gA:-4
+gE:-3
+gN:-5
+gO:-2
+gP:-7
+gW:5
+gf:-2
+gg:-15
+gl:-9
+gt:5
+gy:-11
+gz:-11
+h-:18
+h:12
+hA:9
+hC:-4
+hE:-12
+hF:-8
+hG:-5
+hH:-4
+hJ:10
+hK:-4
+hM:10
+hN:4
+hO:3
+hP:-2
+hQ:3
+hR:6
+hS:-4
+hT:-9
+hW:5
+hb:24
 hf:-2
-hh:9
-hi:-3
+hh:6
 hj:-9
-hm:-1
-hn:5
+hm:-2
+hn:3
 ho:-7
-hp:-2
-hq:6
-hr:5
-ht:4
-hu:6
-hw:-14
-hz:-5
-iA:6
-iB:6
+hp:-8
+hq:4
+hr:-6
+hu:5
+hw:-12
+hz:-9
+i-:-3
+i:2
+iA:5
+iB:10
 iC:8
-iD:-5
+iD:2
 iE:8
-iF:2
-iG:-2
-iI:-6
-iJ:13
-iL:-5
-iM:4
-iN:-6
+iF:3
+iG:-7
+iH:-5
+iI:-9
+iJ:14
+iK:-1
+iL:-6
+iM:2
 iO:5
-iP:12
-iQ:2
-iR:9
-iS:-4
-iT:9
-iV:1
-iW:3
-iY:6
-ib:9
-if:3
-ii:-9
-ij:-3
-ik:-2
-il:-9
-im:5
-io:1
-ip:-2
-iq:5
-ir:-2
-is:-1
+iP:10
+iQ:-5
+iR:22
+iS:-5
+iT:7
+iV:-3
+iW:2
+iY:8
+ib:10
+if:6
+ih:2
+ii:-4
+ij:-1
+ik:-5
+il:-6
+im:2
+io:-1
+ip:-3
+iq:9
+is:-3
 it:-1
-iu:-10
-iv:-5
-iw:-1
+iv:-10
 iy:3
 iz:-2
-j-:-2
-j:-4
-jA:5
-jC:-11
-jD:8
-jE:-13
-jF:8
-jG:-3
-jH:3
+j-:1
+j:-6
+jA:8
+jC:-10
+jD:6
+jE:-12
+jF:3
+jG:-8
+jH:6
 jK:-4
-jM:-12
-jN:-3
-jO:2
-jP:-11
-jQ:-10
-jS:1
-jb:9
-jf:-6
-jh:-1
-ji:7
-jj:-2
-jm:8
-jo:6
+jM:-14
+jN:-5
+jO:-1
+jP:-6
+jQ:-12
+jS:3
+jb:3
+jf:-4
+jh:-5
+ji:5
+jj:1
+jm:7
+jo:2
 jp:3
-jq:-7
-jr:10
-js:1
-jt:2
-jw:-4
-jz:-2
-k-:-2
-k:6
-kA:5
-kD:14
-kN:6
-kO:-3
+jq:-6
+jr:13
+js:4
+jt:4
+jw:-6
+jz:4
+k-:1
+k:7
+kA:6
+kD:11
+kM:8
+kN:7
+kO:-2
 kQ:7
-kW:-7
-kf:10
+kS:2
+kW:-5
+kf:8
 ki:6
-ko:-10
+ko:-11
 kp:-3
-kr:11
-kt:1
-kw:1
-kz:9
-l-:12
-l:-2
+kr:5
+kt:3
+kw:4
+kz:4
+l-:8
+l:-1
 lA:-11
-lN:-5
-lO:10
-lP:3
-lQ:11
+lN:-2
+lO:17
+lP:6
+lQ:2
 lY:-9
-lf:-13
-lg:7
+lf:-9
+lg:9
 lh:3
-li:-1
-lo:-6
-long:-10
+li:2
+lo:-5
+long:-11
 longer:-16
-lt:3
+lt:4
 lz:-3
-m-:-6
-m:7
-mE:5
-mG:-12
-mO:-3
-mP:11
-mS:12
-mY:3
+m-:1
+m:6
+mA:-1
+mE:4
+mG:-8
+mO:-4
+mP:6
+mS:13
+mY:4
 mf:8
-mi:3
-ml:8
-mm:-6
-mo:-2
-mp:6
-mt:3
-mw:6
-mz:-4
-n-:8
+mi:4
+ml:7
+mm:-5
+mo:1
+mp:2
+mq:5
+mr:1
+mw:14
+mz:4
+n-:10
 n:9
-nK:15
-nO:7
-nP:12
-nn:13
-no:-6
-nt:-6
-nw:3
-o-:4
-o:1
-oA:2
-oB:9
+nK:7
+nO:-1
+nP:4
+nn:17
+no:-7
+nt:-7
+o-:2
+o:2
+oA:-1
+oB:14
 oC:-3
-oD:13
-oE:9
-oG:4
-oH:3
-oJ:2
-oK:17
-oL:5
-oM:8
-oN:5
-oO:10
-oP:16
-oQ:-8
-oR:9
-oS:4
-oT:3
-oV:7
-oW:1
-ob:8
-of:-7
-og:-4
-oh:3
-oi:-9
-oj:-2
-ok:-8
-ol:6
-om:-15
-on:-3
-oo:2
-oq:8
-or:-3
-os:7
-ot:-3
-ou:16
+oD:7
+oE:12
+oF:-4
+oG:5
+oH:1
+oI:-2
+oK:28
+oL:7
+oM:7
+oN:3
+oO:7
+oP:13
+oQ:-4
+oR:4
+oS:6
+oT:2
+oV:6
+oW:-2
+oY:4
+ob:9
+of:2
+og:2
+oh:4
+oi:-6
+oj:-1
+ok:-13
+ol:5
+om:-10
+on:3
+oo:-2
+op:-1
+oq:6
+or:2
+os:-2
+ot:1
+ou:13
 ov:-5
-ow:-4
-oy:-10
-oz:11
-p-:1
-pA:3
-pB:6
-pC:2
-pE:6
-pF:3
-pG:5
+ow:-2
+oy:-6
+oz:4
+p-:4
+p:-1
+pA:2
+pB:11
+pE:-3
+pF:2
+pG:-1
 pH:-6
 pK:17
-pL:-2
-pM:-3
-pN:5
-pO:12
+pL:-5
+pM:-8
+pN:4
+pO:11
 pP:9
-pQ:5
-pR:-5
+pQ:2
+pR:2
 pS:6
-pV:3
+pV:8
 pW:8
-pY:12
-pb:2
-pf:-7
-pg:-2
-pi:1
-pj:-10
-pl:21
-pm:-3
-po:4
-pp:7
-pq:3
-pr:7
-ps:4
-pt:-4
-pv:14
+pY:10
+pb:9
+pf:-3
+pg:-3
+ph:1
+pi:-1
+pj:-3
+pl:10
+pm:-6
+po:-1
+pp:6
+pq:4
+pr:4
+ps:5
+pt:-10
+pv:3
 pw:-7
-pz:4
-q-:-7
-q:11
-qA:8
-qC:4
-qF:10
-qH:7
+pz:6
+q-:-11
+q:13
+qA:3
+qC:10
+qF:11
+qH:3
 qM:-14
-qN:5
-qO:-11
-qP:-4
-qQ:-6
+qN:10
+qO:-12
+qP:-2
+qQ:3
 qS:-15
-qV:-7
-qW:-1
+qV:-17
+qW:-3
 qf:7
-qh:5
-qi:3
-qj:3
-qk:-6
-qo:-10
-qp:-8
-qq:-9
-qr:-7
-qt:-1
-qw:-6
-qz:-1
-r-:-4
-r:3
+qh:14
+qi:1
+qj:6
+qk:-7
+qo:-11
+qp:-12
+qq:-8
+qr:-4
+qt:-7
+qw:-9
+qz:5
+r-:-3
+r:2
 rA:12
-rB:3
-rC:-7
-rD:12
-rE:5
-rF:-3
-rG:-8
-rH:2
-rJ:-2
-rK:4
-rL:12
-rM:6
-rN:2
-rO:5
-rP:1
-rQ:-12
-rR:4
-rS:-6
-rT:9
-rV:8
-rW:3
-rY:-3
-rb:3
-recipe:-21
-rf:-11
-rg:10
-rh:7
-ri:-2
-rj:4
-rk:-5
-rl:4
-rm:-1
+rB:13
+rC:-14
+rD:11
+rE:3
+rG:1
+rH:5
+rJ:3
+rK:13
+rL:21
+rM:7
+rN:-3
+rO:2
+rQ:-6
+rR:5
+rS:-5
+rT:4
+rV:12
+rW:4
+rY:-6
+recipe:-22
+rf:-13
+rg:1
+rh:4
+ri:5
+rj:3
+rk:-12
+rl:1
+ro:4
 rp:5
-rs:-7
-rt:3
-rv:-2
-rw:-5
-ry:12
-rz:1
-s-:4
-s:4
-sA:1
-sO:10
-sP:-5
-sf:-11
-sg:1
-short:-5
+rq:2
+rr:-3
+rs:-5
+rt:-1
+ru:4
+rv:-3
+rw:-9
+ry:9
+rz:5
+s-:3
+s:2
+sA:3
+sO:6
+sP:2
+sf:-9
+sg:-1
+short:-4
 si:-3
-so:-7
-sr:12
+so:-3
+sr:4
 st:-1
-sv:-12
-sw:-5
-t:-2
+sv:-10
+sw:-7
+t:-3
 tA:-3
-tB:6
-tC:-2
-tD:17
+tB:8
+tD:10
 tE:4
-tF:-1
-tI:2
-tJ:3
+tF:-6
+tG:-3
+tH:-1
+tI:3
+tJ:5
 tK:-3
-tM:-2
-tN:7
-tO:4
-tQ:-2
-tR:2
-tS:3
-tT:-1
+tL:-1
+tM:-1
+tN:6
+tO:6
+tQ:-6
+tR:-2
+tS:-1
+tT:-3
+tV:-1
 tW:-4
-tY:3
-tb:-6
+tb:-1
 td:6
-tg:-1
-th:11
-tj:-4
-tk:2
-tl:4
-tm:2
-tn:3
-to:1
-tp:5
-tr:4
+tf:-3
+tg:-5
+th:9
+ti:-2
+tj:-2
+tk:4
+tl:6
+tm:4
+to:3
+tp:6
+tq:1
+tr:7
 ts:-3
 tt:-5
-tu:9
-tv:-15
-tw:-10
-ty:-10
-tz:7
-u-:10
-u:9
-uA:4
+tu:10
+tv:-4
+tw:-7
+ty:-4
+tz:4
+u-:5
+u:10
+uA:8
 uO:-3
-uP:5
-uW:12
-ui:-6
-uo:1
-ut:6
-uw:-1
-uz:-5
-v-:-12
+uP:1
+uW:7
+ui:-5
+uo:3
+ut:-1
+uw:2
+uz:-4
+v-:-8
 v:1
-vA:1
-vN:-6
-vO:-10
-vQ:3
-vS:-5
-vW:3
-vf:1
-vi:-3
+vA:2
+vN:-3
+vO:-6
+vP:-1
+vQ:6
+vS:-10
+vW:6
+vi:3
 vl:-11
-vo:9
-vp:9
-vr:-15
+vo:11
+vp:6
+vr:-13
 vt:-10
-vw:-6
-vz:3
-w-:-6
-w:-12
-wA:-1
-wB:7
-wC:2
-wD:7
-wE:4
-wG:-11
-wH:-17
-wK:-6
-wM:-4
-wN:7
-wO:2
-wP:1
+vv:-7
+vw:-4
+vz:5
+w-:-1
+w:-11
+wA:-2
+wB:3
+wD:10
+wE:8
+wH:-19
+wK:-8
+wL:-3
+wM:-5
+wN:-2
+wP:9
 wQ:-1
-wR:10
-wS:-5
-wV:-2
-wW:1
-wY:-11
-wb:-4
-wh:-10
-whole A:-1
-whole H:10
+wR:7
+wS:-11
+wV:-3
+wW:4
+wY:-9
+wb:-5
+wf:-1
+wh:-3
+whole A:-2
+whole H:5
 whole J:13
-whole K:16
+whole K:17
 whole S:-5
-whole n:5
-whole p:-6
+whole n:7
+whole p:-3
 whole recipe:-5
-wi:-4
-wj:-9
-wk:3
+wi:-5
+wj:-10
+wk:1
 wl:1
-wm:-12
-wo:-4
-wq:-11
-wr:-3
-wu:-1
-ww:3
-wy:-4
-wz:3
-y-:-10
+wm:-8
+wo:-7
+wp:1
+wq:-3
+wr:-1
+wt:2
+wu:-5
+ww:4
+wy:-7
+wz:5
+y-:-7
 y:-3
-yA:-9
-yC:-8
-yE:5
-yO:-3
-yP:-11
-yS:-3
-yg:-9
-yo:-19
+yA:-5
+yC:-7
+yE:4
+yP:-9
+yS:-8
+yg:-5
+yo:-15
 yp:-6
-yt:-7
+yt:-9
 yy:-6
-yz:-10
-z-:2
-zA:-2
-zB:6
-zC:-19
-zD:-4
-zE:2
-zF:2
-zG:-4
+yz:-9
+z-:3
+z:2
+zB:11
+zC:-14
+zE:8
+zF:8
+zG:-3
 zH:7
 zI:-3
 zJ:6
-zK:-2
-zL:-11
-zM:-12
-zN:8
-zO:7
+zL:-13
+zM:-5
+zN:-7
+zO:4
 zP:-4
-zQ:7
-zR:9
-zT:6
-zV:11
-zW:4
-zY:8
-zb:-3
-zd:6
-zf:1
+zQ:6
+zR:12
+zS:5
+zT:5
+zV:10
+zW:1
+zY:17
+zb:-5
+zd:4
+zf:-3
 zg:4
-zh:1
-zi:-4
-zj:-2
-zk:-4
-zl:8
-zm:9
-zo:3
-zr:-5
-zt:-3
-zu:-5
-zv:3
-zw:3
-zy:-1
-zz:-4`;
+zh:2
+zi:-8
+zj:-3
+zk:3
+zl:4
+zm:6
+zo:6
+zp:1
+zr:-6
+zs:6
+zt:-2
+zu:-7
+zv:9
+zw:4
+zz:-1`;

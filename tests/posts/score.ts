@@ -70,6 +70,13 @@ export const sets = [
   'blind-36',
   'blind-37',
   'blind-39',
+  'blind-42',
+  'blind-43',
+  'blind-44',
+  'blind-45',
+  'blind-46',
+  'blind-47',
+  'blind-48',
 ] as const;
 
 export function posts(set: string): readonly Post[] {
