@@ -7,7 +7,7 @@ import type { Meaning } from './lexicon.ts';
 import { isOfSuperfat, isSuperfat, noSuperfat, nothingLeft, nought, superfat } from './no-superfat.ts';
 import { isRatio, shareOf } from './proportions.ts';
 import type { Assembly, Row } from './rows.ts';
-import { spoken } from './token-is.ts';
+import { endsDotted, isStop, spoken } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -116,6 +116,10 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): re
     } else {
       const behind = wordAt(tokens[item.to]);
       if ((behind === 'for' && (item.from <= 1 || tokens[item.from - 1]?.t === 'line')) || behind === '?') asks = true;
+      // "I took 300 g. Lye?"
+      const before = tokens[item.from - 1];
+      if (behind === '?' && meaning.kind === 'alkali' && (isStop(before) || endsDotted(before)))
+        mark(k, item, { ...meaning, asked: true });
     }
   }
   const told = marked ?? items;

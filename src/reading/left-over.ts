@@ -2,7 +2,7 @@
 import { ofIt, pronoun } from './of-it.ts';
 import { signal } from './signal-words.ts';
 import { gives, type Signals } from './signals.ts';
-import { isAny, isIngredient, isMark, isMeasured, isPot, isRole, isStop, isWord, wordAt } from './token-is.ts';
+import { isAny, isIngredient, isMark, isMeasured, isPot, isRole, isStop, isWord, spoken, wordAt } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 import { weighedElsewhere } from './weighed.ts';
 
@@ -40,7 +40,11 @@ export function isTakenFrom(tokens: readonly Token[], k: number, token: Figure):
   if (part.quantity.value > token.quantity.value) return false;
   const words = tokens.slice(at + 1, k);
   const ofThe = words.some((one, n) => (isWord(one, 'of') || isWord(one, 'from')) && isWord(words[n + 1], 'the'));
-  return (opens && words.some(owns)) || (ofThe && [1, 2, 3].some((n) => owns(tokens[k + n])));
+  // "300 g out of my 500 g tub of coconut"
+  const ofPack =
+    isPot(tokens[k + 1]) &&
+    words.some((one, n) => /^(?:of|from)$/.test(spoken(one)) && /^(?:the|my|our|an?|that)$/.test(spoken(words[n + 1])));
+  return (opens && words.some(owns)) || ofPack || (ofThe && [1, 2, 3].some((n) => owns(tokens[k + n])));
 }
 
 /** `palm kernel (last 2 lb)`, `2 lb of lard left`: in the cupboard, where the thing is weighed again. */
