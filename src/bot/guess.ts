@@ -174,12 +174,16 @@ const takesRecipe: ReadonlySet<string> = new Set(['cook', 'scale', 'summary', 's
 const pointing =
   /\b(?:this|it|these|those|following|below|please|for|to|with|recipe|soap|my|mine|down|up|double|half|twice)\b/i;
 
+const weighsOn = /^s?\s+(?:reads?|says?|said|shows?|showed|is|was|only|broke|died|goes)\b/i;
+
 /**
  * "Report and a plea. 420 g lard …", "Cook number four: …": the word of a command (`id`) that opens a sentence without a
  * figure, before a whole recipe that nobody asks anything else of. `rest`: what stands behind the word.
  */
 export function opensTalk(text: string, rest: string, id: string, context: Context): boolean {
   if (ofRecipe.has(id) || /^\W*[/!]/.test(text)) return false;
+  // "Scale reads 1.2 kg lard": what they weigh on
+  if (id === 'scale' && weighsOn.test(rest)) return context.read(text).fats.length > 0;
   const heading = /^[^.:!?\n\d]*(?=[.:!?\n])/.exec(rest)?.[0] ?? '';
   if (!/\p{L}{2}/u.test(heading) || (takesRecipe.has(id) && pointing.test(heading))) return false;
   const { fats, alkali } = context.read(text);

@@ -35,6 +35,8 @@ describe('a request finds its command', () => {
     ['lye for 500 g lard', 'lye'],
     ['lye: 500 g olive oil\n200 g coconut oil', 'lye'],
     ['lye please, 1.5 kg lard', 'lye'],
+    ['Scale reads 1.2 kg lard and 0.4 kg coconut, lye 225 g, water 500 g', 'check'],
+    ['no scale for the oils (a scale for the lye, yes): 2 cups olive, 1 cup coconut, how many grams of lye?', 'lye'],
     ['coconut, olive and palm in equal parts, 900 g oils total, lye pls', 'lye'],
     ['safety', 'safety'],
     ['Safety!', 'safety'],

@@ -548,10 +548,14 @@ test('a swap that was done is no question for "or did I mess up" behind it', () 
 
 describe('a row that is denied in its own line', () => {
   const rows = (row: string) => `Olive 500 g\ncoconut 250 g\n${row}\nNaOH 145 g\nwater 330 g`;
-  test.each(['250 g palm NO (ran out)', 'palm 250 g NO, forgot it', 'palm 250 g - nope', 'palm 250 g, not this time'])(
-    'is left out: %s',
-    (row) => expect(read(rows(row)).grams).toEqual(palmless),
-  );
+  test.each([
+    'palm 250 g <-- crossed out, NOT used',
+    'palm 250 g <- not used',
+    '250 g palm NO (ran out)',
+    'palm 250 g NO, forgot it',
+    'palm 250 g - nope',
+    'palm 250 g, not this time',
+  ])('is left out: %s', (row) => expect(read(rows(row)).grams).toEqual(palmless));
   test.each(['palm 250 g (not too soft!)', 'palm 250 g, no smell', 'palm 250 g, not 260', 'palm 250 g, no idea which'])(
     'stays, where something else is denied: %s',
     (row) => expect(read(rows(row)).grams).toEqual(plain),

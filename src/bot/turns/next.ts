@@ -81,7 +81,7 @@ const scaledAtLast =
 // "no big enough scale for the oils" is to weigh on, "double that in water" the water's weight
 /** "I need 12 bars of 100 g, scale it: …", "my mould is 10 x 3 x 3 in, scale this recipe to fit. …" */
 const scaledAtFirst =
-  /(?<!\b(?:(?:a|an|the|my|your|our|no) (?:[\w-]+ ){0,2}|little |good |kitchen |digital |\w+y ))\b(?:(?:re)?scale|resize) (?:it|this|that|everything|to|up|down|by|for|my|the) ?|(?<!\b(?:water|milk|liquid|lye)\b[ ,:=-]*(?:is |was |at |of |about )?)\b(?:double|halve|triple) (?:it|this|that)\b(?! (?:again |weight )?(?:in|of|as|for) (?:the )?(?:water|milk|liquid|lye|weight)\b| (?:weight|amount)\b| of (?!it\b|all\b|everything\b)[a-z])/i;
+  /(?<!\b(?:(?:a|an|the|my|your|our|no) (?:[\w-]+ ){0,2}|little |good |kitchen |digital |\w+y ))\b(?:(?:re)?scale|resize) (?:it|this|that|everything|to|up|down|by|for|my|the)\b(?! ?(?:the |my )?(?:lye|oils?|fats?|water|small|tiny|big)\b(?! (?:batch|recipe|mou?ld))) ?|(?<!\b(?:water|milk|liquid|lye)\b[ ,:=-]*(?:is |was |at |of |about )?)\b(?:double|halve|triple) (?:it|this|that)\b(?! (?:again |weight )?(?:in|of|as|for) (?:the )?(?:water|milk|liquid|lye|weight)\b| (?:weight|amount)\b| of (?!it\b|all\b|everything\b)[a-z])/i;
 
 /** What stands before the recipe: up to the first colon, line end or full stop. */
 const headOf = (text: string): string => /^(?:[^:\n.]|\.(?=\d))*/.exec(text)?.[0] ?? '';
