@@ -1,4340 +1,4302 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
 export const weights = ` a:-2
- ab:-14
- aber:3
- abgekriegt:11
- abgewischt:6
- able:-5
- about:8
- above:7
- abroad:-3
- abt:-7
- abuela:-4
- accident:9
- accidental:7
- accord:-5
- account:-7
+ ab:-16
+ aber:4
+ abgekriegt:16
+ abgewischt:12
+ about:5
+ above:3
+ abt:-11
+ abuela:-9
+ accident:16
+ accidental:11
+ accord:-6
+ account:-6
  aceit:-3
- aceite:-2
- acid:1
- acros:3
- activat:-3
- actual:-4
- add:-14
- added:-1
- admit:-3
- adult:-5
- advance:-6
- advice:-2
- afraid:-13
- after:8
- afternoon:7
+ aceite:1
+ acid:2
+ acros:1
+ activat:-5
+ actual:-11
+ add:-12
+ added:-3
+ admit:4
+ adult:-4
+ advance:-7
+ advice:-4
+ afraid:-10
+ after:10
+ afternoon:6
  afterward:-13
- again:-18
- against:-5
- age:-12
- ages:-11
- ago:16
- agree:-10
+ again:-19
+ against:-12
+ age:-8
+ ages:-7
+ ago:13
+ agre:-3
+ agree:-9
  agua:-1
- ahead:-9
- ahora:10
- ai:11
- aid:11
- aim:-3
- air:-10
- al:-2
- alarm:-9
- alcohol:1
- alike:-3
- alkali:-4
- alkanet:-8
- all:-3
- allergic:-5
- alles:-8
- allow:-5
- almond:-8
- almost:-10
- aloe:-8
- alone:-2
- along:7
- already:-8
- alright:-17
- also:1
- alter:-5
- although:-2
- altogether:-10
+ ahead:-6
+ ahora:9
+ ai:13
+ aid:12
+ air:-13
+ al:1
+ alarm:-7
+ alcohol:-2
+ alkali:-11
+ alkanet:-7
+ all:-5
+ allergic:-6
+ alles:-7
+ allotment:-4
+ allow:-13
+ almond:-6
+ almost:-11
+ aloe:-11
+ alone:-8
+ along:6
+ aloud:-3
+ already:-6
+ alright:-12
+ also:5
+ alter:-8
+ although:1
+ altogether:-9
  alu:-12
- aluminium:-12
- alway:-6
- am:5
- amber:-4
- american:-7
- ammonia:3
- among:6
- amount:-13
- ampolla:8
- an:-7
- and:3
- animal:-5
- ankle:4
- anos:-7
- another:-6
- anruhren:-1
- ans:2
- answer:-7
- antes:-10
- any:-12
- anybody:2
- anyhow:-6
- anymore:-9
- anyone:-11
- anyth:-1
- anyway:-4
- anywhere:-5
- apart:-6
- apiece:-1
- app:-6
- appl:-5
- apple:-5
- applesauce:-11
- apprentice:1
- apres:3
- apricot:-6
- apron:-15
- aqua:-12
- arde:8
- are:3
- arent:-7
- argan:-9
+ aluminium:-10
+ alway:-4
+ amber:-7
+ american:-5
+ ammonia:8
+ among:5
+ amount:-10
+ ampolla:5
+ an:-9
+ and:4
+ animal:-13
+ ankle:14
+ anos:-8
+ another:-1
+ anruhren:3
+ answer:-15
+ antes:-9
+ any:-3
+ anybody:-4
+ anyhow:-4
+ anymore:-7
+ anyone:-7
+ anyth:-13
+ anyway:-6
+ anywhere:-6
+ apart:-7
+ app:-7
+ appl:-8
+ apple:-3
+ applesauce:-7
+ appointment:-3
+ apprentice:-3
+ apres:2
+ apricot:-5
+ april:-3
+ apron:-16
+ aqua:-10
+ arde:11
+ are:5
+ arent:-5
+ argan:-10
  arithmetic:-9
- arm:-10
- armpit:-4
- arms:-7
- around:9
- arriv:-8
- as:-6
- ash:-1
- ashes:-12
+ arm:-12
+ armpit:-2
+ arms:-14
+ around:5
+ arriv:-4
+ arrow:-2
+ as:-14
+ ash:1
+ ashes:-6
  aside:-4
- ask:-4
- asked:-12
- asks:5
- asleep:2
- asthma:2
- at:-4
- ate:-3
- attempt:-3
+ ask:-2
+ asked:-10
+ asks:6
+ asleep:-3
+ asthma:4
+ at:-1
+ ate:1
  attic:-7
- atznatron:6
- au:-1
- auf:-8
- auge:9
+ atznatron:5
+ au:-4
+ auf:-10
+ auge:8
  augen:-6
- august:-12
- aunt:-16
- aus:2
- autumn:-4
- aux:1
- avale:6
+ august:-5
+ aunt:-14
+ aus:1
+ autumn:-11
+ aux:-10
+ avale:8
  avant:-6
- avec:5
- avocado:-6
+ avec:6
+ avocado:-11
  avoid:-14
- awake:-3
- away:4
- awful:17
- b:-11
- babassu:-8
- baby:-4
- babys:2
- back:-2
- background:-6
- backside:6
+ awake:-1
+ away:-1
+ awful:12
+ b:-2
+ babassu:-3
+ baby:-3
+ babys:7
+ back:-5
+ background:-9
+ backside:8
  backward:-6
+ bacon:-8
+ bad:2
  badly:3
- bag:-1
- bags:-11
- bain:-4
- bak:-3
- baker:-3
- balanc:-3
- balance:-6
- balcony:-9
- bald:-4
- ball:9
- balls:7
- balm:-17
- band:-5
- bang:9
- bar:-11
+ bags:-8
+ bain:-1
+ bak:-6
+ balanc:11
+ balance:-9
+ balcony:-11
+ bald:-5
+ ball:5
+ balls:4
+ balm:-16
+ band:-1
+ bang:7
+ bar:-9
  bare:6
- barefoot:15
- bark:5
- barn:-5
- bars:-12
- base:-5
- basket:-8
- batch:-3
- bath:-7
- bathroom:6
- batter:-5
- batteri:-11
- battery:-4
- bazaar:-4
+ barefoot:14
+ bark:12
+ barn:-8
+ bars:-8
+ base:-7
+ basket:-3
+ batch:-6
+ bath:-11
+ bathroom:8
+ batter:-6
+ batteri:-8
+ battery:-9
+ bazaar:-3
  bc:4
- be:5
- bead:3
+ be:-5
  beads:5
- beagle:3
- beak:6
- beaker:7
- bear:-6
- beat:-1
- beautiful:-10
- bebe:7
- became:7
- because:-4
- become:-6
- bed:-5
- bedroom:-2
- bedtime:-6
- beef:-6
- been:9
+ beagle:2
+ beak:3
+ beaker:9
+ bear:-11
+ beard:-6
+ beat:-2
+ beautiful:-4
+ bebe:6
+ became:9
+ because:2
+ become:-5
+ bed:-4
+ bedroom:-7
+ bedtime:-2
+ beef:-2
+ been:11
  beer:-11
- bees:-6
- beeswax:-9
- before:-5
- beforehand:-8
+ bees:-7
+ beeswax:-16
+ before:-1
+ beforehand:-6
  began:12
- begin:-5
+ begin:-7
  beginn:4
- beginner:-14
- begun:-9
- behav:-1
- behind:5
- bei:-9
- beige:-4
- beim:2
- being:2
- bekommen:11
- believ:19
- believe:-9
- bell:-3
- belly:12
- belong:-4
- below:-5
- ben:2
- bench:3
- bend:-4
- bent:9
+ beginner:-13
+ begun:-5
+ behind:7
+ bei:-7
+ beige:-7
+ beim:1
+ bekommen:6
+ believ:5
+ believe:-10
+ belly:8
+ belong:-8
+ below:-7
+ ben:6
+ bench:4
+ bend:-3
+ bent:5
  bergamot:-3
- beside:10
- best:-6
- bet:-6
- better:-13
- between:8
- bevel:-8
- bien:12
- big:-3
- bigger:-9
+ besid:-3
+ beside:-9
+ best:-3
+ bet:-12
+ better:2
+ between:2
+ bevel:-9
+ bien:13
+ bigger:-5
  bill:4
- bin:-4
- bins:-6
- birch:-15
- birds:-1
- birthday:-13
+ bin:-2
+ bins:-3
+ birch:-12
+ birds:-2
+ birthday:-15
  bis:-6
- biscuit:4
- bit:1
- bite:6
- bites:-2
- bits:5
- bitten:10
- black:-22
- blame:-2
- blanc:10
- blanca:-2
+ biscuit:-3
+ bit:-1
+ bite:1
+ bites:-4
+ bits:-5
+ bitten:4
+ black:-18
+ blame:-5
+ blanc:6
+ blanca:-4
  blanco:-1
- blanket:-15
- bleach:-1
- bleed:2
- blend:-1
- bless:-7
- blew:11
- blind:11
- blink:4
- blister:9
- blob:6
- block:-11
- blog:-10
- blood:10
- bloodshot:-2
- blue:-3
- blurry:5
- board:-4
- boat:-3
- boil:2
- boiler:-12
- boils:4
- bol:-5
- bone:10
- bonjour:6
- book:-12
- booklet:-7
+ blanket:-14
+ bleach:-5
+ bleed:1
+ blend:3
+ blender:-7
+ bless:-10
+ blew:7
+ blind:7
+ blink:6
+ blister:11
+ blob:3
+ block:-12
+ blog:-8
+ blood:11
+ blouse:8
+ blue:-7
+ blurry:3
+ board:-1
+ boil:4
+ boiler:-8
+ boils:3
+ bol:-6
+ bone:4
+ bonjour:1
+ book:-13
+ booklet:-6
  books:-3
- boots:-9
- bor:5
- borax:-4
- bord:-3
- bored:12
+ boot:1
+ boots:-10
+ bor:11
+ borax:-3
+ bord:-5
+ bored:5
  born:-5
- borrow:-4
- boss:-2
- both:2
- bottl:-7
- bottle:2
+ borrow:-11
+ boss:4
+ bother:6
+ bottl:-11
+ bottle:-5
  bottom:-15
- bouche:14
- bought:-12
- bounc:6
- bowl:13
- bowls:8
- box:-6
- boxes:-9
- boy:12
- boys:-1
- bra:6
- bran:-11
- brand:-3
- bras:14
- brave:-3
- brazo:15
- bread:-6
- break:-10
- breakfast:-4
- breastbone:10
- breath:16
- breathe:16
- brick:-10
- bride:-3
- brim:-1
- brine:2
- bring:1
+ bouche:11
+ bought:-11
+ bounc:14
+ bowl:7
+ bowls:3
+ box:1
+ boxes:-10
+ boy:7
+ boyfriend:1
+ boys:-9
+ bra:5
+ bran:-16
+ brand:-6
+ bras:12
+ brave:7
+ brazo:12
+ bread:-7
+ break:3
+ breakfast:6
+ breastbone:6
+ breath:13
+ breathe:12
+ brennt:-3
+ brick:-8
+ bright:1
+ brim:-3
+ brine:1
+ bring:-4
  brittle:-7
- broke:-5
- broken:1
- broom:7
- brother:-3
- brought:-2
- brown:7
- brule:-9
- brulure:4
- brush:-11
+ broke:-2
+ broken:-2
+ broom:1
+ brought:-5
+ brown:10
+ brule:-6
+ brulure:7
+ brush:-5
  bu:9
- bubb:-6
- bubbl:-1
- bubble:3
- bucket:6
- budget:-2
- build:-4
- built:-6
+ bubbl:3
+ bubble:9
+ bucket:7
+ budget:-3
+ build:-3
+ built:-5
  bumps:6
- burbuja:-5
- burn:4
- burnin:8
- burns:6
- burnt:-4
- burp:12
- burst:-1
- bus:-5
- but:-6
- butcher:-4
- butt:-3
- butter:-7
- buttermilk:-3
- button:-6
- buy:-20
- by:-7
- c:-18
- ca:-2
- cabbage:-11
- cage:9
- cake:-3
- cakes:-3
- calculat:-2
- calculation:-3
- calculator:-15
- calendar:-3
- calendula:-11
- caliente:11
- call:-2
- calls:4
- calm:4
- came:-9
- camera:-3
- camp:-7
- can:-10
- candl:-3
- candle:-9
+ burbuja:-2
+ burn:6
+ burnin:9
+ burns:5
+ burnt:-5
+ burp:4
+ burst:1
+ bus:-11
+ but:-2
+ butcher:-8
+ butt:-1
+ butter:-4
+ button:-9
+ buy:-19
+ by:-9
+ c:-21
+ ca:-3
+ cabbage:-6
+ cage:4
+ cake:-2
+ cakes:-4
+ calculat:-8
+ calculate:-3
+ calculator:-12
+ calendula:-9
+ caliente:12
+ call:-6
+ calls:5
+ calm:6
+ came:-2
+ camera:6
+ camp:-13
+ can:-8
+ candl:4
+ candle:-13
  canister:-5
- cannot:-11
- canola:-9
- cans:-3
- cant:9
- cap:5
- car:-4
- cara:-3
+ cannot:-3
+ canola:-10
+ cans:-8
+ cant:13
+ cap:12
+ car:-1
+ cara:-1
  caramel:-4
- card:-12
- care:-7
- careful:-11
- caretaker:-8
- carpet:-9
- carrot:-4
- carry:1
- carton:8
- case:-6
+ card:-18
+ cardboard:3
+ care:-11
+ careful:-16
+ caretaker:-6
+ carpet:-6
+ carri:-2
+ carrot:-7
+ carry:-3
+ carton:1
+ case:-3
+ caster:-3
  castile:-9
- castor:-15
- cat:-1
- catch:-8
- cats:-3
- cattle:-1
- cauldron:-9
- cause:9
- caustic:13
+ castor:-14
+ catch:-4
+ cattle:-3
+ cauldron:-6
+ cause:12
+ caustic:11
  caustica:12
- caustique:10
- caviti:-14
- ce:4
- cedar:1
- cedarwood:-3
- ceil:3
- celebrate:-6
+ caustique:11
+ caviti:-7
+ cayo:-1
+ ce:6
+ cedar:11
+ ceil:6
  cell:-3
  cellar:-7
- cent:-3
- centre:-9
- certain:-3
- chalk:-8
- chamomile:-8
+ centre:-8
+ cents:-1
+ certain:-4
+ chair:-6
+ chalk:-6
+ chamomile:-7
  chang:-2
- change:6
- channel:-3
- chap:-3
- charcoal:-14
+ change:5
+ chap:-6
+ charcoal:-12
  charg:-3
- chart:-6
- chat:7
- cheap:-6
- check:-9
- cheek:26
- cheese:3
- chemical:10
- chemist:-6
- chemistry:-16
- chest:15
+ charge:-3
+ chart:-4
+ chat:3
+ cheap:-13
+ check:-7
+ checklist:-6
+ cheek:16
+ cheese:1
+ chemical:9
+ chemist:-4
+ chemistry:-12
+ chest:20
  chew:1
- chicken:5
- chien:10
- child:9
- children:-5
- chill:-5
- chimney:-4
- chin:2
- chipp:-4
- chips:-9
+ chicken:9
+ chien:3
+ child:2
+ children:-10
+ chill:-4
+ chimney:-1
+ chips:-7
  chocolat:-10
- chocolate:-11
- choir:-8
+ chocolate:-7
+ choice:3
+ choir:-10
  chok:-8
- chose:-10
- christma:-9
- chuck:-3
- chunk:4
- church:-11
- cinnamon:6
- circle:-3
+ choose:-1
+ chose:-8
+ christma:-14
+ chuck:-4
+ chunk:3
+ church:-9
+ cinnamon:2
+ circle:1
  citrate:-5
- citric:-5
- citronella:3
- claim:-12
- clarifi:-3
- clarity:-6
- class:-9
- clay:-4
- clean:-5
- cleaner:4
- clear:11
+ citric:-4
+ citronella:-10
+ claim:-13
+ clarity:-1
+ class:-8
+ clay:-9
+ clean:-11
+ cleaner:9
+ clear:-4
  clever:5
- client:-12
- climb:-1
- cling:5
+ client:-9
+ climb:-3
+ cling:4
+ clinic:-3
  clock:-8
- clockwork:-3
- clos:3
- cloth:-1
- cloud:18
- cloudy:-15
- clove:7
- club:-1
- clump:-9
- clumpy:-8
- cm:-6
- co:-10
- coarse:-7
- coat:-7
- coats:-3
- cocanut:-1
- cocnut:-4
- coco:-22
- cocoa:-4
- coconut:1
- coffee:-4
- coin:8
- coins:-2
- cold:-19
- collar:15
- collarbone:9
- colleagu:-3
- colleague:-1
- collect:7
+ clockwork:-1
+ clos:8
+ close:4
+ cloth:-3
+ cloud:16
+ cloudy:-16
+ clove:12
+ club:-4
+ clump:-2
+ clumpy:-9
+ cm:-18
+ co:-13
+ coarse:-8
+ coat:-4
+ cocanut:-3
+ cocnut:-3
+ coco:-14
+ cocoa:-5
+ cocoanut:-8
+ coconut:-3
+ coffee:2
+ coin:3
+ cold:-18
+ collar:5
+ collarbone:3
+ collect:4
  colloidal:-7
- color:-3
- colour:-19
+ color:-5
+ colour:-14
  column:-8
- com:6
- comb:5
+ com:4
+ comb:6
  combien:-14
- combine:-11
- come:-6
- comes:-4
- comma:3
- comme:-1
- comment:-17
+ combin:-3
+ combine:-15
+ come:-3
+ comes:-6
+ comma:6
+ comme:2
+ comment:-15
  community:-3
- como:1
- compare:-2
- complain:-5
- complete:-7
- con:8
- conc:-3
- concentration:-14
- concrete:-9
- confession:-9
- confirm:-6
- contact:5
- container:6
- content:3
- convert:-6
- cook:-6
- cookbook:-8
- cookie:-1
- cooks:-1
- cool:-18
- cooler:-11
- cools:-6
+ como:2
+ compare:-4
+ complain:-7
+ complete:-3
+ con:9
+ conc:-2
+ concentration:-10
+ concrete:1
+ confession:-11
+ confetti:13
+ confirm:-7
+ contact:3
+ container:-1
+ convert:-5
+ cook:-4
+ cookbook:-11
+ cooker:-2
+ cookie:1
+ cooks:-6
+ cool:-15
+ cooler:-8
+ cools:-4
  copi:-9
- copper:-5
- copy:-8
- correct:-22
- cost:-5
- costs:-11
- cottage:-8
- cotton:-9
- cough:8
- could:4
- couldnt:-10
- coule:13
- couleur:6
- council:-4
- count:-12
- country:-3
- coup:4
- couple:-10
- course:-10
- cousin:-8
- cover:2
- cow:-6
- cpop:-11
- crack:4
- crater:10
- crawl:1
- crayon:-12
- crazy:4
+ copper:-6
+ copy:-11
+ corner:2
+ correct:-14
+ cost:-9
+ costs:-12
+ cottage:-13
+ cotton:-6
+ cough:9
+ could:5
+ couldnt:-6
+ coule:5
+ couleur:10
+ council:-3
+ count:-13
+ counter:-4
+ coup:3
+ couple:-7
+ course:-6
+ cousin:-14
+ cover:-4
+ cow:-5
+ cpop:-12
+ crack:2
+ crater:15
+ crawl:-3
+ crayon:-9
+ crazy:7
  cream:-4
- creamy:-5
- cried:3
+ creamy:-12
+ cried:1
  crock:-1
- cross:-6
- crudo:10
- crumb:-11
- crust:-2
+ crockpot:7
+ crudo:13
+ crumb:1
+ crumble:-12
  cry:7
- crystal:1
- cuanta:-9
+ crystal:-3
+ cuanta:-12
  cube:11
- cubes:-6
- cucumber:-12
- cuff:10
- cup:6
- cupboard:-6
- cupcake:-2
- cupful:-4
- cups:-23
- cur:-6
- cure:-23
- cured:-1
+ cubes:-8
+ cucumber:-11
+ cuff:6
+ cup:2
+ cupboard:-4
+ cupcake:-3
+ cupful:-10
+ cups:-18
+ cur:-11
+ cure:5
+ cured:-2
  cures:-7
- curiou:-9
- curl:7
+ curiou:-11
+ curl:5
  curry:-5
- custard:-6
- customer:-6
- cut:3
- cuts:9
+ custard:1
+ customer:-4
+ cut:1
+ cuts:5
  cutt:-8
- cutter:-10
- d:-12
- da:-8
- dabb:11
- dad:6
- dag:-24
+ cutter:-7
+ d:-10
+ da:-6
+ dabb:6
+ dad:9
+ daft:2
+ dag:-19
  damit:-6
- damp:1
- dangerou:-9
- dans:19
- dare:-3
- dared:3
- darf:-6
- dark:7
- darker:-8
- das:-5
- date:-10
- daughter:-3
- day:-4
+ damp:2
+ dangerou:-12
+ dans:14
+ dare:-8
+ darf:-5
+ dark:3
+ darker:-3
+ das:-4
+ date:-7
+ daughter:-1
+ day:-6
  daylight:3
- days:2
- de:-3
- dead:-3
- deal:4
- dear:-8
- decant:7
- decent:-11
- decid:-6
- decimal:-9
- dedo:9
- deep:7
- deer:-1
- degre:-5
- deja:-7
- del:12
- dem:3
- dense:-3
- dent:2
- dentist:-3
- dentro:5
- depui:14
- der:-3
+ days:-4
+ dead:-6
+ dear:-7
+ decant:5
+ decent:-6
+ decid:-1
+ decimal:-12
+ dedo:14
+ deep:9
+ degre:3
+ deja:-5
+ del:13
+ dem:5
+ den:2
+ dense:-5
+ dentist:-1
+ dentro:7
+ depui:9
+ der:-4
  derramo:-8
- des:7
- desde:15
- despu:12
- dessu:5
- destill:-6
- di:5
- diary:-2
- dias:5
- dice:3
- dictat:-4
- did:-4
+ des:1
+ desde:11
+ despu:23
+ dessu:2
+ destill:-4
+ di:4
+ diary:-3
+ dias:7
+ dice:9
+ dictat:-3
+ did:-3
  didnt:1
- die:4
- died:-10
- differ:-1
- difference:-11
- different:-5
- diffuser:2
- digit:-3
- dilut:3
- dilute:-10
- dilution:-10
- dinner:-3
- dinosaur:-7
- dipp:6
- dirty:-9
+ die:2
+ died:-12
+ differ:-3
+ difference:-6
+ different:-7
+ digit:-7
+ dilut:6
+ dilute:-6
+ dilution:-2
+ dinner:-7
+ dinosaur:-4
+ dipp:7
+ dirty:-3
  disaster:-6
- discount:-16
- dish:-7
- dishwasher:-13
- dispenser:-8
- display:-9
- dissolv:-6
- dissolve:-17
- distill:-15
+ discount:-15
+ dish:-13
+ dishwasher:-8
+ dispenser:-5
+ display:-3
+ dissolv:-3
+ dissolve:-6
+ distill:-9
  disturb:-4
- divid:-5
- divider:-3
- dizzy:18
- do:-1
- doctor:1
- does:-6
- doesnt:-8
- dog:-3
- dogs:-10
- doigt:3
- doing:-6
- done:-2
- dont:-11
- door:-4
- doors:-15
- doorway:-3
- dos:18
- dot:3
- dots:14
- doubl:-6
- double:-6
- doubt:-5
+ divid:-6
+ divider:-5
+ dizzy:12
+ do:4
+ doctor:6
+ does:-4
+ doesnt:1
+ dog:3
+ dogs:-12
+ doigt:1
+ doing:1
+ done:-11
+ dont:-3
+ door:-7
+ doors:-16
+ doorway:-7
+ dos:13
+ dots:6
+ doubl:-5
+ double:-9
+ doubt:-6
  dough:3
- doux:-3
- down:5
- dozen:-3
+ doux:-4
+ down:4
+ dozen:-11
  draft:-8
- drag:-5
- dragg:-3
- dragon:-4
- drain:-4
+ drag:-6
+ dragg:1
+ dragon:-7
+ drain:-2
  drainpipe:-4
- drama:-7
- drank:6
- drauf:4
- draught:-10
- draw:-6
- drawer:-6
- draws:-3
- dream:1
- drei:10
- dress:-9
- drew:-10
- dribbl:-3
- dried:-1
- dries:-5
- drin:2
- drip:6
+ drama:-11
+ drank:7
+ drauf:-1
+ draw:-5
+ drawer:-7
+ draws:-4
+ drei:9
+ dress:-6
+ drew:-8
+ dribbl:-1
+ dried:-3
+ dries:-3
+ drin:-1
+ drink:3
+ drip:9
  dripp:1
- drips:12
- driv:4
- drive:-3
- drool:10
- drop:7
- droplet:3
- dropp:8
- drops:-11
+ drips:9
+ driv:-1
+ drive:-9
+ drool:3
+ drop:5
+ droplet:2
+ dropp:5
+ drops:-9
  drove:-3
- drum:-6
- drunk:3
- dry:-12
- dual:-6
- duck:-11
- ducks:-2
- due:-4
- duele:4
+ drum:-9
+ drunk:5
+ dry:-17
+ du:3
+ duck:-16
+ ducks:4
+ due:-12
+ duele:11
  duft:-2
- dug:9
- dump:-3
- dunk:13
- dur:-5
- durch:2
- dust:4
- dusty:-8
+ dug:14
+ dump:-5
+ dunk:8
+ dur:-13
+ dust:5
+ dusty:-9
  dye:-3
- e:-1
- each:-17
- ear:3
- earlier:-4
- ears:-3
- easier:-7
- easter:-9
- easy:-11
- eat:5
- eaten:5
- eats:-6
- eau:7
- eczema:-15
- edge:7
- edges:-6
- edit:7
- eighti:-7
- eighty:1
- ein:2
- eine:3
- einen:-7
- eingeatmet:10
- either:-11
- el:5
- elbow:1
- eldest:3
- eleven:12
- else:-7
- emergency:11
- empti:-5
- empty:-8
- emu:-9
- emulsion:-4
- en:-3
- enamel:-6
+ e:-6
+ each:-11
+ ear:8
+ earlier:-7
+ early:3
+ ears:1
+ easier:-11
+ easter:-11
+ easy:-8
+ eat:16
+ eaten:8
+ eats:-9
+ eau:1
+ eczema:-17
+ edge:5
+ edges:1
+ edit:5
+ egg:-5
+ eight:6
+ eighti:-6
+ eighty:-11
+ ein:1
+ eine:5
+ einen:-8
+ eingeatmet:13
+ either:-10
+ el:3
+ elbow:-5
+ eldest:6
+ eleven:13
+ elle:-1
+ else:-10
+ emergency:13
+ empti:-4
+ empty:-2
+ emu:-6
+ emulsion:5
+ en:-4
+ enamel:-9
  encima:13
  end:-12
- ended:-10
- ends:4
- enfant:-7
+ ended:-9
+ ends:2
+ enfant:-9
  engine:-3
  english:-3
- enough:-14
- entire:-3
- entry:-11
- envelope:-8
- eo:-5
- equal:-6
- er:-4
- error:4
- erst:15
- erupt:16
- es:-9
- espresso:-7
- essential:-10
+ enjoy:-4
+ enough:-18
+ entire:-6
+ entry:-6
+ envelope:-5
+ equal:-5
+ er:-6
+ error:3
+ erst:18
+ erupt:13
+ es:-6
+ espresso:-3
+ essential:-12
  essentielle:-3
  essig:-2
- est:10
- esta:-6
- et:3
- ethanol:-8
+ est:7
+ esta:-7
+ et:5
+ ethanol:-4
  eucalyptu:7
- eur:-3
- euro:3
- euros:-3
- even:-2
- evening:-4
- ever:-11
+ euro:1
+ euros:-7
+ even:-7
+ evening:-15
+ ever:-7
  every:-17
- everybody:-10
- everyone:-6
- everyth:-8
- everywhere:-6
- evoo:-3
- exact:-11
- except:-8
- exces:-6
- excuse:-4
- expect:-2
- explain:-8
- explod:8
- export:-7
- extra:-10
- extract:-3
- eye:18
- eyeball:-12
- eyebrow:5
- eyelid:8
- eyes:4
- eyewash:-11
- f:-12
- face:-4
- faceful:14
- fade:-4
- fail:-14
- failur:-8
- faire:-2
- fait:12
- fall:-6
- falls:-6
- false:-14
- fami:-11
- fan:-9
- fancy:-5
- far:-2
- farm:-8
- fast:7
+ everybody:-14
+ everyone:-3
+ everyth:-11
+ everywhere:-2
+ evoo:-4
+ exact:-8
+ except:-4
+ exces:-7
+ excuse:-3
+ expect:-3
+ expert:-8
+ explain:-13
+ explod:10
+ export:-6
+ extra:-15
+ extract:-6
+ eye:15
+ eyeball:-13
+ eyebrow:6
+ eyelid:20
+ eyes:1
+ eyewash:-5
+ f:-13
+ face:-7
+ faceful:12
+ facial:-3
+ fade:-14
+ fail:-13
+ failur:-6
+ faint:-3
+ faire:-1
+ fait:18
+ fall:-1
+ fallen:-3
+ false:-13
+ fami:-12
+ fan:-13
+ fancy:-4
+ far:-4
+ farm:-9
+ fast:2
  faster:-7
- fat:-22
+ fat:-20
  father:-4
- fats:-9
- fault:-4
- faut:-10
+ fats:-12
+ fault:-9
+ faut:-13
  favour:-3
- favourite:-4
- fear:-8
+ favourite:-6
+ fear:-5
  february:-7
- fed:-6
- feed:1
- feel:7
+ fed:-11
+ feed:2
+ feel:11
  feels:2
  feet:-2
- fell:10
- felt:5
- fence:1
- fetch:-4
- field:-3
+ fell:5
+ felt:6
+ fence:-3
+ fetch:-3
+ few:-5
  fifteen:-7
- fifth:-10
- fifty:-2
- fig:-3
- fight:-6
- figur:-4
- figure:-14
- file:-4
- fill:-7
- fille:3
- fills:-8
- film:-3
- fils:16
- filter:-14
- fin:-4
+ fifth:-7
+ fifty:-6
+ fight:-8
+ figur:-6
+ figure:-23
+ file:-10
+ fill:-6
+ fille:13
+ fills:-13
+ film:-5
+ fils:10
+ filter:-12
+ fin:-10
  final:-9
- find:-7
- finds:-10
- fine:-11
- finer:-3
+ find:-8
+ finds:-8
+ fine:-10
+ finer:-8
  finger:9
- fingernail:5
- fingertip:10
- finish:1
- fire:5
- firm:-10
- first:-2
- fish:-2
- fists:-1
+ fingernail:13
+ fingertip:15
+ finish:2
+ fire:11
+ firm:-16
+ first:-5
+ fish:4
+ fist:6
  fit:-2
- fits:-13
- five:-2
- fizz:5
- fl:-9
- flake:8
- flaky:-5
- flame:-9
- flannel:7
- flar:7
+ fits:-16
+ five:-9
+ fizz:-4
+ fl:-5
+ flak:-3
+ flake:13
+ flaky:-1
+ flame:-3
  flash:-5
- flat:-9
- flatmate:-6
- fleck:3
- flew:4
- flick:16
- float:-12
- flood:-7
- floor:3
- floral:-1
- flour:-8
- flower:3
- flu:-6
- fluid:-6
- flung:-3
- flush:5
- fly:7
- foam:8
- foamy:8
- fog:-11
- fogg:10
- foggy:5
- fold:3
- folks:-6
- follow:-11
- fond:1
- food:-2
- fool:12
- foot:-3
+ flat:-12
+ flatmate:2
+ flea:-3
+ fleck:8
+ flew:7
+ flick:20
+ float:-11
+ flood:-9
+ floor:1
+ floral:-4
+ flour:-3
+ flower:10
+ flu:-4
+ fluid:-5
+ flung:-2
+ flush:6
+ fly:6
+ fo:-7
+ foam:3
+ foams:-5
+ foamy:5
+ fog:-6
+ fogg:13
+ foggy:10
+ fold:2
+ folks:-7
+ follow:-10
+ food:2
+ fool:8
+ foot:-4
  football:-3
- for:-5
- force:3
- forearm:15
- forehead:17
- forget:-4
- forgive:-4
- forgot:7
- forgotten:-12
- fork:-6
- form:-11
- forms:-5
- formula:-3
- fortnight:-5
+ for:-6
+ force:5
+ forearm:13
+ forehead:21
+ forget:-10
+ forgive:-3
+ forgot:2
+ forgotten:-13
+ fork:-3
+ form:-13
+ forms:-6
+ formula:-6
+ fortnight:-7
  forty:11
- forum:-6
- forward:5
+ forum:-11
+ forward:4
  found:-1
- four:6
- fourteen:1
- fourth:-6
+ four:-1
+ fourteen:3
+ fourth:-3
  fragrance:-2
- frais:13
- frame:-6
- free:-9
- freez:9
- freezer:-6
+ frais:12
+ free:-12
+ freez:12
+ freezer:-10
  fresh:9
- friday:7
- fridge:-13
- fried:-10
- friend:-12
- from:-2
- front:-15
- frost:-11
- frotte:8
- froze:-12
- frozen:-6
- fry:-7
- full:-2
- fully:-6
- fume:-12
- fumes:-2
- funnel:-1
- funny:-4
- fur:5
- further:-3
- fuss:9
- fussy:-1
- g:-20
- gallon:-10
- gant:7
- gants:-8
- ganz:-1
- garage:-5
+ friday:5
+ fridge:-12
+ fried:-4
+ friend:-5
+ frist:-5
+ from:-5
+ front:-2
+ frost:-10
+ frotte:4
+ froze:-8
+ frozen:-5
+ fry:-10
+ fudge:3
+ full:-3
+ fully:-4
+ fume:-14
+ fumes:-5
+ funnel:2
+ further:-5
+ fuss:5
+ fussy:-3
+ g:-23
+ gallon:-9
+ gant:4
+ gants:-14
+ gap:2
+ garage:-3
  garden:-8
- gardener:-3
- garganta:6
- garlic:-11
- gas:-3
- gata:11
- gate:-11
- gather:-7
+ gardener:-4
+ garganta:9
+ garlic:-7
+ gas:-4
+ gata:14
+ gate:-13
+ gather:-6
  gauntlet:-3
- gave:7
- gebissen:10
- gefasst:14
- gekippt:3
- gel:-13
- gelaufen:13
- gell:-17
- generou:-3
- gentle:-7
- gentleman:3
+ gave:-2
+ gebissen:6
+ gefasst:11
+ gekippt:7
+ gel:-14
+ gelaufen:11
+ gell:-14
+ gent:-1
+ gentle:-4
  gerade:-9
- geranium:-3
  gesicht:5
  gespritzt:4
- gestern:11
- get:-14
- getrunken:19
- gets:-5
- gett:-16
- ghee:-5
+ gestern:6
+ get:-16
+ getrunken:10
+ gets:-6
+ gett:-18
+ ghee:-13
  gicle:-3
- gift:-6
+ gift:-7
  girasol:-3
- girl:2
- girls:3
- giv:4
- give:-14
- given:-10
- gives:-4
- glad:-3
- glass:1
- glassy:-4
- glaze:-3
- glitter:-10
- glossy:-7
- glove:7
- glue:11
- glycerin:1
- glycerine:-6
- gms:-8
- go:-1
- goat:-4
- goats:-4
+ girl:5
+ girls:-6
+ giv:-2
+ give:-5
+ given:-4
+ gives:-2
+ glad:-4
+ glass:3
+ glassy:-10
+ glaze:-5
+ glide:-6
+ glitter:-8
+ glossy:-5
+ glov:-5
+ glove:3
+ glue:5
+ glued:1
+ glycerine:-4
+ gms:-16
+ go:-8
+ goats:-11
  god:-4
  goes:-6
- goggl:2
+ goggl:-4
  going:11
- gold:-8
- gone:11
- gonna:-7
+ gold:-6
+ gonna:-6
  good:2
- goodnes:-6
+ goodnes:-7
  goose:-5
- gorge:10
+ gorge:13
  gorgeou:-3
- got:6
- gota:-1
- goutte:11
+ got:2
+ goutte:14
  gr:-10
- grab:4
- grabb:3
- grad:-8
- grade:-9
- grain:5
- grainy:-4
- gram:-9
- grams:-14
- gran:-3
- grandad:-3
- grandchildren:-5
- granddaughter:-3
+ grab:8
+ grad:-7
+ grade:-6
+ grain:4
+ grainy:-5
+ gram:-15
+ grams:-13
+ gran:-6
+ grandad:-1
+ grandchildren:-3
+ granddaughter:-11
  grandfather:-6
- grandma:-16
- grandmother:-15
- grandson:2
- granny:6
- grape:12
+ grandma:-1
+ grandmother:-9
+ grandpa:-10
+ grandson:1
+ granny:5
+ grape:3
  grapese:-3
- grass:2
- grat:-8
- grate:-3
- grateful:2
- grease:-5
- greaseproof:-5
- greasy:-10
- great:-11
- greeting:-6
- grey:11
- gritty:9
- ground:-8
- groundnut:-16
- group:-9
- grown:12
- grows:-5
- guant:-10
- guante:1
- guess:-9
- guest:-10
- guild:-6
- guinea:10
+ grasa:-1
+ grass:-4
+ grat:-12
+ grate:-6
+ grateful:-6
+ grease:-3
+ greaseproof:-3
+ greasy:-9
+ great:-12
+ green:-6
+ greeting:-13
+ grey:8
+ gritty:10
+ ground:-7
+ groundnut:-11
+ group:-7
+ grown:7
+ grows:-4
+ guant:-5
+ guante:-1
+ guess:-5
+ guest:-8
+ guild:-8
+ guinea:8
  guitar:-3
- gulp:6
- gums:18
- guys:-10
- h2o:-7
+ gulp:7
+ gums:11
+ guys:-9
+ h2o:-9
  h3:-5
- h:1
- ha:11
- hab:10
- habe:10
- haben:15
- hacia:-12
- hack:5
- had:2
- hago:18
- haha:-11
- hair:4
- half:11
- hall:-7
+ h:4
+ ha:9
+ hab:9
+ habe:11
+ haben:8
+ hacia:-13
+ hack:6
+ had:3
+ hago:20
+ haha:-12
+ hair:3
+ half:-3
+ halfway:5
+ hall:-9
  halo:13
- hals:9
- halv:-3
- hamster:8
- hand:4
- hande:-9
- handful:-7
- handl:-8
- handle:-8
- handout:-6
- handrucken:6
- hands:-13
+ hals:13
+ halv:-7
+ halve:-3
+ hamster:7
+ hand:3
+ hande:-6
+ handful:-12
+ handl:-4
+ handle:-3
+ handout:-10
+ handrucken:12
+ hands:-15
  handschuhe:-8
- handsome:-7
- handwrit:-6
- hang:5
- hangs:-8
+ handsome:-9
+ handwrit:-8
+ hang:6
+ hangs:-4
  happen:1
- happy:-8
- hard:4
- harden:-7
- harder:-3
- hardnes:-8
- hardware:-3
+ happy:-5
+ harden:-9
+ harder:-7
+ hardnes:-11
+ hardware:-8
  harm:-8
- harsh:-13
- harvest:-2
- has:6
- hasnt:10
- hat:16
- hate:-11
- hatte:9
- haut:-18
- hav:2
- have:-4
- havent:-8
- hay:-4
- haze:3
- hazelnut:-6
+ harsh:-11
+ has:3
+ hasnt:-2
+ hat:19
+ hate:-9
+ hatte:12
+ haut:-15
+ hav:-3
+ have:2
+ havent:-14
+ hay:-2
+ haze:7
+ hazelnut:-5
  hdpe:-3
- he:8
- head:-13
- heal:-6
- heap:-7
- hear:3
- heard:11
- hears:-7
- heat:-14
- heaven:-8
- heavy:-13
- hed:-3
- hedgehog:8
- heel:12
- heels:-3
- height:2
- held:-8
- hell:13
- hello:6
- help:10
+ he:11
+ head:-1
+ heal:-12
+ heap:-6
+ hear:1
+ heard:-4
+ hears:-3
+ heart:-7
+ heat:-15
+ heaven:-5
+ heavy:-20
+ hed:-7
+ hedgehog:11
+ heel:8
+ heels:1
+ height:-8
+ held:-13
+ hell:6
+ hello:-8
+ help:11
  helper:-6
- helps:-4
- hemp:-9
- hen:8
- hence:-2
- hens:2
- her:6
- here:-22
- hers:-13
- herself:10
+ helps:3
+ hemp:-3
+ hen:4
+ hence:-5
+ hens:3
+ her:8
+ here:-7
+ hers:-16
+ herself:3
  hes:5
- heute:4
- hey:9
+ heute:16
+ hey:8
  hi:2
- hiccup:11
- hice:13
- hid:-4
- hidden:-9
- hier:3
- high:-10
+ hiccup:7
+ hice:3
+ hidden:-7
+ hier:9
+ high:-16
  higher:-8
- hija:3
+ hija:4
  hills:-4
- him:-1
- himself:-3
- his:7
+ him:1
+ himself:-1
+ his:6
  hiss:10
- history:-7
- hits:-5
- hives:-5
- hizo:-3
- hm:-1
+ history:-3
+ hit:9
+ hits:-6
+ hives:-3
+ hizo:-4
+ hm:-2
  ho:8
- hoarse:8
- hob:-7
- hobby:-3
- hola:-6
- hold:8
- holds:-6
+ hoarse:3
+ hob:-6
+ hobby:-6
+ hola:-5
+ hold:1
+ holds:-8
  hole:8
- holes:8
- holiday:-3
- home:-8
- honest:8
- honey:-3
- hood:-4
- hook:-7
- hop:-1
- hope:-4
- horse:-17
- hose:1
- hosed:-7
- hospital:-3
- hot:9
+ holes:13
+ holiday:-4
+ home:-5
+ honest:-5
+ honey:-9
+ hood:-3
+ hook:-5
+ hop:-3
+ hope:-8
+ horse:-7
+ hose:-4
+ hosed:-4
+ hospital:1
+ hot:1
+ hotter:-2
  hour:5
- house:-6
- household:-3
- how:-2
+ hours:-2
+ house:-7
+ household:-6
+ how:-3
  howl:-3
- hp:-4
- hrs:-4
- hubby:7
+ hp:-3
+ hrs:-8
+ hubby:10
  huele:-6
- huge:-4
- huile:-8
- humidity:-3
- humo:-3
- hunch:8
- hund:-6
+ huge:-2
+ huile:-6
+ humo:-4
+ humour:-3
+ hunch:9
+ hund:-4
  hundr:-7
- hung:2
- hurry:1
- hurt:-5
- hurts:9
- husband:-3
- hydroxide:5
- i:4
- ice:-10
- ich:7
- id:-3
- idea:-12
+ hung:-3
+ hurry:3
+ hurt:-3
+ hurts:6
+ husband:-6
+ hydroxide:3
+ i:3
+ ice:-14
+ id:-5
+ idea:-16
  ideas:-3
- identical:-4
- idiot:9
- if:-1
+ identical:-3
+ idiot:11
+ if:-2
  ignore:-6
- ihr:-11
- il:-7
- ill:-10
- ilse:-4
- im:-1
+ ihr:-9
+ il:-13
+ ill:-8
+ ilse:-3
+ im:-4
  immer:-3
- impatient:-8
- in:-1
- inch:2
- incident:7
+ impatient:-12
+ in:2
+ inch:7
+ incident:15
  includ:-9
- indigo:-10
- indoor:1
- induction:-3
- infus:-8
+ index:-1
+ indigo:-12
+ indoor:2
+ ines:-3
+ infus:-12
  ingredient:-4
- inhal:23
+ inhal:19
  inhale:2
- ink:-3
- inner:24
+ ink:-4
+ inner:16
  ins:-9
- inside:8
- inspector:-3
- instead:-9
- instruction:-2
- insulate:-4
+ inside:11
+ instead:-11
+ insulate:-7
  intend:-3
- internet:-8
- into:1
- iron:-5
- is:-2
- ish:1
- isnt:-3
- isopropyl:7
+ interest:-3
+ into:3
+ iron:-3
+ is:-3
+ ish:-3
+ isnt:-13
+ isopropyl:8
  ist:5
- it:3
- itch:6
- itchy:-12
- itd:-6
- itll:-10
- itself:-6
- ive:-8
- jabon:-5
- jacket:-2
- jai:12
- jam:-15
- january:-6
+ it:2
+ itch:-5
+ itchy:-11
+ itd:-7
+ itll:-9
+ its:-3
+ itself:-10
+ ive:-10
+ jabon:-2
+ jacket:-1
+ jai:15
+ jam:-5
+ january:-3
+ jar:-3
  jars:-4
- je:7
- jeans:9
- jelly:-14
- jetzt:11
+ je:5
+ jeans:10
+ jelly:-6
+ jetzt:7
  jo:-3
- jojoba:-10
+ jojoba:-6
  jours:-1
- judge:-4
- jug:-4
- jugs:-11
- juice:13
- july:-9
- jump:3
+ judge:-2
+ jugs:-3
+ juice:12
+ july:-10
+ jump:6
  jumper:3
- jumps:-5
- june:-5
- just:10
+ jumps:-3
+ june:-14
+ just:12
  k:-3
- kann:11
+ kann:6
  kaolin:-4
- karite:-12
- katze:14
- keep:-7
- keeps:5
+ karite:-11
+ katze:13
+ keep:-8
+ keeps:7
  kein:-9
  kept:-3
- kernal:-9
- kernel:-15
- kg:-16
- kick:-7
- kid:10
+ kernal:-10
+ kernel:-13
+ kettle:-9
+ kg:-14
+ khaki:-5
+ kick:-4
+ kid:13
  kidd:-3
- kids:-19
- kill:-1
- kilo:-9
- kilos:-6
+ kids:-22
+ kill:-2
+ kills:-3
+ kilo:6
+ kilos:-16
  kind:6
  kinda:6
- kinder:-12
+ kinder:-8
  kinds:-7
- kiss:-2
+ kiss:-8
  kit:-6
- klebt:12
- kleine:3
+ kitchen:-2
+ klebt:11
+ kleine:4
  km:-3
- knead:19
- knee:1
- knees:-12
- knelt:16
- knife:-7
- knitt:-4
+ knead:13
+ knees:-11
+ knelt:14
+ knew:6
+ knife:-4
+ knitt:-3
  knock:7
- know:1
- known:-7
- knows:3
- knuckl:6
- knuckle:15
- koh:7
- kokos:-9
- kokosol:-10
- kokum:-7
- kratzt:4
+ know:2
+ known:-8
+ knuckl:7
+ knuckle:9
+ koh:9
+ kokos:-12
+ kokosol:-11
+ kokum:-4
+ kratzt:2
  l:-10
  la:-7
- lab:6
- label:-15
- labell:-2
- labrador:4
- lactate:-5
- lactic:1
+ lab:9
+ label:-6
+ labell:-3
+ labrador:17
+ lactate:8
  lad:6
- ladi:2
- ladle:-3
- lads:5
- lady:-6
- laid:-4
- lake:-5
+ ladi:4
+ ladle:-7
+ lads:2
+ lady:3
+ laid:-9
+ lake:-11
  lamb:-3
- lamio:14
- lamp:8
- land:-5
- langue:-6
- lanolin:-5
- lap:6
- lapp:15
- lard:-7
- large:1
+ lamio:13
+ lamp:3
+ land:-4
+ langue:-2
+ lanolin:-4
+ lap:14
+ lapp:10
+ lard:-6
+ large:-2
  larger:-3
- las:-5
+ las:-7
  last:-6
- later:-2
- lather:-9
- lauge:-3
- laugenspritzer:-1
- laugh:-6
- laundry:1
- laurel:-4
+ late:-3
+ lather:-17
+ lauge:-5
+ laugenspritzer:-2
+ laugh:-2
+ laundry:3
  lava:10
- lavander:-3
- lavender:-18
- law:-8
- lay:-4
- lb:-12
- lbs:-15
- le:7
- leaf:-3
- leaflet:-4
- leak:-1
- lean:-2
- learn:-4
- least:-13
- leather:-4
- leathery:6
- leav:-22
- leave:-23
- leche:6
- left:-4
- leftover:-9
- leg:2
+ lavender:-23
+ law:-11
+ lay:-12
+ layer:-4
+ lazy:-4
+ lb:-11
+ lbs:-12
+ le:9
+ leaflet:-12
+ leak:-6
+ learn:-5
+ least:-17
+ leather:-3
+ leathery:12
+ leav:-13
+ leave:-5
+ leche:10
+ left:2
+ leftover:-10
  legend:-6
- legging:7
- legs:-5
- leim:-6
- lejia:-2
- lemon:1
- lemonade:-2
- lemongras:-13
- length:-9
- lens:14
- les:-5
+ legging:9
+ legs:-13
+ leim:-7
+ lejia:-3
+ lemon:-4
+ lemonade:6
+ lemongras:-9
+ length:-6
+ lens:12
+ lent:-3
+ les:-7
  less:-9
- lessive:22
+ lessive:20
  lesson:-1
- let:-8
- letter:-6
- li:-11
- library:-9
- lick:13
- lid:-3
+ let:-3
+ letter:-8
+ li:-12
+ library:-15
+ lick:11
+ lid:3
  lidd:-7
- lids:-7
- lie:-2
- lies:-7
+ lids:-10
+ lie:9
+ lies:-10
  life:-6
- lift:10
- lifts:-8
- light:-6
- lighter:-8
- like:5
- liked:-8
+ lift:15
+ lifts:-3
+ light:-5
+ lighter:-4
+ like:-4
+ liked:-5
  likes:-11
- lilac:-6
- limp:3
- lin:-1
- lined:-10
- liner:-6
- lines:4
- link:7
- linse:-8
+ lilac:-4
+ limp:4
+ lin:-6
+ line:-11
+ lined:-7
+ liner:-9
+ lines:-10
+ link:10
+ linse:-9
  lip:3
- lippe:17
- lips:7
- liquid:8
+ lippe:8
+ lips:8
+ liquid:2
  list:-10
+ listen:-3
  liter:-3
- litr:-14
- litre:9
+ litr:-13
+ litre:6
  litro:-10
- litsea:-8
+ litsea:-7
  little:8
  live:-3
  lived:-13
- lo:5
+ lo:4
  loads:-3
- loaf:-5
- loav:-4
- lobster:-8
- lock:-10
- lodger:-6
+ loaf:-7
+ loav:-9
+ lobster:-4
+ lock:-16
+ lodger:-4
  loft:-3
- log:-10
- lol:-6
- long:6
- longer:-3
+ log:-8
+ lol:-10
+ long:14
+ longer:2
  loo:3
- look:-6
- looks:-15
- loose:-5
+ look:-2
+ looks:-14
+ loose:-1
  loosen:-5
- los:3
- lose:-6
- lost:4
- lot:-7
+ los:2
+ lose:-7
+ lost:2
+ lot:-6
  lots:-3
- loud:-3
- love:-8
- loves:-10
- low:-9
- lower:-7
- lowest:-3
- lucki:-11
- lucky:-11
- lukewarm:-6
- lump:1
- lumps:-4
- lunch:-3
- lunett:-1
- lungful:1
- lye:4
- lyes:-9
- lyeward:5
- lying:13
- m:-6
+ love:-5
+ loves:-8
+ low:-19
+ lower:-8
+ lucki:-8
+ lucky:-8
+ lukewarm:-11
+ lump:4
+ lumps:-6
+ lunch:-5
+ lungful:2
+ lungs:3
+ lye:-1
+ lyes:-5
+ lyeward:4
+ lying:5
+ m:-10
  ma:-3
  macadamia:-4
- machine:-6
- mad:15
- madder:-8
- made:-5
- magnet:-9
- main:11
- mains:-9
- mais:-1
- mak:-2
- make:-9
+ mad:10
+ madder:-10
+ made:-7
+ magnet:-12
+ main:3
+ mains:-7
+ mais:-3
+ mak:-4
+ make:-8
  makes:-8
  mal:-5
- man:-12
+ man:-14
+ manag:-3
  manage:-2
- mango:-4
- mann:7
- mano:6
- manos:-16
- manteca:-2
- many:-19
- marbl:-3
- march:-5
- mare:-11
+ mango:-5
+ mann:13
+ mano:2
+ manos:-12
+ manteca:-4
+ many:-20
+ marble:-3
+ march:-9
+ marche:-3
+ mare:-3
+ margarine:-4
  margin:-10
- mari:5
- marido:5
- marie:-4
- marit:-7
- mark:-5
- market:-9
- marks:7
- marri:-4
- mas:-12
- mash:-14
+ mari:3
+ marido:4
+ marie:-1
+ marit:-6
+ mark:4
+ market:-19
+ marks:6
+ marri:-10
+ marta:-3
+ mas:-16
  masher:-4
- mask:-11
- masterbatch:-1
- mat:-3
- match:2
- mate:2
- material:-14
- maths:-3
- matter:7
- may:1
- maybe:9
- me:-5
- mean:1
- means:-12
- meant:-4
- meanwhile:5
- measur:-5
- measure:-8
- mechanic:-11
- mehr:-6
- mein:-3
- meine:-4
- meiner:9
- melange:13
- melt:-2
- melts:-13
- memory:-7
- men:-7
- menthol:-17
- mention:-11
- mentor:-3
- mes:12
- mess:-3
- messag:5
- message:-6
- metal:-8
- method:-8
- metio:18
- metric:-4
- mezcla:-9
+ mask:-14
+ masterbatch:1
+ mat:-4
+ match:-6
+ mate:1
+ material:-9
+ maths:-7
+ matter:8
+ may:-5
+ maybe:5
+ me:1
+ mean:2
+ means:-10
+ meant:-7
+ meanwhile:3
+ measur:-13
+ measure:-10
+ mechanic:-6
+ meet:-5
+ mehr:-4
+ meine:-5
+ meiner:15
+ melange:14
+ melt:-4
+ melts:-10
+ memory:-6
+ men:-9
+ menthol:-15
+ mention:-8
+ mes:10
+ mess:-4
+ messag:4
+ message:-7
+ metal:-10
+ method:-13
+ metio:20
+ metric:-10
+ mezcla:-6
  mi:8
- mica:-18
- mich:6
- microwave:10
+ mica:-16
+ mich:8
+ microwave:11
  mid:-4
- middle:5
- midnight:4
+ middle:2
+ midnight:3
  miel:1
- might:-12
- mild:-19
- miles:-9
+ might:-5
+ mild:-11
+ miles:-3
+ milk:-1
  milky:-6
- mill:-7
- millilitr:-3
- min:-2
- mind:3
- mine:10
- minimum:-2
- mins:6
- mint:-7
- minus:-7
- minut:-1
+ mill:-11
+ min:3
+ mind:2
+ mine:3
+ mins:11
+ mint:-2
+ minus:-8
+ minut:-2
  minute:-4
  minuten:3
- minuto:-19
- mir:-3
- mishap:-13
- misread:-4
- miss:-6
- mist:1
- mistake:7
- mistook:7
- mitts:3
- mix:4
- mixed:7
+ minuto:-17
+ mir:-4
+ mis:1
+ mishap:-3
+ misread:-5
+ miss:-16
+ mist:2
+ mistake:8
+ mistook:6
+ mit:-1
+ mitts:1
+ mix:2
+ mixed:1
  mixer:-5
- mixes:11
- mixeur:-7
- mixture:-2
- ml:-13
- mm:-1
- modern:-10
- moi:-8
- mold:2
- molde:12
+ mixes:7
+ mixeur:-10
+ mixture:-1
+ ml:-11
+ modern:-6
+ moi:-9
+ mold:3
+ molde:9
  molds:1
- mom:-8
- moment:5
- moms:1
- mon:10
- monday:-3
- money:-10
- month:-7
- mood:-3
- mop:-1
- mopp:4
- more:-19
- morn:4
+ mom:2
+ moment:3
+ moms:6
+ mon:8
+ monday:3
+ money:-8
+ mop:3
+ mopp:6
+ more:-21
+ morn:7
  mosquito:-1
  most:8
- mother:-5
- motor:-3
- mould:-10
+ mother:-4
+ mould:-14
  mouldy:-9
- moule:1
- mountain:-3
- mousse:-12
- mouth:10
- mouthful:8
- mov:1
+ moule:3
+ mountain:-8
+ mousse:-11
+ mouth:8
+ mouthful:12
+ mov:3
  move:-7
- moved:-7
- mr:10
+ moved:-10
+ moves:-3
+ mr:9
  mrs:-3
- much:-19
- mucho:13
- mud:-9
- muddy:-1
- muffin:-7
- mug:1
+ much:-17
+ mucho:16
+ mud:-7
+ muddy:-6
+ muffin:-5
+ mug:-1
  multipli:-3
  mum:-2
- mund:8
- mush:-3
- muss:-1
- mutton:-3
- muzzle:16
- my:-2
- myself:9
- n:10
- nach:5
+ mund:11
+ mush:-2
+ music:-3
+ muss:-4
+ must:-7
+ mutton:-7
+ muzzle:8
+ my:2
+ myself:11
+ n:5
+ nach:3
  nachsten:-8
- nail:-2
- nails:11
- name:-16
- named:-3
- names:-8
- nan:-3
+ nail:-6
+ nails:8
+ name:-18
+ names:-5
+ nan:-1
  naoh:2
  nap:-3
- narrow:-16
+ narrow:-14
  nase:-2
- natronlauge:17
- natural:5
- ne:-6
- near:-16
- nearest:-10
- neat:-1
+ natronlauge:11
+ natural:4
+ ne:-9
+ near:-15
+ nearer:-4
+ nearest:-6
  neck:4
- need:-5
- needle:-3
- needs:-9
- neem:-11
- neighbor:-2
+ need:-10
+ neednt:-6
+ needs:-12
+ neem:-8
+ neighbor:4
  neighbour:-9
- neither:2
  nephew:1
- neroli:-3
- nervou:-4
- net:-4
- nettle:-5
- neutral:-3
- neutralis:9
- neutralise:9
+ nervou:-9
+ net:-7
+ nettle:-3
+ neutral:-2
+ neutralis:7
+ neutralise:5
  never:-12
  new:-12
- newbie:-11
+ newbie:-5
  newcomer:-3
- news:2
- nez:15
+ news:4
+ next:-5
+ nez:12
  ni:-11
  nice:-13
- nicht:1
+ nicht:4
  nick:14
- niece:-7
- night:3
- nine:-5
- nineteen:-3
- ninety:-11
- ninos:-13
- nitrile:-9
+ niece:-6
+ night:4
+ nine:-2
+ ninety:-7
+ ninos:-8
+ nitrile:-11
  no:-1
- nobody:-24
+ nobody:-22
  noch:9
  non:-3
- none:-10
- noon:5
- normal:-9
- north:-3
- nose:7
- nostril:8
- not:-7
+ none:-8
+ noon:-7
+ nor:1
+ normal:-6
+ nose:4
+ nostril:5
+ not:-5
  note:7
- notebook:-4
- notes:-9
+ notebook:-9
+ notes:-13
  noth:-6
- notic:11
- notice:6
- november:-8
- now:11
- nowhere:-4
- numb:7
- number:-20
- nur:5
- nurse:-1
- nursery:-7
- nut:-3
- nuts:-4
+ notic:5
+ notice:4
+ november:-7
+ now:17
+ nowhere:-1
+ numb:11
+ number:-14
+ nur:13
+ nurse:3
+ nursery:-6
+ nuts:-6
  o:-8
- oat:-5
- oats:-12
- obviou:-5
- obvious:-4
- oclock:-3
- october:-4
- odd:1
- oddly:-4
- oder:-1
- oeil:1
- of:-1
- off:7
- office:-4
- often:-6
- oh:4
+ oat:-4
+ oatmeal:-4
+ oats:-16
+ obvious:-7
+ oclock:2
+ october:-2
+ odd:3
+ oddly:-3
+ oder:-2
+ oeil:5
+ of:1
+ off:6
+ office:-7
+ often:-7
+ oh:6
  ohne:-3
- oil:-3
- oils:-14
- oily:-12
- ojo:3
- ojos:-4
- ok:-16
- okay:-7
- ola:13
- old:5
- olden:-2
- older:-3
- oldest:-8
- olds:-7
- oleic:-1
- oliv:-3
- oliva:-11
- olive:-5
- olivenol:4
+ oils:-8
+ oily:-6
+ ojo:4
+ ojos:-3
+ ok:-14
+ okay:-15
+ ola:3
+ old:6
+ olden:-7
+ older:-7
+ oldest:-7
+ olds:-3
+ oleic:-2
+ oliv:-5
+ oliva:-14
+ olive:-14
+ olivenol:9
  olla:-6
- oma:-4
- omg:8
+ oma:-3
+ omg:14
  on:-6
- once:-15
- one:-1
- ones:-15
- onion:4
- only:-3
+ once:-22
+ one:-4
+ ones:-13
+ onion:6
+ only:-8
  onto:-5
  oo:-9
- open:5
- opens:8
- opinion:-6
+ open:6
+ opens:2
+ operator:-7
+ opinion:-11
  or:-13
- orange:-2
- order:-8
- ordinary:-12
- original:-3
- other:-3
- otherwise:10
- ou:-7
- ouch:-8
- ought:-1
- ounc:-15
+ orange:-11
+ order:-16
+ ordinary:-7
+ original:-9
+ otherwise:1
+ ou:-8
+ ouch:-6
+ ought:3
+ ounc:-21
  ounce:-5
- our:6
- ours:-15
- out:-4
- outdoor:-18
- outside:-13
- oval:-2
- oven:-4
- over:3
- overdo:-10
- overheat:-10
- overkill:-3
- overnight:1
- ow:5
- owe:-4
- own:-7
- oxide:-12
- oz:-13
- ozs:-6
- p:-11
- pack:2
- packet:-3
- pad:7
- paddle:3
- pads:-7
- page:-16
- paid:7
- pail:-5
- pain:8
- paint:-9
- pair:-12
- pairs:-6
- pale:-4
- palm:-16
- palms:13
- pan:-4
- pancak:-6
- panic:7
- pantry:3
- paper:2
- par:8
- para:2
- paragraph:-12
+ our:4
+ ours:-12
+ out:-6
+ outdoor:-19
+ outside:-14
+ oven:-7
+ over:6
+ overdo:-11
+ overheat:-8
+ overkill:-5
+ overnight:-4
+ ow:13
+ owe:-10
+ own:-13
+ oxide:-9
+ oyl:-5
+ oz:-8
+ ozs:-9
+ p:-10
+ pack:-6
+ paddle:2
+ pads:-6
+ page:-12
+ paid:4
+ pail:-11
+ pain:13
+ paint:-6
+ pair:-18
+ pairs:-11
+ pale:-10
+ palm:-17
+ palms:12
+ pan:-3
+ pancak:2
+ panic:3
+ pans:4
+ pantry:4
+ paper:-4
+ para:-3
+ paragraph:-7
  parcel:-4
- parent:-1
- parfum:12
- parish:-4
- park:-1
- parrot:12
- part:-7
- partner:-9
- parts:-1
- party:-4
+ parent:2
+ parfum:4
+ parish:-8
+ park:11
+ parrot:7
+ part:-14
+ partner:-7
+ parts:3
+ party:-6
  pas:-3
- paso:-12
- pass:3
+ paso:-10
+ pass:8
+ past:-12
  paste:-3
- pastry:-5
- patch:15
- patchouli:-3
+ pastry:-6
+ patch:11
+ patchouli:-9
  pate:6
- patience:-17
- patient:-6
- patio:4
- patt:10
- pattern:6
- paw:10
- pay:-6
- pcs:-3
+ patience:-15
+ patient:-3
+ patio:9
+ patt:14
+ pattern:-1
+ paw:9
+ paws:3
  pdf:-3
- pea:-6
- peach:-3
- peanut:-5
- pearl:12
- peau:-8
- peck:11
+ pea:-5
+ peach:-5
+ pearl:7
+ peau:-4
+ peck:7
+ peek:-17
  peel:9
- pellet:-4
- pencil:3
- people:-9
- peppermint:8
- per:-14
- percent:-12
- percentag:-10
- perfect:-6
- perhap:4
- period:-3
- perro:9
- person:1
- petit:4
+ pellet:1
+ pencil:-6
+ people:-13
+ peppermint:7
+ per:9
+ percent:-15
+ percentag:-14
+ perfect:-4
+ perhap:1
+ period:-2
+ perro:7
+ person:-2
+ petit:7
  petra:-3
- petroleum:-12
- pets:-10
- peu:-13
- peut:-8
- ph:-11
+ petroleum:-6
+ pets:-7
+ peu:-12
+ peut:-5
+ ph:-7
  pharmacy:-3
- phase:-6
- phone:-3
+ phase:-10
+ phone:-6
  photo:-1
- pica:-12
- pick:-5
+ pica:-11
+ pick:1
+ pickl:-3
  picks:-3
- pictur:-4
+ pictur:-3
  picture:-3
- pie:-2
- piec:1
- piece:-2
- pied:-6
- pieds:-4
- piel:-4
- pies:-4
- pig:9
- pigs:-2
- pillow:-6
- pillowcase:-6
+ piec:-4
+ piece:-6
+ pied:-1
+ pieds:-6
+ piel:-3
+ pies:-3
+ pig:5
+ pigs:-3
+ pillow:-8
  pin:7
- pine:-4
- pinhole:-7
- pink:6
- pint:-8
- pints:-9
- pipe:-3
- pipette:4
- pique:-9
- pitcher:-2
- pizza:-11
- pko:-3
- plac:-3
- place:8
- plain:-15
- plan:-8
- plane:-11
+ pinch:6
+ pine:-3
+ pinhole:-6
+ pink:5
+ pint:-12
+ pints:-11
+ pipe:-9
+ pipette:3
+ pique:-11
+ pitcher:19
+ pizza:-5
+ pko:-5
+ plac:-5
+ place:2
+ plain:-14
+ plan:-10
+ plane:-5
  plann:-4
- plaster:-1
- plastic:-10
- plate:-16
- play:3
+ plaster:5
+ plastic:-7
+ plate:-14
+ play:2
  pleas:-10
- please:-4
- plenty:-3
- plopp:7
- pls:-4
- plum:9
- plus:-4
- plz:-10
- pm:-5
+ please:-17
+ plenty:-8
+ plopp:13
+ pls:-7
+ plum:5
+ plumber:-3
+ plus:-2
+ plz:-12
+ pm:-11
  po:-10
- pocket:-8
- poco:5
- point:-5
- poison:7
- poked:4
- polish:-10
+ pocket:-7
+ point:-7
+ poison:11
+ poked:10
+ polish:-8
  polvo:5
- polypropylene:-3
- pomace:2
- pool:3
- poor:-3
- pop:8
- popp:3
- poppy:-5
- por:13
- porch:3
+ pomace:-7
+ pool:-3
+ poor:1
+ popp:5
+ poppy:-7
+ por:10
+ porch:-9
  pork:-3
- porque:2
- porridge:-10
- portion:-3
- portugal:-6
- post:-10
- postman:-8
+ porque:1
+ porridge:-4
+ porto:-2
+ portugal:-5
+ possible:1
+ post:-11
+ postman:-4
  pot:-2
- potasa:-8
- potash:7
- potasse:13
- potassium:-3
- potato:-22
- pots:-4
+ potasa:-10
+ potash:6
+ potasse:6
+ potato:-7
+ pots:-14
+ pottery:-3
  pound:-3
- pour:-4
- pours:-12
- powder:-4
- power:-7
- prep:-3
- prepare:-10
- pres:4
- present:-4
- preservative:-3
- press:-10
- pretty:-5
- pric:-5
+ pours:-11
+ powder:-3
+ power:-8
+ pp:-2
+ premix:-1
+ prepare:-12
+ pres:3
+ present:-3
+ preservative:-5
+ press:-21
+ pretty:-6
+ pric:-4
  price:-14
- prickl:7
- pride:-15
- print:7
+ prickl:9
+ pride:-13
+ print:9
  printer:-3
  printout:-7
- pris:3
- probab:11
- problem:-7
- proces:1
- project:-6
+ pris:8
+ probab:5
+ problem:-10
+ proces:9
+ project:-5
  projection:12
  promis:-4
- promise:-7
- proper:-5
+ promise:-3
+ proper:-6
  proportion:-3
- proud:-6
- prove:-4
- ps:6
- psoriasi:-5
+ proud:-3
+ prov:-3
+ prove:-5
+ ps:3
+ psoriasi:-4
  pub:-3
  puck:-3
- pucks:-4
- pudd:-7
- puddle:12
- puede:-5
- puff:4
- puffy:8
- pull:10
- pulse:-10
- pumice:-10
- pump:-3
- pumpkin:-3
- pupil:-4
- puppy:4
- pure:-14
- puree:-10
- purity:-12
- purple:-8
- purpose:-8
- push:7
- put:-3
- puts:-9
- puzzle:-3
- pyrex:2
- q:8
- quantity:-8
- quarter:-7
- que:8
- quedo:1
- queen:-6
+ pucks:-3
+ pudd:-14
+ puddle:14
+ puede:-8
+ puff:2
+ puffy:12
+ pull:8
+ pulse:-12
+ pumice:-19
+ pump:-6
+ pumpkin:-8
+ pupil:3
+ puppy:3
+ pure:-12
+ puree:-14
+ purity:-8
+ purple:-6
+ purpose:-3
+ push:-3
+ put:6
+ puts:-6
+ puzzle:-8
+ pyrex:-3
+ q:6
+ quantity:-12
+ quarter:-1
+ que:3
+ quedo:-1
+ queen:-7
  quelle:-11
- quemo:-4
- question:-4
- qui:9
- quick:2
- quiero:-7
- quiet:6
- quite:5
- quote:-7
- r:10
+ quemo:-3
+ question:-10
+ qui:6
+ quick:3
+ quiero:-3
+ quiet:-3
+ quite:2
+ quote:-14
+ r:4
  rabbit:9
- rack:-2
+ rack:-1
  racks:-6
- radiator:-1
- radio:-3
- rag:5
- rain:-15
- rainy:-6
- rais:2
- raise:-5
- ran:3
- rancid:-8
- rang:1
- range:-4
- rapese:-5
- rash:-4
- rate:-14
- rather:-7
+ radio:-6
+ rag:14
+ rain:-11
+ rainy:-5
+ rais:-2
+ raise:-7
+ ran:4
+ rancid:-4
+ rang:-10
+ range:-9
+ rapese:-3
+ rash:-1
+ rate:-12
+ rather:-9
  raus:-11
- raw:6
- razor:-7
- rbd:-3
- rbo:-2
- reach:-16
- reader:-5
+ raw:5
+ razor:-10
+ rbo:-4
+ re:-3
+ reach:-19
+ read:-11
+ reader:-6
  reads:-3
- ready:-6
- real:-8
- realis:-7
- reason:-5
- rebatch:-7
- receiv:-1
- recette:-7
- recipe:-7
- recipie:-10
- reckon:-2
- recommend:-8
- record:-6
- recu:11
- red:16
- refin:-3
- refus:6
+ ready:-9
+ real:-14
+ realis:-3
+ reason:-6
+ rebatch:-4
+ recall:-6
+ recette:-5
+ recipe:-6
+ recipie:-5
+ reckon:-13
+ recommend:-7
+ record:-3
+ recu:12
+ red:8
+ refin:-2
  regard:-10
- remain:-4
- remark:-3
- remember:-11
- render:-9
- renverse:-4
- repeat:-5
- replacement:5
+ remain:-14
+ remember:-6
+ render:-8
+ renverse:-1
+ repeat:-10
+ replac:-1
+ replacement:-6
  reply:-3
- report:8
- residue:9
+ report:5
+ residue:8
  respect:-3
- respire:17
- respirer:-7
- rest:-18
- retir:-3
- return:-8
- rezept:-3
- ribbon:4
+ respire:11
+ respirer:-3
+ rest:-16
+ restaurant:-3
+ retir:-4
+ return:-15
+ rezept:-2
+ ribbon:1
  rice:-11
- ricin:-6
+ ricin:-4
  ricino:-3
- rid:-7
- rien:-1
- right:-4
- rindertalg:-7
- ring:4
+ rid:-8
+ right:-7
+ rindertalg:-6
  rings:2
- rins:12
- rinse:-2
+ rins:20
  risk:-3
- rizinu:-8
- road:-7
- roast:-4
+ rizinu:-6
+ road:-9
+ roast:-3
  rock:-4
  roja:-6
- roll:4
+ roll:2
  roof:4
- room:-3
- rope:-13
- ropes:-6
- rose:-6
+ room:6
+ roommate:-3
+ rope:-7
+ ropes:-8
+ rose:3
  rosemary:-17
- rot:11
+ rot:15
  roug:14
- rouge:11
- rough:-15
- round:11
- row:-9
- rub:5
- rubb:5
- rubber:-8
- rubbish:-3
- rubs:-3
- rug:-2
- ruhren:-2
- ruin:-10
- rule:-15
- ruler:8
- rules:-7
- run:-2
- runn:-6
- runny:12
- runs:-1
- rush:5
- rustic:-4
+ rouge:9
+ rough:-11
+ round:1
+ row:-14
+ rub:-5
+ rubb:6
+ rubber:-12
+ rubbish:-6
+ rubs:-9
+ rug:-6
+ ruhren:-1
+ ruin:-8
+ rule:-16
+ rules:-8
+ run:-7
+ runn:-7
+ runny:9
+ runs:2
+ rush:4
+ rustic:-3
  rusty:-8
- s0ap:-6
- s:-10
- sack:3
- sad:-4
- safe:-20
- safety:-7
+ s0ap:-4
+ s:-9
+ sack:6
+ sad:-7
+ safe:-21
+ safety:-5
  sage:-4
  said:-11
- salad:-8
- sale:4
+ salad:-3
+ sale:2
  salio:3
- salpico:16
- salt:2
- salto:10
- same:-5
- sand:8
- sandal:21
- sandpaper:8
- sandwich:-11
- sane:-9
- sanity:-8
- sank:-7
- sans:8
+ salpico:17
+ salt:13
+ salto:14
+ salty:3
+ same:-6
+ sand:13
+ sandal:23
+ sandpaper:1
+ sandwich:-7
+ sane:-11
+ sanity:-6
+ sank:-6
+ sans:9
  saponification:-10
- sat:4
- saturday:-2
- sauce:-3
- sausag:5
- save:-9
- saved:-3
- saves:-1
- saw:-4
- say:-15
- says:-4
- scal:-7
- scald:-3
+ sat:-2
+ saturday:-6
+ sauce:-6
+ sausag:4
+ save:-13
+ savon:-2
+ saw:-14
+ say:-7
+ says:-2
+ scal:-10
+ scald:-1
  scale:-12
- scar:-3
- scare:-5
- scary:-6
+ scalp:-2
+ scar:-9
+ scare:-6
+ scary:-3
  scent:-19
- schlimm:5
- schon:10
- school:-13
- science:-5
- scoop:3
- scrap:7
- scrape:3
- scraping:11
+ schlimm:11
+ schon:11
+ school:-7
+ science:-6
+ scoop:-2
+ scrap:10
+ scrape:6
  scratch:3
  scratchy:-2
- scream:8
- screen:3
- screw:-4
- scribbl:-3
- scrub:-5
- scrubb:-2
- se:1
+ scream:1
+ screen:-4
+ screw:-11
+ scrub:-13
+ scrubb:4
  sea:-7
  seal:-5
- seam:-4
- sec:4
- second:-10
+ seam:4
+ sec:9
+ second:1
  see:3
- seed:-4
- seeds:-7
- seem:-8
- seems:-3
- seen:-3
- sees:-7
- seife:-5
- seifenleim:1
- seit:17
- seiz:-15
- seize:5
- self:6
- sell:-4
- sells:-4
- send:-9
- sense:-3
- sensible:-6
- sensitive:-13
- sent:-2
- separat:-4
- separation:-5
- sept:-6
- september:-6
- sesame:-12
- set:-10
- sett:-12
- settl:6
- settle:7
- seven:-9
- seventeen:-8
- seventy:-2
- sew:-2
- sf:-20
- shade:3
- shak:-12
- shake:-2
- shall:-1
- shampoo:-11
- shap:-15
- shape:3
- shar:-14
- share:-9
- sharp:-13
- shatter:-5
- shav:-4
- shave:-4
- she:13
- shea:-1
- sheabutter:-3
+ seed:-7
+ seeds:-10
+ seem:-11
+ seems:-1
+ seen:-6
+ sees:-9
+ seife:-8
+ seifenleim:5
+ seit:7
+ seiz:-12
+ seize:6
+ self:10
+ sell:-13
+ seller:-6
+ sells:-5
+ send:-8
+ sense:-8
+ sensible:-11
+ sensitive:-14
+ separat:-11
+ separate:-8
+ september:-3
+ sesame:-9
+ set:-5
+ sett:-10
+ settl:3
+ settle:8
+ seven:-11
+ seventeen:-10
+ sew:-3
+ sf:-17
+ shade:5
+ shak:-10
+ shake:1
+ shall:-4
+ shampoo:-12
+ shap:-10
+ shape:10
+ shar:-6
+ share:-10
+ sharp:-14
+ shatter:-10
+ shav:-3
+ shave:-5
+ she:11
+ shea:-11
+ sheabutter:-4
  shearer:-3
- shed:-2
+ shed:1
  sheep:-3
- sheet:-13
- shelf:-12
- shes:11
- shield:-13
- shift:-5
- shin:1
- shine:4
- shins:-5
- shiny:-2
- shoe:7
- shoebox:-4
- shoes:-3
- shook:-2
- shop:-12
- shops:-5
- shorten:-13
- shot:8
- should:-7
- shoulder:-17
- show:4
- shower:-5
+ sheet:-19
+ shelf:-6
+ shes:9
+ shield:-19
+ shift:-17
+ shin:3
+ shine:-6
+ shins:-11
+ shiny:3
+ shoe:13
+ shoes:-12
+ shook:-9
+ shop:-11
+ shops:-7
+ short:3
+ shorten:-8
+ shot:12
+ should:-9
+ shoulder:-14
+ shout:-2
+ show:-3
+ shower:-1
+ shown:-2
  shows:-9
- shrank:-3
- shred:10
- shut:8
- si:-7
- sich:12
- sick:-8
- side:6
+ shrank:-8
+ shred:7
+ shut:17
+ si:-6
+ sich:8
+ sick:-11
+ side:1
  sides:-8
- sie:1
- siev:-3
- sieve:3
- sign:-5
- signal:-3
- silicone:-9
- silk:-8
- sill:-10
- silly:-6
- simp:-3
- simple:-6
- sin:12
- since:16
- sind:11
- sing:9
- single:-5
- sink:-10
- sinks:-3
- sip:4
- sipp:-6
- sister:-5
- sit:-8
- sits:1
- sitt:4
- six:-2
- sixteen:-5
- sixty:-6
+ sie:-3
+ siev:-5
+ sieve:7
+ sign:-2
+ silicone:-10
+ silk:-5
+ sill:-9
+ silly:-7
+ simp:-10
+ simple:-4
+ sin:7
+ since:22
+ sind:8
+ sing:13
+ single:-9
+ sink:-7
+ sip:2
+ sipp:-7
+ sister:-7
+ sit:-3
+ site:-2
+ sits:-1
+ sitt:7
+ six:-4
+ sixteen:-4
+ sixty:1
  size:3
- ski:-5
- skimm:-3
- skin:2
+ ski:-10
+ skimm:-8
+ skin:4
  skipp:-3
- skull:-6
- slab:-4
- slapp:2
- sleep:-13
+ skull:-4
+ slab:-3
+ slapp:6
+ sleep:-6
  sleev:-4
- sleeve:1
+ sleeve:2
  slept:-4
- slic:4
- slice:5
- slick:1
- slid:-1
- slight:-9
- slimy:1
- slip:2
- slipp:11
- slipper:7
- slippery:-4
- slopp:10
- slow:-10
- slush:-8
- small:-4
- smart:19
- smear:4
- smel:-4
+ slic:-10
+ slice:6
+ slick:2
+ slid:5
+ slight:-14
+ slimy:-2
+ slip:-6
+ slipp:26
+ slipper:16
+ slippery:-2
+ slopp:4
+ slow:-7
+ slush:-11
+ small:-10
+ smaller:-4
+ smart:16
+ smear:5
+ smel:-5
  smell:-9
- smok:10
- smoke:-8
- smooth:6
- smudge:-9
- sneez:13
- sniff:5
- snow:-12
- so:-14
+ smok:8
+ smoke:-5
+ smooth:11
+ sneez:5
+ sniff:-3
+ snow:-8
+ so:-13
  soak:4
  soap:4
- soaper:-10
- soaps:-12
- soapy:8
- sock:8
- socke:4
- socks:9
- soda:2
- sodium:2
- sofa:1
- soft:-5
+ soaper:-3
+ soapmak:-4
+ soaps:-15
+ soapy:19
+ sock:5
+ socke:3
+ socks:10
+ sodium:-3
+ sofa:3
+ soft:-13
  softer:-3
- soir:6
- sold:-13
- soles:7
+ sohn:4
+ soir:5
+ sold:-14
+ soles:3
  solid:-5
- solution:1
- some:6
- somebody:-12
+ solution:-1
+ some:7
+ somebody:-17
  somehow:-4
- someone:-22
- someth:-2
- somewhere:7
- son:1
- sooner:-5
- sooo:1
- sore:4
- sorry:-10
- sort:-2
- sosa:5
- soude:-3
- sound:-11
- soup:-6
- soy:-9
- soybean:-5
- spaniel:-3
- spare:-7
- spat:8
- spatula:8
+ someone:-18
+ someth:-1
+ somewhere:-3
+ son:-3
+ soon:6
+ sooner:-4
+ sore:2
+ sorry:-8
+ sort:-10
+ sosa:1
+ soude:-1
+ sound:-14
+ soup:-4
+ soy:-7
+ soybean:-8
+ spaniel:-1
+ spare:-12
+ spat:13
+ spatula:10
  speak:-3
- spearmint:-3
- speck:-8
- speed:-6
- spell:7
- spent:-3
- spicy:-9
- spill:1
- spilt:8
- spirit:10
- spirulina:-7
- spit:6
- spitt:17
- splash:13
- splatter:6
- split:11
- splitt:8
- spoil:-8
- sponge:-16
- spoon:1
- spoonful:-7
- spot:3
- spots:2
- spr:-11
- spray:7
- spread:-2
- spreadsheet:-3
- sprinkl:-10
- sprinkle:-7
- spritz:10
- spritzer:13
+ speck:-12
+ speed:-7
+ spell:5
+ spend:-1
+ spicy:-3
+ spill:-3
+ spilt:4
+ spirit:1
+ spirulina:-9
+ spit:9
+ spitt:9
+ splash:9
+ splatter:16
+ split:13
+ splitt:9
+ spoil:-5
+ sponge:-12
+ spoon:3
+ spoonful:-3
+ spot:11
+ spots:1
+ spr:-14
+ spray:9
+ spreadsheet:-8
+ sprinkl:-13
+ sprinkle:-5
+ spritz:12
+ spritzer:16
  square:-6
- squash:11
+ squash:9
  squeak:-4
- squirt:6
- stage:-5
- stain:-4
- stainles:-3
- stair:-11
- stall:-7
- stamp:-15
- stand:-10
- standard:-4
- stank:3
- stars:-3
- start:2
- static:-9
- stay:-17
- stays:-9
- steam:-2
- stearic:-9
- stearin:-6
- steel:-10
- stelle:7
- step:-13
+ squirt:7
+ stage:-4
+ stain:-8
+ stainles:-6
+ stair:-12
+ stall:-5
+ stamp:-19
+ stand:-9
+ standard:-11
+ stank:9
+ start:-3
+ static:-8
+ stay:-7
+ stays:-17
+ steam:-4
+ stearic:1
+ stearin:-10
+ steel:-11
+ stelle:14
+ step:-10
  stepp:-3
- steps:-5
- stick:-3
- sticker:1
+ steps:-4
+ stick:-8
+ sticker:4
+ sticky:-1
  stiff:-4
- still:5
- sting:10
- stink:-6
- stir:-6
- stirr:1
- stirs:-8
- stock:-7
- stole:2
- stomach:12
- stone:-1
- stood:-3
- stool:8
- stop:8
- stopp:-6
- stops:-3
- store:-18
- storm:-11
- story:-14
- stout:-8
- stove:-1
- str:-1
- strain:-4
- strange:9
- strap:3
- straw:-10
- strawberry:-10
+ still:9
+ sting:5
+ stink:-11
+ stir:-12
+ stirr:12
+ stirs:-7
+ stock:-4
+ stole:-3
+ stomach:9
+ ston:-3
+ stone:-2
+ stood:-5
+ stool:10
+ stop:-1
+ stopp:-10
+ stops:7
+ store:-11
+ storm:-13
+ story:-7
+ stout:-10
+ stove:-9
+ str:-3
+ straight:-1
+ strain:-3
+ strange:-3
+ straw:-4
+ strawberry:-13
  streak:11
- stream:9
- strength:-7
- stretch:-4
- string:-2
- strip:8
- stripe:3
- stripp:-3
- strong:5
+ stream:5
+ strength:-10
+ stretch:-8
+ string:-4
+ strip:11
+ stripe:9
+ stripp:-4
+ strong:4
  stronger:-3
- stuck:7
- student:2
+ stuck:4
+ student:5
+ stuff:-5
  stunden:6
- stupid:15
+ stupid:6
  subject:-2
- such:2
- suck:7
- suet:-9
- sugar:5
- suis:11
- sum:-8
- summer:-3
- sums:-6
- sun:-3
- sunburn:-4
+ such:1
+ suck:3
+ sudden:-4
+ suet:-5
+ suis:15
+ suit:-7
+ sum:-10
+ summer:-6
+ sums:-7
+ sunburn:-6
  sunburnt:7
- sunday:-17
- sunflower:-3
- super:2
- superfat:-21
- supermarket:-3
- supp:-5
- supper:7
- supplier:-9
- suppos:-8
- suppose:-9
+ sunday:-15
+ sunflower:-5
+ superfat:-22
+ supp:-3
+ supper:-5
+ supplier:-5
+ suppos:-7
+ suppose:-8
  sur:3
- sure:-16
- surface:1
- surgra:-22
- surprise:-3
- suspect:-6
- swallow:7
- swap:-16
- swapp:-8
- swear:-5
- sweat:-3
- sweaty:10
- sweep:-14
- sweet:-7
- swell:10
- swept:-4
- swig:13
- swimm:-5
- swirl:-16
- switch:9
- swollen:13
- swore:-8
- syrup:-3
- t:-8
- tab:-2
- tabl:-5
- table:5
- tablespoon:-3
- tablet:-6
- tack:7
- taffy:1
- tag:-11
- tail:-3
- tak:-9
- take:2
- taken:10
- takes:-13
- tale:-3
- talk:-8
- tall:-3
+ sure:-4
+ surface:7
+ surgra:-16
+ surprise:-4
+ suspect:-5
+ swallow:-2
+ swap:-17
+ swapp:-18
+ swear:-11
+ sweat:-4
+ sweaty:11
+ sweep:-6
+ sweet:-5
+ swell:3
+ swept:-5
+ swig:9
+ swimm:-7
+ swirl:-14
+ switch:5
+ swollen:20
+ swore:-11
+ t:-7
+ tab:-4
+ tabl:-9
+ table:6
+ tablespoon:-1
+ tack:2
+ taffy:8
+ tag:-9
+ tail:-1
+ tak:-12
+ take:-2
+ taken:1
+ takes:-15
+ tale:-9
+ talk:-6
  tallow:-6
- tan:-4
- tap:-4
- tape:-10
- taped:-3
- tapp:8
- tare:-10
- tared:-5
- tast:-1
- taste:-3
- tattoo:-9
- taught:-10
- tbsp:-2
- td:-6
- tea:6
- teach:-11
- teacher:3
- team:-8
- tear:-1
+ tap:-3
+ tape:-5
+ taped:-6
+ tapp:4
+ tar:-4
+ tare:-14
+ tared:-2
+ tast:3
+ taste:1
+ tattoo:-13
+ taught:-7
+ tbsp:-3
+ td:-5
+ teach:-16
+ teacher:-12
+ team:-3
+ tear:1
  tears:-7
- teaspoon:2
  teenage:-3
- teenager:3
- teeth:-6
- telephone:-3
- tell:-4
- tells:-9
- temp:-7
- temperatur:11
- temperature:-10
- temps:-6
- ten:-6
- tender:12
- tengo:3
- tenth:-8
- term:-3
+ teenager:-2
+ teeth:-4
+ telephone:-6
+ tell:-9
+ temp:-16
+ temperatur:-3
+ temperature:-11
+ temps:-4
+ ten:-12
+ tender:16
+ tengo:7
+ tenth:-9
  terrace:-3
- terrible:-7
- terrier:-5
- test:-9
- tester:-5
- tests:-6
- tete:-4
- text:1
- than:-6
- thank:-21
- that:-2
- thats:11
- the:-3
- their:-1
- them:-9
- then:-12
- ther:15
- there:11
- therefore:-7
- therell:-9
+ terrible:-6
+ terrier:-7
+ test:-14
+ tester:-4
+ tests:-11
+ tete:-6
+ text:-3
+ than:-16
+ thank:-18
+ that:-4
+ thats:15
+ their:2
+ them:-3
+ then:-7
+ ther:12
+ there:10
+ therefore:-10
+ therell:-11
  thermometer:1
- these:-12
- they:3
- theyd:-3
- theyre:-4
- theyve:11
+ these:-7
+ they:8
+ theyd:-2
+ theyre:-5
+ theyve:3
  thick:-4
- thicken:-7
- thickener:-5
- thicknes:-2
- thigh:10
- thin:-4
- thing:-7
+ thicken:-13
+ thicknes:-9
+ thigh:17
+ thin:-6
+ thing:-8
  think:-3
- third:-7
- thirteen:-6
- thirty:-14
- this:-1
- those:-20
- though:-11
- thought:9
- thread:-9
- three:-1
- threw:8
+ third:-1
+ thirteen:-9
+ thirty:-9
+ this:1
+ those:-11
+ though:-9
+ thread:-6
+ three:-7
+ threw:9
  throat:2
- throbb:-5
- through:6
- throw:2
- thru:11
- thumb:8
+ throbb:-2
+ through:-1
+ throw:4
+ thrown:2
+ thru:6
+ thumb:4
  thump:11
- thursday:-2
- tidi:-7
- tidy:-6
- tied:-8
- tiene:1
- tight:-2
- til:-4
- tiles:-11
- till:-4
- tilt:-6
- time:-4
- timer:-9
- times:-8
- tin:-10
- ting:12
- tingl:9
- tingle:9
- tins:-4
- tiny:4
- tip:7
- tipp:-5
- tips:8
- tired:-4
- to:-7
- toast:-7
- tocar:2
- tochter:4
- toddler:-3
- todo:-5
- toe:3
- toes:10
- toffee:3
- together:-17
- told:-14
- tom:11
- tomato:-3
- tombee:7
- tomo:6
+ thursday:-6
+ tick:5
+ tidi:-3
+ tied:-7
+ tiene:5
+ tight:-7
+ til:-12
+ tiles:-9
+ till:-1
+ tilt:-5
+ times:-2
+ tin:-13
+ ting:6
+ tingl:7
+ tingle:3
+ tins:-9
+ tip:21
+ tipp:-4
+ tips:9
+ tired:-10
+ to:-6
+ toast:-9
+ tocar:-2
+ tochter:7
+ today:1
+ toddler:1
+ todo:-6
+ toe:8
+ toes:4
+ toffee:4
+ together:-13
+ told:-15
+ tom:2
+ tomato:-9
+ tombee:13
+ tomo:8
  tomorrow:4
  tone:-3
- tongue:6
- tonight:-7
- too:-14
- took:1
- toothpaste:12
- top:-11
- topp:-6
- tops:7
+ tongue:2
+ too:-8
+ took:2
+ toothpaste:10
+ top:-14
+ topp:-7
+ tops:10
  torch:-8
- total:-7
- touch:-1
- touche:16
- tournesol:-5
- tousse:7
- tout:1
- toute:11
- tr:-6
- trac:-9
- trace:-10
- tractor:-7
- trago:9
- train:11
+ torn:-7
+ total:-14
+ touch:-5
+ touche:9
+ tournesol:-6
+ tousse:9
+ toute:13
+ towel:-7
+ tr:-5
+ trac:-15
+ trace:-9
+ tractor:-10
+ trago:5
+ train:5
  translat:-3
- translucent:-1
- transparent:18
- traver:2
- tray:-1
- trays:-4
- treasurer:-4
- treat:6
- tree:-3
- trees:-3
+ translucent:3
+ transparent:24
+ traver:3
+ trays:-6
+ treasurer:-6
+ treat:4
+ tree:-4
+ trees:-8
  tres:13
- trial:-12
- trick:5
- tried:8
- tries:-6
- trimming:5
- tripp:15
- trois:6
- tropfen:8
- trouble:8
- trouser:8
- true:-7
- trust:-4
- truth:-4
- try:-9
- tsp:-4
- tub:2
- tube:1
- tubs:-6
- tue:-7
- tuesday:1
+ trial:-5
+ trick:1
+ tried:3
+ tries:-8
+ trimming:3
+ tripp:11
+ trois:13
+ trop:-2
+ tropfen:12
+ trouser:10
+ true:-11
+ trust:-15
+ truth:-2
+ try:-3
+ tsp:-7
+ tub:-3
+ tubs:-3
+ tue:-6
+ tuesday:-1
  tummy:9
- tun:12
- tunnel:-3
- turmeric:-8
- turn:7
- turns:-12
- tut:10
- twenty:-8
- twice:4
+ tun:18
+ turmeric:-3
+ turn:9
+ turns:-9
+ tut:12
+ twelve:2
+ twenty:-10
+ twice:8
  twins:-3
- two:8
- type:4
- typed:-9
- typos:-4
- uber:10
- uberfettung:-5
- ubers:9
- uf:-14
- ugly:-8
+ two:2
+ typ:-1
+ typed:-11
+ typo:-3
+ typos:-2
+ uber:14
+ uberfettung:-10
+ ubers:8
+ uf:-8
+ ugly:-11
  uh:4
- ul:-10
- um:3
- un:-1
- una:7
- uncle:-8
- uncur:5
+ ul:-12
+ um:9
+ un:1
+ una:2
+ uncle:-11
+ uncur:10
  und:-7
- under:4
- underneath:7
- underside:7
- understand:-11
- undilut:10
- une:7
- unicorn:-7
- unit:-3
- units:-4
- unles:-3
- unmold:9
- unmould:-8
- unrefin:-3
- unsaponifi:-3
- unscent:-7
- unterarm:11
- until:3
- up:-3
- update:2
- upside:-6
- urgent:13
- us:-5
- usable:-12
- usado:-3
- use:-21
- used:-2
- useful:-4
+ under:2
+ underneath:16
+ underside:13
+ understand:-5
+ undilut:13
+ une:6
+ unicorn:-3
+ units:-2
+ unmold:7
+ unmould:6
+ unscent:-11
+ unterarm:24
+ until:1
+ up:-2
+ update:-4
+ upside:-3
+ urgent:7
+ us:-12
+ usable:-10
+ usado:-4
+ use:-27
+ used:-13
+ useful:-7
  uses:-12
- using:-1
- usual:-7
- vanilla:-4
- vapeur:7
- vapor:-4
- vapour:-5
- varnish:-4
- vaseline:-10
- vaso:7
+ using:-12
+ vanilla:-11
+ vapeur:6
+ vapor:-1
+ varnish:-7
+ vaseline:-8
+ vaso:8
  veces:-4
- vegetable:-13
- vent:-8
- veo:10
- verbrannt:3
- verdict:-11
- verify:-13
- verschluckt:8
- verse:4
- version:-5
- very:1
- vet:1
- veteran:-6
- video:-14
- viel:-2
+ vegetable:-12
+ vent:-12
+ veo:4
+ verbrannt:13
+ verdict:-7
+ verify:-12
+ verschluckt:10
+ verse:5
+ version:-6
+ very:-2
+ vet:3
+ veteran:-7
+ video:-3
+ viel:-6
  village:-8
  vinegar:9
- virgin:-6
- visage:10
- visit:-3
- visitor:-5
- vite:-7
- voice:9
- volcano:10
- voll:-1
- volume:-9
- volunteer:-13
- vom:12
+ virgin:-5
+ visage:7
+ visit:-2
+ visitor:-2
+ vite:-6
+ voice:10
+ volcano:4
+ voll:2
+ volume:-10
+ volunteer:-14
+ vom:11
  vomit:9
- von:1
- vous:-9
- w:6
- waist:-8
- wait:-4
- wake:3
- wakes:3
- walk:7
+ von:6
+ vous:-13
+ w:5
+ waist:-6
+ wait:-9
+ wake:4
+ wakes:5
+ walk:11
  wall:-11
  walnut:-3
- wann:-8
- want:-15
- wants:-16
- war:1
- wardrobe:-5
- warmer:4
- warn:-11
- was:2
- wash:-2
- wasnt:-3
+ wann:-9
+ want:-5
+ wants:-14
+ war:5
+ wardrobe:-3
+ warmer:-3
+ warn:-13
+ was:3
+ wash:2
+ wasnt:-4
  wasp:-5
  wasser:-10
- waste:-7
- watch:-5
- water:6
- watery:-3
- watr:-4
- watter:-12
- wax:-6
- waxy:-4
- way:-3
- we:1
- wear:-8
- wears:-13
- weather:-6
- wed:-6
- wedd:8
- wednesday:-3
- week:-1
+ waste:-4
+ watch:-1
+ water:7
+ watery:3
+ watr:-3
+ watter:-10
+ wax:5
+ waxy:-3
+ way:-2
+ we:2
+ wear:-4
+ wears:-8
+ weather:-9
+ wed:-4
+ wedd:5
+ wednesday:3
+ week:-10
  weekend:-9
- weeks:-23
- weep:-2
- weeps:12
- weg:1
- weh:10
- weigh:-14
- weight:-13
- weird:9
- weiss:16
- welcome:-7
+ weeks:-26
+ weeps:8
+ weg:-1
+ weh:12
+ weigh:-19
+ weight:-14
+ weird:14
+ weiss:12
+ welcome:-5
  weld:-3
- well:-7
- welli:-7
- wenn:-11
- went:4
- wet:7
- weve:-18
- what:-3
+ well:-9
+ welli:-5
+ wenn:-13
+ went:-1
+ were:1
+ wet:6
+ weve:-16
+ what:2
  whatever:-6
  whats:-11
- wheel:-3
- wheez:15
- where:9
- whether:-5
- which:-18
- whichever:-10
- while:-1
- whipp:6
- whisk:-1
- white:8
- whiter:-3
- who:-4
- whoever:-4
- whole:1
- wholesaler:-4
- whom:-3
- whose:-6
- why:-3
- wide:-5
- width:-2
- wie:-10
- wife:-3
- will:-3
- wind:6
- window:6
- windowsill:-1
+ whatsoever:-3
+ wheel:-10
+ wheez:12
+ when:1
+ whenever:4
+ where:3
+ whether:-9
+ which:-24
+ whichever:-5
+ while:-8
+ whipp:-5
+ white:7
+ whiter:-5
+ who:-6
+ whoever:-1
+ whole:-5
+ wholesaler:-3
+ whose:-5
+ why:-5
+ wide:-6
+ width:-3
+ wie:-7
+ will:-15
+ wind:2
+ window:1
+ windowsill:-2
  windy:-3
- wine:11
- wins:-11
- winter:-18
- wip:5
- wipe:1
- wiped:13
- wird:-9
- wire:-4
- wise:-18
- wish:-4
- with:-4
- within:-12
- without:-3
- wobb:10
- wobbl:7
- wochen:-1
- woke:13
- wollte:-6
- woman:9
- wonder:-7
- wont:16
- wood:-7
- wooden:-9
- wool:-7
- word:-6
- words:-10
- wore:-3
- work:-4
- works:-9
- workshop:-3
- worktop:-3
- worri:8
- worry:-5
- worse:5
- worst:-4
- would:-11
- wouldnt:-7
- wow:3
- wrap:-6
- wrapp:3
- wrapper:-1
+ wine:4
+ wins:-10
+ winter:-15
+ wip:1
+ wiped:14
+ wird:-11
+ wire:-9
+ wise:-7
+ wish:-12
+ with:-5
+ within:-11
+ without:-10
+ wks:-6
+ wobb:15
+ wobbl:6
+ wochen:2
+ woke:5
+ wollte:-4
+ woman:10
+ women:-3
+ wonder:-5
+ wont:12
+ wood:-13
+ wooden:-1
+ wool:-2
+ word:-3
+ words:-8
+ wore:-5
+ work:-13
+ works:-4
+ workshop:-2
+ worktop:-12
+ worri:-14
+ worse:7
+ worst:-7
+ worth:-6
+ would:-18
+ wouldnt:-10
+ wow:-1
+ wrap:-11
+ wrapper:-4
  wreck:-3
- wrink:3
- wrist:19
- writ:-9
+ wrink:1
+ wrinkl:2
+ wrist:9
+ writ:-11
  write:-8
  written:-4
- wrong:-9
- wrote:-13
- x:-16
- y:4
- ya:-4
- yall:-5
- yard:-8
- year:-5
- years:-13
- yellow:11
+ wrong:-11
+ wrote:-11
+ x:-15
+ y:6
+ ya:-10
+ yall:-3
+ yard:-5
+ year:-9
+ years:-18
+ yellow:3
  yellowish:7
- yes:2
- yesterday:10
- yet:-15
- yeux:-8
+ yes:5
+ yesterday:8
+ yet:-13
+ yeux:-9
  yield:-9
- yo:5
+ yo:8
  yoghurt:-3
- yogurt:-8
- you:-7
- youd:-8
- youll:-6
- young:-8
- your:-3
- youre:-4
- yours:-9
- youve:4
- yr:10
- yrs:-9
- zap:-11
- zapp:-6
- zappy:-9
- zaps:-16
- zero:-6
+ yogurt:-15
+ yolk:-3
+ you:1
+ youd:-14
+ youll:-2
+ young:-4
+ your:-2
+ youre:-7
+ yours:-8
+ youve:2
+ yr:3
+ yrs:-8
+ zap:-15
+ zapp:4
+ zappy:-16
+ zaps:-14
+ zero:-4
  zu:-10
- zum:-11
- zwei:-4
+ zum:-9
+ zwei:-2
+ £3:-6
+ £4:-4
  °c:-17
- °f:-11
- ¿la:-6
- ¿que:-10
+ °f:-7
+ ¿la:-9
+ ¿que:-9
  ¿se:-6
- –:-12
- —:-15
- •:-7
- €:-6
---:11
--:-3
--A:-1
--B:17
--C:-4
--D:11
--E:2
--F:-13
--G:-10
+ –:-8
+ —:-16
+ •:-15
+ €:-7
+--:7
+-B:10
+-C:-6
+-D:3
+-E:5
+-F:-6
+-G:-15
 -H:10
--I:2
--J:12
--K:6
--L:6
--M:1
--N:-3
+-I:6
+-J:13
+-K:7
+-L:12
+-M:4
+-N:-2
 -O:12
--P:-1
--Q:-1
--R:8
--S:2
+-P:1
+-Q:-11
+-R:10
+-S:-7
 -T:8
--V:-1
--W:5
--Y:-6
--b:-2
--d:5
--f:-4
--g:5
--h:11
+-V:-2
+-W:3
+-Y:-2
+-b:3
+-d:3
+-f:-7
+-g:1
+-h:7
 -i:-1
--j:-3
--k:-8
--l:-3
--m:2
--n:13
--o:3
--p:-2
--q:6
--r:1
--s:-1
--t:3
--u:-1
--v:-1
--w:-1
--y:-11
--z:-6
-A-:-3
+-j:-7
+-k:-14
+-l:-5
+-m:3
+-n:9
+-o:5
+-p:2
+-q:4
+-r:-4
+-s:-6
+-v:1
+-w:6
+-y:-12
+-z:-1
+A-:-6
 A:7
 AA:3
 AC:4
-AD:3
-AE:11
-AF:1
-AG:-7
-AH:-5
+AD:-4
+AE:9
+AG:-9
+AH:-6
 AI:5
-AK:6
-AL:1
-AM:-10
-AN:-1
-AO:1
-AP:8
-AQ:4
+AK:8
+AL:-1
+AM:-1
+AN:-6
+AO:4
+AP:7
+AQ:5
 AR:16
-AS:-1
-AV:-5
-AW:4
-AY:18
-Ab:3
-Ag:9
-Ah:-10
-Ai:3
-Aj:-15
-Ak:-5
-Al:5
-Am:4
-An:7
-Ao:9
-Ap:-3
-Aq:10
-Ar:3
-As:-2
-At:-2
-Au:11
-Av:7
-Aw:8
-Ay:-1
+AS:-4
+AV:3
+AW:1
+AY:11
+Ab:7
+Af:-1
+Ag:5
+Ah:-12
+Ai:5
+Aj:-19
+Ak:-3
+Al:4
+Am:1
+An:3
+Ao:6
+Ap:1
+Aq:12
+Ar:5
+As:-1
+At:2
+Au:12
+Av:9
+Aw:9
+Ay:5
 Az:6
-B-:-1
-B:13
-BA:15
-BB:3
-BK:7
-BO:15
-BV:10
-Bf:-7
-Bi:9
+B-:2
+B:14
+BA:12
+BB:4
+BK:14
+BO:18
+BV:8
+Bf:-12
+Bi:7
+Bo:-4
 Bt:1
-Bw:-1
-Bz:5
-C:8
-CA:1
-CB:-5
-CC:-4
-CD:16
-CE:-10
-CF:-3
-CG:3
-CH:-3
-CI:-5
-CK:4
-CL:13
-CM:-10
-CN:2
-CO:-10
-CP:-5
+Bw:-4
+Bz:7
+C-:-2
+C:4
+CA:4
+CB:-6
+CC:-5
+CD:17
+CE:-14
+CF:-9
+CG:-1
+CH:-1
+CI:-9
+CK:5
+CL:8
+CM:-5
+CN:7
+CO:-6
+CP:1
 CQ:9
-CR:8
-CS:4
-CV:-6
-CW:-10
-CY:8
-Cb:11
+CR:7
+CS:3
+CV:-9
+CW:-8
+CY:11
+Cb:7
 Cd:7
 Cf:-5
-Cg:-1
-Ch:22
-Ci:1
-Cj:-3
-Ck:5
-Cl:-7
-Cm:3
-Cn:-6
-Cp:10
-Cq:-11
-Cr:-1
-Ct:3
-Cv:-8
-Cw:-9
-Cz:1
-D-:2
-D:20
-DA:26
-DD:11
-DO:-5
-DQ:10
-DS:3
-Db:5
-Di:1
-Dk:8
-Dp:14
-Dq:8
-Dt:10
-Dw:-2
-Dz:3
+Ch:15
+Ci:3
+Cj:-1
+Ck:8
+Cl:-10
+Cm:2
+Cn:3
+Co:3
+Cp:7
+Cq:-10
+Cr:1
+Cs:-6
+Ct:4
+Cv:-4
+Cw:-12
+Cz:-6
+D-:-2
+D:19
+DA:22
+DD:10
+DO:-3
+DQ:12
+DS:4
+Db:18
+Di:13
+Dk:10
+Do:5
+Dp:22
+Dq:5
+Dt:11
+Dw:2
+Dz:-1
 E-:-3
-E:13
-EA:2
-EC:6
-EE:-9
+E:15
+EA:1
+EC:13
+EE:-8
 EF:-6
-EH:17
-EN:5
-EO:5
-EP:-9
-EQ:2
-ER:10
+EH:12
+EN:4
+EO:-3
+EP:-10
+EQ:9
+ER:14
 ES:1
-ET:9
-EV:4
+ET:10
+EV:18
 EW:12
-Ef:-12
-Eh:15
-Ei:6
-El:8
-Eo:-12
-Ep:2
-Eq:1
+Ef:-16
+Eh:11
+Ei:5
+El:10
+Eo:-14
+Ep:6
+Eq:5
 Er:-4
-Et:-9
+Et:-8
 Ev:1
-Ew:-17
-Ez:3
-F-:-9
-F:-4
+Ew:-12
+Ez:7
+F-:-7
+F:-6
 FA:2
-FC:-12
+FC:-10
 FD:4
-FE:-3
-FL:-6
-FM:-7
-FN:-17
-FO:-14
-FP:-5
-FQ:2
-FS:-5
-FW:-13
-Fb:5
-Ff:5
-Fi:-8
-Fj:-4
-Fk:-4
+FE:-1
+FL:-9
+FM:-10
+FN:-12
+FO:-18
+FP:-9
+FQ:1
+FS:-9
+FW:-14
+Fb:14
+Ff:-5
+Fi:-10
+Fj:-3
+Fk:-3
 Fo:-3
-Fp:-4
-Fq:-5
-Fr:-1
+Fp:-8
+Fq:-3
+Fr:-2
 Fs:-5
-Ft:-8
-Fv:-4
-Fw:8
-Fy:7
-Fz:-4
-G-:8
-G:-4
-GA:2
-GF:-3
-GG:11
-GL:8
+Ft:-2
+Fv:-6
+Fw:5
+Fy:5
+G-:5
+G:-3
+GA:1
+GC:2
+GF:-4
+GG:6
+GL:6
 GM:-9
-GN:7
+GN:3
 GO:6
-GP:6
-GQ:-1
-GR:10
-GS:-7
-GV:3
-GW:11
-GY:-6
-Gb:3
+GP:4
+GQ:6
+GR:6
+GS:-4
+GV:6
+GW:7
+GY:-8
+Gb:4
 Gf:2
-Gi:-5
-Gj:8
+Gi:-7
+Gj:14
 Gl:-3
-Go:4
-Gp:8
-Gr:-2
-Gt:-1
-Gv:9
-Gw:2
-Gz:10
-H-:1
-H:13
-HA:8
+Go:1
+Gp:5
+Gq:-7
+Gr:-7
+Gt:1
+Gv:5
+Gw:1
+Gz:9
+H-:4
+H:14
+HA:10
 HE:-5
-HH:6
-HI:8
-HM:-5
-HN:-5
-HO:2
-HP:2
-HQ:-2
-HS:8
-HT:13
-HV:9
-HW:11
-HY:4
-Hb:7
-Hf:3
-Hh:6
-Hi:-20
-Hj:-1
-Hn:4
-Ho:-5
-Hp:-3
-Hq:14
-Hr:2
-Ht:-8
-Hw:-20
-Hz:14
-I-:1
-I:-5
-IA:-9
+HH:7
+HI:5
+HM:1
+HN:-4
+HP:1
+HQ:-1
+HS:5
+HT:16
+HV:13
+HW:20
+HY:11
+Hb:4
+Hf:-1
+Hh:9
+Hi:-16
+Hj:3
+Hn:6
+Ho:-7
+Hq:10
+Hr:9
+Ht:-7
+Hw:-17
+Hz:10
+I:-6
+IA:-12
 IC:-5
-IO:-3
-IP:-8
+IM:-3
+IO:-1
+IP:-11
 IQ:1
 IS:-5
-IW:-3
-Ib:-6
-Ii:-7
-Io:-4
-Ip:4
-It:-10
-Iw:-11
-Iz:-6
-J-:3
+IW:-5
+Ib:-7
+If:1
+Ii:-11
+Io:-5
+Ip:6
+It:-9
+Iw:-6
+Iz:-10
+J-:9
 J:8
-JO:-9
-JP:6
-JS:-8
-Jo:-1
+JO:-3
+JP:7
+JS:-6
 Jt:13
-Jz:6
-K-:3
-K:10
-KA:17
+Jz:11
+K-:6
+K:14
+KA:11
 KE:3
 KH:3
-KK:9
-KN:14
-KO:-2
-KP:11
-KQ:14
-KS:-8
-KT:4
-KV:8
-KW:4
-Kb:20
-Kf:-7
-Kh:7
-Ki:-5
-Ko:-2
-Kp:15
-Kr:9
-Kt:6
+KK:8
+KN:6
+KO:-3
+KP:8
+KQ:4
+KS:-10
+KT:3
+KV:10
+Kb:14
+Kf:-6
+Kh:3
+Ki:-3
+Kp:16
+Kr:4
+Kt:7
 Kw:-9
-Kz:-4
-L-:-18
-L:15
-LA:4
-LC:-7
+Kz:-8
+L-:-11
+L:11
+LA:6
+LC:-4
 LG:-1
-LN:-3
+LN:4
 LO:-3
-LP:-5
-LQ:1
-LS:15
-LY:-5
-Lb:4
-Lf:12
-Lh:13
-Li:-2
-Lk:17
-Lo:-8
-Lp:11
-Lq:7
-Lr:12
-Lt:6
-Lw:-7
-M-:-8
-M:-3
-MA:-22
-MC:-7
-MD:7
-ME:-5
-MF:-5
+LP:-4
+LQ:3
+LS:14
+LY:-11
+Lb:5
+Lf:7
+Lh:5
+Li:-4
+Lk:12
+Lo:-4
+Lp:9
+Lq:3
+Lr:9
+Lt:4
+Lw:-5
+Lz:-1
+M-:-16
+M:-5
+MA:-21
+MC:-11
+MD:10
+ME:-16
+MF:-8
 MG:-7
-MH:1
-MK:-6
-MM:-10
-MN:7
-MO:-6
-MP:-3
-MQ:-5
-MR:-3
-MS:-5
-MV:-9
-MW:3
-Mb:2
-Mf:-3
-Mh:-15
-Mi:-9
-Mj:4
-Mk:-3
-Ml:-7
-Mo:-7
-Mp:-7
-Mq:-2
+MH:-6
+MM:2
+MN:3
+MO:-5
+MP:-2
+MQ:-9
+MR:-2
+MS:-2
+MV:-5
+MW:-1
+Mb:3
+Md:2
+Mf:-5
+Mh:-12
+Mi:-7
+Mj:9
+Mk:-6
+Ml:-6
+Mo:-6
+Mp:-3
+Mq:1
 Mr:-12
-Mt:-7
-Mu:-18
-Mv:6
-Mw:-5
-My:-7
-Mz:-1
-N-:1
-N:-4
-NA:-12
-NC:-9
-ND:6
-NE:-10
-NF:1
-NG:-4
-NH:-5
-NK:-6
-NL:-5
-NM:-10
-NN:-16
-NO:-3
-NP:-3
-NQ:3
-NR:-16
+Mt:2
+Mu:-19
+Mv:3
+Mw:-2
+My:-6
+Mz:-2
+N-:3
+N:-2
+NA:-6
+NC:-6
+ND:9
+NE:-11
+NG:-5
+NH:-4
+NI:5
+NK:-3
+NL:-12
+NM:-2
+NN:-14
+NO:-1
+NP:-2
+NQ:-2
+NR:-15
 NS:-13
-NV:-14
-NW:-20
-Nb:-11
-Nd:7
+NV:-15
+NW:-22
+NY:-3
+Nb:-12
+Nd:4
 Nf:6
-Ng:10
-Nh:-3
-Ni:-15
-Nj:1
-Nk:2
-Nl:2
+Ng:14
+Nh:-5
+Ni:-14
+Nj:5
+Nl:10
 Nm:-10
-Nn:3
-No:-8
-Np:3
-Nr:-16
-Ns:-12
-Nt:-6
-Nu:-7
-Nv:7
-Nw:-11
-Ny:-10
-Nz:3
-O-:-3
-O:2
+Nn:11
+No:-14
+Np:-5
+Nq:-4
+Nr:-17
+Ns:-10
+Nt:-10
+Nu:-8
+Nv:3
+Ny:-12
+Nz:-2
+O:1
 OA:-5
-OB:7
-OC:-2
-OD:11
+OB:6
+OC:-1
+OD:10
 OE:11
-OF:-8
-OG:-6
-OH:5
-OI:-6
+OF:-7
+OG:-8
+OH:1
+OI:-14
 OJ:7
-OK:-1
-OL:5
-ON:2
-OO:4
-OP:8
-OQ:-3
-OR:4
-OS:-3
-OT:14
-OV:1
-OW:7
-OY:5
-Ob:10
-Od:9
-Of:5
-Og:5
-Oh:1
-Oi:-6
-Oj:-3
-Ok:3
-Ol:6
-Om:-3
-On:3
-Oo:1
-Op:-9
-Oq:12
-Or:3
+OK:-7
+OL:12
+OM:5
+ON:3
+OP:7
+OQ:-4
+OR:5
+OS:-2
+OT:15
+OV:-3
+OW:-1
+OY:8
+Ob:8
+Od:16
+Of:6
+Og:-1
+Oh:2
+Oi:-4
+Oj:-2
+Ok:6
+Ol:5
+Om:-11
+On:5
+Oo:-3
+Op:-10
+Oq:20
+Or:2
 Ot:3
-Ou:15
+Ou:13
 Ov:-2
-Ow:1
-P-:10
-P:10
-PA:1
-PC:1
-PE:-10
-PF:2
-PG:5
-PH:13
-PI:-11
-PJ:4
-PK:-4
-PL:1
-PM:3
+Ow:-1
+Oz:2
+P-:11
+P:9
+PA:3
+PC:2
+PE:-6
+PF:1
+PG:6
+PH:11
+PJ:8
+PK:3
+PL:4
+PM:10
 PN:-4
-PO:8
-PP:7
-PQ:2
-PR:4
-PT:9
-PV:10
-PW:6
-PY:-2
-Pb:-2
-Pf:-7
-Ph:11
-Pi:11
-Pj:-1
-Pk:1
-Pl:5
-Pm:-3
-Pn:8
-Po:1
-Pp:-3
-Pq:9
-Pr:7
+PO:4
+PP:11
+PQ:-4
+PR:5
+PS:5
+PT:15
+PV:11
+PW:7
+PY:-1
+Pf:-2
+Ph:10
+Pi:10
+Pj:-3
+Pk:-1
+Pl:13
+Pm:-2
+Pn:12
+Po:5
+Pp:-6
+Pq:2
+Pr:9
 Pt:4
-Pu:9
-Pv:2
-Pw:-14
-Py:-6
-Pz:4
-Q-:11
-QA:-2
-QC:-2
+Pu:14
+Pv:-1
+Pw:-12
+Py:-7
+Pz:-1
+Q-:7
+Q:7
+QA:-7
+QC:-3
+QD:-2
 QE:4
-QF:7
-QG:-3
-QH:-2
-QK:-6
-QL:8
-QM:-15
-QN:-3
+QF:6
+QH:-5
+QK:-4
+QL:-2
+QM:-12
+QN:-2
 QO:2
-QP:-18
-QQ:-11
-QR:1
-QS:-8
-QT:4
-QV:-2
-QW:-3
-QY:-6
+QP:-10
+QQ:-10
+QR:-3
+QS:-16
+QT:9
+QV:-14
+QW:-8
+QY:-10
 Qb:-7
-Qd:18
-Qf:-6
-Qg:7
-Qh:-6
-Qi:-4
-Qj:5
-Qk:-5
-Ql:5
-Qm:16
-Qo:-7
-Qp:1
-Qq:-19
-Qr:9
-Qs:-10
-Qt:-4
+Qd:12
+Qf:3
+Qg:6
+Qh:-4
+Qi:-3
+Qk:-4
+Ql:2
+Qm:2
+Qo:-12
+Qq:-16
+Qr:8
+Qs:-16
+Qt:-6
 Qu:-4
-Qv:14
-Qw:5
-Qy:6
-Qz:-3
-R-:4
-R:12
-RA:-2
-RC:7
-RE:4
-RG:-7
-RL:4
-RN:4
-RO:2
-RP:7
-RQ:10
+Qv:11
+Qw:3
+Qy:2
+Qz:-6
+R-:3
+R:15
+RA:-1
+RC:11
+RE:3
+RG:-4
+RL:8
+RN:3
+RO:-2
+RP:4
+RQ:9
 RS:19
-RV:12
+RV:6
 RW:11
 RY:4
-Rb:4
-Rh:7
-Ri:-5
-Rk:13
-Rl:4
+Rb:9
+Rh:13
+Ri:-3
+Rk:6
+Rl:2
 Rm:-4
-Ro:-1
+Ro:4
 Rp:2
 Rr:5
-Rt:7
-Rw:-8
-Rz:10
-S-:3
-S:-4
-SA:2
-SC:-4
-SD:3
-SE:-1
+Rt:6
+Rw:-11
+Rz:8
+S-:1
+S:-5
+SA:3
+SD:1
+SE:1
 SF:-3
 SG:2
-SH:-9
-SK:5
+SH:-12
+SK:-3
 SL:9
-SM:-1
+SM:3
 SN:-1
-SO:-5
-SP:-3
-SQ:-4
+SO:-1
+SP:-2
+SQ:-7
 SR:16
 SS:11
-SW:-6
+SW:-10
 Sb:10
-Sf:-8
+Sf:-9
 Sh:-14
-Si:4
-Sj:-7
-Sk:10
-Sl:-6
-Sm:12
-So:4
-Sp:9
+Si:-3
+Sj:-4
+Sk:5
+Sl:-10
+Sm:13
+So:2
+Sp:8
 Sq:-3
-Sr:10
-St:3
+Sr:5
+St:5
 Su:-2
-Sw:-4
+Sw:-9
 Sy:-5
-T-:-2
-T:16
-TA:10
-TH:10
-TK:-3
+Sz:-8
+T-:-4
+T:9
+TA:6
+TH:6
+TK:-6
 TO:15
 Th:7
-Ti:3
-To:5
-Tp:13
-Tq:12
-Tt:3
+Ti:6
+To:4
+Tp:15
+Tq:11
+Tt:1
 Tz:-4
-V-:3
-V:1
-VA:5
-VB:10
-VC:6
-VE:24
+V-:5
+VA:8
+VB:13
+VC:5
+VE:11
 VK:11
-VN:-6
-VO:3
-VP:17
-VT:1
-VW:10
-Vf:-12
-Vi:4
-Vo:-1
-Vp:-5
-Vq:16
-Vr:10
-Vw:-3
-Vz:9
+VN:1
+VO:7
+VP:21
+VT:7
+VW:6
+Vf:-11
+Vi:-2
+Vo:-5
+Vp:-2
+Vq:7
+Vr:7
+Vt:3
+Vz:4
 W-:6
 W:3
-WA:2
-WC:9
-WE:8
-WF:-17
-WH:3
-WK:3
-WM:-1
-WN:4
-WO:5
-WQ:-6
-WR:15
-WS:6
-WT:8
-WV:-3
-WW:-9
-WY:6
-Wb:-3
-Wf:-8
-Wh:-3
-Wi:-1
-Wj:2
-Wk:5
-Wl:10
-Wm:7
-Wo:-1
-Wp:-5
-Wq:-4
-Wr:-5
-Wt:-4
+WA:1
+WC:5
+WE:2
+WF:-8
+WG:4
+WH:7
+WK:-2
+WL:-4
+WM:-6
+WN:-1
+WO:4
+WP:-7
+WQ:5
+WR:11
+WS:7
+WT:9
+WV:-6
+WW:-10
+WY:5
+Wb:-6
+Wf:-9
+Wg:3
+Wh:3
+Wj:3
+Wl:8
+Wm:8
+Wo:4
+Wp:-12
+Wq:-10
+Wr:-2
+Wt:-1
 Wv:18
-Ww:4
-Wz:3
+Ww:-2
+Wz:6
 X:12
 XA:12
-Y-:-7
-Y:15
-YA:7
-YC:-9
-YN:6
-YO:1
-YP:-4
-YQ:4
-YS:-4
-YW:9
+Y-:-2
+Y:13
+YA:8
+YC:-5
+YN:12
+YO:-2
+YP:-7
+YQ:8
+YS:-3
+YW:16
 YY:-5
-Yf:-9
-Yh:11
-Yi:1
-Yl:-11
-Yo:4
-Yp:4
-Yr:8
-Yt:-4
-Yw:-3
-Yz:6
+Yf:-13
+Yh:7
+Yi:2
+Yl:-3
+Yo:-1
+Yp:10
+Yr:15
+Yt:-7
+Yw:-2
+Yz:4
 any:-10
-b-:13
-b:7
-bA:8
+b-:8
+b:5
+bA:13
 bC:-3
-bE:19
-bG:9
-bH:-3
-bK:9
-bN:8
-bO:-2
-bP:-5
-bR:9
-bS:12
-bW:6
-bb:-7
-bf:-9
-bh:4
-bi:8
-bj:-12
+bE:9
+bG:5
+bH:8
+bK:13
+bN:11
+bO:-8
+bP:-11
+bQ:-2
+bR:3
+bS:16
+bW:2
+bb:-3
+bf:-7
+bh:3
+bi:13
+bj:-4
 bl:5
-bm:4
-bp:12
+bm:6
+bo:4
+bp:15
 bq:7
-br:12
-bt:-1
-bz:5
-d-:-5
-d:8
-dA:15
+br:18
+bt:5
+bw:-3
+bz:4
+d-:-4
+d:10
+dA:13
 dO:-4
-dQ:-5
-di:6
-dt:4
-dw:-9
-f-:6
-f:-8
-fA:1
-fC:-20
-fE:-14
+dQ:-4
+di:5
+dt:1
+dw:-8
+f-:-2
+f:-4
+fA:-3
+fC:-18
+fE:-13
 fF:-8
-fG:-6
-fH:-11
-fK:1
-fM:-6
-fN:-8
-fO:-2
+fG:-8
+fH:-9
+fI:5
+fK:-1
+fM:-5
+fN:-13
+fO:1
 fP:-5
-fQ:-5
-fR:14
+fQ:-6
+fR:9
 fS:-14
-fV:-9
-fW:-5
-fY:-9
-fb:-3
-ff:-16
+fV:-14
+fW:-4
+fY:-17
+ff:-14
 fg:-10
-fh:1
-figures:-6
-fj:-4
-fl:-2
+fh:5
+fi:5
+figures:-8
+fj:-5
+fl:-4
 fo:6
-fp:-10
-fq:-14
+fp:-12
+fq:-17
+fr:1
 fs:-9
-ft:-3
-fu:5
-fv:-4
+ft:-8
+fu:3
+fv:-5
 fw:-2
-fy:-3
-fz:1
+fy:-8
 g-:8
-g:1
+g:-3
 gA:-4
-gE:-3
 gN:-5
-gO:-2
-gP:-7
-gW:5
-gf:-2
-gg:-15
-gl:-9
-gt:5
+gO:-8
+gP:-5
+gW:11
+gY:-7
+gf:1
+gg:-11
+gl:-5
+go:7
+gt:4
 gy:-11
-gz:-11
-h-:18
-h:12
-hA:9
+gz:-7
+h-:3
+h:15
+hA:7
 hC:-4
-hE:-12
+hE:-11
 hF:-8
-hG:-5
-hH:-4
-hJ:10
-hK:-4
-hM:10
-hN:4
-hO:3
-hP:-2
-hQ:3
-hR:6
-hS:-4
-hT:-9
-hW:5
-hb:24
-hf:-2
-hh:6
-hj:-9
-hm:-2
-hn:3
-ho:-7
-hp:-8
-hq:4
+hG:-9
+hH:-5
+hJ:15
+hK:-6
+hM:4
+hN:3
+hP:1
+hQ:7
+hR:7
+hS:-9
+hT:-7
+hW:3
+hb:13
+hf:-1
+hh:5
+hi:3
+hj:2
+hm:-1
+hn:5
+ho:-5
+hp:-7
+hq:3
 hr:-6
-hu:5
-hw:-12
-hz:-9
+hu:4
+hw:-5
+hz:-5
 i-:-3
-i:2
-iA:5
-iB:10
-iC:8
-iD:2
+i:1
+iA:8
+iB:14
+iC:7
+iD:-2
 iE:8
-iF:3
-iG:-7
-iH:-5
-iI:-9
+iF:-1
+iG:-4
+iH:-6
 iJ:14
-iK:-1
-iL:-6
-iM:2
-iO:5
-iP:10
-iQ:-5
-iR:22
-iS:-5
-iT:7
-iV:-3
-iW:2
-iY:8
+iK:-2
+iL:-11
+iM:-7
+iN:-3
+iO:4
+iP:12
+iQ:-3
+iR:18
+iS:-8
+iT:6
+iV:-1
+iW:7
+iY:7
 ib:10
-if:6
-ih:2
-ii:-4
-ij:-1
-ik:-5
+if:12
+ig:-10
+ih:-2
+ii:-3
+ij:-3
+ik:-6
 il:-6
-im:2
-io:-1
-ip:-3
-iq:9
-is:-3
-it:-1
-iv:-10
-iy:3
-iz:-2
-j-:1
-j:-6
-jA:8
-jC:-10
-jD:6
+io:3
+ip:-6
+iq:10
+ir:-1
+is:1
+it:-5
+iu:-4
+iv:-11
+iw:-4
+iy:4
+iz:2
+j-:-5
+j:-10
+jA:12
+jC:-9
+jD:10
 jE:-12
-jF:3
-jG:-8
-jH:6
-jK:-4
-jM:-14
-jN:-5
-jO:-1
-jP:-6
-jQ:-12
+jF:7
+jG:-3
+jH:1
+jK:-7
+jM:-9
+jN:-3
+jP:-7
+jQ:-1
 jS:3
-jb:3
-jf:-4
-jh:-5
-ji:5
-jj:1
-jm:7
-jo:2
-jp:3
-jq:-6
-jr:13
-js:4
-jt:4
-jw:-6
-jz:4
-k-:1
-k:7
-kA:6
-kD:11
-kM:8
-kN:7
-kO:-2
+jW:-3
+jb:4
+jf:-3
+jh:2
+ji:6
+jj:-2
+jm:11
+jo:3
+jq:-8
+jr:8
+js:-2
+jt:6
+jw:-3
+jz:1
+k:8
+kA:8
+kD:18
+kN:11
+kO:-8
 kQ:7
-kS:2
-kW:-5
-kf:8
-ki:6
-ko:-11
-kp:-3
-kr:5
-kt:3
-kw:4
-kz:4
-l-:8
-l:-1
+kW:-6
+kf:7
+ki:7
+ko:-10
+kp:3
+kr:9
+kt:5
+kz:2
+l-:14
+l:2
 lA:-11
-lN:-2
-lO:17
-lP:6
-lQ:2
-lY:-9
-lf:-9
-lg:9
-lh:3
-li:2
-lo:-5
-long:-11
+lN:-5
+lO:3
+lP:5
+lQ:3
+lY:-10
+lf:-8
+lg:4
+lh:8
+li:-3
+lo:-3
+long:-9
 longer:-16
-lt:4
-lz:-3
-m-:1
-m:6
-mA:-1
-mE:4
-mG:-8
-mO:-4
-mP:6
-mS:13
+lt:7
+lz:-5
+m-:-2
+m:8
+mA:-2
+mE:5
+mG:-12
+mO:-3
+mP:4
+mS:14
 mY:4
-mf:8
+mf:3
 mi:4
+mj:-2
 ml:7
 mm:-5
-mo:1
-mp:2
+mo:4
 mq:5
-mr:1
-mw:14
-mz:4
-n-:10
-n:9
-nK:7
-nO:-1
-nP:4
-nn:17
-no:-7
-nt:-7
-o-:2
-o:2
-oA:-1
-oB:14
-oC:-3
-oD:7
-oE:12
-oF:-4
-oG:5
-oH:1
-oI:-2
-oK:28
-oL:7
-oM:7
-oN:3
-oO:7
-oP:13
-oQ:-4
-oR:4
-oS:6
+mr:3
+mt:3
+mw:7
+n-:16
+n:7
+nK:10
+nO:1
+nP:10
+nn:22
+no:-6
+nt:-6
+nw:3
+oB:10
+oC:-4
+oD:12
+oE:8
+oF:-3
+oG:6
+oI:-3
+oJ:1
+oK:21
+oL:5
+oM:8
+oO:8
+oP:17
+oQ:-6
+oR:11
+oS:8
 oT:2
-oV:6
-oW:-2
+oV:3
+oW:2
 oY:4
-ob:9
-of:2
-og:2
-oh:4
-oi:-6
-oj:-1
-ok:-13
-ol:5
-om:-10
-on:3
-oo:-2
-op:-1
-oq:6
-or:2
-os:-2
-ot:1
-ou:13
-ov:-5
-ow:-2
+ob:12
+of:-4
+og:8
+oh:-1
+oi:-9
+oj:1
+ok:-16
+ol:2
+om:-12
+op:-2
+oq:4
+or:-2
+os:8
+ou:9
+ov:-1
+ow:-5
 oy:-6
-oz:4
-p-:4
-p:-1
-pA:2
-pB:11
-pE:-3
-pF:2
-pG:-1
-pH:-6
-pK:17
-pL:-5
-pM:-8
-pN:4
-pO:11
-pP:9
-pQ:2
-pR:2
-pS:6
-pV:8
-pW:8
-pY:10
-pb:9
-pf:-3
-pg:-3
-ph:1
-pi:-1
-pj:-3
-pl:10
-pm:-6
-po:-1
-pp:6
-pq:4
-pr:4
-ps:5
-pt:-10
-pv:3
-pw:-7
+oz:11
+p-:-1
+p:-4
+pA:5
+pB:9
+pC:-3
+pF:3
+pG:-10
+pH:-7
+pK:12
+pL:-3
+pM:-3
+pN:16
+pO:17
+pP:8
+pQ:1
+pR:-6
+pS:9
+pV:5
+pW:-3
+pY:5
+pb:13
+pf:-10
+pg:-8
+ph:3
+pj:-4
+pl:18
+pm:-3
+po:2
+pp:8
+pq:2
+pr:11
+ps:11
+pt:-6
+pv:5
+pw:-3
 pz:6
-q-:-11
+q-:-6
 q:13
-qA:3
-qC:10
-qF:11
-qH:3
-qM:-14
+qA:7
+qC:11
+qF:9
+qH:11
+qM:-16
 qN:10
-qO:-12
-qP:-2
-qQ:3
-qS:-15
-qV:-17
-qW:-3
-qf:7
-qh:14
-qi:1
-qj:6
-qk:-7
-qo:-11
-qp:-12
+qO:-11
+qP:-6
+qQ:-13
+qS:-11
+qV:-9
+qW:-6
+qf:9
+qh:6
+qi:-3
+qj:4
+qk:-3
+qo:-10
+qp:-9
 qq:-8
-qr:-4
-qt:-7
-qw:-9
-qz:5
-r-:-3
-r:2
+qr:-7
+qt:1
+qw:-7
+qz:1
+r-:-4
+r:3
 rA:12
-rB:13
+rB:12
 rC:-14
-rD:11
-rE:3
-rG:1
-rH:5
+rD:6
+rE:5
+rG:-4
+rH:-4
 rJ:3
-rK:13
-rL:21
-rM:7
-rN:-3
-rO:2
-rQ:-6
+rK:5
+rL:18
+rM:5
+rN:-4
+rO:5
+rQ:-9
 rR:5
-rS:-5
-rT:4
+rS:-2
+rT:6
 rV:12
-rW:4
-rY:-6
-recipe:-22
-rf:-13
-rg:1
-rh:4
-ri:5
-rj:3
-rk:-12
-rl:1
-ro:4
-rp:5
+rW:3
+rY:-7
+rb:-6
+recipe:-20
+rf:-14
+rg:15
+rh:8
+ri:2
+rj:7
+rk:-9
+rl:11
+ro:-2
+rp:6
 rq:2
 rr:-3
-rs:-5
-rt:-1
-ru:4
+rs:-4
+rt:3
+ru:1
 rv:-3
-rw:-9
-ry:9
-rz:5
-s-:3
-s:2
-sA:3
-sO:6
-sP:2
-sf:-9
-sg:-1
+rw:-3
+ry:8
+rz:2
+s-:2
+s:1
+sA:5
+sO:4
+sP:-1
+sf:-13
+sg:9
 short:-4
-si:-3
-so:-3
-sr:4
-st:-1
-sv:-10
-sw:-7
-t:-3
-tA:-3
-tB:8
-tD:10
-tE:4
-tF:-6
-tG:-3
-tH:-1
-tI:3
-tJ:5
-tK:-3
-tL:-1
-tM:-1
-tN:6
-tO:6
-tQ:-6
-tR:-2
-tS:-1
-tT:-3
-tV:-1
+si:-2
+so:-6
+sr:7
+st:-2
+sv:-12
+sw:1
+t-:-1
+t:-2
+tA:-1
+tB:4
+tC:-4
+tD:12
+tF:2
+tG:3
+tH:-7
+tI:4
+tJ:8
+tK:2
+tL:2
+tM:1
+tN:-1
+tO:4
+tP:1
+tS:2
+tT:2
+tV:2
 tW:-4
-tb:-1
-td:6
-tf:-3
-tg:-5
-th:9
-ti:-2
-tj:-2
-tk:4
-tl:6
-tm:4
-to:3
-tp:6
-tq:1
-tr:7
-ts:-3
-tt:-5
-tu:10
-tv:-4
-tw:-7
-ty:-4
-tz:4
-u-:5
+tY:3
+tb:-5
+td:9
+tf:-2
+tg:2
+th:10
+ti:-3
+tj:-4
+tl:5
+tm:6
+tn:4
+to:2
+tp:2
+tq:-2
+tr:3
+tt:-7
+tu:8
+tv:3
+tw:-8
+ty:-5
+tz:8
+u-:15
 u:10
-uA:8
-uO:-3
+uA:1
+uO:-2
 uP:1
-uW:7
-ui:-5
-uo:3
-ut:-1
-uw:2
-uz:-4
-v-:-8
-v:1
-vA:2
-vN:-3
-vO:-6
-vP:-1
-vQ:6
-vS:-10
+uW:6
+ui:-6
+uo:7
+ut:2
+uz:-3
+v-:-13
+vA:3
+vN:-7
+vO:-7
+vP:-4
+vQ:2
+vS:-11
 vW:6
-vi:3
-vl:-11
-vo:11
-vp:6
-vr:-13
-vt:-10
-vv:-7
-vw:-4
-vz:5
-w-:-1
-w:-11
-wA:-2
-wB:3
-wD:10
-wE:8
-wH:-19
-wK:-8
-wL:-3
+vf:3
+vi:-3
+vl:-12
+vo:10
+vp:11
+vr:-11
+vt:-8
+vv:-3
+vz:8
+w-:-4
+w:-10
+wA:-1
+wB:10
+wC:2
+wD:6
+wE:4
+wG:1
+wH:-17
+wK:-6
 wM:-5
-wN:-2
-wP:9
-wQ:-1
+wN:2
+wO:3
+wP:3
+wQ:-4
 wR:7
-wS:-11
-wV:-3
-wW:4
+wS:-4
+wV:-4
 wY:-9
-wb:-5
-wf:-1
-wh:-3
-whole A:-2
-whole H:5
-whole J:13
-whole K:17
+wb:-4
+wd:-10
+wf:-2
+wh:-13
+whole H:8
+whole J:6
+whole K:13
 whole S:-5
-whole n:7
-whole p:-3
-whole recipe:-5
-wi:-5
-wj:-10
-wk:1
-wl:1
+whole n:3
+whole p:-2
+whole recipe:-7
+wi:-2
+wj:-6
+wk:-3
+wl:2
 wm:-8
-wo:-7
-wp:1
-wq:-3
-wr:-1
-wt:2
-wu:-5
-ww:4
-wy:-7
-wz:5
-y-:-7
-y:-3
-yA:-5
-yC:-7
-yE:4
+wo:-2
+wp:-8
+wq:-7
+wr:-5
+wt:-1
+wu:-2
+ww:1
+wy:-5
+wz:3
+y-:-12
+y:-6
+yA:-8
+yC:-3
+yE:3
 yP:-9
-yS:-8
-yg:-5
-yo:-15
-yp:-6
-yt:-9
-yy:-6
-yz:-9
-z-:3
-z:2
-zB:11
-zC:-14
-zE:8
-zF:8
-zG:-3
-zH:7
+yS:-11
+yg:-13
+yo:-14
+yp:-5
+yt:-10
+yy:-5
+yz:-10
+z-:5
+zB:13
+zC:-11
+zD:-3
+zE:6
+zF:5
+zH:2
 zI:-3
-zJ:6
-zL:-13
-zM:-5
-zN:-7
-zO:4
-zP:-4
-zQ:6
-zR:12
-zS:5
-zT:5
-zV:10
-zW:1
-zY:17
-zb:-5
-zd:4
-zf:-3
-zg:4
+zJ:7
+zK:2
+zN:5
+zO:-1
+zP:-1
+zQ:8
+zR:6
+zS:-1
+zT:2
+zV:15
+zW:2
+zY:3
+zb:-12
+zd:5
+zf:-2
+zg:7
 zh:2
-zi:-8
+zi:-5
 zj:-3
-zk:3
-zl:4
-zm:6
-zo:6
-zp:1
-zr:-6
+zk:-6
+zl:5
+zm:1
+zo:7
+zp:-6
+zq:4
+zr:-3
 zs:6
-zt:-2
-zu:-7
-zv:9
-zw:4
-zz:-1`;
+zt:-6
+zu:-4
+zv:8
+zw:3
+zy:-3
+zz:1`;

@@ -367,7 +367,7 @@ function listNumber(prims: readonly Prim[], i: number, lexicon: Lexicon): Aside 
   )
     return null;
   let before = i - 1;
-  if (prims[before]?.kind === 'sign' && /^[-*•(]$/.test(prims[before]?.text ?? '')) before--;
+  if (prims[before]?.kind === 'sign' && /^[-*•(\t]$/.test(prims[before]?.text ?? '')) before--;
   if (before >= 0 && prims[before]?.kind !== 'line' && !(prims[i + 2]?.kind === 'word' && isNextStep(prims, i)))
     return null;
   return unitAt(prims, i + 1, lexicon) ? null : found('the number of a list item', i, i + 2, prims);

@@ -22,6 +22,9 @@ const more: Readonly<Record<string, number>> = {
   'blind-34': 2,
   'blind-36': 2,
   'blind-39': 5,
+  'blind-47': 1,
+  'blind-48': 1,
+  'blind-52': 2,
 };
 
 for (const set of sets) {

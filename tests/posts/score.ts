@@ -77,6 +77,10 @@ export const sets = [
   'blind-46',
   'blind-47',
   'blind-48',
+  'blind-49',
+  'blind-50',
+  'blind-51',
+  'blind-52',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

@@ -350,3 +350,21 @@ test('bars times their weight, "n" for and, who speaks in a chat: none of it goe
   const chat = '[21/01, 18:05] Jo: 520g olive, 260g coconut\n[21/01, 18:07] Jo: 112g lye and 230g water';
   expect(gramsOf(chat)).toEqual({ 'olive-oil-virgin': 520, 'coconut-oil': 260 });
 });
+
+test('numbers of rows in columns, also below a heading in between, are none of their amounts', () => {
+  const table =
+    'A. Oils\n   1) olive oil   550 g\n   2) coconut oil   250 g\nB. Lye\n   3) sodium hydroxide   110 g\n   4) water   180 g';
+  expect(doubts(table)).toEqual([]);
+  expect(read(table).alkali.map(({ grams }) => grams)).toEqual([110]);
+});
+
+test.each([
+  'took 300 g from the 500 g tub of coconut, 500 g lard, lye?',
+  '300 g out of a 500 g tub of coconut oil, 500 g lard, lye?',
+])('of a tub goes in what was taken out of it: %s', (text) =>
+  expect(gramsOf(text)).toEqual({ 'coconut-oil': 300, lard: 500 }),
+);
+
+test('a question of one word takes no weight of the sentence before it', () => {
+  expect(doubts('500 g lard, from a 1 kg tub of coconut I took 300 g. lye?')).not.toEqual([]);
+});
