@@ -130,7 +130,7 @@ function money(prims: readonly Prim[], i: number): Aside | null {
 
 /** Words behind which `14/11` is a day, which a ratio of water to alkali is not behind. */
 const dating =
-  /^(on|by|dated|date|cut|poured|since|until|till|due|before|after|fair|sale|market|workshop|class|cure|cured|mon|tue|tues|wed|thu|thur|thurs|fri|sat|sun|monday|tuesday|wednesday|thursday|friday|saturday|sunday|deadline|posted|sent|ready)$/;
+  /^(on|by|dated|date|cut|poured|since|until|till|due|before|after|fair|sale|market|workshop|class|cure|cured|mon|tue|tues|wed|thu|thur|thurs|fri|sat|sun|monday|tuesday|wednesday|thursday|friday|saturday|sunday|deadline|posted|sent|printed|written|updated|ready)$/;
 
 /** `Thu 14/11`, `cure to 24/12`: a day and a month, behind a word of dates. */
 function isShortDate(prims: readonly Prim[], i: number): boolean {

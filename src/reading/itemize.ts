@@ -16,6 +16,7 @@ import { filledUp } from './filled-up.ts';
 import { heldBack } from './held-back.ts';
 import { inItsPlace } from './in-its-place.ts';
 import { leaveStore } from './in-store.ts';
+import { drawnIn } from './infused.ts';
 import { type Item, itemsOf } from './items.ts';
 import { kindTold } from './kind-told.ts';
 import { laterWater } from './later-water.ts';
@@ -124,6 +125,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
 
 /** What rows of items mean together, one after the other. */
 const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => readonly Item[])[] = [
+  drawnIn,
   sodaMeant,
   hydroxideMeant,
   asSolution,

@@ -368,3 +368,14 @@ test.each([
 test('a question of one word takes no weight of the sentence before it', () => {
   expect(doubts('500 g lard, from a 1 kg tub of coconut I took 300 g. lye?')).not.toEqual([]);
 });
+
+test.each([
+  'olive oil infused with calendula petals 550 g\ncoconut oil 250 g\nlye 110 g',
+  'olive oil infused with calendula petals\t550 g\ncoconut oil\t250 g\nlye\t110 g',
+  'olive oil steeped in rosemary 550 g, coconut 250 g, lye 110 g',
+  'olive oil (infused with calendula) 550 g, coconut 250 g, lye 110 g',
+  'olive oil with calendula petals in it 550 g, coconut 250 g, lye 110 g',
+  'olive 550 g infused with calendula 20 g, coconut 250 g, lye 110 g',
+])('what has drawn in an oil does not take its weight: %s', (text) =>
+  expect(gramsOf(text)).toEqual({ 'olive-oil-virgin': 550, 'coconut-oil': 250 }),
+);
