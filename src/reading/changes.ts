@@ -86,7 +86,7 @@ const swaps: readonly RegExp[] = [
   `\\bno ${gone} (?:left |there |in the shop |at the shop |in stock |to be had )*(?:, |so |and |but )+${doing}${comes}`,
   `\\b(?:it says|i wrote|i typed|i put) ${gone} (?:, )?but [^#@.]{0,20}${doing}${comes}`,
   `${gone}(?: #)? [^#@.]{0,40}\\b${swapping} (?:all of |all )?(?:it|that|them)(?: all)? (?:out )?(?:for|with|by) ${comes}`,
-  `${gone} (?:became|turned into|was replaced by|got replaced by|went over to) ${comes}`,
+  `${gone} (?:in (?:my|the|our|this) [a-z]+ )?(?:became|turned into|was replaced by|got replaced by|went over to) ${comes}`,
   `\\bno ${gone}[^#@.]{0,30}\\b(?:instead|in its place)(?: of (?:it|that))? (?:, )?(?:i |we |it |there )?(?:am |now |have |is |just )*(?:use|used|using|take|took|put|went with|goes|went|comes) ${comes}`,
   `\\b(?:use|used|using|take|took) ${comes} for ${gone}(?:${end}|(?= in (?:my|our|this)\\b))`,
   `(?<gone>@) (?:is|are|was|were|becomes) (?:all |really |actually )*(?:now |today )${comes}(?! #)`,

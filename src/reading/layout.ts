@@ -1,4 +1,4 @@
-import { namedSums, upright } from './sideways.ts';
+import { commaRows, namedSums, upright } from './sideways.ts';
 import { unwrap } from './wrapped.ts';
 
 /** Turns what looks like a table, a quote or a list into plain lines whose cells are parted by tabs. */
@@ -98,7 +98,9 @@ export function layOut(text: string): LaidOut {
     for (const k of rows) lines[k] = csvCells(lines[k] ?? '', separator).join('\t');
     celled ||= rows.size > 0;
   }
-  const laid = lines.some((line) => line.includes('\t')) ? namedSums(upright(lines)) : lines;
+  const rows = lines.length > 1 && text.includes(',') ? commaRows(lines) : lines;
+  celled ||= rows !== lines;
+  const laid = rows.some((line) => line.includes('\t')) ? namedSums(upright(rows)) : rows;
   let out = laid === split && !celled ? whole : laid.join('\n');
   if (out.includes('..') && /\.\.[ \t]*[lI]?\d/.test(out))
     out = out

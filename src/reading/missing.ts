@@ -280,6 +280,12 @@ const isDry = (rows: readonly Row[]): boolean =>
 
 const wet: ReadonlySet<Meaning['kind']> = new Set(['water', 'ice', 'liquid', 'stock']);
 
+/** "500 g lard and a jar of caustic soda, how much of it do I need?": what stands ready is asked for. */
+const isWanted = (text: string): boolean =>
+  /\bhow (?:much|many)(?: grams| ounces)?(?: of (?:it|that|the \w+|this))? (?:goes|go|do|should|must|will|would|is needed)\b/i.test(
+    text,
+  ) && !/\b(?:used|put|added|poured|weighed|tipped|threw)\b/i.test(text);
+
 /** Things that go in by no stated weight: "a scoop of coconut", "3 scoops of NaOH", "a jar of coconut oil". */
 export function vagueAmounts(assembly: Assembly, rows: readonly Row[], swap: SwapAsked | null): void {
   const { items, tokens, bound } = assembly.source;
@@ -307,7 +313,7 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[], swap: Swa
     const { kind, id } = item.named.meaning;
     // what the lye is dissolved in is asked where the lye is weighed: else the answer names the water
     if (kind !== 'fat' && kind !== 'alkali' && !(dry && kind === 'liquid' && isAlkaliSaid())) continue;
-    if (weighed(id) || (kind === 'alkali' && isAlkaliSaid())) continue;
+    if (weighed(id) || (kind === 'alkali' && (isAlkaliSaid() || isWanted(assembly.source.text)))) continue;
     if (keptOut(tokens, item.to)) {
       assembly.assume('left-out', `I left out "${item.named.text}": it is kept for something else.`);
       continue;

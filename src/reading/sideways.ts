@@ -59,6 +59,26 @@ function uprightRows(names: Row, figures: readonly Row[]): readonly string[] | n
 const leastCells = 3;
 const mostRows = 2;
 
+const nameCell = /^\p{L}[\p{L} .'()-]*$/u;
+
+/** "olive oil,coconut oil,NaOH" over "700,250,139": a line of names over one of as many figures, both parted by commas. */
+export function commaRows(lines: readonly string[]): readonly string[] {
+  let out: string[] | null = null;
+  for (let k = 0; k + 1 < lines.length; k++) {
+    const [names, figures] = [lines[k] ?? '', lines[k + 1] ?? ''];
+    if (!/^\s*\d/.test(figures) || !names.includes(',')) continue;
+    const [heads, cells] = [names, figures].map((line) => line.split(/[,;]/).map((cell) => cell.trim())) as [
+      string[],
+      string[],
+    ];
+    if (heads.length < leastCells || heads.length !== cells.length) continue;
+    if (!heads.every((cell) => nameCell.test(cell)) || !cells.every((cell) => figure.test(cell))) continue;
+    out ??= [...lines];
+    [out[k], out[k + 1]] = [heads.join('\t'), cells.join('\t')];
+  }
+  return out ?? lines;
+}
+
 /** The lines with such tables upright; the very same where there is none. */
 export function upright(lines: readonly string[]): readonly string[] {
   let out: string[] | null = null;

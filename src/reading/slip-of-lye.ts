@@ -4,7 +4,7 @@ import { unitAt } from './measure.ts';
 import type { Prim } from './scan.ts';
 
 export const slipsOfLye: ReadonlySet<string> = new Set(
-  'lie lies lay ly lyee laye lei leye lyie liy lyw lhe'.split(' '),
+  'lie lies ley lyr kye lay ly lyee laye lei leye lyie liy lyw lhe'.split(' '),
 );
 
 const alkalis = /^(?:lye|naoh|koh|caustic|hydroxide|potash|soda|alkali|lauge)$/;
@@ -14,7 +14,7 @@ const isSign = (prim: Prim | undefined, signs: string): boolean => prim?.kind ==
 const isEdge = (prim: Prim | undefined): boolean =>
   prim === undefined ||
   prim.kind === 'line' ||
-  isSign(prim, ',;.|+&•*-–)\t') ||
+  isSign(prim, ',;.?!|+&•*-–)\t') ||
   /^(?:and|plus|with|in|into|to)$/.test(prim.text);
 
 /** The word at `k` stands with a weight in a row of its own, and no alkali is named by its right name. */

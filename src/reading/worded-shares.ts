@@ -3,7 +3,7 @@ import { fractionOf } from './numbers.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
-import { isAny, isEach, isWeight } from './token-is.ts';
+import { isAny, isEach, isWeight, spoken } from './token-is.ts';
 import { asFiller, type Token } from './tokens.ts';
 
 /** `10 % of 800 g`: the weight that shares are of. */
@@ -52,7 +52,8 @@ export function fractionShares(tokens: readonly Token[]): readonly Token[] {
       if (at !== null) found.set(at, partAt(tokens, at) ?? 0);
     });
     const sum = [...found.values()].reduce((all, value) => all + value, 0);
-    if (found.size < 2 || Math.abs(sum - 1) > 0.0101) continue;
+    const isWhole = found.size > 1 && Math.abs(sum - 1) <= 0.0101;
+    if (!isWhole && !(sum > 0 && sum < 0.99 && saysRest(tokens))) continue;
     return tokens.map((token, k) => {
       const value = found.get(k);
       if (value === undefined || (token.t !== 'quantity' && token.t !== 'word')) return token;
@@ -63,6 +64,14 @@ export function fractionShares(tokens: readonly Token[]): readonly Token[] {
   }
   return tokens;
 }
+
+/** "A quarter coconut, the rest olive, 1 kg of oils". */
+const saysRest = (tokens: readonly Token[]): boolean =>
+  tokens.some(
+    (token, k) =>
+      /^(?:the )?(?:rest|remainder)$/.test(spoken(token)) &&
+      [tokens[k + 1], tokens[k + 2]].some((one) => one?.t === 'name' && one.meaning.kind === 'fat'),
+  );
 
 /** What every amount in words has in common. */
 const inWords = { ...plainQuantity, inWords: true } as const;

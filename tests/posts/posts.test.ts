@@ -24,7 +24,6 @@ const more: Readonly<Record<string, number>> = {
   'blind-39': 5,
   'blind-47': 1,
   'blind-48': 1,
-  'blind-52': 2,
 };
 
 for (const set of sets) {

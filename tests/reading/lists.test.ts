@@ -379,3 +379,10 @@ test.each([
 ])('what has drawn in an oil does not take its weight: %s', (text) =>
   expect(gramsOf(text)).toEqual({ 'olive-oil-virgin': 550, 'coconut-oil': 250 }),
 );
+
+test('names and figures in two lines, parted by commas, are paired', () => {
+  const { fats, alkali, waterGrams, doubts } = read(
+    'olive oil,coconut oil,NaOH,water\n700,250,132,290\n(everything in grams)',
+  );
+  expect([fats.map(({ grams }) => grams), alkali[0]?.grams, waterGrams, doubts]).toEqual([[700, 250], 132, 290, []]);
+});

@@ -207,6 +207,7 @@ describe('the rest of a total', () => {
     'total fat 1000 g, coconut 300 g, castor 50 g, olive the remainder',
     'coconut 300 g castor 50 g rest olive 1000 g total, how much lye',
     'castor 50 g, coconut 300 g, remainder olive 1 kg in total. lye?',
+    'a quarter of coconut, a tenth of castor, the rest olive, 1 kg of oils',
     'For my kilo mould (1000 g oils) I want 300 g coconut, 50 g castor and fill the rest up with olive.',
     'My pan takes 1 kg of oils. 300 g coconut, 50 g castor, and olive makes up the rest.',
     "I'd take 300 g coconut, 50 g castor and make up the remainder to 1000 g with olive.",

@@ -68,6 +68,10 @@ describe('a later sentence', () => {
     [`${recipe} I swapped the palm for 240 g lard.`, { ...palmless, lard: 240 }],
     [`> ${recipe}\nI'm out of palm so it's lard in its place, same weight.`, { ...palmless, lard: 250 }],
     [`${recipe} The palm, I had none, so 250 g lard went in instead.`, { ...palmless, lard: 250 }],
+    [
+      `${recipe} No palm left, so the 250 g of palm in my usual became 250 g tallow.`,
+      { ...palmless, 'tallow-beef': 250 },
+    ],
     [`${recipe} The 250 g of palm became 240 g of tallow.`, { ...palmless, 'tallow-beef': 240 }],
     [`${recipe} There was no palm either, so instead of it I used 250 g shea.`, { ...palmless, 'shea-butter': 250 }],
     [

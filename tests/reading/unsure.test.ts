@@ -102,3 +102,9 @@ test.each([
 ])('of two superfats none is taken unasked where lye is to be weighed: %s', (text) =>
   expect(doubts(text)).toContain('two-amounts'),
 );
+
+test('of the lye that stands ready, how much is what is asked', () => {
+  expect(doubts('500 g lard and a jar of caustic soda, how much of it do I need?')).toEqual([]);
+  expect(doubts('3 lb lard and a bag of lye, how much goes in?')).toEqual([]);
+  expect(doubts('I put a jar of lye into 500 g lard, how much water do I need?')).not.toEqual([]);
+});

@@ -35,6 +35,8 @@ test.each([
   'lard 500 g, coconut 200 g, lie 100 g, watter 220 g',
   'lard 500 g\ncoconut 200 g\nLay: 100 g\nwater: 220 g',
   '500 g lard, 200 g coconut, 100 g of laye and 220 g of water',
+  '500 g lard 200 g coconut 220 g water 100 g ley???',
+  '500 g lard, 200 g coconut, 100 g lyr, 220 g water',
 ])('lye by a slip: %s', (text) =>
   expect(read(text).alkali.map(({ id, grams }) => [id, grams])).toEqual([['naoh', 100]]),
 );
