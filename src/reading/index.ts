@@ -54,8 +54,10 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
   const one = recipePointedAt(several);
   if (!one) return readPart(reader, input, several, settled);
   const reading = readPart(reader, one.text, severalIn(one.text), settled);
-  // what names no fat was no recipe of its own
-  if (reading.fats.length === 0 && reading.doubts.length === 0) return readPart(reader, input, several, settled);
+  // what names no fat, or only what came in the place of another, was no recipe of its own
+  const isSwap = reading.fats.length === 1 && reading.alkali.length === 0 && swapped.test(one.text);
+  if ((reading.fats.length === 0 && reading.doubts.length === 0) || isSwap)
+    return readPart(reader, input, several, settled);
   const others = (one.rest.match(/\d+(?:[.,]\d+)*/g) ?? []).map((text) => ({
     text,
     fate: 'aside' as const,
@@ -84,6 +86,8 @@ function readPart(reader: Reader, input: string, several: Several, settled: Sett
   const stand = asTheyStand(post);
   return stand ? { ...whole, assumptions: [...whole.assumptions, { id: 'number', text: stand }] } : whole;
 }
+
+const swapped = /\b(?:replaced|swapped|exchanged|substituted|traded|subbed)\b/i;
 
 /** What no rule of the reader changes anything by. */
 const changing: ReadonlySet<string> = new Set(['corrected', 'repeated', 'left-out', 'after']);

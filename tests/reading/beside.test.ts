@@ -52,6 +52,7 @@ const mostAsked = 0.01;
 const known: readonly string[] = [
   'scale-double: Oils at 40, lye at 35.',
   'e259: We won 2:1 yesterday.',
+  '48-056: We have 3 dogs and a parrot that is 31.',
   'blind-18-015: We have 3 dogs and a parrot that is 31.',
   'blind-7-037: I keep vinegar and a tap within 2 steps.',
   'md-units-in-heading: One of my 5 kids spilled juice on the paper.',
