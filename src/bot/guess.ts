@@ -94,13 +94,14 @@ function isJudged(text: string, { fats, doubts }: RecipeReading): boolean {
 const asksAlkali =
   /\b(?:how much|what|which)\b[^.?!\n]{0,30}\b(?:lye|naoh|koh|alkalis?|caustic|hydroxide|potash)\b(?![^.?!\n]*\b(?:hot|hotter|warm|temp\w*|cool\w*|ice|strength|solution|concentration)\b)/i;
 
-/** Shares that make no whole, or have no total, weigh nothing yet: it is a recipe, whatever it says of a scent. */
-const alkaliWished =
-  /\b(?:lye|naoh|koh|alkali|caustic(?: soda)?|hydroxide|potash)\b[^.?!\n]{0,20}(?:\?|\b(?:needed|wanted|required|please|pls)\b)/i;
-const wantsAlkali = (text: string, { fats, alkali }: RecipeReading): boolean =>
-  fats.length > 1 && alkali.length === 0 && (asksAlkali.test(text) || terse.test(text));
 /** "Lye pls", "lye for equal parts coconut, olive". */
 const terse = /\b(?:lye|naoh|koh) (?:pls|plz|please|needed)\b|^\W*(?:lye|naoh|koh) for\b/i;
+const wantsAlkali = (text: string, { fats, alkali }: RecipeReading): boolean =>
+  fats.length > 1 && alkali.length === 0 && (asksAlkali.test(text) || terse.test(text));
+
+const alkaliWished =
+  /\b(?:lye|naoh|koh|alkali|caustic(?: soda)?|hydroxide|potash)\b[^.?!\n]{0,20}(?:\?|\b(?:needed|wanted|required|please|pls)\b)/i;
+/** Shares that make no whole, or have no total, weigh nothing yet: it is a recipe, whatever it says of a scent. */
 const isShared = (text: string, { fats, alkali, doubts }: RecipeReading): boolean =>
   fats.length + alkali.length === 0 &&
   doubts.some(({ id }) => id === 'shares-sum' || id === 'shares-total') &&
@@ -174,6 +175,7 @@ const takesRecipe: ReadonlySet<string> = new Set(['cook', 'scale', 'summary', 's
 const pointing =
   /\b(?:this|it|these|those|following|below|please|for|to|with|recipe|soap|my|mine|down|up|double|half|twice)\b/i;
 
+/** What is said of a scale to weigh on, behind the word. */
 const weighsOn = /^s?\s+(?:reads?|says?|said|shows?|showed|is|was|only|broke|died|goes)\b/i;
 
 /**

@@ -3,7 +3,7 @@ import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { damaged } from './aside.ts';
 import { askedWhich, lyeOfLiquid } from './asked.ts';
 import { linesOf } from './columns.ts';
-import { ahead, eitherOr, orphans, rival, twoRecipes, unitOrUnit } from './doubtful.ts';
+import { eitherOr, lyeAhead, orphans, rival, twoRecipes, unitOrUnit } from './doubtful.ts';
 import { ofElse } from './elsewise.ts';
 import { settleFates } from './fates.ts';
 import { withoutHeld } from './held-back.ts';
@@ -277,7 +277,7 @@ export function assemble(source: Source): RecipeReading {
     assembly.doubts.unshift({ id: 'strength-odd', said: `${roundTo(roles.concentration * 100, 2)} %` });
   if (roles.purity !== null && beyondWhole(roles.purity.nominal))
     assembly.doubts.unshift({ id: 'purity-odd', said: `${roundTo(roles.purity.nominal * 100, 2)} %` });
-  ahead(assembly, rows);
+  lyeAhead(assembly, rows);
   rival(assembly, rows);
   // two amounts of one thing may be those of two recipes that nobody numbered
   const parts = assembly.doubts.some(({ id }) => id === 'two-amounts') && !isSeveral ? choices(source.several) : 0;

@@ -438,20 +438,19 @@ export function unitOrUnit(assembly: Assembly, rows: readonly Row[]): void {
   }
 }
 
-/** Two ways to read the post that are about equally likely and weigh different things. */
 /**
  * "Lye 75 g water 150 g coconut 150 g and olive": the post begins with an alkali and a weight right behind it, which
  * went to what follows. It may be the alkali's, and every other weight that of the name before it.
  */
-export function ahead({ source: { items, bound }, doubts }: Assembly, rows: readonly Row[]): void {
+export function lyeAhead({ source: { items, bound }, doubts }: Assembly, rows: readonly Row[]): void {
   const [alkali, weight, next] = items;
   if (alkali?.kind !== 'thing' || alkali.named.meaning.kind !== 'alkali' || alkali.from > 0) return;
   if (weight?.kind !== 'amount' || weight.quantity.dim !== 'mass' || weight.from !== alkali.to) return;
   if (next?.kind !== 'thing' || !bound.best.mentions.includes(0)) return;
-  const inLine = rows
+  const fats = rows
     .filter(({ named }) => named.meaning.kind === 'fat')
     .reduce((sum, { grams }) => sum + (grams ?? 0), 0);
-  const share = weight.quantity.value / inLine;
+  const share = weight.quantity.value / fats;
   // nobody asks for the alkali of water
   if (next.named.meaning.kind === 'water' || (share > alkaliShare.least && share < alkaliShare.most))
     doubts.push({ id: 'unplaced', said: weight.quantity.text });
@@ -459,6 +458,7 @@ export function ahead({ source: { items, bound }, doubts }: Assembly, rows: read
 /** Of the fats, what alkali may weigh. */
 const alkaliShare = { least: 0.1, most: 0.2 };
 
+/** Two ways to read the post that are about equally likely and weigh different things. */
 export function rival(assembly: Assembly, rows: readonly Row[]): void {
   const { bound, items } = assembly.source;
   if (!bound.rival) return;

@@ -2,6 +2,7 @@
  * Figures of sentences that speak of something else than the recipe: what somebody drank, what a parcel weighed, a share
  * of people, degrees that say no unit.
  */
+import { isYear } from './counts.ts';
 import { cue } from './cue-words.ts';
 import { isHabit } from './habits.ts';
 import { inStore } from './in-store.ts';
@@ -78,10 +79,8 @@ function isTolerance(tokens: readonly Token[], k: number, { quantity }: Figure):
 }
 
 /** "In 2019". */
-const isYear = (token: Token): boolean =>
-  token.t === 'aside'
-    ? token.reason === 'a year'
-    : token.t === 'quantity' && /^(?:19|20)\d\d$/.test(token.quantity.text);
+const isOfYear = (token: Token): boolean =>
+  token.t === 'aside' ? token.reason === 'a year' : token.t === 'quantity' && isYear(token);
 
 const changed: ReadonlySet<string> = new Set(['less', 'more', 'fewer']);
 const times =
@@ -102,7 +101,7 @@ function isDifference(tokens: readonly Token[], k: number, { quantity }: Figure)
   const sentence = sentenceAt(tokens, k, longestLook);
   const said = (to: number): string =>
     inside(tokens, { from: sentence.from, to })
-      .map((one) => (isYear(one) ? 'year' : spoken(one)))
+      .map((one) => (isOfYear(one) ? 'year' : spoken(one)))
       .join(' ');
   return (putIn.test(said(k)) ? wished : unsure).test(said(sentence.to));
 }

@@ -1,6 +1,7 @@
 /** Figures in one row and names in another: `40/30/20/10 olive/coconut/palm/castor`, `olive coconut lard 50-30-20`. */
 import { type Item, thingItem } from './items.ts';
 import type { Quantity } from './quantities.ts';
+import { onlyBetween } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -14,16 +15,6 @@ const likeOf = (first: Item | undefined) => (item: Item) =>
   isShare(item) && isShare(first) && (item.quantity.dim === 'mass') === (first.quantity.dim === 'mass');
 const isFat = (item: Item | undefined): item is Thing => item?.kind === 'thing' && item.named.meaning.kind === 'fat';
 
-/** Whether nothing but these few signs and words stands between two items. */
-function tight(tokens: readonly Token[], before: Item, after: Item): boolean {
-  if (after.from - before.to > 2) return false;
-  for (let k = before.to; k < after.from; k++) {
-    const token = tokens[k];
-    if ((token?.t !== 'sign' && token?.t !== 'word') || !joining.has(token.text)) return false;
-  }
-  return true;
-}
-
 const joining: ReadonlySet<string> = new Set(['\t', ...'/ : - , & + ( and of in order respectively'.split(' ')]);
 
 /** Fats of one recipe, at the most: keeps a hostile post's cost bounded. */
@@ -36,7 +27,7 @@ function runOf(items: readonly Item[], tokens: readonly Token[], at: number, of:
     const item = items[k];
     if (!item || !of(item)) break;
     const before = k > at ? items[k - 1] : undefined;
-    if (before && !tight(tokens, before, item)) break;
+    if (before && !onlyBetween(tokens, before.to, item.from, joining)) break;
     length++;
   }
   return length;
@@ -64,7 +55,7 @@ export function pairParallel(items: readonly Item[], tokens: readonly Token[]): 
     const length = runOf(items, tokens, at, sharesFirst ? likeOf(items[at]) : isFat);
     if (length < 2) continue;
     const [last, next] = [items[at + length - 1], items[at + length]];
-    if (!last || !next || !tight(tokens, last, next)) continue;
+    if (!last || !next || !onlyBetween(tokens, last.to, next.from, joining)) continue;
     if (runOf(items, tokens, at + length, sharesFirst ? isFat : likeOf(next)) !== length) continue;
     const row = items.slice(at, at + length);
     const other = items.slice(at + length, at + 2 * length);

@@ -1,7 +1,7 @@
 /** Fats in a proportion: `olive : coconut : lard = 3 : 1 : 1`, `50/50 olive and coconut`. */
 import { amountItem, type Item, thingItem } from './items.ts';
 import type { Quantity } from './quantities.ts';
-import { isMark, type Span } from './token-is.ts';
+import { isMark, onlyBetween, type Span } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -57,15 +57,7 @@ function chainAt(items: readonly Item[], tokens: readonly Token[], at: number): 
   return { parts, end };
 }
 
-/** Nothing but a sign or a word that joins two names of a list stands between them. */
-function isJoined(tokens: readonly Token[], before: Item, after: Item): boolean {
-  if (after.from - before.to > 2) return false;
-  for (let k = before.to; k < after.from; k++) {
-    const token = tokens[k];
-    if ((token?.t !== 'sign' && token?.t !== 'word') || !joining.has(token.text)) return false;
-  }
-  return true;
-}
+/** What joins two names of a list. */
 const joining: ReadonlySet<string> = new Set('/ : - , & + and to'.split(' '));
 
 /** The fats in a row with the one at item `at`, on its far side: from where to where. */
@@ -74,7 +66,10 @@ function fatsFrom(items: readonly Item[], tokens: readonly Token[], at: number, 
   for (; Math.abs(last - at) < mostFats; last += step) {
     const [item, next] = [items[last], items[last + step]];
     if (!item || !next || !isFat(next)) break;
-    if (!(step > 0 ? isJoined(tokens, item, next) : isJoined(tokens, next, item))) break;
+    if (
+      !(step > 0 ? onlyBetween(tokens, item.to, next.from, joining) : onlyBetween(tokens, next.to, item.from, joining))
+    )
+      break;
   }
   return last;
 }

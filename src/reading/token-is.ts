@@ -104,3 +104,13 @@ export function isAny(
   }
   return false;
 }
+
+/** Two signs or words at the most, and none but these, stand between two places. */
+export function onlyBetween(tokens: readonly Token[], from: number, to: number, these: ReadonlySet<string>): boolean {
+  if (to - from > 2) return false;
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    if ((token?.t !== 'sign' && token?.t !== 'word') || !these.has(token.text)) return false;
+  }
+  return true;
+}
