@@ -5,17 +5,7 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { superfatOf } from './plausible.ts';
 import type { RecipeReading } from './reading.ts';
-import {
-  besideTheRecipe,
-  cut,
-  isTalk,
-  longestTalk,
-  mayBeIn,
-  putsRight,
-  sentences,
-  stretchesOf,
-  usualSuperfat,
-} from './talk.ts';
+import { besideTheRecipe, cut, isTalk, longestTalk, mayBeIn, sentences, stretchesOf, usualSuperfat } from './talk.ts';
 
 /** Superfat (a fraction) beyond which something else than a recipe may have been read. */
 const odd = { least: -0.05, most: 0.25 };
@@ -32,6 +22,10 @@ function isOdd(reading: RecipeReading, catalogue: Catalogue): boolean {
   const wet = (reading.waterGrams ?? 0) + sumOf(reading.liquids);
   return fat !== null && (fat < odd.least || fat > odd.most || wet > mostWet * sumOf(reading.fats));
 }
+
+/** "EDIT: typo, the olive oil is 450 g, not 500": of the recipe, whatever it says. */
+const putsRight = (told: string): boolean =>
+  /^\W*(?:edit(?:ed)?|correction|erratum|typo|oops|whoops)\b/i.test(told) && /\d/.test(told);
 
 /** The recipe without the one sentence that makes it none; null where it is one, or no such sentence is there. */
 export function withoutMisfit(

@@ -289,7 +289,7 @@ export function amongTalk(
   if (rivalsTold(post, first, catalogue)) return null;
   // a sentence whole, so that none of its figures stays behind; but where something was weighed in it, its clause
   const whole = inRounds(post, first, read, [sentences, clauses], catalogue);
-  if (whole.reading.doubts.length === 0 && isWhole(whole.reading, first, catalogue) && !whole.gone.some(putsRight))
+  if (whole.reading.doubts.length === 0 && isWhole(whole.reading, first, catalogue))
     return besideTheRecipe(whole.reading, whole.gone);
   let { reading, gone } = inRounds(post, first, read, [clauses, sentences], catalogue);
   const quoted = reading.doubts.length > 0 && fits && !first.doubts.some(isOfRecipe) ? unquoted(post) : null;
@@ -308,12 +308,8 @@ export function amongTalk(
   }
   // "water 320, but I sub 100 of it with beer"
   if (reading.waterGrams === null && first.waterGrams === null && gone.some((one) => ofWater.test(one))) return null;
-  return isWhole(reading, first, catalogue) && !gone.some(putsRight) ? besideTheRecipe(reading, gone) : null;
+  return isWhole(reading, first, catalogue) ? besideTheRecipe(reading, gone) : null;
 }
-
-/** "EDIT: typo, the olive oil is 450 g, not 500": of the recipe, whatever it says. */
-export const putsRight = (told: string): boolean =>
-  /^\W*(?:edit(?:ed)?|correction|erratum|typo|oops|whoops)\b/i.test(told) && /\d/.test(told);
 
 /** The reading of what is left, and what was left out of it. */
 export function besideTheRecipe(reading: RecipeReading, gone: readonly string[]): RecipeReading {

@@ -60,6 +60,11 @@ describe('a request finds its command', () => {
     });
   });
 
+  test.each(['lye 75 g water 150 g shea 60 g coconut 150 g olive', 'lye 75g water 150g coconut 150g and olive, ok?'])(
+    '"lye" first in a row that may be paired either way is asked about: %s',
+    async (text) => expect(await bot.ask(asked(text))).toMatchObject({ ok: false, fault: { code: 'unclear' } }),
+  );
+
   test('a mistyped command is met with the nearest, and a recipe after it is read', async () => {
     expect(await bot.ask(asked('chekc'))).toMatchObject({
       ok: false,

@@ -349,6 +349,8 @@ test('bars times their weight, "n" for and, who speaks in a chat: none of it goe
   expect(gramsOf('oo n co 7:3, 1.5 kg of oils, lye?')).toEqual({ 'olive-oil-virgin': 1050, 'coconut-oil': 450 });
   const chat = '[21/01, 18:05] Jo: 520g olive, 260g coconut\n[21/01, 18:07] Jo: 112g lye and 230g water';
   expect(gramsOf(chat)).toEqual({ 'olive-oil-virgin': 520, 'coconut-oil': 260 });
+  expect(gramsOf(chat.replace(' lye', ''))).toEqual({ 'olive-oil-virgin': 520, 'coconut-oil': 260 });
+  expect(gramsOf('3 bars x 100 g coconut, 500 g lard. lye?')).toHaveProperty('coconut-oil');
 });
 
 test('numbers of rows in columns, also below a heading in between, are none of their amounts', () => {
@@ -385,4 +387,10 @@ test('names and figures in two lines, parted by commas, are paired', () => {
     'olive oil,coconut oil,NaOH,water\n700,250,132,290\n(everything in grams)',
   );
   expect([fats.map(({ grams }) => grams), alkali[0]?.grams, waterGrams, doubts]).toEqual([[700, 250], 132, 290, []]);
+});
+
+test('a name alone, and "so much of it" behind a comma', () => {
+  const { alkali, doubts } = read('2 lb tallow, 1 lb coconut, then the lye, 7 oz of it, in 1 lb of water. ok?');
+  expect(alkali.map(({ grams }) => Math.round(grams))).toEqual([198]);
+  expect(doubts).toEqual([]);
 });

@@ -97,6 +97,7 @@ test.each(['coconut 100 g (or babassu)', "coconut 100 g (or babassu, I can't rem
 );
 
 test.each([
+  'sf 5% 700g lard 300g coconut (i want 8% superfat)',
   'sf 5% 700g lard 300g coconut, lye pls (i want 8% superfat)',
   '700 g lard, 5 % superfat, lye pls. 8 % superfat',
 ])('of two superfats none is taken unasked where lye is to be weighed: %s', (text) =>
