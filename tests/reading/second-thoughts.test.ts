@@ -53,6 +53,14 @@ describe('a later sentence', () => {
     [`${recipe} EDIT: no palm, I left it out.`, palmless],
     [`${recipe} I skipped the palm because of the orangutans.`, palmless],
     [`${recipe.slice(0, -1)} minus the palm`, palmless],
+    [
+      'Lard 1000 g. Coconut 200 g. Lye 165 g. Water 380 g. EDIT: typo, the lard is 500 g, not 1000.',
+      { lard: 500, 'coconut-oil': 200, naoh: 165, water: 380 },
+    ],
+    [
+      `> Recipe of the month:\n> olive 500 g, coconut 250 g, palm 250 g\n> NaOH 145 g, water 330 g\n\nI don't use palm so I replaced all of it with lard, same 250 g, and changed nothing else. Lye OK with my swap? They say not more than 15 % castor.`,
+      { ...palmless, lard: 250 },
+    ],
     [`${recipe} We were out of palm so I took tallow.`, { ...palmless, 'tallow-beef': 250 }],
     [`${recipe} I subbed lard for palm.`, { ...palmless, lard: 250 }],
     [
