@@ -49,6 +49,7 @@ import { oneOfTwins } from './twin-columns.ts';
 import { unheardChange } from './unheard-change.ts';
 import { unitsMeant } from './units-meant.ts';
 import { wasLast } from './was-last.ts';
+import { whatStays } from './what-stays.ts';
 import { equalParts, fractionShares, shareBase } from './worded-shares.ts';
 import { dashed, unitsBefore } from './written-figures.ts';
 
@@ -151,7 +152,8 @@ export function itemize(reader: Reader, input: string): Cut {
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
   const laid = unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon);
   const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
-  const less = lessThere({ tokens: meant.tokens, prims, words: cut.words });
+  const stays = whatStays(meant.tokens);
+  const less = lessThere({ tokens: stays.tokens, prims, words: cut.words });
   let tokens = conversions(less.tokens, lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
@@ -161,6 +163,7 @@ export function itemize(reader: Reader, input: string): Cut {
   const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [
     ...twins.told,
     ...meant.told,
+    ...stays.told,
     ...ahead.back,
     ...before.back,
     ...less.told,

@@ -12,7 +12,7 @@ import { asFiller, type Figure, type Token } from './tokens.ts';
 import { thingOf } from './weighed.ts';
 
 /** Words of which one stands in each sentence that says so. */
-const cues: ReadonlySet<string> = new Set('only just short empty all ran gave ended enough'.split(' '));
+const cues: ReadonlySet<string> = new Set('only just short empty all ran gave ended enough went gone got'.split(' '));
 
 const pot = '(?:tin|bottle|jar|tub|bag|can|pack|packet|carton|container|block|jug|bucket|box|brick|drum|shop)';
 const got =
@@ -30,6 +30,12 @@ const patterns: readonly RegExp[] = [
   `\\b(?:there (?:was|were)) only (?:about )?(?<less>#) (?:of (?:the |my )?@ )?(?:left|there|in)\\b`,
   `\\bonly (?:about )?(?<less>#) (?:of (?:the |my )?@ )?(?:went in|made it in)\\b`,
 ].map((pattern) => new RegExp(pattern, 'd'));
+/** "So 55 g really went in", where the sentence, or the one before, says why it was not all. */
+const wentIn =
+  /(?<less>#) (?:of (?:it|that|them) )?(?:(?:had|have|has|really|actually|only|just|finally|in the end) )*(?:went|gone|goes|got|made it) in(?:to)?\b/d;
+const notAll =
+  /\b(?:plan(?:ned)?|wanted|meant|intended|hoped|supposed|(?:was|were) (?:going )?to be|spil(?:led|t)|stuck|stayed|clung|sticky|lost|layer|scraped?|really|actually)\b/;
+const open = /\?|\b(?:if|would|might|may|maybe|next|last (?:time|batch|year|month|week))\b/;
 const elsewise =
   /\?|\b(?:if|would|might|may|maybe|next|last (?:time|batch|year|month|week)|usually|normally|used to|once|never|should|yesterday|he|she|they|after)\b/;
 
@@ -47,9 +53,14 @@ interface Weighed {
 function figureOf(tokens: readonly Token[], k: number): number {
   const before = wordAt(tokens, k - 1) === 'of' ? k - 2 : k - 1;
   if (massOf(tokens[before])) return before;
-  const behind = tokens[k + 1]?.t === 'sign' && !/[,.;(-]/.test(wordOf(tokens[k + 1])) ? k + 2 : k + 1;
+  let behind = tokens[k + 1]?.t === 'sign' && !/[,.;(-]/.test(wordOf(tokens[k + 1])) ? k + 2 : k + 1;
+  while (behind - k <= mostVerbs && planned.test(wordAt(tokens, behind))) behind++;
   return massOf(tokens[behind]) ? behind : -1;
 }
+
+/** "The castor was to be 80 g". */
+const planned = /^(?:was|were|is|should|have|been|meant|supposed|planned|intended|going|to|be|at|about)$/;
+const mostVerbs = 6;
 
 const wordOf = (token: Token | undefined): string => (token && 'text' in token ? token.text : '');
 
@@ -86,11 +97,13 @@ export function lessThere(cut: Cut): { readonly tokens: readonly Token[]; readon
   let out: Token[] | null = null;
   const told: PutRight[] = [];
   sentences.forEach((sentence, k) => {
-    if (sentence.figures === 0 || !sentence.retells || (sentence.cues & cue.less) === 0 || elsewise.test(sentence.text))
-      return;
+    if (sentence.figures === 0 || !sentence.retells || (sentence.cues & cue.less) === 0) return;
+    const tale = `${sentences[k - 1]?.text ?? ''} ${sentence.text}`;
+    const went = wentIn.test(sentence.text) && notAll.test(tale) && !open.test(sentence.text);
+    if (!went && elsewise.test(sentence.text)) return;
     // what fills up is reckoned from the two
     if (fillingIn(sentence) !== null || (sentences[k + 1] && fillingIn(sentences[k + 1] as Sentence) !== null)) return;
-    for (const pattern of patterns) {
+    for (const pattern of went ? [wentIn] : patterns) {
       const place = pattern.exec(sentence.text)?.indices?.groups?.['less']?.[0];
       if (place === undefined) continue;
       const less = sentence.tokenAt(place);
@@ -108,6 +121,7 @@ export function lessThere(cut: Cut): { readonly tokens: readonly Token[]; readon
         gone: [was.quantity],
         from: sentence.from,
         to: sentence.to,
+        settles: true,
       });
       return;
     }

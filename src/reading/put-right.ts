@@ -16,6 +16,8 @@ export interface PutRight {
   /** Tokens in which it is said. */
   readonly from: number;
   readonly to: number;
+  /** All that is told there of what was planned or had before is settled by it. */
+  readonly settles?: true;
 }
 
 type Amount = Extract<Item, { kind: 'amount' }>;

@@ -131,6 +131,8 @@ export interface Sayings {
   readonly sentences: readonly Sentence[];
   readonly rights: readonly Right[];
   readonly tells: Tells | null;
+  /** What it tells of a figure has been heard before. */
+  readonly isSettled: (sentence: Sentence) => boolean;
 }
 
 interface Heard {
@@ -146,7 +148,7 @@ export type Tellings = ReadonlyMap<Item, Told>;
 export function saidIn(
   items: readonly Item[],
   tokens: readonly Token[],
-  { sentences, rights, tells: tellingAt }: Sayings,
+  { sentences, rights, tells: tellingAt, isSettled }: Sayings,
   isChanged: boolean,
 ): Heard {
   const stances = new Map<Item, Stance>();
@@ -168,7 +170,7 @@ export function saidIn(
     if (!isAmount(item) && !tellingAt) continue;
     while ((sentences[s]?.to ?? Number.POSITIVE_INFINITY) <= item.from) s++;
     const sentence = sentences[s];
-    if (!sentence || item.from < sentence.from) continue;
+    if (!sentence || item.from < sentence.from || isSettled(sentence)) continue;
     const of = tellingAt?.(s, item.from);
     if (of?.telling) tellings.set(item, of);
     if (!isAmount(item)) continue;

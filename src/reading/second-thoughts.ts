@@ -75,9 +75,12 @@ export function secondThoughts(
   if (!(turns || has(signal.telling)) || isBoth || !items.some(isAmount))
     return { items, back: before, unheard: null, cuts: null };
   const sentences = sentencesOf(cut);
-  const tells = tellingsIn(sentences, tokens);
+  const settled = before.filter(({ settles }) => settles);
+  const isSettled = (sentence: Sentence): boolean =>
+    settled.some(({ from, to }) => from < sentence.to && to > sentence.from);
+  const tells = tellingsIn(sentences, tokens, isSettled);
   const changes = sentences.flatMap((sentence, k) =>
-    toldIn(sentences, k).flatMap((change) => {
+    (isSettled(sentence) ? [] : toldIn(sentences, k)).flatMap((change) => {
       const at = change.gone ?? ('comes' in change ? change.comes : null) ?? sentence.from;
       const { telling, carried } = tells?.(k, at) ?? { telling: null, carried: false };
       return carried || !(telling === 'later' || telling === 'once' || telling === 'others') ? [{ k, change }] : [];
@@ -93,7 +96,7 @@ export function secondThoughts(
   const { said, cuts, tellings } = saidIn(
     items,
     tokens,
-    { sentences, rights, tells },
+    { sentences, rights, tells, isSettled },
     turnedAt.length > 0 || times !== null || changes.length > 0 || ranOut.length > 0,
   );
   const post: Post = {

@@ -213,11 +213,17 @@ const carriedOn = toldBy(true);
 export type Tells = (sentence: number, token: number) => Told;
 
 /** Null where all of a post tells of one batch. */
-export function tellingsIn(sentences: readonly Sentence[], tokens: readonly Token[]): Tells | null {
+export function tellingsIn(
+  sentences: readonly Sentence[],
+  tokens: readonly Token[],
+  isSettled: (sentence: Sentence) => boolean,
+): Tells | null {
   if (!sentences.some((sentence) => sentence.tells)) return null;
   const numbered = labelsIn(sentences, tokens);
   const asked = askedOf(sentences, numbered);
-  const elsewhere = sentences.map((sentence) => (sentence.tells ? openingsOf(sentence, others) : []));
+  const elsewhere = sentences.map((sentence) =>
+    sentence.tells && !isSettled(sentence) ? openingsOf(sentence, others) : [],
+  );
   if (asked === null && elsewhere.every((list) => list.length === 0)) return null;
   const openings: (readonly Opening[])[] = [];
   const before: (Telling | null)[] = [];
