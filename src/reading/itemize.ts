@@ -16,6 +16,7 @@ import { filledUp } from './filled-up.ts';
 import { heldBack } from './held-back.ts';
 import { inItsPlace } from './in-its-place.ts';
 import { leaveStore } from './in-store.ts';
+import { inTwoVessels } from './in-two-vessels.ts';
 import { drawnIn } from './infused.ts';
 import { type Item, itemsOf } from './items.ts';
 import { kindTold } from './kind-told.ts';
@@ -90,6 +91,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
   [
     [dashed, signal.negative],
     [asMuch, always],
+    [inTwoVessels, signal.both],
     [timetables, signal.price],
     [kindTold, always],
     [elsewise, always],

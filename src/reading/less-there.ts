@@ -7,8 +7,8 @@ import { cue } from './cue-words.ts';
 import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
-import { isIngredient, massOf, wordAt } from './token-is.ts';
-import { asFiller, type Figure, type Token } from './tokens.ts';
+import { isIngredient, massOf, wordAt, wordOrStop } from './token-is.ts';
+import type { Figure, Token } from './tokens.ts';
 import { thingOf } from './weighed.ts';
 
 /** Words of which one stands in each sentence that says so. */
@@ -113,7 +113,7 @@ export function lessThere(cut: Cut): { readonly tokens: readonly Token[]; readon
       out ??= [...tokens];
       // named once more, it stands where it is said, too
       const isNamed = namedIn(tokens, sentence, less) === row.id;
-      out[less] = isNamed ? { ...now, quantity: countsNow(now, was) } : asFiller(now);
+      out[less] = isNamed ? { ...now, quantity: countsNow(now, was) } : wordOrStop(now);
       out[row.figure] = { ...was, quantity: countsNow(now, was) };
       const name = wordOf(tokens[row.at]);
       told.push({

@@ -1,5 +1,5 @@
 /** What a token is, and what stands around one: the questions that several rules ask. */
-import type { Figure, Token } from './tokens.ts';
+import { asFiller, type Figure, type Token } from './tokens.ts';
 
 /** A word that says what a figure is for, by its id. */
 export const isRole = (token: Token | undefined, id: string): boolean =>
@@ -82,6 +82,10 @@ export interface Span {
 /** `3 kg.` holds its full stop. */
 export const endsDotted = (token: Token | undefined): boolean =>
   token?.t === 'quantity' && token.quantity.text.endsWith('.');
+
+/** What stays of a figure that counts elsewhere: its full stop, or a word that says nothing. */
+export const wordOrStop = (token: Token): Token =>
+  endsDotted(token) ? { t: 'sign', from: token.from, to: token.to, text: '.', sort: null } : asFiller(token);
 
 /** The sentence around token `k`, at most so many tokens to each side. */
 export function sentenceAt(tokens: readonly Token[], k: number, most: number): Span {

@@ -4,7 +4,18 @@
  * on top of the 112 g, so it has 120 g now". What comes of the sum counts.
  */
 import { alike, type PutRight, written } from './put-right.ts';
-import { endsDotted, isAny, isIngredient, isMark, isRole, isStop, massOf, spoken, wordAt } from './token-is.ts';
+import {
+  endsDotted,
+  isAny,
+  isIngredient,
+  isMark,
+  isRole,
+  isStop,
+  massOf,
+  spoken,
+  wordAt,
+  wordOrStop,
+} from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 import { thingOf } from './weighed.ts';
 
@@ -77,6 +88,7 @@ function fillerOf(tokens: readonly Token[], since: number, k: number): number {
 }
 
 const adding = /^(?:more|another|extra|additional|added|add|top|topped|second|further|plus)$/;
+const inAll = /^(?:now|altogether|together|in all|in total|total)\b/;
 const making = /^(?:so|makes|making|has|have|had|now|total|altogether|that|its|gives|up)$/;
 
 /** A weight that is none of several, and no range. */
@@ -121,7 +133,17 @@ function foundIn(tokens: readonly Token[], [first, second, third]: readonly [num
   if (largest === third) {
     const of = owners[0] ?? owners[1];
     if (!of || !three.every((k) => same(of, k)) || !words(adding)) return null;
-    if (![1, 2, 3].some((back) => making.test(wordAt(tokens, third - back)))) return null;
+    const isMade = [1, 2, 3].some((back) => making.test(spoken(tokens[third - back])));
+    if (
+      !isMade &&
+      !inAll.test(
+        tokens
+          .slice(third + 1, third + 3)
+          .map(spoken)
+          .join(' '),
+      )
+    )
+      return null;
     return onlyOf(tokens, of, first, third)
       ? { of, counts: third, place: owners[0] ? first : second, fills: null }
       : null;
@@ -184,7 +206,8 @@ export function whatStays(tokens: readonly Token[]): {
       if (k !== place && k !== counts && k !== fills?.figure && isPlain(one))
         out[k] = asAside(one, 'a part of what was said');
     }
-    out[counts] = asFiller(now);
+    for (let k = place + 1; joints.test(wordAt(tokens, k)); k++) out[k] = asFiller(tokens[k] as Token);
+    out[counts] = wordOrStop(now);
     out[place] = { ...was, quantity: alike(now.quantity, was.quantity) };
     let rest = '';
     const [filled, name] = [tokens[fills?.figure ?? -1], tokens[fills?.name ?? -1]];
