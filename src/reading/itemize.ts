@@ -5,6 +5,7 @@ import { asMuch } from './as-much.ts';
 import { askedApart, hydroxideMeant, sodaMeant } from './asked.ts';
 import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
+import { brokenOff } from './broken-off.ts';
 import { byTheKilo } from './by-the-kilo.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
@@ -154,7 +155,8 @@ export function itemize(reader: Reader, input: string): Cut {
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
   const laid = unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon);
   const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
-  const stays = whatStays(meant.tokens);
+  const broken = brokenOff(meant.tokens);
+  const stays = whatStays(broken.tokens);
   const less = lessThere({ tokens: stays.tokens, prims, words: cut.words });
   let tokens = conversions(less.tokens, lexicon);
   const signals = signalsOf(tokens, cut.words);
@@ -165,6 +167,7 @@ export function itemize(reader: Reader, input: string): Cut {
   const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [
     ...twins.told,
     ...meant.told,
+    ...broken.told,
     ...stays.told,
     ...ahead.back,
     ...before.back,
@@ -180,7 +183,7 @@ export function itemize(reader: Reader, input: string): Cut {
     tokens,
     items,
     back: heard.back,
-    unheard: heard.unheard ?? ahead.unheard ?? right.unheard,
+    unheard: heard.unheard ?? broken.unheard ?? ahead.unheard ?? right.unheard,
     unheardChange: (isHeard) => unheardChange({ tokens, prims, words: cut.words }, heard.back, isHeard),
     cuts: heard.cuts,
     units: headUnits(tokens, lexicon, signals),

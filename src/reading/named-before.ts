@@ -16,6 +16,7 @@ import {
   isStop,
   isWord,
   sentenceAt,
+  spoken,
   wordAt,
 } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
@@ -95,6 +96,8 @@ function namedLast(tokens: readonly Token[], k: number): number {
       return kind === 'liquid' ? at : -1;
     }
     const next = tokens[at + 1];
+    // what no list holds is asked about
+    if (kind === 'unheld' || (kind === 'unknown' && isFatty(next))) return at;
     if (kind === 'fat' || (kind === 'liquid' && !(next?.t === 'word' && drinkless.test(next.text)))) return at;
     if (kind === 'alkali' || kind === 'stock') return -1;
     // "the water is from the butt, boiled, 300 g of it"
@@ -108,6 +111,9 @@ function namedLast(tokens: readonly Token[], k: number): number {
   }
   return -1;
 }
+
+/** "Hedgehog fat". */
+const isFatty = (token: Token | undefined): boolean => /^(?:fat|grease|oil|butter|wax)$/.test(spoken(token));
 
 /** "330 g of it into my lye jug", "300 g of it with the lye in it". */
 function goesIntoLye(tokens: readonly Token[], k: number): boolean {

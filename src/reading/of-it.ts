@@ -56,6 +56,13 @@ export const isTaken = (tokens: readonly Token[], k: number): boolean =>
     .slice(Math.max(0, k - 3), k)
     .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take|need|weighed|want)$/.test(one.text));
 
+/** "400 g of it went in". */
+export function isPutIn(tokens: readonly Token[], k: number): boolean {
+  let at = wordAt(tokens, k + 1) === 'of' && pronoun.test(wordAt(tokens, k + 2)) ? k + 3 : k + 1;
+  while (/^(?:had|has|have|really|actually|only|just)$/.test(wordAt(tokens, at))) at++;
+  return /^(?:went|goes|gone)$/.test(wordAt(tokens, at)) && /^in(?:to)?$/.test(wordAt(tokens, at + 1));
+}
+
 /** "I have 1.1 kg of tallow, of which I want to put 450 g in": where the amount stands that this is a part of. */
 export function ofWhich(tokens: readonly Token[], k: number, token: Figure): number | null {
   if (token.quantity.dim !== 'mass') return null;

@@ -35,7 +35,7 @@ import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
 import { ofWord, signal } from './signal-words.ts';
 import { gives, givesAt, type Signals } from './signals.ts';
 import { spoiltIn } from './spoilt.ts';
-import { lackIn, pageTurnedIn, rightsIn, takenBackIn } from './stance.ts';
+import { lackIn, pageTurnedIn, rightsIn, takenBackIn, unsureIn } from './stance.ts';
 import { tellingsIn } from './tellings.ts';
 import type { Token } from './tokens.ts';
 import { drop, dropAll, elsewhere, figures, type Post } from './withdrawn.ts';
@@ -134,7 +134,11 @@ export function secondThoughts(
   return {
     items: itemsLeft(post),
     back: post.back,
-    unheard: post.unclear ?? takenBackIn(sentences, hears) ?? lackIn(sentences, tokens, hears),
+    unheard:
+      post.unclear ??
+      unsureIn(sentences, post.back.length > 0) ??
+      takenBackIn(sentences, hears) ??
+      lackIn(sentences, tokens, hears),
     cuts,
   };
 }

@@ -21,7 +21,7 @@ import {
 import { cue } from './cue-words.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
 import type { Meaning } from './lexicon.ts';
-import { isIceOf, isIncluded, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
+import { isIceOf, isIncluded, isPutIn, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
 import {
   barsBefore,
   barsNear,
@@ -73,7 +73,8 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
   let out: Token[] | null = null;
   const aside = (k: number, reason: string): void => {
     const token = (out ?? tokens)[k];
-    if (token?.t !== 'quantity') return;
+    // a vessel does not go in
+    if (token?.t !== 'quantity' || (reason === packed && isPutIn(tokens, k))) return;
     out ??= [...tokens];
     out[k] = asAside(token, reason);
   };

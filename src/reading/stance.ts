@@ -22,6 +22,10 @@ const heading = /\b(?:edit(?:ed)?|correction|erratum|update|ps|p ?\. ?s \.?)(?= 
 const doubtful =
   /\b(?:(?:calc\w*|chart|book|recipe|card) (?:says|said|wants|wanted|has|had|gives|gave|shows|calls|asks|asked|reads|tells)|she|he|they|friend|somebody|someone|recommend\w*|suggest\w*|tells?|says|would|could|if|maybe|perhaps|or(?! (?:something|so|whatever|thereabouts|the like|other)\b)|more|another|extra|additional|half|part|only (?:have|had|got))\b/;
 
+/** "Wait, the list says the lard was #". */
+const paperSays =
+  /\b(?:my|the|our) (?:note(?:book|s)?|list|diary|journal|card|sheet|paper|page|photo|log|book|label) (?:says|said|has|had|shows|reads|gives)\b[^#]*$/;
+
 const nowBefore =
   /\b(?:so (?:its|it is|that is|thats|it was)|(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|(?:ended up|went|settled) (?:with|using|at|on|for)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|this time|really (?:used|weighed))\b/;
 /** "The cup is 8 g, so 97 g NaOH". */
@@ -130,6 +134,8 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (/^ (?:of (?:the )?@ |@ )?(?:, )?now\b/.test(behind)) return 'now';
   if (onceBefore.test(before) || onceBehind.test(behind) || (wasBefore.test(before) && wasBehind.test(behind)))
     return 'once';
+  // "hang on, my notebook says #": nobody knows which is right
+  if (place >= rightFrom && paperSays.test(text.slice(rightFrom, place))) return null;
   if (place >= rightFrom && !doubtful.test(text.slice(Math.max(0, Math.min(rightFrom, text.length))))) return 'right';
   if (
     (soBefore.test(before) && !isListBehind.test(text.slice(place + 1))) ||
@@ -286,6 +292,20 @@ export function lackIn(
   }
   return null;
 }
+
+/** Of two figures the writer does not know which one is right. */
+const unsure =
+  /\bone of (?:them|the two|these|those|the figures|the numbers)(?: [\p{L}]+){0,2} (?:wrong|right|off)\b|\b(?:(?:dont|do not|cant|cannot|no longer) (?:really )?(?:know|remember|tell|say|recall)|no idea|not sure|unsure|wonder) (?:any more )?which(?: one| of [\p{L}]+(?: two)?)? (?:is|was|its|it is) (?:right|wrong|correct|true|it)?/u;
+
+/** The words that say so, where something was put right that may be the wrong one. */
+export const unsureIn = (sentences: readonly Sentence[], isPutRight: boolean): string | null => {
+  if (!isPutRight) return null;
+  for (const { text } of sentences) {
+    const found = unsure.exec(text);
+    if (found) return found[0].trim();
+  }
+  return null;
+};
 
 const page =
   '(?:page|recipe|batch|one|list|card|sheet|column|notebook|book|line|soap|bar|side|leaf|table|figures|amounts|numbers)s?';
