@@ -15,6 +15,7 @@ const longestReason = 22;
 
 const lacked =
   /\b(?:sold out|out of|ran out|run out|none|nothing|used (?:\S+ ){0,2}up|empty|dont have|didnt have|havent|not got|no more|mouldy|moldy|rancid|off|bad|finished|gone|gave (?:it|that|them)|given|too (?:dear|expensive)|dont (?:like|want|use)|allergic|cant (?:get|find|have|use|buy)|couldnt (?:get|find|buy)|unavailable|missing)\b/;
+const mistaken = /\b(?:wrong|mistake|mistaken|misread|error|mixed up|muddled|confus\w+)\b/;
 const turning = /^(?:so|then|hence|therefore|instead)$|^make$/;
 
 const isFat = (token: Token | undefined): token is Name => token?.t === 'name' && token.meaning.kind === 'fat';
@@ -81,7 +82,7 @@ export function brokenOff(tokens: readonly Token[]): {
     // "no, sorry, 350 g arachis" is for `put-right`
     if (reason.length < leastReason || /^(?:not|other|more)$/.test(reason[0] ?? '')) continue;
     if (!(lacked.test(reason.join(' ')) && reason.some((word) => turning.test(word)))) {
-      if (isMark(tokens[k + 1], ',')) unheard ??= `no, ${reason.join(' ')}`;
+      if (mistaken.test(reason.join(' '))) unheard ??= `no, ${reason.join(' ')}`;
       continue;
     }
     out ??= [...tokens];

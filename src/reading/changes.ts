@@ -237,7 +237,7 @@ const fewer =
 
 /** "Castor 60 g (left out)", "castor 60 g (none)". */
 const remark =
-  /^[([] (?:(?:none|nil|nothing|nope|nah|no)(?= (?:[)\],]|for me\b|of it\b))|(?:i |we )?(?:left (?:it )?out|not used|omitted|skipped|didnt use(?: it)?|did not use(?: it)?|crossed out|not in it)\b)[^#@]*$/;
+  /^[([] (?:(?:none|nil|nothing|nope|nah|no)(?! , not\b)(?= (?:[)\],]|for me\b|of it\b))|(?:i |we )?(?:left (?:it )?out|not used|omitted|skipped|didnt use(?: it)?|did not use(?: it)?|crossed out|not in it)\b)[^#@]*$/;
 
 /** "I made up the missing ounce with lard", "the rest is lard": by as much as another thing became less. */
 const filling =

@@ -26,6 +26,7 @@ import { layOut } from './layout.ts';
 import { lessThere } from './less-there.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
+import { lyeOnFats } from './lye-on-fats.ts';
 import { namedBefore } from './named-before.ts';
 import { otherUses } from './other-use.ts';
 import { packOfLye } from './pack-of-lye.ts';
@@ -114,6 +115,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [packOfLye, signal.asking],
     [leaveStore, signal.buying | signal.keeping | signal.price],
     [byTheKilo, always],
+    [lyeOnFats, always],
     [drawnFrom, signal.ofIt],
     [namedBefore, signal.ofIt | signal.using],
     [sizedPacks, always],

@@ -56,6 +56,10 @@ export const isTaken = (tokens: readonly Token[], k: number): boolean =>
     .slice(Math.max(0, k - 3), k)
     .some((one) => one.t === 'word' && /^(only|using|used|use|just|took|take|need|weighed|want)$/.test(one.text));
 
+/** "250 g of that instead of the 150", "rather than". */
+export const isInstead = (tokens: readonly Token[], k: number): boolean =>
+  /^(?:instead of|rather than)$/.test(`${wordAt(tokens, k)} ${wordAt(tokens, k + 1)}`);
+
 /** "400 g of it went in". */
 export function isPutIn(tokens: readonly Token[], k: number): boolean {
   let at = wordAt(tokens, k + 1) === 'of' && pronoun.test(wordAt(tokens, k + 2)) ? k + 3 : k + 1;

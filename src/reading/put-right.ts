@@ -34,7 +34,7 @@ const beside: ReadonlySet<string> = new Set(
 );
 /** All that stands between the two where the first counts. */
 const outdates =
-  /^[,(:;-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
+  /^(?:of (?:it|that|this|them) )?[,(:;-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
 
 /** What was done in fact, in a bracket behind what the list says: "330 g (used 290 g)". */
 const inFact =
@@ -192,6 +192,8 @@ function changedFrom(item: Amount, tokens: readonly Token[]): Amount | null {
 function isBeside(tokens: readonly Token[], from: number, to: number): boolean {
   const between = tokens[from];
   if (to === from) return true;
+  const article = tokens[from + 1];
+  if (to === from + 2 && isOf(between)) return article?.t === 'word' && /^(?:the|my)$/.test(article.text);
   return to === from + 1 && (between?.t === 'word' ? between.sort === 'filler' : isSign(between, ':='));
 }
 
@@ -231,6 +233,16 @@ function saidBefore(
     Math.abs(one.quantity.value - alike(next.quantity, one.quantity).value) <= 1e-6 * one.quantity.value;
   const found = kept.findIndex(isIt);
   return found >= 0 && found === kept.findLastIndex(isIt) ? found : -1;
+}
+
+/** Where the one figure of an earlier row of the same thing stands that weighs as much as `gone`; -1 if none does. */
+function rowOf(kept: readonly Item[], thing: Thing, gone: Amount, tokens: readonly Token[]): number {
+  return kept.slice(0, -2).findIndex((one, k) => {
+    const pair = [pairOf(kept[k - 1], one, tokens), pairOf(one, kept[k + 1], tokens)].find(
+      (row) => row?.amount === one,
+    );
+    return pair != null && one.kind === 'amount' && sameThing(pair.thing, thing) && weighsAs(gone, one);
+  });
 }
 
 /** The next item is the figure of this one. */
@@ -452,13 +464,21 @@ export function putRight(
       // another name beside the other figure is another matter
       if (counts !== null && (named === null || sameThing(named, last))) {
         const [stays, gone] = counts === 'second' ? [item, before] : [before, item];
-        back.push(ofFigures(stays.quantity, gone.quantity, before.from, item.to));
+        const said = ofFigures(stays.quantity, gone.quantity, before.from, item.to);
         const right = { ...before, quantity: alike(stays.quantity, gone.quantity), same: stays.same };
         if (named === null || counts === 'first') {
-          kept.splice(-2, 2, right, last);
+          const earlier = counts === 'first' ? rowOf(kept, last, gone, tokens) : -1;
+          const row = kept[earlier];
+          if (row?.kind === 'amount') {
+            // "take 450 g of the olive rather than the 600", which stand in the list above
+            kept.splice(-2, 2);
+            kept.splice(earlier, 1, { ...row, quantity: alike(stays.quantity, row.quantity), same: null });
+          } else kept.splice(-2, 2, right, last);
+          back.push(row?.kind === 'amount' ? { ...said, gone: [...said.gone, row.quantity] } : said);
           continue;
         }
         kept.splice(-2, 2);
+        back.push(said);
       }
     }
     kept.push(item);

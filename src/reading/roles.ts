@@ -1,6 +1,7 @@
 import type { Binding } from './bind.ts';
 import { withUnit } from './columns.ts';
 import type { Item } from './items.ts';
+import { isPutIn } from './of-it.ts';
 import type { Quantity } from './quantities.ts';
 import type { Purity } from './reading.ts';
 import { type Assembly, roundTo, unitFor } from './rows.ts';
@@ -165,6 +166,12 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
       if (item?.kind !== 'amount') continue;
       const { quantity } = item;
       if (item.same) assembly.fate(item.same, 'used', 'the same in another unit');
+      // "a tin from the fair, 400 g of it went in": of the tin's weight nobody says that
+      if (asideRoles[role] && quantity.dim === 'mass' && isPutIn(assembly.source.tokens, item.from)) {
+        assembly.fate(quantity, 'unclear', 'no name takes it');
+        assembly.doubts.push({ id: 'unplaced', said: quantity.text });
+        continue;
+      }
       const aside = asideRoles[role];
       const value = quantity.dim === 'percent' ? quantity.value : quantity.value / 100;
       switch (role) {

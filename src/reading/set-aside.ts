@@ -21,7 +21,7 @@ import {
 import { cue } from './cue-words.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
 import type { Meaning } from './lexicon.ts';
-import { isIceOf, isIncluded, isPutIn, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
+import { isIceOf, isIncluded, isInstead, isPutIn, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
 import {
   barsBefore,
   barsNear,
@@ -35,6 +35,7 @@ import {
   weightsBehind,
 } from './piece-weights.ts';
 import {
+  isAllOfIt,
   isApart,
   isBalance,
   isChange,
@@ -156,7 +157,10 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         aside(k, packed);
         for (let at = k + 1; at < vessel; at++) filler(at);
       }
-      const whole = speaksOfIt && ofIt(tokens, k, token) ? spokenOf(tokens, k, token.quantity, solution) : null;
+      const whole =
+        speaksOfIt && ofIt(tokens, k, token) && !isInstead(tokens, k + 3)
+          ? spokenOf(tokens, k, token.quantity, solution)
+          : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');
       else if (whole !== null && onlyNameBetween(tokens, whole, k)) aside(whole, packed);
       const held = speaksOfIt ? ofWhich(tokens, k, token) : null;
@@ -188,7 +192,8 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       }
       if (isStock(tokens, k, token, stored ? signals : null)) aside(k, 'what is left of a pack');
       if (told && isTakenFrom(tokens, k, token)) aside(k, packed);
-      if (told && (isReference(tokens, k, token) || isChange(tokens, k, token))) aside(k, 'said before');
+      if (told && (isReference(tokens, k, token) || isAllOfIt(tokens, k, token) || isChange(tokens, k, token)))
+        aside(k, 'said before');
       if (told && isVessel(tokens, k, token)) aside(k, packed);
       if (isApart(tokens, k, token)) aside(k, 'a difference');
       if ((told || isMark(tokens[k - 1], ',')) && isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');

@@ -49,7 +49,7 @@ const isDenied = (before: string, behind: string): boolean =>
 const wouldBefore = /\bi ?(?:'?d|would) (?:have |ve )?(?:taken|used|said|expected)\b/;
 /** "I had planned 100 g": it gives way to what went in. */
 const plannedBefore =
-  /\b(?:(?:i|we) ?(?:'?d |had |have |ve )?(?:first |originally |really |only )?(?:planned|wanted|meant to|intended|hoped)(?: (?:on|for|to))?(?: (?:use|take|have|put in|add))?|(?:the |my )plan (?:was|said|had been)(?: for| to (?:use|have|be))?|(?:was|were) (?:meant|supposed|planned|intended) to be|(?<=\binstead of )(?:the|my))(?: (?:about|a|the|@ at))? $/;
+  /\b(?:(?:i|we) ?(?:'?d |had |have |ve )?(?:first |originally |really |only )?(?:planned|wanted|meant to|intended|hoped|(?:was|were) going)(?: (?:on|for|to))?(?: (?:use|take|have|put in|add|do|make|go for|go with))?|(?:the |my )plan (?:was|said|had been)(?: for| to (?:use|have|be))?|(?:was|were) (?:meant|supposed|planned|intended) to be|(?<=\binstead of )(?:the|my))(?: (?:about|a|the|@ at))? $/;
 const plannedBehind =
   /^ (?:of )?(?:the )?(?:@ )?(?:, )?(?:(?:as|that|which) )?(?:i|we) ?(?:'?d |had |have |ve )?(?:planned|wanted|intended|hoped for|meant to (?:use|take|have|put in))\b/;
 /** "Then I wrote 140, it's 240". */
@@ -245,7 +245,7 @@ const wishing =
 
 /** The writer took something back in the middle. */
 const takenBack =
-  /\b(?:edit :|(?<!\b(?:i|we|you) )make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait\b|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share|use|take|have|put|add))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
+  /\b(?:edit :|(?<!\b(?:i|we|you) )make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait\b|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share|use|take|have|put|add|do|make|go))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
 const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
 
 /** Something was not there, and something else took its place. */

@@ -16,6 +16,8 @@ interface Opening {
   readonly telling: Telling;
   /** By the number of the batch. */
   readonly numbered: boolean;
+  /** By what somebody does. */
+  readonly isDeed: boolean;
 }
 
 const anyOf = (words: string): string => `(?:${words.replaceAll(' ', '|')})`;
@@ -52,7 +54,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     `\\b(?:my|our|a|the|his|her) ${kin}(?:'?s)? (?:soap|batch|recipe|bar|one|version|loaf)s? (?:is|was|has|had|[:=])`,
     `\\b(?:my|our|a|the|his|her) ${kin} (?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks)\\b`,
     '\\b(?:her|his|their) (?:own )?(?:batch|soap|recipe|one|version|loaf|bars?)(?: (?:is|was|has|had)|[ ]?[:=])',
-    `^(?:[(] )?(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|goes for)\\b`,
+    `(?:^|[:;] )(?:[(] )?(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|goes for)\\b`,
   ],
   later: [
     '\\bnext (?:time|round|batch|go|week|month|year|spring|summer|autumn|winter|one)\\b',
@@ -68,6 +70,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '\\bso (?:i|we) (?:do|make|made|take|use) (?=#)',
     '\\bin (?:the|my|our) (?:pot|bowl|pan) ?(?:now |really )?(?:there|are|is|went|was|were|i|we|theres|:)',
     '\\b(?:i|we) ?(?:ve|have|had)? ?(?:now |only |just |really |actually |then |did |done |in fact |instead |myself )*(?:put|took|used|weighed|did|done|made it|poured|went|weigh|take)\\b',
+    '\\b(?:im|i am|were|we are) (?:now |only |just |doing half )*(?:taking|using|doing|making|putting)\\b',
     '\\b(?:i|we|it) ?(?:only (?:had|have|got)|(?:had|have|got) only|could only|can only)\\b|; (?:but )?(?:i|we) had\\b',
     '\\b(?:weighed|real|actual|in fact|in the pot) (?:[:=] )?(?=#)',
     `(?<!from )\\bthis (?:time|one|batch|week|weekend|year|round|month|morning)\\b`,
@@ -121,6 +124,10 @@ const same =
 /** Behind these the writer's own deed is of the same telling, unless it is set against it. */
 const against = /(?:\b|(?=;))(?:;|but|now|today|this|instead|so|then|only|really|actually|mine|however|yet)\b[^#@]*$/;
 
+/** Somebody takes or uses. */
+const deed =
+  /\b(?:takes|took|taken|take|taking|uses|used|use|using|puts|put|putting|makes|made|make|making|does|did|do|doing|done|weighed|poured)$/;
+
 function openingsOf(sentence: Sentence, of: typeof all): readonly Opening[] {
   const found: Opening[] = [];
   for (const { telling, cues, pattern } of of) {
@@ -128,7 +135,7 @@ function openingsOf(sentence: Sentence, of: typeof all): readonly Opening[] {
     const { text } = sentence;
     pattern.lastIndex = 0;
     for (let hit = pattern.exec(text); hit; hit = pattern.exec(text))
-      found.push({ place: hit.index, telling, numbered: false });
+      found.push({ place: hit.index, telling, numbered: false, isDeed: deed.test(hit[0]) });
   }
   return found;
 }
@@ -243,11 +250,14 @@ export function tellingsIn(
     const own = asked === null ? [] : numbered.filter((one) => one.sentence === k);
     const found = [...(elsewhere[k] ?? []), ...openingsOf(sentence, mine)];
     for (const { place, number } of own)
-      found.push({ place, telling: number === asked ? 'mine' : 'once', numbered: true });
+      found.push({ place, telling: number === asked ? 'mine' : 'once', numbered: true, isDeed: false });
     if (found.length > 1) found.sort((a, b) => a.place - b.place);
     const list: Opening[] = [];
     for (const one of found) {
-      const last: Telling = list.at(-1)?.telling ?? 'mine';
+      const opened = list.at(-1);
+      const last: Telling = opened?.telling ?? 'mine';
+      // "she takes 1 kg of lard, I'm taking 500 g"
+      const isTurn = last === 'others' && opened?.isDeed === true && one.isDeed;
       const before = text.slice(0, one.place);
       if (one.telling === 'once' && same.test(text)) continue;
       if (
@@ -255,6 +265,7 @@ export function tellingsIn(
         !one.numbered &&
         last !== 'mine' &&
         last !== 'told' &&
+        !isTurn &&
         !against.test(text.slice(0, one.place + 8))
       )
         continue;

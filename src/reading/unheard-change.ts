@@ -167,6 +167,16 @@ function changes(which: 'lost' | 'always' | 'done'): readonly RegExp[] {
   return made[which];
 }
 
+let nothing: RegExp | null = null;
+/** "No palm, so swapped it for tallow, that's 250 g of tallow": what was lacking has no weight, what came its own. */
+const forNothing = (): RegExp => {
+  nothing ??= new RegExp(
+    `\\bN\\b[^.?#F]{0,30}\\b${swapping} (?:it|that|them) (?:for|with|by) (?:# (?:of )?F|F (?=[^.?]{0,40}# (?:of )?F))`,
+    'g',
+  );
+  return nothing;
+};
+
 /** A row of names and amounts tells nothing. */
 const tells = (token: Token): boolean => token.t === 'word' && token.text !== 'of';
 
@@ -204,7 +214,9 @@ function saidIn(
   weighed: ReadonlyMap<string, number>,
   isHeard: boolean,
 ): string | null {
-  const text = sentence.text.replace(/@/g, (_, place: number) => letterOf(tokens[sentence.tokenAt(place)], weighed));
+  const text = sentence.text
+    .replace(/@/g, (_, place: number) => letterOf(tokens[sentence.tokenAt(place)], weighed))
+    .replace(forNothing(), (all) => '-'.repeat(all.length));
   if (denied.test(text) || (elsewhen.test(text) && !(lately.test(text) && text.includes('#')))) return null;
   for (const change of changes(isHeard ? 'lost' : open.test(text) ? 'always' : 'done')) {
     const [from, to] = change.exec(text)?.indices?.[0] ?? [];

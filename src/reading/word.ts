@@ -104,8 +104,11 @@ export function sortOf(word: Word, lexicon: Lexicon): Sort {
 /** "Rasierseife", "scheerzeep": what is made. */
 const isSoap = /.(?:seife|seifen|zeep|zepen)$/;
 
+/** "For hardness". */
+const isQuality = /.{3}ness$/;
+
 function askedSort(text: string, lexicon: Lexicon): Sort {
-  if (isSoap.test(text)) return 'everyday';
+  if (isSoap.test(text) || isQuality.test(text)) return 'everyday';
   if (lexicon.vocabulary().roleWords.has(text) && !lexicon.names.has(text)) return 'everyday';
   return !inVocabulary(text, lexicon) && lexicon.isEveryday(text) ? 'everyday' : 'unknown';
 }
