@@ -1,10 +1,13 @@
 /** Weights of alkali that tell a rule or a mishap beside the one of this batch: "she took 200 g to the kilo". */
 import type { Signals } from './signals.ts';
-import { isAny, isIngredient, isMark, isRole, isWeight, sentenceAt, wordAt } from './token-is.ts';
+import { isAny, isIngredient, isMark, isRole, isWeight, sentenceAt, spoken, wordAt } from './token-is.ts';
 import { asAside, type Token } from './tokens.ts';
 import { weighedThings } from './weighed.ts';
 
 const isLye = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind === 'alkali';
+
+const isWeighed = (tokens: readonly Token[], k: number): boolean =>
+  [k - 2, k - 1, k + 1, k + 2].some((at) => isWeight(tokens[at]));
 
 /** "To the kilo", "per kilo", "for each kilo", "to 1 kg" from token `at` on: where it ends; -1 where none stands. */
 function kiloAt(tokens: readonly Token[], at: number): number {
@@ -16,6 +19,19 @@ function kiloAt(tokens: readonly Token[], at: number): number {
   const whole = tokens[end];
   if (isWeight(whole)) return whole.quantity.value === 1000 && !isWeight(tokens[end + 1]) ? end + 1 : -1;
   return /^(?:kilo|kg|kilogram)$/.test(wordAt(tokens, end)) ? end + 1 : -1;
+}
+
+/** "One part lye to seven of fat", "1 part of lye to 8 parts oil" from the figure at `k` on: the figure of the fat; -1 where none. */
+function partsAt(tokens: readonly Token[], k: number): number {
+  const token = tokens[k];
+  if (token?.t !== 'quantity' || !/^(?:parts|bare)$/.test(token.quantity.dim)) return -1;
+  const lye = wordAt(tokens, k + 1) === 'of' ? k + 2 : k + 1;
+  const fat = /^(?:to|for|on)$/.test(wordAt(tokens, lye + 1)) ? lye + 2 : -1;
+  const [whole, next] = [tokens[fat], tokens[wordAt(tokens, fat + 1) === 'of' ? fat + 2 : fat + 1]];
+  const isWhole = whole?.t === 'quantity' && /^(?:parts|bare)$/.test(whole.quantity.dim);
+  return isLye(tokens[lye]) && isWhole && (isRole(next, 'total-fats') || /^(?:fats?|oils?)$/.test(spoken(next)))
+    ? fat
+    : -1;
 }
 
 const once = /^(?:once|ago|last|earlier|time|formerly)$/;
@@ -38,6 +54,18 @@ export function byTheKilo(tokens: readonly Token[], { figures }: Signals): reado
   let out: Token[] | null = null;
   for (const k of figures) {
     const token = tokens[k];
+    const fat = partsAt(tokens, k);
+    const parts = tokens[fat];
+    if (
+      token?.t === 'quantity' &&
+      parts?.t === 'quantity' &&
+      tokens.some((one, n) => isLye(one) && isWeighed(tokens, n))
+    ) {
+      out ??= [...tokens];
+      out[k] = asAside(token, 'so much to the fat');
+      out[fat] = asAside(parts, 'so much to the fat');
+      continue;
+    }
     if (!isWeight(token)) continue;
     const own = isLye(tokens[k + 1]) ? k + 1 : wordAt(tokens, k + 1) === 'of' && isLye(tokens[k + 2]) ? k + 2 : k;
     const kilo = kiloAt(tokens, own + 1);

@@ -57,13 +57,16 @@ export function isReference(tokens: readonly Token[], k: number, token: Figure):
   return (isThe || isBare) && !isIngredient(tokens[k + 2]) && (firstSaid(tokens).get(weightKey(token)) ?? k) < k;
 }
 
+const isSameAs = (one: Token | undefined, token: Figure): boolean =>
+  isWeight(one) && weightKey(one) === weightKey(token);
+
 /** "In it went, the whole half stone", "used all 2 kg": of what was weighed before. */
 export const isAllOfIt = (tokens: readonly Token[], k: number, token: Figure): boolean =>
   isWeight(token) &&
   /^(?:whole|all|entire|full)$/.test(wordAt(tokens, k - 1)) &&
   !isIngredient(tokens[k + 1]) &&
-  !(wordAt(tokens, k + 1) === 'of' && isIngredient(tokens[k + 2])) &&
-  (firstSaid(tokens).get(weightKey(token)) ?? k) < k;
+  wordAt(tokens, k + 1) !== 'of' &&
+  isSameAs(tokens.slice(0, k).findLast(isWeight), token);
 
 const isPieces = (token: Token): boolean =>
   isRole(token, 'bars') || (token.t === 'word' && /^(?:pieces|slices|chunks|pucks)$/.test(token.text));

@@ -54,7 +54,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     `\\b(?:my|our|a|the|his|her) ${kin}(?:'?s)? (?:soap|batch|recipe|bar|one|version|loaf)s? (?:is|was|has|had|[:=])`,
     `\\b(?:my|our|a|the|his|her) ${kin} (?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks)\\b`,
     '\\b(?:her|his|their) (?:own )?(?:batch|soap|recipe|one|version|loaf|bars?)(?: (?:is|was|has|had)|[ ]?[:=])',
-    `(?:^|[:;] )(?:[(] )?(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|goes for)\\b`,
+    `(?:^|(?<=[:;] ))(?:[(] )?(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|goes for)\\b`,
   ],
   later: [
     '\\bnext (?:time|round|batch|go|week|month|year|spring|summer|autumn|winter|one)\\b',

@@ -31,7 +31,7 @@ const little =
 const out: readonly string[] = [
   `F ${vessel}(?:# )?(?:(?:in the end|got|gets|was|is|has|had|been|being|were|ended up|just|then|simply|i|we|also|got|completely|have|later) )*(?:left out(?! of\\b)|left off|skipped|omitted|dropped|forgotten|set aside|left behind|thrown (?:out|away)|binned|not used|not added|didnt (?:use|add|put)|havent used|ditched|missed out|taken out)\\b`,
   `F ${vessel}[^#.?]{0,40}\\b(?:never|didnt|did not|hadnt|wasnt|havent|wouldnt|isnt) (?:even |ever )?(?:been |get |got |be )?(?:go in|went in|gone in|make it|made it|get in|in|added|unwrapped|opened|melted|used|poured|weighed)\\b`,
-  `\\bnone of (?:it|that|them|${the}F) (?:ever |never |still )*(?:went|made it|got in|ended up)\\b|\\b(?:most|part|some|rest) of (?:that|${the}F) (?:never|didnt|ran|stuck|stayed)\\b|\\bF [^.?#]{0,20}\\b(?:some|half|part|most|a bit|a little|a good part) of it (?:stuck|stayed|clung|remained)\\b`,
+  `\\bnone of (?:it|that|them|${the}F) (?:ever |never |still )*(?:went|made it|got in|ended up)\\b|\\b(?:most|part|some|rest) of (?:that|${the}F) (?:never|didnt|ran|stuck|stayed)\\b|\\bF [^.?#]{0,20}\\b(?:some|half|part|most|a bit|a little|a good part) of it (?:stuck|stayed|clung|remained)\\b|\\bF [^.?#]{0,24}\\bsome (?:of it |of that )?(?:went|ran|slopped|spilled|spilt) (?:over|on|onto|down)\\b`,
   `\\bnever (?:ever |actually )?(?:went|made it|got|came|goes) in\\b`,
   `\\b(?:everything|all) (?:but|except|bar) (?:for )?${the}[FL]\\b`,
   `\\b(?:but|just|only|now|today|time|same|minus|and|the) without ${the}F\\b`,

@@ -17,7 +17,7 @@ import {
   wordOrStop,
 } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
-import { thingOf } from './weighed.ts';
+import { thingOf, weighedElsewhere } from './weighed.ts';
 
 type Name = Extract<Token, { t: 'name' }>;
 
@@ -47,20 +47,21 @@ function subjectOf(tokens: readonly Token[], k: number): Name | null {
   for (let at = k - 1; at >= 0 && k - at <= 2 * near && !isStop(tokens[at]); at--) {
     const token = tokens[at];
     if (token?.t === 'quantity') return null;
-    if (isIngredient(token)) return token;
+    // "8 oz coconut. I think the coconut was less, the tub was 14 oz"
+    if (isIngredient(token)) return weighedElsewhere(tokens, at) ? null : token;
   }
   return null;
 }
 
-const awayBehind = /^(?:back|out|off|away|aside|again|short|over)$/;
+const awayBehind =
+  /^(?:(?:of|it|that|them|kept|ended|went|is|was|had|i|we|put|too|much|the|my|straight|right|up|on) )*(?:back|out|off|away|aside|again|short|over|down|on the floor)\b/;
 const awayBefore = /^(?:spilled|spilt|lost|removed|returned|missing|surplus)$/;
-const notIn = /^(?:of|it|that|them|went|is|was|had|i|we|put|too|much|the|my|straight|right)$/;
-/** "Tipped 20 g back", "lost 20 g". */
+/** "Tipped 20 g back", "lost 20 g", "50 g of the olive ended up on the floor". */
 function isAway(tokens: readonly Token[], k: number): boolean {
   if ([1, 2, 3].some((back) => awayBefore.test(wordAt(tokens, k - back)))) return true;
-  let at = k + 1;
-  while (at - k <= near && notIn.test(wordAt(tokens, at))) at++;
-  return awayBehind.test(wordAt(tokens, at));
+  const words = tokens.slice(k + 1, k + 2 + 2 * near).map((one) => (isIngredient(one) ? 'it' : spoken(one)));
+  const end = words.indexOf('');
+  return awayBehind.test(words.slice(0, end < 0 ? words.length : end).join(' '));
 }
 
 const staysBefore = /^(?:so|leaving|leaves|left|only|really|actually|gave|held|had|yielded|contained|got|just|me)$/;
@@ -76,16 +77,27 @@ const isLeft = (tokens: readonly Token[], k: number): boolean =>
   );
 
 const filling =
-  /^(?:missing|made|make|making|topped|toped|filled|replaced|rest|difference|gap|shortfall|other|remaining)$/;
-const from = /^(?:with|by|from|using|of|in|is|was|came|comes|went|i|we|made|up|filled|topped|the|some|my)$/;
-/** The name of what fills the gap of figure `k`, which is told since figure `since`; -1 where nothing does. */
+  /\b(?:missing|shortfall|gap|difference|(?:made|make|making|filled|topp?ed) (?:(?:it|that|this) )?up|filled|replaced)\b/;
+const between = /^(?:with|by|from|using|of|in|is|was|came|comes|went|i|we|made|up|filled|topped|the|some|my)$/;
+/** The name of what fills the gap of figure `k`, which is told from figure `since` on; -1 where nothing does. */
 function fillerOf(tokens: readonly Token[], since: number, k: number): number {
   let at = k + 1;
-  while (at - k <= 2 * near && from.test(wordAt(tokens, at))) at++;
-  const told = isAny(tokens, since, at, (_, n) => filling.test(wordAt(tokens, n)));
-  const name = tokens[at];
-  return told && isIngredient(name) && name.meaning.kind === 'fat' && tokens[at + 1]?.t !== 'quantity' ? at : -1;
+  while (at - k <= 2 * near && between.test(wordAt(tokens, at))) at++;
+  const told = filling.test(tokens.slice(since, at).map(spoken).join(' '));
+  if (told && isFat(tokens[at]) && tokens[at + 1]?.t !== 'quantity') return at;
+  // "olive made up the missing 50 g"
+  at = k - 1;
+  while (k - at <= 2 * near && spoken(tokens[at]) !== '') at--;
+  const isFiller = filling.test(
+    tokens
+      .slice(at + 1, k)
+      .map(spoken)
+      .join(' '),
+  );
+  return isFiller && isFat(tokens[at]) && tokens[at - 1]?.t !== 'quantity' ? at : -1;
 }
+
+const isFat = (token: Token | undefined): token is Name => isIngredient(token) && token.meaning.kind === 'fat';
 
 const adding = /^(?:more|another|extra|additional|added|add|top|topped|second|further|plus)$/;
 const inAll = /^(?:now|altogether|together|in all|in total|total)\b/;
@@ -115,61 +127,76 @@ interface Found {
   readonly fills: { readonly figure: number; readonly name: number } | null;
 }
 
-/** What three figures in a row tell. */
-function foundIn(tokens: readonly Token[], [first, second, third]: readonly [number, number, number]): Found | null {
-  const three = [first, second, third];
-  const figures = three.map((k) => tokens[k]);
-  const [a, b, c] = figures;
+type Three = readonly [number, number, number];
+
+/** What three figures tell, of which the last two follow each other. */
+function foundIn(tokens: readonly Token[], three: Three): Found | null {
+  const [first, second, third] = three;
+  const [a, b, c] = [tokens[first], tokens[second], tokens[third]];
   if (!isPlain(a) || !isPlain(b) || !isPlain(c)) return null;
-  const largest = makes(a, b, c) ? first : makes(b, a, c) ? second : makes(c, a, b) ? third : -1;
-  if (largest < 0) return null;
-  const owners = three.map((k) => ownerOf(tokens, k));
-  const sum = owners[three.indexOf(largest)] ?? (largest === first ? subjectOf(tokens, first) : null);
-  const words = (is: RegExp): boolean => isAny(tokens, first - near, third, (_, k) => is.test(wordAt(tokens, k)));
-  const same = (of: Name, k: number): boolean => {
-    const owner = owners[three.indexOf(k)];
-    return owner == null || thingOf(owner) === thingOf(of);
-  };
-  if (largest === third) {
-    const of = owners[0] ?? owners[1];
-    if (!of || !three.every((k) => same(of, k)) || !words(adding)) return null;
-    const isMade = [1, 2, 3].some((back) => making.test(spoken(tokens[third - back])));
-    if (
-      !isMade &&
-      !inAll.test(
-        tokens
-          .slice(third + 1, third + 3)
-          .map(spoken)
-          .join(' '),
-      )
-    )
-      return null;
-    return onlyOf(tokens, of, first, third)
-      ? { of, counts: third, place: owners[0] ? first : second, fills: null }
-      : null;
-  }
-  if (!sum) return null;
-  const rest = three.filter((k) => k !== largest);
-  const [one, two] = rest;
-  if (one === undefined || two === undefined || !onlyOf(tokens, sum, first, third)) return null;
-  for (const [figure, counts] of [
-    [two, one],
-    [one, two],
-  ] as const) {
-    const name = fillerOf(tokens, first, figure);
-    const other = tokens[name];
-    if (isIngredient(other) && thingOf(other) !== thingOf(sum) && same(sum, counts))
-      return { of: sum, counts, place: largest, fills: { figure, name } };
-  }
-  if (!same(sum, one) || !same(sum, two)) return null;
-  const [goes, stays] = isAway(tokens, one) && !isAway(tokens, two) ? [one, two] : [two, one];
-  if (!isAway(tokens, goes) && !(isLeft(tokens, stays) && !isLeft(tokens, goes))) return null;
-  return { of: sum, counts: stays, place: largest, fills: null };
+  if (makes(c, a, b)) return added(tokens, three);
+  if (makes(a, b, c)) return takenOff(tokens, first, [second, third]);
+  return makes(b, a, c) ? takenOff(tokens, second, [first, third]) : null;
 }
 
-/** Nothing else that may go in is spoken of between the figures. */
-const onlyOf = (tokens: readonly Token[], of: Name, from: number, to: number): boolean =>
-  !isAny(tokens, from, to, (one) => isRole(one, 'after') || (isFatOrLye(one) && thingOf(one) !== thingOf(of)));
+const isOfThis = (tokens: readonly Token[], of: Name, k: number): boolean => {
+  const owner = ownerOf(tokens, k);
+  return owner === null || isSameThing(owner, of);
+};
+
+/** "8 g more lye, on top of the 112 g, so it has 120 g now". */
+function added(tokens: readonly Token[], three: Three): Found | null {
+  const [first, second, third] = three;
+  const own = ownerOf(tokens, first);
+  const of = own ?? ownerOf(tokens, second);
+  if (!of || !three.every((k) => isOfThis(tokens, of, k)) || !isOnly(tokens, of, first, third)) return null;
+  if (!isAny(tokens, first - near, third, (one) => adding.test(spoken(one)) || isMark(one, '+'))) return null;
+  const behind = `${spoken(tokens[third + 1])} ${spoken(tokens[third + 2])}`;
+  const isMade =
+    inAll.test(behind) ||
+    isMark(tokens[third - 1], '=') ||
+    [1, 2, 3].some((back) => making.test(spoken(tokens[third - back])));
+  return isMade ? { of, counts: third, place: own ? first : second, fills: null } : null;
+}
+
+/** Of the figure at `whole`, one of two goes and the other stays. */
+function takenOff(tokens: readonly Token[], whole: number, [one, two]: readonly [number, number]): Found | null {
+  const of = ownerOf(tokens, whole) ?? (whole < one ? subjectOf(tokens, whole) : null);
+  if (!of) return null;
+  const from = Math.min(whole, one);
+  const pairs = [
+    { goes: two, stays: one },
+    { goes: one, stays: two },
+  ];
+  for (const { goes, stays } of pairs) {
+    const name = fillerOf(tokens, goes === one ? from : one, goes);
+    const other = tokens[name];
+    if (isFat(other) && !isSameThing(other, of) && isOfThis(tokens, of, stays) && isOnly(tokens, of, from, two, name))
+      return { of, counts: stays, place: whole, fills: { figure: goes, name } };
+  }
+  if (!isOfThis(tokens, of, one) || !isOfThis(tokens, of, two) || !isOnly(tokens, of, from, two)) return null;
+  const away = pairs.filter(({ goes, stays }) => isAway(tokens, goes) && !isAway(tokens, stays));
+  const left = pairs.filter(({ goes, stays }) => isLeft(tokens, stays) && !isLeft(tokens, goes));
+  const [found] = away.length > 0 ? away : left;
+  return found ? { of, counts: found.stays, place: whole, fills: null } : null;
+}
+
+/** It goes in after the cook; "kept back for the next batch" does not. */
+const isLater = (tokens: readonly Token[], k: number): boolean =>
+  isRole(tokens[k], 'after') && ![1, 2, 3].some((on) => /^(?:next|another)/.test(spoken(tokens[k + on])));
+
+/** Between the figures nothing else is spoken of that may go in, but for token `but` and what has its own figure. */
+const isOnly = (tokens: readonly Token[], of: Name, first: number, last: number, but = -1): boolean =>
+  !isAny(
+    tokens,
+    first,
+    last,
+    (one, k) =>
+      isLater(tokens, k) || (k !== but && isFatOrLye(one) && !isSameThing(one, of) && !isWeighedHere(tokens, k)),
+  );
+
+const isWeighedHere = (tokens: readonly Token[], k: number): boolean =>
+  [k - 2, k - 1, k + 1, k + 2].some((at) => isPlain(tokens[at]) && ownerOf(tokens, at) === tokens[k]);
 
 const isFatOrLye = (token: Token | undefined): token is Name =>
   isIngredient(token) && (token.meaning.kind === 'fat' || token.meaning.kind === 'alkali');
@@ -185,6 +212,32 @@ function isTale(tokens: readonly Token[], from: number, to: number): boolean {
   return true;
 }
 
+/** Figures of other things between the first of the three and the second, at the most. */
+const mostOthers = 5;
+
+/** What the figure at `n` and the one before tell with the nearest one from which the two may come. */
+function toldAt(
+  tokens: readonly Token[],
+  figures: readonly number[],
+  n: number,
+): { found: Found; three: Three } | null {
+  const [second = 0, third = 0] = figures.slice(n - 1, n + 1);
+  const of = ownerOf(tokens, second) ?? ownerOf(tokens, third);
+  for (let at = n - 2; at >= 0 && n - at <= mostOthers + 2; at--) {
+    const first = figures[at] ?? 0;
+    if (!isTale(tokens, first, third)) return null;
+    const owner = ownerOf(tokens, first);
+    const isNext = at === n - 2;
+    if (!isNext && (!owner || !of)) return null;
+    const three: Three = [first, second, third];
+    const found = isNext || (owner && of && isSameThing(owner, of)) ? foundIn(tokens, three) : null;
+    if (found) return { found, three };
+  }
+  return null;
+}
+
+const isSameThing = (a: Name, b: Name): boolean => thingOf(a) === thingOf(b);
+
 /** The tokens in which the thing weighs what counts, and what was made of it. */
 export function whatStays(tokens: readonly Token[]): {
   readonly tokens: readonly Token[];
@@ -195,31 +248,36 @@ export function whatStays(tokens: readonly Token[]): {
   const figures: number[] = [];
   for (let k = 0; k < tokens.length; k++) if (isPlain(tokens[k])) figures.push(k);
   for (let n = 2; n < figures.length; n++) {
-    const [first = 0, second = 0, third = 0] = figures.slice(n - 2, n + 1);
-    const found = isTale(tokens, first, third) ? foundIn(tokens, [first, second, third]) : null;
-    const [now, was] = [tokens[found?.counts ?? -1], tokens[found?.place ?? -1]];
-    if (!found || !isFatOrLye(found.of) || !isPlain(now) || !isPlain(was)) continue;
-    const { counts, place, fills, of } = found;
+    const tale = toldAt(tokens, figures, n);
+    if (!tale || !isFatOrLye(tale.found.of)) continue;
+    const { three } = tale;
+    const { counts, place, fills, of } = tale.found;
+    const [now, was] = [tokens[counts], tokens[place]];
+    if (!isPlain(now) || !isPlain(was)) continue;
     out ??= [...tokens];
-    for (const k of [first, second, third]) {
+    for (const k of three) {
       const one = tokens[k];
       if (k !== place && k !== counts && k !== fills?.figure && isPlain(one))
         out[k] = asAside(one, 'a part of what was said');
     }
     for (let k = place + 1; joints.test(wordAt(tokens, k)); k++) out[k] = asFiller(tokens[k] as Token);
+    // "300 g kept back for the next batch"
+    for (let k = three[0]; k <= three[2] + near; k++)
+      if (isRole(tokens[k], 'after') && !isLater(tokens, k)) out[k] = asFiller(tokens[k] as Token);
     out[counts] = wordOrStop(now);
     out[place] = { ...was, quantity: alike(now.quantity, was.quantity) };
     let rest = '';
     const [filled, name] = [tokens[fills?.figure ?? -1], tokens[fills?.name ?? -1]];
     if (fills && isPlain(filled) && isIngredient(name)) {
-      for (let k = fills.figure + 1; k < fills.name; k++) out[k] = asFiller(tokens[k] as Token);
+      for (let k = Math.min(fills.figure, fills.name) + 1; k < Math.max(fills.figure, fills.name); k++)
+        out[k] = asFiller(tokens[k] as Token);
       rest = `, and ${written(filled.quantity)} of ${name.text} for what was missing`;
     }
     told.push({
       text: `I took ${written(now.quantity)} of ${of.text}, not ${written(was.quantity)}${rest}, as the post says.`,
       gone: [was.quantity],
-      from: first,
-      to: Math.max(third, fills?.name ?? 0) + 1,
+      from: three[0],
+      to: Math.max(three[2], fills?.name ?? 0) + 1,
       settles: true,
     });
     n += 2;
