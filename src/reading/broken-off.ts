@@ -22,6 +22,10 @@ const isFat = (token: Token | undefined): token is Name => token?.t === 'name' &
 const isFigure = (token: Token | undefined): token is Figure =>
   token?.t === 'quantity' && /^(?:mass|bare|percent)$/.test(token.quantity.dim);
 
+const noes: ReadonlySet<string> = new Set(['no', 'nope', 'nah']);
+const isNo = (token: Token | undefined): boolean =>
+  token?.t === 'word' ? noes.has(token.text) : token?.t === 'name' && token.text.length <= 4 && noes.has(spoken(token));
+
 interface Row {
   readonly name: number;
   readonly figure: number;
@@ -66,8 +70,7 @@ export function brokenOff(tokens: readonly Token[]): {
   let unheard: string | null = null;
   const told: PutRight[] = [];
   for (let k = 1; k < tokens.length; k++) {
-    if (!/^(?:no|nope|nah)$/.test(spoken(tokens[k]))) continue;
-    const end = endBefore(tokens, k);
+    const end = isNo(tokens[k]) ? endBefore(tokens, k) : -1;
     const gone = end < 0 ? null : rowBefore(tokens, end);
     if (!gone) continue;
     let at = k + 1;

@@ -113,7 +113,7 @@ const makes = (sum: Figure, a: Figure, b: Figure): boolean => {
   return (
     one.dim === sum.quantity.dim &&
     two.dim === sum.quantity.dim &&
-    Math.abs(one.value + two.value - sum.quantity.value) <= 1e-4 * sum.quantity.value
+    Math.abs(one.value + two.value - sum.quantity.value) <= sumStep * sum.quantity.value
   );
 };
 
@@ -203,7 +203,6 @@ const isFatOrLye = (token: Token | undefined): token is Name =>
 
 /** In one breath: a few sentences of one line. */
 function isTale(tokens: readonly Token[], from: number, to: number): boolean {
-  if (to - from > longestTale) return false;
   let stops = 0;
   for (let k = from; k < to; k++) {
     const ends = isStop(tokens[k]) || endsDotted(tokens[k]);
@@ -215,26 +214,37 @@ function isTale(tokens: readonly Token[], from: number, to: number): boolean {
 /** Figures of other things between the first of the three and the second, at the most. */
 const mostOthers = 5;
 
-/** What the figure at `n` and the one before tell with the nearest one from which the two may come. */
+/** What the figure at `n` and the one before tell with the nearest one that makes a sum with them. */
 function toldAt(
   tokens: readonly Token[],
   figures: readonly number[],
   n: number,
-): { found: Found; three: Three } | null {
+): { readonly found: Found; readonly three: Three } | null {
   const [second = 0, third = 0] = figures.slice(n - 1, n + 1);
-  const of = ownerOf(tokens, second) ?? ownerOf(tokens, third);
   for (let at = n - 2; at >= 0 && n - at <= mostOthers + 2; at--) {
     const first = figures[at] ?? 0;
-    if (!isTale(tokens, first, third)) return null;
-    const owner = ownerOf(tokens, first);
-    const isNext = at === n - 2;
-    if (!isNext && (!owner || !of)) return null;
+    if (third - first > longestTale) return null;
     const three: Three = [first, second, third];
-    const found = isNext || (owner && of && isSameThing(owner, of)) ? foundIn(tokens, three) : null;
+    if (!isSum(tokens, three) || !isTale(tokens, first, third)) continue;
+    const owner = at < n - 2 ? ownerOf(tokens, first) : null;
+    const of = at < n - 2 ? (ownerOf(tokens, second) ?? ownerOf(tokens, third)) : null;
+    const isNear = at === n - 2 || (owner && of && isSameThing(owner, of));
+    const found = isNear ? foundIn(tokens, three) : null;
     if (found) return { found, three };
   }
   return null;
 }
+
+/** One of the three is what the others make; nothing but figures is looked at. */
+function isSum(tokens: readonly Token[], three: Three): boolean {
+  const [a = 0, b = 0, c = 0] = three.map((k) => {
+    const token = tokens[k];
+    return token?.t === 'quantity' ? token.quantity.value : Number.NaN;
+  });
+  const most = Math.max(a, b, c);
+  return Math.abs(a + b + c - 2 * most) <= sumStep * most;
+}
+const sumStep = 1e-4;
 
 const isSameThing = (a: Name, b: Name): boolean => thingOf(a) === thingOf(b);
 

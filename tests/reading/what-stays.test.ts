@@ -1,0 +1,161 @@
+/** What a post tells of was planned, weighed or taken back, and what really went in. */
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => {
+  const { fats, alkali, waterGrams, doubts } = readRecipe(reader, text);
+  return {
+    grams: Object.fromEntries(
+      [...fats, ...alkali, { id: 'water', grams: waterGrams }].map((one) => [one.id, Math.round(one.grams ?? 0)]),
+    ),
+    doubts: doubts.map(({ id }) => id),
+  };
+};
+const reads = (text: string, grams: Readonly<Record<string, number>>): void =>
+  expect(read(text)).toEqual({ grams, doubts: [] });
+
+const rest = '600 g olive, 200 g coconut, 120 g lye, 250 g water.';
+const base = { 'olive-oil-virgin': 600, 'coconut-oil': 200, naoh: 120, water: 250 };
+const fats = 'Lard 700 g, olive 200 g, water 300 g.';
+const lye = (naoh: number) => ({ lard: 700, 'olive-oil-virgin': 200, naoh, water: 300 });
+
+describe('of three figures that make a sum, what comes of it counts', () => {
+  test.each([
+    [`I had 140 g of lye in the cup and tipped 22 g back in the box, so 118 g went in. ${fats}`, lye(118)],
+    [`The lye was 140 g at first. Then I took 22 g out again, which left 118 g. ${fats}`, lye(118)],
+    [`First 110 g lye, then I added another 8 g, which makes 118 g. ${fats}`, lye(118)],
+    [`I put in 8 g more lye, on top of the 110 g from before, so it has 118 g now. ${fats}`, lye(118)],
+    [
+      `I wanted 300 g of palm but there was only 260 g in the tub, so I made up the other 40 g with lard. ${rest}`,
+      { 'palm-oil': 260, lard: 40, ...base },
+    ],
+    [
+      `200 g of palm was the plan but the jar only yielded 170 g. The missing 30 g I made up with lard. ${rest}`,
+      { 'palm-oil': 170, lard: 30, ...base },
+    ],
+    [
+      `400 g of canola was planned; the bottle held 350 g; tallow made up the missing 50 g. ${rest}`,
+      { 'canola-oil': 350, 'tallow-beef': 50, ...base },
+    ],
+    [
+      `I had 1.2 kg of tallow from the butcher and used 800 g of it; the other 400 g went back in the freezer. ${rest}`,
+      { 'tallow-beef': 800, ...base },
+    ],
+    [
+      `550 g palm and 250 g lard in the plan but 50 g of the palm ended up on the floor, so 500 g palm. ${rest}`,
+      { 'palm-oil': 500, lard: 250, ...base },
+    ],
+    [
+      `I have 1 kg of palm, 700 g of it for this batch, 300 g kept back for the next. ${rest}`,
+      { 'palm-oil': 700, ...base },
+    ],
+  ])('%s', reads);
+
+  test.each([
+    [
+      `1 kg of fats: 600 g lard, the other 400 g olive. Lye 135 g. Water 290 g.`,
+      { lard: 600, 'olive-oil-virgin': 400, naoh: 135, water: 290 },
+    ],
+    [
+      `Palm 500 g, then shea 300 g, then just 200 g lard went in. ${rest}`,
+      { 'palm-oil': 500, 'shea-butter': 300, lard: 200, ...base },
+    ],
+  ])('and no others: %s', reads);
+});
+
+describe('what went in gives what was planned its weight', () => {
+  test.each([
+    [`The castor was to be 80 g, but a part of it clung to the spoon, so only 60 g had actually gone in. ${rest}`, 60],
+    [`I wanted 80 g of castor, but the bowl still had a layer in it, so 65 g really went in. ${rest}`, 65],
+    [`I weighed out 80 g of castor, spilled a little on the way, weighed again and 70 g went in. ${rest}`, 70],
+  ])('%s', (text, castor) => reads(text, { 'castor-oil': castor, ...base }));
+
+  test('a part that stayed behind, with no weight, is asked about', () => {
+    for (const told of ['some of it stayed in the jar', 'some went over the side'])
+      expect(read(`${rest} I had 100 g palm too but ${told}.`).doubts).toEqual(['corrected']);
+  });
+
+  test('what went in is no size of a vessel', () => {
+    expect(
+      read(`We had a hedgehog fat tin from the fair, 400 g of it went in with 400 g olive. 105 g lye.`).doubts,
+    ).toEqual(['unplaced']);
+  });
+});
+
+describe('two vessels of one thing of which both were used', () => {
+  test.each([
+    [`Two jars of shea, 80 g in the first and 50 g in the second, I used them both. ${rest}`, 130],
+    [`There were two blocks of shea in the fridge, one of 100 g and one of 50 g, I melted both. ${rest}`, 150],
+  ])('%s', (text, shea) => reads(text, { 'shea-butter': shea, ...base }));
+
+  test('one of them is asked about', () => {
+    expect(
+      read(`Two jars of shea, 80 g in the one and 50 g in the other, and I opened one. ${rest}`).doubts,
+    ).not.toEqual([]);
+  });
+});
+
+describe('a fat that is taken back with a reason', () => {
+  test.each([
+    [`100 g of palm - no, there's none left in the shop, so 90 g of lard. ${rest}`, { lard: 90, ...base }],
+    [
+      `I'll take 100 g of palm, no, hold on, my wife used that up, so it's 100 g of lard. ${rest}`,
+      { lard: 100, ...base },
+    ],
+    [`100 g palm (no, we were out of that, so 100 g lard). ${rest}`, { lard: 100, ...base }],
+    [`100 g palm (no, not the red one, so the pale stuff). ${rest}`, { 'palm-oil': 100, ...base }],
+  ])('%s', reads);
+
+  test('without one it is asked about', () => {
+    expect(read(`100 g avocado... no, I think that was wrong, and 100 g almond oil. ${rest}`).doubts).toEqual([
+      'corrected',
+    ]);
+  });
+});
+
+describe('what counts of two figures', () => {
+  test.each([
+    [`100 g lard. I'd like more foam, so we'll say 150 g of that rather than 100 g. ${rest}`, { lard: 150, ...base }],
+    [
+      `Lard 100 g. ${rest} On second thoughts let's take 150 g of the lard rather than the 100.`,
+      { lard: 150, ...base },
+    ],
+    [`They gave me 2 kg of lard, and the whole 2 kg is in the pot now. ${rest}`, { lard: 2000, ...base }],
+    [`Lard 200 g, all 200 g of the palm. ${rest}`, { lard: 200, 'palm-oil': 200, ...base }],
+    [`Half of my aunt's: she takes 1200 g of olive and 400 g of coconut, I'm taking ${rest}`, base],
+    [
+      'I meant to do 40% coconut, then thought of my dry hands. So 25% coconut, 75% olive, 800 g in all, 120 g lye, 250 g water.',
+      base,
+    ],
+  ])('%s', reads);
+
+  test.each([
+    `${rest} Or hang on, my notebook says the olive was 400 g and I wrote 600 g on the box. One of them must be wrong.`,
+    `Lard 500 g, wait, the notebook says the lard is 600 g. No idea which one is right. ${rest}`,
+    `500 g lard. ${rest} Hang on, my notebook says the lard was 600 g.`,
+  ])('nobody knows: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+});
+
+describe('what is spoken of without its name', () => {
+  test.each([
+    [
+      'How much lye is a good question, I put 120 g to the 800 g of oils: 600 g olive, 200 g coconut. Water 250 g.',
+      base,
+    ],
+    [
+      "He said 'one part lye to seven of fat', so I used 120 g on 800 g of fat: 600 g olive, 200 g coconut. Water 250 g.",
+      base,
+    ],
+    [`I was out of shea, so replaced it with lard one for one, which is 200 g lard. ${rest}`, { lard: 200, ...base }],
+    [`Castor for bubbliness, 50 g. ${rest}`, { 'castor-oil': 50, ...base }],
+    ['did 200g coconut 600g olive, water 250g, lye weighed twice bc my hands shook, 120g', base],
+  ])('%s', reads);
+
+  test('a fat that no list holds is asked about', () => {
+    expect(
+      read(`Bear fat! A hunter in the family gave me 900 g of it. I'd mix it with 300 g coconut. How much lye?`).doubts,
+    ).toEqual(['unheld-fat']);
+  });
+});
