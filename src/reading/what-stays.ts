@@ -283,8 +283,9 @@ export function whatStays(tokens: readonly Token[]): {
         out[k] = asFiller(tokens[k] as Token);
       rest = `, and ${written(filled.quantity)} of ${name.text} for what was missing`;
     }
+    const before = now.quantity.value > was.quantity.value ? ' in all' : `, not ${written(was.quantity)}`;
     told.push({
-      text: `I took ${written(now.quantity)} of ${of.text}, not ${written(was.quantity)}${rest}, as the post says.`,
+      text: `I took ${written(now.quantity)} of ${of.text}${before}${rest}, as the post says.`,
       gone: [was.quantity],
       from: three[0],
       to: Math.max(three[2], fills?.name ?? 0) + 1,
