@@ -181,7 +181,8 @@ export function readAlkali(
       continue;
     }
     let purity: Purity | null = null;
-    const strength = percent?.value ?? roles.concentration;
+    // "Lye solution: 32 % NaOH 300 g": no water beside it
+    const strength = percent?.value ?? roles.concentration ?? (waterSaid === 0 ? stockShare : null);
     if (strength !== null && strength > thinnest && strength <= 0.55 && suits(id, grams * strength)) {
       const pure = roundTo(grams * strength, 1);
       assembly.assume('purity', `I took the ${row.said} as a lye solution that holds ${pure} g.`);

@@ -70,10 +70,18 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
     if (weighedThings(tokens).has(thingOf(name)) && (whole === null || !isTaken(tokens, k) || !goesIn(tokens, k)))
       continue;
     out ??= [...tokens];
-    if (whole !== null) out[whole] = asAside(tokens[whole] as Figure, inStore);
+    const pack = whole ?? packBetween(tokens, named, k);
+    if (pack !== null) out[pack] = asAside(tokens[pack] as Figure, inStore);
     out[rest < 0 ? k + 2 : rest] = { ...name, from: pronoun.from, to: pronoun.to };
   }
   return out ?? tokens;
+}
+
+/** "Olive (a bottle of 500 ml, 340 g of it used)": the size of what it is kept in. */
+function packBetween(tokens: readonly Token[], from: number, to: number): number | null {
+  for (let at = to - 1; at > from; at--)
+    if (isMeasured(tokens[at])) return isPot(tokens[at - 1]) || isPot(tokens[at + 1]) ? at : null;
+  return null;
 }
 
 const isPlain = (token: Token | undefined): boolean => token?.t === 'word';

@@ -5,6 +5,7 @@
 import { withUnit } from './columns.ts';
 import type { Item } from './items.ts';
 import type { Quantity } from './quantities.ts';
+import { isStop, wordAt } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 /** Something that the post takes back. */
@@ -214,6 +215,10 @@ function isDenied(tokens: readonly Token[], { from, to }: Item): boolean {
   return but < 0 || tokens[but + 1]?.t === 'quantity';
 }
 
+/** An amount of the same weight. */
+const isSaid = (one: Item, said: Amount): boolean =>
+  one.kind === 'amount' && weighs(one.quantity) && weighsAs(said, one);
+
 /** "Water 300 g. Sorry, 128 not 130": where the one figure of `kept` stands that was 130; -1 if none does. */
 function saidBefore(
   kept: readonly Item[],
@@ -227,10 +232,7 @@ function saidBefore(
   // "NaOH 128 not 130", "128 not 130 g of NaOH"
   if (last?.kind === 'thing' && isBeside(tokens, last.to, item.from)) return -1;
   if (behind?.kind === 'thing' && isBeside(tokens, next.to, behind.from)) return -1;
-  const isIt = (one: Item): boolean =>
-    one.kind === 'amount' &&
-    weighs(one.quantity) &&
-    Math.abs(one.quantity.value - alike(next.quantity, one.quantity).value) <= 1e-6 * one.quantity.value;
+  const isIt = (one: Item): boolean => weighsAs(next, one);
   const found = kept.findIndex(isIt);
   return found >= 0 && found === kept.findLastIndex(isIt) ? found : -1;
 }
@@ -243,6 +245,24 @@ function rowOf(kept: readonly Item[], thing: Thing, gone: Amount, tokens: readon
     );
     return pair != null && one.kind === 'amount' && sameThing(pair.thing, thing) && weighsAs(gone, one);
   });
+}
+
+const correcting = /^(?:correct(?:ion|ed|ing)?|edit(?:ed)?|erratum|typo|sorry|oops|whoops|mistake|meant|mean)$/;
+
+/** "Correction: 77, not 78", where nothing was 78: nobody can know what is 77. */
+function isUnplaced(told: readonly Item[], k: number, item: Amount, next: Amount, tokens: readonly Token[]): boolean {
+  if (!isPair(item, next) || stands(tokens, item.to, next.from) !== 'first') return false;
+  const behind = told[k + 2];
+  const isIt = (one: Item, at: number): boolean => at !== k + 1 && isSaid(one, next);
+  if (told.some(isIt) && told.findIndex(isIt) === told.findLastIndex(isIt)) return false;
+  if (behind?.kind === 'thing' && isBeside(tokens, next.to, behind.from)) return false;
+  let at = item.from - 1;
+  let corrects = false;
+  for (; at >= 0 && !isStop(tokens[at]); at--) {
+    if (tokens[at]?.t === 'name' || tokens[at]?.t === 'quantity') return false;
+    corrects ||= correcting.test(wordAt(tokens, at));
+  }
+  return corrects;
 }
 
 /** The next item is the figure of this one. */
@@ -437,6 +457,8 @@ export function putRight(
       k++;
       continue;
     }
+    if (next?.kind === 'amount' && isUnplaced(told, k, item, next, tokens))
+      unheard ??= `${written(item.quantity)}, not ${written(next.quantity)}`;
     if (isTold && last?.kind === 'amount' && isPair(last, item)) {
       // "water 330 g. Oops, that should be 200 g palm"
       const counts = another || isOutcome(tokens, last, item) ? null : stands(tokens, last.to, item.from);

@@ -9,16 +9,19 @@ const isWeight = (item: Item | undefined): item is Amount =>
 const isFat = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.kind === 'fat';
 const isIdle = (item: Item | undefined): boolean =>
   item?.kind === 'thing' && /^(?:scent|additive)$/.test(item.named.meaning.kind);
+const signOf = (token: Token): string => (token.t === 'sign' ? token.text : '');
 const signAt = (token: Token | undefined, sign: string): boolean => token?.t === 'sign' && token.text === sign;
 
-/** "2 lb less 1 oz", "1 kg (minus 50 g for the jar)", "1 oz short of 2 lb": what is left. */
+/** "2 lb less 1 oz", "1 kg (minus 50 g for the jar)", "1 kg less the tub, 50 g", "1 oz short of 2 lb": what is left. */
 export function takeOff(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   let out: Item[] | null = null;
   for (let k = 0; k + 1 < items.length; k++) {
-    const [first, second] = [items[k], items[k + 1]];
+    const first = items[k];
+    const tub = isTub(items[k + 1]) ? 1 : 0;
+    const second = items[k + 1 + tub];
     if (!isWeight(first) || !isWeight(second) || first.quantity.dim !== 'mass' || second.quantity.dim !== 'mass')
       continue;
-    const off = offBetween(tokens, first, second);
+    const off = tub > 0 ? tareBetween(tokens, first, second) : offBetween(tokens, first, second);
     const [whole, part] = off === 'second' ? [first, second] : [second, first];
     if (off === null || !(part.quantity.value < whole.quantity.value)) continue;
     out ??= [...items];
@@ -26,18 +29,36 @@ export function takeOff(items: readonly Item[], tokens: readonly Token[]): reado
     const numbers = [...quantity.numbers, ...part.quantity.numbers];
     const value = quantity.value - part.quantity.value;
     const text = `${quantity.text} less ${part.quantity.text}`;
-    const closes = signAt(tokens[second.to], ')') && signAt(tokens[first.to], '(');
+    const closes =
+      signAt(tokens[second.to], ')') && tokens.slice(first.to, second.from).some((one) => signAt(one, '('));
     const left: Amount = {
       ...first,
       same: null,
       quantity: { ...quantity, value, other: null, text, numbers },
       to: closes ? second.to + 1 : second.to,
     };
-    out.splice(k - (items.length - out.length), 2, left);
-    k++;
+    out.splice(k - (items.length - out.length), 2 + tub, left);
+    k += 1 + tub;
   }
   return out ?? items;
 }
+
+const isTub = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.id === 'pot';
+
+/** "1 kg less the tub 50 g", "1 kg (minus the tin: 50 g)": what the vessel weighs. */
+const tareBetween = (tokens: readonly Token[], { to }: Amount, { from }: Amount): 'second' | null =>
+  /^[(,]?(?:less|minus)(?: (?:the|its|my|an?))?$/.test(
+    tokens
+      .slice(to, from)
+      .filter(
+        (token) => token.t !== 'name' && !signAt(token, ':') && (token === tokens[to] || !/^[(,]$/.test(signOf(token))),
+      )
+      .map((token) => (token.t === 'word' || token.t === 'sign' ? token.text : '?'))
+      .join(' ')
+      .replace(/^([(,]) /, '$1'),
+  )
+    ? 'second'
+    : null;
 
 /** Which of two amounts is to be taken off the other. */
 function offBetween(tokens: readonly Token[], { to }: Amount, { from, to: end }: Amount): 'first' | 'second' | null {

@@ -41,6 +41,19 @@ test('of what an amount was taken', () => {
   expect(read(text)).toEqual({ lard: 500, 'coconut-oil': 200, doubts: [] });
 });
 
+test.each([
+  'olive (bottle of 500 ml, 340 g of it used)',
+  'olive, a bottle of 500 ml, 340 g of it used',
+  'olive, a 500 ml bottle, 340 g of it went in',
+])('what a pack holds is not what was taken of it: %s', (olive) =>
+  expect(read(`coconut 250 g, ${olive}, 92 g lye, 200 g water`)).toEqual({
+    'coconut-oil': 250,
+    'olive-oil-virgin': 340,
+    naoh: 92,
+    doubts: [],
+  }),
+);
+
 describe('of what there is, a later sentence takes a part', () => {
   const rest = '200 g coconut oil. 130 g NaOH, 280 g water. Right?';
   test.each([

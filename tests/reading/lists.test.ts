@@ -149,6 +149,9 @@ test('a sum with a plus is one amount, a bracket that tells the parts of an amou
 
 test.each([
   ['lard 2 lb less 1 oz', 878.8],
+  ['lard 1 kg less the tub 50 g', 950],
+  ['lard 1 kg, minus the tub (50 g)', 950],
+  ['lard 1 kg (minus the tin: 50 g)', 950],
   ['lard: two pounds minus an ounce', 878.8],
   ['lard 500 g (less 20 g for the jar)', 480],
   ['lard 20 g short of 1 kg', 980],

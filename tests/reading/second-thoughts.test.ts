@@ -233,16 +233,19 @@ describe('a later sentence', () => {
     `${recipe} I replaced part of the palm with lard.`,
     `${recipe} My calculator says 138 g NaOH. Who is right?`,
     `${recipe} No wait, the other jar.`,
+    `${recipe}\nCorrection: 77, not 78`,
+    `EDIT: 77, not 78\n${recipe}`,
     `${recipe}\n\nEDIT: olive 400 g, coconut 200 g, NaOH 85 g, water 200 g`,
   ])('is asked about where it is not plain: %s', (text) => {
     expect(read(text).doubts.length).toBeGreaterThan(0);
   });
 
-  test('adds what was forgotten', () => {
-    expect(read(`${recipe}\n\nEdit: forgot the castor, 40 g`)).toMatchObject({
-      grams: { ...plain, 'castor-oil': 40 },
-      doubts: [],
-    });
+  test.each([
+    `${recipe}\n\nEdit: forgot the castor, 40 g`,
+    `${recipe} I forgot the castor at first, 40 g, and stirred it in at trace.`,
+    `${recipe} I left out the castor at first (40 g), so it went in later.`,
+  ])('adds what was forgotten: %s', (text) => {
+    expect(read(text)).toMatchObject({ grams: { ...plain, 'castor-oil': 40 }, doubts: [] });
   });
 });
 

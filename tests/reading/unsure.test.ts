@@ -51,6 +51,12 @@ test('a solution beside dry alkali that fits is said to be made of it', () => {
   expect(assumptions.map(({ text }) => text)).toContain('I took the 139 g as dry alkali, before it is dissolved.');
 });
 
+test('a row of the solution weighs it with its water, where no water stands beside it and only that fits', () => {
+  const { alkali, waterGrams } = readRecipe(reader, 'Lye solution: 32 % NaOH 300 g\nolive 500 g\ncoconut 200 g');
+  expect(alkali[0]?.grams).toBeCloseTo(300 * 0.32);
+  expect(waterGrams).toBeCloseTo(300 * 0.68);
+});
+
 test.each([
   'how much lye for a liquid soap of 300 g olive, 200 g coconut?',
   '300 g olive, 200 g coconut, which lye for liquid hand soap and how much?',
