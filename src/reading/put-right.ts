@@ -232,7 +232,7 @@ function saidBefore(
   // "NaOH 128 not 130", "128 not 130 g of NaOH"
   if (last?.kind === 'thing' && isBeside(tokens, last.to, item.from)) return -1;
   if (behind?.kind === 'thing' && isBeside(tokens, next.to, behind.from)) return -1;
-  const isIt = (one: Item): boolean => weighsAs(next, one);
+  const isIt = (one: Item): boolean => isSaid(one, next);
   const found = kept.findIndex(isIt);
   return found >= 0 && found === kept.findLastIndex(isIt) ? found : -1;
 }
