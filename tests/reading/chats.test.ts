@@ -19,6 +19,58 @@ const read = (text: string) => {
 };
 const [olive, coconut, castor] = ['olive-oil-virgin', 'coconut-oil', 'castor-oil'] as const;
 
+describe('what one asks and another answers', () => {
+  test.each([
+    '[18:03] Mo: 500g lard and 300g coconut\n[18:05] Al: superfat?\n[18:05] Mo: 6\n[18:06] Al: ok how much lye',
+    'Mo: 500 g lard 300 g coconut, lye?\nAl: superfat?\nMo: 6',
+    'Al — superfat?\nMo — 6%\nAl — fats?\nMo — 500g lard, 300g coconut\nAl — so how much naoh',
+    '500 g lard 300 g coconut, lye please\n- what superfat?\n- 6',
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({ grams: { lard: 500, [coconut]: 300 }, superfat: 0.06, doubts: [] });
+  });
+  test.each([
+    '3/5/24, 9:15 PM - Mo: 620g rapeseed 380g lard\n3/5/24, 9:16 PM - Mo: 128 lye\n3/5/24, 9:16 PM - Al: and water?\n3/5/24, 9:19 PM - Mo: 290 i think',
+    '12/05, 21:15 - Mo: 620g rapeseed 380g lard, 128 lye\n12/05, 21:16 - Al: water?\n12/05, 21:19 - Mo: 290',
+    'rapeseed 620g\nlard?\n380g\nlye 128g\nwater?\n290g',
+  ])('%s', (text) => {
+    expect(read(text)).toEqual({
+      grams: { 'canola-oil': 620, lard: 380, naoh: 128, water: 290 },
+      superfat: null,
+      doubts: [],
+    });
+  });
+  test.each(['idk 5 maybe 8', '5-8'])('is asked about: %s', (answer) => {
+    expect(read(`500 g olive 200 g coconut, lye?\nsuperfat?\n${answer}`).doubts).not.toEqual([]);
+  });
+});
+
+describe('who speaks is no ingredient', () => {
+  const fats = { [olive]: 500, [coconut]: 200 };
+  test.each([
+    ['Bea: 500g olive and 200g coconut, lye for that?\nJo: what superfat\nBea: 6\nJo: ok', 0.06],
+    ['Bea: 500g olive and 200g coconut, lye for that?\nJo: how much superfat?\nBea: make it 6', 0.06],
+    ['Bea: 500g olive and 200g coconut, lye for that?\nJo: superfat?\nBea: none', 0],
+    ['Bea: making a bar, lye?\nJo: fats?\nBea: 500g olive and 200g coconut\nJo: sf\nBea: 8', 0.08],
+    ['Bea: 500g olive 200g coconut, how much lye\nJo: swap the coconut for babassu\nBea: no babassu here', null],
+    ['Bea: 500g olive 200g coconut, how much lye\nJo: u should put 50g castor in\nBea: no castor here', null],
+  ])('%s', (text, superfat) => {
+    expect(read(text)).toEqual({ grams: fats, superfat, doubts: [] });
+  });
+  test.each([
+    'Olive: 500 g\nCoconut: 200 g\nLye: 98 g\nOlive: extra virgin',
+    '500 g\nolive\n200 g\ncoconut\n98 g\nlye',
+  ])('a label that names something stays: %s', (text) => {
+    expect(read(text)).toEqual({ grams: { ...fats, naoh: 98 }, superfat: null, doubts: [] });
+  });
+  test.each([
+    '🫒 oil 500g 🥥 oil 200g, lye?',
+    'Coconut 🥥 oil 200g and olive oil 🫒 500g how much lye',
+    'thx 4 the help b4, gr8! 2day 500g olive n 200g coconut, lye? c u l8r m8',
+  ])('nor are signs and sounds: %s', (text) => {
+    expect(read(text)).toEqual({ grams: fats, superfat: null, doubts: [] });
+  });
+});
+
 describe('a name denied once more', () => {
   test.each([
     "five hundred grams olive and forty grams shea no not shea I mean castor, what's the lye",
