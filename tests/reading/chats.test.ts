@@ -19,6 +19,51 @@ const read = (text: string) => {
 };
 const [olive, coconut, castor] = ['olive-oil-virgin', 'coconut-oil', 'castor-oil'] as const;
 
+describe('a line with a star', () => {
+  test.each([
+    ['600 g olive\n300 g coconut\n136 g naoh\n*250 g coconut', { [olive]: 600, [coconut]: 250, naoh: 136 }],
+    [
+      'olive 600g, coconut 300g, lye 125g, water 300\n*lye 129',
+      { [olive]: 600, [coconut]: 300, naoh: 129, water: 300 },
+    ],
+    ['lard 800g\nolive 200g\nlye 113g\n*131g\nwater 300g', { lard: 800, [olive]: 200, naoh: 131, water: 300 }],
+    ['lard 800g olive 200g lye 101g water 300g\n*131', { lard: 800, [olive]: 200, naoh: 131, water: 300 }],
+    ['olive 400g\n*450\nnaoh 60g\n*58', { [olive]: 450, naoh: 58 }],
+    ['400g olive oil\n200g shea butter\nsorry *mango butter\nhow much lye', { [olive]: 400, 'mango-butter': 200 }],
+    ['500g olive 200g palm, lye pls\npalm kernel*', { [olive]: 500, 'palm-kernel-oil': 200 }],
+    ['Olive 540g\nlue 74g\n*lye\nwater 150g', { [olive]: 540, naoh: 74, water: 150 }],
+    ['500g olive 100g lard\nlye 79g\n80g lard*', { [olive]: 500, lard: 80, naoh: 79 }],
+  ])('%s', (text, grams) => {
+    expect(read(text)).toEqual({ grams, superfat: null, doubts: [] });
+  });
+  test.each([
+    ['500g lard 250g olive\nsuperfat 4%\n*6%\nhow much naoh?', 0.06],
+    ['500g lard 250g olive\nsf 4\n*7\nhow much naoh?', 0.07],
+    ['500g lard 250g olive, lye?\n*lye for 8% superfat', 0.08],
+  ])('%s', (text, superfat) => {
+    expect(read(text)).toEqual({ grams: { lard: 500, [olive]: 250 }, superfat, doubts: [] });
+  });
+  test.each([
+    'lard 800g\nolive 200g\nlye 13g\n*131g\nwater 300g',
+    'lard 650g coconut 200g olive 150g, how much lye\n*175',
+    '400g olive 200g canola how much lye for that\n*castor',
+    '500g olive 250g coconut\n*100g castor\nlye?',
+    '16g olive 8g coconut how much lye\n*oz',
+  ])('is asked about: %s', (text) => {
+    expect(read(text).doubts).toContain('corrected');
+  });
+  test.each([
+    '*olive 540g\n*coconut 200g\n*lye 104g',
+    '* olive 540g\n* coconut 200g\nlye 104g',
+    'olive 540g\ncoconut* 200g\nlye 104g\n\n*the 76 degree kind',
+    'olive 2 * 270 g\ncoconut 200 g\nlye 104 g',
+    'olive 540g\ncoconut 200g\nlye 104g\n*sorry for the typos',
+    'olive 540g\ncoconut 200g\nlye 104g\n*coconut 200g',
+  ])('puts nothing right: %s', (text) => {
+    expect(read(text)).toEqual({ grams: { [olive]: 540, [coconut]: 200, naoh: 104 }, superfat: null, doubts: [] });
+  });
+});
+
 describe('what one asks and another answers', () => {
   test.each([
     '[18:03] Mo: 500g lard and 300g coconut\n[18:05] Al: superfat?\n[18:05] Mo: 6\n[18:06] Al: ok how much lye',
@@ -68,6 +113,41 @@ describe('who speaks is no ingredient', () => {
     'thx 4 the help b4, gr8! 2day 500g olive n 200g coconut, lye? c u l8r m8',
   ])('nor are signs and sounds: %s', (text) => {
     expect(read(text)).toEqual({ grams: fats, superfat: null, doubts: [] });
+  });
+});
+
+describe('a proposal', () => {
+  const list = 'Mo: 600 g lard 200 g coconut, 112 g lye, ok?\n';
+  test.each([
+    "Al: I'd swap half the lard for tallow hun\nMo: nah keeping it as is",
+    "Al: I'd replace the coconut with babassu\nMo: no thanks, I'll stick with mine",
+    'you could use tallow instead of the lard\nnah happy with it as it is',
+    'Al: add 50 g castor\nMo: nope, leaving it as is',
+    'Al: id add 50g castor for lather\nMo: nah leaving it',
+    'Al: maybe leave out the coconut\nMo: no i like it how it is',
+  ])('that is turned down: %s', (talk) => {
+    expect(read(list + talk)).toEqual({ grams: { lard: 600, [coconut]: 200, naoh: 112 }, superfat: null, doubts: [] });
+  });
+  test.each([
+    'Al: swap the lard for tallow\nMo: ok will do',
+    'Swapped the lard for tallow. No idea if it matters.',
+    'Swap the lard for tallow. Keep the coconut as it is.',
+    "I'd swapped the lard for tallow.",
+  ])('that is not: %s', (talk) => {
+    expect(read(list + talk).grams).toEqual({ 'tallow-beef': 600, [coconut]: 200, naoh: 112 });
+  });
+  test('that nobody answers is asked about', () => {
+    expect(read(`${list}Al: id swap half the lard for tallow`).doubts).toEqual(['corrected']);
+  });
+  test.each([
+    'Add 112 g lye to 250 g water. No stick blender needed.',
+    'Use 112 g lye. Leaving it to cool now.',
+    'Take 112 g lye. No good scale here.',
+  ])('a step is none: %s', (step) => {
+    expect(read(`600 g lard, 200 g coconut. ${step}`).grams).toMatchObject({ lard: 600, [coconut]: 200, naoh: 112 });
+  });
+  test('what somebody saw is none', () => {
+    expect(read(`${list}Al: i was there, u put 150 g lye in\nMo: no\nAl: yes`).doubts).not.toEqual([]);
   });
 });
 
