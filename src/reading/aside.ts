@@ -141,6 +141,10 @@ function isShortDate(prims: readonly Prim[], i: number): boolean {
   if (!isDay || Math.max(day, month) > 31 || Math.min(day, month) > 12) return false;
   const behind = prims[i + 3];
   if (behind?.kind === 'word' && unitLike.test(behind.text)) return false;
+  // "12/05, 21:14"
+  const hour = is(behind, ',') ? i + 4 : i + 3;
+  if (isNumber(prims[hour]) && is(prims[hour + 1], ':') && prims[hour + 1]?.glued && isNumber(prims[hour + 2]))
+    return true;
   const before = prims[i - 1]?.text === 'to' ? prims[i - 2] : prims[i - 1];
   return before?.kind === 'word' && dating.test(before.text);
 }

@@ -182,9 +182,10 @@ const mostSuperfat = 0.25;
 
 /** "how much lye for 500 g olive and 200 g coconut at 5 %": the one percentage, which nothing claims. */
 function superfatLast(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
-  // "rose geranium at 2 % was plenty" is no superfat
+  // "rose geranium at 2 % was plenty", "sugar 3 %" are no superfat
+  const isOfAdditive = ({ from }: Item): boolean => isAdditive(tokens[from - 2]) || isAdditive(tokens[from - 1]);
   const percents = items.filter(
-    (item): item is Amount => isAmount(item) && item.quantity.dim === 'percent' && !isAdditive(tokens[item.from - 2]),
+    (item): item is Amount => isAmount(item) && item.quantity.dim === 'percent' && !isOfAdditive(item),
   );
   const [only] = percents;
   if (items.some(isSuperfat) || percents.length !== 1 || !only || only.quantity.value > mostSuperfat) return items;

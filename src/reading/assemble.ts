@@ -180,7 +180,7 @@ export function assemble(source: Source): RecipeReading {
   const weights = plainSoda(assembly, counted);
   const ofWeights = byKind(weights);
 
-  unknownNames(assembly, weights);
+  unknownNames(assembly, weights, roles.superfat);
   const isSeveral = (isTwice && counted === all) || source.several.numbered.length > 1;
   if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.several) });
   const prose = weights.length >= 3 && linesOf(tokens).length <= 3;

@@ -218,8 +218,13 @@ const done =
   /^(?:["(-] ?)?(?:(?:hi|hello|hey|ok|so|and|but|today|now|yesterday|again|help|question|all|everyone|there|,|:|!|this time|last night|this morning) )*(?:(?:i|we|ive|weve|have|had|just|already|now|then|only|simply) )*(?:swapped|replaced|substituted|subbed|exchanged|switched|traded|changed|used|took|put|left|dropped|skipped|omitted|removed|ditched|ran)\b/;
 /** "Is it ok or did I mess up?" */
 const asked = /\?|\bor (?:did|have|is|was|am) (?:i|it|this|that)\b/g;
+/** "I'd swap half of it for lard": nobody has; "I'd swapped it" is done. */
+const would =
+  /\bi ?'?d (?:just |rather |always |probably |personally |simply |also |definitely )*(?:swap|replace|sub|substitute|switch|exchange|trade|change|drop|skip|leave|lose|use)\b/;
 const isOpen = (text: string): boolean =>
-  wondering.test((done.test(text) ? text.replace(asked, '') : text).replace(aversion, '')) || strangers.test(text);
+  would.test(text) ||
+  wondering.test((done.test(text) ? text.replace(asked, '') : text).replace(aversion, '')) ||
+  strangers.test(text);
 /** "I never use palm, so I replaced it with lard" is done. */
 const aversion = /\bnever (?:use|eat|buy|keep|have|touch|like|cook with)\b/;
 

@@ -249,6 +249,35 @@ function spokenSigns(text: string): string {
     : text;
 }
 
+/** Pictures that people of a chat write for the name of an oil. */
+const pictured: ReadonlyMap<string, string> = new Map([
+  ['🫒', 'olive'],
+  ['🥥', 'coconut'],
+  ['🌴', 'palm'],
+  ['🥑', 'avocado'],
+  ['🌻', 'sunflower'],
+]);
+
+/** "🫒 oil 600 g"; one that stands beside its name adorns it. */
+const namedPictures = (text: string): string =>
+  text.replace(/(?<before>\p{L}*[ ]?)(?<sign>🫒|🥥|🌴|🥑|🌻)[ ]?(?=(?:oil|butter)\b)/giu, (whole, before, sign) => {
+    const name = pictured.get(sign) ?? '';
+    return before.trim().toLowerCase() === name ? whole : `${before}${name} `;
+  });
+
+/** Words in which a figure stands for its sound. */
+const sounded: ReadonlyMap<string, string> = new Map([
+  ['gr8', 'great'],
+  ['l8r', 'later'],
+  ['m8', 'mate'],
+  ['h8', 'hate'],
+  ['2day', 'today'],
+  ['2nite', 'tonight'],
+  ['b4', 'before'],
+]);
+const withWords = (text: string): string =>
+  text.replace(/(?<![\p{L}\d-])(?:gr8|l8r|m8|h8|2day|2nite|b4)(?![\p{L}\d])/gu, (word) => sounded.get(word) ?? word);
+
 /** The text in plain characters; time linear in its length. */
 export function clean(input: string): Cleaned {
   const struck: string[] = [];
@@ -257,6 +286,8 @@ export function clean(input: string): Cleaned {
   const strange = strangeIn(text);
   const disordered = /[\u061c\u200f\u202a-\u202e\u2066-\u2068]/.test(strange) && isDisordered(text);
   if (strange.includes('\u20e3')) text = text.replace(/[0-9]\ufe0f?\u20e3/gu, ' • ');
+  if (/[🫒🥥🌴🥑🌻]/u.test(strange)) text = namedPictures(text);
+  if (/[lmhrb][48]|2[dn]/.test(text)) text = withWords(text);
   if (text.includes('~~'))
     text = text.replace(/~~([^~\n]{1,200})~~/g, (_whole, inside: string) => {
       struck.push(inside);

@@ -3,6 +3,7 @@ import type { Binding } from './bind.ts';
 import { isEither, unitAt, withUnit } from './columns.ts';
 import { type Item, type Named, sameWithin } from './items.ts';
 import type { Meaning } from './lexicon.ts';
+import { isSuperfat } from './no-superfat.ts';
 import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, unitFor } from './rows.ts';
@@ -127,12 +128,25 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.doubts.push({ id: 'unplaced', said: quantity.text });
       assembly.fate(quantity, 'unclear', 'no name takes it');
     } else if (quantity.dim === 'ratio') continue;
-    else {
+    // "superfat? idk, 5 or so"
+    else if (roles.superfat === null && mayBeSuperfat(quantity) && isAskedBefore(assembly, item)) {
+      assembly.doubts.push({ id: 'unplaced', said: quantity.text });
+      assembly.fate(quantity, 'unclear', 'no name takes it');
+    } else {
       const said = counted && next?.t === 'word' ? `${quantity.text} ${next.text}` : quantity.text;
       if (!before(quantity)) assembly.assume('left-out', `I left out "${said}".`, { said });
       assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
     }
   }
+}
+
+const mayBeSuperfat = ({ dim, value }: Quantity): boolean =>
+  dim === 'percent' || (dim === 'bare' && value <= 100 * mostSuperfat);
+
+/** The superfat is asked for shortly before the figure. */
+function isAskedBefore({ source: { items, tokens } }: Assembly, { from }: Item): boolean {
+  const asked = items.findLast((one) => one.from < from && isSuperfat(one));
+  return asked !== undefined && isMark(tokens[asked.to], '?') && from - asked.to <= farthestSpoken;
 }
 
 /** "I superfat at 8 as a rule, but 1 % will do": another share, in one breath with the superfat, where alkali is asked for. */

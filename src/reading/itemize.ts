@@ -1,6 +1,7 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterPhrases } from './after.ts';
 import { alsoWarm } from './also-warm.ts';
+import { answered } from './answered.ts';
 import { asMuch } from './as-much.ts';
 import { askedApart, hydroxideMeant, sodaMeant } from './asked.ts';
 import type { Cuts } from './bind.ts';
@@ -43,6 +44,7 @@ import { secondThoughts } from './second-thoughts.ts';
 import { setAside } from './set-aside.ts';
 import { signal } from './signal-words.ts';
 import { type Signals, signalsOf } from './signals.ts';
+import { withoutSpeakers } from './speakers.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown, takeOff } from './sums.ts';
@@ -132,6 +134,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
 /** What rows of items mean together, one after the other. */
 const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => readonly Item[])[] = [
   drawnIn,
+  answered,
   sodaMeant,
   hydroxideMeant,
   asSolution,
@@ -150,7 +153,7 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
 export function itemize(reader: Reader, input: string): Cut {
   const { lexicon, speller } = reader;
   const { text: plain, disordered, struck } = clean(input);
-  const { text } = layOut(plain);
+  const { text } = layOut(withoutSpeakers(plain, lexicon));
   const scanned = scan(text);
   const prims = wholeWords(scanned, lexicon);
   const cut = tokenize(prims, lexicon, speller);

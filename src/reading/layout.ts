@@ -73,6 +73,9 @@ function blocksIn(lines: readonly string[], separator: string, least: number): S
 
 /** "[21/01, 18:05] Jo: …": a line of a chat, and who wrote it. */
 const chatLine = /^([ \t]*\[[^\]\n]*\d:\d\d[^\]\n]*\][ ]*)\p{L}[\p{L} .'’-]{0,24}:(?= )/u;
+/** "12/05, 21:14 - Bea: …": the same as another program writes it. */
+const chatStamp =
+  /^[ \t]*(\d{1,4}[./-]\d{1,2}(?:[./-]\d{2,4})?,? \d{1,2}:\d\d(?::\d\d)?(?: ?[ap]m)?) - \p{L}[\p{L} .'’-]{0,24}:(?= )/iu;
 
 const quoteMark = /^[ \t]*(?:>[ \t]?)+/;
 
@@ -89,6 +92,7 @@ export function layOut(text: string): LaidOut {
       if (plain !== line) quoted = true;
       return plain;
     });
+  if (text.includes(' - ')) lines = lines.map((line) => line.replace(chatStamp, '[$1]'));
   if (text.includes('[')) lines = lines.map((line) => line.replace(chatLine, '$1'));
   if (lines.length > 1) lines = unwrap(lines);
   if (/```|~~~|[|_]|---|===/.test(text)) lines = lines.map(ruled).filter((line): line is string => line !== null);

@@ -18,12 +18,13 @@ export function withoutTalk(assembly: Assembly, rows: Row[]): Row[] {
 }
 
 /** Names that are no single known thing but were given a weight. */
-export function unknownNames(assembly: Assembly, rows: readonly Row[]): void {
+export function unknownNames(assembly: Assembly, rows: readonly Row[], superfat: number | null): void {
   const fatRows = rows.filter((row) => row.named.meaning.kind === 'fat');
   const fats: FatsBeside = {
     grams: fatRows.reduce((sum, row) => sum + (row.grams ?? 0), 0),
     bare: fatRows.some(({ amount }) => amount?.dim === 'bare'),
     shares: fatRows.some(({ amount, share }) => share !== null && amount === null),
+    noWish: superfat === null && assembly.asksForAlkali() && !rows.some(isWeighedAlkali),
   };
   for (const row of rows) {
     const { meaning, text } = row.named;
@@ -36,6 +37,8 @@ export function unknownNames(assembly: Assembly, rows: readonly Row[]): void {
   }
 }
 
+const isWeighedAlkali = ({ named: { meaning }, amount }: Row): boolean => meaning.kind === 'alkali' && amount !== null;
+
 const fattyWord =
   /\b(oil|butter|fat|wax|tallow|lard|acid|ol|oel|huile|aceite|olio|beurre|burro|hydroxide|lye|milk|milch)\b/;
 
@@ -44,6 +47,8 @@ interface FatsBeside {
   readonly grams: number;
   readonly bare: boolean;
   readonly shares: boolean;
+  /** The alkali for them is asked for, and no superfat is said. */
+  readonly noWish: boolean;
 }
 
 /** `someone pencilled 34.2`: what the lines make. */
@@ -52,6 +57,8 @@ function saysSum(assembly: Assembly, { amount, token }: Row, fats: number): bool
   return found !== null && amount !== null && isStatementOf(withUnit(amount, found.unit).value, fats);
 }
 
+const mostSuperfat = 0.2;
+
 function unknownName(assembly: Assembly, row: Row, fats: FatsBeside): void {
   const { meaning, text } = row.named;
   const fatty = fattyWord.test(meaning.id);
@@ -59,8 +66,10 @@ function unknownName(assembly: Assembly, row: Row, fats: FatsBeside): void {
   const spoon = row.amount?.dim === 'volume' && spoons.has(row.amount.unit?.id ?? '');
   const loose = (row.amount === null || row.amount.dim === 'bare') && !fatty;
   const alike = (row.amount ? fats.bare : fats.shares) && !saysSum(assembly, row, fats.grams);
-  if (loose && !alike) {
-    const quantity = row.amount ?? row.share;
+  const quantity = row.amount ?? row.share;
+  // "overvet 6 %": the superfat in a tongue that nobody knows here, as likely
+  const mayBeWish = row.amount === null && row.share !== null && row.share.value <= mostSuperfat && fats.noWish;
+  if (loose && !alike && !mayBeWish) {
     if (quantity) {
       assembly.assume('left-out', `I left out "${text} ${quantity.text}".`, { said: `${text} ${quantity.text}` });
       assembly.fate(quantity, 'aside', 'no ingredient beside it');

@@ -6,7 +6,7 @@ import { withUnit } from './columns.ts';
 import type { Item } from './items.ts';
 import type { Quantity } from './quantities.ts';
 import { isStop, wordAt } from './token-is.ts';
-import type { Token } from './tokens.ts';
+import { asFiller, type Token } from './tokens.ts';
 
 /** Something that the post takes back. */
 export interface PutRight {
@@ -373,11 +373,39 @@ function isEither(last: Item | undefined, item: Amount, named: Thing | null, tok
   return isSign(tokens[last.to], '([') && inFact.test(wordsBetween(tokens, last.to, item.from)?.join(' ') ?? '');
 }
 
-/** The items without what was taken back, and what that was; `unheard`: words that may take something back. */
-export function putRight(
+/** "Beeswax, no, not beeswax, I mean castor": the name that is denied once more says nothing but "no wait". */
+function deniedAgain(
   items: readonly Item[],
   tokens: readonly Token[],
+): { readonly items: readonly Item[]; readonly tokens: readonly Token[] } {
+  let said: Token[] | null = null;
+  const left = items.filter((item, k) => {
+    if (item.kind !== 'thing' || wordBefore(tokens, item.from) !== 'not') return true;
+    const before = items.slice(Math.max(0, k - 3), k).findLast((one) => one.kind === 'thing' && !isNoOf(one, tokens));
+    const next = items[k + 1];
+    const isAgain = before?.kind === 'thing' && sameThing(before, item) && !isBesideFigure(item, tokens);
+    if (!isAgain || next?.kind !== 'thing' || sameThing(next, item)) return true;
+    said ??= [...tokens];
+    for (let at = item.from - 1; at < item.to; at++) {
+      const token = tokens[at];
+      if (token) said[at] = asFiller(token, at < item.from ? 'no' : 'wait');
+    }
+    return false;
+  });
+  return { items: left, tokens: said ?? tokens };
+}
+
+const isNoOf = ({ from }: Thing, tokens: readonly Token[]): boolean => {
+  const token = tokens[from];
+  return token !== undefined && isNo(token);
+};
+
+/** The items without what was taken back, and what that was; `unheard`: words that may take something back. */
+export function putRight(
+  listed: readonly Item[],
+  cut: readonly Token[],
 ): { items: Item[]; back: PutRight[]; unheard: string | null } {
+  const { items, tokens } = deniedAgain(listed, cut);
   let unheard: string | null = null;
   const kept: Item[] = [];
   const back: PutRight[] = [];

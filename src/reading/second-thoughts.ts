@@ -36,8 +36,10 @@ import { ofWord, signal } from './signal-words.ts';
 import { gives, givesAt, type Signals } from './signals.ts';
 import { spoiltIn } from './spoilt.ts';
 import { lackIn, pageTurnedIn, rightsIn, takenBackIn, unsureIn } from './stance.ts';
+import { applyStars, starredIn } from './starred.ts';
 import { tellingsIn } from './tellings.ts';
 import type { Token } from './tokens.ts';
+import { turnDown, turnedDownIn } from './turned-down.ts';
 import { drop, dropAll, elsewhere, figures, type Post } from './withdrawn.ts';
 
 export interface Thoughts {
@@ -70,17 +72,23 @@ export function secondThoughts(
   const turns =
     has(signal.turning) &&
     tokens.some((token, k) => givesAt(signals, k, signal.turning) && (turnsIn(token) || isHeading(token)));
+  const stars = starredIn(tokens, cut.prims);
   const isBoth =
     turns && has(signal.both) && tokens.some((token) => gives(token, signal.both)) && !tokens.some(turnsAt);
-  if (!(turns || has(signal.telling)) || isBoth || !items.some(isAmount))
+  if (!(turns || has(signal.telling) || stars.length > 0) || isBoth || !items.some(isAmount))
     return { items, back: before, unheard: null, cuts: null };
   const sentences = sentencesOf(cut);
   const settled = before.filter(({ settles }) => settles);
   const isSettled = (sentence: Sentence): boolean =>
     settled.some(({ from, to }) => from < sentence.to && to > sentence.from);
   const tells = tellingsIn(sentences, tokens, isSettled);
+  // "850 g - no, 780 was all I had"
+  const isTold = (sentence: Sentence): boolean =>
+    before.some(({ from, to }) => from < sentence.to && to > sentence.from);
+  const turnedDown = new Set(turnedDownIn(sentences, tokens));
   const changes = sentences.flatMap((sentence, k) =>
-    (isSettled(sentence) ? [] : toldIn(sentences, k)).flatMap((change) => {
+    (isSettled(sentence) || turnedDown.has(sentence) ? [] : toldIn(sentences, k)).flatMap((change) => {
+      if (change.kind === 'out' && change.none && isTold(sentence)) return [];
       const at = change.gone ?? ('comes' in change ? change.comes : null) ?? sentence.from;
       const { telling, carried } = tells?.(k, at) ?? { telling: null, carried: false };
       return carried || !(telling === 'later' || telling === 'once' || telling === 'others') ? [{ k, change }] : [];
@@ -97,7 +105,7 @@ export function secondThoughts(
     items,
     tokens,
     { sentences, rights, tells, isSettled },
-    turnedAt.length > 0 || times !== null || changes.length > 0 || ranOut.length > 0,
+    turnedAt.length + turnedDown.size + changes.length + ranOut.length + stars.length > 0 || times !== null,
   );
   const post: Post = {
     sentences,
@@ -115,11 +123,13 @@ export function secondThoughts(
     last: null,
     binned: [],
   };
+  for (const sentence of turnedDown) turnDown(post, sentence);
   for (const { k, from } of turnedAt) turnPage(post, k, from);
   const swapped = new Set(ranOut.filter((one) => takeInstead(post, one)).flatMap(({ goes, comes }) => [goes, comes]));
   for (const { k, change } of changes)
     if (![change.gone, 'comes' in change ? change.comes : null].some((at) => at !== null && swapped.has(at)))
       applyChange(post, change, k);
+  applyStars(post, stars, tokens);
   dropBinned(post);
   settleTellings(post);
   settleWhole(post);

@@ -122,7 +122,9 @@ function add(holds: Holds, token: Token, words: readonly (Word | null)[]): void 
 const runningText = 9;
 
 /** Words that carry nothing on. */
-const opening: ReadonlySet<string> = new Set('sorry edit oops whoops correction ps its thanks please pls'.split(' '));
+const opening: ReadonlySet<string> = new Set(
+  'sorry edit oops whoops correction ps its thanks please pls nah nope naw'.split(' '),
+);
 
 const closing: ReadonlySet<string> = new Set(['.', '!', '?', ';', ')', ']']);
 
@@ -148,7 +150,8 @@ function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin
   if (!token || !next) return true;
   if (token.t === 'line') {
     const begins = prims[next.from];
-    const carriedOn = token.text === 'line' && k - begin >= runningText && /^\p{Ll}/u.test(begins?.raw ?? '');
+    const isRow = next.t === 'name' && tokens[k + 2]?.t === 'quantity';
+    const carriedOn = token.text === 'line' && k - begin >= runningText && !isRow && /^\p{Ll}/u.test(begins?.raw ?? '');
     return !carriedOn || opening.has(begins?.text ?? '');
   }
   if (next.t === 'sign' && (next.text === '(' || next.text === '[')) return true;

@@ -24,6 +24,9 @@ const tellsMany = (line: string): boolean => (line.match(/\d+(?:[.,]\d+)? ?\p{L}
 const begins =
   /^\s*(?:how|what|which|why|when|where|who|is|are|was|were|does|do|did|can|could|will|would|should|i|im|ive|i'm|i've|my|it|its|it's|he|she|we|they|so|also|but|and|please|pls|thanks|thx|sorry|edit|oops|no|not|this|that|there|the|then|ok|lol|any|anyone)\b/;
 
+/** What another says in a chat. */
+const answers = /^\s*(?:nah|nope|naw|yeah|yep|lol|haha|ok)\b/;
+
 /** Each of these lines but the last is as long as it could be. */
 function isWrapped(lines: readonly string[]): boolean {
   let widest = 0;
@@ -31,6 +34,7 @@ function isWrapped(lines: readonly string[]): boolean {
   if (widest < shortest || widest > longest || lines.some(isRow)) return false;
   const broken = lines.slice(0, -1);
   const behind = lines.slice(1);
+  if (behind.some((line) => answers.test(line))) return false;
   const full = broken.every((line, k) => line.length + 1 + (/\S+/.exec(behind[k] ?? '')?.[0].length ?? 0) > widest);
   if (!full || behind.filter(goesOn).length * 2 < behind.length) return false;
   // two lines say little: the first must be in the middle of a sentence, or tell several things itself

@@ -1,0 +1,96 @@
+/**
+ * "Superfat?" and, on the next line, "6"; "water?", "290": what one of a chat asks and another answers. The figure is of
+ * what was asked, whoever the line names as the one who answers.
+ */
+import type { Item } from './items.ts';
+import { nought } from './no-superfat.ts';
+import { type Amount, isAmount, isThing, type Thing } from './said.ts';
+import { endsDotted, isAny, isMark, isRole, isStop, isWord, spoken } from './token-is.ts';
+import type { Token } from './tokens.ts';
+
+/** The items, with each thing that is asked for beside the figure that answers. */
+export function answered(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  let out: Item[] | null = null;
+  for (let k = 0; k < items.length; k++) {
+    const item = items[k];
+    if (!item) break;
+    const at = isThing(item) && isAsked(tokens, item) ? answerAt(tokens, item.to) : -1;
+    let next = k + 1;
+    while (at >= 0 && (items[next]?.from ?? at) < at) next++;
+    const answer = at < 0 || !isThing(item) ? null : answerOf(item, at, items[next], tokens);
+    if (answer) {
+      out ??= items.slice(0, k);
+      out.push({ ...item, from: at, to: at }, answer);
+      k = answer === items[next] ? next : next - 1;
+    } else out?.push(item);
+  }
+  return out ?? items;
+}
+
+/** The figure that answers, which is none where somebody says "none". */
+function answerOf(thing: Thing, at: number, figure: Item | undefined, tokens: readonly Token[]): Amount | null {
+  const before = tokens[thing.from - 1];
+  // "200 g olive?" has its weight
+  if (before?.t === 'quantity' || isWord(before, 'of')) return null;
+  if (tokens[at]?.t !== 'quantity') return thing.named.meaning.id === 'superfat' ? nought(at) : null;
+  return isAmount(figure) && figure.from === at && mayAnswer(thing, figure) ? figure : null;
+}
+
+/** "Superfat?", "what superfat", "sf" alone in its line. */
+function isAsked(tokens: readonly Token[], { from, to, named: { meaning } }: Thing): boolean {
+  const isQuestion = isMark(tokens[to], '?');
+  if (!isQuestion && tokens[to]?.t !== 'line') return false;
+  let begin = from;
+  while (begin > 0 && tokens[begin - 1]?.t !== 'line' && from - begin <= mostAsking) begin--;
+  const before = tokens.slice(Math.max(begin, sinceStop(tokens, begin, from)), from);
+  if (before.some((token) => token.t === 'name' || token.t === 'quantity' || isSaying(token))) return false;
+  return (
+    isQuestion ||
+    meaning.id === 'superfat' ||
+    before.some((token) => token.t === 'word' && /^(?:what|how|which)/.test(token.text))
+  );
+}
+
+/** Behind the sentence that ends last before it. */
+const sinceStop = (tokens: readonly Token[], from: number, to: number): number =>
+  from + 1 + tokens.slice(from, to).findLastIndex((token) => isStop(token) || endsDotted(token) || isMark(token, ',]'));
+
+/** Words of a question before what it asks for, at the most. */
+const mostAsking = 8;
+const isSaying = (token: Token): boolean => token.t === 'word' && token.sort !== 'filler' && !asking.has(token.text);
+const asking: ReadonlySet<string> = new Set(
+  'what whats how much many which and ok whats your ur any so but then'.split(' '),
+);
+
+/** The figure that the line behind a question says and nothing else, but for a stamp and a name; -1 where there is none. */
+function answerAt(tokens: readonly Token[], from: number): number {
+  let k = from;
+  while (tokens[k]?.t === 'sign') k++;
+  if (tokens[k]?.t !== 'line') return -1;
+  k++;
+  while (tokens[k]?.t === 'aside' || isMark(tokens[k], '[],-•')) k++;
+  for (let n = 0; n < mostWords && isTalk(tokens[k]); n++) k++;
+  if (tokens[k]?.t !== 'quantity') return nothing.has(spoken(tokens[k - 1])) && isStop(tokens[k]) ? k - 1 : -1;
+  let end = k + 1;
+  while (end < tokens.length && tokens[end]?.t !== 'line') end++;
+  return isAny(tokens, k + 1, end, (token) => token.t !== 'sign' && !isTalk(token)) ? -1 : k;
+}
+
+/** "Make it 6", "290 i think". */
+const isTalk = (token: Token | undefined): boolean =>
+  isRole(token, 'scale-to') || (token?.t === 'word' && (token.sort === 'filler' || talk.has(token.text)));
+const talk: ReadonlySet<string> = new Set(
+  'make it its is say about around like roughly prob probably maybe at go for with use used i id think lets do want just um er erm hm ok pls please thanks thx ta then same as usual mine none nil nothing'.split(
+    ' ',
+  ),
+);
+const nothing: ReadonlySet<string> = new Set(['none', 'nil', 'nothing']);
+const mostWords = 3;
+
+const mostSuperfat = 25;
+
+function mayAnswer({ named: { meaning } }: Thing, { quantity: { dim, value } }: Amount): boolean {
+  if (meaning.id === 'superfat') return dim === 'percent' || (dim === 'bare' && value <= mostSuperfat);
+  return weighable.has(meaning.kind) && (dim === 'mass' || dim === 'volume' || dim === 'bare');
+}
+const weighable: ReadonlySet<string> = new Set(['fat', 'unheld', 'ambiguous', 'water', 'liquid', 'alkali']);
