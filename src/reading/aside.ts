@@ -179,6 +179,17 @@ function isClock(prims: readonly Prim[], i: number): boolean {
 
 const unitLike = /^(g|gr|kg|oz|lb|lbs|ml|l|cups?|grams?|ounces?|pounds?|tsp|tbsp|teaspoons?|tablespoons?)$/;
 
+/** "Date: 03.02.", "made on 3.2.": a day and a month with points, behind a word of dates. */
+function isDottedDay(prims: readonly Prim[], i: number): boolean {
+  const [, day = 0, month = 0] = /^(\d{1,2})\.(\d{1,2})$/.exec(prims[i]?.text ?? '')?.map(Number) ?? [];
+  if (day < 1 || day > 31 || month < 1 || month > 12) return false;
+  if (!is(prims[i + 1], '.') || !prims[i + 1]?.glued) return false;
+  let at = i - 1;
+  while (i - at <= 2 && (is(prims[at], ':') || /^(?:about|around|ca|approx)$/i.test(prims[at]?.text ?? ''))) at--;
+  const word = prims[at]?.text.toLowerCase() ?? '';
+  return dating.test(word);
+}
+
 function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
   const a = prims[i];
   if (a?.kind === 'word' && months.has(a.text)) {
@@ -236,6 +247,7 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
       return found('a date', i, i + 5, prims);
   }
   if (isShortDate(prims, i)) return found('a date', i, i + 3, prims);
+  if (isDottedDay(prims, i)) return found('a date', i, i + 2, prims);
   if (isClock(prims, i)) return found('a time', i, i + 1, prims);
   if (isLogTime(prims, i)) return found('a time of day', i, i + 2, prims);
   // 10:42, 7 pm, 7pm, 19 uhr, 8 o'clock

@@ -55,6 +55,7 @@ import { unheardChange } from './unheard-change.ts';
 import { unitsMeant } from './units-meant.ts';
 import { wasLast } from './was-last.ts';
 import { whatStays } from './what-stays.ts';
+import { wholly } from './wholly.ts';
 import { equalParts, fractionShares, shareBase } from './worded-shares.ts';
 import { dashed, unitsBefore } from './written-figures.ts';
 
@@ -126,6 +127,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     // what `rates` made is a share, too
     [shareBase, signal.percent | signal.every],
     [equalParts, signal.equal],
+    [wholly, signal.percent],
     [stockStrength, signal.ratio],
     [mixedOnce, signal.stock],
     [fractionShares, signal.part],

@@ -150,7 +150,11 @@ const readers: Readonly<Record<Asking, (facts: Facts, forced: boolean) => Questi
 const fatty = /^(fat|ambiguous|unheld)$/;
 
 /** Fats and alkali, each with amounts of their own. */
-function isRecipe({ things, measures }: Facts): boolean {
+function isRecipe({ things, measures, tokens }: Facts): boolean {
+  // "100 % lard soap, 2 lb, how much lye": no strength
+  const isAll = measures.some(({ dim, value }) => dim === 'percent' && value === 1);
+  const isWeighed = measures.some(({ dim }) => dim === 'mass');
+  if (isAll && isWeighed && tokens.some((one) => one.t === 'name' && one.meaning.kind === 'fat')) return true;
   const weights = measures.filter(({ dim }) => dim === 'mass' || dim === 'volume' || dim === 'bare').length;
   const kinds = new Set(things.filter(({ asked }) => !asked).map(({ meaning }) => meaning.kind));
   return weights >= 2 && kinds.has('alkali') && kinds.has('fat');

@@ -38,6 +38,8 @@ describe('a request finds its command', () => {
     ['Scale reads 1.2 kg lard and 0.4 kg coconut, lye 225 g, water 500 g', 'check'],
     ['no scale for the oils (a scale for the lye, yes): 2 cups olive, 1 cup coconut, how many grams of lye?', 'lye'],
     ['coconut, olive and palm in equal parts, 900 g oils total, lye pls', 'lye'],
+    ['100% lard soap 2 lb, how much lye', 'lye'],
+    ['100% olive bar, 1 kg of oil, lye?', 'lye'],
     ['safety', 'safety'],
     ['Safety!', 'safety'],
     ['what gloves and goggles do I need before I touch lye?', 'safety'],

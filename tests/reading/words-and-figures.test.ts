@@ -190,6 +190,32 @@ test.each(['Pick up on Thu 14/11.', 'Cut 13/11, cure to 24/12.'])('a day and a m
   expect([ratio, waterGrams, doubts.length]).toEqual([null, null, 0]);
 });
 
+test.each(['Date: 03.02.', 'Made on 3.2.', 'Poured 03.11., cut 05.11., ready about 15.12.'])(
+  'a day and a month with points weigh nothing: %s',
+  (head) => {
+    const { fates, ...rest } = read(`${head}\nUnits: grams\nlard: 500\nolive: 300\nNaOH: 105`);
+    expect([rest.fats.map(({ grams }) => grams), rest.doubts]).toEqual([[500, 300], []]);
+    expect(fates.filter(({ text }) => text.includes('.')).map(({ why }) => why)).not.toContain(
+      'no ingredient beside it',
+    );
+  },
+);
+test('and a weight with a point is one, whatever stands before it', () =>
+  expect(fats('made on 3.2 kg of lard, 400 g of lye')).toEqual(['lard 3200']));
+
+test.each([
+  '100% lard laundry bar, 900 g, how many g of lye',
+  '100 % lard soap 900 g, how much lye',
+  'lard 100%, 900 g batch, lye?',
+  'a soap of 100 % lard, 900 g. lye?',
+])('of the one fat there is all that is weighed: %s', (text) => {
+  expect([fats(text), doubts(text)]).toEqual([['lard 900'], []]);
+});
+test.each(['60 % lard, 40 % olive soap, 12 bars of 100 g, lye?', '100 % lard soap. 12 bars of 100 g each. Lye?'])(
+  'and what a bar weighs is no such weight: %s',
+  (text) => expect(fats(text)).toEqual([]),
+);
+
 test.each(['Price of coconut was about 6,20', 'The price for the coconut is now 6,20 here.'])(
   'what a fat costs is not how much goes in: %s',
   (text) => {
