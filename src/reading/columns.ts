@@ -267,7 +267,7 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
     const grid: number[][] = [];
     for (let row = k + 1; row < lines.length; row++) {
       const line = lines[row];
-      if (!line || line.to === line.from) break;
+      if (!line || cellsIn(tokens, line) === 1) break;
       const isEven = cellsIn(tokens, line) === titles.length;
       const own = heads && !isEven ? spacedCells(tokens, prims, line) : null;
       const placed = heads && own ? columnsUnder(heads, own) : null;
@@ -275,14 +275,12 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
       const wiped =
         isEven && anyWhole && cellsOf(tokens, line).some((one, at) => !isWhole(columns[at]) && one.some(isIngredient));
       let cell = 0;
-      let any = false;
       const cells: number[] = [];
       for (let at = line.from; at < line.to; at++) {
         const token = tokens[at];
         if (!token) continue;
         if (isTab(token)) {
           cell++;
-          any = true;
           continue;
         }
         if (wiped && isWhole(columns[cell]) && (token.t === 'word' || token.t === 'name' || token.t === 'sign'))
@@ -296,7 +294,6 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
           if (column >= 0) cells[column] = at;
         }
       }
-      if (!any) break;
       grid.push(cells);
     }
     columns.forEach((column, at) => {

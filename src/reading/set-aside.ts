@@ -9,6 +9,7 @@ import {
   isEggs,
   isHour,
   isMeltPoint,
+  isOfBar,
   isOfPages,
   isOfTask,
   isOften,
@@ -131,6 +132,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (isDistance(tokens, k)) aside(k, 'a distance');
       if (isHour(tokens, k)) aside(k, 'a time of day');
       if (isPoint(tokens, k, token)) aside(k, 'a count');
+      if (isOfBar(tokens, k, token)) aside(k, 'a value out of a chart');
       if (told && isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');
       if (isMeltPoint(tokens, k, token)) {
         out ??= [...tokens];
