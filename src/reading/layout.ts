@@ -85,7 +85,6 @@ export function layOut(text: string): LaidOut {
     text.includes('-\n') || text.includes('- \n') ? text.replace(/(?<=\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '') : text;
   const split = whole.split('\n');
   let lines = split;
-  let celled = false;
   if (text.includes('>'))
     lines = lines.map((line) => {
       const plain = line.includes('>') ? line.replace(quoteMark, '') : line;
@@ -94,17 +93,17 @@ export function layOut(text: string): LaidOut {
     });
   if (text.includes(' - ')) lines = lines.map((line) => line.replace(chatStamp, '[$1]'));
   if (text.includes('[')) lines = lines.map((line) => line.replace(chatLine, '$1'));
-  if (lines.length > 1) lines = unwrap(lines);
+  const rows = lines.length > 1 && text.includes(',') ? commaRows(lines) : lines;
+  let celled = rows !== lines;
+  if (lines.length > 1) lines = unwrap([...rows]);
   if (/```|~~~|[|_]|---|===/.test(text)) lines = lines.map(ruled).filter((line): line is string => line !== null);
   for (const separator of [';', ',']) {
     if (!text.includes(separator)) continue;
-    const rows = csvBlocks(lines, separator);
-    for (const k of rows) lines[k] = csvCells(lines[k] ?? '', separator).join('\t');
-    celled ||= rows.size > 0;
+    const block = csvBlocks(lines, separator);
+    for (const k of block) lines[k] = csvCells(lines[k] ?? '', separator).join('\t');
+    celled ||= block.size > 0;
   }
-  const rows = lines.length > 1 && text.includes(',') ? commaRows(lines) : lines;
-  celled ||= rows !== lines;
-  const laid = rows.some((line) => line.includes('\t')) ? namedSums(upright(rows)) : rows;
+  const laid = lines.some((line) => line.includes('\t')) ? namedSums(upright(lines)) : lines;
   let out = laid === split && !celled ? whole : laid.join('\n');
   if (out.includes('..') && /\.\.[ \t]*[lI]?\d/.test(out))
     out = out
