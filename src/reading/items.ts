@@ -310,6 +310,11 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         i = end;
         continue;
       }
+      // "Mould B, 1100 g"
+      if (token.text.length === 1 && isRoleOf(tokens[i - 1], 'mould')) {
+        i++;
+        continue;
+      }
       const text = tokens
         .slice(i, end)
         .map((one) => (isWord(one) ? one.text : ''))
@@ -323,6 +328,11 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         items.push(thingItem({ meaning: { kind: 'unknown', id: text }, text, how: 'name', meant: text }, i, end));
         i = end;
       }
+      continue;
+    }
+    // "total of fats in your mould: 800 g"
+    if (isRoleOf(token, 'mould') && isRoleOf(tokens[i - 3], 'total-fats') && isWordOf(tokens[i - 2], 'in')) {
+      i++;
       continue;
     }
     if (isThing(token)) {
@@ -593,6 +603,9 @@ function nearAlkali(tokens: readonly Token[], i: number): boolean {
   }
   return false;
 }
+
+const isRoleOf = (token: Token | undefined, id: string): boolean =>
+  isThing(token) && token.meaning.kind === 'role' && token.meaning.id === id;
 
 function unknownRun(tokens: readonly Token[], i: number): number {
   let end = i + 1;

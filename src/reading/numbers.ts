@@ -182,8 +182,10 @@ function inWords(prims: readonly Prim[], start: number, head = 0): { value: numb
         const skip = word === 'a' || word === 'one' ? 1 : 0;
         const part = fractionWords.get(wordAt(prims, from + skip));
         if (part !== undefined) return { value: total + current + part, end: from + skip + 1 };
-        const three = word === 'three' ? fractionWords.get(wordAt(prims, from + 1)) : undefined;
-        if (three !== undefined) return { value: total + current + 3 * three, end: from + 2 };
+        // "three quarters", "three-quarter"
+        const dash = signAt(prims, from + 1, '-') ? 1 : 0;
+        const three = word === 'three' ? fractionWords.get(wordAt(prims, from + dash + 1)) : undefined;
+        if (three !== undefined) return { value: total + current + 3 * three, end: from + dash + 2 };
         // "and" joins words of one number only behind a hundred or thousand
         if (!(current >= 100 && current % 100 === 0) && !(current === 0 && total > 0)) break;
       }

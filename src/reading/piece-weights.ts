@@ -136,6 +136,17 @@ export function isSoapWeight(tokens: readonly Token[], k: number, token: Figure)
   return weights.has(spoken(tokens[at])) && !isIngredient(tokens[at - 1]);
 }
 
+/** "Neem soap, lot D3, 14 x 70 g" as the title of a post: what was cut of it. */
+export function isInTitle(tokens: readonly Token[], k: number, { quantity: { text } }: Figure): boolean {
+  if (k > longestTitle || !/^\d+\s*[x×]/.test(text) || tokens[k + 1]?.t !== 'line') return false;
+  if (!isMark(tokens[k - 1], '\t,(-')) return false;
+  return (
+    !isAny(tokens, 0, k, (one) => one.t === 'line') &&
+    isAny(tokens, 0, k, (one) => isRole(one, 'batch-word') || isRole(one, 'bars'))
+  );
+}
+const longestTitle = 15;
+
 const isTime = (token: Token | undefined): boolean => /^(?:day|week|month)s?$/i.test(spoken(token));
 
 /** `week | weight` over rows of a number and a weight, of which the weight at `k` ends one. */
