@@ -20,7 +20,7 @@ const isRespective = (tokens: readonly Token[], { to }: Item): boolean =>
   wordAt(tokens, isMark(tokens[to], ',') ? to + 1 : to) === 'respectively';
 const being: ReadonlySet<string> = new Set(['are', 'were', 'weigh', 'weighed', ':', '=']);
 
-const joining: ReadonlySet<string> = new Set(['\t', ...'/ : - , & + ( and of in order respectively'.split(' ')]);
+const joining: ReadonlySet<string> = new Set(['\t', ...'/ : - , & + ( and of in order the respectively'.split(' ')]);
 
 /** Fats of one recipe, at the most: keeps a hostile post's cost bounded. */
 const mostFats = 12;
