@@ -277,6 +277,31 @@ function isUnplaced(told: readonly Item[], k: number, item: Amount, next: Amount
   return corrects;
 }
 
+/** "The olive is 450 g, not 600", the last of `kept`, where the list above says 600: that row is put right. */
+function rightOver(
+  kept: Item[],
+  thing: Thing,
+  stays: Amount,
+  gone: Amount,
+  tokens: readonly Token[],
+  back: PutRight[],
+): boolean {
+  const earlier = rowOf(kept, thing, gone, tokens);
+  const row = kept[earlier];
+  if (row?.kind !== 'amount') return false;
+  kept.splice(-2, 2);
+  kept.splice(earlier, 1, { ...row, quantity: alike(stays.quantity, row.quantity), same: null });
+  const said = ofFigures(stays.quantity, gone.quantity, Math.min(stays.from, thing.from), gone.to);
+  back.push({ ...said, gone: [...said.gone, row.quantity] });
+  return true;
+}
+
+/** "The tallow is 710 g, not 700", where the 700 g are those of the lard: nobody knows which of the two is meant. */
+const isOfOther = (kept: readonly Item[], thing: Thing, gone: Amount, tokens: readonly Token[]): boolean =>
+  wordBefore(tokens, thing.from) === 'the' &&
+  !kept.slice(0, -2).some((item) => item.kind === 'thing' && sameThing(item, thing)) &&
+  kept.slice(0, -2).some((item) => item.kind === 'amount' && weighsAs(gone, item));
+
 /** The next item is the figure of this one. */
 const isOwn = (item: Item, next: Item | undefined, tokens: readonly Token[]): boolean =>
   next?.kind === 'amount' && isBeside(tokens, item.to, next.from);
@@ -512,6 +537,9 @@ export function putRight(
         kept.splice(-1, 1, { ...item, quantity: alike(item.quantity, last.quantity) });
         continue;
       }
+      if (counts === 'first' && before?.kind === 'thing' && isOfOther(kept, before, item, tokens))
+        unheard ??= `${written(last.quantity)} ${before.named.text}`;
+      if (counts === 'first' && before?.kind === 'thing' && rightOver(kept, before, last, item, tokens, back)) continue;
       if (counts === 'first') {
         back.push(ofFigures(last.quantity, item.quantity, last.from, item.to));
         kept.splice(-1, 1, { ...last, quantity: alike(last.quantity, item.quantity), to: named ? item.to : last.to });
@@ -532,14 +560,9 @@ export function putRight(
         const said = ofFigures(stays.quantity, gone.quantity, before.from, item.to);
         const right = { ...before, quantity: alike(stays.quantity, gone.quantity), same: stays.same };
         if (named === null || counts === 'first') {
-          const earlier = counts === 'first' ? rowOf(kept, last, gone, tokens) : -1;
-          const row = kept[earlier];
-          if (row?.kind === 'amount') {
-            // "take 450 g of the olive rather than the 600", which stand in the list above
-            kept.splice(-2, 2);
-            kept.splice(earlier, 1, { ...row, quantity: alike(stays.quantity, row.quantity), same: null });
-          } else kept.splice(-2, 2, right, last);
-          back.push(row?.kind === 'amount' ? { ...said, gone: [...said.gone, row.quantity] } : said);
+          if (counts === 'first' && rightOver(kept, last, stays, gone, tokens, back)) continue;
+          kept.splice(-2, 2, right, last);
+          back.push(said);
           continue;
         }
         kept.splice(-2, 2);

@@ -1,15 +1,16 @@
 /** A method that says the list once more: "olive 500 g, coconut 250 g" and "melt 300 g of coconut, add 500 g of olive". */
 import { linesOf } from './columns.ts';
 import { type Row, sameAmount } from './rows.ts';
-import { wordAt } from './token-is.ts';
+import { spoken } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 const doing =
-  /^(?:melt|warm|heat|add|pour|blend|whisk|weigh|mix|measur|combin|dissolv|stirr?|tipp?)(?:e|ed|ing)?$|^(?:put|place|placed|placing)$/;
+  /^(?:melt|warm|heat|add|pour|blend|whisk|weigh|mix|measur|combin|dissolv|stirr?|tipp?)(?:e|ed|ing|s)?$|^(?:put|place|placed|placing)$/;
 
-/** "Melt 300 g of coconut": before it, its line tells what is done. */
+/** "Melt 300 g of coconut", "the coconut weighs 300 g": before it, its line tells what is done, or it does. */
 function isStep(tokens: readonly Token[], { line, token }: Row): boolean {
-  for (let k = linesOf(tokens)[line]?.from ?? token; k < token; k++) if (doing.test(wordAt(tokens, k))) return true;
+  for (let k = linesOf(tokens)[line]?.from ?? token; k <= token + 1; k++)
+    if (doing.test(spoken(tokens[k]))) return true;
   return false;
 }
 
