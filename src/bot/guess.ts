@@ -96,8 +96,11 @@ const asksAlkali =
 
 /** "Lye pls", "lye for equal parts coconut, olive". */
 const terse = /\b(?:lye|naoh|koh) (?:pls|plz|please|needed)\b|^\W*(?:lye|naoh|koh) for\b/i;
+/** A row that is left to be filled in: "Lye (g) ....", "NaOH: ?". */
+const blankRow =
+  /^[^\S\n]*(?:[-*•|] ?)?(?:lye|naoh|koh|caustic soda|alkali)(?:[^\S\n]*[([]?(?:g|grams|oz)[)\]]?)?[\s:=|]*(?:\.{2,}|_{2,}|…+|\?+|-{2,})[^\p{L}\d\n]*$/imu;
 const wantsAlkali = (text: string, { fats, alkali }: RecipeReading): boolean =>
-  fats.length > 1 && alkali.length === 0 && (asksAlkali.test(text) || terse.test(text));
+  fats.length > 1 && alkali.length === 0 && (asksAlkali.test(text) || terse.test(text) || blankRow.test(text));
 
 const alkaliWished =
   /\b(?:lye|naoh|koh|alkali|caustic(?: soda)?|hydroxide|potash)\b[^.?!\n]{0,20}(?:\?|\b(?:needed|wanted|required|please|pls)\b)/i;

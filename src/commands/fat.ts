@@ -27,6 +27,8 @@ export const fat = defineCommand({
     { say: 'fat: which fats are from memory?', about: 'values that nobody has read in a source yet' },
     { say: 'fat: fats under SV 150', about: 'fats within a limit' },
   ],
+  // "Fat (g)" over a list of what is weighed
+  isIngredient: (text, rest, { read }) => /\n/.test(rest) && read(text).fats.length > 1,
   instead: elsewhere('fat'),
   run: answering('fat', answered, () => which()),
 });

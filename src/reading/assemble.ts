@@ -16,6 +16,7 @@ import { plainSoda } from './plain-soda.ts';
 import { decimals, demandOf, plausible } from './plausible.ts';
 import type { ReadAmount, RecipeReading } from './reading.ts';
 import { withRest } from './rest.ts';
+import { isRetold } from './retold.ts';
 import { type Roles, readRoles } from './roles.ts';
 import {
   Assembly,
@@ -91,7 +92,11 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
         isList(first)
       )
         assembly.doubts.push({ id: 'two-amounts', of, said: list.map((one) => one.said) });
-      else if (!equal && [...new Set(list.map((one) => one.line))].every((line) => !chatty(assembly, line))) {
+      else if (
+        !equal &&
+        [...new Set(list.map((one) => one.line))].every((line) => !chatty(assembly, line)) &&
+        !isRetold(assembly.source.tokens, list, rows)
+      ) {
         grams = list.reduce((sum, one) => sum + (one.grams ?? 0), 0);
         assembly.assume('summed', `I added up ${list.map((one) => one.said).join(' and ')} of ${of}.`);
       } else assembly.doubts.push({ id: 'two-amounts', of, said: list.map((one) => one.said) });

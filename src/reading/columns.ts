@@ -6,7 +6,7 @@ import type { Prim } from './scan.ts';
 import { signal } from './signal-words.ts';
 import type { Signals } from './signals.ts';
 import { wordAt } from './token-is.ts';
-import { asAside, asFiller, type Token } from './tokens.ts';
+import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 /** What the heading of a table column or a section says about the bare figures under it. */
 type Column =
@@ -58,9 +58,16 @@ export function hasTab(tokens: readonly Token[]): boolean {
 
 function cellsIn(tokens: readonly Token[], { from, to }: Line): number {
   let cells = 1;
-  for (let k = from; k < to; k++) if (isTab(tokens[k])) cells++;
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    if (isTab(token)) cells++;
+    else if (token?.t === 'quantity') cells += tabsIn(token);
+  }
   return cells;
 }
+
+/** `500 | g`: a figure and its unit, each in its cell. */
+const tabsIn = ({ quantity: { text } }: Figure): number => (text.includes('\t') ? text.split('\t').length - 1 : 0);
 
 /** Cells of a line that holds no amount, as a row of headings does: one alone where it has no tab, none with an amount. */
 export function headCells(tokens: readonly Token[], line: Line): number {
@@ -267,7 +274,7 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
     const grid: number[][] = [];
     for (let row = k + 1; row < lines.length; row++) {
       const line = lines[row];
-      if (!line || line.to === line.from) break;
+      if (!line || cellsIn(tokens, line) === 1) break;
       const isEven = cellsIn(tokens, line) === titles.length;
       const own = heads && !isEven ? spacedCells(tokens, prims, line) : null;
       const placed = heads && own ? columnsUnder(heads, own) : null;
@@ -275,14 +282,12 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
       const wiped =
         isEven && anyWhole && cellsOf(tokens, line).some((one, at) => !isWhole(columns[at]) && one.some(isIngredient));
       let cell = 0;
-      let any = false;
       const cells: number[] = [];
       for (let at = line.from; at < line.to; at++) {
         const token = tokens[at];
         if (!token) continue;
         if (isTab(token)) {
           cell++;
-          any = true;
           continue;
         }
         if (wiped && isWhole(columns[cell]) && (token.t === 'word' || token.t === 'name' || token.t === 'sign'))
@@ -295,8 +300,8 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
           out[at] = changed === token.quantity ? token : { ...token, quantity: changed };
           if (column >= 0) cells[column] = at;
         }
+        cell += tabsIn(token);
       }
-      if (!any) break;
       grid.push(cells);
     }
     columns.forEach((column, at) => {

@@ -47,6 +47,16 @@ export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim
   );
 }
 
+/** "Hardness 41, cleansing: 10": what is reckoned of a bar, and no weight. */
+export function isOfBar(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {
+  const at = isMark(tokens[k - 1], ':=') ? k - 2 : k - 1;
+  return (
+    dim === 'bare' &&
+    /^(?:hardness|cleansing|conditioning|bubbly|bubbles|creamy|creaminess|longevity)$/.test(wordAt(tokens, at)) &&
+    (isStop(tokens[k + 1]) || isMark(tokens[k + 1], ',/|)\t'))
+  );
+}
+
 /** "It's 2 a.m. and the baby's up". */
 export const isHour = (tokens: readonly Token[], k: number): boolean =>
   /^[ap]$/.test(wordAt(tokens, k + 1)) && isMark(tokens[k + 2], '.') && isWord(tokens[k + 3], 'm');

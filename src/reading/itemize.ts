@@ -42,6 +42,7 @@ import { rightAhead } from './right-ahead.ts';
 import { type Prim, scan } from './scan.ts';
 import { secondThoughts } from './second-thoughts.ts';
 import { setAside } from './set-aside.ts';
+import { shareColumn } from './share-column.ts';
 import { signal } from './signal-words.ts';
 import { type Signals, signalsOf } from './signals.ts';
 import { withoutSpeakers } from './speakers.ts';
@@ -160,7 +161,7 @@ export function itemize(reader: Reader, input: string): Cut {
   const prims = wholeWords(scanned, lexicon);
   const cut = tokenize(prims, lexicon, speller);
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
-  const laid = unitsBefore(applyColumns(twins.tokens, lexicon, prims), lexicon);
+  const laid = unitsBefore(shareColumn(applyColumns(twins.tokens, lexicon, prims)), lexicon);
   const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
   const broken = brokenOff(meant.tokens);
   const stays = whatStays(broken.tokens);

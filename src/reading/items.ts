@@ -310,6 +310,11 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         i = end;
         continue;
       }
+      // "Mould B, 1100 g"
+      if (token.text.length === 1 && isRoleOf(tokens[i - 1], 'mould')) {
+        i++;
+        continue;
+      }
       const text = tokens
         .slice(i, end)
         .map((one) => (isWord(one) ? one.text : ''))
@@ -323,6 +328,16 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         items.push(thingItem({ meaning: { kind: 'unknown', id: text }, text, how: 'name', meant: text }, i, end));
         i = end;
       }
+      continue;
+    }
+    // "the coconut oil weighs 240 g"
+    if (isRoleOf(token, 'total') && /^weigh/.test(token.meant) && isOneFat(tokens, i - 1)) {
+      i++;
+      continue;
+    }
+    // "total of fats in your mould: 800 g"
+    if (isRoleOf(token, 'mould') && isRoleOf(tokens[i - 3], 'total-fats') && isWordOf(tokens[i - 2], 'in')) {
+      i++;
       continue;
     }
     if (isThing(token)) {
@@ -592,6 +607,15 @@ function nearAlkali(tokens: readonly Token[], i: number): boolean {
     }
   }
   return false;
+}
+
+const isRoleOf = (token: Token | undefined, id: string): token is Extract<Token, { t: 'name' }> =>
+  isThing(token) && token.meaning.kind === 'role' && token.meaning.id === id;
+
+/** "The coconut oil", and not "olive and coconut". */
+function isOneFat(tokens: readonly Token[], i: number): boolean {
+  const [before, token] = [tokens[i - 1], tokens[i]];
+  return isThing(token) && token.meaning.kind === 'fat' && isWordOf(before, 'the') && !isWordOf(tokens[i - 2], 'and');
 }
 
 function unknownRun(tokens: readonly Token[], i: number): number {

@@ -1,6 +1,7 @@
 /** Water that is none of the lye's: what a test or a sample takes, and what thins the finished paste. */
 import { signal } from './signal-words.ts';
 import { callsFor, gives, givesAt, type Signals } from './signals.ts';
+import { isMark } from './token-is.ts';
 import { asAside, type Figure, type Token } from './tokens.ts';
 
 const endsSentence = (token: Token | undefined): boolean =>
@@ -8,6 +9,11 @@ const endsSentence = (token: Token | undefined): boolean =>
 
 /** "Clear test: 1 tsp paste in 1 cup hot water", "dilute with 1.5 kg water". */
 const speaksOfIt = (token: Token): boolean => gives(token, signal.thinning) || callsFor(token, signal.thinning);
+
+/** "Dilute 1 + 2.5": paste to water. */
+const isPartOf = (tokens: readonly Token[], k: number): boolean =>
+  isBare(tokens[k]) && [k - 1, k + 1].some((at) => isMark(tokens[at], '+') && isBare(tokens[2 * at - k]));
+const isBare = (token: Token | undefined): token is Figure => token?.t === 'quantity' && token.quantity.dim === 'bare';
 
 const isRow = (token: Token): boolean =>
   token.t === 'name' && ['fat', 'alkali', 'stock', 'ambiguous', 'unheld'].includes(token.meaning.kind);
@@ -44,7 +50,7 @@ export function laterWater(tokens: readonly Token[], signals: Signals): readonly
     if (sentence.some(isRow) || isForPaste(sentence)) continue;
     for (let at = from; at < to; at++) {
       const token = tokens[at];
-      if (!token || !isMeasure(token)) continue;
+      if (token?.t !== 'quantity' || !(isMeasure(token) || isPartOf(tokens, at))) continue;
       out ??= [...tokens];
       out[at] = asAside(token, 'for a test or a dilution');
     }

@@ -77,6 +77,15 @@ const chatLine = /^([ \t]*\[[^\]\n]*\d:\d\d[^\]\n]*\][ ]*)\p{L}[\p{L} .'’-]{0,
 const chatStamp =
   /^[ \t]*(\d{1,4}[./-]\d{1,2}(?:[./-]\d{2,4})?,? \d{1,2}:\d\d(?::\d\d)?(?: ?[ap]m)?) - \p{L}[\p{L} .'’-]{0,24}:(?= )/iu;
 
+/** "B: 700 g tallow" in a talk of two, where one asks: who speaks. */
+const speaker = /^[ \t]*\p{Lu}:[ \t]+/u;
+const withoutSpeakers = (lines: readonly string[]): string[] => {
+  const said = lines.filter((line) => line.trim() !== '');
+  const isTalk =
+    said.length > 2 && said.every((line) => speaker.test(line)) && said.some((line) => line.trimEnd().endsWith('?'));
+  return isTalk ? lines.map((line) => line.replace(speaker, '')) : [...lines];
+};
+
 const quoteMark = /^[ \t]*(?:>[ \t]?)+/;
 
 export function layOut(text: string): LaidOut {
@@ -85,7 +94,6 @@ export function layOut(text: string): LaidOut {
     text.includes('-\n') || text.includes('- \n') ? text.replace(/(?<=\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '') : text;
   const split = whole.split('\n');
   let lines = split;
-  let celled = false;
   if (text.includes('>'))
     lines = lines.map((line) => {
       const plain = line.includes('>') ? line.replace(quoteMark, '') : line;
@@ -94,17 +102,18 @@ export function layOut(text: string): LaidOut {
     });
   if (text.includes(' - ')) lines = lines.map((line) => line.replace(chatStamp, '[$1]'));
   if (text.includes('[')) lines = lines.map((line) => line.replace(chatLine, '$1'));
-  if (lines.length > 1) lines = unwrap(lines);
+  if (lines.length > 2 && text.includes(': ') && text.includes('?')) lines = withoutSpeakers(lines);
+  const rows = lines.length > 1 && text.includes(',') ? commaRows(lines) : lines;
+  let celled = rows !== lines;
+  if (lines.length > 1) lines = unwrap([...rows]);
   if (/```|~~~|[|_]|---|===/.test(text)) lines = lines.map(ruled).filter((line): line is string => line !== null);
   for (const separator of [';', ',']) {
     if (!text.includes(separator)) continue;
-    const rows = csvBlocks(lines, separator);
-    for (const k of rows) lines[k] = csvCells(lines[k] ?? '', separator).join('\t');
-    celled ||= rows.size > 0;
+    const block = csvBlocks(lines, separator);
+    for (const k of block) lines[k] = csvCells(lines[k] ?? '', separator).join('\t');
+    celled ||= block.size > 0;
   }
-  const rows = lines.length > 1 && text.includes(',') ? commaRows(lines) : lines;
-  celled ||= rows !== lines;
-  const laid = rows.some((line) => line.includes('\t')) ? namedSums(upright(rows)) : rows;
+  const laid = lines.some((line) => line.includes('\t')) ? namedSums(upright(lines)) : lines;
   let out = laid === split && !celled ? whole : laid.join('\n');
   if (out.includes('..') && /\.\.[ \t]*[lI]?\d/.test(out))
     out = out

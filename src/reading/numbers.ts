@@ -182,8 +182,10 @@ function inWords(prims: readonly Prim[], start: number, head = 0): { value: numb
         const skip = word === 'a' || word === 'one' ? 1 : 0;
         const part = fractionWords.get(wordAt(prims, from + skip));
         if (part !== undefined) return { value: total + current + part, end: from + skip + 1 };
-        const three = word === 'three' ? fractionWords.get(wordAt(prims, from + 1)) : undefined;
-        if (three !== undefined) return { value: total + current + 3 * three, end: from + 2 };
+        // "three quarters", "three-quarter"
+        const dash = signAt(prims, from + 1, '-') ? 1 : 0;
+        const three = word === 'three' ? fractionWords.get(wordAt(prims, from + dash + 1)) : undefined;
+        if (three !== undefined) return { value: total + current + 3 * three, end: behindOf(prims, from + dash + 2) };
         // "and" joins words of one number only behind a hundred or thousand
         if (!(current >= 100 && current % 100 === 0) && !(current === 0 && total > 0)) break;
       }
@@ -235,14 +237,17 @@ function inWords(prims: readonly Prim[], start: number, head = 0): { value: numb
       i++;
     const part = fractionWords.get(wordAt(prims, i));
     if (part !== undefined && part < 1 && total + current < 10 && !(wordAt(prims, i) === 'half')) {
-      let end = i + 1;
-      if (wordAt(prims, end) === 'of') end++;
-      if (wordAt(prims, end) === 'a' || wordAt(prims, end) === 'an') end++;
-      return { value: (total + current) * part, end };
+      return { value: (total + current) * part, end: behindOf(prims, i + 1) };
     }
     return { value: total + current, end: i };
   }
   return null;
+}
+
+/** Behind the "of a" of "three quarters of a pound". */
+function behindOf(prims: readonly Prim[], at: number): number {
+  const of = wordAt(prims, at) === 'of' ? at + 1 : at;
+  return /^an?$/.test(wordAt(prims, of)) ? of + 1 : of;
 }
 
 /** "One sixty five", "three thirty": the word for hundred is left out in speech. */
@@ -265,9 +270,7 @@ export function numeralAt(prims: readonly Prim[], start: number, habit: DecimalH
   if (first.kind === 'word') {
     const word = first.text;
     if (word === 'half' || word === 'quarter') {
-      let end = start + 1;
-      if (wordAt(prims, end) === 'of') end++;
-      if (wordAt(prims, end) === 'a' || wordAt(prims, end) === 'an') end++;
+      const end = behindOf(prims, start + 1);
       return { value: fractionWords.get(word) ?? 0, other: null, end, numbers: [start], inWords: true };
     }
     if (!isNumberWord(word)) return null;

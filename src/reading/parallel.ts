@@ -1,7 +1,7 @@
 /** Figures in one row and names in another: `40/30/20/10 olive/coconut/palm/castor`, `olive coconut lard 50-30-20`. */
 import { type Item, thingItem } from './items.ts';
 import type { Quantity } from './quantities.ts';
-import { onlyBetween } from './token-is.ts';
+import { isMark, onlyBetween, wordAt } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -15,7 +15,12 @@ const likeOf = (first: Item | undefined) => (item: Item) =>
   isShare(item) && isShare(first) && (item.quantity.dim === 'mass') === (first.quantity.dim === 'mass');
 const isFat = (item: Item | undefined): item is Thing => item?.kind === 'thing' && item.named.meaning.kind === 'fat';
 
-const joining: ReadonlySet<string> = new Set(['\t', ...'/ : - , & + ( and of in order respectively'.split(' ')]);
+/** "The olive and the palm are 480 g and 240 g respectively". */
+const isRespective = (tokens: readonly Token[], { to }: Item): boolean =>
+  wordAt(tokens, isMark(tokens[to], ',') ? to + 1 : to) === 'respectively';
+const being: ReadonlySet<string> = new Set(['are', 'were', 'weigh', 'weighed', ':', '=']);
+
+const joining: ReadonlySet<string> = new Set(['\t', ...'/ : - , & + ( and of in order the respectively'.split(' ')]);
 
 /** Fats of one recipe, at the most: keeps a hostile post's cost bounded. */
 const mostFats = 12;
@@ -55,8 +60,15 @@ export function pairParallel(items: readonly Item[], tokens: readonly Token[]): 
     const length = runOf(items, tokens, at, sharesFirst ? likeOf(items[at]) : isFat);
     if (length < 2) continue;
     const [last, next] = [items[at + length - 1], items[at + length]];
-    if (!last || !next || !onlyBetween(tokens, last.to, next.from, joining)) continue;
+    if (!last || !next) continue;
     if (runOf(items, tokens, at + length, sharesFirst ? isFat : likeOf(next)) !== length) continue;
+    const end = items[at + 2 * length - 1];
+    const respective = !sharesFirst && end !== undefined && isRespective(tokens, end);
+    if (
+      !onlyBetween(tokens, last.to, next.from, joining) &&
+      !(respective && onlyBetween(tokens, last.to, next.from, being))
+    )
+      continue;
     const row = items.slice(at, at + length);
     const other = items.slice(at + length, at + 2 * length);
     const shares = (sharesFirst ? row : other) as readonly Amount[];
@@ -65,7 +77,7 @@ export function pairParallel(items: readonly Item[], tokens: readonly Token[]): 
     const whole = length > 2 && Math.abs(sum - 1) <= 0.0051;
     // "lard / tallow 300 g / 200 g": of two, only weights
     if (length === 2 && !shares.every(isWeight)) continue;
-    if (!whole && !(isSlashed(row, tokens) && isSlashed(other, tokens))) continue;
+    if (!whole && !respective && !(isSlashed(row, tokens) && isSlashed(other, tokens))) continue;
     const pairs = fats.flatMap((fat, k): Item[] => {
       const share = shares[k];
       const quantity = share && (whole ? asPercent(share) : share.quantity);

@@ -136,11 +136,42 @@ export function isSoapWeight(tokens: readonly Token[], k: number, token: Figure)
   return weights.has(spoken(tokens[at])) && !isIngredient(tokens[at - 1]);
 }
 
+/** "Neem soap, lot D3, 14 x 70 g" as the title of a post: what was cut of it. */
+export function isInTitle(tokens: readonly Token[], k: number, { quantity: { text } }: Figure): boolean {
+  if (k > longestTitle || !/^\d+\s*[x×]/.test(text) || tokens[k + 1]?.t !== 'line') return false;
+  if (!isMark(tokens[k - 1], '\t,(-')) return false;
+  return (
+    !isAny(tokens, 0, k, (one) => one.t === 'line') &&
+    isAny(tokens, 0, k, (one) => isRole(one, 'batch-word') || isRole(one, 'bars'))
+  );
+}
+const longestTitle = 15;
+
+const isTime = (token: Token | undefined): boolean => /^(?:day|week|month)s?$/i.test(spoken(token));
+
+/** `week | weight` over rows of a number and a weight, of which the weight at `k` ends one. */
+function isUnderTime(tokens: readonly Token[], k: number): boolean {
+  if (tokens[k + 1] !== undefined && tokens[k + 1]?.t !== 'line') return false;
+  let end = k;
+  for (let rows = 0; tokens[end]?.t === 'quantity' && rows < mostLogged; rows++) {
+    const [number, tab, before] = [tokens[end - 2], tokens[end - 1], tokens[end - 3]];
+    if (number?.t !== 'quantity' || !isMark(tab, '\t') || before?.t !== 'line') return false;
+    end -= 4;
+  }
+  let from = end + 1;
+  while (tokens[from - 1] && tokens[from - 1]?.t !== 'line') from--;
+  return isTime(tokens[from]) && !isAny(tokens, from, end + 1, isIngredient);
+}
+const mostLogged = 30;
+
 /** "Week 3: 1,221 g", "day 14 = 98 g": a row of a log, where nothing but the time is named. */
 export function isLogged(tokens: readonly Token[], k: number, token: Figure): boolean {
   const next = tokens[k + 1];
   if (!isWeight(token) || !(next === undefined || next.t === 'line' || isMark(next, ',;.'))) return false;
   let at = k - 1;
+  // "week 6 - 118 g" looks like a range
+  if (token.quantity.upTo !== null) return isTime(tokens[at]) && (at === 0 || tokens[at - 1]?.t === 'line');
+  if (isMark(tokens[at], '\t') && isUnderTime(tokens, k)) return true;
   if (isMark(tokens[at], ':=-')) at--;
   const number = tokens[at];
   const isDated = number?.t === 'aside' || number?.t === 'quantity';

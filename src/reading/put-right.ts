@@ -37,6 +37,10 @@ const beside: ReadonlySet<string> = new Set(
 const outdates =
   /^(?:of (?:it|that|this|them) )?[,(:;-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
 
+/** What its writer doubts and answers: "250 g of lard? no - I used tallow in the end". */
+const selfAnswered =
+  /^(?:[?…]|\. \. \.) ?(?:no|nope|nah|nein)(?: [-–—,.!])? (?:(?:it|that) (?:was|is)|(?:i|we)(?: (?:just|really|actually))* (?:used|took|put in|went with|melted|weighed))(?: (?:just|only|the|plain|some|my))*$/;
+
 /** What was done in fact, in a bracket behind what the list says: "330 g (used 290 g)". */
 const inFact =
   /^[([] (?:(?:no|nope|nah|i|we|ive|but|so|only|just|really|actually|[!,-]) )*(?:used|use|took|take|put in|poured|weighed|went with|need|mine)(?: (?:only|just|about|is|was|:))?$/;
@@ -84,7 +88,7 @@ function stands(tokens: readonly Token[], from: number, to: number): 'first' | '
   // "No. 7 of 12"
   if (words.at(-1) === '.' && words.at(-2) === 'no') return null;
   if (outdates.test(words.join(' '))) return 'first';
-  if (tellsFact(tokens, from, to, words)) return 'second';
+  if (tellsFact(tokens, from, to, words) || selfAnswered.test(words.join(' '))) return 'second';
   if (!words.every((word) => beside.has(word))) return null;
   return takesBack.test(words.filter((word) => /[\w>=-]/.test(word)).join(' ')) ? 'second' : null;
 }
@@ -129,6 +133,14 @@ function isNoBetween(item: Thing, last: Item | undefined, next: Item | undefined
     isNo(token) &&
     stands(tokens, last.to, behindOf(tokens, next)) === 'second'
   );
+}
+
+/** "100 g castor? No, …": what stands there in its place, or whether anything does, was not heard. */
+function isNoToRow({ from, to }: Item, kept: readonly Item[], tokens: readonly Token[]): boolean {
+  const [before, last] = [kept.at(-2), kept.at(-1)];
+  const token = tokens[from];
+  if (!token || !isNo(token) || last?.to !== from - 1 || !isSign(tokens[from - 1], '?')) return false;
+  return isSign(tokens[to], ',-–—!…') && pairOf(before, last, tokens) !== null;
 }
 
 /** Where an item begins, with the "of" before it. */
@@ -265,6 +277,31 @@ function isUnplaced(told: readonly Item[], k: number, item: Amount, next: Amount
   return corrects;
 }
 
+/** "The olive is 450 g, not 600", the last of `kept`, where the list above says 600: that row is put right. */
+function rightOver(
+  kept: Item[],
+  thing: Thing,
+  stays: Amount,
+  gone: Amount,
+  tokens: readonly Token[],
+  back: PutRight[],
+): boolean {
+  const earlier = rowOf(kept, thing, gone, tokens);
+  const row = kept[earlier];
+  if (row?.kind !== 'amount') return false;
+  kept.splice(-2, 2);
+  kept.splice(earlier, 1, { ...row, quantity: alike(stays.quantity, row.quantity), same: null });
+  const said = ofFigures(stays.quantity, gone.quantity, Math.min(stays.from, thing.from), gone.to);
+  back.push({ ...said, gone: [...said.gone, row.quantity] });
+  return true;
+}
+
+/** "The tallow is 710 g, not 700", where the 700 g are those of the lard: nobody knows which of the two is meant. */
+const isOfOther = (kept: readonly Item[], thing: Thing, gone: Amount, tokens: readonly Token[]): boolean =>
+  wordBefore(tokens, thing.from) === 'the' &&
+  !kept.slice(0, -2).some((item) => item.kind === 'thing' && sameThing(item, thing)) &&
+  kept.slice(0, -2).some((item) => item.kind === 'amount' && weighsAs(gone, item));
+
 /** The next item is the figure of this one. */
 const isOwn = (item: Item, next: Item | undefined, tokens: readonly Token[]): boolean =>
   next?.kind === 'amount' && isBeside(tokens, item.to, next.from);
@@ -347,16 +384,18 @@ const mayBeAnother: ReadonlySet<string> = new Set(['fat', 'liquid', 'unheld']);
 const weighsAs = ({ quantity: a }: Amount, { quantity: b }: Amount): boolean =>
   Math.abs(alike(a, b).value - alike(b, a).value) <= 1e-6 * Math.abs(b.value);
 
-/** "350 g lard. No, tallow! 350 g": its figure once more, which nothing else takes. */
-const saidAgain = (
+/** "350 g lard. No, tallow! 350 g": its figure once more, alone or with its own name, which nothing else takes. */
+function saidAgain(
   amount: Item | undefined,
-  next: Item | undefined,
-  behind: Item | undefined,
+  thing: Thing,
+  [next, behind]: readonly Item[],
   tokens: readonly Token[],
-): Amount | null =>
-  amount?.kind === 'amount' && next?.kind === 'amount' && weighsAs(amount, next) && !pairOf(next, behind, tokens)
-    ? next
-    : null;
+): { readonly amount: Amount; readonly items: number } | null {
+  if (amount?.kind !== 'amount' || next?.kind !== 'amount' || !weighsAs(amount, next)) return null;
+  const own = pairOf(next, behind, tokens);
+  if (own && !sameThing(own.thing, thing)) return null;
+  return { amount: next, items: own ? 2 : 1 };
+}
 
 /** A word stands between two items, or what else may take something back. */
 function speaksBetween(tokens: readonly Token[], before: Item | undefined, item: Item): boolean {
@@ -427,13 +466,14 @@ export function putRight(
       if (row.renamed) {
         const { thing, amount } = row.renamed;
         kept.push(...gone.map((one) => (one.kind === 'thing' ? { ...one, named: thing.named } : amount)));
-        const again = saidAgain(amount, told[k + 1], told[k + 2], tokens);
-        if (again) back.splice(-1, 1, { ...row.said, gone: [again.quantity], to: again.to });
-        if (again) k++;
+        const again = saidAgain(amount, thing, told.slice(k + 1, k + 3), tokens);
+        if (again) back.splice(-1, 1, { ...row.said, gone: [again.amount.quantity], to: again.amount.to });
+        k += again?.items ?? 0;
         continue;
       }
     }
     if (each?.kind !== 'amount') {
+      if (each && isNoToRow(each, kept, tokens)) unheard ??= `? ${each.named.text}`;
       const said = each && isTold && nameTakenBack(kept, each, told[k + 1], tokens);
       if (said) {
         const last = kept.pop();
@@ -441,9 +481,9 @@ export function putRight(
         // its figure stays where it stood
         if (each?.kind === 'thing' && last?.kind === 'thing' && !isOwn(each, told[k + 1], tokens)) {
           kept.push({ ...last, named: each.named });
-          const again = saidAgain(kept.at(-2), told[k + 1], told[k + 2], tokens);
-          if (again) back.splice(-1, 1, { ...said, gone: [again.quantity], to: again.to });
-          if (again) k++;
+          const again = saidAgain(kept.at(-2), each, told.slice(k + 1, k + 3), tokens);
+          if (again) back.splice(-1, 1, { ...said, gone: [again.amount.quantity], to: again.amount.to });
+          k += again?.items ?? 0;
           continue;
         }
       }
@@ -497,6 +537,9 @@ export function putRight(
         kept.splice(-1, 1, { ...item, quantity: alike(item.quantity, last.quantity) });
         continue;
       }
+      if (counts === 'first' && before?.kind === 'thing' && isOfOther(kept, before, item, tokens))
+        unheard ??= `${written(last.quantity)} ${before.named.text}`;
+      if (counts === 'first' && before?.kind === 'thing' && rightOver(kept, before, last, item, tokens, back)) continue;
       if (counts === 'first') {
         back.push(ofFigures(last.quantity, item.quantity, last.from, item.to));
         kept.splice(-1, 1, { ...last, quantity: alike(last.quantity, item.quantity), to: named ? item.to : last.to });
@@ -517,14 +560,9 @@ export function putRight(
         const said = ofFigures(stays.quantity, gone.quantity, before.from, item.to);
         const right = { ...before, quantity: alike(stays.quantity, gone.quantity), same: stays.same };
         if (named === null || counts === 'first') {
-          const earlier = counts === 'first' ? rowOf(kept, last, gone, tokens) : -1;
-          const row = kept[earlier];
-          if (row?.kind === 'amount') {
-            // "take 450 g of the olive rather than the 600", which stand in the list above
-            kept.splice(-2, 2);
-            kept.splice(earlier, 1, { ...row, quantity: alike(stays.quantity, row.quantity), same: null });
-          } else kept.splice(-2, 2, right, last);
-          back.push(row?.kind === 'amount' ? { ...said, gone: [...said.gone, row.quantity] } : said);
+          if (counts === 'first' && rightOver(kept, last, stays, gone, tokens, back)) continue;
+          kept.splice(-2, 2, right, last);
+          back.push(said);
           continue;
         }
         kept.splice(-2, 2);

@@ -9,6 +9,7 @@ import {
   isEggs,
   isHour,
   isMeltPoint,
+  isOfBar,
   isOfPages,
   isOfTask,
   isOften,
@@ -27,6 +28,7 @@ import {
   barsNear,
   isBarWeight,
   isCutAt,
+  isInTitle,
   isLogged,
   isOnePiece,
   isPieceWeight,
@@ -131,6 +133,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (isDistance(tokens, k)) aside(k, 'a distance');
       if (isHour(tokens, k)) aside(k, 'a time of day');
       if (isPoint(tokens, k, token)) aside(k, 'a count');
+      if (isOfBar(tokens, k, token)) aside(k, 'a value out of a chart');
       if (told && isScaleStep(tokens, k, token)) aside(k, 'what a scale shows');
       if (isMeltPoint(tokens, k, token)) {
         out ??= [...tokens];
@@ -174,6 +177,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       }
       if (told && (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token) || isCutAt(tokens, k, token)))
         aside(k, 'the weight of one bar');
+      if (!told && isInTitle(tokens, k, token)) aside(k, 'the weight of one bar');
       if (isSoapWeight(tokens, k, token) || isLogged(tokens, k, token)) aside(k, 'what came out of the mould');
       const net = told || isMark(tokens[k - 1], '.:(/') ? netAt(tokens, k, token) : -1;
       if (net >= 0) {

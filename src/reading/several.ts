@@ -1,5 +1,6 @@
 /** Several recipes in one post, and which of them its writer means. */
 import { calledSo } from './called-so.ts';
+import { markedIn } from './marked.ts';
 import { meantOf, type Part } from './old-and-new.ts';
 import { placeOf } from './pick.ts';
 
@@ -221,10 +222,15 @@ function newerOf({ post, unnumbered }: Several): Pointed | null {
   };
 }
 
+function markedOf(post: string): Pointed | null {
+  const marked = markedIn(post);
+  return marked && { ...marked, called: `number ${marked.label}` };
+}
+
 /** A post of several recipes that says which one is meant: that one, and how it was called. */
 export function recipePointedAt(several: Several): Pointed | null {
   const { post, numbered: parts } = several;
-  if (parts.length < 2) return newerOf(several);
+  if (parts.length < 2) return markedOf(post) ?? newerOf(several);
   const [first, ...more] = post.matchAll(pointing());
   const called = (first?.[1] ?? first?.[2])?.toLowerCase();
   if (!first || !called || more.length > 0) return null;

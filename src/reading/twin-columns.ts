@@ -32,7 +32,7 @@ const kinds = '(?:recipe|column|batch|version|option)';
 /** The words of a sentence speak of the column under this head. */
 function speaksOf(word: string): RegExp {
   const own = word.replace(/\W/g, '');
-  const near = own.length > 2 ? `|\\b${verbs}\\b(?: \\S+){0,3} ${own}\\b|\\b${own} ${nouns}\\b` : '';
+  const near = own.length > 2 ? `|\\b${verbs}\\b(?: \\S+){0,4} ${own}\\b|\\b${own} ${nouns}\\b` : '';
   const mine = /^(?:mine|my|me)$/.test(own) ? `|\\bmine\\b|\\bmy ${nouns}\\b` : '';
   return new RegExp(`\\b${kinds} ${own}\\b${near}${mine}`);
 }
@@ -45,7 +45,7 @@ const places: readonly (readonly [RegExp, (count: number) => number])[] = [
   [/\b(?:third|3rd)\s+(?:column|one|numbers?|figures?|amounts?|col|list)\b/, () => 2],
 ];
 /** What was weighed in fact, and what was only to be. */
-const done = /^(?:actual|actually|weighed|used|real|really|poured|mine|today|did)$/;
+const done = /^(?:actual|actually|weighed|used|real|really|poured|mine|today|did|scales?)$/;
 const planned = /^(?:plan|planned|printed|recipe|target|original|book|calculated|theory|theirs|should|wanted|old)$/;
 
 /** Columns of weights under this head, and the line behind the table. */

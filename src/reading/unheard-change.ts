@@ -177,6 +177,9 @@ const forNothing = (): RegExp => {
   return nothing;
 };
 
+const own = /^(?:me|mine|in mine|my pot|my version) :/;
+const isFigure = (token: Token): boolean => token.t === 'quantity';
+
 /** A row of names and amounts tells nothing. */
 const tells = (token: Token): boolean => token.t === 'word' && token.text !== 'of';
 
@@ -202,6 +205,8 @@ export function unheardChange(
   for (const sentence of sentencesOf(cut)) {
     if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
     if (!isAny(cut.tokens, sentence.from, sentence.to, tells)) continue;
+    // "mine: avocado 300 g", and no other list before it
+    if (own.test(sentence.text) && !isAny(cut.tokens, 0, sentence.from, isFigure)) continue;
     const said = saidIn(sentence, cut, weighed, isHeard);
     if (said !== null) return said;
   }

@@ -119,3 +119,13 @@ test.each([
 ])('a recipe with all it needs is answered: %j', async (text, command) => {
   expect(await answeredBy(text)).toBe(command);
 });
+
+test.each([
+  'Fat (g)      target\nLard           500\nOlive          300\n              ----\n               800\n\nhardness 39, iodine 60, INS 138\nLye (g)        ....',
+  'lard 500 g\nolive 300 g\niodine 60\nNaOH: ____',
+  '| lard | 500 g |\n| olive | 300 g |\n| lye | ? |\niodine 60',
+])('a row of alkali that is left blank asks for it: %s', async (text) => expect(await answeredBy(text)).toBe('lye'));
+
+test.each(['fat castor oil', 'fat: iodine value of lard\nplease'])('a question about a fat: %s', async (text) =>
+  expect(await answeredBy(text)).toBe('fat'),
+);

@@ -20,6 +20,7 @@ describe('several recipes', () => {
     `${lard}\n---\n${olive}`,
     `On the left page is hers:\n\n${lard}\n\nOn the right page is mine:\n\n${olive}\n\nCould you check the lye for us?`,
     `The top one is hers.\n\n${lard}\n\nThe bottom one is mine.\n\n${olive}\n\nAre we alright?`,
+    `Mild bar\nv1: ${lard}\nv2: ${olive}`,
   ])('are asked about: %j', (text) => {
     expect(read(text).doubts).toContainEqual({ id: 'two-recipes', parts: 2 });
   });
@@ -29,6 +30,9 @@ describe('several recipes', () => {
     [`is the first one right? batch 1: ${lard}; batch 2: ${olive}`, 'lard', 'the first one'],
     [`First: ${lard}. Second: ${olive}. the second please`, 'olive-oil-virgin', 'the second'],
     [`recipe 1: ${lard}\nrecipe 2: ${olive}\nonly recipe 1`, 'lard', 'recipe 1'],
+    [`(1) ${lard}. (2) ${olive}. Number 1 is long done, please check number 2`, 'olive-oil-virgin', 'number 2'],
+    [`(1) ${lard}. (2) ${olive}. Only check number 1.`, 'lard', 'number 1'],
+    [`Mild bar\nv1: ${lard}\nv2: ${olive}\n\nv1 was harsh. Check v2 please.`, 'olive-oil-virgin', 'number 2'],
   ])('are told apart where the post says which: %j', (text, fat, called) => {
     const { fats, doubts, assumptions, fates } = read(text);
     expect(doubts).toEqual([]);
@@ -63,6 +67,33 @@ describe('a figure put right', () => {
   });
 
   test.each([
+    ['PS. a slip: the coconut is 200 g, not 250, the rest is right.', 200],
+    ['PS. slip of the pen: 220 g of coconut, not 250.', 220],
+    ['PS. wrong line, the coconut oil weighs 240 g, not 250!', 240],
+  ])('in a PS is that of the one row that it says was wrong: %s', (ps, grams) => {
+    const { doubts, fats } = read(`500 g lard\n250 g coconut\n104 g NaOH\n220 g water\nBye\n\n${ps}`);
+    expect(doubts).toEqual([]);
+    expect(fats.map((one) => one.grams)).toEqual([500, grams]);
+  });
+
+  test.each([
+    'cocoa butter 150 g? no - I used shea butter in the end, 150 g of it',
+    '150 g of cocoa butter? No, I took plain shea butter, 150 g of it',
+    '150 g cocoa butter... no, it was shea butter, 150 g of it',
+    '130 g cocoa butter? Nope, we used 150 g of shea butter',
+  ])('or a name, by an answer to oneself: %s', (row) => {
+    const { doubts, fats } = read(`olive oil 500 g\n${row}\ncoconut oil 200 g\nNaOH 118 g\nwater 260 g`);
+    expect(doubts).toEqual([]);
+    expect(fats.map(({ id, grams }) => [id, grams])).toEqual([
+      ['olive-oil-virgin', 500],
+      ['shea-butter', 150],
+      ['coconut-oil', 200],
+    ]);
+  });
+
+  test.each([
+    '500 g lard, 100 g castor? no, that was the last batch, 100 g sunflower oil. 80 g NaOH, 200 g water',
+    '500 g lard, 200 g coconut. 104 g NaOH, 220 g water.\n\nPS. the tallow is 510 g, not 500.',
     '500 g lard, 66 g NaOH, no wait 70 g KOH, 150 g water',
     '500 g lard, 66 g NaOH, 150 g water, no wait I only have 400 g lard',
     '500 g lard, 66 g NaOH, no wait I left the water out',

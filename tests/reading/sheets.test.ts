@@ -68,7 +68,36 @@ describe('cards and sheets', () => {
     '| Raw material | lot | price per kg | weighed (g) | cost |\n| Olive oil | R-22 | 7.90 | 500 | 3.95 |\n| Coconut oil, refined | K-119 | 5.80 | 200 | 1.16 |\n| NaOH | C88 | 4.10 | 98 | 0.40 |\n| Water, demin. | - | 0.30 | 210 | 0.06 |',
     'Oil\tg\tpack\tcost\nOlive\t500\t5 l\t4.14\nCoconut\t200\t2.5 kg\t2.44\nNaOH\t98\t1 kg\t0.90\nWater\t210\t-\t0\n\nBars: 2 x 5 at approx. 95 g, to be sold at 4.50',
     'Olive oil 500 g\nCoconut oil 200 g\nNaOH 98 g\nWater 210 g\n1. Goggles on. 2. Pearls into the water. 3. Wait. 4. Lye into the fats.\nI took the NaOH down from 101 g to 98 g.',
+    '             g       %\nSOFT\n olive      500    71.4\nHARD\n coconut    200    28.6\nFATS        700     100\nNaOH         98      14\nWATER       210      30',
+    'grams  share of fats\nolive\t500\t71\ncoconut\t200\t29\nNaOH\t98\t14\nwater\t210\t30',
+    'item,amount,unit,cost\nolive oil,500,g,4.10\ncoconut oil,200,g,1.90\nsodium hydroxide,98,g,0.90\nwater,210,g,0\norange eo,20,ml,5.50',
+    'olive oil,coconut oil,naoh,water,fragrance oil\n500,200,98,210,25\n\nall in grams, the row of last Sunday.',
+    'Tea soap      lot A1      8 x 95 g\n\n| ingredient   | g   |\n|---|---|\n| olive oil    | 500 |\n| coconut oil  | 200 |\n| NaOH | 98 |\n| water | 210 |',
+    'A: which oils?\nB: 500 g olive, 200 g coconut\nA: and the lye?\nB: 98 g naoh in 210 g water',
+    '1. Weigh 500 g olive oil, 200 g coconut oil.\n2. Weigh 98 g NaOH, 210 g water.\n3. Mould A, 990 g. Cover.',
+    'line | planned | on the scale\nolive | 490 g | 500 g\ncoconut | 210 g | 200 g\nNaOH | 97 g | 98 g\nwater | 210 g | 210 g\nMy hand shakes. Check what was ON THE SCALE, it is in the pot.',
+    'any tips? mine: olive 500 g / coconut 200 g / naoh 98 g / water 210 g',
   ])('%s', expectRecipe);
+
+  test.each([
+    'week   weight of a bar\n0      120 g\n1      114 g\n6      107 g',
+    'day | bar g\n1 | 131\n28 | 118',
+    'week 0 - 131 g\nweek 2 - 125 g\nweek 6 - 118 g',
+    'hardness 41, cleansing: 10, bubbly 15, iodine 57, INS 142',
+  ])('what stands beneath of the soap is none of its rows: %s', (below) =>
+    expectRecipe(`olive 500 g\ncoconut 200 g\nNaOH 98 g\nwater 210 g\n\n${below}`),
+  );
+
+  test('a share that does not fit its weight stays in question', () =>
+    expect(read('\tg\t%\nolive\t500\t61\ncoconut\t200\t29\nNaOH\t98\t14\nwater\t210\t30').doubts).not.toEqual([]));
+
+  test.each(['Total of fats in the mould: 900 g\n Olive 50 %\n Lard 30 %\n Coconut 20 %\nNaOH ____'])(
+    'shares of a total that stands in its mould: %s',
+    (text) => expect(read(text)).toMatchObject({ doubts: [], fats: [{ grams: 450 }, { grams: 270 }, { grams: 180 }] }),
+  );
+
+  test('what thins the paste later is no amount', () =>
+    expect(read('olive 500 g\ncoconut 200 g\nKOH 90 % ?\nDilute later 1 + 2.5 with hot water.').doubts).toEqual([]));
 
   test('a blank at the alkali asks for it', () => {
     const { doubts, alkaliNamed } = read(

@@ -115,3 +115,20 @@ test('of the lye that stands ready, how much is what is asked', () => {
   expect(doubts('3 lb lard and a bag of lye, how much goes in?')).toEqual([]);
   expect(doubts('I put a jar of lye into 500 g lard, how much water do I need?')).not.toEqual([]);
 });
+
+const list = 'olive 500 g\ncoconut 300 g\nNaOH 116 g, water 250 g\nMethod';
+test.each([
+  `${list}\n1 Warm 300 g coconut oil gently.\n2 Stir in 450 g olive oil.`,
+  `${list}: melt the 300 g coconut, add 550 g of the olive.`,
+  `${list}. The olive oil weighs 450 g.`,
+  `${list}\n- melted the coconut 350 g\n- added the olive`,
+  `${list}\nPan 1: 300 g coconut\nPan 2: 400 g olive`,
+])('a step that contradicts the list is asked about: %s', (text) => expect(doubts(text)).toContain('two-amounts'));
+
+test.each([
+  [`${list}\n1 Warm 300 g coconut oil gently.\n2 Stir in 500 g olive oil.`, [500, 300]],
+  ['OILS\nolive 400 g\ncoconut 300 g\nSHEA PART\nshea butter 100 g\nolive 100 g\nNaOH 128 g', [500, 300, 100]],
+])('one that agrees is no doubt, nor a second row of a list: %s', (text, grams) => {
+  expect(doubts(text)).toEqual([]);
+  expect(readRecipe(reader, text).fats.map((one) => one.grams)).toEqual(grams);
+});

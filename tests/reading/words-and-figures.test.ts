@@ -223,3 +223,23 @@ test.each(['Price of coconut was about 6,20', 'The price for the coconut is now 
     expect([pot.map(({ grams }) => grams), doubts.length]).toEqual([[500, 200], 0]);
   },
 );
+
+test.each([
+  ['six and three-quarter ounces', 191.36],
+  ['six and three quarter ounces', 191.36],
+  ['six and three-quarters ounces', 191.36],
+  ['six and three quarters of an ounce', 191.36],
+  ['six and a half ounces', 184.27],
+])('quarters in words: %s', (lye, grams) =>
+  expect(read(`2 lb lard, 1 lb coconut oil, ${lye} of lye`).alkali[0]?.grams).toBeCloseTo(grams, 1),
+);
+
+test.each([
+  'Lard and coconut oil are 500 g and 200 g respectively, NaOH 100 g.',
+  'The lard and the coconut oil weigh 500 g and 200 g, respectively. 100 g NaOH.',
+])('weights in the order of their names: %s', (text) => {
+  expect(doubts(text)).toEqual([]);
+  expect(fats(text)).toEqual(['lard 500', 'coconut-oil 200']);
+});
+test('fewer weights than names are asked about', () =>
+  expect(doubts('Lard, tallow and coconut oil are 300 g and 400 g respectively. 100 g NaOH.')).not.toEqual([]));
