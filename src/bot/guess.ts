@@ -98,7 +98,7 @@ const asksAlkali =
 const terse = /\b(?:lye|naoh|koh) (?:pls|plz|please|needed)\b|^\W*(?:lye|naoh|koh) for\b/i;
 /** A row that is left to be filled in: "Lye (g) ....", "NaOH: ?". */
 const blankRow =
-  /^[^\S\n]*(?:[-*•|] ?)?(?:lye|naoh|koh|caustic soda|alkali)(?:[^\S\n]*[([]?(?:g|grams|oz)[)\]]?)?[\s:=|]*(?:\.{2,}|_{2,}|…+|\?+|-{2,})[^\p{L}\d\n]*$/imu;
+  /^[^\S\n]*(?:[-*•|] ?)?(?:lye|naoh|koh|caustic soda|alkali)(?:[^\S\n]*[([]?(?:g|grams|oz)[)\]]?)?[\s:=|]*(?:\.{2,}|_{2,}|…+|\?+|-{2,})[^a-z\d\n]*$/im;
 const wantsAlkali = (text: string, { fats, alkali }: RecipeReading): boolean =>
   fats.length > 1 && alkali.length === 0 && (asksAlkali.test(text) || terse.test(text) || blankRow.test(text));
 

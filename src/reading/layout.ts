@@ -78,7 +78,7 @@ const chatStamp =
   /^[ \t]*(\d{1,4}[./-]\d{1,2}(?:[./-]\d{2,4})?,? \d{1,2}:\d\d(?::\d\d)?(?: ?[ap]m)?) - \p{L}[\p{L} .'’-]{0,24}:(?= )/iu;
 
 /** "B: 700 g tallow" in a talk of two, where one asks: who speaks. */
-const speaker = /^[ \t]*\p{Lu}:[ \t]+/u;
+const speaker = /^[ \t]*[A-Z]:[ \t]+/;
 const withoutSpeakers = (lines: readonly string[]): string[] => {
   const said = lines.filter((line) => line.trim() !== '');
   const isTalk =
