@@ -1,4302 +1,4364 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-2
- ab:-16
+export const weights = ` ab:-11
  aber:4
- abgekriegt:16
- abgewischt:12
- about:5
- above:3
- abt:-11
- abuela:-9
- accident:16
- accidental:11
+ abgekriegt:10
+ abgewischt:7
+ about:6
+ above:5
+ abroad:-2
+ abt:-12
+ abuela:-10
+ accident:13
+ accidental:8
  accord:-6
- account:-6
+ account:-5
  aceit:-3
- aceite:1
- acid:2
- acros:1
- activat:-5
- actual:-11
- add:-12
- added:-3
- admit:4
- adult:-4
- advance:-7
- advice:-4
- afraid:-10
- after:10
- afternoon:6
- afterward:-13
- again:-19
- against:-12
- age:-8
- ages:-7
- ago:13
- agre:-3
- agree:-9
- agua:-1
+ aceite:-4
+ acid:4
+ acros:-5
+ activat:-3
+ actual:-7
+ add:-9
+ added:-7
+ admit:-3
+ adult:-7
+ advance:-5
+ advice:-10
+ afraid:-12
+ after:13
+ afternoon:-1
+ afterward:-8
+ again:-12
+ against:-5
+ age:-11
+ ages:-9
+ ago:16
+ agre:-4
+ agree:-8
  ahead:-6
- ahora:9
+ ahora:7
  ai:13
- aid:12
- air:-13
+ aid:11
+ air:-9
  al:1
- alarm:-7
- alcohol:-2
- alkali:-11
+ alarm:-4
+ alcohol:4
+ alike:-13
+ alkali:-6
  alkanet:-7
- all:-5
+ all:-7
  allergic:-6
- alles:-7
+ alles:-5
  allotment:-4
- allow:-13
- almond:-6
- almost:-11
- aloe:-11
- alone:-8
- along:6
- aloud:-3
- already:-6
- alright:-12
- also:5
+ allow:-9
+ almond:-8
+ almost:-9
+ aloe:-7
+ alone:3
+ along:4
+ aloud:-4
+ already:-3
+ alright:-18
+ also:2
  alter:-8
- although:1
- altogether:-9
- alu:-12
- aluminium:-10
- alway:-4
+ although:-7
+ altogether:-6
+ alu:-14
+ aluminium:-17
+ alway:-7
+ am:5
  amber:-7
  american:-5
- ammonia:8
- among:5
- amount:-10
- ampolla:5
- an:-9
- and:4
- animal:-13
- ankle:14
+ ammonia:-1
+ amount:-16
+ ampolla:8
+ an:-12
+ and:2
+ animal:-6
+ ankle:7
  anos:-8
- another:-1
- anruhren:3
- answer:-15
- antes:-9
- any:-3
- anybody:-4
- anyhow:-4
- anymore:-7
- anyone:-7
- anyth:-13
- anyway:-6
- anywhere:-6
- apart:-7
- app:-7
- appl:-8
- apple:-3
- applesauce:-7
- appointment:-3
- apprentice:-3
- apres:2
- apricot:-5
- april:-3
- apron:-16
- aqua:-10
- arde:11
- are:5
- arent:-5
- argan:-10
- arithmetic:-9
- arm:-12
- armpit:-2
- arms:-14
- around:5
- arriv:-4
- arrow:-2
- as:-14
- ash:1
- ashes:-6
- aside:-4
- ask:-2
+ another:-11
+ anruhren:-1
+ ans:-1
+ answer:-13
+ antes:-8
+ any:-6
+ anybody:2
+ anyhow:-5
+ anymore:-8
+ anyone:-10
+ anyth:-14
+ anyway:5
+ anywhere:-12
+ apart:-4
+ app:-8
+ appl:-6
+ apple:-8
+ applesauce:-3
+ apprentice:1
+ apres:6
+ apricot:-6
+ apron:-7
+ aqua:-9
+ arde:7
+ are:3
+ arent:-10
+ argan:-9
+ arithmetic:-8
+ arm:-7
+ armpit:-4
+ arms:-11
+ around:4
+ arriv:-3
+ as:-7
+ ash:-2
+ ashes:-8
+ aside:-5
+ ask:-4
  asked:-10
- asks:6
- asleep:-3
- asthma:4
- at:-1
- ate:1
- attic:-7
- atznatron:5
- au:-4
- auf:-10
- auge:8
- augen:-6
- august:-5
- aunt:-14
+ asks:8
+ asleep:-1
+ at:-6
+ ate:-1
+ attic:-5
+ atznatron:14
+ au:-1
+ auf:-5
+ auge:9
+ augen:-11
+ august:-4
+ aunt:-8
  aus:1
- autumn:-11
- aux:-10
- avale:8
- avant:-6
- avec:6
- avocado:-11
+ autumn:-8
+ aux:-4
+ avale:7
+ avec:5
+ avocado:-8
  avoid:-14
- awake:-1
+ awake:6
  away:-1
  awful:12
- b:-2
- babassu:-3
+ b:-11
+ babassu:-7
  baby:-3
- babys:7
- back:-5
- background:-9
- backside:8
- backward:-6
- bacon:-8
- bad:2
- badly:3
- bags:-8
- bain:-1
+ babys:1
+ back:-3
+ background:-4
+ backside:-1
+ backward:-10
+ bacon:-3
+ bad:-1
+ badly:-6
+ bag:2
+ bags:-11
+ bain:-5
  bak:-6
- balanc:11
- balance:-9
+ baker:-3
+ balanc:4
+ balance:-6
  balcony:-11
- bald:-5
- ball:5
- balls:4
- balm:-16
- band:-1
- bang:7
- bar:-9
- bare:6
+ bald:-3
+ ball:9
+ balls:9
+ balm:-17
+ bang:17
+ bar:-11
+ barber:-3
+ bare:4
  barefoot:14
- bark:12
- barn:-8
- bars:-8
- base:-7
- basket:-3
- batch:-6
- bath:-11
- bathroom:8
- batter:-6
- batteri:-8
- battery:-9
- bazaar:-3
- bc:4
- be:-5
- beads:5
- beagle:2
- beak:3
- beaker:9
- bear:-11
- beard:-6
- beat:-2
- beautiful:-4
- bebe:6
- became:9
- because:2
+ bark:4
+ barn:-5
+ bars:-13
+ base:-5
+ basket:-4
+ bath:-4
+ bathroom:7
+ batter:-5
+ batteri:-9
+ battery:-7
+ bay:-3
+ bazaar:-2
+ bc:5
+ be:-4
+ bead:8
+ beads:8
+ beagle:6
+ beak:10
+ bear:-5
+ beard:-3
+ beat:-3
+ beautiful:-3
+ bebe:13
+ became:8
+ because:-8
  become:-5
- bed:-4
- bedroom:-7
- bedtime:-2
- beef:-2
- been:11
- beer:-11
- bees:-7
- beeswax:-16
- before:-1
- beforehand:-6
- began:12
- begin:-7
- beginn:4
- beginner:-13
- begun:-5
- behind:7
- bei:-7
- beige:-7
- beim:1
- bekommen:6
- believ:5
- believe:-10
- belly:8
- belong:-8
- below:-7
+ bed:-11
+ beef:-3
+ been:16
+ beer:-10
+ bees:-11
+ beeswax:-12
+ before:-4
+ beforehand:-9
+ began:4
+ begin:-12
+ beginn:7
+ beginner:-9
+ begun:-4
+ behind:2
+ bei:-9
+ beige:-3
+ beim:3
+ being:-3
+ bekommen:13
+ believ:18
+ believe:-13
+ belly:10
+ belong:-7
+ below:-8
  ben:6
- bench:4
- bend:-3
- bent:5
- bergamot:-3
- besid:-3
- beside:-9
- best:-3
- bet:-12
- better:2
- between:2
- bevel:-9
+ bench:-1
+ bend:-8
+ bent:10
+ bergamot:-5
+ beside:4
+ best:-10
+ bet:-5
+ better:-14
+ between:8
+ bevel:-12
  bien:13
- bigger:-5
- bill:4
- bin:-2
- bins:-3
+ big:-8
+ bigger:-3
+ bill:3
+ bins:-5
  birch:-12
- birds:-2
- birthday:-15
- bis:-6
- biscuit:-3
- bit:-1
- bite:1
- bites:-4
- bits:-5
- bitten:4
+ birds:-1
+ birthday:-8
+ bis:-2
+ biscuit:1
+ bite:6
+ bites:-2
+ bits:-1
+ bitten:6
  black:-18
- blame:-5
- blanc:6
- blanca:-4
- blanco:-1
- blanket:-14
- bleach:-5
- bleed:1
- blend:3
- blender:-7
- bless:-10
+ blame:-1
+ blanc:15
+ blanca:-5
+ blanco:-3
+ blanket:-13
+ bleach:3
+ bleed:5
+ blend:-6
+ blender:-9
+ bless:-7
  blew:7
  blind:7
- blink:6
- blister:11
- blob:3
- block:-12
- blog:-8
- blood:11
- blouse:8
- blue:-7
- blurry:3
- board:-1
- boil:4
- boiler:-8
- boils:3
- bol:-6
- bone:4
+ blink:9
+ blister:8
+ blob:5
+ block:-10
+ blog:-12
+ blood:5
+ blouse:13
+ blue:-5
+ blurry:10
+ board:-2
+ boat:-4
+ boil:8
+ boiler:-11
+ boils:13
+ bol:-3
+ bone:7
  bonjour:1
- book:-13
- booklet:-6
- books:-3
- boot:1
+ book:-9
+ booklet:-4
+ books:-7
+ boot:2
  boots:-10
- bor:11
- borax:-3
- bord:-5
- bored:5
+ bor:-3
+ borax:-4
+ bord:-3
+ bored:7
  born:-5
- borrow:-11
- boss:4
- bother:6
- bottl:-11
- bottle:-5
- bottom:-15
- bouche:11
- bought:-11
- bounc:14
- bowl:7
- bowls:3
- box:1
- boxes:-10
- boy:7
+ borrow:-9
+ boss:7
+ both:3
+ bother:5
+ bottl:-6
+ bottle:5
+ bottom:-18
+ bouche:13
+ bought:-13
+ bounc:10
+ bowl:14
+ bowls:4
+ box:-2
+ boxes:-11
+ boy:6
  boyfriend:1
- boys:-9
- bra:5
- bran:-16
- brand:-6
- bras:12
- brave:7
- brazo:12
- bread:-7
- break:3
- breakfast:6
- breastbone:6
- breath:13
- breathe:12
- brennt:-3
- brick:-8
- bright:1
- brim:-3
+ boys:-10
+ bra:11
+ bran:-9
+ brand:2
+ bras:13
+ brave:-7
+ brazo:13
+ bread:4
+ breakfast:-4
+ breastbone:14
+ breath:12
+ breathe:7
+ brennt:1
+ brick:-12
  brine:1
- bring:-4
- brittle:-7
- broke:-2
- broken:-2
- broom:1
- brought:-5
- brown:10
- brule:-6
- brulure:7
- brush:-5
- bu:9
- bubbl:3
- bubble:9
- bucket:7
- budget:-3
- build:-3
- built:-5
- bumps:6
- burbuja:-2
- burn:6
- burnin:9
- burns:5
- burnt:-5
- burp:4
- burst:1
- bus:-11
+ bring:3
+ brittle:-6
+ broke:-3
+ broken:-4
+ broom:4
+ brother:-4
+ brought:-3
+ brown:15
+ brule:-11
+ brulure:8
+ brush:-4
+ btw:3
+ bu:10
+ bubble:5
+ bucket:1
+ budget:-4
+ build:-6
+ built:-11
+ bumps:4
+ burbuja:-5
+ burn:4
+ burnin:4
+ burns:3
+ burnt:-4
+ burp:15
+ burst:2
+ bus:-10
  but:-2
  butcher:-8
- butt:-1
- butter:-4
- button:-9
- buy:-19
- by:-9
- c:-21
- ca:-3
- cabbage:-6
- cage:4
+ butt:7
+ butter:-8
+ button:-7
+ buy:-20
+ buys:-3
+ by:-10
+ c0conut:-3
+ c:-15
+ ca:-2
+ cabbage:-3
+ cage:3
  cake:-2
- cakes:-4
+ cakes:-6
  calculat:-8
- calculate:-3
- calculator:-12
- calendula:-9
- caliente:12
- call:-6
- calls:5
- calm:6
- came:-2
- camera:6
- camp:-13
- can:-8
- candl:4
- candle:-13
+ calculation:-4
+ calculator:-14
+ calendar:-6
+ calendula:-10
+ caliente:14
+ call:-3
+ calls:3
+ came:-3
+ camera:4
+ camp:-6
+ can:-6
+ candl:-6
+ candle:-10
  canister:-5
- cannot:-3
- canola:-10
- cans:-8
- cant:13
- cap:12
- car:-1
+ cannot:-4
+ canola:-16
+ cans:-4
+ cant:8
+ canteen:-3
+ cap:7
+ car:2
  cara:-1
  caramel:-4
  card:-18
- cardboard:3
+ cardboard:2
  care:-11
- careful:-16
- caretaker:-6
- carpet:-6
- carri:-2
- carrot:-7
+ careful:-10
+ caretaker:-8
+ carpet:-3
+ carri:1
+ carrot:-13
  carry:-3
- carton:1
+ carton:-5
  case:-3
- caster:-3
- castile:-9
- castor:-14
- catch:-4
- cattle:-3
- cauldron:-6
- cause:12
- caustic:11
- caustica:12
- caustique:11
- caviti:-7
- cayo:-1
- ce:6
- cedar:11
- ceil:6
+ caster:-4
+ castile:-4
+ castor:-23
+ cat:-3
+ catch:-2
+ cats:-3
+ cattle:1
+ caught:4
+ cauldron:-7
+ cause:7
+ caustic:16
+ caustica:15
+ caustique:16
+ caviti:-10
+ cavity:1
+ cayo:5
+ cedar:-3
+ cedarwood:-3
+ ceil:5
  cell:-3
- cellar:-7
- centre:-8
- cents:-1
- certain:-4
- chair:-6
+ cellar:-10
+ centre:-12
+ certain:-3
+ chair:-2
  chalk:-6
- chamomile:-7
- chang:-2
- change:5
- chap:-6
- charcoal:-12
+ chamomile:-8
+ chang:-3
+ change:4
+ chap:-3
+ charcoal:-8
  charg:-3
- charge:-3
- chart:-4
- chat:3
+ chart:-3
+ chat:7
  cheap:-13
  check:-7
- checklist:-6
- cheek:16
- cheese:1
- chemical:9
- chemist:-4
- chemistry:-12
- chest:20
- chew:1
- chicken:9
- chien:3
- child:2
+ checklist:-10
+ cheek:18
+ cheese:-3
+ chemical:11
+ chemist:-6
+ chemistry:-13
+ chest:13
+ chew:-3
+ chicken:6
+ chien:5
+ child:4
  children:-10
- chill:-4
- chimney:-1
- chips:-7
- chocolat:-10
- chocolate:-7
- choice:3
- choir:-10
- chok:-8
- choose:-1
- chose:-8
- christma:-14
- chuck:-4
- chunk:3
- church:-9
- cinnamon:2
- circle:1
- citrate:-5
- citric:-4
- citronella:-10
- claim:-13
- clarity:-1
- class:-8
- clay:-9
+ chill:-6
+ chimney:-4
+ chin:2
+ chip:-3
+ chipp:-7
+ chips:-6
+ chocolat:-4
+ chocolate:-4
+ choir:-7
+ chok:-10
+ chose:-9
+ christma:-9
+ chuck:-5
+ chunk:10
+ church:-5
+ cinnamon:6
+ circle:-6
+ citrate:-8
+ citric:1
+ citronella:-8
+ claim:-11
+ clarity:-8
+ class:-7
+ clay:-15
  clean:-11
- cleaner:9
- clear:-4
- clever:5
+ cleaner:7
+ clear:10
+ clever:4
  client:-9
- climb:-3
- cling:4
- clinic:-3
- clock:-8
- clockwork:-1
- clos:8
- close:4
- cloth:-3
- cloud:16
- cloudy:-16
- clove:12
+ climb:-4
+ cling:5
+ clock:-9
+ clockwork:-2
+ clos:10
+ cloth:1
+ cloud:7
+ cloudy:-15
+ clove:4
  club:-4
- clump:-2
- clumpy:-9
- cm:-18
- co:-13
+ clump:-6
+ clumpy:-6
+ co:-11
  coarse:-8
- coat:-4
- cocanut:-3
- cocnut:-3
- coco:-14
- cocoa:-5
- cocoanut:-8
- coconut:-3
- coffee:2
- coin:3
- cold:-18
- collar:5
- collarbone:3
- collect:4
- colloidal:-7
- color:-5
- colour:-14
- column:-8
- com:4
- comb:6
- combien:-14
- combin:-3
- combine:-15
- come:-3
- comes:-6
- comma:6
- comme:2
- comment:-15
- community:-3
- como:2
- compare:-4
- complain:-7
+ coast:-3
+ coat:-6
+ cocanut:-6
+ cocnut:-7
+ coco:-19
+ cocoa:-1
+ coconut:-5
+ coffee:-3
+ coin:10
+ coins:-3
+ cold:-17
+ collar:13
+ collarbone:7
+ colleague:1
+ collect:5
+ colloidal:-5
+ color:-2
+ colour:-8
+ column:-12
+ com:2
+ comb:13
+ combien:-8
+ combin:-6
+ combine:-7
+ come:-2
+ comes:-12
+ comma:-3
+ comme:-2
+ comment:-19
+ como:-2
+ compar:-3
+ compare:-5
+ complain:-9
+ complaint:-2
  complete:-3
- con:9
- conc:-2
- concentration:-10
- concrete:1
- confession:-11
- confetti:13
- confirm:-7
- contact:3
- container:-1
- convert:-5
- cook:-4
- cookbook:-11
- cooker:-2
+ computer:-4
+ con:7
+ conc:-6
+ concentration:-16
+ concrete:-9
+ confession:-12
+ confirm:-14
+ contact:7
+ container:3
+ content:5
+ convert:-3
+ cook:-18
+ cookbook:-4
+ cooker:1
+ cookery:-3
  cookie:1
- cooks:-6
- cool:-15
- cooler:-8
- cools:-4
- copi:-9
- copper:-6
- copy:-11
- corner:2
- correct:-14
- cost:-9
+ cooks:-3
+ cool:-17
+ cooler:-4
+ cools:-3
+ copi:-5
+ copper:-4
+ copy:-8
+ corner:-3
+ correct:-23
+ cost:-3
  costs:-12
- cottage:-13
- cotton:-6
+ cottage:-9
+ cotton:-1
  cough:9
- could:5
- couldnt:-6
- coule:5
- couleur:10
- council:-3
- count:-13
- counter:-4
- coup:3
- couple:-7
- course:-6
- cousin:-14
- cover:-4
- cow:-5
- cpop:-12
- crack:2
- crater:15
- crawl:-3
- crayon:-9
- crazy:7
- cream:-4
- creamy:-12
- cried:1
- crock:-1
- crockpot:7
- crudo:13
- crumb:1
- crumble:-12
- cry:7
- crystal:-3
+ could:10
+ couldnt:-13
+ coule:14
+ couleur:4
+ council:-4
+ count:-20
+ counter:-1
+ coup:5
+ couple:-10
+ course:-4
+ cousin:-2
+ cover:-3
+ cow:-6
+ cpop:-7
+ crack:-2
+ craft:-3
+ crater:13
+ crawl:-5
+ crayon:-12
+ crazy:6
+ cream:-5
+ creamy:-4
+ cried:-12
+ crock:-3
+ crockpot:3
+ cross:-5
+ crudo:6
+ crumbl:1
+ crumble:-5
+ crust:-2
+ cry:5
+ crystal:-2
  cuanta:-12
- cube:11
- cubes:-8
- cucumber:-11
- cuff:6
+ cube:5
+ cubes:-10
+ cucumber:-14
+ cuff:7
  cup:2
- cupboard:-4
- cupcake:-3
- cupful:-10
- cups:-18
- cur:-11
- cure:5
- cured:-2
- cures:-7
- curiou:-11
- curl:5
- curry:-5
- custard:1
- customer:-4
- cut:1
- cuts:5
- cutt:-8
+ cupboard:-8
+ cupcake:-5
+ cupful:-11
+ cups:-17
+ cur:-12
+ cure:-11
+ cured:3
+ cures:-5
+ curiou:-4
+ curl:9
+ curry:-7
+ custard:-8
+ customer:-3
+ cut:-5
+ cuts:10
+ cutt:-15
  cutter:-7
- d:-10
- da:-6
- dabb:6
+ d:-9
+ da:-4
+ dabb:3
  dad:9
- daft:2
- dag:-19
- damit:-6
- damp:2
- dangerou:-12
- dans:14
- dare:-8
- darf:-5
- dark:3
- darker:-3
- das:-4
- date:-7
+ dag:-24
+ damit:-9
+ damp:5
+ dangerou:-10
+ dans:11
+ dare:-6
+ dared:4
+ darf:-8
+ dark:7
+ darker:-6
+ das:-6
+ date:-11
  daughter:-1
- day:-6
- daylight:3
- days:-4
- dead:-6
- dear:-7
+ day:-3
+ daylight:9
+ days:-10
+ de:-3
+ dead:-14
+ deal:3
+ dear:-8
  decant:5
- decent:-6
- decid:-1
- decimal:-12
- dedo:14
- deep:9
- degre:3
- deja:-5
- del:13
- dem:5
- den:2
- dense:-5
+ december:-3
+ decent:-4
+ decid:-7
+ decimal:-8
+ dedo:16
+ deep:12
+ degre:-3
+ degree:-2
+ deja:-7
+ del:16
+ dem:1
+ demineralis:-6
+ demonstration:-3
+ den:3
+ dense:-10
+ dent:-5
  dentist:-1
  dentro:7
- depui:9
+ depend:-3
+ depui:10
  der:-4
- derramo:-8
- des:1
- desde:11
- despu:23
- dessu:2
- destill:-4
- di:4
- diary:-3
- dias:7
- dice:9
- dictat:-3
- did:-3
- didnt:1
- die:2
- died:-12
+ derramo:-9
+ des:5
+ desde:22
+ despu:16
+ dessu:3
+ destill:-5
+ di:2
+ diary:-6
+ dias:4
+ dice:10
+ dictat:-5
+ did:-11
+ didnt:4
+ die:4
+ died:-13
  differ:-3
- difference:-6
- different:-7
- digit:-7
- dilut:6
- dilute:-6
- dilution:-2
- dinner:-7
+ difference:-10
+ different:-4
+ diffuser:13
+ digit:-6
+ dilut:-3
+ dilute:-5
+ dilution:-4
+ dinner:-6
  dinosaur:-4
- dipp:7
- dirty:-3
- disaster:-6
- discount:-15
- dish:-13
- dishwasher:-8
- dispenser:-5
+ dipp:4
+ dirty:-7
+ disaster:-7
+ discount:-17
+ dish:-18
+ dishwasher:-11
+ dispenser:-6
  display:-3
- dissolv:-3
- dissolve:-6
- distill:-9
- disturb:-4
- divid:-6
- divider:-5
- dizzy:12
- do:4
- doctor:6
- does:-4
- doesnt:1
- dog:3
- dogs:-12
- doigt:1
- doing:1
- done:-11
- dont:-3
- door:-7
- doors:-16
- doorway:-7
- dos:13
- dots:6
- doubl:-5
- double:-9
- doubt:-6
- dough:3
- doux:-4
- down:4
- dozen:-11
- draft:-8
+ dissolv:-7
+ dissolve:-11
+ distill:-14
+ disturb:-7
+ divid:-10
+ divider:-9
+ dizzy:20
+ doctor:5
+ does:-6
+ doesnt:-8
+ dog:-2
+ dogs:-7
+ doing:-8
+ dont:-7
+ door:-3
+ doorway:-3
+ dos:17
+ dot:4
+ dots:2
+ doubl:-10
+ double:-11
+ doubt:-7
+ dough:4
+ doux:-7
+ down:1
+ downstair:-9
+ dozen:-4
+ draft:-11
  drag:-6
- dragg:1
+ dragg:3
  dragon:-7
- drain:-2
- drainpipe:-4
- drama:-11
- drank:7
- drauf:-1
- draw:-5
- drawer:-7
- draws:-4
- drei:9
- dress:-6
- drew:-8
- dribbl:-1
- dried:-3
- dries:-3
- drin:-1
+ drain:1
+ drainpipe:-12
+ drama:-8
+ drank:10
+ draught:-3
+ draw:-3
+ drawer:-9
+ drawn:-3
+ draws:-6
+ dream:-2
+ drei:14
+ dress:-5
+ drew:-10
+ dribbl:6
+ dried:-8
+ dries:-5
+ drin:5
  drink:3
  drip:9
- dripp:1
- drips:9
- driv:-1
- drive:-9
- drool:3
- drop:5
- droplet:2
- dropp:5
- drops:-9
- drove:-3
- drum:-9
- drunk:5
- dry:-17
- du:3
- duck:-16
- ducks:4
- due:-12
- duele:11
- duft:-2
- dug:14
- dump:-5
- dunk:8
- dur:-13
- dust:5
- dusty:-9
- dye:-3
- e:-6
- each:-11
- ear:8
- earlier:-7
- early:3
- ears:1
- easier:-11
- easter:-11
- easy:-8
- eat:16
- eaten:8
- eats:-9
- eau:1
- eczema:-17
- edge:5
- edges:1
- edit:5
- egg:-5
- eight:6
- eighti:-6
- eighty:-11
- ein:1
- eine:5
- einen:-8
- eingeatmet:13
- either:-10
- el:3
+ dripp:4
+ drips:10
+ drive:-8
+ drool:8
+ drop:4
+ droplet:1
+ dropp:1
+ drops:-8
+ drove:8
+ drum:-7
+ drunk:7
+ dry:-9
+ du:-5
+ duck:-10
+ ducks:-2
+ due:-10
+ duele:14
+ duft:1
+ dug:7
+ dump:-6
+ dunk:15
+ dur:-4
+ durch:2
+ dust:4
+ dusty:-10
+ dye:-5
+ e:1
+ each:-9
+ ear:4
+ earlier:-3
+ early:-4
+ ears:-5
+ easier:-9
+ easter:-9
+ easy:-7
+ eat:17
+ eaten:9
+ eats:-8
+ eau:-2
+ eczema:-16
+ edge:7
+ edges:-1
+ edit:4
+ egg:5
+ eight:-1
+ eighti:-4
+ eighty:-5
+ ein:5
+ eine:7
+ einen:-9
+ eingeatmet:12
+ either:-11
+ el:7
  elbow:-5
- eldest:6
- eleven:13
- elle:-1
- else:-10
- emergency:13
+ eldest:-2
+ eleven:15
+ elle:-2
+ else:-11
+ embarrass:-2
+ emergency:17
  empti:-4
- empty:-2
+ empty:-4
  emu:-6
- emulsion:5
- en:-4
- enamel:-9
- encima:13
- end:-12
- ended:-9
- ends:2
- enfant:-9
+ emulsion:-2
+ enamel:-6
+ encima:14
+ end:2
+ ended:-12
+ ends:-1
+ enfant:-8
  engine:-3
- english:-3
+ english:-2
  enjoy:-4
- enough:-18
- entire:-6
- entry:-6
- envelope:-5
- equal:-5
- er:-6
+ enough:-10
+ entire:-3
+ entry:-3
+ envelope:-14
+ equal:-9
+ er:-5
  error:3
- erst:18
- erupt:13
- es:-6
- espresso:-3
- essential:-12
- essentielle:-3
- essig:-2
- est:7
+ erst:5
+ erupt:17
+ es:-11
+ essential:-8
+ essentielle:2
+ essig:1
+ est:10
  esta:-7
- et:5
- ethanol:-4
- eucalyptu:7
- euro:1
- euros:-7
- even:-7
- evening:-15
+ et:3
+ ethanol:-3
+ eucalyptu:-3
+ euro:2
+ euros:-6
+ even:-5
+ evening:-8
  ever:-7
- every:-17
- everybody:-14
- everyone:-3
- everyth:-11
- everywhere:-2
- evoo:-4
- exact:-8
- except:-4
- exces:-7
- excuse:-3
- expect:-3
- expert:-8
- explain:-13
+ every:-18
+ everybody:-10
+ everyday:-1
+ everyone:-5
+ everyth:-10
+ everywhere:-5
+ evoo:-3
+ exact:-13
+ except:-9
+ exces:-4
+ excuse:-2
+ expect:1
+ explain:-15
  explod:10
- export:-6
- extra:-15
- extract:-6
- eye:15
- eyeball:-13
- eyebrow:6
- eyelid:20
+ export:-13
+ extra:-6
+ extract:-7
+ eye:18
+ eyeball:-15
+ eyebrow:5
+ eyelid:22
  eyes:1
- eyewash:-5
- f:-13
- face:-7
- faceful:12
- facial:-3
- fade:-14
- fail:-13
- failur:-6
- faint:-3
- faire:-1
- fait:18
- fall:-1
- fallen:-3
- false:-13
- fami:-12
- fan:-13
+ eyewash:-7
+ f:-7
+ face:-3
+ faceful:17
+ fade:-7
+ fail:-15
+ failur:-9
+ fair:-2
+ faire:-2
+ fait:14
+ fallen:1
+ falls:-3
+ false:-10
+ fami:-7
+ fan:-11
  fancy:-4
- far:-4
- farm:-9
- fast:2
+ far:-10
+ farm:-6
+ fashion:-3
+ fast:6
  faster:-7
- fat:-20
- father:-4
- fats:-12
- fault:-9
- faut:-13
+ fat:-18
+ father:-5
+ fats:-16
+ fault:-6
+ faut:-11
  favour:-3
- favourite:-6
- fear:-5
- february:-7
- fed:-11
- feed:2
- feel:11
- feels:2
- feet:-2
- fell:5
+ favourite:-4
+ fear:-7
+ feb:-3
+ february:-4
+ fed:-14
+ fee:-3
+ feed:3
+ feels:-3
+ feet:-4
+ fell:6
  felt:6
  fence:-3
- fetch:-3
- few:-5
- fifteen:-7
- fifth:-7
- fifty:-6
+ fetch:-7
+ fete:-3
+ few:-10
+ fifteen:-10
+ fifth:-6
+ fifty:-2
  fight:-8
- figur:-6
- figure:-23
- file:-10
+ figur:-5
+ figure:-10
+ file:-3
  fill:-6
- fille:13
- fills:-13
- film:-5
- fils:10
- filter:-12
- fin:-10
+ fille:11
+ fills:-7
+ film:1
+ fils:18
+ filter:-13
+ fin:-6
  final:-9
- find:-8
- finds:-8
- fine:-10
- finer:-8
+ find:-4
+ finds:-10
+ fine:-15
+ finer:-5
  finger:9
- fingernail:13
- fingertip:15
- finish:2
- fire:11
- firm:-16
- first:-5
- fish:4
- fist:6
- fit:-2
- fits:-16
- five:-9
- fizz:-4
- fl:-5
+ fingernail:8
+ fingertip:21
+ finish:-2
+ fire:5
+ firm:-13
+ first:-2
+ fish:3
+ fist:4
+ fists:-4
+ fit:-7
+ fits:-14
+ five:-2
+ fizz:5
+ fl:-10
  flak:-3
- flake:13
- flaky:-1
- flame:-3
- flash:-5
- flat:-12
- flatmate:2
- flea:-3
- fleck:8
- flew:7
- flick:20
- float:-11
+ flake:12
+ flaky:-4
+ flame:-5
+ flannel:8
+ flar:7
+ flash:-6
+ flat:-4
+ flatmate:-8
+ flea:-5
+ fleck:4
+ flew:2
+ flick:25
+ float:-10
  flood:-9
- floor:1
- floral:-4
- flour:-3
- flower:10
- flu:-4
+ floor:7
+ floral:-3
+ flour:-6
+ flower:11
+ flu:-3
  fluid:-5
- flung:-2
- flush:6
- fly:6
- fo:-7
- foam:3
+ flung:-3
+ flush:2
+ fly:4
+ fo:-10
+ foam:9
  foams:-5
- foamy:5
- fog:-6
- fogg:13
- foggy:10
- fold:2
+ foamy:11
+ fog:-9
+ fogg:4
+ foggy:5
+ fold:3
  folks:-7
- follow:-10
- food:2
- fool:8
+ follow:-7
+ fond:1
+ food:-9
+ fool:9
  foot:-4
- football:-3
+ football:-5
  for:-6
- force:5
- forearm:13
- forehead:21
+ force:4
+ forearm:17
+ forehead:8
  forget:-10
- forgive:-3
- forgot:2
- forgotten:-13
- fork:-3
- form:-13
+ forgive:-6
+ forgot:3
+ forgotten:-12
+ fork:-6
+ form:-10
  forms:-6
- formula:-6
- fortnight:-7
- forty:11
- forum:-11
- forward:4
- found:-1
- four:-1
- fourteen:3
- fourth:-3
- fragrance:-2
- frais:12
- free:-12
- freez:12
- freezer:-10
- fresh:9
- friday:5
- fridge:-12
- fried:-4
- friend:-5
- frist:-5
- from:-5
- front:-2
- frost:-10
- frotte:4
- froze:-8
- frozen:-5
+ formula:-13
+ fortnight:-6
+ forty:7
+ forum:-7
+ forward:1
+ fourteen:-3
+ fourth:-1
+ fragrance:-6
+ frais:13
+ frame:-3
+ free:-8
+ freezer:-6
+ fresh:5
+ friday:8
+ fridge:-16
+ fried:-7
+ friend:-4
+ frist:-4
+ from:-2
+ front:-7
+ frost:-5
+ frotte:12
+ froze:-10
+ frozen:-10
+ fruit:-3
  fry:-10
  fudge:3
- full:-3
- fully:-4
- fume:-14
- fumes:-5
+ full:-2
+ fully:-3
+ fume:-16
+ fumes:-1
  funnel:2
- further:-5
- fuss:5
- fussy:-3
- g:-23
+ funny:3
+ fur:7
+ further:-3
+ fuss:14
+ fussy:-2
+ g:-22
  gallon:-9
- gant:4
- gants:-14
- gap:2
- garage:-3
- garden:-8
- gardener:-4
- garganta:9
- garlic:-7
- gas:-4
- gata:14
- gate:-13
- gather:-6
+ gant:2
+ gants:-9
+ ganz:1
+ gap:4
+ garage:-2
+ gardener:-3
+ garganta:5
+ garlic:-6
+ gas:-5
+ gata:9
+ gate:-10
+ gather:-3
  gauntlet:-3
- gave:-2
- gebissen:6
- gefasst:11
- gekippt:7
- gel:-14
- gelaufen:11
- gell:-14
- gent:-1
- gentle:-4
- gerade:-9
- gesicht:5
- gespritzt:4
- gestern:6
- get:-16
- getrunken:10
+ gave:-7
+ gebissen:9
+ gefasst:16
+ gekippt:9
+ gel:-12
+ gelaufen:14
+ gell:-20
+ gentle:-5
+ gentleman:5
+ gerade:-6
+ geranium:-2
+ gesicht:12
+ gespritzt:6
+ gestern:7
+ get:-14
+ getrunken:16
  gets:-6
- gett:-18
- ghee:-13
- gicle:-3
- gift:-7
+ gett:-12
+ ghee:-7
+ gicle:-2
+ gift:-4
  girasol:-3
- girl:5
- girls:-6
- giv:-2
- give:-5
- given:-4
- gives:-2
- glad:-4
- glass:3
- glassy:-10
- glaze:-5
- glide:-6
+ girl:7
+ giv:6
+ give:-4
+ given:-5
+ gives:3
+ glass:2
+ glassy:-8
+ glaze:-13
  glitter:-8
- glossy:-5
- glov:-5
- glove:3
- glue:5
- glued:1
- glycerine:-4
- gms:-16
- go:-8
- goats:-11
+ glossy:-11
+ glov:1
+ glove:7
+ glue:7
+ glued:-3
+ glycerin:11
+ glycerine:-8
+ gms:-10
+ go:-6
+ goat:-5
+ goats:-16
  god:-4
- goes:-6
- goggl:-4
+ goes:-12
+ goggl:-1
  going:11
- gold:-6
- gonna:-6
- good:2
- goodnes:-7
+ gold:-7
+ gone:-3
+ gonna:4
+ goodnes:-5
  goose:-5
- gorge:13
- gorgeou:-3
+ gorge:17
+ gorgeou:-4
  got:2
- goutte:14
- gr:-10
- grab:8
- grad:-7
- grade:-6
- grain:4
+ gota:2
+ goutte:3
+ gr:-6
+ grab:11
+ grabb:7
+ grad:-8
+ grade:-5
+ grain:7
  grainy:-5
- gram:-15
- grams:-13
- gran:-6
- grandad:-1
- grandchildren:-3
- granddaughter:-11
- grandfather:-6
- grandma:-1
+ gram:-8
+ grams:-11
+ gran:-4
+ grandad:-7
+ grandchildren:-6
+ granddaughter:-8
+ grandfather:-5
+ grandma:-2
  grandmother:-9
- grandpa:-10
- grandson:1
+ grandpa:-2
+ grandson:8
  granny:5
- grape:3
+ grape:5
  grapese:-3
- grasa:-1
- grass:-4
- grat:-12
- grate:-6
- grateful:-6
- grease:-3
- greaseproof:-3
+ grasa:1
+ grat:2
+ grate:-3
+ grateful:-1
+ greaseproof:-6
  greasy:-9
- great:-12
- green:-6
- greeting:-13
- grey:8
- gritty:10
- ground:-7
- groundnut:-11
- group:-7
- grown:7
- grows:-4
- guant:-5
- guante:-1
- guess:-5
- guest:-8
- guild:-8
+ great:-15
+ green:-5
+ greeting:-8
+ grey:7
+ gritty:11
+ ground:-10
+ groundnut:-5
+ group:-3
+ grown:9
+ grows:-5
+ guant:-7
+ guante:4
+ guess:-3
+ guest:-9
+ guild:-3
  guinea:8
- guitar:-3
- gulp:7
- gums:11
- guys:-9
- h2o:-9
- h3:-5
- h:4
- ha:9
+ guitar:-12
+ gulp:13
+ gums:13
+ guys:-3
+ h2o:-12
+ h3:-7
+ h:1
+ ha:18
  hab:9
- habe:11
- haben:8
- hacia:-13
- hack:6
- had:3
- hago:20
+ habe:9
+ haben:15
+ hacia:-11
+ hack:10
+ had:2
+ hadnt:1
+ hago:15
  haha:-12
- hair:3
- half:-3
- halfway:5
- hall:-9
- halo:13
- hals:13
- halv:-7
- halve:-3
- hamster:7
- hand:3
+ hair:10
+ half:-2
+ halfway:2
+ hall:-7
+ halo:7
+ hals:8
+ halv:-6
+ hamster:5
+ hand:5
  hande:-6
- handful:-12
- handl:-4
- handle:-3
- handout:-10
- handrucken:12
- hands:-15
- handschuhe:-8
+ handful:-7
+ handl:-2
+ handle:-11
+ handout:-11
+ handrucken:7
+ hands:-11
+ handschuhe:-7
  handsome:-9
- handwrit:-8
- hang:6
- hangs:-4
- happen:1
- happy:-5
- harden:-9
- harder:-7
- hardnes:-11
+ handwrit:-9
+ hang:5
+ hangs:-5
+ happen:6
+ happy:-6
+ hard:-1
+ harden:-4
+ harder:-2
+ hardnes:-9
  hardware:-8
- harm:-8
- harsh:-11
- has:3
- hasnt:-2
- hat:19
- hate:-9
- hatte:12
- haut:-15
- hav:-3
- have:2
- havent:-14
- hay:-2
- haze:7
- hazelnut:-5
- hdpe:-3
- he:11
- head:-1
- heal:-12
- heap:-6
- hear:1
- heard:-4
+ harm:-4
+ harsh:-13
+ harvest:-3
+ has:8
+ hasnt:5
+ hat:20
+ hate:-3
+ hatte:14
+ haut:-14
+ hav:-6
+ havent:-6
+ hay:-6
+ haze:3
+ hazelnut:-7
+ he:7
+ head:-3
+ headache:-1
+ heal:-8
+ heap:-4
+ hear:3
  hears:-3
- heart:-7
- heat:-15
+ heart:-11
+ heat:-8
  heaven:-5
- heavy:-20
- hed:-7
- hedgehog:11
- heel:8
- heels:1
- height:-8
- held:-13
- hell:6
- hello:-8
- help:11
- helper:-6
- helps:3
- hemp:-3
- hen:4
- hence:-5
- hens:3
- her:8
- here:-7
- hers:-16
+ heavy:-16
+ hed:-6
+ hedgehog:9
+ heel:9
+ heels:-4
+ height:-5
+ held:-5
+ hell:12
+ hello:2
+ help:7
+ helper:-5
+ helps:-4
+ hemp:-10
+ hen:5
+ hence:-6
+ hens:-3
+ her:2
+ here:-13
+ hers:-5
  herself:3
- hes:5
- heute:16
- hey:8
- hi:2
- hiccup:7
- hice:3
- hidden:-7
- hier:9
- high:-16
- higher:-8
+ hes:4
+ heute:3
+ hey:12
+ hi:-1
+ hiccup:10
+ hice:9
+ hid:5
+ hidden:-3
+ hier:14
+ high:-9
+ higher:-3
  hija:4
- hills:-4
- him:1
- himself:-1
- his:6
- hiss:10
- history:-3
- hit:9
- hits:-6
- hives:-3
- hizo:-4
- hm:-2
- ho:8
- hoarse:3
- hob:-6
- hobby:-6
+ hills:-8
+ him:-2
+ himself:2
+ his:9
+ hiss:7
+ history:-4
+ hit:11
+ hits:-7
+ hives:-6
+ hm:-10
+ ho:6
+ hoarse:13
+ hob:-9
+ hobby:-8
  hola:-5
- hold:1
- holds:-8
+ hold:7
+ holds:-5
  hole:8
- holes:13
- holiday:-4
- home:-5
- honest:-5
- honey:-9
- hood:-3
- hook:-5
- hop:-3
- hope:-8
- horse:-7
- hose:-4
- hosed:-4
- hospital:1
- hot:1
- hotter:-2
- hour:5
- hours:-2
- house:-7
- household:-6
- how:-3
- howl:-3
- hp:-3
- hrs:-8
- hubby:10
- huele:-6
- huge:-2
- huile:-6
- humo:-4
- humour:-3
- hunch:9
- hund:-4
- hundr:-7
- hung:-3
- hurry:3
- hurt:-3
- hurts:6
+ holes:8
+ holiday:-3
+ home:-11
+ honest:-1
+ honey:-10
+ hood:-4
+ hook:-7
+ hop:-6
+ hope:-12
+ horse:-9
+ hose:-7
+ hosed:-3
+ hospital:-1
+ hot:7
+ hour:10
+ hours:2
+ house:-6
+ household:-7
+ how:-6
+ howl:-2
+ hp:-1
+ hrs:-6
+ hubby:3
+ huele:-10
+ huge:-3
+ huile:-7
+ humo:-3
+ hunch:7
+ hund:-3
+ hundr:-4
+ hung:3
+ hurry:9
+ hurt:-1
+ hurts:7
  husband:-6
- hydroxide:3
- i:3
- ice:-14
- id:-5
- idea:-16
+ hydroxide:2
+ i:4
+ ice:-11
+ ich:3
+ id:-15
+ idea:-8
  ideas:-3
- identical:-3
- idiot:11
- if:-2
+ identical:-4
+ idiot:8
+ if:1
  ignore:-6
  ihr:-9
- il:-13
+ il:-8
  ill:-8
- ilse:-3
+ ilse:-2
  im:-4
- immer:-3
- impatient:-12
- in:2
- inch:7
- incident:15
- includ:-9
- index:-1
- indigo:-12
- indoor:2
- ines:-3
- infus:-12
- ingredient:-4
- inhal:19
+ immer:-1
+ impatient:-6
+ in:-1
+ inch:8
+ incident:5
+ includ:-6
+ index:5
+ indigo:-10
+ indoor:1
+ induction:-3
+ ines:4
+ infus:-7
+ ingredient:-3
+ inhal:20
  inhale:2
- ink:-4
- inner:16
- ins:-9
- inside:11
- instead:-11
- insulate:-7
+ ink:-7
+ inner:13
+ ins:-4
+ inside:12
+ inspector:-1
+ instead:-17
+ instruction:-3
+ insulate:-8
  intend:-3
- interest:-3
- into:3
- iron:-3
- is:-3
- ish:-3
- isnt:-13
+ internet:-3
+ into:5
+ iron:-5
+ is:-5
+ ish:-4
+ isnt:-3
  isopropyl:8
  ist:5
  it:2
- itch:-5
- itchy:-11
- itd:-7
- itll:-9
- its:-3
- itself:-10
- ive:-10
- jabon:-2
- jacket:-1
- jai:15
- jam:-5
- january:-3
- jar:-3
+ itch:-1
+ itchy:-13
+ itd:-13
+ itll:-12
+ its:-1
+ itself:-12
+ ive:-4
+ ivory:-3
+ jabon:-5
+ jacket:-4
+ jai:8
+ jam:-3
+ january:-4
+ jar:-4
  jars:-4
  je:5
- jeans:10
- jelly:-6
+ jeans:19
+ jelly:-12
  jetzt:7
  jo:-3
- jojoba:-6
- jours:-1
- judge:-2
- jugs:-3
- juice:12
- july:-10
- jump:6
- jumper:3
- jumps:-3
- june:-14
- just:12
+ jojoba:-5
+ jours:-2
+ jug:1
+ jugs:-6
+ juice:1
+ july:-12
+ jump:1
+ jumps:-4
+ june:-13
+ just:14
  k:-3
- kann:6
- kaolin:-4
- karite:-11
- katze:13
+ kann:12
+ kaolin:-8
+ karite:-6
+ katze:15
  keep:-8
  keeps:7
- kein:-9
- kept:-3
- kernal:-10
- kernel:-13
- kettle:-9
- kg:-14
- khaki:-5
- kick:-4
- kid:13
+ kein:-8
+ kept:-15
+ kernal:-7
+ kernel:-17
+ kettle:-6
+ kg:-9
+ khaki:-3
+ kick:-5
+ kid:6
  kidd:-3
- kids:-22
- kill:-2
+ kids:-23
+ kill:1
  kills:-3
- kilo:6
+ kilo:-13
  kilos:-16
  kind:6
- kinda:6
- kinder:-8
- kinds:-7
- kiss:-8
- kit:-6
- kitchen:-2
- klebt:11
+ kinda:10
+ kinder:-10
+ kinds:-3
+ kiss:-3
+ kit:-8
+ kitchen:1
+ klebt:6
  kleine:4
  km:-3
- knead:13
- knees:-11
- knelt:14
+ knead:3
+ knee:3
+ knees:-15
+ knelt:16
  knew:6
  knife:-4
  knitt:-3
- knock:7
+ knock:5
  know:2
- known:-8
- knuckl:7
- knuckle:9
- koh:9
- kokos:-12
- kokosol:-11
+ known:-4
+ knows:2
+ knuckl:6
+ knuckle:2
+ koh:2
+ kokos:-10
+ kokosol:-7
  kokum:-4
- kratzt:2
- l:-10
- la:-7
- lab:9
- label:-6
- labell:-3
- labrador:17
- lactate:8
+ kratzt:4
+ l:-8
+ la:-2
+ lab:11
+ label:-12
+ labell:-1
+ labrador:16
+ lactate:-6
+ lactic:1
  lad:6
- ladi:4
- ladle:-7
- lads:2
- lady:3
- laid:-9
- lake:-11
- lamb:-3
- lamio:13
- lamp:3
- land:-4
- langue:-2
- lanolin:-4
- lap:14
- lapp:10
- lard:-6
- large:-2
- larger:-3
- las:-7
- last:-6
+ ladi:-1
+ ladle:5
+ lads:7
+ lady:-1
+ laid:-4
+ lake:-4
+ lamb:-4
+ lamio:6
+ lamp:9
+ land:-1
+ langue:-5
+ lanolin:-5
+ lap:8
+ lapp:4
+ lard:-7
+ large:-3
+ las:-4
+ last:-13
+ lasts:-3
  late:-3
- lather:-17
- lauge:-5
- laugenspritzer:-2
- laugh:-2
- laundry:3
- lava:10
- lavender:-23
- law:-11
- lay:-12
- layer:-4
- lazy:-4
- lb:-11
- lbs:-12
- le:9
- leaflet:-12
- leak:-6
- learn:-5
- least:-17
- leather:-3
- leathery:12
- leav:-13
- leave:-5
- leche:10
- left:2
+ later:-6
+ lather:-6
+ lauge:-4
+ laugenspritzer:-1
+ laugh:-8
+ lava:11
+ lavander:-5
+ lavender:-21
+ law:-8
+ lay:-10
+ lazy:-9
+ lb:-15
+ lbs:-14
+ le:5
+ leaf:2
+ leaflet:-10
+ leak:-7
+ lean:1
+ learn:-4
+ least:-14
+ leather:5
+ leathery:15
+ leav:-17
+ leave:1
+ leche:12
+ left:1
  leftover:-10
- legend:-6
- legging:9
- legs:-13
- leim:-7
- lejia:-3
- lemon:-4
- lemonade:6
- lemongras:-9
- length:-6
- lens:12
+ leg:2
+ legend:-5
+ legging:7
+ legs:-8
+ leim:-8
+ lejia:-5
+ lemon:-5
+ lemonade:1
+ lemongras:-2
+ length:-10
+ lens:13
  lent:-3
- les:-7
- less:-9
- lessive:20
- lesson:-1
- let:-3
- letter:-8
- li:-12
- library:-15
- lick:11
- lid:3
- lidd:-7
- lids:-10
- lie:9
- lies:-10
+ les:-2
+ less:-10
+ lessive:9
+ lesson:-3
+ let:-10
+ letter:6
+ li:-4
+ library:-5
+ lick:12
+ lid:-2
+ lidd:-12
+ lids:-5
+ lies:-9
  life:-6
- lift:15
- lifts:-3
- light:-5
- lighter:-4
- like:-4
- liked:-5
+ lift:9
+ lifts:-7
+ light:5
+ lighter:-10
+ like:1
+ liked:-14
  likes:-11
  lilac:-4
- limp:4
- lin:-6
- line:-11
- lined:-7
- liner:-9
+ limp:6
+ lin:-5
+ line:-12
+ lined:-9
+ liner:-8
  lines:-10
- link:10
- linse:-9
- lip:3
- lippe:8
- lips:8
- liquid:2
- list:-10
- listen:-3
- liter:-3
- litr:-13
- litre:6
- litro:-10
- litsea:-7
- little:8
- live:-3
- lived:-13
- lo:4
- loads:-3
- loaf:-7
- loav:-9
+ link:9
+ linse:-5
+ lip:6
+ lippe:15
+ lips:11
+ liquid:10
+ list:-17
+ liter:-4
+ litr:-17
+ litre:1
+ litro:-11
+ litsea:-8
+ little:6
+ live:-6
+ lived:-15
+ lo:5
+ loads:-1
+ loaf:4
+ loav:-7
  lobster:-4
- lock:-16
+ lock:-11
  lodger:-4
- loft:-3
- log:-8
- lol:-10
- long:14
- longer:2
- loo:3
- look:-2
- looks:-14
- loose:-1
- loosen:-5
- los:2
- lose:-7
- lost:2
- lot:-6
- lots:-3
- love:-5
+ loft:-5
+ log:-3
+ lol:-7
+ long:6
+ longer:-4
+ loo:4
+ look:-1
+ looks:-16
+ loose:-4
+ los:-1
+ lose:-5
+ lost:4
+ lot:-9
+ lots:-6
+ loud:-2
+ love:-8
  loves:-8
- low:-19
- lower:-8
- lucki:-8
- lucky:-8
- lukewarm:-11
- lump:4
+ low:-15
+ lucki:-10
+ lucky:-9
+ lukewarm:-9
  lumps:-6
  lunch:-5
- lungful:2
- lungs:3
- lye:-1
- lyes:-5
- lyeward:4
- lying:5
+ lunett:-1
+ lungful:-1
+ lungs:-3
+ lye:2
+ lyes:-7
+ lyeward:7
+ lying:4
  m:-10
- ma:-3
- macadamia:-4
- mad:10
- madder:-10
- made:-7
- magnet:-12
- main:3
- mains:-7
- mais:-3
- mak:-4
- make:-8
- makes:-8
- mal:-5
+ ma:-2
+ macadamia:-3
+ machine:-5
+ mad:1
+ madder:-8
+ made:-9
+ magazine:-3
+ magnet:-7
+ main:8
+ mains:-11
+ mais:-5
+ mak:-6
+ make:-11
+ makes:-21
+ mal:-10
  man:-14
- manag:-3
- manage:-2
- mango:-5
- mann:13
- mano:2
- manos:-12
- manteca:-4
- many:-20
- marble:-3
- march:-9
- marche:-3
- mare:-3
- margarine:-4
- margin:-10
- mari:3
- marido:4
- marie:-1
- marit:-6
- mark:4
- market:-19
- marks:6
- marri:-10
- marta:-3
- mas:-16
- masher:-4
- mask:-14
- masterbatch:1
- mat:-4
- match:-6
- mate:1
- material:-9
- maths:-7
- matter:8
- may:-5
- maybe:5
- me:1
- mean:2
- means:-10
- meant:-7
+ manag:-6
+ manage:-3
+ mango:-11
+ mann:11
+ mano:1
+ manos:-15
+ manteca:-3
+ many:-17
+ march:-10
+ marche:-1
+ mare:-8
+ margin:-9
+ mari:12
+ marido:11
+ marie:-5
+ marigold:-3
+ marit:-3
+ mark:2
+ market:-11
+ marks:1
+ marri:-4
+ mas:-14
+ mash:-18
+ masher:-6
+ mask:-11
+ mass:-3
+ masterbatch:3
+ mat:-6
+ match:-2
+ mate:-1
+ material:-11
+ maths:-4
+ matter:6
+ may:-2
+ maybe:2
+ me:-3
+ means:-13
+ meant:-12
  meanwhile:3
- measur:-13
- measure:-10
- mechanic:-6
- meet:-5
- mehr:-4
- meine:-5
- meiner:15
- melange:14
+ measur:-6
+ measure:-8
+ mechanic:-4
+ mehr:-6
+ mein:-2
+ meine:-9
+ meiner:14
+ melange:15
  melt:-4
- melts:-10
- memory:-6
- men:-9
- menthol:-15
+ melts:-7
+ memory:-4
+ men:-5
+ menthol:-16
  mention:-8
- mes:10
- mess:-4
- messag:4
- message:-7
+ mes:11
+ messag:7
+ message:-10
  metal:-10
- method:-13
- metio:20
- metric:-10
+ method:-12
+ metio:12
+ metr:-3
+ metric:-3
  mezcla:-6
  mi:8
- mica:-16
- mich:8
+ mica:-14
+ mich:4
  microwave:11
- mid:-4
- middle:2
- midnight:3
+ mid:-1
+ middle:1
+ midnight:5
  miel:1
- might:-5
- mild:-11
- miles:-3
- milk:-1
- milky:-6
- mill:-11
- min:3
- mind:2
+ might:-6
+ mild:-18
+ miles:-5
+ milk:3
+ milky:-8
+ mill:-13
+ mind:5
  mine:3
- mins:11
- mint:-2
- minus:-8
- minut:-2
- minute:-4
- minuten:3
- minuto:-17
- mir:-4
- mis:1
- mishap:-3
- misread:-5
- miss:-16
- mist:2
- mistake:8
- mistook:6
- mit:-1
- mitts:1
- mix:2
- mixed:1
+ mins:10
+ mint:-7
+ minus:-5
+ minut:-3
+ minute:-10
+ minuten:5
+ minuto:-19
+ mir:-6
+ mis:7
+ mishap:-2
+ misread:-2
+ mist:3
+ mistake:9
+ mistook:7
+ mit:1
+ mitts:-7
+ mix:3
+ mixed:8
  mixer:-5
- mixes:7
- mixeur:-10
- mixture:-1
- ml:-11
+ mixes:4
+ mixeur:-9
+ mixture:-2
+ ml:-6
  modern:-6
  moi:-9
- mold:3
- molde:9
+ mold:-3
+ molde:7
  molds:1
- mom:2
+ mom:-5
  moment:3
- moms:6
- mon:8
- monday:3
- money:-8
- mop:3
- mopp:6
- more:-21
- morn:7
- mosquito:-1
- most:8
- mother:-4
- mould:-14
- mouldy:-9
- moule:3
- mountain:-8
- mousse:-11
- mouth:8
- mouthful:12
- mov:3
- move:-7
- moved:-10
- moves:-3
- mr:9
- mrs:-3
- much:-17
- mucho:16
- mud:-7
- muddy:-6
- muffin:-5
- mug:-1
- multipli:-3
- mum:-2
- mund:11
- mush:-2
- music:-3
+ moms:-4
+ mon:4
+ monday:-4
+ money:-7
+ month:-1
+ mop:-3
+ mopp:2
+ more:-28
+ morn:6
+ mosquito:6
+ most:2
+ mother:-6
+ mould:-16
+ mouldy:-11
+ moule:7
+ mountain:-10
+ mousse:-8
+ mouth:7
+ mouthful:9
+ move:-6
+ moved:1
+ mr:4
+ mrs:-8
+ much:-22
+ mucho:17
+ mud:-11
+ muddy:-1
+ muffin:-10
+ mug:-2
+ multipli:-6
+ mum:-1
+ mund:9
+ music:-6
  muss:-4
- must:-7
- mutton:-7
- muzzle:8
- my:2
- myself:11
- n:5
- nach:3
- nachsten:-8
- nail:-6
- nails:8
+ must:3
+ mutton:-3
+ muzzle:14
+ myself:10
+ n:7
+ nach:-1
+ nachsten:-9
+ nail:-1
+ nails:10
  name:-18
- names:-5
- nan:-1
+ named:-3
+ names:-14
+ nan:-11
  naoh:2
- nap:-3
  narrow:-14
- nase:-2
- natronlauge:11
- natural:4
- ne:-9
- near:-15
- nearer:-4
- nearest:-6
+ nase:-4
+ natronlauge:17
+ ne:-2
+ near:-21
+ nearer:-3
+ nearest:-9
+ neat:1
  neck:4
- need:-10
- neednt:-6
- needs:-12
- neem:-8
- neighbor:4
- neighbour:-9
- nephew:1
- nervou:-9
- net:-7
- nettle:-3
- neutral:-2
- neutralis:7
+ need:-13
+ neednt:-1
+ needs:-7
+ neem:-4
+ neighbor:-1
+ neighbour:-2
+ neither:-6
+ nephew:3
+ neroli:-3
+ nervou:-6
+ net:-6
+ neutral:3
+ neutralis:10
  neutralise:5
- never:-12
- new:-12
- newbie:-5
- newcomer:-3
- news:4
- next:-5
+ never:-5
+ new:-3
+ newbie:-11
+ news:5
+ next:-9
  nez:12
  ni:-11
- nice:-13
- nicht:4
- nick:14
- niece:-6
- night:4
- nine:-2
- ninety:-7
- ninos:-8
- nitrile:-11
- no:-1
- nobody:-22
- noch:9
+ nice:-15
+ nicht:6
+ nick:4
+ niece:-8
+ night:8
+ nine:-1
+ ninety:-9
+ ninos:-7
+ nitrile:-10
+ no:-3
+ nobody:-23
+ noch:6
  non:-3
- none:-8
- noon:-7
- nor:1
- normal:-6
+ none:-6
+ noon:8
+ nor:-1
+ normal:-15
  nose:4
- nostril:5
- not:-5
- note:7
- notebook:-9
+ nostril:9
+ not:2
+ note:12
+ notebook:-10
  notes:-13
- noth:-6
- notic:5
- notice:4
- november:-7
- now:17
- nowhere:-1
- numb:11
- number:-14
- nur:13
- nurse:3
- nursery:-6
- nuts:-6
- o:-8
- oat:-4
- oatmeal:-4
- oats:-16
- obvious:-7
- oclock:2
- october:-2
- odd:3
- oddly:-3
- oder:-2
- oeil:5
+ noth:-11
+ notic:1
+ notice:7
+ nov:-4
+ november:-6
+ now:19
+ nowhere:-3
+ numb:13
+ number:-19
+ nur:8
+ nurse:-2
+ nursery:-4
+ nuts:-7
+ o:-6
+ oak:-8
+ oat:-3
+ oatmeal:-9
+ oats:-12
+ obvious:-3
+ oclock:-3
+ october:-6
+ odd:6
+ oddly:-2
+ oder:-4
+ oeil:8
  of:1
- off:6
- office:-7
- often:-7
- oh:6
- ohne:-3
- oils:-8
+ off:7
+ office:-3
+ often:-3
+ oh:5
+ ohne:-5
+ oi1:-5
+ oil:1
+ oils:-18
  oily:-6
  ojo:4
- ojos:-3
- ok:-14
- okay:-15
- ola:3
- old:6
- olden:-7
- older:-7
- oldest:-7
- olds:-3
- oleic:-2
- oliv:-5
- oliva:-14
- olive:-14
- olivenol:9
- olla:-6
- oma:-3
- omg:14
- on:-6
- once:-22
- one:-4
- ones:-13
- onion:6
- only:-8
- onto:-5
- oo:-9
+ ojos:-2
+ ok:-15
+ okay:-6
+ ola:9
+ old:9
+ olden:4
+ older:-6
+ oldest:-4
+ olds:-10
+ oleic:-11
+ oliv:-4
+ oliva:-22
+ olive:-11
+ olivenol:4
+ olla:-5
+ oma:-6
+ omg:9
+ on:-5
+ once:-17
+ one:2
+ ones:-12
+ onion:3
+ only:-6
+ onto:2
+ oo:-8
  open:6
- opens:2
- operator:-7
- opinion:-11
- or:-13
- orange:-11
- order:-16
- ordinary:-7
- original:-9
- otherwise:1
- ou:-8
- ouch:-6
- ought:3
- ounc:-21
- ounce:-5
- our:4
- ours:-12
+ opens:-1
+ operator:-11
+ opinion:-12
+ or:-15
+ orange:-14
+ order:-9
+ ordinary:-14
+ original:-2
+ otherwise:5
+ ou:-9
+ ouch:-4
+ ought:-2
+ ounc:-10
+ ounce:-7
+ our:-1
+ ours:-7
  out:-6
- outdoor:-19
- outside:-14
+ outdoor:-14
+ outside:-10
+ oval:-4
  oven:-7
- over:6
- overdo:-11
- overheat:-8
- overkill:-5
- overnight:-4
- ow:13
- owe:-10
- own:-13
- oxide:-9
- oyl:-5
- oz:-8
+ over:4
+ overdo:-8
+ overheat:-9
+ overkill:-4
+ overnight:2
+ ow:6
+ owe:-7
+ own:-10
+ oxide:-10
+ oyl:-4
+ oz:-6
  ozs:-9
- p:-10
- pack:-6
- paddle:2
- pads:-6
- page:-12
- paid:4
- pail:-11
- pain:13
+ p:-14
+ pack:-3
+ packet:-4
+ paddle:5
+ pads:-9
+ page:-13
+ paid:3
+ pail:-6
+ pain:7
  paint:-6
- pair:-18
- pairs:-11
- pale:-10
- palm:-17
- palms:12
- pan:-3
- pancak:2
+ pair:-13
+ pairs:-9
+ pale:-14
+ palm:-15
+ palms:4
+ pan:-2
+ pancak:-4
  panic:3
- pans:4
- pantry:4
- paper:-4
+ pans:2
+ pantry:3
+ par:2
  para:-3
- paragraph:-7
+ paragraph:-6
  parcel:-4
- parent:2
- parfum:4
- parish:-8
- park:11
- parrot:7
- part:-14
+ parent:-4
+ parfum:-3
+ parish:-7
+ park:9
+ parrot:8
+ part:-18
+ partial:-3
  partner:-7
- parts:3
- party:-6
- pas:-3
- paso:-10
- pass:8
- past:-12
- paste:-3
- pastry:-6
- patch:11
- patchouli:-9
- pate:6
- patience:-15
- patient:-3
- patio:9
- patt:14
- pattern:-1
- paw:9
- paws:3
+ party:-3
+ pas:-7
+ paso:-7
+ pass:11
+ past:-8
+ paste:1
+ pastry:-4
+ patch:8
+ patchouli:-7
+ pate:1
+ patience:-10
+ patient:-15
+ patio:6
+ patt:10
+ pattern:2
+ paw:5
+ paws:-4
+ pay:-5
+ pcs:-5
  pdf:-3
- pea:-5
- peach:-5
- pearl:7
- peau:-4
+ pea:-4
+ peach:-3
+ pearl:10
+ peau:-7
  peck:7
- peek:-17
- peel:9
+ peek:-13
+ peel:8
  pellet:1
- pencil:-6
- people:-13
- peppermint:7
- per:9
- percent:-15
- percentag:-14
- perfect:-4
- perhap:1
- period:-2
- perro:7
- person:-2
- petit:7
- petra:-3
- petroleum:-6
- pets:-7
+ pencil:-7
+ people:-15
+ peppermint:5
+ per:-9
+ percent:-12
+ percentag:-12
+ perhap:-1
+ period:-8
+ perro:8
+ person:3
+ petal:-2
+ petit:4
+ petra:-5
+ petroleum:-13
+ pets:-6
  peu:-12
- peut:-5
- ph:-7
- pharmacy:-3
- phase:-10
+ peut:-3
+ phase:-9
  phone:-6
- photo:-1
- pica:-11
- pick:1
- pickl:-3
- picks:-3
- pictur:-3
- picture:-3
- piec:-4
- piece:-6
- pied:-1
- pieds:-6
+ photo:2
+ pica:-12
+ pick:-2
+ pickl:-2
+ picks:-4
+ pictur:-5
+ picture:-6
+ pie:-3
+ piec:-3
+ piece:-12
+ pied:-5
+ pieds:-4
  piel:-3
- pies:-3
- pig:5
- pigs:-3
- pillow:-8
- pin:7
- pinch:6
- pine:-3
- pinhole:-6
- pink:5
- pint:-12
+ pies:-4
+ pig:2
+ pillow:-5
+ pillowcase:-5
+ pin:10
+ pinch:3
+ pine:-4
+ pinhole:-7
+ pink:6
+ pint:-9
  pints:-11
- pipe:-9
- pipette:3
+ pipe:-3
+ pipette:9
  pique:-11
- pitcher:19
- pizza:-5
- pko:-5
- plac:-5
- place:2
- plain:-14
- plan:-10
- plane:-5
- plann:-4
- plaster:5
- plastic:-7
- plate:-14
- play:2
- pleas:-10
- please:-17
- plenty:-8
- plopp:13
- pls:-7
- plum:5
- plumber:-3
- plus:-2
- plz:-12
- pm:-11
- po:-10
- pocket:-7
+ pitcher:16
+ pizza:-4
+ pko:-4
+ plac:-1
+ place:-5
+ plain:-16
+ plan:-11
+ plane:-8
+ plann:-16
+ plaster:8
+ plastic:-9
+ plate:-13
+ pleas:-8
+ please:-16
+ plenty:-9
+ plopp:8
+ pls:-8
+ plum:3
+ plus:-3
+ plz:-10
+ pm:-6
+ po:-14
+ pocket:-1
+ poco:5
  point:-7
- poison:11
- poked:10
- polish:-8
- polvo:5
- pomace:-7
- pool:-3
- poor:1
- popp:5
- poppy:-7
- por:10
- porch:-9
- pork:-3
- porque:1
- porridge:-4
- porto:-2
+ poison:8
+ poked:3
+ polish:-12
+ polvo:7
+ polypropylene:-3
+ pomace:-8
+ pool:-5
+ poor:2
+ pop:4
+ popp:6
+ poppy:-8
+ por:9
+ porch:1
+ pork:-4
+ porque:-1
+ porridge:-7
+ porto:-3
  portugal:-5
- possible:1
- post:-11
- postman:-4
- pot:-2
- potasa:-10
- potash:6
- potasse:6
- potato:-7
- pots:-14
- pottery:-3
- pound:-3
+ possible:2
+ post:-9
+ postman:-8
+ pot:-7
+ potasa:-11
+ potash:8
+ potasse:13
+ potassium:3
+ potato:-21
+ pots:-7
+ pottery:-1
+ pound:-6
+ pour:-4
  pours:-11
- powder:-3
- power:-8
- pp:-2
- premix:-1
- prepare:-12
- pres:3
- present:-3
- preservative:-5
- press:-21
- pretty:-6
- pric:-4
- price:-14
- prickl:9
- pride:-13
- print:9
+ powder:-6
+ power:-3
+ prep:-3
+ prepar:-1
+ prepare:-9
+ pres:8
+ present:-7
+ preservative:-6
+ press:1
+ pretty:-12
+ pric:-12
+ price:-16
+ prickl:4
+ pride:-12
+ print:5
  printer:-3
- printout:-7
- pris:8
- probab:5
- problem:-10
- proces:9
- project:-5
- projection:12
- promis:-4
- promise:-3
- proper:-6
- proportion:-3
- proud:-3
- prov:-3
- prove:-5
- ps:3
- psoriasi:-4
- pub:-3
+ printout:-4
+ pris:11
+ probab:-2
+ problem:-11
+ proces:5
+ project:-6
+ projection:8
+ promis:-5
+ promise:-6
+ proper:3
+ proportion:-2
+ prove:-7
+ ps:10
+ psoriasi:-3
+ pub:-7
  puck:-3
- pucks:-3
- pudd:-14
- puddle:14
- puede:-8
+ pucks:-8
+ pudd:-8
+ puddle:19
+ puede:-6
  puff:2
- puffy:12
- pull:8
- pulse:-12
- pumice:-19
+ puffy:4
+ pull:13
+ pulse:-11
+ pumice:-8
  pump:-6
- pumpkin:-8
- pupil:3
- puppy:3
- pure:-12
- puree:-14
- purity:-8
- purple:-6
- purpose:-3
- push:-3
- put:6
- puts:-6
- puzzle:-8
- pyrex:-3
- q:6
- quantity:-12
- quarter:-1
- que:3
- quedo:-1
- queen:-7
- quelle:-11
- quemo:-3
- question:-10
+ pumpkin:-6
+ pupil:1
+ puppy:6
+ pure:-6
+ puree:-9
+ purity:-13
+ purple:-5
+ purpose:-11
+ push:5
+ put:-4
+ puts:-8
+ puzzle:-4
+ pyrex:-1
+ q:5
+ qty:-3
+ quantity:-13
+ quarter:-10
+ que:1
+ quedo:1
+ queen:-5
+ quelle:-13
+ quemo:2
+ question:-7
  qui:6
- quick:3
- quiero:-3
- quiet:-3
- quite:2
- quote:-14
- r:4
- rabbit:9
- rack:-1
- racks:-6
- radio:-6
- rag:14
- rain:-11
- rainy:-5
- rais:-2
- raise:-7
- ran:4
- rancid:-4
- rang:-10
- range:-9
- rapese:-3
- rash:-1
- rate:-12
- rather:-9
- raus:-11
- raw:5
- razor:-10
- rbo:-4
+ quick:6
+ quid:-1
+ quiero:-4
+ quiet:7
+ quite:-1
+ quote:-6
+ r:10
+ rabbit:6
+ rack:-2
+ racks:-5
+ radiator:-1
+ radio:-10
+ rag:10
+ rain:-12
+ rainy:-4
+ rais:-5
+ raise:-3
+ ran:6
+ rancid:-9
+ rang:-5
+ range:-2
+ rapese:-10
+ rash:-11
+ rate:-11
+ rather:-10
+ raus:-10
+ raw:9
+ razor:-4
+ rbo:-3
  re:-3
- reach:-19
- read:-11
- reader:-6
- reads:-3
+ reach:-14
+ read:2
+ reader:-4
+ reads:-5
  ready:-9
- real:-14
- realis:-3
- reason:-6
- rebatch:-4
+ real:-15
+ realis:-9
+ reason:-5
+ rebatch:6
  recall:-6
- recette:-5
- recipe:-6
- recipie:-5
- reckon:-13
- recommend:-7
- record:-3
- recu:12
- red:8
- refin:-2
- regard:-10
- remain:-14
+ receiv:-3
+ recette:-9
+ recipe:-7
+ recipie:-4
+ reckon:-10
+ recommend:-6
+ record:-5
+ recu:10
+ red:10
+ refin:-3
+ refus:4
+ regard:-11
+ remain:-13
+ remark:-3
  remember:-6
- render:-8
- renverse:-1
- repeat:-10
+ render:-15
+ renverse:-5
+ repeat:-7
  replac:-1
- replacement:-6
- reply:-3
- report:5
- residue:8
- respect:-3
+ replacement:6
+ report:-1
+ residue:10
  respire:11
- respirer:-3
- rest:-16
+ respirer:-6
+ rest:-5
  restaurant:-3
- retir:-4
- return:-15
- rezept:-2
- ribbon:1
- rice:-11
- ricin:-4
- ricino:-3
- rid:-8
- right:-7
- rindertalg:-6
- rings:2
- rins:20
- risk:-3
- rizinu:-6
- road:-9
- roast:-3
- rock:-4
+ retir:-7
+ return:-6
+ rev:-3
+ rezept:1
+ ribbon:4
+ rice:-9
+ ricin:-5
+ ricino:-6
+ rid:-11
+ rien:-2
+ right:-3
+ rim:-2
+ rindertalg:-9
+ ring:5
+ rings:-6
+ rins:11
+ river:3
+ rizinu:-10
+ road:-8
+ roast:-5
+ rock:1
  roja:-6
- roll:2
+ roll:5
  roof:4
- room:6
- roommate:-3
- rope:-7
- ropes:-8
- rose:3
+ room:-5
+ rope:-8
+ ropes:-6
+ rose:-7
  rosemary:-17
- rot:15
- roug:14
- rouge:9
- rough:-11
- round:1
- row:-14
- rub:-5
- rubb:6
+ rot:11
+ roug:16
+ rouge:10
+ rough:-10
+ round:5
+ row:-13
+ rub:-1
+ rubb:8
  rubber:-12
- rubbish:-6
- rubs:-9
- rug:-6
- ruhren:-1
- ruin:-8
- rule:-16
- rules:-8
- run:-7
- runn:-7
- runny:9
- runs:2
- rush:4
- rustic:-3
- rusty:-8
- s0ap:-4
- s:-9
- sack:6
- sad:-7
- safe:-21
- safety:-5
- sage:-4
- said:-11
- salad:-3
- sale:2
- salio:3
- salpico:17
- salt:13
- salto:14
- salty:3
+ rubbish:-7
+ rubs:1
+ rug:-3
+ ruhren:-3
+ ruin:-7
+ rule:-17
+ rules:-12
+ run:-4
+ runn:-8
+ runny:12
+ runs:-1
+ rush:6
+ rustic:-6
+ rusty:-1
+ s0ap:-3
+ s:-10
+ sack:2
+ sad:-3
+ safe:-22
+ safety:-9
+ sage:-5
+ said:-3
+ salad:-6
+ sale:-2
+ salpico:13
+ salt:9
+ salto:11
+ salty:2
  same:-6
- sand:13
- sandal:23
- sandpaper:1
- sandwich:-7
- sane:-11
- sanity:-6
- sank:-6
- sans:9
- saponification:-10
- sat:-2
- saturday:-6
- sauce:-6
- sausag:4
- save:-13
- savon:-2
- saw:-14
- say:-7
- says:-2
- scal:-10
+ sand:9
+ sandal:13
+ sandpaper:5
+ sandwich:-16
+ sane:-9
+ sanity:-9
+ sank:-4
+ sans:3
+ saponification:-9
+ sat:6
+ saturday:-2
+ sauce:-9
+ sausag:11
+ save:-10
+ saved:-3
+ savon:-3
+ saw:-6
+ say:-15
+ says:-4
+ scal:-9
  scald:-1
- scale:-12
- scalp:-2
- scar:-9
+ scale:-14
+ scalp:4
+ scan:-3
+ scar:-10
  scare:-6
- scary:-3
+ scary:-4
  scent:-19
- schlimm:11
- schon:11
- school:-7
- science:-6
- scoop:-2
- scrap:10
- scrape:6
- scratch:3
+ schlimm:10
+ schon:9
+ school:-10
+ science:-13
+ scoop:3
+ scorch:-3
+ scrap:12
+ scrape:7
+ scraping:7
+ scratch:7
  scratchy:-2
- scream:1
- screen:-4
- screw:-11
- scrub:-13
- scrubb:4
- sea:-7
- seal:-5
- seam:4
- sec:9
- second:1
- see:3
+ scream:3
+ screen:3
+ screw:-4
+ scribbl:-4
+ scrub:-5
+ scrubb:-3
+ se:-3
+ sea:-5
+ seal:-6
+ seam:-6
+ sec:12
+ second:-15
+ see:-3
  seed:-7
- seeds:-10
- seem:-11
+ seeds:-8
+ seem:-15
  seems:-1
- seen:-6
- sees:-9
- seife:-8
- seifenleim:5
- seit:7
- seiz:-12
- seize:6
- self:10
- sell:-13
- seller:-6
- sells:-5
- send:-8
- sense:-8
- sensible:-11
- sensitive:-14
- separat:-11
- separate:-8
- september:-3
- sesame:-9
- set:-5
+ seen:-4
+ sees:-3
+ seife:-4
+ seifenleim:8
+ seit:11
+ seize:7
+ self:11
+ sell:-9
+ seller:-9
+ sells:-7
+ send:-13
+ sense:-6
+ sensible:-8
+ sensitive:-15
+ sent:-1
+ separat:-3
+ separate:-12
+ separation:-3
+ sept:-5
+ september:-8
+ sesame:-10
+ set:-15
  sett:-10
- settl:3
- settle:8
- seven:-11
- seventeen:-10
- sew:-3
- sf:-17
- shade:5
- shak:-10
- shake:1
- shall:-4
- shampoo:-12
- shap:-10
- shape:10
- shar:-6
- share:-10
- sharp:-14
- shatter:-10
- shav:-3
- shave:-5
+ settl:2
+ settle:7
+ seven:-10
+ seventeen:-4
+ seventy:3
+ sf:-22
+ shade:6
+ shak:-6
+ shake:2
+ shall:-3
+ shampoo:-15
+ shap:-11
+ shape:4
+ shar:-7
+ share:-5
+ sharp:-10
+ shatter:-8
+ shav:-9
+ shave:-12
  she:11
- shea:-11
+ shea:-4
  sheabutter:-4
- shearer:-3
- shed:1
- sheep:-3
- sheet:-19
- shelf:-6
- shes:9
- shield:-19
- shift:-17
- shin:3
+ shed:-1
+ sheep:-4
+ sheet:-12
+ shelf:-2
+ shes:10
+ shield:-18
+ shift:-5
+ shin:2
  shine:-6
- shins:-11
- shiny:3
- shoe:13
- shoes:-12
- shook:-9
- shop:-11
- shops:-7
- short:3
- shorten:-8
- shot:12
- should:-9
- shoulder:-14
- shout:-2
- show:-3
- shower:-1
- shown:-2
+ shiny:-9
+ shirt:7
+ shoe:3
+ shoebox:-4
+ shoes:-10
+ shook:-6
+ shop:-15
+ shopp:-4
+ shops:-9
+ short:2
+ shorten:-6
+ shot:7
+ should:-7
+ shoulder:-21
+ shout:2
+ show:3
+ shower:1
  shows:-9
- shrank:-8
- shred:7
- shut:17
- si:-6
- sich:8
- sick:-11
- side:1
- sides:-8
- sie:-3
- siev:-5
- sieve:7
- sign:-2
- silicone:-10
- silk:-5
- sill:-9
+ shrank:-3
+ shred:8
+ shut:12
+ si:-7
+ sich:15
+ sick:-9
+ side:5
+ sides:-10
+ sie:-1
+ siev:-3
+ sign:-4
+ signal:-4
+ silicone:-13
+ silk:-12
+ sill:-8
  silly:-7
- simp:-10
- simple:-4
- sin:7
- since:22
- sind:8
- sing:13
- single:-9
- sink:-7
- sip:2
- sipp:-7
- sister:-7
+ simp:-9
+ simple:-8
+ sin:8
+ since:16
+ sind:9
+ sing:11
+ single:-8
+ sink:-12
+ sinks:-6
+ sip:1
+ sister:-9
  sit:-3
- site:-2
- sits:-1
- sitt:7
- six:-4
- sixteen:-4
- sixty:1
- size:3
- ski:-10
- skimm:-8
- skin:4
+ sits:4
+ sitt:1
+ six:-2
+ sixty:-2
+ size:1
+ ski:-6
+ skimm:-5
+ skin:1
  skipp:-3
- skull:-4
- slab:-3
+ skull:-3
+ slab:-5
+ slabs:-5
  slapp:6
- sleep:-6
- sleev:-4
+ sleep:-9
+ sleev:-5
  sleeve:2
  slept:-4
- slic:-10
- slice:6
- slick:2
- slid:5
- slight:-14
+ slic:-9
+ slice:3
+ slick:-3
+ slid:4
+ slight:-8
  slimy:-2
- slip:-6
- slipp:26
- slipper:16
+ slip:3
+ slipp:11
+ slipper:10
  slippery:-2
- slopp:4
- slow:-7
- slush:-11
+ slopp:5
+ slow:-2
+ slush:-9
  small:-10
- smaller:-4
- smart:16
- smear:5
- smel:-5
- smell:-9
- smok:8
- smoke:-5
- smooth:11
- sneez:5
- sniff:-3
- snow:-8
+ smaller:-5
+ smart:11
+ smear:-3
+ smel:-4
+ smell:-7
+ smok:11
+ smoke:-7
+ smooth:5
+ sneez:9
+ sniff:-4
+ snow:-14
  so:-13
- soak:4
- soap:4
- soaper:-3
+ soak:7
+ soap:1
+ soaper:-15
  soapmak:-4
- soaps:-15
- soapy:19
- sock:5
- socke:3
- socks:10
- sodium:-3
- sofa:3
- soft:-13
+ soaps:-14
+ soapy:15
+ sock:8
+ socke:6
+ socks:8
+ sodium:3
+ sofa:1
+ soft:1
  softer:-3
- sohn:4
+ sohn:3
  soir:5
- sold:-14
- soles:3
- solid:-5
- solution:-1
- some:7
- somebody:-17
- somehow:-4
- someone:-18
- someth:-1
- somewhere:-3
- son:-3
- soon:6
- sooner:-4
- sore:2
- sorry:-8
- sort:-10
- sosa:1
- soude:-1
- sound:-14
- soup:-4
+ sold:-8
+ soles:8
+ solid:9
+ solution:2
+ some:8
+ somebody:-16
+ someone:-21
+ someth:2
+ somewhere:5
+ son:1
+ soon:7
+ sooner:-8
+ sooo:3
+ sore:-5
+ sorry:-3
+ sort:-3
+ sosa:3
+ sound:-7
+ soup:-7
+ sous:4
  soy:-7
- soybean:-8
- spaniel:-1
- spare:-12
- spat:13
- spatula:10
- speak:-3
+ soybean:-4
+ spaniel:5
+ spare:-4
+ spat:8
+ spatula:6
+ speak:-11
+ spearmint:-2
  speck:-12
  speed:-7
- spell:5
- spend:-1
- spicy:-3
- spill:-3
- spilt:4
- spirit:1
- spirulina:-9
- spit:9
- spitt:9
- splash:9
- splatter:16
- split:13
- splitt:9
- spoil:-5
- sponge:-12
- spoon:3
- spoonful:-3
- spot:11
+ spell:7
+ spent:-4
+ spill:-1
+ spilt:7
+ spirit:9
+ spirulina:-4
+ spit:11
+ spitt:8
+ splash:13
+ splatter:7
+ split:12
+ splitt:14
+ spoil:-3
+ sponge:-11
+ spoon:6
+ spoonful:-2
+ spot:8
  spots:1
- spr:-14
- spray:9
- spreadsheet:-8
- sprinkl:-13
- sprinkle:-5
- spritz:12
- spritzer:16
- square:-6
- squash:9
- squeak:-4
- squirt:7
- stage:-4
- stain:-8
- stainles:-6
+ spr:-7
+ spray:15
+ spread:-5
+ spreadsheet:-6
+ sprinkl:-4
+ sprinkle:-3
+ spritz:5
+ spritzer:11
+ square:-1
+ squash:3
+ squeak:-8
+ squirt:10
+ stag:-3
+ stage:-11
+ stain:-11
+ stainles:-4
  stair:-12
- stall:-5
- stamp:-19
- stand:-9
- standard:-11
- stank:9
- start:-3
- static:-8
- stay:-7
- stays:-17
- steam:-4
- stearic:1
- stearin:-10
- steel:-11
- stelle:14
- step:-10
+ stall:-8
+ stamp:-11
+ stand:-18
+ standard:-7
+ stank:2
+ start:-8
+ static:-11
+ stay:-16
+ stays:-12
+ steam:-5
+ stearic:-14
+ stearin:-7
+ steel:-14
+ stelle:3
+ step:-14
  stepp:-3
- steps:-4
- stick:-8
- sticker:4
- sticky:-1
- stiff:-4
- still:9
- sting:5
- stink:-11
- stir:-12
- stirr:12
- stirs:-7
+ steps:-8
+ stick:-10
+ sticky:4
+ stiff:-10
+ still:2
+ sting:6
+ stink:-13
+ stir:-14
+ stirr:2
+ stirs:-11
  stock:-4
- stole:-3
- stomach:9
- ston:-3
+ stole:-2
+ stomach:8
+ ston:1
  stone:-2
- stood:-5
- stool:10
- stop:-1
+ stood:-3
+ stool:14
+ stop:2
  stopp:-10
- stops:7
- store:-11
- storm:-13
- story:-7
- stout:-10
- stove:-9
- str:-3
- straight:-1
- strain:-3
+ stops:4
+ store:-7
+ storm:-15
+ story:-4
+ stout:-11
+ stove:5
+ str:-2
+ straight:3
+ strain:-4
  strange:-3
- straw:-4
- strawberry:-13
- streak:11
+ strap:5
+ strawberry:-8
+ streak:15
  stream:5
- strength:-10
- stretch:-8
+ strength:-12
+ stretch:1
  string:-4
- strip:11
- stripe:9
- stripp:-4
- strong:4
- stronger:-3
- stuck:4
- student:5
- stuff:-5
+ strip:7
+ stripe:7
+ stripp:-2
+ strong:-1
+ stuck:3
+ student:3
  stunden:6
- stupid:6
- subject:-2
- such:1
- suck:3
- sudden:-4
- suet:-5
- suis:15
- suit:-7
- sum:-10
- summer:-6
- sums:-7
+ stupid:7
+ subtotal:-3
+ such:3
+ suck:8
+ sudden:-3
+ suet:-6
+ sugar:-2
+ suis:16
+ suit:-5
+ sum:-9
+ summer:-4
+ sums:-3
+ sun:-8
  sunburn:-6
- sunburnt:7
- sunday:-15
- sunflower:-5
- superfat:-22
- supp:-3
- supper:-5
- supplier:-5
- suppos:-7
- suppose:-8
- sur:3
+ sunburnt:4
+ sunday:-19
+ super:-4
+ superfat:-21
+ supp:-5
+ supper:-3
+ supplier:-6
+ suppos:-5
+ suppose:-10
+ sur:5
  sure:-4
- surface:7
- surgra:-16
- surprise:-4
- suspect:-5
- swallow:-2
+ surface:5
+ surgra:-25
+ surprise:-2
+ suspect:-2
+ swallow:6
  swap:-17
- swapp:-18
- swear:-11
- sweat:-4
- sweaty:11
- sweep:-6
- sweet:-5
- swell:3
- swept:-5
- swig:9
- swimm:-7
- swirl:-14
- switch:5
- swollen:20
- swore:-11
+ swapp:-5
+ swear:-9
+ sweat:-6
+ sweaty:10
+ sweep:-11
+ sweet:-3
+ swell:4
+ swept:-3
+ swig:14
+ swimm:-9
+ swirl:-18
+ switch:3
+ swollen:13
+ swore:-8
  t:-7
- tab:-4
- tabl:-9
- table:6
- tablespoon:-1
- tack:2
- taffy:8
- tag:-9
- tail:-1
- tak:-12
- take:-2
- taken:1
- takes:-15
- tale:-9
- talk:-6
- tallow:-6
- tap:-3
- tape:-5
- taped:-6
- tapp:4
- tar:-4
- tare:-14
- tared:-2
+ tab:-6
+ tabl:-5
+ table:7
+ tablet:-5
+ tack:7
+ taffy:6
+ tag:-12
+ tail:-3
+ tak:-7
+ take:4
+ taken:2
+ takes:-16
+ tale:-3
+ talk:-1
+ tallow:-5
+ tan:-4
+ tap:4
+ tape:-9
+ taped:-3
+ tapp:8
+ tar:-2
+ tare:-16
+ tared:-5
  tast:3
- taste:1
- tattoo:-13
- taught:-7
- tbsp:-3
+ taste:-2
+ tattoo:-6
+ taught:-12
+ tbsp:1
  td:-5
- teach:-16
- teacher:-12
- team:-3
- tear:1
- tears:-7
- teenage:-3
- teenager:-2
- teeth:-4
- telephone:-6
- tell:-9
- temp:-16
- temperatur:-3
- temperature:-11
- temps:-4
- ten:-12
- tender:16
- tengo:7
- tenth:-9
- terrace:-3
- terrible:-6
- terrier:-7
- test:-14
+ tea:2
+ teach:-14
+ teacher:-5
+ team:-11
+ tear:6
+ tears:-4
+ teaspoon:1
+ teenage:-4
+ teenager:1
+ teeth:-5
+ tel:-3
+ telephone:-3
+ tell:-7
+ tells:-1
+ temp:-13
+ temperatur:10
+ temperature:-10
+ temps:-8
+ ten:-10
+ tender:3
+ tengo:6
+ tenia:-1
+ tenth:-8
+ term:-6
+ terrace:-4
+ terrible:-1
+ terrier:-4
+ test:-16
  tester:-4
- tests:-11
- tete:-6
- text:-3
- than:-16
- thank:-18
- that:-4
- thats:15
- their:2
+ tests:-4
+ tete:-5
+ text:8
+ than:-10
+ thank:-14
+ that:-1
+ thats:5
+ their:10
  them:-3
  then:-7
- ther:12
- there:10
- therefore:-10
- therell:-11
- thermometer:1
- these:-7
- they:8
- theyd:-2
- theyre:-5
- theyve:3
- thick:-4
- thicken:-13
- thicknes:-9
- thigh:17
- thin:-6
- thing:-8
- think:-3
- third:-1
- thirteen:-9
- thirty:-9
+ ther:4
+ there:6
+ thereabout:-3
+ therefore:-4
+ therell:-5
+ thermometer:-4
+ these:-10
+ they:6
+ theyd:-5
+ theyre:2
+ theyve:13
+ thick:-6
+ thicken:-15
+ thickener:-5
+ thicknes:-5
+ thigh:15
+ thin:-9
+ thing:-9
+ think:-4
+ third:-4
+ thirteen:-3
+ thirty:-10
  this:1
  those:-11
- though:-9
- thread:-6
- three:-7
- threw:9
- throat:2
- throbb:-2
- through:-1
- throw:4
- thrown:2
- thru:6
- thumb:4
- thump:11
- thursday:-6
- tick:5
- tidi:-3
- tied:-7
- tiene:5
- tight:-7
- til:-12
- tiles:-9
- till:-1
- tilt:-5
- times:-2
+ though:-10
+ thought:3
+ thread:-8
+ three:-5
+ threw:6
+ throbb:-5
+ through:6
+ throw:5
+ thrown:-8
+ thru:11
+ thumb:3
+ thumbprint:-11
+ thump:10
+ thursday:-7
+ thx:-10
+ tick:9
+ tidi:-4
+ tied:-5
+ tiene:2
+ tight:-3
+ til:-9
+ tiles:-8
+ till:-8
+ tilt:-7
+ time:-2
+ timer:-9
+ times:-4
  tin:-13
  ting:6
- tingl:7
- tingle:3
- tins:-9
- tip:21
- tipp:-4
- tips:9
- tired:-10
- to:-6
- toast:-9
- tocar:-2
- tochter:7
- today:1
- toddler:1
- todo:-6
- toe:8
- toes:4
- toffee:4
- together:-13
- told:-15
- tom:2
- tomato:-9
- tombee:13
- tomo:8
- tomorrow:4
- tone:-3
+ tingl:6
+ tingle:9
+ tins:8
+ tiny:2
+ tip:5
+ tipp:-2
+ tips:3
+ tired:-7
+ to:-5
+ toast:-7
+ tocar:1
+ tochter:2
+ today:3
+ toddler:-3
+ todo:-3
+ toe:4
+ toes:-2
+ toffee:3
+ together:-12
+ told:-9
+ tom:11
+ tomato:-5
+ tombee:16
+ tomo:7
+ tomorrow:1
+ tone:-4
  tongue:2
- too:-8
+ tonight:-1
+ too:-17
  took:2
- toothpaste:10
- top:-14
- topp:-7
- tops:10
- torch:-8
- torn:-7
- total:-14
- touch:-5
- touche:9
- tournesol:-6
- tousse:9
- toute:13
- towel:-7
+ toothpaste:9
+ top:-9
+ topp:-6
+ tops:3
+ torch:-4
+ torn:-4
+ total:-12
+ touch:-7
+ touche:11
+ tournesol:-5
+ tousse:4
+ tout:1
+ toute:12
+ towel:-6
+ town:-3
  tr:-5
- trac:-15
- trace:-9
- tractor:-10
- trago:5
+ trac:-13
+ trace:-5
+ tractor:-7
+ trago:8
  train:5
  translat:-3
- translucent:3
- transparent:24
- traver:3
- trays:-6
+ translucent:-5
+ transparent:6
+ traver:2
+ tray:-4
+ trays:-3
  treasurer:-6
- treat:4
- tree:-4
- trees:-8
- tres:13
- trial:-5
- trick:1
- tried:3
+ treat:5
+ tree:-10
+ trees:-7
+ tres:12
+ trial:-13
+ tried:6
  tries:-8
  trimming:3
- tripp:11
- trois:13
+ tripp:12
+ trois:9
  trop:-2
- tropfen:12
- trouser:10
- true:-11
- trust:-15
- truth:-2
- try:-3
- tsp:-7
- tub:-3
- tubs:-3
- tue:-6
- tuesday:-1
- tummy:9
+ tropfen:7
+ trouble:6
+ trouser:8
+ true:-4
+ trust:-11
+ truth:-6
+ try:-7
+ tsp:-12
+ tub:-4
+ tube:3
+ tubs:-4
+ tue:-3
+ tuesday:3
+ tummy:10
  tun:18
- turmeric:-3
- turn:9
- turns:-9
- tut:12
- twelve:2
- twenty:-10
- twice:8
- twins:-3
- two:2
- typ:-1
- typed:-11
+ turmeric:-5
+ turn:4
+ turns:-14
+ tut:4
+ twelve:-1
+ twenty:-3
+ twice:5
+ two:3
+ ty:-12
+ typ:-4
+ type:7
+ typed:-9
  typo:-3
- typos:-2
- uber:14
- uberfettung:-10
+ typos:-4
+ uber:12
+ uberfettung:-5
  ubers:8
- uf:-8
+ uf:-11
  ugly:-11
- uh:4
- ul:-12
- um:9
- un:1
- una:2
- uncle:-11
- uncur:10
+ uh:3
+ ul:-4
+ um:7
+ una:3
+ uncle:-10
+ uncur:9
  und:-7
- under:2
- underneath:16
- underside:13
+ under:5
+ underneath:6
+ underside:9
  understand:-5
- undilut:13
- une:6
- unicorn:-3
- units:-2
- unmold:7
- unmould:6
- unscent:-11
- unterarm:24
- until:1
- up:-2
- update:-4
- upside:-3
- urgent:7
+ undilut:4
+ une:9
+ unicorn:-9
+ units:-5
+ unmold:5
+ unmould:-3
+ unsaponifi:-3
+ unscent:-13
+ unterarm:8
+ until:5
+ up:-1
+ upside:-6
+ urgent:9
  us:-12
- usable:-10
- usado:-4
- use:-27
- used:-13
- useful:-7
- uses:-12
- using:-12
+ usable:-11
+ usado:-6
+ use:-24
+ used:-6
+ useful:-4
+ uses:-14
+ using:-6
+ usual:-3
+ v3:-7
  vanilla:-11
- vapeur:6
- vapor:-1
- varnish:-7
- vaseline:-8
- vaso:8
- veces:-4
+ vapeur:4
+ vapour:-3
+ varnish:-4
+ vaseline:-10
+ vaso:6
+ veces:-5
  vegetable:-12
- vent:-12
- veo:4
- verbrannt:13
+ vent:-15
+ veo:3
+ verbrannt:12
  verdict:-7
- verify:-12
+ verify:-7
  verschluckt:10
- verse:5
- version:-6
- very:-2
- vet:3
- veteran:-7
- video:-3
- viel:-6
+ verse:-1
+ version:-14
+ very:-1
+ vet:1
+ veteran:-4
+ video:-5
+ viel:-1
  village:-8
- vinegar:9
- virgin:-5
- visage:7
- visit:-2
- visitor:-2
- vite:-6
- voice:10
- volcano:4
- voll:2
+ vinegar:5
+ virgin:-4
+ visage:15
+ vite:-8
+ voice:15
+ volcano:-1
+ voll:4
  volume:-10
- volunteer:-14
- vom:11
- vomit:9
- von:6
- vous:-13
- w:5
- waist:-6
- wait:-9
- wake:4
- wakes:5
- walk:11
- wall:-11
- walnut:-3
- wann:-9
- want:-5
- wants:-14
- war:5
- wardrobe:-3
- warmer:-3
- warn:-13
- was:3
- wash:2
- wasnt:-4
+ volunteer:-7
+ vom:13
+ vomit:5
+ von:4
+ vous:-6
+ w:9
+ waist:-10
+ wait:-7
+ wake:8
+ wakes:4
+ walk:6
+ wall:-8
+ walnut:-6
+ wann:-10
+ want:-10
+ wants:-10
+ war:2
+ wardrobe:-5
+ warm:5
+ warn:-3
+ was:5
+ wash:-8
+ wasnt:-7
  wasp:-5
- wasser:-10
- waste:-4
- watch:-1
+ wasser:-8
+ waste:-3
+ watch:-5
  water:7
- watery:3
- watr:-3
- watter:-10
- wax:5
- waxy:-3
- way:-2
- we:2
- wear:-4
- wears:-8
- weather:-9
+ watery:-5
+ watr:-1
+ watter:-14
+ wax:-7
+ wear:-11
+ wears:-12
+ weather:-10
  wed:-4
- wedd:5
- wednesday:3
- week:-10
- weekend:-9
- weeks:-26
- weeps:8
- weg:-1
- weh:12
- weigh:-19
- weight:-14
- weird:14
- weiss:12
- welcome:-5
- weld:-3
- well:-9
- welli:-5
- wenn:-13
- went:-1
- were:1
- wet:6
- weve:-16
- what:2
- whatever:-6
- whats:-11
- whatsoever:-3
- wheel:-10
- wheez:12
+ wedd:8
+ wednesday:-3
+ week:-6
+ weekend:-12
+ weeks:-24
+ weep:-1
+ weeps:12
+ weg:1
+ weh:4
+ weigh:-18
+ weight:-11
+ weird:17
+ weiss:13
+ welcome:-7
+ well:-18
+ welli:-4
+ wenn:-15
+ wet:11
+ weve:-11
+ what:-1
+ whatever:-8
+ whats:-13
+ whatsoever:-8
+ wheel:-4
+ wheez:18
  when:1
- whenever:4
- where:3
- whether:-9
- which:-24
- whichever:-5
- while:-8
- whipp:-5
- white:7
- whiter:-5
+ whenever:3
+ where:8
+ whether:-8
+ which:-21
+ whichever:-7
+ while:-3
+ whipp:8
+ whisk:1
+ white:9
  who:-6
- whoever:-1
- whole:-5
+ whole:-8
  wholesaler:-3
- whose:-5
- why:-5
- wide:-6
- width:-3
- wie:-7
- will:-15
- wind:2
- window:1
- windowsill:-2
- windy:-3
- wine:4
- wins:-10
- winter:-15
- wip:1
- wiped:14
+ whom:-3
+ whose:-7
+ why:-2
+ wide:-3
+ wie:-9
+ wife:1
+ will:-18
+ wind:4
+ window:4
+ windowsill:2
+ windy:-6
+ wine:7
+ wins:-11
+ winter:-16
+ wip:3
+ wiped:9
  wird:-11
- wire:-9
- wise:-7
- wish:-12
- with:-5
+ wire:-11
+ wise:-10
+ wish:-11
+ with:-3
  within:-11
- without:-10
- wks:-6
- wobb:15
- wobbl:6
- wochen:2
- woke:5
- wollte:-4
- woman:10
- women:-3
- wonder:-5
- wont:12
- wood:-13
- wooden:-1
- wool:-2
- word:-3
- words:-8
- wore:-5
- work:-13
- works:-4
+ without:-7
+ wks:-3
+ wobb:13
+ wobbl:3
+ woke:7
+ wollte:-5
+ woman:6
+ women:-9
+ wonder:-9
+ wont:10
+ wood:-4
+ wooden:-6
+ word:-6
+ words:-7
+ wore:-6
+ work:-4
+ works:-14
  workshop:-2
- worktop:-12
- worri:-14
- worse:7
- worst:-7
- worth:-6
- would:-18
- wouldnt:-10
+ worktop:-7
+ worri:-7
+ worry:-6
+ worse:18
+ worst:-8
+ worth:-4
+ would:-22
+ wouldnt:-4
  wow:-1
- wrap:-11
- wrapper:-4
- wreck:-3
- wrink:1
- wrinkl:2
- wrist:9
- writ:-11
- write:-8
- written:-4
- wrong:-11
- wrote:-11
- x:-15
- y:6
- ya:-10
- yall:-3
- yard:-5
- year:-9
- years:-18
- yellow:3
+ wrap:-4
+ wrapp:-3
+ wrapper:-3
+ wrink:-1
+ wrinkl:-1
+ wrist:12
+ writ:-5
+ write:-5
+ written:-6
+ wrong:-10
+ wrote:-17
+ x:-14
+ y:5
+ ya:-2
+ yall:-6
+ yard:-6
+ year:-10
+ years:-13
+ yellow:9
  yellowish:7
- yes:5
- yesterday:8
- yet:-13
- yeux:-9
- yield:-9
- yo:8
- yoghurt:-3
- yogurt:-15
+ yes:4
+ yesterday:5
+ yet:-15
+ yeux:-7
+ yield:-8
+ yo:4
+ yoghurt:-4
+ yogurt:-12
  yolk:-3
- you:1
- youd:-14
- youll:-2
- young:-4
- your:-2
- youre:-7
+ you:-6
+ youd:-4
+ youll:-5
+ young:-7
+ your:-1
+ youre:-6
  yours:-8
- youve:2
- yr:3
- yrs:-8
- zap:-15
- zapp:4
- zappy:-16
- zaps:-14
- zero:-4
- zu:-10
- zum:-9
- zwei:-2
- £3:-6
- £4:-4
- °c:-17
- °f:-7
- ¿la:-9
- ¿que:-9
+ youve:1
+ yr:8
+ yrs:-7
+ zap:-8
+ zapp:-1
+ zappy:-4
+ zaps:-15
+ zero:-8
+ zu:-8
+ zum:-7
+ zwei:-4
+ £3:-2
+ °c:-16
+ °f:-12
+ ¿la:-11
+ ¿que:-11
  ¿se:-6
- –:-8
- —:-16
- •:-15
- €:-7
---:7
--B:10
--C:-6
--D:3
--E:5
--F:-6
--G:-15
--H:10
--I:6
--J:13
--K:7
--L:12
--M:4
--N:-2
--O:12
+ –:-9
+ —:-11
+ •:-16
+ €:-5
+--:5
+-A:2
+-B:7
+-C:-1
+-D:5
+-E:2
+-F:-3
+-G:1
+-H:11
+-I:4
+-J:9
+-K:5
+-L:9
+-M:-1
+-N:-1
+-O:7
 -P:1
--Q:-11
--R:10
--S:-7
+-Q:-5
+-R:7
+-S:-3
 -T:8
 -V:-2
--W:3
--Y:-2
--b:3
--d:3
--f:-7
--g:1
--h:7
--i:-1
--j:-7
--k:-14
+-W:6
+-Y:-4
+-b:-5
+-d:4
+-f:-5
+-g:4
+-h:13
+-i:5
+-k:-6
 -l:-5
--m:3
--n:9
--o:5
--p:2
--q:4
--r:-4
--s:-6
--v:1
--w:6
--y:-12
+-m:2
+-n:12
+-o:4
+-p:3
+-q:5
+-s:-5
+-t:-2
+-u:-3
+-v:2
+-w:-4
+-y:-8
 -z:-1
-A-:-6
-A:7
-AA:3
-AC:4
-AD:-4
-AE:9
-AG:-9
-AH:-6
+A-:-9
+A:6
+AC:5
+AD:1
+AE:11
+AF:13
+AG:-13
+AH:-3
 AI:5
-AK:8
+AK:12
 AL:-1
-AM:-1
-AN:-6
-AO:4
-AP:7
-AQ:5
-AR:16
+AM:-13
+AN:1
+AO:3
+AP:6
+AQ:3
+AR:10
 AS:-4
-AV:3
-AW:1
-AY:11
-Ab:7
-Af:-1
-Ag:5
-Ah:-12
-Ai:5
-Aj:-19
-Ak:-3
-Al:4
-Am:1
-An:3
-Ao:6
-Ap:1
+AT:-3
+AV:-1
+AW:2
+AY:16
+Ab:2
+Af:4
+Ag:8
+Ah:-11
+Ai:3
+Aj:-9
+Ak:1
+Al:6
+Am:4
+An:9
+Ao:8
+Ap:-2
 Aq:12
-Ar:5
-As:-1
-At:2
-Au:12
-Av:9
-Aw:9
-Ay:5
-Az:6
-B-:2
-B:14
-BA:12
-BB:4
-BK:14
-BO:18
-BV:8
-Bf:-12
-Bi:7
-Bo:-4
+Ar:2
+As:-5
+At:3
+Au:14
+Av:4
+Aw:11
+Ay:3
+Az:2
+B:15
+BA:16
+BB:6
+BK:13
+BO:6
+BV:14
+Bf:-11
+Bi:5
+Bo:-1
+Bp:2
 Bt:1
-Bw:-4
-Bz:7
-C-:-2
-C:4
-CA:4
-CB:-6
+Bw:1
+Bz:9
+C-:2
+C:5
+CA:1
 CC:-5
-CD:17
-CE:-14
-CF:-9
-CG:-1
-CH:-1
-CI:-9
-CK:5
-CL:8
-CM:-5
-CN:7
-CO:-6
-CP:1
-CQ:9
-CR:7
-CS:3
-CV:-9
-CW:-8
-CY:11
-Cb:7
-Cd:7
-Cf:-5
+CD:14
+CE:-8
+CF:-6
+CG:5
+CH:-4
+CI:-6
+CK:4
+CL:10
+CM:-16
+CN:3
+CO:-7
+CP:-2
+CQ:6
+CR:12
+CS:5
+CV:-5
+CW:-11
+CY:7
+Cb:9
+Cd:8
+Cf:-4
+Cg:2
 Ch:15
-Ci:3
-Cj:-1
+Ci:-1
+Cj:2
 Ck:8
-Cl:-10
 Cm:2
-Cn:3
-Co:3
-Cp:7
-Cq:-10
+Cn:-4
+Co:-1
+Cp:1
+Cq:-4
 Cr:1
-Cs:-6
-Ct:4
-Cv:-4
-Cw:-12
+Cs:-1
+Ct:3
+Cv:-9
+Cw:-8
 Cz:-6
-D-:-2
-D:19
-DA:22
-DD:10
+D-:6
+D:18
+DA:18
+DD:6
 DO:-3
-DQ:12
+DQ:13
 DS:4
-Db:18
-Di:13
-Dk:10
-Do:5
-Dp:22
+Db:8
+Di:7
+Dk:21
+Do:-2
+Dp:26
 Dq:5
-Dt:11
+Dt:9
 Dw:2
-Dz:-1
-E-:-3
-E:15
-EA:1
-EC:13
+E-:-9
+E:12
+EC:7
 EE:-8
 EF:-6
-EH:12
-EN:4
-EO:-3
-EP:-10
-EQ:9
-ER:14
-ES:1
-ET:10
-EV:18
-EW:12
-Ef:-16
-Eh:11
-Ei:5
-El:10
-Eo:-14
-Ep:6
+EH:21
+EN:6
+EO:2
+EP:-15
+EQ:11
+ER:18
+ES:3
+ET:7
+EV:8
+EW:9
+Ef:-17
+Eh:9
+Ei:9
+El:4
+Eo:-10
 Eq:5
-Er:-4
-Et:-8
-Ev:1
-Ew:-12
-Ez:7
-F-:-7
-F:-6
-FA:2
-FC:-10
-FD:4
-FE:-1
-FL:-9
-FM:-10
-FN:-12
-FO:-18
-FP:-9
+Er:-6
+Et:-7
+Ev:-3
+Ew:-14
+Ez:6
+F:-2
+FA:-4
+FC:-7
+FD:3
+FE:-2
+FL:-5
+FM:-8
+FN:-13
+FO:-16
+FP:-5
 FQ:1
-FS:-9
+FS:-5
 FW:-14
-Fb:14
-Ff:-5
-Fi:-10
-Fj:-3
-Fk:-3
-Fo:-3
-Fp:-8
-Fq:-3
-Fr:-2
-Fs:-5
-Ft:-2
-Fv:-6
-Fw:5
-Fy:5
-G-:5
-G:-3
-GA:1
-GC:2
-GF:-4
-GG:6
-GL:6
-GM:-9
-GN:3
-GO:6
-GP:4
-GQ:6
-GR:6
-GS:-4
-GV:6
-GW:7
-GY:-8
-Gb:4
-Gf:2
-Gi:-7
-Gj:14
+Fb:11
+Ff:-7
+Fi:-9
+Fj:-6
+Fk:-13
+Fo:-4
+Fp:-6
+Fq:-10
+Fr:-3
+Fs:-13
+Ft:-8
+Fv:-3
+Fw:10
+Fy:7
+Fz:2
+G-:6
+G:-1
+GA:-1
+GC:5
+GF:-6
+GG:4
+GL:8
+GM:-10
+GN:6
+GO:3
+GQ:5
+GR:5
+GS:-9
+GV:4
+GW:10
+GY:-3
+Gb:1
+Gf:-1
+Gi:-4
+Gj:7
 Gl:-3
-Go:1
-Gp:5
-Gq:-7
-Gr:-7
-Gt:1
-Gv:5
-Gw:1
-Gz:9
-H-:4
-H:14
+Go:6
+Gp:3
+Gq:-1
+Gt:-1
+Gv:6
+Gw:-3
+Gz:12
+H-:5
+H:11
 HA:10
-HE:-5
-HH:7
-HI:5
-HM:1
-HN:-4
-HP:1
-HQ:-1
-HS:5
+HE:1
+HH:11
+HI:11
+HM:-2
+HN:-3
+HP:5
+HQ:-4
+HS:4
 HT:16
-HV:13
-HW:20
-HY:11
-Hb:4
-Hf:-1
-Hh:9
-Hi:-16
-Hj:3
+HV:21
+HW:6
+HY:10
+Hb:9
+Hf:2
+Hh:18
+Hi:-23
+Hj:-1
 Hn:6
 Ho:-7
+Hp:-3
 Hq:10
-Hr:9
-Ht:-7
-Hw:-17
-Hz:10
-I:-6
+Hr:5
+Ht:-11
+Hw:-21
+Hz:6
+I:-11
 IA:-12
-IC:-5
-IM:-3
-IO:-1
-IP:-11
-IQ:1
-IS:-5
-IW:-5
-Ib:-7
-If:1
-Ii:-11
-Io:-5
-Ip:6
-It:-9
-Iw:-6
+IC:-3
+IO:-2
+IP:-8
+IQ:-5
+IS:-3
+IW:-3
+Ib:-5
+If:2
+Ii:-8
+Io:-10
+Ip:3
+It:-11
+Iw:-4
 Iz:-10
-J-:9
-J:8
-JO:-3
-JP:7
-JS:-6
-Jt:13
-Jz:11
-K-:6
-K:14
-KA:11
-KE:3
+J-:7
+J:10
+JO:-11
+JP:5
+JS:-7
+Jo:-2
+Jt:17
+Jz:8
+K-:7
+K:11
+KA:18
+KE:8
 KH:3
-KK:8
-KN:6
-KO:-3
-KP:8
-KQ:4
-KS:-10
-KT:3
-KV:10
-Kb:14
-Kf:-6
-Kh:3
-Ki:-3
-Kp:16
-Kr:4
-Kt:7
-Kw:-9
-Kz:-8
-L-:-11
+KK:6
+KN:9
+KO:-5
+KP:5
+KQ:7
+KS:-6
+KT:9
+KV:15
+KW:3
+Kb:6
+Kf:-8
+Kh:4
+Ki:-6
+Ko:-1
+Kp:14
+Kr:7
+Kt:1
+Kw:-12
+Kz:-11
+L-:-18
 L:11
-LA:6
-LC:-4
-LG:-1
-LN:4
-LO:-3
-LP:-4
-LQ:3
-LS:14
-LY:-11
-Lb:5
+LA:8
+LC:-6
+LG:-2
+LN:-10
+LO:-2
+LP:-2
+LQ:-1
+LS:15
+LY:-6
+Lb:4
 Lf:7
-Lh:5
+Lh:6
 Li:-4
 Lk:12
 Lo:-4
-Lp:9
-Lq:3
-Lr:9
-Lt:4
-Lw:-5
-Lz:-1
-M-:-16
+Lp:14
+Lq:4
+Lr:8
+Lt:-1
+Lw:-1
+Lz:3
+M-:-20
 M:-5
-MA:-21
-MC:-11
-MD:10
-ME:-16
-MF:-8
-MG:-7
-MH:-6
-MM:2
-MN:3
-MO:-5
-MP:-2
-MQ:-9
-MR:-2
-MS:-2
+MA:-23
+MC:-7
+MD:6
+ME:-5
+MF:-12
+MG:-5
+MH:-3
+MK:1
+MM:-10
+MN:-4
+MO:-3
+MP:-3
+MQ:-15
+MS:-5
 MV:-5
-MW:-1
-Mb:3
-Md:2
-Mf:-5
-Mh:-12
-Mi:-7
-Mj:9
-Mk:-6
-Ml:-6
-Mo:-6
-Mp:-3
-Mq:1
-Mr:-12
-Mt:2
-Mu:-19
-Mv:3
-Mw:-2
+MW:7
+Mf:-4
+Mh:-15
+Mi:-1
+Mj:2
+Mk:-4
+Ml:-4
+Mo:-2
+Mp:-11
+Mq:-2
+Mr:-10
+Mt:-4
+Mu:-20
+Mv:2
+Mw:-3
 My:-6
-Mz:-2
-N-:3
-N:-2
-NA:-6
+Mz:-4
+N-:2
+N:-3
+NA:-9
 NC:-6
-ND:9
-NE:-11
-NG:-5
-NH:-4
-NI:5
-NK:-3
+ND:11
+NE:-10
+NF:3
+NG:-13
+NH:-15
+NK:-5
 NL:-12
-NM:-2
-NN:-14
-NO:-1
-NP:-2
+NM:-6
+NN:-13
+NP:-5
 NQ:-2
-NR:-15
-NS:-13
-NV:-15
+NR:-16
+NS:-8
+NV:-16
 NW:-22
 NY:-3
-Nb:-12
-Nd:4
-Nf:6
-Ng:14
-Nh:-5
-Ni:-14
-Nj:5
-Nl:10
+Nb:-9
+Nd:3
+Nf:1
+Ng:9
+Nh:-3
+Ni:-16
+Nj:7
+Nk:12
+Nl:1
 Nm:-10
-Nn:11
-No:-14
-Np:-5
+Nn:16
+No:-6
+Np:-3
 Nq:-4
-Nr:-17
-Ns:-10
-Nt:-10
-Nu:-8
-Nv:3
-Ny:-12
-Nz:-2
-O:1
-OA:-5
+Nr:-18
+Ns:-17
+Nt:-8
+Nu:-6
+Nv:6
+Nw:-5
+Ny:-10
+Nz:3
+O:2
+OA:-7
 OB:6
-OC:-1
+OC:1
 OD:10
-OE:11
-OF:-7
-OG:-8
-OH:1
-OI:-14
-OJ:7
-OK:-7
-OL:12
+OE:14
+OF:-8
+OG:-5
+OH:3
+OI:-9
+OJ:14
+OL:8
 OM:5
-ON:3
-OP:7
-OQ:-4
-OR:5
-OS:-2
-OT:15
-OV:-3
-OW:-1
-OY:8
+ON:-7
+OO:1
+OP:11
+OQ:-5
+OR:4
+OS:-5
+OT:16
+OV:-1
+OW:-2
+OY:9
 Ob:8
-Od:16
-Of:6
-Og:-1
-Oh:2
+Od:7
+Og:2
 Oi:-4
-Oj:-2
-Ok:6
-Ol:5
-Om:-11
-On:5
-Oo:-3
+Oj:-4
+Ok:1
+Ol:9
+Om:-4
+On:1
+Oo:2
 Op:-10
-Oq:20
-Or:2
-Ot:3
-Ou:13
-Ov:-2
-Ow:-1
-Oz:2
+Oq:11
+Or:1
+Ot:4
+Ou:16
+Ov:-4
+Ow:-2
 P-:11
-P:9
-PA:3
-PC:2
-PE:-6
-PF:1
-PG:6
-PH:11
+P:7
+PA:-1
+PC:-4
+PE:-11
+PF:2
+PG:2
+PH:12
+PI:-10
 PJ:8
-PK:3
-PL:4
-PM:10
-PN:-4
-PO:4
-PP:11
-PQ:-4
-PR:5
-PS:5
-PT:15
+PL:1
+PM:-2
+PN:-3
+PO:7
+PP:4
+PQ:-3
+PR:11
+PS:-4
+PT:3
 PV:11
-PW:7
-PY:-1
-Pf:-2
-Ph:10
-Pi:10
-Pj:-3
-Pk:-1
-Pl:13
-Pm:-2
-Pn:12
-Po:5
-Pp:-6
-Pq:2
-Pr:9
-Pt:4
-Pu:14
-Pv:-1
-Pw:-12
-Py:-7
-Pz:-1
-Q-:7
-Q:7
-QA:-7
-QC:-3
+PW:9
+PY:1
+Pb:-1
+Pf:-1
+Ph:9
+Pi:14
+Pj:-1
+Pk:-7
+Pl:11
+Pm:-3
+Pn:9
+Pp:-2
+Pq:8
+Pr:7
+Pt:3
+Pu:13
+Pv:4
+Pw:-8
+Py:-6
+Pz:7
+Q-:10
+Q:5
+QA:-1
+QC:1
 QD:-2
-QE:4
+QE:5
 QF:6
-QH:-5
-QK:-4
-QL:-2
+QG:-4
+QH:-3
+QI:-4
+QK:3
+QL:3
 QM:-12
-QN:-2
+QN:-1
 QO:2
-QP:-10
+QP:-13
 QQ:-10
-QR:-3
-QS:-16
-QT:9
-QV:-14
-QW:-8
-QY:-10
-Qb:-7
-Qd:12
-Qf:3
-Qg:6
-Qh:-4
-Qi:-3
-Qk:-4
-Ql:2
-Qm:2
-Qo:-12
-Qq:-16
-Qr:8
-Qs:-16
-Qt:-6
-Qu:-4
-Qv:11
-Qw:3
+QR:-5
+QS:-14
+QT:4
+QV:-11
+QW:-6
+QY:-6
+Qb:-8
+Qd:13
+Qf:-11
+Qg:4
+Qh:2
+Qi:1
+Qk:-2
+Ql:4
+Qm:13
+Qo:-7
+Qp:1
+Qq:-18
+Qr:9
+Qs:-13
+Qt:-9
+Qu:-1
+Qv:10
+Qw:8
 Qy:2
 Qz:-6
-R-:3
-R:15
-RA:-1
-RC:11
-RE:3
+R-:4
+R:13
+RA:-7
+RC:10
+RE:4
 RG:-4
+RH:14
 RL:8
 RN:3
-RO:-2
-RP:4
-RQ:9
-RS:19
-RV:6
-RW:11
-RY:4
-Rb:9
-Rh:13
+RO:1
+RP:6
+RQ:8
+RS:13
+RV:13
+RW:14
+RY:10
+Rb:4
+Rh:6
 Ri:-3
-Rk:6
-Rl:2
-Rm:-4
-Ro:4
-Rp:2
-Rr:5
+Rk:3
+Ro:-1
+Rp:1
+Rr:9
 Rt:6
-Rw:-11
+Rw:-14
 Rz:8
-S-:1
-S:-5
-SA:3
+S-:2
+S:1
+SA:7
 SD:1
-SE:1
-SF:-3
-SG:2
-SH:-12
-SK:-3
-SL:9
-SM:3
-SN:-1
-SO:-1
-SP:-2
-SQ:-7
-SR:16
-SS:11
-SW:-10
-Sb:10
-Sf:-9
-Sh:-14
-Si:-3
-Sj:-4
+SF:-1
+SG:1
+SH:-9
+SK:-1
+SL:7
+SM:-1
+SN:1
+SO:-4
+SP:-4
+SQ:8
+SR:14
+SS:14
+SW:-7
+Sb:9
+Sf:-12
+Sh:-15
+Si:-4
+Sj:-9
 Sk:5
-Sl:-10
-Sm:13
-So:2
-Sp:8
-Sq:-3
-Sr:5
-St:5
-Su:-2
-Sw:-9
+Sl:-7
+Sm:11
+So:1
+Sp:6
+Sq:1
+Sr:4
+St:3
+Su:-3
+Sw:-6
 Sy:-5
-Sz:-8
-T-:-4
-T:9
-TA:6
-TH:6
-TK:-6
-TO:15
-Th:7
-Ti:6
-To:4
-Tp:15
-Tq:11
-Tt:1
-Tz:-4
-V-:5
-VA:8
-VB:13
+Sz:-7
+T-:-1
+T:14
+TA:7
+TH:15
+TK:-4
+TO:10
+Th:8
+Ti:12
+To:1
+Tp:18
+Tq:14
+Tt:3
+Tz:-3
+V-:3
+V:-2
+VA:5
+VB:12
 VC:5
-VE:11
-VK:11
-VN:1
-VO:7
-VP:21
-VT:7
-VW:6
-Vf:-11
-Vi:-2
-Vo:-5
-Vp:-2
-Vq:7
+VE:13
+VK:9
+VN:-8
+VO:3
+VP:13
+VS:3
+VT:1
+VW:11
+Vf:-10
+Vi:-6
+Vo:-7
+Vp:3
+Vq:9
 Vr:7
-Vt:3
-Vz:4
-W-:6
-W:3
-WA:1
-WC:5
-WE:2
-WF:-8
+Vt:2
+Vw:-4
+Vz:6
+W-:3
+W:6
+WA:-2
+WC:4
+WE:11
+WF:-21
 WG:4
-WH:7
-WK:-2
-WL:-4
-WM:-6
-WN:-1
-WO:4
-WP:-7
-WQ:5
-WR:11
+WH:5
+WK:4
+WL:4
+WN:1
+WO:3
+WP:-3
+WQ:2
+WR:17
 WS:7
-WT:9
-WV:-6
-WW:-10
-WY:5
-Wb:-6
-Wf:-9
-Wg:3
-Wh:3
-Wj:3
-Wl:8
-Wm:8
-Wo:4
-Wp:-12
-Wq:-10
-Wr:-2
-Wt:-1
-Wv:18
-Ww:-2
-Wz:6
+WT:11
+WV:-2
+WW:-12
+WY:10
+Wb:-5
+Wf:-2
+Wg:-12
+Wi:-5
+Wj:5
+Wl:10
+Wm:6
+Wo:8
+Wp:-11
+Wq:-3
+Wr:3
+Wt:-2
+Wv:7
+Ww:5
+Wz:-3
 X:12
 XA:12
-Y-:-2
-Y:13
-YA:8
-YC:-5
-YN:12
-YO:-2
-YP:-7
-YQ:8
-YS:-3
-YW:16
-YY:-5
-Yf:-13
-Yh:7
-Yi:2
-Yl:-3
-Yo:-1
-Yp:10
-Yr:15
-Yt:-7
-Yw:-2
-Yz:4
-any:-10
+Y-:3
+Y:9
+YA:12
+YC:-8
+YN:5
+YP:-6
+YQ:3
+YS:-2
+YW:13
+YY:-4
+Yf:-10
+Yh:5
+Yi:1
+Yl:-7
+Yo:6
+Yp:12
+Yr:18
+Yt:-3
+Yz:7
+any:-9
 b-:8
-b:5
-bA:13
-bC:-3
-bE:9
-bG:5
-bH:8
-bK:13
-bN:11
-bO:-8
-bP:-11
-bQ:-2
-bR:3
-bS:16
-bW:2
-bb:-3
+b:6
+bA:10
+bC:-4
+bE:8
+bG:7
+bH:3
+bK:9
+bN:8
+bO:-2
+bP:-5
+bR:11
+bS:14
+bW:-6
+bb:-6
 bf:-7
-bh:3
-bi:13
-bj:-4
+bh:-3
+bi:7
+bj:-9
 bl:5
-bm:6
-bo:4
-bp:15
-bq:7
-br:18
-bt:5
+bm:12
+bo:3
+bp:13
+bq:9
+br:7
+bt:2
 bw:-3
-bz:4
-d-:-4
-d:10
-dA:13
+bz:10
+d-:-5
+d:5
+dA:14
 dO:-4
-dQ:-4
-di:5
-dt:1
+dQ:-5
+di:9
+dt:4
 dw:-8
-f-:-2
-f:-4
-fA:-3
-fC:-18
+f-:9
+f:-6
+fA:2
+fC:-16
 fE:-13
-fF:-8
-fG:-8
-fH:-9
-fI:5
-fK:-1
-fM:-5
-fN:-13
-fO:1
-fP:-5
-fQ:-6
-fR:9
-fS:-14
-fV:-14
-fW:-4
-fY:-17
-ff:-14
-fg:-10
-fh:5
-fi:5
+fF:-4
+fG:-4
+fH:-4
+fK:-2
+fM:-10
+fN:-11
+fO:-2
+fP:-4
+fQ:-4
+fR:7
+fS:-6
+fV:-7
+fW:-3
+fY:-9
+fb:6
+ff:-16
+fg:-9
+fh:8
+fi:2
 figures:-8
-fj:-5
-fl:-4
-fo:6
-fp:-12
+fj:-4
+fl:-5
+fo:8
+fp:-9
 fq:-17
-fr:1
+fr:-5
 fs:-9
-ft:-8
+ft:-7
 fu:3
-fv:-5
-fw:-2
-fy:-8
-g-:8
+fv:-3
+fw:-5
+fy:-3
+fz:-3
+g-:-1
 g:-3
 gA:-4
-gN:-5
-gO:-8
-gP:-5
-gW:11
-gY:-7
-gf:1
-gg:-11
-gl:-5
-go:7
-gt:4
-gy:-11
-gz:-7
-h-:3
-h:15
-hA:7
-hC:-4
-hE:-11
-hF:-8
-hG:-9
-hH:-5
-hJ:15
-hK:-6
-hM:4
-hN:3
-hP:1
-hQ:7
-hR:7
+gC:-1
+gE:5
+gN:-3
+gO:-7
+gP:-9
+gW:4
+gg:-7
+gl:-3
+go:3
+gt:3
+gy:-13
+gz:-13
+h-:10
+h:16
+hA:16
+hC:6
+hE:-10
+hF:-9
+hG:-6
+hH:3
+hJ:9
+hK:-4
+hM:9
+hN:8
+hP:-1
+hQ:11
+hR:20
 hS:-9
-hT:-7
-hW:3
-hb:13
-hf:-1
-hh:5
-hi:3
-hj:2
-hm:-1
-hn:5
-ho:-5
-hp:-7
-hq:3
+hT:-12
+hW:6
+hb:20
+hf:4
+hh:3
+hi:-1
+hj:-8
+hm:-4
+hn:4
+ho:-8
+hp:-6
+hq:8
 hr:-6
-hu:4
-hw:-5
-hz:-5
-i-:-3
-i:1
+hu:3
+hw:-13
+hz:-7
+i-:-4
 iA:8
-iB:14
-iC:7
-iD:-2
-iE:8
-iF:-1
-iG:-4
-iH:-6
-iJ:14
-iK:-2
-iL:-11
-iM:-7
-iN:-3
-iO:4
-iP:12
-iQ:-3
-iR:18
-iS:-8
-iT:6
-iV:-1
-iW:7
-iY:7
+iB:9
+iC:11
+iD:-4
+iE:9
+iF:-5
+iG:-2
+iH:-3
+iJ:11
+iK:-6
+iL:-7
+iM:4
+iN:-4
+iO:5
+iP:11
+iQ:-7
+iR:16
+iS:-3
+iT:7
+iV:4
+iW:5
+iY:3
 ib:10
-if:12
+if:7
 ig:-10
-ih:-2
-ii:-3
-ij:-3
-ik:-6
-il:-6
-io:3
-ip:-6
-iq:10
-ir:-1
-is:1
-it:-5
-iu:-4
-iv:-11
-iw:-4
-iy:4
-iz:2
-j-:-5
-j:-10
-jA:12
+ih:-3
+ii:1
+ij:-4
+ik:-3
+il:-5
+im:4
+ip:-1
+iq:3
+ir:-2
+is:2
+it:-4
+iu:-3
+iv:-3
+iw:2
+iy:5
+iz:-1
+j-:-6
+j:-4
+jA:3
 jC:-9
-jD:10
-jE:-12
-jF:7
+jD:7
+jE:-9
+jF:4
 jG:-3
-jH:1
+jH:4
 jK:-7
-jM:-9
-jN:-3
-jP:-7
-jQ:-1
-jS:3
-jW:-3
-jb:4
-jf:-3
-jh:2
-ji:6
-jj:-2
-jm:11
-jo:3
+jM:-3
+jN:-4
+jO:2
+jP:-9
+jQ:-11
+jS:-2
+jb:7
+jf:-5
+jh:-8
+ji:5
+jm:9
+jo:1
+jp:-2
 jq:-8
-jr:8
-js:-2
-jt:6
-jw:-3
-jz:1
-k:8
-kA:8
-kD:18
-kN:11
-kO:-8
-kQ:7
-kW:-6
+jr:9
+js:3
+jt:5
+jw:-9
+jz:-3
+k-:-3
+k:6
+kA:10
+kD:12
+kM:-1
+kN:7
+kO:-9
+kQ:8
+kW:-5
 kf:7
-ki:7
-ko:-10
-kp:3
-kr:9
-kt:5
-kz:2
-l-:14
-l:2
-lA:-11
-lN:-5
-lO:3
-lP:5
-lQ:3
-lY:-10
-lf:-8
-lg:4
-lh:8
-li:-3
-lo:-3
-long:-9
-longer:-16
-lt:7
-lz:-5
-m-:-2
-m:8
-mA:-2
-mE:5
-mG:-12
-mO:-3
-mP:4
-mS:14
-mY:4
-mf:3
+ki:5
+ko:-11
+kp:2
+kr:10
+kw:4
+kz:10
+l-:11
+l:-3
+lA:-8
+lN:-3
+lO:18
+lP:1
+lY:-13
+lf:-9
+lg:7
+lh:18
+li:-5
+lo:-10
+long:-13
+longer:-18
+lt:-2
+lz:-2
+m-:-4
+m:6
+mA:3
+mE:17
+mG:-8
+mO:1
+mP:8
+mS:10
+mf:11
 mi:4
-mj:-2
-ml:7
-mm:-5
-mo:4
-mq:5
-mr:3
-mt:3
-mw:7
-n-:16
+mj:-3
+ml:8
+mm:-8
+mo:-1
+mp:5
+mq:4
+mr:7
+mt:-3
+mw:16
+mz:3
+n-:3
 n:7
-nK:10
+nK:15
 nO:1
-nP:10
-nn:22
-no:-6
-nt:-6
-nw:3
-oB:10
-oC:-4
-oD:12
-oE:8
-oF:-3
-oG:6
-oI:-3
-oJ:1
-oK:21
-oL:5
-oM:8
-oO:8
+nP:8
+nn:21
+no:-2
+nt:-1
+nw:4
+o-:3
+o:1
+oA:-1
+oB:7
+oC:-1
+oD:7
+oE:12
+oF:-4
+oG:2
+oH:4
+oI:-1
+oJ:5
+oK:15
+oL:8
+oM:5
+oN:12
+oO:5
 oP:17
-oQ:-6
-oR:11
-oS:8
-oT:2
-oV:3
-oW:2
-oY:4
-ob:12
-of:-4
+oR:3
+oS:5
+oT:4
+oV:7
+oY:5
+ob:6
+of:2
 og:8
-oh:-1
-oi:-9
-oj:1
-ok:-16
-ol:2
-om:-12
+oh:-3
+oi:-7
+oj:-4
+ok:-9
+ol:4
+om:-10
+oo:-1
 op:-2
 oq:4
-or:-2
-os:8
-ou:9
-ov:-1
-ow:-5
-oy:-6
-oz:11
-p-:-1
-p:-4
-pA:5
-pB:9
-pC:-3
-pF:3
-pG:-10
-pH:-7
-pK:12
-pL:-3
-pM:-3
-pN:16
-pO:17
-pP:8
-pQ:1
-pR:-6
-pS:9
+or:-8
+ot:5
+ou:8
+ov:-4
+ow:-8
+oy:-7
+oz:9
+p-:4
+p:-2
+pA:3
+pB:4
+pC:-1
+pF:9
+pG:1
+pH:-14
+pK:18
+pL:3
+pM:4
+pN:14
+pO:16
+pP:10
+pQ:5
+pR:-2
+pS:10
 pV:5
-pW:-3
-pY:5
-pb:13
-pf:-10
-pg:-8
-ph:3
-pj:-4
-pl:18
-pm:-3
-po:2
-pp:8
-pq:2
-pr:11
-ps:11
-pt:-6
-pv:5
+pW:3
+pY:7
+pb:19
+pf:-7
+ph:-4
+pi:-2
+pj:-1
+pl:13
+pm:-1
+po:-1
+pp:7
+pq:3
+pr:8
+ps:8
+pt:-11
+pv:6
 pw:-3
-pz:6
-q-:-6
-q:13
-qA:7
+pz:-2
+q-:-1
+q:12
+qA:4
 qC:11
-qF:9
-qH:11
-qM:-16
-qN:10
-qO:-11
-qP:-6
-qQ:-13
-qS:-11
-qV:-9
-qW:-6
+qF:7
+qH:3
+qM:-18
+qN:18
+qO:-12
+qP:-5
+qQ:-8
+qS:-12
+qV:-8
+qW:-1
 qf:9
-qh:6
-qi:-3
-qj:4
-qk:-3
-qo:-10
-qp:-9
+qh:4
+qk:-8
+qo:-14
+qp:-7
 qq:-8
-qr:-7
-qt:1
-qw:-7
-qz:1
-r-:-4
+qr:-8
+qt:-2
+qw:-10
+qz:8
+r-:-6
 r:3
-rA:12
-rB:12
-rC:-14
-rD:6
-rE:5
-rG:-4
-rH:-4
-rJ:3
-rK:5
-rL:18
-rM:5
-rN:-4
-rO:5
-rQ:-9
-rR:5
-rS:-2
-rT:6
+rA:13
+rB:5
+rC:-15
+rD:10
+rE:-2
+rF:-3
+rG:-5
+rK:4
+rL:14
+rM:6
+rN:-9
+rO:7
+rP:-2
+rQ:-7
+rR:7
+rS:-10
+rT:4
 rV:12
 rW:3
-rY:-7
-rb:-6
-recipe:-20
-rf:-14
-rg:15
-rh:8
-ri:2
-rj:7
-rk:-9
-rl:11
-ro:-2
-rp:6
-rq:2
-rr:-3
-rs:-4
-rt:3
+rY:-8
+rb:-7
+recipe:-21
+rf:-11
+rg:7
+rh:14
+ri:4
+rj:6
+rk:-12
+rl:5
+rm:1
+ro:-1
+rp:10
+rq:5
+rr:2
+rs:-7
+rt:1
 ru:1
 rv:-3
-rw:-3
-ry:8
+rw:-11
+ry:7
 rz:2
 s-:2
 s:1
-sA:5
-sO:4
-sP:-1
-sf:-13
-sg:9
-short:-4
-si:-2
+sA:-1
+sO:5
+sP:4
+sf:-10
+sg:1
+short:-5
+si:-6
 so:-6
-sr:7
+sr:9
 st:-2
-sv:-12
-sw:1
-t-:-1
-t:-2
-tA:-1
-tB:4
-tC:-4
-tD:12
-tF:2
-tG:3
-tH:-7
-tI:4
+sv:-16
+sw:-7
+t:-3
+tA:-2
+tB:6
+tC:-2
+tD:13
+tE:2
+tF:-2
+tH:1
+tI:5
 tJ:8
-tK:2
-tL:2
-tM:1
-tN:-1
+tK:3
+tM:2
+tN:4
 tO:4
-tP:1
-tS:2
-tT:2
-tV:2
-tW:-4
-tY:3
+tP:2
+tQ:5
+tR:-1
+tS:4
+tT:-3
+tW:-7
+tY:2
 tb:-5
-td:9
-tf:-2
-tg:2
-th:10
-ti:-3
-tj:-4
-tl:5
-tm:6
+td:2
+tf:-4
+tg:-3
+th:9
+ti:1
+tj:-3
+tk:-2
+tl:2
+tm:4
 tn:4
 to:2
-tp:2
-tq:-2
-tr:3
-tt:-7
-tu:8
-tv:3
-tw:-8
-ty:-5
-tz:8
-u-:15
-u:10
-uA:1
-uO:-2
-uP:1
+tp:5
+tq:1
+tr:7
+ts:1
+tt:-8
+tu:6
+tv:-9
+tw:-9
+ty:-7
+tz:10
+u-:12
+u:12
+uA:5
+uO:-5
+uP:6
 uW:6
-ui:-6
-uo:7
-ut:2
-uz:-3
-v-:-13
-vA:3
-vN:-7
-vO:-7
-vP:-4
-vQ:2
-vS:-11
-vW:6
-vf:3
-vi:-3
-vl:-12
-vo:10
-vp:11
-vr:-11
-vt:-8
-vv:-3
-vz:8
-w-:-4
-w:-10
-wA:-1
-wB:10
-wC:2
-wD:6
-wE:4
-wG:1
+ui:-13
+uo:4
+ut:-2
+uw:-1
+uz:-1
+v-:-9
+v:2
+vA:1
+vN:-3
+vO:-8
+vP:4
+vQ:11
+vS:-8
+vW:3
+vf:-1
+vi:3
+vl:-11
+vo:6
+vp:8
+vr:-13
+vt:-3
+vw:-8
+vz:5
+w-:-3
+w:-11
+wA:-4
+wB:6
+wC:-1
+wD:8
+wE:6
+wF:5
 wH:-17
-wK:-6
-wM:-5
-wN:2
-wO:3
-wP:3
+wK:-12
+wM:-7
+wO:5
+wP:4
 wQ:-4
-wR:7
-wS:-4
-wV:-4
-wY:-9
-wb:-4
-wd:-10
-wf:-2
-wh:-13
+wR:4
+wS:-10
+wV:2
+wW:-1
+wY:-6
+wb:-7
+wd:3
+wh:-14
+whole A:-1
 whole H:8
-whole J:6
-whole K:13
-whole S:-5
-whole n:3
-whole p:-2
-whole recipe:-7
-wi:-2
-wj:-6
-wk:-3
-wl:2
+whole J:10
+whole K:15
+whole S:-6
+whole n:5
+whole p:-1
+whole recipe:-5
+wi:2
+wj:-11
+wk:-4
+wl:3
 wm:-8
-wo:-2
-wp:-8
-wq:-7
-wr:-5
-wt:-1
-wu:-2
+wo:-3
+wp:-3
+wq:-6
+wr:-1
+wt:-3
+wu:-1
 ww:1
 wy:-5
 wz:3
-y-:-12
-y:-6
-yA:-8
-yC:-3
-yE:3
-yP:-9
-yS:-11
-yg:-13
-yo:-14
-yp:-5
-yt:-10
+y-:-11
+y:-4
+yA:-6
+yC:-5
+yE:4
+yF:-3
+yP:-8
+yS:-7
+yg:-11
+yo:-13
+yp:-3
+yt:-11
 yy:-5
-yz:-10
-z-:5
-zB:13
-zC:-11
-zD:-3
-zE:6
-zF:5
-zH:2
-zI:-3
-zJ:7
-zK:2
-zN:5
-zO:-1
-zP:-1
-zQ:8
-zR:6
-zS:-1
-zT:2
-zV:15
-zW:2
-zY:3
-zb:-12
-zd:5
-zf:-2
-zg:7
+yz:-9
+z-:1
+zA:-3
+zB:11
+zC:-18
+zD:-2
+zE:4
+zF:11
+zG:-6
+zH:9
+zJ:4
+zK:-1
+zL:-10
+zM:-5
+zN:-3
+zO:8
+zP:-3
+zQ:3
+zR:8
+zS:-4
+zT:9
+zV:8
+zW:6
+zY:8
+zb:-9
+zd:3
+zf:-3
+zg:9
 zh:2
-zi:-5
-zj:-3
-zk:-6
-zl:5
-zm:1
-zo:7
-zp:-6
-zq:4
-zr:-3
-zs:6
-zt:-6
-zu:-4
-zv:8
-zw:3
-zy:-3
-zz:1`;
+zi:-2
+zj:-5
+zk:-1
+zl:2
+zm:-4
+zo:4
+zp:1
+zq:2
+zr:-4
+zs:3
+zt:-1
+zu:-5
+zv:-2
+zw:-1
+zz:-3`;

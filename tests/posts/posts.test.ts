@@ -24,6 +24,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-39': 5,
   'blind-47': 1,
   'blind-48': 1,
+  'blind-56': 2,
 };
 
 for (const set of sets) {

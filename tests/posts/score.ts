@@ -81,6 +81,10 @@ export const sets = [
   'blind-50',
   'blind-51',
   'blind-52',
+  'blind-53',
+  'blind-54',
+  'blind-55',
+  'blind-56',
 ] as const;
 
 export function posts(set: string): readonly Post[] {
