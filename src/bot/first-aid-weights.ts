@@ -1,4364 +1,4361 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` ab:-11
- aber:4
- abgekriegt:10
- abgewischt:7
- about:6
- above:5
+export const weights = ` a:-4
+ ab:-13
+ aber:6
+ abgekriegt:13
+ abgewischt:5
+ about:3
+ above:7
  abroad:-2
- abt:-12
- abuela:-10
+ abt:-11
+ abuela:-7
  accident:13
- accidental:8
- accord:-6
+ accidental:7
+ accord:-8
  account:-5
  aceit:-3
- aceite:-4
- acid:4
- acros:-5
- activat:-3
+ aceite:-2
+ acid:6
+ acros:-1
+ activat:-5
  actual:-7
  add:-9
- added:-7
- admit:-3
- adult:-7
- advance:-5
- advice:-10
+ added:-2
+ admit:-1
+ adult:-3
+ advance:-7
+ advice:1
  afraid:-12
- after:13
- afternoon:-1
- afterward:-8
- again:-12
- against:-5
- age:-11
- ages:-9
- ago:16
+ after:9
+ afternoon:6
+ afterward:-18
+ again:-9
+ against:-6
+ age:-14
+ ages:-10
+ ago:14
  agre:-4
  agree:-8
- ahead:-6
- ahora:7
- ai:13
+ ahead:-4
+ ahora:5
+ ai:15
  aid:11
- air:-9
- al:1
- alarm:-4
- alcohol:4
- alike:-13
- alkali:-6
- alkanet:-7
- all:-7
- allergic:-6
- alles:-5
- allotment:-4
+ air:-12
+ al:5
+ alarm:-5
+ alcohol:6
+ alike:-9
+ alkali:-18
+ alkanet:-8
+ all:-2
+ allergic:-4
+ alles:-6
+ allotment:-6
  allow:-9
- almond:-8
+ almond:-9
  almost:-9
- aloe:-7
- alone:3
- along:4
- aloud:-4
- already:-3
- alright:-18
- also:2
- alter:-8
- although:-7
- altogether:-6
- alu:-14
- aluminium:-17
- alway:-7
+ aloe:-8
+ alone:-4
+ along:6
+ aloud:-3
+ already:-8
+ alright:-21
+ also:4
+ alter:-7
+ although:-3
+ altogether:-4
+ alu:-11
+ aluminium:-12
+ alway:-5
  am:5
- amber:-7
+ amber:-9
  american:-5
- ammonia:-1
- amount:-16
- ampolla:8
- an:-12
- and:2
- animal:-6
- ankle:7
- anos:-8
- another:-11
- anruhren:-1
- ans:-1
- answer:-13
- antes:-8
- any:-6
+ ammonia:-3
+ among:3
+ amount:-14
+ ampolla:14
+ an:-5
+ and:1
+ animal:-5
+ ankle:13
+ anos:-11
+ another:-12
+ ans:-2
+ answer:-17
+ antes:-12
+ any:-10
  anybody:2
  anyhow:-5
- anymore:-8
- anyone:-10
- anyth:-14
- anyway:5
+ anymore:-6
+ anyone:-5
+ anyth:-5
+ anyway:1
  anywhere:-12
  apart:-4
- app:-8
- appl:-6
- apple:-8
+ app:-9
+ appl:-8
+ apple:-5
  applesauce:-3
- apprentice:1
- apres:6
- apricot:-6
- apron:-7
+ apprentice:-2
+ apres:3
+ apricot:-4
+ april:-3
+ apron:-18
  aqua:-9
- arde:7
- are:3
- arent:-10
- argan:-9
+ arde:13
+ are:2
+ arent:-7
+ argan:-11
  arithmetic:-8
- arm:-7
- armpit:-4
- arms:-11
- around:4
+ arm:-5
+ arms:-7
+ around:7
  arriv:-3
- as:-7
- ash:-2
+ arrow:-1
+ as:-12
+ ash:-4
  ashes:-8
- aside:-5
- ask:-4
- asked:-10
- asks:8
- asleep:-1
- at:-6
- ate:-1
- attic:-5
- atznatron:14
- au:-1
- auf:-5
+ aside:-6
+ ask:-6
+ asked:-15
+ asks:2
+ asleep:-7
+ asthma:3
+ at:-8
+ ate:2
+ attempt:-3
+ attic:-4
+ atznatron:11
+ au:-4
+ auf:-11
  auge:9
- augen:-11
- august:-4
- aunt:-8
- aus:1
- autumn:-8
- aux:-4
+ augen:-6
+ august:-13
+ aunt:-6
+ aus:2
+ autumn:-6
+ aux:-2
  avale:7
- avec:5
- avocado:-8
- avoid:-14
- awake:6
- away:-1
- awful:12
- b:-11
- babassu:-7
- baby:-3
- babys:1
- back:-3
- background:-4
- backside:-1
- backward:-10
- bacon:-3
- bad:-1
- badly:-6
- bag:2
+ avant:-2
+ avec:3
+ avocado:-6
+ avoid:-15
+ awake:2
+ awful:13
+ b:-16
+ babassu:-9
+ babys:-5
+ back:-7
+ background:-5
+ backside:13
+ backward:-7
+ bacon:-5
+ bad:3
+ badly:4
+ bag:1
  bags:-11
- bain:-5
- bak:-6
- baker:-3
- balanc:4
- balance:-6
- balcony:-11
- bald:-3
- ball:9
- balls:9
- balm:-17
- bang:17
- bar:-11
- barber:-3
- bare:4
- barefoot:14
- bark:4
+ bain:-3
+ bak:-8
+ balanc:2
+ balance:-4
+ balcony:-12
+ bald:-8
+ ball:11
+ balls:7
+ balm:-16
+ band:-3
+ bang:9
+ bar:-8
+ barber:-1
+ bare:6
+ barefoot:9
+ bark:10
  barn:-5
- bars:-13
+ bars:-9
  base:-5
- basket:-4
- bath:-4
- bathroom:7
+ basic:-3
+ basket:-8
+ batch:-3
+ bath:-6
+ bathroom:6
  batter:-5
- batteri:-9
- battery:-7
- bay:-3
- bazaar:-2
- bc:5
- be:-4
- bead:8
- beads:8
- beagle:6
- beak:10
- bear:-5
+ batteri:-6
+ battery:-3
+ bazaar:-3
+ bc:3
+ be:-13
+ bead:1
+ beads:7
+ beagle:3
+ beak:6
+ beaker:6
+ bear:-8
  beard:-3
  beat:-3
- beautiful:-3
- bebe:13
+ beautiful:-5
+ bebe:8
  became:8
- because:-8
- become:-5
- bed:-11
- beef:-3
- been:16
- beer:-10
- bees:-11
- beeswax:-12
- before:-4
- beforehand:-9
- began:4
- begin:-12
- beginn:7
- beginner:-9
- begun:-4
- behind:2
- bei:-9
- beige:-3
- beim:3
- being:-3
- bekommen:13
- believ:18
- believe:-13
- belly:10
- belong:-7
- below:-8
- ben:6
- bench:-1
- bend:-8
- bent:10
- bergamot:-5
- beside:4
- best:-10
- bet:-5
- better:-14
- between:8
- bevel:-12
- bien:13
- big:-8
- bigger:-3
+ because:-2
+ become:-3
+ bed:-6
+ bedroom:-3
+ bedtime:-4
+ beef:-2
+ been:14
+ beer:-11
+ bees:-4
+ beeswax:-11
+ before:-1
+ beforehand:-10
+ began:16
+ beginn:3
+ beginner:-12
+ begun:-8
+ behav:-1
+ behind:4
+ bei:-8
+ beige:-6
+ beim:-2
+ bekommen:10
+ believ:12
+ believe:-9
+ bell:-3
+ belly:25
+ belong:-3
+ below:-2
+ ben:3
+ bench:-3
+ bend:-7
+ bent:11
+ besid:-3
+ beside:-9
+ best:1
+ bet:-7
+ better:-22
+ between:5
+ bevel:-10
+ bien:16
+ big:-5
+ bigger:-1
  bill:3
- bins:-5
- birch:-12
+ bin:1
+ bins:-4
+ birch:-13
  birds:-1
- birthday:-8
- bis:-2
- biscuit:1
- bite:6
- bites:-2
- bits:-1
+ birthday:-13
+ bis:-6
+ biscuit:3
+ bit:-1
+ bite:9
+ bites:-3
+ bits:4
  bitten:6
  black:-18
- blame:-1
- blanc:15
- blanca:-5
+ blame:-3
+ blanc:8
+ blanca:-6
  blanco:-3
  blanket:-13
- bleach:3
- bleed:5
- blend:-6
- blender:-9
- bless:-7
+ bleach:-4
+ bleed:1
+ blend:2
+ blender:-10
+ bless:-8
  blew:7
- blind:7
+ blind:14
  blink:9
- blister:8
- blob:5
- block:-10
- blog:-12
- blood:5
- blouse:13
- blue:-5
- blurry:10
+ blister:7
+ blob:9
+ block:-6
+ blog:-4
+ blood:9
+ bloodshot:-4
+ blouse:7
+ blue:-8
+ blurry:4
  board:-2
- boat:-4
- boil:8
- boiler:-11
- boils:13
- bol:-3
- bone:7
- bonjour:1
- book:-9
- booklet:-4
+ boat:-3
+ boil:7
+ boiler:-13
+ boils:3
+ bol:-7
+ bone:4
+ bonjour:2
+ book:-16
+ booklet:-3
  books:-7
- boot:2
- boots:-10
- bor:-3
- borax:-4
- bord:-3
+ boot:1
+ boots:-5
+ bor:-2
+ borax:-9
+ bord:-2
  bored:7
- born:-5
- borrow:-9
- boss:7
- both:3
- bother:5
- bottl:-6
- bottle:5
- bottom:-18
- bouche:13
- bought:-13
- bounc:10
+ born:-3
+ borrow:-4
+ boss:4
+ both:1
+ bother:4
+ bottl:-7
+ bottle:3
+ bottom:-11
+ bouche:10
+ bought:-18
+ bounc:9
  bowl:14
- bowls:4
- box:-2
- boxes:-11
- boy:6
- boyfriend:1
- boys:-10
- bra:11
- bran:-9
- brand:2
- bras:13
- brave:-7
- brazo:13
- bread:4
- breakfast:-4
- breastbone:14
+ bowls:5
+ box:-11
+ boxes:-5
+ boy:9
+ boyfriend:2
+ boys:-9
+ bra:3
+ bran:-13
+ brand:-2
+ bras:15
+ brass:-3
+ brave:-3
+ brazo:6
+ bread:6
+ break:-7
+ breakfast:-8
+ breastbone:15
  breath:12
- breathe:7
- brennt:1
- brick:-12
- brine:1
- bring:3
- brittle:-6
- broke:-3
- broken:-4
- broom:4
- brother:-4
+ breathe:12
+ brennt:-2
+ brick:-16
+ bright:-1
+ brim:-3
+ brine:3
+ bring:10
+ brittle:-7
+ broke:-5
+ broken:-3
+ broom:11
+ brother:1
  brought:-3
- brown:15
+ brown:5
  brule:-11
- brulure:8
- brush:-4
- btw:3
- bu:10
- bubble:5
- bucket:1
- budget:-4
- build:-6
- built:-11
- bumps:4
- burbuja:-5
- burn:4
- burnin:4
- burns:3
- burnt:-4
- burp:15
- burst:2
- bus:-10
- but:-2
- butcher:-8
- butt:7
- butter:-8
- button:-7
+ brulure:11
+ brush:-12
+ bu:11
+ bubb:-4
+ bubbl:-2
+ bubble:10
+ bucket:3
+ budget:-6
+ build:-7
+ built:-6
+ bumps:7
+ burbuja:-6
+ burn:8
+ burnin:8
+ burns:4
+ burnt:-6
+ burp:12
+ burst:15
+ bus:-9
+ busines:-4
+ but:-4
+ butcher:-9
+ butt:4
+ butter:-6
+ button:-10
  buy:-20
- buys:-3
- by:-10
- c0conut:-3
- c:-15
- ca:-2
- cabbage:-3
- cage:3
- cake:-2
- cakes:-6
- calculat:-8
- calculation:-4
+ by:-8
+ c:-10
+ ca:-1
+ cabbage:-4
+ cage:11
+ cake:-3
+ cakes:-4
+ calculat:-4
+ calculation:-1
  calculator:-14
- calendar:-6
- calendula:-10
- caliente:14
- call:-3
- calls:3
- came:-3
- camera:4
- camp:-6
- can:-6
- candl:-6
- candle:-10
+ calendar:-5
+ calendula:-12
+ caliente:10
+ call:-6
+ calls:4
+ calm:2
+ came:-5
+ camera:6
+ camp:-10
+ can:-12
+ candl:-3
+ candle:-8
  canister:-5
- cannot:-4
- canola:-16
- cans:-4
+ cannot:-2
+ canola:-7
+ cans:-5
  cant:8
- canteen:-3
- cap:7
- car:2
- cara:-1
- caramel:-4
- card:-18
- cardboard:2
+ cap:4
+ car:-2
+ cara:1
+ caramel:-6
+ card:-15
+ cardboard:3
  care:-11
  careful:-10
- caretaker:-8
- carpet:-3
- carri:1
- carrot:-13
- carry:-3
- carton:-5
+ caretaker:-7
+ carpet:-9
+ carri:-3
+ carrot:-3
+ carry:-4
+ carton:2
  case:-3
- caster:-4
- castile:-4
- castor:-23
- cat:-3
- catch:-2
- cats:-3
+ castile:-7
+ castor:-20
+ cat:-2
+ catch:-1
+ cats:-4
  cattle:1
- caught:4
- cauldron:-7
- cause:7
- caustic:16
- caustica:15
- caustique:16
- caviti:-10
- cavity:1
- cayo:5
- cedar:-3
- cedarwood:-3
- ceil:5
+ caught:-2
+ cauldron:-9
+ cause:10
+ caustic:13
+ caustica:12
+ caustique:12
+ caviti:-8
+ cavity:3
+ cayo:2
+ ce:-2
+ cedar:2
+ cedarwood:-1
+ ceil:8
+ celebrate:-3
  cell:-3
- cellar:-10
- centre:-12
+ cellar:-15
+ cent:-3
+ centre:-9
+ cents:-1
  certain:-3
- chair:-2
+ chair:-5
  chalk:-6
- chamomile:-8
- chang:-3
- change:4
- chap:-3
+ chamomile:-4
+ chang:1
+ chap:-4
  charcoal:-8
  charg:-3
- chart:-3
- chat:7
- cheap:-13
- check:-7
- checklist:-10
- cheek:18
- cheese:-3
- chemical:11
- chemist:-6
- chemistry:-13
+ chart:-7
+ chat:11
+ cheap:-10
+ check:-18
+ checklist:-5
+ cheek:23
+ cheese:7
+ chemical:12
+ chemist:-4
+ chemistry:-9
  chest:13
- chew:-3
- chicken:6
- chien:5
- child:4
- children:-10
- chill:-6
- chimney:-4
- chin:2
- chip:-3
- chipp:-7
- chips:-6
- chocolat:-4
- chocolate:-4
- choir:-7
- chok:-10
- chose:-9
- christma:-9
- chuck:-5
- chunk:10
- church:-5
- cinnamon:6
- circle:-6
- citrate:-8
- citric:1
- citronella:-8
- claim:-11
- clarity:-8
- class:-7
- clay:-15
- clean:-11
- cleaner:7
- clear:10
+ chew:2
+ chicken:-3
+ chien:9
+ child:7
+ children:-8
+ chill:-5
+ chimney:-3
+ chin:-2
+ chip:-1
+ chipp:-4
+ chips:-9
+ chocolat:-8
+ chocolate:-9
+ choir:-6
+ chok:-7
+ chose:-8
+ christma:-12
+ chuck:-4
+ chunk:15
+ church:-9
+ cinnamon:12
+ circle:-2
+ citrate:-4
+ citric:-6
+ citronella:-9
+ claim:-8
+ clarity:-4
+ class:-9
+ clay:-13
+ clean:-6
+ cleaner:4
  clever:4
- client:-9
- climb:-4
- cling:5
- clock:-9
- clockwork:-2
+ client:-12
+ climb:1
+ cling:6
+ clock:-10
+ clockwork:-3
  clos:10
- cloth:1
- cloud:7
- cloudy:-15
- clove:4
- club:-4
- clump:-6
- clumpy:-6
- co:-11
+ close:3
+ cloth:-7
+ cloud:10
+ cloudy:-13
+ clove:9
+ club:-5
+ clump:-8
+ clumpy:-12
+ cm:-15
+ co:-16
  coarse:-8
- coast:-3
- coat:-6
- cocanut:-6
- cocnut:-7
- coco:-19
- cocoa:-1
- coconut:-5
- coffee:-3
- coin:10
- coins:-3
+ coat:-5
+ cocanut:-7
+ cocnut:-3
+ coco:-22
+ cocoa:-4
+ cocoanut:-5
+ coconut:-1
+ coffee:-2
+ coin:21
  cold:-17
- collar:13
- collarbone:7
- colleague:1
- collect:5
- colloidal:-5
- color:-2
- colour:-8
- column:-12
- com:2
- comb:13
- combien:-8
- combin:-6
+ collar:12
+ collarbone:5
+ collect:-8
+ colloidal:-1
+ color:-3
+ colour:-9
+ column:-7
+ comb:1
+ combien:-5
  combine:-7
- come:-2
- comes:-12
- comma:-3
+ come:1
+ comes:-10
+ comma:-1
  comme:-2
- comment:-19
- como:-2
- compar:-3
- compare:-5
- complain:-9
- complaint:-2
- complete:-3
- computer:-4
- con:7
- conc:-6
- concentration:-16
+ comment:-22
+ compar:-4
+ compare:-7
+ complain:-3
+ complaint:-1
+ con:6
+ conc:-4
+ concentration:-14
  concrete:-9
- confession:-12
- confirm:-14
- contact:7
- container:3
- content:5
- convert:-3
- cook:-18
- cookbook:-4
- cooker:1
- cookery:-3
- cookie:1
- cooks:-3
- cool:-17
- cooler:-4
- cools:-3
+ confession:-11
+ confirm:-13
+ contact:4
+ container:4
+ convert:-1
+ cook:-13
+ cookbook:-8
+ cooker:-5
+ cookie:-1
+ cooks:-6
+ cool:-16
+ cooler:-5
+ cools:-6
  copi:-5
- copper:-4
- copy:-8
- corner:-3
- correct:-23
+ copper:-8
+ copy:-10
+ corner:1
+ correct:-14
  cost:-3
- costs:-12
+ costs:-11
  cottage:-9
- cotton:-1
- cough:9
- could:10
- couldnt:-13
- coule:14
- couleur:4
- council:-4
- count:-20
- counter:-1
- coup:5
- couple:-10
- course:-4
- cousin:-2
- cover:-3
- cow:-6
- cpop:-7
- crack:-2
- craft:-3
- crater:13
- crawl:-5
- crayon:-12
- crazy:6
- cream:-5
- creamy:-4
+ cotton:-4
+ cough:8
+ could:11
+ couldnt:-11
+ coule:9
+ couleur:3
+ council:-3
+ count:-16
+ counter:-3
+ coup:3
+ couple:-7
+ course:-11
+ cousin:-12
+ cover:4
+ cow:-10
+ cpop:-6
+ crack:4
+ crater:8
+ crawl:-3
+ crayon:-8
+ crazy:7
+ cream:-2
+ creamy:-10
  cried:-12
- crock:-3
- crockpot:3
- cross:-5
- crudo:6
- crumbl:1
+ crock:-4
+ cross:-2
+ crudo:14
+ crumb:2
+ crumbl:-3
  crumble:-5
- crust:-2
- cry:5
- crystal:-2
- cuanta:-12
- cube:5
- cubes:-10
- cucumber:-14
+ crust:-4
+ cry:3
+ crystal:-6
+ cuanta:-16
+ cube:7
+ cubes:-8
+ cucumber:-10
  cuff:7
- cup:2
- cupboard:-8
- cupcake:-5
- cupful:-11
- cups:-17
- cur:-12
- cure:-11
- cured:3
+ cup:4
+ cupboard:-3
+ cupful:-7
+ cups:-13
+ cur:-11
+ cure:-20
+ cured:-4
  cures:-5
- curiou:-4
- curl:9
- curry:-7
- custard:-8
- customer:-3
- cut:-5
- cuts:10
- cutt:-15
- cutter:-7
- d:-9
+ curiou:-6
+ curl:14
+ curry:-5
+ custard:-7
+ customer:-10
+ cut:2
+ cuts:5
+ cutt:-12
+ cutter:-8
+ d:-16
  da:-4
- dabb:3
- dad:9
- dag:-24
- damit:-9
+ dabb:7
+ dad:10
+ dag:-22
+ damit:-8
  damp:5
- dangerou:-10
- dans:11
- dare:-6
- dared:4
- darf:-8
- dark:7
- darker:-6
- das:-6
- date:-11
- daughter:-1
+ dangerou:-8
+ dans:14
+ dare:-5
+ dared:5
+ darf:-6
+ darker:-3
+ das:-2
+ date:-9
  day:-3
- daylight:9
- days:-10
- de:-3
- dead:-14
- deal:3
- dear:-8
- decant:5
- december:-3
- decent:-4
- decid:-7
- decimal:-8
- dedo:16
- deep:12
- degre:-3
- degree:-2
- deja:-7
- del:16
- dem:1
- demineralis:-6
- demonstration:-3
- den:3
- dense:-10
- dent:-5
- dentist:-1
- dentro:7
- depend:-3
- depui:10
- der:-4
+ daylight:3
+ days:-3
+ dead:-8
+ deal:-1
+ dear:-4
+ decant:4
+ decent:-7
+ decid:-5
+ decimal:-7
+ dedo:10
+ deep:11
+ degre:-10
+ deja:-5
+ del:6
+ dem:2
+ demineralis:-8
+ den:-1
+ dense:3
+ dent:3
+ dentist:-2
+ dentro:4
+ depui:13
+ der:-3
  derramo:-9
  des:5
- desde:22
- despu:16
+ desde:19
+ despu:14
  dessu:3
- destill:-5
+ destill:-6
  di:2
- diary:-6
+ diary:-8
  dias:4
- dice:10
- dictat:-5
- did:-11
- didnt:4
- die:4
- died:-13
- differ:-3
- difference:-10
- different:-4
- diffuser:13
- digit:-6
- dilut:-3
- dilute:-5
- dilution:-4
- dinner:-6
+ dice:13
+ dictat:-11
+ did:-10
+ didnt:10
+ die:2
+ died:-11
+ difference:-9
+ different:-7
+ diffuser:10
+ digit:-1
+ dilut:10
+ dilute:-6
+ dilution:-3
+ dinner:-3
  dinosaur:-4
- dipp:4
- dirty:-7
+ dipp:6
+ dirty:-6
  disaster:-7
- discount:-17
- dish:-18
- dishwasher:-11
- dispenser:-6
- display:-3
- dissolv:-7
- dissolve:-11
- distill:-14
- disturb:-7
- divid:-10
- divider:-9
- dizzy:20
- doctor:5
- does:-6
- doesnt:-8
- dog:-2
+ discount:-16
+ dish:-13
+ dishwasher:-12
+ dispenser:-7
+ display:-8
+ dissolv:-8
+ dissolve:-17
+ distill:-16
+ disturb:-4
+ divid:-8
+ divider:-10
+ dizzy:9
+ doctor:3
+ does:-8
+ doesnt:-10
+ dog:1
  dogs:-7
- doing:-8
- dont:-7
- door:-3
+ doigt:-1
+ doing:-6
+ done:-8
+ dont:-11
+ door:-1
+ doors:-6
  doorway:-3
- dos:17
- dot:4
- dots:2
- doubl:-10
- double:-11
- doubt:-7
- dough:4
- doux:-7
- down:1
- downstair:-9
- dozen:-4
- draft:-11
+ dos:12
+ dot:6
+ dots:5
+ doubl:-5
+ double:-7
+ doubt:-15
+ dough:6
+ doux:-5
+ down:3
+ downstair:-5
+ dozen:-3
+ draft:-7
  drag:-6
- dragg:3
- dragon:-7
- drain:1
+ dragg:6
+ dragon:-4
+ drain:-6
  drainpipe:-12
- drama:-8
- drank:10
- draught:-3
- draw:-3
- drawer:-9
+ drama:-7
+ drank:8
+ draught:-5
+ draw:-4
+ drawer:-10
  drawn:-3
- draws:-6
+ draws:-3
  dream:-2
- drei:14
+ drei:10
  dress:-5
  drew:-10
- dribbl:6
- dried:-8
- dries:-5
- drin:5
+ dried:-1
+ dries:-4
+ drill:-3
+ drin:1
  drink:3
- drip:9
- dripp:4
+ drip:11
+ dripp:3
  drips:10
- drive:-8
- drool:8
- drop:4
- droplet:1
- dropp:1
- drops:-8
- drove:8
- drum:-7
- drunk:7
- dry:-9
- du:-5
- duck:-10
- ducks:-2
- due:-10
- duele:14
- duft:1
- dug:7
+ driv:-1
+ drive:-9
+ drool:22
+ drop:5
+ droplet:13
+ dropp:2
+ drops:-11
+ drove:-1
+ drum:-4
+ drunk:10
+ dry:-11
+ du:2
+ duck:-16
+ ducks:1
+ due:-3
+ duele:15
+ duft:-2
+ dug:9
  dump:-6
- dunk:15
- dur:-4
- durch:2
- dust:4
- dusty:-10
- dye:-5
+ dunk:13
+ dur:-9
+ durch:5
+ dust:5
+ dusty:-4
  e:1
- each:-9
- ear:4
- earlier:-3
+ each:-17
+ ear:5
+ earlier:-4
  early:-4
- ears:-5
- easier:-9
+ ears:-2
+ easier:-3
  easter:-9
- easy:-7
- eat:17
- eaten:9
- eats:-8
- eau:-2
+ easy:-8
+ eat:7
+ eaten:3
+ eats:-10
+ eau:1
  eczema:-16
- edge:7
- edges:-1
- edit:4
- egg:5
- eight:-1
- eighti:-4
- eighty:-5
+ edge:3
+ edges:-3
+ edit:6
+ egg:4
+ eight:5
+ eighti:-9
+ eighty:1
  ein:5
- eine:7
- einen:-9
- eingeatmet:12
- either:-11
- el:7
- elbow:-5
- eldest:-2
- eleven:15
- elle:-2
- else:-11
- embarrass:-2
- emergency:17
- empti:-4
- empty:-4
- emu:-6
+ eine:6
+ einen:-7
+ eingeatmet:13
+ either:-9
+ el:10
+ elbow:-6
+ eldest:2
+ electric:-3
+ eleven:2
+ elle:1
+ else:-4
+ emergency:14
+ empti:-8
+ empty:-3
+ emu:-4
  emulsion:-2
- enamel:-6
- encima:14
- end:2
- ended:-12
- ends:-1
- enfant:-8
- engine:-3
+ en:-1
+ enamel:-7
+ encima:15
+ end:-13
+ ended:-4
+ ends:3
+ enfant:-10
  english:-2
- enjoy:-4
- enough:-10
+ enough:-16
  entire:-3
- entry:-3
- envelope:-14
- equal:-9
- er:-5
- error:3
- erst:5
- erupt:17
+ entry:-10
+ envelope:-7
+ eo:-5
+ equal:-8
+ er:-3
+ erst:9
+ erupt:10
  es:-11
- essential:-8
- essentielle:2
- essig:1
- est:10
- esta:-7
- et:3
- ethanol:-3
- eucalyptu:-3
- euro:2
- euros:-6
- even:-5
- evening:-8
- ever:-7
- every:-18
- everybody:-10
- everyday:-1
- everyone:-5
- everyth:-10
- everywhere:-5
- evoo:-3
- exact:-13
- except:-9
- exces:-4
- excuse:-2
- expect:1
- explain:-15
- explod:10
- export:-13
- extra:-6
- extract:-7
- eye:18
- eyeball:-15
- eyebrow:5
- eyelid:22
+ espresso:-3
+ essential:-13
+ essentielle:3
+ essig:2
+ est:3
+ esta:-8
+ et:6
+ ethanol:-5
+ eucalyptu:1
+ eur:-3
+ euro:3
+ euros:-3
+ even:-4
+ evening:-9
+ ever:-9
+ every:-25
+ everybody:-8
+ everyday:-8
+ everyone:-4
+ everyth:-9
+ everywhere:-3
+ evoo:-6
+ exact:-11
+ except:-8
+ exces:-5
+ expect:3
+ expert:-1
+ explain:-11
+ explod:9
+ export:-5
+ extra:-8
+ extract:-8
+ eye:15
+ eyeball:-11
+ eyebrow:4
+ eyelid:6
  eyes:1
  eyewash:-7
- f:-7
- face:-3
- faceful:17
- fade:-7
- fail:-15
- failur:-9
+ f:-3
+ face:-6
+ faceful:15
+ facial:-3
+ fade:-10
+ fail:-13
+ failur:-10
+ faint:-1
  fair:-2
  faire:-2
- fait:14
- fallen:1
- falls:-3
- false:-10
+ fait:19
+ fall:-2
+ false:-8
  fami:-7
- fan:-11
- fancy:-4
- far:-10
- farm:-6
+ fan:-9
+ fancy:-3
+ far:-14
+ farm:-5
  fashion:-3
- fast:6
- faster:-7
- fat:-18
- father:-5
- fats:-16
- fault:-6
- faut:-11
- favour:-3
+ fast:2
+ faster:-8
+ fat:-26
+ father:-9
+ fats:-12
+ fault:-5
+ faut:-13
  favourite:-4
- fear:-7
- feb:-3
- february:-4
- fed:-14
+ fear:-10
+ february:-6
+ fed:-10
  fee:-3
- feed:3
- feels:-3
+ feed:7
+ feel:6
+ feels:2
  feet:-4
- fell:6
+ fell:12
  felt:6
- fence:-3
- fetch:-7
- fete:-3
- few:-10
- fifteen:-10
+ fence:1
+ fetch:-3
+ few:-6
+ field:-3
+ fifteen:-7
  fifth:-6
- fifty:-2
- fight:-8
+ fifty:-6
+ fight:-7
  figur:-5
- figure:-10
- file:-3
- fill:-6
- fille:11
- fills:-7
- film:1
- fils:18
- filter:-13
+ figure:-8
+ file:-4
+ fill:-7
+ fille:15
+ fills:-11
+ film:-5
+ fils:14
+ filter:-15
  fin:-6
- final:-9
- find:-4
+ final:-10
+ find:-12
  finds:-10
- fine:-15
+ fine:-10
  finer:-5
- finger:9
- fingernail:8
- fingertip:21
- finish:-2
- fire:5
- firm:-13
- first:-2
- fish:3
- fist:4
- fists:-4
- fit:-7
- fits:-14
+ finger:13
+ fingernail:10
+ fingertip:13
+ finish:1
+ fire:10
+ firm:-14
+ first:-4
+ fish:4
+ fist:-4
+ fists:-5
+ fit:-8
+ fits:-11
  five:-2
- fizz:5
- fl:-10
- flak:-3
- flake:12
- flaky:-4
- flame:-5
+ fizz:8
+ fl:-8
+ flak:-5
+ flake:10
+ flaky:-7
+ flame:-6
  flannel:8
- flar:7
- flash:-6
- flat:-4
- flatmate:-8
- flea:-5
- fleck:4
- flew:2
- flick:25
- float:-10
- flood:-9
- floor:7
+ flar:4
+ flash:-10
+ flat:-9
+ flatmate:-6
+ flea:-4
+ fleck:5
+ flew:6
+ flick:13
+ float:-9
+ flood:-8
+ floor:1
  floral:-3
- flour:-6
- flower:11
- flu:-3
- fluid:-5
- flung:-3
- flush:2
- fly:4
- fo:-10
- foam:9
- foams:-5
- foamy:11
- fog:-9
- fogg:4
- foggy:5
- fold:3
+ flour:-13
+ flower:6
+ flu:7
+ fluid:-4
+ flung:-2
+ flush:1
+ fly:6
+ fo:-7
+ foam:8
+ foams:-6
+ foamy:6
+ fog:-10
+ fogg:5
+ foggy:14
+ fold:5
+ folder:-3
  folks:-7
- follow:-7
- fond:1
- food:-9
- fool:9
+ follow:2
+ fond:3
+ food:-8
+ fool:6
  foot:-4
- football:-5
- for:-6
- force:4
+ football:-4
+ for:-4
+ force:3
  forearm:17
- forehead:8
- forget:-10
- forgive:-6
- forgot:3
- forgotten:-12
- fork:-6
- form:-10
- forms:-6
- formula:-13
- fortnight:-6
- forty:7
- forum:-7
- forward:1
+ forehead:19
+ forget:-3
+ forgive:-3
+ forgot:4
+ forgotten:-14
+ fork:-8
+ form:-13
+ forms:-7
+ formula:-10
+ fortnight:-9
+ forty:2
+ forum:-5
+ forward:5
+ found:4
+ four:-2
  fourteen:-3
- fourth:-1
- fragrance:-6
- frais:13
- frame:-3
- free:-8
+ fourth:-3
+ fragrance:-5
+ frais:11
+ free:-10
+ freez:4
  freezer:-6
- fresh:5
- friday:8
+ fresh:8
+ friday:12
  fridge:-16
- fried:-7
- friend:-4
+ fried:-5
+ friend:-2
  frist:-4
  from:-2
- front:-7
+ front:-1
  frost:-5
- frotte:12
- froze:-10
- frozen:-10
- fruit:-3
- fry:-10
- fudge:3
- full:-2
- fully:-3
- fume:-16
- fumes:-1
- funnel:2
- funny:3
- fur:7
+ frotte:3
+ froze:-8
+ frozen:-13
+ fry:-14
+ fudge:5
+ full:-1
+ fully:-6
+ fume:-7
+ fun:-3
+ funnel:-3
+ funny:-1
+ fur:2
  further:-3
- fuss:14
- fussy:-2
- g:-22
+ fuss:9
+ g:-19
  gallon:-9
- gant:2
- gants:-9
+ gant:6
+ gants:-12
  ganz:1
- gap:4
- garage:-2
- gardener:-3
- garganta:5
- garlic:-6
+ gap:1
+ garage:1
+ garden:1
+ gardener:-7
+ garganta:6
+ garlic:-4
  gas:-5
- gata:9
- gate:-10
- gather:-3
- gauntlet:-3
+ gata:13
+ gate:-7
+ gather:3
+ gauntlet:4
  gave:-7
- gebissen:9
- gefasst:16
- gekippt:9
- gel:-12
- gelaufen:14
- gell:-20
- gentle:-5
- gentleman:5
+ gear:-3
+ gebissen:5
+ gefasst:14
+ gekippt:14
+ gel:-10
+ gelaufen:17
+ gell:-19
+ generou:-4
+ gentle:-4
+ gentleman:3
  gerade:-6
- geranium:-2
- gesicht:12
- gespritzt:6
- gestern:7
+ geranium:-3
+ gesicht:9
+ gespritzt:3
+ gestern:9
  get:-14
- getrunken:16
- gets:-6
- gett:-12
- ghee:-7
- gicle:-2
- gift:-4
+ getrunken:5
+ gets:-5
+ gett:-15
+ ghee:-8
+ gicle:-3
+ gift:-7
  girasol:-3
- girl:7
- giv:6
- give:-4
- given:-5
- gives:3
- glass:2
- glassy:-8
- glaze:-13
+ girl:9
+ giv:4
+ give:-14
+ given:-7
+ gives:-3
+ glad:-1
+ glass:7
+ glassy:-3
+ glaze:-9
  glitter:-8
- glossy:-11
- glov:1
- glove:7
- glue:7
- glued:-3
- glycerin:11
- glycerine:-8
- gms:-10
- go:-6
+ glossy:-10
+ glov:-4
+ glove:3
+ glue:12
+ glued:-2
+ glycerin:4
+ glycerine:-3
+ gms:-12
+ go:-1
  goat:-5
- goats:-16
- god:-4
- goes:-12
- goggl:-1
- going:11
- gold:-7
- gone:-3
- gonna:4
- goodnes:-5
- goose:-5
- gorge:17
- gorgeou:-4
- got:2
- gota:2
- goutte:3
- gr:-6
- grab:11
- grabb:7
- grad:-8
- grade:-5
+ goats:-12
+ god:-7
+ goes:-5
+ goggl:1
+ going:7
+ gold:-8
+ gone:7
+ gonna:-4
+ good:3
+ goodnes:-8
+ goose:-9
+ gorge:14
+ gorgeou:-6
+ got:4
+ gota:-1
+ goutte:13
+ gr:-7
+ grab:13
+ grabb:3
+ grad:-7
+ grade:-7
  grain:7
- grainy:-5
- gram:-8
- grams:-11
- gran:-4
- grandad:-7
- grandchildren:-6
- granddaughter:-8
- grandfather:-5
- grandma:-2
- grandmother:-9
- grandpa:-2
- grandson:8
- granny:5
- grape:5
+ grainy:-3
+ gram:-10
+ grams:-13
+ grandad:-6
+ grandchildren:-3
+ granddaughter:-6
+ grandfather:-2
+ grandma:-13
+ grandmother:-15
+ grandpa:-9
+ grandson:9
+ granny:4
+ grape:4
  grapese:-3
  grasa:1
- grat:2
- grate:-3
- grateful:-1
+ grat:-10
+ grate:-4
+ grateful:-3
+ greas:-4
+ grease:-3
  greaseproof:-6
- greasy:-9
- great:-15
- green:-5
- greeting:-8
- grey:7
+ greasy:-5
+ great:-10
+ green:-4
+ greeting:-5
+ grey:8
  gritty:11
- ground:-10
- groundnut:-5
- group:-3
- grown:9
- grows:-5
- guant:-7
- guante:4
- guess:-3
- guest:-9
- guild:-3
- guinea:8
- guitar:-12
- gulp:13
- gums:13
+ ground:-8
+ groundnut:-10
+ grown:5
+ grows:-3
+ guant:-11
+ guante:-2
+ guess:-4
+ guest:-7
+ guild:-7
+ guinea:6
+ guitar:-7
+ gulp:9
+ gums:12
  guys:-3
- h2o:-12
+ h2o:-6
  h3:-7
- h:1
- ha:18
- hab:9
+ h:5
+ ha:9
+ hab:13
  habe:9
- haben:15
- hacia:-11
- hack:10
- had:2
+ haben:13
+ hacia:-12
+ hack:7
+ had:8
  hadnt:1
- hago:15
- haha:-12
- hair:10
- half:-2
- halfway:2
- hall:-7
- halo:7
- hals:8
- halv:-6
- hamster:5
- hand:5
- hande:-6
- handful:-7
- handl:-2
- handle:-11
- handout:-11
- handrucken:7
- hands:-11
- handschuhe:-7
- handsome:-9
- handwrit:-9
- hang:5
- hangs:-5
- happen:6
- happy:-6
- hard:-1
- harden:-4
- harder:-2
- hardnes:-9
- hardware:-8
- harm:-4
+ hago:9
+ haha:-10
+ hair:11
+ half:-3
+ halfway:5
+ hall:-6
+ halo:14
+ hals:11
+ halv:-8
+ halve:-3
+ hamster:10
+ hand:6
+ hande:-8
+ handful:-6
+ handl:-6
+ handle:-7
+ handout:-8
+ handrucken:5
+ hands:-14
+ handschuhe:-11
+ handsome:-7
+ handwrit:-7
+ hang:7
+ hangs:-10
+ happen:5
+ happy:-9
+ harden:-8
+ hardnes:-8
+ hardware:-6
+ harm:-9
  harsh:-13
- harvest:-3
- has:8
- hasnt:5
- hat:20
+ has:4
+ hasnt:1
+ hat:17
  hate:-3
- hatte:14
+ hatte:11
  haut:-14
- hav:-6
- havent:-6
- hay:-6
+ hav:5
+ have:1
+ havent:-9
+ hay:-3
  haze:3
- hazelnut:-7
- he:7
- head:-3
+ hazelnut:-9
+ hdpe:-3
+ he:6
+ head:-10
  headache:-1
- heal:-8
- heap:-4
- hear:3
- hears:-3
+ heal:-7
+ heap:-3
+ hear:4
+ heard:-5
  heart:-11
- heat:-8
- heaven:-5
- heavy:-16
+ heat:-12
+ heaven:-10
+ heavy:-17
  hed:-6
- hedgehog:9
- heel:9
+ hedgehog:6
+ heel:8
  heels:-4
- height:-5
- held:-5
- hell:12
- hello:2
- help:7
- helper:-5
- helps:-4
+ height:-6
+ held:-9
+ hell:14
+ hello:-2
+ help:9
+ helper:-8
+ helps:-3
  hemp:-10
- hen:5
- hence:-6
- hens:-3
+ hen:1
+ hence:-4
+ hens:9
  her:2
- here:-13
- hers:-5
- herself:3
- hes:4
- heute:3
- hey:12
- hi:-1
- hiccup:10
+ here:-12
+ hers:-7
+ herself:6
+ hes:6
+ heute:9
+ hey:5
+ hi:5
+ hiccup:6
  hice:9
- hid:5
  hidden:-3
- hier:14
- high:-9
- higher:-3
+ hier:16
+ high:-18
+ higher:-6
  hija:4
- hills:-8
+ hills:-6
  him:-2
- himself:2
  his:9
  hiss:7
- history:-4
- hit:11
- hits:-7
- hives:-6
- hm:-10
- ho:6
- hoarse:13
- hob:-9
- hobby:-8
- hola:-5
+ history:-13
+ hit:5
+ hits:-5
+ hives:-4
+ hizo:-4
+ hm:-2
+ ho:10
+ hoarse:5
+ hob:-10
+ hobby:-3
+ hola:-6
  hold:7
- holds:-5
- hole:8
- holes:8
- holiday:-3
- home:-11
+ holds:-7
+ hole:10
+ holes:11
+ holiday:-6
+ home:-16
  honest:-1
- honey:-10
+ honey:-5
  hood:-4
- hook:-7
- hop:-6
- hope:-12
- horse:-9
- hose:-7
- hosed:-3
- hospital:-1
- hot:7
- hour:10
- hours:2
- house:-6
- household:-7
- how:-6
- howl:-2
- hp:-1
- hrs:-6
- hubby:3
+ hook:-6
+ hop:-4
+ hope:-4
+ horse:-12
+ hose:-2
+ hosed:-4
+ hospital:3
+ hot:1
+ hour:12
+ hours:3
+ house:-5
+ household:-5
+ how:-3
+ howl:-3
+ hp:-4
+ hr:-1
+ hrs:-7
+ hubby:10
  huele:-10
  huge:-3
- huile:-7
- humo:-3
+ huile:-9
+ humidity:-3
+ humo:-4
  hunch:7
- hund:-3
+ hund:-7
  hundr:-4
- hung:3
- hurry:9
- hurt:-1
- hurts:7
- husband:-6
- hydroxide:2
- i:4
- ice:-11
- ich:3
- id:-15
- idea:-8
- ideas:-3
- identical:-4
- idiot:8
- if:1
- ignore:-6
- ihr:-9
- il:-8
- ill:-8
- ilse:-2
- im:-4
- immer:-1
- impatient:-6
- in:-1
- inch:8
- incident:5
+ hung:-3
+ hurry:6
+ hurt:-2
+ hurts:15
+ husband:-7
+ hydroxide:7
+ ice:-13
+ ich:1
+ id:-5
+ idea:-3
+ ideas:-1
+ identical:-3
+ idiot:6
+ ignore:-4
+ ihr:-10
+ il:-14
+ ill:-19
+ im:-6
+ immer:-2
+ impatient:-8
+ in:3
+ inch:6
+ incident:11
  includ:-6
- index:5
- indigo:-10
+ index:3
+ indigo:-9
  indoor:1
  induction:-3
- ines:4
- infus:-7
- ingredient:-3
- inhal:20
- inhale:2
- ink:-7
- inner:13
- ins:-4
- inside:12
- inspector:-1
- instead:-17
- instruction:-3
- insulate:-8
+ ines:1
+ infus:-13
+ ingredient:-4
+ inhal:15
+ ink:-3
+ inner:15
+ ins:-6
+ inside:19
+ inspector:-4
+ instead:-12
+ insulate:-10
  intend:-3
- internet:-3
+ interest:-4
  into:5
- iron:-5
- is:-5
- ish:-4
- isnt:-3
- isopropyl:8
- ist:5
- it:2
- itch:-1
- itchy:-13
+ iron:-3
+ is:-3
+ ish:1
+ isnt:-9
+ isopropyl:15
+ ist:4
+ it:3
+ itch:-2
+ itchy:-18
  itd:-13
- itll:-12
- its:-1
- itself:-12
- ive:-4
- ivory:-3
- jabon:-5
- jacket:-4
- jai:8
- jam:-3
- january:-4
- jar:-4
- jars:-4
- je:5
- jeans:19
- jelly:-12
- jetzt:7
- jo:-3
- jojoba:-5
- jours:-2
- jug:1
- jugs:-6
- juice:1
+ itll:-8
+ itself:-20
+ ive:-11
+ ivory:5
+ jabon:-3
+ jai:14
+ jam:-14
+ january:-6
+ jar:-1
+ jars:-1
+ je:9
+ jeans:13
+ jelly:-6
+ jetzt:11
+ jo:-9
+ jojoba:-7
+ jours:-3
+ judge:-5
+ jugs:-3
+ juice:10
  july:-12
- jump:1
- jumps:-4
- june:-13
- just:14
- k:-3
+ jump:2
+ jumper:4
+ jumps:-3
+ june:-9
+ just:11
  kann:12
  kaolin:-8
- karite:-6
- katze:15
- keep:-8
+ karite:-5
+ katze:14
+ keep:-7
  keeps:7
- kein:-8
- kept:-15
- kernal:-7
- kernel:-17
- kettle:-6
- kg:-9
+ kein:-7
+ kept:1
+ kernal:-10
+ kernel:-16
+ kettle:5
+ kg:-11
  khaki:-3
- kick:-5
- kid:6
+ kick:-4
+ kid:5
  kidd:-3
- kids:-23
+ kids:-17
  kill:1
  kills:-3
- kilo:-13
- kilos:-16
+ kilo:-12
+ kilos:-14
  kind:6
- kinda:10
- kinder:-10
+ kinda:8
+ kinder:-8
  kinds:-3
- kiss:-3
- kit:-8
- kitchen:1
+ kit:-7
  klebt:6
- kleine:4
- km:-3
- knead:3
- knee:3
- knees:-15
- knelt:16
- knew:6
- knife:-4
- knitt:-3
- knock:5
- know:2
- known:-4
- knows:2
- knuckl:6
- knuckle:2
- koh:2
- kokos:-10
- kokosol:-7
- kokum:-4
- kratzt:4
- l:-8
- la:-2
- lab:11
- label:-12
- labell:-1
- labrador:16
- lactate:-6
- lactic:1
- lad:6
- ladi:-1
- ladle:5
- lads:7
- lady:-1
- laid:-4
- lake:-4
- lamb:-4
- lamio:6
+ kleine:3
+ knead:13
+ knee:9
+ knees:-17
+ knelt:11
+ knew:-2
+ knife:-8
+ knitt:-7
+ knock:-4
+ know:-1
+ known:-6
+ knuckl:10
+ knuckle:11
+ koh:5
+ kokos:-11
+ kokosol:-9
+ kokum:-7
+ kratzt:3
+ l:-13
+ la:-6
+ lab:9
+ label:-7
+ labell:2
+ labrador:15
+ lactate:-1
+ lactic:4
+ lad:8
+ ladi:3
+ ladle:-1
+ lads:1
+ lady:3
+ laid:-12
+ lake:-6
+ lamb:-3
+ lamio:15
  lamp:9
- land:-1
+ land:-3
  langue:-5
  lanolin:-5
- lap:8
- lapp:4
+ lap:12
+ lapp:13
  lard:-7
- large:-3
- las:-4
- last:-13
- lasts:-3
- late:-3
- later:-6
- lather:-6
- lauge:-4
- laugenspritzer:-1
- laugh:-8
- lava:11
- lavander:-5
- lavender:-21
- law:-8
- lay:-10
- lazy:-9
- lb:-15
- lbs:-14
- le:5
- leaf:2
+ large:3
+ las:-5
+ last:-6
+ late:-7
+ later:2
+ lather:-3
+ lauge:-7
+ laugenspritzer:1
+ laugh:-6
+ laundry:6
+ lava:9
+ lavender:-16
+ law:-9
+ lay:-5
+ lazy:-4
+ lb:-17
+ lbs:-12
+ le:6
  leaflet:-10
- leak:-7
- lean:1
- learn:-4
- least:-14
- leather:5
- leathery:15
- leav:-17
- leave:1
- leche:12
- left:1
- leftover:-10
- leg:2
- legend:-5
- legging:7
- legs:-8
- leim:-8
- lejia:-5
- lemon:-5
- lemonade:1
+ leak:-6
+ lean:2
+ least:-15
+ leather:4
+ leathery:7
+ leav:-14
+ leave:-14
+ leche:13
+ left:4
+ leftover:-6
+ legend:-3
+ legging:4
+ legs:-5
+ leim:-5
+ lejia:-4
+ lemon:-8
+ lemonade:-5
  lemongras:-2
- length:-10
- lens:13
+ length:-6
+ lens:16
  lent:-3
- les:-2
+ les:1
  less:-10
- lessive:9
- lesson:-3
- let:-10
- letter:6
- li:-4
- library:-5
- lick:12
- lid:-2
- lidd:-12
+ lessive:4
+ lesson:-7
+ let:-11
+ letter:-6
+ level:-3
+ li:-5
+ library:-9
+ lick:10
+ lidd:-10
  lids:-5
- lies:-9
- life:-6
- lift:9
- lifts:-7
- light:5
- lighter:-10
- like:1
- liked:-14
- likes:-11
+ lie:3
+ lies:-8
+ life:-8
+ lift:13
+ lifts:-4
+ light:-5
+ lighter:-9
+ like:-1
+ liked:-10
+ likes:-9
  lilac:-4
- limp:6
- lin:-5
- line:-12
- lined:-9
- liner:-8
- lines:-10
- link:9
- linse:-5
- lip:6
- lippe:15
- lips:11
- liquid:10
- list:-17
- liter:-4
+ limp:3
+ lin:-6
+ line:-14
+ lined:-13
+ liner:-7
+ lines:-13
+ link:11
+ linse:-3
+ lip:4
+ lippe:3
+ lips:9
+ liquid:5
+ list:-9
+ listen:-3
+ liter:-3
  litr:-17
- litre:1
- litro:-11
- litsea:-8
- little:6
- live:-6
+ litre:3
+ litro:-10
+ litsea:-7
+ little:3
+ live:-3
  lived:-15
- lo:5
- loads:-1
- loaf:4
- loav:-7
- lobster:-4
+ lo:7
+ loads:-6
+ loav:-11
+ lobster:-1
  lock:-11
- lodger:-4
- loft:-5
- log:-3
+ lodger:-9
+ loft:-3
+ log:-7
  lol:-7
- long:6
- longer:-4
- loo:4
- look:-1
- looks:-16
- loose:-4
- los:-1
- lose:-5
- lost:4
- lot:-9
- lots:-6
- loud:-2
- love:-8
- loves:-8
- low:-15
- lucki:-10
- lucky:-9
- lukewarm:-9
- lumps:-6
- lunch:-5
- lunett:-1
- lungful:-1
- lungs:-3
- lye:2
- lyes:-7
- lyeward:7
- lying:4
- m:-10
- ma:-2
- macadamia:-3
- machine:-5
- mad:1
+ long:3
+ loo:2
+ look:-6
+ looks:-9
+ loose:-3
+ loosen:-11
+ los:-3
+ lose:-8
+ lost:7
+ lot:-4
+ lots:-4
+ loud:-1
+ love:-5
+ loves:-10
+ low:-4
+ lower:-12
+ lowest:6
+ lucki:-9
+ lucky:-7
+ lukewarm:-11
+ lump:6
+ lumps:-5
+ lunch:-6
+ lungful:-2
+ lungs:-1
+ lye:-1
+ lyes:-10
+ lyeward:5
+ lying:3
+ m:-5
+ macadamia:-7
+ mad:7
  madder:-8
- made:-9
+ made:-2
  magazine:-3
- magnet:-7
+ magnet:-9
  main:8
- mains:-11
- mais:-5
- mak:-6
- make:-11
- makes:-21
+ mains:-10
+ mais:-6
+ mak:-2
+ make:-7
+ makes:-6
  mal:-10
- man:-14
- manag:-6
- manage:-3
- mango:-11
- mann:11
- mano:1
- manos:-15
- manteca:-3
- many:-17
- march:-10
- marche:-1
- mare:-8
- margin:-9
- mari:12
- marido:11
- marie:-5
- marigold:-3
- marit:-3
- mark:2
- market:-11
- marks:1
+ malt:-3
+ man:-11
+ mango:-5
+ mann:12
+ mano:6
+ manos:-18
+ manteca:-1
+ many:-15
+ marble:6
+ march:-9
+ marche:-3
+ mare:-4
+ margin:-10
+ mari:9
+ marido:7
+ marie:-3
+ marit:-6
+ market:-7
+ marks:3
  marri:-4
  mas:-14
- mash:-18
+ mash:-9
  masher:-6
- mask:-11
- mass:-3
- masterbatch:3
- mat:-6
+ mask:-2
+ mass:-2
+ masterbatch:-5
+ mat:-5
  match:-2
- mate:-1
- material:-11
- maths:-4
- matter:6
- may:-2
- maybe:2
- me:-3
- means:-13
- meant:-12
- meanwhile:3
- measur:-6
- measure:-8
- mechanic:-4
- mehr:-6
- mein:-2
- meine:-9
+ mate:4
+ material:-8
+ maths:-3
+ matter:10
+ may:1
+ maybe:7
+ mean:-1
+ means:-11
+ meant:-9
+ meanwhile:-3
+ measur:-7
+ measure:-3
+ mechanic:-10
+ mehr:-5
+ mein:2
+ meine:-10
  meiner:14
- melange:15
- melt:-4
- melts:-7
- memory:-4
- men:-5
- menthol:-16
- mention:-8
- mes:11
- messag:7
- message:-10
- metal:-10
- method:-12
- metio:12
- metr:-3
- metric:-3
- mezcla:-6
- mi:8
- mica:-14
- mich:4
- microwave:11
- mid:-1
- middle:1
- midnight:5
- miel:1
- might:-6
- mild:-18
+ melange:11
+ melt:-3
+ melts:-14
+ memory:-3
+ men:-9
+ menthol:-17
+ mention:-9
+ mentor:-3
+ mes:6
+ mess:-6
+ messag:10
+ message:-4
+ metal:-7
+ method:-9
+ metio:15
+ metric:-9
+ mezcla:-7
+ mi:7
+ mica:-20
+ mich:2
+ microwave:5
+ mid:-6
+ middle:6
+ midnight:3
+ miel:-3
+ mild:-12
+ milder:-3
  miles:-5
- milk:3
- milky:-8
- mill:-13
- mind:5
- mine:3
- mins:10
- mint:-7
+ milk:2
+ milky:-4
+ mill:-8
+ min:-1
+ mind:-4
+ mine:6
+ mins:5
+ mint:-9
  minus:-5
- minut:-3
- minute:-10
- minuten:5
- minuto:-19
- mir:-6
+ minut:-10
+ minute:-4
+ minuten:3
+ minuto:-20
+ mir:-7
  mis:7
- mishap:-2
- misread:-2
- mist:3
- mistake:9
- mistook:7
- mit:1
- mitts:-7
+ mishap:-7
+ misread:-5
+ miss:-6
+ mist:2
+ mistake:5
+ mistook:12
+ mit:-2
+ mitts:7
  mix:3
- mixed:8
- mixer:-5
- mixes:4
- mixeur:-9
+ mixed:6
+ mixer:-6
+ mixes:11
+ mixeur:-6
  mixture:-2
- ml:-6
+ ml:-9
+ mm:-1
  modern:-6
  moi:-9
- mold:-3
- molde:7
- molds:1
- mom:-5
+ mold:2
+ molde:4
+ molds:-1
+ mom:-2
  moment:3
- moms:-4
- mon:4
- monday:-4
- money:-7
- month:-1
- mop:-3
- mopp:2
- more:-28
- morn:6
- mosquito:6
- most:2
+ moms:-1
+ mon:9
+ monday:5
+ money:-6
+ month:1
+ mood:-3
+ mop:-2
+ mopp:3
+ more:-22
+ morn:7
+ mosquito:5
+ most:11
  mother:-6
- mould:-16
- mouldy:-11
- moule:7
- mountain:-10
- mousse:-8
- mouth:7
- mouthful:9
- move:-6
+ mould:-11
+ mouldy:-12
+ moule:8
+ mountain:-9
+ mousse:-9
+ mouth:8
+ mouthful:12
+ move:-5
  moved:1
- mr:4
- mrs:-8
- much:-22
- mucho:17
- mud:-11
- muddy:-1
- muffin:-10
- mug:-2
- multipli:-6
- mum:-1
+ mr:2
+ much:-16
+ mucho:15
+ mud:-10
+ muffin:-7
+ mug:-1
+ multipli:-1
+ mum:-4
  mund:9
+ mush:-3
  music:-6
- muss:-4
- must:3
- mutton:-3
- muzzle:14
- myself:10
- n:7
- nach:-1
+ muss:-3
+ must:1
+ mutton:-6
+ muzzle:16
+ myself:15
+ n:4
+ nach:2
  nachsten:-9
  nail:-1
- nails:10
- name:-18
- named:-3
- names:-14
- nan:-11
+ nails:3
+ name:-16
+ named:-2
+ names:-10
+ nan:-10
  naoh:2
- narrow:-14
- nase:-4
- natronlauge:17
- ne:-2
- near:-21
- nearer:-3
+ nap:-2
+ narrow:-17
+ nase:-6
+ natronlauge:20
+ natural:4
+ ne:-4
+ near:-22
+ nearer:-4
  nearest:-9
- neat:1
+ neat:7
  neck:4
- need:-13
- neednt:-1
- needs:-7
- neem:-4
- neighbor:-1
- neighbour:-2
- neither:-6
- nephew:3
+ need:-8
+ needle:-3
+ needs:-12
+ neem:-9
+ neighbor:-2
+ neighbour:-9
+ neither:-2
+ nephew:6
  neroli:-3
- nervou:-6
- net:-6
- neutral:3
+ nervou:-4
+ net:-3
+ nettle:-1
+ neutral:-2
  neutralis:10
- neutralise:5
- never:-5
- new:-3
- newbie:-11
+ neutralise:6
+ never:-7
+ new:-7
+ newbie:-8
  news:5
- next:-9
- nez:12
+ next:-5
+ nez:6
  ni:-11
- nice:-15
- nicht:6
- nick:4
- niece:-8
- night:8
- nine:-1
- ninety:-9
- ninos:-7
- nitrile:-10
- no:-3
- nobody:-23
- noch:6
+ nice:-18
+ nicht:10
+ nick:9
+ niece:-10
+ night:10
+ nine:1
+ nineteen:-3
+ ninety:-7
+ ninos:-6
+ nitrile:1
+ nobody:-25
+ noch:8
  non:-3
- none:-6
- noon:8
- nor:-1
- normal:-15
- nose:4
- nostril:9
- not:2
- note:12
- notebook:-10
- notes:-13
- noth:-11
- notic:1
- notice:7
- nov:-4
+ none:-5
+ noon:1
+ nor:3
+ normal:-8
+ nose:5
+ nostril:12
+ not:-2
+ note:7
+ notebook:-4
+ noted:-3
+ notes:-19
+ noth:-9
+ notic:11
+ notice:6
  november:-6
- now:19
+ now:16
  nowhere:-3
- numb:13
- number:-19
- nur:8
- nurse:-2
+ numb:9
+ number:-14
+ nur:7
+ nurse:-4
  nursery:-4
- nuts:-7
- o:-6
- oak:-8
+ nuts:-5
+ o:-7
+ oak:-9
  oat:-3
- oatmeal:-9
- oats:-12
- obvious:-3
- oclock:-3
- october:-6
- odd:6
- oddly:-2
+ oatmeal:-8
+ oats:-15
+ obvious:-12
+ oclock:1
+ october:-4
+ odd:-5
  oder:-4
- oeil:8
+ oeil:1
  of:1
- off:7
+ off:3
  office:-3
- often:-3
+ often:-7
  oh:5
- ohne:-5
- oi1:-5
- oil:1
- oils:-18
- oily:-6
- ojo:4
+ ohne:-4
+ oi1:-3
+ oils:-9
+ oily:-9
  ojos:-2
- ok:-15
- okay:-6
- ola:9
- old:9
- olden:4
- older:-6
- oldest:-4
- olds:-10
- oleic:-11
+ ok:-14
+ okay:-4
+ ola:12
+ old:7
+ olden:-4
+ older:-7
+ oldest:-9
+ olds:-8
+ oleic:-10
+ olein:-3
  oliv:-4
- oliva:-22
- olive:-11
- olivenol:4
- olla:-5
- oma:-6
- omg:9
- on:-5
- once:-17
+ oliva:-10
+ olive:-8
+ olivenol:5
+ olla:-8
+ oma:-3
+ omg:8
+ on:-6
+ once:-20
  one:2
- ones:-12
- onion:3
- only:-6
- onto:2
+ ones:-9
+ onion:1
+ only:-7
+ onto:1
  oo:-8
- open:6
- opens:-1
- operator:-11
- opinion:-12
- or:-15
- orange:-14
- order:-9
- ordinary:-14
- original:-2
- otherwise:5
- ou:-9
- ouch:-4
- ought:-2
- ounc:-10
+ open:8
+ operator:-9
+ opinion:-4
+ or:-9
+ orange:-13
+ order:-13
+ ordinary:-16
+ original:-3
+ other:4
+ otherwise:6
+ ouch:-8
+ ought:1
+ ounc:-18
  ounce:-7
- our:-1
- ours:-7
- out:-6
+ our:2
+ ours:-5
+ out:-2
  outdoor:-14
- outside:-10
- oval:-4
- oven:-7
- over:4
- overdo:-8
- overheat:-9
- overkill:-4
- overnight:2
- ow:6
- owe:-7
- own:-10
+ outside:-7
+ oval:-3
+ oven:-11
+ over:1
+ overdo:-9
+ overheat:1
+ overkill:-5
+ overnight:-3
+ ow:12
+ owe:-9
+ own:-5
  oxide:-10
  oyl:-4
- oz:-6
- ozs:-9
- p:-14
- pack:-3
- packet:-4
- paddle:5
- pads:-9
- page:-13
- paid:3
- pail:-6
+ oz:-10
+ ozs:-15
+ p:-16
+ pack:-5
+ packet:-3
+ packs:-3
+ paddle:-6
+ page:-20
+ paid:5
+ pail:-4
  pain:7
- paint:-6
- pair:-13
- pairs:-9
- pale:-14
- palm:-15
- palms:4
- pan:-2
+ paint:-11
+ pair:-10
+ pairs:-8
+ pale:-7
+ palm:-10
+ palms:11
+ pan:-3
  pancak:-4
- panic:3
- pans:2
- pantry:3
- par:2
- para:-3
+ panic:9
+ pans:-3
+ pantry:4
+ paper:-1
+ par:3
+ para:2
  paragraph:-6
- parcel:-4
- parent:-4
- parfum:-3
- parish:-7
- park:9
- parrot:8
- part:-18
- partial:-3
- partner:-7
- party:-3
+ parcel:-3
+ parfum:14
+ parish:-8
+ park:6
+ parrot:3
+ part:-11
+ partner:-8
+ parts:-6
+ party:-5
  pas:-7
- paso:-7
- pass:11
- past:-8
- paste:1
- pastry:-4
- patch:8
- patchouli:-7
- pate:1
- patience:-10
- patient:-15
- patio:6
- patt:10
- pattern:2
- paw:5
- paws:-4
- pay:-5
- pcs:-5
- pdf:-3
- pea:-4
+ paso:-9
+ pass:6
+ past:-10
+ paste:-9
+ pastry:-5
+ patch:6
+ patchouli:-3
+ pate:3
+ patience:-13
+ patient:-6
+ patio:3
+ patt:17
+ paw:3
+ paws:-3
+ pay:-3
+ pcs:-6
+ pdf:-5
+ pea:3
  peach:-3
- pearl:10
- peau:-7
- peck:7
- peek:-13
- peel:8
- pellet:1
- pencil:-7
- people:-15
- peppermint:5
- per:-9
- percent:-12
- percentag:-12
- perhap:-1
- period:-8
- perro:8
- person:3
- petal:-2
- petit:4
- petra:-5
- petroleum:-13
- pets:-6
- peu:-12
- peut:-3
- phase:-9
- phone:-6
- photo:2
- pica:-12
- pick:-2
- pickl:-2
- picks:-4
- pictur:-5
+ pearl:11
+ peau:-8
+ peck:6
+ peek:-10
+ peel:10
+ pellet:3
+ pencil:-2
+ people:-8
+ peppermint:3
+ per:-11
+ percent:-20
+ percentag:-9
+ perfect:2
+ perfume:-3
+ perhap:2
+ period:-4
+ perro:12
+ person:1
+ petal:-6
+ petit:7
+ petroleum:-6
+ pets:-12
+ peu:-14
+ peut:-5
+ ph:-1
+ pharmacy:-1
+ phase:-7
+ phone:-11
+ pica:-13
+ pick:-1
+ picks:-3
+ pictur:-3
  picture:-6
- pie:-3
- piec:-3
- piece:-12
- pied:-5
- pieds:-4
- piel:-3
- pies:-4
- pig:2
- pillow:-5
- pillowcase:-5
- pin:10
- pinch:3
- pine:-4
- pinhole:-7
- pink:6
- pint:-9
- pints:-11
- pipe:-3
- pipette:9
+ pie:-6
+ piec:-9
+ piece:-8
+ pied:-8
+ pieds:-3
+ piel:-2
+ pies:-5
+ pig:8
+ pigs:-7
+ pillow:-10
+ pin:9
+ pinch:8
+ pine:-6
+ pinhole:-5
+ pink:9
+ pint:-10
+ pints:-12
+ pipe:-12
+ pipette:15
  pique:-11
- pitcher:16
- pizza:-4
+ pitcher:3
+ pizza:-8
  pko:-4
- plac:-1
- place:-5
- plain:-16
- plan:-11
- plane:-8
- plann:-16
- plaster:8
- plastic:-9
- plate:-13
+ plac:2
+ place:4
+ plain:-15
+ plan:-15
+ plane:-13
+ plann:-7
+ plaster:10
+ plastic:-5
+ plate:-11
+ play:1
  pleas:-8
- please:-16
- plenty:-9
- plopp:8
- pls:-8
- plum:3
- plus:-3
+ please:-18
+ plenty:-6
+ plopp:10
+ pls:-11
+ plum:5
+ plumber:-3
+ plus:2
  plz:-10
- pm:-6
- po:-14
- pocket:-1
- poco:5
- point:-7
+ pm:-10
+ po:-13
+ pocket:-2
+ poco:1
+ point:-4
  poison:8
- poked:3
- polish:-12
+ poked:5
+ polish:-11
  polvo:7
- polypropylene:-3
- pomace:-8
+ polypropylene:-6
+ pomace:-6
  pool:-5
- poor:2
- pop:4
- popp:6
- poppy:-8
- por:9
- porch:1
- pork:-4
- porque:-1
- porridge:-7
+ poor:3
+ pop:10
+ popp:8
+ poppy:-7
+ por:15
+ porch:3
+ pork:-3
+ porque:-2
+ porridge:-6
  porto:-3
- portugal:-5
- possible:2
- post:-9
- postman:-8
+ portugal:-4
+ possible:1
+ post:-7
+ postman:-3
  pot:-7
- potasa:-11
- potash:8
- potasse:13
- potassium:3
- potato:-21
- pots:-7
- pottery:-1
- pound:-6
- pour:-4
+ potasa:-10
+ potash:3
+ potasse:10
+ potassium:-5
+ potato:-14
+ pots:-6
+ pottery:-3
+ pound:-4
+ pour:-5
  pours:-11
  powder:-6
- power:-3
+ power:-7
  prep:-3
  prepar:-1
- prepare:-9
- pres:8
- present:-7
- preservative:-6
- press:1
- pretty:-12
- pric:-12
- price:-16
- prickl:4
- pride:-12
- print:5
- printer:-3
- printout:-4
- pris:11
- probab:-2
- problem:-11
- proces:5
- project:-6
- projection:8
- promis:-5
- promise:-6
- proper:3
- proportion:-2
- prove:-7
- ps:10
+ prepare:-10
+ pres:4
+ present:-3
+ preservative:-4
+ press:-11
+ pretty:-8
+ pric:-13
+ price:-14
+ prickl:6
+ pride:-10
+ print:4
+ printer:-5
+ printout:-3
+ pris:14
+ probab:11
+ problem:-4
+ proces:4
+ project:-5
+ projection:10
+ promis:-3
+ promise:-5
+ proper:-7
+ prove:-4
+ ps:4
  psoriasi:-3
- pub:-7
- puck:-3
- pucks:-8
- pudd:-8
- puddle:19
+ pucks:-5
+ pudd:-3
+ puddle:20
  puede:-6
- puff:2
- puffy:4
- pull:13
- pulse:-11
- pumice:-8
- pump:-6
- pumpkin:-6
- pupil:1
- puppy:6
- pure:-6
- puree:-9
- purity:-13
+ puff:4
+ puffy:13
+ pull:5
+ pulse:-8
+ pumice:-7
+ pump:-5
+ pumpkin:-4
+ pupil:-3
+ puppy:-3
+ pure:-21
+ puree:-11
+ purity:-9
  purple:-5
- purpose:-11
- push:5
- put:-4
- puts:-8
- puzzle:-4
- pyrex:-1
- q:5
- qty:-3
- quantity:-13
- quarter:-10
- que:1
- quedo:1
- queen:-5
- quelle:-13
- quemo:2
+ purpose:-4
+ push:7
+ put:-5
+ puts:-2
+ puzzle:-5
+ pyrex:4
+ q:6
+ quantity:-6
+ quart:-3
+ quarter:-6
+ que:2
+ quedo:-1
+ queen:-7
+ quelle:-11
+ quemo:-3
  question:-7
- qui:6
- quick:6
- quid:-1
- quiero:-4
- quiet:7
- quite:-1
- quote:-6
- r:10
- rabbit:6
- rack:-2
- racks:-5
- radiator:-1
+ quick:9
+ quicker:-3
+ quiero:-7
+ quiet:1
+ quite:1
+ quote:-7
+ r:4
+ rabbit:4
+ racks:-3
+ radiator:-5
  radio:-10
- rag:10
- rain:-12
+ rag:6
+ rain:-8
  rainy:-4
- rais:-5
- raise:-3
- ran:6
+ rais:-6
+ raise:-6
+ ran:2
  rancid:-9
- rang:-5
- range:-2
+ rang:-2
+ range:-3
  rapese:-10
- rash:-11
- rate:-11
- rather:-10
- raus:-10
+ rapsol:-3
+ rash:-5
+ rate:-12
+ rather:-12
+ raus:-12
  raw:9
  razor:-4
  rbo:-3
- re:-3
- reach:-14
- read:2
+ reach:-15
+ read:-7
  reader:-4
- reads:-5
- ready:-9
- real:-15
- realis:-9
- reason:-5
- rebatch:6
- recall:-6
- receiv:-3
- recette:-9
- recipe:-7
+ reads:-4
+ ready:-7
+ real:-17
+ realis:-5
+ reason:-7
+ rebatch:-8
+ recall:-5
+ recette:-6
+ recipe:-10
  recipie:-4
- reckon:-10
- recommend:-6
- record:-5
- recu:10
- red:10
- refin:-3
- refus:4
- regard:-11
- remain:-13
- remark:-3
- remember:-6
- render:-15
- renverse:-5
- repeat:-7
+ reckon:-9
+ recommend:-8
+ recu:18
+ red:9
+ refus:-3
+ regard:-10
+ remain:-8
+ remark:-4
+ remember:-13
+ render:-11
+ renverse:-6
+ repeat:-3
  replac:-1
- replacement:6
- report:-1
- residue:10
- respire:11
- respirer:-6
- rest:-5
+ replacement:-5
+ report:4
+ residue:7
+ respect:-5
+ respire:10
+ respirer:-4
+ rest:-6
  restaurant:-3
- retir:-7
- return:-6
- rev:-3
- rezept:1
- ribbon:4
- rice:-9
- ricin:-5
- ricino:-6
- rid:-11
- rien:-2
+ retir:-4
+ return:-9
+ reunion:-3
+ rezept:-3
+ ribbon:-2
+ rice:-14
+ ricin:-7
+ ricino:-3
+ rid:-10
+ rien:2
  right:-3
- rim:-2
+ rim:1
  rindertalg:-9
- ring:5
- rings:-6
- rins:11
- river:3
- rizinu:-10
- road:-8
- roast:-5
- rock:1
- roja:-6
- roll:5
- roof:4
- room:-5
- rope:-8
- ropes:-6
- rose:-7
- rosemary:-17
+ ring:10
+ rings:3
+ rins:12
+ rinse:1
+ risk:-3
+ rizinu:-6
+ road:-7
+ roast:-4
+ rock:-8
+ roja:-7
+ roll:4
+ roof:5
+ room:-3
+ rope:-9
+ ropes:-10
+ rose:-4
+ rosemary:-14
  rot:11
- roug:16
- rouge:10
- rough:-10
- round:5
- row:-13
- rub:-1
- rubb:8
- rubber:-12
- rubbish:-7
- rubs:1
- rug:-3
- ruhren:-3
+ roug:13
+ rouge:6
+ rough:-9
+ round:7
+ row:-8
+ rub:-6
+ rubb:4
+ rubber:-5
+ rubbish:-5
+ rubs:-5
  ruin:-7
- rule:-17
- rules:-12
- run:-4
- runn:-8
- runny:12
- runs:-1
- rush:6
- rustic:-6
- rusty:-1
+ rule:-18
+ ruler:3
+ rules:-11
+ run:-5
+ runny:11
+ runs:2
+ rush:4
+ rustic:-5
+ rusty:-3
  s0ap:-3
- s:-10
- sack:2
+ s:-11
+ sack:3
  sad:-3
- safe:-22
- safety:-9
- sage:-5
+ safe:-20
+ safety:-7
+ sage:-6
  said:-3
- salad:-6
- sale:-2
- salpico:13
- salt:9
- salto:11
- salty:2
- same:-6
+ salad:-5
+ salio:2
+ salpico:14
+ salt:7
+ salto:10
+ salty:-3
+ same:-5
  sand:9
- sandal:13
- sandpaper:5
- sandwich:-16
- sane:-9
- sanity:-9
- sank:-4
- sans:3
- saponification:-9
- sat:6
- saturday:-2
- sauce:-9
- sausag:11
- save:-10
- saved:-3
- savon:-3
- saw:-6
- say:-15
+ sandal:8
+ sandpaper:9
+ sandwich:-14
+ sane:-7
+ sanity:-11
+ sank:-6
+ sans:7
+ saponification:-11
+ sat:2
+ saturday:-7
+ sauce:-6
+ sausag:7
+ save:-9
+ savon:-1
+ saw:2
+ say:-16
  says:-4
- scal:-9
- scald:-1
- scale:-14
- scalp:4
- scan:-3
- scar:-10
- scare:-6
- scary:-4
- scent:-19
- schlimm:10
- schon:9
+ scal:-8
+ scald:4
+ scale:-8
+ scalp:-3
+ scar:-6
+ scare:-5
+ scary:-3
+ scent:-23
+ schlimm:6
+ schon:6
  school:-10
- science:-13
- scoop:3
- scorch:-3
- scrap:12
- scrape:7
- scraping:7
- scratch:7
- scratchy:-2
- scream:3
- screen:3
- screw:-4
- scribbl:-4
- scrub:-5
- scrubb:-3
+ science:-6
+ scoop:-4
+ scorch:2
+ scrap:9
+ scrape:6
+ scraping:9
+ scratch:4
+ scream:12
+ screen:11
+ screw:-7
+ scribbl:-3
+ scrub:-4
+ scrubb:-2
  se:-3
- sea:-5
- seal:-6
- seam:-6
+ sea:-8
+ seal:-8
+ seam:1
+ season:-3
  sec:12
- second:-15
- see:-3
- seed:-7
- seeds:-8
- seem:-15
- seems:-1
- seen:-4
- sees:-3
- seife:-4
- seifenleim:8
- seit:11
- seize:7
- self:11
+ second:-16
+ see:4
+ seed:-8
+ seeds:-4
+ seem:-13
+ seems:3
+ seen:-3
+ sees:-8
+ seife:-3
+ seifenleim:4
+ seit:14
+ seiz:-11
+ seize:16
+ self:9
  sell:-9
- seller:-9
- sells:-7
- send:-13
- sense:-6
- sensible:-8
- sensitive:-15
- sent:-1
- separat:-3
- separate:-12
- separation:-3
- sept:-5
- september:-8
- sesame:-10
- set:-15
- sett:-10
- settl:2
- settle:7
- seven:-10
- seventeen:-4
- seventy:3
- sf:-22
- shade:6
- shak:-6
- shake:2
+ seller:-4
+ sells:-5
+ send:-10
+ sense:-5
+ sensible:-10
+ sensitive:-13
+ sent:-6
+ separat:1
+ separate:-10
+ september:-7
+ sesame:-2
+ set:-8
+ sett:-6
+ settl:4
+ settle:11
+ seven:-8
+ seventeen:-3
+ seventy:-4
+ several:-3
+ sew:-3
+ sf:-17
+ shade:3
+ shak:-9
  shall:-3
- shampoo:-15
+ shampoo:-17
  shap:-11
- shape:4
- shar:-7
- share:-5
- sharp:-10
- shatter:-8
- shav:-9
+ shape:8
+ shar:-3
+ share:-4
+ sharp:-12
+ shatter:-4
+ shav:-10
  shave:-12
- she:11
- shea:-4
- sheabutter:-4
- shed:-1
- sheep:-4
- sheet:-12
- shelf:-2
+ she:9
+ shea:-1
+ sheabutter:-3
+ shearer:-3
+ shed:-2
+ sheep:-3
+ sheet:-5
+ shelf:-5
  shes:10
  shield:-18
- shift:-5
- shin:2
- shine:-6
- shiny:-9
- shirt:7
- shoe:3
+ shift:-9
+ shin:4
+ shine:-4
+ shins:-6
+ shiny:-6
+ shirt:2
+ shoe:2
  shoebox:-4
- shoes:-10
- shook:-6
- shop:-15
- shopp:-4
+ shoes:-9
+ shook:3
+ shop:-14
+ shopp:-3
  shops:-9
  short:2
- shorten:-6
- shot:7
- should:-7
- shoulder:-21
- shout:2
- show:3
- shower:1
+ shorten:-13
+ shot:3
+ should:-8
+ shoulder:-16
+ shout:6
+ show:2
+ shower:-1
  shows:-9
- shrank:-3
- shred:8
- shut:12
- si:-7
- sich:15
- sick:-9
- side:5
- sides:-10
- sie:-1
+ shrank:-5
+ shred:2
+ shut:8
+ si:-5
+ sich:8
+ sick:-7
+ side:1
+ sides:-7
+ sideway:-2
  siev:-3
- sign:-4
- signal:-4
- silicone:-13
- silk:-12
- sill:-8
- silly:-7
- simp:-9
- simple:-8
- sin:8
- since:16
- sind:9
- sing:11
- single:-8
- sink:-12
- sinks:-6
- sip:1
- sister:-9
- sit:-3
- sits:4
- sitt:1
- six:-2
- sixty:-2
- size:1
- ski:-6
- skimm:-5
+ sieve:5
+ sign:-7
+ signal:-3
+ silicone:-7
+ silk:-4
+ sill:-6
+ silly:-9
+ simple:-7
+ sin:5
+ since:15
+ sind:7
+ sing:10
+ single:-5
+ sink:-7
+ sinks:-2
+ sipp:-1
+ sister:-6
+ sits:-4
+ six:-12
+ sixteen:-3
+ sixty:-6
+ size:2
+ ski:-5
+ skimm:-3
  skin:1
- skipp:-3
- skull:-3
- slab:-5
- slabs:-5
- slapp:6
- sleep:-9
- sleev:-5
- sleeve:2
- slept:-4
- slic:-9
- slice:3
- slick:-3
+ skip:-3
+ slab:-1
+ slabs:-6
+ slapp:1
+ sleep:-12
+ sleev:-2
+ sleeve:-1
+ slept:-5
+ slic:-10
+ slice:9
+ slick:-4
  slid:4
- slight:-8
+ slight:-7
  slimy:-2
- slip:3
- slipp:11
- slipper:10
- slippery:-2
- slopp:5
- slow:-2
- slush:-9
- small:-10
- smaller:-5
- smart:11
- smear:-3
- smel:-4
- smell:-7
- smok:11
- smoke:-7
- smooth:5
- sneez:9
- sniff:-4
- snow:-14
- so:-13
- soak:7
- soap:1
- soaper:-15
- soapmak:-4
- soaps:-14
+ slip:6
+ slipp:12
+ slipper:11
+ slippery:-6
+ slopp:9
+ slow:-5
+ slush:-8
+ small:-9
+ smart:13
+ smear:9
+ smel:-3
+ smell:-6
+ smok:10
+ smoke:-6
+ smooth:3
+ smudge:-5
+ snapp:-3
+ sneez:2
+ sniff:3
+ snow:-6
+ so:-12
+ soak:8
+ soap:3
+ soaper:-7
+ soapmak:-5
+ soaps:-15
  soapy:15
- sock:8
- socke:6
- socks:8
- sodium:3
- sofa:1
- soft:1
- softer:-3
+ sock:11
+ socke:3
+ socks:12
+ soda:-2
+ sodium:-4
+ sofa:3
+ soft:4
+ softer:-6
  sohn:3
- soir:5
- sold:-8
- soles:8
- solid:9
- solution:2
+ soir:4
+ sold:-18
+ soles:7
+ solution:-3
  some:8
- somebody:-16
- someone:-21
- someth:2
- somewhere:5
- son:1
- soon:7
- sooner:-8
- sooo:3
- sore:-5
- sorry:-3
- sort:-3
- sosa:3
- sound:-7
- soup:-7
- sous:4
+ somebody:-14
+ someone:-23
+ someth:-7
+ somewhere:-4
+ son:-2
+ sooner:-7
+ sore:6
+ sorry:-15
+ sort:-2
+ sosa:-1
+ soude:-2
+ sound:-4
+ soup:-4
+ sous:5
  soy:-7
- soybean:-4
- spaniel:5
+ soybean:-7
+ spaniel:1
  spare:-4
- spat:8
- spatula:6
- speak:-11
- spearmint:-2
- speck:-12
- speed:-7
- spell:7
- spent:-4
+ spat:14
+ spatula:8
+ speak:-9
+ speck:-14
+ speed:-11
+ spell:4
+ spend:-3
+ spent:-9
+ spicy:-3
  spill:-1
- spilt:7
- spirit:9
- spirulina:-4
- spit:11
- spitt:8
- splash:13
- splatter:7
- split:12
- splitt:14
+ spilt:8
+ spirit:-4
+ spirulina:-12
+ spit:17
+ spitt:18
+ splash:12
+ splatter:13
+ split:11
+ splitt:12
  spoil:-3
- sponge:-11
- spoon:6
- spoonful:-2
- spot:8
- spots:1
- spr:-7
- spray:15
- spread:-5
+ sponge:-12
+ spoon:7
+ spoonful:-4
+ spot:2
+ spots:-2
+ spr:-12
+ spray:14
+ spread:-3
  spreadsheet:-6
- sprinkl:-4
- sprinkle:-3
- spritz:5
- spritzer:11
- square:-1
- squash:3
- squeak:-8
- squirt:10
- stag:-3
- stage:-11
- stain:-11
- stainles:-4
- stair:-12
- stall:-8
- stamp:-11
- stand:-18
- standard:-7
- stank:2
- start:-8
- static:-11
- stay:-16
- stays:-12
- steam:-5
- stearic:-14
+ sprinkl:-13
+ sprinkle:-9
+ spritz:6
+ spritzer:13
+ square:-5
+ squash:-1
+ squeak:-7
+ squirt:14
+ stack:-1
+ stage:-1
+ stain:-13
+ stainles:-6
+ stair:-13
+ stall:-12
+ stamp:-16
+ stand:-14
+ standard:-14
+ stank:10
+ start:3
+ static:-2
+ stay:-15
+ stays:-14
+ steam:1
+ stearic:-16
  stearin:-7
- steel:-14
- stelle:3
- step:-14
- stepp:-3
- steps:-8
- stick:-10
- sticky:4
- stiff:-10
- still:2
- sting:6
- stink:-13
+ steel:-12
+ steep:-1
+ stelle:11
+ step:-7
+ stepp:-2
+ steps:-10
+ stick:-9
+ sticker:2
+ sticky:-1
+ stiff:-5
+ sting:9
+ stink:-9
  stir:-14
- stirr:2
- stirs:-11
- stock:-4
- stole:-2
- stomach:8
- ston:1
- stone:-2
- stood:-3
- stool:14
- stop:2
- stopp:-10
- stops:4
- store:-7
- storm:-15
- story:-4
- stout:-11
- stove:5
- str:-2
- straight:3
+ stirs:-9
+ stock:-3
+ stole:-1
+ stomach:6
+ stone:-5
+ stood:-4
+ stool:18
+ stop:1
+ stopp:-13
+ stops:3
+ store:-13
+ storm:-12
+ story:-8
+ stout:-6
+ stove:1
+ str:-3
+ straight:-1
  strain:-4
- strange:-3
- strap:5
- strawberry:-8
- streak:15
- stream:5
- strength:-12
- stretch:1
- string:-4
- strip:7
- stripe:7
- stripp:-2
- strong:-1
- stuck:3
+ strange:1
+ strap:8
+ straw:-4
+ strawberry:-4
+ streak:13
+ stream:12
+ strength:-9
+ stretch:-2
+ string:-6
+ strip:10
+ stripe:13
+ stripp:-8
+ strong:4
+ stronger:-3
+ stuck:1
  student:3
+ stuff:-3
  stunden:6
- stupid:7
- subtotal:-3
- such:3
- suck:8
- sudden:-3
+ stupid:6
+ subject:-7
+ such:4
+ suck:9
  suet:-6
- sugar:-2
- suis:16
+ sugar:3
+ suis:7
  suit:-5
- sum:-9
- summer:-4
+ sum:-7
+ summer:-6
  sums:-3
- sun:-8
+ sun:-3
  sunburn:-6
  sunburnt:4
- sunday:-19
- super:-4
- superfat:-21
- supp:-5
- supper:-3
+ sunday:-9
+ sunflower:1
+ super:1
+ superfat:-27
+ supp:-3
+ supper:-1
  supplier:-6
- suppos:-5
+ suppos:-2
  suppose:-10
- sur:5
- sure:-4
- surface:5
- surgra:-25
- surprise:-2
- suspect:-2
- swallow:6
- swap:-17
- swapp:-5
- swear:-9
- sweat:-6
- sweaty:10
- sweep:-11
- sweet:-3
- swell:4
+ sur:3
+ sure:-12
+ surface:2
+ surgra:-19
+ surprise:-6
+ survive:-3
+ suspect:-3
+ swallow:7
+ swap:-16
+ swapp:-6
+ swear:-5
+ sweat:-1
+ sweaty:7
+ sweep:-8
+ sweet:-5
+ swell:5
  swept:-3
- swig:14
- swimm:-9
- swirl:-18
- switch:3
- swollen:13
- swore:-8
+ swig:4
+ swimm:-6
+ swirl:-12
+ switch:-8
+ swollen:10
+ swore:-10
  t:-7
- tab:-6
- tabl:-5
- table:7
- tablet:-5
- tack:7
- taffy:6
- tag:-12
+ tab:-2
+ tabl:-3
+ table:4
+ tablespoon:-2
+ tablet:-4
+ tack:4
+ taffy:2
+ tag:-9
  tail:-3
- tak:-7
- take:4
- taken:2
- takes:-16
+ tak:-9
+ take:1
+ takes:-14
  tale:-3
- talk:-1
- tallow:-5
- tan:-4
- tap:4
- tape:-9
+ talk:-3
+ tall:-4
+ tallow:-8
+ tap:-4
+ tape:-4
  taped:-3
  tapp:8
- tar:-2
- tare:-16
- tared:-5
- tast:3
- taste:-2
- tattoo:-6
- taught:-12
- tbsp:1
- td:-5
- tea:2
- teach:-14
- teacher:-5
- team:-11
- tear:6
- tears:-4
- teaspoon:1
- teenage:-4
- teenager:1
- teeth:-5
- tel:-3
- telephone:-3
- tell:-7
- tells:-1
+ tar:-3
+ tare:-11
+ tared:-4
+ tast:4
+ taste:-4
+ tattoo:-13
+ taught:-10
+ tbsp:-2
+ td:-6
+ tea:7
+ teach:-9
+ teacher:5
+ team:-6
+ tears:-8
+ teaspoon:2
+ teenage:-3
+ teenager:-3
+ teeth:-6
+ tel:-7
+ tell:-6
+ tells:-11
  temp:-13
- temperatur:10
- temperature:-10
- temps:-8
- ten:-10
- tender:3
- tengo:6
- tenia:-1
- tenth:-8
- term:-6
- terrace:-4
- terrible:-1
- terrier:-4
+ temperatur:8
+ temperature:-8
+ temps:-6
+ ten:-3
+ tender:10
+ tengo:4
+ tenia:-3
+ tenth:-10
+ term:-2
+ terrace:-3
+ terrible:-4
+ terrier:-5
  test:-16
- tester:-4
- tests:-4
- tete:-5
- text:8
- than:-10
- thank:-14
+ tester:-2
+ tests:-5
+ tete:-9
+ text:7
+ than:-15
+ thank:-21
  that:-1
- thats:5
- their:10
- them:-3
- then:-7
- ther:4
- there:6
- thereabout:-3
- therefore:-4
- therell:-5
+ thats:9
+ their:4
+ them:1
+ then:-6
+ ther:14
+ there:10
+ therefore:-8
+ therell:-8
  thermometer:-4
- these:-10
- they:6
- theyd:-5
- theyre:2
+ these:-13
+ they:2
+ theyd:-6
+ theyre:-2
  theyve:13
- thick:-6
- thicken:-15
- thickener:-5
- thicknes:-5
- thigh:15
- thin:-9
- thing:-9
+ thick:-2
+ thicken:-12
+ thickener:-6
+ thicknes:-12
+ thigh:16
+ thing:-14
  think:-4
- third:-4
- thirteen:-3
- thirty:-10
- this:1
- those:-11
- though:-10
- thought:3
- thread:-8
- three:-5
- threw:6
- throbb:-5
- through:6
- throw:5
- thrown:-8
+ thirteen:-8
+ thirty:-18
+ those:-10
+ though:-6
+ thought:2
+ thread:-5
+ three:-6
+ threw:11
+ throat:2
+ throbb:-3
+ through:-2
+ throw:9
+ thrown:-3
  thru:11
- thumb:3
- thumbprint:-11
- thump:10
- thursday:-7
- thx:-10
- tick:9
+ thumb:8
+ thump:4
+ thursday:-4
+ thx:-4
+ tick:11
  tidi:-4
- tied:-5
- tiene:2
- tight:-3
- til:-9
- tiles:-8
- till:-8
- tilt:-7
- time:-2
- timer:-9
- times:-4
- tin:-13
- ting:6
- tingl:6
+ tidy:-5
+ tied:-6
+ tiene:-1
+ tight:-1
+ til:-5
+ tiles:-4
+ till:-2
+ tilt:-5
+ timer:-8
+ times:-6
+ tin:-17
+ ting:15
+ tingl:3
  tingle:9
- tins:8
- tiny:2
- tip:5
- tipp:-2
- tips:3
- tired:-7
- to:-5
- toast:-7
- tocar:1
+ tins:-10
+ tiny:9
+ tip:8
+ tipp:-8
+ tips:8
+ tired:-8
+ to:-7
+ toast:-10
+ tocar:2
  tochter:2
- today:3
- toddler:-3
- todo:-3
- toe:4
- toes:-2
- toffee:3
- together:-12
+ today:6
+ toddler:7
+ todo:-5
+ toe:1
+ toffee:6
+ together:-7
  told:-9
- tom:11
- tomato:-5
- tombee:16
- tomo:7
- tomorrow:1
- tone:-4
+ tom:5
+ tomato:-6
+ tombee:8
+ tomo:6
+ tomorrow:6
  tongue:2
- tonight:-1
- too:-17
- took:2
- toothpaste:9
- top:-9
- topp:-6
+ tonight:-4
+ too:-8
+ took:7
+ toothpaste:5
+ top:-5
+ topp:-4
  tops:3
- torch:-4
+ torch:-6
  torn:-4
  total:-12
- touch:-7
- touche:11
- tournesol:-5
- tousse:4
- tout:1
- toute:12
- towel:-6
- town:-3
- tr:-5
- trac:-13
- trace:-5
- tractor:-7
- trago:8
- train:5
+ touch:-5
+ touche:14
+ tournesol:-4
+ tousse:3
+ tout:-2
+ toute:14
+ towel:1
+ town:-1
+ tr:-6
+ trac:-7
+ trace:-11
+ tractor:-6
+ trago:10
+ trail:-2
+ train:9
  translat:-3
- translucent:-5
- transparent:6
- traver:2
+ translate:-1
+ translucent:-8
+ transparent:14
+ traver:-1
  tray:-4
- trays:-3
- treasurer:-6
- treat:5
- tree:-10
- trees:-7
- tres:12
- trial:-13
- tried:6
- tries:-8
+ trays:-5
+ treasurer:-7
+ treat:9
+ tree:-3
+ trees:-6
+ tres:10
+ trial:-9
+ trick:3
+ tried:11
+ tries:-6
  trimming:3
- tripp:12
+ tripp:9
  trois:9
- trop:-2
- tropfen:7
+ trop:1
+ tropfen:10
  trouble:6
- trouser:8
- true:-4
- trust:-11
- truth:-6
- try:-7
- tsp:-12
- tub:-4
- tube:3
- tubs:-4
- tue:-3
- tuesday:3
- tummy:10
- tun:18
+ trouser:6
+ true:-9
+ trust:-10
+ truth:-4
+ try:-4
+ tsp:-18
+ tub:-6
+ tube:4
+ tubs:-3
+ tue:-6
+ tuesday:8
+ tummy:12
+ tun:13
+ tunnel:-6
  turmeric:-5
- turn:4
- turns:-14
- tut:4
- twelve:-1
- twenty:-3
- twice:5
- two:3
- ty:-12
+ turn:12
+ turns:-4
+ tut:7
+ twelve:1
+ twenty:-7
+ twice:9
+ twins:-2
+ two:4
+ ty:-13
  typ:-4
- type:7
+ type:8
  typed:-9
- typo:-3
- typos:-4
- uber:12
- uberfettung:-5
- ubers:8
- uf:-11
- ugly:-11
- uh:3
- ul:-4
+ typo:-7
+ typos:-3
+ u:-3
+ uber:16
+ uberfettung:-10
+ ubers:7
+ uf:-12
+ ugly:-16
+ ul:-6
  um:7
- una:3
- uncle:-10
- uncur:9
- und:-7
- under:5
+ un:1
+ una:5
+ uncle:-14
+ uncur:6
+ und:-10
  underneath:6
- underside:9
+ underside:8
  understand:-5
- undilut:4
- une:9
- unicorn:-9
- units:-5
- unmold:5
- unmould:-3
- unsaponifi:-3
- unscent:-13
- unterarm:8
+ undilut:10
+ une:8
+ unicorn:-8
+ unit:3
+ units:-2
+ unmold:17
+ unmould:-5
+ unrefin:-3
+ unscent:-12
+ unterarm:19
  until:5
- up:-1
- upside:-6
- urgent:9
- us:-12
- usable:-11
- usado:-6
- use:-24
- used:-6
- useful:-4
- uses:-14
- using:-6
- usual:-3
- v3:-7
- vanilla:-11
- vapeur:4
- vapour:-3
- varnish:-4
- vaseline:-10
- vaso:6
+ up:-2
+ update:2
+ upside:-3
+ urgent:4
+ us:-10
+ usable:-7
+ usado:-7
+ use:-20
+ used:-5
+ useful:-3
+ uses:-17
+ using:9
+ usual:-10
+ v3:-4
+ vanilla:-4
+ vapeur:1
+ vapor:-3
+ vapour:2
+ varnish:-7
+ vaseline:-12
+ vaso:5
  veces:-5
- vegetable:-12
- vent:-15
- veo:3
+ vegetable:-11
+ vent:-10
+ veo:13
  verbrannt:12
  verdict:-7
- verify:-7
- verschluckt:10
- verse:-1
+ verify:-10
+ verschluckt:11
+ verse:4
  version:-14
- very:-1
+ very:-2
  vet:1
- veteran:-4
- video:-5
- viel:-1
- village:-8
- vinegar:5
- virgin:-4
- visage:15
- vite:-8
- voice:15
- volcano:-1
- voll:4
- volume:-10
- volunteer:-7
- vom:13
- vomit:5
- von:4
- vous:-6
- w:9
- waist:-10
- wait:-7
- wake:8
- wakes:4
- walk:6
- wall:-8
- walnut:-6
- wann:-10
- want:-10
+ veteran:-8
+ video:-11
+ viel:-4
+ village:-9
+ vinegar:9
+ virgin:-3
+ visage:6
+ visit:-11
+ visitor:-2
+ vite:-5
+ voice:8
+ volcano:1
+ voll:2
+ volume:-9
+ volunteer:-9
+ vom:16
+ vomit:9
+ von:5
+ vous:-1
+ w:14
+ waist:-9
+ wait:-9
+ wake:2
+ wakes:3
+ walk:-1
+ wall:-2
+ walnut:-7
+ wann:-8
+ want:-5
  wants:-10
- war:2
- wardrobe:-5
- warm:5
- warn:-3
- was:5
- wash:-8
- wasnt:-7
- wasp:-5
- wasser:-8
+ war:5
+ wardrobe:-3
+ warm:-2
+ warn:-2
+ was:3
+ wasnt:-4
+ wasp:-4
+ wasser:-12
  waste:-3
- watch:-5
- water:7
- watery:-5
- watr:-1
+ watch:-6
+ water:9
+ watery:-4
+ watr:-3
  watter:-14
- wax:-7
- wear:-11
- wears:-12
- weather:-10
- wed:-4
- wedd:8
- wednesday:-3
- week:-6
- weekend:-12
- weeks:-24
- weep:-1
- weeps:12
- weg:1
- weh:4
- weigh:-18
- weight:-11
- weird:17
- weiss:13
- welcome:-7
- well:-18
- welli:-4
- wenn:-15
- wet:11
- weve:-11
- what:-1
- whatever:-8
- whats:-13
- whatsoever:-8
+ wax:-9
+ waxy:-1
+ way:3
+ we:1
+ wear:-9
+ wears:-10
+ weather:-11
+ wed:-6
+ wedd:3
+ wednesday:-4
+ week:-16
+ weekend:-10
+ weeks:-23
+ weeps:10
+ weg:3
+ weh:7
+ weigh:-21
+ weight:-8
+ weird:14
+ weiss:8
+ welcome:-8
+ weld:-3
+ well:-4
+ welli:-1
+ wenn:-13
+ went:-1
+ were:1
+ wet:10
+ weve:-10
+ what:2
+ whatever:2
+ whats:-11
+ whatsoever:-6
  wheel:-4
- wheez:18
- when:1
- whenever:3
- where:8
- whether:-8
- which:-21
- whichever:-7
- while:-3
- whipp:8
+ wheez:21
+ whenever:4
+ where:6
+ whether:-6
+ which:-19
+ whichever:-8
+ while:-7
+ whipp:-1
  whisk:1
- white:9
- who:-6
- whole:-8
+ white:10
+ who:8
+ whole:-3
  wholesaler:-3
- whom:-3
- whose:-7
- why:-2
+ whom:-6
+ whose:-5
+ why:1
  wide:-3
+ width:-4
  wie:-9
- wife:1
- will:-18
+ wife:6
+ will:-14
  wind:4
- window:4
- windowsill:2
- windy:-6
- wine:7
- wins:-11
+ window:1
+ windowsill:-3
+ windy:-10
+ wine:4
+ wins:-12
  winter:-16
  wip:3
- wiped:9
+ wipe:2
+ wiped:8
  wird:-11
- wire:-11
- wise:-10
- wish:-11
- with:-3
- within:-11
- without:-7
+ wire:-12
+ wise:-14
+ wish:-8
+ with:-4
+ within:-9
  wks:-3
- wobb:13
+ wobb:12
  wobbl:3
- woke:7
- wollte:-5
- woman:6
- women:-9
+ wochen:2
+ woke:4
+ wollte:-7
+ woman:3
+ women:-4
  wonder:-9
  wont:10
- wood:-4
- wooden:-6
- word:-6
+ wood:-15
+ wooden:-10
+ wool:-2
+ word:-7
  words:-7
- wore:-6
- work:-4
- works:-14
- workshop:-2
- worktop:-7
- worri:-7
- worry:-6
- worse:18
- worst:-8
- worth:-4
- would:-22
- wouldnt:-4
- wow:-1
- wrap:-4
- wrapp:-3
+ wore:-7
+ works:-12
+ workshop:-7
+ worktop:-5
+ worri:-4
+ worry:-5
+ worse:10
+ worst:-4
+ worth:-6
+ would:-24
+ wouldnt:-6
+ wow:-3
+ wrap:-5
+ wrapp:3
  wrapper:-3
- wrink:-1
+ wreck:-4
  wrinkl:-1
  wrist:12
  writ:-5
- write:-5
- written:-6
- wrong:-10
- wrote:-17
- x:-14
- y:5
- ya:-2
- yall:-6
- yard:-6
- year:-10
+ write:-10
+ written:-9
+ wrong:-14
+ wrote:-11
+ x:-6
+ y:8
+ ya:-6
+ yall:-3
+ yard:-5
+ year:-2
  years:-13
- yellow:9
+ yellow:5
  yellowish:7
- yes:4
- yesterday:5
- yet:-15
- yeux:-7
- yield:-8
- yo:4
- yoghurt:-4
- yogurt:-12
+ yes:6
+ yesterday:10
+ yet:-14
+ yeux:-5
+ yield:-6
+ yo:1
+ yoghurt:-6
+ yogurt:-10
  yolk:-3
- you:-6
- youd:-4
- youll:-5
- young:-7
- your:-1
- youre:-6
- yours:-8
- youve:1
- yr:8
- yrs:-7
+ you:-8
+ youd:-14
+ youll:-3
+ young:4
+ youngest:6
+ your:-6
+ youre:-7
+ yours:-5
+ youve:3
+ yr:6
+ yrs:-8
  zap:-8
- zapp:-1
- zappy:-4
- zaps:-15
- zero:-8
- zu:-8
- zum:-7
- zwei:-4
- £3:-2
- °c:-16
- °f:-12
- ¿la:-11
- ¿que:-11
- ¿se:-6
- –:-9
- —:-11
- •:-16
- €:-5
---:5
--A:2
--B:7
--C:-1
--D:5
--E:2
--F:-3
--G:1
--H:11
--I:4
--J:9
--K:5
--L:9
--M:-1
--N:-1
--O:7
--P:1
--Q:-5
--R:7
+ zapp:-2
+ zappy:-10
+ zaps:-12
+ zu:-10
+ zum:-9
+ £3:-8
+ £4:-6
+ °c:-14
+ °f:-9
+ ¿la:-8
+ ¿que:-9
+ ¿se:-2
+ –:-11
+ —:-19
+ •:-18
+ €:-7
+--:7
+-:-1
+-B:13
+-C:-3
+-D:2
+-E:7
+-F:-7
+-G:-5
+-H:12
+-I:15
+-J:20
+-K:6
+-L:11
+-M:3
+-N:-2
+-O:9
+-Q:-6
+-R:8
 -S:-3
--T:8
--V:-2
--W:6
--Y:-4
--b:-5
--d:4
--f:-5
--g:4
--h:13
--i:5
--k:-6
--l:-5
--m:2
--n:12
--o:4
+-T:16
+-V:6
+-W:8
+-Y:2
+-d:6
+-f:-4
+-g:5
+-h:14
+-i:-3
+-j:-1
+-k:-7
+-l:-1
+-m:4
+-n:14
+-o:3
 -p:3
--q:5
--s:-5
--t:-2
--u:-3
--v:2
--w:-4
--y:-8
+-q:3
+-r:-1
+-s:-2
+-t:-1
+-u:2
+-v:-2
+-w:-1
+-y:-10
 -z:-1
-A-:-9
-A:6
-AC:5
+A-:-5
+A:8
+AA:4
+AC:4
 AD:1
-AE:11
-AF:13
-AG:-13
-AH:-3
-AI:5
-AK:12
-AL:-1
-AM:-13
-AN:1
-AO:3
-AP:6
-AQ:3
-AR:10
-AS:-4
+AE:13
+AF:3
+AG:-10
+AH:-4
+AI:6
+AK:5
+AL:-5
+AM:-7
+AN:2
+AP:11
+AQ:4
+AR:14
+AS:2
 AT:-3
 AV:-1
-AW:2
-AY:16
+AW:3
+AY:9
 Ab:2
-Af:4
-Ag:8
-Ah:-11
-Ai:3
-Aj:-9
-Ak:1
-Al:6
-Am:4
-An:9
-Ao:8
-Ap:-2
-Aq:12
-Ar:2
-As:-5
-At:3
-Au:14
-Av:4
-Aw:11
-Ay:3
-Az:2
-B:15
+Af:-2
+Ag:7
+Ah:-13
+Ai:4
+Aj:-24
+Ak:-4
+Al:7
+Am:10
+An:6
+Ao:7
+Ap:1
+Aq:14
+Ar:3
+As:-2
+At:-2
+Au:12
+Av:2
+Aw:10
+Ay:2
+Az:4
+B-:-2
+B:16
 BA:16
-BB:6
-BK:13
-BO:6
-BV:14
-Bf:-11
-Bi:5
-Bo:-1
-Bp:2
-Bt:1
-Bw:1
-Bz:9
-C-:2
-C:5
-CA:1
-CC:-5
-CD:14
-CE:-8
-CF:-6
-CG:5
-CH:-4
+BB:8
+BK:9
+BO:11
+BV:10
+Bf:-15
+Bi:4
+Bo:-6
+Bp:-5
+Bt:-4
+Bw:2
+Bz:10
+C-:1
+C:4
+CA:4
+CD:13
+CE:-3
+CF:-3
+CG:7
+CH:3
 CI:-6
 CK:4
-CL:10
-CM:-16
-CN:3
-CO:-7
-CP:-2
-CQ:6
-CR:12
-CS:5
-CV:-5
-CW:-11
-CY:7
+CL:9
+CM:-7
+CN:2
+CO:-5
+CP:-1
+CQ:10
+CR:16
+CS:4
+CV:-7
+CW:-10
+CY:11
 Cb:9
-Cd:8
-Cf:-4
-Cg:2
+Cd:9
+Cf:-8
+Cg:-1
 Ch:15
 Ci:-1
-Cj:2
-Ck:8
-Cm:2
-Cn:-4
-Co:-1
-Cp:1
-Cq:-4
-Cr:1
-Cs:-1
-Ct:3
-Cv:-9
-Cw:-8
+Cj:-3
+Ck:10
+Cl:-3
+Cn:-3
+Co:2
+Cp:9
+Cq:-12
+Cr:-1
+Cs:-2
+Ct:1
+Cv:-4
+Cw:-3
 Cz:-6
-D-:6
 D:18
-DA:18
-DD:6
-DO:-3
-DQ:13
-DS:4
-Db:8
-Di:7
-Dk:21
-Do:-2
-Dp:26
-Dq:5
-Dt:9
+DA:20
+DD:7
+DO:-1
+DQ:7
+DS:3
+Db:11
+Di:9
+Dk:22
+Do:-6
+Dp:23
+Dq:4
+Dt:11
 Dw:2
-E-:-9
+Dz:1
+E-:-12
 E:12
-EC:7
-EE:-8
-EF:-6
-EH:21
-EN:6
-EO:2
-EP:-15
-EQ:11
-ER:18
+EA:3
+EC:6
+EE:-4
+EF:-7
+EH:18
+EN:8
+EO:1
+EP:-10
+EQ:10
+ER:16
 ES:3
-ET:7
-EV:8
-EW:9
-Ef:-17
-Eh:9
-Ei:9
-El:4
-Eo:-10
-Eq:5
-Er:-6
-Et:-7
-Ev:-3
-Ew:-14
+ET:10
+EV:14
+EW:17
+Ef:-14
+Eh:13
+Ei:11
+El:17
+Eo:-11
+Ep:2
+Eq:6
+Er:-4
+Et:-10
+Ew:-8
 Ez:6
+F-:-8
 F:-2
-FA:-4
-FC:-7
-FD:3
-FE:-2
-FL:-5
-FM:-8
-FN:-13
-FO:-16
-FP:-5
-FQ:1
-FS:-5
+FA:-1
+FC:-12
+FD:4
+FE:-5
+FL:-3
+FM:-7
+FN:-16
+FO:-14
+FP:-7
+FQ:3
+FS:-3
 FW:-14
-Fb:11
-Ff:-7
-Fi:-9
+Fb:10
+Ff:2
+Fi:-13
 Fj:-6
-Fk:-13
-Fo:-4
+Fk:-15
+Fo:-5
 Fp:-6
-Fq:-10
+Fq:-7
 Fr:-3
-Fs:-13
-Ft:-8
-Fv:-3
-Fw:10
-Fy:7
-Fz:2
-G-:6
-G:-1
-GA:-1
-GC:5
-GF:-6
-GG:4
-GL:8
-GM:-10
-GN:6
-GO:3
-GQ:5
+Fs:-4
+Ft:-10
+Fv:-9
+Fw:5
+Fy:9
+Fz:3
+G-:7
+GA:9
+GC:4
+GF:-3
+GG:5
+GL:12
+GM:-5
+GN:2
+GO:5
+GP:3
+GQ:-5
 GR:5
-GS:-9
-GV:4
-GW:10
-GY:-3
-Gb:1
+GS:-4
+GV:5
+GW:-3
+GY:-7
+Gb:3
 Gf:-1
-Gi:-4
-Gj:7
-Gl:-3
-Go:6
-Gp:3
-Gq:-1
+Gi:-5
+Gj:4
+Gl:-2
+Go:-2
+Gp:2
+Gq:-5
+Gr:-1
 Gt:-1
-Gv:6
-Gw:-3
-Gz:12
-H-:5
-H:11
-HA:10
-HE:1
-HH:11
-HI:11
-HM:-2
-HN:-3
-HP:5
-HQ:-4
-HS:4
-HT:16
-HV:21
-HW:6
+Gv:4
+Gw:2
+Gz:4
+H-:1
+H:10
+HA:5
+HE:2
+HH:13
+HI:9
+HM:-3
+HN:-4
+HO:3
+HP:2
+HQ:-1
+HS:8
+HT:11
+HV:18
+HW:13
 HY:10
 Hb:9
 Hf:2
-Hh:18
-Hi:-23
-Hj:-1
-Hn:6
-Ho:-7
+Hh:14
+Hi:-17
+Hn:7
+Ho:-5
 Hp:-3
 Hq:10
-Hr:5
-Ht:-11
-Hw:-21
-Hz:6
-I:-11
-IA:-12
+Hr:12
+Ht:-9
+Hw:-16
+Hz:7
+I-:3
+I:-10
+IA:-9
 IC:-3
-IO:-2
-IP:-8
-IQ:-5
-IS:-3
-IW:-3
-Ib:-5
-If:2
-Ii:-8
-Io:-10
-Ip:3
-It:-11
-Iw:-4
-Iz:-10
-J-:7
-J:10
-JO:-11
-JP:5
-JS:-7
-Jo:-2
-Jt:17
-Jz:8
-K-:7
+IO:-1
+IP:-9
+IQ:-3
+IS:-6
+IW:-5
+Ib:-4
+If:-2
+Ii:-7
+Ij:-3
+Io:-7
+Ip:8
+It:-8
+Iw:-10
+Iz:-9
+J-:8
+J:7
+JO:-9
+JP:3
+JS:-6
+Jo:-1
+Jt:15
+Jz:2
+K-:13
 K:11
-KA:18
-KE:8
-KH:3
-KK:6
-KN:9
-KO:-5
-KP:5
-KQ:7
-KS:-6
-KT:9
-KV:15
+KA:16
+KE:6
+KK:7
+KN:13
+KO:-6
+KP:12
+KQ:5
+KS:-4
+KT:4
+KV:8
 KW:3
-Kb:6
-Kf:-8
-Kh:4
-Ki:-6
-Ko:-1
-Kp:14
-Kr:7
-Kt:1
+Kb:9
+Kf:-9
+Kh:3
+Ki:1
+Kp:11
+Kr:4
+Kt:3
 Kw:-12
-Kz:-11
-L-:-18
+Kz:-5
+L-:-19
 L:11
-LA:8
-LC:-6
-LG:-2
-LN:-10
-LO:-2
+LA:9
+LC:-3
+LG:-4
+LN:-6
+LO:-3
 LP:-2
 LQ:-1
-LS:15
-LY:-6
-Lb:4
-Lf:7
-Lh:6
-Li:-4
+LS:12
+LY:-7
+Lb:7
+Lf:5
+Lh:11
+Li:-1
 Lk:12
-Lo:-4
-Lp:14
-Lq:4
-Lr:8
-Lt:-1
-Lw:-1
-Lz:3
-M-:-20
+Lo:-1
+Lp:10
+Lq:8
+Lr:11
+Lt:3
+Lz:4
+M-:-11
 M:-5
-MA:-23
+MA:-18
 MC:-7
 MD:6
-ME:-5
-MF:-12
-MG:-5
-MH:-3
-MK:1
-MM:-10
-MN:-4
-MO:-3
-MP:-3
-MQ:-15
-MS:-5
-MV:-5
-MW:7
-Mf:-4
-Mh:-15
-Mi:-1
-Mj:2
-Mk:-4
-Ml:-4
-Mo:-2
-Mp:-11
+ME:-10
+MF:-7
+MG:-6
+MK:-2
+MM:-7
+MN:-2
+MO:-4
+MP:-8
+MQ:-7
+MR:2
+MS:-4
+MV:-4
+MW:1
+Mf:-15
+Mh:-9
+Mi:-6
+Mj:8
+Mk:-1
+Ml:-8
+Mo:-3
+Mp:-7
 Mq:-2
-Mr:-10
-Mt:-4
-Mu:-20
-Mv:2
-Mw:-3
-My:-6
-Mz:-4
+Mr:-15
+Mu:-17
+Mw:-4
+My:-8
+Mz:-3
 N-:2
-N:-3
-NA:-9
+N:-8
+NA:-11
 NC:-6
-ND:11
-NE:-10
-NF:3
-NG:-13
-NH:-15
-NK:-5
-NL:-12
+ND:8
+NE:-6
+NF:-2
+NG:-12
+NH:-8
+NI:11
+NK:-4
+NL:-4
 NM:-6
-NN:-13
-NP:-5
-NQ:-2
-NR:-16
+NN:-12
+NO:-2
+NP:-3
+NQ:3
+NR:-12
 NS:-8
-NV:-16
+NV:-15
 NW:-22
 NY:-3
-Nb:-9
-Nd:3
-Nf:1
-Ng:9
-Nh:-3
-Ni:-16
-Nj:7
-Nk:12
-Nl:1
-Nm:-10
+Nb:-12
+Nd:6
+Nf:4
+Ng:3
+Nh:-7
+Ni:-12
+Nj:5
+Nk:9
+Nl:6
+Nm:-12
 Nn:16
-No:-6
-Np:-3
+No:-3
+Np:-2
 Nq:-4
 Nr:-18
-Ns:-17
-Nt:-8
-Nu:-6
+Ns:-12
+Nt:-6
+Nu:-7
 Nv:6
-Nw:-5
-Ny:-10
-Nz:3
-O:2
-OA:-7
+Nw:-7
+Ny:-7
+Nz:4
+O:3
+OA:-6
 OB:6
-OC:1
+OC:-2
 OD:10
-OE:14
-OF:-8
-OG:-5
-OH:3
-OI:-9
+OE:8
+OF:-10
+OG:-7
+OH:4
+OI:-10
 OJ:14
-OL:8
-OM:5
-ON:-7
-OO:1
-OP:11
-OQ:-5
-OR:4
-OS:-5
-OT:16
-OV:-1
-OW:-2
-OY:9
-Ob:8
-Od:7
-Og:2
-Oi:-4
-Oj:-4
-Ok:1
-Ol:9
-Om:-4
+OK:3
+OL:7
+OM:-5
+ON:-2
+OP:9
+OQ:-4
+OR:-3
+OS:-6
+OT:24
+OV:-7
+OW:-1
+OY:7
+Ob:7
+Od:12
+Of:5
+Og:-1
+Oh:1
+Oi:-5
+Oj:-1
+Ok:4
+Ol:7
+Om:-1
 On:1
-Oo:2
-Op:-10
-Oq:11
-Or:1
-Ot:4
-Ou:16
-Ov:-4
-Ow:-2
-P-:11
+Oo:-2
+Op:-7
+Oq:16
+Or:-1
+Ot:6
+Ou:12
+Ow:-5
+P-:9
 P:7
-PA:-1
-PC:-4
-PE:-11
-PF:2
-PG:2
-PH:12
-PI:-10
-PJ:8
-PL:1
+PA:1
+PC:-3
+PE:-8
+PF:3
+PG:9
+PH:10
+PI:-7
+PJ:16
+PK:-4
+PL:3
 PM:-2
-PN:-3
+PN:-2
 PO:7
-PP:4
-PQ:-3
-PR:11
-PS:-4
-PT:3
-PV:11
-PW:9
-PY:1
-Pb:-1
-Pf:-1
-Ph:9
-Pi:14
-Pj:-1
-Pk:-7
-Pl:11
-Pm:-3
-Pn:9
-Pp:-2
-Pq:8
-Pr:7
-Pt:3
-Pu:13
-Pv:4
+PP:6
+PR:14
+PS:4
+PT:14
+PV:14
+PW:6
+PY:-6
+Pb:2
+Pf:-4
+Ph:16
+Pi:10
+Pj:2
+Pk:-3
+Pl:8
+Pm:-4
+Pn:3
+Po:3
+Pp:-5
+Pq:2
+Pr:5
+Pt:5
+Pu:15
+Pv:-2
 Pw:-8
-Py:-6
-Pz:7
+Py:-7
+Pz:3
 Q-:10
-Q:5
-QA:-1
-QC:1
-QD:-2
-QE:5
-QF:6
-QG:-4
+Q:6
+QA:-6
+QC:2
+QD:-1
+QE:7
+QF:7
+QG:-6
 QH:-3
-QI:-4
-QK:3
-QL:3
-QM:-12
+QK:-1
+QL:2
+QM:-11
 QN:-1
-QO:2
-QP:-13
-QQ:-10
-QR:-5
+QO:6
+QP:-16
+QQ:-16
+QR:-1
 QS:-14
 QT:4
-QV:-11
-QW:-6
+QV:-16
+QW:-7
 QY:-6
-Qb:-8
-Qd:13
-Qf:-11
-Qg:4
-Qh:2
-Qi:1
-Qk:-2
+Qd:10
+Qf:-16
+Qg:5
+Qh:-3
+Qi:-6
+Qj:3
+Qk:-3
 Ql:4
-Qm:13
+Qm:5
 Qo:-7
 Qp:1
-Qq:-18
-Qr:9
-Qs:-13
-Qt:-9
-Qu:-1
-Qv:10
-Qw:8
-Qy:2
-Qz:-6
-R-:4
+Qq:-20
+Qr:5
+Qs:-9
+Qt:-7
+Qu:-5
+Qv:11
+Qw:4
+Qy:6
+Qz:-2
+R-:2
 R:13
-RA:-7
-RC:10
+RA:-6
+RC:13
 RE:4
-RG:-4
+RG:-2
 RH:14
-RL:8
-RN:3
+RL:7
+RN:8
 RO:1
-RP:6
-RQ:8
-RS:13
-RV:13
-RW:14
-RY:10
-Rb:4
-Rh:6
-Ri:-3
-Rk:3
+RP:8
+RQ:4
+RS:23
+RV:3
+RW:9
+RY:8
+Rb:3
+Rh:11
+Ri:-10
+Rk:4
+Rm:-4
 Ro:-1
-Rp:1
+Rp:-6
 Rr:9
-Rt:6
-Rw:-14
-Rz:8
-S-:2
-S:1
-SA:7
+Rt:4
+Rw:-10
+Rz:5
+S-:6
+S:-3
+SA:5
+SC:-3
 SD:1
-SF:-1
-SG:1
-SH:-9
-SK:-1
-SL:7
-SM:-1
-SN:1
-SO:-4
-SP:-4
-SQ:8
-SR:14
-SS:14
-SW:-7
-Sb:9
-Sf:-12
+SE:-2
+SF:-3
+SG:-3
+SH:-13
+SK:2
+SL:6
+SM:2
+SN:2
+SO:-5
+SQ:-6
+SR:13
+SS:6
+SW:-8
+Sb:7
+Sf:-10
 Sh:-15
-Si:-4
-Sj:-9
-Sk:5
-Sl:-7
-Sm:11
-So:1
+Si:-3
+Sj:-12
+Sk:7
+Sl:-10
+Sm:14
+So:2
 Sp:6
-Sq:1
-Sr:4
-St:3
-Su:-3
-Sw:-6
+Sq:2
+Sr:12
+St:1
+Su:-4
+Sw:-8
 Sy:-5
-Sz:-7
-T-:-1
-T:14
-TA:7
-TH:15
-TK:-4
-TO:10
-Th:8
-Ti:12
-To:1
-Tp:18
-Tq:14
-Tt:3
-Tz:-3
-V-:3
-V:-2
-VA:5
-VB:12
-VC:5
+Sz:-1
+T-:-5
+T:9
+TA:8
+TH:19
+TK:-6
+TO:13
+Th:12
+Ti:9
+To:6
+Tp:17
+Tq:7
+Tt:1
+Tz:-2
+V-:6
+V:-1
+VA:6
+VB:13
+VC:12
 VE:13
-VK:9
-VN:-8
-VO:3
-VP:13
+VK:5
+VN:-11
+VO:5
+VP:11
 VS:3
-VT:1
-VW:11
-Vf:-10
-Vi:-6
-Vo:-7
-Vp:3
-Vq:9
-Vr:7
-Vt:2
-Vw:-4
-Vz:6
+VW:8
+Vf:-14
+Vi:3
+Vo:-10
+Vp:-6
+Vq:11
+Vr:11
+Vt:-4
+Vw:-2
+Vz:7
 W-:3
-W:6
-WA:-2
-WC:4
-WE:11
-WF:-21
-WG:4
-WH:5
-WK:4
-WL:4
-WN:1
-WO:3
+WA:6
+WC:3
+WE:3
+WF:-18
+WH:-3
+WK:3
+WL:5
+WN:-1
+WO:8
 WP:-3
-WQ:2
-WR:17
-WS:7
-WT:11
-WV:-2
-WW:-12
-WY:10
-Wb:-5
-Wf:-2
-Wg:-12
-Wi:-5
-Wj:5
-Wl:10
-Wm:6
-Wo:8
-Wp:-11
-Wq:-3
-Wr:3
+WQ:1
+WR:12
+WS:6
+WT:10
+WV:-3
+WW:-14
+WY:3
+Wb:-7
+Wf:-8
+Wg:5
+Wk:-9
+Wl:8
+Wm:7
+Wo:4
+Wp:-8
+Wq:-5
+Wr:-3
 Wt:-2
-Wv:7
-Ww:5
-Wz:-3
-X:12
-XA:12
-Y-:3
-Y:9
-YA:12
-YC:-8
-YN:5
-YP:-6
+Wv:10
+Ww:3
+Wz:5
+X:11
+XA:11
+Y:12
+YA:9
+YC:-5
+YN:9
+YO:5
+YP:-4
 YQ:3
-YS:-2
-YW:13
-YY:-4
+YS:-6
+YW:7
+YY:-1
 Yf:-10
-Yh:5
-Yi:1
-Yl:-7
-Yo:6
-Yp:12
-Yr:18
-Yt:-3
-Yz:7
-any:-9
-b-:8
-b:6
-bA:10
-bC:-4
-bE:8
-bG:7
-bH:3
-bK:9
-bN:8
-bO:-2
-bP:-5
-bR:11
-bS:14
-bW:-6
-bb:-6
-bf:-7
+Yh:10
+Yi:5
+Yl:-4
+Yo:2
+Yp:3
+Yr:12
+Yt:-1
+Yw:-3
+Yz:2
+any:-7
+b-:9
+b:11
+bA:7
+bC:-1
+bE:7
+bG:4
+bH:6
+bK:12
+bN:3
+bO:-4
+bP:-9
+bQ:-3
+bR:6
+bS:12
+bW:7
+bb:-4
+bf:-13
 bh:-3
-bi:7
-bj:-9
-bl:5
-bm:12
-bo:3
-bp:13
-bq:9
-br:7
+bi:13
+bj:-8
+bl:10
+bm:7
+bo:-1
+bp:10
+bq:3
+br:8
 bt:2
-bw:-3
-bz:10
-d-:-5
-d:5
-dA:14
-dO:-4
-dQ:-5
-di:9
-dt:4
-dw:-8
-f-:9
+bw:-1
+bz:6
+d-:-3
+d:10
+dA:13
+dO:-3
+dQ:-3
+di:4
+dw:-7
+f-:5
 f:-6
 fA:2
-fC:-16
+fC:-18
 fE:-13
-fF:-4
-fG:-4
-fH:-4
+fF:-9
+fG:-1
+fH:-10
+fI:11
 fK:-2
-fM:-10
-fN:-11
-fO:-2
-fP:-4
-fQ:-4
-fR:7
-fS:-6
+fM:-5
+fN:-14
+fO:-6
+fP:-3
+fQ:-2
+fR:8
+fS:-8
 fV:-7
-fW:-3
-fY:-9
-fb:6
-ff:-16
-fg:-9
-fh:8
-fi:2
-figures:-8
+fW:-2
+fY:-10
+fb:-1
+ff:-15
+fg:-11
+fh:4
+fi:4
+figures:-11
 fj:-4
-fl:-5
-fo:8
-fp:-9
-fq:-17
-fr:-5
-fs:-9
-ft:-7
-fu:3
-fv:-3
-fw:-5
-fy:-3
-fz:-3
-g-:-1
-g:-3
-gA:-4
-gC:-1
-gE:5
-gN:-3
+fl:-1
+fo:2
+fp:-10
+fq:-15
+fr:-7
+fs:-5
+ft:-4
+fu:4
+fv:-1
+fw:-4
+fy:-4
+g:2
+gA:2
+gE:-2
+gN:-6
 gO:-7
-gP:-9
-gW:4
+gP:-7
+gW:8
 gg:-7
-gl:-3
-go:3
-gt:3
-gy:-13
-gz:-13
-h-:10
-h:16
-hA:16
-hC:6
-hE:-10
-hF:-9
-hG:-6
-hH:3
-hJ:9
-hK:-4
+gl:-6
+go:2
+gt:2
+gy:-16
+gz:-10
+h-:7
+h:12
+hA:11
+hC:-3
+hE:-7
+hF:-10
+hG:-8
+hH:1
+hJ:4
+hK:-3
 hM:9
-hN:8
-hP:-1
-hQ:11
-hR:20
-hS:-9
-hT:-12
-hW:6
-hb:20
-hf:4
-hh:3
-hi:-1
-hj:-8
-hm:-4
-hn:4
-ho:-8
-hp:-6
-hq:8
-hr:-6
-hu:3
-hw:-13
-hz:-7
+hN:4
+hO:-1
+hP:1
+hQ:6
+hR:13
+hS:-5
+hT:-6
+hW:5
+hb:16
+hf:-6
+hh:4
+hi:-2
+hj:-5
+hm:-1
+hn:3
+ho:-4
+hp:-11
+hq:7
+hr:-2
+ht:3
+hu:7
+hw:-15
+hz:-11
 i-:-4
-iA:8
-iB:9
-iC:11
-iD:-4
-iE:9
-iF:-5
+i:1
+iA:4
+iB:14
+iC:6
+iD:-3
+iE:14
+iF:-2
 iG:-2
-iH:-3
-iJ:11
-iK:-6
-iL:-7
-iM:4
-iN:-4
+iH:-4
+iI:-3
+iJ:13
+iL:-3
+iM:2
+iN:-2
 iO:5
-iP:11
-iQ:-7
-iR:16
-iS:-3
-iT:7
-iV:4
-iW:5
-iY:3
+iP:6
+iQ:3
+iR:17
+iS:-7
+iT:8
+iV:-2
+iW:1
+iY:6
 ib:10
-if:7
+if:8
 ig:-10
-ih:-3
-ii:1
-ij:-4
+ih:2
+ii:-9
+ij:-1
 ik:-3
-il:-5
-im:4
-ip:-1
-iq:3
-ir:-2
-is:2
-it:-4
-iu:-3
+il:-9
+im:3
+io:3
+iq:17
+ir:4
+is:-5
+it:-5
+iu:-2
 iv:-3
-iw:2
-iy:5
-iz:-1
-j-:-6
-j:-4
-jA:3
-jC:-9
-jD:7
-jE:-9
+iw:4
+iy:7
+iz:-2
+j:-6
+jA:6
+jC:-5
+jD:11
+jE:-14
 jF:4
-jG:-3
-jH:4
+jG:3
+jH:3
 jK:-7
-jM:-3
-jN:-4
-jO:2
-jP:-9
-jQ:-11
+jM:-5
+jN:-3
+jO:-2
+jP:-4
+jQ:-10
 jS:-2
-jb:7
-jf:-5
-jh:-8
-ji:5
-jm:9
-jo:1
-jp:-2
-jq:-8
-jr:9
-js:3
-jt:5
-jw:-9
-jz:-3
-k-:-3
-k:6
-kA:10
-kD:12
-kM:-1
-kN:7
-kO:-9
-kQ:8
-kW:-5
-kf:7
-ki:5
-ko:-11
-kp:2
-kr:10
-kw:4
-kz:10
-l-:11
-l:-3
-lA:-8
-lN:-3
-lO:18
-lP:1
-lY:-13
-lf:-9
-lg:7
-lh:18
-li:-5
-lo:-10
-long:-13
-longer:-18
-lt:-2
+jb:4
+jf:-9
+jh:-5
+ji:7
+jj:-2
+jm:4
+jo:2
+jp:-5
+jr:12
+jt:3
+jw:-10
+jz:4
+k:7
+kA:8
+kD:10
+kM:3
+kN:8
+kO:-7
+kQ:9
+kW:-7
+kf:15
+ki:7
+ko:-8
+kp:-2
+kr:13
+kw:12
+kz:8
+l-:7
+l:-2
+lA:-12
+lN:-4
+lO:11
+lP:8
+lQ:5
+lY:-5
+lf:-13
+lg:8
+lh:14
+li:-7
+lo:-8
+long:-11
+longer:-16
+lt:3
 lz:-2
-m-:-4
-m:6
-mA:3
-mE:17
-mG:-8
-mO:1
-mP:8
-mS:10
-mf:11
-mi:4
-mj:-3
-ml:8
-mm:-8
-mo:-1
+m-:-5
+m:5
+mA:2
+mE:7
+mG:-9
+mO:-2
+mP:6
+mS:9
+mY:1
+mf:9
+mi:5
+ml:10
+mm:-7
 mp:5
-mq:4
-mr:7
-mt:-3
-mw:16
-mz:3
-n-:3
-n:7
-nK:15
+mq:9
+mr:2
+mt:-2
+mw:5
+n-:6
+n:8
+nK:17
 nO:1
-nP:8
-nn:21
+nP:9
+nn:14
 no:-2
-nt:-1
-nw:4
+nt:-4
+nw:2
 o-:3
-o:1
-oA:-1
-oB:7
+oB:4
 oC:-1
-oD:7
-oE:12
-oF:-4
-oG:2
-oH:4
-oI:-1
+oD:16
+oE:11
+oF:-6
+oG:6
+oH:-2
 oJ:5
-oK:15
-oL:8
-oM:5
-oN:12
-oO:5
-oP:17
+oK:10
+oL:9
+oM:12
+oN:9
+oO:9
+oP:16
+oQ:-3
 oR:3
-oS:5
-oT:4
-oV:7
-oY:5
-ob:6
-of:2
-og:8
-oh:-3
+oS:1
+oT:1
+oV:8
+oW:-2
+oY:6
+ob:4
+of:4
+og:4
+oh:6
 oi:-7
-oj:-4
-ok:-9
-ol:4
-om:-10
-oo:-1
-op:-2
+oj:-3
+ok:-14
+ol:6
+om:-11
+on:-4
+oo:5
+op:4
 oq:4
-or:-8
-ot:5
+os:2
+ot:2
 ou:8
-ov:-4
-ow:-8
+ov:-7
+ow:-2
 oy:-7
-oz:9
-p-:4
-p:-2
-pA:3
-pB:4
-pC:-1
-pF:9
+oz:12
+p-:2
+p:1
+pB:13
+pC:-2
+pE:5
+pF:7
 pG:1
-pH:-14
-pK:18
-pL:3
-pM:4
-pN:14
-pO:16
-pP:10
-pQ:5
+pH:-7
+pK:16
+pL:-4
+pM:6
+pN:1
+pO:11
+pP:7
+pQ:10
 pR:-2
-pS:10
+pS:8
 pV:5
-pW:3
-pY:7
-pb:19
-pf:-7
+pW:4
+pY:10
+pb:9
+pg:-7
 ph:-4
-pi:-2
-pj:-1
-pl:13
-pm:-1
-po:-1
-pp:7
-pq:3
-pr:8
-ps:8
-pt:-11
-pv:6
-pw:-3
-pz:-2
-q-:-1
-q:12
-qA:4
-qC:11
-qF:7
-qH:3
-qM:-18
-qN:18
-qO:-12
-qP:-5
-qQ:-8
-qS:-12
-qV:-8
-qW:-1
+pi:-1
+pj:-7
+pl:4
+pm:-2
+po:1
+pq:2
+pr:6
+ps:3
+pt:-4
+pv:13
+pw:-10
+pz:3
+q-:-7
+q:10
+qA:5
+qC:2
+qF:14
+qH:5
+qM:-8
+qN:4
+qO:-11
+qP:-4
+qQ:1
+qS:-11
+qV:-7
+qW:-3
 qf:9
-qh:4
-qk:-8
-qo:-14
-qp:-7
+qh:13
+qj:3
+qk:-7
+qo:-13
+qp:-10
 qq:-8
-qr:-8
-qt:-2
-qw:-10
-qz:8
-r-:-6
-r:3
-rA:13
-rB:5
-rC:-15
-rD:10
-rE:-2
+qr:-10
+qt:-4
+qw:-5
+qz:6
+r:4
+rA:14
+rB:7
+rC:-13
+rD:7
+rE:4
 rF:-3
-rG:-5
-rK:4
-rL:14
+rG:-8
+rH:-2
+rJ:-2
+rK:3
+rL:17
 rM:6
-rN:-9
-rO:7
-rP:-2
-rQ:-7
-rR:7
-rS:-10
-rT:4
-rV:12
-rW:3
-rY:-8
-rb:-7
+rN:-2
+rO:2
+rP:1
+rQ:-8
+rR:9
+rS:-2
+rT:5
+rV:9
+rW:5
+rb:1
 recipe:-21
 rf:-11
-rg:7
-rh:14
-ri:4
+rg:8
+rh:10
+ri:-2
 rj:6
-rk:-12
-rl:5
+rk:-9
+rl:8
 rm:1
-ro:-1
-rp:10
-rq:5
-rr:2
-rs:-7
-rt:1
-ru:1
-rv:-3
-rw:-11
-ry:7
-rz:2
-s-:2
-s:1
-sA:-1
-sO:5
-sP:4
-sf:-10
-sg:1
+ro:4
+rp:5
+rq:4
+rr:-3
+rs:-10
+rt:3
+ru:4
+rv:-5
+rw:-6
+ry:9
+rz:-1
+s-:4
+sA:-2
+sO:-1
+sP:3
+sf:-11
+sg:4
 short:-5
-si:-6
-so:-6
-sr:9
-st:-2
-sv:-16
-sw:-7
-t:-3
-tA:-2
-tB:6
+si:-4
+so:-3
+sr:4
+st:-1
+sv:-9
+sw:-6
+t-:1
+t:-4
+tA:-3
+tB:1
 tC:-2
-tD:13
-tE:2
+tD:10
+tE:5
 tF:-2
-tH:1
-tI:5
-tJ:8
-tK:3
-tM:2
+tG:1
+tI:11
+tJ:4
+tK:-1
+tL:1
 tN:4
-tO:4
-tP:2
-tQ:5
-tR:-1
-tS:4
-tT:-3
+tO:6
+tQ:-3
+tS:2
+tT:-1
+tV:1
 tW:-7
-tY:2
+tY:4
 tb:-5
-td:2
-tf:-4
-tg:-3
+td:3
+tf:-6
+tg:-2
 th:9
-ti:1
 tj:-3
-tk:-2
-tl:2
-tm:4
+tk:-1
+tl:5
+tm:5
 tn:4
-to:2
-tp:5
-tq:1
-tr:7
-ts:1
-tt:-8
-tu:6
-tv:-9
-tw:-9
-ty:-7
-tz:10
-u-:12
-u:12
-uA:5
-uO:-5
+to:3
+tp:4
+tq:-3
+tr:2
+tt:-6
+tu:10
+tv:-7
+tw:-8
+ty:-3
+tz:4
+u-:6
+u:8
+uA:6
+uO:-6
 uP:6
-uW:6
-ui:-13
-uo:4
-ut:-2
+uW:8
+ui:-4
+uo:1
+ut:3
 uw:-1
-uz:-1
-v-:-9
-v:2
-vA:1
-vN:-3
-vO:-8
-vP:4
-vQ:11
-vS:-8
+uz:-2
+v-:-11
+v:3
+vA:-1
+vN:2
+vO:-4
+vP:-2
+vQ:4
+vS:-7
 vW:3
-vf:-1
-vi:3
-vl:-11
-vo:6
-vp:8
-vr:-13
+vf:-2
+vi:1
+vl:-10
+vo:11
+vp:3
+vr:-14
 vt:-3
-vw:-8
-vz:5
-w-:-3
-w:-11
-wA:-4
-wB:6
-wC:-1
-wD:8
-wE:6
-wF:5
-wH:-17
-wK:-12
-wM:-7
-wO:5
-wP:4
-wQ:-4
-wR:4
-wS:-10
-wV:2
-wW:-1
-wY:-6
-wb:-7
-wd:3
-wh:-14
+vv:-4
+vw:-3
+vz:4
+w-:-1
+w:-14
+wA:-3
+wB:8
+wC:4
+wD:12
+wE:1
+wF:1
+wG:2
+wH:-20
+wK:-5
+wL:-3
+wM:-8
+wN:5
+wO:6
+wP:8
+wQ:-3
+wR:7
+wS:-6
+wV:5
+wW:6
+wY:-9
+wb:-3
+wd:2
+wf:3
+wh:-9
 whole A:-1
 whole H:8
-whole J:10
-whole K:15
+whole J:14
+whole K:19
 whole S:-6
-whole n:5
-whole p:-1
-whole recipe:-5
-wi:2
-wj:-11
-wk:-4
-wl:3
-wm:-8
-wo:-3
-wp:-3
-wq:-6
+whole n:6
+whole p:-3
+whole recipe:-3
+wi:-5
+wj:-5
+wk:3
+wm:-4
+wo:-6
+wp:5
+wq:-9
 wr:-1
 wt:-3
-wu:-1
-ww:1
-wy:-5
+wu:-5
+ww:2
+wy:-8
 wz:3
-y-:-11
-y:-4
-yA:-6
-yC:-5
-yE:4
-yF:-3
-yP:-8
-yS:-7
+y-:-7
+y:-7
+yA:-3
+yC:-4
+yE:3
+yP:-9
+yS:-10
 yg:-11
-yo:-13
+yo:-10
 yp:-3
-yt:-11
-yy:-5
-yz:-9
-z-:1
-zA:-3
-zB:11
-zC:-18
-zD:-2
-zE:4
-zF:11
-zG:-6
-zH:9
-zJ:4
-zK:-1
+yt:-14
+yy:-7
+yz:-11
+z-:4
+z:-1
+zA:-4
+zB:13
+zC:-17
+zE:5
+zF:6
+zG:-4
+zH:3
+zJ:5
+zK:-5
 zL:-10
 zM:-5
-zN:-3
-zO:8
-zP:-3
-zQ:3
-zR:8
-zS:-4
-zT:9
-zV:8
-zW:6
-zY:8
-zb:-9
+zO:9
+zQ:2
+zR:6
+zS:4
+zT:-1
+zV:11
+zW:2
+zY:5
+zb:-5
 zd:3
-zf:-3
-zg:9
-zh:2
-zi:-2
-zj:-5
-zk:-1
-zl:2
-zm:-4
-zo:4
-zp:1
-zq:2
-zr:-4
-zs:3
+zf:-5
+zg:5
+zh:-4
+zi:-5
+zj:-7
+zl:6
+zm:13
+zo:5
+zp:2
+zq:6
+zr:-5
+zs:4
 zt:-1
-zu:-5
-zv:-2
+zu:-7
+zv:-4
 zw:-1
-zz:-3`;
+zy:-3
+zz:-6`;
