@@ -77,15 +77,6 @@ const chatLine = /^([ \t]*\[[^\]\n]*\d:\d\d[^\]\n]*\][ ]*)\p{L}[\p{L} .'’-]{0,
 const chatStamp =
   /^[ \t]*(\d{1,4}[./-]\d{1,2}(?:[./-]\d{2,4})?,? \d{1,2}:\d\d(?::\d\d)?(?: ?[ap]m)?) - \p{L}[\p{L} .'’-]{0,24}:(?= )/iu;
 
-/** "B: 700 g tallow" in a talk of two, where one asks: who speaks. */
-const speaker = /^[ \t]*[A-Z]:[ \t]+/;
-const withoutSpeakers = (lines: readonly string[]): string[] => {
-  const said = lines.filter((line) => line.trim() !== '');
-  const isTalk =
-    said.length > 2 && said.every((line) => speaker.test(line)) && said.some((line) => line.trimEnd().endsWith('?'));
-  return isTalk ? lines.map((line) => line.replace(speaker, '')) : [...lines];
-};
-
 const quoteMark = /^[ \t]*(?:>[ \t]?)+/;
 
 export function layOut(text: string): LaidOut {
@@ -102,7 +93,6 @@ export function layOut(text: string): LaidOut {
     });
   if (text.includes(' - ')) lines = lines.map((line) => line.replace(chatStamp, '[$1]'));
   if (text.includes('[')) lines = lines.map((line) => line.replace(chatLine, '$1'));
-  if (lines.length > 2 && text.includes(': ') && text.includes('?')) lines = withoutSpeakers(lines);
   const rows = lines.length > 1 && text.includes(',') ? commaRows(lines) : lines;
   let celled = rows !== lines;
   if (lines.length > 1) lines = unwrap([...rows]);

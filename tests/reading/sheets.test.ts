@@ -73,8 +73,8 @@ describe('cards and sheets', () => {
     'item,amount,unit,cost\nolive oil,500,g,4.10\ncoconut oil,200,g,1.90\nsodium hydroxide,98,g,0.90\nwater,210,g,0\norange eo,20,ml,5.50',
     'olive oil,coconut oil,naoh,water,fragrance oil\n500,200,98,210,25\n\nall in grams, the row of last Sunday.',
     'Tea soap      lot A1      8 x 95 g\n\n| ingredient   | g   |\n|---|---|\n| olive oil    | 500 |\n| coconut oil  | 200 |\n| NaOH | 98 |\n| water | 210 |',
-    'A: which oils?\nB: 500 g olive, 200 g coconut\nA: and the lye?\nB: 98 g naoh in 210 g water',
-    '1. Weigh 500 g olive oil, 200 g coconut oil.\n2. Weigh 98 g NaOH, 210 g water.\n3. Mould A, 990 g. Cover.',
+    'A: which oils?\nB: 500g olive 200g coconut\nA: and the lye?\nB: 98 g. naoh. in 210 of water\nA: hold on',
+    '1. Weigh 500 g olive oil, 200 g coconut oil.\n2. Weigh 98 g NaOH, 210 g water.\n3. Mould B, 990 g. Cover.',
     'line | planned | on the scale\nolive | 490 g | 500 g\ncoconut | 210 g | 200 g\nNaOH | 97 g | 98 g\nwater | 210 g | 210 g\nMy hand shakes. Check what was ON THE SCALE, it is in the pot.',
     'any tips? mine: olive 500 g / coconut 200 g / naoh 98 g / water 210 g',
   ])('%s', expectRecipe);
@@ -83,10 +83,14 @@ describe('cards and sheets', () => {
     'week   weight of a bar\n0      120 g\n1      114 g\n6      107 g',
     'day | bar g\n1 | 131\n28 | 118',
     'week 0 - 131 g\nweek 2 - 125 g\nweek 6 - 118 g',
-    'hardness 41, cleansing: 10, bubbly 15, iodine 57, INS 142',
   ])('what stands beneath of the soap is none of its rows: %s', (below) =>
     expectRecipe(`olive 500 g\ncoconut 200 g\nNaOH 98 g\nwater 210 g\n\n${below}`),
   );
+
+  test('nor is what a bar is rated, beneath figures without a unit of their own', () =>
+    expectRecipe(
+      'Fat (g)      target\nolive        500\ncoconut      200\nNaOH          98\nwater        210\n\nhardness 41, cleansing: 10, bubbly 15, iodine 57, INS 142',
+    ));
 
   test('a share that does not fit its weight stays in question', () =>
     expect(read('\tg\t%\nolive\t500\t61\ncoconut\t200\t29\nNaOH\t98\t14\nwater\t210\t30').doubts).not.toEqual([]));
