@@ -8,7 +8,7 @@ import { type Amount, isAmount, isThing, type Thing } from './said.ts';
 import { endsDotted, isAny, isMark, isRole, isStop, isWord, spoken } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
-/** The items, with each thing that is asked for beside the figure that answers. */
+/** The items, with each thing that is asked for beside the figure that answers; water that none answers takes none. */
 export function answered(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   let out: Item[] | null = null;
   for (let k = 0; k < items.length; k++) {
@@ -22,9 +22,18 @@ export function answered(items: readonly Item[], tokens: readonly Token[]): read
       out ??= items.slice(0, k);
       out.push({ ...item, from: at, to: at }, answer);
       k = answer === items[next] ? next : next - 1;
-    } else out?.push(item);
+    } else if (isThing(item) && item.named.meaning.kind === 'water' && isOpen(tokens, item)) out ??= items.slice(0, k);
+    else out?.push(item);
   }
   return out ?? items;
+}
+
+/** "500 g olive, 64 g lye, water?" at the end of its line: no figure of another row is meant for it. */
+function isOpen(tokens: readonly Token[], thing: Thing): boolean {
+  const [owner, last] = [tokens[thing.from - 3], tokens[thing.from - 2]];
+  const isRow = last?.t === 'name' || (last?.t === 'quantity' && owner?.t === 'name');
+  const isLast = isMark(tokens[thing.to], '?') && tokens[thing.to + 1]?.t !== 'quantity';
+  return isRow && isLast && isMark(tokens[thing.from - 1], ',') && isAsked(tokens, thing);
 }
 
 /** The figure that answers, which is none where somebody says "none". */

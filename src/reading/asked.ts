@@ -116,9 +116,10 @@ export function askedApart(items: readonly Item[], tokens: readonly Token[]): re
     } else {
       const behind = wordAt(tokens[item.to]);
       if ((behind === 'for' && (item.from <= 1 || tokens[item.from - 1]?.t === 'line')) || behind === '?') asks = true;
-      // "I took 300 g. Lye?"
-      const before = tokens[item.from - 1];
-      if (behind === '?' && meaning.kind === 'alkali' && (isStop(before) || endsDotted(before)))
+      // "I took 300 g. Lye?", "water 200 g, lye?"
+      const [before, next] = [tokens[item.from - 1], tokens[item.to + 1]];
+      const isLast = wordAt(before) === ',' && (next === undefined || next.t === 'line');
+      if (behind === '?' && meaning.kind === 'alkali' && (isStop(before) || endsDotted(before) || isLast))
         mark(k, item, { ...meaning, asked: true });
     }
   }

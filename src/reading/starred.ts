@@ -37,7 +37,7 @@ export function starredIn(tokens: readonly Token[], prims: readonly Prim[]): rea
     if (at === undefined) continue;
     const next = tokens[at + 1];
     const leads = at < to - 1 && isTalk(tokens, from, at) && prims[next?.from ?? -1]?.glued === true;
-    const trails = at === to - 1 && at > from && prims[tokens[at]?.from ?? -1]?.glued === true;
+    const trails = at > from && prims[tokens[at]?.from ?? -1]?.glued === true && isSpent(tokens, at + 1, to);
     // the star of a remark, or of a bullet
     if (more.length > 0 || !(leads || trails) || found.length === mostStarred) return [];
     const span = leads ? { from: at + 1, to } : { from, to: at };
@@ -57,6 +57,11 @@ function starsIn(tokens: readonly Token[], from: number, to: number): readonly n
   return stars;
 }
 
+/** Nothing behind a star, or what it was before: "250 coconut* not 200". */
+const isSpent = (tokens: readonly Token[], from: number, to: number): boolean =>
+  from === to ||
+  (/^(?:not|was|instead)$/.test(wordAt(tokens, from)) && !isAny(tokens, from, to, (token) => token.t === 'name'));
+
 const isTalk = (tokens: readonly Token[], from: number, to: number): boolean =>
   to - from <= mostBefore && tokens.slice(from, to).every(({ t }) => t === 'word' || t === 'sign');
 
@@ -69,9 +74,10 @@ export function applyStars(post: Post, stars: readonly Starred[], tokens: readon
   if (!post.items.some((item) => isAmount(item) && item.from < (stars[0]?.from ?? 0))) return;
   for (const line of stars) {
     const own = post.items.filter((item) => isWithin(item, line) && !post.gone.has(item) && !isAside(item));
-    const amounts = own.filter(isAmount);
     const things = own.filter(isThing);
-    const [amount, thing] = [amounts[0], things[0]];
+    const [thing] = things;
+    const amounts = own.filter((item): item is Amount => isAmount(item) && !isAsBefore(post, item, things, own));
+    const [amount] = amounts;
     if (!amount && !thing) {
       if (isOtherUnit(post, line, tokens)) post.unclear ??= line.text;
       continue;
@@ -82,7 +88,12 @@ export function applyStars(post: Post, stars: readonly Starred[], tokens: readon
       tokens,
     };
     // "*makes 5 bars", "*I always use 120 g of water"
-    if (!isBare(tokens, line)) continue;
+    if (!isBare(tokens, { from: line.from, to: Math.max(...[...amounts, ...things].map((item) => item.to)) })) continue;
+    if (isAny(tokens, line.from, line.to, isOpen)) {
+      if (things.some((one) => before.said.some(({ key }) => key === keyOf(one.named.meaning, post.alkalis))))
+        post.unclear ??= line.text;
+      continue;
+    }
     if (amounts.length > 1 || things.length > 1) {
       if (amounts.length === 0) putOther(post, line, things, before, tokens);
       // "*lye for 8 % superfat" puts nothing right
@@ -95,6 +106,19 @@ export function applyStars(post: Post, stars: readonly Starred[], tokens: readon
   }
 }
 
+/** "*550 olive, dunno why I typed 500": what it was, which is told besides what it is. */
+function isAsBefore(post: Post, amount: Amount, [thing, ...more]: readonly Thing[], own: readonly Item[]): boolean {
+  if (!thing || more.length > 0 || own.filter(isAmount).length === 1) return false;
+  const key = keyOf(thing.named.meaning, post.alkalis);
+  const row = post.said.find((one) => one.key === key && one.thing.from < thing.from);
+  const isSaid = row !== undefined && isSame(alike(amount.quantity, row.amount.quantity), row.amount.quantity);
+  if (!isSaid) return false;
+  post.gone.add(amount);
+  const text = `I left out "${written(amount.quantity)}", which is what the post puts right.`;
+  post.back.push(told(text, [amount.quantity], amount));
+  return true;
+}
+
 /** Nothing but names, figures and what people say beside them. */
 const isBare = (tokens: readonly Token[], { from, to }: Span): boolean =>
   !isAny(tokens, from, to, (token) =>
@@ -102,10 +126,13 @@ const isBare = (tokens: readonly Token[], { from, to }: Span): boolean =>
       ? token.sort !== 'filler' && !talk.has(token.text)
       : token.t === 'name' && token.meaning.kind === 'role' && !shares.has(token.meaning.id) && !isNo(token),
   );
+/** "*200 coconut if you want it harder". */
+const isOpen = (token: Token): boolean =>
+  token.t === 'word' && /^(?:if|or|could|would|maybe|perhaps|might|next|usually|normally)$/.test(token.text);
 /** "No" names a number to the reader. */
 const isNo = ({ text }: Extract<Token, { t: 'name' }>): boolean => /^no$/i.test(text);
 const talk: ReadonlySet<string> = new Set(
-  'the is was should be read say its it of my that thats meant mean i sorry oops whoops typo correction no nope wait only just actually really lol haha omg ugh argh please pls not and or rather instead in there'.split(
+  'the is was should have been be read say its it of my that thats meant mean i sorry oops whoops typo correction no nope wait only just actually really lol haha omg ugh argh please pls not and or rather instead in there'.split(
     ' ',
   ),
 );

@@ -45,7 +45,8 @@ const listing = (): RegExp =>
 
 /** A row may tell what was done with it ("stout, boiled down and chilled 220 g"); only a sentence says who did. */
 export function isTalk(text: string): boolean {
-  if (changing().test(text) || listing().test(text)) return false;
+  // a line with a star puts something right
+  if (/^\*\S/.test(text) || changing().test(text) || listing().test(text)) return false;
   const words = count(text, prose());
   return text.startsWith('(') ? words + deeds(text) > 0 : words > 0 && words + deeds(text) > 1;
 }

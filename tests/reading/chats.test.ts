@@ -33,6 +33,10 @@ describe('a line with a star', () => {
     ['500g olive 200g palm, lye pls\npalm kernel*', { [olive]: 500, 'palm-kernel-oil': 200 }],
     ['Olive 540g\nlue 74g\n*lye\nwater 150g', { [olive]: 540, naoh: 74, water: 150 }],
     ['500g olive 100g lard\nlye 79g\n80g lard*', { [olive]: 500, lard: 80, naoh: 79 }],
+    ['500g olive 200g castor 92g naoh\n*550 olive not 500 sry fat fingers', { [olive]: 550, [castor]: 200, naoh: 92 }],
+    ['500g olive 200g castor 92g naoh\n*550 olive, dunno why i typed 500', { [olive]: 550, [castor]: 200, naoh: 92 }],
+    ['500g olive 200g castor 92g naoh\n250 castor* not 200 lol', { [olive]: 500, [castor]: 250, naoh: 92 }],
+    ['500g olive 200g castor 92g naoh\n*olive 550 my keyboard hates me', { [olive]: 550, [castor]: 200, naoh: 92 }],
   ])('%s', (text, grams) => {
     expect(read(text)).toEqual({ grams, superfat: null, doubts: [] });
   });
@@ -49,6 +53,7 @@ describe('a line with a star', () => {
     '400g olive 200g canola how much lye for that\n*castor',
     '500g olive 250g coconut\n*100g castor\nlye?',
     '16g olive 8g coconut how much lye\n*oz',
+    '500g olive 200g coconut 92g naoh\n*250 coconut if you want it harder',
   ])('is asked about: %s', (text) => {
     expect(read(text).doubts).toContain('corrected');
   });
@@ -80,6 +85,18 @@ describe('what one asks and another answers', () => {
   ])('%s', (text) => {
     expect(read(text)).toEqual({
       grams: { 'canola-oil': 620, lard: 380, naoh: 128, water: 290 },
+      superfat: null,
+      doubts: [],
+    });
+  });
+  test.each([
+    ['500 g olive 200 g coconut, lye 95 g, water?\n200 g castor too', { naoh: 95 }],
+    ['olive 500 g, coconut 200 g, naoh 95 g, water? oh and 200 g castor as well', { naoh: 95 }],
+    ['500 g olive 200 g coconut, water 200 g, lye?\n200 g castor too', { water: 200 }],
+    ['500 g olive 200 g coconut, 200 g castor, 95 g lye, water? 200 g', { naoh: 95, water: 200 }],
+  ])('what nobody answers takes no figure of a row: %s', (text, wet) => {
+    expect(read(text)).toEqual({
+      grams: { [olive]: 500, [coconut]: 200, [castor]: 200, ...wet },
       superfat: null,
       doubts: [],
     });
