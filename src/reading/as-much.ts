@@ -1,12 +1,26 @@
-/** "400 g olive, the same again of lard, half that much coconut": weights that are told by the one before. */
+/**
+ * "400 g olive, the same again of lard, half that much coconut", "castor double that": weights that are told by the one
+ * before.
+ */
 import type { Quantity } from './quantities.ts';
 import { isAny, isMark, isStop, isWeight, sentenceAt, wordAt } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
-import { thingOf, weighedAt } from './weighed.ts';
+import { thingOf, weighedAt, weighedElsewhere } from './weighed.ts';
 
 /** What such a phrase begins with, or goes on with behind an article. */
-const heads: ReadonlySet<string> = new Set('same half third quarter as equal ditto'.split(' '));
-const factors: Readonly<Record<string, number>> = { half: 1 / 2, third: 1 / 3, quarter: 1 / 4 };
+const factors: Readonly<Record<string, number>> = {
+  half: 1 / 2,
+  third: 1 / 3,
+  quarter: 1 / 4,
+  twice: 2,
+  double: 2,
+  triple: 3,
+  treble: 3,
+  quadruple: 4,
+};
+const heads: ReadonlySet<string> = new Set(['same', 'as', 'equal', 'ditto', ...Object.keys(factors)]);
+/** What stands for a weight that only the writer knows. */
+export const untold = 'so much';
 const measure = /^(?:amount|weight|quantity|much)$/;
 
 type Name = Extract<Token, { t: 'name' }>;
@@ -18,6 +32,8 @@ interface Phrase {
   /** It says of what it is so much: a fat stands right behind it. */
   readonly of: boolean;
   readonly numbers: readonly number[];
+  /** The fat that it is so much of. */
+  readonly base: Name | null;
 }
 
 export function asMuch(tokens: readonly Token[]): readonly Token[] {
@@ -30,13 +46,14 @@ export function asMuch(tokens: readonly Token[]): readonly Token[] {
     const at = phrase ? ownerOf(now, k, phrase) : -1;
     const fat = now[at];
     if (!phrase || !isFat(fat) || isWeighedElsewhere(now, at, fat) || isExchanged(now, at)) continue;
-    const base = baseOf(now, k, at);
+    const base = baseOf(now, k, at, phrase.base);
     if (base === null) continue;
     out ??= [...tokens];
     for (let n = k; n < phrase.end; n++) out[n] = asFiller(tokens[n] as Token);
     if (base === 'unsure') {
       // which of the weights is meant, only the writer knows
-      out[phrase.end - 1] = asFiller(tokens[phrase.end - 1] as Token, 'some');
+      const beside = at > k ? phrase.end - 1 : at + 1;
+      out[beside] = asFiller(tokens[beside] as Token, untold);
       continue;
     }
     const value = base.value * phrase.factor;
@@ -44,7 +61,7 @@ export function asMuch(tokens: readonly Token[]): readonly Token[] {
     const figure = now[again];
     if (figure?.t === 'quantity') out[again] = asAside(figure, 'said again');
     const other = figure?.t === 'quantity' && Math.abs(figure.quantity.value - value) > 0.02 * value ? figure : null;
-    const text = `${Number(value.toFixed(1))} g${other ? ` or ${other.quantity.text}` : ''}`;
+    const text = `${Number(value.toFixed(1))}${base.dim === 'mass' ? ' g' : ''}${other ? ` or ${other.quantity.text}` : ''}`;
     const plain = { other: null, upTo: other?.quantity.value ?? null, times: null, inWords: true };
     const quantity: Quantity = { ...base, ...plain, value, text, numbers: phrase.numbers };
     const { from, to } = tokens[k] as Token;
@@ -54,11 +71,11 @@ export function asMuch(tokens: readonly Token[]): readonly Token[] {
   return out ?? tokens;
 }
 
-/** "Twice", "three times". */
-const isTimes = ({ quantity: { dim, inWords } }: Figure): boolean => inWords && (dim === 'ratio' || dim === 'bare');
+/** "Twice", "three times", "3x". */
+const isTimes = ({ quantity: { dim, inWords } }: Figure): boolean => dim === 'bare' || (inWords && dim === 'ratio');
 const isEqual = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.id === 'equal';
 
-/** "The same again of", "half as much", "a third of that in": how much of the weight before. */
+/** "The same again of", "half as much", "a third of that in": how much of the weight before, or of the fat it names. */
 function phraseAt(tokens: readonly Token[], k: number): Phrase | null {
   const word = (at: number): string => {
     const token = tokens[at];
@@ -67,8 +84,14 @@ function phraseAt(tokens: readonly Token[], k: number): Phrase | null {
   const head = tokens[k];
   const found = (factor: number, end: number, numbers: readonly number[] = []): Phrase => {
     const at = word(end) === 'again' ? end + 1 : end;
-    const of = /^(?:of|in)$/.test(word(at));
-    return { factor, end: of ? at + 1 : at, of: of || measure.test(word(at - 1)) || word(at - 1) === 'again', numbers };
+    const of = /^(?:of|in|as)$/.test(word(at));
+    // "double that of the palm", "the same as palm"
+    const fat = of ? (word(at + 1) === 'the' ? at + 2 : at + 1) : at;
+    const base = of && (word(at) === 'as' || isTold(tokens, fat)) ? tokens[fat] : undefined;
+    if (isFat(base)) return { factor, end: fat + 1, of: false, numbers, base };
+    const isOf = word(at) === 'of' || word(at) === 'in';
+    const isItsOwn = isOf || measure.test(word(at - 1)) || word(at - 1) === 'again';
+    return { factor, end: isOf ? at + 1 : at, of: isItsOwn, numbers, base: null };
   };
   // "same amount of"
   if (isEqual(head)) return /^same/.test(word(k)) ? { ...found(1, k + 1), of: true } : null;
@@ -81,30 +104,52 @@ function phraseAt(tokens: readonly Token[], k: number): Phrase | null {
   const factor = times ? times.value : (factors[first] ?? 0);
   if (!(factor > 0)) return null;
   let at = k + 1;
-  if (times?.dim === 'bare' && word(at++) !== 'times') return null;
+  if (times?.dim === 'bare' && !/^(?:times|x)$/.test(word(at++))) return null;
   while (/^(?:of|the)$/.test(word(at))) at++;
   const numbers = times?.numbers ?? [];
   if (word(at) === 'as' && word(at + 1) === 'much') return found(factor, at + 2, numbers);
-  if (!/^(?:that|this)$/.test(word(at)))
-    return measure.test(word(at)) && word(at) !== 'much' ? found(factor, at + 1, numbers) : null;
-  return found(factor, measure.test(word(at + 1)) ? at + 2 : at + 1, numbers);
+  if (/^(?:that|this)$/.test(word(at))) return found(factor, measure.test(word(at + 1)) ? at + 2 : at + 1, numbers);
+  if (measure.test(word(at)) && word(at) !== 'much') return found(factor, at + 1, numbers);
+  // "olive double the palm", and no "half palm half lard"
+  const fat = tokens[at];
+  if (isFat(fat) && (factor > 1 || at > k + 1) && isTold(tokens, at))
+    return { factor, end: at + 1, of: false, numbers, base: fat };
+  // "olive double", "double the olive"; "rendered the tallow twice" is no weight
+  if (
+    factor < 1 ||
+    first === 'twice' ||
+    times?.dim === 'bare' ||
+    (at === k + 1 && !beginsRow(tokens, isMark(tokens[k - 1], ':=-') ? k - 2 : k - 1))
+  )
+    return null;
+  return { factor, end: at, of: at > k + 1, numbers, base: null };
 }
+
+const beginsRow = (tokens: readonly Token[], at: number): boolean =>
+  isFat(tokens[at]) && (isStop(tokens[at - 1]) || isMark(tokens[at - 1], ',(+&'));
+
+const isTold = (tokens: readonly Token[], at: number): boolean =>
+  isFat(tokens[at]) && (weighedAt(tokens, at) || weighedElsewhere(tokens, at));
 
 const partOrTimes = (tokens: readonly Token[], k: number): boolean =>
   tokens[k]?.t === 'quantity' || wordAt(tokens, k) in factors;
 
 /** The fat that is so much: right behind the phrase, or before it where its row ends; -1 where none is. */
-function ownerOf(tokens: readonly Token[], k: number, { of, end }: Phrase): number {
-  if (of && isFat(tokens[end])) return end;
+function ownerOf(tokens: readonly Token[], k: number, { of, end, factor }: Phrase): number {
+  // "double that olive"
+  const isNext = of || (factor > 1 && !weighedAt(tokens, end));
+  if (isNext && isFat(tokens[end])) return end;
   let at = k - 1;
   while (/^(?:the|a|an|just|is|about)$/.test(wordAt(tokens, at)) || isMark(tokens[at], ':=-')) at--;
-  const ends = tokens[end] === undefined || tokens[end]?.t === 'line' || isMark(tokens[end], ',.;(?!');
+  const behind = tokens[end];
+  const ends = behind === undefined || behind.t === 'line' || isMark(behind, ',.;(?!') || isFat(behind);
   return ends && isFat(tokens[at]) && !weighedBefore(tokens, at) ? at : -1;
 }
 
 /** "300 g olive, the same": it has its weight. */
 const weighedBefore = (tokens: readonly Token[], at: number): boolean =>
-  isWeight(tokens[at - 1]) || (wordAt(tokens, at - 1) === 'of' && isWeight(tokens[at - 2]));
+  (isWeight(tokens[at - 1]) && !(isFat(tokens[at - 2]) && !isWeight(tokens[at - 3]))) ||
+  (wordAt(tokens, at - 1) === 'of' && isWeight(tokens[at - 2]));
 
 const isWeighedElsewhere = (tokens: readonly Token[], at: number, fat: Name): boolean =>
   tokens.some((one, k) => k !== at && isFat(one) && thingOf(one) === thingOf(fat) && weighedAt(tokens, k)) ||
@@ -119,29 +164,41 @@ function isExchanged(tokens: readonly Token[], at: number): boolean {
   return forIt || isAny(tokens, from, to, (_, k) => exchanging.test(wordAt(tokens, k)));
 }
 
+/** The name that the weight at `k` stands beside. */
+function weighedBy(tokens: readonly Token[], k: number): Token | undefined {
+  const isOfRow = isFat(tokens[k - 1]) && !isWeight(tokens[k - 2]);
+  return (isOfRow ? [k - 1] : [k + 1, k - 1, k + 2, k - 2]).map((at) => tokens[at]).find((one) => one?.t === 'name');
+}
+
+/** A weight without its unit, perhaps. */
+const isBare = (token: Token | undefined): token is Figure =>
+  token?.t === 'quantity' && token.quantity.dim === 'bare' && !token.quantity.inWords;
+
 /** Tokens back to the weight that is meant, at the most. */
 const longestWay = 60;
 
 /** The weight meant: of the fat behind "as", or of the one fat before; `unsure` where there are several. */
-function baseOf(tokens: readonly Token[], k: number, at: number): Quantity | 'unsure' | null {
+function baseOf(tokens: readonly Token[], k: number, at: number, base: Name | null): Quantity | 'unsure' | null {
   const before: Quantity[] = [];
-  const named = wordAt(tokens, at + 1) === 'as' ? tokens[at + 2] : undefined;
+  const named = base ?? (wordAt(tokens, at + 1) === 'as' ? tokens[at + 2] : undefined);
   // "as much olive as you like"
   if (wordAt(tokens, at + 1) === 'as' && !isFat(named)) return null;
-  for (let n = k - 1; n >= 0 && k - n <= longestWay; n--) {
+  const nearest = named ? Math.min(k + longestWay, tokens.length) - 1 : k - 1;
+  for (let n = nearest; n >= 0 && k - n <= longestWay; n--) {
     const token = tokens[n];
-    if (!isWeight(token)) continue;
-    const owner = [n + 1, n + 2, n - 1, n - 2].map((one) => tokens[one]).find((one) => one?.t === 'name');
+    if (!isWeight(token) && !isBare(token)) continue;
+    const owner = weighedBy(tokens, n);
     if (!isFat(owner)) {
       // the nearest weight is of no fat
-      if (before.length === 0 && !named) return isAny(tokens, n, k, isStop) ? null : 'unsure';
+      if (before.length === 0 && !named && isWeight(token)) return isAny(tokens, n, k, isStop) ? null : 'unsure';
       continue;
     }
     if (isFat(named) && thingOf(owner) !== thingOf(named)) continue;
     before.push(token.quantity);
   }
   const [last] = before;
-  if (!last || last.upTo !== null) return null;
+  if (!last) return isFat(named) ? 'unsure' : null;
+  if (last.upTo !== null) return null;
   return before.every(({ value }) => Math.abs(value - last.value) < 0.01 * last.value) ? last : 'unsure';
 }
 

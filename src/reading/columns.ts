@@ -375,8 +375,8 @@ export function headUnits(tokens: readonly Token[], lexicon: Lexicon, { all, at:
     const before = part[at - 1];
     // "200 g to the kilo", "which makes the kilo"
     if (
-      /^(?:kilo|kg|pound|ounce)$/.test(wordAt(part, at)) &&
-      /^(?:the|a|half|whole|every|each|per)$/.test(wordAt(part, at - 1))
+      /^(?:kilo|kg|pound|ounce|stone|pint|quart|gallon|litre|liter)$/.test(wordAt(part, at)) &&
+      /^(?:the|a|half|whole|full|every|each|per)$/.test(wordAt(part, at - 1))
     )
       continue;
     const marked =

@@ -1,3 +1,4 @@
+import { untold } from './as-much.ts';
 import { wishesAlkali } from './asks.ts';
 import type { Bound } from './bind.ts';
 import { linesOf, packed, unitWord } from './columns.ts';
@@ -327,6 +328,8 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[], swap: Swa
     while (at >= 0 && between.has(wordAt(at))) at--;
     if (
       (isVague(wordAt(at).replace(/ of$/, '')) && !isDenied(wordAt, at)) ||
+      wordAt(at) === untold ||
+      wordAt(item.to) === untold ||
       (kind === 'fat' && isUnweighed(tokens, items, k, bound))
     )
       assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });

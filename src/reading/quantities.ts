@@ -133,7 +133,7 @@ function isGramsBehind(prims: readonly Prim[], { end }: Numeral): boolean {
   return next === undefined || next.kind === 'line' || (next.kind === 'sign' && /^[,.;!?)]$/.test(next.text));
 }
 
-/** `a pound`, `an ounce`, `a cup`: an article as one, where a unit follows. */
+/** `a pound`, `an ounce`, `a whole stone`, `a cup`: an article as one, where a unit follows. */
 function articleAt(prims: readonly Prim[], i: number, lexicon: Lexicon): { end: number } | null {
   const prim = prims[i];
   if (prim?.kind !== 'word' || !/^(a|an)$/.test(prim.text) || prims[i + 1]?.kind !== 'word') return null;
@@ -144,15 +144,20 @@ function articleAt(prims: readonly Prim[], i: number, lexicon: Lexicon): { end: 
     /^(tenths?|hundredths?|thousandths?|fractions?)$/.test(prims[i - 2]?.text ?? '')
   )
     return null;
-  const hit = unitAt(prims, i + 1, lexicon);
+  const said = prims[i + 1]?.text ?? '';
+  const isWhole = /^(?:whole|full|entire)$/.test(said);
+  const end = isWhole ? i + 2 : i + 1;
+  const hit = unitAt(prims, end, lexicon);
+  // "it took me a whole pint of beer" is a manner of speaking
+  const mayPour = !isWhole || said === 'full';
   if (
     !hit ||
-    (hit.unit.dimension !== 'mass' && hit.unit.dimension !== 'volume') ||
-    (prims[i + 1]?.text.length ?? 0) < 3
+    !(hit.unit.dimension === 'mass' || (hit.unit.dimension === 'volume' && mayPour)) ||
+    (prims[end]?.text.length ?? 0) < 3
   )
     return null;
   // "£4 a pound" is a price
-  return { end: i + 1 };
+  return { end };
 }
 
 /** `12 500 g`: a space between groups of three digits, where a unit follows and no row number stands before. */
@@ -596,6 +601,28 @@ function asThousands(figure: Figure, prims: readonly Prim[]): Figure {
   return isRound && /^[1-9][.,]\d{3}$/.test(written) ? { ...figure, value: thousands, other: figure.value } : figure;
 }
 
+/** Number words as a telephone hears them. */
+const heard: ReadonlyMap<string, number> = new Map(
+  Object.entries({ to: 2, too: 2, tree: 3, free: 3, for: 4, fore: 4, fife: 5, sex: 6, sicks: 6, ate: 8 }),
+);
+const asksFor = wordSet('lye naoh koh caustic soda alkali need needed');
+
+/** "To hundred grams", "olive for hundred and fifty": a figure that was two or four hundred, perhaps. */
+function asHeard(prims: readonly Prim[], i: number, hit: QuantityHit): QuantityHit {
+  const hundred = prims[i]?.text;
+  const before = prims[i - 1]?.text ?? '';
+  const times = hundred === 'hundred' || hundred === 'thousand' ? heard.get(before) : undefined;
+  const { value, upTo, unit, dim } = hit.quantity;
+  // "cool it to hundred", "lye for hundred grams of lard"
+  const isPlain = dim === 'bare' ? before === 'to' || before === 'for' : dim !== 'mass' && dim !== 'volume';
+  const isAsked = before === 'for' && asksFor.has(prims[i - 2]?.text ?? '');
+  if (times === undefined || upTo !== null || isPlain || isAsked) return hit;
+  const more = (times - 1) * (hundred === 'hundred' ? 100 : 1000);
+  const said = unit ? value / unit.factor : value;
+  const text = `${said} or ${said + more} ${unit?.id ?? ''}`.trim();
+  return { ...hit, quantity: { ...hit.quantity, upTo: value + (unit ? base(more, unit) : more), text } };
+}
+
 /** The amount that begins at prim `i`; null where none does. */
 export function quantityAt(
   prims: readonly Prim[],
@@ -607,6 +634,11 @@ export function quantityAt(
   if (head?.kind === 'word' ? !mayBeginAmount(head.text) : head?.kind !== 'number') return null;
   const row = rowAmountAt(prims, i, lexicon);
   if (row) return row;
+  const hit = amountAt(prims, i, lexicon, habit);
+  return hit?.quantity.inWords ? asHeard(prims, i, hit) : hit;
+}
+
+function amountAt(prims: readonly Prim[], i: number, lexicon: Lexicon, habit: DecimalHabit): QuantityHit | null {
   const twice = twiceAt(prims, i);
   if (twice) return twice;
   const written = figureAt(prims, i, lexicon, habit);

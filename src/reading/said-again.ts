@@ -68,6 +68,20 @@ export const isAllOfIt = (tokens: readonly Token[], k: number, token: Figure): b
   wordAt(tokens, k + 1) !== 'of' &&
   isSameAs(tokens.slice(0, k).findLast(isWeight), token);
 
+/** "A whole stone of tallow (1 stone)", "500 g olive (500 g)": the weight right before it once more. */
+export function isBracketedAgain(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!isMark(tokens[k - 1], '(') || !isMark(tokens[k + 1], ')')) return false;
+  let named = false;
+  for (let at = k - 2; at >= 0 && k - at <= longestRow && !endsRow(tokens[at]); at--) {
+    if (isWeight(tokens[at])) return isSameAs(tokens[at], token) && !(named && isIngredient(tokens[at - 1]));
+    named ||= isIngredient(tokens[at]);
+  }
+  return false;
+}
+const longestRow = 5;
+const endsRow = (token: Token | undefined): boolean =>
+  isStop(token) || isMark(token, ',&+)') || (token?.t === 'word' && token.sort === 'joint');
+
 const isPieces = (token: Token): boolean =>
   isRole(token, 'bars') || (token.t === 'word' && /^(?:pieces|slices|chunks|pucks)$/.test(token.text));
 

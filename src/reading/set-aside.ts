@@ -40,6 +40,7 @@ import {
   isAllOfIt,
   isApart,
   isBalance,
+  isBracketedAgain,
   isChange,
   isForThe,
   isLoneSum,
@@ -194,6 +195,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         for (const also of weightsBehind(tokens, k)) aside(also, 'the weight of one bar');
         settled = bars;
       }
+      if (isBracketedAgain(tokens, k, token)) aside(k, 'said before');
       if (isStock(tokens, k, token, stored ? signals : null)) aside(k, 'what is left of a pack');
       if (told && isTakenFrom(tokens, k, token)) aside(k, packed);
       if (told && (isReference(tokens, k, token) || isAllOfIt(tokens, k, token) || isChange(tokens, k, token)))

@@ -61,6 +61,13 @@ describe('a weight that is told by the one before', () => {
     ['twice as much sunflower', 1200],
     ['double that of sunflower', 1200],
     ['three times as much sunflower as lard', 1800],
+    ['sunflower double that', 1200],
+    ['and double that sunflower', 1200],
+    ['sunflower triple that', 1800],
+    ['sunflower 3x that', 1800],
+    ['sunflower: double', 1200],
+    ['sunflower half the lard', 300],
+    ['sunflower the same as the lard', 600],
   ])('%s', (text, grams) => {
     expect(other(text)).toBeCloseTo(grams);
     expect(doubts(`600 g lard, ${text}. How much lye?`)).toEqual([]);
@@ -69,6 +76,8 @@ describe('a weight that is told by the one before', () => {
   test.each([
     ['100 g castor, half that much sunflower', 'no-amount'],
     ['80 g NaOH, the same of sunflower', 'no-amount'],
+    ['100 g castor, sunflower double that', 'no-amount'],
+    ['sunflower the same as the palm', 'no-amount'],
     ['half that in sunflower, so 200 g', 'range'],
   ])('is asked about where it may be another: %s', (text, doubt) =>
     expect(doubts(`600 g lard, ${text}. How much lye?`)).toEqual([doubt]),
@@ -82,6 +91,47 @@ describe('a weight that is told by the one before', () => {
     expect(read(`600 g lard, 80 g NaOH, 170 g water. ${text}.`)).toMatchObject({ fats: [{ grams: 600 }], doubts: [] }),
   );
 });
+
+test('each weight is that of its own row', () => {
+  const grams = (text: string) => read(text).fats.map((fat) => fat.grams);
+  expect(grams('olive 500g, coconut 200g, castor half the coconut. lye?')).toEqual([500, 200, 100]);
+  expect(grams('palm the same as coconut, coconut 250g, olive 500g. lye?')).toEqual([250, 250, 500]);
+  expect(grams('half olive half coconut, 800 g altogether, lye?')).toEqual([400, 400]);
+});
+
+describe('hundreds as a telephone hears them', () => {
+  test.each([
+    'lye for to hundred grams of lard',
+    'lard too hundred grams and olive five hundred grams, lye please',
+    'i want lye for one hundred grams olive and for hundred and fifty grams lard',
+    'free hundred grams lard, two hundred grams olive. lye?',
+  ])('%s', (text) => expect(doubts(text)).toContain('range'));
+  test.each([
+    'how much lye for hundred grams lard',
+    'lye for a hundred grams of lard please',
+    'one hundred grams of lard, how much lye',
+  ])('%s', (text) => expect(read(text)).toMatchObject({ fats: [{ grams: 100 }], doubts: [] }));
+});
+
+test.each([
+  ['got a whole stone of lard, what lye', 6350],
+  ['i have a full pound of lard. how much naoh?', 454],
+  ['a whole pound of lard (1 lb), lye please', 454],
+])('an article and a unit: %s', (text, grams) => {
+  const { fats, doubts } = read(text);
+  expect([fats.map((fat) => Math.round(fat.grams)), doubts]).toEqual([[grams], []]);
+});
+
+test.each(['300 g olive (300 g), 300 g lard', 'olive 300 g, lard (300 g)'])(
+  'a bracket says a weight again, or is that of its own row: %s',
+  (text) => {
+    const { fats, doubts } = read(`${text}, lye 78 g`);
+    expect([fats.map((fat) => fat.grams), doubts]).toEqual([[300, 300], []]);
+  },
+);
+
+test('a manner of speaking is the unit of nothing', () =>
+  expect(read('500g olive 64g naoh 170 water. took me a whole pint of beer').waterGrams).toBe(170));
 
 test('a parrot is no carrot, and a reader with digits in the name weighs nothing', () => {
   const { liquids, alkali, doubts } = read(`posted by potmaker72\n${recipe}\nMy parrot is 31.`);

@@ -76,12 +76,12 @@ const isTalk = (text: string): boolean =>
 
 /** A size may also stand behind its recipe: "… 230 g water - scale it to 1 kg of oils please". */
 const scaledAtLast =
-  /(?:^|[\n;,.!–—-]\s*)(?:(?:please|can you|could you|now|and|then)\s+)*(?:(?:re)?scale|resize)\s+(?:it|this|that|to|up|down|by|for|the recipe)\b[^\n;]*$|\n\s*(?:double|halve|triple)\s+(?:it|this|that)\W*$/i;
+  /(?:^|[\n;,.!–—-]\s*)(?:(?:please|can you|could you|now|and|then)\s+)*(?:(?:re)?scale|resize)\s+(?:it|this|that|to|up|down|by|for|the recipe)\b[^\n;]*$|\n\s*(?:double|halve|triple)\s+(?:it|this|that)\W*$|[.!?]\s+(?:please |(?:can|could) you )?(?:double|halve|triple) (?:it|this|that)(?: please| pls| for me)*\s*[.!?]/i;
 
 // "no big enough scale for the oils" is to weigh on, "double that in water" the water's weight
 /** "I need 12 bars of 100 g, scale it: …", "my mould is 10 x 3 x 3 in, scale this recipe to fit. …" */
 const scaledAtFirst =
-  /(?<!\b(?:(?:a|an|the|my|your|our|no) (?:[\w-]+ ){0,2}|little |good |kitchen |digital |\w+y ))\b(?:(?:re)?scale|resize) (?:it|this|that|everything|to|up|down|by|for|my|the)\b(?! ?(?:the |my )?(?:lye|oils?|fats?|water|small|tiny|big)\b(?! (?:batch|recipe|mou?ld))) ?|(?<!\b(?:water|milk|liquid|lye)\b[ ,:=-]*(?:is |was |at |of |about )?)\b(?:double|halve|triple) (?:it|this|that)\b(?! (?:again |weight )?(?:in|of|as|for) (?:the )?(?:water|milk|liquid|lye|weight)\b| (?:weight|amount)\b| of (?!it\b|all\b|everything\b)[a-z])/i;
+  /(?<!\b(?:(?:a|an|the|my|your|our|no) (?:[\w-]+ ){0,2}|little |good |kitchen |digital |\w+y ))\b(?:(?:re)?scale|resize) (?:it|this|that|everything|to|up|down|by|for|my|the)\b(?! ?(?:the |my )?(?:lye|oils?|fats?|water|small|tiny|big)\b(?! (?:batch|recipe|mou?ld))) ?|(?<!\b(?:water|milk|liquid|lye)\b[ ,:=-]*(?:is |was |at |of |about )?)(?<!(?:^|[^\w.,])(?!(?:to|and|please|pls|then|now|so|you|i|we|just|lets|let's|me|could|can|grams?|oz|kg|lbs?)\b)[a-z]+ (?=\w+ that))\b(?:double|halve|triple) (?:it|this|that(?! (?!(?:please|pls|and|to|for|recipe|batch|lot|lye|naoh|with|then|so|all|again|weight|amount|in|of|as)\b)[a-z]))\b(?! (?:again |weight )?(?:in|of|as|for) (?:the )?(?:water|milk|liquid|lye|weight)\b| (?:weight|amount)\b| of (?!it\b|all\b|everything\b)[a-z])/i;
 
 /** What stands before the recipe: up to the first colon, line end or full stop. */
 const headOf = (text: string): string => /^(?:[^:\n.]|\.(?=\d))*/.exec(text)?.[0] ?? '';
