@@ -90,7 +90,7 @@ function readPart(reader: Reader, input: string, several: Several, settled: Sett
 const swapped = /\b(?:replaced|swapped|exchanged|substituted|traded|subbed)\b/i;
 
 /** What no rule of the reader changes anything by. */
-const changing: ReadonlySet<string> = new Set(['corrected', 'repeated', 'left-out', 'after']);
+const changing: ReadonlySet<string> = new Set(['corrected', 'left-out', 'after']);
 
 /** The reading, asked about where the post tells of a change that it would pass over. */
 function hearing(reading: RecipeReading, unheardChange: Cut['unheardChange']): RecipeReading {

@@ -24,6 +24,10 @@ const lost =
   '(?:stuck|sticking|clung|crust(?:ed)?|spil(?:led|t)|slopped|splashed|lost|stayed(?! (?:pale|white|light|cool|cold|clear|creamy|liquid|frozen|below|under|at)\\b)|ran (?:down|over|out)|leaked|dripped|tipped over|undissolved|still solid|didnt dissolve|not dissolved|wouldnt dissolve|left in|went (?:down|on|over))';
 const swapping =
   '(?:swap(?:ped|ping)?|sub(?:bed|bing)?|replac(?:e|ed|ing)|substitut(?:e|ed|ing)|switch(?:ed|ing)?|exchang(?:e|ed|ing)|trad(?:e|ed|ing))';
+/** Something without a name that is known: "the white block from the corner shop", "whatever was there". */
+const nameless =
+  '(?!(?:it|that|them|those|these|this|me|you|him|her|us|once|now|good|later|ever|a change)\\b|[^.?!,;]{0,40}[FNL#])[a-zX]+(?: [a-zX]+){0,4}';
+const anything = '(?:the|a|an|some|my|this|that|whatever|what|something|anything)\\b';
 const little =
   '(?:bit|little|touch|tad|splash|glug|dash|dollop|slosh|drop|scrape|ladle|spoon|spoonful|lump|handful|good)';
 
@@ -70,8 +74,11 @@ const other: readonly string[] = [
   `\\b(?:used|use|scraped|added|put|poured|tipped|threw)[^.?#]{0,20} (?:what was left|the last|the rest|the remains|the dregs) of ${the}N\\b`,
   `\\b(?:stood|standing|stands|fill(?:ed|s)|went|goes|going|comes|came) in for\\b`,
   `\\b(?:hence|therefore) ${the}[FN]\\b`,
-  `\\b${swapping} (?:out )?${the}(?:# (?:of )?)?${the}(?:[FNL]|it|that|them|those|some|half|third|quarter|part) (?:[a-z]+ ){0,3}(?:for|with|by|to|against) ${the}[FNL]\\b`,
+  `\\b${swapping} (?:out )?${the}(?:# (?:of )?)?${the}(?:[FNL]|it|that|them|those|some|half|third|quarter|part) (?:[a-z]+ ){0,3}(?:for|with|by|to|against) ${the}(?:# (?:of )?)?${the}[FNL]\\b`,
   `\\b${swapping} (?:out )?# (?:of )?${the}[FNL]\\b`,
+  `\\b${swapping} (?:out )?${the}(?:# (?:of )?)?${the}[FL] (?:out )?(?:for|with|by|against) ${nameless}`,
+  `\\b(?:use|used|using|take|took|taking|put|try) ${anything}[^#FNL.?!,;]{0,50} (?:instead of|in place of|in lieu of|rather than) ${the}(?:# (?:of )?)?${the}F\\b`,
+  `\\b(?:use|used|using|take|took|taking|put|try) ${anything}[^#FNL.?!,;]{0,30}\\b(?:block|stuff|tub|bottle|jar|bar|brick|lump|tin|one|thing)\\b[^#FNL.?!,;]{0,30} for ${the}# (?:of )?${the}F\\b`,
   `\\bF [^.?#]{0,24}\\b${swapping} [^.?#]{0,24}\\b[FN]\\b`,
   `\\b${swapping} (?:those|these|them|the (?:two|#|…|numbers|figures|amounts|weights))\\b`,
   `\\b(?:traded|changed|swapped) places\\b`,
@@ -140,7 +147,7 @@ const lye: readonly string[] = [
 ];
 /** All of it so many times. */
 const size: readonly string[] = [
-  `\\b#? ?times (?:that|this|as much|of it|of that|the lot)\\b`,
+  `(?<!F #? ?)\\btimes (?:that|this|as much|of it|of that|the lot)\\b`,
   `# of (?:those|these|them) in (?:one|a|the same) (?:pot|go|batch)\\b`,
   `^(?:make |do |lye for |L for |cook )?(?:a |one )?(?:half|third|quarter|double|triple|tenth|eighth) (?:of )?(?:a )?(?:this|these|the following|that)\\b`,
   `\\b(?:half|third|quarter|double|triple|tenth|eighth|fifth|sixth) of (?:this|the recipe|the list) (?:went in|please|is in|in the pot|:|$|[,.])`,
@@ -190,7 +197,7 @@ const open = /\?|\b(?:would|should|could|can|if|might|maybe)\b/;
 const denied =
   /\b(?:nothing(?! else\b)|nobody|no one|none spilled|didnt (?:lose|spill|change|swap|skip|leave)|havent (?:changed|swapped)|not a drop|never (?:lost|spilled|skip))\b/;
 const elsewhen =
-  /\b(?:next time|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|years ago|(?:should|would|could) have|shouldve|wouldve)\b/;
+  /\b(?:next time|later on|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|years ago|(?:should|would|could) have|shouldve|wouldve)\b/;
 
 /** "Last week I replaced the palm with lard, and kept the lye at 134 g": of the batch that is weighed. */
 const lately = /^(?:and |but |then )?last (?:week|month) (?:i|we)\b/;
