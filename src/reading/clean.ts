@@ -277,6 +277,9 @@ const sounded: ReadonlyMap<string, string> = new Map([
 ]);
 const withWords = (text: string): string =>
   text.replace(/(?<![\p{L}\d-])(?:gr8|l8r|m8|h8|2day|2nite|b4)(?![\p{L}\d])/gu, (word) => sounded.get(word) ?? word);
+/** "How much lye 4 that", "how much koh 4 1000 g olive". */
+const withFor = (text: string): string =>
+  text.replace(/(?<=\b(?:how )?much (?:lye |naoh |koh )?)4(?= (?:\d{2}|(?:that|this|these|it|the|my|a)\b))/gi, 'for');
 
 /** The text in plain characters; time linear in its length. */
 export function clean(input: string): Cleaned {
@@ -288,6 +291,7 @@ export function clean(input: string): Cleaned {
   if (strange.includes('\u20e3')) text = text.replace(/[0-9]\ufe0f?\u20e3/gu, ' • ');
   if (/[🫒🥥🌴🥑🌻]/u.test(strange)) text = namedPictures(text);
   if (/[lmhrb][48]|2[dn]/.test(text)) text = withWords(text);
+  if (text.includes(' 4 ')) text = withFor(text);
   if (text.includes('~~'))
     text = text.replace(/~~([^~\n]{1,200})~~/g, (_whole, inside: string) => {
       struck.push(inside);

@@ -231,7 +231,7 @@ function putRow(post: Post, line: Starred, thing: Thing, amount: Amount, before:
     return;
   }
   // what was not named at all is no second figure of it
-  if (!line.leads || kindOf(thing) !== 'fat') return;
+  if (!line.leads || kindOf(thing) !== 'fat' || adds.test(line.text)) return;
   const alikes = before.said.filter(
     (one) => kindOf(one.thing) === kindOf(thing) && isSame(one.amount.quantity, amount.quantity),
   );
@@ -245,6 +245,9 @@ function putRow(post: Post, line: Starred, thing: Thing, amount: Amount, before:
   post.gone.add(amount);
   rename(post, line, thing, [other.thing]);
 }
+
+/** "*castor 50 g too, forgot". */
+const adds = /\b(?:too|also|as well|plus|and|add|forgot|missed|missing)\b/i;
 
 /** What may be put in the place of one another. */
 function kindOf({ named: { meaning } }: Thing): string {

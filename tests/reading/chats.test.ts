@@ -35,6 +35,7 @@ describe('a line with a star', () => {
     ['500g olive 100g lard\nlye 79g\n80g lard*', { [olive]: 500, lard: 80, naoh: 79 }],
     ['500g olive 200g castor 92g naoh\n*550 olive not 500 sry fat fingers', { [olive]: 550, [castor]: 200, naoh: 92 }],
     ['500g olive 200g castor 92g naoh\n*550 olive, dunno why i typed 500', { [olive]: 550, [castor]: 200, naoh: 92 }],
+    ['500g olive 92g naoh\n*castor 200g too i forgot', { [olive]: 500, [castor]: 200, naoh: 92 }],
     ['500g olive 200g castor 92g naoh\n250 castor* not 200 lol', { [olive]: 500, [castor]: 250, naoh: 92 }],
     ['500g olive 200g castor 92g naoh\n*olive 550 my keyboard hates me', { [olive]: 550, [castor]: 200, naoh: 92 }],
   ])('%s', (text, grams) => {

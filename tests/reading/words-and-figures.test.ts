@@ -92,6 +92,10 @@ describe('a weight that is told by the one before', () => {
   );
 });
 
+test.each(['how much naoh 4 500 g lard', '500 g lard, how much lye 4 that pls'])('for: %s', (text) =>
+  expect(read(text)).toMatchObject({ fats: [{ grams: 500 }], alkali: [], doubts: [] }),
+);
+
 test('each weight is that of its own row', () => {
   const grams = (text: string) => read(text).fats.map((fat) => fat.grams);
   expect(grams('olive 500g, coconut 200g, castor half the coconut. lye?')).toEqual([500, 200, 100]);
