@@ -37,6 +37,7 @@ import { partsOfPacks } from './part-of-pack.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
+import { reckoned } from './reckoned.ts';
 import { totalBehindRest } from './rest.ts';
 import { rightAhead } from './right-ahead.ts';
 import { type Prim, scan } from './scan.ts';
@@ -96,6 +97,7 @@ const always = 0;
 export const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] =
   [
     [dashed, signal.negative],
+    [reckoned, always],
     [asMuch, always],
     [inTwoVessels, signal.both],
     [timetables, signal.price],
