@@ -17,7 +17,7 @@ const factors: Readonly<Record<string, number>> = {
   same: 1,
   equal: 1,
 };
-const linking = /^(?:times|as|much|of|the|my|a|an|amount|weight|quantity|half|again|heavy)$/;
+const linking = /^(?:times|as|much|of|the|my|a|an|amount|weight|quantity|half|again|heavy|to|with)$/;
 const mostLinks = 7;
 const kinds = /^(?:fat|alkali|stock|water|ice|liquid)$/;
 const isStuff = (token: Token | undefined): token is Name => isIngredient(token) && kinds.test(token.meaning.kind);
