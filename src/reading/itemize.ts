@@ -16,6 +16,7 @@ import { drawnFrom } from './drawn-from.ts';
 import { elsewise } from './elsewise.ts';
 import { filledUp } from './filled-up.ts';
 import { heldBack } from './held-back.ts';
+import { iceOfWater } from './ice-of-water.ts';
 import { inItsPlace } from './in-its-place.ts';
 import { leaveStore } from './in-store.ts';
 import { inTwoVessels } from './in-two-vessels.ts';
@@ -97,6 +98,7 @@ const always = 0;
 export const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] =
   [
     [dashed, signal.negative],
+    [iceOfWater, always],
     [reckoned, always],
     [asMuch, always],
     [inTwoVessels, signal.both],
