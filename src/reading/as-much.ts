@@ -203,9 +203,10 @@ function baseOf(tokens: readonly Token[], k: number, at: number, base: Name | nu
 }
 
 /** "(so 200 g)", "= 200 g": where the weight stands once more behind the row; -1 where it does not. */
-function saidAgain(tokens: readonly Token[], from: number): number {
+function saidAgain(tokens: readonly Token[], behind: number): number {
+  const from = wordAt(tokens, behind) === 'again' ? behind + 1 : behind;
   if (!isMark(tokens[from], '(,=')) return -1;
   let k = from + 1;
-  while (/^(?:so|thats|that|is|ie|makes|or|about)$/.test(wordAt(tokens, k)) || isMark(tokens[k], '=')) k++;
+  while (/^(?:so|another|thats|that|is|ie|makes|or|about)$/.test(wordAt(tokens, k)) || isMark(tokens[k], '=')) k++;
   return isWeight(tokens[k]) && !(k === from + 1 && isMark(tokens[from], ',')) ? k : -1;
 }

@@ -1,8 +1,8 @@
 export const wishesAlkali = (text: string): boolean => wished.test(text) || which.test(text);
 
-/** "Could you do the lye for …", "give me the NaOH". */
+/** "Could you do the lye for …", "give me the NaOH", "I only want to know the lye". */
 const wished =
-  /\b(?:(?:give|send|tell) (?:me|us)|(?:can|could|would|will|please)(?: you| someone| somebody| anyone)?(?: please)? (?:do|run|reckon|get|give)(?: me| us)?) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b(?! (?:is|right|ok|okay)\b)/i;
+  /\b(?:(?:give|send|tell) (?:me|us)|(?:can|could|would|will|please)(?: you| someone| somebody| anyone)?(?: please)? (?:do|run|reckon|get|give)(?: me| us)?|(?:want|wish|like|love) to (?:know|have)) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b(?! (?:is|right|ok|okay)\b)/i;
 
 /** "What is the lye amount?", "whats the new lye for this". */
 const which =

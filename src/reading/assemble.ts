@@ -2,6 +2,7 @@ import { isAdded } from './added.ts';
 import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { damaged } from './aside.ts';
 import { askedWhich, lyeOfLiquid } from './asked.ts';
+import { alkaliByMeasure } from './by-measure.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, lyeAhead, orphans, rival, twoRecipes, unitOrUnit } from './doubtful.ts';
 import { ofElse } from './elsewise.ts';
@@ -238,6 +239,7 @@ export function assemble(source: Source): RecipeReading {
   eitherOr(assembly);
   unitOrUnit(assembly, rows);
   const swap = swapAsked(source, fats);
+  alkaliByMeasure(assembly, rows);
   vagueAmounts(assembly, rows, swap);
   vagueChange(assembly, rows);
   for (const { gone, text } of source.back) {

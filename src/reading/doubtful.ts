@@ -8,7 +8,7 @@ import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, unitFor } from './rows.ts';
 import { mayShare } from './said.ts';
-import { isAny, isMark, isStop, spoken as spokenOf } from './token-is.ts';
+import { endsDotted, isAny, isMark, isStop, spoken as spokenOf } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import { isStatementOf, isSumIn } from './totals.ts';
 
@@ -110,6 +110,10 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'used', 'said again');
       continue;
     }
+    if (quantity.dim === 'mass' && !doubted && isShortfall(assembly, rows, quantity)) {
+      assembly.fate(quantity, 'aside', 'a difference');
+      continue;
+    }
     const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
     if (quantity.dim === 'mass' && !doubted && !spareName(assembly, k) && !isListed(assembly, k) && agrees(quantity)) {
       for (const one of [quantity, item.same]) if (one) assembly.fate(one, 'aside', 'a total that agrees');
@@ -139,6 +143,16 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     }
   }
 }
+
+/** "60 g isn't the world": by how much less of something there was, where the post says of two weights that one counts. */
+const isShortfall = ({ source: { back } }: Assembly, rows: readonly Row[], { value }: Quantity): boolean =>
+  back.some(({ gone, settles }) =>
+    settles
+      ? gone.some((was) =>
+          rows.some(({ grams }) => grams !== null && Math.abs(was.value - grams - value) <= 0.002 * was.value),
+        )
+      : false,
+  );
 
 const mayBeSuperfat = ({ dim, value }: Quantity): boolean =>
   dim === 'percent' || (dim === 'bare' && value <= 100 * mostSuperfat);
@@ -426,9 +440,30 @@ export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {
   const fats = twice('fat');
   const alkali = twice('alkali');
   if (fats >= 2 || (fats >= 1 && alkali >= 1)) return true;
+  if (ofSeveralDays(assembly, rows)) return true;
   if (fats + alkali === 0) return false;
   const heading = /\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi;
   return (assembly.source.text.match(heading)?.length ?? 0) >= 2;
+}
+
+const days = /^(?:mon|tues|wednes|thurs|fri|satur|sun)days?$/;
+
+/** "On Saturday I did 600 g olive with 200 g coconut. On Sunday it was 500 g lard with 250 g palm". */
+function ofSeveralDays({ source: { tokens } }: Assembly, rows: readonly Row[]): boolean {
+  const begins = tokens.flatMap((token, k) => {
+    const on = tokens[k - 1];
+    const isDay = token.t === 'word' && days.test(token.text) && on?.t === 'word' && on.text === 'on';
+    return isDay && (isStop(tokens[k - 2]) || endsDotted(tokens[k - 2])) ? [{ k, day: token.text }] : [];
+  });
+  if (begins.length < 2) return false;
+  const told = begins.filter(
+    ({ k }, at) =>
+      rows.filter(
+        ({ token, grams, named }) =>
+          named.meaning.kind === 'fat' && grams !== null && token > k && token < (begins[at + 1]?.k ?? tokens.length),
+      ).length > 1,
+  );
+  return new Set(told.map(({ day }) => day)).size > 1;
 }
 
 /** "2 lb or oz (can't read it)", "10 (oz or lb?)": its writer does not know the unit of a weight. */

@@ -16,6 +16,7 @@ import { drawnFrom } from './drawn-from.ts';
 import { elsewise } from './elsewise.ts';
 import { filledUp } from './filled-up.ts';
 import { heldBack } from './held-back.ts';
+import { iceOfWater } from './ice-of-water.ts';
 import { inItsPlace } from './in-its-place.ts';
 import { leaveStore } from './in-store.ts';
 import { inTwoVessels } from './in-two-vessels.ts';
@@ -37,6 +38,7 @@ import { partsOfPacks } from './part-of-pack.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
+import { reckoned } from './reckoned.ts';
 import { totalBehindRest } from './rest.ts';
 import { rightAhead } from './right-ahead.ts';
 import { type Prim, scan } from './scan.ts';
@@ -96,6 +98,8 @@ const always = 0;
 export const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] =
   [
     [dashed, signal.negative],
+    [iceOfWater, always],
+    [reckoned, always],
     [asMuch, always],
     [inTwoVessels, signal.both],
     [timetables, signal.price],

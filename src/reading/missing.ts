@@ -297,6 +297,7 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[], swap: Swa
     return said.has(id);
   };
   const dry = isDry(rows);
+  const isByMeasure = assembly.doubts.some((doubt) => doubt.id === 'alkali-volume');
   const isAlkaliSaid = (): boolean =>
     rows.some((row) => row.named.meaning.kind === 'alkali' && row.amount) ||
     items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'alkali' && isToFill(assembly, item));
@@ -314,7 +315,8 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[], swap: Swa
     const { kind, id } = item.named.meaning;
     // what the lye is dissolved in is asked where the lye is weighed: else the answer names the water
     if (kind !== 'fat' && kind !== 'alkali' && !(dry && kind === 'liquid' && isAlkaliSaid())) continue;
-    if (weighed(id) || (kind === 'alkali' && (isAlkaliSaid() || isWanted(assembly.source.text)))) continue;
+    if (weighed(id) || (kind === 'alkali' && (isAlkaliSaid() || isByMeasure || isWanted(assembly.source.text))))
+      continue;
     if (keptOut(tokens, item.to)) {
       assembly.assume('left-out', `I left out "${item.named.text}": it is kept for something else.`);
       continue;

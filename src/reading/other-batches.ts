@@ -8,7 +8,7 @@ import { dropAll, elsewhere, type Post } from './withdrawn.ts';
 
 /** "How much lye for the new one?" */
 export const asking =
-  /\bhow much @ [^#]*\?|\bhow much @ for\b|\bhow many (?:grams?|g|oz|ounces) (?:of )?(?:it|that|@)|@ (?:please|pls|plz)\b/;
+  /\bhow much @ [^#]*\?|\bhow much @ for\b|\bhow many (?:grams?|g|oz|ounces) (?:of )?(?:it|that|@)|@ (?:please|pls|plz)\b|^(?:so |and |what )?@ (?:for (?:it|this|that|the new one) )?\?/;
 
 /** Alkali to fats by mass, in soaps that people make. */
 const usual = { least: 0.08, most: 0.32 } as const;

@@ -101,7 +101,7 @@ function compound(
     if (part === 'half' || part === 'quarter') {
       const next = prims[j + article + 1];
       // "a pound and half a cup" starts another amount
-      if (article === 1 || !(next?.kind === 'word' && /^(a|an|of)$/.test(next.text)))
+      if (article === 1 || !(next?.kind === 'word' && /^(a|an|of|as)$/.test(next.text)))
         return { add: (part === 'half' ? 0.5 : 0.25) * unit.factor, end: j + article + 1, numbers: [] };
     }
   }

@@ -18,6 +18,10 @@ const tookPlace =
 const spoiling =
   /\b(?:rancid|off|bad|mou?ldy|spoil(?:t|ed)|sour|funny|bin|trash|rubbish|compost|garbage|dustbin|hens|chickens|dog|drain|sink|floor|binned|threw|chucked|thrown)\b/;
 
+/** "Some of the olive ended up on the floor": what is gone is a part of it. */
+const partly =
+  /\b(?:some|part|half|most|bit|third|quarter|lot|little|splash|much|amount|#) of (?:the |my |it |that )*$/;
+
 /** What a sentence tells of a thing that was spoilt or thrown away, and of what took its place. */
 export function spoiltIn(sentence: Sentence): readonly Change[] {
   if (!sentence.retells) return none;
@@ -28,7 +32,7 @@ export function spoiltIn(sentence: Sentence): readonly Change[] {
   if ((!isSpoilt && !comes) || unsure.test(text)) return none;
   for (const pattern of isSpoilt ? wasSpoilt : []) {
     const found = pattern.exec(text);
-    if (!found) continue;
+    if (!found || partly.test(text.slice(0, found.index))) continue;
     const [at] = found.indices?.groups?.['gone'] ?? [];
     const gone = at === undefined ? null : sentence.tokenAt(at);
     changes.push({

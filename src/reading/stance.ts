@@ -39,6 +39,10 @@ const onceBehind =
   /^ (?:of )?(?:@ )?(?:, )?(?:[^#@.;]{0,40}(?:ignore|forget) (?:that|it|this)\b|originally\b|at first\b|back then\b)/;
 const onceHeading =
   /^(?:- |• )?(?:the |my )?(?:previous(?:ly)?|before|old(?: one| recipe| version| batch)?|originally|original|last (?:time|batch|year)|first version|was) (?:[:=]|- )/;
+/** "It had 150 g lye in it, which was a typo". */
+const hadBefore = /\b(?:one|batch|loaf|soap|bars?|recipe)(?: [\p{L}]+){0,3} (?:had|took|got) $/u;
+const slipBehind =
+  /^ (?:of )?(?:@ )?(?:in it )?(?:, |and )*(?:which|that|it|a) (?:[^#@.;]{0,30}\b(?:was|is) )?(?:a |my |just |only )*(?:typo|mistake|misprint|slip)\b/;
 /** "Jo took 105 g for hers". */
 const othersBehind = /^ (?:of )?(?:@ )?(?:for|in) (?:hers|his|theirs)\b/;
 /** "782 g by the scale and not 800." */
@@ -127,6 +131,7 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   const behind = text.slice(place + 1, end < 0 ? text.length : end);
   if (onceHeading.test(text)) return 'once';
   if (isDenied(before, behind)) return 'once';
+  if (hadBefore.test(before) && slipBehind.test(behind)) return 'once';
   if (othersBehind.test(behind) || wouldBefore.test(before)) return 'others';
   if (plannedBefore.test(before) || plannedBehind.test(behind)) return 'others';
   if (wroteBefore.test(text.slice(0, place))) return 'right';

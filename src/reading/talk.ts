@@ -288,9 +288,16 @@ export function amongTalk(
   const fits = first.alkali.length > 0;
   if ((!fits && !first.doubts.every(isHarmless)) || exchanging().test(post)) return null;
   if (rivalsTold(post, first, catalogue)) return null;
+  // "water 320, but I sub 100 of it with beer", "the water is twice the lye, so 234 g"
+  const losesWater = (rest: RecipeReading, gone: readonly string[]): boolean =>
+    rest.waterGrams === null && first.waterGrams === null && gone.some((one) => ofWater.test(one));
   // a sentence whole, so that none of its figures stays behind; but where something was weighed in it, its clause
   const whole = inRounds(post, first, read, [sentences, clauses], catalogue);
-  if (whole.reading.doubts.length === 0 && isWhole(whole.reading, first, catalogue))
+  if (
+    whole.reading.doubts.length === 0 &&
+    isWhole(whole.reading, first, catalogue) &&
+    !losesWater(whole.reading, whole.gone)
+  )
     return besideTheRecipe(whole.reading, whole.gone);
   let { reading, gone } = inRounds(post, first, read, [clauses, sentences], catalogue);
   const quoted = reading.doubts.length > 0 && fits && !first.doubts.some(isOfRecipe) ? unquoted(post) : null;
@@ -307,8 +314,7 @@ export function amongTalk(
     reading = read(less.text);
     if (reading.doubts.length > 0) return null;
   }
-  // "water 320, but I sub 100 of it with beer"
-  if (reading.waterGrams === null && first.waterGrams === null && gone.some((one) => ofWater.test(one))) return null;
+  if (losesWater(reading, gone)) return null;
   return isWhole(reading, first, catalogue) ? besideTheRecipe(reading, gone) : null;
 }
 
@@ -339,7 +345,8 @@ const shortened = (text: string): string => {
   return line.length > 60 ? `${line.slice(0, 57).trimEnd()}…`.toWellFormed() : line;
 };
 
-const ofWater = /\bwater\W{0,3}\d|\d\s?(?:g|grams?|oz|ml)?\s(?:of )?(?:\w+ )?water\b/i;
+const ofWater =
+  /\bwater\W{0,3}\d|\d\s?(?:g|grams?|oz|ml)?\s(?:of )?(?:\w+ )?water\b|\bwater\b[^\n]*\d\s?(?:g|grams?|oz|ml)\b/i;
 
 /** Nothing that was weighed before is lost with the talk. */
 function holdsAll(first: RecipeReading, rest: RecipeReading): boolean {

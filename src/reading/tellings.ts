@@ -43,6 +43,8 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '\\b(?:[\\p{L}]+|#) (?:days|weeks|months|years) ago\\b|…ago\\b',
     `\\b(?:the|my|our|in|on|of|with|from|for|that) (?:very )?${earlier} ${batch}\\b`,
     `^(?:${earlier}|first) ${batch}\\b`,
+    '\\bthe (?:batch|soap|loaf|one) before (?:was|had|took) ',
+    "\\blast (?:week|month|year|summer|autumn|winter|spring) ?'?s (?:batch|soap|loaf|bars?|one) (?:was|were|had|took)\\b",
     "\\blast (?:spring|summer|autumn|fall|winter|christmas|easter|night)(?:s|'s?| (?:i|we|it) (?:ha[ds]|used|took|made|was|were|put)) ",
     '^(?:back )?in (?:the )?(?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december) (?:i|we|it) (?:had|used|took|made|put|was)\\b',
     `\\b(?:i|we) used to (?:make|take|use|put|have|do|weigh)\\b`,
@@ -73,7 +75,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '\\b(?:im|i am|were|we are) (?:now |only |just |doing half )*(?:taking|using|doing|making|putting)\\b',
     '\\b(?:i|we|it) ?(?:only (?:had|have|got)|(?:had|have|got) only|could only|can only)\\b|; (?:but )?(?:i|we) had\\b',
     '\\b(?:weighed|real|actual|in fact|in the pot) (?:[:=] )?(?=#)',
-    `(?<!from )\\bthis (?:time|one|batch|week|weekend|year|round|month|morning)\\b`,
+    `(?<!from )\\bthis (?:new )?(?:time|one|batch|week|weekend|year|round|month|morning)\\b`,
     '\\bme , i |\\b(?:i|we) ?(?:would|d|will|ll)? (?:like|want|prefer)\\b',
     '^(?:and |but )?(?:now|today|tonight|yesterday)\\b',
     '\\b(?:but|so|and|since) (?:now|today|tonight|this year)\\b',
@@ -103,6 +105,12 @@ const all: readonly Way[] = [
     "\\b(?:we|i) ?(?:'?d|had|first)? (?:planned|meant to|wanted|intended|was going|were going)\\b",
   ),
   way('once', cue.my | cue.batchOf | cue.wasOf, '\\bmy (?:bar|bars|recipe|batch) (?:was|had|used to)\\b'),
+  // "the crumbly one had 150 g lye"
+  way(
+    'once',
+    cue.batchOf | cue.wasOf,
+    '\\b(?:the|that) (?!new|newer|current|present|next|second|third|fourth|right|proper|correct|finished|other|big|small|same|whole)(?:[\\p{L}]+ (?:one|batch|loaf)|(?:one|batch|loaf) (?:that|which) [\\p{L}]+(?: [\\p{L}]+)?) had (?=#)',
+  ),
   way(
     'others',
     cue.batchOf | cue.fromBy,

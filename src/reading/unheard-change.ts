@@ -122,6 +122,18 @@ const someOf =
 /** What else is spilt. */
 const notIt = '(?!.*\\b(?:batter|soap|mixture|trace|oils?|fats?|powder|vinegar|tea|coffee|milk)\\b)';
 
+const floor =
+  '(?:floor|carpet|rug|ground|lawn|grass|patio|path|step|steps|stairs|drive|sink|drain|bin|mat|stove|hob|worktop|counter)';
+const notKnown =
+  '(?:no idea|dont know|couldnt (?:say|tell)|cant (?:say|tell)|not sure|unsure|god knows|goodness knows|who knows|unknown)';
+/** What is lost of a fat, or of all that was to go in: nobody knows how much. */
+const lostFat: readonly string[] = [
+  `${someOf} (?:of )?${the}F (?:or so )?[^.?#]{0,40}\\b(?:on|onto|into|down|over|off|across|(?:went|ended up|landed|is|was|are) in) (?:the|my|her|his|our) ${floor}\\b`,
+  `\\bF [^.?#]{0,12}\\b(?:all over|all across) (?:the|my) ${floor}\\b`,
+  `\\b(?:spil(?:led|t)|slopped|lost|dropped|sloshed) ${someOf} (?:of )?${the}F\\b`,
+  `^(?!.*\\b(?:batter|soap|mixture|trace)\\b)[^XL]*\\b${notKnown} (?:exactly |just )?(?:how much|amount|quantity|part|weight)(?: of ${the}F| of (?:it|that)| is| was| went| ran| got| landed| ended)*(?= (?:$|[-,.;:!)]|on\\b|in\\b|down\\b|over\\b|but\\b|so\\b))`,
+  `^[^#]*\\b(?:went on|carried on|continued|made do|worked|used|melted|put in|poured in|took) (?:with )?(?:just |only )?(?:what|whatever)(?: ?s| is| was| had| there was| i had)* (?:left|remained|remains)\\b(?! (?:in|from)\\b| of (?!(?:it|that|them|${the}[FL])\\b))(?!.*#)`,
+];
 /** Lye that was spilt. */
 const lostLye: readonly string[] = [
   `L [^FN.?]{0,90}\\b(?:spil(?:led|t)|slopped|splashed over|lost|leaked|knocked (?:it )?over|tipped over) ${someOf}`,
@@ -132,7 +144,7 @@ const lostLye: readonly string[] = [
 /** Lye that was lost otherwise, or that nobody weighed. */
 const lye: readonly string[] = [
   `(?:L|\\bsolution|\\blye|\\bcaustic|\\bbeads) [^#.?]{0,60}\\b${lost}\\b`,
-  `\\b${lost} (?:[a-z]+ ){0,5}L\\b`,
+  `\\b${lost} (?:[a-z]+ ){0,5}L\\b(?! (?:note|notes|recipe|sheet|card|figure|figures|number|numbers|amount|label)\\b)`,
   `\\b(?:drops?|grains?|beads|bit|spoonful|some|part) of ${the}L [^.?]{0,24}\\b(?:on|onto|into|down|over) (?:the|my) (?:floor|table|worktop|counter|sink|bench|drain|stove|hob|tray|grass)\\b`,
   `\\b(?:scale|scales|display) (?:jumped|died|drifted|flickered|wobbled|froze|gave out|stuck)\\b[^.?]*L`,
   `\\bminus (?:whatever|what|the bit|some)\\b`,
@@ -163,13 +175,14 @@ const size: readonly string[] = [
 ];
 
 const patterned = (list: readonly string[]): readonly RegExp[] => list.map((pattern) => new RegExp(pattern, 'd'));
-let made: Readonly<Record<'lost' | 'always' | 'done', readonly RegExp[]>> | null = null;
+let made: Readonly<Record<'fat' | 'lost' | 'always' | 'done', readonly RegExp[]>> | null = null;
 /** Made for the first post that says something: they cost a start a third. `done`: where somebody did it, too. */
 function changes(which: 'lost' | 'always' | 'done'): readonly RegExp[] {
   if (!made) {
-    const lost = patterned(lostLye);
+    const fat = patterned(lostFat);
+    const lost = [...fat, ...patterned(lostLye)];
     const always = [...patterned([...out, ...other]), ...lost, ...patterned([...lye, ...size])];
-    made = { lost, always, done: [...always, ...patterned(more)] };
+    made = { fat, lost, always, done: [...always, ...patterned(more)] };
   }
   return made[which];
 }
@@ -202,19 +215,26 @@ const elsewhen =
 /** "Last week I replaced the palm with lard, and kept the lye at 134 g": of the batch that is weighed. */
 const lately = /^(?:and |but |then )?last (?:week|month) (?:i|we)\b/;
 
-/** Where nothing of `back` overlaps, the words of the first such sentence; of lost lye alone, where a change was heard. */
+/** What was spilt of a fat was put in anew. */
+const madeGood = /\b(?:refilled|weighed (?:it |that |out )*(?:again|afresh|anew)|started (?:again|afresh|over))\b/;
+/** Sentences in which that is told, at the most. */
+const soon = 3;
+
+/** Where nothing of `back` overlaps, the words of the first such sentence; where a change was heard, of what was lost. */
 export function unheardChange(
   cut: Cut,
   back: readonly { readonly from: number; readonly to: number }[],
   isHeard: boolean,
 ): string | null {
   const weighed = weighedThings(cut.tokens);
-  for (const sentence of sentencesOf(cut)) {
+  const sentences = sentencesOf(cut);
+  for (const [k, sentence] of sentences.entries()) {
     if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
     if (!isAny(cut.tokens, sentence.from, sentence.to, tells)) continue;
     // "mine: avocado 300 g", and no other list before it
     if (own.test(sentence.text) && !isAny(cut.tokens, 0, sentence.from, isFigure)) continue;
-    const said = saidIn(sentence, cut, weighed, isHeard);
+    const isMadeGood = (): boolean => sentences.slice(k, k + soon).some(({ text }) => madeGood.test(text));
+    const said = saidIn(sentence, cut, weighed, isHeard, isMadeGood);
     if (said !== null) return said;
   }
   return null;
@@ -225,6 +245,7 @@ function saidIn(
   { tokens, prims }: Cut,
   weighed: ReadonlyMap<string, number>,
   isHeard: boolean,
+  isMadeGood: () => boolean,
 ): string | null {
   const text = sentence.text
     .replace(/@/g, (_, place: number) => letterOf(tokens[sentence.tokenAt(place)], weighed))
@@ -232,7 +253,7 @@ function saidIn(
   if (denied.test(text) || (elsewhen.test(text) && !(lately.test(text) && text.includes('#')))) return null;
   for (const change of changes(isHeard ? 'lost' : open.test(text) ? 'always' : 'done')) {
     const [from, to] = change.exec(text)?.indices?.[0] ?? [];
-    if (from === undefined || to === undefined) continue;
+    if (from === undefined || to === undefined || (made?.fat.includes(change) && isMadeGood())) continue;
     const [first, last] = [tokens[sentence.tokenAt(from)], tokens[sentence.tokenAt(to - 1)]];
     return first && last ? rawText(prims, first.from, last.to) : null;
   }

@@ -352,7 +352,7 @@ test.each([
   'a heaped coffee cup of lye',
 ])('alkali by a vessel is asked about: %s', (lye) =>
   expect(readRecipe(reader, `500 g lard, ${lye}, 190 g water. Is that ok?`).doubts.map(({ id }) => id)).toEqual([
-    'no-amount',
+    'alkali-volume',
   ]),
 );
 
