@@ -32,7 +32,7 @@ import { lyeOnFats } from './lye-on-fats.ts';
 import { namedBefore } from './named-before.ts';
 import { otherUses } from './other-use.ts';
 import { packOfLye } from './pack-of-lye.ts';
-import { countPacks, sizedPacks, takeParts } from './packs.ts';
+import { countPacks, manyOfIt, sizedPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { partsOfPacks } from './part-of-pack.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
@@ -127,6 +127,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [drawnFrom, signal.ofIt],
     [namedBefore, signal.ofIt | signal.using],
     [sizedPacks, always],
+    [manyOfIt, always],
     [setAside, always],
     [countPacks, always],
     // what `rates` made is a share, too

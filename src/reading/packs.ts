@@ -4,7 +4,7 @@ import { shareOf } from './part-of-pack.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
-import { isEach, isIngredient, isMark, isMeasured, isPot, isWord, wordAt } from './token-is.ts';
+import { isEach, isIngredient, isMark, isMeasured, isPot, isStop, isWord, wordAt } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 /** Packs of one thing in one recipe, at the most. */
@@ -134,6 +134,34 @@ export function sizedPacks(tokens: readonly Token[], { figures }: Signals): read
     out[k] = { ...sized, quantity: multiplied(sized.quantity, counted.count, true) };
     const count = tokens[counted.at];
     if (count) out[counted.at] = asFiller(count);
+  }
+  return out ?? tokens;
+}
+
+const isTimes = (token: Token | undefined): boolean => isWord(token, 'x') || isMark(token, '×');
+
+/** "250 g lard x2", "2x lard 250 g": so many of what is weighed; where the count stands, and the weight. */
+function timesAt(tokens: readonly Token[], k: number): { readonly count: number; readonly times: number } | null {
+  if (!isIngredient(tokens[k + 1]) && !isIngredient(tokens[k - 1])) return null;
+  if (isTimes(tokens[k + 2]) && isIngredient(tokens[k + 1])) return { count: k + 3, times: k + 2 };
+  return isTimes(tokens[k - 2]) && isIngredient(tokens[k - 1]) ? { count: k - 3, times: k - 2 } : null;
+}
+
+/** The tokens in which a weight beside its name is taken as often as is said there. */
+export function manyOfIt(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
+  let out: Token[] | null = null;
+  for (const k of figures) {
+    const one = tokens[k];
+    const at = isMeasured(one) && one.quantity.times === null ? timesAt(tokens, k) : null;
+    const [count, times] = at ? [tokens[at.count], tokens[at.times]] : [];
+    if (!at || !isMeasured(one) || !times || count?.t !== 'quantity' || count.quantity.dim !== 'bare') continue;
+    const { value } = count.quantity;
+    const ends = at.count < k || isStop(tokens[at.count + 1]) || isMark(tokens[at.count + 1], ',(@)');
+    if (!ends || !Number.isInteger(value) || value < 2 || value > mostPacks) continue;
+    out ??= [...tokens];
+    out[k] = { ...one, quantity: multiplied(one.quantity, count.quantity, true) };
+    out[at.count] = asFiller(count);
+    out[at.times] = asFiller(times);
   }
   return out ?? tokens;
 }
