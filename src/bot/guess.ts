@@ -73,8 +73,8 @@ const comesTo =
 
 const judges = (sentence: string): boolean =>
   (comesTo.test(sentence) && !elsewise.test(sentence)) ||
-
-  bare.test(sentence) || (judging.test(sentence) && judgeable.test(sentence) && !elsewise.test(sentence));
+  bare.test(sentence) ||
+  (judging.test(sentence) && judgeable.test(sentence) && !elsewise.test(sentence));
 
 /** Lines from which on a text is a post rather than a question. */
 const post = 4;
