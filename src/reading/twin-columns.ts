@@ -73,25 +73,22 @@ interface Head {
   unit: string | null;
 }
 
-/** The cells of a row of heads, without what stands in brackets; none where an amount stands in it. */
+/** The cells of a row of heads; none where an amount stands in it. */
 function headsIn(tokens: readonly Token[], lexicon: Lexicon, { from, to }: Line): Head[] {
   const heads: Head[] = [{ words: [], unit: null }];
   let begin = from;
-  let isOpen = false;
   for (let k = from; k <= to; k++) {
     const token = tokens[k];
     const last = heads.at(-1);
     if (!token || !last || k === to || isTab(token)) {
       if (last) last.unit = unitWord(tokens, lexicon, { from: begin, to: k });
       begin = k + 1;
-      isOpen = false;
       if (k < to) heads.push({ words: [], unit: null });
     } else if (token.t === 'quantity') {
       if (!isOfHead(tokens, k, from)) return [];
       if (isTimes(tokens[k - 1])) last.words.push(`${last.words.pop()}${token.quantity.text}`);
       else if (k > from || isYear(token)) last.words.push(token.quantity.text);
-    } else if (token.t === 'sign' && /^[()]$/.test(token.text)) isOpen = token.text === '(';
-    else if (!isOpen && (token.t === 'word' || token.t === 'name' || token.t === 'sign'))
+    } else if (token.t === 'word' || token.t === 'name' || token.t === 'sign')
       last.words.push(token.text.toLowerCase());
   }
   return heads;
