@@ -74,7 +74,7 @@ interface Head {
 }
 
 /** The cells of a row of heads; none where an amount stands in it. */
-function headsIn(tokens: readonly Token[], lexicon: Lexicon, { from, to }: Line): Head[] {
+function headsIn(tokens: readonly Token[], prims: readonly Prim[], lexicon: Lexicon, { from, to }: Line): Head[] {
   const heads: Head[] = [{ words: [], unit: null }];
   let begin = from;
   for (let k = from; k <= to; k++) {
@@ -88,8 +88,8 @@ function headsIn(tokens: readonly Token[], lexicon: Lexicon, { from, to }: Line)
       if (!isOfHead(tokens, k, from)) return [];
       if (isTimes(tokens[k - 1])) last.words.push(`${last.words.pop()}${token.quantity.text}`);
       else if (k > from || isYear(token)) last.words.push(token.quantity.text);
-    } else if (token.t === 'word' || token.t === 'name' || token.t === 'sign')
-      last.words.push(token.text.toLowerCase());
+    } else if (token.t === 'aside') last.words.push(...prims.slice(token.from, token.to).map(({ text }) => text));
+    else if (token.t === 'word' || token.t === 'name' || token.t === 'sign') last.words.push(token.text.toLowerCase());
   }
   return heads;
 }
@@ -123,13 +123,13 @@ interface Table {
 }
 
 /** Columns of weights under this head. */
-function columnsUnder(tokens: readonly Token[], at: number, lexicon: Lexicon): Table | null {
+function columnsUnder(tokens: readonly Token[], prims: readonly Prim[], at: number, lexicon: Lexicon): Table | null {
   const lines = linesOf(tokens);
   const [head, under] = [lines[at], lines[at + 1]];
   if (!head || !under || under.to === under.from) return null;
   const { width } = rowIn(tokens, under);
   if (width < 3) return null;
-  const heads = headsIn(tokens, lexicon, head);
+  const heads = headsIn(tokens, prims, lexicon, head);
   // no head stands over the names
   if (heads.length === width - 1) heads.unshift({ words: [], unit: null });
   if (heads.length < 3) return null;
@@ -289,7 +289,7 @@ export function oneOfTwins(
   let around: readonly string[] | null = null;
   const lines = linesOf(tokens);
   for (let at = 0; at < lines.length; at++) {
-    const table = columnsUnder(tokens, at, lexicon);
+    const table = columnsUnder(tokens, prims, at, lexicon);
     if (!table) continue;
     const { columns, end } = table;
     around ??= sentencesAround(tokens, prims);

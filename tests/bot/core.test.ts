@@ -24,6 +24,14 @@ describe('a request finds its command', () => {
     ['lye: 500 g lard', 'lye'],
     ['how much lye for 500 g lard?', 'lye'],
     ['Lye 66 g\nlard 500 g\nwater 150 g', 'check'],
+    [
+      '500 g lard\n66 g NaOH\n150 g water\nSteps: lid on! 1 h, look every 15 min\n0:45 all vaseline\noff, wait till under 80 °C, glop in mould\nTell me what the figures come to.',
+      'check',
+    ],
+    [
+      '500 g lard\n66 g NaOH\n150 g water\nSteps: lid on! 1 h, look every 15 min\n0:45 all vaseline\noff, wait till under 80 °C, glop in mould\nWhat do my numbers say?',
+      'check',
+    ],
     ['lye: 66 g\nlard: 500 g\nwater: 150 g', 'check'],
     ['lye (NaOH) 66 g, lard 500 g, water 150 g', 'check'],
     ['lye is 66 g for 500 g lard', 'check'],
