@@ -67,8 +67,14 @@ function wantsJudging(text: string): boolean {
 /** "is 147 right for what went in, and how much is left at the end?" */
 const clauseEnd = /[,;:]\s|\s(?:and|or|but)\s/;
 
+/** "Tell me what the numbers come to", "what do my figures say?": of all that is listed. */
+const comesTo =
+  /\b(?:what|how)\b[^.?!\n]{0,12}\b(?:numbers|figures|amounts|quantities|recipe|maths?|(?:it|this|that|these)(?: all)?)\b[^.?!\n]{0,8}\b(?:comes?|amounts?|adds?|works?|look|looks|says?|tells?|gives?|makes?)\b(?: (?:to|out|up|at|like|me|us|as|of|please|all))*\W*$/i;
+
 const judges = (sentence: string): boolean =>
-  bare.test(sentence) || (judging.test(sentence) && judgeable.test(sentence) && !elsewise.test(sentence));
+  (comesTo.test(sentence) && !elsewise.test(sentence)) ||
+  bare.test(sentence) ||
+  (judging.test(sentence) && judgeable.test(sentence) && !elsewise.test(sentence));
 
 /** Lines from which on a text is a post rather than a question. */
 const post = 4;

@@ -7,7 +7,7 @@ import { linesOf } from './columns.ts';
 import { eitherOr, lyeAhead, orphans, rival, twoRecipes, unitOrUnit } from './doubtful.ts';
 import { ofElse } from './elsewise.ts';
 import { settleFates } from './fates.ts';
-import { withoutHeld } from './held-back.ts';
+import { lateAgain, withoutHeld } from './held-back.ts';
 import { inStore } from './in-store.ts';
 import { isMixedUp } from './letters.ts';
 import { lyeOfFats } from './lye-of-fats.ts';
@@ -190,7 +190,7 @@ export function assemble(source: Source): RecipeReading {
   const isSeveral = (isTwice && counted === all) || source.several.numbered.length > 1;
   if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.several) });
   const prose = weights.length >= 3 && linesOf(tokens).length <= 3;
-  const fatRows = ofWeights('fat');
+  const fatRows = lateAgain(tokens, ofWeights('fat'));
   const isLate = fatRows.some((row) => row.after);
   const whole = merge(assembly, isLate ? fatRows.filter((row) => !row.after) : fatRows, prose);
   const after = isLate

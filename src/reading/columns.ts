@@ -31,7 +31,7 @@ const asideHeads: readonly (readonly [RegExp, string])[] = [
 const packHeads = /^(pack|packs|package|packaging|have|stock|available|bought|tub|container)$/;
 const useHeads = /^(need|needed|use|used|required|recipe|weighed|weight|amount|qty|quantity)$/;
 
-interface Line {
+export interface Line {
   readonly from: number;
   readonly to: number;
 }

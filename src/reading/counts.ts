@@ -1,7 +1,18 @@
 /** Figures that weigh nothing: counts, pages, portions, eggs, years, a melting point. */
 import { signal } from './signal-words.ts';
 import { gives } from './signals.ts';
-import { endsDotted, isAny, isIngredient, isMark, isMeasured, isRole, isStop, isWord, wordAt } from './token-is.ts';
+import {
+  endsDotted,
+  isAny,
+  isIngredient,
+  isMark,
+  isMeasured,
+  isRole,
+  isStop,
+  isWord,
+  spoken,
+  wordAt,
+} from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
 
 /** "the two waters", "all four fats", "for those three": how many were named, and no weight. */
@@ -69,6 +80,48 @@ export const isOfTask = (tokens: readonly Token[], k: number, { quantity: { valu
     : /^(?:task|exercise|problem|question)$/.test(wordAt(tokens, k - 1)) &&
       isStop(tokens[k - 2]) &&
       isMark(tokens[k + 1], ':.'));
+
+/** "[4 P]": what a line of a worksheet is worth. */
+export const isWorth = (tokens: readonly Token[], k: number): boolean =>
+  isMark(tokens[k - 1], '[') &&
+  /^(?:p|pts?|points?|marks?)$/i.test(spoken(tokens[k + 1])) &&
+  isMark(tokens[k + 2], ']');
+
+/** "lot 4471": the number of what was bought. */
+export const isLot = (tokens: readonly Token[], k: number, { quantity: { text } }: Figure): boolean =>
+  isRole(tokens[k - 1], 'number') && /^lot$/i.test(spoken(tokens[k - 1])) && /^\d{3,}$/.test(text);
+
+/** "fat + 3 NaOH -> glycerol + 3 soap": how many of each react, in a line that weighs nothing. */
+export function isOfReaction(tokens: readonly Token[], k: number, { quantity: { value } }: Figure): boolean {
+  if (!Number.isInteger(value) || value > 3) return false;
+  let [from, to] = [k, k + 1];
+  while (from > 0 && k - from <= longestReaction && !isStop(tokens[from - 1])) from--;
+  while (to < tokens.length && to - k <= longestReaction && !isStop(tokens[to])) to++;
+  const has = (test: (token: Token) => boolean): boolean => isAny(tokens, from, to, test);
+  const isArrow = tokens
+    .slice(from, to)
+    .some((token, at, all) => isMark(token, '=•') || (isMark(token, '>') && isMark(all[at - 1], '-=')));
+  return (
+    isArrow &&
+    has((token) => isMark(token, '+')) &&
+    has((token) => /^soaps?$/i.test(spoken(token))) &&
+    has((token) => token.t === 'name' && token.meaning.id === 'glycerin') &&
+    has((token) => token.t === 'name' && token.meaning.kind === 'alkali') &&
+    !has(isMeasured)
+  );
+}
+const longestReaction = 20;
+
+/** "2 x 143 = 286 g": where what it is multiplied by stands, if that makes the weight behind it; -1 where it does not. */
+export function timesTo(tokens: readonly Token[], k: number, { quantity: { value } }: Figure): number {
+  const [times, other, made] = [tokens[k + 1], tokens[k + 2], tokens[k + 4]];
+  if (!/^[x×*]$/.test(times?.t === 'sign' ? times.text : spoken(times)) || !isMark(tokens[k + 3], '=')) return -1;
+  if (other?.t !== 'quantity' || made?.t !== 'quantity' || made.quantity.dim !== 'mass') return -1;
+  const { dim, unit } = other.quantity;
+  const own = dim === 'bare' ? other.quantity.value * (made.quantity.unit?.factor ?? 1) : other.quantity.value;
+  const agrees = Math.abs(value * own - made.quantity.value) <= 0.006 * made.quantity.value;
+  return agrees && (dim === 'bare' || (dim === 'mass' && unit !== null)) ? k + 2 : -1;
+}
 
 /** "The batter was divided in five equal parts". */
 export const isShareOut = (tokens: readonly Token[], k: number, { quantity: { text } }: Figure): boolean =>

@@ -113,6 +113,19 @@ const namesFat = (token: Token | undefined): boolean => token?.t === 'name' && t
 const isOfIt = ({ tokens, prims }: Assembly['source'], at: number): boolean =>
   pronoun.test(prims[tokens[at]?.from ?? -1]?.text ?? '');
 
+/** "After the cook: shea 50 g", and in the steps below "the 50 g shea": what is told again goes in when it was said to. */
+export function lateAgain(tokens: readonly Token[], rows: readonly Row[]): readonly Row[] {
+  if (!rows.some(({ after }) => after)) return rows;
+  return rows.map((row, k) => {
+    if (row.after || !row.amount) return row;
+    const figure = tokens.findIndex((token) => token.t === 'quantity' && token.quantity === row.amount);
+    const isSame = (other: Row): boolean =>
+      other.after && other.named.meaning.id === row.named.meaning.id && other.grams === row.grams;
+    const isTold = /^(?:the|that|those|your|my)$/.test(spoken(tokens[figure - 1]));
+    return isTold && rows.slice(0, k).some(isSame) ? { ...row, after: true } : row;
+  });
+}
+
 /** The fats that are cooked, without what is kept of them for after the cook. */
 export function withoutHeld(
   assembly: Assembly,

@@ -1,4 +1,4 @@
-import { commaRows, namedSums, upright } from './sideways.ts';
+import { arrowColumns, commaRows, namedSums, upright } from './sideways.ts';
 import { unwrap } from './wrapped.ts';
 
 /** Turns what looks like a table, a quote or a list into plain lines whose cells are parted by tabs. */
@@ -77,6 +77,9 @@ const chatLine = /^([ \t]*\[[^\]\n]*\d:\d\d[^\]\n]*\][ ]*)\p{L}[\p{L} .'’-]{0,
 const chatStamp =
   /^[ \t]*(\d{1,4}[./-]\d{1,2}(?:[./-]\d{2,4})?,? \d{1,2}:\d\d(?::\d\d)?(?: ?[ap]m)?) - \p{L}[\p{L} .'’-]{0,24}:(?= )/iu;
 
+/** Lines of a table whose columns are parted by arrows, at the least. */
+const leastArrows = 3;
+
 const quoteMark = /^[ \t]*(?:>[ \t]?)+/;
 
 export function layOut(text: string): LaidOut {
@@ -93,6 +96,7 @@ export function layOut(text: string): LaidOut {
     });
   if (text.includes(' - ')) lines = lines.map((line) => line.replace(chatStamp, '[$1]'));
   if (text.includes('[')) lines = lines.map((line) => line.replace(chatLine, '$1'));
+  if (lines.length > leastArrows && /•|[-=]>/.test(text)) lines = [...arrowColumns(lines)];
   const rows = lines.length > 1 && text.includes(',') ? commaRows(lines) : lines;
   let celled = rows !== lines;
   if (lines.length > 1) lines = unwrap([...rows]);

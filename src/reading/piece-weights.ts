@@ -129,11 +129,47 @@ export function isSoapWeight(tokens: readonly Token[], k: number, token: Figure)
   let at = k - 1;
   while (k - at <= 3 && (isMark(tokens[at], ':=') || light(tokens[at]) || wordAt(tokens, at) === 'is')) at--;
   const stage = spoken(tokens[at]);
+  if (isCured(tokens, at)) return true;
   if (!stages.test(stage) && !isRole(tokens[at], 'bars')) return false;
   at--;
   while (k - at <= 6 && (isEach(tokens[at]) || light(tokens[at]) || /^(?:when|per|one)$/.test(spoken(tokens[at]))))
     at--;
   return weights.has(spoken(tokens[at])) && !isIngredient(tokens[at - 1]);
+}
+
+/** "Weight after cure", "weight after six weeks", "cured weight", "after cure" behind one before it: up to token `at`. */
+function isCured(tokens: readonly Token[], at: number): boolean {
+  if (weights.has(spoken(tokens[at]))) return /^(?:cured|dry|dried|wet|final|end)$/.test(spoken(tokens[at - 1]));
+  if (!/^(?:cur(?:e|ed|ing)|weeks|months|days)$/.test(spoken(tokens[at])) && !isSpan(tokens[at])) return false;
+  let from = at - 1;
+  while (at - from <= 3 && (light(tokens[from]) || tokens[from]?.t === 'quantity')) from--;
+  if (!/^(?:after|before)$/.test(spoken(tokens[from]))) return false;
+  for (let k = from - 1; from - k <= 6 && !isIngredient(tokens[k]) && tokens[k]?.t !== 'line'; k--)
+    if (weights.has(spoken(tokens[k]))) return !isIngredient(tokens[k - 1]);
+  return false;
+}
+const isSpan = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.dim === 'time';
+
+/** "14 bars, shortest 3.4 oz, tallest 3.9 oz": the word for one of them right before its weight. */
+export const isOneOfBars = (tokens: readonly Token[], k: number, token: Figure): boolean =>
+  isWeight(token) &&
+  /^(?:lightest|heaviest|shortest|tallest|smallest|largest|biggest|thinnest|thickest|least|most)$/.test(
+    spoken(tokens[k - 1]),
+  ) &&
+  !isIngredient(tokens[k + 1]) &&
+  !isWord(tokens[k + 1], 'of') &&
+  barsBefore(tokens, k) >= 0;
+
+/** "Frames, 12 pcs: 3.2 kg each": of the pieces that the line counts, where nothing that goes in is named. */
+export function isEachPiece(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!isWeight(token) || !(token.quantity.each || isEach(tokens[k + 1]))) return false;
+  let [from, to] = [k, k + 1];
+  while (from > 0 && tokens[from - 1]?.t !== 'line' && k - from < barsNear) from--;
+  while (to < tokens.length && tokens[to]?.t !== 'line' && to - k < barsNear) to++;
+  return (
+    isAny(tokens, from, k, (one) => /^(?:frames?|pcs|slabs?|blocks?|logs?|trays?)$/i.test(spoken(one))) &&
+    !isAny(tokens, from, to, isIngredient)
+  );
 }
 
 /** "Neem soap, lot D3, 14 x 70 g" as the title of a post: what was cut of it. */
@@ -164,6 +200,12 @@ function isUnderTime(tokens: readonly Token[], k: number): boolean {
 }
 const mostLogged = 30;
 
+/** A line begins there, its bullet aside. */
+function isOpening(tokens: readonly Token[], k: number): boolean {
+  const before = isMark(tokens[k - 1], '-•*') ? tokens[k - 2] : tokens[k - 1];
+  return before === undefined || before.t === 'line';
+}
+
 /** "Week 3: 1,221 g", "day 14 = 98 g": a row of a log, where nothing but the time is named. */
 export function isLogged(tokens: readonly Token[], k: number, token: Figure): boolean {
   const next = tokens[k + 1];
@@ -174,10 +216,12 @@ export function isLogged(tokens: readonly Token[], k: number, token: Figure): bo
   if (isMark(tokens[at], '\t') && isUnderTime(tokens, k)) return true;
   if (isMark(tokens[at], ':=-')) at--;
   const number = tokens[at];
+  // "next day: 58.9 oz"
+  if (isTime(number) && /^(?:next|first|second|third|last)$/.test(spoken(tokens[at - 1])))
+    return isOpening(tokens, at - 1);
   const isDated = number?.t === 'aside' || number?.t === 'quantity';
   const from = isDated ? at - (/^(?:day|week|month)s?$/.test(spoken(tokens[at - 1])) ? 1 : 0) : at;
-  const before = tokens[from - 1];
-  if (before !== undefined && before.t !== 'line') return false;
+  if (!isOpening(tokens, from)) return false;
   if (isDated && from < at) return true;
   return number?.t === 'quantity' && number.quantity.dim === 'time';
 }

@@ -11,6 +11,7 @@ import {
   isWeight,
   isWord,
   sentenceAt,
+  spoken,
   wordAt,
 } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
@@ -176,7 +177,7 @@ export function isLoneSum(tokens: readonly Token[], k: number, token: Figure): b
 export const isApart = (tokens: readonly Token[], k: number, token: Figure): boolean =>
   isMeasured(token) &&
   (isWord(tokens[k + 1], 'apart') ||
-    (isWord(tokens[k - 1], 'by') && /^(off|out|differs?)$/.test(wordAt(tokens, k - 2))));
+    (isWord(tokens[k - 1], 'by') && /^(off|out|differs?)$/.test(spoken(tokens[k - 2]))));
 
 /** Weights with nothing but commas between them, at the least. */
 const leastRun = 3;

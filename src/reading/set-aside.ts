@@ -8,16 +8,20 @@ import {
   isDose,
   isEggs,
   isHour,
+  isLot,
   isMeltPoint,
   isOfBar,
   isOfPages,
+  isOfReaction,
   isOfTask,
   isOften,
   isPageCount,
   isPoint,
   isPortion,
   isShareOut,
+  isWorth,
   isYear,
+  timesTo,
 } from './counts.ts';
 import { cue } from './cue-words.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
@@ -28,8 +32,10 @@ import {
   barsNear,
   isBarWeight,
   isCutAt,
+  isEachPiece,
   isInTitle,
   isLogged,
+  isOneOfBars,
   isOnePiece,
   isPieceWeight,
   isSoapWeight,
@@ -63,6 +69,7 @@ import {
   isHollow,
   isLabelled,
   isLoaf,
+  isManyOf,
   isMouldFor,
   isPack,
   isScale,
@@ -131,6 +138,13 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         name(k - 1, { kind: 'additive', id: 'pigment' });
       }
       if (isEggs(tokens, k, token)) aside(k, 'a count');
+      if (!told && (isWorth(tokens, k) || isLot(tokens, k, token) || isOfReaction(tokens, k, token)))
+        aside(k, 'a count');
+      const factor = timesTo(tokens, k, token);
+      if (factor >= 0) {
+        for (const at of [k, factor]) aside(at, 'a total that agrees');
+        filler(k + 1);
+      }
       if (isDistance(tokens, k)) aside(k, 'a distance');
       if (isHour(tokens, k)) aside(k, 'a time of day');
       if (isPoint(tokens, k, token)) aside(k, 'a count');
@@ -200,6 +214,12 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (told && isTakenFrom(tokens, k, token)) aside(k, packed);
       if (told && (isReference(tokens, k, token) || isAllOfIt(tokens, k, token) || isChange(tokens, k, token)))
         aside(k, 'said before');
+      if (told && isManyOf(tokens, k, token)) aside(k, packed);
+      if (isOneOfBars(tokens, k, token)) {
+        aside(k, 'the weight of one bar');
+        filler(k - 1);
+      }
+      if (isEachPiece(tokens, k, token)) aside(k, 'what came out of the mould');
       if (told && isVessel(tokens, k, token)) aside(k, packed);
       if (isApart(tokens, k, token)) aside(k, 'a difference');
       if ((told || isMark(tokens[k - 1], ',')) && isOutcome(tokens, k, token)) aside(k, 'what came out of the mould');

@@ -65,6 +65,20 @@ export function isSizeOf(tokens: readonly Token[], k: number, { quantity }: Figu
   );
 }
 
+/** "6 round tins of 130 ml", "poured in 8 cups of 120 ml": so many vessels and what one takes, where nothing is in them. */
+export function isManyOf(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {
+  const next = tokens[k + 1];
+  if (dim !== 'volume' || !isWord(tokens[k - 1], 'of') || isIngredient(next) || isWord(next, 'of')) return false;
+  let at = k - 2;
+  if (!isPot(tokens[at]) && !isRole(tokens[at], 'mould') && !/^(?:cups|glasses|cavities)$/.test(spoken(tokens[at])))
+    return false;
+  at--;
+  while (k - at <= 4 && tokens[at]?.t !== 'quantity' && !isStop(tokens[at]) && !isIngredient(tokens[at])) at--;
+  const [count, before] = [tokens[at], tokens[at - 1]];
+  const isCount = count?.t === 'quantity' && count.quantity.dim === 'bare' && Number.isInteger(count.quantity.value);
+  return isCount && (isStop(before) || before === undefined || /^(?:in|into|fills?|filled|made)$/.test(spoken(before)));
+}
+
 /** "They take 300 ml each", "the pot holds 3.5 litres": what a vessel takes, where no name follows. */
 export function isHeld(tokens: readonly Token[], k: number, token: Figure): boolean {
   const [verb, next] = [tokens[k - 1], tokens[k + 1]];

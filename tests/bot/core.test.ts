@@ -24,6 +24,14 @@ describe('a request finds its command', () => {
     ['lye: 500 g lard', 'lye'],
     ['how much lye for 500 g lard?', 'lye'],
     ['Lye 66 g\nlard 500 g\nwater 150 g', 'check'],
+    [
+      'olive 500 g\ncoconut 300 g\nNaOH 121 g\nwater 300 g\nSteps:\n 1. Cooker on LOW, melt it (15 min)\n 2. lid on! 1 h, look every 15 min\n 3. zap test ok, off, wait till under 80 °C\n 4. glop in mould\nTell me what the figures come to.',
+      'check',
+    ],
+    [
+      'olive 500 g\ncoconut 300 g\nNaOH 121 g\nwater 300 g\nSteps:\n 1. Cooker on LOW, melt it (15 min)\n 2. lid on! 1 h, look every 15 min\n 3. zap test ok, off, wait till under 80 °C\n 4. glop in mould\nWhat do my numbers say?',
+      'check',
+    ],
     ['lye: 66 g\nlard: 500 g\nwater: 150 g', 'check'],
     ['lye (NaOH) 66 g, lard 500 g, water 150 g', 'check'],
     ['lye is 66 g for 500 g lard', 'check'],

@@ -53,3 +53,12 @@ test.each([
   `${lye} Melt 210 g coconut with 90 g cocoa butter, take off the heat and pour in 400 g olive. Blend till trace.`,
   `${lye} Melted 210 g coconut and 90 g cocoa butter. Took it off the heat and added 400 g olive. Lye in, blended.`,
 ])('fats that are only melted are not cooked yet: %s', (text) => expect(after(text)).toEqual([]));
+
+test('what the steps tell again goes in when the list says', () => {
+  const list = 'Cook:\ncoconut 300 g\nlard 500 g\nNaOH 118 g\nwater 280 g\nAfter the cook:\nshea 40 g\n\nSteps:\n';
+  expect(after(`${list}1. Melt the 300 g coconut and the lard\n2. The 40 g shea, then the mould`)).toEqual([
+    'shea-butter 40',
+  ]);
+  const { fats } = readRecipe(reader, `${list}1. Melt it all\n2. The 40 g shea, then the mould`);
+  expect(fats.map(({ id }) => id)).toEqual(['coconut-oil', 'lard']);
+});

@@ -137,3 +137,52 @@ test.each([
   const { doubts } = read(`Lard 18 oz\nCoconut oil ${blot}\nOlive oil 6 oz\nLye 4.6 oz\nWater 10 oz`);
   expect(doubts).not.toEqual([]);
 });
+
+describe('the column that counts', () => {
+  const years = (question: string): string =>
+    `2021    2022    2023\nolive   600 g   550 g   500 g\ncoconut   200 g   250 g   200 g\nNaOH   99 g   95 g   98 g\nwater   240 g   230 g   210 g\n${question}`;
+  test.each([
+    'PLAN   AS MADE\nolive   520 g   500 g\ncoconut   200 g   200 g\nNaOH   98 g   98 g\nwater   205 g   210 g\nIs it right as made?',
+    'PLAN   AS MADE\nolive   500 g   500 g\npalm   200 g   none left -> 200 g coconut\nNaOH   97 g   98 g\nwater   205 g   210 g\nRight as made?',
+    'item   target   actual   diff\nolive   498 g   500 g   +2\ncoconut   203 g   200 g   -3\nNaOH   98 g   98 g   0\nwater   200 g   210 g   +10\nIs the lye fine with the actual figures?',
+    '1 FATS   wanted   got   diff\n   olive   510 g   500 g   -10\n   coconut   200 g   200 g   0\n   all fats   710 g   700 g   -10\n\n2 LYE\n   NaOH   98 g   98 g   0\n   water   200 g   210 g   +10\n\nWhat superfat is it by the "got" column?',
+    'x1   x2   x4\nolive   125 g   250 g   500 g\ncoconut   50 g   100 g   200 g\nlye   24.5 g   49 g   98 g\nwater   52.5 g   105 g   210 g\nI made the x4. Check the x4 please',
+    years('Is the 2023 lye right?'),
+    years('The rightmost is in the pot now. Right?'),
+    'summer 2022 -> summer 2023 -> summer 2024\nolive oil   600 g -> 550 g -> 500 g\ncoconut oil   150 g -> 200 g -> 200 g\nNaOH   105 g -> 101 g -> 98 g\nwater   200 g -> 200 g -> 210 g\nIs the 2024 lye right?',
+    'material   planned   weighed\nolive   500 g   500 g\ncoconut   196 g   200 g\nNaOH   98 g   98 g\nwater   210 g   210 g\nnote: coconut over by 4 g, left so\nIs the lye ok with what I weighed?',
+  ])('%s', expectRecipe);
+
+  test.each([
+    years('Right?'),
+    'item   target   actual   diff\nolive   498 g   500 g   +2\ncoconut   203 g   200 g   +9\nNaOH   98 g   98 g   0\nIs the lye fine with the actual figures?',
+  ])('asked about where it is not told, or its differences are others: %s', (text) => {
+    expect(read(text).doubts).not.toEqual([]);
+  });
+});
+
+describe('what weighs no ingredient', () => {
+  const rows = 'olive 500 g\ncoconut 200 g\nNaOH 98 g\nwater 210 g\n';
+  test.each([
+    'weight after cure: 812 g',
+    'weight after six weeks: 812 g',
+    'cured weight: 870 g',
+    'weight before cure 1010 g, after cure 905 g',
+    '- next day: 1001 g\n- week 1: 980 g\n- week 2: 955 g',
+    '10 bars, lightest 95 g, heaviest 104 g',
+    'frames, 2 pcs: 0.5 kg each',
+    '4 tins of 250 ml',
+    'shop scale off by 1 g at most',
+    'fat + 3 NaOH -> glycerol + 3 soap  [1 P]',
+  ])('%s', (line) => expectRecipe(`${rows}${line}`));
+
+  test.each([
+    'lot 4471  olive  500 g\nlot 2210  oil, coconut  200 g\nlot 77120  sodium hydroxide  98 g\ntap  water  210 g',
+    'Given: 500 g olive, 200 g coconut [2 P]\nNaOH = 98 g [4 P]\nm(water) = 2 x 105 = 210 g [1 P]',
+  ])('%s', expectRecipe);
+
+  test('a fat in a vessel, and a product that is another, stay', () => {
+    expect(read(`${rows}2 tins of 250 ml palm oil`).fats.map(({ id }) => id)).toContain('palm-oil');
+    expect(read('olive 500 g\ncoconut 200 g\nNaOH 98 g\nwater = 2 x 98 = 210 g').doubts).not.toEqual([]);
+  });
+});
