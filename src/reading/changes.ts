@@ -58,6 +58,7 @@ const outs: readonly RegExp[] = [
   `(?:^|[-,.:;!] |\\b(?:so|and|but|then|now|theres|is|have|used|with|that|this time|today|tonight|again) )no (?:more )?${gone}${end}`,
   `\\b(?:no|out of|dont have|didnt have|had no|havent got|couldnt get|missing) ${gone}[^#@.]{0,30}\\b(?:so|and|,) (?:i |we |ive |it |its |just )*(?:left|leave|leaving|skip|skipped|omitted|been left) (?:it |that )?out?\\b`,
   `\\b(?:this time|now|today|in the end|edit|scratch that)\\b[^#@]{0,30}\\bwithout ${gone}${end}`,
+  `\\b(?:(?:am|im|were|are|was) not (?:going to )?(?:us(?:e|ing)|add(?:ing)?|put(?:ting)? in)|wont (?:be )?(?:us(?:e|ing)|add(?:ing)?|put(?:ting)? in)|didnt (?:use|add|put in)) ${gone}${end}`,
   `\\bwithout ${gone} (?:this time|today|now|in the end)\\b`,
   `(?<gone>@) (?:is|are|was|were) (?:now )?(?:out|gone|left out|taken out|removed|dropped|cancelled|off the list)${end}`,
 ].map((pattern) => new RegExp(pattern, 'd'));

@@ -59,7 +59,7 @@ import { unitsMeant } from './units-meant.ts';
 import { wasLast } from './was-last.ts';
 import { whatStays } from './what-stays.ts';
 import { wholly } from './wholly.ts';
-import { equalParts, fractionShares, shareBase } from './worded-shares.ts';
+import { equalParts, fractionShares, partsOn, shareBase } from './worded-shares.ts';
 import { dashed, unitsBefore } from './written-figures.ts';
 
 export interface Reader {
@@ -133,6 +133,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     // what `rates` made is a share, too
     [shareBase, signal.percent | signal.every],
     [equalParts, signal.equal],
+    [partsOn, always],
     [wholly, signal.percent],
     [stockStrength, signal.ratio],
     [mixedOnce, signal.stock],

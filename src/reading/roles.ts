@@ -5,6 +5,7 @@ import { isPutIn } from './of-it.ts';
 import type { Quantity } from './quantities.ts';
 import type { Purity } from './reading.ts';
 import { type Assembly, roundTo, unitFor } from './rows.ts';
+import { movedTo } from './thought-aloud.ts';
 import { totalMeant } from './which-total.ts';
 import type { RoleName } from './words.ts';
 
@@ -202,6 +203,11 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
           else if (roles.superfat !== null && Math.abs(roles.superfat - value) > 1e-6)
             assembly.assume('left-out', `The post says two superfats; I took ${roundTo(roles.superfat * 100, 2)} %.`);
           else roles.superfat = quantity.negative ? -value : value;
+          if (!weighsAlkali() && quantity.dim === 'percent') {
+            const moved = movedTo(assembly.source.tokens, item);
+            if (moved.length > 0)
+              assembly.doubts.push({ id: 'two-amounts', of: 'superfat', said: [quantity.text, ...moved] });
+          }
           assembly.fate(quantity, 'used', 'superfat');
           break;
         case 'concentration':

@@ -300,13 +300,12 @@ export function lackIn(
 
 /** Of two figures the writer does not know which one is right. */
 const unsure =
-  /\bone of (?:them|the two|these|those|the figures|the numbers)(?: [\p{L}]+){0,2} (?:wrong|right|off)\b|\b(?:(?:dont|do not|cant|cannot|no longer) (?:really )?(?:know|remember|tell|say|recall)|no idea|not sure|unsure|wonder) (?:any more )?which(?: one| of [\p{L}]+(?: two)?)? (?:is|was|its|it is) (?:right|wrong|correct|true|it)?/u;
+  /\bone of (?:them|the two|these|those|the figures|the numbers)(?: [\p{L}]+){0,2} (?:wrong|right|off)\b|\b(?:(?:dont|do not|cant|cannot|no longer) (?:really )?(?:know|remember|tell|say|recall)|no idea|not sure|unsure|wonder) (?:any more )?which(?: one| of [\p{L}]+(?: two)?)? (?:(?:is|was|its|it is) (?:right|wrong|correct|true|it)?|(?:really )?went in\b|(?:i|we) (?:used|took|put in|weighed)\b)/u;
 
 /** The words that say so, where something was put right that may be the wrong one. */
 export const unsureIn = (sentences: readonly Sentence[], isPutRight: boolean): string | null => {
-  if (!isPutRight) return null;
-  for (const { text } of sentences) {
-    const found = unsure.exec(text);
+  for (const { text, figures } of sentences) {
+    const found = isPutRight || figures > 1 ? unsure.exec(text) : null;
     if (found) return found[0].trim();
   }
   return null;

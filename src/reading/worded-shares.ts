@@ -3,7 +3,7 @@ import { fractionOf } from './numbers.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
-import { isAny, isEach, isWeight, spoken } from './token-is.ts';
+import { isAny, isEach, isWeight, isWord, spoken } from './token-is.ts';
 import { asFiller, type Token } from './tokens.ts';
 
 /** `10 % of 800 g`: the weight that shares are of. */
@@ -87,6 +87,25 @@ function isAlone(tokens: readonly Token[], k: number): boolean {
 
 /** Weights of a recipe, at the least. */
 const leastWeights = 3;
+
+const isFat = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind === 'fat';
+
+/** `Five parts olive to three of coconut to two of palm`: what stands behind the "to" are parts, too. */
+export function partsOn(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
+  let out: Token[] | null = null;
+  let isOn = false;
+  for (const k of figures) {
+    const token = tokens[k];
+    if (token?.t !== 'quantity') continue;
+    const { dim } = token.quantity;
+    const isOfFat = isFat(tokens[k + 1]) || (isWord(tokens[k + 1], 'of') && isFat(tokens[k + 2]));
+    if (isOn && dim === 'bare' && isOfFat && isWord(tokens[k - 1], 'to') && isFat(tokens[k - 2])) {
+      out ??= [...tokens];
+      out[k] = { ...token, quantity: { ...token.quantity, dim: 'parts' } };
+    } else isOn = dim === 'parts' && isOfFat;
+  }
+  return out ?? tokens;
+}
 
 /** `equal amounts of olive, coconut and lard` as one part each. */
 export function equalParts(tokens: readonly Token[], signals: Signals): readonly Token[] {

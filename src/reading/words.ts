@@ -461,6 +461,8 @@ const roles: Readonly<Record<RoleName, readonly string[]>> = {
     'stir in at the end',
     'at the very end',
     'at the end',
+    'at end',
+    'add at end',
     'after the cook finished',
     'superfat butter',
     'superfatted with',
