@@ -70,7 +70,7 @@ function cellsIn(tokens: readonly Token[], { from, to }: Line): number {
 const tabsIn = ({ quantity: { text } }: Figure): number => (text.includes('\t') ? text.split('\t').length - 1 : 0);
 
 /** Cells of a line that holds no amount, as a row of headings does: one alone where it has no tab, none with an amount. */
-export function headCells(tokens: readonly Token[], line: Line): number {
+function headCells(tokens: readonly Token[], line: Line): number {
   for (let k = line.from; k < line.to; k++) if (tokens[k]?.t === 'quantity') return 0;
   return cellsIn(tokens, line);
 }

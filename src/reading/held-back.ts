@@ -115,16 +115,18 @@ const isOfIt = ({ tokens, prims }: Assembly['source'], at: number): boolean =>
 
 /** "After the cook: shea 50 g", and in the steps below "the 50 g shea": what is told again goes in when it was said to. */
 export function lateAgain(tokens: readonly Token[], rows: readonly Row[]): readonly Row[] {
-  if (!rows.some(({ after }) => after)) return rows;
-  return rows.map((row, k) => {
-    if (row.after || !row.amount) return row;
-    const figure = tokens.findIndex((token) => token.t === 'quantity' && token.quantity === row.amount);
-    const isSame = (other: Row): boolean =>
-      other.after && other.named.meaning.id === row.named.meaning.id && other.grams === row.grams;
-    const isTold = /^(?:the|that|those|your|my)$/.test(spoken(tokens[figure - 1]));
-    return isTold && rows.slice(0, k).some(isSame) ? { ...row, after: true } : row;
+  const late = new Map<string, number | null>();
+  return rows.map((row) => {
+    const { id } = row.named.meaning;
+    if (row.after) late.set(id, row.grams);
+    if (row.after || !row.amount || late.get(id) !== row.grams) return row;
+    const near = tokens.slice(Math.max(0, row.token - beside), row.token + beside);
+    const figure = near.findIndex((token) => token.t === 'quantity' && token.quantity === row.amount);
+    return /^(?:the|that|those|your|my)$/.test(spoken(near[figure - 1])) ? { ...row, after: true } : row;
   });
 }
+/** Tokens between a name and its amount, at the most. */
+const beside = 6;
 
 /** The fats that are cooked, without what is kept of them for after the cook. */
 export function withoutHeld(

@@ -60,37 +60,30 @@ const leastCells = 3;
 const mostRows = 2;
 
 /** `•` is what an arrow of one sign has become. */
-const arrow = /\s*(?:•|[-=]+>)\s*/;
+const arrow = /•|[-=]{1,3}>/;
+const arrowCells = (line: string): readonly string[] => line.split(arrow).map((cell) => cell.trim());
+/** Lines between the heads and the rows, at the most. */
+const mostBetween = 4;
 
 /** "spring • summer" over "olive 500 g • 450 g": columns that are parted by arrows, as those of their heads are. */
 export function arrowColumns(lines: readonly string[]): readonly string[] {
-  const counts = lines.map(
-    (line) =>
-      line
-        .trim()
-        .split(arrow)
-        .filter((cell) => cell !== '').length,
-  );
+  const cells = lines.map(arrowCells);
+  const counts = cells.map((row) => row.filter((cell) => cell !== '').length);
   let out: string[] | null = null;
   for (let at = 0; at < lines.length; at++) {
     const width = counts[at] ?? 0;
     if (width < 2 || /\d\s*(?:k?g|oz|lb)\b/.test(lines[at] ?? '')) continue;
     // what its writer says of the columns may stand between them and their heads
-    const from = lines.findIndex((line, k) => k > at && counts[k] === width && /^\s*\p{L}/u.test(line));
+    let from = at + 1;
+    while (from - at <= mostBetween && (counts[from] ?? 0) < 2 && from < lines.length) from++;
     let to = from;
-    while (to >= 0 && counts[to] === width && /\S(?:\s{2,}|\t)\S/.test((lines[to] ?? '').trim())) to++;
-    if (
-      to - from < leastCells ||
-      lines.slice(at + 1, from).some((line, k) => (counts[at + 1 + k] ?? 0) > 1 && line !== '')
-    )
-      continue;
-    const head = (lines[at] ?? '').trim().split(arrow).join('\t');
-    const rows = lines.slice(from, to).map((line) => {
-      const [first = '', ...rest] = line.trim().split(arrow);
-      return [first.replace(/\s{2,}/, '\t'), ...rest].join('\t');
-    });
-    out = [...(out ?? lines)];
-    out.splice(at, to - at, ...lines.slice(at + 1, from), `\t${head}`, ...rows);
+    while (counts[to] === width && /^\p{L}[^\t]*?(?: {2}|\t)/u.test(cells[to]?.[0] ?? '')) to++;
+    if (to - from < leastCells) continue;
+    const rows = cells
+      .slice(from, to)
+      .map(([first = '', ...rest]) => [first.replace(/\s{2,}/, '\t'), ...rest].join('\t'));
+    out ??= [...lines];
+    out.splice(at, to - at, ...lines.slice(at + 1, from), `\t${cells[at]?.join('\t')}`, ...rows);
     at = to - 1;
   }
   return out ?? lines;

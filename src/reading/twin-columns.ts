@@ -236,15 +236,19 @@ const isCoherent = (tokens: readonly Token[], column: Column, table: Table): boo
 
 const isNamed = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind !== 'role';
 
+/** Differences that a post speaks of, at the most: keeps a hostile post's cost bounded. */
+const mostApart = 12;
+
 /** "Rapeseed over by 4 g", as its row has it. */
 function saidApart(tokens: readonly Token[], column: Column, table: Table, from: number): readonly number[] {
   const lines = linesOf(tokens);
   const found: number[] = [];
-  for (let k = from; k < tokens.length; k++) {
+  for (let k = from, tried = 0; k < tokens.length && tried < mostApart; k++) {
     const token = tokens[k];
     if (token?.t !== 'quantity' || token.quantity.dim !== 'mass' || wordAt(tokens, k - 1) !== 'by') continue;
     const name = tokens[k - 3];
     if (!/^(?:over|under|out|short|off)$/.test(spoken(tokens[k - 2])) || name?.t !== 'name') continue;
+    tried++;
     const { value, unit } = token.quantity;
     const isOwn = (row: number): boolean =>
       tokens
