@@ -17,7 +17,7 @@ export function ofIt(tokens: readonly Token[], k: number, token: Figure): boolea
     beyond?.t === 'word' &&
     /^(it|that|them|those|which|this)$/.test(beyond.text) &&
     // "100 g of that NaOH": of a thing by its name
-    (name?.t !== 'name' || name.meaning.kind === 'role') &&
+    (name?.t !== 'name' || (name.meaning.kind === 'role' && name.meaning.id !== 'solution')) &&
     // "116 g of which 6 g …": the whole itself
     !(beyond.text === 'which' && name?.t === 'quantity') &&
     isMeasured(token)

@@ -20,9 +20,9 @@ const goesOn = (line: string): boolean => /^\s*[\p{Ll}\d%(&+]/u.test(line);
 /** "olive 420 g coconut 180 g castor 30 g": no row of one thing. */
 const tellsMany = (line: string): boolean => (line.match(/\d+(?:[.,]\d+)? ?\p{L}/gu) ?? []).length > 2;
 
-/** What begins a sentence of its own in a chat that spares capitals. */
+/** What begins a sentence of its own in a chat that spares capitals, or a row for after the cook. */
 const begins =
-  /^\s*(?:how|what|which|why|when|where|who|is|are|was|were|does|do|did|can|could|will|would|should|i|im|ive|i'm|i've|my|it|its|it's|he|she|we|they|so|also|but|and|please|pls|thanks|thx|sorry|edit|oops|no|not|this|that|there|the|then|ok|lol|any|anyone)\b/;
+  /^\s*(?:how|what|which|why|when|where|who|is|are|was|were|does|do|did|can|could|will|would|should|i|im|ive|i'm|i've|my|it|its|it's|he|she|we|they|so|also|but|and|please|pls|thanks|thx|sorry|edit|oops|no|not|this|that|there|the|then|ok|lol|any|anyone|after (?:the )?cook|at (?:the )?end|adde?d?|stir|stirred|fold|folded|later)\b/;
 
 /** What another says in a chat. */
 const answers = /^\s*(?:nah|nope|naw|yeah|yep|lol|haha|ok)\b/;

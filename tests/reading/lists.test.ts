@@ -149,6 +149,8 @@ test('a sum with a plus is one amount, a bracket that tells the parts of an amou
 
 test.each([
   ['lard 2 lb less 1 oz', 878.8],
+  ['250 g lard x2 (1.10 each)', 500],
+  ['3x lard 250 g', 750],
   ['lard 1 kg less the tub 50 g', 950],
   ['lard 1 kg, minus the tub (50 g)', 950],
   ['lard 1 kg (minus the tin: 50 g)', 950],

@@ -318,6 +318,10 @@ test.each<[string, Readonly<Record<string, number>>]>([
     { 'tallow-beef': 450, 'coconut-oil': 450 },
   ],
   [
+    'Five parts olive to three of coconut to two of palm, and it should come to 1 kg of fats. How much lye?',
+    { 'olive-oil-virgin': 500, 'coconut-oil': 300, 'palm-oil': 200 },
+  ],
+  [
     'equal parts olive, coconut and lard, 300g each. How much lye?',
     { 'olive-oil-virgin': 300, 'coconut-oil': 300, lard: 300 },
   ],

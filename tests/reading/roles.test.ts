@@ -41,6 +41,11 @@ describe('fat after the cook', () => {
     expect(assumptions.map(({ id }) => id)).toContain('after');
   });
 
+  test.each(['add at end, shea 35 g', 'add at end: shea 35 g', 'add at end    shea   35 g'])(
+    'is told by the label of its row: %s',
+    (row) => expect(read(`${base}\n${row}`).after.map(({ id }) => id)).toEqual(['shea-butter']),
+  );
+
   test.each([
     `${base}, castor 20 g. After the cook I mix in 60 g glycerin.`,
     `I once cooked a soap of ${base}.`,

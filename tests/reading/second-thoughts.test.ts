@@ -241,6 +241,15 @@ describe('a later sentence', () => {
   });
 
   test.each([
+    `${recipe} I'm not using the palm.`,
+    `${recipe.replace('palm 250 g', 'palm 250 g but im NOT using the palm')}`,
+    `${recipe} It has gone off, so I won't use the palm.`,
+    `${recipe} In the end I didn't add the palm.`,
+  ])('takes out what is not used: %s', (text) => {
+    expect(read(text)).toMatchObject({ grams: palmless, doubts: [], told: 1 });
+  });
+
+  test.each([
     `${recipe}\n\nEdit: forgot the castor, 40 g`,
     `${recipe} I forgot the castor at first, 40 g, and stirred it in at trace.`,
     `${recipe} I left out the castor at first (40 g), so it went in later.`,

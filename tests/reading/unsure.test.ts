@@ -46,6 +46,22 @@ test.each([
   `400 g butter, ${rest}. I mean to try cocoa butter some day.`,
 ])('and is asked for where it says none: %s', (text) => expect(doubts(text)).toContain('ambiguous-name'));
 
+test.each([
+  'I had decided on 5 % superfat, then on 10 because of my skin, and have come back down to 8, and 8 it is.',
+  'Superfat first 5 %, raised to 8.',
+])('of several superfats thought of aloud nobody knows which counts: %s', (superfat) =>
+  expect(doubts(`rapeseed 480 g, coconut 240 g. ${superfat} Lye for that?`)).toContain('two-amounts'),
+);
+test('and the size of a batch is none', () =>
+  expect(doubts('480 g lard, 240 g coconut, 5 % superfat, going up to 12 bars. Lye?')).toEqual([]));
+
+test.each([
+  "In my book I've written olive 500 g, but the photo says 750, and I can't tell which of them went in.",
+  "My book has olive 500 g, the photo says 750 g, I don't know which I used.",
+])('which of two figures went in is asked where the writer does not know: %s', (olive) =>
+  expect(doubts(`${olive} Coconut was 150 g and lye 85 g.`)).not.toEqual([]),
+);
+
 test('a solution beside dry alkali that fits is said to be made of it', () => {
   const { assumptions } = readRecipe(reader, '700 g olive, 250 g coconut, 139 g NaOH as a 33 % solution');
   expect(assumptions.map(({ text }) => text)).toContain('I took the 139 g as dry alkali, before it is dissolved.');
