@@ -1,4361 +1,4384 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-4
+export const weights = ` a:-3
  ab:-13
- aber:6
- abgekriegt:13
- abgewischt:5
- about:3
- above:7
- abroad:-2
- abt:-11
- abuela:-7
- accident:13
- accidental:7
- accord:-8
+ aber:2
+ abgekriegt:11
+ abgewischt:9
+ able:-2
+ about:5
+ above:8
+ abt:-10
+ abuela:-9
+ accident:10
+ accidental:5
+ accord:-6
  account:-5
- aceit:-3
- aceite:-2
+ aceite:-3
  acid:6
- acros:-1
- activat:-5
- actual:-7
- add:-9
- added:-2
- admit:-1
- adult:-3
- advance:-7
- advice:1
- afraid:-12
- after:9
- afternoon:6
- afterward:-18
- again:-9
+ acros:3
+ activat:-3
+ actual:-10
+ add:-11
+ added:-4
+ adult:-5
+ advance:-8
+ advice:-7
+ afraid:-11
+ after:8
+ afternoon:1
+ afterward:-11
+ again:-17
  against:-6
- age:-14
- ages:-10
- ago:14
- agre:-4
- agree:-8
- ahead:-4
- ahora:5
- ai:15
- aid:11
- air:-12
+ age:-9
+ ages:-14
+ ago:8
+ agre:-3
+ agree:-12
+ ahead:-7
+ ahora:6
+ ai:11
+ aid:7
+ air:-16
  al:5
- alarm:-5
- alcohol:6
- alike:-9
- alkali:-18
+ alarm:-7
+ alcohol:-2
+ alkali:-12
  alkanet:-8
- all:-2
- allergic:-4
- alles:-6
- allotment:-6
- allow:-9
- almond:-9
- almost:-9
- aloe:-8
+ all:-4
+ allergic:-2
+ alles:-9
+ allotment:-3
+ allow:-12
+ almond:-11
+ almost:-11
+ aloe:-15
  alone:-4
- along:6
- aloud:-3
- already:-8
- alright:-21
- also:4
- alter:-7
+ along:8
+ already:-4
+ alright:-14
+ also:-1
+ alter:-12
  although:-3
- altogether:-4
- alu:-11
- aluminium:-12
- alway:-5
- am:5
+ altogether:-12
+ alu:-9
+ aluminium:-18
+ alway:-6
+ am:1
  amber:-9
- american:-5
- ammonia:-3
+ american:-4
+ ammonia:2
  among:3
- amount:-14
- ampolla:14
- an:-5
+ amount:-10
+ ampolla:9
+ an:-6
  and:1
- animal:-5
- ankle:13
- anos:-11
+ animal:-6
+ ankle:16
+ anos:-9
  another:-12
- ans:-2
- answer:-17
- antes:-12
- any:-10
+ anruhren:1
+ ans:-1
+ answer:-16
+ antes:-10
+ any:-7
  anybody:2
  anyhow:-5
  anymore:-6
- anyone:-5
- anyth:-5
- anyway:1
- anywhere:-12
- apart:-4
- app:-9
- appl:-8
- apple:-5
- applesauce:-3
- apprentice:-2
- apres:3
+ anyone:-13
+ anyth:1
+ anyway:4
+ anywhere:-10
+ apart:2
+ app:-7
+ appl:-5
+ apple:-4
+ applesauce:-8
+ appointment:-3
+ apprentice:-1
+ apres:1
  apricot:-4
- april:-3
- apron:-18
- aqua:-9
- arde:13
- are:2
+ apron:-16
+ aqua:-10
+ arde:11
+ are:4
  arent:-7
- argan:-11
- arithmetic:-8
- arm:-5
- arms:-7
- around:7
+ argan:-8
+ arithmetic:-4
+ arm:-6
+ armpit:-1
+ arms:-16
+ around:5
  arriv:-3
- arrow:-1
- as:-12
- ash:-4
- ashes:-8
- aside:-6
- ask:-6
- asked:-15
- asks:2
- asleep:-7
- asthma:3
- at:-8
- ate:2
- attempt:-3
- attic:-4
- atznatron:11
- au:-4
- auf:-11
- auge:9
- augen:-6
- august:-13
- aunt:-6
+ as:-13
+ ashes:-11
+ aside:-5
+ ask:-4
+ asked:-6
+ asks:7
+ asleep:1
+ asthma:5
+ at:-7
+ ate:-1
+ attempt:-1
+ attic:-6
+ atznatron:14
+ au:1
+ auf:-13
+ auge:8
+ augen:-11
+ august:-10
+ aunt:-10
  aus:2
- autumn:-6
- aux:-2
- avale:7
- avant:-2
- avec:3
- avocado:-6
- avoid:-15
- awake:2
- awful:13
- b:-16
- babassu:-9
- babys:-5
- back:-7
- background:-5
- backside:13
- backward:-7
+ autumn:-9
+ aux:-12
+ avale:5
+ avant:4
+ avec:6
+ avocado:-2
+ avoid:-12
+ awake:-2
+ away:-2
+ awful:6
+ b:-7
+ babassu:-4
+ baby:1
+ babys:3
+ back:-4
+ background:-10
+ backside:4
+ backward:-4
  bacon:-5
- bad:3
- badly:4
- bag:1
- bags:-11
- bain:-3
- bak:-8
- balanc:2
- balance:-4
- balcony:-12
- bald:-8
- ball:11
- balls:7
- balm:-16
- band:-3
+ bad:-2
+ badly:3
+ bag:-5
+ bags:-8
+ bak:-11
+ balanc:4
+ balance:-3
+ balcony:-11
+ bald:-3
+ balls:9
+ balm:-19
+ band:-4
  bang:9
- bar:-8
- barber:-1
- bare:6
- barefoot:9
- bark:10
- barn:-5
- bars:-9
- base:-5
- basic:-3
- basket:-8
- batch:-3
- bath:-6
- bathroom:6
- batter:-5
+ bar:-7
+ bare:3
+ barefoot:14
+ bark:3
+ barn:-8
+ bars:-14
+ base:-7
+ basket:-5
+ batch:-2
+ bath:-9
+ bathroom:4
+ batter:-6
  batteri:-6
- battery:-3
+ battery:-8
  bazaar:-3
- bc:3
- be:-13
- bead:1
- beads:7
+ bc:6
+ be:2
+ bead:3
+ beads:10
  beagle:3
- beak:6
- beaker:6
- bear:-8
- beard:-3
- beat:-3
- beautiful:-5
- bebe:8
- became:8
- because:-2
- become:-3
+ beak:3
+ beaker:4
+ bear:-9
+ beard:-8
+ beautiful:-7
+ bebe:7
+ became:10
+ because:1
+ become:-7
  bed:-6
  bedroom:-3
- bedtime:-4
- beef:-2
+ bedtime:-5
+ beech:-3
+ beef:-4
  been:14
  beer:-11
- bees:-4
- beeswax:-11
- before:-1
+ bees:-7
+ beeswax:-13
+ before:-4
  beforehand:-10
- began:16
- beginn:3
+ began:14
+ begin:-8
+ beginn:5
  beginner:-12
- begun:-8
- behav:-1
- behind:4
- bei:-8
+ begun:-5
+ behind:5
+ bei:-6
  beige:-6
- beim:-2
- bekommen:10
- believ:12
- believe:-9
- bell:-3
- belly:25
- belong:-3
- below:-2
- ben:3
+ beim:2
+ being:-1
+ bekommen:5
+ believ:13
+ believe:-15
+ belly:19
+ belong:-8
+ below:-13
+ ben:10
  bench:-3
- bend:-7
- bent:11
- besid:-3
- beside:-9
- best:1
- bet:-7
- better:-22
- between:5
- bevel:-10
- bien:16
- big:-5
- bigger:-1
- bill:3
- bin:1
- bins:-4
- birch:-13
- birds:-1
- birthday:-13
- bis:-6
- biscuit:3
- bit:-1
- bite:9
- bites:-3
- bits:4
+ bend:-4
+ bent:5
+ bentonite:-3
+ bergamot:-7
+ besid:-1
+ beside:-5
+ best:-3
+ bet:-10
+ better:-21
+ between:3
+ bevel:-3
+ bien:11
+ big:-3
+ bigger:-2
+ bill:4
+ bin:-4
+ bins:-10
+ birch:-12
+ birds:-2
+ birthday:-9
+ bis:-3
+ biscuit:-1
+ bit:1
+ bites:5
+ bits:-4
  bitten:6
- black:-18
- blame:-3
+ black:-16
+ blame:-4
  blanc:8
  blanca:-6
- blanco:-3
- blanket:-13
- bleach:-4
- bleed:1
- blend:2
- blender:-10
- bless:-8
- blew:7
- blind:14
- blink:9
- blister:7
- blob:9
- block:-6
+ blanco:-5
+ blanket:-14
+ bleach:1
+ blend:-2
+ blender:-9
+ bless:-7
+ blew:9
+ blind:11
+ blink:5
+ blister:10
+ blob:-1
+ block:-15
  blog:-4
- blood:9
- bloodshot:-4
- blouse:7
- blue:-8
- blurry:4
- board:-2
+ blood:16
+ bloodshot:-1
+ blouse:5
+ blue:-2
+ blurry:8
  boat:-3
- boil:7
- boiler:-13
- boils:3
+ body:-4
+ boil:-1
+ boiler:-7
+ boils:4
  bol:-7
- bone:4
- bonjour:2
- book:-16
- booklet:-3
- books:-7
+ bone:8
+ bonjour:-1
+ book:-5
+ booklet:-8
+ books:-4
  boot:1
- boots:-5
- bor:-2
- borax:-9
- bord:-2
- bored:7
+ boots:-4
+ borax:-7
+ bord:-5
+ bored:6
  born:-3
- borrow:-4
- boss:4
- both:1
- bother:4
- bottl:-7
- bottle:3
- bottom:-11
- bouche:10
- bought:-18
- bounc:9
- bowl:14
- bowls:5
- box:-11
- boxes:-5
- boy:9
+ borrow:-9
+ boss:3
+ both:4
+ bother:9
+ bottl:-12
+ bottle:-4
+ bottom:-19
+ bouche:4
+ bought:-9
+ bounc:3
+ bowl:12
+ bowls:7
+ box:-6
+ boxes:-13
+ boy:11
  boyfriend:2
- boys:-9
- bra:3
- bran:-13
- brand:-2
- bras:15
+ boys:-10
+ bra:8
+ bran:-6
+ brand:-3
+ bras:18
  brass:-3
- brave:-3
- brazo:6
- bread:6
- break:-7
- breakfast:-8
- breastbone:15
- breath:12
- breathe:12
- brennt:-2
- brick:-16
- bright:-1
- brim:-3
- brine:3
- bring:10
- brittle:-7
- broke:-5
- broken:-3
+ brave:-9
+ brazo:8
+ bread:-13
+ break:2
+ breakfast:10
+ breastbone:14
+ breath:14
+ breathe:7
+ brennt:3
+ brick:-13
+ bright:3
+ brine:-2
+ bring:5
+ brittle:-6
+ broke:-1
+ broken:-2
  broom:11
- brother:1
+ brother:-4
  brought:-3
- brown:5
+ brown:14
  brule:-11
- brulure:11
- brush:-12
- bu:11
+ brulure:7
+ brush:-7
+ bu:4
  bubb:-4
  bubbl:-2
- bubble:10
- bucket:3
- budget:-6
+ bubble:14
+ bucket:5
+ bud:3
+ budget:-5
  build:-7
- built:-6
- bumps:7
- burbuja:-6
- burn:8
- burnin:8
+ built:-8
+ bumps:6
+ burbuja:-5
+ burn:6
+ burnin:3
  burns:4
- burnt:-6
- burp:12
- burst:15
- bus:-9
- busines:-4
- but:-4
- butcher:-9
- butt:4
- butter:-6
- button:-10
- buy:-20
- by:-8
- c:-10
- ca:-1
- cabbage:-4
- cage:11
- cake:-3
- cakes:-4
- calculat:-4
- calculation:-1
- calculator:-14
- calendar:-5
- calendula:-12
- caliente:10
- call:-6
+ burnt:-7
+ burp:13
+ burst:8
+ bus:-8
+ but:-3
+ butcher:-14
+ butt:-2
+ butter:-7
+ button:-9
+ buy:-17
+ by:-4
+ c0conut:-3
+ c:-28
+ ca:-2
+ cabbage:-6
+ cage:5
+ cake:-8
+ cakes:-9
+ calculat:-6
+ calculator:-15
+ calendula:-5
+ caliente:15
+ call:-5
  calls:4
- calm:2
- came:-5
- camera:6
- camp:-10
- can:-12
- candl:-3
+ came:-4
+ camera:-3
+ camp:-8
+ can:-6
+ candl:6
  candle:-8
- canister:-5
- cannot:-2
- canola:-7
+ canister:-6
+ cannot:-7
+ canola:-15
  cans:-5
- cant:8
- cap:4
- car:-2
- cara:1
- caramel:-6
- card:-15
- cardboard:3
- care:-11
- careful:-10
- caretaker:-7
- carpet:-9
- carri:-3
- carrot:-3
- carry:-4
- carton:2
- case:-3
- castile:-7
- castor:-20
- cat:-2
- catch:-1
+ cant:12
+ cap:11
+ car:-4
+ caramel:-7
+ card:-20
+ cardboard:4
+ care:-6
+ careful:-13
+ caretaker:-10
+ carpet:-3
+ carri:1
+ carrot:-5
+ carry:-7
+ carton:-6
+ cases:-3
+ caster:-3
+ castile:-10
+ castor:-10
+ cat:-3
+ catch:2
  cats:-4
- cattle:1
- caught:-2
- cauldron:-9
- cause:10
- caustic:13
- caustica:12
- caustique:12
- caviti:-8
- cavity:3
- cayo:2
- ce:-2
- cedar:2
+ cattle:-1
+ caught:1
+ cauldron:-7
+ cause:8
+ caustic:10
+ caustica:14
+ caustique:17
+ caviti:-9
+ cayo:-1
+ ce:2
+ cedar:4
  cedarwood:-1
- ceil:8
+ ceil:1
  celebrate:-3
- cell:-3
- cellar:-15
- cent:-3
- centre:-9
- cents:-1
- certain:-3
- chair:-5
- chalk:-6
- chamomile:-4
- chang:1
- chap:-4
- charcoal:-8
- charg:-3
- chart:-7
- chat:11
- cheap:-10
- check:-18
- checklist:-5
- cheek:23
- cheese:7
- chemical:12
- chemist:-4
- chemistry:-9
- chest:13
- chew:2
- chicken:-3
- chien:9
- child:7
- children:-8
- chill:-5
- chimney:-3
- chin:-2
- chip:-1
- chipp:-4
- chips:-9
- chocolat:-8
- chocolate:-9
- choir:-6
- chok:-7
- chose:-8
- christma:-12
- chuck:-4
- chunk:15
- church:-9
- cinnamon:12
+ cellar:-7
+ cent:-6
+ centre:-8
+ certain:-9
+ chair:-2
+ chalk:-15
+ chamomile:-7
+ chang:-8
+ change:4
+ channel:-3
+ chap:-7
+ charcoal:-13
+ charg:-7
+ charge:-3
+ chart:-4
+ chat:5
+ cheap:-6
+ cheaper:-8
+ check:-13
+ checklist:-8
+ cheek:14
+ cheese:2
+ chemical:11
+ chemist:-3
+ chemistry:-10
+ chest:11
+ chew:-2
+ chicken:4
+ chien:6
+ child:5
+ children:-14
+ chill:-4
+ chimney:-4
+ chin:-1
+ chip:-3
+ chipp:-1
+ chips:-7
+ chocolat:-7
+ chocolate:-4
+ choir:-11
+ chok:-11
+ choose:8
+ chose:-5
+ christma:-9
+ chuck:-10
+ chunk:16
+ church:-8
+ cinnamon:8
  circle:-2
- citrate:-4
- citric:-6
- citronella:-9
- claim:-8
- clarity:-4
- class:-9
- clay:-13
- clean:-6
- cleaner:4
- clever:4
- client:-12
- climb:1
- cling:6
- clock:-10
+ citrate:-3
+ citric:-4
+ citronella:-7
+ claim:-11
+ class:-6
+ clay:-15
+ clean:-3
+ cleaner:5
+ clear:-2
+ clever:2
+ client:-10
+ cling:7
+ clock:-9
  clockwork:-3
- clos:10
- close:3
- cloth:-7
- cloud:10
+ clos:14
+ close:6
+ cloth:-12
+ cloud:15
  cloudy:-13
- clove:9
- club:-5
- clump:-8
- clumpy:-12
- cm:-15
- co:-16
- coarse:-8
+ clove:12
+ club:-3
+ clump:-1
+ clumpy:-7
+ cm:-12
+ co:-14
+ coarse:-6
  coat:-5
- cocanut:-7
- cocnut:-3
+ cocanut:-8
+ cocnut:-4
  coco:-22
- cocoa:-4
- cocoanut:-5
- coconut:-1
+ cocoa:-6
+ cocoanut:-6
+ coconut:-4
  coffee:-2
- coin:21
- cold:-17
- collar:12
- collarbone:5
- collect:-8
+ coin:7
+ coins:-1
+ cold:-12
+ collar:16
+ collarbone:8
+ colleagu:-6
+ collect:5
  colloidal:-1
- color:-3
- colour:-9
- column:-7
- comb:1
- combien:-5
- combine:-7
- come:1
- comes:-10
- comma:-1
- comme:-2
- comment:-22
- compar:-4
- compare:-7
- complain:-3
+ color:-6
+ colour:-4
+ column:-8
+ com:8
+ comb:9
+ combien:-13
+ combin:-4
+ combine:-16
+ come:2
+ comes:2
+ comma:-2
+ comment:-17
+ community:-3
+ como:-3
+ compar:-3
+ compare:-5
+ complain:-8
  complaint:-1
- con:6
- conc:-4
- concentration:-14
+ computer:-3
+ con:7
+ conc:-3
+ concentration:-15
  concrete:-9
- confession:-11
- confirm:-13
- contact:4
- container:4
- convert:-1
- cook:-13
+ confession:-8
+ confirm:-14
+ contact:5
+ container:2
+ convert:-7
+ cook:1
  cookbook:-8
  cooker:-5
  cookie:-1
- cooks:-6
- cool:-16
- cooler:-5
- cools:-6
- copi:-5
- copper:-8
- copy:-10
- corner:1
- correct:-14
- cost:-3
- costs:-11
+ cooks:-3
+ cool:-11
+ cooler:-9
+ cools:-12
+ copi:-6
+ copper:-3
+ copy:-13
+ corner:-2
+ correct:-10
+ cost:-14
+ costic:-3
+ costs:-14
  cottage:-9
- cotton:-4
- cough:8
- could:11
- couldnt:-11
- coule:9
+ cotton:-8
+ cough:6
+ could:13
+ couldnt:-13
+ coule:19
  couleur:3
  council:-3
- count:-16
- counter:-3
- coup:3
+ count:-3
+ counter:-7
+ country:-3
  couple:-7
- course:-11
- cousin:-12
- cover:4
- cow:-10
- cpop:-6
- crack:4
- crater:8
- crawl:-3
- crayon:-8
- crazy:7
- cream:-2
- creamy:-10
- cried:-12
+ course:-9
+ cousin:-9
+ cover:-4
+ cow:-6
+ cpop:-9
+ crack:2
+ craft:-3
+ crater:3
+ crawl:1
+ crayon:-7
+ crazy:14
+ cream:-4
+ creamy:-4
+ cried:-15
  crock:-4
+ crockpot:2
  cross:-2
- crudo:14
- crumb:2
- crumbl:-3
- crumble:-5
- crust:-4
- cry:3
- crystal:-6
- cuanta:-16
- cube:7
- cubes:-8
- cucumber:-10
- cuff:7
- cup:4
- cupboard:-3
- cupful:-7
- cups:-13
- cur:-11
- cure:-20
- cured:-4
+ crudo:10
+ crumbl:-1
+ crumble:-3
+ cry:8
+ crystal:-3
+ cuanta:-17
+ cube:8
+ cubes:-13
+ cucumber:-7
+ cuff:3
+ cup:2
+ cupboard:-5
+ cupful:-11
+ cups:-16
+ cur:-12
+ cure:-7
+ cured:8
  cures:-5
- curiou:-6
- curl:14
- curry:-5
- custard:-7
- customer:-10
- cut:2
- cuts:5
- cutt:-12
- cutter:-8
- d:-16
- da:-4
- dabb:7
- dad:10
- dag:-22
- damit:-8
- damp:5
- dangerou:-8
- dans:14
- dare:-5
- dared:5
- darf:-6
+ curiou:-9
+ curl:10
+ curry:-7
+ curtain:-3
+ custard:-10
+ customer:-9
+ cut:7
+ cuts:8
+ cutt:-10
+ cutter:-6
+ d:-5
+ da:-6
+ dabb:5
+ dad:3
+ dag:-18
+ damit:-7
+ damp:-10
+ dangerou:-10
+ dans:8
+ dare:-6
+ dared:8
+ darf:-5
  darker:-3
- das:-2
- date:-9
- day:-3
- daylight:3
+ das:-5
+ date:-12
+ daughter:-7
+ day:-5
+ daylight:9
  days:-3
- dead:-8
- deal:-1
- dear:-4
- decant:4
- decent:-7
- decid:-5
- decimal:-7
- dedo:10
- deep:11
- degre:-10
- deja:-5
- del:6
- dem:2
- demineralis:-8
- den:-1
- dense:3
- dent:3
- dentist:-2
+ de:-1
+ dead:-4
+ deal:-3
+ dear:-9
+ decant:6
+ december:-6
+ decent:-6
+ decid:-7
+ decimal:-10
+ dedo:11
+ deep:9
+ deer:-2
+ deja:-3
+ del:9
+ dem:1
+ demineralis:-5
+ den:2
+ dense:-6
+ dent:8
+ dentist:-5
  dentro:4
- depui:13
- der:-3
- derramo:-9
- des:5
- desde:19
- despu:14
+ depend:-3
+ depui:11
+ der:-7
+ derramo:-10
+ desde:18
+ despu:20
  dessu:3
- destill:-6
- di:2
- diary:-8
- dias:4
- dice:13
- dictat:-11
- did:-10
- didnt:10
- die:2
- died:-11
- difference:-9
- different:-7
- diffuser:10
- digit:-1
- dilut:10
- dilute:-6
- dilution:-3
- dinner:-3
+ destill:-4
+ di:10
+ dias:5
+ dice:15
+ dictat:-5
+ did:-8
+ didnt:-1
+ die:3
+ died:-9
+ differ:-4
+ difference:-10
+ different:-6
+ diffuser:2
+ digit:-2
+ dilut:1
+ dilute:-10
+ dilution:-5
+ dinner:-5
  dinosaur:-4
- dipp:6
- dirty:-6
- disaster:-7
- discount:-16
- dish:-13
- dishwasher:-12
+ dipp:12
+ dirty:-4
+ disaster:-1
+ discount:-17
+ dish:-11
+ dishwasher:-13
  dispenser:-7
- display:-8
- dissolv:-8
- dissolve:-17
- distill:-16
- disturb:-4
- divid:-8
- divider:-10
- dizzy:9
- doctor:3
- does:-8
- doesnt:-10
- dog:1
- dogs:-7
- doigt:-1
- doing:-6
- done:-8
- dont:-11
- door:-1
- doors:-6
- doorway:-3
- dos:12
- dot:6
- dots:5
- doubl:-5
- double:-7
- doubt:-15
- dough:6
- doux:-5
- down:3
- downstair:-5
- dozen:-3
- draft:-7
- drag:-6
- dragg:6
- dragon:-4
- drain:-6
- drainpipe:-12
- drama:-7
- drank:8
- draught:-5
- draw:-4
- drawer:-10
- drawn:-3
- draws:-3
- dream:-2
- drei:10
- dress:-5
- drew:-10
- dried:-1
+ display:-4
+ dissolv:-14
+ dissolve:-9
+ dist:-3
+ distill:-7
+ disturb:-5
+ divid:-5
+ divider:-4
+ dizzy:15
+ do:-1
+ doctor:5
+ does:-4
+ doesnt:-3
+ dog:-1
+ dogs:-8
+ doigt:1
+ doing:-3
+ done:-11
+ dont:-4
+ door:3
+ doors:-3
+ doorway:-12
+ dos:13
+ dot:7
+ dots:7
+ doubl:-9
+ double:-14
+ doubt:-11
+ dough:4
+ doux:-2
+ down:5
+ downstair:-6
+ dozen:-5
+ draft:-5
+ drag:-5
+ dragg:1
+ dragon:-5
+ drainpipe:-2
+ drama:-6
+ drank:10
+ draught:5
+ draw:-3
+ drawer:-7
+ draws:-4
+ dream:-3
+ drei:12
+ dress:-8
+ drew:-7
+ dried:-5
  dries:-4
- drill:-3
- drin:1
- drink:3
- drip:11
- dripp:3
- drips:10
- driv:-1
- drive:-9
- drool:22
- drop:5
- droplet:13
+ drin:5
+ drink:2
+ drip:8
+ dripp:1
+ drips:8
+ drive:-3
+ drool:4
+ drop:4
+ droplet:6
  dropp:2
- drops:-11
- drove:-1
- drum:-4
- drunk:10
- dry:-11
- du:2
- duck:-16
- ducks:1
- due:-3
- duele:15
- duft:-2
- dug:9
+ drops:-2
+ drove:-3
+ drum:-12
+ drunk:4
+ dry:-15
+ du:6
+ duck:-10
+ ducks:-3
+ due:-10
+ duele:14
+ duft:-5
+ dug:12
  dump:-6
- dunk:13
- dur:-9
- durch:5
- dust:5
- dusty:-4
- e:1
- each:-17
- ear:5
- earlier:-4
- early:-4
- ears:-2
- easier:-3
- easter:-9
+ dunk:7
+ dur:-14
+ durch:1
+ dust:-2
+ dusty:-11
+ dye:-8
+ e:-4
+ each:-13
+ ear:8
+ earlier:-6
+ early:2
+ ears:-8
+ easier:-11
+ easter:-15
  easy:-8
- eat:7
- eaten:3
- eats:-10
- eau:1
- eczema:-16
- edge:3
- edges:-3
- edit:6
- egg:4
- eight:5
- eighti:-9
- eighty:1
- ein:5
- eine:6
+ eat:16
+ eaten:9
+ eats:-11
+ eau:4
+ eczema:-14
+ edge:5
+ edges:-10
+ edit:4
+ egg:-8
+ eight:3
+ eighti:-7
+ eighty:-1
+ ein:3
+ eine:7
  einen:-7
- eingeatmet:13
+ eingeatmet:12
  either:-9
- el:10
+ el:5
  elbow:-6
- eldest:2
- electric:-3
- eleven:2
- elle:1
- else:-4
- emergency:14
- empti:-8
- empty:-3
+ eldest:-3
+ eleven:4
+ elle:-2
+ else:-5
+ emergency:10
+ empti:-4
  emu:-4
- emulsion:-2
- en:-1
- enamel:-7
- encima:15
- end:-13
- ended:-4
- ends:3
- enfant:-10
- english:-2
- enough:-16
+ en:-4
+ enamel:-6
+ encima:8
+ end:-8
+ ended:4
+ ends:7
+ enfant:-9
+ english:-7
+ enjoy:-3
+ enough:-19
  entire:-3
- entry:-10
- envelope:-7
- eo:-5
- equal:-8
+ entry:-8
+ envelope:-4
+ eo:-7
+ equal:-3
  er:-3
+ error:3
  erst:9
- erupt:10
- es:-11
+ erupt:18
+ es:-6
  espresso:-3
- essential:-13
- essentielle:3
- essig:2
- est:3
- esta:-8
- et:6
- ethanol:-5
- eucalyptu:1
- eur:-3
- euro:3
- euros:-3
- even:-4
- evening:-9
- ever:-9
- every:-25
- everybody:-8
- everyday:-8
- everyone:-4
- everyth:-9
- everywhere:-3
- evoo:-6
+ essential:-17
+ est:6
+ esta:-5
+ et:4
+ ethanol:-4
+ eucalyptu:5
+ euro:2
+ euros:-5
+ even:-9
+ evening:-8
+ ever:-4
+ every:-23
+ everybody:-10
+ everyone:-8
+ everyth:-7
+ everywhere:-7
  exact:-11
- except:-8
- exces:-5
+ except:-7
+ exces:-6
+ excuse:-6
  expect:3
- expert:-1
- explain:-11
- explod:9
+ expert:-7
+ explain:-10
+ explod:5
  export:-5
- extra:-8
- extract:-8
+ extra:-15
+ extract:-7
  eye:15
- eyeball:-11
- eyebrow:4
- eyelid:6
- eyes:1
- eyewash:-7
- f:-3
- face:-6
- faceful:15
- facial:-3
- fade:-10
+ eyeball:-13
+ eyebrow:9
+ eyelid:21
+ eyewash:-8
+ f:-7
+ face:-5
+ faceful:14
+ fade:-11
  fail:-13
- failur:-10
- faint:-1
- fair:-2
- faire:-2
- fait:19
- fall:-2
- false:-8
- fami:-7
+ failur:-4
+ faint:-2
+ fair:-6
+ faire:-1
+ fait:12
+ fall:-5
+ falls:-3
+ false:-10
+ fami:-11
  fan:-9
  fancy:-3
- far:-14
- farm:-5
- fashion:-3
- fast:2
+ farm:-4
+ fast:-2
  faster:-8
- fat:-26
+ fat:-23
  father:-9
- fats:-12
- fault:-5
- faut:-13
- favourite:-4
- fear:-10
+ fats:-16
+ fault:-6
+ faut:-11
+ favour:-3
+ favourite:-9
+ fear:-8
  february:-6
  fed:-10
- fee:-3
- feed:7
- feel:6
- feels:2
+ feed:5
+ feel:11
+ feels:3
  feet:-4
- fell:12
- felt:6
- fence:1
- fetch:-3
- few:-6
- field:-3
- fifteen:-7
- fifth:-6
- fifty:-6
- fight:-7
- figur:-5
- figure:-8
- file:-4
- fill:-7
- fille:15
+ fell:7
+ fellow:-5
+ felt:5
+ fence:-1
+ ferry:-3
+ fetch:-5
+ few:-9
+ fifteen:-10
+ fifth:-9
+ fifty:-2
+ fig:-3
+ fight:-3
+ figur:-14
+ figure:-21
+ file:-7
+ fill:-9
+ fille:5
  fills:-11
- film:-5
+ film:-6
  fils:14
- filter:-15
- fin:-6
- final:-10
- find:-12
- finds:-10
- fine:-10
- finer:-5
- finger:13
- fingernail:10
- fingertip:13
- finish:1
- fire:10
- firm:-14
- first:-4
- fish:4
- fist:-4
- fists:-5
- fit:-8
- fits:-11
+ filter:-3
+ fin:-7
+ final:-13
+ find:-4
+ finds:-13
+ fine:-11
+ finger:7
+ fingernail:15
+ fingertip:11
+ finish:3
+ fire:4
+ firm:-12
+ first:-3
+ fish:14
+ fist:2
+ fists:-1
+ fit:-1
+ fits:-16
  five:-2
- fizz:8
+ fizz:5
  fl:-8
- flak:-5
- flake:10
- flaky:-7
- flame:-6
+ flake:11
+ flaky:-8
+ flame:-4
  flannel:8
- flar:4
- flash:-10
- flat:-9
- flatmate:-6
- flea:-4
- fleck:5
- flew:6
- flick:13
- float:-9
- flood:-8
- floor:1
+ flar:6
+ flash:-7
+ flat:-8
+ flatmate:1
+ flea:-1
+ fleck:3
+ flew:4
+ flick:11
+ float:-12
+ flood:-7
+ floor:2
  floral:-3
- flour:-13
- flower:6
- flu:7
- fluid:-4
- flung:-2
- flush:1
- fly:6
+ flour:5
+ flower:11
+ flu:-3
+ fluid:-3
+ flung:-1
+ flush:5
+ fly:10
  fo:-7
- foam:8
- foams:-6
- foamy:6
- fog:-10
- fogg:5
- foggy:14
- fold:5
- folder:-3
+ foam:4
+ foams:-4
+ foamy:7
+ fog:-7
+ fogg:14
+ foggy:13
  folks:-7
- follow:2
- fond:3
- food:-8
- fool:6
- foot:-4
- football:-4
- for:-4
- force:3
- forearm:17
- forehead:19
- forget:-3
- forgive:-3
- forgot:4
- forgotten:-14
- fork:-8
- form:-13
- forms:-7
- formula:-10
- fortnight:-9
- forty:2
+ follow:-12
+ fond:1
+ food:-9
+ fool:12
+ foot:-7
+ football:-3
+ for:-3
+ forc:-4
+ force:4
+ forearm:12
+ forehead:8
+ forget:-10
+ forgive:-4
+ forgot:-6
+ forgotten:-15
+ fork:-6
+ form:-14
+ forms:-11
+ formula:-9
+ fortnight:-4
+ forty:-4
  forum:-5
- forward:5
- found:4
- four:-2
- fourteen:-3
- fourth:-3
- fragrance:-5
- frais:11
- free:-10
- freez:4
- freezer:-6
+ forward:4
+ found:-1
+ four:-4
+ fourteen:4
+ fourth:-6
+ fragrance:2
+ frais:6
+ free:-7
+ freez:5
+ freezer:-8
  fresh:8
- friday:12
- fridge:-16
- fried:-5
+ friday:4
+ fridge:-13
+ fried:-9
  friend:-2
- frist:-4
- from:-2
- front:-1
- frost:-5
- frotte:3
- froze:-8
- frozen:-13
- fry:-14
- fudge:5
- full:-1
- fully:-6
- fume:-7
+ frist:-5
+ from:-4
+ front:-8
+ frost:-10
+ frotte:6
+ froze:-4
+ frozen:-12
+ fry:-13
+ fudge:3
+ full:3
+ fully:-2
+ fume:-10
  fun:-3
- funnel:-3
- funny:-1
- fur:2
- further:-3
- fuss:9
- g:-19
- gallon:-9
- gant:6
+ funny:-6
+ further:-6
+ fuss:10
+ fussy:-7
+ g:-21
+ gallon:-8
+ gant:3
  gants:-12
- ganz:1
- gap:1
- garage:1
- garden:1
- gardener:-7
- garganta:6
- garlic:-4
+ ganz:-6
+ gap:4
+ garage:-1
+ garden:-8
+ gardener:-3
+ garganta:8
+ garlic:-7
  gas:-5
- gata:13
- gate:-7
- gather:3
- gauntlet:4
- gave:-7
+ gata:14
+ gate:-13
+ gather:6
+ gauntlet:9
+ gave:-9
  gear:-3
- gebissen:5
- gefasst:14
- gekippt:14
- gel:-10
- gelaufen:17
- gell:-19
- generou:-4
- gentle:-4
- gentleman:3
- gerade:-6
- geranium:-3
- gesicht:9
- gespritzt:3
- gestern:9
- get:-14
- getrunken:5
- gets:-5
- gett:-15
- ghee:-8
+ gebissen:8
+ gefasst:15
+ gekippt:3
+ gel:-9
+ gelaufen:10
+ gell:-17
+ gentle:-6
+ gerade:-8
+ geranium:-1
+ gesicht:8
+ gespritzt:4
+ gestern:10
+ get:-11
+ getrunken:22
+ gets:-11
+ gett:-9
+ ghee:-6
  gicle:-3
- gift:-7
- girasol:-3
+ gift:-5
  girl:9
- giv:4
- give:-14
- given:-7
- gives:-3
- glad:-1
+ girls:3
+ giv:1
+ given:-6
+ gives:1
+ glad:-8
  glass:7
- glassy:-3
- glaze:-9
+ glassy:-6
+ glaze:-5
+ glide:-3
  glitter:-8
- glossy:-10
- glov:-4
- glove:3
- glue:12
- glued:-2
- glycerin:4
- glycerine:-3
- gms:-12
- go:-1
- goat:-5
- goats:-12
- god:-7
- goes:-5
- goggl:1
- going:7
- gold:-8
- gone:7
- gonna:-4
+ glossy:-6
+ glov:1
+ glove:5
+ glue:-9
+ glycerin:-3
+ glycerine:-1
+ gms:-7
+ go:2
+ goat:-7
+ goats:-14
+ god:-6
+ goes:3
+ goggl:-2
+ going:13
+ gold:-10
+ gone:5
+ gonna:1
  good:3
  goodnes:-8
  goose:-9
  gorge:14
- gorgeou:-6
- got:4
- gota:-1
- goutte:13
- gr:-7
- grab:13
- grabb:3
+ gorgeou:-4
+ got:3
+ goutte:10
+ gr:-13
+ grab:9
+ grabb:4
  grad:-7
- grade:-7
- grain:7
+ grade:-4
+ grain:8
  grainy:-3
  gram:-10
- grams:-13
- grandad:-6
- grandchildren:-3
- granddaughter:-6
- grandfather:-2
- grandma:-13
- grandmother:-15
- grandpa:-9
- grandson:9
- granny:4
- grape:4
- grapese:-3
- grasa:1
+ grams:-12
+ gran:-1
+ grandad:-4
+ grandchildren:-5
+ granddaughter:-10
+ grandfather:-3
+ grandma:-12
+ grandmother:-12
+ grandpa:-7
+ grandson:2
+ granny:5
+ grape:6
+ grapese:-4
+ grasa:3
  grat:-10
- grate:-4
- grateful:-3
- greas:-4
+ grateful:-5
+ graz:-2
  grease:-3
- greaseproof:-6
- greasy:-5
- great:-10
- green:-4
- greeting:-5
- grey:8
+ greaseproof:-7
+ greasy:-7
+ great:-11
+ green:1
+ greeting:-10
+ grey:9
  gritty:11
- ground:-8
- groundnut:-10
- grown:5
- grows:-3
- guant:-11
- guante:-2
- guess:-4
- guest:-7
- guild:-7
- guinea:6
- guitar:-7
- gulp:9
- gums:12
- guys:-3
- h2o:-6
- h3:-7
- h:5
- ha:9
- hab:13
+ ground:-7
+ groundnut:-8
+ group:-1
+ grown:10
+ grows:-1
+ guant:-7
+ guante:-5
+ guess:-3
+ guest:-10
+ guild:-8
+ guinea:11
+ guitar:-5
+ gulp:5
+ gums:18
+ guys:-8
+ h2o:-10
+ h3:-6
+ h:-4
+ ha:8
+ hab:8
  habe:9
- haben:13
- hacia:-12
- hack:7
- had:8
- hadnt:1
- hago:9
- haha:-10
- hair:11
- half:-3
- halfway:5
+ haben:11
+ hacia:-14
+ hack:6
+ had:7
+ hadnt:-1
+ hago:13
+ haha:-8
+ half:-5
+ halfway:-2
  hall:-6
- halo:14
- hals:11
- halv:-8
- halve:-3
- hamster:10
- hand:6
- hande:-8
- handful:-6
- handl:-6
- handle:-7
- handout:-8
- handrucken:5
- hands:-14
- handschuhe:-11
- handsome:-7
- handwrit:-7
- hang:7
- hangs:-10
- happen:5
- happy:-9
- harden:-8
- hardnes:-8
- hardware:-6
- harm:-9
- harsh:-13
- has:4
- hasnt:1
- hat:17
- hate:-3
- hatte:11
- haut:-14
- hav:5
- have:1
- havent:-9
- hay:-3
- haze:3
- hazelnut:-9
- hdpe:-3
- he:6
- head:-10
- headache:-1
- heal:-7
+ halo:13
+ hals:12
+ halv:-7
+ halve:-2
+ hamster:6
+ hand:1
+ hande:-10
+ handful:-13
+ handl:-1
+ handle:-8
+ handout:-14
+ handrucken:9
+ hands:-13
+ handschuhe:-8
+ handsome:-5
+ handwrit:-10
+ hang:5
+ hangs:-9
+ happy:-6
+ hard:3
+ harden:-3
+ harder:-6
+ hardnes:-6
+ hardware:-7
+ harm:-8
+ harsh:-16
+ harvest:-1
+ has:3
+ hasnt:12
+ hat:16
+ hate:-12
+ hatte:10
+ haut:-18
+ hav:-13
+ have:-3
+ havent:-7
+ haze:7
+ hazelnut:-7
+ hdpe:-4
+ he:4
+ head:-4
+ headache:1
+ heal:-10
  heap:-3
- hear:4
- heard:-5
- heart:-11
- heat:-12
- heaven:-10
- heavy:-17
- hed:-6
- hedgehog:6
- heel:8
- heels:-4
- height:-6
- held:-9
- hell:14
- hello:-2
- help:9
- helper:-8
- helps:-3
- hemp:-10
+ hear:2
+ heard:-2
+ heart:-12
+ heat:-13
+ heaven:-5
+ heavy:-21
+ hed:-10
+ hedgehog:3
+ heel:17
+ heels:-5
+ height:-5
+ held:-5
+ hell:10
+ hello:3
+ help:15
+ helper:-4
+ helps:-1
+ hemp:-9
  hen:1
- hence:-4
- hens:9
- her:2
+ hence:-5
+ hens:7
+ her:1
  here:-12
- hers:-7
- herself:6
- hes:6
- heute:9
- hey:5
- hi:5
- hiccup:6
- hice:9
- hidden:-3
- hier:16
- high:-18
- higher:-6
- hija:4
- hills:-6
- him:-2
- his:9
- hiss:7
- history:-13
- hit:5
- hits:-5
- hives:-4
- hizo:-4
- hm:-2
- ho:10
- hoarse:5
- hob:-10
- hobby:-3
- hola:-6
- hold:7
- holds:-7
- hole:10
- holes:11
- holiday:-6
- home:-16
- honest:-1
- honey:-5
+ hers:-9
+ herself:15
+ hes:4
+ heute:6
+ hey:7
+ hi:3
+ hiccup:5
+ hice:5
+ hid:5
+ hidden:-9
+ hier:17
+ high:-9
+ higher:-3
+ hija:-2
+ hills:-4
+ him:3
+ himself:1
+ his:6
+ hiss:9
+ history:-7
+ hit:1
+ hits:-10
+ hives:-2
+ hiya:-3
+ hizo:-3
+ hm:3
+ ho:9
+ hoarse:17
+ hob:-7
+ hobby:-5
+ hola:-8
+ hold:5
+ holds:-2
+ hole:9
+ holes:7
+ holiday:-2
+ home:-4
+ honest:-2
+ honey:-8
  hood:-4
- hook:-6
+ hook:-5
  hop:-4
- hope:-4
- horse:-12
- hose:-2
+ hope:-6
+ horse:-8
+ hose:3
  hosed:-4
- hospital:3
- hot:1
+ hot:6
+ hotter:-5
  hour:12
- hours:3
- house:-5
- household:-5
- how:-3
- howl:-3
- hp:-4
- hr:-1
- hrs:-7
- hubby:10
- huele:-10
+ hours:-9
+ house:-8
+ household:-9
+ how:-9
+ howl:-5
+ hp:-5
+ hr:-2
+ hrs:-8
+ hubby:5
+ huele:-9
  huge:-3
- huile:-9
- humidity:-3
- humo:-4
- hunch:7
- hund:-7
- hundr:-4
- hung:-3
- hurry:6
- hurt:-2
- hurts:15
- husband:-7
- hydroxide:7
- ice:-13
- ich:1
- id:-5
- idea:-3
- ideas:-1
- identical:-3
- idiot:6
- ignore:-4
- ihr:-10
- il:-14
- ill:-19
- im:-6
- immer:-2
- impatient:-8
- in:3
- inch:6
- incident:11
+ huile:-10
+ humo:-5
+ hunch:6
+ hund:-5
+ hundr:-6
+ hurt:2
+ hurts:13
+ husband:-1
+ hydroxide:6
+ i:3
+ ice:-7
+ ich:3
+ id:-1
+ idea:-12
+ ideas:-2
+ idiot:13
+ if:1
+ ignore:-9
+ ihr:-11
+ il:-6
+ ill:-16
+ ilse:-12
+ im:-3
+ immer:-6
+ impatient:-7
+ inch:1
+ incident:7
  includ:-6
- index:3
- indigo:-9
- indoor:1
- induction:-3
- ines:1
- infus:-13
- ingredient:-4
- inhal:15
+ index:5
+ indigo:-7
+ ines:6
+ infus:-9
+ ingredient:-3
+ inhal:11
  ink:-3
- inner:15
- ins:-6
- inside:19
- inspector:-4
- instead:-12
- insulate:-10
+ inner:7
+ ins:-8
+ inside:7
+ inspector:-3
+ instead:-11
+ insulate:-6
  intend:-3
- interest:-4
- into:5
- iron:-3
- is:-3
- ish:1
- isnt:-9
- isopropyl:15
- ist:4
+ internet:-4
+ into:3
+ iron:-4
+ is:-4
+ ish:2
+ island:-3
+ isnt:-8
+ isopropyl:10
+ ist:1
  it:3
- itch:-2
- itchy:-18
- itd:-13
- itll:-8
- itself:-20
- ive:-11
- ivory:5
+ itchy:-11
+ itd:-9
+ item:-3
+ itll:-9
+ its:-2
+ itself:-8
+ ive:-14
+ ivory:-3
  jabon:-3
- jai:14
- jam:-14
- january:-6
- jar:-1
- jars:-1
- je:9
- jeans:13
- jelly:-6
- jetzt:11
- jo:-9
- jojoba:-7
- jours:-3
- judge:-5
- jugs:-3
+ jacket:-4
+ jai:12
+ jam:-16
+ january:-5
+ jar:-3
+ jars:-4
+ je:8
+ jeans:9
+ jelly:-12
+ jetzt:15
+ jojoba:-8
+ jours:-2
+ judge:-4
+ jug:4
+ jugs:-8
  juice:10
- july:-12
- jump:2
- jumper:4
- jumps:-3
- june:-9
- just:11
- kann:12
- kaolin:-8
- karite:-5
- katze:14
- keep:-7
- keeps:7
- kein:-7
- kept:1
- kernal:-10
- kernel:-16
- kettle:5
- kg:-11
- khaki:-3
- kick:-4
+ july:-9
+ jump:1
+ jumper:3
+ jumps:-4
+ june:-8
+ just:8
+ kann:7
+ kaolin:-7
+ karite:-6
+ katze:8
+ keep:-17
+ keeps:15
+ kein:-8
+ kept:-17
+ kernal:-6
+ kernel:-19
+ kettle:1
+ kg:-14
+ kick:2
  kid:5
  kidd:-3
- kids:-17
+ kids:-22
  kill:1
- kills:-3
- kilo:-12
- kilos:-14
- kind:6
- kinda:8
- kinder:-8
- kinds:-3
- kit:-7
- klebt:6
- kleine:3
- knead:13
- knee:9
- knees:-17
- knelt:11
- knew:-2
- knife:-8
- knitt:-7
- knock:-4
- know:-1
- known:-6
+ kilo:-10
+ kilos:-15
+ kind:5
+ kinda:6
+ kinder:-10
+ kinds:5
+ kiss:-6
+ kit:-12
+ kitchen:-1
+ klebt:8
+ kleine:2
+ km:-3
+ knead:15
+ knee:2
+ knees:-11
+ knelt:12
+ knew:1
+ knife:-3
+ knitt:-3
+ knock:4
+ know:4
+ known:-9
+ knows:1
  knuckl:10
- knuckle:11
- koh:5
- kokos:-11
- kokosol:-9
- kokum:-7
+ knuckle:6
+ koh:8
+ kokos:-10
+ kokosol:-6
+ kokum:-5
  kratzt:3
- l:-13
- la:-6
- lab:9
- label:-7
- labell:2
- labrador:15
+ l:-10
+ la:-5
+ lab:8
+ label:-4
+ labell:-2
+ labrador:3
  lactate:-1
- lactic:4
- lad:8
+ lactic:8
+ lad:3
  ladi:3
- ladle:-1
- lads:1
- lady:3
- laid:-12
+ ladle:-9
+ lads:-3
+ lady:1
+ laid:-7
  lake:-6
  lamb:-3
- lamio:15
- lamp:9
- land:-3
- langue:-5
- lanolin:-5
- lap:12
- lapp:13
- lard:-7
- large:3
- las:-5
- last:-6
- late:-7
- later:2
- lather:-3
- lauge:-7
- laugenspritzer:1
- laugh:-6
- laundry:6
- lava:9
- lavender:-16
- law:-9
- lay:-5
- lazy:-4
- lb:-17
+ lamio:13
+ lamp:7
+ land:-5
+ lane:-5
+ langue:-6
+ lanolin:-3
+ lap:7
+ lapp:11
+ lard:-2
+ large:-8
+ larger:-3
+ las:-4
+ last:-8
+ late:-3
+ later:-4
+ lather:-17
+ lauge:-5
+ laugh:-10
+ laundry:-1
+ lava:12
+ lavender:-18
+ law:-16
+ lay:-6
+ layer:-4
+ lazy:-9
+ lb:-12
  lbs:-12
  le:6
- leaflet:-10
- leak:-6
+ leaf:-3
+ leaflet:-12
+ leak:-11
  lean:2
- least:-15
- leather:4
- leathery:7
- leav:-14
- leave:-14
- leche:13
- left:4
- leftover:-6
- legend:-3
- legging:4
+ learn:-3
+ least:-18
+ leather:-4
+ leathery:12
+ leav:-11
+ leave:-19
+ leche:9
+ left:-2
+ leftover:-9
+ leg:3
+ legend:-4
+ legging:6
  legs:-5
- leim:-5
- lejia:-4
- lemon:-8
- lemonade:-5
- lemongras:-2
- length:-6
- lens:16
+ leim:-11
+ lejia:-2
+ lemon:-5
+ lemonade:-4
+ lemongras:-6
+ length:-10
+ lens:11
  lent:-3
- les:1
+ les:-4
  less:-10
- lessive:4
- lesson:-7
- let:-11
+ lessive:17
+ lesson:-6
+ let:4
  letter:-6
- level:-3
- li:-5
- library:-9
- lick:10
- lidd:-10
+ li:-12
+ library:-12
+ lick:11
+ lidd:-7
  lids:-5
- lie:3
- lies:-8
- life:-8
- lift:13
- lifts:-4
- light:-5
+ lie:-3
+ lies:-7
+ life:-5
+ lift:11
+ lifts:-9
+ light:-3
  lighter:-9
- like:-1
- liked:-10
- likes:-9
- lilac:-4
+ like:3
+ liked:-5
+ likes:-15
+ lilac:-7
+ limit:-3
  limp:3
- lin:-6
- line:-14
- lined:-13
- liner:-7
- lines:-13
- link:11
- linse:-3
- lip:4
- lippe:3
- lips:9
- liquid:5
- list:-9
+ lin:-3
+ line:-13
+ lined:-7
+ liner:-6
+ lines:-12
+ link:6
+ linse:-8
+ lip:10
+ lippe:16
+ lips:8
+ liquid:2
+ list:-16
  listen:-3
- liter:-3
- litr:-17
- litre:3
- litro:-10
- litsea:-7
- little:3
- live:-3
- lived:-15
+ liter:-6
+ litr:-12
+ litre:-2
+ litro:-9
+ litsea:-5
+ little:9
+ live:-10
+ lived:-16
  lo:7
- loads:-6
- loav:-11
- lobster:-1
- lock:-11
- lodger:-9
- loft:-3
- log:-7
- lol:-7
- long:3
- loo:2
- look:-6
- looks:-9
- loose:-3
- loosen:-11
- los:-3
- lose:-8
- lost:7
- lot:-4
- lots:-4
- loud:-1
- love:-5
- loves:-10
- low:-4
- lower:-12
- lowest:6
- lucki:-9
- lucky:-7
- lukewarm:-11
- lump:6
+ loads:-3
+ loaf:-3
+ loav:-8
+ lobster:-3
+ lock:-13
+ lodger:-10
+ loft:-5
+ log:-3
+ lol:-8
+ long:5
+ longer:4
+ loo:1
+ look:-9
+ looks:-20
+ loose:-4
+ loosen:-5
+ los:2
+ lose:-7
+ lost:4
+ lot:-3
+ lotion:-1
+ lots:-5
+ love:-15
+ loves:-11
+ low:-14
+ lower:-8
+ lowest:4
+ lucki:-10
+ lucky:-12
+ lukewarm:-13
+ lump:7
  lumps:-5
- lunch:-6
- lungful:-2
- lungs:-1
- lye:-1
- lyes:-10
+ lunch:-3
+ lunett:-3
+ lungful:3
+ lungs:-2
+ lye:1
+ lyes:-11
  lyeward:5
- lying:3
- m:-5
- macadamia:-7
+ lying:6
+ m:-9
+ ma:-1
+ macadamia:-8
+ machine:-4
  mad:7
  madder:-8
- made:-2
- magazine:-3
- magnet:-9
- main:8
- mains:-10
- mais:-6
- mak:-2
- make:-7
- makes:-6
- mal:-10
- malt:-3
- man:-11
- mango:-5
- mann:12
- mano:6
- manos:-18
- manteca:-1
- many:-15
- marble:6
- march:-9
- marche:-3
- mare:-4
- margin:-10
- mari:9
- marido:7
- marie:-3
+ made:-4
+ magnet:-7
+ mail:-7
+ main:6
+ mains:-6
+ mais:-3
+ mak:-8
+ make:-11
+ makes:-9
+ mal:-7
+ man:-9
+ manag:11
+ mango:-12
+ mann:15
+ mano:5
+ manos:-15
+ manteca:-3
+ many:-21
+ march:-7
+ marche:1
+ mare:-9
+ margin:-8
+ mari:7
+ marido:9
+ marigold:-2
  marit:-6
- market:-7
- marks:3
- marri:-4
+ mark:1
+ market:-13
+ marks:6
+ marri:-6
  mas:-14
- mash:-9
- masher:-6
- mask:-2
- mass:-2
- masterbatch:-5
- mat:-5
- match:-2
- mate:4
- material:-8
- maths:-3
- matter:10
- may:1
- maybe:7
- mean:-1
- means:-11
- meant:-9
- meanwhile:-3
+ mash:-16
+ masher:-3
+ mask:-12
+ master:-3
+ masterbatch:-7
+ mat:-3
+ mate:3
+ material:-14
+ maths:-6
+ matter:8
+ may:-4
+ maybe:2
+ me:-2
+ mean:3
+ means:-10
+ meant:-14
+ meanwhile:6
  measur:-7
- measure:-3
+ measure:-5
  mechanic:-10
- mehr:-5
- mein:2
- meine:-10
- meiner:14
- melange:11
- melt:-3
- melts:-14
- memory:-3
- men:-9
- menthol:-17
+ meet:-1
+ mehr:-1
+ mein:-1
+ meine:-7
+ meiner:6
+ melange:14
+ melt:-4
+ melts:-6
+ memory:-5
+ men:-5
+ menthol:-16
  mention:-9
- mentor:-3
- mes:6
- mess:-6
+ mes:9
+ mess:-3
  messag:10
- message:-4
- metal:-7
- method:-9
+ message:-7
+ metal:2
+ method:-7
  metio:15
- metric:-9
- mezcla:-7
- mi:7
- mica:-20
+ metric:-10
+ mezcla:-6
+ mi:5
+ mica:-18
  mich:2
- microwave:5
- mid:-6
- middle:6
+ microwave:6
+ mid:3
+ middle:7
  midnight:3
- miel:-3
- mild:-12
- milder:-3
- miles:-5
- milk:2
- milky:-4
- mill:-8
- min:-1
- mind:-4
+ miel:4
+ mild:-19
+ miles:-6
+ milk:-3
+ milky:-3
+ mill:-5
+ millilitr:-3
  mine:6
- mins:5
- mint:-9
+ minimum:-3
+ mins:11
+ mint:-5
  minus:-5
- minut:-10
+ minut:-4
  minute:-4
  minuten:3
- minuto:-20
- mir:-7
- mis:7
- mishap:-7
- misread:-5
- miss:-6
- mist:2
- mistake:5
- mistook:12
- mit:-2
- mitts:7
+ minuto:-12
+ mir:-5
+ mis:6
+ mishap:-4
+ misread:-3
+ miss:-10
+ mist:3
+ mistak:-3
+ mistake:7
+ mistook:13
+ mit:2
+ mitts:-6
  mix:3
  mixed:6
- mixer:-6
- mixes:11
- mixeur:-6
- mixture:-2
- ml:-9
- mm:-1
- modern:-6
- moi:-9
- mold:2
+ mixer:-3
+ mixes:8
+ mixeur:-10
+ mixture:-8
+ ml:-4
+ modern:-5
+ moi:-10
+ mold:1
  molde:4
- molds:-1
+ molds:3
  mom:-2
- moment:3
+ moment:6
  moms:-1
- mon:9
- monday:5
- money:-6
- month:1
- mood:-3
- mop:-2
+ mon:6
+ monday:-3
+ money:-8
+ month:5
+ moon:-5
+ mop:-3
  mopp:3
- more:-22
- morn:7
- mosquito:5
- most:11
- mother:-6
- mould:-11
- mouldy:-12
- moule:8
+ more:-21
+ most:3
+ mother:-3
+ mould:-14
+ mouldy:-8
+ moule:4
  mountain:-9
- mousse:-9
- mouth:8
- mouthful:12
- move:-5
- moved:1
- mr:2
+ mousse:-11
+ mouth:11
+ mouthful:7
+ mov:2
+ move:-7
+ moved:-2
+ moves:-3
+ mr:6
+ mrs:-3
  much:-16
- mucho:15
- mud:-10
- muffin:-7
- mug:-1
- multipli:-1
- mum:-4
- mund:9
- mush:-3
- music:-6
- muss:-3
+ mucho:18
+ mud:1
+ muddy:-7
+ muffin:-9
+ mug:2
+ multipli:-6
+ mum:-5
+ mund:10
+ music:-5
+ muss:-4
  must:1
- mutton:-6
- muzzle:16
- myself:15
- n:4
+ mutton:-7
+ muzzle:4
+ my:-1
+ myself:13
+ n:6
  nach:2
- nachsten:-9
- nail:-1
- nails:3
- name:-16
- named:-2
- names:-10
- nan:-10
+ nachsten:-7
+ nail:-7
+ nails:8
+ name:-17
+ named:-6
+ names:-8
+ nan:-3
  naoh:2
- nap:-2
- narrow:-17
- nase:-6
- natronlauge:20
- natural:4
- ne:-4
- near:-22
+ narrow:-16
+ nase:-4
+ natronlauge:10
+ natural:13
+ ne:-10
+ near:-11
  nearer:-4
- nearest:-9
- neat:7
- neck:4
- need:-8
+ nearest:-3
+ neat:1
+ neck:-2
+ need:-7
  needle:-3
- needs:-12
- neem:-9
- neighbor:-2
- neighbour:-9
- neither:-2
- nephew:6
+ needs:-11
+ neem:-7
+ neighbor:4
+ neighbour:-10
+ neither:-5
+ nephew:3
  neroli:-3
- nervou:-4
+ nervou:-7
  net:-3
- nettle:-1
- neutral:-2
- neutralis:10
- neutralise:6
- never:-7
- new:-7
+ nettle:-3
+ neutral:-3
+ neutralis:12
+ neutralise:7
+ never:-12
+ new:-15
  newbie:-8
- news:5
- next:-5
+ newcomer:-3
+ news:4
+ next:-1
  nez:6
  ni:-11
- nice:-18
- nicht:10
- nick:9
- niece:-10
- night:10
- nine:1
- nineteen:-3
- ninety:-7
- ninos:-6
- nitrile:1
- nobody:-25
- noch:8
+ nice:-14
+ nicht:4
+ nick:1
+ niece:-5
+ night:3
+ nine:-4
+ ninety:-12
+ ninos:-12
+ nitrile:-4
+ no:-7
+ nobody:-24
+ noch:6
  non:-3
- none:-5
- noon:1
- nor:3
- normal:-8
+ none:-13
+ noon:-5
+ nor:7
+ normal:-15
  nose:5
- nostril:12
- not:-2
- note:7
- notebook:-4
- noted:-3
- notes:-19
- noth:-9
- notic:11
- notice:6
- november:-6
- now:16
+ nostril:4
+ not:1
+ notebook:-9
+ notes:-17
+ noth:-11
+ notic:3
+ notice:12
+ november:-8
+ now:18
  nowhere:-3
- numb:9
- number:-14
- nur:7
- nurse:-4
- nursery:-4
- nuts:-5
- o:-7
- oak:-9
+ numb:18
+ number:-18
+ nur:4
+ nurse:1
+ nursery:-1
+ nut:-2
+ nuts:-7
+ o:-8
+ oak:-10
  oat:-3
  oatmeal:-8
- oats:-15
- obvious:-12
- oclock:1
+ oats:-18
+ obvious:-8
+ oclock:-3
  october:-4
- odd:-5
+ odd:8
  oder:-4
- oeil:1
- of:1
- off:3
- office:-3
+ oeil:3
+ of:2
+ off:6
+ office:-6
  often:-7
- oh:5
- ohne:-4
+ oh:6
+ ohne:-7
  oi1:-3
- oils:-9
- oily:-9
- ojos:-2
+ oil:-1
+ oils:-13
+ oily:-5
+ ojos:-6
  ok:-14
- okay:-4
+ okay:-11
  ola:12
- old:7
- olden:-4
- older:-7
- oldest:-9
- olds:-8
- oleic:-10
- olein:-3
- oliv:-4
- oliva:-10
- olive:-8
- olivenol:5
- olla:-8
- oma:-3
- omg:8
- on:-6
- once:-20
- one:2
- ones:-9
- onion:1
+ old:9
+ olden:-3
+ older:-6
+ oldest:-3
+ olds:-3
+ oleic:-9
+ oliv:-3
+ oliva:-15
+ olive:-7
+ olivenol:4
+ olla:-9
+ oma:-6
+ omg:9
+ on:-5
+ once:-21
+ one:-5
+ ones:-6
+ onion:5
  only:-7
  onto:1
- oo:-8
- open:8
- operator:-9
- opinion:-4
- or:-9
- orange:-13
- order:-13
- ordinary:-16
- original:-3
- other:4
- otherwise:6
- ouch:-8
+ oo:-4
+ open:7
+ opens:7
+ operator:-8
+ opinion:-8
+ or:-10
+ orange:-8
+ order:-5
+ ordinary:-18
+ original:-6
+ other:-1
+ otherwise:7
+ ou:-8
+ ouch:-6
  ought:1
- ounc:-18
- ounce:-7
- our:2
- ours:-5
- out:-2
- outdoor:-14
- outside:-7
- oval:-3
- oven:-11
- over:1
- overdo:-9
- overheat:1
- overkill:-5
- overnight:-3
- ow:12
- owe:-9
- own:-5
- oxide:-10
- oyl:-4
- oz:-10
- ozs:-15
- p:-16
- pack:-5
- packet:-3
- packs:-3
- paddle:-6
- page:-20
- paid:5
- pail:-4
- pain:7
- paint:-11
- pair:-10
- pairs:-8
- pale:-7
- palm:-10
- palms:11
- pan:-3
- pancak:-4
- panic:9
- pans:-3
- pantry:4
- paper:-1
- par:3
- para:2
- paragraph:-6
+ ounc:-9
+ ounce:-4
+ our:3
+ ours:-11
+ out:-5
+ outdoor:-13
+ outside:-8
+ oven:1
+ over:3
+ overdo:-11
+ overheat:-12
+ overkill:-8
+ overnight:-2
+ ow:8
+ owe:-7
+ own:-6
+ oxide:-11
+ oyl:-3
+ oz:-14
+ ozs:-10
+ p:-15
+ pack:-1
+ pad:6
+ paddle:5
+ pads:-6
+ page:-18
+ paid:-3
+ pail:-9
+ pain:6
+ paint:-9
+ pair:-15
+ pairs:-15
+ pale:-2
+ palm:-16
+ palms:8
+ pan:-5
+ pancak:-6
+ panic:5
+ pans:3
+ pantry:9
+ paper:-2
+ par:2
+ para:1
+ paragraph:-4
  parcel:-3
- parfum:14
- parish:-8
- park:6
- parrot:3
- part:-11
+ parent:3
+ parish:-4
+ park:13
+ parrot:6
+ part:-12
+ partial:-3
  partner:-8
- parts:-6
+ parts:-4
  party:-5
- pas:-7
- paso:-9
- pass:6
- past:-10
- paste:-9
- pastry:-5
- patch:6
- patchouli:-3
- pate:3
- patience:-13
- patient:-6
- patio:3
- patt:17
- paw:3
- paws:-3
+ pas:-5
+ paso:-10
+ pass:3
+ past:-8
+ paste:1
+ pastry:-6
+ patch:11
+ patchouli:-5
+ pate:6
+ patience:-8
+ patient:-4
+ patio:1
+ patt:16
+ pattern:1
+ paw:2
+ paws:-6
  pay:-3
- pcs:-6
- pdf:-5
- pea:3
- peach:-3
- pearl:11
- peau:-8
- peck:6
+ pcs:-3
+ pdf:-4
+ pea:-3
+ peach:-5
+ pearl:13
+ peau:-11
+ peck:9
  peek:-10
- peel:10
- pellet:3
+ peel:12
+ pellet:1
  pencil:-2
- people:-8
- peppermint:3
- per:-11
- percent:-20
- percentag:-9
- perfect:2
- perfume:-3
- perhap:2
- period:-4
- perro:12
- person:1
- petal:-6
+ people:-12
+ peppermint:5
+ per:-7
+ percent:-21
+ percentag:-8
+ perfect:4
+ perhap:4
+ period:-3
+ perro:10
+ person:5
+ petal:-8
  petit:7
- petroleum:-6
- pets:-12
- peu:-14
- peut:-5
- ph:-1
- pharmacy:-1
- phase:-7
- phone:-11
- pica:-13
- pick:-1
+ petra:-7
+ petroleum:-10
+ pets:-8
+ peu:-13
+ peut:-1
+ ph:-11
+ phase:-12
+ phone:-9
+ photo:4
+ pica:-10
+ pick:1
  picks:-3
  pictur:-3
- picture:-6
- pie:-6
- piec:-9
- piece:-8
- pied:-8
- pieds:-3
+ picture:-3
+ pie:-2
+ piec:-4
+ piece:-2
+ pied:-6
+ pieds:-4
  piel:-2
- pies:-5
- pig:8
- pigs:-7
+ pies:-4
+ pig:4
  pillow:-10
- pin:9
- pinch:8
- pine:-6
+ pillowcase:-3
+ pin:6
+ pinch:4
+ pine:-4
  pinhole:-5
- pink:9
- pint:-10
- pints:-12
- pipe:-12
- pipette:15
- pique:-11
- pitcher:3
- pizza:-8
- pko:-4
+ pink:8
+ pint:-12
+ pints:-8
+ pipe:-5
+ pipette:5
+ pique:-13
+ pitcher:14
+ pizza:-5
+ pko:-3
  plac:2
- place:4
- plain:-15
- plan:-15
- plane:-13
- plann:-7
- plaster:10
- plastic:-5
- plate:-11
+ place:3
+ plain:-21
+ plan:-10
+ plane:-6
+ plann:-5
+ plaster:14
+ plastic:-3
+ plate:-12
  play:1
- pleas:-8
- please:-18
- plenty:-6
- plopp:10
- pls:-11
- plum:5
- plumber:-3
- plus:2
- plz:-10
- pm:-10
- po:-13
- pocket:-2
- poco:1
- point:-4
+ pleas:-11
+ please:-16
+ plenty:-10
+ plopp:7
+ plot:-3
+ pls:-7
+ plum:13
+ plus:-3
+ plz:-12
+ pm:-7
+ po:-11
+ pocket:-5
+ poco:6
  poison:8
- poked:5
- polish:-11
- polvo:7
- polypropylene:-6
- pomace:-6
- pool:-5
- poor:3
- pop:10
+ poked:13
+ polish:-12
+ polvo:12
+ polypropylene:-3
+ pomace:-9
+ pool:-11
+ poor:-5
+ pop:5
  popp:8
- poppy:-7
- por:15
- porch:3
+ poppy:-8
+ por:8
+ porch:2
  pork:-3
- porque:-2
+ porque:1
  porridge:-6
- porto:-3
- portugal:-4
- possible:1
- post:-7
- postman:-3
- pot:-7
- potasa:-10
- potash:3
- potasse:10
- potassium:-5
- potato:-14
+ porto:-1
+ portugal:-5
+ possible:2
+ post:-8
+ postman:-4
+ pot:-6
+ potasa:-9
+ potash:7
+ potasse:12
+ potato:-15
  pots:-6
  pottery:-3
  pound:-4
- pour:-5
- pours:-11
- powder:-6
- power:-7
+ pour:-4
+ pours:-13
+ powder:2
+ power:-4
+ premix:-7
  prep:-3
- prepar:-1
  prepare:-10
- pres:4
- present:-3
- preservative:-4
- press:-11
- pretty:-8
- pric:-13
- price:-14
- prickl:6
- pride:-10
- print:4
- printer:-5
- printout:-3
- pris:14
- probab:11
- problem:-4
- proces:4
- project:-5
- projection:10
- promis:-3
- promise:-5
- proper:-7
- prove:-4
- ps:4
+ pres:5
+ present:-2
+ preservative:-6
+ press:-9
+ pretty:-5
+ pric:-7
+ price:-13
+ prickl:11
+ pride:-9
+ print:2
+ printer:-2
+ printout:-6
+ pris:13
+ probab:7
+ problem:-2
+ proces:-3
+ project:-4
+ projection:13
+ promis:-7
+ promise:-8
+ proper:-9
+ proud:-7
+ prove:-7
+ ps:5
  psoriasi:-3
- pucks:-5
- pudd:-3
- puddle:20
- puede:-6
- puff:4
- puffy:13
- pull:5
- pulse:-8
- pumice:-7
- pump:-5
- pumpkin:-4
- pupil:-3
- puppy:-3
- pure:-21
- puree:-11
- purity:-9
+ puck:-3
+ pudd:-9
+ puddle:9
+ puede:-11
+ puff:3
+ puffy:12
+ pull:6
+ pulse:-9
+ pumice:-8
+ pump:-6
+ pumpkin:-3
+ pupil:-9
+ puppy:5
+ pure:-6
+ puree:-3
+ purity:-13
  purple:-5
- purpose:-4
- push:7
- put:-5
- puts:-2
- puzzle:-5
- pyrex:4
+ purpose:-6
+ push:3
+ put:2
+ puts:-10
+ puzzle:-6
  q:6
- quantity:-6
- quart:-3
- quarter:-6
- que:2
- quedo:-1
- queen:-7
- quelle:-11
- quemo:-3
- question:-7
- quick:9
- quicker:-3
- quiero:-7
- quiet:1
- quite:1
+ quantity:-4
+ quarter:-7
+ quedo:-4
+ queen:-6
+ quelle:-10
+ quemo:-2
+ qui:4
+ quick:2
+ quiero:-6
+ quiet:3
+ quite:4
+ quot:-3
  quote:-7
  r:4
- rabbit:4
- racks:-3
- radiator:-5
- radio:-10
- rag:6
- rain:-8
- rainy:-4
- rais:-6
- raise:-6
- ran:2
- rancid:-9
- rang:-2
- range:-3
- rapese:-10
- rapsol:-3
- rash:-5
- rate:-12
- rather:-12
+ rabbit:10
+ rack:-3
+ racks:-4
+ radiator:-2
+ radio:-8
+ rag:11
+ rain:-10
+ rainwater:-9
+ rainy:-3
+ rais:-3
+ raise:-8
+ ran:1
+ rancid:-4
+ rang:-3
+ range:-5
+ rapese:-7
+ rash:-3
+ rate:-9
+ rather:-8
  raus:-12
- raw:9
- razor:-4
- rbo:-3
- reach:-15
- read:-7
- reader:-4
- reads:-4
- ready:-7
- real:-17
- realis:-5
- reason:-7
- rebatch:-8
- recall:-5
+ raw:7
+ razor:-5
+ rbd:-2
+ rbo:-7
+ re:-3
+ reach:-17
+ react:-4
+ read:-10
+ reader:-8
+ reads:-3
+ ready:-4
+ real:-15
+ realis:-6
+ reason:-4
+ rebatch:-1
+ recall:-9
+ receiv:-3
  recette:-6
- recipe:-10
- recipie:-4
- reckon:-9
- recommend:-8
- recu:18
- red:9
- refus:-3
- regard:-10
- remain:-8
+ recipe:-12
+ recipie:-5
+ reckon:-11
+ recommend:-7
+ record:-6
+ recu:16
+ red:10
+ refus:3
+ regard:-7
+ remain:-6
  remark:-4
- remember:-13
- render:-11
- renverse:-6
- repeat:-3
+ remember:-7
+ render:-14
+ renverse:-5
+ repeat:-7
  replac:-1
  replacement:-5
- report:4
- residue:7
- respect:-5
- respire:10
- respirer:-4
- rest:-6
- restaurant:-3
- retir:-4
- return:-9
- reunion:-3
- rezept:-3
+ report:9
+ residue:11
+ respect:-7
+ respire:14
+ respirer:-3
+ rest:-23
+ restaurant:-5
+ retir:-3
+ return:-5
+ rezept:-1
  ribbon:-2
- rice:-14
- ricin:-7
- ricino:-3
- rid:-10
- rien:2
- right:-3
- rim:1
+ rice:-7
+ ricin:-6
+ ricino:-6
+ rid:-7
+ rien:1
+ right:-10
+ rim:6
  rindertalg:-9
- ring:10
+ ring:2
  rings:3
- rins:12
- rinse:1
+ rins:13
+ rinse:-1
+ rises:-3
  risk:-3
  rizinu:-6
- road:-7
- roast:-4
- rock:-8
- roja:-7
- roll:4
+ road:-6
+ roast:-3
+ rock:-7
+ roja:-6
+ roll:11
  roof:5
- room:-3
- rope:-9
- ropes:-10
- rose:-4
- rosemary:-14
- rot:11
- roug:13
- rouge:6
- rough:-9
- round:7
- row:-8
- rub:-6
- rubb:4
+ room:-4
+ roommate:-1
+ rooms:-1
+ rope:-16
+ ropes:-8
+ rose:-8
+ rosemary:-13
+ rot:10
+ roug:16
+ rouge:5
+ rough:-15
+ round:9
+ row:-6
+ rub:-8
+ rubb:6
  rubber:-5
- rubbish:-5
+ rubbish:-7
  rubs:-5
- ruin:-7
- rule:-18
- ruler:3
- rules:-11
- run:-5
- runny:11
- runs:2
+ rug:-7
+ ruhren:-2
+ ruin:-12
+ rule:-16
+ ruler:-2
+ rules:-7
+ run:-1
+ runn:-4
+ runny:13
+ runs:3
  rush:4
- rustic:-5
- rusty:-3
+ rustic:-6
+ rusty:-8
  s0ap:-3
- s:-11
+ s:-10
  sack:3
- sad:-3
- safe:-20
- safety:-7
- sage:-6
- said:-3
+ sad:-5
+ safe:-23
+ safety:-1
+ sage:-7
+ said:-11
  salad:-5
+ sale:5
  salio:2
- salpico:14
- salt:7
- salto:10
- salty:-3
- same:-5
+ salpico:11
+ salt:3
+ salto:13
+ salty:1
+ same:-8
  sand:9
- sandal:8
- sandpaper:9
+ sandal:10
+ sandpaper:8
  sandwich:-14
- sane:-7
+ sane:-9
  sanity:-11
- sank:-6
- sans:7
- saponification:-11
- sat:2
- saturday:-7
- sauce:-6
- sausag:7
- save:-9
+ sank:-10
+ sans:10
+ saponification:-9
+ sat:5
+ sauce:-5
+ sausag:6
+ save:-8
+ saved:-6
+ saves:-1
  savon:-1
- saw:2
+ saw:4
  say:-16
- says:-4
- scal:-8
- scald:4
- scale:-8
- scalp:-3
+ says:-9
+ scal:-5
+ scald:3
+ scale:-9
+ scalp:-1
+ scan:-3
  scar:-6
- scare:-5
- scary:-3
- scent:-23
- schlimm:6
- schon:6
- school:-10
- science:-6
+ scare:-6
+ scent:-17
+ schlimm:12
+ schon:4
+ school:-5
+ science:-4
  scoop:-4
- scorch:2
- scrap:9
- scrape:6
- scraping:9
- scratch:4
- scream:12
- screen:11
- screw:-7
- scribbl:-3
- scrub:-4
- scrubb:-2
+ scorch:-3
+ scout:-3
+ scrap:14
+ scrape:7
+ scraping:7
+ scratch:3
+ scratchy:2
+ scream:3
+ screen:1
+ screw:-4
+ scrub:-9
+ scrubb:-4
  se:-3
- sea:-8
- seal:-8
- seam:1
- season:-3
- sec:12
- second:-16
- see:4
- seed:-8
- seeds:-4
- seem:-13
- seems:3
- seen:-3
- sees:-8
- seife:-3
- seifenleim:4
- seit:14
- seiz:-11
- seize:16
- self:9
- sell:-9
- seller:-4
- sells:-5
- send:-10
- sense:-5
- sensible:-10
+ sea:-3
+ seal:-10
+ seam:3
+ sec:4
+ second:3
+ seed:-4
+ seeds:-6
+ seem:-8
+ seems:-4
+ seen:-4
+ sees:-6
+ seife:-5
+ seifenleim:2
+ seit:9
+ seiz:-1
+ seize:9
+ self:10
+ sell:-8
+ seller:-1
+ sells:-7
+ send:-14
+ sense:-6
+ sensible:-9
  sensitive:-13
- sent:-6
- separat:1
+ sent:3
+ sentence:-3
+ separat:-5
  separate:-10
- september:-7
+ separation:-2
  sesame:-2
- set:-8
- sett:-6
- settl:4
- settle:11
- seven:-8
- seventeen:-3
- seventy:-4
+ set:2
+ sett:-5
+ settl:-7
+ settle:13
+ seven:-12
+ seventeen:-9
+ seventy:-6
  several:-3
- sew:-3
- sf:-17
- shade:3
- shak:-9
- shall:-3
- shampoo:-17
- shap:-11
- shape:8
- shar:-3
- share:-4
- sharp:-12
- shatter:-4
- shav:-10
- shave:-12
+ sew:-6
+ sf:-18
+ shade:1
+ shak:-6
+ shake:1
+ shall:-6
+ shampoo:-10
+ shap:-10
+ shar:-7
+ share:-6
+ sharp:-14
+ shatter:-5
+ shav:-8
+ shave:-9
  she:9
- shea:-1
- sheabutter:-3
+ shea:-10
+ sheabutter:-4
  shearer:-3
- shed:-2
- sheep:-3
- sheet:-5
- shelf:-5
- shes:10
- shield:-18
- shift:-9
- shin:4
- shine:-4
+ sheep:-4
+ sheet:-15
+ shelf:-8
+ shes:15
+ shield:-9
+ shift:-7
+ shin:5
+ shine:4
  shins:-6
- shiny:-6
+ shiny:-9
  shirt:2
- shoe:2
- shoebox:-4
- shoes:-9
- shook:3
- shop:-14
+ shoe:3
+ shoebox:-3
+ shoes:-12
+ shook:-6
+ shop:-18
  shopp:-3
- shops:-9
- short:2
- shorten:-13
- shot:3
- should:-8
- shoulder:-16
- shout:6
- show:2
- shower:-1
- shows:-9
- shrank:-5
- shred:2
- shut:8
- si:-5
- sich:8
- sick:-7
+ shops:-8
+ short:1
+ shorten:-8
+ shot:5
+ should:-9
+ shoulder:-12
+ shout:5
+ show:-1
+ shower:-3
+ shown:-3
+ shows:-8
+ shred:6
+ shut:10
+ si:-8
+ sich:12
+ sick:-6
  side:1
- sides:-7
- sideway:-2
- siev:-3
- sieve:5
- sign:-7
- signal:-3
- silicone:-7
- silk:-4
- sill:-6
- silly:-9
+ sides:-8
+ sie:-1
+ siev:-5
+ sign:-6
+ signal:-5
+ silicone:-13
+ silk:-7
+ sill:-3
+ silly:-11
+ simmer:-3
+ simp:-6
  simple:-7
- sin:5
- since:15
- sind:7
- sing:10
- single:-5
- sink:-7
- sinks:-2
- sipp:-1
- sister:-6
- sits:-4
- six:-12
+ sin:6
+ since:16
+ sind:11
+ sing:8
+ single:-3
+ sink:-11
+ sinks:-3
+ sip:4
+ sipp:2
+ sister:-9
+ site:-2
+ sits:-6
+ sitt:1
+ six:1
  sixteen:-3
  sixty:-6
- size:2
- ski:-5
+ size:-1
+ ski:-8
  skimm:-3
- skin:1
- skip:-3
- slab:-1
- slabs:-6
- slapp:1
- sleep:-12
- sleev:-2
- sleeve:-1
- slept:-5
- slic:-10
- slice:9
- slick:-4
- slid:4
- slight:-7
+ skin:3
+ skip:-5
+ skipp:-3
+ skull:-3
+ slab:-7
+ slabs:-5
+ slapp:-2
+ sleep:-13
+ sleev:-1
+ sleeve:-5
+ slept:-4
+ slic:-6
+ slice:3
+ slick:-3
+ slid:5
+ slight:-11
  slimy:-2
- slip:6
- slipp:12
- slipper:11
- slippery:-6
- slopp:9
- slow:-5
- slush:-8
- small:-9
- smart:13
- smear:9
+ slip:-2
+ slipp:14
+ slipper:8
+ slippery:-3
+ slopp:8
+ slow:2
+ slush:-4
+ small:-14
+ smart:17
+ smear:1
  smel:-3
- smell:-6
- smok:10
- smoke:-6
- smooth:3
- smudge:-5
- snapp:-3
- sneez:2
- sniff:3
- snow:-6
- so:-12
+ smell:-7
+ smok:11
+ smoke:-3
+ smooth:1
+ smudge:-11
+ snapp:-4
+ sneez:12
+ sneeze:-10
+ snow:-9
+ so:-16
  soak:8
  soap:3
- soaper:-7
- soapmak:-5
- soaps:-15
- soapy:15
- sock:11
- socke:3
- socks:12
- soda:-2
+ soaper:-6
+ soapmak:-6
+ soaps:-18
+ soapy:9
+ sock:2
+ socke:4
+ socks:13
+ soda:-1
  sodium:-4
  sofa:3
- soft:4
- softer:-6
- sohn:3
- soir:4
- sold:-18
- soles:7
- solution:-3
- some:8
- somebody:-14
- someone:-23
- someth:-7
- somewhere:-4
- son:-2
- sooner:-7
+ soft:-8
+ softer:-7
+ soir:7
+ sold:-7
+ soles:15
+ solid:-9
+ solution:-2
+ some:10
+ somebody:-15
+ someone:-17
+ somewhere:5
+ son:6
+ soon:3
+ sooner:-3
+ sooo:1
  sore:6
- sorry:-15
- sort:-2
- sosa:-1
- soude:-2
- sound:-4
- soup:-4
- sous:5
- soy:-7
- soybean:-7
- spaniel:1
- spare:-4
+ sorry:-18
+ sort:-1
+ sosa:4
+ sound:-11
+ soup:-9
+ soy:-8
+ soybean:-5
+ spaniel:3
+ spare:-7
  spat:14
- spatula:8
- speak:-9
- speck:-14
- speed:-11
- spell:4
+ spatula:9
+ speak:-7
+ speck:-9
+ speed:-7
+ spell:8
  spend:-3
- spent:-9
- spicy:-3
- spill:-1
+ spent:-6
+ spicy:-6
+ spill:-2
  spilt:8
- spirit:-4
- spirulina:-12
- spit:17
- spitt:18
- splash:12
- splatter:13
+ spirit:2
+ spirulina:-13
+ spit:10
+ spitt:16
+ splash:8
+ splatter:16
  split:11
- splitt:12
- spoil:-3
- sponge:-12
- spoon:7
- spoonful:-4
- spot:2
- spots:-2
- spr:-12
- spray:14
+ splitt:8
+ spoil:-6
+ sponge:-10
+ spoon:4
+ spoonful:-9
+ spot:8
+ spots:5
+ spr:-7
+ spray:12
  spread:-3
- spreadsheet:-6
- sprinkl:-13
- sprinkle:-9
- spritz:6
- spritzer:13
- square:-5
- squash:-1
- squeak:-7
- squirt:14
- stack:-1
+ sprinkl:-12
+ sprinkle:-4
+ spritz:7
+ spritzer:19
+ square:-3
+ squash:3
+ squeak:-3
+ squirt:16
  stage:-1
- stain:-13
- stainles:-6
- stair:-13
- stall:-12
- stamp:-16
- stand:-14
- standard:-14
- stank:10
- start:3
- static:-2
- stay:-15
- stays:-14
- steam:1
- stearic:-16
- stearin:-7
- steel:-12
+ stain:-11
+ stainles:2
+ stair:-12
+ stall:-9
+ stamp:-10
+ stand:-10
+ standard:-9
+ stank:3
+ start:-4
+ static:-6
+ stay:-19
+ stays:-15
+ stearic:-6
+ stearin:-10
+ steel:-10
  steep:-1
  stelle:11
- step:-7
+ step:-5
  stepp:-2
- steps:-10
- stick:-9
- sticker:2
+ steps:-7
+ stick:-5
+ sticker:7
  sticky:-1
- stiff:-5
- sting:9
- stink:-9
- stir:-14
- stirs:-9
- stock:-3
+ stiff:-4
+ still:10
+ sting:5
+ stink:-11
+ stir:-7
+ stirs:-8
+ stock:-1
  stole:-1
- stomach:6
- stone:-5
- stood:-4
- stool:18
- stop:1
- stopp:-13
- stops:3
- store:-13
- storm:-12
- story:-8
- stout:-6
- stove:1
- str:-3
- straight:-1
- strain:-4
- strange:1
- strap:8
- straw:-4
- strawberry:-4
- streak:13
- stream:12
- strength:-9
- stretch:-2
- string:-6
+ stomach:7
+ stone:-2
+ stood:-2
+ stool:17
+ stopp:-15
+ stops:9
+ store:-17
+ storm:-11
+ story:-7
+ stout:-11
+ stove:-2
+ str:3
+ straight:-2
+ strain:-6
+ strange:7
+ strap:5
+ straw:-5
+ strawberry:-12
+ streak:12
+ stream:4
+ strength:-11
+ stretch:-1
+ string:-2
  strip:10
- stripe:13
- stripp:-8
- strong:4
- stronger:-3
+ stripe:9
+ stripp:-6
+ strong:-19
+ stronger:-7
  stuck:1
- student:3
- stuff:-3
- stunden:6
- stupid:6
- subject:-7
- such:4
- suck:9
- suet:-6
- sugar:3
- suis:7
- suit:-5
- sum:-7
- summer:-6
- sums:-3
+ student:5
+ stuff:1
+ stunden:3
+ stupid:7
+ subject:-3
+ such:8
+ suck:14
+ suet:-8
+ sugar:12
+ suis:8
+ suit:-6
+ sum:-12
+ summer:-9
+ sums:-6
  sun:-3
- sunburn:-6
- sunburnt:4
- sunday:-9
- sunflower:1
+ sunburnt:6
+ sunday:-12
+ sunflower:3
  super:1
- superfat:-27
- supp:-3
- supper:-1
+ superfat:-25
+ supp:-4
+ supper:5
  supplier:-6
- suppos:-2
- suppose:-10
- sur:3
- sure:-12
- surface:2
- surgra:-19
- surprise:-6
- survive:-3
+ suppos:-6
+ suppose:3
+ sure:-8
+ surface:5
+ surgra:-11
+ surprise:-1
  suspect:-3
- swallow:7
- swap:-16
- swapp:-6
- swear:-5
- sweat:-1
- sweaty:7
- sweep:-8
- sweet:-5
- swell:5
- swept:-3
- swig:4
- swimm:-6
- swirl:-12
- switch:-8
- swollen:10
- swore:-10
- t:-7
- tab:-2
- tabl:-3
- table:4
- tablespoon:-2
- tablet:-4
+ swallow:6
+ swap:-18
+ swapp:-9
+ swear:-8
+ sweat:3
+ sweaty:9
+ sweep:-9
+ sweet:-7
+ swell:13
+ swept:-1
+ swig:19
+ swimm:-8
+ swirl:-21
+ switch:-4
+ swollen:17
+ swore:-8
+ t:-8
+ ta:-11
+ tabl:-11
+ table:14
+ tablespoon:-6
+ tablet:-7
  tack:4
- taffy:2
- tag:-9
- tail:-3
+ taffy:5
+ tag:-8
+ tail:1
  tak:-9
- take:1
- takes:-14
+ take:2
+ taken:3
+ takes:-21
  tale:-3
- talk:-3
- tall:-4
- tallow:-8
- tap:-4
- tape:-4
- taped:-3
- tapp:8
- tar:-3
- tare:-11
- tared:-4
- tast:4
+ talk:-1
+ tallow:-2
+ tan:-7
+ tank:-5
+ tap:-5
+ tape:-7
+ taped:-5
+ tapp:4
+ tar:-2
+ tare:-15
+ tared:-6
+ target:-3
+ tast:1
  taste:-4
- tattoo:-13
- taught:-10
- tbsp:-2
+ tattoo:-16
+ taught:-4
+ tbsp:-6
  td:-6
- tea:7
- teach:-9
- teacher:5
- team:-6
- tears:-8
- teaspoon:2
- teenage:-3
- teenager:-3
- teeth:-6
- tel:-7
+ teach:-10
+ teacher:-5
+ team:-8
+ tear:3
+ tears:-7
+ teaspoon:4
+ teenage:-4
+ teenager:3
+ teeth:-4
+ tel:-3
  tell:-6
- tells:-11
- temp:-13
- temperatur:8
- temperature:-8
- temps:-6
- ten:-3
- tender:10
+ tells:-2
+ temp:-12
+ temperatur:9
+ temperature:-14
+ temps:-2
+ ten:-4
+ tender:12
  tengo:4
- tenia:-3
- tenth:-10
- term:-2
- terrace:-3
- terrible:-4
- terrier:-5
- test:-16
- tester:-2
- tests:-5
- tete:-9
- text:7
- than:-15
- thank:-21
- that:-1
- thats:9
- their:4
- them:1
- then:-6
- ther:14
+ tenia:-2
+ tenth:-9
+ term:-5
+ terrible:-7
+ terrier:-7
+ test:-12
+ tester:-3
+ tests:-8
+ tete:-7
+ text:6
+ texture:-3
+ than:-16
+ thank:-16
+ that:-2
+ thats:4
+ their:10
+ then:-12
+ ther:4
  there:10
- therefore:-8
- therell:-8
- thermometer:-4
- these:-13
- they:2
- theyd:-6
- theyre:-2
- theyve:13
- thick:-2
- thicken:-12
+ therefore:-5
+ therell:-9
+ these:-7
+ they:4
+ theyd:-3
+ theyre:-4
+ theyve:2
+ thick:3
+ thicken:-9
  thickener:-6
- thicknes:-12
- thigh:16
- thing:-14
- think:-4
+ thicknes:-10
+ thigh:18
+ thin:2
+ thing:-6
+ think:-3
+ third:-3
  thirteen:-8
- thirty:-18
- those:-10
- though:-6
- thought:2
- thread:-5
- three:-6
+ thirty:-11
+ this:3
+ those:-18
+ though:-2
+ thought:1
+ thousand:-3
+ thread:-8
+ three:-10
  threw:11
- throat:2
- throbb:-3
- through:-2
- throw:9
- thrown:-3
- thru:11
- thumb:8
- thump:4
- thursday:-4
- thx:-4
- tick:11
- tidi:-4
+ throat:1
+ throbb:1
+ thrown:1
+ thru:2
+ thumb:5
+ thump:12
+ thursday:-5
+ thx:-10
+ tick:5
+ tidi:6
  tidy:-5
- tied:-6
- tiene:-1
+ tied:-8
+ tiene:1
  tight:-1
- til:-5
- tiles:-4
- till:-2
- tilt:-5
- timer:-8
- times:-6
- tin:-17
- ting:15
- tingl:3
- tingle:9
- tins:-10
- tiny:9
- tip:8
+ til:-10
+ tiles:-7
+ till:-5
+ tilt:-14
+ time:3
+ timer:-3
+ tin:-11
+ ting:2
+ tingl:8
+ tingle:14
+ tins:-3
+ tiny:3
+ tip:9
  tipp:-8
  tips:8
- tired:-8
+ tired:-6
  to:-7
- toast:-10
- tocar:2
- tochter:2
- today:6
- toddler:7
- todo:-5
- toe:1
- toffee:6
- together:-7
- told:-9
- tom:5
- tomato:-6
- tombee:8
- tomo:6
- tomorrow:6
- tongue:2
- tonight:-4
- too:-8
- took:7
- toothpaste:5
- top:-5
- topp:-4
- tops:3
- torch:-6
- torn:-4
- total:-12
- touch:-5
- touche:14
- tournesol:-4
- tousse:3
- tout:-2
+ toast:-7
+ tocar:4
+ tochter:4
+ today:1
+ toddler:1
+ todo:-6
+ toes:1
+ toffee:4
+ together:-14
+ told:-16
+ tom:10
+ tomato:-5
+ tombee:9
+ tomo:9
+ tomorrow:8
+ tone:-4
+ tongue:1
+ tonight:3
+ too:-7
+ took:3
+ toothpaste:10
+ top:-16
+ topp:3
+ tops:4
+ torch:-7
+ torn:-6
+ total:-16
+ touch:-3
+ touche:17
+ tournesol:-8
+ tousse:8
+ tout:3
  toute:14
- towel:1
- town:-1
- tr:-6
- trac:-7
- trace:-11
- tractor:-6
+ towel:-4
+ tr:-3
+ trac:-10
+ trace:-6
+ tractor:-8
  trago:10
  trail:-2
- train:9
- translat:-3
- translate:-1
- translucent:-8
- transparent:14
- traver:-1
- tray:-4
- trays:-5
- treasurer:-7
- treat:9
- tree:-3
- trees:-6
- tres:10
- trial:-9
+ train:7
+ translucent:1
+ transparent:21
+ tray:8
+ trays:-6
+ treasurer:-5
+ treat:7
+ tree:-4
+ trees:-4
+ tres:11
+ trial:-8
  trick:3
- tried:11
- tries:-6
- trimming:3
- tripp:9
- trois:9
- trop:1
- tropfen:10
- trouble:6
- trouser:6
- true:-9
- trust:-10
- truth:-4
- try:-4
- tsp:-18
+ tried:4
+ tries:-8
+ trimming:6
+ tripp:11
+ trois:7
+ trop:-4
+ tropfen:7
+ trouble:-2
+ trouser:9
+ true:-10
+ trust:-17
+ truth:-5
+ try:-8
+ tsp:-6
  tub:-6
- tube:4
- tubs:-3
+ tube:3
+ tubs:-4
  tue:-6
- tuesday:8
- tummy:12
- tun:13
- tunnel:-6
+ tuesday:2
+ tummy:9
+ tun:17
  turmeric:-5
- turn:12
- turns:-4
- tut:7
- twelve:1
+ turn:6
+ turns:-3
+ tut:8
+ tutor:-2
+ twelve:-6
  twenty:-7
- twice:9
- twins:-2
- two:4
- ty:-13
- typ:-4
- type:8
- typed:-9
+ twice:3
+ two:2
+ ty:-10
+ typ:2
+ type:4
+ typed:-5
  typo:-7
- typos:-3
+ typos:-4
  u:-3
- uber:16
- uberfettung:-10
- ubers:7
- uf:-12
- ugly:-16
- ul:-6
- um:7
+ uber:14
+ uberfettung:-9
+ ubers:5
+ uf:-7
+ ugly:-5
+ uh:7
+ ul:-11
+ um:8
  un:1
- una:5
- uncle:-14
- uncur:6
- und:-10
- underneath:6
- underside:8
+ una:3
+ uncle:-8
+ uncur:5
+ und:-8
+ under:3
+ underneath:7
+ underside:12
  understand:-5
- undilut:10
+ undilut:5
  une:8
- unicorn:-8
- unit:3
- units:-2
- unmold:17
- unmould:-5
- unrefin:-3
- unscent:-12
- unterarm:19
- until:5
- up:-2
+ unicorn:-5
+ units:-3
+ unmold:7
+ unmould:3
+ unscent:-9
+ unterarm:17
+ until:3
+ up:-3
  update:2
- upside:-3
- urgent:4
- us:-10
- usable:-7
- usado:-7
- use:-20
- used:-5
+ upside:-7
+ urgent:9
+ us:-14
+ usable:-9
+ usado:-6
+ use:-12
+ used:-8
  useful:-3
- uses:-17
- using:9
- usual:-10
- v3:-4
- vanilla:-4
- vapeur:1
- vapor:-3
- vapour:2
- varnish:-7
- vaseline:-12
- vaso:5
- veces:-5
- vegetable:-11
- vent:-10
- veo:13
- verbrannt:12
- verdict:-7
- verify:-10
- verschluckt:11
- verse:4
- version:-14
- very:-2
+ uses:-14
+ using:-2
+ usual:-6
+ v2:-9
+ v3:-9
+ vanilla:-10
+ vapeur:4
+ vapor:-2
+ vapour:-2
+ varnish:-4
+ vaseline:-4
+ vaso:9
+ veces:-7
+ vegetable:-10
+ vent:-13
+ veo:6
+ verbrannt:13
+ verdict:-8
+ verify:-6
+ verschluckt:13
+ verse:9
+ version:-9
  vet:1
- veteran:-8
- video:-11
- viel:-4
+ veteran:-10
+ video:-6
+ viel:-9
  village:-9
- vinegar:9
- virgin:-3
- visage:6
- visit:-11
- visitor:-2
- vite:-5
- voice:8
- volcano:1
- voll:2
- volume:-9
+ vinegar:11
+ visage:8
+ visitor:-7
+ vite:-7
+ voice:11
+ volcano:7
+ voll:4
+ volume:-8
  volunteer:-9
- vom:16
+ vom:9
  vomit:9
- von:5
- vous:-1
- w:14
- waist:-9
- wait:-9
- wake:2
+ vous:-13
+ w:9
+ waist:-10
+ wait:-8
+ wake:3
  wakes:3
- walk:-1
- wall:-2
- walnut:-7
- wann:-8
+ walk:-5
+ wall:-11
+ wallet:-3
+ walnut:-5
+ wann:-9
  want:-5
- wants:-10
- war:5
+ wants:-21
+ war:4
  wardrobe:-3
- warm:-2
- warn:-2
- was:3
- wasnt:-4
- wasp:-4
- wasser:-12
+ warm:-4
+ warn:-7
+ was:7
+ wash:-2
+ wasnt:-7
+ wasp:-5
+ wasser:-6
  waste:-3
- watch:-6
- water:9
- watery:-4
+ watch:-1
+ water:7
+ watery:1
  watr:-3
- watter:-14
- wax:-9
- waxy:-1
- way:3
- we:1
- wear:-9
- wears:-10
- weather:-11
- wed:-6
- wedd:3
- wednesday:-4
- week:-16
- weekend:-10
- weeks:-23
- weeps:10
- weg:3
- weh:7
- weigh:-21
- weight:-8
- weird:14
- weiss:8
+ watter:-13
+ wax:-12
+ waxy:3
+ way:-1
+ we:6
+ wear:-4
+ wears:-14
+ weather:-7
+ wed:-4
+ wedd:10
+ wednesday:3
+ week:-6
+ weekend:-14
+ weeks:-27
+ weep:-6
+ weeps:7
+ weg:-1
+ weh:8
+ weigh:-19
+ weight:-4
+ weird:13
+ weiss:9
  welcome:-8
- weld:-3
- well:-4
- welli:-1
- wenn:-13
- went:-1
- were:1
+ well:-6
+ welli:-5
+ wenn:-12
+ were:-4
  wet:10
- weve:-10
- what:2
- whatever:2
- whats:-11
- whatsoever:-6
- wheel:-4
- wheez:21
- whenever:4
- where:6
+ weve:-16
+ what:4
+ whatever:-6
+ whats:-12
+ whatsoever:-4
+ wheel:-5
+ wheez:16
+ whenever:6
+ where:3
  whether:-6
  which:-19
- whichever:-8
- while:-7
- whipp:-1
+ whichever:-12
+ while:-1
+ whipp:-4
  whisk:1
- white:10
- who:8
+ white:3
+ whiter:-6
+ who:-4
  whole:-3
  wholesaler:-3
- whom:-6
- whose:-5
- why:1
- wide:-3
- width:-4
- wie:-9
- wife:6
- will:-14
- wind:4
+ whom:-5
+ whose:-7
+ why:-1
+ wide:-4
+ width:-3
+ wie:-6
+ wife:-2
+ will:-13
+ wind:7
  window:1
- windowsill:-3
- windy:-10
- wine:4
- wins:-12
+ windowsill:9
+ windy:-5
+ wine:11
+ wins:-6
  winter:-16
- wip:3
- wipe:2
- wiped:8
- wird:-11
- wire:-12
+ wip:4
+ wipe:4
+ wiped:10
+ wird:-8
+ wire:-15
  wise:-14
- wish:-8
- with:-4
- within:-9
- wks:-3
- wobb:12
- wobbl:3
- wochen:2
- woke:4
- wollte:-7
- woman:3
- women:-4
- wonder:-9
- wont:10
- wood:-15
- wooden:-10
+ wish:-4
+ with:-3
+ within:-11
+ without:-5
+ wks:-4
+ wobb:11
+ wobbl:7
+ wochen:1
+ woke:6
+ wollte:-2
+ woman:10
+ women:-10
+ wonder:-13
+ wont:12
+ wood:-6
+ wooden:-4
  wool:-2
- word:-7
- words:-7
- wore:-7
- works:-12
- workshop:-7
- worktop:-5
- worri:-4
- worry:-5
- worse:10
- worst:-4
+ word:-3
+ words:-10
+ wore:-2
+ work:-11
+ works:-4
+ worksheet:-1
+ workshop:-2
+ worktop:-7
+ worri:-5
+ worry:-2
+ worse:13
+ worst:-2
  worth:-6
- would:-24
- wouldnt:-6
- wow:-3
- wrap:-5
- wrapp:3
- wrapper:-3
- wreck:-4
- wrinkl:-1
- wrist:12
- writ:-5
+ would:-19
+ wouldnt:-7
+ wrap:-7
+ wrapp:5
+ wrapper:-1
+ wreck:-2
+ wrink:-1
+ wrinkl:-3
+ wrist:14
+ writ:-8
  write:-10
- written:-9
- wrong:-14
- wrote:-11
- x:-6
- y:8
- ya:-6
+ written:-7
+ wrong:-7
+ wrote:-15
+ x:-9
+ y:9
+ ya:-7
  yall:-3
- yard:-5
- year:-2
- years:-13
- yellow:5
- yellowish:7
- yes:6
- yesterday:10
- yet:-14
- yeux:-5
- yield:-6
- yo:1
+ yard:1
+ year:-8
+ years:-8
+ yellow:8
+ yellowish:10
+ yes:1
+ yesterday:6
+ yet:-12
+ yeux:-4
+ yield:-9
+ yo:16
  yoghurt:-6
- yogurt:-10
- yolk:-3
- you:-8
- youd:-14
- youll:-3
- young:4
- youngest:6
- your:-6
- youre:-7
- yours:-5
+ yogurt:-7
+ you:-6
+ youd:-7
+ youll:-6
+ young:6
+ youngest:7
+ your:-1
+ youre:-5
+ yours:-13
  youve:3
- yr:6
- yrs:-8
- zap:-8
- zapp:-2
- zappy:-10
+ yr:8
+ yrs:-10
+ zap:-7
+ zapp:2
+ zappy:-5
  zaps:-12
+ zero:-5
  zu:-10
- zum:-9
- £3:-8
- £4:-6
- °c:-14
- °f:-9
- ¿la:-8
- ¿que:-9
- ¿se:-2
- –:-11
- —:-19
- •:-18
- €:-7
---:7
--:-1
--B:13
--C:-3
--D:2
--E:7
--F:-7
+ zum:-6
+ zwei:-3
+ £0:-5
+ £1:-3
+ £3:-5
+ £4:-5
+ £6:-3
+ °c:-18
+ °f:-13
+ ¿la:-3
+ ¿que:-10
+ ¿se:-4
+ –:-6
+ —:-16
+ •:-11
+ €:-3
+--:4
+-:1
+-A:3
+-B:6
+-C:-4
+-D:5
+-E:10
+-F:-5
 -G:-5
--H:12
--I:15
--J:20
--K:6
--L:11
--M:3
--N:-2
--O:9
--Q:-6
+-H:13
+-I:9
+-J:9
+-K:4
+-L:12
+-M:4
+-N:2
+-O:8
+-P:2
+-Q:-9
 -R:8
--S:-3
--T:16
--V:6
--W:8
--Y:2
--d:6
--f:-4
--g:5
--h:14
--i:-3
--j:-1
--k:-7
--l:-1
--m:4
--n:14
--o:3
--p:3
--q:3
--r:-1
--s:-2
--t:-1
+-S:1
+-T:10
+-V:2
+-W:4
+-Y:-3
+-d:7
+-f:-10
+-g:1
+-h:9
+-i:3
+-j:3
+-k:-3
+-l:-10
+-m:2
+-n:9
+-o:5
+-p:-2
+-q:6
+-r:-2
+-s:-3
+-t:1
 -u:2
--v:-2
 -w:-1
--y:-10
--z:-1
-A-:-5
-A:8
-AA:4
-AC:4
-AD:1
-AE:13
-AF:3
-AG:-10
-AH:-4
-AI:6
-AK:5
-AL:-5
-AM:-7
-AN:2
-AP:11
-AQ:4
-AR:14
-AS:2
-AT:-3
-AV:-1
-AW:3
-AY:9
-Ab:2
-Af:-2
-Ag:7
-Ah:-13
-Ai:4
-Aj:-24
-Ak:-4
+-y:-13
+-z:-4
+A-:-7
+A:7
+AA:2
+AD:-2
+AE:9
+AF:-1
+AG:-8
+AH:-3
+AI:5
+AK:7
+AL:-3
+AM:-6
+AN:3
+AO:1
+AP:7
+AQ:5
+AR:17
+AS:-1
+AT:3
+AW:8
+AY:10
+Ab:3
+Af:-4
+Ag:8
+Ah:-14
+Ai:5
+Aj:-13
+Ak:-1
 Al:7
-Am:10
-An:6
-Ao:7
-Ap:1
-Aq:14
-Ar:3
-As:-2
-At:-2
-Au:12
-Av:2
+Am:5
+An:3
+Ao:10
+Ap:2
+Aq:10
+Ar:7
+As:-1
+At:1
+Au:14
 Aw:10
-Ay:2
-Az:4
+Ay:3
+Az:3
 B-:-2
-B:16
-BA:16
-BB:8
-BK:9
-BO:11
-BV:10
-Bf:-15
-Bi:4
-Bo:-6
-Bp:-5
-Bt:-4
+B:13
+BA:14
+BB:9
+BK:12
+BO:14
+BV:15
+Bf:-10
+Bi:7
+Bo:-7
+Bp:-1
 Bw:2
-Bz:10
-C-:1
-C:4
+Bz:2
+C-:-1
+C:5
 CA:4
-CD:13
-CE:-3
-CF:-3
-CG:7
-CH:3
-CI:-6
-CK:4
-CL:9
+CB:-6
+CC:-1
+CD:17
+CE:-10
+CF:-10
+CG:6
+CH:4
+CI:-4
+CK:6
+CL:11
 CM:-7
-CN:2
-CO:-5
-CP:-1
-CQ:10
-CR:16
+CN:3
+CO:-6
+CP:-2
+CQ:8
+CR:13
 CS:4
 CV:-7
-CW:-10
-CY:11
-Cb:9
-Cd:9
-Cf:-8
-Cg:-1
-Ch:15
-Ci:-1
-Cj:-3
-Ck:10
-Cl:-3
-Cn:-3
+CW:-6
+CY:6
+Cb:7
+Cd:11
+Cf:-15
+Cg:-5
+Ch:17
+Ci:2
+Cj:-4
+Ck:12
+Cl:-2
+Cm:5
+Cn:-4
 Co:2
-Cp:9
-Cq:-12
-Cr:-1
-Cs:-2
-Ct:1
-Cv:-4
-Cw:-3
-Cz:-6
-D:18
+Cp:5
+Cq:-11
+Cr:4
+Cs:-6
+Ct:3
+Cv:-8
+Cw:-6
+Cz:-12
+D-:-1
+D:19
 DA:20
-DD:7
-DO:-1
-DQ:7
-DS:3
-Db:11
+DD:8
+DO:-8
+DQ:8
+DS:5
+Db:19
 Di:9
-Dk:22
-Do:-6
-Dp:23
-Dq:4
-Dt:11
-Dw:2
+Dk:7
+Dp:18
+Dq:3
+Dt:7
+Dw:3
 Dz:1
-E-:-12
-E:12
-EA:3
-EC:6
-EE:-4
-EF:-7
-EH:18
-EN:8
-EO:1
-EP:-10
-EQ:10
-ER:16
-ES:3
-ET:10
-EV:14
-EW:17
+E-:-3
+E:15
+EA:11
+EC:10
+EE:-8
+EF:-5
+EH:15
+EN:2
+EO:-4
+EP:-12
+ER:10
+ES:1
+ET:7
+EV:18
+EW:10
 Ef:-14
 Eh:13
-Ei:11
-El:17
-Eo:-11
-Ep:2
+Ei:8
+El:16
+Eo:-14
+Ep:3
 Eq:6
-Er:-4
-Et:-10
-Ew:-8
-Ez:6
-F-:-8
+Er:-3
+Et:-13
+Ev:4
+Ew:-11
+Ez:1
+F-:-1
 F:-2
 FA:-1
-FC:-12
+FC:-10
 FD:4
-FE:-5
-FL:-3
-FM:-7
-FN:-16
-FO:-14
-FP:-7
-FQ:3
-FS:-3
-FW:-14
+FE:1
+FL:-8
+FM:-9
+FN:-19
+FO:-15
+FP:-11
+FQ:-4
+FS:-8
+FW:-15
 Fb:10
-Ff:2
-Fi:-13
-Fj:-6
-Fk:-15
-Fo:-5
+Ff:5
+Fi:-11
+Fj:-7
+Fk:-7
+Fo:-3
 Fp:-6
-Fq:-7
-Fr:-3
-Fs:-4
-Ft:-10
-Fv:-9
-Fw:5
-Fy:9
-Fz:3
-G-:7
-GA:9
-GC:4
-GF:-3
-GG:5
+Fq:-5
+Fr:-5
+Fs:-6
+Ft:-8
+Fv:-6
+Fw:8
+Fy:7
+G-:1
+G:-5
+GA:1
+GC:3
+GF:-4
+GG:4
 GL:12
 GM:-5
-GN:2
-GO:5
-GP:3
-GQ:-5
-GR:5
-GS:-4
-GV:5
-GW:-3
-GY:-7
-Gb:3
-Gf:-1
-Gi:-5
-Gj:4
-Gl:-2
-Go:-2
-Gp:2
-Gq:-5
+GN:4
+GO:7
+GP:5
+GQ:3
+GR:11
+GS:-10
+GV:6
+GW:5
+GY:-3
+Gf:2
+Gi:-6
+Gj:13
+Gl:-3
+Go:6
+Gp:3
+Gq:-6
 Gr:-1
-Gt:-1
-Gv:4
-Gw:2
-Gz:4
-H-:1
-H:10
-HA:5
-HE:2
-HH:13
-HI:9
-HM:-3
-HN:-4
-HO:3
-HP:2
-HQ:-1
-HS:8
-HT:11
-HV:18
-HW:13
-HY:10
-Hb:9
-Hf:2
-Hh:14
-Hi:-17
-Hn:7
-Ho:-5
-Hp:-3
-Hq:10
-Hr:12
-Ht:-9
-Hw:-16
-Hz:7
+Gt:-5
+Gv:10
+Gw:3
+Gz:12
+H-:9
+H:13
+HA:13
+HE:-3
+HH:8
+HI:2
+HM:1
+HN:-1
+HQ:3
+HS:10
+HT:14
+HV:20
+HW:10
+HY:4
+Hb:6
+Hh:15
+Hi:-18
+Hj:-7
+Hn:3
+Ho:-8
+Hp:1
+Hq:11
+Hr:3
+Ht:-10
+Hw:-18
+Hz:13
 I-:3
-I:-10
-IA:-9
+I:-11
+IA:-10
 IC:-3
-IO:-1
-IP:-9
-IQ:-3
-IS:-6
-IW:-5
-Ib:-4
-If:-2
-Ii:-7
-Ij:-3
-Io:-7
-Ip:8
-It:-8
-Iw:-10
-Iz:-9
-J-:8
-J:7
+IO:2
+IP:-8
+IQ:3
+IS:-3
+IW:-9
+Ib:-3
+Ii:-8
+Io:-3
+Ip:7
+It:-7
+Iw:-4
+Iz:-5
+J-:6
+J:11
 JO:-9
-JP:3
-JS:-6
-Jo:-1
+JP:7
+JS:-9
+Jo:-2
 Jt:15
-Jz:2
-K-:13
-K:11
-KA:16
-KE:6
-KK:7
-KN:13
-KO:-6
-KP:12
-KQ:5
+Jz:3
+K-:4
+K:13
+KA:14
+KE:5
+KK:10
+KN:5
+KO:-1
+KP:11
+KQ:7
 KS:-4
-KT:4
-KV:8
-KW:3
-Kb:9
-Kf:-9
-Kh:3
-Ki:1
-Kp:11
-Kr:4
-Kt:3
-Kw:-12
-Kz:-5
-L-:-19
-L:11
-LA:9
-LC:-3
-LG:-4
-LN:-6
+KT:6
+KV:6
+KW:-3
+Kb:11
+Kf:-8
+Kh:7
+Ko:-4
+Kp:15
+Kr:9
+Kt:6
+Kw:-14
+Kz:-8
+L-:-22
+L:12
+LA:3
+LC:-4
+LG:-1
+LN:-10
 LO:-3
-LP:-2
+LP:-6
 LQ:-1
-LS:12
+LS:15
 LY:-7
-Lb:7
-Lf:5
+Lb:5
+Lf:3
 Lh:11
-Li:-1
-Lk:12
-Lo:-1
-Lp:10
-Lq:8
-Lr:11
-Lt:3
-Lz:4
-M-:-11
-M:-5
-MA:-18
-MC:-7
-MD:6
-ME:-10
-MF:-7
-MG:-6
-MK:-2
-MM:-7
-MN:-2
-MO:-4
-MP:-8
+Li:-3
+Lk:15
+Lo:-5
+Lp:7
+Lq:6
+Lr:5
+Lt:4
+Lw:-5
+Lz:6
+M-:-12
+M:-6
+MA:-16
+MC:-9
+MD:7
+ME:-8
+MF:-5
+MG:-10
+MH:4
+MK:-3
+MM:-5
+MN:11
+MO:-5
+MP:-5
 MQ:-7
-MR:2
-MS:-4
-MV:-4
-MW:1
-Mf:-15
-Mh:-9
-Mi:-6
-Mj:8
-Mk:-1
-Ml:-8
-Mo:-3
-Mp:-7
-Mq:-2
-Mr:-15
-Mu:-17
-Mw:-4
+MR:1
+MS:-3
+MV:-8
+MW:3
+Mb:8
+Md:-1
+Mf:-17
+Mh:-13
+Mi:-2
+Mj:5
+Mk:-4
+Ml:-5
+Mo:-9
+Mp:-5
+Mq:8
+Mr:-7
+Mt:-3
+Mu:-27
+Mv:8
+Mw:1
 My:-8
-Mz:-3
-N-:2
-N:-8
-NA:-11
-NC:-6
-ND:8
-NE:-6
-NF:-2
-NG:-12
-NH:-8
-NI:11
-NK:-4
+Mz:-4
+N-:-6
+N:-2
+NA:-8
+NC:-3
+ND:6
+NE:-7
+NF:-7
+NG:-4
+NH:-13
+NI:9
+NK:-11
 NL:-4
-NM:-6
-NN:-12
-NO:-2
-NP:-3
-NQ:3
+NM:-8
+NN:-16
+NO:-5
+NP:-4
 NR:-12
-NS:-8
-NV:-15
-NW:-22
-NY:-3
-Nb:-12
-Nd:6
-Nf:4
-Ng:3
+NS:-14
+NV:-18
+NW:-17
+NY:-2
+Nb:-14
+Nd:8
+Nf:8
+Ng:7
 Nh:-7
-Ni:-12
-Nj:5
-Nk:9
-Nl:6
-Nm:-12
-Nn:16
-No:-3
-Np:-2
-Nq:-4
-Nr:-18
-Ns:-12
-Nt:-6
-Nu:-7
-Nv:6
-Nw:-7
-Ny:-7
-Nz:4
+Ni:-13
+Nk:10
+Nl:2
+Nm:-8
+Nn:3
+No:-11
+Np:7
+Nq:-5
+Nr:-19
+Ns:-15
+Nt:-9
+Nu:-9
+Nv:2
+Nw:1
+Ny:-9
+O-:4
 O:3
-OA:-6
-OB:6
-OC:-2
-OD:10
-OE:8
-OF:-10
-OG:-7
+OA:-7
+OB:8
+OD:12
+OE:9
+OF:-9
+OG:2
 OH:4
-OI:-10
-OJ:14
-OK:3
-OL:7
-OM:-5
+OI:-7
+OJ:4
+OK:-5
+OL:10
+OM:6
 ON:-2
-OP:9
-OQ:-4
-OR:-3
-OS:-6
-OT:24
-OV:-7
-OW:-1
-OY:7
-Ob:7
-Od:12
-Of:5
-Og:-1
-Oh:1
-Oi:-5
-Oj:-1
+OP:7
+OQ:-3
+OR:3
+OS:-3
+OT:14
+OV:-1
+OY:4
+Ob:9
+Od:10
+Og:4
+Oj:-5
 Ok:4
 Ol:7
-Om:-1
-On:1
-Oo:-2
-Op:-7
-Oq:16
-Or:-1
-Ot:6
-Ou:12
+Om:-7
+Oo:-1
+Op:-9
+Oq:13
+Or:4
+Ot:4
+Ou:13
+Ov:-2
 Ow:-5
-P-:9
-P:7
+Oz:2
+P-:10
+P:12
 PA:1
-PC:-3
-PE:-8
-PF:3
-PG:9
-PH:10
-PI:-7
-PJ:16
-PK:-4
+PE:-10
+PF:-1
+PG:6
+PH:12
+PJ:10
+PK:-2
 PL:3
-PM:-2
-PN:-2
-PO:7
-PP:6
-PR:14
-PS:4
+PM:5
+PN:-4
+PO:8
+PP:1
+PQ:-2
+PR:9
+PS:1
 PT:14
 PV:14
-PW:6
-PY:-6
-Pb:2
-Pf:-4
-Ph:16
-Pi:10
-Pj:2
-Pk:-3
-Pl:8
-Pm:-4
-Pn:3
-Po:3
-Pp:-5
-Pq:2
-Pr:5
-Pt:5
-Pu:15
-Pv:-2
-Pw:-8
-Py:-7
-Pz:3
-Q-:10
-Q:6
-QA:-6
-QC:2
-QD:-1
-QE:7
-QF:7
-QG:-6
-QH:-3
-QK:-1
-QL:2
-QM:-11
-QN:-1
-QO:6
-QP:-16
-QQ:-16
-QR:-1
-QS:-14
-QT:4
-QV:-16
-QW:-7
+PW:7
+PY:1
+Pb:-2
+Pf:-8
+Ph:10
+Pi:11
+Pj:-5
+Pk:-2
+Pl:2
+Pm:-2
+Pn:6
+Po:6
+Pp:-4
+Pq:-1
+Pr:9
+Pt:-2
+Pu:21
+Pv:-3
+Pw:-12
+Py:-6
+Pz:2
+Q-:3
+Q:2
+QA:-3
+QC:-1
+QD:-2
+QE:5
+QF:5
+QK:1
+QL:5
+QM:-14
+QN:1
+QO:4
+QP:-17
+QQ:-11
+QR:-2
+QS:-11
+QT:10
+QV:-7
+QW:-4
 QY:-6
-Qd:10
-Qf:-16
-Qg:5
+Qb:-1
+Qd:12
+Qf:-10
+Qg:3
 Qh:-3
-Qi:-6
-Qj:3
-Qk:-3
-Ql:4
-Qm:5
-Qo:-7
-Qp:1
-Qq:-20
+Qj:4
+Qk:-4
+Ql:3
+Qm:10
+Qo:-5
+Qp:7
+Qq:-22
 Qr:5
-Qs:-9
-Qt:-7
-Qu:-5
-Qv:11
-Qw:4
-Qy:6
-Qz:-2
-R-:2
-R:13
-RA:-6
-RC:13
-RE:4
-RG:-2
-RH:14
-RL:7
-RN:8
-RO:1
-RP:8
-RQ:4
-RS:23
-RV:3
-RW:9
-RY:8
-Rb:3
-Rh:11
-Ri:-10
-Rk:4
-Rm:-4
+Qs:-8
+Qt:-5
+Qv:16
+Qw:6
+Qy:4
+Qz:-4
+R-:1
+R:14
+RA:-1
+RC:17
+RE:3
+RG:-7
+RH:10
+RL:10
+RN:3
+RO:2
+RP:6
+RQ:3
+RS:21
+RV:8
+RW:14
+RY:10
+Rh:5
+Ri:-8
+Rk:3
+Rl:-1
+Rm:-1
 Ro:-1
-Rp:-6
-Rr:9
+Rp:-2
+Rr:8
 Rt:4
-Rw:-10
-Rz:5
-S-:6
-S:-3
-SA:5
-SC:-3
-SD:1
-SE:-2
-SF:-3
-SG:-3
-SH:-13
-SK:2
-SL:6
-SM:2
-SN:2
-SO:-5
-SQ:-6
-SR:13
-SS:6
-SW:-8
-Sb:7
-Sf:-10
+Rw:-14
+Rz:10
+S-:4
+S:-5
+SA:8
+SC:-2
+SD:-3
+SE:5
+SF:-4
+SH:-12
+SK:4
+SL:12
+SM:4
+SN:1
+SO:-3
+SP:-1
+SQ:-4
+SR:17
+SS:11
+SW:-2
+Sb:12
+Sf:-7
 Sh:-15
 Si:-3
-Sj:-12
-Sk:7
+Sj:-10
+Sk:3
 Sl:-10
-Sm:14
+Sm:7
 So:2
-Sp:6
+Sp:8
 Sq:2
-Sr:12
-St:1
+Sr:13
+St:2
 Su:-4
-Sw:-8
-Sy:-5
-Sz:-1
+Sw:-3
+Sy:-6
+Sz:-9
 T-:-5
 T:9
-TA:8
-TH:19
-TK:-6
-TO:13
-Th:12
-Ti:9
-To:6
+TA:7
+TH:14
+TK:-4
+TO:16
+Th:7
+Ti:13
+To:3
 Tp:17
-Tq:7
-Tt:1
-Tz:-2
-V-:6
+Tq:6
+Tt:9
+Tz:-1
+V-:8
 V:-1
 VA:6
-VB:13
-VC:12
-VE:13
-VK:5
-VN:-11
-VO:5
-VP:11
+VB:12
+VC:5
+VE:8
+VK:9
+VN:-8
+VO:4
+VP:18
 VS:3
-VW:8
-Vf:-14
-Vi:3
-Vo:-10
-Vp:-6
-Vq:11
-Vr:11
-Vt:-4
-Vw:-2
-Vz:7
-W-:3
-WA:6
-WC:3
-WE:3
-WF:-18
-WH:-3
+VT:3
+VW:15
+Vf:-13
+Vi:-3
+Vo:-13
+Vp:1
+Vq:7
+Vr:7
+Vt:3
+Vw:-4
+Vz:5
+W-:11
+W:1
+WA:1
+WC:8
+WE:5
+WF:-14
+WG:1
+WH:1
 WK:3
-WL:5
-WN:-1
+WL:-2
+WM:-5
+WN:2
 WO:8
-WP:-3
+WP:-6
 WQ:1
-WR:12
-WS:6
-WT:10
+WR:7
+WS:1
+WT:9
 WV:-3
-WW:-14
-WY:3
-Wb:-7
-Wf:-8
-Wg:5
-Wk:-9
-Wl:8
-Wm:7
-Wo:4
-Wp:-8
-Wq:-5
+WW:-13
+WY:5
+Wb:-5
+Wf:-2
+Wg:-8
+Wh:-3
+Wi:2
+Wj:-2
+Wk:3
+Wl:5
+Wm:12
+Wo:9
+Wp:-10
+Wq:-7
 Wr:-3
-Wt:-2
-Wv:10
-Ww:3
-Wz:5
-X:11
-XA:11
-Y:12
-YA:9
-YC:-5
-YN:9
-YO:5
+Wt:-1
+Wv:14
+Ww:2
+Wz:6
+X:14
+XA:14
+Y-:-1
+Y:13
+YA:7
+YC:-11
+YN:8
 YP:-4
-YQ:3
-YS:-6
-YW:7
-YY:-1
-Yf:-10
-Yh:10
-Yi:5
+YQ:4
+YS:-4
+YW:16
+Yf:-12
+Yh:12
+Yi:-2
 Yl:-4
-Yo:2
-Yp:3
-Yr:12
-Yt:-1
-Yw:-3
-Yz:2
-any:-7
+Yo:5
+Yp:13
+Yr:23
+Yt:-3
+Yw:1
+Yz:7
+any:-8
 b-:9
-b:11
-bA:7
-bC:-1
-bE:7
-bG:4
-bH:6
-bK:12
-bN:3
-bO:-4
-bP:-9
-bQ:-3
-bR:6
-bS:12
-bW:7
+b:8
+bA:12
+bC:-4
+bE:4
+bG:16
+bH:-3
+bK:7
+bN:10
+bO:-2
+bP:-3
+bQ:-5
+bR:8
+bS:11
+bW:9
 bb:-4
-bf:-13
-bh:-3
-bi:13
-bj:-8
-bl:10
-bm:7
-bo:-1
-bp:10
+bf:-10
+bh:-1
+bi:6
+bj:-13
+bl:2
+bm:2
+bo:-3
+bp:5
 bq:3
-br:8
+br:4
 bt:2
-bw:-1
-bz:6
+bw:-6
+bz:8
 d-:-3
-d:10
-dA:13
-dO:-3
-dQ:-3
-di:4
-dw:-7
-f-:5
-f:-6
-fA:2
-fC:-18
-fE:-13
-fF:-9
-fG:-1
-fH:-10
-fI:11
-fK:-2
-fM:-5
-fN:-14
-fO:-6
-fP:-3
+d:8
+dA:14
+dO:-4
+dQ:-4
+di:5
+dt:-1
+dw:-8
+f-:9
+f:-4
+fA:-3
+fC:-12
+fE:-18
+fF:-8
+fG:-7
+fH:-8
+fI:9
+fK:-1
+fM:-11
+fN:-11
+fO:-4
+fP:-9
 fQ:-2
-fR:8
+fR:2
 fS:-8
-fV:-7
-fW:-2
-fY:-10
-fb:-1
-ff:-15
+fV:-8
+fW:-6
+fY:-12
+fb:-5
+ff:-18
 fg:-11
-fh:4
+fh:11
 fi:4
-figures:-11
-fj:-4
-fl:-1
-fo:2
-fp:-10
-fq:-15
-fr:-7
-fs:-5
-ft:-4
-fu:4
+figures:-10
+fj:-2
+fo:4
+fp:-12
+fq:-16
+fr:-11
+fs:-9
+ft:-2
+fu:5
 fv:-1
 fw:-4
 fy:-4
-g:2
-gA:2
-gE:-2
-gN:-6
-gO:-7
-gP:-7
-gW:8
-gg:-7
-gl:-6
+fz:-6
+g-:5
+g:-2
+gA:4
+gE:-3
+gN:-7
+gO:-13
+gP:-9
+gW:9
+gY:-3
+gf:3
+gg:-6
+gl:-9
 go:2
-gt:2
-gy:-16
-gz:-10
+gt:4
+gy:-11
+gz:-9
 h-:7
-h:12
-hA:11
-hC:-3
-hE:-7
+h:16
+hA:9
+hC:-1
+hE:-16
 hF:-10
-hG:-8
-hH:1
-hJ:4
-hK:-3
-hM:9
+hG:-9
+hH:6
+hJ:7
+hK:-9
+hM:7
 hN:4
-hO:-1
-hP:1
-hQ:6
-hR:13
-hS:-5
+hO:-5
+hP:-2
+hQ:9
+hR:7
+hS:-4
 hT:-6
-hW:5
-hb:16
-hf:-6
-hh:4
-hi:-2
-hj:-5
-hm:-1
+hW:4
+hb:4
+hf:-5
+hh:9
+hj:-2
+hm:4
 hn:3
-ho:-4
-hp:-11
-hq:7
+ho:-3
+hp:-9
 hr:-2
-ht:3
-hu:7
-hw:-15
-hz:-11
-i-:-4
-i:1
-iA:4
+ht:-4
+hu:8
+hw:-3
+hz:-9
+i-:-2
+i:-1
+iA:6
 iB:14
-iC:6
+iC:9
 iD:-3
-iE:14
-iF:-2
-iG:-2
-iH:-4
-iI:-3
-iJ:13
-iL:-3
-iM:2
-iN:-2
-iO:5
-iP:6
-iQ:3
-iR:17
-iS:-7
+iE:12
+iG:-6
+iH:-2
+iI:-9
+iJ:7
+iK:-5
+iL:-2
+iM:-4
+iN:-5
+iO:4
+iP:10
+iQ:1
+iR:13
+iS:-3
 iT:8
-iV:-2
-iW:1
-iY:6
-ib:10
-if:8
-ig:-10
-ih:2
-ii:-9
-ij:-1
-ik:-3
-il:-9
-im:3
-io:3
-iq:17
-ir:4
+iV:-1
+iW:4
+iY:8
+ib:8
+if:3
+ig:-9
+ih:-5
+ii:-8
+ij:-3
+ik:-5
+il:-5
+im:6
+io:1
+ip:1
+iq:6
+ir:-2
 is:-5
-it:-5
-iu:-2
-iv:-3
-iw:4
-iy:7
-iz:-2
-j:-6
-jA:6
-jC:-5
-jD:11
-jE:-14
-jF:4
-jG:3
-jH:3
-jK:-7
-jM:-5
-jN:-3
-jO:-2
-jP:-4
-jQ:-10
-jS:-2
-jb:4
-jf:-9
-jh:-5
-ji:7
-jj:-2
-jm:4
-jo:2
+it:1
+iu:-4
+iv:-8
+iw:-4
+iy:3
+j-:2
+j:-7
+jA:8
+jC:-10
+jD:8
+jE:-12
+jF:3
+jG:-3
+jH:12
+jK:-9
+jM:-12
+jN:-11
+jO:-1
+jP:-5
+jQ:-5
+jS:2
+jW:-3
+jb:11
+jf:-5
+jh:-3
+ji:6
+jj:-4
+jm:10
+jo:5
 jp:-5
-jr:12
-jt:3
-jw:-10
-jz:4
-k:7
-kA:8
-kD:10
-kM:3
-kN:8
-kO:-7
+jq:-2
+jr:15
+js:7
+jt:4
+jw:-7
+jz:3
+k-:-2
+k:5
+kA:9
+kD:9
+kM:5
+kN:7
+kO:-8
 kQ:9
-kW:-7
+kW:-5
 kf:15
-ki:7
-ko:-8
-kp:-2
+ki:6
+ko:-12
+kp:-5
 kr:13
-kw:12
-kz:8
-l-:7
-l:-2
-lA:-12
-lN:-4
+kt:-3
+kw:15
+kz:7
+l-:8
+l:-1
+lA:-8
+lN:-7
 lO:11
-lP:8
-lQ:5
-lY:-5
-lf:-13
-lg:8
-lh:14
-li:-7
-lo:-8
+lP:11
+lQ:2
+lY:-9
+lf:-5
+lg:5
+lh:9
+li:-4
+lo:-10
 long:-11
 longer:-16
-lt:3
-lz:-2
-m-:-5
-m:5
-mA:2
-mE:7
-mG:-9
+lt:7
+lz:1
+m-:3
+m:8
+mA:-1
+mE:5
+mG:-11
 mO:-2
 mP:6
-mS:9
-mY:1
-mf:9
-mi:5
-ml:10
-mm:-7
-mp:5
-mq:9
-mr:2
-mt:-2
+mS:10
+mY:-1
+mf:4
+mi:3
+mj:-3
+ml:4
+mm:-4
+mp:7
+mq:11
+mt:2
 mw:5
-n-:6
+mz:-4
+n-:14
 n:8
-nK:17
-nO:1
-nP:9
-nn:14
-no:-2
-nt:-4
-nw:2
-o-:3
-oB:4
-oC:-1
-oD:16
-oE:11
-oF:-6
+nK:10
+nO:2
+nP:10
+nn:17
+no:-5
+nt:-5
+nw:3
+o-:5
+o:2
+oA:2
+oB:12
+oC:-8
+oD:17
+oE:14
+oF:-1
 oG:6
-oH:-2
-oJ:5
-oK:10
-oL:9
-oM:12
-oN:9
-oO:9
-oP:16
-oQ:-3
-oR:3
-oS:1
-oT:1
-oV:8
-oW:-2
-oY:6
-ob:4
-of:4
-og:4
-oh:6
-oi:-7
-oj:-3
-ok:-14
-ol:6
-om:-11
-on:-4
-oo:5
-op:4
-oq:4
+oH:3
+oJ:4
+oK:8
+oL:3
+oM:2
+oN:2
+oO:8
+oP:13
+oQ:-4
+oR:13
+oS:5
+oT:2
+oV:4
+oW:-3
+oY:7
+ob:11
+of:10
+oh:-2
+oi:-12
+ok:-10
+ol:2
+om:-9
+oo:1
+op:1
+oq:2
+or:-4
 os:2
 ot:2
-ou:8
-ov:-7
-ow:-2
-oy:-7
-oz:12
-p-:2
-p:1
-pB:13
-pC:-2
-pE:5
-pF:7
+ou:6
+ov:-4
+ow:1
+oy:-3
+oz:10
+p-:3
+p:-5
+pA:2
+pB:6
+pC:2
+pE:1
+pF:3
 pG:1
-pH:-7
-pK:16
-pL:-4
-pM:6
-pN:1
-pO:11
-pP:7
-pQ:10
-pR:-2
-pS:8
-pV:5
-pW:4
-pY:10
-pb:9
-pg:-7
-ph:-4
-pi:-1
-pj:-7
-pl:4
-pm:-2
+pH:-10
+pK:3
+pL:-1
+pM:-6
+pN:7
+pO:15
+pP:11
+pQ:5
+pR:-1
+pS:7
+pV:7
+pW:3
+pY:9
+pb:-1
+pf:-3
+pg:-8
+pi:-2
+pj:-3
+pl:9
+pm:-7
 po:1
-pq:2
-pr:6
-ps:3
-pt:-4
-pv:13
-pw:-10
-pz:3
-q-:-7
-q:10
-qA:5
-qC:2
-qF:14
-qH:5
-qM:-8
-qN:4
-qO:-11
-qP:-4
+pp:7
+pq:4
+pr:9
+ps:12
+pt:-2
+pv:3
+pw:-9
+q-:-11
+q:14
+qA:2
+qC:12
+qF:7
+qH:7
+qM:-10
+qN:6
+qO:-13
+qP:-6
 qQ:1
-qS:-11
-qV:-7
+qS:-12
+qV:-9
 qW:-3
-qf:9
-qh:13
-qj:3
-qk:-7
-qo:-13
+qf:8
+qh:16
+qi:2
+qj:5
+qk:-4
+qo:-9
 qp:-10
-qq:-8
-qr:-10
-qt:-4
-qw:-5
+qq:-5
+qr:-7
+qt:-6
+qw:-7
 qz:6
-r:4
-rA:14
-rB:7
+r-:-6
+r:3
+rA:11
+rB:3
 rC:-13
-rD:7
-rE:4
-rF:-3
-rG:-8
+rD:11
+rE:2
+rF:-4
+rG:-3
 rH:-2
-rJ:-2
+rJ:4
 rK:3
-rL:17
-rM:6
-rN:-2
-rO:2
-rP:1
-rQ:-8
-rR:9
-rS:-2
-rT:5
-rV:9
-rW:5
-rb:1
+rL:15
+rM:-2
+rN:-7
+rO:3
+rP:-1
+rQ:-4
+rR:3
+rS:-4
+rT:10
+rV:14
+rW:1
+rY:-2
+rb:3
 recipe:-21
-rf:-11
-rg:8
-rh:10
+rf:-18
+rg:10
+rh:9
 ri:-2
-rj:6
-rk:-9
-rl:8
-rm:1
-ro:4
-rp:5
-rq:4
-rr:-3
-rs:-10
-rt:3
-ru:4
+rj:3
+rk:-14
+rl:4
+rm:-1
+rp:10
+rq:1
+rs:-5
+rt:1
+ru:5
 rv:-5
-rw:-6
+rw:-3
 ry:9
-rz:-1
-s-:4
-sA:-2
-sO:-1
-sP:3
-sf:-11
-sg:4
+rz:1
+s-:5
+s:1
+sA:2
+sO:2
+sP:2
+sf:-4
 short:-5
-si:-4
+si:-5
 so:-3
-sr:4
-st:-1
-sv:-9
-sw:-6
-t-:1
-t:-4
-tA:-3
-tB:1
-tC:-2
-tD:10
+sr:3
+st:-7
+sv:-10
+sw:-7
+t-:2
+t:-2
+tA:-4
+tB:4
+tD:9
 tE:5
-tF:-2
-tG:1
-tI:11
-tJ:4
-tK:-1
-tL:1
-tN:4
-tO:6
-tQ:-3
-tS:2
-tT:-1
-tV:1
+tF:1
+tH:-2
+tI:1
+tJ:2
+tK:3
+tL:2
+tM:2
+tN:2
+tO:4
+tR:-1
+tS:-1
+tT:1
+tV:-1
 tW:-7
-tY:4
-tb:-5
-td:3
-tf:-6
-tg:-2
-th:9
+tY:2
+tb:-4
+td:6
+tf:2
+tg:-1
+th:6
+ti:-3
 tj:-3
-tk:-1
-tl:5
-tm:5
-tn:4
-to:3
-tp:4
-tq:-3
-tr:2
+tk:2
+tl:6
+tm:3
+tn:1
+to:2
+tp:6
+tq:-1
+tr:7
+ts:3
 tt:-6
-tu:10
-tv:-7
-tw:-8
-ty:-3
-tz:4
-u-:6
-u:8
-uA:6
-uO:-6
-uP:6
-uW:8
-ui:-4
-uo:1
-ut:3
-uw:-1
-uz:-2
-v-:-11
-v:3
-vA:-1
-vN:2
-vO:-4
-vP:-2
-vQ:4
-vS:-7
-vW:3
-vf:-2
-vi:1
+tu:9
+tw:-11
+ty:-11
+tz:6
+u-:9
+u:10
+uA:1
+uO:-3
+uP:8
+uW:10
+ui:-6
+uo:3
+ut:-2
+uw:1
+uz:-4
+v-:-9
+v:-1
+vA:2
+vN:-4
+vO:-9
+vP:-3
+vQ:6
+vS:-8
+vW:10
+vi:3
 vl:-10
-vo:11
-vp:3
-vr:-14
-vt:-3
-vv:-4
-vw:-3
-vz:4
-w-:-1
-w:-14
-wA:-3
-wB:8
-wC:4
-wD:12
-wE:1
-wF:1
-wG:2
-wH:-20
-wK:-5
-wL:-3
-wM:-8
-wN:5
-wO:6
-wP:8
-wQ:-3
-wR:7
-wS:-6
-wV:5
-wW:6
+vo:9
+vp:6
+vr:-13
+vt:-11
+vv:-8
+vw:-8
+w-:-2
+w:-9
+wA:-2
+wB:9
+wC:2
+wD:9
+wE:5
+wG:-4
+wH:-18
+wK:-9
+wM:-3
+wN:7
+wO:8
+wP:4
+wQ:-4
+wR:8
+wS:-10
+wV:-3
 wY:-9
-wb:-3
-wd:2
-wf:3
-wh:-9
-whole A:-1
-whole H:8
-whole J:14
-whole K:19
+wb:-14
+wd:3
+wf:4
+wh:-15
+whole A:-2
+whole H:7
+whole J:15
+whole K:15
 whole S:-6
-whole n:6
-whole p:-3
-whole recipe:-3
-wi:-5
-wj:-5
-wk:3
-wm:-4
-wo:-6
-wp:5
-wq:-9
-wr:-1
-wt:-3
-wu:-5
-ww:2
-wy:-8
-wz:3
-y-:-7
-y:-7
-yA:-3
-yC:-4
-yE:3
-yP:-9
-yS:-10
-yg:-11
-yo:-10
-yp:-3
-yt:-14
-yy:-7
-yz:-11
+whole n:8
+whole p:-5
+whole recipe:-6
+wi:-3
+wj:-8
+wk:-5
+wl:3
+wm:-11
+wo:-8
+wp:-5
+wq:-2
+wr:2
+wt:-5
+wu:-2
+ww:3
+wy:-9
+y-:-11
+y:-4
+yA:-12
+yC:-3
+yE:1
+yF:-3
+yP:-7
+yS:-11
+yg:-7
+yo:-16
+yp:-5
+yt:-16
+yy:-5
+yz:-13
 z-:4
-z:-1
-zA:-4
+z:1
 zB:13
-zC:-17
-zE:5
-zF:6
-zG:-4
-zH:3
-zJ:5
-zK:-5
-zL:-10
-zM:-5
-zO:9
-zQ:2
-zR:6
-zS:4
-zT:-1
+zC:-24
+zD:-5
+zE:9
+zF:5
+zG:1
+zH:4
+zJ:8
+zK:-2
+zL:-8
+zM:-4
+zN:-6
+zO:5
+zP:-3
+zQ:10
+zR:8
+zS:-1
+zT:1
 zV:11
-zW:2
-zY:5
-zb:-5
-zd:3
-zf:-5
-zg:5
-zh:-4
-zi:-5
+zY:9
+zb:-9
+zd:4
+zf:-2
+zg:3
+zh:4
+zi:-8
 zj:-7
-zl:6
-zm:13
-zo:5
-zp:2
-zq:6
-zr:-5
-zs:4
-zt:-1
-zu:-7
-zv:-4
-zw:-1
-zy:-3
-zz:-6`;
+zk:-3
+zl:3
+zo:2
+zp:-3
+zq:3
+zr:1
+zt:-5
+zu:-11
+zv:10
+zw:4
+zy:-2
+zz:-4`;

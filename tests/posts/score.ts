@@ -85,6 +85,11 @@ export const sets = [
   'blind-54',
   'blind-55',
   'blind-56',
+  'blind-57',
+  'blind-58',
+  'blind-59',
+  'blind-60',
+  'blind-62',
 ] as const;
 
 export function posts(set: string): readonly Post[] {
