@@ -64,7 +64,7 @@ const outs: readonly RegExp[] = [
 ].map((pattern) => new RegExp(pattern, 'd'));
 /** Behind a row: "castor 50 g NO (ran out)", "50 g castor - nope, forgot it", "castor 50 g, not this time". */
 const notIn =
-  '(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])|(?!.*#)(?:(?:crossed|struck) out\\b|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|(?:skipped|omitted|left (?:it )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))';
+  '(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])|(?!.*#)(?:(?:crossed|struck) out\\b|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|(?:skipped|omitted|left (?:it |that |this )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))';
 /** "Babassu none, I'd written 100 g", "100 g babassu, but none went in": whatever weight it has. */
 const noneOfIt: readonly RegExp[] = [
   `(?<gone>@) (?:# )?(?:[-:=,–—] |(?:is|was|there was|had) |no , )*(?:none|nil|zero|nothing)(?= (?:$|[-,.;:!)(]|this time\\b|today\\b|now\\b|though\\b|but\\b|i\\b|in the end\\b|in this\\b|at all\\b))`,
@@ -243,7 +243,7 @@ const fewer =
 
 /** "Castor 60 g (left out)", "castor 60 g (none)". */
 const remark =
-  /^[([] (?:(?:none|nil|nothing|nope|nah|no)(?! , not\b)(?= (?:[)\],]|for me\b|of it\b))|(?:i |we )?(?:left (?:it )?out|not used|omitted|skipped|didnt use(?: it)?|did not use(?: it)?|crossed out|not in it)\b)[^#@]*$/;
+  /^[([] (?:(?:none|nil|nothing|nope|nah|no)(?! , not\b)(?= (?:[)\],]|for me\b|of it\b))|(?:i |we )?(?:left (?:it |that |this )?out|not used|omitted|skipped|didnt use(?: it)?|did not use(?: it)?|crossed out|not in it)\b)[^#@]*$/;
 
 /** "I made up the missing ounce with lard", "the rest is lard": by as much as another thing became less. */
 const filling =

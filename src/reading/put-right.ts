@@ -26,10 +26,10 @@ type Thing = Extract<Item, { kind: 'thing' }>;
 
 /** Words that take a figure back, in a few languages. */
 const takesBack =
-  /\b(?:(?:no|oh) wait|wait no|wait|hang on|hold on|sorry|i mean|i meant|i mean to say|but meant|(?<!\b(?:i|we|you) )make (?:that|it)|scratch that|strike that|correction|oops|whoops|or rather|should be|should have been|should read|changed to|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b|^(?:no|nope|nah)$|^(?:- ?>|= ?>|> ?>)$/;
+  /\b(?:(?:no|oh) wait|wait no|wait|hang on|hold on|sorry|i mean|i meant|i mean to say|but meant|(?<!\b(?:i|we|you) )make (?:that|it)|scratch that|strike that|correction|misprint|typo|oops|whoops|or rather|should be|should have been|should read|changed to|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b|^(?:no|nope|nah)$|^(?:- ?>|= ?>|> ?>)$/;
 /** All that may stand between the two figures where the second counts. */
 const beside: ReadonlySet<string> = new Set(
-  'no nope nah but and oh ah argh wait sorry i mean meant to say make that thats it its is was should have been be read changed scratch strike correction oops whoops or rather actually ehm um er uh hang hold on my bad nein quatsch pardon plutot perdon mejor dicho , . ! ? - > = – — … : ('.split(
+  'no nope nah but and oh ah argh wait sorry i mean meant to say make that thats it its is was should have been be read changed scratch strike correction misprint typo mistake a read reads oops whoops or rather actually ehm um er uh hang hold on my bad nein quatsch pardon plutot perdon mejor dicho , . ! ? - > = – — … : ('.split(
     ' ',
   ),
 );
@@ -227,6 +227,11 @@ function isDenied(tokens: readonly Token[], { from, to }: Item): boolean {
   return but < 0 || tokens[but + 1]?.t === 'quantity';
 }
 
+/** "93, not 103", "read 93 for 103": the second of two figures counts no longer. */
+const outdatesNext = (tokens: readonly Token[], item: Amount, next: Amount): boolean =>
+  stands(tokens, item.to, next.from) === 'first' ||
+  (wordBefore(tokens, item.from) === 'read' && wordsBetween(tokens, item.to, next.from)?.join(' ') === 'for');
+
 /** An amount of the same weight. */
 const isSaid = (one: Item, said: Amount): boolean =>
   one.kind === 'amount' && weighs(one.quantity) && weighsAs(said, one);
@@ -240,7 +245,7 @@ function saidBefore(
   tokens: readonly Token[],
 ): number {
   const [last, next, behind] = [kept.at(-1), told[at + 1], told[at + 2]];
-  if (next?.kind !== 'amount' || !isPair(item, next) || stands(tokens, item.to, next.from) !== 'first') return -1;
+  if (next?.kind !== 'amount' || !isPair(item, next) || !outdatesNext(tokens, item, next)) return -1;
   // "NaOH 128 not 130", "128 not 130 g of NaOH"
   if (last?.kind === 'thing' && isBeside(tokens, last.to, item.from)) return -1;
   if (behind?.kind === 'thing' && isBeside(tokens, next.to, behind.from)) return -1;
@@ -263,7 +268,7 @@ const correcting = /^(?:correct(?:ion|ed|ing)?|edit(?:ed)?|erratum|typo|sorry|oo
 
 /** "Correction: 77, not 78", where nothing was 78: nobody can know what is 77. */
 function isUnplaced(told: readonly Item[], k: number, item: Amount, next: Amount, tokens: readonly Token[]): boolean {
-  if (!isPair(item, next) || stands(tokens, item.to, next.from) !== 'first') return false;
+  if (!isPair(item, next) || !outdatesNext(tokens, item, next)) return false;
   const behind = told[k + 2];
   const isIt = (one: Item, at: number): boolean => at !== k + 1 && isSaid(one, next);
   if (told.some(isIt) && told.findIndex(isIt) === told.findLastIndex(isIt)) return false;
@@ -301,6 +306,20 @@ const isOfOther = (kept: readonly Item[], thing: Thing, gone: Amount, tokens: re
   wordBefore(tokens, thing.from) === 'the' &&
   !kept.slice(0, -2).some((item) => item.kind === 'thing' && sameThing(item, thing)) &&
   kept.slice(0, -2).some((item) => item.kind === 'amount' && weighsAs(gone, item));
+
+/** "250 g (should have been 300, but the jar was empty)": what was wished for. */
+function isWished(tokens: readonly Token[], last: Amount, item: Amount): boolean {
+  const between = wordsBetween(tokens, last.to, item.from)?.join(' ') ?? '';
+  const at = isSign(tokens[item.to], ',') ? item.to + 1 : item.to;
+  return /\bshould (?:have been|be)$/.test(between) && wordAt(tokens, at) === 'but';
+}
+
+/** "Lye 103 g … 103 is a misprint": where the rows stand whose figure the last of `kept` says again by itself. */
+function rowsSaidAgain(kept: readonly Item[], tokens: readonly Token[]): readonly number[] {
+  const [before, last] = [kept.at(-2), kept.at(-1)];
+  if (last?.kind !== 'amount' || (before?.kind === 'thing' && isBeside(tokens, before.to, last.from))) return [];
+  return kept.slice(0, -1).flatMap((one, k) => (isSaid(one, last) ? [k] : []));
+}
 
 /** The next item is the figure of this one. */
 const isOwn = (item: Item, next: Item | undefined, tokens: readonly Token[]): boolean =>
@@ -529,11 +548,22 @@ export function putRight(
       unheard ??= `${written(item.quantity)}, not ${written(next.quantity)}`;
     if (isTold && last?.kind === 'amount' && isPair(last, item)) {
       // "water 330 g. Oops, that should be 200 g palm"
-      const counts = another || isOutcome(tokens, last, item) ? null : stands(tokens, last.to, item.from);
+      const told =
+        another || isOutcome(tokens, last, item) || weighsAs(item, last) ? null : stands(tokens, last.to, item.from);
+      const counts = told === 'second' && isWished(tokens, last, item) ? 'first' : told;
       if (another && named && !sameThing(before, named) && isEither(last, item, named, tokens))
         unheard ??= `${written(item.quantity)} ${named.named.text}`;
       if (counts === 'second') {
         back.push(ofFigures(item.quantity, last.quantity, last.from, item.to));
+        const [row = -1, ...more] = rowsSaidAgain(kept, tokens);
+        if (more.length > 0) unheard ??= `${written(item.quantity)}, not ${written(last.quantity)}`;
+        else if (row >= 0) {
+          const first = kept[row] as Amount;
+          kept.splice(-1, 1);
+          kept.splice(row, 1, { ...first, quantity: alike(item.quantity, first.quantity), same: null });
+          back.splice(-1, 1, { ...(back.at(-1) as PutRight), gone: [last.quantity, first.quantity] });
+          continue;
+        }
         kept.splice(-1, 1, { ...item, quantity: alike(item.quantity, last.quantity) });
         continue;
       }

@@ -91,6 +91,7 @@ const other: readonly string[] = [
   `\\b(?:actual|actually|real) F :? ?(?!#)`,
   `^(?:me|mine|in mine|my pot|my version) : ${the}F #`,
   `\\bno idea of the (?:shares|proportions|split)\\b`,
+  `\\bmis ?prints?\\b`,
   `F (?:is|are|was) (?:only |just )?(?:going|supposed|meant) to be\\b`,
   `\\bmy (?:usual|regular|normal|standard) (?:one |recipe |batch |bar )?(?:with|but|plus|minus|without|except)\\b`,
   `\\b(?:give|gave|put|add|added) its (?:share|weight|part) to\\b`,

@@ -234,6 +234,7 @@ describe('a later sentence', () => {
     `${recipe} My calculator says 138 g NaOH. Who is right?`,
     `${recipe} No wait, the other jar.`,
     `${recipe}\nCorrection: 77, not 78`,
+    `${recipe} Sorry 250 g should be 200 g`,
     `EDIT: 77, not 78\n${recipe}`,
     `${recipe}\n\nEDIT: olive 400 g, coconut 200 g, NaOH 85 g, water 200 g`,
   ])('is asked about where it is not plain: %s', (text) => {
@@ -241,6 +242,17 @@ describe('a later sentence', () => {
   });
 
   test.each([
+    [recipe.replace('145 g', '154 g (a misprint, read 145)'), 145],
+    [`${recipe} 145 is a misprint, it should be 141.`, 141],
+    [`${recipe} 145 g is a typo, should be 141 g`, 141],
+    [`${recipe} Misprint: read 141 for 145.`, 141],
+    [recipe.replace('145 g', '145 g (should have been 150, but the jar was empty)'), 145],
+  ])('sets a misprint right: %s', (text, naoh) => {
+    expect(read(text)).toMatchObject({ grams: { ...plain, naoh }, doubts: [] });
+  });
+
+  test.each([
+    `${recipe.replace('palm 250 g', 'palm 250 g (left that out this time)')}`,
     `${recipe} I'm not using the palm.`,
     `${recipe.replace('palm 250 g', 'palm 250 g but im NOT using the palm')}`,
     `${recipe} It has gone off, so I won't use the palm.`,
