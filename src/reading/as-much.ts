@@ -3,7 +3,7 @@
  * before.
  */
 import type { Quantity } from './quantities.ts';
-import { isAny, isMark, isStop, isWeight, sentenceAt, wordAt } from './token-is.ts';
+import { isAny, isFat, isMark, isStop, isWeight, sentenceAt, wordAt } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 import { thingOf, weighedAt, weighedElsewhere } from './weighed.ts';
 
@@ -24,8 +24,6 @@ export const untold = 'so much';
 const measure = /^(?:amount|weight|quantity|much)$/;
 
 type Name = Extract<Token, { t: 'name' }>;
-const isFat = (token: Token | undefined): token is Name => token?.t === 'name' && token.meaning.kind === 'fat';
-
 interface Phrase {
   readonly factor: number;
   readonly end: number;

@@ -3,11 +3,9 @@
  * soybean oil". What comes is in its place.
  */
 import type { PutRight } from './put-right.ts';
-import { isMark, spoken } from './token-is.ts';
+import { isFat, isMark, spoken } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 import { thingOf } from './weighed.ts';
-
-type Name = Extract<Token, { t: 'name' }>;
 
 /** Signs and words before the "no", and words of the reason, at the most. */
 const mostBefore = 5;
@@ -18,7 +16,6 @@ const lacked =
 const mistaken = /\b(?:wrong|mistake|mistaken|misread|error|mixed up|muddled|confus\w+)\b/;
 const turning = /^(?:so|then|hence|therefore|instead)$|^make$/;
 
-const isFat = (token: Token | undefined): token is Name => token?.t === 'name' && token.meaning.kind === 'fat';
 const isFigure = (token: Token | undefined): token is Figure =>
   token?.t === 'quantity' && /^(?:mass|bare|percent)$/.test(token.quantity.dim);
 

@@ -1,10 +1,8 @@
 /** "Olive to bring it up to 1000 g", "make up the remainder to 1 kg with olive": what all the fats weigh then. */
 
 import { type Item, type Named, thingItem } from './items.ts';
-import { endsDotted, isIngredient, isMark, isStop, isWeight, wordAt } from './token-is.ts';
+import { endsDotted, isFat, isIngredient, isMark, isStop, isWeight, wordAt } from './token-is.ts';
 import type { Token } from './tokens.ts';
-
-type Name = Extract<Token, { t: 'name' }>;
 
 const fills =
   /^(?:top|topped|topping|fill|filled|filling|make|made|making|makes|bring|brings|brought|bringing|round|rounds)$/;
@@ -24,8 +22,6 @@ function fillsTo(tokens: readonly Token[], k: number): number {
   while (k - at <= longestLook && light.test(spokenAt(tokens, at)) && !fills.test(spokenAt(tokens, at))) at--;
   return fills.test(spokenAt(tokens, at)) ? at : -1;
 }
-
-const isFat = (token: Token | undefined): token is Name => isIngredient(token) && token.meaning.kind === 'fat';
 
 /** A fat without a weight that fills up: right before the verb, or with "with" behind the figure. */
 function filler(tokens: readonly Token[], verb: number, k: number): number {

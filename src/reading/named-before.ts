@@ -8,6 +8,7 @@ import { signal } from './signal-words.ts';
 import { gives, type Signals } from './signals.ts';
 import {
   isAny,
+  isFat,
   isIngredient,
   isMark,
   isMeasured,
@@ -111,7 +112,6 @@ function namedLast(tokens: readonly Token[], k: number): number {
     // "the water is from the butt, boiled, 300 g of it"
     if (kind === 'water' && at < k - 2) {
       const { from } = sentenceAt(tokens, k, longestWay);
-      const isFat = (one: Token): boolean => one.t === 'name' && one.meaning.kind === 'fat';
       if (from <= at && !isAny(tokens, from, at, isFat)) return at;
     }
     // "crushed ice, 290 g of it"

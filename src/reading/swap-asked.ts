@@ -6,8 +6,7 @@ import type { Item } from './items.ts';
 import { endsSentence } from './missing.ts';
 import type { ReadAmount, SwapAsked } from './reading.ts';
 import type { Source } from './rows.ts';
-import { isAny } from './token-is.ts';
-import type { Token } from './tokens.ts';
+import { isAny, isFat } from './token-is.ts';
 
 const wordsOf = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 const asks = wordsOf(
@@ -23,9 +22,6 @@ const changing = wordsOf('sub subbed substitute substituted substituting replace
 const lacking = wordsOf('no none out ran run dont havent cant couldnt without lack missing only');
 const leaving = wordsOf('leave skip omit without drop remove');
 const parting = wordsOf('half part some third quarter partly more less most bit little');
-
-const isFatName = (token: Token): token is Extract<Token, { t: 'name' }> =>
-  token.t === 'name' && token.meaning.kind === 'fat';
 
 interface Around {
   readonly from: number;
@@ -63,7 +59,7 @@ function spanOf(source: Source, { from, to }: Around): Span {
   for (let n = tokens[from]?.from ?? 0; n < (tokens[to - 1]?.to ?? 0); n++) words.add(prims[n]?.text ?? '');
   const names = tokens
     .slice(from, to)
-    .flatMap((token, n) => (isFatName(token) ? [{ id: token.meaning.id, at: from + n }] : []));
+    .flatMap((token, n) => (isFat(token) ? [{ id: token.meaning.id, at: from + n }] : []));
   return { from, to, words, names };
 }
 

@@ -1,6 +1,6 @@
 /** Times of the day with a full stop: `7.00 melt, 7.15 lye in, 7.25 trace`. */
 import type { Signals } from './signals.ts';
-import { isIngredient } from './token-is.ts';
+import { isFat } from './token-is.ts';
 import { asAside, type Token } from './tokens.ts';
 
 const clock = /^(\d{1,2})\.([0-5]\d)\.?$/;
@@ -15,8 +15,6 @@ function minutesAt(token: Token | undefined): number | null {
   const [, hour, minute] = clock.exec(token.quantity.text) ?? [];
   return hour === undefined || Number(hour) > 23 ? null : 60 * Number(hour) + Number(minute);
 }
-
-const isFat = (token: Token | undefined): boolean => isIngredient(token) && token.meaning.kind === 'fat';
 
 /** The tokens with such times set aside: several in a row, each later than the one before, few of them beside a fat. */
 export function timetables(tokens: readonly Token[], { figures }: Signals): readonly Token[] {

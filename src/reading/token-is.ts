@@ -9,6 +9,10 @@ export const isRole = (token: Token | undefined, id: string): boolean =>
 export const isIngredient = (token: Token | undefined): token is Extract<Token, { t: 'name' }> =>
   token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'unknown';
 
+/** The name of a fat. */
+export const isFat = (token: Token | undefined): token is Extract<Token, { t: 'name' }> =>
+  token?.t === 'name' && token.meaning.kind === 'fat';
+
 /** A name that stands for one thing, or for one that no list holds. */
 export const isKnown = (token: Token | undefined): boolean =>
   token?.t === 'name' && token.meaning.kind !== 'role' && token.meaning.kind !== 'ambiguous';

@@ -7,6 +7,7 @@ import { alike, type PutRight, written } from './put-right.ts';
 import {
   endsDotted,
   isAny,
+  isFat,
   isIngredient,
   isMark,
   isRole,
@@ -96,8 +97,6 @@ function fillerOf(tokens: readonly Token[], since: number, k: number): number {
   );
   return isFiller && isFat(tokens[at]) && tokens[at - 1]?.t !== 'quantity' ? at : -1;
 }
-
-const isFat = (token: Token | undefined): token is Name => isIngredient(token) && token.meaning.kind === 'fat';
 
 const adding = /^(?:more|another|extra|additional|added|add|top|topped|second|further|plus)$/;
 const inAll = /^(?:now|altogether|together|in all|in total|total)\b/;

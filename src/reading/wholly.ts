@@ -1,5 +1,5 @@
 /** The one fat of a soap that is made of nothing else: "100 % coconut laundry bar, 900 g", "100% lard soap 2 lb". */
-import { isMark, isRole, isStop, isWeight, isWord, type Span, sentenceAt } from './token-is.ts';
+import { isFat, isMark, isRole, isStop, isWeight, isWord, type Span, sentenceAt } from './token-is.ts';
 import { asFiller, type Token } from './tokens.ts';
 
 /** Tokens of a sentence that are looked at to either side. */
@@ -7,8 +7,6 @@ const reach = 20;
 
 const isAll = (token: Token | undefined): boolean =>
   token?.t === 'quantity' && token.quantity.dim === 'percent' && token.quantity.value === 1;
-
-const isFat = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind === 'fat';
 
 /** "Bar", "soap", "batch of": what is made of the fat. */
 const isMade = (token: Token | undefined): boolean => isRole(token, 'bars') || isRole(token, 'batch-word');

@@ -3,7 +3,7 @@ import { fractionOf } from './numbers.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
-import { isAny, isEach, isWeight, isWord, spoken } from './token-is.ts';
+import { isAny, isEach, isFat, isWeight, isWord, spoken } from './token-is.ts';
 import { asFiller, type Token } from './tokens.ts';
 
 /** `10 % of 800 g`: the weight that shares are of. */
@@ -87,8 +87,6 @@ function isAlone(tokens: readonly Token[], k: number): boolean {
 
 /** Weights of a recipe, at the least. */
 const leastWeights = 3;
-
-const isFat = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind === 'fat';
 
 /** `Five parts olive to three of coconut to two of palm`: what stands behind the "to" are parts, too. */
 export function partsOn(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
