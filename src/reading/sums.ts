@@ -29,8 +29,7 @@ export function takeOff(items: readonly Item[], tokens: readonly Token[]): reado
     const numbers = [...quantity.numbers, ...part.quantity.numbers];
     const value = quantity.value - part.quantity.value;
     const text = `${quantity.text} less ${part.quantity.text}`;
-    const closes =
-      signAt(tokens[second.to], ')') && tokens.slice(first.to, second.from).some((one) => signAt(one, '('));
+    const closes = signAt(tokens[second.to], ')') && signAt(tokens[first.to], '(');
     const left: Amount = {
       ...first,
       same: null,

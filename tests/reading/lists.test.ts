@@ -151,6 +151,8 @@ test.each([
   ['lard 2 lb less 1 oz', 878.8],
   ['250 g lard x2 (1.10 each)', 500],
   ['3x lard 250 g', 750],
+  ['450 g lard x 10 bars', 450],
+  ['450 g lard x 100', 450],
   ['lard 1 kg less the tub 50 g', 950],
   ['lard 1 kg, minus the tub (50 g)', 950],
   ['lard 1 kg (minus the tin: 50 g)', 950],

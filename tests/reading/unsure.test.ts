@@ -52,8 +52,9 @@ test.each([
 ])('of several superfats thought of aloud nobody knows which counts: %s', (superfat) =>
   expect(doubts(`rapeseed 480 g, coconut 240 g. ${superfat} Lye for that?`)).toContain('two-amounts'),
 );
-test('and the size of a batch is none', () =>
-  expect(doubts('480 g lard, 240 g coconut, 5 % superfat, going up to 12 bars. Lye?')).toEqual([]));
+test.each(['going up to 12 bars', 'and I warm it to 60'])('and another figure is none: %s', (more) =>
+  expect(doubts(`480 g lard, 240 g coconut, 5 % superfat, ${more}. Lye?`)).toEqual([]),
+);
 
 test.each([
   "In my book I've written olive 500 g, but the photo says 750, and I can't tell which of them went in.",
@@ -66,6 +67,18 @@ test('a solution beside dry alkali that fits is said to be made of it', () => {
   const { assumptions } = readRecipe(reader, '700 g olive, 250 g coconut, 139 g NaOH as a 33 % solution');
   expect(assumptions.map(({ text }) => text)).toContain('I took the 139 g as dry alkali, before it is dissolved.');
 });
+
+test('but what stands beside its water is weighed dry', () => {
+  const { alkali } = readRecipe(reader, 'Lye solution 50 %: NaOH 200 g, water 200 g\nolive 500 g\ncoconut 200 g');
+  expect(alkali[0]?.grams).toBe(200);
+});
+
+test('so much of that solution is no part of the fat before it', () =>
+  expect(
+    doubts(
+      'I masterbatch my lye 50/50 by weight. For 700 g olive + 300 g coconut I weigh 280 g of that solution. Check?',
+    ),
+  ).toEqual(['stock-strength']));
 
 test('a row of the solution weighs it with its water, where no water stands beside it and only that fits', () => {
   const { alkali, waterGrams } = readRecipe(reader, 'Lye solution: 32 % NaOH 300 g\nolive 500 g\ncoconut 200 g');
