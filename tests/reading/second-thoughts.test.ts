@@ -235,7 +235,7 @@ describe('a later sentence', () => {
     `${recipe} No wait, the other jar.`,
     `${recipe}\nCorrection: 77, not 78`,
     `${recipe} Sorry 250 g should be 200 g`,
-    `${recipe.replace('330 g', '250 g')} Sorry 250 g should be 200 g`,
+    `${recipe.replace('palm 250 g', 'palm 300 g').replace('330 g', '250 g')} Sorry 250 g should be 200 g`,
     `EDIT: 77, not 78\n${recipe}`,
     `${recipe}\n\nEDIT: olive 400 g, coconut 200 g, NaOH 85 g, water 200 g`,
   ])('is asked about where it is not plain: %s', (text) => {
