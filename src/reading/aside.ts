@@ -567,6 +567,10 @@ const isCalled = (word: Prim | undefined, lexicon: Lexicon): boolean =>
   !lexicon.vocabulary().known.has(word.text) &&
   !lexicon.isEveryday(word.text);
 
+/** "potmaker72", and not "coconaut300g". */
+const isMeasured = (next: Prim | undefined, { units }: Lexicon): boolean =>
+  next?.kind === 'word' && next.glued && units.next?.has(next.text) === true;
+
 const announcing: ReadonlySet<string> = new Set(['#', '<', '@', '$', '£', '€', '¥', '₹', '+', '(']);
 
 /** `announces`: the prim is a word that may make a date or a price of the figure behind it. */
@@ -592,7 +596,8 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
     return address(prims, i) ?? money(prims, i) ?? telephone(prims, i);
   }
   if (prim.kind !== 'number') return null;
-  if (prim.glued && isCalled(prims[i - 1], lexicon)) return found('part of a name', i, i + 1, prims);
+  if (prim.glued && isCalled(prims[i - 1], lexicon) && !isMeasured(prims[i + 1], lexicon))
+    return found('part of a name', i, i + 1, prims);
   if (isPlainAmount(prims, i)) return null;
   return (
     damagedDigits(prims, i, lexicon) ??

@@ -38,6 +38,7 @@ import { rawText } from './scan.ts';
 import { choices } from './several.ts';
 import { crossShares, settleShares } from './shares.ts';
 import { swapAsked } from './swap-asked.ts';
+import { withoutTitle } from './titled.ts';
 import type { Token } from './tokens.ts';
 import { crossTotals } from './totals.ts';
 import { vagueChange } from './vague-change.ts';
@@ -95,6 +96,7 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
         assembly.doubts.push({ id: 'two-amounts', of, said: list.map((one) => one.said) });
       else if (
         !equal &&
+        list.every((one) => (one.amount?.dim === 'bare') === (first.amount?.dim === 'bare')) &&
         [...new Set(list.map((one) => one.line))].every((line) => !chatty(assembly, line)) &&
         !isRetold(assembly.source.tokens, list, rows)
       ) {
@@ -183,7 +185,7 @@ export function assemble(source: Source): RecipeReading {
   const all = weighed(assembly, withRest(assembly, withoutTalk(assembly, rowsOf(assembly, binding)), roles), roles);
   const isTwice = source.several.numbered.length === 1 && twoRecipes(assembly, all);
   const counted = (isTwice ? withoutTwin(assembly, all) : null) ?? all;
-  const weights = plainSoda(assembly, counted);
+  const weights = plainSoda(assembly, withoutTitle(assembly, counted));
   const ofWeights = byKind(weights);
 
   unknownNames(assembly, weights, roles.superfat);

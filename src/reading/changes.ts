@@ -80,7 +80,7 @@ const doing =
 const swaps: readonly RegExp[] = [
   `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|where it says) ${gone}`,
   `\\b(?:instead of|in place of) ${gone} (?:, )?(?:i |we |it |its )?(?:am |im |now |have |is |just )*(?:use|used|using|take|took|put|with|goes|is|its|have|had|comes|froze|boiled|weighed|poured|melted) ${comes}`,
-  `\\b(?:out of|no more|no|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,40}\\b(?:so|but|used|use|using|take|took|its|and) ${comes}(?= [^#@]{0,30}\\b(?:in its place|instead|for it)\\b)`,
+  `\\b(?:out of|no more|no|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,40}\\b(?:so|but|used|use|using|take|took|its|itll be|it will be|it is|make (?:it|that)|and) ${comes}(?= [^#@]{0,30}\\b(?:in its place|instead|for it)\\b)`,
   `\\b(?:out of|dont have|didnt have|have no|had no|(?:was|is|were) no|havent got|couldnt get|could not get|cant get) ${gone}[^#@.]{0,30}\\b(?:so|and) (?:i |we |have |just |simply )*(?:use|used|am using|im using|take|took|put in|put|its|it is|went with) ${comes}`,
   `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking})\\b[^#@.]{0,30}(?:so|and|but|,) [^#@.]{0,20}${comes}(?= [^#@.]{0,30}\\b(?:instead|in its place|for it)\\b)`,
   `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking}|(?:was|were|is|had|has|smelled|smelt|looked) (?:all |a bit |too |long )?(?:missing|off|unavailable|used up|rancid|bad|spoil(?:t|ed)|mou?ldy|turned|expired|gone (?:off|bad|rancid|mou?ldy)))\\b[^#@.]{0,24}(?:so|but|and|,) ${doing}${comes}`,

@@ -55,6 +55,16 @@ function isAskedOfLye(
   return false;
 }
 
+/** "I keep 8 % fat over", "6 % of the oils stay loose". */
+function isFatLeft(tokens: readonly Token[], { quantity, to }: Extract<Item, { kind: 'amount' }>): boolean {
+  if (quantity.dim !== 'percent' || quantity.value > mostSuperfat) return false;
+  const words = tokens.slice(to, to + mostWordsOfIt).map((token) => ('text' in token ? token.text : ';'));
+  return fatLeft.test(words.join(' ').toLowerCase());
+}
+const mostWordsOfIt = 6;
+const fatLeft =
+  /^(?:of )?(?:the |my |all |more )*(?:fats?|oils?) (?:\w+ )?(?:over|more|behind|loose|untouched|unreacted|unused|surplus|spare|remaining|remains?|extra|uneaten)\b/;
+
 /** Shares from here on are of a fat or of the water. */
 const mostSuperfat = 0.2;
 
@@ -85,7 +95,10 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     const next = tokens[item.to];
     const counted = next?.t === 'word' && next.sort === 'everyday';
     const doubted = isDoubted(tokens, item.from);
-    const asked = isAskedOfLye(assembly, item) || (!isWeighed && isWished(assembly, item) && assembly.asksForAlkali());
+    const asked =
+      isAskedOfLye(assembly, item) ||
+      isFatLeft(tokens, item) ||
+      (!isWeighed && isWished(assembly, item) && assembly.asksForAlkali());
     if (quantity.dim === 'percent' && roles.superfat === null && (asked || speaksOf(assembly, 'superfat', k))) {
       roles.superfat = quantity.negative ? -quantity.value : quantity.value;
       assembly.assume('left-out', `I took ${quantity.text} as the superfat.`);

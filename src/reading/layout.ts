@@ -1,3 +1,4 @@
+import { jsonLines } from './json.ts';
 import { arrowColumns, commaRows, namedSums, upright } from './sideways.ts';
 import { unwrap } from './wrapped.ts';
 
@@ -82,7 +83,8 @@ const leastArrows = 3;
 
 const quoteMark = /^[ \t]*(?:>[ \t]?)+/;
 
-export function layOut(text: string): LaidOut {
+export function layOut(input: string): LaidOut {
+  const text = input.includes('{') ? jsonLines(input) : input;
   let quoted = false;
   const whole =
     text.includes('-\n') || text.includes('- \n') ? text.replace(/(?<=\p{Ll}{2})-[ ]?\n[ ]*(?=\p{Ll}{2})/gu, '') : text;
@@ -130,6 +132,10 @@ function ruled(line: string): string | null {
   if (/^[\s|:+=_-]{3,}$/.test(trimmed) && /[-=_]/.test(trimmed))
     return trimmed.includes('|') || trimmed.includes('+') ? null : '';
   if (/^\|.*\|$/.test(trimmed) || trimmed.split('|').length > 2 || /\S\s\|\s\S/.test(trimmed))
-    return trimmed.replace(/^\||\|$/g, '').replace(/[ \t]*\|[ \t]*/g, '\t');
+    // "   | 100 % | 1200 g": bars that only part cells leave the first one empty
+    return (/^\s+\|.*[^|\s]\s*$/.test(line) ? trimmed : trimmed.replace(/^\||\|$/g, '')).replace(
+      /[ \t]*\|[ \t]*/g,
+      '\t',
+    );
   return line;
 }

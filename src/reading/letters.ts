@@ -156,6 +156,24 @@ function runTogether(prim: Prim, lexicon: Lexicon): readonly Prim[] | null {
   ];
 }
 
+/** Letters of a unit that a name is run into, at the most, and of that name, at the least. */
+const mostOfUnit = 3;
+const leastOfName = 3;
+
+/** "200gpalm", "114glye", "8ozcastoroil": right behind a figure, a unit and a name. */
+function unitAndName(prims: readonly Prim[], i: number, lexicon: Lexicon): readonly Prim[] | null {
+  const prim = prims[i];
+  if (prim?.kind !== 'word' || prim.raw.length !== prim.text.length || isKnown(prim.text, lexicon)) return null;
+  for (let cut = mostOfUnit; cut > 0; cut--) {
+    const unit = { ...prim, text: prim.text.slice(0, cut), raw: prim.raw.slice(0, cut) };
+    if (!isUnit(unit, lexicon)) continue;
+    const name = { ...prim, text: prim.text.slice(cut), raw: prim.raw.slice(cut), at: prim.at + cut, glued: false };
+    const parts = isNamed(name.text, lexicon) ? [name] : runTogether(name, lexicon);
+    if (name.text.length >= leastOfName && parts?.[0] && isNamed(parts[0].text, lexicon)) return [unit, ...parts];
+  }
+  return null;
+}
+
 /** Letters of a word that is written with spaces between them, at the most. */
 const mostLetters = 12;
 
@@ -213,6 +231,13 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
     const prim = prims[i];
     const next = prims[i + 1];
     const mixed = next?.glued && prim && !prim.glued && prim.kind !== next.kind;
+    const apart = prim?.glued && prims[i - 1]?.kind === 'number' ? unitAndName(prims, i, lexicon) : null;
+    if (apart) {
+      out ??= prims.slice(0, i);
+      out.push(...apart);
+      i++;
+      continue;
+    }
     if (!prim || !(prim.odd || (mixed ? mayBeOne(prim, next) : isLetter(prim) && isLetter(next)))) {
       if (prim) out?.push(prim);
       i++;

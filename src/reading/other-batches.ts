@@ -13,15 +13,20 @@ export const asking =
 /** Alkali to fats by mass, in soaps that people make. */
 const usual = { least: 0.08, most: 0.32 } as const;
 
-/** Fats and an alkali that fits them. */
-function isRecipe(list: readonly Said[]): boolean {
+/** More soda than this no fat takes, beside one that may be missing. */
+const mostSoda = 0.2;
+
+/** Fats and an alkali that fits them, with one fat less than are spoken of too. */
+function isRecipe(list: readonly Said[], isLess = false): boolean {
   const keys = new Set<string>();
   const first = list.filter(({ key }) => keys.size < keys.add(key).size);
   const sum = (of: (one: Said) => boolean): number =>
     first.filter(of).reduce((all, { amount: { quantity } }) => all + quantity.value, 0);
   const dims = new Set(list.filter((one) => isFat(one) || isAlkali(one)).map(({ amount }) => amount.quantity.dim));
   const ratio = sum(isAlkali) / sum(isFat);
-  return dims.size === 1 && ratio >= usual.least && ratio <= usual.most;
+  const isPotash = list.some(({ thing }) => thing.named.meaning.id === 'koh');
+  const most = isLess && !isPotash ? mostSoda : usual.most;
+  return dims.size === 1 && ratio >= usual.least && ratio <= most;
 }
 
 /** "Everything else as in the book": what the other telling has, and this one has not, counts. */
@@ -56,7 +61,9 @@ export function settleTellings(post: Post): void {
   const away = all.filter(({ telling }) => isAnnounced || telling === 'once' || telling === 'later');
   if (away.length === 0) return;
   const gives = new Set(away);
-  const isWhole = isRecipe(mine) || isAllShares(mine);
+  const own = new Set(mine.map(({ key }) => key));
+  const isLess = !isRecipe(away) && away.some((one) => isFat(one) && !own.has(one.key));
+  const isWhole = isRecipe(mine, isLess) || isAllShares(mine);
   const several = isWhole && isRecipe(away);
   if (several && (!isAnnounced || says(severalAsked))) return;
   const fats = mine.filter(isFat);
@@ -70,8 +77,8 @@ export function settleTellings(post: Post): void {
     if (gone.length > 0) dropAll(post, gone, mine);
     dropLoose(post, (of) => isOther(of.telling) && (carries || !of.carried) && (isAnnounced || of.telling !== 'told'));
   } else {
-    const own = new Set(mine.map(({ key, amount }) => `${key} ${amount.quantity.value.toPrecision(4)}`));
-    const isAgain = ({ key, amount }: Said): boolean => own.has(`${key} ${amount.quantity.value.toPrecision(4)}`);
+    const weighed = new Set(mine.map(({ key, amount }) => `${key} ${amount.quantity.value.toPrecision(4)}`));
+    const isAgain = ({ key, amount }: Said): boolean => weighed.has(`${key} ${amount.quantity.value.toPrecision(4)}`);
     const again = away.filter((one) => isStuff(one) && !one.pointing && isAgain(one));
     if (again.length > 0) dropAll(post, again, mine);
     const later = away.filter((one) => one.telling === 'later' && isStuff(one) && !post.gone.has(one.amount));

@@ -21,7 +21,7 @@ const lacking =
 const the = '(?:the |my |any |some |enough |more |of )*';
 const goes = `${the}(?<goes>@)(?: \\(?s\\b)?`;
 const turn =
-  '(?:so|hence|therefore|then|its|it is|it was|it will be|thus|now|this time|today|instead|i|we|am|im|are|using|use|used|take|took|taking|went|going|go|with|for|put|in|had|have|to|made|make|do|ended up|settled on|comes?|goes|there is|theres|just)';
+  '(?:so|hence|therefore|then|its|it is|it was|it will be|itll be|ill|well|make (?:it|that)|thus|now|this time|today|instead|i|we|am|im|are|using|use|used|take|took|taking|went|going|go|with|for|put|in|had|have|to|made|make|do|ended up|settled on|comes?|goes|there is|theres|just)';
 const ending =
   '(?= (?:$|[-,.;:!)…]|it is\\b|it was\\b|instead\\b|then\\b|now\\b|this time\\b|today\\b|tonight\\b|will do\\b|has to do\\b|had to do\\b|in ?$|in [.,!)]|went in\\b|goes in\\b|in (?:this|it|the|its)\\b|for (?:it|now|this|that|today)\\b|here\\b|from\\b|as\\b|because\\b|and (?:its|it|the|i|we)\\b))';
 const comes = `(?:[-,:;.…] |\\b(?:and|so|but) )+(?:${turn} )*${the}(?<comes>@)${ending}`;
@@ -32,7 +32,7 @@ const patterns: readonly RegExp[] = [
 ].map((pattern) => new RegExp(pattern, 'd'));
 /** Without a word that turns to it, a name beside is only named. */
 const turned =
-  /\b(?:so|then|its|it is|it was|now|this time|today|instead|us(?:e|ed|ing)|took|take|went|will do|had to|for)\b/;
+  /\b(?:so|then|its|it is|it was|itll be|make|now|this time|today|instead|us(?:e|ed|ing)|took|take|went|will do|had to|for)\b/;
 /** In a bracket behind the name of what lacked. */
 const behind = new RegExp(`^[([] (?:[^#@.;]{0,12} )??${lacked} (?:[^#@.;]{0,24} )??${comes}`, 'd');
 const open =

@@ -678,7 +678,8 @@ function countingOf(list: readonly Said[]): Said | null {
   const standing = list.filter(({ stance }) => stance !== 'once');
   const [stays] = standing;
   const agreed = stays && !standing.some((one) => differs(one.amount.quantity, stays.amount.quantity));
-  if (agreed) return stays;
+  // "the book says 300 g but I wrote 200 g"
+  if (agreed) return stays.stance === 'told' && list.at(-1)?.stance === 'once' ? null : stays;
   const now = standing.filter(({ stance }) => stance === 'now');
   const [lone] = now;
   const others = standing.filter(({ stance }) => stance !== 'now');

@@ -14,7 +14,7 @@ export type Stance = 'right' | 'now' | 'once' | 'told' | 'others' | null;
 
 /** A sentence, or the sentences behind it, put something right. */
 const rights =
-  /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:#-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?! to (?:ask|post|check|share))(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)(?= [#@])|no , wait|no wait|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|fat fingers?|update(?= [:#-]))|@ # (?:, )?(?:and )?not (?=#)/;
+  /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:#-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?! to (?:ask|post|check|share))(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)(?= [#@])|no , wait|no wait|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|(?:sent|posted|hit|pressed|tapped|clicked)(?: (?:it|that|this|send|enter|return|post|the|button))* (?:too|way too|so) (?:early|soon)|fat fingers?|update(?= [:#-]))|@ # (?:, )?(?:and )?not (?=#)/;
 /** What stands behind these is all meant to put right, up to the end of the paragraph. */
 const heading = /\b(?:edit(?:ed)?|correction|erratum|update|ps|p ?\. ?s \.?)(?= [:#-]| $|$)/;
 
@@ -300,7 +300,7 @@ export function lackIn(
 
 /** Of two figures the writer does not know which one is right. */
 const unsure =
-  /\bone of (?:them|the two|these|those|the figures|the numbers)(?: [\p{L}]+){0,2} (?:wrong|right|off)\b|\b(?:(?:dont|do not|cant|cannot|no longer) (?:really )?(?:know|remember|tell|say|recall)|no idea|not sure|unsure|wonder) (?:any more )?which(?: one| of [\p{L}]+(?: two)?)? (?:(?:is|was|its|it is) (?:right|wrong|correct|true|it)?|(?:really )?went in\b|(?:i|we) (?:used|took|put in|weighed)\b)/u;
+  /\bone of (?:them|the two|these|those|the figures|the numbers)(?: [\p{L}]+){0,2} (?:wrong|right|off)\b|\b(?:(?:dont|do not|didnt|cant|cannot|couldnt|no longer|never) (?:really |honestly |quite )?(?:know|remember|tell|say|recall)|no (?:idea|clue)|not (?:sure|certain)|unsure|dunno|forgot|forget|forgotten|wonder)(?: any more| now)? (?:which|what|whether|if)(?: one| of [\p{L}]+(?: two)?)? (?:(?:is|was|its|it is|it was) (?:right|wrong|correct|true|it\b)?|(?:really |actually )?went in\b|(?:i|we) (?:really |actually |then |finally )*(?:used|took|put in|weighed|poured|did|made|went with|ended up|added|measured|tipped)\b)/u;
 
 /** The words that say so, where something was put right that may be the wrong one. */
 export const unsureIn = (sentences: readonly Sentence[], isPutRight: boolean): string | null => {

@@ -638,3 +638,23 @@ describe('a bracket behind a row', () => {
     expect(read(rows(palm)).doubts).not.toEqual([]),
   );
 });
+
+describe('a line that was sent before its time', () => {
+  test.each(['argh sent too early, it goes on:', 'hit enter too soon', 'pressed send too early'])('%s', (said) =>
+    expect(read(`olive 500 g\ncoconut 2\n\n${said}\ncoconut 250 g\nlye 110 g`)).toMatchObject({
+      grams: { 'olive-oil-virgin': 500, 'coconut-oil': 250, naoh: 110 },
+      doubts: [],
+    }),
+  );
+});
+
+test.each([
+  "EDIT: no sunflower left in the house, it'll be 400g rice bran instead",
+  "no sunflower left in the house, it'll be rice bran instead",
+  'no sunflower left, make it 400 g rice bran instead',
+])('what comes for a fat that has run out: %s', (said) =>
+  expect(read(`250g coconut, 250g palm, 400g sunflower. lye?\n\n${said}`)).toMatchObject({
+    grams: { 'coconut-oil': 250, 'palm-oil': 250, 'rice-bran-oil': 400 },
+    doubts: [],
+  }),
+);

@@ -161,3 +161,17 @@ test.each([
   expect(doubts(text)).toEqual([]);
   expect(readRecipe(reader, text).fats.map((one) => one.grams)).toEqual(grams);
 });
+
+test.each([
+  'the card says coconut 300g but on the back it is coconut 200g, and I dont know which one I poured. Olive 500g, lye 110g.',
+  'recipe says palm 100g but I scribbled palm 150g and forgot which I used. olive 500g. lye 85g',
+  "last year's card says palm 100g, and I don't remember if I did that or palm 150g. olive 500g. lye 85g",
+])('of two figures the writer does not know which went in: %s', (text) => expect(doubts(text)).toContain('corrected'));
+
+test.each([
+  'The book says coconut 300 g but I wrote coconut 200 g. Olive 500 g, lye 110 g.',
+  'olive 500 g\ncoconut 200\ncoconut 250 g\nlye 110 g',
+])('neither of two figures is taken, nor both: %s', (text) => expect(doubts(text)).toEqual(['two-amounts']));
+
+test('a fat that the paper names is not left out of a lye that is made for it', () =>
+  expect(readRecipe(reader, 'the card says coconut 300g. olive 500g. lye 110g.').fats).toHaveLength(2));

@@ -297,3 +297,20 @@ test.each([
 });
 test('fewer weights than names are asked about', () =>
   expect(doubts('Lard, tallow and coconut oil are 300 g and 400 g respectively. 100 g NaOH.')).not.toEqual([]));
+
+describe('a unit and a name without a space', () => {
+  test.each([
+    ['oliveoil450g coconutoil200gpalm200g naoh114g', ['olive-oil-virgin 450', 'coconut-oil 200', 'palm-oil 200']],
+    ['500golive 300gcoconut 114glye 250gwater', ['olive-oil-virgin 500', 'coconut-oil 300']],
+    ['1lboliveoil 2.1ozlye', ['olive-oil-virgin 454']],
+    ['coconaut300g olive 500g lye 110g', ['coconut-oil 300', 'olive-oil-virgin 500']],
+  ])('%s', (text, expected) => {
+    expect(fats(text)).toEqual(expected);
+    expect(doubts(text)).toEqual([]);
+  });
+});
+
+test.each(['I keep 8% fat over', '8 % of the oils should stay loose', 'I leave 8 % of my fat untouched'])(
+  'a superfat in words: %s',
+  (said) => expect(read(`900 g tallow, 100 g lard, how much lye? ${said}`).superfat).toBe(0.08),
+);
