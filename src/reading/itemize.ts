@@ -8,6 +8,7 @@ import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
 import { brokenOff } from './broken-off.ts';
 import { byTheKilo } from './by-the-kilo.ts';
+import { calledAfter } from './called-after.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
@@ -98,6 +99,7 @@ const always = 0;
 export const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] =
   [
     [dashed, signal.negative],
+    [calledAfter, always],
     [iceOfWater, always],
     [reckoned, always],
     [asMuch, always],
