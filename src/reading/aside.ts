@@ -190,6 +190,26 @@ function isDottedDay(prims: readonly Prim[], i: number): boolean {
   return dating.test(word);
 }
 
+/** "Batch 350 Olive": a heading, whose number has no unit and no other beside it. */
+function batchNumber(prims: readonly Prim[], i: number): Aside | null {
+  const before = prims[i - 1];
+  if (before?.kind !== 'word' || !numbered.has(before.text)) return null;
+  if (i > 1 && prims[i - 2]?.kind !== 'line') return null;
+  let end = i + 1;
+  while (prims[end]?.kind === 'word' && !prims[end]?.glued) end++;
+  const isHeading = end > i + 1 && end - i <= longestTitle && prims[end]?.kind === 'line';
+  return isHeading ? found('a number that only counts or names something', i, i + 1, prims) : null;
+}
+const longestTitle = 5;
+const numbered: ReadonlySet<string> = new Set(['batch', 'lot', 'charge', 'recipe', 'version']);
+
+/** A line begins with the figure, and a point stands behind it that ends no sentence. */
+const isDotted = (prims: readonly Prim[], i: number): boolean =>
+  (i === 0 || prims[i - 1]?.kind === 'line') &&
+  is(prims[i + 1], '.') &&
+  prims[i + 1]?.glued === true &&
+  !/^\p{Lu}/u.test(prims[i + 2]?.raw ?? '');
+
 function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
   const a = prims[i];
   if (a?.kind === 'word' && months.has(a.text)) {
@@ -214,6 +234,9 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
   if (dotted && /^\d{1,2}\.\d{1,2}\.(\d\d|\d{4})$/.test(a.text)) return found('a date', i, i + 1, prims);
   if (dotted && /^\d+(\.\d+){2,}$/.test(a.text) && !/^\d{1,3}(\.\d{3})+$/.test(a.text))
     return found('a number that only counts or names something', i, i + 1, prims);
+  // "12.03. / poured 14:20"
+  if (dotted && /^(?:0?[1-9]|[12]\d|3[01])\.(?:0[1-9]|1[0-2])$/.test(a.text) && isDotted(prims, i))
+    return found('a date', i, i + 2, prims);
   const b = prims[i + 1];
   const c = prims[i + 2];
   const d = prims[i + 3];
@@ -555,6 +578,7 @@ function isPlainAmount(prims: readonly Prim[], i: number): boolean {
   return (
     !(prim.text.length === 4 && before?.kind === 'word') &&
     before?.text !== '_' &&
+    !(before?.kind === 'word' && numbered.has(before.text)) &&
     !(prim.text.includes('.') && prim.text.indexOf('.') !== prim.text.lastIndexOf('.'))
   );
 }
@@ -603,6 +627,7 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
     damagedDigits(prims, i, lexicon) ??
     blottedDigits(prims, i, lexicon) ??
     listNumber(prims, i, lexicon) ??
+    batchNumber(prims, i) ??
     size(prims, i, lexicon) ??
     dateOrTime(prims, i) ??
     money(prims, i) ??

@@ -3,6 +3,7 @@ import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { damaged } from './aside.ts';
 import { askedWhich, lyeOfLiquid } from './asked.ts';
 import { alkaliByMeasure } from './by-measure.ts';
+import { climbing } from './climbing.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, lyeAhead, orphans, rival, twoRecipes, unitOrUnit } from './doubtful.ts';
 import { ofElse } from './elsewise.ts';
@@ -244,6 +245,7 @@ export function assemble(source: Source): RecipeReading {
   alkaliByMeasure(assembly, rows);
   vagueAmounts(assembly, rows, swap);
   vagueChange(assembly, rows);
+  climbing(assembly, rows);
   for (const { gone, text } of source.back) {
     assembly.assume('corrected', text);
     for (const one of gone) assembly.fate(one, 'aside', 'taken back');

@@ -15,7 +15,8 @@ const mostWords = 3;
 
 const isCalled = (token: Token | undefined): token is Name =>
   token?.t === 'name' &&
-  ((token.meaning.kind === 'fat' && token.how === 'plain' && !/ /.test(token.meant)) || token.meaning.kind === 'liquid');
+  ((token.meaning.kind === 'fat' && token.how === 'plain' && !/ /.test(token.meant)) ||
+    token.meaning.kind === 'liquid');
 
 const isScent = (token: Token | undefined): token is Name =>
   token?.t === 'name' && token.meaning.kind === 'scent' && scents.has(token.meant.replace(/ /g, '-'));
@@ -49,7 +50,10 @@ function endOfWords(tokens: readonly Token[], from: number): number {
 const textOf = (token: Token): string => ('text' in token ? token.text.toLowerCase() : '');
 
 /** Where a name ends that is called so at token `k`, and what it is then; null where it is the fat itself. */
-function calledAt(tokens: readonly Token[], k: number): { readonly to: number; readonly kind: 'scent' | 'additive' } | null {
+function calledAt(
+  tokens: readonly Token[],
+  k: number,
+): { readonly to: number; readonly kind: 'scent' | 'additive' } | null {
   const end = endOfWords(tokens, k + 1);
   for (let at = k + 1; at < end; at++) if (isScent(tokens[at])) return { to: at + 1, kind: 'scent' };
   const said = tokens.slice(k + 1, end).map(textOf);
@@ -60,10 +64,31 @@ function calledAt(tokens: readonly Token[], k: number): { readonly to: number; r
   return end > k + 1 && scentBefore(tokens, k) ? { to: end, kind: 'scent' } : null;
 }
 
+/** Behind the quote of a name that begins at token `from`; -1 where it is none. */
+function endOfQuote(tokens: readonly Token[], from: number): number {
+  let end = from;
+  while (
+    end - from <= mostWords &&
+    'text' in (tokens[end] ?? {}) &&
+    tokens[end]?.t !== 'line' &&
+    !isMark(tokens[end], '"”')
+  )
+    end++;
+  return isMark(tokens[end], '"”') ? end + 1 : -1;
+}
+
 export function calledAfter(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
+    const quoted = isScent(token) && isMark(tokens[k + 1], '"“') ? endOfQuote(tokens, k + 2) : -1;
+    if (quoted > 0 && token) {
+      // "fragrance “cotton”"
+      out ??= tokens.slice(0, k);
+      out.push({ ...token, to: tokens[quoted - 1]?.to ?? token.to });
+      k = quoted - 1;
+      continue;
+    }
     const found = isCalled(token) ? calledAt(tokens, k) : null;
     if (!found || !isCalled(token)) {
       if (token) out?.push(token);
@@ -72,8 +97,17 @@ export function calledAfter(tokens: readonly Token[]): readonly Token[] {
     out ??= tokens.slice(0, k);
     const text = [token.text, ...tokens.slice(k + 1, found.to).map(textOf)].join(' ');
     const meaning =
-      found.kind === 'scent' ? { kind: 'scent' as const, id: 'fragrance-oil' } : { kind: 'additive' as const, id: 'pigment' };
-    out.push({ ...token, to: tokens[found.to - 1]?.to ?? token.to, text, meaning, how: 'name', meant: text.toLowerCase() });
+      found.kind === 'scent'
+        ? { kind: 'scent' as const, id: 'fragrance-oil' }
+        : { kind: 'additive' as const, id: 'pigment' };
+    out.push({
+      ...token,
+      to: tokens[found.to - 1]?.to ?? token.to,
+      text,
+      meaning,
+      how: 'name',
+      meant: text.toLowerCase(),
+    });
     k = found.to - 1;
   }
   return out ?? tokens;

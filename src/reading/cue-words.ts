@@ -124,7 +124,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   shared:
     'is was are were has have been be now became become becomes gets got went goes turned instead place lieu for sub subbed subbing',
   forWith: 'for with in',
-  hearsay: 'say says told heard read more most max maximum',
+  hearsay: 'say says told heard read more most max maximum over above beyond under below past',
 };
 
 /** Beginnings of words that put something right. */

@@ -255,7 +255,7 @@ const users = /^(?:does|makes|uses|takes|has|does|swears|likes|loves|puts|need|n
 const speakers = /^(?:he|she|they|you|people|everybody|everyone|somebody|someone|says|said)$/;
 
 const hearsay =
-  /\b(?:(?:they|people|some|somebody|someone|everybody|everyone|others|books?) (?:all )?says?\b|i (?:was|am) told|i (?:have |ve )?(?:heard|read)|(?:not|no) more than|never more than|at most|max(?:imum)?)\b/;
+  /\b(?:(?:they|people|some|somebody|someone|everybody|everyone|others|books?) (?:all )?says?\b|i (?:was|am) told|i (?:have |ve )?(?:heard|read)|(?:not|no) more than|never more than|(?:i|we) (?:would )?(?:never|dont|wouldnt|rarely|normally|usually|always|try to|like to)? ?(?:go|stay|keep|use|do|put)(?: \S+){0,2} (?:over|above|beyond|under|below|past)|at most|max(?:imum)?)\b/;
 
 /** "They say not more than 15 % castor": a rule, and no share of this recipe. */
 function isRule(tokens: readonly Token[], k: number): boolean {

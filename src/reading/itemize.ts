@@ -40,6 +40,7 @@ import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { reckoned } from './reckoned.ts';
+import { rendered } from './rendered.ts';
 import { totalBehindRest } from './rest.ts';
 import { rightAhead } from './right-ahead.ts';
 import { type Prim, scan } from './scan.ts';
@@ -56,6 +57,7 @@ import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
 import { oneOfTwins } from './twin-columns.ts';
 import { unheardChange } from './unheard-change.ts';
+import { unitColumns } from './unit-columns.ts';
 import { unitsMeant } from './units-meant.ts';
 import { wasLast } from './was-last.ts';
 import { whatStays } from './what-stays.ts';
@@ -100,6 +102,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
   [
     [dashed, signal.negative],
     [calledAfter, always],
+    [rendered, always],
     [iceOfWater, always],
     [reckoned, always],
     [asMuch, always],
@@ -169,7 +172,7 @@ export function itemize(reader: Reader, input: string): Cut {
   const prims = wholeWords(scanned, lexicon);
   const cut = tokenize(prims, lexicon, speller);
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
-  const laid = unitsBefore(shareColumn(applyColumns(twins.tokens, lexicon, prims)), lexicon);
+  const laid = unitsBefore(unitColumns(shareColumn(applyColumns(twins.tokens, lexicon, prims))), lexicon);
   const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
   const broken = brokenOff(meant.tokens);
   const stays = whatStays(broken.tokens);

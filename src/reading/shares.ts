@@ -98,8 +98,15 @@ function looseSuperfat(assembly: Assembly, rows: readonly Row[], { share, token 
 }
 
 /** Shares beside weights must agree with them, of the fats or of the whole. */
+const isWeighedFat = ({ named, grams }: Row): boolean => named.meaning.kind === 'fat' && grams !== null;
+
 export function crossShares(assembly: Assembly, rows: readonly Row[], all: number, roles: Roles): void {
   const both = rows.filter((row) => row.named.meaning.kind === 'fat' && row.share && row.amount && row.grams !== null);
+  // "100 % olive oil 600 g, coconut 200 g": how pure it is
+  if (both.length === 1 && both[0]?.share?.value === 1 && rows.filter(isWeighedFat).length > 1) {
+    if (both[0].share) assembly.fate(both[0].share, 'aside', 'how pure it is');
+    return;
+  }
   if (both.length === 0) return;
   const fats = rows.filter((row) => row.named.meaning.kind === 'fat').reduce((sum, row) => sum + (row.grams ?? 0), 0);
   const off = (base: number): Row | undefined =>

@@ -18,10 +18,10 @@ const sumOf = (rows: readonly Row[]): number => rows.reduce((sum, { grams }) => 
 function isHeading(tokens: readonly Token[], { token }: Row, next: number): boolean {
   let ends = false;
   let words = 0;
-  let begin = token;
-  while (begin > 0 && tokens[begin - 1]?.t !== 'line') begin--;
-  if (isMark(tokens[begin + 1], ':') && /^(?:title|name|recipe)$/.test(spoken(tokens[begin]))) return true;
-  for (let k = begin; k < next && !ends; k++) {
+  let from = token;
+  while (from > 0 && tokens[from - 1]?.t !== 'line') from--;
+  if (isMark(tokens[from + 1], ':') && /^(?:title|name|recipe)$/.test(spoken(tokens[from]))) return true;
+  for (let k = from; k < next && !ends; k++) {
     const one = tokens[k];
     if (isMark(one, '.;!?')) return false;
     if (one?.t === 'line') ends = one.text === 'blank';
