@@ -68,17 +68,19 @@ const lightly = '(?:(?:only|just|then|actually|exactly|precisely|really|now|a) )
 /** What somebody did, or is about to do. */
 const doing =
   "(?:(?:\\b(?:i|we)(?:['’]?(?:ve|m|re|ll|d)| have| am| are| will| would like to)? |(?<=^|[\\n.!?(] ?))(?:only |just |then |actually |exactly )?(?:ma(?:d|k)e|making|did|do|doing|took|take|taking|used?|using|weighed|cook(?:ed)?|mixed|poured|want|need|want to make|going to make))";
+const planning =
+  "\\b(?:i|we)(?:['’]?(?:m|re|d|ll)| am| are| will| shall| would| have| need| want| plan| intend| hope| must)+(?: (?:going|about|planning|hoping|like|love|have|want|need))?(?: to)?";
 /** What may follow: "I took half of it out" is said of the batter, "half that price" of something else. */
 const ends =
   '(?=\\s*(?:$|[-.,;:!?()–—]|(?:please|pls|now|today|tonight|though|because|since|as|so|but|then|this|only|here|instead|in total|in the end|and (?:i|we|it|now|want|wonder)|for (?:now|today|this|(?:the |my |a |two |three |2 |3 )?(?:\\w+ )?(?:mou?lds?|loa(?:f|ves)|trays?|pans?|tins?)))\\b))';
 /** "I made exactly half of everything", "I doubled it all", "I take all of it times 3": behind the recipe it is done with. */
 const done = new RegExp(
-  `${doing} ${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|${doing} ${lightly}${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|\\b(?:i|we)(?:['’]ve| have)? ${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b`,
+  `${doing} ${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|${doing} ${lightly}${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|\\b(?:i|we)(?:['’]ve| have)? ${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b`,
   'i',
 );
 /** "Half a batch of this, please", "everything twice", and "(x2)" in a line of its own, behind the recipe. */
 const short =
-  /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot) (?<verb>twice)\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
+  /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b|(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot) (?<verb>twice)\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
 /** "I made three times this recipe: …": over the recipe it is done with. */
 const over = new RegExp(
   `(?:${doing} ${lightly}${partOf} |${doing} ${lightly}(?<size>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) )(?:of )?this(?: one| recipe| batch| list)?[ \\t]*:`,
@@ -87,6 +89,9 @@ const over = new RegExp(
 /** "Doubling my recipe: …": nobody knows whether the figures are those before or behind it. */
 const either =
   /(?:^|[\n.!?] ?)(?:(?:i['’]?m|i am|we['’]?re|we are) )?(?:doubling|halving|tripling|trebling|multiplying) (?:my|the|this|our|her|his) (?:\w+ )?(?:recipe|batch|card|list)[ \t]*:|(?:^|\n)[ \t]*(?:x ?\d|\d ?[x×])[ \t]*:/i;
+/** "I plan to make a double batch.": the same, where no pattern has multiplied anything. */
+const eitherSize =
+  /\b(?:mak(?:e|ing)|made|want|do(?:ing)?|did|plan\w*) (?:\w+ ){0,2}(?:double|triple|half)[ -](?:batch|recipe|lot)\b|\b(?:doubling|tripling|halving) (?:this|it|that)\b/i;
 /** Looked for first: the long pattern is slow to get ready. */
 const mayBeEither = /ling |ving |lying |\d ?[x×]|[x×] ?\d/i;
 const counted: Readonly<Record<string, number>> = {
@@ -100,7 +105,7 @@ const counted: Readonly<Record<string, number>> = {
 };
 /** "How much lye for the half batch?" */
 const ofPart =
-  /\b(?:lye|naoh|koh|caustic|hydroxide|alkali|how much)\b[^.?!\n]{0,60}\b(?:for|of|in) (?:the|a|my|this|that) (?<part>half|double|triple|quarter)[ -]?(?:batch|recipe|one|size|loaf|lot)?\s*(?:batch |please|now|then)?\?/i;
+  /\b(?:lye|naoh|koh|caustic|hydroxide|alkali|how much)\b[^.?!\n]{0,60}\b(?:for|of|in) (?:the|a|my|this|that) (?<part>half|halved|doubled?|tripled?|quarter)[ -]?(?:batch|recipe|one|size|loaf|lot|version|amounts?)?\s*(?:batch |please|now|then)?[?,]/i;
 /** The recipe that stands before is the whole one. */
 const full =
   /\b(?:full|whole|complete|original|entire|normal|usual) (?:\w+ )?(?:recipe|batch|loaf|amounts?|one|size)\b|\boriginal(?:ly)?:/i;
@@ -124,6 +129,9 @@ function factorOf(said: string): number | undefined {
   return factor > 0 && factor <= mostTimes ? factor : undefined;
 }
 const mostTimes = 100;
+
+/** "(holds 1.5 kg)". */
+const ofMould = /\((?:\w+ ){0,2}(?:holds?|takes?|fits?|for)\b[^()\n]*\)/gi;
 
 /** The batter was parted, or the recipe is one for another day. */
 const parted =
@@ -150,18 +158,22 @@ function madeInPart(post: string): Sized | null {
   const before = post.slice(0, said.index);
   const behind = post.slice(said.index).replace(/^\s+/, '');
   const sentence = behind.split(/[.!?\n](?!\d)/, 1)[0] ?? '';
-  if (amountsIn(before) < leastAmounts || amountsIn(sentence) > 0) return null;
+  if (amountsIn(before) < leastAmounts || amountsIn(sentence.replace(ofMould, '')) > 0) return null;
   // it was made smaller before it was told
-  if (amountsIn(behind) > 1) return null;
+  if (amountsIn(behind.replace(ofMould, '')) > 1) return null;
   if (did && (another.test(sentence) || parted.test(post))) return null;
   const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
   if (did && (mightBe.test(since) || mightBe.test(sentence) || (ofPack.test(since) && !ofAll.test(said[0]))))
     return null;
   const size = (said.groups?.['part'] ?? '').toLowerCase();
-  if (!did && !full.test(before) && !(/^(?:double|triple)$/.test(size) && !/\b(?:double|triple)/i.test(before)))
+  if (
+    !did &&
+    !full.test(before) &&
+    !(/^(?:doubled?|tripled?|halved)$/.test(size) && !/\b(?:doubl|tripl|halv)/i.test(before))
+  )
     return null;
-  const { part, by, verb, times } = said.groups ?? {};
-  const factor = factorOf(part ?? by ?? verb ?? times ?? '');
+  const { part, by, verb, times, plan, many } = said.groups ?? {};
+  const factor = factorOf(part ?? by ?? verb ?? plan ?? times ?? many ?? '');
   if (factor === undefined) return null;
   // what else the sentence says is still read
   const words = /\d/.test(sentence.replace(said[0].trim(), '')) ? said[0] : sentence;
@@ -171,7 +183,7 @@ function madeInPart(post: string): Sized | null {
 
 /** What all of these have in common; "12 x 90 g" has not. */
 const sized =
-  /\b(?:half|halved|doubled?|twice|tripled?|trebled|quadrupled|third|quarter|times)\b|(?<![\w×]|\d )[x×] ?\d|\d ?[x×](?![\w×]| ?\d)/i;
+  /\b(?:half|halved?|doubled?|twice|tripled?|trebled?|quadrupled?|third|quarter|times|batches|lots)\b|(?<![\w×]|\d )[x×] ?\d|\d ?[x×](?![\w×]| ?\d)/i;
 
 /** The post without the words that ask for it in another size, and by what all is multiplied. */
 export function timesAll(post: string): Sized {
@@ -207,7 +219,9 @@ export function timesAll(post: string): Sized {
 
 /** What the answer says where a post is told to be of another size, and its figures may be those before it. */
 export function asTheyStand(post: string): string | null {
-  const found = mayBeEither.test(post) ? either.exec(post) : null;
+  const found =
+    (mayBeEither.test(post) ? either.exec(post) : null) ??
+    (/double|triple|half|ling |ving /i.test(post) ? eitherSize.exec(post) : null);
   return found && !/[-=]>|→|\b(?:now|was|were|instead|originally)\b/i.test(post)
     ? `I took the amounts as they stand ("${found[0].replace(/^[\s.!?]+/, '').replace(/\s*:$/, '')}").`
     : null;

@@ -1,6 +1,6 @@
 /** Scents, colours and powders that are called after a fat: "scent: Coconut Beach 40 g", "1 tsp avocado green oxide". */
 import { isMark, spoken } from './token-is.ts';
-import type { Token } from './tokens.ts';
+import { asFiller, type Token } from './tokens.ts';
 
 type Name = Extract<Token, { t: 'name' }>;
 
@@ -77,38 +77,26 @@ function endOfQuote(tokens: readonly Token[], from: number): number {
   return isMark(tokens[end], '"”') ? end + 1 : -1;
 }
 
+/** The tokens with such names whole; their other words are filled up. */
 export function calledAfter(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
+  const fill = (from: number, to: number): void => {
+    for (let k = from; k < to; k++) if (out?.[k]) out[k] = asFiller(out[k] as Token);
+  };
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
+    // "fragrance “cotton”"
     const quoted = isScent(token) && isMark(tokens[k + 1], '"“') ? endOfQuote(tokens, k + 2) : -1;
-    if (quoted > 0 && token) {
-      // "fragrance “cotton”"
-      out ??= tokens.slice(0, k);
-      out.push({ ...token, to: tokens[quoted - 1]?.to ?? token.to });
-      k = quoted - 1;
-      continue;
-    }
     const found = isCalled(token) ? calledAt(tokens, k) : null;
-    if (!found || !isCalled(token)) {
-      if (token) out?.push(token);
-      continue;
+    if (quoted < 0 && !found) continue;
+    out ??= [...tokens];
+    fill(k + 1, found?.to ?? quoted);
+    if (found && isCalled(token)) {
+      const text = [token.text, ...tokens.slice(k + 1, found.to).map(textOf)].join(' ');
+      const id = found.kind === 'scent' ? 'fragrance-oil' : 'pigment';
+      out[k] = { ...token, text, meaning: { kind: found.kind, id }, how: 'name', meant: text.toLowerCase() };
     }
-    out ??= tokens.slice(0, k);
-    const text = [token.text, ...tokens.slice(k + 1, found.to).map(textOf)].join(' ');
-    const meaning =
-      found.kind === 'scent'
-        ? { kind: 'scent' as const, id: 'fragrance-oil' }
-        : { kind: 'additive' as const, id: 'pigment' };
-    out.push({
-      ...token,
-      to: tokens[found.to - 1]?.to ?? token.to,
-      text,
-      meaning,
-      how: 'name',
-      meant: text.toLowerCase(),
-    });
-    k = found.to - 1;
+    k = (found?.to ?? quoted) - 1;
   }
   return out ?? tokens;
 }

@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import type { Lags } from '../matrix/bench/lag.ts';
 import { type Human, openHuman } from '../matrix/human.ts';
 import { password, register, type Synapse, startSynapse } from '../matrix/synapse/server.ts';
+import { startFlags } from '../start.ts';
 import type { Figure } from './discord.ts';
 import { median } from './measure.ts';
 import { party } from './party.ts';
@@ -48,12 +49,10 @@ async function open(server: Synapse, folder: string, name: Side['name'], isEncry
     MATRIX_RATE: '100000',
   };
   const data = join(folder, own);
-  // Both with the flag of `npm start`.
-  const flags = ['--max-semi-space-size=1', '--no-sparkplug'];
   const words =
     name === 'ours' ? [file('deploy/run.mjs'), 'matrix', '--data', data] : [file('tests/matrix/bench/echo.ts'), data];
   const begin: Side['begin'] = (preload = []) =>
-    party([...flags, ...preload.flatMap((one) => ['--import', one]), ...words], env);
+    party([...startFlags, ...preload.flatMap((one) => ['--import', one]), ...words], env);
   return { name, isEncrypted, user, begin, rooms: [] };
 }
 

@@ -7,6 +7,7 @@ import { checkRecipe } from '../../src/engine/check.ts';
 import type { Recipe } from '../../src/engine/recipe.ts';
 import { createBot, drawPicture } from '../../src/index.ts';
 import { longestPost, makeReader, readRecipe } from '../../src/reading/index.ts';
+import { startFlags } from '../start.ts';
 import { discordFigures } from './discord.ts';
 import { idleMegabytes, microseconds, nothingKept, processTimes } from './measure.ts';
 import { storeFigures } from './store.ts';
@@ -103,8 +104,7 @@ const unit = '× empty Node process';
 figure('ask: one shot in grams', inGrams / empty, unit, 2, { milliseconds: inGrams, emptyMilliseconds: empty });
 figure('ask: one shot in ounces', inOunces / empty, unit, 2, { milliseconds: inOunces, emptyMilliseconds: empty });
 
-// as `npm start` does: a small nursery, and no code compiled in between, keep the chat near an empty process
-const chat = ['--max-semi-space-size=1', '--no-sparkplug', file('deploy/run.mjs'), '--data', nothingKept];
+const chat = [...startFlags, file('deploy/run.mjs'), '--data', nothingKept];
 const alone = await idleMegabytes(['-e', 'setInterval(() => {}, 1e6)']);
 for (const [state, lines] of [
   ['just opened', []],
