@@ -34,7 +34,7 @@ const soBefore = /\bso (?:only |just |really )?$/;
 const isListBehind = /^ (?:of )?(?:the )?@ (?:, |and )+# (?:of )?(?:the )?@ (?:, |and )+#/;
 const nowBehind = /^ (?:of (?:the )?@ |@ )?(?:, )?(?:now|today|this time|instead|in the end|in reality|in truth)\b/;
 const onceBefore =
-  /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe|is|was|has)|(?:in|last|back in|that) (?:spring|summer|autumn|fall|winter|january|february|march|april|june|july|august|september|october|november|december|year|…) (?:i|we) (?:had|used|took|put)|(?:my|our) (?:very )?first (?:ever )?(?:soap|bar|loaf)|last time|compared (?:with|to)|there (?:i|we) (?:take|use|put|have)|(?:normally|usually|otherwise) (?:i )?(?:take|use|put)|i (?:normally|usually|otherwise) (?:take|use|put)|originally|(?<!(?:forg[eo]t|forgotten|missed|left out|overlooked) (?:the |my |this |that )?@ )at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|ignore (?:the|that|my)|forget (?:the|that|my))\b/;
+  /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe|is|was|has)|(?:in|last|back in|that) (?:spring|summer|autumn|fall|winter|january|february|march|april|june|july|august|september|october|november|december|year|…) (?:i|we) (?:had|used|took|put)|(?:my|our) (?:very )?first (?:ever )?(?:soap|bar|loaf)|last time|compared (?:with|to)|there (?:i|we) (?:take|use|put|have)|(?:normally|usually|otherwise) (?:i )?(?:take|use|put)|i (?:normally|usually|otherwise) (?:take|use|put)|originally|(?<!(?:forg[eo]t|forgotten|missed|left out|overlooked) (?:the |my |this |that )?@ )at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|(?:ignore|forget) (?:the|that|my)\b(?! [\p{L}]+ ?[,;:.–-]+ (?:and |so |but )?(?:i|we|its|let ?'?s|use|take|make)\b))\b/u;
 const onceBehind =
   /^ (?:of )?(?:@ )?(?:, )?(?:[^#@.;]{0,40}(?:ignore|forget) (?:that|it|this)\b|originally\b|at first\b|back then\b)/;
 const onceHeading =
@@ -63,6 +63,10 @@ const wasBefore = /\b(?:was|were|had)\b/;
 const wasBehind = /^ (?:of )?(?:@ )?(?:, )?(?:while|when|as long as|until|till|before) /;
 const toldBefore =
   /\b(?:yesterday|last (?:week|time|year|month|night|spring|summer|autumn|fall|winter|batch)|before|earlier|once|the old|previous(?:ly)?|recipe|book|card|calculator|calc|sheet|says|said|calls for|asks for|printed|planned|wanted|supposed)\b/;
+
+/** "Never mind the pints, I'd use": the figure in another unit is what counts. */
+const notByUnit =
+  /\b(?:never mind|ignore|forget|disregard|skip|drop|instead of|not (?:go )?by|nt go by) (?:about )?(?:the|her|his|their|those|these) (?:pints?|quarts?|gallons?|cups?|spoons|spoonfuls|teaspoons|tablespoons|ounces?|oz|pounds?|lbs?|gills?|grams?|imperial|volumes?)\b(?: ones?| figures?| weights?| amounts?)? [^#]*$/;
 
 /** What somebody says or would do, whoever it is. */
 const speaking = / (?:says|uses|takes|thinks|reckons|swears|claims|insists|recommends|told me|would)\b/;
@@ -115,7 +119,7 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
 
 /** Words of which one at least is in all that is told of another time, or of now. */
 const telling =
-  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|plan|planned|wanted|meant|intended|hoped|supposed|hers|his|theirs|taken|expected|not|so|left|scales?|turned|came|comes|down|weighed|weighs|thought|reckoned|mentioned)\b/;
+  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|plan|planned|wanted|meant|intended|hoped|supposed|hers|his|theirs|taken|expected|not|never|so|left|scales?|turned|came|comes|down|weighed|weighs|thought|reckoned|mentioned)\b/;
 
 /** Whether a figure of the sentence may have a stance other than to put another right. */
 export const mayTell = (sentence: Sentence): boolean =>
@@ -134,7 +138,7 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (hadBefore.test(before) && slipBehind.test(behind)) return 'once';
   if (othersBehind.test(behind) || wouldBefore.test(before)) return 'others';
   if (plannedBefore.test(before) || plannedBehind.test(behind)) return 'others';
-  if (wroteBefore.test(text.slice(0, place))) return 'right';
+  if (wroteBefore.test(text.slice(0, place)) || notByUnit.test(before)) return 'right';
   // "since the last batch: water is # now"
   if (/^ (?:of (?:the )?@ |@ )?(?:, )?now\b/.test(behind)) return 'now';
   if (onceBefore.test(before) || onceBehind.test(behind) || (wasBefore.test(before) && wasBehind.test(behind)))
