@@ -39,6 +39,9 @@ const onceBehind =
   /^ (?:of )?(?:@ )?(?:, )?(?:[^#@.;]{0,40}(?:ignore|forget) (?:that|it|this)\b|originally\b|at first\b|back then\b)/;
 const onceHeading =
   /^(?:- |• )?(?:the |my )?(?:previous(?:ly)?|before|old(?: one| recipe| version| batch)?|originally|original|last (?:time|batch|year)|first version|was) (?:[:=]|- )/;
+/** "Further down on the page I wrote": of the same recipe, and nobody knows which one counts. */
+const isElsewhere =
+  /\b(?:further (?:down|on)|(?:be|under)neath|below|(?:at|on|in|under|across|along|beside) (?:the|its|this|that|my) (?:very )?(?:same |other |next )?(?:bottom|end|top|foot|head|back|front|label|lid|page|side|sheet|margin|corner|edge|jar|jug|bottle|tub|bag)|(?:under|next to|beside|over|behind) (?:it|that|this)) [^#]*\b(?:i|we) (?:had |have |ve )?(?:also )?(?:wrote|written|typed|put|noted|scribbled)\b/;
 /** "It had 150 g lye in it, which was a typo". */
 const hadBefore = /\b(?:one|batch|loaf|soap|bars?|recipe)(?: [\p{L}]+){0,3} (?:had|took|got) $/u;
 const slipBehind =
@@ -75,7 +78,7 @@ const others = (): RegExp =>
   /\b(?!i |you |we )[\p{L}']+ (?:says|uses|takes|thinks|reckons|swears|claims|insists|recommends|told me|would (?:take|use|put|have))\b/u;
 /** What also "says": no person. */
 const things =
-  /\b(?:it|this|that|which|calc\w*|recipe|book|card|sheet|scales?|label|chart|page|paper|app|program|blog|site|table|tub|bag|box|instructions|post|note|list|bar|soap|batch|loaf|mou?ld|method|one|oils?|lye|koh|naoh|recipes|formula|version|i|we|you) (?:says|uses|takes|told me|recommends|would (?:take|use|put|have))\b/;
+  /\b(?:it|this|that|which|calc\w*|recipe|book|card|sheet|scales?|label|lid|jar|jug|sticker|margin|chart|page|paper|app|program|blog|site|table|tub|bag|box|instructions|post|note|list|bar|soap|batch|loaf|mou?ld|method|one|oils?|lye|koh|naoh|recipes|formula|version|i|we|you) (?:says|uses|takes|told me|recommends|would (?:take|use|put|have))\b/;
 
 export interface Right {
   /** Where in its sentence the figures begin to put others right; beyond its end where they do not. */
@@ -141,7 +144,7 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (wroteBefore.test(text.slice(0, place)) || notByUnit.test(before)) return 'right';
   // "since the last batch: water is # now"
   if (/^ (?:of (?:the )?@ |@ )?(?:, )?now\b/.test(behind)) return 'now';
-  if (onceBefore.test(before) || onceBehind.test(behind) || (wasBefore.test(before) && wasBehind.test(behind)))
+  if ((onceBefore.test(before) && !isElsewhere.test(before)) || onceBehind.test(behind) || (wasBefore.test(before) && wasBehind.test(behind)))
     return 'once';
   // "hang on, my notebook says #": nobody knows which is right
   if (place >= rightFrom && paperSays.test(text.slice(rightFrom, place))) return null;
@@ -156,7 +159,7 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (toldBefore.test(before)) return 'told';
   // "in my last batch I had 120 g NaOH with 800 g olive"
   const sofar = text.slice(0, place);
-  const once = onceBefore.exec(sofar);
+  const once = isElsewhere.test(sofar) ? null : onceBefore.exec(sofar);
   const told = once ? sofar.slice(once.index) : '';
   return once && !/\b(?:but|now|so|today|this time|then)\b/.test(told) && !asksOfThis.test(told) ? 'once' : null;
 }
