@@ -144,7 +144,11 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (wroteBefore.test(text.slice(0, place)) || notByUnit.test(before)) return 'right';
   // "since the last batch: water is # now"
   if (/^ (?:of (?:the )?@ |@ )?(?:, )?now\b/.test(behind)) return 'now';
-  if ((onceBefore.test(before) && !isElsewhere.test(before)) || onceBehind.test(behind) || (wasBefore.test(before) && wasBehind.test(behind)))
+  if (
+    (onceBefore.test(before) && !isElsewhere.test(before)) ||
+    onceBehind.test(behind) ||
+    (wasBefore.test(before) && wasBehind.test(behind))
+  )
     return 'once';
   // "hang on, my notebook says #": nobody knows which is right
   if (place >= rightFrom && paperSays.test(text.slice(rightFrom, place))) return null;
