@@ -40,6 +40,7 @@ import { crossShares, settleShares } from './shares.ts';
 import { swapAsked } from './swap-asked.ts';
 import type { Token } from './tokens.ts';
 import { crossTotals } from './totals.ts';
+import { inCountingUnit } from './unit-counts.ts';
 import { vagueChange } from './vague-change.ts';
 import { impliedWater, looseRatio, partsRatio, readWater, restOfSolution } from './water.ts';
 
@@ -180,7 +181,11 @@ export function assemble(source: Source): RecipeReading {
   if (source.disordered) assembly.doubts.push({ id: 'disordered' });
   const roles = readRoles(assembly, binding);
   loosePurity(assembly, roles);
-  const all = weighed(assembly, withRest(assembly, withoutTalk(assembly, rowsOf(assembly, binding)), roles), roles);
+  const all = weighed(
+    assembly,
+    withRest(assembly, withoutTalk(assembly, inCountingUnit(assembly, rowsOf(assembly, binding))), roles),
+    roles,
+  );
   const isTwice = source.several.numbered.length === 1 && twoRecipes(assembly, all);
   const counted = (isTwice ? withoutTwin(assembly, all) : null) ?? all;
   const weights = plainSoda(assembly, counted);
