@@ -281,7 +281,7 @@ export function assemble(source: Source): RecipeReading {
       row.named.meaning.kind === 'fat' && row.grams !== null && (row.amount === null || row.amount.dim === 'parts'),
   );
   if (!byShare) crossTotals(assembly, roles, sums, rows);
-  decimals(assembly, rows, catalogue, alkaliGrams);
+  decimals(assembly, rows, catalogue, alkaliGrams, roles);
   plausible(assembly, fats, alkali, sums.liquids, catalogue);
   if (roles.superfat !== null && (roles.superfat >= 1 || roles.superfat < 0))
     assembly.doubts.push({ id: 'superfat-odd', said: roles.superfatSaid?.text ?? '', value: roles.superfat });

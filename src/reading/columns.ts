@@ -132,6 +132,9 @@ function cellsOf(tokens: readonly Token[], line: Line): Token[][] {
 
 /** `quantity` as the heading over it has it. */
 function under(column: Column, quantity: Quantity, wiped: boolean): Quantity | { aside: string } {
+  // "Batch A" over weights
+  const counts = column !== null && typeof column === 'object' && 'aside' in column && column.aside === counted;
+  if (counts && quantity.dim === 'mass') return quantity;
   if (wiped && column !== null && typeof column === 'object' && 'aside' in column && column.whole) return column;
   if (column === null || column === 'amount' || quantity.dim !== 'bare') return quantity;
   if (column === 'percent')

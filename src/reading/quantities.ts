@@ -165,7 +165,7 @@ function spacedThousands(
   prims: readonly Prim[],
   i: number,
   lexicon: Lexicon,
-): { value: number; other: number; end: number } | null {
+): { value: number; other: number | null; end: number } | null {
   const head = prims[i];
   const tail = prims[i + 1];
   if (!head || tail?.kind !== 'number' || tail.glued || !/^[1-9]\d{0,2}$/.test(head.text) || !/^\d{3}$/.test(tail.text))
@@ -174,8 +174,11 @@ function spacedThousands(
   if (!hit || (hit.unit.dimension !== 'mass' && hit.unit.dimension !== 'volume')) return null;
   const before = prims[i - 1];
   const startsRow = before === undefined || before.kind === 'line' || before.kind === 'number';
-  if (startsRow && tail.text !== '000') return null;
-  return { value: Number(head.text + tail.text), other: Number(tail.text), end: i + 2 };
+  const endsRow = prims[hit.end] === undefined || prims[hit.end]?.kind === 'line';
+  if (startsRow && tail.text !== '000' && !(endsRow && before?.kind !== 'number')) return null;
+  // nobody weighs 000 g
+  const other = tail.text === '000' ? null : Number(tail.text);
+  return { value: Number(head.text + tail.text), other, end: i + 2 };
 }
 
 /** A unit behind a hyphen ("8-ounce"), or alone in the table cell behind the figure's. */
