@@ -258,6 +258,9 @@ const isWhole = (column: Column | undefined): boolean =>
 
 const isIngredient = (token: Token): boolean => token.t === 'name' && token.meaning.kind !== 'role';
 
+/** Named, by a name that is known or another. */
+const isCalled = (token: Token): boolean => isIngredient(token) || (token.t === 'word' && token.sort === 'unknown');
+
 const isFilled = (cell: readonly Token[]): boolean => cell.length > 0;
 
 /** Tables whose first row names its columns: gives their bare figures the unit, share or reason of the column. */
@@ -283,7 +286,7 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
       const placed = heads && own ? columnsUnder(heads, own) : null;
       // "K-119" under "lot" names nothing, where the row names its ingredient elsewhere
       const wiped =
-        isEven && anyWhole && cellsOf(tokens, line).some((one, at) => !isWhole(columns[at]) && one.some(isIngredient));
+        isEven && anyWhole && cellsOf(tokens, line).some((one, at) => !isWhole(columns[at]) && one.some(isCalled));
       let cell = 0;
       const cells: number[] = [];
       for (let at = line.from; at < line.to; at++) {

@@ -160,6 +160,14 @@ function articleAt(prims: readonly Prim[], i: number, lexicon: Lexicon): { end: 
   return { end };
 }
 
+/** Two figures with one space between, alone in the last cell of a row. */
+function isOwnCell(prims: readonly Prim[], i: number): boolean {
+  const [before, head, tail, next] = [prims[i - 1], prims[i], prims[i + 1], prims[i + 2]];
+  if (!before || !head || !tail || (next && next.kind !== 'line')) return false;
+  const isApart = before.text === '\t' || head.at - before.at - before.raw.length > 1;
+  return isApart && before.kind !== 'line' && before.kind !== 'number' && tail.at === head.at + head.raw.length + 1;
+}
+
 /** `12 500 g`: a space between groups of three digits, where a unit follows and no row number stands before. */
 function spacedThousands(
   prims: readonly Prim[],
@@ -171,6 +179,8 @@ function spacedThousands(
   if (!head || tail?.kind !== 'number' || tail.glued || !/^[1-9]\d{0,2}$/.test(head.text) || !/^\d{3}$/.test(tail.text))
     return null;
   const hit = unitAt(prims, i + 2, lexicon);
+  if (!hit && isOwnCell(prims, i))
+    return { value: Number(head.text + tail.text), other: Number(tail.text), end: i + 2 };
   if (!hit || (hit.unit.dimension !== 'mass' && hit.unit.dimension !== 'volume')) return null;
   const before = prims[i - 1];
   const startsRow = before === undefined || before.kind === 'line' || before.kind === 'number';
