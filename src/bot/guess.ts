@@ -120,7 +120,7 @@ const isShared = (text: string, { fats, alkali, doubts }: RecipeReading): boolea
   (asksAlkali.test(text) ||
     alkaliWished.test(text) ||
     wishesAlkali(text) ||
-    !(speaksOfHeat(text) || asksOfScent.test(text) || asksOther.test(text)));
+    !(asksOfScent.test(text) || asksOther.test(text)));
 
 /** Something that is no fat and no lye, as a share: a scent, perhaps. */
 const speaksOfScent = (text: string, { others, fats, alkali }: RecipeReading): boolean =>
