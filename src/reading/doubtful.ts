@@ -145,17 +145,19 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
   }
 }
 
+/** Rows above a weight without a name that are looked at, at the most. */
+const mostAbove = 40;
+
 /** A weight alone in its line between rows: of those it may be the sum that end above it, from the first of their list. */
-function isRowWithoutName({ source: { tokens } }: Assembly, { from, quantity }: Amount, rows: readonly Row[]): boolean {
-  const lines = linesOf(tokens);
-  const line = lines.findIndex((one) => one.from <= from && from < one.to);
-  const span = lines[line];
+function isRowWithoutName(assembly: Assembly, { from, quantity }: Amount, rows: readonly Row[]): boolean {
+  const { tokens } = assembly.source;
+  const span = linesOf(tokens)[assembly.lineOf(from)];
   if (!span || isAny(tokens, span.from, span.to, (one) => one.t === 'word' || one.t === 'name')) return false;
-  const above = rows.filter(({ token, grams }) => token < from && grams !== null);
+  const above = rows.slice(0, mostAbove).filter(({ token, grams }) => token < from && grams !== null);
   if (above.length === 0 || above.length === rows.length) return false;
   let sum = 0;
-  for (const [k, { grams }] of [...above.entries()].reverse()) {
-    sum += grams ?? 0;
+  for (let k = above.length - 1; k >= 0; k--) {
+    sum += above[k]?.grams ?? 0;
     const isFirst = k === 0 || (above[k - 1]?.line ?? 0) < (above[k]?.line ?? 0) - 1;
     if (isFirst && Math.abs(sum - quantity.value) <= sameWithin * sum) return false;
   }

@@ -63,8 +63,13 @@ function ownerBefore(tokens: readonly Token[], head: number): number {
     isMark(tokens[k], ':=\t')
   )
     k--;
-  return isStuff(tokens[k]) && !weighedAt(tokens.slice(0, head), k) ? k : -1;
+  // the figure that begins the phrase is no weight
+  const since = Math.max(0, k - longestBefore);
+  return isStuff(tokens[k]) && !weighedAt(tokens.slice(since, head), k - since) ? k : -1;
 }
+
+/** Tokens before a name in which its weight may stand. */
+const longestBefore = 6;
 
 /** The phrase that begins at `head`, with its weight. */
 function reckonedAt(tokens: readonly Token[], head: number, factor: number): Reckoned | null {
