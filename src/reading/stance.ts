@@ -163,7 +163,8 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (toldBefore.test(before)) return 'told';
   // "in my last batch I had 120 g NaOH with 800 g olive"
   const sofar = text.slice(0, place);
-  const once = isElsewhere.test(sofar) ? null : onceBefore.exec(sofar);
+  const found = onceBefore.exec(sofar);
+  const once = found && !isElsewhere.test(sofar) ? found : null;
   const told = once ? sofar.slice(once.index) : '';
   return once && !/\b(?:but|now|so|today|this time|then)\b/.test(told) && !asksOfThis.test(told) ? 'once' : null;
 }
