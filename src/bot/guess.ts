@@ -110,11 +110,17 @@ const wantsAlkali = (text: string, { fats, alkali }: RecipeReading): boolean =>
 
 const alkaliWished =
   /\b(?:lye|naoh|koh|alkali|caustic(?: soda)?|hydroxide|potash)\b[^.?!\n]{0,20}(?:\?|\b(?:needed|wanted|required|please|pls)\b)/i;
+/** "How much fragrance?" */
+const asksOfScent =
+  /\b(?:scents?|scented|fragrance|fo|eos?|perfume|essential|blend)\b[^.!\n]*\?|\b(?:how much|how many|what|which|need|want)\b[^.?!\n]*\b(?:scents?|fragrance|fo|eos?|perfume|essential)\b/i;
 /** Shares that make no whole, or have no total, weigh nothing yet: it is a recipe, whatever it says of a scent. */
 const isShared = (text: string, { fats, alkali, doubts }: RecipeReading): boolean =>
   fats.length + alkali.length === 0 &&
   doubts.some(({ id }) => id === 'shares-sum' || id === 'shares-total') &&
-  (asksAlkali.test(text) || alkaliWished.test(text) || wishesAlkali(text));
+  (asksAlkali.test(text) ||
+    alkaliWished.test(text) ||
+    wishesAlkali(text) ||
+    !(asksOfScent.test(text) || asksOther.test(text)));
 
 /** Something that is no fat and no lye, as a share: a scent, perhaps. */
 const speaksOfScent = (text: string, { others, fats, alkali }: RecipeReading): boolean =>

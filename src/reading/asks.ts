@@ -2,7 +2,7 @@ export const wishesAlkali = (text: string): boolean => wished.test(text) || whic
 
 /** "Could you do the lye for …", "give me the NaOH", "I only want to know the lye". */
 const wished =
-  /\b(?:(?:give|send|tell) (?:me|us)|(?:can|could|would|will|please)(?: you| someone| somebody| anyone)?(?: please)? (?:do|run|reckon|get|give)(?: me| us)?|(?:want|wish|like|love) to (?:know|have)) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b(?! (?:is|right|ok|okay)\b)/i;
+  /\b(?:(?:give|send|tell) (?:me|us)|(?:can|could|would|will|please)(?: you| someone| somebody| anyone)?(?: please)? (?:do|run|reckon|get|give)(?: me| us)?|(?:want|wish|like|love) to (?:know|have)) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b(?! (?:is|right|ok|okay)\b)|\b(?:need|want)(?: to (?:know|have))?(?: the| my)? (?:grams?|ounces|oz|weight|amount|figure|number) (?:of|for) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b/i;
 
 /** "What is the lye amount?", "whats the new lye for this". */
 const which =

@@ -42,6 +42,7 @@ import { swapAsked } from './swap-asked.ts';
 import { withoutTitle } from './titled.ts';
 import type { Token } from './tokens.ts';
 import { crossTotals } from './totals.ts';
+import { inCountingUnit } from './unit-counts.ts';
 import { vagueChange } from './vague-change.ts';
 import { impliedWater, looseRatio, partsRatio, readWater, restOfSolution } from './water.ts';
 
@@ -183,7 +184,11 @@ export function assemble(source: Source): RecipeReading {
   if (source.disordered) assembly.doubts.push({ id: 'disordered' });
   const roles = readRoles(assembly, binding);
   loosePurity(assembly, roles);
-  const all = weighed(assembly, withRest(assembly, withoutTalk(assembly, rowsOf(assembly, binding)), roles), roles);
+  const all = weighed(
+    assembly,
+    withRest(assembly, withoutTalk(assembly, inCountingUnit(assembly, rowsOf(assembly, binding))), roles),
+    roles,
+  );
   const isTwice = source.several.numbered.length === 1 && twoRecipes(assembly, all);
   const counted = (isTwice ? withoutTwin(assembly, all) : null) ?? all;
   const weights = plainSoda(assembly, withoutTitle(assembly, counted));
@@ -280,7 +285,7 @@ export function assemble(source: Source): RecipeReading {
       row.named.meaning.kind === 'fat' && row.grams !== null && (row.amount === null || row.amount.dim === 'parts'),
   );
   if (!byShare) crossTotals(assembly, roles, sums, rows);
-  decimals(assembly, rows, catalogue, alkaliGrams);
+  decimals(assembly, rows, catalogue, alkaliGrams, roles);
   plausible(assembly, fats, alkali, sums.liquids, catalogue);
   if (roles.superfat !== null && (roles.superfat >= 1 || roles.superfat < 0))
     assembly.doubts.push({ id: 'superfat-odd', said: roles.superfatSaid?.text ?? '', value: roles.superfat });

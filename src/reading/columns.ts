@@ -132,6 +132,9 @@ function cellsOf(tokens: readonly Token[], line: Line): Token[][] {
 
 /** `quantity` as the heading over it has it. */
 function under(column: Column, quantity: Quantity, wiped: boolean): Quantity | { aside: string } {
+  // "Batch A" over weights
+  const counts = column !== null && typeof column === 'object' && 'aside' in column && column.aside === counted;
+  if (counts && quantity.dim === 'mass') return quantity;
   if (wiped && column !== null && typeof column === 'object' && 'aside' in column && column.whole) return column;
   if (column === null || column === 'amount' || quantity.dim !== 'bare') return quantity;
   if (column === 'percent')
@@ -255,6 +258,9 @@ const isWhole = (column: Column | undefined): boolean =>
 
 const isIngredient = (token: Token): boolean => token.t === 'name' && token.meaning.kind !== 'role';
 
+/** Named, by a name that is known or another. */
+const isCalled = (token: Token): boolean => isIngredient(token) || (token.t === 'word' && token.sort === 'unknown');
+
 const isFilled = (cell: readonly Token[]): boolean => cell.length > 0;
 
 /** Tables whose first row names its columns: gives their bare figures the unit, share or reason of the column. */
@@ -280,7 +286,7 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
       const placed = heads && own ? columnsUnder(heads, own) : null;
       // "K-119" under "lot" names nothing, where the row names its ingredient elsewhere
       const wiped =
-        isEven && anyWhole && cellsOf(tokens, line).some((one, at) => !isWhole(columns[at]) && one.some(isIngredient));
+        isEven && anyWhole && cellsOf(tokens, line).some((one, at) => !isWhole(columns[at]) && one.some(isCalled));
       let cell = 0;
       const cells: number[] = [];
       for (let at = line.from; at < line.to; at++) {

@@ -1,6 +1,6 @@
 import { unit } from '../units/units.ts';
 import type { Binding } from './bind.ts';
-import { isEither, unitAt, withUnit } from './columns.ts';
+import { isEither, linesOf, unitAt, withUnit } from './columns.ts';
 import { type Item, type Named, sameWithin } from './items.ts';
 import type { Meaning } from './lexicon.ts';
 import { isSuperfat } from './no-superfat.ts';
@@ -128,7 +128,8 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       continue;
     }
     const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
-    if (quantity.dim === 'mass' && !doubted && !spareName(assembly, k) && !isListed(assembly, k) && agrees(quantity)) {
+    const isFree = quantity.dim === 'mass' && !doubted && !spareName(assembly, k) && !isListed(assembly, k);
+    if (isFree && agrees(quantity) && !isRowWithoutName(assembly, item, rows)) {
       for (const one of [quantity, item.same]) if (one) assembly.fate(one, 'aside', 'a total that agrees');
       continue;
     }
@@ -155,6 +156,25 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
     }
   }
+}
+
+/** Rows above a weight without a name that are looked at, at the most. */
+const mostAbove = 40;
+
+/** A weight alone in its line between rows: of those it may be the sum that end above it, from the first of their list. */
+function isRowWithoutName(assembly: Assembly, { from, quantity }: Amount, rows: readonly Row[]): boolean {
+  const { tokens } = assembly.source;
+  const span = linesOf(tokens)[assembly.lineOf(from)];
+  if (!span || isAny(tokens, span.from, span.to, (one) => one.t === 'word' || one.t === 'name')) return false;
+  const above = rows.slice(0, mostAbove).filter(({ token, grams }) => token < from && grams !== null);
+  if (above.length === 0 || above.length === rows.length) return false;
+  let sum = 0;
+  for (let k = above.length - 1; k >= 0; k--) {
+    sum += above[k]?.grams ?? 0;
+    const isFirst = k === 0 || (above[k - 1]?.line ?? 0) < (above[k]?.line ?? 0) - 1;
+    if (isFirst && Math.abs(sum - quantity.value) <= sameWithin * sum) return false;
+  }
+  return true;
 }
 
 /** "60 g isn't the world": by how much less of something there was, where the post says of two weights that one counts. */

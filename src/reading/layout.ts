@@ -1,4 +1,5 @@
 import { jsonLines } from './json.ts';
+import { underNames } from './named-columns.ts';
 import { arrowColumns, commaRows, namedSums, upright } from './sideways.ts';
 import { unwrap } from './wrapped.ts';
 
@@ -109,7 +110,7 @@ export function layOut(input: string): LaidOut {
     for (const k of block) lines[k] = csvCells(lines[k] ?? '', separator).join('\t');
     celled ||= block.size > 0;
   }
-  const laid = lines.some((line) => line.includes('\t')) ? namedSums(upright(lines)) : lines;
+  const laid = lines.some((line) => line.includes('\t')) ? namedSums(upright(underNames(lines))) : lines;
   let out = laid === split && !celled ? whole : laid.join('\n');
   if (out.includes('..') && /\.\.[ \t]*[lI]?\d/.test(out))
     out = out

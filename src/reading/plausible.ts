@@ -1,6 +1,8 @@
 import type { AlkaliId, Catalogue } from '../catalogue/types.ts';
 import type { ReadAmount, RecipeReading } from './reading.ts';
+import type { Roles } from './roles.ts';
 import { type Assembly, type Row, roundTo } from './rows.ts';
+import { isStatementOf } from './totals.ts';
 
 const factor = 39.997 / 56.105;
 
@@ -17,7 +19,13 @@ export function demandOf(fats: readonly ReadAmount[], catalogue: Catalogue, id: 
 const leastBatch = 50;
 
 /** `1.000 g`: told with an assumption where only one reading fits the alkali, asked where both or none do. */
-export function decimals(assembly: Assembly, rows: readonly Row[], catalogue: Catalogue, alkaliGrams: number): void {
+export function decimals(
+  assembly: Assembly,
+  rows: readonly Row[],
+  catalogue: Catalogue,
+  alkaliGrams: number,
+  roles: Roles,
+): void {
   const odd = rows.filter(
     (row) =>
       row.amount?.other !== null &&
@@ -58,6 +66,7 @@ export function decimals(assembly: Assembly, rows: readonly Row[], catalogue: Ca
       assembly.assume('number', `I took "${first.amount.text}" as ${roundTo(first.amount.value, 3)} g.`);
     return;
   }
+  if (alkaliGrams === 0 && grouped && isTotalled(assembly, rows, roles)) return;
   const natural = first.amount.text.includes(',') && grouped;
   const fatGrams = rows.reduce((sum, { named, amount, grams }) => {
     const less = amount?.other != null && amount.value > 0 ? Math.min(1, amount.other / amount.value) : 1;
@@ -67,6 +76,37 @@ export function decimals(assembly: Assembly, rows: readonly Row[], catalogue: Ca
   if (natural && fitting(false) && fatGrams < leastBatch) return;
   if (alkaliGrams === 0 && (natural || /kg|lb/.test(first.amount.unit?.id ?? ''))) return;
   assembly.doubts.push({ id: 'decimal', said: first.amount.text, readings: [first.amount.value, first.amount.other] });
+}
+
+/** Why such a total is no amount of anything. */
+const agreed = 'a total that agrees';
+
+/** "1 000 g", "500 g" and a total of 1 500 g: the fats as they were read make a weight of the post, and read otherwise none. */
+function isTotalled(assembly: Assembly, rows: readonly Row[], roles: Roles): boolean {
+  const { items, bound, tokens, prims } = assembly.source;
+  const stated = [roles.totalFats, ...roles.totals.map(({ quantity }) => quantity)];
+  for (const k of bound.best.orphans) {
+    const item = items[k];
+    if (item?.kind === 'amount' && item.quantity.dim === 'mass') stated.push(item.quantity);
+  }
+  const fats = rows.filter(({ named, grams }) => named.meaning.kind === 'fat' && grams !== null);
+  const sum = fats.reduce((all, { grams }) => all + (grams ?? 0), 0);
+  const otherwise = fats.reduce(
+    (all, { amount, grams }) =>
+      all + (grams ?? 0) * (amount?.other != null && amount.value > 0 ? amount.other / amount.value : 1),
+    0,
+  );
+  // a total that was set aside, in the unit of the fats
+  const factor = fats.find(({ amount }) => amount?.unit)?.amount?.unit?.factor ?? 1;
+  const aside = tokens.flatMap((token) =>
+    token.t === 'aside' && token.reason === agreed
+      ? [factor * Number(token.numbers.map((k) => prims[k]?.text ?? '').join(''))]
+      : [],
+  );
+  const isSaid = (grams: number): boolean =>
+    stated.some((one) => one && [one.value, one.other ?? one.value].some((said) => isStatementOf(said, grams))) ||
+    aside.some((said) => isStatementOf(said, grams));
+  return fats.length > 1 && isSaid(sum) && !isSaid(otherwise);
 }
 
 /** Nominal superfat of a reading, as a fraction; null without fat or alkali. KOH of no stated purity counts as 90 %. */

@@ -160,22 +160,35 @@ function articleAt(prims: readonly Prim[], i: number, lexicon: Lexicon): { end: 
   return { end };
 }
 
+/** Two figures with one space between, alone in the last cell of a row. */
+function isOwnCell(prims: readonly Prim[], i: number): boolean {
+  const [before, head, tail, next] = [prims[i - 1], prims[i], prims[i + 1], prims[i + 2]];
+  if (!before || !head || !tail || (next && next.kind !== 'line')) return false;
+  const isApart = before.text === '\t' || head.at - before.at - before.raw.length > 1;
+  return isApart && before.kind !== 'line' && before.kind !== 'number' && tail.at === head.at + head.raw.length + 1;
+}
+
 /** `12 500 g`: a space between groups of three digits, where a unit follows and no row number stands before. */
 function spacedThousands(
   prims: readonly Prim[],
   i: number,
   lexicon: Lexicon,
-): { value: number; other: number; end: number } | null {
+): { value: number; other: number | null; end: number } | null {
   const head = prims[i];
   const tail = prims[i + 1];
   if (!head || tail?.kind !== 'number' || tail.glued || !/^[1-9]\d{0,2}$/.test(head.text) || !/^\d{3}$/.test(tail.text))
     return null;
   const hit = unitAt(prims, i + 2, lexicon);
+  if (!hit && isOwnCell(prims, i))
+    return { value: Number(head.text + tail.text), other: Number(tail.text), end: i + 2 };
   if (!hit || (hit.unit.dimension !== 'mass' && hit.unit.dimension !== 'volume')) return null;
   const before = prims[i - 1];
   const startsRow = before === undefined || before.kind === 'line' || before.kind === 'number';
-  if (startsRow && tail.text !== '000') return null;
-  return { value: Number(head.text + tail.text), other: Number(tail.text), end: i + 2 };
+  const endsRow = prims[hit.end] === undefined || prims[hit.end]?.kind === 'line';
+  if (startsRow && tail.text !== '000' && !(endsRow && before?.kind !== 'number')) return null;
+  // nobody weighs 000 g
+  const other = tail.text === '000' ? null : Number(tail.text);
+  return { value: Number(head.text + tail.text), other, end: i + 2 };
 }
 
 /** A unit behind a hyphen ("8-ounce"), or alone in the table cell behind the figure's. */

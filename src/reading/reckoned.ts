@@ -28,8 +28,12 @@ function factorAt(token: Token | undefined): number | null {
   if (token?.t === 'name') return token.meaning.id === 'equal' ? 1 : null;
   if (token?.t !== 'quantity') return null;
   const { dim, value, inWords } = token.quantity;
-  return dim === 'ratio' || (dim === 'bare' && inWords) ? value : null;
+  return dim === 'ratio' || (dim === 'bare' && (inWords || value < 1)) ? value : null;
 }
+
+/** "Of the oils". */
+const isAllFats = (token: Token | undefined): token is Name =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'total-fats';
 
 /** Words and signs before the weight that comes of it. */
 const leading =
@@ -54,17 +58,25 @@ function weightBehind(tokens: readonly Token[], from: number): { weight: number;
 /** The thing before the phrase, with nothing but "is" between: "water is twice the lye". */
 function ownerBefore(tokens: readonly Token[], head: number): number {
   let k = head - 1;
-  while (/^(?:a|an|is|was|at|about|exactly|just|one|to|be|weighs)$/.test(spoken(tokens[k])) || isMark(tokens[k], ':='))
+  while (
+    /^(?:a|an|is|was|at|about|exactly|just|one|to|be|weighs)$/.test(spoken(tokens[k])) ||
+    isMark(tokens[k], ':=\t')
+  )
     k--;
-  return isStuff(tokens[k]) && !weighedAt(tokens, k) ? k : -1;
+  // the figure that begins the phrase is no weight
+  const since = Math.max(0, k - longestBefore);
+  return isStuff(tokens[k]) && !weighedAt(tokens.slice(since, head), k - since) ? k : -1;
 }
+
+/** Tokens before a name in which its weight may stand. */
+const longestBefore = 6;
 
 /** The phrase that begins at `head`, with its weight. */
 function reckonedAt(tokens: readonly Token[], head: number, factor: number): Reckoned | null {
   const names: number[] = [];
   let k = head + 1;
   for (; k - head <= mostLinks && names.length < 2; k++) {
-    if (isStuff(tokens[k])) names.push(k);
+    if (isStuff(tokens[k]) || isAllFats(tokens[k])) names.push(k);
     else if (!linking.test(spoken(tokens[k]))) break;
   }
   const [first, second] = names;
@@ -77,7 +89,7 @@ function reckonedAt(tokens: readonly Token[], head: number, factor: number): Rec
   const owner = isPair ? first : inOwner >= 0 ? inOwner : ownerBefore(tokens, head);
   const found = owner < 0 ? null : weightBehind(tokens, Math.max(owner, base) + 1);
   const [of, from] = [tokens[owner], tokens[base]];
-  if (!found || !isStuff(of) || !isStuff(from) || thingOf(of) === thingOf(from)) return null;
+  if (!found || !isStuff(of) || !(isStuff(from) || isAllFats(from)) || thingOf(of) === thingOf(from)) return null;
   const next = [1, 2].map((step) => tokens[found.weight + step]).find((token) => isStuff(token));
   const isTheirs =
     !endsDotted(tokens[found.weight]) &&
@@ -101,6 +113,7 @@ const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= Math.max(1,
 /** The weight of what it is reckoned from, where it stands elsewhere; null where it stands nowhere, or twice. */
 function baseOf(tokens: readonly Token[], base: number): number | null {
   const name = tokens[base] as Name;
+  if (isAllFats(name)) return allFats(tokens);
   const weights = new Set<number>();
   tokens.forEach((token, k) => {
     if (k === base || token.t !== 'name' || thingOf(token) !== thingOf(name)) return;
@@ -110,6 +123,17 @@ function baseOf(tokens: readonly Token[], base: number): number | null {
   });
   const [only] = weights;
   return weights.size === 1 ? (only ?? null) : null;
+}
+
+/** What the fats before and behind weigh, each where it is first weighed; null where none is. */
+function allFats(tokens: readonly Token[]): number | null {
+  const weights = new Map<string, number>();
+  tokens.forEach((token, k) => {
+    if (token.t !== 'name' || token.meaning.kind !== 'fat' || weights.has(thingOf(token))) return;
+    const weight = [tokens[k + 1], tokens[k - 1], tokens[k + 2], tokens[k - 2]].find(isWeight);
+    if (weight) weights.set(thingOf(token), weight.quantity.value);
+  });
+  return weights.size > 0 ? [...weights.values()].reduce((sum, one) => sum + one, 0) : null;
 }
 
 /** The weights that are reckoned from others, beside what they are of. */

@@ -5,9 +5,9 @@ import { spoken } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 const doing =
-  /^(?:melt|warm|heat|add|pour|blend|whisk|weigh|mix|measur|combin|dissolv|stirr?|tipp?)(?:e|ed|ing|s)?$|^(?:put|place|placed|placing)$/;
+  /^(?:melt|warm|heat|add|pour|blend|whisk|weigh|mix|measur|combin|dissolv|stirr?|tipp?|us|tak)(?:e|ed|ing|s)?$|^(?:put|place|placed|placing|took|i|we|(?:i|we)'(?:d|ll|m|re|ve))$/;
 
-/** "Melt 300 g of coconut", "the coconut weighs 300 g": before it, its line tells what is done, or it does. */
+/** "Melt 300 g of coconut", "I'd use 300 g of coconut", "the coconut weighs 300 g": before it, its line tells what is done, or it does. */
 function isStep(tokens: readonly Token[], { line, token }: Row): boolean {
   for (let k = linesOf(tokens)[line]?.from ?? token; k <= token + 1; k++)
     if (doing.test(spoken(tokens[k]))) return true;

@@ -167,7 +167,10 @@ export function gramsOf(assembly: Assembly, named: Named, quantity: Quantity, to
     const large = assembly.metric && amount.value >= farBeyond;
     const found = unitFor(assembly, token) ?? (large ? { unit: 'g', assumed: true } : null);
     // "1.5 kg olive, 500 coconut": five hundred of another unit
-    if (!found || (found.assumed && amount.value >= farBeyond && (found.unit === 'kg' || found.unit === 'stone'))) {
+    const isHeavy = amount.value >= farBeyond && (found?.unit === 'kg' || found?.unit === 'stone');
+    // "castor 1/10 of the oils": no tenth of a gram
+    const isPart = amount.value > 0 && amount.value < 1 && found?.unit === 'g';
+    if (!found || (found.assumed && (isHeavy || isPart))) {
       if (matters)
         assembly.doubts.push({ id: 'no-unit', said: `${named.text} ${quantity.text}`, units: assembly.unitsSeen });
       return null;

@@ -155,8 +155,8 @@ export function isStatedSum(tokens: readonly Token[], k: number, token: Figure):
 export function isLoneSum(tokens: readonly Token[], k: number, token: Figure): boolean {
   if (!isWeight(token) || token.quantity.upTo !== null) return false;
   let [from, to] = [k, k + 1];
-  while (isMark(tokens[from - 1], '(=[_->•')) from--;
-  while (isMark(tokens[to], ')]._-')) to++;
+  while (isMark(tokens[from - 1], '(=[_->•\t')) from--;
+  while (isMark(tokens[to], ')]._-\t')) to++;
   if (tokens[from - 1]?.t !== 'line' || (to < tokens.length && tokens[to]?.t !== 'line')) return false;
   let [sum, rows, weight, named] = [0, 0, 0, false];
   for (let at = from - 2; at >= -1 && rows < mostTerms; at--) {
@@ -164,6 +164,14 @@ export function isLoneSum(tokens: readonly Token[], k: number, token: Figure): b
     if (isWeight(one)) weight = weight === 0 ? one.quantity.value : Number.NaN;
     else if (isIngredient(one)) named = true;
     if (one && one.t !== 'line') continue;
+    // a rule under the rows
+    if (
+      rows === 0 &&
+      !named &&
+      weight === 0 &&
+      tokens.slice(at + 1, from - 1).every((mark) => mark.t === 'sign' || mark.t === 'line')
+    )
+      continue;
     if (!named || !(weight > 0)) return false;
     sum += weight;
     rows++;

@@ -34,11 +34,14 @@ const soBefore = /\bso (?:only |just |really )?$/;
 const isListBehind = /^ (?:of )?(?:the )?@ (?:, |and )+# (?:of )?(?:the )?@ (?:, |and )+#/;
 const nowBehind = /^ (?:of (?:the )?@ |@ )?(?:, )?(?:now|today|this time|instead|in the end|in reality|in truth)\b/;
 const onceBefore =
-  /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe|is|was|has)|(?:in|last|back in|that) (?:spring|summer|autumn|fall|winter|january|february|march|april|june|july|august|september|october|november|december|year|…) (?:i|we) (?:had|used|took|put)|(?:my|our) (?:very )?first (?:ever )?(?:soap|bar|loaf)|last time|compared (?:with|to)|there (?:i|we) (?:take|use|put|have)|(?:normally|usually|otherwise) (?:i )?(?:take|use|put)|i (?:normally|usually|otherwise) (?:take|use|put)|originally|(?<!(?:forg[eo]t|forgotten|missed|left out|overlooked) (?:the |my |this |that )?@ )at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|ignore (?:the|that|my)|forget (?:the|that|my))\b/;
+  /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe|is|was|has)|(?:in|last|back in|that) (?:spring|summer|autumn|fall|winter|january|february|march|april|june|july|august|september|october|november|december|year|…) (?:i|we) (?:had|used|took|put)|(?:my|our) (?:very )?first (?:ever )?(?:soap|bar|loaf)|last time|compared (?:with|to)|there (?:i|we) (?:take|use|put|have)|(?:normally|usually|otherwise) (?:i )?(?:take|use|put)|i (?:normally|usually|otherwise) (?:take|use|put)|originally|(?<!(?:forg[eo]t|forgotten|missed|left out|overlooked) (?:the |my |this |that )?@ )at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|(?:ignore|forget) (?:the|that|my)\b(?! [\p{L}]+ ?[,;:.–-]+ (?:and |so |but )?(?:i|we|its|let ?'?s|use|take|make)\b))\b/u;
 const onceBehind =
   /^ (?:of )?(?:@ )?(?:, )?(?:[^#@.;]{0,40}(?:ignore|forget) (?:that|it|this)\b|originally\b|at first\b|back then\b)/;
 const onceHeading =
   /^(?:- |• )?(?:the |my )?(?:previous(?:ly)?|before|old(?: one| recipe| version| batch)?|originally|original|last (?:time|batch|year)|first version|was) (?:[:=]|- )/;
+/** "Further down on the page I wrote": of the same recipe, and nobody knows which one counts. */
+const isElsewhere =
+  /\b(?:further (?:down|on)|(?:be|under)neath|below|(?:at|on|in|under|across|along|beside) (?:the|its|this|that|my) (?:very )?(?:same |other |next )?(?:bottom|end|top|foot|head|back|front|label|lid|page|side|sheet|margin|corner|edge|jar|jug|bottle|tub|bag)|(?:under|next to|beside|over|behind) (?:it|that|this)) [^#]*\b(?:i|we) (?:had |have |ve )?(?:also )?(?:wrote|written|typed|put|noted|scribbled)\b/;
 /** "It had 150 g lye in it, which was a typo". */
 const hadBefore = /\b(?:one|batch|loaf|soap|bars?|recipe)(?: [\p{L}]+){0,3} (?:had|took|got) $/u;
 const slipBehind =
@@ -64,6 +67,10 @@ const wasBehind = /^ (?:of )?(?:@ )?(?:, )?(?:while|when|as long as|until|till|b
 const toldBefore =
   /\b(?:yesterday|last (?:week|time|year|month|night|spring|summer|autumn|fall|winter|batch)|before|earlier|once|the old|previous(?:ly)?|recipe|book|card|calculator|calc|sheet|says|said|calls for|asks for|printed|planned|wanted|supposed)\b/;
 
+/** "Never mind the pints, I'd use": the figure in another unit is what counts. */
+const notByUnit =
+  /\b(?:never mind|ignore|forget|disregard|skip|drop|instead of|not (?:go )?by|nt go by) (?:about )?(?:the|her|his|their|those|these) (?:pints?|quarts?|gallons?|cups?|spoons|spoonfuls|teaspoons|tablespoons|ounces?|oz|pounds?|lbs?|gills?|grams?|imperial|volumes?)\b(?: ones?| figures?| weights?| amounts?)? [^#]*$/;
+
 /** What somebody says or would do, whoever it is. */
 const speaking = / (?:says|uses|takes|thinks|reckons|swears|claims|insists|recommends|told me|would)\b/;
 /** Somebody says what they think or would do. */
@@ -71,7 +78,7 @@ const others = (): RegExp =>
   /\b(?!i |you |we )[\p{L}']+ (?:says|uses|takes|thinks|reckons|swears|claims|insists|recommends|told me|would (?:take|use|put|have))\b/u;
 /** What also "says": no person. */
 const things =
-  /\b(?:it|this|that|which|calc\w*|recipe|book|card|sheet|scales?|label|chart|page|paper|app|program|blog|site|table|tub|bag|box|instructions|post|note|list|bar|soap|batch|loaf|mou?ld|method|one|oils?|lye|koh|naoh|recipes|formula|version|i|we|you) (?:says|uses|takes|told me|recommends|would (?:take|use|put|have))\b/;
+  /\b(?:it|this|that|which|calc\w*|recipe|book|card|sheet|scales?|label|lid|jar|jug|sticker|margin|chart|page|paper|app|program|blog|site|table|tub|bag|box|instructions|post|note|list|bar|soap|batch|loaf|mou?ld|method|one|oils?|lye|koh|naoh|recipes|formula|version|i|we|you) (?:says|uses|takes|told me|recommends|would (?:take|use|put|have))\b/;
 
 export interface Right {
   /** Where in its sentence the figures begin to put others right; beyond its end where they do not. */
@@ -115,7 +122,7 @@ export function rightsIn(sentences: readonly Sentence[]): readonly Right[] {
 
 /** Words of which one at least is in all that is told of another time, or of now. */
 const telling =
-  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|plan|planned|wanted|meant|intended|hoped|supposed|hers|his|theirs|taken|expected|not|so|left|scales?|turned|came|comes|down|weighed|weighs|thought|reckoned|mentioned)\b/;
+  /\b(?:now|today|time|instead|end|reality|truth|went|changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped|ended|settled|actually|only|really|used|once|last|usual|usually|normally|otherwise|previous|previously|earlier|compared|there|original|originally|first|formerly|said|says|uses|takes|thinks|reckons|swears|claims|insists|recommends|would|wrote|told|typed|posted|misread|had|was|were|ignore|forget|then|before|old|yesterday|recipe|book|card|calculator|calc|sheet|calls|asks|printed|plan|planned|wanted|meant|intended|hoped|supposed|hers|his|theirs|taken|expected|not|never|so|left|scales?|turned|came|comes|down|weighed|weighs|thought|reckoned|mentioned)\b/;
 
 /** Whether a figure of the sentence may have a stance other than to put another right. */
 export const mayTell = (sentence: Sentence): boolean =>
@@ -134,10 +141,14 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (hadBefore.test(before) && slipBehind.test(behind)) return 'once';
   if (othersBehind.test(behind) || wouldBefore.test(before)) return 'others';
   if (plannedBefore.test(before) || plannedBehind.test(behind)) return 'others';
-  if (wroteBefore.test(text.slice(0, place))) return 'right';
+  if (wroteBefore.test(text.slice(0, place)) || notByUnit.test(before)) return 'right';
   // "since the last batch: water is # now"
   if (/^ (?:of (?:the )?@ |@ )?(?:, )?now\b/.test(behind)) return 'now';
-  if (onceBefore.test(before) || onceBehind.test(behind) || (wasBefore.test(before) && wasBehind.test(behind)))
+  if (
+    (onceBefore.test(before) && !isElsewhere.test(before)) ||
+    onceBehind.test(behind) ||
+    (wasBefore.test(before) && wasBehind.test(behind))
+  )
     return 'once';
   // "hang on, my notebook says #": nobody knows which is right
   if (place >= rightFrom && paperSays.test(text.slice(rightFrom, place))) return null;
@@ -152,7 +163,8 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (toldBefore.test(before)) return 'told';
   // "in my last batch I had 120 g NaOH with 800 g olive"
   const sofar = text.slice(0, place);
-  const once = onceBefore.exec(sofar);
+  const found = onceBefore.exec(sofar);
+  const once = found && !isElsewhere.test(sofar) ? found : null;
   const told = once ? sofar.slice(once.index) : '';
   return once && !/\b(?:but|now|so|today|this time|then)\b/.test(told) && !asksOfThis.test(told) ? 'once' : null;
 }

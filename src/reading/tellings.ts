@@ -39,7 +39,8 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     `\\b(?:the|my) ${paper} (?:i|we) (?:wanted|planned|had|followed)\\b`,
   ],
   once: [
-    '\\b(?:ignore|forget|disregard|scrap|never mind) (?:the|my|that|all of the) [\\p{L}]+\\b',
+    // "never mind the pints, I'd use 900 g": what follows is of now
+    "\\b(?:ignore|forget|disregard|scrap|never mind) (?:the|my|that|all of the) [\\p{L}]+\\b(?! ?[,;:.–-]+ (?:and |so |but )?(?:i|we|its|let ?'?s|use|take|make)\\b)",
     '\\b(?:[\\p{L}]+|#) (?:days|weeks|months|years) ago\\b|…ago\\b',
     `\\b(?:the|my|our|in|on|of|with|from|for|that) (?:very )?${earlier} ${batch}\\b`,
     `^(?:${earlier}|first) ${batch}\\b`,

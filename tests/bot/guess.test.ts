@@ -132,3 +132,11 @@ test.each([
 test.each(['fat castor oil', 'fat: iodine value of lard\nplease'])('a question about a fat: %s', async (text) =>
   expect(await answeredBy(text)).toBe('fat'),
 );
+
+const shares = 'Castor 20 %, coconut 30 %, olive 30 %, babassu 10 %. Batch oils: 700 g. Fragrance 3 % of oils.';
+test.each(['I need grams of lye.', 'Need the amount of NaOH.', ''])(
+  'shares that make no whole are a recipe, whatever stands beside them of a scent: %s',
+  async (text) => expect(await answeredBy(`${shares} ${text}`)).toBe('unclear'),
+);
+test('unless it is the scent that is asked about', async () =>
+  expect(await answeredBy(`${shares} How much fragrance?`)).toBe('scent'));

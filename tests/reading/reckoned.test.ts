@@ -39,6 +39,19 @@ describe('what is reckoned from another weight never takes its name', () => {
     const grams = { 'olive-oil-virgin': 400, 'coconut-oil': 200, naoh: 85, water: 170 };
     expect(read(text)).toEqual({ grams, doubts: [] });
   });
+  test.each([
+    '1/3 of oils, so 267 g',
+    '1/3 of the oils = 267 g',
+    'a third of the oils, so 267 g',
+    '0.333 of oils, 267 g',
+  ])('nor what is reckoned from all the fats: %s', (water) =>
+    expect(read(`olive 500 g\ncoconut 300 g\nlye 117 g\nwater ${water}\nsuperfat 3 %`)).toEqual({
+      grams: { ...fats, water: 267 },
+      doubts: [],
+    }),
+  );
+  test('and a third of them that is none is asked about', () =>
+    expect(read('olive 500 g\ncoconut 300 g\nlye 117 g\nwater 1/3 of oils, so 300 g').doubts).toEqual(['range']));
   test('a weight that is said to come of another one, and does not, is asked about', () => {
     expect(read(`${list}, twice as much water as lye, so 334 g.`).doubts).toEqual(['range']);
   });
