@@ -47,10 +47,19 @@ const unsure =
 export function noSuperfat(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const at = items.findIndex((item) => isOfSuperfat(item) && isDenied(item, tokens));
   const [role, next] = [items[at], items[at + 1]];
+  if (!role) return items;
+  const isShare = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'percent';
   // "no superfat at all, 0 %"
-  if (!role || (next?.kind === 'amount' && next.quantity.dim === 'percent')) return items;
+  if (isShare(next)) return items;
+  const behind = items[at + 2];
+  // "no superfat to speak of, call it three percent"
+  if (behind && isShare(behind) && isCalledSo(tokens, behind.from)) return items.toSpliced(at + 1, 1);
   return [...items.slice(0, at), superfat(role.from), nought(role.to), ...items.slice(at + 1)];
 }
+
+const isCalledSo = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:it|say|about|maybe)$/.test(spoken(tokens[at - 1])) &&
+  /^(?:call|make|say|take|lets)$/.test(spoken(tokens[at - 2]));
 
 function isDenied({ from, to, named }: Thing, tokens: readonly Token[]): boolean {
   let [begin, end] = [from, to];
