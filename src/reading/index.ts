@@ -8,7 +8,7 @@ import { makeLexicon } from './lexicon.ts';
 import { withoutMisfit } from './misfit.ts';
 import type { RecipeReading } from './reading.ts';
 import type { Settled } from './settle.ts';
-import { recipePointedAt, type Several, severalIn } from './several.ts';
+import { choices, recipePointedAt, type Several, severalIn } from './several.ts';
 import { makeSpeller } from './spelling.ts';
 import { amongTalk } from './talk.ts';
 
@@ -53,6 +53,10 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
   const several = severalIn(input);
   const one = recipePointedAt(several);
   if (!one) return readPart(reader, input, several, settled);
+  if (one.leans) {
+    const whole = readPart(reader, input, several, settled);
+    return { ...whole, doubts: [{ id: 'two-recipes', parts: choices(several) }, ...whole.doubts] };
+  }
   const reading = readPart(reader, one.text, severalIn(one.text), settled);
   // what names no fat, or only what came in the place of another, was no recipe of its own
   const isSwap = reading.fats.length === 1 && reading.alkali.length === 0 && swapped.test(one.text);
