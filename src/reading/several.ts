@@ -35,7 +35,7 @@ export function recipeChosen(post: string, answer: string): string | null {
     ? without(
         post,
         parts.filter((_, k) => k !== place),
-      )
+      ).text
     : null;
 }
 
@@ -44,16 +44,21 @@ interface Cut extends Part {
   readonly as?: string;
 }
 
-/** The post without some stretches of it. */
-function without(post: string, cuts: readonly Cut[]): string {
-  let text = '';
+/** The post without some stretches of it; what is told beside it and what only counts the recipes, apart. */
+function without(
+  post: string,
+  cuts: readonly Cut[],
+): { readonly text: string; readonly rest: string; readonly marks: string } {
+  let [text, rest, marks] = ['', '', ''];
   let from = 0;
   for (const cut of cuts.toSorted((a, b) => a.from - b.from || b.to - a.to)) {
     if (cut.from < from) continue;
     text += post.slice(from, cut.from) + (cut.as ?? '\n');
+    if (cut.as === undefined) rest += `${post.slice(cut.from, cut.to)}\n`;
+    else marks += `${post.slice(cut.from, cut.to)} `;
     from = cut.to;
   }
-  return text + post.slice(from);
+  return { text: text + post.slice(from), rest, marks };
 }
 
 interface Pointed {
@@ -62,6 +67,8 @@ interface Pointed {
   /** How many there are, and the text of the others. */
   readonly of: number;
   readonly rest: string;
+  /** What counts the recipes: "no. 2". */
+  readonly marks: string;
   /** It tells by another one what goes into it. */
   readonly leans: boolean;
 }
@@ -95,10 +102,9 @@ export function recipePointedAt(several: Several): Pointed | null {
     const gone = [...parts.filter((_, k) => k !== choice.part), ...choice.beside];
     const marks = choice.marks.map(({ from, to, isTitle }) => ({ from, to, as: isTitle ? '' : 'it' }));
     return {
-      text: without(post, [...gone, ...marks]),
+      ...without(post, [...gone, ...marks]),
       called: calledBy(meant.mark) ?? ordinals[choice.part] ?? '',
       of: parts.length,
-      rest: gone.map(({ from, to }) => post.slice(from, to)).join('\n'),
       leans: leaning.test(own),
     };
   }
