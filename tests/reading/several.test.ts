@@ -210,3 +210,28 @@ describe('a figure put right', () => {
     (text) => expect(read(text).assumptions.filter(({ id }) => id === 'corrected')).toEqual([]),
   );
 });
+
+describe('a figure in a line of its own', () => {
+  const rest = '> coconut 150 g\n> lye 60 g\n> water 130 g\nok?';
+  test.each(['rather 250', 'make it 250', '250 rather', 'better 180'])('beneath a weight is asked about: %s', (said) =>
+    expect(read(`> olive 200 g\n${said}\n${rest}`).doubts.map(({ id }) => id)).toContain('unplaced'),
+  );
+  test.each(['- 17 -', 'page 47', 'makes 12 bars'])('is left out where it stands for none: %s', (said) =>
+    expect(read(`> olive 200 g\n${rest}\n${said}`).doubts).toEqual([]),
+  );
+});
+
+describe('a superfat that is asked for in one line', () => {
+  const fats = 'olive 500 g, coconut 200 g.';
+  test.each([
+    ['lye? superfat? make it 6', 0.06],
+    ['how much lye? superfat? 7 please', 0.07],
+    ['superfat? make it 4. lye?', 0.04],
+    ['superfat? make it 4, lye?', 0.04],
+    ['lye? superfat - make it 8', 0.08],
+  ])('is the figure that answers: %s', (said, superfat) => {
+    const got = read(`${fats} ${said}`);
+    expect([got.superfat, got.doubts]).toEqual([superfat, []]);
+  });
+  test('is no number of bars', () => expect(read(`${fats} lye? superfat? make it 6 bars`).superfat).toBeNull());
+});
