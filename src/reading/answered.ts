@@ -14,7 +14,7 @@ export function answered(items: readonly Item[], tokens: readonly Token[]): read
   for (let k = 0; k < items.length; k++) {
     const item = items[k];
     if (!item) break;
-    const at = isThing(item) && isAsked(tokens, item) ? answerAt(tokens, item.to) : -1;
+    const at = isThing(item) && isAsked(tokens, item) ? answerAt(tokens, item) : -1;
     let next = k + 1;
     while (at >= 0 && (items[next]?.from ?? at) < at) next++;
     const answer = at < 0 || !isThing(item) ? null : answerOf(item, at, items[next], tokens);
@@ -40,14 +40,16 @@ function isOpen(tokens: readonly Token[], thing: Thing): boolean {
 function answerOf(thing: Thing, at: number, figure: Item | undefined, tokens: readonly Token[]): Amount | null {
   const before = tokens[thing.from - 1];
   // "200 g olive?" has its weight
-  if (before?.t === 'quantity' || isWord(before, 'of')) return null;
+  if ((before?.t === 'quantity' && !endsDotted(before)) || isWord(before, 'of')) return null;
   if (tokens[at]?.t !== 'quantity') return thing.named.meaning.id === 'superfat' ? nought(at) : null;
   return isAmount(figure) && figure.from === at && mayAnswer(thing, figure) ? figure : null;
 }
 
 /** "Superfat?", "what superfat", "sf" alone in its line. */
 function isAsked(tokens: readonly Token[], { from, to, named: { meaning } }: Thing): boolean {
-  const isQuestion = isMark(tokens[to], '?');
+  const isQuestion =
+    isMark(tokens[to], '?') ||
+    (meaning.id === 'superfat' && isMark(tokens[to], ':-–') && isRole(tokens[to + 1], 'scale-to'));
   if (!isQuestion && tokens[to]?.t !== 'line') return false;
   let begin = from;
   while (begin > 0 && tokens[begin - 1]?.t !== 'line' && from - begin <= mostAsking) begin--;
@@ -71,17 +73,23 @@ const asking: ReadonlySet<string> = new Set(
   'what whats how much many which and ok whats your ur any so but then'.split(' '),
 );
 
-/** The figure that the line behind a question says and nothing else, but for a stamp and a name; -1 where there is none. */
-function answerAt(tokens: readonly Token[], from: number): number {
-  let k = from;
+/**
+ * The figure that the line behind a question says and nothing else, but for a stamp and a name; one of a superfat may
+ * stand in the line itself ("superfat? make it 6"). -1 where there is none.
+ */
+function answerAt(tokens: readonly Token[], { to, named: { meaning } }: Thing): number {
+  let k = to;
   while (tokens[k]?.t === 'sign') k++;
-  if (tokens[k]?.t !== 'line') return -1;
-  k++;
+  const isBeneath = tokens[k]?.t === 'line';
+  if (isBeneath) k++;
+  else if (meaning.id !== 'superfat') return -1;
   while (tokens[k]?.t === 'aside' || isMark(tokens[k], '[],-•')) k++;
   for (let n = 0; n < mostWords && isTalk(tokens[k]); n++) k++;
   if (tokens[k]?.t !== 'quantity') return nothing.has(spoken(tokens[k - 1])) && isStop(tokens[k]) ? k - 1 : -1;
   let end = k + 1;
-  while (end < tokens.length && tokens[end]?.t !== 'line') end++;
+  const isEnd = (token: Token | undefined): boolean =>
+    token?.t === 'line' || (!isBeneath && (isMark(token, ',;.?!') || endsDotted(token)));
+  if (isBeneath || !endsDotted(tokens[k])) while (end < tokens.length && !isEnd(tokens[end])) end++;
   return isAny(tokens, k + 1, end, (token) => token.t !== 'sign' && !isTalk(token)) ? -1 : k;
 }
 

@@ -189,13 +189,13 @@ export function assemble(source: Source): RecipeReading {
     withRest(assembly, withoutTalk(assembly, inCountingUnit(assembly, rowsOf(assembly, binding))), roles),
     roles,
   );
-  const isTwice = source.several.numbered.length === 1 && twoRecipes(assembly, all);
+  const isTwice = source.several.numbered.length === 0 && twoRecipes(assembly, all);
   const counted = (isTwice ? withoutTwin(assembly, all) : null) ?? all;
   const weights = plainSoda(assembly, withoutTitle(assembly, counted));
   const ofWeights = byKind(weights);
 
   unknownNames(assembly, weights, roles.superfat);
-  const isSeveral = (isTwice && counted === all) || source.several.numbered.length > 1;
+  const isSeveral = (isTwice && counted === all) || source.several.numbered.length > 0;
   if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.several) });
   const prose = weights.length >= 3 && linesOf(tokens).length <= 3;
   const fatRows = lateAgain(tokens, ofWeights('fat'));

@@ -1,4 +1,5 @@
 import { unit } from '../units/units.ts';
+import { mayStandForAbove } from './beneath.ts';
 import type { Binding } from './bind.ts';
 import { isEither, linesOf, unitAt, withUnit } from './columns.ts';
 import { type Item, type Named, sameWithin } from './items.ts';
@@ -140,6 +141,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     if (
       weighs ||
       doubted ||
+      mayStandForAbove(tokens, item) ||
       (quantity.dim === 'bare' && !counted && !before(quantity) && (bare || besideName(assembly, k))) ||
       (quantity.dim === 'bare' && !counted && standsForSum(assembly, k))
     ) {

@@ -6,9 +6,9 @@ import { type Cut, itemize, type Reader } from './itemize.ts';
 import type { Item } from './items.ts';
 import { makeLexicon } from './lexicon.ts';
 import { withoutMisfit } from './misfit.ts';
-import type { RecipeReading } from './reading.ts';
+import type { Fate, RecipeReading } from './reading.ts';
 import type { Settled } from './settle.ts';
-import { recipePointedAt, type Several, severalIn } from './several.ts';
+import { choices, recipePointedAt, type Several, severalIn } from './several.ts';
 import { makeSpeller } from './spelling.ts';
 import { amongTalk } from './talk.ts';
 
@@ -53,16 +53,18 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
   const several = severalIn(input);
   const one = recipePointedAt(several);
   if (!one) return readPart(reader, input, several, settled);
+  if (one.leans) {
+    const whole = readPart(reader, input, several, settled);
+    return { ...whole, doubts: [{ id: 'two-recipes', parts: choices(several) }, ...whole.doubts] };
+  }
   const reading = readPart(reader, one.text, severalIn(one.text), settled);
   // what names no fat, or only what came in the place of another, was no recipe of its own
   const isSwap = reading.fats.length === 1 && reading.alkali.length === 0 && swapped.test(one.text);
   if ((reading.fats.length === 0 && reading.doubts.length === 0) || isSwap)
     return readPart(reader, input, several, settled);
-  const others = (one.rest.match(/\d+(?:[.,]\d+)*/g) ?? []).map((text) => ({
-    text,
-    fate: 'aside' as const,
-    why: 'of another recipe',
-  }));
+  const fatesOf = (text: string, why: string): Fate[] =>
+    (text.match(/\d+(?:[.,]\d+)*/g) ?? []).map((figure) => ({ text: figure, fate: 'aside', why }));
+  const others = [...fatesOf(one.rest, 'of another recipe'), ...fatesOf(one.marks, 'the number of a recipe')];
   const text = `I took ${one.called}, of the ${one.of} recipes in the post.`;
   return {
     ...reading,

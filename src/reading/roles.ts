@@ -1,3 +1,4 @@
+import { mayStandForAbove } from './beneath.ts';
 import type { Binding } from './bind.ts';
 import { withUnit } from './columns.ts';
 import type { Item } from './items.ts';
@@ -288,6 +289,9 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
             );
             roles.totalFats = quantity;
             assembly.fate(quantity, 'used', 'total of the fats');
+          } else if (mayStandForAbove(assembly.source.tokens, item)) {
+            assembly.doubts.push({ id: 'unplaced', said: quantity.text });
+            assembly.fate(quantity, 'unclear', 'no name takes it');
           } else assembly.fate(quantity, 'aside', aside ?? 'a size to scale to');
           break;
         case 'scale':

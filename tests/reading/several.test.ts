@@ -26,10 +26,10 @@ describe('several recipes', () => {
   });
 
   test.each([
-    [`recipe 1: ${lard}. recipe 2: ${olive}. check the second`, 'olive-oil-virgin', 'the second'],
-    [`is the first one right? batch 1: ${lard}; batch 2: ${olive}`, 'lard', 'the first one'],
+    [`recipe 1: ${lard}. recipe 2: ${olive}. check the second`, 'olive-oil-virgin', 'number 2'],
+    [`is the first one right? batch 1: ${lard}; batch 2: ${olive}`, 'lard', 'number 1'],
     [`First: ${lard}. Second: ${olive}. the second please`, 'olive-oil-virgin', 'the second'],
-    [`recipe 1: ${lard}\nrecipe 2: ${olive}\nonly recipe 1`, 'lard', 'recipe 1'],
+    [`recipe 1: ${lard}\nrecipe 2: ${olive}\nonly recipe 1`, 'lard', 'number 1'],
     [`(1) ${lard}. (2) ${olive}. Number 1 is long done, please check number 2`, 'olive-oil-virgin', 'number 2'],
     [`(1) ${lard}. (2) ${olive}. Only check number 1.`, 'lard', 'number 1'],
     [`Mild bar\nv1: ${lard}\nv2: ${olive}\n\nv1 was harsh. Check v2 please.`, 'olive-oil-virgin', 'number 2'],
@@ -40,6 +40,110 @@ describe('several recipes', () => {
     expect(assumptions[0]?.text).toBe(`I took ${called}, of the 2 recipes in the post.`);
     expect(fates.filter(({ why }) => why === 'of another recipe').length).toBeGreaterThan(2);
   });
+
+  const taken = (text: string) => {
+    const { fats, doubts } = read(text);
+    return [fats.map(({ id }) => id), doubts.map(({ id }) => id)];
+  };
+  const rows = (list: string) => list.replaceAll(', ', '\n');
+  const shea = '500 g shea butter, 62 g NaOH, 140 g water';
+
+  describe('of which one is called', () => {
+    test.each([
+      [`A: ${lard}\nB: ${olive}\nB is done and dusted, forget it. Just look at A please.`, 'lard'],
+      [`Recipe A: ${lard}. Recipe B: ${olive}. Ignore A, only check B.`, 'olive-oil-virgin'],
+      [`A) ${lard}\nB) ${olive}\nA is only for reference. Lye ok?`, 'olive-oil-virgin'],
+      [`Check B please, A is fine.\n\nA: ${lard}\nB: ${olive}`, 'olive-oil-virgin'],
+      [`A: ${lard}\nB: ${olive}\nMy wife wants A but I'm only asking about B.`, 'olive-oil-virgin'],
+      [`A: 500 g lard, 200 g palm. B: 500 g olive oil. How much NaOH for A? B is already made.`, 'lard'],
+      [`recipe 1: ${lard}\nrecipe 2: ${olive}\n\nnever mind no 2, is no 1 ok`, 'lard'],
+      [`1) ${lard}\n2) ${olive}\nskip nr 1 that went in the bin. hows the lye in nr 2`, 'olive-oil-virgin'],
+      [`No 1: ${lard}. No 2: ${olive}. I'm asking about no 2, no 1 is just there to compare.`, 'olive-oil-virgin'],
+      [`Kitchen: ${lard}\nBath: ${olive}\nKitchen is settled. Would you check Bath?`, 'olive-oil-virgin'],
+      [
+        `Recipe A:\n${rows(lard)}\n\nRecipe B:\n${rows(olive)}\n\nI went with B in the end. Lye okay?`,
+        'olive-oil-virgin',
+      ],
+      [`(a) ${lard}\n(b) ${olive}\nFor (b) only: is the lye right?`, 'olive-oil-virgin'],
+    ])('by its mark or title: %j', (text, fat) => {
+      const [fats, doubts] = taken(text);
+      expect([fats?.[0], doubts]).toEqual([fat, []]);
+    });
+
+    test.each([
+      [`Soap A (please check this one)\n${rows(lard)}\n\nSoap B (that one is fine)\n${rows(olive)}`, 'lard'],
+      [
+        `Batch 1 (sold out)\n${rows(lard)}\n\nBatch 2 (my question is about this one)\n${rows(olive)}`,
+        'olive-oil-virgin',
+      ],
+      [
+        `LIST ONE - made, don't care\n${rows(lard)}\n\nLIST TWO - tonight's, please check\n${rows(olive)}`,
+        'olive-oil-virgin',
+      ],
+      [`${rows(lard)}\n\nNo, that's the wrong page! This one please:\n\n${rows(olive)}`, 'olive-oil-virgin'],
+    ])('in its heading: %j', (text, fat) => expect(taken(text)).toEqual([[fat], []]));
+
+    test.each([
+      [
+        `${lard}\n\n${olive}\n\nThe first is what my friend makes, mine is the second. Is my lye alright?`,
+        'olive-oil-virgin',
+      ],
+      [`Mine:\n${rows(lard)}\n\nMy neighbour's:\n${rows(olive)}\n\nHers works. Please look at mine.`, 'lard'],
+      [
+        `What my teacher gave us:\n${rows(lard)}\n\nWhat I made of it:\n${rows(olive)}\n\nPlease check mine, not hers.`,
+        'olive-oil-virgin',
+      ],
+      [`New one on top, old one below.\n\n${rows(lard)}\n\n${rows(olive)}\n\nIs the lye of the new one ok?`, 'lard'],
+      [`${lard}\n${olive}\nOnly the second one please, the first I have made many times.`, 'olive-oil-virgin'],
+      [`${lard}\n\n${olive}\n\nWhich one I mean? The lard one.`, 'lard'],
+      [`${rows(lard)}\n\n${rows(olive)}\n\nPlease only check the one with lard.`, 'lard'],
+      [
+        `Two soaps. The lard soap is the one to check, the other one I only list so that you see.\n\n${olive}\n\n${lard}`,
+        'lard',
+      ],
+    ])('by its place, owner, age or fat: %j', (text, fat) => expect(taken(text)).toEqual([[fat], []]));
+
+    test.each([
+      [`v1: ${lard}\nv2: ${olive}\nv3: ${shea}\nv1 and v2 are old. Check v3.`, 'shea-butter'],
+      [`A: ${lard}\nB: ${olive}\nC: ${shea}\nForget A and C. B ok?`, 'olive-oil-virgin'],
+      [`Please look only at the last of these three.\n1) ${lard}\n2) ${olive}\n3) ${shea}`, 'shea-butter'],
+    ])('of three: %j', (text, fat) => expect(taken(text)).toEqual([[fat], []]));
+
+    test('what is said ahead of all of them counts', () => {
+      const { superfat, fats } = read(`Superfat should be 8 %.\nRecipe 1: ${lard}\nRecipe 2: ${olive}\nonly recipe 1`);
+      expect([superfat, fats.map(({ id }) => id)]).toEqual([0.08, ['lard']]);
+    });
+  });
+
+  test.each([
+    `A: ${lard}\nB: ${olive}\nA or B?`,
+    `A: ${lard}\nB: ${olive}\nPlease check A, B and tell me.`,
+    `A: ${lard}\nB: ${olive}\nCheck A please. And then B if you have time.`,
+    `A: ${lard}\nB: ${olive}\nNot only A but B please.`,
+    `A: ${lard}\nB: ${olive}\nPlease check. A friend said B is better.`,
+    `A: ${lard}\nB: ${olive}\nForget B. Sorry, I mean forget A.`,
+    `A: ${lard}\nB: ${olive}\nIs A stronger than B?`,
+    `A: ${lard}\nB: ${olive}\nI made B. Check A too.`,
+    `A: ${lard}\nB: ${olive}\nAre 66 g in A and 64 g in B ok?`,
+    `A: ${lard}\nB: ${olive}\nI'll make A for me, B for him. Ok?`,
+    `A: ${lard}\nB: ${olive}\nDon't worry about the spelling. Lye ok?`,
+    `1) ${lard}\n2) ${olive}\nIs the lye ok? The superfat I want is 2.`,
+    `${lard}\n\n${olive}\n\nIs the lye ok if the superfat is 2?`,
+    `Kitchen: ${lard}\nBath: ${olive}\nWhich one is good for the Kitchen sink?`,
+    `${lard}\n\n${olive}\n\nDoes the lard one cure as fast as the olive oil one? And is the lye right?`,
+    `${lard}\n\n${olive}\n\nIt's my second recipe ever. Is the lye right?`,
+    `Old: ${lard}\nNew: 500 g olive oil, 20 g castor, 66 g NaOH, same water\nCheck the new one.`,
+  ])('are asked about where more than one is called, or none: %j', (text) =>
+    expect(taken(text)[1]).toContain('two-recipes'),
+  );
+
+  test.each([
+    `A: 500 g olive oil, 200 g coconut oil\nB: 98 g NaOH, 210 g water\nAdd B to A at 40 °C. Is B ok?`,
+    `1. Melt 500 g olive oil with 200 g coconut oil.\n2. Stir 98 g NaOH into 210 g water.\n3. Mix. Is step 2 right?`,
+    `Phase A\n500 g olive oil\n200 g coconut oil\n\nPhase B\n98 g NaOH\n210 g water\n\nCheck B please.`,
+  ])('are not two where one is the lye of the other: %j', (text) =>
+    expect(taken(text)).toEqual([['olive-oil-virgin', 'coconut-oil'], []]),
+  );
 
   test.each([
     `${lard}\n\nDissolve 66 g NaOH in 150 g water, melt the 500 g lard.`,
@@ -105,4 +209,29 @@ describe('a figure put right', () => {
     'takes no other figure back: %s',
     (text) => expect(read(text).assumptions.filter(({ id }) => id === 'corrected')).toEqual([]),
   );
+});
+
+describe('a figure in a line of its own', () => {
+  const rest = '> coconut 150 g\n> lye 60 g\n> water 130 g\nok?';
+  test.each(['rather 250', 'make it 250', '250 rather', 'better 180'])('beneath a weight is asked about: %s', (said) =>
+    expect(read(`> olive 200 g\n${said}\n${rest}`).doubts.map(({ id }) => id)).toContain('unplaced'),
+  );
+  test.each(['- 17 -', 'page 47', 'makes 12 bars'])('is left out where it stands for none: %s', (said) =>
+    expect(read(`> olive 200 g\n${rest}\n${said}`).doubts).toEqual([]),
+  );
+});
+
+describe('a superfat that is asked for in one line', () => {
+  const fats = 'olive 500 g, coconut 200 g.';
+  test.each([
+    ['lye? superfat? make it 6', 0.06],
+    ['how much lye? superfat? 7 please', 0.07],
+    ['superfat? make it 4. lye?', 0.04],
+    ['superfat? make it 4, lye?', 0.04],
+    ['lye? superfat - make it 8', 0.08],
+  ])('is the figure that answers: %s', (said, superfat) => {
+    const got = read(`${fats} ${said}`);
+    expect([got.superfat, got.doubts]).toEqual([superfat, []]);
+  });
+  test('is no number of bars', () => expect(read(`${fats} lye? superfat? make it 6 bars`).superfat).toBeNull());
 });
