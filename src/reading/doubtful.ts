@@ -82,6 +82,13 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     if (item?.kind !== 'amount') continue;
     const { quantity } = item;
     if (assembly.isSettled(quantity)) continue;
+    const none = isNoneOf(assembly, rows, k);
+    if (none) {
+      const of = assembly.source.lexicon.label(none.named.meaning);
+      assembly.doubts.push({ id: 'two-amounts', of, said: [none.said, quantity.text] });
+      assembly.fate(quantity, 'unclear', 'no name takes it');
+      continue;
+    }
     const next = tokens[item.to];
     const counted = next?.t === 'word' && next.sort === 'everyday';
     const doubted = isDoubted(tokens, item.from);
@@ -142,6 +149,20 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
     }
   }
+}
+
+/** "Castor oil 50 g (zero)": the row that says two things of one weight; undefined where none does. */
+function isNoneOf({ source: { items, tokens } }: Assembly, rows: readonly Row[], k: number): Row | undefined {
+  const [before, item] = [items[k - 1], items[k]];
+  if (item?.kind !== 'amount' || item.quantity.dim !== 'bare' || item.quantity.value !== 0 || !before) return undefined;
+  const isBeside =
+    item.from - before.to <= 2 && tokens.slice(before.to, item.from).every((one) => isMark(one, '([-–—:=,'));
+  const isAlone = tokens[item.to] === undefined || isStop(tokens[item.to]) || isMark(tokens[item.to], ')],');
+  if (!isBeside || !isAlone) return undefined;
+  const figure = before.kind === 'amount' ? before : items[k - 2];
+  if (figure && figure !== before && !tokens.slice(figure.to, before.from).every((one) => one.t === 'word'))
+    return undefined;
+  return figure?.kind === 'amount' ? rows.find(({ amount }) => amount === figure.quantity) : undefined;
 }
 
 /** "60 g isn't the world": by how much less of something there was, where the post says of two weights that one counts. */

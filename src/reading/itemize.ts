@@ -22,6 +22,7 @@ import { leaveStore } from './in-store.ts';
 import { inTwoVessels } from './in-two-vessels.ts';
 import { drawnIn } from './infused.ts';
 import { type Item, itemsOf } from './items.ts';
+import { keptFor } from './kept-for.ts';
 import { kindTold } from './kind-told.ts';
 import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
@@ -35,6 +36,7 @@ import { packOfLye } from './pack-of-lye.ts';
 import { countPacks, manyOfIt, sizedPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { partsOfPacks } from './part-of-pack.ts';
+import { partSaid } from './part-said.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
@@ -99,6 +101,8 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
   [
     [dashed, signal.negative],
     [iceOfWater, always],
+    [partSaid, signal.part],
+    [keptFor, always],
     [reckoned, always],
     [asMuch, always],
     [inTwoVessels, signal.both],

@@ -75,6 +75,57 @@ describe('ice that is a part of the water said before', () => {
   });
 });
 
+describe('a part that is said as a fraction and as a weight', () => {
+  test.each([
+    `${list}. Half of the water, 120 g, I froze; in total the water is 240 g.`,
+    `${list}. Half of the water (120 g) I froze. The water is 240 g altogether.`,
+    `${list}. Half the water, 120 g, went in first. The total water was 240 g.`,
+    `${list}. A third of the water, so 80 g, was ice, and the water was 240 g in all.`,
+    `${list}, 240 g water in total. Half of the water, 120 g, was frozen.`,
+    `${list}. Water 240 g, half of it (120 g) as ice.`,
+    `${list}. Half of the olive, 250 g, I infused; water is 240 g.`,
+  ])('is none of its own beside the whole: %s', (text) => {
+    expect(read(text)).toEqual({ grams: { ...fats, water: 240 }, doubts: [] });
+  });
+  test.each([
+    `${list}. Half of the water, 120 g, I froze.`,
+    `${list}. I froze half of the water: 120 g.`,
+    `${list}. A quarter of the water, 60 g, went in as aloe juice.`,
+    `${list}. Half of the olive, 200 g, I infused, water 240 g.`,
+  ])('is asked about where no whole is like it: %s', (text) => {
+    expect(read(text).doubts).toContain('range');
+  });
+  test('what the water weighs is never left out as talk', () => {
+    expect(read(`${list}. I froze 120 g of the water, the water is 240 g.`).doubts).toEqual(['two-amounts']);
+  });
+});
+
+describe('a part of a fat that is kept for something else', () => {
+  test.each([
+    `${list}, water 240 g. I kept 50 g of the coconut for my hair.`,
+    `${list}, water 240 g. I kept back 50 g of the coconut for my feet.`,
+    `${list}, water 240 g. My daughter took 50 g of the coconut for her hair.`,
+    `${list}, water 240 g. I set aside 50 g of the coconut for a balm.`,
+    `${list}, water 240 g. 50 g of the coconut are kept for the next bars.`,
+    `${list}, water 240 g. Of the coconut 50 g went into my hair.`,
+    `${list}, water 240 g. Of the coconut I held 50 g back for frying.`,
+    '500 g olive, 300 g coconut (50 g of it for my hair), 117 g lye, water 240 g.',
+    '500 g olive, 300 g coconut, of which I kept 50 g for my hair, 117 g lye, water 240 g.',
+  ])('may be in what is listed or not: %s', (text) => {
+    expect(read(text).doubts).toEqual(['range']);
+  });
+  test('nor does anybody know how much it was', () => {
+    expect(read(`${list}. I kept a bit of the coconut for my hair.`).doubts).toEqual(['corrected']);
+  });
+  test.each([
+    `${list}, water 240 g. There's another 50 g of coconut in the jar for my hair.`,
+    `${list}, water 240 g. I kept 50 g of the soap for my hair.`,
+    `${list}, water 240 g. I kept 50 g of the coconut for the pot till the olive was warm.`,
+  ])('but nothing else is: %s', (text) => {
+    expect(read(text).doubts).not.toContain('range');
+  });
+});
+
 describe('lye by the spoon', () => {
   test.each([
     'Four level tablespoons of lye in a cup of water, poured over 500 g of melted lard. Is that right?',
