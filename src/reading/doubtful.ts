@@ -158,7 +158,9 @@ function isNoneOf({ source: { items, tokens } }: Assembly, rows: readonly Row[],
   const isBeside =
     item.from - before.to <= 2 && tokens.slice(before.to, item.from).every((one) => isMark(one, '([-–—:=,'));
   const isAlone = tokens[item.to] === undefined || isStop(tokens[item.to]) || isMark(tokens[item.to], ')],');
-  if (!isBeside || !isAlone) return undefined;
+  // "Water 320 g – 0" has its price
+  const isSaid = item.quantity.inWords || isMark(tokens[before.to], '([');
+  if (!isBeside || !isAlone || !isSaid) return undefined;
   const figure = before.kind === 'amount' ? before : items[k - 2];
   if (figure && figure !== before && !tokens.slice(figure.to, before.from).every((one) => one.t === 'word'))
     return undefined;

@@ -37,6 +37,7 @@ import { countPacks, manyOfIt, sizedPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { partsOfPacks } from './part-of-pack.ts';
 import { partSaid } from './part-said.ts';
+import { perFats } from './per-fats.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
@@ -120,6 +121,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [takeParts, signal.part],
     [partsOfPacks, signal.part],
     [rates, signal.every],
+    [perFats, signal.every],
     [centsFor, signal.for],
     [priceLines, signal.equals],
     [poundsPaid, always],
