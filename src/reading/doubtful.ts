@@ -126,7 +126,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       for (const one of [quantity, item.same]) if (one) assembly.fate(one, 'aside', 'a total that agrees');
       continue;
     }
-    if (quantity.dim === 'bare' && bare && saysSum(quantity, item.from)) {
+    if (quantity.dim === 'bare' && bare && (saysSum(quantity, item.from) || isSumOfShares(rows, quantity))) {
       assembly.fate(quantity, 'aside', 'a total that agrees');
       continue;
     }
@@ -149,6 +149,13 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'aside', counted ? 'a count' : 'no ingredient beside it');
     }
   }
+}
+
+/** `100` below `38 lard`, `27 olive`, `35 coconut`: what the figures of the fats make, all without a unit. */
+function isSumOfShares(rows: readonly Row[], { value }: Quantity): boolean {
+  const shares = rows.filter(({ named, amount }) => named.meaning.kind === 'fat' && amount?.dim === 'bare');
+  const sum = shares.reduce((all, { amount }) => all + (amount?.value ?? 0), 0);
+  return shares.length > 1 && Math.abs(sum - value) <= 1e-6 * sum;
 }
 
 /** "Castor oil 50 g (zero)": the row that says two things of one weight; undefined where none does. */

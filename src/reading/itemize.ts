@@ -54,6 +54,7 @@ import { withoutSpeakers } from './speakers.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown, takeOff } from './sums.ts';
+import { tares } from './tare.ts';
 import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
 import { oneOfTwins } from './twin-columns.ts';
@@ -104,6 +105,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [iceOfWater, always],
     [partSaid, signal.part],
     [keptFor, always],
+    [tares, always],
     [reckoned, always],
     [asMuch, always],
     [inTwoVessels, signal.both],

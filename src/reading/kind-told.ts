@@ -169,7 +169,7 @@ function metalsBeside(tokens: readonly Token[], k: number): readonly number[] {
     const inside = Array.from({ length: end - sign - 1 }, (_, n) => sign + 1 + n);
     return inside.filter((at) => isMetal(tokens[at]) && !isWeighed(tokens, at));
   }
-  const isMeant = isMetal(tokens[sign + 1]) && (isWeighed(tokens, sign + 1) || isMark(tokens[sign + 2], ','));
+  const isMeant = isMetal(tokens[sign + 1]) && (isWeighed(tokens, sign + 1) || isMark(tokens[sign + 2], ',\t'));
   return sign === k + 1 && isMark(tokens[sign], ',–—-') && isMeant ? [sign + 1] : [];
 }
 

@@ -25,6 +25,7 @@ describe('what is reckoned from another weight never takes its name', () => {
     `${list}, water twice as much as the lye, 234 g then.`,
     `${list}, with twice the weight of the lye in water, so 234 g. Ok?`,
     `${list}. Water at 2:1 to the lye, so 234 g.`,
+    `${list} in double that of water, i.e. 234 g.`,
     '500 g olive, 300 g coconut, water 234 g and half as much lye as water, so 117 g.',
     `${list}, as much ice as lye, so 117 g, and 117 g water.`,
   ])('%s', (text) => {
@@ -177,6 +178,20 @@ describe('a part of a fat that is lost, and nobody knows how much', () => {
     const grams = { 'olive-oil-virgin': 400, 'coconut-oil': 200, naoh: 80, water: 170 };
     expect(read(told + talk)).toEqual({ grams, doubts: [] });
   });
+});
+
+describe('a vessel weighed empty and full', () => {
+  const rest = '300 g coconut, 117 g lye';
+  test.each([
+    `The pot with the melted olive showed 1650 g, the empty pot weighs 1150 g, which makes 500 g of olive. ${rest}.`,
+    `The bowl by itself is 210 g. With the olive in it, it was 710 g, so that's 500 g olive. ${rest}.`,
+    `The jug alone weighs 300 g; full of olive it shows 800 g, which leaves 500 g of olive. ${rest}.`,
+    `Bowl empty 212 g, bowl with olive 712 g, so 500 g olive. Bowl with coconut 512 g, so 300 g coconut. 117 g lye`,
+  ])('weighs what that leaves: %s', (text) => expect(read(text)).toEqual({ grams: fats, doubts: [] }));
+  test('what it leaves is asked where nobody says it', () =>
+    expect(read(`The empty bowl is 210 g. With the olive in it, it was 710 g. ${rest}.`).doubts).toEqual(['range']));
+  test('and no row below it is of the vessel', () =>
+    expect(read(`The empty pot weighs 250 g. 500 g olive with ${rest}.`)).toEqual({ grams: fats, doubts: [] }));
 });
 
 describe('what was the last batch', () => {
