@@ -59,12 +59,16 @@ function isKept(tokens: readonly Token[], k: number, { from, to }: Span): boolea
   );
 }
 
+/** "Coconut 50 g," in a list: no word stands beside it. */
+const isInList = (tokens: readonly Token[], k: number): boolean =>
+  wordAt(tokens, k + 1) !== 'of' && wordAt(tokens, k - 1) === '' && wordAt(tokens, k - 2) === '';
+
 /** The tokens in which such a fat may weigh as much as is listed, or less by what was kept. */
 export function keptFor(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
   for (const k of figures) {
     const part = tokens[k];
-    if (!isWeight(part)) continue;
+    if (!isWeight(part) || isInList(tokens, k)) continue;
     const span = sentenceAt(tokens, k, reach);
     const name = wholeAt(tokens, k, span);
     const fat = tokens[name];

@@ -204,6 +204,10 @@ describe('what was the last batch', () => {
     expect(read(text)).toEqual(asked);
   });
   test.each([
+    'Lye was 112 g. Sorry, no, 112 is off the card of my last batch. Here the lye is 117 g, with 500 g olive and 300 g coconut.',
+    'Lye was 112 g. No, 112 is from the last batch. For this one the lye is 117 g with 500 g olive and 300 g coconut.',
+    '500 g olive, 300 g coconut. Lye 112 g. No, 112 is off the label of the previous batch. The lye is 117 g.',
+    'Lye 112 g. Oh no, 112 was the last batch. The lye is 117 g, with 500 g olive and 300 g coconut.',
     `${list} now. The greasy one had 95 g lye, which was a typo on my side.`,
     `The crumbly batch had 150 g lye, a typo. Now it's ${list}.`,
     `${list} now. The one that crumbled had 150 g lye. Better?`,
