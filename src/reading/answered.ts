@@ -5,7 +5,7 @@
 import type { Item } from './items.ts';
 import { nought } from './no-superfat.ts';
 import { type Amount, isAmount, isThing, type Thing } from './said.ts';
-import { endsDotted, isAny, isMark, isRole, isStop, isWord, spoken } from './token-is.ts';
+import { endsDotted, isAny, isIngredient, isMark, isRole, isStop, isWord, spoken, wordAt } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 /** The items, with each thing that is asked for beside the figure that answers; water that none answers takes none. */
@@ -46,10 +46,13 @@ function answerOf(thing: Thing, at: number, figure: Item | undefined, tokens: re
 }
 
 /** "Superfat?", "what superfat", "sf" alone in its line. */
-function isAsked(tokens: readonly Token[], { from, to, named: { meaning } }: Thing): boolean {
+function isAsked(tokens: readonly Token[], { from, to: behind, named: { meaning } }: Thing): boolean {
+  let to = behind;
+  while (to - behind < mostBehind && trailing.has(wordAt(tokens, to))) to++;
   const isQuestion =
     isMark(tokens[to], '?') ||
     (meaning.id === 'superfat' && isMark(tokens[to], ':-–') && isRole(tokens[to + 1], 'scale-to'));
+  if (!isQuestion && to > behind) return false;
   if (!isQuestion && tokens[to]?.t !== 'line') return false;
   let begin = from;
   while (begin > 0 && tokens[begin - 1]?.t !== 'line' && from - begin <= mostAsking) begin--;
@@ -68,9 +71,14 @@ const sinceStop = (tokens: readonly Token[], from: number, to: number): number =
 
 /** Words of a question before what it asks for, at the most. */
 const mostAsking = 8;
+/** "How much olive in the end?" */
+const mostBehind = 4;
+const trailing: ReadonlySet<string> = new Set(
+  'in the end did you use used went go goes is was there then now take took at all all told'.split(' '),
+);
 const isSaying = (token: Token): boolean => token.t === 'word' && token.sort !== 'filler' && !asking.has(token.text);
 const asking: ReadonlySet<string> = new Set(
-  'what whats how much many which and ok whats your ur any so but then'.split(' '),
+  'what whats how much many which and ok whats your ur any so but then did do you keep use put take add'.split(' '),
 );
 
 /**
@@ -79,30 +87,41 @@ const asking: ReadonlySet<string> = new Set(
  */
 function answerAt(tokens: readonly Token[], { to, named: { meaning } }: Thing): number {
   let k = to;
-  while (tokens[k]?.t === 'sign') k++;
+  while (tokens[k]?.t === 'sign' || trailing.has(wordAt(tokens, k))) k++;
   const isBeneath = tokens[k]?.t === 'line';
   if (isBeneath) k++;
   else if (meaning.id !== 'superfat') return -1;
   while (tokens[k]?.t === 'aside' || isMark(tokens[k], '[],-•')) k++;
-  for (let n = 0; n < mostWords && isTalk(tokens[k]); n++) k++;
+  for (let n = 0; n < mostWords && (isTalk(tokens[k]) || (n > 0 && isMark(tokens[k], ','))); n++) k++;
   if (tokens[k]?.t !== 'quantity') return nothing.has(spoken(tokens[k - 1])) && isStop(tokens[k]) ? k - 1 : -1;
   let end = k + 1;
   const isEnd = (token: Token | undefined): boolean =>
     token?.t === 'line' || (!isBeneath && (isMark(token, ',;.?!') || endsDotted(token)));
   if (isBeneath || !endsDotted(tokens[k])) while (end < tokens.length && !isEnd(tokens[end])) end++;
-  return isAny(tokens, k + 1, end, (token) => token.t !== 'sign' && !isTalk(token)) ? -1 : k;
+  let last = k + 1;
+  while (last < end && (tokens[last]?.t === 'sign' || isTalk(tokens[last]))) last++;
+  const isRemark = isBeneath && (isMark(tokens[k + 1], ',') || endsDotted(tokens[k]));
+  return last === end || (isRemark && !isAny(tokens, last, end, mayChange)) ? k : -1;
 }
+
+/** "1.6 kg, I finished the can": nothing in the rest of the line is of the recipe, or less than was said. */
+const mayChange = (token: Token): boolean =>
+  token.t === 'quantity' ||
+  isIngredient(token) ||
+  (token.t === 'word' && (token.sort === 'unknown' || lessening.test(token.text)));
+const lessening =
+  /^(?:half|third|quarter|or|not|no|but|less|more|minus|except|without|spil\w*|lost|over|short|instead|maybe|perhaps|think|never|until|then|replaced|swapped)$/;
 
 /** "Make it 6", "290 i think". */
 const isTalk = (token: Token | undefined): boolean =>
   isRole(token, 'scale-to') || (token?.t === 'word' && (token.sort === 'filler' || talk.has(token.text)));
 const talk: ReadonlySet<string> = new Set(
-  'make it its is say about around like roughly prob probably maybe at go for with use used i id think lets do want just um er erm hm ok pls please thanks thx ta then same as usual mine none nil nothing'.split(
+  'yes yeah yep ye but only well make it its is say about around like roughly prob probably maybe at go for with use used i id think lets do want just um er erm hm ok pls please thanks thx ta then same as usual mine none nil nothing'.split(
     ' ',
   ),
 );
 const nothing: ReadonlySet<string> = new Set(['none', 'nil', 'nothing']);
-const mostWords = 3;
+const mostWords = 4;
 
 const mostSuperfat = 25;
 

@@ -249,6 +249,9 @@ function spokenSigns(text: string): string {
     : text;
 }
 
+/** "I.e.": no end of a sentence. */
+const thatIs = /\bi\. ?e\.,?(?= )/gi;
+
 /** Pictures that people of a chat write for the name of an oil. */
 const pictured: ReadonlyMap<string, string> = new Map([
   ['🫒', 'olive'],
@@ -297,5 +300,10 @@ export function clean(input: string): Cleaned {
       struck.push(inside);
       return ' ';
     });
-  return { text: spokenSigns(unwrapped(strange ? plainCharacters(text, strange) : text)), disordered, struck };
+  const plain = strange ? plainCharacters(text, strange) : text;
+  return {
+    text: spokenSigns(unwrapped(/i\. ?e\./i.test(plain) ? plain.replace(thatIs, 'ie') : plain)),
+    disordered,
+    struck,
+  };
 }

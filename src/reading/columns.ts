@@ -22,7 +22,7 @@ const counted = 'a number that only counts or names something';
 const asideHeads: readonly (readonly [RegExp, string])[] = [
   [/^(price|cost|costs|preis|prix|precio|prezzo|eur|usd|gbp|£|\$|€|paid)$/, 'a price'],
   [/^(date|datum|fecha|data|bought|expiry|expires|exp|bb)$/, 'a date'],
-  [/^(no|nr|pos|row|line|step|id|sku|lot|charge|batch|lote|lotto|supplier|item no|lieferant|#)$/, counted],
+  [/^(no|nr|pos|row|line|step|id|sku|lot|charge|batch|lote|lotto|supplier|item no|lieferant|code|ref|#)$/, counted],
   [/^(sap|sv|vz|iodine|iv|naoh factor|koh factor|factor|sap value)$/, 'a value out of a chart'],
   [/^(temp|temperature|melt)$/, 'a temperature'],
 ];

@@ -93,6 +93,13 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
     if (item?.kind !== 'amount') continue;
     const { quantity } = item;
     if (assembly.isSettled(quantity)) continue;
+    const none = isNoneOf(assembly, rows, k);
+    if (none) {
+      const of = assembly.source.lexicon.label(none.named.meaning);
+      assembly.doubts.push({ id: 'two-amounts', of, said: [none.said, quantity.text] });
+      assembly.fate(quantity, 'unclear', 'no name takes it');
+      continue;
+    }
     const next = tokens[item.to];
     const counted = next?.t === 'word' && next.sort === 'everyday';
     const doubted = isDoubted(tokens, item.from);
@@ -134,7 +141,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       for (const one of [quantity, item.same]) if (one) assembly.fate(one, 'aside', 'a total that agrees');
       continue;
     }
-    if (quantity.dim === 'bare' && bare && saysSum(quantity, item.from)) {
+    if (quantity.dim === 'bare' && bare && (saysSum(quantity, item.from) || isSumOfShares(rows, quantity))) {
       assembly.fate(quantity, 'aside', 'a total that agrees');
       continue;
     }
@@ -177,6 +184,29 @@ function isRowWithoutName(assembly: Assembly, { from, quantity }: Amount, rows: 
     if (isFirst && Math.abs(sum - quantity.value) <= sameWithin * sum) return false;
   }
   return true;
+}
+
+/** `100` below `38 lard`, `27 olive`, `35 coconut`: what the figures of the fats make, all without a unit. */
+function isSumOfShares(rows: readonly Row[], { value }: Quantity): boolean {
+  const shares = rows.filter(({ named, amount }) => named.meaning.kind === 'fat' && amount?.dim === 'bare');
+  const sum = shares.reduce((all, { amount }) => all + (amount?.value ?? 0), 0);
+  return shares.length > 1 && Math.abs(sum - value) <= 1e-6 * sum;
+}
+
+/** "Castor oil 50 g (zero)": the row that says two things of one weight; undefined where none does. */
+function isNoneOf({ source: { items, tokens } }: Assembly, rows: readonly Row[], k: number): Row | undefined {
+  const [before, item] = [items[k - 1], items[k]];
+  if (item?.kind !== 'amount' || item.quantity.dim !== 'bare' || item.quantity.value !== 0 || !before) return undefined;
+  const isBeside =
+    item.from - before.to <= 2 && tokens.slice(before.to, item.from).every((one) => isMark(one, '([-–—:=,'));
+  const isAlone = tokens[item.to] === undefined || isStop(tokens[item.to]) || isMark(tokens[item.to], ')],');
+  // "Water 320 g – 0" has its price
+  const isSaid = item.quantity.inWords || isMark(tokens[before.to], '([');
+  if (!isBeside || !isAlone || !isSaid) return undefined;
+  const figure = before.kind === 'amount' ? before : items[k - 2];
+  if (figure && figure !== before && !tokens.slice(figure.to, before.from).every((one) => one.t === 'word'))
+    return undefined;
+  return figure?.kind === 'amount' ? rows.find(({ amount }) => amount === figure.quantity) : undefined;
 }
 
 /** "60 g isn't the world": by how much less of something there was, where the post says of two weights that one counts. */

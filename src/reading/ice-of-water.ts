@@ -2,7 +2,7 @@
  * "Water 290 g, of which 190 g in the jug and 100 g ice", "230 g water; half of the 230 went in as ice, so 115 g": ice
  * that is a part of the water said before.
  */
-import { isIngredient, isMark, isWeight, spoken } from './token-is.ts';
+import { endsDotted, isIngredient, isMark, isWeight, spoken } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 const parts: Readonly<Record<string, number>> = { half: 1 / 2, third: 1 / 3, quarter: 1 / 4 };
@@ -17,7 +17,11 @@ const isTotal = (token: Token | undefined): boolean => token?.t === 'name' && to
 /** Where the weight of the ice at `ice` stands: "100 g of ice", "100 g were ice", "as ice, so 115 g"; -1 if nowhere. */
 function weightOf(tokens: readonly Token[], ice: number): number {
   let k = ice - 1;
-  while (ice - k <= 3 && /^(?:of|as|were|was|is|in|into|the|crushed)$/.test(spoken(tokens[k]))) k--;
+  while (
+    ice - k <= 4 &&
+    (/^(?:of|as|were|was|is|in|into|the|crushed)$/.test(spoken(tokens[k])) || isMark(tokens[k], ')'))
+  )
+    k--;
   if (isWeight(tokens[k])) return k;
   k = ice + 1;
   while (
@@ -35,7 +39,7 @@ function waterBefore(tokens: readonly Token[], at: number): { name: number; weig
     if (token?.t === 'line' && token.text === 'blank') return null;
     if (isOf(token, 'water')) {
       const weight = [k - 1, spoken(tokens[k - 1]) === 'of' ? k - 2 : k + 1, k + 1, k + 2].find(
-        (one) => one !== at && isWeight(tokens[one]),
+        (one) => one !== at && isWeight(tokens[one]) && !(one < k && endsDotted(tokens[one])),
       );
       // "190 g tap water": a part, too; "half of the water": named again
       const further = waterBefore(tokens, Math.min(k, weight ?? k));

@@ -23,6 +23,7 @@ import { leaveStore } from './in-store.ts';
 import { inTwoVessels } from './in-two-vessels.ts';
 import { drawnIn } from './infused.ts';
 import { type Item, itemsOf } from './items.ts';
+import { keptFor } from './kept-for.ts';
 import { kindTold } from './kind-told.ts';
 import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
@@ -36,6 +37,8 @@ import { packOfLye } from './pack-of-lye.ts';
 import { countPacks, manyOfIt, sizedPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
 import { partsOfPacks } from './part-of-pack.ts';
+import { partSaid } from './part-said.ts';
+import { perFats } from './per-fats.ts';
 import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
@@ -53,6 +56,7 @@ import { withoutSpeakers } from './speakers.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
 import { addUp, breakDown, takeOff } from './sums.ts';
+import { tares } from './tare.ts';
 import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
 import { oneOfTwins } from './twin-columns.ts';
@@ -104,6 +108,9 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [calledAfter, always],
     [rendered, always],
     [iceOfWater, always],
+    [partSaid, signal.part],
+    [keptFor, always],
+    [tares, always],
     [reckoned, always],
     [asMuch, always],
     [inTwoVessels, signal.both],
@@ -121,6 +128,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [takeParts, signal.part],
     [partsOfPacks, signal.part],
     [rates, signal.every],
+    [perFats, signal.every],
     [centsFor, signal.for],
     [priceLines, signal.equals],
     [poundsPaid, always],

@@ -158,6 +158,36 @@ function lyeTold(tokens: readonly Token[], ids: readonly string[]): number {
   return found;
 }
 
+/** "Lye (potassium)", "lye 290 g (potassium)", "lye, sodium": where the metals of a lye stand. */
+function metalsBeside(tokens: readonly Token[], k: number): readonly number[] {
+  const lye = tokens[k];
+  if (!isName(lye) || lye.meaning.kind !== 'alkali' || lye.meaning.id !== 'unsaid') return [];
+  const sign = isWeight(tokens[k + 1]) ? k + 2 : k + 1;
+  if (isMark(tokens[sign], '([')) {
+    let end = sign + 1;
+    while (end - sign <= nearby && !isMark(tokens[end], ')]') && !isStop(tokens[end])) end++;
+    const inside = Array.from({ length: end - sign - 1 }, (_, n) => sign + 1 + n);
+    return inside.filter((at) => isMetal(tokens[at]) && !isWeighed(tokens, at));
+  }
+  const isMeant = isMetal(tokens[sign + 1]) && (isWeighed(tokens, sign + 1) || isMark(tokens[sign + 2], ',\t'));
+  return sign === k + 1 && isMark(tokens[sign], ',–—-') && isMeant ? [sign + 1] : [];
+}
+
+const isMetal = (token: Token | undefined): boolean =>
+  isName(token) && token.meaning.kind === 'ambiguous' && kindOf(token) !== null;
+
+/** The lye as that of the metal; of two, or of one that is asked, nobody knows which. */
+function lyeOf(tokens: readonly Token[], k: number, metals: readonly number[]): Name['meaning'] {
+  const ids = new Set(metals.map((at) => kindOf(tokens[at])));
+  const [id] = ids;
+  const last = metals.at(-1) ?? k;
+  const isSure =
+    ids.size === 1 && !isAny(tokens, k, last, (_, at) => denied(tokens, at)) && !isMark(tokens[last + 1], '?');
+  if (isSure && (id === 'naoh' || id === 'koh')) return { kind: 'alkali', id };
+  const why = 'They turn different amounts of fat into soap.';
+  return { kind: 'ambiguous', id: 'lye', candidates: ['naoh', 'koh'], why };
+}
+
 const byMetal: Readonly<Record<string, 'naoh' | 'koh'>> = { sodium: 'naoh', potassium: 'koh' };
 const kindOf = (token: Token | undefined): string | null =>
   isName(token)
@@ -219,7 +249,22 @@ export function kindTold(tokens: readonly Token[], signals: Signals): readonly T
         out[k] = { ...milk, from: token.from, to: token.to, text: token.text, how: 'plain' };
       }
     }
-    if (token.meaning.kind !== 'ambiguous') continue;
+    const metals = metalsBeside(tokens, k);
+    const [first = -1] = metals;
+    if (first >= 0) {
+      tried++;
+      const meaning = lyeOf(tokens, k, metals);
+      out ??= [...tokens];
+      out[k] = { ...token, meaning, how: 'abbreviation', meant: meaning.id };
+      for (const at of metals) out[at] = asFiller(tokens[at] as Token);
+      // "lye, sodium, 290 g"
+      for (const at of [k + 1, first + 1]) {
+        const comma = tokens[at];
+        if (comma && first === k + 2 && isMark(comma, ',–—-')) out[at] = asFiller(comma);
+      }
+      continue;
+    }
+    if (token.meaning.kind !== 'ambiguous' || (out && out[k] !== token)) continue;
     tried++;
     const { from, to, text } = token;
     const { id: called, candidates } = token.meaning;

@@ -226,23 +226,11 @@ function lineIndex(tokens: readonly Token[]): (token: number) => number {
 /** `270 g of the 50 % solution`, or of one without its strength where no alkali is weighed: what was weighed. */
 function asStock(named: Named, amounts: readonly Amount[], items: readonly Item[], binding: Binding): Named {
   if (named.meaning.kind !== 'role' || named.meaning.id !== 'solution') return named;
-  const strong = amounts.some(({ quantity }) => quantity.dim === 'percent');
-  const stockNamed = items.some((item) => item.kind === 'thing' && item.named.meaning.kind === 'stock');
-  // "my lye is a 50 % solution; 280 g of that solution"
-  const isStrengthSaid = (): boolean =>
-    binding.groups.some(
-      ({ things, amounts: figures }) =>
-        things.some((k) => isSolution(items[k])) && figures.some((k) => isShare(items[k])),
-    );
-  const known = strong || ((stockNamed || isStrengthSaid()) && !weighsAlkali(items, binding));
-  return known && amounts.some(({ quantity }) => quantity.dim === 'mass')
+  const isLye = amounts.some(({ quantity }) => quantity.dim === 'percent') || !weighsAlkali(items, binding);
+  return isLye && amounts.some(({ quantity }) => quantity.dim === 'mass')
     ? { ...named, meaning: { kind: 'stock', id: 'unsaid' } }
     : named;
 }
-
-const isSolution = (item: Item | undefined): boolean =>
-  item?.kind === 'thing' && item.named.meaning.kind === 'role' && item.named.meaning.id === 'solution';
-const isShare = (item: Item | undefined): boolean => item?.kind === 'amount' && item.quantity.dim === 'percent';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
 

@@ -109,13 +109,32 @@ export function commaRows(lines: readonly string[]): readonly string[] {
   return out ?? lines;
 }
 
+/** "Mould" over "loaf B": columns of a row of names under which no figure stands, in no way of what goes in. */
+function notesOf(rows: readonly Row[]): readonly number[] {
+  const [names, ...others] = rows;
+  if (!names || names.cells.filter((cell) => ingredient.test(cell)).length < 2) return [];
+  if (
+    others.length === 0 ||
+    others.length > mostRows ||
+    others.some(({ cells }) => cells.length !== names.cells.length)
+  )
+    return [];
+  return names.cells.flatMap((name, k) =>
+    k > 0 && !ingredient.test(name) && others.every(({ cells }) => !/^[-–]?\d/.test(cells[k] ?? '')) ? [k] : [],
+  );
+}
+
 /** The lines with such tables upright; the very same where there is none. */
 export function upright(lines: readonly string[]): readonly string[] {
   let out: string[] | null = null;
   for (let from = 0; from < lines.length; from++) {
     if (!lines[from]?.includes('\t')) continue;
-    const rows = tableAt(lines, from);
-    const last = rows.at(-1)?.at ?? from;
+    const whole = tableAt(lines, from);
+    const last = whole.at(-1)?.at ?? from;
+    const notes = notesOf(whole);
+    const rows = whole.map(({ cells, at }) => ({ cells: cells.filter((_, k) => !notes.includes(k)), at }));
+    const [head, ...under] = whole;
+    const told = under.flatMap(({ cells }) => notes.map((k) => `${head?.cells[k] ?? ''}: ${cells[k] ?? ''}`));
     const names = rows.filter(isNames);
     const figures = rows.filter(isFigures);
     const [only] = names;
@@ -125,7 +144,7 @@ export function upright(lines: readonly string[]): readonly string[] {
     if (isOne && rows.length === figures.length + 1 && isWhole(only.cells.length)) {
       const made = uprightRows(only, figures);
       out ??= [...lines];
-      if (made) for (let at = from; at <= last; at++) out[at] = at === from ? made.join('\n') : '';
+      if (made) for (let at = from; at <= last; at++) out[at] = at === from ? [...made, ...told].join('\n') : '';
     }
     from = last;
   }

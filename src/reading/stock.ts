@@ -325,9 +325,14 @@ export function asSolution(items: readonly Item[], tokens: readonly Token[]): re
 /** `1:1 lye solution`, `lye solution 1:2`: its strength, water being the larger part. */
 export function stockStrength(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
+  let works: boolean | null = null;
+  const isSolutionTaken = (): boolean => {
+    works ??= tokens.some((one, k) => isSolution(one) && weighedBefore(tokens, k) !== null);
+    return works;
+  };
   for (const k of figures) {
     const token = tokens[k];
-    const strength = token && strengthAt(tokens, token, k);
+    const strength = token && strengthAt(tokens, token, k, isSolutionTaken);
     if (!strength || strength === token) continue;
     out ??= [...tokens];
     out[k] = strength;
@@ -339,7 +344,8 @@ const isBracket = (token: Token | undefined): boolean => token?.t === 'sign' && 
 
 const mixing: ReadonlySet<string> = new Set('is was mixed made up at in of a always about comes'.split(' '));
 
-function strengthAt(tokens: readonly Token[], token: Token, k: number): Token {
+/** `isTaken`: the post weighs of a solution elsewhere. */
+function strengthAt(tokens: readonly Token[], token: Token, k: number, isTaken: () => boolean): Token {
   if (token.t !== 'quantity' || token.quantity.dim !== 'ratio') return token;
   const { value, second } = token.quantity;
   const isStock = (other: Token | undefined): boolean => other?.t === 'name' && other.meaning.kind === 'stock';
@@ -349,11 +355,12 @@ function strengthAt(tokens: readonly Token[], token: Token, k: number): Token {
   while (at > 0 && k - at <= 6 && mixing.has(wordAt(tokens[at]))) at--;
   const before = tokens[at];
   const withWater = tokens.slice(k + 1, k + 6).some((one) => one.t === 'name' && one.meaning.kind === 'water');
+  const isMixed = /^(?:mixed|made)$/.test(wordAt(tokens[k - 1])) && withWater;
+  // "my lye is 50/50, and I took 280 g of that solution"; "my lye is 50/50 NaOH and KOH" is of two
   const isMixture =
     before?.t === 'name' &&
     before.meaning.kind === 'alkali' &&
-    /^(?:mixed|made)$/.test(wordAt(tokens[k - 1])) &&
-    withWater;
+    (isMixed || (namedAs(tokens[k + 1]) !== 'alkali' && isTaken()));
   if (second === null || !(value > 0) || !(second > 0) || !(isMixture || isStock(before) || isStock(tokens[k + 1])))
     return token;
   // "(1:1 by weight, so 50 % NaOH)": said again

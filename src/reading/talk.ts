@@ -208,10 +208,11 @@ function unquoted(post: string): { readonly text: string; readonly gone: string[
   return lines.length > 0 ? cut(post, lines) : null;
 }
 
-/** Two recipes, a correction, or two weights of one thing: that is about the recipe, wherever it is said. */
+/** Two recipes, a correction, or two weights of one thing (of which it may be either): that is about the recipe, wherever it is said. */
 const isOfRecipe = (doubt: Doubt): boolean =>
   doubt.id === 'two-recipes' ||
   doubt.id === 'corrected' ||
+  (doubt.id === 'range' && doubt.said.includes(' or ')) ||
   (doubt.id === 'two-amounts' && doubt.said.filter((said) => /\p{L}/u.test(said)).length > 1);
 
 /** A deed, a bare figure, or a volume of a vessel's size. */
@@ -288,9 +289,14 @@ export function amongTalk(
   const fits = first.alkali.length > 0;
   if ((!fits && !first.doubts.every(isHarmless)) || exchanging().test(post)) return null;
   if (rivalsTold(post, first, catalogue)) return null;
-  // "water 320, but I sub 100 of it with beer", "the water is twice the lye, so 234 g"
+  // "water 320, but I sub 100 of it with beer", "the water is twice the lye, so 234 g"; "half of it I froze, the water
+  // is 240 g in total": the alkali fits with any water
   const losesWater = (rest: RecipeReading, gone: readonly string[]): boolean =>
-    rest.waterGrams === null && first.waterGrams === null && gone.some((one) => ofWater.test(one));
+    gone.some(
+      (one) =>
+        (rest.waterGrams === null && first.waterGrams === null && ofWater.test(one)) ||
+        (waterIs.test(one) && !(one.match(figures) ?? []).some((figure) => Number(figure) === rest.waterGrams)),
+    );
   // a sentence whole, so that none of its figures stays behind; but where something was weighed in it, its clause
   const whole = inRounds(post, first, read, [sentences, clauses], catalogue);
   if (
@@ -345,6 +351,8 @@ const shortened = (text: string): string => {
   return line.length > 60 ? `${line.slice(0, 57).trimEnd()}…`.toWellFormed() : line;
 };
 
+const waterIs =
+  /\bwater (?:\w+ )?(?:is|was|weigh(?:s|ed)|comes to|came to|makes|made) (?:[a-z]+ ){0,2}\d+(?:[.,]\d+)? ?(?:g|grams?|oz)\b/i;
 const ofWater =
   /\bwater\W{0,3}\d|\d\s?(?:g|grams?|oz|ml)?\s(?:of )?(?:\w+ )?water\b|\bwater\b[^\n]*\d\s?(?:g|grams?|oz|ml)\b/i;
 

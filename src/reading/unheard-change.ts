@@ -28,6 +28,8 @@ const swapping =
 const nameless =
   '(?!(?:it|that|them|those|these|this|me|you|him|her|us|once|now|good|later|ever|a change)\\b|[^.?!,;]{0,40}[FNL#])[a-zX]+(?: [a-zX]+){0,4}';
 const anything = '(?:the|a|an|some|my|this|that|whatever|what|something|anything)\\b';
+const someOf =
+  '(?:(?:about |around |roughly |maybe |perhaps |probably |nearly |almost |at least |up to )*(?:a |an |the )?(?:good |fair |little |large |big |small )*(?:some|bit|half|third|quarter|fifth|tenth|part|lot|most|splash|drop|drops|much)\\b)';
 const little =
   '(?:bit|little|touch|tad|splash|glug|dash|dollop|slosh|drop|scrape|ladle|spoon|spoonful|lump|handful|good)';
 
@@ -53,6 +55,7 @@ const out: readonly string[] = [
   `\\b(?:hardly|barely|scarcely) (?:a|any|anything|enough)[^.?]{0,12} (?:scrape|left|F)`,
   `[FL] (?:i |we |was |were )+(?:only )?(?:half|partly|barely|hardly) (?:used|added|melted|emptied|there)\\b`,
   `[FL] ${vessel}(?:wasnt|was not|isnt|werent) (?:quite |completely |all |entirely )*full\\b`,
+  `\\b(?:kept|keep|keeping|saved|held|reserved|put aside|set aside|put by) (?:back |aside )?${someOf} of ${the}F [^.?#]{0,20}\\bfor (?:my|her|his|our|the|an?|cooking|frying|baking)\\b(?! (?:end|top|swirl|trace)\\b)`,
   `\\b(?:knocked over|dropped|tipped over|upset|broke|spilled|spilt) ${the}[FL]\\b`,
   `\\b(?:^|[-,;:] )no F in (?:it|there|mine|this)\\b`,
   `\\bonly (?:had|has|got|found) (?:about )?(?:a )?(?:half|part|third|quarter|most|some) (?:of )?(?:the |my )?[FL]\\b`,
@@ -118,8 +121,6 @@ const more: readonly string[] = [
 const ground =
   '(?:floor|patio|step|steps|stairs|path|lawn|grass|drive|deck|porch|balcony|sink|drain|table|worktop|counter|bench|stove|hob|tray|sleeve|gloves?|ground|rug|carpet|mat)';
 /** A bit, or as much of it as somebody guesses. */
-const someOf =
-  '(?:(?:about |around |roughly |maybe |perhaps |probably |nearly |almost |at least |up to )*(?:a |an |the )?(?:good |fair |little |large |big |small )*(?:some|bit|half|third|quarter|fifth|tenth|part|lot|most|splash|drop|drops|much)\\b)';
 /** What else is spilt. */
 const notIt = '(?!.*\\b(?:batter|soap|mixture|trace|oils?|fats?|powder|vinegar|tea|coffee|milk)\\b)';
 

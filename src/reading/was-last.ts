@@ -13,7 +13,7 @@ const thing = '(?:one|batch|time|card|page|recipe|list|sheet|loaf|lot|version|ba
 const when =
   '(?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december|monday|tuesday|wednesday|thursday|friday|saturday|sunday)';
 const ofAnother = new RegExp(
-  `(?:\\b(?:that|this|it|those)(?: ?'?s| is| was| were| are)?(?: only| all| still)? (?:(?:for|from|in|of|on|with) )?(?:(?:the|my|our|a|an|her|his) )?(?:(?:last|previous|old|other|wrong|earlier|former|first|next) (?:week'?s |month'?s |year'?s |${when}'?s )?${thing}(?:'?s)?|last (?:week|month|year|${when})'?s?|yesterday'?s?|another ${thing}(?:'?s)?|(?:in )?${when})|\\bwrong ${thing})(?= (?:though|however|,|\\.|;|!|-|–|—|…|and|so|but|i |we |here|its|it |this|today|now))`,
+  `(?:(?:\\b(?:that|this|it|those)|#)(?: ?'?s| is| was| were| are)?(?: only| all| still)? (?:(?:off|from|on) the (?:label|page|sheet|card|note|lid) )?(?:(?:for|from|in|of|on|with|off) )?(?:(?:the|my|our|a|an|her|his) )?(?:(?:last|previous|old|other|wrong|earlier|former|first|next) (?:week'?s |month'?s |year'?s |${when}'?s )?${thing}(?:'?s)?|last (?:week|month|year|${when})'?s?|yesterday'?s?|another ${thing}(?:'?s)?|(?:in )?${when})|\\bwrong ${thing})(?= (?:though|however|,|\\.|;|!|-|–|—|…|and|so|but|i |we |here|its|it |this|today|now))`,
 );
 /** All that may stand between that and the figure of this batch. */
 const ofThis =
@@ -24,21 +24,31 @@ const mostTimes = 2;
 
 const isAmount = (item: Item | undefined): item is Amount => item?.kind === 'amount';
 const isStuff = (item: Item | undefined): boolean => item?.kind === 'thing' && item.named.meaning.kind !== 'role';
+/** "68 g … 68": the number of a weight by itself. */
+const isNumberOf = ({ dim, value }: Quantity, said: Quantity): boolean =>
+  dim === 'bare' && Math.abs(value * (said.unit?.factor ?? 1) - said.value) <= 1e-6 * said.value;
+const isSaidAgain = (item: Item | undefined, said: Quantity): boolean =>
+  isAmount(item) && isNumberOf(item.quantity, said);
+const isRoleAt = (items: readonly Item[], at: number): boolean => items[at]?.kind === 'thing' && !isStuff(items[at]);
+const isSameThing = (a: Item | undefined, b: Item | undefined): boolean =>
+  a?.kind === 'thing' && b?.kind === 'thing' && isStuff(a) && a.named.meaning.id === b.named.meaning.id;
 const weighs = ({ dim }: Quantity): boolean => dim === 'mass' || dim === 'bare';
 
-/** The words between two tokens; null where a figure or an ingredient stands there. */
-function wordsIn(tokens: readonly Token[], from: number, to: number): string | null {
+/** The words between two tokens, `#` for the figure itself; null where another one or an ingredient stands there. */
+function wordsIn(tokens: readonly Token[], from: number, to: number, said: Quantity): string | null {
   if (to <= from || to - from > mostTokens) return null;
   let text = ' ';
   for (const token of tokens.slice(from, to)) {
-    if (token.t === 'quantity' || (token.t === 'name' && token.meaning.kind !== 'role')) return null;
-    text += token.t === 'line' ? '. ' : token.t === 'aside' ? '# ' : `${token.text.toLowerCase()} `;
+    const isSaid = token.t === 'quantity' && isNumberOf(token.quantity, said);
+    if ((token.t === 'quantity' && !isSaid) || (token.t === 'name' && token.meaning.kind !== 'role')) return null;
+    text +=
+      token.t === 'line' ? '. ' : token.t === 'aside' || token.t === 'quantity' ? '# ' : `${token.text.toLowerCase()} `;
   }
   return text;
 }
 
 /** Looked for first: the long pattern is slow to get ready. */
-const pointing = /\b(?:that|this|it|those|wrong)/;
+const pointing = /#|\b(?:that|this|it|those|wrong)/;
 const isTold = (text: string): boolean => {
   if (!pointing.test(text)) return false;
   const found = ofAnother.exec(text);
@@ -67,17 +77,22 @@ export function wasLast(
     const behind = items[at];
     if (behind?.kind === 'thing' && isStuff(behind) && behind.from - item.to <= 1) at++;
     const from = items[at - 1]?.to ?? item.to;
-    while (items[at]?.kind === 'thing' && !isStuff(items[at])) at++;
+    // "68 is off the label of the last batch"
+    while (isRoleAt(items, at) || isSaidAgain(items[at], item.quantity)) at++;
+    // "the lye is 86 g"
+    const again = isSameThing(items[at], items[k - 1]) && isAmount(items[at + 1]) ? items[at] : null;
+    if (again) at++;
     const next = items[at];
     if (!isAmount(next) || !weighs(next.quantity) || !(isStuff(items[k - 1]) || isStuff(behind))) continue;
     const now = alike(next.quantity, item.quantity);
     const times = now.value / item.quantity.value;
     if (now.dim !== item.quantity.dim || times > mostTimes || times < 1 / mostTimes) continue;
-    const text = wordsIn(tokens, from, next.from);
-    if (text === null || !isTold(text) || !isUnnamed(tokens, next)) continue;
+    const text = wordsIn(tokens, from, again?.from ?? next.from, item.quantity);
+    const beside = again ? wordsIn(tokens, again.to, next.from, item.quantity) : ' ';
+    if (text === null || beside === null || !ofThis.test(beside) || !isTold(text) || !isUnnamed(tokens, next)) continue;
     out ??= [...items];
     out[k] = { ...item, quantity: now, same: null };
-    for (let n = k + 1; n <= at; n++) if (!isStuff(items[n])) out[n] = null;
+    for (let n = k + 1; n <= at; n++) if (!isStuff(items[n]) || items[n] === again) out[n] = null;
     back.push({
       text: `I took ${written(next.quantity)}, not ${written(item.quantity)}, which is of another batch, as the post says.`,
       gone: [item.quantity],

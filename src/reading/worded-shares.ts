@@ -5,6 +5,7 @@ import { signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
 import { isAny, isEach, isFat, isWeight, isWord, spoken } from './token-is.ts';
 import { asFiller, type Token } from './tokens.ts';
+import { thingOf, weighedThings } from './weighed.ts';
 
 /** `10 % of 800 g`: the weight that shares are of. */
 export function shareBase(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
@@ -32,7 +33,11 @@ function partAt(tokens: readonly Token[], k: number): number | null {
 
 /** "Coconut is a quarter", "castor the last eighth", "half coconut": where the part of a fat stands, by a step from it. */
 function partBeside(tokens: readonly Token[], name: number, step: 1 | -1): number | null {
-  const between = step < 0 ? /^(of|the|is)$/ : /^(is|are|a|an|one|the|last|remaining|final|other|makes|gets|about)$/;
+  // "half of it tallow"
+  const between =
+    step < 0
+      ? /^(of|the|is|it|them|that|those|these|which|was|are|should|be)$/
+      : /^(is|are|a|an|one|the|last|remaining|final|other|makes|gets|about)$/;
   for (let at = name + step; Math.abs(at - name) <= 4; at += step) {
     const token = tokens[at];
     if (partAt(tokens, at) !== null) return at;
@@ -53,7 +58,9 @@ export function fractionShares(tokens: readonly Token[]): readonly Token[] {
     });
     const sum = [...found.values()].reduce((all, value) => all + value, 0);
     const isWhole = found.size > 1 && Math.abs(sum - 1) <= 0.0101;
-    if (!isWhole && !(sum > 0 && sum < 0.99 && saysRest(tokens))) continue;
+    // "500 g olive and half of that coconut": a share of something, and nobody knows of what
+    const isOpen = step < 0 && [...found.keys()].some((at) => isOfThat(tokens, at));
+    if (!isWhole && !isOpen && !(sum > 0 && sum < 0.99 && saysRest(tokens))) continue;
     return tokens.map((token, k) => {
       const value = found.get(k);
       if (value === undefined || (token.t !== 'quantity' && token.t !== 'word')) return token;
@@ -63,6 +70,13 @@ export function fractionShares(tokens: readonly Token[]): readonly Token[] {
     });
   }
   return tokens;
+}
+
+/** "Half of that coconut": a fat that is weighed nowhere. */
+function isOfThat(tokens: readonly Token[], at: number): boolean {
+  const fat = tokens[at + 3];
+  const isSaid = isWord(tokens[at + 1], 'of') && /^(?:it|that|them|those)$/.test(spoken(tokens[at + 2]));
+  return isSaid && isFat(fat) && !weighedThings(tokens).has(thingOf(fat));
 }
 
 /** "A quarter coconut, the rest olive, 1 kg of oils". */

@@ -1244,7 +1244,7 @@ list(
   `
 demin demineralised demineralized dist of the my your our a an some good best cheap cheapest organic natural plain pure unrefined refined raw fresh local homemade home made
 filtered distilled purified deionised deionized tap rain spring cold warm hot room temp melted tinned canned solid liquid soft hard food grade cosmetic
-about around approx approximately roughly circa ca exactly just only maybe almost nearly ish bio de du des la le les el di del da von vom aus
+about abt ie around approx appr apprx approximately roughly circa ca exactly just only maybe almost nearly ish bio de du des la le les el di del da von vom aus
 weighed measured total bit more extra little nice quality premium regular normal ordinary standard usual chopped grated rendered strained
 clear white yellow golden dark light virgin cold pressed expeller unscented deodorised deodorized bleached rbd supermarket store shop bought brand branded
 kitchen pantry old new big small large bulk bottle bag tin jar tub pack packet generic own label leftover infused that this those these it them

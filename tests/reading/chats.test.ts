@@ -91,6 +91,16 @@ describe('what one asks and another answers', () => {
     });
   });
   test.each([
+    '> How much lard in the end?\n620 g, I finished the tub.\n> And did you keep the coconut?\nYes but only 380 g.\n> Lye?\n128 g\n> Water?\n290 g',
+    'Any coconut?\nYes, but only 380 g.\nHow much lard did you use?\n620 g\nlye?\n128 g, weighed twice.\nwater?\n290 g',
+  ])('in whole sentences: %s', (text) => {
+    const grams = { lard: 620, [coconut]: 380, naoh: 128, water: 290 };
+    expect(read(text)).toEqual({ grams, superfat: null, doubts: [] });
+  });
+  test('and is asked about where more is said', () => {
+    expect(read('How much lard?\n500 g, but I spilled some.\nCoconut?\n300 g\nlye?\n110 g').doubts).not.toEqual([]);
+  });
+  test.each([
     ['500 g olive 200 g coconut, lye 95 g, water?\n200 g castor too', { naoh: 95 }],
     ['olive 500 g, coconut 200 g, naoh 95 g, water? oh and 200 g castor as well', { naoh: 95 }],
     ['500 g olive 200 g coconut, water 200 g, lye?\n200 g castor too', { water: 200 }],

@@ -233,6 +233,25 @@ test('oil by no name beside shares that make the whole is all of it', () => {
   expect(doubts('50% olive 50% coconut, 500g oil of each. lye?')).not.toEqual([]);
 });
 
+describe('a table of one batch', () => {
+  const grams = { 'olive-oil-virgin': 300, 'coconut-oil': 150, lard: 200 };
+  test.each([
+    'batch | olive g | coconut g | lard g | NaOH g | water g | mould\n17 | 300 | 150 | 200 | 89 | 195 | loaf B',
+    'no | note | olive g | coconut g | lard g | NaOH g | water g\n17 | crumbly | 300 | 150 | 200 | 89 | 195',
+    'Code\tMaterial\tAmount\tUnit\nF1\tOlive oil\t300\tg\nF2\tCoconut oil\t150\t"\nF3\tLard\t200\t"\nA1\tNaOH\t89\t"',
+  ])('a column that tells no weight is none of it: %s', (text) => {
+    expect([gramsOf(text), doubts(text)]).toEqual([grams, []]);
+  });
+  test('two batches below each other are two recipes', () =>
+    expect(
+      doubts('batch | olive g | coconut g | NaOH g | mould\n17 | 300 | 150 | 63 | loaf\n18 | 300 | 100 | 56 | loaf'),
+    ).not.toEqual([]));
+  test('the figures of the shares make a hundred below them', () =>
+    expect(doubts('% of oils\n 38 lard\n 37 olive\n 25 coconut\n ---\n 100\nOils in total: 1500 g.\nLye = ?')).toEqual(
+      [],
+    ));
+});
+
 describe('a proportion', () => {
   const half = { 'olive-oil-virgin': 600, 'coconut-oil': 200, lard: 200 };
   test.each([

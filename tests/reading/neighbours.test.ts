@@ -13,6 +13,7 @@ function weighed(text: string): Readonly<Record<string, number>> {
 }
 
 test.each<[string, Readonly<Record<string, number>>]>([
+  ['lard 500 g\nNaOH 66\npoured at 38 C, 10 bars of abt 90 g', { lard: 500, naoh: 66 }],
   ['Net 110 g e, lot 24, net wt. 4 oz\nlard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
   ['lard 500 g, NaOH 66 g, parfum 20 g.\nnt wt 90 g e. Best before 11/27.', { lard: 500, naoh: 66 }],
   ['lard 500 g, NaOH 66 g, mica 2 g. *limonene\nNET WT. 3.5 oz (100 g)', { lard: 500, naoh: 66 }],

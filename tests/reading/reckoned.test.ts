@@ -25,6 +25,7 @@ describe('what is reckoned from another weight never takes its name', () => {
     `${list}, water twice as much as the lye, 234 g then.`,
     `${list}, with twice the weight of the lye in water, so 234 g. Ok?`,
     `${list}. Water at 2:1 to the lye, so 234 g.`,
+    `${list} in double that of water, i.e. 234 g.`,
     '500 g olive, 300 g coconut, water 234 g and half as much lye as water, so 117 g.',
     `${list}, as much ice as lye, so 117 g, and 117 g water.`,
   ])('%s', (text) => {
@@ -88,6 +89,57 @@ describe('ice that is a part of the water said before', () => {
   });
 });
 
+describe('a part that is said as a fraction and as a weight', () => {
+  test.each([
+    `${list}. Half of the water, 120 g, I froze; in total the water is 240 g.`,
+    `${list}. Half of the water (120 g) I froze. The water is 240 g altogether.`,
+    `${list}. Half the water, 120 g, went in first. The total water was 240 g.`,
+    `${list}. A third of the water, so 80 g, was ice, and the water was 240 g in all.`,
+    `${list}, 240 g water in total. Half of the water, 120 g, was frozen.`,
+    `${list}. Water 240 g, half of it (120 g) as ice.`,
+    `${list}. Half of the olive, 250 g, I infused; water is 240 g.`,
+  ])('is none of its own beside the whole: %s', (text) => {
+    expect(read(text)).toEqual({ grams: { ...fats, water: 240 }, doubts: [] });
+  });
+  test.each([
+    `${list}. Half of the water, 120 g, I froze.`,
+    `${list}. I froze half of the water: 120 g.`,
+    `${list}. A quarter of the water, 60 g, went in as aloe juice.`,
+    `${list}. Half of the olive, 200 g, I infused, water 240 g.`,
+  ])('is asked about where no whole is like it: %s', (text) => {
+    expect(read(text).doubts).toContain('range');
+  });
+  test('what the water weighs is never left out as talk', () => {
+    expect(read(`${list}. I froze 120 g of the water, the water is 240 g.`).doubts).toEqual(['two-amounts']);
+  });
+});
+
+describe('a part of a fat that is kept for something else', () => {
+  test.each([
+    `${list}, water 240 g. I kept 50 g of the coconut for my hair.`,
+    `${list}, water 240 g. I kept back 50 g of the coconut for my feet.`,
+    `${list}, water 240 g. My daughter took 50 g of the coconut for her hair.`,
+    `${list}, water 240 g. I set aside 50 g of the coconut for a balm.`,
+    `${list}, water 240 g. 50 g of the coconut are kept for the next bars.`,
+    `${list}, water 240 g. Of the coconut 50 g went into my hair.`,
+    `${list}, water 240 g. Of the coconut I held 50 g back for frying.`,
+    '500 g olive, 300 g coconut (50 g of it for my hair), 117 g lye, water 240 g.',
+    '500 g olive, 300 g coconut, of which I kept 50 g for my hair, 117 g lye, water 240 g.',
+  ])('may be in what is listed or not: %s', (text) => {
+    expect(read(text).doubts).toEqual(['range']);
+  });
+  test('nor does anybody know how much it was', () => {
+    expect(read(`${list}. I kept a bit of the coconut for my hair.`).doubts).toEqual(['corrected']);
+  });
+  test.each([
+    `${list}, water 240 g. There's another 50 g of coconut in the jar for my hair.`,
+    `${list}, water 240 g. I kept 50 g of the soap for my hair.`,
+    `${list}, water 240 g. I kept 50 g of the coconut for the pot till the olive was warm.`,
+  ])('but nothing else is: %s', (text) => {
+    expect(read(text).doubts).not.toContain('range');
+  });
+});
+
 describe('lye by the spoon', () => {
   test.each([
     'Four level tablespoons of lye in a cup of water, poured over 500 g of melted lard. Is that right?',
@@ -141,6 +193,20 @@ describe('a part of a fat that is lost, and nobody knows how much', () => {
   });
 });
 
+describe('a vessel weighed empty and full', () => {
+  const rest = '300 g coconut, 117 g lye';
+  test.each([
+    `The pot with the melted olive showed 1650 g, the empty pot weighs 1150 g, which makes 500 g of olive. ${rest}.`,
+    `The bowl by itself is 210 g. With the olive in it, it was 710 g, so that's 500 g olive. ${rest}.`,
+    `The jug alone weighs 300 g; full of olive it shows 800 g, which leaves 500 g of olive. ${rest}.`,
+    `Bowl empty 212 g, bowl with olive 712 g, so 500 g olive. Bowl with coconut 512 g, so 300 g coconut. 117 g lye`,
+  ])('weighs what that leaves: %s', (text) => expect(read(text)).toEqual({ grams: fats, doubts: [] }));
+  test('what it leaves is asked where nobody says it', () =>
+    expect(read(`The empty bowl is 210 g. With the olive in it, it was 710 g. ${rest}.`).doubts).toEqual(['range']));
+  test('and no row below it is of the vessel', () =>
+    expect(read(`The empty pot weighs 250 g. 500 g olive with ${rest}.`)).toEqual({ grams: fats, doubts: [] }));
+});
+
 describe('what was the last batch', () => {
   const asked = { grams: { lard: 500, 'coconut-oil': 300 }, doubts: [] };
   test.each([
@@ -151,6 +217,10 @@ describe('what was the last batch', () => {
     expect(read(text)).toEqual(asked);
   });
   test.each([
+    'Lye was 112 g. Sorry, no, 112 is off the card of my last batch. Here the lye is 117 g, with 500 g olive and 300 g coconut.',
+    'Lye was 112 g. No, 112 is from the last batch. For this one the lye is 117 g with 500 g olive and 300 g coconut.',
+    '500 g olive, 300 g coconut. Lye 112 g. No, 112 is off the label of the previous batch. The lye is 117 g.',
+    'Lye 112 g. Oh no, 112 was the last batch. The lye is 117 g, with 500 g olive and 300 g coconut.',
     `${list} now. The greasy one had 95 g lye, which was a typo on my side.`,
     `The crumbly batch had 150 g lye, a typo. Now it's ${list}.`,
     `${list} now. The one that crumbled had 150 g lye. Better?`,

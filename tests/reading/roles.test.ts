@@ -105,6 +105,22 @@ describe('a lye solution said in words', () => {
   });
 
   test.each([
+    `My lye is 50/50, and 292 g of that solution went in. ${fats}, 110 g water.`,
+    `${fats}, 110 g water. The lye was 50/50 by weight and I weighed off 292 g of solution.`,
+    `${fats}, 110 g water. My lye is 50 % and I poured in 292 g of that solution.`,
+    `${fats}, 110 g water. I used 292 g of that solution, my lye is 50/50.`,
+  ])('of which so much was taken: %s', (text) => {
+    expect(alkaliOf(text)).toEqual(['naoh', 146, 'dissolved']);
+    expect(read(text).waterGrams).toBeCloseTo(256, 6);
+    expect(doubts(text)).toEqual([]);
+  });
+
+  test.each([`${fats}, 292 g of that solution.`, `${fats}. 292 g of solution went in.`])(
+    'how strong it is, is asked where nothing says it: %s',
+    (text) => expect(doubts(text)).toEqual(['stock-strength']),
+  );
+
+  test.each([
     'Lye: 50 % solution of NaOH, 278 g',
     'NaOH as 50% solution in water, 278 g',
     'Caustic: 50 per cent solution, 278 g',

@@ -73,12 +73,23 @@ test('but what stands beside its water is weighed dry', () => {
   expect(alkali[0]?.grams).toBe(200);
 });
 
-test('so much of that solution is no part of the fat before it', () =>
-  expect(
-    doubts(
-      'I masterbatch my lye 50/50 by weight. For 700 g olive + 300 g coconut I weigh 280 g of that solution. Check?',
-    ),
-  ).toEqual(['stock-strength']));
+test('so much of that solution is no part of the fat before it', () => {
+  const { alkali, doubts } = readRecipe(
+    reader,
+    'I masterbatch my lye 50/50 by weight. For 700 g olive + 300 g coconut I weigh 280 g of that solution. Check?',
+  );
+  expect([alkali[0]?.grams, doubts]).toEqual([140, []]);
+});
+
+const castor = (row: string) => `olive 500 g, coconut 250 g, ${row}, lye 110 g, water 240 g`;
+test.each(['castor 50 g (zero)', 'castor 50 g (0)', '50 g castor (zero)', 'castor 50 g - zero'])(
+  'a row that says nought of its weight is asked about: %s',
+  (row) => expect(doubts(castor(row))).toEqual(['two-amounts']),
+);
+test.each(['castor 50 g (zero waste)', 'castor 50 g (zeroed the scale first)', 'castor 50 g, superfat zero'])(
+  'but not one beside which nought is of something else: %s',
+  (row) => expect(doubts(castor(row))).toEqual([]),
+);
 
 test('a row of the solution weighs it with its water, where no water stands beside it and only that fits', () => {
   const { alkali, waterGrams } = readRecipe(reader, 'Lye solution: 32 % NaOH 300 g\nolive 500 g\ncoconut 200 g');

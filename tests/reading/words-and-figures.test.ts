@@ -46,6 +46,69 @@ test.each([
   'lard 500 g, coconut 200 g, water 220 g. I lay 100 g towels under it.',
 ])('a slip of lye stands in a list without any: %s', (text) => expect(read(text).doubts).not.toEqual([]));
 
+describe('parts of it in words', () => {
+  const said = (text: string) => {
+    const { fats: all, doubts } = read(text);
+    return [all.map((fat) => `${fat.id} ${Math.round(fat.grams)}`), doubts.map(({ id }) => id)];
+  };
+  test.each([
+    '900 g of fats in total, two thirds of it olive and one third coconut. Lye?',
+    'Two thirds of it olive and one third coconut, 900 g of oils all told. Lye?',
+    '900 g of oils: olive is two thirds of it, coconut one third. Lye?',
+    '900 g fat. Two thirds of that is olive and a third of it is coconut. Lye?',
+  ])('%s', (text) => expect(said(text)).toEqual([['olive-oil-virgin 600', 'coconut-oil 300'], []]));
+  test.each(['half of it tallow, half of it olive', 'half of it tallow, the other half olive'])(
+    'no half of it is passed over: %s',
+    (halves) => expect(said(`800 g fat, ${halves}. Lye?`)).toEqual([['tallow-beef 400', 'olive-oil-virgin 400'], []]),
+  );
+  test('of what one is a half, is asked', () =>
+    expect(said('500 g olive oil and half of that coconut. Lye?')[1]).toEqual(['no-amount']));
+  test('but half of what is weighed is not', () =>
+    expect(said('500 g lard, half of it from the butcher, and 500 g olive, half of it old. Lye?')[1]).toEqual([]));
+});
+
+describe('so much to the fats', () => {
+  const shares = 'lard 50 %, olive 30 %, coconut 20 %';
+  const list = ['lard 750', 'olive-oil-virgin 450', 'coconut-oil 300'];
+  test.each([
+    `${shares}, 1500 g oils. Charcoal 1 tsp per 500 g oils. Lye?`,
+    `${shares}, 1500 g oils, 1 tsp charcoal for every 500 g of oils. Lye?`,
+    `${shares}, 30 g lavender per 1000 g of oils. 1500 g oils in all. Lye?`,
+    `${shares}, 138 g lye per 1000 g oils. How much for 1500 g oils?`,
+  ])('is of a batch of any size: %s', (text) => {
+    const { fats: all, alkali, doubts } = read(text);
+    expect([all.map(({ id, grams }) => `${id} ${Math.round(grams)}`), alkali, doubts]).toEqual([list, [], []]);
+  });
+  test('is of this batch where no other is told', () => {
+    const { fats: all, alkali } = read(`${shares}, 138 g lye per 1000 g oils.`);
+    expect([all.length, alkali[0]?.grams]).toEqual([3, 138]);
+  });
+});
+
+describe('the metal beside a lye', () => {
+  const lard = 'Lard 1000 g, coconut 500 g';
+  const lye = (text: string) => {
+    const { alkali, doubts } = read(`${lard}, ${text}, water 450 g`);
+    return [alkali.map(({ id, grams }) => `${id} ${grams}`), doubts.map(({ id }) => id)];
+  };
+  test.each([
+    'lye (potassium) 290 g',
+    'lye 290 g (potassium)',
+    'lye, potassium, 290 g',
+    '290 g lye (the potassium one)',
+  ])('says which it is: %s', (text) => expect(lye(text)).toEqual([['koh 290'], []]));
+  test.each(['lye, sodium 210 g', 'lye crystals (sodium), 210 g', 'lye - sodium - 210 g'])('%s', (text) =>
+    expect(lye(text)).toEqual([['naoh 210'], []]),
+  );
+  test.each(['lye (potassium or sodium?) 210 g', 'lye 210 g (not potassium)', 'lye 210 g (I think sodium)'])(
+    'is asked for where the writer does not know: %s',
+    (text) => expect(lye(text)).toEqual([[], ['ambiguous-name']]),
+  );
+  test.each(['lye 210 g, sodium lactate 10 g', 'lye 210 g (with sodium lactate)'])('is no other salt: %s', (text) =>
+    expect(lye(text)).toEqual([['naoh 210'], []]),
+  );
+});
+
 describe('a weight that is told by the one before', () => {
   const other = (text: string): number | undefined =>
     read(`600 g lard, ${text}. How much lye?`).fats.find(({ id }) => id !== 'lard')?.grams;
