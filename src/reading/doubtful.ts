@@ -9,7 +9,7 @@ import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, unitFor } from './rows.ts';
 import { mayShare } from './said.ts';
-import { endsDotted, isAny, isMark, isStop, spoken as spokenOf } from './token-is.ts';
+import { endsDotted, isAny, isMark, isStop, spoken as spokenOf, wordAt } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import { isStatementOf, isSumIn } from './totals.ts';
 
@@ -136,7 +136,9 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       continue;
     }
     const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
-    const isFree = quantity.dim === 'mass' && !doubted && !spareName(assembly, k) && !isListed(assembly, k);
+    // "400 g of it" is of something
+    const isOfIt = wordAt(tokens, item.to) === 'of' && wordAt(tokens, item.to + 1) === 'it';
+    const isFree = quantity.dim === 'mass' && !doubted && !isOfIt && !spareName(assembly, k) && !isListed(assembly, k);
     if (isFree && agrees(quantity) && !isRowWithoutName(assembly, item, rows)) {
       for (const one of [quantity, item.same]) if (one) assembly.fate(one, 'aside', 'a total that agrees');
       continue;
@@ -337,13 +339,16 @@ function restates(assembly: Assembly, at: number): boolean {
   const { items, bound } = assembly.source;
   const own = items[at];
   if (at === 0 || own?.kind !== 'amount' || own.quantity.dim !== 'mass') return false;
+  // "1 kilo 200 of canola (yes 1.2 kg)"
+  const { tokens } = assembly.source;
+  const isAside = [own.from - 1, own.from - 2].some((k) => isMark(tokens[k], '('));
   return (
     bound.groupOf[at - 1]?.amounts.some((k) => {
       const item = items[k];
       return (
         item?.kind === 'amount' &&
         item.quantity.dim === 'mass' &&
-        item.quantity.unit?.id !== own.quantity.unit?.id &&
+        (isAside || item.quantity.unit?.id !== own.quantity.unit?.id) &&
         Math.abs(item.quantity.value - own.quantity.value) <= sameWithin * own.quantity.value
       );
     }) ?? false

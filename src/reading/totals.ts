@@ -86,6 +86,16 @@ function isOfScent(tokens: readonly Token[], at: number): boolean {
 }
 
 /** Why a bare figure beside lines that all have units is the total of something else; null where it may be theirs. */
+function isOfWhole({ source: { text } }: Assembly, total: number, sums: readonly number[]): boolean {
+  const factor = sizes.find(([said]) => said.test(text))?.[1];
+  return factor !== undefined && sums.some((sum) => near(total * factor, sum));
+}
+/** "For 1 kg of oils, but I only made half." */
+const sizes: readonly (readonly [RegExp, number])[] = [
+  [/\b(?:made|make|making|did|do|doing|cook\w*|took|take|only) (?:only |just )?(?:a |the )?half\b|\bhalved\b/i, 0.5],
+  [/\bdoubl(?:ed|ing)\b|\b(?:made|make|did|do) (?:a |the )?(?:double|twice)\b/i, 2],
+];
+
 function otherThanWeight(
   assembly: Assembly,
   total: Quantity,
@@ -96,6 +106,7 @@ function otherThanWeight(
   const figure = items.find((item) => item.kind === 'amount' && item.quantity.numbers === total.numbers);
   const weighed = rows.filter(({ named }) => named.meaning.kind === 'fat' || named.meaning.kind === 'alkali');
   if (figure?.kind === 'amount' && isOfScent(tokens, figure.from)) return 'the weight of the scent';
+  if (isOfWhole(assembly, total.value, sums)) return 'what the recipe weighs in its own size';
   if (figure?.kind !== 'amount' || figure.quantity.dim !== 'bare') return null;
   if (weighed.some(({ amount }) => amount?.dim === 'bare')) return null;
   const { value } = figure.quantity;
