@@ -105,7 +105,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   breakingOff:
     'hang hold wait sorry oops whoops woops no nope ah oh arg argh damn blast bother forget ignore scratch strike wrong',
   plan: 'going meant supposed planned intended gonna plan wanted hoped thought should would shouldve wouldve',
-  all: 'everything all overall lot amounts figures weights numbers',
+  all: 'everything all overall lot amounts figures weights numbers doubled tripled trebled halved quadrupled double twice triple half',
   saying,
   otherUse: Object.values(uses).join(' '),
   batchOf: 'bar bars one recipe batch version lye water soap loaf',

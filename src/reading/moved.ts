@@ -12,8 +12,8 @@ import { thingOf, type Weighed, weighedIn } from './weighed.ts';
 /** Words of which one stands in each sentence that says so. */
 const cues: ReadonlySet<string> = new Set('out off back less another removed stuck clinging sticking clung'.split(' '));
 
-/** `back`: out of the pot, or into it again, as it comes. */
-type Way = 'out' | 'in' | 'back';
+/** `back`: out of the pot, or into it again, as it comes; `less`: of what its own sentence tells. */
+type Way = 'out' | 'in' | 'back' | 'less';
 
 const store = '(?:tub|jar|bag|box|tin|bottle|container|packet|pack|can|bucket|drum|carton|block)';
 const pot = '(?:pot|jug|bowl|cup|pan|beaker)';
@@ -40,7 +40,7 @@ const patterns: readonly (readonly [Way, RegExp])[] = (
       `# ${ofIt}(?:was |were |had |has )?(?:went|came|goes|comes|taken|tipped|scooped|spooned|put) (?:back out|out again|back (?:again )?(?:in|into|to) (?:the|its|my|his|her) ${store})`,
     ],
     [
-      'out',
+      'less',
       `\\b(?:used|put|took|taken|weighed|added|poured|tipped) ${lightly}# less(?= [.,;:!?)]| and| but| so| because| to| of (?:it|that) | in the end)`,
     ],
     [
@@ -180,17 +180,18 @@ export function moved(
       const isOn = going && k - going.last <= 1 && lastNamed(tokens, (going.moves.at(-1)?.figure ?? 0) + 1, figure) < 0;
       const named = nameAt(tokens, figure);
       const isSaid = isOn && !named;
-      const row = isSaid ? going.row : isBracket(sentence) ? null : rowOf(tokens, sentences, k, figure);
+      const found = isSaid ? going.row : isBracket(sentence) ? null : rowOf(tokens, sentences, k, figure);
+      const row = way === 'less' && found && found.figure < sentence.from ? null : found;
       if (!row && sure && !named && !ofSoap.test(sentence.text))
         unheard ??= rawText(cut.prims, token.from, (tokens[to - 1] ?? token).to);
       if (!row) continue;
-      let tale = tales.find((one) => one.row.figure === row.figure);
       const weight = tokens[row.figure];
       if (!massOf(weight) || !moves(tokens[row.at]) || weight !== was[row.figure]) continue;
       const by = alike(token.quantity, weight.quantity);
       if (by.dim !== weight.quantity.dim) continue;
-      if (!tale) tales.push((tale = { row, moves: [], last: k, out: 0 }));
-      const isOut = way === 'out' || (way === 'back' && tale.out < by.value);
+      const tale = tales.find((one) => one.row.figure === row.figure) ?? { row, moves: [], last: k, out: 0 };
+      if (tale.moves.length === 0) tales.push(tale);
+      const isOut = way === 'out' || way === 'less' || (way === 'back' && tale.out < by.value);
       tale.out += isOut ? by.value : -by.value;
       tale.moves.push({ figure, by: isOut ? -by.value : by.value });
       tale.last = k;

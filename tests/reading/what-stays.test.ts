@@ -89,6 +89,7 @@ describe('what goes out of a weight, or comes to it, is reckoned where nobody te
   test.each([
     `${rest} Then I scooped 20 g back into the tub.`,
     `${rest} Should I take 8 g back out?`,
+    `${rest} I used 6 g less.`,
     'Olive 700 g, palm 300 g. Lye 132 g (I put 8 g back in the tub).',
     'Lard 500 g, water 150 g. Then I weighed 70 g, took 8 g back out. Lye 68 g.',
     'I have 2 kg of lard, took out 500 g for this. Olive 300 g, lye 105 g, water 250 g.',
