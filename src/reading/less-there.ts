@@ -12,7 +12,9 @@ import type { Figure, Token } from './tokens.ts';
 import { figureOf, thingOf, type Weighed, weighedIn } from './weighed.ts';
 
 /** Words of which one stands in each sentence that says so. */
-const cues: ReadonlySet<string> = new Set('only just short empty all ran gave ended enough went gone got'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'only just short empty all ran gave ended enough went gone got again afresh anew'.split(' '),
+);
 
 const pot = '(?:tin|bottle|jar|tub|bag|can|pack|packet|carton|container|block|jug|bucket|box|brick|drum|shop)';
 const got =
@@ -29,6 +31,7 @@ const patterns: readonly RegExp[] = [
   `\\b(?:is|was|are|were|its) (?:only |just )(?:about )?(?<less>#) (?:, |- )?(?:that|which|it) (?:was|is) all\\b`,
   `\\b(?:there (?:was|were)) only (?:about )?(?<less>#) (?:of (?:the |my )?@ )?(?:left|there|in)\\b`,
   `\\bonly (?:about )?(?<less>#) (?:of (?:the |my )?@ )?(?:went in|made it in)\\b`,
+  `\\bweighed (?:it|that|them) (?:all )?(?:again|afresh|anew)\\b[^#.;]{0,30}?(?:: |\\b(?:theres|there (?:was|is|were)|its|it (?:is|was)|that (?:is|was)|got|is|was|had|at) )(?:only |just |still |now |about )*(?<less>#)`,
 ].map((pattern) => new RegExp(pattern, 'd'));
 /** "So 55 g really went in", where the sentence, or the one before, says why it was not all. */
 const wentIn =
@@ -45,7 +48,7 @@ const leastThere = 0.4;
 const wordOf = (token: Token | undefined): string => (token && 'text' in token ? token.text : '');
 
 /** What may be less than was said. */
-const kinds = /^(?:fat|liquid|water)$/;
+const kinds = /^(?:fat|alkali|liquid|water)$/;
 
 /** "780 of the olive", "the olive is just 780": what is named beside the smaller weight, without another of its own. */
 function namedIn(tokens: readonly Token[], { from, to }: Sentence, less: number): string | null {

@@ -468,8 +468,11 @@ describe('a weight of which there was less', () => {
     `olive 850 g\n${rest.replaceAll(', ', '\n')}\nSorry: short on olive, it's 780.`,
     `850 g olive, 220 g coconut... hang on, the tin only had 780 in it. So: 780 g olive, ${rest}`,
     `olive 850 g (only 780 g in the bottle), ${rest}`,
+    `I weighed 850 g of olive, tripped on the dog, weighed it again and it's 780 g. ${rest}`,
+    `There was 850 g olive in the jug till the cat got at it. I weighed it again: 780 g. ${rest}`,
   ])('is the smaller one: %s', (text) => expect(olive(text)).toEqual([780, 220, []]));
   test.each([
+    `850 g olive, ${rest}. I weighed the loaf, 1400 g, and weighed it again after a month, 1200 g.`,
     `850 g olive, ${rest}. The loaf weighed only 800 g after the cure.`,
     `850 g olive (the tin had 1000), ${rest}. I only had 3 moulds.`,
     `850 g olive, ${rest}. There is only 400 g left in the bottle now.`,
