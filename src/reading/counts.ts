@@ -29,15 +29,6 @@ export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim
   // "three of us got 83 and four got 84"
   if (dim === 'bare' && inWords && value <= 12 && isWord(tokens[k + 1], 'of') && isWord(tokens[k + 2], 'us'))
     return true;
-  // "got 17 bars and gave 3 to the postman"
-  if (
-    dim === 'bare' &&
-    Number.isInteger(value) &&
-    /^(?:gave|sold|kept|sent)$/.test(wordAt(tokens, k - 1)) &&
-    !isIngredient(name) &&
-    isAny(tokens, k - farthestBars, k, (one) => isRole(one, 'bars'))
-  )
-    return true;
   // "strong enough for the first two"
   if (
     dim === 'bare' &&
@@ -66,8 +57,6 @@ export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim
     /^(water|fat|alkali|liquid|role)$/.test(name.meaning.kind)
   );
 }
-
-const farthestBars = 12;
 
 /** "Hardness 41, cleansing: 10": what is reckoned of a bar, and no weight. */
 export function isOfBar(tokens: readonly Token[], k: number, { quantity: { dim } }: Figure): boolean {

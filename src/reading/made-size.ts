@@ -32,7 +32,7 @@ const size = new RegExp(
 );
 /** "The usual is …", "Standard batch:", "normally I make …", and the list. */
 const asUsual =
-  /\b(?:usual|usually|normal|normally|regular|standard|ordinary|basic|single|original(?:ly)?)\b(?:[^#]*#|.*: $)/;
+  /\b(?:usual|usually|normal|normally|regular|standard|ordinary|basic|single|original(?:ly)?)\b(?:[^#]{0,80}#|[^#]{0,80}: $)/;
 const leastRows = 2;
 /** "All I did not double is the coconut". */
 const apart = /\b(?:not|didnt|never|except|apart from|besides)\b/;
@@ -54,6 +54,8 @@ const factors: Readonly<Record<string, number>> = {
 const asItWas =
   /\b(?:was|were|tester|test batch|trial|single|original|originally|normal|usual|one batch|small (?:one|batch)|base|recipe (?:is|says|has)|for one)\b[^#]*#/;
 const most = 20;
+/** A post says it once or twice. */
+const mostTries = 3;
 
 /** The list is told as it usually is, and once. */
 function isUsual(sentences: readonly Sentence[], tokens: readonly Token[], but: string): boolean {
@@ -86,10 +88,12 @@ export function timesIn(
   items: readonly Item[],
   tokens: readonly Token[],
 ): Times | null {
+  let tries = 0;
   for (const [k, sentence] of sentences.entries()) {
     if (!sentence.retells || (sentence.cues & cue.all) === 0) continue;
     const { text, from, to } = sentence;
     const ofUsual = size.exec(text);
+    if (ofUsual && ++tries > mostTries) return null;
     const found = ofUsual ?? times.exec(text);
     if (!found || /\?|\b(?:if|could|would|can|might|wish|should|next)\b/.test(text)) continue;
     const at = found.indices?.groups?.['figure']?.[0];

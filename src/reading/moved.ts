@@ -70,6 +70,9 @@ const weighable = /^(?:fat|alkali|liquid|water|stock|acid|additive|scent|unknown
 /** Of a weight that much stays, at the least. */
 const leastStays = 0.4;
 
+/** Figures that move in a post, at the most: one of so many tells no tale. */
+const mostMoves = 24;
+
 interface Move {
   readonly figure: number;
   readonly way: Way;
@@ -82,7 +85,7 @@ interface Move {
 function movesIn(sentence: Sentence): readonly Move[] {
   const { text } = sentence;
   const moves: Move[] = [];
-  for (let place = text.indexOf('#'); place >= 0; place = text.indexOf('#', place + 1)) {
+  for (let place = text.indexOf('#'); place >= 0 && moves.length <= mostMoves; place = text.indexOf('#', place + 1)) {
     const from = text.lastIndexOf('#', place - 1) + 1;
     const end = text.indexOf('#', place + 1);
     const around = text.slice(from, end < 0 ? text.length : end);
@@ -165,9 +168,11 @@ export function moved(
   const tales: Tale[] = [];
   let unheard: string | null = null;
   const sentences = sentencesOf(cut);
+  let count = 0;
   sentences.forEach((sentence, k) => {
-    if (sentence.figures === 0) return;
+    if (sentence.figures === 0 || count > mostMoves) return;
     for (const { figure, way, sure, to } of movesIn(sentence)) {
+      if (++count > mostMoves) return;
       const token = tokens[figure];
       if (
         !massOf(token) ||

@@ -69,6 +69,9 @@ const elsewhen = /\b(?:last (?:week|month|year|time|batch)|yesterday|before|prev
 
 const kinds = /^(?:fat|alkali|liquid|water)$/;
 
+/** Sentences of a post that tell of parts, at the most. */
+const mostParts = 12;
+
 interface Part {
   readonly way: Way;
   readonly value: number;
@@ -83,7 +86,7 @@ function partsIn(sentence: Sentence, tokens: readonly Token[]): readonly Part[] 
   const { text } = sentence;
   const found: Part[] = [];
   const matches = patterns.flatMap(([way, pattern]) => [...text.matchAll(pattern)].map((match) => ({ way, match })));
-  for (const { way, match } of matches) {
+  for (const { way, match } of matches.slice(0, mostParts)) {
     const { part: place, it: of } = match.indices?.groups ?? {};
     if (!place || open.test(text.slice(0, match.index))) continue;
     const at = sentence.tokenAt(place[0]);
@@ -151,11 +154,13 @@ export function partOfIt(
   const told: PutRight[] = [];
   let out: Token[] | null = null;
   let unheard: string | null = null;
+  let count = 0;
   sentences.forEach((sentence, k) => {
     if (!isAny(tokens, sentence.from, sentence.to, saysPart)) return;
     const parts = partsIn(sentence, tokens);
     const [first] = parts;
-    if (!first || isAny(tokens, sentence.from, sentence.to, (one) => isRole(one, 'after'))) return;
+    if (!first || ++count > mostParts || isAny(tokens, sentence.from, sentence.to, (one) => isRole(one, 'after')))
+      return;
     const isOfPack = isAny(tokens, sentence.from, first.at, (one) => isPot(one) && pack.test(one.meant));
     const tale = `${sentence.text} ${sentences[k + 1]?.text ?? ''}`;
     const goesIn = first.way === 'in' && restIn.test(tale) && !restAway.test(tale);
