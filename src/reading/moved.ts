@@ -61,6 +61,9 @@ const goesIn = /^# (?:[a-z]+ ){0,3}for (?:this|the|that|it|my|a)\b/;
 /** Words that tell for sure that it moved; without them it may come out of what stands in store. */
 const surely = /\b(?:back|again|less|stuck|sticking|clinging|clung)\b/;
 const putIn = /\b(?:put|poured|weighed|melted|added|tipped|measured|went in|by accident|too much)\b/;
+/** "I had 900 g of tallow. I took 200 g of that out again": what stays behind, or what goes in. */
+const having = /\b(?:had|have|ive|got|gave|bought|rendered|yielded)\b/;
+const entered = new RegExp(`${putIn.source}|\\b(?:back|stuck)\\b`);
 /** Nobody did it, or it was done before the weight was told. */
 const open =
   /\b(?:should|shall|would|could|can|cant|if|might|may|want|wanted|need|next|usually|normally|after (?:i|we|[a-z]+ing)|having|last (?:time|batch))\b/;
@@ -190,6 +193,8 @@ export function moved(
       if (!row && sure && !named && !ofSoap.test(sentence.text))
         unheard ??= rawText(cut.prims, token.from, (tokens[to - 1] ?? token).to);
       if (!row) continue;
+      const from = sentences.find((one) => row.figure >= one.from && row.figure < one.to)?.text ?? '';
+      if (way === 'out' && having.test(from) && !entered.test(`${from} ${sentence.text}`)) continue;
       const weight = tokens[row.figure];
       if (!massOf(weight) || !moves(tokens[row.at]) || weight !== was[row.figure]) continue;
       const by = alike(token.quantity, weight.quantity);

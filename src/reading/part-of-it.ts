@@ -5,7 +5,7 @@
 import { type PutRight, withValue, written } from './put-right.ts';
 import { rawText } from './scan.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
-import { isAny, isIngredient, isMeasured, isPot, isRole } from './token-is.ts';
+import { isAny, isIngredient, isMeasured, isRole, spoken } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 import { thingOf, type Weighed, weighedIn } from './weighed.ts';
 
@@ -161,7 +161,7 @@ export function partOfIt(
     const [first] = parts;
     if (!first || ++count > mostParts || isAny(tokens, sentence.from, sentence.to, (one) => isRole(one, 'after')))
       return;
-    const isOfPack = isAny(tokens, sentence.from, first.at, (one) => isPot(one) && pack.test(one.meant));
+    const isOfPack = isAny(tokens, sentence.from, first.at, (one) => pack.test(spoken(one)));
     const tale = `${sentence.text} ${sentences[k + 1]?.text ?? ''}`;
     const goesIn = first.way === 'in' && restIn.test(tale) && !restAway.test(tale);
     const isOther = first.way === 'in' && elsewhen.test(sentence.text);
@@ -200,4 +200,4 @@ export function partOfIt(
 }
 
 /** "A 1 kg jar of coconut, and I used half of it" is for `part-of-pack`. */
-const pack = /^(?:jar|tub|tin|bag|bottle|bucket|block|can|pack)$/;
+const pack = /^(?:jar|tub|tin|bag|bottle|bucket|block|can|pack|packet)(?: of)?$/;
