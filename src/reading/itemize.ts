@@ -31,11 +31,13 @@ import { lessThere } from './less-there.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
 import { lyeOnFats } from './lye-on-fats.ts';
+import { moved } from './moved.ts';
 import { namedBefore } from './named-before.ts';
 import { otherUses } from './other-use.ts';
 import { packOfLye } from './pack-of-lye.ts';
 import { countPacks, manyOfIt, sizedPacks, takeParts } from './packs.ts';
 import { pairParallel, totalOfShares } from './parallel.ts';
+import { partOfIt } from './part-of-it.ts';
 import { partsOfPacks } from './part-of-pack.ts';
 import { partSaid } from './part-said.ts';
 import { perFats } from './per-fats.ts';
@@ -185,7 +187,9 @@ export function itemize(reader: Reader, input: string): Cut {
   const broken = brokenOff(meant.tokens);
   const stays = whatStays(broken.tokens);
   const less = lessThere({ tokens: stays.tokens, prims, words: cut.words });
-  let tokens = conversions(less.tokens, lexicon);
+  const move = moved({ tokens: less.tokens, prims, words: cut.words }, broken.tokens);
+  const share = partOfIt({ tokens: move.tokens, prims, words: cut.words }, broken.tokens);
+  let tokens = conversions(share.tokens, lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
   const ahead = rightAhead(itemsOf(tokens, lexicon), tokens, signals);
@@ -199,6 +203,8 @@ export function itemize(reader: Reader, input: string): Cut {
     ...ahead.back,
     ...before.back,
     ...less.told,
+    ...move.told,
+    ...share.told,
     ...right.back,
   ]);
   let { items } = heard;
@@ -210,7 +216,7 @@ export function itemize(reader: Reader, input: string): Cut {
     tokens,
     items,
     back: heard.back,
-    unheard: heard.unheard ?? broken.unheard ?? ahead.unheard ?? right.unheard,
+    unheard: heard.unheard ?? broken.unheard ?? move.unheard ?? share.unheard ?? ahead.unheard ?? right.unheard,
     unheardChange: (isHeard) => unheardChange({ tokens, prims, words: cut.words }, heard.back, isHeard),
     cuts: heard.cuts,
     units: headUnits(tokens, lexicon, signals),

@@ -7,12 +7,14 @@ import { cue } from './cue-words.ts';
 import { alike, type PutRight, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
-import { isIngredient, massOf, wordAt, wordOrStop } from './token-is.ts';
+import { isIngredient, massOf, wordOrStop } from './token-is.ts';
 import type { Figure, Token } from './tokens.ts';
-import { thingOf } from './weighed.ts';
+import { figureOf, thingOf, type Weighed, weighedIn } from './weighed.ts';
 
 /** Words of which one stands in each sentence that says so. */
-const cues: ReadonlySet<string> = new Set('only just short empty all ran gave ended enough went gone got'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'only just short empty all ran gave ended enough went gone got again afresh anew'.split(' '),
+);
 
 const pot = '(?:tin|bottle|jar|tub|bag|can|pack|packet|carton|container|block|jug|bucket|box|brick|drum|shop)';
 const got =
@@ -29,6 +31,7 @@ const patterns: readonly RegExp[] = [
   `\\b(?:is|was|are|were|its) (?:only |just )(?:about )?(?<less>#) (?:, |- )?(?:that|which|it) (?:was|is) all\\b`,
   `\\b(?:there (?:was|were)) only (?:about )?(?<less>#) (?:of (?:the |my )?@ )?(?:left|there|in)\\b`,
   `\\bonly (?:about )?(?<less>#) (?:of (?:the |my )?@ )?(?:went in|made it in)\\b`,
+  `\\bweighed (?:it|that|them) (?:all )?(?:again|afresh|anew)\\b[^#.;]{0,30}?(?:: |\\b(?:theres|there (?:was|is|were)|its|it (?:is|was)|that (?:is|was)|got|is|was|had|at) )(?:only |just |still |now |about )*(?<less>#)`,
 ].map((pattern) => new RegExp(pattern, 'd'));
 /** "So 55 g really went in", where the sentence, or the one before, says why it was not all. */
 const wentIn =
@@ -42,38 +45,10 @@ const elsewise =
 /** Shares of what was said that may have been there instead. */
 const leastThere = 0.4;
 
-/** A thing with its weight. */
-interface Weighed {
-  readonly at: number;
-  readonly figure: number;
-  readonly id: string;
-}
-
-/** The weight of the thing named at `k`: right before or behind it. */
-function figureOf(tokens: readonly Token[], k: number): number {
-  const before = wordAt(tokens, k - 1) === 'of' ? k - 2 : k - 1;
-  if (massOf(tokens[before])) return before;
-  let behind = tokens[k + 1]?.t === 'sign' && !/[,.;(-]/.test(wordOf(tokens[k + 1])) ? k + 2 : k + 1;
-  while (behind - k <= mostVerbs && planned.test(wordAt(tokens, behind))) behind++;
-  return massOf(tokens[behind]) ? behind : -1;
-}
-
-/** "The castor was to be 80 g". */
-const planned = /^(?:was|were|is|should|have|been|meant|supposed|planned|intended|going|to|be|at|about)$/;
-const mostVerbs = 6;
-
 const wordOf = (token: Token | undefined): string => (token && 'text' in token ? token.text : '');
 
-function weighedIn(tokens: readonly Token[], from: number, to: number, but: number): readonly Weighed[] {
-  const found: Weighed[] = [];
-  for (let k = from; k < to; k++) {
-    const token = tokens[k];
-    if (token?.t !== 'name' || !isIngredient(token) || !/^(?:fat|liquid|water)$/.test(token.meaning.kind)) continue;
-    const figure = figureOf(tokens, k);
-    if (figure >= 0 && figure !== but) found.push({ at: k, figure, id: thingOf(token) });
-  }
-  return found;
-}
+/** What may be less than was said. */
+const kinds = /^(?:fat|alkali|liquid|water)$/;
 
 /** "780 of the olive", "the olive is just 780": what is named beside the smaller weight, without another of its own. */
 function namedIn(tokens: readonly Token[], { from, to }: Sentence, less: number): string | null {
@@ -145,13 +120,13 @@ function rowOf(tokens: readonly Token[], sentences: readonly Sentence[], k: numb
     const value = alike(now.quantity, was.quantity).value / was.quantity.value;
     return (now.quantity.dim === 'bare' || now.quantity.dim === was.quantity.dim) && value >= leastThere && value < 1;
   };
-  const own = weighedIn(tokens, sentence.from, less, less);
+  const own = weighedIn(tokens, sentence.from, less, kinds).filter(({ figure }) => figure !== less);
   const last = own.at(-1);
   const named = namedIn(tokens, sentence, less);
   if (named === null) return null;
   if (named === '' && last) return fits(last) ? last : null;
   const since = sentences.findLast((one, at) => at < k && one.names + one.figures > 0)?.from ?? 0;
-  const before = weighedIn(tokens, named === '' ? since : 0, sentence.from, less);
+  const before = weighedIn(tokens, named === '' ? since : 0, sentence.from, kinds);
   const isBracket = /^[([]/.test(sentence.text);
   const rows =
     named === '' ? (isBracket ? before.slice(-1) : before).filter(fits) : before.filter(({ id }) => id === named);

@@ -10,6 +10,12 @@ import { dropAll, elsewhere, type Post } from './withdrawn.ts';
 export const asking =
   /\bhow much @ [^#]*\?|\bhow much @ for\b|\bhow many (?:grams?|g|oz|ounces) (?:of )?(?:it|that|@)|@ (?:please|pls|plz)\b|^(?:so |and |what )?@ (?:for (?:it|this|that|the new one) )?\?/;
 
+/** "I haven't got a lye amount yet", "lye not worked out", "I need a lye weight", "8 % superfat please". */
+const lacking =
+  /\b(?:no|havent got|havent|dont have|have no|without|need|missing|lack|want) (?:a |an |any |the |my |new )*@ (?:amount|figure|weight|number|value|yet)\b|\b(?:need|havent got|dont have|have no) (?:a |an |any |the |my |new )*@ (?:$|[.,;!?]|for\b)|@ (?:(?:amount|figure|weight|is|has|still|yet|was) )*(?:not|isnt|hasnt|wasnt|to be) (?:been |yet )*(?:worked out|calculated|reckoned|figured out|known|decided|weighed)\b|\bsuperfat (?:of |at )?# (?:, )?(?:please|pls|plz)\b|# superfat (?:, )?(?:please|pls|plz)\b/;
+/** What of the earlier batch stays as it was. */
+const kept = /\b(?:same|still|stays?|stayed|kept|keep|keeping|unchanged|again|enough|as (?:before|then|last time))\b/;
+
 /** Alkali to fats by mass, in soaps that people make. */
 const usual = { least: 0.08, most: 0.32 } as const;
 
@@ -69,7 +75,10 @@ export function settleTellings(post: Post): void {
   const fats = mine.filter(isFat);
   const had = new Set(away.filter(isFat).map(({ key }) => key));
   const isEnough = fats.length > 1 || had.size <= 2;
-  const asks = fats.length > 1 && !mine.some(isAlkali) && says(asking);
+  const lacksLye = fats.length > 0 && !mine.some(isAlkali);
+  const asks = lacksLye && ((fats.length > 1 && says(asking)) || (away.some(isAlkali) && says(lacking)));
+  const isStale = lacksLye && fats.length > 1 && isRecipe(away) && !fats.every((one) => had.has(one.key));
+  if (isStale && !asks && !says(kept) && !says(restOf)) post.unclear ??= away.find(isAlkali)?.thing.named.text ?? null;
   const hasWater = mine.some(isLiquid);
   if ((isWhole && isEnough && !says(restOf)) || asks) {
     const pointedAt = new Set(mine.filter(({ pointing }) => pointing).map(({ key }) => key));

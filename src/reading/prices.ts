@@ -3,7 +3,18 @@ import { rate } from './aside.ts';
 import { linesOf, packed } from './columns.ts';
 import { signal } from './signal-words.ts';
 import { gives, givesAt, type Signals } from './signals.ts';
-import { isIngredient, isMark, isMeasured, isPot, isRole, isStop, isWeight, isWord, wordAt } from './token-is.ts';
+import {
+  isAny,
+  isIngredient,
+  isMark,
+  isMeasured,
+  isPot,
+  isRole,
+  isStop,
+  isWeight,
+  isWord,
+  wordAt,
+} from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 const isBare = (token: Token | undefined): token is Figure => token?.t === 'quantity' && token.quantity.dim === 'bare';
@@ -51,6 +62,17 @@ export function priceLines(tokens: readonly Token[]): readonly Token[] {
   return out ?? tokens;
 }
 
+const buying = /^(?:got|get|bought|buy|found|paid|offer|reduced|sold)$/;
+const mostWords = 6;
+const cents = /^\d+[.,]\d\d\.?$/;
+
+/** "I got the coconut for 4.99". */
+const isPaid = (tokens: readonly Token[], k: number, price: Figure): boolean =>
+  cents.test(price.quantity.text) &&
+  wordAt(tokens, k - 1) === 'for' &&
+  !isIngredient(tokens[k + 1]) &&
+  isAny(tokens, k - mostWords, k, (one) => one.t === 'word' && buying.test(one.text));
+
 /** "The shea alone was 7.50 for 500 g": cents, and what was paid for. */
 export function centsFor(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -58,6 +80,11 @@ export function centsFor(tokens: readonly Token[], { figures }: Signals): readon
     const price = tokens[k];
     if (!isBare(price)) continue;
     const [before, word, size] = [tokens[k - 1], tokens[k + 1], tokens[k + 2]];
+    if (isPaid(tokens, k, price)) {
+      out ??= [...tokens];
+      out[k] = asAside(price, 'a price');
+      continue;
+    }
     if (!isMeasured(size) || !/^\d+[.,]\d\d$/.test(price.quantity.text)) continue;
     if (word?.t !== 'word' || word.text !== 'for' || before?.t === 'name') continue;
     out ??= [...tokens];

@@ -106,6 +106,12 @@ export function alike(quantity: Quantity, other: Quantity): Quantity {
   return other.dim === 'percent' ? { ...quantity, dim: 'percent', value: quantity.value / 100, other: null } : quantity;
 }
 
+/** So much in the unit of a quantity. */
+export function withValue(of: Quantity, value: number): Quantity {
+  const text = `${Number((value / (of.unit?.factor ?? 1)).toPrecision(4))} ${of.unit?.id ?? ''}`.trim();
+  return { ...of, value, other: null, text, numbers: [] };
+}
+
 /** A figure that puts another right is seldom this many times larger or smaller. */
 const mostChanged = 2.5;
 

@@ -11,7 +11,7 @@ import { amountItem, type Item } from './items.ts';
 import { type Times, timesIn } from './made-size.ts';
 import { asking, dropSaidAgain, settleTellings } from './other-batches.ts';
 import { plannedIn } from './planned.ts';
-import { alike, isLikely, type PutRight, written } from './put-right.ts';
+import { alike, isLikely, type PutRight, withValue, written } from './put-right.ts';
 import type { Quantity } from './quantities.ts';
 import { ranOutIn, takeInstead } from './ran-out.ts';
 import {
@@ -182,12 +182,6 @@ function lessen({ lessened }: Post, at: number, before: Quantity, now: Quantity)
   const value = before.value - now.value;
   if (value <= 0 || before.dim !== now.dim) return;
   lessened.push({ at, by: withValue(before, value) });
-}
-
-/** So much in the unit of a quantity. */
-function withValue(of: Quantity, value: number): Quantity {
-  const text = `${Number((value / (of.unit?.factor ?? 1)).toPrecision(4))} ${of.unit?.id ?? ''}`.trim();
-  return { ...of, value, other: null, text, numbers: [] };
 }
 
 /** "I made up the missing ounce with lard". */

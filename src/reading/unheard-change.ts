@@ -2,6 +2,7 @@
  * Words of a post that change what is in the pot, and that no rule turned into an amount: "the castor never went in",
  * "subbed a third of it with rice bran", "some of the lye stuck to the jug". Nobody can reckon with them unasked.
  */
+import { papers } from './cue-words.ts';
 import { rawText } from './scan.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
 import { isAny } from './token-is.ts';
@@ -126,6 +127,7 @@ const notIt = '(?!.*\\b(?:batter|soap|mixture|trace|oils?|fats?|powder|vinegar|t
 
 const floor =
   '(?:floor|carpet|rug|ground|lawn|grass|patio|path|step|steps|stairs|drive|sink|drain|bin|mat|stove|hob|worktop|counter)';
+const anyPaper = papers.replaceAll(' ', '|');
 const notKnown =
   '(?:no idea|dont know|couldnt (?:say|tell)|cant (?:say|tell)|not sure|unsure|god knows|goodness knows|who knows|unknown)';
 /** What is lost of a fat, or of all that was to go in: nobody knows how much. */
@@ -146,7 +148,7 @@ const lostLye: readonly string[] = [
 /** Lye that was lost otherwise, or that nobody weighed. */
 const lye: readonly string[] = [
   `(?:L|\\bsolution|\\blye|\\bcaustic|\\bbeads) [^#.?]{0,60}\\b${lost}\\b`,
-  `\\b${lost} (?:[a-z]+ ){0,5}L\\b(?! (?:note|notes|recipe|sheet|card|figure|figures|number|numbers|amount|label)\\b)`,
+  `\\b${lost} (?!(?:the |my |our |that |a |an )*(?:${anyPaper})s?\\b)(?:[a-z]+ ){0,5}L\\b(?! (?:note|notes|recipe|sheet|card|figure|figures|number|numbers|amount|label)\\b)`,
   `\\b(?:drops?|grains?|beads|bit|spoonful|some|part) of ${the}L [^.?]{0,24}\\b(?:on|onto|into|down|over) (?:the|my) (?:floor|table|worktop|counter|sink|bench|drain|stove|hob|tray|grass)\\b`,
   `\\b(?:scale|scales|display) (?:jumped|died|drifted|flickered|wobbled|froze|gave out|stuck)\\b[^.?]*L`,
   `\\bminus (?:whatever|what|the bit|some)\\b`,

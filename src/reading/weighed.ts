@@ -1,6 +1,6 @@
 /** Which things of a post stand beside a weight, and how often. */
 import { keptLast } from './kept.ts';
-import { light, massOf } from './token-is.ts';
+import { endsDotted, isIngredient, light, massOf, wordAt } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 /** What stands beside weights, and how often. */
@@ -44,3 +44,39 @@ export const weighedFats = (tokens: readonly Token[]): number =>
       return near?.t === 'quantity' && near.quantity.dim !== 'time';
     });
   }).length;
+
+/** A thing with its weight. */
+export interface Weighed {
+  readonly at: number;
+  readonly figure: number;
+  readonly id: string;
+}
+
+/** The weight of the thing named at `k`: right before or behind it; -1 where it has none. */
+export function figureOf(tokens: readonly Token[], k: number): number {
+  let before = k - 1;
+  while (k - before <= mostJoints && joints.test(wordAt(tokens, before))) before--;
+  if (massOf(tokens[before]) && !endsDotted(tokens[before])) return before;
+  const sign = tokens[k + 1];
+  let behind = sign?.t === 'sign' && !/[,.;(-]/.test(sign.text) ? k + 2 : k + 1;
+  while (behind - k <= mostVerbs && planned.test(wordAt(tokens, behind))) behind++;
+  return massOf(tokens[behind]) ? behind : -1;
+}
+
+const joints = /^(?:of|the|my)$/;
+const mostJoints = 2;
+/** "The castor was to be 80 g". */
+const planned = /^(?:was|were|is|should|have|been|meant|supposed|planned|intended|going|to|be|at|about)$/;
+const mostVerbs = 6;
+
+/** What is weighed between two tokens, of these kinds. */
+export function weighedIn(tokens: readonly Token[], from: number, to: number, kinds: RegExp): readonly Weighed[] {
+  const found: Weighed[] = [];
+  for (let at = from; at < to; at++) {
+    const token = tokens[at];
+    if (!isIngredient(token) || !kinds.test(token.meaning.kind)) continue;
+    const figure = figureOf(tokens, at);
+    if (figure >= 0) found.push({ at, figure, id: thingOf(token) });
+  }
+  return found;
+}

@@ -20,6 +20,7 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ['lard 500 g\nNaOH 500 g tub (use 66 g)\ndeionised water, 5 l (use 150 g)', { lard: 500, naoh: 66 }],
   ['lard 500 g\nolive oil, 1 l (took 250 g)\nNaOH 98 g', { lard: 500, 'olive-oil-virgin': 250, naoh: 98 }],
   ['lard 500 g, NaOH 66 g, CI 77491 2 g.\nnet wt 90 g', { lard: 500, naoh: 66 }],
+  ['I got the lard for 4.99, so I took 500 g of it, with 66 g NaOH.', { lard: 500, naoh: 66 }],
   ['lard (the tub says 1 kg, 500 g went in)\nNaOH 66 g', { lard: 500, naoh: 66 }],
   ['* lard (jar said 650 g, only 500 g went in)\n* NaOH 66 g', { lard: 500, naoh: 66 }],
   [

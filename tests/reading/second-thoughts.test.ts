@@ -158,6 +158,18 @@ describe('a later sentence', () => {
       'The single batch is 200 g olive, 100 g coconut, 43 g NaOH, 100 g water, all amounts tripled. Ok?',
       { 'olive-oil-virgin': 600, 'coconut-oil': 300, naoh: 129, water: 300 },
     ],
+    [
+      'I tripled my normal recipe. The normal one is 200 g olive, 100 g coconut, 43 g NaOH and 100 g water.',
+      { 'olive-oil-virgin': 600, 'coconut-oil': 300, naoh: 129, water: 300 },
+    ],
+    [
+      'We halved our usual recipe, which is 400 g olive, 200 g coconut, 86 g NaOH, 200 g water.',
+      { 'olive-oil-virgin': 200, 'coconut-oil': 100, naoh: 43, water: 100 },
+    ],
+    [
+      "I'm making a double batch of my usual.\n\nUsual batch:\n200 g olive\n100 g coconut\n43 g NaOH\n100 g water",
+      { 'olive-oil-virgin': 400, 'coconut-oil': 200, naoh: 86, water: 200 },
+    ],
   ])('changes what was said: %s', (text, grams) => {
     const { doubts, told, ...got } = read(text);
     expect(doubts).toEqual([]);
@@ -171,6 +183,7 @@ describe('a later sentence', () => {
     `I've swapped some of the palm for lard. It was: ${recipe}`,
     `${recipe} Those 250 g are lard here.`,
     `${recipe} Everything doubled.`,
+    `I doubled my usual. The usual is ${recipe} I didn't double the palm.`,
     `350 g shea, 90 g NaOH, hang on, that's another page. Mine: 300 g coconut, 200 g palm, water 150 g`,
   ])('asks about what was lacking, and nobody knows what: %s', (text) => {
     expect(read(text).doubts).toContain('corrected');
@@ -193,6 +206,33 @@ describe('a later sentence', () => {
     );
     expect(doubts).toEqual([]);
     expect(grams).toEqual({ 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, water: null });
+  });
+
+  test.each([
+    'I doubled my usual recipe. My usual superfat is 5 %.',
+    'I doubled the usual amount of lavender. The usual soap is this.',
+    'I wish I had doubled my usual. The usual is this.',
+  ])('what was made larger is not this list: %s', (told) => {
+    expect(read(`${told} ${recipe}`)).toMatchObject({ grams: plain, doubts: [] });
+  });
+
+  const lately = 'The last batch had 700 g olive, 300 g palm, 135 g lye and 300 g water.';
+  const now = 'This time 600 g olive, 300 g palm, 100 g shea';
+  const today = { 'olive-oil-virgin': 600, 'palm-oil': 300, 'shea-butter': 100 };
+  test.each([
+    `${lately} ${now}. 6 % superfat please.`,
+    `${lately} ${now}, lye not worked out yet.`,
+    `${lately} ${now}, I haven't got a lye amount.`,
+    `${lately} ${now}. I need a lye weight.`,
+  ])('a lye of last time is none of a recipe that has none yet: %s', (text) => {
+    const { grams, doubts } = read(text);
+    expect(grams).toEqual({ ...today, water: null });
+    expect(doubts).toEqual([]);
+  });
+
+  test('a lye of last time is that of other fats where it is said to stay, and asked about where nobody says so', () => {
+    expect(read(`${lately} ${now}, the same lye.`)).toMatchObject({ grams: { ...today, naoh: 135 }, doubts: [] });
+    expect(read(`${lately} ${now}. Will it work?`).doubts).toContain('corrected');
   });
 
   test('a recipe of somebody else is none of one whose lye is asked for', () => {
@@ -430,8 +470,11 @@ describe('a weight of which there was less', () => {
     `olive 850 g\n${rest.replaceAll(', ', '\n')}\nSorry: short on olive, it's 780.`,
     `850 g olive, 220 g coconut... hang on, the tin only had 780 in it. So: 780 g olive, ${rest}`,
     `olive 850 g (only 780 g in the bottle), ${rest}`,
+    `I weighed 850 g of olive, tripped on the dog, weighed it again and it's 780 g. ${rest}`,
+    `There was 850 g olive in the jug till the cat got at it. I weighed it again: 780 g. ${rest}`,
   ])('is the smaller one: %s', (text) => expect(olive(text)).toEqual([780, 220, []]));
   test.each([
+    `850 g olive, ${rest}. I weighed the loaf, 1400 g, and weighed it again after a month, 1200 g.`,
     `850 g olive, ${rest}. The loaf weighed only 800 g after the cure.`,
     `850 g olive (the tin had 1000), ${rest}. I only had 3 moulds.`,
     `850 g olive, ${rest}. There is only 400 g left in the bottle now.`,

@@ -60,6 +60,8 @@ describe('a change that no rule can reckon with is asked about', () => {
 describe('what changes nothing is not asked about', () => {
   test.each([
     'The castor makes it sticky.',
+    "I've lost the sheet with the lye on it.",
+    'I lost the note of the lye.',
     'I never make it without a mask on.',
     'The lid stuck to the pot.',
     'I spilled coffee on my apron.',

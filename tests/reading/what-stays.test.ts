@@ -65,6 +65,84 @@ describe('of three figures that make a sum, what comes of it counts', () => {
   ])('and no others: %s', reads);
 });
 
+describe('what goes out of a weight, or comes to it, is reckoned where nobody tells the sum', () => {
+  test.each([
+    [`I'd already weighed 142 g of lye and then I scooped 10 g back into the tub. ${fats}`, lye(132)],
+    [`I put 150 g of NaOH in the jug. It seemed a lot so I spooned 15 g back in the box. ${fats}`, lye(135)],
+    [`${fats} Weighed 140 g of lye, took out 10 g, then thought better of it and put 5 g of that back.`, lye(135)],
+    [`${fats} The sheet said 140 g lye and I took 6 g less to be careful.`, lye(134)],
+    [`${fats} Of the 140 g NaOH 6 g stayed stuck in the cup, so those never got in.`, lye(134)],
+    [`Palm 350 g, of which 50 g went back in the tub. ${rest}`, { 'palm-oil': 300, ...base }],
+    [`I put in 300 g palm, took 60 g out, then 30 g went back in. ${rest}`, { 'palm-oil': 270, ...base }],
+    [`First 200 g lard went in, then another 50 g, then I scooped 30 g out again. ${rest}`, { lard: 220, ...base }],
+    [
+      `There was 200 g of lard, and a bit of lard left in the pack went in too, another 30 g. ${rest}`,
+      { lard: 230, ...base },
+    ],
+  ])('%s', reads);
+
+  test.each([
+    [`${rest} I poured the batter and took 50 g back out for a test.`, base],
+    [`${rest} That is 6 g less than last time.`, base],
+  ])('and nothing else: %s', reads);
+
+  test.each([
+    `${rest} Then I scooped 20 g back into the tub.`,
+    `${rest} Should I take 8 g back out?`,
+    `${rest} I used 6 g less.`,
+    'Olive 700 g, palm 300 g. Lye 132 g (I put 8 g back in the tub).',
+    'Lard 500 g, water 150 g. Then I weighed 70 g, took 8 g back out. Lye 68 g.',
+    'I have 2 kg of lard, took out 500 g for this. Olive 300 g, lye 105 g, water 250 g.',
+    'I weighed 140 g of lye. Took 7 g back out. Only 132 g went in. 700 g olive, 300 g palm.',
+  ])('what nobody can tell is asked: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+});
+
+describe('of what is used in part, that part counts', () => {
+  test.each([
+    [
+      `I have 600 g of lard, but half of it is for baking, the other half goes in the soap. ${rest}`,
+      { lard: 300, ...base },
+    ],
+    [
+      `Rendered 900 g tallow. A third of that I keep for candles, so two thirds goes in. ${rest}`,
+      { 'tallow-beef': 600, ...base },
+    ],
+    [`My cocoa butter is 200 g, of which I only use half for the soap. ${rest}`, { 'cocoa-butter': 100, ...base }],
+    [`I got 800 g of tallow, half of it I gave to my sister. ${rest}`, { 'tallow-beef': 400, ...base }],
+    [`${rest} A quarter of the olive I keep for a salad.`, { ...base, 'olive-oil-virgin': 450 }],
+    [
+      'Made up 140 g NaOH in 280 g water for two loaves and used half of it. 500 g lard.',
+      { lard: 500, naoh: 70, water: 140 },
+    ],
+    [
+      'I dissolved 210 g NaOH in 420 g water. A third of that solution went in with 500 g lard, the rest I keep.',
+      { lard: 500, naoh: 70, water: 140 },
+    ],
+    [
+      'The lye water was 140 g lye and 300 g water, of which I poured in only half. Lard 500 g.',
+      { lard: 500, naoh: 70, water: 150 },
+    ],
+  ])('%s', reads);
+
+  test.each([
+    [`500 g lard, half of it melted first and the other half at trace. ${rest}`, { lard: 500, ...base }],
+    [`500 g lard, half of it for the first layer and half of it for the second. ${rest}`, { lard: 500, ...base }],
+    [`${rest} Half of it is for my sister.`, base],
+    [`${rest} 20 g of lavender, half of it spilled.`, base],
+    [
+      'I mixed 140 g lye into 300 g water, poured half of it into the lard, stirred, then the other half. 1000 g lard.',
+      { lard: 1000, naoh: 140, water: 300 },
+    ],
+  ])('and all of it where both parts go in: %s', reads);
+
+  test.each([
+    'Lard 500 g, lye 70 g, water 150 g. Half of it spilled on the floor.',
+    '400 g shea, 500 g olive, half of that is for a hand cream. 120 g lye.',
+    'Lard 500 g. Of shea I melted 400 g, a quarter of it is for balm. 120 g lye.',
+    'Bought 1 kg of palm and used half of it last week. Lard 500 g, lye 140 g.',
+  ])('what nobody can tell is asked: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+});
+
 describe('what went in gives what was planned its weight', () => {
   test.each([
     [`The castor was to be 80 g, but a part of it clung to the spoon, so only 60 g had actually gone in. ${rest}`, 60],
