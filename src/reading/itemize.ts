@@ -8,7 +8,7 @@ import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
 import { brokenOff } from './broken-off.ts';
 import { byTheKilo } from './by-the-kilo.ts';
-import { calledAfter } from './called-after.ts';
+import { scentCalled } from './scent-called.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
@@ -45,7 +45,6 @@ import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { reckoned } from './reckoned.ts';
-import { rendered } from './rendered.ts';
 import { totalBehindRest } from './rest.ts';
 import { rightAhead } from './right-ahead.ts';
 import { type Prim, scan } from './scan.ts';
@@ -107,8 +106,7 @@ const always = 0;
 export const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] =
   [
     [dashed, signal.negative],
-    [calledAfter, always],
-    [rendered, always],
+    [scentCalled, always],
     [iceOfWater, always],
     [partSaid, signal.part],
     [keptFor, always],

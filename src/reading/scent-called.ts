@@ -78,7 +78,7 @@ function endOfQuote(tokens: readonly Token[], from: number): number {
 }
 
 /** The tokens with such names whole; their other words are filled up. */
-export function calledAfter(tokens: readonly Token[]): readonly Token[] {
+export function scentCalled(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   const fill = (from: number, to: number): void => {
     for (let k = from; k < to; k++) if (out?.[k]) out[k] = asFiller(out[k] as Token);
