@@ -3,6 +3,7 @@ import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { damaged } from './aside.ts';
 import { askedWhich, lyeOfLiquid } from './asked.ts';
 import { alkaliByMeasure } from './by-measure.ts';
+import { calledAfter } from './called-after.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, lyeAhead, orphans, rival, twoRecipes, unitOrUnit } from './doubtful.ts';
 import { ofElse } from './elsewise.ts';
@@ -276,6 +277,7 @@ export function assemble(source: Source): RecipeReading {
       row.named.meaning.kind === 'fat' && row.grams !== null && (row.amount === null || row.amount.dim === 'parts'),
   );
   if (!byShare) crossTotals(assembly, roles, sums, rows);
+  calledAfter(assembly, roles, fatGrams + afterGrams);
   decimals(assembly, rows, catalogue, alkaliGrams);
   plausible(assembly, fats, alkali, sums.liquids, catalogue);
   if (roles.superfat !== null && (roles.superfat >= 1 || roles.superfat < 0))

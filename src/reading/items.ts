@@ -402,6 +402,11 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         /^(soap|soaps|bars?|soap batch|bars? of soap)$/.test(product.meant) &&
         !isLastOfRow(items, tokens)
       ) {
+        if (named.meaning.kind === 'liquid' && isWeighedThere(tokens, to + 1)) {
+          items.push(thingItem(named, i, to + 1));
+          i = to + 1;
+          continue;
+        }
         items.push(thingItem({ ...named, meaning: { kind: 'role', id: 'batch-word' } }, i, to + 1));
         i = to + 1;
         continue;
@@ -469,6 +474,23 @@ function isAllTheFat(tokens: readonly Token[], i: number): boolean {
 
 /** Kinds of things that a soap may be called after. */
 const called: ReadonlySet<Meaning['kind']> = new Set(['fat', 'liquid', 'additive', 'scent']);
+
+const asMilk =
+  /^(?:tinned|canned|frozen|slushy|iced|chilled|flat|fat|skimmed|unsweetened|brewed|boiled|pasteuri[sz]ed|raw|diluted)$/;
+
+/** "Coconut milk soap (tinned, 100 g)": soap comes in no tin, so that the weight is the milk's. */
+function isWeighedThere(tokens: readonly Token[], open: number): boolean {
+  if (!isSign(tokens[open], '([')) return false;
+  let isOfMilk = false;
+  for (let at = open + 1; at - open < longestBracket; at++) {
+    const token = tokens[at];
+    if (token?.t === 'quantity')
+      return isOfMilk && isSign(tokens[at + 1], ')],') && /^(?:mass|volume)$/.test(token.quantity.dim);
+    if (isWord(token)) isOfMilk ||= asMilk.test(token.text);
+    else if (!isSign(token, ',:-')) return false;
+  }
+  return false;
+}
 
 /** "500 g lard 250 g coconut oil soap": the amount before it follows upon a fat with its own. */
 function isLastOfRow(items: readonly Item[], tokens: readonly Token[]): boolean {

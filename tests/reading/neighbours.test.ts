@@ -333,6 +333,11 @@ test.each<[string, Readonly<Record<string, number>>]>([
     '600 g sunflower, 250 g coconut, how much lye? I have a 5 kg bag of stearic.',
     { 'sunflower-oil': 600, 'coconut-oil': 250 },
   ],
+  ['3 bars x 150 g cocoa butter, 50 g castor, 68 g lye', { 'cocoa-butter': 450, 'castor-oil': 50, naoh: 68 }],
+  ['castor 50 g; palm: 4 bricks @ 250 g; NaOH 148 g', { 'castor-oil': 50, 'palm-oil': 1000, naoh: 148 }],
+  ['2 blocks each 250 g lard, NaOH 66 g', { lard: 500, naoh: 66 }],
+  ['lard 500 g, NaOH 66 g, 6 bars x 100 g', { lard: 500, naoh: 66 }],
+  ['6 bars of 100 g\nlard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
   ['500 g lard, 66 g lye, 150 g water. Strained through a tea towel, 12 pucks of about 60 g.', { lard: 500, naoh: 66 }],
 ])('%s', (text, grams) => {
   const got = weighed(text);
