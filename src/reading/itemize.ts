@@ -12,6 +12,7 @@ import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
+import { dissolvedInWater } from './dissolved-in.ts';
 import { drawnFrom } from './drawn-from.ts';
 import { elsewise } from './elsewise.ts';
 import { filledUp } from './filled-up.ts';
@@ -146,6 +147,7 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   answered,
   sodaMeant,
   hydroxideMeant,
+  dissolvedInWater,
   asSolution,
   asBlend,
   filledUp,

@@ -1,6 +1,6 @@
 import { singular } from '../catalogue/names.ts';
 import type { Lexicon, Meaning } from './lexicon.ts';
-import type { Quantity } from './quantities.ts';
+import { plainQuantity, type Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
 
 /** Behind the name of a liquid: "an old tea towel", "a coffee filter", "a cleaned juice carton". */
@@ -519,6 +519,13 @@ function strengthOf(item: Extract<Item, { kind: 'amount' }>): Item | null {
   return { ...item, quantity: { ...item.quantity, dim: 'percent', value: share, second: null } };
 }
 
+/** "(Half NaOH, half water)": the alkali's share of it. */
+function halfAt(tokens: readonly Token[], one: Item): Item | null {
+  if (one.kind !== 'thing' || one.named.meaning.kind !== 'alkali' || !isWordOf(tokens[one.from - 1], 'half'))
+    return null;
+  return amountItem({ ...plainQuantity, dim: 'percent', value: 0.5, inWords: true, text: 'half' }, one.from, one.to);
+}
+
 /** Remarks in brackets between a name and its amount: `lye solution (NaOH 1:1 with water): 284 g`. */
 function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   if (!items.some((item) => item.kind === 'thing' && isSign(tokens[item.to], '(['))) return items;
@@ -558,7 +565,8 @@ function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): reado
     for (const one of inside) {
       const isStrength = item.named.meaning.kind === 'stock' && one.kind === 'amount' && !isStated;
       const strength = isStrength ? strengthOf(one) : null;
-      if (strength) named.set(one, strength);
+      const half = item.named.meaning.kind === 'stock' && !isStated ? halfAt(tokens, one) : null;
+      if (strength ?? half) named.set(one, (strength ?? half) as Item);
       else if (one.kind === 'thing' || one.quantity.dim === 'ratio') dropped.add(one);
       const meaning = one.kind === 'thing' ? sameThing(item.named.meaning, one.named.meaning) : null;
       if (meaning) named.set(item, { ...(named.get(item) ?? item), named: { ...item.named, meaning } } as Item);
@@ -758,12 +766,14 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
 /** Tokens between two names of one thing, or the water and its alkali, at the most. */
 const longestJoin = 4;
 
-/** "Lye solution: NaOH 107 g + water 230 g": from token `at` on, the weight of the alkali and what it is dissolved in. */
-function isDissolved(tokens: readonly Token[], at: number): boolean {
+/** "Lye solution: NaOH 107 g + water 230 g": from there on, the weight of the alkali and what it is dissolved in. */
+function isDissolved(tokens: readonly Token[], behind: number): boolean {
+  const at = isSign(tokens[behind], '\t') ? behind + 1 : behind;
   if (tokens[at]?.t !== 'quantity') return false;
   for (let k = at + 1; k <= at + longestJoin; k++) {
     const token = tokens[k];
-    if (!token || token.t === 'line') return false;
+    // the next row goes on beneath the alkali
+    if (!token || (token.t === 'line' && !isSign(tokens[k + 1], '\t+&'))) return false;
     if (isThing(token)) return /^(?:water|ice|liquid)$/.test(token.meaning.kind);
   }
   return false;

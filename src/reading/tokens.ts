@@ -330,11 +330,13 @@ const isSomebody = (prims: readonly Prim[], i: number): boolean =>
 
 const subjects = /^(you|i|we|it|he|she|they|this|that|these|those|the|my|any(?:one|body)|some(?:one|body)|be|not|do)$/;
 
-/** "Can you check it?", which speaks of no tin. */
-const isVerb = (prims: readonly Prim[], i: number): boolean =>
-  prims[i]?.text === 'can' &&
-  subjects.test(prims[i + 1]?.text ?? '') &&
-  !/^(the|a|my|this|that|one|each|per|of)$/.test(prims[i - 1]?.text ?? '');
+/** "Can you check it?", "I can weigh it", which speak of no tin. */
+const isVerb = (prims: readonly Prim[], i: number): boolean => {
+  if (prims[i]?.text !== 'can') return false;
+  const before = prims[i - 1]?.text ?? '';
+  if (/^(i|you|we|he|she|they)$/.test(before)) return true;
+  return subjects.test(prims[i + 1]?.text ?? '') && !/^(the|a|my|this|that|one|each|per|of)$/.test(before);
+};
 
 function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): Token {
   const { prims, words, meant, lexicon } = post;
