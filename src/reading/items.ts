@@ -595,7 +595,8 @@ function isDecoration(tokens: readonly Token[], i: number): boolean {
         before.quantity.dim === 'percent' &&
         /^of /.test(token.meant) &&
         token.text !== 'of') ||
-      isShareOfAll(tokens, i)
+      isShareOfAll(tokens, i) ||
+      isOilOfOne(tokens, i)
     );
   if (token.meaning.id === 'purity') {
     const percent = (one: Token | undefined): boolean => one?.t === 'quantity' && one.quantity.dim === 'percent';
@@ -620,6 +621,19 @@ function isShareOfAll(tokens: readonly Token[], i: number): boolean {
     of ||= isWord(token) && /\bof$/.test(token.text);
   }
   return false;
+}
+
+/** "300 g of oil of coco": of one fat, which has no other weight, and no other fat beside it. */
+function isOilOfOne(tokens: readonly Token[], i: number): boolean {
+  const [before, token, fat] = [tokens[i - 1], tokens[i], tokens[i + 2]];
+  if (before?.t !== 'quantity' || before.quantity.dim !== 'mass' || !isThing(token)) return false;
+  if (!/^of (?:oil|fat)$/.test(token.meant) || !isWordOf(tokens[i + 1], 'of')) return false;
+  // "500 g of fat of pork": what that is, is asked
+  const isStrange = isWord(fat) && fat.sort !== 'filler' && !/^(?:choice|good|any|which|some|your)$/.test(fat.text);
+  if (!isStrange && !(isThing(fat) && fat.meaning.kind === 'fat')) return false;
+  const [next, after] = [tokens[i + 3], tokens[i + 4]];
+  if (isSign(next, ',&+') || isWordOf(next, 'and')) return after?.t === 'quantity';
+  return next === undefined || next.t === 'line' || isSign(next, '.;!?)');
 }
 
 /** "Coconut milk, from a tin: 260 g": where it came from. */

@@ -204,8 +204,8 @@ function spellings(
       meant.set(k, ['lye']);
       continue;
     }
-    const own = word.names ? null : unelided(prims[k]);
-    if (own && lexicon.names.has(own)) {
+    const own = word.names ? null : (goesOn(prims, words, k) ?? unelided(prims[k]));
+    if (own && (vowelless.has(word.text) || lexicon.names.has(own))) {
       meant ??= new Map();
       meant.set(k, [own]);
     } else if (
@@ -227,6 +227,19 @@ function spellings(
     }
   }
   return meant;
+}
+
+/** What people write without vowels behind the word that a name begins with. */
+const vowelless = new Map([
+  ...['bttr', 'btr', 'buttr'].map((one) => [one, 'butter'] as const),
+  ...['krnl', 'knl', 'krl', 'k'].map((one) => [one, 'kernel'] as const),
+]);
+
+/** "Cocoa bttr", "palm krnl oil": how the name goes on; null where it does not go on so. */
+function goesOn(prims: readonly Prim[], words: readonly (Word | null)[], k: number): string | null {
+  const meant = vowelless.get(words[k]?.text ?? '');
+  if (meant === undefined || !words[k - 1]?.names?.next?.has(meant)) return null;
+  return meant === 'butter' || prims[k + 1]?.text === 'oil' ? meant : null;
 }
 
 const isBefore = (word: string, next: string, { names }: Lexicon): boolean =>
@@ -371,7 +384,7 @@ function nameToken({ prims, meant }: Post, i: number, { entry, end }: NameHit, p
   let asTyped = plain;
   for (let k = i; k < end; k++) {
     const prim = prims[k];
-    asTyped &&= (!meant?.has(k) || unelided(prim) !== null) && !(prim && hasDigits(prim));
+    asTyped &&= (!meant?.has(k) || unelided(prim) !== null) && !(prim && (hasDigits(prim) || prim.raw.includes(' ')));
   }
   return {
     t: 'name',
