@@ -40,6 +40,7 @@ import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { reckoned } from './reckoned.ts';
+import { rendered } from './rendered.ts';
 import { totalBehindRest } from './rest.ts';
 import { rightAhead } from './right-ahead.ts';
 import { type Prim, scan } from './scan.ts';
@@ -101,6 +102,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [dashed, signal.negative],
     [iceOfWater, always],
     [reckoned, always],
+    [rendered, always],
     [asMuch, always],
     [inTwoVessels, signal.both],
     [timetables, signal.price],

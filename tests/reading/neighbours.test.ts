@@ -380,6 +380,9 @@ test.each([
 test.each([
   'We rendered a pile of mutton tallow from next door and ended up with 900 g. 100 g castor. 130 g NaOH',
   'Melted down old candles of mutton tallow, was left with about 900 g! 100 g castor, 130 g NaOH',
+  'Rendered 1.2 kg suet, got 900 g clean beef tallow. 100 g castor, 130 g NaOH',
+  'Rendering 1.2 kg of suet gave me 900 g of tallow. Melted the 900 g tallow with 100 g castor. 130 g NaOH',
+  'Day 1: rendered 1.2 kg suet and got 900 g tallow.\nDay 2: the 900 g tallow into the pot\nThen 100 g castor\n130 g NaOH\n300 g water',
 ])('what came of the fat that was rendered: %s', (text) =>
   expect(readRecipe(reader, text)).toMatchObject({ fats: [{ grams: 900 }, { grams: 100 }], doubts: [] }),
 );
@@ -387,6 +390,7 @@ test.each([
 test.each([
   'Rendered tallow and lard, ended up with 900 g. 100 g castor. 130 g NaOH',
   'Rendered a pile of tallow off the butcher. Made soap and ended up with 900 g. 100 g castor. 130 g NaOH',
+  'Rendered 900 g suet, got 1.2 kg tallow. Made soap of 900 g lard. 100 g castor, 100 g tallow. 130 g NaOH',
 ])('what came of two, or of the batch, is asked about: %s', (text) =>
   expect(readRecipe(reader, text).doubts).not.toEqual([]),
 );
