@@ -180,8 +180,7 @@ const leastHead = 3;
 
 /** "Cast or oil", "co conut oil": a word of a name that was cut in two, in front of the generic one. */
 function cutInTwo(prims: readonly Prim[], i: number, lexicon: Lexicon): Prim | null {
-  const [first, second, next] = [prims[i], prims[i + 1], prims[i + 2]];
-  if (next?.text !== 'oil' && next?.text !== 'butter') return null;
+  const [first, second] = [prims[i], prims[i + 1]];
   if (first?.kind !== 'word' || second?.kind !== 'word' || second.at !== first.at + first.raw.length + 1) return null;
   const text = `${first.text}${second.text}`;
   // "180 g rapeseed oil" is no grapeseed
@@ -230,7 +229,8 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
     const prim = prims[i];
     const next = prims[i + 1];
     const mixed = next?.glued && prim && !prim.glued && prim.kind !== next.kind;
-    const cut = cutInTwo(prims, i, lexicon);
+    const behind = prims[i + 2]?.text;
+    const cut = behind === 'oil' || behind === 'butter' ? cutInTwo(prims, i, lexicon) : null;
     if (cut) {
       out ??= prims.slice(0, i);
       out.push(cut);

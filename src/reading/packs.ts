@@ -127,8 +127,8 @@ const perBar: ReadonlySet<string> = new Set(['x', '×', '@', 'of', 'at', 'each',
 /** "3 bars x 100 g coconut", "coconut: 3 blocks x 100 g": the count of bars that go in; -1 where they are of soap. */
 function barsOf(tokens: readonly Token[], k: number): number {
   const [count, bars, per] = [tokens[k - 3], tokens[k - 2], tokens[k - 1]];
+  if (!per || !('text' in per) || !perBar.has(per.text.toLowerCase())) return -1;
   if (!isPlural(tokens, k - 2) && !(isRole(bars, 'bars') && /^bars$/i.test(spoken(bars)))) return -1;
-  if (!perBar.has(per && 'text' in per ? per.text.toLowerCase() : '')) return -1;
   if (count?.t !== 'quantity' || count.quantity.dim !== 'bare') return -1;
   const { value } = count.quantity;
   if (!Number.isInteger(value) || value < 2 || value > mostPacks) return -1;
