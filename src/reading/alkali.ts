@@ -5,7 +5,7 @@ import type { Quantity } from './quantities.ts';
 import type { Purity, RecipeReading } from './reading.ts';
 import { asPurity, type Roles } from './roles.ts';
 import { type Assembly, type Row, roundTo, sameAmount } from './rows.ts';
-import { isMark, isStop, sentenceAt, spoken } from './token-is.ts';
+import { isMark, isStop, sentenceAt, spoken, wordAt } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 /** Share of alkali in the thinnest lye solution that a post may mean. */
@@ -66,9 +66,24 @@ function spokenOf(tokens: readonly Token[], { from }: Item): 'denied' | 'habit' 
     if (isMark(token, ',') && tokens[k - 1]?.t === 'name') break;
     const word = token && 'text' in token ? token.text.toLowerCase() : '';
     if (denying.test(word)) return 'denied';
-    if (habitual.test(word)) told = 'habit';
+    // "whatever the others say about KOH"
+    if (habitual.test(word) || (saying.test(word) && !mine.test(spoken(tokens[k - 1])))) told = 'habit';
   }
-  return told;
+  return told === 'habit' && staysSo(tokens, from) ? null : told;
+}
+
+const saying = /^(?:say|says|said|tell|talk|swear|swears|think|thinks|preach|recommend|recommends)$/;
+const mine = /^(?:i|we|id|i'd|would|must|to)$/;
+
+/** "Normally I'd go all NaOH and that is still the plan". */
+function staysSo(tokens: readonly Token[], from: number): boolean {
+  let stays = false;
+  for (let k = from + 1; k - from <= reach && !isStop(tokens[k]) && !isMark(tokens[k], ','); k++) {
+    const word = wordAt(tokens, k);
+    if (/^(?:but|however|though|not|never)$/.test(word)) return false;
+    stays ||= word === 'still';
+  }
+  return stays;
 }
 
 const softSoap = /\b(liquid|soft|cream|black) soap|soap paste|schmierseife|savon noir|flussigseife|flüssigseife/i;
@@ -241,7 +256,9 @@ export function readAlkali(
         assembly.assume('shares', `I took "${row.share?.text ?? ''}" as the superfat.`);
       }
     }
-    if (meaning.kind === 'alkali' || meaning.kind === 'stock') if (meaning.id !== 'unsaid') mentioned.add(meaning.id);
+    // "whatever they say about KOH. 5 %": the share is of no alkali that is only spoken of
+    if (meaning.kind !== 'alkali' && meaning.kind !== 'stock') continue;
+    if (meaning.id !== 'unsaid' && !(merely.has(meaning.id) && mentioned.size > 0)) mentioned.add(meaning.id);
   }
   const alkali = besideSolution(assembly, found, demand);
   // one alkali with two amounts

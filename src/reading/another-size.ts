@@ -199,6 +199,8 @@ export function timesAll(post: string): Sized {
     pattern.lastIndex = 0;
     for (let found = pattern.exec(post); found; found = pattern.exec(post)) {
       const { by, word } = found.groups ?? {};
+      // "each x 1.000 cups": no figure ends there
+      if (by && /^[.,]?\d/.test(post.slice(pattern.lastIndex))) continue;
       const sentence =
         post
           .slice(Math.max(0, found.index - 80), found.index)

@@ -3,6 +3,7 @@ import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { damaged } from './aside.ts';
 import { askedWhich, lyeOfLiquid } from './asked.ts';
 import { alkaliByMeasure } from './by-measure.ts';
+import { calledAfter } from './called-after.ts';
 import { climbing } from './climbing.ts';
 import { linesOf } from './columns.ts';
 import { eitherOr, lyeAhead, orphans, rival, twoRecipes, unitOrUnit } from './doubtful.ts';
@@ -40,6 +41,7 @@ import { choices } from './several.ts';
 import { crossShares, settleShares } from './shares.ts';
 import { swapAsked } from './swap-asked.ts';
 import { withoutTitle } from './titled.ts';
+import { isWord } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import { crossTotals } from './totals.ts';
 import { inCountingUnit } from './unit-counts.ts';
@@ -56,6 +58,12 @@ function chatty(assembly: Assembly, line: number): boolean {
     if (token?.t === 'word' && token.sort === 'everyday') words++;
   }
   return words > 2;
+}
+
+/** "Melted the 1 kg of tallow": what was spoken of before. */
+function isDefinite(tokens: readonly Token[], { token: name }: Row): boolean {
+  const at = [name - 1, name - 2].find((k) => tokens[k]?.t === 'quantity');
+  return at !== undefined && isWord(tokens[at - 1], 'the');
 }
 
 /** Two figures for one fat or liquid: the same again is a repetition, rows of one list are summed, anything else is asked. */
@@ -79,7 +87,8 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
       const of = label(assembly, first.named.meaning);
       const equal = list.every((one) => sameAmount(one, first));
       const isTold = list.some((one) => chatty(assembly, one.line));
-      const apart = prose || isTold || list.some((one) => Math.abs(one.line - first.line) >= 3);
+      const isTheSame = list.slice(1).every((one) => isDefinite(assembly.source.tokens, one));
+      const apart = prose || isTheSame || isTold || list.some((one) => Math.abs(one.line - first.line) >= 3);
       const more = list.slice(1);
       if (more.every((one) => isAdded(assembly.source.tokens, one))) {
         grams = list.reduce((sum, one) => sum + (one.grams ?? 0), 0);
@@ -285,6 +294,7 @@ export function assemble(source: Source): RecipeReading {
       row.named.meaning.kind === 'fat' && row.grams !== null && (row.amount === null || row.amount.dim === 'parts'),
   );
   if (!byShare) crossTotals(assembly, roles, sums, rows);
+  calledAfter(assembly, roles, fatGrams + afterGrams);
   decimals(assembly, rows, catalogue, alkaliGrams, roles);
   plausible(assembly, fats, alkali, sums.liquids, catalogue);
   if (roles.superfat !== null && (roles.superfat >= 1 || roles.superfat < 0))

@@ -7,6 +7,7 @@ import { cue } from './cue-words.ts';
 import { isHabit } from './habits.ts';
 import { inStore } from './in-store.ts';
 import { drunk, othersSoap, otherUse, soapNamed } from './other-use.ts';
+import { renderedOf } from './rendered.ts';
 import { listed, signal } from './signal-words.ts';
 import { givesAround, givesAt, type Signals, saysAround } from './signals.ts';
 import { isIngredient, isMeasured, isRole, isUnspoken, type Span, sentenceAt, spoken } from './token-is.ts';
@@ -31,6 +32,7 @@ export const ofElse: ReadonlySet<string> = new Set([
   otherUse,
   othersSoap,
   soapNamed,
+  renderedOf,
 ]);
 
 type Name = Extract<Token, { t: 'name' }>;

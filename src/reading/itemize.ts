@@ -8,11 +8,11 @@ import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
 import { brokenOff } from './broken-off.ts';
 import { byTheKilo } from './by-the-kilo.ts';
-import { scentCalled } from './scent-called.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
+import { dissolvedInWater } from './dissolved-in.ts';
 import { drawnFrom } from './drawn-from.ts';
 import { elsewise } from './elsewise.ts';
 import { filledUp } from './filled-up.ts';
@@ -45,9 +45,11 @@ import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { reckoned } from './reckoned.ts';
+import { rendered } from './rendered.ts';
 import { totalBehindRest } from './rest.ts';
 import { rightAhead } from './right-ahead.ts';
 import { type Prim, scan } from './scan.ts';
+import { scentCalled } from './scent-called.ts';
 import { secondThoughts } from './second-thoughts.ts';
 import { setAside } from './set-aside.ts';
 import { shareColumn } from './share-column.ts';
@@ -112,6 +114,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [keptFor, always],
     [tares, always],
     [reckoned, always],
+    [rendered, always],
     [asMuch, always],
     [inTwoVessels, signal.both],
     [timetables, signal.price],
@@ -159,6 +162,7 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   answered,
   sodaMeant,
   hydroxideMeant,
+  dissolvedInWater,
   asSolution,
   asBlend,
   filledUp,

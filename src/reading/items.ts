@@ -1,6 +1,6 @@
 import { singular } from '../catalogue/names.ts';
 import type { Lexicon, Meaning } from './lexicon.ts';
-import type { Quantity } from './quantities.ts';
+import { plainQuantity, type Quantity } from './quantities.ts';
 import type { Token } from './tokens.ts';
 
 /** Behind the name of a liquid: "an old tea towel", "a coffee filter", "a cleaned juice carton". */
@@ -402,6 +402,11 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
         /^(soap|soaps|bars?|soap batch|bars? of soap)$/.test(product.meant) &&
         !isLastOfRow(items, tokens)
       ) {
+        if (named.meaning.kind === 'liquid' && isWeighedThere(tokens, to + 1)) {
+          items.push(thingItem(named, i, to + 1));
+          i = to + 1;
+          continue;
+        }
         items.push(thingItem({ ...named, meaning: { kind: 'role', id: 'batch-word' } }, i, to + 1));
         i = to + 1;
         continue;
@@ -470,6 +475,23 @@ function isAllTheFat(tokens: readonly Token[], i: number): boolean {
 /** Kinds of things that a soap may be called after. */
 const called: ReadonlySet<Meaning['kind']> = new Set(['fat', 'liquid', 'additive', 'scent']);
 
+const asMilk =
+  /^(?:tinned|canned|frozen|slushy|iced|chilled|flat|fat|skimmed|unsweetened|brewed|boiled|pasteuri[sz]ed|raw|diluted)$/;
+
+/** "Coconut milk soap (tinned, 100 g)": soap comes in no tin, so that the weight is the milk's. */
+function isWeighedThere(tokens: readonly Token[], open: number): boolean {
+  if (!isSign(tokens[open], '([')) return false;
+  let isOfMilk = false;
+  for (let at = open + 1; at - open < longestBracket; at++) {
+    const token = tokens[at];
+    if (token?.t === 'quantity')
+      return isOfMilk && isSign(tokens[at + 1], ')],') && /^(?:mass|volume)$/.test(token.quantity.dim);
+    if (isWord(token)) isOfMilk ||= asMilk.test(token.text);
+    else if (!isSign(token, ',:-')) return false;
+  }
+  return false;
+}
+
 /** "500 g lard 250 g coconut oil soap": the amount before it follows upon a fat with its own. */
 function isLastOfRow(items: readonly Item[], tokens: readonly Token[]): boolean {
   const [first, fat, amount] = items.slice(-3);
@@ -495,6 +517,13 @@ function strengthOf(item: Extract<Item, { kind: 'amount' }>): Item | null {
   if (dim !== 'ratio' || second === null || !(value > 0) || !(second > 0)) return null;
   const share = Math.min(value, second) / (value + second);
   return { ...item, quantity: { ...item.quantity, dim: 'percent', value: share, second: null } };
+}
+
+/** "(Half NaOH, half water)": the alkali's share of it. */
+function halfAt(tokens: readonly Token[], one: Item): Item | null {
+  if (one.kind !== 'thing' || one.named.meaning.kind !== 'alkali' || !isWordOf(tokens[one.from - 1], 'half'))
+    return null;
+  return amountItem({ ...plainQuantity, dim: 'percent', value: 0.5, inWords: true, text: 'half' }, one.from, one.to);
 }
 
 /** Remarks in brackets between a name and its amount: `lye solution (NaOH 1:1 with water): 284 g`. */
@@ -536,7 +565,8 @@ function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): reado
     for (const one of inside) {
       const isStrength = item.named.meaning.kind === 'stock' && one.kind === 'amount' && !isStated;
       const strength = isStrength ? strengthOf(one) : null;
-      if (strength) named.set(one, strength);
+      const half = item.named.meaning.kind === 'stock' && !isStated ? halfAt(tokens, one) : null;
+      if (strength ?? half) named.set(one, (strength ?? half) as Item);
       else if (one.kind === 'thing' || one.quantity.dim === 'ratio') dropped.add(one);
       const meaning = one.kind === 'thing' ? sameThing(item.named.meaning, one.named.meaning) : null;
       if (meaning) named.set(item, { ...(named.get(item) ?? item), named: { ...item.named, meaning } } as Item);
@@ -565,7 +595,8 @@ function isDecoration(tokens: readonly Token[], i: number): boolean {
         before.quantity.dim === 'percent' &&
         /^of /.test(token.meant) &&
         token.text !== 'of') ||
-      isShareOfAll(tokens, i)
+      isShareOfAll(tokens, i) ||
+      isOilOfOne(tokens, i)
     );
   if (token.meaning.id === 'purity') {
     const percent = (one: Token | undefined): boolean => one?.t === 'quantity' && one.quantity.dim === 'percent';
@@ -590,6 +621,19 @@ function isShareOfAll(tokens: readonly Token[], i: number): boolean {
     of ||= isWord(token) && /\bof$/.test(token.text);
   }
   return false;
+}
+
+/** "300 g of oil of coco": of one fat, which has no other weight, and no other fat beside it. */
+function isOilOfOne(tokens: readonly Token[], i: number): boolean {
+  const [before, token, fat] = [tokens[i - 1], tokens[i], tokens[i + 2]];
+  if (before?.t !== 'quantity' || before.quantity.dim !== 'mass' || !isThing(token)) return false;
+  if (!/^of (?:oil|fat)$/.test(token.meant) || !isWordOf(tokens[i + 1], 'of')) return false;
+  // "500 g of fat of pork": what that is, is asked
+  const isStrange = isWord(fat) && fat.sort !== 'filler' && !/^(?:choice|good|any|which|some|your)$/.test(fat.text);
+  if (!isStrange && !(isThing(fat) && fat.meaning.kind === 'fat')) return false;
+  const [next, after] = [tokens[i + 3], tokens[i + 4]];
+  if (isSign(next, ',&+') || isWordOf(next, 'and')) return after?.t === 'quantity';
+  return next === undefined || next.t === 'line' || isSign(next, '.;!?)');
 }
 
 /** "Coconut milk, from a tin: 260 g": where it came from. */
@@ -736,12 +780,14 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
 /** Tokens between two names of one thing, or the water and its alkali, at the most. */
 const longestJoin = 4;
 
-/** "Lye solution: NaOH 107 g + water 230 g": from token `at` on, the weight of the alkali and what it is dissolved in. */
-function isDissolved(tokens: readonly Token[], at: number): boolean {
+/** "Lye solution: NaOH 107 g + water 230 g": from there on, the weight of the alkali and what it is dissolved in. */
+function isDissolved(tokens: readonly Token[], behind: number): boolean {
+  const at = isSign(tokens[behind], '\t') ? behind + 1 : behind;
   if (tokens[at]?.t !== 'quantity') return false;
   for (let k = at + 1; k <= at + longestJoin; k++) {
     const token = tokens[k];
-    if (!token || token.t === 'line') return false;
+    // the next row goes on beneath the alkali
+    if (!token || (token.t === 'line' && !isSign(tokens[k + 1], '\t+&'))) return false;
     if (isThing(token)) return /^(?:water|ice|liquid)$/.test(token.meaning.kind);
   }
   return false;

@@ -192,6 +192,22 @@ function spacedOut(prims: readonly Prim[], i: number, lexicon: Lexicon): Prim | 
     : null;
 }
 
+/** Letters of a word that was cut in two, and of its first piece, at the least. */
+const leastCut = 6;
+const leastHead = 3;
+
+/** "Cast or oil", "co conut oil": a word of a name that was cut in two, in front of the generic one. */
+function cutInTwo(prims: readonly Prim[], i: number, lexicon: Lexicon): Prim | null {
+  const [first, second] = [prims[i], prims[i + 1]];
+  if (first?.kind !== 'word' || second?.kind !== 'word' || second.at !== first.at + first.raw.length + 1) return null;
+  const text = `${first.text}${second.text}`;
+  // "180 g rapeseed oil" is no grapeseed
+  if (first.text.length < leastHead || isUnit(first, lexicon) || text.length < leastCut || !isNamed(text, lexicon))
+    return null;
+  if (isNamed(first.text, lexicon) || isNamed(second.text, lexicon)) return null;
+  return { ...first, text, raw: `${first.raw} ${second.raw}` };
+}
+
 /** Words and figures that text recognition mixed up, from which on the post is one of its making. */
 const leastMixedUp = 2;
 
@@ -236,6 +252,14 @@ export function wholeWords(prims: readonly Prim[], lexicon: Lexicon): readonly P
       out ??= prims.slice(0, i);
       out.push(...apart);
       i++;
+      continue;
+    }
+    const behind = prims[i + 2]?.text;
+    const cut = behind === 'oil' || behind === 'butter' ? cutInTwo(prims, i, lexicon) : null;
+    if (cut) {
+      out ??= prims.slice(0, i);
+      out.push(cut);
+      i += 2;
       continue;
     }
     if (!prim || !(prim.odd || (mixed ? mayBeOne(prim, next) : isLetter(prim) && isLetter(next)))) {

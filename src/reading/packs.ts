@@ -4,7 +4,7 @@ import { shareOf } from './part-of-pack.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { givesAt, type Signals } from './signals.ts';
-import { isEach, isIngredient, isMark, isMeasured, isPot, isStop, isWord, wordAt } from './token-is.ts';
+import { isEach, isIngredient, isMark, isMeasured, isPot, isRole, isStop, isWord, spoken, wordAt } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 /** Packs of one thing in one recipe, at the most. */
@@ -122,12 +122,46 @@ function countBefore(tokens: readonly Token[], k: number): { readonly at: number
   return Number.isInteger(value) && value > 1 && value <= mostPacks ? { at, count: token.quantity } : null;
 }
 
+const perBar: ReadonlySet<string> = new Set(['x', '×', '@', 'of', 'at', 'each', 'à']);
+
+/** "3 bars x 100 g coconut", "coconut: 3 blocks x 100 g": the count of bars that go in; -1 where they are of soap. */
+function barsOf(tokens: readonly Token[], k: number): number {
+  const [count, bars, per] = [tokens[k - 3], tokens[k - 2], tokens[k - 1]];
+  if (!per || !('text' in per) || !perBar.has(per.text.toLowerCase())) return -1;
+  if (!isPlural(tokens, k - 2) && !(isRole(bars, 'bars') && /^bars$/i.test(spoken(bars)))) return -1;
+  if (count?.t !== 'quantity' || count.quantity.dim !== 'bare') return -1;
+  const { value } = count.quantity;
+  if (!Number.isInteger(value) || value < 2 || value > mostPacks) return -1;
+  const behind = isWord(tokens[k + 1], 'of') ? k + 2 : k + 1;
+  const before = isMark(tokens[k - 4], ':-–—=(\t') ? k - 5 : k - 4;
+  const isBehind = isIngredient(tokens[behind]);
+  const name = tokens[isBehind ? behind : before];
+  const isOnly =
+    isIngredient(name) &&
+    !tokens.some((one) => one !== name && isIngredient(one) && one.meaning.id === name.meaning.id);
+  const stands = isBehind ? ends(tokens, behind + 1) : isOpen(tokens, before - 1) && ends(tokens, k + 1);
+  return isOnly && stands ? k - 3 : -1;
+}
+
+const isOpen = (tokens: readonly Token[], k: number): boolean => isStop(tokens[k]) || isMark(tokens[k], ',-•*+:');
+const ends = (tokens: readonly Token[], k: number): boolean =>
+  isStop(tokens[k]) || isMark(tokens[k], ',)+') || isWord(tokens[k], 'and');
+
 /** "Two 250 g blocks of lard", "lard: two 250 g blocks", "both 1 kg tins of olive oil": so many times what one holds. */
 export function sizedPacks(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
   for (const k of figures) {
     const sized = tokens[k];
-    if (!isMeasured(sized) || sized.quantity.times !== null || !isPlural(tokens, k + 1)) continue;
+    if (!isMeasured(sized) || sized.quantity.times !== null) continue;
+    const bars = barsOf(tokens, k);
+    if (bars >= 0) {
+      out ??= [...tokens];
+      const count = tokens[bars] as Figure;
+      out[k] = { ...sized, quantity: multiplied(sized.quantity, count.quantity, true) };
+      for (const at of [bars, k - 2, k - 1]) out[at] = asFiller(tokens[at] as Token);
+      continue;
+    }
+    if (!isPlural(tokens, k + 1)) continue;
     const counted = countBefore(tokens, k);
     if (!counted || !isNamed(tokens, counted.at, k + 2)) continue;
     out ??= [...tokens];

@@ -47,7 +47,8 @@ export interface Roles {
     readonly strict: boolean;
     readonly solution: boolean;
   }[];
-  batch: number | null;
+  /** Weights of the batch or the soap, with the token that their name begins with. */
+  batches: { readonly quantity: Quantity; readonly at: number }[];
   scaleStep: number | null;
   /** Asked superfat that cannot be: kept so that the command can refuse it. */
   superfatSaid: Quantity | null;
@@ -138,7 +139,7 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
     totalRival: null,
     totalAt: -1,
     totals: [],
-    batch: null,
+    batches: [],
     scaleStep: null,
     superfatSaid: null,
   };
@@ -277,7 +278,7 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
           assembly.fate(quantity, quantity.dim === 'percent' ? 'aside' : 'used', 'a total');
           break;
         case 'batch-word':
-          if (quantity.dim === 'mass') roles.batch = quantity.value;
+          if (quantity.dim === 'mass') roles.batches.push({ quantity, at: thing.from });
           assembly.fate(quantity, 'aside', aside ?? 'the size of the batch');
           break;
         case 'scale-to':

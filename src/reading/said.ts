@@ -258,6 +258,8 @@ export function saidIn(
       bound = rest;
       continue;
     }
+    // "the KOH comes dissolved. I used 400 g of it"
+    if (named === undefined && isOfLye(items, tokens, item, before)) continue;
     if (!point(item, it ?? nearestOf(before, item.quantity) ?? before.findLast(({ pointing }) => !pointing))) continue;
     pointers.add(item);
     bound = rest;
@@ -271,6 +273,20 @@ export function saidIn(
       );
   said.push(...found);
   return { said: said.sort((a, b) => a.amount.from - b.amount.from), cuts, tellings };
+}
+
+/** "Of it" is the alkali, where that was named last and has no weight before. */
+function isOfLye(items: readonly Item[], tokens: readonly Token[], item: Amount, before: readonly Said[]): boolean {
+  const [of, it] = [tokens[item.to], tokens[item.to + 1]];
+  const last = items.findLast((one): one is Thing => isThing(one) && one.from < item.from && isStuff(one));
+  const { kind } = last?.named.meaning ?? {};
+  return (
+    of?.t === 'word' &&
+    of.text === 'of' &&
+    it?.t === 'word' &&
+    (kind === 'alkali' || kind === 'stock') &&
+    !before.some(({ thing, amount }) => thing === last && weighs(amount.quantity))
+  );
 }
 
 /** A fat or a liquid that was only guessed at, or has become less since. */

@@ -17,10 +17,15 @@ const isEdge = (prim: Prim | undefined): boolean =>
   isSign(prim, ',;.?!|+&•*-–)\t') ||
   /^(?:and|plus|with|in|into|to)$/.test(prim.text);
 
-/** The word at `k` stands with a weight in a row of its own, and no alkali is named by its right name. */
+/** "Autocorrect, it means lye", "should be lye", "* lye": the slip set right, which weighs nothing itself. */
+const isSetRight = (prims: readonly Prim[], k: number): boolean =>
+  /^(?:means?|meant|be|say|to|as|for|\*|=)$/.test(prims[k - 1]?.text ?? '') &&
+  !prims.slice(k + 1, k + 4).some(({ kind }) => kind === 'number');
+
+/** The word at `k` stands with a weight in a row of its own, and no alkali is named by its right name elsewhere. */
 export function isSlipOfLye(prims: readonly Prim[], k: number, lexicon: Lexicon): boolean {
   if (!isWeighedBehind(prims, k, lexicon) && !isWeighedBefore(prims, k, lexicon)) return false;
-  return !prims.some(({ kind, text }) => kind === 'word' && alkalis.test(text));
+  return !prims.some(({ kind, text }, at) => kind === 'word' && alkalis.test(text) && !isSetRight(prims, at));
 }
 
 function isWeighedBehind(prims: readonly Prim[], k: number, lexicon: Lexicon): boolean {

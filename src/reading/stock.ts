@@ -37,6 +37,12 @@ const isStrength = ({ dim, value }: Quantity): boolean =>
 
 /** "lye ready mixed", "sodium hydroxide stock", "pre-mixed NaOH", "master-batched lye". */
 function isMixed(tokens: readonly Token[], { from, to }: Thing): boolean {
+  if (/^(?:is|was|comes|came)$/.test(wordAt(tokens[to]))) {
+    const told = `${wordAt(tokens[to + 1])} ${wordAt(tokens[to + 2])}`;
+    const said = tokens.slice(to, to + oneStatement).find((one) => one.t === 'quantity');
+    // "the lye is already dissolved, 140 g in 300 g water"
+    return (mixedPair.test(told) || /^dissolved /.test(told)) && said !== undefined && isStrength(said.quantity);
+  }
   if (!mixedWords.has(wordAt(tokens[to])) && !(from > 0 && mixedWords.has(wordAt(tokens[from - 1])))) return false;
   const strength = tokens[to + 1];
   // "lye mixed 1:1 with water"
@@ -116,17 +122,16 @@ const isClose = (items: readonly Item[]): boolean => (items.at(-1)?.to ?? 0) - (
 
 /** A weight stands right before item `first` or right behind item `last`. */
 function isWeighed(items: readonly Item[], tokens: readonly Token[], first: number, last: number): boolean {
-  const near = (a: Item | undefined, b: Item | undefined): boolean =>
+  // "lye solution 470 g (half NaOH, half water)" has its own weight
+  const near = (a: Item | undefined, b: Item | undefined, signs: RegExp): boolean =>
     a !== undefined &&
     b !== undefined &&
     b.from - a.to <= 2 &&
-    tokens
-      .slice(a.to, b.from)
-      .every((token) => token.t === 'word' || (token.t === 'sign' && /^[:=(-]$/.test(token.text)));
+    tokens.slice(a.to, b.from).every((token) => token.t === 'word' || (token.t === 'sign' && signs.test(token.text)));
   const weight = (item: Item | undefined): boolean => isAmount(item) && item.quantity.dim === 'mass';
   return (
-    (weight(items[first - 1]) && near(items[first - 1], items[first])) ||
-    (weight(items[last + 1]) && near(items[last], items[last + 1]))
+    (weight(items[first - 1]) && near(items[first - 1], items[first], /^[:=-]$/)) ||
+    (weight(items[last + 1]) && near(items[last], items[last + 1], /^[:=(-]$/))
   );
 }
 
@@ -146,7 +151,7 @@ function halvesOf(items: readonly Item[], tokens: readonly Token[], k: number): 
   if (!isKind(alkali, 'stock') || !made || made.from - alkali.to > 3 || isWeighed(items, tokens, k + 1, k + 1))
     return null;
   const isHalves = isKind(made, 'liquid')
-    ? /^half.and.half$/i.test(made.named.text)
+    ? halves.test(made.named.text)
     : isAmount(made) && made.quantity.dim === 'parts' && made.quantity.each;
   if (!isHalves || !tokens.slice(alkali.to, made.from).every((one) => one.t === 'word' || isMark(one, ',')))
     return null;
@@ -216,8 +221,38 @@ function pieceOf(item: Item | undefined): number {
   return isKind(item, 'water') ? piece.water : 0;
 }
 
+/** "50/50 by weight (NaOH in water)", and "half and half NaOH and water", which is no cream. */
+function plainly(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const isByWeight = (item: Item, k: number): boolean => {
+    if (!isKind(item, 'role') || item.named.meaning.id !== 'heading' || wordAt(tokens[item.from - 1]) !== 'by')
+      return false;
+    const said = items[k - 1];
+    return isAmount(said) && /^(?:ratio|parts)$/.test(said.quantity.dim);
+  };
+  const isHalves = (item: Item, k: number): item is Thing =>
+    isKind(item, 'liquid') &&
+    halves.test(item.named.text) &&
+    (isKind(items[k + 1], 'alkali') || isKind(items[k + 1], 'water')) &&
+    items[k + 1]?.from === item.to;
+  if (!items.some((item, k) => isByWeight(item, k) || isHalves(item, k))) return items;
+  return items.flatMap((item, k) => {
+    if (isByWeight(item, k)) return [];
+    const half: Quantity = {
+      ...plainQuantity,
+      dim: 'parts',
+      value: 1,
+      each: true,
+      inWords: true,
+      text: 'half and half',
+    };
+    return [isHalves(item, k) ? amountItem(half, item.from, item.to) : item];
+  });
+}
+const halves = /^half.and.half$/i;
+
 /** What a solution is made of, said in words, as the strength of it. */
-function stated(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+function stated(all: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const items = plainly(all, tokens);
   let [own, next, third, fourth] = [0, pieceOf(items[0]), pieceOf(items[1]), pieceOf(items[2])];
   for (let k = 0; k < items.length; k++) {
     [own, next, third, fourth] = [next, third, fourth, pieceOf(items[k + 3])];
@@ -370,15 +405,16 @@ function strengthAt(tokens: readonly Token[], token: Token, k: number, isTaken: 
   return { ...token, quantity: { ...token.quantity, dim: 'percent', value: share, second: null } };
 }
 
-/** `40 g in every 100 g`, `50 g per 100 g`: a strength in words, or what a percentage before it says already. */
+/** `40 g (KOH) in every 100 g`, `50 g per 100 g`: a strength in words, or what a percentage before it says already. */
 export function rates(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
   for (const k of figures) {
     const part = tokens[k];
     if (part?.t !== 'quantity' || part.quantity.dim !== 'mass') continue;
-    let at = k + 1;
+    const alkali = namedAs(tokens[k + 1]) === 'alkali' ? k + 1 : k;
+    let at = alkali + 1;
     let every = false;
-    for (; /^(in|per|to|for|every|each|a)$/.test(wordAt(tokens[at])) && at - k < 4; at++)
+    for (; /^(in|per|to|for|every|each|a)$/.test(wordAt(tokens[at])) && at - alkali < 4; at++)
       every ||= gives(tokens[at], signal.every);
     const whole = tokens[at];
     if (!every || whole?.t !== 'quantity' || !/^(mass|volume)$/.test(whole.quantity.dim)) continue;
@@ -394,6 +430,8 @@ export function rates(tokens: readonly Token[], { figures }: Signals): readonly 
     const numbers = [...part.quantity.numbers, ...whole.quantity.numbers];
     const text = `${part.quantity.text} per ${whole.quantity.text}`;
     out[k] = said ? { t: 'aside', from: part.from, to: part.to, reason: 'said already', numbers } : asFiller(part);
+    const named = tokens[alkali];
+    if (said && named && alkali > k) out[alkali] = asFiller(named);
     out[at] = said
       ? asFiller(whole)
       : { ...whole, quantity: { ...part.quantity, dim: 'percent', value: share, unit: null, text, numbers } };

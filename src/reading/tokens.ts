@@ -204,8 +204,8 @@ function spellings(
       meant.set(k, ['lye']);
       continue;
     }
-    const own = word.names ? null : unelided(prims[k]);
-    if (own && lexicon.names.has(own)) {
+    const own = word.names ? null : (goesOn(prims, words, k) ?? unelided(prims[k]));
+    if (own && (vowelless.has(word.text) || lexicon.names.has(own))) {
       meant ??= new Map();
       meant.set(k, [own]);
     } else if (
@@ -227,6 +227,19 @@ function spellings(
     }
   }
   return meant;
+}
+
+/** What people write without vowels behind the word that a name begins with. */
+const vowelless = new Map([
+  ...['bttr', 'btr', 'buttr'].map((one) => [one, 'butter'] as const),
+  ...['krnl', 'knl', 'krl', 'k'].map((one) => [one, 'kernel'] as const),
+]);
+
+/** "Cocoa bttr", "palm krnl oil": how the name goes on; null where it does not go on so. */
+function goesOn(prims: readonly Prim[], words: readonly (Word | null)[], k: number): string | null {
+  const meant = vowelless.get(words[k]?.text ?? '');
+  if (meant === undefined || !words[k - 1]?.names?.next?.has(meant)) return null;
+  return meant === 'butter' || prims[k + 1]?.text === 'oil' ? meant : null;
 }
 
 const isBefore = (word: string, next: string, { names }: Lexicon): boolean =>
@@ -330,11 +343,13 @@ const isSomebody = (prims: readonly Prim[], i: number): boolean =>
 
 const subjects = /^(you|i|we|it|he|she|they|this|that|these|those|the|my|any(?:one|body)|some(?:one|body)|be|not|do)$/;
 
-/** "Can you check it?", which speaks of no tin. */
-const isVerb = (prims: readonly Prim[], i: number): boolean =>
-  prims[i]?.text === 'can' &&
-  subjects.test(prims[i + 1]?.text ?? '') &&
-  !/^(the|a|my|this|that|one|each|per|of)$/.test(prims[i - 1]?.text ?? '');
+/** "Can you check it?", "I can weigh it", which speak of no tin. */
+const isVerb = (prims: readonly Prim[], i: number): boolean => {
+  if (prims[i]?.text !== 'can') return false;
+  const before = prims[i - 1]?.text ?? '';
+  if (/^(i|you|we|he|she|they)$/.test(before)) return true;
+  return subjects.test(prims[i + 1]?.text ?? '') && !/^(the|a|my|this|that|one|each|per|of)$/.test(before);
+};
 
 function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): Token {
   const { prims, words, meant, lexicon } = post;
@@ -369,7 +384,7 @@ function nameToken({ prims, meant }: Post, i: number, { entry, end }: NameHit, p
   let asTyped = plain;
   for (let k = i; k < end; k++) {
     const prim = prims[k];
-    asTyped &&= (!meant?.has(k) || unelided(prim) !== null) && !(prim && hasDigits(prim));
+    asTyped &&= (!meant?.has(k) || unelided(prim) !== null) && !(prim && (hasDigits(prim) || prim.raw.includes(' ')));
   }
   return {
     t: 'name',

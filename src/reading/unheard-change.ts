@@ -138,6 +138,11 @@ const lostFat: readonly string[] = [
   `^(?!.*\\b(?:batter|soap|mixture|trace)\\b)[^XL]*\\b${notKnown} (?:exactly |just )?(?:how much|amount|quantity|part|weight)(?: of ${the}F| of (?:it|that)| is| was| went| ran| got| landed| ended)*(?= (?:$|[-,.;:!)]|on\\b|in\\b|down\\b|over\\b|but\\b|so\\b))`,
   `^[^#]*\\b(?:went on|carried on|continued|made do|worked|used|melted|put in|poured in|took) (?:with )?(?:just |only )?(?:what|whatever)(?: ?s| is| was| had| there was| i had)* (?:left|remained|remains)\\b(?! (?:in|from)\\b| of (?!(?:it|that|them|${the}[FL])\\b))(?!.*#)`,
 ];
+/** So much less or more than its weight says: beside columns that agree, too. */
+const off: readonly string[] = [
+  `[FNL] ${vessel}(?:(?:is|was|were|came|comes|came out|ended up|went|in) )*(?:(?:under|over|short|out|off) by (?:about )?#|[#…] (?:under|over|short|too (?:much|little|light|heavy))(?= (?:$|[-,.;:!?)]|and\\b|but\\b)))(?!.*\\?)`,
+  `# too (?:much|little) (?:of )?${the}[FNL]\\b(?!.*\\?)|\\b(?:over|under|short) (?:with|on|of) ${the}[FNL] by (?:about )?#`,
+];
 /** Lye that was spilt. */
 const lostLye: readonly string[] = [
   `L [^FN.?]{0,90}\\b(?:spil(?:led|t)|slopped|splashed over|lost|leaked|knocked (?:it )?over|tipped over) ${someOf}`,
@@ -184,7 +189,7 @@ let made: Readonly<Record<'fat' | 'lost' | 'always' | 'done', readonly RegExp[]>
 function changes(which: 'lost' | 'always' | 'done'): readonly RegExp[] {
   if (!made) {
     const fat = patterned(lostFat);
-    const lost = [...fat, ...patterned(lostLye)];
+    const lost = [...fat, ...patterned([...lostLye, ...off])];
     const always = [...patterned([...out, ...other]), ...lost, ...patterned([...lye, ...size])];
     made = { fat, lost, always, done: [...always, ...patterned(more)] };
   }
@@ -205,7 +210,8 @@ const own = /^(?:me|mine|in mine|my pot|my version) :/;
 const isFigure = (token: Token): boolean => token.t === 'quantity';
 
 /** A row of names and amounts tells nothing. */
-const tells = (token: Token): boolean => token.t === 'word' && token.text !== 'of';
+const tells = (token: Token): boolean =>
+  token.t === 'word' ? token.text !== 'of' : token.t === 'name' && /^(?:under|over|short)$/i.test(token.text);
 
 /** Nobody has done it. */
 const open = /\?|\b(?:would|should|could|can|if|might|maybe)\b/;

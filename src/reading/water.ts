@@ -3,6 +3,7 @@ import { isUnpaired } from './proportions.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, roundTo } from './rows.ts';
 import type { Prim } from './scan.ts';
+import { isMark, isMeasured, wordAt } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 const paste =
@@ -49,6 +50,22 @@ function isForPaste(assembly: Assembly, row: Row): boolean {
   return true;
 }
 
+/** "Sugar 90 g in 60 ml hot water": water of its own; "in 60 ml of the water" is a part of the other. */
+function isOfAdditive(tokens: readonly Token[], { token: name }: Row): boolean {
+  const at = [name - 1, name - 2].find((k) => isMeasured(tokens[k]));
+  if (at === undefined || !/^(?:in|into)$/.test(wordAt(tokens, at - 1))) return false;
+  if (wordAt(tokens, name - 1) === 'the' || wordAt(tokens, at + 1) === 'of') return false;
+  for (let k = at - 2; at - k <= longestDissolved; k--) {
+    const token = tokens[k];
+    if (token?.t === 'name') return token.meaning.kind === 'additive';
+    if (!(token?.t === 'quantity' || (token?.t === 'word' && token.sort !== 'joint') || isMark(token, '=:,()\t')))
+      return false;
+  }
+  return false;
+}
+/** Tokens from an additive to the water that it is dissolved in, at the most. */
+const longestDissolved = 7;
+
 export function readWater(
   assembly: Assembly,
   rows: readonly Row[],
@@ -75,7 +92,12 @@ export function readWater(
   if (first) {
     const grams = first.grams ?? 0;
     const equal = (): boolean => weighed.every((row) => Math.abs((row.grams ?? 0) - grams) <= sameWithin * grams);
-    if (weighed.length === 1 || (equal() && weighed.some((row) => row.line !== first.line))) water = grams;
+    const others = weighed.filter((row) => !isOfAdditive(assembly.source.tokens, row));
+    if (weighed.length === 2 && others.length === 1) {
+      water = weighed.reduce((sum, row) => sum + (row.grams ?? 0), 0);
+      const said = weighed.map((row) => row.said).join(' and ');
+      assembly.assume('summed', `I added up ${said} of water: the one is what something else is dissolved in.`);
+    } else if (weighed.length === 1 || (equal() && weighed.some((row) => row.line !== first.line))) water = grams;
     else assembly.doubts.push({ id: 'two-amounts', of: 'water', said: weighed.map((row) => row.said) });
   } else {
     const share = waters.find((row) => row.share)?.share?.value;

@@ -31,3 +31,5 @@ test('every figure of every post has a fate', () => {
 test('every figure of hostile text has a fate', () => {
   fc.assert(fc.property(hostile, everyFigureAccountedFor), { numRuns: 2000 });
 });
+
+test('a factor is a whole figure', () => everyFigureAccountedFor('1.000 in each x 1.000cups'));

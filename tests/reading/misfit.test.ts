@@ -104,6 +104,19 @@ describe('what a solution is made of, told before what is taken of it', () => {
     `I keep a stock of lye solution made half and half by weight, so 50 %. I took 200 g of it and 60 g of water. ${fats}`,
     `My masterbatch lye is half and half. I poured 200 g of it into 60 g of water. ${fats}`,
     `I keep ready made lye solution, equal parts by weight, 50 %. I took 200 g of it and another 60 g of water. ${fats}`,
+    `${fats} lye solution 200 g (half NaOH, half water), and 60 g water`,
+    `${fats} My 50 % lye solution, 200 g (half NaOH half water), 60 g more water`,
+    `${fats} lye solution 50 % 200 g (half and half NaOH and water) + 60 g water`,
+    `${fats} Lye solution (half NaOH half water) 200 g, water 60 g`,
+    `I masterbatch my lye 1:1 by weight (NaOH in water). ${fats} I weigh 200 g of that solution and add 60 g water.`,
+    `${fats} 200 g of my lye solution, 50 % (50 g NaOH in every 100 g), water 60 g`,
+    `${fats} Lye solution (50 g NaOH per 100 g), 200 g of it, and 60 g water`,
+    `My NaOH is already dissolved at 50 %. ${fats} 200 g of it, and 60 g water.`,
+    `${fats} NaOH comes ready mixed, 50 % strength. 200 g of it went in, 60 g water`,
+    `${fats} The NaOH is already dissolved, 100 g in 160 g water.`,
+    `${fats}\nNatronlauge: NaOH 100 g\n             water 160 g`,
+    `${fats}\nLye solution: NaOH 100 g\n  + water 160 g`,
+    `${fats} The lye I can weigh on my kitchen scale: 100 g, dissolved in 160 g water`,
     `Lye water done, 100 g in 160 g, left to cool. ${fats}`,
     `First the lye solution: 100 g into 160 g. Then ${fats}`,
   ])('%s', (text) => {
@@ -112,9 +125,17 @@ describe('what a solution is made of, told before what is taken of it', () => {
   test.each([
     `I keep a stock of lye solution made half and half by weight, so 40 %. I took 200 g of it. ${fats}`,
     `Lye water done, 160 g in 100 g. ${fats}`,
+    `${fats} The NaOH comes dissolved, 50 g in every 100 g. I used 400 g of it.`,
+    `${fats} The NaOH comes at 50 %. I used 400 g of it.`,
+    `${fats} Lye solution NaOH 260 g, on its own line`,
   ])('it is asked: %s', (text) => {
     expect(readRecipe(reader, text).doubts.length).toBeGreaterThan(0);
   });
+});
+
+test('half and half that is weighed is cream', () => {
+  const { liquids, doubts } = readRecipe(reader, '700 g olive, 300 g coconut, 140 g NaOH, half and half 300 g');
+  expect([liquids.map(({ id }) => id), doubts]).toEqual([['single-cream'], []]);
 });
 
 test('pounds a bag are money', () => {

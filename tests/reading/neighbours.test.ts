@@ -335,6 +335,11 @@ test.each<[string, Readonly<Record<string, number>>]>([
     '600 g sunflower, 250 g coconut, how much lye? I have a 5 kg bag of stearic.',
     { 'sunflower-oil': 600, 'coconut-oil': 250 },
   ],
+  ['3 bars x 150 g cocoa butter, 50 g castor, 68 g lye', { 'cocoa-butter': 450, 'castor-oil': 50, naoh: 68 }],
+  ['castor 50 g; palm: 4 bricks @ 250 g; NaOH 148 g', { 'castor-oil': 50, 'palm-oil': 1000, naoh: 148 }],
+  ['2 blocks each 250 g lard, NaOH 66 g', { lard: 500, naoh: 66 }],
+  ['lard 500 g, NaOH 66 g, 6 bars x 100 g', { lard: 500, naoh: 66 }],
+  ['6 bars of 100 g\nlard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],
   ['500 g lard, 66 g lye, 150 g water. Strained through a tea towel, 12 pucks of about 60 g.', { lard: 500, naoh: 66 }],
 ])('%s', (text, grams) => {
   const got = weighed(text);
@@ -377,6 +382,9 @@ test.each([
 test.each([
   'We rendered a pile of mutton tallow from next door and ended up with 900 g. 100 g castor. 130 g NaOH',
   'Melted down old candles of mutton tallow, was left with about 900 g! 100 g castor, 130 g NaOH',
+  'Rendered 1.2 kg suet, got 900 g clean beef tallow. 100 g castor, 130 g NaOH',
+  'Rendering 1.2 kg of suet gave me 900 g of tallow. Melted the 900 g tallow with 100 g castor. 130 g NaOH',
+  'Day 1: rendered 1.2 kg suet and got 900 g tallow.\nDay 2: the 900 g tallow into the pot\nThen 100 g castor\n130 g NaOH\n300 g water',
 ])('what came of the fat that was rendered: %s', (text) =>
   expect(readRecipe(reader, text)).toMatchObject({ fats: [{ grams: 900 }, { grams: 100 }], doubts: [] }),
 );
@@ -384,6 +392,7 @@ test.each([
 test.each([
   'Rendered tallow and lard, ended up with 900 g. 100 g castor. 130 g NaOH',
   'Rendered a pile of tallow off the butcher. Made soap and ended up with 900 g. 100 g castor. 130 g NaOH',
+  'Rendered 900 g suet, got 1.2 kg tallow. Made soap of 900 g lard. 100 g castor, 100 g tallow. 130 g NaOH',
 ])('what came of two, or of the batch, is asked about: %s', (text) =>
   expect(readRecipe(reader, text).doubts).not.toEqual([]),
 );

@@ -248,3 +248,15 @@ test('letters that changed places are likelier than one that is missing; a lost 
     doubts: [],
   });
 });
+
+describe('water that an additive is dissolved in', () => {
+  test.each([
+    `${list}, water 200 g. Sugar 20 g in 34 g hot water.`,
+    `${list}, 200 g water; salt 10 g dissolved in 34 g water`,
+    `${list.replaceAll(', ', '\n')}\nwater = 200 g\nsugar = 90 g in 34 g hot water`,
+  ])('is more of it: %s', (text) => expect(read(text)).toEqual({ grams: { ...fats, water: 234 }, doubts: [] }));
+  test.each([`${list}, water 234 g. Sugar 20 g in 34 g of the water.`, `${list}, water 234 g, in 34 g water.`])(
+    'or nobody knows: %s',
+    (text) => expect(read(text).doubts).toEqual(['two-amounts']),
+  );
+});

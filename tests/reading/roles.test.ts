@@ -370,6 +370,11 @@ test.each([
   ["I've never used KOH before. How much KOH?", ['koh']],
   ['How much NaOH and KOH, as always?', ['naoh', 'koh']],
   ['I usually use KOH. How much lye?', ['koh']],
+  ['Normally it is NaOH and that is still the plan, never mind what they say about KOH. 5 %. How much?', ['naoh']],
+  ["I'd go with NaOH, whatever people tell me of KOH. How much lye?", ['naoh']],
+  ['Normally NaOH, but this time KOH. How much?', ['koh']],
+  ['Some say NaOH and others say KOH. How much lye?', ['naoh', 'koh']],
+  ['My friend says NaOH, others say KOH. How much?', ['naoh', 'koh']],
 ])('of two alkalis, the one that is asked for counts: %s', (text, expected) => {
   expect(read(`700 g sunflower, 300 g coconut. ${text}`).alkaliNamed).toEqual(expected);
 });

@@ -52,6 +52,10 @@ describe('a change that no rule can reckon with is asked about', () => {
     'I made three times that in one pot yesterday.',
     "I'm making two of those in one pot but with one lot of lye.",
     'I made a double batch but only one lot of lye.',
+    'Palm under by 12 g.',
+    'Coconut came out 15 g over.',
+    '20 g too little palm went in.',
+    'Went over with the lye by 4 g.',
   ])('%s', (text) => {
     expect(read(list + text).doubts).not.toEqual([]);
   });
@@ -88,7 +92,19 @@ describe('what changes nothing is not asked about', () => {
     'Poured it in the mould, spilt a bit, but the soap is fine.',
     'My grandfather used lard back then.',
     'I rendered the tallow twice.',
+    'Melted the palm 10 minutes over low heat.',
+    'Is the lye over by 3 g?',
   ])('%s', (text) => {
     expect(read(list + text).doubts).toEqual([]);
   });
+});
+
+describe('columns that agree beside a difference', () => {
+  const table = (got: number, told: string) =>
+    `fat | plan | got\nolive | 700 g | 700 g\ncoconut | 300 g | ${got} g\nlye | 140 g | 140 g\nwater | 300 g | 300 g\n${told}`;
+  test.each(['coconut under by 14 g', '(coconut 14 g under)', 'coconut was 14 g over'])('asked about: %s', (told) =>
+    expect(read(table(300, told)).doubts).not.toEqual([]),
+  );
+  test('the difference of columns that do not', () =>
+    expect(read(table(286, 'coconut under by 14 g'))).toMatchObject({ fats: [{}, { grams: 286 }], doubts: [] }));
 });

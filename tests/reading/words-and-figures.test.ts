@@ -25,10 +25,25 @@ test.each([
   ['rice brand oil 100 g', 'rice-bran-oil 100'],
   ['baboossa oil 100 g', 'babassu-oil 100'],
   ['smalec 100 g', 'lard 100'],
+  ['cocoa bttr 100 g', 'cocoa-butter 100'],
+  ['mango btr 100 g', 'mango-butter 100'],
+  ['palm krnl oil 100 g', 'palm-kernel-oil 100'],
+  ['cas tor oil 100 g', 'castor-oil 100'],
+  ['100 g cast or oil', 'castor-oil 100'],
+  ['100 g rapeseed oil', 'canola-oil 100'],
+  ['kakaosmör 100 g', 'cocoa-butter 100'],
+  ['nariyal tel (coconut) 100 g', 'coconut-oil 100'],
+  ['100 g of oil of coco', 'coconut-oil 100'],
 ])('a name by ear or of another tongue: %s', (text, fat) => expect(fats(text)).toEqual([fat]));
 
-test.each(['costic soda 140 g', 'cawstic soda 140 g'])('alkali by ear: %s', (text) =>
-  expect(read(`lard 1000 g, ${text}`).alkali).toMatchObject([{ id: 'naoh', grams: 140 }]),
+test.each([
+  '500 g lard and 500 g of fat of pork. How much NaOH?',
+  '500 g lard, olive or castor oil 100 g. How much NaOH?',
+])('of which fat that is, is asked about: %s', (text) => expect(doubts(text)).not.toEqual([]));
+
+test.each(['costic soda 140 g', 'cawstic soda 140 g', 'sod. hydroxide 140 g', 'sod. hyd. 140 g'])(
+  'alkali by ear: %s',
+  (text) => expect(read(`lard 1000 g, ${text}`).alkali).toMatchObject([{ id: 'naoh', grams: 140 }]),
 );
 
 test.each([
@@ -37,12 +52,15 @@ test.each([
   '500 g lard, 200 g coconut, 100 g of laye and 220 g of water',
   '500 g lard 200 g coconut 220 g water 100 g ley???',
   '500 g lard, 200 g coconut, 100 g lyr, 220 g water',
+  '500 g lard, 200 g coconut, lie 100 g, 220 g water. That was meant to be lye',
+  '500 g lard, 200 g coconut, 220 g water, lie 100 g. Autocorrect! It means LYE',
 ])('lye by a slip: %s', (text) =>
   expect(read(text).alkali.map(({ id, grams }) => [id, grams])).toEqual([['naoh', 100]]),
 );
 
 test.each([
   'lard 500 g, coconut 200 g, lye 100 g, water 220 g, lie 10 g',
+  'lard 500 g, coconut 200 g, water 220 g, lie 90 g for the lye 95 g',
   'lard 500 g, coconut 200 g, water 220 g. I lay 100 g towels under it.',
 ])('a slip of lye stands in a list without any: %s', (text) => expect(read(text).doubts).not.toEqual([]));
 
