@@ -25,10 +25,11 @@ const more: Readonly<Record<string, number>> = {
   'blind-47': 1,
   'blind-48': 1,
   'blind-56': 2,
-  'blind-57': 10,
-  'blind-58': 6,
-  'blind-59': 4,
-  'blind-62': 14,
+  'blind-57': 9,
+  'blind-59': 2,
+  'blind-62': 5,
+  'blind-65': 5,
+  'blind-68': 2,
 };
 
 for (const set of sets) {

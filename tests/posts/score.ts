@@ -89,7 +89,13 @@ export const sets = [
   'blind-58',
   'blind-59',
   'blind-60',
+  'blind-61',
   'blind-62',
+  'blind-63',
+  'blind-65',
+  'blind-66',
+  'blind-68',
+  'blind-69',
 ] as const;
 
 export function posts(set: string): readonly Post[] {
