@@ -61,9 +61,15 @@ function letterOf(token: string): string {
   return first > 47 && first < 58 ? '0' : '.';
 }
 
+/** "No wait, scratch that, 100 grams": nobody is hurt. */
+const takenBack = /\bscratch that\b/g;
+
 /** Signs of a text; null where it speaks of no body. */
 export function signsOf(text: string): Signs | null {
-  const tokens = plainOf(text).match(/[a-z0-9\u0080-\uffff]+|[.!?;\n|,]/g) ?? [];
+  const tokens =
+    plainOf(text)
+      .replace(takenBack, ' ')
+      .match(/[a-z0-9\u0080-\uffff]+|[.!?;\n|,]/g) ?? [];
   const letters = tokens.map(letterOf).join('');
   return bodily.test(letters) ? { stretches: stretchesOf(tokens, letters), whole: wholeOf(letters) } : null;
 }

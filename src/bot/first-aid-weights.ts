@@ -1,4384 +1,4410 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-3
- ab:-13
- aber:2
- abgekriegt:11
- abgewischt:9
- able:-2
- about:5
- above:8
- abt:-10
- abuela:-9
- accident:10
- accidental:5
+export const weights = ` a:-2
+ ab:-10
+ abgekriegt:13
+ abgewischt:11
+ about:3
+ above:7
+ abt:-11
+ abuela:-8
+ accident:12
+ accidental:10
  accord:-6
- account:-5
- aceite:-3
- acid:6
- acros:3
- activat:-3
- actual:-10
- add:-11
+ account:-6
+ acid:-1
+ acros:-1
+ activat:-6
+ actual:-8
+ add:-16
  added:-4
+ additiv:-3
+ admit:-2
  adult:-5
- advance:-8
- advice:-7
+ advance:-6
+ advice:-11
  afraid:-11
- after:8
- afternoon:1
- afterward:-11
- again:-17
- against:-6
- age:-9
- ages:-14
- ago:8
+ after:11
+ afternoon:4
+ afterward:-6
+ again:-14
+ against:-9
+ age:-12
+ ages:-4
+ ago:13
  agre:-3
- agree:-12
- ahead:-7
- ahora:6
- ai:11
- aid:7
- air:-16
- al:5
- alarm:-7
- alcohol:-2
+ agree:-4
+ agua:-2
+ ahead:-4
+ ahora:9
+ ai:13
+ aid:9
+ air:-12
+ al:3
+ alarm:-5
+ alcohol:2
+ alike:-10
  alkali:-12
- alkanet:-8
- all:-4
- allergic:-2
- alles:-9
- allotment:-3
- allow:-12
- almond:-11
- almost:-11
- aloe:-15
- alone:-4
+ alkanet:-12
+ all:-5
+ allergic:-8
+ alles:-8
+ allotment:-5
+ allow:-8
+ almond:-13
+ almost:-10
+ aloe:-7
+ alone:-5
  along:8
- already:-4
- alright:-14
- also:-1
- alter:-12
- although:-3
- altogether:-12
- alu:-9
- aluminium:-18
- alway:-6
- am:1
- amber:-9
- american:-4
- ammonia:2
- among:3
- amount:-10
- ampolla:9
- an:-6
- and:1
- animal:-6
- ankle:16
+ already:-6
+ alright:-11
+ also:-2
+ alter:-5
+ although:-4
+ altogether:-14
+ alu:-13
+ aluminium:-8
+ alway:-5
+ am:-8
+ amber:-7
+ american:-7
+ among:7
+ amount:-14
+ ampolla:10
+ an:-9
+ and:2
+ animal:-5
+ ankle:19
  anos:-9
- another:-12
- anruhren:1
- ans:-1
- answer:-16
- antes:-10
- any:-7
- anybody:2
- anyhow:-5
- anymore:-6
- anyone:-13
- anyth:1
- anyway:4
- anywhere:-10
- apart:2
- app:-7
- appl:-5
- apple:-4
- applesauce:-8
- appointment:-3
- apprentice:-1
- apres:1
- apricot:-4
+ another:-8
+ anruhren:-1
+ ans:-2
+ answer:-10
+ antes:-9
+ any:-12
+ anybody:-4
+ anyhow:-4
+ anymore:-9
+ anyone:-11
+ anyth:-4
+ anyway:-1
+ anywhere:-9
+ apart:-3
+ app:-10
+ appl:-7
+ apple:-5
+ applesauce:-3
+ apprentice:-3
+ apres:2
+ apricot:-6
  apron:-16
- aqua:-10
- arde:11
+ aqua:-8
+ arde:8
  are:4
- arent:-7
- argan:-8
- arithmetic:-4
- arm:-6
+ arent:-8
+ argan:-4
+ arithmetic:-6
+ arm:-5
  armpit:-1
- arms:-16
+ arms:-9
  around:5
  arriv:-3
- as:-13
+ as:-11
  ashes:-11
- aside:-5
- ask:-4
- asked:-6
+ aside:-3
+ ask:1
+ asked:-15
  asks:7
- asleep:1
- asthma:5
- at:-7
- ate:-1
- attempt:-1
- attic:-6
- atznatron:14
- au:1
- auf:-13
- auge:8
- augen:-11
- august:-10
- aunt:-10
- aus:2
- autumn:-9
- aux:-12
- avale:5
+ asleep:-3
+ asthma:3
+ at:-1
+ ate:-5
+ attempt:-3
+ attic:-5
+ atznatron:15
+ au:-4
+ auf:-9
+ auge:7
+ augen:-10
+ august:-9
+ aunt:-9
+ aus:-2
+ autumn:-11
+ aux:-4
+ avale:7
  avant:4
- avec:6
- avocado:-2
- avoid:-12
- awake:-2
+ avec:5
+ avocado:-7
+ avoid:-15
+ awake:-4
  away:-2
- awful:6
- b:-7
+ awful:7
+ b:-11
  babassu:-4
- baby:1
- babys:3
+ baby:-3
+ babys:2
  back:-4
- background:-10
- backside:4
- backward:-4
- bacon:-5
- bad:-2
- badly:3
- bag:-5
- bags:-8
- bak:-11
- balanc:4
- balance:-3
- balcony:-11
- bald:-3
- balls:9
- balm:-19
- band:-4
- bang:9
- bar:-7
- bare:3
- barefoot:14
+ background:-3
+ backside:17
+ backward:-7
+ bacon:-4
+ bad:1
+ badly:4
+ bag:1
+ bags:-7
+ bain:-3
+ bak:-9
+ balanc:3
+ balance:-7
+ balcony:-3
+ bald:-4
+ ball:8
+ balls:10
+ balm:-16
+ band:-3
+ bang:6
+ bar:-8
+ barber:-3
+ bare:6
+ barefoot:16
  bark:3
- barn:-8
- bars:-14
- base:-7
+ barn:-6
+ bars:-11
+ base:-6
  basket:-5
- batch:-2
- bath:-9
- bathroom:4
- batter:-6
+ batch:-6
+ bath:-12
+ bathroom:5
+ batter:-4
  batteri:-6
- battery:-8
- bazaar:-3
+ battery:-5
+ bazaar:-2
  bc:6
- be:2
+ be:-8
  bead:3
- beads:10
+ beads:2
  beagle:3
- beak:3
+ beak:8
  beaker:4
- bear:-9
- beard:-8
- beautiful:-7
- bebe:7
- became:10
+ bear:-7
+ beard:-4
+ beautiful:-5
+ bebe:9
+ became:2
  because:1
- become:-7
- bed:-6
- bedroom:-3
- bedtime:-5
- beech:-3
- beef:-4
- been:14
- beer:-11
- bees:-7
+ becom:-3
+ become:-3
+ bed:-11
+ bedroom:-1
+ bedtime:-8
+ beef:-1
+ beekeeper:-2
+ been:16
+ beer:-5
+ bees:-9
  beeswax:-13
  before:-4
- beforehand:-10
- began:14
- begin:-8
- beginn:5
- beginner:-12
- begun:-5
- behind:5
- bei:-6
- beige:-6
- beim:2
- being:-1
- bekommen:5
- believ:13
- believe:-15
- belly:19
- belong:-8
- below:-13
- ben:10
- bench:-3
- bend:-4
- bent:5
- bentonite:-3
- bergamot:-7
- besid:-1
- beside:-5
- best:-3
- bet:-10
- better:-21
- between:3
- bevel:-3
- bien:11
- big:-3
- bigger:-2
- bill:4
- bin:-4
- bins:-10
- birch:-12
+ beforehand:-6
+ began:9
+ begin:-10
+ beginn:9
+ beginner:-11
+ begun:-6
+ behav:-5
+ behind:2
+ bei:-5
+ beige:-4
+ beim:8
+ being:2
+ bekommen:17
+ believ:12
+ believe:-11
+ belly:13
+ belong:-9
+ below:-12
+ ben:3
+ bench:-6
+ bend:-8
+ bent:11
+ beside:2
+ best:-7
+ bet:-7
+ better:-1
+ between:5
+ bevel:-5
+ bien:10
+ big:-1
+ bigger:-10
+ bill:2
+ bin:-6
+ bins:-5
+ birch:-11
  birds:-2
- birthday:-9
- bis:-3
- biscuit:-1
- bit:1
- bites:5
- bits:-4
- bitten:6
- black:-16
+ birthday:-12
+ bis:-4
+ biscuit:5
+ bit:-2
+ bite:4
+ bites:-3
+ bits:4
+ bitten:9
+ black:-18
  blame:-4
- blanc:8
- blanca:-6
- blanco:-5
- blanket:-14
- bleach:1
- blend:-2
- blender:-9
+ blanc:12
+ blanca:-5
+ blanco:-1
+ blanket:-10
+ bleach:-3
+ bleed:1
+ blend:-1
+ blender:2
  bless:-7
- blew:9
- blind:11
- blink:5
- blister:10
- blob:-1
- block:-15
- blog:-4
- blood:16
+ blew:5
+ blind:9
+ blink:9
+ blister:9
+ blob:6
+ block:-14
+ blog:-5
+ blood:13
  bloodshot:-1
- blouse:5
- blue:-2
- blurry:8
+ blouse:8
+ blue:-3
+ blurry:6
+ board:-4
  boat:-3
- body:-4
- boil:-1
- boiler:-7
- boils:4
- bol:-7
- bone:8
- bonjour:-1
- book:-5
- booklet:-8
- books:-4
- boot:1
- boots:-4
- borax:-7
- bord:-5
- bored:6
- born:-3
- borrow:-9
- boss:3
- both:4
- bother:9
- bottl:-12
- bottle:-4
- bottom:-19
- bouche:4
- bought:-9
- bounc:3
- bowl:12
- bowls:7
- box:-6
- boxes:-13
- boy:11
+ body:-5
+ boil:2
+ boiler:-13
+ boils:3
+ bol:-4
+ bone:6
+ bonjour:-3
+ book:-12
+ booklet:-4
+ books:-5
+ boot:3
+ boots:-7
+ borax:-3
+ bord:-3
+ bored:10
+ born:-4
+ borrow:-6
+ boss:1
+ both:2
+ bother:4
+ bottl:-10
+ bottle:4
+ bottom:-15
+ bouche:9
+ bought:-15
+ bounc:7
+ bowl:13
+ bowls:-2
+ box:-4
+ boxes:-7
+ boy:6
  boyfriend:2
- boys:-10
- bra:8
- bran:-6
- brand:-3
- bras:18
+ boys:-7
+ bra:5
+ bran:-11
+ brand:-12
+ bras:17
  brass:-3
- brave:-9
- brazo:8
- bread:-13
- break:2
- breakfast:10
- breastbone:14
- breath:14
- breathe:7
- brennt:3
- brick:-13
- bright:3
- brine:-2
- bring:5
- brittle:-6
- broke:-1
- broken:-2
- broom:11
- brother:-4
- brought:-3
- brown:14
- brule:-11
- brulure:7
- brush:-7
- bu:4
- bubb:-4
- bubbl:-2
- bubble:14
- bucket:5
- bud:3
- budget:-5
- build:-7
- built:-8
+ brave:-6
+ brazo:17
+ bread:-9
+ break:-9
+ breakfast:6
+ breastbone:6
+ breath:12
+ breathe:10
+ brennt:-1
+ brick:-11
+ bride:-3
+ bright:-3
+ brilliant:-5
+ brim:-3
+ brine:3
+ bring:4
+ brittle:-7
+ broke:-5
+ broken:-1
+ broom:10
+ brought:-7
+ brown:10
+ brule:-7
+ brulure:4
+ brush:-3
+ bu:10
+ bubb:-7
+ bubbl:-4
+ bubble:3
+ bucket:8
+ budget:-1
+ build:-5
+ built:-12
  bumps:6
- burbuja:-5
+ burbuja:-4
  burn:6
- burnin:3
- burns:4
- burnt:-7
- burp:13
- burst:8
- bus:-8
- but:-3
- butcher:-14
- butt:-2
- butter:-7
- button:-9
- buy:-17
- by:-4
- c0conut:-3
- c:-28
- ca:-2
- cabbage:-6
- cage:5
- cake:-8
- cakes:-9
- calculat:-6
- calculator:-15
- calendula:-5
- caliente:15
- call:-5
- calls:4
- came:-4
- camera:-3
- camp:-8
- can:-6
- candl:6
- candle:-8
- canister:-6
+ burnin:4
+ burns:1
+ burnt:-6
+ burp:12
+ burst:7
+ bus:-3
+ busines:-6
+ but:-6
+ butcher:-4
+ butt:7
+ butter:-5
+ button:-6
+ buy:-19
+ by:-7
+ c:-17
+ ca:-5
+ cabbage:-10
+ cage:4
+ cake:-7
+ cakes:-11
+ calculat:-2
+ calculate:-7
+ calculator:-9
+ calendar:-5
+ calendula:-12
+ caliente:6
+ call:-4
+ calls:10
+ came:-9
+ camellia:-3
+ camera:-4
+ camp:-7
+ can:-15
+ candl:5
+ candle:-12
+ canister:-7
  cannot:-7
- canola:-15
- cans:-5
- cant:12
- cap:11
- car:-4
- caramel:-7
- card:-20
- cardboard:4
+ canola:-9
+ cans:-6
+ cant:7
+ cap:3
+ car:-1
+ cara:-2
+ caramel:-3
+ card:-18
+ cardboard:1
+ cards:-3
  care:-6
- careful:-13
- caretaker:-10
+ careful:-12
+ caretaker:-6
  carpet:-3
- carri:1
- carrot:-5
- carry:-7
- carton:-6
- cases:-3
- caster:-3
- castile:-10
- castor:-10
+ carri:-1
+ carrot:-13
+ carry:-3
+ carton:8
+ case:-1
+ cases:-4
+ cast:-3
+ caster:-5
+ castile:-6
+ castor:-13
  cat:-3
- catch:2
- cats:-4
- cattle:-1
- caught:1
- cauldron:-7
- cause:8
- caustic:10
- caustica:14
- caustique:17
- caviti:-9
- cayo:-1
- ce:2
- cedar:4
- cedarwood:-1
+ catch:-3
+ cats:-3
+ cattle:1
+ caught:-1
+ cauldron:-11
+ cause:9
+ caustic:14
+ caustica:16
+ caustique:15
+ caviti:-6
+ ce:-1
+ cedar:7
+ cedarwood:-3
  ceil:1
- celebrate:-3
- cellar:-7
- cent:-6
- centre:-8
- certain:-9
- chair:-2
- chalk:-15
- chamomile:-7
- chang:-8
- change:4
- channel:-3
- chap:-7
- charcoal:-13
- charg:-7
- charge:-3
- chart:-4
- chat:5
- cheap:-6
- cheaper:-8
- check:-13
- checklist:-8
- cheek:14
- cheese:2
- chemical:11
- chemist:-3
- chemistry:-10
- chest:11
- chew:-2
- chicken:4
- chien:6
- child:5
- children:-14
- chill:-4
- chimney:-4
- chin:-1
- chip:-3
- chipp:-1
- chips:-7
- chocolat:-7
- chocolate:-4
- choir:-11
- chok:-11
- choose:8
- chose:-5
- christma:-9
- chuck:-10
- chunk:16
- church:-8
- cinnamon:8
- circle:-2
- citrate:-3
- citric:-4
- citronella:-7
- claim:-11
- class:-6
- clay:-15
- clean:-3
- cleaner:5
- clear:-2
- clever:2
- client:-10
- cling:7
- clock:-9
- clockwork:-3
- clos:14
- close:6
- cloth:-12
- cloud:15
+ cell:-3
+ cellar:-4
+ cent:-4
+ centre:-9
+ chair:-4
+ chalk:-8
+ chamomile:-9
+ chang:-4
+ change:6
+ chap:-6
+ charcoal:-12
+ charg:-5
+ charge:-6
+ chart:-6
+ chat:2
+ cheap:-11
+ cheaper:-9
+ check:-10
+ checklist:-3
+ cheek:13
+ cheese:4
+ chemical:10
+ chemist:-4
+ chemistry:-13
+ chest:19
+ chew:3
+ chicken:11
+ chien:4
+ child:11
+ children:-8
+ chill:-6
+ chimney:-3
+ chin:3
+ chipp:-8
+ chips:-9
+ chocolat:-5
+ chocolate:-5
+ choir:-9
+ chok:-10
+ chose:-9
+ christma:-11
+ chuck:-5
+ chunk:6
+ church:-7
+ cinnamon:9
+ citrate:-6
+ citric:-3
+ citronella:-6
+ claim:-14
+ clarifi:-3
+ clarity:-5
+ class:-8
+ clay:-9
+ clean:-7
+ cleaner:6
+ clear:-6
+ clever:6
+ client:-12
+ climb:-1
+ cling:3
+ clock:-7
+ clockwork:-6
+ clos:5
+ close:3
+ cloth:-9
+ cloud:11
  cloudy:-13
- clove:12
- club:-3
- clump:-1
- clumpy:-7
- cm:-12
- co:-14
- coarse:-6
- coat:-5
- cocanut:-8
- cocnut:-4
- coco:-22
- cocoa:-6
- cocoanut:-6
- coconut:-4
- coffee:-2
- coin:7
- coins:-1
- cold:-12
- collar:16
- collarbone:8
- colleagu:-6
+ clove:17
+ clump:-10
+ clumpy:-9
+ cm:-13
+ co:-16
+ coarse:-4
+ coast:-4
+ coat:-4
+ cocanut:-4
+ cocnut:-5
+ coco:-17
+ cocoa:-4
+ cocoanut:-5
+ coconut:-2
+ coffee:4
+ coin:10
+ coins:-2
+ cold:-15
+ collar:11
+ collarbone:7
+ colleague:3
  collect:5
- colloidal:-1
- color:-6
- colour:-4
- column:-8
- com:8
- comb:9
- combien:-13
- combin:-4
- combine:-16
- come:2
- comes:2
- comma:-2
- comment:-17
- community:-3
- como:-3
- compar:-3
- compare:-5
- complain:-8
- complaint:-1
- computer:-3
- con:7
- conc:-3
- concentration:-15
- concrete:-9
- confession:-8
- confirm:-14
- contact:5
- container:2
- convert:-7
- cook:1
- cookbook:-8
- cooker:-5
- cookie:-1
- cooks:-3
- cool:-11
- cooler:-9
- cools:-12
- copi:-6
- copper:-3
- copy:-13
- corner:-2
- correct:-10
- cost:-14
- costic:-3
- costs:-14
- cottage:-9
- cotton:-8
- cough:6
- could:13
- couldnt:-13
- coule:19
- couleur:3
- council:-3
- count:-3
- counter:-7
- country:-3
- couple:-7
- course:-9
- cousin:-9
- cover:-4
- cow:-6
- cpop:-9
- crack:2
+ colloidal:-3
+ colour:-20
+ column:-12
+ com:5
+ comb:7
+ combien:-9
+ combin:-3
+ combine:-13
+ come:4
+ comes:-7
+ comma:3
+ comme:-1
+ comment:-21
+ compar:-4
+ compare:-3
+ complain:-7
+ con:6
+ conc:-6
+ concentration:-12
+ concrete:-1
+ confession:-9
+ confirm:-8
+ contact:8
+ container:-1
+ content:5
+ convert:-4
+ cook:-15
+ cookbook:-6
+ cooker:-2
+ cooks:-5
+ cool:-17
+ cooler:-10
+ cools:-10
+ copi:-7
+ copper:-4
+ copy:-11
+ corner:-6
+ correct:-15
+ cost:-9
+ costic:-4
+ costs:-15
+ cottage:-10
+ cotton:-5
+ cough:9
+ could:4
+ couldnt:-8
+ coule:16
+ couleur:5
+ council:-4
+ count:-14
+ counter:-1
+ coup:5
+ couple:-5
+ course:-14
+ cousin:-11
+ cover:-1
+ cow:-10
+ cpop:-10
+ crack:6
  craft:-3
- crater:3
- crawl:1
- crayon:-7
- crazy:14
+ crater:7
+ crawl:-4
+ crayon:-4
+ crazy:10
  cream:-4
- creamy:-4
- cried:-15
- crock:-4
- crockpot:2
- cross:-2
+ creamy:-5
+ cried:-14
+ crock:-3
+ crockpot:1
+ cross:-5
  crudo:10
- crumbl:-1
- crumble:-3
- cry:8
- crystal:-3
- cuanta:-17
- cube:8
- cubes:-13
- cucumber:-7
- cuff:3
- cup:2
- cupboard:-5
+ crumb:-9
+ crumbl:11
+ crust:-1
+ cry:1
+ crystal:-1
+ csv:-5
+ cuanta:-9
+ cube:12
+ cubes:-7
+ cuff:5
+ cup:4
+ cupboard:-4
  cupful:-11
- cups:-16
- cur:-12
- cure:-7
- cured:8
- cures:-5
- curiou:-9
- curl:10
- curry:-7
- curtain:-3
- custard:-10
- customer:-9
- cut:7
- cuts:8
- cutt:-10
+ cups:-20
+ cur:-17
+ cure:-15
+ cured:5
+ cures:-9
+ curiou:-4
+ curry:-3
+ custard:-6
+ customer:-2
+ cut:-5
+ cuts:4
+ cutt:-8
  cutter:-6
- d:-5
- da:-6
- dabb:5
- dad:3
- dag:-18
- damit:-7
- damp:-10
- dangerou:-10
- dans:8
- dare:-6
- dared:8
- darf:-5
- darker:-3
- das:-5
- date:-12
- daughter:-7
- day:-5
- daylight:9
+ d:-6
+ da:-9
+ dabb:15
+ dad:9
+ dag:-22
+ damit:-13
+ damp:3
+ dangerou:-8
+ dans:20
+ dared:4
+ darf:7
+ darker:-4
+ das:-3
+ date:-13
+ daughter:-5
+ day:-4
+ daylight:3
  days:-3
- de:-1
- dead:-4
- deal:-3
- dear:-9
- decant:6
- december:-6
+ de:-2
+ dead:-12
+ dear:-12
+ decant:8
  decent:-6
- decid:-7
- decimal:-10
- dedo:11
- deep:9
- deer:-2
- deja:-3
- del:9
- dem:1
+ decid:-10
+ decide:-3
+ decimal:-9
+ dedo:15
+ deep:14
+ degre:-3
+ deionis:-6
+ deja:-2
+ del:12
+ dem:6
  demineralis:-5
- den:2
- dense:-6
- dent:8
- dentist:-5
- dentro:4
- depend:-3
+ den:-3
+ dense:-3
+ dent:7
+ dentist:-6
+ dentro:13
+ depend:-1
  depui:11
- der:-7
- derramo:-10
- desde:18
- despu:20
- dessu:3
- destill:-4
- di:10
- dias:5
- dice:15
- dictat:-5
+ der:-10
+ derramo:-8
+ des:6
+ desde:10
+ despu:19
+ dessu:4
+ destill:-5
+ di:8
+ diary:-5
+ dias:8
+ dice:9
+ dictat:-4
  did:-8
- didnt:-1
- die:3
- died:-9
- differ:-4
- difference:-10
- different:-6
+ didnt:-3
+ die:1
+ died:-18
+ differ:-3
+ difference:-11
+ different:-8
  diffuser:2
- digit:-2
- dilut:1
+ digit:-4
+ dilut:3
  dilute:-10
- dilution:-5
- dinner:-5
- dinosaur:-4
- dipp:12
- dirty:-4
- disaster:-1
- discount:-17
- dish:-11
+ dilution:-6
+ dinner:-3
+ dinosaur:-5
+ dipp:14
+ direction:-7
+ dirty:-5
+ disaster:-6
+ discount:-16
+ dish:-14
  dishwasher:-13
- dispenser:-7
- display:-4
- dissolv:-14
- dissolve:-9
+ dispenser:-8
+ display:-3
+ dissolv:-9
+ dissolve:-13
  dist:-3
- distill:-7
- disturb:-5
+ distill:-10
+ disturb:-4
  divid:-5
- divider:-4
- dizzy:15
- do:-1
- doctor:5
- does:-4
- doesnt:-3
- dog:-1
- dogs:-8
- doigt:1
- doing:-3
- done:-11
+ divider:-6
+ dizzy:22
+ do:1
+ doctor:8
+ does:-7
+ doesnt:-8
+ dog:-5
+ dogs:-14
+ doing:-5
+ done:-5
  dont:-4
- door:3
- doors:-3
- doorway:-12
- dos:13
- dot:7
- dots:7
- doubl:-9
- double:-14
- doubt:-11
- dough:4
- doux:-2
- down:5
- downstair:-6
- dozen:-5
- draft:-5
- drag:-5
- dragg:1
- dragon:-5
- drainpipe:-2
- drama:-6
- drank:10
- draught:5
- draw:-3
- drawer:-7
- draws:-4
- dream:-3
- drei:12
- dress:-8
- drew:-7
- dried:-5
- dries:-4
- drin:5
- drink:2
- drip:8
- dripp:1
- drips:8
- drive:-3
- drool:4
- drop:4
- droplet:6
+ door:-3
+ doors:-9
+ doorway:-6
+ dos:14
+ dot:4
+ dots:6
+ doubl:-8
+ double:-13
+ doubt:-3
+ dough:7
+ doux:-8
+ down:-3
+ downstair:-2
+ dozen:-6
+ draft:-6
+ drag:-3
+ dragg:2
+ dragon:-3
+ drain:-6
+ drainpipe:-5
+ drama:-5
+ drank:8
+ drauf:2
+ draught:-9
+ drawer:-12
+ draws:-3
+ dream:8
+ drei:13
+ dress:-7
+ drew:-9
+ dribbl:4
+ dried:-4
+ dries:-6
+ drin:-1
+ drink:3
+ drip:6
+ dripp:6
+ drips:4
+ driv:-1
+ drive:-1
+ drool:7
+ drop:5
+ droplet:12
  dropp:2
- drops:-2
- drove:-3
- drum:-12
- drunk:4
- dry:-15
- du:6
- duck:-10
+ drops:-8
+ drove:-2
+ drum:-5
+ drunk:8
+ dry:-8
+ du:2
+ dual:-3
+ duck:-12
  ducks:-3
- due:-10
- duele:14
- duft:-5
- dug:12
- dump:-6
- dunk:7
- dur:-14
- durch:1
- dust:-2
- dusty:-11
- dye:-8
- e:-4
- each:-13
- ear:8
+ due:-3
+ duele:12
+ duft:-4
+ dug:5
+ dump:-4
+ dunk:17
+ dur:-7
+ durch:-2
+ dusty:-14
+ dye:-4
+ e:-2
+ each:-15
+ ear:5
  earlier:-6
- early:2
- ears:-8
- easier:-11
- easter:-15
- easy:-8
- eat:16
- eaten:9
- eats:-11
- eau:4
- eczema:-14
- edge:5
- edges:-10
- edit:4
+ early:-9
+ ears:-6
+ easier:-7
+ easter:-4
+ easy:-7
+ eat:6
+ eaten:2
+ eats:-8
+ eau:6
+ eczema:-19
+ edge:6
+ edit:2
  egg:-8
- eight:3
- eighti:-7
- eighty:-1
- ein:3
+ eight:2
+ eighti:-5
+ ein:-2
  eine:7
- einen:-7
- eingeatmet:12
- either:-9
- el:5
- elbow:-6
+ einen:-5
+ eingeatmet:9
+ either:-7
+ el:9
+ elbow:-9
  eldest:-3
- eleven:4
- elle:-2
- else:-5
- emergency:10
- empti:-4
+ electric:-6
+ eleven:15
+ elle:-1
+ else:-3
+ embarrass:2
+ emergency:15
+ empti:-11
+ empty:-11
  emu:-4
- en:-4
- enamel:-6
- encima:8
- end:-8
- ended:4
- ends:7
- enfant:-9
- english:-7
- enjoy:-3
- enough:-19
+ emulsion:-4
+ en:-2
+ enamel:-9
+ encima:11
+ end:-12
+ ended:-12
+ ends:1
+ enfant:-12
+ engine:-3
+ english:-4
+ enough:-15
  entire:-3
- entry:-8
- envelope:-4
- eo:-7
- equal:-3
- er:-3
+ entry:-7
+ envelope:-7
+ eo:-5
+ equal:-4
+ er:-6
  error:3
- erst:9
- erupt:18
- es:-6
- espresso:-3
- essential:-17
- est:6
- esta:-5
- et:4
- ethanol:-4
- eucalyptu:5
- euro:2
- euros:-5
+ erst:12
+ erupt:15
+ es:-8
+ essential:-4
+ essentielle:5
+ essig:-1
+ est:9
+ esta:-10
+ et:2
+ ethanol:-6
+ eucalyptu:2
+ eur:-3
+ euro:-2
+ euros:-3
  even:-9
  evening:-8
- ever:-4
- every:-23
+ ever:-7
+ every:-19
  everybody:-10
- everyone:-8
- everyth:-7
- everywhere:-7
- exact:-11
- except:-7
- exces:-6
+ everyday:-3
+ everyone:-6
+ everyth:-6
+ everywhere:-9
+ evoo:-3
+ ewes:-3
+ exact:-8
+ excel:-3
+ except:-4
+ exces:-5
  excuse:-6
- expect:3
- expert:-7
+ expect:-6
+ expert:-4
  explain:-10
- explod:5
- export:-5
- extra:-15
- extract:-7
- eye:15
- eyeball:-13
- eyebrow:9
- eyelid:21
- eyewash:-8
- f:-7
- face:-5
+ explod:10
+ export:-8
+ extra:-14
+ extract:-6
+ eye:17
+ eyeball:-15
+ eyebrow:4
+ eyelid:8
+ eyes:2
+ eyewash:-10
+ f:-14
+ face:-3
  faceful:14
- fade:-11
- fail:-13
- failur:-4
- faint:-2
- fair:-6
- faire:-1
- fait:12
- fall:-5
- falls:-3
- false:-10
- fami:-11
- fan:-9
- fancy:-3
- farm:-4
- fast:-2
- faster:-8
- fat:-23
- father:-9
- fats:-16
+ facial:-3
+ fade:-8
+ fail:-14
+ failur:-7
+ faint:-3
+ fair:3
+ faire:5
+ fait:17
+ fall:-8
+ fallen:3
+ false:-13
+ fami:-10
+ fan:-12
+ fancy:-2
+ far:-15
+ farm:-8
+ farmer:-4
+ fast:6
+ faster:-3
+ fat:-19
+ father:-5
+ fats:-12
  fault:-6
  faut:-11
- favour:-3
- favourite:-9
- fear:-8
+ favour:-5
+ favourite:-6
+ fear:-3
+ feb:-1
  february:-6
- fed:-10
+ fed:-9
+ fee:-3
  feed:5
- feel:11
- feels:3
+ feel:6
+ feels:4
  feet:-4
- fell:7
- fellow:-5
- felt:5
+ fell:8
+ felt:7
  fence:-1
- ferry:-3
- fetch:-5
- few:-9
- fifteen:-10
- fifth:-9
- fifty:-2
- fig:-3
- fight:-3
- figur:-14
- figure:-21
- file:-7
- fill:-9
- fille:5
- fills:-11
- film:-6
+ fetch:-3
+ few:-8
+ fifteen:-7
+ fifth:-7
+ fifty:-3
+ fight:-7
+ figur:-7
+ figure:-13
+ file:-4
+ fill:-6
+ fille:14
+ fills:-13
+ film:-7
  fils:14
- filter:-3
+ filter:-7
  fin:-7
- final:-13
- find:-4
- finds:-13
- fine:-11
- finger:7
- fingernail:15
- fingertip:11
- finish:3
- fire:4
- firm:-12
- first:-3
- fish:14
- fist:2
- fists:-1
- fit:-1
- fits:-16
- five:-2
+ final:-16
+ find:-7
+ finds:-7
+ fine:-9
+ finer:-5
+ finger:6
+ fingernail:10
+ fingertip:18
+ finish:-4
+ fir:-3
+ fire:8
+ firm:-13
+ first:-1
+ fist:3
+ fists:4
+ fit:-8
+ fits:-11
+ five:-10
  fizz:5
  fl:-8
- flake:11
- flaky:-8
- flame:-4
- flannel:8
- flar:6
- flash:-7
- flat:-8
- flatmate:1
+ flak:3
+ flake:10
+ flaky:-11
+ flame:-8
+ flannel:9
+ flar:1
+ flash:-6
+ flatmate:-7
  flea:-1
  fleck:3
- flew:4
- flick:11
+ flew:7
+ flick:15
  float:-12
- flood:-7
- floor:2
- floral:-3
- flour:5
- flower:11
- flu:-3
- fluid:-3
- flung:-1
- flush:5
- fly:10
- fo:-7
- foam:4
- foams:-4
- foamy:7
- fog:-7
+ flood:-4
+ floor:3
+ floral:-5
+ flour:-3
+ flower:7
+ flu:2
+ fluid:-4
+ flush:1
+ fly:5
+ fo:-6
+ foam:7
+ foams:-3
+ foamy:8
+ fog:-10
  fogg:14
- foggy:13
+ foggy:4
+ fold:3
  folks:-7
- follow:-12
- fond:1
- food:-9
- fool:12
- foot:-7
- football:-3
+ follow:-7
+ fond:-1
+ food:-4
+ fool:11
+ foot:-4
+ football:-5
  for:-3
- forc:-4
- force:4
- forearm:12
- forehead:8
- forget:-10
+ force:5
+ forearm:10
+ forehead:11
+ forget:-7
  forgive:-4
- forgot:-6
- forgotten:-15
- fork:-6
+ forgot:-3
+ forgotten:-13
+ fork:-7
  form:-14
- forms:-11
- formula:-9
- fortnight:-4
- forty:-4
- forum:-5
- forward:4
- found:-1
- four:-4
- fourteen:4
+ forms:-7
+ formula:-5
+ fortnight:-6
+ forty:1
+ forum:-6
+ forward:2
+ found:-3
+ four:4
+ fourteen:7
  fourth:-6
- fragrance:2
- frais:6
- free:-7
- freez:5
- freezer:-8
- fresh:8
- friday:4
- fridge:-13
- fried:-9
- friend:-2
- frist:-5
- from:-4
- front:-8
- frost:-10
- frotte:6
- froze:-4
- frozen:-12
- fry:-13
+ fragrance:1
+ frais:13
+ free:-11
+ freez:-3
+ freezer:-9
+ fresh:6
+ friday:7
+ fridge:-11
+ fried:-4
+ friend:-8
+ frist:-3
+ from:-2
+ front:-9
+ frost:-5
+ frotte:10
+ froze:-6
+ frozen:-4
+ fry:-8
  fudge:3
- full:3
- fully:-2
- fume:-10
+ full:5
+ fully:-5
+ fume:-11
+ fumes:-4
  fun:-3
- funny:-6
- further:-6
- fuss:10
- fussy:-7
+ funnel:2
+ funny:-5
+ fur:4
+ further:-4
+ fuss:12
+ fwd:-2
  g:-21
  gallon:-8
- gant:3
- gants:-12
- ganz:-6
- gap:4
- garage:-1
- garden:-8
- gardener:-3
- garganta:8
- garlic:-7
- gas:-5
- gata:14
- gate:-13
- gather:6
- gauntlet:9
- gave:-9
+ gant:4
+ gants:-10
+ ganz:1
+ gap:3
+ garage:-3
+ garden:-6
+ gardener:-6
+ garganta:4
+ garlic:-4
+ gas:1
+ gata:12
+ gate:-11
+ gather:-6
+ gauntlet:-3
+ gave:-13
  gear:-3
- gebissen:8
- gefasst:15
- gekippt:3
- gel:-9
- gelaufen:10
+ gebissen:13
+ gefasst:11
+ gekippt:9
+ gel:-7
+ gelaufen:4
  gell:-17
- gentle:-6
- gerade:-8
- geranium:-1
- gesicht:8
- gespritzt:4
+ gent:-2
+ gentle:-12
+ gentleman:6
+ gerade:-7
+ geranium:-3
+ gesicht:10
+ gespritzt:3
  gestern:10
- get:-11
- getrunken:22
- gets:-11
- gett:-9
- ghee:-6
- gicle:-3
- gift:-5
- girl:9
- girls:3
- giv:1
- given:-6
- gives:1
- glad:-8
- glass:7
- glassy:-6
+ get:-9
+ getrunken:21
+ gets:-8
+ gett:-12
+ ghee:-9
+ gicle:1
+ gift:-7
+ girl:3
+ giv:7
+ give:-7
+ given:-14
+ gives:-3
+ glass:3
+ glassy:-4
  glaze:-5
  glide:-3
  glitter:-8
  glossy:-6
- glov:1
- glove:5
- glue:-9
- glycerin:-3
- glycerine:-1
- gms:-7
+ glov:-2
+ glove:10
+ glue:10
+ glued:-2
+ glycerin:-1
+ glycerine:-10
+ glycerol:-3
+ gms:-12
  go:2
- goat:-7
- goats:-14
- god:-6
- goes:3
- goggl:-2
- going:13
- gold:-10
- gone:5
- gonna:1
+ goat:-4
+ goats:-8
+ god:-8
+ goes:-7
+ going:8
+ gold:-7
+ gone:8
+ gonna:4
  good:3
- goodnes:-8
- goose:-9
- gorge:14
- gorgeou:-4
+ goodnes:-6
+ goose:-3
+ gorge:13
+ gorgeou:3
  got:3
- goutte:10
+ gota:-3
+ goutte:7
  gr:-13
- grab:9
- grabb:4
- grad:-7
- grade:-4
- grain:8
- grainy:-3
- gram:-10
- grams:-12
- gran:-1
- grandad:-4
- grandchildren:-5
- granddaughter:-10
- grandfather:-3
- grandma:-12
- grandmother:-12
- grandpa:-7
- grandson:2
- granny:5
- grape:6
- grapese:-4
- grasa:3
- grat:-10
- grateful:-5
- graz:-2
- grease:-3
- greaseproof:-7
- greasy:-7
- great:-11
- green:1
- greeting:-10
- grey:9
- gritty:11
- ground:-7
- groundnut:-8
- group:-1
+ grab:18
+ grabb:6
+ grad:-8
+ grade:-6
+ grain:4
+ grainy:-6
+ gram:-7
+ grams:-13
+ gran:3
+ grand:-2
+ grandad:-5
+ grandchildren:-3
+ granddaughter:-6
+ grandfather:-4
+ grandma:-20
+ grandmother:-11
+ grandpa:-11
+ grandson:3
+ granny:-5
+ grape:8
+ grapese:-10
+ grat:-9
+ grate:-3
+ grateful:-7
+ grease:-2
+ greaseproof:-6
+ greasy:-11
+ great:-13
+ green:-13
+ greeting:-7
+ grey:12
+ gritty:3
+ ground:-13
+ groundnut:-14
+ group:-2
  grown:10
  grows:-1
- guant:-7
- guante:-5
- guess:-3
- guest:-10
- guild:-8
+ guant:-6
+ guante:-1
+ guess:-2
+ guest:-8
+ guild:-6
  guinea:11
- guitar:-5
- gulp:5
- gums:18
- guys:-8
- h2o:-10
- h3:-6
- h:-4
- ha:8
- hab:8
- habe:9
- haben:11
- hacia:-14
+ guitar:-7
+ gulp:16
+ gums:11
+ guys:-13
+ h2o:-11
+ h3:-4
+ h:2
+ ha:9
+ hab:12
+ habe:10
+ haben:7
+ hacia:-12
  hack:6
- had:7
- hadnt:-1
- hago:13
- haha:-8
- half:-5
+ had:5
+ hadnt:-4
+ hago:15
+ haha:-13
+ hair:7
+ half:9
  halfway:-2
- hall:-6
- halo:13
+ hall:-4
+ halo:10
  hals:12
- halv:-7
- halve:-2
- hamster:6
- hand:1
- hande:-10
- handful:-13
- handl:-1
- handle:-8
- handout:-14
- handrucken:9
- hands:-13
+ halv:-3
+ hamster:5
+ hand:5
+ hande:-6
+ handful:-15
+ handl:-3
+ handle:-9
+ handout:-9
+ handrucken:11
+ hands:-15
  handschuhe:-8
- handsome:-5
- handwrit:-10
- hang:5
- hangs:-9
- happy:-6
- hard:3
- harden:-3
- harder:-6
- hardnes:-6
- hardware:-7
- harm:-8
- harsh:-16
- harvest:-1
- has:3
+ handsome:-9
+ handwrit:-4
+ hang:8
+ hangs:-8
+ happen:3
+ happy:-9
+ hard:-3
+ harden:-5
+ harder:-3
+ hardnes:-5
+ hardware:-6
+ harm:-5
+ harsh:-18
+ harvest:-2
+ has:6
  hasnt:12
- hat:16
- hate:-12
- hatte:10
- haut:-18
- hav:-13
+ hat:18
+ hate:-5
+ hatte:19
+ haut:-20
+ hav:8
  have:-3
- havent:-7
- haze:7
- hazelnut:-7
+ havent:-12
+ hay:-6
+ haze:3
+ hazelnut:-5
  hdpe:-4
- he:4
- head:-4
- headache:1
+ he:9
+ head:-6
+ headache:-4
  heal:-10
- heap:-3
- hear:2
- heard:-2
- heart:-12
- heat:-13
- heaven:-5
- heavy:-21
- hed:-10
- hedgehog:3
- heel:17
- heels:-5
+ heap:-4
+ hear:5
+ heard:-4
+ hears:-5
+ heart:-10
+ heat:-3
+ heaven:-7
+ heavy:-18
+ hed:-3
+ hedgehog:6
+ heel:8
+ heels:-7
  height:-5
- held:-5
- hell:10
- hello:3
- help:15
- helper:-4
- helps:-1
- hemp:-9
- hen:1
- hence:-5
+ held:-8
+ hell:12
+ hello:-5
+ help:5
+ helper:-1
+ helps:-2
+ hemp:-4
+ hen:8
+ hence:-9
  hens:7
- her:1
+ her:2
  here:-12
- hers:-9
- herself:15
- hes:4
- heute:6
- hey:7
- hi:3
- hiccup:5
+ hers:-7
+ herself:12
+ hes:3
+ heute:9
+ hey:10
+ hi:5
+ hiccup:8
  hice:5
- hid:5
- hidden:-9
- hier:17
- high:-9
- higher:-3
- hija:-2
- hills:-4
- him:3
- himself:1
- his:6
- hiss:9
- history:-7
- hit:1
- hits:-10
- hives:-2
- hiya:-3
- hizo:-3
- hm:3
+ hid:-2
+ hidden:-7
+ hier:15
+ high:-12
+ higher:-6
+ hills:-3
+ him:1
+ himself:6
+ his:7
+ hiss:7
+ history:-4
+ hit:8
+ hits:-7
+ hives:-4
+ hiya:-5
+ hizo:-4
+ hm:-6
  ho:9
- hoarse:17
- hob:-7
- hobby:-5
- hola:-8
- hold:5
- holds:-2
+ hoarse:4
+ hob:-5
+ hobby:-8
+ hola:-6
+ hold:9
+ holds:-6
  hole:9
- holes:7
- holiday:-2
- home:-4
- honest:-2
- honey:-8
- hood:-4
- hook:-5
- hop:-4
- hope:-6
- horse:-8
- hose:3
- hosed:-4
+ holes:14
+ holiday:-3
+ home:-8
+ honest:-12
+ honey:-7
+ hood:-5
+ hook:-4
+ hop:-6
+ hope:-5
+ horse:-9
+ hose:-5
+ hosed:-3
+ hospital:-6
  hot:6
- hotter:-5
- hour:12
- hours:-9
- house:-8
- household:-9
- how:-9
- howl:-5
- hp:-5
- hr:-2
- hrs:-8
- hubby:5
- huele:-9
+ hour:10
+ hours:1
+ house:-2
+ household:-8
+ how:-8
+ howl:-2
+ hp:-4
+ hr:-5
+ hrs:-3
+ hubby:2
+ huele:-10
  huge:-3
- huile:-10
- humo:-5
- hunch:6
- hund:-5
- hundr:-6
- hurt:2
- hurts:13
- husband:-1
- hydroxide:6
- i:3
- ice:-7
- ich:3
- id:-1
- idea:-12
- ideas:-2
- idiot:13
- if:1
- ignore:-9
- ihr:-11
- il:-6
- ill:-16
- ilse:-12
- im:-3
- immer:-6
- impatient:-7
- inch:1
- incident:7
- includ:-6
- index:5
+ huile:-9
+ humo:-2
+ humour:-5
+ hunch:8
+ hund:-7
+ hundr:-8
+ hurry:6
+ hurt:-3
+ hurts:9
+ husband:-4
+ hydroxide:3
+ i:4
+ ice:-11
+ ich:-2
+ id:-7
+ idea:-14
+ ideas:-3
+ identical:-4
+ idiot:12
+ if:4
+ ignore:-3
+ ihr:-8
+ il:-9
+ ill:-13
+ im:-4
+ immer:-1
+ impatient:-8
+ in:1
+ inch:2
+ incident:6
+ includ:-9
+ index:4
  indigo:-7
- ines:6
- infus:-9
+ indoor:2
+ infus:-7
  ingredient:-3
- inhal:11
- ink:-3
- inner:7
- ins:-8
- inside:7
+ inhal:21
+ inhale:2
+ ink:-5
+ inner:21
+ ins:-6
+ inside:9
  inspector:-3
- instead:-11
+ instead:-9
  insulate:-6
- intend:-3
- internet:-4
- into:3
- iron:-4
+ intend:-5
+ internet:-5
+ into:4
+ iron:-3
  is:-4
- ish:2
- island:-3
- isnt:-8
+ ish:3
+ isnt:-14
  isopropyl:10
- ist:1
- it:3
- itchy:-11
- itd:-9
- item:-3
- itll:-9
- its:-2
- itself:-8
- ive:-14
- ivory:-3
- jabon:-3
- jacket:-4
- jai:12
- jam:-16
+ itch:11
+ itchy:-12
+ itd:-10
+ itll:-6
+ its:1
+ itself:-10
+ ive:-7
+ ivory:8
+ jabon:-7
+ jacket:-3
+ jai:11
+ jam:-6
  january:-5
- jar:-3
- jars:-4
- je:8
- jeans:9
- jelly:-12
- jetzt:15
- jojoba:-8
- jours:-2
- judge:-4
- jug:4
- jugs:-8
- juice:10
- july:-9
- jump:1
- jumper:3
+ jar:-2
+ jars:-3
+ je:6
+ jeans:21
+ jelly:-15
+ jetzt:4
+ jo:-3
+ jojoba:-5
+ jours:-4
+ judge:-6
+ jug:-4
+ jugs:-5
+ juice:-3
+ july:-12
+ jump:-2
+ jumper:5
  jumps:-4
- june:-8
- just:8
- kann:7
- kaolin:-7
- karite:-6
- katze:8
- keep:-17
- keeps:15
- kein:-8
- kept:-17
- kernal:-6
- kernel:-19
- kettle:1
- kg:-14
- kick:2
- kid:5
+ june:-4
+ just:13
+ kann:6
+ kaolin:-5
+ karite:-8
+ katze:12
+ keep:-5
+ keeps:13
+ kein:-7
+ kept:-15
+ kernal:-7
+ kernel:-15
+ kettle:-12
+ keyboard:-5
+ kg:-12
+ kick:-2
+ kid:6
  kidd:-3
- kids:-22
- kill:1
- kilo:-10
+ kids:-15
+ kill:-1
+ kills:-6
+ kilo:-8
  kilos:-15
- kind:5
+ kind:14
  kinda:6
- kinder:-10
- kinds:5
- kiss:-6
- kit:-12
- kitchen:-1
- klebt:8
- kleine:2
- km:-3
- knead:15
- knee:2
+ kinder:-14
+ kinds:-3
+ kiss:-8
+ kit:-13
+ kitchen:-3
+ klebt:12
+ kleine:6
+ km:-2
+ knead:18
+ knee:-2
  knees:-11
- knelt:12
- knew:1
- knife:-3
+ knelt:11
+ knew:-1
+ knife:-4
  knitt:-3
  knock:4
- know:4
- known:-9
+ known:-7
  knows:1
- knuckl:10
- knuckle:6
- koh:8
- kokos:-10
- kokosol:-6
+ knuckl:8
+ knuckle:5
+ koh:7
+ kokos:-13
+ kokosol:-7
  kokum:-5
- kratzt:3
- l:-10
- la:-5
+ krakow:-5
+ kratzt:5
+ l:-4
+ la:-3
  lab:8
- label:-4
+ label:-7
  labell:-2
- labrador:3
- lactate:-1
- lactic:8
- lad:3
- ladi:3
- ladle:-9
- lads:-3
- lady:1
- laid:-7
- lake:-6
+ labrador:-3
+ lactate:1
+ lactic:1
+ lad:5
+ ladi:1
+ ladle:3
+ lads:-7
+ lady:-2
+ laid:-8
+ lake:-3
  lamb:-3
- lamio:13
- lamp:7
- land:-5
- lane:-5
- langue:-6
- lanolin:-3
- lap:7
- lapp:11
- lard:-2
+ lamio:14
+ lamp:5
+ land:-6
+ lane:-6
+ langue:-7
+ lanolin:-5
+ lap:6
+ lapp:3
+ lard:-6
  large:-8
  larger:-3
- las:-4
- last:-8
+ las:-6
+ last:-4
  late:-3
- later:-4
- lather:-17
- lauge:-5
- laugh:-10
- laundry:-1
- lava:12
- lavender:-18
- law:-16
- lay:-6
- layer:-4
- lazy:-9
- lb:-12
- lbs:-12
- le:6
- leaf:-3
+ latest:-3
+ lather:-14
+ lauge:-2
+ laugenspritzer:1
+ laugh:-6
+ laundry:-2
+ laurel:-7
+ lava:15
+ lavander:-5
+ lavender:-24
+ law:-10
+ lay:-4
+ layer:-1
+ lazy:-7
+ lb:-13
+ lbs:-11
+ le:5
  leaflet:-12
- leak:-11
- lean:2
- learn:-3
- least:-18
- leather:-4
- leathery:12
- leav:-11
- leave:-19
- leche:9
- left:-2
+ leak:-1
+ lean:5
+ learn:-6
+ learnt:-3
+ least:-15
+ leather:8
+ leathery:11
+ leav:-16
+ leave:-16
+ leche:12
+ left:1
  leftover:-9
- leg:3
- legend:-4
- legging:6
- legs:-5
- leim:-11
- lejia:-2
- lemon:-5
- lemonade:-4
- lemongras:-6
- length:-10
- lens:11
- lent:-3
- les:-4
- less:-10
- lessive:17
- lesson:-6
- let:4
+ leg:1
+ legend:-6
+ legging:11
+ legs:-10
+ leim:-8
+ lejia:-4
+ lemon:-4
+ lemonade:2
+ lemongras:-5
+ length:-8
+ lens:14
+ les:-6
+ less:-8
+ lessive:6
+ let:-16
  letter:-6
- li:-12
- library:-12
- lick:11
- lidd:-7
- lids:-5
- lie:-3
- lies:-7
- life:-5
- lift:11
- lifts:-9
- light:-3
- lighter:-9
+ level:-3
+ li:-7
+ library:-14
+ lick:14
+ lidd:-3
+ lids:-9
+ lie:10
+ lies:-10
+ life:-7
+ lift:17
+ lifts:-6
+ light:-6
+ lighter:-5
  like:3
- liked:-5
- likes:-15
- lilac:-7
- limit:-3
- limp:3
+ liked:-7
+ likes:-17
+ lilac:-4
+ limp:4
  lin:-3
- line:-13
- lined:-7
- liner:-6
+ line:-2
+ lined:-14
+ liner:-11
  lines:-12
- link:6
- linse:-8
- lip:10
- lippe:16
- lips:8
- liquid:2
- list:-16
- listen:-3
+ link:12
+ linse:-9
+ lip:4
+ lippe:12
+ lips:4
+ list:-13
  liter:-6
- litr:-12
- litre:-2
- litro:-9
+ litr:-17
+ litre:1
+ litro:-11
  litsea:-5
- little:9
- live:-10
- lived:-16
- lo:7
- loads:-3
- loaf:-3
+ little:1
+ live:-5
+ lived:-18
+ lo:1
+ loads:-5
+ loaf:5
  loav:-8
- lobster:-3
- lock:-13
- lodger:-10
- loft:-5
- log:-3
- lol:-8
- long:5
- longer:4
- loo:1
- look:-9
- looks:-20
- loose:-4
- loosen:-5
- los:2
- lose:-7
+ lock:-12
+ lodger:-7
+ loft:-6
+ log:-6
+ lol:-4
+ long:6
+ longer:3
+ loo:8
+ look:-8
+ looks:-17
+ loose:-3
+ loosen:-10
+ los:3
+ lose:-5
  lost:4
  lot:-3
- lotion:-1
- lots:-5
- love:-15
- loves:-11
- low:-14
- lower:-8
- lowest:4
- lucki:-10
- lucky:-12
- lukewarm:-13
- lump:7
- lumps:-5
- lunch:-3
- lunett:-3
- lungful:3
- lungs:-2
+ lots:-4
+ loves:-9
+ low:-21
+ lower:-10
+ lowest:-4
+ lucki:-8
+ lucky:-13
+ lukewarm:-12
+ lump:2
+ lumps:-8
+ lunch:-6
+ lungful:-1
+ lungs:3
+ luxury:-3
  lye:1
- lyes:-11
- lyeward:5
- lying:6
- m:-9
- ma:-1
- macadamia:-8
- machine:-4
- mad:7
- madder:-8
- made:-4
- magnet:-7
- mail:-7
- main:6
- mains:-6
- mais:-3
+ lyes:-8
+ lyeward:6
+ lying:3
+ m:-8
+ ma:-2
+ macadamia:-6
+ machine:-3
+ mad:11
+ madder:-10
+ made:-8
+ magnet:-6
+ mail:-4
+ main:4
+ mains:-10
+ mais:-4
  mak:-8
- make:-11
- makes:-9
- mal:-7
- man:-9
- manag:11
- mango:-12
- mann:15
- mano:5
- manos:-15
- manteca:-3
- many:-21
- march:-7
- marche:1
- mare:-9
- margin:-8
- mari:7
- marido:9
- marigold:-2
- marit:-6
- mark:1
- market:-13
- marks:6
- marri:-6
- mas:-14
- mash:-16
+ make:-7
+ makes:-20
+ mal:10
+ malt:-4
+ man:-8
+ manag:-3
+ mango:-4
+ mann:6
+ mano:1
+ manos:-12
+ manteca:-1
+ many:-16
+ march:-10
+ mare:-6
+ margin:-7
+ mari:4
+ marido:4
+ marie:-3
+ marit:-4
+ mark:-1
+ market:-5
+ marks:2
+ marri:-10
+ mas:-15
+ mash:-17
  masher:-3
- mask:-12
- master:-3
- masterbatch:-7
+ mask:-10
+ masterbatch:2
  mat:-3
  mate:3
- material:-14
- maths:-6
- matter:8
- may:-4
- maybe:2
- me:-2
- mean:3
- means:-10
- meant:-14
- meanwhile:6
- measur:-7
+ material:-11
+ maths:-3
+ matter:9
+ may:-1
+ maybe:16
+ me:-3
+ mean:-1
+ means:-9
+ meant:-8
+ meanwhile:2
+ measur:-8
  measure:-5
- mechanic:-10
- meet:-1
- mehr:-1
- mein:-1
- meine:-7
- meiner:6
- melange:14
- melt:-4
- melts:-6
- memory:-5
- men:-5
+ mechanic:-13
+ medium:-3
+ mehr:-2
+ mein:4
+ meine:-5
+ meiner:13
+ melange:9
+ melt:1
+ melts:-10
+ memory:-10
+ men:-8
  menthol:-16
- mention:-9
- mes:9
- mess:-3
- messag:10
- message:-7
- metal:2
- method:-7
+ mention:-12
+ mentor:-3
+ mes:6
+ mess:-6
+ messag:3
+ message:-3
+ metal:-8
+ method:-9
  metio:15
- metric:-10
- mezcla:-6
- mi:5
- mica:-18
- mich:2
- microwave:6
- mid:3
- middle:7
- midnight:3
- miel:4
- mild:-19
- miles:-6
- milk:-3
- milky:-3
- mill:-5
- millilitr:-3
- mine:6
+ metr:-1
+ metric:-5
+ mezcla:-9
+ mi:8
+ mica:-13
+ mich:-4
+ microwave:7
+ mid:-3
+ middle:5
+ midnight:7
+ miel:1
+ mild:-17
+ miles:-7
+ milk:1
+ milky:-5
+ mill:-10
+ min:-2
+ mind:8
+ mine:4
  minimum:-3
- mins:11
- mint:-5
- minus:-5
- minut:-4
- minute:-4
- minuten:3
- minuto:-12
- mir:-5
- mis:6
+ mins:8
+ mint:-6
+ minus:-4
+ minut:-13
+ minute:-2
+ minuten:7
+ minuto:-19
+ mir:-4
+ mis:3
  mishap:-4
- misread:-3
- miss:-10
+ misread:3
+ miss:-4
  mist:3
- mistak:-3
- mistake:7
- mistook:13
- mit:2
- mitts:-6
+ mistake:6
+ mistook:7
+ mit:8
  mix:3
  mixed:6
  mixer:-3
- mixes:8
- mixeur:-10
- mixture:-8
- ml:-4
- modern:-5
- moi:-10
- mold:1
- molde:4
- molds:3
- mom:-2
- moment:6
- moms:-1
+ mixes:6
+ mixeur:-6
+ mixture:-4
+ ml:-13
+ mm:-4
+ modern:-7
+ moi:-8
+ mold:-3
+ molde:2
+ molds:-4
+ mom:-8
+ moment:2
+ moms:-3
  mon:6
- monday:-3
- money:-8
- month:5
- moon:-5
+ monday:-6
+ money:-4
+ month:-5
  mop:-3
- mopp:3
- more:-21
- most:3
- mother:-3
- mould:-14
- mouldy:-8
+ mopp:5
+ more:-28
+ morn:5
+ mosquito:7
+ most:6
+ mother:-5
+ mould:-11
+ mouldy:-5
  moule:4
- mountain:-9
+ mountain:-6
  mousse:-11
- mouth:11
- mouthful:7
- mov:2
- move:-7
- moved:-2
- moves:-3
- mr:6
- mrs:-3
- much:-16
- mucho:18
- mud:1
- muddy:-7
- muffin:-9
+ mouth:10
+ mouthful:8
+ mov:7
+ move:-8
+ moved:-7
+ mr:10
+ mrs:-7
+ much:-15
+ mucho:23
+ mud:-10
+ muddy:-3
+ muffin:-10
  mug:2
- multipli:-6
- mum:-5
- mund:10
- music:-5
- muss:-4
- must:1
+ multipli:-5
+ mum:-7
+ mund:11
+ music:-3
+ must:6
  mutton:-7
- muzzle:4
- my:-1
- myself:13
- n:6
- nach:2
- nachsten:-7
- nail:-7
- nails:8
- name:-17
- named:-6
- names:-8
- nan:-3
- naoh:2
- narrow:-16
- nase:-4
- natronlauge:10
- natural:13
- ne:-10
- near:-11
- nearer:-4
- nearest:-3
- neat:1
- neck:-2
- need:-7
+ muzzle:15
+ myself:10
+ nach:4
+ nachsten:7
+ nails:12
+ name:-15
+ named:-3
+ names:-9
+ nan:-12
+ naoh:-1
+ nap:-1
+ narrow:-12
+ nase:-2
+ natronlauge:13
+ ne:-5
+ near:-19
+ nearest:-6
+ neat:8
+ neck:2
+ need:-5
  needle:-3
- needs:-11
- neem:-7
- neighbor:4
- neighbour:-10
- neither:-5
- nephew:3
- neroli:-3
- nervou:-7
- net:-3
- nettle:-3
+ needs:-14
+ neem:-16
+ negative:-7
+ neighbor:3
+ neighbour:-9
+ neither:-2
+ nephew:4
+ nervou:-12
+ net:-6
  neutral:-3
- neutralis:12
- neutralise:7
- never:-12
- new:-15
- newbie:-8
- newcomer:-3
- news:4
- next:-1
- nez:6
- ni:-11
- nice:-14
- nicht:4
+ neutralis:4
+ neutralise:6
+ never:-6
+ new:-13
+ newbie:-6
+ news:5
+ next:-5
+ nez:12
+ ni:-12
+ nice:-17
+ nicht:5
  nick:1
- niece:-5
- night:3
+ niece:-6
+ night:9
  nine:-4
- ninety:-12
- ninos:-12
- nitrile:-4
- no:-7
- nobody:-24
- noch:6
+ ninety:-9
+ ninos:-8
+ nitrile:-10
+ nobody:-23
+ noch:10
  non:-3
- none:-13
- noon:-5
- nor:7
- normal:-15
- nose:5
- nostril:4
- not:1
- notebook:-9
- notes:-17
+ none:-10
+ noon:5
+ normal:-6
+ nostril:6
+ not:-4
+ note:4
+ notebook:-15
+ notes:-18
  noth:-11
- notic:3
- notice:12
- november:-8
- now:18
+ notic:-1
+ notice:3
+ november:-11
+ now:13
  nowhere:-3
- numb:18
- number:-18
- nur:4
- nurse:1
- nursery:-1
- nut:-2
- nuts:-7
- o:-8
- oak:-10
- oat:-3
- oatmeal:-8
- oats:-18
- obvious:-8
- oclock:-3
- october:-4
- odd:8
- oder:-4
+ numb:12
+ number:-21
+ nur:8
+ nurse:-3
+ nursery:-5
+ nuts:-9
+ o:-6
+ oak:-8
+ oat:-5
+ oatmeal:-4
+ oats:-12
+ obvious:-1
+ oclock:4
+ october:-3
+ odd:5
+ oddly:-6
+ oder:-5
  oeil:3
- of:2
- off:6
- office:-6
- often:-7
- oh:6
- ohne:-7
+ of:-2
+ off:7
+ office:-3
+ often:-2
+ oh:8
+ ohne:-4
  oi1:-3
  oil:-1
  oils:-13
  oily:-5
- ojos:-6
- ok:-14
- okay:-11
- ola:12
- old:9
- olden:-3
- older:-6
- oldest:-3
- olds:-3
+ ojo:4
+ ojos:-5
+ ok:-13
+ okay:-6
+ ola:5
+ old:2
+ olden:4
+ older:-3
+ oldest:-8
+ olds:-8
  oleic:-9
  oliv:-3
- oliva:-15
- olive:-7
- olivenol:4
- olla:-9
+ oliva:-11
+ olive:-6
+ olivenol:5
+ olla:-4
+ olvie:-10
  oma:-6
- omg:9
- on:-5
- once:-21
- one:-5
- ones:-6
- onion:5
- only:-7
- onto:1
- oo:-4
- open:7
- opens:7
- operator:-8
- opinion:-8
- or:-10
- orange:-8
- order:-5
- ordinary:-18
- original:-6
- other:-1
- otherwise:7
- ou:-8
+ omg:8
+ on:-7
+ once:-18
+ ones:-16
+ onion:7
+ only:-4
+ onto:-2
+ oo:-2
+ open:3
+ opens:11
+ operator:-6
+ opinion:-4
+ or:-13
+ orange:-19
+ order:-9
+ ordinary:-8
+ original:-3
+ other:1
+ ou:-1
  ouch:-6
- ought:1
- ounc:-9
+ ought:-2
+ ounc:-15
  ounce:-4
- our:3
- ours:-11
- out:-5
- outdoor:-13
- outside:-8
- oven:1
- over:3
- overdo:-11
- overheat:-12
- overkill:-8
- overnight:-2
- ow:8
- owe:-7
- own:-6
- oxide:-11
+ our:-2
+ ours:-14
+ out:1
+ outdoor:-16
+ outside:-6
+ oval:-3
+ oven:-11
+ over:6
+ overdo:-10
+ overheat:-10
+ overkill:-4
+ overnight:1
+ ow:9
+ owe:-4
+ own:-8
+ oxide:-9
  oyl:-3
- oz:-14
+ oz:-8
  ozs:-10
- p:-15
- pack:-1
- pad:6
- paddle:5
- pads:-6
- page:-18
- paid:-3
- pail:-9
- pain:6
- paint:-9
- pair:-15
- pairs:-15
- pale:-2
- palm:-16
- palms:8
- pan:-5
- pancak:-6
- panic:5
- pans:3
- pantry:9
- paper:-2
- par:2
- para:1
- paragraph:-4
- parcel:-3
- parent:3
- parish:-4
- park:13
- parrot:6
- part:-12
+ p:-12
+ pack:-5
+ paddle:-8
+ pads:-4
+ page:-10
+ paid:4
+ pail:-7
+ pain:10
+ paint:-4
+ pair:-8
+ pairs:-11
+ pale:-6
+ palm:-17
+ palms:7
+ pan:-2
+ pancak:-9
+ panic:2
+ pantry:3
+ paper:4
+ par:8
+ para:-1
+ paragraph:-5
+ parcel:-7
+ parent:-1
+ parfum:-3
+ parish:-11
+ park:7
+ parrot:5
+ part:-8
  partial:-3
- partner:-8
- parts:-4
- party:-5
- pas:-5
- paso:-10
- pass:3
- past:-8
- paste:1
- pastry:-6
+ partner:-6
+ parts:1
+ party:-3
+ pas:-9
+ paso:-9
+ pass:2
+ past:2
+ paste:-4
+ pastry:-4
  patch:11
- patchouli:-5
- pate:6
- patience:-8
- patient:-4
- patio:1
- patt:16
- pattern:1
- paw:2
- paws:-6
- pay:-3
- pcs:-3
- pdf:-4
- pea:-3
- peach:-5
- pearl:13
- peau:-11
- peck:9
- peek:-10
- peel:12
- pellet:1
- pencil:-2
- people:-12
+ patchouli:-6
+ pate:3
+ patience:-15
+ patient:-3
+ patio:2
+ patt:9
+ pattern:-1
+ paw:9
+ paws:-2
+ pcs:-8
+ pct:-1
+ pdf:-3
+ pea:-4
+ pearl:7
+ peau:-6
+ peck:10
+ peek:-11
+ peel:7
+ pellet:-3
+ pencil:-5
+ people:-15
  peppermint:5
- per:-7
- percent:-21
- percentag:-8
- perfect:4
- perhap:4
- period:-3
- perro:10
- person:5
- petal:-8
- petit:7
+ per:-8
+ percent:-15
+ percentag:-10
+ perfect:-6
+ perfume:-3
+ perhap:-1
+ period:-5
+ perro:6
+ person:-3
+ petal:-3
+ petit:4
  petra:-7
- petroleum:-10
- pets:-8
- peu:-13
- peut:-1
- ph:-11
- phase:-12
- phone:-9
- photo:4
- pica:-10
- pick:1
+ petroleum:-15
+ pets:-10
+ peu:-8
+ peut:-3
+ phase:-6
+ phone:-7
+ photo:7
+ pica:-11
+ pick:-7
  picks:-3
  pictur:-3
  picture:-3
- pie:-2
+ pie:-3
  piec:-4
- piece:-2
- pied:-6
- pieds:-4
- piel:-2
- pies:-4
- pig:4
- pillow:-10
+ piece:-8
+ pied:-7
+ pieds:-6
+ piel:-7
+ pies:-5
+ pig:10
+ pigs:-3
+ pillow:-7
  pillowcase:-3
  pin:6
- pinch:4
- pine:-4
- pinhole:-5
+ pinch:5
+ pine:-5
+ pinhole:-6
  pink:8
  pint:-12
- pints:-8
- pipe:-5
- pipette:5
- pique:-13
- pitcher:14
- pizza:-5
- pko:-3
- plac:2
- place:3
- plain:-21
- plan:-10
- plane:-6
- plann:-5
- plaster:14
- plastic:-3
- plate:-12
- play:1
- pleas:-11
- please:-16
- plenty:-10
- plopp:7
+ pints:-12
+ pipe:-3
+ pipette:8
+ pique:-11
+ pitcher:12
+ pizza:-7
+ pko:-6
+ plac:-4
+ place:4
+ plain:-17
+ plan:-12
+ plane:-4
+ plann:-9
+ plaster:8
+ plastic:-7
+ plate:-13
+ play:12
+ pleas:-10
+ please:-2
+ plenty:-7
+ plopp:8
  plot:-3
- pls:-7
+ pls:-8
  plum:13
- plus:-3
+ plus:-7
  plz:-12
- pm:-7
- po:-11
- pocket:-5
- poco:6
+ pm:-1
+ po:-9
+ pocket:-7
+ poco:3
+ point:-2
  poison:8
- poked:13
+ poked:4
  polish:-12
- polvo:12
+ polvo:8
  polypropylene:-3
- pomace:-9
- pool:-11
- poor:-5
+ pomace:-13
+ pool:-13
+ poor:-2
  pop:5
- popp:8
+ popp:12
  poppy:-8
- por:8
- porch:2
+ por:12
+ porch:-1
  pork:-3
- porque:1
- porridge:-6
- porto:-1
+ porque:-3
+ porridge:-3
+ porto:-3
  portugal:-5
  possible:2
- post:-8
- postman:-4
- pot:-6
- potasa:-9
- potash:7
- potasse:12
- potato:-15
+ post:-11
+ postman:-3
+ pot:-1
+ potasa:-11
+ potash:-1
+ potasse:16
+ potassium:2
+ potato:-21
  pots:-6
  pottery:-3
- pound:-4
- pour:-4
- pours:-13
- powder:2
- power:-4
- premix:-7
- prep:-3
- prepare:-10
+ pound:-7
+ pour:-1
+ pours:-10
+ power:-1
+ pp:-7
+ prefer:-10
+ premix:-1
+ prepare:-13
  pres:5
- present:-2
+ present:-3
  preservative:-6
- press:-9
- pretty:-5
- pric:-7
- price:-13
- prickl:11
+ press:-18
+ pretty:-6
+ pric:-12
+ price:-17
+ prickl:3
  pride:-9
- print:2
- printer:-2
- printout:-6
- pris:13
- probab:7
- problem:-2
- proces:-3
- project:-4
- projection:13
- promis:-7
- promise:-8
- proper:-9
- proud:-7
- prove:-7
- ps:5
+ print:-1
+ printer:-7
+ pris:14
+ probab:6
+ problem:-1
+ proces:3
+ project:-7
+ projection:12
+ promis:-5
+ promise:-5
+ proper:-7
+ proud:-3
+ prove:-6
+ ps:6
  psoriasi:-3
+ pub:-7
  puck:-3
- pudd:-9
- puddle:9
- puede:-11
- puff:3
- puffy:12
- pull:6
- pulse:-9
- pumice:-8
- pump:-6
+ pucks:-2
+ pudd:-11
+ puddle:15
+ puede:-2
+ puff:6
+ puffy:4
+ pull:9
+ pulse:-16
+ pumice:-12
+ pump:-11
  pumpkin:-3
- pupil:-9
- puppy:5
- pure:-6
- puree:-3
- purity:-13
- purple:-5
- purpose:-6
- push:3
- put:2
- puts:-10
- puzzle:-6
- q:6
- quantity:-4
- quarter:-7
- quedo:-4
- queen:-6
- quelle:-10
- quemo:-2
- qui:4
- quick:2
- quiero:-6
- quiet:3
- quite:4
- quot:-3
+ pupil:-1
+ pure:-8
+ puree:-6
+ purity:-11
+ purple:-2
+ purpose:-3
+ push:9
+ put:-4
+ puts:-5
+ puzzle:-4
+ pyrex:-5
+ q:7
+ qty:-5
+ quantity:-8
+ quart:-3
+ quarter:-8
+ que:7
+ quedo:2
+ queen:-5
+ quelle:-11
+ question:-6
+ qui:10
+ quick:3
+ quiero:-2
+ quiet:10
+ quite:-1
  quote:-7
- r:4
- rabbit:10
- rack:-3
- racks:-4
- radiator:-2
- radio:-8
- rag:11
- rain:-10
- rainwater:-9
- rainy:-3
- rais:-3
+ r:6
+ rabbit:3
+ racks:-8
+ radio:-3
+ rag:16
+ rain:-12
+ rainwater:-10
+ rainy:-5
+ rais:-7
  raise:-8
- ran:1
- rancid:-4
- rang:-3
- range:-5
- rapese:-7
- rash:-3
- rate:-9
+ ran:4
+ rancid:-6
+ rang:-2
+ range:-3
+ rapese:-5
+ rash:-4
+ rate:-12
  rather:-8
- raus:-12
- raw:7
- razor:-5
- rbd:-2
- rbo:-7
- re:-3
- reach:-17
- react:-4
- read:-10
- reader:-8
- reads:-3
- ready:-4
- real:-15
- realis:-6
- reason:-4
- rebatch:-1
- recall:-9
- receiv:-3
- recette:-6
- recipe:-12
- recipie:-5
- reckon:-11
- recommend:-7
- record:-6
- recu:16
- red:10
- refus:3
- regard:-7
- remain:-6
- remark:-4
- remember:-7
- render:-14
- renverse:-5
- repeat:-7
+ raus:-11
+ raw:4
+ razor:-11
+ rbo:-5
+ re:-2
+ reach:-6
+ read:-7
+ reader:-6
+ reads:-14
+ ready:-3
+ real:-10
+ realis:-7
+ reason:-3
+ rebatch:-6
+ recalculate:-3
+ recall:-7
+ receiv:-2
+ recette:-7
+ recip:-2
+ recipe:-6
+ recipie:-3
+ reckon:-14
+ recommend:-4
+ record:-7
+ recu:17
+ red:14
+ refin:-3
+ refus:8
+ regard:-15
+ remain:-9
+ remember:-4
+ render:-18
+ renverse:-3
+ repeat:-3
  replac:-1
  replacement:-5
- report:9
- residue:11
- respect:-7
- respire:14
- respirer:-3
- rest:-23
- restaurant:-5
- retir:-3
- return:-5
- rezept:-1
- ribbon:-2
- rice:-7
+ reply:-3
+ report:4
+ residue:12
+ respire:12
+ respirer:-8
+ rest:-17
+ restaurant:-2
+ retir:-6
+ return:-10
+ rezept:-2
+ rice:-11
  ricin:-6
- ricino:-6
- rid:-7
- rien:1
- right:-10
- rim:6
+ ricino:-4
+ rid:-9
+ right:-5
+ rim:-2
  rindertalg:-9
- ring:2
+ ring:7
  rings:3
- rins:13
- rinse:-1
- rises:-3
+ rins:19
+ rinse:1
+ rises:-5
  risk:-3
- rizinu:-6
+ river:-3
+ rizinu:-12
  road:-6
  roast:-3
- rock:-7
- roja:-6
+ rock:-15
+ roja:-7
  roll:11
- roof:5
- room:-4
- roommate:-1
- rooms:-1
- rope:-16
+ roof:-1
+ room:-2
+ roommate:-4
+ rooms:-2
+ rope:-9
  ropes:-8
- rose:-8
- rosemary:-13
- rot:10
- roug:16
- rouge:5
- rough:-15
- round:9
- row:-6
- rub:-8
- rubb:6
- rubber:-5
- rubbish:-7
- rubs:-5
- rug:-7
+ rose:-5
+ rosemary:-16
+ rot:9
+ roug:10
+ rouge:6
+ rough:-12
+ round:11
+ row:-5
+ rub:-4
+ rubb:4
+ rubber:-1
+ rubbish:-4
+ rubs:-7
  ruhren:-2
- ruin:-12
- rule:-16
- ruler:-2
- rules:-7
- run:-1
- runn:-4
- runny:13
- runs:3
- rush:4
- rustic:-6
- rusty:-8
- s0ap:-3
- s:-10
+ ruin:-7
+ rule:-12
+ ruler:-3
+ rules:-14
+ run:-4
+ runn:1
+ runny:12
+ runs:2
+ rush:5
+ rustic:-4
+ rusty:-6
+ s0ap:-5
+ s:-5
  sack:3
- sad:-5
- safe:-23
- safety:-1
- sage:-7
- said:-11
- salad:-5
- sale:5
- salio:2
- salpico:11
- salt:3
+ sad:-4
+ safe:-16
+ safety:-5
+ sage:-4
+ said:-5
+ salad:-4
+ sale:-3
+ salio:7
+ salpico:10
+ salt:4
  salto:13
- salty:1
- same:-8
- sand:9
- sandal:10
- sandpaper:8
- sandwich:-14
- sane:-9
- sanity:-11
- sank:-10
- sans:10
+ same:-3
+ sand:11
+ sandal:20
+ sandpaper:9
+ sandwich:-8
+ sane:-11
+ sanity:-4
+ sank:-9
+ sans:5
  saponification:-9
- sat:5
- sauce:-5
- sausag:6
- save:-8
- saved:-6
- saves:-1
+ sat:-1
+ saturday:-3
+ sauce:-8
+ sausag:3
+ save:-7
  savon:-1
- saw:4
- say:-16
- says:-9
- scal:-5
- scald:3
- scale:-9
- scalp:-1
- scan:-3
- scar:-6
- scare:-6
- scent:-17
- schlimm:12
- schon:4
- school:-5
- science:-4
- scoop:-4
- scorch:-3
- scout:-3
- scrap:14
- scrape:7
- scraping:7
- scratch:3
- scratchy:2
+ saw:-1
+ say:-11
+ says:-3
+ scal:-6
+ scald:-1
+ scale:-7
+ scalp:2
+ scar:-3
+ scare:-5
+ scary:-6
+ scent:-23
+ schlimm:4
+ schon:10
+ school:-7
+ science:-11
+ scoop:-9
+ scorch:-2
+ scrap:11
+ scrape:5
+ scratch:4
+ scratchy:1
  scream:3
- screen:1
- screw:-4
- scrub:-9
- scrubb:-4
- se:-3
+ screen:5
+ screw:-3
+ scrub:-4
+ scrubb:-6
+ se:-2
  sea:-3
- seal:-10
- seam:3
- sec:4
- second:3
- seed:-4
- seeds:-6
- seem:-8
- seems:-4
+ seal:-9
+ seam:4
+ sec:13
+ second:-16
+ see:6
+ seed:-9
+ seeds:-5
+ seem:-10
+ seems:-2
  seen:-4
- sees:-6
- seife:-5
- seifenleim:2
- seit:9
- seiz:-1
- seize:9
- self:10
- sell:-8
+ sees:-9
+ seife:-11
+ seifenleim:9
+ seit:14
+ seiz:-9
+ seize:5
+ self:12
+ sell:-7
  seller:-1
- sells:-7
- send:-14
- sense:-6
- sensible:-9
- sensitive:-13
- sent:3
- sentence:-3
- separat:-5
- separate:-10
- separation:-2
- sesame:-2
- set:2
- sett:-5
- settl:-7
- settle:13
- seven:-12
- seventeen:-9
- seventy:-6
- several:-3
- sew:-6
- sf:-18
- shade:1
- shak:-6
- shake:1
+ sells:-6
+ send:-12
+ sense:-8
+ sensible:-7
+ sensitive:-16
+ sentence:-5
+ separat:-2
+ separate:-8
+ separation:-5
+ september:-3
+ sesame:-13
+ set:-5
+ sett:-15
+ settl:5
+ settle:4
+ seven:-10
+ seventeen:-12
+ seventy:-9
+ several:-4
+ sew:-1
+ sf:-17
+ shade:5
+ shak:-7
+ shake:3
  shall:-6
- shampoo:-10
- shap:-10
- shar:-7
+ shampoo:-18
+ shap:-11
+ shape:-3
+ shar:-5
  share:-6
  sharp:-14
- shatter:-5
- shav:-8
- shave:-9
- she:9
- shea:-10
+ shatter:-9
+ shav:-10
+ shave:-4
+ she:12
+ shea:-24
  sheabutter:-4
- shearer:-3
+ shed:-1
  sheep:-4
- sheet:-15
- shelf:-8
- shes:15
- shield:-9
+ sheet:-14
+ shelf:-5
+ shelter:-2
+ shes:16
+ shield:-16
  shift:-7
- shin:5
- shine:4
- shins:-6
- shiny:-9
- shirt:2
- shoe:3
+ shin:4
+ shine:-4
+ shins:-7
+ shiny:-6
+ shirt:3
+ shoe:1
  shoebox:-3
- shoes:-12
- shook:-6
- shop:-18
+ shoes:-16
+ shook:3
+ shop:-15
  shopp:-3
- shops:-8
- short:1
- shorten:-8
- shot:5
- should:-9
- shoulder:-12
- shout:5
- show:-1
- shower:-3
- shown:-3
- shows:-8
- shred:6
+ shops:-6
+ short:-2
+ shorten:-5
+ shot:-7
+ should:-11
+ shoulder:-13
+ shout:-2
+ show:8
+ shower:-1
+ shows:-10
+ shrank:-5
+ shred:9
  shut:10
- si:-8
- sich:12
+ si:-6
+ sich:14
  sick:-6
- side:1
+ side:3
  sides:-8
- sie:-1
- siev:-5
- sign:-6
- signal:-5
- silicone:-13
- silk:-7
- sill:-3
- silly:-11
- simmer:-3
- simp:-6
+ sideway:-4
+ sie:1
+ siev:-3
+ sieve:10
+ sign:1
+ signal:-3
+ silicone:-9
+ silk:-3
+ sill:-4
+ silly:-5
+ simp:-8
  simple:-7
- sin:6
- since:16
- sind:11
- sing:8
- single:-3
- sink:-11
- sinks:-3
- sip:4
- sipp:2
- sister:-9
- site:-2
- sits:-6
- sitt:1
- six:1
- sixteen:-3
- sixty:-6
- size:-1
- ski:-8
- skimm:-3
+ sin:7
+ since:11
+ sind:9
+ sing:6
+ single:-6
+ sink:-2
+ sip:3
+ sister:-7
+ sit:1
+ sits:-3
+ six:-3
+ sixteen:-8
+ sixty:-11
+ size:-2
+ ski:-6
+ skimm:-7
  skin:3
- skip:-5
- skipp:-3
- skull:-3
- slab:-7
- slabs:-5
- slapp:-2
- sleep:-13
+ skip:-4
+ skipp:-4
+ slab:-3
+ slabs:-3
+ slapp:6
+ sleep:-16
  sleev:-1
- sleeve:-5
- slept:-4
- slic:-6
- slice:3
- slick:-3
- slid:5
- slight:-11
+ sleeve:1
+ slept:-3
+ slic:-4
+ slice:8
+ slick:-5
+ slid:-1
+ slight:-8
  slimy:-2
- slip:-2
+ slip:-4
  slipp:14
- slipper:8
- slippery:-3
- slopp:8
- slow:2
- slush:-4
- small:-14
- smart:17
- smear:1
- smel:-3
- smell:-7
- smok:11
- smoke:-3
- smooth:1
- smudge:-11
- snapp:-4
- sneez:12
- sneeze:-10
- snow:-9
- so:-16
- soak:8
- soap:3
- soaper:-6
- soapmak:-6
- soaps:-18
- soapy:9
- sock:2
- socke:4
- socks:13
- soda:-1
- sodium:-4
- sofa:3
- soft:-8
- softer:-7
- soir:7
- sold:-7
- soles:15
- solid:-9
- solution:-2
+ slipper:10
+ slippery:-5
+ slopp:6
+ slow:-9
+ slush:-9
+ small:-7
+ smart:21
+ smear:-3
+ smel:-7
+ smell:-10
+ smok:5
+ smoke:-5
+ smooth:4
+ sneez:13
+ sneeze:-8
+ sniff:4
+ snow:-15
+ so:-11
+ soak:6
+ soap:4
+ soaper:-11
+ soapmak:-5
+ soaps:-14
+ soapy:16
+ sock:12
+ socke:13
+ socks:8
+ soda:1
+ sofa:10
+ soft:-1
+ softer:-6
+ sohn:1
+ soir:8
+ sold:-19
+ soles:10
+ solid:9
+ solution:-5
  some:10
- somebody:-15
+ somebody:-21
  someone:-17
+ someth:-5
  somewhere:5
- son:6
+ son:-5
+ sons:3
  soon:3
- sooner:-3
- sooo:1
- sore:6
+ sooner:-13
+ sore:-1
  sorry:-18
  sort:-1
- sosa:4
- sound:-11
- soup:-9
- soy:-8
- soybean:-5
+ sosa:1
+ soude:-1
+ sound:-16
+ soup:-10
+ soy:-5
+ soybean:-4
  spaniel:3
- spare:-7
- spat:14
- spatula:9
+ spare:-10
+ spat:10
+ spatula:6
  speak:-7
- speck:-9
+ speck:-11
  speed:-7
- spell:8
- spend:-3
- spent:-6
- spicy:-6
+ spell:5
+ spent:-2
+ spicy:-4
  spill:-2
- spilt:8
- spirit:2
- spirulina:-13
- spit:10
- spitt:16
- splash:8
- splatter:16
- split:11
- splitt:8
- spoil:-6
- sponge:-10
- spoon:4
- spoonful:-9
- spot:8
- spots:5
- spr:-7
- spray:12
+ spilt:9
+ spirit:-3
+ spirulina:-8
+ spit:9
+ spitt:9
+ splash:10
+ splatter:6
+ split:9
+ splitt:9
+ spoil:-3
+ sponge:-14
+ spoon:3
+ spoonful:-2
+ spot:9
+ spots:2
+ spr:-12
+ spray:15
  spread:-3
- sprinkl:-12
- sprinkle:-4
- spritz:7
- spritzer:19
+ spreadsheet:-5
+ sprinkl:-15
+ sprinkle:-7
+ spritz:5
+ spritzer:15
  square:-3
- squash:3
- squeak:-3
- squirt:16
- stage:-1
+ squash:-1
+ squeak:-11
+ squirt:10
+ stage:-5
  stain:-11
- stainles:2
+ stainles:-5
  stair:-12
- stall:-9
- stamp:-10
- stand:-10
- standard:-9
- stank:3
- start:-4
- static:-6
- stay:-19
- stays:-15
- stearic:-6
- stearin:-10
- steel:-10
- steep:-1
- stelle:11
- step:-5
- stepp:-2
- steps:-7
- stick:-5
- sticker:7
- sticky:-1
- stiff:-4
- still:10
- sting:5
+ stall:-6
+ stamp:-14
+ stand:-9
+ standard:-4
+ stank:6
+ start:3
+ static:-12
+ stay:-12
+ stays:-22
+ steam:-6
+ stearic:-8
+ stearin:-6
+ steel:-12
+ stelle:16
+ step:-6
+ stepp:-6
+ steps:-10
+ stick:-2
+ sticker:4
+ stiff:-3
+ still:8
+ sting:6
  stink:-11
- stir:-7
- stirs:-8
- stock:-1
- stole:-1
- stomach:7
- stone:-2
- stood:-2
- stool:17
- stopp:-15
- stops:9
- store:-17
+ stir:-11
+ stirr:-3
+ stirs:-7
+ stock:-11
+ stole:-3
+ stomach:12
+ stone:-4
+ stood:-3
+ stool:9
+ stop:1
+ stopp:-9
+ stops:-4
+ store:-14
  storm:-11
- story:-7
+ story:-3
  stout:-11
- stove:-2
- str:3
- straight:-2
+ stove:-4
+ str:7
+ straight:-5
  strain:-6
- strange:7
- strap:5
- straw:-5
+ strange:1
+ strap:3
+ straw:-4
  strawberry:-12
- streak:12
- stream:4
- strength:-11
- stretch:-1
- string:-2
- strip:10
- stripe:9
- stripp:-6
- strong:-19
- stronger:-7
- stuck:1
- student:5
- stuff:1
+ streak:5
+ stream:9
+ strength:-12
+ stretch:-4
+ string:-5
+ strip:7
+ stripe:6
+ stripp:-1
+ strong:-2
+ stronger:-3
+ stuck:2
+ student:7
+ stuff:-3
  stunden:3
- stupid:7
- subject:-3
- such:8
- suck:14
- suet:-8
- sugar:12
- suis:8
- suit:-6
- sum:-12
- summer:-9
- sums:-6
- sun:-3
- sunburnt:6
- sunday:-12
- sunflower:3
- super:1
- superfat:-25
- supp:-4
- supper:5
- supplier:-6
- suppos:-6
- suppose:3
- sure:-8
- surface:5
- surgra:-11
- surprise:-1
+ stupid:5
+ subject:-9
+ such:7
+ suck:8
+ suet:-7
+ sugar:2
+ suis:13
+ suit:-9
+ sum:-7
+ summer:-11
+ sums:-4
+ sun:-6
+ sunburn:-5
+ sunburnt:11
+ sunday:-13
+ sunflower:-1
+ super:-2
+ superfat:-23
+ supervisor:-5
+ supp:-3
+ supper:2
+ supplier:-5
+ suppos:-5
+ suppose:-8
+ sur:2
+ sure:-10
+ surface:-1
+ surgra:-21
+ surprise:2
  suspect:-3
- swallow:6
- swap:-18
- swapp:-9
+ swallow:7
+ swap:-7
+ swapp:-11
  swear:-8
- sweat:3
- sweaty:9
- sweep:-9
- sweet:-7
- swell:13
- swept:-1
- swig:19
- swimm:-8
- swirl:-21
- switch:-4
- swollen:17
- swore:-8
- t:-8
- ta:-11
- tabl:-11
- table:14
- tablespoon:-6
- tablet:-7
- tack:4
- taffy:5
- tag:-8
- tail:1
+ sweat:1
+ sweaty:8
+ sweep:-8
+ sweet:-6
+ swell:7
+ swig:3
+ swimm:-9
+ swirl:-10
+ switch:7
+ swollen:12
+ swore:-9
+ syrup:3
+ t:-9
+ ta:-5
+ tab:-4
+ tabl:-4
+ table:5
+ tablet:-2
+ tack:5
+ taffy:6
+ tag:-12
  tak:-9
- take:2
- taken:3
- takes:-21
+ taken:5
+ takes:-15
  tale:-3
- talk:-1
- tallow:-2
- tan:-7
- tank:-5
- tap:-5
- tape:-7
- taped:-5
- tapp:4
- tar:-2
- tare:-15
+ talk:-5
+ tallow:1
+ tan:-2
+ tank:-6
+ tap:-2
+ tape:-5
+ taped:-3
+ tapp:6
+ tar:-3
+ tare:-10
  tared:-6
- target:-3
- tast:1
- taste:-4
- tattoo:-16
- taught:-4
+ taste:-2
+ tattoo:-9
+ taught:-9
  tbsp:-6
  td:-6
- teach:-10
- teacher:-5
- team:-8
- tear:3
- tears:-7
- teaspoon:4
- teenage:-4
- teenager:3
+ tea:7
+ teach:-8
+ teacher:-2
+ team:-7
+ tear:2
+ tears:-6
+ teaspoon:2
+ teenage:-3
+ teenager:-2
  teeth:-4
- tel:-3
- tell:-6
- tells:-2
- temp:-12
- temperatur:9
- temperature:-14
- temps:-2
- ten:-4
- tender:12
- tengo:4
+ tel:-6
+ tell:-3
+ tells:-8
+ temp:-10
+ temperature:-11
+ temps:-4
+ ten:-9
+ tender:6
+ tengo:5
  tenia:-2
- tenth:-9
- term:-5
- terrible:-7
- terrier:-7
+ tenth:-7
+ terrace:-6
+ terrible:-3
+ terrier:-4
  test:-12
- tester:-3
- tests:-8
- tete:-7
- text:6
+ tester:-5
+ tests:-7
+ tete:-6
+ text:1
  texture:-3
  than:-16
- thank:-16
- that:-2
- thats:4
- their:10
- then:-12
- ther:4
- there:10
- therefore:-5
- therell:-9
- these:-7
- they:4
- theyd:-3
- theyre:-4
- theyve:2
- thick:3
- thicken:-9
+ thank:-17
+ that:-4
+ thats:10
+ the:-2
+ their:3
+ them:-6
+ then:-4
+ theory:-3
+ ther:11
+ there:9
+ therefore:-3
+ therell:-3
+ thermometer:-2
+ these:-8
+ they:10
+ theyd:-9
+ theyre:-5
+ theyve:10
+ thick:-3
+ thicken:-12
  thickener:-6
- thicknes:-10
- thigh:18
- thin:2
- thing:-6
- think:-3
- third:-3
- thirteen:-8
- thirty:-11
- this:3
+ thicknes:-7
+ thigh:13
+ thin:-1
+ thing:-10
+ think:-2
+ third:-1
+ thirteen:-5
+ thirty:-10
+ this:-2
  those:-18
- though:-2
- thought:1
- thousand:-3
- thread:-8
- three:-10
- threw:11
- throat:1
- throbb:1
- thrown:1
- thru:2
- thumb:5
- thump:12
- thursday:-5
- thx:-10
- tick:5
- tidi:6
- tidy:-5
- tied:-8
+ though:-12
+ thought:6
+ thread:-4
+ three:2
+ threw:7
+ throbb:-3
+ throw:-3
+ thrown:5
+ thumb:7
+ thump:13
+ thursday:3
+ thx:-9
+ tick:1
+ tidi:-3
+ tidy:-6
+ tied:-5
  tiene:1
- tight:-1
- til:-10
- tiles:-7
- till:-5
- tilt:-14
- time:3
- timer:-3
- tin:-11
+ tight:-6
+ til:-4
+ tiles:-6
+ till:-4
+ tilt:-11
+ time:1
+ timer:-10
+ times:-11
+ tin:-16
  ting:2
- tingl:8
- tingle:14
+ tingl:7
+ tingle:10
  tins:-3
  tiny:3
- tip:9
- tipp:-8
- tips:8
- tired:-6
- to:-7
- toast:-7
- tocar:4
- tochter:4
- today:1
- toddler:1
+ tip:8
+ tipp:-7
+ tips:9
+ tired:-5
+ title:-2
+ to:-5
+ toast:-10
+ tocar:-2
+ tochter:9
+ today:-2
+ toddler:-4
  todo:-6
- toes:1
- toffee:4
- together:-14
- told:-16
- tom:10
- tomato:-5
- tombee:9
- tomo:9
- tomorrow:8
- tone:-4
- tongue:1
- tonight:3
- too:-7
- took:3
- toothpaste:10
- top:-16
- topp:3
- tops:4
- torch:-7
+ toe:3
+ toes:7
+ toffee:3
+ together:-10
+ told:-14
+ tom:8
+ tomato:-4
+ tombee:16
+ tomo:11
+ tomorrow:1
+ tone:-3
+ tongue:4
+ tonight:4
+ too:-14
+ took:6
+ toothpaste:11
+ top:-8
+ topp:-5
+ tops:7
+ torch:-5
  torn:-6
- total:-16
- touch:-3
- touche:17
- tournesol:-8
- tousse:8
- tout:3
- toute:14
+ total:-4
+ touch:-7
+ touche:16
+ tournesol:-5
+ tousse:4
+ tout:1
+ toute:11
  towel:-4
- tr:-3
- trac:-10
- trace:-6
- tractor:-8
+ tr:-6
+ trac:-6
+ trace:-7
+ tractor:-4
  trago:10
- trail:-2
- train:7
+ train:3
+ translat:-3
+ translate:-3
  translucent:1
- transparent:21
- tray:8
- trays:-6
- treasurer:-5
+ transparent:10
+ traver:3
+ tray:-2
+ treasurer:-3
  treat:7
  tree:-4
- trees:-4
- tres:11
- trial:-8
- trick:3
- tried:4
- tries:-8
- trimming:6
- tripp:11
- trois:7
- trop:-4
- tropfen:7
- trouble:-2
- trouser:9
- true:-10
- trust:-17
- truth:-5
- try:-8
- tsp:-6
- tub:-6
+ trees:-3
+ tres:9
+ trial:-7
+ tried:3
+ tries:-5
+ trimming:7
+ tripp:17
+ trois:6
+ trop:1
+ tropfen:10
+ trouble:-1
+ trouser:7
+ true:-6
+ trust:-10
+ truth:-6
+ try:-10
+ tsp:-10
+ tub:-2
  tube:3
- tubs:-4
- tue:-6
- tuesday:2
- tummy:9
- tun:17
- turmeric:-5
- turn:6
- turns:-3
- tut:8
- tutor:-2
- twelve:-6
- twenty:-7
- twice:3
- two:2
- ty:-10
- typ:2
- type:4
- typed:-5
- typo:-7
+ tubs:-7
+ tue:-4
+ tuesday:3
+ tummy:10
+ tun:12
+ turmeric:-6
+ turn:9
+ turns:3
+ tut:12
+ tutor:-3
+ twelve:-3
+ twenty:-3
+ twice:-4
+ twins:-1
+ two:6
+ ty:-8
+ typ:1
+ type:-1
+ typed:-4
+ typo:-6
  typos:-4
- u:-3
- uber:14
- uberfettung:-9
- ubers:5
- uf:-7
- ugly:-5
- uh:7
- ul:-11
- um:8
- un:1
- una:3
- uncle:-8
- uncur:5
- und:-8
- under:3
- underneath:7
- underside:12
- understand:-5
- undilut:5
- une:8
+ uber:17
+ uberfettung:-5
+ ubers:11
+ uf:-8
+ ugly:-9
+ uh:8
+ ul:-7
+ um:10
+ un:-1
+ una:2
+ uncle:-14
+ uncur:9
+ und:-6
+ under:6
+ underneath:9
+ underside:11
+ understand:-10
+ undilut:8
+ une:10
  unicorn:-5
+ unit:-3
  units:-3
- unmold:7
- unmould:3
- unscent:-9
- unterarm:17
- until:3
- up:-3
+ unmold:4
+ unmould:4
+ unscent:-11
+ unterarm:19
+ up:-1
  update:2
- upside:-7
- urgent:9
- us:-14
+ urgent:7
+ us:-12
  usable:-9
- usado:-6
- use:-12
- used:-8
- useful:-3
+ usado:-5
+ use:-21
+ used:-10
+ useful:-8
  uses:-14
- using:-2
- usual:-6
- v2:-9
+ using:-15
+ usual:-8
+ v2:-10
  v3:-9
- vanilla:-10
- vapeur:4
- vapor:-2
- vapour:-2
- varnish:-4
- vaseline:-4
- vaso:9
- veces:-7
- vegetable:-10
+ van:-4
+ vanilla:-8
+ vapeur:7
+ vapor:-4
+ vapour:2
+ varnish:-5
+ vaseline:-9
+ vaso:10
+ veces:-6
+ vegetable:-4
  vent:-13
- veo:6
- verbrannt:13
- verdict:-8
- verify:-6
- verschluckt:13
- verse:9
- version:-9
- vet:1
- veteran:-10
+ veo:12
+ verbrannt:10
+ verdict:-9
+ verify:-14
+ verschluckt:8
+ verse:3
+ version:-7
+ very:5
+ vet:-2
+ veteran:-4
  video:-6
- viel:-9
- village:-9
- vinegar:11
- visage:8
- visitor:-7
- vite:-7
- voice:11
- volcano:7
- voll:4
- volume:-8
+ viel:-5
+ village:-8
+ vinegar:13
+ virgin:-6
+ visage:10
+ visitor:-2
+ vite:-6
+ voice:8
+ volcano:3
+ voll:5
+ volume:-10
  volunteer:-9
- vom:9
+ vom:15
  vomit:9
- vous:-13
- w:9
- waist:-10
- wait:-8
- wake:3
+ von:4
+ vous:-5
+ w:10
+ waist:-6
+ wait:-9
+ wake:5
  wakes:3
- walk:-5
- wall:-11
- wallet:-3
- walnut:-5
- wann:-9
- want:-5
- wants:-21
- war:4
+ walk:11
+ wall:-9
+ walnut:-3
+ wann:-10
+ want:-11
+ wants:-13
  wardrobe:-3
- warm:-4
- warn:-7
- was:7
- wash:-2
- wasnt:-7
+ warm:-1
+ warn:-16
+ was:3
+ wash:-4
+ wasnt:-5
  wasp:-5
- wasser:-6
- waste:-3
- watch:-1
- water:7
- watery:1
- watr:-3
- watter:-13
- wax:-12
- waxy:3
- way:-1
- we:6
- wear:-4
- wears:-14
+ wasser:-12
+ watch:-7
+ water:6
+ watery:-1
+ watr:-2
+ watter:-10
+ wax:-10
+ waxy:-3
+ way:1
+ we:-1
+ wear:-5
+ wears:-13
  weather:-7
+ web:-2
  wed:-4
- wedd:10
- wednesday:3
- week:-6
- weekend:-14
- weeks:-27
- weep:-6
- weeps:7
- weg:-1
- weh:8
- weigh:-19
- weight:-4
- weird:13
- weiss:9
- welcome:-8
- well:-6
+ wedd:2
+ wednesday:-3
+ week:-7
+ weekend:-11
+ weeks:-26
+ weep:4
+ weeps:11
+ weh:12
+ weigh:-13
+ weight:-11
+ weird:10
+ weiss:14
+ welcome:-4
+ well:-13
  welli:-5
- wenn:-12
- were:-4
- wet:10
- weve:-16
- what:4
- whatever:-6
- whats:-12
- whatsoever:-4
- wheel:-5
- wheez:16
- whenever:6
- where:3
- whether:-6
- which:-19
- whichever:-12
- while:-1
- whipp:-4
- whisk:1
- white:3
- whiter:-6
- who:-4
- whole:-3
- wholesaler:-3
- whom:-5
- whose:-7
- why:-1
- wide:-4
- width:-3
- wie:-6
- wife:-2
+ wenn:-16
+ went:1
+ were:2
+ wet:6
+ weve:-10
+ what:-1
+ whatever:-8
+ whats:-16
+ whatsoever:-3
+ wheel:-8
+ wheez:26
+ when:1
+ whenever:4
+ where:11
+ whether:-11
+ which:-23
+ whichever:-7
+ while:-10
+ whipp:-5
+ whisk:-1
+ white:5
+ who:-5
+ whoever:-6
+ whole:-1
+ wholesaler:-5
+ whom:-6
+ whose:-8
+ why:-5
+ wide:-9
+ width:-2
+ wie:-7
+ wife:5
  will:-13
- wind:7
- window:1
- windowsill:9
- windy:-5
+ wind:3
+ window:4
+ windowsill:-7
+ windy:-6
  wine:11
- wins:-6
- winter:-16
- wip:4
- wipe:4
- wiped:10
- wird:-8
- wire:-15
- wise:-14
- wish:-4
- with:-3
+ wing:-5
+ wins:-11
+ winter:-18
+ wip:3
+ wipe:1
+ wiped:8
+ wird:-12
+ wire:-8
+ wise:-13
+ wish:-8
+ with:-5
  within:-11
- without:-5
- wks:-4
- wobb:11
- wobbl:7
- wochen:1
- woke:6
- wollte:-2
- woman:10
- women:-10
- wonder:-13
- wont:12
- wood:-6
+ without:-9
+ wks:-5
+ wobb:16
+ wobbl:13
+ wochen:-1
+ woke:8
+ wollte:-6
+ woman:11
+ women:-4
+ won:-2
+ wonder:-1
+ wont:11
+ wood:-1
  wooden:-4
- wool:-2
- word:-3
- words:-10
- wore:-2
- work:-11
- works:-4
- worksheet:-1
- workshop:-2
- worktop:-7
- worri:-5
- worry:-2
- worse:13
- worst:-2
- worth:-6
- would:-19
- wouldnt:-7
- wrap:-7
- wrapp:5
- wrapper:-1
- wreck:-2
- wrink:-1
- wrinkl:-3
- wrist:14
- writ:-8
- write:-10
- written:-7
- wrong:-7
- wrote:-15
- x:-9
- y:9
- ya:-7
- yall:-3
- yard:1
- year:-8
- years:-8
- yellow:8
- yellowish:10
+ wool:1
+ word:-6
+ words:-7
+ wore:-5
+ work:-5
+ works:-19
+ worksheet:-3
+ workshop:-1
+ worri:-4
+ worry:-4
+ worse:7
+ worst:-5
+ worth:-5
+ would:-25
+ wouldnt:-6
+ wrap:-12
+ wrapper:-3
+ wreck:-6
+ wrink:-2
+ wrinkl:-5
+ wrist:15
+ writ:-10
+ write:-12
+ written:-4
+ wrong:-8
+ wrote:-21
+ x:-12
+ y:7
+ ya:-1
+ yall:-6
+ yard:-8
+ year:-9
+ years:-10
+ yellow:7
+ yellowish:3
  yes:1
- yesterday:6
- yet:-12
- yeux:-4
- yield:-9
- yo:16
- yoghurt:-6
- yogurt:-7
- you:-6
- youd:-7
- youll:-6
- young:6
- youngest:7
- your:-1
- youre:-5
- yours:-13
- youve:3
- yr:8
- yrs:-10
- zap:-7
- zapp:2
+ yesterday:10
+ yet:-6
+ yeux:-7
+ yield:-4
+ yo:-2
+ yoghurt:-10
+ yogurt:-6
+ you:-8
+ youd:-14
+ youll:-3
+ young:-1
+ your:-3
+ youre:-3
+ yours:-4
+ yourself:-1
+ youve:5
+ yr:7
+ yrs:-5
+ zap:-8
+ zapp:-7
  zappy:-5
- zaps:-12
- zero:-5
- zu:-10
- zum:-6
+ zaps:-15
+ zero:-4
+ zu:-12
+ zum:-8
  zwei:-3
- £0:-5
- £1:-3
- £3:-5
- £4:-5
- £6:-3
- °c:-18
- °f:-13
- ¿la:-3
- ¿que:-10
+ £0:-9
+ £1:-5
+ £3:-2
+ £4:-3
+ £5:-3
+ £6:-1
+ °c:-15
+ °f:-6
+ ¿la:-10
+ ¿que:-6
  ¿se:-4
- –:-6
- —:-16
- •:-11
- €:-3
+ –:-5
+ —:-20
+ •:-18
+ €:-9
+ →:-9
 --:4
--:1
--A:3
--B:6
--C:-4
--D:5
--E:10
--F:-5
--G:-5
--H:13
--I:9
--J:9
+-B:14
+-C:-6
+-D:8
+-E:8
+-F:1
+-G:-7
+-H:8
+-I:2
+-J:4
 -K:4
--L:12
--M:4
--N:2
--O:8
--P:2
--Q:-9
--R:8
--S:1
--T:10
--V:2
--W:4
--Y:-3
+-L:9
+-M:2
+-O:7
+-P:-1
+-Q:-4
+-R:4
+-S:-11
+-T:13
+-V:7
+-W:9
+-Y:-2
+-b:4
 -d:7
--f:-10
--g:1
--h:9
--i:3
--j:3
--k:-3
--l:-10
--m:2
--n:9
--o:5
+-f:-8
+-g:3
+-h:12
+-i:-1
+-j:-5
+-k:-10
+-l:2
+-m:1
+-n:16
+-o:3
 -p:-2
--q:6
--r:-2
--s:-3
--t:1
+-q:5
+-r:3
+-s:-4
 -u:2
--w:-1
--y:-13
--z:-4
-A-:-7
-A:7
-AA:2
-AD:-2
-AE:9
-AF:-1
-AG:-8
-AH:-3
+-v:1
+-w:-5
+-y:-11
+-z:-1
+A-:-4
+A:6
+AA:1
+AC:4
+AD:4
+AE:8
+AF:4
+AG:-6
+AH:-5
 AI:5
-AK:7
-AL:-3
-AM:-6
-AN:3
-AO:1
-AP:7
-AQ:5
-AR:17
-AS:-1
-AT:3
-AW:8
-AY:10
-Ab:3
-Af:-4
-Ag:8
-Ah:-14
+AK:2
+AL:-4
+AM:-9
+AO:2
+AP:5
+AQ:7
+AR:12
+AS:5
+AT:1
+AW:2
+AY:7
+Ab:6
+Af:3
+Ag:12
+Ah:-15
 Ai:5
-Aj:-13
-Ak:-1
-Al:7
-Am:5
+Aj:-19
+Ak:-4
+Al:4
+Am:8
 An:3
-Ao:10
-Ap:2
-Aq:10
+Ao:7
+Aq:16
 Ar:7
-As:-1
-At:1
-Au:14
-Aw:10
-Ay:3
-Az:3
-B-:-2
-B:13
+As:-2
+At:-1
+Au:13
+Av:12
+Aw:9
+Ay:2
+Az:6
+B-:-1
+B:16
 BA:14
-BB:9
-BK:12
+BB:8
+BK:9
 BO:14
-BV:15
-Bf:-10
-Bi:7
-Bo:-7
-Bp:-1
-Bw:2
-Bz:2
+BV:11
+Bf:-6
+Bi:5
+Bo:-5
+Bt:-5
+Bw:-1
+Bz:3
 C-:-1
-C:5
-CA:4
-CB:-6
-CC:-1
-CD:17
-CE:-10
+C:9
+CA:2
+CB:-5
+CC:-4
+CD:14
+CE:-14
 CF:-10
-CG:6
-CH:4
-CI:-4
+CG:2
+CH:1
+CI:-7
 CK:6
 CL:11
-CM:-7
-CN:3
-CO:-6
+CM:-11
+CN:5
+CO:-7
 CP:-2
 CQ:8
-CR:13
+CR:12
 CS:4
-CV:-7
-CW:-6
-CY:6
-Cb:7
+CV:-5
+CW:-8
+CY:5
+Cb:8
 Cd:11
-Cf:-15
-Cg:-5
-Ch:17
-Ci:2
-Cj:-4
-Ck:12
-Cl:-2
-Cm:5
+Cf:-5
+Cg:-4
+Ch:19
+Ci:-1
+Cj:-10
+Ck:7
+Cl:-7
+Cm:2
 Cn:-4
-Co:2
-Cp:5
-Cq:-11
-Cr:4
-Cs:-6
-Ct:3
+Co:-3
+Cp:9
+Cq:-7
+Cr:1
+Ct:4
 Cv:-8
-Cw:-6
-Cz:-12
-D-:-1
+Cw:-13
+Cz:-4
+D-:2
 D:19
-DA:20
-DD:8
-DO:-8
-DQ:8
-DS:5
-Db:19
-Di:9
-Dk:7
-Dp:18
-Dq:3
-Dt:7
-Dw:3
-Dz:1
-E-:-3
+DA:19
+DD:5
+DO:-3
+DQ:5
+DS:2
+Db:7
+Di:8
+Dk:4
+Do:-5
+Dp:24
+Dq:7
+Dt:10
+Dw:1
+Dz:-1
+E-:-4
 E:15
-EA:11
-EC:10
-EE:-8
-EF:-5
-EH:15
-EN:2
-EO:-4
-EP:-12
-ER:10
-ES:1
-ET:7
-EV:18
-EW:10
-Ef:-14
-Eh:13
-Ei:8
-El:16
+EA:1
+EC:5
+EE:-9
+EF:-7
+EH:22
+EN:5
+EO:7
+EP:-11
+EQ:7
+ER:18
+ES:-3
+ET:10
+EV:16
+EW:9
+Ef:-15
+Eh:9
+Ei:6
+El:5
 Eo:-14
-Ep:3
-Eq:6
-Er:-3
-Et:-13
-Ev:4
-Ew:-11
-Ez:1
-F-:-1
-F:-2
-FA:-1
-FC:-10
+Ep:5
+Eq:3
+Er:-6
+Et:-11
+Ev:-4
+Ew:-12
+Ez:3
+F-:-3
+F:-5
+FC:-6
 FD:4
-FE:1
-FL:-8
-FM:-9
-FN:-19
+FL:-6
+FM:-5
+FN:-14
 FO:-15
-FP:-11
-FQ:-4
-FS:-8
-FW:-15
-Fb:10
-Ff:5
-Fi:-11
-Fj:-7
-Fk:-7
-Fo:-3
-Fp:-6
-Fq:-5
-Fr:-5
-Fs:-6
-Ft:-8
+FP:-8
+FQ:-3
+FS:-6
+FW:-16
+Fb:4
+Ff:4
+Fi:-10
+Fj:-4
+Fk:-13
+Fo:-8
+Fp:-10
+Fq:-8
+Fr:-3
+Fs:-7
+Ft:-1
 Fv:-6
-Fw:8
-Fy:7
-G-:1
-G:-5
-GA:1
-GC:3
-GF:-4
-GG:4
-GL:12
-GM:-5
-GN:4
-GO:7
-GP:5
-GQ:3
-GR:11
-GS:-10
-GV:6
-GW:5
-GY:-3
+Fw:4
+Fy:8
+Fz:5
+G-:7
+G:-3
+GA:-2
+GC:7
+GF:-6
+GG:5
+GL:7
+GM:-6
+GN:5
+GO:5
+GP:4
+GQ:-8
+GR:12
+GS:-7
+GV:3
+GW:1
+GY:-6
+Gb:1
 Gf:2
-Gi:-6
-Gj:13
-Gl:-3
-Go:6
-Gp:3
-Gq:-6
-Gr:-1
+Gi:-2
+Gj:11
+Gl:-7
+Gp:4
+Gq:-4
 Gt:-5
-Gv:10
+Gv:6
 Gw:3
-Gz:12
-H-:9
-H:13
-HA:13
-HE:-3
-HH:8
-HI:2
-HM:1
-HN:-1
-HQ:3
-HS:10
-HT:14
-HV:20
-HW:10
-HY:4
-Hb:6
-Hh:15
-Hi:-18
-Hj:-7
-Hn:3
-Ho:-8
-Hp:1
-Hq:11
-Hr:3
-Ht:-10
-Hw:-18
-Hz:13
-I-:3
-I:-11
-IA:-10
-IC:-3
-IO:2
-IP:-8
-IQ:3
-IS:-3
-IW:-9
-Ib:-3
-Ii:-8
+Gz:1
+H-:6
+H:10
+HA:7
+HE:-5
+HH:17
+HI:7
+HM:-4
+HN:-6
+HP:1
+HQ:6
+HS:5
+HT:8
+HV:10
+HW:7
+HY:9
+Hb:8
+Hf:-1
+Hh:7
+Hi:-19
+Hj:-6
+Hn:7
+Ho:-1
+Hp:-2
+Hq:12
+Hr:1
+Ht:-8
+Hw:-24
+Hz:6
+I-:6
+I:-5
+IA:-13
+IC:-1
+IO:-5
+IP:-10
+IQ:-3
+IS:-7
+IW:-8
+Ib:-6
+If:1
+Ii:-10
+Ij:-3
 Io:-3
-Ip:7
+Ip:6
 It:-7
-Iw:-4
-Iz:-5
-J-:6
-J:11
-JO:-9
-JP:7
+Iw:-9
+Iz:-9
+J-:11
+J:10
+JO:-6
+JP:5
 JS:-9
 Jo:-2
-Jt:15
-Jz:3
-K-:4
-K:13
-KA:14
-KE:5
-KK:10
-KN:5
-KO:-1
-KP:11
-KQ:7
-KS:-4
-KT:6
-KV:6
-KW:-3
-Kb:11
-Kf:-8
-Kh:7
+Jt:11
+Jz:9
+K-:5
+K:14
+KA:10
+KE:8
+KK:20
+KN:11
+KO:-4
+KP:12
+KQ:14
+KS:-8
+KT:4
+KV:7
+KW:-2
+Kb:17
+Kf:-6
+Kh:4
+Ki:3
 Ko:-4
-Kp:15
-Kr:9
-Kt:6
-Kw:-14
-Kz:-8
-L-:-22
+Kp:12
+Kr:5
+Kt:4
+Kw:-9
+Kz:-2
+L-:-15
 L:12
-LA:3
-LC:-4
-LG:-1
-LN:-10
-LO:-3
-LP:-6
-LQ:-1
+LA:11
+LC:-3
+LG:-2
+LN:-8
+LO:-6
+LP:-3
+LQ:-3
 LS:15
-LY:-7
-Lb:5
-Lf:3
-Lh:11
-Li:-3
-Lk:15
-Lo:-5
-Lp:7
-Lq:6
-Lr:5
-Lt:4
+LY:-6
+Lb:3
+Lf:16
+Lh:14
+Li:-7
+Lk:11
+Lo:-1
+Lp:16
+Lq:3
+Lr:9
+Lt:10
 Lw:-5
-Lz:6
-M-:-12
-M:-6
-MA:-16
-MC:-9
-MD:7
-ME:-8
-MF:-5
-MG:-10
-MH:4
-MK:-3
-MM:-5
-MN:11
-MO:-5
-MP:-5
-MQ:-7
+Lz:2
+M-:-11
+M:-2
+MA:-20
+MC:-13
+MD:3
+ME:-16
+MF:-6
+MG:-5
+MH:-3
+MK:1
+MM:-6
+MP:-3
+MQ:-6
 MR:1
-MS:-3
-MV:-8
-MW:3
-Mb:8
-Md:-1
-Mf:-17
-Mh:-13
-Mi:-2
+MV:-5
+MW:2
+Mf:-10
+Mh:-14
+Mi:-8
 Mj:5
-Mk:-4
-Ml:-5
+Mk:-6
+Ml:-4
 Mo:-9
-Mp:-5
-Mq:8
-Mr:-7
-Mt:-3
-Mu:-27
-Mv:8
-Mw:1
+Mp:-11
+Mq:-2
+Mr:-9
+Mt:-4
+Mu:-19
+Mv:-8
+Mw:-6
 My:-8
-Mz:-4
-N-:-6
-N:-2
-NA:-8
-NC:-3
-ND:6
-NE:-7
-NF:-7
-NG:-4
-NH:-13
-NI:9
-NK:-11
-NL:-4
-NM:-8
-NN:-16
-NO:-5
-NP:-4
-NR:-12
-NS:-14
-NV:-18
-NW:-17
-NY:-2
-Nb:-14
-Nd:8
-Nf:8
-Ng:7
-Nh:-7
-Ni:-13
-Nk:10
-Nl:2
-Nm:-8
-Nn:3
-No:-11
-Np:7
-Nq:-5
-Nr:-19
-Ns:-15
-Nt:-9
-Nu:-9
-Nv:2
-Nw:1
-Ny:-9
-O-:4
-O:3
-OA:-7
-OB:8
-OD:12
-OE:9
+Mz:1
+N-:-1
+N:-5
+NA:-7
+NC:-4
+ND:3
+NE:-9
+NF:-3
+NG:-3
+NH:-6
+NK:-1
+NM:-7
+NN:-12
+NO:-7
+NP:-7
+NQ:-5
+NR:-13
+NS:-18
+NT:6
+NV:-19
+NW:-22
+Nb:-16
+Nd:5
+Nf:3
+Ng:10
+Nh:-4
+Ni:-12
+Nj:10
+Nk:13
+Nl:8
+Nm:-11
+Nn:11
+No:-2
+Np:-3
+Nq:-4
+Nr:-21
+Ns:-18
+Nt:-8
+Nu:-8
+Nv:11
+Nw:-11
+Ny:-12
+Nz:3
+O-:-1
+O:1
+OA:-9
+OB:11
+OC:-3
+OD:11
+OE:13
 OF:-9
-OG:2
+OG:-15
 OH:4
-OI:-7
-OJ:4
-OK:-5
-OL:10
-OM:6
-ON:-2
-OP:7
-OQ:-3
-OR:3
-OS:-3
-OT:14
-OV:-1
-OY:4
-Ob:9
-Od:10
-Og:4
-Oj:-5
-Ok:4
+OI:-10
+OJ:3
+OK:1
+OL:7
+OM:11
+ON:-3
+OO:2
+OP:10
+OQ:-4
+OR:1
+OS:-6
+OT:17
+OV:-3
+OW:4
+OY:9
+Ob:10
+Od:15
+Of:2
+Og:1
+Oh:-1
+Oi:-2
+Oj:-1
+Ok:5
 Ol:7
-Om:-7
-Oo:-1
-Op:-9
+Om:-2
+On:1
+Op:-8
 Oq:13
-Or:4
-Ot:4
-Ou:13
-Ov:-2
+Or:1
+Ot:5
+Ou:10
+Ov:-1
 Ow:-5
-Oz:2
-P-:10
-P:12
+Oz:1
+P-:7
+P:10
 PA:1
-PE:-10
-PF:-1
-PG:6
-PH:12
-PJ:10
-PK:-2
-PL:3
+PE:-8
+PF:2
+PG:5
+PH:7
+PI:-10
+PJ:7
+PK:2
+PL:-2
 PM:5
 PN:-4
 PO:8
-PP:1
-PQ:-2
-PR:9
-PS:1
-PT:14
-PV:14
-PW:7
+PP:6
+PQ:-1
+PR:12
+PS:-1
+PT:10
+PV:12
+PW:-2
 PY:1
 Pb:-2
-Pf:-8
-Ph:10
-Pi:11
-Pj:-5
+Pf:-7
+Ph:11
+Pi:16
+Pj:4
 Pk:-2
-Pl:2
+Pl:6
 Pm:-2
-Pn:6
-Po:6
-Pp:-4
-Pq:-1
-Pr:9
-Pt:-2
-Pu:21
-Pv:-3
-Pw:-12
-Py:-6
-Pz:2
-Q-:3
-Q:2
+Pn:8
+Po:4
+Pp:-5
+Pq:2
+Pr:5
+Pt:2
+Pu:10
+Pv:-2
+Pw:-10
+Py:-11
+Pz:5
+Q-:9
+Q:3
 QA:-3
-QC:-1
 QD:-2
-QE:5
+QE:1
 QF:5
-QK:1
-QL:5
-QM:-14
-QN:1
-QO:4
-QP:-17
-QQ:-11
+QG:1
+QH:-1
+QK:-1
+QL:4
+QM:-12
+QN:-5
+QO:1
+QP:-13
+QQ:-10
 QR:-2
-QS:-11
-QT:10
-QV:-7
-QW:-4
+QS:-14
+QT:7
+QV:-11
+QW:-9
 QY:-6
-Qb:-1
+Qb:-3
 Qd:12
-Qf:-10
-Qg:3
-Qh:-3
-Qj:4
-Qk:-4
-Ql:3
-Qm:10
+Qf:-13
+Qg:5
+Qh:-1
+Qi:-1
+Qj:6
+Qk:-7
+Ql:5
+Qm:3
 Qo:-5
-Qp:7
-Qq:-22
-Qr:5
+Qp:1
+Qq:-11
+Qr:8
 Qs:-8
-Qt:-5
-Qv:16
-Qw:6
+Qt:-6
+Qu:-1
+Qv:12
+Qw:2
 Qy:4
-Qz:-4
-R-:1
-R:14
-RA:-1
-RC:17
-RE:3
-RG:-7
-RH:10
-RL:10
-RN:3
+Qz:-7
+R-:4
+R:16
+RA:-5
+RC:10
+RE:9
+RG:-6
+RH:16
+RL:7
+RN:6
 RO:2
-RP:6
-RQ:3
-RS:21
-RV:8
-RW:14
-RY:10
-Rh:5
-Ri:-8
+RP:7
+RQ:6
+RS:16
+RV:12
+RW:12
+RY:9
+Rb:4
+Rh:9
+Ri:-7
 Rk:3
-Rl:-1
-Rm:-1
-Ro:-1
-Rp:-2
-Rr:8
-Rt:4
-Rw:-14
-Rz:10
+Rl:-2
+Rm:-3
+Ro:4
+Rp:-4
+Rr:9
+Rt:5
+Rw:-13
+Rz:2
 S-:4
-S:-5
 SA:8
-SC:-2
-SD:-3
-SE:5
+SC:2
+SE:1
 SF:-4
-SH:-12
-SK:4
-SL:12
-SM:4
+SG:1
+SH:-11
+SK:-4
+SL:10
+SM:-1
 SN:1
-SO:-3
-SP:-1
-SQ:-4
-SR:17
-SS:11
-SW:-2
-Sb:12
-Sf:-7
-Sh:-15
-Si:-3
-Sj:-10
-Sk:3
-Sl:-10
-Sm:7
-So:2
-Sp:8
-Sq:2
-Sr:13
-St:2
-Su:-4
-Sw:-3
+SO:-7
+SP:-3
+SQ:7
+SR:15
+SS:12
+SW:-4
+Sb:14
+Sf:-5
+Sh:-18
+Si:-1
+Sj:-6
+Sk:7
+Sl:-7
+Sm:11
+Sp:4
+Sr:7
+St:1
+Sw:-10
 Sy:-6
-Sz:-9
+Sz:-6
 T-:-5
-T:9
-TA:7
-TH:14
-TK:-4
+T:15
+TA:11
+TH:13
+TK:-3
 TO:16
-Th:7
-Ti:13
+Th:23
+Ti:5
 To:3
-Tp:17
-Tq:6
-Tt:9
-Tz:-1
-V-:8
-V:-1
-VA:6
-VB:12
-VC:5
-VE:8
-VK:9
-VN:-8
-VO:4
-VP:18
-VS:3
-VT:3
-VW:15
-Vf:-13
-Vi:-3
-Vo:-13
+Tp:5
+Tq:10
+Tt:4
+Tz:-3
+V-:3
+V:1
+VA:7
+VB:9
+VC:11
+VE:10
+VK:12
+VN:-9
+VO:7
+VP:7
+VS:-4
+VT:5
+VW:14
+Vf:-17
+Vi:-1
+Vo:-6
 Vp:1
-Vq:7
-Vr:7
-Vt:3
-Vw:-4
-Vz:5
-W-:11
-W:1
-WA:1
-WC:8
-WE:5
-WF:-14
-WG:1
-WH:1
-WK:3
-WL:-2
-WM:-5
-WN:2
-WO:8
-WP:-6
-WQ:1
-WR:7
-WS:1
-WT:9
+Vq:3
+Vr:13
+Vt:-2
+Vw:-3
+W-:2
+W:3
+WA:4
+WC:9
+WE:2
+WF:-16
+WG:-6
+WH:3
+WK:4
+WN:3
+WO:3
+WP:-1
+WQ:-4
+WR:18
+WS:3
+WT:5
 WV:-3
-WW:-13
-WY:5
+WW:-9
+WY:15
 Wb:-5
-Wf:-2
-Wg:-8
-Wh:-3
-Wi:2
-Wj:-2
+Wf:-8
+Wg:5
+Wh:7
 Wk:3
-Wl:5
-Wm:12
-Wo:9
-Wp:-10
-Wq:-7
-Wr:-3
+Wl:15
+Wm:4
+Wo:5
+Wp:-6
+Wq:-6
+Wr:-1
 Wt:-1
-Wv:14
+Wv:11
 Ww:2
 Wz:6
 X:14
 XA:14
-Y-:-1
-Y:13
+Y-:2
+Y:11
 YA:7
-YC:-11
-YN:8
-YP:-4
-YQ:4
-YS:-4
-YW:16
-Yf:-12
-Yh:12
-Yi:-2
-Yl:-4
-Yo:5
-Yp:13
-Yr:23
-Yt:-3
-Yw:1
-Yz:7
-any:-8
-b-:9
-b:8
+YC:-10
+YN:10
+YO:1
+YP:-2
+YQ:12
+YS:-7
+YW:15
+YY:-3
+Yf:-9
+Yh:8
+Yl:-5
+Yo:3
+Yp:8
+Yr:8
+Yt:-12
+Yw:-2
+Yz:6
+any:-10
+b-:4
+b:9
 bA:12
-bC:-4
-bE:4
-bG:16
+bC:-3
+bE:6
+bG:6
 bH:-3
-bK:7
-bN:10
-bO:-2
-bP:-3
-bQ:-5
-bR:8
-bS:11
-bW:9
-bb:-4
-bf:-10
-bh:-1
-bi:6
-bj:-13
-bl:2
+bK:12
+bN:4
+bP:-8
+bQ:-10
+bR:1
+bS:9
+bW:1
+bb:-3
+bf:-8
+bh:-2
+bi:7
+bj:-7
+bl:6
 bm:2
-bo:-3
-bp:5
-bq:3
-br:4
+bo:1
+bp:16
+bq:5
+br:11
 bt:2
-bw:-6
-bz:8
-d-:-3
-d:8
+bw:-3
+bz:7
+d-:-2
+d:11
 dA:14
-dO:-4
+dO:-3
 dQ:-4
-di:5
-dt:-1
-dw:-8
-f-:9
-f:-4
-fA:-3
-fC:-12
-fE:-18
+di:4
+dw:-10
+f-:7
+f:-8
+fA:1
+fC:-13
+fE:-16
 fF:-8
-fG:-7
-fH:-8
-fI:9
-fK:-1
-fM:-11
-fN:-11
-fO:-4
-fP:-9
-fQ:-2
-fR:2
-fS:-8
+fG:-4
+fH:-9
+fK:-5
+fM:-13
+fN:-15
+fO:-3
+fP:-6
+fQ:-1
+fR:6
+fS:-3
 fV:-8
-fW:-6
-fY:-12
-fb:-5
-ff:-18
-fg:-11
-fh:11
-fi:4
-figures:-10
-fj:-2
-fo:4
-fp:-12
-fq:-16
-fr:-11
+fW:-5
+fY:-6
+fb:-3
+ff:-19
+fg:-10
+fh:10
+fi:-6
+figures:-5
+fj:-7
+fl:-4
+fo:5
+fp:-18
+fq:-20
+fr:-2
 fs:-9
-ft:-2
-fu:5
-fv:-1
-fw:-4
-fy:-4
-fz:-6
-g-:5
-g:-2
-gA:4
-gE:-3
-gN:-7
-gO:-13
-gP:-9
-gW:9
-gY:-3
-gf:3
-gg:-6
-gl:-9
-go:2
-gt:4
-gy:-11
-gz:-9
+ft:-4
+fu:6
+fv:2
+fw:-5
+fy:-9
+fz:-5
+g-:1
+g:-1
+gA:-7
+gC:-3
+gE:3
+gN:-1
+gO:-6
+gP:-14
+gW:5
+gf:-4
+gg:-5
+gl:1
+go:-1
+gt:7
+gy:-13
+gz:-11
 h-:7
 h:16
-hA:9
-hC:-1
-hE:-16
-hF:-10
+hA:8
+hC:-3
+hE:-11
+hF:-13
 hG:-9
-hH:6
-hJ:7
-hK:-9
-hM:7
-hN:4
-hO:-5
-hP:-2
-hQ:9
-hR:7
-hS:-4
-hT:-6
-hW:4
-hb:4
-hf:-5
-hh:9
-hj:-2
-hm:4
-hn:3
-ho:-3
-hp:-9
-hr:-2
-ht:-4
+hH:2
+hJ:11
+hK:-6
+hM:12
+hN:3
+hO:3
+hP:-1
+hQ:4
+hR:5
+hS:-6
+hT:-8
+hW:10
+hb:17
+hf:-6
+hh:7
+hi:-2
+hj:-5
+hm:-3
+hn:6
+ho:-5
+hp:-7
+hq:9
+hr:-1
+ht:-2
 hu:8
-hw:-3
-hz:-9
-i-:-2
-i:-1
-iA:6
-iB:14
-iC:9
-iD:-3
-iE:12
-iG:-6
-iH:-2
-iI:-9
-iJ:7
-iK:-5
-iL:-2
-iM:-4
+hw:-17
+hz:-7
+i-:-1
+i:-2
+iA:5
+iB:6
+iC:10
+iD:-1
+iE:8
+iF:-2
+iG:1
+iH:1
+iI:-5
+iJ:10
+iK:1
+iL:-9
+iM:-1
 iN:-5
-iO:4
+iO:5
 iP:10
-iQ:1
-iR:13
-iS:-3
+iQ:-4
+iR:14
+iS:-8
 iT:8
-iV:-1
-iW:4
+iV:6
+iW:10
 iY:8
-ib:8
-if:3
+ib:14
+if:6
 ig:-9
-ih:-5
+ih:4
 ii:-8
-ij:-3
-ik:-5
-il:-5
-im:6
-io:1
-ip:1
-iq:6
-ir:-2
-is:-5
-it:1
-iu:-4
-iv:-8
-iw:-4
-iy:3
-j-:2
-j:-7
-jA:8
-jC:-10
-jD:8
-jE:-12
-jF:3
-jG:-3
-jH:12
-jK:-9
-jM:-12
-jN:-11
-jO:-1
-jP:-5
-jQ:-5
+ij:-11
+ik:-10
+il:-6
+im:5
+ip:-2
+iq:4
+ir:-6
+is:-1
+iu:-7
+iv:-4
+iw:2
+iy:4
+iz:3
+j-:-1
+j:-5
+jA:5
+jC:-14
+jD:11
+jE:-13
+jF:4
+jG:-5
+jK:-4
+jM:-5
+jN:-12
+jO:-4
+jP:-6
+jQ:-4
 jS:2
-jW:-3
-jb:11
-jf:-5
+jb:4
+jf:-6
 jh:-3
-ji:6
-jj:-4
-jm:10
-jo:5
-jp:-5
-jq:-2
-jr:15
-js:7
-jt:4
-jw:-7
-jz:3
-k-:-2
-k:5
-kA:9
+ji:3
+jj:-1
+jm:7
+jo:1
+jp:3
+jq:-7
+jr:16
+js:4
+jt:6
+jw:-10
+jz:-3
+k-:-3
+k:10
+kA:5
 kD:9
-kM:5
 kN:7
-kO:-8
-kQ:9
-kW:-5
-kf:15
-ki:6
-ko:-12
-kp:-5
+kO:-11
+kQ:6
+kS:-3
+kW:2
+kf:8
+ki:11
+ko:-11
+kp:-3
 kr:13
-kt:-3
-kw:15
-kz:7
-l-:8
-l:-1
-lA:-8
-lN:-7
-lO:11
-lP:11
-lQ:2
-lY:-9
-lf:-5
-lg:5
-lh:9
-li:-4
-lo:-10
-long:-11
-longer:-16
-lt:7
-lz:1
-m-:3
-m:8
-mA:-1
-mE:5
-mG:-11
-mO:-2
-mP:6
-mS:10
-mY:-1
-mf:4
-mi:3
-mj:-3
-ml:4
-mm:-4
-mp:7
-mq:11
-mt:2
-mw:5
-mz:-4
-n-:14
+kt:3
+kw:1
+kz:4
+l-:9
+l:1
+lA:-12
+lN:-2
+lO:8
+lP:8
+lQ:1
+lY:1
+lf:-18
+lg:7
+lh:7
+li:-1
+lo:-4
+long:-10
+longer:-18
+lt:4
+lz:-6
+m-:-4
+m:4
+mA:-2
+mE:9
+mG:-10
+mO:3
+mP:3
+mS:7
+mY:2
+mf:14
+mi:5
+ml:9
+mm:1
+mo:1
+mp:1
+mq:7
+mr:2
+mt:-5
+mw:4
+n-:6
 n:8
-nK:10
-nO:2
-nP:10
-nn:17
-no:-5
-nt:-5
-nw:3
-o-:5
-o:2
-oA:2
-oB:12
-oC:-8
-oD:17
-oE:14
-oF:-1
-oG:6
-oH:3
-oJ:4
-oK:8
-oL:3
-oM:2
-oN:2
-oO:8
-oP:13
-oQ:-4
-oR:13
-oS:5
-oT:2
-oV:4
-oW:-3
-oY:7
-ob:11
-of:10
-oh:-2
-oi:-12
-ok:-10
+nK:14
+nO:-1
+nP:7
+nQ:3
+nn:12
+no:-6
+nw:8
+o-:4
+o:4
+oB:8
+oC:1
+oD:18
+oE:8
+oF:-4
+oG:8
+oI:-1
+oJ:1
+oK:12
+oL:11
+oM:7
+oN:6
+oO:5
+oP:17
+oQ:4
+oR:1
+oS:11
+oV:7
+oW:-8
+oY:4
+ob:4
+of:-3
+og:-1
+oh:-1
+oi:-10
+ok:-12
 ol:2
-om:-9
-oo:1
-op:1
-oq:2
-or:-4
-os:2
+om:-8
+on:-3
+oo:-5
+op:-1
+oq:5
+or:1
+os:-3
 ot:2
-ou:6
-ov:-4
-ow:1
-oy:-3
-oz:10
-p-:3
-p:-5
-pA:2
+ou:9
+ov:-11
+ow:-9
+oy:-7
+oz:8
+p:-4
+pA:-1
 pB:6
-pC:2
-pE:1
-pF:3
-pG:1
-pH:-10
-pK:3
-pL:-1
-pM:-6
-pN:7
+pC:5
+pE:2
+pF:1
+pG:-6
+pH:-5
+pK:16
+pL:1
+pM:2
+pN:3
 pO:15
-pP:11
-pQ:5
-pR:-1
-pS:7
-pV:7
-pW:3
-pY:9
-pb:-1
-pf:-3
-pg:-8
-pi:-2
-pj:-3
-pl:9
-pm:-7
-po:1
-pp:7
-pq:4
-pr:9
-ps:12
-pt:-2
+pP:8
+pQ:-2
+pR:2
+pS:9
+pV:5
+pW:18
+pY:3
+pb:7
+pf:-9
+pg:-5
+pi:2
+pj:-4
+pl:5
+pm:-4
+po:-3
+pp:9
+pq:2
+pr:13
+ps:5
+pt:-7
 pv:3
 pw:-9
-q-:-11
-q:14
-qA:2
-qC:12
-qF:7
-qH:7
-qM:-10
-qN:6
-qO:-13
-qP:-6
-qQ:1
-qS:-12
-qV:-9
-qW:-3
-qf:8
-qh:16
+pz:5
+q-:-6
+q:11
+qA:7
+qC:8
+qF:10
+qH:6
+qM:-5
+qN:4
+qO:-12
+qP:-4
+qQ:-5
+qS:-16
+qV:-10
+qf:10
+qh:9
 qi:2
-qj:5
-qk:-4
-qo:-9
-qp:-10
-qq:-5
-qr:-7
-qt:-6
-qw:-7
-qz:6
-r-:-6
-r:3
+qj:3
+qk:-8
+qo:-15
+qp:-8
+qq:-9
+qr:-8
+qt:1
+qw:-14
+qz:2
+r-:-4
+r:5
 rA:11
 rB:3
-rC:-13
-rD:11
-rE:2
+rC:-15
+rD:13
+rE:1
 rF:-4
-rG:-3
-rH:-2
-rJ:4
+rG:5
+rH:-4
 rK:3
-rL:15
-rM:-2
-rN:-7
-rO:3
-rP:-1
-rQ:-4
-rR:3
+rL:24
+rM:1
+rN:-9
+rO:5
+rP:-3
+rQ:-10
+rR:5
 rS:-4
-rT:10
-rV:14
-rW:1
-rY:-2
-rb:3
-recipe:-21
-rf:-18
-rg:10
-rh:9
-ri:-2
-rj:3
-rk:-14
-rl:4
-rm:-1
-rp:10
-rq:1
-rs:-5
-rt:1
-ru:5
+rT:2
+rV:10
+rW:3
+rY:-7
+recipe:-24
+rf:-9
+rg:4
+rh:10
+rj:7
+rk:-8
+rl:-1
+rm:1
+ro:4
+rp:3
+rq:2
+rr:3
+rs:-10
+ru:3
 rv:-5
-rw:-3
-ry:9
-rz:1
-s-:5
-s:1
-sA:2
-sO:2
-sP:2
-sf:-4
-short:-5
-si:-5
-so:-3
-sr:3
-st:-7
-sv:-10
-sw:-7
-t-:2
+rw:-14
+ry:8
+rz:4
+s-:6
+s:2
+sA:-3
+sO:4
+sP:4
+sf:-12
+short:-3
+si:1
+so:-5
+sr:9
+st:3
+sv:-14
+sw:-9
+t-:-1
 t:-2
-tA:-4
-tB:4
-tD:9
-tE:5
-tF:1
-tH:-2
-tI:1
-tJ:2
-tK:3
-tL:2
+tA:-1
+tB:8
+tC:-4
+tD:11
+tE:7
+tF:2
+tG:1
+tH:-4
+tJ:3
+tK:-4
+tL:-2
 tM:2
-tN:2
-tO:4
-tR:-1
-tS:-1
+tN:1
+tO:7
+tP:-1
+tQ:-1
+tR:-3
+tS:3
 tT:1
-tV:-1
-tW:-7
+tV:2
+tW:-11
 tY:2
-tb:-4
-td:6
-tf:2
-tg:-1
-th:6
-ti:-3
-tj:-3
-tk:2
-tl:6
-tm:3
-tn:1
-to:2
-tp:6
-tq:-1
-tr:7
-ts:3
+tb:-5
+td:10
+tf:-2
+tg:-6
+th:7
+ti:-1
+tj:-6
+tk:-3
+tl:5
+tm:7
+tn:5
+tp:5
+tq:1
+tr:5
+ts:2
 tt:-6
-tu:9
-tw:-11
-ty:-11
-tz:6
-u-:9
-u:10
-uA:1
-uO:-3
-uP:8
-uW:10
-ui:-6
+tu:10
+tv:-11
+tw:-7
+ty:-10
+tz:2
+u-:4
+u:11
+uA:2
+uO:-5
+uP:4
+uW:4
+ui:-8
 uo:3
-ut:-2
-uw:1
-uz:-4
-v-:-9
-v:-1
+ut:2
+uz:-2
+v-:-7
+v:1
 vA:2
-vN:-4
-vO:-9
+vN:-3
+vO:-6
 vP:-3
-vQ:6
+vQ:13
 vS:-8
-vW:10
-vi:3
-vl:-10
-vo:9
-vp:6
+vW:9
+vf:-2
+vi:-3
+vl:-11
+vo:8
+vp:9
 vr:-13
-vt:-11
-vv:-8
-vw:-8
-w-:-2
-w:-9
-wA:-2
-wB:9
-wC:2
-wD:9
-wE:5
-wG:-4
-wH:-18
-wK:-9
+vt:-6
+vv:5
+vw:-14
+vz:3
+w-:-3
+w:-11
+wB:8
+wC:3
+wD:11
+wE:7
+wF:1
+wG:-8
+wH:-19
+wK:-4
 wM:-3
-wN:7
-wO:8
-wP:4
-wQ:-4
-wR:8
+wN:5
+wO:1
+wP:2
+wR:7
 wS:-10
-wV:-3
+wV:2
+wW:-2
 wY:-9
-wb:-14
-wd:3
-wf:4
-wh:-15
-whole A:-2
-whole H:7
-whole J:15
-whole K:15
-whole S:-6
-whole n:8
-whole p:-5
-whole recipe:-6
+wb:-12
+wd:1
+wf:3
+wh:-11
+whole A:-1
+whole H:11
+whole J:12
+whole K:17
+whole S:-7
+whole n:5
+whole p:-2
+whole recipe:-5
 wi:-3
 wj:-8
-wk:-5
-wl:3
-wm:-11
-wo:-8
-wp:-5
-wq:-2
-wr:2
-wt:-5
-wu:-2
-ww:3
-wy:-9
-y-:-11
-y:-4
-yA:-12
-yC:-3
-yE:1
-yF:-3
-yP:-7
-yS:-11
-yg:-7
-yo:-16
-yp:-5
-yt:-16
-yy:-5
-yz:-13
-z-:4
+wk:-3
+wl:7
+wm:-8
+wo:-5
+wp:-2
+wq:-7
+wr:-5
+ws:-9
+wt:2
+wu:-3
+ww:5
+wy:-13
+wz:3
+y-:-14
+y:-3
+yA:-10
+yC:-8
+yE:4
+yP:-10
+yS:-8
+yg:-9
+yo:-10
+yp:-1
+yt:-15
+yy:-8
+yz:-14
+z-:3
 z:1
+zA:-1
 zB:13
-zC:-24
+zC:-15
 zD:-5
-zE:9
+zE:8
 zF:5
-zG:1
-zH:4
-zJ:8
-zK:-2
-zL:-8
-zM:-4
-zN:-6
-zO:5
+zG:-4
+zH:9
+zJ:7
+zK:-1
+zL:-15
+zM:-6
+zO:3
 zP:-3
-zQ:10
-zR:8
-zS:-1
-zT:1
-zV:11
-zY:9
-zb:-9
-zd:4
+zQ:6
+zR:10
+zS:-2
+zT:3
+zV:9
+zW:2
+zY:2
+zb:-5
+zd:7
 zf:-2
-zg:3
-zh:4
-zi:-8
-zj:-7
-zk:-3
-zl:3
-zo:2
-zp:-3
-zq:3
-zr:1
-zt:-5
+zg:8
+zi:-6
+zj:-3
+zk:-4
+zl:5
+zm:11
+zo:4
+zq:5
+zr:-5
+zs:4
 zu:-11
-zv:10
-zw:4
-zy:-2
-zz:-4`;
+zw:1
+zy:-4
+zz:1`;

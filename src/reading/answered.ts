@@ -5,7 +5,7 @@
 import type { Item } from './items.ts';
 import { nought } from './no-superfat.ts';
 import { type Amount, isAmount, isThing, type Thing } from './said.ts';
-import { endsDotted, isAny, isIngredient, isMark, isRole, isStop, isWord, spoken, wordAt } from './token-is.ts';
+import { endsDotted, isAny, isIngredient, isMark, isRole, isStop, isWord, massOf, spoken, wordAt } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 /** The items, with each thing that is asked for beside the figure that answers; water that none answers takes none. */
@@ -101,7 +101,9 @@ function answerAt(tokens: readonly Token[], { to, named: { meaning } }: Thing): 
   let last = k + 1;
   while (last < end && (tokens[last]?.t === 'sign' || isTalk(tokens[last]))) last++;
   const isRemark = isBeneath && (isMark(tokens[k + 1], ',') || endsDotted(tokens[k]));
-  return last === end || (isRemark && !isAny(tokens, last, end, mayChange)) ? k : -1;
+  // "112 g, with 240 g water"
+  const isRow = isRemark && massOf(tokens[last]) && isIngredient(tokens[last + 1]) && last + 2 === end;
+  return last === end || isRow || (isRemark && !isAny(tokens, last, end, mayChange)) ? k : -1;
 }
 
 /** "1.6 kg, I finished the can": nothing in the rest of the line is of the recipe, or less than was said. */

@@ -53,6 +53,7 @@ import { scentCalled } from './scent-called.ts';
 import { secondThoughts } from './second-thoughts.ts';
 import { setAside } from './set-aside.ts';
 import { shareColumn } from './share-column.ts';
+import { shifted } from './shifted.ts';
 import { signal } from './signal-words.ts';
 import { type Signals, signalsOf } from './signals.ts';
 import { withoutSpeakers } from './speakers.ts';
@@ -109,6 +110,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
   [
     [dashed, signal.negative],
     [scentCalled, always],
+    [shifted, signal.retelling],
     [iceOfWater, always],
     [partSaid, signal.part],
     [keptFor, always],

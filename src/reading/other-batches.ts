@@ -8,7 +8,7 @@ import { dropAll, elsewhere, type Post } from './withdrawn.ts';
 
 /** "How much lye for the new one?" */
 export const asking =
-  /\bhow much @ [^#]*\?|\bhow much @ for\b|\bhow many (?:grams?|g|oz|ounces) (?:of )?(?:it|that|@)|@ (?:please|pls|plz)\b|^(?:so |and |what )?@ (?:for (?:it|this|that|the new one) )?\?/;
+  /\bhow much @ [^#]*\?|\bwhat @ (?:do|does|should|will|would|for|now) |\bhow much @ for\b|\bhow many (?:grams?|g|oz|ounces) (?:of )?(?:it|that|@)|@ (?:please|pls|plz)\b|^(?:so |and |what )?@ (?:for (?:it|this|that|the new one) )?\?/;
 
 /** "I haven't got a lye amount yet", "lye not worked out", "I need a lye weight", "8 % superfat please". */
 const lacking =

@@ -25,6 +25,8 @@ const isScent = (token: Token | undefined): token is Name =>
 function scentBefore(tokens: readonly Token[], k: number): boolean {
   let at = k - 1;
   if (tokens[at]?.t === 'quantity') at--;
+  // "FO: oatmeal stout type"
+  for (let words = 0; words < mostWords && isOwn(tokens[at]) && !isScent(tokens[at]); words++) at--;
   while (k - at <= mostBefore && (isMark(tokens[at], ':="“') || between.test(spoken(tokens[at])))) at--;
   if (/^(?:no|without|not|any)$/.test(spoken(tokens[at - 1]))) return false;
   return isScent(tokens[at]) || /^(?:scented|perfumed|fragranced)$/.test(spoken(tokens[at]));

@@ -141,7 +141,7 @@ const lostFat: readonly string[] = [
 /** So much less or more than its weight says: beside columns that agree, too. */
 const off: readonly string[] = [
   `[FNL] ${vessel}(?:(?:is|was|were|came|comes|came out|ended up|went|in) )*(?:(?:under|over|short|out|off) by (?:about )?#|[#…] (?:under|over|short|too (?:much|little|light|heavy))(?= (?:$|[-,.;:!?)]|and\\b|but\\b)))(?!.*\\?)`,
-  `# too (?:much|little) (?:of )?${the}[FNL]\\b(?!.*\\?)|\\b(?:over|under|short) (?:with|on|of) ${the}[FNL] by (?:about )?#`,
+  `(?<!\\bbetween )# too (?:much|little) (?:of )?${the}[FNL]\\b(?!.*\\?)|\\b(?:over|under|short) (?:with|on|of) ${the}[FNL] by (?:about )?#`,
 ];
 /** Lye that was spilt. */
 const lostLye: readonly string[] = [

@@ -94,6 +94,7 @@ export const sets = [
   'blind-63',
   'blind-65',
   'blind-66',
+  'blind-67',
   'blind-68',
   'blind-69',
 ] as const;

@@ -23,6 +23,7 @@ test.each([
   `${recipe}, coconut lime fragrance 30 g`,
   `${recipe}, 20 g almond blossom FO`,
   `${recipe}, fragrance "cotton" 30 g`,
+  `${recipe}. FO: oatmeal stout type 30 g`,
   `${recipe}, 1 tsp avocado green oxide`,
   `${recipe}, 1 tsp olive green mica`,
   `${recipe}, avocado green 1 tsp`,

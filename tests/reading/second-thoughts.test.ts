@@ -701,3 +701,48 @@ test.each([
     doubts: [],
   }),
 );
+
+const oldOne = '600 g olive, 200 g coconut, 112 g lye';
+const newOne = '450 g lard, 250 g coconut, 200 g canola, 128 g lye, 270 g water';
+
+test.each([
+  `Last week's (${oldOne}) came out fine so ignore that one. This is the one I need checking: ${newOne}.`,
+  `Last week's (${oldOne}) came out lovely. Today is ${newOne}. Please check today's!`,
+  `Last week's (${oldOne}) came out fine. Today: ${newOne}. OK?`,
+])('of last week and of today, today counts: %s', (text) =>
+  expect(read(text)).toMatchObject({
+    grams: { lard: 450, 'coconut-oil': 250, 'canola-oil': 200, naoh: 128, water: 270 },
+    doubts: [],
+  }),
+);
+
+test('last week and this week, and nobody says which', () =>
+  expect(read(`Last week's soap: ${oldOne}. This week's: ${newOne}. Which is better?`).doubts).not.toEqual([]));
+
+test('what was moved from one fat to the other is in the figures that follow', () => {
+  const moved = 'I moved 100 g from the olive to the shea';
+  expect(read(`${moved}, which makes it 400 g olive, 200 g shea, 250 g coconut. Lye 118 g.`)).toMatchObject({
+    grams: { 'olive-oil-virgin': 400, 'shea-butter': 200, 'coconut-oil': 250 },
+    doubts: [],
+  });
+  expect(read(`${moved}. Olive 500 g, shea 100 g, coconut 250 g, lye 118 g.`).doubts).not.toEqual([]);
+});
+
+describe('a recipe that is to be made larger or smaller', () => {
+  const fats = '250 g olive, 150 g coconut and 100 g palm';
+  test.each([
+    [`My recipe is ${fats}, and I am going to double all of it for my bigger mould (holds 1.5 kg). Lye?`, 2],
+    [`${fats}. I'm going to double it. What lye?`, 2],
+    [`${fats}, what lye for the doubled recipe?`, 2],
+    [`${fats}, I will triple everything, what lye?`, 3],
+    [`${fats}. I'll halve the recipe. What lye?`, 0.5],
+    [`${fats}, lye for 3 batches of that?`, 3],
+    [`${fats}, 70 g lye. If I want to double it, is it the same lye?`, 1],
+  ])('%s', (text, times) =>
+    expect(read(text).grams).toMatchObject({
+      'olive-oil-virgin': 250 * times,
+      'coconut-oil': 150 * times,
+      'palm-oil': 100 * times,
+    }),
+  );
+});
