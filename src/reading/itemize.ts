@@ -24,6 +24,7 @@ import { inTwoVessels } from './in-two-vessels.ts';
 import { drawnIn } from './infused.ts';
 import { type Item, itemsOf } from './items.ts';
 import { keptFor } from './kept-for.ts';
+import { keptSolution } from './kept-solution.ts';
 import { kindTold } from './kind-told.ts';
 import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
@@ -114,6 +115,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [iceOfWater, always],
     [partSaid, signal.part],
     [keptFor, always],
+    [keptSolution, signal.ofIt],
     [tares, always],
     [reckoned, always],
     [rendered, always],

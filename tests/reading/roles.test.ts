@@ -115,6 +115,24 @@ describe('a lye solution said in words', () => {
     expect(doubts(text)).toEqual([]);
   });
 
+  test.each([
+    `My caustic is kept as a 50/50 solution in the shed. I weighed 292 g of that plus 110 g plain water. ${fats}`,
+    `I make up my lye as a 1:1 solution ahead of time. Used 292 g of that and another 110 g of water. ${fats}`,
+    `We keep the lye mixed half and half in a canister. Took 292 g of that and 110 g of plain water. ${fats}`,
+    `I keep my lye as a fifty-fifty solution. 292 g of it went in, with 110 g of plain water; ${fats}`,
+    `My lye sits in the garage as a 50 % solution. Of that I took 292 g, plus 110 g plain water. ${fats}`,
+    `Our NaOH stands in the shed as a 50% solution, and I poured in 292 g of it with 110 g plain water. ${fats}`,
+  ])('kept as such: %s', (text) => {
+    expect(alkaliOf(text)).toEqual(['naoh', 146, 'dissolved']);
+    expect(read(text).waterGrams).toBeCloseTo(256, 6);
+    expect(doubts(text)).toEqual([]);
+  });
+
+  test.each([
+    `My lye is always mixed at 33 %. I had 5 kg of palm and used 250 g of it, plus 600 g lard, 115 g NaOH, 233 g water`,
+    `115 g lye as a 33 % solution, 600 g lard, 250 g palm. 20 g of that honey too`,
+  ])('but not where something else is taken: %s', (text) => expect(alkaliOf(text)).toEqual(['naoh', 115, 'dry']));
+
   test.each([`${fats}, 292 g of that solution.`, `${fats}. 292 g of solution went in.`])(
     'how strong it is, is asked where nothing says it: %s',
     (text) => expect(doubts(text)).toEqual(['stock-strength']),
