@@ -1,4410 +1,4419 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-2
- ab:-10
- abgekriegt:13
- abgewischt:11
- about:3
- above:7
- abt:-11
- abuela:-8
- accident:12
- accidental:10
- accord:-6
- account:-6
- acid:-1
- acros:-1
- activat:-6
- actual:-8
- add:-16
- added:-4
- additiv:-3
- admit:-2
- adult:-5
- advance:-6
- advice:-11
- afraid:-11
- after:11
- afternoon:4
- afterward:-6
- again:-14
- against:-9
- age:-12
- ages:-4
- ago:13
+export const weights = ` a:-5
+ ab:-12
+ aber:-3
+ abgekriegt:17
+ abgewischt:9
+ about:2
+ above:11
+ abt:-9
+ abuela:-5
+ accident:14
+ accidental:5
+ accord:-9
+ account:-4
+ aceit:-3
+ aceite:-1
+ acid:5
+ acros:-2
+ activat:-5
+ actual:-7
+ add:-10
+ added:-5
+ adult:-3
+ advance:-5
+ advice:-10
+ afraid:-7
+ after:10
+ afternoon:-1
+ afterward:-15
+ again:-10
+ age:-9
+ ages:-10
+ ago:14
  agre:-3
- agree:-4
- agua:-2
- ahead:-4
- ahora:9
- ai:13
+ agree:-10
+ agua:2
+ ahead:-9
+ ahora:12
+ ai:12
  aid:9
- air:-12
- al:3
- alarm:-5
- alcohol:2
- alike:-10
+ air:-14
+ al:-1
+ alarm:-11
+ alcohol:-1
+ alike:-8
  alkali:-12
- alkanet:-12
- all:-5
- allergic:-8
- alles:-8
- allotment:-5
- allow:-8
- almond:-13
+ alkanet:-5
+ all:-4
+ allergic:-10
+ alles:-7
+ allotment:-3
+ allow:-10
+ almond:-6
  almost:-10
- aloe:-7
- alone:-5
- along:8
- already:-6
- alright:-11
- also:-2
- alter:-5
- although:-4
- altogether:-14
- alu:-13
- aluminium:-8
+ aloe:-10
+ alone:-7
+ along:9
+ aloud:-3
+ already:-3
+ alright:-20
+ also:-3
+ alter:-4
+ although:-6
+ altogether:-13
+ alu:-14
+ aluminium:-16
  alway:-5
- am:-8
- amber:-7
- american:-7
- among:7
- amount:-14
- ampolla:10
- an:-9
+ am:-2
+ amber:-10
+ american:-5
+ ammonia:1
+ among:11
+ amount:-12
+ ampolla:14
+ an:-11
  and:2
- animal:-5
- ankle:19
- anos:-9
- another:-8
- anruhren:-1
- ans:-2
- answer:-10
- antes:-9
- any:-12
- anybody:-4
- anyhow:-4
- anymore:-9
- anyone:-11
- anyth:-4
- anyway:-1
- anywhere:-9
+ animal:-2
+ ankle:13
+ anos:-8
+ another:-12
+ ans:4
+ answer:-12
+ antes:-8
+ any:-1
+ anybody:4
+ anyhow:-5
+ anymore:-8
+ anyone:-5
+ anyth:-9
+ anyway:-2
+ anywhere:-10
  apart:-3
- app:-10
- appl:-7
- apple:-5
- applesauce:-3
- apprentice:-3
- apres:2
- apricot:-6
- apron:-16
- aqua:-8
- arde:8
- are:4
- arent:-8
- argan:-4
- arithmetic:-6
- arm:-5
- armpit:-1
+ app:-12
+ appl:-5
+ apple:-4
+ applesauce:-10
+ apres:-2
+ apricot:-9
+ april:-3
+ apron:-12
+ aqua:-10
+ arde:14
+ are:1
+ arent:-6
+ argan:9
+ arithmetic:-4
+ arm:-4
+ armpit:-3
  arms:-9
- around:5
- arriv:-3
- as:-11
- ashes:-11
+ around:9
+ arriv:-8
+ as:-13
+ ashes:-10
  aside:-3
- ask:1
- asked:-15
- asks:7
- asleep:-3
- asthma:3
- at:-1
- ate:-5
- attempt:-3
- attic:-5
- atznatron:15
- au:-4
- auf:-9
+ ask:-4
+ asked:-11
+ asks:3
+ asleep:2
+ asthma:9
+ at:-5
+ ate:-1
+ attempt:-4
+ attic:-3
+ atznatron:4
+ au:-1
+ auf:-14
  auge:7
- augen:-10
- august:-9
- aunt:-9
- aus:-2
- autumn:-11
- aux:-4
- avale:7
- avant:4
- avec:5
- avocado:-7
- avoid:-15
- awake:-4
- away:-2
- awful:7
- b:-11
- babassu:-4
- baby:-3
- babys:2
- back:-4
- background:-3
- backside:17
- backward:-7
- bacon:-4
- bad:1
- badly:4
- bag:1
- bags:-7
+ augen:-5
+ august:-8
+ aunt:-2
+ aus:1
+ autumn:-7
+ aux:-8
+ avale:5
+ avant:12
+ avec:12
+ avocado:-10
+ avoid:-13
+ away:1
+ awful:10
+ b:-13
+ babassu:-6
+ baby:-2
+ babys:1
+ back:-1
+ background:-9
+ backside:14
+ backward:-3
+ bacon:-7
+ bad:6
+ badly:7
+ bag:-4
+ bags:-10
  bain:-3
- bak:-9
- balanc:3
+ bak:-7
+ balanc:1
  balance:-7
- balcony:-3
+ balcony:-14
  bald:-4
- ball:8
- balls:10
- balm:-16
- band:-3
- bang:6
- bar:-8
- barber:-3
+ ball:12
+ balls:7
+ balm:-14
+ band:3
+ bang:5
+ bar:-7
+ barber:-4
  bare:6
- barefoot:16
- bark:3
- barn:-6
- bars:-11
- base:-6
- basket:-5
- batch:-6
- bath:-12
- bathroom:5
- batter:-4
- batteri:-6
- battery:-5
+ barefoot:13
+ bark:-3
+ barn:-1
+ bars:-5
+ base:-5
+ basket:-10
+ bastille:14
+ batch:1
+ bath:-10
+ bathroom:7
+ batter:-9
+ batteri:-5
+ battery:-9
  bazaar:-2
- bc:6
- be:-8
- bead:3
- beads:2
- beagle:3
- beak:8
- beaker:4
- bear:-7
- beard:-4
- beautiful:-5
+ bc:-2
+ be:-5
+ bead:1
+ beads:6
+ beak:5
+ beaker:8
+ bear:-11
+ beard:-9
+ beat:-9
+ beautiful:-10
  bebe:9
- became:2
- because:1
- becom:-3
- become:-3
- bed:-11
- bedroom:-1
- bedtime:-8
- beef:-1
- beekeeper:-2
- been:16
- beer:-5
- bees:-9
+ became:6
+ because:-5
+ becom:-4
+ become:-7
+ bed:3
+ bedroom:-5
+ bedtime:-3
+ beef:-4
+ beekeeper:-4
+ been:15
+ beer:-15
+ bees:-7
  beeswax:-13
  before:-4
- beforehand:-6
- began:9
- begin:-10
- beginn:9
- beginner:-11
+ beforehand:-10
+ began:12
+ begin:-7
+ beginn:6
+ beginner:-15
  begun:-6
- behav:-5
- behind:2
- bei:-5
- beige:-4
- beim:8
- being:2
- bekommen:17
- believ:12
- believe:-11
- belly:13
- belong:-9
- below:-12
- ben:3
- bench:-6
- bend:-8
- bent:11
- beside:2
+ bei:-7
+ beige:-3
+ beim:9
+ being:-6
+ bekommen:12
+ believ:11
+ believe:-14
+ belly:11
+ belong:-10
+ below:-8
+ ben:8
+ bend:-2
+ bent:1
+ bergamot:-2
+ beside:-2
  best:-7
- bet:-7
- better:-1
- between:5
- bevel:-5
- bien:10
- big:-1
+ bet:-5
+ better:-3
+ between:-3
+ bevel:-4
+ bien:11
+ big:-10
  bigger:-10
- bill:2
- bin:-6
- bins:-5
- birch:-11
- birds:-2
- birthday:-12
- bis:-4
- biscuit:5
- bit:-2
- bite:4
- bites:-3
- bits:4
- bitten:9
+ bill:4
+ bin:-5
+ bins:-8
+ birch:-12
+ birds:-4
+ birthday:-8
+ bis:-5
+ biscuit:3
+ bite:3
+ bits:5
+ bitten:4
  black:-18
- blame:-4
- blanc:12
- blanca:-5
- blanco:-1
- blanket:-10
- bleach:-3
+ blame:-3
+ blanc:10
+ blanca:-4
+ blanco:-4
+ blanket:-15
+ bleach:2
  bleed:1
- blend:-1
- blender:2
- bless:-7
- blew:5
+ blender:-10
+ bless:-10
+ blew:4
  blind:9
- blink:9
- blister:9
- blob:6
+ blink:13
+ blister:11
+ blob:-2
  block:-14
- blog:-5
- blood:13
- bloodshot:-1
- blouse:8
- blue:-3
- blurry:6
- board:-4
+ blog:-8
+ blood:9
+ bloodshot:4
+ blouse:9
+ blue:-1
+ blurry:8
  boat:-3
  body:-5
- boil:2
- boiler:-13
+ boil:6
+ boiler:-10
  boils:3
- bol:-4
- bone:6
- bonjour:-3
- book:-12
- booklet:-4
- books:-5
- boot:3
- boots:-7
- borax:-3
+ bol:-7
+ bone:7
+ bonjour:-5
+ book:-9
+ booklet:-3
+ books:-6
+ boot:2
+ boots:-3
+ borax:-10
  bord:-3
- bored:10
- born:-4
- borrow:-6
- boss:1
- both:2
+ bored:9
+ born:-2
+ borrow:-10
+ boss:6
+ both:1
  bother:4
- bottl:-10
- bottle:4
- bottom:-15
- bouche:9
- bought:-15
- bounc:7
- bowl:13
- bowls:-2
- box:-4
- boxes:-7
- boy:6
- boyfriend:2
- boys:-7
- bra:5
- bran:-11
- brand:-12
- bras:17
+ bottl:-9
+ bottle:-1
+ bottom:-10
+ bouche:10
+ bought:-14
+ bounc:4
+ bowl:12
+ bowls:8
+ box:-11
+ boxes:-5
+ boy:7
+ boyfriend:3
+ boys:-8
+ bra:6
+ bran:-10
+ brand:-6
+ bras:6
  brass:-3
- brave:-6
- brazo:17
- bread:-9
+ brazo:9
+ bread:-1
  break:-9
- breakfast:6
- breastbone:6
- breath:12
- breathe:10
- brennt:-1
- brick:-11
- bride:-3
- bright:-3
- brilliant:-5
- brim:-3
+ breakfast:9
+ breastbone:9
+ breath:10
+ breathe:16
+ brennt:4
+ brick:-18
+ bright:-6
+ brilliant:-4
+ brim:-1
  brine:3
  bring:4
  brittle:-7
- broke:-5
- broken:-1
+ broke:-6
+ broken:3
  broom:10
- brought:-7
- brown:10
- brule:-7
- brulure:4
- brush:-3
- bu:10
- bubb:-7
- bubbl:-4
- bubble:3
- bucket:8
- budget:-1
- build:-5
- built:-12
- bumps:6
+ brother:-1
+ brought:-2
+ brown:18
+ brule:-9
+ brulure:6
+ brush:-8
+ btw:-2
+ bu:9
+ bubb:-9
+ bubbl:-3
+ bubble:5
+ bucket:6
+ budget:-5
+ build:-1
+ built:-9
+ bumps:5
  burbuja:-4
- burn:6
- burnin:4
- burns:1
+ burn:9
+ burnin:9
+ burns:7
  burnt:-6
- burp:12
- burst:7
- bus:-3
- busines:-6
- but:-6
- butcher:-4
- butt:7
- butter:-5
- button:-6
- buy:-19
- by:-7
- c:-17
- ca:-5
- cabbage:-10
- cage:4
- cake:-7
- cakes:-11
- calculat:-2
- calculate:-7
- calculator:-9
+ burp:11
+ burst:4
+ bus:-11
+ but:-7
+ butcher:-9
+ butt:1
+ butter:-8
+ button:-1
+ buy:-21
+ by:-4
+ c:-21
+ ca:-3
+ cabbage:-5
+ cacao:-3
+ cage:9
+ cake:-6
+ cakes:-8
+ calculat:-4
+ calculate:-9
+ calculator:-15
  calendar:-5
- calendula:-12
+ calendula:-11
  caliente:6
- call:-4
- calls:10
- came:-9
- camellia:-3
+ call:-3
+ calls:3
+ calm:7
+ came:-5
  camera:-4
- camp:-7
- can:-15
- candl:5
- candle:-12
- canister:-7
- cannot:-7
+ camp:-9
+ can:-18
+ candl:-3
+ candle:-10
+ canister:-8
+ cannot:-4
  canola:-9
- cans:-6
- cant:7
- cap:3
- car:-1
- cara:-2
- caramel:-3
- card:-18
- cardboard:1
- cards:-3
- care:-6
+ cans:-3
+ cant:9
+ canteen:-3
+ cap:7
+ car:-5
+ cara:-3
+ caramel:-7
+ card:-16
+ care:-13
  careful:-12
- caretaker:-6
- carpet:-3
- carri:-1
- carrot:-13
- carry:-3
- carton:8
+ caretaker:-10
+ carpet:-10
+ carri:-3
+ carrot:1
+ carry:1
+ carton:5
  case:-1
- cases:-4
- cast:-3
+ cases:-7
  caster:-5
- castile:-6
- castor:-13
- cat:-3
- catch:-3
+ castile:-8
+ castor:-17
+ cat:1
+ catch:2
  cats:-3
- cattle:1
- caught:-1
- cauldron:-11
+ cattle:-1
+ caught:-4
+ cauldron:-10
  cause:9
- caustic:14
- caustica:16
- caustique:15
- caviti:-6
- ce:-1
- cedar:7
- cedarwood:-3
- ceil:1
- cell:-3
- cellar:-4
- cent:-4
- centre:-9
+ caustic:16
+ caustica:11
+ caustique:11
+ caviti:-4
+ ce:2
+ cedar:-5
+ cedarwood:-2
+ ceil:2
+ cellar:-6
+ centre:-8
+ cents:-1
  chair:-4
- chalk:-8
- chamomile:-9
- chang:-4
- change:6
- chap:-6
- charcoal:-12
- charg:-5
- charge:-6
- chart:-6
- chat:2
- cheap:-11
- cheaper:-9
- check:-10
- checklist:-3
- cheek:13
- cheese:4
- chemical:10
- chemist:-4
- chemistry:-13
+ chalk:-6
+ chamomile:-5
+ chang:-3
+ change:2
+ chap:-9
+ charcoal:-10
+ charg:-4
+ charge:-10
+ chart:-4
+ chat:5
+ cheap:-6
+ cheaper:-11
+ check:-8
+ cheek:29
+ cheer:-6
+ cheese:5
+ chemical:12
+ chemist:-10
+ chemistry:-12
  chest:19
- chew:3
- chicken:11
- chien:4
- child:11
- children:-8
- chill:-6
+ chew:-1
+ chicken:9
+ chien:3
+ chill:-3
  chimney:-3
- chin:3
- chipp:-8
+ chin:2
+ chip:-3
+ chipp:-4
  chips:-9
- chocolat:-5
- chocolate:-5
- choir:-9
- chok:-10
- chose:-9
- christma:-11
- chuck:-5
- chunk:6
- church:-7
- cinnamon:9
+ chocolat:-6
+ chocolate:-6
+ choir:-8
+ chok:-11
+ chose:-12
+ christma:-7
+ chuck:-3
+ chunk:3
+ church:-6
+ cinnamon:4
+ circle:-5
  citrate:-6
- citric:-3
- citronella:-6
- claim:-14
- clarifi:-3
- clarity:-5
- class:-8
- clay:-9
- clean:-7
- cleaner:6
- clear:-6
- clever:6
- client:-12
- climb:-1
- cling:3
- clock:-7
- clockwork:-6
+ citric:-10
+ citronella:-12
+ claim:-9
+ clarity:-3
+ class:-4
+ clay:-8
+ clean:-3
+ cleaner:4
+ clever:9
+ client:-10
+ climb:-2
+ clock:-10
  clos:5
  close:3
- cloth:-9
- cloud:11
- cloudy:-13
- clove:17
- clump:-10
- clumpy:-9
- cm:-13
+ cloth:-4
+ cloud:8
+ cloudy:-12
+ clove:10
+ club:-4
+ clump:-9
+ clumpy:-6
+ cm:-11
  co:-16
- coarse:-4
- coast:-4
- coat:-4
- cocanut:-4
- cocnut:-5
- coco:-17
- cocoa:-4
- cocoanut:-5
- coconut:-2
- coffee:4
- coin:10
- coins:-2
- cold:-15
- collar:11
- collarbone:7
- colleague:3
- collect:5
- colloidal:-3
- colour:-20
- column:-12
- com:5
- comb:7
- combien:-9
+ coarse:-7
+ coat:-7
+ coats:-3
+ cocanut:-9
+ cocnut:-7
+ coco:-19
+ cocoa:-5
+ cocoanut:-7
+ coconut:-4
+ cocunut:-3
+ coffee:6
+ coin:2
+ cold:-19
+ collar:18
+ collarbone:8
+ colleague:-3
+ collect:-6
+ colloidal:-10
+ color:-4
+ colour:-7
+ column:-5
+ com:2
+ comb:3
+ combien:-10
  combin:-3
- combine:-13
- come:4
- comes:-7
- comma:3
- comme:-1
- comment:-21
- compar:-4
- compare:-3
- complain:-7
- con:6
- conc:-6
+ combine:-11
+ comes:-9
+ comment:-18
+ compare:-5
+ complain:-3
+ complete:-3
+ computer:-4
+ con:5
+ conc:-5
  concentration:-12
- concrete:-1
- confession:-9
+ concrete:-9
+ confession:-7
  confirm:-8
- contact:8
- container:-1
- content:5
- convert:-4
- cook:-15
- cookbook:-6
- cooker:-2
- cooks:-5
- cool:-17
- cooler:-10
- cools:-10
- copi:-7
- copper:-4
- copy:-11
- corner:-6
- correct:-15
- cost:-9
- costic:-4
- costs:-15
- cottage:-10
- cotton:-5
- cough:9
- could:4
+ confit:-4
+ contact:3
+ container:6
+ content:3
+ convert:-3
+ cook:-8
+ cookbook:-7
+ cooker:-9
+ cookie:-1
+ cooks:-4
+ cool:-15
+ cooler:-8
+ cools:-8
+ copi:-15
+ copper:-8
+ copy:-10
+ corner:-3
+ correct:-13
+ cost:-15
+ costic:-3
+ costs:5
+ cottage:-6
+ cotton:-10
+ cough:4
+ could:10
  couldnt:-8
- coule:16
- couleur:5
- council:-4
- count:-14
+ coule:14
+ couleur:8
+ council:-3
+ count:-17
  counter:-1
- coup:5
- couple:-5
- course:-14
- cousin:-11
+ country:-3
+ coup:4
+ couple:-4
+ course:-13
+ cousin:-10
  cover:-1
- cow:-10
- cpop:-10
- crack:6
- craft:-3
- crater:7
- crawl:-4
- crayon:-4
- crazy:10
- cream:-4
- creamy:-5
- cried:-14
- crock:-3
- crockpot:1
- cross:-5
- crudo:10
- crumb:-9
- crumbl:11
- crust:-1
- cry:1
- crystal:-1
- csv:-5
- cuanta:-9
- cube:12
+ cow:-8
+ cpop:-7
+ crack:11
+ craft:-2
+ crater:5
+ crawl:2
+ crayon:-9
+ crazy:3
+ cream:-5
+ creamy:-9
+ cried:-1
+ crisp:-3
+ crock:1
+ crockpot:-1
+ crudo:7
+ crumb:3
+ crumble:-5
+ crust:-2
+ cry:4
+ crystal:-4
+ csv:-4
+ cuanta:-14
+ cube:14
  cubes:-7
- cuff:5
- cup:4
- cupboard:-4
- cupful:-11
- cups:-20
- cur:-17
- cure:-15
- cured:5
+ cucumber:-9
+ cuff:8
+ cup:-1
+ cupboard:-8
+ cupful:-7
+ cups:-16
+ cur:-16
+ cure:-11
+ cured:6
  cures:-9
- curiou:-4
- curry:-3
- custard:-6
- customer:-2
- cut:-5
- cuts:4
- cutt:-8
- cutter:-6
- d:-6
- da:-9
- dabb:15
+ curiou:-9
+ curl:7
+ curry:-4
+ curtain:-3
+ custard:-12
+ customer:-11
+ cut:3
+ cuts:7
+ cutt:-5
+ cutter:-8
+ d:-11
+ da:-4
+ dabb:19
  dad:9
- dag:-22
- damit:-13
- damp:3
- dangerou:-8
- dans:20
- dared:4
- darf:7
- darker:-4
- das:-3
+ dag:-25
+ damit:-11
+ damp:4
+ dangerou:-10
+ dans:9
+ dare:-4
+ dared:6
+ darf:5
+ dark:-4
+ darker:-5
+ das:-5
  date:-13
- daughter:-5
- day:-4
- daylight:3
- days:-3
- de:-2
- dead:-12
- dear:-12
- decant:8
- decent:-6
- decid:-10
- decide:-3
- decimal:-9
- dedo:15
- deep:14
- degre:-3
- deionis:-6
- deja:-2
- del:12
- dem:6
- demineralis:-5
- den:-3
+ daughter:-2
+ day:-2
+ daylight:1
+ days:-6
+ de:-3
+ dead:-3
+ dear:-14
+ decant:3
+ decent:-14
+ decid:-6
+ decimal:-8
+ dedo:13
+ deep:11
+ degre:-1
+ deionis:-7
+ deja:-8
+ del:11
+ dem:7
+ demineralis:-6
+ den:1
  dense:-3
- dent:7
- dentist:-6
- dentro:13
- depend:-1
- depui:11
- der:-10
+ dent:1
+ dentist:-2
+ dentro:9
+ depend:-4
+ depui:10
+ der:-6
  derramo:-8
- des:6
- desde:10
- despu:19
- dessu:4
- destill:-5
- di:8
- diary:-5
- dias:8
- dice:9
- dictat:-4
- did:-8
- didnt:-3
+ des:7
+ desde:22
+ despu:21
+ dessu:1
+ destill:-4
+ deviation:-3
+ di:4
+ diary:-3
+ dias:7
+ dice:7
+ did:-9
+ didnt:7
  die:1
- died:-18
+ died:-13
  differ:-3
- difference:-11
- different:-8
- diffuser:2
- digit:-4
- dilut:3
+ difference:-6
+ different:-4
+ diffuser:11
+ dilut:-3
  dilute:-10
- dilution:-6
- dinner:-3
- dinosaur:-5
- dipp:14
- direction:-7
- dirty:-5
- disaster:-6
- discount:-16
- dish:-14
- dishwasher:-13
- dispenser:-8
+ dilution:-2
+ dinner:-4
+ dinosaur:-7
+ dioxide:-1
+ dipp:4
+ direction:-9
+ dirty:-9
+ disaster:-5
+ discount:-17
+ dish:-15
+ dishwasher:-8
+ dispenser:-5
  display:-3
- dissolv:-9
- dissolve:-13
- dist:-3
- distill:-10
- disturb:-4
- divid:-5
- divider:-6
- dizzy:22
- do:1
- doctor:8
- does:-7
- doesnt:-8
- dog:-5
- dogs:-14
- doing:-5
- done:-5
- dont:-4
+ dissolv:-7
+ dissolve:-7
+ dist:-6
+ distill:-13
+ disturb:-5
+ divid:-7
+ divider:-5
+ dizzy:18
+ do:2
+ doctor:3
+ does:-8
+ doesnt:-5
+ dog:-1
+ dogs:-13
+ doigt:1
+ doing:-12
+ done:-9
+ dont:-1
  door:-3
- doors:-9
- doorway:-6
- dos:14
- dot:4
- dots:6
+ doors:-8
+ doorway:-5
+ dos:16
+ dot:-1
+ dots:12
  doubl:-8
- double:-13
+ double:-8
  doubt:-3
- dough:7
- doux:-8
- down:-3
- downstair:-2
- dozen:-6
- draft:-6
+ dough:14
+ doux:-7
+ down:1
+ downstair:-3
+ dozen:-7
+ draft:-12
  drag:-3
- dragg:2
- dragon:-3
- drain:-6
+ dragg:-1
+ dragon:-6
+ drain:-1
  drainpipe:-5
- drama:-5
- drank:8
- drauf:2
- draught:-9
- drawer:-12
+ drama:-6
+ drank:7
+ drauf:3
+ draught:-3
+ draw:3
+ drawer:-7
  draws:-3
- dream:8
- drei:13
- dress:-7
- drew:-9
- dribbl:4
+ dream:-3
+ drei:10
+ drew:-10
+ dribbl:3
  dried:-4
- dries:-6
+ dries:-8
+ drill:-3
  drin:-1
- drink:3
- drip:6
- dripp:6
- drips:4
- driv:-1
- drive:-1
- drool:7
- drop:5
- droplet:12
- dropp:2
- drops:-8
- drove:-2
- drum:-5
- drunk:8
- dry:-8
- du:2
- dual:-3
- duck:-12
- ducks:-3
- due:-3
- duele:12
- duft:-4
- dug:5
- dump:-4
- dunk:17
- dur:-7
- durch:-2
- dusty:-14
- dye:-4
- e:-2
- each:-15
- ear:5
- earlier:-6
- early:-9
- ears:-6
- easier:-7
- easter:-4
+ drink:2
+ drip:10
+ dripp:3
+ drips:7
+ driv:-3
+ drive:-8
+ drool:9
+ drop:4
+ droplet:1
+ drops:-10
+ drove:3
+ drunk:6
+ dry:-16
+ du:-4
+ dual:-5
+ duck:-14
+ ducks:4
+ due:-7
+ duele:4
+ duft:-3
+ dug:10
+ dump:-5
+ dunk:5
+ dur:-11
+ dust:7
+ dusty:-11
+ e:-3
+ each:-17
+ ear:2
+ earlier:-8
+ early:-11
+ ears:-7
+ easier:-5
+ easter:-3
  easy:-7
- eat:6
- eaten:2
- eats:-8
- eau:6
- eczema:-19
- edge:6
- edit:2
- egg:-8
- eight:2
- eighti:-5
- ein:-2
- eine:7
+ eat:19
+ eaten:14
+ eats:-14
+ eau:1
+ eczema:-15
+ edge:9
+ edit:7
+ eggs:-7
+ eight:6
+ eighti:-7
+ eighty:-2
+ ein:2
+ eine:5
  einen:-5
  eingeatmet:9
- either:-7
- el:9
- elbow:-9
- eldest:-3
+ either:-8
+ el:7
+ elbow:-4
  electric:-6
  eleven:15
- elle:-1
- else:-3
- embarrass:2
- emergency:15
- empti:-11
- empty:-11
- emu:-4
- emulsion:-4
+ elle:1
+ else:-13
+ emergency:11
+ empti:-9
+ empty:3
+ emu:-9
+ emulsion:-1
  en:-2
- enamel:-9
- encima:11
- end:-12
- ended:-12
+ enamel:-13
+ encima:10
+ end:-16
+ ended:-11
  ends:1
- enfant:-12
+ enfant:-9
  engine:-3
- english:-4
- enough:-15
+ english:-12
+ enough:-16
  entire:-3
- entry:-7
- envelope:-7
- eo:-5
- equal:-4
- er:-6
+ entry:-8
+ envelope:-6
+ eo:-2
+ equal:-8
+ er:-5
  error:3
- erst:12
- erupt:15
- es:-8
- essential:-4
- essentielle:5
- essig:-1
- est:9
- esta:-10
- et:2
- ethanol:-6
- eucalyptu:2
- eur:-3
- euro:-2
- euros:-3
- even:-9
- evening:-8
- ever:-7
- every:-19
- everybody:-10
+ erst:11
+ erupt:6
+ es:-15
+ essential:-8
+ essentielle:2
+ est:4
+ esta:-5
+ et:1
+ ethanol:-2
+ eucalyptu:1
+ euro:3
+ euros:-6
+ even:-4
+ evening:-7
+ ever:-5
+ every:-16
+ everybody:-15
  everyday:-3
  everyone:-6
- everyth:-6
- everywhere:-9
+ everyth:-11
+ everywhere:-11
  evoo:-3
  ewes:-3
  exact:-8
- excel:-3
- except:-4
- exces:-5
- excuse:-6
- expect:-6
- expert:-4
- explain:-10
- explod:10
- export:-8
- extra:-14
- extract:-6
- eye:17
+ except:-3
+ exces:-9
+ excuse:-3
+ expect:3
+ expert:-3
+ explain:-15
+ explod:9
+ export:-18
+ extra:-8
+ extract:-12
+ eye:16
  eyeball:-15
- eyebrow:4
- eyelid:8
- eyes:2
- eyewash:-10
- f:-14
- face:-3
- faceful:14
+ eyebrow:2
+ eyelid:6
+ eyes:-2
+ eyewash:-7
+ f:-12
+ face:-1
+ faceful:16
  facial:-3
- fade:-8
- fail:-14
- failur:-7
- faint:-3
- fair:3
- faire:5
- fait:17
- fall:-8
+ fade:-3
+ fail:-16
+ failur:-13
+ faint:-1
+ fair:2
+ faire:-2
+ fait:16
+ fall:1
  fallen:3
- false:-13
- fami:-10
- fan:-12
- fancy:-2
- far:-15
- farm:-8
- farmer:-4
- fast:6
- faster:-3
- fat:-19
- father:-5
- fats:-12
- fault:-6
+ falls:-7
+ false:-12
+ fami:-7
+ fan:-4
+ far:-17
+ farm:-11
+ farmer:-6
+ fast:1
+ faster:-6
+ fat:-21
+ father:-7
+ fats:-21
+ fault:-7
  faut:-11
- favour:-5
- favourite:-6
- fear:-3
+ favour:-3
+ favourite:-12
+ fear:-6
  feb:-1
- february:-6
+ february:-3
  fed:-9
- fee:-3
- feed:5
- feel:6
- feels:4
- feet:-4
- fell:8
- felt:7
- fence:-1
- fetch:-3
- few:-8
- fifteen:-7
- fifth:-7
- fifty:-3
- fight:-7
- figur:-7
- figure:-13
- file:-4
+ feed:4
+ feel:7
+ feels:2
+ feet:1
+ fell:4
+ fellow:-4
+ felt:1
+ fence:-3
+ fetch:-4
+ few:-9
+ field:-4
+ fifteen:-9
+ fifth:-10
+ fifty:-4
+ fig:-2
+ fight:-6
+ figur:-6
+ figure:-16
+ file:-10
  fill:-6
- fille:14
- fills:-13
- film:-7
- fils:14
- filter:-7
- fin:-7
- final:-16
- find:-7
- finds:-7
- fine:-9
- finer:-5
- finger:6
- fingernail:10
- fingertip:18
- finish:-4
- fir:-3
- fire:8
- firm:-13
- first:-1
- fist:3
- fists:4
- fit:-8
- fits:-11
- five:-10
- fizz:5
- fl:-8
- flak:3
- flake:10
- flaky:-11
- flame:-8
- flannel:9
- flar:1
- flash:-6
- flatmate:-7
- flea:-1
- fleck:3
- flew:7
- flick:15
- float:-12
- flood:-4
- floor:3
- floral:-5
- flour:-3
- flower:7
- flu:2
+ fille:12
+ fills:-14
+ film:-5
+ fils:15
+ filter:-11
+ fin:-4
+ final:-13
+ find:-9
+ finds:-5
+ fine:-10
+ finer:-3
+ finger:11
+ fingernail:8
+ fingertip:11
+ finish:4
+ fire:6
+ firm:-10
+ fish:8
+ fist:-10
+ fists:1
+ fit:1
+ fits:-13
+ five:-2
+ fizz:13
+ fl:-6
+ flak:-4
+ flake:15
+ flaky:-5
+ flame:-7
+ flannel:2
+ flar:3
+ flash:-4
+ flat:-12
+ flatmate:1
+ flea:-2
+ flew:3
+ flick:19
+ float:-7
+ flood:-6
+ floral:-3
+ flour:-9
+ flower:4
  fluid:-4
- flush:1
- fly:5
- fo:-6
- foam:7
+ flung:-3
+ flush:4
+ fly:4
+ fo:-5
+ foam:4
  foams:-3
- foamy:8
- fog:-10
- fogg:14
- foggy:4
- fold:3
- folks:-7
- follow:-7
- fond:-1
- food:-4
- fool:11
- foot:-4
- football:-5
- for:-3
- force:5
- forearm:10
- forehead:11
+ foamy:7
+ fog:-7
+ fogg:8
+ foggy:9
+ fold:-1
+ folks:-4
+ follow:-8
+ fond:-3
+ food:-6
+ fool:10
+ foot:-5
+ football:-3
+ for:-6
+ force:4
+ forearm:11
+ forehead:20
  forget:-7
- forgive:-4
- forgot:-3
+ forgive:-3
  forgotten:-13
- fork:-7
- form:-14
+ fork:-6
+ form:-12
  forms:-7
- formula:-5
- fortnight:-6
+ formula:-3
+ fortnight:-3
  forty:1
- forum:-6
- forward:2
- found:-3
- four:4
- fourteen:7
+ forum:-10
+ forward:1
+ found:1
+ four:-1
+ fourteen:-3
  fourth:-6
- fragrance:1
+ fragrance:-1
  frais:13
- free:-11
- freez:-3
- freezer:-9
+ frame:-4
+ free:-9
+ freez:1
+ freezer:-10
+ french:-3
  fresh:6
- friday:7
- fridge:-11
- fried:-4
- friend:-8
- frist:-3
- from:-2
- front:-9
- frost:-5
- frotte:10
+ friday:6
+ fridge:-13
+ fried:-12
+ friend:-9
+ frist:-7
+ from:-5
+ front:-12
+ frost:-11
+ frotte:4
  froze:-6
- frozen:-4
- fry:-8
+ frozen:-10
+ fry:-10
  fudge:3
- full:5
- fully:-5
- fume:-11
- fumes:-4
- fun:-3
+ full:2
+ fully:-3
+ fume:-8
+ fumes:-1
  funnel:2
- funny:-5
- fur:4
- further:-4
- fuss:12
+ funny:-4
+ fur:1
+ further:-3
+ fuss:11
+ fussy:-1
  fwd:-2
  g:-21
- gallon:-8
- gant:4
- gants:-10
- ganz:1
- gap:3
- garage:-3
+ gallon:-9
+ gant:5
+ gants:-12
+ ganz:-1
+ gap:-1
+ garage:-4
  garden:-6
- gardener:-6
- garganta:4
- garlic:-4
+ gardener:-4
+ garganta:10
+ garlic:-7
  gas:1
- gata:12
- gate:-11
- gather:-6
- gauntlet:-3
- gave:-13
- gear:-3
- gebissen:13
- gefasst:11
- gekippt:9
- gel:-7
- gelaufen:4
+ gata:17
+ gate:-9
+ gather:6
+ gauntlet:-6
+ gave:7
+ gebissen:11
+ gefasst:19
+ gekippt:8
+ gel:-12
+ gelaufen:13
  gell:-17
- gent:-2
- gentle:-12
- gentleman:6
- gerade:-7
- geranium:-3
- gesicht:10
+ gentle:-8
+ gentleman:5
+ gerade:-6
+ geranium:-1
+ gesicht:6
  gespritzt:3
- gestern:10
- get:-9
- getrunken:21
- gets:-8
+ gestern:7
+ get:-1
+ getrunken:10
+ gets:-12
  gett:-12
- ghee:-9
- gicle:1
+ ghee:-6
+ gicle:-3
  gift:-7
- girl:3
- giv:7
+ girasol:-3
+ girl:4
+ girls:3
+ giv:4
  give:-7
- given:-14
+ given:-9
  gives:-3
- glass:3
- glassy:-4
- glaze:-5
- glide:-3
- glitter:-8
- glossy:-6
- glov:-2
- glove:10
- glue:10
- glued:-2
- glycerin:-1
- glycerine:-10
- glycerol:-3
- gms:-12
- go:2
- goat:-4
+ glad:-2
+ glass:6
+ glassy:-6
+ glaze:-16
+ glitter:-9
+ glossy:-10
+ glov:-5
+ glove:6
+ glue:-13
+ glued:-1
+ glycerine:-5
+ gms:-10
+ go:-3
+ goat:-5
  goats:-8
  god:-8
- goes:-7
- going:8
- gold:-7
+ goes:1
+ going:11
+ gold:-8
  gone:8
- gonna:4
- good:3
- goodnes:-6
- goose:-3
- gorge:13
- gorgeou:3
- got:3
+ gonna:1
+ good:-4
+ goodnes:-7
+ goose:-9
+ gorge:15
+ gorgeou:-3
  gota:-3
- goutte:7
- gr:-13
- grab:18
- grabb:6
- grad:-8
- grade:-6
+ goutte:9
+ gr:-8
+ grab:9
+ grad:-6
+ grade:-3
  grain:4
- grainy:-6
- gram:-7
- grams:-13
- gran:3
- grand:-2
- grandad:-5
- grandchildren:-3
- granddaughter:-6
+ grainy:-3
+ gram:-6
+ grams:-14
+ grand:-6
+ grandad:-7
+ grandchildren:-4
+ granddaughter:-3
  grandfather:-4
- grandma:-20
+ grandma:-15
  grandmother:-11
- grandpa:-11
- grandson:3
- granny:-5
- grape:8
+ grandpa:-3
+ grandson:5
+ granny:-4
+ grape:2
  grapese:-10
+ grasa:4
+ grass:3
  grat:-9
  grate:-3
  grateful:-7
- grease:-2
- greaseproof:-6
- greasy:-11
- great:-13
- green:-13
+ graz:-3
+ grease:-6
+ greaseproof:-7
+ greasy:-8
+ great:-11
+ green:-6
  greeting:-7
  grey:12
  gritty:3
- ground:-13
- groundnut:-14
- group:-2
- grown:10
- grows:-1
- guant:-6
- guante:-1
- guess:-2
- guest:-8
- guild:-6
- guinea:11
- guitar:-7
- gulp:16
+ grocer:-1
+ ground:-12
+ groundnut:-11
+ group:2
+ grown:8
+ grows:-2
+ guant:-16
+ guante:-3
+ guess:-3
+ guest:-10
+ guild:-9
+ guinea:7
+ guitar:-4
+ gulp:9
  gums:11
  guys:-13
- h2o:-11
- h3:-4
- h:2
- ha:9
- hab:12
+ h2o:-12
+ h3:-5
+ ha:10
+ hab:8
  habe:10
- haben:7
- hacia:-12
+ haben:11
+ hacia:-13
  hack:6
- had:5
- hadnt:-4
- hago:15
- haha:-13
- hair:7
- half:9
- halfway:-2
- hall:-4
- halo:10
- hals:12
- halv:-3
- hamster:5
- hand:5
- hande:-6
- handful:-15
- handl:-3
- handle:-9
- handout:-9
- handrucken:11
- hands:-15
+ had:3
+ hadnt:1
+ hago:14
+ haha:-11
+ hair:4
+ half:-3
+ hall:-5
+ halo:6
+ hals:9
+ halv:-11
+ halve:-1
+ hamster:9
+ hand:2
+ hande:-5
+ handful:-9
+ handl:-5
+ handle:-4
+ handout:-12
+ handrucken:9
+ hands:-17
  handschuhe:-8
- handsome:-9
- handwrit:-4
- hang:8
- hangs:-8
- happen:3
- happy:-9
- hard:-3
- harden:-5
- harder:-3
- hardnes:-5
- hardware:-6
- harm:-5
- harsh:-18
- harvest:-2
- has:6
- hasnt:12
- hat:18
+ handsome:-6
+ handwrit:-6
+ hang:2
+ hangs:-9
+ happen:4
+ happy:-8
+ hard:3
+ harden:-4
+ harder:-5
+ hardnes:-14
+ hardware:-8
+ harm:-12
+ harsh:-9
+ has:3
+ hasnt:8
+ hat:14
  hate:-5
- hatte:19
- haut:-20
- hav:8
+ hatte:8
+ haut:-14
+ hav:6
  have:-3
- havent:-12
- hay:-6
+ havent:-15
+ hay:-2
  haze:3
  hazelnut:-5
- hdpe:-4
- he:9
- head:-6
- headache:-4
- heal:-10
- heap:-4
- hear:5
- heard:-4
- hears:-5
- heart:-10
- heat:-3
- heaven:-7
- heavy:-18
- hed:-3
- hedgehog:6
- heel:8
- heels:-7
- height:-5
- held:-8
- hell:12
- hello:-5
- help:5
- helper:-1
+ hdpe:-5
+ he:8
+ head:2
+ headache:4
+ heal:-8
+ heap:-5
+ hear:1
+ heard:-5
+ hears:-3
+ heart:-2
+ heat:-12
+ heaven:-9
+ heavy:-16
+ hed:-8
+ hedgehog:4
+ heel:10
+ heels:-9
+ height:-10
+ held:-1
+ hell:7
+ hello:-2
+ help:10
+ helper:-5
  helps:-2
- hemp:-4
- hen:8
- hence:-9
- hens:7
- her:2
- here:-12
- hers:-7
- herself:12
- hes:3
- heute:9
- hey:10
- hi:5
- hiccup:8
- hice:5
- hid:-2
- hidden:-7
- hier:15
+ hemp:-6
+ hen:12
+ hence:-6
+ hens:8
+ her:4
+ here:-15
+ hers:-8
+ herself:5
+ hes:6
+ heute:6
+ hey:5
+ hi:-1
+ hiccup:11
+ hice:15
+ hid:3
+ hidden:-12
+ hier:11
  high:-12
- higher:-6
+ higher:-3
+ hija:4
  hills:-3
- him:1
- himself:6
- his:7
- hiss:7
- history:-4
- hit:8
- hits:-7
- hives:-4
- hiya:-5
- hizo:-4
- hm:-6
- ho:9
- hoarse:4
- hob:-5
- hobby:-8
- hola:-6
- hold:9
- holds:-6
- hole:9
- holes:14
+ him:-1
+ his:4
+ hiss:11
+ history:-13
+ hit:7
+ hits:-5
+ hives:-6
+ hiya:-3
+ hizo:-1
+ hm:6
+ ho:5
+ hoarse:6
+ hob:-8
+ hobby:-4
+ hola:-3
+ hold:4
+ holds:-3
+ hole:12
+ holes:10
  holiday:-3
- home:-8
- honest:-12
+ home:-5
+ honest:-7
  honey:-7
- hood:-5
- hook:-4
- hop:-6
- hope:-5
- horse:-9
- hose:-5
+ hood:-7
+ hook:-5
+ hop:-5
+ hope:-8
+ hopeful:-2
+ horse:-7
  hosed:-3
- hospital:-6
  hot:6
- hour:10
- hours:1
- house:-2
- household:-8
- how:-8
- howl:-2
- hp:-4
- hr:-5
- hrs:-3
- hubby:2
- huele:-10
- huge:-3
- huile:-9
- humo:-2
- humour:-5
+ hour:14
+ house:-10
+ household:-6
+ how:-2
+ howl:-4
+ hp:3
+ hr:3
+ hrs:-7
+ hubby:8
+ huele:-7
+ huge:-6
+ huile:-11
+ humo:-5
  hunch:8
  hund:-7
- hundr:-8
- hurry:6
- hurt:-3
- hurts:9
- husband:-4
- hydroxide:3
- i:4
- ice:-11
- ich:-2
- id:-7
- idea:-14
+ hundr:-5
+ hung:3
+ hurt:-5
+ hurts:4
+ husband:-3
+ hydroxid:-3
+ hydroxide:2
+ i:2
+ ice:-13
+ ich:2
+ id:-6
+ idea:-9
  ideas:-3
- identical:-4
- idiot:12
- if:4
- ignore:-3
+ idiot:16
+ if:3
+ ignore:-5
  ihr:-8
- il:-9
- ill:-13
- im:-4
- immer:-1
+ il:-5
+ ill:-9
+ im:-5
+ immer:-5
  impatient:-8
  in:1
- inch:2
+ inch:9
  incident:6
- includ:-9
- index:4
- indigo:-7
+ includ:-8
+ index:2
+ indigo:-9
  indoor:2
- infus:-7
- ingredient:-3
- inhal:21
- inhale:2
- ink:-5
- inner:21
- ins:-6
+ ines:1
+ infus:-6
+ ingredient:-5
+ inhal:13
+ inhale:4
+ ink:-3
+ inner:9
+ ins:-8
  inside:9
- inspector:-3
- instead:-9
+ instead:-16
  insulate:-6
- intend:-5
- internet:-5
+ intend:-3
  into:4
- iron:-3
+ iron:-4
  is:-4
- ish:3
- isnt:-14
- isopropyl:10
+ ish:-5
+ isnt:-13
+ isopropyl:5
+ ist:1
+ it:2
  itch:11
- itchy:-12
- itd:-10
- itll:-6
+ itchy:-9
+ itd:-5
+ item:-3
+ itll:-9
  its:1
- itself:-10
+ itself:-7
  ive:-7
- ivory:8
- jabon:-7
- jacket:-3
- jai:11
- jam:-6
- january:-5
- jar:-2
- jars:-3
- je:6
- jeans:21
- jelly:-15
- jetzt:4
- jo:-3
- jojoba:-5
- jours:-4
+ jabon:-2
+ jai:10
+ jam:-4
+ january:-6
+ jar:-1
+ jars:-2
+ je:7
+ jeans:11
+ jelly:-12
+ jetzt:6
+ jo:-6
+ jojoba:-3
+ jours:-1
  judge:-6
- jug:-4
- jugs:-5
- juice:-3
- july:-12
- jump:-2
- jumper:5
- jumps:-4
- june:-4
- just:13
- kann:6
- kaolin:-5
- karite:-8
- katze:12
- keep:-5
- keeps:13
- kein:-7
+ jug:-1
+ jugs:-7
+ juice:15
+ july:-8
+ jump:-1
+ jumper:8
+ jumps:-3
+ june:-12
+ just:7
+ kann:4
+ kaolin:-10
+ karite:-13
+ katze:7
+ keep:-7
+ keeps:8
+ kein:-9
  kept:-15
- kernal:-7
+ kernal:-8
  kernel:-15
- kettle:-12
- keyboard:-5
- kg:-12
- kick:-2
+ kettle:-10
+ keyboard:-3
+ kg:-11
  kid:6
  kidd:-3
- kids:-15
- kill:-1
- kills:-6
- kilo:-8
- kilos:-15
- kind:14
+ kids:-20
+ kill:4
+ kilo:-9
+ kilos:-12
+ kind:11
  kinda:6
  kinder:-14
- kinds:-3
- kiss:-8
- kit:-13
- kitchen:-3
- klebt:12
- kleine:6
- km:-2
- knead:18
- knee:-2
- knees:-11
- knelt:11
- knew:-1
- knife:-4
+ kinds:-8
+ kiss:-14
+ kit:-4
+ kitchen:5
+ klebt:8
+ kleine:4
+ km:-3
+ knead:15
+ knee:5
+ knees:-10
+ knelt:10
+ knew:7
+ knife:-8
  knitt:-3
- knock:4
- known:-7
- knows:1
- knuckl:8
- knuckle:5
- koh:7
- kokos:-13
+ knock:6
+ know:5
+ known:-2
+ knuckl:13
+ knuckle:13
+ koh:2
+ kokos:-11
  kokosol:-7
- kokum:-5
- krakow:-5
- kratzt:5
- l:-4
- la:-3
- lab:8
- label:-7
- labell:-2
- labrador:-3
+ kokum:-7
+ krakow:-3
+ kratzt:2
+ l:-9
+ la:-7
+ lab:12
+ label:-3
+ labell:2
+ labrador:-1
  lactate:1
  lactic:1
- lad:5
- ladi:1
- ladle:3
- lads:-7
- lady:-2
- laid:-8
+ lad:3
+ ladi:5
+ ladle:1
+ lads:1
+ lady:-1
+ laid:-6
  lake:-3
  lamb:-3
- lamio:14
- lamp:5
- land:-6
- lane:-6
- langue:-7
+ lamio:17
+ lamp:7
+ land:-3
+ lane:-4
+ langue:-2
  lanolin:-5
- lap:6
- lapp:3
- lard:-6
- large:-8
- larger:-3
+ lap:17
+ lapp:9
+ lard:-8
  las:-6
- last:-4
- late:-3
- latest:-3
- lather:-14
- lauge:-2
+ last:-9
+ late:1
+ later:-4
+ lather:-7
+ lauge:-6
  laugenspritzer:1
- laugh:-6
+ laugh:-2
  laundry:-2
- laurel:-7
- lava:15
- lavander:-5
- lavender:-24
- law:-10
- lay:-4
- layer:-1
- lazy:-7
+ lava:12
+ lavander:-3
+ lavendar:-3
+ lavender:-11
+ law:-12
+ lay:-11
+ layer:-8
+ lazy:-5
  lb:-13
- lbs:-11
- le:5
- leaflet:-12
- leak:-1
- lean:5
- learn:-6
- learnt:-3
- least:-15
- leather:8
- leathery:11
- leav:-16
- leave:-16
- leche:12
- left:1
- leftover:-9
- leg:1
- legend:-6
- legging:11
- legs:-10
- leim:-8
- lejia:-4
- lemon:-4
+ lbs:-12
+ le:6
+ leader:-3
+ leaflet:-8
+ leak:2
+ lean:1
+ learn:-5
+ least:-14
+ leathery:6
+ leav:-22
+ leave:-13
+ leche:8
+ left:2
+ leftover:-6
+ leg:3
+ legend:-12
+ legging:10
+ legs:-8
+ leim:-7
+ lejia:-1
+ lemon:-7
  lemonade:2
  lemongras:-5
- length:-8
- lens:14
- les:-6
- less:-8
- lessive:6
- let:-16
- letter:-6
+ length:-10
+ lens:15
+ lent:-4
+ les:-2
+ less:-9
+ lessive:7
+ lesson:-3
+ let:-8
+ letter:-5
  level:-3
- li:-7
- library:-14
- lick:14
- lidd:-3
- lids:-9
- lie:10
- lies:-10
- life:-7
- lift:17
+ li:-11
+ library:-8
+ lick:15
+ lid:-5
+ lidd:-9
+ lids:-11
+ lie:3
+ lies:-9
+ life:-8
+ lift:6
  lifts:-6
- light:-6
- lighter:-5
- like:3
- liked:-7
- likes:-17
+ lighter:-10
+ like:1
+ liked:-9
+ likes:-11
  lilac:-4
- limp:4
- lin:-3
- line:-2
- lined:-14
+ limit:3
+ limp:7
+ lin:-9
+ line:-13
+ lined:-9
  liner:-11
- lines:-12
- link:12
- linse:-9
- lip:4
- lippe:12
- lips:4
- list:-13
- liter:-6
- litr:-17
- litre:1
- litro:-11
- litsea:-5
- little:1
- live:-5
- lived:-18
- lo:1
- loads:-5
- loaf:5
- loav:-8
+ lines:-11
+ link:8
+ linse:-11
+ lip:6
+ lippe:13
+ lips:8
+ liquid:1
+ list:-10
+ liter:-3
+ litr:-10
+ litre:-7
+ litro:-8
+ litsea:-8
+ little:6
+ liv:-3
+ live:-3
+ lived:-15
+ lo:7
+ loads:-7
+ loaf:-7
+ loav:-7
+ lobster:-6
  lock:-12
- lodger:-7
- loft:-6
- log:-6
- lol:-4
+ lodger:-10
+ loft:-3
+ log:-3
+ lol:-9
  long:6
- longer:3
- loo:8
- look:-8
- looks:-17
+ longer:-2
+ loo:-1
+ look:-6
+ looks:-9
  loose:-3
- loosen:-10
- los:3
- lose:-5
- lost:4
- lot:-3
- lots:-4
+ loosen:-3
+ los:1
+ lose:-7
+ lost:6
+ lot:-9
+ lots:-3
+ loud:-4
+ love:-7
  loves:-9
- low:-21
- lower:-10
- lowest:-4
- lucki:-8
- lucky:-13
- lukewarm:-12
- lump:2
- lumps:-8
+ low:-17
+ lower:-4
+ lucki:-11
+ lucky:-8
+ lukewarm:-10
+ lump:3
+ lumps:-3
  lunch:-6
- lungful:-1
+ lunett:-1
+ lungful:2
  lungs:3
- luxury:-3
- lye:1
- lyes:-8
- lyeward:6
- lying:3
- m:-8
- ma:-2
- macadamia:-6
- machine:-3
- mad:11
- madder:-10
- made:-8
- magnet:-6
- mail:-4
- main:4
- mains:-10
+ lyes:-7
+ lyeward:7
+ lying:9
+ m:-13
+ ma:4
+ macadamia:-5
+ machine:-5
+ mad:8
+ madder:-11
+ made:-4
+ magnet:-13
+ mail:-5
+ main:9
+ mains:-8
  mais:-4
- mak:-8
- make:-7
- makes:-20
- mal:10
- malt:-4
- man:-8
+ mak:-3
+ make:-10
+ makes:-8
+ mal:6
+ man:-15
  manag:-3
- mango:-4
- mann:6
+ mango:-5
+ mann:12
  mano:1
- manos:-12
- manteca:-1
+ manos:-15
+ manteca:-4
  many:-16
- march:-10
+ march:-6
+ marche:9
  mare:-6
- margin:-7
- mari:4
- marido:4
+ margin:-5
+ mari:11
+ marido:10
  marie:-3
- marit:-4
- mark:-1
- market:-5
- marks:2
- marri:-10
- mas:-15
- mash:-17
- masher:-3
- mask:-10
- masterbatch:2
- mat:-3
+ marit:-5
+ mark:1
+ market:-14
+ marks:6
+ marri:-3
+ mas:-14
+ mash:-15
+ masher:-5
+ mask:-8
+ masterbatch:1
+ mat:-7
+ match:-2
  mate:3
- material:-11
- maths:-3
- matter:9
- may:-1
- maybe:16
- me:-3
- mean:-1
- means:-9
- meant:-8
- meanwhile:2
- measur:-8
- measure:-5
- mechanic:-13
- medium:-3
- mehr:-2
- mein:4
- meine:-5
- meiner:13
- melange:9
- melt:1
- melts:-10
- memory:-10
- men:-8
+ material:-5
+ maths:-5
+ matter:3
+ may:-5
+ maybe:3
+ me:4
+ mean:2
+ means:-13
+ meant:-11
+ meanwhile:4
+ measur:1
+ measure:-10
+ mechanic:-6
+ medium:-7
+ mein:-3
+ meine:-12
+ meiner:7
+ melange:17
+ melt:-1
+ melts:-12
+ memory:-3
+ men:-4
  menthol:-16
- mention:-12
- mentor:-3
- mes:6
+ mention:-9
+ mes:9
  mess:-6
- messag:3
- message:-3
- metal:-8
- method:-9
- metio:15
- metr:-1
- metric:-5
- mezcla:-9
- mi:8
- mica:-13
- mich:-4
- microwave:7
+ messag:4
+ message:-9
+ metal:-10
+ method:-11
+ metio:17
+ metric:-10
+ mezcla:-5
+ mi:4
+ mica:-18
+ mich:-5
+ microwave:3
  mid:-3
- middle:5
- midnight:7
- miel:1
- mild:-17
- miles:-7
- milk:1
- milky:-5
- mill:-10
- min:-2
- mind:8
+ middle:4
+ miel:7
+ mild:-12
+ miles:-5
+ milky:-3
+ mill:-6
+ mind:5
  mine:4
- minimum:-3
  mins:8
- mint:-6
- minus:-4
- minut:-13
- minute:-2
- minuten:7
- minuto:-19
- mir:-4
+ mint:-10
+ minus:-7
+ minut:-5
+ minuten:6
+ minuto:-20
+ mir:-1
  mis:3
- mishap:-4
- misread:3
- miss:-4
- mist:3
- mistake:6
- mistook:7
- mit:8
- mix:3
- mixed:6
- mixer:-3
- mixes:6
- mixeur:-6
+ mishap:3
+ misread:-3
+ miss:-7
+ mist:4
+ mistake:5
+ mistook:13
+ mit:6
+ mitts:9
+ mix:4
+ mixed:2
+ mixer:-9
+ mixes:8
+ mixeur:-11
  mixture:-4
- ml:-13
- mm:-4
- modern:-7
- moi:-8
- mold:-3
- molde:2
- molds:-4
- mom:-8
- moment:2
- moms:-3
- mon:6
- monday:-6
- money:-4
- month:-5
- mop:-3
- mopp:5
- more:-28
- morn:5
- mosquito:7
- most:6
- mother:-5
- mould:-11
- mouldy:-5
- moule:4
+ ml:-7
+ mm:-6
+ modern:-12
+ moi:-7
+ mold:2
+ molde:5
+ molds:1
+ mom:-12
+ moment:7
+ mon:4
+ money:-10
+ month:1
+ mood:-3
+ moon:-4
+ mop:1
+ mopp:2
+ more:-22
+ morn:6
+ mosquito:8
+ most:5
+ mother:-6
+ mould:-18
+ mouldy:-4
+ moule:6
  mountain:-6
- mousse:-11
- mouth:10
+ mousse:-8
+ mouth:8
  mouthful:8
- mov:7
- move:-8
- moved:-7
- mr:10
- mrs:-7
- much:-15
- mucho:23
+ mov:4
+ move:-7
+ moved:-15
+ mr:4
+ much:-26
+ mucho:20
  mud:-10
- muddy:-3
- muffin:-10
- mug:2
- multipli:-5
- mum:-7
- mund:11
- music:-3
- must:6
- mutton:-7
- muzzle:15
+ muffin:-6
+ mug:3
+ mum:-3
+ mund:8
+ music:-6
+ muss:-4
+ must:-3
+ mutton:-6
+ muzzle:10
+ my:-4
  myself:10
+ n:6
  nach:4
- nachsten:7
- nails:12
- name:-15
+ nachsten:5
+ nail:-1
+ nails:10
+ name:-16
  named:-3
- names:-9
- nan:-12
- naoh:-1
- nap:-1
- narrow:-12
+ names:-6
+ nan:-6
+ naoh:1
+ narrow:-13
  nase:-2
  natronlauge:13
- ne:-5
- near:-19
- nearest:-6
+ natural:5
+ nbsp:-3
+ ne:-4
+ near:-25
+ nearer:-3
+ nearest:-11
  neat:8
- neck:2
- need:-5
- needle:-3
+ neck:1
+ need:-9
+ needle:-1
+ neednt:-2
  needs:-14
  neem:-16
  negative:-7
- neighbor:3
- neighbour:-9
- neither:-2
+ neighbor:2
+ neighbour:-7
+ neither:-1
  nephew:4
- nervou:-12
- net:-6
- neutral:-3
- neutralis:4
- neutralise:6
- never:-6
- new:-13
- newbie:-6
- news:5
- next:-5
- nez:12
- ni:-12
- nice:-17
- nicht:5
- nick:1
- niece:-6
- night:9
- nine:-4
- ninety:-9
- ninos:-8
- nitrile:-10
- nobody:-23
+ nervou:-10
+ net:-7
+ nettle:-4
+ neutral:-5
+ neutralis:8
+ neutralise:3
+ never:-14
+ new:-9
+ newbie:-5
+ news:4
+ newspaper:1
+ next:-3
+ nez:5
+ ni:-11
+ nice:-20
+ nicht:4
+ nick:-3
+ niece:-9
+ night:10
+ nine:1
+ ninety:-8
+ ninos:-11
+ nitrile:-9
+ no:-1
+ nobody:-25
  noch:10
- non:-3
- none:-10
- noon:5
- normal:-6
- nostril:6
- not:-4
- note:4
- notebook:-15
- notes:-18
- noth:-11
- notic:-1
- notice:3
- november:-11
- now:13
+ none:-14
+ noon:-2
+ nor:6
+ normal:5
+ nos:-7
+ nostril:7
+ not:-2
+ note:6
+ notebook:-14
+ noted:-3
+ notes:-16
+ noth:-9
+ notic:3
+ notice:12
+ nov:-2
+ november:-7
+ now:17
  nowhere:-3
  numb:12
- number:-21
- nur:8
- nurse:-3
- nursery:-5
- nuts:-9
- o:-6
- oak:-8
- oat:-5
- oatmeal:-4
- oats:-12
- obvious:-1
- oclock:4
+ number:-18
+ nur:6
+ nurse:3
+ nursery:-8
+ nut:-2
+ nuts:-5
+ o:-10
+ oak:-10
+ oat:-8
+ oatmeal:3
+ oats:-18
+ obvious:-9
+ oclock:3
  october:-3
- odd:5
- oddly:-6
- oder:-5
- oeil:3
- of:-2
- off:7
- office:-3
- often:-2
- oh:8
- ohne:-4
- oi1:-3
- oil:-1
- oils:-13
- oily:-5
- ojo:4
+ odd:-3
+ oder:-6
+ oeil:1
+ of:3
+ off:11
+ office:-6
+ often:-8
+ oh:6
+ ohne:-2
+ oil:3
+ oils:-10
+ oily:-6
+ ojo:2
  ojos:-5
  ok:-13
- okay:-6
- ola:5
- old:2
- olden:4
- older:-3
- oldest:-8
- olds:-8
- oleic:-9
- oliv:-3
- oliva:-11
- olive:-6
- olivenol:5
- olla:-4
- olvie:-10
- oma:-6
+ okay:-10
+ ola:9
+ old:7
+ olden:6
+ older:-11
+ oldest:-6
+ olds:-12
+ oleic:-13
+ olein:-3
+ oliv:-4
+ oliva:-7
+ olive:-11
+ olivenol:7
+ olla:-5
+ olvie:-7
+ oma:-4
  omg:8
- on:-7
- once:-18
+ on:-6
+ once:-19
  ones:-16
- onion:7
- only:-4
- onto:-2
- oo:-2
- open:3
- opens:11
- operator:-6
- opinion:-4
- or:-13
- orange:-19
- order:-9
- ordinary:-8
- original:-3
- other:1
- ou:-1
+ onion:10
+ only:-10
+ onto:-4
+ oo:-10
+ open:9
+ opens:-2
+ operator:-11
+ opinion:-9
+ optional:-3
+ or:-9
+ orange:-5
+ order:-5
+ ordinary:-15
+ original:-6
+ other:-7
+ otherwise:3
+ ou:-7
  ouch:-6
- ought:-2
- ounc:-15
- ounce:-4
- our:-2
- ours:-14
- out:1
- outdoor:-16
- outside:-6
- oval:-3
- oven:-11
- over:6
- overdo:-10
- overheat:-10
- overkill:-4
+ ought:2
+ ounc:-14
+ ounce:-8
+ our:2
+ ours:-13
+ out:-7
+ outdoor:-15
+ outside:-12
+ oval:-1
+ oven:-9
+ over:4
+ overdo:-11
+ overheat:3
+ overkill:-5
  overnight:1
- ow:9
- owe:-4
- own:-8
- oxide:-9
- oyl:-3
- oz:-8
- ozs:-10
- p:-12
- pack:-5
- paddle:-8
- pads:-4
- page:-10
- paid:4
- pail:-7
- pain:10
- paint:-4
- pair:-8
- pairs:-11
- pale:-6
- palm:-17
- palms:7
+ ow:14
+ owe:-7
+ own:-2
+ oxide:-13
+ oyl:-4
+ oz:-10
+ ozs:-11
+ p:-13
+ pack:-6
+ pad:5
+ paddle:3
+ pads:-7
+ page:-15
+ pages:-3
+ paid:3
+ pail:-4
+ pain:11
+ paint:-6
+ pair:-12
+ pairs:-13
+ pale:-11
+ palm:-10
+ palms:8
  pan:-2
- pancak:-9
- panic:2
- pantry:3
- paper:4
- par:8
- para:-1
- paragraph:-5
- parcel:-7
- parent:-1
- parfum:-3
- parish:-11
- park:7
+ pancak:-6
+ panic:7
+ pans:-4
+ pantry:8
+ paper:-3
+ par:7
+ paragraph:-3
+ parcel:-3
+ parent:1
+ parish:-3
+ park:12
  parrot:5
- part:-8
- partial:-3
- partner:-6
- parts:1
+ part:-12
+ partner:-8
  party:-3
- pas:-9
- paso:-9
- pass:2
- past:2
- paste:-4
+ pas:-5
+ paso:-6
+ pass:-2
+ past:-3
+ paste:-3
  pastry:-4
- patch:11
- patchouli:-6
- pate:3
- patience:-15
+ patch:9
+ patchouli:-5
+ pate:4
+ patience:-11
  patient:-3
- patio:2
- patt:9
- pattern:-1
- paw:9
+ patio:9
+ patt:5
+ pattern:3
+ paw:7
  paws:-2
+ pay:-2
  pcs:-8
- pct:-1
+ pct:-5
  pdf:-3
- pea:-4
- pearl:7
- peau:-6
- peck:10
- peek:-11
- peel:7
- pellet:-3
- pencil:-5
- people:-15
- peppermint:5
- per:-8
- percent:-15
- percentag:-10
- perfect:-6
+ pea:-5
+ peach:-3
+ pearl:15
+ peau:-5
+ peck:11
+ peek:-10
+ peel:4
+ pellet:1
+ pencil:-3
+ people:3
+ peppermint:1
+ per:-9
+ percent:-14
+ percentag:-12
  perfume:-3
  perhap:-1
- period:-5
- perro:6
- person:-3
- petal:-3
- petit:4
- petra:-7
- petroleum:-15
- pets:-10
- peu:-8
- peut:-3
- phase:-6
- phone:-7
- photo:7
- pica:-11
- pick:-7
+ period:-4
+ perro:4
+ person:4
+ petal:-1
+ petit:8
+ petra:-3
+ petroleum:-9
+ pets:-7
+ peu:-11
+ peut:-4
+ ph:-10
+ phase:-11
+ phone:-10
+ photo:2
+ pica:-12
+ pick:-1
  picks:-3
- pictur:-3
- picture:-3
- pie:-3
- piec:-4
- piece:-8
- pied:-7
+ pictur:-6
+ pie:-4
+ piec:2
+ piece:-3
+ pied:-4
  pieds:-6
- piel:-7
+ piel:-5
  pies:-5
- pig:10
+ pig:6
  pigs:-3
- pillow:-7
- pillowcase:-3
+ pillow:-8
+ pillowcase:-5
  pin:6
- pinch:5
- pine:-5
- pinhole:-6
- pink:8
- pint:-12
- pints:-12
- pipe:-3
- pipette:8
- pique:-11
- pitcher:12
- pizza:-7
+ pinch:4
+ pine:-3
+ pinhole:-5
+ pink:9
+ pint:-8
+ pints:-6
+ pipe:-6
+ pipette:15
+ pique:-10
+ pitcher:17
+ pizza:-5
  pko:-6
- plac:-4
- place:4
- plain:-17
- plan:-12
- plane:-4
- plann:-9
- plaster:8
- plastic:-7
- plate:-13
- play:12
- pleas:-10
- please:-2
- plenty:-7
- plopp:8
- plot:-3
- pls:-8
- plum:13
- plus:-7
- plz:-12
- pm:-1
- po:-9
- pocket:-7
- poco:3
- point:-2
- poison:8
- poked:4
+ plac:-3
+ place:15
+ plain:-15
+ plan:-9
+ plane:-3
+ plann:-5
+ plaster:5
+ plastic:-6
+ plate:-14
+ play:4
+ pleas:-7
+ please:-18
+ plenty:-6
+ plopp:7
+ pls:-7
+ plum:7
+ plus:-5
+ plz:-9
+ pm:-6
+ po:-11
+ pocket:-6
+ point:-6
+ poison:12
+ poked:13
  polish:-12
  polvo:8
  polypropylene:-3
- pomace:-13
- pool:-13
- poor:-2
- pop:5
- popp:12
+ pomace:-12
+ pool:-10
+ poor:-1
+ popp:8
  poppy:-8
- por:12
- porch:-1
+ por:13
+ porch:-3
  pork:-3
  porque:-3
- porridge:-3
+ porridge:-7
+ portion:-4
  porto:-3
- portugal:-5
- possible:2
- post:-11
- postman:-3
- pot:-1
- potasa:-11
- potash:-1
- potasse:16
+ portugal:-4
+ post:-15
+ postman:-5
+ pot:-2
+ potasa:-10
+ potasse:2
  potassium:2
- potato:-21
- pots:-6
+ potato:-19
+ pots:-7
  pottery:-3
- pound:-7
- pour:-1
- pours:-10
- power:-1
- pp:-7
- prefer:-10
- premix:-1
- prepare:-13
+ pound:-6
+ pour:-5
+ pours:-13
+ powder:-7
+ power:-6
+ pp:-8
+ prefer:-9
+ prep:-3
+ prepar:-3
+ prepare:-8
  pres:5
- present:-3
+ present:-6
  preservative:-6
- press:-18
- pretty:-6
- pric:-12
- price:-17
- prickl:3
- pride:-9
- print:-1
- printer:-7
- pris:14
- probab:6
- problem:-1
- proces:3
- project:-7
- projection:12
+ press:-9
+ pretty:-5
+ pric:-7
+ price:-19
+ prickl:5
+ pride:-10
+ print:4
+ printer:-4
+ printout:-5
+ pris:11
+ probab:3
+ problem:-9
+ proces:6
+ project:-8
+ projection:13
  promis:-5
- promise:-5
- proper:-7
- proud:-3
- prove:-6
- ps:6
+ promise:-4
+ proper:-4
+ proportion:-1
+ proud:-4
+ prove:-5
+ ps:9
  psoriasi:-3
- pub:-7
- puck:-3
- pucks:-2
- pudd:-11
- puddle:15
- puede:-2
- puff:6
- puffy:4
- pull:9
- pulse:-16
- pumice:-12
- pump:-11
- pumpkin:-3
- pupil:-1
- pure:-8
- puree:-6
- purity:-11
+ pub:-3
+ puck:-11
+ pucks:-5
+ pudd:-15
+ puddle:12
+ puede:-5
+ puff:4
+ puffy:7
+ pull:12
+ pulse:-4
+ pumice:-11
+ pump:-2
+ pumpkin:-8
+ pupil:-5
+ puppy:2
+ pure:-12
+ puree:-9
+ purity:-6
  purple:-2
- purpose:-3
- push:9
+ purpose:-9
+ push:6
  put:-4
- puts:-5
- puzzle:-4
- pyrex:-5
- q:7
- qty:-5
- quantity:-8
- quart:-3
+ puts:-7
+ puzzle:-8
+ pyrex:-6
+ q:5
+ qty:-10
+ quantity:-13
  quarter:-8
- que:7
- quedo:2
- queen:-5
- quelle:-11
- question:-6
- qui:10
+ que:3
+ quedo:-2
+ queen:-6
+ quelle:-13
+ quemo:2
+ question:-3
+ qui:6
  quick:3
- quiero:-2
- quiet:10
- quite:-1
- quote:-7
- r:6
- rabbit:3
- racks:-8
- radio:-3
- rag:16
- rain:-12
+ quiero:-4
+ quiet:4
+ quite:5
+ quote:-5
+ r:4
+ rabbit:7
+ rack:-1
+ racks:-3
+ radiator:-4
+ radio:-5
+ rag:14
+ rain:-11
  rainwater:-10
- rainy:-5
- rais:-7
- raise:-8
- ran:4
- rancid:-6
+ rainy:-6
+ rais:-1
+ raise:-7
+ ran:1
+ rancid:-10
  rang:-2
- range:-3
- rapese:-5
- rash:-4
- rate:-12
+ range:-5
+ rapese:-9
+ rash:-2
+ rate:-11
  rather:-8
+ ratio:-3
  raus:-11
- raw:4
- razor:-11
- rbo:-5
- re:-2
- reach:-6
- read:-7
- reader:-6
- reads:-14
- ready:-3
- real:-10
- realis:-7
- reason:-3
- rebatch:-6
- recalculate:-3
- recall:-7
- receiv:-2
- recette:-7
- recip:-2
- recipe:-6
- recipie:-3
- reckon:-14
- recommend:-4
- record:-7
- recu:17
- red:14
+ raw:8
+ razor:-7
+ rbo:-7
+ reach:-15
+ react:-3
+ read:-4
+ reader:-10
+ reads:-9
+ ready:-6
+ real:-12
+ realis:-9
+ reason:-7
+ rebatch:-7
+ recall:-9
+ receiv:-3
+ recette:-5
+ recip:-3
+ recipe:-5
+ recipie:-7
+ reckon:-18
+ recommend:-9
+ record:-6
+ recu:6
+ red:11
  refin:-3
- refus:8
- regard:-15
+ refus:4
+ regard:-10
  remain:-9
- remember:-4
- render:-18
- renverse:-3
+ remark:-5
+ remember:-8
+ render:-16
+ rent:-3
+ renverse:2
  repeat:-3
- replac:-1
- replacement:-5
- reply:-3
- report:4
- residue:12
- respire:12
- respirer:-8
- rest:-17
- restaurant:-2
- retir:-6
- return:-10
- rezept:-2
- rice:-11
- ricin:-6
+ replac:-2
+ replacement:5
+ report:8
+ residue:10
+ respire:5
+ respirer:-3
+ rest:-14
+ restaurant:-4
+ retir:-4
+ return:-6
+ reunion:-3
+ rezept:-1
+ rice:-10
+ ricin:-3
  ricino:-4
- rid:-9
- right:-5
- rim:-2
- rindertalg:-9
- ring:7
- rings:3
- rins:19
- rinse:1
- rises:-5
- risk:-3
- river:-3
- rizinu:-12
- road:-6
+ rid:-14
+ rien:2
+ right:-7
+ rim:3
+ rindertalg:-7
+ ring:6
+ rings:2
+ rins:21
+ rises:-3
+ rizinu:-13
+ road:-9
  roast:-3
- rock:-15
- roja:-7
- roll:11
- roof:-1
- room:-2
- roommate:-4
- rooms:-2
- rope:-9
- ropes:-8
+ rock:-6
+ roja:-6
+ roll:9
+ roof:2
+ room:-1
+ roommate:5
+ rope:-12
+ ropes:-9
  rose:-5
- rosemary:-16
- rot:9
- roug:10
- rouge:6
- rough:-12
- round:11
- row:-5
+ rosemary:-13
+ rot:8
+ roug:8
+ rouge:8
+ rough:-8
+ round:4
+ row:-11
  rub:-4
- rubb:4
- rubber:-1
- rubbish:-4
- rubs:-7
- ruhren:-2
- ruin:-7
- rule:-12
+ rubb:2
+ rubber:-10
+ rubbish:-12
+ rubs:-5
+ rug:-1
+ ruhren:2
+ ruin:-10
+ rule:-17
  ruler:-3
- rules:-14
- run:-4
- runn:1
- runny:12
- runs:2
- rush:5
- rustic:-4
+ rules:-8
+ run:-5
+ runny:19
+ runs:1
+ rush:4
+ rustic:-3
  rusty:-6
- s0ap:-5
- s:-5
- sack:3
- sad:-4
- safe:-16
- safety:-5
+ s0ap:-1
+ s:-8
+ sack:6
+ sad:-6
+ saddle:-3
+ safe:-20
+ safety:-2
  sage:-4
- said:-5
- salad:-4
- sale:-3
- salio:7
- salpico:10
- salt:4
- salto:13
- same:-3
- sand:11
- sandal:20
- sandpaper:9
- sandwich:-8
- sane:-11
- sanity:-4
- sank:-9
- sans:5
- saponification:-9
- sat:-1
- saturday:-3
- sauce:-8
- sausag:3
- save:-7
- savon:-1
- saw:-1
+ said:-9
+ salad:-3
+ sale:3
+ salio:2
+ salpico:12
+ salt:6
+ salto:11
+ salty:2
+ same:-2
+ sand:22
+ sandal:7
+ sandpaper:8
+ sandwich:-9
+ sane:-10
+ sanity:-9
+ sank:-3
+ sans:12
+ saponification:-11
+ sat:2
+ saturday:2
+ sauce:-7
+ sausag:7
+ save:-10
+ saves:-3
+ saw:6
  say:-11
- says:-3
- scal:-6
- scald:-1
- scale:-7
- scalp:2
- scar:-3
+ says:-9
+ scal:-5
+ scald:2
+ scale:-13
+ scar:-5
  scare:-5
- scary:-6
- scent:-23
- schlimm:4
- schon:10
- school:-7
- science:-11
- scoop:-9
- scorch:-2
+ scary:-4
+ scent:-14
+ schlimm:5
+ schon:6
+ school:-11
+ science:-3
+ scoop:5
+ scorch:-5
+ scout:-3
  scrap:11
- scrape:5
- scratch:4
- scratchy:1
- scream:3
- screen:5
+ scrape:3
+ scratch:8
+ scratchy:-3
+ scream:8
+ screen:2
  screw:-3
- scrub:-4
- scrubb:-6
+ scrub:-7
  se:-2
- sea:-3
+ sea:-4
  seal:-9
- seam:4
- sec:13
- second:-16
- see:6
+ seam:1
+ sec:8
+ second:-20
+ see:1
  seed:-9
- seeds:-5
- seem:-10
- seems:-2
- seen:-4
- sees:-9
- seife:-11
- seifenleim:9
- seit:14
- seiz:-9
- seize:5
- self:12
- sell:-7
- seller:-1
- sells:-6
- send:-12
- sense:-8
- sensible:-7
- sensitive:-16
- sentence:-5
- separat:-2
- separate:-8
- separation:-5
+ seeds:-8
+ seem:-8
+ seems:7
+ seen:-5
+ sees:-7
+ seife:-8
+ seifenleim:5
+ seit:15
+ seiz:-12
+ seize:3
+ self:9
+ sell:-11
+ seller:-2
+ sells:-4
+ send:-11
+ sense:-4
+ sensible:-9
+ sensitive:-13
+ sent:-3
+ sentence:4
+ separat:-8
+ separate:-9
+ separation:-3
  september:-3
- sesame:-13
- set:-5
- sett:-15
- settl:5
- settle:4
- seven:-10
- seventeen:-12
- seventy:-9
- several:-4
- sew:-1
- sf:-17
- shade:5
- shak:-7
- shake:3
- shall:-6
- shampoo:-18
- shap:-11
- shape:-3
- shar:-5
- share:-6
- sharp:-14
- shatter:-9
- shav:-10
- shave:-4
- she:12
- shea:-24
- sheabutter:-4
- shed:-1
- sheep:-4
- sheet:-14
- shelf:-5
- shelter:-2
- shes:16
- shield:-16
- shift:-7
- shin:4
- shine:-4
+ sesame:-9
+ set:-12
+ sett:-12
+ settl:6
+ settle:9
+ seven:-9
+ seventeen:-4
+ seventy:-3
+ sew:-6
+ sf:-21
+ shade:7
+ shak:-12
+ shake:1
+ shall:-8
+ shampoo:-16
+ shap:-17
+ shape:10
+ shar:-8
+ share:-9
+ sharp:-15
+ shatter:-6
+ shav:-5
+ shave:-12
+ she:11
+ shea:-4
+ sheabutter:-3
+ shed:-3
+ sheep:-3
+ sheet:-12
+ shelf:-8
+ shes:12
+ shield:-12
+ shift:-9
+ shin:1
+ shine:-3
  shins:-7
  shiny:-6
- shirt:3
- shoe:1
- shoebox:-3
- shoes:-16
- shook:3
- shop:-15
+ shirt:-1
+ shoe:-1
+ shoes:-10
+ shook:-8
+ shop:-13
  shopp:-3
- shops:-6
- short:-2
- shorten:-5
- shot:-7
- should:-11
- shoulder:-13
- shout:-2
- show:8
- shower:-1
- shows:-10
- shrank:-5
- shred:9
- shut:10
+ shops:-12
+ short:-3
+ shorten:-8
+ shot:3
+ should:-6
+ shoulder:-12
+ shout:1
+ shower:-3
+ shows:-6
+ shrank:-3
+ shred:3
+ shut:13
  si:-6
- sich:14
- sick:-6
- side:3
- sides:-8
- sideway:-4
- sie:1
+ sich:8
+ sick:-9
+ side:2
+ sides:-14
+ sideway:-3
  siev:-3
- sieve:10
- sign:1
+ sieve:3
+ sign:-5
  signal:-3
- silicone:-9
- silk:-3
+ silicone:-10
+ silk:-4
  sill:-4
- silly:-5
- simp:-8
- simple:-7
- sin:7
- since:11
- sind:9
- sing:6
- single:-6
- sink:-2
- sip:3
- sister:-7
- sit:1
- sits:-3
- six:-3
- sixteen:-8
- sixty:-11
- size:-2
- ski:-6
- skimm:-7
- skin:3
+ silly:-8
+ simp:-3
+ simple:-6
+ sin:9
+ since:16
+ sind:7
+ sing:10
+ single:-3
+ sink:-9
+ sinks:-5
+ sip:4
+ sipp:-2
+ sister:-10
+ sit:-11
+ sits:-5
+ sitt:-1
+ six:-15
+ sixteen:-5
+ sixty:-15
+ size:-1
+ ski:-8
+ skimm:-6
+ skin:1
  skip:-4
  skipp:-4
- slab:-3
- slabs:-3
- slapp:6
- sleep:-16
- sleev:-1
- sleeve:1
- slept:-3
- slic:-4
- slice:8
- slick:-5
+ skull:-4
+ slab:-5
+ slabs:-4
+ slapp:3
+ sleep:-14
+ sleev:-2
+ sleeve:-5
+ slept:-5
+ slic:-3
+ slice:6
+ slick:-4
  slid:-1
- slight:-8
+ slight:-12
  slimy:-2
- slip:-4
- slipp:14
- slipper:10
+ slip:3
+ slipp:22
+ slipper:7
  slippery:-5
- slopp:6
- slow:-9
- slush:-9
- small:-7
- smart:21
- smear:-3
- smel:-7
- smell:-10
- smok:5
- smoke:-5
- smooth:4
- sneez:13
- sneeze:-8
- sniff:4
- snow:-15
- so:-11
- soak:6
+ slopp:8
+ slow:-7
+ slush:-7
+ small:-5
+ smart:7
+ smel:-3
+ smell:-6
+ smok:7
+ smoke:-13
+ smooth:11
+ snapp:1
+ sneez:12
+ sneeze:-9
+ sniff:-3
+ snow:-7
+ so:-17
+ soak:5
  soap:4
- soaper:-11
- soapmak:-5
- soaps:-14
- soapy:16
- sock:12
- socke:13
- socks:8
- soda:1
- sofa:10
- soft:-1
- softer:-6
- sohn:1
- soir:8
- sold:-19
- soles:10
- solid:9
- solution:-5
- some:10
+ soaper:-5
+ soapmak:-4
+ soaps:-15
+ soapy:19
+ sock:9
+ socke:9
+ socks:11
+ sodium:-1
+ soduim:-4
+ sofa:6
+ soft:-5
+ softer:-3
+ sohn:-1
+ soir:10
+ sold:-10
+ soles:14
+ solid:-8
+ solution:-2
+ some:6
  somebody:-21
- someone:-17
- someth:-5
- somewhere:5
- son:-5
+ somehow:-2
+ someone:-24
+ someth:-1
+ somewhere:-4
+ son:-2
  sons:3
- soon:3
- sooner:-13
- sore:-1
- sorry:-18
- sort:-1
+ soon:10
+ sooner:-6
+ sooo:3
+ sore:3
+ sorry:-17
+ sort:2
  sosa:1
- soude:-1
+ soude:-2
  sound:-16
- soup:-10
- soy:-5
- soybean:-4
- spaniel:3
- spare:-10
+ soup:-5
+ source:-2
+ sous:-1
+ south:-3
+ soy:-8
+ soybean:-5
+ spaniel:2
+ spare:-8
  spat:10
- spatula:6
- speak:-7
- speck:-11
- speed:-7
- spell:5
- spent:-2
- spicy:-4
- spill:-2
- spilt:9
- spirit:-3
- spirulina:-8
- spit:9
- spitt:9
- splash:10
- splatter:6
- split:9
- splitt:9
- spoil:-3
- sponge:-14
- spoon:3
- spoonful:-2
+ spatula:5
+ speak:-3
+ speck:-6
+ speed:-8
+ spell:7
+ spent:-1
+ spicy:-7
+ spill:-3
+ spilt:3
+ spirit:7
+ spirulina:-4
+ spit:15
+ spitt:5
+ splash:6
+ splatter:14
+ split:12
+ splitt:8
+ spoil:-4
+ sponge:-11
+ spoon:7
+ spoonful:-1
  spot:9
- spots:2
- spr:-12
- spray:15
- spread:-3
- spreadsheet:-5
- sprinkl:-15
+ spots:-4
+ spr:-17
+ spray:8
+ spreadsheet:-6
+ sprinkl:-10
  sprinkle:-7
- spritz:5
- spritzer:15
- square:-3
- squash:-1
- squeak:-11
- squirt:10
- stage:-5
+ spritz:12
+ spritzer:9
+ square:-6
+ squash:12
+ squeak:-6
+ squirt:7
+ stage:-4
  stain:-11
- stainles:-5
- stair:-12
- stall:-6
- stamp:-14
- stand:-9
- standard:-4
- stank:6
- start:3
- static:-12
- stay:-12
- stays:-22
+ stainles:2
+ stair:-10
+ stall:-12
+ stamp:-20
+ stand:-8
+ standard:-11
+ stank:13
+ start:2
+ static:-3
+ stay:-8
+ stays:-15
  steam:-6
- stearic:-8
- stearin:-6
- steel:-12
- stelle:16
- step:-6
- stepp:-6
- steps:-10
- stick:-2
- sticker:4
- stiff:-3
- still:8
- sting:6
- stink:-11
- stir:-11
- stirr:-3
- stirs:-7
- stock:-11
- stole:-3
- stomach:12
- stone:-4
+ stearic:-3
+ stearin:-11
+ steel:-2
+ steep:-1
+ stelle:9
+ step:-12
+ steps:-6
+ stick:-8
+ sticker:1
+ sticky:-4
+ stiff:-7
+ still:6
+ sting:8
+ stink:-12
+ stir:-10
+ stirr:-2
+ stirs:-8
+ stock:-3
+ stole:-4
+ stomach:11
+ stone:2
  stood:-3
- stool:9
- stop:1
- stopp:-9
- stops:-4
- store:-14
- storm:-11
- story:-3
- stout:-11
- stove:-4
- str:7
- straight:-5
+ stool:4
+ stop:-1
+ stopp:-8
+ stops:11
+ store:-10
+ storm:-12
+ story:-6
+ stout:-6
+ stove:-12
+ str:-3
+ straight:-4
  strain:-6
- strange:1
+ strange:8
  strap:3
  straw:-4
- strawberry:-12
- streak:5
- stream:9
- strength:-12
- stretch:-4
- string:-5
- strip:7
- stripe:6
- stripp:-1
- strong:-2
+ strawberry:-9
+ streak:18
+ stream:3
+ street:-3
+ strength:-8
+ stretch:-2
+ string:-1
+ strip:9
+ stripe:5
+ stripp:3
  stronger:-3
- stuck:2
- student:7
- stuff:-3
- stunden:3
- stupid:5
- subject:-9
- such:7
- suck:8
- suet:-7
+ stuck:1
+ student:8
+ stuff:3
+ stunden:7
+ stupid:10
+ subject:-7
+ such:6
+ suck:4
+ sudden:-3
+ suet:-8
  sugar:2
- suis:13
- suit:-9
- sum:-7
- summer:-11
- sums:-4
- sun:-6
- sunburn:-5
- sunburnt:11
- sunday:-13
- sunflower:-1
- super:-2
- superfat:-23
- supervisor:-5
+ suis:8
+ suit:-7
+ sum:-6
+ summer:-6
+ sums:-5
+ sun:-3
+ sunburn:-6
+ sunburnt:9
+ sunday:-4
+ sunflower:5
+ sunflwer:-8
+ superfat:-20
+ supervisor:-7
  supp:-3
- supper:2
- supplier:-5
- suppos:-5
- suppose:-8
- sur:2
- sure:-10
- surface:-1
- surgra:-21
- surprise:2
+ supper:5
+ supplier:-6
+ suppos:3
+ suppose:-12
+ sur:3
+ sure:-5
+ surface:6
+ surgra:-14
+ surprise:-1
  suspect:-3
  swallow:7
- swap:-7
+ swap:-10
  swapp:-11
- swear:-8
- sweat:1
+ swear:-12
+ sweat:-2
  sweaty:8
- sweep:-8
- sweet:-6
- swell:7
- swig:3
- swimm:-9
- swirl:-10
- switch:7
- swollen:12
- swore:-9
- syrup:3
+ sweep:-12
+ sweet:-5
+ swell:5
+ swig:15
+ swimm:-7
+ swirl:-21
+ switch:3
+ swollen:13
+ swore:-7
  t:-9
- ta:-5
- tab:-4
- tabl:-4
- table:5
- tablet:-2
- tack:5
- taffy:6
- tag:-12
+ ta:-16
+ tab:-2
+ tabl:-12
+ table:8
+ tablespoon:-1
+ tablet:-5
+ tack:-1
+ taffy:5
+ tag:-13
  tak:-9
- taken:5
- takes:-15
+ take:3
+ taken:9
+ takes:-17
  tale:-3
- talk:-5
- tallow:1
- tan:-2
- tank:-6
- tap:-2
- tape:-5
- taped:-3
- tapp:6
+ talk:-3
+ tallow:-9
+ tank:-5
+ tap:3
+ tape:-8
+ taped:-6
+ tapp:8
  tar:-3
- tare:-10
- tared:-6
- taste:-2
- tattoo:-9
- taught:-9
- tbsp:-6
- td:-6
+ tare:-14
+ target:-3
+ tast:4
+ taste:6
+ tattoo:-10
+ taught:-7
+ tbsp:3
+ td:-10
  tea:7
- teach:-8
- teacher:-2
- team:-7
- tear:2
- tears:-6
- teaspoon:2
- teenage:-3
- teenager:-2
- teeth:-4
+ teach:-11
+ teacher:-8
+ team:-9
+ tear:1
+ tears:-8
+ teaspoon:5
+ teenage:-4
+ teenager:-3
+ teeth:-5
  tel:-6
- tell:-3
- tells:-8
- temp:-10
- temperature:-11
- temps:-4
- ten:-9
- tender:6
- tengo:5
- tenia:-2
- tenth:-7
- terrace:-6
- terrible:-3
- terrier:-4
+ tell:-2
+ tells:-12
+ temp:-14
+ temperatur:8
+ temperature:-10
+ temps:-3
+ ten:-11
+ tender:3
+ tengo:6
+ tenia:1
+ tenth:-8
+ term:-5
+ terrace:-3
+ terrible:-6
+ terrier:-8
  test:-12
- tester:-5
- tests:-7
- tete:-6
- text:1
- texture:-3
- than:-16
- thank:-17
- that:-4
- thats:10
+ tester:-4
+ tests:-4
+ tete:-7
+ text:3
+ than:-11
+ thank:-19
+ that:-3
+ thats:5
  the:-2
- their:3
+ their:6
  them:-6
- then:-4
- theory:-3
- ther:11
- there:9
- therefore:-3
- therell:-3
- thermometer:-2
- these:-8
- they:10
- theyd:-9
- theyre:-5
- theyve:10
- thick:-3
- thicken:-12
- thickener:-6
- thicknes:-7
- thigh:13
- thin:-1
- thing:-10
- think:-2
- third:-1
+ then:-15
+ ther:17
+ there:10
+ therefore:-6
+ therell:-6
+ thermometer:-1
+ these:-13
+ they:5
+ theyd:-11
+ theyll:-3
+ theyre:-1
+ theyve:6
+ thick:2
+ thicken:-13
+ thicknes:-12
+ thigh:15
+ thin:-4
+ thing:-13
+ think:-3
  thirteen:-5
- thirty:-10
- this:-2
- those:-18
- though:-12
- thought:6
- thread:-4
- three:2
+ thirty:-13
+ this:-3
+ those:-12
+ though:-8
+ thought:7
+ thread:-7
+ three:-5
  threw:7
  throbb:-3
- throw:-3
- thrown:5
- thumb:7
+ through:-2
+ throw:3
+ thrown:4
+ thru:7
+ thumb:4
+ thumbprint:-5
  thump:13
- thursday:3
- thx:-9
- tick:1
- tidi:-3
- tidy:-6
- tied:-5
- tiene:1
- tight:-6
- til:-4
- tiles:-6
- till:-4
- tilt:-11
- time:1
+ thursday:-2
+ thx:-14
+ tick:8
+ tidi:4
+ tidy:-3
+ tied:-6
+ tight:-3
+ til:-9
+ tiles:-5
+ till:-6
+ tilt:-4
+ time:-6
  timer:-10
- times:-11
- tin:-16
- ting:2
+ times:-9
+ tin:-14
+ ting:11
  tingl:7
- tingle:10
- tins:-3
- tiny:3
- tip:8
+ tingle:4
+ tins:-11
+ tiny:9
+ tip:13
  tipp:-7
- tips:9
- tired:-5
- title:-2
- to:-5
- toast:-10
- tocar:-2
- tochter:9
- today:-2
+ tips:6
+ tired:-6
+ titanium:-1
+ title:-4
+ to:-8
+ toast:-9
+ tocar:-5
+ tochter:4
  toddler:-4
  todo:-6
- toe:3
- toes:7
- toffee:3
+ toe:1
+ toes:1
+ toffee:4
  together:-10
- told:-14
- tom:8
- tomato:-4
- tombee:16
- tomo:11
+ told:-8
+ tom:9
+ tomato:-7
+ tombee:8
+ tomo:9
  tomorrow:1
- tone:-3
- tongue:4
- tonight:4
- too:-14
- took:6
- toothpaste:11
- top:-8
- topp:-5
- tops:7
- torch:-5
- torn:-6
- total:-4
- touch:-7
- touche:16
- tournesol:-5
- tousse:4
- tout:1
- toute:11
- towel:-4
- tr:-6
+ tongue:-3
+ tonight:-2
+ too:-10
+ took:7
+ toothpaste:10
+ top:-9
+ tops:10
+ torch:-3
+ torn:-3
+ total:-14
+ touch:-5
+ touche:10
+ tournesol:-6
+ tousse:7
+ tout:-3
+ toute:12
+ towel:-6
+ tr:-7
  trac:-6
- trace:-7
+ trace:-6
  tractor:-4
- trago:10
- train:3
+ trago:9
+ trail:-3
+ train:2
  translat:-3
- translate:-3
- translucent:1
- transparent:10
- traver:3
+ translucent:2
+ transparent:8
+ traver:-1
  tray:-2
- treasurer:-3
- treat:7
+ trays:-3
+ treasurer:-4
+ treat:3
  tree:-4
- trees:-3
- tres:9
- trial:-7
- tried:3
- tries:-5
- trimming:7
- tripp:17
- trois:6
- trop:1
- tropfen:10
+ trees:-4
+ tres:10
+ trial:-5
+ trick:5
+ tried:8
+ tries:-11
+ trimming:6
+ tripp:14
+ trois:11
+ tropfen:4
  trouble:-1
- trouser:7
- true:-6
- trust:-10
- truth:-6
- try:-10
- tsp:-10
- tub:-2
- tube:3
- tubs:-7
- tue:-4
- tuesday:3
- tummy:10
- tun:12
- turmeric:-6
- turn:9
- turns:3
- tut:12
- tutor:-3
- twelve:-3
- twenty:-3
- twice:-4
- twins:-1
- two:6
- ty:-8
- typ:1
- type:-1
- typed:-4
- typo:-6
- typos:-4
- uber:17
- uberfettung:-5
- ubers:11
- uf:-8
- ugly:-9
- uh:8
- ul:-7
- um:10
- un:-1
- una:2
- uncle:-14
- uncur:9
- und:-6
- under:6
- underneath:9
- underside:11
- understand:-10
+ trouser:11
+ true:-9
+ trust:-11
+ truth:-4
+ try:-2
+ tsp:-8
+ tub:-16
+ tube:5
+ tubs:-3
+ tue:-5
+ tuesday:1
+ tummy:15
+ tun:14
+ turmeric:-3
+ turn:11
+ turns:-15
+ tut:8
+ tutor:-4
+ twelve:-4
+ twenty:1
+ twice:2
+ two:4
+ ty:-9
+ typ:-1
+ type:2
+ typed:-11
+ typo:-7
+ typos:-1
+ u:-3
+ uber:14
+ uberfettung:-10
+ ubers:10
+ uf:-13
+ ugly:-8
+ uh:2
+ ul:-10
+ ultramarine:-11
+ um:7
+ un:-3
+ una:1
+ uncle:-12
+ uncur:17
+ und:-5
+ under:4
+ underneath:7
+ underside:10
+ understand:-6
  undilut:8
  une:10
- unicorn:-5
- unit:-3
- units:-3
- unmold:4
- unmould:4
+ unicorn:-11
+ units:-5
+ unmold:10
+ unmould:3
+ unrefin:-5
  unscent:-11
- unterarm:19
- up:-1
- update:2
- urgent:7
- us:-12
+ unterarm:9
+ until:-2
+ update:-2
+ urgent:3
+ us:-9
  usable:-9
- usado:-5
- use:-21
- used:-10
- useful:-8
- uses:-14
- using:-15
+ usado:-7
+ use:-2
+ used:-4
+ useful:-3
+ uses:-17
+ using:-6
  usual:-8
- v2:-10
- v3:-9
- van:-4
- vanilla:-8
- vapeur:7
- vapor:-4
- vapour:2
- varnish:-5
- vaseline:-9
- vaso:10
- veces:-6
- vegetable:-4
- vent:-13
- veo:12
- verbrannt:10
- verdict:-9
- verify:-14
- verschluckt:8
- verse:3
- version:-7
- very:5
- vet:-2
- veteran:-4
- video:-6
- viel:-5
- village:-8
- vinegar:13
- virgin:-6
- visage:10
- visitor:-2
+ v2:-12
+ v3:-8
+ van:-8
+ vanilla:-13
+ vapeur:3
+ vapor:-1
+ vapour:-2
+ varnish:-11
+ vaseline:-10
+ vaso:8
+ veces:-5
+ vegan:-3
+ vegetable:-11
+ vent:-14
+ veo:9
+ verbrannt:4
+ verdict:-6
+ verify:-9
+ verschluckt:13
+ verse:-2
+ version:-6
+ very:1
+ vet:5
+ veteran:-8
+ video:-3
+ viel:-8
+ village:-5
+ vinegar:9
+ virgin:-5
+ visage:9
  vite:-6
- voice:8
- volcano:3
- voll:5
+ voice:11
+ volcano:6
+ voll:-1
  volume:-10
- volunteer:-9
- vom:15
- vomit:9
+ volunteer:-15
+ vom:5
+ vomit:6
  von:4
- vous:-5
- w:10
- waist:-6
+ vous:-11
+ w:11
+ waist:-9
  wait:-9
- wake:5
- wakes:3
- walk:11
- wall:-9
- walnut:-3
- wann:-10
- want:-11
- wants:-13
- wardrobe:-3
- warm:-1
- warn:-16
- was:3
- wash:-4
- wasnt:-5
- wasp:-5
- wasser:-12
- watch:-7
- water:6
- watery:-1
- watr:-2
- watter:-10
- wax:-10
- waxy:-3
- way:1
- we:-1
- wear:-5
- wears:-13
- weather:-7
- web:-2
- wed:-4
- wedd:2
- wednesday:-3
+ wake:1
+ walk:9
+ wall:-12
+ walnut:-11
+ wann:-9
+ want:-6
+ wants:-10
+ war:-3
+ wardrobe:-6
+ warm:1
+ warn:-9
+ was:1
+ wash:-1
+ wasnt:-7
+ wasp:-6
+ wasser:-7
+ waste:-7
+ watch:-10
+ water:7
+ watery:6
+ watr:-1
+ watter:-12
+ wax:-8
+ waxy:-4
+ way:-1
+ we:2
+ wear:-2
+ wears:-15
+ weather:-11
+ web:-3
+ wed:-3
+ wedd:6
  week:-7
- weekend:-11
- weeks:-26
- weep:4
+ weekend:-15
+ weeks:-20
+ weep:-2
  weeps:11
- weh:12
- weigh:-13
+ weg:2
+ weh:8
+ weigh:-16
  weight:-11
- weird:10
- weiss:14
- welcome:-4
- well:-13
- welli:-5
+ weird:9
+ weiss:13
+ welcome:-11
+ weld:-3
+ well:-10
+ welli:-4
  wenn:-16
- went:1
- were:2
+ went:-5
+ were:6
  wet:6
- weve:-10
- what:-1
- whatever:-8
- whats:-16
- whatsoever:-3
+ weve:-11
+ what:2
+ whatever:-5
+ whats:-14
+ whatsoever:-4
  wheel:-8
- wheez:26
- when:1
- whenever:4
- where:11
- whether:-11
- which:-23
- whichever:-7
- while:-10
- whipp:-5
+ wheez:10
+ when:-3
+ whenever:2
+ where:6
+ whether:-14
+ which:-17
+ whichever:-6
+ while:-6
+ whipp:4
  whisk:-1
- white:5
+ white:12
+ whiter:-3
  who:-5
- whoever:-6
- whole:-1
- wholesaler:-5
- whom:-6
- whose:-8
- why:-5
- wide:-9
- width:-2
- wie:-7
- wife:5
- will:-13
+ whole:-4
+ wholesaler:-3
+ whom:-3
+ whose:-6
+ width:3
+ wie:-6
+ wife:-1
+ will:-11
  wind:3
- window:4
- windowsill:-7
- windy:-6
- wine:11
- wing:-5
- wins:-11
- winter:-18
+ window:2
+ windowsill:3
+ windy:-5
+ wine:12
+ wing:-7
+ wins:-12
+ winter:-20
  wip:3
- wipe:1
- wiped:8
- wird:-12
- wire:-8
- wise:-13
- wish:-8
- with:-5
- within:-11
- without:-9
- wks:-5
- wobb:16
- wobbl:13
- wochen:-1
- woke:8
+ wipe:3
+ wiped:13
+ wird:-11
+ wire:-12
+ wise:-16
+ wish:-14
+ with:-1
+ within:-10
+ without:-1
+ wks:-3
+ wobb:4
+ wobbl:3
+ wochen:1
+ woke:10
  wollte:-6
- woman:11
- women:-4
- won:-2
- wonder:-1
- wont:11
- wood:-1
+ woman:7
+ wonder:-11
+ wont:15
+ wood:-7
  wooden:-4
- wool:1
- word:-6
+ wool:-7
+ word:-5
  words:-7
- wore:-5
- work:-5
- works:-19
+ wore:-7
+ work:-15
+ works:-17
  worksheet:-3
- workshop:-1
- worri:-4
- worry:-4
- worse:7
- worst:-5
- worth:-5
- would:-25
- wouldnt:-6
- wrap:-12
+ workshop:-8
+ worktop:-1
+ worri:-16
+ worry:-7
+ worse:15
+ worst:-6
+ worth:-9
+ would:-24
+ wouldnt:-7
+ wow:-1
+ wrap:-10
+ wrapp:3
  wrapper:-3
- wreck:-6
- wrink:-2
- wrinkl:-5
- wrist:15
- writ:-10
- write:-12
- written:-4
- wrong:-8
- wrote:-21
- x:-12
- y:7
- ya:-1
- yall:-6
- yard:-8
- year:-9
- years:-10
- yellow:7
- yellowish:3
- yes:1
- yesterday:10
- yet:-6
- yeux:-7
- yield:-4
- yo:-2
- yoghurt:-10
- yogurt:-6
- you:-8
- youd:-14
- youll:-3
- young:-1
+ wreck:-1
+ wrink:1
+ wrinkl:2
+ wrist:11
+ writ:-19
+ write:-8
+ written:-6
+ wrong:-11
+ wrote:-18
+ x:-14
+ y:1
+ ya:-8
+ yall:-4
+ yard:-7
+ year:-4
+ years:-7
+ yellow:8
+ yellowish:4
+ yes:6
+ yesterday:8
+ yet:-12
+ yeux:-8
+ yield:-5
+ yo:-4
+ yoghurt:-6
+ yogurt:-13
+ you:2
+ youd:-9
+ youll:-2
+ young:-7
  your:-3
- youre:-3
- yours:-4
- yourself:-1
- youve:5
- yr:7
- yrs:-5
- zap:-8
- zapp:-7
- zappy:-5
- zaps:-15
- zero:-4
- zu:-12
- zum:-8
+ youre:-6
+ yours:-5
+ yourself:-6
+ youve:1
+ yr:3
+ yrs:-6
+ zap:-12
+ zapp:1
+ zappy:-14
+ zaps:-10
+ zero:3
+ zu:-7
+ zum:-11
  zwei:-3
  £0:-9
- £1:-5
- £3:-2
- £4:-3
- £5:-3
- £6:-1
- °c:-15
- °f:-6
- ¿la:-10
- ¿que:-6
- ¿se:-4
- –:-5
- —:-20
- •:-18
- €:-9
- →:-9
+ £1:-6
+ £3:-6
+ £5:-2
+ °c:-21
+ °f:-9
+ ¿la:-4
+ ¿que:-10
+ ¿se:-5
+ –:-16
+ —:-15
+ •:-16
+ €:-6
+ →:-11
 --:4
--B:14
--C:-6
--D:8
--E:8
--F:1
--G:-7
--H:8
--I:2
--J:4
--K:4
--L:9
--M:2
--O:7
+-:-2
+-A:3
+-B:6
+-C:1
+-D:6
+-E:3
+-G:-3
+-H:12
+-I:5
+-J:5
+-K:7
+-L:14
+-M:-1
+-N:-1
+-O:12
 -P:-1
--Q:-4
--R:4
--S:-11
--T:13
--V:7
--W:9
+-Q:-12
+-R:7
+-S:-7
+-T:7
+-W:8
 -Y:-2
--b:4
--d:7
--f:-8
+-b:-4
+-d:4
+-f:-7
 -g:3
 -h:12
 -i:-1
--j:-5
--k:-10
--l:2
--m:1
--n:16
+-j:1
+-k:-2
+-l:-4
+-m:-4
+-n:17
 -o:3
 -p:-2
--q:5
--r:3
--s:-4
--u:2
--v:1
--w:-5
--y:-11
--z:-1
-A-:-4
+-q:4
+-r:-4
+-s:-2
+-t:-1
+-v:-2
+-w:1
+-y:-9
+-z:-3
+A-:-6
 A:6
-AA:1
-AC:4
-AD:4
-AE:8
-AF:4
-AG:-6
-AH:-5
-AI:5
-AK:2
-AL:-4
-AM:-9
+AA:2
+AC:1
+AD:-1
+AE:10
+AF:12
+AG:-10
+AH:-4
+AI:2
+AK:5
+AL:-1
+AM:-11
+AN:-1
 AO:2
-AP:5
-AQ:7
-AR:12
-AS:5
-AT:1
-AW:2
-AY:7
-Ab:6
-Af:3
-Ag:12
-Ah:-15
-Ai:5
-Aj:-19
-Ak:-4
-Al:4
-Am:8
-An:3
+AP:8
+AR:18
+AS:-3
+AT:5
+AV:-5
+AW:-2
+AY:15
+Ab:1
+Af:-1
+Ag:11
+Ah:-8
+Ai:3
+Aj:-17
+Ak:-5
+Al:6
+Am:7
+An:6
 Ao:7
-Aq:16
-Ar:7
-As:-2
-At:-1
-Au:13
-Av:12
+Ap:-6
+Aq:9
+Ar:5
+As:1
+At:2
+Au:10
+Av:4
 Aw:9
-Ay:2
-Az:6
-B-:-1
-B:16
-BA:14
-BB:8
-BK:9
-BO:14
-BV:11
-Bf:-6
-Bi:5
-Bo:-5
-Bt:-5
-Bw:-1
-Bz:3
-C-:-1
-C:9
-CA:2
-CB:-5
-CC:-4
-CD:14
-CE:-14
-CF:-10
-CG:2
-CH:1
-CI:-7
-CK:6
-CL:11
-CM:-11
-CN:5
-CO:-7
+Ay:4
+Az:5
+B-:4
+B:15
+BA:17
+BB:10
+BK:3
+BO:6
+BV:15
+Bf:-7
+Bi:4
+Bo:-1
+Bp:1
+Bt:-1
+Bw:-2
+Bz:6
+C-:3
+C:4
+CA:7
+CB:-2
+CC:-3
+CD:17
+CE:-6
+CF:-9
+CG:5
+CH:-4
+CI:-10
+CK:5
+CL:10
+CM:-8
+CN:6
+CO:-5
 CP:-2
-CQ:8
-CR:12
-CS:4
-CV:-5
-CW:-8
-CY:5
-Cb:8
-Cd:11
-Cf:-5
-Cg:-4
-Ch:19
-Ci:-1
-Cj:-10
-Ck:7
-Cl:-7
-Cm:2
-Cn:-4
-Co:-3
-Cp:9
-Cq:-7
-Cr:1
-Ct:4
+CQ:6
+CR:8
+CS:6
+CV:-7
+CW:-7
+CY:8
+Cb:6
+Cd:14
+Cf:-9
+Cg:-8
+Ch:14
+Cj:-5
+Ck:8
+Cl:-3
+Cm:1
+Cn:3
+Cp:6
+Cq:-10
+Cs:-3
+Ct:3
 Cv:-8
-Cw:-13
-Cz:-4
-D-:2
+Cw:-17
+Cz:-7
 D:19
-DA:19
-DD:5
-DO:-3
-DQ:5
-DS:2
-Db:7
-Di:8
-Dk:4
-Do:-5
-Dp:24
-Dq:7
-Dt:10
-Dw:1
-Dz:-1
-E-:-4
-E:15
-EA:1
+DA:24
+DD:25
+DO:-4
+DQ:10
+DS:3
+Db:10
+Di:-1
+Dk:10
+Do:2
+Dp:10
+Dq:6
+Dt:12
+Dw:-3
+Dz:2
+E-:-7
+E:14
+EA:-2
 EC:5
-EE:-9
-EF:-7
-EH:22
-EN:5
-EO:7
-EP:-11
-EQ:7
-ER:18
-ES:-3
-ET:10
-EV:16
-EW:9
-Ef:-15
+EE:-13
+EF:-6
+EH:19
+EN:3
+EO:2
+EP:-10
+EQ:5
+ER:9
+ET:4
+EV:15
+EW:11
+Ef:-14
 Eh:9
-Ei:6
-El:5
-Eo:-14
-Ep:5
-Eq:3
-Er:-6
-Et:-11
-Ev:-4
-Ew:-12
-Ez:3
-F-:-3
-F:-5
-FC:-6
-FD:4
-FL:-6
-FM:-5
-FN:-14
-FO:-15
-FP:-8
-FQ:-3
-FS:-6
-FW:-16
-Fb:4
+Ei:9
+El:18
+Eo:-15
+Ep:6
+Eq:2
+Er:-4
+Et:-9
+Ev:3
+Ew:-13
+Ez:1
+F-:-5
+FA:-10
+FC:-12
+FD:3
+FL:-9
+FM:-14
+FN:-21
+FO:-13
+FP:-6
+FQ:2
+FS:-9
+FW:-15
+Fb:3
 Ff:4
-Fi:-10
-Fj:-4
-Fk:-13
-Fo:-8
-Fp:-10
-Fq:-8
-Fr:-3
-Fs:-7
-Ft:-1
-Fv:-6
-Fw:4
-Fy:8
-Fz:5
-G-:7
-G:-3
-GA:-2
-GC:7
-GF:-6
+Fi:-11
+Fj:-7
+Fk:-9
+Fp:-9
+Fq:-6
+Fr:-8
+Fs:-6
+Ft:-9
+Fv:-5
+Fw:7
+Fy:5
+Fz:-4
+G-:5
+G:-5
+GA:4
+GC:12
+GF:-7
 GG:5
-GL:7
-GM:-6
-GN:5
-GO:5
-GP:4
-GQ:-8
-GR:12
-GS:-7
-GV:3
-GW:1
-GY:-6
-Gb:1
-Gf:2
-Gi:-2
-Gj:11
-Gl:-7
-Gp:4
-Gq:-4
-Gt:-5
+GL:10
+GM:-1
+GN:4
+GO:6
+GP:11
+GR:4
+GS:-4
+GV:8
+GW:3
+GY:-2
+Gi:1
+Gj:5
+Gl:-3
+Go:-1
+Gp:5
+Gq:-1
+Gr:-1
+Gt:-4
 Gv:6
 Gw:3
-Gz:1
+Gz:8
 H-:6
 H:10
-HA:7
-HE:-5
-HH:17
+HA:8
+HE:-7
+HH:6
 HI:7
-HM:-4
-HN:-6
-HP:1
-HQ:6
-HS:5
-HT:8
-HV:10
-HW:7
-HY:9
-Hb:8
-Hf:-1
-Hh:7
-Hi:-19
-Hj:-6
-Hn:7
-Ho:-1
-Hp:-2
-Hq:12
-Hr:1
-Ht:-8
-Hw:-24
-Hz:6
-I-:6
-I:-5
-IA:-13
-IC:-1
+HM:-1
+HN:-3
+HO:3
+HP:4
+HQ:-1
+HS:11
+HT:18
+HV:13
+HW:9
+HY:5
+Hb:7
+Hh:4
+Hi:-22
+Hj:-8
+Hn:6
+Ho:-2
+Hp:-5
+Hq:13
+Hr:6
+Ht:-9
+Hw:-17
+Hz:10
+I-:-3
+I:-6
+IA:-10
+IC:-9
 IO:-5
-IP:-10
-IQ:-3
-IS:-7
-IW:-8
-Ib:-6
-If:1
-Ii:-10
-Ij:-3
-Io:-3
-Ip:6
-It:-7
-Iw:-9
-Iz:-9
-J-:11
-J:10
+IP:-7
+IQ:-1
+IS:-2
+IW:-4
+Ib:-4
+If:-5
+Ii:-7
+Io:-6
+Ip:4
+It:-5
+Iw:-8
+Iz:-8
+J-:4
+J:12
 JO:-6
 JP:5
 JS:-9
-Jo:-2
-Jt:11
-Jz:9
-K-:5
-K:14
-KA:10
-KE:8
-KK:20
-KN:11
-KO:-4
-KP:12
-KQ:14
-KS:-8
-KT:4
-KV:7
-KW:-2
-Kb:17
-Kf:-6
-Kh:4
-Ki:3
-Ko:-4
-Kp:12
-Kr:5
-Kt:4
-Kw:-9
-Kz:-2
-L-:-15
-L:12
-LA:11
-LC:-3
-LG:-2
-LN:-8
-LO:-6
-LP:-3
-LQ:-3
-LS:15
-LY:-6
-Lb:3
-Lf:16
-Lh:14
-Li:-7
-Lk:11
-Lo:-1
-Lp:16
+Jt:14
+Jz:7
+K-:6
+K:11
+KA:14
+KE:3
+KH:1
+KK:6
+KN:10
+KO:-5
+KP:5
+KQ:9
+KS:-7
+KT:5
+KV:9
+KW:-3
+Kb:11
+Kf:-7
+Kh:3
+Ki:-2
+Ko:3
+Kp:15
+Kr:7
+Kt:7
+Kw:-11
+Kz:-4
+L-:-20
+L:14
+LA:5
+LC:-6
+LG:3
+LN:1
+LO:-5
+LP:-6
+LS:13
+LY:-7
+Lb:9
+Lf:6
+Lh:6
+Li:-4
+Lk:15
+Lo:-6
+Lp:12
 Lq:3
-Lr:9
-Lt:10
-Lw:-5
-Lz:2
-M-:-11
-M:-2
-MA:-20
-MC:-13
-MD:3
-ME:-16
-MF:-6
-MG:-5
-MH:-3
-MK:1
-MM:-6
-MP:-3
-MQ:-6
-MR:1
-MV:-5
-MW:2
-Mf:-10
+Lr:8
+Lt:-2
+Lw:3
+M-:-17
+M:-4
+MA:-14
+MC:-3
+MD:9
+ME:-7
+MF:-4
+MG:-4
+MH:-4
+MK:-7
+MM:-8
+MN:5
+MO:-3
+MQ:-9
+MR:-1
+MS:-3
+MV:-7
+MW:-2
+Mb:1
+Md:-3
+Mf:-12
 Mh:-14
-Mi:-8
-Mj:5
-Mk:-6
-Ml:-4
-Mo:-9
-Mp:-11
-Mq:-2
-Mr:-9
+Mi:-2
+Mk:-3
+Ml:-8
+Mo:-10
+Mp:-9
+Mq:1
+Mr:-11
 Mt:-4
-Mu:-19
-Mv:-8
-Mw:-6
-My:-8
-Mz:1
-N-:-1
-N:-5
-NA:-7
-NC:-4
-ND:3
-NE:-9
-NF:-3
-NG:-3
-NH:-6
-NK:-1
-NM:-7
-NN:-12
-NO:-7
-NP:-7
-NQ:-5
-NR:-13
-NS:-18
-NT:6
-NV:-19
-NW:-22
-Nb:-16
-Nd:5
-Nf:3
-Ng:10
-Nh:-4
-Ni:-12
-Nj:10
-Nk:13
-Nl:8
-Nm:-11
-Nn:11
-No:-2
-Np:-3
+Mu:-27
+Mv:7
+Mw:-10
+My:-5
+Mz:-3
+N-:1
+N:-4
+NA:-8
+NC:-13
+ND:8
+NE:-12
+NF:2
+NG:-14
+NH:-8
+NI:7
+NK:-7
+NL:-6
+NM:-17
+NN:-13
+NO:-5
+NP:-1
+NR:-15
+NS:-9
+NT:4
+NV:-15
+NW:-17
+NY:-3
+Nb:-12
+Nd:3
+Nf:10
+Ng:9
+Nh:-5
+Ni:-15
+Nj:6
+Nk:10
+Nl:7
+Nm:-8
+Nn:10
+No:-8
+Np:-4
 Nq:-4
-Nr:-21
-Ns:-18
-Nt:-8
-Nu:-8
-Nv:11
-Nw:-11
+Nr:-15
+Ns:-10
+Nt:-7
+Nu:-7
+Nv:3
+Nw:-10
 Ny:-12
-Nz:3
-O-:-1
-O:1
-OA:-9
-OB:11
-OC:-3
+Nz:4
+O-:2
+O:4
+OA:-5
+OB:5
 OD:11
 OE:13
-OF:-9
-OG:-15
-OH:4
-OI:-10
-OJ:3
-OK:1
-OL:7
-OM:11
-ON:-3
-OO:2
-OP:10
-OQ:-4
-OR:1
-OS:-6
-OT:17
-OV:-3
-OW:4
-OY:9
-Ob:10
-Od:15
+OF:-7
+OG:-12
+OH:6
+OI:-11
+OJ:8
+OL:8
+OM:6
+ON:3
+OP:7
+OQ:-2
+OR:6
+OS:-5
+OT:10
+OV:-2
+OW:2
+OY:8
+Ob:8
+Od:13
 Of:2
-Og:1
-Oh:-1
+Og:5
+Oh:2
 Oi:-2
-Oj:-1
-Ok:5
+Oj:-2
+Ok:6
 Ol:7
 Om:-2
-On:1
-Op:-8
-Oq:13
+On:3
+Oo:-1
+Op:-6
+Oq:12
 Or:1
-Ot:5
+Ot:4
 Ou:10
-Ov:-1
-Ow:-5
+Ov:4
+Ow:1
 Oz:1
-P-:7
+P-:6
 P:10
-PA:1
-PE:-8
-PF:2
-PG:5
-PH:7
-PI:-10
+PA:2
+PC:1
+PE:-6
+PF:3
+PG:7
+PH:13
 PJ:7
-PK:2
-PL:-2
+PK:-5
 PM:5
-PN:-4
-PO:8
-PP:6
+PN:-7
+PO:6
+PP:4
 PQ:-1
-PR:12
-PS:-1
-PT:10
-PV:12
-PW:-2
-PY:1
-Pb:-2
-Pf:-7
-Ph:11
-Pi:16
-Pj:4
-Pk:-2
-Pl:6
-Pm:-2
+PR:11
+PS:1
+PT:9
+PV:8
+PW:-3
+PY:3
+Pb:2
+Pf:-3
+Ph:8
+Pi:10
+Pj:-1
+Pl:4
+Pm:-1
 Pn:8
 Po:4
-Pp:-5
-Pq:2
-Pr:5
-Pt:2
-Pu:10
-Pv:-2
-Pw:-10
-Py:-11
-Pz:5
-Q-:9
-Q:3
-QA:-3
-QD:-2
-QE:1
-QF:5
-QG:1
-QH:-1
-QK:-1
-QL:4
-QM:-12
-QN:-5
-QO:1
-QP:-13
+Pp:-9
+Pq:8
+Pr:8
+Pt:3
+Pu:9
+Pv:-1
+Pw:-8
+Py:-8
+Pz:6
+Q-:6
+Q:5
+QA:-4
+QC:-6
+QE:7
+QF:4
+QH:-4
+QK:-6
+QL:3
+QM:-14
+QN:-4
+QO:2
+QP:-9
 QQ:-10
-QR:-2
-QS:-14
-QT:7
-QV:-11
-QW:-9
-QY:-6
-Qb:-3
-Qd:12
-Qf:-13
-Qg:5
-Qh:-1
-Qi:-1
-Qj:6
-Qk:-7
-Ql:5
-Qm:3
+QR:2
+QS:-11
+QT:6
+QV:-8
+QW:-7
+QY:-1
+Qb:-6
+Qd:11
+Qf:-10
+Qg:4
+Qh:-5
+Qi:6
+Qj:9
+Qk:-3
+Ql:2
+Qm:9
 Qo:-5
 Qp:1
-Qq:-11
-Qr:8
-Qs:-8
-Qt:-6
-Qu:-1
-Qv:12
-Qw:2
-Qy:4
-Qz:-7
-R-:4
-R:16
-RA:-5
+Qq:-21
+Qr:14
+Qs:-10
+Qt:-8
+Qu:-3
+Qv:16
+Qw:4
+Qy:6
+Qz:-8
+R-:2
+R:12
 RC:10
-RE:9
-RG:-6
-RH:16
-RL:7
-RN:6
-RO:2
-RP:7
-RQ:6
-RS:16
-RV:12
+RE:5
+RG:-2
+RH:12
+RL:4
+RN:3
+RO:4
+RP:6
+RQ:7
+RS:15
+RV:13
 RW:12
 RY:9
-Rb:4
-Rh:9
+Rb:7
+Rh:10
 Ri:-7
-Rk:3
-Rl:-2
-Rm:-3
-Ro:4
-Rp:-4
-Rr:9
-Rt:5
-Rw:-13
-Rz:2
-S-:4
-SA:8
-SC:2
-SE:1
-SF:-4
-SG:1
-SH:-11
-SK:-4
-SL:10
+Rk:6
+Rl:3
+Rm:-5
+Rp:2
+Rr:8
+Rt:8
+Rw:-5
+Rz:13
+S-:-2
+S:-5
+SA:6
+SC:1
+SD:2
+SE:-2
+SF:-1
+SG:-3
+SH:-10
+SK:2
+SL:7
 SM:-1
 SN:1
-SO:-7
-SP:-3
-SQ:7
-SR:15
-SS:12
-SW:-4
-Sb:14
-Sf:-5
-Sh:-18
-Si:-1
-Sj:-6
-Sk:7
+SO:-3
+SP:-2
+SQ:-5
+SR:17
+SS:9
+SW:-7
+Sb:6
+Sf:-10
+Sh:-14
+Si:-3
+Sj:-5
+Sk:10
 Sl:-7
-Sm:11
-Sp:4
-Sr:7
-St:1
-Sw:-10
-Sy:-6
+Sm:13
+So:2
+Sp:6
+Sq:-1
+Sr:3
+St:-1
+Su:-8
+Sw:-9
+Sy:-4
 Sz:-6
-T-:-5
-T:15
-TA:11
-TH:13
-TK:-3
-TO:16
-Th:23
-Ti:5
-To:3
-Tp:5
-Tq:10
-Tt:4
+T-:-4
+T:11
+TA:6
+TH:18
+TK:-8
+TO:14
+Th:10
+Ti:9
+To:2
+Tp:7
+Tq:4
+Tt:6
 Tz:-3
-V-:3
-V:1
-VA:7
+V-:6
+VA:5
 VB:9
-VC:11
+VC:12
 VE:10
-VK:12
-VN:-9
-VO:7
-VP:7
-VS:-4
-VT:5
-VW:14
-Vf:-17
-Vi:-1
-Vo:-6
-Vp:1
-Vq:3
-Vr:13
+VK:10
+VN:-6
+VO:4
+VP:15
+VS:-10
+VT:7
+VW:10
+Vf:-8
+Vi:-7
+Vo:-9
+Vq:16
+Vr:11
 Vt:-2
-Vw:-3
-W-:2
-W:3
+Vw:-2
+Vz:9
+W-:8
+W:-1
 WA:4
-WC:9
-WE:2
-WF:-16
+WC:12
+WE:6
+WF:-13
 WG:-6
-WH:3
-WK:4
-WN:3
-WO:3
-WP:-1
-WQ:-4
-WR:18
-WS:3
-WT:5
-WV:-3
+WH:1
+WK:9
+WL:1
+WM:-5
+WN:-1
+WO:-2
+WP:1
+WQ:1
+WR:11
+WS:6
+WT:6
+WV:-2
 WW:-9
-WY:15
+WY:9
 Wb:-5
-Wf:-8
-Wg:5
-Wh:7
+Wf:-10
+Wg:-10
+Wh:2
+Wi:-3
+Wj:1
 Wk:3
-Wl:15
+Wl:8
 Wm:4
-Wo:5
-Wp:-6
-Wq:-6
+Wo:2
+Wp:-1
+Wq:-4
 Wr:-1
-Wt:-1
-Wv:11
-Ww:2
-Wz:6
-X:14
-XA:14
-Y-:2
-Y:11
-YA:7
-YC:-10
-YN:10
-YO:1
-YP:-2
-YQ:12
-YS:-7
-YW:15
-YY:-3
-Yf:-9
-Yh:8
-Yl:-5
-Yo:3
-Yp:8
-Yr:8
-Yt:-12
-Yw:-2
-Yz:6
-any:-10
-b-:4
-b:9
-bA:12
-bC:-3
-bE:6
+Wt:-4
+Wv:7
+Ww:3
+Wz:-5
+X:13
+XA:13
+Y-:-1
+Y:12
+YA:11
+YC:-5
+YN:6
+YP:-3
+YQ:5
+YS:-10
+YW:11
+YY:-7
+Yf:-10
+Yh:13
+Yi:1
+Yl:-6
+Yo:-1
+Yp:10
+Yr:14
+Yt:-4
+Yz:12
+any:-8
+b-:6
+b:8
+bA:9
+bC:-1
+bE:13
 bG:6
-bH:-3
-bK:12
-bN:4
-bP:-8
-bQ:-10
-bR:1
-bS:9
-bW:1
-bb:-3
-bf:-8
-bh:-2
-bi:7
-bj:-7
+bH:5
+bK:13
+bN:10
+bO:-4
+bP:-3
+bQ:-5
+bR:8
+bS:14
+bW:3
+bb:-6
+bf:-3
+bh:3
+bi:11
+bj:-9
 bl:6
-bm:2
+bm:3
 bo:1
-bp:16
-bq:5
-br:11
-bt:2
-bw:-3
-bz:7
-d-:-2
-d:11
-dA:14
-dO:-3
+bp:14
+bq:13
+br:7
+bt:1
+bw:-5
+bz:5
+d-:-4
+d:7
+dA:12
+dO:-7
 dQ:-4
-di:4
-dw:-10
+di:8
+dt:-1
+dw:-9
 f-:7
-f:-8
+f:-10
 fA:1
-fC:-13
-fE:-16
-fF:-8
-fG:-4
-fH:-9
-fK:-5
-fM:-13
-fN:-15
-fO:-3
-fP:-6
-fQ:-1
-fR:6
-fS:-3
-fV:-8
-fW:-5
-fY:-6
-fb:-3
-ff:-19
-fg:-10
-fh:10
-fi:-6
-figures:-5
+fC:-12
+fE:-10
+fF:1
+fG:2
+fH:-13
+fI:7
+fK:-1
+fM:-10
+fN:-7
+fO:-5
+fP:1
+fQ:-3
+fR:9
+fS:-8
+fV:-7
+fW:1
+fY:-12
+fb:6
+ff:-17
+fg:-6
+fh:11
+fi:8
+figures:-9
 fj:-7
-fl:-4
-fo:5
-fp:-18
+fl:-1
+fo:6
+fp:-7
 fq:-20
-fr:-2
-fs:-9
-ft:-4
-fu:6
-fv:2
-fw:-5
-fy:-9
-fz:-5
+fr:-4
+fs:-6
+ft:-7
+fu:5
+fv:-1
+fw:-3
+fy:-6
 g-:1
-g:-1
-gA:-7
-gC:-3
-gE:3
-gN:-1
-gO:-6
-gP:-14
-gW:5
-gf:-4
+g:-2
+gA:-13
+gC:-6
+gE:-2
+gN:-3
+gO:-7
+gP:-9
+gW:12
+gf:-1
 gg:-5
-gl:1
-go:-1
-gt:7
-gy:-13
-gz:-11
-h-:7
-h:16
-hA:8
-hC:-3
-hE:-11
-hF:-13
-hG:-9
-hH:2
-hJ:11
-hK:-6
-hM:12
-hN:3
-hO:3
-hP:-1
-hQ:4
-hR:5
-hS:-6
-hT:-8
-hW:10
-hb:17
-hf:-6
-hh:7
-hi:-2
-hj:-5
-hm:-3
-hn:6
-ho:-5
-hp:-7
+gl:-8
+gt:2
+gy:-8
+gz:-7
+h-:6
+h:17
+hA:12
+hC:-4
+hE:-17
+hF:-10
+hG:-8
+hH:1
+hJ:10
+hK:-3
+hM:7
+hN:9
+hQ:14
+hR:7
+hS:-4
+hT:-9
+hW:6
+hb:14
+hf:-4
+hh:3
+hi:-4
+hj:-6
+hm:3
+hn:2
+ho:-6
+hp:-6
 hq:9
-hr:-1
-ht:-2
-hu:8
-hw:-17
-hz:-7
-i-:-1
-i:-2
-iA:5
-iB:6
-iC:10
-iD:-1
-iE:8
-iF:-2
-iG:1
-iH:1
-iI:-5
-iJ:10
-iK:1
-iL:-9
-iM:-1
-iN:-5
+hr:-4
+hu:5
+hw:-9
+hz:-4
+i-:-2
+i:3
+iA:3
+iB:16
+iC:11
+iD:3
+iE:11
+iF:-3
+iG:-6
+iH:-7
+iJ:14
+iL:-12
+iM:-11
+iN:-7
 iO:5
-iP:10
-iQ:-4
-iR:14
-iS:-8
-iT:8
-iV:6
-iW:10
+iP:9
+iQ:-5
+iR:8
+iS:-6
+iT:3
+iV:5
+iW:5
 iY:8
-ib:14
+ib:9
 if:6
-ig:-9
-ih:4
-ii:-8
-ij:-11
-ik:-10
-il:-6
-im:5
-ip:-2
-iq:4
-ir:-6
-is:-1
-iu:-7
-iv:-4
-iw:2
-iy:4
-iz:3
-j-:-1
-j:-5
-jA:5
-jC:-14
-jD:11
-jE:-13
-jF:4
-jG:-5
-jK:-4
-jM:-5
-jN:-12
-jO:-4
-jP:-6
-jQ:-4
+ig:-8
+ih:-1
+ii:-7
+ij:-2
+ik:-1
+il:-3
+im:3
+io:2
+ip:-5
+iq:9
+ir:-2
+is:-2
+it:-7
+iu:-6
+iv:-5
+iw:-3
+iy:3
+iz:-1
+j-:-3
+j:-6
+jA:10
+jC:-12
+jD:5
+jE:-12
+jF:2
+jH:6
+jK:-1
+jM:-8
+jN:-8
+jO:1
+jP:-10
+jQ:-8
 jS:2
-jb:4
-jf:-6
-jh:-3
-ji:3
+jb:7
+jf:-13
+jh:2
+ji:9
 jj:-1
-jm:7
-jo:1
-jp:3
-jq:-7
-jr:16
-js:4
-jt:6
-jw:-10
-jz:-3
-k-:-3
-k:10
-kA:5
-kD:9
-kN:7
-kO:-11
-kQ:6
-kS:-3
-kW:2
-kf:8
-ki:11
-ko:-11
-kp:-3
-kr:13
-kt:3
-kw:1
-kz:4
-l-:9
-l:1
-lA:-12
-lN:-2
-lO:8
-lP:8
-lQ:1
-lY:1
-lf:-18
-lg:7
-lh:7
-li:-1
-lo:-4
+jm:9
+jo:2
+jp:2
+jq:-9
+jr:13
+jt:1
+jw:-7
+jz:4
+k:6
+kA:6
+kD:8
+kM:7
+kN:4
+kO:-10
+kQ:13
+kS:12
+kW:-7
+kf:14
+ki:3
+ko:-14
+kp:-1
+kr:1
+kt:2
+kw:4
+kz:9
+l-:12
+l:2
+lA:-17
+lN:-7
+lO:7
+lP:7
+lQ:5
+lY:-6
+lf:-10
+lg:9
+lh:6
+li:3
+lo:-6
 long:-10
-longer:-18
-lt:4
-lz:-6
-m-:-4
-m:4
-mA:-2
-mE:9
+longer:-21
+lz:-2
+m-:-3
+m:6
+mA:3
+mE:20
 mG:-10
-mO:3
-mP:3
-mS:7
-mY:2
-mf:14
-mi:5
-ml:9
-mm:1
+mO:-1
+mP:11
+mS:16
+mY:-5
+mf:1
+mi:1
+mj:-7
+ml:7
+mm:-6
 mo:1
-mp:1
-mq:7
-mr:2
-mt:-5
-mw:4
-n-:6
-n:8
-nK:14
-nO:-1
+mp:6
+mq:5
+mt:-1
+mw:6
+mz:-3
+n-:9
+n:7
+nK:5
+nO:1
 nP:7
 nQ:3
-nn:12
-no:-6
-nw:8
-o-:4
-o:4
-oB:8
-oC:1
-oD:18
-oE:8
-oF:-4
-oG:8
-oI:-1
+nn:16
+no:-5
+nt:-2
+nw:1
+o-:3
+oA:-1
+oB:4
+oC:-3
+oD:5
+oE:18
+oF:-7
+oG:5
+oH:2
+oI:-3
 oJ:1
-oK:12
-oL:11
+oK:10
+oL:10
 oM:7
-oN:6
-oO:5
-oP:17
-oQ:4
-oR:1
-oS:11
-oV:7
-oW:-8
+oN:4
+oO:10
+oP:14
+oQ:-8
+oR:4
+oS:1
+oT:8
+oV:6
 oY:4
-ob:4
-of:-3
-og:-1
-oh:-1
-oi:-10
-ok:-12
-ol:2
-om:-8
-on:-3
-oo:-5
-op:-1
-oq:5
-or:1
-os:-3
-ot:2
-ou:9
-ov:-11
-ow:-9
+ob:14
+of:-1
+og:2
+oh:1
+oi:-2
+oj:-2
+ok:-11
+ol:6
+om:-7
+on:-4
+oo:-7
+op:-2
+oq:4
+or:-8
+os:-2
+ot:1
+ou:3
+ov:-7
+ow:-6
 oy:-7
-oz:8
-p:-4
+oz:10
+p-:-1
+p:-2
 pA:-1
-pB:6
-pC:5
-pE:2
-pF:1
-pG:-6
-pH:-5
-pK:16
-pL:1
-pM:2
-pN:3
+pB:11
+pC:-3
+pE:-2
+pF:2
+pG:1
+pH:-14
+pK:14
+pL:-1
+pM:-6
+pN:7
 pO:15
-pP:8
-pQ:-2
-pR:2
-pS:9
-pV:5
-pW:18
-pY:3
-pb:7
-pf:-9
+pP:13
+pQ:-1
+pR:-2
+pS:14
+pV:4
+pW:7
+pY:6
+pb:3
+pf:-5
 pg:-5
-pi:2
+ph:-4
+pi:1
 pj:-4
-pl:5
-pm:-4
-po:-3
-pp:9
-pq:2
-pr:13
-ps:5
-pt:-7
-pv:3
-pw:-9
-pz:5
-q-:-6
-q:11
-qA:7
-qC:8
-qF:10
-qH:6
-qM:-5
-qN:4
-qO:-12
+pl:8
+pm:-1
+po:-6
+pp:8
+pq:6
+pr:8
+ps:13
+pt:-9
+pv:4
+pw:-7
+pz:3
+q:13
+qA:3
+qC:5
+qF:7
+qH:9
+qM:-14
+qN:5
+qO:-9
 qP:-4
-qQ:-5
-qS:-16
-qV:-10
-qf:10
-qh:9
-qi:2
-qj:3
-qk:-8
-qo:-15
-qp:-8
-qq:-9
-qr:-8
-qt:1
-qw:-14
-qz:2
-r-:-4
-r:5
-rA:11
-rB:3
-rC:-15
-rD:13
-rE:1
-rF:-4
-rG:5
+qQ:-10
+qS:-11
+qV:-9
+qW:-3
+qf:8
+qh:10
+qj:2
+qk:-5
+qo:-11
+qp:-6
+qq:-6
+qr:-10
+qt:-1
+qw:-11
+qz:1
+r:9
+rA:8
+rB:9
+rC:-12
+rD:8
+rE:-3
+rF:-5
+rG:1
 rH:-4
 rK:3
-rL:24
-rM:1
-rN:-9
-rO:5
-rP:-3
-rQ:-10
-rR:5
-rS:-4
-rT:2
-rV:10
-rW:3
-rY:-7
-recipe:-24
-rf:-9
-rg:4
-rh:10
-rj:7
-rk:-8
-rl:-1
-rm:1
+rL:15
+rM:-1
+rN:-2
+rO:4
+rP:-1
+rQ:-9
+rR:4
+rS:-7
+rT:3
+rV:12
+rW:6
+rY:1
+rb:-1
+recipe:-22
+rf:-10
+rg:11
+rh:7
+ri:2
+rj:-2
+rk:-10
+rl:3
+rm:-2
 ro:4
-rp:3
-rq:2
-rr:3
-rs:-10
-ru:3
-rv:-5
-rw:-14
-ry:8
+rp:4
+rq:1
+rr:-4
+rs:-8
+rt:2
+ru:5
+rw:-7
+ry:4
 rz:4
-s-:6
+s-:7
 s:2
-sA:-3
-sO:4
-sP:4
-sf:-12
-short:-3
-si:1
-so:-5
-sr:9
-st:3
-sv:-14
-sw:-9
-t-:-1
-t:-2
-tA:-1
-tB:8
-tC:-4
+sA:-2
+sO:-3
+sP:3
+sf:-5
+sg:3
+short:-7
+si:-4
+so:-6
+sr:10
+st:1
+sv:-10
+sw:-3
+t-:5
+tA:-3
+tB:3
+tC:-1
 tD:11
-tE:7
-tF:2
+tE:3
+tF:-2
 tG:1
 tH:-4
-tJ:3
+tI:3
+tJ:4
 tK:-4
-tL:-2
+tL:2
 tM:2
-tN:1
-tO:7
+tN:-1
+tO:4
 tP:-1
-tQ:-1
-tR:-3
+tQ:-3
 tS:3
-tT:1
-tV:2
-tW:-11
-tY:2
-tb:-5
+tT:-2
+tV:-1
+tW:-9
+tY:-5
+tb:-3
 td:10
-tf:-2
-tg:-6
-th:7
-ti:-1
-tj:-6
-tk:-3
-tl:5
-tm:7
-tn:5
-tp:5
-tq:1
-tr:5
-ts:2
-tt:-6
-tu:10
-tv:-11
-tw:-7
-ty:-10
-tz:2
-u-:4
+tf:-5
+tg:-7
+th:11
+ti:-2
+tk:1
+tl:4
+tm:3
+tn:3
+to:5
+tp:4
+tq:-2
+tr:2
+ts:1
+tt:-5
+tu:8
+tv:-3
+tw:-10
+ty:-14
+tz:6
+u-:12
 u:11
-uA:2
+uA:4
 uO:-5
-uP:4
-uW:4
-ui:-8
-uo:3
-ut:2
-uz:-2
-v-:-7
+uP:7
+uW:6
+ui:-6
+uo:5
+ut:-1
+uw:-1
+uz:-1
+v-:-14
 v:1
-vA:2
+vA:1
 vN:-3
-vO:-6
-vP:-3
-vQ:13
+vO:2
+vP:1
+vQ:4
 vS:-8
-vW:9
-vf:-2
+vW:3
+vf:3
 vi:-3
-vl:-11
+vl:-16
 vo:8
-vp:9
-vr:-13
-vt:-6
-vv:5
-vw:-14
-vz:3
-w-:-3
+vp:7
+vr:-15
+vt:-8
+vv:-3
+vw:3
+vz:5
 w:-11
-wB:8
-wC:3
-wD:11
-wE:7
-wF:1
-wG:-8
-wH:-19
-wK:-4
-wM:-3
-wN:5
-wO:1
-wP:2
-wR:7
-wS:-10
+wA:-1
+wB:10
+wC:10
+wD:6
+wE:2
+wF:9
+wG:1
+wH:-18
+wK:-8
+wM:-5
+wN:10
+wO:11
+wP:6
+wQ:-3
+wR:4
+wS:-1
 wV:2
-wW:-2
-wY:-9
-wb:-12
-wd:1
-wf:3
-wh:-11
-whole A:-1
-whole H:11
-whole J:12
-whole K:17
-whole S:-7
+wW:-1
+wY:-11
+wb:-3
+wd:3
+wf:5
+wh:-3
+whole A:1
+whole H:5
+whole J:11
+whole K:16
+whole S:-2
 whole n:5
-whole p:-2
-whole recipe:-5
+whole p:1
+whole recipe:-3
 wi:-3
 wj:-8
-wk:-3
-wl:7
-wm:-8
-wo:-5
-wp:-2
-wq:-7
-wr:-5
-ws:-9
-wt:2
-wu:-3
-ww:5
-wy:-13
-wz:3
-y-:-14
-y:-3
-yA:-10
-yC:-8
-yE:4
-yP:-10
-yS:-8
-yg:-9
-yo:-10
-yp:-1
-yt:-15
+wk:-5
+wl:4
+wm:-7
+wo:-7
+wq:-8
+wr:4
+ws:-5
+wu:-4
+ww:2
+wy:-14
+wz:1
+y-:-16
+y:-5
+yA:-9
+yC:-5
+yE:3
+yF:-7
+yP:-9
+yS:-9
+yg:-10
+yo:-11
+yp:-3
+yt:-10
+yw:-3
 yy:-8
-yz:-14
-z-:3
-z:1
-zA:-1
-zB:13
-zC:-15
-zD:-5
-zE:8
-zF:5
-zG:-4
-zH:9
-zJ:7
+yz:-13
+z-:5
+zA:-3
+zB:11
+zC:-4
+zD:-2
+zE:10
+zF:6
+zG:-5
+zH:11
+zI:-3
+zJ:8
 zK:-1
-zL:-15
-zM:-6
-zO:3
-zP:-3
-zQ:6
-zR:10
+zL:-7
+zN:-4
+zO:6
+zP:-2
+zQ:4
+zR:9
 zS:-2
 zT:3
-zV:9
-zW:2
-zY:2
-zb:-5
-zd:7
-zf:-2
-zg:8
-zi:-6
-zj:-3
-zk:-4
-zl:5
-zm:11
-zo:4
-zq:5
-zr:-5
-zs:4
-zu:-11
+zV:15
+zY:8
+zb:-6
+zd:2
+zf:-3
+zg:5
+zh:1
+zi:-4
+zj:-8
+zk:-7
+zl:9
+zm:5
+zo:6
+zp:-3
+zq:3
+zr:-3
+zs:3
+zu:-14
+zv:4
 zw:1
-zy:-4
-zz:1`;
+zy:-2
+zz:-5`;

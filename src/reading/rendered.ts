@@ -6,10 +6,14 @@ export const renderedOf = 'what it was rendered from';
 
 const rendering: ReadonlySet<string> = new Set('rendered rendering render clarified rendred'.split(' '));
 const giving = /^(?:got|gave|gives|giving|yielded|yielding|obtained|made|left|with|into|to)(?: me| us)?$/;
-const besides: ReadonlySet<string> = new Set('and i we it which that me about around of only'.split(' '));
+const besides: ReadonlySet<string> = new Set(
+  'and i we it which that me about around of only after was were had have straining strained filtering filtered cleaning'.split(
+    ' ',
+  ),
+);
 /** Tokens of such a sentence to each side, and of a fat to what came of it. */
 const longestLook = 24;
-const longestWay = 7;
+const longestWay = 12;
 
 /** The figure that came of the fat weighed at `k`; -1 where the sentence names none. */
 function cameOf(tokens: readonly Token[], k: number, to: number): number {
@@ -19,7 +23,7 @@ function cameOf(tokens: readonly Token[], k: number, to: number): number {
     if (isWeight(token)) return given ? at : -1;
     if (isIngredient(token) && at - k <= 2) continue;
     if (giving.test(spoken(token))) given = true;
-    else if (!isMark(token, ',-') && !besides.has(spoken(token))) return -1;
+    else if (!isMark(token, ',-') && !besides.has(spoken(token)) && !rendering.has(spoken(token))) return -1;
   }
   return -1;
 }
@@ -31,9 +35,11 @@ export function rendered(tokens: readonly Token[]): readonly Token[] {
   tokens.forEach((token, k) => {
     if (!isWeight(token)) return;
     const { from, to } = sentenceAt(tokens, k, longestLook);
-    if (!tokens.slice(from, k).some((one) => one.t === 'word' && rendering.has(one.text))) return;
     const name = [k + 1, k + 2].find((at) => isFat(tokens[at])) ?? -1;
-    const pure = tokens[cameOf(tokens, k, to)];
+    const came = cameOf(tokens, k, to);
+    // "I started with 900 g of raw suet, after rendering I was left with 640 g"
+    if (!tokens.slice(from, came).some((one) => one.t === 'word' && rendering.has(one.text))) return;
+    const pure = tokens[came];
     if (name < 0 || !isWeight(pure) || pure.quantity.value >= token.quantity.value) return;
     out ??= [...tokens];
     out[k] = asAside(token, renderedOf);

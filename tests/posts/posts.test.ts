@@ -31,6 +31,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-65': 5,
   'blind-67': 1,
   'blind-68': 2,
+  'blind-71': 7,
 };
 
 for (const set of sets) {

@@ -97,6 +97,7 @@ export const sets = [
   'blind-67',
   'blind-68',
   'blind-69',
+  'blind-71',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

@@ -92,14 +92,14 @@ describe('so much to the fats', () => {
     `${shares}, 1500 g oils. Charcoal 1 tsp per 500 g oils. Lye?`,
     `${shares}, 1500 g oils, 1 tsp charcoal for every 500 g of oils. Lye?`,
     `${shares}, 30 g lavender per 1000 g of oils. 1500 g oils in all. Lye?`,
-    `${shares}, 138 g lye per 1000 g oils. How much for 1500 g oils?`,
   ])('is of a batch of any size: %s', (text) => {
     const { fats: all, alkali, doubts } = read(text);
     expect([all.map(({ id, grams }) => `${id} ${Math.round(grams)}`), alkali, doubts]).toEqual([list, [], []]);
   });
-  test('is of this batch where no other is told', () => {
-    const { fats: all, alkali } = read(`${shares}, 138 g lye per 1000 g oils.`);
-    expect([all.length, alkali[0]?.grams]).toEqual([3, 138]);
+  test('is of the batch whose weight is told, and asked for where none is', () => {
+    const rate = `${shares}, 138 g lye per 1000 g oils.`;
+    expect(read(`${rate} How much for 1500 g oils?`).alkali.map(({ grams }) => grams)).toEqual([207]);
+    expect(doubts(rate)).not.toEqual([]);
   });
 });
 
@@ -391,7 +391,11 @@ describe('a unit and a name without a space', () => {
   });
 });
 
-test.each(['I keep 8% fat over', '8 % of the oils should stay loose', 'I leave 8 % of my fat untouched'])(
-  'a superfat in words: %s',
-  (said) => expect(read(`900 g tallow, 100 g lard, how much lye? ${said}`).superfat).toBe(0.08),
+test.each([
+  'I keep 8% fat over',
+  '8 % of the oils should stay loose',
+  'I leave 8 % of my fat untouched',
+  'superfat I set 8 % because of the coconut',
+])('a superfat in words: %s', (said) =>
+  expect(read(`900 g tallow, 100 g lard, how much lye? ${said}`).superfat).toBe(0.08),
 );
