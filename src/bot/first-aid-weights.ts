@@ -1,4419 +1,4398 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-5
- ab:-12
- aber:-3
- abgekriegt:17
- abgewischt:9
+export const weights = ` a:-2
+ ab:-16
+ aber:-2
+ abgekriegt:12
+ abgewischt:13
  about:2
- above:11
- abt:-9
- abuela:-5
- accident:14
+ above:7
+ abt:-12
+ abuela:-8
+ accident:13
  accidental:5
- accord:-9
- account:-4
- aceit:-3
+ accord:-5
+ account:-8
  aceite:-1
- acid:5
- acros:-2
- activat:-5
- actual:-7
- add:-10
- added:-5
- adult:-3
- advance:-5
- advice:-10
- afraid:-7
- after:10
- afternoon:-1
- afterward:-15
- again:-10
- age:-9
- ages:-10
- ago:14
+ acid:4
+ acros:-1
+ activat:-4
+ actual:-5
+ add:-14
+ added:-6
+ additiv:-3
+ admit:-3
+ adult:-7
+ advance:-6
+ advice:-8
+ afraid:-11
+ after:8
+ afternoon:5
+ afterward:-17
+ again:-17
+ against:-8
+ age:-10
+ ages:-6
+ ago:21
  agre:-3
- agree:-10
- agua:2
- ahead:-9
- ahora:12
- ai:12
- aid:9
- air:-14
- al:-1
- alarm:-11
- alcohol:-1
- alike:-8
- alkali:-12
- alkanet:-5
- all:-4
- allergic:-10
- alles:-7
- allotment:-3
- allow:-10
- almond:-6
- almost:-10
- aloe:-10
- alone:-7
- along:9
- aloud:-3
- already:-3
+ agree:-12
+ agua:-2
+ ahead:-7
+ ahora:8
+ ai:10
+ aid:8
+ air:-12
+ al:4
+ alarm:-7
+ alcohol:3
+ alkali:-10
+ alkanet:-8
+ all:-8
+ allergic:-4
+ alles:-9
+ allow:-7
+ almond:-7
+ almost:-11
+ aloe:-9
+ alone:-8
+ along:4
+ already:-7
  alright:-20
- also:-3
- alter:-4
- although:-6
- altogether:-13
- alu:-14
- aluminium:-16
- alway:-5
- am:-2
- amber:-10
- american:-5
- ammonia:1
- among:11
+ also:2
+ alter:-7
+ altogether:-9
+ alu:-12
+ aluminium:-8
+ alway:-13
+ am:-10
+ amber:-12
+ american:-3
+ ammonia:-2
+ among:4
  amount:-12
- ampolla:14
- an:-11
+ ampolla:9
+ an:-10
  and:2
- animal:-2
- ankle:13
- anos:-8
- another:-12
- ans:4
- answer:-12
- antes:-8
- any:-1
- anybody:4
- anyhow:-5
+ animal:-7
+ ankle:17
+ anos:-9
+ another:-6
+ anruhren:1
+ ans:-2
+ answer:-11
+ antes:-14
+ any:-9
+ anybody:3
+ anyhow:-4
  anymore:-8
- anyone:-5
+ anyone:-14
  anyth:-9
- anyway:-2
- anywhere:-10
- apart:-3
- app:-12
- appl:-5
- apple:-4
- applesauce:-10
- apres:-2
- apricot:-9
- april:-3
+ anyway:2
+ anywhere:-7
+ apart:-4
+ app:-7
+ appl:-9
+ apple:-6
+ applesauce:-9
+ appointment:-5
+ apprentice:-3
+ apres:3
+ apricot:-4
+ april:-2
  apron:-12
- aqua:-10
- arde:14
- are:1
- arent:-6
- argan:9
- arithmetic:-4
- arm:-4
- armpit:-3
+ aqua:-9
+ arde:5
+ are:5
+ arent:-3
+ argan:-5
+ arithmetic:-7
+ arm:-8
+ armpit:-4
  arms:-9
- around:9
- arriv:-8
+ around:5
+ arriv:-3
  as:-13
+ ash:2
  ashes:-10
- aside:-3
- ask:-4
- asked:-11
- asks:3
- asleep:2
- asthma:9
+ aside:-5
+ ask:-2
+ asked:-10
+ asks:4
+ asleep:-2
+ asthma:-4
  at:-5
- ate:-1
- attempt:-4
- attic:-3
- atznatron:4
+ ate:-2
+ attempt:-3
+ attic:-9
+ atznatron:14
  au:-1
- auf:-14
+ auf:-15
  auge:7
- augen:-5
- august:-8
- aunt:-2
- aus:1
- autumn:-7
- aux:-8
- avale:5
- avant:12
- avec:12
- avocado:-10
- avoid:-13
- away:1
- awful:10
- b:-13
- babassu:-6
- baby:-2
- babys:1
- back:-1
- background:-9
+ augen:-8
+ august:-3
+ aunt:-20
+ aus:3
+ autumn:-3
+ aux:-2
+ avale:9
+ avant:1
+ avec:6
+ avocado:-15
+ avoid:-16
+ awake:-9
+ away:-1
+ awful:12
+ b:-10
+ babassu:-2
+ baby:-1
+ babys:2
+ back:-2
+ background:-7
  backside:14
- backward:-3
+ backward:-8
  bacon:-7
- bad:6
- badly:7
- bag:-4
- bags:-10
+ bad:1
+ badly:2
+ bags:-9
  bain:-3
- bak:-7
- balanc:1
+ balanc:7
  balance:-7
- balcony:-14
- bald:-4
- ball:12
- balls:7
- balm:-14
- band:3
- bang:5
- bar:-7
+ balcony:-10
+ bald:-5
+ ball:1
+ balls:13
+ balm:-18
+ band:-5
+ bang:-1
+ bar:-11
  barber:-4
- bare:6
- barefoot:13
- bark:-3
- barn:-1
- bars:-5
- base:-5
+ bare:8
+ barefoot:9
+ bark:11
+ barn:-13
+ bars:-13
+ base:-8
  basket:-10
- bastille:14
- batch:1
- bath:-10
- bathroom:7
- batter:-9
- batteri:-5
- battery:-9
- bazaar:-2
- bc:-2
- be:-5
- bead:1
- beads:6
- beak:5
+ batch:-6
+ bath:-6
+ bathroom:14
+ batter:-7
+ batteri:-8
+ battery:-8
+ bazaar:-1
+ bc:1
+ be:-10
+ bead:4
+ beads:1
+ beagle:8
+ beak:7
  beaker:8
- bear:-11
- beard:-9
- beat:-9
- beautiful:-10
- bebe:9
- became:6
- because:-5
- becom:-4
- become:-7
- bed:3
- bedroom:-5
- bedtime:-3
- beef:-4
+ bear:-8
+ beard:-4
+ beat:-2
+ beautiful:-5
+ bebe:15
+ became:4
+ because:2
+ become:-6
+ bed:-8
+ bedroom:-3
+ bedtime:-5
+ beech:-3
  beekeeper:-4
- been:15
+ been:11
  beer:-15
- bees:-7
- beeswax:-13
- before:-4
- beforehand:-10
- began:12
- begin:-7
- beginn:6
- beginner:-15
- begun:-6
- bei:-7
+ bees:-9
+ beeswax:-16
+ before:-3
+ beforehand:-9
+ began:2
+ begin:3
+ beginn:4
+ beginner:-14
+ begun:-5
+ behav:-4
+ bei:-3
  beige:-3
- beim:9
- being:-6
- bekommen:12
+ beim:-1
+ being:-3
+ bekommen:17
  believ:11
- believe:-14
- belly:11
- belong:-10
- below:-8
- ben:8
- bend:-2
- bent:1
- bergamot:-2
- beside:-2
- best:-7
- bet:-5
- better:-3
- between:-3
- bevel:-4
- bien:11
- big:-10
- bigger:-10
- bill:4
- bin:-5
- bins:-8
- birch:-12
- birds:-4
- birthday:-8
- bis:-5
- biscuit:3
- bite:3
- bits:5
- bitten:4
- black:-18
+ believe:-7
+ bell:-5
+ belly:17
+ belong:-5
+ below:-10
+ ben:2
+ bench:3
+ bend:-8
+ bent:11
+ bergamot:-3
+ beside:3
+ best:-9
+ bet:-7
+ better:-18
+ between:1
+ bevel:-8
+ bien:13
+ big:-4
+ bigger:-4
+ bill:3
+ bin:-2
+ bins:-5
+ birch:-14
+ birds:-2
+ birthday:-13
+ bis:1
+ biscuit:5
+ bite:7
+ bites:-5
+ bits:7
+ bitten:10
+ black:-23
  blame:-3
- blanc:10
- blanca:-4
- blanco:-4
- blanket:-15
- bleach:2
- bleed:1
- blender:-10
- bless:-10
- blew:4
- blind:9
- blink:13
- blister:11
- blob:-2
- block:-14
- blog:-8
- blood:9
- bloodshot:4
- blouse:9
+ blanc:6
+ blanca:-6
+ blanco:-2
+ blanket:-12
+ bleach:-3
+ bleed:6
+ blend:-2
+ blender:-2
+ bless:-9
+ blew:3
+ blind:3
+ blink:15
+ blister:8
+ blob:1
+ block:-9
+ blog:-9
+ blood:17
+ bloodshot:-4
+ blouse:10
  blue:-1
- blurry:8
+ blurry:5
+ board:-6
  boat:-3
  body:-5
- boil:6
+ boil:-1
  boiler:-10
- boils:3
+ boils:9
  bol:-7
- bone:7
- bonjour:-5
- book:-9
+ bone:8
+ bonjour:3
+ book:-15
  booklet:-3
- books:-6
- boot:2
- boots:-3
- borax:-10
- bord:-3
- bored:9
- born:-2
- borrow:-10
- boss:6
- both:1
+ books:-4
+ boot:1
+ boots:-6
+ borax:-4
+ bord:-2
+ bored:7
+ born:-4
+ borrow:2
+ boss:2
+ both:2
  bother:4
- bottl:-9
- bottle:-1
- bottom:-10
- bouche:10
- bought:-14
- bounc:4
- bowl:12
- bowls:8
- box:-11
- boxes:-5
- boy:7
- boyfriend:3
- boys:-8
- bra:6
+ bottl:-10
+ bottle:-3
+ bottom:-17
+ bouche:17
+ bought:-11
+ bounc:8
+ bowl:9
+ bowls:-2
+ box:-6
+ boxes:10
+ boy:12
+ boyfriend:1
+ boys:-3
+ bra:4
  bran:-10
- brand:-6
- bras:6
- brass:-3
- brazo:9
- bread:-1
- break:-9
- breakfast:9
- breastbone:9
- breath:10
- breathe:16
- brennt:4
- brick:-18
- bright:-6
- brilliant:-4
- brim:-1
- brine:3
- bring:4
- brittle:-7
- broke:-6
- broken:3
- broom:10
- brother:-1
+ brand:-9
+ bras:13
+ brass:-7
+ brave:-3
+ brazo:10
+ bread:-7
+ break:-7
+ breakfast:7
+ breastbone:13
+ breath:11
+ breathe:13
+ brennt:3
+ brick:-12
+ bright:-4
+ brilliant:-10
+ brim:-2
+ brine:1
+ bring:5
+ brittle:-6
+ broke:-3
+ broom:2
+ brother:-3
  brought:-2
- brown:18
- brule:-9
- brulure:6
- brush:-8
- btw:-2
- bu:9
- bubb:-9
- bubbl:-3
- bubble:5
- bucket:6
- budget:-5
- build:-1
- built:-9
- bumps:5
- burbuja:-4
- burn:9
- burnin:9
- burns:7
+ brown:15
+ brule:-8
+ brulure:11
+ brush:-11
+ bu:8
+ bubb:-7
+ bubbl:-1
+ bubble:10
+ bucket:10
+ budget:-3
+ build:-4
+ built:-7
+ bumps:4
+ burbuja:-6
+ burn:5
+ burnin:4
+ burns:4
  burnt:-6
- burp:11
- burst:4
- bus:-11
- but:-7
- butcher:-9
- butt:1
- butter:-8
- button:-1
- buy:-21
- by:-4
- c:-21
- ca:-3
- cabbage:-5
+ burp:20
+ burst:11
+ bus:-7
+ busines:-5
+ but:-6
+ butcher:-15
+ butt:-1
+ butter:-4
+ button:-9
+ buy:-15
+ c0conut:-3
+ c:-16
+ cabbage:-15
  cacao:-3
- cage:9
- cake:-6
- cakes:-8
- calculat:-4
- calculate:-9
- calculator:-15
+ cage:2
+ cake:-3
+ cakes:-10
+ calculat:-7
+ calculate:-4
+ calculation:-2
+ calculator:-17
  calendar:-5
- calendula:-11
- caliente:6
- call:-3
- calls:3
- calm:7
- came:-5
+ calendula:-8
+ caliente:5
+ call:-5
+ calls:4
+ calm:3
+ came:2
  camera:-4
- camp:-9
- can:-18
+ camp:-6
+ can:-17
  candl:-3
- candle:-10
- canister:-8
- cannot:-4
+ candle:-12
+ canister:-4
+ cannot:-7
  canola:-9
- cans:-3
- cant:9
- canteen:-3
- cap:7
- car:-5
- cara:-3
+ cans:-4
+ cant:3
+ cap:8
+ car:4
+ cara:-1
  caramel:-7
- card:-16
+ card:-12
+ cardboard:2
+ cards:-3
  care:-13
- careful:-12
- caretaker:-10
- carpet:-10
- carri:-3
- carrot:1
- carry:1
- carton:5
+ careful:-9
+ caretaker:-8
+ carpet:-6
+ carrot:-2
+ carry:-3
+ carton:6
  case:-1
- cases:-7
- caster:-5
- castile:-8
- castor:-17
- cat:1
+ cast:-3
+ caster:-4
+ castile:-7
+ castor:-21
+ cat:-4
  catch:2
  cats:-3
- cattle:-1
- caught:-4
- cauldron:-10
- cause:9
- caustic:16
- caustica:11
+ cattle:-5
+ caught:3
+ cauldron:-7
+ cause:5
+ caustic:10
+ caustica:13
  caustique:11
- caviti:-4
- ce:2
- cedar:-5
+ caviti:-8
+ cayo:7
+ cedar:4
  cedarwood:-2
- ceil:2
- cellar:-6
- centre:-8
- cents:-1
+ ceil:4
+ cellar:-9
+ cent:-1
+ centre:-11
+ certain:-3
  chair:-4
- chalk:-6
- chamomile:-5
+ chalk:-13
+ chamomile:-9
  chang:-3
- change:2
- chap:-9
- charcoal:-10
+ change:7
+ channel:-2
+ chap:-5
+ charcoal:-12
  charg:-4
- charge:-10
+ charge:-7
  chart:-4
- chat:5
- cheap:-6
+ chat:9
+ cheap:-12
  cheaper:-11
- check:-8
- cheek:29
+ check:-9
+ checklist:-5
+ cheek:14
  cheer:-6
- cheese:5
+ cheese:8
  chemical:12
- chemist:-10
- chemistry:-12
- chest:19
- chew:-1
- chicken:9
- chien:3
- chill:-3
+ chemist:-4
+ chemistry:-13
+ chest:12
+ chew:5
+ chicken:6
+ chien:6
+ child:1
+ children:-6
+ chill:-5
  chimney:-3
- chin:2
+ chin:6
  chip:-3
- chipp:-4
+ chipp:-2
  chips:-9
- chocolat:-6
- chocolate:-6
- choir:-8
- chok:-11
- chose:-12
- christma:-7
- chuck:-3
- chunk:3
+ chocolat:-7
+ chocolate:-3
+ choir:-5
+ chok:-7
+ chose:-10
+ christma:-12
+ chuck:-4
+ chunk:-1
  church:-6
- cinnamon:4
- circle:-5
+ cinnamon:14
  citrate:-6
- citric:-10
- citronella:-12
- claim:-9
+ citric:-3
+ citronella:-15
+ claim:-12
+ clarifi:-3
  clarity:-3
- class:-4
- clay:-8
- clean:-3
+ class:-6
+ clay:-11
+ clean:-7
  cleaner:4
- clever:9
- client:-10
- climb:-2
+ clear:-6
+ clever:4
+ client:-12
+ cling:1
  clock:-10
- clos:5
- close:3
+ clockwork:-5
+ clos:4
+ close:4
  cloth:-4
- cloud:8
- cloudy:-12
- clove:10
- club:-4
- clump:-9
- clumpy:-6
- cm:-11
- co:-16
- coarse:-7
- coat:-7
- coats:-3
- cocanut:-9
+ cloud:12
+ cloudy:-14
+ clove:12
+ club:-2
+ clump:-11
+ clumpy:-7
+ cm:-16
+ co:-17
+ coarse:-5
+ coast:-3
+ coat:-6
+ cocanut:-3
  cocnut:-7
- coco:-19
- cocoa:-5
- cocoanut:-7
- coconut:-4
- cocunut:-3
- coffee:6
- coin:2
- cold:-19
- collar:18
- collarbone:8
- colleague:-3
- collect:-6
- colloidal:-10
- color:-4
+ coco:-15
+ cocoa:-1
+ cocoanut:-3
+ coconut:-2
+ coffee:3
+ coin:8
+ cold:-18
+ collar:6
+ collarbone:3
+ colleague:3
+ collect:4
+ colloidal:-3
+ color:-3
  colour:-7
- column:-5
- com:2
- comb:3
- combien:-10
- combin:-3
- combine:-11
- comes:-9
- comment:-18
- compare:-5
+ column:-11
+ com:5
+ comb:10
+ combien:-17
+ combine:-10
+ come:1
+ comes:-7
+ comma:8
+ comme:-2
+ comment:-14
+ como:-2
+ compare:-1
  complain:-3
- complete:-3
- computer:-4
- con:5
- conc:-5
- concentration:-12
- concrete:-9
- confession:-7
- confirm:-8
- confit:-4
- contact:3
- container:6
- content:3
- convert:-3
- cook:-8
- cookbook:-7
- cooker:-9
+ con:3
+ conc:-3
+ concentration:-15
+ concrete:-6
+ confession:-8
+ confirm:-6
+ confit:-3
+ contact:5
+ container:2
+ convert:-5
+ cook:-3
+ cookbook:-5
+ cooker:-2
  cookie:-1
- cooks:-4
- cool:-15
- cooler:-8
- cools:-8
- copi:-15
- copper:-8
- copy:-10
- corner:-3
- correct:-13
- cost:-15
- costic:-3
- costs:5
- cottage:-6
- cotton:-10
- cough:4
- could:10
- couldnt:-8
- coule:14
- couleur:8
- council:-3
- count:-17
- counter:-1
- country:-3
- coup:4
+ cooks:-3
+ cool:-20
+ cooler:-5
+ cools:-3
+ copi:-14
+ copper:-7
+ copy:-14
+ corn:-3
+ correct:-22
+ cost:-6
+ costic:-4
+ costs:-16
+ cottage:-3
+ cotton:-7
+ cough:10
+ could:4
+ couldnt:-7
+ coule:16
+ couleur:3
+ council:-5
+ count:-12
+ counter:-3
  couple:-4
- course:-13
- cousin:-10
+ course:-7
+ cousin:-11
  cover:-1
  cow:-8
- cpop:-7
- crack:11
- craft:-2
- crater:5
- crawl:2
- crayon:-9
- crazy:3
- cream:-5
- creamy:-9
- cried:-1
- crisp:-3
- crock:1
- crockpot:-1
- crudo:7
- crumb:3
- crumble:-5
- crust:-2
- cry:4
- crystal:-4
- csv:-4
- cuanta:-14
- cube:14
- cubes:-7
+ cpop:-8
+ crater:12
+ crawl:3
+ crayon:-6
+ crazy:7
+ cream:-3
+ creamy:-7
+ cried:3
+ crock:5
+ crockpot:7
+ cross:-1
+ crudo:4
+ crumb:-7
+ crumbl:-2
+ crumble:-6
+ crush:-1
+ crust:3
+ cry:5
+ crystal:4
+ csv:-7
+ cuanta:-19
+ cube:8
+ cubes:-3
  cucumber:-9
- cuff:8
- cup:-1
- cupboard:-8
- cupful:-7
- cups:-16
- cur:-16
- cure:-11
- cured:6
- cures:-9
- curiou:-9
- curl:7
- curry:-4
- curtain:-3
- custard:-12
- customer:-11
- cut:3
- cuts:7
- cutt:-5
- cutter:-8
+ cuff:10
+ cupboard:-5
+ cupful:-9
+ cups:-15
+ cur:-13
+ cure:-12
+ cured:10
+ cures:-5
+ curiou:-4
+ curl:11
+ curry:-7
+ custard:-5
+ customer:-8
+ cut:6
+ cuts:11
+ cutt:-9
+ cutter:-6
  d:-11
- da:-4
- dabb:19
- dad:9
- dag:-25
- damit:-11
- damp:4
- dangerou:-10
- dans:9
- dare:-4
- dared:6
- darf:5
- dark:-4
- darker:-5
- das:-5
- date:-13
- daughter:-2
- day:-2
- daylight:1
- days:-6
- de:-3
- dead:-3
- dear:-14
- decant:3
- decent:-14
- decid:-6
+ da:-8
+ dabb:13
+ dad:6
+ dag:-16
+ damit:-7
+ damp:5
+ dangerou:-12
+ dans:15
+ dare:-3
+ dared:5
+ darf:-5
+ dark:7
+ das:-4
+ date:-16
+ daughter:-3
+ day:-9
+ daylight:4
+ days:1
+ dead:-7
+ deal:6
+ dear:-8
+ decant:7
+ decent:-11
+ decid:-9
  decimal:-8
- dedo:13
- deep:11
- degre:-1
- deionis:-7
+ dedo:14
+ deep:9
+ degre:2
+ degree:-3
+ deionis:-8
  deja:-8
- del:11
- dem:7
+ del:13
+ dem:2
  demineralis:-6
- den:1
- dense:-3
- dent:1
- dentist:-2
- dentro:9
- depend:-4
- depui:10
- der:-6
- derramo:-8
- des:7
- desde:22
- despu:21
+ dense:-6
+ dent:-1
+ dentist:-6
+ dentro:8
+ depend:-8
+ depui:9
+ der:-7
+ derramo:-9
+ des:2
+ desde:17
+ despu:12
  dessu:1
- destill:-4
- deviation:-3
- di:4
- diary:-3
+ destill:-6
+ di:7
+ diary:-6
  dias:7
- dice:7
- did:-9
- didnt:7
- die:1
- died:-13
- differ:-3
- difference:-6
+ dice:13
+ dictat:-1
+ did:-6
+ died:-14
+ difference:-7
  different:-4
- diffuser:11
- dilut:-3
- dilute:-10
+ diffuser:3
+ digit:-3
+ dilut:-1
+ dilute:-11
  dilution:-2
- dinner:-4
+ dinner:-5
  dinosaur:-7
  dioxide:-1
- dipp:4
- direction:-9
- dirty:-9
- disaster:-5
- discount:-17
- dish:-15
- dishwasher:-8
- dispenser:-5
+ dipp:5
+ direction:-7
+ dirty:-8
+ disaster:-6
+ discount:-15
+ dish:-9
+ dishwasher:-15
+ dispenser:-7
  display:-3
- dissolv:-7
- dissolve:-7
- dist:-6
+ dissolv:-9
+ dissolve:-18
+ dist:-1
  distill:-13
- disturb:-5
- divid:-7
- divider:-5
- dizzy:18
- do:2
- doctor:3
- does:-8
- doesnt:-5
- dog:-1
- dogs:-13
- doigt:1
- doing:-12
+ disturb:-3
+ divid:-9
+ divider:-6
+ dizzy:25
+ do:3
+ doctor:2
+ does:-7
+ doesnt:-3
+ dog:-3
+ dogs:-7
+ doing:-4
  done:-9
- dont:-1
- door:-3
+ door:-4
  doors:-8
- doorway:-5
+ doorway:-6
  dos:16
- dot:-1
- dots:12
- doubl:-8
- double:-8
- doubt:-3
- dough:14
- doux:-7
- down:1
+ dot:1
+ dots:11
+ doubl:-4
+ double:-10
+ doubt:-8
+ dough:5
  downstair:-3
- dozen:-7
- draft:-12
- drag:-3
- dragg:-1
- dragon:-6
+ dozen:-8
+ draft:-9
+ drag:-10
+ dragg:5
+ dragon:-7
  drain:-1
- drainpipe:-5
- drama:-6
- drank:7
- drauf:3
- draught:-3
- draw:3
- drawer:-7
- draws:-3
+ drainpipe:-8
+ drama:-8
+ drank:6
+ drauf:2
+ draught:-5
+ draw:-3
+ drawer:-9
+ draws:-2
  dream:-3
- drei:10
- drew:-10
- dribbl:3
- dried:-4
- dries:-8
+ drei:9
+ dress:-6
+ drew:-11
+ dried:-6
+ dries:-3
  drill:-3
- drin:-1
- drink:2
+ drin:-2
+ drink:5
  drip:10
- dripp:3
- drips:7
+ dripp:1
+ drips:10
  driv:-3
- drive:-8
- drool:9
- drop:4
- droplet:1
- drops:-10
- drove:3
- drunk:6
- dry:-16
+ drive:-6
+ drool:7
+ drop:7
+ droplet:5
+ dropp:5
+ drops:-8
+ drove:5
+ drum:-10
+ drunk:5
+ dry:-18
  du:-4
- dual:-5
- duck:-14
- ducks:4
- due:-7
- duele:4
+ dual:-6
+ duck:-18
+ ducks:3
+ due:-3
+ duele:12
  duft:-3
- dug:10
+ dug:14
  dump:-5
- dunk:5
- dur:-11
- dust:7
- dusty:-11
- e:-3
- each:-17
- ear:2
- earlier:-8
- early:-11
- ears:-7
- easier:-5
+ dunk:18
+ dur:-8
+ durch:-2
+ dust:1
+ dusty:-13
+ dye:-3
+ e:-1
+ each:-12
+ earlier:-5
+ early:3
+ ears:-2
+ easier:-12
  easter:-3
- easy:-7
- eat:19
- eaten:14
- eats:-14
- eau:1
- eczema:-15
- edge:9
- edit:7
- eggs:-7
- eight:6
+ easy:1
+ eat:7
+ eaten:5
+ eats:-10
+ eau:2
+ eczema:-16
+ edge:8
+ edges:-18
+ edit:4
  eighti:-7
- eighty:-2
+ eighty:-6
  ein:2
  eine:5
- einen:-5
- eingeatmet:9
- either:-8
- el:7
- elbow:-4
- electric:-6
- eleven:15
+ einen:-4
+ eingeatmet:10
+ either:-9
+ el:8
+ elbow:-5
+ eldest:4
+ electric:-5
+ eleven:11
  elle:1
- else:-13
- emergency:11
- empti:-9
- empty:3
- emu:-9
- emulsion:-1
- en:-2
- enamel:-13
- encima:10
- end:-16
+ else:-4
+ embarrass:1
+ emergency:9
+ empti:-6
+ empty:-4
+ emu:-8
+ en:-7
+ enamel:-8
+ encima:15
+ end:-15
  ended:-11
- ends:1
- enfant:-9
- engine:-3
- english:-12
+ ends:3
+ enfant:-10
+ engine:-5
+ english:1
  enough:-16
  entire:-3
- entry:-8
- envelope:-6
- eo:-2
+ entry:-12
+ envelope:-8
+ eo:-7
  equal:-8
- er:-5
- error:3
- erst:11
- erupt:6
- es:-15
- essential:-8
- essentielle:2
- est:4
- esta:-5
- et:1
- ethanol:-2
- eucalyptu:1
- euro:3
+ er:-7
+ erst:4
+ erupt:17
+ es:-11
+ espresso:-5
+ essential:-12
+ essentielle:5
+ essig:2
+ est:8
+ esta:-8
+ et:6
+ ethanol:-7
+ eucalyptu:4
+ eur:-3
+ euro:7
  euros:-6
- even:-4
- evening:-7
- ever:-5
- every:-16
- everybody:-15
- everyday:-3
- everyone:-6
- everyth:-11
- everywhere:-11
- evoo:-3
- ewes:-3
- exact:-8
- except:-3
- exces:-9
- excuse:-3
- expect:3
- expert:-3
- explain:-15
- explod:9
- export:-18
- extra:-8
- extract:-12
- eye:16
- eyeball:-15
- eyebrow:2
- eyelid:6
- eyes:-2
- eyewash:-7
- f:-12
+ even:-6
+ evening:-6
+ ever:-9
+ every:-19
+ everybody:-6
+ everyday:-1
+ everyone:-5
+ everyth:-13
+ everywhere:-6
+ exact:-16
+ excel:-3
+ except:-7
+ exces:-8
+ expect:-2
+ expert:-8
+ explain:-16
+ explod:13
+ export:-4
+ extra:-5
+ extract:-7
+ eye:13
+ eyeball:-12
+ eyebrow:4
+ eyelid:10
+ eyes:2
+ eyewash:-8
+ f:-8
  face:-1
- faceful:16
- facial:-3
- fade:-3
- fail:-16
- failur:-13
+ faceful:8
+ fade:-4
+ fail:-10
+ failur:-10
  faint:-1
- fair:2
- faire:-2
+ faire:2
  fait:16
- fall:1
- fallen:3
- falls:-7
- false:-12
+ fallen:-3
+ falls:-4
+ false:-10
  fami:-7
- fan:-4
- far:-17
- farm:-11
- farmer:-6
- fast:1
- faster:-6
- fat:-21
- father:-7
- fats:-21
- fault:-7
+ fan:-12
+ fancy:-1
+ far:-2
+ farm:-10
+ farmer:-11
+ fast:5
+ faster:-7
+ fat:-8
+ father:-9
+ fats:-11
+ fault:-3
  faut:-11
  favour:-3
- favourite:-12
- fear:-6
- feb:-1
- february:-3
+ favourite:-3
+ fear:-5
+ feb:-4
+ february:-11
  fed:-9
- feed:4
- feel:7
- feels:2
- feet:1
- fell:4
- fellow:-4
- felt:1
- fence:-3
+ fee:-3
+ feed:3
+ feel:5
+ feels:-1
+ feet:2
+ fell:7
+ felt:7
+ fence:-9
  fetch:-4
- few:-9
- field:-4
- fifteen:-9
- fifth:-10
- fifty:-4
- fig:-2
- fight:-6
- figur:-6
- figure:-16
- file:-10
- fill:-6
- fille:12
- fills:-14
- film:-5
- fils:15
- filter:-11
- fin:-4
- final:-13
- find:-9
- finds:-5
- fine:-10
- finer:-3
- finger:11
- fingernail:8
+ few:-5
+ field:-3
+ fifteen:-15
+ fifth:-9
+ fifty:-3
+ fight:-4
+ figur:-12
+ figure:-19
+ file:-8
+ fille:15
+ fills:-5
+ film:-3
+ fils:19
+ filter:-8
+ fin:-8
+ final:-12
+ find:-10
+ finds:-13
+ fine:-13
+ finer:-5
+ finger:8
+ fingernail:13
  fingertip:11
- finish:4
- fire:6
- firm:-10
- fish:8
- fist:-10
- fists:1
- fit:1
- fits:-13
- five:-2
- fizz:13
- fl:-6
- flak:-4
- flake:15
- flaky:-5
- flame:-7
- flannel:2
+ finish:-9
+ fire:7
+ firm:-13
+ fish:4
+ fist:1
+ fists:-2
+ fit:-6
+ fits:-14
+ five:-3
+ fl:-4
+ flak:-2
+ flake:13
+ flaky:-3
+ flame:-4
+ flannel:4
  flar:3
- flash:-4
- flat:-12
- flatmate:1
+ flash:-7
+ flat:-11
+ flatmate:-2
  flea:-2
- flew:3
- flick:19
- float:-7
- flood:-6
+ fleck:-2
+ flew:6
+ flick:10
+ float:-9
+ flood:-10
+ floor:4
  floral:-3
- flour:-9
- flower:4
+ flour:-6
+ flower:11
+ flu:4
  fluid:-4
  flung:-3
- flush:4
+ flush:2
  fly:4
- fo:-5
- foam:4
- foams:-3
- foamy:7
- fog:-7
+ fo:-6
+ foam:7
+ foamy:10
+ fog:-14
  fogg:8
- foggy:9
- fold:-1
- folks:-4
- follow:-8
- fond:-3
- food:-6
- fool:10
- foot:-5
- football:-3
+ foggy:11
+ fold:2
+ folks:-5
+ follow:-6
+ fond:-2
+ food:1
+ fool:6
+ foot:-7
+ football:-4
  for:-6
- force:4
- forearm:11
- forehead:20
+ forc:-3
+ force:3
+ forearm:15
+ forehead:14
+ forever:-4
  forget:-7
- forgive:-3
- forgotten:-13
+ forgive:-4
+ forgot:-1
+ forgotten:-14
  fork:-6
- form:-12
+ form:-13
  forms:-7
- formula:-3
- fortnight:-3
- forty:1
+ formula:-4
+ fortnight:-11
+ forty:2
  forum:-10
- forward:1
- found:1
- four:-1
- fourteen:-3
- fourth:-6
- fragrance:-1
- frais:13
- frame:-4
- free:-9
+ forward:9
+ found:-6
+ fourteen:-5
+ fourth:-5
+ frais:15
+ frame:-5
+ free:-15
  freez:1
  freezer:-10
  french:-3
- fresh:6
- friday:6
- fridge:-13
- fried:-12
- friend:-9
- frist:-7
- from:-5
- front:-12
+ fresh:8
+ friday:5
+ fridge:-17
+ fried:-6
+ friend:-6
+ frist:-4
+ from:-3
+ front:-11
  frost:-11
- frotte:4
- froze:-6
- frozen:-10
- fry:-10
- fudge:3
- full:2
- fully:-3
- fume:-8
- fumes:-1
- funnel:2
+ frotte:7
+ froze:-8
+ frozen:-8
+ fry:-5
+ fryer:-10
+ fully:-2
+ fume:-13
+ fumes:-6
+ fun:-7
+ funnel:4
  funny:-4
  fur:1
  further:-3
- fuss:11
- fussy:-1
- fwd:-2
- g:-21
+ fuss:10
+ g:-20
  gallon:-9
- gant:5
- gants:-12
- ganz:-1
- gap:-1
- garage:-4
- garden:-6
- gardener:-4
- garganta:10
- garlic:-7
- gas:1
- gata:17
- gate:-9
- gather:6
- gauntlet:-6
- gave:7
- gebissen:11
- gefasst:19
+ gant:9
+ gants:-8
+ ganz:-4
+ garage:11
+ garden:-13
+ gardener:-3
+ garganta:12
+ garlic:-9
+ gas:-5
+ gata:16
+ gate:-5
+ gather:3
+ gauntlet:-8
+ gave:9
+ gear:-3
+ gebissen:15
+ gefasst:10
  gekippt:8
- gel:-12
- gelaufen:13
- gell:-17
- gentle:-8
- gentleman:5
- gerade:-6
+ gel:-13
+ gelaufen:18
+ gell:-18
+ generou:-7
+ gentle:-9
+ gentleman:4
+ gerade:-8
  geranium:-1
- gesicht:6
- gespritzt:3
+ gesicht:4
+ gespritzt:5
  gestern:7
- get:-1
- getrunken:10
- gets:-12
- gett:-12
- ghee:-6
- gicle:-3
- gift:-7
- girasol:-3
+ get:-10
+ getrunken:16
+ gets:-10
+ gett:-15
+ ghee:-13
+ gicle:-5
+ gift:-6
  girl:4
- girls:3
- giv:4
- give:-7
- given:-9
- gives:-3
+ girls:-3
+ giv:3
+ give:-13
+ given:-8
+ gives:-2
  glad:-2
- glass:6
- glassy:-6
- glaze:-16
- glitter:-9
- glossy:-10
- glov:-5
- glove:6
- glue:-13
- glued:-1
- glycerine:-5
- gms:-10
- go:-3
- goat:-5
- goats:-8
- god:-8
- goes:1
- going:11
- gold:-8
- gone:8
- gonna:1
- good:-4
+ glass:2
+ glassy:-3
+ glaze:-3
+ glitter:-7
+ glossy:-7
+ glov:-1
+ glove:2
+ glue:6
+ glycerin:-5
+ glycerine:-6
+ glycerol:-3
+ gms:-11
+ go:2
+ goat:-3
+ goats:-4
+ god:-9
+ goes:-6
+ going:6
+ gold:-11
+ gone:4
+ good:2
  goodnes:-7
- goose:-9
- gorge:15
- gorgeou:-3
+ goose:-4
+ gorge:16
+ gorgeou:4
+ got:4
  gota:-3
- goutte:9
- gr:-8
- grab:9
- grad:-6
- grade:-3
- grain:4
+ goutte:10
+ gr:-9
+ grab:4
+ grabb:3
+ grad:14
+ grade:-4
+ grain:5
  grainy:-3
- gram:-6
- grams:-14
- grand:-6
- grandad:-7
- grandchildren:-4
- granddaughter:-3
- grandfather:-4
- grandma:-15
- grandmother:-11
- grandpa:-3
- grandson:5
- granny:-4
- grape:2
- grapese:-10
- grasa:4
- grass:3
+ gram:-3
+ grams:-21
+ gran:-1
+ grand:-3
+ grandad:-9
+ grandchildren:-3
+ granddaughter:-6
+ grandfather:-7
+ grandma:-12
+ grandmother:-10
+ grandson:8
+ granny:4
+ grape:4
+ grapese:-9
+ grasa:3
+ grass:-5
  grat:-9
  grate:-3
- grateful:-7
- graz:-3
- grease:-6
- greaseproof:-7
- greasy:-8
- great:-11
+ grateful:-3
+ graz:-4
+ greaseproof:10
+ greasy:-10
+ great:-13
  green:-6
- greeting:-7
- grey:12
- gritty:3
- grocer:-1
- ground:-12
- groundnut:-11
- group:2
- grown:8
- grows:-2
- guant:-16
- guante:-3
- guess:-3
- guest:-10
- guild:-9
- guinea:7
- guitar:-4
- gulp:9
- gums:11
- guys:-13
- h2o:-12
- h3:-5
- ha:10
- hab:8
+ greeting:-5
+ grey:10
+ gritty:8
+ ground:-7
+ groundnut:-14
+ group:-9
+ grown:10
+ grows:-4
+ guant:-13
+ guante:1
+ guess:-4
+ guest:-9
+ guild:-4
+ guinea:4
+ guitar:-7
+ gulp:10
+ gums:17
+ guys:-9
+ h2o:-15
+ h3:-3
+ h:3
+ ha:12
+ hab:10
  habe:10
- haben:11
- hacia:-13
- hack:6
+ haben:10
+ hacia:-14
+ hack:9
  had:3
- hadnt:1
- hago:14
- haha:-11
- hair:4
- half:-3
+ hadnt:-8
+ hago:13
+ haha:-13
+ hair:2
+ half:7
  hall:-5
- halo:6
- hals:9
- halv:-11
- halve:-1
- hamster:9
- hand:2
- hande:-5
- handful:-9
- handl:-5
- handle:-4
- handout:-12
- handrucken:9
- hands:-17
- handschuhe:-8
+ halo:11
+ hals:13
+ halv:-5
+ hamster:10
+ hande:-6
+ handful:-13
+ handl:-3
+ handle:-6
+ handout:-9
+ handrucken:13
+ hands:-15
+ handschuhe:-13
  handsome:-6
- handwrit:-6
- hang:2
- hangs:-9
- happen:4
- happy:-8
- hard:3
- harden:-4
- harder:-5
- hardnes:-14
- hardware:-8
+ handwrit:-4
+ hang:3
+ hanger:-3
+ hangs:-6
+ happen:1
+ happy:-4
+ hard:-3
+ harden:-8
+ harder:-6
+ hardnes:-7
+ hardware:-5
  harm:-12
- harsh:-9
- has:3
- hasnt:8
- hat:14
- hate:-5
- hatte:8
- haut:-14
+ harsh:-14
+ has:2
+ hasnt:7
+ hat:16
+ hate:-4
+ hatte:12
+ haut:-18
  hav:6
- have:-3
- havent:-15
- hay:-2
- haze:3
+ have:-2
+ havent:-8
+ hay:-8
+ haze:8
  hazelnut:-5
- hdpe:-5
- he:8
- head:2
- headache:4
- heal:-8
- heap:-5
- hear:1
+ he:6
+ head:-2
+ headache:-2
+ heal:-10
+ heap:-4
+ hear:4
  heard:-5
- hears:-3
- heart:-2
- heat:-12
- heaven:-9
- heavy:-16
- hed:-8
- hedgehog:4
+ hears:-4
+ heart:-4
+ heat:-10
+ heaven:-13
+ heavy:-20
+ hed:-5
+ hedgehog:5
  heel:10
- heels:-9
- height:-10
- held:-1
- hell:7
- hello:-2
- help:10
- helper:-5
- helps:-2
- hemp:-6
- hen:12
- hence:-6
- hens:8
- her:4
+ heels:-4
+ height:-5
+ held:-9
+ hell:9
+ hello:-6
+ help:12
+ helper:-6
+ helps:-1
+ hemp:-3
+ hen:3
+ hence:-9
+ hens:3
+ her:5
  here:-15
- hers:-8
- herself:5
- hes:6
- heute:6
- hey:5
- hi:-1
- hiccup:11
- hice:15
- hid:3
- hidden:-12
- hier:11
- high:-12
- higher:-3
- hija:4
+ hers:-10
+ herself:4
+ hes:7
+ heute:4
+ hey:8
+ hi:-3
+ hiccup:3
+ hice:11
+ hid:1
+ hidden:-7
+ hier:14
+ high:-17
+ hija:3
  hills:-3
- him:-1
- his:4
- hiss:11
- history:-13
- hit:7
+ him:4
+ his:6
+ hiss:5
+ history:-10
+ hit:5
  hits:-5
- hives:-6
- hiya:-3
- hizo:-1
- hm:6
- ho:5
- hoarse:6
- hob:-8
- hobby:-4
- hola:-3
- hold:4
- holds:-3
- hole:12
- holes:10
+ hives:-2
+ hiya:-4
+ hizo:-4
+ hm:-8
+ ho:7
+ hoarse:9
+ hob:-4
+ hobby:-5
+ hola:-7
+ hold:5
+ hole:10
+ holes:11
  holiday:-3
- home:-5
- honest:-7
+ home:-6
+ honest:-9
  honey:-7
- hood:-7
- hook:-5
+ hood:-5
+ hook:-6
  hop:-5
- hope:-8
- hopeful:-2
- horse:-7
- hosed:-3
- hot:6
- hour:14
- house:-10
- household:-6
- how:-2
+ hope:-3
+ horse:-12
+ hosed:-9
+ hospital:-3
+ hot:11
+ hotter:-2
+ hour:13
+ hours:-5
+ house:-9
+ household:-12
+ how:-6
  howl:-4
- hp:3
- hr:3
- hrs:-7
- hubby:8
- huele:-7
- huge:-6
- huile:-11
+ hp:-9
+ hr:-3
+ hrs:-6
+ hubby:12
+ huele:-8
+ huge:-5
+ huile:-8
  humo:-5
- hunch:8
- hund:-7
- hundr:-5
+ humour:-3
+ hunch:9
+ hund:-6
+ hundr:-1
  hung:3
- hurt:-5
- hurts:4
- husband:-3
- hydroxid:-3
- hydroxide:2
- i:2
- ice:-13
- ich:2
- id:-6
- idea:-9
+ hurry:1
+ hurt:4
+ hurts:9
+ husband:-4
+ hydroxid:-2
+ hydroxide:1
+ i:3
+ ice:-8
+ ich:-1
+ id:-7
+ idea:-10
  ideas:-3
- idiot:16
- if:3
- ignore:-5
- ihr:-8
- il:-5
- ill:-9
- im:-5
+ identical:-3
+ idiot:15
+ ignore:-6
+ ihr:-2
+ il:-6
+ ill:-22
+ im:-4
  immer:-5
- impatient:-8
- in:1
- inch:9
- incident:6
- includ:-8
- index:2
- indigo:-9
- indoor:2
- ines:1
- infus:-6
- ingredient:-5
- inhal:13
- inhale:4
- ink:-3
- inner:9
+ impatient:-4
+ inch:1
+ incident:7
+ includ:-10
+ index:3
+ indigo:-6
+ individual:-3
+ indoor:5
+ ines:-10
+ infus:-11
+ ingredient:-3
+ inhal:25
+ inhale:5
+ ink:-1
+ inner:14
  ins:-8
- inside:9
- instead:-16
- insulate:-6
+ inside:11
+ instead:-12
+ insulate:-5
  intend:-3
- into:4
- iron:-4
- is:-4
- ish:-5
- isnt:-13
- isopropyl:5
- ist:1
- it:2
- itch:11
- itchy:-9
- itd:-5
- item:-3
- itll:-9
- its:1
+ internet:-2
+ into:-1
+ iron:-3
+ is:-6
+ ish:4
+ isnt:-8
+ isopropyl:12
+ ist:2
+ it:3
+ itch:4
+ itchy:-11
+ itd:-4
+ itll:-8
+ its:3
  itself:-7
- ive:-7
- jabon:-2
- jai:10
- jam:-4
- january:-6
- jar:-1
- jars:-2
- je:7
- jeans:11
- jelly:-12
- jetzt:6
- jo:-6
- jojoba:-3
- jours:-1
+ ive:-13
+ ivory:1
+ jacket:-6
+ jai:16
+ jam:1
+ january:-8
+ jar:3
+ jars:-3
+ je:5
+ jeans:17
+ jelly:-9
+ jetzt:3
+ jojoba:-5
+ jours:1
  judge:-6
- jug:-1
- jugs:-7
+ jug:1
+ jugs:-5
  juice:15
- july:-8
- jump:-1
- jumper:8
- jumps:-3
- june:-12
- just:7
- kann:4
- kaolin:-10
- karite:-13
- katze:7
- keep:-7
- keeps:8
+ july:-9
+ jump:-3
+ jumper:7
+ jumps:-4
+ june:-11
+ just:15
+ k:-3
+ kann:7
+ kaolin:-8
+ karite:-8
+ katze:14
+ keep:-5
+ keeps:14
  kein:-9
- kept:-15
- kernal:-8
- kernel:-15
- kettle:-10
- keyboard:-3
- kg:-11
- kid:6
+ kept:-17
+ kernel:-17
+ kettle:-4
+ keyboard:-9
+ kg:-16
+ kick:-6
+ kid:11
  kidd:-3
- kids:-20
- kill:4
- kilo:-9
- kilos:-12
- kind:11
- kinda:6
- kinder:-14
- kinds:-8
- kiss:-14
+ kids:-22
+ kills:-3
+ kilo:-18
+ kilos:-14
+ kind:13
+ kinda:5
+ kinder:-15
+ kinds:-3
+ kiss:-9
  kit:-4
- kitchen:5
- klebt:8
- kleine:4
- km:-3
- knead:15
+ kitchen:-6
+ klebt:14
+ kleine:1
+ km:-5
+ knead:16
  knee:5
- knees:-10
- knelt:10
- knew:7
- knife:-8
- knitt:-3
- knock:6
- know:5
- known:-2
- knuckl:13
- knuckle:13
- koh:2
- kokos:-11
- kokosol:-7
- kokum:-7
- krakow:-3
- kratzt:2
- l:-9
- la:-7
- lab:12
- label:-3
- labell:2
- labrador:-1
- lactate:1
- lactic:1
- lad:3
- ladi:5
- ladle:1
- lads:1
- lady:-1
- laid:-6
+ knees:-4
+ knelt:13
+ knew:2
+ knife:-6
+ knitt:-6
+ knock:4
+ know:-1
+ known:-9
+ knows:8
+ knuckl:11
+ knuckle:4
+ kokos:-12
+ kokosol:-9
+ kokum:-6
+ kratzt:5
+ l:-13
+ la:-9
+ lab:7
+ label:-4
+ labell:-1
+ labrador:-4
+ lactate:5
+ lactic:-1
+ lad:2
+ ladi:3
+ ladle:-4
+ lads:-9
+ lady:-2
+ laid:-3
  lake:-3
  lamb:-3
  lamio:17
- lamp:7
- land:-3
+ lamp:4
+ land:-1
  lane:-4
- langue:-2
- lanolin:-5
- lap:17
- lapp:9
+ langue:-6
+ lanolin:-7
+ lap:10
+ lapp:12
  lard:-8
+ large:-5
  las:-6
- last:-9
- late:1
+ last:-10
+ late:-4
  later:-4
- lather:-7
- lauge:-6
- laugenspritzer:1
- laugh:-2
+ lather:-1
+ lauge:-7
+ laugenspritzer:2
+ laugh:-7
  laundry:-2
  lava:12
- lavander:-3
- lavendar:-3
- lavender:-11
- law:-12
- lay:-11
- layer:-8
- lazy:-5
- lb:-13
- lbs:-12
- le:6
- leader:-3
- leaflet:-8
- leak:2
- lean:1
- learn:-5
- least:-14
- leathery:6
- leav:-22
- leave:-13
+ lavender:-18
+ law:-14
+ lay:-4
+ layer:-1
+ lazy:-6
+ lb:-22
+ lbs:-14
+ le:7
+ leaflet:-5
+ leak:-8
+ lean:-3
+ learn:-4
+ learnt:-3
+ least:-22
+ leather:4
+ leathery:10
+ leav:-13
+ leave:-8
  leche:8
- left:2
+ left:-1
  leftover:-6
- leg:3
- legend:-12
- legging:10
- legs:-8
+ leg:4
+ legend:-3
+ legging:4
+ legs:-2
  leim:-7
- lejia:-1
- lemon:-7
- lemonade:2
- lemongras:-5
- length:-10
- lens:15
- lent:-4
- les:-2
- less:-9
- lessive:7
- lesson:-3
- let:-8
- letter:-5
- level:-3
+ lejia:-4
+ lemon:-8
+ lemonade:-8
+ lemongras:-11
+ length:-5
+ lens:9
+ les:-3
+ less:-4
+ lessive:17
+ lesson:-1
+ let:-6
+ letter:-4
+ level:7
  li:-11
  library:-8
- lick:15
- lid:-5
- lidd:-9
- lids:-11
- lie:3
- lies:-9
- life:-8
- lift:6
- lifts:-6
- lighter:-10
- like:1
+ lick:10
+ lid:1
+ lidd:-12
+ lids:-7
+ lies:-13
+ life:-7
+ lift:8
+ lifts:-9
+ light:-7
+ lighter:-8
+ like:-2
  liked:-9
- likes:-11
- lilac:-4
- limit:3
- limp:7
- lin:-9
- line:-13
- lined:-9
- liner:-11
- lines:-11
- link:8
- linse:-11
+ likes:-16
+ lilac:-7
+ limp:6
+ lin:-11
+ line:-5
+ lined:1
+ liner:-13
+ lines:-9
+ link:4
+ linse:-8
  lip:6
- lippe:13
- lips:8
- liquid:1
- list:-10
- liter:-3
- litr:-10
- litre:-7
+ lippe:16
+ lips:14
+ liquid:-1
+ list:-5
+ liter:-8
+ litr:-12
+ litre:1
  litro:-8
- litsea:-8
- little:6
- liv:-3
+ litsea:-6
+ little:10
+ liv:-2
  live:-3
- lived:-15
- lo:7
- loads:-7
- loaf:-7
- loav:-7
- lobster:-6
- lock:-12
- lodger:-10
- loft:-3
+ lived:-16
+ lo:6
+ loads:-4
+ loaf:-1
+ loav:-5
+ lobster:-3
+ lock:-10
+ lodger:-3
+ loft:-4
  log:-3
- lol:-9
- long:6
- longer:-2
- loo:-1
- look:-6
- looks:-9
+ lol:-3
+ long:12
+ longer:2
+ loo:-4
+ look:-2
+ looks:-14
  loose:-3
  loosen:-3
- los:1
+ los:3
  lose:-7
- lost:6
+ lost:7
  lot:-9
- lots:-3
- loud:-4
- love:-7
- loves:-9
- low:-17
+ lots:-5
+ loud:-1
+ love:-3
+ loves:-5
+ low:-12
  lower:-4
  lucki:-11
  lucky:-8
  lukewarm:-10
- lump:3
  lumps:-3
- lunch:-6
+ lunch:-10
  lunett:-1
- lungful:2
+ lungful:-3
  lungs:3
+ lye:-1
  lyes:-7
- lyeward:7
- lying:9
- m:-13
- ma:4
- macadamia:-5
- machine:-5
- mad:8
- madder:-11
+ lyeward:3
+ lying:8
+ m:-10
+ ma:-2
+ macadamia:-7
+ machine:-7
+ mad:6
+ madder:-8
  made:-4
- magnet:-13
- mail:-5
- main:9
- mains:-8
- mais:-4
- mak:-3
- make:-10
- makes:-8
- mal:6
- man:-15
- manag:-3
- mango:-5
- mann:12
- mano:1
+ magnet:-4
+ mail:-4
+ main:11
+ mains:-11
+ mais:-7
+ mak:-4
+ make:-14
+ makes:-3
+ mal:-9
+ man:-12
+ manage:-2
+ mango:-6
+ mann:7
+ mano:9
  manos:-15
  manteca:-4
- many:-16
- march:-6
- marche:9
- mare:-6
- margin:-5
- mari:11
- marido:10
+ many:-21
+ marble:-3
+ march:-12
+ marche:1
+ mare:-9
+ margin:-10
+ mari:12
+ marido:6
  marie:-3
- marit:-5
- mark:1
- market:-14
+ marigold:-1
+ marit:-4
+ mark:-2
+ market:-9
  marks:6
- marri:-3
+ marri:-4
  mas:-14
- mash:-15
- masher:-5
- mask:-8
- masterbatch:1
- mat:-7
- match:-2
- mate:3
- material:-5
- maths:-5
- matter:3
- may:-5
- maybe:3
- me:4
+ mash:-14
+ masher:-4
+ mask:-3
+ masterbatch:-3
+ mat:-3
+ match:1
+ mate:2
+ material:-12
+ maths:-4
+ matter:6
+ maybe:12
+ me:1
  mean:2
- means:-13
- meant:-11
- meanwhile:4
- measur:1
- measure:-10
- mechanic:-6
- medium:-7
- mein:-3
- meine:-12
- meiner:7
- melange:17
- melt:-1
- melts:-12
- memory:-3
- men:-4
- menthol:-16
- mention:-9
- mes:9
- mess:-6
- messag:4
- message:-9
- metal:-10
- method:-11
- metio:17
- metric:-10
- mezcla:-5
+ means:-14
+ meant:-10
+ meanwhile:2
+ measur:-6
+ mechanic:-3
+ medium:-8
+ meet:-2
+ mehr:-1
+ mein:8
+ meine:-10
+ meiner:12
+ melange:10
+ melt:-3
+ melts:6
+ memory:-4
+ men:-5
+ menthol:-19
+ mention:-7
+ mentor:-3
+ mes:13
+ mess:-4
+ messag:3
+ message:-3
+ metal:-8
+ method:-13
+ metio:11
+ metr:-5
+ metric:-6
+ mezcla:-6
  mi:4
- mica:-18
- mich:-5
- microwave:3
+ mica:-14
+ mich:-8
+ microwave:11
  mid:-3
- middle:4
- miel:7
+ middle:-5
+ midnight:6
+ miel:4
  mild:-12
- miles:-5
- milky:-3
- mill:-6
- mind:5
- mine:4
- mins:8
- mint:-10
- minus:-7
- minut:-5
- minuten:6
- minuto:-20
- mir:-1
- mis:3
- mishap:3
+ miles:-9
+ milk:2
+ milky:-6
+ mill:-8
+ min:-4
+ mind:1
+ mine:5
+ mins:5
+ mint:-2
+ minus:-3
+ minut:-8
+ minute:-7
+ minuten:4
+ minuto:-17
+ mis:9
+ mishap:-11
  misread:-3
  miss:-7
- mist:4
- mistake:5
- mistook:13
- mit:6
- mitts:9
- mix:4
- mixed:2
- mixer:-9
- mixes:8
- mixeur:-11
- mixture:-4
- ml:-7
- mm:-6
- modern:-12
- moi:-7
- mold:2
- molde:5
+ mist:-2
+ mistake:3
+ mistook:6
+ mit:7
+ mitts:3
+ mix:2
+ mixed:8
+ mixer:-6
+ mixes:7
+ mixeur:-7
+ mixture:-2
+ ml:-6
+ mm:-3
+ modern:-8
+ moi:-8
+ mold:-1
+ molde:7
  molds:1
- mom:-12
- moment:7
- mon:4
- money:-10
+ mom:-10
+ moment:3
+ moms:4
+ mon:7
+ monday:-1
+ money:-6
  month:1
- mood:-3
- moon:-4
- mop:1
- mopp:2
- more:-22
+ mop:-3
+ mopp:6
+ more:-26
  morn:6
- mosquito:8
- most:5
- mother:-6
- mould:-18
- mouldy:-4
- moule:6
- mountain:-6
- mousse:-8
- mouth:8
+ mosquito:3
+ most:6
+ mother:-5
+ mould:-9
+ mouldy:-7
+ moule:5
+ mountain:-7
+ mousse:-10
+ mouth:6
  mouthful:8
- mov:4
- move:-7
- moved:-15
- mr:4
- much:-26
- mucho:20
- mud:-10
- muffin:-6
- mug:3
- mum:-3
- mund:8
- music:-6
- muss:-4
+ mov:1
+ move:-5
+ moved:-7
+ moves:-1
+ mr:8
+ mrs:-3
+ much:-19
+ mucho:21
+ mud:-15
+ muddy:-3
+ muffin:-7
+ mug:-1
+ multipli:-4
+ mum:-2
+ mund:11
+ music:-5
  must:-3
- mutton:-6
- muzzle:10
- my:-4
- myself:10
- n:6
- nach:4
- nachsten:5
- nail:-1
- nails:10
- name:-16
- named:-3
- names:-6
- nan:-6
- naoh:1
- narrow:-13
- nase:-2
- natronlauge:13
- natural:5
+ mutton:-5
+ muzzle:8
+ my:-2
+ myself:12
+ n:3
+ nach:15
+ nachsten:-8
+ nail:-6
+ nails:5
+ name:-18
+ names:-11
+ nan:-12
+ naoh:5
+ nap:-5
+ narrow:-14
+ nase:-1
+ natronlauge:14
+ natural:4
  nbsp:-3
- ne:-4
- near:-25
- nearer:-3
- nearest:-11
- neat:8
- neck:1
- need:-9
- needle:-1
+ ne:-5
+ near:-17
+ nearest:-7
+ neat:1
+ neck:6
+ need:-12
  neednt:-2
- needs:-14
- neem:-16
+ needs:-12
+ neem:-10
  negative:-7
- neighbor:2
- neighbour:-7
+ neighbor:7
+ neighbour:-10
  neither:-1
- nephew:4
- nervou:-10
- net:-7
- nettle:-4
- neutral:-5
- neutralis:8
- neutralise:3
- never:-14
- new:-9
- newbie:-5
- news:4
- newspaper:1
- next:-3
- nez:5
- ni:-11
- nice:-20
- nicht:4
- nick:-3
- niece:-9
- night:10
- nine:1
- ninety:-8
- ninos:-11
- nitrile:-9
- no:-1
- nobody:-25
- noch:10
- none:-14
- noon:-2
- nor:6
- normal:5
+ nephew:3
+ nervou:-8
+ net:-3
+ nettle:-8
+ neutral:3
+ neutralis:7
+ neutralise:4
+ never:-11
+ new:-13
+ newbie:-12
+ news:8
+ next:6
+ nez:8
+ ni:-12
+ nice:-14
+ nicht:3
+ nick:-2
+ niece:-6
+ night:2
+ nine:-4
+ ninety:-13
+ ninos:-14
+ nitrile:-1
+ no:1
+ nobody:-22
+ noch:3
+ non:-6
+ none:-9
+ nor:3
+ normal:-7
  nos:-7
- nostril:7
+ nose:1
+ nostril:4
  not:-2
- note:6
- notebook:-14
- noted:-3
- notes:-16
- noth:-9
- notic:3
- notice:12
- nov:-2
- november:-7
- now:17
- nowhere:-3
- numb:12
+ note:7
+ notebook:-13
+ notes:-15
+ noth:-5
+ notic:-3
+ notice:4
+ nov:-3
+ november:-5
+ now:18
+ nowhere:-1
+ numb:14
  number:-18
- nur:6
+ nur:14
  nurse:3
- nursery:-8
- nut:-2
+ nursery:-7
+ nut:-3
  nuts:-5
- o:-10
- oak:-10
- oat:-8
- oatmeal:3
+ o:-2
+ oak:-9
+ oat:-3
+ oatmeal:-6
  oats:-18
- obvious:-9
+ obvious:-10
  oclock:3
  october:-3
- odd:-3
+ odd:8
+ oddly:-3
+ odds:-1
  oder:-6
- oeil:1
- of:3
- off:11
- office:-6
- often:-8
- oh:6
- ohne:-2
- oil:3
- oils:-10
- oily:-6
- ojo:2
- ojos:-5
- ok:-13
- okay:-10
+ oeil:4
+ of:-1
+ off:6
+ office:-7
+ often:-4
+ oh:8
+ ohne:-6
+ oi1:-3
+ oil:-1
+ oils:-15
+ oily:-7
+ ojo:-1
+ ojos:-3
+ ok:-15
+ okay:-7
  ola:9
- old:7
- olden:6
- older:-11
- oldest:-6
- olds:-12
- oleic:-13
- olein:-3
+ old:5
+ older:-5
+ oldest:-7
+ olds:-6
+ oleic:-10
  oliv:-4
- oliva:-7
+ oliva:-15
  olive:-11
- olivenol:7
- olla:-5
- olvie:-7
- oma:-4
- omg:8
- on:-6
- once:-19
- ones:-16
- onion:10
- only:-10
- onto:-4
- oo:-10
+ olivenol:1
+ olla:-6
+ olvie:-10
+ oma:-5
+ omg:15
+ on:-9
+ once:-20
+ one:-1
+ ones:-15
+ onion:-1
+ only:-3
+ onto:-6
+ oo:2
  open:9
- opens:-2
- operator:-11
- opinion:-9
- optional:-3
- or:-9
- orange:-5
- order:-5
- ordinary:-15
- original:-6
- other:-7
+ opens:3
+ operator:-13
+ opinion:-12
+ opposite:-3
+ or:-14
+ orange:-10
+ order:-12
+ ordinary:-6
+ original:-4
+ other:-4
  otherwise:3
- ou:-7
+ ou:1
  ouch:-6
- ought:2
- ounc:-14
- ounce:-8
+ ought:1
+ ounc:-10
+ ounce:-7
  our:2
- ours:-13
- out:-7
- outdoor:-15
- outside:-12
- oval:-1
- oven:-9
+ ours:-11
+ out:-5
+ outdoor:-3
+ outside:-13
+ oval:-2
+ oven:-10
  over:4
- overdo:-11
- overheat:3
- overkill:-5
- overnight:1
- ow:14
- owe:-7
- own:-2
+ overdo:-13
+ overheat:-13
+ overkill:-8
+ overnight:-1
+ ow:12
+ owe:-8
+ own:-6
  oxide:-13
  oyl:-4
- oz:-10
- ozs:-11
- p:-13
+ oz:-11
+ ozs:-8
+ p:-8
  pack:-6
- pad:5
- paddle:3
- pads:-7
- page:-15
- pages:-3
+ paddle:6
+ pads:-10
+ page:-13
  paid:3
- pail:-4
- pain:11
+ pail:-6
+ pain:5
  paint:-6
- pair:-12
- pairs:-13
- pale:-11
- palm:-10
- palms:8
- pan:-2
- pancak:-6
- panic:7
- pans:-4
+ pair:-14
+ pairs:-8
+ pale:-3
+ palm:-16
+ palms:9
+ pan:-1
+ pancak:-5
+ panic:3
  pantry:8
- paper:-3
- par:7
- paragraph:-3
- parcel:-3
- parent:1
- parish:-3
- park:12
- parrot:5
- part:-12
+ paper:-5
+ par:5
+ para:1
+ paragraph:-8
+ parcel:-5
+ parish:-7
+ park:3
+ parrot:8
+ part:-16
  partner:-8
- party:-3
- pas:-5
+ parts:3
+ party:-5
+ pas:-6
  paso:-6
- pass:-2
- past:-3
- paste:-3
- pastry:-4
- patch:9
- patchouli:-5
+ pass:1
+ past:4
+ paste:-4
+ pastry:-6
+ patch:8
+ patchouli:-6
  pate:4
- patience:-11
- patient:-3
- patio:9
- patt:5
+ patience:-12
+ patient:-4
+ patio:6
+ patt:4
  pattern:3
- paw:7
- paws:-2
- pay:-2
- pcs:-8
- pct:-5
+ paw:11
+ paws:-4
+ pay:-1
+ pct:-3
  pdf:-3
  pea:-5
- peach:-3
- pearl:15
- peau:-5
+ peach:-6
+ peanut:-12
+ pearl:7
+ peau:-6
  peck:11
- peek:-10
- peel:4
- pellet:1
- pencil:-3
- people:3
- peppermint:1
- per:-9
- percent:-14
- percentag:-12
- perfume:-3
- perhap:-1
- period:-4
- perro:4
- person:4
- petal:-1
- petit:8
- petra:-3
+ peek:-12
+ peel:15
+ pellet:-2
+ pencil:-4
+ people:-15
+ peppermint:8
+ per:-11
+ percent:-20
+ percentag:-10
+ perhap:-2
+ period:-2
+ perro:6
+ person:-1
+ petal:-5
+ petit:7
+ petra:-5
  petroleum:-9
- pets:-7
- peu:-11
- peut:-4
- ph:-10
- phase:-11
+ pets:-6
+ peu:-12
+ peut:-3
+ ph:2
+ phase:-10
  phone:-10
- photo:2
- pica:-12
- pick:-1
- picks:-3
- pictur:-6
- pie:-4
- piec:2
- piece:-3
- pied:-4
- pieds:-6
- piel:-5
+ photo:-1
+ pica:-9
+ pick:-6
+ pickl:-6
+ picks:-6
+ pictur:-4
+ picture:-3
+ pie:-9
+ piec:1
+ piece:-9
+ pied:-9
+ pieds:-3
+ piel:-4
  pies:-5
- pig:6
+ pig:4
  pigs:-3
- pillow:-8
- pillowcase:-5
- pin:6
- pinch:4
- pine:-3
- pinhole:-5
- pink:9
- pint:-8
- pints:-6
- pipe:-6
- pipette:15
- pique:-10
- pitcher:17
- pizza:-5
+ pillow:-5
+ pillowcase:-7
+ pin:5
+ pine:-6
+ pinhole:-7
+ pink:12
+ pint:-12
+ pints:-15
+ pipe:-10
+ pipette:4
+ pique:-9
+ pitcher:16
+ pizza:-6
  pko:-6
- plac:-3
- place:15
+ plac:-4
+ place:4
  plain:-15
  plan:-9
- plane:-3
- plann:-5
- plaster:5
- plastic:-6
- plate:-14
- play:4
- pleas:-7
+ plane:-4
+ plann:-4
+ plaster:2
+ plastic:-4
+ plate:-13
+ pleas:-10
  please:-18
- plenty:-6
- plopp:7
- pls:-7
- plum:7
- plus:-5
- plz:-9
- pm:-6
- po:-11
- pocket:-6
- point:-6
+ plenty:-10
+ plopp:9
+ pls:-9
+ plum:6
+ plus:1
+ plz:-11
+ pm:-8
+ po:-9
+ pocket:-3
+ poco:4
+ point:-2
  poison:12
- poked:13
- polish:-12
- polvo:8
- polypropylene:-3
- pomace:-12
- pool:-10
- poor:-1
- popp:8
- poppy:-8
- por:13
- porch:-3
+ poked:4
+ polish:-8
+ polvo:12
+ polypropylene:-6
+ pomace:-4
+ pool:7
+ poor:1
+ pop:-2
+ popp:10
+ poppy:-6
+ por:9
+ porch:-1
  pork:-3
- porque:-3
  porridge:-7
- portion:-4
- porto:-3
  portugal:-4
- post:-15
- postman:-5
+ possible:2
+ post:-10
+ postman:-9
  pot:-2
- potasa:-10
- potasse:2
- potassium:2
- potato:-19
- pots:-7
+ potasa:-8
+ potash:2
+ potasse:9
+ potassium:-1
+ potato:-22
+ pots:-8
  pottery:-3
- pound:-6
- pour:-5
- pours:-13
- powder:-7
+ pound:-5
+ pour:1
+ pours:-14
+ powder:-10
  power:-6
- pp:-8
- prefer:-9
- prep:-3
+ pp:-4
+ prefer:-8
  prepar:-3
- prepare:-8
- pres:5
- present:-6
- preservative:-6
- press:-9
- pretty:-5
- pric:-7
- price:-19
- prickl:5
- pride:-10
- print:4
- printer:-4
- printout:-5
+ prepare:-11
+ present:-3
+ preservative:-7
+ press:-10
+ pretty:-8
+ pric:-9
+ price:-17
+ prickl:12
+ pride:-8
+ print:-1
+ printer:-5
+ printout:-7
  pris:11
- probab:3
- problem:-9
- proces:6
- project:-8
- projection:13
- promis:-5
- promise:-4
- proper:-4
+ probab:4
+ problem:-6
+ proces:8
+ project:-7
+ projection:8
+ promis:-4
+ promise:-6
+ proper:2
  proportion:-1
- proud:-4
- prove:-5
- ps:9
+ proud:-1
+ prove:-7
+ ps:5
  psoriasi:-3
- pub:-3
- puck:-11
- pucks:-5
- pudd:-15
- puddle:12
- puede:-5
+ puck:-8
+ pucks:-1
+ pudd:-9
+ puddle:17
+ puede:-9
  puff:4
- puffy:7
- pull:12
- pulse:-4
- pumice:-11
- pump:-2
- pumpkin:-8
- pupil:-5
- puppy:2
- pure:-12
- puree:-9
- purity:-6
- purple:-2
- purpose:-9
- push:6
- put:-4
- puts:-7
- puzzle:-8
- pyrex:-6
- q:5
- qty:-10
- quantity:-13
- quarter:-8
- que:3
- quedo:-2
- queen:-6
- quelle:-13
- quemo:2
- question:-3
- qui:6
- quick:3
- quiero:-4
- quiet:4
- quite:5
- quote:-5
- r:4
- rabbit:7
- rack:-1
+ puffy:14
+ pull:6
+ pulse:-7
+ pumice:-10
+ pump:-5
+ pumpkin:-5
+ pupil:-3
+ pure:-10
+ puree:-10
+ purity:-8
+ purple:1
+ purpose:-3
+ push:7
+ put:-5
+ puts:-12
+ pyrex:-5
+ q:6
+ qty:-8
+ quantity:-8
+ quart:-3
+ quarter:-9
+ que:4
+ queen:-5
+ quelle:-11
+ quemo:-1
+ question:-2
+ qui:5
+ quick:5
+ quiero:-6
+ quiet:5
+ quite:3
+ quote:-3
+ r:6
+ rabbit:14
+ rack:-2
  racks:-3
- radiator:-4
- radio:-5
- rag:14
- rain:-11
+ radiator:-3
+ radio:-4
+ rag:3
  rainwater:-10
- rainy:-6
- rais:-1
- raise:-7
- ran:1
- rancid:-10
- rang:-2
- range:-5
- rapese:-9
- rash:-2
- rate:-11
- rather:-8
- ratio:-3
+ rainy:-4
+ rais:3
+ raise:-4
+ ran:3
+ rancid:-9
+ rang:-5
+ range:-4
+ rapese:-4
+ rash:-5
+ rate:-12
+ rather:-5
  raus:-11
- raw:8
- razor:-7
- rbo:-7
- reach:-15
- react:-3
- read:-4
+ raw:7
+ razor:-8
+ rbo:-6
+ reach:-14
+ read:-7
  reader:-10
- reads:-9
- ready:-6
- real:-12
+ reads:-6
+ ready:-7
+ real:-5
  realis:-9
- reason:-7
- rebatch:-7
- recall:-9
- receiv:-3
+ reason:-5
+ rebatch:-5
+ recall:-6
  recette:-5
  recip:-3
  recipe:-5
- recipie:-7
- reckon:-18
- recommend:-9
- record:-6
- recu:6
+ recipie:-4
+ reckon:-13
+ recommend:-6
+ record:-8
+ recu:16
  red:11
- refin:-3
- refus:4
- regard:-10
- remain:-9
- remark:-5
- remember:-8
- render:-16
- rent:-3
- renverse:2
+ refus:10
+ regard:-16
+ remain:-8
+ remember:-7
+ render:-13
  repeat:-3
- replac:-2
- replacement:5
- report:8
- residue:10
- respire:5
- respirer:-3
- rest:-14
+ replac:-1
+ replacement:6
+ report:3
+ residue:6
+ respire:4
+ respirer:-5
+ rest:-16
  restaurant:-4
  retir:-4
- return:-6
- reunion:-3
- rezept:-1
- rice:-10
- ricin:-3
- ricino:-4
- rid:-14
- rien:2
- right:-7
+ return:-11
+ reverse:-3
+ rezept:1
+ ribbon:8
+ rice:-11
+ ricin:-7
+ rid:-9
+ rien:1
+ right:-8
  rim:3
- rindertalg:-7
- ring:6
+ rindertalg:-11
+ ring:5
  rings:2
  rins:21
- rises:-3
- rizinu:-13
+ rinse:5
+ rises:-5
+ river:-3
+ rizinu:-11
  road:-9
- roast:-3
- rock:-6
- roja:-6
- roll:9
- roof:2
- room:-1
- roommate:5
- rope:-12
+ roast:-6
+ rock:-8
+ roja:-8
+ roll:3
+ roof:6
+ room:-7
+ roommate:-2
+ rope:-9
  ropes:-9
- rose:-5
- rosemary:-13
- rot:8
- roug:8
- rouge:8
+ rose:-6
+ rosemary:-20
+ rot:16
+ roug:11
+ rouge:5
  rough:-8
- round:4
- row:-11
- rub:-4
+ round:12
+ row:-8
+ rub:-1
  rubb:2
  rubber:-10
- rubbish:-12
+ rubbish:-7
  rubs:-5
- rug:-1
- ruhren:2
- ruin:-10
- rule:-17
- ruler:-3
- rules:-8
- run:-5
- runny:19
- runs:1
- rush:4
- rustic:-3
- rusty:-6
- s0ap:-1
- s:-8
- sack:6
- sad:-6
- saddle:-3
- safe:-20
+ rug:-7
+ ruin:-9
+ rule:-19
+ ruler:-5
+ rules:-11
+ run:-7
+ runn:-10
+ runny:18
+ runs:2
+ rush:2
+ rustic:-4
+ rusty:-4
+ s0ap:-5
+ s:-7
+ sack:2
+ sad:-3
+ safe:-25
  safety:-2
  sage:-4
- said:-9
+ said:-1
  salad:-3
- sale:3
- salio:2
- salpico:12
- salt:6
- salto:11
- salty:2
+ sale:-1
+ salio:4
+ salpico:18
+ salt:4
+ salto:12
+ salty:-3
  same:-2
- sand:22
- sandal:7
+ sand:18
+ sandal:9
  sandpaper:8
- sandwich:-9
- sane:-10
- sanity:-9
- sank:-3
- sans:12
- saponification:-11
- sat:2
- saturday:2
- sauce:-7
- sausag:7
- save:-10
+ sandwich:-8
+ sane:-8
+ sanity:-12
+ sank:-6
+ sans:10
+ saponification:-5
+ sat:4
+ saturday:-5
+ sauce:-4
+ sausag:11
+ save:-7
  saves:-3
- saw:6
+ savon:-4
+ saw:-8
  say:-11
- says:-9
- scal:-5
+ says:2
+ scal:-6
  scald:2
  scale:-13
- scar:-5
- scare:-5
+ scalp:-4
+ scan:-3
+ scar:-8
+ scare:-4
  scary:-4
- scent:-14
- schlimm:5
- schon:6
+ scent:-28
+ schlimm:12
+ schon:14
  school:-11
- science:-3
- scoop:5
- scorch:-5
- scout:-3
- scrap:11
- scrape:3
- scratch:8
- scratchy:-3
- scream:8
- screen:2
- screw:-3
- scrub:-7
- se:-2
+ science:-7
+ scoop:3
+ scrap:17
+ scrape:7
+ scratch:10
+ scream:4
+ screen:3
+ screw:-4
+ scribbl:-3
+ scrub:-4
+ scrubb:-7
+ se:-6
  sea:-4
- seal:-9
- seam:1
- sec:8
- second:-20
- see:1
- seed:-9
- seeds:-8
- seem:-8
- seems:7
- seen:-5
- sees:-7
- seife:-8
- seifenleim:5
- seit:15
- seiz:-12
- seize:3
+ seal:-11
+ seam:7
+ sec:3
+ second:-12
+ see:4
+ seed:-11
+ seeds:-6
+ seem:-14
+ seems:3
+ seen:-7
+ sees:-8
+ seife:-5
+ seifenleim:1
+ seit:7
+ seiz:-16
+ seize:4
  self:9
- sell:-11
- seller:-2
- sells:-4
- send:-11
+ sell:-14
+ seller:-4
+ sells:-5
+ send:-13
  sense:-4
- sensible:-9
+ sensible:-5
  sensitive:-13
- sent:-3
- sentence:4
- separat:-8
- separate:-9
+ sent:-2
+ separat:-3
+ separate:-12
  separation:-3
- september:-3
- sesame:-9
- set:-12
- sett:-12
+ sept:-3
+ september:-4
+ sesame:-12
+ set:-14
+ sett:-10
  settl:6
- settle:9
- seven:-9
- seventeen:-4
- seventy:-3
- sew:-6
- sf:-21
- shade:7
- shak:-12
- shake:1
- shall:-8
- shampoo:-16
- shap:-17
- shape:10
- shar:-8
- share:-9
- sharp:-15
- shatter:-6
- shav:-5
- shave:-12
- she:11
- shea:-4
+ settle:6
+ seven:-6
+ seventeen:-5
+ seventy:-4
+ sew:-3
+ sf:-22
+ shade:4
+ shak:-10
+ shake:3
+ shall:-3
+ shampoo:-20
+ shap:-7
+ shape:3
+ shar:-9
+ share:-11
+ sharp:-16
+ shatter:-7
+ shave:-6
+ she:12
+ shea:-12
  sheabutter:-3
- shed:-3
- sheep:-3
- sheet:-12
- shelf:-8
- shes:12
- shield:-12
- shift:-9
- shin:1
- shine:-3
- shins:-7
- shiny:-6
- shirt:-1
- shoe:-1
- shoes:-10
- shook:-8
- shop:-13
+ shed:-7
+ sheep:-7
+ sheet:-19
+ shelf:-9
+ shes:9
+ shield:-15
+ shift:-8
+ shin:3
+ shine:1
+ shins:-10
+ shiny:-5
+ shirt:5
+ shoe:5
+ shoebox:-1
+ shoes:-7
+ shook:-4
+ shop:-14
  shopp:-3
- shops:-12
- short:-3
- shorten:-8
- shot:3
- should:-6
+ shops:-7
+ short:2
+ shorten:-9
+ shot:2
+ should:-9
  shoulder:-12
- shout:1
- shower:-3
+ shout:-7
+ show:-3
+ shower:-2
  shows:-6
  shrank:-3
- shred:3
- shut:13
- si:-6
- sich:8
- sick:-9
- side:2
- sides:-14
- sideway:-3
- siev:-3
- sieve:3
- sign:-5
+ shred:11
+ shut:8
+ si:-8
+ sich:11
+ sick:-7
+ side:3
+ sides:-10
+ sie:3
+ siev:-6
+ sieve:-4
+ sign:-7
  signal:-3
  silicone:-10
- silk:-4
- sill:-4
- silly:-8
- simp:-3
- simple:-6
- sin:9
+ silk:-9
+ sill:-5
+ silly:-3
+ simp:-8
+ simple:-7
+ sin:10
  since:16
  sind:7
- sing:10
- single:-3
- sink:-9
- sinks:-5
- sip:4
- sipp:-2
- sister:-10
- sit:-11
- sits:-5
- sitt:-1
- six:-15
- sixteen:-5
- sixty:-15
- size:-1
- ski:-8
- skimm:-6
- skin:1
- skip:-4
+ sing:8
+ single:-6
+ sip:2
+ sipp:-4
+ sister:-7
+ sit:-10
+ sits:-2
+ sitt:1
+ six:-3
+ sixteen:-3
+ sixty:-7
+ size:1
+ ski:-7
+ skimm:-3
+ skin:2
+ skip:-3
  skipp:-4
- skull:-4
+ skull:-5
  slab:-5
- slabs:-4
- slapp:3
- sleep:-14
- sleev:-2
- sleeve:-5
- slept:-5
- slic:-3
- slice:6
- slick:-4
- slid:-1
- slight:-12
- slimy:-2
- slip:3
- slipp:22
- slipper:7
- slippery:-5
- slopp:8
- slow:-7
- slush:-7
- small:-5
- smart:7
+ slabs:-5
+ slapp:-3
+ sleep:-10
+ slept:-6
+ slic:5
+ slice:5
+ slick:-1
+ slid:6
+ slight:-11
+ slimy:1
+ slipp:11
+ slipper:13
+ slippery:-4
+ slopp:11
+ slow:-8
+ slush:-11
+ small:-6
+ smart:12
  smel:-3
  smell:-6
- smok:7
- smoke:-13
- smooth:11
- snapp:1
- sneez:12
- sneeze:-9
- sniff:-3
- snow:-7
- so:-17
- soak:5
- soap:4
- soaper:-5
+ smok:4
+ smoke:-7
+ smooth:5
+ snapp:3
+ sneez:5
+ sneeze:-13
+ sniff:-1
+ snow:-14
+ so:-14
+ soak:12
+ soap:2
+ soaper:-7
  soapmak:-4
- soaps:-15
- soapy:19
- sock:9
- socke:9
- socks:11
- sodium:-1
- soduim:-4
- sofa:6
- soft:-5
- softer:-3
- sohn:-1
- soir:10
- sold:-10
- soles:14
- solid:-8
- solution:-2
- some:6
- somebody:-21
- somehow:-2
- someone:-24
- someth:-1
- somewhere:-4
+ soaps:-9
+ soapy:21
+ sock:3
+ socke:13
+ socks:10
+ soda:-1
+ sodium:-3
+ soduim:-6
+ sofa:9
+ soft:-9
+ softer:-4
+ sohn:-2
+ soir:3
+ sold:-5
+ soles:10
+ solid:-10
+ some:10
+ somebody:-8
+ somehow:-3
+ someone:-18
+ someth:-2
+ somewhere:5
  son:-2
- sons:3
- soon:10
- sooner:-6
- sooo:3
- sore:3
- sorry:-17
- sort:2
- sosa:1
+ sooner:-9
+ sooo:1
+ sore:7
+ sorry:-9
+ sort:-3
+ sosa:3
  soude:-2
  sound:-16
- soup:-5
- source:-2
- sous:-1
+ soup:-8
+ source:-3
+ sous:2
  south:-3
- soy:-8
- soybean:-5
- spaniel:2
- spare:-8
- spat:10
- spatula:5
+ soy:-7
+ soybean:-6
+ spaniel:-4
+ spare:-11
+ spat:9
+ spatula:2
  speak:-3
- speck:-6
- speed:-8
- spell:7
- spent:-1
- spicy:-7
- spill:-3
- spilt:3
- spirit:7
- spirulina:-4
- spit:15
- spitt:5
- splash:6
- splatter:14
- split:12
- splitt:8
- spoil:-4
+ speck:-9
+ speed:-11
+ spell:9
+ spent:2
+ spicy:-3
+ spilt:4
+ spirit:-3
+ spirulina:-11
+ spit:4
+ spitt:4
+ splash:11
+ splatter:13
+ split:9
+ splitt:11
+ spoil:-8
  sponge:-11
- spoon:7
- spoonful:-1
- spot:9
- spots:-4
- spr:-17
- spray:8
- spreadsheet:-6
- sprinkl:-10
- sprinkle:-7
- spritz:12
- spritzer:9
- square:-6
- squash:12
- squeak:-6
- squirt:7
- stage:-4
- stain:-11
- stainles:2
+ spoon:3
+ spoonful:-7
+ spot:11
+ spots:6
+ spr:-12
+ spray:11
+ spread:1
+ sprinkl:-11
+ sprinkle:-10
+ spritz:3
+ spritzer:14
+ squash:6
+ squeak:-7
+ squirt:8
+ stable:-3
+ stain:-15
+ stainles:-9
  stair:-10
  stall:-12
- stamp:-20
- stand:-8
+ stamp:-15
+ stand:-9
  standard:-11
- stank:13
- start:2
- static:-3
- stay:-8
- stays:-15
+ stank:3
+ stars:3
+ start:5
+ static:-5
+ stay:-16
+ stays:-14
  steam:-6
- stearic:-3
- stearin:-11
- steel:-2
- steep:-1
- stelle:9
- step:-12
- steps:-6
- stick:-8
- sticker:1
- sticky:-4
- stiff:-7
- still:6
- sting:8
- stink:-12
- stir:-10
- stirr:-2
- stirs:-8
- stock:-3
- stole:-4
- stomach:11
- stone:2
- stood:-3
+ stearic:3
+ stearin:-10
+ steel:-14
+ stelle:4
+ step:-2
+ stepp:-4
+ steps:-8
+ stick:-10
+ sticker:3
+ sticky:2
+ stiff:-2
+ still:4
+ sting:5
+ stink:-9
+ stir:-11
+ stirr:-1
+ stirs:-9
+ stock:-8
+ stole:-3
+ stomach:7
+ ston:-3
+ stone:-1
+ stood:-8
  stool:4
- stop:-1
- stopp:-8
- stops:11
- store:-10
+ stop:-2
+ stopp:-13
+ store:-12
  storm:-12
- story:-6
- stout:-6
- stove:-12
- str:-3
- straight:-4
- strain:-6
- strange:8
- strap:3
- straw:-4
- strawberry:-9
- streak:18
+ story:-3
+ stout:-12
+ stove:-9
+ str:8
+ straight:-3
+ strain:-3
+ strange:-3
+ strap:4
+ straw:-3
+ strawberry:-10
+ streak:5
  stream:3
  street:-3
- strength:-8
- stretch:-2
- string:-1
- strip:9
- stripe:5
- stripp:3
- stronger:-3
- stuck:1
- student:8
- stuff:3
- stunden:7
- stupid:10
- subject:-7
- such:6
+ strength:-9
+ stretch:-10
+ string:-2
+ strip:12
+ stripe:-1
+ stripp:-5
+ strong:-4
+ stronger:-6
+ stunden:3
+ stupid:5
+ style:-3
+ subject:-5
+ such:2
  suck:4
- sudden:-3
- suet:-8
- sugar:2
+ suet:-5
+ sugar:4
  suis:8
- suit:-7
- sum:-6
- summer:-6
- sums:-5
- sun:-3
- sunburn:-6
- sunburnt:9
- sunday:-4
- sunflower:5
- sunflwer:-8
- superfat:-20
- supervisor:-7
- supp:-3
- supper:5
- supplier:-6
- suppos:3
- suppose:-12
- sur:3
- sure:-5
- surface:6
- surgra:-14
- surprise:-1
- suspect:-3
- swallow:7
- swap:-10
- swapp:-11
- swear:-12
- sweat:-2
- sweaty:8
- sweep:-12
- sweet:-5
- swell:5
- swig:15
- swimm:-7
- swirl:-21
- switch:3
- swollen:13
- swore:-7
- t:-9
- ta:-16
- tab:-2
+ suit:-6
+ sum:-5
+ summer:-13
+ sums:-3
+ sunburn:-5
+ sunburnt:5
+ sunday:-11
+ sunflwer:-3
+ super:4
+ superfat:-14
+ supervisor:-9
+ supp:-4
+ supper:-3
+ supplier:-10
+ suppos:-5
+ suppose:-10
+ sur:4
+ sure:-4
+ surface:3
+ surgra:-17
+ surprise:-3
+ suspect:-2
+ swallow:8
+ swap:-8
+ swapp:-13
+ swear:-14
+ sweat:7
+ sweaty:5
+ sweep:-16
+ sweet:-3
+ swell:15
+ swept:-3
+ swig:14
+ swimm:-10
+ swirl:-13
+ switch:12
+ swollen:18
+ swore:-12
+ t:-5
+ ta:-13
+ tab:-3
  tabl:-12
- table:8
- tablespoon:-1
- tablet:-5
- tack:-1
- taffy:5
- tag:-13
- tak:-9
- take:3
- taken:9
- takes:-17
+ table:3
+ tablespoon:5
+ tablet:-6
+ tack:4
+ taffy:3
+ tag:-10
+ tail:-1
+ tak:-13
+ take:1
+ taken:5
+ takes:-16
  tale:-3
- talk:-3
- tallow:-9
- tank:-5
- tap:3
- tape:-8
+ talk:2
+ tall:-3
+ tallow:-6
+ tan:-3
+ tank:-4
+ tap:5
+ tape:-5
  taped:-6
- tapp:8
+ tapp:7
  tar:-3
- tare:-14
- target:-3
+ tare:-10
+ tared:-3
  tast:4
- taste:6
- tattoo:-10
- taught:-7
- tbsp:3
- td:-10
- tea:7
- teach:-11
- teacher:-8
+ taste:-9
+ tattoo:-11
+ taught:-9
+ tbsp:-3
+ td:-4
+ tea:-8
+ teach:-8
  team:-9
- tear:1
- tears:-8
- teaspoon:5
- teenage:-4
- teenager:-3
- teeth:-5
- tel:-6
- tell:-2
- tells:-12
- temp:-14
- temperatur:8
- temperature:-10
- temps:-3
+ tear:5
+ tears:-9
+ teaspoon:3
+ teenage:-3
+ teenager:2
+ teeth:-3
+ tel:-2
+ tell:-6
+ tells:-10
+ temp:-16
+ temperatur:-3
+ temperature:-8
+ temps:-1
  ten:-11
- tender:3
- tengo:6
- tenia:1
- tenth:-8
- term:-5
+ tender:12
+ tengo:8
+ tenia:2
+ tenth:-6
+ term:-3
  terrace:-3
- terrible:-6
- terrier:-8
- test:-12
- tester:-4
+ terrible:-2
+ terrier:-5
+ test:-11
+ tester:-6
  tests:-4
  tete:-7
- text:3
- than:-11
+ than:-14
  thank:-19
- that:-3
- thats:5
- the:-2
- their:6
- them:-6
- then:-15
- ther:17
- there:10
- therefore:-6
- therell:-6
- thermometer:-1
- these:-13
- they:5
- theyd:-11
- theyll:-3
- theyre:-1
- theyve:6
- thick:2
- thicken:-13
+ that:-1
+ thats:10
+ the:-1
+ their:-3
+ them:-8
+ theme:-3
+ then:-1
+ ther:19
+ there:11
+ therefore:-3
+ thermometer:-5
+ these:-9
+ they:7
+ theyd:-5
+ theyre:1
+ theyve:10
+ thick:-3
+ thicken:-12
+ thickener:-5
  thicknes:-12
- thigh:15
- thin:-4
- thing:-13
- think:-3
- thirteen:-5
- thirty:-13
+ thigh:17
+ thing:-9
+ think:-6
+ third:-1
+ thirteen:-10
+ thirty:-11
  this:-3
- those:-12
- though:-8
- thought:7
- thread:-7
- three:-5
- threw:7
- throbb:-3
- through:-2
+ those:-18
+ though:-11
+ thought:-6
+ thread:-10
+ three:9
+ threw:5
+ throat:1
+ throbb:-4
+ through:2
  throw:3
- thrown:4
- thru:7
- thumb:4
- thumbprint:-5
- thump:13
- thursday:-2
- thx:-14
- tick:8
- tidi:4
- tidy:-3
+ thrown:1
+ thru:11
+ thumb:7
+ thumbprint:-3
+ thump:14
+ thursday:4
+ thx:-11
+ tick:4
+ tidi:-3
+ tidy:-7
  tied:-6
- tight:-3
- til:-9
- tiles:-5
- till:-6
- tilt:-4
- time:-6
- timer:-10
- times:-9
- tin:-14
- ting:11
- tingl:7
- tingle:4
+ tiene:5
+ tight:-2
+ til:-10
+ tiles:-9
+ till:-2
+ tilt:-5
+ time:3
+ timer:-11
+ times:-6
+ tin:-9
+ ting:7
+ tingl:6
+ tingle:6
  tins:-11
- tiny:9
- tip:13
- tipp:-7
+ tiny:4
+ tip:7
+ tipp:-3
  tips:6
- tired:-6
+ tired:-11
  titanium:-1
- title:-4
+ title:-5
  to:-8
- toast:-9
- tocar:-5
+ toast:-5
  tochter:4
- toddler:-4
+ today:-6
+ toddler:-2
  todo:-6
- toe:1
+ toe:5
  toes:1
- toffee:4
- together:-10
- told:-8
- tom:9
- tomato:-7
- tombee:8
- tomo:9
- tomorrow:1
- tongue:-3
- tonight:-2
+ toffee:-1
+ together:-15
+ told:-14
+ tom:10
+ tomato:-6
+ tombee:7
+ tomo:12
+ tomorrow:3
+ tongue:8
+ tonight:-3
  too:-10
- took:7
+ took:3
  toothpaste:10
- top:-9
- tops:10
- torch:-3
- torn:-3
- total:-14
- touch:-5
- touche:10
- tournesol:-6
- tousse:7
- tout:-3
- toute:12
- towel:-6
- tr:-7
- trac:-6
- trace:-6
- tractor:-4
- trago:9
- trail:-3
- train:2
- translat:-3
- translucent:2
- transparent:8
- traver:-1
- tray:-2
+ top:-12
+ topp:-4
+ tops:3
+ torch:-8
+ torn:-8
+ total:-12
+ touch:-3
+ touche:11
+ tournesol:-3
+ tousse:3
+ toute:8
+ towel:-14
+ tr:-4
+ trac:-11
+ trace:-11
+ tractor:-7
+ trago:6
+ train:6
+ translate:-3
+ translucent:1
+ transparent:13
+ traver:2
+ tray:-4
  trays:-3
- treasurer:-4
- treat:3
- tree:-4
- trees:-4
+ treasurer:-5
+ treat:7
+ tree:-3
+ trees:-3
  tres:10
- trial:-5
- trick:5
- tried:8
- tries:-11
- trimming:6
- tripp:14
- trois:11
- tropfen:4
- trouble:-1
- trouser:11
- true:-9
- trust:-11
- truth:-4
+ trial:-10
+ trick:1
+ tried:10
+ tries:-8
+ trimming:5
+ tripp:10
+ trois:7
+ trop:-1
+ tropfen:6
+ trouble:2
+ trouser:5
+ true:-11
+ trust:-14
+ truth:-7
  try:-2
- tsp:-8
- tub:-16
- tube:5
- tubs:-3
- tue:-5
- tuesday:1
- tummy:15
- tun:14
+ tsp:-4
+ tub:1
+ tube:-6
+ tubs:-5
+ tue:-4
+ tuesday:4
+ tummy:14
+ tun:15
  turmeric:-3
- turn:11
- turns:-15
- tut:8
- tutor:-4
- twelve:-4
- twenty:1
+ turn:6
+ tut:11
+ tutor:-6
+ twelve:2
+ twenty:-6
  twice:2
+ twins:-5
  two:4
- ty:-9
- typ:-1
+ ty:-11
+ typ:-2
  type:2
- typed:-11
- typo:-7
- typos:-1
- u:-3
- uber:14
+ typed:-7
+ typo:-8
+ typos:-4
+ uber:16
  uberfettung:-10
- ubers:10
- uf:-13
- ugly:-8
- uh:2
+ ubers:11
+ uf:-16
+ ugly:-6
+ uh:9
  ul:-10
- ultramarine:-11
- um:7
- un:-3
- una:1
- uncle:-12
- uncur:17
- und:-5
+ ultramarine:-3
+ um:8
+ un:-1
+ una:2
+ uncle:-8
+ uncur:7
+ und:1
  under:4
- underneath:7
+ underneath:14
  underside:10
- understand:-6
- undilut:8
+ understand:-9
+ undilut:13
  une:10
- unicorn:-11
- units:-5
- unmold:10
- unmould:3
- unrefin:-5
- unscent:-11
- unterarm:9
+ unicorn:-7
+ units:-3
+ unmold:6
+ unmould:-5
+ unscent:-8
+ unterarm:5
  until:-2
- update:-2
- urgent:3
- us:-9
- usable:-9
+ up:-2
+ update:-3
+ upside:-5
+ urgent:7
+ us:-10
+ usable:-13
  usado:-7
- use:-2
- used:-4
+ use:-20
+ used:-8
  useful:-3
- uses:-17
- using:-6
- usual:-8
- v2:-12
- v3:-8
- van:-8
- vanilla:-13
- vapeur:3
- vapor:-1
- vapour:-2
- varnish:-11
- vaseline:-10
+ uses:-19
+ using:-10
+ usual:-9
+ v2:-10
+ v3:-11
+ van:-5
+ vanilla:-11
+ vapeur:2
+ vapor:1
+ varnish:-4
+ vaseline:3
  vaso:8
- veces:-5
- vegan:-3
- vegetable:-11
- vent:-14
- veo:9
- verbrannt:4
+ veces:-6
+ vegetable:-7
+ vent:-9
+ veo:8
+ verbrannt:-3
  verdict:-6
- verify:-9
- verschluckt:13
- verse:-2
- version:-6
- very:1
- vet:5
+ verify:-8
+ verschluckt:9
+ verse:5
+ version:-12
+ very:-1
+ vet:-1
  veteran:-8
- video:-3
- viel:-8
- village:-5
- vinegar:9
- virgin:-5
- visage:9
- vite:-6
- voice:11
- volcano:6
- voll:-1
- volume:-10
- volunteer:-15
- vom:5
- vomit:6
- von:4
- vous:-11
- w:11
- waist:-9
- wait:-9
- wake:1
- walk:9
+ video:-7
+ viel:-6
+ village:-4
+ vinegar:10
+ virgin:-6
+ visage:5
+ visitor:-4
+ vite:-7
+ voice:12
+ volcano:1
+ voll:4
+ volume:-8
+ volunteer:-12
+ vom:9
+ vomit:10
+ von:1
+ vous:-4
+ w:7
+ waist:-7
+ wait:-4
+ wake:8
+ walk:2
  wall:-12
- walnut:-11
+ walnut:-3
  wann:-9
- want:-6
- wants:-10
- war:-3
- wardrobe:-6
- warm:1
- warn:-9
- was:1
- wash:-1
- wasnt:-7
+ want:-12
+ wants:-11
+ war:-1
+ wardrobe:-3
+ warm:-3
+ warn:-5
+ was:4
+ wash:-7
+ wasnt:-2
  wasp:-6
- wasser:-7
- waste:-7
- watch:-10
+ wasser:-9
+ waste:-3
+ watch:-9
  water:7
- watery:6
+ watery:3
  watr:-1
- watter:-12
- wax:-8
- waxy:-4
- way:-1
- we:2
- wear:-2
- wears:-15
- weather:-11
- web:-3
- wed:-3
- wedd:6
- week:-7
- weekend:-15
- weeks:-20
- weep:-2
- weeps:11
- weg:2
- weh:8
- weigh:-16
- weight:-11
+ watter:-5
+ wax:-10
+ waxy:-1
+ way:-5
+ we:-1
+ wear:-4
+ wears:-8
+ weather:-8
+ wed:-4
+ wedd:3
+ wednesday:2
+ week:-11
+ weekend:-13
+ weeks:-26
+ weeps:6
+ weg:-2
+ weh:11
+ weigh:-19
+ weight:-17
  weird:9
- weiss:13
- welcome:-11
- weld:-3
- well:-10
- welli:-4
- wenn:-16
- went:-5
- were:6
+ weiss:11
+ welcome:-7
+ well:-15
+ welli:-6
+ wenn:-14
+ were:-3
+ werent:-3
  wet:6
- weve:-11
+ weve:-15
  what:2
- whatever:-5
- whats:-14
- whatsoever:-4
- wheel:-8
- wheez:10
- when:-3
- whenever:2
- where:6
- whether:-14
- which:-17
- whichever:-6
- while:-6
- whipp:4
- whisk:-1
- white:12
- whiter:-3
- who:-5
- whole:-4
- wholesaler:-3
- whom:-3
- whose:-6
+ whatever:-7
+ whats:-20
+ whatsoever:-3
+ wheel:-11
+ wheez:9
+ when:2
+ whenever:3
+ where:16
+ whether:-2
+ which:-19
+ whichever:-9
+ while:-3
+ whipp:5
+ whisk:2
+ white:6
+ whiter:-7
+ who:-4
+ whoever:-3
+ whole:1
+ wholesaler:-5
+ whom:-6
+ whose:-4
+ why:-3
+ wide:-3
  width:3
- wie:-6
- wife:-1
- will:-11
- wind:3
- window:2
- windowsill:3
- windy:-5
- wine:12
- wing:-7
- wins:-12
- winter:-20
- wip:3
- wipe:3
- wiped:13
+ wie:-5
+ wife:2
+ will:-10
+ wind:-5
+ window:-4
+ windowsill:-6
+ windy:-3
+ wine:16
+ wing:-4
+ wins:-7
+ winter:-17
+ wip:1
+ wipe:1
+ wiped:15
  wird:-11
- wire:-12
- wise:-16
- wish:-14
- with:-1
- within:-10
- without:-1
- wks:-3
- wobb:4
+ wire:-2
+ wise:-2
+ wish:-7
+ with:-6
+ within:-13
+ without:-3
+ wks:-9
+ wobb:16
  wobbl:3
- wochen:1
- woke:10
+ wochen:-1
+ woke:4
  wollte:-6
- woman:7
- wonder:-11
- wont:15
- wood:-7
- wooden:-4
- wool:-7
- word:-5
- words:-7
- wore:-7
- work:-15
- works:-17
- worksheet:-3
- workshop:-8
- worktop:-1
- worri:-16
- worry:-7
- worse:15
+ woman:6
+ women:-4
+ wonder:-5
+ wont:11
+ wood:2
+ wooden:6
+ wool:-3
+ word:-6
+ words:-6
+ wore:-10
+ work:4
+ works:-9
+ workshop:-3
+ worktop:-8
+ worri:-15
+ worry:-3
+ worse:7
  worst:-6
- worth:-9
- would:-24
- wouldnt:-7
+ worth:-7
+ would:-32
+ wouldnt:-4
  wow:-1
- wrap:-10
- wrapp:3
- wrapper:-3
- wreck:-1
- wrink:1
- wrinkl:2
+ wrap:-9
+ wrapp:5
+ wrapper:-5
+ wreck:-9
+ wrink:-1
+ wrinkl:-3
  wrist:11
- writ:-19
- write:-8
- written:-6
- wrong:-11
- wrote:-18
+ writ:-16
+ write:-14
+ written:-3
+ wrong:-13
+ wrote:-16
  x:-14
- y:1
- ya:-8
- yall:-4
- yard:-7
- year:-4
- years:-7
- yellow:8
- yellowish:4
- yes:6
- yesterday:8
- yet:-12
+ y:8
+ ya:-9
+ yall:-8
+ yard:-5
+ year:-5
+ years:-5
+ yellow:7
+ yellowish:3
+ yes:3
+ yesterday:7
+ yet:-11
  yeux:-8
- yield:-5
- yo:-4
- yoghurt:-6
- yogurt:-13
- you:2
- youd:-9
- youll:-2
- young:-7
+ yield:-4
+ yo:2
+ yoghurt:-3
+ yogurt:-12
+ yolk:-3
+ you:-7
+ youd:-11
+ youll:-5
+ young:-4
  your:-3
- youre:-6
- yours:-5
+ youre:-4
+ yours:-6
  yourself:-6
  youve:1
- yr:3
- yrs:-6
- zap:-12
+ yr:8
+ yrs:-7
+ zap:-11
  zapp:1
- zappy:-14
- zaps:-10
- zero:3
- zu:-7
- zum:-11
- zwei:-3
+ zappy:-7
+ zaps:-15
+ zero:-8
+ zu:-11
+ zum:-1
+ zwei:-5
  £0:-9
  £1:-6
  £3:-6
- £5:-2
- °c:-21
- °f:-9
- ¿la:-4
+ £4:-5
+ £6:-2
+ °c:-25
+ °f:-12
+ ¿la:-10
  ¿que:-10
- ¿se:-5
- –:-16
- —:-15
- •:-16
- €:-6
- →:-11
---:4
--:-2
--A:3
--B:6
--C:1
--D:6
--E:3
--G:-3
--H:12
--I:5
--J:5
--K:7
--L:14
--M:-1
--N:-1
--O:12
--P:-1
--Q:-12
--R:7
--S:-7
--T:7
--W:8
--Y:-2
--b:-4
--d:4
--f:-7
--g:3
--h:12
--i:-1
--j:1
--k:-2
--l:-4
--m:-4
--n:17
--o:3
--p:-2
--q:4
--r:-4
--s:-2
--t:-1
--v:-2
--w:1
--y:-9
--z:-3
-A-:-6
-A:6
-AA:2
-AC:1
-AD:-1
-AE:10
-AF:12
-AG:-10
+ ¿se:-6
+ –:-4
+ —:-16
+ •:-19
+ €:-10
+ →:-12
+--:11
+-:1
+-B:24
+-C:-5
+-D:5
+-E:8
+-F:-3
+-G:-11
+-H:13
+-J:10
+-K:8
+-L:6
+-M:3
+-N:-5
+-O:9
+-P:1
+-Q:-4
+-R:8
+-S:-2
+-T:18
+-W:5
+-Y:-5
+-b:1
+-d:3
+-f:-10
+-g:6
+-h:10
+-i:-3
+-j:-11
+-k:-16
+-l:-1
+-n:16
+-o:4
+-p:5
+-q:3
+-r:1
+-s:-8
+-t:3
+-u:3
+-v:-4
+-y:-12
+-z:-7
+A-:-3
+A:9
+AA:3
+AC:5
+AE:8
+AF:4
+AG:-11
 AH:-4
-AI:2
-AK:5
+AI:5
+AK:4
 AL:-1
-AM:-11
-AN:-1
-AO:2
-AP:8
-AR:18
+AM:-3
+AN:2
+AO:3
+AP:5
+AQ:4
+AR:14
 AS:-3
-AT:5
-AV:-5
-AW:-2
-AY:15
-Ab:1
-Af:-1
-Ag:11
-Ah:-8
-Ai:3
-Aj:-17
-Ak:-5
-Al:6
+AT:6
+AV:-2
+AW:2
+AY:9
+Ab:5
+Ag:10
+Ah:-13
+Ai:7
+Aj:-19
+Ak:-2
+Al:5
 Am:7
-An:6
-Ao:7
-Ap:-6
-Aq:9
-Ar:5
-As:1
-At:2
-Au:10
-Av:4
-Aw:9
-Ay:4
-Az:5
-B-:4
-B:15
-BA:17
-BB:10
-BK:3
+An:8
+Ao:8
+Ap:-1
+Aq:13
+Ar:7
+As:-2
+At:-1
+Au:11
+Aw:10
+Ay:3
+Az:2
+B-:-1
+B:17
+BA:14
+BB:4
+BK:11
 BO:6
-BV:15
-Bf:-7
-Bi:4
-Bo:-1
-Bp:1
-Bt:-1
-Bw:-2
-Bz:6
-C-:3
-C:4
-CA:7
-CB:-2
-CC:-3
-CD:17
-CE:-6
-CF:-9
-CG:5
-CH:-4
-CI:-10
+BV:10
+Bf:-10
+Bi:8
+Bo:-2
+Bp:-1
+Bt:-7
+Bz:8
+C-:-1
+C:5
+CA:4
+CB:-5
+CC:-4
+CD:16
+CE:-3
+CF:-13
+CG:4
+CH:-3
+CI:-8
 CK:5
-CL:10
+CL:11
 CM:-8
-CN:6
-CO:-5
-CP:-2
-CQ:6
-CR:8
+CN:2
+CO:-7
+CP:-4
+CQ:5
+CR:7
 CS:6
-CV:-7
-CW:-7
-CY:8
-Cb:6
-Cd:14
-Cf:-9
-Cg:-8
-Ch:14
-Cj:-5
+CV:-9
+CW:-8
+CY:6
+Cb:7
+Cd:15
+Cf:-3
+Cg:-3
+Ch:13
+Ci:8
+Cj:1
 Ck:8
-Cl:-3
-Cm:1
-Cn:3
-Cp:6
-Cq:-10
-Cs:-3
+Cm:2
+Cn:-4
+Co:2
+Cp:5
+Cq:-3
+Cr:-2
+Cs:-1
 Ct:3
 Cv:-8
-Cw:-17
+Cw:-14
 Cz:-7
-D:19
-DA:24
-DD:25
+D-:-1
+D:18
+DA:21
+DD:16
 DO:-4
-DQ:10
-DS:3
-Db:10
-Di:-1
-Dk:10
-Do:2
-Dp:10
-Dq:6
-Dt:12
-Dw:-3
-Dz:2
-E-:-7
-E:14
-EA:-2
-EC:5
-EE:-13
+DQ:7
+DS:4
+Db:12
+Di:3
+Dk:26
+Do:-3
+Dp:20
+Dq:5
+Dt:11
+Dw:-1
+Dz:1
+E-:-1
+E:15
+EA:2
+EC:7
+EE:-5
 EF:-6
-EH:19
+EH:15
 EN:3
-EO:2
-EP:-10
-EQ:5
-ER:9
-ET:4
-EV:15
-EW:11
-Ef:-14
-Eh:9
-Ei:9
-El:18
-Eo:-15
-Ep:6
-Eq:2
-Er:-4
-Et:-9
-Ev:3
-Ew:-13
-Ez:1
-F-:-5
-FA:-10
-FC:-12
-FD:3
-FL:-9
-FM:-14
-FN:-21
-FO:-13
-FP:-6
-FQ:2
-FS:-9
-FW:-15
-Fb:3
-Ff:4
-Fi:-11
+EO:-3
+EP:-9
+EQ:2
+ER:4
+ES:1
+ET:11
+EV:16
+EW:6
+Ef:-15
+Eh:14
+Ei:7
+El:8
+Eo:-10
+Ep:5
+Eq:3
+Er:-7
+Et:-11
+Ew:-17
+Ez:2
+F-:-11
+F:-3
+FC:-8
+FD:2
+FE:-5
+FL:-3
+FM:-11
+FN:-13
+FO:-11
+FP:-9
+FS:-3
+FW:-14
+Fb:9
+Ff:3
+Fi:-10
 Fj:-7
-Fk:-9
-Fp:-9
-Fq:-6
-Fr:-8
-Fs:-6
-Ft:-9
-Fv:-5
-Fw:7
-Fy:5
-Fz:-4
-G-:5
-G:-5
-GA:4
-GC:12
-GF:-7
-GG:5
-GL:10
-GM:-1
-GN:4
-GO:6
-GP:11
-GR:4
+Fk:-4
+Fo:-6
+Fp:-5
+Fq:-8
+Fs:-10
+Ft:-5
+Fv:-8
+Fw:9
+Fy:8
+Fz:3
+G-:6
+GA:3
+GC:1
+GF:-5
+GG:9
+GL:5
+GM:-2
+GN:3
+GO:3
+GP:4
+GQ:-6
+GR:5
 GS:-4
-GV:8
+GV:6
 GW:3
-GY:-2
-Gi:1
+GY:-3
+Gb:5
+Gf:-3
+Gi:-6
 Gj:5
 Gl:-3
-Go:-1
-Gp:5
-Gq:-1
-Gr:-1
-Gt:-4
-Gv:6
-Gw:3
-Gz:8
-H-:6
-H:10
+Go:-3
+Gp:12
+Gq:-5
+Gr:-10
+Gt:-2
+Gv:3
+Gw:1
+Gz:3
+H-:7
+H:11
 HA:8
-HE:-7
-HH:6
-HI:7
-HM:-1
-HN:-3
-HO:3
+HE:-4
+HH:5
+HI:3
+HM:-7
+HN:-6
+HO:5
 HP:4
 HQ:-1
-HS:11
-HT:18
-HV:13
-HW:9
-HY:5
-Hb:7
-Hh:4
-Hi:-22
-Hj:-8
+HS:6
+HT:16
+HV:18
+HW:16
+HY:11
+Hb:4
+Hf:4
+Hh:6
+Hi:-15
+Hj:-3
 Hn:6
-Ho:-2
-Hp:-5
-Hq:13
-Hr:6
-Ht:-9
-Hw:-17
-Hz:10
-I-:-3
-I:-6
-IA:-10
-IC:-9
-IO:-5
-IP:-7
-IQ:-1
-IS:-2
-IW:-4
-Ib:-4
-If:-5
-Ii:-7
-Io:-6
-Ip:4
-It:-5
+Ho:-10
+Hq:6
+Hr:4
+Ht:-12
+Hw:-22
+Hz:5
+I-:6
+I:-1
+IA:-11
+IC:-4
+IM:-3
+IO:-1
+IP:-9
+IQ:-3
+IS:-3
+IW:-5
+Ib:-5
+Ii:-9
+Ij:3
+Io:-7
+Ip:2
+It:2
 Iw:-8
-Iz:-8
-J-:4
-J:12
-JO:-6
+Iz:-11
+J-:6
+J:8
+JO:-4
 JP:5
-JS:-9
-Jt:14
-Jz:7
-K-:6
-K:11
-KA:14
-KE:3
-KH:1
-KK:6
-KN:10
-KO:-5
-KP:5
-KQ:9
-KS:-7
-KT:5
-KV:9
-KW:-3
-Kb:11
+JS:-3
+Jo:2
+Jt:12
+Jz:11
+K-:5
+K:12
+KA:12
+KE:5
+KK:9
+KN:16
+KO:1
+KP:10
+KQ:11
+KS:-10
+KT:4
+KV:7
+KW:3
+Kb:7
 Kf:-7
-Kh:3
-Ki:-2
-Ko:3
-Kp:15
-Kr:7
+Kh:8
+Ki:-6
+Ko:-2
+Kp:13
+Kr:8
 Kt:7
-Kw:-11
-Kz:-4
-L-:-20
-L:14
-LA:5
-LC:-6
-LG:3
-LN:1
-LO:-5
-LP:-6
-LS:13
-LY:-7
-Lb:9
-Lf:6
+Kw:-8
+Kz:1
+L-:-9
+L:10
+LA:9
+LC:-5
+LG:-3
+LN:4
+LO:-3
+LP:-2
+LQ:-3
+LS:11
+LY:-6
+Lb:8
+Lf:10
 Lh:6
-Li:-4
-Lk:15
+Li:-6
+Lk:10
 Lo:-6
-Lp:12
-Lq:3
-Lr:8
-Lt:-2
-Lw:3
-M-:-17
-M:-4
-MA:-14
-MC:-3
+Lp:5
+Lq:4
+Lr:9
+Lt:6
+Lw:-4
+Lz:3
+M-:-11
+M:-6
+MA:-17
+MC:-10
 MD:9
-ME:-7
-MF:-4
-MG:-4
-MH:-4
-MK:-7
-MM:-8
-MN:5
-MO:-3
-MQ:-9
+ME:-15
+MF:-6
+MG:-6
+MH:3
+MK:-3
+MM:-3
+MN:6
+MO:-4
+MP:-4
+MQ:-6
 MR:-1
-MS:-3
-MV:-7
-MW:-2
+MV:-3
+MW:2
 Mb:1
-Md:-3
-Mf:-12
-Mh:-14
-Mi:-2
-Mk:-3
-Ml:-8
-Mo:-10
+Md:-2
+Mf:-11
+Mh:-11
+Mi:-4
+Mj:3
+Ml:-5
+Mo:-8
 Mp:-9
-Mq:1
-Mr:-11
+Mr:-3
 Mt:-4
-Mu:-27
-Mv:7
-Mw:-10
-My:-5
-Mz:-3
-N-:1
-N:-4
-NA:-8
-NC:-13
-ND:8
-NE:-12
-NF:2
-NG:-14
-NH:-8
-NI:7
-NK:-7
-NL:-6
-NM:-17
-NN:-13
-NO:-5
+Mu:-16
+Mv:-5
+Mw:-4
+My:-15
+N-:-5
+N:-6
+NA:-9
+NC:-1
+ND:10
+NE:-10
+NF:1
+NG:-6
+NH:-5
+NK:-2
+NL:-2
+NM:-11
+NN:-15
+NO:-2
 NP:-1
+NQ:-2
 NR:-15
-NS:-9
-NT:4
-NV:-15
-NW:-17
-NY:-3
-Nb:-12
-Nd:3
-Nf:10
-Ng:9
-Nh:-5
+NS:-13
+NT:10
+NV:-18
+NW:-22
+NY:-2
+Nb:-17
+Nd:2
+Nf:1
+Ng:10
+Nh:-1
 Ni:-15
-Nj:6
-Nk:10
-Nl:7
-Nm:-8
-Nn:10
-No:-8
-Np:-4
+Nj:3
+Nk:9
+Nl:5
+Nm:-10
+Nn:18
+No:-12
 Nq:-4
-Nr:-15
-Ns:-10
-Nt:-7
-Nu:-7
+Nr:-16
+Ns:-17
+Nt:-8
+Nu:-11
 Nv:3
-Nw:-10
-Ny:-12
-Nz:4
-O-:2
-O:4
-OA:-5
+Nw:-7
+Ny:-13
+Nz:3
+O-:-1
+O:3
+OA:-6
 OB:5
-OD:11
-OE:13
+OC:-1
+OD:17
+OE:12
 OF:-7
-OG:-12
-OH:6
+OG:-6
+OH:4
 OI:-11
-OJ:8
-OL:8
-OM:6
-ON:3
-OP:7
-OQ:-2
-OR:6
+OJ:9
+OK:1
+OL:10
+OM:-1
+ON:1
+OP:8
+OR:2
 OS:-5
-OT:10
-OV:-2
+OT:24
+OV:1
 OW:2
-OY:8
-Ob:8
-Od:13
-Of:2
-Og:5
-Oh:2
-Oi:-2
+OY:4
+Ob:9
+Od:12
+Of:-1
+Og:1
+Oh:-4
+Oi:-4
 Oj:-2
-Ok:6
-Ol:7
-Om:-2
-On:3
-Oo:-1
-Op:-6
-Oq:12
-Or:1
-Ot:4
-Ou:10
-Ov:4
-Ow:1
-Oz:1
-P-:6
-P:10
-PA:2
-PC:1
-PE:-6
-PF:3
-PG:7
+Ok:7
+Ol:10
+Om:-6
+Op:-7
+Oq:11
+Or:3
+Ot:3
+Ou:9
+Ov:-4
+Ow:3
+Oz:-1
+P-:7
+P:9
+PA:3
+PE:-9
+PG:3
 PH:13
+PI:-6
 PJ:7
 PK:-5
-PM:5
-PN:-7
-PO:6
-PP:4
-PQ:-1
-PR:11
-PS:1
-PT:9
-PV:8
-PW:-3
-PY:3
-Pb:2
-Pf:-3
-Ph:8
-Pi:10
-Pj:-1
-Pl:4
-Pm:-1
-Pn:8
-Po:4
-Pp:-9
-Pq:8
-Pr:8
+PL:-1
+PM:4
+PN:-3
+PO:4
+PP:6
+PQ:2
+PR:9
+PS:2
+PT:10
+PV:10
+PW:3
+PY:-2
+Pb:5
+Pf:-9
+Ph:13
+Pi:15
+Pj:3
+Pk:1
+Pl:9
+Pm:-4
+Pn:10
+Po:3
+Pq:10
+Pr:7
 Pt:3
 Pu:9
-Pv:-1
-Pw:-8
-Py:-8
-Pz:6
+Pv:1
+Pw:-12
+Py:-9
+Pz:3
 Q-:6
-Q:5
-QA:-4
-QC:-6
-QE:7
-QF:4
-QH:-4
-QK:-6
-QL:3
-QM:-14
-QN:-4
-QO:2
-QP:-9
-QQ:-10
-QR:2
-QS:-11
-QT:6
-QV:-8
-QW:-7
-QY:-1
-Qb:-6
-Qd:11
-Qf:-10
-Qg:4
-Qh:-5
-Qi:6
-Qj:9
-Qk:-3
-Ql:2
-Qm:9
-Qo:-5
-Qp:1
-Qq:-21
-Qr:14
-Qs:-10
-Qt:-8
-Qu:-3
-Qv:16
-Qw:4
-Qy:6
-Qz:-8
-R-:2
-R:12
-RC:10
-RE:5
-RG:-2
+Q:1
+QA:-5
+QC:-10
+QD:-2
+QE:4
+QF:7
+QG:-3
+QH:-1
+QI:-3
+QL:4
+QM:-16
+QN:-2
+QO:-1
+QP:-13
+QQ:-13
+QR:-1
+QS:-9
+QT:16
+QV:-13
+QW:-5
+QY:-4
+Qb:-10
+Qd:14
+Qf:-8
+Qg:5
+Qh:-9
+Qi:-1
+Qj:10
+Qk:2
+Ql:6
+Qm:4
+Qo:-3
+Qp:4
+Qq:-22
+Qr:10
+Qs:-7
+Qt:-2
+Qu:-2
+Qv:11
+Qw:6
+Qy:1
+Qz:-12
+R:10
+RC:11
+RE:9
+RG:-1
 RH:12
-RL:4
-RN:3
-RO:4
-RP:6
-RQ:7
-RS:15
-RV:13
-RW:12
-RY:9
-Rb:7
-Rh:10
-Ri:-7
-Rk:6
-Rl:3
+RL:6
+RN:4
+RO:-1
+RP:8
+RQ:10
+RS:25
+RV:16
+RW:16
+RY:1
+Rb:5
+Rh:9
+Ri:-6
+Rk:5
+Rl:2
 Rm:-5
-Rp:2
-Rr:8
-Rt:8
-Rw:-5
-Rz:13
-S-:-2
-S:-5
-SA:6
-SC:1
-SD:2
-SE:-2
-SF:-1
-SG:-3
-SH:-10
-SK:2
-SL:7
-SM:-1
-SN:1
-SO:-3
-SP:-2
-SQ:-5
-SR:17
-SS:9
-SW:-7
-Sb:6
+Ro:-1
+Rp:-7
+Rr:7
+Rt:5
+Rw:-10
+Rz:5
+S-:1
+S:-3
+SA:2
+SC:-2
+SD:7
+SE:2
+SF:-4
+SH:-11
+SL:6
+SM:5
+SN:-1
+SO:-5
+SP:-5
+SQ:-4
+SR:16
+SS:13
+SW:-8
+Sb:8
 Sf:-10
-Sh:-14
-Si:-3
-Sj:-5
-Sk:10
-Sl:-7
-Sm:13
-So:2
-Sp:6
-Sq:-1
-Sr:3
-St:-1
-Su:-8
-Sw:-9
-Sy:-4
-Sz:-6
-T-:-4
-T:11
-TA:6
-TH:18
-TK:-8
+Sh:-15
+Si:-2
+Sj:-11
+Sk:7
+Sl:-10
+Sm:9
+So:4
+Sp:5
+Sq:-7
+Sr:7
+St:1
+Su:-4
+Sw:-6
+Sy:-5
+Sz:-3
+T-:-6
+T:5
+TA:3
+TH:21
+TK:-3
 TO:14
-Th:10
-Ti:9
+Th:20
+Ti:12
 To:2
-Tp:7
-Tq:4
-Tt:6
-Tz:-3
-V-:6
+Tp:21
+Tq:6
+Tt:4
+V-:3
+V:3
 VA:5
-VB:9
-VC:12
-VE:10
-VK:10
-VN:-6
-VO:4
-VP:15
-VS:-10
+VB:10
+VC:11
+VE:13
+VK:9
+VN:-8
+VO:5
+VP:12
+VS:-3
 VT:7
-VW:10
-Vf:-8
-Vi:-7
-Vo:-9
-Vq:16
-Vr:11
-Vt:-2
-Vw:-2
-Vz:9
-W-:8
-W:-1
-WA:4
-WC:12
-WE:6
-WF:-13
-WG:-6
-WH:1
-WK:9
-WL:1
+VW:11
+Vf:-6
+Vi:2
+Vo:-10
+Vq:5
+Vr:6
+Vt:-3
+Vw:-4
+Vz:3
+W-:4
+W:3
+WA:2
+WC:6
+WE:10
+WF:-15
+WG:-5
+WH:2
+WK:5
+WL:-5
 WM:-5
-WN:-1
-WO:-2
-WP:1
-WQ:1
-WR:11
-WS:6
-WT:6
-WV:-2
-WW:-9
-WY:9
-Wb:-5
+WN:4
+WP:-4
+WQ:-1
+WR:20
+WS:4
+WT:3
+WW:-11
+WY:4
+Wb:-8
 Wf:-10
-Wg:-10
-Wh:2
-Wi:-3
-Wj:1
+Wg:3
+Wh:7
+Wi:-4
+Wj:2
 Wk:3
-Wl:8
-Wm:4
-Wo:2
-Wp:-1
-Wq:-4
-Wr:-1
-Wt:-4
-Wv:7
+Wl:11
+Wm:9
+Wo:3
+Wp:-3
+Wq:-9
+Wr:-4
+Wt:-1
+Wv:6
 Ww:3
-Wz:-5
-X:13
-XA:13
-Y-:-1
-Y:12
-YA:11
-YC:-5
-YN:6
-YP:-3
-YQ:5
-YS:-10
-YW:11
-YY:-7
-Yf:-10
-Yh:13
-Yi:1
-Yl:-6
-Yo:-1
-Yp:10
-Yr:14
-Yt:-4
-Yz:12
-any:-8
-b-:6
-b:8
-bA:9
-bC:-1
-bE:13
+Wz:3
+X:12
+XA:12
+Y-:1
+Y:10
+YA:10
+YC:-3
+YN:4
+YO:2
+YP:-4
+YQ:4
+YS:-8
+YW:9
+YY:-3
+Yf:-9
+Yh:8
+Yi:3
+Yl:-14
+Yo:4
+Yp:7
+Yr:12
+Yt:-3
+Yz:7
+any:-7
+b-:5
+b:9
+bA:12
+bC:-3
+bE:15
 bG:6
 bH:5
-bK:13
-bN:10
-bO:-4
-bP:-3
-bQ:-5
-bR:8
-bS:14
-bW:3
-bb:-6
-bf:-3
-bh:3
-bi:11
+bK:9
+bN:7
+bO:-1
+bP:-9
+bQ:-3
+bR:7
+bS:11
+bW:1
+bb:-4
+bf:-4
+bh:-2
+bi:7
 bj:-9
-bl:6
-bm:3
-bo:1
-bp:14
-bq:13
-br:7
-bt:1
-bw:-5
+bl:5
+bm:7
+bo:5
+bp:11
+bq:9
+br:5
+bt:2
+bw:-8
 bz:5
-d-:-4
+d-:-7
 d:7
-dA:12
+dA:11
 dO:-7
-dQ:-4
-di:8
-dt:-1
-dw:-9
-f-:7
-f:-10
-fA:1
-fC:-12
-fE:-10
-fF:1
-fG:2
-fH:-13
-fI:7
-fK:-1
-fM:-10
+dQ:-7
+di:4
+dt:2
+dw:-7
+f-:3
+f:-7
+fA:5
+fC:-11
+fE:-15
+fF:-7
+fG:-9
+fH:-9
+fK:-2
+fM:-8
 fN:-7
-fO:-5
-fP:1
-fQ:-3
+fO:-4
+fP:-4
+fQ:-7
 fR:9
-fS:-8
-fV:-7
-fW:1
-fY:-12
-fb:6
-ff:-17
-fg:-6
-fh:11
-fi:8
-figures:-9
-fj:-7
-fl:-1
-fo:6
-fp:-7
+fS:-10
+fV:-10
+fW:-10
+fY:-11
+fb:1
+ff:-18
+fg:-9
+fh:9
+fi:7
+figures:-6
+fj:-5
+fl:-2
+fo:5
+fp:-13
 fq:-20
 fr:-4
-fs:-6
-ft:-7
-fu:5
-fv:-1
-fw:-3
-fy:-6
-g-:1
-g:-2
-gA:-13
+fs:-11
+ft:-2
+fu:9
+fv:-5
+fw:-6
+fy:-10
+fz:-6
+g-:-2
+g:-1
+gA:-1
 gC:-6
-gE:-2
-gN:-3
-gO:-7
-gP:-9
-gW:12
-gf:-1
-gg:-5
-gl:-8
+gE:-3
+gN:-6
+gO:-14
+gP:-12
+gW:8
+gY:-3
+gg:-6
+gl:-3
+go:3
 gt:2
-gy:-8
-gz:-7
-h-:6
-h:17
-hA:12
-hC:-4
-hE:-17
+gy:-10
+gz:-4
+h-:7
+h:13
+hA:11
+hC:-6
+hE:-14
 hF:-10
-hG:-8
-hH:1
+hG:-10
+hH:2
 hJ:10
-hK:-3
-hM:7
-hN:9
-hQ:14
-hR:7
+hK:-5
+hM:11
+hN:5
+hO:2
+hQ:9
+hR:9
 hS:-4
-hT:-9
-hW:6
-hb:14
-hf:-4
-hh:3
-hi:-4
-hj:-6
-hm:3
-hn:2
-ho:-6
-hp:-6
-hq:9
-hr:-4
-hu:5
+hT:-6
+hW:14
+hb:5
+hf:-1
+hh:12
+hi:-3
+hj:-1
+hm:-1
+hn:5
+ho:-5
+hp:-4
+hq:7
+hr:-2
+hu:7
 hw:-9
-hz:-4
-i-:-2
-i:3
-iA:3
-iB:16
-iC:11
-iD:3
+hz:-10
+i-:-4
+i:-2
+iA:10
+iB:13
+iC:9
+iD:-2
 iE:11
-iF:-3
-iG:-6
-iH:-7
-iJ:14
-iL:-12
-iM:-11
-iN:-7
-iO:5
-iP:9
-iQ:-5
-iR:8
-iS:-6
-iT:3
-iV:5
-iW:5
-iY:8
-ib:9
-if:6
-ig:-8
-ih:-1
-ii:-7
-ij:-2
-ik:-1
-il:-3
-im:3
-io:2
-ip:-5
-iq:9
+iF:-1
+iG:-5
+iH:-4
+iJ:10
+iK:-2
+iL:-9
+iM:2
+iN:3
+iO:6
+iP:13
+iR:12
+iS:-8
+iT:2
+iV:4
+iW:3
+ib:6
+if:3
+ig:-9
+ih:1
+ii:-11
+ij:-4
+ik:-8
+il:-5
+im:2
+io:3
+ip:-7
+iq:2
 ir:-2
-is:-2
-it:-7
-iu:-6
+is:-4
+iu:-4
 iv:-5
-iw:-3
-iy:3
-iz:-1
-j-:-3
+iy:1
+iz:5
+j-:-2
 j:-6
-jA:10
-jC:-12
-jD:5
-jE:-12
-jF:2
-jH:6
-jK:-1
-jM:-8
-jN:-8
-jO:1
-jP:-10
-jQ:-8
-jS:2
-jb:7
-jf:-13
-jh:2
-ji:9
+jA:6
+jC:-9
+jD:11
+jE:-13
+jF:12
+jG:-3
+jH:4
+jK:-5
+jM:-7
+jN:-7
+jO:-2
+jP:-9
+jQ:-12
+jS:3
+jb:-1
+jf:-2
+jh:1
+ji:8
 jj:-1
-jm:9
-jo:2
-jp:2
-jq:-9
-jr:13
+jm:3
+jo:5
+jp:-2
+jq:-8
+jr:14
+js:1
 jt:1
-jw:-7
-jz:4
+jw:-9
+k-:2
 k:6
-kA:6
-kD:8
-kM:7
-kN:4
-kO:-10
-kQ:13
-kS:12
-kW:-7
-kf:14
-ki:3
-ko:-14
-kp:-1
-kr:1
+kA:8
+kD:7
+kM:-1
+kN:8
+kO:-9
+kQ:12
+kS:-3
+kW:-9
+kf:6
+ki:14
+ko:-7
+kp:-5
+kr:14
 kt:2
-kw:4
-kz:9
-l-:12
-l:2
-lA:-17
-lN:-7
-lO:7
-lP:7
-lQ:5
-lY:-6
-lf:-10
-lg:9
-lh:6
-li:3
-lo:-6
-long:-10
-longer:-21
-lz:-2
-m-:-3
+kw:14
+kz:5
+l-:5
+l:-4
+lA:-7
+lN:-3
+lO:11
+lP:11
+lQ:2
+lY:-9
+lf:-9
+lg:8
+lh:7
+li:-1
+lo:-10
+long:-12
+longer:-17
+lt:3
 m:6
-mA:3
-mE:20
-mG:-10
-mO:-1
-mP:11
-mS:16
-mY:-5
-mf:1
-mi:1
-mj:-7
-ml:7
+mE:9
+mG:-12
+mO:-2
+mP:7
+mS:3
+mY:3
+mf:-2
+mi:3
+mj:-3
+ml:11
 mm:-6
-mo:1
-mp:6
-mq:5
-mt:-1
+mp:4
+mq:7
+mr:2
+mt:4
 mw:6
-mz:-3
-n-:9
-n:7
-nK:5
-nO:1
-nP:7
-nQ:3
-nn:16
-no:-5
-nt:-2
-nw:1
-o-:3
-oA:-1
-oB:4
-oC:-3
-oD:5
-oE:18
-oF:-7
+mz:-1
+n-:18
+n:8
+nK:16
+nP:6
+nn:13
+no:-8
+nt:-5
+nw:5
+o-:6
+o:5
+oB:9
+oC:-4
+oD:14
+oE:13
+oF:-4
 oG:5
-oH:2
-oI:-3
-oJ:1
-oK:10
-oL:10
+oH:4
+oI:-1
+oJ:2
+oK:11
+oL:5
 oM:7
-oN:4
-oO:10
-oP:14
-oQ:-8
-oR:4
-oS:1
-oT:8
-oV:6
-oY:4
-ob:14
-of:-1
-og:2
-oh:1
-oi:-2
-oj:-2
-ok:-11
-ol:6
-om:-7
-on:-4
-oo:-7
-op:-2
-oq:4
-or:-8
-os:-2
+oN:6
+oO:6
+oP:16
+oQ:-4
+oR:3
+oS:2
+oT:2
+oV:5
+oW:-2
+oY:6
+ob:2
+of:4
+oi:-7
+oj:-1
+ok:-8
+ol:5
+om:-10
+oo:-1
+op:2
+oq:3
+or:-1
+os:1
 ot:1
-ou:3
-ov:-7
-ow:-6
-oy:-7
-oz:10
-p-:-1
-p:-2
-pA:-1
-pB:11
-pC:-3
-pE:-2
-pF:2
-pG:1
-pH:-14
-pK:14
-pL:-1
-pM:-6
-pN:7
-pO:15
-pP:13
-pQ:-1
-pR:-2
-pS:14
-pV:4
+ou:5
+ov:-5
+ow:-2
+oy:-4
+oz:7
+p-:4
+p:-3
+pA:2
+pB:4
+pC:6
+pE:2
+pF:7
+pG:-4
+pH:-3
+pK:13
+pL:-2
+pM:-7
+pN:1
+pO:14
+pP:10
+pQ:-4
+pR:3
+pS:17
+pV:5
 pW:7
-pY:6
+pY:14
 pb:3
-pf:-5
-pg:-5
-ph:-4
-pi:1
-pj:-4
-pl:8
-pm:-1
-po:-6
-pp:8
-pq:6
-pr:8
-ps:13
-pt:-9
-pv:4
-pw:-7
-pz:3
-q:13
-qA:3
-qC:5
-qF:7
-qH:9
-qM:-14
-qN:5
-qO:-9
-qP:-4
-qQ:-10
-qS:-11
-qV:-9
-qW:-3
+pf:-6
+pg:-7
+ph:-6
+pj:-7
+pl:9
+pm:2
+po:-2
+pp:6
+pq:2
+pr:6
+ps:8
+pt:-11
+pv:5
+pw:-5
+pz:1
+q-:-8
+q:12
+qC:7
+qF:10
+qH:10
+qM:-15
+qN:18
+qO:-16
+qP:-6
+qQ:-1
+qS:-13
+qV:-12
+qW:-7
 qf:8
-qh:10
-qj:2
-qk:-5
-qo:-11
-qp:-6
-qq:-6
-qr:-10
-qt:-1
-qw:-11
-qz:1
-r:9
-rA:8
-rB:9
-rC:-12
-rD:8
-rE:-3
-rF:-5
-rG:1
-rH:-4
-rK:3
-rL:15
-rM:-1
-rN:-2
-rO:4
-rP:-1
-rQ:-9
-rR:4
-rS:-7
-rT:3
-rV:12
-rW:6
-rY:1
-rb:-1
-recipe:-22
-rf:-10
-rg:11
-rh:7
-ri:2
-rj:-2
-rk:-10
-rl:3
-rm:-2
-ro:4
-rp:4
-rq:1
-rr:-4
-rs:-8
-rt:2
-ru:5
+qh:20
+qi:4
+qj:7
+qk:-8
+qo:-16
+qp:-11
+qq:-10
+qr:-8
+qt:-2
+qw:-8
+qz:8
+r-:-9
+r:2
+rA:12
+rB:13
+rC:-16
+rD:7
+rE:2
+rF:-3
+rG:-1
+rH:-1
+rJ:1
+rK:1
+rL:16
+rM:9
+rN:-3
+rO:8
+rP:2
+rQ:-6
+rR:6
+rS:-2
+rT:2
+rV:10
+rW:5
+rY:-4
+rb:1
+recipe:-21
+rf:-11
+rg:9
+rh:10
+rj:4
+rk:-8
+rl:9
+ro:-1
+rp:5
+rq:5
+rs:-3
+rt:1
+ru:3
+rv:-4
 rw:-7
-ry:4
-rz:4
-s-:7
+ry:10
+rz:3
+s-:1
 s:2
-sA:-2
-sO:-3
-sP:3
-sf:-5
-sg:3
-short:-7
-si:-4
-so:-6
-sr:10
-st:1
-sv:-10
-sw:-3
-t-:5
-tA:-3
-tB:3
-tC:-1
-tD:11
-tE:3
+sA:3
+sO:7
+sP:6
+sf:-9
+sg:1
+short:-5
+si:2
+so:-9
+sr:9
+st:-3
+sv:-16
+sw:-2
+t-:-1
+t:-1
+tA:-2
+tB:1
+tD:10
 tF:-2
-tG:1
-tH:-4
-tI:3
-tJ:4
-tK:-4
-tL:2
-tM:2
-tN:-1
-tO:4
-tP:-1
-tQ:-3
-tS:3
-tT:-2
-tV:-1
+tG:5
+tH:-10
+tI:8
+tJ:2
+tK:-7
+tM:-3
+tN:1
+tO:8
+tP:3
+tQ:-2
+tR:1
+tS:2
+tT:3
+tV:-3
 tW:-9
-tY:-5
-tb:-3
-td:10
-tf:-5
-tg:-7
-th:11
-ti:-2
-tk:1
-tl:4
-tm:3
-tn:3
-to:5
-tp:4
-tq:-2
-tr:2
-ts:1
-tt:-5
-tu:8
-tv:-3
-tw:-10
-ty:-14
-tz:6
-u-:12
-u:11
+tY:5
+tb:-6
+td:11
+tf:-3
+tg:-4
+th:9
+ti:-1
+tk:-1
+tl:2
+tm:7
+tn:1
+to:-1
+tp:1
+tr:7
+ts:-1
+tt:-4
+tu:12
+tv:-4
+tw:-8
+ty:-9
+tz:4
+u-:5
+u:6
 uA:4
-uO:-5
-uP:7
+uO:-3
+uP:5
 uW:6
-ui:-6
-uo:5
-ut:-1
-uw:-1
-uz:-1
-v-:-14
-v:1
-vA:1
-vN:-3
-vO:2
-vP:1
-vQ:4
+ui:-7
+ut:1
+uz:-4
+v-:-10
+v:5
+vA:2
+vN:-4
+vO:-13
+vP:-5
+vQ:12
 vS:-8
 vW:3
-vf:3
+vf:-1
 vi:-3
-vl:-16
-vo:8
-vp:7
-vr:-15
-vt:-8
+vl:-13
+vo:10
+vp:9
+vr:-16
+vt:-7
 vv:-3
-vw:3
-vz:5
-w:-11
-wA:-1
-wB:10
-wC:10
-wD:6
-wE:2
-wF:9
-wG:1
-wH:-18
-wK:-8
-wM:-5
-wN:10
-wO:11
-wP:6
-wQ:-3
-wR:4
-wS:-1
-wV:2
-wW:-1
-wY:-11
-wb:-3
-wd:3
-wf:5
-wh:-3
-whole A:1
-whole H:5
-whole J:11
-whole K:16
-whole S:-2
-whole n:5
-whole p:1
-whole recipe:-3
-wi:-3
-wj:-8
-wk:-5
-wl:4
+vw:-4
+vz:7
+w-:-1
+w:-14
+wA:-4
+wB:4
+wC:2
+wD:10
+wE:7
+wF:3
+wG:-2
+wH:-23
+wK:-10
+wM:2
+wO:3
+wP:3
+wQ:-1
+wR:8
+wS:-5
+wV:-3
+wY:-10
+wb:-6
+wd:-7
+wh:-7
+whole A:-2
+whole H:9
+whole J:12
+whole K:17
+whole S:-5
+whole n:3
+whole recipe:-7
+wi:-1
+wj:-5
+wk:-1
+wl:3
 wm:-7
-wo:-7
-wq:-8
-wr:4
-ws:-5
+wo:-1
+wp:-3
+wq:-2
+wr:2
+ws:-9
+wt:1
 wu:-4
-ww:2
+ww:1
 wy:-14
-wz:1
-y-:-16
-y:-5
+wz:4
+y-:-14
+y:-3
 yA:-9
 yC:-5
 yE:3
-yF:-7
-yP:-9
-yS:-9
-yg:-10
-yo:-11
-yp:-3
-yt:-10
-yw:-3
-yy:-8
-yz:-13
-z-:5
-zA:-3
-zB:11
-zC:-4
-zD:-2
-zE:10
+yF:-4
+yP:-8
+yS:-8
+yg:-5
+yo:-13
+yp:-1
+yt:-13
+yy:-6
+yz:-14
+z-:1
+z:3
+zA:-2
+zB:9
+zC:-16
+zD:-3
+zE:12
 zF:6
-zG:-5
-zH:11
-zI:-3
-zJ:8
-zK:-1
-zL:-7
-zN:-4
-zO:6
-zP:-2
-zQ:4
-zR:9
-zS:-2
-zT:3
-zV:15
-zY:8
-zb:-6
-zd:2
-zf:-3
-zg:5
-zh:1
-zi:-4
-zj:-8
-zk:-7
-zl:9
-zm:5
-zo:6
-zp:-3
-zq:3
-zr:-3
-zs:3
-zu:-14
-zv:4
-zw:1
+zG:-7
+zH:7
+zJ:3
+zK:1
+zL:-3
+zM:-9
+zN:2
+zO:3
+zP:-7
+zQ:6
+zR:11
+zS:2
+zT:7
+zV:11
+zW:-1
+zY:3
+zb:-11
+zd:3
+zf:4
+zg:7
+zi:-7
+zj:-4
+zk:2
+zl:8
+zo:3
+zq:4
+zr:-2
+zs:4
+zt:-1
+zu:-9
+zv:5
+zw:-4
 zy:-2
-zz:-5`;
+zz:-1`;

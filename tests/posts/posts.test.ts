@@ -28,6 +28,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-57': 9,
   'blind-59': 2,
   'blind-62': 5,
+  'blind-64': 7,
   'blind-65': 5,
   'blind-67': 1,
   'blind-68': 2,

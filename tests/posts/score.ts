@@ -92,6 +92,7 @@ export const sets = [
   'blind-61',
   'blind-62',
   'blind-63',
+  'blind-64',
   'blind-65',
   'blind-66',
   'blind-67',
