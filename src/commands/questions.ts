@@ -86,9 +86,13 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
       whole: true,
     };
   },
-  corrected: ({ said }) => ({
-    ask: `The post changes its own list at "${said}". What went into the pot?`,
-    hint: 'Paste the recipe once more as it is in the pot, with its figures.',
+  corrected: ({ said, adding }) => ({
+    ask: adding
+      ? `Are these what the scale showed with everything in it ("${said}")? Then each fat weighs less.`
+      : `The post changes its own list at "${said}". What went into the pot?`,
+    hint: adding
+      ? 'Paste the recipe once more with what each fat weighs by itself.'
+      : 'Paste the recipe once more as it is in the pot, with its figures.',
   }),
   negative: ({ said, of }) => ({
     code: 'impossible',

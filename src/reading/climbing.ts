@@ -11,5 +11,5 @@ export function climbing(assembly: Assembly, rows: readonly Row[]): void {
   const fats = rows.filter(({ named, grams }) => named.meaning.kind === 'fat' && grams !== null);
   const grows = fats.every(({ grams }, k) => k === 0 || (grams ?? 0) > (fats[k - 1]?.grams ?? 0));
   const [said] = fats.length >= leastFats && grows ? (climbs.exec(assembly.source.text) ?? []) : [];
-  if (said !== undefined) assembly.doubts.push({ id: 'corrected', said });
+  if (said !== undefined) assembly.doubts.push({ id: 'corrected', said, adding: true });
 }

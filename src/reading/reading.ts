@@ -33,7 +33,8 @@ export type Doubt =
   | { readonly id: 'implausible'; readonly alkaliGrams: number; readonly fatGrams: number }
   | { readonly id: 'purity-odd' | 'strength-odd'; readonly said: string }
   | { readonly id: 'superfat-odd'; readonly said: string; readonly value: number }
-  | { readonly id: 'corrected'; readonly said: string };
+  /** `adding`: the weights may be those of a scale that was not set to zero in between. */
+  | { readonly id: 'corrected'; readonly said: string; readonly adding?: true };
 
 /** Something taken although it was not said; `undo` is what the person answers if it is wrong. */
 export interface Assumption {
