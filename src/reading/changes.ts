@@ -123,10 +123,11 @@ const inBracket =
 const partOf = '(?:a |one |about )?(?<part>half|third|quarter|#) (?:of )?(?:the |my |that |her |his )?';
 const became =
   '(?:(?:is|was|are|were|has|have|been|now|replaced|swapped|became|become|becomes|gets|got|went|goes|turned) )(?:(?:now|been|replaced|swapped|substituted|exchanged|by|with|for|into|over|to|today|the|some) )*';
-/** "Half of it is now lard", "replaced a third of the palm with lard", "lard instead of 100 g of the palm". */
+/** "Half of it is now lard", "replaced a third of the palm with lard", "got lard, so I replace 100 g of the palm with it", "lard instead of 100 g of the palm". */
 const shares: readonly RegExp[] = [
   `(?<!\\bother )(?<![#@\\w])${partOf}(?:it|that|them|(?<gone>@)) ${became}(?<comes>@)`,
   `\\b${swapping} (?:out )?${partOf}(?:it|that|them|(?<gone>@)) (?:out )?(?:for|with|by|to|against) (?:the |some )?(?<comes>@|# (?:of )?@)`,
+  `(?<comes>@) [^#@.;]{0,40}\\b${swapping} (?:out )?${partOf}(?<gone>@) (?:out )?(?:for|with|by|to|against) it\\b`,
   `(?<comes>@) (?:# )?(?:(?:is|was|went|goes|in) )*(?:instead of|in place of|in the place of|in lieu of|replaces|replaced|replacing) ${partOf}(?<gone>@)`,
   `\\b(?:use|used|using|take|took|put|put in) (?<comes>@) for ${partOf}(?<gone>@)`,
   `\\b(?:instead of|in place of) ${partOf}(?<gone>@) (?:, )?(?:i |we |its |there )?(?:am |is |have |now |just )*(?:use|used|using|take|took|put|with|goes|went|comes|put in) (?<comes>@|# (?:of )?@)`,

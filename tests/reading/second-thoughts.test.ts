@@ -311,6 +311,23 @@ describe('a later sentence', () => {
   });
 });
 
+describe('so much of a fat that another one takes the place of', () => {
+  test.each([
+    "My usual: # I've got lard now, so I'm replacing 150 g of the olive with it.",
+    '# My aunt gave me lard, so this time I swap 150 g of the olive for it and the rest stays.',
+    '# I got some lard and replaced 150 g of the olive by it.',
+  ])('by "it": %s', (text) => {
+    const { grams, doubts } = read(text.replace('#', recipe));
+    expect(grams).toEqual({ ...plain, 'olive-oil-virgin': 350, lard: 150 });
+    expect(doubts).toEqual([]);
+  });
+
+  test('but not where it is only asked', () =>
+    expect(read(`${recipe} I've got lard, could I replace 150 g of the olive with it?`).grams).not.toHaveProperty(
+      'lard',
+    ));
+});
+
 describe('of several batches, the one that is asked about counts', () => {
   const first = 'olive 400 g, coconut 300 g, NaOH 110 g, water 200 g';
   const second = 'olive 500 g, coconut 250 g, palm 250 g, NaOH 145 g, water 330 g';
