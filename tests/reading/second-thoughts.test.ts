@@ -334,6 +334,9 @@ describe('of several batches, the one that is asked about counts', () => {
   test.each([
     `My previous batch had 160 g lye in it and turned out brittle. For this one I weighed ${second}. Better now?`,
     `Last time: ${first}. This time: ${second}. Is it ok now?`,
+    `First batch I made (${first}) turned out great. What I'm asking about is the next: ${second}. Is the lye right?`,
+    `My very first soap (${first}) is curing nicely. Now the next one: ${second}. Ok?`,
+    `My first one (${first}) came out soft. The question is about the second: ${second}. Enough lye?`,
     `Planned: ${first}\nReal: ${second}\nIs the real one ok?`,
     `My sister's soap is ${first}. Mine: ${second}. Is mine ok?`,
     `First try was ${first}, which cracked. Second try is ${second}. Please check the second.`,
