@@ -78,7 +78,7 @@ const itOut = new RegExp(`\\b${taking} (?:it|that|them|that one|this) (?:all |ri
 const doing =
   '(?:i |we |its |it |now |this time |just |have )*(?:use|used|take|took|put in|put|grabbed|got|its|it is|it was|was|is|went with|went for) ';
 const swaps: readonly RegExp[] = [
-  `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|where it says) ${gone}`,
+  `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|(?:takes|took|taking) the place of|where it says) ${gone}`,
   `\\b(?:instead of|in place of) ${gone} (?:, )?(?:i |we |it |its )?(?:am |im |now |have |is |just )*(?:use|used|using|take|took|put|with|goes|is|its|have|had|comes|froze|boiled|weighed|poured|melted) ${comes}`,
   `\\b(?:out of|no more|no|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,40}\\b(?:so|but|used|use|using|take|took|its|itll be|it will be|it is|make (?:it|that)|and) ${comes}(?= [^#@]{0,30}\\b(?:in its place|instead|for it)\\b)`,
   `\\b(?:out of|dont have|didnt have|have no|had no|(?:was|is|were) no|havent got|couldnt get|could not get|cant get) ${gone}[^#@.]{0,30}\\b(?:so|and) (?:i |we |have |just |simply )*(?:use|used|am using|im using|take|took|put in|put|its|it is|went with) ${comes}`,

@@ -311,6 +311,11 @@ describe('a later sentence', () => {
   });
 });
 
+test.each([
+  `${recipe} Except that lard takes the place of the palm, same amount.`,
+  `${recipe} In mine lard took the place of the palm.`,
+])('what takes the place of something: %s', (text) => expect(read(text).grams).toEqual({ ...palmless, lard: 250 }));
+
 describe('so much of a fat that another one takes the place of', () => {
   test.each([
     "My usual: # I've got lard now, so I'm replacing 150 g of the olive with it.",
