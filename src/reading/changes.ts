@@ -78,7 +78,7 @@ const itOut = new RegExp(`\\b${taking} (?:it|that|them|that one|this) (?:all |ri
 const doing =
   '(?:i |we |its |it |now |this time |just |have )*(?:use|used|take|took|put in|put|grabbed|got|its|it is|it was|was|is|went with|went for) ';
 const swaps: readonly RegExp[] = [
-  `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|where it says) ${gone}`,
+  `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|(?:takes|took|taking) the place of|where it says) ${gone}`,
   `\\b(?:instead of|in place of) ${gone} (?:, )?(?:i |we |it |its )?(?:am |im |now |have |is |just )*(?:use|used|using|take|took|put|with|goes|is|its|have|had|comes|froze|boiled|weighed|poured|melted) ${comes}`,
   `\\b(?:out of|no more|no|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,40}\\b(?:so|but|used|use|using|take|took|its|itll be|it will be|it is|make (?:it|that)|and) ${comes}(?= [^#@]{0,30}\\b(?:in its place|instead|for it)\\b)`,
   `\\b(?:out of|dont have|didnt have|have no|had no|(?:was|is|were) no|havent got|couldnt get|could not get|cant get) ${gone}[^#@.]{0,30}\\b(?:so|and) (?:i |we |have |just |simply )*(?:use|used|am using|im using|take|took|put in|put|its|it is|went with) ${comes}`,
@@ -123,10 +123,11 @@ const inBracket =
 const partOf = '(?:a |one |about )?(?<part>half|third|quarter|#) (?:of )?(?:the |my |that |her |his )?';
 const became =
   '(?:(?:is|was|are|were|has|have|been|now|replaced|swapped|became|become|becomes|gets|got|went|goes|turned) )(?:(?:now|been|replaced|swapped|substituted|exchanged|by|with|for|into|over|to|today|the|some) )*';
-/** "Half of it is now lard", "replaced a third of the palm with lard", "lard instead of 100 g of the palm". */
+/** "Half of it is now lard", "replaced a third of the palm with lard", "got lard, so I replace 100 g of the palm with it", "lard instead of 100 g of the palm". */
 const shares: readonly RegExp[] = [
   `(?<!\\bother )(?<![#@\\w])${partOf}(?:it|that|them|(?<gone>@)) ${became}(?<comes>@)`,
   `\\b${swapping} (?:out )?${partOf}(?:it|that|them|(?<gone>@)) (?:out )?(?:for|with|by|to|against) (?:the |some )?(?<comes>@|# (?:of )?@)`,
+  `(?<comes>@) [^#@.;]{0,40}\\b${swapping} (?:out )?${partOf}(?<gone>@) (?:out )?(?:for|with|by|to|against) it\\b`,
   `(?<comes>@) (?:# )?(?:(?:is|was|went|goes|in) )*(?:instead of|in place of|in the place of|in lieu of|replaces|replaced|replacing) ${partOf}(?<gone>@)`,
   `\\b(?:use|used|using|take|took|put|put in) (?<comes>@) for ${partOf}(?<gone>@)`,
   `\\b(?:instead of|in place of) ${partOf}(?<gone>@) (?:, )?(?:i |we |its |there )?(?:am |is |have |now |just )*(?:use|used|using|take|took|put|with|goes|went|comes|put in) (?<comes>@|# (?:of )?@)`,

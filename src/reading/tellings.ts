@@ -44,6 +44,8 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '\\b(?:[\\p{L}]+|#) (?:days|weeks|months|years) ago\\b|…ago\\b',
     `\\b(?:the|my|our|in|on|of|with|from|for|that) (?:very )?${earlier} ${batch}\\b`,
     `^(?:${earlier}|first) ${batch}\\b`,
+    // with its list in a bracket, which is a sentence of its own
+    `^(?:my|the|our) (?:very )?first ${batch} (?:(?:i|we) (?:ever )?(?:made|did|tried) )?$`,
     '\\bthe (?:batch|soap|loaf|one) before (?:was|had|took) ',
     "\\blast (?:week|month|year|summer|autumn|winter|spring) ?'?s (?:batch|soap|loaf|bars?|one) (?:was|were|had|took)\\b",
     `^(?:and |so |the |my |our )*(?:last (?:week|month|year|time|summer|autumn|winter|spring|sunday|saturday|night)|yesterday)'?s (?:${batch} )?(?:$|was |were |had |[:=])`,
@@ -61,7 +63,8 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     `(?:^|(?<=[:;] ))(?:[(] )?(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|goes for)\\b`,
   ],
   later: [
-    '\\bnext (?:time|round|batch|go|week|month|year|spring|summer|autumn|winter|one)\\b',
+    '(?<!\\b(?:about|now|is) (?:for )?(?:the|my) )\\bnext (?:time|round|batch|go|week|month|year|spring|summer|autumn|winter|one)\\b',
+    '\\bthinking (?:about|of) (?:the|my) next\\b',
     '\\b(?:planned|plans?) for (?:no|number|batch|the next|later|spring|summer|autumn|winter|next)\\b',
     '\\b(?:what )?if (?:i|we) (?:later|ever|then|now|instead|went|go|swap|swapped|replace|replaced|change|changed|add|added)\\b',
     '\\b(?:for later|later on|some day|one day|in the next (?:batch|one|round|loaf))\\b',
@@ -79,6 +82,8 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '\\b(?:im|i am|were|we are) (?:now |only |just |doing half )*(?:taking|using|doing|making|putting)\\b',
     '\\b(?:i|we|it) ?(?:only (?:had|have|got)|(?:had|have|got) only|could only|can only)\\b|; (?:but )?(?:i|we) had\\b',
     '\\b(?:weighed|real|actual|in fact|in the pot) (?:[:=] )?(?=#)',
+    // "what I'm asking about is the next one: 500 g lard"
+    '(?<!thinking )\\b(?:about|now|is) (?:for )?(?:the|my) (?:next|second|new)(?: (?:one|batch|soap))? [:–—-]',
     `(?<!from )\\bthis (?:new )?(?:time|one|batch|week|weekend|year|round|month|morning)\\b`,
     '\\bme , i |\\b(?:i|we) ?(?:would|d|will|ll)? (?:like|want|prefer)\\b',
     '^(?:and |but )?(?:now|today|tonight|yesterday)\\b',

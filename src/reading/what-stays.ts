@@ -3,7 +3,7 @@
  * went in", "meant 500 g of olive, the bottle gave 430 g, and I made up the missing 70 g with sunflower", "8 g more lye
  * on top of the 112 g, so it has 120 g now". What comes of the sum counts.
  */
-import { alike, type PutRight, written } from './put-right.ts';
+import { alike, type PutRight, withValue, written } from './put-right.ts';
 import {
   endsDotted,
   isAny,
@@ -18,7 +18,7 @@ import {
   wordOrStop,
 } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
-import { thingOf, weighedElsewhere } from './weighed.ts';
+import { thingOf, weighedElsewhere, weighedIn } from './weighed.ts';
 
 type Name = Extract<Token, { t: 'name' }>;
 
@@ -78,8 +78,9 @@ const isLeft = (tokens: readonly Token[], k: number): boolean =>
   );
 
 const filling =
-  /\b(?:missing|shortfall|gap|difference|(?:made|make|making|filled|topp?ed) (?:(?:it|that|this) )?up|filled|replaced)\b/;
-const between = /^(?:with|by|from|using|of|in|is|was|came|comes|went|i|we|made|up|filled|topped|the|some|my)$/;
+  /\b(?:missing|shortfall|gap|difference|(?:made|make|making|filled|topp?ed) (?:(?:it|that|this) )?up|filled|replac(?:ed?|ing)|(?:make|fill|top) up)\b/;
+const between =
+  /^(?:with|by|from|using|of|in|as|is|was|will|be|ill|well|came|come|comes|went|goes|i|we|am|im|making|made|make|up|filling|filled|fill|topped|top|replaced|replace|replacing|the|some|my|more|extra)$/;
 /** The name of what fills the gap of figure `k`, which is told from figure `since` on; -1 where nothing does. */
 function fillerOf(tokens: readonly Token[], since: number, k: number): number {
   let at = k + 1;
@@ -106,8 +107,10 @@ const making = /^(?:so|makes|making|has|have|had|now|total|altogether|that|its|g
 const isPlain = (token: Token | undefined): token is Figure =>
   massOf(token) && token.quantity.dim !== 'volume' && token.quantity.upTo === null && !token.quantity.each;
 
+const isBare = ({ quantity }: Figure): boolean => quantity.dim === 'bare';
+
 const makes = (sum: Figure, a: Figure, b: Figure): boolean => {
-  if (sum.quantity.dim !== 'mass') return false;
+  if (sum.quantity.dim !== 'mass' && ![sum, a, b].every(isBare)) return false;
   const [one, two] = [alike(a.quantity, sum.quantity), alike(b.quantity, sum.quantity)];
   return (
     one.dim === sum.quantity.dim &&
@@ -133,9 +136,14 @@ function foundIn(tokens: readonly Token[], three: Three): Found | null {
   const [first, second, third] = three;
   const [a, b, c] = [tokens[first], tokens[second], tokens[third]];
   if (!isPlain(a) || !isPlain(b) || !isPlain(c)) return null;
-  if (makes(c, a, b)) return added(tokens, three);
-  if (makes(a, b, c)) return takenOff(tokens, first, [second, third]);
-  return makes(b, a, c) ? takenOff(tokens, second, [first, third]) : null;
+  if (makes(c, a, b)) return isBare(c) ? null : added(tokens, three);
+  const [whole, parts]: readonly [number, readonly [number, number]] = makes(a, b, c)
+    ? [first, [second, third]]
+    : [second, [first, third]];
+  if (whole === second && !makes(b, a, c)) return null;
+  const found = takenOff(tokens, whole, parts);
+  // three figures without a unit may be of anything, unless something fills up
+  return found && (found.fills || !isBare(a)) ? found : null;
 }
 
 const isOfThis = (tokens: readonly Token[], of: Name, k: number): boolean => {
@@ -281,6 +289,16 @@ export function whatStays(tokens: readonly Token[]): {
       for (let k = Math.min(fills.figure, fills.name) + 1; k < Math.max(fills.figure, fills.name); k++)
         out[k] = asFiller(tokens[k] as Token);
       rest = `, and ${written(filled.quantity)} of ${name.text} for what was missing`;
+      const [row, ...more] = weighedIn(tokens, 0, three[0], /^fat$/).filter(({ id }) => id === thingOf(name));
+      const own = tokens[row?.figure ?? -1];
+      // "600 g of olive", which fills up, too
+      if (row && isPlain(own) && more.length === 0) {
+        const value = own.quantity.value + alike(filled.quantity, own.quantity).value;
+        out[row.figure] = { ...own, quantity: { ...withValue(own.quantity, value), numbers: own.quantity.numbers } };
+        out[fills.figure] = asAside(filled, 'a part of what was said');
+        out[fills.name] = asFiller(name);
+        rest = `, and ${written(filled.quantity)} more of ${name.text} for what was missing`;
+      }
     }
     const before = now.quantity.value > was.quantity.value ? ' in all' : `, not ${written(was.quantity)}`;
     told.push({

@@ -311,12 +311,37 @@ describe('a later sentence', () => {
   });
 });
 
+test.each([
+  `${recipe} Except that lard takes the place of the palm, same amount.`,
+  `${recipe} In mine lard took the place of the palm.`,
+])('what takes the place of something: %s', (text) => expect(read(text).grams).toEqual({ ...palmless, lard: 250 }));
+
+describe('so much of a fat that another one takes the place of', () => {
+  test.each([
+    "My usual: # I've got lard now, so I'm replacing 150 g of the olive with it.",
+    '# My aunt gave me lard, so this time I swap 150 g of the olive for it and the rest stays.',
+    '# I got some lard and replaced 150 g of the olive by it.',
+  ])('by "it": %s', (text) => {
+    const { grams, doubts } = read(text.replace('#', recipe));
+    expect(grams).toEqual({ ...plain, 'olive-oil-virgin': 350, lard: 150 });
+    expect(doubts).toEqual([]);
+  });
+
+  test('but not where it is only asked', () =>
+    expect(read(`${recipe} I've got lard, could I replace 150 g of the olive with it?`).grams).not.toHaveProperty(
+      'lard',
+    ));
+});
+
 describe('of several batches, the one that is asked about counts', () => {
   const first = 'olive 400 g, coconut 300 g, NaOH 110 g, water 200 g';
   const second = 'olive 500 g, coconut 250 g, palm 250 g, NaOH 145 g, water 330 g';
   test.each([
     `My previous batch had 160 g lye in it and turned out brittle. For this one I weighed ${second}. Better now?`,
     `Last time: ${first}. This time: ${second}. Is it ok now?`,
+    `First batch I made (${first}) turned out great. What I'm asking about is the next: ${second}. Is the lye right?`,
+    `My very first soap (${first}) is curing nicely. Now the next one: ${second}. Ok?`,
+    `My first one (${first}) came out soft. The question is about the second: ${second}. Enough lye?`,
     `Planned: ${first}\nReal: ${second}\nIs the real one ok?`,
     `My sister's soap is ${first}. Mine: ${second}. Is mine ok?`,
     `First try was ${first}, which cracked. Second try is ${second}. Please check the second.`,

@@ -40,6 +40,22 @@ describe('of three figures that make a sum, what comes of it counts', () => {
       { 'canola-oil': 350, 'tallow-beef': 50, ...base },
     ],
     [
+      `350 g of palm was the plan but there's only 290 g left, so the missing 60 g will be lard. ${rest}`,
+      { 'palm-oil': 290, lard: 60, ...base },
+    ],
+    [
+      `Plan: ${rest} And 100 g castor. There's only 60 g castor left, so the missing 40 g will be olive.`,
+      { ...base, 'olive-oil-virgin': 640, 'castor-oil': 60 },
+    ],
+    [
+      `120 g lye, 250 g water, 600 g olive, 200 g coconut, 100 g castor. My castor bottle has just 60 g in it, the other 40 g I replace with olive.`,
+      { ...base, 'olive-oil-virgin': 640, 'castor-oil': 60 },
+    ],
+    [
+      `I wanted 600 olive, 200 coconut and 100 castor (grams) but my castor bottle only has 60 left. The missing 40 I'll make up with olive. 120 g lye, 250 g water.`,
+      { ...base, 'olive-oil-virgin': 640, 'castor-oil': 60 },
+    ],
+    [
       `I had 1.2 kg of tallow from the butcher and used 800 g of it; the other 400 g went back in the freezer. ${rest}`,
       { 'tallow-beef': 800, ...base },
     ],
