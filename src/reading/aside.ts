@@ -201,7 +201,7 @@ function batchNumber(prims: readonly Prim[], i: number): Aside | null {
   return isHeading ? found('a number that only counts or names something', i, i + 1, prims) : null;
 }
 const longestTitle = 5;
-const numbered: ReadonlySet<string> = new Set(['batch', 'lot', 'charge', 'recipe', 'version']);
+const numbered: ReadonlySet<string> = new Set(['batch', 'lot', 'charge']);
 
 /** A line begins with the figure, and a point stands behind it that ends no sentence. */
 const isDotted = (prims: readonly Prim[], i: number): boolean =>

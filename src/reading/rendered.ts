@@ -7,7 +7,7 @@ export const renderedOf = 'what it was rendered from';
 const rendering: ReadonlySet<string> = new Set('rendered rendering render clarified rendred'.split(' '));
 const giving = /^(?:got|gave|gives|giving|yielded|yielding|obtained|made|left|with|into|to)(?: me| us)?$/;
 const besides: ReadonlySet<string> = new Set(
-  'and i we it which that me about around of only after was were had have straining strained filtering filtered cleaning'.split(
+  'and i we it which that me about around of only raw fresh clean after was were had have straining strained filtering filtered cleaning'.split(
     ' ',
   ),
 );

@@ -3,7 +3,9 @@
  * A figure in one of them that no ingredient takes is no question where the rest is a whole recipe whose alkali fits
  * its fats: had an ingredient been lost with the sentence, it would not fit.
  */
+
 import type { Catalogue } from '../catalogue/types.ts';
+import { clean } from './clean.ts';
 import { demandOf, superfatOf } from './plausible.ts';
 import type { Doubt, RecipeReading } from './reading.ts';
 
@@ -336,7 +338,7 @@ export function besideTheRecipe(reading: RecipeReading, gone: readonly string[])
     fates: [
       ...reading.fates,
       ...gone.flatMap((one) =>
-        (one.match(figures) ?? []).map((figure) => ({
+        (clean(one).text.match(figures) ?? []).map((figure) => ({
           text: figure,
           fate: 'aside' as const,
           why: 'in a sentence that tells of something else',
