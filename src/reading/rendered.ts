@@ -21,7 +21,7 @@ function cameOf(tokens: readonly Token[], k: number, to: number): number {
   for (let at = k + 1; at < to && at - k <= longestWay; at++) {
     const token = tokens[at];
     if (isWeight(token)) return given ? at : -1;
-    if (isIngredient(token) && at - k <= 2) continue;
+    if (isIngredient(token) && at - k <= 3) continue;
     if (giving.test(spoken(token))) given = true;
     else if (!isMark(token, ',-') && !besides.has(spoken(token)) && !rendering.has(spoken(token))) return -1;
   }
@@ -35,7 +35,7 @@ export function rendered(tokens: readonly Token[]): readonly Token[] {
   tokens.forEach((token, k) => {
     if (!isWeight(token)) return;
     const { from, to } = sentenceAt(tokens, k, longestLook);
-    const name = [k + 1, k + 2].find((at) => isFat(tokens[at])) ?? -1;
+    const name = [k + 1, k + 2, k + 3].find((at) => isFat(tokens[at])) ?? -1;
     const came = cameOf(tokens, k, to);
     // "I started with 900 g of raw suet, after rendering I was left with 640 g"
     if (!tokens.slice(from, came).some((one) => one.t === 'word' && rendering.has(one.text))) return;
