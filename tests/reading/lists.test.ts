@@ -420,3 +420,13 @@ test('a name alone, and "so much of it" behind a comma', () => {
   expect(alkali.map(({ grams }) => Math.round(grams))).toEqual([198]);
   expect(doubts).toEqual([]);
 });
+
+test.each(['4 Wochen Reife.', '12 Stk zu 110 g, Reifezeit 6 Wochen.', 'Reife: 6 Wochen'])(
+  'a time to cure by its German name: %s',
+  (cure) => {
+    const list = 'Lard 500 g\nKokosöl 300 g\nRapsöl 200 g\nNaOH 145 g\nWasser 300 g';
+    const text = `${list}\n\n${cure}\nIs the NaOH ok?`;
+    expect(gramsOf(text)).toEqual({ lard: 500, 'coconut-oil': 300, 'canola-oil': 200 });
+    expect(doubts(text)).toEqual([]);
+  },
+);
