@@ -195,7 +195,9 @@ function labelsIn(sentences: readonly Sentence[], tokens: readonly Token[]): rea
       const figure = name === '#' ? tokens[sentence.tokenAt(hit.index + hit[0].length - 1)] : undefined;
       if (figure?.t === 'quantity' && figure.quantity.dim !== 'bare') continue;
       const number = figure?.t === 'quantity' ? figure.quantity.value : numbers[nth ?? name ?? ''];
-      if (number === undefined || (kind === 'no' && name !== '#')) continue;
+      // "no. 1 tallow" is a grade of it
+      const isGrade = kind === 'no' && /^ ?@/.test(sentence.text.slice(hit.index + hit[0].length));
+      if (number === undefined || isGrade || (kind === 'no' && name !== '#')) continue;
       found.push({ sentence: k, place: hit.index, number, again: /^(?:try|go|attempt|round)$/.test(kind ?? of ?? '') });
     }
   });
