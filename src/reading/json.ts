@@ -19,8 +19,7 @@ function said(key: string, value: Json): string {
   const words = spaced(key).split(' ');
   const unit = unitKey.test(words.at(-1) ?? '') && typeof value === 'number' ? (words.pop() ?? '') : '';
   const name = words.join(' ');
-  const figure = typeof value === 'number' && value < 0 ? `: ${value}` : String(value);
-  return [plainKey.test(name) ? '' : name, figure, unit].filter((one) => one !== '').join(' ');
+  return [plainKey.test(name) ? '' : name, String(value), unit].filter((one) => one !== '').join(' ');
 }
 
 /** What is nested below a key; what stands beside it names or describes the whole. */

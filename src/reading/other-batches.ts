@@ -19,20 +19,15 @@ const kept = /\b(?:same|still|stays?|stayed|kept|keep|keeping|unchanged|again|en
 /** Alkali to fats by mass, in soaps that people make. */
 const usual = { least: 0.08, most: 0.32 } as const;
 
-/** More soda than this no fat takes, beside one that may be missing. */
-const mostSoda = 0.2;
-
-/** Fats and an alkali that fits them, with one fat less than are spoken of too. */
-function isRecipe(list: readonly Said[], isLess = false): boolean {
+/** Fats and an alkali that fits them. */
+function isRecipe(list: readonly Said[]): boolean {
   const keys = new Set<string>();
   const first = list.filter(({ key }) => keys.size < keys.add(key).size);
   const sum = (of: (one: Said) => boolean): number =>
     first.filter(of).reduce((all, { amount: { quantity } }) => all + quantity.value, 0);
   const dims = new Set(list.filter((one) => isFat(one) || isAlkali(one)).map(({ amount }) => amount.quantity.dim));
   const ratio = sum(isAlkali) / sum(isFat);
-  const isPotash = list.some(({ thing }) => thing.named.meaning.id === 'koh');
-  const most = isLess && !isPotash ? mostSoda : usual.most;
-  return dims.size === 1 && ratio >= usual.least && ratio <= most;
+  return dims.size === 1 && ratio >= usual.least && ratio <= usual.most;
 }
 
 /** "Everything else as in the book": what the other telling has, and this one has not, counts. */
@@ -67,9 +62,7 @@ export function settleTellings(post: Post): void {
   const away = all.filter(({ telling }) => isAnnounced || telling === 'once' || telling === 'later');
   if (away.length === 0) return;
   const gives = new Set(away);
-  const own = new Set(mine.map(({ key }) => key));
-  const isLess = !isRecipe(away) && away.some((one) => isFat(one) && !own.has(one.key));
-  const isWhole = isRecipe(mine, isLess) || isAllShares(mine);
+  const isWhole = isRecipe(mine) || isAllShares(mine);
   const several = isWhole && isRecipe(away);
   if (several && (!isAnnounced || says(severalAsked))) return;
   const fats = mine.filter(isFat);

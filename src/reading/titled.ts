@@ -45,7 +45,7 @@ export function withoutTitle(assembly: Assembly, rows: readonly Row[]): readonly
   const isAgain = rest.some(({ named }) => named.meaning.id === first.named.meaning.id);
   const [grams, listed] = [first.grams ?? 0, sumOf(rest)];
   // said again in the list
-  if (first.amount.upTo !== null || rest.some((row) => isSame(row, first))) return rows;
+  if (rest.some((row) => isSame(row, first))) return rows;
   const isSum = Math.abs(grams - listed) <= rounding * listed;
   if (!isSum && isAgain) {
     const of = label(assembly, first.named.meaning);

@@ -35,6 +35,7 @@ test.each([
   'fragrance oil\ncoconut 300 g, olive 500 g, lye 110 g',
   'No scent: coconut 300 g, olive 500 g, lye 110 g',
   'No scent: coconut from the shop 300 g, olive 500 g, lye 110 g',
+  'No scent: coconut Grove brand 300 g, olive 500 g, lye 110 g',
   'scent: lavender 20 g, coconut 300 g, olive 500 g, lye 110 g',
 ])('and a fat beside a scent stays one: %s', (text) =>
   expect(read(text).grams).toMatchObject({ 'coconut-oil': 300, 'olive-oil-virgin': 500 }),
@@ -76,6 +77,9 @@ test.each([
 ])('the readings of a scale that was not set to zero are asked about: %s', (text) =>
   expect(read(text).doubts).toEqual(['corrected']),
 );
+
+test('and weights that do not only grow are not its readings', () =>
+  expect(read('without taring: olive 500 g, coconut 300 g, lard 200 g. NaOH?').doubts).toEqual([]));
 
 test('and those of one that was are not', () =>
   expect(read('I tared the scale each time: olive 300 g, coconut 500 g, lard 900 g. lye?').doubts).toEqual([]));

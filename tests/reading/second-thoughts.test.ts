@@ -771,3 +771,13 @@ describe('a recipe that is to be made larger or smaller', () => {
     }),
   );
 });
+
+test('a total of the recipe in its own size, of which half was made', () =>
+  expect(
+    read('The recipe is for a 1 kg oil batch but I only made half: 250 g olive, 250 g coconut, 78 g NaOH'),
+  ).toMatchObject({ grams: { 'olive-oil-virgin': 250, 'coconut-oil': 250, naoh: 78 }, doubts: [] }));
+
+test('no. 1 tallow is a grade, and no number of a batch', () =>
+  expect(
+    read('Version 2.1 of the list.\n76 coconut 14 oz\nno. 1 tallow 20 oz\nlard 6 oz\nlye 5.9 oz').grams,
+  ).toHaveProperty('tallow-beef'));
