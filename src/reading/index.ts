@@ -11,6 +11,7 @@ import type { Settled } from './settle.ts';
 import { choices, recipePointedAt, type Several, severalIn } from './several.ts';
 import { makeSpeller } from './spelling.ts';
 import { amongTalk } from './talk.ts';
+import { writtenUp } from './written-up.ts';
 
 export type { Reader } from './itemize.ts';
 export type { Doubt, RecipeReading } from './reading.ts';
@@ -82,7 +83,9 @@ function readPart(reader: Reader, input: string, several: Several, settled: Sett
   const read = settled
     ? first
     : (withoutMisfit(post, first, again, catalogue) ??
-      (first.doubts.length === 0 ? first : (amongTalk(post, first, again, catalogue) ?? first)));
+      (first.doubts.length === 0
+        ? first
+        : (amongTalk(post, first, again, catalogue) ?? writtenUp(post, first, again, catalogue) ?? first)));
   const whole = settled || factor !== null ? read : hearing(read, unheardChange);
   if (factor !== null) return multiplied(whole, factor, said);
   const stand = asTheyStand(post);
