@@ -348,7 +348,8 @@ export function besideTheRecipe(reading: RecipeReading, gone: readonly string[])
   };
 }
 
-const shortened = (text: string): string => {
+/** It in quotes: at most a line of a phone. */
+export const shortened = (text: string): string => {
   const line = text.replace(/\s+/g, ' ').trim();
   return line.length > 60 ? `${line.slice(0, 57).trimEnd()}…`.toWellFormed() : line;
 };

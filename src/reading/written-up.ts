@@ -5,12 +5,14 @@
  * its alkali fits its fats and no note may bear on what went into the pot.
  */
 import type { Catalogue } from '../catalogue/types.ts';
-import { superfatOf } from './plausible.ts';
-import type { RecipeReading } from './reading.ts';
-import { besideTheRecipe, cut, longestTalk, sentences, stretchesOf, usualSuperfat } from './talk.ts';
+import { demandOf, superfatOf } from './plausible.ts';
+import type { Doubt, RecipeReading } from './reading.ts';
+import { besideTheRecipe, cut, longestTalk, sentences, shortened, stretchesOf, usualSuperfat } from './talk.ts';
 
 /** More lines and sentences than that are no recipe's. */
 const mostPieces = 120;
+/** Of a post with more doubts than that, the list is in doubt. */
+const mostDoubts = 6;
 const sameWeight = 0.011;
 
 interface Piece {
@@ -43,20 +45,23 @@ const changed =
 
 /** What is told of another batch than this one. */
 const otherBatch =
-  /\b(?:last time|first (?:time|try|attempt|batch|one|version)|previous\w*|earlier (?:one|version|batch)|(?:v|ver|version|rev|revision|batch|no)\.? ?(?:\d+(?:\.\d+)*|[a-d])\b\.?|next time|some ?day)/i;
+  /\b(?:last time|(?:first|second|third) (?:try|attempt|version|go)|previous(?:ly)?|earlier (?:one|version|batch)|(?:v|ver|version|rev|revision)\.? ?(?:\d+(?:\.\d+)*|[a-d])\b\.?|next time|some ?day)/i;
 
 /** What a figure is of that is no ingredient. */
 const ofElse =
-  /\b(?:yields?|makes?|made|gives?|gave|bars?|pieces?|pcs|pucks?|slices?|slabs?|rounds?|blocks?|cubes?|tins?|tubs?|m(?:o)?u?lds?|moulds?|cavit\w+|jars?|bottles?|lo(?:af|aves)|box(?:es)?|cartons?|tubes?|pots?|pans?|cookers?|buckets?|each|apiece|cur(?:ed?|ing)|weeks?|days?|hours?|hrs?|mins?|minutes?|costs?|prices?|budget|sells?|sold|label\w*|batter|dilut\w*|clarity|parts?|ph|size|cm|mm|inch(?:es)?|degrees?|trace|cut)\b|[°€$£"″]/i;
+  /\b(?:yields?|makes?|made|gives?|gave|bars?|pieces?|pcs|pucks?|slices?|slabs?|rounds?|blocks?|cubes?|tins?|tubs?|mou?lds?|cavit\w+|jars?|bottles?|lo(?:af|aves)|box(?:es)?|cartons?|tubes?|pots?|pans?|cookers?|buckets?|each|apiece|cur(?:ed?|ing)|weeks?|days?|hours?|hrs?|mins?|minutes?|costs?|prices?|budget|sells?|sold|label\w*|batter|dilut\w*|clarity|parts?|ph|size|cm|mm|inch(?:es)?|degrees?|trace|cut)\b|[°€$£"″]/i;
 
 const putting =
-  /\b(?:put(?:s|ting)?|mix\w*|melt\w*|stir\w*|us(?:e|ed|es|ing)|thr[eo]w\w*|toss\w*|dump\w*|dissolv\w*|blend\w*|weigh(?:ed|ing)? (?:out|off|up)|(?:pour\w*|weigh\w*|goes|go|went|going) in(?!to (?:\w+ ){0,4}(?:m(?:o)?u?lds?|moulds?|tins?|slab|lo(?:af|aves)|box\w*|tubes?|cartons?))|took|had)\b/i;
+  /\b(?:put(?:s|ting)?|mix\w*|melt\w*|stir\w*|us(?:e|ed|es|ing)|thr[eo]w\w*|toss\w*|dump\w*|dissolv\w*|blend\w*|weigh(?:ed|ing)? (?:out|off|up)|(?:pour\w*|weigh\w*|goes|go|went|going) in(?!to (?:\w+ ){0,4}(?:mou?lds?|tins?|slab|lo(?:af|aves)|box\w*|tubes?|cartons?))|took|had)\b/i;
 
 /** Of two figures nobody says which. */
 const choosing = /\b(?:or|either|between|somewhere|maybe|perhaps|about which|not sure|unsure|remember)\b/i;
-const priced = /\b(?:costs?|prices?|budget|sells?|sold|m(?:o)?u?lds?|moulds?)\b|[€$£]/i;
+const priced = /\b(?:costs?|prices?|budget|sells?|sold|mou?lds?)\b|[€$£]/i;
 
 const weight = /(\d+(?:[.,]\d+)?)\s?(kg|g|gr|grams?|gms?|oz|ounces?|lbs?|pounds?)\b/gi;
+/** Weights in words, which are not compared. */
+const wordedWeight =
+  /\b(?:hundred|[a-z]+ty|ten|eleven|twelve|[a-z]+teen)\b[\w ]{0,12} (?:kg|g|grams?|oz|ounces?|pounds?)\b/i;
 const perUnit: Readonly<Record<string, number>> = { k: 1000, g: 1, o: 28.349523, l: 453.59237, p: 453.59237 };
 
 const gramsIn = (text: string): readonly number[] =>
@@ -68,70 +73,94 @@ const gramsIn = (text: string): readonly number[] =>
 const ofRecipe =
   /\b(?:super-?fat\w*|sf|lye discount|pur(?:e|ity)|strength|solution|stock|after the cook|water (?:ratio|to lye)|lye concentration)\b/i;
 
-interface List {
-  readonly weights: Weights;
-  readonly repeats: readonly Piece[];
-  readonly notes: readonly Piece[];
-}
-
 /** Paragraphs, then their lines, then their sentences. */
 const partings = [/\n[^\S\n]*\n\s*/g, /\n+/g, sentences];
 
-/** The largest pieces of a post that read without a doubt, and what is in doubt however small it is cut. */
-function piecesOf(post: string, read: (text: string) => RecipeReading): readonly Piece[] {
-  const within = (from: number, to: number, depth: number): readonly Piece[] => {
+/** The largest pieces of a post that read without a doubt, and what is in doubt however small it is cut; as they are asked for. */
+function* piecesOf(post: string, read: (text: string) => RecipeReading): Generator<Piece> {
+  function* within(from: number, to: number, depth: number): Generator<Piece> {
     const text = post.slice(from, to);
     const reading = read(text);
     const parting = partings[depth];
-    if (reading.doubts.length === 0 || !parting) return [{ from, to, text, reading }];
-    return stretchesOf(text, parting).flatMap((part) => within(from + part.from, from + part.to, depth + 1));
-  };
-  return stretchesOf(post, partings[0] ?? sentences).flatMap((part) => within(part.from, part.to, 1));
+    if (reading.doubts.length === 0 || !parting) yield { from, to, text, reading };
+    else for (const part of stretchesOf(text, parting)) yield* within(from + part.from, from + part.to, depth + 1);
+  }
+  for (const part of stretchesOf(post, partings[0] ?? sentences)) yield* within(part.from, part.to, 1);
 }
 
+/** What a figure or a word is that no ingredient takes; anything else may need the rest of the post to be known. */
+const isLoose = (doubt: Doubt): boolean =>
+  doubt.id === 'unplaced' || doubt.id === 'unknown-fat' || (doubt.id === 'no-unit' && /\p{L}/u.test(doubt.said));
+
+interface List {
+  readonly weights: Weights;
+  /** Weights of what is no part of the reckoning. */
+  readonly beside: readonly number[];
+  readonly repeats: readonly Piece[];
+  readonly notes: readonly Piece[];
+  /** What weighs nothing, and says nothing of the recipe as a whole. */
+  readonly rest: readonly Piece[];
+}
+
+/** What the rest of the post may answer. */
+const needsMore: ReadonlySet<Doubt['id']> = new Set<Doubt['id']>([
+  'shares-total',
+  'shares-sum',
+  'no-amount',
+  'no-unit',
+  'which-alkali',
+  'ambiguous-name',
+  'implausible',
+]);
+
 /** The list, what says it once more, and the notes; null where something contradicts it. */
-function partsOf(pieces: readonly Piece[], read: (text: string) => RecipeReading): List | null {
+function partsOf(pieces: Iterable<Piece>): List | null {
+  let left = mostPieces;
   const weights = new Map<string, number>();
   const repeats: Piece[] = [];
   const notes: Piece[] = [];
-  let listed = '';
+  const rest: Piece[] = [];
+  const beside: number[] = [];
   for (const piece of pieces) {
-    let { reading } = piece;
-    // "castor 40" has its unit from the row above
-    if (listed !== '' && reading.doubts.length > 0 && reading.doubts.every(({ id }) => id === 'no-unit')) {
-      const together = read(`${listed}\n${piece.text}`);
-      if (together.doubts.length === 0) reading = together;
-    }
-    const own = new Map([...weightsOf(reading)].filter(([key]) => reading === piece.reading || !weights.has(key)));
-    if (reading.doubts.length > 0) notes.push(piece);
-    else if (own.size === 0) continue;
-    else if ([...own.keys()].every((key) => !weights.has(key))) {
+    if (left-- === 0) return null;
+    const { reading, text } = piece;
+    for (const { grams } of reading.others) if (grams !== null) beside.push(grams);
+    const own = weightsOf(reading);
+    if (reading.doubts.length > 0) {
+      if (reading.doubts.every(isLoose)) notes.push(piece);
+      else if (!reading.doubts.every((doubt) => isLoose(doubt) || needsMore.has(doubt.id))) return null;
+    } else if (own.size === 0) {
+      if (reading.others.length === 0 && !ofRecipe.test(text)) rest.push(piece);
+    } else if ([...own.keys()].every((key) => !weights.has(key)))
       for (const [key, grams] of own) weights.set(key, grams);
-      listed += `\n${piece.text}`;
-    } else if ([...own].every(([key, grams]) => isSame(weights.get(key) ?? 0, grams))) repeats.push(piece);
-    else if (otherBatch.test(piece.text)) notes.push(piece);
+    else if ([...own].every(([key, grams]) => isSame(weights.get(key) ?? 0, grams))) repeats.push(piece);
+    else if (otherBatch.test(text)) notes.push(piece);
     else return null;
   }
-  return { weights, repeats, notes };
+  return { weights, beside, repeats, notes, rest };
 }
 
 /** The note may tell of something that went into the pot, or did not. */
-function bears({ text, reading }: Piece, weights: Weights): boolean {
+function bears({ text, reading }: Piece, { weights, beside }: List): boolean {
   if (changed.test(text) || ofRecipe.test(text)) return true;
   const sums = [...weights.values()];
-  const all = sums.reduce((sum, grams) => sum + grams, 0);
-  const own = weightsOf(reading);
-  if (!otherBatch.test(text) && [...own].some(([key, grams]) => !isSame(weights.get(key) ?? 0, grams))) return true;
-  const strange = gramsIn(text).filter((grams) => ![...sums, all].some((one) => isSame(one, grams)));
+  const known = [...sums, ...beside, sums.reduce((sum, grams) => sum + grams, 0)];
+  const isOther = otherBatch.test(text);
+  if (!isOther && [...weightsOf(reading)].some(([key, grams]) => !isSame(weights.get(key) ?? 0, grams))) return true;
+  if (wordedWeight.test(text)) return true;
+  const strange = isOther ? [] : gramsIn(text).filter((grams) => !known.some((one) => isSame(one, grams)));
   if (strange.length > 0 && (putting.test(text) || !ofElse.test(text))) return true;
   return reading.doubts.some(
     (doubt) =>
-      !(doubt.id === 'unplaced' || doubt.id === 'no-unit' || doubt.id === 'unknown-fat') ||
       (doubt.id === 'unplaced' && choosing.test(text)) ||
-      (doubt.id === 'no-unit' && /\p{L}/u.test(doubt.said) && !priced.test(text)) ||
+      (doubt.id === 'no-unit' && !priced.test(text)) ||
       (doubt.id === 'unknown-fat' && strange.length > 0),
   );
 }
+
+/** What the post says of its own list or lists, and no note tells. */
+const isOfRecipe = (doubt: Doubt): boolean =>
+  doubt.id === 'corrected' || (doubt.id === 'two-recipes' && doubt.parts > 0);
 
 /** The recipe by its list; null where that is none, or a note may bear on it. */
 export function writtenUp(
@@ -140,22 +169,51 @@ export function writtenUp(
   read: (post: string) => RecipeReading,
   catalogue: Catalogue,
 ): RecipeReading | null {
-  if (post.length > longestTalk || first.doubts.some(({ id }) => id === 'corrected')) return null;
-  const pieces = piecesOf(post, read);
-  if (pieces.length > mostPieces) return null;
-  const list = partsOf(pieces, read);
-  if (!list || list.weights.size < 3) return null;
-  const gone = [...list.notes, ...list.repeats].toSorted((a, b) => a.from - b.from);
-  if (gone.length === 0 || list.notes.some((note) => bears(note, list.weights))) return null;
-  const reading = read(cut(post, gone).text);
-  const fat = superfatOf(reading, catalogue);
-  if (reading.doubts.length > 0 || fat === null) return null;
-  if (fat < usualSuperfat.least || fat > usualSuperfat.most) return null;
-  const found = weightsOf(reading);
-  if (found.size !== list.weights.size) return null;
-  if ([...list.weights].some(([key, grams]) => !isSame(found.get(key) ?? 0, grams))) return null;
-  return besideTheRecipe(
-    reading,
-    list.notes.map(({ text }) => text),
+  if (post.length > longestTalk || first.doubts.length > mostDoubts || first.doubts.some(isOfRecipe)) return null;
+  const list = partsOf(piecesOf(post, read));
+  if (!list || list.notes.some((note) => bears(note, list))) return null;
+  const ways = [list.notes, [...list.notes, ...list.repeats]];
+  // what is in doubt only beside the rest may be left out with all that is no list
+  if (first.doubts.every(isLoose) && !list.rest.some((piece) => bears(piece, list)))
+    ways.push([...list.notes, ...list.repeats, ...list.rest]);
+  for (const gone of ways) {
+    if (gone.length === 0) continue;
+    const reading = read(
+      cut(
+        post,
+        gone.toSorted((a, b) => a.from - b.from),
+      ).text,
+    );
+    if (reading.doubts.length === 0 && isWhole(reading, list, gone, catalogue))
+      return byItsList(reading, gone, list.repeats);
+  }
+  return null;
+}
+
+const mostShown = 3;
+
+/** The reading, and what was left out: the figures all of it, the words as far as a phone has room for them. */
+function byItsList(reading: RecipeReading, gone: readonly Piece[], repeats: readonly Piece[]): RecipeReading {
+  const told = gone.filter(
+    (piece) => (/\d/.test(piece.text) || piece.reading.doubts.length > 0) && !repeats.includes(piece),
   );
+  const { fates } = besideTheRecipe(
+    reading,
+    gone.map(({ text }) => text),
+  );
+  const shown = told.slice(0, mostShown).map(({ text }) => `“${shortened(text)}”`);
+  const more = told.length - shown.length;
+  const which = shown.length > 0 ? `: ${shown.join(', ')}${more > 0 ? ` and ${more} more` : ''}` : '';
+  const text = `I took the list, and left out what is written around it${which}.`;
+  return { ...reading, assumptions: [...reading.assumptions, { id: 'left-out', text }], fates };
+}
+
+/** It holds the list, and its alkali fits; where it has none, no weight of the notes may be that of the alkali. */
+function isWhole(reading: RecipeReading, list: List, gone: readonly Piece[], catalogue: Catalogue): boolean {
+  const fat = superfatOf(reading, catalogue);
+  const found = weightsOf(reading);
+  if (found.size < 3 || [...list.weights].some(([key, grams]) => !isSame(found.get(key) ?? 0, grams))) return false;
+  if (fat !== null) return fat >= usualSuperfat.least && fat <= usualSuperfat.most;
+  const demand = demandOf(reading.fats, catalogue);
+  return gone.every(({ text }) => gramsIn(text).every((grams) => grams < demand / 2 || grams > 2 * demand));
 }

@@ -1,0 +1,42 @@
+// Recipes written up: a list, and notes around it in words of our own. The list is taken where no note bears on it, and
+// asked about where one may.
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => readRecipe(reader, text);
+const list = 'Lard 500 g\nCoconut oil 200 g (76°)\nOlive oil 100 g\n\nNaOH 113 g\nWater 250 g\n';
+
+test.each([
+  `Kitchen bar, my notes\n\n${list}\nPacked into 6 tins of 120 g. Dull on top, fine below.`,
+  `${list}\nYield: 1.1 kg fresh, 1.02 kg after a month, 0.98 kg after two.`,
+  `${list}\nThe block came to 1.05 kg. I sold 700 g of it and kept the rest.`,
+  `2.1 Makings\n${list}2.2 Working\nLye into the water, then all of it into the fats.\n2.3 Findings\nGone hard. 7 bars of 0.14 kg.`,
+  `Harbour bar\n\n${list}\nv1 had 120 g of NaOH and bit. Small moulds, 8 of 95 g.`,
+  `${list}\nLabel weight 110 g.\nDissolve the 113 g of NaOH in the 250 g of water.`,
+])('takes the list: %s', (text) => {
+  const { doubts, fats, alkali, waterGrams } = read(text);
+  expect(doubts).toEqual([]);
+  expect(fats.map(({ grams }) => grams)).toEqual([500, 200, 100]);
+  expect(alkali.map(({ grams }) => grams)).toEqual([113]);
+  expect(waterGrams).toBe(250);
+});
+
+test.each([
+  `${list}\nPacked into 6 tins of 120 g. Another 60 g went in later.`,
+  `${list}\nLabel weight 110 g.\nStir in 300 g of olive oil.`,
+  `${list}\nLabel weight 110 g.\nPour in the lye, 150 g.`,
+  `${list}\nCastor: as ever. 6 tins of 120 g.`,
+  `${list}\nNaOH was 130 g, I now see. Label weight 110 g.`,
+  `${list}\nLabel weight 110 g. The scale said 131 g, or was it 113 g?`,
+  `${list}\nAnd 60 g of zimblo, which my aunt sent. 6 tins of 120 g.`,
+  `Lard 1 lb\nCoconut oil 200 g\nOlive oil 8\nNaOH 90 g\nWater 250 g\nLabel weight 110 g.`,
+])('asks: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+
+test('every figure has its fate, and the answer says what was left out', () => {
+  const { fates, assumptions } = read(`${list}\nPacked into 6 tins of 120 g. Sold 4. Fell: 1.`);
+  const figures = fates.map(({ text }) => text);
+  for (const figure of ['500', '200', '76', '100', '113', '250', '6', '120', '4', '1']) expect(figures).toContain(figure);
+  expect(assumptions.map(({ text }) => text).join('\n')).toMatch(/left out .*6 tins of 120 g/);
+});
