@@ -272,6 +272,10 @@ const isDenied = (wordAt: (k: number) => string, at: number): boolean =>
   /^(?:not|no|without|never|nor)$/.test(wordAt(at - 1)) ||
   (/^(?:a|an|one|single|any|even)$/.test(wordAt(at - 1)) && /^(?:not|no|without|never|nor)$/.test(wordAt(at - 2)));
 
+/** "Castor: as ever." */
+const isAsEver = (wordAt: (k: number) => string, at: number): boolean =>
+  wordAt(at) === 'as' && /^(?:ever|always|usual|before)$/.test(wordAt(at + 1));
+
 /** Words between such an amount and its name. */
 const between: ReadonlySet<string> = new Set(['of', 'the', 'my', 'a', 'an', 'more', 'extra', 'good']);
 
@@ -332,6 +336,7 @@ export function vagueAmounts(assembly: Assembly, rows: readonly Row[], swap: Swa
       (isVague(wordAt(at).replace(/ of$/, '')) && !isDenied(wordAt, at)) ||
       wordAt(at) === untold ||
       wordAt(item.to) === untold ||
+      (kind === 'fat' && isAsEver(wordAt, tokens[item.to]?.t === 'sign' ? item.to + 1 : item.to)) ||
       (kind === 'fat' && isUnweighed(tokens, items, k, bound))
     )
       assembly.doubts.push({ id: 'no-amount', said: item.named.text, of: label(assembly, item.named.meaning) });

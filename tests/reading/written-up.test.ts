@@ -27,7 +27,7 @@ test.each([
   `${list}\nPacked into 6 tins of 120 g. Another 60 g went in later.`,
   `${list}\nLabel weight 110 g.\nStir in 300 g of olive oil.`,
   `${list}\nLabel weight 110 g.\nPour in the lye, 150 g.`,
-  `${list}\nCastor: as ever. 6 tins of 120 g.`,
+  `${list}\nCastor: as ever.\nLabel weight 110 g.`,
   `${list}\nNaOH was 130 g, I now see. Label weight 110 g.`,
   `${list}\nLabel weight 110 g. The scale said 131 g, or was it 113 g?`,
   `${list}\nAnd 60 g of zimblo, which my aunt sent. 6 tins of 120 g.`,
@@ -37,6 +37,7 @@ test.each([
 test('every figure has its fate, and the answer says what was left out', () => {
   const { fates, assumptions } = read(`${list}\nPacked into 6 tins of 120 g. Sold 4. Fell: 1.`);
   const figures = fates.map(({ text }) => text);
-  for (const figure of ['500', '200', '76', '100', '113', '250', '6', '120', '4', '1']) expect(figures).toContain(figure);
+  for (const figure of ['500', '200', '76', '100', '113', '250', '6', '120', '4', '1'])
+    expect(figures).toContain(figure);
   expect(assumptions.map(({ text }) => text).join('\n')).toMatch(/left out .*6 tins of 120 g/);
 });
