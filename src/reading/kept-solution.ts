@@ -33,8 +33,20 @@ function strengthAt(tokens: readonly Token[], k: number): Strength | null {
   return isEven ? { share: 0.5, numbers: [...numbers, ...other.quantity.numbers], to: at + 1 } : null;
 }
 
+/** "Half and half with water", its water with it. */
+function withWater(tokens: readonly Token[], strength: Strength | null): Strength | null {
+  if (strength === null) return null;
+  const water = tokens[strength.to + 1];
+  const isOfWater =
+    /^(?:with|in|and|to)$/.test(wordAt(tokens, strength.to)) && water?.t === 'name' && water.meaning.kind === 'water';
+  return isOfWater && !isWeight(tokens[strength.to + 2]) ? { ...strength, to: strength.to + 2 } : strength;
+}
+
+/** "50/50 NaOH and KOH" is of two. */
+const isAlkali = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind === 'alkali';
+
 /** "Kept as a", "mixed", "made up at": what stands before a strength. */
-const making = /^(?:as|at|mixed|made|up|dissolved|diluted)$/;
+const making = /^(?:as|at|mixed|made|up|dissolved|diluted|is)$/;
 const taking = /^(?:took|take|used|use|weighed|weigh|poured|added)$/;
 const it = /^(?:it|that|this|which)$/;
 
@@ -69,8 +81,8 @@ export function keptSolution(tokens: readonly Token[]): readonly Token[] {
     const alkali = tokens[k];
     if (alkali?.t !== 'name' || alkali.meaning.kind !== 'alkali') continue;
     const at = keptAt(tokens, k);
-    const strength = at === null ? null : strengthAt(tokens, at);
-    if (at === null || strength === null) continue;
+    const strength = at === null ? null : withWater(tokens, strengthAt(tokens, at));
+    if (at === null || strength === null || isAlkali(tokens[strength.to])) continue;
     if (!isTakenBehind(tokens, strength.to)) continue;
     const meaning = { kind: 'stock', id: alkali.meaning.id } as const;
     // the name stands beside its strength

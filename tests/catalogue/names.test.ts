@@ -48,6 +48,7 @@ describe('everyday names', () => {
     ['92 degree coconut', 'coconut-oil-hydrogenated'],
     ['fractionated coconut oil', 'mct-oil'],
     ['PKO', 'palm-kernel-oil'],
+    ['palm k oil', 'palm-kernel-oil'],
     ['palm kernel', 'palm-kernel-oil'],
     ['palm', 'palm-oil'],
     ['RBD palm', 'palm-oil'],

@@ -88,6 +88,7 @@ describe('a percentage at the alkali', () => {
 describe('a lye solution said in words', () => {
   const fats = '600 g olive, 250 g palm, 200 g coconut';
   test.each([
+    `The lye is half and half with water, 292 g of it. ${fats}, 110 g more water`,
     `Master-batched lye, sodium hydroxide and water 50/50 by weight. ${fats}, 292 g of it, 110 g more water`,
     `Stock lye: equal weights NaOH and water. ${fats}, 292 g of the stock, 110 g water`,
     `Stock lye (1:1). ${fats}, 292 g stock lye, 110 g water`,
