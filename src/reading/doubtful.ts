@@ -69,6 +69,9 @@ const fatLeft =
 /** Shares from here on are of a fat or of the water. */
 const mostSuperfat = 0.2;
 
+/** As pure as alkali is sold. */
+const mayBePurity = ({ dim, value }: Quantity): boolean => dim === 'percent' && value >= 0.8 && value < 1;
+
 /** Figures that no name took. */
 export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles): void {
   const { items, tokens, bound } = assembly.source;
@@ -101,7 +104,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       continue;
     }
     const next = tokens[item.to];
-    const counted = next?.t === 'word' && next.sort === 'everyday';
+    const counted = quantity.dim === 'bare' && next?.t === 'word' && next.sort === 'everyday';
     const doubted = isDoubted(tokens, item.from);
     const asked =
       isAskedOfLye(assembly, item) ||
@@ -152,7 +155,8 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       doubted ||
       mayStandForAbove(tokens, item) ||
       (quantity.dim === 'bare' && !counted && !before(quantity) && (bare || besideName(assembly, k))) ||
-      (quantity.dim === 'bare' && !counted && standsForSum(assembly, k))
+      (quantity.dim === 'bare' && !counted && standsForSum(assembly, k)) ||
+      (roles.purity === null && isWeighed && mayBePurity(quantity) && !isAloneInLine(assembly, item.from))
     ) {
       assembly.doubts.push({ id: 'unplaced', said: quantity.text });
       assembly.fate(quantity, 'unclear', 'no name takes it');
@@ -172,11 +176,16 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
 /** Rows above a weight without a name that are looked at, at the most. */
 const mostAbove = 40;
 
+/** No word stands in its line. */
+function isAloneInLine(assembly: Assembly, token: number): boolean {
+  const { tokens } = assembly.source;
+  const span = linesOf(tokens)[assembly.lineOf(token)];
+  return span !== undefined && !isAny(tokens, span.from, span.to, (one) => one.t === 'word' || one.t === 'name');
+}
+
 /** A weight alone in its line between rows: of those it may be the sum that end above it, from the first of their list. */
 function isRowWithoutName(assembly: Assembly, { from, quantity }: Amount, rows: readonly Row[]): boolean {
-  const { tokens } = assembly.source;
-  const span = linesOf(tokens)[assembly.lineOf(from)];
-  if (!span || isAny(tokens, span.from, span.to, (one) => one.t === 'word' || one.t === 'name')) return false;
+  if (!isAloneInLine(assembly, from)) return false;
   const above = rows.slice(0, mostAbove).filter(({ token, grams }) => token < from && grams !== null);
   if (above.length === 0 || above.length === rows.length) return false;
   let sum = 0;

@@ -279,6 +279,29 @@ function rivalsTold(
   return suiting.size > 1 && [...suiting].some((grams) => Math.abs(grams - only.grams) < 0.01 * only.grams);
 }
 
+/** What is left out may tell how much alkali there is, where the rest weighs none, or how pure it is. */
+export function tellsOfAlkali(
+  { alkali, alkaliNamed, fats }: RecipeReading,
+  gone: readonly string[],
+  catalogue: Catalogue,
+): boolean {
+  if (alkali.length > 0) return alkali.some(({ purity }) => purity === null) && gone.some((one) => ofPurity.test(one));
+  const demand = demandOf(fats, catalogue, alkaliNamed[0]);
+  return (
+    alkaliNamed.length > 0 &&
+    gone.some(
+      (one) =>
+        ofScale.test(one) &&
+        (one.match(figures) ?? []).some((figure) => Number(figure) > 0.7 * demand && Number(figure) < 1.3 * demand),
+    )
+  );
+}
+
+/** "The old scale said 138, the new one 151". */
+const ofScale = /\b(?:lye|naoh|koh|caustic|soda|hydroxide|scales?|said|says|read|shows?|showed|weigh\w*|display)\b/i;
+/** "The small print has 88 % on it". */
+const ofPurity = /(?<![\d.,])[89]\d(?:[.,]\d+)? ?(?:%|per ?cent)/i;
+
 /** The recipe, without what is told around it; null where that leaves no whole recipe, or none that fits. */
 export function amongTalk(
   post: string,
@@ -304,7 +327,8 @@ export function amongTalk(
   if (
     whole.reading.doubts.length === 0 &&
     isWhole(whole.reading, first, catalogue) &&
-    !losesWater(whole.reading, whole.gone)
+    !losesWater(whole.reading, whole.gone) &&
+    !tellsOfAlkali(whole.reading, whole.gone, catalogue)
   )
     return besideTheRecipe(whole.reading, whole.gone);
   let { reading, gone } = inRounds(post, first, read, [clauses, sentences], catalogue);
@@ -322,7 +346,7 @@ export function amongTalk(
     reading = read(less.text);
     if (reading.doubts.length > 0) return null;
   }
-  if (losesWater(reading, gone)) return null;
+  if (losesWater(reading, gone) || tellsOfAlkali(reading, gone, catalogue)) return null;
   return isWhole(reading, first, catalogue) ? besideTheRecipe(reading, gone) : null;
 }
 

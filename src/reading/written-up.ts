@@ -7,7 +7,16 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { demandOf, superfatOf } from './plausible.ts';
 import type { Doubt, RecipeReading } from './reading.ts';
-import { besideTheRecipe, cut, longestTalk, sentences, shortened, stretchesOf, usualSuperfat } from './talk.ts';
+import {
+  besideTheRecipe,
+  cut,
+  longestTalk,
+  sentences,
+  shortened,
+  stretchesOf,
+  tellsOfAlkali,
+  usualSuperfat,
+} from './talk.ts';
 
 /** More lines and sentences than that are no recipe's. */
 const mostPieces = 120;
@@ -213,6 +222,14 @@ function isWhole(reading: RecipeReading, list: List, gone: readonly Piece[], cat
   const fat = superfatOf(reading, catalogue);
   const found = weightsOf(reading);
   if (found.size < 3 || [...list.weights].some(([key, grams]) => !isSame(found.get(key) ?? 0, grams))) return false;
+  if (
+    tellsOfAlkali(
+      reading,
+      gone.map(({ text }) => text),
+      catalogue,
+    )
+  )
+    return false;
   if (fat !== null) return fat >= usualSuperfat.least && fat <= usualSuperfat.most;
   const demand = demandOf(reading.fats, catalogue);
   return gone.every(({ text }) => gramsIn(text).every((grams) => grams < demand / 2 || grams > 2 * demand));
