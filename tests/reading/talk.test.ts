@@ -29,7 +29,7 @@ test.each([
   `${recipe}, or was it 131 g.`,
   `500 g lard, 200 g coconut oil, 60 g NaOH, 250 g water. My aunt says 50 g is what she has left.`,
   '500 g lard, 200 g coconut oil, 100 g olive oil, NaOH, 250 g water. The old scale said 113 and the new one 121.',
-  '700 g sunflower oil, 300 g coconut oil, 235 g KOH, 600 g water. My list assumes 90, and the jar has 88 % on it.',
+  '700 g sunflower oil, 300 g coconut oil, 235 g KOH, 600 g water. My list assumes 90, but its small print has 88 % on it.',
 ])('asks: %s', (text) => expect(read(text).doubts).not.toEqual([]));
 
 test('every figure that is left out has its fate, and the answer says so', () => {
