@@ -41,7 +41,7 @@ const bare =
   /^\W*(?:(?:is|does|would|will|looks?|all|so|that|this|it|any|your|you|reckon|sounds?|seems?|be|do|still|and)\W+)*(?:ok|okay|right|alright|fine|good|correct|thoughts|opinions?|doable|it|think)\W*$/i;
 /** Of warmth, time, size or scent, which other commands answer. */
 const elsewise =
-  /\d ?(?:°|º|degrees?|[cf]\b|min|hours?|hrs?)|\b(?:temp\w*|hot|hotter|warm\w*|cold|cool\w*|heat\w*|melt\w*|ice|boil\w*|how (?:long|soon|many|much|big|do|to)|when|minutes|hours?|days?|weeks?|pot|crock|cooker|mou?ld\w*|loaf|flash\w*|scents?|fragrance|eos?|lavender|essential|trace|gel|stages?|pour|add|bars|scale|double|jug|bowl|glass|plastic|alumini?um|convert|explain)\b/i;
+  /\d ?(?:°|º|degrees?|[cf]\b|min|hours?|hrs?)|\b(?:temp\w*|hot|hotter|warm\w*|cold|cool\w*|heat\w*|melt\w*|ice|boil\w*|how (?:long|soon|many|much|big|do|to)|when|minutes|hours?|days?|weeks?|pot|crock|cooker|mou?ld\w*|loaf|flash\w*|scents?|fragrance|eos?|lavender|essential|trace|gel|stages?|pour|add|bars|scale|double(?![- ]?check)|jug|bowl|glass|plastic|alumini?um|convert|explain)\b/i;
 
 const sentencesOf = (text: string): readonly string[] => text.split(sentenceEnd).filter((one) => one.trim() !== '');
 

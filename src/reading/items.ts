@@ -5,7 +5,7 @@ import type { Token } from './tokens.ts';
 
 /** Behind the name of a liquid: "an old tea towel", "a coffee filter", "a cleaned juice carton". */
 export const drinkless =
-  /^(?:towels?|filters?|boxe?s?|bottles?|jugs?|tins?|cans?|glass|glasses|mugs?|cosy|cozy|lights?|breaks?|bags?|strainers?|cartons?|rings?|tables?|houses?|shops?)$/;
+  /^(?:towels?|filters?|boxe?s?|bottles?|jugs?|tins?|cans?|glass|glasses|mugs?|cosy|cozy|lights?|breaks?|bags?|strainers?|cartons?|rings?|tables?|houses?|shops?|papers?|pots?)$/;
 
 /** What is no fat behind the name of one: "wax paper", "butter dish". */
 const fatless = /^(?:papers?|dish(?:es)?|kni(?:fe|ves)|lamps?|paints?|trees?|cloths?|crayons?|seals?|wraps?)$/;

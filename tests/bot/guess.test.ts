@@ -28,6 +28,7 @@ test.each([
   `my notes. ${recipe}. pot 5 L, room 20 °C, oils 60 °C when melted`,
   `What's the superfat here? ${recipe}`,
   `${recipe} would that zap?`,
+  `${recipe}. Oils melted, combined at 95 F. Would you double check before I give them away?`,
   `when the oils were at 45 i poured the lye. ${recipe}`,
   `Thursday hot process, 80°C, ${recipe}, 30 g shea after cook`,
   `${recipe}. Is 45 °C right for tallow? And could any kind soul reckon what its superfat really is?`,

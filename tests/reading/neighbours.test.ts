@@ -80,6 +80,7 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ],
   ["I can get 2 litres of linseed oil... well, I've weighed it, 1860 g. How much lye?", { 'linseed-oil': 1860 }],
   ['Linseed oil it is, a bottle of it, I weighed it: 1860 g. How much lye?', { 'linseed-oil': 1860 }],
+  ['Old frying lard, filtered through coffee paper, 500 g. 66 g lye, 160 g water', { lard: 500, naoh: 66 }],
   ['The lye I did on my coffee scales, 66 g, in 160 g water. 500 g lard', { lard: 500, naoh: 66 }],
   ['I weighed the lye in a yoghurt pot, 66 g, and tipped it into 160 g water. 500 g lard', { lard: 500, naoh: 66 }],
   ['The lye, weighed in a wine glass, is 66 g. Water 160 g, from the milk jug. Lard 500 g', { lard: 500, naoh: 66 }],
