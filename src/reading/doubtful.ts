@@ -138,6 +138,8 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       assembly.fate(quantity, 'aside', 'a difference');
       continue;
     }
+    // "did it push me too close to zero?"
+    const isNought = quantity.value === 0 && quantity.inWords;
     const weighs = quantity.dim === 'mass' || quantity.dim === 'volume' || quantity.dim === 'parts';
     // "400 g of it" is of something
     const isOfIt = wordAt(tokens, item.to) === 'of' && wordAt(tokens, item.to + 1) === 'it';
@@ -154,7 +156,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       weighs ||
       doubted ||
       mayStandForAbove(tokens, item) ||
-      (quantity.dim === 'bare' && !counted && !before(quantity) && (bare || besideName(assembly, k))) ||
+      (quantity.dim === 'bare' && !counted && !isNought && !before(quantity) && (bare || besideName(assembly, k))) ||
       (quantity.dim === 'bare' && !counted && standsForSum(assembly, k)) ||
       (roles.purity === null && isWeighed && mayBePurity(quantity) && !isAloneInLine(assembly, item.from))
     ) {

@@ -65,7 +65,8 @@ const putting =
 
 /** Of two figures nobody says which. */
 const choosing = /\b(?:or|either|between|somewhere|maybe|perhaps|about which|not sure|unsure|remember)\b/i;
-const priced = /\b(?:costs?|prices?|budget|sells?|sold|mou?lds?)\b|[€$£]/i;
+/** A bare figure beside a name is a price, a count, or a part of what is mixed. */
+const priced = /\b(?:costs?|prices?|budget|sells?|sold|mou?lds?|dilut\w*|parts?)\b|[€$£]/i;
 
 const weight = /(\d+(?:[.,]\d+)?)\s?(kg|g|gr|grams?|gms?|oz|ounces?|lbs?|pounds?)\b/gi;
 /** Weights in words, which are not compared. */
@@ -87,15 +88,24 @@ const partings = [/\n[^\S\n]*\n\s*/g, /\n+/g, sentences];
 
 /** The largest pieces of a post that read without a doubt, and what is in doubt however small it is cut; as they are asked for. */
 function* piecesOf(post: string, read: (text: string) => RecipeReading): Generator<Piece> {
+  const unit = unitOfAll.exec(post)?.slice(1).find(Boolean);
+  const readIn = (text: string): RecipeReading => {
+    const reading = read(text);
+    return unit && reading.doubts.some(({ id }) => id === 'no-unit') ? read(`${text}\n(all in ${unit})`) : reading;
+  };
   function* within(from: number, to: number, depth: number): Generator<Piece> {
     const text = post.slice(from, to);
-    const reading = read(text);
+    const reading = readIn(text);
     const parting = partings[depth];
     if (reading.doubts.length === 0 || !parting) yield { from, to, text, reading };
     else for (const part of stretchesOf(text, parting)) yield* within(from + part.from, from + part.to, depth + 1);
   }
   for (const part of stretchesOf(post, partings[0] ?? sentences)) yield* within(part.from, part.to, 1);
 }
+
+/** "All grams", "(g)": the unit of every line. */
+const unitOfAll =
+  /\b(?:all|everything|amounts?|weights?)\b(?: \w+){0,2} (g|grams?|oz|ounces)\b|[([](g|grams?|oz|ounces)\b[^)\]\n\d]{0,20}[)\]]/i;
 
 /** What a figure or a word is that no ingredient takes; anything else may need the rest of the post to be known. */
 const isLoose = (doubt: Doubt): boolean =>
@@ -171,6 +181,11 @@ function bears({ text, reading }: Piece, { weights, beside }: List): boolean {
 const isOfRecipe = (doubt: Doubt): boolean =>
   doubt.id === 'corrected' || (doubt.id === 'two-recipes' && doubt.parts > 0);
 
+/** A fat without an amount, and a total that is none, where the list weighs it. */
+const isListed = (doubt: Doubt, { weights }: List, catalogue: Catalogue): boolean =>
+  (doubt.id === 'no-amount' && [...weights.keys()].some((id) => catalogue.fats.get(id)?.name === doubt.of)) ||
+  (doubt.id === 'total-disagrees' && [...weights.values()].some((grams) => String(grams) === doubt.said));
+
 /** The recipe by its list; null where that is none, or a note may bear on it. */
 export function writtenUp(
   post: string,
@@ -183,7 +198,10 @@ export function writtenUp(
   if (!list || list.notes.some((note) => bears(note, list))) return null;
   const ways = [list.notes, [...list.notes, ...list.repeats]];
   // what is in doubt only beside the rest may be left out with all that is no list
-  if (first.doubts.every(isLoose) && !list.rest.some((piece) => bears(piece, list)))
+  if (
+    first.doubts.every((doubt) => isLoose(doubt) || isListed(doubt, list, catalogue)) &&
+    !list.rest.some((piece) => bears(piece, list))
+  )
     ways.push([...list.notes, ...list.repeats, ...list.rest]);
   for (const gone of ways) {
     if (gone.length === 0) continue;
