@@ -600,6 +600,9 @@ describe('water', () => {
     `${paste.replaceAll(', ', '\n')}\nFor dilution:\nwater 1500 g`,
     `${paste}, after the cook 1.4 kg hot water to thin it`,
     `${paste}. I dilute it another day.`,
+    `${paste} then I dilute later with boiling water`,
+    `${paste} for the paste and dilute it next week`,
+    `${paste} before diluting with 1.5 kg more`,
     'Diluted lye: 170 g KOH in 500 g water, 400 g olive, 300 g coconut',
   ])('that thins the paste dissolves no alkali: %j', (text) => {
     const { grams, doubts } = read(text);
