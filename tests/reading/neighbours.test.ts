@@ -95,6 +95,8 @@ test.each<[string, Readonly<Record<string, number>>]>([
   // what the soap weighs later, in a log and beside it
   ['lard 500 g, NaOH 66 g\nweek 1: 710 g\nweek 2: 690 g\nIs the lye right?', { lard: 500, naoh: 66 }],
   ['lard 500 g\nNaOH 66 g\nweight per disc: 92 g', { lard: 500, naoh: 66 }],
+  ['lard 500 g, NaOH 66 g. No rush. Label weight 95 g. Weight on the wrapper: 95 g.', { lard: 500, naoh: 66 }],
+  ['lard 500 g, NaOH 66 g, scent 9 g\nYield: 7 pucks 95 g', { lard: 500, naoh: 66 }],
   ['lard 500 g, NaOH 66 g. Weight poured 715 g, weight at cutting 701 g.', { lard: 500, naoh: 66 }],
   // bars and "each" before a list are nothing of its first row
   ['The bar crumbles and each end breaks when I cut it: lard 500 g, NaOH 66 g', { lard: 500, naoh: 66 }],

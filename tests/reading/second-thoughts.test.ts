@@ -365,6 +365,9 @@ describe('of several batches, the one that is asked about counts', () => {
     `The scale said 153 g NaOH but the cup is 8 g, so 145 g NaOH. ${second.replace('NaOH 145 g, ', '')}.`,
     `In the pot there's 500 g olive by the scale and not 520. The rest: ${second.replace('olive 500 g, ', '')}.`,
     `The recipe has ${second.replace('500', '466')}. What I did: why leave 34 g over, so I put in all the olive, 500 g. The rest like hers: ${second.replace('olive 500 g, ', '')}.`,
+    `Yard soap, rev. D\n${second}\nrev. C had 139 g NaOH and was soft. Is 145 too much?`,
+    `Palm-coconut bar v2.1\n${second}\nv2.0 had 160 g lye & was harsh. Is 2.1 fine?`,
+    `Yard soap\nVersion: 3\n${second}\nRevision 2 was with 60 g coconut and 350 g water.`,
     `Last batch was 60/30/10 olive/coconut/castor. This one is ${second}. Ok?`,
   ])('%s', (text) => {
     const { doubts, told, grams } = read(text);
@@ -377,6 +380,8 @@ describe('of several batches, the one that is asked about counts', () => {
     `Monday: ${first}. Tuesday: ${second}. Is the lye right?`,
     `Version one, from the course: ${first}.\n\nVersion two, as our teacher wrote it: ${second}.\n\nWhich of them?`,
     `${recipe} At the end of the page it says 113 g of the lye.`,
+    `Yard soap v2\n${second}\nv2 has 160 g lye.`,
+    `Yard soap\n${second}\nrev. C: 160 g lye.`,
   ])('is asked about where nobody says which: %s', (text) => {
     expect(read(text).doubts.length).toBeGreaterThan(0);
   });
