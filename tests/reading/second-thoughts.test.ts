@@ -598,6 +598,17 @@ describe('a plan and what was done instead', () => {
 });
 
 describe('water', () => {
+  test.each(['2 x the soda', '2x the soude', '2 times the caustic soda'])('as %s is no two grams', (said) =>
+    expect(read(`lard 500 g\nNaOH 66 g\nwater: ${said}`).grams['water']).toBe(132),
+  );
+  test.each(['I used 100 g of the water.', 'I lost 30 g of the water.'])(
+    'of which there was less is asked about: %s',
+    (said) => expect(read(`lard 500 g, NaOH 66 g, water 150 g. ${said}`).doubts).not.toEqual([]),
+  );
+  test.each(['total 0.79 kg', '0.79 kg total ish, or 0.9'])('and a total that is none is asked about: %s', (said) =>
+    expect(read(`lard 500 g, NaOH 66 g, water 150 g\n${said}`).doubts).not.toEqual([]),
+  );
+
   const paste = '400 g olive, 300 g coconut, 170 g KOH, 500 g water';
   test.each([
     `${paste}. Dilute with 1.5 litres of water.`,
