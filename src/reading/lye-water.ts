@@ -13,6 +13,8 @@ const which = /^(?:the|that|this|our|my|your|same|above|whole|recipe)$/;
 /** It is less than was weighed, or something else comes in its place. */
 const changing =
   /^(?:swap\w*|replac\w*|substitut\w*|sub(?:bed|bing)?|exchang\w*|instead|place|lieu|lost|less|left|leav\w*|evaporat\w*|spill\w*|spilt|boil\w*|without|not|minus|forgot\w*|held|hold\w*|only|just|used?|using|took|taken|poured|threw|discard\w*)$/;
+/** "In 34 g of the water" may be water of its own; "take 34 g of the water", "34 g of the water below" is none. */
+const pointing = /^(?:that|this|same|above|below|whole|recipe|total|takes?|keep|reserve|save)$/;
 const longestSentence = 30;
 
 /** "15 g of the water below", "30 g of the total water": where the water stands that the figure at `k` is a part of; -1. */
@@ -34,6 +36,8 @@ export function partsOfWater(tokens: readonly Token[]): readonly Token[] {
     if (water?.t !== 'name') continue;
     const { from, to } = sentenceAt(tokens, k, longestSentence);
     if (isAny(tokens, from, to, (one) => changing.test(spoken(one)) || isLiquid(one))) continue;
+    const isPointed = isAny(tokens, k + 2, at + 2, (one) => pointing.test(spoken(one)) || isRole(one, 'total'));
+    if (!isPointed && !pointing.test(spoken(tokens[k - 1]))) continue;
     const isWhole = weighedBeside(tokens, water).some(
       (other) => other !== k && wholeOf(tokens, other) < 0 && isMore(tokens[other], part),
     );

@@ -95,7 +95,7 @@ test.each<[string, Readonly<Record<string, number>>]>([
   // what the soap weighs later, in a log and beside it
   ['lard 500 g, NaOH 66 g\nweek 1: 710 g\nweek 2: 690 g\nIs the lye right?', { lard: 500, naoh: 66 }],
   ['lard 500 g\nNaOH 66 g\nweight per disc: 92 g', { lard: 500, naoh: 66 }],
-  ['lard 500 g, NaOH 66 g, water 150 g, clay 9 g in 20 g of the water', { lard: 500, naoh: 66 }],
+  ['lard 500 g, NaOH 66 g, water 150 g, clay 9 g in 20 g of that water', { lard: 500, naoh: 66 }],
   ['honey 9 g in 20 g of the water below\nlard 500 g, NaOH 66 g\nwater 150 g in all', { lard: 500, naoh: 66 }],
   ['lard 500 g, NaOH 66 g, water 150 g. Take 20 g of the total water for the oats.', { lard: 500, naoh: 66 }],
   ['lard 500 g\nLye: 66 g NaOH\nLiquid for lye: 80 g water + 70 g buttermilk', { lard: 500, naoh: 66, buttermilk: 70 }],
