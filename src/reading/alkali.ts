@@ -86,7 +86,8 @@ function staysSo(tokens: readonly Token[], from: number): boolean {
   return stays;
 }
 
-const softSoap = /\b(liquid|soft|cream|black) soap|soap paste|schmierseife|savon noir|flussigseife|flüssigseife/i;
+const softSoap =
+  /\b(liquid|soft|black) soap|(?<![\p{L}\d] )\bcream soap(?![\s\S]*\b(?:bars?|slab|loaf|squares|sliced?)\b)|soap paste|schmierseife|savon noir|flussigseife|flüssigseife/iu;
 
 export function readAlkali(
   assembly: Assembly,

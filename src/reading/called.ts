@@ -53,7 +53,7 @@ const titles =
 const kin = `(?:${relations.replaceAll(' ', '|')})`;
 const owners = {
   mine: new RegExp(
-    `\\b(?:mine|my (?:own|${noun})|what i (?:made|make|did|took|take|use|used|poured|weighed))(?!\\p{L})`,
+    `\\b(?:mine|(?<!\\b(?:on|by) )my own|my ${noun}|what i (?:made|make|did|took|take|use|used|poured|weighed))(?!\\p{L})`,
     'iu',
   ),
   theirs: new RegExp(
@@ -259,7 +259,7 @@ function waysToCall(): NonNullable<typeof patterns> {
       /\b(?<day>(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|tonight|yesterday|morning|afternoon|evening)['’]?s\b(?! (?:stall|market|fair|sale|class|course|party|wedding|guests?|meeting|weather|post))|\b(?:one|soap|batch|loaf) (?:from|of|on|i made on) (?<on>\p{L}+day)\b/giu,
       (words, all) => ofWord({ word: words['day'] ?? words['on'] ?? '' }, all),
     ],
-    [new RegExp(`\\b(?:mine|my (?:own|lye|${noun}))(?!\\p{L})`, 'giu'), ofOwner('mine')],
+    [new RegExp(`\\b(?:mine|(?<!\\b(?:on|by) )my own|my (?:lye|${noun}))(?!\\p{L})`, 'giu'), ofOwner('mine')],
     [new RegExp(`\\b(?:hers|theirs|${kin}['’]s)(?!\\p{L})|\\b(?:her|his|their) ${noun}`, 'giu'), ofOwner('theirs')],
   ];
   return patterns;

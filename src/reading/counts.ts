@@ -158,6 +158,22 @@ export const isOften = (tokens: readonly Token[], k: number, { quantity: { value
     : next?.t !== 'quantity' && !isIngredient(next) && !isMark(next, '=');
 };
 
+/** "Washed with brine 2x", "ok to repeat x1": how often it is done; where the "x" stands, or -1. */
+export function oftenAt(tokens: readonly Token[], k: number, { quantity: { value } }: Figure): number {
+  if (!Number.isInteger(value) || value > 20) return -1;
+  const x = [k + 1, k - 1].find((at) => isWord(tokens[at], 'x')) ?? -1;
+  const [from, to] = [Math.min(k, x), Math.max(k, x) + 1];
+  if (x < 0 || tokens[from - 1]?.t === 'quantity' || !(isStop(tokens[to]) || isMark(tokens[to], ',)'))) return -1;
+  return isAny(tokens, from - 4, from, (one) => doing.test(spoken(one))) ? x : -1;
+}
+const doing = /^(?:wash|rins|filter|strain|repeat|salt|sieve|skim|clean|mou?ld)/;
+
+/** "Zapped one out of five". */
+export const isOutOf = (tokens: readonly Token[], k: number): boolean =>
+  isWord(tokens[k - 1], 'of') &&
+  isWord(tokens[k - 2], 'out') &&
+  (isStop(tokens[k + 1]) || isRole(tokens[k + 1], 'bars'));
+
 /** "4 pages long". */
 export const isOfPages = (tokens: readonly Token[], k: number): boolean => {
   const counted = tokens[k + 1];
@@ -217,10 +233,20 @@ export const isDistance = (tokens: readonly Token[], k: number): boolean =>
 
 const washes: ReadonlySet<string> = new Set(['load', 'wash', 'washload', 'laundry', 'machine', 'bucket', 'sinkful']);
 
-/** "1/2 cup per load", "30 g a wash": of the soap that is used up, no figure of the pot. */
+/** "1/2 cup per load", "1 tablespoon to a bucket of water": of the soap that is used up, no figure of the pot. */
 export function isDose(tokens: readonly Token[], k: number): boolean {
+  const isInto = /^(?:to|in|into|per)$/.test(wordAt(tokens, k + 1)) && pails.test(spoken(tokens[k + 3]));
+  const isBehindName = isIngredient(tokens[k - 1]) || isMark(tokens[k - 1], ':=,(');
+  if (
+    isInto &&
+    !isBehindName &&
+    isMeasured(tokens[k]) &&
+    /^(?:an?|the|each|every|one|your)$/.test(wordAt(tokens, k + 2))
+  )
+    return true;
   if (!doses.has(wordAt(tokens, k + 1))) return false;
   // "per full machine load"
   return [k + 2, k + 3].some((at) => washes.has(wordAt(tokens, at)));
 }
+const pails = /^(?:bucket|pail|sink|sinkful|basin|bath)$/;
 const doses: ReadonlySet<string> = new Set(['per', 'a', 'each', 'every']);

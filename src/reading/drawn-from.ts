@@ -1,5 +1,6 @@
 /** What goes into the pot of something that there is more of: "It gave 1.6 kg of tallow. From that I took 800 g." */
 import { inStore } from './in-store.ts';
+import { weighedBeside } from './part-said.ts';
 import { signal } from './signal-words.ts';
 import { givesAround, type Signals } from './signals.ts';
 import {
@@ -22,7 +23,7 @@ import { thingOf, weighedElsewhere } from './weighed.ts';
 const reach = 40;
 
 const getting =
-  /^(?:gave(?: me)?|given|gives|got|get|rendered|rendering|render|yielded|came|made|was|were|had|have|ive|received|obtained|bought)$/;
+  /^(?:gave(?: me)?|given|gives|got|get|rendered|rendering|render|yielded|came|made|was|were|had|have|ive|received|obtained|bought|ended)$/;
 const taking = /^(?:took|take|taken|used|use|weighed|put|poured|went|goes|melted|scooped|need)$/;
 const going = /^(?:away|back|off|aside|gone|out|again|freezer|fridge|friend|neighbour|neighbor|test)$/;
 
@@ -61,6 +62,9 @@ export function goesIn(tokens: readonly Token[], k: number): boolean {
   return true;
 }
 
+const isSame = (token: Token | undefined, { quantity: { value } }: Figure): boolean =>
+  isWeight(token) && Math.abs(token.quantity.value - value) <= 1e-6 * value;
+
 /** The fat of the sentence before, by the last weight of it, where it tells of that alone and how it was got. */
 function wholeOf(tokens: readonly Token[], first: number, part: Figure): { fat: Token; figure: number } | null {
   const { from, to } = sentenceAt(tokens, first - 2, reach);
@@ -74,9 +78,13 @@ function wholeOf(tokens: readonly Token[], first: number, part: Figure): { fat: 
   let figure = to - 1;
   while (figure >= from && !isWeight(tokens[figure])) figure--;
   const whole = tokens[figure];
-  const near = [figure + 1, figure + 2, figure - 1, figure - 2].find((at) => isIngredient(tokens[at]));
+  const near = [figure + 1, figure + 2, figure + 3, figure + 4, figure - 1, figure - 2].find((at) =>
+    isIngredient(tokens[at]),
+  );
   if (!isWeight(whole) || near === undefined || whole.quantity.value <= part.quantity.value) return null;
-  return weighedElsewhere(tokens, near) && names.length === 1 ? null : { fat, figure };
+  // "… So, 900 g tallow, 100 g coconut": the list says what was taken once more
+  const isListed = weighedBeside(tokens, fat).some((at) => at !== figure && isSame(tokens[at], part));
+  return weighedElsewhere(tokens, near) && names.length === 1 && !isListed ? null : { fat, figure };
 }
 
 /** The tokens in which the fat stands at what was taken of it, and all that there was is in store. */

@@ -32,6 +32,7 @@ import { lessThere } from './less-there.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
 import { lyeOnFats } from './lye-on-fats.ts';
+import { headsLiquid, partsOfWater } from './lye-water.ts';
 import { moved } from './moved.ts';
 import { namedBefore } from './named-before.ts';
 import { otherUses } from './other-use.ts';
@@ -42,7 +43,7 @@ import { partOfIt } from './part-of-it.ts';
 import { partsOfPacks } from './part-of-pack.ts';
 import { partSaid } from './part-said.ts';
 import { perFats } from './per-fats.ts';
-import { centsFor, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
+import { centsFor, costLines, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
 import { reckoned } from './reckoned.ts';
@@ -69,6 +70,7 @@ import { unheardChange } from './unheard-change.ts';
 import { unitColumns } from './unit-columns.ts';
 import { unitsMeant } from './units-meant.ts';
 import { wasLast } from './was-last.ts';
+import { washedWith } from './washed-with.ts';
 import { whatStays } from './what-stays.ts';
 import { wholly } from './wholly.ts';
 import { equalParts, fractionShares, partsOn, shareBase } from './worded-shares.ts';
@@ -113,6 +115,9 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [scentCalled, always],
     [shifted, signal.retelling],
     [iceOfWater, always],
+    [partsOfWater, always],
+    [headsLiquid, signal.for],
+    [washedWith, always],
     [partSaid, signal.part],
     [keptFor, always],
     [keptSolution, signal.ofIt],
@@ -137,6 +142,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [rates, signal.every],
     [perFats, signal.every],
     [centsFor, signal.for],
+    [costLines, signal.price],
     [priceLines, signal.equals],
     [poundsPaid, always],
     [usedOfPacks, signal.using],

@@ -128,7 +128,7 @@ const perBar: ReadonlySet<string> = new Set(['x', '×', '@', 'of', 'at', 'each',
 function barsOf(tokens: readonly Token[], k: number): number {
   const [count, bars, per] = [tokens[k - 3], tokens[k - 2], tokens[k - 1]];
   if (!per || !('text' in per) || !perBar.has(per.text.toLowerCase())) return -1;
-  if (!isPlural(tokens, k - 2) && !(isRole(bars, 'bars') && /^bars$/i.test(spoken(bars)))) return -1;
+  if (!isPlural(tokens, k - 2) && !(isRole(bars, 'bars') && /^(?:bars|pieces|slices)$/i.test(spoken(bars)))) return -1;
   if (count?.t !== 'quantity' || count.quantity.dim !== 'bare') return -1;
   const { value } = count.quantity;
   if (!Number.isInteger(value) || value < 2 || value > mostPacks) return -1;

@@ -172,6 +172,12 @@ function alkaliFrom(post: string, place: number): number {
 const amending =
   /\b(?:correction|erratum|edit(?=[:\s-])|all else|everything else|(?:the )?rest (?:stands|stays|is|as|was|of it)|(?:looked|checked|found|see|wrote|stands) (?:it )?(?:up )?in my (?:notebook|notes|book))\b/i;
 
+/** Over the steps by which the list before them is made, and what they say of it: "melt the 250 g". */
+const stepsHead =
+  /^\W*(?:steps?|method|process|procedure|directions?|instructions?|how to make it|what to do)\b[^\p{L}\d]*\n/iu;
+const theAmount = /\b(?:the|your|all) \d[\d.,]* ?(?:k?g|oz|lbs?|grams?|ml)\b/gi;
+const areSteps = (said: string): boolean => stepsHead.test(said) || (said.match(theAmount)?.length ?? 0) > 1;
+
 /** The parts that name an alkali and more than two amounts; two or a few, or none at all. */
 function wholeOf(post: string, parts: readonly Part[]): readonly Part[] {
   const whole: Part[] = [];
@@ -179,7 +185,8 @@ function wholeOf(post: string, parts: readonly Part[]): readonly Part[] {
   for (const part of parts) {
     if (next <= part.from) next = alkaliFrom(post, part.from);
     if (next > part.to || !hasAmounts(post, part, 2)) continue;
-    if (whole.length > 0 && amending.test(post.slice(part.from, part.to))) continue;
+    const said = whole.length > 0 ? post.slice(part.from, part.to) : '';
+    if (amending.test(said) || areSteps(said)) continue;
     if (whole.length === most) return [];
     whole.push(part);
   }

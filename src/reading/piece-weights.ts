@@ -9,6 +9,7 @@ import {
   isWeight,
   isWord,
   light,
+  sentenceAt,
   spoken,
   wordAt,
 } from './token-is.ts';
@@ -89,6 +90,11 @@ export function weightsBehind(tokens: readonly Token[], from: number): readonly 
 
 const roughly: ReadonlySet<string> = new Set(['about', 'around', 'approx', 'roughly', 'some', 'nearly']);
 
+const soapPieces = /^(?:pucks|slabs|slices|pieces|rounds|discs|disks|tablets|squares|hearts|logs|loaves)$/;
+
+/** Where the sentence or line of token `k` begins. */
+const startOf = (tokens: readonly Token[], k: number): number => sentenceAt(tokens, k, barsNear).from;
+
 /** "12 pucks of about 100 g": so many of something that is no ingredient, each of that weight. */
 export function isPieceWeight(tokens: readonly Token[], k: number, token: Figure): boolean {
   if (token.quantity.dim !== 'mass') return false;
@@ -96,7 +102,13 @@ export function isPieceWeight(tokens: readonly Token[], k: number, token: Figure
   if (behind?.t === 'name' || (behind?.t === 'word' && behind.text === 'of')) return false;
   let at = k - 1;
   if (roughly.has(wordAt(tokens, at))) at--;
-  if (wordAt(tokens, at) !== 'of') return false;
+  const isOf = wordAt(tokens, at) === 'of';
+  if (!isOf) {
+    // "Yield: 10 pucks 4.9 oz", "22 slabs at 100 g", where nothing that goes in is named
+    if (isMark(tokens[at], '@,') || wordAt(tokens, at) === 'at') at--;
+    if (!soapPieces.test(wordAt(tokens, at)) || isAny(tokens, startOf(tokens, at), at, isIngredient)) return false;
+    at++;
+  }
   const [piece, count] = [tokens[at - 1], tokens[at - 2]];
   return (
     piece?.t === 'word' &&
@@ -137,9 +149,12 @@ export function isSoapWeight(tokens: readonly Token[], k: number, token: Figure)
   return weights.has(spoken(tokens[at])) && !isIngredient(tokens[at - 1]);
 }
 
-/** "Weight after cure", "weight after six weeks", "cured weight", "after cure" behind one before it: up to token `at`. */
+/** "Weight after cure", "weight after six weeks", "cured weight", "weight on the label", "after cure" behind one before it: up to token `at`. */
 function isCured(tokens: readonly Token[], at: number): boolean {
-  if (weights.has(spoken(tokens[at]))) return /^(?:cured|dry|dried|wet|final|end)$/.test(spoken(tokens[at - 1]));
+  const isLabel = /^(?:label|wrapper|band)$/.test(spoken(tokens[at]));
+  if (isLabel && isAny(tokens, at - 3, at, (one) => weights.has(spoken(one)))) return true;
+  if (weights.has(spoken(tokens[at])))
+    return /^(?:cured|dry|dried|wet|final|end|label|labell?ed)$/.test(spoken(tokens[at - 1]));
   if (!/^(?:cur(?:e|ed|ing)|weeks|months|days)$/.test(spoken(tokens[at])) && !isSpan(tokens[at])) return false;
   let from = at - 1;
   while (at - from <= 3 && (light(tokens[from]) || tokens[from]?.t === 'quantity')) from--;

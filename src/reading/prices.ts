@@ -4,6 +4,7 @@ import { linesOf, packed } from './columns.ts';
 import { signal } from './signal-words.ts';
 import { gives, givesAt, type Signals } from './signals.ts';
 import {
+  endsDotted,
   isAny,
   isIngredient,
   isMark,
@@ -61,6 +62,29 @@ export function priceLines(tokens: readonly Token[]): readonly Token[] {
     }
   return out ?? tokens;
 }
+
+/** "Cost: coconut 2,40 + lye 1,10.", "Budget per batch: fats 7.10, paper 0.80 = 9.40": money beside every name. */
+export function costLines(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 0; k < tokens.length; k++) {
+    if (!isMark(tokens[k], ':')) continue;
+    let from = k;
+    while (from > 0 && k - from <= longestHead && !endsRow(tokens[from - 1])) from--;
+    if (!isAny(tokens, from, k, (one) => isRole(one, 'price') || isWord(one, 'budget'))) continue;
+    let to = k + 1;
+    while (!endsRow(tokens[to]) && !endsDotted(tokens[to - 1])) to++;
+    const figures = tokens.slice(k, to).filter(({ t }) => t === 'quantity');
+    if (figures.length === 0 || !figures.every((one) => isBare(one) && cents.test(one.quantity.text))) continue;
+    out ??= [...tokens];
+    for (let at = k + 1; at < to; at++) {
+      const token = tokens[at];
+      if (isBare(token)) out[at] = asAside(token, 'a price');
+      else if (token?.t === 'name') out[at] = asFiller(token);
+    }
+  }
+  return out ?? tokens;
+}
+const longestHead = 6;
 
 const buying = /^(?:got|get|bought|buy|found|paid|offer|reduced|sold)$/;
 const mostWords = 6;

@@ -48,7 +48,7 @@ export const mayBeginAmount = (word: string): boolean => isNumberWord(word) || a
 const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 const percentWords = wordSet('percent pct prozent percento pourcent procent porciento');
 const partsWords = wordSet('part parts teil teile pts');
-const degreeWords = wordSet('degree degrees deg degs grad');
+const degreeWords = wordSet('degree degrees deg degs grad grade grades grado grados gradi graus');
 /** Words that part the two ends of a range; the first two also where the figures are in words. */
 const rangeWords = wordSet('to or bis oder maybe perhaps possibly');
 const doubtWords = wordSet('maybe perhaps possibly even');
@@ -474,8 +474,10 @@ function ratioAt(figure: Figure, lexicon: Lexicon, habit: DecimalHabit): Quantit
   if (sign.text === 'x' || sign.text === '×' || sign.text === 'times') {
     let of = end + 1;
     while (of - end <= longestMeasure && ofMeasure.test(prims[of]?.text ?? '')) of++;
-    const behind = /^(?:soda|potash|hydroxide)$/.test(prims[of + 1]?.text ?? '') ? of + 2 : of + 1;
-    if (/^(?:lye|naoh|koh|alkali|caustic|sodium|potassium|hydroxide)$/.test(prims[of]?.text ?? '')) {
+    const behind = /^(?:soda|potash|hydroxide|caustica|caustique)$/.test(prims[of + 1]?.text ?? '') ? of + 2 : of + 1;
+    if (
+      /^(?:lye|naoh|koh|alkali|caustic|sodium|potassium|hydroxide|soda|soude|sosa|lauge)$/.test(prims[of]?.text ?? '')
+    ) {
       // "twice as much water as lye": the water is named once
       const water = prims.slice(end, of).findIndex(({ text }) => text === 'water');
       if (water > 0) return quantityOf(figure, 'ratio', value, null, end + water, null, 1);

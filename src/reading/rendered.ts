@@ -28,6 +28,24 @@ function cameOf(tokens: readonly Token[], k: number, to: number): number {
   return -1;
 }
 
+/** "3 kg of suet from the butcher, two salt washes, ended up with 2 kg of tallow": the later weight of the same fat. */
+function endedUp(tokens: readonly Token[], k: number, name: number, to: number): number {
+  const raw = tokens[name];
+  for (let at = name + 1; at < to; at++) {
+    const pure = isWeight(tokens[at])
+      ? [at + 1, at + 2, at + 3, at + 4].find((of) => isIngredient(tokens[of]))
+      : undefined;
+    const fat = tokens[pure ?? -1];
+    if (!isFat(raw) || !isFat(fat) || fat.meaning.id !== raw.meaning.id) continue;
+    const words = tokens
+      .slice(Math.max(k, at - 4), at)
+      .map(spoken)
+      .join(' ');
+    return /\b(?:end(?:ed)? up with|left with|came out|out came|turned into|got me)\b/.test(words) ? at : -1;
+  }
+  return -1;
+}
+
 /** The tokens with the raw weights set aside. */
 export function rendered(tokens: readonly Token[]): readonly Token[] {
   if (!tokens.some((token) => token.t === 'word' && rendering.has(token.text))) return tokens;
@@ -36,9 +54,10 @@ export function rendered(tokens: readonly Token[]): readonly Token[] {
     if (!isWeight(token)) return;
     const { from, to } = sentenceAt(tokens, k, longestLook);
     const name = [k + 1, k + 2, k + 3].find((at) => isFat(tokens[at])) ?? -1;
-    const came = cameOf(tokens, k, to);
+    const ended = name < 0 ? -1 : endedUp(tokens, k, name, to);
+    const came = ended >= 0 ? ended : cameOf(tokens, k, to);
     // "I started with 900 g of raw suet, after rendering I was left with 640 g"
-    if (!tokens.slice(from, came).some((one) => one.t === 'word' && rendering.has(one.text))) return;
+    if (ended < 0 && !tokens.slice(from, came).some((one) => one.t === 'word' && rendering.has(one.text))) return;
     const pure = tokens[came];
     if (name < 0 || !isWeight(pure) || pure.quantity.value >= token.quantity.value) return;
     out ??= [...tokens];

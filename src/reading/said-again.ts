@@ -61,10 +61,13 @@ export function isReference(tokens: readonly Token[], k: number, token: Figure):
 const isSameAs = (one: Token | undefined, token: Figure): boolean =>
   isWeight(one) && weightKey(one) === weightKey(token);
 
-/** "In it went, the whole half stone", "used all 2 kg": of what was weighed before. */
+const wholly = /^(?:whole|all|entire|full)$/;
+
+/** "In it went, the whole half stone", "used all 2 kg", "all of the 2 kg": of what was weighed before. */
 export const isAllOfIt = (tokens: readonly Token[], k: number, token: Figure): boolean =>
   isWeight(token) &&
-  /^(?:whole|all|entire|full)$/.test(wordAt(tokens, k - 1)) &&
+  (wholly.test(wordAt(tokens, k - 1)) ||
+    (pointers.has(wordAt(tokens, k - 1)) && isWord(tokens[k - 2], 'of') && wholly.test(wordAt(tokens, k - 3)))) &&
   !isIngredient(tokens[k + 1]) &&
   wordAt(tokens, k + 1) !== 'of' &&
   isSameAs(tokens.slice(0, k).findLast(isWeight), token);

@@ -66,6 +66,9 @@ function calledAt(
   return end > k + 1 && scentBefore(tokens, k) ? { to: end, kind: 'scent' } : null;
 }
 
+const opening = `"'“‘„«»`;
+const closing = `"'”’“‘»«`;
+
 /** Behind the quote of a name that begins at token `from`; -1 where it is none. */
 function endOfQuote(tokens: readonly Token[], from: number): number {
   let end = from;
@@ -73,10 +76,10 @@ function endOfQuote(tokens: readonly Token[], from: number): number {
     end - from <= mostWords &&
     'text' in (tokens[end] ?? {}) &&
     tokens[end]?.t !== 'line' &&
-    !isMark(tokens[end], '"”')
+    !isMark(tokens[end], closing)
   )
     end++;
-  return isMark(tokens[end], '"”') ? end + 1 : -1;
+  return isMark(tokens[end], closing) ? end + 1 : -1;
 }
 
 /** The tokens with such names whole; their other words are filled up. */
@@ -88,7 +91,7 @@ export function scentCalled(tokens: readonly Token[]): readonly Token[] {
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     // "fragrance “cotton”"
-    const quoted = isScent(token) && isMark(tokens[k + 1], '"“') ? endOfQuote(tokens, k + 2) : -1;
+    const quoted = isScent(token) && isMark(tokens[k + 1], opening) ? endOfQuote(tokens, k + 2) : -1;
     const found = isCalled(token) ? calledAt(tokens, k) : null;
     if (quoted < 0 && !found) continue;
     out ??= [...tokens];

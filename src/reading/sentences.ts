@@ -130,14 +130,13 @@ const closing: ReadonlySet<string> = new Set(['.', '!', '?', ';', ')', ']']);
 
 const isCapital = (prim: Prim | undefined): boolean => /^\p{Lu}/u.test(prim?.raw ?? '');
 
-/** "No. 30", with its full stop at `k`. */
+/** "No. 30", "rev. B", with its full stop at `k`. */
 const isNumbering = (tokens: readonly Token[], k: number): boolean => {
   const [no, figure] = [tokens[k - 1], tokens[k + 1]];
   return (
     (no?.t === 'word' || no?.t === 'name') &&
-    /^(?:no|nos|nr)$/i.test(no.text) &&
-    figure?.t === 'quantity' &&
-    figure.quantity.dim === 'bare'
+    ((/^(?:no|nos|nr|rev|ver)$/i.test(no.text) && figure?.t === 'quantity' && figure.quantity.dim === 'bare') ||
+      (/^(?:rev|ver)$/i.test(no.text) && figure?.t === 'word' && figure.text.length === 1))
   );
 };
 

@@ -15,12 +15,14 @@ import {
   isOfReaction,
   isOfTask,
   isOften,
+  isOutOf,
   isPageCount,
   isPoint,
   isPortion,
   isShareOut,
   isWorth,
   isYear,
+  oftenAt,
   timesTo,
 } from './counts.ts';
 import { cue } from './cue-words.ts';
@@ -140,6 +142,12 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (isEggs(tokens, k, token)) aside(k, 'a count');
       if (!told && (isWorth(tokens, k) || isLot(tokens, k, token) || isOfReaction(tokens, k, token)))
         aside(k, 'a count');
+      const x = oftenAt(tokens, k, token);
+      if (x >= 0) {
+        aside(k, 'a count');
+        filler(x);
+      }
+      if (told && isOutOf(tokens, k)) aside(k, 'a count');
       const factor = timesTo(tokens, k, token);
       if (factor >= 0) {
         for (const at of [k, factor]) aside(at, 'a total that agrees');

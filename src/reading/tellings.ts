@@ -163,9 +163,9 @@ const isOfBefore = (text: string, place: number): boolean =>
 const pointsBack =
   /\b(?:(?:that|it|those|this) ?(?:'?s|is|was|were|are)|thats|its) (?:all |still )?(?:for |from |in |of )?$/;
 
-/** "Group three", "batch 11", "the second try". */
+/** "Group three", "batch 11", "rev. B", "v2.1", "the second try". */
 const labels =
-  /\b(?<kind>groups?|batch|no|nr|number|team|version|recipe|loaf|pot|try|go|attempt|round) (?:no |nr |number )?(?:\. )?(?<name>#|one|two|three|four|five|six|[abcde])(?='?s?[ ])|\b(?<nth>first|second|third|fourth|fifth|1st|2nd|3rd|4th|5th) (?<of>group|batch|team|version|recipe|loaf|pot|try|go|attempt|round|one)\b/gu;
+  /\b(?<kind>groups?|batch|no|nr|number|team|version|rev|revision|ver|v|recipe|loaf|pot|try|go|attempt|round) (?:no |nr |number )?(?:[.:] )?(?<name>#|one|two|three|four|five|six|[abcdef])(?='?s?[ ])|\b(?<nth>first|second|third|fourth|fifth|1st|2nd|3rd|4th|5th) (?<of>group|batch|team|version|recipe|loaf|pot|try|go|attempt|round|one)\b/gu;
 const numbers: Readonly<Record<string, number>> = Object.fromEntries(
   [
     ['one', 'first', '1st', 'a'],
@@ -173,7 +173,7 @@ const numbers: Readonly<Record<string, number>> = Object.fromEntries(
     ['three', 'third', '3rd', 'c'],
     ['four', 'fourth', '4th', 'd'],
     ['five', 'fifth', '5th', 'e'],
-    ['six'],
+    ['six', 'f'],
   ].flatMap((names, k) => names.map((name) => [name, k + 1] as const)),
 );
 
@@ -207,6 +207,12 @@ function labelsIn(sentences: readonly Sentence[], tokens: readonly Token[]): rea
 const pointed =
   /\?|\b(?:please|pls|check|only|look at|judge|about|know|wonder\w*|help with|why i (?:write|ask|post))\b/;
 
+/** What ends with a label at this place, or holds it, is the title of the post: no name is beside it, or no figure is but its own. */
+const isTitled = (upTo: readonly Sentence[], place: number): boolean =>
+  !upTo.some(({ text }) => text.includes('@')) ||
+  (upTo.reduce((sum, { figures }) => sum + figures, 0) <= 1 &&
+    /^[\p{L}]+ (?:[.:] )?[#\p{L}]+ (?:[)\]"”.] )*$/u.test(upTo.at(-1)?.text.slice(place) ?? ''));
+
 /** The number of the batch that is asked about; null where none of several is. */
 function askedOf(sentences: readonly Sentence[], list: readonly Label[]): number | null {
   const numbered = new Set(list.map(({ number }) => number));
@@ -217,9 +223,8 @@ function askedOf(sentences: readonly Sentence[], list: readonly Label[]): number
   const [only] = asked;
   if (asked.size > 0) return asked.size === 1 && only !== undefined ? only : null;
   if (list.every(({ again }) => again)) return Math.max(...numbered);
-  // the title of the post
   const [first] = list;
-  return first && !sentences.slice(0, first.sentence + 1).some(({ text }) => text.includes('@')) ? first.number : null;
+  return first && isTitled(sentences.slice(0, first.sentence + 1), first.place) ? first.number : null;
 }
 
 export interface Told {

@@ -3,7 +3,7 @@ import { speaksOfMoney } from './prices.ts';
 import type { Quantity } from './quantities.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Row, roundTo, unitFor } from './rows.ts';
-import { isAny, sentenceAt } from './token-is.ts';
+import { isAny, isMark, sentenceAt, wordAt } from './token-is.ts';
 import type { Token } from './tokens.ts';
 
 type Sums = Readonly<Record<'fats' | 'after' | 'alkali' | 'water' | 'liquids' | 'others', number>>;
@@ -47,8 +47,24 @@ export function crossTotals(assembly: Assembly, roles: Roles, sums: Sums, rows: 
     if (!total.strict || allFats === 0 || options.some(agrees)) continue;
     if (odd.some((sum) => said.some((grams) => isStatementOf(grams, sum)))) continue;
     if (isSumIn(rows, agrees)) continue;
+    const all = allFats + alkali + wet;
+    if (isRough(assembly, total.quantity) && [all, all + others].some((sum) => isRoughly(said, sum))) continue;
     disagree(assembly, total.quantity, [allFats + alkali + wet, fats, allFats], rows);
   }
+}
+
+/** How near "1.5 kg total ish" or "about 950 g" comes to what it is of. */
+const roughWithin = 0.05;
+const isRoughly = (said: readonly number[], sum: number): boolean =>
+  said.some((grams) => Math.abs(grams - sum) <= roughWithin * sum);
+const roughly = /^(?:about|around|roughly|approx|approximately|circa|ca|abt|nearly|almost|some|ish|so)$/;
+
+/** "About 950 g", "1.5 kg total ish": a total that is said to be no exact one. */
+function isRough({ source: { items, tokens } }: Assembly, total: Quantity): boolean {
+  const figure = items.find((item) => item.kind === 'amount' && item.quantity.numbers === total.numbers);
+  if (!figure) return false;
+  const beside = [figure.from - 1, figure.from - 2, figure.to, figure.to + 1, figure.to + 2];
+  return / ish$/.test(total.text) || beside.some((k) => roughly.test(wordAt(tokens, k)) || isMark(tokens[k], '~±'));
 }
 
 /** A figure without a unit that is this many times larger or smaller than the sum is no total of weights. */

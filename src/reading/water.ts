@@ -12,6 +12,10 @@ const paste =
 const thinning = /^(?:dilut|paste|thin)/;
 const beginnings = 'dpt';
 const ends: ReadonlySet<string> = new Set(['.', ',', ';', '!', '?']);
+/** "660 g of water for the paste, 400 g and then I dilute": what comes behind it is of another water. */
+const onward: ReadonlySet<string> = new Set(['then', 'before']);
+const isPasteOf = (tokens: readonly Token[], k: number): boolean =>
+  wordAt(tokens, k) === 'paste' && [k - 1, k - 2].some((at) => wordAt(tokens, at) === 'for');
 /** How far a clause is looked through, in tokens. */
 const longestClause = 40;
 
@@ -33,7 +37,8 @@ function isForPaste(assembly: Assembly, row: Row): boolean {
   };
   let [from, to] = [row.token, row.token];
   while (row.token - from < longestClause && !isEnd(from - 1)) from--;
-  while (to - row.token < longestClause && !isEnd(to)) to++;
+  while (to - row.token < longestClause && !isEnd(to) && !onward.has(wordAt(tokens, to)) && !isPasteOf(tokens, to))
+    to++;
   // "Dilution:" on the line above
   const above = from > 1 ? tokens[from - 2] : undefined;
   if (above?.t === 'sign' && tokens[from - 1]?.t === 'line' && above.text === ':')

@@ -365,6 +365,9 @@ describe('of several batches, the one that is asked about counts', () => {
     `The scale said 153 g NaOH but the cup is 8 g, so 145 g NaOH. ${second.replace('NaOH 145 g, ', '')}.`,
     `In the pot there's 500 g olive by the scale and not 520. The rest: ${second.replace('olive 500 g, ', '')}.`,
     `The recipe has ${second.replace('500', '466')}. What I did: why leave 34 g over, so I put in all the olive, 500 g. The rest like hers: ${second.replace('olive 500 g, ', '')}.`,
+    `Yard soap, rev. D\n${second}\nrev. C had 139 g NaOH and was soft. Is 145 too much?`,
+    `Palm-coconut bar v2.1\n${second}\nv2.0 had 160 g lye & was harsh. Is 2.1 fine?`,
+    `Yard soap\nVersion: 3\n${second}\nRevision 2 was with 60 g coconut and 350 g water.`,
     `Last batch was 60/30/10 olive/coconut/castor. This one is ${second}. Ok?`,
   ])('%s', (text) => {
     const { doubts, told, grams } = read(text);
@@ -377,6 +380,8 @@ describe('of several batches, the one that is asked about counts', () => {
     `Monday: ${first}. Tuesday: ${second}. Is the lye right?`,
     `Version one, from the course: ${first}.\n\nVersion two, as our teacher wrote it: ${second}.\n\nWhich of them?`,
     `${recipe} At the end of the page it says 113 g of the lye.`,
+    `Yard soap v2\n${second}\nv2 has 160 g lye.`,
+    `Yard soap\n${second}\nrev. C: 160 g lye.`,
   ])('is asked about where nobody says which: %s', (text) => {
     expect(read(text).doubts.length).toBeGreaterThan(0);
   });
@@ -593,6 +598,17 @@ describe('a plan and what was done instead', () => {
 });
 
 describe('water', () => {
+  test.each(['2 x the soda', '2x the soude', '2 times the caustic soda'])('as %s is no two grams', (said) =>
+    expect(read(`lard 500 g\nNaOH 66 g\nwater: ${said}`).grams['water']).toBe(132),
+  );
+  test.each(['I used 100 g of the water.', 'I lost 30 g of the water.'])(
+    'of which there was less is asked about: %s',
+    (said) => expect(read(`lard 500 g, NaOH 66 g, water 150 g. ${said}`).doubts).not.toEqual([]),
+  );
+  test.each(['total 0.79 kg', '0.79 kg total ish, or 0.9'])('and a total that is none is asked about: %s', (said) =>
+    expect(read(`lard 500 g, NaOH 66 g, water 150 g\n${said}`).doubts).not.toEqual([]),
+  );
+
   const paste = '400 g olive, 300 g coconut, 170 g KOH, 500 g water';
   test.each([
     `${paste}. Dilute with 1.5 litres of water.`,
@@ -600,6 +616,9 @@ describe('water', () => {
     `${paste.replaceAll(', ', '\n')}\nFor dilution:\nwater 1500 g`,
     `${paste}, after the cook 1.4 kg hot water to thin it`,
     `${paste}. I dilute it another day.`,
+    `${paste} then I dilute later with boiling water`,
+    `${paste} for the paste and dilute it next week`,
+    `${paste} before diluting with 1.5 kg more`,
     'Diluted lye: 170 g KOH in 500 g water, 400 g olive, 300 g coconut',
   ])('that thins the paste dissolves no alkali: %j', (text) => {
     const { grams, doubts } = read(text);

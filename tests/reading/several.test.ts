@@ -41,6 +41,16 @@ describe('several recipes', () => {
     expect(fates.filter(({ why }) => why === 'of another recipe').length).toBeGreaterThan(2);
   });
 
+  const list = 'Olive oil 600 g\nCoconut oil 300 g\nNaOH 128 g\nWater 270 g';
+  test.each([
+    [`${list}\n\nMETHOD\n1. Stir 128 g NaOH into 270 g water.\n2. Melt coconut 300 g, add olive 650 g.`, 'two-amounts'],
+    [`${list}\n\nStir the 128 g NaOH into the 270 g water.\nMelt the 350 g coconut oil.`, 'two-amounts'],
+    [`${list}\n\n1. Stir 138 g NaOH into 270 g water.\n2. Melt coconut 300 g, add olive 600 g.`, 'two-recipes'],
+  ])('steps of another figure than the list are asked about: %j', (text, id) => {
+    for (const end of ['', '\n\nMy first soap that I make on my own, all right?'])
+      expect(read(text + end).doubts.map((doubt) => doubt.id)).toContain(id);
+  });
+
   const taken = (text: string) => {
     const { fats, doubts } = read(text);
     return [fats.map(({ id }) => id), doubts.map(({ id }) => id)];
