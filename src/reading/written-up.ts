@@ -7,16 +7,7 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { demandOf, superfatOf } from './plausible.ts';
 import type { Doubt, RecipeReading } from './reading.ts';
-import {
-  besideTheRecipe,
-  cut,
-  longestTalk,
-  sentences,
-  shortened,
-  stretchesOf,
-  tellsOfAlkali,
-  usualSuperfat,
-} from './talk.ts';
+import { besideTheRecipe, cut, longestTalk, shortened, stretchesOf, tellsOfAlkali, usualSuperfat } from './talk.ts';
 
 /** More lines and sentences than that are no recipe's. */
 const mostPieces = 120;
@@ -54,7 +45,7 @@ const changed =
 
 /** What is told of another batch than this one. */
 const otherBatch =
-  /\b(?:last time|(?:first|second|third) (?:try|attempt|version|go)|previous(?:ly)?|earlier (?:one|version|batch)|(?:v|ver|version|rev|revision)\.? ?(?:\d+(?:\.\d+)*|[a-d])\b\.?|next time|some ?day)/i;
+  /\b(?:last time|(?:first|second|third) (?:try|attempt|version|go)|previous(?:ly)?|earlier (?:one|version|batch)|next time|some ?day)\b/i;
 
 /** What a figure is of that is no ingredient. */
 const ofElse =
@@ -68,14 +59,14 @@ const choosing = /\b(?:or|either|between|somewhere|maybe|perhaps|about which|not
 /** A bare figure beside a name is a price, a count, or a part of what is mixed. */
 const priced = /\b(?:costs?|prices?|budget|sells?|sold|mou?lds?|dilut\w*|parts?)\b|[€$£]/i;
 
-const weight = /(\d+(?:[.,]\d+)?)\s?(kg|g|gr|grams?|gms?|oz|ounces?|lbs?|pounds?)\b/gi;
+const weight = /(\d+(?:[.,]\d+)?)\s?(kg|g|gr|grams?|gms?|oz|ounces?|lbs?|pounds?)\b/i;
 /** Weights in words, which are not compared. */
 const wordedWeight =
   /\b(?:hundred|[a-z]+ty|ten|eleven|twelve|[a-z]+teen)\b[\w ]{0,12} (?:kg|g|grams?|oz|ounces?|pounds?)\b/i;
 const perUnit: Readonly<Record<string, number>> = { k: 1000, g: 1, o: 28.349523, l: 453.59237, p: 453.59237 };
 
 const gramsIn = (text: string): readonly number[] =>
-  [...text.matchAll(weight)].map(
+  [...text.matchAll(new RegExp(weight, 'gi'))].map(
     ([, figure = '', unit = '']) => Number(figure.replace(',', '.')) * (perUnit[unit.charAt(0).toLowerCase()] ?? 1),
   );
 
@@ -83,8 +74,8 @@ const gramsIn = (text: string): readonly number[] =>
 const ofRecipe =
   /\b(?:super-?fat\w*|sf|lye discount|pur(?:e|ity)|strength|solution|stock|after the cook|water (?:ratio|to lye)|lye concentration)\b/i;
 
-/** Paragraphs, then their lines, then their sentences. */
-const partings = [/\n[^\S\n]*\n\s*/g, /\n+/g, sentences];
+/** Paragraphs, then their lines, then their sentences; a bracket is of its row. */
+const partings: readonly RegExp[] = [/\n[^\S\n]*\n\s*/g, /\n+/g, /(?<=[.!?;…])\s+/g];
 
 /** The largest pieces of a post that read without a doubt, and what is in doubt however small it is cut; as they are asked for. */
 function* piecesOf(post: string, read: (text: string) => RecipeReading): Generator<Piece> {
@@ -100,12 +91,12 @@ function* piecesOf(post: string, read: (text: string) => RecipeReading): Generat
     if (reading.doubts.length === 0 || !parting) yield { from, to, text, reading };
     else for (const part of stretchesOf(text, parting)) yield* within(from + part.from, from + part.to, depth + 1);
   }
-  for (const part of stretchesOf(post, partings[0] ?? sentences)) yield* within(part.from, part.to, 1);
+  for (const part of stretchesOf(post, partings[0] ?? /\n/g)) yield* within(part.from, part.to, 1);
 }
 
 /** "All grams", "(g)": the unit of every line. */
 const unitOfAll =
-  /\b(?:all|everything|amounts?|weights?)\b(?: \w+){0,2} (g|grams?|oz|ounces)\b|[([](g|grams?|oz|ounces)\b[^)\]\n\d]{0,20}[)\]]/i;
+  /\b(?:all|everything|amounts?|weights?)\b(?: \w+){0,2} (g|grams?|oz|ounces)\b|[([](g|grams?|oz|ounces)(?: (?:all|each|of|them|everything|by weight|weight|wt))*[)\]]/i;
 
 /** What a figure or a word is that no ingredient takes; anything else may need the rest of the post to be known. */
 const isLoose = (doubt: Doubt): boolean =>
@@ -113,8 +104,6 @@ const isLoose = (doubt: Doubt): boolean =>
 
 interface List {
   readonly weights: Weights;
-  /** Weights of what is no part of the reckoning. */
-  readonly beside: readonly number[];
   readonly repeats: readonly Piece[];
   readonly notes: readonly Piece[];
   /** What weighs nothing, and says nothing of the recipe as a whole. */
@@ -139,11 +128,9 @@ function partsOf(pieces: Iterable<Piece>): List | null {
   const repeats: Piece[] = [];
   const notes: Piece[] = [];
   const rest: Piece[] = [];
-  const beside: number[] = [];
   for (const piece of pieces) {
     if (left-- === 0) return null;
     const { reading, text } = piece;
-    for (const { grams } of reading.others) if (grams !== null) beside.push(grams);
     const own = weightsOf(reading);
     if (reading.doubts.length > 0) {
       if (reading.doubts.every(isLoose)) notes.push(piece);
@@ -156,24 +143,22 @@ function partsOf(pieces: Iterable<Piece>): List | null {
     else if (otherBatch.test(text)) notes.push(piece);
     else return null;
   }
-  return { weights, beside, repeats, notes, rest };
+  return { weights, repeats, notes, rest };
 }
 
 /** The note may tell of something that went into the pot, or did not. */
-function bears({ text, reading }: Piece, { weights, beside }: List): boolean {
+function bears({ text, reading }: Piece, { weights }: List): boolean {
   if (changed.test(text) || ofRecipe.test(text)) return true;
-  const sums = [...weights.values()];
-  const known = [...sums, ...beside, sums.reduce((sum, grams) => sum + grams, 0)];
   const isOther = otherBatch.test(text);
   if (!isOther && [...weightsOf(reading)].some(([key, grams]) => !isSame(weights.get(key) ?? 0, grams))) return true;
   if (wordedWeight.test(text)) return true;
-  const strange = isOther ? [] : gramsIn(text).filter((grams) => !known.some((one) => isSame(one, grams)));
-  if (strange.length > 0 && (putting.test(text) || !ofElse.test(text))) return true;
+  const weighs = !isOther && weight.test(text);
+  if (weighs && (putting.test(text) || !ofElse.test(text))) return true;
   return reading.doubts.some(
     (doubt) =>
       (doubt.id === 'unplaced' && choosing.test(text)) ||
       (doubt.id === 'no-unit' && !priced.test(text)) ||
-      (doubt.id === 'unknown-fat' && strange.length > 0),
+      (doubt.id === 'unknown-fat' && weighs),
   );
 }
 

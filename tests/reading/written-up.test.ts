@@ -13,7 +13,7 @@ test.each([
   `${list}\nYield: 1.1 kg fresh, 1.02 kg after a month, 0.98 kg after two.`,
   `${list}\nThe block came to 1.05 kg. I sold 700 g of it and kept the rest.`,
   `2.1 Makings\n${list}2.2 Working\nLye into the water, then all of it into the fats.\n2.3 Findings\nGone hard. 7 bars of 0.14 kg.`,
-  `Harbour bar\n\n${list}\nv1 had 120 g of NaOH and bit. Small moulds, 8 of 95 g.`,
+  `Harbour bar v2\n\n${list}\nv1 had 120 g of NaOH and bit. Small moulds, 8 of 95 g.`,
   'Lard 500\nCoconut oil 200\nOlive oil 100\n\nNaOH 113\nWater 250\n(all grams)\n\nDilute later, about 1 part of it to 1.5 water.',
   'Lard 500\nCoconut oil 200\nOlive oil 100\n\nNaOH 113\nWater 250\n(all grams)\n\nDid that push me too close to zero?',
   `${list}\nLabel weight 110 g.\nDissolve the 113 g of NaOH in the 250 g of water.`,
