@@ -19,7 +19,7 @@ const longest = 30;
 /** How many words apart two meanings may stand. */
 const reach = 5;
 /** Meanings that count for the whole text, wherever they stand: what bites, what soap is made in, and pain. */
-const farReaching = 'ASpnHJK';
+const farReaching = 'ASpnHJKD';
 /** A body, or what happens to one: without a word of it there is nothing to weigh. */
 const bodily = /[qglkZEPTYWCbHhuDdLBVKXRsJna]/;
 

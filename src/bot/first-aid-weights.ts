@@ -1,4398 +1,4439 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-2
- ab:-16
- aber:-2
- abgekriegt:12
- abgewischt:13
- about:2
+export const weights = ` a:-6
+ ab:-12
+ aber:4
+ abgekriegt:9
+ abgewischt:7
+ about:7
  above:7
- abt:-12
- abuela:-8
- accident:13
- accidental:5
- accord:-5
- account:-8
- aceite:-1
- acid:4
- acros:-1
- activat:-4
+ abt:-11
+ abuela:-7
+ accident:12
+ accidental:3
+ accord:-4
+ account:-3
+ aceit:-3
+ aceite:-2
+ acid:3
+ acros:-2
+ acrylic:-3
+ activat:-3
  actual:-5
- add:-14
- added:-6
- additiv:-3
- admit:-3
- adult:-7
- advance:-6
- advice:-8
- afraid:-11
- after:8
- afternoon:5
- afterward:-17
- again:-17
- against:-8
- age:-10
- ages:-6
- ago:21
+ add:-16
+ added:-3
+ admit:-4
+ adult:-6
+ advance:-4
+ advice:-5
+ afraid:-12
+ after:9
+ afternoon:6
+ afterward:-5
+ again:-16
+ against:-5
+ age:-9
+ ages:-9
+ ago:14
  agre:-3
  agree:-12
- agua:-2
- ahead:-7
+ agua:-3
+ ahead:-13
  ahora:8
- ai:10
- aid:8
- air:-12
+ ai:11
+ aid:5
+ aimed:-3
+ air:-11
  al:4
  alarm:-7
- alcohol:3
- alkali:-10
+ alcohol:-1
+ alike:-4
+ alkali:-19
  alkanet:-8
- all:-8
- allergic:-4
- alles:-9
+ all:-6
+ allergic:-9
+ alles:-10
+ allotment:-7
  allow:-7
  almond:-7
- almost:-11
- aloe:-9
- alone:-8
+ almost:-10
+ aloe:-7
+ alone:-5
  along:4
- already:-7
- alright:-20
- also:2
- alter:-7
- altogether:-9
- alu:-12
- aluminium:-8
- alway:-13
- am:-10
- amber:-12
- american:-3
- ammonia:-2
- among:4
- amount:-12
+ already:-3
+ alright:-15
+ also:-2
+ alter:-8
+ although:-3
+ altogether:-13
+ alu:-13
+ aluminium:-16
+ alway:-5
+ am:8
+ amber:-15
+ american:-4
+ ammonia:6
+ among:10
+ amount:-14
  ampolla:9
- an:-10
- and:2
- animal:-7
- ankle:17
- anos:-9
- another:-6
- anruhren:1
- ans:-2
- answer:-11
- antes:-14
- any:-9
- anybody:3
+ an:-5
+ and:1
+ animal:-4
+ ankle:19
+ anos:-5
+ another:-8
+ anruhren:-1
+ ans:3
+ answer:-13
+ antes:-11
+ any:-14
+ anybody:-4
  anyhow:-4
- anymore:-8
- anyone:-14
- anyth:-9
- anyway:2
- anywhere:-7
- apart:-4
- app:-7
- appl:-9
- apple:-6
- applesauce:-9
- appointment:-5
+ anymore:-6
+ anyone:-5
+ anyth:-4
+ anyway:3
+ anywhere:-6
+ apart:-3
+ app:-11
+ appl:-8
+ apple:-8
+ applesauce:-12
+ appointment:-3
  apprentice:-3
- apres:3
- apricot:-4
- april:-2
- apron:-12
+ apres:-1
+ apricot:-9
+ april:-5
+ apron:-18
  aqua:-9
- arde:5
- are:5
- arent:-3
- argan:-5
- arithmetic:-7
+ arde:9
+ are:1
+ arent:-6
+ argan:-9
+ arithmetic:-4
  arm:-8
- armpit:-4
- arms:-9
- around:5
+ armpit:3
+ arms:-14
+ around:4
  arriv:-3
- as:-13
+ arrow:-1
+ as:-11
  ash:2
  ashes:-10
- aside:-5
- ask:-2
- asked:-10
- asks:4
- asleep:-2
- asthma:-4
- at:-5
- ate:-2
- attempt:-3
- attic:-9
- atznatron:14
- au:-1
- auf:-15
- auge:7
- augen:-8
- august:-3
- aunt:-20
- aus:3
- autumn:-3
- aux:-2
- avale:9
- avant:1
- avec:6
- avocado:-15
- avoid:-16
- awake:-9
- away:-1
- awful:12
- b:-10
- babassu:-2
+ ask:-6
+ asked:-12
+ asks:1
+ asleep:-3
+ asthma:6
+ at:-10
+ ate:-3
+ attempt:-4
+ attic:-6
+ atznatron:9
+ au:-5
+ auf:-14
+ auge:5
+ augen:-7
+ august:-6
+ aunt:-18
+ aus:1
+ autumn:-6
+ aux:-5
+ avale:7
+ avant:-1
+ avec:11
+ avocado:-14
+ avoid:-17
+ awake:-1
+ awful:13
+ b:-7
+ babassu:-5
  baby:-1
- babys:2
- back:-2
- background:-7
- backside:14
- backward:-8
- bacon:-7
- bad:1
- badly:2
- bags:-9
+ babys:1
+ back:-6
+ background:-6
+ backside:-2
+ backward:-7
+ bacon:-6
+ bad:-2
+ badly:9
+ bag:-5
+ bags:-13
  bain:-3
- balanc:7
- balance:-7
+ bak:-2
+ balanc:5
+ balance:-3
  balcony:-10
- bald:-5
- ball:1
- balls:13
- balm:-18
- band:-5
- bang:-1
- bar:-11
- barber:-4
- bare:8
- barefoot:9
- bark:11
- barn:-13
+ bald:-6
+ ball:9
+ balls:14
+ balm:-15
+ band:-7
+ bang:11
+ bar:-12
+ barber:-6
+ bare:3
+ barefoot:8
+ bark:10
+ barn:-3
  bars:-13
- base:-8
- basket:-10
- batch:-6
- bath:-6
- bathroom:14
+ base:-5
+ basket:-4
+ batch:-5
+ bath:-1
+ bathroom:6
  batter:-7
  batteri:-8
- battery:-8
- bazaar:-1
- bc:1
- be:-10
- bead:4
- beads:1
- beagle:8
- beak:7
- beaker:8
- bear:-8
+ battery:-6
+ bay:-3
+ bazaar:-4
+ bead:1
+ beads:8
+ beagle:7
+ beak:6
+ beaker:2
+ bear:-7
  beard:-4
- beat:-2
- beautiful:-5
- bebe:15
- became:4
- because:2
+ beat:-5
+ bebe:10
+ became:2
+ because:-4
  become:-6
  bed:-8
  bedroom:-3
- bedtime:-5
- beech:-3
- beekeeper:-4
- been:11
- beer:-15
- bees:-9
- beeswax:-16
- before:-3
- beforehand:-9
- began:2
- begin:3
- beginn:4
- beginner:-14
- begun:-5
- behav:-4
- bei:-3
- beige:-3
- beim:-1
- being:-3
- bekommen:17
- believ:11
- believe:-7
- bell:-5
+ bedtime:-2
+ beef:-1
+ beekeeper:-5
+ been:14
+ beer:-13
+ bees:-7
+ beeswax:-8
+ before:-5
+ beforehand:-7
+ began:7
+ begin:-11
+ beginn:6
+ beginner:-12
+ begun:-11
+ behav:-3
+ behind:5
+ bei:-4
+ beige:-10
+ beim:3
+ being:-2
+ bekommen:16
+ believ:14
+ believe:-8
  belly:17
  belong:-5
- below:-10
- ben:2
- bench:3
- bend:-8
- bent:11
+ below:-5
+ ben:11
+ bench:-2
+ bend:-6
+ bent:3
  bergamot:-3
- beside:3
- best:-9
- bet:-7
- better:-18
- between:1
- bevel:-8
+ beside:6
+ best:-4
+ bet:-10
+ better:-13
+ between:8
+ bevel:-7
  bien:13
- big:-4
- bigger:-4
- bill:3
+ big:1
+ bigger:-7
+ bill:2
  bin:-2
- bins:-5
- birch:-14
- birds:-2
- birthday:-13
- bis:1
- biscuit:5
- bite:7
- bites:-5
- bits:7
- bitten:10
- black:-23
- blame:-3
- blanc:6
- blanca:-6
- blanco:-2
- blanket:-12
- bleach:-3
- bleed:6
- blend:-2
- blender:-2
- bless:-9
- blew:3
- blind:3
+ bins:-7
+ birch:-12
+ birthday:-12
+ bis:-6
+ biscuit:2
+ bit:-1
+ bite:3
+ bites:-3
+ bits:11
+ bitten:9
+ black:-19
+ blame:-1
+ blanc:8
+ blanca:-7
+ blanco:-1
+ blanket:-18
+ bleach:3
+ bleed:2
+ blend:1
+ blender:-12
+ bless:-8
+ blind:9
  blink:15
- blister:8
- blob:1
- block:-9
- blog:-9
- blood:17
- bloodshot:-4
- blouse:10
- blue:-1
- blurry:5
- board:-6
+ blister:9
+ blob:6
+ block:-6
+ blog:-7
+ blood:11
+ bloodshot:3
+ blouse:7
+ blue:-5
+ blurry:3
+ board:3
  boat:-3
- body:-5
- boil:-1
- boiler:-10
- boils:9
+ body:-7
+ boil:1
+ boiler:-11
+ boils:12
  bol:-7
  bone:8
- bonjour:3
- book:-15
- booklet:-3
- books:-4
- boot:1
- boots:-6
- borax:-4
- bord:-2
- bored:7
- born:-4
- borrow:2
- boss:2
- both:2
- bother:4
- bottl:-10
- bottle:-3
- bottom:-17
- bouche:17
- bought:-11
- bounc:8
- bowl:9
- bowls:-2
- box:-6
- boxes:10
- boy:12
- boyfriend:1
- boys:-3
- bra:4
- bran:-10
- brand:-9
- bras:13
- brass:-7
+ bonjour:-4
+ book:-9
+ booklet:-7
+ books:-11
+ boot:-6
+ boots:-7
+ bor:3
+ borax:-6
+ bord:-4
+ bored:13
+ born:-1
+ borrow:-7
+ boss:3
+ both:3
+ bother:6
+ bottl:-8
+ bottle:1
+ bottom:-12
+ bouche:14
+ bought:-12
+ bounc:10
+ bowl:10
+ bowls:6
+ box:-7
+ boxes:-13
+ boy:9
+ boyfriend:3
+ boys:-2
+ bra:10
+ bran:-15
+ brand:-14
+ bras:9
  brave:-3
- brazo:10
- bread:-7
- break:-7
- breakfast:7
- breastbone:13
- breath:11
- breathe:13
+ brazo:13
+ bread:5
+ break:2
+ breakfast:-5
+ breastbone:6
+ breath:12
+ breathe:15
  brennt:3
- brick:-12
- bright:-4
- brilliant:-10
- brim:-2
+ brick:-11
+ bride:-3
+ bright:2
+ brilliant:-6
  brine:1
- bring:5
- brittle:-6
- broke:-3
- broom:2
- brother:-3
- brought:-2
- brown:15
- brule:-8
+ bring:6
+ brittle:-10
+ broken:4
+ broom:11
+ brother:-4
+ brought:-1
+ brown:7
+ brule:-4
  brulure:11
- brush:-11
+ brush:-10
  bu:8
- bubb:-7
- bubbl:-1
- bubble:10
- bucket:10
+ bubb:-6
+ bubbl:1
+ bubble:12
+ bucket:6
  budget:-3
- build:-4
- built:-7
- bumps:4
- burbuja:-6
- burn:5
- burnin:4
+ build:-6
+ built:-11
+ bumps:5
+ burbuja:-5
+ burn:8
+ burnin:9
  burns:4
- burnt:-6
- burp:20
- burst:11
+ burnt:-7
+ burp:17
+ burst:7
  bus:-7
- busines:-5
- but:-6
- butcher:-15
- butt:-1
- butter:-4
- button:-9
- buy:-15
- c0conut:-3
+ busines:-4
+ but:-9
+ butcher:-7
+ butt:6
+ butter:-9
+ buttermilk:-3
+ button:-3
+ buy:-20
+ by:-4
  c:-16
- cabbage:-15
- cacao:-3
- cage:2
- cake:-3
+ ca:-3
+ cabbage:-8
+ cage:7
+ cake:-1
  cakes:-10
- calculat:-7
- calculate:-4
- calculation:-2
- calculator:-17
- calendar:-5
- calendula:-8
- caliente:5
- call:-5
- calls:4
- calm:3
- came:2
- camera:-4
- camp:-6
- can:-17
- candl:-3
- candle:-12
- canister:-4
- cannot:-7
- canola:-9
- cans:-4
- cant:3
- cap:8
- car:4
+ calculat:-4
+ calculate:-8
+ calculator:-14
+ calendar:-3
+ calendula:-13
+ caliente:11
+ call:1
+ calls:-2
+ calm:-1
+ came:-4
+ camera:6
+ camp:-7
+ can:-11
+ candl:3
+ candle:-5
+ canister:-7
+ cannot:-1
+ canola:-10
+ cans:-7
+ cant:9
+ cap:-1
+ car:1
  cara:-1
  caramel:-7
- card:-12
- cardboard:2
- cards:-3
- care:-13
- careful:-9
+ card:-14
+ care:-8
+ careful:-17
  caretaker:-8
- carpet:-6
- carrot:-2
- carry:-3
- carton:6
- case:-1
- cast:-3
+ carpet:-3
+ carri:1
+ carrot:-1
+ carry:-7
+ carton:-3
+ case:-3
+ cast:-8
  caster:-4
- castile:-7
- castor:-21
- cat:-4
- catch:2
+ castile:-5
+ castor:-25
+ cat:-1
+ catch:-3
  cats:-3
- cattle:-5
- caught:3
- cauldron:-7
- cause:5
- caustic:10
+ cattle:-1
+ caught:-4
+ cauldron:-9
+ cause:10
+ caustic:9
  caustica:13
- caustique:11
- caviti:-8
- cayo:7
- cedar:4
- cedarwood:-2
- ceil:4
- cellar:-9
- cent:-1
+ caustique:10
+ caviti:-7
+ cayo:1
+ cedar:-7
+ cedarwood:-3
+ ceil:3
+ cellar:-7
+ cent:-3
  centre:-11
- certain:-3
+ cents:-2
+ certain:-6
  chair:-4
- chalk:-13
- chamomile:-9
- chang:-3
- change:7
- channel:-2
- chap:-5
- charcoal:-12
- charg:-4
- charge:-7
- chart:-4
- chat:9
- cheap:-12
- cheaper:-11
+ chalk:-12
+ challenge:-2
+ chamomile:-6
+ chang:-11
+ change:2
+ channel:-1
+ chap:-7
+ charcoal:-14
+ charg:-3
+ charge:-3
+ chart:-6
+ chat:2
+ cheap:-9
+ cheaper:-10
  check:-9
  checklist:-5
- cheek:14
+ cheek:31
  cheer:-6
- cheese:8
- chemical:12
- chemist:-4
- chemistry:-13
- chest:12
- chew:5
- chicken:6
- chien:6
- child:1
- children:-6
+ cheese:7
+ chemical:10
+ chemist:-3
+ chemistry:-10
+ chest:10
+ chicken:9
+ chien:8
+ child:8
+ children:-14
  chill:-5
  chimney:-3
- chin:6
- chip:-3
- chipp:-2
- chips:-9
+ chin:3
+ chip:-2
+ chipp:-5
+ chips:-7
  chocolat:-7
- chocolate:-3
- choir:-5
- chok:-7
- chose:-10
- christma:-12
- chuck:-4
- chunk:-1
- church:-6
- cinnamon:14
- citrate:-6
- citric:-3
- citronella:-15
+ chocolate:-6
+ choir:-7
+ chok:-12
+ chose:-9
+ christma:-10
+ chuck:-3
+ chunk:6
+ church:-4
+ cinnamon:12
+ circle:-4
+ citrate:-5
+ citric:3
+ citronella:-11
  claim:-12
- clarifi:-3
  clarity:-3
- class:-6
- clay:-11
- clean:-7
- cleaner:4
- clear:-6
- clever:4
- client:-12
- cling:1
+ class:-5
+ clay:-12
+ cleaner:-2
+ clear:-2
+ clever:9
+ client:-13
+ climb:3
+ cling:-2
  clock:-10
- clockwork:-5
  clos:4
- close:4
+ close:6
  cloth:-4
- cloud:12
- cloudy:-14
- clove:12
+ cloud:10
+ cloudy:-8
+ clove:4
  club:-2
- clump:-11
- clumpy:-7
- cm:-16
- co:-17
- coarse:-5
- coast:-3
- coat:-6
- cocanut:-3
- cocnut:-7
- coco:-15
- cocoa:-1
- cocoanut:-3
+ clump:-4
+ clumpy:-8
+ cm:-20
+ co:-7
+ coarse:-7
+ coast:-4
+ coat:-8
+ cocanut:-10
+ cocnut:-6
+ coco:-19
+ cocoa:-3
+ cocoanut:-6
  coconut:-2
- coffee:3
- coin:8
+ cocunut:-3
+ coffee:-9
+ coin:14
+ coins:-3
  cold:-18
- collar:6
- collarbone:3
- colleague:3
- collect:4
- colloidal:-3
- color:-3
- colour:-7
+ collar:10
+ collarbone:7
+ colleagu:-6
+ colleague:2
+ collect:5
+ colloidal:-4
+ color:-4
+ colour:-15
  column:-11
- com:5
- comb:10
- combien:-17
+ com:1
+ comb:11
+ combien:-12
+ combin:-1
  combine:-10
- come:1
- comes:-7
- comma:8
- comme:-2
- comment:-14
- como:-2
- compare:-1
- complain:-3
- con:3
- conc:-3
- concentration:-15
- concrete:-6
- confession:-8
+ come:3
+ comes:-12
+ comma:3
+ comme:-3
+ comment:-15
+ community:-3
+ compar:-3
+ compare:-6
+ complain:-7
+ complete:-3
+ con:7
+ conc:-6
+ concentration:-16
+ concrete:-8
+ confession:-12
  confirm:-6
  confit:-3
- contact:5
- container:2
- convert:-5
- cook:-3
- cookbook:-5
- cooker:-2
- cookie:-1
+ contact:6
+ container:-1
+ content:3
+ convert:-6
+ cook:-7
+ cookbook:-7
+ cooker:-1
  cooks:-3
- cool:-20
+ cool:-8
  cooler:-5
- cools:-3
- copi:-14
+ cools:-4
+ copi:-9
  copper:-7
- copy:-14
+ copy:-12
  corn:-3
- correct:-22
+ correct:-11
  cost:-6
- costic:-4
- costs:-16
- cottage:-3
+ costic:-3
+ costs:-12
+ cottage:-4
  cotton:-7
- cough:10
- could:4
- couldnt:-7
- coule:16
- couleur:3
- council:-5
- count:-12
- counter:-3
- couple:-4
- course:-7
- cousin:-11
- cover:-1
- cow:-8
- cpop:-8
- crater:12
- crawl:3
- crayon:-6
- crazy:7
- cream:-3
- creamy:-7
- cried:3
- crock:5
- crockpot:7
- cross:-1
- crudo:4
- crumb:-7
- crumbl:-2
+ cough:6
+ could:7
+ couldnt:-6
+ coule:17
+ couleur:9
+ council:-3
+ count:-13
+ counter:3
+ country:-2
+ coup:6
+ couple:-6
+ course:-10
+ cousin:-4
+ cover:-4
+ cow:-7
+ cpop:-5
+ crack:-2
+ crater:8
+ crawl:-1
+ crayon:-9
+ crazy:11
+ cream:-7
+ creamy:-3
+ cried:-10
+ crock:-2
+ cross:-5
+ crudo:14
+ crumb:2
+ crumbl:-1
  crumble:-6
- crush:-1
- crust:3
- cry:5
- crystal:4
- csv:-7
- cuanta:-19
- cube:8
- cubes:-3
- cucumber:-9
- cuff:10
- cupboard:-5
- cupful:-9
- cups:-15
- cur:-13
- cure:-12
- cured:10
- cures:-5
- curiou:-4
- curl:11
- curry:-7
- custard:-5
- customer:-8
- cut:6
- cuts:11
- cutt:-9
- cutter:-6
- d:-11
- da:-8
- dabb:13
- dad:6
- dag:-16
- damit:-7
- damp:5
- dangerou:-12
- dans:15
- dare:-3
+ cry:13
+ crystal:-2
+ csv:-4
+ cuanta:-11
+ cube:-2
+ cubes:-9
+ cucumber:-8
+ cuff:6
+ cup:1
+ cupboard:-6
+ cupful:-8
+ cups:-16
+ cur:-12
+ cure:-3
+ cured:4
+ cures:-8
+ curiou:-5
+ curry:-6
+ custard:-8
+ customer:-6
+ cut:5
+ cuts:1
+ cutt:-14
+ cutter:-15
+ d:-15
+ da:-6
+ dabb:16
+ dad:2
+ dag:-14
+ damit:-8
+ damp:2
+ dangerou:-8
+ dans:9
+ dare:-8
  dared:5
- darf:-5
- dark:7
- das:-4
- date:-16
- daughter:-3
- day:-9
- daylight:4
- days:1
- dead:-7
- deal:6
- dear:-8
- decant:7
- decent:-11
- decid:-9
- decimal:-8
+ darf:-7
+ dark:-1
+ darker:-5
+ das:-5
+ date:-14
+ daughter:-6
+ day:-5
+ daylight:3
+ days:-5
+ de:1
+ dead:-6
+ deal:11
+ dear:-9
+ decant:3
+ decent:-12
+ decid:-4
+ decimal:-6
  dedo:14
- deep:9
+ deep:12
  degre:2
  degree:-3
- deionis:-8
- deja:-8
- del:13
+ deionis:-5
+ deja:-7
+ del:7
  dem:2
- demineralis:-6
- dense:-6
- dent:-1
- dentist:-6
- dentro:8
- depend:-8
- depui:9
- der:-7
- derramo:-9
- des:2
- desde:17
- despu:12
+ demineralis:-5
+ demonstration:-3
+ den:-3
+ dense:-3
+ dent:7
+ dentist:-3
+ dentro:11
+ depui:11
+ der:-4
+ derramo:-8
+ des:5
+ desde:15
+ despu:17
  dessu:1
- destill:-6
- di:7
- diary:-6
- dias:7
- dice:13
- dictat:-1
- did:-6
- died:-14
- difference:-7
- different:-4
- diffuser:3
- digit:-3
- dilut:-1
- dilute:-11
+ destill:-3
+ di:5
+ diary:-5
+ dias:5
+ dice:8
+ dictat:-7
+ did:-9
+ didnt:5
+ die:2
+ died:-8
+ difference:-10
+ different:-5
+ diffuser:9
+ digit:-5
+ dilut:7
+ dilute:-8
  dilution:-2
- dinner:-5
- dinosaur:-7
- dioxide:-1
- dipp:5
- direction:-7
+ dinner:-4
+ dinosaur:-4
+ dioxide:-3
+ dipp:8
+ direction:-6
  dirty:-8
- disaster:-6
- discount:-15
- dish:-9
- dishwasher:-15
+ disaster:-7
+ discount:-16
+ dish:-11
+ dishwasher:-9
  dispenser:-7
  display:-3
- dissolv:-9
- dissolve:-18
- dist:-1
- distill:-13
- disturb:-3
- divid:-9
- divider:-6
- dizzy:25
- do:3
+ dissolv:-3
+ dissolve:-5
+ dist:-3
+ distill:-11
+ disturb:-7
+ divid:-5
+ divider:-3
+ dizzy:26
+ do:-3
  doctor:2
- does:-7
- doesnt:-3
- dog:-3
- dogs:-7
- doing:-4
- done:-9
- door:-4
- doors:-8
- doorway:-6
- dos:16
- dot:1
- dots:11
- doubl:-4
- double:-10
- doubt:-8
- dough:5
+ does:-8
+ doesnt:-11
+ dogs:-13
+ doigt:1
+ doing:-9
+ done:-2
+ dont:-7
+ door:-5
+ doors:-7
+ doorway:-3
+ dos:14
+ dot:3
+ dots:12
+ doubl:-7
+ double:-8
+ doubt:-12
+ dough:7
+ doux:-4
+ down:3
  downstair:-3
- dozen:-8
- draft:-9
- drag:-10
- dragg:5
- dragon:-7
- drain:-1
+ dozen:-4
+ draft:-8
+ drag:-8
+ dragg:4
+ dragon:-6
+ drain:-4
  drainpipe:-8
- drama:-8
- drank:6
- drauf:2
- draught:-5
- draw:-3
+ drama:-9
+ drank:7
+ drauf:3
+ draught:-3
+ draw:-4
  drawer:-9
- draws:-2
- dream:-3
- drei:9
- dress:-6
- drew:-11
- dried:-6
+ draws:-3
+ drei:8
+ dress:-7
+ drew:-9
+ dribbl:3
+ dried:-5
  dries:-3
- drill:-3
- drin:-2
+ drill:-4
+ drin:1
  drink:5
  drip:10
  dripp:1
- drips:10
- driv:-3
- drive:-6
- drool:7
- drop:7
+ drips:5
+ driv:-4
+ drool:12
+ drop:9
  droplet:5
- dropp:5
- drops:-8
- drove:5
- drum:-10
- drunk:5
+ dropp:1
+ drops:-5
+ drum:-9
+ drunk:4
  dry:-18
  du:-4
- dual:-6
- duck:-18
- ducks:3
- due:-3
- duele:12
- duft:-3
- dug:14
- dump:-5
- dunk:18
- dur:-8
- durch:-2
+ dual:-3
+ duck:-9
+ ducks:2
+ due:-4
+ duele:10
+ duft:1
+ dug:15
+ dump:-3
+ dunk:11
+ dur:-7
+ durch:2
  dust:1
- dusty:-13
+ dusty:-11
  dye:-3
- e:-1
- each:-12
- earlier:-5
- early:3
+ e:-3
+ each:-15
+ ear:3
+ earlier:-2
+ early:-11
  ears:-2
- easier:-12
- easter:-3
- easy:1
- eat:7
- eaten:5
- eats:-10
- eau:2
+ easier:-6
+ easter:-12
+ easy:-7
+ eat:12
+ eaten:4
+ eats:-8
  eczema:-16
- edge:8
- edges:-18
- edit:4
- eighti:-7
- eighty:-6
- ein:2
- eine:5
- einen:-4
- eingeatmet:10
- either:-9
- el:8
- elbow:-5
- eldest:4
+ edge:4
+ edges:4
+ egg:-5
+ eight:-1
+ eighti:-8
+ ein:6
+ eine:3
+ einen:-5
+ eingeatmet:11
+ either:-6
+ el:6
+ elbow:-4
+ eldest:-3
  electric:-5
- eleven:11
+ eleven:4
  elle:1
- else:-4
- embarrass:1
- emergency:9
- empti:-6
- empty:-4
- emu:-8
- en:-7
- enamel:-8
- encima:15
- end:-15
- ended:-11
+ else:-8
+ embarrass:2
+ emergency:11
+ empti:-4
+ empty:1
+ emu:-6
+ emulsion:-3
+ en:-2
+ enamel:-7
+ encima:14
+ end:-13
+ ended:-7
  ends:3
  enfant:-10
- engine:-5
- english:1
- enough:-16
- entire:-3
- entry:-12
- envelope:-8
- eo:-7
- equal:-8
- er:-7
- erst:4
+ english:-6
+ enough:-17
+ entire:-6
+ entry:-13
+ envelope:-9
+ eo:-6
+ equal:-10
+ er:-5
+ error:3
+ erst:13
  erupt:17
- es:-11
- espresso:-5
- essential:-12
- essentielle:5
- essig:2
- est:8
- esta:-8
- et:6
- ethanol:-7
- eucalyptu:4
+ es:-10
+ espresso:-1
+ essential:-9
+ essentielle:-2
+ essig:-1
+ est:5
+ esta:-9
+ et:3
+ ethanol:-11
+ eucalyptu:5
  eur:-3
- euro:7
- euros:-6
- even:-6
- evening:-6
- ever:-9
- every:-19
- everybody:-6
- everyday:-1
+ euro:-4
+ euros:-4
+ even:-3
+ evening:-4
+ event:-5
+ ever:-8
+ every:-11
+ everybody:-8
+ everyday:-3
  everyone:-5
  everyth:-13
- everywhere:-6
- exact:-16
- excel:-3
- except:-7
- exces:-8
- expect:-2
- expert:-8
- explain:-16
- explod:13
- export:-4
- extra:-5
- extract:-7
- eye:13
- eyeball:-12
- eyebrow:4
- eyelid:10
- eyes:2
+ everywhere:-7
+ exact:-12
+ except:-4
+ exces:-11
+ excuse:-4
+ explain:-13
+ explod:8
+ export:-11
+ extra:-14
+ extract:-4
+ eye:17
+ eyeball:-11
+ eyebrow:7
+ eyelid:12
+ eyes:1
  eyewash:-8
- f:-8
- face:-1
- faceful:8
- fade:-4
- fail:-10
- failur:-10
- faint:-1
- faire:2
- fait:16
- fallen:-3
+ f:-11
+ face:-5
+ faceful:17
+ facial:-3
+ fade:-8
+ fail:-9
+ failur:-3
+ faint:1
+ fair:-2
+ faire:3
+ fait:24
+ fall:-3
  falls:-4
- false:-10
- fami:-7
- fan:-12
- fancy:-1
- far:-2
- farm:-10
- farmer:-11
- fast:5
- faster:-7
- fat:-8
- father:-9
- fats:-11
- fault:-3
- faut:-11
- favour:-3
- favourite:-3
- fear:-5
- feb:-4
- february:-11
- fed:-9
- fee:-3
- feed:3
- feel:5
- feels:-1
+ false:-8
+ fami:-9
+ fan:-5
+ far:-9
+ farm:-9
+ farmer:-8
+ fast:6
+ faster:-8
+ fat:-23
+ father:-6
+ fats:-10
+ fault:-11
+ faut:-10
+ favour:-4
+ favourite:-8
+ fear:-10
+ february:-6
+ fed:-11
+ fee:-4
+ feel:6
+ feels:2
  feet:2
- fell:7
- felt:7
- fence:-9
- fetch:-4
- few:-5
- field:-3
- fifteen:-15
+ fell:14
+ fellow:-6
+ felt:3
+ fence:2
+ fetch:-3
+ few:-3
+ field:-4
+ fifteen:-5
  fifth:-9
- fifty:-3
+ fifty:-5
  fight:-4
- figur:-12
- figure:-19
- file:-8
- fille:15
- fills:-5
- film:-3
- fils:19
- filter:-8
- fin:-8
- final:-12
- find:-10
- finds:-13
+ figur:-7
+ figure:-14
+ file:-10
+ fill:-5
+ fille:7
+ fills:-6
+ film:-6
+ fils:14
+ filter:-6
+ fin:-5
+ final:-15
+ find:-7
+ finds:-1
  fine:-13
- finer:-5
- finger:8
- fingernail:13
- fingertip:11
- finish:-9
- fire:7
- firm:-13
- fish:4
- fist:1
+ finger:11
+ fingernail:6
+ fingertip:20
+ finish:-6
+ fir:-3
+ fire:9
+ firm:-14
+ first:1
+ fish:5
+ fist:8
  fists:-2
- fit:-6
- fits:-14
- five:-3
- fl:-4
- flak:-2
- flake:13
+ fit:-3
+ fits:-13
+ fizz:4
+ fl:-9
+ flak:-1
+ flake:8
  flaky:-3
- flame:-4
- flannel:4
- flar:3
+ flame:-3
+ flannel:-2
+ flar:2
  flash:-7
- flat:-11
- flatmate:-2
- flea:-2
- fleck:-2
- flew:6
- flick:10
- float:-9
- flood:-10
- floor:4
+ flat:-9
+ flatmate:2
+ flea:-4
+ fleck:5
+ flew:7
+ flick:8
+ float:-10
+ flood:-8
+ floor:1
  floral:-3
- flour:-6
- flower:11
- flu:4
- fluid:-4
- flung:-3
- flush:2
- fly:4
+ flour:-10
+ flower:8
+ flu:6
+ fluid:-5
+ flung:-4
+ flush:4
+ fly:7
  fo:-6
  foam:7
- foamy:10
- fog:-14
- fogg:8
- foggy:11
- fold:2
- folks:-5
- follow:-6
- fond:-2
- food:1
- fool:6
- foot:-7
+ foams:-7
+ foamy:6
+ fog:-5
+ fogg:14
+ foggy:9
+ fold:3
+ folks:-9
+ follow:-8
+ fond:-1
+ food:-10
+ fool:5
+ foot:-3
  football:-4
  for:-6
- forc:-3
- force:3
- forearm:15
- forehead:14
- forever:-4
- forget:-7
- forgive:-4
- forgot:-1
+ force:7
+ forearm:18
+ forehead:18
+ forever:-5
+ forget:-4
+ forgive:-7
+ forgot:7
  forgotten:-14
  fork:-6
- form:-13
- forms:-7
- formula:-4
+ form:-11
+ forms:-9
+ formula:-9
  fortnight:-11
- forty:2
- forum:-10
- forward:9
- found:-6
- fourteen:-5
- fourth:-5
- frais:15
- frame:-5
- free:-15
- freez:1
- freezer:-10
- french:-3
- fresh:8
- friday:5
- fridge:-17
+ forty:4
+ forum:-8
+ forward:4
+ found:3
+ four:-3
+ fourteen:-2
+ fourth:-3
+ frais:7
+ free:-6
+ freez:4
+ freezer:-15
+ french:-6
+ fresh:9
+ friday:4
+ fridge:-18
  fried:-6
- friend:-6
- frist:-4
+ friend:-7
+ frist:-5
  from:-3
- front:-11
- frost:-11
- frotte:7
- froze:-8
- frozen:-8
+ front:-12
+ frost:-6
+ frotte:9
+ froze:-4
+ frozen:-14
  fry:-5
- fryer:-10
- fully:-2
- fume:-13
- fumes:-6
- fun:-7
+ fryer:-3
+ fudge:6
+ full:1
+ fully:-6
+ fume:-9
+ fumes:-3
  funnel:4
- funny:-4
- fur:1
- further:-3
- fuss:10
- g:-20
- gallon:-9
- gant:9
- gants:-8
- ganz:-4
- garage:11
- garden:-13
- gardener:-3
- garganta:12
- garlic:-9
- gas:-5
- gata:16
+ funny:-1
+ fur:3
+ further:-6
+ fussy:-1
+ fwd:-4
+ g:-23
+ gallon:-8
+ gant:5
+ gants:-9
+ ganz:-1
+ gap:-3
+ garage:-3
+ garden:-2
+ gardener:-2
+ garganta:4
+ garlic:-7
+ gas:-4
+ gata:15
  gate:-5
  gather:3
- gauntlet:-8
- gave:9
+ gauntlet:6
+ gave:-6
  gear:-3
- gebissen:15
- gefasst:10
+ gebissen:11
+ gefasst:13
  gekippt:8
- gel:-13
+ gel:-16
  gelaufen:18
- gell:-18
- generou:-7
- gentle:-9
- gentleman:4
- gerade:-8
- geranium:-1
- gesicht:4
- gespritzt:5
- gestern:7
- get:-10
- getrunken:16
- gets:-10
- gett:-15
- ghee:-13
- gicle:-5
- gift:-6
- girl:4
- girls:-3
- giv:3
+ gell:-17
+ generou:-3
+ gent:-2
+ gentle:-5
+ gentleman:1
+ gerade:-6
+ geranium:-3
+ gesicht:6
+ gespritzt:3
+ gestern:13
+ get:-12
+ getrunken:18
+ gets:-11
+ gett:-12
+ ghee:-8
+ gicle:-3
+ gift:-3
+ girasol:-3
+ girl:7
+ giv:-2
  give:-13
- given:-8
+ given:-7
  gives:-2
- glad:-2
- glass:2
- glassy:-3
- glaze:-3
- glitter:-7
- glossy:-7
- glov:-1
- glove:2
- glue:6
- glycerin:-5
- glycerine:-6
- glycerol:-3
- gms:-11
+ glad:-8
+ glassy:-7
+ glaze:-4
+ glitter:-8
+ glossy:-6
+ glov:-5
+ glove:6
+ glue:10
+ glued:1
+ glycerin:4
+ glycerine:-10
+ gms:-10
  go:2
- goat:-3
- goats:-4
- god:-9
- goes:-6
- going:6
- gold:-11
- gone:4
- good:2
+ goat:-8
+ goats:-14
+ god:-8
+ goes:-1
+ goggl:-1
+ going:9
+ gold:-10
+ gone:7
+ gonna:2
+ good:-6
  goodnes:-7
- goose:-4
- gorge:16
- gorgeou:4
- got:4
- gota:-3
- goutte:10
- gr:-9
- grab:4
- grabb:3
- grad:14
+ goose:-3
+ gorge:12
+ gorgeou:-3
+ got:2
+ gota:1
+ goutte:7
+ gr:-6
+ grab:12
+ grabb:2
+ grad:-4
  grade:-4
- grain:5
- grainy:-3
- gram:-3
- grams:-21
- gran:-1
- grand:-3
- grandad:-9
+ grain:12
+ grainy:-4
+ gram:-10
+ grams:-8
+ gran:-5
+ grand:-6
+ grandad:-3
  grandchildren:-3
- granddaughter:-6
- grandfather:-7
- grandma:-12
+ granddaughter:-8
+ grandfather:-4
+ grandma:-14
  grandmother:-10
- grandson:8
- granny:4
- grape:4
- grapese:-9
- grasa:3
- grass:-5
- grat:-9
+ grandpa:-8
+ grandson:2
+ granny:-3
+ grape:13
+ grapese:-8
+ grasa:4
+ grass:3
+ grat:1
  grate:-3
- grateful:-3
+ grateful:-4
  graz:-4
- greaseproof:10
- greasy:-10
+ greas:-2
+ grease:-4
+ greaseproof:-6
+ greasy:-11
  great:-13
- green:-6
- greeting:-5
- grey:10
- gritty:8
- ground:-7
- groundnut:-14
- group:-9
- grown:10
- grows:-4
- guant:-13
- guante:1
- guess:-4
- guest:-9
- guild:-4
- guinea:4
+ green:-13
+ greeting:-7
+ grey:13
+ gritty:6
+ ground:-10
+ groundnut:-8
+ group:1
+ grown:13
+ guant:-9
+ guante:-3
+ guess:-5
+ guest:-11
+ guild:-6
+ guinea:12
  guitar:-7
- gulp:10
- gums:17
- guys:-9
+ gulp:7
+ gums:13
+ guys:-12
  h2o:-15
- h3:-3
- h:3
- ha:12
- hab:10
- habe:10
- haben:10
- hacia:-14
- hack:9
- had:3
- hadnt:-8
- hago:13
- haha:-13
- hair:2
- half:7
- hall:-5
- halo:11
- hals:13
- halv:-5
- hamster:10
+ h3:-6
+ ha:7
+ hab:12
+ habe:12
+ haben:6
+ hacia:-12
+ hack:12
+ had:5
+ hadnt:-4
+ hago:12
+ haha:-11
+ hair:7
+ half:-2
+ halfway:2
+ hall:-6
+ halo:6
+ hals:8
+ halv:-4
+ hamster:6
+ hand:4
  hande:-6
- handful:-13
- handl:-3
+ handful:-15
+ handl:-4
  handle:-6
- handout:-9
- handrucken:13
- hands:-15
- handschuhe:-13
- handsome:-6
- handwrit:-4
- hang:3
- hanger:-3
+ handout:-8
+ handrucken:7
+ hands:-12
+ handschuhe:-9
+ handsome:-4
+ handwrit:-6
+ hang:7
  hangs:-6
- happen:1
- happy:-4
- hard:-3
+ happen:5
+ happy:-8
  harden:-8
- harder:-6
- hardnes:-7
- hardware:-5
- harm:-12
- harsh:-14
- has:2
- hasnt:7
- hat:16
- hate:-4
- hatte:12
- haut:-18
- hav:6
- have:-2
- havent:-8
- hay:-8
- haze:8
- hazelnut:-5
- he:6
- head:-2
- headache:-2
- heal:-10
- heap:-4
- hear:4
- heard:-5
- hears:-4
- heart:-4
+ harder:-3
+ hardnes:-4
+ hardware:-6
+ harm:-10
+ harsh:-17
+ harvest:-3
+ has:7
+ hasnt:1
+ hat:15
+ hate:-6
+ hatte:15
+ haut:-16
+ hav:10
+ have:2
+ havent:-3
+ hay:-5
+ haze:5
+ hazelnut:-6
+ hdpe:-4
+ he:3
+ head:-10
+ headache:4
+ heal:-5
+ heap:-5
+ hear:6
+ heard:-4
+ hears:-6
+ heart:-2
  heat:-10
- heaven:-13
- heavy:-20
- hed:-5
- hedgehog:5
+ heaven:-3
+ heavy:-19
+ hed:-9
+ hedgehog:3
  heel:10
- heels:-4
- height:-5
- held:-9
- hell:9
- hello:-6
- help:12
- helper:-6
- helps:-1
- hemp:-3
- hen:3
- hence:-9
+ heels:-7
+ height:-6
+ held:-3
+ hell:7
+ hello:-1
+ help:8
+ helps:-3
+ hemp:-8
+ hen:7
+ hence:-4
  hens:3
- her:5
- here:-15
- hers:-10
- herself:4
- hes:7
- heute:4
- hey:8
- hi:-3
+ her:3
+ here:-17
+ hers:-22
+ herself:6
+ hes:10
+ heute:11
+ hi:3
  hiccup:3
- hice:11
- hid:1
- hidden:-7
- hier:14
- high:-17
- hija:3
+ hice:5
+ hidden:-4
+ hier:7
+ high:-12
+ higher:-12
+ hija:1
  hills:-3
- him:4
- his:6
- hiss:5
- history:-10
- hit:5
- hits:-5
+ him:3
+ himself:-2
+ his:5
+ hiss:7
+ history:-3
+ hit:9
+ hits:-6
  hives:-2
- hiya:-4
- hizo:-4
- hm:-8
+ hiya:-3
+ hizo:-1
  ho:7
- hoarse:9
- hob:-4
- hobby:-5
+ hoarse:5
+ hob:-10
+ hobby:-4
  hola:-7
- hold:5
- hole:10
- holes:11
+ hold:8
+ holds:-6
+ hole:16
+ holes:7
  holiday:-3
- home:-6
- honest:-9
- honey:-7
- hood:-5
- hook:-6
- hop:-5
- hope:-3
- horse:-12
- hosed:-9
- hospital:-3
- hot:11
- hotter:-2
- hour:13
- hours:-5
- house:-9
- household:-12
- how:-6
- howl:-4
- hp:-9
- hr:-3
- hrs:-6
- hubby:12
- huele:-8
- huge:-5
- huile:-8
+ home:-10
+ honest:4
+ honey:-13
+ hood:-4
+ hook:-12
+ hop:-4
+ hope:-4
+ horse:-15
+ hose:-3
+ hosed:-4
+ hospital:6
+ hot:5
+ hotter:-9
+ hour:12
+ hours:-3
+ house:-2
+ household:-7
+ how:-5
+ hp:-8
+ hr:-1
+ hrs:-3
+ hubby:6
+ huele:-6
+ huge:-3
+ huile:-9
  humo:-5
- humour:-3
  hunch:9
- hund:-6
- hundr:-1
- hung:3
+ hund:-7
+ hundr:-4
  hurry:1
- hurt:4
- hurts:9
- husband:-4
- hydroxid:-2
- hydroxide:1
- i:3
- ice:-8
- ich:-1
- id:-7
+ hurt:-4
+ hurts:13
+ husband:-1
+ hydroxide:4
+ i:1
+ ice:-11
+ ich:1
+ id:6
  idea:-10
- ideas:-3
+ ideas:3
  identical:-3
- idiot:15
- ignore:-6
- ihr:-2
- il:-6
- ill:-22
- im:-4
- immer:-5
- impatient:-4
- inch:1
- incident:7
- includ:-10
- index:3
- indigo:-6
- individual:-3
- indoor:5
- ines:-10
- infus:-11
- ingredient:-3
- inhal:25
- inhale:5
- ink:-1
- inner:14
- ins:-8
- inside:11
- instead:-12
- insulate:-5
- intend:-3
- internet:-2
- into:-1
+ idiot:8
+ if:1
+ ignore:-3
+ ihr:-8
+ il:-11
+ ill:-26
+ ilse:-3
+ immer:-1
+ impatient:-9
+ inch:9
+ incident:8
+ includ:-11
+ index:-3
+ indigo:-9
+ indoor:2
+ induction:-3
+ ines:-9
+ infus:-9
+ ingredient:-9
+ inhal:11
+ inhale:4
+ ink:-3
+ inner:19
+ ins:-7
+ inside:10
+ inspector:-3
+ instead:-10
+ insulate:-7
+ intend:-4
+ interest:-6
+ internet:-7
+ into:-2
  iron:-3
- is:-6
- ish:4
- isnt:-8
- isopropyl:12
- ist:2
+ is:-3
+ ish:-2
+ isnt:-5
+ isopropyl:16
+ ist:3
  it:3
- itch:4
- itchy:-11
- itd:-4
- itll:-8
+ itch:2
+ itchy:-10
+ itd:-5
+ itll:-10
  its:3
- itself:-7
- ive:-13
- ivory:1
- jacket:-6
- jai:16
- jam:1
- january:-8
- jar:3
+ itself:-8
+ ive:-10
+ ivory:-3
+ jabon:-6
+ jacket:-4
+ jai:8
+ jam:2
+ january:-4
  jars:-3
- je:5
- jeans:17
+ je:8
+ jeans:11
  jelly:-9
- jetzt:3
- jojoba:-5
- jours:1
+ jetzt:9
+ jo:-10
+ jojoba:-4
+ joke:-3
+ jours:-1
  judge:-6
- jug:1
- jugs:-5
- juice:15
- july:-9
- jump:-3
- jumper:7
- jumps:-4
- june:-11
- just:15
+ jug:2
+ jugs:-9
+ juice:7
+ july:-12
+ jump:1
+ jumper:5
+ jumps:-3
+ june:-12
+ just:9
  k:-3
- kann:7
- kaolin:-8
- karite:-8
+ kann:6
+ kaolin:-5
+ karite:-12
  katze:14
- keep:-5
- keeps:14
+ keep:-9
+ keeps:6
  kein:-9
- kept:-17
- kernel:-17
- kettle:-4
- keyboard:-9
- kg:-16
- kick:-6
- kid:11
+ kernal:-2
+ kernel:-11
+ keyboard:-8
+ kg:-14
+ kick:-7
+ kid:7
  kidd:-3
  kids:-22
+ kill:-3
  kills:-3
- kilo:-18
- kilos:-14
- kind:13
- kinda:5
- kinder:-15
+ kilo:-7
+ kilos:-13
+ kind:6
+ kinda:6
+ kinder:-11
  kinds:-3
- kiss:-9
- kit:-4
- kitchen:-6
- klebt:14
- kleine:1
+ kiss:-11
+ kit:-9
+ kitchen:-2
+ klebt:6
+ kleine:7
  km:-5
- knead:16
+ knead:4
  knee:5
- knees:-4
- knelt:13
- knew:2
- knife:-6
- knitt:-6
- knock:4
- know:-1
- known:-9
- knows:8
- knuckl:11
- knuckle:4
- kokos:-12
- kokosol:-9
+ knees:-19
+ knelt:14
+ knew:-3
+ knife:-4
+ knitt:-2
+ knock:6
+ know:-2
+ known:-6
+ knows:4
+ knuckl:6
+ knuckle:8
+ koh:6
+ kokos:-11
+ kokosol:-8
  kokum:-6
- kratzt:5
- l:-13
- la:-9
- lab:7
- label:-4
- labell:-1
- labrador:-4
- lactate:5
- lactic:-1
- lad:2
- ladi:3
- ladle:-4
- lads:-9
- lady:-2
- laid:-3
+ kratzt:4
+ l:-10
+ la:-5
+ lab:6
+ label:-8
+ labell:-11
+ labrador:3
+ lactate:-5
+ lactic:3
+ lad:5
+ ladi:1
+ ladle:1
+ lads:5
+ lady:-3
+ laid:-8
  lake:-3
- lamb:-3
- lamio:17
+ lamb:-2
+ lamio:15
  lamp:4
- land:-1
- lane:-4
- langue:-6
- lanolin:-7
+ land:-8
+ lane:-9
+ langue:-4
+ lanolin:-6
  lap:10
- lapp:12
- lard:-8
- large:-5
+ lapp:9
+ lard:-7
+ large:-8
  las:-6
- last:-10
- late:-4
+ last:-8
+ late:2
  later:-4
- lather:-1
- lauge:-7
- laugenspritzer:2
- laugh:-7
- laundry:-2
- lava:12
- lavender:-18
- law:-14
- lay:-4
- layer:-1
- lazy:-6
- lb:-22
- lbs:-14
+ lather:-15
+ laugh:-5
+ laundry:-5
+ lava:6
+ lavander:-8
+ lavender:-21
+ law:-12
+ lay:-14
+ layer:-4
+ lazy:-9
+ lb:-14
+ lbs:-13
  le:7
- leaflet:-5
- leak:-8
- lean:-3
- learn:-4
+ leaf:-3
+ leaflet:-6
+ leak:-1
+ lean:-2
+ learn:-6
  learnt:-3
- least:-22
- leather:4
- leathery:10
- leav:-13
- leave:-8
- leche:8
- left:-1
- leftover:-6
- leg:4
- legend:-3
- legging:4
- legs:-2
- leim:-7
+ least:-18
+ leather:3
+ leathery:11
+ leav:-15
+ leave:-19
+ leche:5
+ left:7
+ leftover:-4
+ legend:-6
+ legging:12
+ legs:-6
+ leim:-6
  lejia:-4
- lemon:-8
- lemonade:-8
- lemongras:-11
- length:-5
- lens:9
- les:-3
- less:-4
- lessive:17
+ lemon:-5
+ lemonade:-7
+ lemongras:-8
+ length:-4
+ lens:10
+ lent:-4
+ les:-9
+ less:-7
+ lessive:12
  lesson:-1
  let:-6
- letter:-4
- level:7
- li:-11
- library:-8
- lick:10
- lid:1
- lidd:-12
- lids:-7
- lies:-13
- life:-7
- lift:8
- lifts:-9
- light:-7
- lighter:-8
- like:-2
- liked:-9
- likes:-16
- lilac:-7
- limp:6
- lin:-11
- line:-5
- lined:1
- liner:-13
- lines:-9
- link:4
- linse:-8
- lip:6
- lippe:16
- lips:14
- liquid:-1
- list:-5
- liter:-8
- litr:-12
- litre:1
+ letter:5
+ level:-3
+ li:-6
+ library:-7
+ lick:11
+ lid:-5
+ lidd:-13
+ lids:-8
+ lie:3
+ lies:-9
+ life:-5
+ lift:12
+ lifts:-7
+ light:5
+ lighter:-6
+ like:-3
+ liked:-10
+ likes:-12
+ lilac:-4
+ limp:2
+ lin:-8
+ line:-10
+ lined:-11
+ liner:-5
+ lines:-15
+ link:3
+ linse:-5
+ lip:2
+ lippe:12
+ lips:9
+ liquid:1
+ list:-4
+ listen:-3
+ liter:-3
+ litr:-18
+ litre:-6
  litro:-8
- litsea:-6
- little:10
- liv:-2
- live:-3
- lived:-16
- lo:6
- loads:-4
+ litsea:-8
+ little:7
+ live:-6
+ lived:-18
+ lo:8
+ loads:-5
  loaf:-1
- loav:-5
- lobster:-3
+ loav:-4
+ lobster:-4
  lock:-10
- lodger:-3
- loft:-4
- log:-3
- lol:-3
- long:12
- longer:2
- loo:-4
- look:-2
- looks:-14
- loose:-3
- loosen:-3
- los:3
- lose:-7
- lost:7
- lot:-9
- lots:-5
- loud:-1
- love:-3
- loves:-5
- low:-12
- lower:-4
- lucki:-11
- lucky:-8
+ lodger:-2
+ loft:-6
+ log:-5
+ lol:-8
+ long:8
+ longer:-2
+ loo:4
+ look:-3
+ looks:-11
+ loose:-6
+ loosen:-9
+ los:-4
+ lose:-8
+ lost:4
+ lot:-5
+ lots:-4
+ loud:-3
+ love:-9
+ loves:-7
+ low:-18
+ lower:-2
+ lowest:5
+ lucki:-13
+ lucky:-6
  lukewarm:-10
- lumps:-3
- lunch:-10
+ lump:5
+ lumps:-4
+ lunch:-6
  lunett:-1
- lungful:-3
- lungs:3
- lye:-1
- lyes:-7
- lyeward:3
- lying:8
- m:-10
+ lungful:2
+ lurk:-1
+ lye:1
+ lyes:-13
+ lyeward:4
+ m:-12
  ma:-2
- macadamia:-7
- machine:-7
- mad:6
- madder:-8
- made:-4
- magnet:-4
- mail:-4
- main:11
- mains:-11
- mais:-7
- mak:-4
- make:-14
- makes:-3
- mal:-9
- man:-12
- manage:-2
- mango:-6
+ macadamia:-6
+ machine:-3
+ mad:8
+ madder:-11
+ made:-7
+ magazine:-1
+ magnet:-10
+ mail:-6
+ main:6
+ mains:-8
+ mais:-4
+ mak:1
+ make:-6
+ makes:-10
+ mal:-5
+ man:-11
+ mango:-5
  mann:7
- mano:9
+ mano:2
  manos:-15
- manteca:-4
- many:-21
- marble:-3
- march:-12
- marche:1
- mare:-9
- margin:-10
- mari:12
- marido:6
+ manteca:2
+ many:-19
+ march:-7
+ marche:8
+ mare:-8
+ margin:-4
+ mari:10
+ marido:12
  marie:-3
- marigold:-1
  marit:-4
- mark:-2
- market:-9
- marks:6
+ mark:-5
+ market:-11
+ marks:-3
  marri:-4
  mas:-14
- mash:-14
- masher:-4
- mask:-3
+ mash:-17
+ masher:-8
+ mask:-10
  masterbatch:-3
- mat:-3
- match:1
+ match:-13
  mate:2
- material:-12
- maths:-4
- matter:6
- maybe:12
- me:1
+ material:-15
+ matter:9
+ maybe:8
+ me:-1
  mean:2
- means:-14
+ means:-11
  meant:-10
- meanwhile:2
- measur:-6
- mechanic:-3
- medium:-8
- meet:-2
- mehr:-1
- mein:8
- meine:-10
- meiner:12
+ measur:1
+ measure:-9
+ mechanic:-5
+ medium:-2
+ meet:-4
+ mehr:-5
+ mein:-1
+ meine:-11
+ meiner:10
  melange:10
- melt:-3
- melts:6
+ melt:-1
+ melts:-9
  memory:-4
- men:-5
- menthol:-19
- mention:-7
- mentor:-3
- mes:13
- mess:-4
- messag:3
- message:-3
+ men:-6
+ menthol:-18
+ mention:-11
+ mes:9
+ mess:-10
+ messag:10
+ message:-8
  metal:-8
- method:-13
- metio:11
- metr:-5
+ method:-10
+ metio:5
+ metr:-3
  metric:-6
- mezcla:-6
- mi:4
- mica:-14
- mich:-8
+ mezcla:-7
+ mi:6
+ mica:-16
+ mich:2
  microwave:11
  mid:-3
- middle:-5
- midnight:6
+ middle:2
+ midnight:3
  miel:4
- mild:-12
- miles:-9
+ mild:-14
+ miles:-5
  milk:2
- milky:-6
- mill:-8
- min:-4
- mind:1
- mine:5
- mins:5
- mint:-2
- minus:-3
- minut:-8
- minute:-7
- minuten:4
- minuto:-17
- mis:9
- mishap:-11
- misread:-3
- miss:-7
- mist:-2
- mistake:3
+ milky:-3
+ mill:-6
+ min:-5
+ mine:8
+ mins:10
+ mint:-5
+ minus:-7
+ minut:-6
+ minute:-9
+ minuten:3
+ minuto:-15
+ mir:-5
+ mis:1
+ mishap:-6
+ misread:-4
+ miss:-10
+ mist:4
+ mistake:6
  mistook:6
- mit:7
+ mit:-1
  mitts:3
  mix:2
  mixed:8
- mixer:-6
- mixes:7
- mixeur:-7
- mixture:-2
+ mixer:-2
+ mixes:5
+ mixeur:-10
+ mixture:-4
  ml:-6
- mm:-3
- modern:-8
- moi:-8
- mold:-1
- molde:7
- molds:1
- mom:-10
- moment:3
- moms:4
+ modern:-7
+ moi:-7
+ mold:1
+ molde:5
+ moment:5
+ moms:2
  mon:7
  monday:-1
- money:-6
- month:1
- mop:-3
- mopp:6
- more:-26
+ money:-10
+ month:6
+ moon:-6
+ mop:-4
+ mopp:-1
+ more:-15
  morn:6
- mosquito:3
- most:6
- mother:-5
- mould:-9
- mouldy:-7
- moule:5
- mountain:-7
- mousse:-10
- mouth:6
- mouthful:8
- mov:1
- move:-5
- moved:-7
- moves:-1
- mr:8
- mrs:-3
- much:-19
- mucho:21
- mud:-15
- muddy:-3
+ mosquito:-2
+ most:5
+ mother:-6
+ mould:-15
+ mouldy:-8
+ moule:6
+ mountain:-6
+ mousse:-11
+ mouth:13
+ mouthful:9
+ mov:2
+ move:-7
+ moved:-11
+ mr:3
+ mrs:-4
+ much:-22
+ mucho:8
+ mud:-7
  muffin:-7
  mug:-1
  multipli:-4
  mum:-2
- mund:11
- music:-5
- must:-3
+ mund:8
+ music:-3
+ muss:-1
+ must:1
  mutton:-5
- muzzle:8
- my:-2
- myself:12
- n:3
- nach:15
+ muzzle:5
+ myself:10
+ nach:-1
  nachsten:-8
- nail:-6
- nails:5
+ nail:-2
+ nails:10
  name:-18
- names:-11
- nan:-12
- naoh:5
- nap:-5
- narrow:-14
- nase:-1
- natronlauge:14
- natural:4
+ names:-8
+ nan:-17
+ naoh:1
+ nap:-3
+ narrow:-15
+ nase:-4
+ natronlauge:12
  nbsp:-3
- ne:-5
- near:-17
- nearest:-7
- neat:1
- neck:6
- need:-12
- neednt:-2
- needs:-12
- neem:-10
- negative:-7
- neighbor:7
- neighbour:-10
- neither:-1
- nephew:3
- nervou:-8
+ ne:-7
+ near:-12
+ nearer:-3
+ nearest:-8
+ neat:-3
+ neck:3
+ need:-6
+ needle:-3
+ neednt:-3
+ needs:-11
+ neem:-6
+ negative:-6
+ neighbor:2
+ neighbour:-11
+ neither:-8
+ nephew:10
+ nervou:-12
  net:-3
- nettle:-8
- neutral:3
- neutralis:7
+ nettle:-4
+ neutral:2
+ neutralis:15
  neutralise:4
- never:-11
- new:-13
- newbie:-12
+ never:-7
+ new:-8
+ newbie:-9
+ newcomer:-3
  news:8
- next:6
- nez:8
- ni:-12
- nice:-14
- nicht:3
- nick:-2
- niece:-6
- night:2
- nine:-4
- ninety:-13
- ninos:-14
- nitrile:-1
- no:1
- nobody:-22
- noch:3
- non:-6
+ next:4
+ nez:10
+ ni:-11
+ nice:-16
+ nicht:7
+ nick:3
+ niece:-10
+ night:3
+ ninety:-7
+ ninos:-7
+ nitrile:-2
+ no:-7
+ nobody:-27
+ noch:5
  none:-9
- nor:3
- normal:-7
- nos:-7
- nose:1
- nostril:4
+ noon:-6
+ nor:-3
+ normal:-10
+ nos:-6
+ nose:4
+ nostril:6
  not:-2
- note:7
- notebook:-13
- notes:-15
- noth:-5
- notic:-3
- notice:4
+ note:13
+ notebook:-16
+ notes:-6
+ noth:-7
+ notic:5
+ notice:5
  nov:-3
- november:-5
- now:18
+ november:-3
+ now:19
  nowhere:-1
- numb:14
+ numb:12
  number:-18
- nur:14
- nurse:3
- nursery:-7
+ nur:9
+ nursery:-9
  nut:-3
- nuts:-5
- o:-2
- oak:-9
+ nuts:-9
+ oak:-10
  oat:-3
- oatmeal:-6
- oats:-18
- obvious:-10
- oclock:3
+ oatmeal:-8
+ oats:-16
+ obvious:-3
+ oclock:-3
  october:-3
- odd:8
- oddly:-3
- odds:-1
- oder:-6
- oeil:4
- of:-1
- off:6
- office:-7
- often:-4
- oh:8
- ohne:-6
- oi1:-3
- oil:-1
- oils:-15
- oily:-7
- ojo:-1
- ojos:-3
- ok:-15
- okay:-7
- ola:9
- old:5
- older:-5
+ odd:6
+ oddly:-4
+ oder:-1
+ oeil:6
+ of:1
+ off:5
+ office:-6
+ often:-8
+ oh:6
+ ohne:-5
+ oil:-2
+ oils:-14
+ oily:-9
+ ojo:3
+ ojos:-8
+ ok:-16
+ okay:-6
+ ola:4
+ old:8
+ olden:5
+ older:-3
  oldest:-7
- olds:-6
- oleic:-10
+ olds:-7
+ oleic:-8
  oliv:-4
- oliva:-15
- olive:-11
- olivenol:1
- olla:-6
- olvie:-10
- oma:-5
- omg:15
- on:-9
- once:-20
+ oliva:-16
+ olive:-9
+ olivenol:3
+ olla:-7
+ olvie:-4
+ oma:-6
+ omg:16
+ on:-6
+ once:-16
  one:-1
- ones:-15
- onion:-1
- only:-3
- onto:-6
- oo:2
- open:9
- opens:3
- operator:-13
- opinion:-12
- opposite:-3
- or:-14
- orange:-10
+ ones:-6
+ onion:4
+ only:-7
+ onto:-5
+ oo:-2
+ open:5
+ opens:-3
+ operator:-10
+ opinion:-7
+ or:-10
+ orange:-7
  order:-12
- ordinary:-6
- original:-4
- other:-4
- otherwise:3
- ou:1
- ouch:-6
- ought:1
- ounc:-10
- ounce:-7
- our:2
- ours:-11
+ ordinary:-13
+ original:-3
+ other:4
+ otherwise:5
+ ouch:-7
+ ought:2
+ ounc:-14
+ ounce:-5
+ our:6
+ ours:-12
  out:-5
- outdoor:-3
- outside:-13
- oval:-2
- oven:-10
- over:4
- overdo:-13
+ outdoor:-12
+ outside:-8
+ oval:-1
+ oven:-7
+ over:1
+ overdo:-11
  overheat:-13
- overkill:-8
- overnight:-1
- ow:12
- owe:-8
- own:-6
- oxide:-13
+ overkill:-4
+ overnight:1
+ ow:10
+ owe:-6
+ own:-1
+ oxide:-7
  oyl:-4
- oz:-11
- ozs:-8
- p:-8
- pack:-6
+ oz:-18
+ ozs:-9
+ p:-12
+ pack:-12
+ packet:-3
+ pad:7
  paddle:6
- pads:-10
- page:-13
- paid:3
- pail:-6
- pain:5
- paint:-6
- pair:-14
- pairs:-8
+ pads:-5
+ page:-11
+ pages:-3
+ paid:6
+ pail:-7
+ pain:10
+ paint:-4
+ pair:-20
+ pairs:-10
  pale:-3
- palm:-16
- palms:9
- pan:-1
- pancak:-5
- panic:3
- pantry:8
- paper:-5
- par:5
- para:1
- paragraph:-8
- parcel:-5
- parish:-7
- park:3
- parrot:8
+ palm:-19
+ palms:5
+ pan:-8
+ pancak:-9
+ panic:4
+ pantry:9
+ paper:-4
+ par:2
+ para:-3
+ paragraph:-5
+ parcel:-3
+ parent:3
+ parfum:13
+ parish:-8
+ park:8
+ parrot:4
  part:-16
- partner:-8
- parts:3
- party:-5
- pas:-6
- paso:-6
- pass:1
- past:4
- paste:-4
+ partner:-4
+ party:-6
+ pas:-11
+ paso:-7
+ pass:6
+ past:-4
+ paste:1
  pastry:-6
- patch:8
- patchouli:-6
+ patch:9
+ patchouli:-5
  pate:4
- patience:-12
- patient:-4
- patio:6
- patt:4
+ patience:-11
+ patient:-6
+ patio:3
+ patt:10
  pattern:3
- paw:11
- paws:-4
- pay:-1
- pct:-3
+ paw:3
+ paws:-2
+ pcs:-11
  pdf:-3
- pea:-5
- peach:-6
- peanut:-12
- pearl:7
+ pea:-4
+ peach:-5
+ pearl:10
  peau:-6
- peck:11
- peek:-12
- peel:15
- pellet:-2
- pencil:-4
- people:-15
- peppermint:8
- per:-11
- percent:-20
+ peck:4
+ peek:-13
+ peel:11
+ pellet:-1
+ pencil:-7
+ people:-10
+ peppermint:2
+ per:-8
+ percent:-9
  percentag:-10
- perhap:-2
- period:-2
+ perfect:-2
+ perhap:3
+ period:-3
  perro:6
- person:-1
- petal:-5
- petit:7
- petra:-5
- petroleum:-9
+ person:-3
+ petal:-3
+ petit:5
+ petra:-4
+ petroleum:-6
  pets:-6
- peu:-12
- peut:-3
- ph:2
- phase:-10
- phone:-10
- photo:-1
- pica:-9
- pick:-6
- pickl:-6
- picks:-6
- pictur:-4
- picture:-3
- pie:-9
+ peu:-15
+ peut:-1
+ ph:-9
+ phase:-6
+ phone:-5
+ photo:-4
+ pica:-10
+ pick:-2
+ picks:-3
+ pictur:-5
+ picture:-5
+ pie:-4
  piec:1
- piece:-9
- pied:-9
+ piece:-5
+ pied:-7
  pieds:-3
- piel:-4
- pies:-5
+ piel:-3
+ pies:-4
  pig:4
- pigs:-3
- pillow:-5
- pillowcase:-7
- pin:5
- pine:-6
- pinhole:-7
- pink:12
- pint:-12
- pints:-15
- pipe:-10
- pipette:4
- pique:-9
- pitcher:16
- pizza:-6
- pko:-6
- plac:-4
- place:4
+ pigs:-8
+ pillow:-6
+ pillowcase:-3
+ pin:7
+ pinch:6
+ pine:-3
+ pinhole:-5
+ pink:11
+ pint:-8
+ pints:-6
+ pipe:-3
+ pipette:6
+ pique:-11
+ pitcher:7
+ pizza:-7
+ pko:-8
+ plac:3
+ place:-2
  plain:-15
- plan:-9
+ plan:-11
  plane:-4
- plann:-4
- plaster:2
- plastic:-4
- plate:-13
- pleas:-10
- please:-18
- plenty:-10
- plopp:9
- pls:-9
- plum:6
- plus:1
- plz:-11
- pm:-8
- po:-9
- pocket:-3
- poco:4
- point:-2
- poison:12
- poked:4
- polish:-8
- polvo:12
- polypropylene:-6
- pomace:-4
- pool:7
- poor:1
- pop:-2
- popp:10
- poppy:-6
- por:9
- porch:-1
- pork:-3
+ plann:-8
+ plaster:1
+ plastic:-5
+ plate:-17
+ play:2
+ pleas:-4
+ please:-16
+ plenty:-6
+ plopp:7
+ pls:-8
+ plum:-2
+ plus:3
+ plz:-13
+ pm:-5
+ po:-10
+ pocket:-9
+ point:-4
+ poison:11
+ poked:3
+ polish:-11
+ polvo:3
+ polypropylene:-4
+ pomace:-11
+ poor:4
+ pop:4
+ popp:7
+ poppy:-8
+ por:12
+ porch:-2
+ pork:-2
  porridge:-7
- portugal:-4
- possible:2
- post:-10
- postman:-9
- pot:-2
- potasa:-8
- potash:2
- potasse:9
- potassium:-1
- potato:-22
- pots:-8
- pottery:-3
- pound:-5
- pour:1
- pours:-14
- powder:-10
- power:-6
- pp:-4
- prefer:-8
- prepar:-3
- prepare:-11
- present:-3
- preservative:-7
- press:-10
- pretty:-8
- pric:-9
- price:-17
- prickl:12
- pride:-8
- print:-1
- printer:-5
+ portugal:-6
+ post:-11
+ postman:-13
+ pot:-3
+ potasa:-9
+ potash:-2
+ potasse:7
+ potassium:-3
+ potato:-17
+ pots:-4
+ pound:-8
+ pour:-5
+ pours:-10
+ powder:-1
+ power:-3
+ pp:-11
+ prefer:-9
+ premix:-5
+ prep:-1
+ prepar:-4
+ prepare:-15
+ pres:8
+ present:-4
+ preservative:-5
+ press:-15
+ pretty:-5
+ pric:-3
+ price:-15
+ prickl:6
+ pride:-10
+ print:3
+ printer:-4
  printout:-7
- pris:11
- probab:4
- problem:-6
- proces:8
- project:-7
- projection:8
- promis:-4
- promise:-6
- proper:2
- proportion:-1
- proud:-1
- prove:-7
- ps:5
+ pris:4
+ probab:9
+ problem:-4
+ proces:2
+ project:-5
+ projection:19
+ promis:-5
+ promise:-9
+ proper:-2
+ proportion:-4
+ proud:-8
+ prov:-3
+ prove:-11
+ ps:3
  psoriasi:-3
- puck:-8
- pucks:-1
- pudd:-9
- puddle:17
- puede:-9
+ pub:-4
+ puck:-3
+ pucks:-8
+ pudd:-12
+ puddle:13
+ puede:1
  puff:4
- puffy:14
- pull:6
- pulse:-7
- pumice:-10
- pump:-5
- pumpkin:-5
- pupil:-3
- pure:-10
- puree:-10
- purity:-8
- purple:1
- purpose:-3
- push:7
- put:-5
- puts:-12
- pyrex:-5
- q:6
+ puffy:11
+ pull:4
+ pulse:-5
+ pumice:-11
+ pump:-8
+ pumpkin:-4
+ pupil:-10
+ puppy:1
+ pure:-4
+ puree:-7
+ purity:-10
+ purple:-6
+ purpose:-13
+ push:10
+ put:-6
+ puts:-7
+ q:7
  qty:-8
  quantity:-8
- quart:-3
- quarter:-9
+ quart:-5
+ quarter:-1
  que:4
  queen:-5
- quelle:-11
- quemo:-1
- question:-2
- qui:5
- quick:5
- quiero:-6
- quiet:5
- quite:3
- quote:-3
- r:6
- rabbit:14
- rack:-2
- racks:-3
- radiator:-3
- radio:-4
- rag:3
- rainwater:-10
- rainy:-4
- rais:3
- raise:-4
- ran:3
- rancid:-9
- rang:-5
- range:-4
- rapese:-4
- rash:-5
- rate:-12
+ quelle:-12
+ quemo:1
+ question:-4
+ qui:4
+ quick:3
+ quiero:-3
+ quiet:9
+ quite:6
+ quot:-1
+ quote:-6
+ r:4
+ rabbit:16
+ rack:-4
+ racks:1
+ radiator:-5
+ radio:-7
+ rag:12
+ rain:-13
+ rainwater:-9
+ rainy:-7
+ rais:5
+ raise:-3
+ ran:1
+ rancid:-8
+ rang:-4
+ range:-5
+ rapese:-7
+ rash:-8
+ rate:-6
  rather:-5
  raus:-11
- raw:7
+ raw:9
  razor:-8
- rbo:-6
+ rbo:-2
  reach:-14
- read:-7
- reader:-10
- reads:-6
- ready:-7
- real:-5
- realis:-9
- reason:-5
- rebatch:-5
- recall:-6
- recette:-5
- recip:-3
- recipe:-5
- recipie:-4
- reckon:-13
- recommend:-6
- record:-8
- recu:16
- red:11
- refus:10
- regard:-16
- remain:-8
+ read:-13
+ reader:-13
+ reads:-8
+ ready:-4
+ real:-9
+ realis:-7
+ reason:-8
+ rebatch:-7
+ recall:-5
+ receiv:-2
+ recette:-8
+ recipe:-8
+ recipie:-5
+ reckon:-16
+ recommend:-9
+ record:-6
+ recu:14
+ red:12
+ refin:-2
+ refus:4
+ regard:-11
+ remain:-9
+ remark:-8
  remember:-7
  render:-13
- repeat:-3
+ renverse:-5
+ repeat:-1
  replac:-1
- replacement:6
- report:3
- residue:6
- respire:4
+ replacement:-3
+ report:1
+ residue:7
+ respect:-2
+ respire:18
  respirer:-5
- rest:-16
- restaurant:-4
+ rest:-17
+ restaurant:-3
  retir:-4
  return:-11
  reverse:-3
- rezept:1
- ribbon:8
- rice:-11
- ricin:-7
- rid:-9
- rien:1
- right:-8
- rim:3
- rindertalg:-11
- ring:5
- rings:2
- rins:21
- rinse:5
- rises:-5
+ ribbon:3
+ rice:-15
+ ricin:-6
+ ricino:-3
+ rid:-12
+ rien:-1
+ right:-5
+ rim:1
+ rindertalg:-6
+ rings:1
+ rins:12
+ rinse:1
+ rises:-3
+ risk:-3
  river:-3
- rizinu:-11
- road:-9
+ rizinu:-5
+ road:-11
  roast:-6
- rock:-8
- roja:-8
- roll:3
- roof:6
- room:-7
- roommate:-2
- rope:-9
- ropes:-9
- rose:-6
- rosemary:-20
- rot:16
- roug:11
+ rock:-4
+ roja:-6
+ roll:5
+ roof:3
+ room:-6
+ roommate:1
+ rooms:-3
+ root:-4
+ rope:1
+ ropes:-2
+ rose:-9
+ rosemary:-17
+ rot:9
+ roug:10
  rouge:5
- rough:-8
- round:12
- row:-8
- rub:-1
- rubb:2
- rubber:-10
- rubbish:-7
- rubs:-5
- rug:-7
- ruin:-9
- rule:-19
- ruler:-5
- rules:-11
- run:-7
- runn:-10
- runny:18
- runs:2
- rush:2
+ rough:-7
+ round:7
+ row:-7
+ rub:-5
+ rubb:6
+ rubber:-16
+ rubbish:-5
+ rubs:-3
+ ruhren:3
+ ruin:-11
+ rule:-14
+ rules:-10
+ run:-10
+ runn:-4
+ runny:15
+ runs:5
+ rush:4
  rustic:-4
- rusty:-4
+ rusty:-7
  s0ap:-5
- s:-7
- sack:2
- sad:-3
- safe:-25
- safety:-2
+ s:-4
+ sack:5
+ sad:-10
+ saddle:-2
+ safe:-18
+ safety:-8
  sage:-4
- said:-1
+ said:-13
  salad:-3
- sale:-1
- salio:4
- salpico:18
- salt:4
- salto:12
- salty:-3
- same:-2
- sand:18
- sandal:9
- sandpaper:8
- sandwich:-8
- sane:-8
- sanity:-12
- sank:-6
+ sale:8
+ salio:1
+ salpico:13
+ salt:2
+ salto:3
+ salty:-5
+ same:-8
+ sand:9
+ sandal:14
+ sandpaper:10
+ sandwich:-12
+ sane:-11
+ sanity:-8
+ sank:-11
  sans:10
- saponification:-5
- sat:4
- saturday:-5
- sauce:-4
- sausag:11
- save:-7
+ saponification:-9
+ sat:8
+ saturday:2
+ sauce:-7
+ saucer:6
+ sausag:14
+ save:-14
  saves:-3
- savon:-4
- saw:-8
- say:-11
- says:2
- scal:-6
- scald:2
- scale:-13
- scalp:-4
- scan:-3
- scar:-8
+ savon:1
+ saw:-1
+ say:-18
+ says:-6
+ scal:-7
+ scald:-2
+ scale:-14
+ scalp:-2
+ scar:-7
  scare:-4
- scary:-4
- scent:-28
- schlimm:12
- schon:14
- school:-11
- science:-7
- scoop:3
- scrap:17
- scrape:7
- scratch:10
- scream:4
- screen:3
+ scent:-20
+ schlimm:11
+ schon:10
+ school:-14
+ science:-6
+ scoop:-2
+ scorch:-1
+ scrap:14
+ scrape:9
+ scraping:7
+ scratch:11
+ scratchy:1
+ scream:10
+ screen:5
  screw:-4
- scribbl:-3
- scrub:-4
- scrubb:-7
- se:-6
+ scrub:-9
+ scrubb:-3
+ se:-5
  sea:-4
- seal:-11
- seam:7
- sec:3
- second:-12
- see:4
- seed:-11
- seeds:-6
- seem:-14
- seems:3
- seen:-7
- sees:-8
- seife:-5
- seifenleim:1
- seit:7
- seiz:-16
- seize:4
- self:9
+ seal:-6
+ seam:3
+ sec:11
+ second:-9
+ see:2
+ seed:-8
+ seeds:-5
+ seem:-12
+ seen:-6
+ sees:-9
+ seife:-6
+ seifenleim:2
+ seit:16
+ seiz:-15
+ seize:5
+ self:6
  sell:-14
- seller:-4
- sells:-5
- send:-13
- sense:-4
- sensible:-5
- sensitive:-13
- sent:-2
- separat:-3
- separate:-12
- separation:-3
- sept:-3
- september:-4
- sesame:-12
+ seller:-1
+ sells:-3
+ send:-1
+ sense:-5
+ sensible:-15
+ sensitive:-12
+ sent:-5
+ sentence:1
+ separat:-2
+ separate:-9
+ separation:-4
+ september:-6
+ sesame:-7
  set:-14
- sett:-10
- settl:6
- settle:6
- seven:-6
- seventeen:-5
- seventy:-4
+ sett:-3
+ settl:4
+ settle:8
+ seven:-11
+ seventeen:-4
+ seventy:-5
  sew:-3
- sf:-22
- shade:4
- shak:-10
+ sf:-18
+ shade:1
+ shae:-4
+ shak:-5
  shake:3
- shall:-3
- shampoo:-20
- shap:-7
- shape:3
- shar:-9
- share:-11
- sharp:-16
- shatter:-7
+ shall:-2
+ shampoo:-14
+ shap:-10
+ shar:-19
+ share:-6
+ sharp:-14
+ shatter:-3
+ shav:-13
  shave:-6
- she:12
- shea:-12
- sheabutter:-3
- shed:-7
- sheep:-7
- sheet:-19
- shelf:-9
- shes:9
- shield:-15
- shift:-8
- shin:3
- shine:1
- shins:-10
- shiny:-5
- shirt:5
- shoe:5
- shoebox:-1
- shoes:-7
- shook:-4
- shop:-14
+ she:10
+ shea:-7
+ sheabutter:-4
+ shed:-3
+ sheep:-6
+ sheet:-17
+ shelf:-13
+ shes:8
+ shield:-13
+ shift:-4
+ shin:1
+ shine:-4
+ shins:-7
+ shiny:-9
+ shirt:3
+ shoe:4
+ shoebox:-4
+ shoes:-14
+ shook:-6
+ shop:-19
  shopp:-3
- shops:-7
- short:2
- shorten:-9
- shot:2
- should:-9
- shoulder:-12
- shout:-7
- show:-3
- shower:-2
- shows:-6
- shrank:-3
- shred:11
- shut:8
- si:-8
- sich:11
- sick:-7
- side:3
+ shops:-4
+ short:1
+ shorten:-5
+ shot:11
+ should:-8
+ shoulder:-14
+ shout:10
+ show:3
+ shower:-3
+ shown:-3
+ shows:-7
+ shrank:-4
+ shred:10
+ shut:13
+ si:-6
+ sich:12
+ sick:-12
+ side:4
  sides:-10
- sie:3
- siev:-6
- sieve:-4
- sign:-7
+ sie:2
+ siev:-5
+ sieve:10
+ sign:-8
  signal:-3
  silicone:-10
- silk:-9
- sill:-5
- silly:-3
- simp:-8
- simple:-7
- sin:10
+ silk:-3
+ sill:2
+ silly:-7
+ simp:-6
+ simple:-6
+ sin:9
  since:16
- sind:7
- sing:8
- single:-6
- sip:2
- sipp:-4
- sister:-7
- sit:-10
- sits:-2
- sitt:1
- six:-3
+ sind:11
+ sing:7
+ single:-4
+ sink:-12
+ sinks:-5
+ sip:3
+ sipp:3
+ sister:-9
+ sit:-3
+ sits:-7
+ six:-2
  sixteen:-3
- sixty:-7
- size:1
- ski:-7
- skimm:-3
- skin:2
+ sixty:-9
+ size:-5
+ ski:-6
+ skimm:-5
  skip:-3
- skipp:-4
+ skipp:-3
  skull:-5
- slab:-5
- slabs:-5
- slapp:-3
+ slab:3
+ slabs:-13
+ slapp:3
  sleep:-10
- slept:-6
- slic:5
- slice:5
- slick:-1
- slid:6
- slight:-11
+ sleev:-1
+ slept:-4
+ slic:9
+ slice:8
+ slid:-2
+ slight:-15
  slimy:1
- slipp:11
- slipper:13
+ slip:-1
+ slipp:13
+ slipper:6
  slippery:-4
- slopp:11
- slow:-8
- slush:-11
- small:-6
- smart:12
- smel:-3
- smell:-6
- smok:4
- smoke:-7
- smooth:5
+ slopp:4
+ slow:-3
+ slush:-4
+ small:-14
+ smart:8
+ smear:-5
+ smel:-4
+ smell:-8
+ smok:11
+ smoke:-5
+ smooth:6
+ smudge:-8
  snapp:3
- sneez:5
- sneeze:-13
- sniff:-1
- snow:-14
- so:-14
- soak:12
+ sneez:8
+ sneeze:-10
+ sniff:-6
+ snow:-3
+ so:-13
+ soak:5
  soap:2
- soaper:-7
- soapmak:-4
- soaps:-9
- soapy:21
- sock:3
- socke:13
+ soaper:-5
+ soaps:-18
+ soapy:17
+ sock:5
+ socke:4
  socks:10
- soda:-1
- sodium:-3
- soduim:-6
- sofa:9
- soft:-9
- softer:-4
- sohn:-2
- soir:3
- sold:-5
+ soda:1
+ sodium:-1
+ soduim:-3
+ sofa:-1
+ soft:-1
+ softer:-3
+ soir:11
+ sold:-12
  soles:10
- solid:-10
- some:10
- somebody:-8
- somehow:-3
- someone:-18
- someth:-2
- somewhere:5
- son:-2
- sooner:-9
- sooo:1
- sore:7
- sorry:-9
- sort:-3
- sosa:3
+ solid:-9
+ solution:1
+ some:11
+ somebody:-12
+ someone:-23
+ somewhere:-1
+ son:-4
+ sons:3
+ sooner:-7
+ sore:6
+ sorry:-14
+ sort:5
+ sosa:2
  soude:-2
- sound:-16
- soup:-8
+ sound:-14
+ soup:-6
  source:-3
- sous:2
+ sous:3
  south:-3
  soy:-7
- soybean:-6
- spaniel:-4
- spare:-11
- spat:9
- spatula:2
- speak:-3
- speck:-9
- speed:-11
- spell:9
- spent:2
+ soybean:-9
+ spare:-8
+ spat:16
+ spatula:12
+ speak:-9
+ speck:-10
+ speed:-5
+ spell:7
+ spend:-1
+ spent:1
  spicy:-3
- spilt:4
- spirit:-3
- spirulina:-11
- spit:4
- spitt:4
- splash:11
- splatter:13
- split:9
- splitt:11
- spoil:-8
+ spill:-3
+ spilt:7
+ spirit:3
+ spirulina:-8
+ spit:5
+ spitt:13
+ splash:14
+ splatter:15
+ split:10
+ splitt:6
+ spoil:-9
  sponge:-11
- spoon:3
- spoonful:-7
- spot:11
- spots:6
- spr:-12
- spray:11
- spread:1
- sprinkl:-11
- sprinkle:-10
- spritz:3
- spritzer:14
- squash:6
- squeak:-7
- squirt:8
- stable:-3
- stain:-15
- stainles:-9
- stair:-10
- stall:-12
- stamp:-15
- stand:-9
- standard:-11
- stank:3
- stars:3
- start:5
- static:-5
- stay:-16
- stays:-14
- steam:-6
- stearic:3
- stearin:-10
- steel:-14
- stelle:4
- step:-2
- stepp:-4
- steps:-8
- stick:-10
- sticker:3
- sticky:2
- stiff:-2
- still:4
- sting:5
- stink:-9
- stir:-11
+ spoon:7
+ spoonful:-6
+ spot:-4
+ spots:-2
+ spr:-15
+ spray:7
+ spread:-5
+ spreadsheet:-4
+ sprinkl:-14
+ sprinkle:-4
+ spritz:10
+ spritzer:11
+ square:-3
+ squash:11
+ squeak:-4
+ squirt:7
+ stage:-3
+ stain:-14
+ stainles:-7
+ stair:-14
+ stall:-10
+ stamp:-19
+ stand:-14
+ standard:-10
+ stank:14
+ start:1
+ static:-13
+ stay:-17
+ stays:-7
+ steam:-2
+ stearic:-11
+ stearin:-6
+ steel:-11
+ steep:-1
+ stelle:13
+ step:1
+ stepp:-2
+ steps:-5
+ stick:-5
+ sticker:4
+ sticky:7
+ stiff:-4
+ still:5
+ sting:8
+ stink:-6
+ stir:-15
  stirr:-1
- stirs:-9
- stock:-8
- stole:-3
- stomach:7
- ston:-3
- stone:-1
- stood:-8
- stool:4
- stop:-2
- stopp:-13
- store:-12
- storm:-12
- story:-3
- stout:-12
- stove:-9
- str:8
- straight:-3
- strain:-3
- strange:-3
- strap:4
- straw:-3
- strawberry:-10
- streak:5
- stream:3
- street:-3
- strength:-9
- stretch:-10
- string:-2
- strip:12
- stripe:-1
- stripp:-5
- strong:-4
- stronger:-6
- stunden:3
- stupid:5
- style:-3
- subject:-5
- such:2
- suck:4
- suet:-5
- sugar:4
- suis:8
- suit:-6
- sum:-5
- summer:-13
- sums:-3
- sunburn:-5
- sunburnt:5
- sunday:-11
- sunflwer:-3
- super:4
- superfat:-14
- supervisor:-9
- supp:-4
- supper:-3
- supplier:-10
+ stirs:-8
+ stock:-4
+ stomach:8
+ stone:-6
+ stood:-3
+ stool:11
+ stopp:-8
+ stops:4
+ store:-11
+ storm:-14
+ story:-11
+ stout:-9
+ stove:1
+ str:-1
+ straight:-2
+ strain:-2
+ strange:1
+ strap:6
+ straw:-4
+ strawberry:-11
+ streak:9
+ stream:9
+ strength:-11
+ string:-6
+ strip:7
+ stripe:9
+ stripp:-3
+ strong:-17
+ stuck:-2
+ student:2
+ stuff:1
+ stunden:6
+ stupid:3
+ subject:-4
+ subtotal:-3
+ such:6
+ suck:9
+ suet:-10
+ sugar:12
+ suis:11
+ suit:-3
+ sum:-9
+ summer:-6
+ sums:-4
+ sun:-3
+ sunburn:-6
+ sunburnt:9
+ sunday:-15
+ sunflower:-3
+ sunflwer:-2
+ super:5
+ superfat:-31
+ supermarket:-5
+ supervisor:-6
+ supp:-5
+ supplier:-12
  suppos:-5
- suppose:-10
- sur:4
- sure:-4
- surface:3
+ suppose:-11
+ sur:3
+ sure:-6
+ surface:8
  surgra:-17
- surprise:-3
- suspect:-2
- swallow:8
- swap:-8
- swapp:-13
- swear:-14
- sweat:7
- sweaty:5
- sweep:-16
- sweet:-3
- swell:15
+ surprise:-4
+ suspect:-4
+ swallow:7
+ swap:-13
+ swapp:-6
+ swear:-10
+ sweat:8
+ sweaty:9
+ sweep:-11
+ sweet:-4
+ swell:8
  swept:-3
- swig:14
- swimm:-10
- swirl:-13
- switch:12
- swollen:18
- swore:-12
- t:-5
- ta:-13
- tab:-3
- tabl:-12
+ swig:5
+ swimm:-9
+ swirl:-19
+ switch:-6
+ swollen:9
+ swore:-6
+ syrup:-3
+ t:-6
+ ta:-11
+ tab:-2
+ tabl:-5
  table:3
- tablespoon:5
- tablet:-6
- tack:4
+ tablespoon:-2
+ tablet:-7
+ tack:5
  taffy:3
- tag:-10
- tail:-1
- tak:-13
- take:1
- taken:5
- takes:-16
+ tag:-11
+ tak:-11
+ take:3
+ taken:-6
+ takes:-23
  tale:-3
- talk:2
- tall:-3
- tallow:-6
+ tallow:-7
  tan:-3
- tank:-4
- tap:5
- tape:-5
- taped:-6
- tapp:7
- tar:-3
- tare:-10
+ tank:-6
+ tap:2
+ tape:-7
+ taped:-3
+ tapp:10
+ tar:-2
+ tare:-9
  tared:-3
- tast:4
- taste:-9
- tattoo:-11
- taught:-9
- tbsp:-3
- td:-4
- tea:-8
- teach:-8
- team:-9
- tear:5
- tears:-9
- teaspoon:3
- teenage:-3
- teenager:2
- teeth:-3
- tel:-2
- tell:-6
- tells:-10
- temp:-16
- temperatur:-3
- temperature:-8
- temps:-1
- ten:-11
- tender:12
- tengo:8
- tenia:2
- tenth:-6
- term:-3
+ target:-4
+ tast:-1
+ taste:-4
+ tattoo:-5
+ taught:-11
+ tbsp:-7
+ td:-9
+ tea:1
+ teach:-14
+ teacher:-1
+ team:-15
+ tear:1
+ tears:-4
+ teaspoon:-3
+ teenage:-5
+ teenager:7
+ teeth:-6
+ tel:-4
+ telephone:-3
+ tell:-2
+ tells:-4
+ temp:-12
+ temperatur:5
+ temperature:-10
+ temps:-3
+ ten:-8
+ tender:11
+ tengo:7
+ tenth:-4
+ term:-5
  terrace:-3
- terrible:-2
- terrier:-5
- test:-11
- tester:-6
- tests:-4
+ terrible:-6
+ terrier:-8
+ test:-15
+ tester:-8
+ tests:-3
  tete:-7
- than:-14
- thank:-19
- that:-1
- thats:10
- the:-1
- their:-3
- them:-8
+ text:7
+ than:-12
+ thank:-21
+ that:-3
+ thats:2
+ the:-3
+ their:3
+ them:-7
  theme:-3
- then:-1
- ther:19
+ then:-12
+ ther:8
  there:11
  therefore:-3
- thermometer:-5
- these:-9
- they:7
- theyd:-5
+ therell:-2
+ thermometer:-4
+ these:-5
+ they:4
+ theyd:-6
+ theyll:-3
  theyre:1
- theyve:10
- thick:-3
- thicken:-12
+ theyve:13
+ thick:-9
+ thicken:-13
  thickener:-5
- thicknes:-12
- thigh:17
- thing:-9
- think:-6
- third:-1
- thirteen:-10
- thirty:-11
- this:-3
+ thicknes:-13
+ thigh:23
+ thin:3
+ thing:-14
+ think:-3
+ third:-4
+ thirsty:-4
+ thirteen:-6
+ thirty:-14
+ this:-1
  those:-18
- though:-11
- thought:-6
- thread:-10
- three:9
- threw:5
- throat:1
+ though:-3
+ thread:-8
+ three:-4
+ threw:11
+ throat:-2
  throbb:-4
- through:2
- throw:3
- thrown:1
- thru:11
- thumb:7
+ through:1
+ throw:2
+ thrown:-3
+ thru:13
+ thumb:5
  thumbprint:-3
- thump:14
- thursday:4
- thx:-11
- tick:4
- tidi:-3
- tidy:-7
- tied:-6
- tiene:5
- tight:-2
- til:-10
- tiles:-9
- till:-2
+ thump:11
+ thursday:-1
+ thx:-10
+ tick:-5
+ tidi:2
+ tied:-5
+ tiene:6
+ til:-9
+ tiles:-10
+ till:-3
  tilt:-5
- time:3
- timer:-11
+ time:7
+ timer:-8
  times:-6
- tin:-9
- ting:7
- tingl:6
- tingle:6
- tins:-11
- tiny:4
- tip:7
+ tin:-19
+ ting:1
+ tingl:9
+ tingle:7
+ tins:-6
+ tiny:-1
+ tip:9
  tipp:-3
- tips:6
- tired:-11
- titanium:-1
- title:-5
- to:-8
- toast:-5
- tochter:4
- today:-6
+ tips:8
+ tired:-5
+ titanium:-3
+ to:-7
+ toast:-9
+ tocar:-1
+ tochter:7
+ today:2
  toddler:-2
- todo:-6
- toe:5
- toes:1
- toffee:-1
- together:-15
- told:-14
- tom:10
- tomato:-6
- tombee:7
- tomo:12
- tomorrow:3
- tongue:8
- tonight:-3
- too:-10
+ todo:-3
+ toe:3
+ toffee:4
+ together:-11
+ told:-21
+ tom:12
+ tomato:-5
+ tombee:12
+ tomo:8
+ tomorrow:5
+ tone:-3
+ tongue:-3
+ tonight:3
+ too:-12
  took:3
- toothpaste:10
- top:-12
- topp:-4
- tops:3
- torch:-8
- torn:-8
- total:-12
- touch:-3
- touche:11
+ toothpaste:13
+ top:-10
+ topp:2
+ tops:11
+ torch:-7
+ torn:-5
+ total:-13
+ touch:-5
+ touche:10
  tournesol:-3
- tousse:3
- toute:8
- towel:-14
- tr:-4
- trac:-11
- trace:-11
- tractor:-7
+ tousse:8
+ tout:-1
+ toute:12
+ towel:-7
+ town:-4
+ tr:-7
+ trac:-13
+ trace:-13
+ tractor:-11
  trago:6
- train:6
- translate:-3
- translucent:1
- transparent:13
- traver:2
- tray:-4
+ train:4
+ translat:-4
+ transparent:20
+ traver:-3
+ tray:-5
  trays:-3
- treasurer:-5
- treat:7
- tree:-3
- trees:-3
- tres:10
- trial:-10
- trick:1
+ treasurer:-3
+ treat:9
+ tree:-6
+ trees:-6
+ tres:11
+ trial:-13
+ trick:5
  tried:10
- tries:-8
- trimming:5
- tripp:10
- trois:7
- trop:-1
- tropfen:6
- trouble:2
- trouser:5
- true:-11
- trust:-14
- truth:-7
- try:-2
- tsp:-4
- tub:1
- tube:-6
- tubs:-5
+ tries:-6
+ trimming:4
+ tripp:14
+ trois:12
+ trop:-4
+ tropfen:10
+ trouble:11
+ trouser:8
+ true:-9
+ trust:-18
+ truth:-8
+ try:-1
+ tsp:-15
+ tub:-3
+ tube:3
+ tubs:-4
  tue:-4
- tuesday:4
- tummy:14
- tun:15
- turmeric:-3
- turn:6
- tut:11
- tutor:-6
- twelve:2
- twenty:-6
- twice:2
- twins:-5
- two:4
+ tuesday:9
+ tummy:9
+ tun:21
+ turmeric:-7
+ turn:3
+ turns:-12
+ tut:8
+ tutor:-5
+ twelve:-1
+ twenty:4
+ twice:5
+ twins:-3
+ two:1
  ty:-11
- typ:-2
- type:2
+ typ:-1
+ type:-1
  typed:-7
- typo:-8
+ typo:-9
  typos:-4
- uber:16
- uberfettung:-10
- ubers:11
- uf:-16
- ugly:-6
- uh:9
- ul:-10
- ultramarine:-3
- um:8
- un:-1
- una:2
- uncle:-8
- uncur:7
- und:1
- under:4
- underneath:14
- underside:10
- understand:-9
- undilut:13
- une:10
- unicorn:-7
- units:-3
- unmold:6
- unmould:-5
- unscent:-8
- unterarm:5
- until:-2
- up:-2
+ u:-3
+ uber:12
+ uberfettung:-5
+ ubers:4
+ uf:-8
+ ugly:-9
+ uh:3
+ ul:-9
+ ultramarine:-4
+ um:9
+ un:2
+ una:7
+ uncle:-10
+ uncur:6
+ und:-12
+ under:5
+ underneath:15
+ underside:13
+ understand:-10
+ undilut:14
+ une:9
+ unicorn:-6
+ units:-4
+ unmold:5
+ unmould:-8
+ unopen:-3
+ unrefin:-3
+ unscent:-10
+ unterarm:6
+ until:4
+ up:1
  update:-3
  upside:-5
- urgent:7
+ urgent:3
  us:-10
- usable:-13
- usado:-7
- use:-20
- used:-8
- useful:-3
- uses:-19
- using:-10
- usual:-9
- v2:-10
- v3:-11
- van:-5
- vanilla:-11
- vapeur:2
- vapor:1
- varnish:-4
- vaseline:3
- vaso:8
- veces:-6
- vegetable:-7
- vent:-9
- veo:8
- verbrannt:-3
- verdict:-6
- verify:-8
- verschluckt:9
- verse:5
- version:-12
- very:-1
- vet:-1
- veteran:-8
- video:-7
- viel:-6
- village:-4
- vinegar:10
- virgin:-6
- visage:5
- visitor:-4
- vite:-7
- voice:12
- volcano:1
- voll:4
+ usable:-12
+ usado:-6
+ use:-11
+ used:-2
+ useful:-8
+ uses:-12
+ using:12
+ usual:-5
+ v2:-5
+ v3:-12
+ van:-6
+ vanilla:-7
+ vapeur:6
+ vapor:-5
+ vapour:-1
+ varnish:-6
+ vaseline:-10
+ vaso:5
+ veces:-8
+ vegan:-3
+ vegetable:-4
+ vent:-13
+ veo:5
+ verbrannt:14
+ verdict:-11
+ verify:-13
+ verschluckt:10
+ verse:8
+ version:-9
+ very:3
+ vet:1
+ veteran:-9
+ video:-11
+ viel:-2
+ village:-9
+ vinegar:8
+ virgin:-1
+ visage:7
+ visit:-8
+ vite:-9
+ voice:5
+ volcano:-1
+ voll:-1
  volume:-8
- volunteer:-12
- vom:9
- vomit:10
- von:1
- vous:-4
- w:7
- waist:-7
- wait:-4
- wake:8
- walk:2
- wall:-12
- walnut:-3
- wann:-9
- want:-12
- wants:-11
- war:-1
- wardrobe:-3
- warm:-3
- warn:-5
- was:4
- wash:-7
- wasnt:-2
- wasp:-6
- wasser:-9
- waste:-3
- watch:-9
- water:7
- watery:3
- watr:-1
- watter:-5
- wax:-10
- waxy:-1
- way:-5
- we:-1
- wear:-4
- wears:-8
- weather:-8
+ volunteer:-13
+ vom:16
+ vomit:6
+ w:4
+ waist:-8
+ wait:-9
+ walk:3
+ wall:-10
+ walnut:-6
+ wann:-7
+ want:-10
+ wants:-12
+ war:2
+ wardrobe:-5
+ warm:1
+ warn:-3
+ was:-2
+ wash:-5
+ wasnt:-4
+ wasp:-4
+ wasser:-4
+ waste:-11
+ water:5
+ watery:-3
+ watr:-4
+ watter:-9
+ wax:-5
+ waxy:-6
+ way:3
+ wear:1
+ wears:-9
+ weather:-12
+ web:-3
  wed:-4
- wedd:3
- wednesday:2
+ wedd:9
+ wednesday:-3
  week:-11
- weekend:-13
- weeks:-26
- weeps:6
- weg:-2
- weh:11
- weigh:-19
- weight:-17
- weird:9
- weiss:11
- welcome:-7
- well:-15
- welli:-6
- wenn:-14
- were:-3
- werent:-3
- wet:6
- weve:-15
+ weekend:-12
+ weeks:-12
+ weep:-6
+ weeps:12
+ weg:1
+ weh:8
+ weigh:-16
+ weight:2
+ weird:13
+ weiss:13
+ welcome:-4
+ weld:-3
+ well:-13
+ welli:-4
+ wenn:-15
+ went:1
+ were:1
+ wet:7
+ weve:-14
  what:2
- whatever:-7
- whats:-20
- whatsoever:-3
- wheel:-11
- wheez:9
+ whatever:-2
+ whats:-13
+ whatsoever:-4
+ wheel:-7
+ wheez:15
  when:2
- whenever:3
- where:16
- whether:-2
- which:-19
- whichever:-9
- while:-3
- whipp:5
- whisk:2
- white:6
- whiter:-7
- who:-4
+ where:13
+ whether:-4
+ which:-23
+ whichever:-10
+ while:-1
+ whipp:-4
+ white:7
+ who:4
+ whod:-3
  whoever:-3
- whole:1
- wholesaler:-5
+ whole:-1
+ wholesaler:-3
  whom:-6
  whose:-4
- why:-3
- wide:-3
- width:3
- wie:-5
- wife:2
- will:-10
+ why:-4
+ wide:-6
+ width:-3
+ wie:-8
+ wife:3
+ will:-15
  wind:-5
- window:-4
- windowsill:-6
- windy:-3
- wine:16
- wing:-4
- wins:-7
- winter:-17
- wip:1
- wipe:1
- wiped:15
- wird:-11
- wire:-2
- wise:-2
- wish:-7
- with:-6
- within:-13
- without:-3
- wks:-9
- wobb:16
+ window:1
+ windowsill:2
+ windy:-5
+ wine:5
+ wing:-6
+ wins:-14
+ winter:-16
+ wip:3
+ wipe:2
+ wiped:6
+ wird:-10
+ wire:-8
+ wise:-14
+ wish:-9
+ with:-2
+ within:-8
+ without:-5
+ wks:-12
+ wobb:9
  wobbl:3
- wochen:-1
- woke:4
- wollte:-6
- woman:6
- women:-4
- wonder:-5
- wont:11
- wood:2
- wooden:6
- wool:-3
- word:-6
- words:-6
- wore:-10
- work:4
+ wochen:1
+ woke:2
+ wollte:-5
+ woman:4
+ women:-6
+ wonder:-6
+ wont:15
+ wood:3
+ wooden:-15
+ wool:-1
+ word:-9
+ words:-11
+ wore:-6
+ work:-11
  works:-9
- workshop:-3
+ worksheet:-1
+ workshop:-4
  worktop:-8
- worri:-15
+ worri:5
  worry:-3
- worse:7
- worst:-6
- worth:-7
- would:-32
- wouldnt:-4
- wow:-1
- wrap:-9
- wrapp:5
- wrapper:-5
- wreck:-9
- wrink:-1
- wrinkl:-3
- wrist:11
- writ:-16
- write:-14
- written:-3
- wrong:-13
+ worse:16
+ worst:-4
+ worth:-6
+ would:-19
+ wouldnt:-7
+ wow:-3
+ wrap:-7
+ wrapp:-4
+ wrapper:-4
+ wreck:-4
+ wrink:7
+ wrinkl:-2
+ wrist:9
+ writ:-13
+ write:-1
+ written:-6
+ wrong:-11
  wrote:-16
- x:-14
+ x:-16
  y:8
- ya:-9
- yall:-8
- yard:-5
- year:-5
- years:-5
- yellow:7
- yellowish:3
- yes:3
+ ya:-8
+ yall:-3
+ yard:-4
+ year:-3
+ years:-12
+ yellow:9
+ yellowish:7
+ yes:6
  yesterday:7
- yet:-11
- yeux:-8
- yield:-4
- yo:2
- yoghurt:-3
- yogurt:-12
- yolk:-3
- you:-7
- youd:-11
- youll:-5
- young:-4
- your:-3
- youre:-4
- yours:-6
- yourself:-6
+ yet:-12
+ yeux:-6
+ yield:-12
+ yo:-1
+ yoghurt:-8
+ yogurt:-8
+ you:-9
+ youd:-13
+ youll:-7
+ young:1
+ youngest:5
+ your:-1
+ youre:-6
+ yours:-5
+ yourself:-3
  youve:1
- yr:8
- yrs:-7
- zap:-11
- zapp:1
- zappy:-7
- zaps:-15
- zero:-8
- zu:-11
- zum:-1
- zwei:-5
- £0:-9
- £1:-6
- £3:-6
- £4:-5
+ yr:6
+ yrs:-8
+ zap:-2
+ zapp:-8
+ zappy:-4
+ zaps:-13
+ zero:-9
+ zu:-10
+ zum:-10
+ £0:-6
+ £1:-5
+ £3:-5
+ £4:-3
  £6:-2
- °c:-25
- °f:-12
- ¿la:-10
- ¿que:-10
- ¿se:-6
- –:-4
+ °c:-21
+ °f:-10
+ ¿la:-4
+ ¿que:-9
+ ¿se:-4
+ –:-9
  —:-16
- •:-19
- €:-10
- →:-12
---:11
--:1
--B:24
--C:-5
--D:5
--E:8
--F:-3
--G:-11
--H:13
--J:10
--K:8
--L:6
--M:3
--N:-5
+ •:-16
+ €:-7
+ →:-11
+--:5
+-:-1
+-A:-1
+-B:7
+-C:-4
+-D:9
+-E:4
+-F:-13
+-G:-10
+-H:9
+-I:4
+-J:9
+-K:6
+-L:11
+-M:2
+-N:-2
 -O:9
--P:1
--Q:-4
--R:8
--S:-2
--T:18
--W:5
--Y:-5
--b:1
--d:3
--f:-10
--g:6
--h:10
--i:-3
--j:-11
--k:-16
--l:-1
--n:16
--o:4
--p:5
--q:3
--r:1
--s:-8
--t:3
--u:3
--v:-4
--y:-12
--z:-7
-A-:-3
-A:9
-AA:3
-AC:5
-AE:8
+-Q:-6
+-R:7
+-S:-4
+-T:11
+-W:4
+-Y:-6
+-d:6
+-f:-3
+-g:4
+-h:13
+-j:2
+-k:-7
+-l:-2
+-m:3
+-n:25
+-o:5
+-p:3
+-q:5
+-s:-1
+-t:-1
+-u:-1
+-v:2
+-y:-11
+-z:-1
+A-:-7
+A:6
+AA:-1
+AC:8
+AD:-2
+AE:9
 AF:4
-AG:-11
-AH:-4
-AI:5
-AK:4
-AL:-1
-AM:-3
-AN:2
-AO:3
-AP:5
-AQ:4
-AR:14
-AS:-3
-AT:6
+AG:-9
+AH:-7
+AI:2
+AK:3
+AM:-6
+AN:1
+AO:2
+AP:9
+AQ:1
+AR:20
+AS:-2
 AV:-2
-AW:2
-AY:9
-Ab:5
-Ag:10
-Ah:-13
-Ai:7
-Aj:-19
-Ak:-2
+AY:8
+Ab:1
+Af:3
+Ag:9
+Ah:-5
+Ai:4
+Aj:-13
+Ak:-6
 Al:5
 Am:7
-An:8
 Ao:8
-Ap:-1
-Aq:13
+Ap:2
+Aq:15
 Ar:7
-As:-2
+As:-6
 At:-1
-Au:11
-Aw:10
-Ay:3
-Az:2
-B-:-1
-B:17
-BA:14
-BB:4
-BK:11
-BO:6
+Au:13
+Av:4
+Aw:11
+Ay:-1
+Az:7
+B-:1
+B:14
+BA:18
+BB:3
+BK:5
+BO:16
 BV:10
-Bf:-10
-Bi:8
-Bo:-2
-Bp:-1
-Bt:-7
-Bz:8
-C-:-1
-C:5
-CA:4
-CB:-5
+Bf:-13
+Bi:6
+Bp:-3
+Bt:2
+Bw:2
+Bz:4
+C-:6
+C:4
+CA:2
+CB:-4
 CC:-4
-CD:16
-CE:-3
-CF:-13
-CG:4
-CH:-3
-CI:-8
+CD:18
+CE:-6
+CF:-8
+CG:8
+CH:-2
+CI:-6
 CK:5
 CL:11
 CM:-8
-CN:2
-CO:-7
+CN:10
+CO:-4
 CP:-4
-CQ:5
-CR:7
-CS:6
-CV:-9
-CW:-8
+CQ:10
+CR:11
+CS:4
+CV:-4
+CW:-6
 CY:6
-Cb:7
-Cd:15
-Cf:-3
-Cg:-3
+Cb:8
+Cd:6
+Cf:-8
 Ch:13
-Ci:8
-Cj:1
-Ck:8
-Cm:2
-Cn:-4
-Co:2
-Cp:5
-Cq:-3
-Cr:-2
+Ci:-1
+Cj:-5
+Ck:9
+Cl:-3
+Cm:6
+Co:-5
+Cp:4
+Cq:-12
+Cr:4
 Cs:-1
-Ct:3
-Cv:-8
-Cw:-14
-Cz:-7
-D-:-1
-D:18
+Ct:1
+Cv:-11
+Cw:-11
+Cz:2
+D-:-4
+D:15
 DA:21
-DD:16
-DO:-4
-DQ:7
-DS:4
-Db:12
-Di:3
-Dk:26
-Do:-3
-Dp:20
-Dq:5
-Dt:11
+DD:13
+DO:-8
+DQ:11
+DS:1
+Db:7
+Di:12
+Dk:17
+Do:-4
+Dp:16
+Dq:3
+Dt:9
 Dw:-1
-Dz:1
-E-:-1
+Dz:-3
+E-:-6
 E:15
-EA:2
-EC:7
-EE:-5
-EF:-6
-EH:15
-EN:3
-EO:-3
-EP:-9
-EQ:2
+EA:1
+EC:4
+EE:-4
+EF:-7
+EH:19
+EN:4
+EO:3
+EP:-14
+EQ:3
 ER:4
-ES:1
-ET:11
-EV:16
-EW:6
-Ef:-15
-Eh:14
-Ei:7
-El:8
-Eo:-10
-Ep:5
-Eq:3
-Er:-7
-Et:-11
-Ew:-17
-Ez:2
-F-:-11
-F:-3
-FC:-8
-FD:2
-FE:-5
-FL:-3
-FM:-11
-FN:-13
-FO:-11
-FP:-9
-FS:-3
+ES:3
+ET:12
+EV:15
+EW:8
+Ef:-16
+Eh:16
+Ei:2
+El:15
+Eo:-14
+Ep:8
+Eq:2
+Er:-3
+Et:-8
+Ev:-1
+Ew:-7
+Ez:1
+F-:-3
+F:-5
+FC:-11
+FD:3
+FE:-1
+FL:-8
+FM:-5
+FN:-8
+FO:-12
+FP:-6
+FQ:4
+FS:-8
 FW:-14
-Fb:9
-Ff:3
-Fi:-10
-Fj:-7
-Fk:-4
-Fo:-6
-Fp:-5
-Fq:-8
-Fs:-10
-Ft:-5
-Fv:-8
+Fb:10
+Ff:9
+Fi:-6
+Fj:-5
+Fk:-10
+Fo:-3
+Fp:-8
+Fq:-7
+Fr:-4
+Fs:-8
+Ft:-9
+Fv:-4
 Fw:9
-Fy:8
-Fz:3
-G-:6
-GA:3
-GC:1
-GF:-5
-GG:9
-GL:5
-GM:-2
-GN:3
-GO:3
-GP:4
-GQ:-6
+Fy:6
+Fz:-2
+G-:12
+G:-6
+GA:-1
+GC:3
+GF:-8
+GG:7
+GL:11
+GM:-8
+GN:8
+GO:6
+GP:7
+GQ:-2
 GR:5
-GS:-4
-GV:6
-GW:3
+GS:-5
+GV:7
+GW:8
 GY:-3
-Gb:5
-Gf:-3
+Gb:3
 Gi:-6
 Gj:5
 Gl:-3
-Go:-3
-Gp:12
-Gq:-5
-Gr:-10
-Gt:-2
-Gv:3
-Gw:1
-Gz:3
+Go:4
+Gp:5
+Gq:-6
+Gr:-7
+Gt:2
+Gv:4
+Gw:-4
 H-:7
-H:11
-HA:8
-HE:-4
-HH:5
-HI:3
-HM:-7
-HN:-6
-HO:5
-HP:4
-HQ:-1
-HS:6
-HT:16
-HV:18
-HW:16
-HY:11
+H:12
+HA:7
+HE:6
+HH:10
+HI:12
+HM:3
+HN:-1
+HO:1
+HP:2
+HQ:1
+HS:7
+HT:11
+HV:11
+HW:14
+HY:7
 Hb:4
-Hf:4
-Hh:6
-Hi:-15
-Hj:-3
-Hn:6
-Ho:-10
-Hq:6
-Hr:4
-Ht:-12
-Hw:-22
-Hz:5
-I-:6
-I:-1
-IA:-11
-IC:-4
-IM:-3
-IO:-1
-IP:-9
-IQ:-3
+Hf:1
+Hh:10
+Hi:-20
+Hj:2
+Hn:9
+Ho:-9
+Hp:-8
+Hq:11
+Hr:7
+Ht:-7
+Hw:-14
+Hz:10
+I:-7
+IA:-19
+IO:2
+IP:-10
 IS:-3
 IW:-5
-Ib:-5
+Ib:-3
+If:-2
 Ii:-9
-Ij:3
+Ij:-1
 Io:-7
-Ip:2
-It:2
-Iw:-8
-Iz:-11
-J-:6
-J:8
-JO:-4
-JP:5
-JS:-3
-Jo:2
-Jt:12
-Jz:11
-K-:5
-K:12
-KA:12
-KE:5
-KK:9
-KN:16
-KO:1
-KP:10
-KQ:11
-KS:-10
-KT:4
-KV:7
-KW:3
-Kb:7
+Ip:3
+It:-4
+Iw:-3
+Iz:-12
+J-:7
+J:10
+JO:-2
+JP:2
+JS:-9
+Jo:-1
+Jt:11
+Jz:8
+K-:10
+K:11
+KA:18
+KE:6
+KH:1
+KK:7
+KN:17
+KO:-4
+KP:12
+KQ:8
+KS:-4
+KT:10
+KV:9
+KW:-2
+Kb:11
 Kf:-7
 Kh:8
-Ki:-6
-Ko:-2
-Kp:13
-Kr:8
-Kt:7
-Kw:-8
-Kz:1
-L-:-9
-L:10
-LA:9
-LC:-5
-LG:-3
-LN:4
-LO:-3
-LP:-2
-LQ:-3
-LS:11
-LY:-6
-Lb:8
-Lf:10
-Lh:6
-Li:-6
-Lk:10
-Lo:-6
-Lp:5
-Lq:4
-Lr:9
-Lt:6
-Lw:-4
-Lz:3
-M-:-11
-M:-6
-MA:-17
-MC:-10
-MD:9
-ME:-15
-MF:-6
-MG:-6
-MH:3
-MK:-3
-MM:-3
-MN:6
-MO:-4
-MP:-4
-MQ:-6
-MR:-1
-MV:-3
-MW:2
-Mb:1
-Md:-2
-Mf:-11
-Mh:-11
-Mi:-4
-Mj:3
-Ml:-5
-Mo:-8
-Mp:-9
-Mr:-3
-Mt:-4
+Ki:3
+Ko:2
+Kp:16
+Kr:10
+Kt:3
+Kw:-10
+Kz:2
+L-:-16
+L:15
+LA:6
+LC:-7
+LG:-5
+LN:-6
+LO:-5
+LP:-6
+LQ:1
+LS:12
+LY:-8
+Lb:3
+Lf:3
+Lh:10
+Li:-4
+Lk:15
+Lp:8
+Lq:1
+Lr:11
+Lt:2
+Lw:-2
+Lz:5
+M-:-13
+M:-4
+MA:-19
+MC:-8
+MD:7
+ME:-7
+MF:-7
+MG:-10
+MH:-9
+MK:-8
+MM:2
+MN:2
+MO:-3
+MP:-1
+MQ:-8
+MR:-2
+MS:-4
+MV:-4
+MW:-2
+Mb:5
+Mf:-5
+Mh:-10
+Mi:-9
+Mj:4
+Mk:-10
+Ml:-7
+Mo:-4
+Mp:-10
+Mq:-2
+Mr:-15
+Mt:-6
 Mu:-16
-Mv:-5
-Mw:-4
-My:-15
-N-:-5
-N:-6
-NA:-9
-NC:-1
-ND:10
-NE:-10
-NF:1
-NG:-6
-NH:-5
-NK:-2
-NL:-2
-NM:-11
-NN:-15
-NO:-2
-NP:-1
-NQ:-2
-NR:-15
-NS:-13
-NT:10
+Mv:4
+Mw:-5
+My:-3
+Mz:-2
+N-:4
+N:-2
+NA:-7
+NC:-4
+ND:6
+NE:-7
+NF:-3
+NG:-7
+NH:-8
+NK:-4
+NL:-5
+NN:-13
+NO:-4
+NP:-9
+NQ:2
+NR:-9
+NS:-12
+NT:4
 NV:-18
 NW:-22
-NY:-2
-Nb:-17
-Nd:2
-Nf:1
-Ng:10
-Nh:-1
+Nb:-12
+Nd:9
+Nf:6
+Ng:5
+Nh:-3
 Ni:-15
-Nj:3
-Nk:9
-Nl:5
-Nm:-10
-Nn:18
-No:-12
-Nq:-4
-Nr:-16
-Ns:-17
-Nt:-8
-Nu:-11
+Nj:6
+Nk:3
+Nl:9
+Nm:-12
+Nn:17
+No:-9
+Np:-3
+Nr:-19
+Ns:-13
+Nt:-9
+Nu:-9
 Nv:3
-Nw:-7
-Ny:-13
-Nz:3
-O-:-1
-O:3
-OA:-6
-OB:5
-OC:-1
-OD:17
-OE:12
-OF:-7
-OG:-6
-OH:4
-OI:-11
-OJ:9
-OK:1
-OL:10
-OM:-1
-ON:1
-OP:8
-OR:2
-OS:-5
-OT:24
-OV:1
-OW:2
-OY:4
-Ob:9
-Od:12
-Of:-1
-Og:1
-Oh:-4
-Oi:-4
-Oj:-2
-Ok:7
-Ol:10
-Om:-6
-Op:-7
-Oq:11
-Or:3
-Ot:3
-Ou:9
-Ov:-4
-Ow:3
-Oz:-1
-P-:7
-P:9
-PA:3
-PE:-9
-PG:3
-PH:13
-PI:-6
-PJ:7
-PK:-5
-PL:-1
-PM:4
+Nw:-4
+Ny:-11
+Nz:5
+O:2
+OA:-7
+OB:11
+OD:13
+OE:11
+OF:-10
+OG:-3
+OH:1
+OI:-5
+OJ:3
+OK:-6
+OL:9
+OM:8
+ON:-2
+OO:3
+OP:10
+OQ:-10
+OR:3
+OS:-4
+OT:15
+OV:-4
+OW:-1
+OY:9
+Ob:7
+Od:11
+Of:3
+Og:2
+Oh:4
+Oi:-3
+Oj:-8
+Ok:6
+Ol:7
+On:3
+Oo:-1
+Op:-4
+Oq:12
+Or:5
+Ot:4
+Ou:13
+Ov:-5
+Ow:-9
+Oz:1
+P-:12
+P:7
+PA:4
+PC:-3
+PE:-6
+PF:3
+PG:9
+PH:12
+PI:-11
+PJ:4
+PK:-3
+PL:5
+PM:9
 PN:-3
-PO:4
+PO:7
 PP:6
-PQ:2
-PR:9
+PQ:-1
+PR:3
 PS:2
-PT:10
-PV:10
-PW:3
-PY:-2
-Pb:5
-Pf:-9
-Ph:13
-Pi:15
-Pj:3
-Pk:1
-Pl:9
-Pm:-4
-Pn:10
-Po:3
-Pq:10
-Pr:7
+PT:8
+PV:11
+PW:-2
+PY:2
+Pb:3
+Pf:1
+Ph:7
+Pi:13
+Pj:5
+Pk:-4
+Pl:5
+Pm:1
+Pn:5
+Po:1
+Pp:-5
+Pr:3
 Pt:3
-Pu:9
-Pv:1
-Pw:-12
-Py:-9
+Pu:12
+Pv:-8
+Pw:-7
+Py:-11
 Pz:3
-Q-:6
-Q:1
+Q-:11
+Q:6
 QA:-5
-QC:-10
-QD:-2
-QE:4
-QF:7
-QG:-3
-QH:-1
-QI:-3
-QL:4
-QM:-16
-QN:-2
-QO:-1
-QP:-13
-QQ:-13
-QR:-1
+QC:-4
+QD:2
+QE:6
+QF:6
+QG:3
+QH:-8
+QK:-7
+QL:3
+QM:-13
+QP:-15
+QQ:-11
+QR:-4
 QS:-9
-QT:16
+QT:5
 QV:-13
-QW:-5
+QW:-4
 QY:-4
-Qb:-10
-Qd:14
-Qf:-8
-Qg:5
-Qh:-9
-Qi:-1
-Qj:10
-Qk:2
-Ql:6
-Qm:4
-Qo:-3
-Qp:4
-Qq:-22
-Qr:10
-Qs:-7
+Qb:-1
+Qd:10
+Qf:-17
+Qg:2
+Qh:-10
+Qj:7
+Qk:-8
+Ql:5
+Qm:16
+Qo:-1
+Qp:10
+Qq:-23
+Qr:9
+Qs:-10
 Qt:-2
-Qu:-2
-Qv:11
-Qw:6
-Qy:1
-Qz:-12
-R:10
-RC:11
-RE:9
-RG:-1
+Qu:-4
+Qv:12
+Qw:8
+Qy:2
+Qz:-7
+R-:3
+R:15
+RA:-2
+RC:9
+RE:5
+RG:-4
 RH:12
-RL:6
-RN:4
-RO:-1
-RP:8
-RQ:10
-RS:25
-RV:16
-RW:16
-RY:1
-Rb:5
-Rh:9
+RL:5
+RN:5
+RO:1
+RP:9
+RQ:8
+RS:20
+RV:10
+RW:15
+RY:7
+Rb:4
+Rh:5
 Ri:-6
-Rk:5
-Rl:2
-Rm:-5
-Ro:-1
-Rp:-7
-Rr:7
-Rt:5
-Rw:-10
-Rz:5
-S-:1
-S:-3
-SA:2
-SC:-2
-SD:7
-SE:2
-SF:-4
-SH:-11
-SL:6
-SM:5
+Rk:8
+Rl:4
+Rm:-2
+Ro:-4
+Rp:-9
+Rr:9
+Rt:6
+Rw:-9
+Rz:7
+S-:3
+S:-1
+SA:4
+SC:-7
+SD:1
+SF:-1
+SG:-4
+SH:-9
+SK:-3
+SL:8
+SM:2
 SN:-1
-SO:-5
-SP:-5
-SQ:-4
-SR:16
-SS:13
-SW:-8
-Sb:8
-Sf:-10
+SO:-3
+SP:-4
+SQ:-7
+SR:5
+SS:10
+SW:-10
+Sb:6
+Sf:-7
 Sh:-15
-Si:-2
-Sj:-11
-Sk:7
-Sl:-10
-Sm:9
-So:4
-Sp:5
-Sq:-7
-Sr:7
-St:1
-Su:-4
-Sw:-6
-Sy:-5
-Sz:-3
-T-:-6
-T:5
-TA:3
-TH:21
-TK:-3
-TO:14
-Th:20
-Ti:12
-To:2
-Tp:21
-Tq:6
-Tt:4
-V-:3
-V:3
+Si:-1
+Sj:-8
+Sk:10
+Sl:-9
+Sm:7
+So:2
+Sp:6
+Sq:-3
+Sr:8
+St:3
+Su:-3
+Sw:-4
+Sy:-3
+Sz:-2
+T-:-2
+T:9
+TA:4
+TH:22
+TK:-2
+TO:19
+Th:6
+Ti:4
+To:5
+Tp:4
+Tq:8
+Tt:9
+Tz:-3
+V:1
 VA:5
-VB:10
-VC:11
-VE:13
-VK:9
-VN:-8
-VO:5
-VP:12
-VS:-3
-VT:7
-VW:11
-Vf:-6
-Vi:2
-Vo:-10
-Vq:5
-Vr:6
-Vt:-3
-Vw:-4
-Vz:3
-W-:4
-W:3
+VB:11
+VC:12
+VE:10
+VK:12
+VN:-6
+VO:8
+VP:16
+VS:4
+VT:5
+VW:8
+Vf:-7
+Vi:-2
+Vo:-11
+Vp:2
+Vq:7
+Vr:8
+Vt:-1
+Vw:-2
+Vz:8
+W-:6
+W:6
 WA:2
 WC:6
-WE:10
-WF:-15
-WG:-5
-WH:2
-WK:5
-WL:-5
-WM:-5
-WN:4
+WE:5
+WF:-10
+WG:1
+WH:3
+WK:2
+WL:5
+WM:-7
+WN:1
+WO:4
 WP:-4
-WQ:-1
-WR:20
-WS:4
-WT:3
-WW:-11
-WY:4
-Wb:-8
-Wf:-10
-Wg:3
-Wh:7
-Wi:-4
-Wj:2
-Wk:3
-Wl:11
-Wm:9
-Wo:3
-Wp:-3
-Wq:-9
-Wr:-4
-Wt:-1
-Wv:6
-Ww:3
-Wz:3
+WQ:1
+WR:10
+WS:3
+WT:5
+WV:-8
+WW:-6
+WY:6
+Wb:-9
+Wf:-8
+Wg:5
+Wh:5
+Wi:2
+Wl:5
+Wm:6
+Wo:4
+Wp:-6
+Wq:-7
+Wr:1
+Wt:-2
+Wv:4
+Ww:-4
+Wz:5
 X:12
 XA:12
-Y-:1
-Y:10
-YA:10
-YC:-3
-YN:4
+Y-:-6
+Y:14
+YA:8
+YC:-16
+YN:15
 YO:2
-YP:-4
-YQ:4
-YS:-8
-YW:9
-YY:-3
-Yf:-9
+YP:-7
+YQ:7
+YS:-6
+YW:10
+YY:-8
+Yf:-7
 Yh:8
-Yi:3
-Yl:-14
-Yo:4
+Yi:-2
+Yl:-6
 Yp:7
-Yr:12
-Yt:-3
-Yz:7
-any:-7
-b-:5
-b:9
+Yr:14
+Yt:-7
+Yw:-3
+Yz:4
+any:-8
+b-:10
+b:12
 bA:12
-bC:-3
-bE:15
-bG:6
-bH:5
-bK:9
-bN:7
-bO:-1
-bP:-9
-bQ:-3
+bC:-2
+bE:10
+bG:5
+bH:4
+bK:12
+bN:5
+bP:-8
+bQ:-4
 bR:7
-bS:11
-bW:1
-bb:-4
-bf:-4
-bh:-2
-bi:7
-bj:-9
-bl:5
+bS:12
+bW:4
+bb:-10
+bf:-6
+bh:-3
+bi:8
+bj:-7
+bl:2
 bm:7
-bo:5
-bp:11
-bq:9
-br:5
-bt:2
-bw:-8
-bz:5
-d-:-7
-d:7
-dA:11
-dO:-7
-dQ:-7
+bp:6
+bq:13
+br:16
+bt:3
+bw:-4
+bz:3
+d-:-4
+d:10
+dA:12
+dO:3
+dQ:-5
 di:4
-dt:2
-dw:-7
+dt:3
+dw:-10
 f-:3
-f:-7
-fA:5
-fC:-11
-fE:-15
-fF:-7
-fG:-9
-fH:-9
+f:-8
+fA:1
+fC:-12
+fE:-12
+fF:-2
+fG:-6
+fH:-10
 fK:-2
 fM:-8
-fN:-7
-fO:-4
-fP:-4
-fQ:-7
-fR:9
-fS:-10
-fV:-10
-fW:-10
-fY:-11
+fN:-9
+fO:-3
+fP:-3
+fQ:-9
+fR:6
+fS:-13
+fV:-9
+fW:-6
+fY:-12
 fb:1
-ff:-18
-fg:-9
-fh:9
-fi:7
-figures:-6
-fj:-5
-fl:-2
-fo:5
+ff:-17
+fg:-7
+fh:10
+fi:-2
+figures:-8
+fj:-7
+fo:7
 fp:-13
-fq:-20
+fq:-17
 fr:-4
-fs:-11
+fs:-14
 ft:-2
-fu:9
-fv:-5
-fw:-6
-fy:-10
-fz:-6
-g-:-2
-g:-1
-gA:-1
-gC:-6
+fu:8
+fv:1
+fw:-5
+fy:-4
+fz:2
+g-:5
+g:-4
+gA:-7
+gC:-3
 gE:-3
-gN:-6
-gO:-14
-gP:-12
-gW:8
+gN:-4
+gO:-6
+gP:-6
+gW:7
 gY:-3
-gg:-6
-gl:-3
-go:3
-gt:2
-gy:-10
+gf:4
+gg:-4
+gl:-8
+gt:-2
+gy:-14
 gz:-4
-h-:7
-h:13
-hA:11
-hC:-6
-hE:-14
-hF:-10
-hG:-10
-hH:2
-hJ:10
-hK:-5
-hM:11
-hN:5
-hO:2
-hQ:9
-hR:9
-hS:-4
-hT:-6
-hW:14
-hb:5
+h-:6
+h:14
+hA:12
+hC:2
+hE:-17
+hF:-13
+hG:-4
+hH:4
+hJ:9
+hK:-2
+hM:10
+hN:16
+hO:-3
+hQ:4
+hR:6
+hS:-6
+hT:-7
+hW:7
+hb:11
 hf:-1
-hh:12
-hi:-3
-hj:-1
-hm:-1
-hn:5
-ho:-5
-hp:-4
-hq:7
+hh:8
+hi:1
+hj:-9
+hm:-6
+hn:3
+ho:-2
+hp:-9
+hq:5
 hr:-2
-hu:7
-hw:-9
+ht:3
+hu:3
+hw:-8
 hz:-10
-i-:-4
-i:-2
-iA:10
-iB:13
-iC:9
-iD:-2
-iE:11
-iF:-1
-iG:-5
-iH:-4
-iJ:10
-iK:-2
-iL:-9
-iM:2
-iN:3
-iO:6
-iP:13
-iR:12
-iS:-8
-iT:2
-iV:4
-iW:3
-ib:6
-if:3
-ig:-9
-ih:1
-ii:-11
-ij:-4
+i-:1
+i:1
+iA:5
+iB:4
+iC:4
+iD:-3
+iE:10
+iF:-3
+iG:-3
+iH:-3
+iI:-5
+iJ:9
+iL:-1
+iM:-5
+iN:-6
+iO:4
+iP:12
+iQ:3
+iR:7
+iS:-3
+iT:8
+iV:-1
+iW:4
+iY:7
+ib:8
+if:6
+ig:-10
+ii:-8
+ij:-3
 ik:-8
-il:-5
-im:2
+il:-6
+im:3
 io:3
-ip:-7
-iq:2
-ir:-2
-is:-4
-iu:-4
-iv:-5
+ip:-3
+iq:4
+ir:-6
+is:-5
+it:-1
+iu:-6
+iv:-10
+iw:3
 iy:1
-iz:5
-j-:-2
-j:-6
-jA:6
-jC:-9
-jD:11
+iz:-1
+j-:-4
+j:-3
+jA:7
+jC:-11
+jD:7
 jE:-13
-jF:12
-jG:-3
-jH:4
-jK:-5
-jM:-7
-jN:-7
-jO:-2
+jF:5
+jH:1
+jK:-3
+jM:-8
+jN:-3
+jO:2
 jP:-9
-jQ:-12
+jQ:-5
 jS:3
-jb:-1
-jf:-2
-jh:1
-ji:8
-jj:-1
-jm:3
-jo:5
-jp:-2
-jq:-8
-jr:14
-js:1
-jt:1
-jw:-9
-k-:2
+jb:5
+jf:-7
+jh:-3
+ji:6
+jm:9
+jo:2
+jp:7
+jq:-7
+jr:22
+jw:-5
+jz:1
+k-:-1
 k:6
-kA:8
-kD:7
-kM:-1
-kN:8
-kO:-9
-kQ:12
-kS:-3
-kW:-9
-kf:6
-ki:14
-ko:-7
-kp:-5
-kr:14
-kt:2
-kw:14
-kz:5
-l-:5
-l:-4
-lA:-7
-lN:-3
-lO:11
-lP:11
-lQ:2
-lY:-9
-lf:-9
-lg:8
-lh:7
-li:-1
-lo:-10
-long:-12
-longer:-17
-lt:3
-m:6
-mE:9
-mG:-12
-mO:-2
-mP:7
-mS:3
-mY:3
-mf:-2
-mi:3
-mj:-3
-ml:11
+kA:10
+kD:5
+kM:3
+kN:6
+kO:-2
+kQ:10
+kW:-7
+kf:7
+ki:6
+ko:-9
+kp:-3
+kr:11
+kt:5
+kw:5
+kz:13
+l-:10
+l:3
+lA:-12
+lN:-5
+lO:7
+lP:7
+lQ:7
+lY:-1
+lf:-12
+lg:6
+lh:8
+li:-7
+lo:-7
+long:-13
+longer:-14
+lt:1
+lz:-6
+m-:-7
+m:9
+mA:-2
+mE:6
+mG:-9
+mO:4
+mP:10
+mS:15
+mY:4
+mf:9
+mi:5
+ml:7
 mm:-6
-mp:4
-mq:7
-mr:2
-mt:4
-mw:6
-mz:-1
-n-:18
-n:8
-nK:16
-nP:6
-nn:13
-no:-8
-nt:-5
-nw:5
-o-:6
-o:5
-oB:9
-oC:-4
-oD:14
-oE:13
-oF:-4
-oG:5
-oH:4
-oI:-1
+mp:1
+mq:9
+mr:4
+mt:1
+mw:5
+mz:8
+n-:12
+n:7
+nK:6
+nO:4
+nP:4
+nQ:3
+nn:18
+no:-3
+nt:-7
+nw:3
+o-:2
+o:3
+oA:2
+oB:10
+oC:-2
+oD:7
+oE:9
+oF:-2
+oG:9
+oH:3
+oI:-5
 oJ:2
-oK:11
-oL:5
-oM:7
-oN:6
-oO:6
+oK:15
+oL:7
+oM:9
+oN:5
+oO:7
 oP:16
-oQ:-4
-oR:3
-oS:2
-oT:2
-oV:5
-oW:-2
+oQ:-10
+oR:4
+oT:6
+oV:11
+oW:-1
 oY:6
-ob:2
-of:4
+ob:4
+of:2
+oh:5
 oi:-7
-oj:-1
-ok:-8
-ol:5
-om:-10
-oo:-1
-op:2
+oj:-4
+ok:-12
+ol:6
+om:-11
+on:1
+oo:-2
+op:-2
 oq:3
-or:-1
-os:1
-ot:1
-ou:5
-ov:-5
-ow:-2
-oy:-4
-oz:7
-p-:4
-p:-3
-pA:2
-pB:4
-pC:6
+or:-11
+os:3
+ot:4
+ou:10
+ov:-1
+oy:-5
+oz:12
+p-:-2
+p:1
+pA:3
+pB:13
+pC:3
 pE:2
-pF:7
-pG:-4
+pF:3
+pG:-3
 pH:-3
-pK:13
-pL:-2
-pM:-7
+pK:20
+pL:-3
+pM:-3
 pN:1
-pO:14
-pP:10
-pQ:-4
-pR:3
-pS:17
-pV:5
-pW:7
-pY:14
-pb:3
-pf:-6
-pg:-7
-ph:-6
-pj:-7
-pl:9
-pm:2
-po:-2
-pp:6
-pq:2
-pr:6
-ps:8
-pt:-11
-pv:5
-pw:-5
-pz:1
-q-:-8
+pO:16
+pP:7
+pQ:4
+pR:-5
+pS:18
+pV:8
+pW:8
+pY:11
+pb:5
+pf:-3
+pg:-5
+ph:2
+pi:1
+pj:-5
+pl:15
+pm:-2
+po:2
+pp:8
+pq:1
+pr:12
+ps:7
+pt:-4
+pv:4
+pw:-4
+pz:3
+q-:2
 q:12
-qC:7
-qF:10
-qH:10
+qA:6
+qC:6
+qF:13
+qH:6
 qM:-15
-qN:18
-qO:-16
+qN:3
+qO:-11
 qP:-6
-qQ:-1
-qS:-13
-qV:-12
-qW:-7
-qf:8
-qh:20
-qi:4
-qj:7
-qk:-8
-qo:-16
-qp:-11
-qq:-10
-qr:-8
-qt:-2
-qw:-8
-qz:8
-r-:-9
-r:2
-rA:12
-rB:13
-rC:-16
-rD:7
-rE:2
-rF:-3
-rG:-1
-rH:-1
+qS:-11
+qV:-14
+qf:7
+qh:8
+qi:-1
+qj:3
+qk:-6
+qo:-12
+qp:-15
+qq:-9
+qr:-7
+qt:-6
+qw:-13
+qz:-4
+r-:-7
+r:4
+rA:13
+rB:16
+rC:-12
+rD:1
+rE:1
+rG:-5
+rH:-4
 rJ:1
-rK:1
-rL:16
-rM:9
-rN:-3
-rO:8
-rP:2
-rQ:-6
+rK:10
+rL:4
+rM:1
+rN:2
+rO:1
+rP:-1
+rQ:-10
 rR:6
-rS:-2
-rT:2
-rV:10
-rW:5
-rY:-4
+rS:-9
+rT:4
+rV:7
+rW:3
+rY:-2
 rb:1
 recipe:-21
-rf:-11
-rg:9
-rh:10
-rj:4
-rk:-8
-rl:9
-ro:-1
-rp:5
-rq:5
+rf:-16
+rg:10
+rh:9
+rj:1
+rk:-13
+ro:2
+rp:7
+rq:2
+rr:4
 rs:-3
-rt:1
-ru:3
-rv:-4
-rw:-7
-ry:10
-rz:3
-s-:1
-s:2
-sA:3
-sO:7
-sP:6
-sf:-9
-sg:1
-short:-5
-si:2
-so:-9
-sr:9
-st:-3
-sv:-16
-sw:-2
-t-:-1
-t:-1
+rt:2
+ru:6
+rv:2
+rw:-9
+ry:7
+rz:-5
+s-:7
+s:-2
+sO:8
+sP:5
+sf:-8
+sg:4
+short:-6
+si:-2
+so:-4
+sr:10
+st:-2
+sv:-11
+sw:-4
+t:-4
 tA:-2
-tB:1
-tD:10
+tB:4
+tC:2
+tD:9
+tE:5
 tF:-2
-tG:5
-tH:-10
-tI:8
-tJ:2
-tK:-7
-tM:-3
-tN:1
-tO:8
-tP:3
-tQ:-2
-tR:1
-tS:2
-tT:3
-tV:-3
-tW:-9
-tY:5
-tb:-6
-td:11
-tf:-3
-tg:-4
-th:9
-ti:-1
-tk:-1
-tl:2
-tm:7
+tG:2
+tH:3
+tI:9
+tJ:5
+tK:-8
+tL:5
+tM:-2
+tN:4
+tO:5
+tP:2
+tQ:-1
+tR:-1
+tS:3
+tT:1
+tY:-1
+tb:-5
+td:6
+tf:-1
+tg:-7
+th:11
+tj:-6
+tk:-4
+tl:5
+tm:2
 tn:1
-to:-1
-tp:1
-tr:7
-ts:-1
-tt:-4
+to:3
+tp:6
+tq:1
+tr:5
+ts:3
+tt:-3
 tu:12
-tv:-4
-tw:-8
-ty:-9
-tz:4
-u-:5
-u:6
-uA:4
+tv:3
+tw:-10
+ty:-11
+tz:6
+u-:6
+u:7
+uA:6
 uO:-3
-uP:5
-uW:6
-ui:-7
+uP:3
+uW:8
+ui:-6
+uo:1
 ut:1
+uw:-2
 uz:-4
-v-:-10
-v:5
-vA:2
-vN:-4
-vO:-13
-vP:-5
-vQ:12
-vS:-8
+v-:-12
+vA:1
+vN:-5
+vO:-8
+vP:-3
+vQ:8
+vS:-5
 vW:3
-vf:-1
-vi:-3
-vl:-13
-vo:10
-vp:9
-vr:-16
-vt:-7
-vv:-3
-vw:-4
-vz:7
+vf:1
+vl:-8
+vo:14
+vp:7
+vr:-12
+vt:-8
+vv:1
+vw:-5
+vz:4
 w-:-1
-w:-14
-wA:-4
-wB:4
-wC:2
-wD:10
-wE:7
-wF:3
-wG:-2
-wH:-23
-wK:-10
-wM:2
-wO:3
-wP:3
-wQ:-1
-wR:8
-wS:-5
+w:-10
+wA:1
+wB:3
+wC:6
+wD:9
+wE:5
+wF:4
+wH:-16
+wK:-5
+wL:-5
+wM:-5
+wN:1
+wO:2
+wQ:-8
+wR:6
+wS:-7
 wV:-3
-wY:-10
-wb:-6
-wd:-7
-wh:-7
-whole A:-2
-whole H:9
-whole J:12
-whole K:17
-whole S:-5
+wW:3
+wY:-7
+wb:-8
+wh:-4
+whole A:-1
+whole D:12
+whole H:6
+whole J:17
+whole K:18
+whole S:-6
 whole n:3
-whole recipe:-7
-wi:-1
-wj:-5
-wk:-1
-wl:3
-wm:-7
-wo:-1
-wp:-3
-wq:-2
-wr:2
-ws:-9
+whole p:-6
+whole recipe:-5
+wj:-7
+wk:4
+wl:2
+wm:-11
+wo:1
+wp:-5
+wq:-8
+wr:-13
+ws:-5
 wt:1
-wu:-4
-ww:1
+wu:-8
+ww:4
 wy:-14
-wz:4
-y-:-14
-y:-3
-yA:-9
-yC:-5
-yE:3
-yF:-4
-yP:-8
-yS:-8
-yg:-5
-yo:-13
-yp:-1
-yt:-13
+wz:2
+y-:-9
+y:-2
+yA:-12
+yC:-10
+yE:2
+yF:-3
+yP:-5
+yS:-6
+yg:-8
+yo:-11
+yp:-2
+yt:-12
 yy:-6
-yz:-14
-z-:1
-z:3
-zA:-2
-zB:9
-zC:-16
-zD:-3
-zE:12
-zF:6
-zG:-7
+yz:-7
+z-:-1
+z:-1
+zA:2
+zB:12
+zC:-21
+zD:1
+zE:6
+zF:5
+zG:-4
 zH:7
-zJ:3
-zK:1
-zL:-3
-zM:-9
-zN:2
-zO:3
-zP:-7
-zQ:6
-zR:11
-zS:2
-zT:7
+zJ:8
+zK:3
+zL:-6
+zM:4
+zO:10
+zP:-5
+zQ:4
+zR:9
+zS:-1
+zT:4
 zV:11
-zW:-1
-zY:3
-zb:-11
-zd:3
-zf:4
-zg:7
-zi:-7
-zj:-4
-zk:2
-zl:8
-zo:3
-zq:4
+zW:1
+zY:8
+zb:-6
+zd:1
+zf:-4
+zg:12
+zh:-1
+zi:-4
+zj:-3
+zk:-5
+zl:5
+zm:6
+zo:4
+zp:-3
 zr:-2
-zs:4
-zt:-1
-zu:-9
-zv:5
-zw:-4
-zy:-2
-zz:-1`;
+zs:3
+zu:-11
+zv:4
+zw:2
+zy:1
+zz:-4`;

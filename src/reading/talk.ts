@@ -214,7 +214,7 @@ function unquoted(post: string): { readonly text: string; readonly gone: string[
 const isOfRecipe = (doubt: Doubt): boolean =>
   doubt.id === 'two-recipes' ||
   doubt.id === 'corrected' ||
-  (doubt.id === 'range' && doubt.said.includes(' or ')) ||
+  doubt.id === 'range' ||
   (doubt.id === 'two-amounts' && doubt.said.filter((said) => /\p{L}/u.test(said)).length > 1);
 
 /** A deed, a bare figure, or a volume of a vessel's size. */
