@@ -11,6 +11,7 @@ import type { Settled } from './settle.ts';
 import { choices, recipePointedAt, type Several, severalIn } from './several.ts';
 import { makeSpeller } from './spelling.ts';
 import { amongTalk } from './talk.ts';
+import { saidOfEarlier, withoutEarlier } from './versions.ts';
 import { writtenUp } from './written-up.ts';
 
 export type { Reader } from './itemize.ts';
@@ -51,6 +52,22 @@ const nothingDropped: ReadonlySet<number> = new Set();
  * what its writer answered to doubts about it.
  */
 export function readRecipe(reader: Reader, input: string, settled: Settled | null = null): RecipeReading {
+  const { text, told } = withoutEarlier(input);
+  const reading = readPointed(reader, text, settled);
+  if (told.length === 0) return reading;
+  const fates = told.flatMap((one) => fatesOf(one, 'of an earlier version'));
+  return {
+    ...reading,
+    assumptions: [...reading.assumptions, { id: 'left-out', text: saidOfEarlier(told) }],
+    fates: [...reading.fates, ...fates],
+  };
+}
+
+const fatesOf = (text: string, why: string): readonly Fate[] =>
+  (text.match(/\d+(?:[.,]\d+)*/g) ?? []).map((figure) => ({ text: figure, fate: 'aside', why }));
+
+/** What it says of the recipe that it points at, if there are several. */
+function readPointed(reader: Reader, input: string, settled: Settled | null): RecipeReading {
   const several = severalIn(input);
   const one = recipePointedAt(several);
   if (!one) return readPart(reader, input, several, settled);
@@ -63,8 +80,6 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
   const isSwap = reading.fats.length === 1 && reading.alkali.length === 0 && swapped.test(one.text);
   if ((reading.fats.length === 0 && reading.doubts.length === 0) || isSwap)
     return readPart(reader, input, several, settled);
-  const fatesOf = (text: string, why: string): Fate[] =>
-    (text.match(/\d+(?:[.,]\d+)*/g) ?? []).map((figure) => ({ text: figure, fate: 'aside', why }));
   const others = [...fatesOf(one.rest, 'of another recipe'), ...fatesOf(one.marks, 'the number of a recipe')];
   const text = `I took ${one.called}, of the ${one.of} recipes in the post.`;
   return {
