@@ -126,7 +126,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [rendered, always],
     [asMuch, always],
     [inTwoVessels, signal.both],
-    [timetables, signal.price],
+    [timetables, always],
     [kindTold, always],
     [elsewise, always],
     [otherUses, always],

@@ -10,7 +10,7 @@ export interface LaidOut {
 }
 
 /** Cells of a comma-separated line, quotes removed; null where a quote stays open. */
-function csvCells(line: string, separator: string): string[] {
+export function csvCells(line: string, separator: string): string[] {
   const cells: string[] = [];
   let cell = '';
   let inQuotes = false;

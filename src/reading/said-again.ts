@@ -37,14 +37,16 @@ const asks = (token: Token | undefined): boolean => token?.t === 'word' && verbs
 /** "Lye is worked out for the 450": a figure that stands further up. */
 export function isForThe(tokens: readonly Token[], k: number, { quantity: { text } }: Figure): boolean {
   if (tokens[k + 1] !== undefined && !isStop(tokens[k + 1])) return false;
-  if (!/^(?:the|my|those)$/.test(wordAt(tokens, k - 1)) || wordAt(tokens, k - 2) !== 'for') return false;
+  if (!/^(?:the|my|those|that)$/.test(wordAt(tokens, k - 1)) || wordAt(tokens, k - 2) !== 'for') return false;
   const value = Number.parseFloat(text);
   return tokens.some((one, at) => at < k && isWeight(one) && Number.parseFloat(one.quantity.text) === value);
 }
 
 /** "Is that lye right for 6 lbs?": a question that ends with what the post gave before. */
 const isFor = (tokens: readonly Token[], k: number): boolean =>
-  isWeight(tokens[k]) && wordAt(tokens, k - 1) === 'for' && isMark(tokens[k + 1], '?');
+  isWeight(tokens[k]) &&
+  wordAt(tokens, /^(?:that|those|the|this)$/.test(wordAt(tokens, k - 1)) ? k - 2 : k - 1) === 'for' &&
+  isMark(tokens[k + 1], '?');
 
 /** "is the 6.35 oz still right": an amount that the post gave before, spoken of again. */
 export function isReference(tokens: readonly Token[], k: number, token: Figure): boolean {
@@ -225,6 +227,8 @@ export function isOutcome(tokens: readonly Token[], k: number, { quantity: { dim
   let at = k - 1;
   while (k - at <= 3 && /^(at|to|about|around|roughly|nearly|just|under|over)$/.test(wordAt(tokens, at))) at--;
   const [before, last] = [wordAt(tokens, at - 1), wordAt(tokens, at)];
+  // "yield 2050 g, loss 47 g"
+  if (/^(?:loss|losses|wastage)$/.test(last) && !isIngredient(tokens[at - 1])) return true;
   return (before === 'out' && last === 'came') || (last === 'out' && /^(came|comes)$/.test(before));
 }
 

@@ -1,6 +1,6 @@
 /** Times of the day with a full stop: `7.00 melt, 7.15 lye in, 7.25 trace`. */
 import type { Signals } from './signals.ts';
-import { isFat } from './token-is.ts';
+import { isFat, isMark } from './token-is.ts';
 import { asAside, type Token } from './tokens.ts';
 
 const clock = /^(\d{1,2})\.([0-5]\d)\.?$/;
@@ -21,7 +21,9 @@ export function timetables(tokens: readonly Token[], { figures }: Signals): read
   let out: Token[] | null = null;
   let run: number[] = [];
   const close = (): void => {
-    const beside = run.filter((k) => isFat(tokens[k + 1]) || isFat(tokens[k - 1]) || isFat(tokens[k - 2]));
+    const beside = run.filter(
+      (k) => isFat(tokens[k + 1]) || isFat(tokens[k - 1]) || (isFat(tokens[k - 2]) && !isMark(tokens[k - 1], ',;')),
+    );
     if (run.length >= leastTimes && 2 * beside.length < run.length)
       for (const k of run) {
         const token = tokens[k];

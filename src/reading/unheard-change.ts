@@ -152,7 +152,7 @@ const lostLye: readonly string[] = [
 ];
 /** Lye that was lost otherwise, or that nobody weighed. */
 const lye: readonly string[] = [
-  `(?:L|\\bsolution|\\blye|\\bcaustic|\\bbeads) [^#.?]{0,60}\\b${lost}\\b`,
+  `(?:L|\\bsolution|\\blye|\\bcaustic|\\bbeads)(?! (?:figure|amount|number|value|line|weight|entry)\\b[^#.?]{0,20}\\blost\\b) [^#.?]{0,60}\\b${lost}\\b`,
   `\\b${lost} (?!(?:the |my |our |that |a |an )*(?:${anyPaper})s?\\b)(?:[a-z]+ ){0,5}L\\b(?! (?:note|notes|recipe|sheet|card|figure|figures|number|numbers|amount|label)\\b)`,
   `\\b(?:drops?|grains?|beads|bit|spoonful|some|part) of ${the}L [^.?]{0,24}\\b(?:on|onto|into|down|over) (?:the|my) (?:floor|table|worktop|counter|sink|bench|drain|stove|hob|tray|grass)\\b`,
   `\\b(?:scale|scales|display) (?:jumped|died|drifted|flickered|wobbled|froze|gave out|stuck)\\b[^.?]*L`,

@@ -2,7 +2,7 @@
  * "v1 had lard instead of the shea, v2 = same with less water, v3 = above": of a post with one list, what is told by
  * their numbers of the versions before it. It is left out where the post says which one its list is.
  */
-import { cut, shortened } from './talk.ts';
+import { cut, longestTalk, shortened } from './talk.ts';
 
 const nouns = '(?:try|attempt|version|go|batch|round)';
 const nth = 'first|second|third|fourth|fifth|sixth|[1-9](?:st|nd|rd|th)';
@@ -112,15 +112,16 @@ function earlierIn(post: string, pieces: readonly Piece[], stem: string): readon
   const tellsMore = pieces.some((piece) => piece.stem === stem && piece.number === own && !isThis.test(piece.says));
   if (tellsMore && !isTitled) return null;
   return others.every(
-    ({ number, says }) => number < own && /\p{L}{2}/u.test(says) && !/:\s*$/.test(says) && !isRow(says),
+    (piece) => piece.number < own && /\p{L}{2}/u.test(piece.says) && !/:\s*$/.test(piece.says) && !isRow(piece),
   )
     ? others
     : null;
 }
 
 /** A row of a list that is numbered: "#1 olive 500 g". */
-const isRow = (says: string): boolean =>
-  /^\W*(?:\p{L}+\W+){1,4}\d[\d.,]*\s?(?:k?g|oz|lbs?|ml|%)?\W*$|^\W*\d[\d.,]*\s?(?:k?g|oz|lbs?|ml|%)(?:\W+\p{L}+){1,4}\W*$/u.test(
+const isRow = ({ stem, says }: Piece): boolean =>
+  !/^[vrm]$/.test(stem) &&
+  /^\W*(?:\p{L}+[^\p{L}\d,]+){1,4}\d[\d.,]*\s?(?:k?g|oz|lbs?|ml|%)?\W*$|^\W*\d[\d.,]*\s?(?:k?g|oz|lbs?|ml|%)(?: +\p{L}+){1,4}\W*$/u.test(
     says,
   );
 
@@ -128,25 +129,45 @@ const unknown =
   "(?:(?:is |has |have )?not (?:yet |been )*(?:worked|reckoned|calculated|figured|known|decided)|to be (?:worked|reckoned|calculated|figured)|(?:please )?work (?:it|that|this) out|now (?:it is |its |it's )?\\d)";
 /** "Lye: used to be 545 g with the tallow; not worked out for the above". */
 const usedToBe = new RegExp(
-  `\\b(?:used to (?:be|take|get)|was) (?:about |around )?\\d[^;\\n]*?(?=(?:[;,]|\\.(?=\\s)| [–—-]) ?${unknown})`,
+  `\\bused to (?:be|take|get) (?:about |around )?\\d[^;\\n]*?(?=(?:[;,]|\\.(?=\\s)| [–—-]) ?${unknown})`,
   'gi',
 );
+
+/** "My sister's recipe has 140 but for other oils, so please not that." */
+const notThat =
+  /(?<=^|\n|[.!?]\s)[^.!?\n]{1,60}['’]s (?:recipe|batch|soap|bar|card|book)\b(?:[^.!?\n]|\.(?=\d)){1,120}?\b(?:not that|not hers|not his|(?:for|with) (?:other|different) (?:oils|fats))\b[^.!?\n]*[.!]?/gi;
+
+/** "Five oil bar (2021) had no rice bran": of that year's, as long as it weighs nothing. */
+const ofYear =
+  /(?<=^|\n|[.!?\]]\s)[^.!?\n\d\]]{1,80}\((?:19|20)\d\d\) (?:had|was|were|never|used|contained|went)\b(?![^.!?\n]*\d ?(?:k?g|oz|lb|%))[^.!?\n]*[.!?]?/gi;
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** In order, without those that lie in another. */
+function apart(stretches: readonly Stretch[]): readonly Stretch[] {
+  const out: Stretch[] = [];
+  for (const one of stretches.toSorted((a, b) => a.from - b.from || b.to - a.to))
+    if (one.from >= (out.at(-1)?.to ?? 0)) out.push(one);
+  return out;
+}
 
 const mostShown = 3;
 
 /** The post without what it tells of earlier versions; `told`: what that is. */
 export function withoutEarlier(post: string): { readonly text: string; readonly told: readonly string[] } {
+  if (post.length > longestTalk) return { text: post, told: [] };
   const pieces = mayTell.test(post) ? piecesOf(post) : [];
   const stems = new Set(pieces.map(({ stem }) => stem));
   const earlier = [...stems].flatMap((stem) => earlierIn(post, pieces, stem) ?? []);
-  const once = / (?:used to [a-z]+|was) (?:about |around )?\d/i.test(post)
-    ? [...post.matchAll(usedToBe)].map(({ index, 0: { length } }) => ({ from: index, to: index + length }))
-    : [];
-  if (earlier.length + once.length === 0) return { text: post, told: [] };
-  const { text, gone } = cut(
-    post,
-    [...earlier, ...once].toSorted((a, b) => a.from - b.from),
-  );
+  const others = /['’]s (?:recipe|batch|soap|bar|card|book)\b/i.test(post) ? [...post.matchAll(notThat)] : [];
+  const once = / used to [a-z]+ (?:about |around )?\d/i.test(post) ? [...post.matchAll(usedToBe)] : [];
+  const dated = /\((?:19|20)\d\d\) [a-z]/i.test(post) ? [...post.matchAll(ofYear)] : [];
+  const also = [...once, ...others, ...dated].map(({ index, 0: { length } }) => ({ from: index, to: index + length }));
+  if (earlier.length + also.length === 0) return { text: post, told: [] };
+  const { text, gone } = cut(post, apart([...earlier, ...also]));
   const leant = labelsIn(text).some(
     (one) => leans.test(one.before) && earlier.some(({ stem, number }) => stem === one.stem && number === one.number),
   );
@@ -156,5 +177,5 @@ export function withoutEarlier(post: string): { readonly text: string; readonly 
 export function saidOfEarlier(told: readonly string[]): string {
   const shown = told.slice(0, mostShown).map((one) => `“${shortened(one)}”`);
   const more = told.length - shown.length;
-  return `I left out what is told of earlier versions: ${shown.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
+  return `I left out what is told of other versions: ${shown.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
 }

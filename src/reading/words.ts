@@ -1283,7 +1283,7 @@ about abt ie around approx appr apprx approximately roughly circa ca exactly jus
 weighed measured total bit more extra little nice quality premium regular normal ordinary standard usual chopped grated rendered strained
 clear white yellow golden dark light virgin cold pressed expeller unscented deodorised deodorized bleached rbd supermarket store shop bought brand branded
 kitchen pantry old new big small large bulk bottle bag tin jar tub pack packet generic own label leftover infused that this those these it them
-worth chilled iced boiled cooled frozen crushed food-grade powdered powder granules granulated flakes flake beads pearls pellets crystals prills microbeads micro
+worth chilled iced boiled cooled frozen crushed food-grade powdered powder granules granulated flakes flake beads pearls pellets crystals prills micropearl micropearls microprills premix premixed microbeads micro
 `,
 );
 

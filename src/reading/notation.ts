@@ -1,0 +1,130 @@
+/** Notations of laboratories, kitchens and cards, written as a plain list; figures that they hold beside it, set aside. */
+
+interface Aside {
+  readonly text: string;
+  readonly why: string;
+}
+
+interface Rule {
+  /** Without it the pattern matches nowhere. */
+  readonly needs: string;
+  readonly pattern: RegExp;
+  readonly as: string;
+  /** Why what is dropped is none of the recipe; empty where no figure is. */
+  readonly why: string;
+}
+
+const unit = '(?:k?g|gr|grams?|dag|oz|ounces?|lbs?|pounds?)';
+const number = '\\d+(?:[.,]\\d+)?';
+const rule = (needs: string, pattern: string, as: string, why = '', flags = 'gi'): Rule => ({
+  needs,
+  pattern: new RegExp(pattern, flags),
+  as,
+  why,
+});
+
+const rules: readonly Rule[] = [
+  // "m(KOH, 85 % pellets) = 116 g"
+  rule('m(', '(?<![\\p{L}\\d])m\\(([^()\\n]{2,40})\\)[ \\t]*[=:]', '$1 =', '', 'gu'),
+  // "sesame oil 1 pao = 250 g": the kitchen's own measure
+  rule(
+    '=',
+    `^([ \\t]*[-*•]?[ \\t]*\\p{L}[\\p{L} ]{2,30}?)[ \\t:]+1 (?!(?:g|kg|oz|lb|l|ml|dl|cl|part|cup|tsp|tbsp|pint|quart|pound|ounce|litre|liter|kilo|stone|tin|can|jar|tub|bottle|bag|box|pack|packet|pot|sachet|jug|block|bar|stick|brick)\\b)\\p{Ll}{2,12} = (?=${number} ?${unit}[ \\t]*$)`,
+    '$1 ',
+    'the kitchen’s own measure',
+    'gmu',
+  ),
+  rule('b.', '\\b(cocoa|shea|mango|kokum) b\\.(?=[ :]*\\d)', '$1 butter'),
+  rule('wt', '\\boz\\.? ?wt\\b\\.?', 'oz'),
+  // "+7d no zap"
+  rule('d', '(?<=^|\\n|[.;] )\\+(\\d{1,3}) ?d\\b(?! *[=:])', 'day $1:'),
+  rule('card', `\\b${number} ?[x×] ?${number}(?=[ -](?:index |recipe )?cards?\\b)`, '', 'the size of a card'),
+  rule(
+    'G',
+    '\\b(?:OG|FG|SG|(?:original |final |specific )?gravity)\\b[^().;\\n\\d]{0,16}[01]\\.\\d{3}(?:[^().;\\n\\d]{0,20}[01]\\.\\d{3})?\\b',
+    '',
+    'the gravity of a brew',
+  ),
+  rule(
+    'alance',
+    `(?<=\\b(?:balance|scales?)\\b[^.\\n\\d]{0,16})(?:±|\\+/-) ?${number} ?m?g\\b`,
+    '',
+    'what a scale shows',
+  ),
+  rule(
+    'through',
+    `\\b(?:go|goes|going|get|gets) through (?:about )?${number} ?(?:l|lit(?:re|er)s?|bars?|pieces?|${unit}) (?:a|per|each|every) (?:day|week|month|year)\\b`,
+    '',
+    'what is used up',
+  ),
+  rule(
+    'paste',
+    '\\b\\d+ parts? (?:of )?(?:the |soap )*paste ?(?::|to|and|with|in|\\+) ?\\d+ parts? (?:of )?(?:\\p{L}+ )?water\\b',
+    '',
+    'it thins the soap',
+    'giu',
+  ),
+  rule(
+    'soap',
+    `\\b${number} ?${unit}\\b(?= (?:of )?(?:the |my )?(?:old|leftover|left-over|grated|shredded|cubed|finished|cured) soaps?\\b)`,
+    '',
+    'soap that is done',
+  ),
+  // "I like 6 percent over"
+  rule(
+    'over',
+    "(?<=(?:^|[.!?;]\\s)(?:(?:i|we|i'd|would|like|want|prefer|aim|for|at|to|make|it|with|use|usually|about|around|please|go|my|and) ){0,6})(\\d+(?:[.,]\\d+)? ?(?:%|per ?cent)) over(?= *(?:[.!]|$|please\\b))",
+    '$1 superfat',
+    '',
+    'gim',
+  ),
+  rule(
+    'pour',
+    `\\b(?:weigh-?in|weigh(?:ed|s)|weight|mass) (?:at|when|before) (?:the )?pour\\w* (?:of |was |is )?${number} ?${unit}\\b`,
+    '',
+    'what went into the mould',
+  ),
+  rule('code', '^[ \\t]*\\[?bar ?code\\]?[: \\t][^\\n]*$', '', 'a barcode', 'gim'),
+  rule('trimmed', `\\btrimmed to ${number} ?${unit}\\b`, 'trimmed', 'the weight of one bar'),
+];
+
+const count = '(?:\\d+|one|two|three|four|five|six|seven|eight|nine|ten)';
+const counts = ['', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+const countOf = (said: string): number => Math.max(counts.indexOf(said.toLowerCase()), Number.parseInt(said, 10) || 0);
+const partsOf = new RegExp(`\\b(${count}) parts? (?:of )?(?=(\\p{L}+))`, 'giu');
+const partsAre = new RegExp(
+  `\\b(${count}) parts? (?:of )?(\\p{L}+)(?: \\p{L}+){0,2} ?(?:=|is|are|\\(=?) ?(${number}) ?(${unit})\\b`,
+  'giu',
+);
+
+/** "5 parts olive = 500 g, 4 parts coconut = 400 g": what the weights say again; where they do not, both stay. */
+function withoutParts(text: string): { readonly text: string; readonly dropped: readonly string[] } {
+  const rows = /\bparts?\b[^\n]*(?:=|is|are|\()/i.test(text) ? [...text.matchAll(partsAre)] : [];
+  const each = rows.map(([, parts = '', , weight = '']) => Number(weight.replace(',', '.')) / countOf(parts));
+  const units = new Set(rows.map((row) => row[4]));
+  const [first = 0] = each;
+  if (rows.length < 2 || units.size > 1 || each.some((one) => Math.abs(one - first) > 0.015 * first))
+    return { text, dropped: [] };
+  const known = new Map(rows.map(([, parts = '', name = '']) => [name.toLowerCase(), countOf(parts)]));
+  const dropped: string[] = [];
+  const rest = text.replace(partsOf, (found: string, parts: string, name: string) => {
+    if (known.get(name.toLowerCase()) !== countOf(parts)) return found;
+    dropped.push(found.trim());
+    return '';
+  });
+  return { text: rest, dropped };
+}
+
+/** The post in plain notation, and what was dropped from it. */
+export function plainly(post: string): { readonly text: string; readonly told: readonly Aside[] } {
+  const told: Aside[] = [];
+  let text = post;
+  for (const { needs, pattern, as, why } of rules) {
+    if (!text.includes(needs)) continue;
+    if (why !== '') for (const [found] of text.matchAll(pattern)) told.push({ text: found, why });
+    text = text.replace(pattern, as);
+  }
+  const { text: rest, dropped } = withoutParts(text);
+  told.push(...dropped.map((one) => ({ text: one, why: 'the weights say it, too' })));
+  return { text: rest, told };
+}

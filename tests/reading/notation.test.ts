@@ -1,0 +1,96 @@
+/** Notations of laboratories, kitchens, cards and ledgers. */
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => {
+  const { fats, alkali, waterGrams, doubts } = readRecipe(reader, text);
+  return {
+    grams: Object.fromEntries([...fats, ...alkali].map(({ id, grams }) => [id, Math.round(grams)])),
+    water: waterGrams === null ? null : Math.round(waterGrams),
+    doubts: doubts.map(({ id }) => id),
+  };
+};
+const listed = {
+  grams: { 'olive-oil-virgin': 600, 'coconut-oil': 300, lard: 100, naoh: 140 },
+  water: 300,
+  doubts: [],
+};
+const list = 'olive oil 600 g\ncoconut oil 300 g\nlard 100 g\nNaOH 140 g\nwater 300 g';
+
+describe('what leads the eye to an amount, or draws it', () => {
+  test.each([
+    'olive oil  ......... 600 g\ncoconut oil ....... 300 g\nlard .............. 100 g\nNaOH .............. 140 g\nwater ............. 300 g',
+    'Maker ...... me\nOlive ████████ 600g\nCoconut ████ 300g\nLard ██ 100g\nNaOH ███ 140g\nWater ████ 300g',
+    'Olive    ======== 600 g\nCoconut  === 300 g\nLard     == 100 g\nNaOH     == 140 g\nWater    === 300 g',
+    'Olive    ■■■■■■ 600 g\nCoconut  ■■■ 300 g\nLard     ■ 100 g\nNaOH     ■ 140 g\nWater    ■■■ 300 g',
+  ])('%s', (text) => expect(read(text)).toEqual(listed));
+
+  test('a figure that is blotted out is asked about', () =>
+    expect(read('olive oil 6██ g, coconut 300 g, lard 100 g, lye 140 g').doubts).toContain('unplaced'));
+});
+
+describe('a sheet kept for the books', () => {
+  const rows = (batch: string, second: string) =>
+    [
+      'Batch\tOil\tg\tEUR/kg\tEUR\tINCI',
+      `${batch}\tOlive\t600\t4.90\t2.70\tOlea Europaea`,
+      `${second}\tCoconut\t300\t3.80\t0.95\tCocos Nucifera`,
+      `${batch}\tLard\t100\t1.80\t0.18\tAdeps Suillus`,
+      `${batch}\tNaOH\t140\t3.10\t0.42\t-`,
+      `${batch}\tWater\t300\t0\t0\tAqua`,
+      'TOTAL\t\t1440\t\t4.25\t',
+    ].join('\n');
+  test.each([rows('112', '112'), rows('A7', 'A7'), rows('112', '112').replaceAll('\t', ';')])('%s', (text) =>
+    expect(read(`${text}\n\nIs the lye ok?`)).toEqual(listed),
+  );
+
+  test('of several batches says not which', () =>
+    expect(read(`${rows('1', '2')}\n\nIs batch 1 ok?`).doubts).not.toEqual([]));
+});
+
+describe('other notations', () => {
+  test.each([
+    'm(olive oil) = 600 g\nm(coconut oil) = 300 g\nm(lard) = 100 g\nm(NaOH, pellets) = 140 g\nm(water) = 300 g\nBalance ±0.1 g.',
+    'olive oil   600 g\ncoconut oil   1 seer = 300 g\nlard   100 g\nNaOH   140 g\nwater   300 g',
+    `${list}\n+7d no zap. +30d brown lather`,
+    `${list}\nThe beer for the next one had OG 1.060, stuck at 1.028.`,
+    `${list}\nWe go through 5 l a week.`,
+    `${list}\nYield 1380 g, loss 60 g (spatula).`,
+    `${list}\nDoes the 350 g old soap in cubes need any of it?`,
+    'olive oil 600 g\ncoconut oil 300 g\nlard 100 g\nNaOH, micropearl  140 g\nwater 300 g',
+    `${list}\nTimes: 11.10 on low, 11.25 lye in, 11.50 gel, 12.05 clear, 12.10 lard in, 12.20 poured.`,
+    `${list}\nWeigh-in at pour 1.41 kg, trimmed to 120 g for the shop.`,
+    '6 parts olive = 600 g, 3 parts coconut = 300 g, 1 part lard = 100 g. NaOH 140 g. Water 300 g. A friend says three parts coconut strip paint.',
+  ])('%s', (text) => expect(read(text)).toEqual(listed));
+
+  test('a card with several names a row', () =>
+    expect(
+      read('4×6 CARD\nOO 12.0   CO 6.0   Lard 2.0  (oz wt)\nLye 2.8 oz   Water 6.0 oz\nDoes it make sense?'),
+    ).toEqual({
+      grams: { 'olive-oil-virgin': 340, 'coconut-oil': 170, lard: 57, naoh: 79 },
+      water: 170,
+      doubts: [],
+    }));
+
+  test('parts that their weights contradict are asked about', () =>
+    expect(read('6 parts olive = 600 g, 3 parts coconut = 200 g. NaOH 112 g.').doubts).not.toEqual([]));
+
+  test.each([
+    ['olive 600 g, coconut 400 g. How much lye? I like 6 percent over.', 0.06],
+    ['olive 600 g, coconut 400 g, lye 140 g. My scale is 6 percent over.', null],
+  ])('%s', (text, superfat) => expect(readRecipe(reader, text).superfat).toBe(superfat));
+
+  test('a question about lye for what was weighed is no weight of the lye', () =>
+    expect(read('Fat: coconut oil, 5 lb\nSuperfat: 0%\nWhat is the sodium hydroxide in grams for that 5 lb?')).toEqual({
+      grams: { 'coconut-oil': 2268 },
+      water: null,
+      doubts: [],
+    }));
+
+  test('to thin a paste takes no part of the reckoning', () =>
+    expect(
+      read('sunflower 1.4 kg\ncoconut 600 g\nKOH TBD\ndilution: 1 part paste : 2 parts water\nsuperfat 3%').doubts,
+    ).toEqual([]));
+});
