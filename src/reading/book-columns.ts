@@ -1,6 +1,12 @@
 /** A sheet kept for the books: its columns of batch numbers, prices and INCI names say nothing of what is in the pot. */
 import { csvCells } from './layout.ts';
 
+/** What was left out, and why it is none of the recipe. */
+export interface Aside {
+  readonly text: string;
+  readonly why: string;
+}
+
 const ofBatches = 'a column of batch numbers';
 const kinds: readonly (readonly [RegExp, string])[] = [
   [/^(?:batch|lot|charge)(?: ?(?:no\.?|nr\.?|#|number))?$/i, ofBatches],
@@ -22,23 +28,27 @@ interface Column {
   readonly cells: string[];
 }
 
-/** What of a sheet is for the books alone; none of it where its rows are of several batches. */
-function columnsOf(head: readonly string[], rows: readonly (readonly string[])[]): readonly Column[] {
-  const found = head.flatMap((title, at) => {
+/** What of a sheet is for the books alone. */
+const columnsOf = (head: readonly string[], rows: readonly (readonly string[])[]): readonly Column[] =>
+  head.flatMap((title, at) => {
     const why = kinds.find(([pattern]) => pattern.test(title))?.[1];
-    return why ? [{ at, why, cells: [title, ...rows.map((row) => row[at] ?? '')] }] : [];
+    return why ? [{ at, why, cells: rows.map((row) => row[at] ?? '') }] : [];
   });
-  const isMixed = ({ why, cells }: Column): boolean =>
-    why === ofBatches && new Set(cells.filter((cell) => /\d/.test(cell))).size > 1;
-  return found.some(isMixed) ? [] : found;
+
+/** The rows are of several batches, and more than one is of one of them. */
+function isMixed({ why, cells }: Column): boolean {
+  const numbers = cells.filter((cell) => /\d/.test(cell));
+  const batches = new Set(numbers).size;
+  return why === ofBatches && batches > 1 && batches < numbers.length;
 }
 
 /** The post without such columns; `told`: what stood in them. */
 export function withoutBooks(post: string): {
   readonly text: string;
-  readonly told: readonly { readonly text: string; readonly why: string }[];
+  readonly told: readonly Aside[];
+  readonly mixed: boolean;
 } {
-  const nothing = { text: post, told: [] };
+  const nothing = { text: post, told: [], mixed: false };
   if (!mayHead.test(post)) return nothing;
   const lines = post.split('\n');
   const separator = post.includes('\t') ? '\t' : post.includes(';') ? ';' : ',';
@@ -53,6 +63,7 @@ export function withoutBooks(post: string): {
     rows.push(cellsOf(lines[k] ?? ''));
   if (rows.length < leastRows) return nothing;
   const columns = columnsOf(head, rows);
+  if (columns.some(isMixed)) return { ...nothing, mixed: true };
   if (columns.length === 0) return nothing;
   // "TOTAL" may stand in the first column, whatever that is
   const isKept = (cell: string, at: number): boolean =>
@@ -62,6 +73,7 @@ export function withoutBooks(post: string): {
     text: lines.toSpliced(first, kept.length, ...kept).join('\n'),
     told: columns
       .filter(({ cells }) => cells.some((cell) => /\d/.test(cell)))
-      .map(({ cells, why }) => ({ text: [...new Set(cells)].join(' '), why })),
+      .map(({ at, cells, why }) => ({ text: [head[at], ...new Set(cells)].join(' '), why })),
+    mixed: false,
   };
 }

@@ -1,20 +1,17 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { asTheyStand, multiplied, timesAll } from './another-size.ts';
 import { assemble } from './assemble.ts';
+import { beforehand, fatesOf, told } from './beforehand.ts';
 import { bind, settledOn } from './bind.ts';
-import { withoutBooks } from './book-columns.ts';
 import { type Cut, itemize, type Reader } from './itemize.ts';
 import type { Item } from './items.ts';
-import { withoutLeaders } from './leaders.ts';
 import { makeLexicon } from './lexicon.ts';
 import { withoutMisfit } from './misfit.ts';
-import { plainly } from './notation.ts';
-import type { Assumption, Fate, RecipeReading } from './reading.ts';
+import type { RecipeReading } from './reading.ts';
 import type { Settled } from './settle.ts';
 import { choices, recipePointedAt, type Several, severalIn } from './several.ts';
 import { makeSpeller } from './spelling.ts';
-import { amongTalk, shortened } from './talk.ts';
-import { saidOfEarlier, withoutEarlier } from './versions.ts';
+import { amongTalk } from './talk.ts';
 import { writtenUp } from './written-up.ts';
 
 export type { Reader } from './itemize.ts';
@@ -55,33 +52,9 @@ const nothingDropped: ReadonlySet<number> = new Set();
  * what its writer answered to doubts about it.
  */
 export function readRecipe(reader: Reader, input: string, settled: Settled | null = null): RecipeReading {
-  const plain = inPlainNotation(input);
-  const { text, told } = withoutEarlier(plain.text);
-  const reading = readPointed(reader, text, settled);
-  if (told.length + plain.told.length === 0) return reading;
-  const earlier: Assumption[] = told.length === 0 ? [] : [{ id: 'left-out', text: saidOfEarlier(told) }];
-  const besides = plain.told.map(
-    (one): Assumption => ({ id: 'left-out', text: `I left out "${shortened(one.text)}": ${one.why}.` }),
-  );
-  return {
-    ...reading,
-    assumptions: [...reading.assumptions, ...besides, ...earlier],
-    fates: [
-      ...reading.fates,
-      ...plain.told.flatMap((one) => fatesOf(one.text, one.why)),
-      ...told.flatMap((one) => fatesOf(one, 'of another version')),
-    ],
-  };
+  const before = beforehand(input);
+  return told(readPointed(reader, before.text, settled), before);
 }
-
-function inPlainNotation(input: string): ReturnType<typeof plainly> {
-  const sheet = withoutBooks(withoutLeaders(input));
-  const { text, told } = plainly(sheet.text);
-  return { text, told: [...sheet.told, ...told] };
-}
-
-const fatesOf = (text: string, why: string): readonly Fate[] =>
-  (text.match(/\d+(?:[.,]\d+)*/g) ?? []).map((figure) => ({ text: figure, fate: 'aside', why }));
 
 /** What it says of the recipe that it points at, if there are several. */
 function readPointed(reader: Reader, input: string, settled: Settled | null): RecipeReading {

@@ -1,9 +1,5 @@
 /** Notations of laboratories, kitchens and cards, written as a plain list; figures that they hold beside it, set aside. */
-
-interface Aside {
-  readonly text: string;
-  readonly why: string;
-}
+import type { Aside } from './book-columns.ts';
 
 interface Rule {
   /** Without it the pattern matches nowhere. */

@@ -1,0 +1,42 @@
+/** What is done to a post before it is cut into words: its notation made plain, other versions left out. */
+import { type Aside, withoutBooks } from './book-columns.ts';
+import { withoutLeaders } from './leaders.ts';
+import { plainly } from './notation.ts';
+import type { Assumption, Fate, RecipeReading } from './reading.ts';
+import { shortened } from './talk.ts';
+import { saidOfEarlier, withoutEarlier } from './versions.ts';
+
+interface Beforehand {
+  readonly text: string;
+  readonly aside: readonly Aside[];
+  readonly versions: readonly string[];
+  /** Rows of a table are of several batches. */
+  readonly mixed: boolean;
+}
+
+export function beforehand(input: string): Beforehand {
+  const sheet = withoutBooks(withoutLeaders(input));
+  const plain = plainly(sheet.text);
+  const { text, told } = withoutEarlier(plain.text);
+  return { text, aside: [...sheet.told, ...plain.told], versions: told, mixed: sheet.mixed };
+}
+
+export const fatesOf = (text: string, why: string): readonly Fate[] =>
+  (text.match(/\d+(?:[.,]\d+)*/g) ?? []).map((figure) => ({ text: figure, fate: 'aside', why }));
+
+/** The reading, and what was left out before it. */
+export function told(reading: RecipeReading, { aside, versions, mixed }: Beforehand): RecipeReading {
+  if (mixed && reading.doubts.length === 0) return { ...reading, doubts: [{ id: 'two-recipes', parts: 0 }] };
+  if (aside.length + versions.length === 0) return reading;
+  const texts = aside.map(({ text, why }) => `I left out "${shortened(text)}": ${why}.`);
+  if (versions.length > 0) texts.push(saidOfEarlier(versions));
+  return {
+    ...reading,
+    assumptions: [...reading.assumptions, ...texts.map((text): Assumption => ({ id: 'left-out', text }))],
+    fates: [
+      ...reading.fates,
+      ...aside.flatMap(({ text, why }) => fatesOf(text, why)),
+      ...versions.flatMap((one) => fatesOf(one, 'of another version')),
+    ],
+  };
+}
