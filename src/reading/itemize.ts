@@ -65,6 +65,7 @@ import { addUp, breakDown, takeOff } from './sums.ts';
 import { tares } from './tare.ts';
 import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
+import { toldOtherwise } from './told-otherwise.ts';
 import { oneOfTwins } from './twin-columns.ts';
 import { unheardChange } from './unheard-change.ts';
 import { unitColumns } from './unit-columns.ts';
@@ -99,8 +100,8 @@ export interface Cut {
   readonly back: readonly PutRight[];
   /** Words that take something back, and nobody knows what. */
   readonly unheard: string | null;
-  /** Words that tell of a change which no rule heard; where one did, of lye that was lost. */
-  readonly unheardChange: (isHeard: boolean) => string | null;
+  /** Words that tell of a change which no rule heard; where one did, of lye that was lost; what is only asked left out. */
+  readonly unheardChange: (isHeard: boolean, isAsked: boolean) => string | null;
   /** How the items may be bound, as far as that was asked. */
   readonly cuts: Cuts | null;
 }
@@ -229,7 +230,10 @@ export function itemize(reader: Reader, input: string): Cut {
     items,
     back: heard.back,
     unheard: heard.unheard ?? broken.unheard ?? move.unheard ?? share.unheard ?? ahead.unheard ?? right.unheard,
-    unheardChange: (isHeard) => unheardChange({ tokens, prims, words: cut.words }, heard.back, isHeard),
+    unheardChange: (isHeard, isAsked) => {
+      const told = { tokens, prims, words: cut.words };
+      return unheardChange(told, heard.back, isHeard, isAsked) ?? toldOtherwise(told, heard.back);
+    },
     cuts: heard.cuts,
     units: headUnits(tokens, lexicon, signals),
     disordered,

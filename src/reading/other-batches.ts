@@ -8,7 +8,7 @@ import { dropAll, elsewhere, type Post } from './withdrawn.ts';
 
 /** "How much lye for the new one?" */
 export const asking =
-  /\bhow much @ [^#]*\?|\bwhat @ (?:do|does|should|will|would|for|now) |\bhow much @ for\b|\bhow many (?:grams?|g|oz|ounces) (?:of )?(?:it|that|@)|@ (?:please|pls|plz)\b|^(?:so |and |what )?@ (?:for (?:it|this|that|the new one) )?\?/;
+  /\bwhats (?:the |my |our )?@ (?:amount |weight )?for (?:ours|mine|us|this|it)\b|\bhow much @ [^#]*\?|\bwhat @ (?:do|does|should|will|would|for|now) |\bhow much @ for\b|\bhow many (?:grams?|g|oz|ounces) (?:of )?(?:it|that|@)|@ (?:please|pls|plz)\b|^(?:so |and |what )?@ (?:for (?:it|this|that|the new one) )?\?/;
 
 /** "I haven't got a lye amount yet", "lye not worked out", "I need a lye weight", "8 % superfat please". */
 const lacking =
@@ -40,7 +40,7 @@ const severalAsked =
 
 /** "Is mine ok?" */
 const mineAsked =
-  /\b(?:mine|my (?:own|lye|one|version|batch|pot|figures?|amounts?)|what i (?:really )?(?:did|took|used|have|weighed))\b[^?]*\?/;
+  /\b(?:mine|ours|my (?:own|lye|one|version|batch|pot|figures?|amounts?)|what i (?:really )?(?:did|took|used|have|weighed))\b[^?]*\?/;
 
 /** What is told of other batches gives way to what is asked about; all of it where that is a recipe by itself. */
 export function settleTellings(post: Post): void {
