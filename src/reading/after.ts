@@ -344,9 +344,14 @@ const isTalk = (tokens: readonly Token[], k: number): boolean => {
 
 const tellers = /^(?:i|we|it|he|she|they|you|its|the|my|is|was)$/;
 
+/** "B. after the cook", "part II: stir in after the cook". */
+const step = /^(?:[b-d]|ii|iii|part|step|to|stir|fold|mix|add|in)$/;
+
 /** The phrase opens the line or the line ends in a colon; "and a question at the end" is talk. */
 function isHeading(tokens: readonly Token[], line: { readonly from: number; readonly to: number }, k: number): boolean {
-  const opens = tokens.slice(line.from, k).every((token) => token.t === 'sign' || token.t === 'aside');
+  const opens = tokens
+    .slice(line.from, k)
+    .every((token) => token.t === 'sign' || token.t === 'aside' || (token.t === 'word' && step.test(token.text)));
   // "After the cook I went to bed."
   const end = tokens.findIndex((one, at) => at > k && at < line.to && isMark(one, '.!?'));
   const told = end > 0 && tokens.slice(k + 1, end).some((one) => one.t === 'word' && tellers.test(one.text));

@@ -33,6 +33,7 @@ import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
 import { lyeOnFats } from './lye-on-fats.ts';
 import { headsLiquid, partsOfWater } from './lye-water.ts';
+import { lyeFree } from './lye-free.ts';
 import { moved } from './moved.ts';
 import { namedBefore } from './named-before.ts';
 import { otherUses } from './other-use.ts';
@@ -131,6 +132,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [kindTold, always],
     [elsewise, always],
     [otherUses, always],
+    [lyeFree, always],
     [alsoWarm, signal.temperature],
     [looksOfPot, signal.cooking],
     [afterPhrases, signal.following],

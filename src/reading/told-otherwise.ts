@@ -5,6 +5,7 @@
  * post was heard.
  */
 import { papers } from './cue-words.ts';
+import type { PutRight } from './put-right.ts';
 import { rawText } from './scan.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
 import { isFat } from './token-is.ts';
@@ -19,6 +20,8 @@ interface Tale {
   /** What makes something else of it there, or right behind it. */
   readonly unless?: RegExp;
   readonly undone?: RegExp;
+  /** What the answer says where it was heard. */
+  readonly heard?: RegExp;
 }
 
 const any = (words: string): string => `(?:${words.trim().replace(/\s+/g, '|')})`;
@@ -55,6 +58,7 @@ const made = (): readonly Tale[] => [
     ),
     unless:
       /\b(?:liquid soap|once|always|usually|before|never|not|isnt|wasnt) (?:[a-z]+ )?K\b|\b(?:last|previous|earlier|other|next|another|first) (?:batch|one|time|soap|loaf|bars?)\b|\bK (?:before|once)\b|\?|\b(?:if|next time|should|would)\b/,
+    heard: /^I took (?:the )?(?:naoh|koh|sodium|potassium|caustic)[^,]* in the place of/i,
   },
   {
     tells: new RegExp(
@@ -174,7 +178,7 @@ const before = 3;
 /** The words that tell so; null where none do. */
 export function toldOtherwise(
   cut: Cut,
-  back: readonly { readonly from: number; readonly to: number }[],
+  back: readonly PutRight[],
 ): string | null {
   tales ??= made();
   const { tokens, prims } = cut;
@@ -189,9 +193,10 @@ export function toldOtherwise(
   for (const [k, sentence] of sentences.entries()) {
     if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
     const text = texts[k] ?? '';
-    for (const { tells, beside, unless, undone } of tales) {
+    for (const { tells, beside, unless, undone, heard } of tales) {
       const found = tells.exec(text);
       if (!found || unless?.test(text) || undone?.test(texts[k + 1] ?? '')) continue;
+      if (heard && back.some((one) => heard.test(one.text))) continue;
       if (beside && !beside.test(texts.slice(Math.max(0, k - before), k + 2).join(' '))) continue;
       const [first, last] = [found.index, found.index + found[0].length - 1].map(
         (place) => tokens[sentence.tokenAt(place)],
