@@ -44,7 +44,7 @@ const words: Readonly<Record<string, number>> = {
 
 /** It was done before the figures were written down, or only may be done. */
 const donePast =
-  /\b(?:i|we|have|has|had|'ve|already|was|were|been|took|made|if|could|can|should|might|would|when)\b[^.!?\n]{0,30}$/i;
+  /\b(?:(?:i|we)(?!['’](?:m|ll|d|re)\b| (?:am|are|will|shall|would|want|need)\b)|have|has|had|'ve|already|was|were|been|took|made|if|could|can|should|might|would|when)\b[^.!?\n]{0,30}$/i;
 /** The batch of another time. */
 const elsewhen =
   /\b(?:next|(?:in|last) (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december))\b[^.!?\n]*$/i;

@@ -37,7 +37,8 @@ export function lyeFree(tokens: readonly Token[]): readonly Token[] {
     for (let at = from; at < to; at++) {
       const token = tokens[at];
       if (isWeight(token)) out[at] = asAside(token, otherUse);
-      else if (isIngredient(token)) out[at] = { t: 'word', from: token.from, to: token.to, text: 'only', sort: 'everyday' };
+      else if (isIngredient(token))
+        out[at] = { t: 'word', from: token.from, to: token.to, text: 'only', sort: 'everyday' };
     }
   }
   return out ?? tokens;

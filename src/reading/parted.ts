@@ -101,7 +101,8 @@ export function markedIn(post: string): readonly Part[] {
 }
 
 /** "B. after the cook": a step of the one recipe. */
-const laterStep = /^[\s:.)–—-]*(?:to )?(?:(?:stir|fold|add|mix)(?:red|ed)? in |add )?(?:after (?:the )?cook|(?:once|when) (?:it (?:is|'s) )?cooked)/i;
+const laterStep =
+  /^[\s:.)–—-]*(?:to )?(?:(?:stir|fold|add|mix)(?:red|ed)? in |add )?(?:after (?:the )?cook|(?:once|when) (?:it (?:is|'s) )?cooked)/i;
 
 /** Two amounts, or three figures beside the mark. */
 const isListed = (post: string, part: Part): boolean =>

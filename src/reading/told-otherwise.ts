@@ -8,7 +8,7 @@ import { papers } from './cue-words.ts';
 import type { PutRight } from './put-right.ts';
 import { rawText } from './scan.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
-import { isFat } from './token-is.ts';
+import { isFat, isIngredient } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import { thingOf, weighedAt, weighedThings } from './weighed.ts';
 
@@ -114,6 +114,11 @@ const made = (): readonly Tale[] => [
     tells:
       /\b(?:forget|ignore|scrap|disregard|never mind) (?:about )?(?:the|that|my) [#…] [^.?]*\b(?:take|use|make (?:it|that)|go (?:with|for)|reckon with|want|like|prefer) (?:[a-z]+ ){0,2}[#…]|[#…] is (?:the |an )?old(?: one)? , [^.?]{0,24}[#…]/,
   },
+  // a recipe of somebody else that nothing set aside
+  {
+    tells: /\b(?:does|do|did|makes?|made) (?:hers|his|theirs) with [^.?]{0,12}# (?:of )?(?:[a-z]+ )?[FNX]\b/,
+    heard: /another time|somebody else|another recipe/,
+  },
 ];
 
 let tales: readonly Tale[] | null = null;
@@ -136,7 +141,7 @@ function listOf(tokens: readonly Token[]): List {
   const weights: number[] = [];
   let [alkali, grams]: [string | null, number] = [null, 0];
   tokens.forEach((token, k) => {
-    if (token.t !== 'name') return;
+    if (!isIngredient(token)) return;
     const figure = [k + 1, k - 1, k + 2, k - 2].map((at) => tokens[at]).find((one) => one?.t === 'quantity');
     if (figure?.t !== 'quantity') return;
     measured.add(thingOf(token));
@@ -176,10 +181,7 @@ function isRival(token: Token | undefined, { grams, weights }: List): boolean {
 const before = 3;
 
 /** The words that tell so; null where none do. */
-export function toldOtherwise(
-  cut: Cut,
-  back: readonly PutRight[],
-): string | null {
+export function toldOtherwise(cut: Cut, back: readonly PutRight[]): string | null {
   tales ??= made();
   const { tokens, prims } = cut;
   const list = listOf(tokens);
