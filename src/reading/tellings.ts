@@ -60,7 +60,6 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     `\\b(?:my|our|a|the|his|her) ${kin}(?:'?s)? (?:soap|batch|recipe|bar|one|version|loaf)s? (?:is|was|has|had|[:=])`,
     `\\b(?:my|our|a|the|his|her) ${kin} (?:(?!and\\b|or\\b|i\\b|we\\b|who\\b|that\\b|also\\b)[\\p{L}]{2,} )?(?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks)\\b`,
     '\\b(?:does|do|did|makes?|made|cooks?|cooked) (?:hers|his|theirs)\\b',
-    "\\b(?:a|one|another|some|the) (?:woman|man|lady|guy|girl|boy|bloke|chap) (?:[\\p{L}']+ ){0,4}(?:does|makes|takes|uses|puts|made|took|used|has|had)\\b",
     '\\b(?:her|his|their) (?:own )?(?:batch|soap|recipe|one|version|loaf|bars?)(?: (?:is|was|has|had)|[ ]?[:=])',
     `(?:^|(?<=[:;] ))(?:[(] )?(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|goes for)\\b`,
   ],

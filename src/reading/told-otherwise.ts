@@ -116,7 +116,8 @@ const made = (): readonly Tale[] => [
   },
   // a recipe of somebody else that nothing set aside
   {
-    tells: /\b(?:does|do|did|makes?|made) (?:hers|his|theirs) with [^.?]{0,12}# (?:of )?(?:[a-z]+ )?[FNX]\b/,
+    tells:
+      /\b(?:does|do|did|makes?|made) (?:hers|his|theirs) with [^.?]{0,12}# (?:of )?(?:[a-z]+ )?[FNX]\b|\b(?:a|one|another) (?:woman|man|lady|guy|girl|boy|bloke|chap) [^.?#]{0,30}\b(?:makes|takes|uses|puts|took|used) # (?:of )?(?:[a-z]+ )?[FNX]\b/,
     heard: /another time|somebody else|another recipe/,
   },
 ];
