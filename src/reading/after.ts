@@ -151,7 +151,7 @@ export function afterScope(
   const fats = weighed.filter(({ fat }) => fat);
   const grams = fats.reduce((sum, one) => sum + (one.grams ?? 0), 0);
   const mark = (of: readonly Weighed[]): void => {
-    for (const { at } of of) if (!isAtTrace(tokens, at)) inside.add(at);
+    for (const { at } of of) if (!isAtTrace(tokens, at) && !isCookedOn(tokens, at)) inside.add(at);
   };
   const shareOf = (of: readonly Weighed[]): number => of.reduce((sum, one) => sum + (one.grams ?? 0), 0) / grams;
   /** "80 g shea, to go in after the cook, olive 700 g …", "after the cook 80 g shea, before it olive 700 g …" */
@@ -285,6 +285,16 @@ function isAtTrace(tokens: readonly Token[], at: number): boolean {
   return false;
 }
 
+/** "Stirred in another 150 g olive and cooked on for 2 hours": what is put in between two cooks. */
+function isCookedOn(tokens: readonly Token[], at: number): boolean {
+  let text = '';
+  for (let k = at + 1; k < tokens.length && k - at <= longestTold && !isStop(tokens[k]); k++)
+    text += `${wordAt(tokens[k]) ?? '#'} `;
+  return cookedOn.test(text);
+}
+const cookedOn =
+  /\b(?:cook(?:ed|ing)? (?:(?:it|all|them|everything|the lot) )*(?:on\b|again\b|further\b|another\b|# more\b)|(?:kept|went on|continued|carried on|keep) (?:on )?cooking|(?:cooker|heat|pot) still on)\b/;
+
 /** Seconds that a cook takes, at the least. */
 const leastCook = 1800;
 
@@ -334,9 +344,14 @@ const isTalk = (tokens: readonly Token[], k: number): boolean => {
 
 const tellers = /^(?:i|we|it|he|she|they|you|its|the|my|is|was)$/;
 
+/** "B. after the cook", "part II: stir in after the cook". */
+const step = /^(?:[b-d]|ii|iii|part|step|to|stir|fold|mix|add|in)$/;
+
 /** The phrase opens the line or the line ends in a colon; "and a question at the end" is talk. */
 function isHeading(tokens: readonly Token[], line: { readonly from: number; readonly to: number }, k: number): boolean {
-  const opens = tokens.slice(line.from, k).every((token) => token.t === 'sign' || token.t === 'aside');
+  const opens = tokens
+    .slice(line.from, k)
+    .every((token) => token.t === 'sign' || token.t === 'aside' || (token.t === 'word' && step.test(token.text)));
   // "After the cook I went to bed."
   const end = tokens.findIndex((one, at) => at > k && at < line.to && isMark(one, '.!?'));
   const told = end > 0 && tokens.slice(k + 1, end).some((one) => one.t === 'word' && tellers.test(one.text));

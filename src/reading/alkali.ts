@@ -356,7 +356,7 @@ function besideSolution(
 }
 
 const labelWord =
-  /^(flakes?|pellets?|beads|crystals|granules|prills|bag|jar|bottle|box|label|labell?ed|tin|sheet|packet|pack|drum|minimum|min|strength|assay|grade|says?|said|reads|container|can|canister|tub|printed|supplier|stuff|mine|sold|new)$/;
+  /^(flakes?|pellets?|beads|crystals|granules|prills|bag|jar|bottle|box|label|labell?ed|tin|sheet|packet|pack|drum|minimum|min|strength|assay|grade|says?|said|reads|container|can|canister|tub|printed|supplier|stuff|mine|sold|new|analysis|certificate|sack|gives|states|lot)$/;
 const leastLabelled = 0.8;
 
 const isShare = (item: Item | undefined): item is Extract<Item, { kind: 'amount' }> =>

@@ -3,7 +3,7 @@ import type { RecipeReading } from './reading.ts';
 
 const figure = '(?<by>\\d+(?:[.,]\\d+)?)';
 const all =
-  '(?:all|everything|it all|all of (?:it|that|them)|the (?:lot|whole (?:lot|thing|recipe))|each(?: amount)?|every amount|all (?:the )?(?:amounts|figures|numbers|weights))';
+  '(?:all|everything|it all|all of (?:it|that|them)|the (?:lot|whole (?:lot|thing|recipe))|(?:each|every)(?: single)?(?: amount| oil| fat| weight| ingredient)|each|all (?:the )?(?:amounts|figures|numbers|weights))';
 const told =
   '(?:everything|all of (?:it|that|them)|the (?:recipe|book|above|amounts|list|lot|whole thing|original|card))';
 
@@ -44,7 +44,10 @@ const words: Readonly<Record<string, number>> = {
 
 /** It was done before the figures were written down, or only may be done. */
 const donePast =
-  /\b(?:i|we|have|has|had|'ve|already|was|were|been|took|made|if|could|can|should|might|would|when)\b[^.!?\n]{0,30}$/i;
+  /\b(?:(?:i|we)(?!['’](?:m|ll|d|re)\b| (?:am|are|will|shall|would|want|need)\b)|have|has|had|'ve|already|was|were|been|took|made|if|could|can|should|might|would|when)\b[^.!?\n]{0,30}$/i;
+/** The batch of another time. */
+const elsewhen =
+  /\b(?:next|(?:in|last) (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december))\b[^.!?\n]*$/i;
 const another = /\b(?:last (?:month|time|week|year|summer|winter|spring|autumn|batch)|yesterday|before)\b/i;
 const wished = /\b(?:want|need|please|like|pls|plz)\b/i;
 
@@ -137,7 +140,7 @@ const ofMould = /\((?:\w+ ){0,2}(?:holds?|takes?|fits?|for)\b[^()\n]*\)/gi;
 const parted =
   /\b(?:the (?:rest|remainder|other (?:half|part|third))|remaining|half (?:of it )?(?:went|goes|is|was) (?:to|for))\b/i;
 const mightBe =
-  /\b(?:if|when|once|before|could|can|should|might|would(?! like)|may|later|usually|normally|always|sometimes|next)\b/i;
+  /\b(?:if|when(?! (?:i|we) (?:made|did|mixed|cooked))|once|before|could|can|should|might|would(?! like)|may|later|usually|normally|always|sometimes|next)\b/i;
 
 /** "The coconut is a 1 kg jar, and I used half": of the jar. */
 const ofPack = /\b(?:jar|tub|block|pack|packet|bag|tin|can|bottle|brick|bucket|carton)s?\b/i;
@@ -161,8 +164,8 @@ function madeInPart(post: string): Sized | null {
   if (amountsIn(before) < leastAmounts || amountsIn(sentence.replace(ofMould, '')) > 0) return null;
   // it was made smaller before it was told
   if (amountsIn(behind.replace(ofMould, '')) > 1) return null;
-  if (did && (another.test(sentence) || parted.test(post))) return null;
   const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
+  if (did && (another.test(sentence) || elsewhen.test(since) || parted.test(post))) return null;
   if (did && (mightBe.test(since) || mightBe.test(sentence) || (ofPack.test(since) && !ofAll.test(said[0]))))
     return null;
   const size = (said.groups?.['part'] ?? '').toLowerCase();
@@ -209,6 +212,7 @@ export function timesAll(post: string): Sized {
           .at(-1)
           ?.replaceAll('\n', ' ') ?? '';
       const behind = post.slice(found.index).split(/[.!?\n](?!\d)/, 1)[0] ?? '';
+      if (elsewhen.test(sentence)) return none;
       if ((donePast.test(sentence) || another.test(behind)) && !wished.test(sentence + behind)) return none;
       factors.add(word ? (words[word.toLowerCase()] ?? 1) : Number(by?.replace(',', '.')));
       said.push(found[0]);

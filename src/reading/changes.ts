@@ -99,6 +99,7 @@ const swaps: readonly RegExp[] = [
   `\\b(?:where|when) (?:she|he|they|it|the (?:book|recipe|card|page)) (?:has|have|had|says|said|puts|takes|uses|used|took) ${gone} (?:, )?(?:i|we|mine|it|theres|there) (?:is |now |have |has |just )*(?:have|has|had|use|used|take|took|put|is|goes|went|says|with) ${comes}`,
   `\\b(?:for|in place of) (?:her|his|their|the) ${gone} (?:, )?(?:i|we) (?:have |now |just )*(?:use|used|take|took|put|have|had)(?: in)? ${comes}`,
   `\\bnot ${gone} (?:, )?but ${comes}`,
+  `\\b(?:its|it is|theres|there is|that is) # (?:of )?(?<comes>@) (?:in (?:there|it|the pot) )?(?:, )?(?:and )?(?:no|not) (?:any )?(?<gone>@)`,
   `\\b(?:by|with|for) ${gone} i meant ${comes}`,
   `\\b(?:its|it is|it was|i meant|meant|that is|thats|that was|should be|should read|actually|edit :|is|sorry ,) ${comes} (?:, )?(?:and )?not ${gone}`,
   `\\b(?:edit|correction|sorry|oops|whoops)\\b[^#@]{0,10}\\bthe (?<gone>@) (?:is|was) ${comes}(?= (?:$|[.,;!)]))`,
@@ -225,8 +226,12 @@ const would =
   /\bi ?'?d (?:just |rather |always |probably |personally |simply |also |definitely )*(?:swap|replace|sub|substitute|switch|exchange|trade|change|drop|skip|leave|lose|use)\b/;
 const isOpen = (text: string): boolean =>
   would.test(text) ||
+  nearly.test(text) ||
   wondering.test((done.test(text) ? text.replace(asked, '') : text).replace(aversion, '')) ||
   strangers.test(text);
+/** "I nearly swapped the palm", "was about to leave it out": nobody did. */
+export const nearly =
+  /\b(?:nearly|almost|(?:was|were|am) (?:just |already )?(?:about|going|tempted|inclined) to|came (?:very |so )?close to|(?:had )?thought (?:of|about)|toyed with|considered|contemplated|dithered|(?:first|at first) (?:i|we) wanted to|(?:i|we) first wanted to) (?:[a-z]+ ){0,2}(?:swap|replac|sub|exchang|chang|switch|trad|us(?:e|ing)\b|tak|leav|left|skip|omit|drop)[a-z]*\b/;
 /** "I never use palm, so I replaced it with lard" is done. */
 const aversion = /\bnever (?:use|eat|buy|keep|have|touch|like|cook with)\b/;
 

@@ -105,9 +105,9 @@ const changing: ReadonlySet<string> = new Set(['corrected', 'left-out', 'after']
 /** The reading, asked about where the post tells of a change that it would pass over. */
 function hearing(reading: RecipeReading, unheardChange: Cut['unheardChange']): RecipeReading {
   const { doubts, assumptions, fats, fates, swapAsked } = reading;
-  if (doubts.length > 0 || fats.length === 0 || swapAsked) return reading;
+  if (doubts.length > 0 || fats.length === 0) return reading;
   const isHeard = assumptions.some(({ id }) => changing.has(id)) && !fates.some(({ why }) => why === 'a difference');
-  const said = unheardChange(isHeard);
+  const said = unheardChange(isHeard, swapAsked !== null);
   return said === null ? reading : { ...reading, doubts: [{ id: 'corrected', said }] };
 }
 

@@ -31,6 +31,7 @@ import { layOut } from './layout.ts';
 import { lessThere } from './less-there.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
+import { lyeFree } from './lye-free.ts';
 import { lyeOnFats } from './lye-on-fats.ts';
 import { headsLiquid, partsOfWater } from './lye-water.ts';
 import { moved } from './moved.ts';
@@ -65,6 +66,7 @@ import { addUp, breakDown, takeOff } from './sums.ts';
 import { tares } from './tare.ts';
 import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
+import { toldOtherwise } from './told-otherwise.ts';
 import { oneOfTwins } from './twin-columns.ts';
 import { unheardChange } from './unheard-change.ts';
 import { unitColumns } from './unit-columns.ts';
@@ -99,8 +101,8 @@ export interface Cut {
   readonly back: readonly PutRight[];
   /** Words that take something back, and nobody knows what. */
   readonly unheard: string | null;
-  /** Words that tell of a change which no rule heard; where one did, of lye that was lost. */
-  readonly unheardChange: (isHeard: boolean) => string | null;
+  /** Words that tell of a change which no rule heard; where one did, of lye that was lost; what is only asked left out. */
+  readonly unheardChange: (isHeard: boolean, isAsked: boolean) => string | null;
   /** How the items may be bound, as far as that was asked. */
   readonly cuts: Cuts | null;
 }
@@ -130,6 +132,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [kindTold, always],
     [elsewise, always],
     [otherUses, always],
+    [lyeFree, always],
     [alsoWarm, signal.temperature],
     [looksOfPot, signal.cooking],
     [afterPhrases, signal.following],
@@ -229,7 +232,10 @@ export function itemize(reader: Reader, input: string): Cut {
     items,
     back: heard.back,
     unheard: heard.unheard ?? broken.unheard ?? move.unheard ?? share.unheard ?? ahead.unheard ?? right.unheard,
-    unheardChange: (isHeard) => unheardChange({ tokens, prims, words: cut.words }, heard.back, isHeard),
+    unheardChange: (isHeard, isAsked) => {
+      const told = { tokens, prims, words: cut.words };
+      return unheardChange(told, heard.back, isHeard, isAsked) ?? toldOtherwise(told, heard.back);
+    },
     cuts: heard.cuts,
     units: headUnits(tokens, lexicon, signals),
     disordered,

@@ -23,9 +23,10 @@ function isOdd(reading: RecipeReading, catalogue: Catalogue): boolean {
   return fat !== null && (fat < odd.least || fat > odd.most || wet > mostWet * sumOf(reading.fats));
 }
 
-/** "EDIT: typo, the olive oil is 450 g, not 500": of the recipe, whatever it says. */
+/** "EDIT: typo, the olive oil is 450 g, not 500", "it is 120 g of KOH in there": of the recipe, whatever it says. */
 const putsRight = (told: string): boolean =>
-  /^\W*(?:edit(?:ed)?|correction|erratum|typo|oops|whoops)\b/i.test(told) && /\d/.test(told);
+  /\b(?:is|it's|there's|was) (?:\d.{0,24})?\bin (?:there|the pot)\b/i.test(told) ||
+  (/^\W*(?:edit(?:ed)?|correction|erratum|typo|oops|whoops)\b/i.test(told) && /\d/.test(told));
 
 /** The recipe without the one sentence that makes it none; null where it is one, or no such sentence is there. */
 export function withoutMisfit(

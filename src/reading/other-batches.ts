@@ -8,7 +8,7 @@ import { dropAll, elsewhere, type Post } from './withdrawn.ts';
 
 /** "How much lye for the new one?" */
 export const asking =
-  /\bhow much @ [^#]*\?|\bwhat @ (?:do|does|should|will|would|for|now) |\bhow much @ for\b|\bhow many (?:grams?|g|oz|ounces) (?:of )?(?:it|that|@)|@ (?:please|pls|plz)\b|^(?:so |and |what )?@ (?:for (?:it|this|that|the new one) )?\?/;
+  /\bwhat(?:s| is) (?:the |my |our )?@ (?:amount |weight )?for (?:ours|mine|us|this|it)\b|\bhow much @ [^#]*\?|\bwhat @ (?:do|does|should|will|would|for|now) |\bhow much @ for\b|\bhow many (?:grams?|g|oz|ounces) (?:of )?(?:it|that|@)|@ (?:please|pls|plz)\b|^(?:so |and |what )?@ (?:for (?:it|this|that|the new one) )?\?/;
 
 /** "I haven't got a lye amount yet", "lye not worked out", "I need a lye weight", "8 % superfat please". */
 const lacking =
@@ -40,7 +40,7 @@ const severalAsked =
 
 /** "Is mine ok?" */
 const mineAsked =
-  /\b(?:mine|my (?:own|lye|one|version|batch|pot|figures?|amounts?)|what i (?:really )?(?:did|took|used|have|weighed))\b[^?]*\?/;
+  /\b(?:mine|ours|my (?:own|lye|one|version|batch|pot|figures?|amounts?)|what i (?:really )?(?:did|took|used|have|weighed))\b[^?]*\?/;
 
 /** What is told of other batches gives way to what is asked about; all of it where that is a recipe by itself. */
 export function settleTellings(post: Post): void {
@@ -51,7 +51,10 @@ export function settleTellings(post: Post): void {
     sentences.some((one) => (one.cues & cue.mine) !== 0 && one.text.includes('?') && mineAsked.test(one.text));
   const left = post.said.filter((one) => !post.gone.has(one.amount));
   const counts = ({ stance }: Said): boolean => stance === 'now' || stance === 'right';
-  const isAway = (one: Said): boolean => isOther(one.telling) && !counts(one);
+  const isElse = (one: Said): boolean => isOther(one.telling) && !counts(one);
+  // "our recipe: …, and my friend does hers with …": the page is one's own
+  const isOwnPage = left.some(({ telling }) => telling === 'others') && left.every((one) => !isFat(one) || isElse(one));
+  const isAway = (one: Said): boolean => isElse(one) && !(isOwnPage && one.telling === 'told');
   // "Last time I used 120 g lye. Olive 500 g, …": what follows is no more of last time
   const carries =
     left.some((one) => isFat(one) && !isAway(one)) || left.every((one) => !isAway(one) || one.telling === 'told');

@@ -90,6 +90,7 @@ export function markedIn(post: string): readonly Part[] {
       const mark = (groups?.['told'] ?? groups?.['bare'] ?? '').toLowerCase();
       // "v1 was harsh" behind the list of versions is no other one
       if (mark.charCodeAt(0) !== next) continue;
+      if (laterStep.test(post.slice(index + said.length).split('\n', 1)[0] ?? '')) return [];
       places.push(index + said.search(/[^\s.;]/));
       next++;
     }
@@ -98,6 +99,10 @@ export function markedIn(post: string): readonly Part[] {
   }
   return [];
 }
+
+/** "B. after the cook": a step of the one recipe. */
+const laterStep =
+  /^[\s:.)–—-]*(?:to )?(?:(?:stir|fold|add|mix)(?:red|ed)? in |add )?(?:after (?:the )?cook|(?:once|when) (?:it (?:is|'s) )?cooked)/i;
 
 /** Two amounts, or three figures beside the mark. */
 const isListed = (post: string, part: Part): boolean =>

@@ -35,7 +35,7 @@ const beside: ReadonlySet<string> = new Set(
 );
 /** All that stands between the two where the first counts. */
 const outdates =
-  /^(?:of (?:it|that|this|them) )?[,(:;*-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
+  /^(?:of (?:it|that|this|them) )?(?:(?:that|which|thats|that's) (?:is |was |went )?(?:really |actually |now )?(?:in (?:there|it|the (?:pot|soap|jug|mix|water))|in) |went in )?[,(:;*-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
 
 /** What its writer doubts and answers: "250 g of lard? no - I used tallow in the end". */
 const selfAnswered =
@@ -242,6 +242,13 @@ const outdatesNext = (tokens: readonly Token[], item: Amount, next: Amount): boo
 const isSaid = (one: Item, said: Amount): boolean =>
   one.kind === 'amount' && weighs(one.quantity) && weighsAs(said, one);
 
+/** Where the one figure of `kept` stands that weighs as much; -1 if none or several do. */
+function onlyRowOf(kept: readonly Item[], said: Amount): number {
+  const isIt = (one: Item): boolean => isSaid(one, said);
+  const found = kept.findIndex(isIt);
+  return found === kept.findLastIndex(isIt) ? found : -1;
+}
+
 /** "Water 300 g. Sorry, 128 not 130": where the one figure of `kept` stands that was 130; -1 if none does. */
 function saidBefore(
   kept: readonly Item[],
@@ -255,9 +262,7 @@ function saidBefore(
   // "NaOH 128 not 130", "128 not 130 g of NaOH"
   if (last?.kind === 'thing' && isBeside(tokens, last.to, item.from)) return -1;
   if (behind?.kind === 'thing' && isBeside(tokens, next.to, behind.from)) return -1;
-  const isIt = (one: Item): boolean => isSaid(one, next);
-  const found = kept.findIndex(isIt);
-  return found >= 0 && found === kept.findLastIndex(isIt) ? found : -1;
+  return onlyRowOf(kept, next);
 }
 
 /** Where the one figure of an earlier row of the same thing stands that weighs as much as `gone`; -1 if none does. */
@@ -578,6 +583,15 @@ export function putRight(
       if (counts === 'first' && before?.kind === 'thing' && rightOver(kept, before, last, item, tokens, back)) continue;
       if (counts === 'first') {
         back.push(ofFigures(last.quantity, item.quantity, last.from, item.to));
+        // "tipped it in the water, so it is 148 g and not 138": of the one that was 138
+        const row = before?.kind === 'thing' && isBeside(tokens, before.to, last.from) ? -1 : onlyRowOf(kept, item);
+        const first = kept[row];
+        if (first?.kind === 'amount') {
+          kept.splice(-1, 1);
+          kept.splice(row, 1, { ...first, quantity: alike(last.quantity, first.quantity), same: null });
+          back.splice(-1, 1, { ...(back.at(-1) as PutRight), gone: [item.quantity, first.quantity] });
+          continue;
+        }
         kept.splice(-1, 1, { ...last, quantity: alike(last.quantity, item.quantity), to: named ? item.to : last.to });
         continue;
       }

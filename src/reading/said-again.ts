@@ -72,7 +72,15 @@ export const isAllOfIt = (tokens: readonly Token[], k: number, token: Figure): b
     (pointers.has(wordAt(tokens, k - 1)) && isWord(tokens[k - 2], 'of') && wholly.test(wordAt(tokens, k - 3)))) &&
   !isIngredient(tokens[k + 1]) &&
   wordAt(tokens, k + 1) !== 'of' &&
+  !isOfAnother(tokens, k) &&
   isSameAs(tokens.slice(0, k).findLast(isWeight), token);
+
+/** "The whole 260 g was goat milk instead": what weighs as much in its place. */
+function isOfAnother(tokens: readonly Token[], k: number): boolean {
+  if (!/^(?:was|is|were|are|became)$/.test(wordAt(tokens, k + 1))) return false;
+  const { to } = sentenceAt(tokens, k, longestSaid);
+  return isAny(tokens, k, to, isIngredient) && isAny(tokens, k, to, (one) => isWord(one, 'instead'));
+}
 
 /** "A whole stone of tallow (1 stone)", "500 g olive (500 g)": the weight right before it once more. */
 export function isBracketedAgain(tokens: readonly Token[], k: number, token: Figure): boolean {

@@ -313,7 +313,9 @@ function nearestOf(list: readonly Said[], quantity: Quantity): Said | null {
   const near = list.filter((one) => isPart(one) && apart(one) <= mostApart).sort((a, b) => apart(a) - apart(b));
   const [first] = near;
   const rival = near.find((one) => one.key !== first?.key);
-  return first && (!rival || apart(rival) > 2 * apart(first) + 0.02) ? first : null;
+  if (!first || !rival) return first ?? null;
+  const isExact = apart(first) < 1e-6 && apart(rival) > 1e-6;
+  return isExact || apart(rival) > 2 * apart(first) + 0.02 ? first : null;
 }
 
 /** What belongs together: what was said, and each name that is known with its figures. */

@@ -51,6 +51,9 @@ export interface Thoughts {
   readonly cuts: Cuts | null;
 }
 
+/** In a table of costs it is water that is had for nothing. */
+const isWater = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind === 'water';
+
 const turnsIn = (token: Token): boolean =>
   gives(token, signal.turning) || (token.t === 'name' && token.meaning.id === 'number');
 
@@ -88,7 +91,12 @@ export function secondThoughts(
   const turnedDown = new Set(turnedDownIn(sentences, tokens));
   const changes = sentences.flatMap((sentence, k) =>
     (isSettled(sentence) || turnedDown.has(sentence) ? [] : toldIn(sentences, k)).flatMap((change) => {
-      if (change.kind === 'out' && change.none && isTold(sentence)) return [];
+      if (
+        change.kind === 'out' &&
+        change.none &&
+        (isTold(sentence) || (has(signal.price) && isWater(tokens[change.gone ?? -1])))
+      )
+        return [];
       const at = change.gone ?? ('comes' in change ? change.comes : null) ?? sentence.from;
       const { telling, carried } = tells?.(k, at) ?? { telling: null, carried: false };
       return carried || !(telling === 'later' || telling === 'once' || telling === 'others') ? [{ k, change }] : [];

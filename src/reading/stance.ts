@@ -137,6 +137,8 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   const end = text.indexOf('#', place + 1);
   const behind = text.slice(place + 1, end < 0 ? text.length : end);
   if (onceHeading.test(text)) return 'once';
+  if (revokedBefore.test(before)) return 'once';
+  if (revoked.test(text.slice(0, place))) return 'now';
   if (isDenied(before, behind)) return 'once';
   if (hadBefore.test(before) && slipBehind.test(behind)) return 'once';
   if (othersBehind.test(behind) || wouldBefore.test(before)) return 'others';
@@ -243,6 +245,14 @@ export function isGuessed({ text }: Sentence, place: number): boolean {
 }
 /** What is in the pot has no rest. */
 const putIn = /\b(?:us(?:e|ed|ing)|put|poured|pour|take|took|needs?|goes|added|add|melted|melt|mixed)\b/;
+/** "Forget the 5 %, take 2 %". */
+const revoking = '\\b(?:forget|ignore|scrap|disregard|never mind|drop) (?:about )?(?:the|that|my) ';
+const revokedBefore = new RegExp(`${revoking}$`);
+const revoked = new RegExp(
+  `${revoking}# [^#.]*\\b(?:take|use|make (?:it|that)|go (?:with|for)|reckon with|want|like|prefer) (?:[\\p{L}]+ ){0,2}$`,
+  'u',
+);
+
 /** Of a vessel, of soap, or of all together. */
 const ofElse =
   /\b(?:bowl|jug|pan|pot|tub|jar|bottle|mould|mold|together|totals?|all|altogether|bars?|loaf|loaves|soap|batch)\b/;

@@ -58,7 +58,8 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
   others: [
     `^(?:my|our|her|his|the) ${kin}'?s [.:]`,
     `\\b(?:my|our|a|the|his|her) ${kin}(?:'?s)? (?:soap|batch|recipe|bar|one|version|loaf)s? (?:is|was|has|had|[:=])`,
-    `\\b(?:my|our|a|the|his|her) ${kin} (?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks)\\b`,
+    `\\b(?:my|our|a|the|his|her) ${kin} (?:(?!and\\b|or\\b|i\\b|we\\b|who\\b|that\\b|also\\b)[\\p{L}]{2,} )?(?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks)\\b`,
+    '\\b(?:does|do|did|makes?|made|cooks?|cooked) (?:hers|his|theirs)\\b',
     '\\b(?:her|his|their) (?:own )?(?:batch|soap|recipe|one|version|loaf|bars?)(?: (?:is|was|has|had)|[ ]?[:=])',
     `(?:^|(?<=[:;] ))(?:[(] )?(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|goes for)\\b`,
   ],
@@ -73,6 +74,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '\\bscales? (?:said|says|showed|shows|read|reads)\\b',
     '^[-• "(]*(?:the )?(?:proper|right|correct|final|corrected|true) (?:one|list|recipe|version|figures|amounts) (?:is |are )?(?:[:=]|- )',
     '\\b(?:mine|(?:my|our|the) (?:own )?(?:pot|version|new (?:one|batch|recipe|tub|bag|version)|current (?:one|batch)))(?: (?:now )?(?:is|was|has|had)|[ ]?[:=])',
+    '^(?:[-• "(]*)ours (?:is|are|was|will|[:=])',
     '\\bwhat (?:i|we) (?:really |actually |did |then |finally )*(?:did|took|used|weighed|made|put|have|had|poured|ended)\\b',
     '^[-• "(]*(?:today|tonight|tomorrow|this (?:week|time|weekend|evening|afternoon|morning|batch))(?:\'?s (?:batch|one|soap|recipe|lot))? ?(?:its|it is|is|will be|it will be|itll be|(?:i|we) (?:make|want|plan|have|am|will|use|take)|im|[:=]|- )',
     '\\bthis is (?:the (?:one|recipe|batch|list) (?:i|that|to|for)|my (?:new|next|current) (?:one|recipe|batch))\\b',

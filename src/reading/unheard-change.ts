@@ -2,6 +2,7 @@
  * Words of a post that change what is in the pot, and that no rule turned into an amount: "the castor never went in",
  * "subbed a third of it with rice bran", "some of the lye stuck to the jug". Nobody can reckon with them unasked.
  */
+import { nearly } from './changes.ts';
 import { papers } from './cue-words.ts';
 import { rawText } from './scan.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
@@ -216,6 +217,9 @@ const tells = (token: Token): boolean =>
 /** Nobody has done it. */
 const open = /\?|\b(?:would|should|could|can|if|might|maybe)\b/;
 
+/** Beside a swap that is asked about: what did not go into the pot. */
+const isDone = /\b(?:never|forgot|found|spil(?:led|t))\b/;
+
 /** Nothing of the kind happened. */
 const denied =
   /\b(?:nothing(?! else\b)|nobody|no one|none spilled|didnt (?:lose|spill|change|swap|skip|leave)|havent (?:changed|swapped)|not a drop|never (?:lost|spilled|skip))\b/;
@@ -230,11 +234,15 @@ const madeGood = /\b(?:refilled|weighed (?:it |that |out )*(?:again|afresh|anew)
 /** Sentences in which that is told, at the most. */
 const soon = 3;
 
-/** Where nothing of `back` overlaps, the words of the first such sentence; where a change was heard, of what was lost. */
+/**
+ * Where nothing of `back` overlaps, the words of the first such sentence; where a change was heard, of what was lost;
+ * where one is only asked about, of what was done.
+ */
 export function unheardChange(
   cut: Cut,
   back: readonly { readonly from: number; readonly to: number }[],
   isHeard: boolean,
+  isAsked: boolean,
 ): string | null {
   const weighed = weighedThings(cut.tokens);
   const sentences = sentencesOf(cut);
@@ -243,6 +251,7 @@ export function unheardChange(
     if (!isAny(cut.tokens, sentence.from, sentence.to, tells)) continue;
     // "mine: avocado 300 g", and no other list before it
     if (own.test(sentence.text) && !isAny(cut.tokens, 0, sentence.from, isFigure)) continue;
+    if (isAsked && (open.test(sentence.text) || !isDone.test(sentence.text))) continue;
     const isMadeGood = (): boolean => sentences.slice(k, k + soon).some(({ text }) => madeGood.test(text));
     const said = saidIn(sentence, cut, weighed, isHeard, isMadeGood);
     if (said !== null) return said;
@@ -260,7 +269,8 @@ function saidIn(
   const text = sentence.text
     .replace(/@/g, (_, place: number) => letterOf(tokens[sentence.tokenAt(place)], weighed))
     .replace(forNothing(), (all) => '-'.repeat(all.length));
-  if (denied.test(text) || (elsewhen.test(text) && !(lately.test(text) && text.includes('#')))) return null;
+  if (denied.test(text) || nearly.test(text) || (elsewhen.test(text) && !(lately.test(text) && text.includes('#'))))
+    return null;
   for (const change of changes(isHeard ? 'lost' : open.test(text) ? 'always' : 'done')) {
     const [from, to] = change.exec(text)?.indices?.[0] ?? [];
     if (from === undefined || to === undefined || (made?.fat.includes(change) && isMadeGood())) continue;
