@@ -193,14 +193,18 @@ export function assemble(source: Source): RecipeReading {
   if (source.disordered) assembly.doubts.push({ id: 'disordered' });
   const roles = readRoles(assembly, binding);
   loosePurity(assembly, roles);
-  const all = weighed(
+  const all = withoutTitle(
     assembly,
-    withRest(assembly, withoutTalk(assembly, inCountingUnit(assembly, rowsOf(assembly, binding))), roles),
-    roles,
+    weighed(
+      assembly,
+      withRest(assembly, withoutTalk(assembly, inCountingUnit(assembly, rowsOf(assembly, binding))), roles),
+      roles,
+    ),
+    false,
   );
   const isTwice = source.several.numbered.length === 0 && twoRecipes(assembly, all);
   const counted = (isTwice ? withoutTwin(assembly, all) : null) ?? all;
-  const weights = plainSoda(assembly, withoutTitle(assembly, counted));
+  const weights = plainSoda(assembly, withoutTitle(assembly, counted, true));
   const ofWeights = byKind(weights);
 
   unknownNames(assembly, weights, roles.superfat);

@@ -26,14 +26,15 @@ function isHeading(tokens: readonly Token[], { token }: Row, next: number): bool
     if (isMark(one, '.;!?')) return false;
     if (one?.t === 'line') ends = one.text === 'blank';
     else if (isMark(one, ':')) ends = k > token + 1;
-    else if (one?.t === 'word' ? one.sort !== 'filler' : one?.t === 'name' && one.meaning.kind === 'role') words++;
+    // "Tallow & hemp, 1 kg"
+    else if (one?.t === 'word' ? one.sort !== 'filler' : one?.t === 'name' && k !== token) words++;
   }
   return ends && words > 0 && words <= mostWords;
 }
 const mostWords = 3;
 
-/** The rows without such a heading; a question where it does not come to what is listed. */
-export function withoutTitle(assembly: Assembly, rows: readonly Row[]): readonly Row[] {
+/** The rows without such a heading; a question where it does not come to what is listed, once it may be `asked`. */
+export function withoutTitle(assembly: Assembly, rows: readonly Row[], asked: boolean): readonly Row[] {
   const fats = rows.filter(isFat);
   const [first, second] = fats;
   if (fats.length < leastRows || !first?.amount || !second || rows.some(({ token }) => token < first.token))
@@ -46,8 +47,10 @@ export function withoutTitle(assembly: Assembly, rows: readonly Row[]): readonly
   const [grams, listed] = [first.grams ?? 0, sumOf(rest)];
   // said again in the list
   if (rest.some((row) => isSame(row, first))) return rows;
-  const isSum = Math.abs(grams - listed) <= rounding * listed;
-  if (!isSum && isAgain) {
+  // a weight that is told once more below its list
+  const once = sumOf(rest.filter((row, k) => !rest.slice(0, k).some((before) => isSame(before, row))));
+  const isSum = [listed, once].some((sum) => Math.abs(grams - sum) <= rounding * sum);
+  if (!isSum && isAgain && asked) {
     const of = label(assembly, first.named.meaning);
     const said = fats.filter(({ named }) => named.meaning.id === first.named.meaning.id).map((row) => row.said);
     assembly.doubts.push({ id: 'two-amounts', of, said });

@@ -24,6 +24,8 @@ describe('a heading that weighs what is listed is no row of it', () => {
     `1kg batch coconut\n\n${rows}`,
     `1 kg Tallow Dream\n\n${rows}`,
     `1 kg coconut dream: ${sentence}`,
+    `Lard & coconut, 1 kg\n\n${rows}`,
+    `Lard & coconut, 1 kg\n\n${rows}\n\nWeighed the coconut again: 300 g.`,
   ])('%s', (text) => expect(read(text)).toEqual({ grams: listed, doubts: [] }));
 
   test('and one that weighs something else is asked about', () =>
