@@ -250,3 +250,10 @@ export function isDose(tokens: readonly Token[], k: number): boolean {
 }
 const pails = /^(?:bucket|pail|sink|sinkful|basin|bath)$/;
 const doses: ReadonlySet<string> = new Set(['per', 'a', 'each', 'every']);
+
+/** "Three-oil slab", "a 4-fat bar": of how many it is made. */
+export const isManyKinds = (tokens: readonly Token[], k: number, { quantity: { value } }: Figure): boolean =>
+  Number.isInteger(value) &&
+  isMark(tokens[k + 1], '-') &&
+  /^(?:oil|fat|ingredient|butter)s?$/.test(spoken(tokens[k + 2])) &&
+  spoken(tokens[k + 3]) !== '';

@@ -9,6 +9,7 @@ import {
   isEggs,
   isHour,
   isLot,
+  isManyKinds,
   isMeltPoint,
   isOfBar,
   isOfPages,
@@ -153,6 +154,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         for (const at of [k, factor]) aside(at, 'a total that agrees');
         filler(k + 1);
       }
+      if (isManyKinds(tokens, k, token)) aside(k, 'a count');
       if (isDistance(tokens, k)) aside(k, 'a distance');
       if (isHour(tokens, k)) aside(k, 'a time of day');
       if (isPoint(tokens, k, token)) aside(k, 'a count');

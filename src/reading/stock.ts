@@ -3,7 +3,7 @@ import { amountItem, type Item, thingItem } from './items.ts';
 import { plainQuantity, type Quantity } from './quantities.ts';
 import { signal } from './signal-words.ts';
 import { gives, type Signals } from './signals.ts';
-import { isMark, isStop } from './token-is.ts';
+import { endsDotted, isIngredient, isMark, isStop } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 import { weighedSolution } from './weighed-solution.ts';
 
@@ -449,7 +449,8 @@ const isSolution = (token: Token): token is Extract<Token, { t: 'name' }> =>
 function weighedBefore(tokens: readonly Token[], k: number): number | null {
   for (let at = k - 1; at >= 0 && k - at <= 4; at--) {
     const token = tokens[at];
-    if (isMass(token)) return token.quantity.value;
+    // "sunflower 170 g. Lye solution: 120 g NaOH + 280 g water"
+    if (isMass(token)) return endsDotted(token) && isIngredient(tokens[at - 1]) ? null : token.quantity.value;
     if (token?.t !== 'word' || !(token.sort === 'filler' || token.text === 'lye')) return null;
   }
   return null;
