@@ -34,8 +34,10 @@ import type { Lexicon } from './lexicon.ts';
 import { lyeFree } from './lye-free.ts';
 import { lyeOnFats } from './lye-on-fats.ts';
 import { headsLiquid, partsOfWater } from './lye-water.ts';
+import { madeGood } from './made-good.ts';
 import { moved } from './moved.ts';
 import { namedBefore } from './named-before.ts';
+import { notOfPot } from './not-of-pot.ts';
 import { otherUses } from './other-use.ts';
 import { packOfLye } from './pack-of-lye.ts';
 import { countPacks, manyOfIt, sizedPacks, takeParts } from './packs.ts';
@@ -62,6 +64,7 @@ import { type Signals, signalsOf } from './signals.ts';
 import { withoutSpeakers } from './speakers.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
+import { stockWeighed } from './stock-weighed.ts';
 import { addUp, breakDown, takeOff } from './sums.ts';
 import { tares } from './tare.ts';
 import { timetables } from './timetable.ts';
@@ -199,11 +202,13 @@ export function itemize(reader: Reader, input: string): Cut {
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
   const laid = unitsBefore(unitColumns(shareColumn(applyColumns(twins.tokens, lexicon, prims))), lexicon);
   const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
-  const broken = brokenOff(meant.tokens);
-  const stays = whatStays(broken.tokens);
+  const stock = stockWeighed({ tokens: meant.tokens, prims, words: cut.words });
+  const broken = brokenOff(notOfPot({ tokens: stock, prims, words: cut.words }));
+  const good = madeGood({ tokens: broken.tokens, prims, words: cut.words });
+  const stays = whatStays(good.tokens);
   const less = lessThere({ tokens: stays.tokens, prims, words: cut.words });
-  const move = moved({ tokens: less.tokens, prims, words: cut.words }, broken.tokens);
-  const share = partOfIt({ tokens: move.tokens, prims, words: cut.words }, broken.tokens);
+  const move = moved({ tokens: less.tokens, prims, words: cut.words }, good.tokens);
+  const share = partOfIt({ tokens: move.tokens, prims, words: cut.words }, good.tokens);
   let tokens = conversions(share.tokens, lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
@@ -214,6 +219,7 @@ export function itemize(reader: Reader, input: string): Cut {
     ...twins.told,
     ...meant.told,
     ...broken.told,
+    ...good.told,
     ...stays.told,
     ...ahead.back,
     ...before.back,
@@ -231,7 +237,14 @@ export function itemize(reader: Reader, input: string): Cut {
     tokens,
     items,
     back: heard.back,
-    unheard: heard.unheard ?? broken.unheard ?? move.unheard ?? share.unheard ?? ahead.unheard ?? right.unheard,
+    unheard:
+      heard.unheard ??
+      broken.unheard ??
+      good.unheard ??
+      move.unheard ??
+      share.unheard ??
+      ahead.unheard ??
+      right.unheard,
     unheardChange: (isHeard, isAsked) => {
       const told = { tokens, prims, words: cut.words };
       return unheardChange(told, heard.back, isHeard, isAsked) ?? toldOtherwise(told, heard.back);

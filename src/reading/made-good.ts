@@ -1,0 +1,291 @@
+/**
+ * What a note below a list changes of it with all its amounts: "the bag gave only 250 g, for the other 50 g I took
+ * coconut", "so used 50 g more olive in its place", "another 15 g of lye in 40 g of water went in", "9 g stuck in the
+ * cup, so 136 g is what went in". It counts where its figures make up those of the list.
+ */
+import { type PutRight, withValue, written } from './put-right.ts';
+import { rawText } from './scan.ts';
+import { type Cut, sentencesOf } from './sentences.ts';
+import {
+  hush,
+  isPlain,
+  isSum,
+  type Name,
+  rowOf,
+  rowsBefore,
+  rowsOf,
+  type Tale,
+  type Told,
+  taleAt,
+  toldIn,
+  weightAt,
+} from './tale.ts';
+import { isAny, isIngredient } from './token-is.ts';
+import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
+import type { Weighed } from './weighed.ts';
+
+/** Words of which one stands in each note that does so. */
+const cues: ReadonlySet<string> = new Set(
+  'missing other last remaining more extra additional another further second should must ought went got ended topped full'.split(
+    ' ',
+  ),
+);
+
+const vessel = '(?:bag|tub|tin|jar|box|bottle|bucket|container|canister|can|packet|pack|sack|block|carton|drum)';
+const some = '(?:(?:of|the|some|my|fresh|plain|more|pure|good) )*';
+const someone = '(?:(?:i|we|just|simply|then|have|had) )*';
+const put = '(?:used|took|put in|put|added|weighed in|weighed|poured in|went for)';
+const onlyHad = [
+  `\\bonly (?:about )?(?<a>#) (?:of )?${some}(?<f>@) (?:(?:left|was|to be had) )*(?:(?:in|at) (?:the|my) [a-z]+|left|there|in stock)?`,
+  `(?<f>@) (?:${vessel} )?(?:(?:was|had|only|just) )*(?:gave|had|held|yielded|contained|(?:empt(?:y|ied)|ended|stopped|finished|gone|ran (?:out|dry|empty)) (?:at|after)) (?:only |just )*(?<a>#)`,
+  `\\bran out of ${some}(?<f>@) (?:at|after) (?<a>#)`,
+  `\\b${vessel} of ${some}(?<f>@) (?:(?:was|had|only|just) )*(?:gave|had|held|yielded|contained|(?:empt(?:y|ied)|ended|stopped|ran (?:out|dry|empty)) (?:at|after)) (?:only |just )*(?<a>#)`,
+];
+const rest = '(?:missing|other|last|remaining|lacking)';
+const comes = `(?:(?<own>#) (?:of )?)?${some}(?<g>@)`;
+const filled = [
+  `\\b(?:made|make|filled|fill|topped) (?:up )?the ${rest} (?<b>#) (?:of it )?(?:up )?(?:with|from|by|using) ${comes}`,
+  `\\bfor the ${rest} (?<b>#) (?:, )?${someone}${put} ${comes}`,
+  `\\breplaced the ${rest} (?<b>#) (?:of it )?(?:with|by) ${comes}`,
+  `\\bthe ${rest} (?<b>#) (?:was|were|is|are|came|became) (?:(?:made up|replaced|filled up|taken|with|by|from|out of) )*${comes}`,
+  `(?<g>@) (?:made up|filled|replaced|stood in for|took the place of) the ${rest} (?<b>#)`,
+];
+const altogether =
+  '(?:[^#@.]{0,24}(?<c>#) (?:of )?(?:the )?(?<again>@ )?(?:altogether|in all|in total|all told|all in all))?';
+const lacking =
+  '(?:ran out of|run out of|(?:was|were|am) out of|had no(?: more)?|no more|no|no (?:more )?@ left|didnt have(?: any)?)';
+const inPlace = '(?:in its place|instead|in place of it|to make up for it|for it)';
+
+/** `unheard`: it changes the list, but its figures contradict it. */
+type Rule = (note: Note, told: Told) => Change | 'unheard' | null;
+
+interface Note {
+  readonly tokens: readonly Token[];
+  /** The sentence with which the note begins: the list stands before it. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** New weights of rows, by the token of their figures. */
+interface Change {
+  readonly rows: readonly { readonly row: Weighed; readonly value: number }[];
+  /** What has no row yet: its weight, and its name. */
+  readonly comes: { readonly figure: number; readonly name: number } | null;
+}
+
+const nameAt = (tokens: readonly Token[], k: number): Name | null => {
+  const token = tokens[k];
+  return isIngredient(token) ? token : null;
+};
+
+/** There was only so much of it, and something else made up what was missing. */
+const madeUp: Rule = ({ tokens, from }, told) => {
+  const row = rowOf(tokens, tokens[told('f')], from);
+  const other = nameAt(tokens, told('g'));
+  if (!row || !other || row.id === 'water') return null;
+  const [a, b, own, c] = ['a', 'b', 'own', 'c'].map((group) => weightAt(tokens, told(group), row.figure)) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  const whole = weightAt(tokens, row.figure, row.figure);
+  const goes = nameAt(tokens, row.at);
+  if (!isSum(whole, a, b) || goes?.meaning.kind !== other.meaning.kind) return null;
+  // of another alkali as much is something else
+  if (other.meaning.kind === 'alkali' && told('own') < 0) return null;
+  const rows = rowsOf(tokens, other, from);
+  const [had] = rows;
+  if (rows.length > 1 || (had && had.figure === row.figure)) return null;
+  const figure = told('own') >= 0 ? told('own') : told('b');
+  const by = told('own') >= 0 ? own : b;
+  const now = had ? by + weightAt(tokens, had.figure, row.figure) : by;
+  if (Number.isNaN(now)) return null;
+  if (told('c') >= 0 && !isSum(c, now)) return 'unheard';
+  const changed = { row, value: a };
+  return had
+    ? { rows: [changed, { row: had, value: now }], comes: null }
+    : { rows: [changed], comes: { figure, name: told('g') } };
+};
+
+/** None of it was there, and so much more of something else went in. */
+const moreInstead: Rule = ({ tokens, from }, told) => {
+  const row = rowOf(tokens, tokens[told('f')], from);
+  const had = rowOf(tokens, tokens[told('g')], from);
+  if (!row || !had || row.figure === had.figure) return null;
+  if (nameAt(tokens, row.at)?.meaning.kind !== 'fat' || nameAt(tokens, had.at)?.meaning.kind !== 'fat') return null;
+  const by = weightAt(tokens, told('b'), had.figure);
+  if (!isSum(weightAt(tokens, row.figure, had.figure), by)) return null;
+  return {
+    rows: [
+      { row, value: 0 },
+      { row: had, value: weightAt(tokens, had.figure, had.figure) + by },
+    ],
+    comes: null,
+  };
+};
+
+/** So much of it stuck or was lost, and the rest went in. */
+const restWentIn: Rule = ({ tokens, from }, told) => {
+  const named = tokens[told('f')];
+  const rows = isIngredient(named) ? rowsOf(tokens, named, from) : rowsBefore(tokens, from);
+  const fits = rows.filter(({ figure }) => {
+    const whole = weightAt(tokens, figure, figure);
+    const said = weightAt(tokens, told('w'), figure);
+    const parts = [weightAt(tokens, told('a'), figure), weightAt(tokens, told('c'), figure)];
+    return isSum(whole, ...parts) && (told('w') < 0 || isSum(whole, said));
+  });
+  const [row, ...more] = fits;
+  if (!row || more.length > 0 || (isIngredient(named) && rows.length > 1)) return null;
+  return { rows: [{ row, value: weightAt(tokens, told('c'), row.figure) }], comes: null };
+};
+
+/** "The 250 above for the palm should be 350". */
+const shouldBe: Rule = ({ tokens, from }, told) => {
+  const row = rowOf(tokens, tokens[told('f')], from);
+  const value = weightAt(tokens, told('c'), row?.figure ?? -1);
+  if (!row || !isSum(weightAt(tokens, row.figure, row.figure), weightAt(tokens, told('w'), row.figure)))
+    return 'unheard';
+  return value > 0 ? { rows: [{ row, value }], comes: null } : 'unheard';
+};
+
+/** A second lot of lye in its own water. */
+const secondLot: Rule = ({ tokens, from }, told) => {
+  const [lye, water] = [told('f'), told('g')].map((k) => rowOf(tokens, tokens[k], from));
+  if (!lye || !water || nameAt(tokens, lye.at)?.meaning.kind !== 'alkali') return null;
+  if (!/^(?:water|liquid)$/.test(nameAt(tokens, water.at)?.meaning.kind ?? '')) return null;
+  const sum = (row: Weighed, k: number): number =>
+    weightAt(tokens, row.figure, row.figure) + weightAt(tokens, k, row.figure);
+  const [all, wet] = [sum(lye, told('a')), sum(water, told('b'))];
+  if (Number.isNaN(all) || Number.isNaN(wet)) return null;
+  return {
+    rows: [
+      { row: lye, value: all },
+      { row: water, value: wet },
+    ],
+    comes: null,
+  };
+};
+
+/** What was steeped came out less, and was filled up to the weight of the list with the same. */
+const toppedUp: Rule = ({ tokens, from, to }, told) => {
+  const row = rowOf(tokens, tokens[told('g')], from);
+  if (!row || told('a') >= to) return null;
+  const [whole, less, full] = [row.figure, told('a'), told('c')].map((k) => weightAt(tokens, k, row.figure));
+  if (whole === undefined || less === undefined || full === undefined) return null;
+  return isSum(whole, full) && less < whole ? { rows: [{ row, value: whole }], comes: null } : null;
+};
+
+const patterns: readonly (readonly [Rule, string])[] = [
+  ...onlyHad.flatMap((had) => filled.map((fill) => [madeUp, `${had}[^#@?]{0,60}?${fill}${altogether}`] as const)),
+  [
+    moreInstead,
+    `\\b${lacking} ${some}(?<f>@)[^#@?]{0,80}?\\b${someone}${put} (?<b>#) (?:more|extra|additional|further) ${some}(?<g>@) ${inPlace}`,
+  ],
+  [
+    moreInstead,
+    `(?<f>@) (?:bottle |jar |tub |bag )?(?:was|had|is|were) (?:all |run )*(?:gone|empty|out|finished|used up)[^#@?]{0,60}?\\b${someone}${put} (?<b>#) (?:more|extra|additional|further) ${some}(?<g>@) ${inPlace}`,
+  ],
+  [
+    moreInstead,
+    `\\b${put} (?<b>#) (?:more|extra|additional|further) ${some}(?<g>@) (?:instead of|in place of) ${some}(?<f>@)(?= [.,;!]|$)`,
+  ],
+  [
+    restWentIn,
+    `(?<a>#) (?:(?:of|the|it|that|my) )*(?<f>@ )?[^#@?]{0,40}\\b(?:stuck|stayed|clung|clinging|remained|behind|left|spilt|spilled|lost)\\b[^#@?]{0,80}\\b(?:so|which leaves|leaving|meaning|that means|only) (?:only |just |that )*(?<c>#) (?:(?:of it|is|was|are|were|what|all that|really|actually) )*(?:went|ended up|got|made it|gone) in(?:to)?\\b(?:[^#?.]{0,30}\\b(?:instead of|not|rather than) (?:the )?(?<w>#))?`,
+  ],
+  [
+    shouldBe,
+    `\\bthe (?<w>#) (?:(?:above|listed|there|up there|in the list|i wrote|i typed) )*(?:for|of|by|beside|behind|next to|at) (?:the )?(?<f>@) (?:(?:above|line|in the list) )*(?:should|must|ought to) (?:be|read|say|have been|have read) (?<c>#)`,
+  ],
+  [
+    secondLot,
+    `\\b(?:dissolved|mixed|stirred|made up) (?:another|a further|an extra|an additional|a second lot of) (?<a>#) (?:of )?(?:the )?(?<f>@) in(?:to)? (?<b>#) (?:of )?(?:the )?(?<g>@) (?:, )?(?:and|which|that)[^#@?.]{0,30}\\b(?:went|goes|came|poured|put|stirred|tipped|added) (?:(?:it|that|this|them|all|straight) )*in(?:to)?\\b`,
+  ],
+  [
+    toppedUp,
+    `(?:# (?:of )?(?:[a-z]+ )?@ [^?;]{0,80}?)?\\b(?:came to|gave|left|yielded|weighed|was down to|had) (?:only |just )*(?<a>#) (?:, )?[^#@?.]{0,30}\\btopped (?:(?:it|that|up) )*with ${some}(?<g>@) (?:to (?:get|reach|make|have|be at)|up to|to) (?:it |up |to |the |a |full |whole |listed )*(?<c>#)`,
+  ],
+];
+let made: readonly (readonly [Rule, RegExp])[] | null = null;
+
+/** Nobody has done it, or not in this batch. */
+const open =
+  /\?|\b(?:if|could|would|might|may|maybe|perhaps|next time|last time|some ?day|usually|normally|always|thinking|wondering|ought i|should (?:i|we)|hers|his|theirs|she|he|they)\b/;
+
+/** Notes of a post that are looked at: one with more of them tells no tale. */
+const mostNotes = 40;
+
+/** The weights as a note leaves them. */
+export function madeGood(cut: Cut): {
+  readonly tokens: readonly Token[];
+  readonly told: readonly PutRight[];
+  readonly unheard: string | null;
+} {
+  const none = { tokens: cut.tokens, told: [], unheard: null };
+  const tells = (token: Token): boolean => token.t === 'word' && cues.has(token.text);
+  if (!cut.tokens.some(tells)) return none;
+  const out = [...cut.tokens];
+  const told: PutRight[] = [];
+  let unheard: string | null = null;
+  let count = 0;
+  const sentences = sentencesOf(cut);
+  sentences.forEach((sentence, k) => {
+    const end = sentences[k + 1]?.to ?? sentence.to;
+    if (sentence.figures === 0 || count > mostNotes || !isAny(out, sentence.from, end, tells)) return;
+    const tale = taleAt(sentences, k);
+    made ??= patterns.map(([rule, pattern]) => [rule, new RegExp(pattern, 'd')] as const);
+    for (const [rule, pattern] of made) {
+      const match = pattern.exec(tale.text);
+      if (!match || match.index >= tale.turn || open.test(tale.text.slice(0, match.index + match[0].length))) continue;
+      const note = { tokens: out, from: sentence.from, to: sentence.to };
+      count++;
+      const change = rule(note, toldIn(tale, match));
+      const span = spanOf(tale, match);
+      // "the 250 above for the palm should be 350" where the palm has 200
+      if (change === 'unheard') unheard ??= rawText(cut.prims, out[span.from]?.from ?? 0, out[span.to - 1]?.to ?? 0);
+      else if (change) told.push(applied(out, change, span));
+      else continue;
+      return;
+    }
+  });
+  return told.length > 0 ? { tokens: out, told, unheard } : { ...none, unheard };
+}
+
+const spanOf = (tale: Tale, match: RegExpExecArray): { readonly from: number; readonly to: number } => ({
+  from: tale.tokenAt(match.index),
+  to: tale.tokenAt(match.index + match[0].length - 1) + 1,
+});
+
+function applied(
+  out: Token[],
+  { rows, comes }: Change,
+  { from, to }: { readonly from: number; readonly to: number },
+): PutRight {
+  const texts: string[] = [];
+  const gone: Figure['quantity'][] = [];
+  const stays = (k: number): boolean => k === comes?.figure || k === comes?.name;
+  hush(out, from, to, 'a part of what was said', stays);
+  for (const { row, value } of rows) {
+    const [weight, name] = [out[row.figure], out[row.at]];
+    if (!isPlain(weight) || name?.t !== 'name') continue;
+    const { quantity } = weight;
+    const now = { ...withValue(quantity, value), numbers: quantity.numbers };
+    if (value === 0) {
+      out[row.figure] = asAside(weight, 'replaced, as the post says');
+      out[row.at] = asFiller(name);
+      texts.push(`no ${name.text}`);
+    } else {
+      out[row.figure] = { ...weight, quantity: now };
+      texts.push(`${now.text} of ${name.text}${isSum(quantity.value, value) ? '' : `, not ${written(quantity)}`}`);
+    }
+    gone.push(quantity);
+  }
+  const [weight, name] = [out[comes?.figure ?? -1], out[comes?.name ?? -1]];
+  if (comes && isPlain(weight) && name?.t === 'name') {
+    texts.push(`${written(weight.quantity)} of ${name.text}`);
+    for (let k = Math.min(comes.figure, comes.name) + 1; k < Math.max(comes.figure, comes.name); k++)
+      out[k] = asFiller(out[k] as Token);
+  }
+  return { text: `I took ${texts.join(', and ')}, as the post says.`, gone, from, to, settles: true };
+}
