@@ -12,8 +12,10 @@ const read = (text: string) => {
     ),
     superfat,
     doubts: doubts.map(({ id }) => id),
-    told: assumptions.filter(({ id, text }) => id === 'corrected' || text.endsWith('of the 2 recipes in the post.'))
-      .length,
+    told: assumptions.filter(
+      ({ id, text }) =>
+        id === 'corrected' || text.endsWith('of the 2 recipes in the post.') || text.includes('of other versions'),
+    ).length,
   };
 };
 
