@@ -1,4439 +1,4559 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-6
- ab:-12
- aber:4
- abgekriegt:9
+export const weights = ` a:-1
+ ab:-16
+ aber:3
+ abgekriegt:11
  abgewischt:7
- about:7
- above:7
- abt:-11
- abuela:-7
- accident:12
- accidental:3
+ about:2
+ above:1
+ abt:-9
+ abuela:-6
+ accident:15
+ accidental:8
  accord:-4
- account:-3
  aceit:-3
- aceite:-2
- acid:3
+ acid:4
  acros:-2
- acrylic:-3
- activat:-3
- actual:-5
- add:-16
- added:-3
- admit:-4
- adult:-6
- advance:-4
- advice:-5
- afraid:-12
- after:9
- afternoon:6
- afterward:-5
+ activat:-4
+ actual:-4
+ add:-15
+ added:-6
+ additiv:-1
+ adds:-7
+ admit:-3
+ adult:-7
+ advance:-10
+ advent:-4
+ advice:-7
+ afraid:-10
+ after:11
+ afternoon:8
+ afterward:-14
  again:-16
- against:-5
- age:-9
- ages:-9
- ago:14
+ against:-8
+ age:-10
+ ages:-8
+ ago:24
  agre:-3
  agree:-12
- agua:-3
- ahead:-13
- ahora:8
- ai:11
- aid:5
- aimed:-3
- air:-11
+ agua:-2
+ ahead:-12
+ ahora:10
+ ai:12
+ aid:11
+ air:-14
+ aisle:-2
  al:4
  alarm:-7
- alcohol:-1
- alike:-4
- alkali:-19
- alkanet:-8
- all:-6
+ alcohol:3
+ alike:-9
+ alkali:-10
+ alkanet:-9
+ all:2
  allergic:-9
- alles:-10
- allotment:-7
- allow:-7
- almond:-7
- almost:-10
- aloe:-7
- alone:-5
- along:4
+ allergy:-10
+ alles:-11
+ allotment:-5
+ allow:-4
+ almond:-6
+ almost:-9
+ aloe:-12
+ alone:-11
+ along:5
  already:-3
- alright:-15
- also:-2
- alter:-8
- although:-3
- altogether:-13
- alu:-13
- aluminium:-16
- alway:-5
- am:8
- amber:-15
+ alright:-22
+ also:3
+ alter:-7
+ although:-4
+ altogether:-9
+ alu:-11
+ aluminium:-19
+ alway:-9
+ am:4
+ amber:-12
  american:-4
- ammonia:6
- among:10
- amount:-14
- ampolla:9
- an:-5
+ ammonia:2
+ among:5
+ amount:-19
+ ampolla:13
+ an:-6
  and:1
  animal:-4
- ankle:19
- anos:-5
- another:-8
- anruhren:-1
- ans:3
- answer:-13
- antes:-11
- any:-14
+ ankle:12
+ anos:-7
+ another:-14
+ anruhren:3
+ answer:-10
+ antes:-10
+ any:-8
  anybody:-4
- anyhow:-4
- anymore:-6
- anyone:-5
- anyth:-4
- anyway:3
- anywhere:-6
- apart:-3
- app:-11
- appl:-8
- apple:-8
- applesauce:-12
- appointment:-3
+ anyhow:-5
+ anymore:-8
+ anyone:-10
+ anyth:-8
+ anyway:-4
+ anywhere:-8
+ apart:-4
+ app:-10
+ appl:-5
+ apple:-4
+ applesauce:-14
  apprentice:-3
+ approx:-3
  apres:-1
- apricot:-9
- april:-5
- apron:-18
+ apricot:-6
+ april:-3
+ apron:-12
  aqua:-9
- arde:9
- are:1
+ arde:6
+ are:4
  arent:-6
- argan:-9
- arithmetic:-4
+ argan:-6
+ arithmetic:-6
  arm:-8
- armpit:3
- arms:-14
+ armpit:1
+ arms:-13
  around:4
- arriv:-3
- arrow:-1
- as:-11
+ arriv:-8
+ arrow:-3
+ as:-5
  ash:2
- ashes:-10
- ask:-6
- asked:-12
+ ashes:-9
+ ask:-4
+ asked:-3
  asks:1
  asleep:-3
- asthma:6
- at:-10
- ate:-3
- attempt:-4
- attic:-6
- atznatron:9
- au:-5
- auf:-14
- auge:5
- augen:-7
- august:-6
- aunt:-18
- aus:1
+ assume:8
+ asthma:4
+ at:-5
+ ate:2
+ attach:-10
+ attempt:-1
+ attic:-3
+ atznatron:10
+ au:-3
+ auf:-11
+ auge:9
+ augen:-10
+ august:-10
+ aunt:-19
+ aus:-1
  autumn:-6
- aux:-5
+ aux:-2
  avale:7
- avant:-1
- avec:11
- avocado:-14
- avoid:-17
- awake:-1
- awful:13
- b:-7
- babassu:-5
- baby:-1
- babys:1
- back:-6
- background:-6
- backside:-2
+ avant:-6
+ avec:4
+ avocado:-12
+ avoid:-14
+ awake:-2
+ away:-4
+ awful:11
+ b:-13
+ babassu:-10
+ babi:-2
+ baby:-5
+ babys:2
+ back:-2
+ background:-9
+ backside:4
  backward:-7
  bacon:-6
- bad:-2
- badly:9
- bag:-5
- bags:-13
+ badly:3
+ bag:-3
+ bags:-6
  bain:-3
- bak:-2
- balanc:5
- balance:-3
- balcony:-10
- bald:-6
- ball:9
- balls:14
+ bak:-4
+ balanc:-10
+ balance:-7
+ balcony:-15
+ bald:-4
+ ball:12
+ balls:8
  balm:-15
- band:-7
- bang:11
- bar:-12
- barber:-6
- bare:3
- barefoot:8
- bark:10
- barn:-3
- bars:-13
- base:-5
- basket:-4
- batch:-5
- bath:-1
- bathroom:6
+ band:1
+ bang:8
+ bar:-6
+ barber:-8
+ bare:4
+ barefoot:12
+ bark:6
+ barn:-1
+ bars:-9
+ base:-8
+ basic:-2
+ basin:8
+ basket:-8
+ batch:-4
+ bath:-7
+ bathroom:9
  batter:-7
- batteri:-8
- battery:-6
+ batteri:-5
+ battery:-8
  bay:-3
- bazaar:-4
- bead:1
- beads:8
- beagle:7
+ bazaar:-1
+ bc:3
+ bea:-8
+ bead:4
+ beads:6
+ beagle:-3
  beak:6
- beaker:2
- bear:-7
- beard:-4
- beat:-5
+ beaker:-5
+ bear:-12
+ beard:-7
+ beat:-2
+ beautiful:-8
  bebe:10
- became:2
- because:-4
- become:-6
- bed:-8
- bedroom:-3
- bedtime:-2
- beef:-1
+ became:5
+ because:-2
+ become:-11
+ bed:-10
+ bedtime:-4
+ beech:-3
+ beef:-3
  beekeeper:-5
  been:14
- beer:-13
- bees:-7
- beeswax:-8
- before:-5
- beforehand:-7
- began:7
- begin:-11
- beginn:6
+ beer:-12
+ bees:-14
+ beeswax:-11
+ before:-1
+ beforehand:-4
+ began:1
+ begin:-4
+ beginn:4
  beginner:-12
- begun:-11
- behav:-3
- behind:5
- bei:-4
- beige:-10
- beim:3
- being:-2
- bekommen:16
- believ:14
- believe:-8
- belly:17
- belong:-5
- below:-5
- ben:11
- bench:-2
- bend:-6
- bent:3
- bergamot:-3
- beside:6
- best:-4
- bet:-10
- better:-13
- between:8
- bevel:-7
- bien:13
- big:1
- bigger:-7
- bill:2
- bin:-2
- bins:-7
- birch:-12
+ begun:-6
+ behind:7
+ bei:-9
+ beige:-7
+ beim:-2
+ being:-4
+ bekommen:14
+ believ:11
+ believe:-11
+ belly:10
+ belong:-2
+ below:-4
+ ben:6
+ bench:2
+ bend:-7
+ bent:9
+ bergamot:-5
+ besid:-4
+ beside:1
+ best:-5
+ bet:-7
+ between:7
+ bevel:-5
+ bien:11
+ big:-3
+ bigger:-3
+ bill:-3
+ bin:-3
+ bins:-3
+ birch:-11
+ birds:-2
  birthday:-12
- bis:-6
- biscuit:2
- bit:-1
- bite:3
- bites:-3
- bits:11
- bitten:9
- black:-19
+ bis:-5
+ biscuit:-3
+ bit:-4
+ bites:-5
+ bits:5
+ bitten:3
+ black:-17
  blame:-1
- blanc:8
- blanca:-7
- blanco:-1
- blanket:-18
- bleach:3
- bleed:2
- blend:1
- blender:-12
- bless:-8
- blind:9
- blink:15
- blister:9
- blob:6
- block:-6
- blog:-7
- blood:11
- bloodshot:3
- blouse:7
- blue:-5
- blurry:3
- board:3
- boat:-3
- body:-7
- boil:1
- boiler:-11
- boils:12
- bol:-7
- bone:8
- bonjour:-4
- book:-9
- booklet:-7
- books:-11
- boot:-6
- boots:-7
- bor:3
- borax:-6
- bord:-4
- bored:13
- born:-1
- borrow:-7
- boss:3
+ blanc:11
+ blanca:-5
+ blanco:-2
+ blanket:-16
+ bleach:6
+ blend:-1
+ blender:-7
+ bless:-10
+ blew:9
+ blind:4
+ blink:5
+ blister:10
+ blob:3
+ block:-10
+ blog:-6
+ blood:9
+ bloodshot:-6
+ blouse:8
+ blue:-9
+ blurry:5
+ board:-1
+ boat:-12
+ body:-6
+ boil:2
+ boiler:-7
+ boils:10
+ bol:-6
+ bone:4
+ bonjour:-2
+ book:-3
+ booklet:-4
+ books:-5
+ boot:5
+ boots:-10
+ borax:-9
+ bord:-3
+ bored:11
+ born:-5
+ borrow:-6
+ boss:1
  both:3
- bother:6
- bottl:-8
- bottle:1
- bottom:-12
- bouche:14
- bought:-12
- bounc:10
- bowl:10
- bowls:6
- box:-7
- boxes:-13
- boy:9
- boyfriend:3
- boys:-2
- bra:10
- bran:-15
- brand:-14
- bras:9
- brave:-3
- brazo:13
- bread:5
- break:2
- breakfast:-5
- breastbone:6
- breath:12
- breathe:15
- brennt:3
- brick:-11
- bride:-3
- bright:2
- brilliant:-6
- brine:1
- bring:6
- brittle:-10
- broken:4
- broom:11
- brother:-4
- brought:-1
- brown:7
- brule:-4
- brulure:11
- brush:-10
- bu:8
- bubb:-6
- bubbl:1
- bubble:12
- bucket:6
- budget:-3
- build:-6
- built:-11
- bumps:5
- burbuja:-5
- burn:8
- burnin:9
- burns:4
- burnt:-7
- burp:17
- burst:7
- bus:-7
- busines:-4
- but:-9
+ bother:4
+ bottl:-9
+ bottle:3
+ bottom:-19
+ bouche:13
+ bought:-9
+ bounc:7
+ bout:13
+ bowl:11
+ bowls:3
+ box:-10
+ boxes:-12
+ boy:10
+ boyfriend:2
+ boys:2
+ bra:11
+ bran:-12
+ brand:-3
+ bras:14
+ brass:-3
+ brave:-7
+ brazo:15
+ bread:-4
+ breakfast:7
+ breastbone:12
+ breath:11
+ breathe:12
+ brennt:-5
+ brick:-13
+ bright:-5
+ brilliant:-5
+ brine:3
+ bring:2
+ brittle:-9
+ broke:-5
+ broken:-1
+ broom:13
+ brother:-3
+ brought:2
+ brown:5
+ brule:-10
+ brulure:10
+ brush:-8
+ bu:9
+ bubb:-2
+ bubble:3
+ budget:-2
+ build:-3
+ built:-8
+ bulk:-3
+ bumps:7
+ burbuja:-4
+ burn:5
+ burnin:8
+ burns:2
+ burnt:-8
+ burp:12
+ burst:10
+ bus:-8
+ busines:-6
+ but:-2
  butcher:-7
- butt:6
- butter:-9
- buttermilk:-3
- button:-3
- buy:-20
- by:-4
- c:-16
+ butt:4
+ butter:-8
+ button:-9
+ buy:-16
+ by:-9
+ c:-19
  ca:-3
- cabbage:-8
- cage:7
- cake:-1
- cakes:-10
- calculat:-4
+ cabbage:-3
+ cage:4
+ cake:-4
+ cakes:-8
+ calculat:-2
  calculate:-8
- calculator:-14
- calendar:-3
- calendula:-13
- caliente:11
- call:1
- calls:-2
- calm:-1
- came:-4
+ calculator:-11
+ calendar:-6
+ calendula:-12
+ caliente:14
+ call:-1
+ calls:1
+ calm:4
+ came:-6
+ camellia:-1
  camera:6
- camp:-7
- can:-11
+ camp:-9
+ can:-17
  candl:3
- candle:-5
- canister:-7
- cannot:-1
- canola:-10
+ candle:-1
+ canister:-9
+ cannot:-4
+ canola:-14
  cans:-7
- cant:9
- cap:-1
- car:1
- cara:-1
- caramel:-7
+ cant:10
+ cap:7
+ car:-5
+ caramel:-6
  card:-14
- care:-8
- careful:-17
- caretaker:-8
- carpet:-3
- carri:1
- carrot:-1
- carry:-7
- carton:-3
- case:-3
- cast:-8
- caster:-4
- castile:-5
- castor:-25
- cat:-1
- catch:-3
- cats:-3
- cattle:-1
- caught:-4
+ cardboard:5
+ cards:-4
+ care:-7
+ careful:-13
+ caretaker:-5
+ carpet:-7
+ carri:-2
+ carrot:-2
+ carry:-3
+ carton:4
+ case:-2
+ cases:-2
+ cast:-4
+ caster:-3
+ castile:-2
+ castor:-18
+ cat:-3
+ catch:-6
+ cats:4
+ cattle:1
+ caught:-1
  cauldron:-9
- cause:10
- caustic:9
- caustica:13
- caustique:10
- caviti:-7
+ cause:7
+ caustic:12
+ caustica:21
+ caustique:14
+ caviti:-6
  cayo:1
- cedar:-7
- cedarwood:-3
- ceil:3
- cellar:-7
+ ce:2
+ cedar:-6
+ ceil:4
+ celebrate:-3
+ cellar:-4
  cent:-3
- centre:-11
- cents:-2
+ centre:-7
  certain:-6
- chair:-4
- chalk:-12
- challenge:-2
- chamomile:-6
- chang:-11
- change:2
- channel:-1
- chap:-7
- charcoal:-14
+ chair:-6
+ chalk:-9
+ chamomile:-3
+ chang:-5
+ change:5
+ chap:-9
+ charcoal:-8
  charg:-3
- charge:-3
+ charge:-7
  chart:-6
- chat:2
- cheap:-9
- cheaper:-10
+ chat:4
+ cheap:-18
+ cheaper:-11
  check:-9
- checklist:-5
- cheek:31
- cheer:-6
+ checklist:-3
+ cheek:16
+ cheer:-9
  cheese:7
- chemical:10
+ chemical:9
  chemist:-3
- chemistry:-10
- chest:10
- chicken:9
- chien:8
- child:8
- children:-14
- chill:-5
- chimney:-3
- chin:3
- chip:-2
- chipp:-5
- chips:-7
- chocolat:-7
+ chemistry:-14
+ chest:12
+ chew:-5
+ chicken:8
+ chien:3
+ child:3
+ children:-11
+ chill:-3
+ chin:-3
+ chip:-5
+ chipp:-3
+ chips:-8
+ chocolat:-11
  chocolate:-6
- choir:-7
- chok:-12
- chose:-9
- christma:-10
- chuck:-3
- chunk:6
- church:-4
- cinnamon:12
- circle:-4
+ choice:-3
+ choir:-9
+ chok:-10
+ chose:-8
+ christma:-11
+ chuck:-7
+ chunk:13
+ church:-12
+ cinnamon:8
+ circle:-3
  citrate:-5
- citric:3
- citronella:-11
- claim:-12
+ citric:2
+ citronella:-12
+ claim:-14
  clarity:-3
- class:-5
- clay:-12
- cleaner:-2
+ class:-9
+ clay:-9
+ clean:-7
+ cleaner:11
  clear:-2
- clever:9
- client:-13
- climb:3
- cling:-2
- clock:-10
- clos:4
- close:6
+ clever:2
+ client:-14
+ climb:1
+ cling:4
+ clinic:-3
+ clock:-7
+ clockwork:-3
+ clos:11
+ close:4
  cloth:-4
- cloud:10
- cloudy:-8
- clove:4
- club:-2
- clump:-4
- clumpy:-8
- cm:-20
- co:-7
- coarse:-7
- coast:-4
- coat:-8
- cocanut:-10
- cocnut:-6
- coco:-19
- cocoa:-3
- cocoanut:-6
+ cloud:7
+ cloudy:-14
+ clove:6
+ clump:-1
+ clumpy:-9
+ cm:-18
+ co:-10
+ coarse:-6
+ coast:-3
+ coat:-12
+ cocanut:-5
+ cocnut:-5
+ coco:-16
+ cocoa:-6
+ cocoanut:-2
  coconut:-2
  cocunut:-3
- coffee:-9
- coin:14
+ coffee:1
+ coin:13
  coins:-3
- cold:-18
- collar:10
- collarbone:7
+ cold:-19
+ collar:13
+ collarbone:8
  colleagu:-6
- colleague:2
- collect:5
- colloidal:-4
- color:-4
- colour:-15
- column:-11
- com:1
- comb:11
- combien:-12
- combin:-1
- combine:-10
- come:3
- comes:-12
- comma:3
- comme:-3
- comment:-15
- community:-3
- compar:-3
- compare:-6
- complain:-7
- complete:-3
- con:7
- conc:-6
+ colleague:-1
+ collect:6
+ colloidal:-5
+ color:-5
+ colour:-18
+ column:-10
+ com:3
+ comb:-1
+ combien:-16
+ combin:-5
+ combine:-11
+ come:-3
+ comes:-10
+ comma:-3
+ comme:1
+ comment:-18
+ como:4
+ compar:-4
+ compare:-4
+ complain:-6
+ complaint:-1
+ complete:-2
+ con:8
+ conc:-4
  concentration:-16
- concrete:-8
- confession:-12
- confirm:-6
+ concrete:-15
+ confession:-9
+ confirm:-7
  confit:-3
- contact:6
- container:-1
- content:3
- convert:-6
- cook:-7
+ contact:5
+ container:4
+ content:4
+ convert:-5
+ cook:-8
  cookbook:-7
- cooker:-1
+ cooker:-8
+ cookie:-1
  cooks:-3
- cool:-8
- cooler:-5
- cools:-4
+ cool:-10
+ cooler:-11
+ cools:-11
  copi:-9
- copper:-7
- copy:-12
- corn:-3
- correct:-11
- cost:-6
- costic:-3
- costs:-12
- cottage:-4
- cotton:-7
- cough:6
+ copper:-3
+ copy:-8
+ corner:-5
+ correct:-15
+ cos:-5
+ cost:-12
+ costic:-5
+ costs:-15
+ cottage:-3
+ cotton:-8
+ cough:8
  could:7
- couldnt:-6
- coule:17
- couleur:9
+ couldnt:-11
+ coule:14
+ couleur:3
  council:-3
- count:-13
- counter:3
- country:-2
- coup:6
- couple:-6
- course:-10
- cousin:-4
- cover:-4
- cow:-7
- cpop:-5
- crack:-2
- crater:8
- crawl:-1
- crayon:-9
- crazy:11
- cream:-7
- creamy:-3
- cried:-10
- crock:-2
- cross:-5
- crudo:14
- crumb:2
- crumbl:-1
- crumble:-6
- cry:13
- crystal:-2
+ count:-16
+ counter:-1
+ country:-1
+ county:-10
+ coup:5
+ couple:-11
+ course:-13
+ cousin:-7
+ cover:-7
+ cow:-4
+ cp:-3
+ cpop:-4
+ crack:-6
+ craft:-3
+ crater:4
+ crayon:-15
+ crazy:6
+ cream:-5
+ creamy:-6
+ cried:-5
+ crock:-3
+ crockpot:-4
+ cross:1
+ crudo:9
+ crumb:-1
+ crumbl:3
+ crumble:-8
+ crush:-3
+ cry:6
+ crystal:-1
  csv:-4
- cuanta:-11
- cube:-2
- cubes:-9
- cucumber:-8
- cuff:6
- cup:1
+ cuanta:-7
+ cube:4
+ cubes:-12
+ cucumber:-3
+ cuff:7
+ cup:3
  cupboard:-6
- cupful:-8
- cups:-16
- cur:-12
- cure:-3
- cured:4
- cures:-8
- curiou:-5
- curry:-6
- custard:-8
- customer:-6
- cut:5
- cuts:1
- cutt:-14
- cutter:-15
- d:-15
- da:-6
- dabb:16
- dad:2
- dag:-14
- damit:-8
- damp:2
- dangerou:-8
- dans:9
- dare:-8
+ cupcake:-3
+ cupful:-4
+ cups:-19
+ cur:-5
+ cure:-13
+ cured:6
+ cures:-7
+ curiou:-7
+ current:-3
+ curry:-9
+ custard:-5
+ customer:-5
+ cutt:-3
+ cutter:-5
+ d:-11
+ da:-8
+ dabb:17
+ dad:3
+ dag:-25
+ dairy:-3
+ damit:-9
+ damp:4
+ dangerou:-13
+ dans:10
+ dare:-6
  dared:5
  darf:-7
- dark:-1
+ dark:5
  darker:-5
- das:-5
- date:-14
- daughter:-6
- day:-5
- daylight:3
- days:-5
- de:1
- dead:-6
- deal:11
- dear:-9
+ das:-7
+ data:-4
+ date:-13
+ dates:-6
+ daughter:-5
+ day:-4
+ daylight:1
+ days:-7
+ dead:-11
+ deal:10
+ dear:-8
  decant:3
- decent:-12
- decid:-4
- decimal:-6
- dedo:14
- deep:12
- degre:2
- degree:-3
- deionis:-5
- deja:-7
- del:7
- dem:2
- demineralis:-5
- demonstration:-3
- den:-3
- dense:-3
- dent:7
- dentist:-3
- dentro:11
- depui:11
- der:-4
- derramo:-8
- des:5
- desde:15
- despu:17
- dessu:1
- destill:-3
- di:5
- diary:-5
- dias:5
- dice:8
- dictat:-7
- did:-9
- didnt:5
- die:2
- died:-8
- difference:-10
- different:-5
- diffuser:9
+ decent:-8
+ decid:-14
+ decimal:-7
+ dedo:15
+ deep:10
+ deionis:-4
+ deja:-6
+ del:12
+ dem:3
+ demineralis:-6
+ den:1
+ dense:-6
+ dent:9
+ dentist:2
+ dentro:7
+ depend:-3
+ depui:15
+ der:-2
+ derramo:-11
+ des:7
+ desde:21
+ despu:20
+ dessu:3
+ destill:-4
+ deviation:-3
+ di:1
+ diary:-3
+ dias:6
+ dice:13
+ dictat:-9
+ did:-5
+ didnt:-1
+ die:5
+ died:-11
+ differ:-3
+ difference:-9
+ different:-7
+ diffuser:12
  digit:-5
- dilut:7
- dilute:-8
- dilution:-2
- dinner:-4
+ digital:-1
+ dilut:-4
+ dilute:-10
+ dilution:-5
  dinosaur:-4
- dioxide:-3
- dipp:8
- direction:-6
- dirty:-8
- disaster:-7
- discount:-16
- dish:-11
- dishwasher:-9
- dispenser:-7
+ dipp:15
+ direction:-8
+ dirty:-5
+ disaster:-4
+ discount:-17
+ dish:-10
+ dishwasher:-11
+ dispenser:-5
  display:-3
- dissolv:-3
- dissolve:-5
- dist:-3
- distill:-11
- disturb:-7
+ dissolv:-11
+ dissolve:-8
+ distill:-6
+ disturb:-6
  divid:-5
- divider:-3
- dizzy:26
+ divider:-4
+ dizzy:15
  do:-3
- doctor:2
- does:-8
- doesnt:-11
- dogs:-13
- doigt:1
- doing:-9
- done:-2
- dont:-7
- door:-5
- doors:-7
+ doctor:1
+ does:-5
+ doesnt:-2
+ dog:-3
+ dogs:-8
+ doigt:-3
+ doing:-8
+ dollar:-3
+ done:-9
+ dont:-6
+ door:-7
+ doors:-10
  doorway:-3
- dos:14
- dot:3
- dots:12
- doubl:-7
- double:-8
- doubt:-12
- dough:7
- doux:-4
- down:3
+ dos:12
+ dot:-5
+ dots:7
+ doubl:-4
+ double:-10
+ doubt:-6
+ dough:10
+ doux:-6
+ down:-4
  downstair:-3
- dozen:-4
- draft:-8
- drag:-8
- dragg:4
- dragon:-6
- drain:-4
- drainpipe:-8
- drama:-9
- drank:7
- drauf:3
+ dozen:-6
+ draft:-14
+ drag:-9
+ dragg:3
+ dragon:-4
+ drain:-5
+ drainpipe:-9
+ drama:-10
+ drank:5
+ drauf:-2
  draught:-3
- draw:-4
- drawer:-9
- draws:-3
- drei:8
- dress:-7
- drew:-9
- dribbl:3
- dried:-5
- dries:-3
- drill:-4
+ draw:-3
+ drawer:-12
+ drawn:-3
+ draws:-4
+ dream:-3
+ drei:7
+ dress:-5
+ drew:-11
+ dribbl:2
+ dried:-6
+ dries:-4
+ drill:-3
  drin:1
  drink:5
- drip:10
- dripp:1
- drips:5
+ drip:6
+ dripp:-3
+ drips:12
  driv:-4
- drool:12
- drop:9
- droplet:5
- dropp:1
- drops:-5
- drum:-9
- drunk:4
- dry:-18
- du:-4
- dual:-3
- duck:-9
- ducks:2
- due:-4
- duele:10
- duft:1
- dug:15
+ drive:-3
+ drizzle:-3
+ drool:13
+ drop:6
+ droplet:-3
+ dropp:2
+ drops:-8
+ drove:1
+ drum:-11
+ drunk:3
+ dry:-14
+ dryer:-3
+ du:-2
+ dual:-5
+ duck:-10
+ ducks:-3
+ due:-12
+ duele:11
+ duft:-1
+ dug:12
+ dull:-6
  dump:-3
- dunk:11
- dur:-7
+ dunk:7
+ dur:-12
  durch:2
  dust:1
- dusty:-11
- dye:-3
- e:-3
- each:-15
- ear:3
- earlier:-2
- early:-11
- ears:-2
- easier:-6
- easter:-12
+ dusty:-6
+ dye:-7
+ e:-2
+ each:-13
+ earlier:-3
+ early:1
+ ears:-8
+ easier:-14
+ easter:-13
  easy:-7
- eat:12
+ eat:6
  eaten:4
- eats:-8
- eczema:-16
- edge:4
- edges:4
- egg:-5
- eight:-1
- eighti:-8
- ein:6
- eine:3
- einen:-5
+ eats:-18
+ eau:2
+ eczema:-17
+ edge:5
+ edges:2
+ edit:4
+ egg:-2
+ eggs:-3
+ eight:1
+ eighti:-10
+ eighty:-4
+ eine:6
+ einen:-11
  eingeatmet:11
- either:-6
+ either:-11
  el:6
- elbow:-4
- eldest:-3
- electric:-5
+ elbow:-5
+ eldest:1
+ electric:-4
  eleven:4
  elle:1
- else:-8
- embarrass:2
- emergency:11
- empti:-4
- empty:1
- emu:-6
- emulsion:-3
- en:-2
- enamel:-7
- encima:14
- end:-13
- ended:-7
- ends:3
- enfant:-10
- english:-6
- enough:-17
- entire:-6
- entry:-13
- envelope:-9
+ else:-13
+ embarrass:3
+ emergency:14
+ empti:-1
+ empty:-1
+ emu:-7
+ emulsion:3
+ en:-4
+ enamel:-12
+ encima:17
+ end:-4
+ ended:-9
+ ends:1
+ enfant:-8
+ engine:-3
+ english:-3
+ enough:-13
+ entire:-4
+ entry:-12
+ envelope:-3
  eo:-6
- equal:-10
- er:-5
- error:3
+ equal:-5
+ er:-6
+ error:-1
  erst:13
- erupt:17
- es:-10
- espresso:-1
- essential:-9
- essentielle:-2
- essig:-1
- est:5
- esta:-9
- et:3
- ethanol:-11
+ erupt:7
+ es:-13
+ espresso:-3
+ essential:-12
+ essentielle:1
+ essig:1
+ est:3
+ esta:-8
+ et:5
+ ethanol:-2
  eucalyptu:5
- eur:-3
- euro:-4
+ euro:2
  euros:-4
  even:-3
- evening:-4
- event:-5
- ever:-8
- every:-11
- everybody:-8
- everyday:-3
- everyone:-5
- everyth:-13
- everywhere:-7
- exact:-12
- except:-4
- exces:-11
- excuse:-4
- explain:-13
- explod:8
- export:-11
- extra:-14
- extract:-4
- eye:17
- eyeball:-11
- eyebrow:7
- eyelid:12
- eyes:1
- eyewash:-8
- f:-11
- face:-5
- faceful:17
+ evening:-6
+ ever:-7
+ every:-17
+ everybody:-6
+ everyday:-4
+ everyone:-7
+ everyth:-4
+ everywhere:-11
+ evoo:-3
+ exact:-3
+ exam:-3
+ except:-5
+ exces:-5
+ excuse:-3
+ expect:-5
+ expert:-1
+ explain:-16
+ explod:13
+ export:-12
+ extra:-15
+ extract:-10
+ eye:15
+ eyeball:-12
+ eyebrow:3
+ eyelid:9
+ eyes:-1
+ eyewash:-7
+ f:-10
+ face:-2
+ faceful:14
+ faces:-3
  facial:-3
- fade:-8
- fail:-9
- failur:-3
- faint:1
- fair:-2
- faire:3
- fait:24
- fall:-3
- falls:-4
- false:-8
- fami:-9
- fan:-5
- far:-9
- farm:-9
- farmer:-8
- fast:6
+ fade:-11
+ fail:-13
+ failur:-9
+ faint:-2
+ fair:2
+ faire:1
+ fait:15
+ fall:-7
+ fallen:-3
+ falls:-2
+ false:-12
+ fami:-8
+ fan:-10
+ fancy:-10
+ far:-14
+ farm:-14
+ farmer:-7
+ fast:7
  faster:-8
- fat:-23
- father:-6
- fats:-10
- fault:-11
- faut:-10
+ fat:-31
+ father:2
+ fats:-19
+ fault:-5
+ faut:-12
  favour:-4
- favourite:-8
- fear:-10
- february:-6
- fed:-11
- fee:-4
+ favourite:-7
+ fear:-4
+ feb:-3
+ february:-4
+ fed:-10
+ feed:3
+ feedback:-3
  feel:6
- feels:2
- feet:2
- fell:14
- fellow:-6
- felt:3
- fence:2
- fetch:-3
- few:-3
- field:-4
- fifteen:-5
- fifth:-9
- fifty:-5
- fight:-4
- figur:-7
- figure:-14
- file:-10
- fill:-5
- fille:7
- fills:-6
- film:-6
+ feels:-6
+ feet:-1
+ fell:5
+ fellow:-5
+ fence:-2
+ fetch:-4
+ fete:-5
+ few:-9
+ fifteen:-9
+ fifth:-8
+ fifty:-4
+ fig:-5
+ fight:-10
+ figur:-5
+ figure:-15
+ file:-7
+ fill:-9
+ fille:16
+ fills:-9
+ film:-2
  fils:14
- filter:-6
- fin:-5
- final:-15
+ filter:-5
+ fin:-7
+ final:-10
  find:-7
- finds:-1
- fine:-13
- finger:11
- fingernail:6
- fingertip:20
- finish:-6
- fir:-3
- fire:9
- firm:-14
- first:1
- fish:5
- fist:8
- fists:-2
- fit:-3
- fits:-13
- fizz:4
- fl:-9
- flak:-1
- flake:8
- flaky:-3
- flame:-3
- flannel:-2
- flar:2
+ finds:-6
+ fine:-8
+ finger:9
+ fingernail:13
+ fingertip:8
+ finish:-4
+ fire:8
+ firm:-9
+ fish:2
+ fist:4
+ fists:-1
+ fit:-1
+ fits:-12
+ five:3
+ fizz:6
+ fl:-6
+ flak:-3
+ flake:7
+ flaky:-4
+ flame:-4
+ flannel:9
+ flar:3
  flash:-7
- flat:-9
- flatmate:2
- flea:-4
- fleck:5
- flew:7
- flick:8
- float:-10
- flood:-8
- floor:1
+ flat:-10
+ flatmate:-1
+ flea:-3
+ fleck:7
+ flew:3
+ flick:18
+ float:-15
+ flood:-11
+ floor:3
  floral:-3
- flour:-10
- flower:8
- flu:6
- fluid:-5
- flung:-4
+ flour:-7
+ flower:4
+ flu:-3
+ fluid:-4
+ flung:-1
  flush:4
- fly:7
- fo:-6
- foam:7
- foams:-7
- foamy:6
- fog:-5
- fogg:14
- foggy:9
+ fly:10
+ fo:-9
+ foam:8
+ foams:-3
+ foamy:5
+ fog:-9
+ fogg:12
+ foggy:13
  fold:3
- folks:-9
- follow:-8
- fond:-1
- food:-10
+ folks:-3
+ follow:-3
+ fond:-2
+ food:-8
  fool:5
- foot:-3
- football:-4
- for:-6
- force:7
- forearm:18
+ foot:-8
+ football:-1
+ for:-5
+ force:3
+ forearm:13
  forehead:18
- forever:-5
- forget:-4
- forgive:-7
- forgot:7
+ forever:-8
+ forget:-7
+ forgiv:12
+ forgive:-8
+ forgot:-5
  forgotten:-14
  fork:-6
- form:-11
- forms:-9
- formula:-9
- fortnight:-11
- forty:4
- forum:-8
- forward:4
- found:3
- four:-3
- fourteen:-2
+ form:-12
+ forms:-8
+ formula:-7
+ fortnight:-4
+ forty:-1
+ forum:-7
+ forward:6
+ found:1
+ four:-6
+ fourteen:-3
  fourth:-3
- frais:7
- free:-6
- freez:4
- freezer:-15
- french:-6
- fresh:9
+ frag:7
+ frais:9
+ frame:-6
+ free:-9
+ freez:-2
+ freezer:-5
+ french:-3
+ fresh:12
  friday:4
- fridge:-18
- fried:-6
- friend:-7
- frist:-5
- from:-3
+ fridge:-15
+ fried:-7
+ friend:-17
+ frist:-6
+ from:-2
  front:-12
- frost:-6
- frotte:9
- froze:-4
- frozen:-14
- fry:-5
- fryer:-3
- fudge:6
- full:1
- fully:-6
+ frost:-4
+ frotte:10
+ froze:-7
+ frozen:-10
+ fry:-7
+ fryer:-5
+ fudge:3
+ full:-4
+ fully:1
  fume:-9
- fumes:-3
- funnel:4
- funny:-1
- fur:3
- further:-6
- fussy:-1
+ fumes:-4
+ fun:-3
+ funnel:2
+ funny:-4
+ further:-5
+ fussy:-2
  fwd:-4
- g:-23
- gallon:-8
- gant:5
- gants:-9
- ganz:-1
- gap:-3
- garage:-3
+ g:-22
+ gallon:-9
+ gant:6
+ gants:-17
+ ganz:-2
+ gap:5
+ garage:-1
  garden:-2
- gardener:-2
- garganta:4
- garlic:-7
- gas:-4
- gata:15
- gate:-5
- gather:3
- gauntlet:6
- gave:-6
+ gardener:-8
+ garganta:9
+ garlic:-4
+ gas:-1
+ gata:10
+ gate:-15
+ gather:-5
+ gauntlet:-3
+ gave:-2
  gear:-3
- gebissen:11
- gefasst:13
- gekippt:8
- gel:-16
- gelaufen:18
- gell:-17
+ gebissen:7
+ gefasst:11
+ gekippt:10
+ gel:-12
+ gelaufen:15
+ gell:-5
  generou:-3
  gent:-2
- gentle:-5
- gentleman:1
- gerade:-6
- geranium:-3
- gesicht:6
+ gentle:-9
+ gentleman:7
+ gerade:-5
+ geranium:-2
+ gesicht:8
  gespritzt:3
- gestern:13
- get:-12
- getrunken:18
- gets:-11
+ gestern:9
+ get:-14
+ getrunken:13
+ gets:-9
  gett:-12
- ghee:-8
- gicle:-3
- gift:-3
+ ghee:-12
+ gicle:-6
+ gift:-4
  girasol:-3
- girl:7
+ girl:6
+ girls:4
  giv:-2
- give:-13
- given:-7
+ give:-12
+ given:-5
  gives:-2
  glad:-8
+ glass:6
  glassy:-7
- glaze:-4
- glitter:-8
- glossy:-6
- glov:-5
- glove:6
+ glaze:-5
+ glitter:-9
+ glop:-11
+ glossy:-12
+ glov:-2
+ glove:9
  glue:10
- glued:1
- glycerin:4
+ glued:-1
+ glugg:-4
  glycerine:-10
- gms:-10
- go:2
- goat:-8
- goats:-14
- god:-8
- goes:-1
- goggl:-1
- going:9
- gold:-10
- gone:7
- gonna:2
- good:-6
- goodnes:-7
- goose:-3
- gorge:12
- gorgeou:-3
- got:2
- gota:1
- goutte:7
- gr:-6
+ gms:-8
+ goat:-10
+ goats:-5
+ god:-6
+ goes:-8
+ going:13
+ gold:-7
+ gone:10
+ gonna:3
+ goodnes:-8
+ goose:-6
+ gorge:10
+ gorgeou:-6
+ got:4
+ goutte:4
+ gr:-16
  grab:12
- grabb:2
- grad:-4
- grade:-4
- grain:12
- grainy:-4
- gram:-10
- grams:-8
- gran:-5
- grand:-6
- grandad:-3
- grandchildren:-3
- granddaughter:-8
+ grabb:4
+ grad:-9
+ grade:-6
+ grain:8
+ grainy:-5
+ gram:-13
+ grams:-12
+ gran:2
+ grand:-4
+ grandad:-6
+ grandchildren:-4
+ granddaughter:-10
  grandfather:-4
- grandma:-14
- grandmother:-10
+ grandma:-15
+ grandmother:-11
  grandpa:-8
- grandson:2
- granny:-3
- grape:13
- grapese:-8
- grasa:4
- grass:3
- grat:1
+ grandson:1
+ granny:-4
+ granul:11
+ grape:11
+ grapefruit:-3
+ grapese:-7
+ grasa:1
+ grass:7
+ grat:-9
  grate:-3
  grateful:-4
- graz:-4
- greas:-2
- grease:-4
- greaseproof:-6
- greasy:-11
- great:-13
- green:-13
- greeting:-7
- grey:13
+ graz:-6
+ greaseproof:-3
+ greasy:-12
+ great:-10
+ green:-10
+ greeting:-8
+ grey:15
  gritty:6
- ground:-10
- groundnut:-8
- group:1
- grown:13
- guant:-9
- guante:-3
- guess:-5
- guest:-11
- guild:-6
- guinea:12
- guitar:-7
- gulp:7
- gums:13
- guys:-12
- h2o:-15
+ grocer:-3
+ ground:-9
+ groundnut:-5
+ group:-9
+ grown:4
+ grows:-1
+ guant:-8
+ guante:-2
+ guess:-2
+ guest:-4
+ guild:-5
+ guinea:5
+ guitar:-3
+ gulp:5
+ gums:6
+ guys:-15
+ h2o:-14
  h3:-6
- ha:7
+ h:-1
+ ha:17
  hab:12
- habe:12
+ habe:9
  haben:6
- hacia:-12
- hack:12
- had:5
- hadnt:-4
- hago:12
- haha:-11
- hair:7
- half:-2
- halfway:2
+ hacia:-13
+ hack:6
+ had:6
+ hadnt:-3
+ hago:16
+ haha:-12
+ hair:8
+ half:-7
+ halfway:-2
  hall:-6
  halo:6
- hals:8
- halv:-4
- hamster:6
- hand:4
- hande:-6
- handful:-15
- handl:-4
- handle:-6
- handout:-8
+ hals:9
+ halv:-7
+ hamster:12
+ hand:6
+ hande:-7
+ handful:-8
+ handl:-6
+ handle:-7
+ handout:-12
  handrucken:7
  hands:-12
- handschuhe:-9
- handsome:-4
+ handschuhe:-11
+ handsome:-6
  handwrit:-6
- hang:7
- hangs:-6
- happen:5
- happy:-8
- harden:-8
+ handwritten:-3
+ hang:6
+ hangs:-12
+ happen:-1
+ happy:-14
+ harbour:-3
+ hard:-1
+ harden:-6
  harder:-3
- hardnes:-4
- hardware:-6
- harm:-10
- harsh:-17
+ hardnes:-8
+ hardware:-8
+ harm:-9
+ harsh:-16
  harvest:-3
- has:7
- hasnt:1
- hat:15
- hate:-6
- hatte:15
- haut:-16
- hav:10
- have:2
- havent:-3
- hay:-5
- haze:5
- hazelnut:-6
- hdpe:-4
+ has:5
+ hasnt:6
+ hat:17
+ hate:-8
+ hatte:11
+ haut:-15
+ hav:8
+ have:-2
+ havent:-5
+ hay:-3
+ haze:3
+ hazelnut:-5
+ hdpe:-2
  he:3
- head:-10
- headache:4
- heal:-5
- heap:-5
+ head:1
+ headache:-2
+ heads:3
+ heal:-8
+ heap:-3
  hear:6
  heard:-4
- hears:-6
- heart:-2
+ hears:-3
+ heart:-9
  heat:-10
- heaven:-3
- heavy:-19
- hed:-9
+ heaven:-4
+ heavy:-22
+ hed:-16
  hedgehog:3
  heel:10
  heels:-7
- height:-6
- held:-3
- hell:7
+ height:-9
+ held:-13
+ hell:8
  hello:-1
- help:8
- helps:-3
- hemp:-8
- hen:7
+ help:7
+ helper:-6
+ helps:-2
+ hemp:-4
+ hen:6
  hence:-4
- hens:3
- her:3
- here:-17
- hers:-22
- herself:6
- hes:10
- heute:11
- hi:3
- hiccup:3
- hice:5
- hidden:-4
- hier:7
- high:-12
- higher:-12
- hija:1
- hills:-3
+ hens:1
+ her:5
+ here:-15
+ hers:-13
+ herself:4
+ hes:5
+ heute:14
+ hey:10
+ hi:1
+ hiccup:16
+ hice:9
+ hid:-3
+ hidden:-8
+ hier:15
+ high:-10
+ higher:-4
+ hija:3
+ hills:-4
  him:3
- himself:-2
- his:5
+ himself:-1
+ his:10
  hiss:7
- history:-3
- hit:9
- hits:-6
- hives:-2
- hiya:-3
- hizo:-1
- ho:7
+ history:-16
+ hit:3
+ hits:-11
+ hives:-1
+ hiya:-6
+ hm:3
+ ho:11
  hoarse:5
  hob:-10
- hobby:-4
- hola:-7
+ hobby:-3
+ hola:-8
  hold:8
- holds:-6
- hole:16
- holes:7
+ holds:-3
+ hole:7
+ holes:4
  holiday:-3
- home:-10
- honest:4
- honey:-13
- hood:-4
- hook:-12
- hop:-4
- hope:-4
+ home:-8
+ honest:-12
+ honey:-14
+ hood:-8
+ hook:-5
+ hop:-3
+ hope:-6
+ hopeful:-3
  horse:-15
- hose:-3
- hosed:-4
- hospital:6
- hot:5
- hotter:-9
- hour:12
- hours:-3
- house:-2
- household:-7
- how:-5
- hp:-8
+ hosed:-5
+ hospital:3
+ hot:7
+ hour:5
+ hours:-8
+ house:-11
+ household:-12
+ how:-6
+ howl:-6
+ hp:-4
  hr:-1
- hrs:-3
- hubby:6
- huele:-6
- huge:-3
- huile:-9
- humo:-5
- hunch:9
- hund:-7
- hundr:-4
- hurry:1
- hurt:-4
- hurts:13
- husband:-1
- hydroxide:4
- i:1
- ice:-11
- ich:1
- id:6
- idea:-10
- ideas:3
- identical:-3
- idiot:8
+ hrs:-7
+ hubby:-1
+ huele:-10
+ huge:-2
+ huile:-6
+ humid:-9
+ humo:-2
+ humour:-3
+ hunch:7
+ hund:-4
+ hundr:-6
+ hurry:9
+ hurt:-3
+ hurts:17
+ husband:-3
+ hut:-3
+ hydroxid:-2
+ i:2
+ ice:-9
+ ich:5
+ id:-2
+ idea:-13
+ ideas:-3
+ identical:-6
+ idiot:7
  if:1
  ignore:-3
- ihr:-8
- il:-11
- ill:-26
- ilse:-3
- immer:-1
- impatient:-9
- inch:9
- incident:8
- includ:-11
- index:-3
- indigo:-9
- indoor:2
+ ihr:-12
+ il:-9
+ ill:-11
+ im:-4
+ immer:2
+ impatient:-11
+ in:1
+ inch:1
+ incident:5
+ includ:-6
+ index:4
+ indigo:-11
  induction:-3
- ines:-9
- infus:-9
- ingredient:-9
- inhal:11
- inhale:4
- ink:-3
- inner:19
- ins:-7
- inside:10
- inspector:-3
- instead:-10
+ ines:-15
+ infus:-11
+ ingredient:-8
+ inhal:22
+ inhale:2
+ ink:-6
+ inner:14
+ ins:-6
+ inside:11
+ inspector:-4
+ instant:-4
+ instead:-20
+ instruction:-3
  insulate:-7
- intend:-4
- interest:-6
- internet:-7
- into:-2
- iron:-3
- is:-3
- ish:-2
- isnt:-5
- isopropyl:16
- ist:3
- it:3
- itch:2
- itchy:-10
- itd:-5
- itll:-10
- its:3
- itself:-8
- ive:-10
- ivory:-3
+ intend:-5
+ internet:-5
+ into:6
+ iron:-10
+ is:-4
+ ish:-8
+ isnt:-7
+ isopropyl:4
+ issue:-4
+ ist:2
+ it:2
+ itch:1
+ itchy:-8
+ itd:-7
+ item:-7
+ itll:-9
+ its:-1
+ itself:-13
+ ive:-6
+ j:9
  jabon:-6
- jacket:-4
+ jacket:1
  jai:8
- jam:2
- january:-4
- jars:-3
- je:8
- jeans:11
- jelly:-9
- jetzt:9
- jo:-10
- jojoba:-4
- joke:-3
- jours:-1
- judge:-6
- jug:2
- jugs:-9
- juice:7
- july:-12
- jump:1
+ jam:1
+ jan:-3
+ january:-6
+ jars:-7
+ je:2
+ jean:-6
+ jeans:18
+ jelly:-7
+ jetzt:6
+ job:-3
+ join:-6
+ jojoba:-6
+ jok:-5
+ joke:-6
+ jours:1
+ judge:-3
+ jug:-4
+ jugs:-3
+ juice:6
+ july:-9
+ jump:-1
  jumper:5
  jumps:-3
- june:-12
- just:9
- k:-3
- kann:6
- kaolin:-5
- karite:-12
- katze:14
- keep:-9
- keeps:6
- kein:-9
- kernal:-2
- kernel:-11
- keyboard:-8
- kg:-14
- kick:-7
- kid:7
+ june:-9
+ just:13
+ kann:4
+ kaolin:-8
+ karite:-5
+ katze:13
+ keeps:5
+ kein:-8
+ kept:-20
+ kernal:-3
+ kernel:-16
+ kettle:1
+ keyboard:-5
+ kg:-17
+ kick:-8
+ kid:6
  kidd:-3
- kids:-22
+ kids:-18
  kill:-3
  kills:-3
- kilo:-7
- kilos:-13
- kind:6
- kinda:6
- kinder:-11
- kinds:-3
- kiss:-11
+ kilo:-9
+ kilos:-10
+ kind:9
+ kinda:7
+ kinder:-14
+ kinds:-7
+ kiss:-15
  kit:-9
- kitchen:-2
- klebt:6
- kleine:7
- km:-5
- knead:4
- knee:5
- knees:-19
- knelt:14
- knew:-3
- knife:-4
- knitt:-2
+ kitchen:-1
+ klebt:11
+ kleine:5
+ km:-1
+ knead:16
+ knee:-3
+ knees:-8
+ knelt:15
+ knew:3
+ knife:-9
+ knitt:-6
  knock:6
- know:-2
- known:-6
- knows:4
- knuckl:6
- knuckle:8
- koh:6
- kokos:-11
- kokosol:-8
- kokum:-6
- kratzt:4
- l:-10
+ know:3
+ known:-1
+ knows:1
+ knuckl:-1
+ knuckle:15
+ koh:2
+ kokos:-12
+ kokosol:-9
+ kokum:-5
+ krakow:-3
+ kratzt:7
+ l:-12
  la:-5
- lab:6
- label:-8
- labell:-11
- labrador:3
- lactate:-5
- lactic:3
+ lab:5
+ label:-10
+ labell:-2
+ labrador:7
+ lactate:9
  lad:5
- ladi:1
- ladle:1
- lads:5
- lady:-3
- laid:-8
- lake:-3
- lamb:-2
- lamio:15
- lamp:4
- land:-8
- lane:-9
- langue:-4
- lanolin:-6
- lap:10
- lapp:9
- lard:-7
- large:-8
- las:-6
- last:-8
- late:2
- later:-4
- lather:-15
+ ladi:5
+ ladl:-6
+ ladle:-10
+ lads:-7
+ lady:1
+ laid:3
+ lake:-7
+ lamb:-3
+ lamio:8
+ lamp:7
+ land:-3
+ lane:-4
+ langue:-8
+ lanolin:-3
+ lap:4
+ lapp:8
+ lard:-8
+ large:1
+ larger:-1
+ las:-8
+ last:-10
+ late:-5
+ later:-1
+ lather:-17
+ lauge:-5
+ laugenspritzer:2
  laugh:-5
- laundry:-5
- lava:6
- lavander:-8
- lavender:-21
- law:-12
- lay:-14
- layer:-4
- lazy:-9
- lb:-14
- lbs:-13
- le:7
- leaf:-3
- leaflet:-6
- leak:-1
- lean:-2
- learn:-6
- learnt:-3
- least:-18
- leather:3
- leathery:11
- leav:-15
- leave:-19
- leche:5
- left:7
- leftover:-4
- legend:-6
- legging:12
- legs:-6
- leim:-6
+ laurel:-3
+ lava:10
+ lavender:-16
+ law:-9
+ lay:-9
+ layer:-2
+ lazy:-6
+ lb:-20
+ lbs:-6
+ le:6
+ leaflet:-8
+ leak:-8
+ lean:-4
+ learn:-3
+ learnt:-2
+ least:-20
+ leather:1
+ leathery:13
+ leav:-20
+ leave:-20
+ leche:9
+ left:1
+ leftover:-11
+ leg:4
+ legend:-5
+ legging:4
+ legs:-12
+ leim:-12
  lejia:-4
- lemon:-5
- lemonade:-7
- lemongras:-8
- length:-4
- lens:10
- lent:-4
- les:-9
- less:-7
- lessive:12
- lesson:-1
- let:-6
- letter:5
- level:-3
- li:-6
- library:-7
- lick:11
- lid:-5
- lidd:-13
- lids:-8
- lie:3
- lies:-9
- life:-5
- lift:12
- lifts:-7
- light:5
- lighter:-6
+ lemon:-16
+ lemonade:-3
+ lemongras:-2
+ length:-5
+ lens:9
+ lent:-3
+ les:-5
+ less:-13
+ lessive:18
+ lesson:1
+ let:-5
+ letter:8
+ level:-9
+ li:-9
+ library:-12
+ lick:8
+ lid:-6
+ lidd:-10
+ lids:-4
+ lie:9
+ lies:-7
+ life:-16
+ lift:7
+ lifts:-4
+ light:-8
+ lighter:-7
  like:-3
- liked:-10
- likes:-12
- lilac:-4
- limp:2
- lin:-8
- line:-10
- lined:-11
- liner:-5
- lines:-15
- link:3
- linse:-5
- lip:2
- lippe:12
+ liked:-11
+ likes:-13
+ likewise:-8
+ lilac:-6
+ limp:-1
+ lin:-4
+ line:-9
+ lined:-7
+ liner:-11
+ lines:-12
+ link:8
+ linse:-3
+ lip:6
+ lippe:16
  lips:9
  liquid:1
- list:-4
+ list:-10
  listen:-3
  liter:-3
- litr:-18
+ litr:-12
  litre:-6
- litro:-8
- litsea:-8
- little:7
- live:-6
- lived:-18
- lo:8
- loads:-5
- loaf:-1
- loav:-4
- lobster:-4
- lock:-10
- lodger:-2
- loft:-6
- log:-5
- lol:-8
- long:8
- longer:-2
- loo:4
+ litro:-9
+ litsea:-4
+ little:9
+ live:-7
+ lived:-17
+ lo:4
+ loads:-6
+ loaf:-7
+ loav:-9
+ lobster:-5
+ lock:-16
+ lodger:-3
+ loft:-3
+ log:-8
+ lol:-7
+ long:4
+ longer:3
+ loo:5
  look:-3
- looks:-11
- loose:-6
- loosen:-9
- los:-4
- lose:-8
+ looks:-13
+ loosen:-13
+ los:-2
+ lose:-5
+ loss:-3
  lost:4
- lot:-5
+ lot:-3
  lots:-4
- loud:-3
- love:-9
- loves:-7
- low:-18
- lower:-2
- lowest:5
- lucki:-13
- lucky:-6
- lukewarm:-10
- lump:5
- lumps:-4
+ loud:4
+ love:-10
+ loves:-9
+ low:-15
+ lower:-1
+ lucki:-12
+ lucky:-10
+ lukewarm:-11
+ lump:6
+ lumps:-7
  lunch:-6
- lunett:-1
- lungful:2
- lurk:-1
+ lunett:2
+ lungful:-4
+ luxury:-3
  lye:1
- lyes:-13
- lyeward:4
- m:-12
+ lyes:-17
+ lyeward:6
+ lying:2
+ m:-4
  ma:-2
  macadamia:-6
  machine:-3
- mad:8
+ mad:-2
  madder:-11
- made:-7
- magazine:-1
- magnet:-10
- mail:-6
- main:6
- mains:-8
+ made:-9
+ magazine:-4
+ magnet:-5
+ mail:-7
+ main:7
+ mains:-6
  mais:-4
- mak:1
- make:-6
- makes:-10
+ mak:-6
+ make:-12
+ maker:-6
+ makes:-3
  mal:-5
- man:-11
- mango:-5
- mann:7
- mano:2
- manos:-15
- manteca:2
- many:-19
- march:-7
- marche:8
- mare:-8
- margin:-4
- mari:10
+ mama:-18
+ man:-16
+ manage:-2
+ mango:-8
+ mann:9
+ mano:1
+ manos:-16
+ manteca:1
+ many:-16
+ mar:-3
+ marble:3
+ march:-9
+ marche:-1
+ mare:-7
+ margin:-9
+ mari:7
  marido:12
  marie:-3
- marit:-4
- mark:-5
+ mark:-2
  market:-11
- marks:-3
+ marks:7
  marri:-4
  mas:-14
- mash:-17
- masher:-8
- mask:-10
- masterbatch:-3
- match:-13
- mate:2
- material:-15
- matter:9
- maybe:8
+ mash:-10
+ masher:-5
+ mask:-8
+ masterbatch:-5
+ mat:-5
+ match:-3
+ mate:-1
+ material:-5
+ maths:-4
+ matter:3
+ may:1
+ maybe:13
  me:-1
- mean:2
- means:-11
- meant:-10
+ mean:-1
+ means:-16
+ meant:-5
+ meanwhile:3
  measur:1
- measure:-9
- mechanic:-5
- medium:-2
- meet:-4
- mehr:-5
- mein:-1
- meine:-11
- meiner:10
- melange:10
- melt:-1
- melts:-9
- memory:-4
- men:-6
- menthol:-18
- mention:-11
- mes:9
+ measure:-4
+ mechanic:-3
+ medium:-5
+ mein:-4
+ meine:-10
+ meiner:9
+ melange:13
+ melt:-5
+ melts:-4
+ memory:-7
+ men:-4
+ menthol:-17
+ mention:-7
+ merci:-8
+ mes:5
  mess:-10
- messag:10
- message:-8
- metal:-8
- method:-10
- metio:5
+ messag:5
+ message:-7
+ metal:-6
+ method:-15
+ metio:19
  metr:-3
- metric:-6
- mezcla:-7
- mi:6
- mica:-16
- mich:2
- microwave:11
- mid:-3
- middle:2
+ metric:-7
+ mezcla:-8
+ mi:5
+ mica:-17
+ mich:7
+ microwave:3
+ mid:-1
+ middle:10
  midnight:3
- miel:4
- mild:-14
- miles:-5
- milk:2
- milky:-3
- mill:-6
- min:-5
- mine:8
- mins:10
- mint:-5
- minus:-7
- minut:-6
- minute:-9
- minuten:3
- minuto:-15
+ miel:1
+ might:-4
+ mild:-18
+ miles:-9
+ milky:-6
+ mill:-10
+ min:-2
+ mind:6
+ mine:12
+ mini:1
+ mins:6
+ mint:-8
+ minus:-4
+ minut:-7
+ minute:-7
+ minuten:1
+ minuto:-18
  mir:-5
- mis:1
- mishap:-6
- misread:-4
+ mis:2
+ mishap:-11
+ misread:-5
  miss:-10
- mist:4
+ mist:5
  mistake:6
- mistook:6
- mit:-1
- mitts:3
- mix:2
+ mistook:12
+ mitts:8
+ mix:6
  mixed:8
- mixer:-2
+ mixer:-6
  mixes:5
- mixeur:-10
- mixture:-4
- ml:-6
- modern:-7
- moi:-7
+ mixeur:-6
+ mixture:-2
+ ml:-8
+ mm:-2
+ modern:-10
+ moi:-9
  mold:1
  molde:5
+ molds:1
+ mom:-6
  moment:5
- moms:2
- mon:7
- monday:-1
- money:-10
- month:6
- moon:-6
- mop:-4
- mopp:-1
- more:-15
- morn:6
- mosquito:-2
- most:5
- mother:-6
+ moms:-4
+ mon:6
+ monday:1
+ money:-6
+ month:3
+ mood:-3
+ moon:-8
+ more:-28
+ morn:4
+ mosquito:-3
+ most:9
+ mother:-8
  mould:-15
- mouldy:-8
- moule:6
- mountain:-6
+ mouldy:-6
+ moule:8
+ mountain:-3
  mousse:-11
- mouth:13
- mouthful:9
+ mouth:8
+ mouthful:8
  mov:2
- move:-7
- moved:-11
- mr:3
- mrs:-4
+ move:-8
+ moved:-3
+ moves:-3
+ mr:7
+ mrs:-11
  much:-22
- mucho:8
- mud:-7
- muffin:-7
- mug:-1
+ mucho:14
+ mud:-8
+ muddy:-6
+ muffin:-13
  multipli:-4
- mum:-2
- mund:8
- music:-3
- muss:-1
- must:1
- mutton:-5
+ mum:1
+ mund:12
+ muss:-3
+ mustard:-8
+ mutton:-10
  muzzle:5
- myself:10
- nach:-1
+ myself:9
+ n:2
+ nach:1
  nachsten:-8
- nail:-2
- nails:10
- name:-18
- names:-8
- nan:-17
- naoh:1
- nap:-3
- narrow:-15
+ nail:-7
+ nails:9
+ name:-19
+ named:-3
+ names:-12
+ nan:-15
+ nap:-5
+ napkin:-3
+ narrow:-14
  nase:-4
- natronlauge:12
- nbsp:-3
- ne:-7
- near:-12
- nearer:-3
- nearest:-8
- neat:-3
- neck:3
+ natronlauge:21
+ natural:1
+ ne:-8
+ near:-19
+ nearest:-14
+ neat:1
+ neck:-1
  need:-6
  needle:-3
- neednt:-3
- needs:-11
- neem:-6
- negative:-6
- neighbor:2
- neighbour:-11
- neither:-8
- nephew:10
- nervou:-12
- net:-3
- nettle:-4
- neutral:2
- neutralis:15
- neutralise:4
- never:-7
+ neednt:-4
+ needs:-12
+ neem:-10
+ negative:-4
+ neighbour:-16
+ neither:3
+ nephew:-1
+ nervou:-3
+ net:-4
+ nettle:-2
+ neutral:-3
+ neutralis:5
+ neutralise:6
+ never:-5
  new:-8
- newbie:-9
+ newbie:-7
  newcomer:-3
- news:8
- next:4
- nez:10
- ni:-11
- nice:-16
- nicht:7
- nick:3
- niece:-10
- night:3
- ninety:-7
- ninos:-7
- nitrile:-2
- no:-7
- nobody:-27
+ news:4
+ newsletter:-4
+ next:-4
+ nez:7
+ ni:-10
+ nice:-5
+ nicht:5
+ nick:-2
+ niece:-5
+ night:6
+ nine:2
+ ninety:-9
+ ninos:-12
+ nitrile:-17
+ no:1
+ nobody:-22
  noch:5
- none:-9
- noon:-6
- nor:-3
- normal:-10
- nos:-6
- nose:4
- nostril:6
- not:-2
- note:13
- notebook:-16
- notes:-6
- noth:-7
- notic:5
+ non:-6
+ none:-11
+ noon:-4
+ nor:4
+ normal:-14
+ nos:-8
+ nostril:9
+ not:2
+ notebook:-10
+ noted:-3
+ notes:-18
+ noth:-5
+ notic:9
  notice:5
- nov:-3
- november:-3
- now:19
- nowhere:-1
- numb:12
- number:-18
+ nov:-2
+ november:-11
+ now:16
+ nowhere:-4
+ numb:9
+ number:-17
  nur:9
- nursery:-9
- nut:-3
- nuts:-9
- oak:-10
- oat:-3
- oatmeal:-8
- oats:-16
+ nurse:-3
+ nursery:-5
+ nut:-2
+ nuts:-7
+ o:-9
+ oak:-11
+ oat:-2
+ oatmeal:-5
+ oats:-14
  obvious:-3
- oclock:-3
- october:-3
- odd:6
- oddly:-4
+ oclock:-4
+ october:-4
+ odd:4
  oder:-1
- oeil:6
- of:1
- off:5
- office:-6
- often:-8
- oh:6
- ohne:-5
- oil:-2
- oils:-14
- oily:-9
- ojo:3
- ojos:-8
- ok:-16
- okay:-6
- ola:4
+ oeil:5
+ off:3
+ office:-3
+ often:-5
+ oh:4
+ ohne:-7
+ oils:-12
+ oily:-6
+ ojo:6
+ ojos:-4
+ ok:-13
+ okay:-3
+ ola:10
  old:8
  olden:5
- older:-3
- oldest:-7
- olds:-7
- oleic:-8
- oliv:-4
- oliva:-16
- olive:-9
- olivenol:3
- olla:-7
- olvie:-4
+ older:-6
+ oldest:-8
+ olds:-10
+ oleic:-10
+ oliv:-3
+ oliva:-17
+ olive:-10
+ olivenol:10
+ olla:-8
+ olvie:-11
  oma:-6
- omg:16
+ omg:6
  on:-6
- once:-16
- one:-1
- ones:-6
+ once:-15
+ one:-5
+ ones:-13
  onion:4
- only:-7
- onto:-5
- oo:-2
- open:5
- opens:-3
- operator:-10
- opinion:-7
- or:-10
- orange:-7
- order:-12
+ only:-5
+ onto:2
+ oo:-3
+ op:-3
+ open:9
+ operator:-12
+ opinion:-8
+ or:-15
+ orange:-9
+ order:-14
  ordinary:-13
- original:-3
- other:4
- otherwise:5
- ouch:-7
- ought:2
- ounc:-14
+ original:-4
+ other:3
+ otherwise:8
+ ou:-10
+ ouch:-2
+ ought:1
+ ounc:-12
  ounce:-5
- our:6
- ours:-12
- out:-5
+ our:2
+ ours:-16
+ out:-2
  outdoor:-12
- outside:-8
- oval:-1
- oven:-7
- over:1
- overdo:-11
- overheat:-13
- overkill:-4
- overnight:1
- ow:10
- owe:-6
- own:-1
- oxide:-7
- oyl:-4
- oz:-18
- ozs:-9
- p:-12
- pack:-12
+ outside:-12
+ oval:-6
+ oven:-26
+ over:2
+ overdo:-10
+ overheat:-8
+ overkill:-5
+ overnight:6
+ ow:9
+ owe:-7
+ own:-8
+ oxide:-9
+ oyl:-3
+ oz:-10
+ ozs:-5
+ p:-14
+ pack:-5
  packet:-3
  pad:7
- paddle:6
- pads:-5
- page:-11
+ paddle:2
+ pads:-2
+ page:-14
  pages:-3
- paid:6
- pail:-7
- pain:10
- paint:-4
- pair:-20
- pairs:-10
- pale:-3
- palm:-19
- palms:5
- pan:-8
- pancak:-9
- panic:4
+ paid:3
+ pail:-8
+ pain:7
+ paint:-6
+ pair:-13
+ pairs:-8
+ pale:-4
+ palm:-13
+ palms:22
+ pan:-3
+ pancak:-3
+ panic:-3
  pantry:9
- paper:-4
+ paper:-3
  par:2
  para:-3
- paragraph:-5
+ paragraph:-10
  parcel:-3
- parent:3
- parfum:13
- parish:-8
- park:8
+ parent:1
+ parfum:11
+ parish:-6
+ park:13
  parrot:4
- part:-16
- partner:-4
- party:-6
- pas:-11
- paso:-7
- pass:6
- past:-4
- paste:1
- pastry:-6
- patch:9
- patchouli:-5
- pate:4
- patience:-11
- patient:-6
- patio:3
- patt:10
- pattern:3
- paw:3
- paws:-2
- pcs:-11
- pdf:-3
+ part:-10
+ partial:-2
+ partner:-15
+ parts:-3
+ paso:-12
+ pass:-1
+ past:-7
+ pastry:-3
+ patch:11
+ patchouli:-6
+ pate:3
+ patience:-9
+ patient:-10
+ patio:-1
+ patt:13
+ pattern:-2
+ paw:4
+ paws:4
+ pay:-3
+ pays:-2
+ pcs:-9
+ pct:-2
+ pdf:-4
  pea:-4
- peach:-5
- pearl:10
- peau:-6
- peck:4
- peek:-13
- peel:11
- pellet:-1
- pencil:-7
- people:-10
- peppermint:2
- per:-8
- percent:-9
- percentag:-10
- perfect:-2
- perhap:3
- period:-3
- perro:6
- person:-3
- petal:-3
- petit:5
- petra:-4
- petroleum:-6
- pets:-6
- peu:-15
- peut:-1
- ph:-9
- phase:-6
+ peach:-4
+ pearl:9
+ peau:-5
+ peck:11
+ peek:-12
+ peel:5
+ pellet:-3
+ pen:-9
+ pencil:-2
+ people:-9
+ per:-7
+ percent:-21
+ percentag:-15
+ perfect:-3
+ perfume:-3
+ perhap:1
+ period:-11
+ perro:11
+ person:2
+ petal:-7
+ petit:4
+ petra:-3
+ petroleum:-8
+ pets:-5
+ peu:-12
+ peut:-5
+ ph:-10
+ phase:-9
  phone:-5
- photo:-4
- pica:-10
- pick:-2
+ photo:-5
+ photograph:-9
+ pica:-12
+ pick:1
  picks:-3
- pictur:-5
- picture:-5
- pie:-4
- piec:1
- piece:-5
- pied:-7
- pieds:-3
- piel:-3
- pies:-4
- pig:4
- pigs:-8
- pillow:-6
+ picture:-3
+ pie:-7
+ piec:-2
+ piece:-6
+ pied:-6
+ pieds:-4
+ piel:-2
+ pies:-3
+ pig:5
+ pillow:-5
  pillowcase:-3
- pin:7
- pinch:6
- pine:-3
- pinhole:-5
- pink:11
- pint:-8
- pints:-6
- pipe:-3
- pipette:6
+ pin:4
+ pinch:4
+ pine:-4
+ pinhole:-7
+ pink:7
+ pint:-7
+ pints:-12
+ pipe:-4
+ pipette:12
  pique:-11
- pitcher:7
- pizza:-7
- pko:-8
- plac:3
- place:-2
- plain:-15
- plan:-11
- plane:-4
- plann:-8
- plaster:1
- plastic:-5
- plate:-17
- play:2
- pleas:-4
- please:-16
- plenty:-6
- plopp:7
- pls:-8
- plum:-2
- plus:3
- plz:-13
- pm:-5
- po:-10
- pocket:-9
- point:-4
+ pitcher:4
+ pizza:-2
+ pko:-6
+ plac:2
+ place:-5
+ plain:-19
+ plan:-7
+ plane:-6
+ plann:-10
+ plant:-1
+ plastic:-10
+ plate:-18
+ play:6
+ pleas:-7
+ please:-13
+ plenty:-5
+ plop:3
+ plopp:8
+ pls:-9
+ plum:7
+ plumber:-2
+ plus:-4
+ plz:-10
+ pm:3
+ po:-11
+ pocket:-5
+ poco:4
+ point:-3
  poison:11
- poked:3
- polish:-11
- polvo:3
- polypropylene:-4
- pomace:-11
- poor:4
- pop:4
- popp:7
- poppy:-8
- por:12
- porch:-2
- pork:-2
+ poked:4
+ polish:-13
+ polvo:7
+ polypropylene:-3
+ pomace:-10
+ pool:-10
+ poor:1
+ pop:3
+ popp:2
+ poppy:-10
+ por:13
+ porcelain:-2
+ porch:3
+ pork:-3
+ porque:-2
  porridge:-7
- portugal:-6
- post:-11
- postman:-13
- pot:-3
- potasa:-9
- potash:-2
- potasse:7
- potassium:-3
- potato:-17
- pots:-4
- pound:-8
- pour:-5
- pours:-10
- powder:-1
- power:-3
- pp:-11
- prefer:-9
- premix:-5
- prep:-1
+ portion:-5
+ porto:-3
+ portugal:-5
+ possible:3
+ post:-7
+ postman:-8
+ pot:-6
+ potasa:-10
+ potash:2
+ potasse:14
+ potato:-14
+ pots:3
+ pound:-3
+ pour:-3
+ pours:-16
+ powder:-4
+ power:-6
+ pp:-8
+ precise:-3
+ prefer:-10
+ premix:-3
  prepar:-4
- prepare:-15
- pres:8
- present:-4
- preservative:-5
- press:-15
- pretty:-5
- pric:-3
- price:-15
- prickl:6
- pride:-10
- print:3
- printer:-4
- printout:-7
- pris:4
- probab:9
+ prepare:-14
+ pres:4
+ present:-5
+ preservative:-3
+ press:-18
+ pretty:-6
+ previou:-12
+ pric:-9
+ price:-14
+ prickl:3
+ pride:-11
+ print:8
+ printer:-6
+ printout:-3
+ pris:14
+ probab:6
  problem:-4
  proces:2
+ product:-8
  project:-5
- projection:19
- promis:-5
- promise:-9
- proper:-2
- proportion:-4
- proud:-8
- prov:-3
- prove:-11
+ projection:8
+ promis:-13
+ promise:-8
+ proper:-3
+ proportion:-1
+ proud:-13
+ prov:-1
+ prove:-7
  ps:3
- psoriasi:-3
- pub:-4
- puck:-3
- pucks:-8
- pudd:-12
- puddle:13
- puede:1
- puff:4
- puffy:11
- pull:4
- pulse:-5
- pumice:-11
- pump:-8
- pumpkin:-4
- pupil:-10
- puppy:1
- pure:-4
- puree:-7
- purity:-10
- purple:-6
- purpose:-13
- push:10
- put:-6
- puts:-7
- q:7
- qty:-8
- quantity:-8
- quart:-5
- quarter:-1
- que:4
- queen:-5
- quelle:-12
- quemo:1
- question:-4
- qui:4
- quick:3
- quiero:-3
- quiet:9
- quite:6
- quot:-1
+ psoriasi:-5
+ publish:-2
+ puck:-4
+ pucks:-3
+ pudd:-6
+ puddle:16
+ puede:-3
+ puff:2
+ puffy:18
+ pull:9
+ pulse:-9
+ pumice:-17
+ pump:-5
+ pumpkin:-9
+ pupil:-7
+ puppy:3
+ pure:-10
+ puree:-15
+ purity:-12
+ purple:-3
+ purpose:-7
+ push:11
+ put:-4
+ puts:-9
+ pvc:-6
+ pyrex:-3
+ q:5
+ qty:-11
+ quantity:-12
+ quarter:-7
+ que:3
+ quedo:2
+ queen:-7
+ quelle:-10
+ quemo:-3
+ question:-8
+ qui:1
+ quick:2
+ quicker:-3
+ quid:-1
+ quiero:-4
+ quiet:1
+ quite:3
  quote:-6
- r:4
- rabbit:16
- rack:-4
- racks:1
- radiator:-5
- radio:-7
+ r:1
+ rabbit:11
+ rack:1
+ racks:-4
+ radiator:-2
+ radio:-5
  rag:12
- rain:-13
+ rain:-11
  rainwater:-9
- rainy:-7
- rais:5
- raise:-3
- ran:1
- rancid:-8
- rang:-4
- range:-5
- rapese:-7
- rash:-8
- rate:-6
- rather:-5
- raus:-11
- raw:9
- razor:-8
- rbo:-2
- reach:-14
- read:-13
- reader:-13
- reads:-8
- ready:-4
- real:-9
- realis:-7
- reason:-8
- rebatch:-7
- recall:-5
- receiv:-2
- recette:-8
- recipe:-8
- recipie:-5
- reckon:-16
- recommend:-9
- record:-6
- recu:14
- red:12
- refin:-2
- refus:4
- regard:-11
- remain:-9
+ rainy:-3
+ rais:2
+ raise:-6
+ ran:6
+ rancid:-6
+ rang:-3
+ range:-4
+ rapese:-9
+ rash:-2
+ rate:-11
+ rather:-6
+ raus:-13
+ raw:6
+ razor:-5
+ rbo:-10
+ re:-3
+ reach:-20
+ read:-8
+ reader:-7
+ reads:-7
+ ready:-3
+ real:-10
+ realis:-4
+ reason:-5
+ rebatch:-6
+ recall:-7
+ receiv:-3
+ recette:-6
+ recip:-3
+ recipe:-11
+ recipie:-8
+ reckon:-9
+ recommend:-5
+ record:-9
+ recu:9
+ red:11
+ refus:-9
+ regard:-18
+ register:-6
+ remain:-7
  remark:-8
- remember:-7
- render:-13
- renverse:-5
- repeat:-1
- replac:-1
- replacement:-3
- report:1
- residue:7
- respect:-2
- respire:18
- respirer:-5
- rest:-17
- restaurant:-3
+ remember:-9
+ render:-17
+ renverse:-4
+ repeat:-3
+ replacement:5
+ reply:-3
+ request:-3
+ residue:3
+ respect:-5
+ respire:9
+ respirer:-3
+ rest:-14
+ restaurant:-6
  retir:-4
- return:-11
- reverse:-3
- ribbon:3
- rice:-15
+ return:-5
+ rev:-4
+ rezept:1
+ ribbon:-3
+ rice:-12
  ricin:-6
- ricino:-3
- rid:-12
- rien:-1
- right:-5
- rim:1
- rindertalg:-6
- rings:1
- rins:12
- rinse:1
+ ricino:-6
+ rid:-11
+ rien:-3
+ right:-6
+ rim:-4
+ rindertalg:-8
+ ring:-2
+ rings:2
+ rins:15
+ rinse:3
  rises:-3
  risk:-3
  river:-3
- rizinu:-5
- road:-11
+ rizinu:-7
+ road:-7
  roast:-6
- rock:-4
- roja:-6
- roll:5
- roof:3
- room:-6
- roommate:1
- rooms:-3
- root:-4
- rope:1
+ robin:-3
+ rock:-10
+ roja:-9
+ roll:4
+ room:-5
+ roommate:-2
+ root:-1
+ rope:-4
  ropes:-2
- rose:-9
- rosemary:-17
- rot:9
- roug:10
- rouge:5
- rough:-7
- round:7
- row:-7
- rub:-5
- rubb:6
- rubber:-16
- rubbish:-5
- rubs:-3
+ rose:-5
+ rosemary:-14
+ rot:12
+ roug:13
+ rouge:3
+ rough:-13
+ round:6
+ row:-6
+ rub:-1
+ rubb:10
+ rubber:-10
+ rubbish:-8
+ rubs:-9
+ rug:-3
+ rugby:-3
  ruhren:3
- ruin:-11
- rule:-14
+ ruin:-15
+ rule:-16
  rules:-10
- run:-10
+ rum:-3
+ run:-3
  runn:-4
- runny:15
- runs:5
- rush:4
- rustic:-4
- rusty:-7
- s0ap:-5
+ runny:16
+ runs:2
+ rush:5
+ rustic:-8
+ rusty:-4
+ s0ap:-8
  s:-4
- sack:5
- sad:-10
- saddle:-2
- safe:-18
- safety:-8
- sage:-4
- said:-13
- salad:-3
+ sack:2
+ sad:-7
+ saddle:-3
+ safe:-26
+ safety:-9
+ sage:-5
+ said:-12
+ salad:-5
  sale:8
- salio:1
- salpico:13
- salt:2
- salto:3
- salty:-5
- same:-8
- sand:9
- sandal:14
- sandpaper:10
+ salio:3
+ salpico:18
+ salt:5
+ salto:16
+ salty:2
+ same:-6
+ sampl:7
+ sand:20
+ sandal:13
+ sandpaper:12
  sandwich:-12
- sane:-11
- sanity:-8
- sank:-11
- sans:10
- saponification:-9
- sat:8
- saturday:2
- sauce:-7
- saucer:6
- sausag:14
- save:-14
+ sane:-14
+ sanity:-13
+ sank:-8
+ sans:6
+ saponification:-12
+ sat:1
+ saturday:-8
+ sauce:-6
+ saucer:-3
+ sausag:7
+ save:-9
+ saved:-4
  saves:-3
- savon:1
- saw:-1
- say:-18
- says:-6
- scal:-7
- scald:-2
- scale:-14
- scalp:-2
- scar:-7
+ say:-9
+ says:-4
+ scal:-11
+ scald:5
+ scale:-13
+ scar:-9
  scare:-4
+ scary:-4
  scent:-20
- schlimm:11
- schon:10
- school:-14
+ schlimm:7
+ schon:7
+ school:-7
  science:-6
- scoop:-2
- scorch:-1
- scrap:14
- scrape:9
- scraping:7
- scratch:11
+ scoop:-7
+ scorch:-5
+ scout:-7
+ scrap:8
+ scrape:3
+ scraping:2
+ scratch:7
  scratchy:1
- scream:10
- screen:5
- screw:-4
- scrub:-9
+ scream:8
+ screen:3
+ screw:-13
+ scribbl:-3
+ scrub:-11
  scrubb:-3
- se:-5
- sea:-4
- seal:-6
- seam:3
- sec:11
- second:-9
- see:2
+ se:1
+ sea:-5
+ seal:-8
+ seam:9
+ sec:13
+ second:-11
+ see:7
  seed:-8
- seeds:-5
- seem:-12
- seen:-6
+ seeds:-7
+ seem:-6
+ seems:-2
+ seen:-4
  sees:-9
  seife:-6
- seifenleim:2
- seit:16
- seiz:-15
- seize:5
- self:6
- sell:-14
- seller:-1
- sells:-3
- send:-1
+ seifenleim:1
+ seit:9
+ seiz:-14
+ seize:8
+ self:9
+ sell:-1
+ sells:-4
+ send:-12
  sense:-5
- sensible:-15
- sensitive:-12
- sent:-5
- sentence:1
- separat:-2
- separate:-9
- separation:-4
- september:-6
- sesame:-7
+ sensible:-11
+ sensitive:-14
+ sentence:-1
+ separat:-8
+ separate:-7
+ separation:-3
+ sept:-6
+ september:-3
+ serv:-1
+ sesame:-3
  set:-14
- sett:-3
+ sett:-15
  settl:4
- settle:8
- seven:-11
- seventeen:-4
- seventy:-5
+ settle:3
+ seven:-10
+ seventeen:-5
+ seventy:-10
+ several:-5
  sew:-3
- sf:-18
- shade:1
- shae:-4
- shak:-5
- shake:3
- shall:-2
- shampoo:-14
- shap:-10
- shar:-19
- share:-6
- sharp:-14
- shatter:-3
- shav:-13
- shave:-6
- she:10
- shea:-7
- sheabutter:-4
- shed:-3
- sheep:-6
- sheet:-17
- shelf:-13
- shes:8
- shield:-13
- shift:-4
- shin:1
- shine:-4
- shins:-7
- shiny:-9
- shirt:3
+ sf:-17
+ shade:3
+ shak:-8
+ shake:5
+ shampoo:-13
+ shap:-13
+ shape:5
+ shar:-5
+ share:-3
+ sharp:-13
+ shatter:-6
+ shav:-9
+ shave:-8
+ she:8
+ shea:-8
+ sheabutter:-3
+ shed:-5
+ sheep:-3
+ sheet:-18
+ shelf:-9
+ shes:13
+ shield:-15
+ shift:-14
+ shin:2
+ shine:-8
+ shins:-3
+ shiny:-5
+ ship:-6
+ shirt:1
  shoe:4
- shoebox:-4
- shoes:-14
- shook:-6
- shop:-19
+ shoebox:-8
+ shoes:-11
+ shook:-4
+ shop:-18
  shopp:-3
- shops:-4
- short:1
- shorten:-5
- shot:11
- should:-8
- shoulder:-14
- shout:10
- show:3
+ shops:-6
+ shorten:-9
+ shot:2
+ should:-2
+ shoulder:-16
+ shout:3
+ show:-6
  shower:-3
- shown:-3
- shows:-7
- shrank:-4
- shred:10
- shut:13
- si:-6
- sich:12
- sick:-12
- side:4
- sides:-10
+ shown:-1
+ shows:-8
+ shrank:-5
+ shred:3
+ shut:6
+ si:-7
+ sich:10
+ sick:-14
+ side:-3
+ sides:-16
  sie:2
- siev:-5
- sieve:10
- sign:-8
- signal:-3
+ siev:-4
+ sieve:-5
+ sign:-4
  silicone:-10
- silk:-3
- sill:2
- silly:-7
- simp:-6
- simple:-6
- sin:9
- since:16
- sind:11
- sing:7
- single:-4
- sink:-12
- sinks:-5
- sip:3
- sipp:3
- sister:-9
- sit:-3
- sits:-7
- six:-2
- sixteen:-3
- sixty:-9
- size:-5
+ silk:-8
+ sill:-8
+ silly:-9
+ simp:-4
+ simple:-3
+ sin:8
+ since:13
+ sind:10
+ sing:4
+ single:-3
+ sink:-8
+ sip:2
+ sipp:-5
+ sister:-4
+ sit:3
+ sits:2
+ sitt:4
+ six:-4
+ sixteen:-6
+ sixty:3
+ size:2
  ski:-6
- skimm:-5
+ skimm:-6
+ skin:4
  skip:-3
  skipp:-3
- skull:-5
- slab:3
- slabs:-13
- slapp:3
- sleep:-10
- sleev:-1
- slept:-4
- slic:9
- slice:8
- slid:-2
- slight:-15
- slimy:1
- slip:-1
- slipp:13
- slipper:6
- slippery:-4
- slopp:4
- slow:-3
- slush:-4
- small:-14
- smart:8
- smear:-5
+ skull:-4
+ slab:-3
+ slabs:-7
+ slapp:1
+ sleep:-13
+ sleev:-2
+ sleeve:-1
+ slept:-2
+ slic:3
+ slice:5
+ slick:-6
+ slid:1
+ slight:-10
+ slimy:-4
+ slip:-7
+ slipp:14
+ slipper:12
+ slippery:-5
+ slopp:7
+ slosh:3
+ slow:4
+ slush:-13
+ small:-12
+ smaller:-1
+ smart:15
+ smear:3
  smel:-4
  smell:-8
- smok:11
- smoke:-5
- smooth:6
- smudge:-8
- snapp:3
- sneez:8
- sneeze:-10
- sniff:-6
- snow:-3
- so:-13
- soak:5
- soap:2
- soaper:-5
- soaps:-18
- soapy:17
- sock:5
- socke:4
- socks:10
- soda:1
- sodium:-1
- soduim:-3
- sofa:-1
- soft:-1
- softer:-3
- soir:11
- sold:-12
- soles:10
- solid:-9
- solution:1
- some:11
- somebody:-12
- someone:-23
- somewhere:-1
+ smok:3
+ smoke:-7
+ snapp:-3
+ sneez:7
+ sneeze:-13
+ sniff:-1
+ snow:-6
+ so:-14
+ soak:12
+ soap:3
+ soaper:-8
+ soapmak:-3
+ soaps:-10
+ soapy:6
+ sock:16
+ socke:10
+ socks:11
+ soda:-3
+ sodium:7
+ soduim:-4
+ sofa:11
+ soft:-4
+ softer:-4
+ sohn:4
+ soir:6
+ sold:-6
+ soles:9
+ solid:-6
+ solution:2
+ some:7
+ somebody:-21
+ someone:-17
+ someth:1
+ somewhere:6
  son:-4
  sons:3
+ soon:6
  sooner:-7
- sore:6
- sorry:-14
- sort:5
+ sorry:-9
+ sort:-1
  sosa:2
  soude:-2
- sound:-14
+ sound:-12
  soup:-6
- source:-3
- sous:3
+ source:-4
+ sous:2
  south:-3
- soy:-7
- soybean:-9
- spare:-8
- spat:16
- spatula:12
- speak:-9
+ soy:-4
+ soybean:-5
+ spa:4
+ spaniel:4
+ spare:-15
+ spat:7
+ spatula:8
+ speak:-6
  speck:-10
- speed:-5
- spell:7
- spend:-1
- spent:1
- spicy:-3
- spill:-3
- spilt:7
+ speed:-7
+ spell:5
+ spend:-2
+ spent:-6
+ spicy:-5
+ spill:1
+ spilt:4
  spirit:3
- spirulina:-8
- spit:5
- spitt:13
- splash:14
- splatter:15
+ spirulina:-10
+ spit:11
+ spitt:7
+ splash:10
+ splatter:6
  split:10
- splitt:6
- spoil:-9
- sponge:-11
+ splitt:13
+ spoil:-4
+ sponge:-9
  spoon:7
- spoonful:-6
- spot:-4
- spots:-2
- spr:-15
- spray:7
- spread:-5
- spreadsheet:-4
- sprinkl:-14
+ spoonful:-9
+ spot:4
+ spots:-4
+ spr:-9
+ spray:13
+ spread:1
+ spreadsheet:-3
+ sprig:-9
+ sprinkl:-3
  sprinkle:-4
- spritz:10
- spritzer:11
- square:-3
+ spritz:4
+ spritzer:12
+ square:-7
  squash:11
- squeak:-4
- squirt:7
- stage:-3
- stain:-14
- stainles:-7
+ squeak:-6
+ squirt:10
+ st:-5
+ stage:-5
+ stain:-9
+ stainles:-8
  stair:-14
- stall:-10
- stamp:-19
- stand:-14
+ stall:-7
+ stamp:-13
+ stand:-10
  standard:-10
- stank:14
- start:1
- static:-13
+ stank:6
+ start:-2
+ static:-11
  stay:-17
- stays:-7
- steam:-2
- stearic:-11
+ stays:-15
+ steam:-4
+ stearic:-9
  stearin:-6
- steel:-11
- steep:-1
- stelle:13
- step:1
- stepp:-2
- steps:-5
- stick:-5
- sticker:4
+ steel:-15
+ steep:-4
+ stelle:6
+ step:-9
+ stepp:2
+ steps:-2
+ stick:-10
+ stickblend:-10
+ sticker:5
  sticky:7
- stiff:-4
- still:5
- sting:8
+ stiff:-3
+ still:8
+ sting:4
  stink:-6
- stir:-15
- stirr:-1
- stirs:-8
- stock:-4
- stomach:8
- stone:-6
- stood:-3
- stool:11
- stopp:-8
- stops:4
- store:-11
+ stir:-12
+ stirr:1
+ stirs:-10
+ stock:-13
+ stole:1
+ stomach:5
+ ston:-5
+ stone:-2
+ stood:-5
+ stool:5
+ stop:-1
+ stopp:-12
+ stops:-1
+ store:-12
  storm:-14
- story:-11
+ story:-3
  stout:-9
- stove:1
- str:-1
- straight:-2
- strain:-2
+ stove:3
+ str:3
+ straight:2
+ strain:-7
  strange:1
  strap:6
- straw:-4
- strawberry:-11
- streak:9
+ straw:-9
+ strawberry:-8
+ streak:19
  stream:9
- strength:-11
- string:-6
- strip:7
- stripe:9
- stripp:-3
- strong:-17
- stuck:-2
- student:2
- stuff:1
- stunden:6
- stupid:3
+ street:-1
+ strength:-10
+ stretch:-10
+ string:-4
+ strip:2
+ stripe:8
+ stripp:-6
+ strong:1
+ stronger:-6
+ stuck:1
+ student:6
+ stuff:-2
+ stunden:5
+ stupid:5
  subject:-4
- subtotal:-3
  such:6
  suck:9
- suet:-10
- sugar:12
- suis:11
- suit:-3
- sum:-9
- summer:-6
- sums:-4
- sun:-3
- sunburn:-6
- sunburnt:9
- sunday:-15
+ suet:-5
+ sugar:3
+ suis:17
+ suit:-5
+ sum:-4
+ summer:-4
+ sums:-6
+ sunburn:-5
+ sunburnt:3
+ sunday:-6
  sunflower:-3
- sunflwer:-2
- super:5
- superfat:-31
- supermarket:-5
- supervisor:-6
+ sunflwer:-3
+ super:-3
+ superfat:-22
+ supervisor:-5
  supp:-5
- supplier:-12
- suppos:-5
- suppose:-11
- sur:3
- sure:-6
- surface:8
- surgra:-17
- surprise:-4
- suspect:-4
- swallow:7
+ supplier:-5
+ suppos:3
+ suppose:2
+ sure:-8
+ surface:-3
+ surgra:-13
+ surprise:-2
+ suspect:-3
+ swallow:3
  swap:-13
  swapp:-6
- swear:-10
- sweat:8
- sweaty:9
- sweep:-11
- sweet:-4
- swell:8
+ swear:-5
+ sweat:-8
+ sweaty:7
+ sweep:-17
+ sweet:-6
+ swell:12
  swept:-3
- swig:5
- swimm:-9
- swirl:-19
+ swig:4
+ swimm:-11
+ swirl:-16
  switch:-6
- swollen:9
- swore:-6
- syrup:-3
- t:-6
- ta:-11
- tab:-2
- tabl:-5
- table:3
- tablespoon:-2
- tablet:-7
- tack:5
- taffy:3
- tag:-11
- tak:-11
- take:3
- taken:-6
- takes:-23
+ swollen:14
+ swore:-10
+ t:-7
+ ta:-15
+ tab:-3
+ tabl:-4
+ table:6
+ tablespoon:2
+ tablet:-2
+ tack:1
+ taffy:6
+ tag:-10
+ tail:3
+ tak:-9
+ take:1
+ taken:5
+ takes:-18
  tale:-3
- tallow:-7
- tan:-3
- tank:-6
- tap:2
- tape:-7
- taped:-3
- tapp:10
- tar:-2
- tare:-9
- tared:-3
- target:-4
- tast:-1
- taste:-4
- tattoo:-5
- taught:-11
- tbsp:-7
- td:-9
- tea:1
- teach:-14
- teacher:-1
- team:-15
- tear:1
- tears:-4
- teaspoon:-3
- teenage:-5
- teenager:7
- teeth:-6
- tel:-4
- telephone:-3
- tell:-2
- tells:-4
+ talk:-3
+ tall:-3
+ tallow:-3
+ tan:-4
+ tank:-7
+ tape:-6
+ taped:-5
+ tapp:11
+ tar:-3
+ tare:-20
+ tared:-1
+ tast:2
+ taste:-2
+ tattoo:-8
+ taught:-9
+ tbsp:-3
+ td:-11
+ tea:3
+ teach:-12
+ team:-3
+ tear:-2
+ tears:-6
+ teaspoon:1
+ teenage:-3
+ teeth:-2
+ tel:-3
+ telephone:-2
+ tell:-7
+ tells:-6
  temp:-12
  temperatur:5
- temperature:-10
- temps:-3
- ten:-8
- tender:11
- tengo:7
- tenth:-4
- term:-5
+ temperature:-8
+ temps:-8
+ ten:-2
+ tender:14
+ tengo:5
+ tenia:-3
+ tenth:-10
  terrace:-3
- terrible:-6
- terrier:-8
- test:-15
+ terrible:-7
+ terrier:-6
+ test:-11
  tester:-8
  tests:-3
- tete:-7
+ tete:-8
  text:7
- than:-12
- thank:-21
+ texture:-3
+ than:-9
+ thank:-18
  that:-3
- thats:2
- the:-3
- their:3
+ thats:4
+ the:-4
  them:-7
- theme:-3
  then:-12
- ther:8
- there:11
- therefore:-3
- therell:-2
+ ther:5
+ there:10
+ therefore:-7
+ therell:-8
  thermometer:-4
- these:-5
- they:4
- theyd:-6
+ these:-8
+ they:3
+ theyd:-3
  theyll:-3
- theyre:1
- theyve:13
- thick:-9
- thicken:-13
- thickener:-5
- thicknes:-13
- thigh:23
- thin:3
- thing:-14
+ theyre:5
+ theyve:3
+ thick:-6
+ thicken:-12
+ thickener:-8
+ thicknes:-6
+ thigh:14
+ thin:-9
+ thing:-8
  think:-3
- third:-4
- thirsty:-4
- thirteen:-6
- thirty:-14
- this:-1
- those:-18
- though:-3
- thread:-8
- three:-4
- threw:11
+ thinn:-3
+ third:1
+ thirsty:-6
+ thirteen:-9
+ thirty:-12
+ this:-2
+ those:-16
+ though:1
+ thought:7
+ thread:-12
+ three:-5
+ threw:7
  throat:-2
- throbb:-4
- through:1
- throw:2
- thrown:-3
- thru:13
- thumb:5
- thumbprint:-3
+ throbb:-8
+ through:-1
+ throw:-4
+ thrown:-2
+ thru:6
+ thumb:4
  thump:11
- thursday:-1
- thx:-10
- tick:-5
- tidi:2
- tied:-5
- tiene:6
- til:-9
- tiles:-10
- till:-3
- tilt:-5
- time:7
- timer:-8
- times:-6
- tin:-19
- ting:1
- tingl:9
- tingle:7
- tins:-6
- tiny:-1
+ thursday:-2
+ thx:-13
+ tick:12
+ tidi:11
+ tied:-6
+ tiene:-1
+ tight:-8
+ til:-5
+ tiles:-8
+ till:-12
+ tilt:-8
+ time:-3
+ timer:-9
+ times:-4
+ tin:-8
+ ting:9
+ tingl:8
+ tingle:3
+ tins:-8
  tip:9
- tipp:-3
- tips:8
- tired:-5
- titanium:-3
- to:-7
+ tipp:-4
+ tips:7
+ tired:-7
+ title:-6
+ to:-5
  toast:-9
- tocar:-1
- tochter:7
- today:2
- toddler:-2
- todo:-3
- toe:3
- toffee:4
+ tocar:-4
+ tochter:4
+ today:-1
+ todo:-5
+ toe:2
+ toes:4
+ toffee:5
  together:-11
- told:-21
- tom:12
- tomato:-5
- tombee:12
- tomo:8
- tomorrow:5
+ told:-12
+ tom:-2
+ tomato:-4
+ tombee:15
+ tomo:12
+ tomorrow:4
  tone:-3
  tongue:-3
- tonight:3
- too:-12
- took:3
- toothpaste:13
- top:-10
- topp:2
- tops:11
- torch:-7
- torn:-5
- total:-13
+ tonight:1
+ too:-13
+ took:6
+ tools:-14
+ toothpaste:4
+ top:-13
+ topp:-4
+ tops:8
+ torch:-6
+ torn:-7
+ total:-12
  touch:-5
- touche:10
- tournesol:-3
- tousse:8
- tout:-1
- toute:12
- towel:-7
- town:-4
- tr:-7
- trac:-13
- trace:-13
- tractor:-11
- trago:6
- train:4
- translat:-4
- transparent:20
- traver:-3
- tray:-5
- trays:-3
- treasurer:-3
- treat:9
- tree:-6
- trees:-6
- tres:11
- trial:-13
- trick:5
- tried:10
- tries:-6
- trimming:4
+ touche:7
+ tournesol:-6
+ tousse:3
+ tout:1
+ toute:7
+ towel:-8
+ town:-3
+ tr:-8
+ trac:-9
+ trace:-7
+ tractor:-7
+ trago:15
+ train:3
+ translat:-3
+ translucent:3
+ transparent:21
+ tray:-2
+ trays:-6
+ treasurer:-4
+ treat:5
+ tree:-10
+ trees:-3
+ tres:9
+ trial:-8
+ trick:2
+ tried:6
+ tries:-9
+ trimming:1
  tripp:14
- trois:12
- trop:-4
- tropfen:10
- trouble:11
- trouser:8
- true:-9
- trust:-18
- truth:-8
- try:-1
- tsp:-15
- tub:-3
- tube:3
- tubs:-4
- tue:-4
- tuesday:9
- tummy:9
- tun:21
- turmeric:-7
- turn:3
- turns:-12
- tut:8
- tutor:-5
- twelve:-1
- twenty:4
- twice:5
- twins:-3
- two:1
- ty:-11
- typ:-1
- type:-1
- typed:-7
+ trois:3
+ trop:-2
+ tropfen:7
+ trouble:-1
+ trouser:10
+ true:-10
+ trust:-9
+ truth:-4
+ tsp:-17
+ tub:-2
+ tubes:-5
+ tubs:-7
+ tuesday:6
+ tummy:10
+ tun:16
+ tunnel:-3
+ turmeric:-5
+ turn:7
+ turns:-7
+ tut:9
+ tutor:-7
+ twelve:-3
+ twenty:-6
+ twice:4
+ twins:-5
+ two:2
+ ty:-14
+ typ:-4
+ typed:-10
+ typical:-7
  typo:-9
- typos:-4
- u:-3
- uber:12
- uberfettung:-5
- ubers:4
- uf:-8
- ugly:-9
- uh:3
- ul:-9
- ultramarine:-4
- um:9
- un:2
- una:7
+ typos:-5
+ u:-5
+ uber:10
+ uberfettung:-8
+ ubers:8
+ uf:-10
+ ugh:-7
+ ugly:-8
+ uh:1
+ ul:-11
+ ultramarine:-5
+ um:6
+ un:-2
+ una:5
+ unchang:9
  uncle:-10
- uncur:6
- und:-12
- under:5
- underneath:15
- underside:13
- understand:-10
- undilut:14
- une:9
- unicorn:-6
- units:-4
- unmold:5
- unmould:-8
- unopen:-3
- unrefin:-3
- unscent:-10
- unterarm:6
- until:4
- up:1
- update:-3
- upside:-5
+ uncur:10
+ und:-11
+ under:1
+ underneath:9
+ underside:4
+ understand:-4
+ undilut:9
+ une:7
+ unicorn:-11
+ units:-8
+ unmold:14
+ unmould:4
+ unscent:-12
+ unterarm:21
+ until:-1
+ update:2
+ upside:-4
  urgent:3
- us:-10
- usable:-12
- usado:-6
- use:-11
- used:-2
- useful:-8
+ us:-5
+ usable:-15
+ usado:-7
+ use:-24
+ used:-5
+ useful:-5
  uses:-12
- using:12
- usual:-5
- v2:-5
- v3:-12
- van:-6
- vanilla:-7
- vapeur:6
- vapor:-5
- vapour:-1
- varnish:-6
- vaseline:-10
- vaso:5
- veces:-8
- vegan:-3
- vegetable:-4
- vent:-13
- veo:5
- verbrannt:14
- verdict:-11
- verify:-13
- verschluckt:10
- verse:8
- version:-9
- very:3
- vet:1
- veteran:-9
- video:-11
+ using:1
+ usual:2
+ v1:-9
+ v2:-10
+ v3:-3
+ v4:-3
+ van:-9
+ vanilla:-5
+ vapeur:5
+ vapor:-3
+ varnish:-5
+ vaseline:-5
+ vaso:9
+ veces:-6
+ vegan:-2
+ vegetable:-14
+ vent:-9
+ veo:10
+ verbena:-3
+ verdict:-4
+ verify:-11
+ verschluckt:12
+ verse:-3
+ version:-8
+ very:-1
+ vet:-2
+ veteran:-4
+ video:-3
  viel:-2
- village:-9
- vinegar:8
- virgin:-1
- visage:7
- visit:-8
- vite:-9
- voice:5
- volcano:-1
+ village:-7
+ vinegar:13
+ virgin:-3
+ visage:5
+ visit:-7
+ visitor:-7
+ vite:-7
+ voice:7
+ volcano:5
  voll:-1
- volume:-8
- volunteer:-13
- vom:16
+ volume:-11
+ volunteer:-12
+ vom:10
  vomit:6
- w:4
- waist:-8
- wait:-9
- walk:3
- wall:-10
- walnut:-6
- wann:-7
+ vous:-10
+ w:8
+ waist:-10
+ wait:-8
+ wake:-2
+ wakes:3
+ walk:12
+ wall:-11
+ walnut:-11
+ wann:-9
  want:-10
- wants:-12
- war:2
- wardrobe:-5
- warm:1
- warn:-3
- was:-2
- wash:-5
- wasnt:-4
- wasp:-4
- wasser:-4
+ wants:-15
+ war:8
+ wardrobe:-3
+ warm:-4
+ warmer:-3
+ warn:-9
+ was:2
+ wash:1
+ wasnt:2
+ wasp:-3
+ wasps:-3
+ wasser:-8
  waste:-11
- water:5
- watery:-3
- watr:-4
- watter:-9
- wax:-5
- waxy:-6
- way:3
- wear:1
- wears:-9
- weather:-12
+ water:8
+ watery:2
+ watr:-5
+ watter:-10
+ wax:-10
+ waxed:-10
+ waxy:-3
+ way:-4
+ we:-2
+ wear:-4
+ wears:-11
+ weather:-14
  web:-3
- wed:-4
+ wed:-5
  wedd:9
- wednesday:-3
- week:-11
- weekend:-12
- weeks:-12
- weep:-6
- weeps:12
- weg:1
- weh:8
- weigh:-16
- weight:2
- weird:13
- weiss:13
- welcome:-4
- weld:-3
- well:-13
- welli:-4
- wenn:-15
- went:1
- were:1
- wet:7
- weve:-14
+ wednesday:-4
+ week:-14
+ weekend:-13
+ weeks:-25
+ weep:-1
+ weeps:8
+ weg:3
+ weh:9
+ weigh:-10
+ weight:-14
+ weird:5
+ weiss:19
+ welcome:-9
+ well:-11
+ welli:-3
+ wenn:-11
+ went:-3
+ were:2
+ wet:9
+ weve:-11
  what:2
- whatever:-2
- whats:-13
- whatsoever:-4
- wheel:-7
- wheez:15
+ whatever:-3
+ whats:-12
+ whatsoever:-3
+ wheel:-9
+ wheez:23
  when:2
- where:13
- whether:-4
- which:-23
- whichever:-10
- while:-1
- whipp:-4
- white:7
- who:4
+ whenever:5
+ where:6
+ whether:-10
+ which:-20
+ whichever:-8
+ while:-10
+ whipp:-3
+ whisk:-2
+ white:6
+ whiteboard:-3
+ whiter:-3
+ whitish:12
+ who:-6
  whod:-3
- whoever:-3
- whole:-1
- wholesaler:-3
+ whole:-2
+ wholesaler:-4
  whom:-6
- whose:-4
- why:-4
+ whose:-5
+ why:1
  wide:-6
- width:-3
- wie:-8
- wife:3
+ width:-2
+ wie:-11
  will:-15
- wind:-5
- window:1
+ wind:3
  windowsill:2
  windy:-5
- wine:5
- wing:-6
- wins:-14
+ wine:6
+ wing:-3
+ wins:-13
  winter:-16
  wip:3
- wipe:2
- wiped:6
- wird:-10
- wire:-8
- wise:-14
- wish:-9
+ wipe:3
+ wiped:10
+ wird:-8
+ wire:-7
+ wise:-22
+ wish:-5
  with:-2
- within:-8
- without:-5
- wks:-12
- wobb:9
- wobbl:3
- wochen:1
- woke:2
- wollte:-5
- woman:4
- women:-6
- wonder:-6
- wont:15
+ within:-9
+ without:-1
+ wk:-6
+ wks:-3
+ wobb:11
+ wobbl:4
+ wochen:-2
+ woke:8
+ wollte:-7
+ woman:1
+ women:-7
+ wonder:-9
+ wonky:-4
+ wont:16
  wood:3
- wooden:-15
- wool:-1
- word:-9
- words:-11
- wore:-6
- work:-11
- works:-9
- worksheet:-1
- workshop:-4
- worktop:-8
- worri:5
- worry:-3
- worse:16
- worst:-4
+ wooden:-9
+ wool:-6
+ word:-6
+ words:-4
+ wore:-3
+ work:-8
+ works:-3
+ worksheet:-3
+ workshop:-3
+ worktop:-6
+ worri:-6
+ worry:-6
+ worse:5
+ worst:-3
  worth:-6
- would:-19
+ would:-9
  wouldnt:-7
- wow:-3
- wrap:-7
- wrapp:-4
- wrapper:-4
- wreck:-4
- wrink:7
- wrinkl:-2
- wrist:9
- writ:-13
- write:-1
- written:-6
- wrong:-11
- wrote:-16
- x:-16
- y:8
- ya:-8
- yall:-3
- yard:-4
- year:-3
- years:-12
- yellow:9
- yellowish:7
- yes:6
- yesterday:7
- yet:-12
- yeux:-6
- yield:-12
- yo:-1
- yoghurt:-8
- yogurt:-8
- you:-9
- youd:-13
- youll:-7
- young:1
- youngest:5
- your:-1
- youre:-6
- yours:-5
- yourself:-3
- youve:1
+ wow:-6
+ wrap:-9
+ wrapp:-1
+ wrapper:-2
+ wreck:-1
+ wrink:6
+ wrinkl:2
+ wrist:12
+ writ:-6
+ write:-4
+ written:-3
+ wrong:-13
+ wrote:-15
+ x:-14
+ y:2
+ ya:-9
+ yall:-5
+ yard:-8
+ year:-6
+ years:-11
+ yellow:8
+ yellowish:8
+ yes:-8
+ yesterday:11
+ yet:-8
+ yeux:-9
+ yield:-10
+ yo:-3
+ yoghurt:-10
+ yogurt:-4
+ you:-4
+ youd:-12
+ youll:-3
+ young:-12
+ youngest:3
+ your:-6
+ youre:-8
+ yours:-9
+ youve:2
  yr:6
  yrs:-8
- zap:-2
- zapp:-8
+ zap:-6
+ zapp:-1
  zappy:-4
  zaps:-13
- zero:-9
- zu:-10
- zum:-10
- £0:-6
+ zero:-5
+ zu:-14
+ zum:-11
+ zwei:-3
+ £0:-4
  £1:-5
- £3:-5
- £4:-3
- £6:-2
- °c:-21
- °f:-10
- ¿la:-4
- ¿que:-9
+ £3:-6
+ £4:-9
+ £9:-2
+ °c:-19
+ °f:-7
+ ¿la:-9
+ ¿que:-10
  ¿se:-4
- –:-9
- —:-16
- •:-16
- €:-7
- →:-11
+ –:-1
+ —:-18
+ •:-21
+ €:-10
+ →:-5
 --:5
--:-1
--A:-1
--B:7
--C:-4
--D:9
--E:4
--F:-13
+-A:5
+-B:19
+-C:-5
+-D:10
+-E:5
+-F:-7
 -G:-10
--H:9
--I:4
--J:9
--K:6
--L:11
--M:2
--N:-2
+-H:10
+-I:3
+-J:5
+-K:7
+-L:5
+-M:-2
 -O:9
--Q:-6
--R:7
--S:-4
--T:11
--W:4
--Y:-6
--d:6
--f:-3
+-P:4
+-Q:-8
+-R:6
+-S:3
+-T:16
+-V:2
+-W:5
+-Y:-3
+-b:1
+-f:-2
 -g:4
--h:13
--j:2
--k:-7
--l:-2
+-h:12
+-i:-2
+-j:-1
+-k:-5
+-l:-3
 -m:3
--n:25
--o:5
--p:3
+-n:16
+-o:1
+-p:-1
 -q:5
--s:-1
--t:-1
--u:-1
+-r:-5
+-s:-3
+-t:1
+-u:1
 -v:2
--y:-11
--z:-1
-A-:-7
-A:6
+-w:-1
+-y:-14
+-z:2
+A-:-5
+A:7
 AA:-1
-AC:8
-AD:-2
-AE:9
-AF:4
-AG:-9
+AC:7
+AD:-3
+AE:7
+AG:-8
 AH:-7
-AI:2
-AK:3
+AI:-5
+AK:4
+AL:-2
 AM:-6
-AN:1
+AN:-2
 AO:2
-AP:9
-AQ:1
-AR:20
-AS:-2
-AV:-2
-AY:8
-Ab:1
-Af:3
-Ag:9
-Ah:-5
+AP:7
+AQ:3
+AR:12
+AS:1
+AT:2
+AV:-1
+AY:16
+Ag:8
+Ah:-9
 Ai:4
-Aj:-13
-Ak:-6
-Al:5
-Am:7
+Aj:-23
+Ak:-3
+Al:10
+Am:5
+An:6
 Ao:8
-Ap:2
-Aq:15
-Ar:7
-As:-6
-At:-1
-Au:13
-Av:4
-Aw:11
-Ay:-1
-Az:7
-B-:1
-B:14
+Ap:3
+Aq:9
+Ar:2
+As:-5
+Au:10
+Aw:8
+Ay:3
+Az:2
+B:16
 BA:18
-BB:3
-BK:5
-BO:16
-BV:10
-Bf:-13
-Bi:6
-Bp:-3
-Bt:2
-Bw:2
-Bz:4
-C-:6
-C:4
-CA:2
-CB:-4
-CC:-4
-CD:18
-CE:-6
-CF:-8
-CG:8
-CH:-2
-CI:-6
+BB:10
+BK:7
+BO:10
+BV:6
+Bf:-9
+Bi:4
+Bo:-2
+Bp:3
+Bt:-3
+Bw:-1
+Bz:3
+C-:3
+C:7
+CA:4
+CB:-6
+CC:-3
+CD:13
+CE:1
+CF:-5
+CG:9
+CH:2
+CI:-4
 CK:5
-CL:11
-CM:-8
-CN:10
-CO:-4
-CP:-4
-CQ:10
-CR:11
-CS:4
-CV:-4
-CW:-6
-CY:6
-Cb:8
-Cd:6
-Cf:-8
-Ch:13
-Ci:-1
-Cj:-5
-Ck:9
-Cl:-3
-Cm:6
-Co:-5
-Cp:4
+CL:8
+CM:-6
+CO:-7
+CP:-5
+CQ:5
+CR:12
+CS:1
+CV:-5
+CW:-14
+CY:7
+Cb:11
+Cd:2
+Cf:-3
+Cg:-1
+Ch:17
+Ci:3
+Cj:-1
+Ck:4
+Cl:-4
+Cn:-5
+Co:-1
+Cp:6
 Cq:-12
-Cr:4
-Cs:-1
-Ct:1
-Cv:-11
-Cw:-11
-Cz:2
+Cr:-5
+Cs:-2
+Ct:3
+Cv:-8
+Cz:-5
 D-:-4
-D:15
-DA:21
-DD:13
-DO:-8
+D:14
+DA:15
+DD:11
+DO:-12
 DQ:11
-DS:1
-Db:7
-Di:12
-Dk:17
-Do:-4
-Dp:16
-Dq:3
-Dt:9
+DS:4
+Db:6
+Di:14
+Dk:14
+Dp:23
+Dq:10
+Dt:11
 Dw:-1
-Dz:-3
+Dz:4
 E-:-6
 E:15
-EA:1
-EC:4
-EE:-4
-EF:-7
-EH:19
-EN:4
-EO:3
+EA:4
+EC:3
+EE:-6
+EF:-8
+EH:15
+EN:-3
+EO:-1
 EP:-14
-EQ:3
-ER:4
-ES:3
+EQ:7
+ER:16
 ET:12
-EV:15
-EW:8
-Ef:-16
-Eh:16
-Ei:2
-El:15
-Eo:-14
-Ep:8
-Eq:2
+EV:11
+EW:7
+Ef:-15
+Eh:8
+Ei:7
+El:13
+Eo:-11
+Ep:7
+Eq:3
 Er:-3
-Et:-8
-Ev:-1
-Ew:-7
-Ez:1
+Et:-10
+Ev:-2
+Ew:-14
+Ez:6
 F-:-3
 F:-5
-FC:-11
-FD:3
-FE:-1
-FL:-8
-FM:-5
-FN:-8
-FO:-12
-FP:-6
-FQ:4
-FS:-8
-FW:-14
-Fb:10
-Ff:9
-Fi:-6
-Fj:-5
-Fk:-10
-Fo:-3
+FC:-8
+FD:4
+FE:-2
+FL:-9
+FM:-6
+FN:-16
+FO:-16
+FP:-4
+FS:-9
+FW:-11
+Fb:8
+Ff:-7
+Fi:-13
+Fj:-10
+Fk:-15
+Fo:-4
 Fp:-8
 Fq:-7
-Fr:-4
-Fs:-8
-Ft:-9
-Fv:-4
-Fw:9
-Fy:6
-Fz:-2
-G-:12
-G:-6
-GA:-1
+Fr:-3
+Fs:-13
+Ft:-4
+Fv:-8
+Fw:8
+Fy:9
+Fz:4
+G-:10
+G:-7
+GA:-3
 GC:3
-GF:-8
-GG:7
-GL:11
-GM:-8
-GN:8
-GO:6
-GP:7
-GQ:-2
-GR:5
-GS:-5
-GV:7
+GF:-3
+GG:8
+GL:10
+GM:-6
+GN:7
+GO:8
+GP:2
+GQ:3
+GR:11
+GS:-12
+GV:3
 GW:8
-GY:-3
-Gb:3
-Gi:-6
-Gj:5
-Gl:-3
-Go:4
-Gp:5
-Gq:-6
-Gr:-7
-Gt:2
-Gv:4
-Gw:-4
-H-:7
-H:12
-HA:7
-HE:6
-HH:10
-HI:12
-HM:3
-HN:-1
-HO:1
-HP:2
-HQ:1
+GY:-5
+Gb:1
+Gf:-2
+Gi:-7
+Gj:10
+Gl:-5
+Go:1
+Gp:8
+Gq:-3
+Gr:-3
+Gt:-2
+Gv:3
+Gw:7
+Gz:7
+H-:10
+H:13
+HA:10
+HE:-7
+HH:9
+HN:-6
+HO:-2
+HP:3
+HQ:4
 HS:7
-HT:11
+HT:14
 HV:11
 HW:14
-HY:7
-Hb:4
-Hf:1
-Hh:10
+HY:11
+Hb:8
+Hf:2
+Hh:6
 Hi:-20
-Hj:2
-Hn:9
-Ho:-9
-Hp:-8
-Hq:11
-Hr:7
-Ht:-7
+Hj:-6
+Hn:3
+Ho:-6
+Hq:12
+Hr:11
+Ht:-4
 Hw:-14
-Hz:10
-I:-7
-IA:-19
-IO:2
-IP:-10
-IS:-3
+Hz:6
+I-:3
+I:-14
+IA:-12
+IC:-3
+IO:-1
+IP:-9
+IQ:3
+IS:-1
 IW:-5
 Ib:-3
-If:-2
+If:3
 Ii:-9
-Ij:-1
-Io:-7
-Ip:3
-It:-4
-Iw:-3
-Iz:-12
-J-:7
+Io:-5
+Ip:5
+It:-7
+Iw:-7
+Iz:-8
+J-:6
 J:10
-JO:-2
-JP:2
-JS:-9
+JO:-6
+JP:6
+JS:-5
 Jo:-1
-Jt:11
+Jt:12
 Jz:8
-K-:10
-K:11
-KA:18
-KE:6
-KH:1
-KK:7
-KN:17
-KO:-4
-KP:12
-KQ:8
+K-:8
+K:12
+KA:15
+KE:5
+KK:6
+KN:6
+KO:-6
+KP:6
+KQ:5
 KS:-4
-KT:10
-KV:9
-KW:-2
-Kb:11
+KT:11
+KV:8
+KW:-3
+Kb:8
 Kf:-7
-Kh:8
-Ki:3
-Ko:2
-Kp:16
-Kr:10
+Kh:2
+Ki:-4
+Ko:-6
+Kp:17
+Kr:5
 Kt:3
-Kw:-10
-Kz:2
-L-:-16
-L:15
-LA:6
-LC:-7
-LG:-5
-LN:-6
-LO:-5
-LP:-6
-LQ:1
-LS:12
-LY:-8
-Lb:3
+Kw:-13
+Kz:-1
+L-:-17
+L:12
+LA:9
+LC:-4
+LG:3
+LN:-4
+LO:-3
+LQ:2
+LS:13
+LY:-7
+Lb:11
 Lf:3
-Lh:10
-Li:-4
-Lk:15
-Lp:8
-Lq:1
-Lr:11
-Lt:2
-Lw:-2
-Lz:5
-M-:-13
-M:-4
-MA:-19
-MC:-8
-MD:7
-ME:-7
-MF:-7
-MG:-10
-MH:-9
-MK:-8
-MM:2
-MN:2
-MO:-3
-MP:-1
-MQ:-8
-MR:-2
-MS:-4
-MV:-4
+Lh:2
+Li:-9
+Lk:13
+Lp:14
+Lq:4
+Lr:4
+Lt:1
+Lz:4
+M-:-15
+M:-3
+MA:-24
+MC:-15
+MD:5
+ME:-5
+MF:-10
+MG:-11
+MH:-4
+MK:-6
+MM:-9
+MN:1
+MO:-2
+MP:-3
+MQ:-13
+MR:-1
+MS:-2
+MV:-8
 MW:-2
-Mb:5
+Mb:3
+Md:-3
 Mf:-5
-Mh:-10
-Mi:-9
-Mj:4
-Mk:-10
+Mh:-16
+Mi:-2
+Mj:2
+Mk:-5
 Ml:-7
-Mo:-4
-Mp:-10
-Mq:-2
-Mr:-15
-Mt:-6
-Mu:-16
-Mv:4
-Mw:-5
-My:-3
-Mz:-2
-N-:4
-N:-2
-NA:-7
-NC:-4
-ND:6
+Mo:-6
+Mp:-8
+Mq:1
+Mr:-11
+Mt:-5
+Mu:-25
+Mv:6
+My:-5
+Mz:-3
+N-:-3
+N:-4
+NA:-9
+NC:-5
+ND:4
 NE:-7
-NF:-3
-NG:-7
-NH:-8
-NK:-4
+NG:-4
+NH:-15
+NK:-5
 NL:-5
-NN:-13
-NO:-4
-NP:-9
-NQ:2
-NR:-9
-NS:-12
-NT:4
-NV:-18
-NW:-22
-Nb:-12
-Nd:9
-Nf:6
-Ng:5
-Nh:-3
-Ni:-15
-Nj:6
+NM:-8
+NN:-14
+NO:-8
+NP:-1
+NQ:3
+NR:-13
+NS:-13
+NT:9
+NV:-13
+NW:-20
+Nb:-18
+Nd:14
+Nf:4
+Ng:7
+Nh:-5
+Ni:-10
+Nj:7
 Nk:3
-Nl:9
+Nl:4
 Nm:-12
-Nn:17
-No:-9
-Np:-3
-Nr:-19
+Nn:3
+No:-6
+Np:-7
+Nq:-2
+Nr:-18
 Ns:-13
-Nt:-9
-Nu:-9
-Nv:3
-Nw:-4
+Nt:-6
+Nu:-4
+Nv:13
+Nw:-7
 Ny:-11
-Nz:5
-O:2
+Nz:1
+O-:-1
+O:1
 OA:-7
-OB:11
-OD:13
-OE:11
-OF:-10
-OG:-3
-OH:1
-OI:-5
-OJ:3
-OK:-6
-OL:9
-OM:8
-ON:-2
+OB:7
+OC:-1
+OD:11
+OE:13
+OF:-5
+OG:-7
+OH:4
+OI:-6
+OJ:5
+OL:11
+OM:2
 OO:3
-OP:10
-OQ:-10
-OR:3
+OP:8
+OQ:-3
+OR:4
 OS:-4
-OT:15
-OV:-4
+OT:18
+OV:2
 OW:-1
-OY:9
-Ob:7
-Od:11
+OY:8
+Ob:3
+Od:4
 Of:3
-Og:2
-Oh:4
-Oi:-3
-Oj:-8
-Ok:6
-Ol:7
-On:3
-Oo:-1
-Op:-4
+Og:1
+Oh:-1
+Oi:-2
+Oj:-4
+Ok:3
+Ol:11
+Om:-6
+On:6
+Oo:2
+Op:-10
 Oq:12
-Or:5
-Ot:4
-Ou:13
+Or:4
+Ot:5
+Ou:11
 Ov:-5
-Ow:-9
-Oz:1
-P-:12
-P:7
-PA:4
+Ow:-2
+P-:8
+P:9
 PC:-3
-PE:-6
-PF:3
+PE:-7
+PF:2
 PG:9
-PH:12
-PI:-11
-PJ:4
-PK:-3
-PL:5
-PM:9
-PN:-3
-PO:7
-PP:6
-PQ:-1
-PR:3
-PS:2
-PT:8
-PV:11
-PW:-2
-PY:2
-Pb:3
-Pf:1
-Ph:7
-Pi:13
-Pj:5
-Pk:-4
+PH:11
+PI:-9
+PJ:12
+PK:-2
+PL:3
+PM:4
+PN:-5
+PO:9
+PP:5
+PQ:1
+PR:7
+PS:-2
+PT:12
+PV:9
+PW:6
+PY:1
+Pb:-2
+Pf:-2
+Ph:11
+Pi:11
+Pj:3
 Pl:5
-Pm:1
-Pn:5
-Po:1
-Pp:-5
-Pr:3
-Pt:3
-Pu:12
-Pv:-8
-Pw:-7
+Pm:-2
+Pn:4
+Po:4
+Pp:-4
+Pq:7
+Pr:8
+Pt:4
+Pu:13
+Pv:3
+Pw:-8
 Py:-11
-Pz:3
-Q-:11
-Q:6
-QA:-5
+Pz:8
+Q-:9
+Q:4
+QA:-4
 QC:-4
-QD:2
-QE:6
-QF:6
-QG:3
-QH:-8
+QD:1
+QE:4
+QF:9
+QG:5
+QH:-6
 QK:-7
-QL:3
-QM:-13
-QP:-15
-QQ:-11
-QR:-4
-QS:-9
+QL:8
+QM:-16
+QO:2
+QP:-12
+QQ:-15
+QS:-12
 QT:5
-QV:-13
-QW:-4
-QY:-4
-Qb:-1
-Qd:10
-Qf:-17
-Qg:2
-Qh:-10
-Qj:7
-Qk:-8
-Ql:5
-Qm:16
-Qo:-1
-Qp:10
-Qq:-23
-Qr:9
-Qs:-10
-Qt:-2
-Qu:-4
-Qv:12
-Qw:8
-Qy:2
-Qz:-7
-R-:3
-R:15
-RA:-2
-RC:9
-RE:5
-RG:-4
+QV:-15
+QW:-11
+QY:-3
+Qb:-9
+Qd:11
+Qf:-15
+Qg:6
+Qh:-1
+Qi:-1
+Qj:5
+Qk:1
+Ql:8
+Qm:1
+Qo:-9
+Qp:-1
+Qq:-20
+Qr:7
+Qs:-7
+Qt:-3
+Qu:-2
+Qv:15
+Qw:5
+Qy:4
+Qz:-3
+R-:9
+R:14
+RA:-5
+RC:6
+RE:2
+RG:-5
 RH:12
 RL:5
-RN:5
-RO:1
-RP:9
-RQ:8
-RS:20
-RV:10
-RW:15
-RY:7
-Rb:4
-Rh:5
-Ri:-6
-Rk:8
-Rl:4
-Rm:-2
-Ro:-4
-Rp:-9
-Rr:9
+RN:3
+RP:8
+RQ:4
+RS:23
+RV:8
+RW:10
+RY:10
+Rb:-2
+Rh:14
+Ri:-8
+Rk:4
+Rm:-3
+Rp:-7
+Rr:6
 Rt:6
-Rw:-9
+Rw:-6
 Rz:7
-S-:3
-S:-1
-SA:4
-SC:-7
-SD:1
+S-:9
+S:-2
+SA:6
+SC:1
+SD:2
+SE:1
 SF:-1
-SG:-4
-SH:-9
+SG:1
+SH:-10
 SK:-3
 SL:8
-SM:2
-SN:-1
-SO:-3
-SP:-4
-SQ:-7
+SM:1
+SN:3
+SO:-8
+SP:-1
+SQ:-4
 SR:5
-SS:10
-SW:-10
-Sb:6
-Sf:-7
-Sh:-15
-Si:-1
-Sj:-8
-Sk:10
-Sl:-9
-Sm:7
-So:2
-Sp:6
-Sq:-3
-Sr:8
-St:3
-Su:-3
-Sw:-4
+SS:6
+SW:-8
+Sb:7
+Sf:-9
+Sh:-19
+Sj:-5
+Sk:8
+Sl:-10
+Sm:14
+So:3
+Sp:2
+Sr:7
+St:-1
+Su:-4
+Sw:-5
 Sy:-3
-Sz:-2
-T-:-2
-T:9
-TA:4
-TH:22
-TK:-2
-TO:19
-Th:6
-Ti:4
-To:5
-Tp:4
-Tq:8
-Tt:9
-Tz:-3
-V:1
-VA:5
+Sz:-10
+T-:-4
+T:8
+TA:9
+TH:12
+TK:-3
+TO:13
+Th:7
+Ti:14
+To:3
+Tp:15
+Tq:4
+Tt:5
+Tz:-1
+VA:6
 VB:11
 VC:12
-VE:10
-VK:12
-VN:-6
-VO:8
-VP:16
-VS:4
+VE:8
+VK:10
+VN:-8
+VO:6
+VP:14
+VS:-8
 VT:5
-VW:8
+VW:6
 Vf:-7
-Vi:-2
-Vo:-11
-Vp:2
-Vq:7
-Vr:8
-Vt:-1
-Vw:-2
-Vz:8
-W-:6
+Vi:3
+Vo:-9
+Vp:4
+Vq:11
+Vr:12
+Vt:-3
+Vw:-1
+Vz:5
+W-:4
 W:6
-WA:2
-WC:6
-WE:5
-WF:-10
-WG:1
-WH:3
+WA:1
+WC:7
+WE:-1
+WF:-9
+WG:3
+WH:-1
 WK:2
 WL:5
-WM:-7
-WN:1
+WM:-9
+WN:3
 WO:4
-WP:-4
-WQ:1
-WR:10
+WP:-2
+WQ:-2
+WR:15
 WS:3
-WT:5
-WV:-8
+WT:3
+WV:-2
 WW:-6
-WY:6
-Wb:-9
-Wf:-8
-Wg:5
-Wh:5
+WY:8
+Wb:-8
+Wf:-6
+Wg:-7
+Wh:3
 Wi:2
-Wl:5
-Wm:6
-Wo:4
-Wp:-6
-Wq:-7
-Wr:1
-Wt:-2
-Wv:4
-Ww:-4
-Wz:5
-X:12
-XA:12
-Y-:-6
-Y:14
-YA:8
-YC:-16
-YN:15
-YO:2
-YP:-7
-YQ:7
-YS:-6
-YW:10
-YY:-8
-Yf:-7
+Wk:3
+Wl:7
+Wm:8
+Wo:6
+Wp:-1
+Wq:-4
+Wt:-1
+Wv:11
+Ww:2
+X:13
+XA:13
+Y-:2
+Y:12
+YA:9
+YC:-10
+YN:7
+YO:-1
+YP:-5
+YQ:8
+YS:-10
+YW:12
+YY:-6
+Yf:-9
 Yh:8
-Yi:-2
-Yl:-6
+Yi:-4
+Yl:-9
+Yo:9
 Yp:7
-Yr:14
-Yt:-7
-Yw:-3
-Yz:4
+Yr:17
+Yt:-11
+Yz:6
 any:-8
-b-:10
-b:12
-bA:12
+b-:7
+b:10
+bA:11
 bC:-2
-bE:10
-bG:5
-bH:4
-bK:12
-bN:5
-bP:-8
-bQ:-4
-bR:7
-bS:12
-bW:4
-bb:-10
-bf:-6
+bE:8
+bG:11
+bH:-3
+bK:14
+bN:7
+bP:-3
+bQ:-8
+bR:6
+bS:8
+bW:3
+bb:-3
+bf:-13
 bh:-3
 bi:8
-bj:-7
-bl:2
-bm:7
-bp:6
-bq:13
-br:16
-bt:3
-bw:-4
-bz:3
-d-:-4
-d:10
-dA:12
-dO:3
-dQ:-5
-di:4
+bj:-10
+bl:9
+bm:12
+bo:-6
+bp:9
+bq:3
+br:10
+bt:4
+bw:-2
+bz:7
+d-:3
+d:9
+dA:10
+dO:-4
+dQ:-4
+di:8
 dt:3
-dw:-10
-f-:3
-f:-8
-fA:1
-fC:-12
-fE:-12
-fF:-2
-fG:-6
-fH:-10
+dw:-6
+dz:11
+f-:4
+f:-4
+fA:-3
+fC:-10
+fE:-9
+fF:-7
+fG:-11
+fH:-9
 fK:-2
-fM:-8
-fN:-9
-fO:-3
-fP:-3
+fM:-12
+fN:-13
+fO:-2
+fP:-9
 fQ:-9
-fR:6
-fS:-13
+fR:4
+fS:-10
 fV:-9
-fW:-6
+fW:-5
 fY:-12
-fb:1
-ff:-17
-fg:-7
-fh:10
-fi:-2
-figures:-8
-fj:-7
-fo:7
-fp:-13
-fq:-17
-fr:-4
-fs:-14
-ft:-2
-fu:8
-fv:1
-fw:-5
-fy:-4
-fz:2
-g-:5
+fb:2
+ff:-14
+fg:-13
+fh:8
+fi:6
+figures:-4
+fj:-2
+fl:-6
+fo:1
+fp:-17
+fq:-18
+fr:-1
+fs:-9
+ft:-7
+fu:6
+fv:-3
+fw:-2
+fy:-9
+fz:-2
+g-:4
 g:-4
-gA:-7
+gA:-1
 gC:-3
-gE:-3
-gN:-4
-gO:-6
-gP:-6
-gW:7
+gE:-1
+gN:-13
+gO:-4
+gP:-3
+gW:4
 gY:-3
-gf:4
-gg:-4
-gl:-8
-gt:-2
-gy:-14
-gz:-4
-h-:6
-h:14
-hA:12
-hC:2
-hE:-17
-hF:-13
-hG:-4
-hH:4
-hJ:9
-hK:-2
-hM:10
-hN:16
-hO:-3
-hQ:4
+gg:-15
+gl:-9
+gt:5
+gy:-12
+gz:-5
+h-:11
+h:20
+hA:8
+hC:3
+hE:-16
+hF:-11
+hG:-9
+hH:-4
+hJ:7
+hK:-5
+hM:5
+hN:8
+hO:-1
+hP:-2
+hQ:9
 hR:6
-hS:-6
-hT:-7
-hW:7
-hb:11
-hf:-1
-hh:8
-hi:1
-hj:-9
-hm:-6
+hS:-3
+hT:-10
+hW:11
+hb:9
+hf:-8
+hh:6
+hi:-3
+hj:-7
+hm:-5
 hn:3
-ho:-2
-hp:-9
-hq:5
-hr:-2
-ht:3
-hu:3
-hw:-8
-hz:-10
-i-:1
-i:1
-iA:5
-iB:4
-iC:4
-iD:-3
+ho:-6
+hp:-14
+hq:8
+hr:-4
+ht:5
+hu:4
+hw:-11
+hz:-4
+i-:-1
+i:2
+iA:9
+iB:9
+iC:2
+iD:-2
 iE:10
-iF:-3
-iG:-3
-iH:-3
-iI:-5
-iJ:9
-iL:-1
-iM:-5
-iN:-6
-iO:4
-iP:12
+iF:-1
+iG:-2
+iH:-1
+iI:-7
+iJ:6
+iK:-4
+iL:-4
+iM:-3
+iN:-3
+iO:6
+iP:10
 iQ:3
-iR:7
-iS:-3
-iT:8
-iV:-1
+iR:8
+iS:-6
+iT:10
 iW:4
-iY:7
+iY:15
 ib:8
 if:6
-ig:-10
-ii:-8
-ij:-3
-ik:-8
-il:-6
-im:3
-io:3
-ip:-3
-iq:4
-ir:-6
-is:-5
+ig:-9
+ih:-1
+ii:-4
+ij:-2
+ik:-7
+il:-8
+io:4
+ip:-5
+iq:1
+ir:1
+is:1
 it:-1
-iu:-6
-iv:-10
-iw:3
-iy:1
+iu:-8
+iv:-3
+iw:-4
+iy:4
 iz:-1
-j-:-4
-j:-3
+j-:-2
+j:-5
 jA:7
-jC:-11
-jD:7
-jE:-13
-jF:5
-jH:1
+jC:-10
+jD:5
+jE:-10
+jF:4
+jH:4
 jK:-3
-jM:-8
-jN:-3
-jO:2
+jM:-10
+jN:-12
+jO:-3
 jP:-9
-jQ:-5
-jS:3
-jb:5
-jf:-7
-jh:-3
-ji:6
-jm:9
-jo:2
-jp:7
-jq:-7
-jr:22
-jw:-5
-jz:1
+jQ:-3
+jS:-3
+jW:-3
+jf:-3
+jh:-5
+ji:8
+jj:-1
+jm:10
+jo:4
+jp:1
+jq:-10
+jr:12
+js:4
+jt:-3
+jw:-10
 k-:-1
-k:6
-kA:10
-kD:5
-kM:3
+k:8
+kA:6
+kD:16
+kM:8
 kN:6
-kO:-2
-kQ:10
+kO:2
+kQ:9
+kS:-2
 kW:-7
-kf:7
-ki:6
-ko:-9
-kp:-3
-kr:11
-kt:5
-kw:5
-kz:13
-l-:10
-l:3
-lA:-12
-lN:-5
-lO:7
-lP:7
-lQ:7
-lY:-1
-lf:-12
-lg:6
-lh:8
-li:-7
-lo:-7
-long:-13
-longer:-14
-lt:1
-lz:-6
-m-:-7
-m:9
-mA:-2
-mE:6
+kf:14
+ki:5
+ko:-10
+kp:1
+kr:7
+kt:1
+kw:4
+kz:7
+l-:11
+l:-2
+lA:-15
+lN:-2
+lO:17
+lP:10
+lQ:1
+lY:-9
+lf:-11
+lg:7
+lh:6
+lo:-3
+long:-11
+longer:-16
+lt:2
+lz:-3
+m-:-5
+m:8
+mA:-4
+mE:4
 mG:-9
-mO:4
-mP:10
-mS:15
-mY:4
-mf:9
-mi:5
-ml:7
+mO:-1
+mP:12
+mS:8
+mY:1
+mf:12
+mi:4
+mj:-3
+ml:6
 mm:-6
+mo:1
 mp:1
-mq:9
-mr:4
-mt:1
-mw:5
-mz:8
-n-:12
-n:7
-nK:6
-nO:4
-nP:4
+mq:3
+mr:2
+mt:-2
+mw:10
+mz:3
+n-:11
+n:14
+nK:8
+nO:5
+nP:8
 nQ:3
-nn:18
-no:-3
+nn:14
+no:-5
 nt:-7
-nw:3
+nw:5
 o-:2
 o:3
-oA:2
-oB:10
-oC:-2
-oD:7
-oE:9
-oF:-2
-oG:9
+oA:-2
+oB:16
+oC:-4
+oD:3
+oE:12
+oF:-10
+oG:6
 oH:3
-oI:-5
-oJ:2
-oK:15
-oL:7
+oJ:1
+oK:11
+oL:8
 oM:9
-oN:5
-oO:7
-oP:16
-oQ:-10
-oR:4
-oT:6
-oV:11
-oW:-1
-oY:6
-ob:4
-of:2
-oh:5
+oN:2
+oO:9
+oP:15
+oQ:-3
+oR:9
+oS:3
+oT:3
+oV:10
+oY:1
+ob:9
+of:-1
+og:-3
+oh:-1
 oi:-7
-oj:-4
-ok:-12
-ol:6
-om:-11
-on:1
-oo:-2
-op:-2
-oq:3
-or:-11
+oj:1
+ok:-10
+om:-9
+on:-3
+oo:-1
+op:2
+oq:5
+or:-5
 os:3
-ot:4
+ot:3
 ou:10
-ov:-1
-oy:-5
-oz:12
-p-:-2
-p:1
-pA:3
-pB:13
-pC:3
-pE:2
-pF:3
-pG:-3
-pH:-3
-pK:20
-pL:-3
-pM:-3
-pN:1
+ov:-7
+ow:-7
+oy:-4
+oz:8
+p-:-1
+p:3
+pA:10
+pB:4
+pC:-1
+pE:1
+pF:6
+pG:1
+pH:-7
+pK:19
+pL:-1
+pM:7
+pN:6
 pO:16
-pP:7
-pQ:4
-pR:-5
-pS:18
-pV:8
-pW:8
-pY:11
-pb:5
-pf:-3
-pg:-5
-ph:2
-pi:1
-pj:-5
-pl:15
-pm:-2
-po:2
-pp:8
+pP:8
+pQ:7
+pR:-3
+pS:12
+pV:3
+pW:4
+pY:-3
+pf:-11
+pg:-7
+ph:-4
+pi:2
+pj:-8
+pl:14
+pm:-1
+po:3
 pq:1
-pr:12
+pr:4
 ps:7
-pt:-4
-pv:4
-pw:-4
-pz:3
-q-:2
-q:12
-qA:6
-qC:6
-qF:13
-qH:6
-qM:-15
-qN:3
-qO:-11
+pt:-3
+pv:3
+pw:-9
+pz:-1
+q-:-12
+q:8
+qA:3
+qC:-3
+qF:7
+qH:7
+qM:-13
+qN:4
+qO:-8
 qP:-6
-qS:-11
-qV:-14
-qf:7
-qh:8
-qi:-1
-qj:3
-qk:-6
-qo:-12
-qp:-15
+qQ:-5
+qS:-12
+qV:-7
+qW:-2
+qf:8
+qh:15
+qi:-5
+qj:1
+qk:-4
+qo:-9
+qp:-12
 qq:-9
-qr:-7
-qt:-6
-qw:-13
-qz:-4
-r-:-7
+qr:-14
+qw:-15
+qz:2
+r-:-3
 r:4
-rA:13
-rB:16
-rC:-12
-rD:1
-rE:1
-rG:-5
-rH:-4
+rA:12
+rB:11
+rC:-16
+rD:6
+rE:2
+rG:-3
+rH:-2
 rJ:1
-rK:10
-rL:4
+rK:3
+rL:15
 rM:1
-rN:2
-rO:1
-rP:-1
+rN:-4
+rO:5
+rP:-3
 rQ:-10
-rR:6
-rS:-9
-rT:4
-rV:7
-rW:3
+rR:10
+rS:-6
+rT:8
+rV:11
+rW:1
 rY:-2
-rb:1
-recipe:-21
-rf:-16
-rg:10
-rh:9
-rj:1
-rk:-13
+rb:-3
+recipe:-24
+rf:-9
+rg:6
+rh:10
+ri:-1
+rj:7
+rk:-9
+rl:1
+rm:3
 ro:2
-rp:7
-rq:2
-rr:4
+rp:4
+rq:4
+rr:5
 rs:-3
-rt:2
-ru:6
-rv:2
-rw:-9
-ry:7
-rz:-5
-s-:7
-s:-2
-sO:8
-sP:5
-sf:-8
-sg:4
-short:-6
-si:-2
+rt:4
+ru:3
+rv:-2
+rw:-5
+ry:8
+rz:4
+s-:6
+s:-1
+sA:7
+sO:5
+sP:3
+sf:-14
+sg:3
+short:-4
+si:-3
 so:-4
-sr:10
-st:-2
-sv:-11
-sw:-4
-t:-4
+sr:12
+st:4
+sv:-12
+sw:-3
+t-:3
+t:-2
 tA:-2
-tB:4
-tC:2
-tD:9
-tE:5
+tB:2
+tD:10
+tE:4
 tF:-2
-tG:2
-tH:3
-tI:9
-tJ:5
-tK:-8
-tL:5
-tM:-2
-tN:4
-tO:5
-tP:2
-tQ:-1
-tR:-1
-tS:3
+tG:-1
+tH:-1
+tI:6
+tJ:3
+tK:-2
+tL:4
+tM:-5
+tN:1
+tO:3
+tQ:3
+tR:-2
+tS:2
 tT:1
+tV:2
+tW:-3
 tY:-1
-tb:-5
-td:6
-tf:-1
-tg:-7
-th:11
-tj:-6
-tk:-4
-tl:5
-tm:2
-tn:1
-to:3
-tp:6
-tq:1
-tr:5
-ts:3
-tt:-3
-tu:12
-tv:3
-tw:-10
-ty:-11
-tz:6
-u-:6
-u:7
-uA:6
-uO:-3
-uP:3
-uW:8
-ui:-6
-uo:1
-ut:1
-uw:-2
-uz:-4
-v-:-12
-vA:1
-vN:-5
-vO:-8
+tb:-3
+td:3
+tf:-6
+tg:-1
+th:10
+ti:-1
+tj:-2
+tk:2
+tl:-1
+tm:5
+tn:2
+to:2
+tp:5
+tq:6
+tr:8
+ts:-4
+tt:-4
+tu:9
+tv:-4
+tw:-12
+ty:-7
+tz:4
+u-:7
+u:13
+uA:10
+uO:-8
+uP:6
+uW:10
+ui:-9
+uo:2
+ut:6
+v-:-8
+v:-1
+vA:-1
+vN:-7
+vO:-4
 vP:-3
-vQ:8
-vS:-5
+vQ:10
+vS:-6
 vW:3
-vf:1
+vf:3
+vi:-2
 vl:-8
-vo:14
-vp:7
-vr:-12
-vt:-8
-vv:1
-vw:-5
+vo:13
+vp:8
+vr:-11
+vt:-10
+vv:8
+vw:-2
 vz:4
-w-:-1
 w:-10
-wA:1
-wB:3
-wC:6
-wD:9
-wE:5
-wF:4
-wH:-16
-wK:-5
-wL:-5
-wM:-5
-wN:1
-wO:2
-wQ:-8
-wR:6
-wS:-7
-wV:-3
-wW:3
-wY:-7
+wB:10
+wC:-1
+wD:5
+wE:7
+wF:1
+wG:1
+wH:-21
+wK:-8
+wN:3
+wP:5
+wR:8
+wS:-18
+wV:-4
+wW:4
+wY:-8
 wb:-8
-wh:-4
-whole A:-1
+wd:-2
+wf:3
+wh:-11
+whole A:-2
 whole D:12
-whole H:6
-whole J:17
-whole K:18
+whole H:10
+whole J:9
+whole K:20
 whole S:-6
-whole n:3
-whole p:-6
-whole recipe:-5
-wj:-7
-wk:4
-wl:2
-wm:-11
-wo:1
-wp:-5
-wq:-8
-wr:-13
-ws:-5
-wt:1
-wu:-8
-ww:4
+whole n:-1
+whole p:-5
+whole recipe:-3
+wi:-2
+wj:-5
+wk:2
+wm:-5
+wo:-7
+wp:-2
+wq:-12
+wr:-4
+ws:-4
+wt:2
+wu:-4
+ww:1
 wy:-14
-wz:2
-y-:-9
-y:-2
-yA:-12
-yC:-10
-yE:2
-yF:-3
-yP:-5
-yS:-6
+wz:3
+y-:-12
+y:-6
+yA:-8
+yC:-4
+yE:6
+yF:-2
+yP:-9
+yS:-8
 yg:-8
-yo:-11
-yp:-2
+yo:-10
+yp:-4
 yt:-12
 yy:-6
-yz:-7
-z-:-1
-z:-1
-zA:2
+yz:-13
+z:2
+zA:1
 zB:12
-zC:-21
-zD:1
-zE:6
-zF:5
-zG:-4
-zH:7
-zJ:8
-zK:3
-zL:-6
-zM:4
-zO:10
-zP:-5
+zC:-14
+zD:-4
+zE:5
+zF:3
+zG:-3
+zH:5
+zI:-6
+zJ:4
+zK:-5
+zL:-12
+zM:-4
+zN:-3
+zO:5
+zP:-2
 zQ:4
 zR:9
-zS:-1
-zT:4
-zV:11
-zW:1
-zY:8
-zb:-6
-zd:1
+zS:-6
+zT:12
+zV:12
+zW:-4
+zY:4
+zb:-8
+zd:3
 zf:-4
-zg:12
+zg:16
 zh:-1
-zi:-4
-zj:-3
-zk:-5
-zl:5
-zm:6
+zi:-8
+zj:-5
+zk:-6
+zl:8
+zm:4
 zo:4
-zp:-3
-zr:-2
-zs:3
-zu:-11
-zv:4
-zw:2
-zy:1
+zp:-1
+zq:5
+zr:-3
+zs:4
+zt:-1
+zu:-3
+zv:3
+zw:-4
+zy:-1
 zz:-4`;

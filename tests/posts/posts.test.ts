@@ -33,6 +33,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-67': 1,
   'blind-68': 2,
   'blind-71': 7,
+  'blind-73': 1,
 };
 
 for (const set of sets) {

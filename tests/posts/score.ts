@@ -99,6 +99,10 @@ export const sets = [
   'blind-68',
   'blind-69',
   'blind-71',
+  'blind-72',
+  'blind-73',
+  'blind-74',
+  'blind-75',
 ] as const;
 
 export function posts(set: string): readonly Post[] {
