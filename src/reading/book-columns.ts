@@ -73,7 +73,7 @@ export function withoutBooks(post: string): {
     text: lines.toSpliced(first, kept.length, ...kept).join('\n'),
     told: columns
       .filter(({ cells }) => cells.some((cell) => /\d/.test(cell)))
-      .map(({ at, cells, why }) => ({ text: [head[at], ...new Set(cells)].join(' '), why })),
+      .map(({ at, cells, why }) => ({ text: [head[at], ...cells].join(' '), why })),
     mixed: false,
   };
 }

@@ -63,6 +63,12 @@ function piecesOf(post: string): readonly Piece[] {
 /** "= above", "this one", "as listed", "Today.", or nothing. */
 const isThis =
   /^(?:[\s:=–—.,()-]|\b(?:is|was|the|this|one|current|currently|above|list|listed|as|here|it|present|now|today|stands|written|recipe|version|batch)\b)*$/i;
+/** It heads the list: "Second try, what I have weighed:". */
+const heads = /:[ \t]*$/;
+const isOwn = ({ says }: Piece): boolean => isThis.test(says) || heads.test(says);
+/** It tells what is in it, maybe. */
+const mayChange =
+  /\d|\b(?:instead|place|swap\w*|replac\w*|with|without|w\/o?|had|has|same|but|plus|minus|less|more|no|not|only)\b/i;
 const asks = /\?|\b(?:please|pls|need|want|request\w*|check|verif\w+|give me)\b/i;
 /** It speaks of another one than the number behind it. */
 const past = /\b(?:before|until|till|than|since|after|next|from|of) (?:the )?$/i;
@@ -86,9 +92,7 @@ const titlesOf = (post: string): readonly string[] =>
 /** The number of the post's own list: in its title, in what says "this one", or in what is asked about. */
 function ownOf(post: string, pieces: readonly Piece[], stem: string): number | null {
   const isOfStem = (one: Label): boolean => one.stem === stem;
-  const here = [...titlesOf(post).flatMap(labelsIn), ...pieces.filter(({ says }) => isThis.test(says))].filter(
-    isOfStem,
-  );
+  const here = [...titlesOf(post).flatMap(labelsIn), ...pieces.filter(isOwn)].filter(isOfStem);
   // a number alone may count the rows of the list
   if (here.length === 0 && !/^[vrm]$/.test(stem)) return null;
   const asked = post
@@ -109,10 +113,12 @@ function earlierIn(post: string, pieces: readonly Piece[], stem: string): readon
   const isTitled = titlesOf(post)
     .flatMap(labelsIn)
     .some((one) => one.stem === stem);
-  const tellsMore = pieces.some((piece) => piece.stem === stem && piece.number === own && !isThis.test(piece.says));
+  const tellsMore = pieces.some(
+    (piece) => piece.stem === stem && piece.number === own && !isOwn(piece) && mayChange.test(piece.says),
+  );
   if (tellsMore && !isTitled) return null;
   return others.every(
-    (piece) => piece.number < own && /\p{L}{2}/u.test(piece.says) && !/:\s*$/.test(piece.says) && !isRow(piece),
+    (piece) => piece.number < own && /\p{L}{2}/u.test(piece.says) && !heads.test(piece.says) && !isRow(piece),
   )
     ? others
     : null;

@@ -22,6 +22,7 @@ describe('the versions before the one of the list are left out', () => {
     `${list}\n\nfirst try: lard in place of shea\nsecond try: as listed`,
     `Soap rev C\n${list}\nrev A: 30% lard, too soft\nrev B: lard swapped for the coconut`,
     `Bar v2\n${list}\nv1 w/o shea`,
+    `My son turns 7.\nSecond try of the face bar, Sunday.\n\nFirst try: 900 g coconut, no superfat to speak of.\n\nSecond try, what I have weighed:\n${list}`,
     `Ledger R-022, harbour soap\n${list}\nR-021 had lard 300 g instead of the olive; R-020 was all coconut.`,
     `LOG\nbatch: 0058\n${list}\n0055  shea was 300, cracked lengthwise\n0057  like this one but with lard 250 g`,
     `${list}\nEarlier ones: (1) 500 g of lard, fell apart. (2) Shea only ten g, left halos. (3) Today.`,
