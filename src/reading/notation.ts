@@ -95,7 +95,7 @@ const partsAre = new RegExp(
 
 /** "5 parts olive = 500 g, 4 parts coconut = 400 g": what the weights say again; where they do not, both stay. */
 function withoutParts(text: string): { readonly text: string; readonly dropped: readonly string[] } {
-  const rows = /\bparts?\b[^\n]*(?:=|is|are|\()/i.test(text) ? [...text.matchAll(partsAre)] : [];
+  const rows = /\bparts?\b[^\n]{0,40}(?:=|is|are|\()/i.test(text) ? [...text.matchAll(partsAre)] : [];
   const each = rows.map(([, parts = '', , weight = '']) => Number(weight.replace(',', '.')) / countOf(parts));
   const units = new Set(rows.map((row) => row[4]));
   const [first = 0] = each;
