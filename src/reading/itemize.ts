@@ -71,6 +71,7 @@ import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
 import { toldOtherwise } from './told-otherwise.ts';
 import { oneOfTwins } from './twin-columns.ts';
+import { underLye } from './under-lye.ts';
 import { unheardChange } from './unheard-change.ts';
 import { unitColumns } from './unit-columns.ts';
 import { unitsMeant } from './units-meant.ts';
@@ -179,6 +180,7 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   sodaMeant,
   hydroxideMeant,
   dissolvedInWater,
+  underLye,
   asSolution,
   asBlend,
   filledUp,

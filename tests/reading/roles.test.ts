@@ -89,6 +89,8 @@ describe('a lye solution said in words', () => {
   const fats = '600 g olive, 250 g palm, 200 g coconut';
   test.each([
     `The lye is half and half with water, 292 g of it. ${fats}, 110 g more water`,
+    `${fats}\nLye: 292 g of my 50 % NaOH solution (i.e. 146 g NaOH + 146 g water)\nPlain water on top: 110 g`,
+    `${fats}\nNaOH - 292 g lye solution of 50 %\nwater 110 g`,
     `Master-batched lye, sodium hydroxide and water 50/50 by weight. ${fats}, 292 g of it, 110 g more water`,
     `Stock lye: equal weights NaOH and water. ${fats}, 292 g of the stock, 110 g water`,
     `Stock lye (1:1). ${fats}, 292 g stock lye, 110 g water`,
