@@ -73,8 +73,8 @@ const isCount = (value: number, items: readonly Item[]): boolean =>
 /** "Three fats": no weight is said in words without a unit. */
 const isFew = ({ inWords, value }: Quantity): boolean => inWords && Number.isInteger(value) && value <= 12;
 
-/** Steps of scales and the numbers beside them, in grams; what a scale shows beyond is the weight of something. */
-const mostStep = 100;
+/** Steps of scales, in grams; what a scale shows beyond is the weight of something. */
+const mostStep = 10;
 /** Steps (g) of scales that people weigh a batch on. */
 const ownSteps = { least: 0.001, most: 50 };
 

@@ -285,18 +285,22 @@ export function tellsOfAlkali(
   gone: readonly string[],
   catalogue: Catalogue,
 ): boolean {
-  if (alkali.length > 0) return alkali.some(({ purity }) => purity === null) && gone.some((one) => ofPurity.test(one));
-  const demand = demandOf(fats, catalogue, alkaliNamed[0]);
-  return (
-    alkaliNamed.length > 0 &&
+  const tells = (words: RegExp, least: number, most: number): boolean =>
     gone.some(
       (one) =>
-        ofScale.test(one) &&
-        (one.match(figures) ?? []).some((figure) => Number(figure) > 0.7 * demand && Number(figure) < 1.3 * demand),
-    )
-  );
+        words.test(one) && (one.match(figures) ?? []).some((figure) => Number(figure) > least && Number(figure) < most),
+    );
+  if (alkali.some(({ purity }) => purity === null) && gone.some((one) => ofPurity.test(one))) return true;
+  if (alkali.length > 0) return alkali.some(({ grams }) => tells(ofRecord, grams / slip, grams * slip));
+  const demand = demandOf(fats, catalogue, alkaliNamed[0]);
+  return alkaliNamed.length > 0 && tells(ofScale, 0.7 * demand, 1.3 * demand);
 }
 
+/** So far from what the list says is a slip of the hand. */
+const slip = 1.6;
+/** "The scale said 96, and so does the log". */
+const ofRecord =
+  /\b(?:scales?|display|log|notebook|record|slip|print-?out|till roll)\b[^.?!\n]{0,20}\b(?:said|says|showed|shows?|reads?|stood at|had|has)\b/i;
 /** "The old scale said 138, the new one 151". */
 const ofScale = /\b(?:lye|naoh|koh|caustic|soda|hydroxide|scales?|said|says|read|shows?|showed|weigh\w*|display)\b/i;
 /** "The small print has 88 % on it". */

@@ -27,6 +27,7 @@ test.each([
   `${recipe}. And I had 100 g zimblo oil that I put in.`,
   `${recipe}. I put in 60 g of what my aunt sent.`,
   `${recipe}, or was it 131 g.`,
+  `${recipe}. The scale said 96 and my log says 96.`,
   `500 g lard, 200 g coconut oil, 60 g NaOH, 250 g water. My aunt says 50 g is what she has left.`,
   '500 g lard, 200 g coconut oil, 100 g olive oil, NaOH, 250 g water. The old scale said 113 and the new one 121.',
   '700 g sunflower oil, 300 g coconut oil, 235 g KOH, 600 g water. My list assumes 90, but its small print has 88 % on it.',
