@@ -102,11 +102,16 @@ const swapped = /\b(?:replaced|swapped|exchanged|substituted|traded|subbed)\b/i;
 /** What no rule of the reader changes anything by. */
 const changing: ReadonlySet<string> = new Set(['corrected', 'left-out', 'after']);
 
+/** A figure that no name took was left out: no change is heard with that. */
+const ofFigure = /^I left out "[^"]*"\.$/;
+
 /** The reading, asked about where the post tells of a change that it would pass over. */
 function hearing(reading: RecipeReading, unheardChange: Cut['unheardChange']): RecipeReading {
   const { doubts, assumptions, fats, fates, swapAsked } = reading;
   if (doubts.length > 0 || fats.length === 0) return reading;
-  const isHeard = assumptions.some(({ id }) => changing.has(id)) && !fates.some(({ why }) => why === 'a difference');
+  const isHeard =
+    assumptions.some(({ id, text }) => changing.has(id) && !ofFigure.test(text)) &&
+    !fates.some(({ why }) => why === 'a difference');
   const said = unheardChange(isHeard, swapAsked !== null);
   return said === null ? reading : { ...reading, doubts: [{ id: 'corrected', said }] };
 }

@@ -285,13 +285,14 @@ export function tellsOfAlkali(
   gone: readonly string[],
   catalogue: Catalogue,
 ): boolean {
-  const tells = (words: RegExp, least: number, most: number): boolean =>
-    gone.some(
-      (one) =>
-        words.test(one) && (one.match(figures) ?? []).some((figure) => Number(figure) > least && Number(figure) < most),
-    );
+  // a record that says the list's own weight, too, contradicts nothing
+  const tells = (words: RegExp, least: number, most: number, own = 0): boolean =>
+    gone.some((one) => {
+      const said = (one.match(figures) ?? []).map(Number);
+      return words.test(one) && said.some((figure) => figure > least && figure < most) && !said.includes(own);
+    });
   if (alkali.some(({ purity }) => purity === null) && gone.some((one) => ofPurity.test(one))) return true;
-  if (alkali.length > 0) return alkali.some(({ grams }) => tells(ofRecord, grams / slip, grams * slip));
+  if (alkali.length > 0) return alkali.some(({ grams }) => tells(ofRecord, grams / slip, grams * slip, grams));
   const demand = demandOf(fats, catalogue, alkaliNamed[0]);
   return alkaliNamed.length > 0 && tells(ofScale, 0.7 * demand, 1.3 * demand);
 }

@@ -71,7 +71,7 @@ const other: readonly string[] = [
   `\\bthe wrong (?:tub|bottle|jar|bag|block|box|lid|tin|oil|fat|pack|L|F)\\b`,
   `\\bnot sure (?:whether|if|which)[^.?]{0,40}\\b(?:tared|put|added|weighed|poured|used|took|grabbed|zeroed|tipped|melted)\\b`,
   `\\bF (?:')? ?(?:is|was|were|are) (?:in fact |really |actually |all |just )*N\\b`,
-  `\\bL was (?:in fact |really |actually |all |just )*L\\b`,
+  `\\bL was (?:in fact |really |actually |all |just )+L\\b`,
   `^[^#]*\\b(?:in|for|took|takes|fills?|filled) (?:its|that|the|their|his|her) (?:place|stead|spot|slot)\\b(?!.*#)`,
   `\\bN (?:instead(?! of [FN])|in its place)(?: of it)?\\b(?!.*\\?)`,
   `\\bF (?:went|goes|came|is|was) (?:in )?where ${the}F\\b`,
@@ -222,9 +222,9 @@ const isDone = /\b(?:never|forgot|found|spil(?:led|t))\b/;
 
 /** Nothing of the kind happened. */
 const denied =
-  /\b(?:nothing(?! else\b)|nobody|no one|none spilled|didnt (?:lose|spill|change|swap|skip|leave)|havent (?:changed|swapped)|not a drop|never (?:lost|spilled|skip))\b/;
+  /\b(?:nothing(?! else\b)|nobody|no one|none spilled|didnt (?:lose|spill|change|swap|skip|leave)|havent (?:changed|swapped)|not a drop|until it (?:read|showed|said) #|never (?:lost|spilled|skip))\b/;
 const elsewhen =
-  /\b(?:next time|later on|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|years ago|(?:should|would|could) have|shouldve|wouldve)\b/;
+  /^(?:no|number|batch) (?:\. )?# |\b(?:next time|later on|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|years ago|in earlier years|(?:should|would|could) have|shouldve|wouldve)\b/;
 
 /** "Last week I replaced the palm with lard, and kept the lye at 134 g": of the batch that is weighed. */
 const lately = /^(?:and |but |then )?last (?:week|month) (?:i|we)\b/;
