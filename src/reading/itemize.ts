@@ -4,6 +4,7 @@ import { alsoWarm } from './also-warm.ts';
 import { answered } from './answered.ts';
 import { asMuch } from './as-much.ts';
 import { askedApart, hydroxideMeant, sodaMeant } from './asked.ts';
+import { besidePot } from './beside-pot.ts';
 import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
 import { brokenOff } from './broken-off.ts';
@@ -18,8 +19,10 @@ import { elsewise } from './elsewise.ts';
 import { filledUp } from './filled-up.ts';
 import { heldBack } from './held-back.ts';
 import { iceOfWater } from './ice-of-water.ts';
+import { inExchange } from './in-exchange.ts';
 import { inItsPlace } from './in-its-place.ts';
 import { leaveStore } from './in-store.ts';
+import { inTwice } from './in-twice.ts';
 import { inTwoVessels } from './in-two-vessels.ts';
 import { drawnIn } from './infused.ts';
 import { type Item, itemsOf } from './items.ts';
@@ -28,6 +31,7 @@ import { keptSolution } from './kept-solution.ts';
 import { kindTold } from './kind-told.ts';
 import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
+import { leftStanding } from './left-standing.ts';
 import { lessThere } from './less-there.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -64,6 +68,7 @@ import { type Signals, signalsOf } from './signals.ts';
 import { withoutSpeakers } from './speakers.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
+import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { addUp, breakDown, takeOff } from './sums.ts';
 import { tares } from './tare.ts';
@@ -77,6 +82,7 @@ import { unitColumns } from './unit-columns.ts';
 import { unitsMeant } from './units-meant.ts';
 import { wasLast } from './was-last.ts';
 import { washedWith } from './washed-with.ts';
+import { weighedAgain } from './weighed-again.ts';
 import { whatStays } from './what-stays.ts';
 import { wholly } from './wholly.ts';
 import { equalParts, fractionShares, partsOn, shareBase } from './worded-shares.ts';
@@ -205,8 +211,14 @@ export function itemize(reader: Reader, input: string): Cut {
   const laid = unitsBefore(unitColumns(shareColumn(applyColumns(twins.tokens, lexicon, prims))), lexicon);
   const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
   const stock = stockWeighed({ tokens: meant.tokens, prims, words: cut.words });
-  const broken = brokenOff(notOfPot({ tokens: stock, prims, words: cut.words }));
-  const good = madeGood({ tokens: broken.tokens, prims, words: cut.words });
+  const taken = stockTaken({ tokens: stock, prims, words: cut.words });
+  const again = weighedAgain({ tokens: taken, prims, words: cut.words });
+  const beside = besidePot({ tokens: again, prims, words: cut.words });
+  const broken = brokenOff(notOfPot({ tokens: beside.tokens, prims, words: cut.words }));
+  const exchange = inExchange({ tokens: broken.tokens, prims, words: cut.words });
+  const standing = leftStanding({ tokens: exchange.tokens, prims, words: cut.words });
+  const twice = inTwice({ tokens: standing.tokens, prims, words: cut.words });
+  const good = madeGood({ tokens: twice.tokens, prims, words: cut.words });
   const stays = whatStays(good.tokens);
   const less = lessThere({ tokens: stays.tokens, prims, words: cut.words });
   const move = moved({ tokens: less.tokens, prims, words: cut.words }, good.tokens);
@@ -220,7 +232,11 @@ export function itemize(reader: Reader, input: string): Cut {
   const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [
     ...twins.told,
     ...meant.told,
+    ...beside.told,
     ...broken.told,
+    ...exchange.told,
+    ...standing.told,
+    ...twice.told,
     ...good.told,
     ...stays.told,
     ...ahead.back,
@@ -242,6 +258,8 @@ export function itemize(reader: Reader, input: string): Cut {
     unheard:
       heard.unheard ??
       broken.unheard ??
+      exchange.unheard ??
+      twice.unheard ??
       good.unheard ??
       move.unheard ??
       share.unheard ??

@@ -26,7 +26,7 @@ import type { Weighed } from './weighed.ts';
 
 /** Words of which one stands in each note that does so. */
 const cues: ReadonlySet<string> = new Set(
-  'missing other last remaining more extra additional another further second should must ought went got ended topped full'.split(
+  'missing other last remaining more extra additional another further second should must ought went got ended topped full just gap difference shortfall short grated shredded remelted rebatched back meant supposed wish dreams'.split(
     ' ',
   ),
 );
@@ -40,7 +40,12 @@ const onlyHad = [
   `(?<f>@) (?:${vessel} )?(?:(?:was|had|only|just) )*(?:gave|had|held|yielded|contained|(?:empt(?:y|ied)|ended|stopped|finished|gone|ran (?:out|dry|empty)) (?:at|after)) (?:only |just )*(?<a>#)`,
   `\\bran out of ${some}(?<f>@) (?:at|after) (?<a>#)`,
   `\\b${vessel} of ${some}(?<f>@) (?:(?:was|had|only|just) )*(?:gave|had|held|yielded|contained|(?:empt(?:y|ied)|ended|stopped|ran (?:out|dry|empty)) (?:at|after)) (?:only |just )*(?<a>#)`,
+  `\\b(?:there (?:was|were)|i had|we had|i found|i got|found|got) (?:just|only|no more than|barely|merely) (?<a>#) (?:of it )?(?:left )?(?:in|out of|from) (?:the|my) (?<f>@) ${vessel}`,
+  `\\b(?:scraped|squeezed|got|shook|poured|scooped) (?:only |just |out )*(?<a>#) (?:of it )?(?:out )?(?:of|from) (?:the|my) (?<f>@) ${vessel}`,
+  `(?<f>@) (?:${vessel} )?(?:came to|came|went to|ran dry|ran out|ended|gave out|was down to|held|had) (?:(?:just|only|at|after|to) )*(?<a>#)`,
 ];
+const gap = '(?:gap|difference|shortfall|hole|shortage|rest)';
+const close = '(?:closed|filled|filled in|covered|bridged|plugged|made up|made good|topped up)';
 const rest = '(?:missing|other|last|remaining|lacking)';
 const comes = `(?:(?<own>#) (?:of )?)?${some}(?<g>@)`;
 const filled = [
@@ -50,10 +55,39 @@ const filled = [
   `\\bthe ${rest} (?<b>#) (?:was|were|is|are|came|became) (?:(?:made up|replaced|filled up|taken|with|by|from|out of) )*${comes}`,
   `(?<g>@) (?:made up|filled|replaced|stood in for|took the place of) the ${rest} (?<b>#)`,
 ];
+const short = [
+  `\\bthe ${gap} (?:, )?(?:of )?(?<b>#) (?:, )?(?:i |we |was |got |have |had )*${close} (?:with|by|from|using|in) ${comes}`,
+  `\\b${close} the ${gap} (?:of )?(?<b>#) (?:with|by|from|using|in) ${comes}`,
+  `\\bthe (?<b>#) (?:(?:of it|that|which|were|was|i|we|still) )*(?:short|missing|lacking|lacked|too little) (?:i |we |was |were |got )*(?:${close}|came|took|taken) (?:(?:with|by|from|out of|in|a|an|another|block|jar|tub|bottle|of|my) )*${comes}`,
+  `(?:(?<own>#) (?:of )?)?${some}(?<g>@) (?:then |that )?${close} the ${gap}(?: (?:of|with|[,:(]) (?<b>#))?`,
+];
 const altogether =
   '(?:[^#@.]{0,24}(?<c>#) (?:of )?(?:the )?(?<again>@ )?(?:altogether|in all|in total|all told|all in all))?';
 const lacking =
   '(?:ran out of|run out of|(?:was|were|am) out of|had no(?: more)?|no more|no|no (?:more )?@ left|didnt have(?: any)?)';
+const extra = '(?:more|extra|additional|further)';
+const entering =
+  '(?:went|goes|came|poured|put|stirred|tipped|added|worked|blended|got stirred|were stirred|was stirred)';
+/** Nothing behind it says that it was a part. */
+const allOfIt =
+  '(?! (?:some|half|part|most|a|an|what|about|only|roughly|the (?:first|rest)|two|one|#)\\b)(?![^.?!]{0,40}\\b(?:half of (?:it|that)|some of (?:it|that)|most of (?:it|that)|took (?:it|some) out)\\b)';
+const again =
+  '(?:grated|shredded|rebatched|rebatch|remelted|re - melted|chopped it|back (?:in|into) the (?:pot|pan|cooker)|melted (?:it|everything|the lot|all of it) (?:down )?again|cooked (?:it|everything|the lot) again)';
+/** A second lot of lye in its own water, as people tell it. */
+const lots = [
+  `\\b(?:dissolved|mixed|stirred|made up|weighed) (?:up )?(?<a>#) (?:of )?${extra} (?:of )?(?<f>@) (?:in(?:to)?|with|and) (?<b>#) (?:of )?(?<g>@) (?:, )?(?:(?:and|then|which|that|it|i|we) )*${entering} (?:(?:it|that|this|them|straight|all) )*(?:in(?:to)?\\b|(?<=\\badded (?:it|that|this) ))${allOfIt}`,
+  `(?<a>#) (?:of )?${extra} (?:of )?(?<f>@) (?:dissolved )?(?:in|with) (?<b>#) (?:of )?(?<g>@) (?:, )?(?:(?:that|which|and|then|it) )*${entering} (?:(?:it|that|this|them|straight|all) )*in(?:to)?\\b${allOfIt}`,
+  `\\b${again}\\b[^?#]{0,60}?\\bwith (?:another |a further )?(?<b>#) (?:of )?(?<g>@) (?:, )?in which (?:(?:i|we|i'd|id|had|d|have|were|was) )*(?:dissolved )?(?:(?:the|another|a|further) )*(?<a>#) (?:of )?(?<f>@)`,
+  `\\b${again}\\b[^?#]{0,60}?\\bwith (?:another|a further|an extra|an additional|the missing|the lacking) (?<a>#) (?:of )?(?<f>@) (?:dissolved )?in (?<b>#) (?:of )?(?<g>@)`,
+];
+/** "12 kg, I wish! 1.2 kg of tallow it is." */
+const wished = [
+  '(?<w>#) (?:of (?:the )?(?<x>@) )?(?:[,!…] )*(?:i wish|as if|in my dreams|dream on|id need a bathtub)\\b[^#@?]{0,20}(?<c>#) (?:of )?(?:the )?(?<f>@ )?(?:it (?:is|was)|of course|is right|is correct)\\b',
+];
+/** "It was meant to be 300, it turned out as 340 and I left it in", unless the rest was taken out again. */
+const turnedOut = [
+  '(?<f>@) (?:was|is|were) (?:meant|supposed|planned|intended|going) to be (?<w>#) (?:[,;–-] )?(?:(?:but|and|it|they|then|in the end) )*(?:turned out|came out|came|ended up|got to|got|went up|became|was) (?:(?:as|at|to|be|a|up|out|in the end) )*(?<c>#)(?!.*\\b(?:back|out again|off again|took|spooned|scooped|removed|until|till)\\b)',
+];
 const inPlace = '(?:in its place|instead|in place of it|to make up for it|for it)';
 
 /** `unheard`: it changes the list, but its figures contradict it. */
@@ -91,7 +125,8 @@ const madeUp: Rule = ({ tokens, from }, told) => {
   ];
   const whole = weightAt(tokens, row.figure, row.figure);
   const goes = nameAt(tokens, row.at);
-  if (!isSum(whole, a, b) || goes?.meaning.kind !== other.meaning.kind) return null;
+  if (told('b') < 0 && told('own') < 0) return null;
+  if (!isSum(whole, a, told('b') < 0 ? own : b) || goes?.meaning.kind !== other.meaning.kind) return null;
   // of another alkali as much is something else
   if (other.meaning.kind === 'alkali' && told('own') < 0) return null;
   const rows = rowsOf(tokens, other, from);
@@ -142,11 +177,20 @@ const restWentIn: Rule = ({ tokens, from }, told) => {
 
 /** "The 250 above for the palm should be 350". */
 const shouldBe: Rule = ({ tokens, from }, told) => {
-  const row = rowOf(tokens, tokens[told('f')], from);
+  const row = rowOf(tokens, tokens[told('f') >= 0 ? told('f') : told('x')], from);
   const value = weightAt(tokens, told('c'), row?.figure ?? -1);
   if (!row || !isSum(weightAt(tokens, row.figure, row.figure), weightAt(tokens, told('w'), row.figure)))
     return 'unheard';
   return value > 0 ? { rows: [{ row, value }], comes: null } : 'unheard';
+};
+
+/** It weighed otherwise, and nobody says what was made of it. */
+const unsure: Rule = (note, told) => {
+  const change = shouldBe(note, told);
+  return change === 'unheard' ||
+    change?.rows.every(({ row, value }) => isSum(weightAt(note.tokens, row.figure, row.figure), value))
+    ? null
+    : 'unheard';
 };
 
 /** A second lot of lye in its own water. */
@@ -177,7 +221,9 @@ const toppedUp: Rule = ({ tokens, from, to }, told) => {
 };
 
 const patterns: readonly (readonly [Rule, string])[] = [
-  ...onlyHad.flatMap((had) => filled.map((fill) => [madeUp, `${had}[^#@?]{0,60}?${fill}${altogether}`] as const)),
+  ...onlyHad.flatMap((had) =>
+    [...filled, ...short].map((fill) => [madeUp, `${had}[^#@?]{0,60}?${fill}${altogether}`] as const),
+  ),
   [
     moreInstead,
     `\\b${lacking} ${some}(?<f>@)[^#@?]{0,80}?\\b${someone}${put} (?<b>#) (?:more|extra|additional|further) ${some}(?<g>@) ${inPlace}`,
@@ -198,10 +244,20 @@ const patterns: readonly (readonly [Rule, string])[] = [
     shouldBe,
     `\\bthe (?<w>#) (?:(?:above|listed|there|up there|in the list|i wrote|i typed) )*(?:for|of|by|beside|behind|next to|at) (?:the )?(?<f>@) (?:(?:above|line|in the list) )*(?:should|must|ought to) (?:be|read|say|have been|have read) (?<c>#)`,
   ],
+  ...wished.map((wish) => [shouldBe, wish] as const),
+  ...turnedOut.map(
+    (turn) =>
+      [
+        shouldBe,
+        `${turn}(?=[^?]*\\b(?:left it|kept it|stayed|leave it|went in|goes in|let it be|let it go)\\b)`,
+      ] as const,
+  ),
+  ...turnedOut.map((turn) => [unsure, turn] as const),
   [
     secondLot,
     `\\b(?:dissolved|mixed|stirred|made up) (?:another|a further|an extra|an additional|a second lot of) (?<a>#) (?:of )?(?:the )?(?<f>@) in(?:to)? (?<b>#) (?:of )?(?:the )?(?<g>@) (?:, )?(?:and|which|that)[^#@?.]{0,30}\\b(?:went|goes|came|poured|put|stirred|tipped|added) (?:(?:it|that|this|them|all|straight) )*in(?:to)?\\b`,
   ],
+  ...lots.map((lot) => [secondLot, lot] as const),
   [
     toppedUp,
     `(?:# (?:of )?(?:[a-z]+ )?@ [^?;]{0,80}?)?\\b(?:came to|gave|left|yielded|weighed|was down to|had) (?:only |just )*(?<a>#) (?:, )?[^#@?.]{0,30}\\btopped (?:(?:it|that|up) )*with ${some}(?<g>@) (?:to (?:get|reach|make|have|be at)|up to|to) (?:it |up |to |the |a |full |whole |listed )*(?<c>#)`,
@@ -211,7 +267,7 @@ let made: readonly (readonly [Rule, RegExp])[] | null = null;
 
 /** Nobody has done it, or not in this batch. */
 const open =
-  /\?|\b(?:if|could|would|might|may|maybe|perhaps|next time|last time|some ?day|usually|normally|always|thinking|wondering|ought i|should (?:i|we)|hers|his|theirs|she|he|they)\b/;
+  /\?|\b(?:if|could|would(?! not\b)|might|may|maybe|perhaps|next time|last time|some ?day|usually|normally|always|thinking|wondering|ought i|should (?:i|we)|hers|his|theirs|she|he|they)\b/;
 
 /** Notes of a post that are looked at: one with more of them tells no tale. */
 const mostNotes = 40;

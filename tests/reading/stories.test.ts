@@ -1,0 +1,166 @@
+/** Stories around a list: what they change of it for certain, what they tell of nothing in the pot, and what stays asked. */
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => {
+  const { fats, alkali, waterGrams, doubts } = readRecipe(reader, text);
+  return {
+    grams: Object.fromEntries(
+      [...fats, ...alkali, { id: 'water', grams: waterGrams }].map((one) => [one.id, Math.round(one.grams ?? 0)]),
+    ),
+    doubts: doubts.map(({ id }) => id),
+  };
+};
+
+const base = {
+  'olive-oil-virgin': 520,
+  'coconut-oil': 220,
+  'palm-oil': 180,
+  'castor-oil': 80,
+  naoh: 138,
+  water: 300,
+};
+const { 'castor-oil': _castor, ...noCastor } = base;
+const { 'palm-oil': _palm, ...noPalm } = base;
+const noted = (note: string) =>
+  read(`olive 520 g\ncoconut 220 g\npalm 180 g\ncastor 80 g\nNaOH 138 g\nwater 300 g\n${note} Is the lye right?`);
+
+describe('another fat in the place of one, with its whole weight', () => {
+  test.each<[string, Readonly<Record<string, number>>]>([
+    ['Turned out there was no palm in the cupboard. Lard went in for it, same weight.', { ...noPalm, lard: 180 }],
+    ['Hadn’t a drop of castor, so avocado oil took over its 80 g.', { ...noCastor, 'avocado-oil': 80 }],
+    ['My palm had gone rancid; tallow took its place, weight for weight.', { ...noPalm, 'tallow-beef': 180 }],
+    ['Castor was nowhere to be found, rice bran oil stood in, 80 g of it.', { ...noCastor, 'rice-bran-oil': 80 }],
+    ['No palm to be had in the village. So lard it was, gram for gram.', { ...noPalm, lard: 180 }],
+    ['Instead of the palm there’s lard in it, the same 180 g.', { ...noPalm, lard: 180 }],
+    ['All the palm was used up, so lard got its 180 g.', { ...noPalm, lard: 180 }],
+  ])('%s', (note, grams) => expect(noted(note)).toEqual({ grams, doubts: [] }));
+
+  test.each([
+    'Not a scrap of palm left. Lard took its place, gram for gram, but only for half of it.',
+    'Not a scrap of palm left. Lard took its place, 150 g.',
+    'Hadn’t a drop of castor, so avocado oil took over its 60 g.',
+    'No palm left. Lard and tallow took its place, gram for gram.',
+    'Couldn’t find the castor. Avocado oil stood in for some of it.',
+    'No castor left, lard took its place, same weight, plus 20 g for luck.',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+});
+
+describe('a fat that was forgotten', () => {
+  test.each([
+    'Poured, washed up, and there sits the cup of castor next to the kettle, untouched. The soap was thick so I let it be.',
+    'After pouring I found the castor still in its cup. Too late to stir it in, so I left it.',
+    'Then I saw the castor standing on the windowsill. It was too late by then, so it stayed out.',
+    'Found the castor in the microwave when all was poured. Nothing I could do any more.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: noCastor, doubts: [] }));
+
+  test.each([
+    'Found the castor in its cup after I’d filled the mould. I scraped it all back into the pot, put the castor in and blended.',
+    'Nearly forgot the castor, saw it on the counter just as I was about to pour, and stirred it in at the last moment.',
+    'The bowl of palm was still in the microwave when I’d poured! I tipped everything back, added the palm and blended.',
+    'I thought I was out of castor and was writing a version without, when a new bottle arrived. So it’s made as planned.',
+    'Panicked that I was out of palm, but my neighbour brought some, so the recipe is as written.',
+  ])('%s is as listed', (note) => expect(noted(note)).toEqual({ grams: base, doubts: [] }));
+
+  test.each([
+    'Found the castor on the counter after pouring.',
+    'Found the castor in the microwave after pouring, and drizzled some of it on top.',
+    'Found the palm on the counter. I poured in what I could, then left it.',
+    'There sits the bowl of palm in the microwave. I scooped half of it in and left it at that.',
+    'Thought I was out of palm, but found a bit behind the flour and used that, the rest as planned.',
+    'Thought I was out of castor, then found some but it wasn’t the full amount.',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+});
+
+describe('a second lot of lye', () => {
+  test.each<[string, number, number]>([
+    ['It stayed oily, so I dissolved 9 g more NaOH in 30 g water, stirred that in and cooked on.', 147, 330],
+    ['There was a puddle of oil, so 8 g extra lye in 25 g of water went in and I cooked it again.', 146, 325],
+    ['It was greasy. I grated it, back in the pot with 100 g water in which I’d dissolved 6 g NaOH.', 144, 400],
+    ['Still soft, so I remelted everything with another 6 g NaOH dissolved in 50 g water.', 144, 350],
+    ['My daughter had stirred the lye in, I came back and put my own 138 g in too. So it is in there twice.', 276, 300],
+    ['My husband had put the 138 g lye in the water. I put in another 138 g. Both are in there.', 276, 300],
+    ['She had put the lye in. I put my own 138 g in too. So there’s two lots of it in the loaf.', 276, 300],
+  ])('%s', (note, naoh, water) => expect(noted(note)).toEqual({ grams: { ...base, naoh, water }, doubts: [] }));
+
+  test.each([
+    'It stayed oily, so I dissolved 9 g more NaOH in 30 g water, and stirred in some of that.',
+    'I dissolved 9 g more NaOH in 30 g water, stirred half of that in and cooked on.',
+    'My husband says he put the lye in too, maybe. So there may be two lots in it.',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+});
+
+describe('what made up for less, and what it weighed in truth', () => {
+  test.each<[string, Readonly<Record<string, number>>]>([
+    [
+      'There were just 150 g in the coconut jar when I scraped it out. The gap of 70 I closed with babassu.',
+      { ...base, 'coconut-oil': 150, 'babassu-oil': 70 },
+    ],
+    ['Palm came to just 100 g, the shortfall of 80 g I covered with lard.', { ...base, 'palm-oil': 100, lard: 80 }],
+    [
+      'I scraped 150 g out of the coconut jar. The 70 g short I made up in babassu.',
+      { ...base, 'coconut-oil': 150, 'babassu-oil': 70 },
+    ],
+    ['Ha, 180 g of palm, I wish! 150 g it is, all I had.', { ...base, 'palm-oil': 150 }],
+    ['The castor was meant to be 80, it turned out as 95 and I left it in.', { ...base, 'castor-oil': 95 }],
+    ['The lye was weighed on two scales, 138 on the small one, 138 on the kitchen one.', base],
+  ])('%s', (note, grams) => expect(noted(note)).toEqual({ grams, doubts: [] }));
+
+  test.each([
+    'There were just 150 g in the coconut jar. The gap of 50 I closed with babassu.',
+    'There were just 150 g in the coconut jar. The gap of 70 I closed with babassu and lard.',
+    'The castor was meant to be 80, it turned out as 95.',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+});
+
+describe('what is of nothing in the pot', () => {
+  test.each([
+    'Weighed my bars after cure: eleven at 96 g, one at 71 g (end piece). When poured they were 118 g or so.',
+    'Pucks at 60 g each in old tins.',
+    'Cut twelve pieces, each about 100 g, the last one only 70 g.',
+    'The new mould is said to hold 1.3 kg, the old one held 1 kg, and I had around 150 g over that went in yoghurt cups.',
+    'There’s 80 g of the coconut left in the jar and some of the palm block, 70 g I think, so I might do a mini batch.',
+    'What remains in the jars is 90 g coconut and 40 g palm, not enough for another soap.',
+    'In another pot I melted 30 g beeswax with 120 g olive and 20 g shea for hand balm, that’s in tins already.',
+    'A woman I know leaves the castor out and takes shea in its place. Mine stays as written.',
+    'My sister does it with 200 g castor and 150 g lye. I didn’t.',
+    'Last year I made it with 1000 g olive and nothing else and took 128 g NaOH, came out slimy.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: base, doubts: [] }));
+
+  test.each([
+    'I had around 150 g over before the lye went in, that stayed in the jug.',
+    'My sister puts 20 g more lye in my pot. I didn’t.',
+    'I also melted 30 g beeswax with 120 g olive and stirred that in.',
+    'In another pot I melted 30 g beeswax with 100 g olive for a balm, then tipped that into the soap.',
+    'My sister puts 20 g more lye in hers. I did too.',
+    'A woman I know leaves the castor out and takes shea in its place. So did I.',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+});
+
+describe('lye from a can', () => {
+  const fats = { 'olive-oil-virgin': 400, 'palm-oil': 200, 'coconut-oil': 100 };
+  const list = 'olive 400 g, palm 200 g, coconut 100 g.';
+
+  test('a stock told by its parts', () =>
+    expect(
+      read(
+        `I keep a lye solution, one part NaOH to one part water, in a can. I took 190 g out of the can and another 90 g of water. Fats: ${list}`,
+      ),
+    ).toEqual({ grams: { ...fats, naoh: 95, water: 185 }, doubts: [] }));
+
+  test('a share that is said to be a strength', () =>
+    expect(
+      read(
+        `Forty per cent lye from the canister, 240 g of it. Fats: ${list} Forty per cent means 40 g of NaOH in each 100 g of the liquid.`,
+      ),
+    ).toEqual({ grams: { ...fats, naoh: 96, water: 144 }, doubts: [] }));
+
+  test('a strength that its explanation contradicts is asked about', () =>
+    expect(
+      read(
+        `Forty per cent lye from the canister, 240 g of it. Fats: ${list} Forty per cent means 40 g of NaOH to each 140 g of the liquid.`,
+      ).doubts,
+    ).not.toEqual([]));
+});
