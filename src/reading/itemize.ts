@@ -1,6 +1,7 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterPhrases } from './after.ts';
 import { alsoWarm } from './also-warm.ts';
+import { anotherFat } from './another-fat.ts';
 import { answered } from './answered.ts';
 import { asMuch } from './as-much.ts';
 import { askedApart, hydroxideMeant, sodaMeant } from './asked.ts';
@@ -12,6 +13,7 @@ import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
+import { countedIn } from './counted-in.ts';
 import { dissolvedInWater } from './dissolved-in.ts';
 import { drawnFrom } from './drawn-from.ts';
 import { elsewise } from './elsewise.ts';
@@ -66,6 +68,7 @@ import type { Speller } from './spelling.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { addUp, breakDown, takeOff } from './sums.ts';
+import { superfatNow } from './superfat-now.ts';
 import { tares } from './tare.ts';
 import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
@@ -77,6 +80,7 @@ import { unitColumns } from './unit-columns.ts';
 import { unitsMeant } from './units-meant.ts';
 import { wasLast } from './was-last.ts';
 import { washedWith } from './washed-with.ts';
+import { wentInLess } from './went-in.ts';
 import { whatStays } from './what-stays.ts';
 import { wholly } from './wholly.ts';
 import { equalParts, fractionShares, partsOn, shareBase } from './worded-shares.ts';
@@ -206,12 +210,15 @@ export function itemize(reader: Reader, input: string): Cut {
   const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
   const stock = stockWeighed({ tokens: meant.tokens, prims, words: cut.words });
   const broken = brokenOff(notOfPot({ tokens: stock, prims, words: cut.words }));
-  const good = madeGood({ tokens: broken.tokens, prims, words: cut.words });
-  const stays = whatStays(good.tokens);
+  const counted = countedIn({ tokens: broken.tokens, prims, words: cut.words });
+  const another = anotherFat({ tokens: counted, prims, words: cut.words });
+  const good = madeGood({ tokens: another.tokens, prims, words: cut.words });
+  const rested = wentInLess({ tokens: good.tokens, prims, words: cut.words });
+  const stays = whatStays(rested.tokens);
   const less = lessThere({ tokens: stays.tokens, prims, words: cut.words });
   const move = moved({ tokens: less.tokens, prims, words: cut.words }, good.tokens);
   const share = partOfIt({ tokens: move.tokens, prims, words: cut.words }, good.tokens);
-  let tokens = conversions(share.tokens, lexicon);
+  let tokens = conversions(superfatNow({ tokens: share.tokens, prims, words: cut.words }), lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
   const ahead = rightAhead(itemsOf(tokens, lexicon), tokens, signals);
@@ -221,7 +228,9 @@ export function itemize(reader: Reader, input: string): Cut {
     ...twins.told,
     ...meant.told,
     ...broken.told,
+    ...another.told,
     ...good.told,
+    ...rested.told,
     ...stays.told,
     ...ahead.back,
     ...before.back,
@@ -242,6 +251,7 @@ export function itemize(reader: Reader, input: string): Cut {
     unheard:
       heard.unheard ??
       broken.unheard ??
+      another.unheard ??
       good.unheard ??
       move.unheard ??
       share.unheard ??
