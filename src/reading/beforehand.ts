@@ -2,6 +2,7 @@
 import { type Aside, withoutBooks } from './book-columns.ts';
 import { withoutLeaders } from './leaders.ts';
 import { plainly } from './notation.ts';
+import { withoutPacks } from './pack-lines.ts';
 import type { Assumption, Fate, RecipeReading } from './reading.ts';
 import { shortened } from './talk.ts';
 import { saidOfEarlier, withoutEarlier } from './versions.ts';
@@ -16,9 +17,10 @@ interface Beforehand {
 
 export function beforehand(input: string): Beforehand {
   const sheet = withoutBooks(withoutLeaders(input));
-  const plain = plainly(sheet.text);
+  const packs = withoutPacks(sheet.text);
+  const plain = plainly(packs.text);
   const { text, told } = withoutEarlier(plain.text);
-  return { text, aside: [...sheet.told, ...plain.told], versions: told, mixed: sheet.mixed };
+  return { text, aside: [...sheet.told, ...packs.told, ...plain.told], versions: told, mixed: sheet.mixed };
 }
 
 export const fatesOf = (text: string, why: string): readonly Fate[] =>

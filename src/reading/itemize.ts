@@ -1,6 +1,7 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterPhrases } from './after.ts';
 import { alsoWarm } from './also-warm.ts';
+import { anotherFat } from './another-fat.ts';
 import { answered } from './answered.ts';
 import { asMuch } from './as-much.ts';
 import { askedApart, hydroxideMeant, sodaMeant } from './asked.ts';
@@ -13,6 +14,7 @@ import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
+import { countedIn } from './counted-in.ts';
 import { dissolvedInWater } from './dissolved-in.ts';
 import { drawnFrom } from './drawn-from.ts';
 import { elsewise } from './elsewise.ts';
@@ -71,6 +73,7 @@ import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { addUp, breakDown, takeOff } from './sums.ts';
+import { superfatNow } from './superfat-now.ts';
 import { tares } from './tare.ts';
 import { timetables } from './timetable.ts';
 import { type Token, tokenize } from './tokens.ts';
@@ -83,6 +86,7 @@ import { unitsMeant } from './units-meant.ts';
 import { wasLast } from './was-last.ts';
 import { washedWith } from './washed-with.ts';
 import { weighedAgain } from './weighed-again.ts';
+import { wentInLess } from './went-in.ts';
 import { whatStays } from './what-stays.ts';
 import { wholly } from './wholly.ts';
 import { equalParts, fractionShares, partsOn, shareBase } from './worded-shares.ts';
@@ -215,15 +219,18 @@ export function itemize(reader: Reader, input: string): Cut {
   const again = weighedAgain({ tokens: taken, prims, words: cut.words });
   const beside = besidePot({ tokens: again, prims, words: cut.words });
   const broken = brokenOff(notOfPot({ tokens: beside.tokens, prims, words: cut.words }));
-  const exchange = inExchange({ tokens: broken.tokens, prims, words: cut.words });
+  const counted = countedIn({ tokens: broken.tokens, prims, words: cut.words });
+  const another = anotherFat({ tokens: counted, prims, words: cut.words });
+  const exchange = inExchange({ tokens: another.tokens, prims, words: cut.words });
   const standing = leftStanding({ tokens: exchange.tokens, prims, words: cut.words });
   const twice = inTwice({ tokens: standing.tokens, prims, words: cut.words });
   const good = madeGood({ tokens: twice.tokens, prims, words: cut.words });
-  const stays = whatStays(good.tokens);
+  const rested = wentInLess({ tokens: good.tokens, prims, words: cut.words });
+  const stays = whatStays(rested.tokens);
   const less = lessThere({ tokens: stays.tokens, prims, words: cut.words });
   const move = moved({ tokens: less.tokens, prims, words: cut.words }, good.tokens);
   const share = partOfIt({ tokens: move.tokens, prims, words: cut.words }, good.tokens);
-  let tokens = conversions(share.tokens, lexicon);
+  let tokens = conversions(superfatNow({ tokens: share.tokens, prims, words: cut.words }), lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
   const ahead = rightAhead(itemsOf(tokens, lexicon), tokens, signals);
@@ -234,10 +241,12 @@ export function itemize(reader: Reader, input: string): Cut {
     ...meant.told,
     ...beside.told,
     ...broken.told,
+    ...another.told,
     ...exchange.told,
     ...standing.told,
     ...twice.told,
     ...good.told,
+    ...rested.told,
     ...stays.told,
     ...ahead.back,
     ...before.back,
@@ -258,6 +267,7 @@ export function itemize(reader: Reader, input: string): Cut {
     unheard:
       heard.unheard ??
       broken.unheard ??
+      another.unheard ??
       exchange.unheard ??
       twice.unheard ??
       good.unheard ??

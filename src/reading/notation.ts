@@ -66,6 +66,38 @@ const rules: readonly Rule[] = [
     '',
     'soap that is done',
   ),
+  // "250 g of cured offcuts", which go into a new soap in pieces
+  rule(
+    'of ',
+    `\\b${number} ?${unit}\\b(?= of (?:the |my |some )?(?:(?:old|cured|dried|finished|leftover|last year['’]?s) )?(?:soap )?(?:offcuts|off-cuts|trimmings|soap (?:scraps|ends|bits|pieces|shavings|curls|cubes))\\b)`,
+    '',
+    'soap that is done',
+  ),
+  // "confetti (old soap): 250 g"
+  rule(
+    ' soap',
+    `(?<=\\b(?:old|cured|leftover|already|finished) soap(?: \\p{L}+){0,2}\\)?[ \\t]*[:=–-]?[ \\t]*)${number} ?${unit}\\b(?=[ \\t]*(?:$|[,.;]))`,
+    '',
+    'soap that is done',
+    'gimu',
+  ),
+  // "one cup flakes, one cup washing soda": of a powder that is made of the soap
+  rule(
+    'flakes',
+    `\\b(?:an? |one |two |three |four |half an? |${number} ?)(?:cups?|mugs?|scoops?|parts?|handfuls?|(?:table|tea)?spoons?|tbsp|tsp)(?: of)?(?= (?:the |dried |dry |grated |soap )*flakes\\b[^\\n]{0,60}(?<!caustic )(?:washing soda|soda ash|borax|soda crystals|per (?:wash|load)))`,
+    '',
+    'soap that is done',
+  ),
+  // "O.O. 500": initials of an oil
+  ...['O', 'o'].map((o) =>
+    rule(
+      `.${o}`,
+      `(?<=(?<![\\p{L}.])(?:\\p{L}\\.){0,2}\\p{L})\\.(?=(?:\\p{L}\\.){0,2}${o}\\b\\.?(?:[ \\t]*[:=–-]?[ \\t]*\\d|[ \\t]*(?:$|[,;])))`,
+      '',
+      '',
+      'gmu',
+    ),
+  ),
   // "I like 6 percent over"
   rule(
     'over',
@@ -111,6 +143,26 @@ function withoutParts(text: string): { readonly text: string; readonly dropped: 
   return { text: rest, dropped };
 }
 
+const lyeParts =
+  /\(?\b(\d{1,2}) ?%? ?(?:parts? )?(?:of )?(?:NaOH|KOH|lye|caustic(?: soda)?)(?: ?[:+/,] ?| to | and )(\d{1,2}) ?%? ?(?:parts? )?(?:of )?(?:\w+ )?water\b\)?|\b(\d{1,2}) ?[:/] ?(\d{1,2}) ?\((?:NaOH|KOH|lye|caustic(?: soda)?)(?: ?[:+/] ?| to )(?:\w+ )?water\)/gi;
+const solution = /\b(?:stock|solution|master ?batch|masterbatched|premix(?:ed)?|lye water)\b/i;
+
+/** "Lye stock (50 NaOH : 50 water)": how strong it is, in the line of a solution. */
+function solutionOf(text: string): string {
+  if (!solution.test(text)) return text;
+  return text.replace(/^.*$/gm, (line) => {
+    if (!solution.test(line)) return line;
+    return line.replace(lyeParts, (said: string, a?: string, b?: string, c?: string, d?: string) => {
+      const [lye, water] = [Number(a ?? c), Number(b ?? d)];
+      const isWhole = lye + water === 100 || (lye === water && lye === 1);
+      const strength = (100 * lye) / (lye + water);
+      const others = line.replace(said, '').match(/\d+(?:[.,]\d+)?(?= ?(?:%|per ?cent))/g) ?? [];
+      if (!isWhole || others.some((one) => Number(one.replace(',', '.')) !== strength)) return said;
+      return others.length > 0 ? '' : `(${strength} %)`;
+    });
+  });
+}
+
 /** The post in plain notation, and what was dropped from it. */
 export function plainly(post: string): { readonly text: string; readonly told: readonly Aside[] } {
   const told: Aside[] = [];
@@ -120,7 +172,7 @@ export function plainly(post: string): { readonly text: string; readonly told: r
     if (why !== '') for (const [found] of text.matchAll(pattern)) told.push({ text: found, why });
     text = text.replace(pattern, as);
   }
-  const { text: rest, dropped } = withoutParts(text);
+  const { text: rest, dropped } = withoutParts(solutionOf(text));
   told.push(...dropped.map((one) => ({ text: one, why: 'the weights say it, too' })));
   return { text: rest, told };
 }

@@ -14,7 +14,7 @@ export type Stance = 'right' | 'now' | 'once' | 'told' | 'others' | null;
 
 /** A sentence, or the sentences behind it, put something right. */
 const rights =
-  /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:#-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?! to (?:ask|post|check|share))(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)(?= [#@])|no , wait|no wait|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|(?:sent|posted|hit|pressed|tapped|clicked)(?: (?:it|that|this|send|enter|return|post|the|button))* (?:too|way too|so) (?:early|soon)|fat fingers?|update(?= [:#-]))|@ # (?:, )?(?:and )?not (?=#)/;
+  /^(?:oh )?no (?:[!,] )+|\b(?:edit(?:ed)?(?= [:#-])|edit(?=$)|p ?\. ?s\b|ps(?= [:-])|correction|erratum|oops|whoops|woops|sorry(?! (?:for|if|to|about|this|in)\b)|scratch that|strike that|meant(?! to (?:ask|post|check|share))(?: to (?:say|write|type))?|should have (?:said|read)|make (?:that|it)(?= [#@])|no , wait|(?<!\b(?:is|means?|with|has|have|needs?|theres|there|its|requires) )no wait\b(?! (?:(?:when|if)(?! (?:i|we|it)\b)|between|before|after|needed|required|necessary|time|at all|with|for)\b[^#@]*$)|wait ,? ?no|oh wait|^wait\b|\bwait ,|hang on|hold on|typo|mistyped|misread|my bad|my mistake|(?:sent|posted|hit|pressed|tapped|clicked)(?: (?:it|that|this|send|enter|return|post|the|button))* (?:too|way too|so) (?:early|soon)|fat fingers?|update(?= [:#-]))|@ # (?:, )?(?:and )?not (?=#)/;
 /** What stands behind these is all meant to put right, up to the end of the paragraph. */
 const heading = /\b(?:edit(?:ed)?|correction|erratum|update|ps|p ?\. ?s \.?)(?= [:#-]| $|$)/;
 
@@ -272,7 +272,7 @@ const wishing =
 
 /** The writer took something back in the middle. */
 const takenBack =
-  /\b(?:edit :|(?<!\b(?:i|we|you) )make that|scratch that|strike that|but (?:i |we )?only had(?= #)|no wait\b|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share|use|take|have|put|add|do|make|go))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
+  /\b(?:edit :|(?<!\b(?:i|we|you) )make that|scratch that|strike that|but (?:i |we )?only had(?= #)|(?<!\b(?:is|means?|with|has|have|needs?|theres|there|its|requires) )no wait\b(?! (?:(?:when|if)(?! (?:i|we|it)\b)|between|before|after|needed|required|necessary|time|at all|with|for)\b[^#@]*$)|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share|use|take|have|put|add|do|make|go))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
 const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
 
 /** Something was not there, and something else took its place. */

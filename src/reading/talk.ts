@@ -285,6 +285,7 @@ export function tellsOfAlkali(
   gone: readonly string[],
   catalogue: Catalogue,
 ): boolean {
+  if (gone.some((one) => ofDeed.test(one))) return true;
   // a record that says the list's own weight, too, contradicts nothing
   const tells = (words: RegExp, least: number, most: number, own = 0): boolean =>
     gone.some((one) => {
@@ -304,6 +305,8 @@ const ofRecord =
   /\b(?:scales?|display|log|notebook|record|slip|print-?out|till roll)\b[^.?!\n]{0,20}\b(?:said|says|showed|shows?|reads?|stood at|had|has)\b/i;
 /** "The old scale said 138, the new one 151". */
 const ofScale = /\b(?:lye|naoh|koh|caustic|soda|hydroxide|scales?|said|says|read|shows?|showed|weigh\w*|display)\b/i;
+/** "So 139 is what I put in". */
+const ofDeed = /\d[^.;]{0,12} (?:is|was|are|were) (?:really |actually )?what (?:(?:i|we) \w+|went|got|is|was)\b/i;
 /** "The small print has 88 % on it". */
 const ofPurity = /(?<![\d.,])[89]\d(?:[.,]\d+)? ?(?:%|per ?cent)/i;
 

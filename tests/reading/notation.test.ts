@@ -50,6 +50,31 @@ describe('a sheet kept for the books', () => {
     expect(read(`${rows('1', '2')}\n\nIs batch 1 ok?`).doubts).not.toEqual([]));
 });
 
+describe('packs and parts in a line', () => {
+  const solution = (row: string) => `olive oil 600 g\ncoconut oil 300 g\nlard 100 g\n${row}\nextra water: 160 g`;
+  test.each([
+    list.replace('olive oil 600 g', 'olive oil, 1 l bottle -> I weighed 600 g of it, 3.75 €'),
+    list.replace('olive oil 600 g', 'Olive oil: 1 l bottle, 600 g of it went in, £3.10'),
+    list.replace('olive oil 600 g', 'olive oil, from a 750 ml bottle I took 600 g, 2.90 €'),
+    list.replace('coconut oil 300 g', 'coconut oil, 2 packs of 150 g = 300 g, 1.98 €'),
+    list.replace('coconut oil 300 g', 'coconut oil, two blocks of 150 g, so 300 g, £2'),
+    list.replace('coconut oil 300 g', 'coconut oil, 300 g (2 packs of 150 g), 1.98 €'),
+    solution('Lye stock, 50 % by weight (50 NaOH : 50 water): 280 g'),
+    solution('Lye stock (50 NaOH : 50 water): 280 g'),
+    solution('Lye stock 50:50 (NaOH:water), 280 g'),
+    list.replace('olive oil', 'O.O.').replace('coconut oil', 'C.O.'),
+    list.replace('olive oil 600 g', 'O.O: 600 g').replace('coconut oil 300 g', '300 g C.O.'),
+    `${list}\nMix one cup flakes, one cup washing soda, one cup borax for the powder.`,
+    `${list}\nconfetti: 250 g of cured offcuts, whatever colours`,
+    `${list}\nLavender, our own distillate: 25 g`,
+  ])('%s', (text) => expect(read(text)).toEqual(listed));
+
+  test.each([
+    list.replace('coconut oil 300 g', 'coconut oil, 2 packs of 250 g = 300 g, 1.98 €'),
+    solution('Lye stock, 50 % by weight (40 NaOH : 60 water): 280 g'),
+  ])('%s is asked about', (text) => expect(read(text).doubts).not.toEqual([]));
+});
+
 describe('other notations', () => {
   test.each([
     'm(olive oil) = 600 g\nm(coconut oil) = 300 g\nm(lard) = 100 g\nm(NaOH, pellets) = 140 g\nm(water) = 300 g\nBalance ±0.1 g.',

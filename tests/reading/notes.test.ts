@@ -121,6 +121,95 @@ describe('a note tells of nothing in the pot', () => {
   });
 });
 
+const { 'palm-oil': _palm, ...noPalm } = base;
+
+describe('a note says what a fat of the list was', () => {
+  test.each<[string, Readonly<Record<string, number>>]>([
+    ['Oops, the palm was really lard, same 200 g.', { ...noPalm, lard: 200 }],
+    ['The palm turned out to be lard. Same 200 g though.', { ...noPalm, lard: 200 }],
+    ['Just read the lid: the palm was actually lard. Same weight, 200 g.', { ...noPalm, lard: 200 }],
+    ['What I called palm was lard, 200 g too.', { ...noPalm, lard: 200 }],
+    ['Palm was rancid, binned it. Used 150 g lard in its place.', { ...noPalm, lard: 150 }],
+    ['The palm had gone mouldy so I chucked it. In its place 200 g lard.', { ...noPalm, lard: 200 }],
+    ['- palm oil: gone off, discarded. 200 g lard instead.', { ...noPalm, lard: 200 }],
+    ['The palm smelled off, not used. Replaced with 200 g lard.', { ...noPalm, lard: 200 }],
+    ['Out of castor oil, so made it without. The rest as on the card.', noCastor],
+    ['No castor left, so I did without this time.', noCastor],
+    ['Castor was finished, so I made this batch without it.', noCastor],
+    ['Could not get to the shop and had no castor. Made it without.', noCastor],
+    ['I was out of lavender, so I made it without.', base],
+  ])('%s', (note, grams) => expect(noted(note)).toEqual({ grams, doubts: [] }));
+
+  test.each([
+    'The palm was lard, same 250 g.',
+    'The palm was rancid, binned half. Used 100 g lard in its place.',
+    'Some of the palm was binned. Put 50 g lard in its place.',
+    'Palm went mouldy. Used 150 g of lard in its place.',
+    'Out of castor, so made it without the palm.',
+    'My sister was out of castor oil, so she made hers without.',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+});
+
+describe('a note says what really went in', () => {
+  test.each([
+    'I found a crust of dry lye in the cup. Scraped it off and weighed it: 6 g. It never reached the jug. So 130 g went in the soap.',
+    'There was lye left in the beaker: 6 g. So only 130 g is in the soap.',
+    '6 g of the lye was still stuck in the cup, so 130 g went in the soap.',
+    'Lye stuck in the cup: 6 g when I scraped it. So 130 g really went in.',
+    'Wrote 136 from memory. The slip says 130, so 130 is what I put in. Leaving the 136 there as a lesson.',
+    'The 136 was from memory; the scale showed 130 and 130 is what went in.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: { ...base, naoh: 130 }, doubts: [] }));
+
+  test.each([
+    'I found a crust of lye in the cup, 6 g. So 120 g went in the soap.',
+    'The slip says 130 and 124, so 130 is what I put in, or 124.',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+});
+
+describe('a part that counts with what it was taken from', () => {
+  test.each([
+    'Annatto oil: made from 20 g taken out of the 500 olive, so it is counted already.',
+    'Colour: annatto in 20 g of the 500 olive (already counted).',
+    'For the yellow I took 20 g out of the 500 g of olive and steeped annatto in it; it is included above.',
+    'Annatto steeped in 20 g of olive, which comes out of the 500, not on top.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: base, doubts: [] }));
+
+  test.each([
+    'I took 20 g out of the 500 olive for my hands, so it never went in.',
+    'Annatto oil: made from 20 g taken out of the 400 olive, so it is counted already.',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+});
+
+describe('no wait', () => {
+  test.each([
+    'Six weeks on the bench when cold, no wait when hot.',
+    'Hot process means no wait.',
+    'No wait between pouring and cutting.',
+    'Cure six weeks. No wait for the guest bars, they went the same day.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: base, doubts: [] }));
+
+  test('takes a figure back all the same', () =>
+    expect(noted('The palm is 250 g. No wait, 150 g.')).toEqual({ grams: { ...base, 'palm-oil': 150 }, doubts: [] }));
+});
+
+describe('superfats of earlier batches', () => {
+  const superfat = (note: string) => {
+    const told = readRecipe(reader, `olive 500 g\ncoconut 250 g\nlard 250 g\nlye: please tell me\n\n${note}`);
+    return { superfat: told.superfat, doubts: told.doubts.map(({ id }) => id) };
+  };
+  test.each([
+    'My first had 8 % superfat and was greasy. The second with 3 % dried me out. So this third shall be 5.5 %.',
+    'I did one at 8 % superfat, one at 3 %. This time 5.5 %, please.',
+    'The old one had 8 % superfat. Make this one 5.5 %.',
+    '8 % superfat was too soft, 3 % too harsh. So 5.5 % for this one.',
+  ])('%s', (note) => expect(superfat(note)).toEqual({ superfat: 0.055, doubts: [] }));
+
+  test('of two for this one nobody says which', () =>
+    expect(superfat('Superfat 5 %.\nAt the foot of the sheet: this recipe is made with superfat 10 %.').doubts).toEqual(
+      ['two-amounts'],
+    ));
+});
+
 describe('lye of a list that is weighed as a solution', () => {
   const solution = (note: string) =>
     read(`olive 500 g\ncoconut 250 g\nlard 250 g\nlye 282 g from my bottle\nwater 130 g\n\n${note}`);
