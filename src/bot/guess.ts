@@ -69,7 +69,7 @@ const clauseEnd = /[,;:]\s|\s(?:and|or|but)\s/;
 
 /** "Tell me what the numbers come to", "what do my figures say?": of all that is listed. */
 const comesTo =
-  /\b(?:what|how)\b[^.?!\n]{0,12}\b(?:numbers|figures|amounts|quantities|recipe|maths?|(?:it|this|that|these)(?: all)?)\b[^.?!\n]{0,8}\b(?:comes?|amounts?|adds?|works?|look|looks|says?|tells?|gives?|makes?)\b(?: (?:to|out|up|at|like|me|us|as|of|please|all))*\W*$/i;
+  /\b(?:what|how)\b[^.?!\n]{0,12}\b(?:numbers|figures|amounts|quantities|recipe|maths?|sums?|(?:it|this|that|these)(?: all)?)\b[^.?!\n]{0,8}\b(?:comes?|amounts?|adds?|works?|look|looks|says?|tells?|gives?|makes?)\b(?: (?:to|out|up|at|like|me|us|as|of|please|all|with|that|this|it|in|now))*\W*$/i;
 
 const judges = (sentence: string): boolean =>
   (comesTo.test(sentence) && !elsewise.test(sentence)) ||

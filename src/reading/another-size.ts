@@ -83,7 +83,7 @@ const done = new RegExp(
 );
 /** "Half a batch of this, please", "everything twice", and "(x2)" in a line of its own, behind the recipe. */
 const short =
-  /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot) (?<verb>twice)\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
+  /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|went over|gone over|go over|looked at)(?:ed|ing|s|e)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot) (?<verb>twice)\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
 /** "I made three times this recipe: …": over the recipe it is done with. */
 const over = new RegExp(
   `(?:${doing} ${lightly}${partOf} |${doing} ${lightly}(?<size>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) )(?:of )?this(?: one| recipe| batch| list)?[ \\t]*:`,

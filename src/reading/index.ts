@@ -107,12 +107,16 @@ const ofFigure = /^I left out "[^"]*"\.$/;
 
 /** The reading, asked about where the post tells of a change that it would pass over. */
 function hearing(reading: RecipeReading, unheardChange: Cut['unheardChange']): RecipeReading {
-  const { doubts, assumptions, fats, fates, swapAsked } = reading;
+  const { doubts, assumptions, fats, after, alkali, fates, swapAsked } = reading;
   if (doubts.length > 0 || fats.length === 0) return reading;
   const isHeard =
     assumptions.some(({ id, text }) => changing.has(id) && !ofFigure.test(text)) &&
     !fates.some(({ why }) => why === 'a difference');
-  const said = unheardChange(isHeard, swapAsked !== null);
+  const pot = {
+    fats: new Set([...fats, ...after].map(({ id }) => id)),
+    alkali: new Set(alkali.map(({ id }) => id)),
+  };
+  const said = unheardChange(isHeard, swapAsked !== null, pot);
   return said === null ? reading : { ...reading, doubts: [{ id: 'corrected', said }] };
 }
 

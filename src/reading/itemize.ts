@@ -52,6 +52,7 @@ import { partOfIt } from './part-of-it.ts';
 import { partsOfPacks } from './part-of-pack.ts';
 import { partSaid } from './part-said.ts';
 import { perFats } from './per-fats.ts';
+import { type InPot, potDiffers } from './pot-differs.ts';
 import { centsFor, costLines, poundsPaid, priceLines, usedOfPacks } from './prices.ts';
 import { proportions } from './proportions.ts';
 import { type PutRight, putRight } from './put-right.ts';
@@ -116,7 +117,7 @@ export interface Cut {
   /** Words that take something back, and nobody knows what. */
   readonly unheard: string | null;
   /** Words that tell of a change which no rule heard; where one did, of lye that was lost; what is only asked left out. */
-  readonly unheardChange: (isHeard: boolean, isAsked: boolean) => string | null;
+  readonly unheardChange: (isHeard: boolean, isAsked: boolean, pot: InPot) => string | null;
   /** How the items may be bound, as far as that was asked. */
   readonly cuts: Cuts | null;
 }
@@ -275,9 +276,13 @@ export function itemize(reader: Reader, input: string): Cut {
       share.unheard ??
       ahead.unheard ??
       right.unheard,
-    unheardChange: (isHeard, isAsked) => {
+    unheardChange: (isHeard, isAsked, pot) => {
       const told = { tokens, prims, words: cut.words };
-      return unheardChange(told, heard.back, isHeard, isAsked) ?? toldOtherwise(told, heard.back);
+      return (
+        unheardChange(told, heard.back, isHeard, isAsked) ??
+        toldOtherwise(told, heard.back) ??
+        potDiffers(told, heard.back, pot)
+      );
     },
     cuts: heard.cuts,
     units: headUnits(tokens, lexicon, signals),

@@ -62,7 +62,7 @@ const made = (): readonly Tale[] => [
   },
   {
     tells: new RegExp(
-      `\\b${takes} (?:out |off |away |back )?${partOf}${oils}|\\b${takes} ${oils} (?:out|off|away)\\b|\\b${partOf}${oils} (?:went|was|were|got) (?:[a-z]+ ){0,3}(?:into|in|to|out|off|for)\\b|\\bhalf of (?:the|that|this|my) (?:oil |oils |melted )*(?:blend|mix|mixture)\\b`,
+      `\\b${takes} (?:out |off |away |back )?${partOf}${oils}|\\b${takes} ${oils} (?:out|off|away)\\b(?! (?:of )?(?:the )?(?:heat|stove|hob|oven|fire|flame|microwave|fridge|ring|plate|cooker)\\b)|\\b${partOf}${oils} (?:went|was|were|got) (?:[a-z]+ ){0,3}(?:into|in|to|out|off|for)\\b|\\bhalf of (?:the|that|this|my) (?:oil |oils |melted )*(?:blend|mix|mixture)\\b`,
     ),
     unless:
       /\b(?:batter|trace|soap went|cooked soap|paste|back|again in|bottles?|usual(?:ly)?|next time|last time|always)\b/,
