@@ -1,4559 +1,4614 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
 export const weights = ` a:-1
- ab:-16
- aber:3
- abgekriegt:11
- abgewischt:7
- about:2
- above:1
- abt:-9
- abuela:-6
- accident:15
- accidental:8
- accord:-4
- aceit:-3
+ ab:-13
+ aber:5
+ abgekriegt:7
+ abgewischt:9
+ about:12
+ above:3
+ abt:-14
+ abuela:-8
+ accelerat:-3
+ accident:12
+ accidental:11
+ accord:-6
+ account:-5
+ aceite:-1
  acid:4
- acros:-2
+ acrylic:-2
  activat:-4
- actual:-4
- add:-15
- added:-6
- additiv:-1
- adds:-7
- admit:-3
- adult:-7
- advance:-10
- advent:-4
- advice:-7
- afraid:-10
- after:11
- afternoon:8
- afterward:-14
- again:-16
- against:-8
- age:-10
+ actual:-9
+ add:-16
+ added:-3
+ additiv:-3
+ adds:-4
+ admit:3
+ adult:-6
+ advance:-5
+ advice:-10
+ afraid:-14
+ after:8
+ afternoon:2
+ afterward:-15
+ again:-20
+ against:-5
+ age:-11
  ages:-8
- ago:24
+ ago:9
  agre:-3
- agree:-12
- agua:-2
- ahead:-12
+ agree:-5
+ agua:-3
+ ahead:-13
  ahora:10
- ai:12
- aid:11
- air:-14
- aisle:-2
+ ai:10
+ aid:12
+ aim:-4
+ aimed:-3
+ air:-10
+ aisle:-3
  al:4
- alarm:-7
- alcohol:3
- alike:-9
- alkali:-10
- alkanet:-9
- all:2
- allergic:-9
- allergy:-10
- alles:-11
- allotment:-5
- allow:-4
- almond:-6
- almost:-9
- aloe:-12
- alone:-11
- along:5
- already:-3
- alright:-22
+ alarm:-4
+ alcohol:4
+ alike:-4
+ alkali:-8
+ alkanet:-7
+ all:-2
+ allergic:-4
+ allergy:-7
+ alles:-8
+ allotment:8
+ allow:-5
+ almond:-8
+ almost:-10
+ aloe:-8
+ alone:-3
+ along:6
+ already:-12
+ alright:-10
  also:3
- alter:-7
- although:-4
- altogether:-9
- alu:-11
- aluminium:-19
- alway:-9
- am:4
- amber:-12
- american:-4
+ alter:-4
+ altogether:-14
+ alu:-14
+ aluminium:-17
+ alway:-7
+ am:2
+ amber:-10
+ american:-5
  ammonia:2
- among:5
- amount:-19
- ampolla:13
- an:-6
- and:1
- animal:-4
+ among:6
+ amount:-15
+ ampolla:12
+ an:-5
+ and:4
+ animal:-3
  ankle:12
- anos:-7
- another:-14
- anruhren:3
- answer:-10
- antes:-10
- any:-8
- anybody:-4
- anyhow:-5
- anymore:-8
- anyone:-10
- anyth:-8
- anyway:-4
- anywhere:-8
- apart:-4
- app:-10
- appl:-5
+ annatto:-3
+ anos:-8
+ another:-9
+ anruhren:2
+ ans:3
+ answer:-12
+ antes:-11
+ any:-12
+ anybody:-1
+ anyhow:-6
+ anymore:-7
+ anyone:-13
+ anyth:-2
+ anyway:-11
+ anywhere:-14
+ apart:-5
+ apiece:-4
+ app:-11
+ appl:-7
  apple:-4
- applesauce:-14
- apprentice:-3
+ applesauce:-6
+ apprentice:-4
  approx:-3
- apres:-1
- apricot:-6
- april:-3
- apron:-12
+ apricot:-4
+ april:-1
+ apron:-13
  aqua:-9
- arde:6
- are:4
- arent:-6
- argan:-6
- arithmetic:-6
- arm:-8
- armpit:1
- arms:-13
- around:4
- arriv:-8
- arrow:-3
- as:-5
- ash:2
- ashes:-9
- ask:-4
- asked:-3
- asks:1
- asleep:-3
- assume:8
- asthma:4
- at:-5
- ate:2
- attach:-10
- attempt:-1
- attic:-3
- atznatron:10
- au:-3
- auf:-11
- auge:9
- augen:-10
- august:-10
- aunt:-19
- aus:-1
- autumn:-6
- aux:-2
- avale:7
- avant:-6
- avec:4
- avocado:-12
- avoid:-14
- awake:-2
+ arde:12
+ are:5
+ arent:-7
+ argan:-7
+ arithmetic:-7
+ arm:-3
+ armpit:4
+ arms:-8
+ around:11
+ arriv:-4
+ as:-16
+ ash:-6
+ ashes:-8
+ aside:-5
+ ask:-6
+ asked:-8
+ asks:3
+ asleep:-2
+ assume:10
+ asthma:9
+ at:-2
+ ate:-3
+ attach:-5
+ attempt:-4
+ attic:-10
+ atznatron:8
+ auf:-10
+ auge:6
+ augen:-9
+ august:-9
+ aunt:-16
+ autumn:-13
+ aux:-1
+ avale:13
+ avant:-3
+ avec:5
+ avocado:-9
+ avoid:-13
+ awake:-5
  away:-4
- awful:11
- b:-13
- babassu:-10
- babi:-2
- baby:-5
- babys:2
- back:-2
- background:-9
- backside:4
- backward:-7
- bacon:-6
- badly:3
- bag:-3
+ awful:1
+ babassu:-7
+ baby:-4
+ babys:3
+ background:-12
+ backside:15
+ backward:-5
+ bacon:-7
+ bad:-1
+ badly:4
+ bag:3
  bags:-6
  bain:-3
- bak:-4
- balanc:-10
- balance:-7
- balcony:-15
- bald:-4
- ball:12
- balls:8
- balm:-15
- band:1
- bang:8
- bar:-6
- barber:-8
- bare:4
- barefoot:12
- bark:6
+ bak:-6
+ balance:-8
+ balcony:-13
+ bald:-6
+ ball:7
+ balls:11
+ balm:-17
+ band:-6
+ bang:2
+ bar:-2
+ barber:-6
+ bare:10
+ barefoot:6
+ bark:14
  barn:-1
- bars:-9
- base:-8
- basic:-2
- basin:8
- basket:-8
- batch:-4
- bath:-7
- bathroom:9
- batter:-7
- batteri:-5
- battery:-8
+ bars:-11
+ base:-4
+ basil:-5
+ basin:4
+ basket:-7
+ batch:-1
+ bath:-13
+ bathroom:4
+ batter:-6
+ batteri:-4
+ battery:-19
  bay:-3
- bazaar:-1
- bc:3
- bea:-8
- bead:4
- beads:6
- beagle:-3
- beak:6
- beaker:-5
- bear:-12
- beard:-7
- beat:-2
- beautiful:-8
- bebe:10
- became:5
+ bazaar:-5
+ bc:8
+ bea:-11
+ bead:-4
+ beads:8
+ beagle:9
+ beak:3
+ beaker:-1
+ bear:-3
+ beard:-11
+ beat:-4
+ beautiful:-5
+ bebe:7
+ became:-1
  because:-2
- become:-11
- bed:-10
- bedtime:-4
- beech:-3
- beef:-3
+ becom:-5
+ become:-12
+ bed:-11
+ bedroom:-1
+ bedtime:-2
+ beef:-1
  beekeeper:-5
  been:14
- beer:-12
- bees:-14
- beeswax:-11
- before:-1
- beforehand:-4
- began:1
- begin:-4
- beginn:4
+ beer:-8
+ bees:-6
+ beeswax:-13
+ before:-10
+ beforehand:-6
+ began:4
+ begin:-9
+ beginn:7
  beginner:-12
- begun:-6
- behind:7
- bei:-9
+ begun:-7
+ behav:-3
+ behind:3
+ bei:-7
  beige:-7
- beim:-2
- being:-4
- bekommen:14
- believ:11
- believe:-11
- belly:10
- belong:-2
- below:-4
- ben:6
- bench:2
- bend:-7
- bent:9
- bergamot:-5
- besid:-4
- beside:1
- best:-5
- bet:-7
- between:7
+ beim:3
+ being:1
+ bekommen:13
+ believ:12
+ believe:-9
+ bell:-3
+ belly:19
+ belong:2
+ below:-15
+ ben:2
+ bench:-2
+ bend:-2
+ bent:4
+ bentonite:-5
+ bergamot:-6
+ beside:-6
+ best:-12
+ bet:-9
+ better:-16
+ between:6
  bevel:-5
- bien:11
- big:-3
- bigger:-3
- bill:-3
- bin:-3
- bins:-3
- birch:-11
- birds:-2
- birthday:-12
- bis:-5
- biscuit:-3
- bit:-4
- bites:-5
- bits:5
- bitten:3
- black:-17
- blame:-1
- blanc:11
- blanca:-5
+ bien:10
+ big:-5
+ bigger:-9
+ bill:1
+ bin:-2
+ binn:-9
+ bins:-4
+ birch:-12
+ bird:9
+ birds:-1
+ birthday:-14
+ bis:-3
+ biscuit:-4
+ bit:2
+ bite:6
+ bites:-3
+ bits:3
+ bitten:5
+ black:-18
+ blame:-3
+ blanc:12
+ blanca:-3
  blanco:-2
- blanket:-16
- bleach:6
- blend:-1
- blender:-7
- bless:-10
+ blanket:-15
+ bleach:4
+ bleed:7
+ blend:-3
+ blender:-4
+ bless:-7
  blew:9
- blind:4
- blink:5
- blister:10
- blob:3
- block:-10
- blog:-6
- blood:9
- bloodshot:-6
- blouse:8
- blue:-9
- blurry:5
- board:-1
- boat:-12
- body:-6
- boil:2
+ blind:9
+ blink:3
+ blister:4
+ blob:4
+ block:-14
+ blog:-11
+ blood:7
+ bloodshot:-2
+ blouse:6
+ blue:-6
+ blurry:11
+ board:-4
+ boat:-7
+ body:-10
+ boil:-3
  boiler:-7
- boils:10
- bol:-6
+ boils:12
+ bol:-11
  bone:4
- bonjour:-2
- book:-3
+ bonjour:1
+ book:-8
  booklet:-4
- books:-5
- boot:5
- boots:-10
- borax:-9
- bord:-3
- bored:11
- born:-5
- borrow:-6
- boss:1
- both:3
- bother:4
- bottl:-9
- bottle:3
- bottom:-19
- bouche:13
- bought:-9
- bounc:7
- bout:13
- bowl:11
+ books:-11
+ boot:3
+ boots:-11
+ bor:3
+ borax:-5
+ bord:-4
+ bored:7
+ born:-4
+ borrow:-7
+ boss:7
+ bother:2
+ bottl:-4
+ bottle:-4
+ bottom:-16
+ bouche:14
+ bought:-13
+ bounc:9
+ bout:10
+ bowl:15
  bowls:3
- box:-10
- boxes:-12
- boy:10
- boyfriend:2
- boys:2
- bra:11
- bran:-12
- brand:-3
- bras:14
- brass:-3
- brave:-7
- brazo:15
- bread:-4
- breakfast:7
- breastbone:12
- breath:11
- breathe:12
- brennt:-5
- brick:-13
- bright:-5
- brilliant:-5
- brine:3
+ box:-9
+ boxes:-10
+ boy:2
+ boyfriend:1
+ boys:-3
+ bra:10
+ bran:-16
+ brand:-8
+ bras:4
+ brave:-5
+ brazo:14
+ bread:-8
+ break:-12
+ breakfast:-6
+ breastbone:6
+ breath:13
+ breathe:10
+ brennt:-3
+ brick:-16
+ bride:-3
+ bright:5
+ brilliant:-7
+ brim:-3
+ brine:-2
  bring:2
- brittle:-9
- broke:-5
- broken:-1
- broom:13
+ brittle:-7
+ broke:-4
+ broken:-5
+ broom:10
  brother:-3
- brought:2
- brown:5
- brule:-10
- brulure:10
- brush:-8
- bu:9
- bubb:-2
- bubble:3
- budget:-2
- build:-3
- built:-8
- bulk:-3
+ brought:5
+ brown:13
+ brule:-7
+ brulure:9
+ brush:-6
+ btw:-2
+ bu:10
+ bubb:-6
+ bubble:8
+ bucket:2
+ budget:-10
+ build:-7
+ built:-4
  bumps:7
  burbuja:-4
- burn:5
+ burn:6
  burnin:8
- burns:2
- burnt:-8
- burp:12
- burst:10
- bus:-8
- busines:-6
- but:-2
- butcher:-7
- butt:4
- butter:-8
- button:-9
- buy:-16
- by:-9
- c:-19
- ca:-3
- cabbage:-3
- cage:4
- cake:-4
- cakes:-8
- calculat:-2
- calculate:-8
+ burns:4
+ burnt:-6
+ burp:6
+ burst:6
+ bus:-7
+ busines:-9
+ busy:7
+ but:-6
+ butcher:-13
+ butter:-4
+ button:-8
+ buy:-18
+ by:-7
+ c:-18
+ ca:-2
+ cabbage:-11
+ cage:3
+ cake:-1
+ cakes:-9
+ calc:-4
+ calculate:-6
+ calculation:-1
  calculator:-11
- calendar:-6
+ calendar:-3
  calendula:-12
- caliente:14
- call:-1
- calls:1
- calm:4
- came:-6
- camellia:-1
- camera:6
- camp:-9
- can:-17
- candl:3
- candle:-1
- canister:-9
- cannot:-4
- canola:-14
- cans:-7
- cant:10
- cap:7
- car:-5
- caramel:-6
- card:-14
- cardboard:5
+ caliente:12
+ call:-5
+ calls:-3
+ calm:2
+ came:-5
+ camp:-7
+ can:-6
+ candl:-6
+ candle:-4
+ canister:-10
+ cannot:-7
+ canola:-10
+ cans:-4
+ cant:8
+ cap:13
+ car:1
+ cara:-3
+ caramel:-5
+ caravan:-3
+ card:-24
  cards:-4
- care:-7
- careful:-13
- caretaker:-5
- carpet:-7
- carri:-2
- carrot:-2
- carry:-3
- carton:4
+ care:-9
+ careful:-11
+ caretaker:-6
+ carpet:-9
+ carri:2
+ carrot:-18
+ carry:-11
+ carton:7
  case:-2
- cases:-2
- cast:-4
- caster:-3
- castile:-2
- castor:-18
+ cases:-3
+ cast:-3
+ caster:-5
+ castile:-11
+ castor:-1
  cat:-3
- catch:-6
- cats:4
- cattle:1
- caught:-1
- cauldron:-9
- cause:7
- caustic:12
- caustica:21
- caustique:14
- caviti:-6
- cayo:1
- ce:2
- cedar:-6
- ceil:4
+ cats:-1
+ cattle:3
+ caught:-7
+ cauldron:-8
+ cause:10
+ caustic:9
+ caustica:13
+ caustique:6
+ caviti:-9
+ cavity:-3
+ cayo:-1
+ ce:3
+ cedar:-1
+ cedarwood:-3
+ ceil:2
  celebrate:-3
- cellar:-4
- cent:-3
+ cell:-3
+ cellar:-3
+ cent:-6
  centre:-7
- certain:-6
- chair:-6
- chalk:-9
- chamomile:-3
- chang:-5
- change:5
- chap:-9
+ certain:-4
+ chair:-1
+ chalk:-13
+ chamomile:-8
+ chang:-4
+ change:6
+ chap:-4
  charcoal:-8
  charg:-3
- charge:-7
- chart:-6
- chat:4
- cheap:-18
- cheaper:-11
- check:-9
- checklist:-3
- cheek:16
- cheer:-9
- cheese:7
- chemical:9
+ charge:-9
+ chart:-4
+ chat:5
+ cheap:-7
+ cheaper:-10
+ check:-8
+ checklist:-5
+ cheek:15
+ cheer:-8
+ cheese:6
+ chemical:10
  chemist:-3
- chemistry:-14
- chest:12
- chew:-5
+ chemistry:-10
+ chest:21
+ chew:-2
  chicken:8
  chien:3
- child:3
+ child:12
  children:-11
- chill:-3
- chin:-3
- chip:-5
+ chill:-4
+ chimney:-3
+ chin:-4
  chipp:-3
- chips:-8
- chocolat:-11
+ chips:-9
+ chocolat:-7
  chocolate:-6
- choice:-3
- choir:-9
- chok:-10
- chose:-8
+ choice:-5
+ choir:-6
+ chok:-9
+ chose:-10
+ christen:-3
  christma:-11
- chuck:-7
- chunk:13
- church:-12
- cinnamon:8
- circle:-3
- citrate:-5
- citric:2
- citronella:-12
- claim:-14
- clarity:-3
- class:-9
- clay:-9
- clean:-7
- cleaner:11
- clear:-2
+ chuck:-5
+ chunk:6
+ church:-10
+ cinnamon:3
+ circle:-2
+ citrate:-6
+ citric:-3
+ citronella:-11
+ citru:-13
+ claim:-11
+ clarity:-7
+ class:-11
+ clay:-16
+ clean:-11
+ cleaner:2
+ clear:10
  clever:2
- client:-14
- climb:1
- cling:4
- clinic:-3
+ client:-10
+ climb:-1
+ cling:5
  clock:-7
  clockwork:-3
- clos:11
- close:4
- cloth:-4
- cloud:7
- cloudy:-14
- clove:6
- clump:-1
- clumpy:-9
- cm:-18
- co:-10
- coarse:-6
- coast:-3
- coat:-12
- cocanut:-5
- cocnut:-5
- coco:-16
- cocoa:-6
- cocoanut:-2
- coconut:-2
- cocunut:-3
- coffee:1
- coin:13
+ clos:12
+ close:8
+ cloth:-1
+ cloud:8
+ cloudy:-18
+ clove:9
+ club:-1
+ clump:-10
+ clumpy:-8
+ co:-13
+ coarse:-7
+ coat:-8
+ coats:-1
+ cocanut:-7
+ cocnut:-9
+ coco:-24
+ cocoa:-4
+ coconut:1
+ coin:3
  coins:-3
- cold:-19
- collar:13
- collarbone:8
- colleagu:-6
- colleague:-1
+ cold:-13
+ collar:9
+ collarbone:11
  collect:6
- colloidal:-5
- color:-5
- colour:-18
- column:-10
- com:3
- comb:-1
- combien:-16
- combin:-5
- combine:-11
- come:-3
- comes:-10
+ colloidal:-3
+ color:-3
+ colour:-13
+ column:-3
+ com:2
+ comb:2
+ combien:-11
+ combin:-3
+ combine:-10
+ come:3
+ comes:-9
  comma:-3
- comme:1
- comment:-18
- como:4
+ comme:-3
+ comment:-23
+ como:3
  compar:-4
- compare:-4
- complain:-6
- complaint:-1
- complete:-2
- con:8
- conc:-4
- concentration:-16
- concrete:-15
- confession:-9
+ compare:-6
+ complain:-3
+ complaint:-7
+ complete:-3
+ computer:-1
+ con:7
+ conc:-8
+ concentration:-12
+ concrete:-6
+ confession:-7
+ confetti:3
  confirm:-7
- confit:-3
- contact:5
- container:4
- content:4
- convert:-5
- cook:-8
+ confit:-4
+ contact:4
+ container:-1
+ content:3
+ convert:-3
+ cook:-3
  cookbook:-7
- cooker:-8
- cookie:-1
- cooks:-3
- cool:-10
- cooler:-11
- cools:-11
- copi:-9
- copper:-3
- copy:-8
+ cooker:-1
+ cookie:2
+ cooks:-8
+ cool:-18
+ cooler:-10
+ cools:-8
+ copi:-4
+ copper:-4
+ copy:-15
+ corn:-1
  corner:-5
  correct:-15
- cos:-5
- cost:-12
- costic:-5
- costs:-15
- cottage:-3
- cotton:-8
- cough:8
- could:7
- couldnt:-11
- coule:14
- couleur:3
- council:-3
- count:-16
- counter:-1
- country:-1
- county:-10
+ cos:-3
+ cost:-11
+ costic:-3
+ costs:-10
+ cottage:-10
+ cotton:-6
+ cough:12
+ could:9
+ couldnt:-13
+ coule:18
+ couleur:6
+ council:-2
+ count:-17
+ counter:-5
+ county:-7
  coup:5
- couple:-11
- course:-13
- cousin:-7
- cover:-7
- cow:-4
- cp:-3
- cpop:-4
- crack:-6
- craft:-3
- crater:4
- crayon:-15
- crazy:6
+ couple:-10
+ course:-9
+ cousin:-10
+ cover:-2
+ cow:-7
+ cpop:-7
+ crack:-3
+ crater:7
+ crawl:-2
+ crayon:-7
+ crazy:14
  cream:-5
- creamy:-6
- cried:-5
- crock:-3
- crockpot:-4
- cross:1
- crudo:9
- crumb:-1
- crumbl:3
- crumble:-8
- crush:-3
- cry:6
+ creamy:-5
+ cried:-2
+ crock:2
+ cross:-1
+ crudo:13
+ crumb:1
+ crumbl:-4
+ crumble:-3
+ crush:-5
+ crust:1
+ cry:3
  crystal:-1
- csv:-4
- cuanta:-7
- cube:4
- cubes:-12
- cucumber:-3
- cuff:7
- cup:3
- cupboard:-6
+ csv:-6
+ cuanta:-12
+ cube:3
+ cubes:-5
+ cucumber:-6
+ cuff:13
+ cup:5
+ cupboard:-7
  cupcake:-3
- cupful:-4
- cups:-19
- cur:-5
- cure:-13
- cured:6
- cures:-7
- curiou:-7
- current:-3
- curry:-9
- custard:-5
- customer:-5
- cutt:-3
- cutter:-5
- d:-11
- da:-8
- dabb:17
- dad:3
- dag:-25
- dairy:-3
- damit:-9
- damp:4
- dangerou:-13
- dans:10
- dare:-6
- dared:5
- darf:-7
- dark:5
- darker:-5
- das:-7
- data:-4
- date:-13
- dates:-6
- daughter:-5
+ cupful:-7
+ cups:-20
+ cur:-11
+ cure:-3
+ cured:-3
+ cures:-9
+ curiou:-6
+ curl:6
+ current:-2
+ curry:-3
+ curtain:-3
+ cushion:-3
+ custard:-8
+ customer:-9
+ cut:-1
+ cuts:7
+ cutt:-12
+ cutter:-12
+ d:-9
+ da:-10
+ dabb:4
+ dad:5
+ dag:-21
+ damit:-10
+ damp:2
+ dangerou:-16
+ dans:8
+ dare:-3
+ dared:1
+ darf:-8
+ dark:-4
+ darker:-3
+ darn:-1
+ das:-4
+ data:-5
+ date:-10
+ dates:-3
  day:-4
- daylight:1
+ daylight:6
  days:-7
- dead:-11
- deal:10
- dear:-8
- decant:3
+ dead:-8
+ deal:8
+ dear:-4
+ decant:4
  decent:-8
- decid:-14
- decimal:-7
- dedo:15
- deep:10
- deionis:-4
- deja:-6
- del:12
- dem:3
- demineralis:-6
- den:1
- dense:-6
- dent:9
- dentist:2
- dentro:7
+ decid:3
+ decimal:-9
+ dedo:12
+ deep:6
+ deer:-3
+ degre:-9
+ degree:-4
+ deionis:-7
+ deja:1
+ del:9
+ dem:4
+ demineralis:-5
+ demonstration:-2
+ den:-2
+ dense:-3
+ dent:3
+ dentro:6
  depend:-3
- depui:15
+ depui:13
  der:-2
- derramo:-11
+ derramo:-10
  des:7
- desde:21
- despu:20
- dessu:3
- destill:-4
+ desde:9
+ despu:19
+ dessu:-2
+ destill:-5
  deviation:-3
- di:1
- diary:-3
- dias:6
- dice:13
- dictat:-9
- did:-5
- didnt:-1
+ di:3
+ diary:-5
+ dias:4
+ dice:7
+ dictat:-4
+ did:-6
+ didnt:2
  die:5
- died:-11
- differ:-3
- difference:-9
+ died:-13
+ difference:-10
  different:-7
- diffuser:12
- digit:-5
- digital:-1
- dilut:-4
- dilute:-10
- dilution:-5
- dinosaur:-4
- dipp:15
- direction:-8
- dirty:-5
- disaster:-4
- discount:-17
- dish:-10
- dishwasher:-11
+ diffuser:2
+ digit:-3
+ digital:-7
+ dilut:6
+ dilute:-9
+ dilution:-4
+ dinner:-5
+ dinosaur:-6
+ dipp:3
+ direction:-6
+ dirty:-4
+ disaster:-7
+ dish:-12
+ dishwasher:-13
  dispenser:-5
  display:-3
- dissolv:-11
- dissolve:-8
- distill:-6
- disturb:-6
- divid:-5
- divider:-4
- dizzy:15
- do:-3
- doctor:1
- does:-5
- doesnt:-2
- dog:-3
- dogs:-8
- doigt:-3
- doing:-8
- dollar:-3
- done:-9
- dont:-6
- door:-7
- doors:-10
- doorway:-3
- dos:12
- dot:-5
- dots:7
- doubl:-4
- double:-10
- doubt:-6
- dough:10
- doux:-6
- down:-4
- downstair:-3
- dozen:-6
- draft:-14
- drag:-9
- dragg:3
- dragon:-4
- drain:-5
+ dissolv:-9
+ dissolve:-16
+ dist:-3
+ distill:-11
+ disturb:-5
+ divid:-7
+ divider:-9
+ dizzy:21
+ do:3
+ does:-2
+ doesnt:-8
+ dog:-8
+ dogs:-7
+ doigt:-2
+ doing:-10
+ done:-10
+ dont:-5
+ door:-8
+ doors:-2
+ doorway:-5
+ dos:14
+ dot:-2
+ dots:4
+ doubl:-9
+ double:-11
+ doubt:-10
+ dough:3
+ doux:-4
+ down:-2
+ dozen:-8
+ draft:-6
+ drag:-7
+ dragg:-3
+ dragon:-7
+ drain:-3
  drainpipe:-9
- drama:-10
- drank:5
- drauf:-2
- draught:-3
- draw:-3
- drawer:-12
- drawn:-3
+ drama:-7
+ drank:8
+ drauf:1
+ draught:-4
+ draw:-2
+ drawer:-4
  draws:-4
- dream:-3
- drei:7
- dress:-5
- drew:-11
- dribbl:2
- dried:-6
+ dream:7
+ drei:12
+ dress:-1
+ drew:-10
+ dribbl:-2
+ dried:3
  dries:-4
  drill:-3
- drin:1
- drink:5
- drip:6
- dripp:-3
- drips:12
- driv:-4
- drive:-3
- drizzle:-3
- drool:13
+ drin:-1
+ drink:4
+ drip:16
+ dripp:-4
+ drips:17
+ driv:-5
+ drive:-9
+ drizzle:-5
+ drool:4
  drop:6
- droplet:-3
- dropp:2
- drops:-8
- drove:1
- drum:-11
- drunk:3
- dry:-14
+ droplet:3
+ dropp:3
+ drops:-16
+ drove:-3
+ drum:-7
+ drunk:6
+ dry:-12
  dryer:-3
- du:-2
- dual:-5
+ du:5
+ dual:-1
  duck:-10
  ducks:-3
- due:-12
- duele:11
- duft:-1
- dug:12
- dull:-6
+ due:-6
+ duele:10
+ duft:-5
+ dug:5
+ dull:-5
  dump:-3
- dunk:7
- dur:-12
- durch:2
- dust:1
- dusty:-6
- dye:-7
+ dunk:12
+ dur:-14
+ durch:-1
+ dust:6
+ dusty:-14
+ dye:-6
  e:-2
- each:-13
- earlier:-3
- early:1
- ears:-8
- easier:-14
- easter:-13
+ each:-11
+ ear:6
+ earlier:-7
+ early:-7
+ ears:-5
+ easier:-10
+ easter:-7
  easy:-7
- eat:6
- eaten:4
- eats:-18
- eau:2
- eczema:-17
- edge:5
- edges:2
- edit:4
- egg:-2
- eggs:-3
+ eat:7
+ eaten:10
+ eats:-12
+ eczema:-14
+ edge:7
+ edges:-8
+ edit:3
+ edition:-3
  eight:1
- eighti:-10
- eighty:-4
- eine:6
- einen:-11
- eingeatmet:11
- either:-11
- el:6
- elbow:-5
- eldest:1
- electric:-4
- eleven:4
- elle:1
- else:-13
+ eighti:-6
+ eighty:-3
+ ein:4
+ eine:5
+ einen:-9
+ eingeatmet:13
+ either:-9
+ el:5
+ elbow:2
+ eldest:4
+ electric:-3
+ eleven:1
  embarrass:3
- emergency:14
- empti:-1
+ emergency:12
+ empti:-4
  empty:-1
- emu:-7
- emulsion:3
- en:-4
+ emu:-6
+ emulsion:-1
+ en:-2
  enamel:-12
- encima:17
- end:-4
- ended:-9
- ends:1
+ encima:16
+ end:-7
+ ended:-14
+ ends:4
  enfant:-8
- engine:-3
- english:-3
- enough:-13
- entire:-4
- entry:-12
+ engine:-6
+ english:1
+ enjoy:-3
+ enough:-22
+ entire:-8
+ entry:-3
  envelope:-3
- eo:-6
+ eo:-4
  equal:-5
- er:-6
- error:-1
- erst:13
- erupt:7
- es:-13
- espresso:-3
- essential:-12
- essentielle:1
- essig:1
- est:3
- esta:-8
- et:5
- ethanol:-2
- eucalyptu:5
- euro:2
- euros:-4
- even:-3
- evening:-6
- ever:-7
- every:-17
- everybody:-6
- everyday:-4
- everyone:-7
- everyth:-4
- everywhere:-11
- evoo:-3
- exact:-3
- exam:-3
- except:-5
- exces:-5
- excuse:-3
- expect:-5
- expert:-1
- explain:-16
- explod:13
- export:-12
- extra:-15
- extract:-10
- eye:15
- eyeball:-12
- eyebrow:3
- eyelid:9
+ er:-7
+ error:3
+ erst:18
+ erupt:19
+ es:-12
+ espresso:-4
+ essential:-4
+ essentielle:2
+ essig:-1
+ est:14
+ esta:-9
+ et:6
+ ethanol:-9
+ eur:-3
+ euro:-5
+ euros:-7
+ even:-1
+ evening:-9
+ event:-1
+ ever:-10
+ every:-14
+ everybody:-19
+ everyday:-6
+ everyone:-9
+ everyth:-10
+ everywhere:-6
+ evoo:-2
+ ewes:-3
+ exact:-7
+ exam:-4
+ except:-9
+ exces:-16
+ excuse:2
+ expect:-3
+ expensive:-3
+ expert:-3
+ explain:-14
+ explod:14
+ export:-6
+ extra:-10
+ extract:-5
+ eye:17
+ eyeball:-10
+ eyebrow:6
+ eyelid:24
  eyes:-1
- eyewash:-7
- f:-10
- face:-2
- faceful:14
- faces:-3
- facial:-3
- fade:-11
- fail:-13
- failur:-9
- faint:-2
- fair:2
+ eyewash:-6
+ f:-15
+ face:-5
+ faceful:12
+ facial:-4
+ fact:-1
+ fade:-9
+ fail:-10
+ failur:-7
+ faint:-1
+ fair:-1
  faire:1
- fait:15
- fall:-7
+ fait:13
+ fall:-10
  fallen:-3
- falls:-2
- false:-12
- fami:-8
- fan:-10
- fancy:-10
- far:-14
- farm:-14
- farmer:-7
- fast:7
- faster:-8
- fat:-31
+ falls:-5
+ false:-13
+ fami:-7
+ fan:-12
+ fancy:-3
+ far:-17
+ farm:-7
+ farmer:-3
+ fast:-1
+ faster:-4
+ fat:-23
  father:2
- fats:-19
- fault:-5
+ fats:-8
+ fatty:-3
+ fault:-8
  faut:-12
- favour:-4
- favourite:-7
+ favour:-3
+ favourite:-8
  fear:-4
- feb:-3
- february:-4
+ feb:-5
+ february:-6
  fed:-10
- feed:3
+ feed:2
  feedback:-3
- feel:6
- feels:-6
- feet:-1
- fell:5
- fellow:-5
- fence:-2
+ feel:11
+ feels:3
+ feet:-8
+ fell:10
+ fellow:-2
+ felt:3
+ fence:2
  fetch:-4
- fete:-5
- few:-9
- fifteen:-9
- fifth:-8
- fifty:-4
- fig:-5
- fight:-10
- figur:-5
- figure:-15
- file:-7
- fill:-9
- fille:16
- fills:-9
- film:-2
- fils:14
- filter:-5
- fin:-7
- final:-10
- find:-7
- finds:-6
- fine:-8
- finger:9
- fingernail:13
- fingertip:8
- finish:-4
- fire:8
- firm:-9
- fish:2
- fist:4
+ fete:-3
+ few:-8
+ fifteen:-7
+ fifth:-6
+ fifty:-3
+ fig:-3
+ fight:-13
+ figur:-4
+ figure:-22
+ file:-5
+ fill:-8
+ fille:7
+ fills:-13
+ film:-12
+ fils:10
+ filter:-6
+ fin:-9
+ final:-13
+ find:-6
+ finds:-4
+ fine:-9
+ finer:-3
+ finger:7
+ fingernail:8
+ fingertip:14
+ finish:-7
+ fire:3
+ firm:-18
+ first:-6
+ fish:5
+ fist:11
  fists:-1
  fit:-1
  fits:-12
- five:3
+ fixed:-3
  fizz:6
- fl:-6
- flak:-3
- flake:7
- flaky:-4
- flame:-4
+ fl:-13
+ flak:-2
+ flake:17
+ flaky:-6
+ flame:-12
  flannel:9
- flar:3
- flash:-7
- flat:-10
- flatmate:-1
+ flar:2
+ flash:-4
+ flat:-1
  flea:-3
- fleck:7
- flew:3
- flick:18
- float:-15
- flood:-11
- floor:3
- floral:-3
- flour:-7
- flower:4
- flu:-3
- fluid:-4
- flung:-1
+ fleck:6
+ flew:9
+ flick:14
+ float:-11
+ flood:-9
+ floor:4
+ flour:-4
+ flower:3
+ flu:-6
+ fluff:9
+ fluid:-7
+ flung:-2
  flush:4
- fly:10
- fo:-9
- foam:8
- foams:-3
- foamy:5
- fog:-9
- fogg:12
- foggy:13
- fold:3
- folks:-3
- follow:-3
- fond:-2
- food:-8
- fool:5
- foot:-8
- football:-1
+ fly:7
+ fo:-10
+ foam:1
+ foams:-5
+ foamy:8
+ fog:-11
+ fogg:7
+ foggy:14
+ fold:-4
+ folks:-6
+ follow:-10
+ fond:-5
+ food:-1
+ fool:13
+ foot:-5
+ football:-6
  for:-5
- force:3
- forearm:13
+ forc:-3
+ force:4
+ forearm:10
  forehead:18
- forever:-8
+ forever:-7
  forget:-7
- forgiv:12
- forgive:-8
- forgot:-5
- forgotten:-14
- fork:-6
+ forgive:-6
+ forgot:-3
+ forgotten:-13
+ fork:-5
  form:-12
- forms:-8
- formula:-7
- fortnight:-4
- forty:-1
- forum:-7
- forward:6
- found:1
- four:-6
+ forms:-6
+ formula:-3
+ fortnight:-5
+ forty:5
+ forum:-14
+ found:4
+ four:1
  fourteen:-3
  fourth:-3
- frag:7
- frais:9
- frame:-6
- free:-9
- freez:-2
- freezer:-5
- french:-3
- fresh:12
- friday:4
+ frag:9
+ frais:7
+ free:-10
+ freez:8
+ freezer:-10
+ fresh:6
+ friday:6
  fridge:-15
- fried:-7
- friend:-17
- frist:-6
- from:-2
- front:-12
- frost:-4
- frotte:10
- froze:-7
- frozen:-10
- fry:-7
- fryer:-5
- fudge:3
- full:-4
- fully:1
- fume:-9
+ fried:-5
+ friend:-6
+ frist:-5
+ from:-3
+ front:-7
+ frost:-5
+ frotte:14
+ froze:-10
+ frozen:-8
+ fry:-10
+ fryer:-3
+ fudge:4
+ full:-6
+ fully:-3
+ fume:-15
  fumes:-4
- fun:-3
- funnel:2
- funny:-4
- further:-5
- fussy:-2
- fwd:-4
- g:-22
+ funnel:4
+ funny:-3
+ fur:3
+ further:-6
+ fuss:-5
+ fussy:-4
+ fwd:-2
+ g:-19
  gallon:-9
- gant:6
- gants:-17
- ganz:-2
- gap:5
- garage:-1
- garden:-2
- gardener:-8
- garganta:9
- garlic:-4
- gas:-1
- gata:10
- gate:-15
- gather:-5
- gauntlet:-3
- gave:-2
- gear:-3
- gebissen:7
- gefasst:11
- gekippt:10
- gel:-12
+ gant:3
+ gants:-6
+ ganz:-1
+ gap:1
+ garage:-4
+ garden:-3
+ gardener:-5
+ garganta:8
+ garlic:-7
+ gas:-6
+ gata:11
+ gate:-6
+ gather:4
+ gauntlet:-6
+ gebissen:11
+ gefasst:12
+ gekippt:8
+ gel:-15
  gelaufen:15
- gell:-5
- generou:-3
- gent:-2
- gentle:-9
- gentleman:7
- gerade:-5
- geranium:-2
- gesicht:8
- gespritzt:3
- gestern:9
+ gell:-16
+ generou:-4
+ gentle:-12
+ gentleman:4
+ gerade:-4
+ geranium:-1
+ gesicht:12
+ gespritzt:2
+ gestern:8
  get:-14
- getrunken:13
- gets:-9
- gett:-12
+ getrunken:10
+ gets:-6
+ gett:-14
  ghee:-12
- gicle:-6
- gift:-4
- girasol:-3
- girl:6
- girls:4
- giv:-2
- give:-12
+ gicle:-1
+ gift:-6
+ girl:1
+ girls:7
+ giv:2
+ give:-2
  given:-5
- gives:-2
- glad:-8
- glass:6
+ gives:-5
+ glass:-4
  glassy:-7
- glaze:-5
- glitter:-9
- glop:-11
- glossy:-12
- glov:-2
- glove:9
- glue:10
- glued:-1
- glugg:-4
- glycerine:-10
- gms:-8
- goat:-10
- goats:-5
- god:-6
- goes:-8
- going:13
- gold:-7
- gone:10
- gonna:3
- goodnes:-8
- goose:-6
- gorge:10
- gorgeou:-6
- got:4
- goutte:4
- gr:-16
- grab:12
- grabb:4
- grad:-9
- grade:-6
- grain:8
+ glaze:-4
+ glide:-3
+ glitter:-10
+ glop:-6
+ glossy:-7
+ glov:-6
+ glove:6
+ glue:11
+ glued:-3
+ glugg:-6
+ glycerin:-3
+ glycerine:5
+ gms:-7
+ goat:-7
+ goats:-11
+ god:-4
+ goes:-3
+ goggl:-3
+ going:12
+ gold:-10
+ gone:6
+ gonna:2
+ good:2
+ goodnes:-6
+ goose:-5
+ gorge:11
+ gorgeou:-1
+ got:3
+ gota:1
+ goutte:10
+ gr:-10
+ grab:10
+ grabb:10
+ grad:-5
+ grade:-3
+ grain:5
  grainy:-5
- gram:-13
+ gram:-10
  grams:-12
- gran:2
  grand:-4
- grandad:-6
- grandchildren:-4
- granddaughter:-10
- grandfather:-4
- grandma:-15
- grandmother:-11
- grandpa:-8
- grandson:1
- granny:-4
+ grandad:-3
+ grandchildren:-5
+ granddaughter:-5
+ grandfather:-8
+ grandma:-4
+ grandmother:-9
+ grandpa:-13
+ grandson:11
  granul:11
- grape:11
- grapefruit:-3
- grapese:-7
- grasa:1
- grass:7
- grat:-9
- grate:-3
- grateful:-4
- graz:-6
- greaseproof:-3
- greasy:-12
- great:-10
- green:-10
- greeting:-8
- grey:15
- gritty:6
- grocer:-3
- ground:-9
- groundnut:-5
- group:-9
- grown:4
- grows:-1
- guant:-8
- guante:-2
- guess:-2
- guest:-4
- guild:-5
- guinea:5
- guitar:-3
+ grape:7
+ grapese:-8
+ grasa:4
+ grat:-7
+ grate:-7
+ grateful:-6
+ graz:-7
+ grease:-1
+ greaseproof:-6
+ greasy:-11
+ great:-13
+ green:-8
+ greeting:-7
+ grey:12
+ gritty:3
+ ground:-10
+ groundnut:-14
+ group:-13
+ grown:10
+ grows:-2
+ guant:-5
+ guante:1
+ guess:-3
+ guest:-12
+ guild:-8
+ guinea:12
+ guitar:-8
  gulp:5
- gums:6
- guys:-15
- h2o:-14
+ gums:14
+ guys:-9
+ h2o:-13
  h3:-6
- h:-1
- ha:17
- hab:12
- habe:9
- haben:6
- hacia:-13
- hack:6
- had:6
- hadnt:-3
- hago:16
- haha:-12
- hair:8
- half:-7
- halfway:-2
- hall:-6
- halo:6
- hals:9
- halv:-7
- hamster:12
- hand:6
- hande:-7
- handful:-8
- handl:-6
- handle:-7
- handout:-12
- handrucken:7
- hands:-12
+ h:4
+ ha:16
+ hab:7
+ habe:12
+ haben:13
+ hacia:-11
+ hack:10
+ had:9
+ hago:5
+ haha:-10
+ hair:9
+ half:8
+ halfway:-3
+ hall:-12
+ halo:13
+ hals:12
+ halv:-6
+ halve:-3
+ hamster:8
+ hand:5
+ hande:-4
+ handful:-6
+ handl:-5
+ handle:-9
+ handout:-11
+ handrucken:9
+ hands:-15
  handschuhe:-11
- handsome:-6
+ handsome:-12
  handwrit:-6
- handwritten:-3
- hang:6
+ hang:7
+ hanger:-3
  hangs:-12
- happen:-1
- happy:-14
+ happen:7
+ happy:-5
  harbour:-3
- hard:-1
- harden:-6
- harder:-3
- hardnes:-8
- hardware:-8
- harm:-9
+ hard:3
+ harden:-13
+ harder:-8
+ hardnes:-9
+ hardware:-7
+ harm:-8
  harsh:-16
- harvest:-3
  has:5
- hasnt:6
- hat:17
- hate:-8
- hatte:11
+ hasnt:5
+ hat:21
+ hate:-5
+ hates:-6
+ hatte:12
  haut:-15
- hav:8
+ hav:3
  have:-2
- havent:-5
- hay:-3
+ havent:-1
+ hay:2
  haze:3
  hazelnut:-5
- hdpe:-2
- he:3
- head:1
- headache:-2
- heads:3
- heal:-8
- heap:-3
- hear:6
- heard:-4
- hears:-3
- heart:-9
- heat:-10
- heaven:-4
+ hdpe:-3
+ he:5
+ head:-16
+ headache:-6
+ heads:-2
+ heal:-11
+ heap:-4
+ heard:-7
+ hears:-2
+ heart:-7
+ heat:-13
+ heaven:-9
  heavy:-22
- hed:-16
- hedgehog:3
- heel:10
- heels:-7
- height:-9
- held:-13
- hell:8
- hello:-1
- help:7
- helper:-6
- helps:-2
- hemp:-4
- hen:6
- hence:-4
- hens:1
+ hed:-9
+ hedgehog:-2
+ heel:13
+ heels:-6
+ height:-10
+ held:-12
+ hell:15
+ hello:1
+ help:5
+ helper:-4
+ helps:4
+ hemp:-13
+ hen:2
+ hence:-8
+ hens:6
  her:5
- here:-15
- hers:-13
- herself:4
- hes:5
- heute:14
- hey:10
- hi:1
- hiccup:16
- hice:9
- hid:-3
- hidden:-8
- hier:15
- high:-10
- higher:-4
- hija:3
- hills:-4
- him:3
- himself:-1
- his:10
- hiss:7
- history:-16
- hit:3
- hits:-11
- hives:-1
- hiya:-6
- hm:3
- ho:11
- hoarse:5
- hob:-10
+ here:-19
+ hers:-20
+ herself:11
+ hes:3
+ heute:13
+ hey:6
+ hi:-5
+ hiccup:11
+ hice:4
+ hidden:-3
+ hier:17
+ high:-12
+ higher:-7
+ hills:-6
+ him:-4
+ himself:2
+ his:12
+ hiss:4
+ history:-15
+ hit:8
+ hits:-9
+ hives:-3
+ hiya:-9
+ hm:-6
+ ho:8
+ hoarse:18
+ hob:-9
  hobby:-3
- hola:-8
+ hola:-7
  hold:8
  holds:-3
- hole:7
- holes:4
- holiday:-3
- home:-8
- honest:-12
- honey:-14
- hood:-8
- hook:-5
- hop:-3
- hope:-6
- hopeful:-3
- horse:-15
- hosed:-5
- hospital:3
- hot:7
- hour:5
- hours:-8
+ hole:9
+ holes:13
+ holiday:-4
+ home:-9
+ honest:4
+ honey:-4
+ hood:-5
+ hook:-6
+ hop:-4
+ hope:-7
+ hoped:-9
+ horse:-11
+ hose:3
+ hosed:-7
+ hospital:-3
+ hot:5
+ hour:2
+ hours:-1
  house:-11
- household:-12
- how:-6
- howl:-6
- hp:-4
- hr:-1
- hrs:-7
- hubby:-1
+ household:-6
+ how:-4
+ howl:-1
+ hp:-3
+ hrs:-9
+ hubby:8
  huele:-10
- huge:-2
- huile:-6
- humid:-9
- humo:-2
+ huge:-4
+ huile:-4
+ humid:-8
+ humo:-3
  humour:-3
  hunch:7
- hund:-4
- hundr:-6
- hurry:9
- hurt:-3
- hurts:17
- husband:-3
- hut:-3
- hydroxid:-2
- i:2
+ hund:-8
+ hundr:-5
+ hurry:3
+ hurt:-5
+ hurts:14
+ husband:-2
+ hut:9
+ hydroxide:6
+ i:3
  ice:-9
- ich:5
- id:-2
+ ich:1
+ id:-5
  idea:-13
- ideas:-3
+ ideas:-2
  identical:-6
- idiot:7
- if:1
- ignore:-3
- ihr:-12
+ idiot:8
+ if:3
+ ignore:-5
+ ihr:-9
  il:-9
- ill:-11
- im:-4
- immer:2
- impatient:-11
+ ill:-19
+ ilse:-3
+ imagin:5
+ immer:-3
+ impatient:-4
  in:1
- inch:1
- incident:5
+ inch:14
+ incident:4
  includ:-6
- index:4
- indigo:-11
- induction:-3
- ines:-15
+ index:2
+ indigo:-12
+ indoor:2
+ induction:-1
+ ines:-13
  infus:-11
- ingredient:-8
- inhal:22
- inhale:2
- ink:-6
- inner:14
- ins:-6
- inside:11
- inspector:-4
- instant:-4
- instead:-20
- instruction:-3
- insulate:-7
- intend:-5
- internet:-5
- into:6
- iron:-10
- is:-4
- ish:-8
- isnt:-7
- isopropyl:4
- issue:-4
+ ingredient:-5
+ inhal:16
+ inhale:1
+ ink:-3
+ inner:15
+ ins:-8
+ inside:6
+ inspector:-5
+ instant:-9
+ instead:-17
+ insulate:-6
+ intend:-6
+ interest:-5
+ internet:-3
+ into:2
+ iron:-3
+ is:-3
+ ish:-4
+ isnt:-4
+ isopropyl:14
+ issue:-5
  ist:2
- it:2
- itch:1
- itchy:-8
+ itchy:-11
  itd:-7
- item:-7
- itll:-9
- its:-1
- itself:-13
- ive:-6
- j:9
- jabon:-6
+ item:-4
+ itll:-13
+ its:2
+ itself:-6
+ ive:-11
+ ivory:5
+ j:6
+ jabon:-7
  jacket:1
- jai:8
- jam:1
- jan:-3
- january:-6
- jars:-7
- je:2
- jean:-6
- jeans:18
- jelly:-7
- jetzt:6
- job:-3
- join:-6
- jojoba:-6
- jok:-5
- joke:-6
- jours:1
+ jai:10
+ jam:-10
+ january:-9
+ jar:-3
+ jars:-11
+ je:4
+ jean:-7
+ jeans:19
+ jelly:-8
+ jetzt:15
+ jo:-1
+ join:-3
+ jojoba:-4
+ jok:-11
+ joke:-3
+ jours:-2
  judge:-3
- jug:-4
- jugs:-3
- juice:6
- july:-9
- jump:-1
- jumper:5
- jumps:-3
- june:-9
- just:13
- kann:4
- kaolin:-8
- karite:-5
- katze:13
- keeps:5
+ jug:1
+ jugs:-10
+ juice:-4
+ july:-12
+ jump:1
+ jumper:3
+ jumps:-2
+ june:-13
+ just:9
+ kann:11
+ kaolin:-5
+ karite:-8
+ katze:14
+ keep:-7
+ keeps:9
  kein:-8
- kept:-20
- kernal:-3
- kernel:-16
- kettle:1
- keyboard:-5
- kg:-17
- kick:-8
- kid:6
+ kept:-7
+ kernal:-6
+ kernel:-15
+ kettle:-1
+ keyboard:-4
+ kg:-11
+ kick:-5
+ kid:5
  kidd:-3
- kids:-18
- kill:-3
+ kids:-11
+ kill:1
  kills:-3
- kilo:-9
- kilos:-10
- kind:9
- kinda:7
- kinder:-14
- kinds:-7
- kiss:-15
- kit:-9
- kitchen:-1
- klebt:11
- kleine:5
- km:-1
+ kilo:-7
+ kilos:-14
+ kind:7
+ kinda:4
+ kinder:-11
+ kinds:-6
+ kiss:-10
+ kit:-6
+ kitchen:1
+ klebt:5
+ kleine:1
+ km:-2
  knead:16
- knee:-3
- knees:-8
- knelt:15
- knew:3
- knife:-9
- knitt:-6
- knock:6
- know:3
- known:-1
- knows:1
- knuckl:-1
- knuckle:15
- koh:2
+ knee:-4
+ knees:-11
+ knelt:14
+ knew:-2
+ knife:-8
+ knitt:-3
+ knock:3
+ know:-1
+ known:-3
+ knows:4
+ knuckl:-2
+ knuckle:11
+ koh:7
  kokos:-12
  kokosol:-9
  kokum:-5
- krakow:-3
- kratzt:7
- l:-12
- la:-5
- lab:5
- label:-10
- labell:-2
- labrador:7
- lactate:9
- lad:5
- ladi:5
- ladl:-6
- ladle:-10
+ kratzt:8
+ l:-7
+ la:-6
+ lab:2
+ label:-7
+ labrador:5
+ lack:-3
+ lactate:3
+ lactic:3
+ lad:7
+ ladi:9
+ ladl:-7
+ ladle:-2
  lads:-7
  lady:1
- laid:3
- lake:-7
+ laid:-4
+ lake:-3
  lamb:-3
- lamio:8
- lamp:7
- land:-3
+ lamio:15
+ lamp:5
+ land:-5
  lane:-4
- langue:-8
- lanolin:-3
- lap:4
- lapp:8
- lard:-8
- large:1
- larger:-1
- las:-8
- last:-10
- late:-5
- later:-1
- lather:-17
+ langue:-2
+ lanolin:-6
+ lap:6
+ lapp:5
+ lard:-4
+ large:-1
+ las:-4
+ last:-5
+ late:-8
+ later:-2
+ lather:-10
  lauge:-5
  laugenspritzer:2
- laugh:-5
+ laugh:-6
+ laundry:1
  laurel:-3
- lava:10
+ lava:6
+ lavander:-10
  lavender:-16
- law:-9
- lay:-9
- layer:-2
+ law:-4
+ lay:-7
+ layer:2
  lazy:-6
- lb:-20
- lbs:-6
+ lb:-26
+ lbs:-8
  le:6
- leaflet:-8
- leak:-8
+ leaf:-6
+ leaflet:-4
+ leak:-1
  lean:-4
- learn:-3
- learnt:-2
- least:-20
- leather:1
- leathery:13
- leav:-20
- leave:-20
- leche:9
- left:1
- leftover:-11
- leg:4
- legend:-5
- legging:4
- legs:-12
- leim:-12
- lejia:-4
- lemon:-16
- lemonade:-3
- lemongras:-2
- length:-5
- lens:9
+ learn:-6
+ least:-17
+ leather:7
+ leathery:10
+ leav:-19
+ leave:-19
+ leche:10
+ left:-3
+ leftover:-7
+ leg:6
+ legend:-6
+ legging:12
+ legs:-5
+ leim:-9
+ lejia:-5
+ lemon:-2
+ lemonade:-5
+ lemongras:-6
+ length:-6
+ lens:11
  lent:-3
- les:-5
- less:-13
- lessive:18
- lesson:1
- let:-5
- letter:8
- level:-9
- li:-9
- library:-12
- lick:8
- lid:-6
- lidd:-10
- lids:-4
- lie:9
- lies:-7
- life:-16
- lift:7
- lifts:-4
+ les:-6
+ less:-5
+ lessive:16
+ lesson:-3
+ let:-8
+ letter:-3
+ level:-12
+ li:-8
+ library:-10
+ lick:15
+ lid:4
+ lidd:-5
+ lids:-9
+ lie:-1
+ lies:-9
+ life:-9
+ lift:15
+ lifts:-5
  light:-8
- lighter:-7
- like:-3
+ lighter:-9
+ like:1
  liked:-11
- likes:-13
- likewise:-8
- lilac:-6
- limp:-1
- lin:-4
- line:-9
+ likes:-11
+ likewise:-11
+ lilac:-5
+ limp:13
+ lin:-2
+ line:-11
  lined:-7
- liner:-11
- lines:-12
- link:8
- linse:-3
+ liner:-8
+ lines:-15
+ link:10
+ linse:-5
  lip:6
- lippe:16
- lips:9
- liquid:1
- list:-10
- listen:-3
- liter:-3
- litr:-12
- litre:-6
- litro:-9
- litsea:-4
- little:9
- live:-7
- lived:-17
- lo:4
- loads:-6
- loaf:-7
- loav:-9
- lobster:-5
- lock:-16
- lodger:-3
+ lippe:11
+ lips:11
+ liquid:7
+ list:-19
+ listen:-1
+ liter:-4
+ litr:-19
+ litre:-7
+ litro:-11
+ litsea:-5
+ little:1
+ liv:-3
+ live:-8
+ lived:-14
+ lo:3
+ loads:-2
+ loaf:-4
+ loav:-8
+ lobster:-4
+ lock:-14
+ lodger:-5
  loft:-3
- log:-8
- lol:-7
- long:4
+ log:-4
+ lol:-10
+ long:9
  longer:3
- loo:5
- look:-3
+ loo:7
+ look:-4
  looks:-13
- loosen:-13
- los:-2
- lose:-5
+ loose:-3
+ los:2
+ lose:-8
  loss:-3
- lost:4
- lot:-3
+ lost:5
+ lotion:-2
  lots:-4
- loud:4
- love:-10
- loves:-9
- low:-15
- lower:-1
- lucki:-12
- lucky:-10
- lukewarm:-11
- lump:6
- lumps:-7
- lunch:-6
- lunett:2
- lungful:-4
- luxury:-3
+ loud:-4
+ love:-8
+ loves:-10
+ low:-16
+ lower:-11
+ lucki:-13
+ lucky:-8
+ lukewarm:-12
+ lump:2
+ lumps:-5
+ lumpy:-5
+ lunch:-2
+ lunett:-2
+ lungful:-1
+ luxury:-4
  lye:1
- lyes:-17
- lyeward:6
- lying:2
+ lyes:-7
+ lyeward:5
+ lying:13
  m:-4
- ma:-2
- macadamia:-6
- machine:-3
- mad:-2
- madder:-11
- made:-9
- magazine:-4
- magnet:-5
- mail:-7
- main:7
- mains:-6
- mais:-4
+ ma:-1
+ macadamia:-3
+ machine:-5
+ mad:10
+ madder:-7
+ made:-8
+ magazine:-3
+ magnet:-4
+ mail:-4
+ main:9
+ mains:-8
+ mais:-3
  mak:-6
- make:-12
+ make:-14
  maker:-6
- makes:-3
- mal:-5
- mama:-18
- man:-16
- manage:-2
- mango:-8
+ makes:-18
+ mal:-3
+ mama:-11
+ man:-18
+ manag:-3
+ mango:-3
  mann:9
- mano:1
  manos:-16
- manteca:1
- many:-16
+ many:-12
  mar:-3
- marble:3
- march:-9
- marche:-1
- mare:-7
+ marbl:-3
+ marble:-5
+ march:-8
+ mare:-5
+ margarine:-3
  margin:-9
- mari:7
- marido:12
+ mari:6
+ marido:14
  marie:-3
- mark:-2
+ marit:-4
+ mark:3
  market:-11
- marks:7
- marri:-4
- mas:-14
- mash:-10
- masher:-5
- mask:-8
- masterbatch:-5
- mat:-5
- match:-3
- mate:-1
- material:-5
- maths:-4
- matter:3
- may:1
- maybe:13
- me:-1
- mean:-1
- means:-16
- meant:-5
- meanwhile:3
- measur:1
+ marks:3
+ marri:-7
+ marta:-2
+ mas:-12
+ mash:-12
+ masher:-3
+ mask:-16
+ mass:-8
+ master:-5
+ masterbatch:-2
+ mat:-4
+ match:-1
+ material:-9
+ maths:-3
+ matter:10
+ may:2
+ maybe:9
+ mean:1
+ means:-14
+ meant:-10
+ meanwhile:-1
+ measur:-8
  measure:-4
- mechanic:-3
+ mechanic:-9
  medium:-5
- mein:-4
- meine:-10
- meiner:9
- melange:13
- melt:-5
- melts:-4
- memory:-7
+ meet:-3
+ mehr:-2
+ mein:-7
+ meine:-9
+ meiner:12
+ melange:9
+ melt:-3
+ melts:-7
+ member:-3
+ memory:-8
  men:-4
- menthol:-17
- mention:-7
- merci:-8
- mes:5
- mess:-10
- messag:5
+ menthol:-14
+ mention:-11
+ merci:-7
+ mes:10
+ mess:-7
+ messag:1
  message:-7
- metal:-6
- method:-15
- metio:19
- metr:-3
- metric:-7
+ metal:-9
+ method:-5
+ metio:16
+ metr:-4
+ metric:-4
  mezcla:-8
- mi:5
- mica:-17
- mich:7
- microwave:3
- mid:-1
- middle:10
- midnight:3
- miel:1
- might:-4
- mild:-18
- miles:-9
- milky:-6
- mill:-10
- min:-2
- mind:6
- mine:12
- mini:1
- mins:6
- mint:-8
- minus:-4
- minut:-7
- minute:-7
- minuten:1
+ mi:9
+ mica:-14
+ mich:6
+ microwave:13
+ mid:-3
+ middle:-1
+ midnight:9
+ miel:2
+ might:-3
+ mild:-14
+ miles:-8
+ milk:6
+ milky:-9
+ mill:-8
+ min:-3
+ mind:1
+ mine:6
+ mini:4
+ mins:10
+ mint:-4
+ minus:-7
+ minut:-2
+ minute:-3
+ minuten:6
  minuto:-18
- mir:-5
- mis:2
- mishap:-11
- misread:-5
- miss:-10
- mist:5
- mistake:6
- mistook:12
- mitts:8
- mix:6
- mixed:8
- mixer:-6
- mixes:5
- mixeur:-6
- mixture:-2
- ml:-8
- mm:-2
- modern:-10
+ mir:-4
+ mis:6
+ mishap:-4
+ misread:-8
+ miss:-9
+ mistake:11
+ mistook:8
+ mit:2
+ mitts:-5
+ mix:7
+ mixed:7
+ mixer:-4
+ mixes:3
+ mixeur:-10
+ mixture:1
+ ml:-6
+ mm:-1
+ modern:-11
  moi:-9
- mold:1
- molde:5
- molds:1
- mom:-6
- moment:5
- moms:-4
- mon:6
- monday:1
- money:-6
- month:3
- mood:-3
- moon:-8
- more:-28
- morn:4
- mosquito:-3
- most:9
- mother:-8
- mould:-15
- mouldy:-6
- moule:8
- mountain:-3
- mousse:-11
- mouth:8
- mouthful:8
- mov:2
- move:-8
- moved:-3
- moves:-3
- mr:7
- mrs:-11
- much:-22
- mucho:14
+ mold:-1
+ molde:7
+ mom:-3
+ moment:3
+ moms:-1
+ mon:9
+ monday:-2
+ money:-7
+ monsoon:-2
+ month:-11
+ moon:-5
+ mop:-9
+ mopp:-1
+ more:-17
+ morn:10
+ mosquito:-4
+ most:13
+ mother:-2
+ motor:-2
+ mould:-14
+ mouldy:-7
+ moule:2
+ mountain:-9
+ mousse:-10
+ mouth:9
+ mouthful:12
+ mov:3
+ move:-5
+ moved:-10
+ moves:-2
+ mr:5
+ mrs:-8
+ much:-20
+ mucho:13
  mud:-8
- muddy:-6
- muffin:-13
- multipli:-4
- mum:1
- mund:12
+ muddy:-1
+ muffin:-11
+ mug:-2
+ multipli:-3
+ mum:-1
+ mund:8
+ mush:-1
+ music:-3
  muss:-3
- mustard:-8
- mutton:-10
- muzzle:5
- myself:9
- n:2
- nach:1
- nachsten:-8
- nail:-7
- nails:9
- name:-19
- named:-3
- names:-12
- nan:-15
- nap:-5
- napkin:-3
- narrow:-14
- nase:-4
- natronlauge:21
- natural:1
- ne:-8
- near:-19
- nearest:-14
+ must:-1
+ mustard:-9
+ mutton:-6
+ muzzle:6
+ my:1
+ myself:15
+ n:5
+ nachsten:-7
+ nail:-1
+ nails:10
+ name:-23
+ named:-4
+ names:-7
+ nan:-6
+ naoh:-2
+ nap:-2
+ napkin:-4
+ narrow:-17
+ nase:-1
+ natronlauge:15
+ nbsp:-3
+ ne:-9
+ near:-18
+ nearer:-3
+ nearest:-12
  neat:1
- neck:-1
- need:-6
- needle:-3
- neednt:-4
- needs:-12
- neem:-10
- negative:-4
- neighbour:-16
- neither:3
- nephew:-1
- nervou:-3
- net:-4
- nettle:-2
- neutral:-3
- neutralis:5
- neutralise:6
- never:-5
- new:-8
- newbie:-7
- newcomer:-3
- news:4
- newsletter:-4
- next:-4
- nez:7
- ni:-10
- nice:-5
- nicht:5
- nick:-2
- niece:-5
- night:6
+ neck:4
+ need:-7
+ needs:-14
+ neem:-8
+ negative:-7
+ neighbor:11
+ neighbour:-9
+ neither:-5
+ nephew:3
+ nervou:-12
+ nettle:-3
+ neutral:-4
+ neutralis:8
+ neutralise:7
+ never:-4
+ new:-9
+ newbie:-8
+ news:7
+ newsletter:-3
+ next:-5
+ nez:8
+ ni:-11
+ nice:-18
+ nicht:4
+ nick:3
+ niece:-7
+ night:8
  nine:2
- ninety:-9
- ninos:-12
- nitrile:-17
- no:1
- nobody:-22
- noch:5
- non:-6
- none:-11
- noon:-4
- nor:4
- normal:-14
- nos:-8
- nostril:9
- not:2
- notebook:-10
- noted:-3
- notes:-18
- noth:-5
- notic:9
- notice:5
- nov:-2
- november:-11
- now:16
- nowhere:-4
- numb:9
- number:-17
- nur:9
- nurse:-3
- nursery:-5
- nut:-2
- nuts:-7
- o:-9
- oak:-11
- oat:-2
- oatmeal:-5
- oats:-14
- obvious:-3
+ ninety:-6
+ ninos:-8
+ nitrile:-4
+ no:-3
+ nobody:-11
+ noch:7
+ non:-3
+ none:-9
+ noor:-3
+ nor:-3
+ normal:-12
+ nos:-9
+ nose:5
+ nostril:8
+ not:-5
+ note:6
+ notebook:-19
+ notes:-7
+ noth:-2
+ notic:13
+ notice:11
+ nougat:3
+ november:-12
+ now:13
+ nowhere:-5
+ numb:11
+ number:-27
+ nur:7
+ nurse:3
+ nursery:-6
+ nut:-4
+ nuts:-9
+ o:-10
+ oak:-10
+ oat:-6
+ oatmeal:-8
+ oats:-15
+ obvious:-2
  oclock:-4
- october:-4
- odd:4
- oder:-1
+ october:-3
+ odd:6
+ oddly:-3
+ oder:-3
  oeil:5
- off:3
- office:-3
- often:-5
- oh:4
+ of:-1
+ off:2
+ office:-4
+ often:-4
+ oh:7
  ohne:-7
- oils:-12
- oily:-6
- ojo:6
- ojos:-4
- ok:-13
- okay:-3
- ola:10
+ oil:-2
+ oiled:-2
+ oils:-11
+ oily:-13
+ ojo:-3
+ ojos:-5
+ ok:-14
+ okay:-11
+ ola:9
  old:8
- olden:5
- older:-6
- oldest:-8
- olds:-10
- oleic:-10
- oliv:-3
- oliva:-17
- olive:-10
- olivenol:10
- olla:-8
- olvie:-11
- oma:-6
- omg:6
+ olden:11
+ older:-5
+ oldest:-3
+ olds:-8
+ oleic:-9
+ oliv:-5
+ oliva:-9
+ olive:-2
+ olivenol:9
+ olla:-9
+ olvie:-7
+ oma:-11
+ omg:11
  on:-6
- once:-15
- one:-5
+ once:-26
  ones:-13
- onion:4
- only:-5
- onto:2
- oo:-3
- op:-3
- open:9
- operator:-12
- opinion:-8
- or:-15
- orange:-9
- order:-14
- ordinary:-13
- original:-4
- other:3
- otherwise:8
- ou:-10
- ouch:-2
- ought:1
- ounc:-12
- ounce:-5
- our:2
- ours:-16
- out:-2
- outdoor:-12
- outside:-12
- oval:-6
- oven:-26
+ onion:3
+ only:-6
+ oo:-1
+ open:7
+ opens:11
+ operator:-10
+ opinion:-10
+ opposite:-3
+ or:-12
+ orange:-11
+ order:-10
+ ordinary:2
+ original:-3
+ otherwise:3
+ ou:-3
+ ouch:-7
+ ought:-2
+ ounc:-13
+ ounce:-7
+ our:1
+ ours:-6
+ out:-1
+ outdoor:-15
+ outside:-11
+ oval:-4
+ oven:-19
  over:2
- overdo:-10
- overheat:-8
- overkill:-5
- overnight:6
- ow:9
- owe:-7
- own:-8
- oxide:-9
- oyl:-3
- oz:-10
- ozs:-5
- p:-14
- pack:-5
- packet:-3
- pad:7
- paddle:2
- pads:-2
- page:-14
+ overdo:-8
+ overfat:-5
+ overheat:-12
+ overkill:-4
+ overnight:-7
+ ow:12
+ owe:-5
+ own:-10
+ oxide:-15
+ oyl:-5
+ oz:-9
+ ozs:-10
+ p:-18
+ pack:-6
+ pad:6
+ paddle:-7
+ pads:-9
+ page:-11
  pages:-3
  paid:3
- pail:-8
- pain:7
- paint:-6
+ pail:-9
+ pain:5
+ paint:-20
  pair:-13
- pairs:-8
- pale:-4
- palm:-13
- palms:22
- pan:-3
- pancak:-3
- panic:-3
+ pairs:-9
+ pale:-8
+ palm:-23
+ palms:16
+ pan:-8
+ pancak:-8
+ panic:-2
+ pans:2
  pantry:9
- paper:-3
- par:2
+ par:7
  para:-3
- paragraph:-10
+ paragraph:-5
  parcel:-3
- parent:1
- parfum:11
- parish:-6
- park:13
- parrot:4
- part:-10
- partial:-2
- partner:-15
+ parent:3
+ parfum:14
+ parish:-10
+ park:3
+ parrot:3
+ part:-9
+ partial:-3
+ partner:-8
  parts:-3
- paso:-12
- pass:-1
- past:-7
- pastry:-3
- patch:11
- patchouli:-6
- pate:3
- patience:-9
- patient:-10
- patio:-1
- patt:13
- pattern:-2
- paw:4
- paws:4
+ party:-12
+ pas:-7
+ paso:-8
+ pass:-6
+ past:-3
+ paste:-3
+ pastry:-4
+ patch:9
+ patchouli:-10
+ pate:7
+ patience:-14
+ patient:-11
+ patio:3
+ patt:16
+ pattern:6
+ paw:7
+ paws:-3
  pay:-3
- pays:-2
- pcs:-9
- pct:-2
- pdf:-4
- pea:-4
- peach:-4
- pearl:9
- peau:-5
- peck:11
- peek:-12
- peel:5
+ pays:-3
+ pcs:-4
+ pct:-1
+ pdf:-3
+ pea:-5
+ peach:-5
+ pearl:15
+ peau:-6
+ peck:10
+ peek:-15
+ peel:11
  pellet:-3
- pen:-9
- pencil:-2
- people:-9
- per:-7
- percent:-21
- percentag:-15
- perfect:-3
- perfume:-3
- perhap:1
- period:-11
- perro:11
- person:2
- petal:-7
- petit:4
+ pen:-3
+ pencil:-9
+ people:-8
+ peppermint:5
+ per:-5
+ percent:-23
+ percentag:-10
+ perfect:3
+ perfume:-2
+ perhap:3
+ period:-5
+ perro:9
+ person:-1
+ petal:-4
+ petit:6
  petra:-3
  petroleum:-8
- pets:-5
- peu:-12
- peut:-5
- ph:-10
- phase:-9
- phone:-5
- photo:-5
- photograph:-9
+ pets:-10
+ peu:-14
+ ph:-6
+ pharmacy:-3
+ phase:-8
+ phone:-11
+ photo:-1
+ photograph:-3
  pica:-12
- pick:1
+ pick:-2
  picks:-3
- picture:-3
- pie:-7
- piec:-2
- piece:-6
- pied:-6
- pieds:-4
- piel:-2
- pies:-3
- pig:5
- pillow:-5
- pillowcase:-3
- pin:4
- pinch:4
- pine:-4
+ pictur:-3
+ pie:-8
+ piec:-6
+ piece:-14
+ pied:-8
+ pieds:-1
+ piel:1
+ pies:-4
+ pig:2
+ pigs:-1
+ pillow:-9
+ pillowcase:-5
+ pin:6
+ pinch:3
+ pine:-3
  pinhole:-7
- pink:7
- pint:-7
- pints:-12
- pipe:-4
- pipette:12
+ pink:8
+ pint:-15
+ pints:-15
+ pipe:-3
+ pipette:4
  pique:-11
- pitcher:4
- pizza:-2
+ pitcher:13
+ pizza:-4
  pko:-6
- plac:2
- place:-5
- plain:-19
- plan:-7
- plane:-6
- plann:-10
- plant:-1
- plastic:-10
- plate:-18
- play:6
- pleas:-7
- please:-13
- plenty:-5
- plop:3
- plopp:8
+ plac:-3
+ place:5
+ plain:-9
+ plan:-10
+ plane:-14
+ plann:-4
+ plaster:3
+ plastic:-7
+ plate:-12
+ play:5
+ pleas:-9
+ please:-15
+ plenty:-6
+ plop:1
+ plopp:11
  pls:-9
- plum:7
- plumber:-2
- plus:-4
+ plum:-1
+ plumber:-4
+ plus:-3
  plz:-10
- pm:3
- po:-11
- pocket:-5
- poco:4
- point:-3
- poison:11
- poked:4
- polish:-13
- polvo:7
- polypropylene:-3
+ po:-14
+ pocket:-1
+ poco:2
+ point:-7
+ poison:12
+ poked:3
+ polish:-11
+ polvo:9
+ polypropylene:-4
  pomace:-10
- pool:-10
- poor:1
+ pool:-13
+ poor:-2
  pop:3
- popp:2
- poppy:-10
- por:13
- porcelain:-2
- porch:3
+ popp:5
+ poppy:-5
+ por:14
+ porcelain:4
+ porch:-8
  pork:-3
  porque:-2
- porridge:-7
- portion:-5
+ porridge:-3
+ portion:-3
  porto:-3
- portugal:-5
- possible:3
- post:-7
- postman:-8
- pot:-6
+ portugal:-4
+ possible:-2
+ post:-5
+ postman:-11
+ pot:-4
  potasa:-10
- potash:2
- potasse:14
- potato:-14
- pots:3
- pound:-3
+ potash:-4
+ potasse:9
+ potato:-18
+ pots:-10
+ pottery:-1
+ pound:-12
  pour:-3
- pours:-16
- powder:-4
- power:-6
- pp:-8
- precise:-3
- prefer:-10
- premix:-3
- prepar:-4
- prepare:-14
- pres:4
- present:-5
+ pours:-12
+ powder:-8
+ power:-3
+ pp:-5
+ prefer:-11
+ premix:-7
+ prep:-2
+ prepare:-16
+ present:-3
  preservative:-3
- press:-18
+ press:-14
  pretty:-6
- previou:-12
+ previou:-9
  pric:-9
- price:-14
- prickl:3
- pride:-11
- print:8
- printer:-6
- printout:-3
- pris:14
+ price:-17
+ prickl:7
+ prickle:-4
+ pride:-12
+ print:-8
+ printer:-3
+ printout:-6
+ pris:8
  probab:6
- problem:-4
+ problem:-5
+ procedure:3
  proces:2
- product:-8
- project:-5
- projection:8
- promis:-13
- promise:-8
- proper:-3
- proportion:-1
- proud:-13
- prov:-1
+ product:-6
+ project:-7
+ projection:14
+ promis:-12
+ promise:-4
+ proper:-14
+ proportion:-3
+ proud:-4
  prove:-7
- ps:3
+ ps:5
  psoriasi:-5
- publish:-2
- puck:-4
- pucks:-3
- pudd:-6
- puddle:16
- puede:-3
- puff:2
- puffy:18
- pull:9
- pulse:-9
- pumice:-17
+ pub:-3
+ publish:-5
+ puck:-2
+ pudd:1
+ puddle:12
+ puede:-9
+ puff:6
+ puffy:7
+ pull:7
+ pulse:-6
+ pumice:-9
  pump:-5
- pumpkin:-9
- pupil:-7
- puppy:3
- pure:-10
- puree:-15
- purity:-12
- purple:-3
- purpose:-7
- push:11
- put:-4
- puts:-9
- pvc:-6
- pyrex:-3
- q:5
- qty:-11
- quantity:-12
- quarter:-7
- que:3
+ pumpkin:-6
+ pupil:-8
+ puppy:1
+ pure:-12
+ puree:-10
+ purity:-16
+ purple:-7
+ purpose:-6
+ push:2
+ put:-3
+ puts:3
+ puzzle:-6
+ pvc:-7
+ pyrex:-1
+ q:1
+ qty:-8
+ quantity:-14
+ quarter:-8
+ que:8
  quedo:2
- queen:-7
- quelle:-10
- quemo:-3
- question:-8
- qui:1
- quick:2
- quicker:-3
- quid:-1
+ queen:-4
+ quelle:-11
+ quemo:-5
+ question:-12
+ qui:5
+ quicker:-1
  quiero:-4
- quiet:1
- quite:3
- quote:-6
- r:1
- rabbit:11
- rack:1
- racks:-4
- radiator:-2
- radio:-5
- rag:12
- rain:-11
- rainwater:-9
- rainy:-3
- rais:2
- raise:-6
- ran:6
- rancid:-6
- rang:-3
- range:-4
- rapese:-9
- rash:-2
- rate:-11
- rather:-6
- raus:-13
+ quiet:-7
+ quot:-2
+ quote:-4
+ r:2
+ rabbit:3
+ rack:-3
+ racks:-8
+ radiator:-4
+ radio:-6
+ rag:17
+ rain:-9
+ rainwater:-11
+ rainy:-4
+ rais:1
+ raise:-8
+ ran:-1
+ rancid:-10
+ rang:-9
+ range:-2
+ rapese:-7
+ rash:-1
+ rate:-4
+ rather:-8
+ raus:-11
  raw:6
- razor:-5
- rbo:-10
+ razor:-9
+ rbo:-13
  re:-3
- reach:-20
- read:-8
- reader:-7
- reads:-7
- ready:-3
- real:-10
- realis:-4
- reason:-5
- rebatch:-6
+ reach:-15
+ react:-3
+ read:-1
+ reader:1
+ reads:-9
+ ready:-7
+ real:-4
+ realis:-8
+ reason:-6
+ rebatch:-4
+ recalculate:-1
  recall:-7
  receiv:-3
- recette:-6
+ recette:-9
  recip:-3
- recipe:-11
- recipie:-8
- reckon:-9
- recommend:-5
+ recipe:-2
+ recipie:-5
+ reckon:-14
+ recommend:-8
  record:-9
- recu:9
+ recu:12
  red:11
- refus:-9
- regard:-18
- register:-6
- remain:-7
- remark:-8
- remember:-9
- render:-17
+ refus:6
+ regard:-8
+ register:-2
+ remain:-5
+ remark:-5
+ remember:-6
+ render:-11
+ rent:-3
  renverse:-4
- repeat:-3
- replacement:5
+ repeat:-11
+ replac:-6
+ replacement:-3
  reply:-3
- request:-3
- residue:3
- respect:-5
- respire:9
+ report:2
+ request:-4
+ residue:14
+ respect:-3
+ respire:12
  respirer:-3
- rest:-14
- restaurant:-6
- retir:-4
- return:-5
- rev:-4
+ rest:-17
+ restaurant:-3
+ result:-5
+ retir:-6
+ return:-10
+ rev:-7
+ reverse:-4
  rezept:1
- ribbon:-3
- rice:-12
- ricin:-6
- ricino:-6
- rid:-11
- rien:-3
- right:-6
- rim:-4
+ ribbon:3
+ rice:-16
+ riced:3
+ ricin:-4
+ ricino:-3
+ rid:-9
+ rien:1
+ right:-7
+ rim:-2
  rindertalg:-8
- ring:-2
- rings:2
+ ring:7
  rins:15
- rinse:3
- rises:-3
- risk:-3
- river:-3
- rizinu:-7
+ rinse:1
+ ripen:-5
+ rises:-9
+ risk:-1
+ rizinu:-6
  road:-7
- roast:-6
- robin:-3
- rock:-10
- roja:-9
- roll:4
- room:-5
+ roast:-3
+ robin:-4
+ rock:-16
+ roja:-7
+ roll:3
+ roof:7
+ room:2
  roommate:-2
- root:-1
- rope:-4
- ropes:-2
- rose:-5
- rosemary:-14
- rot:12
- roug:13
- rouge:3
- rough:-13
- round:6
- row:-6
- rub:-1
- rubb:10
- rubber:-10
- rubbish:-8
- rubs:-9
- rug:-3
+ root:-8
+ rope:-12
+ ropes:2
+ rose:-7
+ rosemary:-20
+ rot:6
+ roug:9
+ rouge:11
+ rough:1
+ round:5
+ row:-9
+ rub:-3
+ rubb:12
+ rubber:-5
+ rubbish:-6
+ rubs:-6
+ rug:-2
  rugby:-3
- ruhren:3
- ruin:-15
+ ruhren:-1
+ ruin:-11
  rule:-16
- rules:-10
- rum:-3
- run:-3
- runn:-4
- runny:16
- runs:2
+ ruler:-3
+ rules:-9
+ run:-5
+ runn:-2
+ runny:5
+ runs:-1
  rush:5
- rustic:-8
- rusty:-4
- s0ap:-8
+ rustic:-7
+ rusty:-7
  s:-4
- sack:2
+ sack:9
  sad:-7
- saddle:-3
- safe:-26
- safety:-9
+ saddle:-2
+ safe:-22
+ safety:-10
  sage:-5
- said:-12
- salad:-5
- sale:8
- salio:3
- salpico:18
- salt:5
- salto:16
- salty:2
- same:-6
- sampl:7
- sand:20
- sandal:13
- sandpaper:12
- sandwich:-12
+ said:-13
+ saint:-3
+ salad:-8
+ sale:4
+ salio:2
+ salpico:10
+ salt:9
+ salto:6
+ salty:-1
+ same:-1
+ sampl:4
+ sample:-2
+ sand:17
+ sandal:21
+ sandpaper:3
+ sandwich:-6
  sane:-14
- sanity:-13
- sank:-8
- sans:6
- saponification:-12
- sat:1
- saturday:-8
- sauce:-6
- saucer:-3
- sausag:7
- save:-9
+ sanity:-5
+ sank:-9
+ sans:8
+ saponification:-7
+ sat:5
+ saturday:-1
+ sauce:-7
+ saucer:6
+ sausag:5
+ save:-6
  saved:-4
- saves:-3
- say:-9
- says:-4
- scal:-11
- scald:5
- scale:-13
- scar:-9
- scare:-4
+ saves:-5
+ savon:-2
+ saw:-6
+ say:-5
+ says:-3
+ scal:-12
+ scald:-1
+ scale:-20
+ scalp:-5
+ scar:-8
+ scare:-3
  scary:-4
- scent:-20
- schlimm:7
- schon:7
- school:-7
- science:-6
- scoop:-7
- scorch:-5
- scout:-7
- scrap:8
- scrape:3
- scraping:2
- scratch:7
- scratchy:1
- scream:8
- screen:3
- screw:-13
- scribbl:-3
- scrub:-11
- scrubb:-3
- se:1
- sea:-5
- seal:-8
- seam:9
- sec:13
- second:-11
- see:7
- seed:-8
- seeds:-7
- seem:-6
- seems:-2
- seen:-4
- sees:-9
- seife:-6
- seifenleim:1
- seit:9
- seiz:-14
- seize:8
+ scent:-16
+ schlimm:5
+ schmierseife:4
+ schon:11
+ school:-8
+ science:-5
+ scoop:-1
+ scorch:-2
+ scout:-6
+ scrap:15
+ scrape:9
+ scraping:5
+ scratch:3
+ scratchy:-4
+ scream:6
+ screw:-6
+ scrub:-13
+ scrubb:-2
+ se:-1
+ sea:-7
+ seal:-9
+ seam:3
+ season:-3
+ sec:10
+ second:-20
+ see:3
+ seed:-6
+ seeds:-5
+ seem:-11
+ seems:1
+ seen:-8
+ sees:-8
+ seife:-10
+ seifenleim:4
+ seit:10
+ seiz:-11
+ seize:7
  self:9
- sell:-1
- sells:-4
- send:-12
- sense:-5
+ sell:-7
+ sells:-6
+ send:-11
+ sense:-3
  sensible:-11
- sensitive:-14
- sentence:-1
- separat:-8
- separate:-7
- separation:-3
- sept:-6
- september:-3
- serv:-1
- sesame:-3
- set:-14
- sett:-15
- settl:4
- settle:3
+ sensitive:-17
+ separate:-4
+ september:-6
+ serv:-3
+ sesame:-12
+ set:-9
+ sett:-11
+ settl:7
+ settle:4
  seven:-10
- seventeen:-5
- seventy:-10
- several:-5
- sew:-3
- sf:-17
+ seventeen:-3
+ seventy:3
+ sew:-7
+ sf:-18
  shade:3
- shak:-8
- shake:5
- shampoo:-13
- shap:-13
- shape:5
- shar:-5
- share:-3
- sharp:-13
- shatter:-6
- shav:-9
- shave:-8
- she:8
- shea:-8
+ shak:-4
+ shake:3
+ shall:-2
+ shampoo:-10
+ shap:-9
+ shape:-3
+ shar:-7
+ share:-11
+ sharp:-18
+ shatter:-7
+ shav:-12
+ shave:-4
+ she:12
+ shea:-16
  sheabutter:-3
- shed:-5
- sheep:-3
- sheet:-18
- shelf:-9
+ shearer:-3
+ shed:-2
+ sheep:-4
+ sheet:-13
+ shelf:-2
+ shell:-3
  shes:13
- shield:-15
- shift:-14
- shin:2
- shine:-8
- shins:-3
- shiny:-5
- ship:-6
- shirt:1
+ shield:-13
+ shift:-6
+ shin:4
+ shine:7
+ shins:-2
+ shiny:-6
+ ship:-9
+ shirt:12
  shoe:4
- shoebox:-8
- shoes:-11
- shook:-4
+ shoebox:-9
+ shoes:-6
  shop:-18
- shopp:-3
- shops:-6
+ shops:-4
+ short:-5
  shorten:-9
- shot:2
- should:-2
- shoulder:-16
+ shot:6
+ should:-13
+ shoulder:-18
  shout:3
- show:-6
- shower:-3
- shown:-1
- shows:-8
+ show:-4
+ shower:-2
+ shown:-4
+ shows:-11
  shrank:-5
- shred:3
- shut:6
- si:-7
- sich:10
- sick:-14
+ shred:10
+ shrink:-1
+ shut:13
+ si:-6
+ sich:6
+ sick:-3
  side:-3
- sides:-16
- sie:2
- siev:-4
- sieve:-5
+ sides:-4
+ siev:-8
+ sieve:-3
  sign:-4
- silicone:-10
- silk:-8
- sill:-8
- silly:-9
- simp:-4
- simple:-3
- sin:8
- since:13
- sind:10
- sing:4
- single:-3
- sink:-8
- sip:2
- sipp:-5
+ signal:-3
+ silicone:-11
+ silk:-3
+ sill:-11
+ silly:-7
+ simp:-8
+ simple:-6
+ sin:10
+ since:14
+ sind:8
+ sing:3
+ single:-5
+ sink:6
+ sip:3
+ sipp:-2
  sister:-4
- sit:3
- sits:2
- sitt:4
- six:-4
- sixteen:-6
- sixty:3
- size:2
+ sit:2
+ sits:4
+ sitt:10
+ six:-7
+ sixteen:-4
+ sixty:-5
+ sized:-10
  ski:-6
- skimm:-6
- skin:4
- skip:-3
+ skimm:-3
+ skin:2
+ skinny:-2
+ skip:-2
  skipp:-3
- skull:-4
- slab:-3
- slabs:-7
- slapp:1
- sleep:-13
- sleev:-2
- sleeve:-1
- slept:-2
+ skull:-3
+ slab:-6
+ slabs:-11
+ sleep:-18
+ sleev:-6
+ sleeve:1
+ slept:-4
  slic:3
- slice:5
- slick:-6
- slid:1
- slight:-10
- slimy:-4
- slip:-7
- slipp:14
- slipper:12
- slippery:-5
- slopp:7
- slosh:3
- slow:4
+ slice:7
+ slick:2
+ slid:2
+ slight:-16
+ slime:2
+ slimy:-3
+ slip:-4
+ slipp:21
+ slipper:16
+ slopp:5
+ slow:-4
  slush:-13
- small:-12
- smaller:-1
- smart:15
- smear:3
- smel:-4
+ small:-2
+ smart:17
+ smear:-1
+ smel:-3
  smell:-8
- smok:3
- smoke:-7
- snapp:-3
- sneez:7
- sneeze:-13
- sniff:-1
- snow:-6
- so:-14
- soak:12
- soap:3
- soaper:-8
- soapmak:-3
- soaps:-10
- soapy:6
- sock:16
- socke:10
- socks:11
- soda:-3
- sodium:7
- soduim:-4
- sofa:11
- soft:-4
- softer:-4
+ smok:9
+ smoke:-3
+ smooth:-11
+ smudge:-8
+ snapp:1
+ sneez:12
+ sneeze:-11
+ sniff:-2
+ snow:-14
+ so:-11
+ soak:8
+ soap:5
+ soaper:-4
+ soapmak:-5
+ soaps:-7
+ soapy:11
+ socke:3
+ socks:17
+ soda:3
+ sodium:-2
+ soduim:-5
+ sofa:5
+ soft:-9
+ softer:-8
  sohn:4
- soir:6
- sold:-6
- soles:9
- solid:-6
- solution:2
- some:7
- somebody:-21
- someone:-17
- someth:1
- somewhere:6
+ soir:4
+ sold:-12
+ soles:5
+ solid:-5
+ solution:-3
+ some:4
+ somebody:-10
+ somehow:-3
+ someone:-19
+ someth:-3
+ somewhere:8
  son:-4
- sons:3
- soon:6
- sooner:-7
- sorry:-9
- sort:-1
- sosa:2
+ sooner:-5
+ sore:2
+ sorry:-8
+ sort:-6
+ sosa:3
  soude:-2
- sound:-12
- soup:-6
- source:-4
- sous:2
- south:-3
- soy:-4
- soybean:-5
- spa:4
- spaniel:4
- spare:-15
- spat:7
- spatula:8
+ sound:-9
+ soup:-12
+ source:-5
+ sous:3
+ south:-5
+ soy:-7
+ soybean:-9
+ spa:-4
+ spaniel:-3
+ spare:-9
+ spat:11
+ spatula:10
  speak:-6
- speck:-10
- speed:-7
- spell:5
- spend:-2
- spent:-6
+ spearmint:-9
+ speck:-9
+ speed:-4
+ spell:3
+ spent:-3
  spicy:-5
- spill:1
+ spill:-2
  spilt:4
- spirit:3
- spirulina:-10
- spit:11
- spitt:7
- splash:10
- splatter:6
- split:10
- splitt:13
- spoil:-4
- sponge:-9
- spoon:7
- spoonful:-9
+ spirit:11
+ spirulina:-7
+ spit:7
+ spitt:15
+ splash:12
+ splatter:8
+ split:12
+ splitt:5
+ spoil:-3
+ sponge:-14
+ spoon:2
+ spoonful:-2
  spot:4
- spots:-4
- spr:-9
- spray:13
- spread:1
- spreadsheet:-3
- sprig:-9
- sprinkl:-3
- sprinkle:-4
- spritz:4
- spritzer:12
+ spr:-8
+ spray:6
+ spread:-3
+ spreadsheet:-7
+ sprig:-5
+ sprinkl:-9
+ sprinkle:-5
+ spritz:11
+ spritzer:10
  square:-7
- squash:11
- squeak:-6
- squirt:10
+ squash:9
+ squeak:-8
+ squirt:11
  st:-5
- stage:-5
- stain:-9
- stainles:-8
- stair:-14
- stall:-7
- stamp:-13
- stand:-10
- standard:-10
+ staff:9
+ stag:-3
+ stage:-3
+ stain:-15
+ stainles:-5
+ stair:-13
+ stall:-9
+ stamp:-12
+ stand:-16
+ standard:-13
  stank:6
- start:-2
- static:-11
- stay:-17
- stays:-15
- steam:-4
- stearic:-9
- stearin:-6
- steel:-15
- steep:-4
- stelle:6
- step:-9
- stepp:2
- steps:-2
- stick:-10
- stickblend:-10
- sticker:5
- sticky:7
- stiff:-3
- still:8
- sting:4
- stink:-6
- stir:-12
- stirr:1
- stirs:-10
- stock:-13
- stole:1
- stomach:5
- ston:-5
- stone:-2
- stood:-5
- stool:5
- stop:-1
+ start:1
+ static:-10
+ stay:-16
+ stays:-18
+ steam:-5
+ stearic:-8
+ stearin:-5
+ steel:-9
+ steep:-6
+ stelle:13
+ step:-7
+ steps:-13
+ stick:-5
+ sticker:-4
+ sticky:4
+ stiff:-8
+ still:1
+ sting:8
+ stink:-12
+ stir:-6
+ stirr:-7
+ stirs:-9
+ stock:-3
+ stole:-6
+ stomach:12
+ stood:-9
+ stool:8
+ stop:-2
  stopp:-12
  stops:-1
- store:-12
- storm:-14
- story:-3
+ store:-9
+ storm:-10
+ story:-8
  stout:-9
- stove:3
- str:3
+ stove:-3
+ str:-2
  straight:2
- strain:-7
- strange:1
- strap:6
- straw:-9
- strawberry:-8
- streak:19
- stream:9
- street:-1
- strength:-10
- stretch:-10
- string:-4
- strip:2
- stripe:8
- stripp:-6
- strong:1
- stronger:-6
+ strain:-3
+ strainer:-3
+ strange:-2
+ stranger:-3
+ strap:1
+ straw:-3
+ strawberry:-12
+ streak:6
+ stream:6
+ street:-7
+ strength:-3
+ stretch:-3
+ string:3
+ stripe:15
+ stripp:-10
+ strong:-4
  stuck:1
- student:6
- stuff:-2
- stunden:5
- stupid:5
- subject:-4
- such:6
+ student:4
+ stuff:-1
+ stunden:4
+ stupid:16
+ style:-3
+ subject:-3
+ such:8
  suck:9
- suet:-5
- sugar:3
- suis:17
- suit:-5
- sum:-4
+ suet:-7
+ sugar:4
+ suis:11
+ suit:-4
+ sum:-9
  summer:-4
- sums:-6
- sunburn:-5
- sunburnt:3
- sunday:-6
- sunflower:-3
- sunflwer:-3
- super:-3
- superfat:-22
- supervisor:-5
+ sums:-4
+ sun:-3
+ sunburn:-6
+ sunburnt:8
+ sunday:-11
+ sunflower:-1
+ sunflwer:-6
+ super:2
+ superfat:-25
+ supervisor:-8
  supp:-5
- supplier:-5
+ supplier:-7
  suppos:3
- suppose:2
- sure:-8
- surface:-3
- surgra:-13
- surprise:-2
- suspect:-3
- swallow:3
- swap:-13
- swapp:-6
- swear:-5
- sweat:-8
- sweaty:7
- sweep:-17
+ suppose:-11
+ sure:-6
+ surface:-5
+ surgra:-15
+ surprise:-6
+ suspect:-5
+ swallow:2
+ swap:-17
+ swapp:-10
+ swear:-13
+ sweaty:11
+ sweep:-6
  sweet:-6
- swell:12
- swept:-3
- swig:4
- swimm:-11
- swirl:-16
+ swell:13
+ swept:-6
+ swig:3
+ swimm:-6
+ swirl:-17
  switch:-6
- swollen:14
- swore:-10
- t:-7
- ta:-15
+ swollen:11
+ swore:-13
+ t:-9
+ ta:-9
  tab:-3
- tabl:-4
- table:6
+ tabl:-8
+ table:-2
  tablespoon:2
- tablet:-2
- tack:1
- taffy:6
- tag:-10
- tail:3
- tak:-9
+ tablet:-1
+ tack:6
+ taffy:8
+ tag:-8
+ tail:1
+ tak:-7
  take:1
- taken:5
+ taken:3
  takes:-18
- tale:-3
- talk:-3
- tall:-3
+ tale:-1
+ talk:-5
+ tall:-2
  tallow:-3
- tan:-4
- tank:-7
+ tan:-5
+ tank:-5
+ tap:3
  tape:-6
- taped:-5
- tapp:11
- tar:-3
- tare:-20
- tared:-1
- tast:2
- taste:-2
- tattoo:-8
- taught:-9
- tbsp:-3
- td:-11
+ taped:-7
+ tapp:6
+ tar:-4
+ tare:-11
+ tared:-4
+ target:-7
+ tast:3
+ taste:-5
+ tattoo:-7
+ taught:-8
+ tbsp:-4
+ td:-9
  tea:3
- teach:-12
- team:-3
- tear:-2
- tears:-6
- teaspoon:1
+ teach:-18
+ teacher:-6
+ team:-10
+ tears:-2
+ teaspoon:-1
+ technical:-7
  teenage:-3
- teeth:-2
- tel:-3
- telephone:-2
- tell:-7
+ teenager:-5
+ tel:-6
+ telephone:-3
+ tell:-1
  tells:-6
- temp:-12
- temperatur:5
+ temp:-16
+ temperatur:3
  temperature:-8
  temps:-8
- ten:-2
- tender:14
- tengo:5
- tenia:-3
- tenth:-10
+ ten:-5
+ tender:15
+ tengo:3
+ tenia:-2
+ tenth:-11
+ term:-3
  terrace:-3
- terrible:-7
- terrier:-6
- test:-11
- tester:-8
- tests:-3
- tete:-8
- text:7
+ terrible:-3
+ terrier:10
+ test:-14
+ tester:-7
+ tests:-6
+ tete:-3
+ text:5
  texture:-3
- than:-9
- thank:-18
- that:-3
- thats:4
- the:-4
- them:-7
- then:-12
- ther:5
- there:10
- therefore:-7
- therell:-8
+ than:-19
+ thank:-19
+ that:-4
+ thats:8
+ the:-2
+ their:5
+ them:-3
+ then:-3
+ ther:19
+ there:11
+ therefore:-10
+ therell:-10
  thermometer:-4
- these:-8
- they:3
- theyd:-3
- theyll:-3
- theyre:5
- theyve:3
- thick:-6
- thicken:-12
- thickener:-8
+ these:-10
+ theyd:-8
+ theyre:-2
+ theyve:6
+ thick:-9
+ thicken:-13
+ thickener:-5
  thicknes:-6
- thigh:14
- thin:-9
- thing:-8
- think:-3
- thinn:-3
- third:1
- thirsty:-6
- thirteen:-9
- thirty:-12
- this:-2
- those:-16
- though:1
- thought:7
- thread:-12
+ thigh:16
+ thin:4
+ thing:-7
+ think:-4
+ third:-2
+ thirsty:-1
+ thirteen:-6
+ thirty:-7
+ this:2
+ those:-21
+ though:-4
+ thought:2
+ thread:-4
  three:-5
- threw:7
- throat:-2
- throbb:-8
- through:-1
- throw:-4
- thrown:-2
- thru:6
- thumb:4
- thump:11
+ threw:5
+ throbb:-2
+ through:7
+ throw:1
+ thrown:1
+ thru:3
+ thumb:10
  thursday:-2
- thx:-13
- tick:12
- tidi:11
- tied:-6
- tiene:-1
- tight:-8
- til:-5
+ thx:-9
+ tick:9
+ ticks:-5
+ tidi:-5
+ tidy:-4
+ tied:-4
+ tiene:3
+ tight:-9
+ til:-11
  tiles:-8
- till:-12
- tilt:-8
- time:-3
+ till:-3
+ tilt:-12
+ time:1
  timer:-9
- times:-4
- tin:-8
- ting:9
- tingl:8
- tingle:3
- tins:-8
- tip:9
- tipp:-4
+ times:-3
+ tin:-16
+ tingl:9
+ tingle:1
+ tins:-10
+ tiny:-3
+ tip:6
+ tipp:-7
  tips:7
- tired:-7
- title:-6
- to:-5
+ tired:-8
+ tissue:11
+ titanium:-3
+ title:-3
+ to:-4
  toast:-9
- tocar:-4
- tochter:4
- today:-1
- todo:-5
- toe:2
- toes:4
- toffee:5
- together:-11
- told:-12
- tom:-2
- tomato:-4
- tombee:15
- tomo:12
- tomorrow:4
+ tocar:-3
+ tochter:7
+ today:1
+ toddler:-4
+ todo:-9
+ toe:4
+ toffee:3
+ together:-18
+ told:-8
+ tom:3
+ tomato:-8
+ tombee:12
+ tomo:6
+ tomorrow:6
  tone:-3
- tongue:-3
- tonight:1
- too:-13
- took:6
- tools:-14
- toothpaste:4
- top:-13
- topp:-4
- tops:8
- torch:-6
- torn:-7
- total:-12
- touch:-5
- touche:7
- tournesol:-6
+ tongue:1
+ too:-8
+ took:3
+ tools:-11
+ toothpaste:10
+ top:-9
+ topp:-6
+ tops:9
+ torch:-10
+ torn:-5
+ total:-11
+ touche:15
+ tournesol:-5
  tousse:3
- tout:1
- toute:7
- towel:-8
- town:-3
- tr:-8
- trac:-9
- trace:-7
- tractor:-7
- trago:15
- train:3
- translat:-3
- translucent:3
- transparent:21
- tray:-2
- trays:-6
- treasurer:-4
+ tout:-3
+ toute:9
+ towel:-6
+ town:-4
+ tr:-6
+ trac:-7
+ trace:-18
+ tractor:-8
+ trago:5
+ trail:-4
+ translate:-1
+ translucent:1
+ transparent:14
+ traver:2
+ tray:-3
+ trays:-4
+ treasurer:-3
  treat:5
- tree:-10
+ tree:-6
  trees:-3
- tres:9
- trial:-8
- trick:2
- tried:6
- tries:-9
- trimming:1
- tripp:14
- trois:3
- trop:-2
- tropfen:7
- trouble:-1
- trouser:10
- true:-10
- trust:-9
- truth:-4
- tsp:-17
- tub:-2
- tubes:-5
- tubs:-7
- tuesday:6
- tummy:10
- tun:16
+ tres:12
+ trial:-6
+ trick:8
+ tries:-7
+ trimming:2
+ tripl:-4
+ tripp:9
+ trois:6
+ trop:-5
+ tropfen:10
+ trouble:2
+ trouser:11
+ true:-7
+ trust:-12
+ truth:-2
+ try:-11
+ tsp:-9
+ tub:-1
+ tube:1
+ tubes:-6
+ tubs:-5
+ tue:-4
+ tuesday:-2
+ tummy:12
+ tun:15
  tunnel:-3
- turmeric:-5
- turn:7
- turns:-7
- tut:9
- tutor:-7
- twelve:-3
- twenty:-6
- twice:4
- twins:-5
- two:2
- ty:-14
- typ:-4
- typed:-10
- typical:-7
- typo:-9
+ turmeric:-7
+ turn:5
+ turns:-8
+ tut:7
+ tutor:-5
+ twelve:2
+ twenty:-10
+ twice:-2
+ twins:-2
+ two:6
+ ty:-9
+ typ:-1
+ type:2
+ typed:-7
+ typical:-3
+ typo:-4
  typos:-5
- u:-5
- uber:10
- uberfettung:-8
- ubers:8
- uf:-10
+ u:-4
+ uber:17
+ uberfettung:-6
+ ubers:5
+ uf:-11
  ugh:-7
- ugly:-8
- uh:1
- ul:-11
- ultramarine:-5
- um:6
- un:-2
- una:5
- unchang:9
- uncle:-10
- uncur:10
- und:-11
- under:1
- underneath:9
- underside:4
- understand:-4
- undilut:9
- une:7
- unicorn:-11
- units:-8
- unmold:14
- unmould:4
- unscent:-12
- unterarm:21
- until:-1
- update:2
- upside:-4
- urgent:3
- us:-5
- usable:-15
- usado:-7
- use:-24
- used:-5
- useful:-5
- uses:-12
- using:1
- usual:2
- v1:-9
- v2:-10
+ ugly:-5
+ uh:2
+ ul:-9
+ ultramarine:-7
+ um:2
+ un:1
+ una:2
+ unchang:4
+ uncle:-7
+ uncur:9
+ und:-9
+ under:4
+ underneath:6
+ underside:10
+ understand:-5
+ undilut:11
+ une:6
+ unicorn:-13
+ units:-5
+ unmould:1
+ unsaponifi:-2
+ unscent:-5
+ unterarm:11
+ up:-1
+ update:-1
+ upside:-8
+ urgent:4
+ us:-9
+ usable:-9
+ usado:-4
+ use:-19
+ used:-11
+ useful:-7
+ uses:-14
+ using:-4
+ usual:-12
+ v1:-3
+ v2:-11
  v3:-3
  v4:-3
- van:-9
+ van:-6
  vanilla:-5
- vapeur:5
+ vapeur:4
  vapor:-3
- varnish:-5
- vaseline:-5
- vaso:9
- veces:-6
- vegan:-2
+ varnish:-7
+ vaseline:-3
+ vaso:5
+ veces:-8
  vegetable:-14
- vent:-9
- veo:10
- verbena:-3
- verdict:-4
- verify:-11
- verschluckt:12
- verse:-3
- version:-8
+ vent:-12
+ veo:11
+ verbrannt:14
+ verdict:-8
+ verify:-10
+ verschluckt:11
+ verse:-1
+ version:-6
  very:-1
- vet:-2
- veteran:-4
- video:-3
- viel:-2
- village:-7
- vinegar:13
- virgin:-3
- visage:5
- visit:-7
- visitor:-7
+ vet:2
+ veteran:-7
+ video:-11
+ viel:-3
+ village:-6
+ vinegar:14
+ virgin:-4
+ visage:7
+ visit:-5
+ visitor:-5
  vite:-7
- voice:7
- volcano:5
- voll:-1
- volume:-11
- volunteer:-12
- vom:10
- vomit:6
- vous:-10
- w:8
+ voice:8
+ volcano:8
+ voll:5
+ volume:-10
+ volunteer:-10
+ vom:12
+ vomit:-4
+ von:1
+ vous:-5
+ w:5
  waist:-10
- wait:-8
- wake:-2
- wakes:3
- walk:12
- wall:-11
- walnut:-11
+ wait:-6
+ wake:8
+ wakes:4
+ walk:4
+ wall:-12
+ walnut:-7
  wann:-9
- want:-10
- wants:-15
- war:8
+ want:-9
+ wants:-8
+ war:3
  wardrobe:-3
- warm:-4
- warmer:-3
- warn:-9
- was:2
- wash:1
- wasnt:2
- wasp:-3
- wasps:-3
- wasser:-8
- waste:-11
+ was:5
+ wash:-2
+ wasnt:-5
+ wasp:-7
+ wasser:-5
+ waste:-1
+ watch:-9
  water:8
- watery:2
- watr:-5
- watter:-10
- wax:-10
- waxed:-10
+ watery:-4
+ watr:-3
+ watter:-11
+ wax:-2
+ waxed:-4
  waxy:-3
- way:-4
- we:-2
+ way:-2
+ we:-1
  wear:-4
- wears:-11
- weather:-14
- web:-3
- wed:-5
- wedd:9
- wednesday:-4
- week:-14
- weekend:-13
+ wears:-12
+ weather:-10
+ website:-4
+ wed:-4
+ wedd:6
+ week:-4
+ weekend:-12
  weeks:-25
- weep:-1
- weeps:8
- weg:3
- weh:9
- weigh:-10
- weight:-14
- weird:5
- weiss:19
- welcome:-9
- well:-11
- welli:-3
- wenn:-11
- went:-3
- were:2
- wet:9
- weve:-11
- what:2
- whatever:-3
+ weep:-2
+ weeps:9
+ weh:7
+ weigh:-16
+ weight:-9
+ weird:8
+ weiss:14
+ welcome:-4
+ well:-15
+ welli:-4
+ wenn:-13
+ went:-1
+ were:4
+ wet:7
+ weve:-16
+ what:-3
+ whatever:-10
  whats:-12
- whatsoever:-3
- wheel:-9
- wheez:23
- when:2
- whenever:5
- where:6
- whether:-10
- which:-20
- whichever:-8
- while:-10
- whipp:-3
- whisk:-2
- white:6
- whiteboard:-3
- whiter:-3
- whitish:12
- who:-6
+ whatsoever:-4
+ wheel:-3
+ wheez:19
+ wheeze:5
+ whenever:4
+ where:10
+ whether:-9
+ which:-19
+ whichever:-9
+ while:-3
+ whipp:4
+ whisk:3
+ white:5
+ whiter:-8
+ whitish:-3
+ who:-2
  whod:-3
- whole:-2
- wholesaler:-4
- whom:-6
+ whoever:-4
+ whole:-1
+ wholesaler:-6
+ whom:-3
  whose:-5
- why:1
- wide:-6
- width:-2
- wie:-11
- will:-15
- wind:3
- windowsill:2
- windy:-5
- wine:6
- wing:-3
- wins:-13
- winter:-16
- wip:3
- wipe:3
- wiped:10
+ why:-5
+ wide:-8
+ width:-4
+ wie:-4
+ will:-13
+ wind:4
+ window:7
+ windowsill:4
+ windy:-7
+ wine:7
+ wing:-7
+ wins:-11
+ winter:-15
+ wip:4
+ wipe:1
+ wiped:4
  wird:-8
- wire:-7
- wise:-22
- wish:-5
- with:-2
- within:-9
- without:-1
- wk:-6
- wks:-3
- wobb:11
- wobbl:4
+ wire:-8
+ wise:-18
+ wish:-11
+ with:-5
+ within:-8
+ without:-7
+ wk:-5
+ wks:-7
+ wobb:10
+ wobbl:9
  wochen:-2
- woke:8
- wollte:-7
- woman:1
- women:-7
- wonder:-9
- wonky:-4
+ woke:4
+ wollte:-6
+ woman:8
+ women:-5
+ won:-3
+ wonder:-7
+ wonky:-3
  wont:16
- wood:3
- wooden:-9
- wool:-6
- word:-6
- words:-4
- wore:-3
- work:-8
- works:-3
- worksheet:-3
- workshop:-3
- worktop:-6
- worri:-6
- worry:-6
- worse:5
- worst:-3
- worth:-6
- would:-9
- wouldnt:-7
- wow:-6
- wrap:-9
- wrapp:-1
+ wood:-3
+ wooden:-13
+ wool:1
+ word:-5
+ words:-8
+ wore:-7
+ work:2
+ works:-8
+ worksheet:-5
+ workshop:-7
+ worktop:-7
+ worri:4
+ worry:-3
+ worse:7
+ worst:-4
+ worth:1
+ would:-20
+ wouldnt:-12
+ wow:2
+ wrap:-5
+ wrapp:2
  wrapper:-2
- wreck:-1
- wrink:6
- wrinkl:2
- wrist:12
- writ:-6
- write:-4
+ wreck:-4
+ wrinkl:7
+ wrist:10
+ writ:-8
+ write:-10
  written:-3
- wrong:-13
- wrote:-15
- x:-14
- y:2
- ya:-9
- yall:-5
- yard:-8
- year:-6
- years:-11
- yellow:8
- yellowish:8
- yes:-8
- yesterday:11
- yet:-8
+ wrong:-10
+ wrote:-8
+ x2:-5
+ x:-11
+ y:9
+ ya:-6
+ yall:-4
+ yard:-11
+ year:-12
+ years:-16
+ yellow:7
+ yellowish:4
+ yes:1
+ yesterday:10
+ yet:-12
  yeux:-9
  yield:-10
- yo:-3
- yoghurt:-10
- yogurt:-4
- you:-4
- youd:-12
- youll:-3
- young:-12
- youngest:3
- your:-6
- youre:-8
- yours:-9
+ yo:1
+ yoghurt:-5
+ yogurt:-6
+ yolk:-3
+ you:-8
+ youd:-11
+ youll:-2
+ young:-8
+ youngest:2
+ your:-1
+ youre:-7
+ yours:-5
+ yourself:-6
  youve:2
- yr:6
+ yr:3
  yrs:-8
- zap:-6
- zapp:-1
- zappy:-4
+ zap:-11
+ zapp:-8
+ zappy:-12
  zaps:-13
- zero:-5
- zu:-14
- zum:-11
- zwei:-3
- £0:-4
- £1:-5
- £3:-6
- £4:-9
- £9:-2
- °c:-19
- °f:-7
- ¿la:-9
+ zero:-7
+ zu:-11
+ zum:-7
+ zwei:-5
+ £0:-7
+ £1:-4
+ £3:-5
+ £4:-5
+ £6:-1
+ °c:-8
+ °f:-11
+ ·:-2
+ ¿la:-5
  ¿que:-10
- ¿se:-4
- –:-1
- —:-18
- •:-21
- €:-10
- →:-5
+ ¿se:-2
+ –:-18
+ —:-16
+ •:-7
+ €:-3
+ →:-11
+ ☐:-5
 --:5
--A:5
--B:19
+-:-2
+-A:-1
+-B:11
 -C:-5
--D:10
--E:5
--F:-7
--G:-10
--H:10
+-D:5
+-E:3
+-F:-13
+-G:-9
+-H:15
 -I:3
--J:5
--K:7
--L:5
--M:-2
--O:9
--P:4
--Q:-8
--R:6
--S:3
--T:16
--V:2
--W:5
+-J:1
+-K:6
+-L:11
+-M:-1
+-N:-2
+-O:8
+-P:-2
+-Q:-2
+-R:3
+-S:-1
+-T:10
+-V:1
 -Y:-3
--b:1
--f:-2
--g:4
--h:12
--i:-2
--j:-1
--k:-5
--l:-3
--m:3
--n:16
--o:1
--p:-1
--q:5
--r:-5
--s:-3
--t:1
--u:1
--v:2
--w:-1
--y:-14
--z:2
-A-:-5
-A:7
-AA:-1
-AC:7
-AD:-3
-AE:7
-AG:-8
-AH:-7
-AI:-5
-AK:4
-AL:-2
+-b:-5
+-d:14
+-f:1
+-g:8
+-h:8
+-i:-1
+-j:-4
+-k:-4
+-l:-2
+-m:1
+-n:15
+-o:4
+-p:2
+-q:4
+-r:1
+-s:-1
+-t:2
+-u:-1
+-v:-4
+-w:-6
+-y:-7
+-z:-1
+A-:-4
+A:9
+AA:1
+AC:6
+AD:-1
+AE:9
+AF:5
+AG:-6
+AH:-5
+AI:5
+AK:11
+AL:-5
 AM:-6
-AN:-2
-AO:2
-AP:7
-AQ:3
-AR:12
-AS:1
-AT:2
-AV:-1
-AY:16
-Ag:8
-Ah:-9
-Ai:4
+AN:1
+AO:3
+AP:6
+AQ:-2
+AR:11
+AS:-5
+AT:-1
+AW:-1
+AY:9
+Ab:3
+Af:-3
+Ag:10
+Ah:-12
+Ai:3
 Aj:-23
-Ak:-3
-Al:10
-Am:5
+Ak:-2
+Al:3
+Am:7
 An:6
-Ao:8
-Ap:3
-Aq:9
-Ar:2
-As:-5
-Au:10
-Aw:8
+Ao:10
+Ap:-1
+Aq:12
+Ar:6
+As:-1
+Au:8
+Av:5
+Aw:9
 Ay:3
-Az:2
-B:16
+Az:5
+B-:-2
+B:17
 BA:18
 BB:10
-BK:7
+BK:9
 BO:10
-BV:6
-Bf:-9
+BV:11
+Bf:-11
 Bi:4
-Bo:-2
-Bp:3
-Bt:-3
-Bw:-1
-Bz:3
-C-:3
-C:7
-CA:4
-CB:-6
-CC:-3
-CD:13
-CE:1
-CF:-5
-CG:9
-CH:2
+Bp:1
+Bt:-2
+Bw:1
+Bz:8
+C-:1
+C:4
+CA:2
+CC:-1
+CD:15
+CE:-11
+CF:-16
+CG:6
+CH:-4
 CI:-4
-CK:5
-CL:8
-CM:-6
-CO:-7
-CP:-5
-CQ:5
-CR:12
-CS:1
-CV:-5
-CW:-14
-CY:7
-Cb:11
-Cd:2
-Cf:-3
-Cg:-1
-Ch:17
+CK:3
+CL:14
+CM:-10
+CN:4
+CO:-8
+CP:-4
+CQ:9
+CR:10
+CS:8
+CV:-7
+CW:-10
+CY:8
+Cb:7
+Cd:10
+Cf:-1
+Cg:2
+Ch:25
 Ci:3
-Cj:-1
-Ck:4
-Cl:-4
-Cn:-5
-Co:-1
-Cp:6
+Cj:-11
+Ck:12
+Cl:-5
+Cm:8
+Cn:-8
+Co:-4
+Cp:11
 Cq:-12
-Cr:-5
-Cs:-2
+Cs:-4
 Ct:3
-Cv:-8
+Cv:-4
+Cw:-12
 Cz:-5
-D-:-4
+D-:-7
 D:14
-DA:15
-DD:11
-DO:-12
-DQ:11
+DA:23
+DD:14
+DO:-13
+DQ:7
 DS:4
-Db:6
-Di:14
-Dk:14
-Dp:23
-Dq:10
-Dt:11
-Dw:-1
-Dz:4
+Db:13
+Di:6
+Dk:8
+Do:-8
+Dp:8
+Dq:3
+Dt:7
+Dw:-3
+Dz:1
 E-:-6
-E:15
-EA:4
-EC:3
-EE:-6
-EF:-8
-EH:15
-EN:-3
-EO:-1
-EP:-14
-EQ:7
-ER:16
+E:16
+EA:2
+EC:6
+EE:-8
+EF:-7
+EH:16
+EN:1
+EO:3
+EP:-16
+EQ:2
+ER:19
+ES:2
 ET:12
-EV:11
+EV:6
 EW:7
 Ef:-15
-Eh:8
-Ei:7
-El:13
-Eo:-11
-Ep:7
-Eq:3
-Er:-3
-Et:-10
-Ev:-2
-Ew:-14
-Ez:6
-F-:-3
-F:-5
-FC:-8
-FD:4
-FE:-2
-FL:-9
-FM:-6
-FN:-16
-FO:-16
-FP:-4
-FS:-9
-FW:-11
-Fb:8
-Ff:-7
-Fi:-13
-Fj:-10
-Fk:-15
-Fo:-4
-Fp:-8
-Fq:-7
-Fr:-3
-Fs:-13
-Ft:-4
-Fv:-8
-Fw:8
-Fy:9
-Fz:4
-G-:10
-G:-7
-GA:-3
-GC:3
-GF:-3
-GG:8
-GL:10
-GM:-6
-GN:7
-GO:8
-GP:2
-GQ:3
-GR:11
-GS:-12
-GV:3
-GW:8
-GY:-5
+Eh:15
+Ei:4
+El:3
+Eo:-14
+Ep:2
+Eq:4
+Er:-4
+Et:-14
+Ev:2
+Ew:-13
+Ez:2
+F-:-6
+FA:-2
+FC:-9
+FD:7
+FE:-1
+FL:-5
+FM:-3
+FN:-11
+FO:-19
+FP:-6
+FQ:3
+FS:-5
+FW:-13
+Fb:4
+Ff:7
+Fi:-10
+Fj:-4
+Fk:-12
+Fo:-5
+Fp:-6
+Fq:-8
+Fr:-4
+Fs:-15
+Ft:-10
+Fv:-4
+Fw:6
+Fy:8
+G-:9
+G:-4
+GA:3
+GC:2
+GF:-5
+GG:6
+GL:9
+GM:-3
+GN:3
+GO:6
+GQ:5
+GR:14
+GS:-11
+GV:7
+GW:3
+GY:-3
 Gb:1
-Gf:-2
-Gi:-7
-Gj:10
+Gf:-1
+Gi:-3
+Gj:5
 Gl:-5
-Go:1
-Gp:8
+Gp:11
 Gq:-3
-Gr:-3
-Gt:-2
+Gr:-10
+Gt:-4
 Gv:3
-Gw:7
-Gz:7
-H-:10
-H:13
-HA:10
-HE:-7
-HH:9
+Gw:-2
+Gz:6
+H-:4
+H:14
+HA:8
+HE:-6
+HH:11
+HI:8
+HM:-5
 HN:-6
-HO:-2
-HP:3
-HQ:4
-HS:7
-HT:14
-HV:11
-HW:14
-HY:11
-Hb:8
-Hf:2
-Hh:6
-Hi:-20
-Hj:-6
+HO:3
+HP:2
+HQ:-1
+HS:4
+HT:11
+HV:12
+HW:18
+HY:8
+Hb:5
+Hf:-4
+Hh:4
+Hi:-19
+Hj:-3
 Hn:3
 Ho:-6
-Hq:12
-Hr:11
-Ht:-4
-Hw:-14
-Hz:6
+Hp:-3
+Hq:11
+Hr:3
+Ht:-9
+Hw:-13
+Hz:13
 I-:3
-I:-14
-IA:-12
-IC:-3
-IO:-1
+I:-10
+IA:-10
+IC:-2
+IG:-3
 IP:-9
-IQ:3
-IS:-1
-IW:-5
-Ib:-3
-If:3
+IS:-3
+IW:-3
+Ib:-5
+If:-1
 Ii:-9
-Io:-5
-Ip:5
+Ij:-1
+Io:-6
+Ip:3
 It:-7
-Iw:-7
-Iz:-8
-J-:6
-J:10
-JO:-6
-JP:6
-JS:-5
-Jo:-1
-Jt:12
-Jz:8
-K-:8
-K:12
-KA:15
-KE:5
-KK:6
-KN:6
-KO:-6
-KP:6
-KQ:5
-KS:-4
-KT:11
+Iw:-10
+Iz:-7
+J-:4
+J:5
+JO:-5
+JP:3
+JS:-2
+Jt:6
+Jz:7
+K-:6
+K:10
+KA:18
+KE:3
+KK:15
+KN:12
+KO:-4
+KP:10
+KQ:9
+KS:-7
+KT:12
 KV:8
-KW:-3
-Kb:8
-Kf:-7
-Kh:2
+KW:1
+Kb:11
+Kf:-10
+Kh:6
 Ki:-4
-Ko:-6
-Kp:17
+Ko:-1
+Kp:20
 Kr:5
-Kt:3
-Kw:-13
-Kz:-1
-L-:-17
-L:12
-LA:9
-LC:-4
-LG:3
-LN:-4
-LO:-3
+Kt:5
+Kw:-9
+Kz:-2
+L-:-13
+L:15
+LA:6
+LC:-6
+LG:-3
+LN:1
+LO:-6
+LP:-5
 LQ:2
-LS:13
-LY:-7
-Lb:11
-Lf:3
-Lh:2
-Li:-9
-Lk:13
-Lp:14
-Lq:4
-Lr:4
-Lt:1
-Lz:4
+LS:16
+LW:2
+LY:-8
+Lb:5
+Lf:8
+Lh:12
+Li:-5
+Lk:11
+Lo:-2
+Lp:16
+Lq:2
+Lr:7
+Lt:7
+Lw:-5
 M-:-15
-M:-3
-MA:-24
-MC:-15
-MD:5
-ME:-5
-MF:-10
-MG:-11
-MH:-4
-MK:-6
-MM:-9
-MN:1
-MO:-2
-MP:-3
-MQ:-13
+M:-4
+MA:-20
+MC:-3
+MD:13
+ME:-4
+MF:-12
+MG:-13
+MH:2
+MK:-5
+MM:-5
+MO:-4
+MP:-1
+MQ:-9
 MR:-1
-MS:-2
-MV:-8
+MS:-6
+MV:-7
 MW:-2
-Mb:3
+Mb:5
 Md:-3
 Mf:-5
-Mh:-16
-Mi:-2
-Mj:2
-Mk:-5
-Ml:-7
-Mo:-6
-Mp:-8
-Mq:1
-Mr:-11
-Mt:-5
-Mu:-25
-Mv:6
-My:-5
-Mz:-3
-N-:-3
-N:-4
+Mh:-12
+Mi:-5
+Mj:5
+Mk:-3
+Ml:-8
+Mo:-5
+Mp:-4
+Mq:-6
+Mr:-12
+Mt:-9
+Mu:-20
+Mv:-5
+Mw:-7
+My:-7
+N-:7
+N:-7
 NA:-9
-NC:-5
-ND:4
+NC:-6
+ND:6
 NE:-7
-NG:-4
-NH:-15
-NK:-5
-NL:-5
+NF:1
+NG:-6
+NH:-3
+NI:6
+NK:-6
+NL:-4
 NM:-8
-NN:-14
-NO:-8
-NP:-1
-NQ:3
+NN:-13
+NO:-4
+NP:-4
 NR:-13
-NS:-13
+NS:-8
 NT:9
-NV:-13
-NW:-20
-Nb:-18
-Nd:14
-Nf:4
-Ng:7
+NV:-16
+NW:-23
+NY:-3
+Nb:-17
+Nd:9
+Nf:8
+Ng:11
 Nh:-5
-Ni:-10
-Nj:7
-Nk:3
-Nl:4
-Nm:-12
+Ni:-16
+Nj:11
+Nk:10
+Nl:9
+Nm:-11
 Nn:3
-No:-6
-Np:-7
+No:-8
 Nq:-2
-Nr:-18
-Ns:-13
-Nt:-6
+Nr:-19
+Ns:-15
+Nt:-2
 Nu:-4
 Nv:13
-Nw:-7
-Ny:-11
-Nz:1
-O-:-1
-O:1
-OA:-7
-OB:7
-OC:-1
-OD:11
-OE:13
-OF:-5
-OG:-7
-OH:4
-OI:-6
-OJ:5
+Nw:-2
+Ny:-10
+Nz:-3
+O-:-2
+O:3
+OA:-8
+OB:3
+OC:-3
+OD:14
+OE:11
+OF:-10
+OG:-4
+OH:1
+OI:-9
+OJ:19
+OK:-1
 OL:11
-OM:2
-OO:3
-OP:8
-OQ:-3
-OR:4
-OS:-4
+OM:4
+ON:1
+OO:5
+OP:9
+OQ:-2
+OR:1
+OS:-5
 OT:18
-OV:2
-OW:-1
-OY:8
-Ob:3
-Od:4
-Of:3
-Og:1
-Oh:-1
-Oi:-2
-Oj:-4
-Ok:3
-Ol:11
-Om:-6
-On:6
-Oo:2
-Op:-10
-Oq:12
-Or:4
-Ot:5
-Ou:11
-Ov:-5
+OV:-4
+OY:9
+Ob:11
+Od:9
+Of:2
+Og:2
+Oh:3
+Oi:-6
+Oj:-6
+Ok:1
+Ol:8
+Om:-4
+On:2
+Op:-7
+Oq:14
+Or:7
+Ot:3
+Ou:10
+Ov:1
 Ow:-2
+Oz:3
 P-:8
-P:9
-PC:-3
-PE:-7
-PF:2
-PG:9
-PH:11
-PI:-9
-PJ:12
-PK:-2
-PL:3
-PM:4
-PN:-5
-PO:9
-PP:5
-PQ:1
+P:8
+PA:3
+PC:-5
+PE:-11
+PF:3
+PG:3
+PH:9
+PI:-1
+PJ:4
+PK:-4
+PL:5
+PN:1
+PO:11
+PP:7
+PQ:-2
 PR:7
-PS:-2
-PT:12
-PV:9
-PW:6
-PY:1
-Pb:-2
-Pf:-2
-Ph:11
-Pi:11
-Pj:3
-Pl:5
-Pm:-2
-Pn:4
-Po:4
-Pp:-4
-Pq:7
-Pr:8
-Pt:4
+PS:2
+PT:11
+PV:11
+PW:12
+PY:-1
+Pf:-5
+Ph:15
+Pi:8
+Pj:-2
+Pk:-4
+Pl:1
+Pm:-4
+Pn:8
+Po:3
+Pp:-5
+Pq:6
+Pr:7
+Pt:5
 Pu:13
-Pv:3
-Pw:-8
-Py:-11
-Pz:8
-Q-:9
-Q:4
-QA:-4
-QC:-4
-QD:1
-QE:4
-QF:9
-QG:5
-QH:-6
-QK:-7
-QL:8
-QM:-16
-QO:2
-QP:-12
-QQ:-15
-QS:-12
-QT:5
-QV:-15
-QW:-11
-QY:-3
-Qb:-9
-Qd:11
-Qf:-15
-Qg:6
-Qh:-1
-Qi:-1
-Qj:5
-Qk:1
-Ql:8
-Qm:1
-Qo:-9
-Qp:-1
-Qq:-20
-Qr:7
-Qs:-7
-Qt:-3
-Qu:-2
-Qv:15
-Qw:5
-Qy:4
-Qz:-3
-R-:9
-R:14
-RA:-5
-RC:6
-RE:2
-RG:-5
-RH:12
-RL:5
+Pv:-1
+Pw:-12
+Py:-13
+Pz:4
+Q-:11
+Q:3
+QA:-5
+QC:-7
+QD:2
+QE:3
+QF:7
+QG:-2
+QH:-4
+QK:-3
+QL:6
+QM:-13
+QN:-2
+QO:-2
+QP:-15
+QQ:-9
+QR:-2
+QS:-11
+QT:7
+QV:-14
+QW:-5
+QY:-5
+Qb:-12
+Qd:10
+Qf:-6
+Qg:7
+Qh:-7
+Qi:-2
+Qj:2
+Qk:-1
+Ql:4
+Qm:14
+Qo:-6
+Qp:-4
+Qq:-13
+Qr:4
+Qs:-10
+Qt:-5
+Qv:20
+Qw:9
+Qy:3
+Qz:-11
+R-:4
+R:12
+RC:10
+RE:6
+RG:-9
+RH:3
+RL:3
 RN:3
-RP:8
-RQ:4
-RS:23
-RV:8
-RW:10
-RY:10
-Rb:-2
-Rh:14
-Ri:-8
-Rk:4
-Rm:-3
-Rp:-7
-Rr:6
-Rt:6
-Rw:-6
-Rz:7
-S-:9
-S:-2
-SA:6
-SC:1
+RO:1
+RP:7
+RQ:11
+RS:16
+RV:13
+RW:18
+RY:3
+Rb:2
+Rh:10
+Ri:-7
+Rk:10
+Rl:-3
+Rm:-2
+Ro:4
+Rp:-5
+Rr:8
+Rt:7
+Rw:-11
+Rz:4
+S-:3
+S:-3
+SA:2
+SC:3
 SD:2
-SE:1
+SE:-3
 SF:-1
-SG:1
-SH:-10
-SK:-3
-SL:8
-SM:1
-SN:3
-SO:-8
-SP:-1
-SQ:-4
-SR:5
+SH:-11
+SK:-5
+SL:6
+SM:-3
+SN:-4
+SO:-4
+SP:-5
+SR:11
 SS:6
-SW:-8
-Sb:7
-Sf:-9
-Sh:-19
+SW:-5
+Sb:10
+Sf:-6
+Sh:-12
 Sj:-5
-Sk:8
-Sl:-10
-Sm:14
-So:3
-Sp:2
-Sr:7
-St:-1
-Su:-4
-Sw:-5
-Sy:-3
-Sz:-10
-T-:-4
+Sk:3
+Sl:-2
+Sm:16
+So:9
+Sp:9
+Sq:-2
+Sr:8
+Su:-3
+Sw:-6
+Sy:-5
+Sz:-1
+T-:-7
 T:8
-TA:9
-TH:12
-TK:-3
-TO:13
-Th:7
-Ti:14
-To:3
-Tp:15
+TA:7
+TH:9
+TK:-4
+TO:14
+Th:16
+Ti:9
+To:-1
+Tp:11
 Tq:4
-Tt:5
+Tt:11
 Tz:-1
-VA:6
-VB:11
-VC:12
-VE:8
-VK:10
-VN:-8
-VO:6
-VP:14
-VS:-8
-VT:5
-VW:6
-Vf:-7
+V-:2
+V:4
+VA:7
+VB:13
+VC:10
+VE:10
+VK:13
+VN:-7
+VO:2
+VP:12
+VS:-1
+VT:4
+VW:8
+Vf:-10
 Vi:3
-Vo:-9
-Vp:4
-Vq:11
-Vr:12
-Vt:-3
-Vw:-1
-Vz:5
-W-:4
-W:6
+Vo:-6
+Vp:1
+Vq:3
+Vr:8
+Vt:3
+Vw:-5
+Vz:7
+W-:7
+W:5
 WA:1
 WC:7
-WE:-1
-WF:-9
-WG:3
-WH:-1
-WK:2
-WL:5
-WM:-9
-WN:3
-WO:4
-WP:-2
-WQ:-2
-WR:15
-WS:3
+WE:6
+WF:-22
+WG:1
+WH:1
+WL:-6
+WM:-5
+WN:1
+WO:6
+WP:-4
+WQ:-1
+WR:11
+WS:8
 WT:3
-WV:-2
-WW:-6
-WY:8
-Wb:-8
-Wf:-6
-Wg:-7
-Wh:3
-Wi:2
-Wk:3
-Wl:7
-Wm:8
+WV:-6
+WW:-12
+WY:6
+Wb:-5
+Wf:-12
+Wg:-9
+Wh:4
+Wi:1
+Wj:-1
+Wk:1
+Wl:9
+Wm:4
 Wo:6
-Wp:-1
+Wp:-6
 Wq:-4
-Wt:-1
-Wv:11
-Ww:2
-X:13
-XA:13
-Y-:2
-Y:12
-YA:9
-YC:-10
-YN:7
+Wr:-9
+Wv:8
+Ww:-1
+Wz:-1
+X:15
+XA:15
+Y-:-5
+Y:10
+YA:7
+YC:-15
+YN:12
 YO:-1
-YP:-5
-YQ:8
-YS:-10
-YW:12
-YY:-6
-Yf:-9
-Yh:8
-Yi:-4
-Yl:-9
-Yo:9
-Yp:7
-Yr:17
-Yt:-11
-Yz:6
-any:-8
-b-:7
-b:10
-bA:11
-bC:-2
-bE:8
-bG:11
-bH:-3
-bK:14
-bN:7
-bP:-3
-bQ:-8
-bR:6
+YP:-8
+YQ:4
+YS:-4
+YW:5
+YY:-1
+Yf:-10
+Yh:11
+Yi:-1
+Yl:-4
+Yo:-1
+Yp:12
+Yr:6
+Yt:-10
+Yw:-1
+Yz:7
+any:-11
+b-:5
+b:13
+bA:7
+bC:-5
+bE:13
+bG:3
+bH:-2
+bK:12
+bN:12
+bO:-3
+bP:-5
+bQ:-6
+bR:1
 bS:8
-bW:3
-bb:-3
-bf:-13
-bh:-3
+bW:2
+bb:-5
+bf:-1
 bi:8
-bj:-10
-bl:9
-bm:12
-bo:-6
+bj:-7
+bl:6
+bm:4
+bo:-1
 bp:9
-bq:3
+bq:4
 br:10
-bt:4
-bw:-2
-bz:7
-d-:3
-d:9
-dA:10
-dO:-4
-dQ:-4
-di:8
-dt:3
-dw:-6
-dz:11
-f-:4
-f:-4
-fA:-3
-fC:-10
-fE:-9
-fF:-7
-fG:-11
+bt:3
+bw:-1
+bz:6
+d-:-4
+d:13
+dA:11
+dO:-1
+dQ:-5
+di:3
+dt:1
+dw:-13
+dz:8
+f-:5
+f:-6
+fA:1
+fC:-5
+fE:-16
+fF:-6
+fG:-15
 fH:-9
-fK:-2
-fM:-12
-fN:-13
-fO:-2
-fP:-9
-fQ:-9
-fR:4
-fS:-10
-fV:-9
-fW:-5
-fY:-12
-fb:2
-ff:-14
+fI:6
+fK:-1
+fM:-8
+fN:-15
+fO:3
+fP:-7
+fQ:7
+fR:9
+fS:-5
+fV:-11
+fW:-9
+fY:-7
+ff:-23
 fg:-13
-fh:8
+fh:15
 fi:6
-figures:-4
+figures:-6
 fj:-2
 fl:-6
 fo:1
-fp:-17
-fq:-18
-fr:-1
-fs:-9
-ft:-7
-fu:6
+fp:-16
+fq:-16
+fr:-2
+fs:-10
+ft:-2
+fu:7
 fv:-3
-fw:-2
-fy:-9
-fz:-2
-g-:4
-g:-4
-gA:-1
-gC:-3
+fw:-5
+fy:-13
+fz:-9
+g-:3
+g:-2
+gA:-9
+gC:-4
 gE:-1
-gN:-13
+gN:-7
 gO:-4
-gP:-3
+gP:-6
 gW:4
-gY:-3
-gg:-15
-gl:-9
-gt:5
+gf:6
+gg:-9
+gl:-3
+go:-1
+gt:3
 gy:-12
-gz:-5
-h-:11
-h:20
-hA:8
-hC:3
-hE:-16
-hF:-11
+gz:-13
+h-:10
+h:14
+hA:6
+hC:-6
+hE:-14
+hF:-12
 hG:-9
-hH:-4
-hJ:7
+hH:3
+hJ:15
 hK:-5
-hM:5
+hM:12
 hN:8
-hO:-1
-hP:-2
-hQ:9
-hR:6
-hS:-3
-hT:-10
-hW:11
-hb:9
-hf:-8
-hh:6
-hi:-3
-hj:-7
-hm:-5
-hn:3
-ho:-6
-hp:-14
+hO:1
+hP:1
+hQ:4
+hR:4
+hS:-8
+hT:-8
+hW:10
+hb:13
+hf:-3
+hh:5
+hj:-2
+hn:4
+ho:-7
+hp:-9
 hq:8
-hr:-4
-ht:5
-hu:4
-hw:-11
-hz:-4
-i-:-1
+hr:1
+ht:1
+hu:10
+hw:-8
+hz:-10
 i:2
-iA:9
-iB:9
-iC:2
-iD:-2
-iE:10
-iF:-1
+iA:6
+iB:7
+iC:8
+iD:-4
+iE:9
+iF:1
 iG:-2
-iH:-1
-iI:-7
-iJ:6
-iK:-4
+iH:-2
+iI:-4
+iJ:11
+iK:-1
 iL:-4
-iM:-3
-iN:-3
-iO:6
-iP:10
+iM:2
+iN:1
+iO:4
+iP:11
 iQ:3
 iR:8
-iS:-6
-iT:10
-iW:4
-iY:15
-ib:8
-if:6
+iS:-8
+iT:8
+iV:-3
+iW:3
+iY:7
+ib:6
 ig:-9
-ih:-1
-ii:-4
-ij:-2
-ik:-7
-il:-8
-io:4
+ih:4
+ii:-2
+ij:-6
+ik:-6
+il:-14
+im:3
+io:1
 ip:-5
 iq:1
 ir:1
 is:1
-it:-1
-iu:-8
-iv:-3
-iw:-4
-iy:4
-iz:-1
-j-:-2
-j:-5
-jA:7
-jC:-10
-jD:5
-jE:-10
-jF:4
-jH:4
-jK:-3
-jM:-10
-jN:-12
-jO:-3
-jP:-9
-jQ:-3
+it:-3
+iu:-3
+iv:-4
+iy:2
+iz:-2
+j-:-3
+j:-3
+jA:12
+jC:-9
+jD:4
+jE:-12
+jF:3
+jG:-4
+jH:8
+jK:-2
+jM:-5
+jN:-3
+jP:-1
+jQ:-11
 jS:-3
-jW:-3
-jf:-3
+jb:3
+jf:-9
 jh:-5
-ji:8
-jj:-1
-jm:10
-jo:4
-jp:1
-jq:-10
-jr:12
-js:4
-jt:-3
-jw:-10
-k-:-1
-k:8
+ji:5
+jj:-3
+jm:11
+jo:-4
+jp:-2
+jq:-11
+jr:8
+js:7
+jt:2
+jw:-5
+jz:2
+k-:-4
+k:7
 kA:6
-kD:16
-kM:8
-kN:6
-kO:2
-kQ:9
-kS:-2
-kW:-7
-kf:14
-ki:5
-ko:-10
-kp:1
-kr:7
-kt:1
-kw:4
+kD:11
+kN:3
+kO:-3
+kQ:7
+kW:-3
+kf:9
+ki:7
+ko:-8
+kp:4
+kr:12
+kt:-1
+kw:5
 kz:7
-l-:11
-l:-2
-lA:-15
-lN:-2
-lO:17
-lP:10
-lQ:1
-lY:-9
-lf:-11
-lg:7
-lh:6
-lo:-3
-long:-11
-longer:-16
-lt:2
-lz:-3
-m-:-5
-m:8
+l-:13
+l:1
+lA:-3
+lN:-3
+lO:5
+lP:7
+lQ:2
+lY:-6
+lf:-10
+lg:8
+lh:5
+long:-10
+longer:-17
+lt:7
+lz:1
+m-:-6
+m:9
 mA:-4
-mE:4
-mG:-9
-mO:-1
-mP:12
-mS:8
-mY:1
-mf:12
-mi:4
-mj:-3
-ml:6
-mm:-6
-mo:1
-mp:1
-mq:3
-mr:2
-mt:-2
-mw:10
-mz:3
-n-:11
-n:14
-nK:8
-nO:5
-nP:8
-nQ:3
-nn:14
+mE:13
+mG:-12
+mO:-4
+mP:8
+mS:11
+mW:-2
+mY:-4
+mf:8
+mi:-3
+ml:11
+mm:-9
+mo:4
+mp:2
+mq:5
+mr:-1
+mt:-1
+mw:2
+mz:-3
+n-:6
+n:8
+nK:4
+nO:1
+nP:5
+nn:15
 no:-5
-nt:-7
-nw:5
-o-:2
-o:3
-oA:-2
-oB:16
-oC:-4
-oD:3
+nt:1
+nw:4
+o-:3
+o:2
+oA:1
+oB:5
+oC:-2
+oD:11
 oE:12
-oF:-10
-oG:6
-oH:3
-oJ:1
-oK:11
-oL:8
-oM:9
-oN:2
-oO:9
-oP:15
-oQ:-3
-oR:9
-oS:3
-oT:3
-oV:10
-oY:1
-ob:9
-of:-1
-og:-3
-oh:-1
-oi:-7
-oj:1
+oF:-13
+oG:4
+oH:-3
+oJ:3
+oK:16
+oL:5
+oM:6
+oN:4
+oO:6
+oP:16
+oQ:-7
+oR:13
+oS:7
+oT:7
+oV:6
+oW:-4
+oY:7
+ob:13
+of:1
+og:-2
+oi:-3
+oj:3
 ok:-10
-om:-9
+ol:2
+om:-10
 on:-3
-oo:-1
-op:2
-oq:5
-or:-5
-os:3
+op:-1
+oq:4
+or:5
 ot:3
-ou:10
-ov:-7
+ou:7
+ov:-4
 ow:-7
-oy:-4
-oz:8
-p-:-1
-p:3
-pA:10
-pB:4
-pC:-1
-pE:1
-pF:6
-pG:1
-pH:-7
-pK:19
-pL:-1
-pM:7
-pN:6
-pO:16
+oy:-8
+oz:9
+p:2
+pA:8
+pB:6
+pC:2
+pE:-2
+pF:1
+pG:-6
+pH:-8
+pK:14
+pL:-4
+pM:-5
+pN:7
+pO:11
 pP:8
-pQ:7
-pR:-3
-pS:12
-pV:3
-pW:4
-pY:-3
-pf:-11
-pg:-7
-ph:-4
-pi:2
-pj:-8
-pl:14
-pm:-1
-po:3
-pq:1
+pQ:1
+pR:3
+pS:9
+pV:6
+pW:8
+pY:6
+pb:3
+pf:-8
+pg:-2
+ph:-1
+pi:1
+pj:-9
+pl:10
+po:2
+pp:7
+pq:-2
 pr:4
-ps:7
-pt:-3
-pv:3
-pw:-9
-pz:-1
-q-:-12
-q:8
-qA:3
-qC:-3
-qF:7
-qH:7
-qM:-13
-qN:4
-qO:-8
-qP:-6
-qQ:-5
-qS:-12
-qV:-7
-qW:-2
-qf:8
-qh:15
-qi:-5
-qj:1
-qk:-4
-qo:-9
-qp:-12
-qq:-9
-qr:-14
-qw:-15
-qz:2
-r-:-3
-r:4
-rA:12
-rB:11
-rC:-16
-rD:6
-rE:2
-rG:-3
-rH:-2
-rJ:1
-rK:3
-rL:15
-rM:1
-rN:-4
-rO:5
-rP:-3
-rQ:-10
-rR:10
-rS:-6
+ps:1
+pt:-9
+pv:6
+pw:-11
+pz:4
+q-:-4
+q:16
+qA:5
+qC:5
+qF:4
+qH:3
+qM:-6
+qN:8
+qO:-12
+qP:-10
+qQ:1
+qS:-13
+qV:-9
+qW:-3
+qf:10
+qh:4
+qi:-2
+qj:3
+qk:-7
+qo:-10
+qp:-10
+qq:-13
+qr:-5
+qt:-5
+qw:-4
+qz:-1
+r-:1
+r:3
+rA:14
+rB:10
+rC:-14
+rD:3
+rE:6
+rF:-5
+rG:-1
+rH:-3
+rJ:2
+rK:2
+rL:20
+rM:3
+rN:-7
+rO:3
+rP:-2
+rQ:-4
+rR:5
+rS:-4
 rT:8
-rV:11
-rW:1
-rY:-2
-rb:-3
-recipe:-24
-rf:-9
-rg:6
-rh:10
+rV:14
+rW:6
+rY:-4
+rb:-8
+recipe:-21
+rf:-12
+rg:8
+rh:7
 ri:-1
-rj:7
-rk:-9
-rl:1
-rm:3
-ro:2
-rp:4
-rq:4
-rr:5
-rs:-3
-rt:4
+rj:1
+rk:-7
+rl:3
+ro:-1
+rq:5
+rr:3
+rs:-6
+rt:2
 ru:3
-rv:-2
-rw:-5
-ry:8
+rv:-3
+rw:-13
+ry:7
 rz:4
-s-:6
-s:-1
-sA:7
-sO:5
-sP:3
-sf:-14
-sg:3
-short:-4
-si:-3
+s-:-1
+s:7
+sA:1
+sO:7
+sP:1
+sf:-7
+sg:5
+short:-5
+si:-10
 so:-4
-sr:12
-st:4
-sv:-12
-sw:-3
-t-:3
+sr:20
+st:-1
+sv:-16
+sw:-4
+t-:-1
 t:-2
-tA:-2
-tB:2
-tD:10
+tA:-5
+tB:3
+tC:2
+tD:12
 tE:4
-tF:-2
-tG:-1
-tH:-1
-tI:6
-tJ:3
+tF:3
+tG:1
+tH:1
+tI:3
+tJ:8
 tK:-2
-tL:4
-tM:-5
-tN:1
+tL:-1
+tM:3
+tN:5
 tO:3
-tQ:3
-tR:-2
-tS:2
-tT:1
-tV:2
-tW:-3
+tP:2
+tQ:-3
+tR:3
+tW:-7
 tY:-1
-tb:-3
-td:3
+tb:-4
+td:5
 tf:-6
 tg:-1
-th:10
-ti:-1
-tj:-2
-tk:2
-tl:-1
-tm:5
-tn:2
-to:2
-tp:5
-tq:6
+th:7
+ti:2
+tj:-9
+tk:-3
+tl:5
+tm:9
+tn:1
+to:-1
+tp:7
+tq:3
 tr:8
 ts:-4
-tt:-4
-tu:9
-tv:-4
-tw:-12
-ty:-7
-tz:4
-u-:7
-u:13
-uA:10
-uO:-8
-uP:6
-uW:10
+tt:-5
+tu:14
+tv:-11
+tw:-9
+ty:-18
+tz:3
+u-:6
+u:11
+uA:5
+uO:-5
+uP:4
+uW:5
 ui:-9
-uo:2
-ut:6
-v-:-8
-v:-1
+uo:4
+ut:4
+uz:-6
+v-:-6
 vA:-1
-vN:-7
-vO:-4
-vP:-3
+vC:-4
+vN:-12
+vP:-1
 vQ:10
-vS:-6
-vW:3
-vf:3
-vi:-2
-vl:-8
-vo:13
-vp:8
-vr:-11
-vt:-10
-vv:8
-vw:-2
+vS:-7
+vW:6
+vf:4
+vi:3
+vl:-13
+vo:15
+vp:6
+vr:-8
+vt:-6
+vv:9
+vw:2
 vz:4
-w:-10
+w-:-1
+w:-13
+wA:-4
 wB:10
-wC:-1
-wD:5
-wE:7
-wF:1
-wG:1
+wC:-2
+wD:14
+wE:4
+wF:-4
 wH:-21
-wK:-8
-wN:3
-wP:5
-wR:8
-wS:-18
-wV:-4
-wW:4
-wY:-8
-wb:-8
-wd:-2
-wf:3
+wK:-3
+wL:-3
+wM:-4
+wO:7
+wP:4
+wQ:-4
+wR:6
+wS:-7
+wV:5
+wW:-1
+wY:-7
+wb:-2
+wf:4
 wh:-11
-whole A:-2
+whole A:-3
 whole D:12
-whole H:10
-whole J:9
-whole K:20
-whole S:-6
-whole n:-1
+whole H:8
+whole J:19
+whole K:16
+whole S:-7
+whole n:7
 whole p:-5
-whole recipe:-3
-wi:-2
-wj:-5
-wk:2
-wm:-5
-wo:-7
-wp:-2
-wq:-12
-wr:-4
-ws:-4
-wt:2
+whole recipe:-6
+wi:-3
+wj:-6
+wk:4
+wl:3
+wm:-7
+wo:-3
+wp:-3
+wq:-8
+wr:-3
+ws:-10
 wu:-4
-ww:1
-wy:-14
+ww:2
+wy:-6
 wz:3
-y-:-12
-y:-6
-yA:-8
-yC:-4
-yE:6
-yF:-2
-yP:-9
-yS:-8
-yg:-8
-yo:-10
+y-:-13
+y:-1
+yA:-10
+yC:-6
+yE:2
+yF:-5
+yP:-6
+yS:-10
+yg:-4
+yo:-14
 yp:-4
 yt:-12
-yy:-6
-yz:-13
+yy:-10
+yz:-18
+z-:3
 z:2
 zA:1
-zB:12
-zC:-14
-zD:-4
-zE:5
-zF:3
-zG:-3
+zB:9
+zC:-13
+zD:-2
+zE:11
+zF:6
+zG:-4
 zH:5
-zI:-6
-zJ:4
-zK:-5
-zL:-12
-zM:-4
-zN:-3
-zO:5
-zP:-2
-zQ:4
-zR:9
-zS:-6
-zT:12
-zV:12
-zW:-4
-zY:4
-zb:-8
-zd:3
-zf:-4
-zg:16
-zh:-1
-zi:-8
-zj:-5
+zI:-5
+zJ:-3
+zK:-2
+zL:3
+zM:-5
+zN:2
+zO:7
+zP:-4
+zQ:5
+zR:3
+zS:2
+zT:9
+zV:8
+zY:6
+zb:-14
+zd:7
+zf:-2
+zg:14
+zh:1
+zi:-6
+zj:-4
 zk:-6
-zl:8
-zm:4
-zo:4
-zp:-1
-zq:5
-zr:-3
-zs:4
-zt:-1
-zu:-3
-zv:3
-zw:-4
-zy:-1
-zz:-4`;
+zl:5
+zo:5
+zp:-4
+zq:-1
+zs:6
+zt:3
+zu:-12
+zv:1
+zw:2
+zz:-2`;

@@ -66,7 +66,7 @@ const amountsIn = (text: string): number => (text.match(new RegExp(amount, 'gi')
 const numeral = '\\d+(?:[.,]\\d+)?|two|three|four|five|six|one and a half|two and a half';
 const partOf = `(?<part>(?:a )?half|double|twice|triple|treble|quadruple|a third|a quarter|(?:${numeral})(?: times| ?[x×]))`;
 const whole =
-  '(?:everything|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|the (?:recipe|lot|whole (?:thing|recipe|lot)|amounts?|batch|above))';
+  '(?:everything|(?:every|each) (?:single )?(?:thing|line|row|item|ingredient|amount|figure|weight|last thing)|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|the (?:recipe|lot|whole (?:thing|recipe|lot)|amounts?|batch|above))';
 const lightly = '(?:(?:only|just|then|actually|exactly|precisely|really|now|a) )*';
 /** What somebody did, or is about to do. */
 const doing =
@@ -140,7 +140,7 @@ const ofMould = /\((?:\w+ ){0,2}(?:holds?|takes?|fits?|for)\b[^()\n]*\)/gi;
 const parted =
   /\b(?:the (?:rest|remainder|other (?:half|part|third))|remaining|half (?:of it )?(?:went|goes|is|was) (?:to|for))\b/i;
 const mightBe =
-  /\b(?:if|when(?! (?:i|we) (?:made|did|mixed|cooked))|once|before|could|can|should|might|would(?! like)|may|later|usually|normally|always|sometimes|next)\b/i;
+  /\b(?:if|when(?! (?:i|we) (?:made|did|mixed|cooked))|(?<!\bat )once|before|could|can|should|might|would(?! like)|may|later|usually|normally|always|sometimes|next)\b/i;
 
 /** "The coconut is a 1 kg jar, and I used half": of the jar. */
 const ofPack = /\b(?:jar|tub|block|pack|packet|bag|tin|can|bottle|brick|bucket|carton)s?\b/i;

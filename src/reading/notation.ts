@@ -33,11 +33,13 @@ const rules: readonly Rule[] = [
   // "Of caustic soda, 4 oz. Of carrot juice, well strained, 4 oz": what a sentence begins with is what it weighs
   rule(
     'Of ',
-    `(?<=(?:^|[.!?:;"“”'(])\\s*)Of (?!(?:course|late|this|that|these|those|it|them|which|all|what|my|both|each)\\b)(?:the )?(\\p{L}+(?: \\p{L}+){0,2}?)(?:, (?!and\\b)\\p{L}[\\p{L} ]{2,24})?[ ,:]+(?:take |use |weigh )?(?=${number} ?${unit}\\b)`,
+    `(?<=(?:^|[.!?:;"“”'(])\\s*)Of (?!(?:course|late|this|that|these|those|it|them|which|all|what|my|both|each)\\b)(\\p{L}+(?: \\p{L}+){0,2}?)(?:, (?!and\\b)\\p{L}[\\p{L} ]{2,24})?[,:] *(?=${number} ?${unit}\\b\\.? *(?:exactly|each|in all|[.,;\\n]|$))`,
     '$1 ',
     '',
     'gmu',
   ),
+  // "olive oil pure and simple" is of no other kind
+  rule('pure and', ' ?\\bpure and simple\\b', ''),
   // "a cup-sized trial" measures nothing
   rule('-size', '\\b(?:cup|mug|pint|litre|gallon|spoon|thimble)-sized?\\b', 'small'),
   rule('b.', '\\b(cocoa|shea|mango|kokum) b\\.(?=[ :]*\\d)', '$1 butter'),

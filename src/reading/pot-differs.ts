@@ -31,7 +31,7 @@ const any = (words: string): string => `(?:${words.trim().replace(/\s+/g, '|')})
 const kin = any(relations);
 /** Another batch, somebody else, nobody yet. */
 const elsewhere = new RegExp(
-  `\\?|\\b(?:if|would(?!nt| not (?:thicken|trace|come|set|mix|go|get|work))|could(?! be anything| not be)|might have|next (?:time|batch|one)|last (?:time|batch|week|month|year|spring|summer|autumn|winter|one)|previous|earlier|once|usually|normally|always|nearly|almost|about to|thought (?:about|of)|tempted|considered|(?:another|other|first|second|third) (?:batch|soap|recipe|time|go|try|attempt|one)|(?:he|she|they) (?:uses?|takes?|makes?|puts?|likes?|swears?|wanted|offered|will|ll)|(?:my|our) ${kin} (?:[a-z]+ )?(?:takes|uses|makes|does|has|puts|swears|says|thinks)|hers|his|(?:my )?old one)\\b`,
+  `\\?|\\b(?:if|would(?!nt| not (?:thicken|trace|come|set|mix|go|get|work))|could(?! be anything| not be)|might have|next (?:time|batch|one)|last (?:time|batch|week|month|years?|spring|summer|autumn|winter|one)|previous|earlier|once|usually|normally|always|nearly|almost|about to|thought (?:about|of)|tempted|considered|(?:another|other|first|second|third) (?:batch|soap|recipe|time|go|try|attempt|one)|(?:he|she|they) (?:uses?|takes?|makes?|puts?|likes?|swears?|wanted|offered|will|ll)|(?:my|our) ${kin} (?:[a-z]+ )?(?:takes|uses|makes|does|has|puts|swears|says|thinks)|hers|his|(?:my )?old one)\\b`,
 );
 const put = any(
   'put used took added tipped poured threw gave weighed melted stirred dissolved sprinkled dropped dumped',
@@ -170,7 +170,7 @@ const made = (): readonly Net[] => [
       `\\b(?:${put}|went in|in went|remelted|topped|as well|later|again|too|then|upped|helped|gave|mixed up|another|extra|more|additional|on top|threw)\\b`,
     ),
     unless:
-      /\?|\bfor (?:the )?X|\b(?:already|citric|acid|vinegar|lemon|juice|would(?! not)|next|should|if|weighs?|at a time|by the|water first|into the water|nearly|almost|never|spil(?:led|t)|stuck|left in|could)\b/,
+      /\?|\bweighed (?:the )?L again\b|\bfor (?:the )?X|\b(?:already|citric|acid|vinegar|lemon|juice|would(?! not)|next|should|if|weighs?|at a time|by the|water first|into the water|nearly|almost|never|spil(?:led|t)|stuck|left in|could)\b/,
     undone: /\b(?:citric|acid|vinegar|lemon)\b/,
     always: true,
   },

@@ -34,6 +34,9 @@ const more: Readonly<Record<string, number>> = {
   'blind-68': 2,
   'blind-71': 7,
   'blind-73': 1,
+  'blind-74': 2,
+  'blind-75': 2,
+  'blind-77': 7,
 };
 
 for (const set of sets) {

@@ -103,6 +103,8 @@ export const sets = [
   'blind-73',
   'blind-74',
   'blind-75',
+  'blind-76',
+  'blind-77',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

@@ -106,7 +106,6 @@ const notes: Readonly<Record<string, readonly [asked: readonly string[], harmles
   ],
   'all of it so many times': [
     [
-      'I doubled every line for the big mould, so two of everything in it, lye too.',
       'Everything went in twice over.',
       'All weights were doubled by me.',
       'Only half of each went in.',

@@ -434,6 +434,7 @@ describe('a recipe in another size', () => {
     [`Original: ${fats}, NaOH 78 g, water 160 g. I made exactly half of everything. Is the lye right?`, 200],
     [`${fats}, NaOH 78 g, water 160 g. I only have a small loaf tin so I used precisely half of everything.`, 200],
     [`${fats}, NaOH 78 g, water 160 g. I doubled everything. Is the lye for the double batch right?`, 800],
+    [`${fats}, NaOH 78 g, water 160 g. Two loaves at once, so I doubled every single thing. Right for the pot?`, 800],
     [`Full batch is ${fats}, castor 20 g. I only want to do a half batch. How much lye for the half batch?`, 200],
     [`${fats}, 5 % superfat. How much lye for a double batch?`, 800],
     [`I halved the recipe: ${fats}, NaOH 78 g, water 160 g. Is the lye right?`, 400],
