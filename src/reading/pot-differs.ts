@@ -98,7 +98,7 @@ const made = (): readonly Net[] => [
         '\\b(?:only|just) the (?:other|remaining) (?:two|three|four|ones?|…|#|oils|fats)|\\b(?:only|just) the others\\b',
         '\\bF [^.?#]{0,12}\\b(?:it )?stayed (?:in (?:the|its)|at (?:home|the)|behind|where|on the|home)\\b',
         '\\bline (?:is|was|stays|stayed) empty\\b',
-        '\\bno F\\b(?! (?:flavou?r|smell|taste|scent|left|problem|trouble|free|, no N|or N|and N|at all\\)|in (?:the|any|that)\\b))',
+        '(?<!\\bhad )\\bno F\\b(?! (?:flavou?r|smell|taste|scent|left|problem|trouble|free|, no N|or N|and N|at all\\)|in (?:the|any|that)\\b))',
         '\\b(?:everything|all)\\b[^.?#]{0,20}\\b(?:but|except|bar) (?:(?:the|my) )*F',
         '\\b(?:struck|never saw|forgot (?:all )?about) (?:(?:the|my) )*F',
         '\\b(?:therefore|hence|so|is|was|mine|thus|then) (?:just|only) (?:the )?F and (?:the )?F\\b(?! (?:#|S|…))',
