@@ -90,7 +90,7 @@ const made = (): readonly Net[] => [
         '\\b(?:batch|one|soap|pot|mine|loaf|it) (?:has|had|got|contains|holds) (?:none|nothing) of (?:it|that|them|F)',
         '\\bno F (?:at all )?in (?:mine|it|this|here|the pot|there)\\b',
         '\\b(?:didnt|did not|havent) (?:put|use|add|take|melt|weigh) (?:any|a gram|a drop|one gram)\\b',
-        '\\bF (?:- )?free\\b',
+        '\\b(?:made|make|is|was|it|mine|stayed|went|batch) (?:[a-z]+ ){0,2}F (?:- )?free\\b',
         '\\b(?:made|did|poured|cooked|stirred|mixed|finished) (?:(?:it|this|mine|them|all|up|the soap) )*without (?:(?:the|any|that|my) )*F\\b',
         '\\b(?:save for|(?:apart|aside) from) (?:(?:the|my|that) )*F\\b(?! i (?:had|have))',
         '\\b(?:cross|crossed|strike|struck|rub|rubbed) (?:out )?(?:(?:the|my|that) )*F(?: line)?(?: out)?\\b',
@@ -98,7 +98,7 @@ const made = (): readonly Net[] => [
         '\\b(?:only|just) the (?:other|remaining) (?:two|three|four|ones?|…|#|oils|fats)|\\b(?:only|just) the others\\b',
         '\\bF [^.?#]{0,12}\\b(?:it )?stayed (?:in (?:the|its)|at (?:home|the)|behind|where|on the|home)\\b',
         '\\bline (?:is|was|stays|stayed) empty\\b',
-        '\\bno F\\b(?! (?:flavou?r|smell|taste|scent|left|problem|trouble|free|, no N|or N|and N|at all\\)|in (?:the|any|that)\\b))',
+        '(?<!\\bhad )\\bno F\\b(?! (?:flavou?r|smell|taste|scent|left|problem|trouble|free|, no N|or N|and N|at all\\)|in (?:the|any|that)\\b))',
         '\\b(?:everything|all)\\b[^.?#]{0,20}\\b(?:but|except|bar) (?:(?:the|my) )*F',
         '\\b(?:struck|never saw|forgot (?:all )?about) (?:(?:the|my) )*F',
         '\\b(?:therefore|hence|so|is|was|mine|thus|then) (?:just|only) (?:the )?F and (?:the )?F\\b(?! (?:#|S|…))',
@@ -165,7 +165,7 @@ const made = (): readonly Net[] => [
   // more lye by the spoon
   {
     tells:
-      /(?:\bV|\b(?:heaped |level |scant |more |extra |another )*(?:tea|table|dessert|tea |table |dessert )?spoons?(?:fuls?)?|\bpinch(?:es)?|\bdash|\bhandful|\bscoop|\b(?:few|some) (?:more |extra )?(?:flakes|beads|pearls|grains|crystals)|\b(?:little|bit|some|touch|dash) (?:more|extra)|\b(?:shot|dose|helping|extra|second lot|further lot|second portion)) (?:(?:more|extra|of|the|dry|pure|fresh|additional|caustic) )*L\b|\b(?:topped|upped|increased) (?:the )?L (?:up )?by\b|\bL (?:again|once more|more)\b(?! (?:than|or less))|\b(?:knife (?:tip|point)|tip of a knife) of L|\banother (?:[a-z]+ )?of L/,
+      /(?:\bV|\b(?:heaped |level |scant |more |extra |another )*(?:tea|table|dessert|tea |table |dessert )?spoons?(?:fuls?)?|\bpinch(?:es)?|\bdash|\bhandful|\bscoop|\b(?:few|some) (?:more |extra )?(?:flakes|beads|pearls|grains|crystals)|\b(?:little|bit|some|touch|dash) (?:more|extra)|\b(?:shot|dose|helping|extra|second lot|further lot|second portion)) (?:(?:more|extra|of|the|dry|pure|fresh|additional|caustic) )*L\b|\b(?:topped|upped|increased) (?:the )?L (?:up )?by\b|(?<!\b(?:weigh|check|measur)(?:ed|ing)? (?:the )?)\bL (?:again|once more|more)\b(?! (?:than|or less))|\b(?:knife (?:tip|point)|tip of a knife) of L|\banother (?:[a-z]+ )?of L/,
     beside: new RegExp(
       `\\b(?:${put}|went in|in went|remelted|topped|as well|later|again|too|then|upped|helped|gave|mixed up|another|extra|more|additional|on top|threw)\\b`,
     ),
@@ -177,9 +177,9 @@ const made = (): readonly Net[] => [
   // all of it so many times
   {
     tells:
-      /\b(?:doubled|tripled|trebled|quadrupled|halved) (?:up )?(?:(?:on|the) )*(?:every|each|all|it|this|them|that|recipe|card|lot|whole|amounts?|weights?|figures?|quantit(?:y|ies)|list|numbers)\b|(?:(?:…|#|S|\btwo|\bthree|\btwice|\bdouble|\bhalf|\btriple) of|\btwice|\bdouble) everything\b|\beverything (?:[a-z]+ ){0,4}(?:twice(?: over)?|double|twofold|doubled|in double)\b|\b(?:twice|double|triple) (?:of )?that(?! much)\b|(?:…|#|\btwice|\bdouble|\btriple|\bhalf) (?:of each\b|size\b|the (?:amounts?|weights?|figures|quantit(?:y|ies)|list))\b|\b(?:all|each|every) (?:the )?(?:amounts?|weights?|figures?|lines?|ingredients?|rows?|thing)[^.?#]{0,12}\b(?:doubled|twice|halved|tripled|times (?:two|three|#|…))\b|\b(?:made|did|is|was) (?:it )?(?:a |an )?(?:double|triple|half) (?:one|batch|lot|recipe)\b|^(?:#|…) (?:of )?that (?:is|was|went)\b|(?:#|…|\btwo|\bthree) times over\b|\b(?:doubled|tripled|halved) throughout\b|\bmultiplied (?:it |everything |all |them )*(?:all )?(?:by|with)\b|(?:…|#|\btwice) as much of (?:each|everything|all)\b|\b(?:two|three|four)fold\b|\b(?:the|a) double (?:of|helping)\b|\b(?:upscaled|downscaled|scaled) (?:it|everything|all|this|that|them|the (?:lot|recipe|list))\b|\b(?:list|recipe|lot) (?:twice|two times|three times)\b/,
+      /\b(?:doubled|tripled|trebled|quadrupled|halved) (?:up )?(?:(?:on|the) )*(?:every|each|all|it|this|them|that|recipe|card|lot|whole|amounts?|weights?|figures?|quantit(?:y|ies)|list|numbers)\b|(?:(?:…|#|S|\btwo|\bthree|\btwice|\bdouble|\bhalf|\btriple) of|\btwice|\bdouble) everything\b|\beverything (?:[a-z]+ ){0,4}(?:twice(?: over)?|double|twofold|doubled|in double)\b|\b(?:twice|double|triple) (?:of )?that(?! much)\b|(?:…|#|\btwice|\bdouble|\btriple|\bhalf) (?:of each\b|size\b|the (?:amounts|weights|figures|quantit(?:y|ies)|list))\b|\b(?:all|each|every) (?:the )?(?:amounts?|weights?|figures?|lines?|ingredients?|rows?|thing)[^.?#]{0,12}\b(?:doubled|twice|halved|tripled|times (?:two|three|#|…))\b|\b(?:made|did|is|was) (?:it )?(?:a |an )?(?:double|triple|half) (?:one|batch|lot|recipe)\b|^(?:#|…) (?:of )?that (?:is|was|went)\b|(?:#|…|\btwo|\bthree) times over\b|\b(?:doubled|tripled|halved) throughout\b|\bmultiplied (?:it |everything |all |them )*(?:all )?(?:by|with)\b|(?:…|#|\btwice) as much of (?:each|everything|all)\b|\b(?:two|three|four)fold\b|\b(?:the|a) double (?:of|helping)\b|\b(?:upscaled|downscaled|scaled) (?:it|everything|all|this|that|them|the (?:lot|recipe|list))\b|\b(?:list|recipe|lot) (?:twice|two times|three times)\b/,
     unless:
-      /\b(?:checked|check|measured|weighed everything|weighed (?:it|them|all)|counted|liners?|lining|paper|size|volume|trace|read|sister always|stuck to|single batch as|so that|instead of (?:doubl|halv)|not|didnt|per|speed|strength|price|cost)\b/,
+      /\b(?:checked|check|measured|weighed everything|weighed (?:it|them|all)|counted|liners?|lining|paper|size|volume|trace|read|sister always|stuck to|single batch as|in (?:january|february|march|april|may|june|july|august|september|october|november|december)|so that|instead of (?:doubl|halv)|not|didnt|per|speed|strength|price|cost)\b/,
     below: true,
   },
   // "100 it is"
