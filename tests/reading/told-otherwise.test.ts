@@ -36,7 +36,6 @@ describe('what is told of the pot against its list is asked about', () => {
     "There was a lump of lye left in the jug which I rinsed down the drain. Could've been 5 grams, could've been 15 or more.",
     'I poured too quickly, the scale stood at 150 by the end, and all of that went into the water.',
     "I only saw afterwards that the scale said 149. That's what is in the soap.",
-    'It only fills a shoebox, so on the day I took each amount times two.',
     "In the end I didn't use any water, the 300 g was frozen cow's milk instead.",
     'I saw the castor later in its glass on the windowsill, the whole 50 g. It never made it into the pot.',
     'Method: melt the coconut, the palm and the cocoa butter in a bain-marie. Add the olive.',
