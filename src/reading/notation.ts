@@ -160,7 +160,7 @@ const lyeParts =
 const solution = /\b(?:stock|solution|master ?batch|masterbatched|premix(?:ed)?|lye water)\b/i;
 
 /** "Lye stock (50 NaOH : 50 water)": how strong it is, in the line of a solution. */
-function solutionOf(text: string): string {
+function solutionOf(text: string, told: Aside[]): string {
   if (!solution.test(text)) return text;
   return text.replace(/^.*$/gm, (line) => {
     if (!solution.test(line)) return line;
@@ -170,6 +170,7 @@ function solutionOf(text: string): string {
       const strength = (100 * lye) / (lye + water);
       const others = line.replace(said, '').match(/\d+(?:[.,]\d+)?(?= ?(?:%|per ?cent))/g) ?? [];
       if (!isWhole || others.some((one) => Number(one.replace(',', '.')) !== strength)) return said;
+      told.push({ text: others.length > 0 ? said : String(water), why: 'how the solution was mixed' });
       return others.length > 0 ? '' : `(${strength} %)`;
     });
   });
@@ -184,7 +185,7 @@ export function plainly(post: string): { readonly text: string; readonly told: r
     if (why !== '') for (const [found] of text.matchAll(pattern)) told.push({ text: found, why });
     text = text.replace(pattern, as);
   }
-  const { text: rest, dropped } = withoutParts(solutionOf(text));
+  const { text: rest, dropped } = withoutParts(solutionOf(text, told));
   told.push(...dropped.map((one) => ({ text: one, why: 'the weights say it, too' })));
   return { text: rest, told };
 }

@@ -57,6 +57,8 @@ const known: readonly string[] = [
   'blind-7-037: I keep vinegar and a tap within 2 steps.',
   'md-units-in-heading: One of my 5 kids spilled juice on the paper.',
   'blind-7-044: One of my 5 kids spilled juice on the paper.',
+  '71-015: One of my 5 kids spilled juice on the paper.',
+  '74-062: Version 2.1 of the list.',
 ];
 
 test('what is told beside a recipe changes nothing of it unasked', () => {
