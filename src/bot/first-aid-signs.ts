@@ -61,14 +61,14 @@ function letterOf(token: string): string {
   return first > 47 && first < 58 ? '0' : '.';
 }
 
-/** "No wait, scratch that, 100 grams": nobody is hurt. */
-const takenBack = /\bscratch that\b/g;
+/** "No wait, scratch that, 100 grams", "salt to taste": nobody is hurt. */
+const ofNobody = /\bscratch that\b|\bsalt to taste\b/g;
 
 /** Signs of a text; null where it speaks of no body. */
 export function signsOf(text: string): Signs | null {
   const tokens =
     plainOf(text)
-      .replace(takenBack, ' ')
+      .replace(ofNobody, ' ')
       .match(/[a-z0-9\u0080-\uffff]+|[.!?;\n|,]/g) ?? [];
   const letters = tokens.map(letterOf).join('');
   return bodily.test(letters) ? { stretches: stretchesOf(tokens, letters), whole: wholeOf(letters) } : null;
