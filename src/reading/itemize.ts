@@ -1,30 +1,24 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { afterPhrases } from './after.ts';
 import { alsoWarm } from './also-warm.ts';
-import { anotherFat } from './another-fat.ts';
 import { answered } from './answered.ts';
 import { asMuch } from './as-much.ts';
 import { askedApart, hydroxideMeant, sodaMeant } from './asked.ts';
-import { besidePot } from './beside-pot.ts';
 import type { Cuts } from './bind.ts';
 import { asBlend } from './blend.ts';
-import { brokenOff } from './broken-off.ts';
 import { byTheKilo } from './by-the-kilo.ts';
 import { clean } from './clean.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns.ts';
 import { conversions } from './conversions.ts';
 import { endOfCook, looksOfPot } from './cook.ts';
-import { countedIn } from './counted-in.ts';
 import { dissolvedInWater } from './dissolved-in.ts';
 import { drawnFrom } from './drawn-from.ts';
 import { elsewise } from './elsewise.ts';
 import { filledUp } from './filled-up.ts';
 import { heldBack } from './held-back.ts';
 import { iceOfWater } from './ice-of-water.ts';
-import { inExchange } from './in-exchange.ts';
 import { inItsPlace } from './in-its-place.ts';
 import { leaveStore } from './in-store.ts';
-import { inTwice } from './in-twice.ts';
 import { inTwoVessels } from './in-two-vessels.ts';
 import { drawnIn } from './infused.ts';
 import { type Item, itemsOf } from './items.ts';
@@ -33,17 +27,14 @@ import { keptSolution } from './kept-solution.ts';
 import { kindTold } from './kind-told.ts';
 import { laterWater } from './later-water.ts';
 import { layOut } from './layout.ts';
-import { leftStanding } from './left-standing.ts';
 import { lessThere } from './less-there.ts';
 import { wholeWords } from './letters.ts';
 import type { Lexicon } from './lexicon.ts';
 import { lyeFree } from './lye-free.ts';
 import { lyeOnFats } from './lye-on-fats.ts';
 import { headsLiquid, partsOfWater } from './lye-water.ts';
-import { madeGood } from './made-good.ts';
 import { moved } from './moved.ts';
 import { namedBefore } from './named-before.ts';
-import { notOfPot } from './not-of-pot.ts';
 import { otherUses } from './other-use.ts';
 import { packOfLye } from './pack-of-lye.ts';
 import { countPacks, manyOfIt, sizedPacks, takeParts } from './packs.ts';
@@ -71,8 +62,7 @@ import { type Signals, signalsOf } from './signals.ts';
 import { withoutSpeakers } from './speakers.ts';
 import type { Speller } from './spelling.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './stock.ts';
-import { stockTaken } from './stock-taken.ts';
-import { stockWeighed } from './stock-weighed.ts';
+import { heardOut } from './stories.ts';
 import { addUp, breakDown, takeOff } from './sums.ts';
 import { superfatNow } from './superfat-now.ts';
 import { tares } from './tare.ts';
@@ -86,8 +76,6 @@ import { unitColumns } from './unit-columns.ts';
 import { unitsMeant } from './units-meant.ts';
 import { wasLast } from './was-last.ts';
 import { washedWith } from './washed-with.ts';
-import { weighedAgain } from './weighed-again.ts';
-import { wentInLess } from './went-in.ts';
 import { whatStays } from './what-stays.ts';
 import { wholly } from './wholly.ts';
 import { equalParts, fractionShares, partsOn, shareBase } from './worded-shares.ts';
@@ -215,22 +203,11 @@ export function itemize(reader: Reader, input: string): Cut {
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
   const laid = unitsBefore(unitColumns(shareColumn(applyColumns(twins.tokens, lexicon, prims))), lexicon);
   const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
-  const stock = stockWeighed({ tokens: meant.tokens, prims, words: cut.words });
-  const taken = stockTaken({ tokens: stock, prims, words: cut.words });
-  const again = weighedAgain({ tokens: taken, prims, words: cut.words });
-  const beside = besidePot({ tokens: again, prims, words: cut.words });
-  const broken = brokenOff(notOfPot({ tokens: beside.tokens, prims, words: cut.words }));
-  const counted = countedIn({ tokens: broken.tokens, prims, words: cut.words });
-  const another = anotherFat({ tokens: counted, prims, words: cut.words });
-  const exchange = inExchange({ tokens: another.tokens, prims, words: cut.words });
-  const standing = leftStanding({ tokens: exchange.tokens, prims, words: cut.words });
-  const twice = inTwice({ tokens: standing.tokens, prims, words: cut.words });
-  const good = madeGood({ tokens: twice.tokens, prims, words: cut.words });
-  const rested = wentInLess({ tokens: good.tokens, prims, words: cut.words });
-  const stays = whatStays(rested.tokens);
+  const story = heardOut({ tokens: meant.tokens, prims, words: cut.words });
+  const stays = whatStays(story.tokens);
   const less = lessThere({ tokens: stays.tokens, prims, words: cut.words });
-  const move = moved({ tokens: less.tokens, prims, words: cut.words }, good.tokens);
-  const share = partOfIt({ tokens: move.tokens, prims, words: cut.words }, good.tokens);
+  const move = moved({ tokens: less.tokens, prims, words: cut.words }, story.listed);
+  const share = partOfIt({ tokens: move.tokens, prims, words: cut.words }, story.listed);
   let tokens = conversions(superfatNow({ tokens: share.tokens, prims, words: cut.words }), lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
@@ -240,14 +217,7 @@ export function itemize(reader: Reader, input: string): Cut {
   const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [
     ...twins.told,
     ...meant.told,
-    ...beside.told,
-    ...broken.told,
-    ...another.told,
-    ...exchange.told,
-    ...standing.told,
-    ...twice.told,
-    ...good.told,
-    ...rested.told,
+    ...story.told,
     ...stays.told,
     ...ahead.back,
     ...before.back,
@@ -265,17 +235,7 @@ export function itemize(reader: Reader, input: string): Cut {
     tokens,
     items,
     back: heard.back,
-    unheard:
-      heard.unheard ??
-      broken.unheard ??
-      another.unheard ??
-      exchange.unheard ??
-      twice.unheard ??
-      good.unheard ??
-      move.unheard ??
-      share.unheard ??
-      ahead.unheard ??
-      right.unheard,
+    unheard: heard.unheard ?? story.unheard ?? move.unheard ?? share.unheard ?? ahead.unheard ?? right.unheard,
     unheardChange: (isHeard, isAsked, pot) => {
       const told = { tokens, prims, words: cut.words };
       return (
