@@ -8,6 +8,7 @@ import { relations } from './cue-words.ts';
 import type { PutRight } from './put-right.ts';
 import { rawText } from './scan.ts';
 import { type Cut, sentencesOf } from './sentences.ts';
+import { isSmallTalk } from './small-talk.ts';
 import { rowsBefore } from './tale.ts';
 import { isAny, isFat, isIngredient, massOf } from './token-is.ts';
 import type { Token } from './tokens.ts';
@@ -206,8 +207,12 @@ const behind = 1;
 
 /** The words that tell so; null where none do. */
 export function potDiffers(cut: Cut, back: readonly PutRight[], pot: InPot): string | null {
-  nets ??= made();
   const { tokens, prims } = cut;
+  // "palm in the place of palm": what came is not known
+  const odd = back.find(({ text }) => /^I took (.+?)(?: \(.*\))? in the place of \1,/.test(text));
+  if (odd) return rawText(prims, tokens[odd.from]?.from ?? 0, tokens[odd.to - 1]?.to ?? 0);
+  const sentences = sentencesOf(cut);
+  if (sentences.every((sentence) => isSmallTalk(tokens, sentence))) return null;
   const rows = rowsBefore(tokens, tokens.length);
   const ids = new Set(
     rows.flatMap(({ id, at }) => {
@@ -215,7 +220,6 @@ export function potDiffers(cut: Cut, back: readonly PutRight[], pot: InPot): str
       return token?.t === 'name' && token.meaning.kind === 'alkali' ? [token.meaning.id] : [id];
     }),
   );
-  const sentences = sentencesOf(cut);
   const texts = sentences.map((sentence, k) => {
     const listed = rows.filter(({ figure, at }) => figure < sentence.from && at < sentence.from);
     const valueAt = (figure: number): number => {
@@ -246,13 +250,11 @@ export function potDiffers(cut: Cut, back: readonly PutRight[], pot: InPot): str
       return sign === '@' ? letterOf(token, pot, ids) : sign;
     });
   });
-  // "palm in the place of palm": what came is not known
-  const odd = back.find(({ text }) => /^I took (.+?)(?: \(.*\))? in the place of \1,/.test(text));
-  if (odd) return rawText(prims, tokens[odd.from]?.from ?? 0, tokens[odd.to - 1]?.to ?? 0);
   const last = rows.reduce((most, { at }) => Math.max(most, at), -1);
   for (const [k, sentence] of sentences.entries()) {
     const text = texts[k] ?? '';
-    if (elsewhere.test(text)) continue;
+    if (isSmallTalk(tokens, sentence) || elsewhere.test(text)) continue;
+    nets ??= made();
     const isHeard = back.some(({ from, to }) => from < sentence.to && to > sentence.from);
     const near = texts.slice(Math.max(0, k - before), k + behind + 1).join(' ');
     for (const { tells, beside, unless, undone, always, below } of nets) {

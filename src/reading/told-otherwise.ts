@@ -8,6 +8,7 @@ import { papers } from './cue-words.ts';
 import type { PutRight } from './put-right.ts';
 import { rawText } from './scan.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
+import { isSmallTalk } from './small-talk.ts';
 import { isFat, isIngredient } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import { thingOf, weighedAt, weighedThings } from './weighed.ts';
@@ -183,10 +184,11 @@ const before = 3;
 
 /** The words that tell so; null where none do. */
 export function toldOtherwise(cut: Cut, back: readonly PutRight[]): string | null {
-  tales ??= made();
   const { tokens, prims } = cut;
-  const list = listOf(tokens);
   const sentences = sentencesOf(cut);
+  if (sentences.every((sentence) => isSmallTalk(tokens, sentence))) return null;
+  tales ??= made();
+  const list = listOf(tokens);
   const texts = sentences.map((sentence: Sentence) =>
     sentence.text.replace(/[@#]/g, (sign, place: number) => {
       const token = tokens[sentence.tokenAt(place)];
@@ -194,6 +196,7 @@ export function toldOtherwise(cut: Cut, back: readonly PutRight[]): string | nul
     }),
   );
   for (const [k, sentence] of sentences.entries()) {
+    if (isSmallTalk(tokens, sentence)) continue;
     if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
     const text = texts[k] ?? '';
     for (const { tells, beside, unless, undone, heard } of tales) {

@@ -6,6 +6,7 @@ import { nearly } from './changes.ts';
 import { papers } from './cue-words.ts';
 import { rawText } from './scan.ts';
 import { type Cut, type Sentence, sentencesOf } from './sentences.ts';
+import { isSmallTalk } from './small-talk.ts';
 import { isAny } from './token-is.ts';
 import type { Token } from './tokens.ts';
 import { thingOf, weighedThings } from './weighed.ts';
@@ -210,10 +211,6 @@ const forNothing = (): RegExp => {
 const own = /^(?:me|mine|in mine|my pot|my version) :/;
 const isFigure = (token: Token): boolean => token.t === 'quantity';
 
-/** A row of names and amounts tells nothing. */
-const tells = (token: Token): boolean =>
-  token.t === 'word' ? token.text !== 'of' : token.t === 'name' && /^(?:under|over|short)$/i.test(token.text);
-
 /** Nobody has done it. */
 const open = /\?|\b(?:would|should|could|can|if|might|maybe)\b/;
 
@@ -248,7 +245,7 @@ export function unheardChange(
   const sentences = sentencesOf(cut);
   for (const [k, sentence] of sentences.entries()) {
     if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
-    if (!isAny(cut.tokens, sentence.from, sentence.to, tells)) continue;
+    if (isSmallTalk(cut.tokens, sentence)) continue;
     // "mine: avocado 300 g", and no other list before it
     if (own.test(sentence.text) && !isAny(cut.tokens, 0, sentence.from, isFigure)) continue;
     if (isAsked && (open.test(sentence.text) || !isDone.test(sentence.text))) continue;
