@@ -3,11 +3,11 @@
  * 200 g"), that so much of another came for it ("the palm was rancid, binned. Used 200 g tallow in its place"), or that
  * the soap was made without it ("out of castor, so I did without").
  */
+import { hearNotes, type Span } from './hear-notes.ts';
 import { type PutRight, withValue, written } from './put-right.ts';
-import { rawText } from './scan.ts';
-import { type Cut, sentencesOf } from './sentences.ts';
-import { hush, isPlain, isSum, rowOf, rowsOf, type Tale, type Told, taleAt, toldIn, weightAt } from './tale.ts';
-import { isAny, isFat } from './token-is.ts';
+import type { Cut } from './sentences.ts';
+import { hush, isPlain, isSum, rowOf, rowsOf, type Tale, type Told, toldIn, weightAt } from './tale.ts';
+import { isFat } from './token-is.ts';
 import { asAside, asFiller, type Token } from './tokens.ts';
 import type { Weighed } from './weighed.ts';
 
@@ -73,47 +73,26 @@ let made: readonly (readonly [Rule, RegExp])[] | null = null;
 const open =
   /\?|\b(?:if|when|could(?! not\b)|would|might|may|maybe|perhaps|next|last (?:time|batch|year|month|winter|spring|summer|autumn|loaf)|some ?day|usually|normally|always|never|once|thinking|wondering|before|earlier|previous|first|hers|his|theirs|she|he|they|her|him|you|nearly|almost|half|or)\b/;
 
-/** Notes of a post that are looked at: one with more of them tells no tale. */
-const mostNotes = 40;
-
 /** The list as such a note leaves it. */
-export function anotherFat(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
-  const tells = (token: Token): boolean => token.t === 'word' && cues.has(token.text);
-  if (!cut.tokens.some(tells)) return { tokens: cut.tokens, told: [], unheard: null };
-  const out = [...cut.tokens];
-  const told: PutRight[] = [];
-  let unheard: string | null = null;
-  let count = 0;
-  const sentences = sentencesOf(cut);
-  sentences.forEach((sentence, k) => {
-    const end = sentences[k + 1]?.to ?? sentence.to;
-    if (sentence.names === 0 || count > mostNotes || !isAny(out, sentence.from, end, tells)) return;
-    const tale = taleAt(sentences, k);
-    made ??= patterns.map(([rule, pattern]) => [rule, new RegExp(pattern, 'd')] as const);
-    for (const [rule, pattern] of made) {
-      const match = pattern.exec(tale.text);
-      const said = match ? wholeOf(tale, match) : '';
-      if (!match || match.index >= tale.turn || open.test(said)) continue;
-      count++;
+export const anotherFat = (cut: Cut): ReturnType<typeof hearNotes> =>
+  hearNotes<Rule>(cut, {
+    cues,
+    isWorth: ({ names }) => names > 0,
+    patterns: () => {
+      made ??= patterns.map(([rule, pattern]) => [rule, new RegExp(pattern, 'd')] as const);
+      return made;
+    },
+    isOpen: (tale, match) => open.test(wholeOf(tale, match)),
+    hear: (rule, { tokens, sentence, tale, match, span }) => {
       const at = toldIn(tale, match);
-      const row = rowOf(out, out[at('f')], sentence.from);
-      const name = out[at('g')];
-      if (!row || !isFat(out[row.at]) || (name && !(isFat(name) && rowsOf(out, name, sentence.from).length === 0)))
-        continue;
-      const change = rule(out, row, at, said);
-      const [from, to] = [tale.tokenAt(match.index), tale.tokenAt(match.index + match[0].length - 1) + 1];
-      if (change === 'unheard') unheard ??= rawText(cut.prims, out[from]?.from ?? 0, out[to - 1]?.to ?? 0);
-      else if (change) told.push(applied(out, change, from, to));
-      else continue;
-      return;
-    }
+      const row = rowOf(tokens, tokens[at('f')], sentence.from);
+      const name = tokens[at('g')];
+      if (!row || !isFat(tokens[row.at])) return null;
+      if (name && !(isFat(name) && rowsOf(tokens, name, sentence.from).length === 0)) return null;
+      const change = rule(tokens, row, at, wholeOf(tale, match));
+      return change === null || change === 'unheard' ? change : applied(tokens, change, span);
+    },
   });
-  return { tokens: told.length > 0 ? out : cut.tokens, told, unheard };
-}
 
 /** What was matched, with the rest of its clauses on both sides. */
 function wholeOf({ text, turn }: Tale, { index, 0: found }: RegExpExecArray): string {
@@ -123,7 +102,7 @@ function wholeOf({ text, turn }: Tale, { index, 0: found }: RegExpExecArray): st
   return text.slice(since, to) + (/^[^.!;?]*.?/.exec(behind)?.[0] ?? '');
 }
 
-function applied(out: Token[], { row, comes }: Change, from: number, to: number): PutRight {
+function applied(out: Token[], { row, comes }: Change, { from, to }: Span): PutRight {
   const [weight, goes, name] = [out[row.figure], out[row.at], out[comes?.name ?? -1]];
   const value = comes ? weightAt(out, comes.figure, row.figure) : 0;
   const back = (text: string): PutRight => ({

@@ -3,24 +3,11 @@
  * coconut", "so used 50 g more olive in its place", "another 15 g of lye in 40 g of water went in", "9 g stuck in the
  * cup, so 136 g is what went in". It counts where its figures make up those of the list.
  */
+import { hearNotes, type Span } from './hear-notes.ts';
 import { type PutRight, withValue, written } from './put-right.ts';
-import { rawText } from './scan.ts';
-import { type Cut, sentencesOf } from './sentences.ts';
-import {
-  hush,
-  isPlain,
-  isSum,
-  type Name,
-  rowOf,
-  rowsBefore,
-  rowsOf,
-  type Tale,
-  type Told,
-  taleAt,
-  toldIn,
-  weightAt,
-} from './tale.ts';
-import { isAny, isIngredient } from './token-is.ts';
+import type { Cut } from './sentences.ts';
+import { hush, isPlain, isSum, type Name, rowOf, rowsBefore, rowsOf, type Told, toldIn, weightAt } from './tale.ts';
+import { isIngredient } from './token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 import type { Weighed } from './weighed.ts';
 
@@ -269,55 +256,24 @@ let made: readonly (readonly [Rule, RegExp])[] | null = null;
 const open =
   /\?|\b(?:if|could|would(?! not\b)|might|may|maybe|perhaps|next time|last time|some ?day|usually|normally|always|thinking|wondering|ought i|should (?:i|we)|hers|his|theirs|she|he|they)\b/;
 
-/** Notes of a post that are looked at: one with more of them tells no tale. */
-const mostNotes = 40;
-
 /** The weights as a note leaves them. */
-export function madeGood(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
-  const none = { tokens: cut.tokens, told: [], unheard: null };
-  const tells = (token: Token): boolean => token.t === 'word' && cues.has(token.text);
-  if (!cut.tokens.some(tells)) return none;
-  const out = [...cut.tokens];
-  const told: PutRight[] = [];
-  let unheard: string | null = null;
-  let count = 0;
-  const sentences = sentencesOf(cut);
-  sentences.forEach((sentence, k) => {
-    const end = sentences[k + 1]?.to ?? sentence.to;
-    if (sentence.figures === 0 || count > mostNotes || !isAny(out, sentence.from, end, tells)) return;
-    const tale = taleAt(sentences, k);
-    made ??= patterns.map(([rule, pattern]) => [rule, new RegExp(pattern, 'd')] as const);
-    for (const [rule, pattern] of made) {
-      const match = pattern.exec(tale.text);
-      if (!match || match.index >= tale.turn || open.test(tale.text.slice(0, match.index + match[0].length))) continue;
-      const note = { tokens: out, from: sentence.from, to: sentence.to };
-      count++;
-      const change = rule(note, toldIn(tale, match));
-      const span = spanOf(tale, match);
-      // "the 250 above for the palm should be 350" where the palm has 200
-      if (change === 'unheard') unheard ??= rawText(cut.prims, out[span.from]?.from ?? 0, out[span.to - 1]?.to ?? 0);
-      else if (change) told.push(applied(out, change, span));
-      else continue;
-      return;
-    }
+export const madeGood = (cut: Cut): ReturnType<typeof hearNotes> =>
+  hearNotes<Rule>(cut, {
+    cues,
+    isWorth: ({ figures }) => figures > 0,
+    patterns: () => {
+      made ??= patterns.map(([rule, pattern]) => [rule, new RegExp(pattern, 'd')] as const);
+      return made;
+    },
+    isOpen: ({ text }, { index, 0: found }) => open.test(text.slice(0, index + found.length)),
+    // "the 250 above for the palm should be 350" where the palm has 200 is unheard
+    hear: (rule, { tokens, sentence, tale, match, span }) => {
+      const change = rule({ tokens, from: sentence.from, to: sentence.to }, toldIn(tale, match));
+      return change === null || change === 'unheard' ? change : applied(tokens, change, span);
+    },
   });
-  return told.length > 0 ? { tokens: out, told, unheard } : { ...none, unheard };
-}
 
-const spanOf = (tale: Tale, match: RegExpExecArray): { readonly from: number; readonly to: number } => ({
-  from: tale.tokenAt(match.index),
-  to: tale.tokenAt(match.index + match[0].length - 1) + 1,
-});
-
-function applied(
-  out: Token[],
-  { rows, comes }: Change,
-  { from, to }: { readonly from: number; readonly to: number },
-): PutRight {
+function applied(out: Token[], { rows, comes }: Change, { from, to }: Span): PutRight {
   const texts: string[] = [];
   const gone: Figure['quantity'][] = [];
   const stays = (k: number): boolean => k === comes?.figure || k === comes?.name;

@@ -1,18 +1,6 @@
 /** Stories around a list: what they change of it for certain, what they tell of nothing in the pot, and what stays asked. */
 import { describe, expect, test } from 'vitest';
-import { loadCatalogue } from '../../src/catalogue/load.ts';
-import { makeReader, readRecipe } from '../../src/reading/index.ts';
-
-const reader = makeReader(loadCatalogue());
-const read = (text: string) => {
-  const { fats, alkali, waterGrams, doubts } = readRecipe(reader, text);
-  return {
-    grams: Object.fromEntries(
-      [...fats, ...alkali, { id: 'water', grams: waterGrams }].map((one) => [one.id, Math.round(one.grams ?? 0)]),
-    ),
-    doubts: doubts.map(({ id }) => id),
-  };
-};
+import { potOf as read } from './pot.ts';
 
 const base = {
   'olive-oil-virgin': 520,

@@ -1,18 +1,7 @@
 /** What a post tells of was planned, weighed or taken back, and what really went in. */
 import { describe, expect, test } from 'vitest';
-import { loadCatalogue } from '../../src/catalogue/load.ts';
-import { makeReader, readRecipe } from '../../src/reading/index.ts';
+import { potOf as read } from './pot.ts';
 
-const reader = makeReader(loadCatalogue());
-const read = (text: string) => {
-  const { fats, alkali, waterGrams, doubts } = readRecipe(reader, text);
-  return {
-    grams: Object.fromEntries(
-      [...fats, ...alkali, { id: 'water', grams: waterGrams }].map((one) => [one.id, Math.round(one.grams ?? 0)]),
-    ),
-    doubts: doubts.map(({ id }) => id),
-  };
-};
 const reads = (text: string, grams: Readonly<Record<string, number>>): void =>
   expect(read(text)).toEqual({ grams, doubts: [] });
 
