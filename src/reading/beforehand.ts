@@ -1,9 +1,10 @@
 /** What is done to a post before it is cut into words: its notation made plain, other versions left out. */
+import { fatesOf } from './aside-fates.ts';
 import { type Aside, withoutBooks } from './book-columns.ts';
 import { withoutLeaders } from './leaders.ts';
 import { plainly } from './notation.ts';
 import { withoutPacks } from './pack-lines.ts';
-import type { Assumption, Fate, RecipeReading } from './reading.ts';
+import type { Assumption, RecipeReading } from './reading.ts';
 import { shortened } from './talk.ts';
 import { saidOfEarlier, withoutEarlier } from './versions.ts';
 
@@ -22,9 +23,6 @@ export function beforehand(input: string): Beforehand {
   const { text, told } = withoutEarlier(plain.text);
   return { text, aside: [...sheet.told, ...packs.told, ...plain.told], versions: told, mixed: sheet.mixed };
 }
-
-export const fatesOf = (text: string, why: string): readonly Fate[] =>
-  (text.match(/\d+(?:[.,]\d+)*/g) ?? []).map((figure) => ({ text: figure, fate: 'aside', why }));
 
 /** The reading, and what was left out before it. */
 export function told(reading: RecipeReading, { aside, versions, mixed }: Beforehand): RecipeReading {

@@ -1,7 +1,8 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import { asTheyStand, multiplied, timesAll } from './another-size.ts';
+import { fatesOf } from './aside-fates.ts';
 import { assemble } from './assemble.ts';
-import { beforehand, fatesOf, told } from './beforehand.ts';
+import { beforehand, told } from './beforehand.ts';
 import { bind, settledOn } from './bind.ts';
 import { type Cut, itemize, type Reader } from './itemize.ts';
 import type { Item } from './items.ts';

@@ -5,7 +5,7 @@
  */
 
 import type { Catalogue } from '../catalogue/types.ts';
-import { clean } from './clean.ts';
+import { fatesOf } from './aside-fates.ts';
 import { demandOf, superfatOf } from './plausible.ts';
 import type { Doubt, RecipeReading } from './reading.ts';
 
@@ -367,16 +367,7 @@ export function besideTheRecipe(reading: RecipeReading, gone: readonly string[])
       ...reading.assumptions,
       { id: 'left-out', text: `I left out what tells of something else: ${told}.` },
     ],
-    fates: [
-      ...reading.fates,
-      ...gone.flatMap((one) =>
-        (clean(one).text.match(figures) ?? []).map((figure) => ({
-          text: figure,
-          fate: 'aside' as const,
-          why: 'in a sentence that tells of something else',
-        })),
-      ),
-    ],
+    fates: [...reading.fates, ...gone.flatMap((one) => fatesOf(one, 'in a sentence that tells of something else'))],
   };
 }
 

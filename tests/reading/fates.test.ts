@@ -33,3 +33,6 @@ test('every figure of hostile text has a fate', () => {
 });
 
 test('a factor is a whole figure', () => everyFigureAccountedFor('1.000 in each x 1.000cups'));
+
+test('a figure of a row that is left out keeps its point', () =>
+  everyFigureAccountedFor('.5g1. olive oil - 96 g\n2. '));
