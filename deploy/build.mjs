@@ -49,11 +49,14 @@ const packed = {
 const madeAhead = {
   name: 'made ahead',
   setup({ onLoad }) {
-    onLoad({ filter: /[\\/]src[\\/](?:reading[\\/]words|bot[\\/]first-aid-lines)\.ts$/ }, async ({ path }) => {
-      const made = await moduleOf({ entryPoints: [path] });
-      const lines = Object.entries(made).map(([name, value]) => `export const ${name} = ${JSON.stringify(value)};`);
-      return { contents: lines.join('\n') };
-    });
+    onLoad(
+      { filter: /[\\/]src[\\/](?:reading[\\/]words[\\/]words|bot[\\/]first-aid-lines)\.ts$/ },
+      async ({ path }) => {
+        const made = await moduleOf({ entryPoints: [path] });
+        const lines = Object.entries(made).map(([name, value]) => `export const ${name} = ${JSON.stringify(value)};`);
+        return { contents: lines.join('\n') };
+      },
+    );
   },
 };
 

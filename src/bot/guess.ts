@@ -1,9 +1,9 @@
 import type { Context } from '../commands/define.ts';
 import { questionOf } from '../commands/everyday.ts';
-import { mouldSize } from '../reading/aside.ts';
-import { wishesAlkali } from '../reading/asks.ts';
-import { heatQuestion, speaksOfHeat } from '../reading/heat-ask.ts';
+import { heatQuestion, speaksOfHeat } from '../reading/heat/ask.ts';
 import type { RecipeReading } from '../reading/reading.ts';
+import { wishesAlkali } from '../reading/recipe/asks.ts';
+import { mouldSize } from '../reading/words/aside.ts';
 
 /** Asked for before the work: what to wear, to mix in, to do with a spill. */
 const precautions =

@@ -5,8 +5,8 @@ import type { Alkali, AlkaliId, Catalogue } from '../catalogue/types.ts';
 import type { Context } from '../commands/define.ts';
 import { commands } from '../commands/registry.ts';
 import { type Setting, type Settings, settingNames, styleOf, worded } from '../commands/settings/values.ts';
+import { settle } from '../reading/amend/settle.ts';
 import { makeReader, type Reader, type RecipeReading, readerFor, readRecipe } from '../reading/index.ts';
-import { settle } from '../reading/settle.ts';
 import type { Style } from '../units/print.ts';
 import { makeOutcomes, type Outcomes } from './outcomes.ts';
 

@@ -1,7 +1,7 @@
 import type { Acid, AlkaliId, Catalogue } from '../catalogue/types.ts';
 import { alkaliForAcid } from '../engine/dilution.ts';
-import type { AcidQuestion, SaidPurity } from '../reading/question-alkali.ts';
-import { baseOf, type Measure } from '../reading/question-facts.ts';
+import type { AcidQuestion, SaidPurity } from '../reading/question/alkali.ts';
+import { baseOf, type Measure } from '../reading/question/facts.ts';
 import { number, percent, type Style } from '../units/print.ts';
 import { beforeMixing, caution } from './cautions.ts';
 import { type Context, defineCommand, type Refusal } from './define.ts';

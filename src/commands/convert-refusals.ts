@@ -1,7 +1,7 @@
 /** What `convert` asks back or refuses, each with what would settle it. */
 import type { Catalogue } from '../catalogue/types.ts';
-import type { Measure, Thing } from '../reading/question-facts.ts';
-import { vagueMeasure } from '../reading/question-source.ts';
+import type { Measure, Thing } from '../reading/question/facts.ts';
+import { vagueMeasure } from '../reading/question/source.ts';
 import { number, type Style } from '../units/print.ts';
 import { convert, type Dimension, type Unit, unit } from '../units/units.ts';
 import { untilClear } from './cautions.ts';

@@ -1,5 +1,5 @@
-import type { ConvertQuestion } from '../reading/question-convert.ts';
-import type { Measure, Thing } from '../reading/question-facts.ts';
+import type { ConvertQuestion } from '../reading/question/convert.ts';
+import type { Measure, Thing } from '../reading/question/facts.ts';
 import { number, type Style } from '../units/print.ts';
 import { absoluteZero, toCelsius, convert as turned, type Unit, unit } from '../units/units.ts';
 import { beforeMixing } from './cautions.ts';

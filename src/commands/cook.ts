@@ -1,10 +1,10 @@
 import type { Block } from '../answer/types.ts';
 import type { HeatData } from '../catalogue/heat-types.ts';
 import { type CookGuide, cookGuide } from '../engine/heat/cook-stages.ts';
-import { Claims } from '../reading/heat-claims.ts';
-import { type CookReading, cookOf } from '../reading/heat-cook.ts';
-import { heatLine } from '../reading/heat-line.ts';
-import { potOf } from '../reading/heat-pot.ts';
+import { Claims } from '../reading/heat/claims.ts';
+import { type CookReading, cookOf } from '../reading/heat/cook.ts';
+import { heatLine } from '../reading/heat/line.ts';
+import { potOf } from '../reading/heat/pot.ts';
 import { massBoth, number, type Style, temperature } from '../units/print.ts';
 import { styleFor } from './check.ts';
 import { defineCommand } from './define.ts';

@@ -4,7 +4,7 @@ import type { HeatData } from '../catalogue/heat-types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
 import type { Cooling, CurvePoint } from '../engine/heat/cooling.ts';
 import type { ScentFlash } from '../engine/heat/flash-point.ts';
-import type { CoolReading } from '../reading/heat-cool.ts';
+import type { CoolReading } from '../reading/heat/cool.ts';
 import { number, type Style, temperature } from '../units/print.ts';
 import { fluidLine } from './heat-scent.ts';
 import { minutesOf, roughly, timeRange, warmthRange } from './heat-words.ts';

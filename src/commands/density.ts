@@ -1,6 +1,6 @@
 /** How much a volume of something weighs: the density in use, its spread and where it stands. */
 import type { BulkDensity, Catalogue, Fat } from '../catalogue/types.ts';
-import type { Thing } from '../reading/question-facts.ts';
+import type { Thing } from '../reading/question/facts.ts';
 import { nameOf } from './phrases.ts';
 
 export interface Density {

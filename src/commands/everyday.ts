@@ -2,7 +2,7 @@
 
 import type { Result } from '../answer/types.ts';
 import type { AlkaliId } from '../catalogue/types.ts';
-import { type Asking, type ForQuestions, type Question, readQuestion } from '../reading/question.ts';
+import { type Asking, type ForQuestions, type Question, readQuestion } from '../reading/question/question.ts';
 import { untilClear } from './cautions.ts';
 import type { Context, Refusal, Risk, Said } from './define.ts';
 import type { Step } from './kept.ts';

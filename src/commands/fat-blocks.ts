@@ -3,7 +3,7 @@ import type { Block } from '../answer/types.ts';
 import type { Catalogue, Chosen, Fat } from '../catalogue/types.ts';
 import { ALKALI_MOLAR_MASS } from '../engine/chemistry.ts';
 import { compositionOf } from '../engine/composition.ts';
-import type { Property } from '../reading/question-fat.ts';
+import type { Property } from '../reading/question/fat.ts';
 import { number, type Style, temperature } from '../units/print.ts';
 import { gradeWord, groupLine, groupsOf, rangeText, relatives, sourceOf } from './fat-words.ts';
 import { share } from './figures.ts';

@@ -1,7 +1,7 @@
 import type { Block } from '../answer/types.ts';
 import type { Catalogue, Chosen, Fat } from '../catalogue/types.ts';
-import type { Thing } from '../reading/question-facts.ts';
-import type { FatQuestion, Property } from '../reading/question-fat.ts';
+import type { Thing } from '../reading/question/facts.ts';
+import type { FatQuestion, Property } from '../reading/question/fat.ts';
 import { number, type Style } from '../units/print.ts';
 import { type Context, defineCommand, type Refusal, type Said } from './define.ts';
 import { answering, elsewhere } from './everyday.ts';

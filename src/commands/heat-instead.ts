@@ -1,5 +1,5 @@
-import { wantsVerdict } from '../reading/heat-ask.ts';
-import { heatLine } from '../reading/heat-line.ts';
+import { wantsVerdict } from '../reading/heat/ask.ts';
+import { heatLine } from '../reading/heat/line.ts';
 import type { Context } from './define.ts';
 
 /**

@@ -9,10 +9,10 @@ import {
   soapContents,
   solutionContents,
 } from '../engine/heat/pot.ts';
-import { Claims } from '../reading/heat-claims.ts';
-import type { CoolReading } from '../reading/heat-cool.ts';
-import { heatLine } from '../reading/heat-line.ts';
-import { type PotReading, potOf } from '../reading/heat-pot.ts';
+import { Claims } from '../reading/heat/claims.ts';
+import type { CoolReading } from '../reading/heat/cool.ts';
+import { heatLine } from '../reading/heat/line.ts';
+import { type PotReading, potOf } from '../reading/heat/pot.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import { massBoth, number, type Style } from '../units/print.ts';
 import type { Context } from './define.ts';

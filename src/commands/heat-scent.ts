@@ -3,7 +3,7 @@ import type { Fault, NonEmpty } from '../answer/types.ts';
 import type { HeatData } from '../catalogue/heat-types.ts';
 import type { Catalogue } from '../catalogue/types.ts';
 import { flashOf, type ScentFlash, type ScentPart } from '../engine/heat/flash-point.ts';
-import type { ScentReading } from '../reading/heat-scent.ts';
+import type { ScentReading } from '../reading/heat/scent.ts';
 import { type Style, temperature } from '../units/print.ts';
 import type { Refusal } from './define.ts';
 import { heatWords } from './heat-refusals.ts';

@@ -2,7 +2,7 @@
 import type { Block } from '../answer/types.ts';
 import type { HeatData } from '../catalogue/heat-types.ts';
 import { type VesselAnswer, vesselFor, vesselsFor } from '../engine/heat/vessels.ts';
-import type { PotReading } from '../reading/heat-pot.ts';
+import type { PotReading } from '../reading/heat/pot.ts';
 import { type Style, temperature } from '../units/print.ts';
 import { capital, listed } from './phrases.ts';
 

@@ -1,6 +1,6 @@
 /** Turns of phrase that the answers about heat share. */
 import type { Band } from '../engine/heat/outcome.ts';
-import type { HeatLine } from '../reading/heat-line.ts';
+import type { HeatLine } from '../reading/heat/line.ts';
 import { number, type Style, temperature } from '../units/print.ts';
 
 /** °F for those who wrote in °F. */

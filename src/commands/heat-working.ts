@@ -6,7 +6,7 @@ import type { Mix, MixInput } from '../engine/heat/mixing.ts';
 import type { SolutionInput } from '../engine/heat/peak.ts';
 import type { ScentLoad } from '../engine/heat/scent-load.ts';
 import type { SolutionHeat } from '../engine/heat/solution-heat.ts';
-import type { Reading } from '../reading/heat-readings.ts';
+import type { Reading } from '../reading/heat/readings.ts';
 import { mass, number, percent, percentRange, type Style, temperature } from '../units/print.ts';
 import { roughRange, timeRange, warmthRange } from './heat-words.ts';
 import type { Step } from './kept.ts';

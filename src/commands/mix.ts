@@ -9,9 +9,9 @@ import {
   mixOf,
   type WarmFat,
 } from '../engine/heat/mixing.ts';
-import { Claims } from '../reading/heat-claims.ts';
-import { heatLine } from '../reading/heat-line.ts';
-import { type MixReading, mixOf as readMix } from '../reading/heat-mix.ts';
+import { Claims } from '../reading/heat/claims.ts';
+import { heatLine } from '../reading/heat/line.ts';
+import { type MixReading, mixOf as readMix } from '../reading/heat/mix.ts';
 import type { RecipeReading } from '../reading/reading.ts';
 import { number, percent, type Style, temperature } from '../units/print.ts';
 import { untilClear } from './cautions.ts';

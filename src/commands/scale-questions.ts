@@ -2,7 +2,7 @@
 import type { Result } from '../answer/types.ts';
 import { mouldVolume } from '../engine/mould.ts';
 import type { ScaleTarget } from '../engine/scaling.ts';
-import { readScaleWish, type ScaleWish, weightOf } from '../reading/scale-target.ts';
+import { readScaleWish, type ScaleWish, weightOf } from '../reading/question/scale-target.ts';
 import { number, percent, type Style } from '../units/print.ts';
 import { untilClear } from './cautions.ts';
 import type { Context, Refusal, Taken } from './define.ts';

@@ -5,7 +5,7 @@ import { batterVolume } from '../engine/mould.ts';
 import type { Recipe } from '../engine/recipe.ts';
 import type { Scaled } from '../engine/scaling.ts';
 import { batchGramsOf } from '../engine/soap.ts';
-import type { ScaleWish } from '../reading/scale-target.ts';
+import type { ScaleWish } from '../reading/question/scale-target.ts';
 import { mass, massAtMost, massBoth, number, percent, percentRange, readMass, type Style } from '../units/print.ts';
 import { assumptionsOf } from './assumptions.ts';
 import type { Context } from './define.ts';

@@ -1,7 +1,7 @@
 import { checkRecipe } from '../engine/check.ts';
 import { leastBatch, scaleRecipe } from '../engine/scaling.ts';
 import { insteadOfWater } from '../engine/soap.ts';
-import { readScaleRequest, readScaleWish, type ScaleWish } from '../reading/scale-target.ts';
+import { readScaleRequest, readScaleWish, type ScaleWish } from '../reading/question/scale-target.ts';
 import { beforeMixing, thinCaution } from './cautions.ts';
 import { styleFor } from './check.ts';
 import { type Context, defineCommand } from './define.ts';

@@ -1,5 +1,5 @@
-import { baseOf } from '../reading/question-facts.ts';
-import type { ShareQuestion } from '../reading/question-share.ts';
+import { baseOf } from '../reading/question/facts.ts';
+import type { ShareQuestion } from '../reading/question/share.ts';
 import { number } from '../units/print.ts';
 import { type Context, defineCommand, nothingMore, type Refusal, type Said } from './define.ts';
 import { answering, elsewhere, oneStep } from './everyday.ts';

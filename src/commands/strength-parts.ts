@@ -1,8 +1,8 @@
 /** What the answers about lye solutions are made of. */
 import type { EngineFault } from '../engine/fault.ts';
 import { dissolvingOf, ratioOf, WATER_LIMITS } from '../engine/water.ts';
-import { baseOf, type Measure } from '../reading/question-facts.ts';
-import type { StrengthQuestion } from '../reading/question-strength.ts';
+import { baseOf, type Measure } from '../reading/question/facts.ts';
+import type { StrengthQuestion } from '../reading/question/strength.ts';
 import { number, type Style } from '../units/print.ts';
 import { beforeMixing, untilClear } from './cautions.ts';
 import type { Context, Refusal, Said } from './define.ts';

@@ -1,7 +1,7 @@
 /** Water for so much alkali, as a share of the fats, or to thin a solution. */
 import { waterToDissolve, waterToThin } from '../engine/dilution.ts';
 import { concentrationOf, ratioOf } from '../engine/water.ts';
-import type { Measure } from '../reading/question-facts.ts';
+import type { Measure } from '../reading/question/facts.ts';
 import { number } from '../units/print.ts';
 import { share } from './figures.ts';
 import { badStrength, cannot, example, gramsIn, needs, type Outcome, type Sheet, said } from './strength-parts.ts';

@@ -1,7 +1,7 @@
 import { fromStock } from '../engine/alkali.ts';
 import { solutionConcentration, stockFor } from '../engine/dilution.ts';
 import { concentrationOf, ratioOf } from '../engine/water.ts';
-import type { StrengthQuestion } from '../reading/question-strength.ts';
+import type { StrengthQuestion } from '../reading/question/strength.ts';
 import { number } from '../units/print.ts';
 import { defineCommand, type Refusal } from './define.ts';
 import { answering, elsewhere } from './everyday.ts';

@@ -1,7 +1,7 @@
 import type { AlkaliId } from '../catalogue/types.ts';
 import { alkaliMoles, gramsOf } from '../engine/alkali.ts';
-import type { WorthQuestion } from '../reading/question-alkali.ts';
-import { baseOf } from '../reading/question-facts.ts';
+import type { WorthQuestion } from '../reading/question/alkali.ts';
+import { baseOf } from '../reading/question/facts.ts';
 import { number, type Style } from '../units/print.ts';
 import { purityFor, purityLine } from './acid.ts';
 import { beforeMixing } from './cautions.ts';

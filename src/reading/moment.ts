@@ -5,7 +5,7 @@
  */
 
 import { daysLater, instantOf, type Local, localOf, type Placed, weekdayOf } from '../units/zone.ts';
-import { small } from './numbers.ts';
+import { small } from './words/numbers.ts';
 
 /** Something taken that was not said: the hour of a date without one, or which of two days. */
 type Taken = 'morning' | 'skipped' | 'twice';

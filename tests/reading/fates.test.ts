@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
-import { clean } from '../../src/reading/clean.ts';
 import { makeReader, readRecipe } from '../../src/reading/index.ts';
-import { layOut } from '../../src/reading/layout.ts';
-import { scan } from '../../src/reading/scan.ts';
+import { clean } from '../../src/reading/text/clean.ts';
+import { layOut } from '../../src/reading/text/layout.ts';
+import { scan } from '../../src/reading/text/scan.ts';
 import { posts, sets } from '../posts/score.ts';
 import { hostile } from './hostile.ts';
 

@@ -1,8 +1,8 @@
 // What stands beside a figure says what it is. Sentences of our own; the grams are multiplied by hand.
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { settle } from '../../src/reading/amend/settle.ts';
 import { makeReader, readRecipe } from '../../src/reading/index.ts';
-import { settle } from '../../src/reading/settle.ts';
 
 const reader = makeReader(loadCatalogue());
 

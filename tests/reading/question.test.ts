@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { createBot, renderPlain } from '../../src/index.ts';
 import { makeReader } from '../../src/reading/index.ts';
-import { readQuestion } from '../../src/reading/question.ts';
+import { readQuestion } from '../../src/reading/question/question.ts';
 
 const reader = makeReader(loadCatalogue());
 const read = (text: string) => readQuestion(reader, text);

@@ -2,17 +2,24 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
-import { changesIn } from '../../src/reading/changes.ts';
-import { clean } from '../../src/reading/clean.ts';
 import { makeReader } from '../../src/reading/index.ts';
-import { layOut } from '../../src/reading/layout.ts';
-import { timesIn } from '../../src/reading/made-size.ts';
-import { plannedIn } from '../../src/reading/planned.ts';
-import { scan } from '../../src/reading/scan.ts';
-import { type Cut, Sentence, sentencesOf } from '../../src/reading/sentences.ts';
-import { lackIn, mayTell, pageTurnedIn, rightsIn, takenBackIn, takesWeight } from '../../src/reading/stance.ts';
-import { tellingsIn } from '../../src/reading/tellings.ts';
-import { tokenize } from '../../src/reading/tokens.ts';
+import { changesIn } from '../../src/reading/taken-back/changes.ts';
+import { timesIn } from '../../src/reading/taken-back/made-size.ts';
+import { plannedIn } from '../../src/reading/taken-back/planned.ts';
+import {
+  lackIn,
+  mayTell,
+  pageTurnedIn,
+  rightsIn,
+  takenBackIn,
+  takesWeight,
+} from '../../src/reading/taken-back/stance.ts';
+import { tellingsIn } from '../../src/reading/taken-back/tellings.ts';
+import { clean } from '../../src/reading/text/clean.ts';
+import { layOut } from '../../src/reading/text/layout.ts';
+import { scan } from '../../src/reading/text/scan.ts';
+import { type Cut, Sentence, sentencesOf } from '../../src/reading/text/sentences.ts';
+import { tokenize } from '../../src/reading/words/tokens.ts';
 
 const { lexicon, speller } = makeReader(loadCatalogue());
 

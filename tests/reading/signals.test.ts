@@ -2,15 +2,15 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
-import { clean } from '../../src/reading/clean.ts';
 import { makeReader } from '../../src/reading/index.ts';
 import { passes } from '../../src/reading/itemize.ts';
-import { itemsOf } from '../../src/reading/items.ts';
-import { layOut } from '../../src/reading/layout.ts';
-import { rightAhead } from '../../src/reading/right-ahead.ts';
-import { scan } from '../../src/reading/scan.ts';
-import { type Signals, signalsOf } from '../../src/reading/signals.ts';
-import { tokenize } from '../../src/reading/tokens.ts';
+import { itemsOf } from '../../src/reading/rows/items.ts';
+import { rightAhead } from '../../src/reading/taken-back/right-ahead.ts';
+import { clean } from '../../src/reading/text/clean.ts';
+import { layOut } from '../../src/reading/text/layout.ts';
+import { scan } from '../../src/reading/text/scan.ts';
+import { type Signals, signalsOf } from '../../src/reading/words/signals.ts';
+import { tokenize } from '../../src/reading/words/tokens.ts';
 
 const { lexicon, speller } = makeReader(loadCatalogue());
 

@@ -1,11 +1,11 @@
 import { describe, expect, it, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
-import { type Change, readCorrection } from '../../src/reading/amend.ts';
+import { type Change, readCorrection } from '../../src/reading/amend/amend.ts';
+import { retext } from '../../src/reading/amend/retext.ts';
+import { settle } from '../../src/reading/amend/settle.ts';
 import { makeReader, readRecipe } from '../../src/reading/index.ts';
-import { pick, placeOf, relatives } from '../../src/reading/pick.ts';
-import { retext } from '../../src/reading/retext.ts';
-import { readScaleRequest, readScaleWish } from '../../src/reading/scale-target.ts';
-import { settle } from '../../src/reading/settle.ts';
+import { readScaleRequest, readScaleWish } from '../../src/reading/question/scale-target.ts';
+import { pick, placeOf, relatives } from '../../src/reading/words/pick.ts';
 
 const catalogue = loadCatalogue();
 const reader = makeReader(catalogue);

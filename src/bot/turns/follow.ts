@@ -3,9 +3,9 @@
  * the last recipe, the last question with something else in it, or another size. Null where it stands alone.
  */
 import type { Context } from '../../commands/define.ts';
-import { corrects } from '../../reading/amend.ts';
-import { retext } from '../../reading/retext.ts';
-import { readScaleWish } from '../../reading/scale-target.ts';
+import { corrects } from '../../reading/amend/amend.ts';
+import { retext } from '../../reading/amend/retext.ts';
+import { readScaleWish } from '../../reading/question/scale-target.ts';
 import { once, toJudge, toRecipe } from './correct.ts';
 import { asksAgain, isSize, takesBack } from './next.ts';
 import { toPending } from './pending.ts';

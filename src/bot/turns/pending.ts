@@ -1,10 +1,10 @@
 import type { Context } from '../../commands/define.ts';
-import { readCorrection } from '../../reading/amend.ts';
-import { amended } from '../../reading/apply.ts';
+import { readCorrection } from '../../reading/amend/amend.ts';
+import { amended } from '../../reading/amend/apply.ts';
+import { mended } from '../../reading/amend/mend.ts';
+import { both, type Settled } from '../../reading/amend/settle.ts';
 import { readRecipe } from '../../reading/index.ts';
-import { mended } from '../../reading/mend.ts';
-import { both, type Settled } from '../../reading/settle.ts';
-import { recipeChosen } from '../../reading/several.ts';
+import { recipeChosen } from '../../reading/several/several.ts';
 import { settleOne, toCorrection, without } from './correct.ts';
 import type { Pending, Session } from './store.ts';
 import { completedLine } from './told.ts';

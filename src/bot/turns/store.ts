@@ -2,8 +2,8 @@
 import type { Answer } from '../../answer/types.ts';
 import type { Taken } from '../../commands/define.ts';
 import type { Kept, Step } from '../../commands/kept.ts';
+import type { Settled } from '../../reading/amend/settle.ts';
 import type { Doubt } from '../../reading/reading.ts';
-import type { Settled } from '../../reading/settle.ts';
 
 /** A conversation is forgotten when nothing was said in it for so long (ms). */
 export const restsFor = 30 * 60_000;

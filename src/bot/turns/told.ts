@@ -4,8 +4,8 @@ import { styleFor } from '../../commands/check.ts';
 import { clockTime } from '../../commands/clock.ts';
 import type { Context } from '../../commands/define.ts';
 import { alkaliName, listed, nameOf } from '../../commands/phrases.ts';
-import type { Change } from '../../reading/amend.ts';
-import type { Meaning } from '../../reading/lexicon.ts';
+import type { Change } from '../../reading/amend/amend.ts';
+import type { Meaning } from '../../reading/words/lexicon.ts';
 import { number, percent, readMass, type Style } from '../../units/print.ts';
 import type { RecipeTurn } from './store.ts';
 

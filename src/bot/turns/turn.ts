@@ -1,8 +1,8 @@
 /** What a text that follows another comes to. */
 import type { Fault } from '../../answer/types.ts';
 import type { Taken } from '../../commands/define.ts';
+import type { Settled } from '../../reading/amend/settle.ts';
 import type { RecipeReading } from '../../reading/index.ts';
-import type { Settled } from '../../reading/settle.ts';
 import type { Pending } from './store.ts';
 
 /** A request made of a text and of what went before. */

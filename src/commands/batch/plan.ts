@@ -1,9 +1,9 @@
 /** From a recipe to what goes on the scale for one batch. */
 import type { Catalogue } from '../../catalogue/types.ts';
 import type { Line, Plan, Scent } from '../../engine/batch/batch.ts';
-import { Claims } from '../../reading/heat-claims.ts';
-import { heatLine } from '../../reading/heat-line.ts';
-import { scentOf } from '../../reading/heat-scent.ts';
+import { Claims } from '../../reading/heat/claims.ts';
+import { heatLine } from '../../reading/heat/line.ts';
+import { scentOf } from '../../reading/heat/scent.ts';
 import type { Context } from '../define.ts';
 import type { Kept } from '../kept.ts';
 import { alkaliName, inSentence } from '../phrases.ts';

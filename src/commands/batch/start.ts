@@ -3,7 +3,7 @@ import type { Result } from '../../answer/types.ts';
 import type { BatchEvent, Process } from '../../engine/batch/batch.ts';
 import { checkRecipe } from '../../engine/check.ts';
 import { USUAL_SUPERFAT } from '../../engine/weigh.ts';
-import { readScaleRequest } from '../../reading/scale-target.ts';
+import { readScaleRequest } from '../../reading/question/scale-target.ts';
 import { percent } from '../../units/print.ts';
 import { excessCaution, untilClear } from '../cautions.ts';
 import { styleFor } from '../check.ts';

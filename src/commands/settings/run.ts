@@ -1,5 +1,5 @@
 import type { Block, Result } from '../../answer/types.ts';
-import { readScaleWish } from '../../reading/scale-target.ts';
+import { readScaleWish } from '../../reading/question/scale-target.ts';
 import type { Own } from '../../store/port.ts';
 import type { Style } from '../../units/print.ts';
 import type { Context, Memory, Refusal, Said, Taken } from '../define.ts';

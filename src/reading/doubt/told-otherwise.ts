@@ -1,0 +1,215 @@
+/**
+ * What a post tells of the pot against its own list, over a sentence or two: two records and nobody knows which one was
+ * followed, the wrong alkali, oils that were ladled out before the lye, lye that stayed behind in the jug, what the scale
+ * really showed, all of it doubled, a fat of the method that the list does not weigh. Asked about, whatever else of the
+ * post was heard.
+ */
+
+import type { PutRight } from '../taken-back/put-right.ts';
+import { rawText } from '../text/scan.ts';
+import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
+import { papers } from '../words/cue-words.ts';
+import { isFat, isIngredient } from '../words/token-is.ts';
+import type { Token } from '../words/tokens.ts';
+import { thingOf, weighedAt, weighedThings } from '../words/weighed.ts';
+import { isSmallTalk } from './small-talk.ts';
+
+interface Tale {
+  /** What a sentence says. */
+  readonly tells: RegExp;
+  /** What is said there, or right before it. */
+  readonly beside?: RegExp;
+  /** What makes something else of it there, or right behind it. */
+  readonly unless?: RegExp;
+  readonly undone?: RegExp;
+  /** What the answer says where it was heard. */
+  readonly heard?: RegExp;
+}
+
+const any = (words: string): string => `(?:${words.trim().replace(/\s+/g, '|')})`;
+const really = '(?:really |actually |then |finally |just |had |have |ve |did )*';
+const unknown =
+  '(?:no (?:idea|clue)|(?:dont|do not|no longer|nobody|never) know|not sure|unsure|(?:cant|cannot|can not|couldnt) (?:remember|recall|say|tell|swear)|forgot|forgotten|wonder)';
+const partOf =
+  '(?:(?:about |around |roughly |maybe |exactly |just |over |nearly )*(?:a |an |the |my )?(?:good |few |couple of |little |large |big |small )*(?:some|half|third|quarter|part|bit|lot|most|splash|cup|cups|jar|jars|ladle|ladles|ladleful|ladlefuls|spoon|spoons|mug|glass|bowl|scoop|scoops|litre|pint|#|…)) ';
+const oils =
+  '(?:(?:of |the |my |those |these |that |all |melted |warm |hot |liquid |mixed |combined |clear )*(?:oils?|fats|oil (?:mix|mixture|blend)|fat (?:mix|mixture|blend)|mix of oils|melted (?:mix|mixture|blend))\\b)';
+const takes =
+  '(?:ladled|scooped|spooned|poured|took|taken|tipped|dipped|drew|drained|siphoned|skimmed|removed|gave|lifted)';
+const times = '(?:doubled|tripled|trebled|quadrupled|halved)';
+const all = '(?:everything|it all|all of (?:it|them|that)|the (?:whole )?lot|the whole (?:thing|recipe|list))';
+const rest = '(?:crust|lump|lumps|layer|clump|clumps|cake|film|residue|puddle|bit|spoonful|rest|remains|some|sludge)';
+
+/**
+ * `F` a fat that is weighed, `N` one that is not, `L` the alkali of the list, `K` the other one, `W` water, `M` milk or the
+ * like, `X` all else; `R` a weight near that of the alkali that the list does not have.
+ */
+const made = (): readonly Tale[] => [
+  {
+    tells: new RegExp(
+      `\\b${unknown}(?: any more| now| honestly| for sure)* (?:which|what)(?: one)?(?: of (?:the|these|those|them)(?: (?:two|both|…|#|figures|numbers|weights|amounts))*)? (?:(?:it |that )?(?:is|was) (?:right|true|correct|the (?:truth|right one|real one))|(?:i|we) ${really}(?:used|took|weighed|put|poured|went|tipped|followed|measured)\\b|${really}(?:went in|is in)\\b)`,
+    ),
+    beside: new RegExp(
+      `(?=.*\\b(?:${papers.replaceAll(' ', '|')}|records?|phone|notebook|label|sticker|diary|log|spreadsheet|lists?|written|wrote)\\b).*[#…]`,
+    ),
+    unless: /\b(?:mou?lds?|tins?|fragrances?|scents?|colou?rs?|bars|spoons?|bowls?)\b/,
+  },
+  {
+    tells: new RegExp(
+      `\\b${any('tub bag jar pot box tin bottle sack packet container flakes pellets beads crystals stuff one used took taken')}\\b[^.?#]{0,40}\\b(?:is|was|were|are|be) (?:in fact |really |actually |all |the |only )*K\\b|\\bK (?:that |which )?(?:i|we) ${really}(?:used|took|taken|weighed|grabbed|put)\\b|\\b(?:i|we) ${really}(?:used|taken|took|grabbed|weighed) (?:# (?:of )?)?(?:the )?K\\b|# (?:of )?(?:the )?K [^.?#]{0,24}\\b(?:not|no|instead of|rather than) (?:any |the |a grain of )?L\\b`,
+    ),
+    unless:
+      /\b(?:liquid soap|once|always|usually|before|never|not|isnt|wasnt) (?:[a-z]+ )?K\b|\b(?:last|previous|earlier|other|next|another|first) (?:batch|one|time|soap|loaf|bars?)\b|\bK (?:before|once)\b|\?|\b(?:if|next time|should|would)\b/,
+    heard: /^I took (?:the )?(?:naoh|koh|sodium|potassium|caustic)[^,]* in the place of/i,
+  },
+  {
+    tells: new RegExp(
+      `\\b${takes} (?:out |off |away |back )?${partOf}${oils}|\\b${takes} ${oils} (?:out|off|away)\\b(?! (?:of )?(?:the )?(?:heat|stove|hob|oven|fire|flame|microwave|fridge|ring|plate|cooker)\\b)|\\b${partOf}${oils} (?:went|was|were|got) (?:[a-z]+ ){0,3}(?:into|in|to|out|off|for)\\b|\\bhalf of (?:the|that|this|my) (?:oil |oils |melted )*(?:blend|mix|mixture)\\b`,
+    ),
+    unless:
+      /\b(?:batter|trace|soap went|cooked soap|paste|back|again in|bottles?|usual(?:ly)?|next time|last time|always)\b/,
+    undone: /\b(?:poured|put|tipped|goes|went) (?:it |them |that |all )*back\b/,
+  },
+  {
+    tells: new RegExp(
+      `\\b${rest} of (?:the |my |that |undissolved |solid |hard |wet |dry |old |lye )*(?:L|lye|caustic|flakes|beads|crystals|pellets|hydroxide)\\b[^?#]{0,60}\\b(?:never|(?:at|on|to|in) (?:the|my|its) (?:[a-zL]+ ){0,4}(?:bottom|jug|beaker|cup|bowl|bucket)|left (?:in|behind)|stayed|remained|caked)\\b|\\b(?:L|lye|flakes|beads|crystals|pellets) [^.?#]{0,30}\\b(?:caked|never (?:reached|got into|went in(?:to)?|made it (?:in|to)))\\b`,
+    ),
+    unless:
+      /\b(?:no|not|nothing|none|without|if|until|till|once it|next time|always|usually)\b.{0,20}\b(?:crust|lump|left)\b/,
+  },
+  {
+    tells: new RegExp(`\\b(?:i|we) ${really}${times} ${all}|\\b(?:with|had|took|made) ${all} ${times}\\b`),
+    unless:
+      /\b(?:doubled|tripled|trebled|quadrupled|halved)\b.*#|\b(?:checked|next|if|would|could|should|last|spring|summer|autumn|winter|christmas|never|usually)\b|\?/,
+  },
+  {
+    tells:
+      /\b(?:made|did|make|making|making|need|want) (?:it|this|that|them|everything|mine) (?:just |about |exactly )*(?:#|…|twice|double|half again|(?:one|two) and a half times|three times) (?:times )?(?:as (?:big|much|large)|bigger|the size)\b|\b(?:each|every|all) (?:single )?(?:one|thing|amount|oil|fat|weight|figure) (?:was |is |taken |got )*(?:times (?:two|three|#|…)|twice|doubled|x (?:#|…))/,
+    unless:
+      /\b(?:next|if|would|could|should|last|spring|summer|autumn|winter|christmas|never|usually|mou?ld (?:was|is))\b|\?/,
+  },
+  {
+    tells:
+      /\b(?:scales?|display) [^.?#…]{0,16}\b(?:said|read|reads|showed|shows|stood at|was at|says) (?:only |about |just )?R\b|\bR (?:g |grams )?(?:on|by) the (?:scales?|display)\b/,
+    beside:
+      /\b(?:tipped|poured|went|put|used|dumped|threw|emptied) [^.?#…]{0,30}\b(?:in|into|it|lot|all|that)\b|\bin (?:there|it|the (?:pot|soap|water|jug|mix|batter))\b|\ball of (?:it|that) went\b/,
+    unless: /\b(?:back|until|till|spooned|scooped|took (?:some|it) out|removed)\b/,
+    undone: /\b(?:back|spooned|scooped|took (?:some|it) out|removed)\b/,
+  },
+  {
+    tells:
+      /\bmelt(?:ed|ing)? (?:(?:[FN]|the|my|and|with|plus|,|together|hard|solid|both|oils|fats) )*(?:F (?:(?:the|my|and|with|plus|,) )+N|N (?:(?:the|my|and|with|plus|,) )+F)\b|\b(?:stir(?:red)?|add(?:ed)?|fold(?:ed)?|melt(?:ed)?) (?:in )?(?:the|my) N\b(?! (?:#|…|next|another))/,
+    unless:
+      /\b(?:next|if|would|could|should|usually|maybe|mou?ld|grease[ds]?|trace|after|instead|last time|no N|without)\b|\?/,
+  },
+  {
+    tells:
+      /^(?:so |and |but |then )*(?:it|they|that|the F|F) (?:all )?never (?:ever |actually )?(?:went|made it|got|came) in(?:to)?\b|\bF (?:, )?(?:(?:all|the (?:whole|full)) [#…] (?:of it )?, )?still (?:standing |sitting |all )*in its\b/,
+    unless: /\?|\b(?:if|until|till|fridge|mou?ld|oven)\b/,
+  },
+  {
+    tells:
+      /\b(?:didnt|did not|never) (?:use|used|take|add|put)(?: in)?(?: any| the)? W\b|\bW (?:i |we )?(?:swapped|replaced|exchanged|traded) (?:for|with|by) (?:the |some )?M\b|\b[#…] was (?:all )?(?:[a-z]+ )?M instead\b/,
+    unless: /\?|\b(?:if|next|more|extra|additional|tap|last|usually|normally|should)\b/,
+  },
+  {
+    tells:
+      /\b(?:forget|ignore|scrap|disregard|never mind) (?:about )?(?:the|that|my) [#…] [^.?]*\b(?:take|use|make (?:it|that)|go (?:with|for)|reckon with|want|like|prefer) (?:[a-z]+ ){0,2}[#…]|[#…] is (?:the |an )?old(?: one)? , [^.?]{0,24}[#…]/,
+  },
+  // a recipe of somebody else that nothing set aside
+  {
+    tells:
+      /\b(?:does|do|did|makes?|made) (?:hers|his|theirs) with [^.?]{0,12}# (?:of )?(?:[a-z]+ )?[FNX]\b|\b(?:a|one|another) (?:woman|man|lady|guy|girl|boy|bloke|chap) [^.?#]{0,30}\b(?:makes|takes|uses|puts|took|used) # (?:of )?(?:[a-z]+ )?[FNX]\b/,
+    heard: /another time|somebody else|another recipe/,
+  },
+];
+
+let tales: readonly Tale[] | null = null;
+
+/** Alkali to what the list says of it, as a slip of the hand makes it. */
+const slip = { least: 0.6, most: 1.6 };
+
+interface List {
+  readonly weighed: ReadonlyMap<string, number>;
+  /** Fats with a figure, whatever it is. */
+  readonly measured: ReadonlySet<string>;
+  readonly alkali: string | null;
+  readonly grams: number;
+  /** Every weight beside a name. */
+  readonly weights: readonly number[];
+}
+
+function listOf(tokens: readonly Token[]): List {
+  const measured = new Set<string>();
+  const weights: number[] = [];
+  let [alkali, grams]: [string | null, number] = [null, 0];
+  tokens.forEach((token, k) => {
+    if (!isIngredient(token)) return;
+    const figure = [k + 1, k - 1, k + 2, k - 2].map((at) => tokens[at]).find((one) => one?.t === 'quantity');
+    if (figure?.t !== 'quantity') return;
+    measured.add(thingOf(token));
+    weights.push(figure.quantity.value);
+    if (alkali !== null || token.meaning.kind !== 'alkali' || !weighedAt(tokens, k)) return;
+    alkali = token.meaning.id;
+    grams = figure.quantity.value;
+  });
+  return { weighed: weighedThings(tokens), measured, alkali, grams, weights };
+}
+
+const stems = (id: string): readonly string[] =>
+  id.split('-').filter((word) => !/^(?:oil|butter|kernel|seed)$/.test(word));
+
+function letterOf(token: Token | undefined, list: List): string {
+  if (token?.t !== 'name') return 'X';
+  const { kind, id } = token.meaning;
+  if (kind === 'alkali')
+    return list.alkali !== null && list.alkali !== 'unsaid' && id !== 'unsaid' && id !== list.alkali ? 'K' : 'L';
+  if (kind === 'stock') return 'L';
+  if (kind === 'water' || kind === 'liquid') return kind === 'water' ? 'W' : 'M';
+  if (!isFat(token)) return 'X';
+  const thing = thingOf(token);
+  if (list.weighed.has(thing)) return 'F';
+  // "the tallow" of a list of mutton tallow
+  const words = stems(thing);
+  return [...list.measured].some((one) => one === thing || stems(one).some((stem) => words.includes(stem))) ? 'X' : 'N';
+}
+
+function isRival(token: Token | undefined, { grams, weights }: List): boolean {
+  if (token?.t !== 'quantity' || !/^(?:mass|bare)$/.test(token.quantity.dim)) return false;
+  const { value } = token.quantity;
+  return value > slip.least * grams && value < slip.most * grams && !weights.some((one) => Math.abs(one - value) < 0.5);
+}
+
+/** Behind a sentence that tells, one more may say what was done; before it, three what it is of. */
+const before = 3;
+
+/** The words that tell so; null where none do. */
+export function toldOtherwise(cut: Cut, back: readonly PutRight[]): string | null {
+  const { tokens, prims } = cut;
+  const sentences = sentencesOf(cut);
+  if (sentences.every((sentence) => isSmallTalk(tokens, sentence))) return null;
+  tales ??= made();
+  const list = listOf(tokens);
+  const texts = sentences.map((sentence: Sentence) =>
+    sentence.text.replace(/[@#]/g, (sign, place: number) => {
+      const token = tokens[sentence.tokenAt(place)];
+      return sign === '@' ? letterOf(token, list) : isRival(token, list) ? 'R' : sign;
+    }),
+  );
+  for (const [k, sentence] of sentences.entries()) {
+    if (isSmallTalk(tokens, sentence)) continue;
+    if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
+    const text = texts[k] ?? '';
+    for (const { tells, beside, unless, undone, heard } of tales) {
+      const found = tells.exec(text);
+      if (!found || unless?.test(text) || undone?.test(texts[k + 1] ?? '')) continue;
+      if (heard && back.some((one) => heard.test(one.text))) continue;
+      if (beside && !beside.test(texts.slice(Math.max(0, k - before), k + 2).join(' '))) continue;
+      const [first, last] = [found.index, found.index + found[0].length - 1].map(
+        (place) => tokens[sentence.tokenAt(place)],
+      );
+      if (first && last) return rawText(prims, first.from, last.to);
+    }
+  }
+  return null;
+}

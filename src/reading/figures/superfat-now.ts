@@ -1,0 +1,64 @@
+/**
+ * Superfats of earlier batches, and the one of this: "my first had 8 % superfat, the second 3 %. So this one shall have
+ * 5.5 %". The others count for nothing.
+ */
+import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
+import { isIngredient, spoken } from '../words/token-is.ts';
+import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+
+type Name = Extract<Token, { t: 'name' }>;
+const isSuperfat = (token: Token | undefined): token is Name =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'superfat';
+const isShare = (token: Token | undefined): token is Figure =>
+  token?.t === 'quantity' && token.quantity.dim === 'percent';
+const most = 0.25;
+
+/** "So this one shall be at #", "now I want #", "# for this one". */
+const before = /\b(?:this|now|mine)\b(?:(?!\b(?:was|were|had|turned|got|no|not)\b)[^#@.?]){0,40}$/;
+const behind = /^# (?:superfat |please )?(?:(?:for|in|with) (?:this|mine)\b|this time\b|now\b|today\b)/;
+/** The others were of something that is done. */
+const earlier = /\b(?:was|were|had|did|left|dried|last|first|second|third|old|earlier|previous|before|too|came out)\b/;
+const open = /\?|\b(?:or|if|between|either|maybe|perhaps|next)\b/;
+
+/** The tokens in which the superfat of this batch alone is one. */
+export function superfatNow(cut: Cut): readonly Token[] {
+  const { tokens } = cut;
+  if (!tokens.some(isSuperfat)) return tokens;
+  const sentences = sentencesOf(cut);
+  const told = sentences.filter(({ from, to }) => tokens.slice(from, to).some(isSuperfat));
+  const [paragraph, ...more] = new Set(told.map((one) => one.paragraph));
+  if (paragraph === undefined || more.length > 0) return tokens;
+  const all = sentences.filter((one) => one.paragraph === paragraph);
+  const shares = all.flatMap((sentence) =>
+    tokens
+      .slice(sentence.from, sentence.to)
+      .flatMap((token, at) => (isShare(token) ? [{ sentence, at: sentence.from + at }] : [])),
+  );
+  const now = shares.filter(({ sentence, at }) => isOfThis(sentence, at));
+  const [one, ...others] = now;
+  if (!one || others.length > 0 || shares.length < 2) return tokens;
+  const words = shares.map(({ sentence }) => sentence.text).join('');
+  const isDone = shares.every(({ sentence, at }) => at === one.at || earlier.test(sentence.text));
+  const isPlain = shares.every(({ at }) => {
+    const [share, next] = [tokens[at], tokens[at + 1]];
+    return isShare(share) && share.quantity.value < most && share.quantity.upTo === null && !isIngredient(next);
+  });
+  const spot = tokens[one.at - 1];
+  if (!isPlain || !isDone || open.test(words)) return tokens;
+  const name = tokens.find(isSuperfat);
+  if (!name) return tokens;
+  const isBeside = isSuperfat(tokens[one.at + 1]) || isSuperfat(spot);
+  if (!isBeside && (!spot || spoken(spot) === '')) return tokens;
+  return tokens.map((token, k) => {
+    if (isSuperfat(token)) return isBeside && Math.abs(k - one.at) === 1 ? token : asFiller(token);
+    if (k === one.at - 1 && !isBeside) return { ...name, from: token.from, to: token.to };
+    return isShare(token) && k !== one.at && shares.some(({ at }) => at === k)
+      ? asAside(token, 'of another batch')
+      : token;
+  });
+}
+
+function isOfThis(sentence: Sentence, at: number): boolean {
+  const place = sentence.placeOf(at);
+  return before.test(sentence.text.slice(0, place)) || behind.test(sentence.text.slice(place));
+}

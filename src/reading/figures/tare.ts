@@ -1,0 +1,81 @@
+/** What a vessel weighs empty and full, beside what that leaves: "the empty pot is 1150 g, with the lard 1850 g, so 700 g lard". */
+
+import { packed } from '../columns/columns.ts';
+import { cue } from '../words/cue-words.ts';
+import { type Signals, saysAround } from '../words/signals.ts';
+import {
+  endsDotted,
+  isAny,
+  isIngredient,
+  isPot,
+  isStop,
+  isWeight,
+  isWord,
+  sentenceAt,
+  spoken,
+} from '../words/token-is.ts';
+import { asAside, type Figure, type Token } from '../words/tokens.ts';
+import { eitherOf } from './part-said.ts';
+
+/** Tokens from the first of three such figures to the last, at the most. */
+const longestTale = 40;
+const reach = 16;
+const empty = /^(?:empty|itself|alone|tare|bare|own|weighs|weighed)$/;
+const leaving = /^(?:so|makes|leaves|leaving|that|thats|net|hence|which|is|giving|gives|of|=)$/;
+
+const massAt = (token: Token | undefined): number => (isWeight(token) ? token.quantity.value : Number.NaN);
+
+const isFigure = (token: Token | undefined): boolean => token?.t === 'quantity' || token?.t === 'aside';
+
+/** A clause says that the figure at `k` is the vessel's own weight. */
+function isVessels(tokens: readonly Token[], k: number): boolean {
+  const { from, to } = sentenceAt(tokens, k, reach);
+  let [first, last] = [k, k];
+  while (first > from && !isFigure(tokens[first - 1]) && !isWord(tokens[first - 1], 'and')) first--;
+  while (last < to && !(tokens[last]?.t === 'sign' || isStop(tokens[last]))) last++;
+  return (
+    isAny(tokens, first, last, isPot) &&
+    isAny(tokens, first, last, (one) => empty.test(spoken(one))) &&
+    !isIngredient(tokens[k + 1]) &&
+    !isWord(tokens[k + 1], 'of')
+  );
+}
+
+/** The figure at `k` is of something by its name, and follows from what was said. */
+const isNet = (tokens: readonly Token[], k: number): boolean =>
+  [k + 1, k + 2, k + 3, k - 1].some((at) => isIngredient(tokens[at])) &&
+  isAny(tokens, k - 3, k, (one) => leaving.test(spoken(one)));
+
+/** "With the lard it shows 700 g": the vessel and what is in it. */
+function isFull(tokens: readonly Token[], k: number): boolean {
+  const { from } = sentenceAt(tokens, k, reach);
+  let first = k;
+  while (first > from && !isFigure(tokens[first - 1])) first--;
+  const filled = tokens.findIndex((one, at) => at >= first && at < k && filling.test(spoken(one)));
+  return (
+    filled >= 0 && isAny(tokens, filled, k, isIngredient) && (endsDotted(tokens[k]) || !isIngredient(tokens[k + 1]))
+  );
+}
+const filling = /^(?:with|full|filled|plus)$/;
+
+/** The tokens with the weights of the vessel set aside, empty and full; where nothing says what that leaves, it is asked. */
+export function tares(tokens: readonly Token[], signals: Signals): readonly Token[] {
+  let out: Token[] | null = null;
+  const figures = signals.figures.filter((k) => isWeight(tokens[k]));
+  for (let n = 1; n < figures.length; n++) {
+    const [one = 0, two = 0, net = -1] = figures.slice(n - 1, n + 2);
+    const [a, b, c] = [one, two, net].map((k) => massAt(tokens[k])) as [number, number, number];
+    const [tare, gross] = a < b ? [one, two] : [two, one];
+    if (two - one > longestTale || !saysAround(signals, tare, cue.pot) || !isVessels(tokens, tare)) continue;
+    const isLeft = Math.abs(Math.abs(a - b) - c) <= 1e-3 * Math.max(a, b) && net - one <= longestTale;
+    if (isLeft && isNet(tokens, net)) {
+      out ??= [...tokens];
+      for (const k of [one, two]) out[k] = asAside(tokens[k] as Figure, packed);
+    } else if (isFull(tokens, gross)) {
+      out ??= [...tokens];
+      out[tare] = asAside(tokens[tare] as Figure, packed);
+      out[gross] = eitherOf(tokens[gross] as Figure, Math.abs(a - b));
+    }
+  }
+  return out ?? tokens;
+}

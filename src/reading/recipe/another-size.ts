@@ -1,0 +1,266 @@
+/** "All times 1.5, please", "double everything": a recipe that is asked about in another size than it is told in. */
+import type { RecipeReading } from '../reading.ts';
+
+const figure = '(?<by>\\d+(?:[.,]\\d+)?)';
+const all =
+  '(?:all|everything|it all|all of (?:it|that|them)|the (?:lot|whole (?:lot|thing|recipe))|(?:each|every)(?: single)?(?: amount| oil| fat| weight| ingredient)|each|all (?:the )?(?:amounts|figures|numbers|weights))';
+const told =
+  '(?:everything|all of (?:it|that|them)|the (?:recipe|book|above|amounts|list|lot|whole thing|original|card))';
+
+const asked: readonly RegExp[] = [
+  `\\b${all},? (?:times|x|×|multiplied by|by) ?${figure}(?![\\d.,]*\\s*(?:g|oz|kg|cm|in|%))\\b`,
+  `(?<![\\d.,])${figure} ?(?:x|×|times) ${told}\\b`,
+  `\\b(?:multiply|scale|times) ${all} (?:up |down )?by ${figure}\\b`,
+  `\\b(?<word>double|triple|treble|quadruple|halve) ${all}\\b`,
+  `\\b(?<word>twice|double|three times|triple|half) of everything\\b`,
+].map((pattern) => new RegExp(pattern, 'gi'));
+/** What all of them have in common, each in its own way. */
+const sizing =
+  / (?:times|x|×|by)(?<=[a-z],? [a-z×]+) ?\d|\d ?(?:x|×|times) (?:all|every|the)|\b(?:multiply|scale|times|double|triple|treble|quadruple|halve|twice|half) (?:all|every|it|the|each|of)/gi;
+
+/** A line of the post asks for it, maybe. */
+function mayAsk(post: string): boolean {
+  sizing.lastIndex = 0;
+  for (let found = sizing.exec(post); found; found = sizing.exec(post)) {
+    const end = post.indexOf('\n', found.index);
+    const to = end < 0 ? post.length : end;
+    const line = post.slice(post.lastIndexOf('\n', found.index) + 1, to);
+    if (asked.some((pattern) => line.search(pattern) >= 0)) return true;
+    sizing.lastIndex = to;
+  }
+  return false;
+}
+
+const words: Readonly<Record<string, number>> = {
+  double: 2,
+  twice: 2,
+  triple: 3,
+  treble: 3,
+  'three times': 3,
+  quadruple: 4,
+  halve: 0.5,
+  half: 0.5,
+};
+
+/** It was done before the figures were written down, or only may be done. */
+const donePast =
+  /\b(?:(?:i|we)(?!['’](?:m|ll|d|re)\b| (?:am|are|will|shall|would|want|need)\b)|have|has|had|'ve|already|was|were|been|took|made|if|could|can|should|might|would|when)\b[^.!?\n]{0,30}$/i;
+/** The batch of another time. */
+const elsewhen =
+  /\b(?:next|(?:in|last) (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december))\b[^.!?\n]*$/i;
+const another = /\b(?:last (?:month|time|week|year|summer|winter|spring|autumn|batch)|yesterday|before)\b/i;
+const wished = /\b(?:want|need|please|like|pls|plz)\b/i;
+
+interface Sized {
+  readonly text: string;
+  /** Null where the post asks for no other size. */
+  readonly factor: number | null;
+  /** The words that say it. */
+  readonly said: readonly string[];
+}
+
+const amount = String.raw`\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?)\b`;
+const leastAmounts = 2;
+const amountsIn = (text: string): number => (text.match(new RegExp(amount, 'gi')) ?? []).length;
+
+const numeral = '\\d+(?:[.,]\\d+)?|two|three|four|five|six|one and a half|two and a half';
+const partOf = `(?<part>(?:a )?half|double|twice|triple|treble|quadruple|a third|a quarter|(?:${numeral})(?: times| ?[x×]))`;
+const whole =
+  '(?:everything|(?:every|each) (?:single )?(?:thing|line|row|item|ingredient|amount|figure|weight|last thing)|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|the (?:recipe|lot|whole (?:thing|recipe|lot)|amounts?|batch|above))';
+const lightly = '(?:(?:only|just|then|actually|exactly|precisely|really|now|a) )*';
+/** What somebody did, or is about to do. */
+const doing =
+  "(?:(?:\\b(?:i|we)(?:['’]?(?:ve|m|re|ll|d)| have| am| are| will| would like to)? |(?<=^|[\\n.!?(] ?))(?:only |just |then |actually |exactly )?(?:ma(?:d|k)e|making|did|do|doing|took|take|taking|used?|using|weighed|cook(?:ed)?|mixed|poured|want|need|want to make|going to make))";
+const planning =
+  "\\b(?:i|we)(?:['’]?(?:m|re|d|ll)| am| are| will| shall| would| have| need| want| plan| intend| hope| must)+(?: (?:going|about|planning|hoping|like|love|have|want|need))?(?: to)?";
+/** What may follow: "I took half of it out" is said of the batter, "half that price" of something else. */
+const ends =
+  '(?=\\s*(?:$|[-.,;:!?()–—]|(?:please|pls|now|today|tonight|though|because|since|as|so|but|then|this|only|here|instead|in total|in the end|and (?:i|we|it|now|want|wonder)|for (?:now|today|this|(?:the |my |a |two |three |2 |3 )?(?:\\w+ )?(?:mou?lds?|loa(?:f|ves)|trays?|pans?|tins?)))\\b))';
+/** "I made exactly half of everything", "I doubled it all", "I take all of it times 3": behind the recipe it is done with. */
+const done = new RegExp(
+  `${doing} ${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|${doing} ${lightly}${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|\\b(?:i|we)(?:['’]ve| have)? ${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b`,
+  'i',
+);
+/** "Half a batch of this, please", "everything twice", and "(x2)" in a line of its own, behind the recipe. */
+const short =
+  /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|went over|gone over|go over|looked at)(?:ed|ing|s|e)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot) (?<verb>twice)\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
+/** "I made three times this recipe: …": over the recipe it is done with. */
+const over = new RegExp(
+  `(?:${doing} ${lightly}${partOf} |${doing} ${lightly}(?<size>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) )(?:of )?this(?: one| recipe| batch| list)?[ \\t]*:`,
+  'i',
+);
+/** "Doubling my recipe: …": nobody knows whether the figures are those before or behind it. */
+const either =
+  /(?:^|[\n.!?] ?)(?:(?:i['’]?m|i am|we['’]?re|we are) )?(?:doubling|halving|tripling|trebling|multiplying) (?:my|the|this|our|her|his) (?:\w+ )?(?:recipe|batch|card|list)[ \t]*:|(?:^|\n)[ \t]*(?:x ?\d|\d ?[x×])[ \t]*:/i;
+/** "I plan to make a double batch.": the same, where no pattern has multiplied anything. */
+const eitherSize =
+  /\b(?:mak(?:e|ing)|made|want|do(?:ing)?|did|plan\w*) (?:\w+ ){0,2}(?:double|triple|half)[ -](?:batch|recipe|lot)\b|\b(?:doubling|tripling|halving) (?:this|it|that)\b/i;
+/** Looked for first: the long pattern is slow to get ready. */
+const mayBeEither = /ling |ving |lying |\d ?[x×]|[x×] ?\d/i;
+const counted: Readonly<Record<string, number>> = {
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  'one and a half': 1.5,
+  'two and a half': 2.5,
+};
+/** "How much lye for the half batch?" */
+const ofPart =
+  /\b(?:lye|naoh|koh|caustic|hydroxide|alkali|how much)\b[^.?!\n]{0,60}\b(?:for|of|in) (?:the|a|my|this|that) (?<part>half|halved|doubled?|tripled?|quarter)[ -]?(?:batch|recipe|one|size|loaf|lot|version|amounts?)?\s*(?:batch |please|now|then)?[?,]/i;
+/** The recipe that stands before is the whole one. */
+const full =
+  /\b(?:full|whole|complete|original|entire|normal|usual) (?:\w+ )?(?:recipe|batch|loaf|amounts?|one|size)\b|\boriginal(?:ly)?:/i;
+const byVerb: Readonly<Record<string, number>> = {
+  halved: 0.5,
+  doubled: 2,
+  tripled: 3,
+  trebled: 3,
+  quadrupled: 4,
+  triple: 3,
+  'a half': 0.5,
+  'a third': 1 / 3,
+  'a quarter': 0.25,
+  quarter: 0.25,
+};
+/** "Half", "three times", "1.5 x". */
+function factorOf(said: string): number | undefined {
+  const word = said.toLowerCase();
+  const number = word.replace(/ ?(?:times|[x×])$/, '').trim();
+  const factor = words[word] ?? byVerb[word] ?? counted[number] ?? Number(number.replace(',', '.'));
+  return factor > 0 && factor <= mostTimes ? factor : undefined;
+}
+const mostTimes = 100;
+
+/** "(holds 1.5 kg)". */
+const ofMould = /\((?:\w+ ){0,2}(?:holds?|takes?|fits?|for)\b[^()\n]*\)/gi;
+
+/** The batter was parted, or the recipe is one for another day. */
+const parted =
+  /\b(?:the (?:rest|remainder|other (?:half|part|third))|remaining|half (?:of it )?(?:went|goes|is|was) (?:to|for))\b/i;
+const mightBe =
+  /\b(?:if|when(?! (?:i|we) (?:made|did|mixed|cooked))|(?<!\bat )once|before|could|can|should|might|would(?! like)|may|later|usually|normally|always|sometimes|next)\b/i;
+
+/** "The coconut is a 1 kg jar, and I used half": of the jar. */
+const ofPack = /\b(?:jar|tub|block|pack|packet|bag|tin|can|bottle|brick|bucket|carton)s?\b/i;
+
+const ofAll = /\b(?:everything|all|recipe|batch|lot)\b/i;
+
+/** A recipe told whole, of which a part was made, or is asked about. */
+function madeInPart(post: string): Sized | null {
+  const above = over.exec(post);
+  if (above && amountsIn(post.slice(0, above.index)) === 0 && !mightBe.test(above[0])) {
+    const factor = factorOf(above.groups?.['part'] ?? above.groups?.['size'] ?? '');
+    return factor === undefined ? null : { text: post.replace(above[0], ' '), factor, said: [above[0]] };
+  }
+  const asks = ofPart.exec(post);
+  const did = done.exec(post) ?? short.exec(post);
+  const said = did ?? asks;
+  if (!said) return null;
+  const before = post.slice(0, said.index);
+  const behind = post.slice(said.index).replace(/^\s+/, '');
+  const sentence = behind.split(/[.!?\n](?!\d)/, 1)[0] ?? '';
+  if (amountsIn(before) < leastAmounts || amountsIn(sentence.replace(ofMould, '')) > 0) return null;
+  // it was made smaller before it was told
+  if (amountsIn(behind.replace(ofMould, '')) > 1) return null;
+  const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
+  if (did && (another.test(sentence) || elsewhen.test(since) || parted.test(post))) return null;
+  if (did && (mightBe.test(since) || mightBe.test(sentence) || (ofPack.test(since) && !ofAll.test(said[0]))))
+    return null;
+  const size = (said.groups?.['part'] ?? '').toLowerCase();
+  if (
+    !did &&
+    !full.test(before) &&
+    !(/^(?:doubled?|tripled?|halved)$/.test(size) && !/\b(?:doubl|tripl|halv)/i.test(before))
+  )
+    return null;
+  const { part, by, verb, times, plan, many } = said.groups ?? {};
+  const factor = factorOf(part ?? by ?? verb ?? plan ?? times ?? many ?? '');
+  if (factor === undefined) return null;
+  // what else the sentence says is still read
+  const words = /\d/.test(sentence.replace(said[0].trim(), '')) ? said[0] : sentence;
+  if (did) return { text: post.replace(words, ' '), factor, said: [words] };
+  return { text: post.replace(said[0], said[0].replace(/ (?:for|of|in) \w+ \w+[ -]?[^?]*\?$/, '?')), factor, said: [] };
+}
+
+/** What all of these have in common; "12 x 90 g" has not. */
+const sized =
+  /\b(?:half|halved?|doubled?|twice|tripled?|trebled?|quadrupled?|third|quarter|times|batches|lots)\b|(?<![\w×]|\d )[x×] ?\d|\d ?[x×](?![\w×]| ?\d)/i;
+
+/** The post without the words that ask for it in another size, and by what all is multiplied. */
+export function timesAll(post: string): Sized {
+  const none: Sized = { text: post, factor: null, said: [] };
+  const part = sized.test(post) ? madeInPart(post) : null;
+  if (part) return part;
+  if (!/\b(?:all|everything|lot|thing|each|recipe|book|above|amounts?|list|original|card)\b/i.test(post)) return none;
+  if (!mayAsk(post)) return none;
+  const factors = new Set<number>();
+  const said: string[] = [];
+  let text = post;
+  for (const pattern of asked) {
+    pattern.lastIndex = 0;
+    for (let found = pattern.exec(post); found; found = pattern.exec(post)) {
+      const { by, word } = found.groups ?? {};
+      // "each x 1.000 cups": no figure ends there
+      if (by && /^[.,]?\d/.test(post.slice(pattern.lastIndex))) continue;
+      const sentence =
+        post
+          .slice(Math.max(0, found.index - 80), found.index)
+          // a small letter carries the line before on
+          .split(/[.!?]|\n(?!\p{Ll})/u)
+          .at(-1)
+          ?.replaceAll('\n', ' ') ?? '';
+      const behind = post.slice(found.index).split(/[.!?\n](?!\d)/, 1)[0] ?? '';
+      if (elsewhen.test(sentence)) return none;
+      if ((donePast.test(sentence) || another.test(behind)) && !wished.test(sentence + behind)) return none;
+      factors.add(word ? (words[word.toLowerCase()] ?? 1) : Number(by?.replace(',', '.')));
+      said.push(found[0]);
+      text = text.replace(found[0], ' ');
+    }
+  }
+  const [factor] = factors;
+  return factors.size === 1 && factor !== undefined && factor > 0 && factor <= 100 ? { text, factor, said } : none;
+}
+
+/** What the answer says where a post is told to be of another size, and its figures may be those before it. */
+export function asTheyStand(post: string): string | null {
+  const found =
+    (mayBeEither.test(post) ? either.exec(post) : null) ??
+    (/double|triple|half|ling |ving /i.test(post) ? eitherSize.exec(post) : null);
+  return found && !/[-=]>|→|\b(?:now|was|were|instead|originally)\b/i.test(post)
+    ? `I took the amounts as they stand ("${found[0].replace(/^[\s.!?]+/, '').replace(/\s*:$/, '')}").`
+    : null;
+}
+
+/** The recipe with every amount times `factor`. */
+export function multiplied(reading: RecipeReading, factor: number, said: readonly string[]): RecipeReading {
+  const times = <T extends { readonly grams: number }>(lines: readonly T[]): readonly T[] =>
+    lines.map((line) => ({ ...line, grams: line.grams * factor }));
+  const once = (value: number | null): number | null => (value === null ? null : value * factor);
+  return {
+    ...reading,
+    fats: times(reading.fats),
+    after: times(reading.after),
+    alkali: times(reading.alkali),
+    liquids: times(reading.liquids),
+    acids: times(reading.acids),
+    others: reading.others.map((one) => ({ ...one, grams: once(one.grams) })),
+    waterGrams: once(reading.waterGrams),
+    totalFats: once(reading.totalFats),
+    assumptions: [
+      ...reading.assumptions,
+      { id: 'number', text: `I took all amounts times ${factor}, as the post says.` },
+    ],
+    fates: [
+      ...reading.fates,
+      ...said.flatMap((one) =>
+        (one.match(/\d+(?:[.,]\d+)?/g) ?? []).map((text) => ({
+          text,
+          fate: 'used' as const,
+          why: 'times all amounts',
+        })),
+      ),
+    ],
+  };
+}

@@ -1,0 +1,35 @@
+/** "Olive oil infused with calendula petals 550 g": the weight is the oil's, whatever has drawn in it. */
+
+import { isAny, isStop, spoken } from '../words/token-is.ts';
+import type { Token } from '../words/tokens.ts';
+import type { Item } from './items.ts';
+
+const drawn = /^(?:infused|steeped|macerated|infusion)$/;
+
+type Thing = Extract<Item, { kind: 'thing' }>;
+
+/** "With calendula petals in it". */
+const isInIt = (tokens: readonly Token[], { to }: Item): boolean =>
+  spoken(tokens[to]) === 'in' && spoken(tokens[to + 1]) === 'it';
+
+/** A fat without a weight before it, and what is in it. */
+function isDrawnIn(items: readonly Item[], tokens: readonly Token[], k: number): boolean {
+  const [before, fat, herb] = [items[k - 1], items[k], items[k + 1]];
+  if (fat?.kind !== 'thing' || fat.named.meaning.kind !== 'fat' || herb?.kind !== 'thing') return false;
+  if (/^(?:fat|alkali|water|role|stock)$/.test(herb.named.meaning.kind)) return false;
+  if (before?.kind === 'amount' && before.to >= fat.from - 1) return false;
+  if (isAny(tokens, fat.to, herb.from, isStop)) return false;
+  return (
+    isAny(tokens, fat.to, herb.from, (one) => drawn.test(spoken(one))) ||
+    (spoken(tokens[herb.from - 1]) === 'with' && isInIt(tokens, herb))
+  );
+}
+
+/** The items with each such fat and what is in it as one. */
+export function drawnIn(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  const at = items.findIndex((_, k) => isDrawnIn(items, tokens, k));
+  const [fat, herb] = [items[at], items[at + 1]];
+  if (fat?.kind !== 'thing' || !herb) return items;
+  const whole: Thing = { ...fat, to: isInIt(tokens, herb) ? herb.to + 2 : herb.to };
+  return drawnIn([...items.slice(0, at), whole, ...items.slice(at + 2)], tokens);
+}

@@ -1,0 +1,127 @@
+/**
+ * What a note below a list says of a fat there: that it was another one of the same weight ("the palm was tallow, same
+ * 200 g"), that so much of another came for it ("the palm was rancid, binned. Used 200 g tallow in its place"), or that
+ * the soap was made without it ("out of castor, so I did without").
+ */
+
+import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+import type { Cut } from '../text/sentences.ts';
+import { isFat } from '../words/token-is.ts';
+import { asAside, asFiller, type Token } from '../words/tokens.ts';
+import type { Weighed } from '../words/weighed.ts';
+import { hearNotes, type Span } from './hear-notes.ts';
+import { hush, isPlain, isSum, rowOf, rowsOf, type Tale, type Told, toldIn, weightAt } from './tale.ts';
+
+/** Words of which one stands in each note that does so. */
+const cues: ReadonlySet<string> = new Set('same also likewise too instead place replaced swapped without'.split(' '));
+
+const the = '(?:(?:of|the|some|my|any|fresh|plain|more|pure|good) )*';
+const surely = '(?:(?:really|actually|in fact|in truth|all|along|just|only|the|some) )*';
+const was = '(?:(?:bottle|tub|tin|jar|bag) )?(?:is|was|(?:turned|turns) out (?:to be|as)|proved to be)';
+const so = '(?:(?:so|i|we|its|it|is|was|then|and|just|now|simply|have|had) )*';
+const took = '(?:(?:used|took|put in|put|added|weighed in|poured in|went for|came|went in) )?';
+const itsPlace = '(?:in its place|instead(?! of)|in place of it|for it)';
+const other = `(?<b>#) (?:of )?${the}(?<g>@)`;
+const gone = '(?<f>@) (?<how>[^#@?]{2,80}?)[-,.;:–] ';
+const lacking =
+  '(?:out of|ran out of|run out of|had no(?: more)?|no(?: more)?|(?:didnt|dont) have(?: any| enough)?|havent got(?: any)?|couldnt (?:find|get)(?: any)?|lacked|lacking|forgot to buy)';
+const lacked = '(?:(?:was|is|had|has|all|run|ran|already|now) )*(?:out|gone|finished|empty|used up|sold out|missing)';
+const without =
+  '\\b(?:made|did|went|managed|cooked|mixed|making|doing) (?:(?:it|this|that|mine|the|soap|one|bars?|batch|loaf|lot) )*without(?: (?:it|any))?(?= (?:$|[-,.;:!)…]|(?:this time|today|now|in the end|again|and|but)\\b))';
+
+const spoilt =
+  /\b(?:rancid|off|bad|mou?ldy|sour|spoil(?:t|ed)|binned|thrown|threw|chucked|discarded|tossed|bin|trash|rubbish|compost|unusable|not used|gone|out|sold out|used up|finished|empty)\b/;
+const wholly =
+  /\b(?:binned|thrown (?:out|away)|threw (?:it|that) (?:out|away)|chucked|discarded|tossed|(?:bin|trash|rubbish|compost)|not used|unusable)\b/;
+const partly = /\b(?:half|some|part|partly|bit|edges?|top|corner|third|quarter|most|rest|nearly|almost|not (?!used))\b/;
+
+/** `unheard`: its figures contradict the list. */
+type Rule = (tokens: readonly Token[], row: Weighed, told: Told, how: string) => Change | 'unheard' | null;
+
+/** The name that takes the place of a row's, and the figure of its weight; null where nothing comes. */
+interface Change {
+  readonly row: Weighed;
+  readonly comes: { readonly name: number; readonly figure: number } | null;
+}
+
+const isAsMuch = (tokens: readonly Token[], { figure }: Weighed, k: number): boolean =>
+  isSum(weightAt(tokens, figure, figure), weightAt(tokens, k, figure));
+
+const itWas: Rule = (tokens, row, told) =>
+  isAsMuch(tokens, row, told('b')) ? { row, comes: { name: told('g'), figure: row.figure } } : 'unheard';
+
+/** Of a fat that is gone as a whole, any weight of another may come. */
+const cameForIt: Rule = (tokens, row, told, how) => {
+  if (!spoilt.test(how) || partly.test(how)) return null;
+  const isWhole = wholly.test(how) && isPlain(tokens[told('b')]);
+  return isWhole || isAsMuch(tokens, row, told('b')) ? { row, comes: { name: told('g'), figure: told('b') } } : null;
+};
+
+const leftOut: Rule = (_, row) => ({ row, comes: null });
+
+const patterns: readonly (readonly [Rule, string])[] = [
+  [itWas, `(?<f>@) ${was} ${surely}(?<g>@) (?=[,.;(–-])[^#@?]{0,30}\\b(?:same|also|likewise)\\b[^#@?]{0,16}(?<b>#)`],
+  [itWas, `(?<f>@) ${was} ${surely}(?<g>@) [^#@?]{0,30}(?<b>#) (?:too|as well|likewise|all the same)\\b`],
+  [cameForIt, `${gone}${so}${took}${other} (?:used )?${itsPlace}`],
+  [cameForIt, `${gone}${itsPlace} (?:, )?${so}${took}${other}`],
+  [cameForIt, `${gone}${so}(?:replaced|swapped) (?:it )?(?:with|by|for) ${other}`],
+  [leftOut, `\\b${lacking} ${the}(?<f>@) [^#@?]{0,40}?${without}`],
+  [leftOut, `(?<f>@) ${lacked}\\b[^#@?]{0,40}?${without}`],
+];
+let made: readonly (readonly [Rule, RegExp])[] | null = null;
+
+/** Nobody has done it, or not in this batch. */
+const open =
+  /\?|\b(?:if|when|could(?! not\b)|would|might|may|maybe|perhaps|next|last (?:time|batch|year|month|winter|spring|summer|autumn|loaf)|some ?day|usually|normally|always|never|once|thinking|wondering|before|earlier|previous|first|hers|his|theirs|she|he|they|her|him|you|nearly|almost|half|or)\b/;
+
+/** The list as such a note leaves it. */
+export const anotherFat = (cut: Cut): ReturnType<typeof hearNotes> =>
+  hearNotes<Rule>(cut, {
+    cues,
+    isWorth: ({ names }) => names > 0,
+    patterns: () => {
+      made ??= patterns.map(([rule, pattern]) => [rule, new RegExp(pattern, 'd')] as const);
+      return made;
+    },
+    isOpen: (tale, match) => open.test(wholeOf(tale, match)),
+    hear: (rule, { tokens, sentence, tale, match, span }) => {
+      const at = toldIn(tale, match);
+      const row = rowOf(tokens, tokens[at('f')], sentence.from);
+      const name = tokens[at('g')];
+      if (!row || !isFat(tokens[row.at])) return null;
+      if (name && !(isFat(name) && rowsOf(tokens, name, sentence.from).length === 0)) return null;
+      const change = rule(tokens, row, at, wholeOf(tale, match));
+      return change === null || change === 'unheard' ? change : applied(tokens, change, span);
+    },
+  });
+
+/** What was matched, with the rest of its clauses on both sides. */
+function wholeOf({ text, turn }: Tale, { index, 0: found }: RegExpExecArray): string {
+  const since = Math.max(0, ...['. ', '! ', '; '].map((stop) => text.lastIndexOf(stop, index - 1)));
+  const to = index + found.length;
+  const behind = text.slice(to, to <= turn ? turn : text.length);
+  return text.slice(since, to) + (/^[^.!;?]*.?/.exec(behind)?.[0] ?? '');
+}
+
+function applied(out: Token[], { row, comes }: Change, { from, to }: Span): PutRight {
+  const [weight, goes, name] = [out[row.figure], out[row.at], out[comes?.name ?? -1]];
+  const value = comes ? weightAt(out, comes.figure, row.figure) : 0;
+  const back = (text: string): PutRight => ({
+    text: `${text}, as the post says.`,
+    gone: isPlain(weight) ? [weight.quantity] : [],
+    from,
+    to,
+    settles: true,
+  });
+  hush(out, from, to, 'a part of what was said');
+  if (!isPlain(weight) || goes?.t !== 'name') return back('');
+  if (name?.t === 'name') {
+    const quantity = { ...withValue(weight.quantity, value), numbers: weight.quantity.numbers };
+    out[row.at] = { ...goes, meaning: name.meaning, text: name.text, how: name.how, meant: name.meant };
+    out[row.figure] = { ...weight, quantity };
+    return back(`I took ${written(quantity)} of ${name.text} in the place of ${goes.text}`);
+  }
+  out[row.at] = asFiller(goes);
+  out[row.figure] = asAside(weight, 'left out, as the post says');
+  return back(`I left out "${goes.text} ${written(weight.quantity)}"`);
+}

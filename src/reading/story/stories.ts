@@ -1,0 +1,51 @@
+/** What notes and stories around a list say of its rows, one rule after the other. */
+
+import type { PutRight } from '../taken-back/put-right.ts';
+import type { Cut } from '../text/sentences.ts';
+import type { Token } from '../words/tokens.ts';
+import { anotherFat } from './another-fat.ts';
+import { besidePot } from './beside-pot.ts';
+import { brokenOff } from './broken-off.ts';
+import { countedIn } from './counted-in.ts';
+import { inExchange } from './in-exchange.ts';
+import { inTwice } from './in-twice.ts';
+import { leftStanding } from './left-standing.ts';
+import { madeGood } from './made-good.ts';
+import { notOfPot } from './not-of-pot.ts';
+import { stockTaken } from './stock-taken.ts';
+import { stockWeighed } from './stock-weighed.ts';
+import { weighedAgain } from './weighed-again.ts';
+import { wentInLess } from './went-in.ts';
+
+/** A post of more tokens is no story around one list; each name of a story is looked up among all its rows. */
+const longestStory = 1500;
+
+interface HeardOut {
+  readonly tokens: readonly Token[];
+  /** As they were before some of a weight was told to have gone in. */
+  readonly listed: readonly Token[];
+  readonly told: readonly PutRight[];
+  readonly unheard: string | null;
+}
+
+export function heardOut({ tokens, prims, words }: Cut): HeardOut {
+  const cutOf = (of: readonly Token[]): Cut => ({ tokens: of, prims, words });
+  if (tokens.length > longestStory) {
+    const broken = brokenOff(tokens);
+    return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
+  }
+  const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(tokens))))))));
+  const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
+  const another = anotherFat(cutOf(countedIn(cutOf(broken.tokens))));
+  const exchange = inExchange(cutOf(another.tokens));
+  const standing = leftStanding(cutOf(exchange.tokens));
+  const twice = inTwice(cutOf(standing.tokens));
+  const good = madeGood(cutOf(twice.tokens));
+  const rested = wentInLess(cutOf(good.tokens));
+  return {
+    tokens: rested.tokens,
+    listed: good.tokens,
+    told: [beside, broken, another, exchange, standing, twice, good, rested].flatMap(({ told }) => told),
+    unheard: broken.unheard ?? another.unheard ?? exchange.unheard ?? twice.unheard ?? good.unheard,
+  };
+}

@@ -1,0 +1,54 @@
+/** What a post tells over a few sentences of the rows of its list: `F` is a fat of one row, `N` a fat of none, `L` the alkali. */
+import type { Sentence } from '../text/sentences.ts';
+import { isFat, isIngredient } from '../words/token-is.ts';
+import type { Token } from '../words/tokens.ts';
+import type { Weighed } from '../words/weighed.ts';
+import { rowOf, rowsOf } from './tale.ts';
+
+export interface Story {
+  readonly text: string;
+  /** Where the second sentence begins. */
+  readonly turn: number;
+  readonly from: number;
+  readonly to: number;
+  readonly tokenAt: (place: number) => number;
+  /** Where the sentence at a place ends. */
+  readonly endAt: (place: number) => number;
+}
+
+/** The one row of a fat, wherever its list stands; null where none or several are. */
+export function onlyRow(tokens: readonly Token[], name: Token | undefined): Weighed | null {
+  return rowOf(tokens, name, tokens.length);
+}
+
+/** A weight right beside a name is of its row; "lard got its 180 g" is none. */
+const isRow = (k: number, { at, figure }: Weighed): boolean => at !== k || Math.abs(figure - k) === 1;
+
+function letterOf(tokens: readonly Token[], k: number): string {
+  const token = tokens[k];
+  if (!isIngredient(token)) return 'X';
+  const { kind } = token.meaning;
+  if (kind === 'alkali' || kind === 'stock') return 'L';
+  if (!isFat(token) && kind !== 'unheld') return 'X';
+  const rows = rowsOf(tokens, token, tokens.length).filter((row) => isRow(k, row));
+  return rows.length === 1 ? 'F' : rows.length === 0 ? 'N' : 'X';
+}
+
+/** So many sentences from the one at `k` on, one text. */
+export function storyAt(tokens: readonly Token[], sentences: readonly Sentence[], k: number, count: number): Story {
+  const told = sentences.slice(k, k + count);
+  const begins: number[] = [];
+  let text = '';
+  for (const sentence of told) {
+    begins.push(text.length);
+    text += sentence.text;
+  }
+  const tokenAt = (place: number): number => {
+    const n = begins.findLastIndex((begin) => begin <= place);
+    return told[n]?.tokenAt(place - (begins[n] ?? 0)) ?? 0;
+  };
+  const endAt = (place: number): number => begins.find((begin) => begin > place) ?? text.length;
+  const [from, to] = [told[0]?.from ?? 0, told.at(-1)?.to ?? 0];
+  const lettered = text.replace(/@/g, (_, place: number) => letterOf(tokens, tokenAt(place)));
+  return { text: lettered, turn: begins[1] ?? text.length, from, to, tokenAt, endAt };
+}

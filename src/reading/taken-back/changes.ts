@@ -1,0 +1,334 @@
+/** Sentences that take a thing out of a recipe or put one in the place of another. */
+
+import type { Sentence } from '../text/sentences.ts';
+import { cue } from '../words/cue-words.ts';
+
+/** Tokens of what goes and of what comes; `gone` is null where the sentence says "it" or "its place". */
+export type Change =
+  | { readonly kind: 'out'; readonly gone: number | null; readonly none?: true }
+  | {
+      readonly kind: 'swap';
+      readonly gone: number | null;
+      readonly comes: number;
+      readonly eitherWay: boolean;
+      /** What goes stands beside the weight that what comes takes. */
+      readonly its?: true;
+    }
+  /** Less of it was there: the figure that counts. */
+  | { readonly kind: 'fewer'; readonly gone: number; readonly comes: number }
+  /** A part of something: nobody knows how much stays. */
+  | { readonly kind: 'part'; readonly gone: number; readonly comes: number | null }
+  /** "Those 300 g are lard here": in the place of what weighs as much as the figure. */
+  | { readonly kind: 'those'; readonly gone: null; readonly comes: number; readonly figure: number }
+  /** It was spoilt, or thrown away: something may take its place. */
+  | { readonly kind: 'spoilt'; readonly gone: number | null; readonly at: number; readonly binned: boolean }
+  /** "It is tallow, really": what the one fat of the post is. */
+  | { readonly kind: 'itself'; readonly gone: null; readonly comes: number }
+  /** Something else takes the place of so much of it: a fraction, or the token of the figure. */
+  | {
+      readonly kind: 'share';
+      readonly gone: number | null;
+      readonly comes: number;
+      readonly by: { readonly fraction: number } | { readonly figure: number };
+    };
+
+const some =
+  '(?:(?:the|my|any|all|that|of|some|half|part|most|third|quarter|a|in|same(?: (?:weight|amount|quantity))?) |# )*';
+/** "The palm of the book". */
+const ofBook = '(?:(?:of|from|in) (?:the|my|her|his|this|that|an?) [a-z]+ )?';
+const gone = `${some}(?<gone>@)`;
+const comes = `${some}(?<comes>@)`;
+/** Nothing follows that would make something else of it ("the palm out of the jar"). */
+const end =
+  '(?= (?:$|[-,.;:!?)\\]…]|and\\b|so\\b|because\\b|cause\\b|cos\\b|since\\b|as\\b|but\\b|now\\b|this time\\b|completely\\b|altogether\\b|entirely\\b|again\\b|in the end\\b|for good\\b|today\\b|without\\b|after all\\b))';
+const taking = '(?:leave|left|leaving|take|took|taken|taking|threw|throw|kick|kicked|cut|drop|dropped|pulled|kept)';
+const removing =
+  '(?:skip|skipped|skipping|remove|removed|omit|omitted|delete|deleted|ditch|ditched|scrap|scrapped|dropped|drop|forgot|forget|scratch|strike|cancelled|canceled|minus)';
+const swapping =
+  '(?:swap(?:ped|ping)?|replac(?:e|ed|ing)|substitut(?:e|ed|ing)|exchang(?:e|ed|ing)|chang(?:e|ed|ing)|switch(?:ed|ing)?|trad(?:e|ed|ing)|sub(?:bed|bing)?)';
+
+const lacking =
+  '(?:had|have|got|there (?:was|were)) none|none left|ran out|run out|(?:was|were|is|are) (?:all )?(?:gone|empty|out|sold out|finished)|out of stock|didnt have (?:any|it)|dont have (?:any|it)|couldnt (?:get|find) (?:any|it)';
+
+const outs: readonly RegExp[] = [
+  `\\b${taking} out ${gone}${end}`,
+  `\\b${taking} ${gone} (?:back |all )?out${end}`,
+  `\\b${removing} (?:about )?${gone}${end}`,
+  `(?<gone>@) (?:is|are|was|stands|sits|stood|sat) still (?:standing |sitting |there )*(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|counter|worktop|table|windowsill)\\b`,
+  `\\b(?:left|forgot|kept) ${gone} (?:back )?(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|shop|counter|table|kitchen|car)\\b`,
+  `(?:^|[-,.:;!] |\\b(?:so|and|but|then|now|theres|is|have|used|with|that|this time|today|tonight|again) )no (?:more )?${gone}${end}`,
+  `\\b(?:no|out of|dont have|didnt have|had no|havent got|couldnt get|missing) ${gone}[^#@.]{0,30}\\b(?:so|and|,) (?:i |we |ive |it |its |just )*(?:left|leave|leaving|skip|skipped|omitted|been left) (?:it |that )?out?\\b`,
+  `\\b(?:this time|now|today|in the end|edit|scratch that)\\b[^#@]{0,30}\\bwithout ${gone}${end}`,
+  `\\b(?:(?:am|im|were|are|was) not (?:going to )?(?:us(?:e|ing)|add(?:ing)?|put(?:ting)? in)|wont (?:be )?(?:us(?:e|ing)|add(?:ing)?|put(?:ting)? in)|didnt (?:use|add|put in)) ${gone}${end}`,
+  `\\bwithout ${gone} (?:this time|today|now|in the end)\\b`,
+  `(?<gone>@) (?:is|are|was|were) (?:now )?(?:out|gone|left out|taken out|removed|dropped|cancelled|off the list)${end}`,
+].map((pattern) => new RegExp(pattern, 'd'));
+/** Behind a row: "castor 50 g NO (ran out)", "50 g castor - nope, forgot it", "castor 50 g, not this time". */
+const notIn =
+  '(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])|(?!.*#)(?:(?:crossed|struck) out\\b|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|(?:skipped|omitted|left (?:it |that |this )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))';
+/** "Babassu none, I'd written 100 g", "100 g babassu, but none went in": whatever weight it has. */
+const noneOfIt: readonly RegExp[] = [
+  `(?<gone>@) (?:# )?(?:[-:=,–—] |(?:is|was|there was|had) |no , )*(?:none|nil|zero|nothing)(?= (?:$|[-,.;:!)(]|this time\\b|today\\b|now\\b|though\\b|but\\b|i\\b|in the end\\b|in this\\b|at all\\b))`,
+  `(?<gone>@) (?:# )?[^#@.;]{0,40}\\b(?:but |so |and |, )none (?:of it |of that )?(?:went|goes|got|came|ended up|made it)\\b`,
+  `(?<gone>@) (?:# )?(?:, )?(?:which )?(?:im|i am|were|we are) (?:saving|keeping|holding)(?: it)?(?: back)?(?= (?:$|[-,.;:!)]|for\\b|until\\b|till\\b))`,
+  `^(?:[-*•] )?# (?:of )?(?<gone>@) ${notIn}`,
+  `^(?:[-*•] )?(?<gone>@) (?:[:=] )?# ${notIn}`,
+].map((pattern) => new RegExp(pattern, 'd'));
+const itOut = new RegExp(`\\b${taking} (?:it|that|them|that one|this) (?:all |right |back )?out${end}`);
+
+const doing =
+  '(?:i |we |its |it |now |this time |just |have )*(?:use|used|take|took|put in|put|grabbed|got|its|it is|it was|was|is|went with|went for) ';
+const swaps: readonly RegExp[] = [
+  `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|(?:takes|took|taking) the place of|where it says) ${gone}`,
+  `\\b(?:instead of|in place of) ${gone} (?:, )?(?:i |we |it |its )?(?:am |im |now |have |is |just )*(?:use|used|using|take|took|put|with|goes|is|its|have|had|comes|froze|boiled|weighed|poured|melted) ${comes}`,
+  `\\b(?:out of|no more|no|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,40}\\b(?:so|but|used|use|using|take|took|its|itll be|it will be|it is|make (?:it|that)|and) ${comes}(?= [^#@]{0,30}\\b(?:in its place|instead|for it)\\b)`,
+  `\\b(?:out of|dont have|didnt have|have no|had no|(?:was|is|were) no|havent got|couldnt get|could not get|cant get) ${gone}[^#@.]{0,30}\\b(?:so|and) (?:i |we |have |just |simply )*(?:use|used|am using|im using|take|took|put in|put|its|it is|went with) ${comes}`,
+  `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking})\\b[^#@.]{0,30}(?:so|and|but|,) [^#@.]{0,20}${comes}(?= [^#@.]{0,30}\\b(?:instead|in its place|for it)\\b)`,
+  `${gone} (?:, )?[^#@.]{0,30}\\b(?:${lacking}|(?:was|were|is|had|has|smelled|smelt|looked) (?:all |a bit |too |long )?(?:missing|off|unavailable|used up|rancid|bad|spoil(?:t|ed)|mou?ldy|turned|expired|gone (?:off|bad|rancid|mou?ldy)))\\b[^#@.]{0,24}(?:so|but|and|,) ${doing}${comes}`,
+  `\\bno ${gone} (?:left |there |in the shop |at the shop |in stock |to be had )*(?:, |so |and |but )+${doing}${comes}`,
+  `\\b(?:it says|i wrote|i typed|i put) ${gone} (?:, )?but [^#@.]{0,20}${doing}${comes}`,
+  `${gone}(?: #)? [^#@.]{0,40}\\b${swapping} (?:all of |all )?(?:it|that|them)(?: all)? (?:out )?(?:for|with|by) ${comes}`,
+  `${gone} (?:in (?:my|the|our|this) [a-z]+ )?(?:became|turned into|was replaced by|got replaced by|went over to) ${comes}`,
+  `\\bno ${gone}[^#@.]{0,30}\\b(?:instead|in its place)(?: of (?:it|that))? (?:, )?(?:i |we |it |there )?(?:am |now |have |is |just )*(?:use|used|using|take|took|put|went with|goes|went|comes) ${comes}`,
+  `\\b(?:use|used|using|take|took) ${comes} for ${gone}(?:${end}|(?= in (?:my|our|this)\\b))`,
+  `(?<gone>@) (?:is|are|was|were|becomes) (?:all |really |actually )*(?:now |today )${comes}(?! #)`,
+  `(?<gone>@) (?:is|are|was|were|becomes) (?:all |really |actually )*${comes}(?= (?:now|today|this time|instead|these days)\\b)`,
+  `(?<gone>@) (?:is |was )?out (?:, |and |; )+(?<comes>@) (?:is |was |goes |went )?in${end}`,
+  `\\b(?:dont|do not|didnt|never|wont|cant) (?:use|like|do|want|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and|,) (?:for me |with me |in mine |here )?(?:thats|its|theyre|(?:those|these|that|the|it|all|her|his|their) (?:# )?(?:of it |of that )?(?:is|are|was|were|became|become|becomes|goes|went|gets|get)) (?:now |all |to |as |in |just )*${comes}`,
+  `\\b(?:in|with|for) (?:me|mine|my version|my batch|my pot) (?:the |her |his |their |that |those |these )*(?:# (?:of )?)?(?<gone>@) (?:is|are|was|were|became|becomes) (?:now |all |just )*${comes}`,
+  `(?<gone>@) (?:# )?(?:, )?(?:is|are|was|were|became|becomes) (?:now |all |just )*${comes} (?:# )?(?:in|with|for|at) (?:me|mine|my version|my batch|my pot)\\b`,
+  `\\b(?:where|when) (?:she|he|they|it|the (?:book|recipe|card|page)) (?:has|have|had|says|said|puts|takes|uses|used|took) ${gone} (?:, )?(?:i|we|mine|it|theres|there) (?:is |now |have |has |just )*(?:have|has|had|use|used|take|took|put|is|goes|went|says|with) ${comes}`,
+  `\\b(?:for|in place of) (?:her|his|their|the) ${gone} (?:, )?(?:i|we) (?:have |now |just )*(?:use|used|take|took|put|have|had)(?: in)? ${comes}`,
+  `\\bnot ${gone} (?:, )?but ${comes}`,
+  `\\b(?:its|it is|theres|there is|that is) # (?:of )?(?<comes>@) (?:in (?:there|it|the pot) )?(?:, )?(?:and )?(?:no|not) (?:any )?(?<gone>@)`,
+  `\\b(?:by|with|for) ${gone} i meant ${comes}`,
+  `\\b(?:its|it is|it was|i meant|meant|that is|thats|that was|should be|should read|actually|edit :|is|sorry ,) ${comes} (?:, )?(?:and )?not ${gone}`,
+  `\\b(?:edit|correction|sorry|oops|whoops)\\b[^#@]{0,10}\\bthe (?<gone>@) (?:is|was) ${comes}(?= (?:$|[.,;!)]))`,
+  `(?<gone>@) (?:should be|should read|should say|should have been|is really|is actually|- >|= >) ${comes}`,
+].map((pattern) => new RegExp(pattern, 'd'));
+const swapFor = new RegExp(
+  `\\b${swapping} (?:out )?${gone} ${ofBook}(?:out )?(?:# )?(?:for|with|by|to|against) ${comes}`,
+  'd',
+);
+/** "Swapped the palm for lard and the shea for cocoa butter". */
+const swapAgain = new RegExp(`^ (?:, |and )+${gone} ${ofBook}(?:for|with|by|to|against) ${comes}`, 'd');
+const allSwaps: readonly RegExp[] = [...swaps, swapFor];
+const inItsPlace = new RegExp(
+  `\\b(?:in its place|instead|in place of it|for it)\\b (?:, )?(?:comes|goes|is|i|we|there is|now|use|used|take|took|put|have|went|with|theres| )*${comes}`,
+  'd',
+);
+
+/** "Palm 300 g (lard instead)". */
+const inBracket =
+  /^[([] (?:(?:no|nope|nah|i|we|used|use|took|take|with|put|in|its|was|the|my|some|[,-]) )*(?<comes>@) instead(?= [)\],.;])/d;
+
+const partOf = '(?:a |one |about )?(?<part>half|third|quarter|#) (?:of )?(?:the |my |that |her |his )?';
+const became =
+  '(?:(?:is|was|are|were|has|have|been|now|replaced|swapped|became|become|becomes|gets|got|went|goes|turned) )(?:(?:now|been|replaced|swapped|substituted|exchanged|by|with|for|into|over|to|today|the|some) )*';
+/** "Half of it is now lard", "replaced a third of the palm with lard", "got lard, so I replace 100 g of the palm with it", "lard instead of 100 g of the palm". */
+const shares: readonly RegExp[] = [
+  `(?<!\\bother )(?<![#@\\w])${partOf}(?:it|that|them|(?<gone>@)) ${became}(?<comes>@)`,
+  `\\b${swapping} (?:out )?${partOf}(?:it|that|them|(?<gone>@)) (?:out )?(?:for|with|by|to|against) (?:the |some )?(?<comes>@|# (?:of )?@)`,
+  `(?<comes>@) [^#@.;]{0,40}\\b${swapping} (?:out )?${partOf}(?<gone>@) (?:out )?(?:for|with|by|to|against) it\\b`,
+  `(?<comes>@) (?:# )?(?:(?:is|was|went|goes|in) )*(?:instead of|in place of|in the place of|in lieu of|replaces|replaced|replacing) ${partOf}(?<gone>@)`,
+  `\\b(?:use|used|using|take|took|put|put in) (?<comes>@) for ${partOf}(?<gone>@)`,
+  `\\b(?:instead of|in place of) ${partOf}(?<gone>@) (?:, )?(?:i |we |its |there )?(?:am |is |have |now |just )*(?:use|used|using|take|took|put|with|goes|went|comes|put in) (?<comes>@|# (?:of )?@)`,
+].map((pattern) => new RegExp(pattern, 'd'));
+const fractions: Readonly<Record<string, number>> = { half: 1 / 2, third: 1 / 3, quarter: 1 / 4 };
+
+const those =
+  /\b(?:those|these|that|her|his|their|the) (?<part>#) (?:of it )?(?:is|are|was|were|became|will be) (?:now |all |just )*(?<comes>@)(?! #)/d;
+/** Something is not as it was, or not as somebody else has it. */
+const isSo =
+  /\b(?:those|these|her|his|mine|now|instead|today|time|was|were|became|went|turned|replac\w*|swap\w*|place|lieu|no|dont)\b/;
+const unsure = /\?|\b(?:if|would|could|should|maybe|perhaps|might|or)\b/;
+
+function thoseIn(sentence: Sentence): Change | null {
+  const { text } = sentence;
+  const at = those.exec(text)?.indices?.groups;
+  const [part, comes] = [at?.['part']?.[0], at?.['comes']?.[0]];
+  if (part === undefined || comes === undefined || unsure.test(text) || !isSo.test(text)) return null;
+  return { kind: 'those', gone: null, comes: sentence.tokenAt(comes), figure: sentence.tokenAt(part) };
+}
+
+const sure =
+  '(?:really |actually |in fact |in truth |now |all |just |only |the |some |her |his |my |dried |rendered )*';
+/** "Yes, it IS tallow, 40 oz", "it turned out to be tallow", "I took tallow in the end, 40 oz". */
+const itself = new RegExp(
+  `(?:^|[-,;:.(>] |\\b(?:yes|but|and|so|sorry|oops|whoops|actually|because|since|wait|that|says|label|found) )(?:(?:its|it is|thats|that is|it was|that was|this is|it has been|that would be|it (?:really|actually) (?:is|was)|(?:it|that|the (?:fat|stuff|lard|oil|block|tub)) turned out to be) ${sure}|(?<=\\b(?:yes|yeah) (?:, )?)(?:i|we) did (?:use|take) |(?:i|we) (?:did |really |actually |have )*(?:used|use|took|melted|weighed|went with|put in) ${sure}(?=@ (?:, )?(?:in the end|after all|in fact|in reality|and not)\\b))(?<comes>@)(?<sure> (?:, )?(?:actually|really|now|today|in fact|in the end|after all|indeed|this time))?(?: ,)?(?: (?:same|still|all|also|and|the|in|fact|end))*(?: ,)?(?: (?<part>#))?(?= (?:$|[-,.;:!?)…]|and\\b|so\\b|but\\b))`,
+  'd',
+);
+/** It is said against what was said before. */
+const insisting =
+  /\b(?:yes|yeah|actually|really|in fact|turned out|in the end|after all|indeed|sorry|oops|whoops|wait|label|checked|found|kept|now)\b/;
+
+function itselfIn(sentence: Sentence): Change | null {
+  const { text } = sentence;
+  const found = insisting.test(text) ? itself.exec(text) : null;
+  const at = found?.indices?.groups;
+  const comes = at?.['comes']?.[0];
+  const part = at?.['part']?.[0];
+  if (
+    !found ||
+    comes === undefined ||
+    /\b(?:if|would|could|should|maybe|perhaps|might|or|not|no|also|too|as well)\b/.test(text)
+  )
+    return null;
+  return part === undefined
+    ? { kind: 'itself', gone: null, comes: sentence.tokenAt(comes) }
+    : { kind: 'those', gone: null, comes: sentence.tokenAt(comes), figure: sentence.tokenAt(part) };
+}
+
+function shareIn(sentence: Sentence): Change | null {
+  const { text } = sentence;
+  if (!parting.test(text)) return null;
+  for (const pattern of shares) {
+    const found = pattern.exec(text);
+    const { part = '', comes: what = '' } = found?.groups ?? {};
+    const at = found?.indices?.groups;
+    const [, to] = at?.['comes'] ?? [];
+    const [of] = at?.['part'] ?? [];
+    if (!at || to === undefined || of === undefined || what === '') continue;
+    // "3.7 ounces, that is the lye"
+    if (part === '#' && (!isSo.test(text) || !(at['gone'] || /# of /.test(found?.[0] ?? '')))) continue;
+    const fraction = fractions[part];
+    return {
+      kind: 'share',
+      gone: at['gone'] ? sentence.tokenAt(at['gone'][0]) : null,
+      comes: sentence.tokenAt(to - 1),
+      by: fraction === undefined ? { figure: sentence.tokenAt(of) } : { fraction },
+    };
+  }
+  return null;
+}
+
+const parting = /\b(?:half|third|quarter)\b|# (?:of )?(?:the |my |that |her |his )?(?:@|it\b|that\b|them\b)/;
+
+const says =
+  /\b(?:still|out|none|ran|run|became|turned|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
+/** One at least of these is in all that takes a thing out or puts one in. */
+const changing =
+  /\b(?:still|wrote|typed|finished|empty|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|turned|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|edit|correction|sorry|oops|whoops|really|actually|dont|didnt|havent|couldnt|cant|wont|where (?:it|she|he|they|the)|(?:with|for|in) (?:me|mine|her|his|the))\b|[#@] for |\bfor it\b|\bnow\b|[-=] >/;
+/** Nobody has done it yet, or only asks. */
+const wondering =
+  /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
+const partly = /\bmore @|\b(?:half|part|some of|third|quarter|most of|a bit of|a little of|partly)\b/;
+
+/** Somebody else does it, or did. */
+const strangers =
+  /\b(?:you|she|he|they|people|others|everybody|everyone|somebody|someone|some|most|grandma|grandmother|gran|nan|granny|mum|mom|mother|dad|father|friend|friends|sister|brother|aunt|neighbou?r|recipe|book) (?:always |often |usually |just |said |says |told |used |uses |use |took |takes |take |puts |put |swap\w* |replac\w* |sub\w* |left |leave |leaves |skip\w* |would )/;
+/** "Swapped the palm for lard in my 500 g palm, is 136 g still right?": what is asked is something else. */
+const done =
+  /^(?:["(-] ?)?(?:(?:hi|hello|hey|ok|so|and|but|today|now|yesterday|again|help|question|all|everyone|there|,|:|!|this time|last night|this morning) )*(?:(?:i|we|ive|weve|have|had|just|already|now|then|only|simply) )*(?:swapped|replaced|substituted|subbed|exchanged|switched|traded|changed|used|took|put|left|dropped|skipped|omitted|removed|ditched|ran)\b/;
+/** "Is it ok or did I mess up?" */
+const asked = /\?|\bor (?:did|have|is|was|am) (?:i|it|this|that)\b/g;
+/** "I'd swap half of it for lard": nobody has; "I'd swapped it" is done. */
+const would =
+  /\bi ?'?d (?:just |rather |always |probably |personally |simply |also |definitely )*(?:swap|replace|sub|substitute|switch|exchange|trade|change|drop|skip|leave|lose|use)\b/;
+const isOpen = (text: string): boolean =>
+  would.test(text) ||
+  nearly.test(text) ||
+  wondering.test((done.test(text) ? text.replace(asked, '') : text).replace(aversion, '')) ||
+  strangers.test(text);
+/** "I nearly swapped the palm", "was about to leave it out": nobody did. */
+export const nearly =
+  /\b(?:nearly|almost|(?:was|were|am) (?:just |already )?(?:about|going|tempted|inclined) to|came (?:very |so )?close to|(?:had )?thought (?:of|about)|toyed with|considered|contemplated|dithered|(?:first|at first) (?:i|we) wanted to|(?:i|we) first wanted to) (?:[a-z]+ ){0,2}(?:swap|replac|sub|exchang|chang|switch|trad|us(?:e|ing)\b|tak|leav|left|skip|omit|drop)[a-z]*\b/;
+/** "I never use palm, so I replaced it with lard" is done. */
+const aversion = /\bnever (?:use|eat|buy|keep|have|touch|like|cook with)\b/;
+
+/** "Take it out" is a step of the work, unless the post changes its mind. */
+const mind =
+  /\b(?:once|had|but|edit|decided|actually|in the end|originally|first|no longer|no more|any ?more|changed|scratch|completely|altogether|entirely)\b/;
+const takesItOut = (text: string): boolean => text.includes(' out') && itOut.test(text) && mind.test(text);
+
+/** "The shea still sat on the counter, so it never went in". */
+const neverIn = /(?<gone>@) (?:[^#@.;]{0,40} )?never (?:went|made it|got|goes) (?:in|into)\b/d;
+
+/** "200 g palm, but my tub gave only 120 g": not of another thing, and not asked for. */
+const fewer =
+  /(?<gone>@) (?:# )?(?:, )?[^#@.;]{0,40}\b(?:(?:had|have|got|gave|held|contained|yielded|was|were|found) only|only (?:had|have|got|gave|held|contained|yielded|found|weighed)|(?:ran out|gave out|was empty|ended|was finished) at) (?:about )?(?<comes>#)(?= (?:in it|in there|left|of (?:it|that))? ?(?:$|[-,.;:!)…]|so\b|and\b|then\b|which\b))/d;
+
+/** "Castor 60 g (left out)", "castor 60 g (none)". */
+const remark =
+  /^[([] (?:(?:none|nil|nothing|nope|nah|no)(?! , not\b)(?= (?:[)\],]|for me\b|of it\b))|(?:i |we )?(?:left (?:it |that |this )?out|not used|omitted|skipped|didnt use(?: it)?|did not use(?: it)?|crossed out|not in it)\b)[^#@]*$/;
+
+/** "I made up the missing ounce with lard", "the rest is lard": by as much as another thing became less. */
+const filling =
+  /\b(?:(?:made|make|making|filled|topped) (?:it |that )?up (?:for )?|filled |replaced )?(?:the|that) (?:rest|difference|gap|remainder|shortfall|missing(?: [\p{L}]+)?) (?:of (?:it|that) )?(?:(?:is|was|are|were|went|with|by|from|came|comes|in|using|as) )+(?:the |some )?(?<comes>@)(?! #)/du;
+
+/** The token of what fills up what was lacking; null where nothing does. */
+export function fillingIn(sentence: Sentence): number | null {
+  const found = sentence.retells || sentence.tells ? filling.exec(sentence.text) : null;
+  return found ? sentence.tokenAt(found.indices?.groups?.['comes']?.[0] ?? 0) : null;
+}
+
+/** The changes of a recipe that a sentence tells. */
+export function changesIn(sentence: Sentence): readonly Change[] {
+  if (!sentence.retells) return none;
+  const { text } = sentence;
+  if (sentence.names === 0) return remark.test(text) || (takesItOut(text) && !isOpen(text)) ? itsOut : none;
+  const left = text.includes('never') && !/\b(?:if|would|until)\b/.test(text) ? neverIn.exec(text) : null;
+  if (left) return [{ kind: 'out', gone: sentence.tokenAt(left.indices?.groups?.['gone']?.[0] ?? 0) }];
+  if (noneSaid.test(text) && !isOpen(text)) {
+    for (const pattern of noneOfIt) {
+      const found = pattern.exec(text);
+      if (found)
+        return [{ kind: 'out', gone: sentence.tokenAt(found.indices?.groups?.['gone']?.[0] ?? 0), none: true }];
+    }
+  }
+  const has = (bits: number): boolean => (sentence.cues & bits) !== 0;
+  const mayShare = has(cue.shared);
+  const those =
+    (sentence.figures > 0 && mayShare ? thoseIn(sentence) : null) ?? (has(cue.insists) ? itselfIn(sentence) : null);
+  const same = those ? [those] : none;
+  const isLess = text.includes('only') || text.includes(' at #');
+  const isChanged = (has(cue.changes | cue.forWith) || text.includes('>')) && changing.test(text);
+  if (!isLess && !isChanged && !mayShare) return same;
+  const isParted = parting.test(text);
+  if (!isLess && !isChanged && !isParted) return same;
+  if (!isParted && !(says.test(text) || text.includes('only'))) return same;
+  if (isOpen(text)) return same;
+  const place = (found: RegExpExecArray, name: 'gone' | 'comes'): number =>
+    sentence.tokenAt(found.indices?.groups?.[name]?.[0] ?? 0);
+  const less = isLess && sentence.figures > 0 ? fewer.exec(text) : null;
+  if (less) return [{ kind: 'fewer', gone: place(less, 'gone'), comes: place(less, 'comes') }];
+  const share = isParted && mayShare ? shareIn(sentence) : null;
+  if (share) return [share];
+  if (isChanged) {
+    for (const pattern of sentence.names > 1 ? allSwaps : []) {
+      const found = pattern.exec(text);
+      if (!found) continue;
+      if (partly.test(text)) return [{ kind: 'part', gone: place(found, 'gone'), comes: place(found, 'comes') }];
+      const eitherWay = pattern === swapFor;
+      const list: Change[] = [{ kind: 'swap', gone: place(found, 'gone'), comes: place(found, 'comes'), eitherWay }];
+      let from = found.index + found[0].length;
+      for (let more = swapAgain.exec(text.slice(from)); eitherWay && more; more = swapAgain.exec(text.slice(from))) {
+        const at = (name: 'gone' | 'comes'): number =>
+          sentence.tokenAt(from + (more?.indices?.groups?.[name]?.[0] ?? 0));
+        list.push({ kind: 'swap', gone: at('gone'), comes: at('comes'), eitherWay });
+        from += more[0].length;
+      }
+      return list;
+    }
+    const replaced = inItsPlace.exec(text);
+    const inPlace = inBracket.exec(text);
+    const changes: Change[] = outs.flatMap((pattern): Change[] => {
+      const found = pattern.exec(text);
+      if (!found) return [];
+      const at = place(found, 'gone');
+      return partly.test(text) ? [{ kind: 'part', gone: at, comes: null }] : [{ kind: 'out', gone: at }];
+    });
+    if (replaced) changes.push({ kind: 'swap', gone: null, comes: place(replaced, 'comes'), eitherWay: false });
+    else if (inPlace)
+      changes.push({ kind: 'swap', gone: null, comes: place(inPlace, 'comes'), eitherWay: false, its: true });
+    if (changes.length > 0) return changes;
+  }
+  if (same.length > 0) return same;
+  return takesItOut(text) ? itsOut : none;
+}
+
+const noneSaid =
+  /\b(?:none|nil|zero|nothing|saving|keeping|holding)\b|^(?:[-*•] )?(?:# (?:of )?@|@ (?:[:=] )?#) (?:[-,:=–—…<\t] )*(?:no|nope|nah|not|crossed|struck|skipped|omitted|left|forgot|forgotten|didnt)\b/;
+
+const none: readonly Change[] = [];
+const itsOut: readonly Change[] = [{ kind: 'out', gone: null }];

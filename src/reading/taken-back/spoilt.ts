@@ -1,0 +1,52 @@
+/** A thing that was spoilt or thrown away, and what took its place: "the palm had gone rancid. Lard stood in for it". */
+
+import type { Sentence } from '../text/sentences.ts';
+import type { Change } from './changes.ts';
+
+const unsure =
+  /\?|\b(?:if|could|can|would|might|may|maybe|perhaps|before|until|next time|last time|soon|will|never|nothing|not|isnt|wasnt)\b/;
+const spoilt = `(?:gone |turned |got )?(?:rancid|off|bad|mou?ldy|spoil(?:t|ed)|sour|a funny colou?r)`;
+const bins = '(?:bin|trash|rubbish|compost|garbage|dustbin|hens|chickens|dog|drain|sink|floor)';
+/** "The palm had gone rancid", "it went in the bin", "I threw the palm away". */
+const wasSpoilt: readonly RegExp[] = [
+  `(?:(?<gone>@)|\\b(?:it|that)) (?:# )?(?:, )?(?:all )?(?:# )?(?:, )?(?:had|has|have|was|were|is|smelled|smelt|looked) (?:all |a bit |already |completely )*(?:${spoilt})(?= (?:$|[-,.;:!)…]|and\\b|so\\b|when\\b))`,
+  `(?:(?<gone>@)|\\b(?:it|that)) (?:# )?(?:, )?(?:all )?(?:# )?(?:, )?(?:has |had |was |is |all |had to )*(?<bin>(?:went|gone|goes|go|landed|ended up|fell|thrown|poured|tipped|spilt|spilled) (?:straight |right |all |over )*(?:in|into|to|on|onto|down) (?:the |my )?${bins}|binned|thrown (?:out|away))\\b`,
+  `\\b(?:threw|chucked|tipped|binned|poured) (?:out |away |all )*(?:of )?(?:the |my |all )*(?:# of )?(?:(?<gone>@)|it\\b|that\\b)(?<bin> (?:out|away|in the ${bins}|down the ${bins})|(?<=\\bbinned [^.]*))`,
+].map((pattern) => new RegExp(pattern, 'd'));
+/** "Lard took its place", "250 g of that took its place". */
+const tookPlace =
+  /(?<comes>@) (?:# )?(?:, )?(?:then |now |so )?(?:(?:took|takes|has taken|had to take) (?:its|that|the) place|(?:took|takes) over|(?:stood|stands|stepped|jumped) in|(?:filled|went) in (?:for it|instead)|(?:came|rode) to the rescue)\b/d;
+const spoiling =
+  /\b(?:rancid|off|bad|mou?ldy|spoil(?:t|ed)|sour|funny|bin|trash|rubbish|compost|garbage|dustbin|hens|chickens|dog|drain|sink|floor|binned|threw|chucked|thrown)\b/;
+
+/** "Some of the olive ended up on the floor": what is gone is a part of it. */
+const partly =
+  /\b(?:some|part|half|most|bit|third|quarter|lot|little|splash|much|amount|#) of (?:the |my |it |that )*$/;
+
+/** What a sentence tells of a thing that was spoilt or thrown away, and of what took its place. */
+export function spoiltIn(sentence: Sentence): readonly Change[] {
+  if (!sentence.retells) return none;
+  const { text } = sentence;
+  const changes: Change[] = [];
+  const isSpoilt = spoiling.test(text);
+  const comes = sentence.names > 0 && text.includes(' ') ? tookPlace.exec(text) : null;
+  if ((!isSpoilt && !comes) || unsure.test(text)) return none;
+  for (const pattern of isSpoilt ? wasSpoilt : []) {
+    const found = pattern.exec(text);
+    if (!found || partly.test(text.slice(0, found.index))) continue;
+    const [at] = found.indices?.groups?.['gone'] ?? [];
+    const gone = at === undefined ? null : sentence.tokenAt(at);
+    changes.push({
+      kind: 'spoilt',
+      gone,
+      at: sentence.tokenAt(found.index),
+      binned: found.groups?.['bin'] !== undefined,
+    });
+    break;
+  }
+  const [at] = comes?.indices?.groups?.['comes'] ?? [];
+  if (at !== undefined) changes.push({ kind: 'swap', gone: null, comes: sentence.tokenAt(at), eitherWay: false });
+  return changes;
+}
+
+const none: readonly Change[] = [];
