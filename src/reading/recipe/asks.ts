@@ -1,19 +1,33 @@
-export const wishesAlkali = (text: string): boolean => wished.test(text) || which.test(text);
+/** Whoever asks for something uses one of these: patterns as long as those below cost the more the first time. */
+const asking =
+  'give send tell can could would will please pls plz want wish like love need what how work calculate figure find wie combien cuanta quanta ?'.split(
+    ' ',
+  );
+const isAsking = (text: string): boolean => asking.some((word) => text.includes(word));
+
+const wishes = (text: string): boolean => wished.test(text) || which.test(text);
+
+export function wishesAlkali(text: string): boolean {
+  const said = text.toLowerCase();
+  return isAsking(said) && wishes(said);
+}
 
 /** "Could you do the lye for …", "give me the NaOH", "I only want to know the lye". */
 const wished =
-  /\b(?:(?:give|send|tell) (?:me|us)|(?:can|could|would|will|please)(?: you| someone| somebody| anyone)?(?: please)? (?:do|run|reckon|get|give)(?: me| us)?|(?:want|wish|like|love) to (?:know|have)) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b(?! (?:is|right|ok|okay)\b)|\b(?:need|want)(?: to (?:know|have))?(?: the| my)? (?:grams?|ounces|oz|weight|amount|figure|number) (?:of|for) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b/i;
+  /\b(?:(?:give|send|tell) (?:me|us)|(?:can|could|would|will|please)(?: you| someone| somebody| anyone)?(?: please)? (?:do|run|reckon|get|give)(?: me| us)?|(?:want|wish|like|love) to (?:know|have)) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b(?! (?:is|right|ok|okay)\b)|\b(?:need|want)(?: to (?:know|have))?(?: the| my)? (?:grams?|ounces|oz|weight|amount|figure|number) (?:of|for) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b/;
 
 /** "What is the lye amount?", "whats the new lye for this". */
 const which =
-  /\b(?:what(?:['’]?s| is| are| would be| will)? (?:the |my )?(?:new |right |correct |total )?(?:lye|naoh|koh|caustic soda|hydroxide)\b|(?:lye|naoh|koh) (?:please|pls|plz)\b|^need (?:the |my |a )?(?:lye|naoh|koh) (?:amount|weight|figure)\b)/im;
+  /\b(?:what(?:['’]?s| is| are| would be| will)? (?:the |my )?(?:new |right |correct |total )?(?:lye|naoh|koh|caustic soda|hydroxide)\b|(?:lye|naoh|koh) (?:please|pls|plz)\b|^need (?:the |my |a )?(?:lye|naoh|koh) (?:amount|weight|figure)\b)/m;
 
 /** Whether the post asks how much alkali its fats need, rather than whether what it has is right. */
 export function asksForAlkali(text: string): boolean {
+  const said = text.toLowerCase();
   return (
-    wishesAlkali(text) ||
-    /\b(how much|what amount|how many|need|work out|calculate|figure out|find|wieviel|wie viel|combien|cuanta|quanta)\b|\?\?|(?:lye|alkali|koh)\s*[:=-]?\s*\?|naoh\s*[:=-]?\s*\?/i.test(
-      text,
-    )
+    isAsking(said) &&
+    (wishes(said) ||
+      /\b(how much|what amount|how many|need|work out|calculate|figure out|find|wieviel|wie viel|combien|cuanta|quanta)\b|\?\?|(?:lye|alkali|koh)\s*[:=-]?\s*\?|naoh\s*[:=-]?\s*\?/.test(
+        said,
+      ))
   );
 }

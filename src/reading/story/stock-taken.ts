@@ -67,7 +67,7 @@ function fromCan(cut: Cut): readonly Token[] {
 export function stockTaken(cut: Cut): readonly Token[] {
   const { tokens } = cut;
   for (const sentence of sentencesOf(cut)) {
-    if (sentence.figures < 3) continue;
+    if (sentence.figures < 3 || !/# (?:mean|is|i e|that)/.test(sentence.text)) continue;
     const [l = -1, f = -1, w = -1] = groupsOf(sentence, meaning.exec(sentence.text), ['l', 'f', 'w']);
     const [lye, all] = [tokens[l], tokens[w]];
     if (!isPlain(lye) || !isPlain(all)) continue;

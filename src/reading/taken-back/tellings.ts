@@ -102,11 +102,18 @@ interface Way {
   readonly cues: number;
   readonly pattern: RegExp;
 }
-const way = (telling: Telling, cues: number, pattern: string): Way => ({
-  telling,
-  cues,
-  pattern: new RegExp(pattern, 'gu'),
-});
+/** The pattern is made when a sentence first has its cues. */
+const way = (telling: Telling, cues: number, source: string): Way => {
+  let made: RegExp | undefined;
+  return {
+    telling,
+    cues,
+    get pattern() {
+      made ??= new RegExp(source, 'gu');
+      return made;
+    },
+  };
+};
 const all: readonly Way[] = [
   ...(Object.entries(patterns) as [Telling, readonly string[]][]).map(([telling, list]) =>
     way(telling, cue[telling], list.join('|')),
@@ -150,8 +157,9 @@ const deed =
 
 function openingsOf(sentence: Sentence, of: typeof all): readonly Opening[] {
   const found: Opening[] = [];
-  for (const { telling, cues, pattern } of of) {
-    if ((sentence.cues & cues) !== cues) continue;
+  for (const way of of) {
+    if ((sentence.cues & way.cues) !== way.cues) continue;
+    const { telling, pattern } = way;
     const { text } = sentence;
     pattern.lastIndex = 0;
     for (let hit = pattern.exec(text); hit; hit = pattern.exec(text))

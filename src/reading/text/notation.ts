@@ -12,12 +12,19 @@ interface Rule {
 
 const unit = '(?:k?g|gr|grams?|dag|oz|ounces?|lbs?|pounds?)';
 const number = '\\d+(?:[.,]\\d+)?';
-const rule = (needs: string, pattern: string, as: string, why = '', flags = 'gi'): Rule => ({
-  needs,
-  pattern: new RegExp(pattern, flags),
-  as,
-  why,
-});
+/** The pattern is made when a post first needs it: most never do. */
+const rule = (needs: string, source: string, as: string, why = '', flags = 'gi'): Rule => {
+  let made: RegExp | undefined;
+  return {
+    needs,
+    get pattern() {
+      made ??= new RegExp(source, flags);
+      return made;
+    },
+    as,
+    why,
+  };
+};
 
 const rules: readonly Rule[] = [
   // "m(KOH, 85 % pellets) = 116 g"
@@ -180,8 +187,9 @@ function solutionOf(text: string, told: Aside[]): string {
 export function plainly(post: string): { readonly text: string; readonly told: readonly Aside[] } {
   const told: Aside[] = [];
   let text = post;
-  for (const { needs, pattern, as, why } of rules) {
-    if (!text.includes(needs)) continue;
+  for (const rule of rules) {
+    if (!text.includes(rule.needs)) continue;
+    const { pattern, as, why } = rule;
     if (why !== '') for (const [found] of text.matchAll(pattern)) told.push({ text: found, why });
     text = text.replace(pattern, as);
   }

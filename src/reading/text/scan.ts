@@ -94,7 +94,10 @@ interface Word {
 
 /** `PaIm`, `VVater`, `palrn`, "castoroil". */
 const isOdd = (text: string, raw: string): boolean =>
-  raw.indexOf('I', 1) > 0 || /vv|rn|(?<=.{3})(?:oil|butter)$/.test(text);
+  raw.indexOf('I', 1) > 0 ||
+  text.includes('vv') ||
+  text.includes('rn') ||
+  ['oil', 'butter'].some((end) => text.length >= end.length + 3 && text.endsWith(end));
 
 /** Words that are remembered for the posts to come, at the most. */
 const mostKnown = 5000;
