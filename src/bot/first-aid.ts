@@ -5,10 +5,14 @@
  * counts. In doubt first aid: it costs a moment. Time is linear in the length of the text.
  */
 import type { Harm } from '../commands/safety.ts';
+import { learned } from '../reading/words/learned.ts';
 import { type Signs, signsOf, stretchWithNext } from './first-aid-signs.ts';
-import { weightOf } from './first-aid-table.ts';
+import { weights } from './first-aid-weights.ts';
 
 type Told = Harm | 'any';
+
+/** What a sign weighs, in tenths of a logit. */
+export const weightOf = learned(weights);
 
 /** The stretch that tells most of an accident, where one tells of it, by what each sign weighs. */
 export function tellingStretch(signs: Signs, weigh: (sign: string) => number | undefined): ReadonlySet<string> | null {

@@ -1,9 +1,11 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import type { Settled } from './amend/settle.ts';
+import { mayBear } from './doubt/bearing.ts';
 import { withoutMisfit } from './doubt/misfit.ts';
+import type { Weights } from './doubt/note-signs.ts';
 import { amongTalk } from './doubt/talk.ts';
 import { writtenUp } from './doubt/written-up.ts';
-import { type Cut, itemize, type Reader } from './itemize.ts';
+import { type Cut, cutOf, itemize, type Reader } from './itemize.ts';
 import type { RecipeReading } from './reading.ts';
 import { asTheyStand, multiplied, timesAll } from './recipe/another-size.ts';
 import { assemble } from './recipe/assemble.ts';
@@ -86,12 +88,13 @@ function readPart(reader: Reader, input: string, several: Several, settled: Sett
   const { reading: first, unheardChange } = readOne(reader, post === input ? several : severalIn(post), settled);
   const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null).reading;
   const { catalogue } = reader;
+  const bears = (note: string, list: Weights): boolean => mayBear(cutOf(reader, note), list);
   const read = settled
     ? first
     : (withoutMisfit(post, first, again, catalogue) ??
       (first.doubts.length === 0
         ? first
-        : (amongTalk(post, first, again, catalogue) ?? writtenUp(post, first, again, catalogue) ?? first)));
+        : (amongTalk(post, first, again, catalogue) ?? writtenUp(post, first, again, catalogue, bears) ?? first)));
   const whole = settled || factor !== null ? read : hearing(read, unheardChange);
   if (factor !== null) return multiplied(whole, factor, said);
   const stand = asTheyStand(post);

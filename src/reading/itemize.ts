@@ -193,13 +193,19 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   totalBehindRest,
 ];
 
-export function itemize(reader: Reader, input: string): Cut {
-  const { lexicon, speller } = reader;
+/** A text cut into words, names and figures, before any rule has looked at it. */
+export function cutOf({ lexicon, speller }: Reader, input: string) {
   const { text: plain, disordered, struck } = clean(input);
   const { text } = layOut(withoutSpeakers(plain, lexicon));
   const scanned = scan(text);
   const prims = wholeWords(scanned, lexicon);
-  const cut = tokenize(prims, lexicon, speller);
+  return { text, disordered, struck, mended: prims !== scanned, prims, ...tokenize(prims, lexicon, speller) };
+}
+
+export function itemize(reader: Reader, input: string): Cut {
+  const { lexicon } = reader;
+  const cut = cutOf(reader, input);
+  const { text, disordered, struck, mended, prims } = cut;
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
   const laid = unitsBefore(unitColumns(shareColumn(applyColumns(twins.tokens, lexicon, prims))), lexicon);
   const meant = unitsMeant({ tokens: laid, prims, words: cut.words }, lexicon);
@@ -231,7 +237,7 @@ export function itemize(reader: Reader, input: string): Cut {
   return {
     text,
     prims,
-    mended: prims !== scanned,
+    mended,
     tokens,
     items,
     back: heard.back,

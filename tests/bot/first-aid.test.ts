@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { accidentIn, tellingStretch } from '../../src/bot/first-aid.ts';
+import { accidentIn, tellingStretch, weightOf } from '../../src/bot/first-aid.ts';
 import { signsOf } from '../../src/bot/first-aid-signs.ts';
-import { weightOf } from '../../src/bot/first-aid-table.ts';
 import { weights as lines } from '../../src/bot/first-aid-weights.ts';
 import { learn } from './accidents/learn.ts';
 import { accidentTexts, postTexts, type Told } from './accidents/texts.ts';

@@ -7,6 +7,7 @@
 import type { Catalogue } from '../../catalogue/types.ts';
 import type { Doubt, RecipeReading } from '../reading.ts';
 import { demandOf, superfatOf } from '../recipe/plausible.ts';
+import { type Weights, weightsOf } from './note-signs.ts';
 import { besideTheRecipe, cut, longestTalk, shortened, stretchesOf, tellsOfAlkali, usualSuperfat } from './talk.ts';
 
 /** More lines and sentences than that are no recipe's. */
@@ -22,47 +23,9 @@ interface Piece {
   readonly reading: RecipeReading;
 }
 
-type Weights = ReadonlyMap<string, number>;
-
-/** What a reading weighs, in grams, by what it is. */
-function weightsOf({ fats, after, alkali, waterGrams, liquids, acids }: RecipeReading): Weights {
-  const out = new Map<string, number>();
-  const add = (key: string, grams: number): void => void out.set(key, (out.get(key) ?? 0) + grams);
-  for (const { id, grams } of fats) add(id, grams);
-  for (const { id, grams } of after) add(`after ${id}`, grams);
-  for (const { id, grams } of alkali) add(id, grams);
-  for (const { id, grams } of liquids) add(id, grams);
-  for (const { id, grams } of acids) add(id, grams);
-  if (waterGrams !== null) add('water', waterGrams);
-  return out;
-}
-
 const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= sameWeight * Math.max(a, b);
 
-/** Words by which the recipe may have become another one. */
-const changed =
-  /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|exchang\w*|changed|switched|traded|subbed|ran out|forgot\w*|left out|leave out|took out|take out|(?:spooned|poured|scooped|ladled|tipped) (?:\w+ )?(?:out|off|away)|without|except|skip\w*|omit\w*|added|adding|another|extra|additional|double[ds]?|doubling|half|halve[ds]?|triple[ds]?|tripling|scal(?:ed|ing)|twice|times|edit\w*|typo|oops|whoops|mistake|mis\w+|by accident|accidentally|correct(?:ed|ion)|should (?:be|say|read|have)|meant|means|actually|sorry|only had|not enough|too much|too little|spill?(?:ed|t)|short|topp?ed|plus|also|as well|besides|remaining|in total|altogether|wrong|misread|really|in fact|turns? out|real(?:ly|ised|ized)|not \d)\b/i;
-
-/** What is told of another batch than this one. */
-const otherBatch =
-  /\b(?:last time|(?:first|second|third) (?:try|attempt|version|go)|previous(?:ly)?|earlier (?:one|version|batch)|next time|some ?day)\b/i;
-
-/** What a figure is of that is no ingredient. */
-const ofElse =
-  /\b(?:yields?|makes?|made|gives?|gave|bars?|pieces?|pcs|pucks?|slices?|slabs?|rounds?|blocks?|cubes?|tins?|tubs?|mou?lds?|cavit\w+|jars?|bottles?|lo(?:af|aves)|box(?:es)?|cartons?|tubes?|pots?|pans?|cookers?|buckets?|each|apiece|cur(?:ed?|ing)|weeks?|days?|hours?|hrs?|mins?|minutes?|costs?|prices?|budget|sells?|sold|label\w*|batter|dilut\w*|clarity|parts?|ph|size|cm|mm|inch(?:es)?|degrees?|trace|cut)\b|[°€$£"″]/i;
-
-const putting =
-  /\b(?:put(?:s|ting)?|mix\w*|melt\w*|stir\w*|us(?:e|ed|es|ing)|thr[eo]w\w*|toss\w*|dump\w*|dissolv\w*|blend\w*|weigh(?:ed|ing)? (?:out|off|up)|(?:pour\w*|weigh\w*|goes|go|went|going) in(?!to (?:\w+ ){0,4}(?:mou?lds?|tins?|slab|lo(?:af|aves)|box\w*|tubes?|cartons?))|took|had)\b/i;
-
-/** Of two figures nobody says which. */
-const choosing = /\b(?:or|either|between|somewhere|maybe|perhaps|about which|not sure|unsure|remember)\b/i;
-/** A bare figure beside a name is a price, a count, or a part of what is mixed. */
-const priced = /\b(?:costs?|prices?|budget|sells?|sold|mou?lds?|dilut\w*|parts?)\b|[€$£]/i;
-
 const weight = /(\d+(?:[.,]\d+)?)\s?(kg|g|gr|grams?|gms?|oz|ounces?|lbs?|pounds?)\b/i;
-/** Weights in words, which are not compared. */
-const wordedWeight =
-  /\b(?:hundred|[a-z]+ty|ten|eleven|twelve|[a-z]+teen)\b[\w ]{0,12} (?:kg|g|grams?|oz|ounces?|pounds?)\b/i;
 const perUnit: Readonly<Record<string, number>> = { k: 1000, g: 1, o: 28.349523, l: 453.59237, p: 453.59237 };
 
 const gramsIn = (text: string): readonly number[] =>
@@ -140,27 +103,40 @@ function partsOf(pieces: Iterable<Piece>): List | null {
     } else if ([...own.keys()].every((key) => !weights.has(key)))
       for (const [key, grams] of own) weights.set(key, grams);
     else if ([...own].every(([key, grams]) => isSame(weights.get(key) ?? 0, grams))) repeats.push(piece);
-    else if (otherBatch.test(text)) notes.push(piece);
-    else return null;
+    else notes.push(piece);
   }
   return { weights, repeats, notes, rest };
 }
 
+/** Told of another batch, of somebody else, of no batch yet, or as a rule. */
+const elsewhere =
+  /\b(?:last|first|second|third|next|earlier|before|previous(?:ly)?|original(?:ly)?|history|origin|years?|once|used to|old(?:er)?|versions?|v\d\S*|batch(?:es)?|trial|tests?|someday|some day|would|could|if|maybe|might|she|he|they|her|his|hers|their|sister|mother|aunt|friend|neighbour|per|every|maximum|at most|never|always|usually)\b/i;
+
+/** Of two figures nobody says which. */
+const choosing = /\b(?:or|either|between|somewhere|maybe|perhaps|about which|not sure|unsure|remember)\b/i;
+/** A bare figure beside a name is a price, a count, or a part of what is mixed. */
+const priced = /\b(?:costs?|prices?|budget|sells?|sold|mou?lds?|dilut\w*|parts?)\b|[€$£]/i;
+const sentenceEnd = /(?<=[.!?;…])\s+|\n+/;
+
+/** Fewer words are a row rather than a note. */
+const fewestWords = 4;
+
 /** The note may tell of something that went into the pot, or did not. */
-function bears({ text, reading }: Piece, { weights }: List): boolean {
-  if (changed.test(text) || ofRecipe.test(text)) return true;
-  const isOther = otherBatch.test(text);
-  if (!isOther && [...weightsOf(reading)].some(([key, grams]) => !isSame(weights.get(key) ?? 0, grams))) return true;
-  if (wordedWeight.test(text)) return true;
-  const weighs = !isOther && weight.test(text);
-  if (weighs && (putting.test(text) || !ofElse.test(text))) return true;
-  return reading.doubts.some(
-    (doubt) =>
-      (doubt.id === 'unplaced' && choosing.test(text)) ||
-      (doubt.id === 'no-unit' && !priced.test(text)) ||
-      (doubt.id === 'unknown-fat' && weighs),
+function mayBear({ text, reading }: Piece, { weights }: List, bears: Bears): boolean {
+  const differing = [...weightsOf(reading)].filter(([key, grams]) => !isSame(weights.get(key) ?? 0, grams));
+  const isElsewhere =
+    differing.length < 2 && text.split(sentenceEnd).every((one) => !/\d/.test(one) || elsewhere.test(one));
+  if (differing.length > 0 && !isElsewhere) return true;
+  const isRow = (text.match(/\p{L}{2,}/gu) ?? []).length < fewestWords;
+  const isUnclear = reading.doubts.some(
+    ({ id }) =>
+      (id === 'unplaced' && (isRow || choosing.test(text))) || (id === 'no-unit' && isRow && !priced.test(text)),
   );
+  return isUnclear || bears(text, weights);
 }
+
+/** Whether what is written beside a list bears on it. */
+type Bears = (text: string, list: Weights) => boolean;
 
 /** What the post says of its own list or lists, and no note tells. */
 const isOfRecipe = (doubt: Doubt): boolean =>
@@ -177,15 +153,16 @@ export function writtenUp(
   first: RecipeReading,
   read: (post: string) => RecipeReading,
   catalogue: Catalogue,
+  bears: Bears,
 ): RecipeReading | null {
   if (post.length > longestTalk || first.doubts.length > mostDoubts || first.doubts.some(isOfRecipe)) return null;
   const list = partsOf(piecesOf(post, read));
-  if (!list || list.notes.some((note) => bears(note, list))) return null;
+  if (!list || list.notes.some((note) => mayBear(note, list, bears))) return null;
   const ways = [list.notes, [...list.notes, ...list.repeats]];
   // what is in doubt only beside the rest may be left out with all that is no list
   if (
     first.doubts.every((doubt) => isLoose(doubt) || isListed(doubt, list, catalogue)) &&
-    !list.rest.some((piece) => bears(piece, list))
+    !list.rest.some((piece) => mayBear(piece, list, bears))
   )
     ways.push([...list.notes, ...list.repeats, ...list.rest]);
   for (const gone of ways) {

@@ -1,0 +1,24 @@
+/**
+ * Whether what is written beside a list bears on it: something more went into the pot or something less, a figure is
+ * put right, the alkali is not pure. What was learned from some thousand notes with the verdict of their writers
+ * (`tests/posts/notes`) weighs the signs of each sentence for it and against it (logistic regression).
+ */
+import type { Cut } from '../text/sentences.ts';
+import { learned } from '../words/learned.ts';
+import { weights } from './bearing-weights.ts';
+import { signsOf, type Weights } from './note-signs.ts';
+
+const weightOf = learned(weights);
+
+export const sumOf = (signs: ReadonlySet<string>, weigh: (sign: string) => number | undefined): number => {
+  let sum = 0;
+  for (const sign of signs) sum += weigh(sign) ?? 0;
+  return sum;
+};
+
+/** Of ten notes that bear eight are above, and one in eight of the others (`bearing.test.ts`). */
+const perhaps = -5;
+
+/** Whether a note may bear on the list. */
+export const mayBear = (note: Cut, list: Weights): boolean =>
+  signsOf(note, list).some(({ signs }) => sumOf(signs, weightOf) > perhaps);
