@@ -11,6 +11,8 @@ test.each([
   'When it looked like petroleum jelly I stirred in 40 g shea butter and 25 g lavender EO.',
   'Once it was mashed potatoes I added 40 g shea butter.',
   'At the petroleum jelly stage: 40 g shea butter.',
+  '11:15 mashed potato. 11:35 petroleum jelly. Tongue test nothing.\n11:45 stirred in 40 g shea.',
+  '\n11:35 vaseline.\n11:45 stirred in 40 g shea.',
   'As soon as it had gone translucent, 40 g shea went in.',
   'When it was done, stirred in 40 g shea.',
   'when done: 40 g shea',

@@ -10,15 +10,16 @@ import { signsOf, type Weights } from './note-signs.ts';
 
 const weightOf = learned(weights);
 
-export const sumOf = (signs: ReadonlySet<string>, weigh: (sign: string) => number | undefined): number => {
+/** In tenths of a logit: of ten notes that bear eight are above, and one in six of the others (`bearing.test.ts`). */
+const perhaps = -5;
+
+/** Whether a sentence bears, by what each of its signs weighs. */
+export function isBearing(signs: ReadonlySet<string>, weigh: (sign: string) => number | undefined): boolean {
   let sum = 0;
   for (const sign of signs) sum += weigh(sign) ?? 0;
-  return sum;
-};
-
-/** Of ten notes that bear eight are above, and one in eight of the others (`bearing.test.ts`). */
-const perhaps = -5;
+  return sum > perhaps;
+}
 
 /** Whether a note may bear on the list. */
 export const mayBear = (note: Cut, list: Weights): boolean =>
-  signsOf(note, list).some(({ signs }) => sumOf(signs, weightOf) > perhaps);
+  signsOf(note, list).some((signs) => isBearing(signs, weightOf));

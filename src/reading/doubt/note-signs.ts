@@ -157,23 +157,16 @@ function together(signs: readonly string[]): ReadonlySet<string> {
 
 const ends = (token: Token): boolean => token.t === 'line' || (token.t === 'sign' && /^[.!?;]$/.test(token.text));
 
-export interface NoteSigns {
-  readonly signs: ReadonlySet<string>;
-  /** The tokens of the sentence. */
-  readonly from: number;
-  readonly to: number;
-}
-
 /** The signs of each sentence that has words; a row of a list has none, or as good as none. */
-export function signsOf(cut: Cut, list: Weights): readonly NoteSigns[] {
-  const sentences: NoteSigns[] = [];
+export function signsOf(cut: Cut, list: Weights): readonly ReadonlySet<string>[] {
+  const sentences: ReadonlySet<string>[] = [];
   const { tokens } = cut;
   let from = 0;
   let words = 0;
   tokens.forEach((token, k) => {
     if (token.t === 'word') words++;
     if (!ends(token) && k + 1 < tokens.length && k - from < longest) return;
-    if (words > 0) sentences.push({ signs: together(signsAt(cut, from, k + 1, list)), from, to: k + 1 });
+    if (words > 0) sentences.push(together(signsAt(cut, from, k + 1, list)));
     from = k + 1;
     words = 0;
   });

@@ -67,6 +67,8 @@ const isLoose = (doubt: Doubt): boolean =>
 
 interface List {
   readonly weights: Weights;
+  /** Where the last of what makes the list begins. */
+  readonly last: number;
   readonly repeats: readonly Piece[];
   readonly notes: readonly Piece[];
   /** What weighs nothing, and says nothing of the recipe as a whole. */
@@ -88,6 +90,7 @@ const needsMore: ReadonlySet<Doubt['id']> = new Set<Doubt['id']>([
 function partsOf(pieces: Iterable<Piece>): List | null {
   let left = mostPieces;
   const weights = new Map<string, number>();
+  let last = 0;
   const repeats: Piece[] = [];
   const notes: Piece[] = [];
   const rest: Piece[] = [];
@@ -100,17 +103,18 @@ function partsOf(pieces: Iterable<Piece>): List | null {
       else if (!reading.doubts.every((doubt) => isLoose(doubt) || needsMore.has(doubt.id))) return null;
     } else if (own.size === 0) {
       if (reading.others.length === 0 && !ofRecipe.test(text)) rest.push(piece);
-    } else if ([...own.keys()].every((key) => !weights.has(key)))
+    } else if ([...own.keys()].every((key) => !weights.has(key))) {
       for (const [key, grams] of own) weights.set(key, grams);
-    else if ([...own].every(([key, grams]) => isSame(weights.get(key) ?? 0, grams))) repeats.push(piece);
+      last = piece.from;
+    } else if ([...own].every(([key, grams]) => isSame(weights.get(key) ?? 0, grams))) repeats.push(piece);
     else notes.push(piece);
   }
-  return { weights, repeats, notes, rest };
+  return { weights, last, repeats, notes, rest };
 }
 
 /** Told of another batch, of somebody else, of no batch yet, or as a rule. */
 const elsewhere =
-  /\b(?:last|first|second|third|next|earlier|before|previous(?:ly)?|original(?:ly)?|history|origin|years?|once|used to|old(?:er)?|versions?|v\d\S*|batch(?:es)?|trial|tests?|someday|some day|would|could|if|maybe|might|she|he|they|her|his|hers|their|sister|mother|aunt|friend|neighbour|per|every|maximum|at most|never|always|usually)\b/i;
+  /\b(?:last|next|(?:first|second|third) (?:time|try|attempt|go|batch|version|one)|earlier|previous(?:ly)?|original(?:ly)?|history|origin|years?|once|used to|old(?:er)?|versions?|v\d\S*|batch(?:es)?|trial|some ?day|would|could|maybe|might|she|he|they|her|his|hers|their|sister|mother|aunt|friend|neighbour|per|maximum|at most)\b/i;
 
 /** Of two figures nobody says which. */
 const choosing = /\b(?:or|either|between|somewhere|maybe|perhaps|about which|not sure|unsure|remember)\b/i;
@@ -118,11 +122,19 @@ const choosing = /\b(?:or|either|between|somewhere|maybe|perhaps|about which|not
 const priced = /\b(?:costs?|prices?|budget|sells?|sold|mou?lds?|dilut\w*|parts?)\b|[€$£]/i;
 const sentenceEnd = /(?<=[.!?;…])\s+|\n+/;
 
+/** What a weight is of that is no ingredient's. */
+const ofElse =
+  /\b(?:yields?|makes?|made|gives?|gave|bars?|pieces?|pcs|pucks?|slices?|slabs?|rounds?|blocks?|cubes?|tins?|tubs?|mou?lds?|cavit\w+|jars?|bottles?|lo(?:af|aves)|box(?:es)?|cartons?|tubes?|pots?|pans?|cookers?|buckets?|each|apiece|cur(?:ed?|ing)|costs?|prices?|budget|sells?|sold|label\w*|batter|dilut\w*|cut)\b|[€$£]/i;
+
+/** How a pot looks, and when something goes in that the alkali leaves alone. */
+const ofCook = /\b(?:cook(?:ed)?|jelly|mash\w*|translucent|zap\w*|tongue|porridge|custard|apple ?sauce)\b/i;
+
 /** Fewer words are a row rather than a note. */
 const fewestWords = 4;
 
 /** The note may tell of something that went into the pot, or did not. */
-function mayBear({ text, reading }: Piece, { weights }: List, bears: Bears): boolean {
+function mayBear({ text, reading, from }: Piece, { weights, last }: List, bears: Bears): boolean {
+  if (from < last && ofCook.test(text)) return true;
   const differing = [...weightsOf(reading)].filter(([key, grams]) => !isSame(weights.get(key) ?? 0, grams));
   const isElsewhere =
     differing.length < 2 && text.split(sentenceEnd).every((one) => !/\d/.test(one) || elsewhere.test(one));
@@ -130,7 +142,8 @@ function mayBear({ text, reading }: Piece, { weights }: List, bears: Bears): boo
   const isRow = (text.match(/\p{L}{2,}/gu) ?? []).length < fewestWords;
   const isUnclear = reading.doubts.some(
     ({ id }) =>
-      (id === 'unplaced' && (isRow || choosing.test(text))) || (id === 'no-unit' && isRow && !priced.test(text)),
+      (id === 'unplaced' && (isRow || choosing.test(text) || (weight.test(text) && !ofElse.test(text)))) ||
+      (id === 'no-unit' && isRow && !priced.test(text)),
   );
   return isUnclear || bears(text, weights);
 }

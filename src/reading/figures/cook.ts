@@ -139,6 +139,13 @@ function isOfMelting(tokens: readonly Token[], k: number, { trace }: Steps): boo
   return false;
 }
 
+/** "11:35 petroleum jelly": a look in a log. */
+function isLogged(tokens: readonly Token[], k: number): boolean {
+  const at = textOf(tokens[k - 1]) === 'mashed' ? k - 2 : k - 1;
+  const token = tokens[at];
+  return token?.t === 'aside' && token.reason === 'a time of day' && endsPhrase(tokens[k + 1]);
+}
+
 /** What token `k` says of the cook: that it is over, that it goes on until then, or nothing. */
 function toldAt(tokens: readonly Token[], k: number, steps: Steps): 'over' | 'until' | null {
   const text = textOf(tokens[k]);
@@ -146,7 +153,8 @@ function toldAt(tokens: readonly Token[], k: number, steps: Steps): 'over' | 'un
     late.has(text) ||
     (shining.has(text) && steps.cook < k && !stands(tokens, k, until) && !follows(tokens, k, /\btrace$/))
   ) {
-    const word = stands(tokens, k, begins) ?? (follows(tokens, k, /^stage$/, 1) ? 'stage' : null);
+    const word =
+      stands(tokens, k, begins) ?? (follows(tokens, k, /^stage$/, 1) ? 'stage' : isLogged(tokens, k) ? 'at' : null);
     if (word === null) return null;
     return stands(tokens, k, until) ? 'until' : 'over';
   }

@@ -25,7 +25,7 @@ const folder = new URL('.', import.meta.url);
 const read = <T>(file: string): T => JSON.parse(readFileSync(new URL(file, folder), 'utf8')) as T;
 
 /** The lists that the notes stand beneath. */
-export const lists = read<Readonly<Record<string, string>>>('lists.json');
+const lists = read<Readonly<Record<string, string>>>('lists.json');
 const weighed = new Map(Object.entries(lists).map(([id, text]) => [id, weightsOf(readRecipe(reader, text))]));
 
 interface Note {
@@ -34,7 +34,7 @@ interface Note {
   readonly bears: boolean;
 }
 
-export const noteSets: readonly string[] = readdirSync(folder)
+const noteSets = readdirSync(folder)
   .filter((name) => name.endsWith('.json') && name !== 'lists.json')
   .sort();
 
@@ -45,7 +45,7 @@ export const notes: readonly (Told & { readonly list: string })[] = noteSets.fla
     bears,
     list,
     ofPost: false,
-    sentences: signsOf(cutOf(reader, note), weighed.get(list) ?? new Map()).map(({ signs }) => signs),
+    sentences: signsOf(cutOf(reader, note), weighed.get(list) ?? new Map()),
   })),
 );
 
@@ -80,6 +80,6 @@ export const postSentences: readonly Told[] = sets.flatMap((set) =>
     const cut = cutOf(reader, text);
     const list = weightsIn(expect);
     if (!isAsListed(cut.tokens, list)) return [];
-    return signsOf(cut, list).map(({ signs }) => ({ set, text, bears: false, ofPost: true, sentences: [signs] }));
+    return signsOf(cut, list).map((signs) => ({ set, text, bears: false, ofPost: true, sentences: [signs] }));
   }),
 );
