@@ -88,7 +88,7 @@ function readPart(reader: Reader, input: string, several: Several, settled: Sett
   const { reading: first, unheardChange } = readOne(reader, post === input ? several : severalIn(post), settled);
   const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null).reading;
   const { catalogue } = reader;
-  const bears = (note: string, list: Weights): boolean => mayBear(cutOf(reader, note), list);
+  const bears = (note: string, list: Weights, isDry: boolean): boolean => mayBear(cutOf(reader, note), list, isDry);
   const read = settled
     ? first
     : (withoutMisfit(post, first, again, catalogue) ??

@@ -20,6 +20,9 @@ export function isBearing(signs: ReadonlySet<string>, weigh: (sign: string) => n
   return sum > perhaps;
 }
 
-/** Whether a note may bear on the list. */
-export const mayBear = (note: Cut, list: Weights): boolean =>
-  signsOf(note, list).some((signs) => isBearing(signs, weightOf));
+/** What the alkali may be dissolved in. */
+const wet = ['W', 'L', 'I'];
+
+/** Whether a note may bear on the list; it does where it tells of a liquid that the list has none of. */
+export const mayBear = (note: Cut, list: Weights, isDry: boolean): boolean =>
+  signsOf(note, list).some((signs) => isBearing(signs, weightOf) || (isDry && wet.some((letter) => signs.has(letter))));

@@ -67,6 +67,8 @@ const isLoose = (doubt: Doubt): boolean =>
 
 interface List {
   readonly weights: Weights;
+  /** It has neither water nor another liquid. */
+  readonly isDry: boolean;
   /** Where the last of what makes the list begins. */
   readonly last: number;
   readonly repeats: readonly Piece[];
@@ -90,7 +92,7 @@ const needsMore: ReadonlySet<Doubt['id']> = new Set<Doubt['id']>([
 function partsOf(pieces: Iterable<Piece>): List | null {
   let left = mostPieces;
   const weights = new Map<string, number>();
-  let last = 0;
+  let [last, isDry] = [0, true];
   const repeats: Piece[] = [];
   const notes: Piece[] = [];
   const rest: Piece[] = [];
@@ -106,15 +108,16 @@ function partsOf(pieces: Iterable<Piece>): List | null {
     } else if ([...own.keys()].every((key) => !weights.has(key))) {
       for (const [key, grams] of own) weights.set(key, grams);
       last = piece.from;
+      isDry &&= reading.waterGrams === null && reading.liquids.length === 0;
     } else if ([...own].every(([key, grams]) => isSame(weights.get(key) ?? 0, grams))) repeats.push(piece);
     else notes.push(piece);
   }
-  return { weights, last, repeats, notes, rest };
+  return { weights, isDry, last, repeats, notes, rest };
 }
 
 /** Told of another batch, of somebody else, of no batch yet, or as a rule. */
 const elsewhere =
-  /\b(?:last|next|(?:first|second|third) (?:time|try|attempt|go|batch|version|one)|earlier|previous(?:ly)?|original(?:ly)?|history|origin|years?|once|used to|old(?:er)?|versions?|v\d\S*|batch(?:es)?|trial|some ?day|would|could|maybe|might|she|he|they|her|his|hers|their|sister|mother|aunt|friend|neighbour|per|maximum|at most)\b/i;
+  /\b(?:last|next|(?:first|second|third) (?:time|try|attempt|go|batch|version|one)|earlier|previous(?:ly)?|original(?:ly)?|history|origin|years?|once|used to|old(?:er)?|(?:versions?|v\d\S*) (?:had|was|used|took|called)|batch(?:es)?|trial|some ?day|(?:would|could)(?! i\b)|maybe|might|she|he|they|her|his|hers|their|sister|mother|aunt|friend|neighbour|per|maximum|at most)\b/i;
 
 /** Of two figures nobody says which. */
 const choosing = /\b(?:or|either|between|somewhere|maybe|perhaps|about which|not sure|unsure|remember)\b/i;
@@ -126,6 +129,14 @@ const sentenceEnd = /(?<=[.!?;…])\s+|\n+/;
 const ofElse =
   /\b(?:yields?|makes?|made|gives?|gave|bars?|pieces?|pcs|pucks?|slices?|slabs?|rounds?|blocks?|cubes?|tins?|tubs?|mou?lds?|cavit\w+|jars?|bottles?|lo(?:af|aves)|box(?:es)?|cartons?|tubes?|pots?|pans?|cookers?|buckets?|each|apiece|cur(?:ed?|ing)|costs?|prices?|budget|sells?|sold|label\w*|batter|dilut\w*|cut)\b|[€$£]/i;
 
+/** "My sister puts 20 g more in hers. I did too.", "so I took 150 g": what is told of others is of this pot, too. */
+const likewise =
+  /^\W*(?:and |but |so )?(?:i|we) (?:did|do|have|will|am|copied|followed|went)(?:n['’]?t)?\b[^.!?]{0,24}\W*$|\b(?:likewise|me too|so (?:i|we))\b/i;
+const isLikewise = (text: string): boolean => text.split(sentenceEnd).some((one) => likewise.test(one));
+
+/** What came of it. */
+const ofSoap = /\b(?:bars?|pieces?|slices?|mou?lds?|cavit\w+|each|apiece|yields?|label\w*)\b/i;
+
 /** How a pot looks, and when something goes in that the alkali leaves alone. */
 const ofCook = /\b(?:cook(?:ed)?|jelly|mash\w*|translucent|zap\w*|tongue|porridge|custard|apple ?sauce)\b/i;
 
@@ -133,23 +144,25 @@ const ofCook = /\b(?:cook(?:ed)?|jelly|mash\w*|translucent|zap\w*|tongue|porridg
 const fewestWords = 4;
 
 /** The note may tell of something that went into the pot, or did not. */
-function mayBear({ text, reading, from }: Piece, { weights, last }: List, bears: Bears): boolean {
+function mayBear({ text, reading, from }: Piece, { weights, last, isDry }: List, bears: Bears): boolean {
   if (from < last && ofCook.test(text)) return true;
   const differing = [...weightsOf(reading)].filter(([key, grams]) => !isSame(weights.get(key) ?? 0, grams));
   const isElsewhere =
-    differing.length < 2 && text.split(sentenceEnd).every((one) => !/\d/.test(one) || elsewhere.test(one));
+    differing.length < 2 &&
+    text.split(sentenceEnd).every((one) => !/\d/.test(one) || ofSoap.test(one) || elsewhere.test(one));
   if (differing.length > 0 && !isElsewhere) return true;
-  const isRow = (text.match(/\p{L}{2,}/gu) ?? []).length < fewestWords;
+  const isRow = (text.match(/\p{L}{2,}/gu) ?? []).length < fewestWords && !ofSoap.test(text);
   const isUnclear = reading.doubts.some(
     ({ id }) =>
-      (id === 'unplaced' && (isRow || choosing.test(text) || (weight.test(text) && !ofElse.test(text)))) ||
+      (id === 'unplaced' &&
+        (isRow || choosing.test(text) || (weight.test(text) && !ofElse.test(text) && !elsewhere.test(text)))) ||
       (id === 'no-unit' && isRow && !priced.test(text)),
   );
-  return isUnclear || bears(text, weights);
+  return isUnclear || bears(text, weights, isDry);
 }
 
 /** Whether what is written beside a list bears on it. */
-type Bears = (text: string, list: Weights) => boolean;
+type Bears = (text: string, list: Weights, isDry: boolean) => boolean;
 
 /** What the post says of its own list or lists, and no note tells. */
 const isOfRecipe = (doubt: Doubt): boolean =>
@@ -170,7 +183,8 @@ export function writtenUp(
 ): RecipeReading | null {
   if (post.length > longestTalk || first.doubts.length > mostDoubts || first.doubts.some(isOfRecipe)) return null;
   const list = partsOf(piecesOf(post, read));
-  if (!list || list.notes.some((note) => mayBear(note, list, bears))) return null;
+  if (!list || [...list.notes, ...list.rest].some(({ text }) => isLikewise(text))) return null;
+  if (list.notes.some((note) => mayBear(note, list, bears))) return null;
   const ways = [list.notes, [...list.notes, ...list.repeats]];
   // what is in doubt only beside the rest may be left out with all that is no list
   if (
