@@ -7,7 +7,16 @@
 import type { Catalogue } from '../../catalogue/types.ts';
 import type { Doubt, RecipeReading } from '../reading.ts';
 import { demandOf, superfatOf } from '../recipe/plausible.ts';
-import { besideTheRecipe, cut, longestTalk, shortened, stretchesOf, tellsOfAlkali, usualSuperfat } from './talk.ts';
+import {
+  besideTheRecipe,
+  cut,
+  longestTalk,
+  ofWater,
+  shortened,
+  stretchesOf,
+  tellsOfAlkali,
+  usualSuperfat,
+} from './talk.ts';
 
 /** More lines and sentences than that are no recipe's. */
 const mostPieces = 120;
@@ -151,7 +160,7 @@ function bears({ text, reading }: Piece, { weights }: List): boolean {
   if (changed.test(text) || ofRecipe.test(text)) return true;
   const isOther = otherBatch.test(text);
   if (!isOther && [...weightsOf(reading)].some(([key, grams]) => !isSame(weights.get(key) ?? 0, grams))) return true;
-  if (wordedWeight.test(text)) return true;
+  if (wordedWeight.test(text) || (!isOther && !weights.has('water') && ofWater.test(text))) return true;
   const weighs = !isOther && weight.test(text);
   if (weighs && (putting.test(text) || !ofElse.test(text))) return true;
   return reading.doubts.some(

@@ -526,6 +526,9 @@ function halfAt(tokens: readonly Token[], one: Item): Item | null {
   return amountItem({ ...plainQuantity, dim: 'percent', value: 0.5, inWords: true, text: 'half' }, one.from, one.to);
 }
 
+const isNamed = (item: Item): boolean =>
+  item.kind === 'thing' && item.named.meaning.kind !== 'role' && item.named.meaning.kind !== 'unknown';
+
 /** Remarks in brackets between a name and its amount: `lye solution (NaOH 1:1 with water): 284 g`. */
 function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   if (!items.some((item) => item.kind === 'thing' && isSign(tokens[item.to], '(['))) return items;
@@ -547,6 +550,9 @@ function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): reado
     for (let k = at + 1; (items[k]?.from ?? close) < close; k++) inside.push(items[k] as Item);
     if (inside.some((one) => one.kind === 'amount' && one.quantity.dim !== 'percent' && one.quantity.dim !== 'ratio'))
       continue;
+    // "V (water) = 250 mL": the bracket has the name
+    const isNumber = item.named.meaning.kind === 'role' && item.named.meaning.id === 'number';
+    if (isNumber && amount.quantity.unit !== null && inside.some(isNamed)) continue;
     // "sodium hydroxide (KOH)" is no remark but a contradiction
     const clash = inside.some(
       (one) =>
