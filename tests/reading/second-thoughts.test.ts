@@ -318,6 +318,34 @@ test.each([
   `${recipe} In mine lard took the place of the palm.`,
 ])('what takes the place of something: %s', (text) => expect(read(text).grams).toEqual({ ...palmless, lard: 250 }));
 
+describe('what is left out', () => {
+  const rows = 'Olive 500 g, coconut 250 g, palm 200 g, castor 50 g, lye 139 g, water 300 g. ';
+  const fatsOf = (text: string) => {
+    const { fats, doubts } = readRecipe(reader, text);
+    return [fats.map(({ id }) => id).join(), doubts];
+  };
+  const three = 'olive-oil-virgin,coconut-oil,palm-oil';
+  const two = 'olive-oil-virgin,coconut-oil';
+  test.each([
+    ["Castor never arrived, so I'm leaving it out.", three],
+    ['The castor did not turn up, so I leave it out.', three],
+    ['The castor has been removed.', three],
+    ['Without castor, please.', three],
+    ['The castor and the palm are left out.', two],
+    ['Castor and palm are both out, I have none.', two],
+    ['I left out the castor and the palm.', two],
+    ["I'm leaving castor and palm out.", two],
+    ['Edit: skipped the castor and palm.', two],
+    ['Edit: castor deleted, palm deleted.', two],
+    ['Leaving out castor, palm.', two],
+    ['I left out the scent and the colour.', `${three},castor-oil`],
+    ['My castor and palm finally arrived.', `${three},castor-oil`],
+    ['I left the coconut and the palm out overnight to soften.', `${three},castor-oil`],
+    ['Without castor it would not lather, so it stays.', `${three},castor-oil`],
+    ['I skipped the last meeting.', `${three},castor-oil`],
+  ])('%s', (text, fats) => expect(fatsOf(rows + text)).toEqual([fats, []]));
+});
+
 describe('so much of a fat that another one takes the place of', () => {
   test.each([
     "My usual: # I've got lard now, so I'm replacing 150 g of the olive with it.",
