@@ -1,4614 +1,4571 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-1
- ab:-13
- aber:5
- abgekriegt:7
+export const weights = ` a:-3
+ ab:-12
+ abgekriegt:18
  abgewischt:9
- about:12
- above:3
- abt:-14
- abuela:-8
- accelerat:-3
- accident:12
- accidental:11
+ about:6
+ above:8
+ abroad:-3
+ abt:-12
+ abuela:-7
+ accelerat:-5
+ accident:13
+ accidental:9
  accord:-6
- account:-5
+ account:-10
  aceite:-1
- acid:4
- acrylic:-2
- activat:-4
- actual:-9
- add:-16
- added:-3
- additiv:-3
- adds:-4
+ acid:3
+ acros:-4
+ acrylic:-3
+ activat:-7
+ actual:-8
+ add:-11
+ added:1
+ additiv:-2
+ adds:-9
  admit:3
- adult:-6
- advance:-5
- advice:-10
+ adult:-4
+ advance:-8
+ advent:-4
+ advice:-5
  afraid:-14
- after:8
- afternoon:2
- afterward:-15
- again:-20
- against:-5
- age:-11
- ages:-8
- ago:9
+ after:7
+ afternoon:1
+ afterward:-12
+ again:-19
+ against:-4
+ age:-7
+ ages:-7
+ ago:13
  agre:-3
- agree:-5
- agua:-3
- ahead:-13
- ahora:10
- ai:10
- aid:12
- aim:-4
- aimed:-3
- air:-10
+ agree:-10
+ ahead:-8
+ ahora:9
+ ai:8
+ aid:10
+ aim:-3
+ air:-12
  aisle:-3
  al:4
- alarm:-4
- alcohol:4
- alike:-4
- alkali:-8
- alkanet:-7
- all:-2
+ alarm:-7
+ alcohol:6
+ alike:-5
+ alkali:-10
+ alkanet:-10
+ all:-3
+ allergen:-2
  allergic:-4
- allergy:-7
- alles:-8
- allotment:8
- allow:-5
- almond:-8
- almost:-10
- aloe:-8
- alone:-3
- along:6
- already:-12
+ allergy:-6
+ alles:-14
+ allow:-7
+ almond:-6
+ almost:-12
+ aloe:-14
+ alone:-2
+ along:7
+ aloud:-3
  alright:-10
- also:3
- alter:-4
+ also:4
+ alter:-3
+ although:1
  altogether:-14
- alu:-14
- aluminium:-17
- alway:-7
- am:2
- amber:-10
- american:-5
- ammonia:2
+ alu:-13
+ aluminium:-16
+ alway:-4
+ am:-7
+ amber:-7
+ american:-3
+ ammonia:1
  among:6
- amount:-15
- ampolla:12
- an:-5
- and:4
+ amount:-11
+ ampolla:9
+ an:-9
  animal:-3
- ankle:12
+ ankle:10
  annatto:-3
- anos:-8
- another:-9
- anruhren:2
- ans:3
- answer:-12
+ anos:-13
+ another:-7
+ anruhren:-2
+ answer:-13
  antes:-11
- any:-12
+ any:-4
  anybody:-1
- anyhow:-6
+ anyhow:-7
  anymore:-7
- anyone:-13
- anyth:-2
- anyway:-11
- anywhere:-14
- apart:-5
- apiece:-4
- app:-11
- appl:-7
- apple:-4
- applesauce:-6
- apprentice:-4
- approx:-3
+ anyone:-8
+ anyth:-6
+ anyway:-5
+ anywhere:-8
+ apart:-3
+ apiece:-8
+ app:-10
+ appl:-4
+ apple:-9
+ applesauce:-11
+ apprentice:-6
+ approx:-4
+ apres:1
  apricot:-4
- april:-1
- apron:-13
+ april:-3
+ apron:-14
  aqua:-9
- arde:12
- are:5
- arent:-7
+ arde:8
+ are:3
+ arent:1
  argan:-7
- arithmetic:-7
- arm:-3
- armpit:4
- arms:-8
- around:11
+ arithmetic:-8
+ arm:-5
+ armpit:-1
+ arms:-10
+ around:7
  arriv:-4
- as:-16
- ash:-6
- ashes:-8
- aside:-5
- ask:-6
- asked:-8
- asks:3
- asleep:-2
+ as:-9
+ ash:-1
+ ashes:-15
+ aside:-7
+ ask:-2
+ asked:-11
+ asks:5
+ asleep:1
  assume:10
- asthma:9
- at:-2
- ate:-3
- attach:-5
+ asthma:-4
+ at:-8
+ ate:1
+ attach:-6
  attempt:-4
- attic:-10
- atznatron:8
- auf:-10
- auge:6
- augen:-9
- august:-9
- aunt:-16
- autumn:-13
- aux:-1
- avale:13
- avant:-3
- avec:5
- avocado:-9
+ attic:-4
+ atznatron:14
+ au:-4
+ auf:-11
+ auge:2
+ augen:-8
+ august:-7
+ aunt:-19
+ aus:-2
+ autumn:-10
+ aux:-6
+ avale:2
+ avant:-1
+ avec:15
+ avocado:-12
  avoid:-13
- awake:-5
- away:-4
- awful:1
- babassu:-7
- baby:-4
- babys:3
- background:-12
- backside:15
- backward:-5
- bacon:-7
+ awake:4
+ away:1
+ awful:11
+ b:-15
+ babassu:-9
+ babi:-1
+ baby:-3
+ babys:1
+ back:-1
+ background:-3
+ backside:2
+ backward:-7
+ bacon:-12
  bad:-1
- badly:4
- bag:3
- bags:-6
- bain:-3
- bak:-6
- balance:-8
- balcony:-13
- bald:-6
- ball:7
- balls:11
- balm:-17
- band:-6
- bang:2
- bar:-2
- barber:-6
- bare:10
- barefoot:6
- bark:14
- barn:-1
- bars:-11
- base:-4
- basil:-5
- basin:4
- basket:-7
- batch:-1
- bath:-13
- bathroom:4
- batter:-6
- batteri:-4
- battery:-19
- bay:-3
- bazaar:-5
- bc:8
- bea:-11
- bead:-4
- beads:8
- beagle:9
- beak:3
- beaker:-1
- bear:-3
- beard:-11
- beat:-4
- beautiful:-5
- bebe:7
- became:-1
- because:-2
- becom:-5
- become:-12
+ badly:6
+ bag:-2
+ bags:-11
+ bain:-6
+ bak:-4
+ balanc:3
+ balance:-6
+ balcony:-5
+ bald:-4
+ ball:-3
+ balls:5
+ balm:-16
+ band:-3
+ bang:6
+ bar:-11
+ barber:-3
+ bare:4
+ barefoot:3
+ bark:7
+ barn:-2
+ bars:-9
+ base:-5
+ basil:-4
+ basin:8
+ basket:-8
+ batch:-7
+ bath:-10
+ bathroom:5
+ batter:-5
+ batteri:-6
+ battery:-5
+ bay:-5
+ bazaar:-4
+ bc:4
+ be:-1
+ bea:-9
+ beach:-3
+ beads:11
+ beagle:5
+ beak:5
+ beaker:-3
+ bear:-8
+ beard:-4
+ beautiful:-10
+ bebe:14
+ became:2
+ because:-4
+ become:-4
  bed:-11
- bedroom:-1
- bedtime:-2
- beef:-1
- beekeeper:-5
+ bedroom:-3
+ bedtime:-7
+ beef:-8
+ beekeeper:-3
  been:14
- beer:-8
- bees:-6
+ beer:-9
+ bees:-7
  beeswax:-13
- before:-10
- beforehand:-6
- began:4
- begin:-9
- beginn:7
- beginner:-12
- begun:-7
- behav:-3
- behind:3
- bei:-7
- beige:-7
- beim:3
- being:1
- bekommen:13
- believ:12
- believe:-9
+ before:-9
+ beforehand:-7
+ began:3
+ begin:-12
+ beginn:3
+ beginner:-18
+ begun:-4
+ behind:2
+ bei:-4
+ beige:-6
+ beim:7
+ being:-2
+ bekommen:6
+ believ:14
+ believe:-7
  bell:-3
- belly:19
- belong:2
- below:-15
- ben:2
- bench:-2
- bend:-2
- bent:4
- bentonite:-5
- bergamot:-6
- beside:-6
- best:-12
+ belly:6
+ belong:-7
+ below:-13
+ ben:4
+ bench:-1
+ bend:-10
+ bent:5
+ bentonite:-3
+ bergamot:-3
+ besid:-5
+ beside:6
+ best:-3
  bet:-9
- better:-16
- between:6
- bevel:-5
+ better:-14
+ between:3
+ bevel:-3
  bien:10
- big:-5
- bigger:-9
- bill:1
- bin:-2
- binn:-9
- bins:-4
+ big:-2
+ bigger:-1
+ bill:-2
+ bin:2
+ binn:-7
+ bins:-2
  birch:-12
- bird:9
- birds:-1
- birthday:-14
- bis:-3
- biscuit:-4
- bit:2
- bite:6
- bites:-3
- bits:3
- bitten:5
- black:-18
+ bird:6
+ birds:-2
+ birthday:-13
+ bis:1
+ biscuit:3
+ bite:3
+ bites:6
+ bits:6
+ bitten:9
+ black:-17
  blame:-3
- blanc:12
- blanca:-3
- blanco:-2
- blanket:-15
- bleach:4
- bleed:7
- blend:-3
- blender:-4
- bless:-7
- blew:9
- blind:9
- blink:3
- blister:4
- blob:4
- block:-14
- blog:-11
- blood:7
- bloodshot:-2
- blouse:6
- blue:-6
- blurry:11
- board:-4
- boat:-7
- body:-10
- boil:-3
- boiler:-7
- boils:12
- bol:-11
- bone:4
- bonjour:1
- book:-8
+ blanc:11
+ blanca:-6
+ blanco:-1
+ blanket:-10
+ bleach:8
+ bleed:2
+ blend:2
+ blender:2
+ bless:-6
+ blew:6
+ blind:12
+ blink:9
+ blister:8
+ blob:9
+ block:-8
+ blog:-7
+ blood:14
+ bloodshot:-1
+ blouse:5
+ blue:-2
+ blurry:12
+ board:-5
+ boat:-11
+ body:-12
+ boil:6
+ boiler:-10
+ boils:9
+ bol:-2
+ bone:3
+ book:-12
  booklet:-4
- books:-11
- boot:3
- boots:-11
- bor:3
- borax:-5
- bord:-4
- bored:7
- born:-4
- borrow:-7
- boss:7
- bother:2
- bottl:-4
- bottle:-4
+ books:-8
+ boot:1
+ boots:-8
+ borax:-7
+ bord:-2
+ bored:11
+ born:-3
+ borrow:-8
+ boss:5
+ both:1
+ bother:5
+ bottl:-13
  bottom:-16
- bouche:14
- bought:-13
- bounc:9
- bout:10
- bowl:15
+ bouche:10
+ bought:-7
+ bounc:12
+ bout:15
+ bowl:11
  bowls:3
- box:-9
+ box:-12
  boxes:-10
- boy:2
+ boy:10
  boyfriend:1
- boys:-3
- bra:10
+ boys:-2
+ bra:6
  bran:-16
- brand:-8
- bras:4
- brave:-5
- brazo:14
- bread:-8
- break:-12
+ brand:1
+ bras:7
+ brave:6
+ brazo:10
+ bread:-2
+ break:-7
  breakfast:-6
- breastbone:6
+ breastbone:17
  breath:13
  breathe:10
- brennt:-3
- brick:-16
- bride:-3
- bright:5
- brilliant:-7
- brim:-3
- brine:-2
- bring:2
- brittle:-7
- broke:-4
- broken:-5
- broom:10
- brother:-3
- brought:5
- brown:13
- brule:-7
- brulure:9
- brush:-6
- btw:-2
- bu:10
- bubb:-6
- bubble:8
- bucket:2
- budget:-10
- build:-7
- built:-4
- bumps:7
- burbuja:-4
+ brennt:5
+ brick:-10
+ bright:2
+ brilliant:-5
+ brine:3
+ bring:-5
+ brittle:-6
+ broke:-5
+ broom:-3
+ brother:-4
+ brought:3
+ brown:7
+ brule:-8
+ brulure:14
+ brush:-9
+ btw:1
+ bu:7
+ bubb:-8
+ bubbl:-3
+ bubble:5
+ bucket:8
+ bucks:-3
+ budget:-6
+ build:-5
+ built:-10
+ bumps:8
+ burbuja:-5
  burn:6
- burnin:8
- burns:4
- burnt:-6
- burp:6
- burst:6
- bus:-7
- busines:-9
- busy:7
- but:-6
- butcher:-13
- butter:-4
- button:-8
+ burnin:7
+ burns:3
+ burnt:-7
+ burp:12
+ burst:7
+ bus:-10
+ busines:-7
+ busy:4
+ but:-5
+ butcher:-6
+ butt:4
+ butter:-8
+ button:-10
  buy:-18
- by:-7
+ by:-6
  c:-18
- ca:-2
- cabbage:-11
- cage:3
- cake:-1
- cakes:-9
- calc:-4
+ ca:-7
+ cabbage:-7
+ cacao:-1
+ cage:5
+ cake:-2
+ cakes:-6
+ calc:-3
+ calculat:-5
  calculate:-6
  calculation:-1
- calculator:-11
- calendar:-3
- calendula:-12
- caliente:12
- call:-5
- calls:-3
- calm:2
- came:-5
+ calculator:-13
+ calendar:-8
+ calendula:-9
+ caliente:17
+ call:-3
+ calls:-1
+ calm:4
+ came:-6
+ camellia:-4
+ camera:-3
  camp:-7
- can:-6
- candl:-6
- candle:-4
- canister:-10
+ can:-15
+ candl:-2
+ candle:-9
+ canister:-7
  cannot:-7
- canola:-10
+ canola:-4
  cans:-4
- cant:8
- cap:13
- car:1
- cara:-3
- caramel:-5
- caravan:-3
- card:-24
- cards:-4
- care:-9
- careful:-11
- caretaker:-6
- carpet:-9
- carri:2
- carrot:-18
- carry:-11
- carton:7
- case:-2
+ cant:9
+ cap:11
+ car:-3
+ cara:-2
+ caramel:-7
+ caravan:-2
+ card:-17
+ cards:-3
+ care:-7
+ careful:-6
+ caretaker:-4
+ carpet:-5
+ carri:3
+ carrot:-13
+ carry:-5
+ carton:9
+ case:-5
  cases:-3
  cast:-3
- caster:-5
+ caster:-4
  castile:-11
- castor:-1
- cat:-3
- cats:-1
- cattle:3
- caught:-7
- cauldron:-8
- cause:10
- caustic:9
- caustica:13
- caustique:6
- caviti:-9
- cavity:-3
- cayo:-1
- ce:3
+ castor:-15
+ cat:-1
+ catch:-6
+ cats:5
+ cattle:-6
+ caught:-1
+ cauldron:-11
+ cause:8
+ caustic:5
+ caustica:14
+ caustique:13
+ caviti:-7
+ cayo:1
+ ce:-2
  cedar:-1
- cedarwood:-3
- ceil:2
- celebrate:-3
- cell:-3
- cellar:-3
- cent:-6
- centre:-7
- certain:-4
- chair:-1
- chalk:-13
+ cedarwood:-1
+ ceil:-1
+ cellar:-4
+ cent:-4
+ centre:-9
+ certain:-12
+ chair:-8
+ chalk:-14
+ challenge:-3
  chamomile:-8
- chang:-4
- change:6
- chap:-4
- charcoal:-8
- charg:-3
+ chang:-5
+ change:1
+ chap:-7
+ charcoal:-6
+ charg:-2
  charge:-9
- chart:-4
- chat:5
- cheap:-7
+ chart:-3
+ chat:13
+ cheap:-8
  cheaper:-10
- check:-8
- checklist:-5
+ check:-9
+ checklist:-1
  cheek:15
  cheer:-8
- cheese:6
+ cheese:14
  chemical:10
- chemist:-3
- chemistry:-10
- chest:21
- chew:-2
- chicken:8
- chien:3
+ chemist:-4
+ chemistry:-18
+ chest:18
+ chew:1
+ chicken:9
+ chien:7
  child:12
- children:-11
- chill:-4
- chimney:-3
- chin:-4
+ children:-8
+ chill:-3
+ chin:-3
  chipp:-3
- chips:-9
- chocolat:-7
- chocolate:-6
- choice:-5
+ chips:-8
+ chocolat:-4
+ chocolate:-7
+ choice:-2
  choir:-6
  chok:-9
  chose:-10
- christen:-3
- christma:-11
- chuck:-5
- chunk:6
- church:-10
- cinnamon:3
- circle:-2
+ christma:-4
+ chuck:-14
+ chunk:9
+ church:-3
+ cinnamon:-5
+ circle:-1
  citrate:-6
- citric:-3
- citronella:-11
- citru:-13
- claim:-11
- clarity:-7
- class:-11
- clay:-16
- clean:-11
- cleaner:2
- clear:10
+ citric:-5
+ citronella:-6
+ citru:-5
+ claim:-10
+ clarity:-4
+ class:-5
+ clay:-15
+ clean:-7
+ cleaner:1
+ clear:-3
  clever:2
- client:-10
- climb:-1
- cling:5
- clock:-7
- clockwork:-3
- clos:12
- close:8
- cloth:-1
+ client:-11
+ climb:3
+ cling:7
+ clock:-11
+ clos:8
+ close:4
+ cloth:-7
  cloud:8
- cloudy:-18
- clove:9
- club:-1
- clump:-10
- clumpy:-8
- co:-13
- coarse:-7
- coat:-8
- coats:-1
- cocanut:-7
- cocnut:-9
- coco:-24
- cocoa:-4
- coconut:1
- coin:3
- coins:-3
- cold:-13
- collar:9
- collarbone:11
- collect:6
- colloidal:-3
+ cloudy:-15
+ clove:3
+ club:-3
+ clump:-8
+ clumpy:-7
+ cm:-18
+ co:-10
+ coarse:-5
+ coast:-6
+ coat:-12
+ cocanut:-9
+ cocnut:-8
+ coco:-22
+ cocoa:-6
+ cocoanut:-5
+ coconut:-5
+ coffee:1
+ coin:7
+ cold:-15
+ collar:20
+ collarbone:7
+ colleagu:-3
+ collect:-5
+ colloidal:-5
  color:-3
- colour:-13
- column:-3
- com:2
- comb:2
- combien:-11
+ colour:-12
+ column:-8
+ com:4
+ comb:15
+ combien:-15
  combin:-3
- combine:-10
- come:3
- comes:-9
- comma:-3
- comme:-3
- comment:-23
- como:3
+ combine:-9
+ come:-4
+ comes:-7
+ comma:2
+ comme:-4
+ comment:-19
+ como:2
  compar:-4
- compare:-6
- complain:-3
- complaint:-7
- complete:-3
- computer:-1
+ compare:-3
+ complain:-4
+ computer:-3
  con:7
- conc:-8
- concentration:-12
- concrete:-6
- confession:-7
- confetti:3
- confirm:-7
- confit:-4
- contact:4
- container:-1
- content:3
- convert:-3
- cook:-3
- cookbook:-7
- cooker:-1
- cookie:2
- cooks:-8
+ conc:-4
+ concentration:-13
+ concrete:-4
+ confession:-10
+ confirm:-11
+ confit:-3
+ contact:5
+ container:4
+ convert:-4
+ cook:1
+ cookbook:-12
+ cooker:-2
+ cooks:-7
  cool:-18
- cooler:-10
- cools:-8
- copi:-4
- copper:-4
- copy:-15
- corn:-1
- corner:-5
- correct:-15
- cos:-3
- cost:-11
- costic:-3
- costs:-10
- cottage:-10
- cotton:-6
- cough:12
- could:9
- couldnt:-13
- coule:18
+ cooler:-9
+ cools:-10
+ copi:-6
+ copper:-3
+ copy:-9
+ corner:-4
+ correct:-19
+ cos:7
+ cost:-13
+ costic:-4
+ costs:-7
+ cottage:-4
+ cotton:-7
+ cough:6
+ could:5
+ couldnt:-15
+ coule:17
  couleur:6
- council:-2
- count:-17
- counter:-5
- county:-7
- coup:5
- couple:-10
- course:-9
+ count:-14
+ counter:-4
+ country:-3
+ county:-6
+ coup:3
+ couple:-1
+ course:-10
  cousin:-10
- cover:-2
- cow:-7
- cpop:-7
- crack:-3
- crater:7
- crawl:-2
- crayon:-7
- crazy:14
- cream:-5
- creamy:-5
- cried:-2
- crock:2
- cross:-1
- crudo:13
- crumb:1
- crumbl:-4
- crumble:-3
- crush:-5
- crust:1
+ cover:1
+ cow:-6
+ cp:-7
+ cpop:-4
+ crack:-5
+ craft:-3
+ crater:6
+ crawl:2
+ crayon:-6
+ crazy:8
+ cream:-6
+ creamy:-4
+ cried:-4
+ crisp:-3
+ crock:-3
+ crockpot:2
+ cross:-5
+ crudo:10
+ crumb:-3
+ crumbl:-5
+ crumble:-4
+ crust:-4
  cry:3
- crystal:-1
- csv:-6
- cuanta:-12
- cube:3
+ crystal:2
+ csv:-5
+ cuanta:-8
+ cube:4
  cubes:-5
- cucumber:-6
- cuff:13
- cup:5
- cupboard:-7
- cupcake:-3
+ cucumber:-11
+ cuff:7
+ cup:2
+ cupboard:-2
  cupful:-7
- cups:-20
- cur:-11
- cure:-3
- cured:-3
- cures:-9
- curiou:-6
- curl:6
- current:-2
+ cups:-17
+ cur:-12
+ cure:-14
+ cured:6
+ cures:-7
+ curiou:-5
+ current:-4
  curry:-3
- curtain:-3
- cushion:-3
- custard:-8
+ cushion:-1
+ custard:-9
  customer:-9
- cut:-1
- cuts:7
+ cut:3
+ cuts:15
  cutt:-12
- cutter:-12
- d:-9
+ cutter:-4
+ d:-7
  da:-10
- dabb:4
+ dabb:16
  dad:5
- dag:-21
- damit:-10
- damp:2
- dangerou:-16
- dans:8
- dare:-3
- dared:1
- darf:-8
- dark:-4
- darker:-3
- darn:-1
+ dag:-16
+ damit:-8
+ damp:4
+ dangerou:-11
+ dans:7
+ dared:-7
+ darf:6
+ dark:4
+ darker:-4
+ darn:6
  das:-4
- data:-5
- date:-10
- dates:-3
- day:-4
- daylight:6
- days:-7
- dead:-8
- deal:8
+ data:-3
+ date:-14
+ dates:-4
+ daughter:-4
+ day:-1
+ daylight:2
+ days:5
+ de:-1
+ dead:-11
+ deal:7
  dear:-4
- decant:4
- decent:-8
- decid:3
- decimal:-9
- dedo:12
- deep:6
- deer:-3
- degre:-9
- degree:-4
- deionis:-7
- deja:1
+ decant:6
+ december:-2
+ decent:-6
+ decid:-2
+ decimal:-6
+ dedo:17
+ deep:7
+ degre:-2
+ deionis:-9
+ deja:-6
  del:9
- dem:4
- demineralis:-5
+ dem:-1
+ demineralis:-7
  demonstration:-2
- den:-2
+ den:2
  dense:-3
- dent:3
- dentro:6
+ dent:9
+ dentist:4
+ dentro:3
  depend:-3
- depui:13
- der:-2
- derramo:-10
- des:7
- desde:9
- despu:19
- dessu:-2
- destill:-5
- deviation:-3
- di:3
- diary:-5
- dias:4
- dice:7
- dictat:-4
- did:-6
- didnt:2
- die:5
- died:-13
- difference:-10
- different:-7
+ depui:8
+ der:-8
+ derramo:-9
+ des:3
+ desde:11
+ despu:22
+ dessu:5
+ destill:-4
+ deviation:-2
+ di:2
+ diary:-4
+ dias:5
+ dice:14
+ dictat:-5
+ did:-5
+ didnt:-1
+ die:-2
+ died:-14
+ difference:-6
+ different:-5
  diffuser:2
- digit:-3
- digital:-7
- dilut:6
- dilute:-9
+ digital:-3
+ dilut:-3
+ dilute:-5
  dilution:-4
- dinner:-5
+ dinner:-3
  dinosaur:-6
- dipp:3
+ dipp:11
  direction:-6
  dirty:-4
- disaster:-7
- dish:-12
- dishwasher:-13
- dispenser:-5
+ disaster:-2
+ discount:-16
+ dish:-9
+ dishwasher:-10
+ dispenser:-6
  display:-3
- dissolv:-9
- dissolve:-16
- dist:-3
- distill:-11
- disturb:-5
- divid:-7
- divider:-9
+ dissolv:-4
+ dissolve:-18
+ dist:-4
+ distill:-4
+ disturb:-4
+ divid:-5
+ divider:-10
  dizzy:21
- do:3
- does:-2
- doesnt:-8
- dog:-8
- dogs:-7
- doigt:-2
+ do:-1
+ doctor:2
+ does:-5
+ doesnt:-7
+ dog:-2
+ dogs:-15
+ doigt:-3
  doing:-10
- done:-10
- dont:-5
- door:-8
- doors:-2
- doorway:-5
- dos:14
- dot:-2
- dots:4
- doubl:-9
- double:-11
+ done:-8
+ dont:-7
+ door:-3
+ doors:-4
+ doorway:-4
+ dos:12
+ dot:-1
+ dots:10
+ doubl:-8
+ double:-9
  doubt:-10
- dough:3
- doux:-4
+ dough:6
  down:-2
- dozen:-8
- draft:-6
- drag:-7
- dragg:-3
- dragon:-7
- drain:-3
- drainpipe:-9
+ dozen:-4
+ draft:-13
+ drag:-4
+ dragg:7
+ dragon:-5
+ drainpipe:-7
  drama:-7
- drank:8
- drauf:1
- draught:-4
+ drank:6
+ drauf:3
+ draught:-2
  draw:-2
- drawer:-4
+ drawer:-13
  draws:-4
- dream:7
- drei:12
- dress:-1
- drew:-10
- dribbl:-2
- dried:3
- dries:-4
- drill:-3
- drin:-1
- drink:4
- drip:16
- dripp:-4
- drips:17
- driv:-5
- drive:-9
- drizzle:-5
- drool:4
- drop:6
- droplet:3
- dropp:3
- drops:-16
+ dream:-3
+ drei:11
+ dress:-10
+ drew:-7
+ dribbl:7
+ dried:-6
+ dries:-2
+ drill:-6
+ drin:5
+ drink:2
+ drip:5
+ dripp:-1
+ drips:8
+ driv:-2
+ drizzle:-7
+ drool:11
+ drop:3
+ droplet:-1
+ dropp:-1
+ drops:-14
  drove:-3
  drum:-7
- drunk:6
+ drunk:2
  dry:-12
- dryer:-3
- du:5
- dual:-1
- duck:-10
+ dual:-3
+ duck:-14
  ducks:-3
- due:-6
- duele:10
- duft:-5
- dug:5
- dull:-5
- dump:-3
- dunk:12
- dur:-14
- durch:-1
- dust:6
- dusty:-14
- dye:-6
+ due:-10
+ duele:14
+ duft:-1
+ dug:14
+ dull:-3
+ dump:-1
+ dunk:11
+ dur:-10
+ durch:1
+ dust:4
+ dusty:-15
+ dye:-11
  e:-2
- each:-11
- ear:6
- earlier:-7
- early:-7
- ears:-5
- easier:-10
- easter:-7
- easy:-7
- eat:7
- eaten:10
- eats:-12
- eczema:-14
+ each:-19
+ ear:4
+ earlier:-6
+ early:4
+ ears:-6
+ easier:-8
+ easter:-6
+ easy:-8
+ eat:5
+ eaten:6
+ eats:-8
+ eau:2
+ eczema:-19
  edge:7
  edges:-8
- edit:3
+ edit:5
  edition:-3
- eight:1
- eighti:-6
- eighty:-3
- ein:4
- eine:5
- einen:-9
+ egg:2
+ eight:-2
+ eighti:-3
+ eighty:-5
+ ein:-1
+ eine:8
+ einen:-5
  eingeatmet:13
- either:-9
- el:5
- elbow:2
- eldest:4
+ either:-13
+ el:7
+ elbow:-3
+ eldest:-1
  electric:-3
- eleven:1
- embarrass:3
- emergency:12
- empti:-4
- empty:-1
- emu:-6
- emulsion:-1
- en:-2
- enamel:-12
- encima:16
- end:-7
- ended:-14
- ends:4
- enfant:-8
- engine:-6
- english:1
- enjoy:-3
- enough:-22
- entire:-8
- entry:-3
- envelope:-3
- eo:-4
- equal:-5
- er:-7
- error:3
- erst:18
- erupt:19
- es:-12
- espresso:-4
- essential:-4
- essentielle:2
- essig:-1
- est:14
- esta:-9
- et:6
- ethanol:-9
- eur:-3
- euro:-5
- euros:-7
- even:-1
- evening:-9
- event:-1
- ever:-10
- every:-14
- everybody:-19
+ eleven:7
+ elle:2
+ else:-14
+ embarrass:1
+ emergency:13
+ empti:-5
+ empty:-3
+ emu:-8
+ emulsion:2
+ en:-4
+ enamel:-8
+ encima:12
+ end:-10
+ ended:-12
+ ends:2
+ enfant:-6
+ engine:-3
+ english:-3
+ enough:-15
+ entire:-7
+ entry:-10
+ envelope:-8
+ eo:-2
+ equal:-9
+ er:-4
+ error:4
+ erst:19
+ erupt:17
+ es:-10
+ essential:-15
+ essentielle:-2
+ essig:-2
+ est:5
+ esta:-8
+ et:8
+ ethanol:2
+ eucalyptu:5
+ euros:-4
+ even:-2
+ evening:-8
+ ever:-8
+ every:-23
+ everybody:-13
  everyday:-6
- everyone:-9
- everyth:-10
- everywhere:-6
- evoo:-2
- ewes:-3
- exact:-7
- exam:-4
- except:-9
- exces:-16
- excuse:2
+ everyone:-4
+ everyth:-12
+ everywhere:-1
+ exact:-12
+ except:-6
+ exces:-5
+ excuse:-3
+ exercise:-3
  expect:-3
- expensive:-3
- expert:-3
  explain:-14
- explod:14
- export:-6
- extra:-10
+ explod:9
+ export:-13
+ extra:-18
  extract:-5
- eye:17
- eyeball:-10
- eyebrow:6
- eyelid:24
- eyes:-1
- eyewash:-6
- f:-15
- face:-5
- faceful:12
- facial:-4
- fact:-1
+ eye:15
+ eyeball:-12
+ eyebrow:7
+ eyelid:19
+ eyes:2
+ eyewash:-7
+ f:-4
+ face:-8
+ faceful:19
+ faces:-6
+ fact:-3
  fade:-9
- fail:-10
- failur:-7
+ fades:3
+ fail:-14
+ failur:-6
  faint:-1
- fair:-1
+ fair:1
  faire:1
- fait:13
- fall:-10
+ fait:19
+ fall:-5
  fallen:-3
- falls:-5
- false:-13
+ falls:-7
+ false:-12
  fami:-7
  fan:-12
- fancy:-3
- far:-17
- farm:-7
- farmer:-3
- fast:-1
- faster:-4
- fat:-23
- father:2
- fats:-8
+ fancy:-2
+ far:-6
+ farm:-5
+ farmer:-4
+ fast:5
+ faster:-5
+ fat:-21
+ father:-2
+ fats:-11
  fatty:-3
- fault:-8
- faut:-12
- favour:-3
- favourite:-8
+ fault:-7
+ faut:-9
+ favour:-4
+ favourite:-6
  fear:-4
- feb:-5
- february:-6
+ feb:-3
+ february:-5
  fed:-10
- feed:2
- feedback:-3
- feel:11
- feels:3
- feet:-8
- fell:10
- fellow:-2
+ fee:-3
+ feed:3
+ feel:12
+ feels:1
+ feet:-1
+ fell:5
  felt:3
- fence:2
- fetch:-4
+ fence:-7
+ ferry:-3
+ fetch:-3
  fete:-3
- few:-8
+ few:-4
  fifteen:-7
- fifth:-6
- fifty:-3
+ fifth:-7
+ fifty:-6
  fig:-3
- fight:-13
- figur:-4
- figure:-22
- file:-5
- fill:-8
- fille:7
- fills:-13
- film:-12
- fils:10
- filter:-6
- fin:-9
- final:-13
- find:-6
- finds:-4
- fine:-9
+ fight:-8
+ figur:2
+ figure:-13
+ file:-12
+ fill:-9
+ fille:13
+ fills:-4
+ film:-14
+ fils:15
+ filter:-12
+ fin:-6
+ final:-6
+ find:-12
+ finds:-11
+ fine:-6
  finer:-3
- finger:7
- fingernail:8
- fingertip:14
- finish:-7
- fire:3
- firm:-18
- first:-6
- fish:5
- fist:11
- fists:-1
- fit:-1
- fits:-12
- fixed:-3
+ finger:10
+ fingernail:10
+ fingertip:8
+ finish:-9
+ fire:7
+ firm:-8
+ first:-1
+ fish:6
+ fist:-6
+ fists:3
+ fit:-6
+ fits:-13
+ five:-6
  fizz:6
- fl:-13
+ fl:-11
  flak:-2
- flake:17
- flaky:-6
- flame:-12
- flannel:9
- flar:2
- flash:-4
- flat:-1
+ flake:7
+ flaky:-3
+ flame:-5
+ flannel:6
+ flar:6
+ flash:-8
+ flatmate:-7
  flea:-3
- fleck:6
+ fleck:-1
  flew:9
- flick:14
- float:-11
- flood:-9
- floor:4
- flour:-4
- flower:3
- flu:-6
+ flick:9
+ float:-13
+ flood:-6
+ flour:-1
+ flower:1
+ flu:-3
  fluff:9
- fluid:-7
- flung:-2
+ fluid:-5
  flush:4
- fly:7
- fo:-10
- foam:1
- foams:-5
- foamy:8
- fog:-11
- fogg:7
- foggy:14
- fold:-4
- folks:-6
- follow:-10
- fond:-5
- food:-1
- fool:13
+ fly:9
+ fo:-7
+ foam:6
+ foamy:11
+ fog:-16
+ fogg:12
+ foggy:11
+ fold:-1
+ folder:-3
+ folks:-7
+ follow:-4
+ fond:-2
+ food:-4
+ fool:12
  foot:-5
- football:-6
- for:-5
- forc:-3
- force:4
- forearm:10
- forehead:18
- forever:-7
- forget:-7
- forgive:-6
- forgot:-3
- forgotten:-13
- fork:-5
- form:-12
- forms:-6
- formula:-3
- fortnight:-5
- forty:5
- forum:-14
- found:4
- four:1
- fourteen:-3
- fourth:-3
- frag:9
- frais:7
+ football:-3
+ for:-4
+ force:8
+ forearm:15
+ forehead:12
+ forever:-10
+ forget:-9
+ forgiv:-2
+ forgive:-5
+ forgot:1
+ forgotten:-12
+ fork:-4
+ form:-10
+ forms:-9
+ formula:-5
+ fortnight:-9
+ forty:-4
+ forum:-7
+ forward:-1
+ found:1
+ fourteen:-6
+ fourth:-6
+ frag:11
+ fragrance:3
+ frais:4
+ frame:-3
  free:-10
- freez:8
- freezer:-10
- fresh:6
- friday:6
- fridge:-15
- fried:-5
- friend:-6
+ freez:2
+ freezer:-5
+ fresh:9
+ friday:7
+ fridge:-18
+ fried:-4
+ friend:-10
  frist:-5
  from:-3
- front:-7
- frost:-5
- frotte:14
- froze:-10
- frozen:-8
- fry:-10
- fryer:-3
- fudge:4
- full:-6
- fully:-3
- fume:-15
- fumes:-4
- funnel:4
- funny:-3
- fur:3
- further:-6
- fuss:-5
- fussy:-4
- fwd:-2
+ front:-11
+ frost:-9
+ frotte:11
+ froze:-4
+ frozen:-9
+ fry:-11
+ fryer:-9
+ fudge:7
+ full:-1
+ fully:-2
+ fume:-12
+ fumes:-1
+ funnel:-1
+ funny:-6
+ fur:4
+ further:-3
+ fuss:-3
+ fussy:-2
+ fwd:-4
  g:-19
- gallon:-9
- gant:3
+ gallon:-8
+ gant:5
  gants:-6
- ganz:-1
- gap:1
- garage:-4
- garden:-3
+ ganz:-2
+ gap:-7
+ garage:-6
+ garden:-5
  gardener:-5
- garganta:8
- garlic:-7
- gas:-6
- gata:11
- gate:-6
- gather:4
+ garganta:7
+ garlic:-3
+ gas:-1
+ gata:10
+ gate:-8
+ gather:-6
  gauntlet:-6
- gebissen:11
+ gave:8
+ gear:-3
+ gebissen:12
  gefasst:12
- gekippt:8
- gel:-15
- gelaufen:15
- gell:-16
+ gekippt:7
+ gel:-14
+ gelaufen:5
+ gell:-14
  generou:-4
- gentle:-12
- gentleman:4
- gerade:-4
- geranium:-1
- gesicht:12
- gespritzt:2
- gestern:8
- get:-14
- getrunken:10
+ gent:-3
+ gentle:-10
+ gentleman:3
+ gerade:-6
+ geranium:-6
+ gesicht:11
+ gespritzt:8
+ gestern:7
+ get:-15
+ getrunken:20
  gets:-6
- gett:-14
- ghee:-12
- gicle:-1
- gift:-6
- girl:1
- girls:7
- giv:2
- give:-2
- given:-5
- gives:-5
- glass:-4
- glassy:-7
- glaze:-4
+ gett:-11
+ ghee:-6
+ gicle:-2
+ gift:-7
+ girl:5
+ girls:3
+ giv:-2
+ give:-16
+ given:-6
+ gives:-4
+ glad:-4
+ glass:7
+ glassy:-4
+ glaze:-5
  glide:-3
  glitter:-10
- glop:-6
+ glop:-8
  glossy:-7
- glov:-6
- glove:6
- glue:11
- glued:-3
- glugg:-6
- glycerin:-3
- glycerine:5
- gms:-7
- goat:-7
- goats:-11
+ glov:2
+ glove:7
+ glue:5
+ glued:-2
+ glugg:-4
+ glycerin:-10
+ glycerine:-6
+ gms:-9
+ go:4
+ goat:-10
+ goats:-4
  god:-4
- goes:-3
- goggl:-3
- going:12
+ goes:-6
+ goggl:1
+ going:14
  gold:-10
- gone:6
- gonna:2
- good:2
- goodnes:-6
- goose:-5
- gorge:11
- gorgeou:-1
- got:3
- gota:1
- goutte:10
- gr:-10
- grab:10
- grabb:10
- grad:-5
- grade:-3
- grain:5
- grainy:-5
- gram:-10
+ gone:3
+ gonna:7
+ goodnes:-7
+ goose:-8
+ gorge:8
+ gorgeou:3
+ got:5
+ gota:-3
+ goutte:12
+ gr:-15
+ grab:13
+ grabb:5
+ grad:-6
+ grade:-7
+ grain:11
+ grainy:-6
+ gram:-12
  grams:-12
- grand:-4
- grandad:-3
- grandchildren:-5
- granddaughter:-5
- grandfather:-8
- grandma:-4
- grandmother:-9
- grandpa:-13
- grandson:11
+ gran:-2
+ grand:-3
+ grandad:-4
+ grandchildren:-3
+ granddaughter:-6
+ grandfather:-15
+ grandma:-14
+ grandmother:-11
+ grandpa:-12
+ grandson:6
+ granny:3
  granul:11
- grape:7
- grapese:-8
- grasa:4
- grat:-7
- grate:-7
- grateful:-6
- graz:-7
- grease:-1
- greaseproof:-6
- greasy:-11
- great:-13
- green:-8
- greeting:-7
- grey:12
- gritty:3
+ grape:6
+ grapese:-10
+ grasa:6
+ grass:1
+ grat:-5
+ grate:-5
+ grateful:-3
+ graz:-3
+ grease:-6
+ greaseproof:-8
+ greasy:-9
+ great:-8
+ green:-11
+ greeting:-6
+ grey:9
+ gritty:4
  ground:-10
- groundnut:-14
- group:-13
- grown:10
- grows:-2
- guant:-5
- guante:1
- guess:-3
- guest:-12
- guild:-8
- guinea:12
- guitar:-8
- gulp:5
- gums:14
- guys:-9
- h2o:-13
+ groundnut:-12
+ group:-9
+ grown:8
+ grows:-3
+ guant:-7
+ guante:-1
+ guess:-6
+ guest:-13
+ guild:-7
+ guinea:5
+ gulp:4
+ gums:11
+ guys:-12
+ h2o:-11
  h3:-6
- h:4
- ha:16
- hab:7
- habe:12
- haben:13
- hacia:-11
- hack:10
- had:9
- hago:5
+ h:2
+ ha:12
+ hab:12
+ habe:8
+ haben:9
+ hacia:-14
+ hack:8
+ had:6
+ hadnt:-3
+ hago:18
  haha:-10
- hair:9
- half:8
+ hair:5
+ half:4
  halfway:-3
- hall:-12
- halo:13
- hals:12
- halv:-6
- halve:-3
- hamster:8
- hand:5
- hande:-4
- handful:-6
- handl:-5
+ hall:-13
+ halo:12
+ hals:11
+ halv:-8
+ hamster:4
+ hand:3
+ hande:-5
+ handful:-13
+ handl:-4
  handle:-9
- handout:-11
+ handout:-7
  handrucken:9
- hands:-15
- handschuhe:-11
- handsome:-12
- handwrit:-6
- hang:7
+ hands:-14
+ handschuhe:-7
+ handsome:-11
+ handwrit:-9
+ handwritten:-3
+ hang:4
  hanger:-3
- hangs:-12
- happen:7
- happy:-5
- harbour:-3
- hard:3
- harden:-13
- harder:-8
- hardnes:-9
+ hangs:-8
+ happen:2
+ happy:-10
+ hard:-1
+ harden:-12
+ harder:-5
+ hardnes:-14
  hardware:-7
- harm:-8
- harsh:-16
+ harm:-10
+ harsh:-18
  has:5
  hasnt:5
- hat:21
- hate:-5
- hates:-6
- hatte:12
- haut:-15
- hav:3
- have:-2
- havent:-1
- hay:2
- haze:3
- hazelnut:-5
+ hat:14
+ hate:-4
+ hates:-7
+ hatte:16
+ haut:-20
+ hav:9
+ havent:-6
+ hay:-5
+ hazelnut:-4
  hdpe:-3
- he:5
- head:-16
- headache:-6
- heads:-2
- heal:-11
- heap:-4
- heard:-7
- hears:-2
- heart:-7
- heat:-13
- heaven:-9
+ he:6
+ head:-9
+ headache:-4
+ heads:2
+ heal:-13
+ heap:-3
+ hear:11
+ heard:-3
+ hears:-6
+ heart:-6
+ heat:-14
+ heaven:-5
  heavy:-22
- hed:-9
- hedgehog:-2
- heel:13
- heels:-6
- height:-10
- held:-12
- hell:15
- hello:1
- help:5
+ hed:-2
+ hedgehog:5
+ heel:12
+ heels:-9
+ height:-6
+ held:-5
+ hell:8
+ hello:-2
+ help:12
  helper:-4
- helps:4
- hemp:-13
- hen:2
- hence:-8
- hens:6
- her:5
- here:-19
- hers:-20
- herself:11
- hes:3
- heute:13
- hey:6
- hi:-5
- hiccup:11
- hice:4
- hidden:-3
- hier:17
- high:-12
- higher:-7
- hills:-6
- him:-4
- himself:2
- his:12
- hiss:4
- history:-15
+ helps:-3
+ hemp:-7
+ hen:6
+ hence:-9
+ hens:5
+ her:6
+ here:-18
+ hers:-14
+ herself:3
+ hes:9
+ heute:3
+ hey:11
+ hi:-2
+ hiccup:10
+ hice:9
+ hid:-1
+ hidden:-7
+ hier:14
+ high:-17
+ higher:-4
+ hija:1
+ hills:-3
+ him:4
+ himself:-1
+ his:6
+ hiss:7
+ history:-10
  hit:8
- hits:-9
+ hits:-8
  hives:-3
- hiya:-9
- hm:-6
- ho:8
- hoarse:18
- hob:-9
- hobby:-3
- hola:-7
+ hiya:-5
+ hizo:-2
+ hm:-8
+ ho:9
+ hoarse:3
+ hob:-4
+ hobby:-8
+ hola:-9
  hold:8
- holds:-3
- hole:9
- holes:13
- holiday:-4
- home:-9
- honest:4
- honey:-4
- hood:-5
- hook:-6
- hop:-4
- hope:-7
- hoped:-9
- horse:-11
- hose:3
- hosed:-7
- hospital:-3
- hot:5
- hour:2
- hours:-1
- house:-11
- household:-6
- how:-4
+ holds:-8
+ hole:10
+ holes:12
+ holiday:-3
+ home:-7
+ honest:9
+ honey:-7
+ hood:-2
+ hook:-8
+ hope:-10
+ hoped:-4
+ hopeful:-3
+ horse:-13
+ hose:-2
+ hosed:-8
+ hospital:-9
+ hot:7
+ hour:7
+ hours:-2
+ house:-10
+ household:-5
+ how:-6
  howl:-1
- hp:-3
- hrs:-9
- hubby:8
- huele:-10
- huge:-4
- huile:-4
- humid:-8
- humo:-3
+ hp:-6
+ hr:-2
+ hrs:-4
+ hubby:2
+ huele:-8
+ huge:-3
+ huile:-10
+ humid:-9
+ humo:-4
  humour:-3
  hunch:7
- hund:-8
+ hund:-3
  hundr:-5
- hurry:3
- hurt:-5
- hurts:14
+ hurry:1
+ hurt:-1
+ hurts:8
  husband:-2
- hut:9
- hydroxide:6
- i:3
- ice:-9
- ich:1
- id:-5
- idea:-13
- ideas:-2
- identical:-6
+ hydroxid:-2
+ hydroxide:5
+ i:4
+ ice:-8
+ ich:-3
+ id:-8
+ idea:-15
+ ideas:-3
+ identical:-4
  idiot:8
- if:3
- ignore:-5
+ if:2
+ ignore:-7
  ihr:-9
- il:-9
- ill:-19
- ilse:-3
- imagin:5
- immer:-3
- impatient:-4
- in:1
- inch:14
+ il:-4
+ ill:-20
+ ilse:-6
+ im:2
+ imagin:2
+ impatient:-9
+ inch:9
  incident:4
- includ:-6
+ incl:-3
+ includ:-5
+ independent:-3
  index:2
- indigo:-12
- indoor:2
- induction:-1
- ines:-13
- infus:-11
- ingredient:-5
- inhal:16
+ indigo:-11
+ individual:-3
+ ines:-15
+ infus:-10
+ ingredient:-9
+ inhal:17
  inhale:1
- ink:-3
- inner:15
- ins:-8
- inside:6
- inspector:-5
- instant:-9
- instead:-17
- insulate:-6
- intend:-6
- interest:-5
- internet:-3
- into:2
- iron:-3
- is:-3
- ish:-4
- isnt:-4
- isopropyl:14
- issue:-5
- ist:2
- itchy:-11
- itd:-7
- item:-4
- itll:-13
- its:2
- itself:-6
- ive:-11
- ivory:5
- j:6
- jabon:-7
- jacket:1
- jai:10
- jam:-10
- january:-9
- jar:-3
- jars:-11
+ ink:-5
+ inner:10
+ ins:-10
+ inside:16
+ insist:4
+ inspector:-3
+ instant:-6
+ instead:-15
+ instruction:-3
+ insulate:-4
+ intend:-3
+ into:1
+ iron:-6
+ is:-5
+ ish:-6
+ isnt:-15
+ isopropyl:13
+ issue:-4
+ ist:3
+ it:1
+ itch:2
+ itchy:-15
+ itd:-9
+ item:-3
+ itll:-12
+ its:-1
+ itself:-13
+ ive:-6
+ ivory:-3
+ j:10
+ jabon:-3
+ jacket:-2
+ jai:6
+ jam:-8
+ jan:-3
+ january:-7
+ jar:-4
+ jars:-4
  je:4
- jean:-7
- jeans:19
- jelly:-8
- jetzt:15
- jo:-1
- join:-3
- jojoba:-4
- jok:-11
- joke:-3
- jours:-2
- judge:-3
- jug:1
- jugs:-10
- juice:-4
- july:-12
- jump:1
- jumper:3
- jumps:-2
- june:-13
- just:9
- kann:11
- kaolin:-5
- karite:-8
- katze:14
- keep:-7
- keeps:9
- kein:-8
- kept:-7
+ jean:-8
+ jeans:17
+ jelly:-7
+ jetzt:6
+ jo:-3
+ jojoba:-7
+ jok:-10
+ joke:-6
+ judge:-4
+ jug:-3
+ jugs:-16
+ juice:1
+ july:-9
+ jump:-3
+ jumper:1
+ jumps:-3
+ june:-9
+ just:10
+ kann:10
+ kaolin:-2
+ karite:-5
+ katze:17
+ keep:-10
+ keeps:15
+ kein:-5
+ kept:-9
  kernal:-6
- kernel:-15
- kettle:-1
+ kernel:-13
+ kettle:-10
  keyboard:-4
- kg:-11
- kick:-5
- kid:5
+ kg:-14
+ kid:15
  kidd:-3
- kids:-11
- kill:1
- kills:-3
- kilo:-7
- kilos:-14
- kind:7
- kinda:4
+ kids:-17
+ kill:2
+ kills:-9
+ kilo:-8
+ kilos:-12
+ kind:6
+ kinda:8
  kinder:-11
- kinds:-6
- kiss:-10
- kit:-6
- kitchen:1
- klebt:5
- kleine:1
+ kinds:-4
+ kiss:-2
+ kit:-7
+ kitchen:4
+ klebt:15
+ kleine:5
  km:-2
- knead:16
- knee:-4
+ knead:11
+ knee:6
  knees:-11
- knelt:14
- knew:-2
- knife:-8
- knitt:-3
- knock:3
- know:-1
- known:-3
- knows:4
- knuckl:-2
+ knelt:8
+ knew:3
+ knife:-5
+ knitt:-4
+ knock:1
+ know:8
+ known:-5
+ knows:3
+ knuckl:5
  knuckle:11
- koh:7
- kokos:-12
- kokosol:-9
- kokum:-5
- kratzt:8
+ koh:5
+ kokos:-13
+ kokosol:-7
+ kokum:-6
+ kratzt:4
  l:-7
- la:-6
- lab:2
- label:-7
- labrador:5
- lack:-3
- lactate:3
- lactic:3
- lad:7
- ladi:9
- ladl:-7
- ladle:-2
- lads:-7
- lady:1
- laid:-4
- lake:-3
- lamb:-3
- lamio:15
- lamp:5
- land:-5
+ la:-5
+ lab:7
+ label:-10
+ labell:-2
+ labrador:-6
+ lactate:-2
+ lactic:5
+ lad:9
+ ladi:4
+ ladl:-3
+ ladle:-9
+ lady:-3
+ laid:-8
+ lake:-13
+ lamio:13
+ lamp:3
+ land:-1
  lane:-4
- langue:-2
+ language:-3
+ langue:-8
  lanolin:-6
- lap:6
- lapp:5
- lard:-4
- large:-1
- las:-4
- last:-5
- late:-8
+ lap:4
+ lapp:9
+ lard:-7
+ large:-7
+ las:-6
+ last:-15
+ late:-7
  later:-2
- lather:-10
+ lather:-9
  lauge:-5
- laugenspritzer:2
- laugh:-6
- laundry:1
- laurel:-3
- lava:6
- lavander:-10
- lavender:-16
- law:-4
- lay:-7
- layer:2
- lazy:-6
- lb:-26
+ laugenspritzer:3
+ laugh:-4
+ laundry:-3
+ laurel:-7
+ lava:8
+ lavander:-3
+ lavender:-27
+ law:-9
+ lay:-8
+ layer:-1
+ lazy:-5
+ lb:-11
  lbs:-8
- le:6
- leaf:-6
- leaflet:-4
- leak:-1
- lean:-4
- learn:-6
- least:-17
- leather:7
- leathery:10
- leav:-19
- leave:-19
+ le:4
+ leaf:-3
+ leaflet:-7
+ leak:-11
+ lean:-1
+ learn:-11
+ learnt:-3
+ least:-14
+ leather:4
+ leathery:15
+ leav:-16
+ leave:-22
  leche:10
- left:-3
+ left:2
  leftover:-7
- leg:6
- legend:-6
+ leg:3
+ legend:-3
  legging:12
- legs:-5
- leim:-9
+ legs:-8
+ leim:-10
  lejia:-5
- lemon:-2
- lemonade:-5
- lemongras:-6
- length:-6
- lens:11
+ lemon:-11
+ lemonade:-2
+ lemongras:-4
+ length:-4
+ lens:8
  lent:-3
- les:-6
- less:-5
- lessive:16
+ les:-5
+ less:-12
+ lessive:17
  lesson:-3
- let:-8
- letter:-3
- level:-12
- li:-8
- library:-10
+ let:-4
+ letter:-4
+ level:-6
+ li:-9
+ library:-6
  lick:15
- lid:4
- lidd:-5
- lids:-9
- lie:-1
- lies:-9
- life:-9
- lift:15
- lifts:-5
- light:-8
- lighter:-9
- like:1
+ lid:1
+ lidd:-9
+ lids:-10
+ lie:-2
+ lies:-8
+ life:-7
+ lift:11
+ lifts:-6
+ light:-2
+ lighter:-10
+ like:-4
  liked:-11
- likes:-11
+ likes:-13
  likewise:-11
- lilac:-5
- limp:13
- lin:-2
- line:-11
- lined:-7
- liner:-8
- lines:-15
- link:10
- linse:-5
- lip:6
- lippe:11
- lips:11
- liquid:7
- list:-19
- listen:-1
- liter:-4
- litr:-19
- litre:-7
+ lilac:-8
+ limp:2
+ lin:-4
+ line:-12
+ lined:-17
+ linen:-3
+ liner:-7
+ lines:-11
+ link:6
+ linse:-6
+ lip:4
+ lippe:14
+ lips:8
+ liquid:2
+ list:-7
+ listen:-3
+ liter:-3
+ litr:-13
+ litre:-3
  litro:-11
- litsea:-5
- little:1
- liv:-3
- live:-8
- lived:-14
- lo:3
- loads:-2
- loaf:-4
+ litsea:-7
+ little:-1
+ live:-5
+ lived:-17
+ lo:4
+ loaf:-5
  loav:-8
  lobster:-4
- lock:-14
- lodger:-5
+ lock:-10
+ lodger:2
  loft:-3
  log:-4
- lol:-10
- long:9
- longer:3
- loo:7
+ lol:-2
+ long:4
+ longer:-1
+ loo:3
  look:-4
- looks:-13
- loose:-3
- los:2
- lose:-8
- loss:-3
+ looks:-12
+ loose:-2
+ loosen:-11
+ los:-1
+ lose:-5
+ loss:-1
  lost:5
- lotion:-2
+ lot:-5
  lots:-4
- loud:-4
- love:-8
- loves:-10
- low:-16
- lower:-11
- lucki:-13
- lucky:-8
- lukewarm:-12
- lump:2
- lumps:-5
- lumpy:-5
- lunch:-2
+ loud:-6
+ love:-10
+ loves:-9
+ low:-14
+ lower:-5
+ lucki:-10
+ lucky:-6
+ lukewarm:-11
+ lump:9
+ lumps:-9
+ lumpy:4
+ lunch:-7
  lunett:-2
- lungful:-1
- luxury:-4
- lye:1
- lyes:-7
- lyeward:5
- lying:13
+ lungful:2
+ lungs:1
+ lye:2
+ lyes:-13
+ lyeward:4
+ lying:6
  m:-4
- ma:-1
- macadamia:-3
- machine:-5
- mad:10
- madder:-7
- made:-8
- magazine:-3
- magnet:-4
+ ma:-2
+ macadamia:-7
+ machine:-3
+ mad:5
+ madder:-6
+ made:-7
+ magnet:-10
  mail:-4
- main:9
- mains:-8
- mais:-3
- mak:-6
- make:-14
- maker:-6
- makes:-18
- mal:-3
- mama:-11
- man:-18
+ main:6
+ mains:-7
+ mais:-1
+ mak:-5
+ make:-11
+ maker:-8
+ makes:-16
+ mal:6
+ mama:-12
+ man:-11
  manag:-3
  mango:-3
  mann:9
- manos:-16
- many:-12
+ mano:-2
+ manos:-11
+ manteca:-3
+ many:-15
  mar:-3
- marbl:-3
- marble:-5
- march:-8
+ march:-10
  mare:-5
- margarine:-3
- margin:-9
- mari:6
+ margin:-7
+ mari:2
  marido:14
- marie:-3
- marit:-4
- mark:3
- market:-11
- marks:3
- marri:-7
- marta:-2
- mas:-12
- mash:-12
- masher:-3
- mask:-16
- mass:-8
- master:-5
- masterbatch:-2
- mat:-4
+ marie:-6
+ marit:-3
+ mark:-2
+ market:-9
+ marks:-2
+ marri:-5
+ mas:-15
+ mash:-15
+ masher:-7
+ mask:-6
+ mass:-2
+ master:-3
+ masterbatch:-5
+ mat:-7
  match:-1
- material:-9
- maths:-3
- matter:10
- may:2
- maybe:9
- mean:1
- means:-14
- meant:-10
- meanwhile:-1
- measur:-8
- measure:-4
+ mate:-1
+ material:-6
+ maths:-2
+ matter:8
+ may:-1
+ maybe:10
+ me:-1
+ mean:3
+ means:-11
+ meant:-8
+ meanwhile:2
+ measure:-10
  mechanic:-9
- medium:-5
- meet:-3
+ medium:-6
+ meet:-1
  mehr:-2
- mein:-7
- meine:-9
- meiner:12
- melange:9
- melt:-3
- melts:-7
- member:-3
- memory:-8
- men:-4
- menthol:-14
+ mein:4
+ meine:-7
+ meiner:15
+ melange:14
+ melt:-6
+ melts:-9
+ memory:-3
+ men:-9
+ menthol:-15
  mention:-11
- merci:-7
- mes:10
- mess:-7
- messag:1
- message:-7
- metal:-9
- method:-5
+ merci:-11
+ mes:5
+ mess:-8
+ messag:7
+ message:-10
+ metal:-4
+ method:-13
  metio:16
- metr:-4
- metric:-4
- mezcla:-8
- mi:9
- mica:-14
- mich:6
- microwave:13
- mid:-3
- middle:-1
- midnight:9
- miel:2
- might:-3
- mild:-14
+ metric:-5
+ mezcla:-9
+ mi:7
+ mica:-17
+ mich:-6
+ microwave:10
+ mid:-5
+ middle:2
+ midnight:3
+ miel:5
+ mild:-12
  miles:-8
- milk:6
- milky:-9
+ milk:3
+ milky:-5
  mill:-8
- min:-3
- mind:1
- mine:6
- mini:4
- mins:10
- mint:-4
- minus:-7
- minut:-2
- minute:-3
- minuten:6
- minuto:-18
- mir:-4
- mis:6
- mishap:-4
- misread:-8
- miss:-9
- mistake:11
+ min:-4
+ mind:5
+ mine:8
+ mini:5
+ mins:12
+ mint:-3
+ minus:-8
+ minut:-8
+ minuten:3
+ minuto:-11
+ mir:-3
+ mis:3
+ mishap:-3
+ misread:-6
+ miss:-11
+ mist:4
+ mistake:6
  mistook:8
- mit:2
- mitts:-5
- mix:7
- mixed:7
- mixer:-4
- mixes:3
- mixeur:-10
- mixture:1
- ml:-6
- mm:-1
+ mit:9
+ mitts:6
+ mix:3
+ mixed:6
+ mixer:-6
+ mixes:5
+ mixeur:-7
+ mixture:-2
+ ml:-9
+ mm:-5
  modern:-11
- moi:-9
- mold:-1
- molde:7
- mom:-3
+ moi:-8
+ mold:1
+ molde:6
+ molds:3
+ mom:-2
  moment:3
- moms:-1
- mon:9
- monday:-2
- money:-7
- monsoon:-2
- month:-11
- moon:-5
- mop:-9
- mopp:-1
+ moms:3
+ mon:5
+ monday:1
+ money:-6
+ monsoon:-3
+ month:1
+ mood:-4
+ mop:-1
+ mopp:3
  more:-17
- morn:10
- mosquito:-4
- most:13
- mother:-2
- motor:-2
- mould:-14
- mouldy:-7
+ morn:3
+ mosquito:1
+ most:10
+ mother:-7
+ mould:-10
+ mouldy:-4
  moule:2
- mountain:-9
- mousse:-10
+ mountain:-6
+ mousse:-9
  mouth:9
- mouthful:12
- mov:3
- move:-5
- moved:-10
- moves:-2
- mr:5
- mrs:-8
- much:-20
- mucho:13
- mud:-8
- muddy:-1
- muffin:-11
- mug:-2
- multipli:-3
- mum:-1
- mund:8
- mush:-1
- music:-3
- muss:-3
- must:-1
- mustard:-9
- mutton:-6
- muzzle:6
- my:1
- myself:15
+ mouthful:6
+ mov:1
+ move:-8
+ moved:-11
+ moves:-3
+ mr:12
+ mrs:-7
+ much:-23
+ mucho:15
+ mud:-11
+ muffin:-9
+ mug:2
+ multipli:-2
+ mum:-8
+ mund:10
+ music:-4
+ muss:4
+ must:-4
+ mustard:-7
+ mutton:-4
+ muzzle:21
+ my:-1
+ myself:10
  n:5
- nachsten:-7
- nail:-1
- nails:10
- name:-23
- named:-4
- names:-7
- nan:-6
- naoh:-2
- nap:-2
- napkin:-4
- narrow:-17
- nase:-1
- natronlauge:15
+ nach:4
+ nachsten:5
+ nail:-6
+ nails:7
+ name:-20
+ named:-3
+ names:-9
+ nan:-11
+ napkin:-3
+ narrow:-13
+ nase:-6
+ natronlauge:14
+ natural:8
  nbsp:-3
- ne:-9
- near:-18
- nearer:-3
- nearest:-12
- neat:1
- neck:4
- need:-7
- needs:-14
- neem:-8
- negative:-7
- neighbor:11
+ ne:-7
+ near:-10
+ nearer:-4
+ nearest:-11
+ neat:5
+ neck:1
+ need:-4
+ needle:-3
+ needs:-13
+ neem:-9
+ negative:-6
+ neighbor:5
  neighbour:-9
- neither:-5
- nephew:3
- nervou:-12
- nettle:-3
- neutral:-4
- neutralis:8
- neutralise:7
- never:-4
- new:-9
- newbie:-8
- news:7
- newsletter:-3
- next:-5
- nez:8
- ni:-11
- nice:-18
- nicht:4
- nick:3
- niece:-7
- night:8
- nine:2
- ninety:-6
+ neither:-2
+ nephew:8
+ nervou:-8
+ net:-5
+ nettle:-7
+ neutral:-3
+ neutralis:7
+ neutralise:5
+ never:-7
+ new:-10
+ newbie:-6
+ news:3
+ next:-4
+ nez:13
+ ni:-12
+ nice:-12
+ nicht:1
+ nick:-1
+ niece:-9
+ night:7
+ nine:-5
+ ninety:-8
  ninos:-8
- nitrile:-4
- no:-3
- nobody:-11
- noch:7
+ nitrile:-8
+ no:-5
+ nobody:-24
+ noch:11
  non:-3
- none:-9
- noor:-3
- nor:-3
- normal:-12
- nos:-9
- nose:5
- nostril:8
- not:-5
- note:6
- notebook:-19
- notes:-7
- noth:-2
- notic:13
- notice:11
- nougat:3
- november:-12
- now:13
- nowhere:-5
- numb:11
- number:-27
- nur:7
- nurse:3
- nursery:-6
- nut:-4
- nuts:-9
- o:-10
- oak:-10
- oat:-6
- oatmeal:-8
+ none:-12
+ nor:6
+ normal:-15
+ nos:-7
+ nose:4
+ nostril:10
+ not:-2
+ note:1
+ notebook:-20
+ notes:-18
+ noth:-5
+ notic:9
+ notice:7
+ november:-11
+ now:15
+ nowhere:-4
+ numb:17
+ number:-24
+ nur:9
+ nurse:-4
+ nursery:-3
+ nut:-3
+ nuts:-5
+ o:-8
+ oak:-8
+ oat:-3
+ oatmeal:-7
  oats:-15
- obvious:-2
- oclock:-4
- october:-3
- odd:6
- oddly:-3
- oder:-3
- oeil:5
- of:-1
- off:2
- office:-4
- often:-4
+ obvious:-4
+ oclock:3
+ october:-4
+ odd:5
+ oeil:4
+ of:1
+ off:4
+ offer:-3
+ office:-10
+ often:-8
  oh:7
- ohne:-7
- oil:-2
+ ohne:-4
+ oil:-1
  oiled:-2
- oils:-11
- oily:-13
- ojo:-3
+ oils:-18
+ oily:-9
+ ojo:3
  ojos:-5
  ok:-14
- okay:-11
- ola:9
- old:8
- olden:11
- older:-5
- oldest:-3
- olds:-8
+ okay:-9
+ ola:11
+ old:4
+ olden:-2
+ older:-7
+ oldest:-4
+ olds:-4
  oleic:-9
- oliv:-5
+ olein:-3
+ oliv:-3
  oliva:-9
- olive:-2
- olivenol:9
- olla:-9
+ olive:-3
+ olivenol:6
+ olla:-7
  olvie:-7
- oma:-11
- omg:11
- on:-6
- once:-26
- ones:-13
+ oma:-3
+ omg:8
+ on:-7
+ once:-17
+ one:-2
+ ones:-11
  onion:3
- only:-6
- oo:-1
- open:7
- opens:11
- operator:-10
- opinion:-10
- opposite:-3
- or:-12
- orange:-11
- order:-10
- ordinary:2
- original:-3
- otherwise:3
- ou:-3
- ouch:-7
+ only:-1
+ oo:-5
+ open:3
+ opens:7
+ operator:-7
+ opinion:-8
+ or:-13
+ orange:-13
+ order:-12
+ ordinary:-7
+ original:-6
+ other:-4
+ ou:-8
+ ouch:-4
  ought:-2
- ounc:-13
- ounce:-7
- our:1
- ours:-6
- out:-1
- outdoor:-15
- outside:-11
- oval:-4
- oven:-19
- over:2
- overdo:-8
- overfat:-5
- overheat:-12
- overkill:-4
- overnight:-7
- ow:12
- owe:-5
- own:-10
- oxide:-15
- oyl:-5
- oz:-9
- ozs:-10
- p:-18
- pack:-6
- pad:6
- paddle:-7
+ ounc:-14
+ ounce:-5
+ ours:-15
+ out:-6
+ outdoor:-17
+ outside:-9
+ oven:-23
+ over:4
+ overdo:-6
+ overfat:-9
+ overheat:-8
+ overkill:-6
+ overnight:4
+ ow:14
+ owe:-10
+ own:-6
+ oxide:-12
+ oyl:-3
+ oz:-10
+ ozs:-8
+ p:-11
+ pack:-4
+ packet:-3
+ pad:8
  pads:-9
- page:-11
- pages:-3
+ page:-6
  paid:3
- pail:-9
- pain:5
- paint:-20
- pair:-13
- pairs:-9
- pale:-8
- palm:-23
- palms:16
- pan:-8
- pancak:-8
- panic:-2
+ pail:-10
+ pain:11
+ paint:-14
+ pair:-12
+ pairs:-6
+ pale:-7
+ palm:-12
+ palms:8
+ pan:-2
+ pancak:-10
+ panic:2
  pans:2
  pantry:9
+ paper:1
  par:7
- para:-3
- paragraph:-5
+ para:2
+ paragraph:-4
  parcel:-3
- parent:3
+ parent:-1
  parfum:14
- parish:-10
- park:3
- parrot:3
+ parish:-7
+ park:10
+ parrot:10
  part:-9
  partial:-3
- partner:-8
- parts:-3
- party:-12
- pas:-7
- paso:-8
- pass:-6
- past:-3
- paste:-3
+ partner:-6
+ parts:-4
+ party:-7
+ pas:-4
+ paso:-10
+ past:-6
  pastry:-4
- patch:9
- patchouli:-10
- pate:7
- patience:-14
- patient:-11
- patio:3
- patt:16
- pattern:6
- paw:7
- paws:-3
- pay:-3
- pays:-3
- pcs:-4
- pct:-1
- pdf:-3
- pea:-5
- peach:-5
- pearl:15
- peau:-6
- peck:10
- peek:-15
- peel:11
- pellet:-3
- pen:-3
- pencil:-9
- people:-8
+ patch:15
+ patchouli:-3
+ pate:5
+ patience:-9
+ patient:-6
+ patt:15
+ pattern:-2
+ paw:8
+ paws:2
+ pay:-1
+ pays:-4
+ pcs:-7
+ pct:-5
+ pdf:-6
+ pea:-7
+ peach:-3
+ pearl:13
+ peau:-12
+ peck:9
+ peek:-14
+ peel:6
+ pen:-5
+ pencil:-5
+ people:-10
  peppermint:5
- per:-5
- percent:-23
+ per:-6
+ percent:-13
  percentag:-10
- perfect:3
- perfume:-2
- perhap:3
- period:-5
+ perfect:4
+ perhap:-1
+ period:-2
  perro:9
- person:-1
- petal:-4
- petit:6
- petra:-3
- petroleum:-8
- pets:-10
+ person:-4
+ petal:-6
+ petit:8
+ petra:-8
+ petroleum:-11
+ pets:-5
  peu:-14
- ph:-6
- pharmacy:-3
- phase:-8
- phone:-11
- photo:-1
- photograph:-3
- pica:-12
- pick:-2
+ peut:-3
+ ph:-13
+ pharmacy:-6
+ phase:-6
+ phone:-3
+ photo:-2
+ photograph:-1
+ pica:-11
+ pick:-4
  picks:-3
  pictur:-3
- pie:-8
- piec:-6
- piece:-14
- pied:-8
- pieds:-1
- piel:1
+ picture:-3
+ pie:-4
+ piec:-1
+ piece:-7
+ pied:-5
+ pieds:-2
+ piel:-3
  pies:-4
  pig:2
- pigs:-1
- pillow:-9
- pillowcase:-5
- pin:6
+ pillow:-12
+ pillowcase:-3
+ pin:7
  pinch:3
  pine:-3
- pinhole:-7
- pink:8
- pint:-15
- pints:-15
- pipe:-3
- pipette:4
- pique:-11
- pitcher:13
- pizza:-4
- pko:-6
+ pinhole:-5
+ pink:4
+ pint:-12
+ pints:-11
+ pipe:-4
+ pipette:8
+ pique:-9
+ pitcher:16
+ pizza:-11
+ pko:-8
  plac:-3
- place:5
- plain:-9
- plan:-10
- plane:-14
- plann:-4
- plaster:3
- plastic:-7
+ place:7
+ plain:-15
+ plan:-7
+ plane:-5
+ plann:-9
+ plastic:-4
  plate:-12
- play:5
- pleas:-9
- please:-15
- plenty:-6
- plop:1
+ play:3
+ pleas:-8
+ please:-19
+ plenty:-3
+ plop:-3
  plopp:11
- pls:-9
- plum:-1
- plumber:-4
- plus:-3
+ pls:-7
+ plum:3
  plz:-10
- po:-14
- pocket:-1
- poco:2
- point:-7
+ pm:-8
+ po:-13
+ pocket:-4
+ poco:1
  poison:12
- poked:3
+ poked:4
  polish:-11
- polvo:9
- polypropylene:-4
+ polvo:8
+ polypropylene:-3
  pomace:-10
- pool:-13
- poor:-2
- pop:3
- popp:5
- poppy:-5
- por:14
- porcelain:4
- porch:-8
- pork:-3
- porque:-2
- porridge:-3
+ pool:4
+ poor:-1
+ pop:5
+ popp:8
+ poppy:-4
+ por:10
+ porcelain:6
+ porch:1
+ porque:2
+ porridge:-6
  portion:-3
  porto:-3
- portugal:-4
+ portugal:-5
  possible:-2
- post:-5
- postman:-11
- pot:-4
- potasa:-10
- potash:-4
- potasse:9
- potato:-18
- pots:-10
- pottery:-1
- pound:-12
- pour:-3
- pours:-12
- powder:-8
- power:-3
- pp:-5
- prefer:-11
- premix:-7
- prep:-2
- prepare:-16
+ post:-6
+ postman:-10
+ potasa:-8
+ potash:3
+ potasse:11
+ potassium:-1
+ potato:-13
+ pots:-4
+ pottery:-3
+ pound:-11
+ pour:-5
+ pours:-13
+ powder:-6
+ power:-6
+ pp:-8
+ prefer:-4
+ premix:-6
+ prep:-3
+ prepare:-12
+ pres:7
  present:-3
- preservative:-3
- press:-14
- pretty:-6
- previou:-9
- pric:-9
- price:-17
- prickl:7
- prickle:-4
- pride:-12
- print:-8
- printer:-3
- printout:-6
- pris:8
+ preservative:-9
+ press:-20
+ pretty:-9
+ previou:-4
+ pric:-10
+ price:-13
+ prickl:5
+ pride:-11
+ print:7
+ printer:-6
+ printout:-7
+ pris:9
  probab:6
- problem:-5
- procedure:3
- proces:2
- product:-6
- project:-7
- projection:14
- promis:-12
- promise:-4
- proper:-14
- proportion:-3
- proud:-4
- prove:-7
- ps:5
- psoriasi:-5
- pub:-3
- publish:-5
- puck:-2
- pudd:1
- puddle:12
- puede:-9
- puff:6
- puffy:7
- pull:7
- pulse:-6
- pumice:-9
+ problem:1
+ proces:-12
+ product:-5
+ project:-4
+ projection:17
+ promis:-5
+ promise:-8
+ proper:-3
+ proud:-6
+ prove:-5
+ ps:12
+ psoriasi:-3
+ pub:-6
+ publish:-2
+ puck:-4
+ pucks:-4
+ pudd:-6
+ puddle:13
+ puede:-8
+ puff:4
+ puffy:10
+ pull:2
+ pulse:-14
+ pumice:-8
  pump:-5
- pumpkin:-6
- pupil:-8
- puppy:1
- pure:-12
- puree:-10
- purity:-16
- purple:-7
- purpose:-6
- push:2
- put:-3
- puts:3
- puzzle:-6
- pvc:-7
- pyrex:-1
+ pumpkin:-7
+ pupil:-10
+ puppy:4
+ pure:-8
+ puree:-12
+ purity:-8
+ purple:-4
+ purpose:-10
+ push:11
+ put:-2
+ puts:-7
+ putty:-3
+ pvc:-6
+ pyrex:2
  q:1
- qty:-8
- quantity:-14
- quarter:-8
- que:8
- quedo:2
- queen:-4
- quelle:-11
- quemo:-5
- question:-12
+ qty:-9
+ quantity:-10
+ quarter:-7
+ que:2
+ queen:-7
+ quelle:-9
+ quemo:-2
+ question:-8
  qui:5
- quicker:-1
- quiero:-4
- quiet:-7
- quot:-2
- quote:-4
- r:2
- rabbit:3
+ quick:7
+ quiero:-6
+ quiet:6
+ quite:5
+ quot:-1
+ quote:-7
+ r:5
+ rabbit:16
  rack:-3
- racks:-8
- radiator:-4
- radio:-6
- rag:17
+ racks:-4
+ radiator:-3
+ radio:-4
+ rag:12
  rain:-9
  rainwater:-11
- rainy:-4
- rais:1
- raise:-8
- ran:-1
- rancid:-10
- rang:-9
- range:-2
- rapese:-7
- rash:-1
- rate:-4
- rather:-8
+ rainy:-11
+ rais:5
+ raise:-7
+ ran:1
+ rancid:-3
+ rang:-2
+ range:-4
+ rapese:-9
+ rash:-2
+ rate:-8
+ rather:-5
  raus:-11
- raw:6
- razor:-9
- rbo:-13
+ raw:4
+ razor:-4
+ rbo:-9
  re:-3
- reach:-15
+ reach:-13
  react:-3
- read:-1
- reader:1
- reads:-9
+ read:-11
+ reader:-5
+ reads:-4
  ready:-7
- real:-4
+ real:-8
  realis:-8
- reason:-6
- rebatch:-4
- recalculate:-1
- recall:-7
+ reason:-12
+ rebatch:-7
+ recall:-5
  receiv:-3
- recette:-9
+ recette:-5
  recip:-3
- recipe:-2
+ recipe:-6
  recipie:-5
- reckon:-14
- recommend:-8
- record:-9
- recu:12
+ reckon:-13
+ recommend:-9
+ record:-7
+ recu:9
  red:11
- refus:6
- regard:-8
- register:-2
- remain:-5
- remark:-5
- remember:-6
- render:-11
+ refin:-3
+ refus:8
+ regard:-13
+ register:-3
+ remain:-12
+ remark:-7
+ remember:-5
+ render:-19
  rent:-3
- renverse:-4
- repeat:-11
- replac:-6
- replacement:-3
- reply:-3
- report:2
- request:-4
- residue:14
- respect:-3
- respire:12
+ renverse:-1
+ repeat:-3
+ replac:-3
+ replacement:2
+ request:-3
+ residue:13
+ respect:-7
+ respire:14
  respirer:-3
- rest:-17
- restaurant:-3
- result:-5
- retir:-6
- return:-10
- rev:-7
- reverse:-4
- rezept:1
- ribbon:3
+ rest:-19
+ restaurant:-5
+ result:-6
+ retir:-4
+ return:-11
+ rev:-4
+ rezept:-2
  rice:-16
- riced:3
- ricin:-4
- ricino:-3
- rid:-9
- rien:1
- right:-7
- rim:-2
- rindertalg:-8
- ring:7
- rins:15
- rinse:1
- ripen:-5
- rises:-9
- risk:-1
- rizinu:-6
- road:-7
+ ricin:-6
+ ricino:-5
+ rid:-8
+ right:-6
+ rim:1
+ rindertalg:-7
+ ring:9
+ rings:2
+ rins:12
+ rinse:-5
+ ripen:-6
+ rises:-4
+ rizinu:-12
+ road:-5
  roast:-3
- robin:-4
- rock:-16
- roja:-7
- roll:3
- roof:7
- room:2
- roommate:-2
- root:-8
+ robin:-6
+ rock:-15
+ roja:-6
+ roll:16
+ room:-3
  rope:-12
- ropes:2
+ ropes:-4
  rose:-7
- rosemary:-20
- rot:6
- roug:9
- rouge:11
- rough:1
- round:5
+ rosemary:-18
+ rot:12
+ roug:14
+ rouge:7
+ rough:-10
+ round:6
  row:-9
- rub:-3
- rubb:12
- rubber:-5
- rubbish:-6
- rubs:-6
- rug:-2
- rugby:-3
+ rub:-6
+ rubb:7
+ rubber:-6
+ rubbish:-8
+ rubs:-3
+ rugby:-6
  ruhren:-1
- ruin:-11
- rule:-16
- ruler:-3
- rules:-9
- run:-5
- runn:-2
- runny:5
- runs:-1
- rush:5
- rustic:-7
- rusty:-7
- s:-4
- sack:9
- sad:-7
- saddle:-2
- safe:-22
- safety:-10
- sage:-5
- said:-13
- saint:-3
- salad:-8
- sale:4
- salio:2
- salpico:10
- salt:9
- salto:6
- salty:-1
- same:-1
- sampl:4
- sample:-2
- sand:17
- sandal:21
- sandpaper:3
- sandwich:-6
+ ruin:-9
+ rule:-14
+ ruler:-8
+ rules:-8
+ rum:-3
+ run:-1
+ runn:-8
+ runny:17
+ runs:2
+ rush:3
+ rustic:-3
+ s0ap:-3
+ s:-7
+ sack:3
+ sad:-6
+ saddle:-1
+ safe:-24
+ safety:-6
+ sage:-8
+ said:-10
+ saint:-8
+ salad:-6
+ sale:6
+ salio:1
+ salpico:12
+ salt:10
+ salto:8
+ salty:-3
+ same:-2
+ sampl:3
+ sample:-3
+ sand:13
+ sandal:10
+ sandpaper:12
+ sandwich:-13
  sane:-14
- sanity:-5
- sank:-9
- sans:8
- saponification:-7
- sat:5
- saturday:-1
- sauce:-7
- saucer:6
- sausag:5
- save:-6
- saved:-4
- saves:-5
+ sanity:-10
+ sank:-4
+ sans:3
+ saponification:-9
+ sat:1
+ saturday:-4
+ sauce:-5
+ saucer:4
+ sausag:9
+ save:-11
+ saved:-2
+ saves:-3
  savon:-2
- saw:-6
- say:-5
- says:-3
+ saw:-3
+ say:-3
+ says:-8
  scal:-12
- scald:-1
- scale:-20
- scalp:-5
- scar:-8
+ scald:2
+ scale:-11
+ scar:-6
  scare:-3
  scary:-4
- scent:-16
+ scent:-22
  schlimm:5
- schmierseife:4
- schon:11
- school:-8
- science:-5
- scoop:-1
- scorch:-2
- scout:-6
- scrap:15
- scrape:9
- scraping:5
- scratch:3
- scratchy:-4
- scream:6
- screw:-6
- scrub:-13
- scrubb:-2
- se:-1
- sea:-7
- seal:-9
- seam:3
- season:-3
- sec:10
- second:-20
- see:3
- seed:-6
- seeds:-5
- seem:-11
- seems:1
- seen:-8
- sees:-8
- seife:-10
- seifenleim:4
- seit:10
- seiz:-11
- seize:7
- self:9
- sell:-7
+ schmierseife:9
+ schon:14
+ school:-7
+ science:-7
+ scoop:-3
+ scorch:3
+ scout:-5
+ scrap:10
+ scrape:3
+ scraping:-3
+ scratch:16
+ scratchy:-1
+ scream:11
+ screw:-3
+ scrub:-9
+ scrubb:-1
+ se:-2
+ sea:-4
+ seal:-13
+ seam:1
+ sec:8
+ second:-9
+ see:2
+ seed:-4
+ seeds:-4
+ seem:-12
+ seems:-2
+ seen:-4
+ sees:-3
+ seife:-11
+ seifenleim:8
+ seit:17
+ seiz:-13
+ seize:9
+ self:8
+ sell:-9
+ seller:-3
  sells:-6
- send:-11
- sense:-3
- sensible:-11
- sensitive:-17
- separate:-4
- september:-6
- serv:-3
- sesame:-12
- set:-9
- sett:-11
- settl:7
- settle:4
- seven:-10
- seventeen:-3
- seventy:3
- sew:-7
- sf:-18
- shade:3
- shak:-4
- shake:3
- shall:-2
- shampoo:-10
- shap:-9
- shape:-3
- shar:-7
- share:-11
- sharp:-18
- shatter:-7
- shav:-12
- shave:-4
+ send:-9
+ sense:-6
+ sensible:-12
+ sensitive:-12
+ sent:1
+ sentence:5
+ separat:-9
+ separate:-6
+ separation:-2
+ sept:-3
+ september:-1
+ sesame:-10
+ set:-10
+ sett:-12
+ settl:8
+ settle:3
+ seven:-13
+ seventeen:-8
+ seventy:-8
+ several:-2
+ sf:-14
+ shade:4
+ shak:-11
+ shake:2
+ shall:-4
+ shampoo:-15
+ shap:-11
+ shape:4
+ shar:-13
+ share:-3
+ sharp:-12
+ shatter:-4
+ shav:-10
+ shave:-6
  she:12
- shea:-16
+ shea:-7
  sheabutter:-3
- shearer:-3
- shed:-2
- sheep:-4
- sheet:-13
- shelf:-2
+ shed:-6
+ sheep:-3
+ sheet:-14
+ shelf:-14
  shell:-3
- shes:13
- shield:-13
- shift:-6
- shin:4
- shine:7
- shins:-2
+ shes:19
+ shield:-15
+ shift:-8
+ shilling:-3
+ shin:-3
+ shine:-4
+ shins:-4
  shiny:-6
- ship:-9
- shirt:12
- shoe:4
- shoebox:-9
- shoes:-6
- shop:-18
- shops:-4
- short:-5
- shorten:-9
- shot:6
- should:-13
- shoulder:-18
- shout:3
- show:-4
+ ship:-7
+ shirt:2
+ shoe:5
+ shoebox:-11
+ shoes:-9
+ shook:1
+ shop:-14
+ shops:-11
+ short:2
+ shorten:-6
+ shot:12
+ should:-8
+ shoulder:-12
+ shout:-4
+ show:1
  shower:-2
- shown:-4
- shows:-11
- shrank:-5
- shred:10
- shrink:-1
- shut:13
- si:-6
- sich:6
- sick:-3
- side:-3
- sides:-4
- siev:-8
- sieve:-3
- sign:-4
+ shows:-12
+ shrank:-7
+ shred:9
+ shut:10
+ si:-7
+ sich:10
+ sick:-9
+ side:1
+ sides:-10
+ sie:1
+ siev:-3
+ sieve:4
+ sign:-9
  signal:-3
- silicone:-11
- silk:-3
- sill:-11
+ silicone:-14
+ silk:-6
+ sill:-4
  silly:-7
- simp:-8
+ simp:-3
  simple:-6
- sin:10
- since:14
- sind:8
- sing:3
- single:-5
- sink:6
- sip:3
- sipp:-2
- sister:-4
- sit:2
+ sin:7
+ since:16
+ sind:13
+ sing:10
+ single:-3
+ sink:-3
+ sinks:-2
+ sip:2
+ sipp:1
+ sister:-3
+ sit:-11
  sits:4
- sitt:10
- six:-7
- sixteen:-4
- sixty:-5
- sized:-10
+ sitt:-1
+ six:-8
+ sixteen:-7
+ sixty:3
  ski:-6
  skimm:-3
- skin:2
- skinny:-2
- skip:-2
- skipp:-3
- skull:-3
+ skip:-4
+ skipp:-4
+ skull:-2
  slab:-6
- slabs:-11
- sleep:-18
+ slabs:-8
+ sleep:-12
  sleev:-6
- sleeve:1
- slept:-4
- slic:3
- slice:7
- slick:2
- slid:2
- slight:-16
- slime:2
- slimy:-3
+ sleeve:-2
+ slept:-11
+ slic:2
+ slice:6
+ slid:3
+ slight:-8
+ slime:1
+ slimy:-4
  slip:-4
- slipp:21
- slipper:16
- slopp:5
- slow:-4
- slush:-13
- small:-2
- smart:17
- smear:-1
- smel:-3
- smell:-8
- smok:9
+ slipp:13
+ slipper:12
+ slopp:8
+ slow:-8
+ slush:-11
+ small:-8
+ smart:9
+ smear:-8
+ smel:-8
+ smell:-9
+ smok:11
  smoke:-3
- smooth:-11
- smudge:-8
+ smooth:5
+ smudge:-2
  snapp:1
- sneez:12
+ sneez:10
  sneeze:-11
- sniff:-2
- snow:-14
- so:-11
- soak:8
- soap:5
- soaper:-4
- soapmak:-5
- soaps:-7
- soapy:11
- socke:3
- socks:17
- soda:3
+ sniff:1
+ snow:-6
+ so:-18
+ soak:5
+ soap:2
+ soaper:-7
+ soapmak:-4
+ soaps:-16
+ soapy:9
+ sock:11
+ socke:15
+ socks:10
+ soda:1
  sodium:-2
- soduim:-5
- sofa:5
- soft:-9
- softer:-8
- sohn:4
- soir:4
- sold:-12
- soles:5
- solid:-5
+ soduim:-4
+ sofa:-2
+ soft:-3
+ softer:-14
+ sohn:3
+ soir:11
+ sold:-16
+ soles:13
+ solid:-7
  solution:-3
- some:4
- somebody:-10
- somehow:-3
- someone:-19
- someth:-3
- somewhere:8
- son:-4
- sooner:-5
- sore:2
- sorry:-8
- sort:-6
- sosa:3
- soude:-2
- sound:-9
- soup:-12
- source:-5
- sous:3
- south:-5
- soy:-7
- soybean:-9
- spa:-4
- spaniel:-3
- spare:-9
- spat:11
- spatula:10
- speak:-6
- spearmint:-9
- speck:-9
- speed:-4
- spell:3
+ some:7
+ somebody:-16
+ someone:-22
+ someth:2
+ somewhere:-4
+ son:-2
+ soon:3
+ sooner:-6
+ sore:-1
+ sorry:-14
+ sosa:2
+ soude:-1
+ sound:-17
+ soup:-9
+ sous:2
+ south:-4
+ soy:-8
+ soybean:-3
+ spa:1
+ spaniel:4
+ spare:-5
+ spat:7
+ spatula:16
+ speak:-4
+ speck:-8
+ speed:-8
+ spell:4
  spent:-3
- spicy:-5
+ spice:-3
+ spicy:-3
  spill:-2
- spilt:4
- spirit:11
- spirulina:-7
- spit:7
- spitt:15
- splash:12
- splatter:8
- split:12
- splitt:5
- spoil:-3
- sponge:-14
- spoon:2
- spoonful:-2
- spot:4
- spr:-8
- spray:6
- spread:-3
- spreadsheet:-7
- sprig:-5
- sprinkl:-9
- sprinkle:-5
+ spilt:9
+ spirit:-6
+ spit:9
+ spitt:17
+ splash:14
+ splatter:10
+ split:8
+ splitt:9
+ spoil:-4
+ sponge:-8
+ spoon:3
+ spoonful:-1
+ spot:-2
+ spots:-4
+ spr:-10
+ spray:10
+ spread:-7
+ spreadsheet:-9
+ sprig:-7
+ sprinkl:-10
+ sprinkle:-3
  spritz:11
- spritzer:10
- square:-7
- squash:9
- squeak:-8
- squirt:11
- st:-5
- staff:9
+ spritzer:17
+ square:-6
+ squash:3
+ squeak:-3
+ squirt:15
+ st:-8
  stag:-3
- stage:-3
- stain:-15
- stainles:-5
- stair:-13
- stall:-9
- stamp:-12
- stand:-16
- standard:-13
- stank:6
- start:1
- static:-10
- stay:-16
- stays:-18
- steam:-5
- stearic:-8
- stearin:-5
- steel:-9
- steep:-6
- stelle:13
- step:-7
- steps:-13
- stick:-5
- sticker:-4
- sticky:4
- stiff:-8
- still:1
- sting:8
- stink:-12
- stir:-6
- stirr:-7
- stirs:-9
- stock:-3
- stole:-6
- stomach:12
- stood:-9
- stool:8
- stop:-2
- stopp:-12
- stops:-1
- store:-9
- storm:-10
- story:-8
- stout:-9
- stove:-3
- str:-2
- straight:2
- strain:-3
+ stage:-2
+ stain:-8
+ stainles:-4
+ stair:-12
+ stall:-8
+ stamp:-19
+ stand:-10
+ standard:-11
+ stank:11
+ start:2
+ static:-9
+ stay:-10
+ stays:-10
+ steam:-3
+ stearic:-2
+ stearin:-8
+ steel:-10
+ steep:-4
+ stelle:4
+ step:3
+ stepp:-5
+ steps:-7
+ stick:-6
+ stickblend:-3
+ stiff:-10
+ still:2
+ sting:7
+ stink:-13
+ stir:-7
+ stirr:2
+ stirs:-6
+ stock:-12
+ stole:-4
+ stomach:13
+ ston:-3
+ stone:-2
+ stood:-5
+ stool:16
+ stop:6
+ stopp:-10
+ stops:6
+ store:-7
+ storm:-15
+ story:-12
+ stout:-16
+ stove:-2
+ str:3
+ straight:-2
  strainer:-3
- strange:-2
+ strange:3
  stranger:-3
- strap:1
- straw:-3
- strawberry:-12
- streak:6
- stream:6
- street:-7
- strength:-3
- stretch:-3
- string:3
- stripe:15
- stripp:-10
- strong:-4
- stuck:1
- student:4
+ strap:3
+ straw:-2
+ strawberry:-4
+ streak:9
+ stream:10
+ street:-3
+ strength:-10
+ string:-2
+ strip:7
+ stripe:13
+ stripp:-8
+ strong:-1
+ student:3
  stuff:-1
- stunden:4
- stupid:16
- style:-3
- subject:-3
- such:8
- suck:9
- suet:-7
- sugar:4
- suis:11
- suit:-4
- sum:-9
- summer:-4
- sums:-4
- sun:-3
- sunburn:-6
+ stunden:5
+ stupid:6
+ subject:-6
+ such:3
+ suck:8
+ suet:-9
+ suis:20
+ suit:-8
+ sum:-12
+ summer:-10
+ sums:-3
+ sun:-7
+ sunburn:1
  sunburnt:8
- sunday:-11
+ sunday:-10
  sunflower:-1
  sunflwer:-6
- super:2
- superfat:-25
- supervisor:-8
- supp:-5
- supplier:-7
- suppos:3
- suppose:-11
- sure:-6
- surface:-5
- surgra:-15
- surprise:-6
+ super:1
+ superfat:-16
+ supermarket:-5
+ supervisor:-5
+ supp:-3
+ supper:10
+ supplier:-5
+ suppos:-7
+ suppose:-7
+ sur:2
+ sure:-8
+ surface:-4
+ surgra:-14
+ surprise:-1
  suspect:-5
- swallow:2
- swap:-17
- swapp:-10
- swear:-13
- sweaty:11
- sweep:-6
- sweet:-6
- swell:13
- swept:-6
- swig:3
- swimm:-6
- swirl:-17
+ swallow:7
+ swap:-15
+ swapp:-12
+ swear:-6
+ sweat:2
+ sweaty:4
+ sweep:-8
+ sweet:-7
+ swell:10
+ swept:-5
+ swig:9
+ swimm:-9
+ swirl:-11
  switch:-6
- swollen:11
- swore:-13
- t:-9
- ta:-9
+ swollen:7
+ swore:-6
+ t:-12
+ ta:-7
  tab:-3
- tabl:-8
- table:-2
+ tabl:-10
  tablespoon:2
- tablet:-1
- tack:6
- taffy:8
- tag:-8
- tail:1
- tak:-7
- take:1
- taken:3
- takes:-18
- tale:-1
- talk:-5
- tall:-2
- tallow:-3
- tan:-5
- tank:-5
- tap:3
- tape:-6
- taped:-7
- tapp:6
- tar:-4
- tare:-11
- tared:-4
- target:-7
- tast:3
- taste:-5
- tattoo:-7
- taught:-8
- tbsp:-4
- td:-9
- tea:3
- teach:-18
- teacher:-6
- team:-10
- tears:-2
- teaspoon:-1
- technical:-7
+ tack:2
+ taffy:10
+ tag:-10
+ tail:3
+ tak:-9
+ take:2
+ taken:8
+ takes:-22
+ tale:-4
+ talk:-8
+ tall:-3
+ tallow:-4
+ tan:-3
+ tank:-4
+ tape:-14
+ taped:-3
+ tapp:8
+ tar:-3
+ tare:-10
+ tared:-3
+ target:-4
+ tast:2
+ taste:6
+ tattoo:-11
+ taught:-10
+ tbsp:-2
+ td:-7
+ tea:5
+ teach:-8
+ teacher:-9
+ team:-12
+ tear:1
+ tears:-6
+ teaspoon:3
+ technical:-6
  teenage:-3
- teenager:-5
- tel:-6
- telephone:-3
- tell:-1
- tells:-6
- temp:-16
- temperatur:3
- temperature:-8
- temps:-8
- ten:-5
- tender:15
- tengo:3
- tenia:-2
- tenth:-11
- term:-3
- terrace:-3
- terrible:-3
- terrier:10
- test:-14
- tester:-7
- tests:-6
- tete:-3
- text:5
- texture:-3
- than:-19
- thank:-19
- that:-4
- thats:8
+ teenager:-2
+ tel:-4
+ tell:-7
+ tells:-8
+ temp:-8
+ temperatur:-3
+ temperature:-13
+ temps:-7
+ ten:-4
+ tender:3
+ tengo:7
+ tenth:-10
+ term:-2
+ terrible:-5
+ terrier:-12
+ test:-11
+ tester:-6
+ tests:-7
+ tete:-9
+ than:-12
+ thank:-21
+ that:-5
+ thats:11
  the:-2
- their:5
- them:-3
- then:-3
- ther:19
- there:11
- therefore:-10
- therell:-10
+ their:4
+ them:-6
+ ther:18
+ there:12
+ therefore:-6
+ therell:-11
  thermometer:-4
- these:-10
- theyd:-8
- theyre:-2
- theyve:6
- thick:-9
- thicken:-13
- thickener:-5
- thicknes:-6
- thigh:16
- thin:4
- thing:-7
- think:-4
- third:-2
- thirsty:-1
- thirteen:-6
- thirty:-7
+ these:-8
+ they:4
+ theyd:-3
+ theyre:-4
+ theyve:9
+ thick:-5
+ thicken:-10
+ thickener:-4
+ thicknes:-10
+ thigh:14
+ thin:-4
+ thing:-11
+ think:-7
+ third:-6
+ thirsty:-10
+ thirteen:-7
+ thirty:-9
  this:2
- those:-21
- though:-4
- thought:2
- thread:-4
- three:-5
+ those:-14
+ though:-2
+ thought:8
+ thread:-11
+ three:4
  threw:5
+ throat:1
  throbb:-2
- through:7
- throw:1
- thrown:1
- thru:3
- thumb:10
- thursday:-2
- thx:-9
- tick:9
- ticks:-5
- tidi:-5
- tidy:-4
- tied:-4
- tiene:3
- tight:-9
- til:-11
- tiles:-8
+ through:-1
+ throw:-1
+ thrown:-2
+ thru:8
+ thumb:6
+ thumbprint:-4
+ thump:7
+ thx:-11
+ tick:4
+ ticks:-3
+ tidi:-7
+ tidy:-3
+ tied:-9
+ tiene:2
+ tight:-6
+ til:-5
+ tiles:-7
  till:-3
- tilt:-12
- time:1
+ tilt:-5
+ time:-2
  timer:-9
- times:-3
- tin:-16
- tingl:9
- tingle:1
- tins:-10
- tiny:-3
- tip:6
+ times:-1
+ tin:-18
+ ting:8
+ tingl:4
+ tins:-11
+ tiny:8
+ tip:16
  tipp:-7
  tips:7
- tired:-8
+ tired:-3
  tissue:11
  titanium:-3
  title:-3
- to:-4
- toast:-9
- tocar:-3
- tochter:7
- today:1
- toddler:-4
- todo:-9
- toe:4
- toffee:3
- together:-18
- told:-8
- tom:3
- tomato:-8
- tombee:12
- tomo:6
- tomorrow:6
+ to:-5
+ toast:-10
+ tocar:-2
+ tochter:10
+ today:-2
+ toddler:3
+ todo:-2
+ toe:3
+ toes:-3
+ toffee:6
+ together:-14
+ told:-11
+ tomato:-5
+ tombee:9
+ tomo:10
+ tomorrow:5
  tone:-3
- tongue:1
- too:-8
+ tongue:8
+ tonight:-1
+ too:-9
  took:3
- tools:-11
- toothpaste:10
- top:-9
- topp:-6
- tops:9
- torch:-10
+ tools:-12
+ toothpaste:8
+ top:-13
+ topp:-5
+ tops:5
+ torch:-6
  torn:-5
- total:-11
- touche:15
- tournesol:-5
+ total:-8
+ touch:-2
+ touche:12
+ tournesol:-6
  tousse:3
- tout:-3
- toute:9
- towel:-6
- town:-4
- tr:-6
- trac:-7
- trace:-18
- tractor:-8
- trago:5
- trail:-4
- translate:-1
- translucent:1
- transparent:14
- traver:2
- tray:-3
- trays:-4
- treasurer:-3
- treat:5
- tree:-6
- trees:-3
- tres:12
- trial:-6
- trick:8
+ toute:10
+ towel:-1
+ tr:-7
+ trac:-8
+ trace:-8
+ track:-3
+ tractor:-6
+ trago:15
+ train:7
+ transparent:17
+ traver:-2
+ trays:-7
+ treasurer:-6
+ treat:8
+ tree:-4
+ trees:-6
+ tres:11
+ trial:-5
+ trick:2
+ tried:10
  tries:-7
- trimming:2
- tripl:-4
- tripp:9
- trois:6
- trop:-5
+ trimming:-3
+ tripl:-5
+ tripp:7
+ trois:8
+ trop:-6
  tropfen:10
- trouble:2
- trouser:11
- true:-7
- trust:-12
- truth:-2
- try:-11
- tsp:-9
- tub:-1
- tube:1
- tubes:-6
- tubs:-5
- tue:-4
- tuesday:-2
- tummy:12
- tun:15
- tunnel:-3
+ trouser:6
+ true:-5
+ trust:-19
+ truth:-4
+ try:-6
+ tsp:-8
+ tub:-5
+ tube:3
+ tubes:-5
+ tubs:-11
+ tue:-3
+ tuesday:2
+ tummy:14
+ tun:20
  turmeric:-7
- turn:5
- turns:-8
- tut:7
- tutor:-5
- twelve:2
- twenty:-10
- twice:-2
- twins:-2
- two:6
- ty:-9
- typ:-1
- type:2
- typed:-7
- typical:-3
- typo:-4
+ turn:6
+ turns:-13
+ tut:10
+ tutor:-4
+ twelve:-3
+ twenty:-6
+ twice:9
+ two:5
+ ty:-15
+ type:6
+ typed:-12
+ typo:-7
  typos:-5
- u:-4
- uber:17
+ u:-3
+ uber:14
  uberfettung:-6
- ubers:5
- uf:-11
- ugh:-7
- ugly:-5
- uh:2
+ ubers:10
+ uf:-9
+ ugh:-3
+ ugly:-10
+ uh:3
  ul:-9
- ultramarine:-7
- um:2
- un:1
- una:2
- unchang:4
- uncle:-7
- uncur:9
- und:-9
+ ultramarine:-5
+ um:8
+ un:-1
+ una:3
+ unchang:7
+ uncle:-16
+ uncur:11
+ und:-7
  under:4
- underneath:6
- underside:10
- understand:-5
- undilut:11
- une:6
- unicorn:-13
- units:-5
- unmould:1
- unsaponifi:-2
- unscent:-5
- unterarm:11
- up:-1
- update:-1
- upside:-8
- urgent:4
- us:-9
- usable:-9
- usado:-4
- use:-19
- used:-11
- useful:-7
- uses:-14
- using:-4
- usual:-12
- v1:-3
- v2:-11
- v3:-3
- v4:-3
- van:-6
- vanilla:-5
- vapeur:4
+ underneath:5
+ underside:8
+ understand:-3
+ undilut:20
+ undissolv:-3
+ une:10
+ unicorn:-12
+ units:-10
+ unmold:5
+ unmould:4
+ unscent:-10
+ unterarm:4
+ until:4
+ update:3
+ upside:-5
+ urgent:12
+ us:-8
+ usable:-10
+ usado:-3
+ use:-21
+ used:-12
+ useful:-8
+ uses:-21
+ using:11
+ usual:2
+ v1:-10
+ v2:-8
+ v3:-7
+ v4:-7
+ van:-7
+ vanilla:-9
+ vapeur:5
  vapor:-3
+ vapour:2
  varnish:-7
- vaseline:-3
- vaso:5
- veces:-8
- vegetable:-14
+ vaseline:3
+ vaso:8
+ veces:-6
+ vegetable:-9
  vent:-12
  veo:11
- verbrannt:14
- verdict:-8
- verify:-10
- verschluckt:11
- verse:-1
- version:-6
- very:-1
- vet:2
- veteran:-7
+ verbrannt:12
+ verdict:-6
+ verify:-7
+ verschluckt:12
+ verse:1
+ version:-7
+ very:2
+ vet:1
+ veteran:-6
  video:-11
- viel:-3
- village:-6
- vinegar:14
+ viel:-9
+ village:-5
+ vinegar:10
  virgin:-4
  visage:7
- visit:-5
- visitor:-5
- vite:-7
- voice:8
- volcano:8
- voll:5
- volume:-10
- volunteer:-10
- vom:12
- vomit:-4
- von:1
- vous:-5
- w:5
- waist:-10
- wait:-6
+ visit:-4
+ visitor:-4
+ vite:-6
+ voice:9
+ volcano:2
+ voll:-2
+ volume:-5
+ volunteer:-12
+ vom:19
+ vomit:7
+ von:5
+ vous:-11
+ w:8
+ waist:-12
+ wait:-7
  wake:8
  wakes:4
- walk:4
- wall:-12
- walnut:-7
- wann:-9
- want:-9
- wants:-8
- war:3
- wardrobe:-3
- was:5
- wash:-2
- wasnt:-5
+ walk:3
+ wall:-8
+ walnut:-20
+ wann:-6
+ want:-14
+ wants:-12
+ war:-1
+ wardrobe:-6
+ warn:-18
+ was:3
+ wash:1
+ wasnt:-11
  wasp:-7
- wasser:-5
- waste:-1
- watch:-9
- water:8
- watery:-4
- watr:-3
- watter:-11
- wax:-2
+ wasps:-4
+ wasser:-7
+ waste:-6
+ watch:-8
+ water:7
+ watery:2
+ watr:-4
+ watter:-13
  waxed:-4
- waxy:-3
- way:-2
- we:-1
- wear:-4
- wears:-12
- weather:-10
- website:-4
- wed:-4
- wedd:6
- week:-4
- weekend:-12
- weeks:-25
- weep:-2
+ waxy:4
+ we:1
+ wear:-3
+ wears:-10
+ weather:-9
+ wed:-5
+ wedd:4
+ wednesday:-3
+ week:4
+ weekend:-8
+ weeks:-23
+ weep:1
  weeps:9
- weh:7
- weigh:-16
- weight:-9
- weird:8
- weiss:14
- welcome:-4
- well:-15
+ weg:-1
+ weh:10
+ weigh:-13
+ weight:-11
+ weird:11
+ weiss:12
+ welcome:-8
+ weld:-3
+ well:-11
  welli:-4
- wenn:-13
- went:-1
- were:4
- wet:7
- weve:-16
- what:-3
- whatever:-10
- whats:-12
- whatsoever:-4
- wheel:-3
- wheez:19
- wheeze:5
- whenever:4
- where:10
- whether:-9
- which:-19
- whichever:-9
- while:-3
- whipp:4
+ wenn:-11
+ went:3
+ were:1
+ wet:9
+ weve:-14
+ what:-5
+ whatever:-7
+ whats:-14
+ whatsoever:-3
+ wheel:-11
+ wheez:11
+ wheeze:6
+ whenever:1
+ where:5
+ whether:-12
+ which:-20
+ whichever:-3
+ while:-4
+ whipp:3
  whisk:3
- white:5
- whiter:-8
- whitish:-3
- who:-2
- whod:-3
- whoever:-4
- whole:-1
+ white:14
+ whiter:-5
+ who:6
+ whoever:-7
  wholesaler:-6
- whom:-3
- whose:-5
- why:-5
- wide:-8
- width:-4
- wie:-4
- will:-13
- wind:4
- window:7
- windowsill:4
- windy:-7
- wine:7
- wing:-7
+ whom:-4
+ whose:-3
+ why:1
+ wide:-6
+ width:-6
+ wie:-3
+ wife:-3
+ will:-11
+ wind:-9
+ window:4
+ windowsill:-6
+ windy:-5
+ wine:8
+ wing:-4
  wins:-11
- winter:-15
+ winter:-13
  wip:4
- wipe:1
- wiped:4
- wird:-8
- wire:-8
+ wipe:2
+ wiped:9
+ wird:-9
+ wire:-6
  wise:-18
- wish:-11
- with:-5
+ wish:-4
+ with:-3
  within:-8
- without:-7
- wk:-5
- wks:-7
- wobb:10
- wobbl:9
- wochen:-2
+ without:-2
+ wk:-8
+ wks:-2
+ wobb:12
+ wobbl:3
+ wochen:-3
  woke:4
  wollte:-6
- woman:8
- women:-5
- won:-3
- wonder:-7
+ woman:5
+ women:-6
+ wonder:-10
  wonky:-3
- wont:16
- wood:-3
- wooden:-13
- wool:1
- word:-5
- words:-8
- wore:-7
- work:2
- works:-8
- worksheet:-5
- workshop:-7
- worktop:-7
- worri:4
- worry:-3
- worse:7
- worst:-4
- worth:1
- would:-20
- wouldnt:-12
+ wont:15
+ wood:-5
+ wooden:-15
+ wool:3
+ word:-4
+ words:-9
+ wore:-1
+ work:-1
+ works:-11
+ worksheet:-3
+ workshop:1
+ worktop:-2
+ worri:6
+ worry:-2
+ worse:6
+ worst:-5
+ worth:-8
+ would:-15
+ wouldnt:-13
  wow:2
- wrap:-5
- wrapp:2
- wrapper:-2
- wreck:-4
- wrinkl:7
- wrist:10
- writ:-8
+ wrap:-8
+ wrapper:-4
+ wreck:-3
+ wrink:2
+ wrinkl:-2
+ wrist:16
+ writ:-15
  write:-10
- written:-3
- wrong:-10
- wrote:-8
+ written:-6
+ wrong:-15
+ wrote:-20
  x2:-5
  x:-11
- y:9
- ya:-6
+ y:11
+ ya:-8
  yall:-4
- yard:-11
- year:-12
- years:-16
- yellow:7
- yellowish:4
- yes:1
- yesterday:10
- yet:-12
+ yard:-7
+ year:-8
+ years:-7
+ yellow:2
+ yellowish:7
+ yes:5
+ yesterday:9
+ yet:-13
  yeux:-9
- yield:-10
- yo:1
- yoghurt:-5
+ yield:-7
+ yo:3
+ yoghurt:-6
  yogurt:-6
- yolk:-3
- you:-8
- youd:-11
- youll:-2
- young:-8
- youngest:2
- your:-1
- youre:-7
- yours:-5
- yourself:-6
- youve:2
- yr:3
- yrs:-8
- zap:-11
- zapp:-8
+ you:-6
+ youd:-18
+ youll:-6
+ young:-9
+ youngest:4
+ your:-4
+ youre:-6
+ yours:-7
+ yourself:-1
+ youve:3
+ yr:2
+ yrs:-7
+ zap:-12
+ zapp:-3
  zappy:-12
- zaps:-13
- zero:-7
- zu:-11
- zum:-7
- zwei:-5
- £0:-7
+ zaps:-16
+ zero:-6
+ zu:-8
+ zum:-4
+ £0:-5
  £1:-4
- £3:-5
- £4:-5
- £6:-1
- °c:-8
- °f:-11
- ·:-2
- ¿la:-5
+ £3:-7
+ £4:-8
+ £9:-4
+ °c:-11
+ °f:-4
+ ·:-4
+ ¿la:-7
  ¿que:-10
- ¿se:-2
- –:-18
- —:-16
- •:-7
- €:-3
- →:-11
- ☐:-5
+ ¿se:-7
+ –:-17
+ —:-23
+ •:-18
+ €:-6
+ →:-10
+ ☐:-9
 --:5
--:-2
 -A:-1
--B:11
--C:-5
--D:5
--E:3
--F:-13
--G:-9
--H:15
--I:3
--J:1
--K:6
+-B:24
+-C:-3
+-D:8
+-E:5
+-F:-8
+-G:-14
+-H:7
+-I:2
+-J:14
+-K:5
 -L:11
--M:-1
--N:-2
--O:8
--P:-2
--Q:-2
--R:3
--S:-1
--T:10
--V:1
--Y:-3
--b:-5
--d:14
--f:1
--g:8
+-M:1
+-N:-4
+-O:7
+-P:5
+-Q:-1
+-R:6
+-S:-5
+-T:19
+-V:-3
+-W:6
+-Y:-4
+-b:1
+-d:7
+-f:-2
+-g:2
 -h:8
 -i:-1
--j:-4
--k:-4
+-j:-8
+-k:-5
 -l:-2
 -m:1
--n:15
--o:4
--p:2
--q:4
--r:1
--s:-1
--t:2
--u:-1
+-n:6
+-o:7
+-p:-4
+-q:3
+-s:-4
+-t:4
+-u:-3
 -v:-4
--w:-6
--y:-7
--z:-1
-A-:-4
-A:9
-AA:1
-AC:6
-AD:-1
-AE:9
-AF:5
-AG:-6
+-y:-6
+-z:-3
+A-:-5
+A:6
+AA:3
+AC:5
+AE:10
+AG:-9
 AH:-5
-AI:5
-AK:11
-AL:-5
-AM:-6
-AN:1
+AI:7
+AK:2
+AM:-14
+AN:2
 AO:3
-AP:6
-AQ:-2
+AP:8
+AQ:1
 AR:11
-AS:-5
-AT:-1
-AW:-1
+AS:2
+AT:3
+AV:-4
+AW:4
 AY:9
 Ab:3
 Af:-3
-Ag:10
-Ah:-12
-Ai:3
-Aj:-23
-Ak:-2
-Al:3
-Am:7
-An:6
-Ao:10
-Ap:-1
+Ag:3
+Ah:-17
+Ai:1
+Aj:-25
+Ak:-4
+Al:8
+Am:5
+An:7
+Ao:9
+Ap:-2
 Aq:12
-Ar:6
-As:-1
-Au:8
-Av:5
-Aw:9
+Ar:5
+As:2
+At:2
+Au:11
+Av:1
+Aw:10
 Ay:3
-Az:5
-B-:-2
+Az:2
+B-:-1
 B:17
-BA:18
-BB:10
-BK:9
-BO:10
-BV:11
-Bf:-11
-Bi:4
-Bp:1
-Bt:-2
-Bw:1
-Bz:8
-C-:1
+BA:17
+BB:5
+BK:10
+BO:15
+BV:5
+Bf:-12
+Bi:3
+Bo:-6
+Bp:2
+Bt:-5
+Bw:2
+Bz:9
 C:4
-CA:2
+CA:8
 CC:-1
-CD:15
-CE:-11
-CF:-16
-CG:6
-CH:-4
-CI:-4
-CK:3
-CL:14
-CM:-10
-CN:4
-CO:-8
-CP:-4
+CD:14
+CE:-12
+CF:-8
+CG:3
+CH:-3
+CI:-6
+CK:6
+CL:10
+CM:-9
+CN:6
+CO:-6
+CP:-9
 CQ:9
-CR:10
-CS:8
-CV:-7
-CW:-10
-CY:8
-Cb:7
-Cd:10
-Cf:-1
-Cg:2
-Ch:25
-Ci:3
-Cj:-11
-Ck:12
-Cl:-5
-Cm:8
-Cn:-8
-Co:-4
-Cp:11
-Cq:-12
-Cs:-4
-Ct:3
-Cv:-4
-Cw:-12
-Cz:-5
-D-:-7
-D:14
-DA:23
-DD:14
-DO:-13
-DQ:7
-DS:4
-Db:13
-Di:6
-Dk:8
-Do:-8
-Dp:8
-Dq:3
-Dt:7
-Dw:-3
-Dz:1
-E-:-6
-E:16
+CR:13
+CS:4
+CV:-4
+CW:-13
+CY:9
+Cb:8
+Cd:7
+Cf:-7
+Ch:16
+Cj:-13
+Ck:7
+Cl:-3
+Cm:5
+Cn:-1
+Co:-3
+Cp:13
+Cq:-10
+Cr:1
+Cs:-3
+Ct:7
+Cv:-5
+Cw:-17
+D-:-5
+D:13
+DA:16
+DD:13
+DO:-2
+DQ:6
+DS:2
+Db:7
+Di:14
+Dk:9
+Do:-2
+Dp:10
+Dq:10
+Dt:10
+Dw:-5
+Dz:-2
+E-:-7
+E:14
 EA:2
-EC:6
+EC:7
 EE:-8
-EF:-7
-EH:16
-EN:1
+EF:-10
+EH:13
+EN:-1
 EO:3
-EP:-16
-EQ:2
-ER:19
-ES:2
-ET:12
-EV:6
-EW:7
-Ef:-15
-Eh:15
-Ei:4
-El:3
-Eo:-14
-Ep:2
-Eq:4
-Er:-4
-Et:-14
+EP:-11
+EQ:-1
+ER:15
+ES:5
+ET:13
+EV:22
+EW:8
+Ef:-16
+Eh:13
+Ei:12
+El:18
+Eo:-11
+Eq:2
+Er:-5
+Et:-6
 Ev:2
-Ew:-13
-Ez:2
-F-:-6
-FA:-2
-FC:-9
-FD:7
-FE:-1
-FL:-5
-FM:-3
+Ew:-10
+Ez:4
+F-:-8
+F:-4
+FC:-6
+FD:1
+FE:-3
+FL:-8
+FM:-12
 FN:-11
 FO:-19
-FP:-6
-FQ:3
-FS:-5
-FW:-13
-Fb:4
-Ff:7
-Fi:-10
-Fj:-4
-Fk:-12
-Fo:-5
-Fp:-6
-Fq:-8
-Fr:-4
-Fs:-15
-Ft:-10
-Fv:-4
-Fw:6
+FP:-7
+FQ:2
+FS:-8
+FW:-12
+Fb:5
+Ff:-12
+Fi:-9
+Fj:-10
+Fk:-5
+Fo:-3
+Fp:-12
+Fq:-4
+Fr:-3
+Fs:-8
+Ft:-5
+Fv:-3
+Fw:7
 Fy:8
-G-:9
-G:-4
-GA:3
-GC:2
-GF:-5
-GG:6
-GL:9
-GM:-3
+Fz:-3
+G-:8
+G:-5
+GA:7
+GC:5
+GF:-9
+GG:9
+GL:11
+GM:-2
 GN:3
-GO:6
-GQ:5
-GR:14
-GS:-11
-GV:7
-GW:3
+GO:4
+GP:5
+GQ:2
+GR:11
+GS:-9
+GV:3
+GW:6
 GY:-3
-Gb:1
+Gb:2
 Gf:-1
-Gi:-3
-Gj:5
-Gl:-5
-Gp:11
-Gq:-3
-Gr:-10
-Gt:-4
-Gv:3
-Gw:-2
-Gz:6
-H-:4
-H:14
-HA:8
-HE:-6
-HH:11
+Gi:-8
+Gj:8
+Gl:-2
+Go:2
+Gp:6
+Gq:-2
+Gr:-2
+Gt:-3
+Gv:7
+Gw:-1
+Gz:5
+H-:1
+H:10
+HA:11
+HE:-1
+HH:10
 HI:8
-HM:-5
-HN:-6
+HM:-8
+HN:-1
 HO:3
-HP:2
-HQ:-1
+HP:1
+HQ:4
 HS:4
-HT:11
-HV:12
-HW:18
-HY:8
-Hb:5
-Hf:-4
-Hh:4
-Hi:-19
-Hj:-3
+HT:13
+HV:8
+HW:20
+HY:7
+Hb:12
+Hf:1
+Hh:6
+Hi:-16
+Hj:10
 Hn:3
 Ho:-6
 Hp:-3
-Hq:11
-Hr:3
-Ht:-9
-Hw:-13
-Hz:13
-I-:3
-I:-10
-IA:-10
-IC:-2
-IG:-3
+Hq:8
+Hr:8
+Ht:-12
+Hw:-16
+Hz:6
+I:-9
+IA:-12
+IC:-4
+IO:-1
 IP:-9
-IS:-3
+IQ:-3
+IS:-1
 IW:-3
-Ib:-5
+Ib:-4
 If:-1
-Ii:-9
-Ij:-1
-Io:-6
-Ip:3
+Ii:-8
+Io:-4
+Ip:7
 It:-7
-Iw:-10
-Iz:-7
-J-:4
-J:5
-JO:-5
-JP:3
-JS:-2
-Jt:6
-Jz:7
+Iw:-11
+Iz:-12
+J-:3
+J:8
+JO:-3
+JP:8
+JS:-5
+Jo:-2
+Jt:11
+Jz:5
 K-:6
 K:10
-KA:18
-KE:3
-KK:15
-KN:12
-KO:-4
-KP:10
-KQ:9
-KS:-7
-KT:12
+KA:13
+KE:7
+KK:7
+KN:5
+KO:-3
+KP:17
+KQ:6
+KS:-3
+KT:7
 KV:8
-KW:1
-Kb:11
-Kf:-10
-Kh:6
+KW:-3
+Kb:17
+Kf:-7
+Kh:2
 Ki:-4
-Ko:-1
-Kp:20
+Kp:10
 Kr:5
-Kt:5
-Kw:-9
-Kz:-2
-L-:-13
-L:15
-LA:6
-LC:-6
-LG:-3
-LN:1
-LO:-6
-LP:-5
-LQ:2
-LS:16
-LW:2
+Kt:4
+Kw:-6
+Kz:-4
+L-:-16
+L:13
+LA:5
+LC:-4
+LG:-7
+LN:-8
+LO:-3
+LP:-3
+LQ:1
+LS:12
+LW:-5
 LY:-8
-Lb:5
-Lf:8
-Lh:12
+Lf:3
+Lh:10
 Li:-5
-Lk:11
+Lk:13
 Lo:-2
-Lp:16
-Lq:2
-Lr:7
-Lt:7
-Lw:-5
-M-:-15
-M:-4
-MA:-20
-MC:-3
-MD:13
-ME:-4
-MF:-12
-MG:-13
-MH:2
-MK:-5
-MM:-5
-MO:-4
-MP:-1
-MQ:-9
-MR:-1
-MS:-6
-MV:-7
-MW:-2
-Mb:5
-Md:-3
-Mf:-5
-Mh:-12
-Mi:-5
-Mj:5
+Lp:19
+Lq:3
+Lr:8
+Lt:4
+Lw:-1
+Lz:1
+M-:-10
+M:-2
+MA:-18
+MC:-8
+MD:4
+ME:-10
+MF:-13
+MG:-6
+MH:-4
+MK:-4
+MM:-7
+MN:6
+MO:-3
+MP:-4
+MQ:-6
+MR:3
+MS:-1
+MV:-5
+MW:6
+Mb:3
+Md:-6
+Mf:-7
+Mh:-11
+Mi:-9
+Mj:7
 Mk:-3
-Ml:-8
-Mo:-5
-Mp:-4
-Mq:-6
-Mr:-12
-Mt:-9
-Mu:-20
-Mv:-5
-Mw:-7
-My:-7
-N-:7
-N:-7
-NA:-9
-NC:-6
+Ml:-7
+Mo:-10
+Mp:-8
+Mq:-1
+Mr:-16
+Mt:-5
+Mu:-21
+Mv:-6
+Mw:-1
+My:-9
+Mz:-5
+N-:-4
+N:-3
+NA:-6
+NC:-4
 ND:6
-NE:-7
-NF:1
-NG:-6
-NH:-3
-NI:6
+NE:-12
+NF:-5
+NG:-4
+NH:-15
 NK:-6
-NL:-4
-NM:-8
+NL:-3
+NM:-3
 NN:-13
 NO:-4
-NP:-4
-NR:-13
-NS:-8
-NT:9
-NV:-16
-NW:-23
+NR:-12
+NS:-14
+NT:6
+NV:-14
+NW:-19
 NY:-3
-Nb:-17
-Nd:9
-Nf:8
-Ng:11
-Nh:-5
-Ni:-16
-Nj:11
-Nk:10
-Nl:9
+Nb:-14
+Nd:7
+Nf:7
+Ng:7
+Nh:-3
+Ni:-17
+Nk:-3
+Nl:5
 Nm:-11
-Nn:3
+Nn:15
 No:-8
-Nq:-2
+Np:-1
+Nq:-6
 Nr:-19
-Ns:-15
-Nt:-2
-Nu:-4
-Nv:13
+Ns:-11
+Nt:-9
+Nu:-5
+Nv:11
 Nw:-2
-Ny:-10
-Nz:-3
-O-:-2
-O:3
-OA:-8
-OB:3
+Ny:-8
+Nz:2
+O-:3
+O:2
+OA:-6
+OB:4
 OC:-3
-OD:14
-OE:11
-OF:-10
-OG:-4
+OD:17
+OE:14
+OF:-8
+OG:-7
 OH:1
-OI:-9
-OJ:19
+OI:-5
+OJ:12
 OK:-1
-OL:11
-OM:4
-ON:1
-OO:5
-OP:9
+OL:10
+OM:2
+OP:10
 OQ:-2
-OR:1
+OR:3
 OS:-5
-OT:18
-OV:-4
+OT:26
+OV:-3
+OW:2
 OY:9
-Ob:11
-Od:9
-Of:2
-Og:2
+Ob:10
+Od:18
+Of:3
 Oh:3
-Oi:-6
-Oj:-6
-Ok:1
-Ol:8
-Om:-4
-On:2
-Op:-7
+Oi:-5
+Ok:3
+Ol:5
+Om:-2
+On:1
+Oo:-3
+Op:-10
 Oq:14
-Or:7
-Ot:3
-Ou:10
-Ov:1
+Or:3
+Ot:4
+Ou:11
+Ov:-1
 Ow:-2
-Oz:3
-P-:8
-P:8
-PA:3
-PC:-5
-PE:-11
-PF:3
-PG:3
-PH:9
-PI:-1
-PJ:4
-PK:-4
-PL:5
-PN:1
-PO:11
-PP:7
-PQ:-2
-PR:7
-PS:2
-PT:11
-PV:11
-PW:12
-PY:-1
-Pf:-5
-Ph:15
-Pi:8
-Pj:-2
-Pk:-4
-Pl:1
-Pm:-4
-Pn:8
-Po:3
-Pp:-5
+Oz:-1
+P-:3
+P:9
+PA:1
+PC:3
+PE:-14
+PF:6
+PG:10
+PH:17
+PI:-3
+PJ:8
+PK:-3
+PL:1
+PM:4
+PN:-6
+PO:9
+PP:6
+PR:3
+PS:1
+PT:10
+PV:15
+PW:8
+PY:2
+Pb:-4
+Pf:-6
+Ph:11
+Pi:12
+Pj:-1
+Pk:-1
+Pl:3
+Pm:1
+Pn:4
+Po:6
+Pp:-6
 Pq:6
-Pr:7
+Pr:12
 Pt:5
 Pu:13
 Pv:-1
 Pw:-12
-Py:-13
-Pz:4
-Q-:11
-Q:3
-QA:-5
+Py:-5
+Pz:2
+Q-:5
+Q:5
+QA:-3
 QC:-7
-QD:2
-QE:3
+QE:4
 QF:7
-QG:-2
-QH:-4
-QK:-3
-QL:6
-QM:-13
+QG:-6
+QH:-1
+QK:-9
+QL:1
+QM:-11
 QN:-2
-QO:-2
-QP:-15
-QQ:-9
-QR:-2
-QS:-11
-QT:7
-QV:-14
-QW:-5
+QO:3
+QP:-9
+QQ:-8
+QR:-1
+QS:-7
+QT:10
+QV:-10
+QW:-1
 QY:-5
-Qb:-12
-Qd:10
-Qf:-6
+Qb:-9
+Qd:13
+Qf:-13
 Qg:7
-Qh:-7
+Qh:2
 Qi:-2
-Qj:2
-Qk:-1
-Ql:4
-Qm:14
-Qo:-6
-Qp:-4
-Qq:-13
-Qr:4
-Qs:-10
-Qt:-5
-Qv:20
-Qw:9
-Qy:3
-Qz:-11
-R-:4
-R:12
-RC:10
-RE:6
-RG:-9
-RH:3
-RL:3
-RN:3
-RO:1
-RP:7
-RQ:11
+Qj:8
+Ql:1
+Qm:17
+Qo:-2
+Qp:1
+Qq:-16
+Qr:2
+Qs:-13
+Qt:-10
+Qu:-5
+Qv:22
+Qw:7
+Qy:7
+Qz:-3
+R-:2
+R:14
+RA:-2
+RC:11
+RE:1
+RG:-1
+RH:10
+RL:6
+RN:7
+RP:10
+RQ:7
 RS:16
-RV:13
-RW:18
-RY:3
-Rb:2
-Rh:10
-Ri:-7
-Rk:10
-Rl:-3
-Rm:-2
-Ro:4
-Rp:-5
-Rr:8
-Rt:7
-Rw:-11
-Rz:4
-S-:3
+RV:12
+RW:11
+RY:8
+Rb:3
+Rh:4
+Ri:-5
+Rk:7
+Rl:1
+Rm:-5
+Ro:-2
+Rp:1
+Rr:10
+Rt:4
+Rw:-16
+Rz:6
 S:-3
-SA:2
-SC:3
+SA:5
+SC:1
 SD:2
-SE:-3
-SF:-1
-SH:-11
-SK:-5
-SL:6
-SM:-3
-SN:-4
-SO:-4
-SP:-5
-SR:11
-SS:6
-SW:-5
-Sb:10
-Sf:-6
+SF:-3
+SG:3
+SH:-8
+SK:1
+SL:8
+SM:3
+SN:5
+SO:-2
+SP:-4
+SQ:-11
+SR:15
+SS:16
+SW:-6
+Sb:12
+Sf:-10
 Sh:-12
-Sj:-5
-Sk:3
-Sl:-2
-Sm:16
-So:9
-Sp:9
-Sq:-2
-Sr:8
-Su:-3
-Sw:-6
-Sy:-5
+Sj:-9
+Sk:7
+Sl:-4
+Sm:7
+So:4
+Sp:5
+Sq:1
+Sr:10
+St:4
+Su:-2
+Sw:-5
+Sy:-8
 Sz:-1
-T-:-7
-T:8
-TA:7
-TH:9
-TK:-4
-TO:14
-Th:16
-Ti:9
-To:-1
-Tp:11
-Tq:4
-Tt:11
-Tz:-1
-V-:2
-V:4
-VA:7
+T-:-4
+T:6
+TA:5
+TH:10
+TK:-2
+TO:16
+Th:11
+Ti:7
+Tp:16
+Tq:3
+Tt:9
+Tz:-2
+V-:8
+V:3
+VA:6
 VB:13
-VC:10
-VE:10
+VC:8
+VE:12
 VK:13
 VN:-7
-VO:2
+VO:1
 VP:12
 VS:-1
-VT:4
-VW:8
-Vf:-10
-Vi:3
-Vo:-6
-Vp:1
+VT:2
+VW:15
+Vf:-11
+Vi:1
+Vo:-7
+Vp:-4
 Vq:3
 Vr:8
-Vt:3
-Vw:-5
+Vw:-7
 Vz:7
-W-:7
-W:5
-WA:1
+W-:4
+W:2
+WA:5
 WC:7
-WE:6
-WF:-22
-WG:1
+WE:3
+WF:-23
+WG:-1
 WH:1
-WL:-6
-WM:-5
+WL:3
+WM:-7
 WN:1
-WO:6
-WP:-4
-WQ:-1
-WR:11
-WS:8
-WT:3
-WV:-6
-WW:-12
-WY:6
+WO:2
+WP:2
+WQ:-5
+WR:14
+WS:6
+WT:6
+WV:-3
+WW:-10
+WY:3
 Wb:-5
-Wf:-12
-Wg:-9
-Wh:4
-Wi:1
-Wj:-1
-Wk:1
-Wl:9
-Wm:4
+Wf:-7
+Wh:-2
+Wi:-1
+Wj:1
+Wl:8
+Wm:9
 Wo:6
-Wp:-6
-Wq:-4
-Wr:-9
-Wv:8
-Ww:-1
-Wz:-1
-X:15
-XA:15
+Wp:-9
+Wq:-8
+Wr:-6
+Wt:2
+Wv:13
+Ww:5
+Wz:6
+X:12
+XA:12
 Y-:-5
-Y:10
+Y:14
 YA:7
-YC:-15
-YN:12
+YC:-5
+YN:8
 YO:-1
-YP:-8
-YQ:4
-YS:-4
-YW:5
-YY:-1
-Yf:-10
-Yh:11
-Yi:-1
-Yl:-4
-Yo:-1
-Yp:12
-Yr:6
-Yt:-10
-Yw:-1
-Yz:7
-any:-11
+YP:-4
+YQ:5
+YS:-10
+YW:11
+YY:-5
+Yf:-9
+Yh:10
+Yi:1
+Yl:-6
+Yo:6
+Yp:11
+Yr:12
+Yt:-6
+Yw:-3
+Yz:8
+any:-8
 b-:5
-b:13
-bA:7
-bC:-5
-bE:13
-bG:3
-bH:-2
-bK:12
-bN:12
-bO:-3
-bP:-5
-bQ:-6
-bR:1
-bS:8
-bW:2
+b:7
+bA:14
+bE:12
+bG:7
+bH:7
+bK:15
+bN:16
+bO:-8
+bP:-8
+bQ:-1
+bR:-2
+bS:11
+bW:5
 bb:-5
-bf:-1
-bi:8
-bj:-7
-bl:6
+bf:-13
+bh:-2
+bi:11
+bj:-4
 bm:4
-bo:-1
-bp:9
-bq:4
-br:10
-bt:3
-bw:-1
-bz:6
-d-:-4
-d:13
-dA:11
-dO:-1
-dQ:-5
-di:3
-dt:1
-dw:-13
+bo:4
+bp:15
+bq:11
+br:15
+bt:2
+bw:-3
+bz:4
+d-:-2
+d:9
+dA:10
+dO:-4
+dQ:-4
+di:7
+dt:2
+dw:-8
 dz:8
-f-:5
-f:-6
-fA:1
-fC:-5
-fE:-16
-fF:-6
-fG:-15
-fH:-9
-fI:6
-fK:-1
-fM:-8
-fN:-15
-fO:3
-fP:-7
-fQ:7
-fR:9
-fS:-5
+f-:1
+f:-7
+fC:-12
+fE:-13
+fF:-9
+fG:-3
+fH:-8
+fK:-4
+fM:-5
+fN:-13
+fO:-2
+fP:-3
+fQ:-6
+fR:11
+fS:-11
 fV:-11
-fW:-9
-fY:-7
-ff:-23
-fg:-13
+fW:-11
+fY:-15
+fb:3
+ff:-16
+fg:-8
 fh:15
-fi:6
-figures:-6
+fi:-2
+figures:-9
 fj:-2
-fl:-6
-fo:1
-fp:-16
-fq:-16
-fr:-2
-fs:-10
-ft:-2
-fu:7
-fv:-3
-fw:-5
-fy:-13
-fz:-9
-g-:3
-g:-2
-gA:-9
-gC:-4
-gE:-1
-gN:-7
+fl:-4
+fo:2
+fp:-13
+fq:-23
+fr:-1
+fs:-5
+ft:-3
+fu:9
+fw:-1
+fy:-5
+fz:-3
+g-:6
+gA:1
+gC:-8
+gE:2
+gN:-6
 gO:-4
-gP:-6
+gP:-9
 gW:4
-gf:6
-gg:-9
-gl:-3
-go:-1
-gt:3
-gy:-12
-gz:-13
+gf:3
+gg:-16
+go:4
+gt:10
+gy:-15
+gz:-12
 h-:10
-h:14
-hA:6
-hC:-6
-hE:-14
+h:17
+hA:5
+hC:-3
+hE:-7
 hF:-12
-hG:-9
-hH:3
-hJ:15
-hK:-5
-hM:12
+hG:-8
+hJ:8
+hK:-2
+hM:6
 hN:8
-hO:1
-hP:1
+hO:-2
+hP:-2
 hQ:4
-hR:4
-hS:-8
-hT:-8
-hW:10
-hb:13
-hf:-3
-hh:5
-hj:-2
-hn:4
-ho:-7
+hR:13
+hS:-3
+hT:-5
+hW:12
+hb:4
+hf:-6
+hh:9
+hi:1
+hj:-6
+hn:5
+ho:-8
 hp:-9
 hq:8
-hr:1
-ht:1
-hu:10
-hw:-8
-hz:-10
-i:2
-iA:6
-iB:7
-iC:8
-iD:-4
-iE:9
-iF:1
-iG:-2
-iH:-2
-iI:-4
-iJ:11
-iK:-1
-iL:-4
-iM:2
-iN:1
-iO:4
-iP:11
+hr:-5
+ht:-1
+hu:4
+hw:-12
+hz:-4
+i-:-4
+i:3
+iA:7
+iB:15
+iC:5
+iD:-5
+iE:11
+iF:-7
+iG:-4
+iH:-5
+iI:-5
+iJ:13
+iK:-4
+iL:-2
+iM:-3
+iN:2
+iO:6
+iP:6
 iQ:3
-iR:8
-iS:-8
+iR:18
+iS:-6
 iT:8
-iV:-3
-iW:3
-iY:7
-ib:6
+iV:2
+iW:4
+iY:2
+ib:8
+if:7
 ig:-9
-ih:4
-ii:-2
-ij:-6
-ik:-6
-il:-14
-im:3
+ih:-1
+ii:-3
+ij:-3
+ik:-10
+il:-11
+im:10
 io:1
-ip:-5
-iq:1
-ir:1
-is:1
-it:-3
-iu:-3
-iv:-4
-iy:2
-iz:-2
-j-:-3
-j:-3
-jA:12
-jC:-9
-jD:4
-jE:-12
+ip:-8
+iq:8
+ir:3
+is:2
+it:-2
+iu:-7
+iv:-9
+iw:4
+iy:6
+j:-6
+jA:3
+jC:-13
+jD:11
+jE:-9
 jF:3
-jG:-4
-jH:8
-jK:-2
-jM:-5
-jN:-3
-jP:-1
-jQ:-11
-jS:-3
-jb:3
-jf:-9
+jH:2
+jK:-7
+jM:-8
+jN:-4
+jO:3
+jP:-8
+jQ:-3
+jS:1
+jb:4
+jf:-4
 jh:-5
-ji:5
-jj:-3
-jm:11
-jo:-4
-jp:-2
+ji:3
+jj:-4
+jm:15
+jo:-3
 jq:-11
-jr:8
-js:7
-jt:2
-jw:-5
-jz:2
-k-:-4
-k:7
-kA:6
-kD:11
+jr:12
+js:6
+jt:5
+jw:-8
+jz:-3
+k-:-7
+k:9
+kA:7
+kD:14
+kM:3
 kN:3
-kO:-3
-kQ:7
-kW:-3
-kf:9
+kQ:8
+kS:-3
+kW:-6
+kf:8
 ki:7
-ko:-8
-kp:4
-kr:12
-kt:-1
-kw:5
-kz:7
-l-:13
-l:1
-lA:-3
-lN:-3
-lO:5
-lP:7
+ko:-19
+kp:1
+kr:10
+kt:2
+kw:13
+kz:8
+l-:11
+l:-2
+lA:-10
+lN:-6
+lO:9
+lP:9
 lQ:2
-lY:-6
-lf:-10
+lY:-10
+lf:-6
 lg:8
-lh:5
+lh:10
+li:-1
+lo:-7
 long:-10
-longer:-17
-lt:7
-lz:1
-m-:-6
-m:9
-mA:-4
-mE:13
-mG:-12
-mO:-4
-mP:8
-mS:11
-mW:-2
-mY:-4
-mf:8
-mi:-3
-ml:11
-mm:-9
+longer:-15
+lt:4
+lz:-7
+m-:-2
+m:6
+mA:-3
+mE:16
+mG:-9
+mO:-1
+mP:10
+mS:21
+mW:-3
+mY:5
+mf:7
+mi:1
+mj:-3
+ml:13
+mm:-7
 mo:4
-mp:2
+mp:-2
 mq:5
-mr:-1
-mt:-1
-mw:2
-mz:-3
-n-:6
-n:8
-nK:4
-nO:1
-nP:5
+mr:3
+mt:-3
+mw:5
+mz:1
+n-:17
+n:7
+nK:15
+nO:4
+nP:4
 nn:15
-no:-5
-nt:1
-nw:4
+no:-8
+nt:-8
+nw:-3
 o-:3
 o:2
-oA:1
-oB:5
-oC:-2
-oD:11
-oE:12
-oF:-13
-oG:4
-oH:-3
-oJ:3
-oK:16
-oL:5
-oM:6
-oN:4
-oO:6
-oP:16
-oQ:-7
-oR:13
-oS:7
-oT:7
+oA:-2
+oB:10
+oC:-4
+oD:13
+oE:9
+oF:2
+oG:6
+oH:2
+oJ:4
+oK:17
+oL:8
+oM:2
+oN:-1
+oO:8
+oP:15
+oQ:-3
+oR:12
+oS:11
+oT:3
 oV:6
-oW:-4
-oY:7
-ob:13
-of:1
-og:-2
-oi:-3
-oj:3
+oW:-2
+oY:3
+ob:5
+of:-4
+og:1
+oh:2
+oi:-2
+oj:-1
 ok:-10
 ol:2
-om:-10
+om:-11
 on:-3
-op:-1
-oq:4
-or:5
-ot:3
-ou:7
+oo:1
+op:3
+oq:5
+or:-1
+os:-1
+ot:-1
+ou:6
 ov:-4
 ow:-7
-oy:-8
-oz:9
-p:2
+oy:-4
+oz:8
+p-:1
+p:-1
 pA:8
-pB:6
-pC:2
-pE:-2
-pF:1
-pG:-6
+pB:8
+pE:1
+pF:3
+pG:-3
 pH:-8
-pK:14
-pL:-4
-pM:-5
-pN:7
-pO:11
-pP:8
-pQ:1
-pR:3
-pS:9
-pV:6
-pW:8
-pY:6
-pb:3
-pf:-8
-pg:-2
+pK:19
+pL:-5
+pM:-8
+pN:3
+pO:16
+pP:9
+pQ:2
+pR:-2
+pS:5
+pV:1
+pW:5
+pY:7
+pb:7
+pf:-12
+pg:-8
 ph:-1
-pi:1
-pj:-9
-pl:10
-po:2
+pi:-1
+pj:-8
+pl:7
+pm:-3
+po:3
 pp:7
-pq:-2
-pr:4
-ps:1
-pt:-9
-pv:6
-pw:-11
-pz:4
-q-:-4
-q:16
-qA:5
-qC:5
-qF:4
-qH:3
-qM:-6
-qN:8
-qO:-12
-qP:-10
-qQ:1
-qS:-13
-qV:-9
-qW:-3
-qf:10
-qh:4
-qi:-2
-qj:3
-qk:-7
-qo:-10
-qp:-10
-qq:-13
-qr:-5
-qt:-5
-qw:-4
-qz:-1
-r-:1
-r:3
-rA:14
+pq:6
+pr:6
+ps:4
+pt:-4
+pv:13
+pw:-9
+pz:1
+q-:-10
+q:13
+qA:6
+qC:12
+qF:6
+qH:7
+qM:-5
+qN:14
+qO:-11
+qP:-5
+qQ:-10
+qS:-12
+qV:-7
+qf:9
+qh:10
+qi:-1
+qj:4
+qk:-4
+qo:-9
+qp:-13
+qq:-8
+qr:-9
+qt:-4
+qw:-11
+qz:-3
+r-:-7
+rA:13
 rB:10
-rC:-14
-rD:3
-rE:6
-rF:-5
-rG:-1
-rH:-3
+rC:-11
+rD:6
+rE:1
+rF:-3
+rG:-3
+rH:-5
 rJ:2
-rK:2
-rL:20
+rK:4
+rL:4
 rM:3
-rN:-7
+rN:-6
 rO:3
-rP:-2
-rQ:-4
-rR:5
-rS:-4
-rT:8
-rV:14
+rP:1
+rQ:-7
+rS:1
+rT:17
+rV:12
 rW:6
-rY:-4
-rb:-8
-recipe:-21
-rf:-12
-rg:8
-rh:7
-ri:-1
-rj:1
-rk:-7
-rl:3
-ro:-1
-rq:5
-rr:3
-rs:-6
-rt:2
+rY:-6
+rb:-2
+recipe:-22
+rf:-15
+rg:15
+rh:8
+ri:3
+rj:7
+rk:-10
+rl:7
+ro:4
+rp:9
+rq:4
+rr:-8
+rt:1
 ru:3
-rv:-3
-rw:-13
-ry:7
-rz:4
-s-:-1
-s:7
-sA:1
-sO:7
-sP:1
-sf:-7
-sg:5
+rv:-2
+rw:-6
+ry:10
+rz:5
+s-:11
+s:1
+sA:3
+sO:3
+sP:-2
+sf:-13
+sg:1
 short:-5
-si:-10
-so:-4
-sr:20
-st:-1
-sv:-16
-sw:-4
-t-:-1
+si:1
+so:-7
+sr:13
+st:2
+sv:-10
+sw:-1
+t-:6
 t:-2
-tA:-5
-tB:3
+tA:-2
+tB:8
 tC:2
-tD:12
+tD:11
 tE:4
-tF:3
-tG:1
-tH:1
-tI:3
+tF:4
+tG:-1
+tH:-2
+tI:-4
 tJ:8
-tK:-2
-tL:-1
-tM:3
-tN:5
+tK:-8
+tL:4
+tM:-2
+tN:-3
 tO:3
 tP:2
-tQ:-3
-tR:3
-tW:-7
-tY:-1
-tb:-4
-td:5
+tQ:-4
+tR:-5
+tS:1
+tT:1
+tV:-1
+tW:-8
+tY:4
+tb:-2
+td:10
 tf:-6
-tg:-1
 th:7
-ti:2
-tj:-9
-tk:-3
-tl:5
-tm:9
-tn:1
+ti:-2
+tj:-2
+tk:5
+tl:9
+tm:4
+tn:2
 to:-1
-tp:7
-tq:3
-tr:8
-ts:-4
-tt:-5
-tu:14
-tv:-11
-tw:-9
-ty:-18
-tz:3
-u-:6
-u:11
-uA:5
+tp:4
+tq:-1
+tr:7
+tt:-6
+tu:12
+tv:-2
+tw:-8
+ty:-11
+tz:6
+u-:12
+u:10
+uA:9
 uO:-5
-uP:4
-uW:5
-ui:-9
-uo:4
-ut:4
+uW:4
+ui:-4
+uo:-1
+ut:3
+uw:1
 uz:-6
-v-:-6
-vA:-1
-vC:-4
-vN:-12
-vP:-1
-vQ:10
-vS:-7
-vW:6
-vf:4
-vi:3
-vl:-13
-vo:15
-vp:6
-vr:-8
-vt:-6
-vv:9
-vw:2
-vz:4
+v-:-9
+v:-5
+vA:3
+vC:-3
+vN:-3
+vO:-6
+vP:1
+vQ:3
+vS:-8
+vW:3
+vf:3
+vi:1
+vl:-10
+vo:12
+vp:5
+vr:-13
+vt:-8
+vv:-3
+vw:-3
+vz:6
 w-:-1
-w:-13
-wA:-4
-wB:10
-wC:-2
-wD:14
+w:-11
+wA:4
+wB:5
+wC:5
+wD:4
 wE:4
-wF:-4
 wH:-21
-wK:-3
-wL:-3
-wM:-4
-wO:7
-wP:4
-wQ:-4
-wR:6
-wS:-7
-wV:5
+wI:-2
+wK:-5
+wL:-2
+wM:-3
+wN:5
+wO:2
+wP:3
+wQ:-5
+wR:2
+wS:-10
+wV:2
 wW:-1
-wY:-7
-wb:-2
-wf:4
+wY:-12
+wb:-3
+wd:1
+wf:1
 wh:-11
-whole A:-3
-whole D:12
-whole H:8
-whole J:19
-whole K:16
-whole S:-7
+whole A:-2
+whole D:13
+whole H:12
+whole J:12
+whole K:21
+whole S:-6
 whole n:7
-whole p:-5
-whole recipe:-6
-wi:-3
+whole p:-4
+whole recipe:-2
+wi:-5
 wj:-6
-wk:4
+wk:3
 wl:3
-wm:-7
+wm:-3
 wo:-3
-wp:-3
-wq:-8
-wr:-3
-ws:-10
-wu:-4
-ww:2
-wy:-6
-wz:3
-y-:-13
-y:-1
-yA:-10
-yC:-6
-yE:2
-yF:-5
-yP:-6
-yS:-10
-yg:-4
-yo:-14
-yp:-4
-yt:-12
-yy:-10
-yz:-18
-z-:3
+wp:-6
+wq:-19
+wr:-4
+ws:-9
+wu:-7
+ww:6
+wy:-11
+wz:6
+y-:-7
+y:-5
+yA:-13
+yC:-3
+yF:-7
+yO:-3
+yP:-8
+yS:-13
+yg:-12
+yo:-16
+yp:-1
+yt:-15
+yw:-3
+yy:-5
+yz:-13
 z:2
-zA:1
-zB:9
+zB:12
 zC:-13
-zD:-2
-zE:11
-zF:6
-zG:-4
-zH:5
+zE:9
+zG:-10
+zH:4
 zI:-5
-zJ:-3
-zK:-2
-zL:3
-zM:-5
-zN:2
-zO:7
-zP:-4
-zQ:5
-zR:3
-zS:2
-zT:9
-zV:8
-zY:6
-zb:-14
-zd:7
+zJ:7
+zL:-14
+zM:-10
+zN:-3
+zO:9
+zP:1
+zQ:6
+zR:7
+zT:4
+zV:12
+zW:3
+zY:2
+zb:-7
+zd:2
 zf:-2
-zg:14
-zh:1
-zi:-6
-zj:-4
-zk:-6
-zl:5
+zg:9
+zi:-7
+zj:-5
+zk:-5
+zl:1
+zm:7
 zo:5
 zp:-4
-zq:-1
-zs:6
-zt:3
-zu:-12
+zq:2
+zr:-5
+zs:2
+zt:-3
+zu:-11
 zv:1
-zw:2
-zz:-2`;
+zw:-1
+zy:2
+zz:-5`;
