@@ -677,6 +677,20 @@ describe('of one fat, what was added besides', () => {
     expect(doubts).toEqual([]);
     expect(fats.map(({ grams }) => grams)).toEqual([500, 500]);
   });
+  test.each([
+    '400 g coconut from one tub, another 100 g coconut from the second tub, 500 g sunflower. Lye 150 g.',
+    '400 g coconut, another 100 g coconut from a new jar, 500 g sunflower. Lye 150 g.',
+    '500 g sunflower, 400 g coconut out of the first jar and 100 g coconut out of the second. Lye 150 g.',
+    'Coconut 400 g from the old jar, coconut 100 g from the new jar, sunflower 500 g. Lye 150 g.',
+  ])('of two vessels: %s', (text) => {
+    const { fats, doubts } = readRecipe(reader, text);
+    expect(doubts).toEqual([]);
+    expect(fats.map(({ grams }) => grams)).toEqual([500, 500]);
+  });
+  test.each([
+    '400 g coconut, or another 100 g coconut? 500 g sunflower. Lye 150 g.',
+    'I had 400 g coconut in one jar. 100 g coconut, 500 g sunflower. Lye 150 g.',
+  ])('is asked about: %s', (text) => expect(readRecipe(reader, text).doubts).not.toEqual([]));
   test('is asked about where nobody did it', () => {
     const { doubts } = readRecipe(reader, `${base}, lye 150 g. Should I add another 100 g of coconut?`);
     expect(doubts.map(({ id }) => id)).toEqual(['two-amounts']);

@@ -751,7 +751,7 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
       const between = tokens.slice(last.to, item.from);
       if (
         (isForTheLye(last.named.meaning, item.named.meaning, between) &&
-          !(out.at(-2)?.kind === 'amount' && hasOwnWeight(tokens, item))) ||
+          !(isOfRow(tokens, out.at(-2), last) && hasOwnWeight(tokens, item))) ||
         (last.named.meaning.kind === 'liquid' && item.named.meaning.kind === 'ice' && isAs(between))
       ) {
         out[out.length - 1] = { ...last, to: item.to };
@@ -805,6 +805,10 @@ const isForTheLye = (water: Meaning, lye: Meaning, between: readonly Token[]): b
   (lye.kind === 'alkali' || lye.kind === 'stock') &&
   between.every((token) => isWord(token) && /^(for|to|dissolve|dissolving|mix|mixing|the|my|of)$/.test(token.text)) &&
   between.some((token) => isWord(token) && /^(for|dissolve|dissolving)$/.test(token.text));
+
+/** An amount that stands before the name on its line: not that of the row above. */
+const isOfRow = (tokens: readonly Token[], amount: Item | undefined, { from }: Item): boolean =>
+  amount?.kind === 'amount' && !tokens.slice(amount.to, from).some((token) => token.t === 'line');
 
 /** "130 g of water for the lye, 134 g.": the figure behind it is the lye's, and nothing else is named there. */
 function hasOwnWeight(tokens: readonly Token[], { to }: Item): boolean {
