@@ -63,7 +63,7 @@ function letterOf(token: string): string {
 
 /** "No wait, scratch that, 100 grams", "salt to taste", "I can't read his hand": nobody is hurt. */
 const ofNobody =
-  /\bscratch that\b|\bsalt to taste\b|\b(?:read|make out) (?:his|her|my|their|your|the|this|that)(?: \w+)? hand\b/g;
+  /\bscratch that\b|\bsalt to taste\b|\b(?:(?:i|nobody|cant|cannot|couldnt|could|can|never|to) ){0,4}(?:read|make out) (?:his|her|my|their|your|the|this|that)(?: \w+)? hand\b/g;
 
 /** Signs of a text; null where it speaks of no body. */
 export function signsOf(text: string): Signs | null {

@@ -1,4571 +1,4579 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
 export const weights = ` a:-3
- ab:-12
- abgekriegt:18
- abgewischt:9
- about:6
- above:8
- abroad:-3
- abt:-12
- abuela:-7
+ ab:-9
+ aber:1
+ abgekriegt:10
+ abgewischt:12
+ able:-3
+ about:5
+ above:10
+ abt:-11
+ abuela:-8
  accelerat:-5
- accident:13
- accidental:9
- accord:-6
- account:-10
- aceite:-1
+ accident:14
+ accidental:11
+ accord:-8
+ account:-6
+ aceite:-4
  acid:3
- acros:-4
- acrylic:-3
- activat:-7
- actual:-8
- add:-11
- added:1
- additiv:-2
- adds:-9
- admit:3
- adult:-4
- advance:-8
+ acros:-2
+ activat:-4
+ actual:-11
+ add:-14
+ additiv:-4
+ adds:-8
+ adult:-6
+ advance:-10
  advent:-4
- advice:-5
+ advice:-7
  afraid:-14
  after:7
- afternoon:1
- afterward:-12
+ afterward:-10
  again:-19
- against:-4
- age:-7
- ages:-7
- ago:13
- agre:-3
- agree:-10
- ahead:-8
+ against:-3
+ age:-9
+ ages:-6
+ ago:20
+ agree:-8
+ agua:-1
+ ahead:-9
  ahora:9
- ai:8
- aid:10
- aim:-3
- air:-12
- aisle:-3
- al:4
- alarm:-7
- alcohol:6
+ ai:10
+ aid:11
+ aimed:-2
+ air:-10
+ al:3
+ alarm:-13
+ alcohol:8
  alike:-5
- alkali:-10
- alkanet:-10
+ alkali:-17
+ alkanet:-7
  all:-3
- allergen:-2
+ allergen:-1
  allergic:-4
- allergy:-6
- alles:-14
- allow:-7
+ allergy:-7
+ alles:-9
+ allotment:-6
+ allow:-6
  almond:-6
- almost:-12
- aloe:-14
- alone:-2
- along:7
+ almost:-9
+ aloe:-8
+ alone:-6
+ along:5
  aloud:-3
- alright:-10
- also:4
- alter:-3
- although:1
- altogether:-14
- alu:-13
- aluminium:-16
- alway:-4
- am:-7
- amber:-7
+ already:-6
+ alright:-14
+ also:3
+ alter:-4
+ although:-3
+ altogether:-7
+ alu:-12
+ aluminium:-15
+ alway:-6
+ am:-4
+ amber:-12
  american:-3
- ammonia:1
- among:6
- amount:-11
+ ammonia:4
+ among:5
+ amount:-12
  ampolla:9
  an:-9
- animal:-3
- ankle:10
- annatto:-3
- anos:-13
- another:-7
- anruhren:-2
- answer:-13
- antes:-11
- any:-4
- anybody:-1
- anyhow:-7
- anymore:-7
- anyone:-8
- anyth:-6
- anyway:-5
- anywhere:-8
- apart:-3
- apiece:-8
- app:-10
- appl:-4
- apple:-9
- applesauce:-11
- apprentice:-6
+ and:3
+ animal:-8
+ ankle:17
+ annatto:-5
+ anos:-12
+ another:-10
+ anruhren:3
+ ans:5
+ answer:-9
+ antes:-10
+ any:-11
+ anybody:-4
+ anyhow:-8
+ anymore:-6
+ anyone:-18
+ anyth:-3
+ anyway:-13
+ anywhere:-9
+ apart:-6
+ apiece:-4
+ app:-12
+ appl:-7
+ apple:-3
+ applesauce:-9
+ apprentice:-2
  approx:-4
- apres:1
- apricot:-4
- april:-3
- apron:-14
- aqua:-9
- arde:8
+ apricot:-3
+ april:-6
+ apron:-12
+ aqua:-10
+ arde:11
  are:3
- arent:1
+ arent:-1
  argan:-7
- arithmetic:-8
- arm:-5
- armpit:-1
+ arithmetic:-6
+ arm:-11
+ armpit:1
  arms:-10
- around:7
- arriv:-4
- as:-9
- ash:-1
- ashes:-15
- aside:-7
- ask:-2
- asked:-11
- asks:5
- asleep:1
- assume:10
- asthma:-4
- at:-8
- ate:1
- attach:-6
- attempt:-4
- attic:-4
- atznatron:14
- au:-4
+ around:6
+ arriv:-3
+ as:-12
+ ash:2
+ ashes:-11
+ aside:-5
+ ask:2
+ asked:-6
+ asks:8
+ asleep:3
+ assume:12
+ asthma:-3
+ at:-5
+ ate:-1
+ attach:-4
+ attempt:-5
+ attic:-3
+ atznatron:12
+ au:-2
  auf:-11
- auge:2
- augen:-8
- august:-7
- aunt:-19
- aus:-2
- autumn:-10
- aux:-6
- avale:2
- avant:-1
- avec:15
- avocado:-12
+ auge:6
+ augen:-7
+ august:-11
+ aunt:-21
+ aus:-1
+ autumn:-5
+ aux:-7
+ avale:5
+ avant:-3
+ avec:9
+ avocado:-8
  avoid:-13
- awake:4
- away:1
- awful:11
- b:-15
- babassu:-9
- babi:-1
- baby:-3
+ awake:-8
+ away:-4
+ awful:7
+ b:-9
+ babassu:-7
+ babi:-3
+ baby:-2
  babys:1
- back:-1
- background:-3
- backside:2
+ back:-4
+ background:-9
+ backside:9
  backward:-7
- bacon:-12
- bad:-1
- badly:6
- bag:-2
- bags:-11
- bain:-6
- bak:-4
- balanc:3
- balance:-6
- balcony:-5
- bald:-4
- ball:-3
+ bacon:-4
+ bad:2
+ badly:9
+ bag:1
+ bags:-10
+ bak:-6
+ baker:-3
+ bakery:-1
+ balanc:2
+ balance:-9
+ balcony:-9
+ bald:-3
+ ball:5
  balls:5
  balm:-16
- band:-3
- bang:6
- bar:-11
- barber:-3
- bare:4
- barefoot:3
- bark:7
- barn:-2
- bars:-9
+ band:-4
+ bang:4
+ bar:-12
+ barber:-6
+ bare:7
+ barefoot:13
+ bark:4
+ barn:-8
+ bars:-13
  base:-5
  basil:-4
- basin:8
- basket:-8
- batch:-7
- bath:-10
- bathroom:5
+ basket:-3
+ batch:-2
+ bath:-8
+ bathroom:10
  batter:-5
  batteri:-6
- battery:-5
- bay:-5
+ battery:-10
+ bay:-3
  bazaar:-4
- bc:4
- be:-1
+ bc:-3
  bea:-9
- beach:-3
- beads:11
- beagle:5
- beak:5
- beaker:-3
- bear:-8
- beard:-4
+ bead:3
+ beads:5
+ beagle:11
+ beak:6
+ beaker:4
+ bear:-2
+ beard:2
  beautiful:-10
- bebe:14
+ bebe:9
  became:2
- because:-4
- become:-4
- bed:-11
+ because:4
+ becom:-3
+ become:-6
+ bed:-10
  bedroom:-3
- bedtime:-7
- beef:-8
+ bedtime:-2
+ beech:-3
+ beef:-4
  beekeeper:-3
- been:14
- beer:-9
- bees:-7
- beeswax:-13
- before:-9
- beforehand:-7
- began:3
- begin:-12
- beginn:3
- beginner:-18
- begun:-4
- behind:2
- bei:-4
+ been:12
+ beer:-18
+ bees:-10
+ beeswax:-12
+ before:-4
+ beforehand:-4
+ began:18
+ begin:-7
+ beginn:4
+ beginner:-10
+ begun:-8
+ behav:-5
+ bei:-9
  beige:-6
- beim:7
- being:-2
+ being:1
  bekommen:6
- believ:14
- believe:-7
+ believ:9
+ believe:-11
  bell:-3
- belly:6
- belong:-7
- below:-13
- ben:4
+ belly:14
+ belong:-10
+ below:-5
+ ben:5
  bench:-1
- bend:-10
- bent:5
- bentonite:-3
+ bend:-2
+ bent:8
+ bentonite:-4
  bergamot:-3
- besid:-5
- beside:6
- best:-3
- bet:-9
- better:-14
- between:3
- bevel:-3
- bien:10
- big:-2
- bigger:-1
- bill:-2
- bin:2
+ besid:-3
+ beside:5
+ best:-5
+ bet:-4
+ better:-18
+ between:2
+ bevel:-9
+ bien:13
+ big:-7
+ bill:3
+ bin:-5
  binn:-7
- bins:-2
- birch:-12
+ bins:-6
+ birch:-11
  bird:6
- birds:-2
- birthday:-13
- bis:1
- biscuit:3
- bite:3
- bites:6
+ birds:-3
+ birthday:-7
+ bis:-4
+ biscuit:-1
+ bit:2
+ bite:5
+ bites:-3
  bits:6
- bitten:9
- black:-17
- blame:-3
- blanc:11
+ bitten:1
+ black:-16
+ blame:-4
+ blanc:15
  blanca:-6
- blanco:-1
- blanket:-10
- bleach:8
+ blanco:-3
+ blanket:-15
+ bleach:1
  bleed:2
- blend:2
- blender:2
- bless:-6
+ blend:-2
+ blender:-4
+ bless:-12
  blew:6
- blind:12
- blink:9
+ blind:13
+ blink:5
  blister:8
- blob:9
- block:-8
- blog:-7
- blood:14
- bloodshot:-1
- blouse:5
- blue:-2
- blurry:12
- board:-5
- boat:-11
- body:-12
- boil:6
- boiler:-10
- boils:9
- bol:-2
+ blob:4
+ block:-14
+ blog:-14
+ blood:5
+ bloodshot:2
+ blouse:3
+ blue:-9
+ blurry:8
+ boat:-10
+ body:-6
+ boil:7
+ boiler:-11
+ boils:7
+ bol:-7
  bone:3
- book:-12
- booklet:-4
- books:-8
- boot:1
- boots:-8
+ book:-7
+ booklet:-3
+ books:-4
+ boot:4
+ boots:-9
+ bor:-2
  borax:-7
- bord:-2
- bored:11
+ bord:-1
+ bored:6
  born:-3
- borrow:-8
+ borrow:-15
  boss:5
- both:1
- bother:5
- bottl:-13
+ both:3
+ bother:7
+ bottl:-11
+ bottle:2
  bottom:-16
- bouche:10
- bought:-7
- bounc:12
- bout:15
- bowl:11
- bowls:3
- box:-12
- boxes:-10
- boy:10
- boyfriend:1
- boys:-2
- bra:6
- bran:-16
- brand:1
- bras:7
- brave:6
- brazo:10
- bread:-2
+ bouche:20
+ bought:-10
+ bounc:15
+ bout:14
+ bowl:14
+ bowls:11
+ box:-20
+ boxes:-9
+ boy:3
+ boyfriend:3
+ boys:-5
+ bra:15
+ bran:-11
+ brand:-9
+ bras:6
+ brave:-7
+ brazo:11
+ bread:-4
  break:-7
- breakfast:-6
- breastbone:17
- breath:13
- breathe:10
- brennt:5
- brick:-10
- bright:2
- brilliant:-5
- brine:3
- bring:-5
+ breakfast:-13
+ breastbone:8
+ breath:12
+ breathe:13
+ brick:-11
+ bride:-3
+ brilliant:-6
+ brine:-1
+ bring:-1
  brittle:-6
- broke:-5
- broom:-3
- brother:-4
- brought:3
- brown:7
+ broke:-1
+ broken:2
+ broom:4
+ brother:-6
+ brought:-4
+ brown:10
  brule:-8
- brulure:14
- brush:-9
- btw:1
- bu:7
- bubb:-8
- bubbl:-3
- bubble:5
- bucket:8
- bucks:-3
- budget:-6
- build:-5
- built:-10
- bumps:8
- burbuja:-5
- burn:6
+ brulure:12
+ brush:-13
+ btw:-1
+ bu:12
+ bubbl:3
+ bubble:12
+ bucket:3
+ bud:3
+ budget:-2
+ build:-4
+ built:-8
+ bulk:-3
+ bumps:4
+ burbuja:-3
+ burn:5
  burnin:7
- burns:3
+ burns:6
  burnt:-7
- burp:12
- burst:7
- bus:-10
- busines:-7
+ burp:13
+ burst:8
+ bus:-8
+ busines:-10
  busy:4
- but:-5
- butcher:-6
- butt:4
- butter:-8
- button:-10
- buy:-18
- by:-6
- c:-18
- ca:-7
- cabbage:-7
- cacao:-1
- cage:5
+ but:-6
+ butcher:-11
+ butt:5
+ butter:-16
+ button:-11
+ buy:-16
+ by:-2
+ c:-22
+ ca:-2
+ cabbage:-12
+ cage:6
  cake:-2
- cakes:-6
- calc:-3
- calculat:-5
- calculate:-6
- calculation:-1
- calculator:-13
- calendar:-8
- calendula:-9
- caliente:17
- call:-3
- calls:-1
- calm:4
- came:-6
- camellia:-4
- camera:-3
- camp:-7
- can:-15
- candl:-2
- candle:-9
- canister:-7
- cannot:-7
- canola:-4
- cans:-4
- cant:9
- cap:11
- car:-3
- cara:-2
- caramel:-7
- caravan:-2
- card:-17
- cards:-3
- care:-7
- careful:-6
- caretaker:-4
- carpet:-5
- carri:3
- carrot:-13
- carry:-5
- carton:9
- case:-5
- cases:-3
+ cakes:-7
+ calc:-2
+ calculat:-4
+ calculate:-9
+ calculator:-12
+ calendar:-6
+ calendula:-10
+ caliente:9
+ call:-5
+ calm:-2
+ came:-7
+ camera:4
+ camp:-8
+ can:-16
+ candl:-3
+ candle:-11
+ canister:-6
+ cannot:-2
+ canola:-5
+ cans:-5
+ cant:7
+ cap:10
+ car:-10
+ cara:-6
+ caramel:-5
+ card:-21
+ cards:-1
+ care:-8
+ careful:-9
+ caretaker:-7
+ carpet:-1
+ carrot:-11
+ carry:-4
+ carton:5
+ case:-2
+ cases:-6
  cast:-3
- caster:-4
+ caster:-3
  castile:-11
- castor:-15
+ castor:-23
  cat:-1
- catch:-6
- cats:5
- cattle:-6
- caught:-1
- cauldron:-11
- cause:8
- caustic:5
- caustica:14
- caustique:13
- caviti:-7
- cayo:1
- ce:-2
- cedar:-1
- cedarwood:-1
- ceil:-1
+ catch:-7
+ cattle:2
+ cauldron:-8
+ cause:11
+ caustic:12
+ caustica:13
+ caustique:9
+ caviti:-8
+ cayo:2
+ ce:-1
+ cedar:1
+ ceil:-9
  cellar:-4
  cent:-4
- centre:-9
- certain:-12
- chair:-8
+ centre:-12
+ certain:-8
+ chair:-6
  chalk:-14
- challenge:-3
- chamomile:-8
- chang:-5
- change:1
- chap:-7
- charcoal:-6
- charg:-2
- charge:-9
- chart:-3
- chat:13
- cheap:-8
- cheaper:-10
- check:-9
- checklist:-1
- cheek:15
- cheer:-8
- cheese:14
- chemical:10
- chemist:-4
- chemistry:-18
- chest:18
- chew:1
- chicken:9
- chien:7
- child:12
+ challenge:-2
+ chamomile:-10
+ chang:-7
+ change:2
+ chap:-4
+ charcoal:-9
+ charg:-4
+ charge:-8
+ chart:-4
+ chat:9
+ cheap:-9
+ cheaper:-9
+ check:-10
+ cheek:9
+ cheer:-7
+ cheese:6
+ chemical:8
+ chemist:-5
+ chemistry:-14
+ chest:13
+ chew:2
+ chicken:12
+ chien:4
+ child:1
  children:-8
- chill:-3
- chin:-3
+ chill:-5
+ chimney:-6
+ chin:1
+ chip:-3
  chipp:-3
- chips:-8
- chocolat:-4
- chocolate:-7
- choice:-2
- choir:-6
- chok:-9
- chose:-10
- christma:-4
- chuck:-14
- chunk:9
- church:-3
- cinnamon:-5
- circle:-1
- citrate:-6
- citric:-5
- citronella:-6
- citru:-5
- claim:-10
- clarity:-4
- class:-5
- clay:-15
- clean:-7
- cleaner:1
- clear:-3
- clever:2
- client:-11
- climb:3
- cling:7
- clock:-11
- clos:8
- close:4
- cloth:-7
+ chips:-7
+ chocolat:-9
+ chocolate:-4
+ choice:-5
+ choir:-8
+ chok:-10
+ chose:-11
+ christma:-9
+ chuck:-7
+ chunk:10
+ church:-8
+ cinnamon:-1
+ citrate:-3
+ citric:-7
+ citronella:-12
+ citru:-10
+ claim:-11
+ clarity:-2
+ clary:-3
+ class:-7
+ clay:-9
+ clean:-6
+ cleaner:6
+ clear:-10
+ clever:6
+ client:-10
+ climb:-6
+ clock:-8
+ clockwork:-3
+ clos:6
+ close:5
+ cloth:-2
  cloud:8
- cloudy:-15
- clove:3
- club:-3
- clump:-8
- clumpy:-7
- cm:-18
- co:-10
- coarse:-5
- coast:-6
- coat:-12
- cocanut:-9
- cocnut:-8
- coco:-22
- cocoa:-6
- cocoanut:-5
- coconut:-5
- coffee:1
- coin:7
+ cloudy:-11
+ clove:8
+ clump:-10
+ clumpy:-8
+ cm:-14
+ co:-17
+ coarse:-8
+ coast:-3
+ coat:-8
+ cocanut:-4
+ cocnut:-5
+ coco:-24
+ cocoa:-7
+ coconut:-2
+ cocunut:-3
+ coffee:-3
+ coin:5
  cold:-15
- collar:20
- collarbone:7
- colleagu:-3
- collect:-5
- colloidal:-5
+ collar:5
+ collarbone:3
+ collect:-8
+ colloidal:-6
  color:-3
- colour:-12
- column:-8
- com:4
- comb:15
- combien:-15
- combin:-3
+ colour:-18
+ column:-7
+ comb:12
+ combien:-10
+ combin:-5
  combine:-9
- come:-4
- comes:-7
- comma:2
- comme:-4
- comment:-19
- como:2
- compar:-4
- compare:-3
- complain:-4
+ come:-2
+ comes:-12
+ comma:-1
+ comme:1
+ comment:-17
+ como:1
+ compar:-3
+ compare:-4
+ complain:-5
+ complaint:-4
+ complete:-3
  computer:-3
- con:7
- conc:-4
- concentration:-13
- concrete:-4
- confession:-10
- confirm:-11
- confit:-3
- contact:5
- container:4
- convert:-4
- cook:1
- cookbook:-12
- cooker:-2
- cooks:-7
- cool:-18
- cooler:-9
- cools:-10
- copi:-6
+ con:8
+ conc:-3
+ concentration:-15
+ concrete:-1
+ confession:-7
+ confetti:-2
+ confirm:-12
+ contact:4
+ container:2
+ content:5
+ convert:-6
+ cook:-8
+ cookbook:-7
+ cooker:-5
+ cookie:5
+ cooks:-8
+ cool:-13
+ cooler:-7
+ cools:-9
+ copi:-11
  copper:-3
- copy:-9
- corner:-4
- correct:-19
- cos:7
- cost:-13
- costic:-4
- costs:-7
- cottage:-4
- cotton:-7
- cough:6
- could:5
- couldnt:-15
- coule:17
- couleur:6
- count:-14
- counter:-4
- country:-3
+ copy:-5
+ corn:-4
+ corner:-6
+ correct:-14
+ cos:2
+ cost:-14
+ costic:-3
+ costs:-12
+ cottage:-6
+ cotton:-8
+ cough:9
+ could:7
+ couldnt:-12
+ coule:18
+ couleur:7
+ council:-3
+ count:-16
+ counter:-3
  county:-6
- coup:3
- couple:-1
+ couple:-7
  course:-10
  cousin:-10
- cover:1
- cow:-6
- cp:-7
- cpop:-4
- crack:-5
+ cover:-5
+ cow:-7
+ cp:-2
+ cpop:-11
+ crack:1
  craft:-3
- crater:6
- crawl:2
- crayon:-6
- crazy:8
- cream:-6
- creamy:-4
- cried:-4
+ crater:3
+ crawl:-3
+ crayon:-9
+ crazy:6
+ cream:-4
+ creamy:-9
+ cried:1
  crisp:-3
- crock:-3
- crockpot:2
- cross:-5
- crudo:10
+ crock:-11
+ crockpot:-4
+ cross:-4
+ crudo:9
  crumb:-3
- crumbl:-5
- crumble:-4
- crust:-4
- cry:3
- crystal:2
- csv:-5
- cuanta:-8
- cube:4
- cubes:-5
- cucumber:-11
- cuff:7
- cup:2
+ crumble:-6
+ crust:-3
+ cry:7
+ csv:-6
+ cuanta:-16
+ cube:7
+ cubes:-14
+ cucumber:-9
+ cuff:16
+ cup:5
  cupboard:-2
+ cupcake:-2
  cupful:-7
- cups:-17
- cur:-12
- cure:-14
- cured:6
- cures:-7
+ cups:-15
+ cur:-10
+ cure:-18
+ cured:4
+ cures:-4
  curiou:-5
- current:-4
- curry:-3
- cushion:-1
- custard:-9
- customer:-9
- cut:3
- cuts:15
- cutt:-12
- cutter:-4
- d:-7
- da:-10
- dabb:16
- dad:5
- dag:-16
- damit:-8
- damp:4
- dangerou:-11
- dans:7
- dared:-7
- darf:6
- dark:4
- darker:-4
- darn:6
- das:-4
- data:-3
- date:-14
+ current:-2
+ curry:-5
+ cushion:-6
+ custard:-4
+ customer:-6
+ cut:2
+ cuts:1
+ cutt:-6
+ cutter:-7
+ d:-5
+ da:-8
+ dabb:13
+ dad:3
+ dag:-17
+ damit:-7
+ damp:5
+ dangerou:-9
+ dans:13
+ dare:-6
+ dared:1
+ darf:-6
+ dark:3
+ darker:-7
+ darn:2
+ das:-5
+ data:-4
+ date:-15
  dates:-4
- daughter:-4
- day:-1
- daylight:2
- days:5
- de:-1
- dead:-11
- deal:7
- dear:-4
- decant:6
- december:-2
- decent:-6
- decid:-2
- decimal:-6
- dedo:17
- deep:7
- degre:-2
- deionis:-9
+ daughter:-3
+ day:-4
+ daylight:3
+ days:-4
+ de:1
+ dead:-7
+ dear:-5
+ decant:3
+ december:-3
+ decent:-4
+ decid:-9
+ decide:-1
+ decimal:-8
+ dedo:13
+ deep:9
+ deer:-3
+ deg:-3
+ degre:-6
+ deionis:-6
  deja:-6
- del:9
- dem:-1
- demineralis:-7
- demonstration:-2
- den:2
- dense:-3
- dent:9
- dentist:4
- dentro:3
+ del:13
+ dem:2
+ demineralis:-6
+ demonstration:-8
+ den:1
+ dense:4
+ dentist:-8
+ dentro:5
  depend:-3
- depui:8
+ depui:11
  der:-8
- derramo:-9
- des:3
- desde:11
- despu:22
- dessu:5
- destill:-4
- deviation:-2
- di:2
+ derramo:-8
+ des:5
+ desde:17
+ despu:19
+ dessu:1
+ destill:-6
+ di:5
  diary:-4
  dias:5
- dice:14
- dictat:-5
- did:-5
- didnt:-1
- die:-2
- died:-14
- difference:-6
- different:-5
- diffuser:2
+ dice:12
+ dictat:-2
+ did:-6
+ didnt:6
+ died:-9
+ differ:-1
+ difference:-8
+ different:-7
+ diffuser:3
+ digit:-3
  digital:-3
- dilut:-3
- dilute:-5
- dilution:-4
- dinner:-3
- dinosaur:-6
- dipp:11
- direction:-6
- dirty:-4
- disaster:-2
- discount:-16
- dish:-9
- dishwasher:-10
- dispenser:-6
+ dilut:2
+ dilute:-4
+ dilution:-5
+ dinner:-2
+ dinosaur:-9
+ dipp:5
+ direction:-7
+ dirty:-12
+ discount:-18
+ dish:-18
+ dishwasher:-13
+ dispenser:-5
  display:-3
  dissolv:-4
- dissolve:-18
- dist:-4
- distill:-4
- disturb:-4
- divid:-5
- divider:-10
- dizzy:21
- do:-1
- doctor:2
- does:-5
+ dissolve:-8
+ distill:-13
+ disturb:-6
+ divid:-10
+ divider:-3
+ dizzy:15
+ do:3
+ doctor:9
+ does:-8
  doesnt:-7
- dog:-2
- dogs:-15
- doigt:-3
- doing:-10
+ dog:-5
+ dogs:-10
+ doing:-7
  done:-8
- dont:-7
- door:-3
- doors:-4
- doorway:-4
+ dont:1
+ door:2
+ doors:-9
+ doorway:-3
  dos:12
- dot:-1
- dots:10
- doubl:-8
- double:-9
- doubt:-10
- dough:6
- down:-2
+ dot:3
+ dots:7
+ doubl:-7
+ double:1
+ doubt:-5
+ dough:2
+ doux:-5
+ down:1
+ downstair:-3
  dozen:-4
- draft:-13
- drag:-4
- dragg:7
- dragon:-5
- drainpipe:-7
- drama:-7
+ draft:-7
+ drag:-9
+ dragg:4
+ dragon:-4
+ drain:-4
+ drainpipe:-8
+ drama:-10
  drank:6
- drauf:3
- draught:-2
- draw:-2
- drawer:-13
- draws:-4
- dream:-3
- drei:11
- dress:-10
- drew:-7
- dribbl:7
+ drauf:-1
+ draw:-3
+ drawer:-4
+ draws:-2
+ dream:-4
+ drei:8
+ dress:-9
+ drew:-5
+ dribbl:4
  dried:-6
- dries:-2
- drill:-6
- drin:5
- drink:2
- drip:5
- dripp:-1
- drips:8
- driv:-2
- drizzle:-7
- drool:11
- drop:3
- droplet:-1
- dropp:-1
- drops:-14
- drove:-3
- drum:-7
- drunk:2
- dry:-12
+ dries:-5
+ drill:-5
+ drin:-2
+ drink:1
+ drip:7
+ dripp:-3
+ drips:7
+ driv:-1
+ drive:-8
+ drizzle:-4
+ drool:8
+ drop:6
+ droplet:2
+ dropp:2
+ drops:-7
+ drove:2
+ drum:-5
+ drunk:3
+ dry:-13
+ dryer:3
+ du:-1
  dual:-3
- duck:-14
- ducks:-3
- due:-10
- duele:14
+ duck:-12
+ ducks:2
+ due:-11
+ duele:13
  duft:-1
- dug:14
- dull:-3
- dump:-1
+ dug:13
+ dump:6
  dunk:11
- dur:-10
- durch:1
- dust:4
- dusty:-15
- dye:-11
- e:-2
- each:-19
+ dur:-8
+ durch:2
+ dust:5
+ dusty:-13
+ dye:-6
+ e:1
+ each:-18
  ear:4
- earlier:-6
- early:4
- ears:-6
+ earlier:-7
+ early:2
+ ears:-8
  easier:-8
- easter:-6
- easy:-8
- eat:5
- eaten:6
- eats:-8
- eau:2
- eczema:-19
+ easter:-13
+ easy:-11
+ eat:9
+ eaten:5
+ eats:-12
+ eau:3
+ eczema:-14
  edge:7
- edges:-8
- edit:5
- edition:-3
- egg:2
- eight:-2
- eighti:-3
- eighty:-5
- ein:-1
- eine:8
- einen:-5
- eingeatmet:13
- either:-13
- el:7
- elbow:-3
- eldest:-1
- electric:-3
- eleven:7
- elle:2
- else:-14
- embarrass:1
- emergency:13
- empti:-5
- empty:-3
- emu:-8
- emulsion:2
- en:-4
- enamel:-8
- encima:12
- end:-10
- ended:-12
- ends:2
- enfant:-6
- engine:-3
- english:-3
- enough:-15
- entire:-7
- entry:-10
- envelope:-8
- eo:-2
+ edges:3
+ edit:2
+ egg:1
+ eight:-1
+ eighti:-8
+ eighty:-6
+ ein:3
+ eine:3
+ einen:-8
+ eingeatmet:8
+ either:-10
+ el:4
+ elbow:-7
+ electric:-4
+ eleven:15
+ elle:1
+ else:-6
+ emergency:15
+ empti:-4
+ empty:-12
+ emu:-5
+ emulsion:-1
+ en:-1
+ enamel:-6
+ encima:14
+ end:-13
+ ended:-15
+ ends:11
+ enfant:-5
+ english:-7
+ enough:-20
+ entire:-6
+ entry:-12
+ envelope:-4
  equal:-9
- er:-4
- error:4
- erst:19
- erupt:17
- es:-10
- essential:-15
+ er:-5
+ error:1
+ erst:4
+ erupt:21
+ es:-9
+ espresso:-3
+ essential:-16
  essentielle:-2
- essig:-2
- est:5
- esta:-8
- et:8
- ethanol:2
- eucalyptu:5
- euros:-4
- even:-2
- evening:-8
- ever:-8
- every:-23
- everybody:-13
- everyday:-6
- everyone:-4
- everyth:-12
- everywhere:-1
- exact:-12
- except:-6
- exces:-5
- excuse:-3
- exercise:-3
- expect:-3
- explain:-14
- explod:9
- export:-13
- extra:-18
- extract:-5
- eye:15
+ est:3
+ esta:-10
+ et:4
+ ethanol:-7
+ eucalyptu:2
+ euro:3
+ euros:-5
+ even:-5
+ evening:-7
+ ever:-7
+ every:-21
+ everybody:-8
+ everyday:-2
+ everyone:3
+ everyth:-7
+ everywhere:-6
+ exact:-10
+ excel:-3
+ except:-8
+ exces:-10
+ excuse:-6
+ expect:3
+ expert:-4
+ explain:-18
+ explod:13
+ export:-5
+ extra:-12
+ extract:-4
+ eye:13
  eyeball:-12
- eyebrow:7
- eyelid:19
- eyes:2
- eyewash:-7
- f:-4
- face:-8
+ eyebrow:8
+ eyelid:9
+ eyes:-2
+ eyewash:-10
+ f:-17
+ face:-9
  faceful:19
- faces:-6
- fact:-3
- fade:-9
- fades:3
- fail:-14
- failur:-6
- faint:-1
- fair:1
- faire:1
- fait:19
- fall:-5
- fallen:-3
- falls:-7
- false:-12
+ faces:-2
+ fade:-7
+ faded:-3
+ fail:-16
+ failur:-7
+ faint:2
+ fair:-3
+ faire:-4
+ fait:13
+ fall:-6
+ falls:-1
+ false:-10
  fami:-7
- fan:-12
- fancy:-2
- far:-6
+ fan:-6
+ fancy:-11
+ far:-14
  farm:-5
- farmer:-4
- fast:5
- faster:-5
- fat:-21
- father:-2
- fats:-11
- fatty:-3
+ farmer:-8
+ fast:2
+ faster:-9
+ fat:-22
+ father:-1
+ fats:-13
  fault:-7
  faut:-9
- favour:-4
- favourite:-6
- fear:-4
+ favour:-5
+ favourite:-7
+ fear:-6
  feb:-3
- february:-5
+ february:-4
  fed:-10
  fee:-3
- feed:3
- feel:12
- feels:1
- feet:-1
- fell:5
- felt:3
- fence:-7
- ferry:-3
+ feed:10
+ feel:8
+ feels:-4
+ feet:-7
+ fell:8
+ fellow:-4
+ felt:1
  fetch:-3
- fete:-3
- few:-4
- fifteen:-7
- fifth:-7
- fifty:-6
- fig:-3
- fight:-8
- figur:2
- figure:-13
- file:-12
- fill:-9
- fille:13
- fills:-4
- film:-14
- fils:15
- filter:-12
- fin:-6
- final:-6
- find:-12
- finds:-11
- fine:-6
+ fete:-4
+ few:-1
+ field:-5
+ fifteen:-9
+ fifth:-5
+ fig:-5
+ fight:-4
+ figur:-10
+ figure:-18
+ file:-9
+ fille:11
+ fills:-8
+ film:-10
+ fils:9
+ filter:-5
+ fin:-4
+ final:-10
+ find:-6
+ finds:-5
+ fine:-4
  finer:-3
- finger:10
+ finger:8
  fingernail:10
- fingertip:8
- finish:-9
- fire:7
- firm:-8
- first:-1
- fish:6
- fist:-6
- fists:3
- fit:-6
- fits:-13
- five:-6
- fizz:6
- fl:-11
- flak:-2
- flake:7
- flaky:-3
- flame:-5
- flannel:6
- flar:6
- flash:-8
- flatmate:-7
- flea:-3
- fleck:-1
- flew:9
+ fingertip:12
+ finish:-2
+ finland:-4
+ fire:9
+ firm:-15
+ first:-6
+ fish:2
+ fist:-7
+ fists:2
+ fit:-3
+ fits:-16
+ five:-3
+ fixed:-3
+ fizz:4
+ fl:-6
+ flake:3
+ flaky:-4
+ flame:-9
+ flannel:4
+ flar:10
+ flash:-6
+ flat:-8
+ flatmate:-3
+ flea:-1
+ fleck:4
+ flew:6
  flick:9
- float:-13
- flood:-6
- flour:-1
- flower:1
- flu:-3
- fluff:9
- fluid:-5
- flush:4
+ float:-14
+ flood:-7
+ floor:5
+ flour:-10
+ flower:10
+ flu:11
+ fluff:11
+ fluid:-6
+ flush:-2
  fly:9
- fo:-7
- foam:6
- foamy:11
- fog:-16
- fogg:12
- foggy:11
+ fo:-6
+ foam:10
+ foams:-5
+ foamy:4
+ fog:-14
+ fogg:14
+ foggy:7
  fold:-1
- folder:-3
- folks:-7
- follow:-4
- fond:-2
- food:-4
+ folks:-6
+ follow:-7
+ fond:-4
  fool:12
- foot:-5
+ foot:-8
  football:-3
- for:-4
- force:8
- forearm:15
- forehead:12
- forever:-10
- forget:-9
- forgiv:-2
+ for:-3
+ force:3
+ forearm:12
+ forehead:22
+ forever:-7
+ forget:-11
  forgive:-5
- forgot:1
- forgotten:-12
- fork:-4
- form:-10
- forms:-9
- formula:-5
- fortnight:-9
- forty:-4
- forum:-7
- forward:-1
- found:1
- fourteen:-6
- fourth:-6
- frag:11
+ forgot:-1
+ forgotten:-13
+ fork:-3
+ form:-11
+ forms:-8
+ formula:-3
+ forty:-6
+ forum:-13
+ forward:-2
+ found:-2
+ four:1
+ fourteen:2
+ fourth:-3
+ frag:5
  fragrance:3
- frais:4
- frame:-3
+ frais:19
+ frame:-2
  free:-10
- freez:2
- freezer:-5
- fresh:9
- friday:7
- fridge:-18
- fried:-4
- friend:-10
- frist:-5
- from:-3
- front:-11
- frost:-9
- frotte:11
+ freez:3
+ freeze:-3
+ freezer:-8
+ fresh:5
+ friday:2
+ fridge:-15
+ fried:-3
+ friend:-4
+ frist:-7
+ from:-5
+ front:-7
+ frost:-8
+ frotte:6
  froze:-4
- frozen:-9
- fry:-11
- fryer:-9
- fudge:7
- full:-1
- fully:-2
- fume:-12
- fumes:-1
- funnel:-1
+ frozen:-8
+ fry:-8
+ fryer:-7
+ fudge:6
+ full:3
+ fully:-4
+ fume:-9
+ fumes:-6
+ funnel:1
  funny:-6
- fur:4
- further:-3
- fuss:-3
- fussy:-2
- fwd:-4
+ fur:3
+ further:-4
+ fuss:-4
+ fussy:-4
  g:-19
- gallon:-8
- gant:5
- gants:-6
- ganz:-2
- gap:-7
- garage:-6
- garden:-5
+ gallon:-9
+ gant:7
+ gants:-9
+ ganz:-6
+ gap:-4
+ gaps:-4
+ garage:-2
+ garden:-1
  gardener:-5
- garganta:7
- garlic:-3
- gas:-1
- gata:10
- gate:-8
- gather:-6
+ garganta:11
+ garlic:-6
+ gas:-5
+ gata:14
+ gate:-9
+ gather:-7
  gauntlet:-6
- gave:8
- gear:-3
- gebissen:12
- gefasst:12
- gekippt:7
- gel:-14
- gelaufen:5
- gell:-14
+ gave:3
+ gebissen:6
+ gefasst:11
+ gekippt:10
+ gel:-16
+ gelaufen:14
+ gell:-15
  generou:-4
- gent:-3
- gentle:-10
- gentleman:3
- gerade:-6
- geranium:-6
- gesicht:11
- gespritzt:8
+ gentle:-8
+ gerade:-4
+ geranium:-4
+ gesicht:8
+ gespritzt:1
  gestern:7
- get:-15
- getrunken:20
- gets:-6
- gett:-11
- ghee:-6
- gicle:-2
- gift:-7
- girl:5
- girls:3
- giv:-2
- give:-16
- given:-6
- gives:-4
- glad:-4
- glass:7
- glassy:-4
- glaze:-5
- glide:-3
- glitter:-10
- glop:-8
- glossy:-7
- glov:2
- glove:7
- glue:5
- glued:-2
- glugg:-4
- glycerin:-10
- glycerine:-6
- gms:-9
- go:4
- goat:-10
- goats:-4
- god:-4
- goes:-6
- goggl:1
- going:14
+ get:-13
+ getrunken:16
+ gets:-7
+ gett:-12
+ ghee:-11
+ gicle:-4
+ gift:-3
+ girl:7
+ girls:-2
+ giv:6
+ give:-6
+ given:-10
+ gives:-1
+ glad:-7
+ glassy:-5
+ glaze:-4
+ glitter:-8
+ glop:-4
+ glossy:-10
+ glov:-2
+ glove:8
+ glue:6
+ glued:-4
+ glugg:-6
+ glycerin:1
+ glycerine:3
+ gms:-13
+ go:-1
+ goat:-5
+ goats:-10
+ god:-5
+ goes:-11
+ goggl:-1
+ going:8
  gold:-10
- gone:3
- gonna:7
+ gone:5
+ good:3
  goodnes:-7
- goose:-8
- gorge:8
- gorgeou:3
- got:5
+ goose:-3
+ gorge:14
+ gorgeou:-2
+ got:2
  gota:-3
  goutte:12
- gr:-15
- grab:13
- grabb:5
- grad:-6
- grade:-7
- grain:11
- grainy:-6
- gram:-12
- grams:-12
- gran:-2
- grand:-3
- grandad:-4
- grandchildren:-3
+ gr:-11
+ grab:6
+ grad:9
+ grade:-3
+ grain:10
+ grainy:-5
+ gram:-11
+ grams:-15
+ grandad:-3
+ grandchildren:-4
  granddaughter:-6
- grandfather:-15
- grandma:-14
+ grandfather:-14
+ grandma:-20
  grandmother:-11
- grandpa:-12
- grandson:6
- granny:3
- granul:11
- grape:6
- grapese:-10
- grasa:6
+ grandpa:-7
+ grandson:7
+ granny:-3
+ granul:15
+ grape:10
+ grapese:-8
+ grasa:-1
  grass:1
- grat:-5
- grate:-5
- grateful:-3
- graz:-3
- grease:-6
- greaseproof:-8
- greasy:-9
- great:-8
- green:-11
- greeting:-6
- grey:9
- gritty:4
- ground:-10
- groundnut:-12
- group:-9
- grown:8
- grows:-3
+ grat:-7
+ grate:-3
+ grateful:-9
+ graz:-4
+ grease:-1
+ greaseproof:-3
+ greasy:-10
+ great:-13
+ green:-8
+ greeting:-9
+ grey:8
+ gritty:11
+ ground:-12
+ groundnut:-11
+ group:-11
+ grown:9
+ grows:-1
  guant:-7
- guante:-1
- guess:-6
- guest:-13
- guild:-7
- guinea:5
+ guante:4
+ guess:-3
+ guest:-11
+ guild:-6
+ guinea:12
  gulp:4
- gums:11
- guys:-12
- h2o:-11
- h3:-6
- h:2
- ha:12
- hab:12
- habe:8
- haben:9
- hacia:-14
+ gums:13
+ guys:-6
+ h2o:-10
+ h3:-7
+ h:3
+ ha:11
+ hab:7
+ habe:6
+ haben:6
+ hacia:-13
  hack:8
- had:6
+ had:5
  hadnt:-3
- hago:18
- haha:-10
- hair:5
- half:4
- halfway:-3
- hall:-13
- halo:12
- hals:11
+ hago:15
+ haha:-13
+ hair:7
+ half:1
+ hall:-5
+ halo:8
+ hals:10
  halv:-8
- hamster:4
- hand:3
- hande:-5
- handful:-13
- handl:-4
- handle:-9
- handout:-7
- handrucken:9
- hands:-14
- handschuhe:-7
- handsome:-11
- handwrit:-9
- handwritten:-3
- hang:4
- hanger:-3
- hangs:-8
+ halve:-3
+ hamster:10
+ hande:-4
+ handful:-6
+ handl:-2
+ handle:-10
+ handout:-10
+ handrucken:12
+ hands:-17
+ handschuhe:-13
+ handsome:-5
+ handwrit:-5
+ handwritten:-4
+ hang:-3
+ hangs:-6
  happen:2
- happy:-10
- hard:-1
- harden:-12
- harder:-5
- hardnes:-14
+ happy:-8
+ harbour:-3
+ hard:-3
+ harden:-6
+ harder:-2
+ hardnes:-12
  hardware:-7
- harm:-10
- harsh:-18
+ harm:-8
+ harsh:-7
  has:5
- hasnt:5
- hat:14
- hate:-4
- hates:-7
- hatte:16
+ hasnt:4
+ hat:18
+ hate:-8
+ hates:-8
+ hatte:11
  haut:-20
- hav:9
- havent:-6
+ hav:6
+ have:-2
+ havent:-4
  hay:-5
+ haze:5
  hazelnut:-4
  hdpe:-3
  he:6
- head:-9
- headache:-4
- heads:2
- heal:-13
- heap:-3
- hear:11
- heard:-3
- hears:-6
- heart:-6
- heat:-14
- heaven:-5
- heavy:-22
- hed:-2
- hedgehog:5
+ head:-10
+ headache:-1
+ heads:3
+ heal:-10
+ heap:-6
+ hear:9
+ heard:-9
+ hears:-3
+ heart:-7
+ heat:-11
+ heaven:-6
+ heavy:-18
+ hed:2
+ hedgehog:1
  heel:12
- heels:-9
- height:-6
- held:-5
- hell:8
- hello:-2
- help:12
- helper:-4
- helps:-3
- hemp:-7
- hen:6
- hence:-9
- hens:5
- her:6
- here:-18
- hers:-14
- herself:3
- hes:9
- heute:3
- hey:11
- hi:-2
- hiccup:10
+ heels:-11
+ height:-9
+ held:-6
+ hell:10
+ hello:-7
+ help:11
+ helper:-3
+ helps:-2
+ hemp:-9
+ hen:5
+ hence:-4
+ hens:8
+ her:9
+ here:-11
+ hers:-13
+ herself:7
+ hes:6
+ heute:4
+ hey:8
+ hiccup:11
  hice:9
- hid:-1
- hidden:-7
- hier:14
- high:-17
+ hid:-2
+ hidden:-4
+ hier:12
+ high:-8
  higher:-4
  hija:1
- hills:-3
- him:4
- himself:-1
- his:6
- hiss:7
- history:-10
- hit:8
+ hills:-4
+ him:7
+ himself:4
+ his:9
+ hiss:9
+ history:-3
+ hit:5
  hits:-8
- hives:-3
- hiya:-5
+ hives:-4
+ hiya:-7
  hizo:-2
- hm:-8
- ho:9
+ hm:-7
+ ho:6
  hoarse:3
- hob:-4
- hobby:-8
- hola:-9
- hold:8
- holds:-8
- hole:10
- holes:12
- holiday:-3
+ hob:-9
+ hobby:-9
+ hola:-3
+ hold:3
+ holds:-5
+ hole:7
+ holes:13
+ holiday:-4
  home:-7
- honest:9
- honey:-7
- hood:-2
- hook:-8
- hope:-10
- hoped:-4
- hopeful:-3
- horse:-13
- hose:-2
- hosed:-8
- hospital:-9
- hot:7
+ honest:7
+ hood:-11
+ hook:-6
+ hop:-3
+ hope:-4
+ hoped:-7
+ horse:-9
+ hose:-1
+ hosed:-7
+ hospital:4
+ hot:8
  hour:7
- hours:-2
- house:-10
- household:-5
- how:-6
- howl:-1
- hp:-6
- hr:-2
- hrs:-4
- hubby:2
+ hours:-1
+ house:-5
+ household:-7
+ how:-7
+ howl:-5
+ hp:-3
+ hr:-1
+ hrs:-8
+ hubby:4
  huele:-8
- huge:-3
- huile:-10
+ huge:-5
+ huile:-8
  humid:-9
- humo:-4
- humour:-3
+ humidity:-3
+ humo:-3
  hunch:7
- hund:-3
- hundr:-5
- hurry:1
- hurt:-1
- hurts:8
- husband:-2
- hydroxid:-2
- hydroxide:5
- i:4
- ice:-8
- ich:-3
- id:-8
- idea:-15
- ideas:-3
- identical:-4
- idiot:8
- if:2
- ignore:-7
- ihr:-9
+ hund:-7
+ hundr:-3
+ hurry:-1
+ hurt:2
+ hurts:9
+ husband:-9
+ hydroxid:3
+ hydroxide:1
+ i:2
+ ice:-9
+ ich:2
+ id:-6
+ idea:-16
+ ideas:-5
+ identical:-8
+ idiot:14
+ ignore:-6
+ ihr:-3
  il:-4
- ill:-20
+ ill:-16
  ilse:-6
- im:2
- imagin:2
- impatient:-9
- inch:9
- incident:4
+ im:-1
+ imagin:4
+ impatient:-13
+ in:2
+ inch:10
+ incident:2
  incl:-3
- includ:-5
- independent:-3
- index:2
- indigo:-11
- individual:-3
- ines:-15
- infus:-10
- ingredient:-9
- inhal:17
- inhale:1
- ink:-5
- inner:10
- ins:-10
+ includ:-7
+ index:1
+ indigo:-9
+ indoor:4
+ ines:-14
+ infus:-8
+ ingredient:-6
+ inhal:12
+ inhale:3
+ ink:-7
+ inner:16
+ ins:-9
  inside:16
  insist:4
  inspector:-3
  instant:-6
- instead:-15
- instruction:-3
- insulate:-4
- intend:-3
- into:1
- iron:-6
+ instead:-14
+ instruction:-6
+ insulate:-12
+ intend:-6
+ internet:-11
+ into:4
+ iron:-7
  is:-5
- ish:-6
- isnt:-15
- isopropyl:13
+ ish:-2
+ island:-2
+ isnt:-11
+ isopropyl:7
  issue:-4
- ist:3
  it:1
- itch:2
- itchy:-15
- itd:-9
- item:-3
- itll:-12
- its:-1
- itself:-13
- ive:-6
- ivory:-3
- j:10
- jabon:-3
- jacket:-2
- jai:6
- jam:-8
+ itch:1
+ itchy:-11
+ itd:-11
+ item:-5
+ itll:-11
+ its:4
+ itself:-8
+ ive:-12
+ ivory:3
+ j:1
+ jabon:-4
+ jai:7
+ jam:-13
  jan:-3
- january:-7
+ january:-6
  jar:-4
- jars:-4
- je:4
+ jars:-6
+ je:5
  jean:-8
- jeans:17
- jelly:-7
- jetzt:6
- jo:-3
- jojoba:-7
- jok:-10
- joke:-6
- judge:-4
- jug:-3
- jugs:-16
- juice:1
- july:-9
- jump:-3
- jumper:1
+ jeans:13
+ jelly:-12
+ jetzt:3
+ join:-3
+ jojoba:-4
+ jok:-7
+ joke:-5
+ jours:-3
+ judge:-6
+ jug:1
+ jugs:-10
+ juice:16
+ july:-7
+ jump:4
+ jumper:5
  jumps:-3
- june:-9
- just:10
+ june:-12
+ just:12
  kann:10
- kaolin:-2
- karite:-5
- katze:17
- keep:-10
- keeps:15
- kein:-5
- kept:-9
- kernal:-6
- kernel:-13
- kettle:-10
+ kaolin:-4
+ karite:-8
+ katze:13
+ keep:-14
+ keeps:4
+ kein:-9
+ kept:-13
+ kernal:-8
+ kernel:-19
+ kettle:-2
  keyboard:-4
- kg:-14
- kid:15
+ kg:-17
+ khaki:-3
+ kick:-5
+ kid:8
  kidd:-3
- kids:-17
- kill:2
- kills:-9
- kilo:-8
- kilos:-12
+ kids:-8
+ kill:-1
+ kills:-4
+ kilo:-18
+ kilos:-14
  kind:6
- kinda:8
- kinder:-11
+ kinda:6
+ kinder:-9
  kinds:-4
- kiss:-2
- kit:-7
- kitchen:4
- klebt:15
- kleine:5
- km:-2
- knead:11
- knee:6
- knees:-11
+ kiss:-7
+ kit:-8
+ klebt:11
+ kleine:3
+ km:-3
+ knead:13
+ knee:3
+ knees:-10
  knelt:8
- knew:3
- knife:-5
- knitt:-4
+ knew:-2
+ knife:-6
+ knitt:-1
  knock:1
- know:8
- known:-5
- knows:3
- knuckl:5
- knuckle:11
- koh:5
- kokos:-13
- kokosol:-7
- kokum:-6
- kratzt:4
- l:-7
- la:-5
+ known:-7
+ knows:1
+ knuckl:1
+ knuckle:12
+ koh:4
+ kokos:-10
+ kokosol:-10
+ kokum:-4
+ kratzt:5
+ l:-13
+ la:-6
  lab:7
- label:-10
- labell:-2
- labrador:-6
- lactate:-2
- lactic:5
- lad:9
- ladi:4
- ladl:-3
- ladle:-9
- lady:-3
+ label:-9
+ labell:-5
+ labrador:8
+ lack:-5
+ lactate:-6
+ lactic:2
+ lad:10
+ ladi:7
+ ladl:-9
+ ladle:-4
+ lads:-3
  laid:-8
- lake:-13
- lamio:13
- lamp:3
- land:-1
+ lake:-7
+ lamb:-3
+ lamio:20
+ lamp:7
+ land:-4
  lane:-4
- language:-3
- langue:-8
+ langue:-5
  lanolin:-6
- lap:4
- lapp:9
- lard:-7
- large:-7
- las:-6
- last:-15
- late:-7
- later:-2
- lather:-9
- lauge:-5
- laugenspritzer:3
- laugh:-4
- laundry:-3
- laurel:-7
- lava:8
+ lap:5
+ lapp:10
+ lard:-6
+ large:-5
+ larger:-3
+ las:-4
+ last:-9
+ lasts:-5
+ late:-12
+ later:-1
+ lather:3
+ lauge:-2
+ laugenspritzer:-1
+ laugh:-9
+ laundry:-2
+ lava:9
  lavander:-3
- lavender:-27
- law:-9
- lay:-8
- layer:-1
- lazy:-5
- lb:-11
- lbs:-8
- le:4
+ lavender:-19
+ law:-2
+ lay:3
+ lazy:-7
+ lb:-19
+ lbs:-11
+ le:11
+ leader:-3
  leaf:-3
  leaflet:-7
- leak:-11
- lean:-1
- learn:-11
- learnt:-3
- least:-14
- leather:4
+ leak:-9
+ lean:-3
+ learn:-9
+ least:-17
+ leather:6
  leathery:15
- leav:-16
- leave:-22
- leche:10
- left:2
- leftover:-7
- leg:3
+ leav:-21
+ leave:-17
+ leche:11
+ leftover:-12
+ leg:2
  legend:-3
- legging:12
- legs:-8
- leim:-10
- lejia:-5
- lemon:-11
+ legging:5
+ legs:-10
+ leim:-6
+ lejia:-4
+ lemon:-8
  lemonade:-2
- lemongras:-4
- length:-4
- lens:8
- lent:-3
- les:-5
- less:-12
- lessive:17
- lesson:-3
- let:-4
- letter:-4
- level:-6
- li:-9
- library:-6
- lick:15
- lid:1
- lidd:-9
- lids:-10
- lie:-2
- lies:-8
+ lemongras:-7
+ length:-8
+ lens:13
+ lent:-4
+ les:-7
+ less:-16
+ lessive:18
+ lesson:1
+ let:-11
+ letter:-3
+ level:-8
+ li:-8
+ library:-10
+ lick:9
+ lid:-5
+ lidd:-7
+ lids:-6
+ lie:7
+ lies:-10
  life:-7
- lift:11
+ lift:12
  lifts:-6
- light:-2
- lighter:-10
- like:-4
- liked:-11
- likes:-13
- likewise:-11
- lilac:-8
- limp:2
- lin:-4
- line:-12
- lined:-17
- linen:-3
+ light:-1
+ lighter:-7
+ like:-1
+ liked:-13
+ likes:-14
+ likewise:-9
+ lilac:-5
+ lime:-3
+ limp:1
+ lin:-2
+ line:-5
+ lined:-11
+ linen:-6
  liner:-7
- lines:-11
- link:6
- linse:-6
- lip:4
+ lines:-6
+ link:3
+ linse:-4
+ lip:12
  lippe:14
- lips:8
- liquid:2
- list:-7
+ lips:9
+ liquid:-1
+ list:-5
  listen:-3
- liter:-3
- litr:-13
- litre:-3
- litro:-11
- litsea:-7
- little:-1
- live:-5
- lived:-17
+ liter:-4
+ litr:-16
+ litre:-1
+ litro:-10
+ litsea:-4
+ little:4
+ liv:-3
+ live:-4
+ lived:-16
  lo:4
- loaf:-5
- loav:-8
- lobster:-4
- lock:-10
- lodger:2
+ loads:-3
+ loaf:-6
+ loav:-4
+ lobster:-5
+ lock:-16
+ lodger:-4
  loft:-3
- log:-4
- lol:-2
- long:4
+ log:-10
+ lol:-3
+ long:6
  longer:-1
- loo:3
- look:-4
- looks:-12
- loose:-2
- loosen:-11
- los:-1
- lose:-5
- loss:-1
- lost:5
- lot:-5
- lots:-4
- loud:-6
- love:-10
- loves:-9
- low:-14
- lower:-5
- lucki:-10
- lucky:-6
- lukewarm:-11
- lump:9
- lumps:-9
- lumpy:4
+ loo:10
+ look:1
+ looks:-15
+ loose:-6
+ loosen:-4
+ los:2
+ lose:-6
+ loss:-3
+ lost:1
+ lot:-7
+ lotion:-3
+ lots:-6
+ loud:-1
+ loves:-5
+ low:-17
+ lower:-3
+ lucki:-9
+ lucky:-8
+ lukewarm:-10
+ lump:2
+ lumps:-13
+ lumpy:-9
  lunch:-7
- lunett:-2
- lungful:2
- lungs:1
- lye:2
- lyes:-13
- lyeward:4
- lying:6
- m:-4
- ma:-2
- macadamia:-7
+ lunett:-1
+ lungful:4
+ lye:1
+ lyes:-15
+ lyeward:3
+ lying:-3
+ m:-7
+ ma:-4
+ macadamia:-6
  machine:-3
  mad:5
- madder:-6
- made:-7
- magnet:-10
+ madder:-7
+ made:-6
+ magazine:-5
+ magnet:-8
  mail:-4
- main:6
- mains:-7
- mais:-1
- mak:-5
- make:-11
- maker:-8
- makes:-16
- mal:6
- mama:-12
- man:-11
- manag:-3
+ main:3
+ mains:-9
+ mais:-3
+ mak:-8
+ make:-15
+ maker:-5
+ makes:-11
+ mal:-5
+ mama:-7
+ man:-12
+ manag:3
+ manage:-3
  mango:-3
- mann:9
- mano:-2
- manos:-11
- manteca:-3
- many:-15
- mar:-3
- march:-10
- mare:-5
- margin:-7
- mari:2
- marido:14
- marie:-6
- marit:-3
- mark:-2
- market:-9
- marks:-2
- marri:-5
+ mann:7
+ mano:2
+ manos:-15
+ manteca:2
+ many:-9
+ mar:-7
+ march:-9
+ marche:1
+ mare:-9
+ margin:-5
+ mari:9
+ marido:19
+ marigold:-3
+ marit:-5
+ mark:-4
+ market:-8
+ marks:11
+ marri:-7
  mas:-15
- mash:-15
- masher:-7
- mask:-6
+ mash:-16
+ masher:-5
+ mask:-13
  mass:-2
- master:-3
- masterbatch:-5
+ master:-7
+ masterbatch:-2
  mat:-7
- match:-1
+ match:-2
  mate:-1
- material:-6
+ material:-7
  maths:-2
- matter:8
- may:-1
- maybe:10
+ matter:5
+ may:-3
+ maybe:3
  me:-1
- mean:3
- means:-11
+ mean:-2
+ means:-16
  meant:-8
- meanwhile:2
+ meanwhile:5
+ measur:-7
  measure:-10
- mechanic:-9
- medium:-6
- meet:-1
- mehr:-2
- mein:4
- meine:-7
- meiner:15
- melange:14
- melt:-6
- melts:-9
- memory:-3
+ mechanic:-4
+ medium:-2
+ mehr:-3
+ mein:14
+ meine:-12
+ meiner:11
+ melange:6
+ melt:-8
+ melts:-12
+ memory:-7
  men:-9
- menthol:-15
- mention:-11
- merci:-11
- mes:5
- mess:-8
- messag:7
- message:-10
- metal:-4
- method:-13
- metio:16
+ menthol:-17
+ mention:-9
+ mentor:-3
+ merci:-10
+ mes:8
+ mess:-3
+ messag:5
+ message:-13
+ metal:-1
+ method:-6
+ metio:10
  metric:-5
- mezcla:-9
- mi:7
+ mezcla:-7
+ mi:11
  mica:-17
  mich:-6
  microwave:10
- mid:-5
- middle:2
- midnight:3
- miel:5
- mild:-12
- miles:-8
- milk:3
- milky:-5
- mill:-8
- min:-4
+ mid:1
+ middle:4
+ midnight:8
+ miel:1
+ might:-3
+ mild:-13
+ miles:-5
+ milk:-3
+ milky:-1
+ mill:-6
+ min:-6
  mind:5
  mine:8
  mini:5
- mins:12
- mint:-3
- minus:-8
- minut:-8
- minuten:3
- minuto:-11
- mir:-3
- mis:3
- mishap:-3
- misread:-6
- miss:-11
- mist:4
- mistake:6
- mistook:8
- mit:9
- mitts:6
- mix:3
+ minimum:-3
+ mins:15
+ mint:-4
+ minus:-7
+ minut:-10
+ minute:-7
+ minuten:7
+ minuto:-18
+ mir:-2
+ mishap:-9
+ misread:-4
+ miss:-8
+ mist:2
+ mistake:9
+ mistook:12
+ mit:8
+ mitts:-8
+ mix:1
  mixed:6
  mixer:-6
  mixes:5
  mixeur:-7
- mixture:-2
+ mixture:-5
  ml:-9
- mm:-5
- modern:-11
+ mm:-1
+ modern:-10
  moi:-8
- mold:1
- molde:6
- molds:3
- mom:-2
- moment:3
- moms:3
- mon:5
- monday:1
- money:-6
- monsoon:-3
- month:1
- mood:-4
- mop:-1
- mopp:3
- more:-17
- morn:3
- mosquito:1
- most:10
- mother:-7
- mould:-10
- mouldy:-4
- moule:2
- mountain:-6
- mousse:-9
- mouth:9
- mouthful:6
- mov:1
- move:-8
- moved:-11
+ mold:-3
+ molds:4
+ mom:-10
+ moment:1
+ moms:-2
+ mon:4
+ monday:-1
+ money:-7
+ month:4
+ moon:-7
+ mop:-4
+ mopp:4
+ more:-11
+ morn:1
+ mosquito:-1
+ most:13
+ mother:-3
+ motor:-3
+ mould:-16
+ mouldy:-7
+ moule:4
+ mountain:-5
+ mousse:-8
+ mouth:11
+ mouthful:7
+ mov:3
+ move:-9
+ moved:-6
  moves:-3
- mr:12
- mrs:-7
- much:-23
- mucho:15
- mud:-11
- muffin:-9
+ mr:6
+ mrs:-10
+ much:-14
+ mucho:19
+ mud:-14
+ muddy:-3
+ muffin:-8
  mug:2
- multipli:-2
- mum:-8
- mund:10
- music:-4
- muss:4
- must:-4
+ multipli:-4
+ mum:-5
+ mund:12
+ music:-5
+ muss:-3
+ must:-5
  mustard:-7
- mutton:-4
- muzzle:21
- my:-1
- myself:10
- n:5
- nach:4
- nachsten:5
- nail:-6
- nails:7
+ mutton:-2
+ muzzle:9
+ myself:12
+ n:6
+ nach:16
+ nachsten:-8
+ nail:-5
+ nails:8
  name:-20
- named:-3
- names:-9
- nan:-11
- napkin:-3
- narrow:-13
- nase:-6
- natronlauge:14
- natural:8
- nbsp:-3
- ne:-7
- near:-10
- nearer:-4
- nearest:-11
- neat:5
- neck:1
+ named:-4
+ names:-8
+ nan:-12
+ naoh:4
+ narrow:-16
+ nase:-3
+ natronlauge:12
+ natural:3
+ nbsp:-4
+ ne:-9
+ near:-17
+ nearer:-1
+ neat:11
+ neck:2
  need:-4
- needle:-3
- needs:-13
- neem:-9
- negative:-6
+ neednt:-3
+ needs:-9
+ neem:-11
+ negative:-7
  neighbor:5
- neighbour:-9
- neither:-2
- nephew:8
- nervou:-8
- net:-5
- nettle:-7
- neutral:-3
- neutralis:7
- neutralise:5
- never:-7
- new:-10
- newbie:-6
- news:3
- next:-4
- nez:13
+ neighbour:-8
+ neither:-7
+ nephew:5
+ nervou:-4
+ net:-3
+ neutral:2
+ neutralis:6
+ neutralise:9
+ never:-8
+ new:-9
+ newbie:-8
+ news:5
+ next:-2
+ nez:10
  ni:-12
  nice:-12
- nicht:1
- nick:-1
+ nicht:4
+ nick:11
  niece:-9
- night:7
- nine:-5
- ninety:-8
- ninos:-8
+ night:6
+ nil:-3
+ ninety:-13
+ ninos:-11
  nitrile:-8
- no:-5
- nobody:-24
- noch:11
+ no:3
+ nobody:-22
+ noch:2
  non:-3
- none:-12
- nor:6
+ none:-8
+ noon:-5
  normal:-15
  nos:-7
- nose:4
- nostril:10
- not:-2
- note:1
- notebook:-20
- notes:-18
- noth:-5
- notic:9
- notice:7
- november:-11
- now:15
+ nose:7
+ nostril:11
+ not:1
+ note:3
+ notebook:-15
+ notes:-14
+ noth:-1
+ notic:8
+ notice:5
+ nov:-2
+ november:-7
+ now:19
  nowhere:-4
- numb:17
- number:-24
- nur:9
- nurse:-4
- nursery:-3
- nut:-3
+ numb:15
+ number:-17
+ nur:12
+ nurse:5
+ nursery:-10
  nuts:-5
- o:-8
- oak:-8
- oat:-3
- oatmeal:-7
- oats:-15
- obvious:-4
- oclock:3
- october:-4
- odd:5
- oeil:4
- of:1
- off:4
- offer:-3
- office:-10
- often:-8
+ o:-10
+ oak:-10
+ oat:-1
+ oatmeal:-4
+ oats:-9
+ obvious:-6
+ oclock:1
+ october:-5
+ odd:3
+ oddly:-5
+ odds:-3
+ oder:-1
+ oeil:5
+ of:-1
+ off:6
+ offcut:-2
+ office:-4
+ often:-3
  oh:7
  ohne:-4
+ oi1:-3
  oil:-1
- oiled:-2
- oils:-18
- oily:-9
- ojo:3
- ojos:-5
- ok:-14
- okay:-9
- ola:11
- old:4
- olden:-2
- older:-7
- oldest:-4
- olds:-4
- oleic:-9
+ oiled:-4
+ oils:-14
+ oily:-5
+ ojo:1
+ ojos:-3
+ ok:-15
+ okay:-6
+ ola:13
+ old:3
+ olden:1
+ older:-8
+ oldest:-7
+ olds:-7
+ oleic:-11
  olein:-3
- oliv:-3
- oliva:-9
- olive:-3
+ oliv:-4
+ oliva:-20
+ olive:-12
  olivenol:6
  olla:-7
- olvie:-7
- oma:-3
- omg:8
- on:-7
- once:-17
- one:-2
- ones:-11
- onion:3
- only:-1
- oo:-5
+ olvie:-10
+ oma:-7
+ omg:14
+ on:-6
+ once:-16
+ one:-6
+ ones:-15
+ onion:5
+ only:-8
+ onto:-4
+ oo:1
  open:3
- opens:7
- operator:-7
- opinion:-8
- or:-13
- orange:-13
- order:-12
- ordinary:-7
- original:-6
- other:-4
+ opens:6
+ operator:-8
+ opinion:-10
+ or:-10
+ orange:-9
+ order:-15
+ ordinary:-9
+ original:-4
+ otherwise:4
  ou:-8
- ouch:-4
- ought:-2
- ounc:-14
+ ouch:-5
+ ought:-6
+ ounc:-12
  ounce:-5
- ours:-15
- out:-6
- outdoor:-17
- outside:-9
- oven:-23
+ our:3
+ ours:-13
+ out:-3
+ outdoor:-20
+ outside:-14
+ oval:-1
+ oven:-1
  over:4
- overdo:-6
- overfat:-9
- overheat:-8
- overkill:-6
- overnight:4
- ow:14
- owe:-10
- own:-6
- oxide:-12
- oyl:-3
- oz:-10
+ overdo:-10
+ overfat:-6
+ overheat:4
+ overkill:-7
+ overnight:-1
+ ow:9
+ owe:-8
+ own:-10
+ oxide:-10
+ oyl:-4
+ oz:-5
  ozs:-8
- p:-11
- pack:-4
+ p:-14
+ pack:-5
  packet:-3
- pad:8
+ pad:6
+ paddle:-7
  pads:-9
- page:-6
- paid:3
- pail:-10
- pain:11
- paint:-14
- pair:-12
- pairs:-6
- pale:-7
+ page:-11
+ paid:2
+ pail:-5
+ pain:6
+ paint:-10
+ pair:-17
+ pairs:-7
+ pale:-4
  palm:-12
- palms:8
+ palms:16
  pan:-2
- pancak:-10
- panic:2
- pans:2
- pantry:9
- paper:1
- par:7
- para:2
- paragraph:-4
- parcel:-3
+ pancak:-4
+ panic:1
+ pans:5
+ pantry:1
+ paper:-9
+ par:6
+ para:-1
+ paragraph:-5
+ parcel:-4
  parent:-1
  parfum:14
- parish:-7
+ parish:-4
  park:10
- parrot:10
- part:-9
- partial:-3
- partner:-6
- parts:-4
- party:-7
+ parrot:8
+ part:-11
+ partner:-13
+ parts:1
+ party:-9
  pas:-4
  paso:-10
- past:-6
+ pass:-4
+ past:-7
+ paste:-5
  pastry:-4
- patch:15
- patchouli:-3
- pate:5
- patience:-9
- patient:-6
- patt:15
- pattern:-2
- paw:8
- paws:2
- pay:-1
+ patch:11
+ patchouli:-6
+ pate:-1
+ patience:-11
+ patient:-7
+ patio:7
+ patt:11
+ pattern:-4
+ paw:5
+ paws:-1
+ pay:-7
  pays:-4
- pcs:-7
- pct:-5
- pdf:-6
- pea:-7
+ pcs:-5
+ pct:-1
+ pdf:-5
+ pea:-8
  peach:-3
- pearl:13
- peau:-12
- peck:9
- peek:-14
- peel:6
- pen:-5
- pencil:-5
+ peanut:-3
+ pearl:6
+ peau:-10
+ peck:8
+ peek:-11
+ peel:10
+ pen:-6
+ pencil:-1
  people:-10
- peppermint:5
- per:-6
- percent:-13
+ peppermint:6
+ per:-8
+ percent:-20
  percentag:-10
- perfect:4
  perhap:-1
- period:-2
- perro:9
+ period:-7
+ perro:8
  person:-4
- petal:-6
+ petal:6
  petit:8
  petra:-8
- petroleum:-11
+ petroleum:-9
  pets:-5
  peu:-14
  peut:-3
- ph:-13
- pharmacy:-6
- phase:-6
- phone:-3
+ ph:-8
+ phase:-8
+ phone:-4
  photo:-2
- photograph:-1
- pica:-11
- pick:-4
- picks:-3
- pictur:-3
- picture:-3
- pie:-4
- piec:-1
- piece:-7
- pied:-5
- pieds:-2
- piel:-3
- pies:-4
- pig:2
- pillow:-12
+ photograph:-7
+ pica:-12
+ picks:-5
+ pictur:-5
+ picture:-5
+ pie:-5
+ piece:-9
+ pied:-10
+ pieds:-3
+ piel:-6
+ pies:-3
+ pig:5
+ pigs:-3
+ pillow:-8
  pillowcase:-3
- pin:7
- pinch:3
- pine:-3
- pinhole:-5
- pink:4
- pint:-12
- pints:-11
- pipe:-4
+ pin:11
+ pinch:4
+ pinhole:-8
+ pink:1
+ pint:-9
+ pints:-10
+ pipe:-3
  pipette:8
- pique:-9
- pitcher:16
- pizza:-11
- pko:-8
- plac:-3
- place:7
- plain:-15
- plan:-7
- plane:-5
+ pique:-12
+ pitcher:14
+ pizza:-8
+ pko:-7
+ plac:-5
+ place:5
+ plain:-16
+ plan:-9
+ plane:-10
  plann:-9
+ plant:-4
+ plaster:10
  plastic:-4
- plate:-12
+ plate:-11
  play:3
- pleas:-8
- please:-19
- plenty:-3
- plop:-3
+ pleas:-6
+ please:-3
+ plenty:-7
+ plop:5
  plopp:11
- pls:-7
- plum:3
- plz:-10
- pm:-8
+ pls:-2
+ plum:13
+ plus:-6
+ plz:-15
+ pm:-13
  po:-13
- pocket:-4
- poco:1
+ pocket:-2
+ poco:4
+ point:-6
  poison:12
  poked:4
  polish:-11
- polvo:8
- polypropylene:-3
- pomace:-10
- pool:4
- poor:-1
+ polvo:11
+ polypropylene:-5
+ pomace:-6
+ pool:-6
+ poor:-4
  pop:5
- popp:8
- poppy:-4
- por:10
- porcelain:6
- porch:1
- porque:2
- porridge:-6
- portion:-3
- porto:-3
- portugal:-5
- possible:-2
- post:-6
- postman:-10
- potasa:-8
- potash:3
- potasse:11
- potassium:-1
- potato:-13
- pots:-4
+ popp:7
+ poppy:-7
+ por:11
+ porcelain:7
+ porch:-2
+ pork:-3
+ porque:-4
+ porridge:-8
+ portugal:-7
+ possible:2
+ post:-11
+ postman:-13
+ pot:-2
+ potasa:-9
+ potash:4
+ potasse:6
+ potato:-18
+ pots:-11
  pottery:-3
- pound:-11
- pour:-5
- pours:-13
+ pours:-14
  powder:-6
- power:-6
- pp:-8
- prefer:-4
- premix:-6
- prep:-3
- prepare:-12
- pres:7
+ power:-7
+ pp:-9
+ prefer:-7
+ premix:-4
+ prep:-1
+ prepare:-15
+ pres:5
  present:-3
- preservative:-9
- press:-20
- pretty:-9
+ preservative:-7
+ press:-14
+ pretty:-5
  previou:-4
- pric:-10
- price:-13
- prickl:5
- pride:-11
- print:7
+ pric:-8
+ price:-17
+ prickl:9
+ prickle:-10
+ pride:-13
+ print:5
  printer:-6
- printout:-7
- pris:9
- probab:6
- problem:1
- proces:-12
- product:-5
- project:-4
- projection:17
- promis:-5
- promise:-8
- proper:-3
- proud:-6
- prove:-5
- ps:12
+ printout:-8
+ pris:10
+ problem:-2
+ proces:3
+ product:-8
+ project:-8
+ projection:5
+ promis:-3
+ promise:-7
+ proper:-5
+ proportion:4
+ proud:-8
+ prov:-3
+ prove:-7
+ ps:2
  psoriasi:-3
- pub:-6
- publish:-2
- puck:-4
- pucks:-4
- pudd:-6
- puddle:13
- puede:-8
- puff:4
- puffy:10
- pull:2
- pulse:-14
+ pub:-3
+ publish:-3
+ puck:-2
+ pucks:-7
+ pudd:2
+ puddle:7
+ puede:-6
+ puff:3
+ puffy:9
+ pull:10
+ puls:3
+ pulse:-7
  pumice:-8
- pump:-5
- pumpkin:-7
- pupil:-10
- puppy:4
- pure:-8
- puree:-12
- purity:-8
- purple:-4
- purpose:-10
- push:11
+ pump:-8
+ pumpkin:-6
+ pupil:-7
+ puppy:6
+ pure:-9
+ puree:-3
+ purity:-11
+ purple:-3
+ purpose:-6
+ push:12
  put:-2
- puts:-7
+ puts:-14
  putty:-3
- pvc:-6
- pyrex:2
- q:1
- qty:-9
+ puzzle:-3
+ pvc:-3
+ pyrex:1
+ q:3
+ qty:-5
  quantity:-10
- quarter:-7
- que:2
- queen:-7
- quelle:-9
- quemo:-2
- question:-8
- qui:5
+ quarter:-9
+ que:4
+ quedo:-1
+ queen:-6
+ quelle:-13
+ quemo:-3
+ question:2
+ qui:6
  quick:7
  quiero:-6
- quiet:6
- quite:5
- quot:-1
- quote:-7
- r:5
- rabbit:16
- rack:-3
- racks:-4
- radiator:-3
- radio:-4
- rag:12
- rain:-9
+ quiet:2
+ quot:-3
+ quote:-6
+ r:1
+ rabbit:14
+ rack:-2
+ racks:-3
+ radio:-5
+ rag:9
+ rain:-10
  rainwater:-11
- rainy:-11
- rais:5
+ rainy:-5
+ rais:4
  raise:-7
- ran:1
- rancid:-3
- rang:-2
- range:-4
- rapese:-9
- rash:-2
- rate:-8
- rather:-5
- raus:-11
- raw:4
- razor:-4
- rbo:-9
- re:-3
- reach:-13
- react:-3
- read:-11
+ ran:3
+ rancid:-6
+ rang:1
+ range:-5
+ rapese:-11
+ rash:2
+ rate:-5
+ rather:-6
+ raus:-9
+ raw:6
+ razor:-6
+ rbo:-10
+ reach:-14
+ react:-5
+ read:-12
  reader:-5
- reads:-4
- ready:-7
- real:-8
- realis:-8
- reason:-12
- rebatch:-7
- recall:-5
+ reads:-8
+ ready:-5
+ real:-5
+ realis:-10
+ reason:-3
+ rebatch:-5
+ recalculate:-3
+ recall:-6
  receiv:-3
- recette:-5
- recip:-3
- recipe:-6
- recipie:-5
- reckon:-13
- recommend:-9
- record:-7
- recu:9
+ recette:-7
+ recipe:-11
+ recipie:-7
+ reckon:-8
+ recommend:-7
+ record:-8
+ recu:13
  red:11
  refin:-3
- refus:8
+ refus:4
  regard:-13
- register:-3
- remain:-12
- remark:-7
- remember:-5
- render:-19
- rent:-3
- renverse:-1
- repeat:-3
- replac:-3
- replacement:2
- request:-3
- residue:13
- respect:-7
- respire:14
- respirer:-3
- rest:-19
- restaurant:-5
- result:-6
- retir:-4
+ register:-4
+ regular:-3
+ remain:-6
+ remark:-6
+ remember:-16
+ render:-16
+ renverse:-3
+ repeat:-4
+ replac:-6
+ replacement:-7
+ reply:-3
+ report:2
+ request:-2
+ residue:12
+ respect:-4
+ respire:6
+ respirer:-6
+ rest:-15
+ restaurant:-3
+ result:-4
+ retir:-5
  return:-11
- rev:-4
- rezept:-2
- rice:-16
- ricin:-6
- ricino:-5
- rid:-8
- right:-6
- rim:1
- rindertalg:-7
- ring:9
- rings:2
- rins:12
- rinse:-5
- ripen:-6
- rises:-4
- rizinu:-12
+ reunion:-3
+ rev:-9
+ rezept:-3
+ ribbon:6
+ rice:-11
+ riced:-4
+ ricin:-5
+ ricino:-2
+ rid:-9
+ right:-5
+ rim:3
+ rindertalg:-12
+ ring:11
+ rins:16
+ rinse:3
+ ripen:-7
+ rises:-3
+ risk:-2
+ river:-3
+ rizinu:-11
  road:-5
  roast:-3
- robin:-6
- rock:-15
- roja:-6
- roll:16
- room:-3
- rope:-12
- ropes:-4
- rose:-7
- rosemary:-18
- rot:12
- roug:14
- rouge:7
- rough:-10
- round:6
- row:-9
- rub:-6
- rubb:7
- rubber:-6
- rubbish:-8
- rubs:-3
- rugby:-6
- ruhren:-1
- ruin:-9
- rule:-14
- ruler:-8
- rules:-8
+ rock:-9
+ roja:-8
+ roll:3
+ roof:7
+ roommate:-1
+ root:-1
+ rope:-10
+ ropes:-8
+ rose:5
+ rosemary:-19
+ rot:17
+ roug:7
+ rouge:4
+ rough:-6
+ round:11
+ row:-7
+ rspo:-3
+ rub:2
+ rubb:9
+ rubber:-4
+ rubbish:-5
+ rubs:1
+ rugby:-3
+ ruin:-14
+ rule:-18
+ ruler:-3
+ rules:-7
  rum:-3
- run:-1
- runn:-8
+ run:-4
  runny:17
  runs:2
  rush:3
  rustic:-3
+ rusty:-12
  s0ap:-3
- s:-7
- sack:3
+ s:3
+ sack:-3
  sad:-6
- saddle:-1
- safe:-24
+ saddle:-3
+ safe:-18
  safety:-6
  sage:-8
- said:-10
- saint:-8
- salad:-6
- sale:6
- salio:1
- salpico:12
- salt:10
- salto:8
- salty:-3
- same:-2
+ said:-7
+ saint:-7
+ salad:-9
+ sale:7
+ salio:2
+ salpico:16
+ salt:3
+ salto:10
+ salty:6
+ same:-3
  sampl:3
- sample:-3
- sand:13
- sandal:10
- sandpaper:12
- sandwich:-13
- sane:-14
- sanity:-10
- sank:-4
- sans:3
- saponification:-9
- sat:1
- saturday:-4
- sauce:-5
+ sand:23
+ sandal:12
+ sandpaper:-2
+ sandwich:-14
+ sane:-5
+ sanity:-6
+ sank:-9
+ sans:12
+ saponification:-8
+ sat:-2
+ saturday:-11
+ sauce:-6
  saucer:4
- sausag:9
- save:-11
- saved:-2
+ save:-9
+ saved:-3
  saves:-3
- savon:-2
- saw:-3
- say:-3
- says:-8
- scal:-12
- scald:2
- scale:-11
- scar:-6
- scare:-3
- scary:-4
- scent:-22
- schlimm:5
- schmierseife:9
- schon:14
- school:-7
- science:-7
- scoop:-3
- scorch:3
- scout:-5
- scrap:10
+ savon:-5
+ saw:3
+ say:-7
+ says:-1
+ scal:-14
+ scale:-18
+ scalp:-3
+ scar:-7
+ scare:-5
+ scary:-3
+ scent:-21
+ schlimm:8
+ schmierseife:7
+ schon:12
+ school:-3
+ science:-8
+ scoop:-6
+ scorch:-1
+ scout:-3
+ scrap:8
  scrape:3
- scraping:-3
- scratch:16
- scratchy:-1
- scream:11
+ scraping:7
+ scratch:5
+ scream:5
+ screen:3
  screw:-3
  scrub:-9
- scrubb:-1
- se:-2
- sea:-4
- seal:-13
- seam:1
- sec:8
- second:-9
- see:2
+ scrubb:-6
+ se:-5
+ sea:-7
+ seal:-9
+ seam:11
+ sec:6
+ second:-1
+ see:-1
  seed:-4
- seeds:-4
- seem:-12
- seems:-2
- seen:-4
- sees:-3
- seife:-11
- seifenleim:8
- seit:17
- seiz:-13
+ seeds:-10
+ seem:-6
+ seems:2
+ seen:-5
+ sees:-7
+ seife:-12
+ seifenleim:5
+ seit:11
+ seiz:-14
  seize:9
- self:8
- sell:-9
- seller:-3
- sells:-6
- send:-9
- sense:-6
- sensible:-12
- sensitive:-12
- sent:1
- sentence:5
- separat:-9
+ self:6
+ sell:-8
+ seller:-10
+ sells:-7
+ send:-11
+ sense:-3
+ sensible:-14
+ sensitive:-19
+ sent:-5
+ sentence:2
+ separat:-7
  separate:-6
- separation:-2
+ separation:-5
  sept:-3
- september:-1
- sesame:-10
- set:-10
- sett:-12
- settl:8
+ september:-2
+ serv:-3
+ set:5
+ sett:-11
  settle:3
- seven:-13
- seventeen:-8
- seventy:-8
- several:-2
+ seven:-8
+ seventeen:-11
+ seventy:-7
+ sew:-3
  sf:-14
- shade:4
- shak:-11
- shake:2
- shall:-4
- shampoo:-15
- shap:-11
- shape:4
- shar:-13
- share:-3
- sharp:-12
+ shade:2
+ shak:-6
+ shake:3
+ shall:-5
+ shampoo:-13
+ shap:-12
+ shape:5
+ shar:-8
+ share:-10
+ sharp:-20
  shatter:-4
- shav:-10
- shave:-6
+ shav:-7
+ shave:-8
  she:12
- shea:-7
- sheabutter:-3
- shed:-6
- sheep:-3
- sheet:-14
- shelf:-14
+ shea:-23
+ sheabutter:-4
+ shed:-4
+ sheep:-4
+ sheet:-12
+ shelf:-12
  shell:-3
- shes:19
- shield:-15
- shift:-8
- shilling:-3
- shin:-3
+ shelter:-3
+ shes:14
+ shield:-16
+ shift:-13
+ shin:2
  shine:-4
- shins:-4
- shiny:-6
- ship:-7
- shirt:2
- shoe:5
- shoebox:-11
- shoes:-9
- shook:1
- shop:-14
- shops:-11
- short:2
+ shins:-9
+ shiny:4
+ ship:-11
+ shirt:7
+ shoe:3
+ shoebox:-10
+ shoes:-10
+ shook:2
+ shop:-20
+ shopp:-4
+ shops:-9
+ short:-4
  shorten:-6
- shot:12
- should:-8
- shoulder:-12
+ shot:-1
+ should:-10
+ shoulder:-14
  shout:-4
- show:1
- shower:-2
- shows:-12
+ show:-3
+ shower:1
+ shown:-3
+ shows:-9
  shrank:-7
- shred:9
- shut:10
- si:-7
- sich:10
- sick:-9
- side:1
- sides:-10
- sie:1
+ shred:11
+ shut:14
+ si:-6
+ sich:15
+ sick:-6
+ side:-1
+ sides:-9
+ sideway:-3
+ sie:3
  siev:-3
- sieve:4
- sign:-9
- signal:-3
- silicone:-14
+ sieve:-5
+ sign:-10
+ signal:-5
+ silicone:-11
  silk:-6
- sill:-4
- silly:-7
- simp:-3
- simple:-6
- sin:7
- since:16
- sind:13
+ sill:-6
+ silly:-9
+ simp:-7
+ simple:-7
+ sin:8
+ since:15
+ sind:6
  sing:10
  single:-3
- sink:-3
- sinks:-2
- sip:2
- sipp:1
- sister:-3
- sit:-11
- sits:4
- sitt:-1
+ sink:-6
+ sip:5
+ sister:1
+ sit:3
+ sits:-2
+ sitt:1
  six:-8
- sixteen:-7
- sixty:3
- ski:-6
- skimm:-3
- skip:-4
- skipp:-4
- skull:-2
+ sixteen:-8
+ sixty:-3
+ sized:-7
+ ski:-4
+ skimm:-5
+ skinny:-1
+ skip:-3
+ skipp:-3
+ skull:-3
  slab:-6
- slabs:-8
- sleep:-12
+ slabs:-5
+ slapp:-3
+ sleep:-15
  sleev:-6
- sleeve:-2
- slept:-11
- slic:2
- slice:6
- slid:3
- slight:-8
- slime:1
- slimy:-4
- slip:-4
+ sleeve:-3
+ slept:-8
+ slic:-8
+ slice:2
+ slick:3
+ slid:-5
+ slight:-5
+ slime:-3
+ slimy:-1
  slipp:13
  slipper:12
- slopp:8
- slow:-8
+ slippery:-7
+ slopp:6
+ slow:-6
  slush:-11
- small:-8
+ small:-12
  smart:9
- smear:-8
+ smear:-6
  smel:-8
- smell:-9
+ smell:-5
+ smelt:-3
  smok:11
- smoke:-3
- smooth:5
- smudge:-2
- snapp:1
- sneez:10
- sneeze:-11
- sniff:1
- snow:-6
- so:-18
- soak:5
+ smoke:-12
+ smooth:4
+ smudge:-5
+ snapp:5
+ sneez:16
+ sneeze:-13
+ sniff:5
+ snow:-11
+ so:-15
+ soak:6
  soap:2
- soaper:-7
- soapmak:-4
+ soaper:-12
+ soapmak:-2
  soaps:-16
- soapy:9
- sock:11
- socke:15
- socks:10
- soda:1
+ soapy:19
+ sock:9
+ socke:11
+ socks:13
+ soda:-5
  sodium:-2
- soduim:-4
- sofa:-2
- soft:-3
- softer:-14
- sohn:3
- soir:11
+ soduim:-5
+ sofa:8
+ soft:-4
+ softer:-9
+ sohn:-4
+ soir:7
  sold:-16
- soles:13
- solid:-7
- solution:-3
+ soles:11
+ solid:-10
+ solution:1
  some:7
- somebody:-16
- someone:-22
- someth:2
- somewhere:-4
- son:-2
- soon:3
- sooner:-6
- sore:-1
- sorry:-14
- sosa:2
- soude:-1
- sound:-17
- soup:-9
- sous:2
+ somebody:-11
+ someone:-16
+ someth:-6
+ somewhere:-7
+ sooner:-5
+ sore:4
+ sorry:-16
+ sort:-3
+ sosa:3
+ soude:-3
+ sound:-10
+ soup:-11
+ source:-2
+ sous:1
  south:-4
  soy:-8
- soybean:-3
- spa:1
- spaniel:4
- spare:-5
- spat:7
- spatula:16
+ soybean:-8
+ spaniel:-4
+ spare:-8
+ spat:10
+ spatula:10
  speak:-4
- speck:-8
- speed:-8
- spell:4
- spent:-3
- spice:-3
- spicy:-3
+ spearmint:-3
+ speck:-10
+ speed:-7
+ spell:3
+ spend:-4
+ spent:-2
+ spicy:-6
  spill:-2
  spilt:9
- spirit:-6
- spit:9
- spitt:17
+ spirit:3
+ spirulina:-11
+ spit:8
+ spitt:4
  splash:14
- splatter:10
- split:8
- splitt:9
- spoil:-4
- sponge:-8
- spoon:3
- spoonful:-1
- spot:-2
- spots:-4
- spr:-10
- spray:10
- spread:-7
- spreadsheet:-9
- sprig:-7
- sprinkl:-10
- sprinkle:-3
- spritz:11
- spritzer:17
- square:-6
+ splatter:7
+ split:11
+ splitt:8
+ spoil:-3
+ sponge:-11
+ spoon:5
+ spoonful:-2
+ spot:1
+ spots:-3
+ spr:-8
+ spray:4
+ spread:-2
+ spreadsheet:-8
+ sprig:-10
+ sprinkl:-11
+ sprinkle:-4
+ spritz:9
+ spritzer:8
+ square:-3
  squash:3
- squeak:-3
- squirt:15
- st:-8
- stag:-3
+ squeak:-11
+ squirt:5
+ st:-7
  stage:-2
- stain:-8
- stainles:-4
- stair:-12
- stall:-8
- stamp:-19
- stand:-10
- standard:-11
- stank:11
- start:2
+ stain:-10
+ stainles:-13
+ stair:-10
+ stall:-5
+ stamp:-12
+ stand:-11
+ standard:-10
+ start:1
  static:-9
- stay:-10
- stays:-10
- steam:-3
- stearic:-2
- stearin:-8
- steel:-10
+ stay:-15
+ stays:-9
+ steam:-2
+ stearin:-10
+ steel:-12
  steep:-4
  stelle:4
  step:3
- stepp:-5
- steps:-7
- stick:-6
- stickblend:-3
- stiff:-10
+ stepp:-4
+ steps:-10
+ stick:-10
+ stickblend:-5
+ sticker:3
+ sticky:1
+ stiff:-3
  still:2
- sting:7
- stink:-13
+ sting:9
+ stink:-11
  stir:-7
- stirr:2
- stirs:-6
- stock:-12
- stole:-4
- stomach:13
- ston:-3
- stone:-2
- stood:-5
- stool:16
- stop:6
- stopp:-10
- stops:6
+ stirs:-7
+ stock:-4
+ stole:1
+ stomach:11
+ ston:-6
+ stone:2
+ stood:-4
+ stool:17
+ stop:-1
+ stopp:-16
+ stops:2
  store:-7
- storm:-15
- story:-12
- stout:-16
- stove:-2
- str:3
+ storm:-11
+ story:-6
+ stout:-7
+ stove:-3
+ str:4
  straight:-2
- strainer:-3
- strange:3
- stranger:-3
+ strain:-3
  strap:3
- straw:-2
- strawberry:-4
- streak:9
+ straw:-5
+ strawberry:-5
  stream:10
- street:-3
- strength:-10
- string:-2
- strip:7
- stripe:13
- stripp:-8
- strong:-1
- student:3
- stuff:-1
- stunden:5
- stupid:6
- subject:-6
- such:3
- suck:8
- suet:-9
- suis:20
- suit:-8
- sum:-12
- summer:-10
- sums:-3
- sun:-7
- sunburn:1
- sunburnt:8
- sunday:-10
- sunflower:-1
- sunflwer:-6
- super:1
- superfat:-16
- supermarket:-5
- supervisor:-5
+ street:-5
+ strength:-4
+ strict:-3
+ string:-3
+ strip:9
+ stripe:10
+ stripp:-4
+ strong:-2
+ stronger:-3
+ student:4
+ stuff:-4
+ stunden:4
+ stupid:8
+ style:-3
+ subject:-5
+ such:2
+ suck:3
+ sudden:-4
+ suet:-6
+ sugar:3
+ suis:10
+ suit:-3
+ sum:-4
+ summer:-11
+ sums:-7
+ sun:-3
+ sunburn:-4
+ sunburnt:5
+ sunday:-11
+ sunflower:1
+ sunflwer:-8
+ super:4
+ superfat:-25
+ supervisor:-6
  supp:-3
- supper:10
- supplier:-5
- suppos:-7
- suppose:-7
+ supper:4
+ supplier:-6
+ suppos:-6
+ suppose:8
  sur:2
  sure:-8
- surface:-4
- surgra:-14
- surprise:-1
- suspect:-5
- swallow:7
- swap:-15
- swapp:-12
- swear:-6
- sweat:2
- sweaty:4
- sweep:-8
- sweet:-7
- swell:10
+ surface:10
+ surgra:-18
+ surprise:-4
+ suspect:-3
+ swallow:2
+ swap:-11
+ swapp:-6
+ swear:-11
+ sweat:-1
+ sweaty:3
+ sweep:-16
+ sweet:-9
+ swell:4
  swept:-5
- swig:9
- swimm:-9
- swirl:-11
- switch:-6
- swollen:7
- swore:-6
- t:-12
- ta:-7
- tab:-3
- tabl:-10
- tablespoon:2
- tack:2
- taffy:10
- tag:-10
- tail:3
- tak:-9
- take:2
- taken:8
- takes:-22
+ swig:7
+ swimm:-4
+ swirl:-19
+ switch:5
+ swollen:27
+ swore:-11
+ t:-8
+ ta:-10
+ tab:-2
+ tabl:-11
+ table:-3
+ tablespoon:-2
+ tablet:-5
+ tack:-1
+ taffy:5
+ tag:-9
+ tail:-2
+ tak:-10
+ take:-3
+ takes:-18
  tale:-4
- talk:-8
- tall:-3
+ talk:-2
+ tall:-1
  tallow:-4
- tan:-3
- tank:-4
- tape:-14
+ tan:-6
+ tank:-5
+ tap:3
+ tape:-8
  taped:-3
- tapp:8
+ tapp:6
  tar:-3
- tare:-10
+ tare:-11
  tared:-3
- target:-4
- tast:2
- taste:6
- tattoo:-11
+ target:-8
+ tast:-1
+ tattoo:-9
  taught:-10
- tbsp:-2
- td:-7
- tea:5
- teach:-8
- teacher:-9
- team:-12
- tear:1
- tears:-6
- teaspoon:3
- technical:-6
+ tbh:-3
+ tbsp:-1
+ td:-10
+ tea:2
+ teach:-10
+ teacher:-3
+ team:-6
+ tear:2
+ tears:-7
+ teaspoon:-2
+ technical:-3
  teenage:-3
- teenager:-2
- tel:-4
- tell:-7
- tells:-8
- temp:-8
- temperatur:-3
- temperature:-13
- temps:-7
- ten:-4
- tender:3
- tengo:7
- tenth:-10
- term:-2
- terrible:-5
- terrier:-12
- test:-11
- tester:-6
- tests:-7
- tete:-9
+ teeth:-7
+ tel:-2
+ telephone:-3
+ tell:-2
+ tells:-10
+ temp:-6
+ temperature:-12
+ temps:-6
+ ten:-13
+ tender:13
+ tengo:3
+ tenia:-1
+ tenth:-6
+ term:-3
+ terrace:-3
+ terrible:-4
+ terrier:-10
+ test:-14
+ tester:-4
+ tests:-10
+ tete:-5
+ text:3
+ texture:-6
  than:-12
- thank:-21
+ thank:-17
  that:-5
- thats:11
- the:-2
- their:4
+ thats:5
+ the:-3
+ their:3
  them:-6
- ther:18
- there:12
- therefore:-6
- therell:-11
- thermometer:-4
- these:-8
- they:4
- theyd:-3
- theyre:-4
- theyve:9
- thick:-5
- thicken:-10
- thickener:-4
- thicknes:-10
+ then:-6
+ ther:8
+ there:11
+ therefore:-3
+ therell:-1
+ thermometer:-2
+ these:-9
+ they:9
+ theyd:-7
+ theyve:7
+ thick:-2
+ thicken:-11
+ thickener:-7
+ thicker:-3
+ thicknes:-8
  thigh:14
- thin:-4
- thing:-11
- think:-7
- third:-6
- thirsty:-10
- thirteen:-7
- thirty:-9
- this:2
- those:-14
- though:-2
+ thin:1
+ thing:-16
+ think:-5
+ thinn:-3
+ third:4
+ thirsty:1
+ thirteen:-10
+ thirty:-12
+ this:4
+ those:-18
+ though:-8
  thought:8
- thread:-11
- three:4
- threw:5
+ thousand:-2
+ thread:-10
+ three:-3
+ threw:9
  throat:1
- throbb:-2
- through:-1
- throw:-1
- thrown:-2
+ throbb:-3
+ through:2
+ throw:-3
+ thrown:1
  thru:8
- thumb:6
- thumbprint:-4
- thump:7
- thx:-11
- tick:4
+ thumb:5
+ thump:3
+ thursday:7
+ thx:-8
+ tick:2
  ticks:-3
- tidi:-7
+ tidi:-3
  tidy:-3
- tied:-9
- tiene:2
- tight:-6
- til:-5
+ tied:-5
+ tiene:5
+ tight:-4
+ til:-4
  tiles:-7
- till:-3
- tilt:-5
- time:-2
- timer:-9
- times:-1
- tin:-18
- ting:8
+ till:-1
+ tilt:-9
+ time:4
+ timer:-7
+ times:-3
+ tin:-16
+ ting:-1
  tingl:4
- tins:-11
- tiny:8
- tip:16
- tipp:-7
- tips:7
- tired:-3
- tissue:11
- titanium:-3
- title:-3
- to:-5
+ tingle:4
+ tins:-7
+ tiny:6
+ tip:12
+ tipp:-10
+ tips:4
+ tired:-5
+ tissue:10
+ titanium:-5
+ title:-5
+ to:-4
  toast:-10
- tocar:-2
- tochter:10
- today:-2
- toddler:3
+ tocar:-1
+ tochter:5
+ today:-8
+ toddler:2
  todo:-2
- toe:3
- toes:-3
- toffee:6
- together:-14
- told:-11
- tomato:-5
- tombee:9
- tomo:10
- tomorrow:5
+ toe:4
+ toes:2
+ toffee:2
+ together:-11
+ told:-12
+ tom:5
+ tomato:-4
+ tombee:14
+ tomo:9
+ tomorrow:2
  tone:-3
- tongue:8
- tonight:-1
- too:-9
- took:3
+ too:-3
+ took:7
  tools:-12
  toothpaste:8
  top:-13
- topp:-5
+ topp:-4
  tops:5
- torch:-6
+ torch:-7
  torn:-5
  total:-8
- touch:-2
- touche:12
- tournesol:-6
+ touch:-3
+ touche:8
+ tournesol:-3
  tousse:3
- toute:10
- towel:-1
- tr:-7
- trac:-8
- trace:-8
- track:-3
- tractor:-6
- trago:15
- train:7
+ tout:1
+ toute:11
+ towel:-9
+ tr:-8
+ trac:-11
+ trace:-21
+ tractor:-7
+ trago:10
+ train:-2
+ translucent:1
  transparent:17
- traver:-2
+ traver:-1
+ tray:6
  trays:-7
- treasurer:-6
- treat:8
- tree:-4
- trees:-6
- tres:11
- trial:-5
- trick:2
- tried:10
+ treasurer:-3
+ treat:7
+ tree:1
+ tres:13
+ trial:-11
+ trick:6
+ tried:-1
  tries:-7
- trimming:-3
- tripl:-5
- tripp:7
- trois:8
- trop:-6
- tropfen:10
- trouser:6
- true:-5
- trust:-19
- truth:-4
- try:-6
- tsp:-8
- tub:-5
- tube:3
- tubes:-5
- tubs:-11
- tue:-3
- tuesday:2
- tummy:14
- tun:20
- turmeric:-7
- turn:6
- turns:-13
- tut:10
- tutor:-4
- twelve:-3
- twenty:-6
- twice:9
- two:5
- ty:-15
- type:6
- typed:-12
- typo:-7
+ trimming:2
+ tripl:-4
+ tripp:12
+ trois:17
+ trop:2
+ tropfen:7
+ trouble:-3
+ trouser:7
+ true:-9
+ trust:-10
+ truth:-5
+ try:-8
+ tsp:-11
+ tub:-4
+ tube:-3
+ tubes:-10
+ tubs:-13
+ tue:-5
+ tuesday:-3
+ tummy:3
+ tun:9
+ tunnel:-6
+ turmeric:-6
+ turn:9
+ turns:-6
+ tut:11
+ tutor:-5
+ twelve:3
+ twenty:-12
+ twice:3
+ two:-2
+ ty:-16
+ typ:4
+ type:-3
+ typed:-13
+ typical:-3
+ typo:-9
  typos:-5
- u:-3
- uber:14
- uberfettung:-6
+ u:-5
+ uber:13
+ uberfettung:-5
  ubers:10
- uf:-9
+ uf:-12
  ugh:-3
- ugly:-10
- uh:3
+ ugly:-11
+ uh:7
  ul:-9
- ultramarine:-5
- um:8
- un:-1
- una:3
- unchang:7
- uncle:-16
+ ultramarine:-7
+ um:10
+ un:-5
+ una:6
+ unchang:11
+ uncle:-14
  uncur:11
- und:-7
- under:4
+ under:11
  underneath:5
- underside:8
- understand:-3
- undilut:20
- undissolv:-3
- une:10
- unicorn:-12
- units:-10
- unmold:5
- unmould:4
- unscent:-10
- unterarm:4
- until:4
- update:3
- upside:-5
- urgent:12
- us:-8
- usable:-10
- usado:-3
+ underside:9
+ understand:-4
+ undilut:11
+ undissolv:-5
+ une:6
+ unicorn:-8
+ units:-4
+ unmold:3
+ unmould:-8
+ unrefin:-3
+ unscent:-8
+ unterarm:5
+ until:3
+ up:-4
+ update:-3
+ upside:-3
+ urgent:9
+ us:-5
+ usable:-9
+ usado:-5
  use:-21
- used:-12
- useful:-8
- uses:-21
- using:11
- usual:2
- v1:-10
- v2:-8
- v3:-7
- v4:-7
+ used:-17
+ useful:-4
+ uses:-11
+ using:-13
+ usual:-7
+ v1:-9
+ v2:-11
+ v3:-5
+ v4:-4
  van:-7
- vanilla:-9
- vapeur:5
- vapor:-3
- vapour:2
- varnish:-7
- vaseline:3
+ vanilla:4
+ vapeur:4
+ vapor:-4
+ vapour:-1
+ varnish:-6
+ vaseline:-10
  vaso:8
- veces:-6
- vegetable:-9
- vent:-12
- veo:11
- verbrannt:12
- verdict:-6
+ veces:-4
+ vegan:-3
+ vegetable:-4
+ vent:-2
+ veo:9
+ verbena:-3
+ verbrannt:14
+ verdict:-7
  verify:-7
- verschluckt:12
- verse:1
- version:-7
- very:2
- vet:1
+ verschluckt:10
+ verse:-1
+ version:-6
+ very:-3
+ vet:2
  veteran:-6
- video:-11
- viel:-9
- village:-5
- vinegar:10
- virgin:-4
- visage:7
- visit:-4
- visitor:-4
- vite:-6
- voice:9
- volcano:2
- voll:-2
- volume:-5
- volunteer:-12
- vom:19
- vomit:7
- von:5
- vous:-11
- w:8
- waist:-12
- wait:-7
- wake:8
+ video:-13
+ viel:-5
+ village:-6
+ vinegar:15
+ visage:15
+ visit:-3
+ visitor:-3
+ vite:-8
+ voice:7
+ volcano:3
+ voll:6
+ volume:-10
+ volunteer:-15
+ vom:12
+ vomit:11
+ von:1
+ vous:-9
+ w:7
+ waist:-10
+ wait:-11
+ wake:3
  wakes:4
- walk:3
- wall:-8
- walnut:-20
- wann:-6
- want:-14
- wants:-12
- war:-1
- wardrobe:-6
- warn:-18
+ walk:-8
+ wall:-16
+ walnut:-11
+ wann:-10
+ want:-12
+ wants:-13
+ wardrobe:-5
+ warm:7
+ warn:-1
  was:3
- wash:1
- wasnt:-11
- wasp:-7
- wasps:-4
- wasser:-7
- waste:-6
- watch:-8
- water:7
- watery:2
- watr:-4
- watter:-13
- waxed:-4
- waxy:4
- we:1
- wear:-3
- wears:-10
- weather:-9
- wed:-5
- wedd:4
- wednesday:-3
- week:4
- weekend:-8
- weeks:-23
- weep:1
- weeps:9
+ wash:-10
+ wasnt:-6
+ wasp:-8
+ wasser:-12
+ waste:-9
+ watch:-7
+ water:9
+ watery:-7
+ watr:-5
+ watter:-14
+ wax:-11
+ waxed:-7
+ waxy:-2
+ way:-5
+ ways:-1
+ we:3
+ wear:-7
+ wears:-11
+ weather:-7
+ website:-3
+ wed:-6
+ wedd:8
+ wednesday:-6
+ week:-10
+ weekend:-11
+ weeks:-20
+ weep:5
+ weeps:4
  weg:-1
- weh:10
- weigh:-13
- weight:-11
- weird:11
- weiss:12
- welcome:-8
- weld:-3
- well:-11
- welli:-4
- wenn:-11
- went:3
+ weh:11
+ weigh:-20
+ weight:-14
+ weird:19
+ weiss:9
+ welcome:-9
+ well:-4
+ welli:-8
+ wenn:-12
  were:1
- wet:9
- weve:-14
- what:-5
- whatever:-7
- whats:-14
+ wet:6
+ weve:-15
+ what:4
+ whatever:-5
+ whats:-12
  whatsoever:-3
- wheel:-11
- wheez:11
- wheeze:6
- whenever:1
- where:5
- whether:-12
- which:-20
- whichever:-3
- while:-4
+ wheel:-4
+ wheez:7
+ wheeze:9
+ when:1
+ whenever:5
+ where:11
+ whether:-10
+ which:-18
+ whichever:-7
+ while:-6
  whipp:3
- whisk:3
- white:14
- whiter:-5
- who:6
+ whisk:-2
+ white:12
+ whiter:-2
+ whitish:-3
+ who:-7
+ whod:-3
  whoever:-7
- wholesaler:-6
- whom:-4
- whose:-3
- why:1
- wide:-6
- width:-6
- wie:-3
- wife:-3
- will:-11
- wind:-9
- window:4
- windowsill:-6
- windy:-5
- wine:8
- wing:-4
+ wholesaler:-5
+ whom:-3
+ whose:-2
+ why:-8
+ wide:-5
+ width:-8
+ wie:-7
+ wife:-2
+ will:-15
+ wind:-7
+ window:-1
+ windowsill:8
+ windy:-4
+ wine:9
+ wing:-3
  wins:-11
- winter:-13
+ winter:-10
  wip:4
- wipe:2
  wiped:9
- wird:-9
- wire:-6
- wise:-18
+ wird:-12
+ wire:-16
+ wise:-7
  wish:-4
  with:-3
- within:-8
- without:-2
- wk:-8
- wks:-2
+ within:-12
+ without:-9
+ wk:-4
+ wks:-6
  wobb:12
- wobbl:3
- wochen:-3
+ wobbl:5
  woke:4
- wollte:-6
- woman:5
- women:-6
- wonder:-10
+ wollte:-4
+ woman:9
+ women:-4
+ wonder:-6
  wonky:-3
- wont:15
- wood:-5
- wooden:-15
- wool:3
- word:-4
- words:-9
- wore:-1
- work:-1
- works:-11
- worksheet:-3
- workshop:1
- worktop:-2
- worri:6
- worry:-2
- worse:6
- worst:-5
- worth:-8
- would:-15
- wouldnt:-13
- wow:2
+ wont:11
+ wood:-2
+ wooden:-14
+ wool:-3
+ word:-8
+ words:-5
+ wore:-4
+ work:-5
+ works:-9
+ worktop:-5
+ worri:4
+ worry:1
+ worse:9
+ worst:-2
+ worth:-3
+ would:-16
+ wouldnt:-6
+ wow:-4
  wrap:-8
- wrapper:-4
- wreck:-3
- wrink:2
- wrinkl:-2
- wrist:16
- writ:-15
- write:-10
- written:-6
- wrong:-15
- wrote:-20
- x2:-5
- x:-11
- y:11
- ya:-8
- yall:-4
- yard:-7
- year:-8
- years:-7
- yellow:2
- yellowish:7
- yes:5
- yesterday:9
- yet:-13
- yeux:-9
- yield:-7
- yo:3
- yoghurt:-6
- yogurt:-6
- you:-6
- youd:-18
- youll:-6
+ wrapp:-2
+ wrapper:-3
+ wreck:-7
+ wrink:4
+ wrinkl:1
+ wrist:8
+ writ:-14
+ write:-2
+ written:-7
+ wrong:-9
+ wrote:-16
+ x2:-7
+ x:-16
+ y:6
+ ya:-7
+ yall:-7
+ yard:-3
+ year:-14
+ years:-10
+ yellow:3
+ yellowish:14
+ yes:3
+ yesterday:12
+ yet:-8
+ yeux:-7
+ yield:-5
+ yo:-1
+ yoghurt:-11
+ yogurt:-9
+ yolk:-3
+ you:-5
+ youd:-8
+ youll:5
  young:-9
- youngest:4
  your:-4
- youre:-6
- yours:-7
- yourself:-1
- youve:3
- yr:2
- yrs:-7
- zap:-12
- zapp:-3
- zappy:-12
- zaps:-16
- zero:-6
+ youre:-7
+ yours:-11
+ yourself:-3
+ youve:-9
+ yr:12
+ yrs:-6
+ zap:-7
+ zapp:-6
+ zappy:-8
+ zaps:-12
+ zero:-10
  zu:-8
- zum:-4
- £0:-5
- £1:-4
- £3:-7
- £4:-8
+ zum:-9
+ zwei:-1
+ £0:-9
+ £1:-5
+ £3:-5
+ £4:-7
  £9:-4
- °c:-11
- °f:-4
- ·:-4
- ¿la:-7
- ¿que:-10
- ¿se:-7
- –:-17
- —:-23
- •:-18
- €:-6
- →:-10
- ☐:-9
---:5
--A:-1
--B:24
--C:-3
--D:8
--E:5
--F:-8
--G:-14
--H:7
--I:2
--J:14
--K:5
--L:11
--M:1
--N:-4
--O:7
--P:5
--Q:-1
--R:6
--S:-5
--T:19
--V:-3
--W:6
--Y:-4
+ °c:-15
+ °f:-12
+ ¿la:-5
+ ¿que:-6
+ ¿se:-6
+ –:-14
+ —:-14
+ •:-5
+ €:-8
+ →:-12
+ ☐:-6
+--:7
+-:1
+-A:5
+-B:16
+-C:-2
+-D:2
+-E:6
+-F:-11
+-G:-15
+-H:14
+-I:8
+-J:12
+-K:9
+-L:8
+-M:3
+-N:-8
+-O:8
+-P:-2
+-Q:-6
+-R:11
+-S:-12
+-T:13
+-V:-1
+-W:3
+-Y:-6
 -b:1
 -d:7
--f:-2
--g:2
--h:8
--i:-1
--j:-8
--k:-5
+-g:1
+-h:7
+-i:-3
+-j:-2
+-k:-1
 -l:-2
--m:1
--n:6
--o:7
--p:-4
--q:3
+-m:9
+-n:10
+-o:2
+-p:5
+-r:-2
 -s:-4
--t:4
--u:-3
--v:-4
--y:-6
--z:-3
-A-:-5
-A:6
-AA:3
-AC:5
+-u:-2
+-v:-3
+-w:1
+-y:-8
+A-:1
+A:5
+AA:4
+AC:4
+AD:-1
 AE:10
-AG:-9
-AH:-5
-AI:7
-AK:2
-AM:-14
+AF:7
+AG:-7
+AH:-4
+AI:5
+AK:7
+AL:-2
+AM:-5
 AN:2
-AO:3
-AP:8
-AQ:1
-AR:11
-AS:2
-AT:3
-AV:-4
-AW:4
-AY:9
+AO:2
+AP:7
+AQ:7
+AR:10
+AS:4
+AT:4
+AV:-1
+AW:2
+AY:12
 Ab:3
 Af:-3
-Ag:3
-Ah:-17
-Ai:1
-Aj:-25
-Ak:-4
-Al:8
-Am:5
-An:7
-Ao:9
-Ap:-2
+Ag:10
+Ah:-15
+Ai:3
+Aj:-16
+Ak:-2
+Al:6
+Am:9
+An:4
+Ao:7
+Ap:-1
 Aq:12
-Ar:5
-As:2
+Ar:2
+As:-3
 At:2
 Au:11
-Av:1
-Aw:10
-Ay:3
+Av:-1
+Aw:7
 Az:2
-B-:-1
-B:17
+B-:1
+B:18
 BA:17
 BB:5
-BK:10
-BO:15
-BV:5
-Bf:-12
-Bi:3
-Bo:-6
-Bp:2
-Bt:-5
-Bw:2
+BK:4
+BO:9
+BV:9
+Bf:-11
+Bi:6
+Bo:-4
+Bt:-1
+Bw:3
 Bz:9
-C:4
-CA:8
-CC:-1
-CD:14
-CE:-12
-CF:-8
-CG:3
-CH:-3
-CI:-6
+C-:-4
+C:3
+CA:5
+CB:-2
+CC:-7
+CD:15
+CE:-9
+CF:-5
+CG:5
+CH:1
+CI:-4
 CK:6
-CL:10
-CM:-9
-CN:6
-CO:-6
-CP:-9
-CQ:9
-CR:13
-CS:4
-CV:-4
-CW:-13
-CY:9
-Cb:8
-Cd:7
-Cf:-7
-Ch:16
-Cj:-13
+CL:9
+CM:-13
+CN:5
+CO:-9
+CP:-5
+CQ:7
+CR:16
+CS:7
+CV:-7
+CW:-9
+CY:8
+Cb:7
+Cd:5
+Cf:-8
+Ch:13
+Ci:3
+Cj:-2
 Ck:7
-Cl:-3
-Cm:5
-Cn:-1
-Co:-3
-Cp:13
-Cq:-10
-Cr:1
-Cs:-3
-Ct:7
-Cv:-5
-Cw:-17
-D-:-5
+Cl:-4
+Cm:7
+Cn:-9
+Cp:6
+Cq:-12
+Cs:-5
+Ct:5
+Cv:-4
+Cw:-5
+Cz:-10
+D-:-1
 D:13
 DA:16
 DD:13
-DO:-2
-DQ:6
-DS:2
-Db:7
-Di:14
-Dk:9
-Do:-2
-Dp:10
-Dq:10
-Dt:10
-Dw:-5
-Dz:-2
-E-:-7
-E:14
-EA:2
-EC:7
-EE:-8
-EF:-10
-EH:13
-EN:-1
-EO:3
+DO:-8
+DQ:8
+DS:4
+Db:17
+Di:9
+Dk:13
+Do:-7
+Dp:18
+Dq:7
+Dt:12
+Dw:-1
+Dz:-1
+E-:-2
+E:16
+EA:4
+EC:6
+EE:-5
+EF:-7
+EH:12
+EN:1
 EP:-11
-EQ:-1
-ER:15
-ES:5
-ET:13
-EV:22
-EW:8
+EQ:3
+ER:19
+ES:3
+ET:6
+EV:12
+EW:13
 Ef:-16
-Eh:13
-Ei:12
-El:18
-Eo:-11
+Eh:10
+Ei:15
+El:4
+Eo:-14
+Ep:6
 Eq:2
-Er:-5
-Et:-6
-Ev:2
-Ew:-10
-Ez:4
-F-:-8
+Er:-2
+Et:-9
+Ev:-3
+Ew:-7
+Ez:1
+F-:-1
 F:-4
-FC:-6
-FD:1
-FE:-3
-FL:-8
-FM:-12
-FN:-11
-FO:-19
-FP:-7
-FQ:2
-FS:-8
+FA:3
+FC:-10
+FD:-3
+FE:-2
+FL:-4
+FM:-15
+FN:-16
+FO:-15
+FP:-9
+FS:-4
 FW:-12
-Fb:5
-Ff:-12
-Fi:-9
-Fj:-10
-Fk:-5
-Fo:-3
+Fb:7
+Ff:8
+Fi:-12
+Fj:-6
+Fk:-8
+Fo:-4
 Fp:-12
-Fq:-4
-Fr:-3
-Fs:-8
-Ft:-5
-Fv:-3
-Fw:7
-Fy:8
+Fq:-8
+Fr:-4
+Fs:-9
+Ft:-2
+Fv:-8
+Fw:5
+Fy:7
 Fz:-3
 G-:8
-G:-5
-GA:7
-GC:5
-GF:-9
-GG:9
-GL:11
-GM:-2
-GN:3
-GO:4
-GP:5
+G:-2
+GA:1
+GF:-4
+GG:6
+GL:4
+GM:-6
+GN:1
+GO:8
+GP:4
 GQ:2
-GR:11
-GS:-9
-GV:3
-GW:6
-GY:-3
-Gb:2
-Gf:-1
-Gi:-8
-Gj:8
-Gl:-2
-Go:2
-Gp:6
-Gq:-2
-Gr:-2
-Gt:-3
-Gv:7
-Gw:-1
-Gz:5
-H-:1
-H:10
+GR:10
+GS:-5
+GV:4
+GW:11
+GY:-6
+Gb:3
+Gf:4
+Gi:-2
+Gj:13
+Gl:-7
+Go:-5
+Gp:14
+Gq:-1
+Gr:-3
+Gt:-9
+Gv:6
+Gw:1
+Gz:2
+H-:11
+H:14
 HA:11
-HE:-1
-HH:10
+HE:-6
+HH:13
 HI:8
-HM:-8
-HN:-1
-HO:3
+HM:-1
+HN:-2
 HP:1
-HQ:4
-HS:4
-HT:13
-HV:8
-HW:20
-HY:7
-Hb:12
-Hf:1
-Hh:6
+HQ:-4
+HS:7
+HT:6
+HV:11
+HW:9
+HY:10
+Hb:6
+Hf:-6
+Hh:8
 Hi:-16
-Hj:10
-Hn:3
-Ho:-6
-Hp:-3
-Hq:8
-Hr:8
-Ht:-12
-Hw:-16
+Hj:-7
+Hn:4
+Ho:-4
+Hp:-5
+Hq:10
+Hr:5
+Ht:-7
+Hw:-4
 Hz:6
-I:-9
-IA:-12
+I-:-1
+I:-12
+IA:-9
 IC:-4
-IO:-1
-IP:-9
-IQ:-3
-IS:-1
-IW:-3
-Ib:-4
-If:-1
-Ii:-8
-Io:-4
-Ip:7
-It:-7
-Iw:-11
+IO:-5
+IP:-7
+IQ:-1
+IS:-4
+IW:-11
+Ib:-10
+If:1
+Ii:-6
+Io:-6
+Ip:3
+It:-5
+Iw:-3
 Iz:-12
-J-:3
+J-:5
 J:8
-JO:-3
-JP:8
-JS:-5
-Jo:-2
-Jt:11
-Jz:5
-K-:6
+JO:-9
+JP:4
+JS:-1
+Jt:18
+Jz:7
+K-:11
 K:10
-KA:13
-KE:7
-KK:7
-KN:5
-KO:-3
-KP:17
-KQ:6
+KA:19
+KE:6
+KK:11
+KN:4
+KO:-2
+KP:8
+KQ:7
 KS:-3
-KT:7
-KV:8
-KW:-3
-Kb:17
-Kf:-7
-Kh:2
-Ki:-4
-Kp:10
-Kr:5
-Kt:4
-Kw:-6
-Kz:-4
-L-:-16
-L:13
-LA:5
-LC:-4
-LG:-7
-LN:-8
-LO:-3
-LP:-3
-LQ:1
-LS:12
-LW:-5
-LY:-8
+KT:3
+KV:10
+KW:3
+Kb:19
+Kf:-8
+Kh:3
+Ki:-3
+Ko:1
+Kp:15
+Kr:7
+Kt:6
+Kw:-5
+Kz:-5
+L-:-4
+L:12
+LA:10
+LC:-8
+LG:-5
+LN:3
+LO:-8
+LP:-4
+LQ:-2
+LS:16
+LW:-3
+LY:-5
+Lb:2
 Lf:3
-Lh:10
-Li:-5
-Lk:13
-Lo:-2
-Lp:19
-Lq:3
+Lh:5
+Li:-8
+Lk:17
+Lo:-5
+Lp:5
+Lq:4
 Lr:8
-Lt:4
-Lw:-1
+Lt:7
+Lw:-7
 Lz:1
-M-:-10
-M:-2
-MA:-18
+M-:-9
+M:-5
+MA:-15
 MC:-8
 MD:4
-ME:-10
-MF:-13
-MG:-6
-MH:-4
-MK:-4
-MM:-7
-MN:6
-MO:-3
-MP:-4
-MQ:-6
-MR:3
-MS:-1
+ME:-8
+MF:-16
+MG:-8
+MH:-3
+MK:-3
+MM:-8
+MN:4
+MO:-1
+MP:-2
+MQ:-12
+MS:-2
 MV:-5
-MW:6
+MW:5
 Mb:3
-Md:-6
-Mf:-7
-Mh:-11
+Mf:-17
+Mh:-12
 Mi:-9
 Mj:7
 Mk:-3
-Ml:-7
-Mo:-10
-Mp:-8
-Mq:-1
+Ml:-4
+Mo:-6
+Mp:-11
+Mq:-3
 Mr:-16
-Mt:-5
-Mu:-21
-Mv:-6
-Mw:-1
-My:-9
-Mz:-5
-N-:-4
-N:-3
+Mu:-23
+Mv:-5
+Mw:-18
+My:-10
+Mz:-2
+N-:3
+N:-2
 NA:-6
-NC:-4
-ND:6
-NE:-12
-NF:-5
-NG:-4
-NH:-15
-NK:-6
+NC:-10
+ND:7
+NE:-14
+NF:-1
+NG:-6
+NH:3
+NK:-7
 NL:-3
-NM:-3
-NN:-13
-NO:-4
-NR:-12
+NM:-9
+NN:-20
+NO:-3
+NP:-6
+NQ:-1
+NR:-13
 NS:-14
-NT:6
-NV:-14
-NW:-19
-NY:-3
-Nb:-14
+NV:-17
+NW:-15
+NY:-4
+Nb:-13
 Nd:7
-Nf:7
-Ng:7
-Nh:-3
+Nf:3
+Ng:13
+Nh:-5
 Ni:-17
-Nk:-3
+Nj:5
 Nl:5
 Nm:-11
-Nn:15
-No:-8
-Np:-1
-Nq:-6
-Nr:-19
-Ns:-11
-Nt:-9
-Nu:-5
-Nv:11
-Nw:-2
-Ny:-8
-Nz:2
-O-:3
-O:2
-OA:-6
-OB:4
+Nn:9
+No:-10
+Np:-3
+Nq:-7
+Nr:-20
+Ns:-10
+Nt:-8
+Nu:-10
+Nv:10
+Nw:-5
+Ny:-12
+Nz:-2
+O-:-2
+O:5
+OA:-9
+OB:8
 OC:-3
-OD:17
-OE:14
-OF:-8
-OG:-7
-OH:1
+OD:15
+OE:13
+OF:3
+OG:-13
+OH:2
 OI:-5
-OJ:12
-OK:-1
-OL:10
+OJ:3
+OK:3
+OL:13
 OM:2
+ON:-1
+OO:2
 OP:10
 OQ:-2
-OR:3
-OS:-5
-OT:26
-OV:-3
-OW:2
-OY:9
+OR:1
+OS:-8
+OT:20
+OV:-4
+OW:1
+OY:2
 Ob:10
-Od:18
-Of:3
-Oh:3
-Oi:-5
-Ok:3
-Ol:5
-Om:-2
+Od:4
+Of:1
+Og:5
+Oh:1
+Oi:-2
+Oj:-1
+Ok:6
+Ol:10
+Om:-6
 On:1
-Oo:-3
+Oo:2
 Op:-10
-Oq:14
-Or:3
-Ot:4
-Ou:11
-Ov:-1
+Oq:16
+Or:7
+Ot:3
+Ou:5
+Ov:2
 Ow:-2
-Oz:-1
-P-:3
+P-:9
 P:9
-PA:1
-PC:3
-PE:-14
-PF:6
-PG:10
-PH:17
-PI:-3
-PJ:8
-PK:-3
-PL:1
-PM:4
-PN:-6
-PO:9
-PP:6
-PR:3
-PS:1
-PT:10
-PV:15
-PW:8
-PY:2
-Pb:-4
-Pf:-6
+PA:5
+PC:-1
+PE:-9
+PF:5
+PG:8
+PH:14
+PI:-7
+PJ:5
+PK:-1
+PL:4
+PM:11
+PN:-3
+PO:10
+PR:13
+PS:5
+PT:13
+PV:9
+PW:9
+Pf:-9
 Ph:11
-Pi:12
-Pj:-1
-Pk:-1
-Pl:3
-Pm:1
-Pn:4
-Po:6
-Pp:-6
-Pq:6
-Pr:12
-Pt:5
-Pu:13
-Pv:-1
-Pw:-12
-Py:-5
-Pz:2
-Q-:5
-Q:5
-QA:-3
-QC:-7
-QE:4
+Pi:13
+Pj:1
+Pk:1
+Pl:8
+Pn:6
+Po:1
+Pp:-1
+Pq:5
+Pr:8
+Pt:2
+Pu:8
+Pv:3
+Pw:-10
+Py:-7
+Pz:3
+Q-:4
+Q:1
+QA:-4
+QC:-5
+QD:-1
+QE:7
 QF:7
-QG:-6
-QH:-1
-QK:-9
-QL:1
-QM:-11
-QN:-2
-QO:3
-QP:-9
-QQ:-8
-QR:-1
-QS:-7
+QH:-2
+QI:-3
+QK:-2
+QL:7
+QM:-3
+QN:5
+QO:-2
+QP:-16
+QQ:-9
+QR:1
+QS:-10
 QT:10
-QV:-10
-QW:-1
-QY:-5
+QV:-7
+QW:-2
+QY:-7
 Qb:-9
-Qd:13
-Qf:-13
-Qg:7
-Qh:2
-Qi:-2
-Qj:8
-Ql:1
-Qm:17
-Qo:-2
-Qp:1
-Qq:-16
-Qr:2
-Qs:-13
-Qt:-10
-Qu:-5
-Qv:22
-Qw:7
-Qy:7
-Qz:-3
-R-:2
-R:14
-RA:-2
-RC:11
-RE:1
-RG:-1
-RH:10
-RL:6
-RN:7
-RP:10
-RQ:7
-RS:16
-RV:12
-RW:11
+Qd:11
+Qf:-15
+Qg:3
+Qh:-3
+Qi:-1
+Qj:2
+Qk:-4
+Ql:3
+Qm:11
+Qo:-8
+Qq:-22
+Qr:8
+Qs:-7
+Qt:-4
+Qu:-2
+Qv:9
+Qw:8
+Qy:1
+Qz:-6
+R-:3
+R:15
+RA:-5
+RC:7
+RE:4
+RG:-3
+RH:12
+RL:10
+RN:3
+RO:-4
+RP:11
+RQ:3
+RS:15
+RV:15
+RW:16
 RY:8
-Rb:3
-Rh:4
-Ri:-5
-Rk:7
-Rl:1
-Rm:-5
-Ro:-2
-Rp:1
-Rr:10
-Rt:4
-Rw:-16
+Rb:-1
+Rh:11
+Ri:-9
+Rk:13
+Rm:-3
+Ro:-3
+Rp:-1
+Rr:4
+Rt:6
+Rw:-10
 Rz:6
 S:-3
-SA:5
-SC:1
-SD:2
+SA:10
+SC:5
+SE:-5
 SF:-3
-SG:3
-SH:-8
-SK:1
-SL:8
-SM:3
-SN:5
-SO:-2
-SP:-4
-SQ:-11
-SR:15
-SS:16
-SW:-6
-Sb:12
+SG:-8
+SH:-10
+SL:3
+SM:4
+SN:-2
+SO:-1
+SP:-5
+SQ:-4
+SR:12
+SS:13
+SW:-7
+Sb:11
 Sf:-10
-Sh:-12
-Sj:-9
+Sh:-11
+Si:1
+Sj:-4
 Sk:7
-Sl:-4
-Sm:7
-So:4
+Sl:-9
+Sm:9
+So:3
 Sp:5
-Sq:1
-Sr:10
-St:4
-Su:-2
-Sw:-5
-Sy:-8
-Sz:-1
-T-:-4
-T:6
-TA:5
-TH:10
-TK:-2
-TO:16
-Th:11
-Ti:7
-Tp:16
-Tq:3
-Tt:9
-Tz:-2
-V-:8
-V:3
-VA:6
-VB:13
-VC:8
-VE:12
-VK:13
-VN:-7
-VO:1
-VP:12
-VS:-1
-VT:2
-VW:15
-Vf:-11
-Vi:1
-Vo:-7
-Vp:-4
-Vq:3
-Vr:8
-Vw:-7
+Sq:-1
+Sr:5
+St:3
+Su:-6
+Sw:-9
+Sy:-5
+Sz:-7
+T-:-3
+T:8
+TA:6
+TH:12
+TK:-3
+TO:18
+Th:29
+Ti:15
+To:3
+Tp:5
+Tq:4
+Tt:5
+Tz:-3
+V:2
+VA:11
+VB:8
+VC:7
+VE:10
+VK:10
+VN:-9
+VO:9
+VP:11
+VS:-10
+VW:17
+Vf:-12
+Vo:-5
+Vq:8
+Vr:6
+Vt:-2
+Vw:-2
 Vz:7
-W-:4
+W-:6
 W:2
-WA:5
-WC:7
-WE:3
-WF:-23
-WG:-1
+WA:2
+WC:6
+WE:5
+WF:-20
+WG:-3
 WH:1
-WL:3
-WM:-7
-WN:1
-WO:2
-WP:2
-WQ:-5
-WR:14
-WS:6
-WT:6
-WV:-3
-WW:-10
-WY:3
-Wb:-5
-Wf:-7
-Wh:-2
+WK:2
+WM:-11
+WN:5
+WO:6
+WP:-5
+WQ:-1
+WR:22
+WS:10
+WT:7
+WV:-1
+WW:-11
+WY:6
+Wb:-4
+Wf:-6
+Wg:-8
+Wh:2
 Wi:-1
 Wj:1
-Wl:8
-Wm:9
+Wk:-7
+Wl:7
+Wm:6
 Wo:6
-Wp:-9
-Wq:-8
-Wr:-6
-Wt:2
-Wv:13
-Ww:5
-Wz:6
+Wp:-7
+Wq:-7
+Wt:-2
+Wv:15
+Wz:4
 X:12
 XA:12
-Y-:-5
-Y:14
-YA:7
-YC:-5
-YN:8
-YO:-1
-YP:-4
-YQ:5
-YS:-10
-YW:11
+Y-:-7
+Y:12
+YA:3
+YC:-10
+YN:3
+YO:1
+YP:-8
+YQ:3
+YS:-4
+YW:9
 YY:-5
-Yf:-9
-Yh:10
-Yi:1
-Yl:-6
-Yo:6
+Yf:-13
+Yh:6
+Yi:4
+Yl:-9
 Yp:11
-Yr:12
-Yt:-6
-Yw:-3
-Yz:8
-any:-8
-b-:5
-b:7
-bA:14
-bE:12
+Yr:11
+Yt:-1
+Yw:-2
+Yz:9
+any:-10
+b-:11
+b:11
+bA:13
+bC:-3
+bE:10
 bG:7
-bH:7
-bK:15
-bN:16
-bO:-8
-bP:-8
-bQ:-1
-bR:-2
-bS:11
-bW:5
-bb:-5
-bf:-13
-bh:-2
-bi:11
-bj:-4
-bm:4
-bo:4
-bp:15
-bq:11
-br:15
-bt:2
-bw:-3
-bz:4
-d-:-2
-d:9
-dA:10
-dO:-4
-dQ:-4
-di:7
-dt:2
-dw:-8
+bH:2
+bK:11
+bN:11
+bO:-5
+bP:-7
+bQ:9
+bR:1
+bS:14
+bb:-7
+bf:-12
+bh:-4
+bi:13
+bj:-8
+bl:4
+bm:7
+bo:-2
+bp:13
+bq:12
+br:26
+bt:-3
+bw:-6
+bz:7
+d-:-3
+d:10
+dA:14
+dO:-3
+dQ:-3
+di:4
+dt:1
+dw:-10
 dz:8
-f-:1
-f:-7
-fC:-12
+f-:7
+f:-4
+fA:-1
+fC:-7
 fE:-13
-fF:-9
-fG:-3
-fH:-8
-fK:-4
-fM:-5
+fF:-6
+fG:-7
+fH:-9
+fK:6
+fM:-9
 fN:-13
-fO:-2
-fP:-3
-fQ:-6
-fR:11
-fS:-11
+fO:-6
+fP:-8
+fR:5
+fS:-8
 fV:-11
-fW:-11
-fY:-15
-fb:3
-ff:-16
-fg:-8
-fh:15
-fi:-2
-figures:-9
-fj:-2
-fl:-4
-fo:2
-fp:-13
-fq:-23
-fr:-1
-fs:-5
-ft:-3
-fu:9
-fw:-1
-fy:-5
-fz:-3
-g-:6
-gA:1
-gC:-8
-gE:2
-gN:-6
-gO:-4
-gP:-9
-gW:4
-gf:3
-gg:-16
-go:4
-gt:10
-gy:-15
+fW:-6
+fY:-11
+fb:8
+ff:-18
+fg:-9
+fh:13
+fi:-5
+figures:-4
+fl:-6
+fo:-1
+fp:-18
+fq:-17
+fr:-5
+fs:-10
+ft:5
+fu:3
+fv:-3
+fw:-2
+fy:-11
+fz:-10
+g-:7
+g:-3
+gC:-4
+gE:3
+gN:-12
+gO:-5
+gP:-8
+gW:5
+gf:-2
+gg:-7
+gl:-11
+go:2
+gy:-12
 gz:-12
-h-:10
-h:17
-hA:5
-hC:-3
-hE:-7
-hF:-12
-hG:-8
-hJ:8
-hK:-2
-hM:6
-hN:8
-hO:-2
+h-:7
+h:14
+hA:9
+hC:3
+hE:-16
+hF:-11
+hG:-6
+hH:-3
+hJ:12
+hK:-7
+hM:5
+hO:3
 hP:-2
-hQ:4
-hR:13
-hS:-3
-hT:-5
-hW:12
-hb:4
+hQ:14
+hR:6
+hS:-2
+hT:-8
+hW:14
+hb:10
 hf:-6
 hh:9
 hi:1
-hj:-6
-hn:5
-ho:-8
-hp:-9
-hq:8
-hr:-5
-ht:-1
+hj:-4
+hm:1
+hn:2
+ho:-2
+hp:-6
+hq:7
+hr:-2
 hu:4
-hw:-12
+hw:-13
 hz:-4
-i-:-4
-i:3
+i-:-3
+i:2
 iA:7
-iB:15
+iB:8
 iC:5
-iD:-5
-iE:11
-iF:-7
-iG:-4
-iH:-5
-iI:-5
-iJ:13
-iK:-4
-iL:-2
-iM:-3
-iN:2
-iO:6
-iP:6
-iQ:3
-iR:18
-iS:-6
-iT:8
-iV:2
-iW:4
-iY:2
+iD:-2
+iE:8
+iF:-1
+iG:-9
+iH:-11
+iJ:16
+iK:-3
+iL:-13
+iM:-5
+iN:-7
+iO:7
+iP:7
+iR:11
+iS:-9
+iT:7
+iW:1
+iY:11
 ib:8
-if:7
-ig:-9
-ih:-1
-ii:-3
+if:4
+ig:-7
+ih:-2
+ii:-7
 ij:-3
-ik:-10
-il:-11
-im:10
+ik:1
+il:-6
 io:1
-ip:-8
-iq:8
+ip:-4
+iq:12
 ir:3
-is:2
 it:-2
-iu:-7
-iv:-9
-iw:4
-iy:6
-j:-6
-jA:3
-jC:-13
-jD:11
+iu:-2
+iv:-3
+iw:1
+iy:4
+iz:2
+j-:-1
+j:-4
+jA:-1
+jC:-11
+jD:9
 jE:-9
-jF:3
-jH:2
-jK:-7
+jF:6
+jG:-5
+jH:4
+jK:-6
 jM:-8
-jN:-4
-jO:3
-jP:-8
-jQ:-3
-jS:1
-jb:4
-jf:-4
-jh:-5
-ji:3
-jj:-4
-jm:15
-jo:-3
-jq:-11
+jN:-6
+jO:-1
+jP:-12
+jQ:-10
+jS:-1
+jb:9
+jf:-8
+jh:1
+ji:4
+jj:3
+jm:13
+jo:1
+jp:4
+jq:-4
 jr:12
-js:6
-jt:5
-jw:-8
-jz:-3
-k-:-7
-k:9
-kA:7
-kD:14
-kM:3
-kN:3
-kQ:8
-kS:-3
+js:10
+jt:1
+jw:-6
+jz:2
+k-:-5
+k:5
+kA:9
+kD:16
+kN:4
+kO:-5
+kQ:9
 kW:-6
 kf:8
-ki:7
-ko:-19
+ki:11
+ko:-1
 kp:1
-kr:10
+kr:9
 kt:2
-kw:13
-kz:8
-l-:11
-l:-2
-lA:-10
-lN:-6
+kw:9
+kz:3
+l-:14
+l:-3
+lA:-8
+lN:-1
 lO:9
-lP:9
+lP:5
 lQ:2
-lY:-10
-lf:-6
-lg:8
-lh:10
-li:-1
-lo:-7
-long:-10
-longer:-15
-lt:4
-lz:-7
-m-:-2
-m:6
-mA:-3
-mE:16
-mG:-9
-mO:-1
-mP:10
-mS:21
-mW:-3
-mY:5
-mf:7
-mi:1
-mj:-3
-ml:13
+lY:-13
+lf:-11
+lg:7
+lh:3
+lo:-3
+long:-12
+longer:-17
+lt:6
+lz:-11
+m-:-4
+m:3
+mA:2
+mE:9
+mG:-11
+mO:-2
+mP:11
+mS:4
+mW:-2
+mY:3
+mf:8
+ml:12
 mm:-7
-mo:4
 mp:-2
-mq:5
-mr:3
-mt:-3
-mw:5
-mz:1
-n-:17
-n:7
-nK:15
+mq:10
+mr:-1
+mt:-1
+mw:14
+mz:-2
+n-:6
+n:10
+nK:10
 nO:4
-nP:4
-nn:15
-no:-8
-nt:-8
-nw:-3
-o-:3
-o:2
-oA:-2
-oB:10
-oC:-4
-oD:13
-oE:9
-oF:2
-oG:6
-oH:2
-oJ:4
-oK:17
-oL:8
-oM:2
-oN:-1
-oO:8
-oP:15
-oQ:-3
-oR:12
-oS:11
-oT:3
+nP:3
+nn:16
+no:2
+nt:2
+nw:3
+o-:4
+o:4
+oA:-3
+oB:12
+oD:7
+oE:12
+oF:1
+oG:5
+oI:-3
+oJ:3
+oK:13
+oL:4
+oM:5
+oN:6
+oO:7
+oP:16
+oQ:-4
+oR:7
+oS:2
+oT:5
 oV:6
-oW:-2
-oY:3
-ob:5
-of:-4
-og:1
-oh:2
-oi:-2
-oj:-1
-ok:-10
-ol:2
-om:-11
+oW:-4
+oY:-1
+ob:10
+of:3
+og:5
+oh:4
+oi:-4
+oj:-6
+ok:-9
+ol:1
+om:-10
 on:-3
-oo:1
-op:3
-oq:5
+op:-2
+oq:3
 or:-1
-os:-1
-ot:-1
-ou:6
-ov:-4
-ow:-7
+ot:3
+ou:8
+ov:-7
+ow:-1
 oy:-4
-oz:8
+oz:10
 p-:1
-p:-1
-pA:8
-pB:8
-pE:1
+p:2
+pA:9
+pB:5
+pC:-2
+pE:3
 pF:3
-pG:-3
-pH:-8
-pK:19
-pL:-5
-pM:-8
+pH:-4
+pK:9
+pL:-6
+pM:-3
 pN:3
-pO:16
-pP:9
-pQ:2
-pR:-2
+pO:15
+pP:14
+pQ:12
+pR:-3
 pS:5
 pV:1
-pW:5
-pY:7
+pW:2
+pY:8
 pb:7
-pf:-12
-pg:-8
-ph:-1
-pi:-1
-pj:-8
+pf:-11
+pg:-7
+ph:-2
+pi:-3
+pj:-2
 pl:7
-pm:-3
-po:3
-pp:7
-pq:6
-pr:6
-ps:4
-pt:-4
-pv:13
-pw:-9
-pz:1
+pm:-6
+pp:9
+pq:5
+pr:8
+ps:7
+pt:-8
+pv:6
+pw:-4
+pz:3
 q-:-10
 q:13
-qA:6
-qC:12
+qA:8
+qC:10
 qF:6
 qH:7
-qM:-5
-qN:14
-qO:-11
+qM:-12
+qN:8
+qO:-13
 qP:-5
-qQ:-10
-qS:-12
-qV:-7
+qQ:-6
+qS:-11
+qV:-10
+qW:-2
 qf:9
-qh:10
+qh:5
 qi:-1
-qj:4
-qk:-4
-qo:-9
-qp:-13
-qq:-8
-qr:-9
-qt:-4
-qw:-11
-qz:-3
-r-:-7
-rA:13
-rB:10
+qj:6
+qk:-5
+qo:-12
+qp:-9
+qq:-6
+qr:-14
+qt:-6
+qw:-7
+qz:2
+r-:-2
+r:3
+rA:11
+rB:3
 rC:-11
-rD:6
-rE:1
-rF:-3
-rG:-3
-rH:-5
-rJ:2
-rK:4
-rL:4
+rD:1
+rE:4
+rF:-1
+rG:-4
+rH:-7
+rJ:4
+rK:3
+rL:19
 rM:3
-rN:-6
-rO:3
-rP:1
-rQ:-7
-rS:1
-rT:17
-rV:12
-rW:6
-rY:-6
-rb:-2
-recipe:-22
-rf:-15
-rg:15
-rh:8
-ri:3
-rj:7
-rk:-10
-rl:7
-ro:4
-rp:9
-rq:4
-rr:-8
-rt:1
-ru:3
-rv:-2
-rw:-6
-ry:10
-rz:5
-s-:11
+rN:-1
+rO:1
+rQ:-9
+rR:5
+rS:-2
+rT:7
+rV:9
+rW:1
+rY:3
+rb:1
+recipe:-23
+rf:-12
+rg:14
+rh:6
+ri:1
+rj:1
+rk:-12
+rl:10
+rm:2
+ro:1
+rp:6
+rr:-1
+rs:-3
+ru:6
+rv:-4
+rw:-10
+ry:9
+rz:4
+s-:5
 s:1
-sA:3
-sO:3
-sP:-2
-sf:-13
-sg:1
-short:-5
-si:1
-so:-7
-sr:13
-st:2
-sv:-10
-sw:-1
-t-:6
+sA:5
+sO:5
+sP:-1
+sf:-11
+sg:3
+short:-4
+si:-4
+so:-2
+sr:8
+st:-4
+sv:-15
+sw:-2
 t:-2
 tA:-2
-tB:8
-tC:2
+tB:9
+tC:1
 tD:11
-tE:4
-tF:4
+tE:6
+tF:3
 tG:-1
-tH:-2
-tI:-4
-tJ:8
-tK:-8
-tL:4
-tM:-2
-tN:-3
+tI:13
+tJ:3
+tL:3
+tM:5
+tN:1
 tO:3
-tP:2
 tQ:-4
-tR:-5
-tS:1
+tR:-1
+tS:3
 tT:1
-tV:-1
-tW:-8
-tY:4
-tb:-2
-td:10
-tf:-6
-th:7
-ti:-2
-tj:-2
-tk:5
-tl:9
-tm:4
-tn:2
-to:-1
-tp:4
-tq:-1
-tr:7
-tt:-6
-tu:12
-tv:-2
-tw:-8
-ty:-11
-tz:6
+tW:-3
+tY:3
+tb:-4
+td:5
+tg:-8
+th:10
+ti:-5
+tj:-5
+tk:-2
+tl:8
+tm:5
+to:5
+tp:5
+tr:3
+ts:-1
+tt:-4
+tu:11
+tv:-8
+tw:-11
+ty:-13
+tz:1
 u-:12
-u:10
-uA:9
-uO:-5
-uW:4
-ui:-4
+u:11
+uA:11
+uO:-4
+uP:3
+uW:3
+ui:-5
 uo:-1
-ut:3
-uw:1
-uz:-6
-v-:-9
-v:-5
-vA:3
-vC:-3
-vN:-3
-vO:-6
-vP:1
-vQ:3
+ut:-3
+uw:-2
+uz:-2
+v-:-12
+v:6
+vA:1
+vC:-2
+vN:-8
+vO:-14
+vP:-1
+vQ:11
 vS:-8
-vW:3
-vf:3
-vi:1
+vW:7
+vf:-5
+vi:3
 vl:-10
-vo:12
-vp:5
-vr:-13
-vt:-8
-vv:-3
-vw:-3
-vz:6
-w-:-1
-w:-11
-wA:4
+vo:14
+vp:7
+vr:-14
+vt:-12
+vv:6
+vw:-8
+vz:5
+w-:-3
+w:-14
 wB:5
-wC:5
-wD:4
+wC:1
+wD:5
 wE:4
-wH:-21
-wI:-2
-wK:-5
-wL:-2
-wM:-3
+wF:4
+wG:1
+wH:-17
+wK:-7
+wL:-5
+wM:-1
 wN:5
-wO:2
-wP:3
-wQ:-5
-wR:2
-wS:-10
-wV:2
-wW:-1
-wY:-12
-wb:-3
+wO:1
+wP:-1
+wQ:-3
+wR:8
+wS:-13
+wV:-3
+wW:-3
+wY:-5
+wb:-4
 wd:1
-wf:1
-wh:-11
-whole A:-2
-whole D:13
-whole H:12
+wh:-10
+whole A:-3
+whole D:14
+whole H:6
 whole J:12
-whole K:21
+whole K:16
 whole S:-6
-whole n:7
+whole n:5
 whole p:-4
-whole recipe:-2
-wi:-5
-wj:-6
-wk:3
-wl:3
-wm:-3
-wo:-3
-wp:-6
-wq:-19
-wr:-4
-ws:-9
-wu:-7
-ww:6
-wy:-11
-wz:6
-y-:-7
-y:-5
-yA:-13
-yC:-3
-yF:-7
-yO:-3
-yP:-8
-yS:-13
-yg:-12
-yo:-16
-yp:-1
-yt:-15
-yw:-3
-yy:-5
-yz:-13
+whole recipe:-6
+wi:-1
+wj:-4
+wk:1
+wl:5
+wm:-4
+wo:-4
+wp:-4
+wq:-18
+wr:-1
+ws:-6
+wt:-1
+ww:5
+wy:-4
+wz:5
+y-:-10
+y:-4
+yA:-11
+yC:-4
+yE:3
+yP:-6
+yS:-9
+yg:-10
+yo:-13
+yt:-13
+yw:-2
+yy:-7
+yz:-15
+z-:4
 z:2
-zB:12
-zC:-13
-zE:9
-zG:-10
-zH:4
-zI:-5
+zA:2
+zB:7
+zC:-17
+zE:14
+zF:1
+zG:-4
+zH:6
+zI:-8
 zJ:7
-zL:-14
-zM:-10
-zN:-3
-zO:9
-zP:1
-zQ:6
-zR:7
-zT:4
-zV:12
-zW:3
-zY:2
+zK:-3
+zL:1
+zM:-4
+zO:2
+zP:-2
+zQ:7
+zR:10
+zS:-2
+zT:-7
+zV:8
+zW:-1
+zY:7
 zb:-7
-zd:2
-zf:-2
-zg:9
-zi:-7
-zj:-5
-zk:-5
-zl:1
-zm:7
+zd:6
+zf:-10
+zg:6
+zh:1
+zi:-5
+zj:-4
+zk:-1
+zm:6
 zo:5
-zp:-4
-zq:2
-zr:-5
-zs:2
-zt:-3
-zu:-11
-zv:1
-zw:-1
-zy:2
-zz:-5`;
+zp:-7
+zq:-1
+zr:-8
+zs:4
+zt:-2
+zu:-10
+zv:-1
+zw:8
+zy:1
+zz:-1`;
