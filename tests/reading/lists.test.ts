@@ -441,6 +441,9 @@ test.each([
   'olive oil infused with calendula petals\t550 g\ncoconut oil\t250 g\nlye\t110 g',
   'olive oil steeped in rosemary 550 g, coconut 250 g, lye 110 g',
   'olive oil (infused with calendula) 550 g, coconut 250 g, lye 110 g',
+  '550 g of calendula-infused olive oil, coconut 250 g, lye 110 g',
+  '550 g chamomile infused olive oil, coconut 250 g, lye 110 g',
+  '550 g of vanilla-scented olive oil, coconut 250 g, lye 110 g',
   'olive oil with calendula petals in it 550 g, coconut 250 g, lye 110 g',
   'olive 550 g infused with calendula 20 g, coconut 250 g, lye 110 g',
 ])('what has drawn in an oil does not take its weight: %s', (text) =>
