@@ -252,6 +252,19 @@ describe('a table of one batch', () => {
     ));
 });
 
+describe('a heading of the fats in one line with their figures', () => {
+  const grams = { 'olive-oil-virgin': 480, 'coconut-oil': 240, 'avocado-oil': 120 };
+  test.each([
+    'water 250g, lye 118, oils 480 olive 240 coconut 120 avocado. grams obviously',
+    'lye 118, water 250, fats 480 olive, 240 coconut and 120 avocado. all grams',
+    'lye 118 g. oils 480 g olive 240 g coconut 120 g avocado. water 250 g',
+    'oils 840: olive 480 coconut 240 avocado 120, lye 118, water 250, grams',
+    'lye 118 g, oils 840 g, olive 480 g coconut 240 g avocado 120 g, water 250 g',
+  ])('%s', (text) => expect([gramsOf(text), doubts(text)]).toEqual([grams, []]));
+  test('their total is compared', () =>
+    expect(doubts('oils 900 g. 480 g olive 240 g coconut 120 g avocado. lye 118 g')).not.toEqual([]));
+});
+
 describe('a row that is called by its number', () => {
   const whole = { 'olive-oil-virgin': 500, 'coconut-oil': 250, 'castor-oil': 50, 'cocoa-butter': 100 };
   const { 'castor-oil': _, ...castorless } = whole;

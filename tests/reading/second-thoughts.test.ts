@@ -318,6 +318,29 @@ test.each([
   `${recipe} In mine lard took the place of the palm.`,
 ])('what takes the place of something: %s', (text) => expect(read(text).grams).toEqual({ ...palmless, lard: 250 }));
 
+describe('a recipe that was copied with one figure of its own', () => {
+  const copied = '> Lard 500g Coconut 250g Lye 105g Water 220g\n\n';
+  test.each([
+    ['ok did this one but put in 300g coconut because the tub was open. Greasy?', 300],
+    ['made this but used 300g coconut. Greasy?', 300],
+    ['did this one but put in 50g more coconut. Greasy?', 300],
+  ])('%s', (text, coconut) => {
+    const { fats, doubts } = readRecipe(reader, copied + text);
+    expect([fats.map(({ grams }) => grams), doubts]).toEqual([[500, coconut], []]);
+  });
+  test.each(['should I do this one but with 300g coconut?', 'I also put in 300 g coconut.'])('asked: %s', (text) =>
+    expect(readRecipe(reader, copied + text).doubts).not.toEqual([]),
+  );
+});
+
+test.each(['typo!! lye is 134', 'Typo!!! Lye is 134', 'oh no!! lye is 134, typo'])(
+  'a cry puts it right: %s',
+  (text) => {
+    const { alkali, doubts } = readRecipe(reader, `550g lard\n270g coconut\nlye 143\nwater 270\n\n${text}`);
+    expect([alkali.map(({ grams }) => grams), doubts]).toEqual([[134], []]);
+  },
+);
+
 describe('what is left out', () => {
   const rows = 'Olive 500 g, coconut 250 g, palm 200 g, castor 50 g, lye 139 g, water 300 g. ';
   const fatsOf = (text: string) => {

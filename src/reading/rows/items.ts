@@ -602,13 +602,31 @@ function isDecoration(tokens: readonly Token[], i: number): boolean {
         /^of /.test(token.meant) &&
         token.text !== 'of') ||
       isShareOfAll(tokens, i) ||
-      isOilOfOne(tokens, i)
+      isOilOfOne(tokens, i) ||
+      headsFats(tokens, i)
     );
   if (token.meaning.id === 'purity') {
     const percent = (one: Token | undefined): boolean => one?.t === 'quantity' && one.quantity.dim === 'percent';
     return (percent(before) || percent(after) || percent(tokens[i + 2])) && nearAlkali(tokens, i);
   }
   return false;
+}
+
+/** "Lye 118, oils 480 olive 240 coconut": what stands behind it has the figures, each before its fat. */
+function headsFats(tokens: readonly Token[], i: number): boolean {
+  const before = tokens[i - 1];
+  const isDotted = before?.t === 'quantity' && before.quantity.text.endsWith('.');
+  if (before && before.t !== 'line' && !isDotted && !isSign(before, ',.;')) return false;
+  let at = isSign(tokens[i + 1], ':') ? i + 2 : i + 1;
+  let fats = 0;
+  for (;;) {
+    const [figure, fat] = [tokens[at], tokens[at + 1]];
+    if (figure?.t !== 'quantity') return fats > 1;
+    if (!/^(?:mass|bare)$/.test(figure.quantity.dim) || !isThing(fat) || fat.meaning.kind !== 'fat') return false;
+    fats++;
+    at += 2;
+    if (isSign(tokens[at], ',+&') || isWordOf(tokens[at], 'and')) at++;
+  }
 }
 
 const allOf = /^(?:of|all|my|our|these|those)$/;
