@@ -2,7 +2,8 @@
 
 const numbered =
   /^[ \t>*•-]*(?:\(?(\d{1,2})[.):][ \t]*|#(\d{1,2})\b[.):]?[ \t]+|(\d{1,2})[ \t]?[-–—][ \t]+)(?=\S)(.*)$/gm;
-const mayBegin = /^[ \t>*•-]*[(#]?1(?:[.):]|[ \t]?[-–—]|[ \t]+\p{L})/mu;
+const mayBegin = /^[ \t>*•-]*[(#]?1[.): \t–—-]/m;
+const mayCall = /\b(?:no|nos|nr|nrs|number|numbers|row|line|item|ingredient|entry|position)|#\d|\d\)/i;
 /** A list is one of at least so many rows, each with its amount. */
 const leastRows = 3;
 
@@ -17,10 +18,20 @@ const nouns = '(?:row|line|item|ingredient|entry|position)';
 /** "Batch no. 3", "soap #3": of no list. */
 const ofElse =
   '(?<!\\b(?:batch|soap|recipe|version|try|attempt|test|trial|step|formula|lot|mou?ld|bar|bars|loaf|pot|phone|house|order|page|book|chapter|group|team|size|round|series|edition|take|my|your|her|his)[ \\t]*)';
-const called = new RegExp(
-  `(?<![\\p{L}\\d])${ofElse}(?:the )?(?:(?:nos?\\.|nrs?\\.?|numbers?|${nouns}s?(?: (?:no\\.?|number|#))?|#) ?(${count}(?:(?: ?(?:,|and|&|\\+) ?#?)+${count})*)|(${ordinals.slice(1).join('|')}|\\d(?:st|nd|rd|th)) ${nouns}\\b|(?<=\\b(?:leav(?:e|ing)|left|skip(?:ped)?|drop(?:ped)?|remove[sd]?|without|minus|forget|ignore) (?:out )?)\\(?(\\d{1,2})\\))`,
-  'giu',
-);
+let called: RegExp | undefined;
+/** The pattern is made when a numbered list first has such a call beside it. */
+const calledBy = (): RegExp => {
+  called ??= new RegExp(
+    [
+      `(?<![\\p{L}\\d])${ofElse}(?:the )?(?:`,
+      `(?:nos?\\.|nrs?\\.?|numbers?|${nouns}s?(?: (?:no\\.?|number|#))?|#) ?(${count}(?:(?: ?(?:,|and|&|\\+) ?#?)+${count})*)`,
+      `|(${ordinals.slice(1).join('|')}|\\d(?:st|nd|rd|th)) ${nouns}\\b`,
+      '|(?<=\\b(?:leav(?:e|ing)|left|skip(?:ped)?|drop(?:ped)?|remove[sd]?|without|minus|forget|ignore) (?:out )?)\\(?(\\d{1,2})\\))',
+    ].join(''),
+    'giu',
+  );
+  return called;
+};
 
 const ofElseBehind = /^ (?:batch|recipe|soap|version|bar|try|attempt|sieve|loaf|mou?ld|can|tin)\b/i;
 
@@ -72,10 +83,10 @@ export function withRowsNamed(post: string): {
   readonly text: string;
   readonly rows: readonly (readonly [string, string])[];
 } {
-  const list = mayBegin.test(post) ? rowsOf(post) : null;
+  const list = mayBegin.test(post) && mayCall.test(post) ? rowsOf(post) : null;
   if (!list) return { text: post, rows: [] };
   const rows: (readonly [string, string])[] = [];
-  const text = post.replace(called, (said: string, many?: string, nth?: string, one?: string, at = 0) => {
+  const text = post.replace(calledBy(), (said: string, many?: string, nth?: string, one?: string, at = 0) => {
     if ((at >= list.from && at < list.to) || ofElseBehind.test(post.slice(at + said.length, at + said.length + 12)))
       return said;
     const numbers = (many ?? nth ?? one ?? '')

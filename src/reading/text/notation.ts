@@ -33,10 +33,10 @@ const rules: readonly Rule[] = [
   // "m(KOH, 85 % pellets) = 116 g", "V(water) = 165 mL": the sign of a quantity, and of what
   rule(
     '(',
-    '(?<![\\p{L}\\d])(?:[mV][\\d₀-₉]? ?|mass|vol(?:ume)?|[Mv])\\(([^()\\n]{2,40})\\)[ \\t]*[=:]',
+    '(?<![A-Za-z\\d])(?:[mV][\\d₀-₉]? ?|mass|vol(?:ume)?|[Mv])\\(([^()\\n]{2,40})\\)[ \\t]*[=:]',
     '$1 =',
     '',
-    'gu',
+    'g',
   ),
   // "sesame oil 1 pao = 250 g": the kitchen's own measure
   rule(
@@ -57,7 +57,7 @@ const rules: readonly Rule[] = [
   // "M = 40.00 g/mol", "ρ(water) = 0.998 g/mL"
   rule(
     'g/',
-    `,?[ \\t]*(?<![\\p{L}\\d])(?:M|ρ|rho|density)(?:_?\\p{L}{0,5}|\\([^()\\n]{2,40}\\)) ?[=:] ?${number} ?k?g/(?:mol|ml|l|cm3|cm³|m3|m³)(?![\\p{L}\\d])`,
+    `,?[ \\t]{0,3}(?<![\\p{L}\\d])(?:M|ρ|rho|density)(?:_?\\p{L}{0,5}|\\([^()\\n]{2,40}\\)) ?[=:] ?${number} ?k?g/(?:mol|ml|l|cm3|cm³|m3|m³)(?![\\p{L}\\d])`,
     '',
     'a constant of the substance',
     'giu',
@@ -179,7 +179,7 @@ function withoutParts(text: string): { readonly text: string; readonly dropped: 
   return { text: rest, dropped };
 }
 
-const moles = new RegExp(`[,;]?[ \\t]*n\\((NaOH|KOH)\\) ?[=:] ?(${number}) ?mol(?![\\p{L}/])`, 'gu');
+const moles = new RegExp(`[,;]?[ \\t]{0,3}n\\((NaOH|KOH)\\) ?[=:] ?(${number}) ?mol(?![a-z/])`, 'g');
 
 /** "n(NaOH) = 3.50 mol" behind its weight: what that says again; where it does not, it stays. */
 function withoutMoles(text: string, told: Aside[]): string {
