@@ -61,8 +61,9 @@ function letterOf(token: string): string {
   return first > 47 && first < 58 ? '0' : '.';
 }
 
-/** "No wait, scratch that, 100 grams", "salt to taste": nobody is hurt. */
-const ofNobody = /\bscratch that\b|\bsalt to taste\b/g;
+/** "No wait, scratch that, 100 grams", "salt to taste", "I can't read his hand": nobody is hurt. */
+const ofNobody =
+  /\bscratch that\b|\bsalt to taste\b|\b(?:(?:i|nobody|cant|cannot|couldnt|could|can|never|to) ){0,4}(?:read|make out) (?:his|her|my|their|your|the|this|that)(?: \w+)? hand\b/g;
 
 /** Signs of a text; null where it speaks of no body. */
 export function signsOf(text: string): Signs | null {

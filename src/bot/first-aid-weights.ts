@@ -1,4614 +1,4579 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-1
- ab:-13
- aber:5
- abgekriegt:7
- abgewischt:9
- about:12
- above:3
- abt:-14
+export const weights = ` a:-3
+ ab:-9
+ aber:1
+ abgekriegt:10
+ abgewischt:12
+ able:-3
+ about:5
+ above:10
+ abt:-11
  abuela:-8
- accelerat:-3
- accident:12
+ accelerat:-5
+ accident:14
  accidental:11
- accord:-6
- account:-5
- aceite:-1
- acid:4
- acrylic:-2
+ accord:-8
+ account:-6
+ aceite:-4
+ acid:3
+ acros:-2
  activat:-4
- actual:-9
- add:-16
- added:-3
- additiv:-3
- adds:-4
- admit:3
+ actual:-11
+ add:-14
+ additiv:-4
+ adds:-8
  adult:-6
- advance:-5
- advice:-10
+ advance:-10
+ advent:-4
+ advice:-7
  afraid:-14
- after:8
- afternoon:2
- afterward:-15
- again:-20
- against:-5
- age:-11
- ages:-8
- ago:9
- agre:-3
- agree:-5
- agua:-3
- ahead:-13
- ahora:10
+ after:7
+ afterward:-10
+ again:-19
+ against:-3
+ age:-9
+ ages:-6
+ ago:20
+ agree:-8
+ agua:-1
+ ahead:-9
+ ahora:9
  ai:10
- aid:12
- aim:-4
- aimed:-3
+ aid:11
+ aimed:-2
  air:-10
- aisle:-3
- al:4
- alarm:-4
- alcohol:4
- alike:-4
- alkali:-8
+ al:3
+ alarm:-13
+ alcohol:8
+ alike:-5
+ alkali:-17
  alkanet:-7
- all:-2
+ all:-3
+ allergen:-1
  allergic:-4
  allergy:-7
- alles:-8
- allotment:8
- allow:-5
- almond:-8
- almost:-10
+ alles:-9
+ allotment:-6
+ allow:-6
+ almond:-6
+ almost:-9
  aloe:-8
- alone:-3
- along:6
- already:-12
- alright:-10
+ alone:-6
+ along:5
+ aloud:-3
+ already:-6
+ alright:-14
  also:3
  alter:-4
- altogether:-14
- alu:-14
- aluminium:-17
- alway:-7
- am:2
- amber:-10
- american:-5
- ammonia:2
- among:6
- amount:-15
- ampolla:12
- an:-5
- and:4
- animal:-3
- ankle:12
- annatto:-3
- anos:-8
- another:-9
- anruhren:2
- ans:3
- answer:-12
- antes:-11
- any:-12
- anybody:-1
- anyhow:-6
- anymore:-7
- anyone:-13
- anyth:-2
- anyway:-11
- anywhere:-14
- apart:-5
+ although:-3
+ altogether:-7
+ alu:-12
+ aluminium:-15
+ alway:-6
+ am:-4
+ amber:-12
+ american:-3
+ ammonia:4
+ among:5
+ amount:-12
+ ampolla:9
+ an:-9
+ and:3
+ animal:-8
+ ankle:17
+ annatto:-5
+ anos:-12
+ another:-10
+ anruhren:3
+ ans:5
+ answer:-9
+ antes:-10
+ any:-11
+ anybody:-4
+ anyhow:-8
+ anymore:-6
+ anyone:-18
+ anyth:-3
+ anyway:-13
+ anywhere:-9
+ apart:-6
  apiece:-4
- app:-11
+ app:-12
  appl:-7
- apple:-4
- applesauce:-6
- apprentice:-4
- approx:-3
- apricot:-4
- april:-1
- apron:-13
- aqua:-9
- arde:12
- are:5
- arent:-7
+ apple:-3
+ applesauce:-9
+ apprentice:-2
+ approx:-4
+ apricot:-3
+ april:-6
+ apron:-12
+ aqua:-10
+ arde:11
+ are:3
+ arent:-1
  argan:-7
- arithmetic:-7
- arm:-3
- armpit:4
- arms:-8
- around:11
- arriv:-4
- as:-16
- ash:-6
- ashes:-8
+ arithmetic:-6
+ arm:-11
+ armpit:1
+ arms:-10
+ around:6
+ arriv:-3
+ as:-12
+ ash:2
+ ashes:-11
  aside:-5
- ask:-6
- asked:-8
- asks:3
- asleep:-2
- assume:10
- asthma:9
- at:-2
- ate:-3
- attach:-5
- attempt:-4
- attic:-10
- atznatron:8
- auf:-10
+ ask:2
+ asked:-6
+ asks:8
+ asleep:3
+ assume:12
+ asthma:-3
+ at:-5
+ ate:-1
+ attach:-4
+ attempt:-5
+ attic:-3
+ atznatron:12
+ au:-2
+ auf:-11
  auge:6
- augen:-9
- august:-9
- aunt:-16
- autumn:-13
- aux:-1
- avale:13
+ augen:-7
+ august:-11
+ aunt:-21
+ aus:-1
+ autumn:-5
+ aux:-7
+ avale:5
  avant:-3
- avec:5
- avocado:-9
+ avec:9
+ avocado:-8
  avoid:-13
- awake:-5
+ awake:-8
  away:-4
- awful:1
+ awful:7
+ b:-9
  babassu:-7
- baby:-4
- babys:3
- background:-12
- backside:15
- backward:-5
- bacon:-7
- bad:-1
- badly:4
- bag:3
- bags:-6
- bain:-3
+ babi:-3
+ baby:-2
+ babys:1
+ back:-4
+ background:-9
+ backside:9
+ backward:-7
+ bacon:-4
+ bad:2
+ badly:9
+ bag:1
+ bags:-10
  bak:-6
- balance:-8
- balcony:-13
- bald:-6
- ball:7
- balls:11
- balm:-17
- band:-6
- bang:2
- bar:-2
+ baker:-3
+ bakery:-1
+ balanc:2
+ balance:-9
+ balcony:-9
+ bald:-3
+ ball:5
+ balls:5
+ balm:-16
+ band:-4
+ bang:4
+ bar:-12
  barber:-6
- bare:10
- barefoot:6
- bark:14
- barn:-1
- bars:-11
- base:-4
- basil:-5
- basin:4
- basket:-7
- batch:-1
- bath:-13
- bathroom:4
- batter:-6
- batteri:-4
- battery:-19
+ bare:7
+ barefoot:13
+ bark:4
+ barn:-8
+ bars:-13
+ base:-5
+ basil:-4
+ basket:-3
+ batch:-2
+ bath:-8
+ bathroom:10
+ batter:-5
+ batteri:-6
+ battery:-10
  bay:-3
- bazaar:-5
- bc:8
- bea:-11
- bead:-4
- beads:8
- beagle:9
- beak:3
- beaker:-1
- bear:-3
- beard:-11
- beat:-4
- beautiful:-5
- bebe:7
- became:-1
- because:-2
- becom:-5
- become:-12
- bed:-11
- bedroom:-1
+ bazaar:-4
+ bc:-3
+ bea:-9
+ bead:3
+ beads:5
+ beagle:11
+ beak:6
+ beaker:4
+ bear:-2
+ beard:2
+ beautiful:-10
+ bebe:9
+ became:2
+ because:4
+ becom:-3
+ become:-6
+ bed:-10
+ bedroom:-3
  bedtime:-2
- beef:-1
- beekeeper:-5
- been:14
- beer:-8
- bees:-6
- beeswax:-13
- before:-10
- beforehand:-6
- began:4
- begin:-9
- beginn:7
- beginner:-12
- begun:-7
- behav:-3
- behind:3
- bei:-7
- beige:-7
- beim:3
+ beech:-3
+ beef:-4
+ beekeeper:-3
+ been:12
+ beer:-18
+ bees:-10
+ beeswax:-12
+ before:-4
+ beforehand:-4
+ began:18
+ begin:-7
+ beginn:4
+ beginner:-10
+ begun:-8
+ behav:-5
+ bei:-9
+ beige:-6
  being:1
- bekommen:13
- believ:12
- believe:-9
+ bekommen:6
+ believ:9
+ believe:-11
  bell:-3
- belly:19
- belong:2
- below:-15
- ben:2
- bench:-2
+ belly:14
+ belong:-10
+ below:-5
+ ben:5
+ bench:-1
  bend:-2
- bent:4
- bentonite:-5
- bergamot:-6
- beside:-6
- best:-12
- bet:-9
- better:-16
- between:6
- bevel:-5
- bien:10
- big:-5
- bigger:-9
- bill:1
- bin:-2
- binn:-9
- bins:-4
- birch:-12
- bird:9
- birds:-1
- birthday:-14
- bis:-3
- biscuit:-4
+ bent:8
+ bentonite:-4
+ bergamot:-3
+ besid:-3
+ beside:5
+ best:-5
+ bet:-4
+ better:-18
+ between:2
+ bevel:-9
+ bien:13
+ big:-7
+ bill:3
+ bin:-5
+ binn:-7
+ bins:-6
+ birch:-11
+ bird:6
+ birds:-3
+ birthday:-7
+ bis:-4
+ biscuit:-1
  bit:2
- bite:6
+ bite:5
  bites:-3
- bits:3
- bitten:5
- black:-18
- blame:-3
- blanc:12
- blanca:-3
- blanco:-2
+ bits:6
+ bitten:1
+ black:-16
+ blame:-4
+ blanc:15
+ blanca:-6
+ blanco:-3
  blanket:-15
- bleach:4
- bleed:7
- blend:-3
+ bleach:1
+ bleed:2
+ blend:-2
  blender:-4
- bless:-7
- blew:9
- blind:9
- blink:3
- blister:4
+ bless:-12
+ blew:6
+ blind:13
+ blink:5
+ blister:8
  blob:4
  block:-14
- blog:-11
- blood:7
- bloodshot:-2
- blouse:6
- blue:-6
- blurry:11
- board:-4
- boat:-7
- body:-10
- boil:-3
- boiler:-7
- boils:12
- bol:-11
- bone:4
- bonjour:1
- book:-8
- booklet:-4
- books:-11
- boot:3
- boots:-11
- bor:3
- borax:-5
- bord:-4
- bored:7
- born:-4
- borrow:-7
- boss:7
- bother:2
- bottl:-4
- bottle:-4
+ blog:-14
+ blood:5
+ bloodshot:2
+ blouse:3
+ blue:-9
+ blurry:8
+ boat:-10
+ body:-6
+ boil:7
+ boiler:-11
+ boils:7
+ bol:-7
+ bone:3
+ book:-7
+ booklet:-3
+ books:-4
+ boot:4
+ boots:-9
+ bor:-2
+ borax:-7
+ bord:-1
+ bored:6
+ born:-3
+ borrow:-15
+ boss:5
+ both:3
+ bother:7
+ bottl:-11
+ bottle:2
  bottom:-16
- bouche:14
- bought:-13
- bounc:9
- bout:10
- bowl:15
- bowls:3
- box:-9
- boxes:-10
- boy:2
- boyfriend:1
- boys:-3
- bra:10
- bran:-16
- brand:-8
- bras:4
- brave:-5
- brazo:14
- bread:-8
- break:-12
- breakfast:-6
- breastbone:6
- breath:13
- breathe:10
- brennt:-3
- brick:-16
+ bouche:20
+ bought:-10
+ bounc:15
+ bout:14
+ bowl:14
+ bowls:11
+ box:-20
+ boxes:-9
+ boy:3
+ boyfriend:3
+ boys:-5
+ bra:15
+ bran:-11
+ brand:-9
+ bras:6
+ brave:-7
+ brazo:11
+ bread:-4
+ break:-7
+ breakfast:-13
+ breastbone:8
+ breath:12
+ breathe:13
+ brick:-11
  bride:-3
- bright:5
- brilliant:-7
- brim:-3
- brine:-2
- bring:2
- brittle:-7
- broke:-4
- broken:-5
- broom:10
- brother:-3
- brought:5
- brown:13
- brule:-7
- brulure:9
- brush:-6
- btw:-2
- bu:10
- bubb:-6
- bubble:8
- bucket:2
- budget:-10
- build:-7
- built:-4
- bumps:7
- burbuja:-4
- burn:6
- burnin:8
- burns:4
- burnt:-6
- burp:6
- burst:6
- bus:-7
- busines:-9
- busy:7
+ brilliant:-6
+ brine:-1
+ bring:-1
+ brittle:-6
+ broke:-1
+ broken:2
+ broom:4
+ brother:-6
+ brought:-4
+ brown:10
+ brule:-8
+ brulure:12
+ brush:-13
+ btw:-1
+ bu:12
+ bubbl:3
+ bubble:12
+ bucket:3
+ bud:3
+ budget:-2
+ build:-4
+ built:-8
+ bulk:-3
+ bumps:4
+ burbuja:-3
+ burn:5
+ burnin:7
+ burns:6
+ burnt:-7
+ burp:13
+ burst:8
+ bus:-8
+ busines:-10
+ busy:4
  but:-6
- butcher:-13
- butter:-4
- button:-8
- buy:-18
- by:-7
- c:-18
+ butcher:-11
+ butt:5
+ butter:-16
+ button:-11
+ buy:-16
+ by:-2
+ c:-22
  ca:-2
- cabbage:-11
- cage:3
- cake:-1
- cakes:-9
- calc:-4
- calculate:-6
- calculation:-1
- calculator:-11
- calendar:-3
- calendula:-12
- caliente:12
+ cabbage:-12
+ cage:6
+ cake:-2
+ cakes:-7
+ calc:-2
+ calculat:-4
+ calculate:-9
+ calculator:-12
+ calendar:-6
+ calendula:-10
+ caliente:9
  call:-5
- calls:-3
- calm:2
- came:-5
- camp:-7
- can:-6
- candl:-6
- candle:-4
- canister:-10
- cannot:-7
- canola:-10
- cans:-4
- cant:8
- cap:13
- car:1
- cara:-3
+ calm:-2
+ came:-7
+ camera:4
+ camp:-8
+ can:-16
+ candl:-3
+ candle:-11
+ canister:-6
+ cannot:-2
+ canola:-5
+ cans:-5
+ cant:7
+ cap:10
+ car:-10
+ cara:-6
  caramel:-5
- caravan:-3
- card:-24
- cards:-4
- care:-9
- careful:-11
- caretaker:-6
- carpet:-9
- carri:2
- carrot:-18
- carry:-11
- carton:7
+ card:-21
+ cards:-1
+ care:-8
+ careful:-9
+ caretaker:-7
+ carpet:-1
+ carrot:-11
+ carry:-4
+ carton:5
  case:-2
- cases:-3
+ cases:-6
  cast:-3
- caster:-5
+ caster:-3
  castile:-11
- castor:-1
- cat:-3
- cats:-1
- cattle:3
- caught:-7
+ castor:-23
+ cat:-1
+ catch:-7
+ cattle:2
  cauldron:-8
- cause:10
- caustic:9
+ cause:11
+ caustic:12
  caustica:13
- caustique:6
- caviti:-9
- cavity:-3
- cayo:-1
- ce:3
- cedar:-1
- cedarwood:-3
- ceil:2
- celebrate:-3
- cell:-3
- cellar:-3
- cent:-6
- centre:-7
- certain:-4
- chair:-1
- chalk:-13
- chamomile:-8
- chang:-4
- change:6
+ caustique:9
+ caviti:-8
+ cayo:2
+ ce:-1
+ cedar:1
+ ceil:-9
+ cellar:-4
+ cent:-4
+ centre:-12
+ certain:-8
+ chair:-6
+ chalk:-14
+ challenge:-2
+ chamomile:-10
+ chang:-7
+ change:2
  chap:-4
- charcoal:-8
- charg:-3
- charge:-9
+ charcoal:-9
+ charg:-4
+ charge:-8
  chart:-4
- chat:5
- cheap:-7
- cheaper:-10
- check:-8
- checklist:-5
- cheek:15
- cheer:-8
+ chat:9
+ cheap:-9
+ cheaper:-9
+ check:-10
+ cheek:9
+ cheer:-7
  cheese:6
- chemical:10
- chemist:-3
- chemistry:-10
- chest:21
- chew:-2
- chicken:8
- chien:3
- child:12
- children:-11
- chill:-4
- chimney:-3
- chin:-4
+ chemical:8
+ chemist:-5
+ chemistry:-14
+ chest:13
+ chew:2
+ chicken:12
+ chien:4
+ child:1
+ children:-8
+ chill:-5
+ chimney:-6
+ chin:1
+ chip:-3
  chipp:-3
- chips:-9
- chocolat:-7
- chocolate:-6
+ chips:-7
+ chocolat:-9
+ chocolate:-4
  choice:-5
- choir:-6
- chok:-9
- chose:-10
- christen:-3
- christma:-11
- chuck:-5
- chunk:6
- church:-10
- cinnamon:3
- circle:-2
- citrate:-6
- citric:-3
- citronella:-11
- citru:-13
+ choir:-8
+ chok:-10
+ chose:-11
+ christma:-9
+ chuck:-7
+ chunk:10
+ church:-8
+ cinnamon:-1
+ citrate:-3
+ citric:-7
+ citronella:-12
+ citru:-10
  claim:-11
- clarity:-7
- class:-11
- clay:-16
- clean:-11
- cleaner:2
- clear:10
- clever:2
+ clarity:-2
+ clary:-3
+ class:-7
+ clay:-9
+ clean:-6
+ cleaner:6
+ clear:-10
+ clever:6
  client:-10
- climb:-1
- cling:5
- clock:-7
+ climb:-6
+ clock:-8
  clockwork:-3
- clos:12
- close:8
- cloth:-1
+ clos:6
+ close:5
+ cloth:-2
  cloud:8
- cloudy:-18
- clove:9
- club:-1
+ cloudy:-11
+ clove:8
  clump:-10
  clumpy:-8
- co:-13
- coarse:-7
+ cm:-14
+ co:-17
+ coarse:-8
+ coast:-3
  coat:-8
- coats:-1
- cocanut:-7
- cocnut:-9
+ cocanut:-4
+ cocnut:-5
  coco:-24
- cocoa:-4
- coconut:1
- coin:3
- coins:-3
- cold:-13
- collar:9
- collarbone:11
- collect:6
- colloidal:-3
+ cocoa:-7
+ coconut:-2
+ cocunut:-3
+ coffee:-3
+ coin:5
+ cold:-15
+ collar:5
+ collarbone:3
+ collect:-8
+ colloidal:-6
  color:-3
- colour:-13
- column:-3
- com:2
- comb:2
- combien:-11
- combin:-3
- combine:-10
- come:3
- comes:-9
- comma:-3
- comme:-3
- comment:-23
- como:3
- compar:-4
- compare:-6
- complain:-3
- complaint:-7
+ colour:-18
+ column:-7
+ comb:12
+ combien:-10
+ combin:-5
+ combine:-9
+ come:-2
+ comes:-12
+ comma:-1
+ comme:1
+ comment:-17
+ como:1
+ compar:-3
+ compare:-4
+ complain:-5
+ complaint:-4
  complete:-3
- computer:-1
- con:7
- conc:-8
- concentration:-12
- concrete:-6
+ computer:-3
+ con:8
+ conc:-3
+ concentration:-15
+ concrete:-1
  confession:-7
- confetti:3
- confirm:-7
- confit:-4
+ confetti:-2
+ confirm:-12
  contact:4
- container:-1
- content:3
- convert:-3
- cook:-3
+ container:2
+ content:5
+ convert:-6
+ cook:-8
  cookbook:-7
- cooker:-1
- cookie:2
+ cooker:-5
+ cookie:5
  cooks:-8
- cool:-18
- cooler:-10
- cools:-8
- copi:-4
- copper:-4
- copy:-15
- corn:-1
- corner:-5
- correct:-15
- cos:-3
- cost:-11
+ cool:-13
+ cooler:-7
+ cools:-9
+ copi:-11
+ copper:-3
+ copy:-5
+ corn:-4
+ corner:-6
+ correct:-14
+ cos:2
+ cost:-14
  costic:-3
- costs:-10
- cottage:-10
- cotton:-6
- cough:12
- could:9
- couldnt:-13
+ costs:-12
+ cottage:-6
+ cotton:-8
+ cough:9
+ could:7
+ couldnt:-12
  coule:18
- couleur:6
- council:-2
- count:-17
- counter:-5
- county:-7
- coup:5
- couple:-10
- course:-9
+ couleur:7
+ council:-3
+ count:-16
+ counter:-3
+ county:-6
+ couple:-7
+ course:-10
  cousin:-10
- cover:-2
+ cover:-5
  cow:-7
- cpop:-7
- crack:-3
- crater:7
- crawl:-2
- crayon:-7
- crazy:14
- cream:-5
- creamy:-5
- cried:-2
- crock:2
- cross:-1
- crudo:13
- crumb:1
- crumbl:-4
- crumble:-3
- crush:-5
- crust:1
- cry:3
- crystal:-1
+ cp:-2
+ cpop:-11
+ crack:1
+ craft:-3
+ crater:3
+ crawl:-3
+ crayon:-9
+ crazy:6
+ cream:-4
+ creamy:-9
+ cried:1
+ crisp:-3
+ crock:-11
+ crockpot:-4
+ cross:-4
+ crudo:9
+ crumb:-3
+ crumble:-6
+ crust:-3
+ cry:7
  csv:-6
- cuanta:-12
- cube:3
- cubes:-5
- cucumber:-6
- cuff:13
+ cuanta:-16
+ cube:7
+ cubes:-14
+ cucumber:-9
+ cuff:16
  cup:5
- cupboard:-7
- cupcake:-3
+ cupboard:-2
+ cupcake:-2
  cupful:-7
- cups:-20
- cur:-11
- cure:-3
- cured:-3
- cures:-9
- curiou:-6
- curl:6
+ cups:-15
+ cur:-10
+ cure:-18
+ cured:4
+ cures:-4
+ curiou:-5
  current:-2
- curry:-3
- curtain:-3
- cushion:-3
- custard:-8
- customer:-9
- cut:-1
- cuts:7
- cutt:-12
- cutter:-12
- d:-9
- da:-10
- dabb:4
- dad:5
- dag:-21
- damit:-10
- damp:2
- dangerou:-16
- dans:8
- dare:-3
+ curry:-5
+ cushion:-6
+ custard:-4
+ customer:-6
+ cut:2
+ cuts:1
+ cutt:-6
+ cutter:-7
+ d:-5
+ da:-8
+ dabb:13
+ dad:3
+ dag:-17
+ damit:-7
+ damp:5
+ dangerou:-9
+ dans:13
+ dare:-6
  dared:1
- darf:-8
- dark:-4
- darker:-3
- darn:-1
- das:-4
- data:-5
- date:-10
- dates:-3
+ darf:-6
+ dark:3
+ darker:-7
+ darn:2
+ das:-5
+ data:-4
+ date:-15
+ dates:-4
+ daughter:-3
  day:-4
- daylight:6
- days:-7
- dead:-8
- deal:8
- dear:-4
- decant:4
- decent:-8
- decid:3
- decimal:-9
- dedo:12
- deep:6
+ daylight:3
+ days:-4
+ de:1
+ dead:-7
+ dear:-5
+ decant:3
+ december:-3
+ decent:-4
+ decid:-9
+ decide:-1
+ decimal:-8
+ dedo:13
+ deep:9
  deer:-3
- degre:-9
- degree:-4
- deionis:-7
- deja:1
- del:9
- dem:4
- demineralis:-5
- demonstration:-2
- den:-2
- dense:-3
- dent:3
- dentro:6
+ deg:-3
+ degre:-6
+ deionis:-6
+ deja:-6
+ del:13
+ dem:2
+ demineralis:-6
+ demonstration:-8
+ den:1
+ dense:4
+ dentist:-8
+ dentro:5
  depend:-3
- depui:13
- der:-2
- derramo:-10
- des:7
- desde:9
+ depui:11
+ der:-8
+ derramo:-8
+ des:5
+ desde:17
  despu:19
- dessu:-2
- destill:-5
- deviation:-3
- di:3
- diary:-5
- dias:4
- dice:7
- dictat:-4
+ dessu:1
+ destill:-6
+ di:5
+ diary:-4
+ dias:5
+ dice:12
+ dictat:-2
  did:-6
- didnt:2
- die:5
- died:-13
- difference:-10
+ didnt:6
+ died:-9
+ differ:-1
+ difference:-8
  different:-7
- diffuser:2
+ diffuser:3
  digit:-3
- digital:-7
- dilut:6
- dilute:-9
- dilution:-4
- dinner:-5
- dinosaur:-6
- dipp:3
- direction:-6
- dirty:-4
- disaster:-7
- dish:-12
+ digital:-3
+ dilut:2
+ dilute:-4
+ dilution:-5
+ dinner:-2
+ dinosaur:-9
+ dipp:5
+ direction:-7
+ dirty:-12
+ discount:-18
+ dish:-18
  dishwasher:-13
  dispenser:-5
  display:-3
- dissolv:-9
- dissolve:-16
- dist:-3
- distill:-11
- disturb:-5
- divid:-7
- divider:-9
- dizzy:21
+ dissolv:-4
+ dissolve:-8
+ distill:-13
+ disturb:-6
+ divid:-10
+ divider:-3
+ dizzy:15
  do:3
- does:-2
- doesnt:-8
- dog:-8
- dogs:-7
- doigt:-2
- doing:-10
- done:-10
- dont:-5
- door:-8
- doors:-2
- doorway:-5
- dos:14
- dot:-2
- dots:4
- doubl:-9
- double:-11
- doubt:-10
- dough:3
- doux:-4
- down:-2
- dozen:-8
- draft:-6
- drag:-7
- dragg:-3
- dragon:-7
- drain:-3
- drainpipe:-9
- drama:-7
- drank:8
- drauf:1
- draught:-4
- draw:-2
+ doctor:9
+ does:-8
+ doesnt:-7
+ dog:-5
+ dogs:-10
+ doing:-7
+ done:-8
+ dont:1
+ door:2
+ doors:-9
+ doorway:-3
+ dos:12
+ dot:3
+ dots:7
+ doubl:-7
+ double:1
+ doubt:-5
+ dough:2
+ doux:-5
+ down:1
+ downstair:-3
+ dozen:-4
+ draft:-7
+ drag:-9
+ dragg:4
+ dragon:-4
+ drain:-4
+ drainpipe:-8
+ drama:-10
+ drank:6
+ drauf:-1
+ draw:-3
  drawer:-4
- draws:-4
- dream:7
- drei:12
- dress:-1
- drew:-10
- dribbl:-2
- dried:3
- dries:-4
- drill:-3
- drin:-1
- drink:4
- drip:16
- dripp:-4
- drips:17
- driv:-5
- drive:-9
- drizzle:-5
- drool:4
+ draws:-2
+ dream:-4
+ drei:8
+ dress:-9
+ drew:-5
+ dribbl:4
+ dried:-6
+ dries:-5
+ drill:-5
+ drin:-2
+ drink:1
+ drip:7
+ dripp:-3
+ drips:7
+ driv:-1
+ drive:-8
+ drizzle:-4
+ drool:8
  drop:6
- droplet:3
- dropp:3
- drops:-16
- drove:-3
- drum:-7
- drunk:6
- dry:-12
- dryer:-3
- du:5
- dual:-1
- duck:-10
- ducks:-3
- due:-6
- duele:10
- duft:-5
- dug:5
- dull:-5
- dump:-3
- dunk:12
- dur:-14
- durch:-1
- dust:6
- dusty:-14
+ droplet:2
+ dropp:2
+ drops:-7
+ drove:2
+ drum:-5
+ drunk:3
+ dry:-13
+ dryer:3
+ du:-1
+ dual:-3
+ duck:-12
+ ducks:2
+ due:-11
+ duele:13
+ duft:-1
+ dug:13
+ dump:6
+ dunk:11
+ dur:-8
+ durch:2
+ dust:5
+ dusty:-13
  dye:-6
- e:-2
- each:-11
- ear:6
+ e:1
+ each:-18
+ ear:4
  earlier:-7
- early:-7
- ears:-5
- easier:-10
- easter:-7
- easy:-7
- eat:7
- eaten:10
+ early:2
+ ears:-8
+ easier:-8
+ easter:-13
+ easy:-11
+ eat:9
+ eaten:5
  eats:-12
+ eau:3
  eczema:-14
  edge:7
- edges:-8
- edit:3
- edition:-3
- eight:1
- eighti:-6
- eighty:-3
- ein:4
- eine:5
- einen:-9
- eingeatmet:13
- either:-9
- el:5
- elbow:2
- eldest:4
- electric:-3
- eleven:1
- embarrass:3
- emergency:12
+ edges:3
+ edit:2
+ egg:1
+ eight:-1
+ eighti:-8
+ eighty:-6
+ ein:3
+ eine:3
+ einen:-8
+ eingeatmet:8
+ either:-10
+ el:4
+ elbow:-7
+ electric:-4
+ eleven:15
+ elle:1
+ else:-6
+ emergency:15
  empti:-4
- empty:-1
- emu:-6
+ empty:-12
+ emu:-5
  emulsion:-1
- en:-2
- enamel:-12
- encima:16
- end:-7
- ended:-14
- ends:4
- enfant:-8
- engine:-6
- english:1
- enjoy:-3
- enough:-22
- entire:-8
- entry:-3
- envelope:-3
- eo:-4
- equal:-5
- er:-7
- error:3
- erst:18
- erupt:19
- es:-12
- espresso:-4
- essential:-4
- essentielle:2
- essig:-1
- est:14
- esta:-9
- et:6
- ethanol:-9
- eur:-3
- euro:-5
- euros:-7
- even:-1
- evening:-9
- event:-1
- ever:-10
- every:-14
- everybody:-19
- everyday:-6
- everyone:-9
- everyth:-10
+ en:-1
+ enamel:-6
+ encima:14
+ end:-13
+ ended:-15
+ ends:11
+ enfant:-5
+ english:-7
+ enough:-20
+ entire:-6
+ entry:-12
+ envelope:-4
+ equal:-9
+ er:-5
+ error:1
+ erst:4
+ erupt:21
+ es:-9
+ espresso:-3
+ essential:-16
+ essentielle:-2
+ est:3
+ esta:-10
+ et:4
+ ethanol:-7
+ eucalyptu:2
+ euro:3
+ euros:-5
+ even:-5
+ evening:-7
+ ever:-7
+ every:-21
+ everybody:-8
+ everyday:-2
+ everyone:3
+ everyth:-7
  everywhere:-6
- evoo:-2
- ewes:-3
- exact:-7
- exam:-4
- except:-9
- exces:-16
- excuse:2
- expect:-3
- expensive:-3
- expert:-3
- explain:-14
- explod:14
- export:-6
- extra:-10
- extract:-5
- eye:17
- eyeball:-10
- eyebrow:6
- eyelid:24
- eyes:-1
- eyewash:-6
- f:-15
- face:-5
- faceful:12
- facial:-4
- fact:-1
- fade:-9
- fail:-10
+ exact:-10
+ excel:-3
+ except:-8
+ exces:-10
+ excuse:-6
+ expect:3
+ expert:-4
+ explain:-18
+ explod:13
+ export:-5
+ extra:-12
+ extract:-4
+ eye:13
+ eyeball:-12
+ eyebrow:8
+ eyelid:9
+ eyes:-2
+ eyewash:-10
+ f:-17
+ face:-9
+ faceful:19
+ faces:-2
+ fade:-7
+ faded:-3
+ fail:-16
  failur:-7
- faint:-1
- fair:-1
- faire:1
+ faint:2
+ fair:-3
+ faire:-4
  fait:13
- fall:-10
- fallen:-3
- falls:-5
- false:-13
+ fall:-6
+ falls:-1
+ false:-10
  fami:-7
- fan:-12
- fancy:-3
- far:-17
- farm:-7
- farmer:-3
- fast:-1
- faster:-4
- fat:-23
- father:2
- fats:-8
- fatty:-3
- fault:-8
- faut:-12
- favour:-3
- favourite:-8
- fear:-4
- feb:-5
- february:-6
+ fan:-6
+ fancy:-11
+ far:-14
+ farm:-5
+ farmer:-8
+ fast:2
+ faster:-9
+ fat:-22
+ father:-1
+ fats:-13
+ fault:-7
+ faut:-9
+ favour:-5
+ favourite:-7
+ fear:-6
+ feb:-3
+ february:-4
  fed:-10
- feed:2
- feedback:-3
- feel:11
- feels:3
- feet:-8
- fell:10
- fellow:-2
- felt:3
- fence:2
- fetch:-4
- fete:-3
- few:-8
- fifteen:-7
- fifth:-6
- fifty:-3
- fig:-3
- fight:-13
- figur:-4
- figure:-22
- file:-5
- fill:-8
- fille:7
- fills:-13
- film:-12
- fils:10
- filter:-6
- fin:-9
- final:-13
+ fee:-3
+ feed:10
+ feel:8
+ feels:-4
+ feet:-7
+ fell:8
+ fellow:-4
+ felt:1
+ fetch:-3
+ fete:-4
+ few:-1
+ field:-5
+ fifteen:-9
+ fifth:-5
+ fig:-5
+ fight:-4
+ figur:-10
+ figure:-18
+ file:-9
+ fille:11
+ fills:-8
+ film:-10
+ fils:9
+ filter:-5
+ fin:-4
+ final:-10
  find:-6
- finds:-4
- fine:-9
+ finds:-5
+ fine:-4
  finer:-3
- finger:7
- fingernail:8
- fingertip:14
- finish:-7
- fire:3
- firm:-18
+ finger:8
+ fingernail:10
+ fingertip:12
+ finish:-2
+ finland:-4
+ fire:9
+ firm:-15
  first:-6
- fish:5
- fist:11
- fists:-1
- fit:-1
- fits:-12
+ fish:2
+ fist:-7
+ fists:2
+ fit:-3
+ fits:-16
+ five:-3
  fixed:-3
- fizz:6
- fl:-13
- flak:-2
- flake:17
- flaky:-6
- flame:-12
- flannel:9
- flar:2
- flash:-4
- flat:-1
- flea:-3
- fleck:6
- flew:9
- flick:14
- float:-11
- flood:-9
- floor:4
- flour:-4
- flower:3
- flu:-6
- fluff:9
- fluid:-7
- flung:-2
- flush:4
- fly:7
- fo:-10
- foam:1
+ fizz:4
+ fl:-6
+ flake:3
+ flaky:-4
+ flame:-9
+ flannel:4
+ flar:10
+ flash:-6
+ flat:-8
+ flatmate:-3
+ flea:-1
+ fleck:4
+ flew:6
+ flick:9
+ float:-14
+ flood:-7
+ floor:5
+ flour:-10
+ flower:10
+ flu:11
+ fluff:11
+ fluid:-6
+ flush:-2
+ fly:9
+ fo:-6
+ foam:10
  foams:-5
- foamy:8
- fog:-11
- fogg:7
- foggy:14
- fold:-4
+ foamy:4
+ fog:-14
+ fogg:14
+ foggy:7
+ fold:-1
  folks:-6
- follow:-10
- fond:-5
- food:-1
- fool:13
- foot:-5
- football:-6
- for:-5
- forc:-3
- force:4
- forearm:10
- forehead:18
+ follow:-7
+ fond:-4
+ fool:12
+ foot:-8
+ football:-3
+ for:-3
+ force:3
+ forearm:12
+ forehead:22
  forever:-7
- forget:-7
- forgive:-6
- forgot:-3
+ forget:-11
+ forgive:-5
+ forgot:-1
  forgotten:-13
- fork:-5
- form:-12
- forms:-6
+ fork:-3
+ form:-11
+ forms:-8
  formula:-3
- fortnight:-5
- forty:5
- forum:-14
- found:4
+ forty:-6
+ forum:-13
+ forward:-2
+ found:-2
  four:1
- fourteen:-3
+ fourteen:2
  fourth:-3
- frag:9
- frais:7
+ frag:5
+ fragrance:3
+ frais:19
+ frame:-2
  free:-10
- freez:8
- freezer:-10
- fresh:6
- friday:6
+ freez:3
+ freeze:-3
+ freezer:-8
+ fresh:5
+ friday:2
  fridge:-15
- fried:-5
- friend:-6
- frist:-5
- from:-3
+ fried:-3
+ friend:-4
+ frist:-7
+ from:-5
  front:-7
- frost:-5
- frotte:14
- froze:-10
+ frost:-8
+ frotte:6
+ froze:-4
  frozen:-8
- fry:-10
- fryer:-3
- fudge:4
- full:-6
- fully:-3
- fume:-15
- fumes:-4
- funnel:4
- funny:-3
+ fry:-8
+ fryer:-7
+ fudge:6
+ full:3
+ fully:-4
+ fume:-9
+ fumes:-6
+ funnel:1
+ funny:-6
  fur:3
- further:-6
- fuss:-5
+ further:-4
+ fuss:-4
  fussy:-4
- fwd:-2
  g:-19
  gallon:-9
- gant:3
- gants:-6
- ganz:-1
- gap:1
- garage:-4
- garden:-3
+ gant:7
+ gants:-9
+ ganz:-6
+ gap:-4
+ gaps:-4
+ garage:-2
+ garden:-1
  gardener:-5
- garganta:8
- garlic:-7
- gas:-6
- gata:11
- gate:-6
- gather:4
+ garganta:11
+ garlic:-6
+ gas:-5
+ gata:14
+ gate:-9
+ gather:-7
  gauntlet:-6
- gebissen:11
- gefasst:12
- gekippt:8
- gel:-15
- gelaufen:15
- gell:-16
+ gave:3
+ gebissen:6
+ gefasst:11
+ gekippt:10
+ gel:-16
+ gelaufen:14
+ gell:-15
  generou:-4
- gentle:-12
- gentleman:4
+ gentle:-8
  gerade:-4
- geranium:-1
- gesicht:12
- gespritzt:2
- gestern:8
- get:-14
- getrunken:10
- gets:-6
- gett:-14
- ghee:-12
- gicle:-1
- gift:-6
- girl:1
- girls:7
- giv:2
- give:-2
- given:-5
- gives:-5
- glass:-4
- glassy:-7
+ geranium:-4
+ gesicht:8
+ gespritzt:1
+ gestern:7
+ get:-13
+ getrunken:16
+ gets:-7
+ gett:-12
+ ghee:-11
+ gicle:-4
+ gift:-3
+ girl:7
+ girls:-2
+ giv:6
+ give:-6
+ given:-10
+ gives:-1
+ glad:-7
+ glassy:-5
  glaze:-4
- glide:-3
- glitter:-10
- glop:-6
- glossy:-7
- glov:-6
- glove:6
- glue:11
- glued:-3
+ glitter:-8
+ glop:-4
+ glossy:-10
+ glov:-2
+ glove:8
+ glue:6
+ glued:-4
  glugg:-6
- glycerin:-3
- glycerine:5
- gms:-7
- goat:-7
- goats:-11
- god:-4
- goes:-3
- goggl:-3
- going:12
+ glycerin:1
+ glycerine:3
+ gms:-13
+ go:-1
+ goat:-5
+ goats:-10
+ god:-5
+ goes:-11
+ goggl:-1
+ going:8
  gold:-10
- gone:6
- gonna:2
- good:2
- goodnes:-6
- goose:-5
- gorge:11
- gorgeou:-1
- got:3
- gota:1
- goutte:10
- gr:-10
- grab:10
- grabb:10
- grad:-5
+ gone:5
+ good:3
+ goodnes:-7
+ goose:-3
+ gorge:14
+ gorgeou:-2
+ got:2
+ gota:-3
+ goutte:12
+ gr:-11
+ grab:6
+ grad:9
  grade:-3
- grain:5
+ grain:10
  grainy:-5
- gram:-10
- grams:-12
- grand:-4
+ gram:-11
+ grams:-15
  grandad:-3
- grandchildren:-5
- granddaughter:-5
- grandfather:-8
- grandma:-4
- grandmother:-9
- grandpa:-13
- grandson:11
- granul:11
- grape:7
+ grandchildren:-4
+ granddaughter:-6
+ grandfather:-14
+ grandma:-20
+ grandmother:-11
+ grandpa:-7
+ grandson:7
+ granny:-3
+ granul:15
+ grape:10
  grapese:-8
- grasa:4
+ grasa:-1
+ grass:1
  grat:-7
- grate:-7
- grateful:-6
- graz:-7
+ grate:-3
+ grateful:-9
+ graz:-4
  grease:-1
- greaseproof:-6
- greasy:-11
+ greaseproof:-3
+ greasy:-10
  great:-13
  green:-8
- greeting:-7
- grey:12
- gritty:3
- ground:-10
- groundnut:-14
- group:-13
- grown:10
- grows:-2
- guant:-5
- guante:1
+ greeting:-9
+ grey:8
+ gritty:11
+ ground:-12
+ groundnut:-11
+ group:-11
+ grown:9
+ grows:-1
+ guant:-7
+ guante:4
  guess:-3
- guest:-12
- guild:-8
+ guest:-11
+ guild:-6
  guinea:12
- guitar:-8
- gulp:5
- gums:14
- guys:-9
- h2o:-13
- h3:-6
- h:4
- ha:16
+ gulp:4
+ gums:13
+ guys:-6
+ h2o:-10
+ h3:-7
+ h:3
+ ha:11
  hab:7
- habe:12
- haben:13
- hacia:-11
- hack:10
- had:9
- hago:5
- haha:-10
- hair:9
- half:8
- halfway:-3
- hall:-12
- halo:13
- hals:12
- halv:-6
+ habe:6
+ haben:6
+ hacia:-13
+ hack:8
+ had:5
+ hadnt:-3
+ hago:15
+ haha:-13
+ hair:7
+ half:1
+ hall:-5
+ halo:8
+ hals:10
+ halv:-8
  halve:-3
- hamster:8
- hand:5
+ hamster:10
  hande:-4
  handful:-6
- handl:-5
- handle:-9
- handout:-11
- handrucken:9
- hands:-15
- handschuhe:-11
- handsome:-12
- handwrit:-6
- hang:7
- hanger:-3
- hangs:-12
- happen:7
- happy:-5
+ handl:-2
+ handle:-10
+ handout:-10
+ handrucken:12
+ hands:-17
+ handschuhe:-13
+ handsome:-5
+ handwrit:-5
+ handwritten:-4
+ hang:-3
+ hangs:-6
+ happen:2
+ happy:-8
  harbour:-3
- hard:3
- harden:-13
- harder:-8
- hardnes:-9
+ hard:-3
+ harden:-6
+ harder:-2
+ hardnes:-12
  hardware:-7
  harm:-8
- harsh:-16
+ harsh:-7
  has:5
- hasnt:5
- hat:21
- hate:-5
- hates:-6
- hatte:12
- haut:-15
- hav:3
+ hasnt:4
+ hat:18
+ hate:-8
+ hates:-8
+ hatte:11
+ haut:-20
+ hav:6
  have:-2
- havent:-1
- hay:2
- haze:3
- hazelnut:-5
+ havent:-4
+ hay:-5
+ haze:5
+ hazelnut:-4
  hdpe:-3
- he:5
- head:-16
- headache:-6
- heads:-2
- heal:-11
- heap:-4
- heard:-7
- hears:-2
+ he:6
+ head:-10
+ headache:-1
+ heads:3
+ heal:-10
+ heap:-6
+ hear:9
+ heard:-9
+ hears:-3
  heart:-7
- heat:-13
- heaven:-9
- heavy:-22
- hed:-9
- hedgehog:-2
- heel:13
- heels:-6
- height:-10
- held:-12
- hell:15
- hello:1
- help:5
- helper:-4
- helps:4
- hemp:-13
- hen:2
- hence:-8
- hens:6
- her:5
- here:-19
- hers:-20
- herself:11
- hes:3
- heute:13
- hey:6
- hi:-5
+ heat:-11
+ heaven:-6
+ heavy:-18
+ hed:2
+ hedgehog:1
+ heel:12
+ heels:-11
+ height:-9
+ held:-6
+ hell:10
+ hello:-7
+ help:11
+ helper:-3
+ helps:-2
+ hemp:-9
+ hen:5
+ hence:-4
+ hens:8
+ her:9
+ here:-11
+ hers:-13
+ herself:7
+ hes:6
+ heute:4
+ hey:8
  hiccup:11
- hice:4
- hidden:-3
- hier:17
- high:-12
- higher:-7
- hills:-6
- him:-4
- himself:2
- his:12
- hiss:4
- history:-15
- hit:8
- hits:-9
- hives:-3
- hiya:-9
- hm:-6
- ho:8
- hoarse:18
+ hice:9
+ hid:-2
+ hidden:-4
+ hier:12
+ high:-8
+ higher:-4
+ hija:1
+ hills:-4
+ him:7
+ himself:4
+ his:9
+ hiss:9
+ history:-3
+ hit:5
+ hits:-8
+ hives:-4
+ hiya:-7
+ hizo:-2
+ hm:-7
+ ho:6
+ hoarse:3
  hob:-9
- hobby:-3
- hola:-7
- hold:8
- holds:-3
- hole:9
+ hobby:-9
+ hola:-3
+ hold:3
+ holds:-5
+ hole:7
  holes:13
  holiday:-4
- home:-9
- honest:4
- honey:-4
- hood:-5
+ home:-7
+ honest:7
+ hood:-11
  hook:-6
- hop:-4
- hope:-7
- hoped:-9
- horse:-11
- hose:3
+ hop:-3
+ hope:-4
+ hoped:-7
+ horse:-9
+ hose:-1
  hosed:-7
- hospital:-3
- hot:5
- hour:2
+ hospital:4
+ hot:8
+ hour:7
  hours:-1
- house:-11
- household:-6
- how:-4
- howl:-1
+ house:-5
+ household:-7
+ how:-7
+ howl:-5
  hp:-3
- hrs:-9
- hubby:8
- huele:-10
- huge:-4
- huile:-4
- humid:-8
+ hr:-1
+ hrs:-8
+ hubby:4
+ huele:-8
+ huge:-5
+ huile:-8
+ humid:-9
+ humidity:-3
  humo:-3
- humour:-3
  hunch:7
- hund:-8
- hundr:-5
- hurry:3
- hurt:-5
- hurts:14
- husband:-2
- hut:9
- hydroxide:6
- i:3
+ hund:-7
+ hundr:-3
+ hurry:-1
+ hurt:2
+ hurts:9
+ husband:-9
+ hydroxid:3
+ hydroxide:1
+ i:2
  ice:-9
- ich:1
- id:-5
- idea:-13
- ideas:-2
- identical:-6
- idiot:8
- if:3
- ignore:-5
- ihr:-9
- il:-9
- ill:-19
- ilse:-3
- imagin:5
- immer:-3
- impatient:-4
- in:1
- inch:14
- incident:4
- includ:-6
- index:2
- indigo:-12
- indoor:2
- induction:-1
- ines:-13
- infus:-11
- ingredient:-5
- inhal:16
- inhale:1
- ink:-3
- inner:15
- ins:-8
- inside:6
- inspector:-5
- instant:-9
- instead:-17
- insulate:-6
+ ich:2
+ id:-6
+ idea:-16
+ ideas:-5
+ identical:-8
+ idiot:14
+ ignore:-6
+ ihr:-3
+ il:-4
+ ill:-16
+ ilse:-6
+ im:-1
+ imagin:4
+ impatient:-13
+ in:2
+ inch:10
+ incident:2
+ incl:-3
+ includ:-7
+ index:1
+ indigo:-9
+ indoor:4
+ ines:-14
+ infus:-8
+ ingredient:-6
+ inhal:12
+ inhale:3
+ ink:-7
+ inner:16
+ ins:-9
+ inside:16
+ insist:4
+ inspector:-3
+ instant:-6
+ instead:-14
+ instruction:-6
+ insulate:-12
  intend:-6
- interest:-5
- internet:-3
- into:2
- iron:-3
- is:-3
- ish:-4
- isnt:-4
- isopropyl:14
- issue:-5
- ist:2
+ internet:-11
+ into:4
+ iron:-7
+ is:-5
+ ish:-2
+ island:-2
+ isnt:-11
+ isopropyl:7
+ issue:-4
+ it:1
+ itch:1
  itchy:-11
- itd:-7
- item:-4
- itll:-13
- its:2
- itself:-6
- ive:-11
- ivory:5
- j:6
- jabon:-7
- jacket:1
- jai:10
- jam:-10
- january:-9
- jar:-3
- jars:-11
- je:4
- jean:-7
- jeans:19
- jelly:-8
- jetzt:15
- jo:-1
+ itd:-11
+ item:-5
+ itll:-11
+ its:4
+ itself:-8
+ ive:-12
+ ivory:3
+ j:1
+ jabon:-4
+ jai:7
+ jam:-13
+ jan:-3
+ january:-6
+ jar:-4
+ jars:-6
+ je:5
+ jean:-8
+ jeans:13
+ jelly:-12
+ jetzt:3
  join:-3
  jojoba:-4
- jok:-11
- joke:-3
- jours:-2
- judge:-3
+ jok:-7
+ joke:-5
+ jours:-3
+ judge:-6
  jug:1
  jugs:-10
- juice:-4
- july:-12
- jump:1
- jumper:3
- jumps:-2
- june:-13
- just:9
- kann:11
- kaolin:-5
+ juice:16
+ july:-7
+ jump:4
+ jumper:5
+ jumps:-3
+ june:-12
+ just:12
+ kann:10
+ kaolin:-4
  karite:-8
- katze:14
- keep:-7
- keeps:9
- kein:-8
- kept:-7
- kernal:-6
- kernel:-15
- kettle:-1
+ katze:13
+ keep:-14
+ keeps:4
+ kein:-9
+ kept:-13
+ kernal:-8
+ kernel:-19
+ kettle:-2
  keyboard:-4
- kg:-11
+ kg:-17
+ khaki:-3
  kick:-5
- kid:5
+ kid:8
  kidd:-3
- kids:-11
- kill:1
- kills:-3
- kilo:-7
+ kids:-8
+ kill:-1
+ kills:-4
+ kilo:-18
  kilos:-14
- kind:7
- kinda:4
- kinder:-11
- kinds:-6
- kiss:-10
- kit:-6
- kitchen:1
- klebt:5
- kleine:1
- km:-2
- knead:16
- knee:-4
- knees:-11
- knelt:14
+ kind:6
+ kinda:6
+ kinder:-9
+ kinds:-4
+ kiss:-7
+ kit:-8
+ klebt:11
+ kleine:3
+ km:-3
+ knead:13
+ knee:3
+ knees:-10
+ knelt:8
  knew:-2
- knife:-8
- knitt:-3
- knock:3
- know:-1
- known:-3
- knows:4
- knuckl:-2
- knuckle:11
- koh:7
- kokos:-12
- kokosol:-9
- kokum:-5
- kratzt:8
- l:-7
+ knife:-6
+ knitt:-1
+ knock:1
+ known:-7
+ knows:1
+ knuckl:1
+ knuckle:12
+ koh:4
+ kokos:-10
+ kokosol:-10
+ kokum:-4
+ kratzt:5
+ l:-13
  la:-6
- lab:2
- label:-7
- labrador:5
- lack:-3
- lactate:3
- lactic:3
- lad:7
- ladi:9
- ladl:-7
- ladle:-2
- lads:-7
- lady:1
- laid:-4
- lake:-3
+ lab:7
+ label:-9
+ labell:-5
+ labrador:8
+ lack:-5
+ lactate:-6
+ lactic:2
+ lad:10
+ ladi:7
+ ladl:-9
+ ladle:-4
+ lads:-3
+ laid:-8
+ lake:-7
  lamb:-3
- lamio:15
- lamp:5
- land:-5
+ lamio:20
+ lamp:7
+ land:-4
  lane:-4
- langue:-2
+ langue:-5
  lanolin:-6
- lap:6
- lapp:5
- lard:-4
- large:-1
+ lap:5
+ lapp:10
+ lard:-6
+ large:-5
+ larger:-3
  las:-4
- last:-5
- late:-8
- later:-2
- lather:-10
- lauge:-5
- laugenspritzer:2
- laugh:-6
- laundry:1
- laurel:-3
- lava:6
- lavander:-10
- lavender:-16
- law:-4
- lay:-7
- layer:2
- lazy:-6
- lb:-26
- lbs:-8
- le:6
- leaf:-6
- leaflet:-4
- leak:-1
- lean:-4
- learn:-6
+ last:-9
+ lasts:-5
+ late:-12
+ later:-1
+ lather:3
+ lauge:-2
+ laugenspritzer:-1
+ laugh:-9
+ laundry:-2
+ lava:9
+ lavander:-3
+ lavender:-19
+ law:-2
+ lay:3
+ lazy:-7
+ lb:-19
+ lbs:-11
+ le:11
+ leader:-3
+ leaf:-3
+ leaflet:-7
+ leak:-9
+ lean:-3
+ learn:-9
  least:-17
- leather:7
- leathery:10
- leav:-19
- leave:-19
- leche:10
- left:-3
- leftover:-7
- leg:6
- legend:-6
- legging:12
- legs:-5
- leim:-9
- lejia:-5
- lemon:-2
- lemonade:-5
- lemongras:-6
- length:-6
- lens:11
- lent:-3
- les:-6
- less:-5
- lessive:16
- lesson:-3
- let:-8
+ leather:6
+ leathery:15
+ leav:-21
+ leave:-17
+ leche:11
+ leftover:-12
+ leg:2
+ legend:-3
+ legging:5
+ legs:-10
+ leim:-6
+ lejia:-4
+ lemon:-8
+ lemonade:-2
+ lemongras:-7
+ length:-8
+ lens:13
+ lent:-4
+ les:-7
+ less:-16
+ lessive:18
+ lesson:1
+ let:-11
  letter:-3
- level:-12
+ level:-8
  li:-8
  library:-10
- lick:15
- lid:4
- lidd:-5
- lids:-9
- lie:-1
- lies:-9
- life:-9
- lift:15
- lifts:-5
- light:-8
- lighter:-9
- like:1
- liked:-11
- likes:-11
- likewise:-11
+ lick:9
+ lid:-5
+ lidd:-7
+ lids:-6
+ lie:7
+ lies:-10
+ life:-7
+ lift:12
+ lifts:-6
+ light:-1
+ lighter:-7
+ like:-1
+ liked:-13
+ likes:-14
+ likewise:-9
  lilac:-5
- limp:13
+ lime:-3
+ limp:1
  lin:-2
- line:-11
- lined:-7
- liner:-8
- lines:-15
- link:10
- linse:-5
- lip:6
- lippe:11
- lips:11
- liquid:7
- list:-19
- listen:-1
+ line:-5
+ lined:-11
+ linen:-6
+ liner:-7
+ lines:-6
+ link:3
+ linse:-4
+ lip:12
+ lippe:14
+ lips:9
+ liquid:-1
+ list:-5
+ listen:-3
  liter:-4
- litr:-19
- litre:-7
- litro:-11
- litsea:-5
- little:1
+ litr:-16
+ litre:-1
+ litro:-10
+ litsea:-4
+ little:4
  liv:-3
- live:-8
- lived:-14
- lo:3
- loads:-2
- loaf:-4
- loav:-8
- lobster:-4
- lock:-14
- lodger:-5
+ live:-4
+ lived:-16
+ lo:4
+ loads:-3
+ loaf:-6
+ loav:-4
+ lobster:-5
+ lock:-16
+ lodger:-4
  loft:-3
- log:-4
- lol:-10
- long:9
- longer:3
- loo:7
- look:-4
- looks:-13
- loose:-3
+ log:-10
+ lol:-3
+ long:6
+ longer:-1
+ loo:10
+ look:1
+ looks:-15
+ loose:-6
+ loosen:-4
  los:2
- lose:-8
+ lose:-6
  loss:-3
- lost:5
- lotion:-2
- lots:-4
- loud:-4
- love:-8
- loves:-10
- low:-16
- lower:-11
- lucki:-13
+ lost:1
+ lot:-7
+ lotion:-3
+ lots:-6
+ loud:-1
+ loves:-5
+ low:-17
+ lower:-3
+ lucki:-9
  lucky:-8
- lukewarm:-12
+ lukewarm:-10
  lump:2
- lumps:-5
- lumpy:-5
- lunch:-2
- lunett:-2
- lungful:-1
- luxury:-4
+ lumps:-13
+ lumpy:-9
+ lunch:-7
+ lunett:-1
+ lungful:4
  lye:1
- lyes:-7
- lyeward:5
- lying:13
- m:-4
- ma:-1
- macadamia:-3
- machine:-5
- mad:10
+ lyes:-15
+ lyeward:3
+ lying:-3
+ m:-7
+ ma:-4
+ macadamia:-6
+ machine:-3
+ mad:5
  madder:-7
- made:-8
- magazine:-3
- magnet:-4
+ made:-6
+ magazine:-5
+ magnet:-8
  mail:-4
- main:9
- mains:-8
+ main:3
+ mains:-9
  mais:-3
- mak:-6
- make:-14
- maker:-6
- makes:-18
- mal:-3
- mama:-11
- man:-18
- manag:-3
+ mak:-8
+ make:-15
+ maker:-5
+ makes:-11
+ mal:-5
+ mama:-7
+ man:-12
+ manag:3
+ manage:-3
  mango:-3
- mann:9
- manos:-16
- many:-12
- mar:-3
- marbl:-3
- marble:-5
- march:-8
- mare:-5
- margarine:-3
- margin:-9
- mari:6
- marido:14
- marie:-3
- marit:-4
- mark:3
- market:-11
- marks:3
+ mann:7
+ mano:2
+ manos:-15
+ manteca:2
+ many:-9
+ mar:-7
+ march:-9
+ marche:1
+ mare:-9
+ margin:-5
+ mari:9
+ marido:19
+ marigold:-3
+ marit:-5
+ mark:-4
+ market:-8
+ marks:11
  marri:-7
- marta:-2
- mas:-12
- mash:-12
- masher:-3
- mask:-16
- mass:-8
- master:-5
+ mas:-15
+ mash:-16
+ masher:-5
+ mask:-13
+ mass:-2
+ master:-7
  masterbatch:-2
- mat:-4
- match:-1
- material:-9
- maths:-3
- matter:10
- may:2
- maybe:9
- mean:1
- means:-14
- meant:-10
- meanwhile:-1
- measur:-8
- measure:-4
- mechanic:-9
- medium:-5
- meet:-3
- mehr:-2
- mein:-7
- meine:-9
- meiner:12
- melange:9
- melt:-3
- melts:-7
- member:-3
- memory:-8
- men:-4
- menthol:-14
- mention:-11
- merci:-7
- mes:10
- mess:-7
- messag:1
- message:-7
- metal:-9
- method:-5
- metio:16
- metr:-4
- metric:-4
- mezcla:-8
- mi:9
- mica:-14
- mich:6
- microwave:13
- mid:-3
- middle:-1
- midnight:9
- miel:2
+ mat:-7
+ match:-2
+ mate:-1
+ material:-7
+ maths:-2
+ matter:5
+ may:-3
+ maybe:3
+ me:-1
+ mean:-2
+ means:-16
+ meant:-8
+ meanwhile:5
+ measur:-7
+ measure:-10
+ mechanic:-4
+ medium:-2
+ mehr:-3
+ mein:14
+ meine:-12
+ meiner:11
+ melange:6
+ melt:-8
+ melts:-12
+ memory:-7
+ men:-9
+ menthol:-17
+ mention:-9
+ mentor:-3
+ merci:-10
+ mes:8
+ mess:-3
+ messag:5
+ message:-13
+ metal:-1
+ method:-6
+ metio:10
+ metric:-5
+ mezcla:-7
+ mi:11
+ mica:-17
+ mich:-6
+ microwave:10
+ mid:1
+ middle:4
+ midnight:8
+ miel:1
  might:-3
- mild:-14
- miles:-8
- milk:6
- milky:-9
- mill:-8
- min:-3
- mind:1
- mine:6
- mini:4
- mins:10
+ mild:-13
+ miles:-5
+ milk:-3
+ milky:-1
+ mill:-6
+ min:-6
+ mind:5
+ mine:8
+ mini:5
+ minimum:-3
+ mins:15
  mint:-4
  minus:-7
- minut:-2
- minute:-3
- minuten:6
+ minut:-10
+ minute:-7
+ minuten:7
  minuto:-18
- mir:-4
- mis:6
- mishap:-4
- misread:-8
- miss:-9
- mistake:11
- mistook:8
- mit:2
- mitts:-5
- mix:7
- mixed:7
- mixer:-4
- mixes:3
- mixeur:-10
- mixture:1
- ml:-6
+ mir:-2
+ mishap:-9
+ misread:-4
+ miss:-8
+ mist:2
+ mistake:9
+ mistook:12
+ mit:8
+ mitts:-8
+ mix:1
+ mixed:6
+ mixer:-6
+ mixes:5
+ mixeur:-7
+ mixture:-5
+ ml:-9
  mm:-1
- modern:-11
- moi:-9
- mold:-1
- molde:7
- mom:-3
- moment:3
- moms:-1
- mon:9
- monday:-2
+ modern:-10
+ moi:-8
+ mold:-3
+ molds:4
+ mom:-10
+ moment:1
+ moms:-2
+ mon:4
+ monday:-1
  money:-7
- monsoon:-2
- month:-11
- moon:-5
- mop:-9
- mopp:-1
- more:-17
- morn:10
- mosquito:-4
+ month:4
+ moon:-7
+ mop:-4
+ mopp:4
+ more:-11
+ morn:1
+ mosquito:-1
  most:13
- mother:-2
- motor:-2
- mould:-14
+ mother:-3
+ motor:-3
+ mould:-16
  mouldy:-7
- moule:2
- mountain:-9
- mousse:-10
- mouth:9
- mouthful:12
+ moule:4
+ mountain:-5
+ mousse:-8
+ mouth:11
+ mouthful:7
  mov:3
- move:-5
- moved:-10
- moves:-2
- mr:5
- mrs:-8
- much:-20
- mucho:13
- mud:-8
- muddy:-1
- muffin:-11
- mug:-2
- multipli:-3
- mum:-1
- mund:8
- mush:-1
- music:-3
+ move:-9
+ moved:-6
+ moves:-3
+ mr:6
+ mrs:-10
+ much:-14
+ mucho:19
+ mud:-14
+ muddy:-3
+ muffin:-8
+ mug:2
+ multipli:-4
+ mum:-5
+ mund:12
+ music:-5
  muss:-3
- must:-1
- mustard:-9
- mutton:-6
- muzzle:6
- my:1
- myself:15
- n:5
- nachsten:-7
- nail:-1
- nails:10
- name:-23
+ must:-5
+ mustard:-7
+ mutton:-2
+ muzzle:9
+ myself:12
+ n:6
+ nach:16
+ nachsten:-8
+ nail:-5
+ nails:8
+ name:-20
  named:-4
- names:-7
- nan:-6
- naoh:-2
- nap:-2
- napkin:-4
- narrow:-17
- nase:-1
- natronlauge:15
- nbsp:-3
+ names:-8
+ nan:-12
+ naoh:4
+ narrow:-16
+ nase:-3
+ natronlauge:12
+ natural:3
+ nbsp:-4
  ne:-9
- near:-18
- nearer:-3
- nearest:-12
- neat:1
- neck:4
- need:-7
- needs:-14
- neem:-8
+ near:-17
+ nearer:-1
+ neat:11
+ neck:2
+ need:-4
+ neednt:-3
+ needs:-9
+ neem:-11
  negative:-7
- neighbor:11
- neighbour:-9
- neither:-5
- nephew:3
- nervou:-12
- nettle:-3
- neutral:-4
- neutralis:8
- neutralise:7
- never:-4
+ neighbor:5
+ neighbour:-8
+ neither:-7
+ nephew:5
+ nervou:-4
+ net:-3
+ neutral:2
+ neutralis:6
+ neutralise:9
+ never:-8
  new:-9
  newbie:-8
- news:7
- newsletter:-3
- next:-5
- nez:8
- ni:-11
- nice:-18
+ news:5
+ next:-2
+ nez:10
+ ni:-12
+ nice:-12
  nicht:4
- nick:3
- niece:-7
- night:8
- nine:2
- ninety:-6
- ninos:-8
- nitrile:-4
- no:-3
- nobody:-11
- noch:7
+ nick:11
+ niece:-9
+ night:6
+ nil:-3
+ ninety:-13
+ ninos:-11
+ nitrile:-8
+ no:3
+ nobody:-22
+ noch:2
  non:-3
- none:-9
- noor:-3
- nor:-3
- normal:-12
- nos:-9
- nose:5
- nostril:8
- not:-5
- note:6
- notebook:-19
- notes:-7
- noth:-2
- notic:13
- notice:11
- nougat:3
- november:-12
- now:13
- nowhere:-5
- numb:11
- number:-27
- nur:7
- nurse:3
- nursery:-6
- nut:-4
- nuts:-9
+ none:-8
+ noon:-5
+ normal:-15
+ nos:-7
+ nose:7
+ nostril:11
+ not:1
+ note:3
+ notebook:-15
+ notes:-14
+ noth:-1
+ notic:8
+ notice:5
+ nov:-2
+ november:-7
+ now:19
+ nowhere:-4
+ numb:15
+ number:-17
+ nur:12
+ nurse:5
+ nursery:-10
+ nuts:-5
  o:-10
  oak:-10
- oat:-6
- oatmeal:-8
- oats:-15
- obvious:-2
- oclock:-4
- october:-3
- odd:6
- oddly:-3
- oder:-3
+ oat:-1
+ oatmeal:-4
+ oats:-9
+ obvious:-6
+ oclock:1
+ october:-5
+ odd:3
+ oddly:-5
+ odds:-3
+ oder:-1
  oeil:5
  of:-1
- off:2
+ off:6
+ offcut:-2
  office:-4
- often:-4
+ often:-3
  oh:7
- ohne:-7
- oil:-2
- oiled:-2
- oils:-11
- oily:-13
- ojo:-3
- ojos:-5
- ok:-14
- okay:-11
- ola:9
- old:8
- olden:11
- older:-5
- oldest:-3
- olds:-8
- oleic:-9
- oliv:-5
- oliva:-9
- olive:-2
- olivenol:9
- olla:-9
- olvie:-7
- oma:-11
- omg:11
+ ohne:-4
+ oi1:-3
+ oil:-1
+ oiled:-4
+ oils:-14
+ oily:-5
+ ojo:1
+ ojos:-3
+ ok:-15
+ okay:-6
+ ola:13
+ old:3
+ olden:1
+ older:-8
+ oldest:-7
+ olds:-7
+ oleic:-11
+ olein:-3
+ oliv:-4
+ oliva:-20
+ olive:-12
+ olivenol:6
+ olla:-7
+ olvie:-10
+ oma:-7
+ omg:14
  on:-6
- once:-26
- ones:-13
- onion:3
- only:-6
- oo:-1
- open:7
- opens:11
- operator:-10
+ once:-16
+ one:-6
+ ones:-15
+ onion:5
+ only:-8
+ onto:-4
+ oo:1
+ open:3
+ opens:6
+ operator:-8
  opinion:-10
- opposite:-3
- or:-12
- orange:-11
- order:-10
- ordinary:2
- original:-3
- otherwise:3
- ou:-3
- ouch:-7
- ought:-2
- ounc:-13
- ounce:-7
- our:1
- ours:-6
- out:-1
- outdoor:-15
- outside:-11
- oval:-4
- oven:-19
- over:2
- overdo:-8
- overfat:-5
- overheat:-12
- overkill:-4
- overnight:-7
- ow:12
- owe:-5
+ or:-10
+ orange:-9
+ order:-15
+ ordinary:-9
+ original:-4
+ otherwise:4
+ ou:-8
+ ouch:-5
+ ought:-6
+ ounc:-12
+ ounce:-5
+ our:3
+ ours:-13
+ out:-3
+ outdoor:-20
+ outside:-14
+ oval:-1
+ oven:-1
+ over:4
+ overdo:-10
+ overfat:-6
+ overheat:4
+ overkill:-7
+ overnight:-1
+ ow:9
+ owe:-8
  own:-10
- oxide:-15
- oyl:-5
- oz:-9
- ozs:-10
- p:-18
- pack:-6
+ oxide:-10
+ oyl:-4
+ oz:-5
+ ozs:-8
+ p:-14
+ pack:-5
+ packet:-3
  pad:6
  paddle:-7
  pads:-9
  page:-11
- pages:-3
- paid:3
- pail:-9
- pain:5
- paint:-20
- pair:-13
- pairs:-9
- pale:-8
- palm:-23
+ paid:2
+ pail:-5
+ pain:6
+ paint:-10
+ pair:-17
+ pairs:-7
+ pale:-4
+ palm:-12
  palms:16
- pan:-8
- pancak:-8
- panic:-2
- pans:2
- pantry:9
- par:7
- para:-3
+ pan:-2
+ pancak:-4
+ panic:1
+ pans:5
+ pantry:1
+ paper:-9
+ par:6
+ para:-1
  paragraph:-5
- parcel:-3
- parent:3
+ parcel:-4
+ parent:-1
  parfum:14
- parish:-10
- park:3
- parrot:3
- part:-9
- partial:-3
- partner:-8
- parts:-3
- party:-12
- pas:-7
- paso:-8
- pass:-6
- past:-3
- paste:-3
+ parish:-4
+ park:10
+ parrot:8
+ part:-11
+ partner:-13
+ parts:1
+ party:-9
+ pas:-4
+ paso:-10
+ pass:-4
+ past:-7
+ paste:-5
  pastry:-4
- patch:9
- patchouli:-10
- pate:7
- patience:-14
- patient:-11
- patio:3
- patt:16
- pattern:6
- paw:7
- paws:-3
- pay:-3
- pays:-3
- pcs:-4
+ patch:11
+ patchouli:-6
+ pate:-1
+ patience:-11
+ patient:-7
+ patio:7
+ patt:11
+ pattern:-4
+ paw:5
+ paws:-1
+ pay:-7
+ pays:-4
+ pcs:-5
  pct:-1
- pdf:-3
- pea:-5
- peach:-5
- pearl:15
- peau:-6
- peck:10
- peek:-15
- peel:11
- pellet:-3
- pen:-3
- pencil:-9
- people:-8
- peppermint:5
- per:-5
- percent:-23
+ pdf:-5
+ pea:-8
+ peach:-3
+ peanut:-3
+ pearl:6
+ peau:-10
+ peck:8
+ peek:-11
+ peel:10
+ pen:-6
+ pencil:-1
+ people:-10
+ peppermint:6
+ per:-8
+ percent:-20
  percentag:-10
- perfect:3
- perfume:-2
- perhap:3
- period:-5
- perro:9
- person:-1
- petal:-4
- petit:6
- petra:-3
- petroleum:-8
- pets:-10
+ perhap:-1
+ period:-7
+ perro:8
+ person:-4
+ petal:6
+ petit:8
+ petra:-8
+ petroleum:-9
+ pets:-5
  peu:-14
- ph:-6
- pharmacy:-3
+ peut:-3
+ ph:-8
  phase:-8
- phone:-11
- photo:-1
- photograph:-3
+ phone:-4
+ photo:-2
+ photograph:-7
  pica:-12
- pick:-2
- picks:-3
- pictur:-3
- pie:-8
- piec:-6
- piece:-14
- pied:-8
- pieds:-1
- piel:1
- pies:-4
- pig:2
- pigs:-1
- pillow:-9
- pillowcase:-5
- pin:6
- pinch:3
- pine:-3
- pinhole:-7
- pink:8
- pint:-15
- pints:-15
+ picks:-5
+ pictur:-5
+ picture:-5
+ pie:-5
+ piece:-9
+ pied:-10
+ pieds:-3
+ piel:-6
+ pies:-3
+ pig:5
+ pigs:-3
+ pillow:-8
+ pillowcase:-3
+ pin:11
+ pinch:4
+ pinhole:-8
+ pink:1
+ pint:-9
+ pints:-10
  pipe:-3
- pipette:4
- pique:-11
- pitcher:13
- pizza:-4
- pko:-6
- plac:-3
+ pipette:8
+ pique:-12
+ pitcher:14
+ pizza:-8
+ pko:-7
+ plac:-5
  place:5
- plain:-9
- plan:-10
- plane:-14
- plann:-4
- plaster:3
- plastic:-7
- plate:-12
- play:5
- pleas:-9
- please:-15
- plenty:-6
- plop:1
+ plain:-16
+ plan:-9
+ plane:-10
+ plann:-9
+ plant:-4
+ plaster:10
+ plastic:-4
+ plate:-11
+ play:3
+ pleas:-6
+ please:-3
+ plenty:-7
+ plop:5
  plopp:11
- pls:-9
- plum:-1
- plumber:-4
- plus:-3
- plz:-10
- po:-14
- pocket:-1
- poco:2
- point:-7
+ pls:-2
+ plum:13
+ plus:-6
+ plz:-15
+ pm:-13
+ po:-13
+ pocket:-2
+ poco:4
+ point:-6
  poison:12
- poked:3
+ poked:4
  polish:-11
- polvo:9
- polypropylene:-4
- pomace:-10
- pool:-13
- poor:-2
- pop:3
- popp:5
- poppy:-5
- por:14
- porcelain:4
- porch:-8
+ polvo:11
+ polypropylene:-5
+ pomace:-6
+ pool:-6
+ poor:-4
+ pop:5
+ popp:7
+ poppy:-7
+ por:11
+ porcelain:7
+ porch:-2
  pork:-3
- porque:-2
- porridge:-3
- portion:-3
- porto:-3
- portugal:-4
- possible:-2
- post:-5
- postman:-11
- pot:-4
- potasa:-10
- potash:-4
- potasse:9
+ porque:-4
+ porridge:-8
+ portugal:-7
+ possible:2
+ post:-11
+ postman:-13
+ pot:-2
+ potasa:-9
+ potash:4
+ potasse:6
  potato:-18
- pots:-10
- pottery:-1
- pound:-12
- pour:-3
- pours:-12
- powder:-8
- power:-3
- pp:-5
- prefer:-11
- premix:-7
- prep:-2
- prepare:-16
+ pots:-11
+ pottery:-3
+ pours:-14
+ powder:-6
+ power:-7
+ pp:-9
+ prefer:-7
+ premix:-4
+ prep:-1
+ prepare:-15
+ pres:5
  present:-3
- preservative:-3
+ preservative:-7
  press:-14
- pretty:-6
- previou:-9
- pric:-9
+ pretty:-5
+ previou:-4
+ pric:-8
  price:-17
- prickl:7
- prickle:-4
- pride:-12
- print:-8
- printer:-3
- printout:-6
- pris:8
- probab:6
- problem:-5
- procedure:3
- proces:2
- product:-6
- project:-7
- projection:14
- promis:-12
- promise:-4
- proper:-14
- proportion:-3
- proud:-4
+ prickl:9
+ prickle:-10
+ pride:-13
+ print:5
+ printer:-6
+ printout:-8
+ pris:10
+ problem:-2
+ proces:3
+ product:-8
+ project:-8
+ projection:5
+ promis:-3
+ promise:-7
+ proper:-5
+ proportion:4
+ proud:-8
+ prov:-3
  prove:-7
- ps:5
- psoriasi:-5
+ ps:2
+ psoriasi:-3
  pub:-3
- publish:-5
+ publish:-3
  puck:-2
- pudd:1
- puddle:12
- puede:-9
- puff:6
- puffy:7
- pull:7
- pulse:-6
- pumice:-9
- pump:-5
+ pucks:-7
+ pudd:2
+ puddle:7
+ puede:-6
+ puff:3
+ puffy:9
+ pull:10
+ puls:3
+ pulse:-7
+ pumice:-8
+ pump:-8
  pumpkin:-6
- pupil:-8
- puppy:1
- pure:-12
- puree:-10
- purity:-16
- purple:-7
+ pupil:-7
+ puppy:6
+ pure:-9
+ puree:-3
+ purity:-11
+ purple:-3
  purpose:-6
- push:2
- put:-3
- puts:3
- puzzle:-6
- pvc:-7
- pyrex:-1
- q:1
- qty:-8
- quantity:-14
- quarter:-8
- que:8
- quedo:2
- queen:-4
- quelle:-11
- quemo:-5
- question:-12
- qui:5
- quicker:-1
- quiero:-4
- quiet:-7
- quot:-2
- quote:-4
- r:2
- rabbit:3
- rack:-3
- racks:-8
- radiator:-4
- radio:-6
- rag:17
- rain:-9
+ push:12
+ put:-2
+ puts:-14
+ putty:-3
+ puzzle:-3
+ pvc:-3
+ pyrex:1
+ q:3
+ qty:-5
+ quantity:-10
+ quarter:-9
+ que:4
+ quedo:-1
+ queen:-6
+ quelle:-13
+ quemo:-3
+ question:2
+ qui:6
+ quick:7
+ quiero:-6
+ quiet:2
+ quot:-3
+ quote:-6
+ r:1
+ rabbit:14
+ rack:-2
+ racks:-3
+ radio:-5
+ rag:9
+ rain:-10
  rainwater:-11
- rainy:-4
- rais:1
- raise:-8
- ran:-1
- rancid:-10
- rang:-9
- range:-2
- rapese:-7
- rash:-1
- rate:-4
- rather:-8
- raus:-11
+ rainy:-5
+ rais:4
+ raise:-7
+ ran:3
+ rancid:-6
+ rang:1
+ range:-5
+ rapese:-11
+ rash:2
+ rate:-5
+ rather:-6
+ raus:-9
  raw:6
- razor:-9
- rbo:-13
- re:-3
- reach:-15
- react:-3
- read:-1
- reader:1
- reads:-9
- ready:-7
- real:-4
- realis:-8
- reason:-6
- rebatch:-4
- recalculate:-1
- recall:-7
+ razor:-6
+ rbo:-10
+ reach:-14
+ react:-5
+ read:-12
+ reader:-5
+ reads:-8
+ ready:-5
+ real:-5
+ realis:-10
+ reason:-3
+ rebatch:-5
+ recalculate:-3
+ recall:-6
  receiv:-3
- recette:-9
- recip:-3
- recipe:-2
- recipie:-5
- reckon:-14
- recommend:-8
- record:-9
- recu:12
+ recette:-7
+ recipe:-11
+ recipie:-7
+ reckon:-8
+ recommend:-7
+ record:-8
+ recu:13
  red:11
- refus:6
- regard:-8
- register:-2
- remain:-5
- remark:-5
- remember:-6
- render:-11
- rent:-3
- renverse:-4
- repeat:-11
+ refin:-3
+ refus:4
+ regard:-13
+ register:-4
+ regular:-3
+ remain:-6
+ remark:-6
+ remember:-16
+ render:-16
+ renverse:-3
+ repeat:-4
  replac:-6
- replacement:-3
+ replacement:-7
  reply:-3
  report:2
- request:-4
- residue:14
- respect:-3
- respire:12
- respirer:-3
- rest:-17
+ request:-2
+ residue:12
+ respect:-4
+ respire:6
+ respirer:-6
+ rest:-15
  restaurant:-3
- result:-5
- retir:-6
- return:-10
- rev:-7
- reverse:-4
- rezept:1
- ribbon:3
- rice:-16
- riced:3
- ricin:-4
- ricino:-3
+ result:-4
+ retir:-5
+ return:-11
+ reunion:-3
+ rev:-9
+ rezept:-3
+ ribbon:6
+ rice:-11
+ riced:-4
+ ricin:-5
+ ricino:-2
  rid:-9
- rien:1
- right:-7
- rim:-2
- rindertalg:-8
- ring:7
- rins:15
- rinse:1
- ripen:-5
- rises:-9
- risk:-1
- rizinu:-6
- road:-7
+ right:-5
+ rim:3
+ rindertalg:-12
+ ring:11
+ rins:16
+ rinse:3
+ ripen:-7
+ rises:-3
+ risk:-2
+ river:-3
+ rizinu:-11
+ road:-5
  roast:-3
- robin:-4
- rock:-16
- roja:-7
+ rock:-9
+ roja:-8
  roll:3
  roof:7
- room:2
- roommate:-2
- root:-8
- rope:-12
- ropes:2
- rose:-7
- rosemary:-20
- rot:6
- roug:9
- rouge:11
- rough:1
- round:5
- row:-9
- rub:-3
- rubb:12
- rubber:-5
- rubbish:-6
- rubs:-6
- rug:-2
+ roommate:-1
+ root:-1
+ rope:-10
+ ropes:-8
+ rose:5
+ rosemary:-19
+ rot:17
+ roug:7
+ rouge:4
+ rough:-6
+ round:11
+ row:-7
+ rspo:-3
+ rub:2
+ rubb:9
+ rubber:-4
+ rubbish:-5
+ rubs:1
  rugby:-3
- ruhren:-1
- ruin:-11
- rule:-16
+ ruin:-14
+ rule:-18
  ruler:-3
- rules:-9
- run:-5
- runn:-2
- runny:5
- runs:-1
- rush:5
- rustic:-7
- rusty:-7
- s:-4
- sack:9
- sad:-7
- saddle:-2
- safe:-22
- safety:-10
- sage:-5
- said:-13
- saint:-3
- salad:-8
- sale:4
+ rules:-7
+ rum:-3
+ run:-4
+ runny:17
+ runs:2
+ rush:3
+ rustic:-3
+ rusty:-12
+ s0ap:-3
+ s:3
+ sack:-3
+ sad:-6
+ saddle:-3
+ safe:-18
+ safety:-6
+ sage:-8
+ said:-7
+ saint:-7
+ salad:-9
+ sale:7
  salio:2
- salpico:10
- salt:9
- salto:6
- salty:-1
- same:-1
- sampl:4
- sample:-2
- sand:17
- sandal:21
- sandpaper:3
- sandwich:-6
- sane:-14
- sanity:-5
+ salpico:16
+ salt:3
+ salto:10
+ salty:6
+ same:-3
+ sampl:3
+ sand:23
+ sandal:12
+ sandpaper:-2
+ sandwich:-14
+ sane:-5
+ sanity:-6
  sank:-9
- sans:8
- saponification:-7
- sat:5
- saturday:-1
- sauce:-7
- saucer:6
- sausag:5
- save:-6
- saved:-4
- saves:-5
- savon:-2
- saw:-6
- say:-5
- says:-3
- scal:-12
- scald:-1
- scale:-20
- scalp:-5
- scar:-8
- scare:-3
- scary:-4
- scent:-16
- schlimm:5
- schmierseife:4
- schon:11
- school:-8
- science:-5
- scoop:-1
- scorch:-2
- scout:-6
- scrap:15
- scrape:9
- scraping:5
- scratch:3
- scratchy:-4
- scream:6
- screw:-6
- scrub:-13
- scrubb:-2
- se:-1
+ sans:12
+ saponification:-8
+ sat:-2
+ saturday:-11
+ sauce:-6
+ saucer:4
+ save:-9
+ saved:-3
+ saves:-3
+ savon:-5
+ saw:3
+ say:-7
+ says:-1
+ scal:-14
+ scale:-18
+ scalp:-3
+ scar:-7
+ scare:-5
+ scary:-3
+ scent:-21
+ schlimm:8
+ schmierseife:7
+ schon:12
+ school:-3
+ science:-8
+ scoop:-6
+ scorch:-1
+ scout:-3
+ scrap:8
+ scrape:3
+ scraping:7
+ scratch:5
+ scream:5
+ screen:3
+ screw:-3
+ scrub:-9
+ scrubb:-6
+ se:-5
  sea:-7
  seal:-9
- seam:3
- season:-3
- sec:10
- second:-20
- see:3
- seed:-6
- seeds:-5
- seem:-11
- seems:1
- seen:-8
- sees:-8
- seife:-10
- seifenleim:4
- seit:10
- seiz:-11
- seize:7
- self:9
- sell:-7
- sells:-6
+ seam:11
+ sec:6
+ second:-1
+ see:-1
+ seed:-4
+ seeds:-10
+ seem:-6
+ seems:2
+ seen:-5
+ sees:-7
+ seife:-12
+ seifenleim:5
+ seit:11
+ seiz:-14
+ seize:9
+ self:6
+ sell:-8
+ seller:-10
+ sells:-7
  send:-11
  sense:-3
- sensible:-11
- sensitive:-17
- separate:-4
- september:-6
+ sensible:-14
+ sensitive:-19
+ sent:-5
+ sentence:2
+ separat:-7
+ separate:-6
+ separation:-5
+ sept:-3
+ september:-2
  serv:-3
- sesame:-12
- set:-9
+ set:5
  sett:-11
- settl:7
- settle:4
- seven:-10
- seventeen:-3
- seventy:3
- sew:-7
- sf:-18
- shade:3
- shak:-4
+ settle:3
+ seven:-8
+ seventeen:-11
+ seventy:-7
+ sew:-3
+ sf:-14
+ shade:2
+ shak:-6
  shake:3
- shall:-2
- shampoo:-10
- shap:-9
- shape:-3
- shar:-7
- share:-11
- sharp:-18
- shatter:-7
- shav:-12
- shave:-4
+ shall:-5
+ shampoo:-13
+ shap:-12
+ shape:5
+ shar:-8
+ share:-10
+ sharp:-20
+ shatter:-4
+ shav:-7
+ shave:-8
  she:12
- shea:-16
- sheabutter:-3
- shearer:-3
- shed:-2
+ shea:-23
+ sheabutter:-4
+ shed:-4
  sheep:-4
- sheet:-13
- shelf:-2
+ sheet:-12
+ shelf:-12
  shell:-3
- shes:13
- shield:-13
- shift:-6
- shin:4
- shine:7
- shins:-2
- shiny:-6
- ship:-9
- shirt:12
- shoe:4
- shoebox:-9
- shoes:-6
- shop:-18
- shops:-4
- short:-5
- shorten:-9
- shot:6
- should:-13
- shoulder:-18
- shout:3
- show:-4
- shower:-2
- shown:-4
- shows:-11
- shrank:-5
- shred:10
- shrink:-1
- shut:13
+ shelter:-3
+ shes:14
+ shield:-16
+ shift:-13
+ shin:2
+ shine:-4
+ shins:-9
+ shiny:4
+ ship:-11
+ shirt:7
+ shoe:3
+ shoebox:-10
+ shoes:-10
+ shook:2
+ shop:-20
+ shopp:-4
+ shops:-9
+ short:-4
+ shorten:-6
+ shot:-1
+ should:-10
+ shoulder:-14
+ shout:-4
+ show:-3
+ shower:1
+ shown:-3
+ shows:-9
+ shrank:-7
+ shred:11
+ shut:14
  si:-6
- sich:6
- sick:-3
- side:-3
- sides:-4
- siev:-8
- sieve:-3
- sign:-4
- signal:-3
+ sich:15
+ sick:-6
+ side:-1
+ sides:-9
+ sideway:-3
+ sie:3
+ siev:-3
+ sieve:-5
+ sign:-10
+ signal:-5
  silicone:-11
- silk:-3
- sill:-11
- silly:-7
- simp:-8
- simple:-6
- sin:10
- since:14
- sind:8
- sing:3
- single:-5
- sink:6
- sip:3
- sipp:-2
- sister:-4
- sit:2
- sits:4
- sitt:10
- six:-7
- sixteen:-4
- sixty:-5
- sized:-10
- ski:-6
- skimm:-3
- skin:2
- skinny:-2
- skip:-2
+ silk:-6
+ sill:-6
+ silly:-9
+ simp:-7
+ simple:-7
+ sin:8
+ since:15
+ sind:6
+ sing:10
+ single:-3
+ sink:-6
+ sip:5
+ sister:1
+ sit:3
+ sits:-2
+ sitt:1
+ six:-8
+ sixteen:-8
+ sixty:-3
+ sized:-7
+ ski:-4
+ skimm:-5
+ skinny:-1
+ skip:-3
  skipp:-3
  skull:-3
  slab:-6
- slabs:-11
- sleep:-18
+ slabs:-5
+ slapp:-3
+ sleep:-15
  sleev:-6
- sleeve:1
- slept:-4
- slic:3
- slice:7
- slick:2
- slid:2
- slight:-16
- slime:2
- slimy:-3
- slip:-4
- slipp:21
- slipper:16
- slopp:5
- slow:-4
- slush:-13
- small:-2
- smart:17
- smear:-1
- smel:-3
- smell:-8
- smok:9
- smoke:-3
- smooth:-11
- smudge:-8
- snapp:1
- sneez:12
- sneeze:-11
- sniff:-2
- snow:-14
- so:-11
- soak:8
- soap:5
- soaper:-4
- soapmak:-5
- soaps:-7
- soapy:11
- socke:3
- socks:17
- soda:3
+ sleeve:-3
+ slept:-8
+ slic:-8
+ slice:2
+ slick:3
+ slid:-5
+ slight:-5
+ slime:-3
+ slimy:-1
+ slipp:13
+ slipper:12
+ slippery:-7
+ slopp:6
+ slow:-6
+ slush:-11
+ small:-12
+ smart:9
+ smear:-6
+ smel:-8
+ smell:-5
+ smelt:-3
+ smok:11
+ smoke:-12
+ smooth:4
+ smudge:-5
+ snapp:5
+ sneez:16
+ sneeze:-13
+ sniff:5
+ snow:-11
+ so:-15
+ soak:6
+ soap:2
+ soaper:-12
+ soapmak:-2
+ soaps:-16
+ soapy:19
+ sock:9
+ socke:11
+ socks:13
+ soda:-5
  sodium:-2
  soduim:-5
- sofa:5
- soft:-9
- softer:-8
- sohn:4
- soir:4
- sold:-12
- soles:5
- solid:-5
- solution:-3
- some:4
- somebody:-10
- somehow:-3
- someone:-19
- someth:-3
- somewhere:8
- son:-4
+ sofa:8
+ soft:-4
+ softer:-9
+ sohn:-4
+ soir:7
+ sold:-16
+ soles:11
+ solid:-10
+ solution:1
+ some:7
+ somebody:-11
+ someone:-16
+ someth:-6
+ somewhere:-7
  sooner:-5
- sore:2
- sorry:-8
- sort:-6
+ sore:4
+ sorry:-16
+ sort:-3
  sosa:3
- soude:-2
- sound:-9
- soup:-12
- source:-5
- sous:3
- south:-5
- soy:-7
- soybean:-9
- spa:-4
- spaniel:-3
- spare:-9
- spat:11
+ soude:-3
+ sound:-10
+ soup:-11
+ source:-2
+ sous:1
+ south:-4
+ soy:-8
+ soybean:-8
+ spaniel:-4
+ spare:-8
+ spat:10
  spatula:10
- speak:-6
- spearmint:-9
- speck:-9
- speed:-4
+ speak:-4
+ spearmint:-3
+ speck:-10
+ speed:-7
  spell:3
- spent:-3
- spicy:-5
+ spend:-4
+ spent:-2
+ spicy:-6
  spill:-2
- spilt:4
- spirit:11
- spirulina:-7
- spit:7
- spitt:15
- splash:12
- splatter:8
- split:12
- splitt:5
+ spilt:9
+ spirit:3
+ spirulina:-11
+ spit:8
+ spitt:4
+ splash:14
+ splatter:7
+ split:11
+ splitt:8
  spoil:-3
- sponge:-14
- spoon:2
+ sponge:-11
+ spoon:5
  spoonful:-2
- spot:4
+ spot:1
+ spots:-3
  spr:-8
- spray:6
- spread:-3
- spreadsheet:-7
- sprig:-5
- sprinkl:-9
- sprinkle:-5
- spritz:11
- spritzer:10
- square:-7
- squash:9
- squeak:-8
- squirt:11
- st:-5
- staff:9
- stag:-3
- stage:-3
- stain:-15
- stainles:-5
- stair:-13
- stall:-9
+ spray:4
+ spread:-2
+ spreadsheet:-8
+ sprig:-10
+ sprinkl:-11
+ sprinkle:-4
+ spritz:9
+ spritzer:8
+ square:-3
+ squash:3
+ squeak:-11
+ squirt:5
+ st:-7
+ stage:-2
+ stain:-10
+ stainles:-13
+ stair:-10
+ stall:-5
  stamp:-12
- stand:-16
- standard:-13
- stank:6
+ stand:-11
+ standard:-10
  start:1
- static:-10
- stay:-16
- stays:-18
- steam:-5
- stearic:-8
- stearin:-5
- steel:-9
- steep:-6
- stelle:13
- step:-7
- steps:-13
- stick:-5
- sticker:-4
- sticky:4
- stiff:-8
- still:1
- sting:8
- stink:-12
- stir:-6
- stirr:-7
- stirs:-9
- stock:-3
- stole:-6
- stomach:12
- stood:-9
- stool:8
- stop:-2
- stopp:-12
- stops:-1
- store:-9
- storm:-10
- story:-8
- stout:-9
+ static:-9
+ stay:-15
+ stays:-9
+ steam:-2
+ stearin:-10
+ steel:-12
+ steep:-4
+ stelle:4
+ step:3
+ stepp:-4
+ steps:-10
+ stick:-10
+ stickblend:-5
+ sticker:3
+ sticky:1
+ stiff:-3
+ still:2
+ sting:9
+ stink:-11
+ stir:-7
+ stirs:-7
+ stock:-4
+ stole:1
+ stomach:11
+ ston:-6
+ stone:2
+ stood:-4
+ stool:17
+ stop:-1
+ stopp:-16
+ stops:2
+ store:-7
+ storm:-11
+ story:-6
+ stout:-7
  stove:-3
- str:-2
- straight:2
+ str:4
+ straight:-2
  strain:-3
- strainer:-3
- strange:-2
- stranger:-3
- strap:1
- straw:-3
- strawberry:-12
- streak:6
- stream:6
- street:-7
- strength:-3
- stretch:-3
- string:3
- stripe:15
- stripp:-10
- strong:-4
- stuck:1
+ strap:3
+ straw:-5
+ strawberry:-5
+ stream:10
+ street:-5
+ strength:-4
+ strict:-3
+ string:-3
+ strip:9
+ stripe:10
+ stripp:-4
+ strong:-2
+ stronger:-3
  student:4
- stuff:-1
+ stuff:-4
  stunden:4
- stupid:16
+ stupid:8
  style:-3
- subject:-3
- such:8
- suck:9
- suet:-7
- sugar:4
- suis:11
- suit:-4
- sum:-9
- summer:-4
- sums:-4
+ subject:-5
+ such:2
+ suck:3
+ sudden:-4
+ suet:-6
+ sugar:3
+ suis:10
+ suit:-3
+ sum:-4
+ summer:-11
+ sums:-7
  sun:-3
- sunburn:-6
- sunburnt:8
+ sunburn:-4
+ sunburnt:5
  sunday:-11
- sunflower:-1
- sunflwer:-6
- super:2
+ sunflower:1
+ sunflwer:-8
+ super:4
  superfat:-25
- supervisor:-8
- supp:-5
- supplier:-7
- suppos:3
- suppose:-11
- sure:-6
- surface:-5
- surgra:-15
- surprise:-6
- suspect:-5
+ supervisor:-6
+ supp:-3
+ supper:4
+ supplier:-6
+ suppos:-6
+ suppose:8
+ sur:2
+ sure:-8
+ surface:10
+ surgra:-18
+ surprise:-4
+ suspect:-3
  swallow:2
- swap:-17
- swapp:-10
- swear:-13
- sweaty:11
- sweep:-6
- sweet:-6
- swell:13
- swept:-6
- swig:3
- swimm:-6
- swirl:-17
- switch:-6
- swollen:11
- swore:-13
- t:-9
- ta:-9
- tab:-3
- tabl:-8
- table:-2
- tablespoon:2
- tablet:-1
- tack:6
- taffy:8
- tag:-8
- tail:1
- tak:-7
- take:1
- taken:3
+ swap:-11
+ swapp:-6
+ swear:-11
+ sweat:-1
+ sweaty:3
+ sweep:-16
+ sweet:-9
+ swell:4
+ swept:-5
+ swig:7
+ swimm:-4
+ swirl:-19
+ switch:5
+ swollen:27
+ swore:-11
+ t:-8
+ ta:-10
+ tab:-2
+ tabl:-11
+ table:-3
+ tablespoon:-2
+ tablet:-5
+ tack:-1
+ taffy:5
+ tag:-9
+ tail:-2
+ tak:-10
+ take:-3
  takes:-18
- tale:-1
- talk:-5
- tall:-2
- tallow:-3
- tan:-5
+ tale:-4
+ talk:-2
+ tall:-1
+ tallow:-4
+ tan:-6
  tank:-5
  tap:3
- tape:-6
- taped:-7
+ tape:-8
+ taped:-3
  tapp:6
- tar:-4
+ tar:-3
  tare:-11
- tared:-4
- target:-7
- tast:3
- taste:-5
- tattoo:-7
- taught:-8
- tbsp:-4
- td:-9
- tea:3
- teach:-18
- teacher:-6
- team:-10
- tears:-2
- teaspoon:-1
- technical:-7
+ tared:-3
+ target:-8
+ tast:-1
+ tattoo:-9
+ taught:-10
+ tbh:-3
+ tbsp:-1
+ td:-10
+ tea:2
+ teach:-10
+ teacher:-3
+ team:-6
+ tear:2
+ tears:-7
+ teaspoon:-2
+ technical:-3
  teenage:-3
- teenager:-5
- tel:-6
+ teeth:-7
+ tel:-2
  telephone:-3
- tell:-1
- tells:-6
- temp:-16
- temperatur:3
- temperature:-8
- temps:-8
- ten:-5
- tender:15
+ tell:-2
+ tells:-10
+ temp:-6
+ temperature:-12
+ temps:-6
+ ten:-13
+ tender:13
  tengo:3
- tenia:-2
- tenth:-11
+ tenia:-1
+ tenth:-6
  term:-3
  terrace:-3
- terrible:-3
- terrier:10
+ terrible:-4
+ terrier:-10
  test:-14
- tester:-7
- tests:-6
- tete:-3
- text:5
- texture:-3
- than:-19
- thank:-19
- that:-4
- thats:8
- the:-2
- their:5
- them:-3
- then:-3
- ther:19
+ tester:-4
+ tests:-10
+ tete:-5
+ text:3
+ texture:-6
+ than:-12
+ thank:-17
+ that:-5
+ thats:5
+ the:-3
+ their:3
+ them:-6
+ then:-6
+ ther:8
  there:11
- therefore:-10
- therell:-10
- thermometer:-4
- these:-10
- theyd:-8
- theyre:-2
- theyve:6
- thick:-9
- thicken:-13
- thickener:-5
- thicknes:-6
- thigh:16
- thin:4
- thing:-7
- think:-4
- third:-2
- thirsty:-1
- thirteen:-6
- thirty:-7
- this:2
- those:-21
- though:-4
- thought:2
- thread:-4
- three:-5
- threw:5
- throbb:-2
- through:7
- throw:1
+ therefore:-3
+ therell:-1
+ thermometer:-2
+ these:-9
+ they:9
+ theyd:-7
+ theyve:7
+ thick:-2
+ thicken:-11
+ thickener:-7
+ thicker:-3
+ thicknes:-8
+ thigh:14
+ thin:1
+ thing:-16
+ think:-5
+ thinn:-3
+ third:4
+ thirsty:1
+ thirteen:-10
+ thirty:-12
+ this:4
+ those:-18
+ though:-8
+ thought:8
+ thousand:-2
+ thread:-10
+ three:-3
+ threw:9
+ throat:1
+ throbb:-3
+ through:2
+ throw:-3
  thrown:1
- thru:3
- thumb:10
- thursday:-2
- thx:-9
- tick:9
- ticks:-5
- tidi:-5
- tidy:-4
- tied:-4
- tiene:3
- tight:-9
- til:-11
- tiles:-8
- till:-3
- tilt:-12
- time:1
- timer:-9
+ thru:8
+ thumb:5
+ thump:3
+ thursday:7
+ thx:-8
+ tick:2
+ ticks:-3
+ tidi:-3
+ tidy:-3
+ tied:-5
+ tiene:5
+ tight:-4
+ til:-4
+ tiles:-7
+ till:-1
+ tilt:-9
+ time:4
+ timer:-7
  times:-3
  tin:-16
- tingl:9
- tingle:1
- tins:-10
- tiny:-3
- tip:6
- tipp:-7
- tips:7
- tired:-8
- tissue:11
- titanium:-3
- title:-3
+ ting:-1
+ tingl:4
+ tingle:4
+ tins:-7
+ tiny:6
+ tip:12
+ tipp:-10
+ tips:4
+ tired:-5
+ tissue:10
+ titanium:-5
+ title:-5
  to:-4
- toast:-9
- tocar:-3
- tochter:7
- today:1
- toddler:-4
- todo:-9
+ toast:-10
+ tocar:-1
+ tochter:5
+ today:-8
+ toddler:2
+ todo:-2
  toe:4
- toffee:3
- together:-18
- told:-8
- tom:3
- tomato:-8
- tombee:12
- tomo:6
- tomorrow:6
+ toes:2
+ toffee:2
+ together:-11
+ told:-12
+ tom:5
+ tomato:-4
+ tombee:14
+ tomo:9
+ tomorrow:2
  tone:-3
- tongue:1
- too:-8
- took:3
- tools:-11
- toothpaste:10
- top:-9
- topp:-6
- tops:9
- torch:-10
+ too:-3
+ took:7
+ tools:-12
+ toothpaste:8
+ top:-13
+ topp:-4
+ tops:5
+ torch:-7
  torn:-5
- total:-11
- touche:15
- tournesol:-5
+ total:-8
+ touch:-3
+ touche:8
+ tournesol:-3
  tousse:3
- tout:-3
- toute:9
- towel:-6
- town:-4
- tr:-6
- trac:-7
- trace:-18
- tractor:-8
- trago:5
- trail:-4
- translate:-1
+ tout:1
+ toute:11
+ towel:-9
+ tr:-8
+ trac:-11
+ trace:-21
+ tractor:-7
+ trago:10
+ train:-2
  translucent:1
- transparent:14
- traver:2
- tray:-3
- trays:-4
+ transparent:17
+ traver:-1
+ tray:6
+ trays:-7
  treasurer:-3
- treat:5
- tree:-6
- trees:-3
- tres:12
- trial:-6
- trick:8
+ treat:7
+ tree:1
+ tres:13
+ trial:-11
+ trick:6
+ tried:-1
  tries:-7
  trimming:2
  tripl:-4
- tripp:9
- trois:6
- trop:-5
- tropfen:10
- trouble:2
- trouser:11
- true:-7
- trust:-12
- truth:-2
- try:-11
- tsp:-9
- tub:-1
- tube:1
- tubes:-6
- tubs:-5
- tue:-4
- tuesday:-2
- tummy:12
- tun:15
- tunnel:-3
- turmeric:-7
- turn:5
- turns:-8
- tut:7
+ tripp:12
+ trois:17
+ trop:2
+ tropfen:7
+ trouble:-3
+ trouser:7
+ true:-9
+ trust:-10
+ truth:-5
+ try:-8
+ tsp:-11
+ tub:-4
+ tube:-3
+ tubes:-10
+ tubs:-13
+ tue:-5
+ tuesday:-3
+ tummy:3
+ tun:9
+ tunnel:-6
+ turmeric:-6
+ turn:9
+ turns:-6
+ tut:11
  tutor:-5
- twelve:2
- twenty:-10
- twice:-2
- twins:-2
- two:6
- ty:-9
- typ:-1
- type:2
- typed:-7
+ twelve:3
+ twenty:-12
+ twice:3
+ two:-2
+ ty:-16
+ typ:4
+ type:-3
+ typed:-13
  typical:-3
- typo:-4
+ typo:-9
  typos:-5
- u:-4
- uber:17
- uberfettung:-6
- ubers:5
- uf:-11
- ugh:-7
- ugly:-5
- uh:2
+ u:-5
+ uber:13
+ uberfettung:-5
+ ubers:10
+ uf:-12
+ ugh:-3
+ ugly:-11
+ uh:7
  ul:-9
  ultramarine:-7
- um:2
- un:1
- una:2
- unchang:4
- uncle:-7
- uncur:9
- und:-9
- under:4
- underneath:6
- underside:10
- understand:-5
+ um:10
+ un:-5
+ una:6
+ unchang:11
+ uncle:-14
+ uncur:11
+ under:11
+ underneath:5
+ underside:9
+ understand:-4
  undilut:11
+ undissolv:-5
  une:6
- unicorn:-13
- units:-5
- unmould:1
- unsaponifi:-2
- unscent:-5
- unterarm:11
- up:-1
- update:-1
- upside:-8
- urgent:4
- us:-9
+ unicorn:-8
+ units:-4
+ unmold:3
+ unmould:-8
+ unrefin:-3
+ unscent:-8
+ unterarm:5
+ until:3
+ up:-4
+ update:-3
+ upside:-3
+ urgent:9
+ us:-5
  usable:-9
- usado:-4
- use:-19
- used:-11
- useful:-7
- uses:-14
- using:-4
- usual:-12
- v1:-3
+ usado:-5
+ use:-21
+ used:-17
+ useful:-4
+ uses:-11
+ using:-13
+ usual:-7
+ v1:-9
  v2:-11
- v3:-3
- v4:-3
- van:-6
- vanilla:-5
+ v3:-5
+ v4:-4
+ van:-7
+ vanilla:4
  vapeur:4
- vapor:-3
- varnish:-7
- vaseline:-3
- vaso:5
- veces:-8
- vegetable:-14
- vent:-12
- veo:11
+ vapor:-4
+ vapour:-1
+ varnish:-6
+ vaseline:-10
+ vaso:8
+ veces:-4
+ vegan:-3
+ vegetable:-4
+ vent:-2
+ veo:9
+ verbena:-3
  verbrannt:14
- verdict:-8
- verify:-10
- verschluckt:11
+ verdict:-7
+ verify:-7
+ verschluckt:10
  verse:-1
  version:-6
- very:-1
+ very:-3
  vet:2
- veteran:-7
- video:-11
- viel:-3
+ veteran:-6
+ video:-13
+ viel:-5
  village:-6
- vinegar:14
- virgin:-4
- visage:7
- visit:-5
- visitor:-5
- vite:-7
- voice:8
- volcano:8
- voll:5
+ vinegar:15
+ visage:15
+ visit:-3
+ visitor:-3
+ vite:-8
+ voice:7
+ volcano:3
+ voll:6
  volume:-10
- volunteer:-10
+ volunteer:-15
  vom:12
- vomit:-4
+ vomit:11
  von:1
- vous:-5
- w:5
+ vous:-9
+ w:7
  waist:-10
- wait:-6
- wake:8
+ wait:-11
+ wake:3
  wakes:4
- walk:4
- wall:-12
- walnut:-7
- wann:-9
- want:-9
- wants:-8
- war:3
- wardrobe:-3
- was:5
- wash:-2
- wasnt:-5
- wasp:-7
- wasser:-5
- waste:-1
- watch:-9
- water:8
- watery:-4
- watr:-3
- watter:-11
- wax:-2
- waxed:-4
- waxy:-3
- way:-2
- we:-1
- wear:-4
- wears:-12
- weather:-10
- website:-4
- wed:-4
- wedd:6
- week:-4
- weekend:-12
- weeks:-25
- weep:-2
- weeps:9
- weh:7
- weigh:-16
- weight:-9
- weird:8
- weiss:14
- welcome:-4
- well:-15
- welli:-4
- wenn:-13
- went:-1
- were:4
- wet:7
- weve:-16
- what:-3
- whatever:-10
+ walk:-8
+ wall:-16
+ walnut:-11
+ wann:-10
+ want:-12
+ wants:-13
+ wardrobe:-5
+ warm:7
+ warn:-1
+ was:3
+ wash:-10
+ wasnt:-6
+ wasp:-8
+ wasser:-12
+ waste:-9
+ watch:-7
+ water:9
+ watery:-7
+ watr:-5
+ watter:-14
+ wax:-11
+ waxed:-7
+ waxy:-2
+ way:-5
+ ways:-1
+ we:3
+ wear:-7
+ wears:-11
+ weather:-7
+ website:-3
+ wed:-6
+ wedd:8
+ wednesday:-6
+ week:-10
+ weekend:-11
+ weeks:-20
+ weep:5
+ weeps:4
+ weg:-1
+ weh:11
+ weigh:-20
+ weight:-14
+ weird:19
+ weiss:9
+ welcome:-9
+ well:-4
+ welli:-8
+ wenn:-12
+ were:1
+ wet:6
+ weve:-15
+ what:4
+ whatever:-5
  whats:-12
- whatsoever:-4
- wheel:-3
- wheez:19
- wheeze:5
- whenever:4
- where:10
- whether:-9
- which:-19
- whichever:-9
- while:-3
- whipp:4
- whisk:3
- white:5
- whiter:-8
+ whatsoever:-3
+ wheel:-4
+ wheez:7
+ wheeze:9
+ when:1
+ whenever:5
+ where:11
+ whether:-10
+ which:-18
+ whichever:-7
+ while:-6
+ whipp:3
+ whisk:-2
+ white:12
+ whiter:-2
  whitish:-3
- who:-2
+ who:-7
  whod:-3
- whoever:-4
- whole:-1
- wholesaler:-6
+ whoever:-7
+ wholesaler:-5
  whom:-3
- whose:-5
- why:-5
- wide:-8
- width:-4
- wie:-4
- will:-13
- wind:4
- window:7
- windowsill:4
- windy:-7
- wine:7
- wing:-7
+ whose:-2
+ why:-8
+ wide:-5
+ width:-8
+ wie:-7
+ wife:-2
+ will:-15
+ wind:-7
+ window:-1
+ windowsill:8
+ windy:-4
+ wine:9
+ wing:-3
  wins:-11
- winter:-15
+ winter:-10
  wip:4
- wipe:1
- wiped:4
- wird:-8
- wire:-8
- wise:-18
- wish:-11
- with:-5
- within:-8
- without:-7
- wk:-5
- wks:-7
- wobb:10
- wobbl:9
- wochen:-2
+ wiped:9
+ wird:-12
+ wire:-16
+ wise:-7
+ wish:-4
+ with:-3
+ within:-12
+ without:-9
+ wk:-4
+ wks:-6
+ wobb:12
+ wobbl:5
  woke:4
- wollte:-6
- woman:8
- women:-5
- won:-3
- wonder:-7
+ wollte:-4
+ woman:9
+ women:-4
+ wonder:-6
  wonky:-3
- wont:16
- wood:-3
- wooden:-13
- wool:1
- word:-5
- words:-8
- wore:-7
- work:2
- works:-8
- worksheet:-5
- workshop:-7
- worktop:-7
+ wont:11
+ wood:-2
+ wooden:-14
+ wool:-3
+ word:-8
+ words:-5
+ wore:-4
+ work:-5
+ works:-9
+ worktop:-5
  worri:4
- worry:-3
- worse:7
- worst:-4
- worth:1
- would:-20
- wouldnt:-12
- wow:2
- wrap:-5
- wrapp:2
- wrapper:-2
- wreck:-4
- wrinkl:7
- wrist:10
- writ:-8
- write:-10
- written:-3
- wrong:-10
- wrote:-8
- x2:-5
- x:-11
- y:9
- ya:-6
- yall:-4
- yard:-11
- year:-12
- years:-16
- yellow:7
- yellowish:4
- yes:1
- yesterday:10
- yet:-12
- yeux:-9
- yield:-10
- yo:1
- yoghurt:-5
- yogurt:-6
+ worry:1
+ worse:9
+ worst:-2
+ worth:-3
+ would:-16
+ wouldnt:-6
+ wow:-4
+ wrap:-8
+ wrapp:-2
+ wrapper:-3
+ wreck:-7
+ wrink:4
+ wrinkl:1
+ wrist:8
+ writ:-14
+ write:-2
+ written:-7
+ wrong:-9
+ wrote:-16
+ x2:-7
+ x:-16
+ y:6
+ ya:-7
+ yall:-7
+ yard:-3
+ year:-14
+ years:-10
+ yellow:3
+ yellowish:14
+ yes:3
+ yesterday:12
+ yet:-8
+ yeux:-7
+ yield:-5
+ yo:-1
+ yoghurt:-11
+ yogurt:-9
  yolk:-3
- you:-8
- youd:-11
- youll:-2
- young:-8
- youngest:2
- your:-1
+ you:-5
+ youd:-8
+ youll:5
+ young:-9
+ your:-4
  youre:-7
- yours:-5
- yourself:-6
- youve:2
- yr:3
- yrs:-8
- zap:-11
- zapp:-8
- zappy:-12
- zaps:-13
- zero:-7
- zu:-11
- zum:-7
- zwei:-5
- £0:-7
- £1:-4
+ yours:-11
+ yourself:-3
+ youve:-9
+ yr:12
+ yrs:-6
+ zap:-7
+ zapp:-6
+ zappy:-8
+ zaps:-12
+ zero:-10
+ zu:-8
+ zum:-9
+ zwei:-1
+ £0:-9
+ £1:-5
  £3:-5
- £4:-5
- £6:-1
- °c:-8
- °f:-11
- ·:-2
+ £4:-7
+ £9:-4
+ °c:-15
+ °f:-12
  ¿la:-5
- ¿que:-10
- ¿se:-2
- –:-18
- —:-16
- •:-7
- €:-3
- →:-11
- ☐:-5
---:5
--:-2
--A:-1
--B:11
--C:-5
--D:5
--E:3
--F:-13
--G:-9
--H:15
--I:3
--J:1
--K:6
--L:11
--M:-1
--N:-2
+ ¿que:-6
+ ¿se:-6
+ –:-14
+ —:-14
+ •:-5
+ €:-8
+ →:-12
+ ☐:-6
+--:7
+-:1
+-A:5
+-B:16
+-C:-2
+-D:2
+-E:6
+-F:-11
+-G:-15
+-H:14
+-I:8
+-J:12
+-K:9
+-L:8
+-M:3
+-N:-8
 -O:8
 -P:-2
--Q:-2
--R:3
--S:-1
--T:10
--V:1
--Y:-3
--b:-5
--d:14
--f:1
--g:8
--h:8
--i:-1
--j:-4
--k:-4
+-Q:-6
+-R:11
+-S:-12
+-T:13
+-V:-1
+-W:3
+-Y:-6
+-b:1
+-d:7
+-g:1
+-h:7
+-i:-3
+-j:-2
+-k:-1
 -l:-2
--m:1
--n:15
--o:4
--p:2
--q:4
--r:1
--s:-1
--t:2
--u:-1
--v:-4
--w:-6
--y:-7
--z:-1
-A-:-4
-A:9
-AA:1
-AC:6
+-m:9
+-n:10
+-o:2
+-p:5
+-r:-2
+-s:-4
+-u:-2
+-v:-3
+-w:1
+-y:-8
+A-:1
+A:5
+AA:4
+AC:4
 AD:-1
-AE:9
-AF:5
-AG:-6
-AH:-5
+AE:10
+AF:7
+AG:-7
+AH:-4
 AI:5
-AK:11
-AL:-5
-AM:-6
-AN:1
-AO:3
-AP:6
-AQ:-2
-AR:11
-AS:-5
-AT:-1
-AW:-1
-AY:9
+AK:7
+AL:-2
+AM:-5
+AN:2
+AO:2
+AP:7
+AQ:7
+AR:10
+AS:4
+AT:4
+AV:-1
+AW:2
+AY:12
 Ab:3
 Af:-3
 Ag:10
-Ah:-12
+Ah:-15
 Ai:3
-Aj:-23
+Aj:-16
 Ak:-2
-Al:3
-Am:7
-An:6
-Ao:10
+Al:6
+Am:9
+An:4
+Ao:7
 Ap:-1
 Aq:12
-Ar:6
-As:-1
-Au:8
-Av:5
-Aw:9
-Ay:3
-Az:5
-B-:-2
-B:17
-BA:18
-BB:10
-BK:9
-BO:10
-BV:11
+Ar:2
+As:-3
+At:2
+Au:11
+Av:-1
+Aw:7
+Az:2
+B-:1
+B:18
+BA:17
+BB:5
+BK:4
+BO:9
+BV:9
 Bf:-11
-Bi:4
-Bp:1
-Bt:-2
-Bw:1
-Bz:8
-C-:1
-C:4
-CA:2
-CC:-1
+Bi:6
+Bo:-4
+Bt:-1
+Bw:3
+Bz:9
+C-:-4
+C:3
+CA:5
+CB:-2
+CC:-7
 CD:15
-CE:-11
-CF:-16
-CG:6
-CH:-4
+CE:-9
+CF:-5
+CG:5
+CH:1
 CI:-4
-CK:3
-CL:14
-CM:-10
-CN:4
-CO:-8
-CP:-4
-CQ:9
-CR:10
-CS:8
+CK:6
+CL:9
+CM:-13
+CN:5
+CO:-9
+CP:-5
+CQ:7
+CR:16
+CS:7
 CV:-7
-CW:-10
+CW:-9
 CY:8
 Cb:7
-Cd:10
-Cf:-1
-Cg:2
-Ch:25
+Cd:5
+Cf:-8
+Ch:13
 Ci:3
-Cj:-11
-Ck:12
-Cl:-5
-Cm:8
-Cn:-8
-Co:-4
-Cp:11
+Cj:-2
+Ck:7
+Cl:-4
+Cm:7
+Cn:-9
+Cp:6
 Cq:-12
-Cs:-4
-Ct:3
+Cs:-5
+Ct:5
 Cv:-4
-Cw:-12
-Cz:-5
-D-:-7
-D:14
-DA:23
-DD:14
-DO:-13
-DQ:7
+Cw:-5
+Cz:-10
+D-:-1
+D:13
+DA:16
+DD:13
+DO:-8
+DQ:8
 DS:4
-Db:13
-Di:6
-Dk:8
-Do:-8
-Dp:8
-Dq:3
-Dt:7
-Dw:-3
-Dz:1
-E-:-6
+Db:17
+Di:9
+Dk:13
+Do:-7
+Dp:18
+Dq:7
+Dt:12
+Dw:-1
+Dz:-1
+E-:-2
 E:16
-EA:2
+EA:4
 EC:6
-EE:-8
+EE:-5
 EF:-7
-EH:16
+EH:12
 EN:1
-EO:3
-EP:-16
-EQ:2
+EP:-11
+EQ:3
 ER:19
-ES:2
-ET:12
-EV:6
-EW:7
-Ef:-15
-Eh:15
-Ei:4
-El:3
+ES:3
+ET:6
+EV:12
+EW:13
+Ef:-16
+Eh:10
+Ei:15
+El:4
 Eo:-14
-Ep:2
-Eq:4
-Er:-4
-Et:-14
-Ev:2
-Ew:-13
-Ez:2
-F-:-6
-FA:-2
-FC:-9
-FD:7
-FE:-1
-FL:-5
-FM:-3
-FN:-11
-FO:-19
-FP:-6
-FQ:3
-FS:-5
-FW:-13
-Fb:4
-Ff:7
-Fi:-10
-Fj:-4
-Fk:-12
-Fo:-5
-Fp:-6
+Ep:6
+Eq:2
+Er:-2
+Et:-9
+Ev:-3
+Ew:-7
+Ez:1
+F-:-1
+F:-4
+FA:3
+FC:-10
+FD:-3
+FE:-2
+FL:-4
+FM:-15
+FN:-16
+FO:-15
+FP:-9
+FS:-4
+FW:-12
+Fb:7
+Ff:8
+Fi:-12
+Fj:-6
+Fk:-8
+Fo:-4
+Fp:-12
 Fq:-8
 Fr:-4
-Fs:-15
-Ft:-10
-Fv:-4
-Fw:6
-Fy:8
-G-:9
-G:-4
-GA:3
-GC:2
-GF:-5
+Fs:-9
+Ft:-2
+Fv:-8
+Fw:5
+Fy:7
+Fz:-3
+G-:8
+G:-2
+GA:1
+GF:-4
 GG:6
-GL:9
-GM:-3
-GN:3
-GO:6
-GQ:5
-GR:14
-GS:-11
-GV:7
-GW:3
-GY:-3
-Gb:1
-Gf:-1
-Gi:-3
-Gj:5
-Gl:-5
-Gp:11
-Gq:-3
-Gr:-10
-Gt:-4
-Gv:3
-Gw:-2
-Gz:6
-H-:4
+GL:4
+GM:-6
+GN:1
+GO:8
+GP:4
+GQ:2
+GR:10
+GS:-5
+GV:4
+GW:11
+GY:-6
+Gb:3
+Gf:4
+Gi:-2
+Gj:13
+Gl:-7
+Go:-5
+Gp:14
+Gq:-1
+Gr:-3
+Gt:-9
+Gv:6
+Gw:1
+Gz:2
+H-:11
 H:14
-HA:8
+HA:11
 HE:-6
-HH:11
+HH:13
 HI:8
-HM:-5
-HN:-6
-HO:3
-HP:2
-HQ:-1
-HS:4
-HT:11
-HV:12
-HW:18
-HY:8
-Hb:5
-Hf:-4
-Hh:4
-Hi:-19
-Hj:-3
-Hn:3
-Ho:-6
-Hp:-3
-Hq:11
-Hr:3
-Ht:-9
-Hw:-13
-Hz:13
-I-:3
-I:-10
-IA:-10
-IC:-2
-IG:-3
-IP:-9
-IS:-3
-IW:-3
-Ib:-5
-If:-1
-Ii:-9
-Ij:-1
+HM:-1
+HN:-2
+HP:1
+HQ:-4
+HS:7
+HT:6
+HV:11
+HW:9
+HY:10
+Hb:6
+Hf:-6
+Hh:8
+Hi:-16
+Hj:-7
+Hn:4
+Ho:-4
+Hp:-5
+Hq:10
+Hr:5
+Ht:-7
+Hw:-4
+Hz:6
+I-:-1
+I:-12
+IA:-9
+IC:-4
+IO:-5
+IP:-7
+IQ:-1
+IS:-4
+IW:-11
+Ib:-10
+If:1
+Ii:-6
 Io:-6
 Ip:3
-It:-7
-Iw:-10
-Iz:-7
-J-:4
-J:5
-JO:-5
-JP:3
-JS:-2
-Jt:6
+It:-5
+Iw:-3
+Iz:-12
+J-:5
+J:8
+JO:-9
+JP:4
+JS:-1
+Jt:18
 Jz:7
-K-:6
+K-:11
 K:10
-KA:18
-KE:3
-KK:15
-KN:12
-KO:-4
-KP:10
-KQ:9
-KS:-7
-KT:12
-KV:8
-KW:1
-Kb:11
-Kf:-10
-Kh:6
-Ki:-4
-Ko:-1
-Kp:20
-Kr:5
-Kt:5
-Kw:-9
-Kz:-2
-L-:-13
-L:15
-LA:6
-LC:-6
-LG:-3
-LN:1
-LO:-6
-LP:-5
-LQ:2
+KA:19
+KE:6
+KK:11
+KN:4
+KO:-2
+KP:8
+KQ:7
+KS:-3
+KT:3
+KV:10
+KW:3
+Kb:19
+Kf:-8
+Kh:3
+Ki:-3
+Ko:1
+Kp:15
+Kr:7
+Kt:6
+Kw:-5
+Kz:-5
+L-:-4
+L:12
+LA:10
+LC:-8
+LG:-5
+LN:3
+LO:-8
+LP:-4
+LQ:-2
 LS:16
-LW:2
-LY:-8
-Lb:5
-Lf:8
-Lh:12
-Li:-5
-Lk:11
-Lo:-2
-Lp:16
-Lq:2
-Lr:7
+LW:-3
+LY:-5
+Lb:2
+Lf:3
+Lh:5
+Li:-8
+Lk:17
+Lo:-5
+Lp:5
+Lq:4
+Lr:8
 Lt:7
-Lw:-5
-M-:-15
-M:-4
-MA:-20
-MC:-3
-MD:13
-ME:-4
-MF:-12
-MG:-13
-MH:2
-MK:-5
-MM:-5
-MO:-4
-MP:-1
-MQ:-9
-MR:-1
-MS:-6
-MV:-7
-MW:-2
-Mb:5
-Md:-3
-Mf:-5
+Lw:-7
+Lz:1
+M-:-9
+M:-5
+MA:-15
+MC:-8
+MD:4
+ME:-8
+MF:-16
+MG:-8
+MH:-3
+MK:-3
+MM:-8
+MN:4
+MO:-1
+MP:-2
+MQ:-12
+MS:-2
+MV:-5
+MW:5
+Mb:3
+Mf:-17
 Mh:-12
-Mi:-5
-Mj:5
+Mi:-9
+Mj:7
 Mk:-3
-Ml:-8
-Mo:-5
-Mp:-4
-Mq:-6
-Mr:-12
-Mt:-9
-Mu:-20
+Ml:-4
+Mo:-6
+Mp:-11
+Mq:-3
+Mr:-16
+Mu:-23
 Mv:-5
-Mw:-7
-My:-7
-N-:7
-N:-7
-NA:-9
-NC:-6
-ND:6
-NE:-7
-NF:1
+Mw:-18
+My:-10
+Mz:-2
+N-:3
+N:-2
+NA:-6
+NC:-10
+ND:7
+NE:-14
+NF:-1
 NG:-6
-NH:-3
-NI:6
-NK:-6
-NL:-4
-NM:-8
-NN:-13
-NO:-4
-NP:-4
+NH:3
+NK:-7
+NL:-3
+NM:-9
+NN:-20
+NO:-3
+NP:-6
+NQ:-1
 NR:-13
-NS:-8
-NT:9
-NV:-16
-NW:-23
-NY:-3
-Nb:-17
-Nd:9
-Nf:8
-Ng:11
+NS:-14
+NV:-17
+NW:-15
+NY:-4
+Nb:-13
+Nd:7
+Nf:3
+Ng:13
 Nh:-5
-Ni:-16
-Nj:11
-Nk:10
-Nl:9
+Ni:-17
+Nj:5
+Nl:5
 Nm:-11
-Nn:3
-No:-8
-Nq:-2
-Nr:-19
-Ns:-15
-Nt:-2
-Nu:-4
-Nv:13
-Nw:-2
-Ny:-10
-Nz:-3
+Nn:9
+No:-10
+Np:-3
+Nq:-7
+Nr:-20
+Ns:-10
+Nt:-8
+Nu:-10
+Nv:10
+Nw:-5
+Ny:-12
+Nz:-2
 O-:-2
-O:3
-OA:-8
-OB:3
+O:5
+OA:-9
+OB:8
 OC:-3
-OD:14
-OE:11
-OF:-10
-OG:-4
-OH:1
-OI:-9
-OJ:19
-OK:-1
-OL:11
-OM:4
-ON:1
-OO:5
-OP:9
+OD:15
+OE:13
+OF:3
+OG:-13
+OH:2
+OI:-5
+OJ:3
+OK:3
+OL:13
+OM:2
+ON:-1
+OO:2
+OP:10
 OQ:-2
 OR:1
-OS:-5
-OT:18
+OS:-8
+OT:20
 OV:-4
-OY:9
-Ob:11
-Od:9
-Of:2
-Og:2
-Oh:3
-Oi:-6
-Oj:-6
-Ok:1
-Ol:8
-Om:-4
-On:2
-Op:-7
-Oq:14
+OW:1
+OY:2
+Ob:10
+Od:4
+Of:1
+Og:5
+Oh:1
+Oi:-2
+Oj:-1
+Ok:6
+Ol:10
+Om:-6
+On:1
+Oo:2
+Op:-10
+Oq:16
 Or:7
 Ot:3
-Ou:10
-Ov:1
+Ou:5
+Ov:2
 Ow:-2
-Oz:3
-P-:8
-P:8
-PA:3
-PC:-5
-PE:-11
-PF:3
-PG:3
-PH:9
-PI:-1
-PJ:4
-PK:-4
-PL:5
-PN:1
-PO:11
-PP:7
-PQ:-2
-PR:7
-PS:2
-PT:11
-PV:11
-PW:12
-PY:-1
-Pf:-5
-Ph:15
-Pi:8
-Pj:-2
-Pk:-4
-Pl:1
-Pm:-4
-Pn:8
-Po:3
-Pp:-5
-Pq:6
-Pr:7
-Pt:5
-Pu:13
-Pv:-1
-Pw:-12
-Py:-13
-Pz:4
-Q-:11
-Q:3
-QA:-5
-QC:-7
-QD:2
-QE:3
+P-:9
+P:9
+PA:5
+PC:-1
+PE:-9
+PF:5
+PG:8
+PH:14
+PI:-7
+PJ:5
+PK:-1
+PL:4
+PM:11
+PN:-3
+PO:10
+PR:13
+PS:5
+PT:13
+PV:9
+PW:9
+Pf:-9
+Ph:11
+Pi:13
+Pj:1
+Pk:1
+Pl:8
+Pn:6
+Po:1
+Pp:-1
+Pq:5
+Pr:8
+Pt:2
+Pu:8
+Pv:3
+Pw:-10
+Py:-7
+Pz:3
+Q-:4
+Q:1
+QA:-4
+QC:-5
+QD:-1
+QE:7
 QF:7
-QG:-2
-QH:-4
-QK:-3
-QL:6
-QM:-13
-QN:-2
+QH:-2
+QI:-3
+QK:-2
+QL:7
+QM:-3
+QN:5
 QO:-2
-QP:-15
+QP:-16
 QQ:-9
-QR:-2
-QS:-11
-QT:7
-QV:-14
-QW:-5
-QY:-5
-Qb:-12
-Qd:10
-Qf:-6
-Qg:7
-Qh:-7
-Qi:-2
+QR:1
+QS:-10
+QT:10
+QV:-7
+QW:-2
+QY:-7
+Qb:-9
+Qd:11
+Qf:-15
+Qg:3
+Qh:-3
+Qi:-1
 Qj:2
-Qk:-1
-Ql:4
-Qm:14
-Qo:-6
-Qp:-4
-Qq:-13
-Qr:4
-Qs:-10
-Qt:-5
-Qv:20
-Qw:9
-Qy:3
-Qz:-11
-R-:4
-R:12
-RC:10
-RE:6
-RG:-9
-RH:3
-RL:3
+Qk:-4
+Ql:3
+Qm:11
+Qo:-8
+Qq:-22
+Qr:8
+Qs:-7
+Qt:-4
+Qu:-2
+Qv:9
+Qw:8
+Qy:1
+Qz:-6
+R-:3
+R:15
+RA:-5
+RC:7
+RE:4
+RG:-3
+RH:12
+RL:10
 RN:3
-RO:1
-RP:7
-RQ:11
-RS:16
-RV:13
-RW:18
-RY:3
-Rb:2
-Rh:10
-Ri:-7
-Rk:10
-Rl:-3
-Rm:-2
-Ro:4
-Rp:-5
-Rr:8
-Rt:7
-Rw:-11
-Rz:4
-S-:3
+RO:-4
+RP:11
+RQ:3
+RS:15
+RV:15
+RW:16
+RY:8
+Rb:-1
+Rh:11
+Ri:-9
+Rk:13
+Rm:-3
+Ro:-3
+Rp:-1
+Rr:4
+Rt:6
+Rw:-10
+Rz:6
 S:-3
-SA:2
-SC:3
-SD:2
-SE:-3
-SF:-1
-SH:-11
-SK:-5
-SL:6
-SM:-3
-SN:-4
-SO:-4
+SA:10
+SC:5
+SE:-5
+SF:-3
+SG:-8
+SH:-10
+SL:3
+SM:4
+SN:-2
+SO:-1
 SP:-5
-SR:11
-SS:6
-SW:-5
-Sb:10
-Sf:-6
-Sh:-12
-Sj:-5
-Sk:3
-Sl:-2
-Sm:16
-So:9
-Sp:9
-Sq:-2
-Sr:8
-Su:-3
-Sw:-6
+SQ:-4
+SR:12
+SS:13
+SW:-7
+Sb:11
+Sf:-10
+Sh:-11
+Si:1
+Sj:-4
+Sk:7
+Sl:-9
+Sm:9
+So:3
+Sp:5
+Sq:-1
+Sr:5
+St:3
+Su:-6
+Sw:-9
 Sy:-5
-Sz:-1
-T-:-7
+Sz:-7
+T-:-3
 T:8
-TA:7
-TH:9
-TK:-4
-TO:14
-Th:16
-Ti:9
-To:-1
-Tp:11
+TA:6
+TH:12
+TK:-3
+TO:18
+Th:29
+Ti:15
+To:3
+Tp:5
 Tq:4
-Tt:11
-Tz:-1
-V-:2
-V:4
-VA:7
-VB:13
-VC:10
+Tt:5
+Tz:-3
+V:2
+VA:11
+VB:8
+VC:7
 VE:10
-VK:13
-VN:-7
-VO:2
-VP:12
-VS:-1
-VT:4
-VW:8
-Vf:-10
-Vi:3
-Vo:-6
-Vp:1
-Vq:3
-Vr:8
-Vt:3
-Vw:-5
+VK:10
+VN:-9
+VO:9
+VP:11
+VS:-10
+VW:17
+Vf:-12
+Vo:-5
+Vq:8
+Vr:6
+Vt:-2
+Vw:-2
 Vz:7
-W-:7
-W:5
-WA:1
-WC:7
-WE:6
-WF:-22
-WG:1
+W-:6
+W:2
+WA:2
+WC:6
+WE:5
+WF:-20
+WG:-3
 WH:1
-WL:-6
-WM:-5
-WN:1
+WK:2
+WM:-11
+WN:5
 WO:6
-WP:-4
+WP:-5
 WQ:-1
-WR:11
-WS:8
-WT:3
-WV:-6
-WW:-12
+WR:22
+WS:10
+WT:7
+WV:-1
+WW:-11
 WY:6
-Wb:-5
-Wf:-12
-Wg:-9
-Wh:4
-Wi:1
-Wj:-1
-Wk:1
-Wl:9
-Wm:4
+Wb:-4
+Wf:-6
+Wg:-8
+Wh:2
+Wi:-1
+Wj:1
+Wk:-7
+Wl:7
+Wm:6
 Wo:6
-Wp:-6
-Wq:-4
-Wr:-9
-Wv:8
-Ww:-1
-Wz:-1
-X:15
-XA:15
-Y-:-5
-Y:10
-YA:7
-YC:-15
-YN:12
-YO:-1
+Wp:-7
+Wq:-7
+Wt:-2
+Wv:15
+Wz:4
+X:12
+XA:12
+Y-:-7
+Y:12
+YA:3
+YC:-10
+YN:3
+YO:1
 YP:-8
-YQ:4
+YQ:3
 YS:-4
-YW:5
-YY:-1
-Yf:-10
-Yh:11
-Yi:-1
-Yl:-4
-Yo:-1
-Yp:12
-Yr:6
-Yt:-10
-Yw:-1
-Yz:7
-any:-11
-b-:5
-b:13
-bA:7
-bC:-5
-bE:13
-bG:3
-bH:-2
-bK:12
-bN:12
-bO:-3
-bP:-5
-bQ:-6
+YW:9
+YY:-5
+Yf:-13
+Yh:6
+Yi:4
+Yl:-9
+Yp:11
+Yr:11
+Yt:-1
+Yw:-2
+Yz:9
+any:-10
+b-:11
+b:11
+bA:13
+bC:-3
+bE:10
+bG:7
+bH:2
+bK:11
+bN:11
+bO:-5
+bP:-7
+bQ:9
 bR:1
-bS:8
-bW:2
-bb:-5
-bf:-1
-bi:8
-bj:-7
-bl:6
-bm:4
-bo:-1
-bp:9
-bq:4
-br:10
-bt:3
-bw:-1
-bz:6
-d-:-4
-d:13
-dA:11
-dO:-1
-dQ:-5
-di:3
+bS:14
+bb:-7
+bf:-12
+bh:-4
+bi:13
+bj:-8
+bl:4
+bm:7
+bo:-2
+bp:13
+bq:12
+br:26
+bt:-3
+bw:-6
+bz:7
+d-:-3
+d:10
+dA:14
+dO:-3
+dQ:-3
+di:4
 dt:1
-dw:-13
+dw:-10
 dz:8
-f-:5
-f:-6
-fA:1
-fC:-5
-fE:-16
+f-:7
+f:-4
+fA:-1
+fC:-7
+fE:-13
 fF:-6
-fG:-15
+fG:-7
 fH:-9
-fI:6
-fK:-1
-fM:-8
-fN:-15
-fO:3
-fP:-7
-fQ:7
-fR:9
-fS:-5
+fK:6
+fM:-9
+fN:-13
+fO:-6
+fP:-8
+fR:5
+fS:-8
 fV:-11
-fW:-9
-fY:-7
-ff:-23
-fg:-13
-fh:15
-fi:6
-figures:-6
-fj:-2
+fW:-6
+fY:-11
+fb:8
+ff:-18
+fg:-9
+fh:13
+fi:-5
+figures:-4
 fl:-6
-fo:1
-fp:-16
-fq:-16
-fr:-2
+fo:-1
+fp:-18
+fq:-17
+fr:-5
 fs:-10
-ft:-2
-fu:7
+ft:5
+fu:3
 fv:-3
-fw:-5
-fy:-13
-fz:-9
-g-:3
-g:-2
-gA:-9
+fw:-2
+fy:-11
+fz:-10
+g-:7
+g:-3
 gC:-4
-gE:-1
-gN:-7
-gO:-4
-gP:-6
-gW:4
-gf:6
-gg:-9
-gl:-3
-go:-1
-gt:3
+gE:3
+gN:-12
+gO:-5
+gP:-8
+gW:5
+gf:-2
+gg:-7
+gl:-11
+go:2
 gy:-12
-gz:-13
-h-:10
+gz:-12
+h-:7
 h:14
-hA:6
-hC:-6
-hE:-14
-hF:-12
-hG:-9
-hH:3
-hJ:15
-hK:-5
-hM:12
-hN:8
-hO:1
-hP:1
-hQ:4
-hR:4
-hS:-8
+hA:9
+hC:3
+hE:-16
+hF:-11
+hG:-6
+hH:-3
+hJ:12
+hK:-7
+hM:5
+hO:3
+hP:-2
+hQ:14
+hR:6
+hS:-2
 hT:-8
-hW:10
-hb:13
-hf:-3
-hh:5
-hj:-2
-hn:4
-ho:-7
-hp:-9
-hq:8
-hr:1
-ht:1
-hu:10
-hw:-8
-hz:-10
+hW:14
+hb:10
+hf:-6
+hh:9
+hi:1
+hj:-4
+hm:1
+hn:2
+ho:-2
+hp:-6
+hq:7
+hr:-2
+hu:4
+hw:-13
+hz:-4
+i-:-3
 i:2
-iA:6
-iB:7
-iC:8
-iD:-4
-iE:9
-iF:1
-iG:-2
-iH:-2
-iI:-4
-iJ:11
-iK:-1
-iL:-4
-iM:2
-iN:1
-iO:4
-iP:11
-iQ:3
-iR:8
-iS:-8
-iT:8
-iV:-3
-iW:3
-iY:7
-ib:6
-ig:-9
-ih:4
-ii:-2
-ij:-6
-ik:-6
-il:-14
-im:3
+iA:7
+iB:8
+iC:5
+iD:-2
+iE:8
+iF:-1
+iG:-9
+iH:-11
+iJ:16
+iK:-3
+iL:-13
+iM:-5
+iN:-7
+iO:7
+iP:7
+iR:11
+iS:-9
+iT:7
+iW:1
+iY:11
+ib:8
+if:4
+ig:-7
+ih:-2
+ii:-7
+ij:-3
+ik:1
+il:-6
 io:1
-ip:-5
-iq:1
-ir:1
-is:1
-it:-3
-iu:-3
-iv:-4
-iy:2
-iz:-2
-j-:-3
-j:-3
-jA:12
-jC:-9
-jD:4
-jE:-12
-jF:3
-jG:-4
-jH:8
-jK:-2
-jM:-5
-jN:-3
-jP:-1
-jQ:-11
-jS:-3
-jb:3
-jf:-9
-jh:-5
-ji:5
-jj:-3
-jm:11
-jo:-4
-jp:-2
-jq:-11
-jr:8
-js:7
-jt:2
-jw:-5
+ip:-4
+iq:12
+ir:3
+it:-2
+iu:-2
+iv:-3
+iw:1
+iy:4
+iz:2
+j-:-1
+j:-4
+jA:-1
+jC:-11
+jD:9
+jE:-9
+jF:6
+jG:-5
+jH:4
+jK:-6
+jM:-8
+jN:-6
+jO:-1
+jP:-12
+jQ:-10
+jS:-1
+jb:9
+jf:-8
+jh:1
+ji:4
+jj:3
+jm:13
+jo:1
+jp:4
+jq:-4
+jr:12
+js:10
+jt:1
+jw:-6
 jz:2
-k-:-4
-k:7
-kA:6
-kD:11
-kN:3
-kO:-3
-kQ:7
-kW:-3
-kf:9
-ki:7
-ko:-8
-kp:4
-kr:12
-kt:-1
-kw:5
-kz:7
-l-:13
-l:1
-lA:-3
-lN:-3
-lO:5
-lP:7
+k-:-5
+k:5
+kA:9
+kD:16
+kN:4
+kO:-5
+kQ:9
+kW:-6
+kf:8
+ki:11
+ko:-1
+kp:1
+kr:9
+kt:2
+kw:9
+kz:3
+l-:14
+l:-3
+lA:-8
+lN:-1
+lO:9
+lP:5
 lQ:2
-lY:-6
-lf:-10
-lg:8
-lh:5
-long:-10
+lY:-13
+lf:-11
+lg:7
+lh:3
+lo:-3
+long:-12
 longer:-17
-lt:7
-lz:1
-m-:-6
-m:9
-mA:-4
-mE:13
-mG:-12
-mO:-4
-mP:8
-mS:11
+lt:6
+lz:-11
+m-:-4
+m:3
+mA:2
+mE:9
+mG:-11
+mO:-2
+mP:11
+mS:4
 mW:-2
-mY:-4
+mY:3
 mf:8
-mi:-3
-ml:11
-mm:-9
-mo:4
-mp:2
-mq:5
+ml:12
+mm:-7
+mp:-2
+mq:10
 mr:-1
 mt:-1
-mw:2
-mz:-3
+mw:14
+mz:-2
 n-:6
-n:8
-nK:4
-nO:1
-nP:5
-nn:15
-no:-5
-nt:1
-nw:4
-o-:3
-o:2
-oA:1
-oB:5
-oC:-2
-oD:11
+n:10
+nK:10
+nO:4
+nP:3
+nn:16
+no:2
+nt:2
+nw:3
+o-:4
+o:4
+oA:-3
+oB:12
+oD:7
 oE:12
-oF:-13
-oG:4
-oH:-3
+oF:1
+oG:5
+oI:-3
 oJ:3
-oK:16
-oL:5
-oM:6
-oN:4
-oO:6
+oK:13
+oL:4
+oM:5
+oN:6
+oO:7
 oP:16
-oQ:-7
-oR:13
-oS:7
-oT:7
+oQ:-4
+oR:7
+oS:2
+oT:5
 oV:6
 oW:-4
-oY:7
-ob:13
-of:1
-og:-2
-oi:-3
-oj:3
-ok:-10
-ol:2
+oY:-1
+ob:10
+of:3
+og:5
+oh:4
+oi:-4
+oj:-6
+ok:-9
+ol:1
 om:-10
 on:-3
-op:-1
-oq:4
-or:5
+op:-2
+oq:3
+or:-1
 ot:3
-ou:7
-ov:-4
-ow:-7
-oy:-8
-oz:9
+ou:8
+ov:-7
+ow:-1
+oy:-4
+oz:10
+p-:1
 p:2
-pA:8
-pB:6
-pC:2
-pE:-2
-pF:1
-pG:-6
-pH:-8
-pK:14
-pL:-4
-pM:-5
-pN:7
-pO:11
-pP:8
-pQ:1
-pR:3
-pS:9
-pV:6
-pW:8
-pY:6
-pb:3
-pf:-8
-pg:-2
-ph:-1
-pi:1
-pj:-9
-pl:10
-po:2
-pp:7
-pq:-2
-pr:4
-ps:1
-pt:-9
+pA:9
+pB:5
+pC:-2
+pE:3
+pF:3
+pH:-4
+pK:9
+pL:-6
+pM:-3
+pN:3
+pO:15
+pP:14
+pQ:12
+pR:-3
+pS:5
+pV:1
+pW:2
+pY:8
+pb:7
+pf:-11
+pg:-7
+ph:-2
+pi:-3
+pj:-2
+pl:7
+pm:-6
+pp:9
+pq:5
+pr:8
+ps:7
+pt:-8
 pv:6
-pw:-11
-pz:4
-q-:-4
-q:16
-qA:5
-qC:5
-qF:4
-qH:3
-qM:-6
+pw:-4
+pz:3
+q-:-10
+q:13
+qA:8
+qC:10
+qF:6
+qH:7
+qM:-12
 qN:8
-qO:-12
-qP:-10
-qQ:1
-qS:-13
-qV:-9
-qW:-3
-qf:10
-qh:4
-qi:-2
-qj:3
-qk:-7
-qo:-10
-qp:-10
-qq:-13
-qr:-5
-qt:-5
-qw:-4
-qz:-1
-r-:1
+qO:-13
+qP:-5
+qQ:-6
+qS:-11
+qV:-10
+qW:-2
+qf:9
+qh:5
+qi:-1
+qj:6
+qk:-5
+qo:-12
+qp:-9
+qq:-6
+qr:-14
+qt:-6
+qw:-7
+qz:2
+r-:-2
 r:3
-rA:14
-rB:10
-rC:-14
-rD:3
-rE:6
-rF:-5
-rG:-1
-rH:-3
-rJ:2
-rK:2
-rL:20
+rA:11
+rB:3
+rC:-11
+rD:1
+rE:4
+rF:-1
+rG:-4
+rH:-7
+rJ:4
+rK:3
+rL:19
 rM:3
-rN:-7
-rO:3
-rP:-2
-rQ:-4
+rN:-1
+rO:1
+rQ:-9
 rR:5
-rS:-4
-rT:8
-rV:14
-rW:6
-rY:-4
-rb:-8
-recipe:-21
+rS:-2
+rT:7
+rV:9
+rW:1
+rY:3
+rb:1
+recipe:-23
 rf:-12
-rg:8
-rh:7
-ri:-1
+rg:14
+rh:6
+ri:1
 rj:1
-rk:-7
-rl:3
-ro:-1
-rq:5
-rr:3
-rs:-6
-rt:2
-ru:3
-rv:-3
-rw:-13
-ry:7
+rk:-12
+rl:10
+rm:2
+ro:1
+rp:6
+rr:-1
+rs:-3
+ru:6
+rv:-4
+rw:-10
+ry:9
 rz:4
-s-:-1
-s:7
-sA:1
-sO:7
-sP:1
-sf:-7
-sg:5
-short:-5
-si:-10
-so:-4
-sr:20
-st:-1
-sv:-16
-sw:-4
-t-:-1
+s-:5
+s:1
+sA:5
+sO:5
+sP:-1
+sf:-11
+sg:3
+short:-4
+si:-4
+so:-2
+sr:8
+st:-4
+sv:-15
+sw:-2
 t:-2
-tA:-5
-tB:3
-tC:2
-tD:12
-tE:4
+tA:-2
+tB:9
+tC:1
+tD:11
+tE:6
 tF:3
-tG:1
-tH:1
-tI:3
-tJ:8
-tK:-2
-tL:-1
-tM:3
-tN:5
+tG:-1
+tI:13
+tJ:3
+tL:3
+tM:5
+tN:1
 tO:3
-tP:2
-tQ:-3
-tR:3
-tW:-7
-tY:-1
+tQ:-4
+tR:-1
+tS:3
+tT:1
+tW:-3
+tY:3
 tb:-4
 td:5
-tf:-6
-tg:-1
-th:7
-ti:2
-tj:-9
-tk:-3
-tl:5
-tm:9
-tn:1
-to:-1
-tp:7
-tq:3
-tr:8
-ts:-4
-tt:-5
-tu:14
-tv:-11
-tw:-9
-ty:-18
-tz:3
-u-:6
+tg:-8
+th:10
+ti:-5
+tj:-5
+tk:-2
+tl:8
+tm:5
+to:5
+tp:5
+tr:3
+ts:-1
+tt:-4
+tu:11
+tv:-8
+tw:-11
+ty:-13
+tz:1
+u-:12
 u:11
-uA:5
-uO:-5
-uP:4
-uW:5
-ui:-9
-uo:4
-ut:4
-uz:-6
-v-:-6
-vA:-1
-vC:-4
-vN:-12
+uA:11
+uO:-4
+uP:3
+uW:3
+ui:-5
+uo:-1
+ut:-3
+uw:-2
+uz:-2
+v-:-12
+v:6
+vA:1
+vC:-2
+vN:-8
+vO:-14
 vP:-1
-vQ:10
-vS:-7
-vW:6
-vf:4
+vQ:11
+vS:-8
+vW:7
+vf:-5
 vi:3
-vl:-13
-vo:15
-vp:6
-vr:-8
-vt:-6
-vv:9
-vw:2
-vz:4
-w-:-1
-w:-13
-wA:-4
-wB:10
-wC:-2
-wD:14
+vl:-10
+vo:14
+vp:7
+vr:-14
+vt:-12
+vv:6
+vw:-8
+vz:5
+w-:-3
+w:-14
+wB:5
+wC:1
+wD:5
 wE:4
-wF:-4
-wH:-21
-wK:-3
-wL:-3
-wM:-4
-wO:7
-wP:4
-wQ:-4
-wR:6
-wS:-7
-wV:5
-wW:-1
-wY:-7
-wb:-2
-wf:4
-wh:-11
+wF:4
+wG:1
+wH:-17
+wK:-7
+wL:-5
+wM:-1
+wN:5
+wO:1
+wP:-1
+wQ:-3
+wR:8
+wS:-13
+wV:-3
+wW:-3
+wY:-5
+wb:-4
+wd:1
+wh:-10
 whole A:-3
-whole D:12
-whole H:8
-whole J:19
+whole D:14
+whole H:6
+whole J:12
 whole K:16
-whole S:-7
-whole n:7
-whole p:-5
+whole S:-6
+whole n:5
+whole p:-4
 whole recipe:-6
-wi:-3
-wj:-6
-wk:4
-wl:3
-wm:-7
-wo:-3
-wp:-3
-wq:-8
-wr:-3
-ws:-10
-wu:-4
-ww:2
-wy:-6
-wz:3
-y-:-13
-y:-1
-yA:-10
-yC:-6
-yE:2
-yF:-5
+wi:-1
+wj:-4
+wk:1
+wl:5
+wm:-4
+wo:-4
+wp:-4
+wq:-18
+wr:-1
+ws:-6
+wt:-1
+ww:5
+wy:-4
+wz:5
+y-:-10
+y:-4
+yA:-11
+yC:-4
+yE:3
 yP:-6
-yS:-10
-yg:-4
-yo:-14
-yp:-4
-yt:-12
-yy:-10
-yz:-18
-z-:3
+yS:-9
+yg:-10
+yo:-13
+yt:-13
+yw:-2
+yy:-7
+yz:-15
+z-:4
 z:2
-zA:1
-zB:9
-zC:-13
-zD:-2
-zE:11
-zF:6
+zA:2
+zB:7
+zC:-17
+zE:14
+zF:1
 zG:-4
-zH:5
-zI:-5
-zJ:-3
-zK:-2
-zL:3
-zM:-5
-zN:2
-zO:7
-zP:-4
-zQ:5
-zR:3
-zS:2
-zT:9
+zH:6
+zI:-8
+zJ:7
+zK:-3
+zL:1
+zM:-4
+zO:2
+zP:-2
+zQ:7
+zR:10
+zS:-2
+zT:-7
 zV:8
-zY:6
-zb:-14
-zd:7
-zf:-2
-zg:14
+zW:-1
+zY:7
+zb:-7
+zd:6
+zf:-10
+zg:6
 zh:1
-zi:-6
+zi:-5
 zj:-4
-zk:-6
-zl:5
+zk:-1
+zm:6
 zo:5
-zp:-4
+zp:-7
 zq:-1
-zs:6
-zt:3
-zu:-12
-zv:1
-zw:2
-zz:-2`;
+zr:-8
+zs:4
+zt:-2
+zu:-10
+zv:-1
+zw:8
+zy:1
+zz:-1`;

@@ -7,6 +7,7 @@ async function answeredBy(text: string): Promise<string> {
   return reply.ok ? reply.answer.command : reply.fault.code;
 }
 
+const fats = 'olive oil 900 g\ncoconut oil 450 g\ncastor oil 90 g';
 const recipe = '500 g olive oil, 200 g coconut oil, 98 g NaOH, 220 g water';
 
 test.each([
@@ -62,6 +63,10 @@ test.each([
   [`${recipe}, 20 g lavender. When may the lavender go in?`, 'scent'],
   [`${recipe}, 20 g lavender. At what temperature can I add the lavender?`, 'scent'],
   [`cook this: ${recipe}`, 'cook'],
+  [`Scaling up for the market (about 40 bars at £6 each):\n\n${fats}\n\nHow much NaOH at 5%?`, 'lye'],
+  [`Scaling for the fair, approx 60 bars.\n\n${fats}\n\nWhat NaOH do I need?`, 'lye'],
+  [`Scaling up for my mould, 60 bars of 100 g:\n\n${fats}\nlye 200 g\nwater 400 g`, 'scale'],
+  [`Scale this to 60 bars:\n\n${fats}\n\nHow much NaOH?`, 'unclear'],
   ['same recipe as last week only this time 20 g less lye, is that fine?', 'unclear'],
   [`summary of this recipe: ${recipe}`, 'summary'],
   ['help i do not know where to begin', 'help'],

@@ -97,6 +97,19 @@ describe('what one asks and another answers', () => {
     const grams = { lard: 620, [coconut]: 380, naoh: 128, water: 290 };
     expect(read(text)).toEqual({ grams, superfat: null, doubts: [] });
   });
+  test.each([
+    'coconut 380 g, lard 620 g\nlye?\n128 g in 290 g water',
+    '> how much lye did u use?\n128 g with 290 g water. fats 380 g coconut, 620 g lard\n> ok',
+    '> how much lard did you put in?\n620 g. rest is 380 g coconut, 128 lye 290 water\n> and did it crack\nno',
+    '[10:02] Mia: fats?\n[10:03] Tom: lard 620 g, coconut 380 g\n[10:04] Mia: clay?\n[10:04] Tom: yes a teaspoon\n[10:04] Mia: lye?\n[10:05] Tom: 128 g in 290 g water\n\nIs it ok?',
+  ])('with more behind it that has figures of its own: %s', (text) => {
+    const { grams, doubts } = read(text);
+    expect([grams, doubts]).toEqual([{ lard: 620, [coconut]: 380, naoh: 128, water: 290 }, []]);
+  });
+  test.each(['112 g or so, maybe 121 g. 620 g lard', '112 g, or 121 g with 290 g water'])(
+    'of two figures is asked about: %s',
+    (answer) => expect(read(`380 g coconut, 620 g lard\nlye?\n${answer}`).doubts).not.toEqual([]),
+  );
   test('and is asked about where more is said', () => {
     expect(read('How much lard?\n500 g, but I spilled some.\nCoconut?\n300 g\nlye?\n110 g').doubts).not.toEqual([]);
   });

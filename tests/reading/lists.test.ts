@@ -252,6 +252,58 @@ describe('a table of one batch', () => {
     ));
 });
 
+describe('a heading of the fats in one line with their figures', () => {
+  const grams = { 'olive-oil-virgin': 480, 'coconut-oil': 240, 'avocado-oil': 120 };
+  test.each([
+    'water 250g, lye 118, oils 480 olive 240 coconut 120 avocado. grams obviously',
+    'lye 118, water 250, fats 480 olive, 240 coconut and 120 avocado. all grams',
+    'lye 118 g. oils 480 g olive 240 g coconut 120 g avocado. water 250 g',
+    'oils 840: olive 480 coconut 240 avocado 120, lye 118, water 250, grams',
+    'lye 118 g, oils 840 g, olive 480 g coconut 240 g avocado 120 g, water 250 g',
+  ])('%s', (text) => expect([gramsOf(text), doubts(text)]).toEqual([grams, []]));
+  test('their total is compared', () =>
+    expect(doubts('oils 900 g. 480 g olive 240 g coconut 120 g avocado. lye 118 g')).not.toEqual([]));
+});
+
+describe('a row that is called by its number', () => {
+  const whole = { 'olive-oil-virgin': 500, 'coconut-oil': 250, 'castor-oil': 50, 'cocoa-butter': 100 };
+  const { 'castor-oil': _, ...castorless } = whole;
+  const { 'cocoa-butter': __, ...bare } = castorless;
+  const names = ['olive oil', 'coconut oil', 'castor oil', 'cocoa butter', 'NaOH', 'water'];
+  const list = (before: string, after: string) =>
+    names.map((name, k) => `${before}${k + 1}${after} ${name} ${[500, 250, 50, 100, 119, 260][k]} g`).join('\n');
+  const [brackets, dots, hashes] = [list('(', ')'), list('', '.'), list('#', '')];
+  test.each([
+    [`${brackets}\n\nEDIT: I'm leaving no. 3 out.`, castorless],
+    [`${dots}\n\nI left out #3 in the end.`, castorless],
+    [`${hashes}\n\nUPDATE: skip item 3, the bottle was empty.`, castorless],
+    [`${brackets}\n\nEdit: ingredient 3 has been removed.`, castorless],
+    [`${brackets}\n\nForget about row 3.`, castorless],
+    [`${brackets}\n\nI leave 3) out.`, castorless],
+    [`${dots}\n\nThe third row is removed.`, castorless],
+    [`${dots}\n\nNos. 3 and 4 are left out.`, bare],
+    [`${dots}\n\nI swapped no. 3 for 50 g of sunflower oil.`, { ...castorless, 'sunflower-oil': 50 }],
+    [`${dots}\n\nEdit: no. 3 is 80 g, not 50.`, { ...whole, 'castor-oil': 80 }],
+    [`${dots}\n\nThis is batch no. 3 of the year.`, whole],
+    [`${dots}\n\nSoap number 3 was too soft, so I am careful.`, whole],
+    [`${dots}\n\nNo. 3 is cold pressed, no. 4 deodorised.`, whole],
+    [`Recipe no. 3\n${dots}\n\nIs the lye ok?`, whole],
+    [`${dots}\n\n#4 batch of the year. Is the lye ok?`, whole],
+  ])('%s', (text, fats) => expect([gramsOf(text), doubts(text)]).toEqual([fats, []]));
+  test.each([
+    `${dots}\n\nEDIT: no. 9 is left out.`,
+    `${dots}\n\nThe third ingredient stays out.`,
+    `${list('', '').replace(/^\d /gm, '')}\n\nEDIT: leaving the third one out.`,
+    `${list('', '').replace(/^\d /gm, '')}\n\nDrop row 3 please.`,
+    '1. Melt 500 g coconut oil\n2. Mix 90 g NaOH with 200 g water\n3. Stir in 50 g castor oil\n\nI skipped no. 3.',
+  ])('is asked about: %s', (text) => expect(doubts(text)).toContain('corrected'));
+  test('is told, and its number has its fate', () => {
+    const { assumptions, fates } = read(`${dots}\n\nSkip no. 3.`);
+    expect(assumptions).toContainEqual({ id: 'number', text: 'I took "no. 3" as castor oil.' });
+    expect(fates).toContainEqual({ text: '3', fate: 'aside', why: 'the number of a row' });
+  });
+});
+
 describe('a proportion', () => {
   const half = { 'olive-oil-virgin': 600, 'coconut-oil': 200, lard: 200 };
   test.each([
@@ -402,6 +454,9 @@ test.each([
   'olive oil infused with calendula petals\t550 g\ncoconut oil\t250 g\nlye\t110 g',
   'olive oil steeped in rosemary 550 g, coconut 250 g, lye 110 g',
   'olive oil (infused with calendula) 550 g, coconut 250 g, lye 110 g',
+  '550 g of calendula-infused olive oil, coconut 250 g, lye 110 g',
+  '550 g chamomile infused olive oil, coconut 250 g, lye 110 g',
+  '550 g of vanilla-scented olive oil, coconut 250 g, lye 110 g',
   'olive oil with calendula petals in it 550 g, coconut 250 g, lye 110 g',
   'olive 550 g infused with calendula 20 g, coconut 250 g, lye 110 g',
 ])('what has drawn in an oil does not take its weight: %s', (text) =>

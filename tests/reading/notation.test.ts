@@ -75,6 +75,41 @@ describe('packs and parts in a line', () => {
   ])('%s is asked about', (text) => expect(read(text).doubts).not.toEqual([]));
 });
 
+describe('signs of quantities', () => {
+  const sheet = (alkali: string, water: string) =>
+    `m(olive oil) = 600 g\nm(coconut oil) = 300 g\nm(lard) = 100 g\n${alkali}\n${water}\nIs the lye right?`;
+  const soda = 'm(NaOH) = 140 g';
+  test.each([
+    sheet(soda, 'V(water) = 300 mL'),
+    sheet(soda, 'V (water): 0.3 L'),
+    sheet(soda, 'volume(water) = 300 mL'),
+    sheet(soda, 'm(H2O) = 300 g'),
+    sheet(soda, 'V(water) = 300 mL (ρ = 0.998 g/mL)'),
+    sheet(`${soda}, n(NaOH) = 3.50 mol, M = 40.00 g/mol`, 'V(water) = 300 mL'),
+    sheet(soda, 'V_water = 300 mL'),
+    sheet('m(NaOH, w = 0.98) = 140 g', 'V(water, distilled) = 300 mL'),
+    'M(olive oil) = 600 g, M(coconut oil) = 300 g, M(lard) = 100 g. M(NaOH) = 140 g in V(water) = 300 ml.',
+    'mass(olive oil) = 600 g; mass(coconut oil) = 300 g; mass(lard) = 100 g; mass(NaOH) = 140 g; V₁ (water) = 300 ml',
+    `${list.replace('water 300 g', '')}\nV (water) 300 mL`,
+  ])('%s', (text) => expect(read(text)).toEqual(listed));
+
+  test.each([
+    sheet(`${soda}, n(NaOH) = 4.50 mol`, 'V(water) = 300 mL'),
+    sheet('n(NaOH) = 3.5 mol', 'V(water) = 300 mL'),
+    sheet(soda, 'V(NaOH solution) = 300 mL'),
+  ])('%s is asked about', (text) => expect(read(text).doubts).not.toEqual([]));
+
+  test('a bracket behind a number names an ingredient', () =>
+    expect(readRecipe(reader, `${list}\nversion (shea butter): 20 g`).fats.map(({ id }) => id)).toContain(
+      'shea-butter',
+    ));
+
+  test('a purity as a fraction', () =>
+    expect(readRecipe(reader, sheet('m(NaOH, w = 0.98) = 140 g', '')).alkali).toMatchObject([
+      { grams: 140, purity: { nominal: 0.98 } },
+    ]));
+});
+
 describe('other notations', () => {
   test.each([
     'm(olive oil) = 600 g\nm(coconut oil) = 300 g\nm(lard) = 100 g\nm(NaOH, pellets) = 140 g\nm(water) = 300 g\nBalance ±0.1 g.',

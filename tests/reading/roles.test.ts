@@ -290,6 +290,8 @@ test.each([
   ['lard 800 g, coconut 200 g, NaOH 146 g of which 6 g for 10 g citric acid, water 300 g', 146, 300],
   ['lard 800 g, coconut 200 g, NaOH 140 g + 6 g for the citric acid, citric acid 10 g, water 300 g', 146, 300],
   ['lard 800 g, coconut 200 g, NaOH 140 g, water for the lye 300 g. Which of the two waters counts?', 140, 300],
+  ['lard, 800 g\ncoconut, 200 g\nNaOH, 140 g\nwater for the lye, 300 g', 140, 300],
+  ['lard, 800 g\ncoconut, 200 g\nNaOH (98 %), 140 g\nwater to dissolve the lye, 300 g', 140, 300],
   ['lard 800 g, coconut 200 g, NaOH 140 g, water 300 g. Clear test: 1 tsp paste in 1 cup hot water', 140, 300],
   ['lard 800 g, coconut 200 g, NaOH 140 g, water 300 g. Dilute the paste with 1.5 kg water later.', 140, 300],
   ['oil blend, 10 kg made up: lard 80 %, coconut 20 %. I take 1000 g of the blend, 140 g NaOH, 300 g water', 140, 300],

@@ -318,6 +318,57 @@ test.each([
   `${recipe} In mine lard took the place of the palm.`,
 ])('what takes the place of something: %s', (text) => expect(read(text).grams).toEqual({ ...palmless, lard: 250 }));
 
+describe('a recipe that was copied with one figure of its own', () => {
+  const copied = '> Lard 500g Coconut 250g Lye 105g Water 220g\n\n';
+  test.each([
+    ['ok did this one but put in 300g coconut because the tub was open. Greasy?', 300],
+    ['made this but used 300g coconut. Greasy?', 300],
+    ['did this one but put in 50g more coconut. Greasy?', 300],
+  ])('%s', (text, coconut) => {
+    const { fats, doubts } = readRecipe(reader, copied + text);
+    expect([fats.map(({ grams }) => grams), doubts]).toEqual([[500, coconut], []]);
+  });
+  test.each(['should I do this one but with 300g coconut?', 'I also put in 300 g coconut.'])('asked: %s', (text) =>
+    expect(readRecipe(reader, copied + text).doubts).not.toEqual([]),
+  );
+});
+
+test.each(['typo!! lye is 134', 'Typo!!! Lye is 134', 'oh no!! lye is 134, typo'])(
+  'a cry puts it right: %s',
+  (text) => {
+    const { alkali, doubts } = readRecipe(reader, `550g lard\n270g coconut\nlye 143\nwater 270\n\n${text}`);
+    expect([alkali.map(({ grams }) => grams), doubts]).toEqual([[134], []]);
+  },
+);
+
+describe('what is left out', () => {
+  const rows = 'Olive 500 g, coconut 250 g, palm 200 g, castor 50 g, lye 139 g, water 300 g. ';
+  const fatsOf = (text: string) => {
+    const { fats, doubts } = readRecipe(reader, text);
+    return [fats.map(({ id }) => id).join(), doubts];
+  };
+  const three = 'olive-oil-virgin,coconut-oil,palm-oil';
+  const two = 'olive-oil-virgin,coconut-oil';
+  test.each([
+    ["Castor never arrived, so I'm leaving it out.", three],
+    ['The castor did not turn up, so I leave it out.', three],
+    ['The castor has been removed.', three],
+    ['Without castor, please.', three],
+    ['The castor and the palm are left out.', two],
+    ['Castor and palm are both out, I have none.', two],
+    ['I left out the castor and the palm.', two],
+    ["I'm leaving castor and palm out.", two],
+    ['Edit: skipped the castor and palm.', two],
+    ['Edit: castor deleted, palm deleted.', two],
+    ['Leaving out castor, palm.', two],
+    ['I left out the scent and the colour.', `${three},castor-oil`],
+    ['My castor and palm finally arrived.', `${three},castor-oil`],
+    ['I left the coconut and the palm out overnight to soften.', `${three},castor-oil`],
+    ['Without castor it would not lather, so it stays.', `${three},castor-oil`],
+    ['I skipped the last meeting.', `${three},castor-oil`],
+  ])('%s', (text, fats) => expect(fatsOf(rows + text)).toEqual([fats, []]));
+});
+
 describe('so much of a fat that another one takes the place of', () => {
   test.each([
     "My usual: # I've got lard now, so I'm replacing 150 g of the olive with it.",
@@ -649,6 +700,20 @@ describe('of one fat, what was added besides', () => {
     expect(doubts).toEqual([]);
     expect(fats.map(({ grams }) => grams)).toEqual([500, 500]);
   });
+  test.each([
+    '400 g coconut from one tub, another 100 g coconut from the second tub, 500 g sunflower. Lye 150 g.',
+    '400 g coconut, another 100 g coconut from a new jar, 500 g sunflower. Lye 150 g.',
+    '500 g sunflower, 400 g coconut out of the first jar and 100 g coconut out of the second. Lye 150 g.',
+    'Coconut 400 g from the old jar, coconut 100 g from the new jar, sunflower 500 g. Lye 150 g.',
+  ])('of two vessels: %s', (text) => {
+    const { fats, doubts } = readRecipe(reader, text);
+    expect(doubts).toEqual([]);
+    expect(fats.map(({ grams }) => grams)).toEqual([500, 500]);
+  });
+  test.each([
+    '400 g coconut, or another 100 g coconut? 500 g sunflower. Lye 150 g.',
+    'I had 400 g coconut in one jar. 100 g coconut, 500 g sunflower. Lye 150 g.',
+  ])('is asked about: %s', (text) => expect(readRecipe(reader, text).doubts).not.toEqual([]));
   test('is asked about where nobody did it', () => {
     const { doubts } = readRecipe(reader, `${base}, lye 150 g. Should I add another 100 g of coconut?`);
     expect(doubts.map(({ id }) => id)).toEqual(['two-amounts']);

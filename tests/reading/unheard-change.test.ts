@@ -56,6 +56,17 @@ describe('a change that no rule can reckon with is asked about', () => {
     'Coconut came out 15 g over.',
     '20 g too little palm went in.',
     'Went over with the lye by 4 g.',
+    'The castor never arrived. Lye and water stay as they are.',
+    'The castor is not coming, sorry.',
+    "My castor hasn't been delivered, so it will be made without.",
+    'The castor stays out.',
+    'The castor has to stay out this time.',
+    'The third oil I left out in the end.',
+    'I skipped the fourth ingredient.',
+    'Forget the last fat, I have none.',
+    'I left one of the oils out.',
+    'Cancel position 3.',
+    'The palm was doubled.',
   ])('%s', (text) => {
     expect(read(list + text).doubts).not.toEqual([]);
   });

@@ -22,6 +22,8 @@ test('of one weight in two units, the one that the other was rounded from', () =
 
 test.each([
   ['shay butter 100 g', 'shea-butter 100'],
+  ['shee buter 100 g', 'shea-butter 100'],
+  ['mengo buttr 100 g', 'mango-butter 100'],
   ['rice brand oil 100 g', 'rice-bran-oil 100'],
   ['baboossa oil 100 g', 'babassu-oil 100'],
   ['smalec 100 g', 'lard 100'],

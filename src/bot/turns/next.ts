@@ -83,6 +83,12 @@ const scaledAtLast =
 const scaledAtFirst =
   /(?<!\b(?:(?:a|an|the|my|your|our|no) (?:[\w-]+ ){0,2}|little |good |kitchen |digital |\w+y ))\b(?:(?:re)?scale|resize) (?:it|this|that|everything|to|up|down|by|for|my|the)\b(?! ?(?:the |my )?(?:lye|oils?|fats?|water|small|tiny|big)\b(?! (?:batch|recipe|mou?ld))) ?|(?<!\b(?:water|milk|liquid|lye)\b[ ,:=-]*(?:is |was |at |of |about )?)(?<!(?:^|[^\w.,])(?!(?:to|and|please|pls|then|now|so|you|i|we|just|lets|let's|me|could|can|grams?|oz|kg|lbs?)\b)[a-z]+ (?=\w+ that))\b(?:double|halve|triple) (?:it|this|that(?! (?!(?:please|pls|and|to|for|recipe|batch|lot|lye|naoh|with|then|so|all|again|weight|amount|in|of|as)\b)[a-z]))\b(?! (?:again |weight )?(?:in|of|as|for) (?:the )?(?:water|milk|liquid|lye|weight)\b| (?:weight|amount)\b| of (?!it\b|all\b|everything\b)[a-z])/i;
 
+/** "Scaling up for the fair (60 bars @ $7):" over the weights of so many, and no size that they are to have. */
+const scaledFor =
+  /^\W{0,8}scaling (?:up |down )?for (?:the|my|our|an?|this|next) (?![^\n]{0,160}(?:\b(?:to|by|into|of) \d|mou?ld|\btin\b|loaf|\bbox\b|\d ?[x×]))/i;
+const isScaled = (text: string): boolean =>
+  scaledFor.test(text) && text.split('\n').filter((line) => /\d/.test(line)).length > 2;
+
 /** What stands before the recipe: up to the first colon, line end or full stop. */
 const headOf = (text: string): string => /^(?:[^:\n.]|\.(?=\d))*/.exec(text)?.[0] ?? '';
 
@@ -94,7 +100,7 @@ export function nextStep(written: string): string | null {
   const mayScale = sizing.test(written);
   if (mayScale && (scaledAtLast.test(written.slice(-longest).trimEnd()) || scaledAtFirst.test(headOf(text))))
     return 'scale';
-  if (!talks && !mayScale) return null;
+  if ((!talks && !mayScale) || isScaled(written)) return null;
   steps ??= makeSteps();
   for (const [command, pattern] of steps) {
     // a size may stand before its recipe

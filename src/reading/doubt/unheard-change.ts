@@ -36,6 +36,12 @@ const someOf =
 const little =
   '(?:bit|little|touch|tad|splash|glug|dash|dollop|slosh|drop|scrape|ladle|spoon|spoonful|lump|handful|good)';
 
+const removed = '(?:removed|omitted|deleted|skipped|dropped|cancell?ed|scratched|ditched)';
+const removing =
+  '(?:(?:leav(?:e|ing)|left|tak(?:e|ing)|took) (?:out )?|(?:skip|drop|remov|delet|omit|cancel|ditch|scratch|strik)\\w* |forget |ignore |disregard |without |minus )(?:about )?';
+const place = '(?:row|line|ingredient|item|entry|position)';
+/** A row by its place in the list: "the third one", "the last oil", "row 3", "no. 3". */
+const nth = `(?:${the}(?:first|second|third|fourth|fifth|sixth|seventh|last|one of|two of|# ?(?:st|nd|rd|th)) (?:[a-z]+ )?(?:one|ones|two|oils?|fats?|butters?|${place}s?)\\b|(?:${place}|nos?|nr|number) (?:\\. )?#)`;
 /** A fat that is not in the pot. */
 const out: readonly string[] = [
   `F ${vessel}(?:# )?(?:(?:in the end|got|gets|was|is|has|had|been|being|were|ended up|just|then|simply|i|we|also|got|completely|have|later) )*(?:left out(?! of\\b)|left off|skipped|omitted|dropped|forgotten|set aside|left behind|thrown (?:out|away)|binned|not used|not added|didnt (?:use|add|put)|havent used|ditched|missed out|taken out)\\b`,
@@ -61,6 +67,13 @@ const out: readonly string[] = [
   `\\b(?:kept|keep|keeping|saved|held|reserved|put aside|set aside|put by) (?:back |aside )?${someOf} of ${the}F [^.?#]{0,20}\\bfor (?:my|her|his|our|the|an?|cooking|frying|baking)\\b(?! (?:end|top|swirl|trace)\\b)`,
   `\\b(?:knocked over|dropped|tipped over|upset|broke|spilled|spilt) ${the}[FL]\\b`,
   `\\b(?:^|[-,;:] )no F in (?:it|there|mine|this)\\b`,
+  `F ${vessel}(?:[a-z]+ ){0,3}(?:never|not|didnt|hasnt|hadnt|havent|isnt|wont) (?:[a-z]+ ){0,2}(?:arrived?|come|came|coming|turn(?:ed)? up|show(?:ed)? up|delivered)\\b(?! (?:out|off|up|to)\\b)`,
+  `F ${vessel}(?:(?:is|are|was|were|has|have|been|both|all|now|also|i|we|it|got|gets) )*(?:${removed}|(?:has to |have to |must |will |ll )?(?:stays?|stayed|kept|staying) out)${end}`,
+  `F and ${the}F (?:are |were )?(?:both |all |now )*out${end}`,
+  `\\b(?:leave|leaving|left|take|taking|took) ${the}F(?: (?:,|and|&|or) ${the}F)* (?:both |all )?out${end}`,
+  `^(?:[-,.:;] )?without ${the}F(?: (?:,|and|&|or|nor) ${the}F)*(?= (?:(?:, )?(?:please|pls|thanks|this|now|today)\\b|[-:;!.)]|$))`,
+  `\\b${removing}${nth}`,
+  `${nth} (?:(?:is|are|was|were|has|have|been|both|all|now|also|i|we|it|got|gets|stays?|just) )*(?:${removed}|left out|out)${end}`,
   `\\bonly (?:had|has|got|found) (?:about )?(?:a )?(?:half|part|third|quarter|most|some) (?:of )?(?:the |my )?[FL]\\b`,
 ];
 /** A fat that is another one. */
@@ -109,6 +122,7 @@ const more: readonly string[] = [
   `\\b${little} (?:extra|more|less) of ${the}[FNL]\\b`,
   `\\b(?:another|extra|additional|second) (?:good )?(?:${little}|cup|bottle|jar|lot|bowl) (?:of )?${the}[FNL]\\b`,
   `\\b(?:overshot|overpoured|undershot|overdid|shorted|rounded|fudged|guessed|eyeballed|misjudged) (?:up |down |on )?${the}[FL]\\b`,
+  `[FL] (?:(?:is|was|are|were|got|has|have|been|now|also|then|i|we) )*(?:doubled|tripled|trebled|halved)${end}`,
   `\\bheavy (?:- )?handed with ${the}[FL]\\b`,
   `[FL] (?:was|is|came|came out|ended up) (?:just |only )?(?:a |an )?(?:shade|hair|bit|touch|little|tad|fraction|drop|gram or two|few grams) (?:under|over|more|less|short|above|below|too)\\b`,
   `\\b(?:put|added|tipped) (?:in )?[#…] (?:more|less|extra) (?:of )?${the}L\\b`,
@@ -215,7 +229,7 @@ const isFigure = (token: Token): boolean => token.t === 'quantity';
 const open = /\?|\b(?:would|should|could|can|if|might|maybe)\b/;
 
 /** Beside a swap that is asked about: what did not go into the pot. */
-const isDone = /\b(?:never|forgot|found|spil(?:led|t))\b/;
+const isDone = /\b(?:never|forgot|found|spil(?:led|t)|coming|delivered|arrived?)\b/;
 
 /** Nothing of the kind happened. */
 const denied =

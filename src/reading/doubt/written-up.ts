@@ -145,7 +145,7 @@ const fewestWords = 4;
 
 /** The note may tell of something that went into the pot, or did not. */
 function mayBear({ text, reading, from }: Piece, { weights, last, isDry }: List, bears: Bears): boolean {
-  if (from < last && ofCook.test(text)) return true;
+  if (ofRecipe.test(text) || (from < last && ofCook.test(text))) return true;
   const differing = [...weightsOf(reading)].filter(([key, grams]) => !isSame(weights.get(key) ?? 0, grams));
   const isElsewhere =
     differing.length < 2 &&

@@ -1,6 +1,6 @@
 /** A second amount of one thing, which went in besides: "so I added another 100 g of coconut", "put in 100 g more coconut". */
 
-import { isMeasured, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
+import { isMark, isMeasured, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import type { Row } from './rows.ts';
 
@@ -12,12 +12,39 @@ const did = /\b(?:added|add|put|poured|tipped|melted|threw|weighed|plus|then|wen
 const longestLook = 24;
 
 /** Whether the words of its sentence say so of a row, and leave no doubt that it was done. */
-export function isAdded(tokens: readonly Token[], { token: name }: Row): boolean {
-  const at = [name - 1, name - 2, name - 3].find((k) => isMeasured(tokens[k]));
-  if (at === undefined) return false;
-  if (!besides.test(wordAt(tokens, at - 1)) && wordAt(tokens, at + 1) !== 'more') return false;
-  const { from, to } = sentenceAt(tokens, at, longestLook);
+export function isAdded(tokens: readonly Token[], row: Row, before: Row): boolean {
+  const at = [1, 2, 3].map((back) => row.token - back).find((k) => isMeasured(tokens[k]));
+  const isMore = at !== undefined && (besides.test(wordAt(tokens, at - 1)) || wordAt(tokens, at + 1) === 'more');
+  const sources = [before, row].map((one) => sourceOf(tokens, one.token));
+  const isElsewhere = sources.every((one) => one !== null) && sources[0] !== sources[1];
+  if (!isMore && !isElsewhere) return false;
+  const { from, to } = sentenceAt(tokens, row.token, longestLook);
   const end = tokens[to];
   const words = tokens.slice(from, to).map(spoken).join(' ');
-  return did.test(words) && !open.test(words) && !(end?.t === 'sign' && end.text === '?');
+  // "250 g olive, another 170 g olive": in one breath
+  const joint = tokens[(at ?? 0) - 2];
+  const isListed =
+    before.token >= from && (isElsewhere || isMark(joint, ',+&') || /^(?:and|plus)$/.test(spoken(joint)));
+  return (did.test(words) || isListed) && !open.test(words) && !(end?.t === 'sign' && end.text === '?');
+}
+
+/** "Or another 100 g coconut": one or the other. */
+export const isAlternative = (tokens: readonly Token[], { token: name }: Row): boolean =>
+  [1, 2, 3, 4].some((back) => wordAt(tokens, name - back) === 'or' && tokens.slice(name - back, name).some(isMeasured));
+
+const vessel = /^(?:bottle|jar|tub|tin|can|pack|packet|bag|block|box|jug|canister|one|first|second|third)$/;
+const longestSource = 6;
+
+/** "From the old bottle", "out of the second": behind a name and its weight. */
+function sourceOf(tokens: readonly Token[], name: number): string | null {
+  let at = isMeasured(tokens[name + 1]) ? name + 2 : name + 1;
+  if (wordAt(tokens, at) === 'out') at++;
+  if (!/^(?:from|of)$/.test(wordAt(tokens, at))) return null;
+  const words: string[] = [];
+  for (let k = at + 1; k < at + longestSource; k++) {
+    const word = spoken(tokens[k]).toLowerCase();
+    words.push(word);
+    if (vessel.test(word) && !vessel.test(spoken(tokens[k + 1]).toLowerCase())) return words.join(' ');
+  }
+  return null;
 }

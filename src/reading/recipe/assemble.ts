@@ -11,7 +11,7 @@ import { rawText } from '../text/scan.ts';
 import { damaged } from '../words/aside.ts';
 import { isWord } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
-import { isAdded } from './added.ts';
+import { isAdded, isAlternative } from './added.ts';
 import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { alkaliByMeasure } from './by-measure.ts';
 import { calledAfter } from './called-after.ts';
@@ -90,7 +90,7 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
       const isTheSame = list.slice(1).every((one) => isDefinite(assembly.source.tokens, one));
       const apart = prose || isTheSame || isTold || list.some((one) => Math.abs(one.line - first.line) >= 3);
       const more = list.slice(1);
-      if (more.every((one) => isAdded(assembly.source.tokens, one))) {
+      if (more.every((one) => isAdded(assembly.source.tokens, one, first))) {
         grams = list.reduce((sum, one) => sum + (one.grams ?? 0), 0);
         assembly.assume(
           'corrected',
@@ -109,7 +109,8 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
         !equal &&
         list.every((one) => (one.amount?.dim === 'bare') === (first.amount?.dim === 'bare')) &&
         [...new Set(list.map((one) => one.line))].every((line) => !chatty(assembly, line)) &&
-        !isRetold(assembly.source.tokens, list, rows)
+        !isRetold(assembly.source.tokens, list, rows) &&
+        !more.some((one) => isAlternative(assembly.source.tokens, one))
       ) {
         grams = list.reduce((sum, one) => sum + (one.grams ?? 0), 0);
         assembly.assume('summed', `I added up ${list.map((one) => one.said).join(' and ')} of ${of}.`);

@@ -86,7 +86,9 @@ const mostAsking = 8;
 /** "How much olive in the end?" */
 const mostBehind = 4;
 const trailing: ReadonlySet<string> = new Set(
-  'in the end did you use used went go goes is was there then now take took at all all told'.split(' '),
+  'in the end did you u ya he she they use used put add added went go goes is was there then now take took at all all told'.split(
+    ' ',
+  ),
 );
 const isSaying = (token: Token): boolean => token.t === 'word' && token.sort !== 'filler' && !asking.has(token.text);
 const asking: ReadonlySet<string> = new Set(
@@ -115,7 +117,20 @@ function answerAt(tokens: readonly Token[], { to, named: { meaning } }: Thing): 
   const isRemark = isBeneath && (isMark(tokens[k + 1], ',') || endsDotted(tokens[k]));
   // "112 g, with 240 g water"
   const isRow = isRemark && massOf(tokens[last]) && isIngredient(tokens[last + 1]) && last + 2 === end;
-  return last === end || isRow || (isRemark && !isAny(tokens, last, end, mayChange)) ? k : -1;
+  if (last === end || isRow || (isRemark && !isAny(tokens, last, end, mayChange))) return k;
+  return isBeneath && (isRemark || joins.has(wordAt(tokens, k + 1))) && isListed(tokens, k + 1, end) ? k : -1;
+}
+const joins: ReadonlySet<string> = new Set('in with and plus dissolved into to'.split(' '));
+const mostJoining = 6;
+
+/** "112 g in 260 g of water", "50 g. Rest is 400 g olive": what comes next has a figure of its own. */
+function isListed(tokens: readonly Token[], from: number, end: number): boolean {
+  let at = from;
+  while (at < end && tokens[at]?.t !== 'quantity' && !isIngredient(tokens[at])) at++;
+  if (at === end || at - from > mostJoining) return false;
+  if (tokens.slice(from, at).some((token) => isMark(token, '?') || lessening.test(spoken(token)))) return false;
+  if (isIngredient(tokens[at])) return tokens[isMark(tokens[at + 1], ':=') ? at + 2 : at + 1]?.t === 'quantity';
+  return isIngredient(tokens[isWord(tokens[at + 1], 'of') ? at + 2 : at + 1]);
 }
 
 /** "1.6 kg, I finished the can": nothing in the rest of the line is of the recipe, or less than was said. */
@@ -143,4 +158,13 @@ function mayAnswer({ named: { meaning } }: Thing, { quantity: { dim, value } }: 
   if (meaning.id === 'superfat') return dim === 'percent' || (dim === 'bare' && value <= mostSuperfat);
   return weighable.has(meaning.kind) && (dim === 'mass' || dim === 'volume' || dim === 'bare');
 }
-const weighable: ReadonlySet<string> = new Set(['fat', 'unheld', 'ambiguous', 'water', 'liquid', 'alkali']);
+const weighable: ReadonlySet<string> = new Set([
+  'fat',
+  'unheld',
+  'ambiguous',
+  'water',
+  'liquid',
+  'alkali',
+  'additive',
+  'scent',
+]);

@@ -1,6 +1,6 @@
-/** "Olive oil infused with calendula petals 550 g": the weight is the oil's, whatever has drawn in it. */
+/** "Olive oil infused with calendula petals 550 g", "100 g calendula-infused olive oil": the weight is the oil's. */
 
-import { isAny, isStop, spoken } from '../words/token-is.ts';
+import { isAny, isMark, isStop, spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import type { Item } from './items.ts';
 
@@ -25,11 +25,30 @@ function isDrawnIn(items: readonly Item[], tokens: readonly Token[], k: number):
   );
 }
 
+/** "Calendula-infused olive oil": nothing else stands between the herb and its fat. */
+function drewIn(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+  let out: Item[] | null = null;
+  items.forEach((fat, k) => {
+    const herb = items[k - 1];
+    if (fat.kind !== 'thing' || fat.named.meaning.kind !== 'fat' || herb?.kind !== 'thing') return;
+    if (/^(?:fat|alkali|water|role|stock)$/.test(herb.named.meaning.kind)) return;
+    const between = tokens.slice(herb.to, fat.from).filter((token) => !isMark(token, '-'));
+    if (between.length !== 1 || !/^(?:infused|steeped|macerated|scented)$/.test(spoken(between[0]))) return;
+    out ??= [...items];
+    out[out.indexOf(fat)] = { ...fat, from: herb.from };
+    out.splice(out.indexOf(herb), 1);
+  });
+  return out ?? items;
+}
+
 /** The items with each such fat and what is in it as one. */
-export function drawnIn(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
+export const drawnIn = (items: readonly Item[], tokens: readonly Token[]): readonly Item[] =>
+  drewWith(drewIn(items, tokens), tokens);
+
+function drewWith(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const at = items.findIndex((_, k) => isDrawnIn(items, tokens, k));
   const [fat, herb] = [items[at], items[at + 1]];
   if (fat?.kind !== 'thing' || !herb) return items;
   const whole: Thing = { ...fat, to: isInIt(tokens, herb) ? herb.to + 2 : herb.to };
-  return drawnIn([...items.slice(0, at), whole, ...items.slice(at + 2)], tokens);
+  return drewWith([...items.slice(0, at), whole, ...items.slice(at + 2)], tokens);
 }

@@ -526,6 +526,9 @@ function halfAt(tokens: readonly Token[], one: Item): Item | null {
   return amountItem({ ...plainQuantity, dim: 'percent', value: 0.5, inWords: true, text: 'half' }, one.from, one.to);
 }
 
+const isNamed = (item: Item): boolean =>
+  item.kind === 'thing' && item.named.meaning.kind !== 'role' && item.named.meaning.kind !== 'unknown';
+
 /** Remarks in brackets between a name and its amount: `lye solution (NaOH 1:1 with water): 284 g`. */
 function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   if (!items.some((item) => item.kind === 'thing' && isSign(tokens[item.to], '(['))) return items;
@@ -547,6 +550,9 @@ function withoutRemarks(items: readonly Item[], tokens: readonly Token[]): reado
     for (let k = at + 1; (items[k]?.from ?? close) < close; k++) inside.push(items[k] as Item);
     if (inside.some((one) => one.kind === 'amount' && one.quantity.dim !== 'percent' && one.quantity.dim !== 'ratio'))
       continue;
+    // "V (water) = 250 mL": the bracket has the name
+    const isNumber = item.named.meaning.kind === 'role' && item.named.meaning.id === 'number';
+    if (isNumber && amount.quantity.unit !== null && inside.some(isNamed)) continue;
     // "sodium hydroxide (KOH)" is no remark but a contradiction
     const clash = inside.some(
       (one) =>
@@ -596,13 +602,31 @@ function isDecoration(tokens: readonly Token[], i: number): boolean {
         /^of /.test(token.meant) &&
         token.text !== 'of') ||
       isShareOfAll(tokens, i) ||
-      isOilOfOne(tokens, i)
+      isOilOfOne(tokens, i) ||
+      headsFats(tokens, i)
     );
   if (token.meaning.id === 'purity') {
     const percent = (one: Token | undefined): boolean => one?.t === 'quantity' && one.quantity.dim === 'percent';
     return (percent(before) || percent(after) || percent(tokens[i + 2])) && nearAlkali(tokens, i);
   }
   return false;
+}
+
+/** "Lye 118, oils 480 olive 240 coconut": what stands behind it has the figures, each before its fat. */
+function headsFats(tokens: readonly Token[], i: number): boolean {
+  const before = tokens[i - 1];
+  const isDotted = before?.t === 'quantity' && before.quantity.text.endsWith('.');
+  if (before && before.t !== 'line' && !isDotted && !isSign(before, ',.;')) return false;
+  let at = isSign(tokens[i + 1], ':') ? i + 2 : i + 1;
+  let fats = 0;
+  for (;;) {
+    const [figure, fat] = [tokens[at], tokens[at + 1]];
+    if (figure?.t !== 'quantity') return fats > 1;
+    if (!/^(?:mass|bare)$/.test(figure.quantity.dim) || !isThing(fat) || fat.meaning.kind !== 'fat') return false;
+    fats++;
+    at += 2;
+    if (isSign(tokens[at], ',+&') || isWordOf(tokens[at], 'and')) at++;
+  }
 }
 
 const allOf = /^(?:of|all|my|our|these|those)$/;
@@ -745,7 +769,7 @@ function joinNames(items: readonly Item[], tokens: readonly Token[]): Item[] {
       const between = tokens.slice(last.to, item.from);
       if (
         (isForTheLye(last.named.meaning, item.named.meaning, between) &&
-          !(out.at(-2)?.kind === 'amount' && hasOwnWeight(tokens, item))) ||
+          !(isOfRow(tokens, out.at(-2), last) && hasOwnWeight(tokens, item))) ||
         (last.named.meaning.kind === 'liquid' && item.named.meaning.kind === 'ice' && isAs(between))
       ) {
         out[out.length - 1] = { ...last, to: item.to };
@@ -799,6 +823,10 @@ const isForTheLye = (water: Meaning, lye: Meaning, between: readonly Token[]): b
   (lye.kind === 'alkali' || lye.kind === 'stock') &&
   between.every((token) => isWord(token) && /^(for|to|dissolve|dissolving|mix|mixing|the|my|of)$/.test(token.text)) &&
   between.some((token) => isWord(token) && /^(for|dissolve|dissolving)$/.test(token.text));
+
+/** An amount that stands before the name on its line: not that of the row above. */
+const isOfRow = (tokens: readonly Token[], amount: Item | undefined, { from }: Item): boolean =>
+  amount?.kind === 'amount' && !tokens.slice(amount.to, from).some((token) => token.t === 'line');
 
 /** "130 g of water for the lye, 134 g.": the figure behind it is the lye's, and nothing else is named there. */
 function hasOwnWeight(tokens: readonly Token[], { to }: Item): boolean {

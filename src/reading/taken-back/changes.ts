@@ -38,6 +38,13 @@ const some =
 const ofBook = '(?:(?:of|from|in) (?:the|my|her|his|this|that|an?) [a-z]+ )?';
 const gone = `${some}(?<gone>@)`;
 const comes = `${some}(?<comes>@)`;
+/** "The castor and the shea"; the next name that has a figure is listed anew. */
+const others =
+  '(?: (?:, (?:and |or )?|and |or |nor |& |[+] )(?:(?:the|my|all|that|any) )*@(?! (?:(?:[:=,]|now|is|to|at) )*#))*';
+const goneAll = `${some}(?<gone>@${others})`;
+/** It was to come, and did not. */
+const absent =
+  '(?:never|(?:did|has|had|have|is|was|will) ?not|didnt|hasnt|hadnt|havent|isnt|wasnt|wont) (?:[a-z]+ ){0,2}(?:arrived?|come|came|coming|turn(?:ed)? up|show(?:ed)? up|delivered)|(?:is|was|are|were) (?:sold out|out of stock|unavailable|delayed|late)';
 /** Nothing follows that would make something else of it ("the palm out of the jar"). */
 const end =
   '(?= (?:$|[-,.;:!?)\\]…]|and\\b|so\\b|because\\b|cause\\b|cos\\b|since\\b|as\\b|but\\b|now\\b|this time\\b|completely\\b|altogether\\b|entirely\\b|again\\b|in the end\\b|for good\\b|today\\b|without\\b|after all\\b))';
@@ -51,18 +58,21 @@ const lacking =
   '(?:had|have|got|there (?:was|were)) none|none left|ran out|run out|(?:was|were|is|are) (?:all )?(?:gone|empty|out|sold out|finished)|out of stock|didnt have (?:any|it)|dont have (?:any|it)|couldnt (?:get|find) (?:any|it)';
 
 const outs: readonly RegExp[] = [
-  `\\b${taking} out ${gone}${end}`,
-  `\\b${taking} ${gone} (?:back |all )?out${end}`,
-  `\\b${removing} (?:about )?${gone}${end}`,
+  `\\b${taking} out ${goneAll}${end}`,
+  `\\b${taking} ${goneAll} (?:back |all |both )?out${end}`,
+  `\\b${removing} (?:about )?${goneAll}${end}`,
   `(?<gone>@) (?:is|are|was|stands|sits|stood|sat) still (?:standing |sitting |there )*(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|counter|worktop|table|windowsill)\\b`,
   `\\b(?:left|forgot|kept) ${gone} (?:back )?(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|shop|counter|table|kitchen|car)\\b`,
   `(?:^|[-,.:;!] |\\b(?:so|and|but|then|now|theres|is|have|used|with|that|this time|today|tonight|again) )no (?:more )?${gone}${end}`,
   `\\b(?:no|out of|dont have|didnt have|had no|havent got|couldnt get|missing) ${gone}[^#@.]{0,30}\\b(?:so|and|,) (?:i |we |ive |it |its |just )*(?:left|leave|leaving|skip|skipped|omitted|been left) (?:it |that )?out?\\b`,
-  `\\b(?:this time|now|today|in the end|edit|scratch that)\\b[^#@]{0,30}\\bwithout ${gone}${end}`,
-  `\\b(?:(?:am|im|were|are|was) not (?:going to )?(?:us(?:e|ing)|add(?:ing)?|put(?:ting)? in)|wont (?:be )?(?:us(?:e|ing)|add(?:ing)?|put(?:ting)? in)|didnt (?:use|add|put in)) ${gone}${end}`,
-  `\\bwithout ${gone} (?:this time|today|now|in the end)\\b`,
-  `(?<gone>@) (?:is|are|was|were) (?:now )?(?:out|gone|left out|taken out|removed|dropped|cancelled|off the list)${end}`,
-].map((pattern) => new RegExp(pattern, 'd'));
+  `\\b(?:this time|now|today|in the end|edit|scratch that)\\b[^#@]{0,30}\\bwithout ${goneAll}${end}`,
+  `\\b(?:(?:am|im|were|are|was) not (?:going to )?(?:us(?:e|ing)|add(?:ing)?|put(?:ting)? in)|wont (?:be )?(?:us(?:e|ing)|add(?:ing)?|put(?:ting)? in)|didnt (?:use|add|put in)) ${goneAll}${end}`,
+  `\\bwithout ${goneAll} (?:, )?(?:this time|today|now|in the end|please|pls)\\b`,
+  `(?<gone>@) (?:(?:is|are|was|were|has been|gets|got) )?(?:now )?(?:left out|taken out|removed|deleted|omitted)${end}`,
+  `(?<gone>@) (?:is|are|was|were) (?:now )?(?:out|gone|dropped|skipped|cancelled|off the list)${end}`,
+  `(?<gone>@${others}) (?:are|were|have (?:both )?been) (?:now |both |all )*(?:out|gone|left out|taken out|removed|deleted|omitted|dropped|skipped|cancelled|off the list)${end}`,
+  `${gone} [^#@.]{0,12}\\b(?:${absent})\\b[^#@.]{0,30}\\b(?:so|and|,) (?:(?:i|we|im|ill|ive|am|will|have|had|its|it|is|are|just|to|going|gonna|simply) )*(?:left|leave|leaving|skip|skipping|skipped|omit|omitting|omitted|drop|dropped|dropping|do without|doing without|did without)(?: it| that| them)?(?: out)?${end}`,
+].map((pattern) => new RegExp(pattern, 'dg'));
 /** Behind a row: "castor 50 g NO (ran out)", "50 g castor - nope, forgot it", "castor 50 g, not this time". */
 const notIn =
   '(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])|(?!.*#)(?:(?:crossed|struck) out\\b|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|(?:skipped|omitted|left (?:it |that |this )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))';
@@ -234,7 +244,7 @@ const isOpen = (text: string): boolean =>
 export const nearly =
   /\b(?:nearly|almost|(?:was|were|am) (?:just |already )?(?:about|going|tempted|inclined) to|came (?:very |so )?close to|(?:had )?thought (?:of|about)|toyed with|considered|contemplated|dithered|(?:first|at first) (?:i|we) wanted to|(?:i|we) first wanted to) (?:[a-z]+ ){0,2}(?:swap|replac|sub|exchang|chang|switch|trad|us(?:e|ing)\b|tak|leav|left|skip|omit|drop)[a-z]*\b/;
 /** "I never use palm, so I replaced it with lard" is done. */
-const aversion = /\bnever (?:use|eat|buy|keep|have|touch|like|cook with)\b/;
+const aversion = /\bnever (?:use|eat|buy|keep|have|touch|like|cook with|arrived|came|turned up|showed up)\b/;
 
 /** "Take it out" is a step of the work, unless the post changes its mind. */
 const mind =
@@ -313,10 +323,13 @@ export function changesIn(sentence: Sentence): readonly Change[] {
     const replaced = inItsPlace.exec(text);
     const inPlace = inBracket.exec(text);
     const changes: Change[] = outs.flatMap((pattern): Change[] => {
-      const found = pattern.exec(text);
-      if (!found) return [];
-      const at = place(found, 'gone');
-      return partly.test(text) ? [{ kind: 'part', gone: at, comes: null }] : [{ kind: 'out', gone: at }];
+      const goes = [...text.matchAll(pattern)].flatMap(({ indices }) => {
+        const [from, to] = indices?.groups?.['gone'] ?? [0, 0];
+        return [...text.slice(from, to).matchAll(/@/g)].map(({ index }) => sentence.tokenAt(from + index));
+      });
+      return goes.map((at) =>
+        partly.test(text) ? { kind: 'part', gone: at, comes: null } : { kind: 'out', gone: at },
+      );
     });
     if (replaced) changes.push({ kind: 'swap', gone: null, comes: place(replaced, 'comes'), eitherWay: false });
     else if (inPlace)

@@ -28,7 +28,7 @@ const paperSays =
   /\b(?:my|the|our) (?:note(?:book|s)?|list|diary|journal|card|sheet|paper|page|photo|log|book|label) (?:says|said|has|had|shows|reads|gives)\b[^#]*$/;
 
 const nowBefore =
-  /\b(?:so (?:its|it is|that is|thats|it was)|(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|(?:ended up|went|settled) (?:with|using|at|on|for)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|this time|really (?:used|weighed))\b/;
+  /\b(?:so (?:its|it is|that is|thats|it was)|(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|(?:ended up|went|settled) (?:with|using|at|on|for)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|(?:did|do|doing|made|make|making|copied|followed) (?:this|that|it|yours|hers|his|theirs|the same)(?: one| recipe)? (?:, )?(?:but|only|except) (?:(?:i|we|have|ive|just|then) )*(?:put|put in|used|took|take|with|had|went with)(?= (?:[a-z]+ )?$)|this time|really (?:used|weighed))\b/;
 /** "The cup is 8 g, so 97 g NaOH". */
 const soBefore = /\bso (?:only |just |really )?$/;
 /** "Doubled it, so 500 g olive, 500 g coconut and 156 g lye": a recipe, of which no figure puts one right. */

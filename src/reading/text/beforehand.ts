@@ -4,6 +4,7 @@ import { shortened } from '../doubt/talk.ts';
 import type { Assumption, RecipeReading } from '../reading.ts';
 import { fatesOf } from './aside-fates.ts';
 import { type Aside, withoutBooks } from './book-columns.ts';
+import { withRowsNamed } from './by-number.ts';
 import { withoutLeaders } from './leaders.ts';
 import { plainly } from './notation.ts';
 import { withoutPacks } from './pack-lines.ts';
@@ -13,6 +14,8 @@ interface Beforehand {
   readonly text: string;
   readonly aside: readonly Aside[];
   readonly versions: readonly string[];
+  /** Rows that are called by their numbers, and their names. */
+  readonly rows: readonly (readonly [string, string])[];
   /** Rows of a table are of several batches. */
   readonly mixed: boolean;
 }
@@ -21,23 +24,27 @@ export function beforehand(input: string): Beforehand {
   const sheet = withoutBooks(withoutLeaders(input));
   const packs = withoutPacks(sheet.text);
   const plain = plainly(packs.text);
-  const { text, told } = withoutEarlier(plain.text);
-  return { text, aside: [...sheet.told, ...packs.told, ...plain.told], versions: told, mixed: sheet.mixed };
+  const named = withRowsNamed(plain.text);
+  const { text, told } = withoutEarlier(named.text);
+  const aside = [...sheet.told, ...packs.told, ...plain.told];
+  return { text, aside, versions: told, rows: named.rows, mixed: sheet.mixed };
 }
 
 /** The reading, and what was left out before it. */
-export function told(reading: RecipeReading, { aside, versions, mixed }: Beforehand): RecipeReading {
+export function told(reading: RecipeReading, { aside, versions, rows, mixed }: Beforehand): RecipeReading {
   if (mixed && reading.doubts.length === 0) return { ...reading, doubts: [{ id: 'two-recipes', parts: 0 }] };
-  if (aside.length + versions.length === 0) return reading;
+  if (aside.length + versions.length + rows.length === 0) return reading;
   const texts = aside.map(({ text, why }) => `I left out "${shortened(text)}": ${why}.`);
   if (versions.length > 0) texts.push(saidOfEarlier(versions));
+  const numbers = rows.map(([said, name]): Assumption => ({ id: 'number', text: `I took "${said}" as ${name}.` }));
   return {
     ...reading,
-    assumptions: [...reading.assumptions, ...texts.map((text): Assumption => ({ id: 'left-out', text }))],
+    assumptions: [...reading.assumptions, ...texts.map((text): Assumption => ({ id: 'left-out', text })), ...numbers],
     fates: [
       ...reading.fates,
       ...aside.flatMap(({ text, why }) => fatesOf(text, why)),
       ...versions.flatMap((one) => fatesOf(one, 'of another version')),
+      ...rows.flatMap(([said]) => fatesOf(said, 'the number of a row')),
     ],
   };
 }

@@ -1,4 +1,5 @@
 /** Notations of laboratories, kitchens and cards, written as a plain list; figures that they hold beside it, set aside. */
+import { ALKALI_MOLAR_MASS } from '../../engine/chemistry.ts';
 import type { Aside } from './book-columns.ts';
 
 interface Rule {
@@ -27,8 +28,16 @@ const rule = (needs: string, source: string, as: string, why = '', flags = 'gi')
 };
 
 const rules: readonly Rule[] = [
-  // "m(KOH, 85 % pellets) = 116 g"
-  rule('m(', '(?<![\\p{L}\\d])m\\(([^()\\n]{2,40})\\)[ \\t]*[=:]', '$1 =', '', 'gu'),
+  // "m(NaOH, w = 0.98) = 140 g": a share as a fraction of one
+  rule('= 0', '(?<=\\([^()\\n]{2,40}\\b)w = 0[.,](\\d\\d)(?= *\\))', '$1 %'),
+  // "m(KOH, 85 % pellets) = 116 g", "V(water) = 165 mL": the sign of a quantity, and of what
+  rule(
+    '(',
+    '(?<![A-Za-z\\d])(?:[mV][\\d₀-₉]? ?|mass|vol(?:ume)?|[Mv])\\(([^()\\n]{2,40})\\)[ \\t]*[=:]',
+    '$1 =',
+    '',
+    'g',
+  ),
   // "sesame oil 1 pao = 250 g": the kitchen's own measure
   rule(
     '=',
@@ -44,6 +53,14 @@ const rules: readonly Rule[] = [
     '$1 ',
     '',
     'gmu',
+  ),
+  // "M = 40.00 g/mol", "ρ(water) = 0.998 g/mL"
+  rule(
+    'g/',
+    `,?[ \\t]{0,3}(?<![\\p{L}\\d])(?:M|ρ|rho|density)(?:_?\\p{L}{0,5}|\\([^()\\n]{2,40}\\)) ?[=:] ?${number} ?k?g/(?:mol|ml|l|cm3|cm³|m3|m³)(?![\\p{L}\\d])`,
+    '',
+    'a constant of the substance',
+    'giu',
   ),
   // "olive oil pure and simple" is of no other kind
   rule('pure and', ' ?\\bpure and simple\\b', ''),
@@ -162,6 +179,20 @@ function withoutParts(text: string): { readonly text: string; readonly dropped: 
   return { text: rest, dropped };
 }
 
+const moles = new RegExp(`[,;]?[ \\t]{0,3}n\\((NaOH|KOH)\\) ?[=:] ?(${number}) ?mol(?![a-z/])`, 'g');
+
+/** "n(NaOH) = 3.50 mol" behind its weight: what that says again; where it does not, it stays. */
+function withoutMoles(text: string, told: Aside[]): string {
+  return text.replace(moles, (said: string, alkali: string, figure: string, at: number) => {
+    const grams = ALKALI_MOLAR_MASS[alkali === 'NaOH' ? 'naoh' : 'koh'] * Number(figure.replace(',', '.'));
+    const before = text.slice(Math.max(text.lastIndexOf('\n', at - 1), at - 80), at);
+    const weight = new RegExp(`${alkali}[^\\d]{0,20}= ?(${number}) ?g\\b`).exec(before)?.[1];
+    if (!weight || Math.abs(Number(weight.replace(',', '.')) - grams) > 0.015 * grams) return said;
+    told.push({ text: said, why: 'the weight says it, too' });
+    return '';
+  });
+}
+
 const lyeParts =
   /\(?\b(\d{1,2}) ?%? ?(?:parts? )?(?:of )?(?:NaOH|KOH|lye|caustic(?: soda)?)(?: ?[:+/,] ?| to | and )(\d{1,2}) ?%? ?(?:parts? )?(?:of )?(?:\w+ )?water\b\)?|\b(\d{1,2}) ?[:/] ?(\d{1,2}) ?\((?:NaOH|KOH|lye|caustic(?: soda)?)(?: ?[:+/] ?| to )(?:\w+ )?water\)/gi;
 const solution = /\b(?:stock|solution|master ?batch|masterbatched|premix(?:ed)?|lye water)\b/i;
@@ -193,7 +224,9 @@ export function plainly(post: string): { readonly text: string; readonly told: r
     if (why !== '') for (const [found] of text.matchAll(pattern)) told.push({ text: found, why });
     text = text.replace(pattern, as);
   }
-  const { text: rest, dropped } = withoutParts(solutionOf(text, told));
+  const { text: rest, dropped } = withoutParts(
+    solutionOf(text.includes('mol') ? withoutMoles(text, told) : text, told),
+  );
   told.push(...dropped.map((one) => ({ text: one, why: 'the weights say it, too' })));
   return { text: rest, told };
 }

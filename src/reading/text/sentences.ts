@@ -155,6 +155,8 @@ function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin
     return !carriedOn || opening.has(begins?.text ?? '');
   }
   if (next.t === 'sign' && (next.text === '(' || next.text === '[')) return true;
+  // "typo!!"
+  if (token.t === 'sign' && next.t === 'sign' && token.text === next.text && /[!?]/.test(token.text)) return false;
   // "no. 30 had 130"
   if (token.t === 'sign') return closing.has(token.text) && !(token.text === '.' && isNumbering(tokens, k));
   return (

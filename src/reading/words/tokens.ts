@@ -209,13 +209,13 @@ function spellings(
       meant ??= new Map();
       meant.set(k, [own]);
     } else if (
-      (word.strange || generic.has(prims[k + 1]?.text ?? '')) &&
+      (word.strange || genericAt(prims, k + 1) !== '') &&
       (tried === null || tried.size < mostSlips || tried.has(word.text))
     ) {
       const near = word.strange ? meantFor(word, lexicon, speller) : none;
       // "shee butter" is no sheep's
-      const next = prims[k + 1]?.text ?? '';
-      const known = near.length > 0 && (!generic.has(next) || near.some((one) => isBefore(one, next, lexicon)));
+      const next = genericAt(prims, k + 1);
+      const known = near.length > 0 && (next === '' || near.some((one) => isBefore(one, next, lexicon)));
       const heard = known ? none : beforeGeneric(prims, words, k, lexicon);
       const likely = heard.length > 0 ? heard : near;
       if (!word.strange && likely.length === 0) continue;
@@ -246,6 +246,18 @@ const isBefore = (word: string, next: string, { names }: Lexicon): boolean =>
   names.from(word)?.next?.has(next) === true;
 
 const generic: ReadonlySet<string> = new Set(['oil', 'butter', 'wax']);
+const slipsOfGeneric = new Map([
+  ['buter', 'butter'],
+  ['butr', 'butter'],
+  ['buttr', 'butter'],
+  ['oyl', 'oil'],
+]);
+
+/** The generic word there, if it is one or a slip of one; or nothing. */
+const genericAt = (prims: readonly Prim[], k: number): string => {
+  const text = prims[k]?.text ?? '';
+  return generic.has(text) ? text : (slipsOfGeneric.get(text) ?? '');
+};
 
 /** "Shay butter", "rice brand oil": what a word in front of the generic one was meant for, by its consonants or its neighbours. */
 function beforeGeneric(
@@ -254,13 +266,13 @@ function beforeGeneric(
   k: number,
   lexicon: Lexicon,
 ): readonly string[] {
-  const [word, next] = [words[k], prims[k + 1]];
-  if (!word || word.names || word.text.length < 4 || next?.kind !== 'word' || !generic.has(next.text)) return none;
+  const [word, next] = [words[k], genericAt(prims, k + 1)];
+  if (!word || word.names || word.text.length < 4 || next === '') return none;
   const beside = [...(words[k - 1]?.names?.next ?? [])].flatMap(([one, branch]) =>
-    branch.next?.has(next.text) && distance(word.text, one, 1) <= 1.01 ? [one] : [],
+    branch.next?.has(next) && distance(word.text, one, 1) <= 1.01 ? [one] : [],
   );
   if (beside.length > 0 || !word.strange) return beside.length === 1 ? beside : none;
-  const named = (one: string): string | undefined => lexicon.names.from(one)?.next?.get(next.text)?.hit?.meaning.id;
+  const named = (one: string): string | undefined => lexicon.names.from(one)?.next?.get(next)?.hit?.meaning.id;
   const heard = (byConsonants(lexicon).get(consonants(word.text)) ?? []).filter((one) => named(one) !== undefined);
   return new Set(heard.map(named)).size === 1 ? heard.slice(0, 1) : none;
 }
