@@ -41,7 +41,7 @@ const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= sameWeight 
 
 /** Words by which the recipe may have become another one. */
 const changed =
-  /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|exchang\w*|changed|switched|traded|subbed|ran out|forgot\w*|left out|leave out|took out|take out|(?:spooned|poured|scooped|ladled|tipped) (?:\w+ )?(?:out|off|away)|without|except|skip\w*|omit\w*|added|adding|another|extra|additional|double[ds]?|doubling|half|halve[ds]?|triple[ds]?|tripling|scal(?:ed|ing)|twice|times|edit\w*|typo|oops|whoops|mistake|mis\w+|by accident|accidentally|correct(?:ed|ion)|should (?:be|say|read|have)|meant|means|actually|sorry|only had|not enough|too much|too little|spill?(?:ed|t)|short|topp?ed|plus|also|as well|besides|remaining|in total|altogether|wrong|misread|really|in fact|turns? out|real(?:ly|ised|ized)|not \d)\b/i;
+  /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|exchang\w*|changed|switched|traded|subbed|ran out|forgot\w*|left out|leave out|took out|take out|(?:spooned|poured|scooped|ladled|tipped) (?:\w+ )?(?:out|off|away)|without|except|skip\w*|omit\w*|added|adding|another|extra|additional|double[ds]?(?! boilers?\b)|doubling|half|halve[ds]?|triple[ds]?|tripling|scal(?:ed|ing)|twice|(?<!\d\+? ?)times|times (?:as|the|this|that|of|it)|edit\w*|typo|oops|whoops|mistake|mis\w+|by accident|accidentally|correct(?:ed|ion)|should (?:be|say|read|have)|meant|means|actually|sorry|only had|not enough|too much|too little|spill?(?:ed|t)|short|topp?ed|plus|also|as well|besides|remaining|in total|altogether|wrong|misread|really|in fact|turns? out|real(?:ly|ised|ized)|not \d)\b/i;
 
 /** What is told of another batch than this one. */
 const otherBatch =
@@ -49,7 +49,7 @@ const otherBatch =
 
 /** What a figure is of that is no ingredient. */
 const ofElse =
-  /\b(?:yields?|makes?|made|gives?|gave|bars?|pieces?|pcs|pucks?|slices?|slabs?|rounds?|blocks?|cubes?|tins?|tubs?|mou?lds?|cavit\w+|jars?|bottles?|lo(?:af|aves)|box(?:es)?|cartons?|tubes?|pots?|pans?|cookers?|buckets?|each|apiece|cur(?:ed?|ing)|weeks?|days?|hours?|hrs?|mins?|minutes?|costs?|prices?|budget|sells?|sold|label\w*|batter|dilut\w*|clarity|parts?|ph|size|cm|mm|inch(?:es)?|degrees?|trace|cut)\b|[°€$£"″]/i;
+  /\b(?:yields?|makes?|made|gives?|gave|bars?|pieces?|pcs|pucks?|slices?|slabs?|rounds?|blocks?|cubes?|tins?|tubs?|mou?lds?|cavit\w+|jars?|bottles?|lo(?:af|aves)|box(?:es)?|cartons?|tubes?|pots?|pans?|cookers?|buckets?|each|apiece|cur(?:ed?|ing)|weeks?|wks?|days?|hours?|hrs?|mins?|minutes?|costs?|prices?|budget|sells?|sold|label\w*|batter|dilut\w*|clarity|parts?|ph|size|cm|mm|inch(?:es)?|degrees?|trace|cut)\b|[°€$£"″]/i;
 
 const putting =
   /\b(?:put(?:s|ting)?|mix\w*|melt\w*|stir\w*|us(?:e|ed|es|ing)|thr[eo]w\w*|toss\w*|dump\w*|dissolv\w*|blend\w*|weigh(?:ed|ing)? (?:out|off|up)|(?:pour\w*|weigh\w*|goes|go|went|going) in(?!to (?:\w+ ){0,4}(?:mou?lds?|tins?|slab|lo(?:af|aves)|box\w*|tubes?|cartons?))|took|had)\b/i;
@@ -78,8 +78,14 @@ const ofRecipe =
 const partings: readonly RegExp[] = [/\n[^\S\n]*\n\s*/g, /\n+/g, /(?<=[.!?;…])\s+/g];
 
 /** The largest pieces of a post that read without a doubt, and what is in doubt however small it is cut; as they are asked for. */
-function* piecesOf(post: string, read: (text: string) => RecipeReading): Generator<Piece> {
-  const unit = unitOfAll.exec(post)?.slice(1).find(Boolean);
+function* piecesOf(
+  post: string,
+  { assumptions }: RecipeReading,
+  read: (text: string) => RecipeReading,
+): Generator<Piece> {
+  const unit =
+    unitOfAll.exec(post)?.slice(1).find(Boolean) ??
+    assumptions.map(({ text }) => asTheRest.exec(text)?.[1]).find((one) => one !== undefined);
   const readIn = (text: string): RecipeReading => {
     const reading = read(text);
     return unit && reading.doubts.some(({ id }) => id === 'no-unit') ? read(`${text}\n(all in ${unit})`) : reading;
@@ -93,6 +99,9 @@ function* piecesOf(post: string, read: (text: string) => RecipeReading): Generat
   }
   for (const part of stretchesOf(post, partings[0] ?? /\n/g)) yield* within(part.from, part.to, 1);
 }
+
+/** What a row without a unit was taken in. */
+const asTheRest = /\bin (g|oz), as the rest/;
 
 /** "All grams", "(g)": the unit of every line. */
 const unitOfAll =
@@ -136,7 +145,7 @@ function partsOf(pieces: Iterable<Piece>): List | null {
       if (reading.doubts.every(isLoose)) notes.push(piece);
       else if (!reading.doubts.every((doubt) => isLoose(doubt) || needsMore.has(doubt.id))) return null;
     } else if (own.size === 0) {
-      if (reading.others.length === 0 && !ofRecipe.test(text)) rest.push(piece);
+      if (reading.others.length === 0 && !ofRecipe.test(text) && !unitOfAll.test(text)) rest.push(piece);
     } else if ([...own.keys()].every((key) => !weights.has(key)))
       for (const [key, grams] of own) weights.set(key, grams);
     else if ([...own].every(([key, grams]) => isSame(weights.get(key) ?? 0, grams))) repeats.push(piece);
@@ -145,6 +154,15 @@ function partsOf(pieces: Iterable<Piece>): List | null {
   }
   return { weights, repeats, notes, rest };
 }
+
+/** A piece cut into its sentences, which are in no doubt either. */
+const sentencesIn = ({ from, text, reading }: Piece): readonly Piece[] =>
+  stretchesOf(text, /\n+|(?<=[.!?;…])\s+/g).map((part) => ({
+    from: from + part.from,
+    to: from + part.to,
+    text: text.slice(part.from, part.to),
+    reading,
+  }));
 
 /** The note may tell of something that went into the pot, or did not. */
 function bears({ text, reading }: Piece, { weights }: List): boolean {
@@ -179,15 +197,14 @@ export function writtenUp(
   catalogue: Catalogue,
 ): RecipeReading | null {
   if (post.length > longestTalk || first.doubts.length > mostDoubts || first.doubts.some(isOfRecipe)) return null;
-  const list = partsOf(piecesOf(post, read));
+  const list = partsOf(piecesOf(post, first, read));
   if (!list || list.notes.some((note) => bears(note, list))) return null;
   const ways = [list.notes, [...list.notes, ...list.repeats]];
-  // what is in doubt only beside the rest may be left out with all that is no list
-  if (
-    first.doubts.every((doubt) => isLoose(doubt) || isListed(doubt, list, catalogue)) &&
-    !list.rest.some((piece) => bears(piece, list))
-  )
-    ways.push([...list.notes, ...list.repeats, ...list.rest]);
+  // what is in doubt only beside the rest may be left out with all that is no list; what may bear on the pot stays
+  if (first.doubts.every((doubt) => isLoose(doubt) || isListed(doubt, list, catalogue))) {
+    const silent = list.rest.flatMap((piece) => sentencesIn(piece)).filter((piece) => !bears(piece, list));
+    ways.push([...list.notes, ...list.repeats, ...silent]);
+  }
   for (const gone of ways) {
     if (gone.length === 0) continue;
     const reading = read(
@@ -224,7 +241,11 @@ function byItsList(reading: RecipeReading, gone: readonly Piece[], repeats: read
 function isWhole(reading: RecipeReading, list: List, gone: readonly Piece[], catalogue: Catalogue): boolean {
   const fat = superfatOf(reading, catalogue);
   const found = weightsOf(reading);
-  if (found.size < 3 || [...list.weights].some(([key, grams]) => !isSame(found.get(key) ?? 0, grams))) return false;
+  if (
+    found.size < (fat === null ? 2 : 3) ||
+    [...list.weights].some(([key, grams]) => !isSame(found.get(key) ?? 0, grams))
+  )
+    return false;
   if (
     tellsOfAlkali(
       reading,
