@@ -26,7 +26,7 @@ import { kindTold } from './figures/kind-told.ts';
 import { laterWater } from './figures/later-water.ts';
 import { lyeFree } from './figures/lye-free.ts';
 import { lyeOnFats } from './figures/lye-on-fats.ts';
-import { headsLiquid, partsOfWater } from './figures/lye-water.ts';
+import { headsLiquid, partsOfWater, strengthToo } from './figures/lye-water.ts';
 import { namedBefore } from './figures/named-before.ts';
 import { otherUses } from './figures/other-use.ts';
 import { packOfLye } from './figures/pack-of-lye.ts';
@@ -121,6 +121,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [shifted, signal.retelling],
     [iceOfWater, always],
     [partsOfWater, always],
+    [strengthToo, signal.percent],
     [headsLiquid, signal.for],
     [washedWith, always],
     [partSaid, signal.part],
@@ -136,7 +137,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [elsewise, always],
     [otherUses, always],
     [lyeFree, always],
-    [alsoWarm, signal.temperature],
+    [alsoWarm, always],
     [looksOfPot, signal.cooking],
     [afterPhrases, signal.following],
     [endOfCook, signal.cooking],

@@ -389,6 +389,8 @@ export function headUnits(tokens: readonly Token[], lexicon: Lexicon, { all, at:
       (before?.t === 'word' && /^(in|all|weights|weight|everything|amounts|both|by|measured)$/.test(before.text)) ||
       (before?.t === 'sign' && /^[([:_]$/.test(before.text)) ||
       (before?.t === 'name' && /^(in|weight|weights|amount|amounts|menge|gewicht)$/i.test(before.text));
+    // "with the cup on the scale": a vessel
+    if (/^cups?$/.test(wordAt(part, at)) && !marked && part.length > 2) continue;
     if (amounts === 0 && part.length <= 8 && (marked || part.length <= 2))
       sections.push({ from: line.from, unit: found });
     global.add(found);

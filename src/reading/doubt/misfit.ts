@@ -23,9 +23,14 @@ function isOdd(reading: RecipeReading, catalogue: Catalogue): boolean {
   return fat !== null && (fat < odd.least || fat > odd.most || wet > mostWet * sumOf(reading.fats));
 }
 
+/** "The list says NaOH but it was KOH", "I have checked the bag: KOH flakes". */
+const ofKind =
+  /\b(?:says?|said|wrote|written|was|were|used|took|checked|bag|tub|label|it['’]?s|it is)\b[^.?!]{0,60}\b(?:koh|naoh|potassium|sodium)\b/i;
+
 /** "EDIT: typo, the olive oil is 450 g, not 500", "it is 120 g of KOH in there": of the recipe, whatever it says. */
 const putsRight = (told: string): boolean =>
   /\b(?:is|it's|there's|was) (?:\d.{0,24})?\bin (?:there|the pot)\b/i.test(told) ||
+  (ofKind.test(told) && !/\b(?:some ?day|try|next|never|want|would|if|usually)\b/i.test(told)) ||
   (/^\W*(?:edit(?:ed)?|correction|erratum|typo|oops|whoops)\b/i.test(told) && /\d/.test(told));
 
 /** The recipe without the one sentence that makes it none; null where it is one, or no such sentence is there. */

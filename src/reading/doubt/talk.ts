@@ -144,7 +144,7 @@ function aboutOf(doubt: Doubt, said: readonly string[], post: string, partings: 
         (one) =>
           mentions(text, one) &&
           isTalk(text) &&
-          !(doubt.id === 'unknown-fat' && isWeighed(beyond, one)) &&
+          !(doubt.id === 'unknown-fat' && (isWeighed(beyond, one) || (deed.test(one) && mayBeIn(text)))) &&
           !(doubt.id !== 'unknown-fat' && /[\p{L}%]/u.test(one) && putting().test(text)),
       );
     });

@@ -17,11 +17,15 @@ import { isSmallTalk } from './small-talk.ts';
 interface Tale {
   /** What a sentence says. */
   readonly tells: RegExp;
+  /** What the same sentence says, too. */
+  readonly also?: RegExp;
   /** What is said there, or right before it. */
   readonly beside?: RegExp;
   /** What makes something else of it there, or right behind it. */
   readonly unless?: RegExp;
   readonly undone?: RegExp;
+  /** Asked about whatever rule heard the sentence. */
+  readonly always?: true;
   /** What the answer says where it was heard. */
   readonly heard?: RegExp;
 }
@@ -60,7 +64,7 @@ const made = (): readonly Tale[] => [
     ),
     unless:
       /\b(?:liquid soap|once|always|usually|before|never|not|isnt|wasnt) (?:[a-z]+ )?K\b|\b(?:last|previous|earlier|other|next|another|first) (?:batch|one|time|soap|loaf|bars?)\b|\bK (?:before|once)\b|\?|\b(?:if|next time|should|would)\b/,
-    heard: /^I took (?:the )?(?:naoh|koh|sodium|potassium|caustic)[^,]* in the place of/i,
+    heard: /^I took (?:the )?(?:naoh|koh|sodium|potassium|caustic)[^,]* (?:in the place of|of the list as)/i,
   },
   {
     tells: new RegExp(
@@ -86,7 +90,7 @@ const made = (): readonly Tale[] => [
     tells:
       /\b(?:made|did|make|making|making|need|want) (?:it|this|that|them|everything|mine) (?:just |about |exactly )*(?:#|…|twice|double|half again|(?:one|two) and a half times|three times) (?:times )?(?:as (?:big|much|large)|bigger|the size)\b|\b(?:each|every|all) (?:single )?(?:one|thing|amount|oil|fat|weight|figure) (?:was |is |taken |got )*(?:times (?:two|three|#|…)|twice|doubled|x (?:#|…))/,
     unless:
-      /\b(?:next|if|would|could|should|last|spring|summer|autumn|winter|christmas|never|usually|mou?ld (?:was|is))\b|\?/,
+      /\b(?:next|if|would|could|should|last|spring|summer|autumn|winter|christmas|never|usually|mou?ld (?:was|is)|(?:check|checked|weighed|weigh|read|counted|tested|ticked|went over) (?:off )?(?:each|every|all))\b|\?/,
   },
   {
     tells:
@@ -115,6 +119,54 @@ const made = (): readonly Tale[] => [
   {
     tells:
       /\b(?:forget|ignore|scrap|disregard|never mind) (?:about )?(?:the|that|my) [#…] [^.?]*\b(?:take|use|make (?:it|that)|go (?:with|for)|reckon with|want|like|prefer) (?:[a-z]+ ){0,2}[#…]|[#…] is (?:the |an )?old(?: one)? , [^.?]{0,24}[#…]/,
+  },
+  // told of another batch, and this one is like it
+  {
+    tells:
+      /\b(?:so (?:has|had|does|did|is|was|have) (?:this|mine|ours|i|we|today'?s)\b|neither (?:has|had|does|did) (?:this|mine|ours)\b|(?:this|mine) (?:one )?(?:has|had|does|did|is|was) (?:too(?= (?:$|[.,;!]))|as well\b|the same\b)|and (?:i|we) (?:did|do|have done|went) (?:so |that |it |for )*(?:too|as well|the same|likewise)\b|me too\b|did so again\b|(?:i|we) kept (?:that|it)\b|the same way (?:today|now|again)\b|same (?:here|now|this time|in this|with this)\b)/,
+    also: /[#…]|\b(?:instead|in (?:the )?place of|rather than|less|more|without|no [FNL]|none of|extra|replac[a-z]+|swap[a-z]+|had (?:the )?[FN])\b/,
+    always: true,
+    unless: /\?/,
+  },
+  {
+    tells:
+      /[#…] of (?:the |my |that )?(?:F|[a-z]+) (?:that |which )?(?:never|didnt|did not) (?:ever |actually )?(?:went|go|got|get|made it|make it|came) in(?:to)?\b/,
+  },
+  // more or less than the list has, of a part of it alone, or nobody knows how much
+  {
+    tells: new RegExp(
+      [
+        '\\b(?:put|added|poured|tipped|used|weighed)(?: in)? (?:about )?[#…] (?:more|less|extra) (?:of (?:the )?)?(?:L|lye|caustic)\\b',
+        '\\b(?:tared|zeroed) (?:it )?(?:too )?late\\b',
+        '\\b(?:knocked|tipped|kicked) (?:over )?(?:the )?(?:jug|beaker|bowl|L|lye)\\b[^?]*\\b(?:gone|lost|spilt|spilled|missing)\\b',
+        '\\bscaled (?:it |this |everything |all )?(?:up |down )?by [#…]',
+        '\\b(?:tub|bag|jar|bottle|label|pack|box) (?:of (?:the )?L )?(?:says|said|reads|is marked|was marked) [^.?#]{0,16}K\\b',
+        '\\bthis (?:one |batch |time )?(?:has|had|got|gets) (?:only |just )?[#…] (?:less|more)\\b',
+        '\\b(?:doubled|halved|tripled|trebled) the (?:L|lye|caustic|water|W|oils?|fats?|F)\\b(?! (?:and|to|from|so|for)\\b)',
+        '\\b(?:half|some|part|most|bit|[#…]) of (?:the )?(?:L|lye|flakes|beads|pellets) (?:did not|didnt|never|would not|wouldnt) dissolve',
+        '\\bL (?:amount |weight |figure )?(?:was|is) (?:only |just )?(?:a |my |by )?(?:guess|guessed|eye|estimate|estimated)\\b',
+        '[#…] (?:less|more)\\b.*\\bthat (?:is|was) what (?:i|we) (?:used|took|put|went with)\\b',
+        '\\b[FX] (?:tub|jar|tin|bottle|packet|block) (?:all )?went in (?:too|as well|there|whole)\\b',
+        '\\b(?:says?|said|wrote|written|listed) (?:the )?L\\b[^?]{0,30}\\b(?:it was|its|it is|was)\\b[^?]{0,20}K\\b',
+        '\\b(?:left|forgot) (?:the )?F (?:at home|behind|at work|in the (?:car|shop))\\b',
+      ].join('|'),
+    ),
+    unless:
+      /\?|\b(?:if|would|could|should (?:i|we)|nearly|almost|never|last (?:time|batch|year)|next (?:time|batch)|usually|until it|dissolved (?:later|after|in the end)|then it did)\b/,
+    heard: /times \d|in the place of|of the list as|not \d|taken? .* out/,
+  },
+  // what was weighed with it, or stands there by a slip
+  {
+    tells:
+      /\b(?:cup|jug|bowl|beaker|lid|spoon|ladle|glass|elbow|thumb|paper) (?:was|were|sat|stood) (?:still |also |left |standing )*on the scales? (?:with|under|when|while|beside)\b[^?]*[FL]|[FL] (?:was |were |is |got )+weighed (?:(?:in|together|along) )?(?:with|including) (?:its|the|a|my|that) (?:[a-z]+ )?(?:cup|jug|bowl|beaker|lid|pot|tub|glass|dish|container)\b|\b(?:scales?|display|it|which) (?:had |has )?(?:jumped|drifted|flickered|wobbled|stuck|froze) [^.?]{0,24}\b(?:weigh|weighed|weighing|measured|pouring|poured) (?:out )?(?:the |my )?[FL]\b|^(?:jumped|drifted|flickered|wobbled) (?:while|when|as) (?:i|we) (?:was |were )?(?:weigh|weighed|weighing|measur|measuring)[a-z]* (?:out )?(?:the )?[FL]\b|\bscales? (?:was|were) (?:still )?(?:set )?to (?:ounces|oz|pounds|lb|grams)\b/,
+    unless:
+      /\?|\b(?:tared?|zeroed|deducted|subtracted|taken off|noticed (?:it )?(?:before|in time)|weighed (?:it|them|everything) again)\b/,
+  },
+  {
+    tells:
+      /\b[FL] (?:line|figure|number|amount|row|entry|weight) (?:is|was|has|contains|must be) (?:really |surely |probably )?(?:a |an )?(?:typing |copying |writing )?(?:slip|typo|error|mistake|wrong|mistyped|misprint|misread)\b|\bdigits (?:(?:are|were|is|got) )?(?:the )?(?:wrong way (?:round|around)|swapped|switched|transposed|reversed|back to front|backwards|mixed up)\b/,
+    unless: /\?|\b(?:not|isnt|no) (?:a |an )?(?:typo|slip|error|mistake)\b/,
+    heard: /^(?:I took|I read|I went)/,
   },
   // a recipe of somebody else that nothing set aside
   {
@@ -198,11 +250,12 @@ export function toldOtherwise(cut: Cut, back: readonly PutRight[]): string | nul
   );
   for (const [k, sentence] of sentences.entries()) {
     if (isSmallTalk(tokens, sentence)) continue;
-    if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
+    const isBack = back.some(({ from, to }) => from < sentence.to && to > sentence.from);
     const text = texts[k] ?? '';
-    for (const { tells, beside, unless, undone, heard } of tales) {
+    for (const { tells, also, beside, unless, undone, heard, always } of tales) {
+      if (isBack && !always) continue;
       const found = tells.exec(text);
-      if (!found || unless?.test(text) || undone?.test(texts[k + 1] ?? '')) continue;
+      if (!found || also?.test(text) === false || unless?.test(text) || undone?.test(texts[k + 1] ?? '')) continue;
       if (heard && back.some((one) => heard.test(one.text))) continue;
       if (beside && !beside.test(texts.slice(Math.max(0, k - before), k + 2).join(' '))) continue;
       const [first, last] = [found.index, found.index + found[0].length - 1].map(

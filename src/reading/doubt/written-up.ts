@@ -104,7 +104,7 @@ function partsOf(pieces: Iterable<Piece>): List | null {
       if (reading.doubts.every(isLoose)) notes.push(piece);
       else if (!reading.doubts.every((doubt) => isLoose(doubt) || needsMore.has(doubt.id))) return null;
     } else if (own.size === 0) {
-      if (reading.others.length === 0 && !ofRecipe.test(text)) rest.push(piece);
+      if (reading.others.length === 0 && !ofRecipe.test(text) && !unitOfAll.test(text)) rest.push(piece);
     } else if ([...own.keys()].every((key) => !weights.has(key))) {
       for (const [key, grams] of own) weights.set(key, grams);
       last = piece.from;

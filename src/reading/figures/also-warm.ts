@@ -1,10 +1,19 @@
 /** Bare figures that are degrees by the figure before them. */
 import type { Signals } from '../words/signals.ts';
-import { isAny, isIngredient, isMark, isRole, isStop, spoken, wordAt } from '../words/token-is.ts';
+import { isAny, isIngredient, isMark, isRole, isStop, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
 import { asAside, type Figure, type Token } from '../words/tokens.ts';
 
 /** "4 C", which is also four cups. */
 const isC = ({ quantity: { text } }: Figure): boolean => /^-?\d+ ?C\.?$/.test(text);
+
+/** "Left out in the shed overnight, 8 C": as warm as a place is, in a sentence of no ingredient. */
+function isPlaceWarm(tokens: readonly Token[], k: number): boolean {
+  const { from, to } = sentenceAt(tokens, k, longestPlace);
+  return !isAny(tokens, from, to, isIngredient) && isAny(tokens, from, to, (one) => places.test(spoken(one)));
+}
+const longestPlace = 16;
+const places =
+  /^(?:shed|garage|cellar|attic|porch|outside|outdoors|overnight|room|kitchen|basement|barn|yard|balcony|pantry|cupboard|oven|weather|fridge|workshop)$/;
 
 /** "Temperatures: fats 43, lye 31", "Temperature oils: 43": where the heading of a row or of rows ends; -1 where none does. */
 function headingBefore(tokens: readonly Token[], from: number, k: number): number {
@@ -55,7 +64,13 @@ export function alsoWarm(tokens: readonly Token[], { figures }: Signals): readon
     if (token?.t !== 'quantity') continue;
     if (token.quantity.dim === 'temperature') warm = true;
     const { dim, value } = token.quantity;
-    if (celsius && dim === 'volume' && isC(token) && !isIngredient(tokens[k + 1]) && !isIngredient(tokens[k - 1])) {
+    if (
+      dim === 'volume' &&
+      isC(token) &&
+      (celsius || isPlaceWarm(tokens, k)) &&
+      !isIngredient(tokens[k + 1]) &&
+      !isIngredient(tokens[k - 1])
+    ) {
       out ??= [...tokens];
       out[k] = asAside(token, 'a temperature');
       continue;

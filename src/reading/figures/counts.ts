@@ -10,10 +10,25 @@ import {
   isRole,
   isStop,
   isWord,
+  type Span,
+  sentenceAt,
   spoken,
   wordAt,
 } from '../words/token-is.ts';
 import type { Figure, Token } from '../words/tokens.ts';
+
+/** "Batch 1 was a plain lard loaf", "entry 2 had honey": which one it was. */
+export const isNumberOfBatch = (tokens: readonly Token[], k: number, { quantity: { value } }: Figure): boolean =>
+  Number.isInteger(value) &&
+  value <= mostBatches &&
+  /^(?:entry|batch|run|attempt|version|v|exp|experiment|try|loaf)$/.test(spoken(tokens[k - 1])) &&
+  /^(?:was|were|had|has|is|used|took|got|came|went|turned|set|overheated)$/.test(spoken(tokens[k + 1])) &&
+  !weighsAnything(tokens, sentenceAt(tokens, k, longestBatch));
+const mostBatches = 200;
+const longestBatch = 40;
+/** What it weighed tells of which batch it was. */
+const weighsAnything = (tokens: readonly Token[], { from, to }: Span): boolean =>
+  isAny(tokens, from, to, (one) => one.t === 'quantity' && one.quantity.dim !== 'bare');
 
 /** "the two waters", "all four fats", "for those three": how many were named, and no weight. */
 export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim, value, inWords } }: Figure): boolean {

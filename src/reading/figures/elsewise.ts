@@ -6,7 +6,17 @@
 import { cue } from '../words/cue-words.ts';
 import { listed, signal } from '../words/signal-words.ts';
 import { givesAround, givesAt, type Signals, saysAround } from '../words/signals.ts';
-import { isIngredient, isMeasured, isRole, isUnspoken, type Span, sentenceAt, spoken } from '../words/token-is.ts';
+import {
+  isIngredient,
+  isMark,
+  isMeasured,
+  isRole,
+  isStop,
+  isUnspoken,
+  type Span,
+  sentenceAt,
+  spoken,
+} from '../words/token-is.ts';
 import { asAside, type Figure, type Token } from '../words/tokens.ts';
 import { weighedElsewhere, weighedFats } from '../words/weighed.ts';
 import { isYear } from './counts.ts';
@@ -310,10 +320,13 @@ function isShareOfElse(tokens: readonly Token[], k: number): boolean {
 
 /** Degrees without a unit, of a pot or of a lye. */
 const warm = { least: 15, most: 220 } as const;
+/** One of them to the other. */
+const mostApart = 2.5;
 
 /** "Oils at 40, lye at 35": both at a figure without a unit. */
 function atDegrees(tokens: readonly Token[], { figures }: Signals): readonly number[] {
   const found: number[] = [];
+  const rows: number[] = [];
   let [fats, lye] = [false, false];
   for (const k of figures) {
     const token = tokens[k];
@@ -322,17 +335,32 @@ function atDegrees(tokens: readonly Token[], { figures }: Signals): readonly num
     if (value < warm.least || value > warm.most) continue;
     let at = k - 1;
     while (k - at <= 3 && /^(?:about|around|roughly|just|nearly|both)$/.test(spoken(tokens[at]))) at--;
-    if (spoken(tokens[at]) !== 'at') continue;
-    const before = /^(?:is|was|were|are|both)$/.test(spoken(tokens[at - 1])) ? tokens[at - 2] : tokens[at - 1];
+    const isRow = at === k - 1 && isAsRow(tokens, k);
+    if (spoken(tokens[at]) !== 'at' && !isRow) continue;
+    const before = isRow
+      ? tokens[at]
+      : /^(?:is|was|were|are|both)$/.test(spoken(tokens[at - 1]))
+        ? tokens[at - 2]
+        : tokens[at - 1];
     if (before?.t !== 'name' || isIngredient(tokens[k + 1]) || spoken(tokens[k + 1]) === 'of') continue;
     const isFats = isRole(before, 'total-fats') || /^(?:oils|fats|butters)$/.test(before.text.toLowerCase());
     const isLye = before.meaning.kind === 'alkali' || before.meaning.kind === 'stock';
     if (!isFats && !isLye) continue;
     fats ||= isFats;
     lye ||= isLye;
+    if (isRow) rows.push(value);
     found.push(k);
   }
+  // fats weigh five times their lye
+  if (rows.length > 0 && (rows.length !== 2 || Math.max(...rows) > mostApart * Math.min(...rows))) return [];
   return fats && lye ? found : [];
+}
+
+/** "Oils 45, lye 38, room 19": a name and a figure alone between commas, where the lye is weighed elsewhere. */
+function isAsRow(tokens: readonly Token[], k: number): boolean {
+  const [name, next] = [tokens[k - 1], tokens[k + 1]];
+  if (name?.t !== 'name' || !(isMark(next, ',/;&+') || isStop(next) || next === undefined)) return false;
+  return isRole(name, 'total-fats') || (name.meaning.kind === 'alkali' && weighedElsewhere(tokens, k - 1));
 }
 
 const warming =

@@ -55,6 +55,33 @@ export function partsOfWater(tokens: readonly Token[]): readonly Token[] {
 const isMore = (token: Token | undefined, { quantity: { value } }: Figure): boolean =>
   isWeight(token) && token.quantity.value > value;
 
+/** "Water: 31 % lye conc. = 361 g": the strength that this water makes with the one weight of alkali; set aside where it does. */
+export function strengthToo(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 0; k < tokens.length; k++) {
+    const share = tokens[k];
+    if (share?.t !== 'quantity' || share.quantity.dim !== 'percent' || !isRole(tokens[k + 1], 'concentration'))
+      continue;
+    const at = isMark(tokens[k + 2], '.') ? k + 3 : k + 2;
+    const water = tokens[at + 1];
+    const named = [k - 1, k - 2].some((near) => isOf(tokens[near], 'water'));
+    if (!named || !isMark(tokens[at], '=') || !isWeight(water)) continue;
+    const lyes = tokens.flatMap((one, n) => {
+      const weight = isOf(one, 'alkali') ? [tokens[n + 1], tokens[n - 1]].find(isWeight) : undefined;
+      return weight ? [weight.quantity.value] : [];
+    });
+    const [lye = 0] = lyes;
+    const strength = lye / (lye + water.quantity.value);
+    if (lyes.length !== 1 || Math.abs(strength - share.quantity.value) > rounding) continue;
+    out ??= [...tokens];
+    out[k] = asAside(share, 'the same as a strength');
+    for (let of = k + 1; of <= at; of++) out[of] = asFiller(tokens[of] as Token);
+  }
+  return out ?? tokens;
+}
+/** A strength is told in whole percent. */
+const rounding = 0.0055;
+
 /** "Liquid for lye: 120 g water + 120 g buttermilk", "for the lye: 280 g water": it heads what the lye is dissolved in. */
 export function headsLiquid(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;

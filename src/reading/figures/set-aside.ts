@@ -18,6 +18,7 @@ import {
   isLot,
   isManyKinds,
   isMeltPoint,
+  isNumberOfBatch,
   isOfBar,
   isOfPages,
   isOfReaction,
@@ -81,6 +82,7 @@ import {
   isSizeOf,
   isVessel,
   mouldNear,
+  rangeOfScale,
   vesselAt,
 } from './vessels.ts';
 
@@ -150,6 +152,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         filler(x);
       }
       if (told && isOutOf(tokens, k)) aside(k, 'a count');
+      if (isNumberOfBatch(tokens, k, token)) aside(k, 'the number of a batch');
       const factor = timesTo(tokens, k, token);
       if (factor >= 0) {
         for (const at of [k, factor]) aside(at, 'a total that agrees');
@@ -173,6 +176,11 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
     } else if (isMeasured(token)) {
       if (isInRow(tokens, k) && !isBeyondRow(k)) continue;
       if (isScale(tokens, k, token)) aside(k, 'what a scale takes');
+      const range = rangeOfScale(tokens, k, token);
+      if (range !== null) {
+        for (const at of [k, range + 1]) aside(at, 'what a scale takes');
+        filler(range);
+      }
       if (told && isPoundsPaid(tokens, k, token)) aside(k, 'a price');
       if (
         isEmptyPot(tokens, k) ||

@@ -10,6 +10,7 @@ import {
   isRole,
   isStop,
   isWord,
+  sentenceAt,
   spoken,
   wordAt,
 } from '../words/token-is.ts';
@@ -157,11 +158,37 @@ export const isScale = (tokens: readonly Token[], k: number, { quantity }: Figur
     /^(up|goes|weighs|only)$/.test(wordAt(tokens, k - 2)) &&
     isAny(tokens, k - 8, k, (one) => isRole(one, 'scale'));
   if (upTo && quantity.dim === 'mass' && !isIngredient(next)) return true;
+  if (quantity.dim === 'mass' && isOfScaleAlone(tokens, k)) return true;
   if (!isRole(next, 'scale')) return false;
   // "water 210 g. Scale is ..."
   const isOwned = quantity.text.endsWith('.') || isIngredient(tokens[k - 1]) || isIngredient(tokens[k - 2]);
   return !isOwned && quantity.dim === 'mass' && quantity.value >= leastTaken;
 };
+
+/** "New scale, 0.1 g, 3 kg max.": a sentence of nothing but what a scale can do. */
+function isOfScaleAlone(tokens: readonly Token[], k: number): boolean {
+  const { from, to } = sentenceAt(tokens, k, longestOfScale);
+  return (
+    isAny(tokens, from, to, (one) => isRole(one, 'scale')) &&
+    isAny(tokens, from, to, (one) =>
+      /^(?:max|maximum|capacity|precision|accurate|resolution|steps?|calibrated)$/.test(spoken(one)),
+    ) &&
+    !isAny(tokens, from, to, (one) => isIngredient(one) && one.meaning.kind !== 'unknown')
+  );
+}
+const longestOfScale = 16;
+
+/** "5 kg x 1 g", "3 kg / 0.1 g": how much a scale takes, and its step; where the sign between them stands. */
+export function rangeOfScale(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): number | null {
+  const [sign, step] = [tokens[k + 1], tokens[k + 2]];
+  if (dim !== 'mass' || step?.t !== 'quantity' || step.quantity.dim !== 'mass' || isIngredient(tokens[k + 3]))
+    return null;
+  const isTimes = isWord(sign, 'x') || isMark(sign, '×*') || (sign?.t === 'name' && sign.text.toLowerCase() === 'x');
+  const isBySlash = isMark(sign, '/') && isAny(tokens, Math.max(0, k - 6), k, (one) => isRole(one, 'scale'));
+  return (isTimes || isBySlash) && value >= leastRange * step.quantity.value ? k + 1 : null;
+}
+/** Steps that a scale can tell apart, at the least. */
+const leastRange = 200;
 
 /** "The scale does grams to 0.1". */
 export const isScaleStep = (tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean =>

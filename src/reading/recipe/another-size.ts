@@ -83,7 +83,7 @@ const done = new RegExp(
 );
 /** "Half a batch of this, please", "everything twice", and "(x2)" in a line of its own, behind the recipe. */
 const short =
-  /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|went over|gone over|go over|looked at)(?:ed|ing|s|e)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot) (?<verb>twice)\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
+  /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|went over|gone over|go over|looked at)(?:ed|ing|s|e)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot|(?:all|each|every) (?:the )?(?:lines?|rows?|amounts?|figures?|weights?))(?: (?:on|in|of|from) (?:the|this|my) (?:card|list|sheet|page|recipe|table)| above| here| listed)? (?:(?<verb>twice)|times (?<of>two|three|four|2|3|4))\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
 /** "I made three times this recipe: …": over the recipe it is done with. */
 const over = new RegExp(
   `(?:${doing} ${lightly}${partOf} |${doing} ${lightly}(?<size>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) )(?:of )?this(?: one| recipe| batch| list)?[ \\t]*:`,
@@ -134,7 +134,8 @@ function factorOf(said: string): number | undefined {
 const mostTimes = 100;
 
 /** "(holds 1.5 kg)". */
-const ofMould = /\((?:\w+ ){0,2}(?:holds?|takes?|fits?|for)\b[^()\n]*\)/gi;
+const ofMould =
+  /\((?:\w+ ){0,2}(?:holds?|takes?|fits?|for)\b[^()\n]*\)|\b\d+(?:[.,]\d+)? ?(?:k?g|lb|oz|l|litres?) (?:\w+ )?(?:mou?lds?|tins?|trays?)\b|\bbars?\b[^.\n\d]{0,12}\d+(?:[.,]\d+)? ?(?:g|oz)\b/gi;
 
 /** The batter was parted, or the recipe is one for another day. */
 const parted =
@@ -175,8 +176,8 @@ function madeInPart(post: string): Sized | null {
     !(/^(?:doubled?|tripled?|halved)$/.test(size) && !/\b(?:doubl|tripl|halv)/i.test(before))
   )
     return null;
-  const { part, by, verb, times, plan, many } = said.groups ?? {};
-  const factor = factorOf(part ?? by ?? verb ?? plan ?? times ?? many ?? '');
+  const { part, by, verb, times, plan, many, of } = said.groups ?? {};
+  const factor = factorOf(part ?? by ?? verb ?? plan ?? times ?? many ?? of ?? '');
   if (factor === undefined) return null;
   // what else the sentence says is still read
   const words = /\d/.test(sentence.replace(said[0].trim(), '')) ? said[0] : sentence;

@@ -9,7 +9,7 @@ import { choices } from '../several/several.ts';
 import { isMixedUp } from '../text/letters.ts';
 import { rawText } from '../text/scan.ts';
 import { damaged } from '../words/aside.ts';
-import { isWord } from '../words/token-is.ts';
+import { isAny, isWord, sentenceAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { isAdded, isAlternative } from './added.ts';
 import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
@@ -66,6 +66,14 @@ function isDefinite(tokens: readonly Token[], { token: name }: Row): boolean {
   return at !== undefined && isWord(tokens[at - 1], 'the');
 }
 
+/** "Only got 180 g out of the jar", "lost 30 g of the coconut": no second weight to add. */
+function isLess(tokens: readonly Token[], { token }: Row): boolean {
+  const { from, to } = sentenceAt(tokens, token, longestRemark);
+  return isAny(tokens, from, to, (one) => one.t === 'word' && lessening.test(one.text));
+}
+const longestRemark = 16;
+const lessening = /^(?:only|just|barely|merely|lost|spilt|spilled|wasted|left|short|instead|got)$/;
+
 /** Two figures for one fat or liquid: the same again is a repetition, rows of one list are summed, anything else is asked. */
 function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAmount[] {
   const byId = new Map<string, Row[]>();
@@ -110,7 +118,7 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
         list.every((one) => (one.amount?.dim === 'bare') === (first.amount?.dim === 'bare')) &&
         [...new Set(list.map((one) => one.line))].every((line) => !chatty(assembly, line)) &&
         !isRetold(assembly.source.tokens, list, rows) &&
-        !more.some((one) => isAlternative(assembly.source.tokens, one))
+        !more.some((one) => isAlternative(assembly.source.tokens, one) || isLess(assembly.source.tokens, one))
       ) {
         grams = list.reduce((sum, one) => sum + (one.grams ?? 0), 0);
         assembly.assume('summed', `I added up ${list.map((one) => one.said).join(' and ')} of ${of}.`);

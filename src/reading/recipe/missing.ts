@@ -265,7 +265,9 @@ const vague: ReadonlySet<string> = new Set(
 
 /** "A scoop", "half a mugful". */
 const isVague = (word: string): boolean =>
-  vague.has(word) || /(?:mug|jug|glass|jar|bowl|tin|lid|ladle|beaker|pot|cup|hand|scoop|fist)fuls?$/.test(word);
+  vague.has(word) ||
+  /^egg cups?$/.test(word) ||
+  /(?:mug|jug|glass|jar|bowl|tin|lid|ladle|beaker|pot|cup|hand|scoop|fist)fuls?$/.test(word);
 
 /** "Not a stick of hazelnut oil", "not one drop". */
 const isDenied = (wordAt: (k: number) => string, at: number): boolean =>

@@ -43,6 +43,10 @@ const deniesAhead =
 const unsure =
   /\b(?:almost|next to|nearly|practically|hardly|virtually|(?:mention|stat|specifi|decid|calculat|list|tell|ask)(?:ed|s)?|says?|said|told|gives?|given|gave|chosen|written|wrote|shows?|shown|yet|was|were|had|used to|she|he|they|her|his|their|last)\b/;
 
+/** "No superfat tricks" denies what is done with it. */
+const ofIts =
+  /^(?:tricks?|games?|nonsense|fuss|worries|experiments?|calculations?|figures?|math|maths|sums|changes?)\b/;
+
 /** A row of items with none for the superfat that the post does without. */
 export function noSuperfat(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   const at = items.findIndex((item) => isOfSuperfat(item) && isDenied(item, tokens));
@@ -69,7 +73,7 @@ function isDenied({ from, to, named }: Thing, tokens: readonly Token[]): boolean
   const behind = said(tokens, to, end);
   // "no superfat beyond 3 %"
   if (isAny(tokens, begin, end, isPercent) || isAny(tokens, to, end, isBare)) return false;
-  if (unsure.test(`${before} ${behind}`)) return false;
+  if (unsure.test(`${before} ${behind}`) || ofIts.test(behind)) return false;
   return deniesBehind.test(before) || deniesAhead.test(behind) || /^(?:un|non)[- ]?super/i.test(named.text);
 }
 

@@ -13,7 +13,9 @@ import { hearNotes, type Span } from './hear-notes.ts';
 import { hush, isPlain, isSum, rowOf, rowsOf, type Tale, type Told, toldIn, weightAt } from './tale.ts';
 
 /** Words of which one stands in each note that does so. */
-const cues: ReadonlySet<string> = new Set('same also likewise too instead place replaced swapped without'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'same also likewise too instead place replaced swapped without gram weight like'.split(' '),
+);
 
 const the = '(?:(?:of|the|some|my|any|fresh|plain|more|pure|good) )*';
 const surely = '(?:(?:really|actually|in fact|in truth|all|along|just|only|the|some) )*';
@@ -23,6 +25,7 @@ const took = '(?:(?:used|took|put in|put|added|weighed in|poured in|went for|cam
 const itsPlace = '(?:in its place|instead(?! of)|in place of it|for it)';
 const other = `(?<b>#) (?:of )?${the}(?<g>@)`;
 const gone = '(?<f>@) (?<how>[^#@?]{2,80}?)[-,.;:–] ';
+const theSame = '(?:the |an )?(?:same|equal) (?:weight|amount|quantity)';
 const lacking =
   '(?:out of|ran out of|run out of|had no(?: more)?|no(?: more)?|(?:didnt|dont) have(?: any| enough)?|havent got(?: any)?|couldnt (?:find|get)(?: any)?|lacked|lacking|forgot to buy)';
 const lacked = '(?:(?:was|is|had|has|all|run|ran|already|now) )*(?:out|gone|finished|empty|used up|sold out|missing)';
@@ -50,6 +53,9 @@ const isAsMuch = (tokens: readonly Token[], { figure }: Weighed, k: number): boo
 const itWas: Rule = (tokens, row, told) =>
   isAsMuch(tokens, row, told('b')) ? { row, comes: { name: told('g'), figure: row.figure } } : 'unheard';
 
+/** As much of it, without a figure. */
+const asMuch: Rule = (_, row, told) => ({ row, comes: { name: told('g'), figure: row.figure } });
+
 /** Of a fat that is gone as a whole, any weight of another may come. */
 const cameForIt: Rule = (tokens, row, told, how) => {
   if (!spoilt.test(how) || partly.test(how)) return null;
@@ -62,6 +68,14 @@ const leftOut: Rule = (_, row) => ({ row, comes: null });
 const patterns: readonly (readonly [Rule, string])[] = [
   [itWas, `(?<f>@) ${was} ${surely}(?<g>@) (?=[,.;(–-])[^#@?]{0,30}\\b(?:same|also|likewise)\\b[^#@?]{0,16}(?<b>#)`],
   [itWas, `(?<f>@) ${was} ${surely}(?<g>@) [^#@?]{0,30}(?<b>#) (?:too|as well|likewise|all the same)\\b`],
+  [
+    asMuch,
+    `\\b(?:no|not any) (?<f>@) in (?:it|this|there|mine|the)\\b[^#@?]{0,70}?\\b${took}${theSame} (?:of )?${the}(?<g>@)(?= (?:$|[-,.;:!)…]|instead|in its|for it|and|but|went|this time))`,
+  ],
+  [
+    asMuch,
+    `(?<f>@) ${was} ${surely}(?<g>@) (?:(?:in|this|batch|one|loaf|pot|time|the|here|[,(;]) )*(?:(?:gram|weight|ounce|like) for (?:gram|weight|ounce|like)|${theSame})\\b`,
+  ],
   [cameForIt, `${gone}${so}${took}${other} (?:used )?${itsPlace}`],
   [cameForIt, `${gone}${itsPlace} (?:, )?${so}${took}${other}`],
   [cameForIt, `${gone}${so}(?:replaced|swapped) (?:it )?(?:with|by|for) ${other}`],

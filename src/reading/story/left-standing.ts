@@ -12,7 +12,7 @@ import type { Name } from './tale.ts';
 
 /** Words of which one stands where it is told. */
 const cues: ReadonlySet<string> = new Set(
-  'found saw noticed spotted discovered sits sat stood stands standing still forgot forgotten thought believed feared panicked convinced sure worried'.split(
+  'found saw noticed spotted discovered stayed sits sat stood stands standing still forgot forgotten thought believed feared panicked convinced sure worried'.split(
     ' ',
   ),
 );
@@ -26,6 +26,8 @@ const forgotten = new RegExp(
     `\\b${the}F (?:was|is|sat|stood) (?:(?:still|all|just|sitting|standing|there|left) )*(?:${place}|untouched)`,
     `\\b(?:nearly|almost) (?:forgot|forgotten) (?:about )?${the}F\\b`,
     `\\bforgot (?:about )?${the}F\\b`,
+    `\\bF (?:[:,–-] )?(?:i |we )?found (?:it|that)\\b[^#?]{0,30}\\b(?:still|standing|sitting|untouched|${place})`,
+    `\\b${the}F stayed ${place}`,
   ].join('|'),
 );
 const deed = '(?:put|stirred|poured|tipped|mixed|blended|threw|worked|whisked|dumped|got)';
@@ -40,10 +42,10 @@ const entered = new RegExp(
 );
 /** It did not. */
 const stayed =
-  /\b(?:let (?:it|them|that) (?:be|go)|left (?:it|them|that) (?:at that|out|be|there|alone|as it (?:is|was))|left (?:it|them|that)(?= [.,;!]|$| $)|too late\b|nothing (?:i|we) could do|stayed out|stays out|never went in|went without|could not be helped|couldnt be helped)/;
+  /\b(?:let (?:it|them|that) (?:be|go)|left (?:it|them|that) (?:at that|out|be|there|alone|as it (?:is|was))|left (?:it|them|that)(?= [.,;!]|$| $)|too late\b|nothing (?:i|we) could do|stayed out|stays out|never (?:ever |actually )?(?:went|made it|got) in(?:to)?|none of it (?:is|was|went|got) in|(?:its|it is|it was|thats|that is|so its) not in (?:it|the|this|there)|went without|could not be helped|couldnt be helped)/;
 /** Only a part of it, or nobody is sure. */
 const partly =
-  /#|\b(?:some|half|part|most|rest|third|quarter|drizzled|brushed|spread|think|maybe|perhaps|not sure|unsure|suppose|probably|guess|should|could|a bit|little|bits|would|drip|dripped|trickled|otherwise|if|tried|couldnt|didnt|next time|last time|once|usually|remains)\b|\bN\b/;
+  /#|\b(?:some|half|part|most|rest|third|quarter|drizzled|brushed|spread|think|maybe|perhaps|not sure|unsure|suppose|probably|guess|should|could|a bit|little(?! (?:glass|bowl|cup|jar|dish|pot|tin|jug|bottle|beaker|pan))|bits|would|drip|dripped|trickled|otherwise|if|tried|couldnt|didnt|next time|last time|once|usually|remains)\b|\bN\b/;
 
 /** Something was done with it, though. */
 const handled =

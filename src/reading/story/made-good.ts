@@ -14,7 +14,7 @@ import { hush, isPlain, isSum, type Name, rowOf, rowsBefore, rowsOf, type Told, 
 
 /** Words of which one stands in each note that does so. */
 const cues: ReadonlySet<string> = new Set(
-  'missing other last remaining more extra additional another further second should must ought went got ended topped full just gap difference shortfall short grated shredded remelted rebatched back meant supposed wish dreams'.split(
+  'missing other last remaining more extra additional another further second should must ought went got ended topped full just gap difference shortfall short grated shredded remelted rebatched back meant supposed wish dreams slip typo mistake wrong error mistyped misprint whole full rest entire'.split(
     ' ',
   ),
 );
@@ -24,9 +24,9 @@ const some = '(?:(?:of|the|some|my|fresh|plain|more|pure|good) )*';
 const someone = '(?:(?:i|we|just|simply|then|have|had) )*';
 const put = '(?:used|took|put in|put|added|weighed in|weighed|poured in|went for)';
 const onlyHad = [
-  `\\bonly (?:about )?(?<a>#) (?:of )?${some}(?<f>@) (?:(?:left|was|to be had) )*(?:(?:in|at) (?:the|my) [a-z]+|left|there|in stock)?`,
+  `\\bonly (?:about |had |got |found |have )*(?<a>#) (?:of )?${some}(?<f>@) (?:(?:left|was|to be had) )*(?:(?:in|at) (?:the|my) [a-z]+|left|there|in stock)?`,
   `(?<f>@) (?:${vessel} )?(?:(?:was|had|only|just) )*(?:gave|had|held|yielded|contained|(?:empt(?:y|ied)|ended|stopped|finished|gone|ran (?:out|dry|empty)) (?:at|after)) (?:only |just )*(?<a>#)`,
-  `\\bran out of ${some}(?<f>@) (?:at|after) (?<a>#)`,
+  `\\bran out of ${some}(?<f>@) (?:(?:at|after) |(?:when|once|as) (?:(?:the|my|it|scales?|display|tin|bowl|pot|jug|pan|was|were|at|on|said|says|showed|read|stood) )+)(?:only )?(?<a>#)(?: on the scales?)?`,
   `\\b${vessel} of ${some}(?<f>@) (?:(?:was|had|only|just) )*(?:gave|had|held|yielded|contained|(?:empt(?:y|ied)|ended|stopped|ran (?:out|dry|empty)) (?:at|after)) (?:only |just )*(?<a>#)`,
   `\\b(?:there (?:was|were)|i had|we had|i found|i got|found|got) (?:just|only|no more than|barely|merely) (?<a>#) (?:of it )?(?:left )?(?:in|out of|from) (?:the|my) (?<f>@) ${vessel}`,
   `\\b(?:scraped|squeezed|got|shook|poured|scooped) (?:only |just |out )*(?<a>#) (?:of it )?(?:out )?(?:of|from) (?:the|my) (?<f>@) ${vessel}`,
@@ -40,7 +40,8 @@ const filled = [
   `\\b(?:made|make|filled|fill|topped) (?:up )?the ${rest} (?<b>#) (?:of it )?(?:up )?(?:with|from|by|using) ${comes}`,
   `\\bfor the ${rest} (?<b>#) (?:, )?${someone}${put} ${comes}`,
   `\\breplaced the ${rest} (?<b>#) (?:of it )?(?:with|by) ${comes}`,
-  `\\bthe ${rest} (?<b>#) (?:was|were|is|are|came|became) (?:(?:made up|replaced|filled up|taken|with|by|from|out of) )*${comes}`,
+  `\\bthe ${rest} (?<b>#) (?:was|were|is|are|came|became|went|goes) (?:(?:made up|replaced|filled up|taken|with|by|from|out of|in as|as|in with|now) )*${comes}`,
+  `(?<own>#) (?:of )?${some}(?<g>@) (?:(?:went|goes|came|was|is|in|put|poured) )*(?:for|as|to make up) the (?:rest|missing|remainder|other|difference)\\b`,
   `(?<g>@) (?:made up|filled|replaced|stood in for|took the place of) the ${rest} (?<b>#)`,
 ];
 const short = [
@@ -75,6 +76,17 @@ const wished = [
 /** "It was meant to be 300, it turned out as 340 and I left it in", unless the rest was taken out again. */
 const turnedOut = [
   '(?<f>@) (?:was|is|were) (?:meant|supposed|planned|intended|going) to be (?<w>#) (?:[,;–-] )?(?:(?:but|and|it|they|then|in the end) )*(?:turned out|came out|came|ended up|got to|got|went up|became|was) (?:(?:as|at|to|be|a|up|out|in the end) )*(?<c>#)(?!.*\\b(?:back|out again|off again|took|spooned|scooped|removed|until|till)\\b)',
+];
+/** "The lye line is a typing slip. The scale said 96 and the log says 96." */
+const slip =
+  '(?:is |was )?(?:really |clearly |just |simply )?(?:a |an )?(?:typing |copying |writing |pure )?(?:slip|typo|error|mistake|wrong|mistyped|misprint)(?: of the (?:pen|finger|hand))?';
+const line =
+  '(?:(?:line|figure|number|amount|row|entry|weight|value|above|up there|(?:in|of|on) the (?:list|table|card)) )*';
+const truly = '[^#@?]{0,90}?(?<c>#)';
+const slips = [
+  `(?<f>@) ${line}(?:is|was) ${slip}\\b${truly}`,
+  `\\b(?:typo|slip|mistake|error) (?:in|of) the (?<f>@) ${line}${truly}`,
+  `\\bthe (?<w>#) (?:(?:of|for) (?:the )?(?<x>@) )?${line}(?:is|was) ${slip}\\b${truly}`,
 ];
 const inPlace = '(?:in its place|instead|in place of it|to make up for it|for it)';
 
@@ -172,6 +184,30 @@ const shouldBe: Rule = ({ tokens, from }, told) => {
   return value > 0 ? { rows: [{ row, value }], comes: null } : 'unheard';
 };
 
+/** Told in the sentence before its figure. */
+const namesSlip = /\b(?:slip|typo|error|mistake|wrong|mistyped|misprint|says?|said|should)\b/;
+
+/** A figure was copied wrong, and what it was is told, once or again. */
+const slipped: Rule = ({ tokens, from }, told) => {
+  const name = tokens[told('f') >= 0 ? told('f') : told('x')];
+  const rows = isIngredient(name) ? rowsOf(tokens, name, from) : rowsBefore(tokens, from);
+  const at = told('w');
+  const [row, ...more] = rows.filter(
+    ({ figure }) => at < 0 || isSum(weightAt(tokens, figure, figure), weightAt(tokens, at, figure)),
+  );
+  if (rows.length === 0) return null;
+  if (!row || more.length > 0) return 'unheard';
+  const [was, value] = [row.figure, told('c')].map((k) => weightAt(tokens, k, row.figure)) as [number, number];
+  if (!(value > was / farSlip && value < was * farSlip)) return 'unheard';
+  for (let k = told('c') + 1; k < tokens.length && tokens[k]?.t !== 'line'; k++) {
+    const again = weightAt(tokens, k, row.figure);
+    if (!Number.isNaN(again) && !isSum(value, again) && !isSum(was, again)) return 'unheard';
+  }
+  return { rows: [{ row, value }], comes: null };
+};
+/** What was meant, to what was written, at the most. */
+const farSlip = 2;
+
 /** It weighed otherwise, and nobody says what was made of it. */
 const unsure: Rule = (note, told) => {
   const change = shouldBe(note, told);
@@ -197,6 +233,26 @@ const secondLot: Rule = ({ tokens, from }, told) => {
     ],
     comes: null,
   };
+};
+
+/** "Should be 139 g lye. Dissolved the missing 8 g in 20 g water and added it." */
+const missingLot: Rule = (note, told) => {
+  const { tokens, from } = note;
+  const lye = rowOf(tokens, tokens[told('f')], from);
+  if (!lye) return null;
+  const [was, should, more] = [lye.figure, told('w'), told('a')].map((k) => weightAt(tokens, k, lye.figure));
+  return isSum(should ?? 0, was ?? 0, more ?? 0) ? secondLot(note, told) : 'unheard';
+};
+
+/** Somebody else poured so much of it in. */
+const pouredIn: Rule = ({ tokens, from }, told) => {
+  const name = nameAt(tokens, told('f'));
+  const rows = rowsOf(tokens, tokens[told('f')], from);
+  const [had] = rows;
+  if (name?.meaning.kind !== 'fat' || rows.length > 1 || (had && told('more') < 0)) return null;
+  if (!had) return { rows: [], comes: { figure: told('a'), name: told('f') } };
+  const all = weightAt(tokens, had.figure, had.figure) + weightAt(tokens, told('a'), had.figure);
+  return Number.isNaN(all) ? null : { rows: [{ row: had, value: all }], comes: null };
 };
 
 /** What was steeped came out less, and was filled up to the weight of the list with the same. */
@@ -232,6 +288,7 @@ const patterns: readonly (readonly [Rule, string])[] = [
     shouldBe,
     `\\bthe (?<w>#) (?:(?:above|listed|there|up there|in the list|i wrote|i typed) )*(?:for|of|by|beside|behind|next to|at) (?:the )?(?<f>@) (?:(?:above|line|in the list) )*(?:should|must|ought to) (?:be|read|say|have been|have read) (?<c>#)`,
   ],
+  ...slips.map((slip) => [slipped, slip] as const),
   ...wished.map((wish) => [shouldBe, wish] as const),
   ...turnedOut.map(
     (turn) =>
@@ -247,6 +304,14 @@ const patterns: readonly (readonly [Rule, string])[] = [
   ],
   ...lots.map((lot) => [secondLot, lot] as const),
   [
+    missingLot,
+    `\\b(?:should (?:be|have been)|ought to be|must be|says?|said|has) (?:only )?(?<w>#) (?:of )?(?:the )?(?<f>@)[^#@?]{0,80}?\\b(?:dissolved|mixed|stirred|made up|weighed) (?:up )?the (?:missing|lacking|other|remaining) (?<a>#) (?:of it )?(?:in(?:to)?|with) (?<b>#) (?:of )?(?<g>@)(?=[^#@?]{0,30}\\b(?:added|went|poured|stirred|tipped|blended)\\b)${allOfIt}`,
+  ],
+  [
+    pouredIn,
+    `\\b(?:poured|tipped|put|dumped|threw|emptied|sloshed) (?:in )?(?:(?<more>extra|more|additional|another) )?${some}(?<f>@) (?:in(?:to it)? )?[^#@?.]{0,60}?\\b(?:a|one) (?:(?:whole|full|entire) )+(?<a>#) (?:measuring )?(?:beaker|cup|jug|glass|bottle|bowl|jar)\\b`,
+  ],
+  [
     toppedUp,
     `(?:# (?:of )?(?:[a-z]+ )?@ [^?;]{0,80}?)?\\b(?:came to|gave|left|yielded|weighed|was down to|had) (?:only |just )*(?<a>#) (?:, )?[^#@?.]{0,30}\\btopped (?:(?:it|that|up) )*with ${some}(?<g>@) (?:to (?:get|reach|make|have|be at)|up to|to) (?:it |up |to |the |a |full |whole |listed )*(?<c>#)`,
   ],
@@ -261,7 +326,7 @@ const open =
 export const madeGood = (cut: Cut): ReturnType<typeof hearNotes> =>
   hearNotes<Rule>(cut, {
     cues,
-    isWorth: ({ figures }) => figures > 0,
+    isWorth: (sentence) => sentence.figures > 0 || (sentence.names > 0 && namesSlip.test(sentence.text)),
     patterns: () => {
       made ??= patterns.map(([rule, pattern]) => [rule, new RegExp(pattern, 'd')] as const);
       return made;
@@ -297,8 +362,14 @@ function applied(out: Token[], { rows, comes }: Change, { from, to }: Span): Put
   const [weight, name] = [out[comes?.figure ?? -1], out[comes?.name ?? -1]];
   if (comes && isPlain(weight) && name?.t === 'name') {
     texts.push(`${written(weight.quantity)} of ${name.text}`);
-    for (let k = Math.min(comes.figure, comes.name) + 1; k < Math.max(comes.figure, comes.name); k++)
-      out[k] = asFiller(out[k] as Token);
+    const beside = out[comes.figure - 1];
+    // a name far off stands beside its weight now
+    if (beside && comes.name < comes.figure - 1) {
+      out[comes.figure - 1] = { ...name, from: beside.from, to: beside.to };
+      out[comes.name] = asFiller(name);
+    }
+    for (let k = Math.min(comes.figure, comes.name) + 1; k < to; k++)
+      if (!stays(k) && k !== comes.figure - 1) out[k] = asFiller(out[k] as Token);
   }
   return { text: `I took ${texts.join(', and ')}, as the post says.`, gone, from, to, settles: true };
 }

@@ -161,7 +161,10 @@ export function partOfIt(
     const [first] = parts;
     if (!first || ++count > mostParts || isAny(tokens, sentence.from, sentence.to, (one) => isRole(one, 'after')))
       return;
-    const isOfPack = isAny(tokens, sentence.from, first.at, (one) => pack.test(spoken(one)));
+    // "half the lye tub"
+    const isOfPack =
+      isAny(tokens, sentence.from, first.at, (one) => pack.test(spoken(one))) ||
+      (isIngredient(tokens[first.ofAt]) && pack.test(spoken(tokens[first.ofAt + 1])));
     const tale = `${sentence.text} ${sentences[k + 1]?.text ?? ''}`;
     const goesIn = first.way === 'in' && restIn.test(tale) && !restAway.test(tale);
     const isOther = first.way === 'in' && elsewhen.test(sentence.text);

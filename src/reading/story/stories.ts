@@ -12,10 +12,12 @@ import { inTwice } from './in-twice.ts';
 import { leftStanding } from './left-standing.ts';
 import { madeGood } from './made-good.ts';
 import { notOfPot } from './not-of-pot.ts';
+import { otherAlkali } from './other-alkali.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { weighedAgain } from './weighed-again.ts';
 import { wentInLess } from './went-in.ts';
+import { withVessel } from './with-vessel.ts';
 
 /** A post of more tokens is no story around one list; each name of a story is looked up among all its rows. */
 const longestStory = 1500;
@@ -36,7 +38,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   }
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(tokens))))))));
   const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
-  const another = anotherFat(cutOf(countedIn(cutOf(broken.tokens))));
+  const alkali = otherAlkali(cutOf(broken.tokens));
+  const tared = withVessel(cutOf(alkali.tokens));
+  const another = anotherFat(cutOf(countedIn(cutOf(tared.tokens))));
   const exchange = inExchange(cutOf(another.tokens));
   const standing = leftStanding(cutOf(exchange.tokens));
   const twice = inTwice(cutOf(standing.tokens));
@@ -45,7 +49,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   return {
     tokens: rested.tokens,
     listed: good.tokens,
-    told: [beside, broken, another, exchange, standing, twice, good, rested].flatMap(({ told }) => told),
-    unheard: broken.unheard ?? another.unheard ?? exchange.unheard ?? twice.unheard ?? good.unheard,
+    told: [beside, broken, alkali, tared, another, exchange, standing, twice, good, rested].flatMap(({ told }) => told),
+    unheard: broken.unheard ?? tared.unheard ?? another.unheard ?? exchange.unheard ?? twice.unheard ?? good.unheard,
   };
 }

@@ -63,9 +63,12 @@ function listedAt(tokens: readonly Token[], k: number): number {
     at = isMark(tokens[at + 1], ')') ? at + 2 : k + 1;
   }
   while (isMark(tokens[at], '-–—.')) at++;
-  return at > k + 1 && massOf(tokens[at]) ? at : -1;
+  if (at > k + 1 && massOf(tokens[at])) return at;
+  // "lard, 20 oz" alone in its line
+  return isMark(tokens[k + 1], ',') && massOf(tokens[k + 2]) && isLineEnd(tokens[k + 3]) ? k + 2 : -1;
 }
 
+const isLineEnd = (token: Token | undefined): boolean => token === undefined || token.t === 'line';
 const isWordOrName = (token: Token | undefined): boolean => token?.t === 'word' || token?.t === 'name';
 
 /** What is weighed before token `end`. */

@@ -501,6 +501,8 @@ function applyChange(post: Post, change: Change, k: number): void {
   if (change.kind === 'out') {
     const [first] = had;
     if (!first) return;
+    // "too soft, so I've dropped the water since": less of it
+    if (first.thing.named.meaning.kind === 'water' && /\b(?:drop(?:ped)?|cut) /.test(sentence.text)) return;
     // "forgot the castor, 40 g": not weighed before, and weighed now
     if (change.gone !== null && !isNone && had.some((one) => one.thing === it?.thing)) return;
     for (const one of had) drop(post, one);

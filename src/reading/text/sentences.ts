@@ -131,13 +131,13 @@ const closing: ReadonlySet<string> = new Set(['.', '!', '?', ';', ')', ']']);
 
 const isCapital = (prim: Prim | undefined): boolean => /^\p{Lu}/u.test(prim?.raw ?? '');
 
-/** "No. 30", "rev. B", with its full stop at `k`. */
+/** "No. 30", "rev. B", "exp. A", with its full stop at `k`. */
 const isNumbering = (tokens: readonly Token[], k: number): boolean => {
   const [no, figure] = [tokens[k - 1], tokens[k + 1]];
   return (
     (no?.t === 'word' || no?.t === 'name') &&
-    ((/^(?:no|nos|nr|rev|ver)$/i.test(no.text) && figure?.t === 'quantity' && figure.quantity.dim === 'bare') ||
-      (/^(?:rev|ver)$/i.test(no.text) && figure?.t === 'word' && figure.text.length === 1))
+    ((/^(?:no|nos|nr|rev|ver|exp)$/i.test(no.text) && figure?.t === 'quantity' && figure.quantity.dim === 'bare') ||
+      (/^(?:rev|ver|exp)$/i.test(no.text) && figure?.t === 'word' && figure.text.length === 1))
   );
 };
 
@@ -158,7 +158,11 @@ function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin
   // "typo!!"
   if (token.t === 'sign' && next.t === 'sign' && token.text === next.text && /[!?]/.test(token.text)) return false;
   // "no. 30 had 130"
-  if (token.t === 'sign') return closing.has(token.text) && !(token.text === '.' && isNumbering(tokens, k));
+  if (token.t === 'sign') {
+    // "in the end!!"
+    const goesOn = /^[!?]$/.test(token.text) && next.t === 'sign' && /^[!?]$/.test(next.text);
+    return closing.has(token.text) && !goesOn && !(token.text === '.' && isNumbering(tokens, k));
+  }
   return (
     token.t === 'quantity' && isDotted(token.quantity.text) && (isCapital(prims[next.from]) || next.t === 'quantity')
   );

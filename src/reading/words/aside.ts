@@ -320,6 +320,8 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
 /** Groups of digits of a telephone number, at the most; digits, at the least. */
 const mostGroups = 6;
 const leastDigits = 7;
+/** Words from one that announces it, at the most. */
+const announcedBefore = 5;
 
 /** Seven or more digits in groups, or any group after a word that announces a telephone number. */
 function telephone(prims: readonly Prim[], i: number): Aside | null {
@@ -351,10 +353,16 @@ function telephone(prims: readonly Prim[], i: number): Aside | null {
   }
   while (end > start && !isNumber(prims[end - 1])) end--;
   const first = prims[start]?.text ?? '';
-  const announced =
-    prims[i - 1]?.kind === 'word' &&
-    /^(call|text|tel|phone|ring|whatsapp|mobile|cell|number|on|me)$/.test(prims[i - 1]?.text ?? '');
   const last = prims[end - 1]?.text ?? '';
+  const announced =
+    (prims[i - 1]?.kind === 'word' &&
+      /^(call|text|tel|phone|ring|whatsapp|mobile|cell|number|on|me)$/.test(prims[i - 1]?.text ?? '')) ||
+    // "phone for the key 555 0142"
+    (/^\d{3,4}$/.test(first) &&
+      /^\d{4}$/.test(last) &&
+      prims
+        .slice(Math.max(0, i - announcedBefore), i)
+        .some(({ text }) => /^(?:call|tel|phone|ring|mobile)$/.test(text)));
   const shaped =
     (groups >= 2 && (first.startsWith('0') || is(prims[i], '+') || is(prims[i], '('))) ||
     (groups >= 2 && dashes >= 1 && /^\d{3}$/.test(first) && /^\d{4}$/.test(last)) ||

@@ -1,0 +1,272 @@
+/** The sentences that tell so beside a whole list (`beside-pot.ts`), and what would make something else of each. */
+import { packed } from '../columns/columns.ts';
+import { otherUse } from '../figures/other-use.ts';
+import type { Sentence } from '../text/sentences.ts';
+import { isAny, isIngredient, isMeasured, spoken } from '../words/token-is.ts';
+import type { Token } from '../words/tokens.ts';
+import { rowsBefore } from './tale.ts';
+
+/** Rows of fats outside of a sentence without which there is no list. */
+export const leastFats = 2;
+
+/** "Two yoghurt cups" name a vessel, and "two cups of yoghurt" none. */
+export const isStuff = (token: Token, k: number, tokens: readonly Token[]): boolean =>
+  isIngredient(token) &&
+  !(
+    /^(?:cups?|cartons?|pots?|tubs?|tins?|mou?lds?|jars?|box(?:es)?|tubes?|cans?|bottles?|trays?|dish(?:es)?)$/.test(
+      spoken(tokens[k + 1]),
+    ) && spoken(tokens[k + 2]) !== 'of'
+  );
+
+/** Words of which one stands in each such sentence. */
+export const cues: ReadonlySet<string> = new Set(
+  'bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed'.split(
+    ' ',
+  ),
+);
+
+const relative =
+  '(?:sister|brother|mother|mum|mom|dad|father|aunt|auntie|uncle|gran|granny|grandma|grandmother|neighbou?r|friend|colleague|cousin|teacher|daughter|son|husband|wife|partner|barber|woman|man|lady|girl|guy|bloke|chap|soaper|somebody|someone)';
+const vessel =
+  '(?:jars?|tubs?|tins?|bottles?|bags?|box(?:es)?|cans?|canister|cupboard|blocks?|packets?|pantry|fridge|larder|drum|bucket)';
+
+export interface Rule {
+  readonly reason: string;
+  readonly tells: RegExp;
+  /** What would make something else of it. */
+  readonly unless: RegExp;
+  /** No ingredient is named there. */
+  readonly nameless?: true;
+  /** What the next sentence says. */
+  readonly next?: RegExp;
+  /** The alkali is weighed elsewhere, too: where it is asked for, a size may be meant for the batch. */
+  readonly whole?: true;
+  /** It tells of a change, which is none of this pot. */
+  readonly settles?: true;
+  /** What would make something else of it, behind what tells so. */
+  readonly unlessBehind?: RegExp;
+  /** What is asked about then. */
+  readonly unlessAsked?: RegExp;
+  /** What stands before it in its sentence is of something else. */
+  readonly behind?: true;
+  /** By what stands around it, too. */
+  readonly holds?: (place: Place) => boolean;
+}
+
+interface Place {
+  readonly tokens: readonly Token[];
+  readonly sentences: readonly Sentence[];
+  readonly k: number;
+}
+
+const stuff = '(?:balm|salve|lotion|ointment|candles?|body butter|hand cream|polish|scrub|melts|bath bombs?)';
+const batch = '(?:version|batch|one|loaf|run|try|attempt|recipe|pot|go)';
+/** It may be so in this pot, too. */
+const likewise =
+  /\?|\b(?:same (?:as|again|for|here|now|with)|again|still|this (?:time|one|batch|loaf|pot|soap)|now|today|so (?:i|we)|so (?:did|do|does|have|has) (?:i|we|mine|this)|me too|kept (?:that|it)|did it the same|as (?:then|before)|like (?:this|now|that)|instead|since|too(?= [.,;!]|$| $)|as well|also|therefore)\b/;
+const ofOther =
+  /\b(?:first|last|previous|earlier|old|older|before(?! (?:i|we|it|they|you|pouring|cutting)\b)|both|hers|his|theirs|her|she|he|they|other)\b/;
+
+/** A batch by its number or letter: "entry 4", "exp. B". */
+const numbered =
+  /\b(entry|batch|run|try|attempt|version|v|exp|experiment|loaf|soap|recipe|no|nr)(?: (?:no|nr|number))? (?:[.] |# )?(#|[a-f])(?= |$)/g;
+
+/** What a sentence calls a batch by its first label: a kind of label, and a number. */
+function labelOf({ tokens, sentences }: Place, k: number): readonly [string, number] | null {
+  const sentence = sentences[k];
+  if (!sentence) return null;
+  for (const match of sentence.text.matchAll(numbered)) {
+    const [, of = '', name = ''] = match;
+    const kind = /^(?:v|exp)/.test(of) ? of.charAt(0) : 'no';
+    if (name !== '#') return [kind, name.charCodeAt(0) - 96];
+    const token = tokens[sentence.tokenAt(match.index + match[0].length - 1)];
+    if (token?.t === 'quantity' && token.quantity.dim === 'bare') return [kind, token.quantity.value];
+  }
+  return null;
+}
+
+/** The title gives this batch a number, and the sentence tells of one that was before it. */
+function isEarlier(place: Place): boolean {
+  const { tokens, sentences, k } = place;
+  const title = sentences.findIndex((one, at) => one.paragraph === 0 && labelOf(place, at) !== null);
+  if (title < 0 || title >= k || isAny(tokens, 0, sentences[title]?.to ?? 0, (_, at) => isRow(tokens, at)))
+    return false;
+  const [own, other] = [labelOf(place, title), labelOf(place, k)];
+  return own !== null && other !== null && own[0] === other[0] && other[1] < own[1];
+}
+const isRow = (tokens: readonly Token[], k: number): boolean =>
+  isIngredient(tokens[k]) && [tokens[k - 1], tokens[k + 1]].some(isMeasured);
+
+/** "2 milk" has its figure in its name. */
+const holdsFigure = (token: Token): boolean => token.t === 'name' && /\d/.test(token.text);
+
+/** Every name in it is that of a vessel, and no figure weighs anything: "moulds = margarine tubs". */
+const isOfVessels = ({ tokens, sentences, k }: Place): boolean => {
+  const { from, to } = sentences[k] ?? { from: 0, to: 0 };
+  return (
+    isAny(tokens, from, to, isIngredient) &&
+    !isAny(
+      tokens,
+      from,
+      to,
+      (one, at) => isStuff(one, at, tokens) || (isMeasured(one) && one.quantity.dim === 'mass') || holdsFigure(one),
+    )
+  );
+};
+
+/** The list stands before it. */
+const isBehindList = ({ tokens, sentences, k }: Place): boolean =>
+  rowsBefore(tokens, sentences[k]?.from ?? 0).length > leastFats;
+
+export const makeRules = (): readonly Rule[] => [
+  {
+    reason: packed,
+    tells:
+      /\b(?:mou?lds?|mou?lded in|(?:poured|went|filled|ladled|spooned|glopped|scooped|cut|set) (?:it |them |that |all )*(?:in|into|out of) (?:the|a|an|my|our|old|some|two|three|four|six|eight|#|@)|filled|lined)\b/,
+    behind: true,
+    unless: /\?|\b(?:from|instead|melted|weighed|added|empty|emptied|used up|last of|rest of)\b/,
+    holds: isOfVessels,
+  },
+  {
+    reason: 'what the label says',
+    tells: /^(?:the |on the |for the )?(?:inci|label)(?: (?:list|label|names?|says|reads|text))* ?[:=]/,
+    behind: true,
+    unless: /[?#]/,
+  },
+  {
+    reason: 'what came out of the mould',
+    tells:
+      /\b(?:left ?overs?|scraps|trimmings|shavings|off ?cuts|ends|crumbs) (?:of (?:it|them|the loaf) )?[:=,-]|\b(?:left ?over|spare|extra|excess|surplus|remaining) (?:batter|soap|dough|paste)\b|\b(?:rest|remainder|remains|what (?:was|is) left|last bit|left over|bit|ladle|cup) of the (?:batter|soap|dough|paste)\b/,
+    behind: true,
+    unless: /\?|\b(?:want|need|should|shall|would|short|instead|put back|stirred in|threw away|lye|fats?|oils?)\b/,
+    nameless: true,
+  },
+  {
+    reason: otherUse,
+    tells: new RegExp(
+      `^(?:for|from) (?:the|my|a|some) (?:[a-z]+ )?${stuff} (?:(?:i|we) )?|\\b(?:made|poured|cooked|did) (?:(?:some|a few|two|three|#|…) )?(?:[a-z]+ )?${stuff}\\b[^?]*\\b(?:rest|remains|what was left) of the @|\\b(?:made|cooked|did|poured) (?:a |some |one )?(?:batch|pot|tin|jar|lot|bit) of (?:[a-z]+ )?${stuff}\\b|\\b(?:recipe|one) (?:on|from) the (?:next|other|facing|same|back) (?:page|side|card|leaf) (?:takes|has|uses|needs|calls for|wants)\\b`,
+    ),
+    behind: true,
+    unless:
+      /\?|\b(?:ladled|scooped|out of (?:it|the|that|this)|from the (?:mix|melt|pot|batch|batter|oils|soap)|of that|stirred (?:it|that) in|into the soap|to the soap|in the soap|both|back|same pot|poured (?:it|that) in|instead|lye)\b/,
+  },
+  {
+    reason: 'of another recipe',
+    tells:
+      /\b(?:version|variant|recipe|one) (?:is |stands )?(?:on|at|over) the (?:back|reverse|next|other|facing)\b(?=[^?]*#)/,
+    behind: true,
+    unless: /\?|\b(?:instead|this (?:one|time)|i (?:only |just )?(?:did|made|used|took)|today)\b/,
+    holds: isBehindList,
+  },
+  {
+    reason: 'how much a wash takes',
+    tells:
+      /\b(?:grate|grated|shave|shaved) # (?:of (?:it|this|that|the (?:soap|bar)|a bar) )?(?:in|into|with|and) (?:# |hot |warm |boiling )/,
+    behind: true,
+    unless: /\?|\b(?:lye|then add|oils?|fats?|beeswax)\b/,
+  },
+  {
+    reason: 'of another batch',
+    tells: new RegExp(
+      `\\b(?:the|my|our) (?:very )?(?:first|last|previous|earlier|old|older|1st) ${batch} (?:(?:i|we) (?:ever )?(?:made|did|tried) )?(?:had|was|used|took|contained|got|came|went|made|gave)\\b|\\b(?:the|my|our) ${batch} before (?:this (?:one )?|that (?:one )?|it )?(?:had|was|used|took|contained|got)\\b`,
+    ),
+    behind: true,
+    unless: /\?/,
+    unlessBehind: likewise,
+    unlessAsked: ofOther,
+    settles: true,
+  },
+  {
+    reason: 'of another batch',
+    tells:
+      /(?:^|[:,;] )(?:and )?(?:entry|batch|run|try|attempt|version|v|exp|experiment|loaf|soap|recipe|no|nr)(?: (?:no|nr|number))? (?:[.] |# )?(?:#|[a-f]) (?:(?:was|had|used|took|contained|got|came|went|set|has|is|overheated|turned|never|(?:i|we) (?:never|never even)) )/,
+    behind: true,
+    unless: /\?/,
+    unlessBehind: likewise,
+    unlessAsked: ofOther,
+    holds: isEarlier,
+    settles: true,
+  },
+  {
+    reason: 'of another recipe',
+    tells:
+      /\b(?:the|a) (?:shop|bought|store|supermarket|commercial|factory|market) (?:bought )?(?:version|one|kind|sort|bar|soap|stuff) (?:is|was|has|had|contains|uses)\b/,
+    behind: true,
+    unless: /\?/,
+    unlessBehind: likewise,
+    settles: true,
+  },
+  {
+    reason: 'of another recipe',
+    tells: new RegExp(
+      `^(?:but |and |now )?(?:my|our|the|a) (?:[a-z]+ ){0,2}${relative}(?: ?'? ?s)? (?:recipe|version|one) (?:takes|took|uses|used|has|had|wants|calls for)\\b|^(?:but |and |now )?(?:(?:a|an|my|the|our|some|one) )?(?:[a-z]+ ){0,2}${relative}(?: (?:from|in|at) (?:the )?[a-z]+| (?!who\\b|and\\b|that\\b)[a-z]+)? (?:(?:always|usually|just|simply) )*(?:takes|uses|puts|adds|pours|has) [^?.]{0,40} (?:in|to|into|with) (?:hers|his|theirs)\\b|^(?:some|many|most|other) (?:people|soapers|makers|folks?|recipes|books?) (?:(?:also|even|just|like to) )*(?:swap|use|add|leave|put|take|replace|do|skip|say|have)\\b|\\b(?:years?|months?) ago (?:i|we) (?:made|did|cooked) (?:one|some|an?|a (?:batch|loaf|pot)) (?:with|of|from)\\b`,
+    ),
+    behind: true,
+    unless: /\?/,
+    unlessBehind: likewise,
+    unlessAsked: ofOther,
+    holds: isBehindList,
+    settles: true,
+  },
+  {
+    reason: 'of another recipe',
+    tells: new RegExp(
+      `^(?:but |and |now )?(?:a|an|my|the|our|some|one) (?:[a-z]+ ){0,2}${relative} (?:(?:always|usually|just|simply) )*(?:makes|does|did|made|cooks) (?:hers|his|theirs) (?:with|from|of|out of)\\b`,
+    ),
+    behind: true,
+    unless: /\?/,
+    unlessBehind: likewise,
+    unlessAsked: ofOther,
+    settles: true,
+  },
+  {
+    reason: 'what a bar weighs',
+    tells:
+      /\b(?:bars?|pieces?|pucks?|rounds?|ones|cubes?|hearts?|squares?|slices?)\b[^?]*(?:\b(?:at|of|about|only|just|weigh|weighs|weighed) #|: #)|# (?:wet|fresh|when poured|when cut)\b|\bwhen (?:poured|cut|fresh|wet) they (?:were|weighed|had) #/,
+    unless:
+      /\?|\b(?:want(?! to (?:label|sell|wrap|weigh|know))|need|should|shall|would|aim|plan|add|added|put|more|extra|instead|from|out of|total|altogether|in all|fats?|oils?|lye|batch|recipe|each bar (?:has|holds|contains)|scale|short|not|missing)\b/,
+    nameless: true,
+    whole: true,
+  },
+  {
+    reason: packed,
+    tells: /\bmou?lds?\b[^?]*\b(?:holds?|held|takes?|took|made for|fits?|is for|are for)\b[^?#]{0,20}#/,
+    unless:
+      /\?|\b(?:want|need|should|shall|would|scale|resize|adjust|add|added|more|instead|oils?|fats?|lye|recipe|half|double|doubled|times)\b/,
+    nameless: true,
+    whole: true,
+  },
+  {
+    reason: 'what is left of a pack',
+    tells: new RegExp(
+      `\\b(?:(?:theres|there is|there are|i have|ive|ive got|i still have|still|left in|left over|leftover|remains?|remaining)\\b[^?]*#[^?]*\\b${vessel}|${vessel}[^?#]{0,14}# )(?=.*\\b(?:mini batch|leftovers|for the next|next (?:one|batch|month|time|week)|salad|cooking|frying|another (?:soap|batch|day|time|one)|weekend|later|some day|order more)\\b)`,
+    ),
+    unless:
+      /\?|\b(?:only|just|so (?:i|we) (?:used|use|took|take|put)|short|instead|poured|put in|added|went in|weighed|was|were|had|(?:into|in) (?:it|this|the (?:pot|soap|mix)))\b/,
+    whole: true,
+  },
+  {
+    reason: otherUse,
+    tells:
+      /\b(?:in (?:one|another|the other|a separate|a second|the second|the small|a small)(?: (?:pot|pan|bowl|saucepan))?|(?:the|my) (?:other|second|small) (?:pot|pan|bowl|saucepan) (?:had|has|held|got)|separately|on the side)\b(?=.*\b(?:balm|salve|lotion|ointment|candles?|body butter|hand cream|lip balm|polish)\b)/,
+    unless:
+      /\?|\b(?:ladled|scooped|out of (?:it|the|that)|from the (?:mix|melt|pot|batch)|of that|stirred (?:it|that|in)|into the soap|to the soap|in the soap|both|back|same pot|poured (?:it|that) in)\b/,
+  },
+  {
+    reason: 'said by somebody else',
+    tells: new RegExp(
+      `^(?:but |and |now )?(?:a|an|my|the|our|some|one) (?:[a-z]+ ){0,2}${relative}(?: (?:(?:i|we) know|of mine|at work|next door|from [a-z]+|in [a-z]+))* (?:(?:always|usually|just|simply|also) )*(?:leaves|takes|uses|does|makes|swaps|replaces|puts|adds|drops|skips|prefers|works|has|thinks|did|made)\\b`,
+    ),
+    unless:
+      /\?|\b(?:same as|like (?:me|mine|us)|(?:in|to|into|from) (?:my|our|the|this) (?:pot|soap|jug|mix|bowl|batch|lye|oils)|before (?:i|we)|so (?:i|we)|me too|(?:i|we) (?:too|also|did the same)|(?:her|his|their) recipe)\b/,
+    next: /^(?:but |so |and |well , |as for me , )*(?:(?:mine|ours) (?:stays|stayed|is|was|has been)(?: (?:exactly|just))* (?:as|like) (?:written|it (?:is|stands)|listed|above|the list|in the list)|(?:i|we) (?:(?:have|always|just|myself) )*(?:kept|keep|stuck|stick|stayed|stay|went|go|left|held) (?:it )?(?:to|with|by|as) (?:(?:the|my|what|is|it|was) )*(?:list|recipe|above|written|listed|plan|one above)|(?:i|we) (?:didnt|did not|dont|do not|never do|never did|wouldnt|havent)(?= [.,;!]|$| $))/,
+    settles: true,
+  },
+  {
+    reason: 'of another batch',
+    tells:
+      /\b(?:last (?:year|spring|summer|autumn|winter|christmas)|years ago|back then|two years ago|the year before)\b[^?]{0,12}\b(?:i|we) (?:made|did|cooked|had)\b[^?]*\b(?:nothing (?:else|but)|only|alone|pure|plain|no other|came out|turned out)\b/,
+    unless: /\?|\b(?:same|again|as now|as today|like now|this recipe|this one|still|since then|ever since)\b/,
+    settles: true,
+  },
+];

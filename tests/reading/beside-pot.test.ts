@@ -1,0 +1,135 @@
+// What is written around a whole list and is of nothing in the pot, and what looks like it and is.
+import { describe, expect, test } from 'vitest';
+import { potOf } from './pot.ts';
+
+const asListed = {
+  'olive-oil-virgin': 480,
+  'coconut-oil': 240,
+  'palm-oil': 220,
+  'castor-oil': 60,
+  naoh: 138,
+  water: 310,
+};
+const list = 'olive 480 g\ncoconut 240 g\npalm 220 g\ncastor 60 g\nNaOH 138 g\nwater 310 g';
+const bare =
+  'Stearic acid 210\nTallow 140\nCoconut 90\nCastor 40\nKOH 84\nNaOH 13\nWater 210\n\nAll in grams. It melts at 70 C in a double boiler.';
+const noted = (note: string, title = 'Kitchen bar') => potOf(`${title}\n\n${list}\n\n${note}\n\nIs the lye right?`);
+
+describe('vessels that are called after food', () => {
+  test.each([
+    'Moulds = margarine tubs (6).',
+    'Mould: an old butter dish and three yoghurt pots.',
+    'Poured it in old yoghurt cups, 9 of them, 150 ml.',
+    'Went into the lard tin, lined with a bread bag.',
+    'Leftovers: 70 g in an egg cup.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: asListed, doubts: [] }));
+
+  test.each([
+    'The margarine tub went in too, all of it.',
+    'Mould: the butter tub, with 60 g of butter melted in.',
+    'An egg cup of avocado oil went in as well.',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+
+  test('a cup is no unit of a list without one', () => {
+    const text = `Paste\n\nolive 480\ncoconut 240\nNaOH 104 g\nwater 210 g\n\nLeft over: 40 g in an egg cup.\n\nIs the lye right?`;
+    expect(potOf(text).grams).toMatchObject({ 'olive-oil-virgin': 480, 'coconut-oil': 240 });
+  });
+});
+
+describe('what was over, what a label says, what another page has, other pots', () => {
+  test.each([
+    'The leftover batter, about 90 g, went into a heart for the children.',
+    'What was left of the batter (a cupful) filled two cupcake cases.',
+    'INCI label: Sodium Olivate, Sodium Cocoate, Aqua.',
+    'For the lip balm I used beeswax 25 g, almond 70 g and shea 25 g, that was a separate pan.',
+    'On the same day I made a pot of lip balm, 40 g beeswax in it.',
+    'The goat milk version is on the back, with 200 g milk for the water.',
+    'Grate 120 g into 1 l hot water for laundry gel.',
+    'Oils 45, lye 38, room 19.',
+    'Left out in the shed overnight, 8 C.',
+    'wed = Ada brings the scale (5kg x 1g), thu = labels.',
+    'New scale, 0.1 g, 3 kg max.',
+    'Phone for the key 555 0142.',
+    'Scaled it on the postal scale.',
+    'I weighed each one twice.',
+    'I sort of guessed the lye, with a bit of cushion.',
+    'Colour: one part titanium, two parts charcoal.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: asListed, doubts: [] }));
+
+  test.each([
+    'Leftovers: none, except 60 g of the coconut that never went in.',
+    'For the lip balm I took 50 g of the coconut out of this, so it is less.',
+    'Scaled it by 1.5.',
+    'Put each one in twice.',
+    'Guessed the lye after the scale died.',
+    'Lost 30 g of the coconut to the floor.',
+    'Coconut: only got 180 g out of the jar.',
+    'The scale (5 kg x 5 g) jumped while I weighed the lye.',
+    'The cup was on the scale with the lye.',
+    'I doubled the lye only.',
+    'Lye amount was a guess, the scale was broken.',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+
+  test('no superfat tricks is no superfat of none', () => {
+    const text = `Bar\n\n${list.replace('138 g', '?')}\nsuperfat 6 %\n\nNo superfat tricks, no extras.\n\nHow much NaOH?`;
+    expect(potOf(text).doubts).toEqual([]);
+  });
+});
+
+describe('other batches and the recipes of others', () => {
+  test.each([
+    'My first version had no castor and was low on foam.',
+    'The batch before this one had 40 g more water and took ages.',
+    'The one before this was too soft and had more olive in it.',
+    'My neighbour makes hers with 500 g tallow and 70 g lye, no idea how.',
+    'Aunt Ada uses 20 % lard in hers, madness.',
+    'Some people swap the palm for lard.',
+    'The shop version is lard and coconut, mine is not.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: asListed, doubts: [] }));
+
+  test.each([
+    ['Log, batch 4', 'Earlier in this log: batch 1 was a plain lard loaf (good), batch 2 had honey (too hot).'],
+    ['Soap book, experiment B', 'Exp. A had sunflower and 210 g water; otherwise the same procedure.'],
+    ['Soap book, experiment C', 'Exp. B took 150 g of lye.'],
+  ])('%s: %s', (title, note) => expect(noted(note, title)).toEqual({ grams: asListed, doubts: [] }));
+
+  test.each([
+    'My last batch had 40 g less lye, and so has this one.',
+    'My neighbour makes hers with lard in place of the palm and I did too.',
+    'My friend puts 60 g of lard in hers and so did I.',
+    'The previous batch was with 200 g coconut, and I did it the same way today.',
+    'The batch before had the full coconut, this one has 50 g less.',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+
+  test('what stands before it in one breath is of the list', () => {
+    const text =
+      'final: 350 g coconut, 450 g olive, 200 g palm. lye 146 g, water 310 g. my old one had 155 g lye but with more coconut. is the 146 right?';
+    expect(potOf(text)).toMatchObject({ grams: { 'coconut-oil': 350, naoh: 146, water: 310 }, doubts: [] });
+  });
+});
+
+describe('figures of talk below a list that has no units', () => {
+  test.each([
+    'Tested on 4 beards and 1 pair of legs.',
+    'Hand-wash score from five people 7, 8, 6, 8, 5.',
+    'gardner next door wants 5',
+    'Gloves 2 pairs, goggles 2, kids 0.',
+  ])('%s', (note) => {
+    const { grams, doubts } = potOf(`Shave soap\n\n${bare}\n\n${note}\n\nToo strong on the lyes?`);
+    expect({ grams, doubts }).toMatchObject({ grams: { 'stearic-acid': 210, koh: 84, naoh: 13 }, doubts: [] });
+  });
+
+  test('a title calls the soap after what the list has by full names', () => {
+    const text =
+      'Three Butter Bar\ntotal oils 900 g, in parts:\n\ncocoa butter 1 part\nshea butter 1 part\nolive 4 parts\ncoconut 3 parts\n\nsuperfat 8 %\n\nHow much sodium hydroxide?';
+    expect(potOf(text).doubts).toEqual([]);
+    expect(potOf(text.replace('cocoa butter', 'butter')).doubts).not.toEqual([]);
+  });
+
+  test('the strength that a water makes', () => {
+    const text = (water: number) =>
+      `tallow 540 g, olive 300 g, coconut 200 g\nLye: NaOH 146 g\nWater: 31 % lye conc. = ${water} g\nScent: 3 %\n\nIs the lye right?`;
+    expect(potOf(text(325))).toMatchObject({ grams: { naoh: 146, water: 325 }, doubts: [] });
+    expect(potOf(text(250)).doubts).not.toEqual([]);
+  });
+});

@@ -1,0 +1,78 @@
+// A note below a list that puts a row right: what it comes to where its figures agree, and what stays asked.
+import { describe, expect, test } from 'vitest';
+import { potOf } from './pot.ts';
+
+const base = { 'olive-oil-virgin': 500, 'coconut-oil': 250, 'palm-oil': 200, 'castor-oil': 50, naoh: 139, water: 300 };
+const { 'castor-oil': _castor, ...noCastor } = base;
+const { 'palm-oil': _palm, ...noPalm } = base;
+const doubled = Object.fromEntries(Object.entries(base).map(([id, grams]) => [id, 2 * grams]));
+const list = 'olive 500 g\ncoconut 250 g\npalm 200 g\ncastor 50 g\nNaOH 139 g\nwater 300 g';
+const noted = (note: string, of = list) => potOf(`Sunday soap\n\n${of}\n\n${note}\n\nIs the lye ok?`);
+type Case = [string, Readonly<Record<string, number>>];
+
+describe('read', () => {
+  const sunflower = { ...base, 'olive-oil-virgin': 420, 'sunflower-oil': 80 };
+  const lard = { ...noPalm, lard: 200 };
+  test.each<Case>([
+    ['Ran out of olive at 420 g, so the missing 80 g went in as sunflower.', sunflower],
+    ['Only had 420 g of the olive, the other 80 g is sunflower.', sunflower],
+    ['Ran out of olive when the scale said 420, the missing 80 is sunflower.', sunflower],
+    ['Ran out of olive when the tin was at 420 on the scale, so 80 g of sunflower went in for the rest.', sunflower],
+    ['The lye line is a typing slip. The scale said 136 and the log says 136.', { ...base, naoh: 136 }],
+    ['The NaOH figure is a typo. It was 136 g.', { ...base, naoh: 136 }],
+    ['NB the 139 is a slip of the pen, the scale said 136 and that is what went in.', { ...base, naoh: 136 }],
+    ['Found the castor still in its little cup on the sill in the morning. So it never went in.', noCastor],
+    ['Castor: found it in its jar behind the kettle afterwards, so that one never went in.', noCastor],
+    ['The castor stayed in the glass on the worktop. It is not in the soap.', noCastor],
+    ['no palm in this one!! shop had none, I put the same weight of lard instead.', lard],
+    ['There is no palm in it, I used the same weight of lard.', lard],
+    ['The palm is lard in this batch, gram for gram.', lard],
+    [
+      'NB. 139 is with the cup on the scale, I forgot to tare. Cup alone is 14 g. So real caustic = 125.',
+      { ...base, naoh: 125 },
+    ],
+    ['Forgot to tare: the NaOH figure has the 14 g cup in it, real lye is 125 g.', { ...base, naoh: 125 }],
+    ['What I did: everything on the card twice over, in one pot, so double of each line.', doubled],
+    ['All lines times two went into the pot.', doubled],
+    ['The children poured sunflower oil in, a whole 100 g measuring beaker.', { ...base, 'sunflower-oil': 100 }],
+    ['The children poured extra olive oil in, a whole 100 g measuring beaker.', { ...base, 'olive-oil-virgin': 600 }],
+  ])('%s', (note, grams) => expect(noted(note)).toEqual({ grams, doubts: [] }));
+
+  test.each([
+    'Line 4 says NaOH out of habit. I have checked the bag in the shed: KOH flakes, 90 %. Only the name is wrong.',
+    'The list says NaOH but it was KOH of 90 %.',
+    'Sorry, I wrote NaOH, I used KOH, the bag says 90 %.',
+  ])('%s', (note) => {
+    const { naoh, ...rest } = base;
+    expect(noted(note)).toEqual({ grams: { ...rest, koh: naoh }, doubts: [] });
+  });
+
+  test('a second lot that makes up what was missing', () => {
+    const note = 'The sheet says 139 g of lye, so I dissolved the missing 8 g in 20 g of water and added it.';
+    expect(noted(note, list.replace('139', '131'))).toEqual({ grams: { ...base, water: 320 }, doubts: [] });
+  });
+
+  test('the water was dropped is no water left out', () =>
+    expect(noted('The first run was a bit soft so I have dropped the water since.')).toEqual({
+      grams: base,
+      doubts: [],
+    }));
+});
+
+describe('asked about', () => {
+  test.each([
+    'Ran out of olive at 420 g, so the missing 60 g went in as sunflower.',
+    'The lye line is a typing slip, sorry.',
+    'The lye line is a slip. The scale said 136 and the log says 133.',
+    'Found some of the castor still in its glass, so not all of it went in.',
+    '139 is with the cup on the scale. Cup on its own is 14 g. So real caustic = 120.',
+    'The NaOH was weighed with the plastic cup on the scale.',
+    'Doubled the oils only.',
+    'The list says NaOH but it was 120 g of KOH.',
+    'The sheet says 149 g of lye, so I dissolved the missing 8 g in 20 g of water and added it.',
+    'The children poured extra olive oil in, no idea how much.',
+    'I put 30 g more lye in than it says.',
+    'Half of the lye did not dissolve and I sieved it out.',
+    'The tub says KOH on the back, I only saw it now.',
+  ])('%s', (note) => expect(noted(note).doubts).not.toEqual([]));
+});
