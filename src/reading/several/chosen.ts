@@ -27,13 +27,17 @@ function only(count: number, chosen: ReadonlySet<number>, refused: ReadonlySet<n
 
 /** It asks about some recipe, and nobody knows which: "check my gf her one". */
 const isUnheard = (post: string, { act, mentions, from, to }: Said, all: readonly Called[]): boolean =>
-  act === 'choose' && mentions.length === 0 && from >= (all[0]?.last ?? 0) && calls.test(post.slice(from, to));
+  act === 'choose' && mentions.length === 0 && from >= (all[0]?.last ?? 0) && calls().test(post.slice(from, to));
 const whose =
   /(?:^|[.?!;\n]\s*)(?:(?:so|and|but|ok|now) )*(?:which|whose|who)(?:['’]?s| is| one| recipe| of| batch)\b|\bwhat(?:['’]?s| is) the difference\b/i;
-const calls = new RegExp(
-  `(?<!\\p{L})(?:hers|his|theirs|mine|ours|(?:my|our|her|his|their|the) [\\p{L}\\d]+ ${noun}|(?:my|our) \\p{L}+['’]?s(?!\\p{L})|\\p{L}+['’]s (?:lye|${noun}))`,
-  'iu',
-);
+let calling: RegExp | null = null;
+const calls = (): RegExp => {
+  calling ??= new RegExp(
+    `(?<!\\p{L})(?:hers|his|theirs|mine|ours|(?:my|our|her|his|their|the) [\\p{L}\\d]+ ${noun}|(?:my|our) \\p{L}+['’]?s(?!\\p{L})|\\p{L}+['’]s (?:lye|${noun}))`,
+    'iu',
+  );
+  return calling;
+};
 
 /**
  * The recipe that all of the post's questions are about; null where it tells none, or more than one: `open` where it is

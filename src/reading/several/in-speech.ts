@@ -7,18 +7,22 @@ import { most, type Part } from './parted.ts';
 
 const figures =
   /(?<![\p{L}\d.,/])\d+(?:[.,]\d+)?(?: ?(?:k?g|gr|grams?|kilos?|oz|ounces?|lbs?|pounds?|ml))?(?![\p{L}\d%°])(?! ?(?:%|°|recipes?|batches|versions|soaps|bars|of us)(?!\p{L}))/giu;
+let telling: RegExp | null = null;
 /** Between a figure and the next one that is none of its list. */
-const tells = new RegExp(
-  `(?<!\\p{L})(?:is|are|was|were|has|had|have|takes?|took|uses?|used|makes?|made|making|d[io]d|does|says?|said|i|i['’]?m|i['’]?ve|we|me|my|mine|ours?|her|hers|his|she|he|they|theirs?|it|its|now|so|this|that|the (?=\\p{L}+ (?:one|batch|version|recipe))|one|version|batch|recipe|old|new|original|(?:${relations.replaceAll(' ', '|')})['’]?s?)(?!\\p{L})`,
-  'giu',
-);
+const tells = (): RegExp => {
+  telling ??= new RegExp(
+    `(?<!\\p{L})(?:is|are|was|were|has|had|have|takes?|took|uses?|used|makes?|made|making|d[io]d|does|says?|said|i|i['’]?m|i['’]?ve|we|me|my|mine|ours?|her|hers|his|she|he|they|theirs?|it|its|now|so|this|that|the (?=\\p{L}+ (?:one|batch|version|recipe))|one|version|batch|recipe|old|new|original|(?:${relations.replaceAll(' ', '|')})['’]?s?)(?!\\p{L})`,
+    'giu',
+  );
+  return telling;
+};
 const ends = /[.?!;]+(?=\s|$)|\n/g;
-const alkali = /(?<!\p{L})(?:lye|naoh|koh|caustic|hydroxide)(?!\p{L})/iu;
-const lyes = new RegExp(alkali, 'giu');
+const lyes: ReadonlySet<string> = new Set(['lye', 'naoh', 'koh', 'caustic', 'hydroxide']);
 /** Words by which people call a fat: two recipes name some of them twice. */
-const fats = new RegExp(
-  `(?<!\\p{L})(?:${'olive oo evoo pomace coconut coco palm pko pks lard tallow suet dripping ghee castor shea cocoa cacao mango sunflower safflower rapeseed canola almond avocado rice rbo soy soya soybean hemp jojoba babassu grapeseed sesame peanut cottonseed corn linseed flax neem crisco shortening macadamia hazelnut apricot beeswax stearic kokum argan'.replaceAll(' ', '|')})(?!\\p{L})`,
-  'giu',
+const fats: ReadonlySet<string> = new Set(
+  'olive oo evoo pomace coconut coco palm pko pks lard tallow suet dripping ghee castor shea cocoa cacao mango sunflower safflower rapeseed canola almond avocado rice rbo soy soya soybean hemp jojoba babassu grapeseed sesame peanut cottonseed corn linseed flax neem crisco shortening macadamia hazelnut apricot beeswax stearic kokum argan'.split(
+    ' ',
+  ),
 );
 
 interface Row {
@@ -28,7 +32,8 @@ interface Row {
   readonly beside: string[];
 }
 
-const namesOf = (beside: string): readonly string[] => beside.toLowerCase().match(fats) ?? [];
+const wordsOf = (text: string): readonly string[] => text.toLowerCase().split(/[^a-z]+/);
+const namesOf = (beside: string): readonly string[] => wordsOf(beside).filter((word) => fats.has(word));
 
 const longestGap = 40;
 /** A name is no further from its figure. */
@@ -38,7 +43,7 @@ const nearby = 24;
 function untilTold(text: string): string {
   const end = text.slice(0, nearby).search(/[.,;:()?!\n]/);
   const rest = text.slice(0, end < 0 ? nearby : end);
-  const told = rest.search(tells);
+  const told = rest.search(tells());
   return told < 0 ? rest : rest.slice(0, told);
 }
 
@@ -49,14 +54,14 @@ function rowsIn(post: string): readonly Row[] {
   for (const { 0: figure, index } of post.matchAll(figures)) {
     const gap = post.slice(to, index);
     const row = rows.at(-1);
-    const isNext = gap.length <= longestGap && gap.search(ends) < 0 && gap.search(tells) < 0 && !/[()]/.test(gap);
+    const isNext = gap.length <= longestGap && gap.search(ends) < 0 && gap.search(tells()) < 0 && !/[()]/.test(gap);
     if (row && isNext) row.beside.push(gap);
     else {
       row?.beside.push(untilTold(gap));
       rows.push({
         from: index,
         to: index,
-        beside: [/[^.,;:()?!\n]*$/.exec(gap.slice(-nearby))?.[0].split(tells).at(-1) ?? ''],
+        beside: [/[^.,;:()?!\n]*$/.exec(gap.slice(-nearby))?.[0].split(tells()).at(-1) ?? ''],
       });
     }
     to = index + figure.length;
@@ -73,7 +78,8 @@ interface Recipe {
   hasLye: boolean;
 }
 
-const isOfLye = ({ beside }: Row): boolean => beside.some((one) => alkali.test(one));
+const namesLye = (text: string): boolean => wordsOf(text).some((word) => lyes.has(word));
+const isOfLye = ({ beside }: Row): boolean => beside.some(namesLye);
 
 /** Two fats, or one and its lye. */
 const isWhole = ({ names, hasLye }: Recipe): boolean => names.size > (hasLye ? 0 : 1);
@@ -86,7 +92,7 @@ function headFrom(post: string, from: number, to: number): number {
   const stop = [...between.matchAll(ends)].at(-1);
   if (stop || from === 0) return from + (stop ? stop.index + stop[0].length : 0);
   const figure = /^.*\d/s.exec(between)?.[0].length ?? 0;
-  const told = [...between.matchAll(tells)].find(({ index }) => index >= figure)?.index ?? between.length;
+  const told = [...between.matchAll(tells())].find(({ index }) => index >= figure)?.index ?? between.length;
   const joint = [...between.slice(0, told).matchAll(joints)].findLast(({ index }) => index >= figure);
   return from + (joint ? joint.index + joint[0].length : told);
 }
@@ -96,7 +102,7 @@ const longestSpeech = 2500;
 
 /** Nothing but what is named twice parts two recipes. */
 function namesTwice(post: string): boolean {
-  const names = [...namesOf(post), ...(post.match(lyes) ?? []).map(() => 'lye')];
+  const names = wordsOf(post).flatMap((word) => (fats.has(word) ? [word] : lyes.has(word) ? ['lye'] : []));
   return new Set(names).size < names.length;
 }
 
@@ -137,8 +143,8 @@ const asksLye =
 export function standsAlone(post: string, parts: readonly Part[], { from, to }: Part): boolean {
   const own = post.slice(from, to);
   const others = parts.filter((one) => one.from !== from);
-  const isLyeElse = others.some((one) => alkali.test(post.slice(one.from, one.to)));
-  if (shares.test(own) || (isLyeElse && !alkali.test(own) && !asksLye.test(post))) return false;
+  const isLyeElse = others.some((one) => namesLye(post.slice(one.from, one.to)));
+  if (shares.test(own) || (isLyeElse && !namesLye(own) && !asksLye.test(post))) return false;
   // what is weighed behind the lists may be of any
   const behind = post.slice(Math.max(...parts.map((one) => one.to)));
   const said = new Set(own.match(/\d+(?:[.,]\d+)?/g));

@@ -7,7 +7,7 @@ export type Sex = 'hers' | 'his';
 export const noun = '(?:one|recipe|version|batch|list|bar|soap|lot|loaf|sheet|pot|card|mix|column|page)(?!\\p{L})';
 export const kin = `(?:${relations.replaceAll(' ', '|')})`;
 
-export const owners: Readonly<Record<Owner, RegExp>> = {
+const owners: Readonly<Record<Owner, RegExp>> = {
   mine: new RegExp(
     `\\b(?:mine|(?<!\\b(?:on|by) )my own|my ${noun}|what i (?:made|make|did|took|take|use|used|poured|weighed))(?!\\p{L})`,
     'iu',
@@ -20,15 +20,19 @@ export const owners: Readonly<Record<Owner, RegExp>> = {
 
 /** In running text, where no apostrophe and no noun is sure to stand. */
 const does = '(?:makes?|made|gave|does|did|do|uses?|used|wrote|sent|takes?|took|has|had|is|was|puts?|says?)';
-const spoken: Readonly<Record<Owner, RegExp>> = {
-  mine: new RegExp(
-    `\\b(?:mine|ours|my own|my ${noun}|(?:i|we|i['’]?m|i['’]?ve|i['’]?d|i['’]?ll)(?= ))(?!\\p{L})`,
-    'iu',
-  ),
-  theirs: new RegExp(
-    `(?<!\\p{L})(?:hers|theirs|his(?= (?:is|was|has|had|one|${noun})|\\W*$)|(?:her|his|their) ${noun}|${kin}['’]?s|${kin}(?= (?:\\p{L}+ )?${does}(?!\\p{L}))|(?:she|he|they) (?:\\p{L}+ )?${does})(?!\\p{L})`,
-    'iu',
-  ),
+let made: typeof owners | null = null;
+const spoken = (): typeof owners => {
+  made ??= {
+    mine: new RegExp(
+      `\\b(?:mine|ours|my own|my ${noun}|(?:i|we|i['’]?m|i['’]?ve|i['’]?d|i['’]?ll)(?= ))(?!\\p{L})`,
+      'iu',
+    ),
+    theirs: new RegExp(
+      `(?<!\\p{L})(?:hers|theirs|his(?= (?:is|was|has|had|one|${noun})|\\W*$)|(?:her|his|their) ${noun}|${kin}['’]?s|${kin}(?= (?:\\p{L}+ )?${does}(?!\\p{L}))|(?:she|he|they) (?:\\p{L}+ )?${does})(?!\\p{L})`,
+      'iu',
+    ),
+  };
+  return made;
 };
 
 const sexes: Readonly<Record<Sex, RegExp>> = {
@@ -44,7 +48,7 @@ export const oneOf = <A, B>(
 ): A | B | null => (isA.test(words) === isB.test(words) ? null : isA.test(words) ? a : b);
 
 export const ownerOf = (words: string, isSpoken: boolean): Owner | null => {
-  const { mine, theirs } = isSpoken ? spoken : owners;
+  const { mine, theirs } = isSpoken ? spoken() : owners;
   return oneOf(words, ['mine', mine] as const, ['theirs', theirs] as const);
 };
 

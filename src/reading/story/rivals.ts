@@ -8,9 +8,16 @@ import { endsDotted, isIngredient, isMark, isStop, spoken } from '../words/token
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 
 const amount = '(?: (?:about|only|just|around|roughly|exactly|like|in|out|up|with|for|at|on|all))*';
-const deed =
-  '(?:used|uses?|put|puts|took|takes?|did|does|had|has|went|ended|weighed|poured|says?|said|thinks?|thought|reckons?|reckoned|wants?|wanted|gives?|gave|recommends?|recommended|claims?|swears|got|chose|decided|settled|picked)';
-const claim = new RegExp(`^(?:(?:and|but|so|while|whereas|then) )*(?<who>.+?) ${deed}${amount}$`, 'u');
+const deeds: ReadonlySet<string> = new Set(
+  'used use uses put puts took take takes did does had has went ended weighed poured say says said think thinks thought reckon reckons reckoned want wants wanted give gives gave recommend recommends recommended claim claims swears got chose decided settled picked'.split(
+    ' ',
+  ),
+);
+let made: RegExp | null = null;
+const claim = (): RegExp => {
+  made ??= new RegExp(`^(?:(?:and|but|so|while|whereas|then) )*(?<who>.+?) (?:${[...deeds].join('|')})${amount}$`, 'u');
+  return made;
+};
 const me =
   /^(?:me )?(?:i|we|ive|i['’]ve|weve|we['’]ve)(?: (?:have|had|then|just|only|actually|really|finally|now|myself))*$/;
 /** Somebody, or a book. */
@@ -54,7 +61,8 @@ function claimAt(tokens: readonly Token[], k: number): Claim | null {
   if (!isPlain(tokens[k])) return null;
   let from = k;
   while (from > 0 && k - from < mostWords && wordOf(tokens[from - 1]) !== '') from--;
-  const said = claim.exec(tokens.slice(from, k).map(wordOf).join(' '));
+  const words = tokens.slice(from, k).map(wordOf);
+  const said = words.some((word) => deeds.has(word)) ? claim().exec(words.join(' ')) : null;
   const who = said?.groups?.['who'];
   if (who === undefined) return null;
   const at = wordOf(tokens[k + 1]) === 'of' ? k + 2 : k + 1;
