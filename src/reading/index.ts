@@ -64,11 +64,14 @@ function readPointed(reader: Reader, input: string, settled: Settled | null): Re
   const several = severalIn(input);
   const one = recipePointedAt(several);
   if (!one) return readPart(reader, input, several, settled);
-  if (one.leans) {
+  if (one === 'open' || one.leans) {
     const whole = readPart(reader, input, several, settled);
+    if (one === 'open' && (settled || whole.doubts.length > 0)) return whole;
     return { ...whole, doubts: [{ id: 'two-recipes', parts: choices(several) }, ...whole.doubts] };
   }
-  const reading = readPart(reader, one.text, severalIn(one.text), settled);
+  const first = readPart(reader, one.text, severalIn(one.text), settled);
+  const unit = !settled && first.doubts.some(({ id }) => id === 'no-unit') ? one.unit : null;
+  const reading = unit === null ? first : inUnitOf(reader, one.text, unit);
   // what names no fat, or only what came in the place of another, was no recipe of its own
   const isSwap = reading.fats.length === 1 && reading.alkali.length === 0 && swapped.test(one.text);
   if ((reading.fats.length === 0 && reading.doubts.length === 0) || isSwap)
@@ -80,6 +83,14 @@ function readPointed(reader: Reader, input: string, settled: Settled | null): Re
     assumptions: [{ id: 'left-out', text }, ...reading.assumptions],
     fates: [...reading.fates, ...others],
   };
+}
+
+/** A recipe whose figures have no unit, beside others that have one. */
+function inUnitOf(reader: Reader, post: string, unit: string): RecipeReading {
+  const text = `${post}\n(all in ${unit})`;
+  const reading = readPart(reader, text, severalIn(text), null);
+  const taken = { id: 'unit' as const, text: `I took figures without a unit in ${unit}, as the rest of the post.` };
+  return { ...reading, assumptions: [taken, ...reading.assumptions] };
 }
 
 /** A post of one recipe, as far as anything points at one. */

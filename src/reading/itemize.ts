@@ -64,6 +64,7 @@ import { underLye } from './rows/under-lye.ts';
 import { lessThere } from './story/less-there.ts';
 import { moved } from './story/moved.ts';
 import { partOfIt } from './story/part-of-it.ts';
+import { rivals } from './story/rivals.ts';
 import { heardOut } from './story/stories.ts';
 import { whatStays } from './story/what-stays.ts';
 import { type PutRight, putRight } from './taken-back/put-right.ts';
@@ -215,7 +216,8 @@ export function itemize(reader: Reader, input: string): Cut {
   const less = lessThere({ tokens: stays.tokens, prims, words: cut.words });
   const move = moved({ tokens: less.tokens, prims, words: cut.words }, story.listed);
   const share = partOfIt({ tokens: move.tokens, prims, words: cut.words }, story.listed);
-  let tokens = conversions(superfatNow({ tokens: share.tokens, prims, words: cut.words }), lexicon);
+  const rival = rivals({ tokens: share.tokens, prims, words: cut.words });
+  let tokens = conversions(superfatNow({ tokens: rival.tokens, prims, words: cut.words }), lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
   const ahead = rightAhead(itemsOf(tokens, lexicon), tokens, signals);
@@ -231,6 +233,7 @@ export function itemize(reader: Reader, input: string): Cut {
     ...less.told,
     ...move.told,
     ...share.told,
+    ...rival.told,
     ...right.back,
   ]);
   let { items } = heard;
@@ -242,7 +245,14 @@ export function itemize(reader: Reader, input: string): Cut {
     tokens,
     items,
     back: heard.back,
-    unheard: heard.unheard ?? story.unheard ?? move.unheard ?? share.unheard ?? ahead.unheard ?? right.unheard,
+    unheard:
+      heard.unheard ??
+      story.unheard ??
+      move.unheard ??
+      share.unheard ??
+      rival.unheard ??
+      ahead.unheard ??
+      right.unheard,
     unheardChange: (isHeard, isAsked, pot) => {
       const told = { tokens, prims, words: cut.words };
       return (

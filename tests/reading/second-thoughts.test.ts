@@ -414,7 +414,6 @@ describe('of several batches, the one that is asked about counts', () => {
     `Ignore my list from this morning (it had 300 g shea). Proper one:\n${second.replaceAll(', ', '\n')}`,
     `${second}, is it right? And if I later go to 300 g coconut and 450 g olive, will it be harder?`,
     `My daughter made it: ${second}. I'd have taken 135 g NaOH. Is hers ok?`,
-    `Attempt one: ${first}, zapped. Attempt two: ${first.replace('110', '100')}, greasy. Attempt three: ${second}. Is attempt three right?`,
     `The scale said 153 g NaOH but the cup is 8 g, so 145 g NaOH. ${second.replace('NaOH 145 g, ', '')}.`,
     `In the pot there's 500 g olive by the scale and not 520. The rest: ${second.replace('olive 500 g, ', '')}.`,
     `The recipe has ${second.replace('500', '466')}. What I did: why leave 34 g over, so I put in all the olive, 500 g. The rest like hers: ${second.replace('olive 500 g, ', '')}.`,

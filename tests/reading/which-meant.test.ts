@@ -91,6 +91,7 @@ describe('of two recipes', () => {
     `The kitchen bar has ${small}. The lavender bar has ${large}. How is the lye in the lavender bar?`,
     `The first was in spring. It had ${small}, and that one is settled.\n\nNow the second: ${large}. It's the second that I am asking about, please: is the lye right?`,
     `Hers, the kitchen bar:\n\n${small}\n\nMine, the lavender one:\n\n${large}\n\nWould the lavender one be too harsh?`,
+    `Attempt one: ${small}, zapped. Attempt two: ${small.replace('64', '60')}, greasy. Attempt three: ${large}. Is attempt three right?`,
   ])('the one counts that the question calls by its name: %j', (text) => expect(read(text)).toEqual(meant));
 
   test.each([

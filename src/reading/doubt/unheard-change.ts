@@ -112,7 +112,7 @@ const other: readonly string[] = [
   `\\bno idea of the (?:shares|proportions|split)\\b`,
   `\\bmis ?prints?\\b`,
   `F (?:is|are|was) (?:only |just )?(?:going|supposed|meant) to be\\b`,
-  `\\bmy (?:usual|regular|normal|standard) (?:one |recipe |batch |bar )?(?:with|but|plus|minus|without|except)\\b`,
+  `\\bmy (?:usual|regular|normal|standard) (?:one |recipe |batch |bar )?(?:with|but|plus|minus|without|except)\\b(?!.*(?:\\bso|:) (?:its |it is |thats |now )*(?:# (?:of )?F|F #))`,
   `\\b(?:give|gave|put|add|added) its (?:share|weight|part) to\\b`,
 ];
 /** More or less of something, or twice. */
@@ -194,7 +194,7 @@ const size: readonly string[] = [
   `\\b(?:batch|recipe) and a half\\b`,
   `\\bonly (?:did|made|do|make|making|doing|mixed) (?:a |one )?(?:half|third|quarter|tenth|fifth|eighth|#)(?! (?:bars?|times?|soaps?)\\b)`,
   `\\b(?:cut|cutting|halved|halving|doubled|doubling|tripled) ${the}[FL] ?(?:in half|by half|$|[.,!;]|and|but|this|today|now)`,
-  `\\b(?:i|we) want (?:only |just )?# bars\\b`,
+  `\\b(?:i|we) want (?:only |just )?# bars\\b(?! (?:, )?so (?:its |thats )?# (?:of )?F)`,
   `\\b(?:an? )?(?:half|third|quarter|eighth|tenth|fifth|sixth|#) of it , (?:in|for|as)\\b`,
   `\\b(?:poured|tipped|mixed|stirred) the (?:second|first|other|two) (?:one |pot |batch )?(?:into|to|with) the (?:first|second|other)\\b`,
   `# (?:of )?(?:F )?(?:and # (?:of )?(?:F )?)?(?:(?:in|from|of) (?:the|my|her|his) [a-z]+ )?(?:became|become|turned into|is now|are now|went (?:up |down )?to) (?:now )?#`,

@@ -15,6 +15,9 @@ const pointing =
 const smaller = /^(?:single|small|half|halved|test)/;
 const larger = /^(?:big|large|double|triple|treble)/;
 
+const labelled =
+  /(?:^|[.;,!?:] |\b(?:the|my|a) )(?:single|double|triple|small(?:er)?|big(?:ger)?|large|larger|little|mini|half|full) (?:one |size |batch |loaf |version |recipe )?(?:is|are|was|were|has|had|=|:)?\W*$/;
+
 /** Amounts of the two sizes differ by kitchen rounding, at the most. */
 const rounding = 0.025;
 const leastApart = 0.05;
@@ -28,6 +31,7 @@ export function withoutTwin(assembly: Assembly, rows: readonly Row[]): readonly 
   const factor = ratioOf(pairs);
   if (factor === null) return null;
   const place = meantOf(text, tokens, pairs, factor);
+  if (place === null) return null;
   const gone = new Set(pairs.map((pair) => pair[1 - place]));
   const { said } = pairs[0]?.[place] ?? {};
   const many = roundTo(place === 1 ? factor : 1 / factor, 3);
@@ -74,8 +78,8 @@ function ratioOf(pairs: readonly Pair[]): number | null {
   return ratios.every((one) => Math.abs(one / first - 1) < rounding) ? first : null;
 }
 
-/** Which of the two counts: the second, unless the post points at the other behind them. */
-function meantOf(text: string, tokens: readonly Token[], pairs: readonly Pair[], factor: number): 0 | 1 {
+/** Which of the two counts: the second, unless the post points at the other; null where both are but named by size. */
+function meantOf(text: string, tokens: readonly Token[], pairs: readonly Pair[], factor: number): 0 | 1 | null {
   const heads = [0, 1].map((k) => {
     const from = Math.min(...pairs.map((pair) => pair[k]?.token ?? 0));
     return tokens
@@ -84,7 +88,8 @@ function meantOf(text: string, tokens: readonly Token[], pairs: readonly Pair[],
       .join(' ');
   });
   const size = [...text.matchAll(pointing)].at(-1)?.groups?.['size']?.toLowerCase();
-  if (size === undefined) return 1;
+  // "single is …, double is …": neither was made of the other
+  if (size === undefined) return heads.every((head) => labelled.test(head)) ? null : 1;
   const isIn = heads.map((head) => head.includes(size));
   if (isIn[0] !== isIn[1]) return isIn[0] ? 0 : 1;
   if (/^(?:first|original|full|whole|old)$/.test(size)) return 0;

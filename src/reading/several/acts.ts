@@ -4,18 +4,18 @@
 export type Act = 'choose' | 'refuse' | 'lean' | 'done';
 
 export const refusing =
-  /\b(?:ignore|forget|(?:don['’]?t|do not) care|wrong (?:one|page|list|recipe)|skip|disregard|scrap|never ?mind|leave (?:that|it|out|aside) (?:out|aside|one)|no need|nobody needs|(?:don['’]?t|do not|needn['’]?t|not) (?:need to |have to )?(?:check|look at|mind|worry|bother|ask(?:ing)?|count|answer|judge)|(?:is|was)(?:n['’]?t| not) (?:my question|what i|the one|the question|meant))\b|\b(?:for|as) (?:a |your )?(?:reference|comparison|background|context)\b|\b(?:to compare|you can compare|so (?:that )?you (?:can|could|see|know)|not (?:talk|speak) (?:about|of)|(?:only|just) (?:there|here|for))\b|\b(?:is|are) history\b/i;
+  /\b(?:ignore|forget|(?:don['’]?t|do not) care|wrong (?:one|page|list|recipe)|skip|disregard|scrap|never ?mind|leave (?:that|it|out|aside) (?:out|aside|one)|no need|nobody needs|(?:don['’]?t|do not|needn['’]?t|not) (?:need to |have to )?(?:check|look at|mind|worry|bother|ask(?:ing)?|count|answer|judge)|(?:is|was|that['’]?s|it['’]?s)(?:n['’]?t| not) (?:my question|what i|the one|the question|meant))\b|\b(?:for|as) (?:a |your )?(?:reference|comparison|background|context)\b|\b(?:to compare|you can compare|so (?:that )?you (?:can|could|see|know)|not (?:talk|speak) (?:about|of)|(?:only|just) (?:there|here|for))\b|\b(?:is|are) history\b/i;
 export const choosing =
-  /\b(?:check(?:ing)?|(?<!(?:have|has|had|was|is|been|['’]ve|already) )checked|judge|verify|look(?:ing|ed)? (?:at|over)|asking|ask|questions?|about|mean|meant|concern\w*|worr(?:y|ied|ies)|unsure|not (?:so |too |quite )?sure|only|just|please|pls|plz|need help|help (?:me )?with|matters|counts|(?:lye|naoh|koh|soda|caustic|water) (?:for|of|in)|^ ?(?:so |and |then )*(?:take|use|do|go with|count))\b/i;
+  /\b(?:check(?:ing)?|(?<!(?:have|has|had|was|is|been|['’]ve|already|i|we|she|he|they) )checked|judge|verify|look(?:ing|ed)? (?:at|over)|asking|ask|questions?|about|mean|meant|concern\w*|worr(?:y|ied|ies)|(?:don['’]?t|do not) trust|(?:tell me|let me know|see) (?:if|whether)|unsure|not (?:so |too |quite )?sure|only|just|please|pls|plz|need help|help (?:me )?with|matters|counts|(?:lye|naoh|koh|soda|caustic|water) (?:for|of|in)|^ ?(?:so |and |then )*(?:take|use|do|go with|count))\b/i;
 /** "Ok", "fine" and the like say nothing against a recipe that is asked about elsewhere. */
 const done =
-  /\b(?:checked|settled(?! on)|sorted|abandoned|dropped|scrapped|proven|sold|done|cured|binned|bin|gone|used up|finished|works|worked|eaten)\b|\balready (?:made|poured|tested|checked|in)\b|\bi(?:['’]ve)? made\b.{0,60}\b(?:last|ago|before|times|already)\b/i;
+  /\b(?:checked|settled(?! on)|sorted|abandoned|dropped|scrapped|proven|sold|done|cured|binned|bin|gone|used up|finished|works|worked|eaten)\b|\balready (?:made|poured|tested|checked|in)\b|\bi (?:did|checked|tested) (?:already|yesterday|last|before)\b|\bi(?:['’]ve)? made\b.{0,60}\b(?:last|ago|before|times|already)\b/i;
 const praised = /\b(?:is|was|are|were|['’]s) (?:all |just )?(?:fine|lovely|great|perfect|good|old|ok|okay)\b/i;
 const leaning =
-  /\b(?:i['’]?m|i am|we['’]?re|i['’]?ll|i will|going to) (?:now )?(?:mak(?:e|ing)|pour(?:ing)?|do(?:ing)?|us(?:e|ing))\b|\b(?:in the pot|weighed out|(?:settled|decided) (?:on|for)|(?:went|going) (?:with|for)|chose|picked)\b|\bthis is (?:the one|what) i(?:['’]ve)? (?:made|poured|used|did|make|use)\b/i;
+  /^\W*(?:making|doing|pouring|using) (?:the|my)\b|\b(?:i['’]?m|i am|we['’]?re|i['’]?ll|i will|going to) (?:now )?(?:mak(?:e|ing)|pour(?:ing)?|do(?:ing)?|us(?:e|ing))\b|\b(?:in the pot|weighed out|(?:settled|decided) (?:on|for)|(?:went|going) (?:with|for)|chose|picked)\b|\bthis is (?:the one|what) i(?:['’]ve)? (?:made|poured|used|did|make|use)\b/i;
 /** A clause that begins as a question does. */
 export const asksOf =
-  /^\W*(?:(?:so|and|but|now|then|please|hi|ok) )*(?:is|are|does|do|has|have|how|hows|how['’]s|will|would|can|could|what|should|did)\b/i;
+  /^\W*(?:(?:so|and|but|now|then|please|hi|ok) )*(?:is|are|does|do|has|have|how|hows|how['’]s|whats|will|would|can|could|what|should|did)\b/i;
 /** It asks which one, or of more than one. */
 export const which =
   /\bwhich (?:one|of|is|recipe|version|batch|should|would|do|has)\b|\b(?:either|compar\w*)\b|\b(?:difference|better)\b(?=[^.!\n]*\?)/i;
@@ -37,10 +37,10 @@ export const tells = /\b(?:is|was|has|had|came|looks|makes|made)\b/i;
 /** It asks about one more. */
 export const tooAsked = /\b(?:too|as well)\W*$|\balso check\b|\bnot only\b/i;
 /** Ahead of what is to be done next. */
-export const goesOn = /^\W*(?:(?:and|then|also|next|or|after that|later)\W+)+$/i;
+export const goesOn = /^\W*(?:(?:and|then|also|next|or|after that|later)\W+)+(?:(?:the|my)\W+)?$/i;
 /** Nothing but the name of a recipe: it says what the words before it say. */
 export const filler =
-  /\b(?:only|just|and|or|then|also|the|one|please|pls|too|for|of|about|i mean|mean|now|thanks|thank you|nor|not)\b|[^\p{L}\d]/giu;
+  /\b(?:only|just|and|or|then|also|the|my|one|please|pls|too|for|of|about|i mean|mean|now|thanks|thank you|nor|not)\b|[^\p{L}\d]/giu;
 
 /** `isAsked`: it is, or ends, a question. */
 export function actOf(text: string, isAsked: boolean): Act | null {

@@ -1,6 +1,7 @@
 /** What the recipes of a post are called: by a mark, their place, their age, their owner, a word of theirs alone. */
-import { relations } from '../words/cue-words.ts';
+import { echoesIn, type Headed, namesIn, ofSize, weightsIn } from './echoed.ts';
 import { listIn, type Part } from './parted.ts';
+import { kin, noun, type Owner, oneOf, ownerOf, type Sex, sexOf } from './whose.ts';
 
 export type Age = 'old' | 'new';
 
@@ -20,7 +21,9 @@ export interface Called extends Part {
   /** "Kitchen" over a list, or ahead of it. */
   readonly title: string | null;
   readonly age: Age | null;
-  readonly own: 'mine' | 'theirs' | null;
+  readonly own: Owner | null;
+  /** Of running text. */
+  readonly spoken: (Headed & { readonly sex: Sex | null }) | null;
 }
 
 /** A recipe that a clause speaks of, by its place among the others. */
@@ -32,7 +35,6 @@ export interface Mention {
 }
 
 const numerals: Readonly<Record<string, string>> = { one: '1', two: '2', three: '3', four: '4' };
-const noun = '(?:one|recipe|version|batch|list|bar|soap|lot|loaf|sheet|pot|card|mix|column|page)(?!\\p{L})';
 const kinds = 'recipes?|batch|version|option|soap|bar|pot|sheet|tab|list|loaf|card';
 
 /** Words before the first figure of a recipe that say how it is called, and that tell its age. */
@@ -50,33 +52,18 @@ const ages: Readonly<Record<Age, RegExp>> = {
 };
 const titles =
   /(?:^|\n|[.;] )\W{0,4}(?<title>(?!(?:Fats?|Oils?|Lye|Water|Ingredients|Method|Total|Recipe|Mine)\b)\p{Lu}\p{Ll}{2,})(?: \p{L}+)?["'”’]?[ ]?[:\n(–-]/gu;
-const kin = `(?:${relations.replaceAll(' ', '|')})`;
-const owners = {
-  mine: new RegExp(
-    `\\b(?:mine|(?<!\\b(?:on|by) )my own|my ${noun}|what i (?:made|make|did|took|take|use|used|poured|weighed))(?!\\p{L})`,
-    'iu',
-  ),
-  theirs: new RegExp(
-    `\\b(?:hers|theirs|(?:her|his|their) ${noun})(?!\\p{L})|\\b(?:my|our|a|the) ${kin}(?:['’]s| (?:makes|made|gave|does|did|uses|used|wrote|sent|takes|took))\\b`,
-    'iu',
-  ),
-};
 /** Said of a recipe by whoever makes it. */
 const byOwner = /\b(?:i|i['’](?:m|ve|d|ll)|me|my|mine|we|our|ours)\b/i;
-
-/** The one of two kinds that words tell; null where they tell of both. */
-const oneOf = <A, B>(words: string, [a, isA]: readonly [A, RegExp], [b, isB]: readonly [B, RegExp]): A | B | null =>
-  isA.test(words) === isB.test(words) ? null : isA.test(words) ? a : b;
 
 export function calledIn(post: string, parts: readonly Part[]): readonly Called[] {
   const isAnswered = parts.some(({ from, to, quoted }) => quoted === false && byOwner.test(post.slice(from, to)));
   let since = 0;
   const all = parts.map((part): Called => {
-    const { from: first, to: last } = listIn(post, { ...part, from: part.from + markLength }) ?? part;
+    const { from: first, to: last } = part.list ?? listIn(post, { ...part, from: part.from + markLength }) ?? part;
     const lineEnd = post.indexOf('\n', last);
     const headFrom = Math.max(since, first - reach);
     const head = post.slice(headFrom, first);
-    const near = post.slice(Math.max(since, first - reachOfAge), first);
+    const near = post.slice(Math.max(since, first - reachOfAge, part.list ? part.from : 0), first);
     const isOld = part.quoted;
     since = Math.max(part.to, last);
     return {
@@ -95,7 +82,10 @@ export function calledIn(post: string, parts: readonly Part[]): readonly Called[
             ? 'old'
             : 'new'
           : oneOf(near, ['old', ages.old] as const, ['new', ages.new] as const),
-      own: oneOf(near, ['mine', owners.mine] as const, ['theirs', owners.theirs] as const),
+      own: ownerOf(near, part.list !== undefined),
+      spoken: part.list
+        ? { names: namesIn(near), figures: weightsIn(post.slice(first, last)), sex: sexOf(near) }
+        : null,
     };
   });
   const marks = new Set(all.map(({ mark }) => mark));
@@ -114,7 +104,7 @@ function toldOf(post: string, all: readonly Called[]): readonly Called[] {
   for (const start of [0, last])
     for (const { 0: clause, index } of post.slice(start, start === 0 ? first : undefined).matchAll(phrases)) {
       const age = oneOf(clause, ['old', ages.old] as const, ['new', ages.new] as const);
-      const own = oneOf(clause, ['mine', owners.mine] as const, ['theirs', owners.theirs] as const);
+      const own = ownerOf(clause, false);
       if (age === null && own === null) continue;
       const told = [...(onTop.test(clause) ? [0] : []), ...(beneath.test(clause) ? [all.length - 1] : [])];
       const places = new Set(told.length > 0 ? told : mentionsIn(clause, start + index, all).map(({ part }) => part));
@@ -154,7 +144,8 @@ type Said = Readonly<Record<string, string | undefined>>;
 /** What stands behind a mark that is no article and no amount. */
 const afterMark =
   "(?=['’]s\\b| ?[,.?!;:)/–—-]| ?$| (?:is|was|has|had|came|went|worked|works|will|and|or|only|please|pls|ok|okay|right|alright|fine|alone|first|too|then|that|which|but|not|got|needs|looks|seems|last|stays|already|just|i|to|matters|counts|tonight|today|now|good)\\b)";
-let patterns: readonly (readonly [RegExp, (words: Said, all: readonly Called[]) => number | null])[] | null = null;
+type Ways = readonly (readonly [RegExp, (words: Said, all: readonly Called[]) => number | null])[];
+let patterns: Ways | null = null;
 
 const plainMark = (mark: string): string => numerals[mark.toLowerCase()] ?? mark.toLowerCase();
 
@@ -208,15 +199,24 @@ function ofWord({ word = '' }: Said, all: readonly Called[]): number | null {
 }
 
 const ofOwner =
-  (own: 'mine' | 'theirs') =>
-  (_: unknown, all: readonly Called[]): number | null =>
-    onlyOne(
-      all.map((one) => one.own),
-      own,
-      null,
-    );
+  (own: Owner) =>
+  ({ whose = '' }: Said, all: readonly Called[]): number | null => {
+    const sex = sexOf(whose);
+    const known = all.map((one) => (one.own === own && sex !== null ? (one.spoken?.sex ?? null) : null));
+    // "check hers", of his and mine
+    const otherwise = known.some((one) => one !== null && one !== sex);
+    const found = known.flatMap((one, k) => (one !== null && one === sex ? [k] : []));
+    if (found.length > 0) return found.length === 1 ? (found[0] ?? null) : null;
+    return otherwise
+      ? null
+      : onlyOne(
+          all.map((one) => one.own),
+          own,
+          null,
+        );
+  };
 
-function waysToCall(): NonNullable<typeof patterns> {
+function waysToCall(): Ways {
   patterns ??= [
     [
       new RegExp(
@@ -260,9 +260,48 @@ function waysToCall(): NonNullable<typeof patterns> {
       (words, all) => ofWord({ word: words['day'] ?? words['on'] ?? '' }, all),
     ],
     [new RegExp(`\\b(?:mine|(?<!\\b(?:on|by) )my own|my (?:lye|${noun}))(?!\\p{L})`, 'giu'), ofOwner('mine')],
-    [new RegExp(`\\b(?:hers|theirs|${kin}['’]s)(?!\\p{L})|\\b(?:her|his|their) ${noun}`, 'giu'), ofOwner('theirs')],
+    [
+      new RegExp(`\\b(?<whose>hers|theirs|${kin}['’]s)(?!\\p{L})|\\b(?:her|his|their) ${noun}`, 'giu'),
+      ofOwner('theirs'),
+    ],
   ];
   return patterns;
+}
+
+let spokenWays: Ways | null = null;
+/** How those are called that are told in running text. */
+function waysInSpeech(): Ways {
+  spokenWays ??= [
+    [
+      new RegExp(
+        `(?<!\\p{L})(?:(?:my|our|the|her|his) )?(?<whose>${kin})['’]?s(?!\\p{L})|(?<!\\p{L})(?<his>his)(?= (?:is|was|has|one|please|pls|plz|not|too|only|and|or|but|then|than|as|if|ok|okay|right|off|needs|looks|first|again|be|i|im|\\p{L}+er)(?!\\p{L})|\\W*$)|(?<!\\p{L})(?<one>she|he)(?:['’]?s| is) the one(?!\\p{L})`,
+        'giu',
+      ),
+      ({ whose, his, one }, all) => ofOwner('theirs')({ whose: whose ?? his ?? one }, all),
+    ],
+    [/\b(?:i['’]?m|i am) the one\b|\bmine\b|\bwhat (?:i|we) (?:do|did|have|use|used|made|put)\b/giu, ofOwner('mine')],
+    [/\bwhat (?<whose>she|he|they) (?:does|do|did|has|have|uses|used|made|puts?)\b/giu, ofOwner('theirs')],
+    [
+      /\b(?:the|my) (?<place>first|second|third|fourth|last)(?= (?:if|and|or|but|then|when|after|as|than|not|ok|okay|right|fine|good|safe|off|\p{L}+er)(?!\p{L}))/giu,
+      ofPlace,
+    ],
+    [
+      new RegExp(
+        `(?<!\\p{L})(?:(?<large>big(?:ger|gest)?|large[rst]*|doubled?|tripled?|scaled[ -]up|full)|(?<small>small(?:er|est)?|little|half|halved|mini|scaled[ -]down)) ${noun}`,
+        'giu',
+      ),
+      (words, all) =>
+        ofSize(
+          words['large'] !== undefined,
+          all.flatMap(({ spoken }) => spoken ?? []),
+        ),
+    ],
+    [
+      /\b(?:this (?<now>time)['’]?s?|(?<last>last) time['’]?s?)(?!\p{L})/giu,
+      (words, all) => ofAge({ age: words['last'] ? 'old' : 'new' }, all),
+    ],
+  ];
+  return spokenWays;
 }
 
 /** The recipes that a clause of the post speaks of. */
@@ -274,8 +313,14 @@ export function mentionsIn(clause: string, from: number, recipes: readonly Calle
       ? one
       : { ...one, head: `${one.head.slice(0, start)} ${one.head.slice(end)}` };
   });
-  const found: Mention[] = [];
-  for (const [pattern, meant] of waysToCall()) {
+  const heads = all.flatMap(({ spoken }) => spoken ?? []);
+  const found: Mention[] = echoesIn(clause, heads).map((one) => ({
+    part: one.part,
+    from: from + one.from,
+    to: from + one.to,
+    isMark: false,
+  }));
+  for (const [pattern, meant] of heads.length > 0 ? [...waysInSpeech(), ...waysToCall()] : waysToCall()) {
     pattern.lastIndex = 0;
     for (let hit = pattern.exec(clause); hit; hit = pattern.exec(clause)) {
       const place = from + hit.index;

@@ -2,7 +2,12 @@
 import { type Act, which } from './acts.ts';
 import { type Called, calledIn } from './called.ts';
 import { heardOf, type Said } from './heard.ts';
+import { madeOf } from './made-of.ts';
 import type { Part } from './parted.ts';
+import { noun } from './whose.ts';
+
+/** `asked`: only what a question calls is meant. */
+export type How = 'told' | 'asked' | 'spoken';
 
 export interface Choice {
   readonly part: number;
@@ -20,19 +25,46 @@ function only(count: number, chosen: ReadonlySet<number>, refused: ReadonlySet<n
   return left.length === 1 ? (left[0] ?? null) : null;
 }
 
-/** The recipe that all of the post's questions are about; null where it tells none, or more than one. */
-export function chosenIn(post: string, parts: readonly Part[], isTold: boolean): Choice | null {
+/** It asks about some recipe, and nobody knows which: "check my gf her one". */
+const isUnheard = (post: string, { act, mentions, from, to }: Said, all: readonly Called[]): boolean =>
+  act === 'choose' && mentions.length === 0 && from >= (all[0]?.last ?? 0) && calls().test(post.slice(from, to));
+const whose =
+  /(?:^|[.?!;\n]\s*)(?:(?:so|and|but|ok|now) )*(?:which|whose|who)(?:['’]?s| is| one| recipe| of| batch)\b|\bwhat(?:['’]?s| is) the difference\b/i;
+let calling: RegExp | null = null;
+const calls = (): RegExp => {
+  calling ??= new RegExp(
+    `(?<!\\p{L})(?:hers|his|theirs|mine|ours|(?:my|our|her|his|their|the) [\\p{L}\\d]+ ${noun}|(?:my|our) \\p{L}+['’]?s(?!\\p{L})|\\p{L}+['’]s (?:lye|${noun}))`,
+    'iu',
+  );
+  return calling;
+};
+
+/**
+ * The recipe that all of the post's questions are about; null where it tells none, or more than one: `open` where it is
+ * sure that nobody can know which.
+ */
+export function chosenIn(post: string, parts: readonly Part[], how: How): Choice | 'open' | null {
   if (parts.length < 2) return null;
   const all = calledIn(post, parts);
   const { said, isOfAll } = heardOf(post, all);
-  if (isOfAll) return null;
+  const isSpoken = how === 'spoken';
+  if (isOfAll) return isSpoken ? 'open' : null;
   const of = (...acts: readonly Act[]): ReadonlySet<number> =>
     new Set(
       said.filter(({ act }) => act && acts.includes(act)).flatMap(({ mentions }) => mentions.map(({ part }) => part)),
     );
   const [chosen, refused] = [of('choose'), of('refuse')];
   let part = only(all.length, chosen, refused);
-  if (part === null && chosen.size === 0 && isTold && !which.test(post)) {
+  if (isSpoken) {
+    const isOpen = part === null && (chosen.size + refused.size > 0 || whose.test(post));
+    if (isOpen || said.some((one) => isUnheard(post, one, all))) return 'open';
+    const leaning = of('lean');
+    if (part === null && !which.test(post))
+      part = leaning.size > 0 ? only(all.length, leaning, of('refuse', 'done')) : madeOf(post, all, refused);
+    const isTold =
+      ['mine', 'theirs'].every((own) => all.some((one) => one.own === own)) || all.every(({ mark }) => mark !== null);
+    if (part === null && isTold) return 'open';
+  } else if (part === null && chosen.size === 0 && how === 'told' && !which.test(post)) {
     part = only(all.length, of('lean'), of('refuse', 'done'));
     const fresh = all.flatMap(({ age }, k) => (age === 'new' ? [k] : []));
     const [newest] = fresh;
@@ -41,10 +73,13 @@ export function chosenIn(post: string, parts: readonly Part[], isTold: boolean):
   }
   if (part === null) return null;
   const isOfOthers = ({ mentions }: Said): boolean => mentions.length > 0 && mentions.every((one) => one.part !== part);
+  // "hers has 8 % superfat", said behind the lists
+  const isBehind = ({ from }: Said): boolean => isSpoken && from >= Math.max(...parts.map((one) => one.to));
   const first = all[part]?.first ?? 0;
   const start = all[part]?.from ?? 0;
   const marks = said
     .flatMap(({ mentions }) => mentions.filter(({ isMark }) => isMark))
     .map(({ from, to }) => ({ from, to, isTitle: from >= start && from < first }));
-  return { part, beside: said.filter((one) => one.act !== null && isOfOthers(one)), marks, called: all };
+  const beside = said.filter((one) => (one.act !== null || isBehind(one)) && isOfOthers(one));
+  return { part, beside, marks, called: all };
 }

@@ -27,7 +27,8 @@ export interface Said extends Part {
 }
 
 const sentences = /(?:\b(?:no|nr)\. ?\d|\.(?=\S)|[^.?!\n])+[.?!]*/gi;
-const clauses = /(?:\((?:[a-d]|\d)\)|(?![,;:()–—]|\s->?\s|\b(?:but|while|whereas|because|since)\b)[\s\S])+/gi;
+const clauses =
+  /(?:\((?:[a-d]|\d)\)|(?![,;:()–—]|\s->?\s|\b(?:but|while|whereas|because|since)\b|\bit['’]?s (?:mine|hers|his|theirs)\b)[\s\S])+/gi;
 
 interface Stretch extends Part {
   /** Ahead of amounts in its sentence. */
@@ -35,7 +36,17 @@ interface Stretch extends Part {
 }
 
 /** The stretches of a sentence that are no list. */
-function* stretchesOf(post: string, from: number, to: number): Generator<Stretch> {
+function* stretchesOf(post: string, from: number, to: number, all: readonly Called[]): Generator<Stretch> {
+  if (all.some(({ spoken }) => spoken)) {
+    let start = from;
+    for (const { first, last } of all) {
+      if (last <= from || first >= to) continue;
+      if (first > start) yield { from: start, to: first, isHead: true };
+      start = last;
+    }
+    if (start < to) yield { from: start, to, isHead: false };
+    return;
+  }
   const list = amountsIn(post, { from, to });
   if (!list) return yield { from, to, isHead: false };
   yield { from, to: list.from, isHead: true };
@@ -90,8 +101,8 @@ function placeOf(
   const next = all.findIndex(({ first }) => from < first);
   const before = next < 0 ? all.length - 1 : next - 1;
   const last = all[before];
-  const isBeside = last !== undefined && from <= last.lineTo;
   const part = all[next];
+  const isBeside = last !== undefined && from <= last.lineTo && !(part?.spoken && from >= part.from);
   return {
     ahead:
       part && !isBeside && (from >= part.from || /^[^\n.?!]*:\s*$/.test(post.slice(from, part.from))) ? next : null,
@@ -113,6 +124,7 @@ function actOn(
   own: readonly Mention[],
   before: Before['act'],
   earlier: Act | null,
+  isNotBefore: boolean,
 ): Act | null {
   const act = actOf(text, isAsked);
   const rest = own.reduceRight((left, one) => left.slice(0, one.from - from) + left.slice(one.to - from), text);
@@ -121,9 +133,13 @@ function actOn(
   // "and then B, if you have time"
   if (act === null && earlier === 'choose' && goesOn.test(text.slice(0, (own[0]?.from ?? from) - from)))
     return 'choose';
-  if (/\bnot\b/i.test(rest) && rest.replace(filler, '') === '') return 'refuse';
+  // "not hers"; "mine not hers" chooses the first
+  if (/\bnot\b/i.test(rest) && rest.replace(filler, '') === '')
+    return /\bnot\b/i.test(text.slice(0, (own[0]?.from ?? from) - from)) ? 'refuse' : 'choose';
   if (act === null && (before === 'choose' || before === 'lean') && !tells.test(rest)) return before;
   if (rest.replace(filler, '') !== '') return act;
+  // "not hers, mine"
+  if (isNotBefore && act === null && !/^\W*(?:and|or|nor)\b/i.test(text)) return 'choose';
   return act ?? before ?? (before === undefined ? 'choose' : null);
 }
 
@@ -154,26 +170,32 @@ export interface Heard {
 export function heardOf(post: string, all: readonly Called[]): Heard {
   const said: Said[] = [];
   const end = Math.max(...all.map(({ last }) => last));
+  // behind or, in running text, ahead of all of them
+  const start = all[0]?.spoken ? all[0].from : 0;
   let isOfAll = false;
   let earlier: readonly Mention[] = [];
   let latest: Act | null = null;
   for (const { 0: sentence, index } of post.matchAll(sentences)) {
     let mentions: readonly Mention[] = [];
-    for (const stretch of stretchesOf(post, index, index + sentence.length)) {
-      let act: Act | null | undefined = stretch.from < end ? null : undefined;
+    for (const stretch of stretchesOf(post, index, index + sentence.length, all)) {
+      let isNot = false;
+      const isOutside = stretch.from >= end || stretch.to <= start;
+      let act: Act | null | undefined = isOutside ? undefined : null;
       for (const clause of clausesOf(post, stretch)) {
         const { text, from } = clause;
         const own = mentionsIn(text, from, all);
-        const does: Act | null = own.length > 0 ? actOn(clause, own, act, latest) : actOf(text, clause.isAsked);
+        const does: Act | null = own.length > 0 ? actOn(clause, own, act, latest, isNot) : actOf(text, clause.isAsked);
         if (own.length > 0) mentions = own;
         const of =
           own.length > 0 || does === null ? own : pointedBy(post, clause, does, { act, mentions, earlier }, all);
         const turned = of.filter((one) => does === 'choose' && refusedHere.test(post.slice(from, one.from)));
-        said.push({ act: does, mentions: of.filter((one) => !turned.includes(one)), from, to: from + text.length });
+        if (turned.length === 0 || turned.length < of.length)
+          said.push({ act: does, mentions: of.filter((one) => !turned.includes(one)), from, to: from + text.length });
         if (turned.length > 0) said.push({ act: 'refuse', mentions: turned, from, to: from });
         isOfAll ||= does === 'choose' && own.length > 0 && tooAsked.test(text);
         if (of.length > 0) latest = does;
         act = does;
+        isNot = does === 'refuse' && own.length > 0 && /^\W*not\b/i.test(text);
       }
       const text = post.slice(stretch.from, stretch.to);
       isOfAll ||= both.test(text) && (text.includes('?') || choosing.test(text)) && !refusing.test(text);

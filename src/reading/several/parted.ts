@@ -5,6 +5,8 @@ export interface Part {
   readonly to: number;
   /** It stands behind quote marks, where another part stands behind none. */
   readonly quoted?: boolean;
+  /** Its figures, where it stands in running text (`in-speech.ts`). */
+  readonly list?: Part;
 }
 
 const ordinal = '(?:first|second|third|fourth|1st|2nd|3rd|4th)';
@@ -77,7 +79,7 @@ function endOfList(post: string, from: number): number {
 }
 
 const marks =
-  /(?:^|\n|[.;] |(?<=\s)(?=\())[^\p{L}\d\n(#]{0,4}(?:(?:n[or]\.? ?|number |#|\(|v)(?<told>\d)(?=[\s):(.])|(?<bare>[a-d]|\d)(?= ?[):(=–—-]|\.\s|[ \t]*\n))\)?/giu;
+  /(?:^|\n|[.;] |(?<=\s)(?=\())[^\p{L}\d\n(#]{0,4}(?:(?:n[or]\.? ?|number |#|\(|v)(?<told>\d)(?=[\s):(.])(?! (?:is|was|has|had|and|or|looks)\b)|(?<bare>[a-d]|\d)(?= ?[):(=–—-]|\.\s|[ \t]*\n))\)?/giu;
 const figures = /(?<!\d[.,]?)\d+(?:[.,]\d+)?/g;
 
 /** "A: …, B: …", "#1 …, #2 …", "(1) …, (2) …" or a line each of "v1", "v2": what a question may call by its mark. */

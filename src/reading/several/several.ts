@@ -1,7 +1,8 @@
 /** Several recipes in one post, and which of them its writer means. */
 
 import { placeOf } from '../words/pick.ts';
-import { chosenIn } from './chosen.ts';
+import { chosenIn, type How } from './chosen.ts';
+import { spokenIn, standsAlone } from './in-speech.ts';
 import { kind, markedIn, most, numberedIn, type Part, sentencesIn, unnumberedIn } from './parted.ts';
 
 /** The recipes that a post may hold, by their numbers, or by what stands in them where they have none. */
@@ -72,6 +73,17 @@ interface Pointed {
   readonly marks: string;
   /** It tells by another one what goes into it. */
   readonly leans: boolean;
+  /** The one unit of the others. */
+  readonly unit: string | null;
+}
+
+const units = /\d ?(kg|gr?|grams?|oz|ounces?|lbs?|pounds?)(?!\p{L})/giu;
+
+function unitIn(rest: string): string | null {
+  const [unit, ...more] = new Set(
+    [...rest.matchAll(units)].map(([, name]) => name?.toLowerCase().slice(0, 2).replace('r', '')),
+  );
+  return more.length === 0 && (unit === 'g' || unit === 'oz') ? unit : null;
 }
 
 /** It takes its fats, or what else goes into it, from another recipe. */
@@ -84,29 +96,42 @@ const calledBy = (mark: string | null): string | null =>
 
 const ordinals = ['the first', 'the second', 'the third', 'the fourth'];
 
-/** A post of several recipes that says which one is meant: all of it but the others, and how that one is called. */
-export function recipePointedAt(several: Several): Pointed | null {
+/**
+ * A post of several recipes that says which one is meant: all of it but the others, and how that one is called; `open` where none can be
+ * known to be meant.
+ */
+export function recipePointedAt(several: Several): Pointed | 'open' | null {
   const { post, numbered, unnumbered } = several;
-  const ways: readonly (readonly [() => readonly Part[], boolean])[] = [
-    [() => numbered, true],
-    [() => unnumbered, true],
-    [() => (numbered.length > 0 ? [] : markedIn(post)), true],
-    [() => (numbered.length + unnumbered.length > 0 ? [] : sentencesIn(post)), false],
+  const marked = numbered.length > 0 ? [] : markedIn(post);
+  const isOfLists =
+    numbered.length + marked.length > 0 ||
+    unnumbered.some(({ from, to }) => post.slice(from, to).includes('\n')) ||
+    /\n\s*\n/.test(post);
+  const spoken = isOfLists || post.includes('>') ? [] : spokenIn(post);
+  const ways: readonly (readonly [() => readonly Part[], How])[] = [
+    [() => numbered, 'told'],
+    [() => (spoken.length > 0 ? spoken : unnumbered), spoken.length > 0 ? 'spoken' : 'told'],
+    [() => marked, 'told'],
+    [() => (numbered.length + unnumbered.length + spoken.length > 0 ? [] : sentencesIn(post)), 'asked'],
   ];
-  for (const [way, isTold] of ways) {
+  for (const [way, how] of ways) {
     const parts = way();
-    const choice = chosenIn(post, parts, isTold);
+    const choice = chosenIn(post, parts, how);
+    if (choice === 'open') return choice;
     const meant = choice?.called[choice.part];
     if (!choice || !meant) continue;
+    if (how === 'spoken' && !standsAlone(post, parts, meant)) return unnumbered.length > 0 ? 'open' : null;
     const own = post.slice(meant.from, meant.to);
     if (fatsOf.test(own)) return null;
     const gone = [...parts.filter((_, k) => k !== choice.part), ...choice.beside];
     const marks = choice.marks.map(({ from, to, isTitle }) => ({ from, to, as: isTitle ? '' : 'it' }));
+    const left = without(post, [...gone, ...marks]);
     return {
-      ...without(post, [...gone, ...marks]),
+      ...left,
       called: calledBy(meant.mark) ?? ordinals[choice.part] ?? '',
       of: parts.length,
       leans: leaning.test(own),
+      unit: unitIn(left.rest),
     };
   }
   return null;

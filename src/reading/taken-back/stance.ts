@@ -40,6 +40,9 @@ const onceBehind =
   /^ (?:of )?(?:@ )?(?:, )?(?:[^#@.;]{0,40}(?:ignore|forget) (?:that|it|this)\b|originally\b|at first\b|back then\b)/;
 const onceHeading =
   /^(?:- |• )?(?:the |my )?(?:previous(?:ly)?|before|old(?: one| recipe| version| batch)?|originally|original|last (?:time|batch|year)|first version|was) (?:[:=]|- )/;
+/** "Same as last time but", "like my usual one, only": what follows is of now. */
+const likeOnce =
+  /\b(?:same|like|similar|just as|as (?:in|on|for|with))(?: (?:as|like|to|in|on|with|for|from|the|a|my|our|i|we|it|one|did|made|had|used|was|recipe|recipes|batch|amounts?|list|@))* (?:last|usual|previous|earlier|first|before)(?: (?:time|times|one|ones|batch|recipe|week|month|year|loaf|soap|summer|winter|spring|autumn|christmas))?\b(?! (?:i|we) (?:had|used|took|put))/;
 /** "Further down on the page I wrote": of the same recipe, and nobody knows which one counts. */
 const isElsewhere =
   /\b(?:further (?:down|on)|(?:be|under)neath|below|(?:at|on|in|under|across|along|beside) (?:the|its|this|that|my) (?:very )?(?:same |other |next )?(?:bottom|end|top|foot|head|back|front|label|lid|page|side|sheet|margin|corner|edge|jar|jug|bottle|tub|bag)|(?:under|next to|beside|over|behind) (?:it|that|this)) [^#]*\b(?:i|we) (?:had |have |ve )?(?:also )?(?:wrote|written|typed|put|noted|scribbled)\b/;
@@ -134,7 +137,8 @@ const asksOfThis = /\b(?:is|are|does|do|will|can|could) (?:this|these|it|the|my|
 export function stanceOf({ text }: Sentence, place: number, rightFrom: number): Stance {
   const since = text.slice(text.lastIndexOf('#', place - 1) + 1, place);
   // "it stuck last time, is this right: canola #": what is asked about is of now
-  const before = since.slice(Math.max(0, since.search(asksOfThis)));
+  const like = likeOnce.exec(since);
+  const before = since.slice(Math.max(0, since.search(asksOfThis), like ? like.index + like[0].length : 0));
   const end = text.indexOf('#', place + 1);
   const behind = text.slice(place + 1, end < 0 ? text.length : end);
   if (onceHeading.test(text)) return 'once';
@@ -165,7 +169,7 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (speaking.test(before) && others().test(before) && !things.test(before)) return 'others';
   if (toldBefore.test(before)) return 'told';
   // "in my last batch I had 120 g NaOH with 800 g olive"
-  const sofar = text.slice(0, place);
+  const sofar = text.slice(likeOnce.test(text.slice(0, place)) ? place - before.length : 0, place);
   const found = onceBefore.exec(sofar);
   const once = found && !isElsewhere.test(sofar) ? found : null;
   const told = once ? sofar.slice(once.index) : '';
@@ -207,7 +211,7 @@ export function takesWeight(sentence: Sentence, place: number): boolean {
   const behind = text.slice(place + 1);
   return (
     ((scaleSays.test(before) || onlyGot.test(before)) && !/^ (?:of )?@/.test(behind)) ||
-    (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|^(?:and |but )?(?:now|today|new|currently|this time) (?:[:=]|- ) ?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed|measured|put in|poured|went (?:with|for)|ended up with|settled (?:on|for)|decided on|chose) (?:all )?(?:the |only |about |just )?)$/.test(
+    (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|^(?:and |but )?(?:now|today|new|currently|this time) (?:[:=]|- ) ?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed(?: out)?|measured|put(?: in)?|poured|went (?:with|for)|ended up with|settled (?:on|for)|decided on|chose) (?:all )?(?:the |only |about |just )?)$/.test(
       before,
     ) &&
       /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for |…)/.test(

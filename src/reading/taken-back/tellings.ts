@@ -59,10 +59,10 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
   others: [
     `^(?:my|our|her|his|the) ${kin}'?s [.:]`,
     `\\b(?:my|our|a|the|his|her) ${kin}(?:'?s)? (?:soap|batch|recipe|bar|one|version|loaf)s? (?:is|was|has|had|[:=])`,
-    `\\b(?:my|our|a|the|his|her) ${kin} (?:(?!and\\b|or\\b|i\\b|we\\b|who\\b|that\\b|also\\b)[\\p{L}]{2,} )?(?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks)\\b`,
+    `\\b(?:my|our|a|the|his|her) ${kin} (?:(?!and\\b|or\\b|i\\b|we\\b|who\\b|that\\b|also\\b)[\\p{L}]{2,} )?(?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks|reckons)\\b`,
     '\\b(?:does|do|did|makes?|made|cooks?|cooked) (?:hers|his|theirs)\\b',
     '\\b(?:her|his|their) (?:own )?(?:batch|soap|recipe|one|version|loaf|bars?)(?: (?:is|was|has|had)|[ ]?[:=])',
-    `(?:^|(?<=[:;] ))(?:[(] )?(?:gran|granny|grandma|nan|mum|mom|dad|he|she|they|aunt) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|goes for)\\b`,
+    `(?:^|(?<=[:;] ))(?:[(] )?(?:${kin}|he|she|they) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|thinks|reckons|goes for)\\b`,
   ],
   later: [
     '(?<!\\b(?:about|now|is) (?:for )?(?:the|my) )\\bnext (?:time|round|batch|go|week|month|year|spring|summer|autumn|winter|one)\\b',
@@ -150,6 +150,9 @@ const same =
 
 /** Behind these the writer's own deed is of the same telling, unless it is set against it. */
 const against = /(?:\b|(?=;))(?:;|but|now|today|this|instead|so|then|only|really|actually|mine|however|yet)\b[^#@]*$/;
+
+/** "My gf says 127, I put in 130": what somebody else says has had its figure. */
+const figureBefore = /# (?:@ )?(?:[,;] (?:(?:and|but|so) )?|(?:and|but|so|while) )$/;
 
 /** Somebody takes or uses. */
 const deed =
@@ -292,8 +295,8 @@ export function tellingsIn(
       const opened = list.at(-1);
       const last: Telling = opened?.telling ?? 'mine';
       // "she takes 1 kg of lard, I'm taking 500 g"
-      const isTurn = last === 'others' && opened?.isDeed === true && one.isDeed;
       const before = text.slice(0, one.place);
+      const isTurn = last === 'others' && ((opened?.isDeed === true && one.isDeed) || figureBefore.test(before));
       if (one.telling === 'once' && same.test(text)) continue;
       if (
         one.telling === 'mine' &&

@@ -62,7 +62,7 @@ const andMany = (list: string): string => list.replace(/\S+/g, '$& $&s');
 export const papers =
   'recipe book card sheet leaflet video blog website page printout magazine calendar booklet instruction calc calculator plan app slip note handout chart';
 export const relations =
-  'sister brother mother mum mom mam dad father aunt auntie uncle gran granny grandma grandmother nan neighbour neighbor friend colleague cousin teacher husband wife daughter son';
+  'sister brother mother mum mom mam dad father aunt auntie uncle gran granny grandma grandmother nan neighbour neighbor friend colleague cousin teacher husband wife daughter son sis bro mama papa nana grandad grandpa grandfather hubby girlfriend boyfriend gf bf partner mate flatmate roommate housemate coworker niece nephew boss buddy';
 /** By what a figure is known to be for something else than the pot, or of a soap called after its ingredient. */
 export const uses = {
   purposes:
