@@ -1,4579 +1,4647 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-3
- ab:-9
- aber:1
- abgekriegt:10
- abgewischt:12
- able:-3
- about:5
- above:10
+export const weights = ` a:-2
+ ab:-13
+ aber:7
+ abgekriegt:14
+ abgewischt:3
+ about:6
+ above:13
  abt:-11
- abuela:-8
- accelerat:-5
- accident:14
- accidental:11
- accord:-8
- account:-6
- aceite:-4
+ abuela:-12
+ accelerat:-4
+ accident:8
+ accidental:5
+ accord:-3
+ aceite:1
  acid:3
- acros:-2
+ acrylic:-1
  activat:-4
- actual:-11
- add:-14
- additiv:-4
- adds:-8
- adult:-6
- advance:-10
- advent:-4
- advice:-7
+ actual:-9
+ add:-16
+ added:-5
+ additiv:-3
+ adds:-4
+ admit:1
+ adult:-4
+ advance:-7
+ advice:-12
  afraid:-14
  after:7
- afterward:-10
- again:-19
- against:-3
- age:-9
- ages:-6
- ago:20
- agree:-8
- agua:-1
- ahead:-9
- ahora:9
- ai:10
+ afternoon:3
+ afterward:-14
+ again:-16
+ against:-6
+ age:-7
+ ages:-7
+ ago:14
+ agre:-5
+ agree:-11
+ agua:-3
+ ahead:-13
+ ahora:8
+ ai:13
  aid:11
- aimed:-2
- air:-10
- al:3
- alarm:-13
- alcohol:8
- alike:-5
- alkali:-17
- alkanet:-7
+ air:-5
+ al:6
+ alarm:-6
+ alcohol:2
+ alike:-7
+ alkali:-16
+ alkanet:-9
  all:-3
- allergen:-1
- allergic:-4
- allergy:-7
- alles:-9
- allotment:-6
- allow:-6
- almond:-6
- almost:-9
- aloe:-8
- alone:-6
- along:5
- aloud:-3
- already:-6
+ allergic:-6
+ allergy:-6
+ alles:-11
+ allotment:-3
+ allow:-8
+ almond:3
+ almost:-10
+ aloe:-12
+ alone:-5
+ along:7
+ aloud:-4
+ already:-7
  alright:-14
- also:3
- alter:-4
+ alter:-8
  although:-3
- altogether:-7
+ altogether:-14
  alu:-12
- aluminium:-15
- alway:-6
- am:-4
- amber:-12
+ aluminium:-17
+ alway:-8
+ am:1
+ amber:-8
  american:-3
- ammonia:4
- among:5
+ ammonia:1
+ among:3
  amount:-12
- ampolla:9
- an:-9
- and:3
- animal:-8
- ankle:17
- annatto:-5
- anos:-12
- another:-10
- anruhren:3
- ans:5
- answer:-9
- antes:-10
- any:-11
- anybody:-4
- anyhow:-8
- anymore:-6
- anyone:-18
- anyth:-3
- anyway:-13
- anywhere:-9
- apart:-6
- apiece:-4
- app:-12
- appl:-7
- apple:-3
- applesauce:-9
- apprentice:-2
- approx:-4
- apricot:-3
- april:-6
- apron:-12
- aqua:-10
+ ampolla:7
+ an:-8
+ and:5
+ animal:-7
+ ankle:11
+ annatto:-3
+ anos:-8
+ another:-12
+ anruhren:4
+ ans:4
+ answer:-11
+ antes:-11
+ any:-15
+ anybody:-2
+ anyhow:-6
+ anymore:-7
+ anyone:-16
+ anyth:-1
+ anyway:-3
+ anywhere:-7
+ apart:-5
+ apiece:-7
+ app:-11
+ appl:-9
+ apple:3
+ applesauce:-5
+ approx:-3
+ apres:4
+ apricot:-5
+ april:-4
+ apron:-14
+ aqua:-13
  arde:11
- are:3
- arent:-1
- argan:-7
- arithmetic:-6
- arm:-11
- armpit:1
- arms:-10
- around:6
- arriv:-3
- as:-12
- ash:2
- ashes:-11
- aside:-5
- ask:2
- asked:-6
- asks:8
- asleep:3
- assume:12
- asthma:-3
- at:-5
- ate:-1
- attach:-4
- attempt:-5
- attic:-3
- atznatron:12
- au:-2
- auf:-11
- auge:6
- augen:-7
- august:-11
- aunt:-21
+ are:4
+ arent:-5
+ argan:-9
+ arithmetic:-7
+ arm:-6
+ armpit:4
+ arms:-13
+ around:5
+ arriv:-5
+ as:-8
+ ash:-6
+ ashes:-7
+ aside:-4
+ ask:1
+ asked:-15
+ asks:12
+ asleep:-1
+ asthma:6
+ at:-4
+ ate:-2
+ attach:-3
+ attempt:-6
+ attic:-16
+ atznatron:5
+ au:-3
+ auf:-12
+ auge:4
+ augen:-10
+ august:-13
+ aunt:-10
+ aunts:-3
  aus:-1
- autumn:-5
- aux:-7
- avale:5
- avant:-3
- avec:9
- avocado:-8
- avoid:-13
- awake:-8
- away:-4
- awful:7
- b:-9
+ autumn:-6
+ aux:-4
+ avale:9
+ avant:5
+ avec:4
+ avocado:-10
+ avoid:-15
+ away:-3
+ awful:13
+ b:-14
  babassu:-7
- babi:-3
- baby:-2
- babys:1
+ baby:-1
+ babys:3
  back:-4
- background:-9
- backside:9
- backward:-7
- bacon:-4
- bad:2
- badly:9
- bag:1
- bags:-10
- bak:-6
+ background:-6
+ backside:3
+ backward:-9
+ bacon:-5
+ badly:4
+ bag:-5
+ bags:-2
+ bain:-3
+ bak:-8
  baker:-3
- bakery:-1
- balanc:2
- balance:-9
- balcony:-9
+ balanc:1
+ balance:-8
+ balcony:-10
  bald:-3
- ball:5
- balls:5
- balm:-16
- band:-4
- bang:4
- bar:-12
- barber:-6
- bare:7
- barefoot:13
- bark:4
- barn:-8
- bars:-13
- base:-5
- basil:-4
- basket:-3
- batch:-2
- bath:-8
- bathroom:10
- batter:-5
- batteri:-6
- battery:-10
+ ball:3
+ balls:7
+ balm:-17
+ band:-5
+ bar:-6
+ barber:-5
+ bare:5
+ barefoot:16
+ bark:12
+ barn:-7
+ bars:-10
+ base:-7
+ basil:-3
+ basin:-1
+ basket:-11
+ batch:-4
+ bath:-10
+ bathroom:7
+ batter:-9
+ batteri:-7
+ battery:-11
  bay:-3
- bazaar:-4
- bc:-3
- bea:-9
+ bazaar:-1
+ bc:-4
+ be:-7
+ bea:-8
  bead:3
- beads:5
- beagle:11
- beak:6
- beaker:4
- bear:-2
- beard:2
- beautiful:-10
- bebe:9
+ beads:9
+ beagle:8
+ beak:4
+ beaker:-1
+ bear:-15
+ beard:-1
+ beat:-9
+ beautiful:-9
+ bebe:8
  became:2
- because:4
- becom:-3
- become:-6
- bed:-10
+ because:-4
+ becom:-7
+ become:-13
+ bed:-16
  bedroom:-3
- bedtime:-2
- beech:-3
+ bedtime:-8
+ beech:-2
  beef:-4
- beekeeper:-3
- been:12
- beer:-18
- bees:-10
- beeswax:-12
- before:-4
- beforehand:-4
- began:18
- begin:-7
+ beekeeper:-4
+ been:13
+ beer:-17
+ bees:-12
+ beeswax:-8
+ before:-6
+ beforehand:-3
+ began:4
+ begin:-4
  beginn:4
  beginner:-10
- begun:-8
- behav:-5
- bei:-9
+ begun:-2
+ behind:4
+ bei:-2
  beige:-6
- being:1
- bekommen:6
- believ:9
- believe:-11
+ beim:4
+ being:-4
+ bekommen:15
+ believ:14
+ believe:-12
  bell:-3
- belly:14
- belong:-10
- below:-5
- ben:5
- bench:-1
- bend:-2
+ belly:16
+ belong:-6
+ below:-11
+ ben:3
+ bench:-4
+ bend:-5
  bent:8
- bentonite:-4
- bergamot:-3
- besid:-3
- beside:5
- best:-5
- bet:-4
- better:-18
+ bentonite:-6
+ bergamot:-6
+ beside:-7
+ best:-6
+ bet:-7
+ better:-21
  between:2
- bevel:-9
- bien:13
- big:-7
- bill:3
- bin:-5
- binn:-7
- bins:-6
- birch:-11
- bird:6
- birds:-3
- birthday:-7
- bis:-4
+ bevel:-6
+ bien:10
+ big:-13
+ bigger:-8
+ bin:-4
+ binn:-13
+ bins:-4
+ birch:-12
+ bird:8
+ birthday:-15
+ bis:-6
  biscuit:-1
- bit:2
  bite:5
- bites:-3
- bits:6
- bitten:1
+ bites:-6
+ bits:8
+ bitten:5
  black:-16
- blame:-4
- blanc:15
- blanca:-6
+ blame:-3
+ blanc:4
+ blanca:-4
  blanco:-3
- blanket:-15
- bleach:1
- bleed:2
- blend:-2
- blender:-4
+ blank:-3
+ blanket:-21
+ bleach:-1
+ bleed:1
+ blend:-1
+ blender:-2
  bless:-12
- blew:6
+ blew:9
  blind:13
- blink:5
- blister:8
- blob:4
- block:-14
- blog:-14
- blood:5
- bloodshot:2
- blouse:3
- blue:-9
- blurry:8
- boat:-10
- body:-6
- boil:7
- boiler:-11
- boils:7
- bol:-7
- bone:3
- book:-7
+ blink:8
+ blister:11
+ blob:7
+ block:-7
+ blog:-7
+ blood:9
+ bloodshot:-7
+ blouse:10
+ blue:-7
+ blurry:3
+ board:2
+ boat:-11
+ body:-14
+ boil:1
+ boiler:-10
+ boils:8
+ bol:-5
+ bone:5
+ bonjour:-7
+ book:-12
  booklet:-3
- books:-4
- boot:4
- boots:-9
- bor:-2
+ books:-6
+ boot:5
+ boots:-10
  borax:-7
- bord:-1
- bored:6
+ bord:-3
+ bored:9
  born:-3
- borrow:-15
- boss:5
- both:3
- bother:7
- bottl:-11
- bottle:2
- bottom:-16
- bouche:20
- bought:-10
- bounc:15
- bout:14
- bowl:14
- bowls:11
- box:-20
- boxes:-9
- boy:3
+ borrow:-8
+ boss:4
+ both:2
+ bother:8
+ bottl:-6
+ bottle:-1
+ bottom:-17
+ bouche:9
+ bought:-15
+ bounc:6
+ bout:8
+ bowl:9
+ box:-17
+ boxes:-10
+ boy:5
  boyfriend:3
- boys:-5
- bra:15
- bran:-11
- brand:-9
- bras:6
- brave:-7
- brazo:11
- bread:-4
- break:-7
- breakfast:-13
- breastbone:8
- breath:12
- breathe:13
- brick:-11
+ boys:-14
+ bra:3
+ bran:-10
+ brand:-6
+ bras:8
+ brave:5
+ brazo:17
+ bread:-7
+ break:-6
+ breakfast:-8
+ breastbone:7
+ breath:11
+ breathe:12
+ brennt:-1
+ brick:-16
  bride:-3
- brilliant:-6
- brine:-1
- bring:-1
- brittle:-6
- broke:-1
- broken:2
- broom:4
+ bright:-1
+ brilliant:-5
+ brine:5
+ bring:1
+ brittle:-7
+ broke:-5
+ broken:1
+ broom:5
  brother:-6
- brought:-4
- brown:10
- brule:-8
- brulure:12
- brush:-13
- btw:-1
+ brought:6
+ brown:5
+ brule:-12
+ brulure:11
+ brush:-4
+ btw:-2
  bu:12
- bubbl:3
- bubble:12
- bucket:3
- bud:3
- budget:-2
- build:-4
- built:-8
+ bubbl:-2
+ bubble:4
+ bucket:4
+ budget:-5
+ build:-3
+ built:-10
  bulk:-3
- bumps:4
- burbuja:-3
- burn:5
- burnin:7
- burns:6
+ bumps:7
+ burbuja:-5
+ burn:4
+ burnin:5
+ burns:2
  burnt:-7
- burp:13
- burst:8
- bus:-8
- busines:-10
- busy:4
- but:-6
- butcher:-11
- butt:5
- butter:-16
- button:-11
- buy:-16
- by:-2
- c:-22
+ burp:3
+ burst:9
+ bus:-12
+ busines:-11
+ busy:5
+ but:-4
+ butcher:-7
+ butt:4
+ butter:-7
+ button:-12
+ buy:-14
+ by:-6
+ c0conut:-3
+ c:-21
  ca:-2
- cabbage:-12
- cage:6
- cake:-2
- cakes:-7
- calc:-2
- calculat:-4
- calculate:-9
- calculator:-12
- calendar:-6
- calendula:-10
- caliente:9
- call:-5
- calm:-2
- came:-7
- camera:4
- camp:-8
- can:-16
+ cabbage:-4
+ cacao:-3
+ cafe:-3
+ cage:4
+ cake:-8
+ cakes:-3
+ calc:-5
+ calculat:-2
+ calculate:-10
+ calculator:-11
+ calendar:-7
+ calendula:-9
+ caliente:12
+ calls:-1
+ calm:2
+ calms:-7
+ came:-1
+ camp:-7
+ can:-13
  candl:-3
- candle:-11
- canister:-6
- cannot:-2
- canola:-5
- cans:-5
- cant:7
- cap:10
- car:-10
- cara:-6
+ candle:-10
+ canister:-7
+ cannot:-5
+ canola:-8
+ cans:-4
+ cant:9
+ cap:14
+ car:2
+ cara:-2
  caramel:-5
- card:-21
- cards:-1
- care:-8
- careful:-9
+ caravan:-3
+ card:-22
+ cards:-5
+ care:-12
+ careful:-5
  caretaker:-7
- carpet:-1
- carrot:-11
- carry:-4
- carton:5
- case:-2
- cases:-6
- cast:-3
- caster:-3
- castile:-11
- castor:-23
+ carpet:-6
+ carri:1
+ carrot:-5
+ carry:-7
+ carton:7
+ case:2
+ cases:-1
+ cast:-5
+ caster:-5
+ castile:-3
+ castor:-13
  cat:-1
- catch:-7
- cattle:2
- cauldron:-8
- cause:11
- caustic:12
- caustica:13
- caustique:9
- caviti:-8
- cayo:2
- ce:-1
- cedar:1
- ceil:-9
- cellar:-4
- cent:-4
- centre:-12
- certain:-8
- chair:-6
- chalk:-14
- challenge:-2
- chamomile:-10
- chang:-7
- change:2
- chap:-4
+ catch:-1
+ cats:-3
+ cattle:3
+ caught:-2
+ cauldron:-5
+ cause:10
+ caustic:11
+ caustica:16
+ caustique:4
+ caviti:-5
+ cayo:-3
+ ce:-2
+ cedar:5
+ cedarwood:-4
+ ceil:2
+ celebrate:-8
+ cell:-3
+ cellar:-7
+ cent:-3
+ centre:-11
+ certain:-11
+ certifi:-2
+ chair:-7
+ chalk:-6
+ chamomile:-8
+ chang:-2
+ change:6
+ chap:-7
  charcoal:-9
- charg:-4
- charge:-8
- chart:-4
+ charg:-3
+ charge:-7
+ chart:-9
  chat:9
- cheap:-9
- cheaper:-9
+ cheap:-13
+ cheaper:-11
  check:-10
- cheek:9
- cheer:-7
- cheese:6
- chemical:8
- chemist:-5
- chemistry:-14
- chest:13
- chew:2
- chicken:12
+ checklist:-2
+ cheek:15
+ cheer:-9
+ cheese:8
+ chemical:9
+ chemist:-4
+ chemistry:-11
+ chest:16
+ chew:9
+ chicken:5
  chien:4
- child:1
- children:-8
- chill:-5
- chimney:-6
- chin:1
- chip:-3
+ child:14
+ children:-11
+ chill:-7
+ chimney:-3
+ chin:-1
  chipp:-3
- chips:-7
+ chips:-3
  chocolat:-9
- chocolate:-4
- choice:-5
- choir:-8
- chok:-10
- chose:-11
- christma:-9
- chuck:-7
+ chocolate:-6
+ choice:-2
+ choir:-13
+ chok:-11
+ chose:-9
+ christma:-10
+ chuck:-3
  chunk:10
- church:-8
- cinnamon:-1
- citrate:-3
- citric:-7
+ church:-3
+ cinnamon:-3
+ circle:-5
+ citrate:-5
+ citric:-2
  citronella:-12
- citru:-10
- claim:-11
- clarity:-2
- clary:-3
- class:-7
- clay:-9
- clean:-6
- cleaner:6
- clear:-10
- clever:6
- client:-10
- climb:-6
- clock:-8
- clockwork:-3
- clos:6
- close:5
- cloth:-2
- cloud:8
- cloudy:-11
- clove:8
+ citru:-12
+ claim:-13
+ clarifi:-1
+ clarity:-3
+ class:-4
+ clay:-2
+ clean:-9
+ cleaner:5
+ clear:5
+ clever:-1
+ client:-11
+ climb:5
+ cling:3
+ clock:-10
+ clockwork:-7
+ clos:5
+ close:4
+ cloud:5
+ cloudy:-15
+ clove:10
  clump:-10
- clumpy:-8
- cm:-14
- co:-17
- coarse:-8
- coast:-3
- coat:-8
- cocanut:-4
- cocnut:-5
- coco:-24
- cocoa:-7
- coconut:-2
+ clumpy:-11
+ cm:-9
+ co:-15
+ coarse:-7
+ coast:-6
+ coat:-5
+ cocanut:-8
+ cocnut:-9
+ coco:-17
+ cocoa:-3
+ cocoanut:-4
  cocunut:-3
- coffee:-3
- coin:5
- cold:-15
- collar:5
- collarbone:3
- collect:-8
- colloidal:-6
- color:-3
- colour:-18
- column:-7
- comb:12
- combien:-10
- combin:-5
- combine:-9
- come:-2
- comes:-12
- comma:-1
+ coffee:-2
+ coin:2
+ coins:-2
+ cold:-20
+ collar:14
+ collarbone:4
+ colleagu:-1
+ colleague:1
+ collect:-4
+ colloidal:-3
+ color:-10
+ colour:-14
+ column:-8
+ com:2
+ comb:3
+ combien:-14
+ combin:-3
+ combine:-8
+ come:4
+ comes:-13
+ comma:5
  comme:1
- comment:-17
- como:1
+ comment:-19
+ como:2
  compar:-3
- compare:-4
- complain:-5
- complaint:-4
- complete:-3
- computer:-3
- con:8
- conc:-3
+ complain:-7
+ con:5
+ conc:-7
  concentration:-15
- concrete:-1
- confession:-7
- confetti:-2
+ concrete:-8
+ confession:-9
+ confetti:-3
  confirm:-12
- contact:4
- container:2
- content:5
+ confit:-3
+ contact:1
+ container:-1
+ content:3
  convert:-6
- cook:-8
- cookbook:-7
- cooker:-5
- cookie:5
- cooks:-8
- cool:-13
- cooler:-7
+ cook:5
+ cookbook:-13
+ cooker:-2
+ cooks:-4
+ cool:-14
+ cooler:-8
  cools:-9
- copi:-11
- copper:-3
- copy:-5
- corn:-4
- corner:-6
- correct:-14
- cos:2
- cost:-14
- costic:-3
- costs:-12
- cottage:-6
- cotton:-8
- cough:9
+ copi:-8
+ copper:-9
+ copy:-6
+ correct:-16
+ correction:-4
+ cos:-5
+ cost:-11
+ costic:-4
+ costs:-8
+ cottage:-3
+ cotton:-7
+ cough:12
  could:7
- couldnt:-12
- coule:18
- couleur:7
- council:-3
- count:-16
- counter:-3
- county:-6
- couple:-7
- course:-10
+ couldnt:-9
+ coule:14
+ couleur:6
+ count:-10
+ country:-4
+ county:-8
+ coup:1
+ couple:-12
+ courage:-5
+ course:-11
  cousin:-10
- cover:-5
- cow:-7
- cp:-2
- cpop:-11
- crack:1
- craft:-3
- crater:3
+ cover:1
+ cow:-8
+ cp:-3
+ cpop:-4
+ crack:-2
+ crater:9
  crawl:-3
  crayon:-9
- crazy:6
- cream:-4
- creamy:-9
- cried:1
- crisp:-3
- crock:-11
- crockpot:-4
- cross:-4
- crudo:9
- crumb:-3
- crumble:-6
- crust:-3
- cry:7
- csv:-6
+ crazy:7
+ cream:-6
+ creamy:-4
+ cried:3
+ crock:-6
+ crockpot:-1
+ cross:-3
+ crudo:8
+ crumb:-7
+ crumbl:-7
+ crumble:-3
+ crush:-8
+ crust:-5
+ cry:4
+ crystal:-3
+ csv:-7
  cuanta:-16
- cube:7
- cubes:-14
- cucumber:-9
- cuff:16
- cup:5
- cupboard:-2
- cupcake:-2
- cupful:-7
- cups:-15
- cur:-10
- cure:-18
- cured:4
- cures:-4
- curiou:-5
- current:-2
- curry:-5
- cushion:-6
- custard:-4
- customer:-6
- cut:2
- cuts:1
- cutt:-6
- cutter:-7
- d:-5
+ cube:6
+ cubes:-9
+ cucumber:-11
+ cuff:7
+ cup:-3
+ cupboard:-5
+ cupcake:-3
+ cupful:3
+ cups:-24
+ cur:-11
+ cure:-13
+ cured:6
+ cures:-8
+ curiou:-4
+ curl:9
+ current:-4
+ curry:-2
+ cushion:-3
+ custard:-13
+ customer:-4
+ cuts:10
+ cutt:-14
+ cutter:-8
+ d:-8
  da:-8
- dabb:13
- dad:3
- dag:-17
+ dabb:4
+ dad:7
+ dag:-26
+ dairy:-3
  damit:-7
- damp:5
- dangerou:-9
- dans:13
- dare:-6
- dared:1
+ dangerou:-12
+ dans:12
+ dared:-6
  darf:-6
- dark:3
- darker:-7
- darn:2
- das:-5
+ darker:-3
+ darn:3
+ das:-7
  data:-4
- date:-15
- dates:-4
+ date:-10
+ dates:-10
  daughter:-3
- day:-4
- daylight:3
- days:-4
- de:1
- dead:-7
- dear:-5
- decant:3
- december:-3
+ day:-3
+ daylight:2
+ days:-8
+ de:-2
+ dead:-10
+ dear:-7
+ decant:10
  decent:-4
- decid:-9
- decide:-1
- decimal:-8
- dedo:13
- deep:9
+ decid:-15
+ decide:-3
+ decimal:-10
+ dedo:17
+ deep:5
  deer:-3
- deg:-3
- degre:-6
- deionis:-6
- deja:-6
- del:13
- dem:2
+ degre:-3
+ deionis:-8
+ deja:-5
+ del:8
+ dem:-2
  demineralis:-6
- demonstration:-8
- den:1
- dense:4
- dentist:-8
- dentro:5
- depend:-3
- depui:11
- der:-8
- derramo:-8
+ demonstration:-3
+ den:2
+ dense:-6
+ dent:2
+ dentist:-6
+ dentro:6
+ depui:10
+ der:-4
+ derramo:-11
  des:5
- desde:17
- despu:19
+ desde:15
+ despu:7
  dessu:1
- destill:-6
- di:5
- diary:-4
+ destill:-3
+ detail:-8
+ deviation:-3
+ di:3
+ diary:-5
  dias:5
- dice:12
+ dice:13
  dictat:-2
  did:-6
- didnt:6
- died:-9
- differ:-1
- difference:-8
+ didnt:-2
+ die:2
+ died:-8
+ differ:-3
+ difference:-7
  different:-7
- diffuser:3
  digit:-3
- digital:-3
- dilut:2
- dilute:-4
+ digital:-6
+ dilut:-8
+ dilute:-10
  dilution:-5
- dinner:-2
- dinosaur:-9
- dipp:5
- direction:-7
- dirty:-12
- discount:-18
- dish:-18
- dishwasher:-13
+ dinner:-4
+ dinosaur:-7
+ dipp:10
+ direction:-5
+ dirty:-6
+ disaster:-5
+ discount:-10
+ dish:-13
+ dishwasher:-9
  dispenser:-5
- display:-3
- dissolv:-4
- dissolve:-8
- distill:-13
- disturb:-6
- divid:-10
- divider:-3
- dizzy:15
- do:3
- doctor:9
+ display:-4
+ dissolv:-7
+ dissolve:-22
+ dist:-2
+ distill:-14
+ disturb:-4
+ divid:-8
+ divider:-7
+ dizzy:19
+ dkg:-13
+ do:-1
  does:-8
- doesnt:-7
- dog:-5
+ doesnt:-8
+ dog:-4
  dogs:-10
- doing:-7
- done:-8
- dont:1
- door:2
- doors:-9
+ doigt:2
+ doing:2
+ done:-5
+ door:-3
+ doors:-14
  doorway:-3
  dos:12
- dot:3
- dots:7
- doubl:-7
- double:1
- doubt:-5
+ dot:-2
+ dots:11
+ doubl:-8
+ double:-11
+ doubt:-7
  dough:2
- doux:-5
+ doux:-8
  down:1
- downstair:-3
- dozen:-4
- draft:-7
- drag:-9
- dragg:4
- dragon:-4
- drain:-4
- drainpipe:-8
+ dozen:-3
+ draft:-10
+ drag:-4
+ dragg:2
+ dragon:-8
+ drain:-3
+ drainpipe:-3
  drama:-10
- drank:6
- drauf:-1
- draw:-3
+ drank:4
+ drauf:2
+ draw:-4
  drawer:-4
- draws:-2
- dream:-4
- drei:8
- dress:-9
- drew:-5
- dribbl:4
+ draws:-1
+ dream:3
+ drei:12
+ dress:-5
+ drew:-9
+ dribbl:5
  dried:-6
- dries:-5
- drill:-5
- drin:-2
- drink:1
- drip:7
- dripp:-3
- drips:7
- driv:-1
- drive:-8
- drizzle:-4
- drool:8
- drop:6
- droplet:2
+ dries:-3
+ drill:-3
+ drin:2
+ drink:2
+ drip:11
+ drips:11
+ driv:-4
+ drive:-3
+ drizzle:-9
+ drool:10
+ drop:5
+ droplet:3
  dropp:2
- drops:-7
- drove:2
+ drops:-8
+ drove:-4
  drum:-5
- drunk:3
- dry:-13
- dryer:3
- du:-1
- dual:-3
+ drunk:5
+ dry:-11
+ du:1
+ dual:-5
  duck:-12
- ducks:2
- due:-11
- duele:13
- duft:-1
- dug:13
- dump:6
- dunk:11
- dur:-8
- durch:2
- dust:5
- dusty:-13
- dye:-6
- e:1
- each:-18
- ear:4
- earlier:-7
- early:2
+ ducks:-4
+ due:-12
+ duele:11
+ duft:-4
+ dug:15
+ dull:-3
+ dump:2
+ dunk:13
+ dur:-6
+ durch:1
+ dust:3
+ dusty:-11
+ dye:-3
+ e:-4
+ each:-11
+ ear:2
+ earlier:-9
+ early:4
  ears:-8
- easier:-8
- easter:-13
- easy:-11
+ easier:-10
+ easter:-5
+ easy:-8
  eat:9
- eaten:5
- eats:-12
+ eaten:9
+ eats:-13
  eau:3
- eczema:-14
- edge:7
- edges:3
- edit:2
- egg:1
+ eczema:-18
+ edge:8
+ edges:-4
+ egg:2
+ eggs:-1
  eight:-1
- eighti:-8
- eighty:-6
- ein:3
- eine:3
- einen:-8
- eingeatmet:8
- either:-10
- el:4
- elbow:-7
+ eighti:-4
+ eighty:-3
+ ein:4
+ eine:5
+ einen:-9
+ eingeatmet:10
+ either:-9
+ el:8
+ elbow:-3
+ eldest:8
  electric:-4
- eleven:15
- elle:1
- else:-6
- emergency:15
+ eleven:12
+ elle:2
+ else:-11
+ emergency:12
  empti:-4
- empty:-12
- emu:-5
- emulsion:-1
- en:-1
+ empty:-2
+ emu:-16
+ emulsion:-2
  enamel:-6
- encima:14
- end:-13
- ended:-15
- ends:11
- enfant:-5
- english:-7
- enough:-20
- entire:-6
- entry:-12
- envelope:-4
- equal:-9
+ encima:10
+ end:-12
+ ended:-16
+ ends:2
+ enfant:-7
+ engine:-5
+ english:-4
+ enough:-18
+ entire:-3
+ entry:-3
+ envelope:-6
+ eo:-4
+ equal:-5
  er:-5
- error:1
- erst:4
- erupt:21
- es:-9
- espresso:-3
- essential:-16
+ error:3
+ erst:14
+ erupt:12
+ es:-5
+ espresso:-6
+ essential:-15
  essentielle:-2
  est:3
- esta:-10
- et:4
- ethanol:-7
- eucalyptu:2
- euro:3
- euros:-5
- even:-5
- evening:-7
- ever:-7
+ esta:-8
+ et:7
+ ethanol:9
+ eucalyptu:5
+ eur:-3
+ euro:1
+ euros:-4
+ even:-9
+ evening:-13
+ ever:-11
  every:-21
  everybody:-8
- everyday:-2
- everyone:3
- everyth:-7
- everywhere:-6
- exact:-10
+ everyday:-3
+ everyone:-3
+ everyth:-10
+ everywhere:-9
+ ewes:-3
+ exact:-9
  excel:-3
- except:-8
- exces:-10
- excuse:-6
+ except:-7
+ exces:-15
+ excuse:-3
  expect:3
- expert:-4
- explain:-18
- explod:13
- export:-5
- extra:-12
- extract:-4
- eye:13
- eyeball:-12
- eyebrow:8
- eyelid:9
- eyes:-2
+ explain:-16
+ explod:9
+ export:-11
+ extra:-10
+ extract:-10
+ eye:14
+ eyeball:-10
+ eyebrow:4
+ eyelid:23
+ eyes:2
  eyewash:-10
- f:-17
- face:-9
- faceful:19
- faces:-2
- fade:-7
- faded:-3
+ f:-10
+ face:-4
+ faceful:14
+ facial:-3
+ fade:-12
+ faded:-5
  fail:-16
- failur:-7
- faint:2
- fair:-3
- faire:-4
- fait:13
- fall:-6
- falls:-1
- false:-10
- fami:-7
- fan:-6
- fancy:-11
- far:-14
- farm:-5
- farmer:-8
- fast:2
- faster:-9
- fat:-22
- father:-1
- fats:-13
- fault:-7
- faut:-9
- favour:-5
- favourite:-7
- fear:-6
+ failur:-12
+ faint:-4
+ fair:1
+ faire:-1
+ fait:12
+ fall:-4
+ fallen:-2
+ falls:-6
+ false:-13
+ fami:-8
+ fan:-8
+ fancy:-5
+ far:-5
+ farm:-11
+ farmer:-7
+ fast:6
+ faster:-5
+ fat:-12
+ fats:-16
+ fault:-6
+ faut:-14
+ favour:-3
+ favourite:-5
+ fear:-8
  feb:-3
- february:-4
+ february:-7
  fed:-10
- fee:-3
- feed:10
- feel:8
- feels:-4
- feet:-7
- fell:8
- fellow:-4
- felt:1
- fetch:-3
- fete:-4
- few:-1
- field:-5
- fifteen:-9
- fifth:-5
- fig:-5
- fight:-4
- figur:-10
- figure:-18
+ fee:-1
+ feed:7
+ feel:7
+ feels:1
+ feet:-6
+ fell:7
+ fellow:-3
+ felt:6
+ fence:-3
+ fetch:-4
+ fete:-1
+ few:-10
+ field:-4
+ fifteen:-12
+ fifth:-4
+ fifty:-3
+ fig:-3
+ fight:-9
+ figur:-9
+ figure:-14
  file:-9
- fille:11
- fills:-8
- film:-10
- fils:9
- filter:-5
- fin:-4
+ fill:-4
+ fille:14
+ fills:-4
+ film:-3
+ fils:12
+ filter:-11
+ fin:-6
  final:-10
- find:-6
- finds:-5
- fine:-4
- finer:-3
- finger:8
- fingernail:10
- fingertip:12
- finish:-2
- finland:-4
- fire:9
- firm:-15
- first:-6
+ find:-7
+ finds:-13
+ fine:-10
+ finger:7
+ fingernail:12
+ fingertip:17
+ finish:-6
+ finland:-3
+ fire:7
+ firm:-12
+ first:-1
  fish:2
- fist:-7
- fists:2
- fit:-3
- fits:-16
- five:-3
- fixed:-3
- fizz:4
- fl:-6
- flake:3
- flaky:-4
- flame:-9
- flannel:4
- flar:10
+ fist:-1
+ fit:-2
+ fits:-13
+ five:-2
+ fizz:12
+ fl:-14
+ flake:7
+ flaky:-8
+ flame:-4
+ flannel:7
+ flar:4
  flash:-6
- flat:-8
- flatmate:-3
- flea:-1
- fleck:4
- flew:6
- flick:9
- float:-14
- flood:-7
- floor:5
- flour:-10
- flower:10
- flu:11
- fluff:11
+ flat:7
+ flatmate:3
+ fleck:5
+ flew:1
+ flick:12
+ float:-10
+ flood:-6
+ floor:4
+ floral:-2
+ flour:-5
+ flower:4
+ flu:-2
+ fluff:8
  fluid:-6
- flush:-2
- fly:9
- fo:-6
- foam:10
- foams:-5
- foamy:4
- fog:-14
- fogg:14
- foggy:7
- fold:-1
- folks:-6
- follow:-7
- fond:-4
- fool:12
+ flung:-2
+ flush:2
+ fly:5
+ fo:-3
+ foam:6
+ foams:-7
+ foamy:8
+ fog:-9
+ fogg:9
+ foggy:12
+ fold:2
+ folks:-9
+ follow:-5
+ fond:1
+ food:-8
+ fool:9
  foot:-8
  football:-3
- for:-3
+ for:-6
  force:3
- forearm:12
- forehead:22
+ forearm:13
+ forehead:17
+ forest:-3
  forever:-7
- forget:-11
- forgive:-5
- forgot:-1
- forgotten:-13
- fork:-3
+ forget:-10
+ forgive:-7
+ forgot:-5
+ forgotten:-14
+ fork:-6
  form:-11
- forms:-8
- formula:-3
- forty:-6
- forum:-13
- forward:-2
+ forms:-7
+ formula:-4
+ fortnight:-5
+ forty:7
+ forum:-4
+ forward:1
  found:-2
- four:1
- fourteen:2
+ four:2
+ fourteen:-7
  fourth:-3
- frag:5
- fragrance:3
- frais:19
- frame:-2
- free:-10
- freez:3
- freeze:-3
- freezer:-8
- fresh:5
- friday:2
+ frag:8
+ fragrance:-5
+ frais:8
+ free:-5
+ freez:6
+ freezer:-10
+ fresh:8
+ friday:4
  fridge:-15
  fried:-3
- friend:-4
- frist:-7
- from:-5
- front:-7
- frost:-8
- frotte:6
- froze:-4
- frozen:-8
- fry:-8
- fryer:-7
- fudge:6
- full:3
- fully:-4
- fume:-9
- fumes:-6
- funnel:1
- funny:-6
+ friend:-10
+ frist:-4
+ from:-2
+ front:-10
+ frost:-5
+ frotte:7
+ froze:-11
+ frozen:-11
+ fry:-14
+ fryer:-8
+ fudge:4
+ full:-3
+ fully:-6
+ fume:-15
+ fumes:-1
+ fun:-1
+ funny:-7
  fur:3
- further:-4
+ further:-5
  fuss:-4
  fussy:-4
- g:-19
+ fwd:-1
+ g:-18
  gallon:-9
- gant:7
+ gant:11
  gants:-9
- ganz:-6
- gap:-4
- gaps:-4
- garage:-2
- garden:-1
- gardener:-5
- garganta:11
- garlic:-6
- gas:-5
- gata:14
- gate:-9
- gather:-7
+ gap:-2
+ garage:-1
+ garden:-2
+ gardener:-8
+ garganta:8
+ garlic:-3
+ gas:-4
+ gata:13
+ gate:-10
+ gather:-6
  gauntlet:-6
- gave:3
- gebissen:6
- gefasst:11
- gekippt:10
- gel:-16
- gelaufen:14
- gell:-15
- generou:-4
- gentle:-8
- gerade:-4
- geranium:-4
- gesicht:8
- gespritzt:1
- gestern:7
- get:-13
- getrunken:16
- gets:-7
- gett:-12
- ghee:-11
- gicle:-4
- gift:-3
- girl:7
- girls:-2
- giv:6
- give:-6
- given:-10
- gives:-1
- glad:-7
- glassy:-5
+ gave:6
+ gear:-3
+ gebissen:12
+ gefasst:12
+ gekippt:3
+ gel:-12
+ gelaufen:4
+ gell:-18
+ generou:-2
+ gentle:-7
+ gentleman:2
+ gerade:-6
+ geranium:-3
+ gesicht:9
+ gespritzt:2
+ gestern:11
+ get:-16
+ getrunken:22
+ gets:-12
+ gett:-9
+ gf:8
+ ghee:-13
+ gicle:-3
+ gift:-7
+ girl:5
+ giv:4
+ give:-2
+ given:-8
+ gives:-4
+ glass:5
+ glassy:-8
  glaze:-4
- glitter:-8
- glop:-4
- glossy:-10
- glov:-2
- glove:8
- glue:6
- glued:-4
- glugg:-6
- glycerin:1
- glycerine:3
+ glitter:-7
+ glop:-5
+ glossy:-11
+ glov:1
+ glove:3
+ glue:7
+ glued:-1
+ glugg:-3
+ glycerin:9
+ glycerine:-4
+ glycerol:-3
  gms:-13
- go:-1
- goat:-5
- goats:-10
- god:-5
- goes:-11
- goggl:-1
- going:8
+ go:-2
+ goat:-8
+ goats:-13
+ god:-7
+ goes:-4
+ going:4
  gold:-10
- gone:5
- good:3
- goodnes:-7
- goose:-3
- gorge:14
- gorgeou:-2
- got:2
- gota:-3
- goutte:12
- gr:-11
- grab:6
- grad:9
+ gone:10
+ gonna:2
+ good:2
+ goodnes:-6
+ goose:-10
+ gorge:17
+ gorgeou:3
+ got:3
+ goutte:7
+ gr:-13
+ grab:15
+ grabb:2
+ grad:2
  grade:-3
  grain:10
- grainy:-5
- gram:-11
- grams:-15
- grandad:-3
- grandchildren:-4
- granddaughter:-6
- grandfather:-14
- grandma:-20
- grandmother:-11
- grandpa:-7
- grandson:7
- granny:-3
- granul:15
- grape:10
- grapese:-8
- grasa:-1
- grass:1
- grat:-7
+ grainy:-4
+ gram:-5
+ grams:-16
+ gran:-11
+ grand:-3
+ grandad:-4
+ grandchildren:-6
+ granddaughter:-3
+ grandfather:-16
+ grandma:-14
+ grandmother:-5
+ grandpa:-5
+ grandson:8
+ granny:2
+ granul:11
+ grape:3
+ grapese:-7
+ grat:-6
  grate:-3
- grateful:-9
- graz:-4
+ grateful:-4
  grease:-1
- greaseproof:-3
- greasy:-10
- great:-13
- green:-8
- greeting:-9
- grey:8
- gritty:11
- ground:-12
- groundnut:-11
- group:-11
- grown:9
+ greaseproof:-6
+ greasy:-4
+ great:-15
+ green:-14
+ greeting:-6
+ grey:9
+ gritty:9
+ groomer:-5
+ ground:-10
+ groundnut:-15
+ group:-2
+ grown:6
  grows:-1
- guant:-7
- guante:4
- guess:-3
- guest:-11
- guild:-6
- guinea:12
- gulp:4
- gums:13
- guys:-6
- h2o:-10
- h3:-7
- h:3
- ha:11
- hab:7
- habe:6
- haben:6
- hacia:-13
- hack:8
- had:5
+ guant:-6
+ guante:-2
+ guess:-2
+ guest:-7
+ guild:-5
+ guinea:11
+ guitar:-3
+ gulp:3
+ gums:10
+ guys:-9
+ h2o:-15
+ h3:-5
+ h:-2
+ ha:9
+ hab:8
+ habe:9
+ haben:12
+ hacia:-11
+ hack:5
+ had:2
  hadnt:-3
- hago:15
- haha:-13
- hair:7
- half:1
- hall:-5
- halo:8
- hals:10
- halv:-8
- halve:-3
- hamster:10
- hande:-4
- handful:-6
- handl:-2
- handle:-10
+ hago:19
+ haha:-11
+ hair:6
+ half:3
+ hall:-4
+ halo:9
+ hals:17
+ halv:-5
+ hamster:3
+ hand:3
+ hande:-9
+ handful:-9
+ handl:-3
+ handle:-8
  handout:-10
- handrucken:12
+ handrucken:3
  hands:-17
- handschuhe:-13
+ handschuhe:-12
  handsome:-5
- handwrit:-5
- handwritten:-4
- hang:-3
- hangs:-6
- happen:2
- happy:-8
- harbour:-3
- hard:-3
- harden:-6
- harder:-2
- hardnes:-12
- hardware:-7
- harm:-8
- harsh:-7
- has:5
- hasnt:4
- hat:18
+ handwrit:-4
+ handwritten:-2
+ hang:7
+ hanger:-5
+ hangs:-8
+ happen:-1
+ happy:-7
+ harbour:-2
+ hard:3
+ harden:-10
+ harder:-5
+ hardnes:-4
+ hardware:-11
+ harm:-12
+ harsh:-19
+ harvest:-2
+ has:8
+ hasnt:8
+ hat:14
  hate:-8
  hates:-8
- hatte:11
- haut:-20
- hav:6
- have:-2
- havent:-4
- hay:-5
- haze:5
- hazelnut:-4
+ hatte:12
+ haut:-14
+ hav:9
+ have:1
+ havent:-9
+ hay:2
+ haze:4
+ hazelnut:-5
  hdpe:-3
- he:6
- head:-10
- headache:-1
- heads:3
- heal:-10
- heap:-6
- hear:9
- heard:-9
- hears:-3
- heart:-7
- heat:-11
- heaven:-6
- heavy:-18
- hed:2
- hedgehog:1
- heel:12
- heels:-11
- height:-9
- held:-6
- hell:10
- hello:-7
- help:11
- helper:-3
- helps:-2
- hemp:-9
- hen:5
- hence:-4
- hens:8
- her:9
- here:-11
- hers:-13
- herself:7
- hes:6
- heute:4
- hey:8
+ he:7
+ head:-11
+ headache:-2
+ heads:1
+ heal:-7
+ heap:-4
+ hear:-3
+ heard:-12
+ hears:-1
+ heat:-12
+ heaven:-8
+ heavy:-19
+ hed:-5
+ heel:15
+ heels:-12
+ height:-3
+ held:-9
+ hell:7
+ hello:2
+ help:9
+ helper:2
+ helps:-3
+ hemp:-3
+ hempse:-1
+ hen:3
+ hence:-3
+ hens:4
+ her:7
+ here:-16
+ hers:-9
+ herself:3
+ hes:11
+ heute:9
+ hey:4
  hiccup:11
- hice:9
- hid:-2
- hidden:-4
- hier:12
- high:-8
- higher:-4
- hija:1
- hills:-4
- him:7
- himself:4
- his:9
- hiss:9
- history:-3
- hit:5
- hits:-8
- hives:-4
- hiya:-7
- hizo:-2
- hm:-7
- ho:6
- hoarse:3
- hob:-9
- hobby:-9
- hola:-3
- hold:3
- holds:-5
- hole:7
+ hice:6
+ hid:-3
+ hidden:-12
+ hier:17
+ high:-15
+ higher:-3
+ hills:-3
+ him:1
+ himself:-2
+ his:6
+ hiss:3
+ history:-5
+ hit:3
+ hits:-7
+ hives:-5
+ hiya:-5
+ hizo:-1
+ hm:-11
+ ho:10
+ hoarse:5
+ hob:-4
+ hola:-9
+ hold:7
+ holds:-3
+ hole:10
  holes:13
  holiday:-4
- home:-7
- honest:7
- hood:-11
+ home:-1
+ honest:-11
+ honey:-12
+ hood:-6
  hook:-6
- hop:-3
- hope:-4
+ hop:-2
+ hope:-7
  hoped:-7
- horse:-9
- hose:-1
- hosed:-7
- hospital:4
- hot:8
- hour:7
- hours:-1
- house:-5
- household:-7
- how:-7
- howl:-5
- hp:-3
- hr:-1
- hrs:-8
- hubby:4
- huele:-8
- huge:-5
- huile:-8
- humid:-9
- humidity:-3
- humo:-3
- hunch:7
- hund:-7
- hundr:-3
- hurry:-1
- hurt:2
- hurts:9
- husband:-9
+ hopeful:-3
+ horse:-16
+ hose:5
+ hosed:-10
+ hospital:-6
+ hot:9
+ hour:3
+ house:-9
+ household:-5
+ how:-6
+ howl:-6
+ hp:-2
+ hr:-4
+ hrs:-4
+ hubby:-2
+ huele:-7
+ huge:-4
+ huile:-12
+ humid:-8
+ humo:-4
+ humour:-2
+ hunch:10
+ hund:-4
+ hundr:-7
+ hung:-2
+ hungary:-1
+ hurt:1
+ hurts:6
+ husband:-6
  hydroxid:3
- hydroxide:1
- i:2
+ hydroxide:5
+ i:3
  ice:-9
- ich:2
- id:-6
- idea:-16
- ideas:-5
- identical:-8
- idiot:14
- ignore:-6
- ihr:-3
- il:-4
- ill:-16
- ilse:-6
- im:-1
- imagin:4
- impatient:-13
- in:2
- inch:10
- incident:2
- incl:-3
+ ich:4
+ id:-3
+ idea:-13
+ ideas:-2
+ identical:-6
+ idiot:4
+ if:3
+ ignore:-5
+ ihr:-8
+ il:-11
+ ill:-9
+ im:-2
+ imagin:2
+ immer:-6
+ impatient:-7
+ inch:5
+ incident:8
+ incl:-1
  includ:-7
  index:1
- indigo:-9
- indoor:4
- ines:-14
- infus:-8
- ingredient:-6
- inhal:12
- inhale:3
- ink:-7
- inner:16
- ins:-9
- inside:16
- insist:4
+ indigo:-11
+ individual:-3
+ induction:-2
+ ines:-4
+ infus:-11
+ infusion:-3
+ ingredient:-4
+ inhal:13
+ inhale:2
+ ink:-4
+ inner:14
+ ins:-10
+ inside:6
  inspector:-3
- instant:-6
- instead:-14
- instruction:-6
- insulate:-12
- intend:-6
- internet:-11
- into:4
- iron:-7
- is:-5
- ish:-2
- island:-2
- isnt:-11
- isopropyl:7
+ instant:-8
+ instead:-12
+ instruction:-3
+ insulate:-6
+ intend:-5
+ interest:-3
+ internet:-2
+ iron:-6
+ is:-6
+ ish:-6
+ isnt:-15
+ isopropyl:9
  issue:-4
- it:1
- itch:1
- itchy:-11
- itd:-11
- item:-5
+ ist:5
+ it:2
+ itch:7
+ itchy:-6
+ itd:-10
+ item:-10
  itll:-11
- its:4
- itself:-8
- ive:-12
- ivory:3
+ its:-1
+ itself:-5
+ ive:-17
+ ivory:-3
  j:1
  jabon:-4
- jai:7
- jam:-13
- jan:-3
- january:-6
- jar:-4
+ jacket:-1
+ jai:4
+ jam:-2
+ jan:-4
+ january:-7
+ jar:3
  jars:-6
- je:5
- jean:-8
- jeans:13
- jelly:-12
- jetzt:3
+ je:6
+ jean:-6
+ jeans:15
+ jelly:-13
+ jetzt:9
+ jo:-3
+ job:-3
  join:-3
- jojoba:-4
- jok:-7
- joke:-5
- jours:-3
- judge:-6
- jug:1
- jugs:-10
- juice:16
- july:-7
- jump:4
- jumper:5
- jumps:-3
- june:-12
- just:12
- kann:10
- kaolin:-4
- karite:-8
+ jojoba:-11
+ jok:-8
+ joke:-7
+ jours:-2
+ judge:-8
+ jugs:-16
+ juice:11
+ july:-8
+ jump:-2
+ jumper:3
+ jumps:-5
+ june:-4
+ just:11
+ kann:12
+ kaolin:-2
+ karite:-7
  katze:13
- keep:-14
- keeps:4
- kein:-9
- kept:-13
+ keep:-8
+ keeps:11
+ kein:-10
+ kept:-9
  kernal:-8
- kernel:-19
- kettle:-2
- keyboard:-4
- kg:-17
+ kernel:-13
+ kettle:-4
+ key:-3
+ keyboard:-5
+ kg:-13
  khaki:-3
- kick:-5
- kid:8
+ kick:9
+ kid:5
  kidd:-3
- kids:-8
- kill:-1
- kills:-4
- kilo:-18
- kilos:-14
+ kids:-21
+ kill:-4
+ kills:-7
+ kilo:-12
+ kilos:-15
  kind:6
  kinda:6
  kinder:-9
- kinds:-4
- kiss:-7
- kit:-8
- klebt:11
- kleine:3
- km:-3
- knead:13
- knee:3
- knees:-10
- knelt:8
- knew:-2
- knife:-6
- knitt:-1
- knock:1
- known:-7
+ kinds:-7
+ kiss:-11
+ kit:-7
+ klebt:5
+ kleine:8
+ knead:15
+ knee:1
+ knees:-9
+ knelt:11
+ knew:-1
+ knife:-7
+ knock:2
+ know:-1
+ known:-4
  knows:1
- knuckl:1
- knuckle:12
- koh:4
- kokos:-10
- kokosol:-10
+ knuckl:3
+ knuckle:7
+ koh:6
+ kokos:-14
+ kokosol:-9
  kokum:-4
- kratzt:5
- l:-13
+ krakow:-2
+ kratzt:2
+ l:-7
  la:-6
- lab:7
- label:-9
- labell:-5
- labrador:8
- lack:-5
- lactate:-6
- lactic:2
- lad:10
- ladi:7
- ladl:-9
- ladle:-4
- lads:-3
- laid:-8
- lake:-7
- lamb:-3
- lamio:20
- lamp:7
- land:-4
- lane:-4
- langue:-5
+ lab:2
+ label:-5
+ labell:-2
+ labrador:3
+ lactate:-5
+ lactic:3
+ lad:4
+ ladi:3
+ ladl:-4
+ ladle:-5
+ lads:2
+ lady:-1
+ laid:-7
+ lake:-6
+ lamb:-2
+ lamio:13
+ lamp:6
+ land:-3
+ lane:-3
+ langue:-7
  lanolin:-6
  lap:5
- lapp:10
- lard:-6
- large:-5
+ lapp:6
+ lard:-7
+ large:-8
  larger:-3
- las:-4
- last:-9
- lasts:-5
- late:-12
- later:-1
- lather:3
+ las:-6
+ last:-10
+ late:-9
+ later:-3
+ latest:-3
+ lather:-14
  lauge:-2
- laugenspritzer:-1
- laugh:-9
- laundry:-2
- lava:9
+ laugenspritzer:4
+ laugh:-1
+ laundry:-1
+ lava:12
  lavander:-3
  lavender:-19
  law:-2
- lay:3
- lazy:-7
- lb:-19
- lbs:-11
- le:11
- leader:-3
+ lay:-13
+ layer:1
+ lazy:-4
+ lb:-17
+ lbs:-12
+ le:9
  leaf:-3
  leaflet:-7
- leak:-9
- lean:-3
- learn:-9
- least:-17
- leather:6
- leathery:15
- leav:-21
- leave:-17
- leche:11
- leftover:-12
- leg:2
- legend:-3
- legging:5
- legs:-10
- leim:-6
- lejia:-4
- lemon:-8
- lemonade:-2
- lemongras:-7
- length:-8
- lens:13
- lent:-4
+ leak:-1
+ lean:5
+ learn:-7
+ least:-19
+ leather:5
+ leathery:11
+ leav:-13
+ leave:-3
+ leche:8
+ left:-3
+ leftover:-7
+ leg:5
+ legend:-6
+ legging:7
+ legs:-5
+ leim:-3
+ lejia:-5
+ lemon:-5
+ lemongras:-5
+ length:-9
+ lens:10
  les:-7
- less:-16
- lessive:18
- lesson:1
- let:-11
- letter:-3
- level:-8
- li:-8
- library:-10
- lick:9
- lid:-5
- lidd:-7
- lids:-6
- lie:7
- lies:-10
+ less:-11
+ lessive:12
+ lesson:-6
+ let:-9
+ letter:-5
+ level:-4
+ li:-9
+ library:-6
+ lick:15
+ lid:-2
+ lidd:-6
+ lids:-10
+ lie:-6
+ lies:-9
  life:-7
- lift:12
- lifts:-6
+ lift:6
+ lifts:-8
  light:-1
- lighter:-7
- like:-1
+ lighter:-3
+ like:3
  liked:-13
- likes:-14
- likewise:-9
- lilac:-5
- lime:-3
- limp:1
- lin:-2
- line:-5
- lined:-11
- linen:-6
- liner:-7
- lines:-6
- link:3
- linse:-4
- lip:12
- lippe:14
- lips:9
- liquid:-1
- list:-5
- listen:-3
- liter:-4
- litr:-16
- litre:-1
- litro:-10
- litsea:-4
- little:4
+ likes:-12
+ likewise:-8
+ lilac:-7
+ limp:2
+ lin:-4
+ line:-9
+ lined:-10
+ linen:-3
+ liner:-6
+ lines:-8
+ link:10
+ linse:-5
+ lip:6
+ lippe:6
+ lips:5
+ liquid:3
+ list:-16
+ liter:-3
+ litr:-11
+ litre:-7
+ litro:-9
+ litsea:-6
+ little:7
  liv:-3
- live:-4
- lived:-16
- lo:4
- loads:-3
- loaf:-6
- loav:-4
- lobster:-5
- lock:-16
- lodger:-4
+ live:-3
+ lived:-15
+ lo:1
+ loads:-5
+ loaf:-9
+ loav:-3
+ lobster:-4
+ lock:-12
+ lodger:-3
  loft:-3
- log:-10
- lol:-3
- long:6
+ log:-4
+ lol:-5
+ long:4
  longer:-1
- loo:10
- look:1
- looks:-15
- loose:-6
- loosen:-4
- los:2
- lose:-6
- loss:-3
- lost:1
+ loo:8
+ look:-10
+ looks:-10
+ loose:-3
+ loosen:-6
+ los:1
+ lose:-9
+ lost:4
  lot:-7
- lotion:-3
- lots:-6
+ lotion:-2
+ lots:-9
  loud:-1
- loves:-5
- low:-17
- lower:-3
- lucki:-9
- lucky:-8
- lukewarm:-10
- lump:2
- lumps:-13
- lumpy:-9
- lunch:-7
+ love:-9
+ loves:-10
+ low:-19
+ lower:-11
+ lowest:-3
+ luck:-2
+ lucki:-11
+ lucky:-7
+ lukewarm:-13
+ lump:12
+ lumps:-12
+ lumpy:3
+ lunch:-9
  lunett:-1
- lungful:4
+ lungs:1
  lye:1
- lyes:-15
- lyeward:3
- lying:-3
- m:-7
- ma:-4
- macadamia:-6
+ lyes:-10
+ lyeward:8
+ lying:4
+ m:-14
+ ma:-3
+ macadamia:-11
  machine:-3
- mad:5
- madder:-7
- made:-6
- magazine:-5
- magnet:-8
+ mad:4
+ madder:-8
+ made:-2
+ magazine:-3
+ magnet:-7
  mail:-4
- main:3
- mains:-9
- mais:-3
- mak:-8
- make:-15
- maker:-5
- makes:-11
- mal:-5
- mama:-7
- man:-12
- manag:3
- manage:-3
- mango:-3
- mann:7
- mano:2
+ main:6
+ mains:-10
+ mais:-1
+ mak:-5
+ make:-18
+ maker:-7
+ makes:-14
+ mal:-6
+ mama:-12
+ man:-14
+ manag:-3
+ mango:-5
+ mann:6
+ mano:3
  manos:-15
- manteca:2
- many:-9
- mar:-7
- march:-9
- marche:1
- mare:-9
- margin:-5
- mari:9
- marido:19
- marigold:-3
+ manteca:-2
+ many:-24
+ mar:-5
+ marbl:-2
+ marble:2
+ march:-12
+ marche:-2
+ mare:-8
+ margin:-12
+ mari:6
+ marido:12
+ marie:-3
  marit:-5
- mark:-4
+ mark:-1
  market:-8
- marks:11
- marri:-7
- mas:-15
- mash:-16
- masher:-5
+ marri:-8
+ mas:-12
+ mash:-14
+ masher:-3
  mask:-13
- mass:-2
- master:-7
- masterbatch:-2
- mat:-7
- match:-2
- mate:-1
- material:-7
- maths:-2
- matter:5
- may:-3
- maybe:3
+ mass:-4
+ master:-3
+ masterbatch:-5
+ match:-9
+ mate:3
+ material:-4
+ maths:-3
+ matter:6
+ max:-1
+ may:1
+ maybe:7
  me:-1
- mean:-2
- means:-16
- meant:-8
- meanwhile:5
- measur:-7
- measure:-10
- mechanic:-4
- medium:-2
- mehr:-3
- mein:14
- meine:-12
- meiner:11
- melange:6
- melt:-8
- melts:-12
- memory:-7
- men:-9
- menthol:-17
- mention:-9
- mentor:-3
- merci:-10
- mes:8
- mess:-3
- messag:5
- message:-13
- metal:-1
- method:-6
- metio:10
- metric:-5
- mezcla:-7
- mi:11
- mica:-17
- mich:-6
- microwave:10
+ meadow:-3
+ means:-13
+ meant:-12
+ meanwhile:4
+ measur:-3
+ measure:-5
+ mechanic:-3
+ medium:-6
+ meet:-3
+ mehr:-6
+ meine:-9
+ meiner:17
+ melange:11
+ melts:-6
+ member:-2
+ memory:-3
+ men:-4
+ menthol:-14
+ mention:-10
+ merci:-9
+ mes:7
+ mess:-5
+ messag:2
+ message:-4
+ metal:-7
+ meter:-6
+ method:-11
+ metio:15
+ metric:-4
+ mezcla:-11
+ mi:7
+ mica:-18
+ mich:7
+ microwave:7
  mid:1
- middle:4
- midnight:8
- miel:1
+ middle:-1
+ midnight:3
+ miel:3
  might:-3
- mild:-13
- miles:-5
- milk:-3
- milky:-1
- mill:-6
- min:-6
- mind:5
- mine:8
- mini:5
+ mild:-17
+ milder:-3
+ miles:-7
+ milk:-1
+ milky:-3
+ mill:-9
+ millilitr:-3
+ min:-1
+ mind:3
+ mine:10
+ mini:8
  minimum:-3
- mins:15
- mint:-4
- minus:-7
- minut:-10
- minute:-7
- minuten:7
- minuto:-18
- mir:-2
- mishap:-9
- misread:-4
- miss:-8
- mist:2
- mistake:9
- mistook:12
- mit:8
- mitts:-8
- mix:1
- mixed:6
- mixer:-6
- mixes:5
- mixeur:-7
- mixture:-5
- ml:-9
+ mins:9
+ mint:-3
+ minus:-6
+ minut:2
+ minuten:4
+ minuto:-8
+ mir:-5
+ mis:5
+ mishap:-4
+ misread:-3
+ miss:-6
+ mist:4
+ mistake:5
+ mistook:9
+ mit:-2
+ mitts:10
+ mix:2
+ mixed:5
+ mixer:-2
+ mixes:6
+ mixeur:-5
+ mixture:-6
+ ml:-10
  mm:-1
- modern:-10
+ modern:-5
  moi:-8
- mold:-3
- molds:4
- mom:-10
- moment:1
+ molde:3
+ molds:2
+ mom:-8
+ moment:3
  moms:-2
- mon:4
- monday:-1
+ mon:6
+ monday:2
  money:-7
- month:4
- moon:-7
- mop:-4
- mopp:4
- more:-11
- morn:1
- mosquito:-1
- most:13
- mother:-3
- motor:-3
- mould:-16
- mouldy:-7
- moule:4
+ monsoon:-3
+ month:-4
+ moon:-8
+ mopp:5
+ more:-28
+ morn:2
+ most:16
+ mother:-5
+ mould:-11
+ mouldy:-13
+ moule:7
  mountain:-5
- mousse:-8
- mouth:11
- mouthful:7
- mov:3
- move:-9
- moved:-6
+ mousse:-10
+ mouth:8
+ mouthful:10
+ mov:-2
+ move:-8
+ moved:-16
  moves:-3
- mr:6
- mrs:-10
- much:-14
- mucho:19
- mud:-14
- muddy:-3
- muffin:-8
+ mr:-2
+ mrs:-11
+ much:-16
+ mucho:20
+ mud:-9
+ muddy:-4
+ muffin:-13
  mug:2
- multipli:-4
- mum:-5
- mund:12
- music:-5
- muss:-3
- must:-5
- mustard:-7
- mutton:-2
- muzzle:9
- myself:12
- n:6
- nach:16
+ multipli:-3
+ mum:-2
+ mund:6
+ music:-4
+ muss:-2
+ must:-2
+ mustard:-5
+ mutton:-3
+ muzzle:5
+ my:-3
+ myself:9
+ n:2
+ nach:4
  nachsten:-8
- nail:-5
- nails:8
- name:-20
+ nail:-4
+ nails:5
+ name:-19
  named:-4
- names:-8
- nan:-12
+ names:-10
+ nan:-7
  naoh:4
- narrow:-16
- nase:-3
+ napkin:-3
+ narrow:-14
+ nase:-5
  natronlauge:12
- natural:3
- nbsp:-4
- ne:-9
- near:-17
- nearer:-1
- neat:11
- neck:2
- need:-4
+ natural:11
+ ne:-11
+ near:-15
+ nearer:-4
+ nearest:-9
+ neat:3
+ neck:4
+ need:-6
  neednt:-3
- needs:-9
- neem:-11
- negative:-7
- neighbor:5
+ needs:-21
+ neem:-5
+ negative:-8
+ neighbor:6
  neighbour:-8
- neither:-7
- nephew:5
- nervou:-4
+ neither:-2
+ nephew:3
+ neroli:-3
+ nervou:-6
  net:-3
- neutral:2
- neutralis:6
- neutralise:9
- never:-8
- new:-9
- newbie:-8
- news:5
- next:-2
- nez:10
- ni:-12
- nice:-12
- nicht:4
- nick:11
- niece:-9
- night:6
- nil:-3
- ninety:-13
- ninos:-11
- nitrile:-8
- no:3
- nobody:-22
- noch:2
+ nettle:-2
+ neutral:-4
+ neutralis:10
+ neutralise:7
+ never:-14
+ new:-15
+ newbie:-5
+ newcomer:-3
+ news:4
+ newsletter:-1
+ newspaper:-2
+ next:-3
+ nez:6
+ ni:-11
+ nice:-21
+ nicer:-1
+ nicht:2
+ nick:7
+ niece:-5
+ night:12
+ nine:-3
+ nineteen:-3
+ ninety:-8
+ ninos:-14
+ nitrile:-14
+ no:-2
+ nobody:-21
+ noch:5
  non:-3
- none:-8
- noon:-5
- normal:-15
- nos:-7
- nose:7
- nostril:11
- not:1
- note:3
- notebook:-15
- notes:-14
- noth:-1
- notic:8
+ none:-13
+ noon:-3
+ nor:6
+ normal:-14
+ north:-9
+ nos:-9
+ nose:2
+ nostril:7
+ note:1
+ notebook:-19
+ noted:-3
+ notes:-18
+ noth:-17
+ notic:5
  notice:5
- nov:-2
- november:-7
- now:19
- nowhere:-4
- numb:15
- number:-17
- nur:12
- nurse:5
- nursery:-10
- nuts:-5
- o:-10
- oak:-10
- oat:-1
- oatmeal:-4
- oats:-9
+ nov:-1
+ november:-11
+ now:15
+ nowhere:-5
+ numb:17
+ number:-18
+ nur:7
+ nurse:2
+ nursery:-6
+ nuts:-7
+ o:-5
+ oak:-8
+ oat:-3
+ oatmeal:-6
+ oats:-11
  obvious:-6
- oclock:1
- october:-5
- odd:3
- oddly:-5
- odds:-3
- oder:-1
- oeil:5
- of:-1
+ oclock:-3
+ october:-6
+ odd:2
+ oddly:-2
+ oder:-3
+ oeil:2
+ of:1
  off:6
- offcut:-2
- office:-4
- often:-3
- oh:7
- ohne:-4
+ offer:-3
+ office:-6
+ often:-4
+ oh:9
+ ohne:-7
  oi1:-3
- oil:-1
- oiled:-4
- oils:-14
- oily:-5
- ojo:1
- ojos:-3
+ oils:-10
+ oily:-8
+ ojo:-2
+ ojos:-7
  ok:-15
  okay:-6
- ola:13
- old:3
- olden:1
- older:-8
- oldest:-7
- olds:-7
- oleic:-11
+ ola:5
+ old:7
+ olden:-4
+ older:-7
+ oldest:-10
+ olds:-9
+ oleic:-14
  olein:-3
- oliv:-4
- oliva:-20
- olive:-12
- olivenol:6
- olla:-7
- olvie:-10
- oma:-7
- omg:14
- on:-6
- once:-16
- one:-6
- ones:-15
- onion:5
- only:-8
- onto:-4
- oo:1
- open:3
- opens:6
+ oliv:-3
+ oliva:-21
+ olive:-8
+ olivenol:2
+ olla:-5
+ olvie:-12
+ oma:-3
+ omg:16
+ on:-4
+ once:-20
+ one:-1
+ ones:-3
+ onion:6
+ only:-4
+ onto:-9
+ oo:-3
+ op:-1
+ open:6
+ opens:4
  operator:-8
- opinion:-10
- or:-10
- orange:-9
- order:-15
- ordinary:-9
+ opinion:-13
+ or:-14
+ orange:-15
+ order:-7
+ ordinary:-11
  original:-4
- otherwise:4
- ou:-8
- ouch:-5
- ought:-6
- ounc:-12
- ounce:-5
- our:3
- ours:-13
- out:-3
- outdoor:-20
- outside:-14
- oval:-1
- oven:-1
- over:4
+ other:-6
+ otherwise:3
+ ou:-10
+ ouch:-6
+ ought:3
+ ounc:-16
+ ounce:-7
+ our:5
+ ours:-11
+ out:-2
+ outdoor:-12
+ outside:-6
+ oven:-8
+ over:3
  overdo:-10
- overfat:-6
- overheat:4
- overkill:-7
- overnight:-1
- ow:9
- owe:-8
- own:-10
- oxide:-10
- oyl:-4
- oz:-5
- ozs:-8
- p:-14
- pack:-5
- packet:-3
- pad:6
- paddle:-7
- pads:-9
- page:-11
- paid:2
- pail:-5
- pain:6
- paint:-10
- pair:-17
- pairs:-7
- pale:-4
- palm:-12
- palms:16
- pan:-2
- pancak:-4
- panic:1
- pans:5
- pantry:1
- paper:-9
- par:6
- para:-1
- paragraph:-5
+ overfat:-3
+ overheat:-14
+ overkill:-6
+ overnight:2
+ ow:12
+ owe:-7
+ own:-5
+ oxide:-14
+ oyl:-3
+ oz:-10
+ ozs:-15
+ p:-6
+ pack:-4
+ pad:4
+ paddle:6
+ pads:-6
+ page:-8
+ paid:9
+ pail:-10
+ pain:8
+ paint:-18
+ pair:-14
+ pairs:-9
+ pale:-9
+ palm:-9
+ palms:5
+ pan:-5
+ pancak:-9
+ panic:3
+ panick:7
+ pantry:8
+ paper:3
+ par:3
+ para:-4
+ paragraph:-3
  parcel:-4
- parent:-1
- parfum:14
- parish:-4
+ parent:-3
+ parish:-6
  park:10
- parrot:8
- part:-11
- partner:-13
- parts:1
- party:-9
- pas:-4
- paso:-10
- pass:-4
+ parrot:3
+ part:-9
+ partial:-3
+ partner:-6
+ parts:-10
+ party:-3
+ paso:-9
+ pass:-3
  past:-7
  paste:-5
  pastry:-4
- patch:11
+ patch:6
  patchouli:-6
- pate:-1
- patience:-11
- patient:-7
- patio:7
- patt:11
- pattern:-4
- paw:5
- paws:-1
- pay:-7
- pays:-4
+ pate:2
+ patience:-10
+ patient:-10
+ patio:3
+ patt:3
+ pattern:2
+ paw:14
+ pay:-3
  pcs:-5
  pct:-1
- pdf:-5
- pea:-8
- peach:-3
- peanut:-3
- pearl:6
- peau:-10
- peck:8
- peek:-11
+ pdf:-6
+ pea:-10
+ peach:-4
+ peanut:-7
+ pearl:4
+ peau:-8
+ peck:5
+ peek:-15
  peel:10
- pen:-6
+ pellet:-1
+ pen:-10
  pencil:-1
- people:-10
- peppermint:6
- per:-8
- percent:-20
- percentag:-10
- perhap:-1
- period:-7
- perro:8
- person:-4
- petal:6
- petit:8
- petra:-8
- petroleum:-9
- pets:-5
- peu:-14
+ people:-8
+ peppermint:4
+ per:-6
+ percent:-17
+ percentag:-9
+ perfect:-4
+ perhap:3
+ period:-5
+ perro:9
+ person:2
+ petal:-4
+ petit:4
+ petroleum:-10
+ pets:-7
+ peu:-12
  peut:-3
- ph:-8
+ ph:-1
  phase:-8
- phone:-4
- photo:-2
- photograph:-7
+ phone:-6
+ photo:2
+ photocopy:-2
+ photograph:-2
+ piano:-3
  pica:-12
- picks:-5
- pictur:-5
- picture:-5
- pie:-5
- piece:-9
- pied:-10
- pieds:-3
- piel:-6
- pies:-3
+ pick:-6
+ picks:-3
+ pictur:-3
+ picture:-3
+ pie:-6
+ piec:-1
+ piece:-12
+ pied:-7
+ pieds:-4
+ piel:-7
+ pies:-5
  pig:5
- pigs:-3
  pillow:-8
  pillowcase:-3
- pin:11
- pinch:4
+ pin:6
+ pinch:3
+ pine:-4
  pinhole:-8
- pink:1
- pint:-9
- pints:-10
- pipe:-3
- pipette:8
- pique:-12
- pitcher:14
- pizza:-8
- pko:-7
- plac:-5
- place:5
- plain:-16
- plan:-9
- plane:-10
- plann:-9
- plant:-4
- plaster:10
- plastic:-4
- plate:-11
- play:3
- pleas:-6
- please:-3
- plenty:-7
- plop:5
- plopp:11
- pls:-2
- plum:13
- plus:-6
- plz:-15
- pm:-13
+ pink:10
+ pint:-11
+ pints:-14
+ pipe:-4
+ pipette:12
+ pique:-11
+ pitcher:12
+ pizza:-11
+ pko:-12
+ place:2
+ plain:-13
+ plan:-8
+ plane:-5
+ plann:-11
+ plaster:8
+ plastic:-6
+ plate:-12
+ play:-1
+ pleas:-5
+ please:-15
+ plenty:-1
+ plop:-1
+ plopp:4
+ plot:-3
+ pls:-11
+ plum:4
+ plus:-5
+ plz:-9
+ pm:-10
  po:-13
- pocket:-2
- poco:4
- point:-6
- poison:12
- poked:4
- polish:-11
- polvo:11
- polypropylene:-5
- pomace:-6
- pool:-6
- poor:-4
- pop:5
- popp:7
- poppy:-7
- por:11
- porcelain:7
- porch:-2
- pork:-3
- porque:-4
- porridge:-8
- portugal:-7
- possible:2
- post:-11
- postman:-13
- pot:-2
- potasa:-9
+ pocket:-8
+ poco:3
+ point:-3
+ poison:11
+ poked:3
+ polish:-12
+ polvo:8
+ polypropylene:-4
+ pomace:-4
+ pool:-13
+ poor:-3
+ pop:4
+ popp:4
+ poppy:-6
+ por:8
+ porcelain:4
+ porch:-5
+ pork:-2
+ porque:-5
+ porridge:-7
+ porto:-1
+ portugal:-5
+ possible:-3
+ post:-7
+ postman:-11
+ pot:-6
+ potasa:-10
  potash:4
- potasse:6
- potato:-18
- pots:-11
+ potasse:9
+ potato:-20
+ pots:-9
  pottery:-3
- pours:-14
+ pound:-4
+ pour:1
+ pours:-10
  powder:-6
- power:-7
- pp:-9
+ power:-8
+ pp:-3
  prefer:-7
- premix:-4
- prep:-1
- prepare:-15
- pres:5
- present:-3
- preservative:-7
- press:-14
- pretty:-5
- previou:-4
- pric:-8
- price:-17
- prickl:9
- prickle:-10
- pride:-13
- print:5
- printer:-6
- printout:-8
- pris:10
- problem:-2
- proces:3
- product:-8
- project:-8
- projection:5
- promis:-3
- promise:-7
- proper:-5
- proportion:4
- proud:-8
+ premix:-5
+ prep:-3
+ prepar:-6
+ prepare:-13
+ pres:11
+ present:-5
+ preservative:-4
+ press:-3
+ pretty:-4
+ previou:-8
+ pric:-10
+ price:-13
+ prickl:8
+ prickle:-2
+ pride:-12
+ printer:-7
+ printout:-4
+ pris:12
+ probab:6
+ problem:-10
+ proces:7
+ product:-6
+ project:-5
+ projection:13
+ promis:-9
+ promise:-3
+ proper:-6
+ proud:-7
  prov:-3
- prove:-7
- ps:2
+ prove:-9
+ ps:1
  psoriasi:-3
  pub:-3
- publish:-3
- puck:-2
- pucks:-7
- pudd:2
- puddle:7
- puede:-6
- puff:3
- puffy:9
- pull:10
- puls:3
- pulse:-7
- pumice:-8
- pump:-8
- pumpkin:-6
- pupil:-7
- puppy:6
- pure:-9
- puree:-3
- purity:-11
- purple:-3
- purpose:-6
- push:12
- put:-2
- puts:-14
+ puck:-3
+ pucks:-3
+ pudd:-8
+ puddle:12
+ puede:-7
+ puff:2
+ puffy:12
+ pull:3
+ pulse:-13
+ pumice:-6
+ pump:-2
+ pumpkin:-5
+ pupil:-11
+ puppy:5
+ pure:-14
+ puree:-7
+ purity:-9
+ purple:-9
+ purpose:-12
+ push:4
+ puts:-3
  putty:-3
- puzzle:-3
- pvc:-3
- pyrex:1
- q:3
- qty:-5
- quantity:-10
- quarter:-9
+ puzzle:-8
+ pvc:-8
+ q:9
+ qty:-8
+ quantity:-13
+ quart:-3
+ quarter:-13
  que:4
- quedo:-1
- queen:-6
- quelle:-13
+ quedo:2
+ queen:-5
+ quelle:-12
  quemo:-3
  question:2
- qui:6
- quick:7
- quiero:-6
+ qui:9
+ quick:-2
+ quid:-3
+ quiero:-7
  quiet:2
- quot:-3
- quote:-6
- r:1
- rabbit:14
+ quite:2
+ quote:-5
+ r:6
+ rabbit:4
  rack:-2
- racks:-3
- radio:-5
- rag:9
- rain:-10
- rainwater:-11
- rainy:-5
- rais:4
- raise:-7
- ran:3
- rancid:-6
- rang:1
- range:-5
- rapese:-11
- rash:2
- rate:-5
- rather:-6
- raus:-9
- raw:6
- razor:-6
+ racks:-8
+ radiator:-7
+ radio:-6
+ rag:12
+ rain:-2
+ rainwater:-10
+ rainy:-6
+ rais:-5
+ raise:-5
+ ran:-1
+ rancid:-12
+ rang:-8
+ range:-9
+ rapese:-6
+ rash:3
+ rate:-11
+ rather:-7
+ raus:-11
+ raw:11
+ razor:-10
+ rbd:-3
  rbo:-10
- reach:-14
- react:-5
- read:-12
- reader:-5
- reads:-8
- ready:-5
- real:-5
- realis:-10
- reason:-3
+ re:-3
+ reach:-17
+ read:-17
+ reader:-9
+ reads:-7
+ ready:-7
+ real:-9
+ realis:-4
+ reason:-8
  rebatch:-5
- recalculate:-3
- recall:-6
- receiv:-3
+ recall:-3
+ receiv:-1
  recette:-7
- recipe:-11
- recipie:-7
- reckon:-8
- recommend:-7
- record:-8
- recu:13
- red:11
- refin:-3
- refus:4
- regard:-13
- register:-4
- regular:-3
- remain:-6
- remark:-6
- remember:-16
- render:-16
- renverse:-3
- repeat:-4
- replac:-6
- replacement:-7
- reply:-3
+ recipe:-15
+ recipie:-4
+ reckon:-15
+ recommend:-4
+ record:-6
+ recu:16
+ red:7
+ refin:-4
+ refus:-2
+ regard:-17
+ register:-5
+ remain:-8
+ remark:-4
+ remember:-8
+ render:-10
+ rent:-3
+ renverse:-5
+ repeat:-7
+ replac:-3
+ replacement:-4
  report:2
- request:-2
- residue:12
- respect:-4
- respire:6
- respirer:-6
- rest:-15
+ request:-4
+ residue:6
+ respect:-8
+ respire:12
+ respirer:-7
+ rest:-1
  restaurant:-3
- result:-4
+ result:-5
  retir:-5
  return:-11
  reunion:-3
- rev:-9
- rezept:-3
- ribbon:6
- rice:-11
- riced:-4
- ricin:-5
- ricino:-2
- rid:-9
+ rev:-7
+ rezept:-1
+ ribbon:9
+ rice:-10
+ riced:-9
+ ricin:-6
+ ricino:-6
+ rid:-12
+ rien:3
  right:-5
- rim:3
- rindertalg:-12
- ring:11
- rins:16
- rinse:3
- ripen:-7
- rises:-3
- risk:-2
- river:-3
- rizinu:-11
- road:-5
+ rim:-4
+ rindertalg:-8
+ ring:8
+ rings:-1
+ rins:18
+ rinse:2
+ ripen:-5
+ risk:-1
+ rizinu:-5
+ road:-8
  roast:-3
+ robin:-2
  rock:-9
- roja:-8
- roll:3
- roof:7
+ roja:-9
+ roll:13
+ roof:-2
+ room:-1
  roommate:-1
- root:-1
- rope:-10
- ropes:-8
- rose:5
- rosemary:-19
- rot:17
- roug:7
- rouge:4
- rough:-6
- round:11
- row:-7
- rspo:-3
- rub:2
- rubb:9
- rubber:-4
- rubbish:-5
- rubs:1
- rugby:-3
- ruin:-14
- rule:-18
- ruler:-3
- rules:-7
- rum:-3
- run:-4
- runny:17
- runs:2
- rush:3
- rustic:-3
- rusty:-12
+ rope:-12
+ rose:-5
+ rosemary:-20
+ rot:8
+ roug:11
+ rouge:6
+ rough:-9
+ round:5
+ row:-8
+ rub:-3
+ rubb:10
+ rubber:-7
+ rubbish:-11
+ rubs:-3
+ rug:-10
+ rugby:-4
+ ruhren:2
+ ruin:-12
+ rule:-19
+ rules:-10
+ run:-6
+ runn:-1
+ runny:12
+ runs:1
+ rush:4
+ rustic:-6
+ rusty:-6
  s0ap:-3
- s:3
- sack:-3
- sad:-6
- saddle:-3
- safe:-18
- safety:-6
- sage:-8
- said:-7
- saint:-7
- salad:-9
- sale:7
+ s:-6
+ sack:6
+ sad:-4
+ saddle:-1
+ safe:-17
+ safety:-1
+ sage:-7
+ said:-10
+ salad:-5
+ sale:4
  salio:2
- salpico:16
+ salpico:9
  salt:3
- salto:10
- salty:6
- same:-3
+ salto:9
+ salty:-1
+ same:-6
  sampl:3
  sand:23
- sandal:12
- sandpaper:-2
- sandwich:-14
- sane:-5
- sanity:-6
- sank:-9
- sans:12
- saponification:-8
- sat:-2
- saturday:-11
- sauce:-6
- saucer:4
- save:-9
- saved:-3
- saves:-3
- savon:-5
- saw:3
- say:-7
- says:-1
- scal:-14
- scale:-18
- scalp:-3
- scar:-7
- scare:-5
- scary:-3
- scent:-21
- schlimm:8
+ sandal:14
+ sandpaper:4
+ sandwich:-10
+ sane:-12
+ sanity:-11
+ sank:-11
+ sans:10
+ saponification:-10
+ sat:2
+ saturday:-13
+ sauce:-7
+ saucer:2
+ sausag:3
+ save:-8
+ saved:-4
+ saves:-4
+ savon:-2
+ saw:2
+ say:-5
+ says:-10
+ scal:-7
+ scald:4
+ scale:-12
+ scalp:-1
+ scan:-3
+ scar:-6
+ scare:-3
+ scary:-6
+ scent:-16
+ schlimm:9
  schmierseife:7
- schon:12
- school:-3
- science:-8
- scoop:-6
+ schon:5
+ school:-13
+ science:-9
+ scoop:3
  scorch:-1
- scout:-3
- scrap:8
- scrape:3
- scraping:7
+ scout:-4
+ scrap:11
+ scrape:7
+ scraping:-2
  scratch:5
- scream:5
- screen:3
- screw:-3
- scrub:-9
- scrubb:-6
+ scratchy:4
+ scream:3
+ screen:4
+ screw:-4
+ scrub:-8
+ scrubb:-3
  se:-5
  sea:-7
- seal:-9
- seam:11
- sec:6
- second:-1
- see:-1
- seed:-4
- seeds:-10
- seem:-6
- seems:2
- seen:-5
+ seal:-7
+ seam:2
+ sec:3
+ second:-14
+ see:2
+ seed:-3
+ seeds:-7
+ seem:-7
+ seems:-4
+ seen:-4
  sees:-7
- seife:-12
- seifenleim:5
- seit:11
- seiz:-14
- seize:9
- self:6
- sell:-8
- seller:-10
- sells:-7
+ seife:-4
+ seifenleim:7
+ seit:9
+ seiz:-9
+ seize:5
+ self:9
+ sell:-5
+ sells:-4
  send:-11
- sense:-3
- sensible:-14
- sensitive:-19
- sent:-5
- sentence:2
- separat:-7
+ sense:-5
+ sensible:-7
+ sensitive:-13
+ sent:-2
+ separat:-4
  separate:-6
- separation:-5
+ separation:-7
  sept:-3
- september:-2
- serv:-3
- set:5
+ september:-3
+ sesame:-9
+ set:-10
  sett:-11
- settle:3
- seven:-8
- seventeen:-11
+ settl:4
+ settle:5
+ seven:-7
+ seventeen:-7
  seventy:-7
- sew:-3
- sf:-14
- shade:2
- shak:-6
- shake:3
- shall:-5
- shampoo:-13
- shap:-12
- shape:5
- shar:-8
- share:-10
- sharp:-20
- shatter:-4
- shav:-7
- shave:-8
+ sew:-1
+ sf:-20
+ shade:3
+ shak:-11
+ shake:6
+ shaken:3
+ shall:-3
+ shampoo:-15
+ shap:-11
+ shape:10
+ shar:-6
+ share:-4
+ sharp:-11
+ shatter:-6
+ shav:-8
+ shave:-6
+ shaving:-3
  she:12
- shea:-23
- sheabutter:-4
- shed:-4
- sheep:-4
+ shea:-2
+ sheabutter:-3
+ shed:1
+ sheep:-6
  sheet:-12
- shelf:-12
- shell:-3
+ shelf:-11
  shelter:-3
- shes:14
- shield:-16
- shift:-13
- shin:2
- shine:-4
- shins:-9
- shiny:4
- ship:-11
- shirt:7
- shoe:3
+ shes:17
+ shield:-14
+ shift:-9
+ shine:-1
+ shins:-6
+ shiny:-6
+ ship:-7
+ shirt:3
+ shoe:1
  shoebox:-10
- shoes:-10
- shook:2
- shop:-20
- shopp:-4
- shops:-9
- short:-4
- shorten:-6
- shot:-1
+ shoes:-9
+ shook:-1
+ shop:-19
+ shops:-11
+ short:-8
+ shorten:-8
+ shot:13
  should:-10
  shoulder:-14
- shout:-4
- show:-3
- shower:1
- shown:-3
- shows:-9
- shrank:-7
+ shout:-5
+ show:5
+ shower:7
+ shows:-13
+ shrank:-5
  shred:11
- shut:14
- si:-6
- sich:15
- sick:-6
- side:-1
- sides:-9
+ shrink:-3
+ shut:10
+ si:-8
+ sich:8
+ sick:-9
+ side:5
+ sides:-4
  sideway:-3
- sie:3
- siev:-3
- sieve:-5
- sign:-10
- signal:-5
- silicone:-11
- silk:-6
- sill:-6
- silly:-9
- simp:-7
- simple:-7
- sin:8
- since:15
- sind:6
- sing:10
- single:-3
- sink:-6
- sip:5
- sister:1
- sit:3
- sits:-2
- sitt:1
- six:-8
- sixteen:-8
- sixty:-3
+ sie:4
+ siev:-4
+ sieve:1
+ sign:-3
+ signal:-6
+ silicone:-5
+ silk:-12
+ silky:-9
+ sill:-5
+ silly:-11
+ simp:-5
+ simple:-6
+ sin:11
+ since:17
+ sind:12
+ sing:6
+ single:-7
+ sink:-7
+ sip:1
+ sipp:-3
+ sister:-7
+ sit:-5
+ sits:-3
+ sitt:2
+ six:-10
+ sixteen:-6
+ sixty:-9
+ size:3
  sized:-7
- ski:-4
- skimm:-5
- skinny:-1
- skip:-3
- skipp:-3
- skull:-3
- slab:-6
- slabs:-5
- slapp:-3
- sleep:-15
- sleev:-6
- sleeve:-3
- slept:-8
- slic:-8
- slice:2
- slick:3
- slid:-5
- slight:-5
- slime:-3
+ ski:-8
+ skimm:-4
+ skin:1
+ skinny:-3
+ skip:-1
+ skipp:-1
+ skull:-5
+ slab:-9
+ slabs:-6
+ sleep:-13
+ sleev:1
+ sleeve:-2
+ slept:-4
+ slic:-9
+ slice:-1
+ slick:-5
+ slight:-12
  slimy:-1
- slipp:13
- slipper:12
- slippery:-7
- slopp:6
- slow:-6
- slush:-11
- small:-12
- smart:9
- smear:-6
- smel:-8
- smell:-5
+ slip:-4
+ slipp:24
+ slipper:19
+ slippery:-10
+ slopp:2
+ slow:-9
+ slug:-8
+ slush:-8
+ small:-4
+ smaller:3
+ smart:4
+ smear:-3
+ smel:-3
+ smell:-6
  smelt:-3
- smok:11
- smoke:-12
- smooth:4
- smudge:-5
- snapp:5
- sneez:16
- sneeze:-13
- sniff:5
- snow:-11
+ smok:9
+ smoke:-5
+ smooth:2
+ sneez:4
+ sneeze:-12
+ sniff:3
+ snow:-12
  so:-15
- soak:6
- soap:2
- soaper:-12
- soapmak:-2
- soaps:-16
- soapy:19
- sock:9
- socke:11
- socks:13
- soda:-5
- sodium:-2
- soduim:-5
+ soak:12
+ soap:5
+ soaper:-7
+ soapmak:-3
+ soaps:-14
+ soapy:17
+ sock:13
+ socke:6
+ socks:5
+ soda:-1
+ sodium:5
+ soduim:-4
  sofa:8
  soft:-4
- softer:-9
- sohn:-4
- soir:7
- sold:-16
- soles:11
- solid:-10
- solution:1
- some:7
- somebody:-11
- someone:-16
+ softer:-7
+ sohn:2
+ soir:8
+ sold:-6
+ soles:17
+ soleseife:-7
+ solid:-5
+ solution:2
+ some:9
+ somebody:-17
+ somehow:-2
+ someone:-22
  someth:-6
- somewhere:-7
- sooner:-5
- sore:4
- sorry:-16
- sort:-3
- sosa:3
- soude:-3
- sound:-10
- soup:-11
- source:-2
- sous:1
- south:-4
- soy:-8
- soybean:-8
- spaniel:-4
+ somewhere:-6
+ son:-1
+ sons:4
+ sooner:-10
+ sooo:-3
+ sore:-1
+ sorry:-14
+ sort:4
+ sosa:5
+ soude:-1
+ sound:-12
+ soup:-10
+ sous:4
+ south:-1
+ soy:-4
+ soybean:-11
+ spaniel:-1
  spare:-8
  spat:10
- spatula:10
- speak:-4
- spearmint:-3
+ spatula:11
+ speak:-5
+ spearmint:-8
  speck:-10
- speed:-7
- spell:3
- spend:-4
- spent:-2
- spicy:-6
- spill:-2
- spilt:9
- spirit:3
- spirulina:-11
- spit:8
- spitt:4
- splash:14
- splatter:7
- split:11
- splitt:8
- spoil:-3
- sponge:-11
- spoon:5
- spoonful:-2
- spot:1
+ speed:-5
+ spell:4
+ spend:-3
+ spent:-3
+ spicy:-3
+ spill:-3
+ spilt:5
+ spirit:7
+ spirulina:-10
+ spit:11
+ spitt:14
+ splash:11
+ splatter:8
+ split:13
+ splitt:9
+ spoil:-7
+ sponge:-10
+ spoon:2
+ spoonful:-6
+ spot:4
  spots:-3
- spr:-8
- spray:4
- spread:-2
- spreadsheet:-8
- sprig:-10
- sprinkl:-11
- sprinkle:-4
- spritz:9
- spritzer:8
+ spr:-11
+ spray:13
+ spread:-4
+ spreadsheet:-6
+ sprig:-11
+ sprinkl:1
+ sprinkle:-3
+ spritz:4
+ spritzer:16
  square:-3
- squash:3
- squeak:-11
- squirt:5
+ squash:10
+ squeak:-3
+ squirt:10
  st:-7
- stage:-2
+ stage:-3
  stain:-10
- stainles:-13
- stair:-10
- stall:-5
- stamp:-12
- stand:-11
+ stainles:-9
+ stair:-12
+ stall:-6
+ stamp:-16
+ stand:-8
  standard:-10
+ stank:7
  start:1
- static:-9
- stay:-15
- stays:-9
+ static:-10
+ stay:-16
+ stays:-13
  steam:-2
- stearin:-10
- steel:-12
- steep:-4
+ stearic:-5
+ stearin:-6
+ steel:-8
+ steep:-3
  stelle:4
- step:3
- stepp:-4
- steps:-10
- stick:-10
- stickblend:-5
- sticker:3
- sticky:1
- stiff:-3
- still:2
- sting:9
- stink:-11
- stir:-7
- stirs:-7
- stock:-4
- stole:1
- stomach:11
- ston:-6
- stone:2
- stood:-4
- stool:17
- stop:-1
- stopp:-16
- stops:2
- store:-7
- storm:-11
- story:-6
- stout:-7
- stove:-3
- str:4
- straight:-2
+ step:-5
+ stepp:-1
+ steps:-11
+ stick:-6
+ stickblend:-11
+ sticker:6
+ sticky:-8
+ stiff:-5
+ still:-3
+ sting:5
+ stink:-15
+ stir:-8
+ stirr:2
+ stirs:-10
+ stole:-3
+ stomach:7
+ stone:-3
+ stood:-3
+ stool:5
+ stop:-5
+ stopp:-12
+ store:-9
+ storm:-12
+ story:-18
+ stout:-18
+ stove:5
+ str:5
+ straight:2
  strain:-3
- strap:3
- straw:-5
- strawberry:-5
- stream:10
- street:-5
- strength:-4
+ strange:6
+ strap:2
+ straw:-9
+ strawberry:-9
+ streak:6
+ stream:6
+ street:-6
+ strength:-10
+ stretch:-4
  strict:-3
- string:-3
- strip:9
- stripe:10
+ string:-6
+ strip:2
+ stripe:7
  stripp:-4
- strong:-2
- stronger:-3
- student:4
- stuff:-4
- stunden:4
- stupid:8
- style:-3
- subject:-5
- such:2
- suck:3
- sudden:-4
- suet:-6
- sugar:3
- suis:10
- suit:-3
- sum:-4
- summer:-11
- sums:-7
- sun:-3
- sunburn:-4
- sunburnt:5
- sunday:-11
- sunflower:1
+ strong:-4
+ stuck:4
+ student:-3
+ stuff:-1
+ stunden:8
+ stupid:6
+ subject:-3
+ subtotal:-3
+ such:7
+ suck:9
+ suds:-5
+ suet:-7
+ sugar:9
+ suis:5
+ suit:-10
+ sum:-9
+ summer:-6
+ sums:-4
+ sunburn:-7
+ sunburnt:7
+ sunday:-14
  sunflwer:-8
- super:4
- superfat:-25
- supervisor:-6
- supp:-3
+ superfat:-26
+ superfatt:-7
+ supervisor:-5
+ supp:-5
  supper:4
- supplier:-6
- suppos:-6
- suppose:8
- sur:2
- sure:-8
- surface:10
- surgra:-18
- surprise:-4
+ supplier:-13
+ suppos:-3
+ suppose:-9
+ sur:4
+ sure:-7
+ surface:6
+ surgra:-15
+ surprise:-5
  suspect:-3
- swallow:2
- swap:-11
- swapp:-6
- swear:-11
- sweat:-1
- sweaty:3
- sweep:-16
- sweet:-9
- swell:4
- swept:-5
- swig:7
- swimm:-4
- swirl:-19
- switch:5
- swollen:27
- swore:-11
+ swallow:6
+ swap:-7
+ swapp:-9
+ swear:-12
+ sweat:1
+ sweaty:8
+ sweep:-8
+ sweet:2
+ swell:10
+ swept:-8
+ swig:6
+ swimm:-9
+ swirl:-8
+ switch:9
+ swollen:12
+ swore:-7
+ syrup:9
  t:-8
- ta:-10
- tab:-2
- tabl:-11
- table:-3
+ ta:-12
+ tabl:-10
+ table:3
  tablespoon:-2
- tablet:-5
- tack:-1
- taffy:5
- tag:-9
+ tablet:1
+ tack:5
+ taffy:4
+ tag:-11
  tail:-2
- tak:-10
- take:-3
- takes:-18
+ tak:-11
+ take:-2
+ taken:2
+ takes:-19
  tale:-4
- talk:-2
- tall:-1
- tallow:-4
- tan:-6
+ talk:2
+ tall:-3
+ tallow:-6
+ tan:-4
  tank:-5
- tap:3
+ tap:-3
  tape:-8
- taped:-3
- tapp:6
- tar:-3
- tare:-11
+ taped:-4
+ tapp:8
+ tar:-4
+ tare:-14
  tared:-3
- target:-8
- tast:-1
+ target:-6
+ tast:3
+ taste:-2
  tattoo:-9
- taught:-10
- tbh:-3
- tbsp:-1
- td:-10
- tea:2
- teach:-10
- teacher:-3
- team:-6
- tear:2
+ taught:-9
+ tbsp:1
+ td:-7
+ tea:-7
+ teach:-9
+ teacher:3
+ team:-12
  tears:-7
- teaspoon:-2
- technical:-3
+ teaspoon:1
+ technical:-7
  teenage:-3
+ teenager:-4
  teeth:-7
- tel:-2
+ teh:11
+ tel:-3
  telephone:-3
- tell:-2
- tells:-10
- temp:-6
- temperature:-12
- temps:-6
- ten:-13
- tender:13
- tengo:3
- tenia:-1
- tenth:-6
+ tell:-6
+ tells:-11
+ temp:-12
+ temperatur:12
+ temperature:-11
+ temps:-3
+ ten:-17
+ tender:14
+ tengo:7
+ tenia:-2
+ tenth:-8
  term:-3
  terrace:-3
- terrible:-4
- terrier:-10
- test:-14
- tester:-4
- tests:-10
- tete:-5
- text:3
- texture:-6
- than:-12
- thank:-17
- that:-5
- thats:5
- the:-3
- their:3
- them:-6
- then:-6
- ther:8
- there:11
- therefore:-3
- therell:-1
- thermometer:-2
- these:-9
+ terrier:-4
+ test:-12
+ tester:-9
+ tests:-7
+ tete:-6
+ text:-1
+ than:-18
+ thank:-16
+ that:-3
+ thats:8
+ the:-2
+ their:5
+ them:-7
+ then:-1
+ ther:18
+ there:10
+ therefore:-7
+ therell:-6
+ thermometer:-4
+ these:-18
  they:9
- theyd:-7
- theyve:7
- thick:-2
- thicken:-11
- thickener:-7
- thicker:-3
- thicknes:-8
- thigh:14
- thin:1
- thing:-16
+ theyd:-11
+ theyre:-3
+ theyve:4
+ thick:-9
+ thicken:-14
+ thickener:-4
+ thicknes:-7
+ thigh:20
+ thin:-2
+ thing:-12
  think:-5
- thinn:-3
- third:4
- thirsty:1
- thirteen:-10
- thirty:-12
- this:4
- those:-18
- though:-8
- thought:8
- thousand:-2
- thread:-10
- three:-3
- threw:9
- throat:1
+ third:2
+ thirsty:-1
+ thirteen:-9
+ thirty:-13
+ this:-4
+ tho:6
+ those:-13
+ though:-10
+ thought:5
+ thousand:-3
+ thread:-8
+ three:-5
+ threw:8
+ throat:-3
  throbb:-3
- through:2
- throw:-3
+ through:3
+ throw:-2
  thrown:1
- thru:8
- thumb:5
- thump:3
- thursday:7
- thx:-8
- tick:2
- ticks:-3
- tidi:-3
- tidy:-3
- tied:-5
- tiene:5
- tight:-4
- til:-4
+ thru:3
+ thumb:6
+ thumbprint:-4
+ thump:11
+ thursday:8
+ thx:-18
+ tick:3
+ ticks:-4
+ tidi:1
+ tidy:-4
+ tied:-7
+ tight:-3
+ til:-10
  tiles:-7
- till:-1
- tilt:-9
- time:4
- timer:-7
- times:-3
- tin:-16
- ting:-1
- tingl:4
- tingle:4
- tins:-7
- tiny:6
- tip:12
- tipp:-10
- tips:4
- tired:-5
- tissue:10
- titanium:-5
- title:-5
+ till:-6
+ tilt:-5
+ time:-3
+ timer:-4
+ times:-4
+ tin:-9
+ ting:6
+ tingl:7
+ tingle:7
+ tins:-4
+ tiny:7
+ tip:8
+ tipp:-6
+ tips:6
+ tired:-12
+ tissue:11
+ titanium:-3
+ title:-3
  to:-4
- toast:-10
- tocar:-1
- tochter:5
- today:-8
+ toast:-7
+ tocar:-5
+ tochter:6
+ today:-1
  toddler:2
- todo:-2
- toe:4
- toes:2
- toffee:2
- together:-11
- told:-12
- tom:5
+ todo:-8
+ toe:3
+ toes:-4
+ toffee:-2
+ together:-8
+ told:-9
+ tom:-6
  tomato:-4
- tombee:14
- tomo:9
- tomorrow:2
- tone:-3
- too:-3
- took:7
- tools:-12
- toothpaste:8
- top:-13
- topp:-4
- tops:5
- torch:-7
- torn:-5
+ tombee:10
+ tomo:7
+ tomorrow:-3
+ tongue:6
+ tonight:-1
+ too:-14
+ took:6
+ tools:-10
+ toothpaste:7
+ top:-14
+ topp:-1
+ tops:7
+ torch:-9
+ torn:-8
  total:-8
- touch:-3
- touche:8
- tournesol:-3
+ touch:-5
+ touche:7
+ tournesol:-6
  tousse:3
- tout:1
- toute:11
- towel:-9
- tr:-8
- trac:-11
- trace:-21
+ toute:6
+ tr:-7
+ trac:-4
+ trace:-6
+ track:-1
  tractor:-7
- trago:10
- train:-2
- translucent:1
- transparent:17
- traver:-1
- tray:6
- trays:-7
- treasurer:-3
- treat:7
- tree:1
+ trad:-1
+ trago:5
+ train:9
+ translat:-3
+ translate:-3
+ translucent:-4
+ transparent:10
+ traver:-3
+ tray:-1
+ trays:-4
+ treasurer:-6
+ treat:8
+ tree:-2
+ trees:-4
  tres:13
- trial:-11
- trick:6
- tried:-1
- tries:-7
- trimming:2
- tripl:-4
- tripp:12
- trois:17
- trop:2
- tropfen:7
- trouble:-3
- trouser:7
+ trial:-9
+ tried:7
+ tries:-6
+ trimming:-4
+ tripl:-3
+ tripp:14
+ trois:7
+ trop:-4
+ tropfen:8
+ trouble:3
+ trouser:14
  true:-9
- trust:-10
- truth:-5
- try:-8
- tsp:-11
- tub:-4
- tube:-3
- tubes:-10
- tubs:-13
+ trust:-8
+ truth:-3
+ try:-3
+ tsp:-8
+ tub:-9
+ tube:1
+ tubes:-11
+ tubs:-14
  tue:-5
- tuesday:-3
- tummy:3
+ tummy:9
  tun:9
- tunnel:-6
- turmeric:-6
- turn:9
- turns:-6
- tut:11
- tutor:-5
- twelve:3
- twenty:-12
- twice:3
- two:-2
- ty:-16
- typ:4
- type:-3
- typed:-13
+ turmeric:-5
+ turn:13
+ turns:-11
+ tut:13
+ tutor:-6
+ twelve:-4
+ twenty:-10
+ twice:8
+ two:6
+ ty:-11
+ typ:-7
+ type:3
+ typed:-14
  typical:-3
- typo:-9
- typos:-5
- u:-5
- uber:13
+ typo:-6
+ typos:-4
+ uber:4
  uberfettung:-5
- ubers:10
- uf:-12
- ugh:-3
- ugly:-11
- uh:7
- ul:-9
- ultramarine:-7
- um:10
- un:-5
- una:6
- unchang:11
- uncle:-14
- uncur:11
- under:11
- underneath:5
- underside:9
- understand:-4
- undilut:11
- undissolv:-5
- une:6
- unicorn:-8
+ ubers:4
+ uf:-11
+ ugh:-4
+ ugly:-5
+ uh:2
+ ul:-8
+ ultramarine:-6
+ um:9
+ un:-1
+ una:1
+ unchang:7
+ uncle:-15
+ uncur:6
+ und:-7
+ under:4
+ underneath:8
+ underside:8
+ understand:-3
+ undilut:12
+ undissolv:-7
+ une:4
+ unicorn:-6
+ unit:3
  units:-4
- unmold:3
- unmould:-8
- unrefin:-3
- unscent:-8
- unterarm:5
- until:3
- up:-4
- update:-3
- upside:-3
- urgent:9
- us:-5
- usable:-9
- usado:-5
- use:-21
- used:-17
- useful:-4
- uses:-11
- using:-13
+ unmold:12
+ unmould:-6
+ unscent:-11
+ unterarm:12
+ until:-2
+ up:-2
+ update:1
+ upside:-7
+ urgent:3
+ us:-4
+ usable:-10
+ usado:-7
+ use:-23
+ used:-8
+ useful:-5
+ uses:-9
+ using:1
  usual:-7
  v1:-9
- v2:-11
- v3:-5
- v4:-4
- van:-7
- vanilla:4
+ v2:-7
+ v3:-9
+ v4:-2
+ value:-10
+ van:-6
+ vanilla:-13
  vapeur:4
- vapor:-4
- vapour:-1
- varnish:-6
- vaseline:-10
- vaso:8
- veces:-4
- vegan:-3
- vegetable:-4
- vent:-2
- veo:9
+ vapor:-3
+ vapour:6
+ varnish:-7
+ vaseline:7
+ vaso:9
+ veces:-7
+ vegetable:-15
+ vent:-15
+ veo:5
  verbena:-3
- verbrannt:14
- verdict:-7
- verify:-7
- verschluckt:10
- verse:-1
- version:-6
- very:-3
- vet:2
- veteran:-6
- video:-13
- viel:-5
- village:-6
- vinegar:15
- visage:15
+ verbrannt:1
+ verdict:-4
+ verify:-5
+ verschluckt:5
+ verse:1
+ version:-11
+ very:1
+ vet:5
+ veteran:-8
+ vetiver:-3
+ video:-8
+ viel:-3
+ village:-11
+ vinegar:10
+ virgin:-5
+ visage:5
  visit:-3
  visitor:-3
  vite:-8
- voice:7
+ voice:10
  volcano:3
- voll:6
- volume:-10
- volunteer:-15
- vom:12
- vomit:11
+ voll:2
+ volume:-7
+ volunteer:-11
+ vom:11
+ vomit:8
  von:1
- vous:-9
- w:7
- waist:-10
- wait:-11
+ vote:-3
+ vous:-16
+ w:8
+ waist:-9
+ wait:-6
  wake:3
- wakes:4
- walk:-8
- wall:-16
- walnut:-11
- wann:-10
- want:-12
- wants:-13
- wardrobe:-5
- warm:7
- warn:-1
- was:3
- wash:-10
- wasnt:-6
- wasp:-8
- wasser:-12
- waste:-9
- watch:-7
- water:9
- watery:-7
- watr:-5
+ wakes:1
+ walk:3
+ wall:-12
+ walnut:-9
+ wann:-8
+ want:-14
+ wants:-15
+ wardrobe:-6
+ warm:-3
+ warn:3
+ was:8
+ wash:-5
+ wasp:-5
+ wasser:-5
+ waste:-4
+ watch:-6
+ water:7
+ watery:3
+ watr:-4
  watter:-14
- wax:-11
- waxed:-7
- waxy:-2
- way:-5
- ways:-1
- we:3
- wear:-7
- wears:-11
- weather:-7
- website:-3
- wed:-6
- wedd:8
- wednesday:-6
- week:-10
- weekend:-11
- weeks:-20
- weep:5
- weeps:4
- weg:-1
- weh:11
+ wax:-7
+ waxed:-8
+ waxy:-3
+ way:-1
+ we:2
+ wear:-4
+ wears:-17
+ weather:-11
+ wed:-10
+ wedd:-1
+ wednesday:1
+ week:-14
+ weekend:-10
+ weeks:-19
+ weep:3
+ weeps:3
+ weg:3
+ weh:13
  weigh:-20
- weight:-14
- weird:19
- weiss:9
- welcome:-9
- well:-4
- welli:-8
- wenn:-12
- were:1
+ weight:-12
+ weird:4
+ weiss:17
+ welcome:-5
+ weld:-4
+ well:-12
+ welli:-4
+ wenn:-14
+ went:2
+ were:4
  wet:6
- weve:-15
- what:4
+ weve:-16
+ what:-2
  whatever:-5
- whats:-12
- whatsoever:-3
- wheel:-4
- wheez:7
- wheeze:9
- when:1
- whenever:5
- where:11
- whether:-10
- which:-18
+ whats:-14
+ wheel:-7
+ wheez:10
+ wheeze:5
+ when:4
+ whenever:1
+ where:7
+ whether:-3
+ which:-25
  whichever:-7
- while:-6
- whipp:3
- whisk:-2
- white:12
- whiter:-2
+ while:-2
+ whip:-5
+ whipp:1
+ whisk:8
+ white:11
+ whiteboard:-3
+ whiter:-5
  whitish:-3
  who:-7
  whod:-3
- whoever:-7
- wholesaler:-5
- whom:-3
- whose:-2
- why:-8
- wide:-5
- width:-8
- wie:-7
- wife:-2
- will:-15
- wind:-7
- window:-1
- windowsill:8
- windy:-4
- wine:9
+ whoever:-4
+ wholesaler:-7
+ whom:-5
+ whose:-7
+ why:-2
+ wide:-3
+ width:-1
+ wie:-11
+ wife:5
+ will:-10
+ wind:3
+ window:6
+ windowsill:-6
+ windy:-6
+ wine:2
  wing:-3
- wins:-11
- winter:-10
- wip:4
- wiped:9
- wird:-12
- wire:-16
- wise:-7
- wish:-4
- with:-3
- within:-12
- without:-9
- wk:-4
- wks:-6
- wobb:12
- wobbl:5
- woke:4
- wollte:-4
- woman:9
+ wins:-15
+ winter:-19
+ wip:3
+ wipe:2
+ wiped:6
+ wird:-8
+ wire:-12
+ wise:-20
+ wish:-10
+ with:-7
+ within:-8
+ without:-5
+ wk:-7
+ wks:-3
+ wobb:14
+ wobbl:3
+ wochen:-2
+ woke:13
+ wollte:-5
+ woman:7
  women:-4
- wonder:-6
+ wonder:-13
  wonky:-3
- wont:11
- wood:-2
- wooden:-14
- wool:-3
- word:-8
- words:-5
+ wont:12
+ wood:-8
+ wooden:-5
+ word:-6
+ words:-9
  wore:-4
- work:-5
- works:-9
+ work:2
+ works:-7
+ workshop:-11
  worktop:-5
- worri:4
- worry:1
- worse:9
- worst:-2
+ worri:-10
+ worry:-4
+ worse:17
+ worst:-3
  worth:-3
- would:-16
- wouldnt:-6
- wow:-4
- wrap:-8
- wrapp:-2
- wrapper:-3
- wreck:-7
- wrink:4
- wrinkl:1
- wrist:8
+ would:-28
+ wouldnt:-17
+ wow:-1
+ wrap:-4
+ wrapp:4
+ wrapper:-2
+ wreck:-4
+ wrink:2
+ wrinkl:-2
+ wrist:12
  writ:-14
- write:-2
- written:-7
+ write:-11
+ written:-8
  wrong:-9
- wrote:-16
+ wrote:-18
  x2:-7
- x:-16
- y:6
+ x:-14
+ y:13
  ya:-7
- yall:-7
- yard:-3
- year:-14
- years:-10
- yellow:3
- yellowish:14
- yes:3
- yesterday:12
- yet:-8
- yeux:-7
- yield:-5
- yo:-1
- yoghurt:-11
- yogurt:-9
- yolk:-3
- you:-5
- youd:-8
- youll:5
- young:-9
- your:-4
- youre:-7
- yours:-11
- yourself:-3
- youve:-9
- yr:12
- yrs:-6
- zap:-7
- zapp:-6
- zappy:-8
- zaps:-12
- zero:-10
- zu:-8
- zum:-9
- zwei:-1
- £0:-9
- £1:-5
- £3:-5
- £4:-7
- £9:-4
- °c:-15
- °f:-12
- ¿la:-5
- ¿que:-6
- ¿se:-6
- –:-14
- —:-14
- •:-5
- €:-8
- →:-12
- ☐:-6
---:7
--:1
--A:5
--B:16
--C:-2
--D:2
--E:6
--F:-11
--G:-15
--H:14
--I:8
--J:12
+ yall:-1
+ year:-1
+ years:-9
+ yellow:2
+ yellowish:8
+ yes:-1
+ yesterday:7
+ yet:-12
+ yeux:-5
+ yield:-8
+ ylang:-3
+ yo:3
+ yoghurt:-8
+ yogurt:-10
+ you:-2
+ youd:-19
+ youll:-6
+ young:-10
+ your:-1
+ youre:-9
+ yours:-3
+ yourself:-4
+ youve:5
+ yr:3
+ yrs:-8
+ zap:-8
+ zappy:-12
+ zaps:-14
+ zero:-8
+ zu:-9
+ zum:-10
+ zwei:-5
+ £0:-4
+ £1:-3
+ £2:-4
+ £3:-7
+ £4:-12
+ £9:-3
+ °c:-13
+ °f:-10
+ ·:-4
+ ¿la:-12
+ ¿que:-5
+ ¿se:-7
+ –:-15
+ —:-16
+ •:-20
+ €:-9
+ →:-13
+ ☐:-10
+--:4
+-B:13
+-C:-5
+-D:6
+-E:5
+-F:-7
+-G:-6
+-H:6
+-I:6
+-J:9
 -K:9
--L:8
--M:3
--N:-8
--O:8
+-L:4
+-M:-1
+-N:-1
+-O:13
 -P:-2
--Q:-6
--R:11
--S:-12
--T:13
--V:-1
+-Q:-9
+-R:8
+-S:-1
+-T:12
 -W:3
--Y:-6
+-Y:-4
 -b:1
--d:7
--g:1
--h:7
--i:-3
--j:-2
--k:-1
--l:-2
--m:9
--n:10
--o:2
--p:5
--r:-2
--s:-4
--u:-2
--v:-3
--w:1
--y:-8
-A-:1
-A:5
-AA:4
-AC:4
-AD:-1
-AE:10
-AF:7
-AG:-7
+-d:9
+-f:-7
+-g:5
+-h:14
+-i:-2
+-j:-3
+-k:-6
+-l:-8
+-m:3
+-n:17
+-o:5
+-p:2
+-q:8
+-r:-4
+-s:-11
+-t:5
+-u:-1
+-v:-1
+-w:6
+-y:-12
+-z:-5
+A-:-6
+A:8
+AA:-2
+AC:6
+AD:-2
+AE:11
+AF:4
+AG:-4
 AH:-4
-AI:5
-AK:7
-AL:-2
-AM:-5
-AN:2
+AI:3
+AK:9
+AL:1
+AM:-6
+AN:-4
 AO:2
 AP:7
-AQ:7
-AR:10
-AS:4
-AT:4
-AV:-1
+AQ:4
+AR:14
+AS:2
+AT:1
 AW:2
-AY:12
-Ab:3
-Af:-3
-Ag:10
-Ah:-15
-Ai:3
-Aj:-16
+AY:11
+Ab:4
+Af:-4
+Ag:4
+Ah:-4
+Ai:1
+Aj:-20
 Ak:-2
-Al:6
-Am:9
-An:4
-Ao:7
-Ap:-1
-Aq:12
-Ar:2
-As:-3
-At:2
-Au:11
-Av:-1
-Aw:7
-Az:2
+Al:7
+Am:5
+An:5
+Ao:8
+Ap:1
+Aq:8
+Ar:3
+As:3
+Au:9
+Av:6
+Aw:12
+Ay:1
+Az:7
 B-:1
-B:18
+B:16
 BA:17
-BB:5
-BK:4
-BO:9
-BV:9
-Bf:-11
-Bi:6
-Bo:-4
-Bt:-1
-Bw:3
-Bz:9
+BB:12
+BK:5
+BO:8
+BV:7
+Bf:-15
+Bi:10
+Bj:12
+Bo:-7
+Bp:-1
+Bt:-2
+Bw:1
+Bz:5
 C-:-4
-C:3
-CA:5
-CB:-2
-CC:-7
+C:5
+CA:3
+CB:2
 CD:15
-CE:-9
-CF:-5
-CG:5
-CH:1
-CI:-4
-CK:6
-CL:9
+CF:-9
+CG:3
+CH:3
+CI:-6
+CK:4
+CL:14
 CM:-13
 CN:5
-CO:-9
-CP:-5
-CQ:7
-CR:16
-CS:7
-CV:-7
-CW:-9
-CY:8
-Cb:7
-Cd:5
-Cf:-8
-Ch:13
+CO:-7
+CP:-8
+CQ:9
+CR:8
+CS:3
+CV:-6
+CW:-13
+CY:6
+Cb:8
+Cd:13
+Cf:-13
+Ch:15
 Ci:3
-Cj:-2
-Ck:7
-Cl:-4
-Cm:7
-Cn:-9
-Cp:6
-Cq:-12
-Cs:-5
+Cj:-10
+Ck:8
+Cl:-3
+Cm:-1
+Cn:-5
+Cp:13
+Cq:-7
+Cr:3
+Cs:-4
 Ct:5
-Cv:-4
-Cw:-5
-Cz:-10
-D-:-1
-D:13
-DA:16
-DD:13
-DO:-8
-DQ:8
-DS:4
-Db:17
-Di:9
-Dk:13
-Do:-7
-Dp:18
-Dq:7
-Dt:12
-Dw:-1
+Cv:-10
+Cw:-10
+Cz:-6
+D-:-2
+D:14
+DA:22
+DD:14
+DO:-7
+DQ:4
+DS:2
+Db:8
+Di:3
+Dk:6
+Dp:10
+Dq:5
+Dt:7
+Dw:-4
 Dz:-1
-E-:-2
-E:16
-EA:4
-EC:6
-EE:-5
+E-:-3
+E:15
+EA:2
+EC:4
+EE:-11
 EF:-7
 EH:12
-EN:1
-EP:-11
-EQ:3
-ER:19
-ES:3
-ET:6
-EV:12
-EW:13
-Ef:-16
+EN:-4
+EO:4
+EP:-13
+EQ:4
+ER:7
+ET:12
+EV:15
+EW:14
+Ef:-13
 Eh:10
-Ei:15
-El:4
+Ei:3
+El:14
 Eo:-14
-Ep:6
-Eq:2
-Er:-2
-Et:-9
+Ep:3
+Eq:5
+Et:-8
 Ev:-3
-Ew:-7
-Ez:1
-F-:-1
-F:-4
-FA:3
-FC:-10
-FD:-3
-FE:-2
-FL:-4
-FM:-15
-FN:-16
-FO:-15
+Ew:-12
+Ez:-2
+F-:-10
+F:3
+FC:-11
+FD:5
+FE:-3
+FL:-3
+FM:-8
+FN:-17
+FO:-18
 FP:-9
-FS:-4
-FW:-12
+FQ:-4
+FS:-10
+FW:-14
 Fb:7
-Ff:8
-Fi:-12
-Fj:-6
-Fk:-8
-Fo:-4
-Fp:-12
-Fq:-8
-Fr:-4
+Fi:-11
+Fj:-11
+Fk:-9
+Fo:-7
+Fp:-10
+Fq:-7
+Fr:-5
 Fs:-9
-Ft:-2
-Fv:-8
-Fw:5
+Ft:-6
+Fv:-6
+Fw:2
 Fy:7
-Fz:-3
-G-:8
-G:-2
-GA:1
-GF:-4
-GG:6
-GL:4
-GM:-6
-GN:1
-GO:8
-GP:4
-GQ:2
-GR:10
-GS:-5
-GV:4
-GW:11
-GY:-6
-Gb:3
-Gf:4
-Gi:-2
-Gj:13
-Gl:-7
-Go:-5
-Gp:14
-Gq:-1
-Gr:-3
-Gt:-9
-Gv:6
-Gw:1
-Gz:2
-H-:11
-H:14
-HA:11
-HE:-6
-HH:13
+Fz:1
+G-:7
+G:-4
+GA:2
+GF:-3
+GG:10
+GL:5
+GM:-5
+GN:9
+GO:3
+GP:3
+GQ:-6
+GR:9
+GS:-6
+GV:3
+GW:9
+GY:3
+Gb:1
+Gi:-4
+Gj:10
+Gl:-4
+Go:1
+Gp:11
+Gq:-3
+Gt:-7
+Gv:9
+Gw:-1
+Gz:3
+H-:7
+H:11
+HA:10
+HE:-2
+HH:10
 HI:8
-HM:-1
 HN:-2
-HP:1
-HQ:-4
-HS:7
-HT:6
+HO:2
+HP:5
+HQ:1
+HS:10
+HT:12
 HV:11
-HW:9
-HY:10
-Hb:6
-Hf:-6
-Hh:8
-Hi:-16
-Hj:-7
-Hn:4
-Ho:-4
-Hp:-5
-Hq:10
-Hr:5
-Ht:-7
-Hw:-4
-Hz:6
-I-:-1
-I:-12
-IA:-9
-IC:-4
-IO:-5
-IP:-7
-IQ:-1
-IS:-4
-IW:-11
-Ib:-10
-If:1
-Ii:-6
-Io:-6
-Ip:3
-It:-5
-Iw:-3
-Iz:-12
-J-:5
-J:8
-JO:-9
+HW:12
+HY:4
+Hb:11
+Hf:-2
+Hh:6
+Hi:-21
+Hj:-6
+Hn:3
+Ho:-9
+Hp:-4
+Hq:8
+Hr:7
+Ht:-6
+Hw:-21
+Hz:4
+I:-9
+IA:-12
+IC:-3
+IG:-3
+IO:-1
+IP:-8
+IQ:-2
+IS:-3
+IW:-5
+Ib:-9
+If:-3
+Ii:-8
+Io:-5
+Ip:7
+It:-8
+Iw:-10
+Iz:-4
+J-:7
+J:12
+JO:-4
 JP:4
-JS:-1
-Jt:18
+JS:-8
+Jo:2
+Jt:10
 Jz:7
-K-:11
-K:10
-KA:19
-KE:6
-KK:11
+K-:10
+K:12
+KA:15
+KE:3
+KH:1
+KK:6
 KN:4
-KO:-2
+KO:-1
 KP:8
 KQ:7
-KS:-3
-KT:3
-KV:10
-KW:3
-Kb:19
-Kf:-8
+KS:-6
+KT:9
+KV:8
+KW:-3
+Kb:7
+Kf:-6
 Kh:3
-Ki:-3
 Ko:1
-Kp:15
-Kr:7
+Kp:10
+Kr:6
 Kt:6
-Kw:-5
-Kz:-5
-L-:-4
+Kw:-13
+Kz:2
+L-:-16
 L:12
-LA:10
-LC:-8
-LG:-5
-LN:3
-LO:-8
+LA:5
+LC:-7
+LN:-8
+LO:-1
 LP:-4
 LQ:-2
-LS:16
-LW:-3
-LY:-5
-Lb:2
-Lf:3
+LS:14
+LW:-6
+LY:-12
+Lb:8
+Lf:7
 Lh:5
-Li:-8
-Lk:17
-Lo:-5
-Lp:5
+Li:-4
+Lk:13
+Lo:-4
+Lp:18
 Lq:4
-Lr:8
-Lt:7
-Lw:-7
-Lz:1
-M-:-9
-M:-5
-MA:-15
-MC:-8
-MD:4
-ME:-8
-MF:-16
-MG:-8
-MH:-3
-MK:-3
-MM:-8
-MN:4
-MO:-1
-MP:-2
-MQ:-12
-MS:-2
+Lr:9
+Lt:6
+Lz:-3
+M-:-11
+M:-3
+MA:-19
+MC:-4
+MD:3
+ME:-7
+MF:-8
+MG:-5
+MH:-7
+MK:-6
+MM:-3
+MN:2
+MO:-9
+MQ:-3
+MR:-3
+MS:-5
 MV:-5
-MW:5
+MW:3
 Mb:3
-Mf:-17
-Mh:-12
+Mf:-14
+Mh:-14
 Mi:-9
-Mj:7
-Mk:-3
-Ml:-4
-Mo:-6
-Mp:-11
-Mq:-3
-Mr:-16
-Mu:-23
-Mv:-5
-Mw:-18
-My:-10
-Mz:-2
-N-:3
-N:-2
-NA:-6
-NC:-10
-ND:7
-NE:-14
-NF:-1
-NG:-6
-NH:3
-NK:-7
-NL:-3
-NM:-9
-NN:-20
+Mj:4
+Mk:-2
+Ml:-5
+Mo:-5
+Mp:-13
+Mq:-1
+Mr:-14
+Mt:2
+Mu:-21
+Mv:-3
+Mw:-2
+My:-8
+Mz:-4
+N-:-5
+N:-1
+NA:-13
+NC:-7
+ND:4
+NE:-10
+NF:-4
+NG:-9
+NH:-6
+NI:6
+NK:-11
+NL:-2
+NM:-13
+NN:-9
 NO:-3
-NP:-6
-NQ:-1
-NR:-13
-NS:-14
-NV:-17
-NW:-15
-NY:-4
-Nb:-13
-Nd:7
-Nf:3
-Ng:13
-Nh:-5
-Ni:-17
-Nj:5
-Nl:5
+NP:-7
+NQ:-3
+NR:-20
+NS:-13
+NT:8
+NV:-14
+NW:-19
+Nb:-10
+Nd:8
+Nf:6
+Ng:5
+Nh:-3
+Ni:-23
+Nj:2
+Nk:3
+Nl:6
 Nm:-11
-Nn:9
-No:-10
-Np:-3
-Nq:-7
-Nr:-20
-Ns:-10
-Nt:-8
-Nu:-10
-Nv:10
-Nw:-5
-Ny:-12
-Nz:-2
-O-:-2
-O:5
-OA:-9
-OB:8
-OC:-3
-OD:15
-OE:13
-OF:3
-OG:-13
-OH:2
-OI:-5
-OJ:3
+Nn:14
+No:-4
+Np:2
+Nq:-2
+Nr:-12
+Ns:-15
+Nt:-9
+Nu:-7
+Nv:5
+Nw:-11
+Ny:-8
+Nz:2
+O-:-1
+O:3
+OA:-7
+OB:3
+OC:-2
+OD:19
+OE:12
+OF:-15
+OG:-5
+OH:5
+OI:-13
+OJ:5
 OK:3
-OL:13
-OM:2
-ON:-1
+OL:8
+OM:-6
+ON:2
 OO:2
-OP:10
-OQ:-2
+OP:11
+OQ:-8
 OR:1
-OS:-8
-OT:20
-OV:-4
-OW:1
-OY:2
-Ob:10
-Od:4
-Of:1
-Og:5
-Oh:1
-Oi:-2
-Oj:-1
+OS:-3
+OT:22
+OW:3
+OY:6
+Ob:8
+Od:10
+Of:6
+Og:-1
+Oh:-1
+Oi:-5
+Oj:-4
 Ok:6
-Ol:10
-Om:-6
-On:1
-Oo:2
-Op:-10
+Ol:4
+Om:-10
+On:2
+Oo:1
+Op:-9
 Oq:16
-Or:7
-Ot:3
-Ou:5
-Ov:2
-Ow:-2
-P-:9
+Or:4
+Ot:2
+Ou:9
+Ov:-4
+Ow:3
+Oz:1
+P-:5
 P:9
-PA:5
-PC:-1
-PE:-9
-PF:5
-PG:8
-PH:14
-PI:-7
-PJ:5
+PA:2
+PC:1
+PE:-10
+PF:1
+PG:10
+PH:13
+PI:-1
+PJ:9
 PK:-1
-PL:4
-PM:11
-PN:-3
-PO:10
-PR:13
-PS:5
-PT:13
-PV:9
-PW:9
-Pf:-9
-Ph:11
-Pi:13
-Pj:1
-Pk:1
-Pl:8
+PL:6
+PM:7
+PN:-6
+PO:9
+PP:7
+PQ:1
+PR:5
+PS:1
+PT:11
+PV:12
+PW:7
+PY:-1
+Pb:4
+Pf:-8
+Ph:17
+Pi:12
+Pj:-2
+Pk:-1
+Pl:7
+Pm:-4
 Pn:6
-Po:1
-Pp:-1
-Pq:5
-Pr:8
-Pt:2
-Pu:8
-Pv:3
-Pw:-10
-Py:-7
-Pz:3
-Q-:4
-Q:1
+Po:3
+Pp:-10
+Pq:10
+Pr:9
+Pt:3
+Pu:9
+Pv:1
+Pw:-13
+Py:-6
+Pz:5
+Q-:6
+Q:2
 QA:-4
-QC:-5
-QD:-1
-QE:7
-QF:7
-QH:-2
+QC:-7
+QE:2
+QF:8
+QG:4
+QH:-1
 QI:-3
-QK:-2
-QL:7
-QM:-3
-QN:5
-QO:-2
-QP:-16
-QQ:-9
-QR:1
-QS:-10
-QT:10
-QV:-7
-QW:-2
-QY:-7
-Qb:-9
-Qd:11
-Qf:-15
+QK:-5
+QL:5
+QM:-9
+QN:4
+QO:5
+QP:-15
+QQ:-7
+QR:-3
+QS:-15
+QT:7
+QV:-11
+QW:-7
+QY:-2
+Qd:10
+Qf:-11
 Qg:3
-Qh:-3
-Qi:-1
-Qj:2
-Qk:-4
-Ql:3
-Qm:11
+Qh:-5
+Qi:-6
+Qj:5
+Qk:-6
+Ql:2
 Qo:-8
-Qq:-22
-Qr:8
-Qs:-7
-Qt:-4
-Qu:-2
-Qv:9
-Qw:8
-Qy:1
-Qz:-6
-R-:3
-R:15
-RA:-5
-RC:7
-RE:4
-RG:-3
-RH:12
-RL:10
-RN:3
-RO:-4
-RP:11
-RQ:3
-RS:15
-RV:15
-RW:16
-RY:8
-Rb:-1
-Rh:11
-Ri:-9
-Rk:13
-Rm:-3
+Qp:3
+Qq:-19
+Qr:13
+Qs:-16
+Qt:-7
+Qu:-1
+Qv:12
+Qw:10
+Qy:3
+Qz:-8
+R-:8
+R:17
+RA:-4
+RC:15
+RE:-2
+RG:-7
+RH:11
+RL:8
+RN:6
+RO:3
+RP:4
+RQ:7
+RS:12
+RV:8
+RW:10
+RY:7
+Rb:7
+Rh:4
+Ri:-2
+Rk:10
+Rl:1
+Rm:-5
 Ro:-3
-Rp:-1
+Rp:-7
 Rr:4
-Rt:6
-Rw:-10
-Rz:6
+Rt:7
+Rw:-15
+Rz:5
+S-:1
 S:-3
-SA:10
-SC:5
-SE:-5
+SA:7
+SC:-2
+SD:1
+SE:1
 SF:-3
-SG:-8
-SH:-10
-SL:3
-SM:4
-SN:-2
-SO:-1
-SP:-5
-SQ:-4
+SG:-9
+SH:-11
+SK:1
+SL:6
+SM:3
+SN:-1
+SO:-8
+SP:-2
+SQ:-5
 SR:12
-SS:13
-SW:-7
-Sb:11
+SS:9
+SW:-8
+Sb:13
 Sf:-10
-Sh:-11
+Sh:-15
 Si:1
-Sj:-4
-Sk:7
-Sl:-9
-Sm:9
-So:3
-Sp:5
-Sq:-1
-Sr:5
-St:3
-Su:-6
-Sw:-9
-Sy:-5
-Sz:-7
-T-:-3
-T:8
-TA:6
-TH:12
-TK:-3
-TO:18
-Th:29
-Ti:15
-To:3
-Tp:5
-Tq:4
-Tt:5
-Tz:-3
-V:2
-VA:11
-VB:8
-VC:7
-VE:10
-VK:10
-VN:-9
-VO:9
-VP:11
-VS:-10
-VW:17
-Vf:-12
+Sj:-3
+Sk:6
+Sl:-11
+Sm:5
+So:1
+Sp:11
+Sq:3
+Sr:9
+Su:-1
+Sw:-3
+Sy:-6
+Sz:-6
+T-:-8
+T:11
+TA:12
+TH:10
+TK:-2
+TO:5
+Th:9
+Ti:11
+To:5
+Tp:13
+Tq:15
+Tt:12
+Tz:8
+V-:1
+V:1
+VA:6
+VB:10
+VC:2
+VE:14
+VK:11
+VN:-7
+VO:5
+VP:9
+VS:1
+VT:5
+VW:13
+Vf:-11
+Vi:-2
 Vo:-5
-Vq:8
-Vr:6
-Vt:-2
+Vp:-2
+Vq:16
+Vr:7
+Vt:4
 Vw:-2
-Vz:7
-W-:6
-W:2
-WA:2
-WC:6
-WE:5
-WF:-20
-WG:-3
-WH:1
-WK:2
-WM:-11
-WN:5
-WO:6
+Vz:4
+W-:4
+W:3
+WA:4
+WC:5
+WE:7
+WF:-19
+WG:3
+WK:3
+WL:8
+WM:-5
+WN:3
+WO:3
 WP:-5
-WQ:-1
-WR:22
-WS:10
-WT:7
-WV:-1
-WW:-11
-WY:6
+WQ:-2
+WR:10
+WS:7
+WT:4
+WV:-3
+WW:-10
+WY:3
 Wb:-4
-Wf:-6
-Wg:-8
-Wh:2
+Wf:-1
+Wg:10
+Wh:-5
 Wi:-1
-Wj:1
-Wk:-7
-Wl:7
-Wm:6
-Wo:6
-Wp:-7
+Wk:3
+Wl:4
+Wm:7
+Wo:8
+Wp:-6
 Wq:-7
-Wt:-2
-Wv:15
-Wz:4
-X:12
-XA:12
-Y-:-7
-Y:12
-YA:3
-YC:-10
-YN:3
-YO:1
-YP:-8
-YQ:3
-YS:-4
-YW:9
-YY:-5
-Yf:-13
-Yh:6
-Yi:4
-Yl:-9
+Wr:-3
+Wt:1
+Wv:8
+Ww:1
+Wz:2
+X:15
+XA:15
+Y-:-6
+Y:13
+YA:10
+YC:-6
+YN:11
+YO:2
+YP:-4
+YQ:10
+YS:-8
+YW:10
+YY:-6
+Yf:-8
+Yh:13
+Yi:2
+Yl:-4
+Yo:5
 Yp:11
-Yr:11
-Yt:-1
-Yw:-2
-Yz:9
+Yr:13
+Yt:-5
+Yw:-1
+Yz:8
 any:-10
-b-:11
-b:11
-bA:13
-bC:-3
+b-:13
+b:9
+bA:12
+bC:-1
 bE:10
-bG:7
-bH:2
-bK:11
-bN:11
-bO:-5
-bP:-7
-bQ:9
-bR:1
-bS:14
-bb:-7
-bf:-12
+bG:4
+bH:4
+bK:4
+bN:14
+bO:-4
+bP:-10
+bQ:-4
+bS:10
+bW:4
+bb:-2
+bf:-5
 bh:-4
-bi:13
-bj:-8
-bl:4
-bm:7
+bi:11
+bj:-5
+bl:6
+bm:6
 bo:-2
-bp:13
-bq:12
-br:26
-bt:-3
-bw:-6
-bz:7
-d-:-3
-d:10
-dA:14
-dO:-3
-dQ:-3
-di:4
-dt:1
-dw:-10
-dz:8
-f-:7
-f:-4
-fA:-1
-fC:-7
-fE:-13
-fF:-6
+bp:6
+bq:3
+br:10
+bt:3
+bw:-3
+bz:2
+d-:-4
+d:8
+dA:11
+dO:-4
+dQ:-5
+di:3
+dw:-7
+dz:5
+f-:3
+f:-5
+fA:6
+fC:-9
+fE:-17
+fF:-11
 fG:-7
-fH:-9
-fK:6
-fM:-9
-fN:-13
-fO:-6
-fP:-8
-fR:5
+fH:-8
+fI:6
+fK:-7
+fM:-7
+fN:-14
+fO:-4
+fP:-4
+fQ:-12
+fR:7
 fS:-8
-fV:-11
-fW:-6
-fY:-11
-fb:8
-ff:-18
-fg:-9
+fV:-8
+fW:-9
+fY:-13
+fb:1
+ff:-20
+fg:-4
 fh:13
-fi:-5
-figures:-4
-fl:-6
-fo:-1
-fp:-18
-fq:-17
-fr:-5
-fs:-10
-ft:5
-fu:3
-fv:-3
-fw:-2
-fy:-11
-fz:-10
-g-:7
-g:-3
-gC:-4
-gE:3
-gN:-12
-gO:-5
-gP:-8
+fi:5
+figures:-7
+fj:-9
+fl:1
+fo:3
+fp:-10
+fq:-19
+fr:-7
+fs:-9
+ft:2
+fu:7
+fv:-4
+fw:-4
+fy:-5
+fz:-3
+g-:2
+g:2
+gA:-16
+gC:-1
+gE:-4
+gN:1
+gO:-9
+gP:-9
 gW:5
-gf:-2
-gg:-7
-gl:-11
-go:2
-gy:-12
-gz:-12
-h-:7
+gg:-14
+gl:-7
+go:-2
+gt:7
+gy:-14
+gz:-11
+h-:10
 h:14
-hA:9
-hC:3
-hE:-16
-hF:-11
-hG:-6
-hH:-3
-hJ:12
-hK:-7
-hM:5
-hO:3
+hA:10
+hC:-2
+hE:-9
+hF:-12
+hG:-9
+hH:-1
+hJ:13
+hK:-4
+hM:4
+hN:8
+hO:1
 hP:-2
-hQ:14
-hR:6
-hS:-2
-hT:-8
-hW:14
-hb:10
-hf:-6
-hh:9
-hi:1
-hj:-4
-hm:1
-hn:2
+hQ:7
+hR:4
+hS:-4
+hT:-7
+hW:5
+hb:13
+hf:3
+hh:7
+hj:-9
+hm:3
+hn:3
 ho:-2
-hp:-6
-hq:7
-hr:-2
+hp:-11
+hq:5
+hr:-8
+ht:-1
 hu:4
-hw:-13
-hz:-4
-i-:-3
-i:2
+hw:-9
+hz:-6
+i-:-4
+i:1
 iA:7
-iB:8
+iB:11
 iC:5
-iD:-2
-iE:8
-iF:-1
-iG:-9
-iH:-11
-iJ:16
-iK:-3
-iL:-13
-iM:-5
-iN:-7
-iO:7
-iP:7
+iD:-1
+iE:13
+iF:1
+iG:-4
+iH:-6
+iJ:14
+iL:-6
+iM:-7
+iN:-4
+iO:5
+iP:9
+iQ:-2
 iR:11
-iS:-9
-iT:7
-iW:1
-iY:11
-ib:8
-if:4
-ig:-7
-ih:-2
-ii:-7
+iS:-4
+iT:9
+iV:-1
+iW:4
+iY:10
+ib:10
+if:7
+ig:-8
+ih:2
+ii:-5
 ij:-3
-ik:1
-il:-6
-io:1
-ip:-4
-iq:12
-ir:3
-it:-2
-iu:-2
-iv:-3
-iw:1
-iy:4
+ik:-7
+il:-7
+im:-2
+io:-2
+ip:-6
+iq:15
+ir:2
+is:-5
+iu:-7
+iv:-8
+iw:2
+iy:3
 iz:2
-j-:-1
-j:-4
-jA:-1
-jC:-11
-jD:9
-jE:-9
-jF:6
-jG:-5
-jH:4
-jK:-6
-jM:-8
-jN:-6
-jO:-1
-jP:-12
-jQ:-10
-jS:-1
-jb:9
-jf:-8
-jh:1
-ji:4
-jj:3
+j:-1
+jA:11
+jC:-6
+jD:11
+jE:-13
+jF:3
+jG:-7
+jK:-10
+jM:-7
+jN:-8
+jO:2
+jP:-4
+jQ:-9
+jS:-2
+jV:7
+jb:4
+jf:-5
+ji:3
+jj:-1
 jm:13
 jo:1
-jp:4
-jq:-4
-jr:12
-js:10
-jt:1
-jw:-6
-jz:2
-k-:-5
-k:5
-kA:9
-kD:16
-kN:4
+jp:8
+jq:-8
+jr:11
+js:-3
+jt:-1
+jw:-8
+jz:-1
+k-:-2
+k:8
+kA:8
+kD:9
+kN:3
 kO:-5
-kQ:9
-kW:-6
-kf:8
-ki:11
-ko:-1
+kQ:10
+kW:-7
+kf:11
+ki:5
+ko:-7
 kp:1
 kr:9
-kt:2
-kw:9
-kz:3
-l-:14
-l:-3
-lA:-8
-lN:-1
-lO:9
-lP:5
-lQ:2
-lY:-13
-lf:-11
-lg:7
+kt:1
+kw:12
+kz:7
+l-:11
+lA:-10
+lN:-4
+lO:8
+lP:4
+lQ:17
+lY:-9
+lf:-16
+lg:4
 lh:3
-lo:-3
+lo:-8
 long:-12
-longer:-17
-lt:6
-lz:-11
-m-:-4
-m:3
-mA:2
-mE:9
-mG:-11
-mO:-2
-mP:11
-mS:4
-mW:-2
-mY:3
-mf:8
+longer:-19
+lz:-5
+m-:-6
+m:9
+mA:-3
+mE:4
+mG:-9
+mP:8
+mS:9
+mW:-4
+mY:5
+mf:5
+mi:-1
+mj:-3
 ml:12
-mm:-7
-mp:-2
-mq:10
-mr:-1
-mt:-1
-mw:14
-mz:-2
-n-:6
-n:10
-nK:10
-nO:4
-nP:3
-nn:16
-no:2
-nt:2
-nw:3
-o-:4
-o:4
-oA:-3
+mm:-9
+mo:3
+mp:-3
+mq:7
+mr:1
+mt:3
+mw:1
+mz:1
+n-:22
+n:9
+nK:9
+nO:7
+nP:4
+nQ:4
+nn:14
+no:-8
+nt:-3
+o-:-1
+o:1
+oA:-1
 oB:12
-oD:7
-oE:12
-oF:1
+oD:9
+oE:17
+oF:-3
 oG:5
-oI:-3
-oJ:3
-oK:13
-oL:4
-oM:5
-oN:6
-oO:7
-oP:16
-oQ:-4
-oR:7
-oS:2
-oT:5
+oH:-1
+oJ:1
+oK:14
+oL:-2
+oM:9
+oN:3
+oO:9
+oP:15
+oQ:-6
+oR:17
+oS:6
+oT:4
 oV:6
-oW:-4
-oY:-1
-ob:10
-of:3
-og:5
-oh:4
-oi:-4
-oj:-6
+oW:1
+oY:5
+ob:3
+of:1
+og:4
+oh:6
+oi:-7
+oj:-3
 ok:-9
-ol:1
-om:-10
+ol:-2
+om:-5
 on:-3
-op:-2
+oo:2
+op:3
 oq:3
-or:-1
-ot:3
-ou:8
-ov:-7
-ow:-1
-oy:-4
-oz:10
-p-:1
-p:2
-pA:9
+os:-4
+ot:1
+ou:10
+ov:-5
+ow:-5
+oy:-6
+oz:8
+p-:2
+p:1
+pA:3
 pB:5
-pC:-2
-pE:3
-pF:3
-pH:-4
-pK:9
-pL:-6
-pM:-3
-pN:3
+pC:3
+pE:2
+pF:7
+pG:-5
+pH:-8
+pK:11
+pL:-4
+pM:-2
+pN:7
 pO:15
-pP:14
-pQ:12
+pP:9
+pQ:2
 pR:-3
-pS:5
-pV:1
-pW:2
-pY:8
-pb:7
-pf:-11
-pg:-7
-ph:-2
-pi:-3
-pj:-2
+pS:10
+pV:8
+pW:8
+pY:11
+pb:9
+pf:-3
+pg:-6
+pi:3
+pj:-5
 pl:7
-pm:-6
-pp:9
+pm:-4
+po:-3
+pp:11
 pq:5
-pr:8
-ps:7
-pt:-8
-pv:6
-pw:-4
+pr:4
+ps:5
+pt:-11
+pv:9
+pw:-8
 pz:3
-q-:-10
+q-:-13
 q:13
-qA:8
-qC:10
-qF:6
-qH:7
-qM:-12
-qN:8
-qO:-13
-qP:-5
-qQ:-6
+qA:-1
+qC:4
+qF:13
+qH:10
+qM:-16
+qN:1
+qO:-14
+qP:-6
+qQ:2
 qS:-11
-qV:-10
-qW:-2
+qV:-15
+qW:-3
 qf:9
-qh:5
-qi:-1
-qj:6
-qk:-5
+qh:18
+qj:3
+qk:-7
 qo:-12
-qp:-9
-qq:-6
-qr:-14
-qt:-6
-qw:-7
-qz:2
-r-:-2
-r:3
-rA:11
-rB:3
-rC:-11
+qp:-12
+qq:-8
+qr:-7
+qt:-1
+qw:-9
+qz:3
+r-:-8
+r:5
+rA:9
+rB:4
+rC:-15
 rD:1
 rE:4
-rF:-1
-rG:-4
-rH:-7
-rJ:4
+rF:-5
+rG:2
+rH:-3
+rJ:1
 rK:3
 rL:19
-rM:3
-rN:-1
-rO:1
-rQ:-9
-rR:5
-rS:-2
-rT:7
-rV:9
-rW:1
-rY:3
-rb:1
+rM:9
+rN:2
+rO:9
+rP:1
+rQ:-6
+rR:4
+rS:-3
+rT:16
+rV:15
+rW:4
+rY:-6
+rb:-2
 recipe:-23
-rf:-12
-rg:14
-rh:6
-ri:1
+rf:-14
+rg:12
+rh:13
+ri:-1
 rj:1
-rk:-12
-rl:10
-rm:2
+rk:-8
+rl:3
+rm:-1
 ro:1
-rp:6
-rr:-1
-rs:-3
-ru:6
-rv:-4
-rw:-10
-ry:9
-rz:4
-s-:5
-s:1
-sA:5
-sO:5
-sP:-1
-sf:-11
-sg:3
-short:-4
-si:-4
-so:-2
-sr:8
-st:-4
-sv:-15
-sw:-2
-t:-2
+rp:8
+rq:4
+rr:1
+rs:-4
+ru:1
+rv:-7
+rw:-8
+ry:6
+rz:-1
+s-:6
+s:3
+sA:1
+sO:2
+sP:4
+sf:-12
+short:-5
+si:-1
+so:-7
+sr:9
+st:3
+sv:-11
+sw:-3
+t-:2
+t:-1
 tA:-2
-tB:9
-tC:1
-tD:11
-tE:6
-tF:3
+tB:3
+tC:2
+tD:10
+tE:3
+tF:-3
 tG:-1
-tI:13
-tJ:3
-tL:3
-tM:5
-tN:1
-tO:3
-tQ:-4
-tR:-1
-tS:3
+tH:-6
+tI:8
+tJ:6
+tK:-3
+tN:7
+tO:5
+tP:1
+tQ:-7
+tR:1
+tS:-1
 tT:1
-tW:-3
-tY:3
-tb:-4
-td:5
-tg:-8
-th:10
-ti:-5
-tj:-5
-tk:-2
-tl:8
-tm:5
-to:5
-tp:5
-tr:3
-ts:-1
-tt:-4
-tu:11
-tv:-8
-tw:-11
-ty:-13
-tz:1
-u-:12
-u:11
-uA:11
-uO:-4
-uP:3
+tW:-5
+tY:1
+tb:-5
+td:10
+tf:-10
+tg:-9
+th:8
+ti:1
+tj:-7
+tl:2
+tm:10
+tn:3
+to:2
+tp:4
+tq:-4
+tr:5
+ts:-2
+tt:-7
+tu:13
+tv:-9
+tw:-10
+ty:-5
+tz:2
+u-:14
+u:16
+uA:3
+uO:-2
+uP:2
 uW:3
-ui:-5
-uo:-1
-ut:-3
-uw:-2
-uz:-2
-v-:-12
-v:6
-vA:1
+ui:-11
+uo:2
+ut:1
+uw:1
+uz:-6
+v-:-11
+v:3
+vA:2
 vC:-2
-vN:-8
-vO:-14
-vP:-1
-vQ:11
-vS:-8
-vW:7
-vf:-5
-vi:3
-vl:-10
-vo:14
+vG:-8
+vN:-5
+vO:-8
+vP:-3
+vQ:9
+vS:-4
+vW:5
+vf:-4
+vi:-3
+vl:-9
+vo:11
 vp:7
-vr:-14
-vt:-12
-vv:6
-vw:-8
-vz:5
-w-:-3
-w:-14
-wB:5
-wC:1
-wD:5
-wE:4
-wF:4
-wG:1
-wH:-17
-wK:-7
-wL:-5
-wM:-1
-wN:5
-wO:1
-wP:-1
-wQ:-3
-wR:8
-wS:-13
-wV:-3
-wW:-3
-wY:-5
-wb:-4
-wd:1
-wh:-10
+vr:-13
+vt:-7
+vw:-6
+vz:4
+w-:-5
+w:-12
+wA:-1
+wB:13
+wC:2
+wD:10
+wE:3
+wF:5
+wG:-5
+wH:-18
+wK:-6
+wM:-9
+wN:7
+wO:2
+wP:1
+wQ:2
+wR:6
+wS:-8
+wV:5
+wY:-6
+wb:-14
+wf:-5
+wh:-4
 whole A:-3
-whole D:14
-whole H:6
-whole J:12
-whole K:16
-whole S:-6
-whole n:5
-whole p:-4
-whole recipe:-6
-wi:-1
-wj:-4
-wk:1
-wl:5
-wm:-4
-wo:-4
-wp:-4
-wq:-18
-wr:-1
-ws:-6
-wt:-1
+whole D:12
+whole H:9
+whole J:10
+whole K:13
+whole S:-5
+whole n:6
+whole p:-5
+whole recipe:-5
+wi:1
+wj:-10
+wk:2
+wl:7
+wm:-13
+wo:-7
+wp:3
+wq:-10
+wr:-5
+ws:-10
+wt:-2
+wu:-7
 ww:5
-wy:-4
+wy:-11
 wz:5
-y-:-10
+y-:-5
 y:-4
-yA:-11
-yC:-4
-yE:3
-yP:-6
-yS:-9
-yg:-10
-yo:-13
-yt:-13
-yw:-2
-yy:-7
-yz:-15
+yA:-5
+yC:-6
+yF:-6
+yO:-3
+yP:-7
+yS:-7
+yg:-8
+yo:-12
+yp:-3
+yt:-14
+yw:-5
+yy:-5
+yz:-14
 z-:4
-z:2
-zA:2
-zB:7
-zC:-17
-zE:14
-zF:1
-zG:-4
-zH:6
-zI:-8
-zJ:7
+z:3
+zA:-3
+zB:8
+zC:-18
+zD:1
+zE:11
+zF:8
+zG:-3
+zH:8
+zI:-5
+zJ:3
 zK:-3
-zL:1
-zM:-4
-zO:2
-zP:-2
-zQ:7
+zL:-17
+zM:-11
+zN:-2
+zO:6
+zP:-7
+zQ:8
 zR:10
-zS:-2
-zT:-7
-zV:8
-zW:-1
-zY:7
+zS:-4
+zT:-6
+zV:10
+zY:6
 zb:-7
-zd:6
-zf:-10
-zg:6
-zh:1
-zi:-5
-zj:-4
-zk:-1
-zm:6
+zd:3
+zf:-4
+zg:5
+zh:3
+zi:-7
+zj:-5
+zk:-5
+zl:7
+zm:2
 zo:5
-zp:-7
-zq:-1
-zr:-8
-zs:4
-zt:-2
-zu:-10
-zv:-1
-zw:8
-zy:1
-zz:-1`;
+zp:-4
+zq:5
+zr:-2
+zs:3
+zt:1
+zu:-6
+zv:5
+zw:6
+zz:-4`;

@@ -37,6 +37,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-74': 2,
   'blind-75': 2,
   'blind-77': 7,
+  'blind-79': 4,
 };
 
 for (const set of sets) {

@@ -105,6 +105,9 @@ export const sets = [
   'blind-75',
   'blind-76',
   'blind-77',
+  'blind-79',
+  'blind-80',
+  'blind-82',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

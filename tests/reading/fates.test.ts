@@ -26,7 +26,7 @@ function everyFigureAccountedFor(text: string): void {
 
 test('every figure of every post has a fate', () => {
   for (const set of sets) for (const post of posts(set)) everyFigureAccountedFor(post.text);
-});
+}, 120_000);
 
 test('every figure of hostile text has a fate', () => {
   fc.assert(fc.property(hostile, everyFigureAccountedFor), { numRuns: 2000 });

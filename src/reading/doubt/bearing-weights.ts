@@ -3,369 +3,370 @@ export const weights = ` *:-6
  *~A:-6
  *~F:-4
  +:1
- +~ a:-5
- +~0:5
- +~<:-1
+ +~ a:-6
+ +~0:4
+ +~<:-2
  +~=:-4
- +~A:-6
- +~F:-7
- +~W:-4
- .:6
- .~%:3
- .~0:3
+ +~A:-5
+ +~F:-8
+ +~W:-6
+ .:7
+ .~%:4
+ .~0:5
  ::1
- :~ a:3
- :~ about:-5
+ :~ a:4
+ :~ about:-4
  :~ all:7
- :~ as:-3
+ :~ as:-2
  :~ do:-1
  :~ does:-2
- :~ g:-2
- :~ goggl:-6
- :~ good:-7
- :~ half:8
- :~ i'd:3
+ :~ g:-3
+ :~ goggl:-4
+ :~ good:-6
+ :~ half:7
+ :~ i'd:6
  :~ i:4
  :~ in:3
  :~ is:-8
  :~ it:2
- :~ its:-1
- :~ ive:2
- :~ kitchen:1
- :~ me:-8
- :~ melt:-11
- :~ my:2
- :~ no:2
- :~ none:9
- :~ re:-3
+ :~ ive:1
+ :~ kitchen:2
+ :~ me:-7
+ :~ melt:-10
+ :~ no:3
+ :~ none:8
+ :~ one:-5
+ :~ re:-2
  :~ soap:-6
  :~ the:-1
- :~ too:2
- :~ what:3
- :~ why:-4
- :~ winter:-1
- :~ yes:3
- :~%:-5
- :~0:-5
- :~<:-3
+ :~ too:3
+ :~ weigh:2
+ :~ what:1
+ :~ why:-3
+ :~ winter:-2
+ :~ with:1
+ :~ yes:4
+ :~%:-6
+ :~0:-6
+ :~<:-1
  :~=:-5
  :~>:-8
  :~A:-1
- :~L:-2
+ :~L:-1
  :~N:2
  :~S:-5
- :~T:-4
- :~W:-3
- :~X:-2
+ :~T:-3
+ :~W:-4
+ :~X:-1
  :~b:-6
- :~e:-1
- :~l:-8
- :~t:-5
+ :~d:-3
+ :~e:1
+ :~l:-9
+ :~t:-4
  :~v:-6
- :~w:4
+ :~w:2
  =:-2
- =~ =:-5
- =~0:-5
- =~=:-6
+ =~ =:-6
+ =~0:-4
+ =~=:-5
  =~>:-2
  =~e:2
- =~l:-7
- ?:-4
+ =~l:-8
+ ?:-3
  a:-2
  about:-3
- about~ a:5
- about~ an:-5
- about~ it:-3
+ about~ a:6
+ about~ an:-7
+ about~ it:-1
  about~ right:-2
  about~ superfat:-8
- about~ the:2
- about~ to:-4
- about~%:-2
- about~0:-2
+ about~ the:1
+ about~ to:-5
+ about~%:-3
+ about~0:-1
  about~<:4
- about~>:-5
- about~F:-6
+ about~>:-7
+ about~F:-5
  about~b:4
  about~d:-2
  about~t:-7
- about~v:2
- about~w:3
- above:6
+ about~v:3
+ about~w:2
+ above:3
  above~ is:3
- above~d:-7
+ above~d:-6
  abt:-7
- accident:4
+ accident:3
  accord:6
  accord~ to:6
  account:6
- acros:4
- acros~ the:6
+ acros:5
+ acros~ the:7
  actual:9
- actual~N:5
- add:-1
- added:8
+ actual~N:3
+ add:1
+ added:7
  added~ a:1
- added~ it:2
- added~ the:1
+ added~ it:4
+ added~ the:2
  added~<:-7
- added~=:-10
- added~v:7
- added~w:3
- adds:-9
- adds~ up:-7
+ added~=:-9
+ added~v:6
+ added~w:4
+ adds:-10
+ adds~ up:-8
  add~ a:2
- add~ it:-7
+ add~ it:-8
  add~ the:-5
- add~ to:2
- add~ up:-1
- add~<:-5
- add~=:-4
+ add~ to:3
+ add~ up:1
+ add~<:-4
+ add~=:-5
  add~F:3
  add~w:-6
  advice:2
- afresh:-6
- afternoon:2
- afterward:-1
- after~ a:-1
+ afresh:-8
+ afternoon:1
+ after~ a:-2
  after~ an:1
- after~ cook:2
- after~ cure:-2
+ after~ cook:3
+ after~ cure:-1
  after~ i:4
  after~ it:7
  after~ last:1
- after~ pour:4
- after~ strain:4
- after~ that:-5
+ after~ pour:5
+ after~ strain:2
+ after~ that:-6
  after~ the:-1
- after~ this:-9
- after~0:-5
+ after~ this:-8
+ after~ weigh:1
+ after~0:-7
  after~t:-5
  again:-2
- against:3
- against~ the:4
- again~ ::3
- again~ ?:2
+ against:4
+ against~ the:5
+ again~ ::2
+ again~ ?:3
  again~ after:-2
- again~ and:-9
- again~ for:-7
+ again~ and:-10
+ again~ for:-5
+ again~ so:-1
  again~ with:7
- age:-10
- ages:-3
+ age:-9
+ ages:-2
  ages~ to:-4
- ago:-11
- ago~ and:-4
- agre:-5
- agree:-8
- agree~ with:-3
- ahead:1
+ ago:-10
+ ago~ and:-2
+ agre:-4
+ agree:-6
+ agree~ with:-4
+ ahead:2
  aim:6
+ aim~ at:2
  aim~ for:6
- air:-2
+ air:-3
  air~ cupboard:-1
- aisle:4
- aleppo:-5
+ aisle:3
+ aleppo:-7
  alike:6
- alkali:-7
- all:2
+ alkali:-6
  allergen:-6
- allergic:9
+ allergic:8
  allergic~ to:-8
  allergy:6
  allotment:-5
  allow:-6
  all~ ::-4
- all~ ?:-3
  all~ and:5
- all~ but:9
- all~ by:-7
- all~ day:-6
- all~ down:9
- all~ fats:-8
+ all~ at:3
+ all~ but:8
+ all~ by:-8
+ all~ day:-7
+ all~ down:8
+ all~ fats:-9
  all~ first:1
- all~ g:-10
- all~ good:-7
+ all~ g:-9
+ all~ good:-8
  all~ grams:-8
- all~ i:4
- all~ in:-2
- all~ is:-7
+ all~ i:3
+ all~ in:-8
+ all~ is:-8
  all~ my:-5
  all~ of:-2
- all~ on:-6
- all~ over:-4
+ all~ on:-7
+ all~ over:-5
  all~ right:-10
- all~ that:-3
- all~ the:-5
- all~ there:4
- all~ told:-2
- all~ up:-5
+ all~ that:-2
+ all~ the:-3
+ all~ there:6
+ all~ together:-8
+ all~ told:-4
+ all~ up:-3
  all~ week:2
- all~ weigh:-3
- all~ went:-1
- all~0:1
- all~F:4
- all~L:-2
- all~b:-2
- all~e:9
+ all~ weigh:-1
+ all~0:2
+ all~F:5
+ all~L:-1
+ all~W:-6
+ all~b:-3
+ all~e:8
  almost:1
- alone:-1
+ alone:-2
  along:9
- along~ with:6
- already:8
- already~ dissolv:6
+ along~ the:-1
+ along~ with:7
+ already:7
+ already~ dissolv:3
  already~ in:4
- already~ put:9
- alright:-5
+ already~ put:8
+ already~ so:2
+ alright:-4
  alright~ ?:-2
- also:4
- also~w:5
- although:3
+ also:3
+ also~w:6
+ alter:3
+ although:2
  altogether:-8
- aluminium:-2
+ alu:-3
+ aluminium:-3
  alway:-3
  alway~ did:-5
  alway~ said:-6
  alway~ with:5
- am:2
- american:-9
- ammonia:-6
+ am:3
+ american:-8
+ ammonia:-5
  amount:3
- amount~ ?:-4
+ amount~ ?:-5
  amount~ g:-3
  amount~ of:-1
- am~ a:-5
- am~ from:-8
- an:-2
- and~ a:-3
- and~ about:-4
+ am~ a:-6
+ am~ from:-7
+ am~ i:-2
+ an:-1
+ and~ a:-4
+ and~ about:-5
  and~ add:-7
- and~ added:-1
- and~ after:-2
- and~ again:2
- and~ all:6
+ and~ added:-2
+ and~ again:3
+ and~ all:9
  and~ an:-6
- and~ another:-8
- and~ at:-7
+ and~ another:-10
+ and~ at:-9
  and~ bang:-1
  and~ blend:-5
- and~ both:-1
- and~ by:1
+ and~ both:-2
+ and~ by:2
  and~ call:2
- and~ came:-6
+ and~ came:-7
  and~ clear:-3
  and~ cool:3
- and~ cut:-1
- and~ did:-2
- and~ do:1
- and~ does:-3
- and~ dont:-6
- and~ even:2
- and~ everyth:-2
+ and~ do:2
+ and~ does:-4
+ and~ dont:-5
+ and~ even:3
+ and~ everyth:-1
  and~ fill:3
- and~ for:2
- and~ forgot:-5
- and~ found:4
- and~ gave:3
+ and~ for:1
+ and~ forgot:-6
+ and~ found:3
+ and~ gave:2
  and~ give:3
  and~ glov:-1
- and~ go:-2
- and~ goes:-2
- and~ goggl:-3
- and~ got:-11
- and~ had:-1
- and~ half:-8
- and~ hard:-6
- and~ has:1
+ and~ go:-3
+ and~ goes:-1
+ and~ goggl:-2
+ and~ got:-9
+ and~ half:-7
+ and~ hard:-5
+ and~ has:3
  and~ have:-4
  and~ he:3
- and~ her:-6
- and~ his:-7
- and~ honest:-7
- and~ how:-7
- and~ i'd:-2
+ and~ her:-5
+ and~ his:-8
+ and~ honest:-6
+ and~ how:-5
+ and~ i'd:-1
  and~ i:6
- and~ if:3
+ and~ if:5
  and~ im:-1
- and~ in:-3
+ and~ in:-2
  and~ into:3
- and~ is:1
- and~ it:-3
+ and~ is:-2
+ and~ it:-4
  and~ itll:-5
  and~ its:-3
- and~ keep:-6
- and~ kept:1
- and~ last:-3
- and~ left:3
- and~ let:-5
- and~ lost:-7
- and~ me:-2
- and~ melt:-6
- and~ mine:1
- and~ mixed:-2
+ and~ keep:-7
+ and~ last:-4
+ and~ left:4
+ and~ let:-4
+ and~ lost:-8
+ and~ me:-3
+ and~ melt:-5
+ and~ mine:-1
+ and~ mixed:-3
  and~ neither:3
  and~ never:-2
  and~ no:1
- and~ nobody:-2
- and~ none:5
- and~ not:-2
- and~ noth:-3
- and~ now:3
- and~ of:3
+ and~ none:4
+ and~ noth:-2
+ and~ now:2
+ and~ of:5
  and~ off:-5
- and~ once:-2
- and~ only:2
- and~ pour:3
+ and~ once:-3
+ and~ only:3
+ and~ pour:2
  and~ put:4
- and~ said:-6
- and~ says:2
- and~ see:-5
- and~ she:-4
+ and~ said:-4
+ and~ says:3
+ and~ see:-4
+ and~ she:-6
  and~ since:2
- and~ smell:-2
+ and~ smell:-1
  and~ so:2
- and~ soap:-3
- and~ some:2
- and~ someth:7
+ and~ soap:-6
+ and~ some:3
+ and~ someth:6
  and~ sprinkle:-2
- and~ start:-6
- and~ stay:-5
- and~ still:-2
- and~ stir:2
- and~ stirr:-7
- and~ straight:-8
+ and~ start:-4
+ and~ stay:-3
+ and~ stirr:-6
+ and~ straight:-7
  and~ strain:-4
- and~ stuck:7
- and~ swear:-7
- and~ tell:-4
+ and~ stuck:8
+ and~ swear:-6
+ and~ tell:-5
  and~ that:5
  and~ thats:-1
- and~ the:-2
+ and~ the:-3
  and~ then:4
- and~ ther:5
- and~ there:4
+ and~ ther:7
+ and~ there:5
  and~ they:-6
- and~ this:5
+ and~ this:6
  and~ those:1
  and~ tipp:8
  and~ to:-5
  and~ together:1
- and~ took:11
- and~ turn:-4
+ and~ took:8
+ and~ turn:-3
  and~ use:2
- and~ used:3
- and~ wait:-4
- and~ want:-7
+ and~ used:4
+ and~ wait:-3
+ and~ want:-6
  and~ wants:-5
  and~ warm:-1
- and~ was:2
+ and~ was:4
  and~ we:1
- and~ went:-5
+ and~ weigh:2
+ and~ went:-6
  and~ what:1
  and~ when:-2
  and~ whether:-6
- and~ white:-6
- and~ will:-2
+ and~ white:-7
+ and~ will:-3
  and~ with:-4
- and~ would:-8
+ and~ would:-5
  and~ yes:-2
  and~ you:-1
  and~%:-3
@@ -373,26 +374,24 @@ export const weights = ` *:-6
  and~<:1
  and~=:-4
  and~A:-3
- and~B:-1
  and~F:-4
- and~L:-6
- and~N:7
- and~S:-4
- and~W:1
- and~X:1
+ and~L:-7
+ and~N:6
+ and~S:-5
+ and~X:-1
  and~b:-10
  and~e:-2
- and~l:-6
- and~t:-7
- and~v:5
+ and~l:-7
+ and~t:-6
+ and~v:3
  and~w:-1
  another:3
- another~ day:-6
- another~0:10
- another~<:6
+ another~ day:-5
+ another~0:8
+ another~<:7
  another~t:-5
  another~v:-1
- another~w:-8
+ another~w:-6
  answer:-5
  answer~ ::-6
  answer~ is:-2
@@ -401,22 +400,24 @@ export const weights = ` *:-6
  anybody:1
  anyhow:-3
  anyone:-7
- anyone~ know:1
- anyone~ tried:-2
- anyth:-7
+ anyone~ know:3
+ anyone~ tried:-5
+ anyth:-5
+ anyth~ else:-1
  anyth~ in:-3
  anyth~ off:-4
- anyth~ wrong:-3
+ anyth~ wrong:-4
  anyway:-6
+ anywhere:-1
  anywhere~ near:-6
+ any~ more:1
  any~A:-3
- any~F:1
- any~S:-8
+ any~S:-7
  an~ earlier:-8
  an~ envelope:-6
- an~ extra:4
- an~ eye:-2
- an~ hour:-7
+ an~ extra:5
+ an~ eye:-3
+ an~ hour:-6
  an~ old:-5
  an~ older:-1
  an~I:3
@@ -424,345 +425,352 @@ export const weights = ` *:-6
  apart:-10
  app:-1
  approx:2
- april:-2
+ app~ puts:-3
+ april:-1
  apron:-6
  are:-1
- are~ dry:5
- are~ for:2
- are~ from:-1
- are~ full:-2
+ arent:1
+ are~ dry:6
+ are~ for:3
+ are~ from:-7
+ are~ full:-1
  are~ in:-7
- are~ no:-5
- are~ not:-9
- are~ right:-4
- are~ still:-10
- are~ the:-3
- are~ what:-1
- are~0:1
+ are~ no:-6
+ are~ not:-8
+ are~ now:1
+ are~ right:-5
+ are~ still:-8
+ are~ the:-4
+ are~0:2
  are~=:-4
- are~F:-3
- argu:-8
+ are~F:-2
+ argu:-7
  arithmetic:-7
- arm:-8
- around:-4
- around~ the:-5
+ arm:-6
+ around:-3
+ around~ the:-4
+ around~%:1
  around~0:-4
- around~d:-3
+ around~d:-4
+ around~w:-2
  arriv:-7
  as:3
- ash:-8
- ashes:-7
- ash~ and:-4
- ash~ on:-8
- aside:-5
- ask:-4
+ ash:-9
+ ashes:-6
+ ash~ and:-5
+ ash~ on:-7
+ aside:-3
+ ask:-3
  asked:-7
- asked~ about:-5
- asked~ for:-2
- asked~ if:-3
+ asked~ about:-6
+ asked~ for:-3
+ asked~ if:-7
+ asked~ me:-1
  asked~ whether:-5
- asks:-9
+ asks:-8
  ask~ ::-3
- ask~ about:-6
+ ask~ about:-8
  ask~ for:-5
- ask~ me:-1
- ask~ you:-6
- asleep:-6
+ ask~ you:-5
+ asleep:-7
  assay:8
  as~ a:1
- as~ above:1
- as~ alway:5
+ as~ above:-5
+ as~ alway:7
+ as~ anyth:2
  as~ before:6
  as~ ever:-7
  as~ far:-4
- as~ i:5
- as~ if:4
- as~ in:-2
+ as~ i:8
+ as~ if:3
+ as~ in:-1
  as~ is:6
- as~ it:-4
+ as~ it:-3
  as~ list:-4
- as~ long:-10
- as~ much:2
- as~ my:-1
- as~ on:-6
- as~ print:5
- as~ snow:-4
+ as~ long:-7
+ as~ much:1
+ as~ my:-2
+ as~ on:-4
+ as~ print:7
+ as~ promis:-6
+ as~ snow:-3
  as~ the:2
- as~ well:3
+ as~ well:2
  as~ written:-4
- as~ you:-9
- as~0:2
- as~A:3
+ as~ you:-8
+ as~%:-1
+ as~0:3
+ as~A:4
  as~F:-2
- as~I:-8
- as~L:-3
- as~X:-5
- at:-2
- ate:6
+ as~I:-7
+ as~L:-4
+ as~X:-6
+ at:-3
+ ate:7
  attempt:-6
  attempt~0:-4
  attic:-3
- at~ a:-8
- at~ about:1
+ at~ a:-9
  at~ all:-3
  at~ around:-4
  at~ christma:-3
  at~ church:-7
- at~ day:-9
+ at~ day:-7
  at~ easter:-6
- at~ first:-7
- at~ half:-9
- at~ home:2
+ at~ first:-8
+ at~ half:-7
  at~ hour:1
- at~ it:4
+ at~ it:5
  at~ least:-3
  at~ light:2
  at~ liquid:-3
- at~ me:3
- at~ minute:-2
+ at~ me:4
+ at~ minute:-3
  at~ my:-3
- at~ once:-5
- at~ our:-6
- at~ room:-5
+ at~ once:-4
+ at~ our:-8
+ at~ room:-4
  at~ rough:-1
  at~ school:-6
  at~ that:1
+ at~ the:1
  at~ thin:-6
  at~ this:-6
- at~ trace:6
+ at~ trace:4
  at~ week:-6
  at~%:4
- at~0:-4
- at~<:7
- at~=:-8
- at~b:3
+ at~0:-3
+ at~<:6
+ at~=:-9
+ at~b:2
  at~d:-4
- at~e:3
+ at~e:4
  at~t:-10
  at~w:-4
- august:3
- aunt:-5
- aunti:-5
- auntie:5
- aunts:3
- aunt~ in:-7
- autumn:-9
- average:-4
+ august:2
+ aunt:-4
+ aunti:-4
+ auntie:-4
+ aunts:5
+ aunt~ in:-4
+ aunt~ says:-7
+ autumn:-10
+ average:-3
  away:-2
  away~ and:2
+ awful:-1
  a~ ::-8
- a~ bad:-8
- a~ bag:5
- a~ bar:-10
+ a~ bad:-10
+ a~ bag:4
+ a~ bar:-11
  a~ batch:-8
  a~ beginner:-3
  a~ big:-1
- a~ bigger:-2
+ a~ bigger:-3
  a~ bit:-2
  a~ blanket:-3
- a~ blend:7
- a~ bottle:1
+ a~ blend:8
  a~ bowl:-8
- a~ box:-7
+ a~ box:-6
  a~ brick:-1
- a~ bucket:-5
- a~ can:3
- a~ candle:-8
+ a~ bucket:-6
+ a~ can:4
+ a~ candle:-6
  a~ carton:-1
- a~ castile:1
- a~ cheese:-7
+ a~ cheese:-5
  a~ chip:-7
- a~ class:-6
+ a~ class:-5
  a~ clean:2
- a~ cold:-6
+ a~ cold:-4
  a~ corner:-9
- a~ cow:1
- a~ crisp:-4
+ a~ crisp:-5
  a~ crumb:-7
- a~ crust:5
- a~ customer:-5
- a~ dark:-6
+ a~ crust:8
+ a~ customer:-6
+ a~ dark:-5
  a~ day:-2
- a~ different:-3
- a~ drawer:-7
- a~ dream:-4
- a~ drop:3
- a~ dry:-6
- a~ face:-8
- a~ fair:4
- a~ fami:-5
+ a~ different:-5
+ a~ drawer:-6
+ a~ dream:-3
+ a~ drop:4
+ a~ dry:-7
+ a~ face:-7
+ a~ fair:5
+ a~ fami:-4
  a~ fan:-3
- a~ few:5
- a~ fifth:3
- a~ finger:-7
- a~ fresh:-2
- a~ friend:-2
- a~ full:-2
- a~ glass:2
+ a~ farm:2
+ a~ few:4
+ a~ fifth:2
+ a~ finger:-9
+ a~ fresh:-3
+ a~ friend:-3
+ a~ glass:3
  a~ glug:4
  a~ good:10
  a~ half:1
  a~ handful:-2
- a~ heap:9
+ a~ heap:8
  a~ hole:-4
  a~ hurry:-6
  a~ jam:-8
- a~ jar:1
  a~ jug:-1
- a~ kitchen:-1
  a~ knob:6
- a~ ladle:3
- a~ lady:-4
+ a~ ladle:4
+ a~ lady:-5
  a~ library:-4
- a~ lid:-4
+ a~ lid:-3
  a~ lidd:-2
  a~ light:-4
+ a~ line:1
  a~ list:2
- a~ little:3
+ a~ little:4
  a~ loaf:-4
  a~ lot:-5
  a~ lump:6
  a~ man:-3
  a~ milk:-2
- a~ minute:-4
+ a~ minute:-6
  a~ mix:7
  a~ month:-10
  a~ mould:-5
  a~ mug:7
- a~ new:-7
+ a~ new:-8
  a~ nice:-2
- a~ night:-5
+ a~ night:-4
  a~ number:-1
- a~ page:-7
- a~ paper:-5
+ a~ page:-6
+ a~ paper:-7
  a~ pdf:-3
- a~ photo:-7
+ a~ photo:-8
  a~ pinch:-2
  a~ plain:-8
  a~ pot:1
- a~ proper:-6
- a~ puddle:5
- a~ quarter:6
+ a~ proper:-5
+ a~ puddle:3
+ a~ quarter:7
  a~ question:-3
- a~ reader:-6
+ a~ reader:-7
  a~ ready:3
  a~ recipe:-2
  a~ rock:-5
- a~ round:-1
- a~ row:-8
+ a~ round:-2
+ a~ row:-9
  a~ scale:-8
- a~ second:-4
- a~ shade:-2
+ a~ second:-3
+ a~ sensible:-3
+ a~ shade:-4
  a~ shoe:-3
  a~ shoebox:-3
  a~ silicone:-5
- a~ sink:-6
+ a~ sink:-3
  a~ skin:-3
- a~ skull:-6
+ a~ skull:-7
  a~ slip:2
- a~ slow:-6
- a~ small:1
- a~ smaller:-3
- a~ soap:-7
+ a~ slow:-5
+ a~ smaller:-2
+ a~ soap:-8
  a~ soft:-6
  a~ softer:-5
- a~ spatula:-6
+ a~ spatula:-7
  a~ spill:-1
- a~ splash:5
- a~ spoon:-4
- a~ spoonful:-2
- a~ steel:-5
- a~ stick:2
- a~ stir:-3
- a~ superfat:2
+ a~ splash:6
+ a~ spoon:-3
+ a~ spoonful:-3
+ a~ steel:-8
+ a~ stick:1
+ a~ stir:-4
+ a~ superfat:5
  a~ tenth:5
- a~ thermometer:-6
+ a~ thermometer:-7
  a~ thin:-3
- a~ thing:-6
- a~ third:3
- a~ time:-6
+ a~ thing:-4
+ a~ third:4
+ a~ time:-8
  a~ tin:1
- a~ tiny:3
+ a~ tiny:5
  a~ touch:-3
  a~ towel:-1
- a~ tray:-6
- a~ treat:-6
+ a~ tray:-5
+ a~ treat:-5
  a~ tub:-6
- a~ twentieth:4
+ a~ twentieth:3
  a~ typo:2
  a~ very:-7
- a~ video:-3
- a~ volcano:-3
- a~ warm:-4
+ a~ video:-2
+ a~ volcano:-4
+ a~ warm:-5
  a~ water:-2
  a~ week:-7
- a~ wet:1
- a~ white:-2
+ a~ wet:2
+ a~ white:-1
  a~ whole:2
  a~ wire:-2
- a~ woman:-6
+ a~ woman:-5
+ a~ wooden:-1
  a~ year:-7
- a~ zap:-4
+ a~ yes:-3
+ a~ zap:-5
  a~%:2
- a~0:4
+ a~0:2
  a~<:6
- a~=:-7
+ a~=:-6
  a~>:2
  a~A:-4
- a~F:-2
- a~K:-1
- a~L:-4
- a~N:9
+ a~F:-3
+ a~K:-2
+ a~L:-3
+ a~N:7
  a~S:1
- a~X:2
- a~b:3
+ a~X:3
+ a~b:4
  a~e:-8
- a~r:3
- a~t:-5
- a~v:-4
- a~w:4
- b:-2
+ a~r:1
+ a~t:-4
+ a~v:-1
+ a~w:6
+ b:-1
  babcia:-5
- babi:-6
+ babi:-7
  baby:1
- back:-3
+ back:-4
  background:-4
- back~ ::-6
- back~ a:1
- back~ and:4
+ back~ ::-4
+ back~ a:2
+ back~ and:3
+ back~ at:-3
  back~ for:2
  back~ in:-7
- back~ of:-4
- back~ on:-7
+ back~ of:-1
+ back~ on:-6
  back~ out:4
  back~ till:9
- back~ to:-7
- back~ up:6
+ back~ to:-6
+ back~ up:5
  bacon:-6
- bad:1
- badly:-1
+ badly:-2
  bag:5
  bags:-5
- bag~ of:6
- bag~ says:-1
- bak:-7
- bak~ paper:-7
+ bag~ of:4
+ bag~ says:-2
+ bak:-9
+ bakery:-8
+ bak~ paper:-8
  balanc:-3
- balance:3
+ balance:2
  balanc~ ?:-3
  balcony:2
- balls:-6
- balm:-5
- bang:-9
+ balls:-5
+ balm:-6
+ bang:-7
  bang~ it:-4
  bar:-5
- bare:-7
- bare~ got:-3
- barn:-5
- barrel:-5
- bars:-8
- bars~ +:-7
- bars~ ::-4
+ bare:-6
+ bare~ got:-2
+ barn:-2
+ barrel:-6
+ bars:-9
+ bars~ +:-6
+ bars~ ::-5
  bars~ about:-1
  bars~ and:-5
  bars~ are:-4
@@ -770,2806 +778,2870 @@ export const weights = ` *:-6
  bars~ come:-4
  bars~ each:-6
  bars~ for:-6
- bars~ from:-6
+ bars~ from:-4
  bars~ i:-2
- bars~ in:-5
+ bars~ in:-4
  bars~ of:-7
  bars~ on:-5
- bars~ out:-8
- bars~ so:-4
- bars~ to:-5
- bars~ went:-8
- bars~ were:2
+ bars~ out:-5
+ bars~ so:-3
+ bars~ to:-4
+ bars~ went:-6
+ bars~ were:-6
  bars~ with:-8
  bars~0:-7
- bars~t:-4
- bars~w:-5
+ bars~t:-3
+ bars~w:-4
  bar~ ::-2
  bar~ ?:-6
  bar~ all:-4
- bar~ and:-4
- bar~ at:-4
+ bar~ and:-3
+ bar~ at:-3
  bar~ for:-7
- bar~ from:-7
+ bar~ from:-6
  bar~ i:2
  bar~ in:-3
- bar~ is:2
+ bar~ is:3
  bar~ no:-2
- bar~ of:-8
- bar~ since:-2
- bar~ so:3
- bar~ with:3
- bar~0:-5
- basic:-4
+ bar~ of:-7
+ bar~ since:-3
+ bar~ so:4
+ bar~ with:4
+ bar~0:-4
+ base:-1
+ basic:-5
  bastille:-7
  batch:-4
- batch~ ::-4
+ batch~ ::-3
  batch~ and:-7
  batch~ but:3
  batch~ ever:2
- batch~ had:-3
- batch~ i:4
- batch~ in:5
+ batch~ had:-2
+ batch~ i:2
+ batch~ in:6
  batch~ is:2
  batch~ log:-3
- batch~ no:-3
+ batch~ no:-4
  batch~ of:-5
- batch~ record:-3
- batch~ sheet:-6
+ batch~ record:-2
+ batch~ sheet:-7
  batch~ that:-1
  batch~ was:-5
- batch~ with:-4
- batch~0:-8
+ batch~ with:-5
+ batch~0:-7
  bath:-8
  bathroom:5
- bathroom~ scale:7
+ bathroom~ scale:8
  batter:-3
- batteri:-4
+ batteri:-5
  battery:4
- battery~ died:5
+ battery~ died:7
  bazaar:-3
- bc:8
- bc~ i:3
+ bc:7
+ bc~ i:1
  be:3
- beach:-5
- beads:7
- beaker:5
+ beach:-4
+ beads:5
+ beaker:1
  bear:-6
- beard:-3
- beat:-4
- became:3
- became~0:11
- because~ a:-4
- because~ he:-8
+ beard:-4
+ beat:-3
+ became:4
+ became~0:6
+ because~ a:-5
+ because~ he:-9
  because~ i:-3
- because~ it:7
+ because~ it:6
  because~ its:-5
- because~ last:1
- because~ my:3
- because~ of:-3
+ because~ last:2
+ because~ my:4
+ because~ of:-2
  because~ she:-3
- because~ thats:1
- because~ the:3
- because~F:-6
+ because~ thats:-1
+ because~ the:4
+ because~F:-8
  become:-1
- bed:-7
+ bed:-5
  bee:-6
- beech:-2
+ beech:-4
  beef:-6
  beef~=:-5
- beekeeper:-8
- been:3
+ beekeeper:-6
+ been:4
+ been~ at:5
  been~ in:1
- been~ mak:-7
- been~ on:-5
- been~ open:7
+ been~ mak:-6
+ been~ on:-6
+ been~ open:6
  been~ stand:4
- been~ told:-5
+ been~ told:-6
  been~t:-1
- bees:-5
+ bees:-4
  before:-2
  beforehand:-5
- before~ and:3
- before~ anyone:-7
+ before~ and:4
+ before~ anyone:-6
  before~ i:-3
- before~ it:2
- before~ me:3
+ before~ it:3
  before~ pour:6
  before~ saturday:-6
- before~ so:-9
- before~ that:-7
- before~ the:1
- before~ they:-6
- before~ this:-9
+ before~ so:-6
+ before~ that:-8
+ before~ the:2
+ before~ they:-7
+ before~ this:-8
  before~ we:-3
  before~ weigh:-8
- before~ with:-6
- before~ you:-12
- before~t:-5
+ before~ with:-5
+ before~ you:-11
+ before~t:-4
  began:-6
- begin:-6
+ begin:-7
  beginn:-1
- beginner':-7
+ beginner':-6
  beginner:-10
- behav:-7
+ behav:-6
  behind:-1
  behind~ the:3
- beige:-6
- being:-2
- believe:-1
+ beige:-7
+ being:-1
  bell:1
- belong:-2
- belong~ to:2
+ belong:-3
+ belong~ to:1
  below:-4
  below~ the:-3
  below~0:2
  below~d:-5
  bench:3
  besid:5
- beside:5
- beside~ it:3
- best:-11
- best~ before:-7
- bet:-4
- better:-2
- better~ than:2
- between:-2
- between~ the:6
- between~0:8
+ beside:6
+ beside~ it:2
+ beside~ the:-2
+ best:-12
+ best~ before:-6
+ bet:-6
+ better:-1
+ better~ than:1
+ between:-1
+ between~ the:5
+ between~0:7
  be~ ?:-7
  be~ a:6
- be~ about:-6
+ be~ about:-5
  be~ bother:2
- be~ clear:-5
+ be~ clear:-6
  be~ cut:-3
  be~ exact:6
- be~ for:2
+ be~ for:3
  be~ gentle:-3
- be~ honest:-2
- be~ hot:-4
- be~ in:-7
+ be~ honest:-1
+ be~ hot:-5
+ be~ in:-9
  be~ mild:-6
  be~ ok:-3
- be~ on:4
- be~ patient:-8
- be~ right:2
+ be~ on:5
+ be~ patient:-10
+ be~ right:3
  be~ sure:-2
- be~ the:-4
- be~ too:-6
- be~%:-8
- be~0:5
- be~N:8
- be~b:8
- be~e:10
- be~w:4
- bicycle:-6
+ be~ the:-5
+ be~ too:-4
+ be~%:-10
+ be~0:6
+ be~N:6
+ be~b:6
+ be~e:9
+ be~w:6
+ bicycle:-7
  big:2
  bigger:2
  bigger~ pot:-4
  bigger~ than:5
- big~ batch:-7
+ big~ batch:-9
  big~ kettle:6
- big~ one:3
- big~ pot:-4
+ big~ one:2
+ big~ pot:-3
  bin:-3
- binn:3
- bin~ it:-4
- birds:-3
+ binn:5
+ bin~ it:-3
+ birds:-4
  birthday:-4
- biscuit:-6
+ biscuit:-8
  bit:1
- bite:-3
- bites:-3
+ bite:-5
+ bites:-2
+ bits~ in:1
  bits~ of:1
- bit~ and:-1
  bit~ at:-3
- bit~ by:-3
- bit~ greasy:-2
- bit~ less:-1
- bit~ like:-5
+ bit~ by:-2
+ bit~ greasy:-1
+ bit~ less:1
+ bit~ like:-4
  bit~ more:3
- bit~ of:2
- bit~ on:-6
- bit~ over:-7
- bit~ so:-3
- bit~ soft:-2
- bit~ the:1
- bit~ under:-1
+ bit~ of:3
+ bit~ on:-7
+ bit~ over:-6
+ bit~ so:-2
+ bit~ soft:-6
+ bit~ the:2
  black:-3
- blame:-9
+ blame:-7
  blame~ the:-6
- blanket:-7
- blender:-3
- blender~ and:-4
+ blanket:-6
+ blend:-1
+ blender:-4
+ blender~ and:-5
  blender~ died:-4
- blender~t:-5
+ blender~t:-6
  blend~ and:-6
  blend~ at:-1
  blend~ for:-2
- blend~ pour:-2
- blend~ to:-2
- blend~ with:7
+ blend~ pour:-3
+ blend~ till:-5
+ blend~ to:-3
+ blend~ with:4
  blend~t:-5
- blind:4
+ blind:3
  blob:-1
- block:1
- blog:1
- blog~ i:-3
+ block:2
+ blog:-2
+ blog~ i:-2
  blood:-6
- blue:-2
- board:4
- boat:4
+ blue:-4
+ board:2
+ boat:3
  boil:-1
  boiler:-7
- boil~ down:-2
+ boil~ down:-3
  boil~ flat:5
  boil~ in:7
  boil~ it:-7
- boil~ off:5
- boil~ over:5
+ boil~ off:6
+ boil~ over:6
  boil~ the:-2
- bonjour:-4
+ bonjour:-3
  bonsoir:-4
  book:-4
  book~ ::-2
- book~ says:-6
- borrow:-3
- boss:-1
- both:-1
- bother:-4
+ book~ says:-5
+ borrow:-2
+ boss:-2
+ both:1
+ bother:-6
  bother~ to:2
  bother~ with:3
- both~ are:-7
+ both~ and:-1
+ both~ are:-8
+ both~ feel:-1
  both~ lyes:-2
- both~ of:1
- both~ times:-6
- both~ units:-4
- both~ were:-6
+ both~ times:-5
+ both~ units:-5
+ both~ were:-7
  bottl:-4
- bottle:4
- bottle~ and:7
+ bottle:3
+ bottle~ and:5
  bottle~ before:-5
  bottle~ gave:3
- bottle~ in:-7
+ bottle~ in:-5
  bottle~ is:4
- bottle~ of:-4
- bottle~ on:-4
- bottle~ ran:-1
+ bottle~ of:-3
+ bottle~ on:4
+ bottle~ ran:-2
  bottle~ said:6
- bottle~ says:6
- bottle~ was:14
- bottle~ with:-2
+ bottle~ says:5
+ bottle~ was:12
  bottl~ of:-5
- bought:-2
- bought~ a:-6
+ bottom:-1
+ bottom~ of:-1
+ bought:-3
+ bought~ a:-5
  bought~ the:-7
- bought~0:-8
- bought~>:-7
- bowl:1
- bowls:1
- bowl~ and:-3
- bowl~ in:-11
- bowl~ is:-4
- bowl~ of:-1
- bowl~ on:6
- bowl~ with:-1
- bowl~w:3
- box:-1
- boxes:-5
+ bought~0:-6
+ bought~>:-8
+ bought~F:1
+ bowls:2
+ bowl~ and:-2
+ bowl~ in:-5
+ bowl~ is:-3
+ bowl~ of:-5
+ bowl~ on:4
+ bowl~w:4
+ box:-2
+ boxes:-4
  box~ and:-3
- box~ lined:-3
- box~t:-1
+ box~ lined:-2
+ box~ with:-2
+ box~t:-2
  boy:-2
- boyfriend:-3
- boys:2
- brand:-5
- brave:-2
- bread:-3
+ boyfriend:-2
+ boys:-2
+ brand:-6
+ brave:-3
+ bread:-2
  break:-9
  breakfast:-2
- breathe:-5
- brick:-1
+ breathe:-4
+ brewery:-4
+ brick:-2
  brim:-2
  bring:-11
- bring~ it:-5
+ bring~ it:-3
  bring~ the:-8
- broke:-2
+ broke:-1
  broken:4
+ brother':1
  brother:2
- brother~ in:-7
+ brother~ in:-9
  brought:9
  brown:-8
  brown~ paper:-4
- brush:-4
+ brush:-2
  btw:3
- bubbl:-6
- bubble:-5
- bucket:-4
- bucket~ of:-7
+ bubbl:-5
+ bubble:-4
+ bubbl~ and:2
+ bucket:-3
+ bucket~ of:-8
  bucket~ so:-5
  bucket~ with:-7
- burn:-6
- burnt:-2
+ burn:-5
+ burnt:-3
  burst:-3
  burst~ of:-2
- bus:-2
+ bus:-3
  but:-1
  butcher:-3
- butcher~ gave:-7
- button:-4
- but~ he:2
- but~ here:-5
- but~ i'd:-4
+ butcher~ gave:-9
+ button:-6
+ but~ he:-6
+ but~ here:-7
+ but~ i'd:-2
  but~ i:1
- but~ im:-7
+ but~ im:-8
  but~ is:-7
- but~ it:-4
+ but~ it:-8
  but~ its:1
- but~ ive:-1
  but~ my:-1
- but~ no:2
- but~ not:-5
+ but~ no:5
+ but~ not:-4
  but~ now:-3
  but~ only:-8
  but~ she:-5
  but~ that:-6
  but~ thats:-5
- but~ the:6
- but~ then:3
+ but~ the:8
+ but~ then:2
  but~ there:-4
  but~ they:-4
- but~ this:1
- but~ those:-7
- but~0:2
+ but~ those:-6
+ but~ what:2
  but~F:-7
- buy:-2
- buy~ the:-1
- by:2
+ buy:-1
+ buy~ the:-2
+ by:1
+ by~ ::-7
  by~ a:8
- by~ accident:4
- by~ bit:-3
- by~ easter:-5
- by~ eye:7
- by~ feel:-1
+ by~ accident:3
+ by~ bit:-2
+ by~ easter:-6
+ by~ eye:6
  by~ hand:-8
- by~ it:-6
+ by~ it:-5
  by~ itself:3
- by~ me:-7
+ by~ me:-4
  by~ mistake:6
+ by~ modern:-4
  by~ my:2
- by~ noon:-3
- by~ spoon:-7
- by~ the:2
- by~ then:-5
+ by~ noon:-4
+ by~ spoon:-6
+ by~ the:3
+ by~ then:-2
  by~ today:-4
- by~ volume:2
- by~ week:-5
- by~ weight:-3
- by~0:1
+ by~ volume:1
+ by~ week:-6
+ by~ weight:-5
  by~<:7
- by~N:-5
- by~b:-3
- by~t:-7
- b~ ::5
+ by~N:-3
+ by~b:-4
+ by~t:-6
+ b~ ::3
  b~A:-4
  b~F:-7
  c:-5
- cake:-1
  cakes:-5
- calculat:-1
- calculate:3
- calculator:-7
- call:2
- calls:-10
- calls~ it:-7
- call~ for:-1
+ calculat:-2
+ calculate:4
+ calculator:-5
+ call:3
+ calls:-11
+ calls~ it:-8
  call~ it:6
- call~ that:5
+ call~ that:4
  call~ the:-2
- call~F:3
- came~ back:4
- came~ in:-3
- came~ out:-1
+ call~F:6
+ came:1
+ came~ back:3
+ came~ from:-2
+ came~ in:-2
+ came~ out:-2
  came~ to:9
- came~ up:3
- camp:-1
- can:-1
- candl:-6
+ came~ up:1
+ can:-2
+ candl:-8
  candle:-1
  candle~B:-2
- candl~ and:-6
- cannot:-4
+ candl~ and:-5
+ cannot:-5
  cans:-2
  cant:3
  cant~ be:-1
- cant~ find:3
+ cant~ find:4
  cant~ get:-5
- cant~ remember:5
+ cant~ remember:6
  cant~ say:-2
- cant~ stand:5
+ cant~ stand:6
  can~ and:1
- can~ be:-3
- can~ bear:-5
- can~ is:4
- can~ of:5
- can~ see:1
+ can~ anyone:-1
+ can~ be:-2
+ can~ bear:-4
+ can~ is:3
+ can~ of:6
+ can~ see:2
  can~ somebody:-6
- can~ someone:4
- can~ stand:-6
- can~ still:-5
- can~ tell:-3
- can~ the:-2
+ can~ stand:-7
+ can~ still:-4
+ can~ tell:-2
+ can~ the:-3
  can~ u:1
- can~ use:-5
+ can~ use:-4
  can~ you:2
- cap:-2
- capping:-8
- car:-8
- caramel:-6
- carbonate:7
- card:1
- cardboard:2
+ cap:-3
+ capping:-6
+ car:-7
+ caramel:-3
+ carbonate:6
+ card:3
+ cardboard:1
+ card~ for:-5
  card~ is:3
- card~ no:-4
- care:2
- caretaker:-7
+ card~ no:-5
+ care:1
+ caretaker:-6
  carpet:-3
  carri:5
- carri~ it:3
- carri~ on:5
- carry:-6
- carton:-3
+ carri~ it:4
+ carri~ on:4
+ carry:-7
+ carton:-4
+ case:-1
  cast:-7
  castile:-7
- cat:-2
+ cat:-1
  cat~ got:4
- cat~ had:3
+ cat~ had:2
  cat~ has:-6
  cat~ is:-4
- caught:1
- cauldron:-2
- caviti:-5
+ caught:-1
+ cauldron:-4
+ caviti:-6
  ceil:-1
  cell:1
  cellar:-11
- certifi:-9
+ certifi:-10
  certificate:6
- chair:-6
+ chair:-4
  chang:-2
- change:-3
+ change:-2
  change~ the:-5
  chang~ my:5
- chang~ the:-8
- charg:-4
- charge:-4
+ chang~ the:-7
+ charg:-3
+ charge:-5
  chat:-3
- cheap:-8
- cheaper:-5
+ cheap:-9
+ cheaper:-6
  cheaper~ than:-7
- check:-5
+ check:-4
  check~ ?:-1
- check~ before:1
- check~ by:-8
+ check~ before:2
+ check~ by:-7
  check~ it:-8
  check~ me:-2
  check~ my:-7
- check~ out:-5
+ check~ out:-4
  check~ please:-5
  check~ pls:-4
- check~ that:-6
+ check~ that:-8
  check~ the:-5
  check~ this:-4
  check~A:-5
  cheese:-2
- cheese~ wire:-7
- chemist:-7
+ cheese~ wire:-6
+ chemist:-8
  chemistry:-3
  chemistry~ teacher:4
- child:-7
- children:-4
- chill:-6
- chip:2
+ child:-9
+ children:-5
+ chill:-7
+ chip:3
  chips:4
- chisel:-6
- choir:1
- choose:-4
- chopp:-3
- christma:-7
+ chisel:-5
+ choir:2
+ choose:-5
+ chopp:-2
+ christma:-6
  christma~0:-6
  chuck:3
- chuck~ in:7
- church:-9
- claim:-2
- clarity:-5
- class:-2
- class~ ::-5
- clean:-5
+ chuck~ in:6
+ church:-7
+ claim:-3
+ clarity:-7
+ class:-3
+ class~ ::-4
+ class~ i:-5
+ clean:-2
  clean~ the:-5
- clean~F:-5
- clear:-7
+ clean~ up:5
+ clean~F:-6
+ clear:-9
+ clearer:1
  clear~ after:-2
  clear~ and:-6
- clear~ as:-9
- clear~ at:-8
- clear~ in:-5
- climb:-9
- climb~ out:-3
+ clear~ as:-8
+ clear~ at:-6
+ clear~ in:-6
+ climb:-10
+ climb~ out:-2
  climb~ to:-5
  cling:-4
  cling~ film:-3
  cling~ to:4
- clock:-5
+ clock:-4
  clos:-2
  close:-3
- close~ to:-7
- cloth:-5
- cloud:3
- cloudy:1
+ close~ to:-5
+ cloth:-6
+ cloud:5
  cloudy~ for:-4
- club:-2
- clubs:-6
- clump:2
- coat:-6
- coins:2
+ club:-3
+ clubs:-4
+ clump:1
+ coat:-7
+ coins:3
  cold:-7
- cold~ from:-5
- cold~ press:-8
- cold~ proces:-7
+ cold~ and:-1
+ cold~ from:-7
+ cold~ press:-6
+ cold~ proces:-5
  cold~L:6
- cold~W:-5
+ cold~W:-4
  colleague:-6
- colour:-9
- column:-6
- com:5
- combin:2
+ colloidal:2
+ colour:-10
+ column:-7
+ com:4
+ combin:1
  combine:-2
  combine~ blend:-2
+ come:2
+ comes:-2
  comes~ as:1
- comes~ by:1
+ comes~ by:2
  comes~ from:-4
- comes~ in:2
+ comes~ in:-4
  comes~ out:3
- comes~ to:1
- come~ back:-7
+ comes~ to:2
+ come~ back:-6
  come~ down:-4
- come~ off:-2
+ come~ off:-1
  come~ out:3
- come~ to:1
+ come~ to:4
  comma:2
  comma~ is:-7
- comment:-7
- compar:-4
+ comment:-8
+ compar:-5
  compare:-9
- compar~ with:2
- complain:-5
+ complain:-6
  complaint:-7
  complain~ about:-4
- complete:2
+ complete:3
  computer:-3
- confetti:-5
+ confetti:-4
  confirm:-8
  confirm~ the:-6
- contain:7
+ confus:1
+ contain:8
  convert:-9
  cook:2
- cooker:-2
+ cooker:-1
  cooker~ ::-3
- cooker~ before:3
+ cooker~ before:2
  cooker~ is:-5
- cooker~ on:-3
+ cooker~ on:-4
  cooks:-2
- cook~ ::-6
+ cook~ ::-7
  cook~ ?:-7
  cook~ about:2
  cook~ and:-2
  cook~ at:-4
  cook~ for:-4
- cook~ i:-3
+ cook~ i:-4
  cook~ in:-7
  cook~ is:4
- cook~ it:1
- cook~ on:-3
+ cook~ it:2
+ cook~ on:-4
  cook~ once:-3
  cook~ part:-6
- cook~ so:6
+ cook~ so:7
  cook~ the:-6
  cook~ until:-1
  cook~ was:-11
- cook~ when:-6
- cook~ with:1
+ cook~ when:-7
+ cook~ with:2
  cook~=:-1
- cook~F:-4
- cook~t:-5
- cool:-6
+ cook~F:-6
+ cook~t:-4
+ cool:-5
  cools:-9
  cool~ down:-1
  cool~ i:-2
  cool~ it:-6
- cool~ the:-9
- cool~ to:-1
- cool~ under:-4
- copi:2
+ cool~ the:-8
+ cool~ to:-3
+ cool~ under:-3
+ copi:4
  copi~ from:3
- copi~ it:-2
+ copi~ it:-1
  copi~ off:2
- copi~ out:-6
+ copi~ out:-7
  copi~ straight:-7
  copi~ the:1
- copy:3
- cork:-8
- corner:-12
- correct:1
+ copy:2
+ cork:-7
+ corner:-11
+ correct:2
  correction:8
  correct~ or:-3
- cos:6
- cost:-6
- costs:-15
+ cos:8
+ cost:-7
+ costs:-14
  costs~ me:-2
- costs~0:-5
+ costs~0:-6
  costs~t:-5
  cost~ ::-7
- cost~ eur:-2
- cost~ me:-4
+ cost~ eur:-1
+ cost~ me:-5
  cost~ per:-1
- cost~ sheet:-4
- cost~0:-6
- cost~t:-2
+ cost~ sheet:-6
+ cost~0:-4
+ cost~t:-3
  could:-2
  couldnt:6
- couldnt~ be:6
+ couldnt~ be:7
  couldnt~ get:7
- could~ be:9
- could~ have:-6
- could~ not:6
- could~ somebody:1
+ couldnt~ tell:2
+ could~ be:10
+ could~ have:-7
+ could~ not:7
+ could~ somebody:-1
  could~ someone:-5
  could~ the:-7
  could~ you:-1
- council:-3
+ council:-5
  count:1
  counter:4
  country:3
  county:-4
  count~ in:-2
- count~ it:5
- count~ the:-2
- count~ with:6
+ count~ it:6
+ count~ the:-3
+ count~ with:5
  course:-6
- course~ in:-4
+ course~ in:-3
  cousin:-2
- cousin~ so:1
  cover:-6
+ cover~ cut:-1
  cover~ it:-4
  cover~ with:-6
- cow:2
  cows:-7
  cp:-5
- crack:-2
+ crack:-4
  crackl:2
- crackling:2
- crack~ on:-5
- craft:1
- crate:-8
+ crackling:1
+ crack~ on:-7
+ craft:-1
+ crate:-6
  creamy:-6
  cried:-7
- crisp:-5
- crisp~ tube:-4
- crock:-3
+ crisp:-7
+ crisp~ tube:-6
+ crock:-2
  crockpot:-3
- crock~ pot:1
- cross:-1
+ crock~ pot:2
+ cross:-2
  crumb:-2
- crumbl:-7
- crumble:-5
- crumb~ and:6
- crumb~ at:3
+ crumbl:-8
+ crumble:-4
+ crumb~ and:7
+ crumb~ at:2
  crush:-6
- crust:8
- crystal:-3
- cubes:-6
+ crust:9
+ crystal:-4
+ cubes:-7
  cubes~ and:-3
- cubes~ of:1
  cubes~ the:-5
- cubes~w:-6
+ cubes~w:-5
  cup:2
  cupboard~ and:2
- cupcake:-8
- cups:-4
- cup~ and:-8
- cup~ of:9
- cup~ weigh:-4
- cup~ with:-6
- cur:-6
- cure:-9
- cured:-6
+ cupcake:-7
+ cups:-3
+ cup~ and:-7
+ cup~ weigh:-6
+ cup~ with:-7
+ cur:-8
+ cure:-8
+ cured:-5
  cure~ ::-2
- cure~ for:-4
- cure~ till:-2
+ cure~ for:-5
+ cure~ till:-3
  cure~ until:-1
  cure~t:-1
  curry:-6
  custard:-6
  customer:-9
- cuts:-6
+ cuts:-7
  cutt:-4
- cutter:-6
+ cutter:-7
  cut~ ::-5
  cut~ after:-3
  cut~ at:-7
  cut~ in:-3
- cut~ into:-7
+ cut~ into:-6
  cut~ it:2
  cut~ next:-2
- cut~ off:-2
+ cut~ off:-1
  cut~ on:-4
  cut~ the:6
- cut~ too:-7
- cut~ with:-6
- cut~0:-5
- cut~b:-5
+ cut~ too:-6
+ cut~ with:-5
+ cut~0:-6
+ cut~b:-4
  cut~t:-2
  c~ ::-3
  c~ at:-3
  c~0:-7
  d:-5
  dad:-2
- dads:-2
+ dads:-3
  dads~t:-2
  dag:-2
- dag~ ::-1
- dairy:5
+ dairy:6
  damp:5
- dare:2
- dark:-11
+ dare:3
+ dark:-9
  das:-8
- date:-7
- dates:-6
+ date:-6
+ dates:-7
  date~ ::-2
- date~t:-4
- daughter':-9
+ date~t:-5
+ daughter':-10
  daughter:2
- daughter~ who:-5
- day:-2
- days:-5
- day~ and:-3
- day~ at:-5
- day~ before:3
- day~ i:-4
+ daughter~ who:-6
+ day:-3
+ days:-7
+ day~ and:-2
+ day~ at:-6
+ day~ before:4
+ day~ i:-5
  day~ it:-5
  day~ so:2
- day~ then:-5
- day~0:-4
- day~t:-6
+ day~ then:-3
+ day~0:-3
+ day~t:-5
  de:-5
- dead:-4
- deal:7
- dear:2
- dear~ all:3
+ dead:-3
+ deal:6
+ dear:4
+ dear~ all:4
  dear~ group:-4
- december:-3
+ december:-5
  decent:-6
  decid:-1
- decimal:-7
+ decimal:-5
  deep:1
  degre:-7
+ demineralis:-7
  demonstration:1
- dent:-9
+ dent:-8
  deodoris:-7
  diary:-4
- dictat:3
+ dictat:2
  did:3
  didnt:4
- didnt~ weigh:6
+ didnt~ weigh:5
  did~ and:1
- did~ for:-1
- did~ i:-6
+ did~ for:-3
+ did~ i:-2
  did~ in:-11
  did~ it:-1
- did~ my:-1
+ did~ my:-2
  did~ not:1
- did~ the:6
- did~ you:-9
- did~0:1
+ did~ that:1
+ did~ the:4
+ did~ this:1
+ did~ you:-7
+ did~0:-1
  did~=:-3
- died:1
- died~ at:3
- difference:-5
- different:-9
- digital:-8
- dilut:-5
- dilute:-9
- dilution:3
+ died:2
+ died~ at:5
+ difference:-4
+ different:-8
+ digit:-1
+ digital:-9
+ dilut:-3
+ dilute:-6
+ dilution:4
  dinner:3
  disaster:-9
- discount:2
- dish~ soap:5
- display:4
+ discount:3
+ dish~ soap:6
+ display:6
  dissolv:5
- dissolve:3
- dissolve~ the:5
- dissolve~=:-7
+ dissolve:4
+ dissolve~ the:6
+ dissolve~=:-8
+ dissolv~ the:-2
  dissolv~ together:-1
  dissolv~<:2
  dissolv~=:-5
- do:-4
- doctor:-8
+ do:-5
+ doctor:-7
  does:-5
  doesnt:-2
- doesnt~ mind:-6
- doesnt~ smell:-3
- does~ anybody:-4
- does~ anyone:2
- does~ her:-4
- does~ it:-4
+ doesnt~ mind:-7
+ doesnt~ smell:-5
+ does~ anybody:-5
+ does~ anyone:3
+ does~ her:-2
+ does~ hers:-1
+ does~ it:-3
  does~ my:-7
- does~ not:-3
- does~ that:1
- does~ the:-4
- does~ this:-1
+ does~ not:-2
+ does~ the:-3
  does~%:-7
- does~F:-5
+ does~F:-7
  does~b:-6
  does~w:1
  dog:1
- dogs:-6
- dog~ got:9
+ dogs:-7
+ dog~ got:6
  doing:3
- doing~ it:-5
+ doing~ it:-4
  doing~ the:2
  doing~ this:3
- done:-5
- done~ it:-1
- dont:-3
- dont~ ask:5
- dont~ be:-7
+ done:-6
+ dont:-4
+ dont~ ask:6
+ dont~ be:-6
+ dont~ care:4
  dont~ get:4
- dont~ know:7
- dont~ laugh:-1
- dont~ panic:-5
+ dont~ know:5
+ dont~ panic:-7
+ dont~ tell:-1
  dont~ trust:-5
  dont~ want:-8
- door:-3
- doorbell:2
- doors:-8
+ door:-4
+ doorbell:3
+ doors:-9
  dos:-2
- dose:7
+ dose:8
  dose~ of:8
  dot:-5
- doubl:10
- double:-8
+ doubl:8
+ double:-6
  double~ boiler:-6
- double~ check:-2
- doubt:-5
- down:2
+ double~ check:-5
+ doubl~ the:-2
+ down:1
  down~ and:-3
- down~ by:6
- down~ the:-1
+ down~ by:5
+ down~ from:1
+ down~ the:-2
+ down~ to:1
  down~ with:3
  do~ ?:-5
  do~ a:-6
  do~ for:-5
- do~ i:3
- do~ in:-10
+ do~ i:2
+ do~ in:-9
  do~ it:-1
- do~ not:-6
+ do~ not:-4
  do~ the:-5
  do~ this:-6
- do~ we:-5
- do~ with:-7
+ do~ we:-4
+ do~ with:-6
  do~ you:-3
- do~F:-2
- draft:-8
- drag:-8
+ do~F:-3
+ draft:-6
+ drag:-7
  drain:5
- drama:-3
+ drama:-4
  drank:6
  draw:1
- drawer:-3
+ drawer:-4
+ drawer~ lined:-2
  drawn:3
- dream:-4
- drew:-6
- dried:-2
+ dream:-5
+ drew:-5
+ dried:-1
+ drill:-4
  drink:-4
- drip:-7
- drips:-9
- dropp:4
+ drip:-8
+ drips:-3
+ drop:-1
+ dropp:6
  dropp~ below:-4
- dropp~ the:2
  drops:-1
  drops~ of:2
- drop~ of:2
+ drop~ of:3
  drop~ the:-6
  drop~ to:-3
- drove:-3
- drown:-6
- drum:6
+ drove:-2
+ drown:-7
+ drum:5
  dry:3
- dry~ cup:-4
- dry~ hands:4
+ dry~ cup:-2
+ dry~ hands:6
  dry~ skin:-7
- dry~ so:3
+ dry~ so:2
  dry~ until:3
- duck:-8
- dump:-4
- dust:4
+ duck:-7
+ dump:-2
+ dust:7
  e:-5
  each:-1
- each~ and:-5
- each~ of:-4
- each~ time:-1
- earlier:-5
- early:-9
- easier:-6
+ each~ and:-3
+ each~ of:-2
+ each~ time:-2
+ earlier:-4
+ early:-10
+ easier:-7
  easter:-5
- easy:-7
- eat:-1
- eats:-5
+ easy:-9
+ eat:-2
+ eats:-7
  eczema:4
- edge:-2
+ edge:-3
  edges:-2
- edit:2
- edition:2
- edit~ ::4
+ edit:1
+ edition:1
+ edit~ ::3
  either:4
- elbow:-6
- else:1
+ elbow:-7
  else~ no:-3
  empti:4
- empty:-2
- empty~ and:-4
- emulsion:-7
- enamel:-8
- enamel~ pot:-7
- end:4
- ended:7
+ empty:-3
+ empty~ and:-3
+ emulsion:-8
+ enamel:-9
+ enamel~ pot:-6
+ end:3
+ ended:6
  ended~ up:-2
- ends:-9
+ ends:-8
  end~ ?:-5
  end~ after:2
- end~ and:3
- end~ is:-10
- end~ it:8
+ end~ and:4
+ end~ i:-1
+ end~ is:-12
+ end~ it:7
  end~ of:-2
- end~ piece:-6
- english:-3
- english~ i:-5
- english~ is:-5
+ end~ piece:-5
+ english:-4
+ english~ i:-6
+ english~ is:-4
  enough:-2
- enough~ ?:-4
- enough~ for:-4
- enough~ or:-4
+ enough~ ?:-5
+ enough~ for:-3
+ enough~ or:-6
  enough~ to:-3
- enough~A:1
- entire:-6
- entry:-2
+ enough~A:-3
+ entire:-4
+ entry:-3
  envelope:-5
- equal~ parts:1
- equal~ weight:-5
+ equal:1
+ equal~ weight:-6
  error:-3
  eur:-4
- euro:-5
- even:-7
- evening:-4
- even~ all:-5
- even~ class:-5
+ euro:-6
+ even:-6
+ evening:-5
+ even~ all:-4
+ even~ class:-4
  even~ in:-5
- ever:-10
- every:-5
+ ever:-11
+ every:-4
  everybody:-9
- everyday:-4
- everyday~ bar:-4
- everyone:-6
+ everyday:-5
+ everyday~ bar:-5
+ everyone:-7
  everyone~ who:2
  everyth:4
  everyth~ and:-5
- everyth~ at:2
- everyth~ else:2
+ everyth~ at:1
+ everyth~ else:1
  everyth~ in:-4
  everyth~ is:3
- everyth~ on:1
  everyth~ was:-3
- everywhere:-5
- every~ one:5
- every~ time:1
+ everywhere:-3
+ every~ one:4
+ every~ time:2
  every~t:-6
  ex:-6
  exact:-7
- exact~ as:-7
- exact~ one:-1
+ exact~ as:-6
+ exact~ one:-2
  exam:-6
  except:8
  except~ for:-1
- except~ that:-4
+ except~ that:-3
  except~ the:4
- exces:2
+ exces:1
  excuse:-6
  excuse~ my:-3
- excuse~ the:-7
+ excuse~ the:-6
  expect:-4
  expensive:-4
  export:-4
- export~ from:-4
+ export~ from:-3
  extra:6
- extra~ fat:7
+ extra~ fat:8
  extra~ virgin:-5
- extra~A:-2
- extra~F:-4
+ extra~A:-3
+ extra~F:-6
  eye:6
- eyebrow:-7
- eyes:-2
+ eyebrow:-5
+ eyes:-3
  eye~ over:-2
  f:-6
- face:-7
- faces:-8
+ face:-6
+ faces:-7
+ face~ bar:-6
  facial:2
  facial~ bar:-4
- fact:5
- faded:-6
- fades:-6
- fail:4
- faint:-7
+ fact:6
+ faded:-7
+ fades:-4
+ fail:5
+ fails:-3
+ faint:-6
  faint~ of:-5
  fair:4
- fair~ ::-5
- falls:-6
- false:-6
- false~ trace:-6
- fami:-2
+ fair~ ::-4
+ falls:-5
+ false:-5
+ false~ trace:-5
+ fami:-1
  famili:-7
- fan:-4
+ fan:-6
  fancy:5
  far:-3
- farm:1
- farm~ shop:2
+ farm~ shop:3
  far~ as:-4
  far~ too:2
- fast:-6
- faster:1
- faster~ than:-4
- fat:5
- father~ in:4
+ fast:-5
+ faster~ than:-7
+ fat:4
+ father~ in:3
+ fats:1
  fats~ ::-4
  fats~ ?:-4
  fats~ and:-1
  fats~ are:-4
  fats~ at:-5
- fats~ in:-7
+ fats~ in:-8
+ fats~ is:-8
  fats~ melt:-1
- fats~ or:-5
- fats~ were:-5
+ fats~ or:-6
+ fats~ were:-6
  fat~ ::1
- fat~ ?:-8
+ fat~ ?:-6
  fat~ and:2
  fat~ g:-4
  fat~ grams:-5
- fat~ in:-2
+ fat~ in:-4
  fat~ is:1
  fat~ left:4
- fat~ of:-7
- fat~ so:-2
- fat~ was:-6
- fault:-8
+ fat~ of:-8
+ fat~ so:-1
+ fat~ was:-5
+ fault:-5
  favour:1
  february:-8
  feed:1
  feed~ store:3
  feel:1
- feels:-7
- feels~ a:-5
+ feels:-6
+ feels~ a:-3
  feels~ like:-7
  feel~ the:-1
  feet:1
  fell:-2
+ fellow:-1
  fell~ on:1
- felt:-2
+ felt:-1
  felt~ like:-2
  fence:-5
  fete:2
- few:6
- field:-8
+ few:5
+ field:-7
  fifth:1
- fifth~ of:9
- fig:-7
- fight:4
- figur:3
- figure:7
- file:1
- files:-4
- fill:2
+ fifth~ of:8
+ fig:-6
+ fight:2
+ figur:-1
+ figure:8
+ file:2
+ files:-3
+ fill:3
  fills:-7
- fills~ my:-8
- fills~ the:-1
+ fills~ my:-7
  fills~0:-3
- fill~ in:-4
- fill~ it:-1
+ fill~ in:-6
+ fill~ it:1
  fill~ the:4
- fill~ to:2
- fill~ up:5
- fill~0:2
- film:-7
- film~ on:-3
- filter:-3
- final:-2
+ fill~ to:1
+ fill~ up:6
+ fill~0:1
+ film:-6
+ film~ on:-5
+ filter:2
  find:8
- finds:-5
- find~ the:3
+ finds:-6
+ find~ the:2
  find~F:2
  fine:-5
  finer:-5
  fine~ ?:-5
  fine~ and:-3
- fine~ but:-4
- fine~ for:-6
- fine~ or:-4
- finger:2
- finish:3
- finish~ paste:-6
- finish~ the:-1
+ fine~ but:-5
+ fine~ for:-5
+ fine~ or:-5
+ finger:1
+ finish:2
+ finish~ paste:-5
  finish~ with:6
- fire:-10
- firm:5
+ fire:-9
+ firm:6
  firmer:-1
  first:-5
- first~ and:-3
- first~ attempt:-8
- first~ batch:1
- first~ ever:-3
+ first~ ::-1
+ first~ and:-4
+ first~ attempt:-7
+ first~ ever:-6
  first~ go:-2
  first~ hour:-3
- first~ it:-4
+ first~ it:-3
  first~ lot:4
- first~ one:-1
- first~ so:8
+ first~ one:-2
+ first~ so:7
  first~ soap:-1
- first~ the:-1
- first~ then:-11
- first~ time:2
- first~ to:-4
+ first~ the:-3
+ first~ then:-8
+ first~ time:3
+ first~ to:-3
  first~ try:-5
- first~ went:-3
+ first~ went:-2
  first~0:2
  first~t:3
- fish:-1
- fit:-2
+ fish:2
+ fish~ out:-1
+ fit:-4
  fits:-5
- fits~ the:-3
- fit~ ?:-1
- fit~ the:3
+ fits~ the:-4
+ fit~ ?:1
+ fit~ the:1
  fixed:-9
  fizz:-2
- flak:5
- flake:7
- flame:-6
- flat:2
- flatmate:-2
- flat~ and:-7
- flat~ boil:3
- flat~ in:-6
+ flak:4
+ flake:9
+ flame:-5
+ flat:1
+ flatmate:-1
+ flat~ and:-6
+ flat~ boil:2
+ flat~ for:2
+ flat~ in:-5
  float:-3
  float~ an:-4
  floor:3
  floor~ and:-3
- fluid:3
- fluid~ ounc:7
- foam:-5
+ fluid:4
+ fluid~ ounc:8
+ foam:-6
+ foams:-7
  foam~ over:6
- fold:-1
- folder:-6
+ foil:1
+ fold:-3
+ folder:-8
  fold~ in:2
  folk:-8
- folks:-6
- follow:-2
- forever:-6
+ folks:-8
+ follow:-1
+ forever:-5
  forgett:-1
- forget~ the:-2
+ forget~ the:-1
  forgiv:-9
  forgive:-3
  forgot:4
  forgotten:3
- forgot~ it:1
+ forgot~ it:2
  forgot~ to:4
- form:-7
- formula:-5
+ form:-9
+ formula:-4
  forum:-10
  for~ a:-3
- for~ about:1
- for~ after:2
+ for~ about:2
+ for~ after:1
  for~ ages:-1
- for~ all:-3
- for~ an:-6
- for~ babi:-7
- for~ both:5
- for~ candl:-6
- for~ christma:-2
- for~ days:-5
- for~ each:5
- for~ floor:-4
+ for~ all:-1
+ for~ an:-5
+ for~ babi:-6
+ for~ baby:5
+ for~ both:7
+ for~ bubbl:-1
+ for~ candl:-7
+ for~ christma:-4
+ for~ days:-6
+ for~ each:4
+ for~ floor:-3
  for~ free:3
- for~ gram:5
- for~ half:4
+ for~ fry:4
+ for~ gram:6
+ for~ half:5
  for~ hands:1
- for~ hardnes:1
- for~ his:-4
- for~ it:-4
+ for~ his:-5
+ for~ it:-5
  for~ laundry:4
+ for~ looks:-3
  for~ luck:5
- for~ me:2
+ for~ me:1
  for~ more:1
  for~ my:1
  for~ next:-4
- for~ no:5
- for~ noth:-7
- for~ once:8
+ for~ no:4
+ for~ noth:-5
+ for~ once:7
  for~ one:4
  for~ our:-2
  for~ people:-3
  for~ read:-3
- for~ salad:-9
- for~ saturday:4
- for~ shav:-5
- for~ skin:-8
+ for~ salad:-10
+ for~ saturday:3
+ for~ shav:-4
+ for~ skin:-9
  for~ soap:-8
  for~ some:-7
  for~ that:-1
  for~ the:2
- for~ these:-2
- for~ this:-4
- for~ those:-3
- for~ today:3
- for~ us:3
+ for~ these:2
+ for~ this:-2
+ for~ those:-5
+ for~ today:2
+ for~ us:2
  for~ wash:-2
- for~ what:5
- for~ word:-7
+ for~ what:4
+ for~ word:-6
  for~ years:-3
- for~ you:-9
- for~ your:4
- for~%:7
- for~0:-5
- for~=:-7
- for~>:-1
- for~A:-3
- for~B:-3
+ for~ you:-7
+ for~ your:3
+ for~%:6
+ for~0:-6
+ for~=:-6
+ for~>:1
+ for~A:-4
+ for~B:-1
  for~F:1
- for~L:-5
- for~N:-5
+ for~L:-4
+ for~N:-6
  for~S:-7
+ for~T:-6
  for~W:-1
- for~X:1
- for~d:-7
- for~e:-7
+ for~b:-2
+ for~d:-8
+ for~e:-6
  for~t:-7
  for~v:-4
- for~w:-1
  found:7
  found~ a:2
- found~ it:4
+ found~ it:5
  found~ on:2
- found~ out:3
+ found~ out:4
  found~ the:8
+ found~ this:-6
  fractionat:11
- fram:-10
- freeze:-3
- freezer:-1
+ fram:-9
+ free:-1
+ freeze:-5
+ freezer:-2
  freezer~ for:-7
  freezer~ in:-2
- freezer~ paper:-4
- freeze~ the:-6
- fresh:-4
- friday:3
+ freezer~ paper:-3
+ freeze~ the:-5
+ fresh:-1
+ friday:1
  friday~ and:-4
  fridge:-2
  fridge~ for:-5
- fridge~ overnight:-6
- fried:4
- friend':-4
- friend:-6
+ fridge~ overnight:-7
+ fried:2
+ friend':-3
+ friend:-5
  friend~ says:-7
  friend~ who:5
- friend~ with:-1
- frighten:-5
- from~ a:3
- from~ an:-4
- from~ before:-1
- from~ christma:1
+ friend~ with:-2
+ frighten:-6
+ from~ ::-7
+ from~ a:2
+ from~ an:-6
+ from~ another:-1
+ from~ before:-2
  from~ graz:-3
- from~ it:-3
- from~ krakow:-2
- from~ last:-8
- from~ me:-5
+ from~ it:-2
+ from~ krakow:-3
+ from~ last:-6
+ from~ me:-4
  from~ memory:-1
- from~ my:-3
- from~ our:2
- from~ sunday:8
- from~ that:2
+ from~ my:-4
+ from~ our:1
+ from~ portugal:2
+ from~ sunday:9
+ from~ that:1
+ from~ the:1
  from~ this:-1
- from~ what:-8
+ from~ what:-7
  from~ work:2
  from~0:-4
- from~=:-1
+ from~=:-2
  from~F:-4
  from~L:-6
- from~t:-8
- from~w:-8
+ from~t:-9
+ from~w:-7
  front:-1
  front~ of:-6
- froze:3
- frozen:-1
+ froze:4
+ frozen:-2
  frozen~ cubes:-3
  frozen~ in:2
  frozen~ to:-5
  frozen~w:-10
  froze~ it:2
- fruit:-5
- fry:1
- fryer:4
- full:5
- full~ of:-3
+ fruit:-4
+ fry:5
+ fryer:3
+ full:8
+ full~ of:-6
  fume:-7
- fumes:-9
+ fumes:-8
  fun:-10
  funnel:1
- funny:-8
- further:6
+ funny:-4
+ further:4
  fwd:-2
- fwd~ ::-3
+ fwd~ ::-2
  f~0:-6
  g:-4
- garage:-7
+ garage:-3
  garden:-5
  gas:-6
  gate:-8
- gave:1
+ gave:2
  gave~ it:2
  gave~ me:6
  gave~ out:7
- gave~ the:-3
  gave~ up:5
  gave~ us:2
- gave~0:-7
+ gave~0:-8
  gel:-2
- gell:-2
+ gell:-3
  gel~ ::-4
  gel~ at:-1
- gel~ phase:-3
- generou:6
- gent:-6
- gentle:-1
- gentler:6
- german:-4
+ gel~ phase:-6
+ generou:5
+ gent:-8
+ gentle:-3
+ gentler:5
+ german:-5
  get:-4
- gets:-5
+ gets:-6
  gets~ a:2
  gets~ the:-4
  gets~0:-3
  get~ a:2
  get~ it:3
- get~ to:-7
- get~0:-10
- get~F:3
- ghana:-8
- gift:-8
+ get~ the:1
+ get~ to:-8
+ get~0:-7
+ get~F:4
+ ghana:-7
+ gift:-7
+ gifts:-6
  girl:-2
- giv:-7
- give:-3
+ giv:-8
+ give:-4
  given:-3
  gives:-9
- gives~ me:-4
- gives~ the:-6
- gives~%:5
+ gives~ me:-3
+ gives~ the:-5
+ gives~%:4
  gives~0:-8
  give~ it:-7
- give~ me:1
  give~ or:5
  give~ the:-3
- give~ to:-2
- glad:-2
- glass:-2
+ give~ to:-3
+ glad:-1
+ glass:-1
  glass~ and:6
  glass~ of:6
  glossy:-3
  glov:-9
  glov~ and:-5
- glov~ on:-6
- glug:7
- glug~ of:4
- go:-1
+ glov~ on:-5
+ glug:6
+ glug~ of:3
+ go:-2
  goat:3
- goats:-1
+ goats:-2
  goats~ are:2
  goes:-7
  goes~ away:-2
- goes~ in:-2
+ goes~ in:-1
  goes~ into:-5
- goes~ off:-4
+ goes~ off:-7
  goes~ on:-9
- goes~ to:-1
- goes~ up:-6
+ goes~ to:1
+ goes~ up:-8
  goggl:-9
  goggl~ and:-4
  goggl~ on:-3
  going:4
- going~ by:-6
- going~ in:4
- going~ to:-1
+ going~ by:-4
+ going~ in:6
  gone:4
  gone~ after:-6
- gone~ by:-10
+ gone~ by:-9
  gone~ to:1
- gone~ up:-3
+ gone~ up:-4
  gonna:3
  good:-2
  good~ ?:-3
  good~ bit:10
+ good~ day:-4
  good~ enough:-1
  good~ even:-3
- good~ for:-6
- good~ glug:7
+ good~ for:-7
+ good~ glug:6
  good~ morn:-5
- good~ one:-6
+ good~ one:-7
  good~ or:-2
  good~ pot:-2
  good~ to:-2
- good~F:-9
- good~t:-5
- goose:3
- got:5
+ good~F:-8
+ good~t:-8
+ goose:1
+ got:4
  got~ a:-4
  got~ in:-2
  got~ into:5
- got~ it:-3
- got~ my:-4
- got~ round:6
+ got~ it:-2
+ got~ my:-7
+ got~ round:5
  got~ swapp:1
  got~ the:-4
- got~ to:5
- got~ too:2
- got~ wet:2
+ got~ to:4
+ got~ too:3
+ got~ wet:1
  got~0:-7
  got~=:-4
- got~S:-3
- got~b:4
+ got~S:-4
+ got~b:5
  go~ ?:-3
  go~ at:4
  go~ by:3
- go~ clear:1
  go~ down:1
  go~ for:1
- go~ in:1
+ go~ in:-1
  go~ into:-9
  go~ on:-6
  go~ out:4
  go~ over:-6
- go~ rancid:-6
+ go~ rancid:-7
  go~ to:-2
- go~ up:4
- go~ with:10
+ go~ up:3
+ go~ with:8
  go~ wrong:-4
  grabb:7
- grade:5
+ grade:3
  grain:-8
- grainy:-6
- gram:-3
+ grainy:-4
+ gram:-2
  gramm:-8
  grams:-1
- grams~ ::-8
+ grams~ ::-7
  grams~ and:-2
  grams~ cost:-2
- grams~ for:-2
- grams~A:-4
- gram~ for:5
+ grams~ for:-1
+ grams~A:-5
+ gram~ for:6
  grand:-5
  grandad:6
- granddaughter:-3
- grandfather:-1
- grandma:-1
+ granddad:1
+ granddaughter:-5
+ grandma:1
  grandmother:-8
- grandmother~ had:-3
- grandpa:1
- grandson:6
+ grandmother~ had:-1
+ grandpa:2
+ grandson:3
  granny:-2
- grans:-5
- grat:1
+ grans:-6
  grate:-3
- grateful:-1
+ grateful:-3
  grate~ the:-8
- gravy:-1
- graz:-4
- greas:-3
- grease:-2
- greasy:1
+ graz:-6
+ greas:-1
+ grease:-3
+ greasy:-1
  great:-1
- great~ aunt:-4
- green:-2
- green~ and:5
- greeting:-5
- greeting~ from:-5
+ great~ aunt:-2
+ green:-1
+ green~ and:4
+ green~ one:-2
+ greeting:-4
+ greeting~ from:-4
+ grey:-1
  grind:-4
- grind~ the:-3
- grocer:-4
- ground:-8
- group:3
- group~ ::-4
+ grind~ the:-2
+ grocer:-5
+ ground:-10
+ group~ ::-2
  group~ of:-5
- grown:3
- guess:11
- guess~ the:-2
+ grown:4
+ guess:10
+ guess~ the:-3
  guest:-9
- guild:-7
+ guild:-8
  g~ ::-6
  g~ cost:-2
  g~ oz:-3
  g~e:-8
- ha:3
- habit:2
+ ha:2
+ habit:3
  had:3
- hadnt:5
- had~ a:-7
- had~ already:7
- had~ been:5
- had~ come:5
- had~ cool:-7
+ hadnt:6
+ had~ a:-6
+ had~ already:8
+ had~ been:4
+ had~ come:3
+ had~ cool:-6
  had~ dropp:-4
- had~ gone:10
- had~ in:-3
- had~ it:3
- had~ melt:2
+ had~ gone:8
+ had~ in:-4
+ had~ it:4
+ had~ melt:4
  had~ no:-3
  had~ only:-1
- had~ set:1
+ had~ set:2
  had~ some:-2
- had~ the:-4
- had~ to:-6
- had~0:-4
- had~<:-5
+ had~ that:-1
+ had~ the:-2
+ had~ to:-7
+ had~0:-6
+ had~<:-6
  had~=:2
  had~>:-7
- had~F:4
- had~N:-5
+ had~F:1
+ had~N:-4
  had~X:3
- had~b:8
+ had~b:6
  hair:-1
  half:6
- halfway:-5
- halfway~ through:3
- half~ a:2
- half~ and:-6
- half~ as:4
- half~ batch:5
- half~ is:6
- half~ of:3
+ halfway:-6
+ halfway~ through:4
+ half~ a:3
+ half~ and:-5
+ half~ as:3
+ half~ batch:6
+ half~ is:4
+ half~ of:2
+ half~ size:2
  half~ the:-1
  half~A:-7
- half~F:-2
+ half~F:-1
  half~I:-4
  half~W:-7
- hall:-8
+ hall:-7
  hallo:-2
  hallo~ my:-2
- halv:8
- halve:-1
- hammer:3
- hand:-3
+ halv:6
+ halve:-2
+ halv~ it:-6
+ hammer:4
+ hand:-1
  handful:1
  handful~ of:-5
  handle:-3
+ handout:1
  handout~0:-4
- hands:-2
- hands~ ?:-3
+ hands:-1
+ hands~ ?:-4
  hands~ are:1
- handwrit:3
- handy:-7
+ handwrit:4
+ handy:-8
  hand~ and:-1
- hand~ in:-4
+ hand~ in:-6
  hand~ on:4
- hand~ out:-6
+ hand~ out:-8
  hand~ soap:-5
- hand~ warm:-2
+ hand~ warm:-1
  hand~ with:-4
- hang:6
+ hang:5
  hangs:-7
  happen:2
- happy:-4
- happy~ with:-8
- hard:-5
+ happy:3
+ happy~ with:-7
+ hard:-4
  harden:-6
- harder:-3
- harder~ bar:-2
- hardnes:-5
+ harder:-4
+ harder~ bar:-3
+ hardnes:-6
  hardware:-1
- hardware~ store:-5
- hard~ after:-2
- hard~ and:-4
- hard~ any:-7
- hard~ as:-7
+ hardware~ store:-6
+ hard~ after:-3
+ hard~ and:-5
+ hard~ any:-6
+ hard~ as:-5
  hard~ in:-1
- hard~ smell:-6
+ hard~ smell:-3
  hard~ to:6
- hard~W:-9
- harm:-7
- harsh:-9
- hasnt:-7
- has~ a:2
+ hard~W:-8
+ harm:-4
+ harsh:-8
+ has:1
+ hasnt:-8
  has~ anyone:-7
- has~ become:-2
+ has~ become:-3
  has~ been:-1
  has~ cool:-6
  has~ done:-6
  has~ it:3
- has~ made:-2
+ has~ made:-3
  has~ moved:-7
  has~ no:-3
  has~ to:-3
  has~=:-5
  has~F:7
  has~N:-6
- hate:-5
- hates:-2
- hav:-3
+ hate:-4
+ hates:-1
+ hav:-2
  have:-1
  havent:4
- have~ a:-9
- have~ asked:4
- have~ been:-1
+ have~ a:-8
+ have~ asked:2
  have~ done:-2
- have~ enough:4
- have~ for:1
+ have~ enough:-5
  have~ gone:2
- have~ had:4
+ have~ had:2
  have~ i:-6
  have~ in:-1
- have~ it:1
+ have~ it:2
  have~ made:-5
- have~ never:2
- have~ no:-2
+ have~ never:3
+ have~ no:-3
  have~ not:-8
- have~ the:4
- have~ to:-9
+ have~ the:2
+ have~ to:-10
  have~ used:-5
  have~0:-3
  have~=:-6
  have~>:-4
- have~F:2
+ have~F:4
  hdpe:-6
- he:-1
+ he:-2
  head:-2
  heap:9
  heap~ spoon:2
- hear:-2
- heard:4
- heart:-2
- heat:-12
- heats:-8
- heats~ up:-5
+ hear:-1
+ heard:3
+ heart:-3
+ heat:-13
+ heats:-6
+ heats~ up:-6
  heat~ and:-3
  heat~ i:-3
  heat~ off:-3
- heat~ the:-4
- heaven:-7
- heavy:3
- heavy~ ?:-6
- heavy~ or:-6
+ heat~ the:-5
+ heaven:-6
+ heavy:2
+ heavy~ ?:-5
+ heavy~ or:-5
  hed:3
  height:-6
- held:10
- held~ back:1
- held~ the:1
- hell:-6
- hello:-5
+ held:11
+ held~ back:-1
+ held~ the:2
+ hell:-5
+ hello:-4
  hello~ from:-2
- help:6
- helps:-1
- hence:-4
+ help:5
+ helps:-2
+ help~ with:1
+ hence:-3
  hence~ the:-9
- hens:-8
+ hens:-7
  her:-5
+ here:-1
  heres:-7
  heres~ my:-1
- heres~ the:-4
- heres~ what:-8
+ heres~ the:-5
+ heres~ what:-7
  here~ ::-2
- here~ and:-3
+ here~ and:-4
  here~ goes:-3
- here~ i:5
- here~ in:-6
+ here~ i:4
+ here~ in:-5
  here~ is:1
- here~ it:-5
- here~ so:-3
- here~ we:-8
- hers:-11
+ here~ it:-6
+ here~ so:-4
+ here~ we:-9
+ hers:-10
  herself:-7
- hers~ and:-6
+ hers~ and:-4
  hers~ with:-10
  her~ hands:-4
  her~ life:-5
- her~ soap:-4
- her~A:-4
- her~F:-10
+ her~ own:-1
+ her~ soap:-5
+ her~A:-3
+ her~F:-11
  hes:-1
- hey:-6
+ hey:-5
  he~ also:-8
- he~ has:-4
- he~ is:-2
+ he~ has:-3
+ he~ is:-10
  he~ says:6
- he~ was:-8
- hi:-1
+ he~ was:-7
  hid:-10
- high:-5
- him:-5
- himself:4
- his:-7
- hiss:2
- his~A:-5
- hit:1
- hit~ it:-6
- hive:-8
+ high:-6
+ him:-6
+ himself:3
+ his:-6
+ hiss:1
+ his~A:-7
+ hit:2
+ hit~ it:-7
+ hive:-7
  hives:-6
  hiya:1
+ hi~ all:1
  hi~ everyone:-4
  hm:1
- hmm:4
- hob:-2
+ hmm:6
+ hob:-1
  hola:-3
  hold:-1
- holds:-5
+ holds:-3
  holds~ a:3
  holds~0:-3
- holds~v:-7
+ holds~v:-6
  holds~w:-7
  hold~ ?:-2
  hold~ back:6
- hold~ the:3
+ hold~ the:4
  hold~ up:-3
  hole:-5
- holiday:-9
+ holes:-8
+ holiday:-10
  home:1
  home~ and:4
  honest:6
  hood:-8
- hope:2
- hope~ it:-5
- hope~ the:-3
+ hope:1
+ hope~ it:-4
+ hope~ the:-4
  hot:-8
- hotter:-8
- hotter~ than:-4
- hot~ or:-4
- hour:-2
- hour~ and:-6
- hour~ then:-2
+ hotter:-7
+ hotter~ than:-3
+ hot~ or:-5
+ hour:-3
+ hour~ and:-7
+ hour~ then:-3
  hour~0:1
  house:4
- house~ smell:-7
+ house~ smell:-4
  how:2
- how~ do:1
- how~ does:-4
- how~ i:4
+ how~ do:2
+ how~ does:-3
+ how~ i:3
  how~ it:-1
  how~ long:-6
- how~ many:-6
- how~ much:8
- how~ my:-6
+ how~ many:-5
+ how~ much:6
+ how~ my:-8
  how~ the:-8
- how~ to:-10
- how~ we:-6
+ how~ to:-8
+ how~ we:-5
  hp:-4
  hp~ in:-3
  hubby:1
- huge:6
- humidity:-2
+ huge:4
+ humidity:-1
  humidity~%:-4
- hurry:-4
- hurt:-3
- hurts:-3
+ hurry:-5
+ hurt:-1
+ hurts:-4
  husband:2
- husband~ says:-4
- husband~ who:-8
+ husband~ says:-5
+ husband~ who:-7
+ hydrogenat:1
  i'd:1
- i'd~ already:6
- i'd~ be:-8
+ i'd~ already:3
+ i'd~ be:-7
  i'd~ guess:8
- i'd~ have:-10
- i'd~ like:7
- i'd~ love:-5
- i'd~ never:-6
- i'd~ pour:-2
+ i'd~ have:-8
+ i'd~ like:6
+ i'd~ love:-4
+ i'd~ never:-7
+ i'd~ pour:-1
  i'd~ put:3
  i'd~ read:4
- i'd~ say:5
- i'd~ use:-7
- i'd~ weigh:6
+ i'd~ say:4
+ i'd~ use:-8
+ i'd~ weigh:2
  i:3
- idea:-2
- idea~ which:6
- idk:6
- ie:7
+ idea:-1
+ idea~ which:5
+ idk:4
+ ie:5
+ ie~=:-8
  if:-3
  if~ anyone:-2
+ if~ i:3
  if~ im:4
- if~ it:3
+ if~ it:4
  if~ its:-1
  if~ my:2
- if~ somebody:-7
+ if~ somebody:-8
  if~ someone:1
- if~ that:4
- if~ the:-4
- if~ ther:-5
+ if~ that:5
+ if~ the:-5
+ if~ ther:-6
  if~ this:3
  if~ ur:-8
- if~ you:-6
+ if~ you:-3
  if~ your:-6
  if~ youre:-7
  if~ yours:-4
- if~ youve:-8
+ if~ youve:-7
  if~A:-5
- if~F:-6
- ignore:7
- ignore~ the:7
- ill~ do:-4
- ilse:-2
+ if~F:-5
+ if~b:-5
+ ignore:6
+ ignore~ the:9
+ ill:-1
+ ill~ do:-5
+ ilse:-3
  im:1
- impatient:-7
- im~ a:-3
+ impatient:-6
+ im~ a:-2
  im~ after:8
- im~ at:-9
- im~ doing:-3
- im~ going:2
- im~ in:-7
- im~ mak:2
- im~ not:1
- im~ on:4
- im~ told:-4
- im~ using:6
- im~0:-3
+ im~ ask:-1
+ im~ at:-8
+ im~ doing:-5
+ im~ going:3
+ im~ in:-8
+ im~ mak:3
+ im~ not:2
+ im~ on:3
+ im~ told:-5
+ im~ using:5
+ im~0:-4
  in:1
- inch:1
- incl:1
- includ:5
+ inch:2
+ incl:-1
+ includ:4
  includ~ the:8
- individual:-6
- individual~ mould:-6
- infus:5
+ individual:-8
+ individual~ mould:-8
+ infus:4
  infus~ with:5
  ingredient:-4
  ingredient~ g:-3
- ingredient~ grams:-4
- ingredient~ oz:-6
+ ingredient~ grams:-3
+ ingredient~ oz:-5
  ingredient~ weight:-3
- inside:-2
+ inside:-4
  insist:6
+ instant:-3
  instead:3
+ instead~ of:-1
  instruction:1
  insulate:-7
- internet:-3
+ internet:-4
  into:-1
- into~ a:-7
+ into~ a:-6
  into~ cubes:-5
+ into~ it:2
  into~ mould:-3
- into~ oils:-3
- into~ one:-8
- into~ that:4
- into~ the:2
- into~ this:6
- into~0:-4
- into~=:-4
+ into~ oils:-4
+ into~ one:-7
+ into~ that:5
+ into~ the:3
+ into~ this:7
+ into~0:-5
+ into~=:-5
+ into~L:-7
  into~W:-7
- into~b:2
  into~v:-3
- in~ ::3
- in~ ?:5
+ in~ ::2
+ in~ ?:4
  in~ a:-2
- in~ about:-1
- in~ after:6
- in~ all:-8
+ in~ about:-2
+ in~ after:7
+ in~ all:-7
  in~ an:-6
  in~ and:-1
- in~ another:5
- in~ april:-7
+ in~ another:7
+ in~ april:-6
  in~ as:3
- in~ at:5
+ in~ at:2
  in~ august:3
  in~ batch:-4
  in~ before:7
  in~ between:-7
- in~ blend:-9
+ in~ blend:-6
  in~ burst:-2
- in~ by:1
- in~ case:-7
+ in~ by:2
+ in~ case:-8
  in~ class:2
  in~ cold:-6
- in~ cubes:-5
+ in~ cubes:-6
  in~ dag:-2
- in~ each:-4
- in~ every:-2
+ in~ each:-2
+ in~ every:-4
  in~ fact:5
- in~ first:-4
- in~ for:9
+ in~ first:-5
+ in~ for:10
  in~ front:-7
- in~ grams:-10
- in~ half:1
+ in~ g:1
+ in~ grams:-9
  in~ her:-8
+ in~ here:-1
  in~ hers:-8
- in~ his:-8
- in~ hot:-5
- in~ i:6
- in~ it:3
- in~ its:7
- in~ january:-6
+ in~ his:-9
+ in~ hot:-6
+ in~ i:5
+ in~ it:2
+ in~ its:6
+ in~ january:-5
  in~ july:-7
- in~ june:-7
+ in~ june:-5
  in~ last:-1
  in~ law:-3
  in~ laws:-4
- in~ march:-10
- in~ may:4
- in~ maybe:3
- in~ my:-1
- in~ no:-7
+ in~ march:-9
+ in~ may:5
+ in~ maybe:4
+ in~ mould:-5
+ in~ my:-3
+ in~ no:-5
  in~ october:-1
- in~ ohio:-6
+ in~ ohio:-5
+ in~ on:-5
  in~ once:11
  in~ one:4
  in~ or:3
- in~ order:-5
- in~ our:3
- in~ place:2
- in~ plus:-4
+ in~ order:-6
+ in~ our:5
+ in~ plus:-5
  in~ red:2
- in~ short:-5
+ in~ short:-4
  in~ slow:-2
  in~ small:-5
- in~ so:4
- in~ spr:-8
- in~ step:-4
- in~ steps:6
- in~ summer:-7
- in~ that:2
+ in~ so:5
+ in~ spr:-9
+ in~ step:-5
+ in~ steps:4
+ in~ summer:-6
+ in~ that:3
  in~ the:-2
- in~ there:7
- in~ tiny:6
+ in~ there:6
+ in~ tiny:8
  in~ to:-2
  in~ too:1
- in~ total:-6
+ in~ total:-7
  in~ truth:2
  in~ under:-3
- in~ week:-4
- in~ went:6
+ in~ week:-3
+ in~ went:5
  in~ when:-5
  in~ which:1
- in~ winter:-2
- in~ with:6
+ in~ winter:-4
+ in~ with:5
  in~ your:-1
- in~0:-6
- in~<:2
- in~=:-6
- in~>:-3
- in~F:-3
+ in~0:-7
+ in~<:3
+ in~=:-4
+ in~>:-2
+ in~F:-4
  in~I:-6
- in~L:2
- in~N:6
- in~W:-4
- in~b:-8
+ in~L:3
+ in~N:7
+ in~W:-5
+ in~b:-7
  in~e:3
- in~l:-1
- in~r:-4
- in~t:-6
- in~v:-8
- in~w:1
+ in~l:-2
+ in~r:-5
+ in~t:-7
+ in~v:-11
  ish:-6
- isnt:7
+ isnt:6
  isnt~ in:4
  isnt~ it:5
- is~ a:3
+ issue:-1
+ is~ a:2
  is~ about:-6
  is~ actual:5
- is~ all:-3
- is~ already:2
- is~ alway:-2
- is~ an:4
- is~ and:-7
+ is~ all:-2
+ is~ already:1
+ is~ alway:-1
+ is~ an:3
+ is~ and:-5
  is~ as:-1
- is~ at:-7
- is~ below:-3
- is~ cheap:-7
- is~ clear:-3
- is~ com:1
- is~ correct:-9
+ is~ at:-6
+ is~ below:-5
+ is~ better:1
+ is~ cheap:-6
+ is~ clear:-4
+ is~ correct:-8
  is~ dear:-1
- is~ dry:4
- is~ enough:-4
- is~ exact:-7
+ is~ done:1
+ is~ dry:5
+ is~ enough:-5
+ is~ exact:-8
  is~ fine:-10
- is~ finish:3
- is~ for:-3
- is~ from:-1
- is~ going:4
- is~ gone:-6
- is~ good:-8
+ is~ finish:2
+ is~ for:-4
+ is~ going:3
+ is~ gone:-8
+ is~ good:-10
+ is~ grams:1
  is~ hard:-1
  is~ her:-3
- is~ hot:-7
+ is~ hot:-6
  is~ how:-1
- is~ in:3
+ is~ in:4
  is~ it:-3
- is~ just:-9
+ is~ just:-7
  is~ left:-2
  is~ like:-3
  is~ love:-3
- is~ meant:-1
- is~ mine:-8
- is~ more:-1
+ is~ meant:-2
+ is~ mine:-7
+ is~ my:-1
  is~ near:-7
- is~ no:-8
- is~ normal:-7
+ is~ no:-6
+ is~ normal:-4
  is~ not:-3
- is~ noth:-2
- is~ now:5
+ is~ noth:-1
+ is~ now:6
  is~ off:4
  is~ ok:-7
- is~ on:1
  is~ one:3
- is~ only:-10
- is~ our:-7
- is~ out:1
- is~ over:1
- is~ plenty:1
- is~ real:11
+ is~ only:-9
+ is~ our:-5
+ is~ over:3
+ is~ real:8
+ is~ right:-1
  is~ safe:-2
+ is~ set:-1
  is~ she:-2
- is~ short:2
- is~ small:-4
+ is~ short:1
+ is~ small:-2
  is~ sold:4
  is~ step:-2
+ is~ still:1
  is~ technical:6
  is~ that:-3
  is~ the:-3
- is~ there:-5
- is~ thick:-4
+ is~ there:-4
+ is~ thick:-5
  is~ this:-8
- is~ to:1
- is~ too:1
- is~ weigh:-3
+ is~ too:2
+ is~ weigh:-2
  is~ what:4
  is~ where:-8
  is~ whether:-7
- is~ why:-7
- is~ with:11
- is~ worth:-7
- is~%:-1
+ is~ why:-6
+ is~ with:10
+ is~ worth:-6
+ is~ written:-1
  is~0:5
  is~<:-5
  is~=:-5
- is~>:-6
- is~A:-2
- is~F:5
- is~L:4
- is~N:6
+ is~>:-8
+ is~A:3
+ is~F:6
+ is~L:5
+ is~N:9
  is~S:1
- is~T:-7
- is~b:3
+ is~T:-6
+ is~b:5
  is~d:-1
  is~e:-7
- is~l:-2
  is~t:-9
- is~v:-3
- it:2
+ is~v:-2
+ it:1
  itch:-2
  item:-3
  item~ grams:-3
- itll:-2
- itll~ be:2
- its:1
- itself:-4
+ itll:-3
+ its:2
+ itself:-5
+ itself~ off:-1
  its~ a:3
  its~ about:-6
  its~ all:-3
- its~ as:-6
+ its~ as:-7
  its~ been:-6
- its~ clear:-7
- its~ cook:4
- its~ date:-4
- its~ fine:-7
+ its~ clear:-5
+ its~ cook:6
+ its~ date:-3
+ its~ fine:-4
  its~ for:6
  its~ gone:3
  its~ hot:-5
- its~ in:-4
+ its~ in:-3
  its~ just:-7
+ its~ like:1
  its~ made:3
  its~ my:1
  its~ not:-5
  its~ on:-7
- its~ only:-3
- its~ own:-2
+ its~ only:-4
+ its~ own:-4
  its~ place:4
  its~ ready:-7
- its~ sitt:-4
+ its~ sitt:-5
+ its~ still:1
  its~ the:-1
- its~ time:-5
- its~ too:1
+ its~ time:-6
  its~ weight:-6
  its~ what:4
- its~0:7
+ its~0:8
  its~=:-6
  its~A:4
- its~N:6
+ its~N:7
  its~b:-3
  its~d:-6
- its~l:3
- its~t:1
+ its~l:4
  it~ ::-6
- it~ ?:-4
- it~ a:1
- it~ about:-6
- it~ add:-4
- it~ again:2
+ it~ ?:-3
+ it~ a:2
+ it~ about:-7
+ it~ add:-5
+ it~ after:-3
+ it~ again:4
+ it~ all:1
  it~ alone:-7
  it~ already:3
  it~ and:-2
  it~ another:3
- it~ anyway:-10
+ it~ anyway:-11
  it~ as:-2
- it~ away:-6
- it~ back:1
- it~ bad:7
- it~ be:1
- it~ because:6
- it~ before:-3
- it~ behav:-2
+ it~ away:-5
+ it~ back:2
+ it~ bad:6
+ it~ be:3
+ it~ because:4
+ it~ before:-4
+ it~ behav:-3
  it~ bit:6
- it~ but:-7
+ it~ but:-4
+ it~ by:-1
  it~ can:-4
  it~ check:-8
- it~ clear:-4
- it~ climb:-4
+ it~ clear:-3
+ it~ climb:-3
  it~ come:-5
- it~ comes:2
- it~ cooks:-4
+ it~ comes:4
+ it~ cooks:-3
+ it~ cool:2
  it~ cools:-6
  it~ correct:-5
  it~ cost:-6
+ it~ crack:-5
  it~ cut:-4
- it~ did:-6
+ it~ did:-5
  it~ didnt:1
- it~ do:-3
+ it~ do:-5
  it~ does:1
- it~ doesnt:-2
  it~ down:1
  it~ dried:4
  it~ drop:-3
  it~ enough:-4
  it~ every:-5
- it~ first:2
- it~ fits:-6
- it~ flat:-7
+ it~ fits:-4
+ it~ flat:-6
  it~ foam:2
- it~ from:-1
+ it~ for:-2
  it~ gets:-4
  it~ gives:1
  it~ go:-5
- it~ got:1
- it~ hard:-4
- it~ heats:-5
- it~ here:-4
- it~ holds:-5
- it~ if:-4
+ it~ goes:1
+ it~ good:-6
+ it~ had:-3
+ it~ hard:-5
+ it~ heats:-6
+ it~ here:-5
+ it~ holds:-4
+ it~ if:-6
  it~ in:-2
- it~ into:-9
- it~ is:3
- it~ isnt:2
- it~ it:2
- it~ its:-6
- it~ last:-2
- it~ lasts:-5
- it~ lather:-8
- it~ like:-4
- it~ look:6
+ it~ into:-10
+ it~ is:4
+ it~ isnt:1
+ it~ it:4
+ it~ its:-4
+ it~ last:-1
+ it~ lasts:-6
+ it~ lather:-7
+ it~ like:-6
+ it~ look:7
  it~ looks:-5
- it~ makes:2
- it~ matter:2
- it~ may:-4
+ it~ makes:1
+ it~ matter:1
+ it~ may:-5
  it~ melts:-3
- it~ needs:-5
- it~ never:-3
- it~ no:5
- it~ now:-7
+ it~ needs:-4
+ it~ never:-2
+ it~ next:-2
+ it~ no:-2
+ it~ now:-6
  it~ off:6
- it~ ok:-5
- it~ on:-1
- it~ once:-7
- it~ or:-6
+ it~ ok:-4
+ it~ once:-8
+ it~ only:1
+ it~ or:-5
  it~ outside:-5
  it~ over:-1
- it~ past:-10
+ it~ past:-8
  it~ plus:-5
  it~ real:4
+ it~ right:-1
  it~ safe:1
  it~ said:5
+ it~ sat:1
  it~ says:3
  it~ seiz:3
- it~ set:2
+ it~ set:3
  it~ sets:-3
- it~ should:-3
+ it~ should:-2
  it~ since:-2
  it~ sit:1
- it~ smell:-1
+ it~ smell:-3
  it~ stand:-1
  it~ stay:5
- it~ stays:-1
- it~ still:-4
+ it~ still:-7
  it~ stink:-6
- it~ sweat:-6
- it~ takes:-5
- it~ the:-6
- it~ then:-4
+ it~ sweat:-5
+ it~ takes:-6
+ it~ that:-1
+ it~ the:-5
+ it~ then:-2
  it~ there:-8
- it~ thicken:4
+ it~ thicken:3
  it~ through:-7
+ it~ till:1
  it~ times:-2
  it~ to:3
- it~ too:-2
- it~ took:-6
- it~ trac:-2
+ it~ too:-1
+ it~ took:-7
+ it~ trac:-3
  it~ turn:-4
- it~ turns:2
+ it~ turns:1
  it~ twice:2
  it~ under:-5
- it~ until:-4
- it~ up:1
+ it~ until:-3
+ it~ up:2
  it~ wants:-4
- it~ was:1
- it~ went:2
- it~ when:4
- it~ will:-6
+ it~ was:2
+ it~ went:1
+ it~ when:3
+ it~ will:-5
  it~ with:-5
- it~ without:4
- it~ wont:-7
+ it~ without:3
+ it~ wont:-8
  it~ would:-2
- it~ wouldnt:5
- it~ wrong:-6
- it~ zapp:6
- it~ zaps:-6
+ it~ wouldnt:4
+ it~ wrong:-4
+ it~ zapp:7
+ it~ zaps:-5
+ it~%:1
  it~0:2
- it~=:-4
- it~A:-3
+ it~=:-5
+ it~A:-2
  it~F:-3
- it~S:-3
+ it~S:-5
  it~b:4
- it~t:-7
- ive:-2
- ive~ a:3
+ it~t:-6
+ ive~ a:2
  ive~ been:-7
  ive~ bought:5
  ive~ done:-6
- ive~ gone:8
- ive~ got:-2
- ive~ had:-7
- ive~ just:2
- ive~ made:-5
- ive~ never:-6
+ ive~ gone:6
+ ive~ had:-8
+ ive~ just:1
+ ive~ made:-6
+ ive~ never:-7
  ive~ no:-1
  ive~ not:-5
  ive~ only:2
- ive~ read:-6
+ ive~ put:-1
+ ive~ read:-7
  ive~ seen:-8
- ive~ since:6
+ ive~ since:5
  ive~ tried:-6
+ ive~ used:-1
  ive~ weigh:-3
- ivory:-6
- i~ ?:-8
+ ivory:-8
+ i~ ?:-9
  i~ actual:2
- i~ add:-5
+ i~ add:-4
  i~ added:4
- i~ alway:-2
+ i~ alway:-3
  i~ am:6
  i~ ask:1
- i~ asked:-5
+ i~ asked:-6
  i~ began:-8
- i~ believe:2
+ i~ believe:4
  i~ blame:-6
- i~ boil:1
- i~ bought:-6
+ i~ bought:-10
  i~ buy:-3
- i~ call:-1
+ i~ call:-2
  i~ came:3
- i~ can:-10
+ i~ can:-9
  i~ cant:-4
  i~ carri:10
- i~ caught:1
- i~ chang:-5
+ i~ chang:-4
  i~ check:-8
- i~ chuck:9
- i~ copi:1
+ i~ chuck:7
+ i~ cook:-1
+ i~ copi:3
  i~ copy:-7
- i~ couldnt:-1
- i~ count:-2
- i~ cut:-1
+ i~ couldnt:1
+ i~ count:-3
  i~ did:3
- i~ didnt:1
- i~ dilut:-8
+ i~ didnt:2
+ i~ dilut:-7
  i~ dilute:-4
- i~ dissolv:-1
  i~ dissolve:4
- i~ do:-8
- i~ dont:3
- i~ doubl:5
+ i~ do:-7
+ i~ dont:2
+ i~ doubl:7
  i~ drain:8
- i~ dropp:2
- i~ empti:9
+ i~ dropp:1
+ i~ empti:11
  i~ ended:-4
- i~ ever:-7
+ i~ ever:-8
  i~ fill:9
- i~ final:-7
- i~ finish:-2
- i~ first:-5
- i~ fish:8
+ i~ final:-5
+ i~ first:-4
+ i~ fish:12
  i~ fold:-5
  i~ follow:1
- i~ forgot:-1
- i~ found:-2
+ i~ found:-3
  i~ freeze:1
  i~ froze:-3
- i~ gave:-2
- i~ get:-4
- i~ give:-5
- i~ go:3
- i~ got:-1
- i~ guess:8
- i~ had:-3
- i~ hadnt:4
- i~ halv:7
+ i~ gave:-3
+ i~ get:-5
+ i~ give:-4
+ i~ go:1
+ i~ guess:7
+ i~ had:-2
+ i~ hadnt:5
+ i~ halv:5
  i~ hand:-4
  i~ hate:-4
- i~ have:1
  i~ held:3
  i~ honest:10
- i~ hope:-2
+ i~ hope:-3
  i~ just:2
- i~ keep:-2
- i~ kept:2
+ i~ keep:-3
+ i~ kept:3
  i~ knock:4
  i~ know:-5
  i~ learn:-5
- i~ leave:3
- i~ left:9
- i~ let:2
- i~ like:-4
- i~ lost:6
+ i~ leave:2
+ i~ left:10
+ i~ let:4
+ i~ like:-3
+ i~ lost:5
  i~ made:-1
- i~ make:-8
+ i~ make:-9
  i~ may:2
  i~ mean:-1
  i~ meant:-6
- i~ measur:-3
+ i~ measur:-4
  i~ mess:-6
  i~ mix:-6
  i~ mixed:3
  i~ must:4
  i~ near:-4
- i~ need:-1
- i~ never:2
+ i~ never:3
  i~ notic:7
- i~ ok:2
+ i~ ok:1
  i~ once:-10
- i~ only:-1
  i~ open:-1
  i~ own:1
  i~ paid:-4
- i~ panick:-3
+ i~ panick:-2
  i~ plan:-4
  i~ plann:-4
  i~ pour:-1
- i~ press:-5
+ i~ press:-6
  i~ print:-6
- i~ promis:2
- i~ put:4
+ i~ promis:3
+ i~ put:3
  i~ ran:-3
  i~ read:3
- i~ real:-2
- i~ realis:4
- i~ reckon:-1
- i~ render:-2
- i~ replac:4
- i~ rins:8
+ i~ real:-3
+ i~ realis:3
+ i~ reckon:-2
+ i~ remember:-1
+ i~ render:-4
+ i~ replac:3
+ i~ rins:4
  i~ round:6
  i~ run:-8
- i~ said:-8
- i~ saw:8
- i~ scrap:9
- i~ see:6
- i~ sell:-4
- i~ set:-3
- i~ shook:7
+ i~ said:-7
+ i~ saw:6
+ i~ say:2
+ i~ scrap:8
+ i~ see:5
+ i~ sell:-3
+ i~ set:-2
+ i~ shall:-1
+ i~ shook:6
  i~ should:2
- i~ siev:-1
- i~ skipp:6
- i~ smell:1
- i~ soap:-5
- i~ split:-1
+ i~ skipp:5
+ i~ smell:2
+ i~ soap:-3
+ i~ split:-2
  i~ sprinkl:-5
+ i~ still:-2
  i~ stir:-8
  i~ stirr:5
- i~ stood:1
- i~ stopp:9
+ i~ stood:-1
+ i~ stopp:8
  i~ strain:-1
  i~ swapp:10
- i~ swear:2
- i~ take:-6
- i~ teach:-6
+ i~ swear:1
+ i~ take:-8
+ i~ teach:-5
  i~ tell:-8
  i~ test:-2
- i~ think:3
- i~ thought:-3
- i~ threw:2
- i~ tipp:4
+ i~ think:2
+ i~ thought:-2
+ i~ threw:3
+ i~ tipp:2
  i~ told:-2
- i~ took:3
+ i~ took:2
+ i~ topp:-1
  i~ translate:-4
+ i~ tried:-1
  i~ trust:-4
- i~ turn:-3
+ i~ turn:-5
  i~ type:2
  i~ typed:6
- i~ use:-5
- i~ usual:2
- i~ wait:-4
+ i~ use:-4
+ i~ used:1
+ i~ usual:3
+ i~ wait:-5
  i~ want:2
  i~ warm:-6
- i~ was:-7
+ i~ was:-6
  i~ wash:-2
- i~ wasnt:2
- i~ weigh:2
- i~ went:4
+ i~ wasnt:3
+ i~ weigh:3
+ i~ went:5
  i~ will:-7
+ i~ wiped:-7
  i~ work:-8
- i~ would:2
+ i~ would:1
  i~ write:-10
- i~ wrote:4
+ i~ wrote:5
  i~K:-8
- jam:1
- jam~ jar:3
- january:-11
- january~ and:-4
- jar:3
- jars:-8
- jars~ of:-5
- jar~ and:7
- jar~ of:7
+ jam~ jar:1
+ january:-9
+ january~ and:-3
+ jar:4
+ jars:-7
+ jars~ of:-4
+ jar~ and:9
+ jar~ of:6
  jar~ so:-3
- jelly:-4
- job:5
+ jelly:-7
+ job:3
  join:1
  join~ the:4
- judge:4
- jug's:6
+ judge:-1
+ jug's:5
  jug:2
- jugs:2
- jug~ ::1
+ jugs:4
+ jug~ ::3
  jug~ and:4
  jug~ from:3
- jug~ in:-8
- jug~ is:-8
- jug~ of:5
- jug~ on:-6
- jug~ so:7
- jug~ to:6
+ jug~ in:-6
+ jug~ is:-9
+ jug~ of:3
+ jug~ on:-7
+ jug~ so:6
+ jug~ to:7
  jug~ was:-4
- july:-4
- jump:6
+ jug~ with:1
+ july:-3
+ jump:5
  jumps:3
  june:-10
- just~ a:-3
- just~ as:-3
- just~ for:-8
- just~ the:3
+ just~ a:-2
+ just~ as:-2
+ just~ for:-7
+ just~ the:4
  just~ want:-10
- just~ what:-7
- just~F:-3
+ just~ what:-5
+ just~F:-5
  k:2
  keep:-8
- keeps:-8
- keeps~ it:-4
+ keeps:-7
+ keeps~ it:-6
  keeps~ the:-2
- keep~ a:-5
- keep~ in:-6
- keep~ it:-7
+ keep~ a:-4
+ keep~ in:-7
+ keep~ it:-8
  keep~ my:-7
  keep~0:-4
- keep~<:2
+ keep~<:1
  keep~t:-3
  kept:2
  kept~ a:1
- kept~ in:-4
- kept~ the:1
+ kept~ in:-5
+ kept~ the:2
  kept~0:2
- kettle:7
- kg:2
+ kettle:6
+ key:-3
+ kg:4
  kg~ cost:-2
- kid:7
- kidd:-8
- kids:-2
+ kid:8
+ kidd:-7
+ kids:-1
  kill:-6
  kilo:4
  kilo~ in:-4
- kilo~ of:-5
- kind:-1
+ kilo~ is:1
+ kilo~ of:-6
  kinda:2
  kind~ check:-8
- kind~ of:-3
+ kind~ of:-2
+ kind~ regard:-3
  kind~ with:3
  kiss:-5
  kitchen~ and:3
  kitchen~ bar:-7
  kitchen~ is:-4
- kitchen~ scale:5
- kitchen~ was:-4
+ kitchen~ scale:6
+ kitchen~ so:-4
+ kitchen~ soap:-1
+ kitchen~ was:-5
  knew:-6
  knife:-9
- knob:8
- knob~ of:8
- knock:3
+ knob:7
+ knob~ of:7
+ knock:4
  knock~ a:-2
- knock~ the:6
- know:3
- knows:3
+ knock~ the:4
+ know:2
+ knows:4
  knows~ how:4
  know~ ::-5
- know~ how:4
- know~ i:-5
+ know~ how:2
+ know~ i:-6
  know~ if:3
- know~ is:-7
- know~ it:2
- know~ its:-4
+ know~ is:-8
+ know~ it:1
+ know~ its:-5
  know~ that:3
  know~ the:-1
- know~ what:-7
- know~ whether:-5
- know~ which:2
+ know~ what:-5
+ know~ whether:-4
+ know~ which:3
  krakow:-2
  k~0:-10
  l:-6
- lab:-3
+ la:-5
+ lab:-4
  label:1
- labell:-3
- label~ ::-6
- label~ on:-6
- label~ says:5
- label~0:-4
- ladi:-3
- ladl:10
+ labell:-2
+ label~ ::-7
+ label~ on:-7
+ label~ says:6
+ label~0:-7
+ ladi:-5
+ ladl:8
  ladle:6
  ladle~ of:3
- lads:-3
+ lads:-4
  lady:-3
- lady~ at:-5
- lady~ in:-5
- lady~ on:-3
- land:1
+ lady~ at:-4
+ lady~ in:-7
+ lady~ on:-4
+ land:2
  last:-5
  lasts:-8
- last~ autumn:-8
- last~ batch:-4
+ last~ autumn:-6
+ last~ batch:-6
  last~ bit:5
- last~ minute:7
- last~ month:4
- last~ night:-4
- last~ of:-7
- last~ one:-9
- last~ time:-4
- last~ week:3
+ last~ minute:6
+ last~ month:5
+ last~ night:-5
+ last~ of:-6
+ last~ one:-6
+ last~ time:-6
+ last~ week:2
  last~ weeks:3
- last~ winter:-7
- last~ year:-6
+ last~ winter:-8
+ last~ year:-5
  last~ years:-3
- last~0:3
- last~F:-6
- late:-1
+ last~F:-5
+ late:-2
  later:-2
- later~ on:-6
+ later~ on:-5
  lather:-6
- lather~ is:-3
- lather~ like:-7
- laugh:2
- laugh~ at:-3
- laundry:1
- laundry~ bar:-8
+ lather~ is:-2
+ lather~ like:-6
+ lather~ was:-5
+ laugh:1
+ laugh~ at:-2
+ laundry:-1
+ laundry~ bar:-7
  laundry~ bars:-3
- laundry~ soap:-3
+ laundry~ soap:-5
  law:-3
  laws:-4
- law~ who:-5
- layer:1
+ law~ who:-6
+ layer:3
  lb:2
- lb~ oz:-7
- leaflet:-2
+ lb~ oz:-6
+ leaflet:-1
  leak:-2
  learn:-7
  learn~ from:-2
  learn~ that:1
  least:-3
  least~t:-1
- leav:-5
+ leav:-4
  leave:-4
  leave~ it:-2
  leave~ out:-9
  leave~ the:-3
  leave~t:-1
- leav~ a:-3
- leav~ the:-7
- leeds:3
- left:1
+ leav~ a:-5
+ leav~ the:-5
+ leeds:4
  leftover:1
  leftover~F:-2
- left~ and:1
- left~ for:-9
- left~ from:5
- left~ it:1
- left~ of:-6
- left~ on:2
- left~ over:-4
- left~ the:1
+ left~ and:2
+ left~ for:-10
+ left~ from:6
+ left~ in:-1
+ left~ it:2
+ left~ of:-7
+ left~ on:3
+ left~ out:-1
+ left~ over:-3
+ left~ so:1
+ left~ the:2
  left~ to:3
  length:-4
- lent:1
- less:5
+ lent:-2
+ less:6
  lesson:-7
  less~ of:5
- less~ than:-2
- less~F:-2
- less~W:-2
- let:-1
+ less~ than:-1
+ less~F:-1
+ less~W:-4
+ let:-2
  lets:1
- letter:3
+ letter:2
  let~ cool:-2
  let~ it:-3
- let~ me:-4
+ let~ me:-3
  let~ the:-4
  let~ them:3
- let~ us:-9
- let~ your:-6
- level:-1
- library:-5
- library~ book:-4
+ let~ us:-7
+ let~ your:-5
+ library:-6
+ library~ book:-5
  lid:-1
- lidd:-2
- lids:-4
+ lidd:-3
+ lids:-5
  lid~ and:-7
- lid~ of:-7
- lid~ off:2
+ lid~ of:-8
+ lid~ off:3
  lid~ on:-5
- lie:-4
+ lie:-3
  life:2
- lift:3
+ lift:4
  lift~ the:3
- light:1
+ light:3
  lighter:-5
- light~ on:2
- light~ trace:1
- like:-3
+ light~ on:3
+ light~ trace:-1
+ like:-4
  liked:-5
  likes:-5
- likes~ it:2
- likewise:2
+ likes~ it:5
+ likewise:3
  like~ a:-3
- like~ alway:-9
- like~ an:-7
+ like~ alway:-8
+ like~ an:-6
  like~ candle:-5
- like~ cheese:-8
+ like~ cheese:-7
+ like~ cold:-4
  like~ custard:-5
- like~ i:-6
- like~ it:1
- like~ mad:2
- like~ mash:-5
- like~ me:-4
- like~ my:3
+ like~ i:-7
+ like~ it:-2
+ like~ mad:1
+ like~ mash:-4
+ like~ me:-6
+ like~ my:4
  like~ noth:-2
  like~ paper:3
- like~ porridge:3
- like~ sandpaper:-5
- like~ someone:-3
- like~ soup:-5
- like~ stone:-6
- like~ that:-6
- like~ the:-6
+ like~ porridge:2
+ like~ sandpaper:-3
+ like~ someone:-2
+ like~ soup:-7
+ like~ stone:-5
+ like~ that:-5
+ like~ the:-4
+ like~ thin:-4
  like~ this:1
  like~ to:-4
- like~ you:-3
- like~%:1
- like~0:4
- like~F:-6
+ like~ wet:-2
+ like~ you:-2
+ like~%:2
+ like~0:3
+ like~F:-5
  like~L:-6
  like~S:-4
  like~U:-7
  like~X:-3
- like~t:8
- like~w:6
- limit:-6
+ like~t:6
+ like~w:5
+ limit:-7
  line:7
  lined:-6
+ lined~ w:-5
  lined~ with:-2
- linen:-5
+ linen:-3
+ lines:-1
  line~ ::5
- line~ the:-4
- lip:-5
- lip~ balm:-5
- liquid:2
- liquid~ ::2
- liquid~ and:-1
+ line~ the:-3
+ lino:2
+ lip:-6
+ lip~ balm:-6
+ liquid:3
+ liquid~ and:-2
  liquid~ soap:-1
- liquor:9
+ liquor:7
  list:3
- list~ for:-8
- list~ i:4
- list~ is:-4
+ list~ for:-7
+ list~ i:3
+ list~ is:-3
  litre:3
- little:2
- little~ ?:-6
+ little:1
+ little~ ?:-4
  little~A:1
- little~F:-8
- little~W:2
- live:-5
- lived:-7
+ little~F:-6
+ little~W:3
+ live:-6
+ lived:-6
  lives:-6
- lives~ in:-5
- loaf:-4
- loaf~ ::-4
- loaf~ i:1
- loaf~ mold:-2
- loaf~ mould:-3
- loaf~ tin:-2
- loav:-4
+ lives~ in:-6
+ loaf:-3
+ loaf~ ::-5
+ loaf~ mold:-3
+ loaf~ mould:-4
+ loaf~ tin:-3
+ loav:-2
  local:-5
- lock:-7
- loft:-5
- log~ ::-1
+ lock:-8
+ loft:-3
+ log:-1
+ log~ ::-3
  lol:-2
- long:-3
- longer:2
- longer~ than:-5
- long~ as:-7
+ long:-2
+ longer:-4
+ longer~ than:-4
+ long~ as:-6
+ long~ one:1
  long~ sleev:-4
- long~ story:6
+ long~ story:7
  long~ time:-4
  look:2
- looks:-11
+ looks:-10
  looks~ like:-4
  looks~ ok:-1
  look~ a:4
- look~ at:-5
- look~ for:2
- look~ it:-5
+ look~ at:-6
+ look~ for:1
+ look~ it:-6
  look~ like:1
  look~ of:1
  look~ ok:-3
- look~ over:-4
- look~ right:-4
- loosen:9
- loosen~ it:5
- lose:-2
+ look~ over:-5
+ look~ right:-5
+ loosen:10
+ loosen~ it:7
+ lose:-3
  loss:-2
- lost:3
- lost~ the:-8
+ lost:2
+ lost~ a:1
+ lost~ my:-1
+ lost~ the:-6
  lot:-1
  lotion:7
  lots:-8
- lots~ of:-7
+ lots~ of:-6
  lot~ ?:-1
- lot~ of:3
- lot~ to:-3
- lot~0:3
+ lot~ of:2
+ lot~ to:-2
+ lot~0:5
  loud:-8
- love:-6
- loves:3
+ love:-7
+ loves:2
  love~ a:2
  love~ and:-1
- love~ but:-5
+ love~ but:-4
  love~ it:-5
- love~ to:-5
- low:-2
+ love~ to:-3
+ low:-1
  lower:7
- lowest:-5
- lowest~ flame:-5
- low~ and:-4
+ lowest:-4
+ lowest~ flame:-4
+ low~ and:-5
  low~ heat:-1
  low~ in:1
  low~t:-3
- luck:3
+ luck:2
  lucki:-7
  lucky:-7
  lukewarm:-6
@@ -3579,1496 +3651,1553 @@ export const weights = ` *:-6
  lump~ of:-2
  lunch:-7
  lurker:-4
- luxury:-5
- lye's:6
+ luxury:-3
+ lye's:5
  lye:2
- lyes:-8
- lyes~ together:-6
- lying:4
+ lyes:-7
+ lyes~ together:-5
+ lying:5
+ lyon:-5
  l~0:-4
- m:-7
- machine:-6
- made:2
+ m:-6
+ machine:-4
+ made:1
  made~ ::-6
- made~ a:3
- made~ for:-7
+ made~ a:2
+ made~ for:-8
  made~ from:-3
- made~ hers:-7
- made~ in:-7
+ made~ hers:-8
+ made~ in:-6
  made~ it:2
  made~ my:-3
  made~ of:-5
- made~ on:-4
+ made~ on:-5
  made~ soap:-3
- made~ the:8
- made~ this:-5
- made~ up:5
+ made~ the:5
+ made~ this:-4
+ made~ up:6
  made~ with:-8
- made~0:9
- magazine:-4
+ made~0:8
+ magazine:-2
  mak:9
- maker:-5
- makes:-5
- makes~ a:-8
- makes~ it:-3
+ maker:-4
+ makes:-4
+ makes~ a:-7
+ makes~ it:-2
  makes~ no:-5
- makes~ sense:-3
- makes~ the:-4
+ makes~ sense:-2
+ makes~ the:-6
  makes~ up:8
- makes~0:-6
- makes~T:-9
+ makes~T:-8
  makes~b:-5
- make~ a:-8
- make~ it:8
- make~ sense:-3
- make~ soap:-5
+ make~ a:-7
+ make~ exact:-4
+ make~ it:7
+ make~ sense:-2
+ make~ soap:-4
  make~ the:-9
  make~ this:-4
- make~ up:-1
- mak~ it:8
- mak~ the:-3
- mak~ this:-2
- mama:-8
- man:-5
- many:-1
- march:-10
- margin:-1
+ make~ up:-2
+ mak~ it:7
+ mak~ the:-5
+ mak~ this:-1
+ mama:-7
+ man:-7
+ many:-2
+ march:-9
+ margin:-2
  marit:-5
  mark:6
- market:-5
- marks:1
+ market:-7
+ marks:5
  marta:3
- mash:-5
- mash~ potato:-4
+ mash:-4
+ mash~ potato:-3
  mass:-6
- match:-1
+ match:-2
+ mate:1
  material:-7
  maths:4
  matter:3
- matter~ to:3
+ matter~ to:4
  may:1
- maybe:8
+ maybe:9
  maybe~ a:7
- maybe~0:4
+ maybe~0:5
  maybe~<:-2
  maybe~t:-8
- maybe~w:3
- may~ have:5
+ maybe~w:4
+ may~ be:1
+ may~ have:6
  may~ i:3
- me:-1
+ me:-2
  mean:-3
- means:-2
+ means:-1
  meant:-2
- meant~ to:-2
+ meant~ to:-1
  meanwhile:3
  mean~ the:3
- measur:5
- measure:1
- measur~ cup:6
+ measur:3
+ measur~ cup:4
+ measur~ it:1
  measur~ jug:8
- measur~ the:1
- mechanic:3
+ mechanic:2
  medium:-6
- meets:-3
- melt:-2
- melts:-9
- melts~ at:-5
+ meets:-2
+ melt:-3
+ melts:-7
+ melts~ at:-6
  melt~ and:4
- melt~ at:-3
+ melt~ at:-4
  melt~ by:-8
- melt~ first:-6
+ melt~ everyth:3
+ melt~ first:-5
  melt~ i:-9
- melt~ in:7
+ melt~ in:8
+ melt~ it:1
  melt~ on:-7
- melt~ the:-8
- melt~ with:3
- melt~=:-3
- melt~F:-2
- memory:5
+ melt~ the:-6
+ melt~ together:1
+ melt~ with:2
+ melt~=:-2
+ melt~F:1
+ member:1
+ memory:4
  men:-8
- mention:2
  merci:-4
- mess:-7
+ mess:-6
  mess~ up:-4
- method:-5
- method~ ::-6
- metric:-6
- me~ ?:3
- me~ a:1
- me~ about:-2
- me~ at:3
+ method:-4
+ method~ ::-5
+ metric:-7
+ me~ ::-1
+ me~ ?:4
+ me~ about:-4
+ me~ as:2
+ me~ at:2
  me~ before:-5
  me~ but:-2
  me~ for:-2
- me~ how:-6
- me~ i:-2
- me~ if:-2
- me~ in:-2
- me~ it:-4
- me~ its:-7
+ me~ how:-7
+ me~ i:-1
+ me~ if:-4
+ me~ in:-3
+ me~ it:-6
+ me~ its:-8
  me~ on:-2
- me~ that:-2
- me~ the:4
- me~ to:-5
- me~ what:1
+ me~ that:-1
+ me~ the:3
+ me~ to:-6
  me~ where:3
  me~ whether:-2
  me~ with:2
- me~0:-8
+ me~0:-11
  me~t:-7
  microwave:1
- middle:-6
- middle~ of:4
- might~ have:3
- mild:-1
- milder:-1
+ middle:-5
+ middle~ of:5
+ might~ have:4
+ mild:4
+ milder:-2
  milk:-7
- milk~ carton:-7
- mill:-7
- min:7
+ milk~ carton:-6
+ mill:-6
+ min:6
  mind:5
  mind~ the:-3
  mine:-3
+ mines:1
  mine~ from:1
  mine~ had:-4
  mine~ has:-3
  mine~ in:-6
- mine~ is:7
+ mine~ is:6
  mine~ took:-6
- mine~ was:2
+ mine~ was:1
  mine~ with:5
  mini:1
  minimum:1
  minus:6
- minus~ the:9
- minus~ whatever:9
+ minus~ the:7
+ minus~ whatever:8
  minute:-3
  minute~0:-7
- min~ .:6
+ min~ .:5
  misread:11
- miss:3
- miss~ the:4
- mistak:3
+ miss:2
+ miss~ the:5
+ mistak:2
  mistake:4
- mistake~ and:-7
- mix:3
- mixed:4
- mixed~ at:-5
- mixed~ in:5
+ mistake~ and:-4
+ mix:4
+ mixed:5
+ mixed~ at:-6
+ mixed~ in:6
  mixed~ it:5
- mixed~ the:2
+ mixed~ the:1
  mixed~ up:-1
- mixer:-3
+ mixed~ with:-2
+ mixer:-5
  mix~ at:-2
- mix~ the:3
+ mix~ the:2
  mix~A:-4
  mk:-4
  ml:12
- mm:-7
- mode:2
- modern:-6
- mold:1
+ mm:-8
+ mode:3
+ modern:-5
+ mold:2
  molds:3
+ mold~ holds:-5
+ mold~ is:2
  moment:-7
  moms:-2
  mon:4
  monday:-2
- money:3
- month:-3
- month~ i:-2
- month~0:-5
- moon:-5
- mopp:6
- mopp~ up:6
- more:3
- more~ and:-8
+ money:4
+ month:-2
+ month~ i:-3
+ month~0:-4
+ moon:-3
+ mopp:5
+ mopp~ up:5
+ more:2
+ more~ and:-6
  more~ fat:-6
  more~ like:11
- more~ of:2
- more~ or:-4
- more~ than:-3
+ more~ of:1
+ more~ or:-5
+ more~ than:-2
  more~A:4
- more~F:3
+ more~F:2
  morn:-1
- most:4
- most~ of:8
- mother:-1
- mother~ and:-8
- mother~ did:3
- mould:-2
+ morn~ and:2
+ most:5
+ most~ of:10
+ mother~ and:-7
+ mother~ did:4
+ mould:-1
  mouldy:4
- mould~ ::-3
+ mould~ ::-6
  mould~ and:-2
- mould~ bang:-3
+ mould~ bang:-4
  mould~ for:-3
- mould~ holds:-5
- mould~ in:-5
- mould~ is:4
- mould~ of:-7
+ mould~ holds:-4
+ mould~ in:-3
+ mould~ is:3
+ mould~ of:-8
  mould~ on:-5
- mould~ so:-8
- mould~ the:-4
- mould~ was:-4
- mould~ with:-8
- mould~0:-3
+ mould~ so:-5
+ mould~ the:-6
+ mould~ was:-5
+ mould~ with:-9
+ mould~0:-1
  mould~t:-4
- mould~v:-4
+ mould~v:-5
  mov:1
- moved:4
+ move:-3
+ moved:3
  moved~ to:3
  moves:-3
- mrs:4
+ mrs:3
  much:-1
  much~ ?:-5
  much~ and:6
- much~ as:-7
- much~ fat:-4
- much~ for:-8
+ much~ as:-6
+ much~ fat:-3
+ much~ for:-11
  much~ of:-4
  much~ superfat:-5
  much~A:-3
- much~F:-4
- much~W:4
- muffin:-7
+ much~F:-2
+ much~W:5
+ muffin:-6
  mug:5
  multip:5
- mum~ says:-4
+ mum~ says:-6
  museum:-6
- mush:-4
+ mush:-3
  must:-4
- must~ be:-9
- mutton:2
- my:-1
+ must~ be:-7
  myself:-3
  my~ arm:-4
  my~ aunt:-3
- my~ aunts:3
- my~ babcia:-4
+ my~ aunts:2
+ my~ babcia:-5
  my~ bars:-5
  my~ bathroom:7
- my~ book:4
- my~ boyfriend:-3
- my~ brother':3
- my~ brother:-3
+ my~ book:2
+ my~ boss:-1
+ my~ boyfriend:-2
+ my~ brother':4
+ my~ brother:-2
  my~ colleague:-4
- my~ country:4
- my~ dad:-7
- my~ dads:2
- my~ daughter':-7
+ my~ country:6
+ my~ cousin:-1
+ my~ dad:-8
+ my~ dads:3
+ my~ daughter':-8
  my~ daughter:2
- my~ earlier:3
+ my~ earlier:5
  my~ elbow:-5
- my~ english:-1
+ my~ english:-2
  my~ ex:-6
- my~ father:-2
- my~ first:-1
+ my~ father:-3
+ my~ first:-2
  my~ flatmate:-4
- my~ friend:3
- my~ glass:-3
- my~ good:-7
- my~ gran:1
- my~ granddaughter:-3
- my~ grandfather:1
- my~ grandmother:-9
- my~ grandson:5
- my~ great:-2
- my~ hair:-1
- my~ hands:-6
- my~ handwrit:-8
- my~ husband:-5
- my~ kilo:-4
- my~ kitchen:3
+ my~ friend:4
+ my~ glass:-1
+ my~ good:-5
+ my~ granddaughter:-5
+ my~ grandfather:2
+ my~ grandmother:-10
+ my~ grandson:1
+ my~ great:-1
+ my~ hair:-2
+ my~ hands:-8
+ my~ handwrit:-7
+ my~ husband:-4
+ my~ kilo:-1
+ my~ kitchen:4
  my~ last:-10
  my~ laundry:-3
- my~ little:2
+ my~ little:3
  my~ mind:7
  my~ mold:-6
  my~ mould:1
- my~ mums:-7
- my~ nan:-8
+ my~ mums:-6
+ my~ nan:-7
  my~ nans:-5
- my~ neighbour:-3
  my~ nephew:-6
  my~ niece:-1
- my~ notebook:8
+ my~ notebook:7
  my~ notes:-1
+ my~ number:-2
  my~ old:-2
  my~ own:2
- my~ partner:-1
- my~ paste:-7
- my~ phone:-2
+ my~ paste:-8
+ my~ phone:-3
  my~ plan:-3
  my~ previou:-1
+ my~ pupil:1
  my~ question:-2
  my~ recipe:-3
- my~ scale:4
- my~ sheet:-2
+ my~ scale:6
+ my~ sheet:-3
  my~ sister:-9
- my~ skin:6
- my~ slow:-5
- my~ soap:-2
- my~ son:1
+ my~ skin:5
+ my~ slow:-4
+ my~ soap:-3
  my~ spreadsheet:-4
  my~ sums:2
- my~ table:-7
- my~ teacher:-5
- my~ third:-3
+ my~ superfat:-1
+ my~ table:-6
+ my~ teacher:-6
+ my~ third:-4
  my~ thumb:-2
- my~ tongue:-1
- my~ usual:-8
+ my~ tongue:-2
+ my~ uncle:1
+ my~ usual:-9
  my~ very:-7
  my~ wife:2
- my~ wifes:-2
- my~%:-2
+ my~ wifes:-3
+ my~%:-3
  my~0:-7
  my~A:1
- my~F:-2
+ my~F:-3
  my~K:-7
- my~L:-8
- my~S:-5
- my~W:4
- my~b:1
- my~l:-6
+ my~L:-9
+ my~S:-2
+ my~W:3
+ my~b:-1
+ my~l:-5
  my~t:3
- my~w:4
+ my~w:3
+ m~A:-8
+ m~F:-3
  n:-1
- name:-11
- name~ ::-3
- nan:-10
+ name:-10
+ name~ ::-4
+ nan:-9
  nans:-6
- natural:-7
- nb:2
+ natural:-4
+ nb:1
  near:-5
- nearer:6
- nearer~0:4
+ nearer:7
+ nearer~0:5
  near~ enough:4
  near~ it:-1
- near~ the:-3
+ near~ the:-2
  near~%:-10
- near~0:2
+ near~0:1
  near~d:-1
- near~t:3
- need:-4
- needs:-6
+ near~t:4
+ need:-5
+ needs:-7
  needs~ a:-5
+ needs~ the:-6
  need~ ::-2
- need~ a:-5
- need~ for:1
- need~ it:2
- need~ more:-7
- need~ the:-6
+ need~ a:-4
+ need~ it:4
+ need~ more:-5
+ need~ the:-7
  need~ to:1
  negative:2
- neighbor:-8
- neighbour:-4
- neither:2
- nephew:-2
- nerv:-8
- nervou:-3
+ neighbor:-7
+ neighbour:-2
+ neither:3
+ nephew:-3
+ nerv:-7
+ nervou:-1
  net:3
  never:-1
- never~ above:-7
- never~ added:3
- never~ again:-10
- never~ bother:-8
+ never~ above:-6
+ never~ added:6
+ never~ again:-8
+ never~ bother:-6
  never~ check:-5
  never~ did:-6
  never~ fail:-3
- never~ go:-9
- never~ got:7
- never~ happen:7
- never~ in:-5
+ never~ fails:-3
+ never~ go:-10
+ never~ got:8
+ never~ happen:8
+ never~ in:-6
  never~ let:-5
  never~ made:10
  never~ once:-2
- never~ set:6
+ never~ set:5
  never~ the:-8
  never~ weigh:-2
- never~ went:-9
+ never~ went:-8
  new:-4
- news:-5
+ news:-6
  newsletter:1
  newspaper:-7
- new~ bottle:-4
+ new~ bottle:-5
  new~ here:-3
- new~ one:6
+ new~ one:5
  new~ scale:-5
- new~ to:-3
+ new~ to:-4
  next:-9
- next~ door:-3
- next~ month:-6
+ next~ door:-5
+ next~ month:-7
  next~ morn:1
- next~ one:-7
- next~ time:-10
- next~ to:3
+ next~ one:-9
+ next~ time:-9
+ next~ to:4
  next~ year:-3
+ nice:-2
  nicer:-7
  niece:3
  night:-4
- night~ and:-4
- night~ before:-6
+ night~ and:-3
+ night~ before:-4
  nil:2
- no:-1
- nobody:-2
- nobody~ answer:-3
- nobody~ had:5
- nobody~ has:1
+ no:-2
+ nobody:-3
+ nobody~ answer:-2
+ nobody~ had:4
+ nobody~ has:3
  nobody~ will:-2
  none:5
  none~ at:-6
- none~ in:-1
- none~ the:-1
+ none~ in:-2
+ none~ the:-3
  nonna:-7
  noon:-6
  nor:-1
  normal:-7
  normal~ ?:-6
- normal~ one:-3
- north:-3
- nose:-8
- note:8
- notebook:-1
- notebook~ ::-4
- notebook~ says:1
- notebook~ the:-3
- notes:-3
+ normal~ one:-4
+ north:-4
+ nose:-10
+ note:7
+ notebook:-2
+ notebook~ ::-6
+ notebook~ p:-3
+ notebook~ says:2
+ notebook~ the:-5
+ notes:-2
+ notes~ ::1
  notes~ app:-6
- notes~ from:-6
- noth:-5
- noth~ and:-4
- noth~ at:-6
- noth~ but:-4
+ notes~ from:-5
+ noth:-6
+ noth~ and:-3
+ noth~ at:-4
+ noth~ but:-5
  noth~ else:-1
  noth~ in:-3
- notic:8
- notice:1
+ noth~ only:-4
+ notic:7
  notic~ the:3
- notic~ when:8
- not~ ?:-3
+ notic~ when:7
+ not~ ?:-2
  not~ a:-8
- not~ be:-9
+ not~ at:-4
+ not~ be:-8
  not~ for:-4
  not~ going:1
- not~ in:2
- not~ like:-8
- not~ more:-5
+ not~ in:3
+ not~ like:-6
+ not~ more:-6
  not~ on:7
- not~ sure:4
- not~ that:-6
- not~ the:-2
- not~ to:-7
- not~ too:-3
- not~ use:-3
+ not~ sure:5
+ not~ that:-7
+ not~ the:-3
+ not~ to:-6
+ not~ too:-5
+ not~ touch:-5
+ not~ use:-2
+ not~ what:-2
  not~0:-5
- not~A:-2
+ not~A:-3
  not~F:9
- not~b:8
+ not~b:7
  not~e:8
- not~w:1
- nought:-1
- november:-3
+ nought:-2
+ november:-4
  now:4
  nowhere:-6
  now~ ::-6
  now~ ?:2
- now~ and:-3
- now~ i:1
- now~ in:1
- now~ it:-3
+ now~ and:-6
+ now~ i:-1
+ now~ it:-5
  now~ its:6
  now~ my:3
  now~ on:4
- now~ so:-7
- now~ the:3
- now~F:2
+ now~ so:-8
+ now~ the:2
+ now~F:1
  no~ ?:-2
  no~ ash:-5
- no~ difference:-7
- no~ gel:-5
+ no~ difference:-9
+ no~ gel:-3
  no~ good:-3
- no~ harm:-7
+ no~ harm:-4
  no~ i:-6
  no~ idea:1
- no~ it:5
- no~ longer:7
+ no~ it:4
+ no~ longer:5
  no~ more:-1
- no~ need:-7
- no~ other:-8
- no~ reason:-4
- no~ scale:-1
- no~ smell:-3
- no~ sorry:-1
+ no~ need:-6
+ no~ other:-7
+ no~ reason:-1
+ no~ scale:1
+ no~ smell:-2
+ no~ sorry:2
  no~ superfat:-7
- no~ time:-5
+ no~ time:-3
  no~ wait:3
  no~ white:-3
- no~ zap:-6
+ no~ zap:-7
  no~0:2
- no~F:8
- no~I:4
+ no~F:9
+ no~I:6
  no~S:-9
- no~W:2
+ no~W:3
  no~X:-10
  number:-5
- number~ ?:-4
- number~ and:1
- number~ are:2
- number~ hold:-2
- number~ i:-5
- number~ is:-4
- number~0:-10
- nurse:-4
- n~ it:-3
+ number~ ?:-5
+ number~ and:2
+ number~ are:1
+ number~ hold:-1
+ number~ i:-4
+ number~ is:-3
+ number~0:-9
+ nurse:-3
+ n~ it:-4
  n~=:-4
- n~F:4
- o'clock:-3
+ n~F:2
+ o'clock:-2
  o:-5
- oat:-6
+ oat:-9
+ oat~X:-2
  obvious:-4
  obvs:-6
- october:2
+ october:1
  odd:-6
  odds:-6
  of:2
- off:3
- offcut:-5
+ off:4
+ offcut:-4
  offer:-7
- office:-7
- off~ and:3
- off~ at:-6
- off~ by:-2
+ office:-9
+ off~ ?:-1
+ off~ a:1
+ off~ and:2
+ off~ at:-9
+ off~ by:-1
  off~ for:6
- off~ i:-7
- off~ in:2
- off~ it:1
- off~ my:-3
+ off~ i:-5
+ off~ in:5
+ off~ it:3
+ off~ my:-2
  off~ the:3
- off~ wait:-1
  off~ what:10
- off~0:-4
- off~l:2
- often:-5
- of~ a:1
+ off~ with:-1
+ off~0:-6
+ off~l:1
+ often:-6
  of~ about:-5
- of~ all:-6
+ of~ all:-5
  of~ ammonia:-5
  of~ an:1
- of~ anyth:-8
- of~ batter:-8
- of~ clean:-4
+ of~ anyth:-9
+ of~ batter:-10
+ of~ clean:-6
  of~ cold:1
- of~ course:-1
- of~ doors:-7
- of~ dried:-2
+ of~ course:-2
+ of~ doors:-8
+ of~ dried:-3
  of~ each:7
- of~ everyth:3
+ of~ everyth:4
  of~ extra:-1
- of~ eyes:-2
- of~ fats:1
+ of~ eyes:-1
+ of~ fat:2
+ of~ fats:4
  of~ half:1
  of~ her:1
  of~ it:2
  of~ last:4
- of~ melt:4
+ of~ melt:2
  of~ mine:-5
- of~ my:-3
- of~ noth:-7
- of~ oil:2
- of~ oils:-3
- of~ old:5
- of~ one:1
- of~ our:-5
- of~ paste:-8
- of~ plain:1
+ of~ my:-1
+ of~ noth:-6
+ of~ oil:1
+ of~ oils:-2
+ of~ old:4
+ of~ one:3
+ of~ our:-4
+ of~ paste:-6
+ of~ plain:2
  of~ rough:-2
- of~ soap:3
+ of~ soap:4
  of~ some:3
- of~ stirr:-6
- of~ sunday:-6
- of~ that:6
- of~ the:3
- of~ these:-6
- of~ this:1
+ of~ stirr:-7
+ of~ sunday:-8
+ of~ that:8
+ of~ the:2
+ of~ them:1
+ of~ these:-7
+ of~ this:-1
  of~ us:1
- of~ warm:-3
- of~ wet:-7
- of~ what:-3
+ of~ warm:-2
+ of~ wet:-8
+ of~ what:-2
  of~ which:-3
- of~ you:-5
+ of~ you:-2
  of~ your:-5
  of~%:2
  of~0:-7
- of~=:1
+ of~=:2
  of~>:-8
  of~A:2
- of~B:3
- of~C:6
- of~F:-3
- of~I:-2
- of~K:3
+ of~B:4
+ of~C:5
+ of~F:-4
+ of~I:-4
+ of~K:4
  of~L:8
- of~M:-6
- of~N:9
+ of~M:-5
+ of~N:10
+ of~T:1
  of~U:4
- of~W:2
+ of~W:3
  of~X:-4
  of~b:-1
- of~t:-2
- of~v:-8
- of~w:-7
- oh:1
- ohio:-6
- oh~ and:1
- oil:5
+ of~v:-9
+ of~w:-8
+ ohio:-5
+ oh~ and:-1
+ oil:4
  oils:-1
- oils~ and:-5
+ oils~ ?:-1
+ oils~ and:-4
  oils~ are:-3
- oils~ at:-7
- oils~ because:-7
+ oils~ as:1
+ oils~ at:-6
+ oils~ because:-6
  oils~ come:-4
- oils~ g:-4
- oils~ in:-3
+ oils~ g:-5
+ oils~ in:-4
  oils~ or:-1
  oils~ to:-1
- oils~ were:3
+ oils~ were:1
  oils~>:-2
- oily:5
+ oily:8
  oil~ ?:-7
- oil~ and:-2
- oil~ at:6
- oil~ from:2
+ oil~ and:-1
+ oil~ at:4
+ oil~ from:3
  oil~ g:-4
  oil~ grams:-5
  oil~ in:-3
  oil~ is:1
- oil~ of:3
+ oil~ of:4
  oil~ on:-4
- oil~ to:2
+ oil~ to:3
  oil~ was:-2
  oil~ weight:-5
  ok:-1
  okay:-4
  okay~ ?:-5
  okay~ for:-5
- okay~ so:-3
- ok~ ?:-2
- ok~ before:-4
+ okay~ so:-2
+ ok~ ?:-1
+ ok~ before:-3
  ok~ for:-6
  ok~ or:-2
- ok~ so:3
- ok~ to:-6
- ok~ with:-4
- old:2
- older:2
- oldest:-8
- old~ and:3
- old~ days:-4
- old~ one:-4
- old~ pillowcase:-5
- old~ recipe:1
+ ok~ so:2
+ ok~ to:-5
+ ok~ with:-6
+ old:1
+ older:1
+ oldest:-7
+ old~ and:1
+ old~ blanket:-2
+ old~ days:-3
+ old~ one:-6
+ old~ pillowcase:-4
+ old~ recipe:-5
  old~ sheet:1
  old~ soap:-6
  old~ tub:4
  old~A:4
- old~F:1
+ old~F:2
  olej:-3
  olej~F:-3
- oma:-5
- omg:-6
+ oma:-3
+ omg:-5
  on:-1
- once:-5
- once~ a:4
- once~ in:-1
- once~ it:3
+ once:-4
+ once~ a:3
+ once~ and:1
+ once~ i:1
+ once~ it:2
  once~ its:-2
  once~ the:-4
  one:-4
- ones:-5
- ones~ are:-6
- one~ ::-3
+ ones:-8
+ ones~ are:-7
+ one~ ::-4
  one~ ?:-2
- one~ after:-8
- one~ and:3
- one~ at:6
- one~ bar:-8
- one~ batch:-7
- one~ block:2
- one~ bottle:1
- one~ can:-5
+ one~ after:-6
+ one~ and:4
+ one~ at:7
+ one~ bar:-6
+ one~ batch:-6
+ one~ bottle:-2
+ one~ can:-4
+ one~ corner:-2
  one~ for:-4
- one~ from:-8
+ one~ from:-7
  one~ go:3
- one~ had:-5
- one~ in:1
+ one~ had:-6
+ one~ has:-1
+ one~ i:1
+ one~ in:2
+ one~ into:-1
  one~ is:-1
  one~ jug:-2
- one~ last:-5
- one~ loaf:2
+ one~ last:-7
  one~ of:4
- one~ on:-4
- one~ pan:-4
- one~ pot:-6
+ one~ on:-6
+ one~ pan:-7
+ one~ pot:-5
  one~ since:5
+ one~ sorry:-6
+ one~ that:1
  one~ the:1
  one~ thing:4
- one~ time:-3
- one~ to:-8
+ one~ time:-4
+ one~ to:-7
  one~ weigh:-8
  one~ went:-4
- one~ who:-8
- one~ with:-6
+ one~ who:-7
+ one~ with:-3
  one~ without:-4
- one~0:2
- one~F:-2
+ one~0:1
+ one~F:-1
+ one~t:-1
  one~w:-7
  onion:2
- only:4
- only~ about:6
- only~ after:-8
- only~ does:3
- only~ for:2
- only~ gave:4
+ only:3
+ only~ a:1
+ only~ about:3
+ only~ after:-9
+ only~ does:4
+ only~ for:1
+ only~ gave:5
  only~ got:-8
- only~ had:12
+ only~ had:10
  only~ have:-3
  only~ if:-1
  only~ notic:7
- only~ put:2
- only~ so:-5
- only~ then:-10
- only~ there:-3
- only~ want:-11
- only~ when:1
- only~ whether:-7
- only~0:11
+ only~ one:-1
+ only~ put:1
+ only~ so:-3
+ only~ then:-9
+ only~ there:-4
+ only~ want:-12
+ only~ when:2
+ only~ whether:-6
+ only~0:13
  only~=:-9
  only~F:-10
  only~l:-1
- onto:-1
+ onto:-2
  onto~ the:2
  on~ ::-4
- on~ a:-8
+ on~ a:-7
  on~ and:-8
  on~ before:-5
- on~ day:6
- on~ friday:1
+ on~ day:5
  on~ glov:-3
+ on~ her:-1
+ on~ here:-7
  on~ high:-6
- on~ i:6
+ on~ i:5
  on~ it:-5
  on~ its:-2
  on~ low:-5
  on~ me:-4
- on~ monday:-9
+ on~ monday:-8
  on~ my:-1
  on~ offer:-7
  on~ one:-3
  on~ our:2
  on~ page:-4
- on~ paper:-4
+ on~ paper:-5
+ on~ purpose:-1
  on~ saturday:-2
- on~ slow:-1
+ on~ slow:-2
+ on~ sunday:-1
  on~ that:-2
  on~ the:1
- on~ them:-6
- on~ this:6
+ on~ them:-5
+ on~ this:4
  on~ thursday:1
  on~ to:-4
+ on~ top:1
  on~ tue:-1
  on~ tuesday:-5
  on~ we:-8
- on~ with:6
+ on~ with:7
  on~ your:-5
  on~0:-8
- on~>:-7
- on~A:4
+ on~>:-8
+ on~A:3
  on~F:5
- on~t:-3
- oops:5
- op:-2
+ on~t:-4
+ oops:4
+ op:-3
  open:1
  opens:4
- open~ a:-9
- open~ all:9
+ open~ a:-8
+ open~ all:5
  open~ since:7
  open~ the:-1
  open~ window:-5
- open~0:-1
  operator:-5
  operator~ ::-4
  opinion:-10
- optional:5
+ optional:3
  or:-3
  order:-8
- order~ of:-6
+ order~ of:-5
  ordinary:5
  original:-3
- or~ a:2
- or~ am:-9
- or~ did:-8
- or~ do:-4
- or~ does:-6
+ or~ a:1
+ or~ am:-8
+ or~ did:-9
+ or~ do:-5
+ or~ does:-5
  or~ is:-8
- or~ it:-7
+ or~ it:-6
  or~ just:-5
- or~ less:-4
+ or~ less:-5
  or~ more:-8
- or~ no:-6
- or~ not:-1
+ or~ no:-4
+ or~ not:-2
  or~ should:-5
+ or~ so:2
  or~ take:5
- or~ the:-2
- or~ thereabout:3
+ or~ the:-3
+ or~ thereabout:2
  or~ too:-3
+ or~ was:1
  or~ will:-3
- or~0:1
- or~N:-6
- other:-2
- otherwise:-9
- otherwise~ it:-7
- other~ way:-5
+ or~A:-6
+ or~N:-5
+ other:-4
+ otherwise:-10
+ otherwise~ it:-8
+ other~ and:-3
+ other~ half:1
+ other~ way:-4
  other~0:3
- other~W:-7
- ought:-5
- ought~ to:-5
- ounc:6
+ other~W:-6
+ ought:-6
+ ought~ to:-6
+ ounc:5
  ounce:-4
  ounc~ for:6
- ours:-10
- ours~ is:-8
- our~ club:2
- our~ course:-5
- our~ own:-2
- our~ teacher:-7
+ our:-2
+ ours:-9
+ ours~ is:-7
+ our~ club:3
+ our~ course:-2
+ our~ group:-8
+ our~ own:-1
+ our~ teacher:-8
  our~ town:-1
- our~ village:5
+ our~ village:4
  out:2
- outdoor:-6
+ outdoor:-7
  outside:-8
  outside~ and:-1
  outside~ on:-5
- out~ ::-4
- out~ ?:1
- out~ a:1
+ out~ ::-6
+ out~ a:-1
+ out~ after:-1
  out~ again:3
  out~ and:4
- out~ at:5
+ out~ at:3
  out~ by:4
- out~ for:3
- out~ i:-8
- out~ in:-3
- out~ like:-7
+ out~ for:2
+ out~ i:-9
+ out~ in:-2
+ out~ like:-6
  out~ of:-1
- out~ on:1
- out~ so:2
- out~ the:-3
- out~ to:10
- out~ what:3
- out~ with:3
- out~0:4
- out~=:-2
+ out~ on:2
+ out~ so:3
+ out~ the:-1
+ out~ to:11
+ out~ what:2
+ out~ with:2
+ out~0:3
+ out~=:-3
  out~A:-2
- out~N:1
+ out~N:2
  out~w:-1
  oval:-4
  oven:-9
- oven~ at:-4
- over:1
+ oven~ at:-5
  overfat:2
- overheat:-5
- overnight:-1
- overnight~ at:-5
- over~ ?:-7
- over~ a:2
+ overheat:-4
+ overnight:1
+ overnight~ at:-4
+ over~ ?:-6
+ over~ a:1
  over~ and:4
- over~ for:5
- over~ from:4
+ over~ before:-5
+ over~ for:6
+ over~ from:3
  over~ half:-6
- over~ in:6
- over~ that:3
- over~ the:-3
+ over~ in:7
+ over~ it:1
+ over~ my:-1
+ over~ that:2
+ over~ the:-4
  over~ to:1
  over~%:-9
- over~d:-3
+ over~0:1
+ over~d:-2
  over~t:-5
  own:2
  own~ ::-3
  own~ a:-5
- own~0:-1
+ own~ line:-3
+ own~0:-3
  own~F:3
  oyl:-4
- oz:2
+ oz:1
  oz~ g:-4
- p:-7
- pack:1
+ p:-6
+ pack:-2
  packet:6
  packet~ of:-2
- packs:-1
  packs~ of:-3
  paddle:-7
+ page:-1
  page~ ::-6
+ page~ for:-5
  page~ is:-4
- page~0:-3
+ page~0:-1
+ paid:-1
  paid~ for:6
- paid~0:-6
- pail:-9
- paint:7
- pair:3
- pairs:-6
- pale:-12
- pan:1
- panic:-7
+ paid~0:-8
+ pail:-8
+ paint:6
+ pair:2
+ pairs:-8
+ pair~ of:-2
+ pale:-13
+ pan:3
+ panic:-10
  panick:1
- pantry:-6
- pan~ and:1
- paper~ and:-4
+ pantry:-7
+ pan~ and:2
+ paper~ and:-3
  paper~ cup:5
- paper~0:-4
+ paper~0:-5
  paper~t:-4
- parcel:5
+ parcel:6
  parent:-3
- parish:-7
- part:-1
- participant:2
- partner:-3
- part~ ?:4
- part~ of:1
- part~0:-10
+ parish:-9
+ participant:3
+ partner:-1
+ parts:-1
+ part~ ?:3
+ part~ of:2
+ part~0:-9
  pass:-10
  passt:-5
  passt~ das:-5
- pass~ the:-4
- past:2
+ pass~ the:-3
+ past:1
  paste:-9
  paste~ ::3
  paste~ in:-4
- paste~ is:-5
- paste~ to:-5
- paste~ was:1
- paste~ went:-4
+ paste~ is:-4
+ paste~ to:-6
+ paste~ went:-3
  paste~ with:-4
  pastry:4
- past~ from:-5
- past~ its:-6
- past~0:-2
+ past~ from:-4
+ past~ its:-3
+ past~0:-3
  patch:-5
  patience:-7
- patient:-8
+ patient:-9
+ pay:-1
  pcs:-6
- pct:-7
+ pct:-6
  pdf:-8
- peak:-8
- pearl:1
- pellet:3
- pencil:-2
+ peak:-6
+ pellet:4
+ pencil:-1
  pencill:8
- people:-9
- people~ ask:-5
+ people:-10
+ people~ ask:-4
  people~ in:-3
- people~ who:-9
+ people~ who:-8
  people~0:-1
- per:-3
- percent:2
+ per:-2
+ percent:4
  percentag:-3
  perfect:-7
- perhap:9
- perhap~0:4
- period:-4
- person:-7
- per~ bar:-3
+ perhap:10
+ perhap~0:6
+ period:-5
+ person:-10
+ per~ bar:-4
  per~ batch:2
- per~ kilo:-2
- petra:3
- ph:-9
+ per~ kilo:-6
+ petra:4
+ ph:-8
  pharmacist:1
- pharmacy:-6
- phase:-5
- phase~ a:-4
+ pharmacy:-4
+ phase:-7
+ phase~ a:-3
  phase~ b:-3
  phase~ c:-2
  phenolphthalein:6
- phone:1
+ phone:2
  phone~ and:5
  phone~ is:-6
  phone~ rang:7
  phone~ read:-8
- photo:-4
- photo~ of:-1
- ph~ strip:-8
+ photo~ of:-2
+ ph~ strip:-7
  pick:-2
- picture:-7
- piec:-6
+ picture:-8
+ piec:-2
  piece~ for:-6
  piece~ of:7
- piec~ of:-2
- piec~0:-3
- pig:-10
- pilar:1
- pillowcase:-5
+ piec~ of:3
+ piec~0:-5
+ pig:-8
+ pillowcase:-4
  pinch~ of:-4
- pink:2
+ pink:3
  pitcher:-6
- place:3
+ place:4
  place~ of:5
  plain:-3
  plain~ white:-2
- plain~F:-5
- plain~W:6
+ plain~F:-6
+ plain~W:7
  plan:-2
+ plann:-1
  plann~ to:1
  plan~ for:2
- plastic:2
- plastic~ cup:3
+ plastic:3
+ plastic~ cup:2
  plastic~ jug:4
- plate:1
+ plate:3
  play:-5
- pleas:-5
+ pleas:-2
  please:6
- please~ ?:3
- please~ be:-7
+ please~ ?:1
+ please~ be:-6
  please~ check:-2
- please~ dont:-9
+ please~ dont:-8
  please~ look:-7
- please~ my:7
- please~ tell:1
+ please~ my:6
+ please~ tell:2
  please~ verify:-8
  plenty:-6
  plenty~ for:-6
  plenty~ of:-3
- pls~ check:-3
- plumber:-5
- plus:3
+ pls:1
+ pls~ check:-4
+ plumber:-4
+ plus:2
  plus~ a:4
  plus~ an:4
- plus~ another:4
- plus~ the:6
+ plus~ the:7
  plus~0:-4
  plus~<:-7
- plus~=:-6
- plus~w:-8
- plz:-5
+ plus~=:-5
+ plus~w:-7
+ plz:-4
  pocket:1
- point:-2
+ point:-4
  poland:-1
- polish:-1
- polypropylene:-5
- poor:-10
+ polish:-2
+ polypropylene:-4
+ poor:-9
  popcorn:6
- pops:-3
+ pops:-4
  porch:-4
  porridge:2
- portion:-1
- possible:-6
- post:-3
+ portion:-2
+ portugal:2
+ possible:-4
+ post:-4
  postage:-1
  postal:2
  postal~ scale:2
- postman:1
- post~ this:-7
+ postman:2
+ post~ this:-6
  post~t:-2
- pot:1
- potato:-4
+ potato:-8
  potato~ then:-3
  pots:-3
- pot~ ::-6
- pot~ and:2
- pot~ at:-5
- pot~ for:-8
+ pot~ ::-4
+ pot~ at:-6
+ pot~ for:-7
  pot~ holds:1
  pot~ i:-6
- pot~ is:-6
+ pot~ is:-4
  pot~ of:-3
- pot~ off:-6
+ pot~ off:-7
  pot~ oils:-8
  pot~ on:-1
- pot~ was:2
- pot~ with:1
- pot~0:-1
- pour:5
- pours:-8
- pour~ ::-3
- pour~ and:3
+ pot~ was:3
+ pot~ with:3
+ pot~0:1
+ pour:6
+ pours:-7
+ pour~ ::-6
+ pour~ and:2
  pour~ at:-8
  pour~ cover:-1
  pour~ in:5
- pour~ into:-5
- pour~ it:1
- pour~ off:5
- pour~ on:2
- pour~ out:6
- pour~ the:-6
- pour~0:5
- pour~=:2
+ pour~ into:-6
+ pour~ off:3
+ pour~ on:1
+ pour~ out:8
+ pour~ the:-7
+ pour~0:4
+ pour~=:3
  pour~>:-7
- pour~A:-4
+ pour~A:-5
  pour~F:-1
- pour~t:-3
+ pour~t:-4
  pour~w:-11
- powder:6
+ powder:5
+ powder~0:5
  power:-1
  power~ cut:5
  pp:-6
  ppl:-8
  practical:-7
- prefer:4
+ prefer:5
  premix:-8
- prep:-2
+ prep:-3
  present:-2
  press:-4
- press~ in:-6
- press~ into:-4
- press~ it:-4
+ press~ in:-5
+ press~ into:-5
+ press~ it:-3
  press~0:-7
  pretty:-8
+ pretty~ but:-4
  previou:1
  pric:-5
- price:-6
- print:4
- printout:-6
+ price:-8
+ print:3
+ printout:-5
  print~ on:1
- print~0:-9
- prob:4
+ print~0:-8
+ prob:3
+ probab:1
+ problem:-1
  proces:-1
  proces~ ::-2
  proces~ crock:-3
  proces~ in:-2
  professor:3
  project:-6
- promis:-3
- proper:-4
- proud:-6
- ps:5
- pub:-4
- puck:-1
- pucks:-2
+ promis:-2
+ promise:1
+ proper:-5
+ proud:-8
+ ps:3
+ pub:-3
+ puck:-2
+ pucks:-3
  puck~ dual:-5
- pudd:-6
- puddle:5
- pull:5
+ pudd:-7
+ puddle:3
+ pull:6
  pump:-2
  pupil:-1
- pure:1
- pure~F:-3
+ pure:2
+ pure~F:-5
  purity:8
- push:-7
+ purpose:-1
+ push:-6
  put:3
  puts:-6
- put~ a:3
+ puts~ everyth:-3
+ put~ a:4
  put~ in:6
  put~ it:-3
- put~ the:1
- put~ them:-4
+ put~ them:-3
  put~ together:-5
  put~0:-2
  put~<:-8
  put~=:-8
- put~>:2
+ put~>:3
  put~F:3
- put~v:1
- q:-8
+ put~w:-1
+ q:-9
  qty:-4
- quantiti:6
+ quantiti:7
  quantity:-4
  quantity~ of:-4
- quarter:8
+ quarter:10
  quarter~ of:6
  question:-4
- question~ ::-6
+ question~ ::-5
  question~ from:-4
- question~ is:-5
+ question~ is:-6
  question~ to:-1
- quick:-8
- quicker:-3
+ quick:-7
+ quicker:-4
  quicker~ than:-4
- quick~ one:-4
- quite:2
+ quick~ one:-3
+ quite:1
  quot:-5
  q~ ::-3
  r:-2
- rack:-5
+ rack:-6
  rack~ and:-1
  radiator:-4
  radio:-7
  rain:-1
  rainy:-6
- rais:-6
- ran:4
- rancid:-1
- rancid~ so:7
+ rais:-7
+ ran:5
+ rancid~ so:8
  rang:5
- ran~ dry:2
- ran~ out:2
- ran~ short:5
+ ran~ dry:4
+ ran~ out:1
+ ran~ short:3
  ran~ the:-7
  rate:-5
- rather:6
+ rather:4
  rather~ have:-1
- rather~ than:3
- raw:3
- re:-3
- reach:-4
+ rather~ than:4
+ raw:5
+ re:-4
+ reach:-5
  reach~ the:7
- reach~d:-5
- reader:-2
+ reach~d:-6
+ read:-1
+ reader:-1
  reads:3
  reads~ in:-6
- ready:4
- ready~ for:-5
- ready~ made:6
- ready~ mixed:3
+ ready:3
+ ready~ for:-4
+ ready~ made:3
+ ready~ mixed:4
  ready~ to:-8
- read~ it:-3
- read~ that:-4
- read~ the:-4
- read~ this:-3
- read~F:4
+ read~ it:-2
+ read~ that:-5
+ read~ the:-3
+ read~ this:-4
+ read~F:3
  read~b:-1
  real:2
- realis:6
- reality:3
+ realis:5
+ reality:4
  real~ have:-3
- real~A:-2
- real~N:5
+ real~A:-4
+ real~N:7
  reason:-2
  rebatch:5
- recall:5
- receipt:8
- recheck:1
+ recall:6
+ receipt:9
+ recheck:3
  recip:-7
- recipe:-2
+ recipe:-3
  recipe~ ::-3
  recipe~ ?:-3
  recipe~ and:-5
  recipe~ card:-2
- recipe~ for:3
+ recipe~ for:2
  recipe~ from:-6
  recipe~ i:-3
- recipe~ in:2
+ recipe~ in:3
  recipe~ is:-2
- recipe~ of:-4
- recipe~ on:-4
- recipe~ was:2
- reckon:4
- reckon~ it:1
- reckon~ with:1
- record:-2
+ recipe~ of:-7
+ recipe~ on:-5
+ recipe~ was:1
+ reckon:5
+ reckon~ with:2
+ record:-1
  record~0:-7
- red:2
+ red:3
  refill:2
  refin:2
- regard:-6
- remain:-7
+ regard:-5
+ remain:-8
  remainder:6
- remain~0:2
- remark:-7
+ remain~0:3
+ remark:-5
  remark~ ::-2
- remember:3
- remember~ it:-7
- render:-9
- render~ and:1
- render~ it:4
- render~ the:-5
+ remember:2
+ remember~ it:-5
+ remember~ the:1
+ render:-7
+ render~ and:-1
+ render~ it:1
+ render~ the:-8
  render~ twice:-5
- render~=:-4
- render~w:-6
+ render~=:-5
+ render~w:-4
  repeat:-6
- replac:5
+ replac:6
  replace:-6
  replace~ it:4
  replac~ by:6
  replac~ the:-1
- reply:-7
- report:-4
+ reply:-5
+ report:-3
  rescu:1
  rescue:5
- rest:2
- rest~ is:-1
- rest~ was:1
+ rest:3
+ rest~ is:4
+ rest~ of:-1
  rest~t:-2
+ result:-1
  retir:-7
  rev:-7
  rev~0:-7
- re~ ::-2
- ribbon:-4
+ re~ ::-3
+ ribbon:-5
  rice:-3
  rich:-10
- rid:-3
- rid~ of:-3
+ rid:-4
+ rid~ of:-4
  right:-2
- right~ ?:-1
- right~ amount:-5
- right~ and:-5
- right~ at:2
+ right~ ?:-2
+ right~ about:2
+ right~ amount:-6
+ right~ and:-3
+ right~ at:3
  right~ before:1
- right~ but:7
- right~ for:-7
+ right~ but:6
+ right~ for:-8
  right~ on:-5
  right~ or:-3
  right~ so:-4
+ right~ the:-1
  right~ to:-3
- right~ with:-8
+ right~ with:-7
  rim:-2
  ring:-7
  ring~t:-1
- rinse:-5
- rinse~ the:-2
- rins~ the:-2
- roast:-2
- rock:-7
- roll:-6
- roof:1
+ rinse:-6
+ rinse~ the:-4
+ rins~ the:-1
+ rises:-4
+ roast:-3
+ rock:-6
+ roll:-7
+ roof:-1
  room:-2
  room~ for:2
  room~ temp:-4
- room~ temperature:-1
+ room~ temperature:-2
  room~0:-5
- rough:3
+ rough:2
  rough~d:-1
  rough~w:1
  round:1
- round~ and:-2
- round~ it:-2
- round~ the:2
- round~ to:4
+ round~ and:-3
+ round~ it:-1
+ round~ the:4
+ round~ to:2
  row:1
  row~0:6
  rspo:-7
- rubb:-2
+ rubb:-1
  rugby:-2
- rugby~ club:-3
- ruin:-4
- rule:-10
- rules:2
+ rugby~ club:-2
+ ruin:-5
+ rule:-9
+ rules:1
  run:-2
- runn:-8
+ runn:-9
  runny:6
- runs:-2
- run~ out:-8
- run~ the:-2
+ runs:-1
+ run~ out:-9
+ run~ the:-3
  rush:-1
  rustic:-8
- ruth:1
+ ruth:3
  s0ap:-5
- s:-7
- sack:-3
+ s:-6
+ sack:-4
  sack~ of:1
+ safe:-1
  safety:-2
  safe~ ?:-4
  safe~ side:3
- safe~ to:-3
- said~ a:3
+ safe~ to:-2
+ said~ a:4
  said~ it:-2
  said~ my:6
- said~ no:-7
+ said~ no:-6
  said~ so:-7
- said~ that:-3
- said~ the:-1
- said~ yes:-7
- said~0:2
+ said~ that:-7
+ said~ the:-2
+ said~ yes:-6
  said~b:6
- salad:-6
- sale:-7
+ salad:-7
+ sale:-8
  salt:4
- same~ amount:7
- same~ as:-7
+ same~ amount:8
+ same~ as:-8
  same~ bar:-2
- same~ fats:1
  same~ for:-5
- same~ number:-9
+ same~ number:-4
  same~ oils:-4
- same~ recipe:5
- same~ thing:-4
+ same~ recipe:6
+ same~ thing:-5
  same~ weight:9
- same~F:-1
+ same~F:-2
  same~b:6
- sample:-6
- sandpaper:-5
+ sample:-8
+ sandpaper:-3
  sane:-4
  sane~ ?:-3
  sang:-8
- sanity:-5
- sanity~ check:-5
- saponification:2
- sat:1
- saturday:-1
- sat~ in:1
- sat~ on:-7
- sat~t:-3
- saucer:-5
- save:2
- saved:1
- saves:-5
- saw:8
- saw~ it:4
- saw~ the:7
- say:3
- says:4
+ sanity:-4
+ sanity~ check:-4
+ saponification:3
+ saturday:-2
+ sat~ on:-9
+ sat~t:-2
+ saucer:-3
+ save:1
+ saved:-1
+ saves:-6
+ savon:-3
+ saw:7
+ saw~ it:1
+ saw~ the:8
+ say:4
+ says:3
  says~ ::-6
- says~ and:2
- says~ but:-5
+ says~ and:1
+ says~ but:-4
  says~ i:1
- says~ it:-5
- says~ its:-5
- says~ min:9
- says~ my:-10
- says~ that:2
+ says~ it:-4
+ says~ its:-7
+ says~ min:6
+ says~ my:-8
+ says~ that:1
  says~ the:-1
+ says~%:1
  says~0:6
  says~>:4
  says~A:1
- says~F:-1
- says~b:-1
- says~e:4
+ says~F:-2
+ says~b:-2
+ says~e:3
  says~t:-1
  says~v:3
  says~w:3
- say~ a:6
- say~ it:-9
- say~ its:-4
- say~ thats:-5
+ say~ a:7
+ say~ how:2
+ say~ it:-8
+ say~ its:-5
+ say~ thats:-6
  say~ the:-8
  say~%:4
- say~0:8
+ say~0:9
  say~F:-8
- say~b:7
+ say~b:8
  say~w:4
  scal:-2
- scale:5
- scale~ ::-4
- scale~ and:-10
- scale~ at:6
- scale~ but:-7
- scale~ died:5
- scale~ does:-9
+ scale:3
+ scale~ ::-2
+ scale~ and:-8
+ scale~ at:4
+ scale~ but:-8
+ scale~ died:4
+ scale~ does:-8
  scale~ for:-8
- scale~ jumps:3
+ scale~ is:1
+ scale~ jumps:4
  scale~ only:5
  scale~ says:2
- scale~ shows:1
- scale~ switch:3
- scale~ that:-2
+ scale~ so:-9
+ scale~ switch:2
+ scale~ that:-1
  scale~ was:5
- scale~ with:-2
+ scale~ with:-1
  scale~w:-5
  scar:-4
- school:-4
- school~ fair:3
- science:-8
- scoop:7
+ school:-3
+ school~ fair:4
+ science:-6
+ scoop:8
  scorch:-3
- scrap:7
- scrap~ it:-2
+ scrap:8
+ scrape:1
+ scrap~ it:-1
  scrap~ the:7
- scratch:-12
- scribbl:-3
+ scratch:-11
+ screen:2
+ scribbl:-2
  scrubb:-6
- scrubb~ the:-5
- scum:2
+ scrubb~ the:-6
+ scum:1
  seal:-4
  season:4
  second:1
- second~ day:-6
- second~ half:3
+ second~ day:-7
+ second~ go:1
+ second~ half:4
  second~ one:-4
  second~ opinion:-4
  second~ pair:-1
@@ -5077,2252 +5206,2290 @@ export const weights = ` *:-6
  secret:-6
  see:2
  seed:-4
- seem:9
- seems:-2
+ seem:6
+ seems:-8
  seen:-2
  see~ a:-7
- see~ here:2
+ see~ here:1
  see~ how:-6
- see~ if:-6
- see~ it:-11
+ see~ if:-7
+ see~ it:-8
  see~ me:-4
  see~ that:4
  see~ the:-1
  see~ through:-6
- see~ what:2
- seiz:-2
+ see~ what:1
  self:-1
- sell:-8
- seller:3
+ sell:-9
+ seller:4
  sells:4
  sells~ at:-3
  sell~ at:-1
- sense:2
+ send:1
+ sense:1
  sensible:-5
  sensible~ ?:-4
  sensitive:3
- sent:4
+ sent:5
  sent~ me:1
  separat:-7
- separate:-9
- september:-6
+ separate:-8
+ september:-7
  serv:4
  set:2
  sets:-9
- sets~ in:-4
+ sets~ in:-2
  sett:-2
- settl:-2
- set~ aside:-6
+ settl:-1
+ set~ aside:-5
  set~ in:-8
- set~ it:7
- set~ on:-6
- set~ the:-4
+ set~ it:8
+ set~ on:-7
+ set~ the:-3
  set~ to:3
- set~ up:-4
- sf:6
- shade:-4
- shampoo:1
+ set~ up:-5
+ sf:4
+ shade:-5
+ shall:2
+ shampoo:2
  shampoo~ bar:-5
- shar:1
- share:5
- sharp:-1
- shav:-5
+ share:4
+ shav:-4
  shave:-7
- shave~ puck:-4
+ shave~ puck:-3
  shave~ soap:-3
  shav~ puck:-4
- shav~ soap:-1
- she:-6
- shed:-4
- sheep:-6
+ shav~ soap:-2
+ she:-5
+ shed:-3
+ sheep:2
  sheet:2
  sheet~ ::-2
- sheet~ and:5
+ sheet~ and:6
  sheet~ for:2
- sheet~ says:6
- sheet~0:-9
+ sheet~ says:5
+ sheet~ sorry:-4
+ sheet~0:-8
  shelf:-3
  shelf~ for:-2
- shes:-7
- shes~0:-3
- she~ also:3
- she~ alway:-2
+ shes:-5
+ shes~0:-4
+ she~ also:5
+ she~ alway:-3
  she~ asked:-5
- she~ did:-6
- she~ does:-3
- she~ gets:-7
- she~ got:-5
+ she~ did:-5
+ she~ does:-2
+ she~ gets:-9
+ she~ got:-6
  she~ had:-7
- she~ has:-4
- she~ is:-6
+ she~ has:-5
+ she~ is:-3
  she~ made:-4
  she~ never:2
  she~ right:-2
  she~ said:-2
- she~ says:-3
+ she~ says:-5
  she~ stirr:-2
  she~ swear:-2
  she~ told:-2
  she~ used:-6
- she~ wants:4
- she~ weigh:-2
- she~ who:-1
- she~ wrote:1
- shift:-1
+ she~ wants:5
+ she~ was:1
+ shift:-3
  shine:-8
- shiny:-9
+ shiny:-7
  shoe:-3
  shoebox:-3
  shoebox~ lined:-2
- shoe~ box:-3
+ shoe~ box:-4
  shook:4
  shop:1
  shopp:-9
  shopp~ list:-5
- shops:-3
- shop~ and:5
- shop~ had:2
- shop~ soap:3
+ shops:-2
+ shop~ and:3
+ shop~ had:4
+ shop~ soap:4
  short:3
- shortage:-5
+ shortage:-4
  short~ ::3
+ short~ ?:-7
  short~ burst:-1
- short~ of:-6
- short~ so:6
+ short~ of:-5
+ short~ on:-1
+ short~ so:7
+ should:-1
  should~ be:-2
- should~ come:1
+ should~ come:-1
+ should~ have:1
  should~ i:-7
  should~ read:9
  should~ say:4
- shout:-7
+ shout:-8
  show:-4
- shower:-8
+ shower:-9
+ shows:-1
  shows~ whole:-8
- shows~0:-3
- shows~w:2
- show~b:1
- shrink:-8
+ shows~0:-5
+ shows~w:3
+ shrink:-7
+ shut:1
  shut~ in:3
- shy:1
  side:-1
- sides:-5
+ sides:-6
  sideway:-7
- side~ of:4
- siev:-1
- siev~ it:-1
- sign:-4
- silicone:-8
- silicone~ loaf:-4
+ side~ of:3
+ sieve:-1
+ sign:-5
+ silicone:-7
+ silicone~ loaf:-3
  silicone~ mould:-4
  sill:-6
- silly:10
- simmer:1
- simp:-1
- simple:-4
+ silly:11
+ simp:-2
+ simple:-6
  since:4
  since~ about:-5
- since~ i:-2
  since~ it:5
- since~ last:1
- since~ my:6
- since~ spr:3
- since~ the:3
+ since~ last:2
+ since~ my:5
+ since~ spr:2
+ since~ the:2
  since~ then:3
  since~0:-8
  since~F:2
- since~t:3
- sink:-2
- sink~ and:-3
- sink~ of:-4
- sink~ with:1
+ since~t:5
+ single:-3
+ sink:-1
+ sink~ of:-5
+ sink~ with:-2
  sis:-3
  sister':3
- sister:-11
+ sister:-9
  sister~ in:-5
  sister~ says:-2
- sit:2
- sits~ in:-7
+ sits:-1
+ sits~ in:-6
  sitt:2
- sitt~ in:-4
+ sitt~ in:-3
  sitt~ on:4
- size:2
- size~ of:-5
+ size:1
+ size~ of:-4
  skin:-2
- skin~ and:-3
- skin~ is:4
- skin~ off:-3
- skip:4
+ skin~ and:-2
+ skin~ is:5
+ skin~ off:-5
+ skip:3
  skipp:10
  skipp~ it:6
  skipp~ the:9
  skip~ the:1
  skull:-7
- slab:-8
+ slab:-7
  sleep:-6
  sleev:-5
- slept:-4
- slic:-6
- slice:-6
- slid:-4
- slight:2
- slimy:-9
- slip:4
- slipp:11
+ slept:-5
+ slic:-8
+ slice:-8
+ slid:-1
+ slight:3
+ slimy:-8
+ slip:3
+ slipp:10
  slipp~ and:8
- sliver:-6
+ sliver:-5
  slosh:-2
  slow:-4
- slow~ cooker:-2
+ slow~ cooker:-4
  slow~ into:-5
- slush:-8
+ slush:-7
  small:-3
  small~ print:5
- smell:-6
- smell~ a:-4
+ smell:-5
+ smell~ a:-5
  smell~ faint:-5
- smell~ is:-6
- smell~ it:2
+ smell~ is:-5
+ smell~ it:3
  smell~ like:-2
- smell~ of:-5
- smell~ the:-6
+ smell~ of:-6
+ smell~ the:-4
  smelt:4
- smoke:-5
- smooth:-10
- sneeze:-1
- sniff:2
- snow~ white:-3
+ smoke:-4
+ smooth:-12
+ sneeze:-3
+ sniff:1
+ snow~ white:-4
  so:2
- soak:6
- soap':1
+ soak:8
+ soap':2
  soap:-8
- soaper:-7
+ soaper:-6
  soaps:-8
  soap~ ::-4
  soap~ ?:-1
- soap~ again:-5
- soap~ and:-3
- soap~ at:-7
+ soap~ again:-3
+ soap~ and:-4
+ soap~ at:-6
  soap~ attempt:-2
- soap~ day:-2
- soap~ diary:-5
+ soap~ day:-1
+ soap~ diary:-6
  soap~ for:-5
  soap~ from:-6
  soap~ i:-3
  soap~ in:-6
- soap~ is:-8
+ soap~ is:-7
  soap~ like:-5
- soap~ my:-4
+ soap~ my:-6
  soap~ of:-4
  soap~ on:-5
  soap~ paste:-1
  soap~ since:-5
- soap~ so:-1
- soap~ the:-2
+ soap~ so:-2
+ soap~ the:-3
+ soap~ to:-1
+ soap~ w:-8
  soap~ was:-5
- soap~ with:-5
- soap~0:-5
+ soap~ with:-3
+ soap~0:-3
  soft:-6
- softer:1
+ softer:2
  soft~ after:-3
  soft~ as:-6
- soft~ at:-3
- soft~ for:-3
- soft~ in:-4
- soft~ soap:-5
+ soft~ at:-2
+ soft~ for:-4
+ soft~ in:-6
+ soft~ so:3
+ soft~ soap:-6
  sold:-7
  sold~ at:-3
- sold~ out:-4
- sold~0:-5
+ sold~ out:-5
+ sold~0:-6
  soleseife:-6
- solid:-3
- solution:-1
- solution~ and:-1
- solution~ plus:-5
- some:3
+ solid:-5
+ solution~ and:-2
+ solution~ plus:-6
+ some:2
  somebody:-2
- somebody~ asked:-5
+ somebody~ asked:-6
  somebody~ check:-3
- somebody~ else:-4
- somebody~ here:1
- somebody~ look:-6
+ somebody~ else:-6
+ somebody~ look:-5
  somebody~ run:-6
- somebody~ tell:2
+ somebody~ tell:1
  somebody~ with:-3
- someone~ at:-5
- someone~ check:-1
- someone~ in:-6
- someone~ look:-8
- someone~ tell:4
+ someone:-1
+ someone~ at:-6
+ someone~ check:1
+ someone~ in:-8
+ someone~ look:-7
+ someone~ tell:-5
  someone~ with:-6
- someth:1
  someth~ else:-1
- someth~ like:2
- somewhere:-1
+ someth~ like:-8
+ somewhere:-2
  some~ of:3
- some~ people:-9
+ some~ people:-8
  some~0:-5
- some~F:-1
- some~N:6
- some~X:-3
- soon:-5
- sooner:-6
- sooner~ than:-6
- sorry:1
- sorry~ for:-4
+ some~F:-4
+ some~N:7
+ some~X:-2
+ soon:-6
+ sooner:-5
+ sooner~ than:-5
+ sorry~ for:-5
  sorry~ it:-6
- sorry~ my:-5
+ sorry~ my:-4
  sorry~ the:4
  sort:4
  sort~ of:-5
- sound:-9
- sound~ like:-9
- sound~ right:3
- soup:-4
- source:5
- source~ ::5
- so~ ::-7
- so~ ?:2
- so~ a:1
- so~ all:2
- so~ another:6
+ sound:-7
+ sound~ like:-7
+ sound~ right:1
+ soup:-3
+ sour:-1
+ source:-1
+ source~ ::1
+ so~ ::-6
+ so~ ?:3
+ so~ a:2
+ so~ all:3
+ so~ another:8
  so~ before:-5
  so~ call:6
- so~ did:-3
+ so~ did:-4
  so~ do:-2
- so~ does:-4
- so~ dont:1
- so~ excuse:-7
- so~ far:-3
- so~ fast:-3
- so~ for:-6
- so~ good:5
+ so~ does:-5
+ so~ excuse:-6
+ so~ far:-2
+ so~ fast:-2
+ so~ for:-8
+ so~ good:4
  so~ half:2
- so~ here:-6
+ so~ here:-5
  so~ hot:-5
  so~ i'd:-6
  so~ i:-5
  so~ if:-4
- so~ im:1
  so~ in:4
- so~ is:2
+ so~ is:4
  so~ it:2
- so~ its:6
- so~ ive:-5
- so~ just:4
- so~ keep:-6
- so~ little:-7
- so~ maybe:4
+ so~ its:5
+ so~ ive:1
+ so~ just:6
+ so~ keep:-7
+ so~ little:-8
+ so~ maybe:1
  so~ much:-5
- so~ my:3
- so~ no:3
- so~ noth:-1
+ so~ my:4
+ so~ no:4
+ so~ noth:-2
  so~ now:-6
- so~ of:7
- so~ on:-4
+ so~ of:6
+ so~ on:-3
  so~ please:1
  so~ sorry:-6
- so~ take:1
- so~ that:-6
- so~ thats:6
+ so~ take:2
+ so~ that:-8
+ so~ thats:5
  so~ the:1
- so~ ther:2
+ so~ ther:3
  so~ there:-3
- so~ this:-4
- so~ those:2
+ so~ this:-5
+ so~ those:1
  so~ um:3
  so~ we:-3
- so~ what:5
+ so~ what:4
  so~ whats:4
  so~ who:3
  so~ you:-1
- so~%:-8
- so~0:6
+ so~%:-7
+ so~0:5
  so~=:2
  so~F:-1
  so~N:12
- so~b:-2
- so~l:-8
+ so~b:1
+ so~e:-11
+ so~l:-7
  so~t:-3
- so~w:-4
- spa:3
- space:-6
- spain:-7
- spare:-3
+ so~w:-3
+ spa:4
+ space:-8
+ spain:-8
+ spare:-5
  spatula:-7
  speak:-1
- speed:-6
- spell:-8
- spend:-8
+ speed:-7
+ spell:-10
+ spend:-7
  spent:1
  spill:-5
- spill~ on:1
- spilt:1
+ spilt:2
  splash:4
  splash~ of:2
- split:1
+ split:2
  split~ it:2
- spoonful:3
+ split~ the:1
+ spoon:-1
+ spoonful:5
  spoonful~ in:1
- spoonful~ of:-2
- spoon~ and:2
- spoon~ at:-7
- spoon~ by:-7
- spoon~ for:2
- spoon~ in:-2
+ spoonful~ of:1
+ spoon~ and:1
+ spoon~ at:-6
+ spoon~ by:-6
+ spoon~ for:3
+ spoon~ in:-3
  spoon~ into:-4
  spoon~ it:-5
- spoon~ of:2
- spoon~ slipp:5
- spot:-8
- spots:-3
+ spoon~ of:3
+ spoon~ slipp:7
+ spot:-9
+ spots:-2
  spots~ after:-2
- spot~ on:-5
+ spot~ on:-6
  spray:-7
- spreadsheet:-6
- sprinkl:-8
+ spreadsheet:-7
+ sprinkl:-7
  sprinkle:-3
  sprinkle~ the:-3
  sprinkl~=:-1
  spr~ and:-1
- spr~ i:-1
  squeez:6
- sry:2
+ sry:1
  stable:-7
  stack:-2
- stag:-8
+ stag:-6
  stage:-2
  stage~ at:-3
- stain:-8
- stainles:-5
- stamp:-12
- stamp~ and:-6
- stand:-6
- standard:-7
- stand~ ::-2
- stand~ at:-5
+ stain:-9
+ stainles:-6
+ stall:1
+ stamp:-13
+ stamp~ and:-5
+ stand:-5
+ standard:-5
+ stand~ ::-3
+ stand~ at:-6
  stand~ for:-4
- stand~ it:5
- stand~ on:5
- stand~ the:-2
- stand~ there:-4
+ stand~ in:-1
+ stand~ it:4
+ stand~ on:4
+ stand~ the:-3
+ stand~ there:-2
  stand~ up:1
  stank:-5
- start:-2
+ start:-1
  start~ ::-4
- start~ and:-8
- start~ at:-2
- start~ the:-5
- start~ to:-7
- start~ with:6
- start~t:-5
+ start~ and:-9
+ start~ at:-3
+ start~ the:-3
+ start~ to:-9
+ start~ with:5
+ start~t:-6
  static:1
- stay:3
+ stay:4
  stays:-5
  stays~ as:2
- stays~ in:-8
- stay~ a:1
- stay~ at:3
+ stays~ in:-6
+ stay~ at:2
+ stay~ clear:3
  stay~ cloudy:-2
- stay~ in:9
+ stay~ in:10
  stay~ on:3
  stay~ soft:-6
  steam:-13
- steel:-3
+ steel:2
  steel~ jug:-8
- steel~ pot:-4
- step:-5
+ steel~ pot:-5
+ step:-6
  steps:1
- steps~ of:5
+ steps~ of:4
  step~0:-1
- sticker:-3
- sticky:1
+ stick:-1
+ sticker:-4
+ sticky:2
  stick~ blend:-3
  stick~ blender:-9
- stiff:5
+ stick~ to:1
+ stiff:4
  still:1
- still~ cloudy:1
- still~ good:5
+ still~ cloudy:2
+ still~ good:6
  still~ got:-7
- still~ had:3
- still~ have:-1
- still~ in:4
- still~ like:-7
- still~ on:5
- still~ sitt:9
- still~ smell:-6
- still~ stand:3
+ still~ had:4
+ still~ have:-2
+ still~ in:6
+ still~ like:-8
+ still~ ok:-7
+ still~ on:4
+ still~ sitt:7
+ still~ smell:-5
+ still~ soap:-6
+ still~ soft:-1
+ still~ stand:4
  sting:-6
- stingy:2
- stink:-8
+ stingy:1
+ stink:-9
  stir:-4
- stirr~ and:-6
+ stirr~ and:-5
  stirr~ every:-7
  stirr~ for:-3
- stirr~ in:5
- stirr~ into:5
- stirr~ it:-7
- stirr~ one:-5
- stirr~ the:-1
+ stirr~ in:4
+ stirr~ into:7
+ stirr~ it:-6
+ stirr~ one:-4
+ stirr~ the:-2
  stirr~ with:-5
  stirr~t:-2
- stirs:-6
+ stirs:-5
  stir~ by:-3
  stir~ every:-1
+ stir~ for:-3
  stir~ in:-1
  stir~ it:2
- stir~ the:-11
- stir~ till:-3
+ stir~ the:-10
+ stir~ till:-2
  stir~ until:-3
  stir~ with:-4
- stir~0:-4
- stir~=:-3
- stir~t:-2
+ stir~0:-5
+ stir~=:-5
+ stir~t:-5
  stock:2
- stood:1
- stood~ at:3
- stood~ in:3
+ stood~ at:4
+ stood~ in:2
  stop:-7
  stopp:8
  stopp~ at:7
  stops:-4
  stor:-3
+ store:1
  store~ the:-7
+ story:2
  stove:5
- straight:-2
- straight~ away:-4
+ straight:-5
+ straight~ away:-5
  straight~ from:-5
- straight~ into:-4
- straight~ out:3
+ straight~ into:-5
+ straight~ out:4
  straight~ to:1
- strain:5
+ strain:7
  strainer:-7
  strain~ it:-5
- strain~ the:-1
- strain~ twice:2
- streak:-6
- stream:-3
+ strain~ the:-2
+ strain~ through:-10
+ strain~ twice:-1
+ streak:-7
+ stream:-4
  street:-6
- strength:4
- stretch:4
+ strength:3
+ stretch:5
  strike:3
- strip:-6
- stripp:1
- stripp~ the:-5
+ strip:-7
+ stripp:-4
+ stripp~ the:-4
  strip~ says:-8
- strip~0:-2
+ strip~0:-3
  strong:4
- stronger:2
+ stronger:1
  strong~ ?:-8
  strong~ for:-5
  struck:5
- stuck:4
+ struck~ out:3
+ stuck:3
  stuck~ in:4
  stuck~ to:2
  student:-1
- stuff:-1
+ stuff:-3
  style:-4
- subject:-3
+ subject:-2
  subject~ ::-3
- such:3
- suds:-6
- suits:-4
- sum:-1
- summer~ and:9
+ such:1
+ suds:-4
+ suggest:-1
+ suits:-5
+ sum:-2
+ summer~ and:5
  sums:-3
- sun:2
+ sun:3
  sunday:1
- sunday~ ::-6
- sunday~ and:1
- sunday~ in:-6
- sunday~ roast:1
+ sunday~ ::-4
+ sunday~ in:-7
+ sunday~ roast:2
  superfat:6
  superfat~ ::5
- superfat~ ?:-3
- superfat~ and:-6
+ superfat~ ?:-4
+ superfat~ and:-7
  superfat~ at:1
- superfat~ do:-4
- superfat~ for:2
- superfat~ in:3
- superfat~ is:-12
+ superfat~ did:-10
+ superfat~ do:-5
+ superfat~ for:3
+ superfat~ i:-1
+ superfat~ in:4
+ superfat~ is:-11
  superfat~ of:-8
- superfat~ on:-11
+ superfat~ on:-10
  superfat~ should:-11
- superfat~ with:1
+ superfat~ with:-1
  superfat~%:3
- superfat~0:4
+ superfat~0:3
  supermarket:-5
  supplier:2
- suppos:-1
  suppose:-1
- suppos~ to:-1
  sure:3
  sure~ about:-10
  sure~ of:2
- surface:-6
- surviv:-1
- survive:-2
+ surface:-5
+ survive:-4
  suspect:5
- swap:-5
+ swap:-4
  swapp:7
- swapp~ for:1
- swapp~F:5
- swaps:-11
- swear:4
- swear~ by:-1
- swear~ it:-7
- swear~ to:7
- sweat:-8
+ swapp~ for:3
+ swapp~ the:1
+ swapp~F:6
+ swaps:-10
+ swap~ the:-2
+ swear:1
+ swear~ by:-2
+ swear~ it:-5
+ swear~ to:8
+ sweat:-7
  sweat~ in:-2
- sweet:-3
- swirl:-6
+ sweet:-5
+ swirl:-8
  swirl~ with:-4
- switch~ off:-2
- switch~ to:-7
- swore:-3
+ switch:2
+ switch~ itself:-1
+ switch~ off:-7
+ switch~ to:-1
+ swore:-5
  t:-6
  ta:-5
  tabl:-6
  table:3
- tablespoon:4
- table~ is:-7
- table~0:-7
+ tablespoon:5
+ table~ is:-6
+ table~0:-9
  tabs:-5
- taffy:-8
- tak:6
- take:2
- taken:3
- takes:-14
+ taffy:-9
+ tag:1
+ tak:5
+ take:3
+ taken:4
+ takes:-13
  takes~ about:-1
- takes~ its:-5
- takes~ the:-2
+ takes~ its:-6
+ takes~ the:-4
  takes~=:-1
- takes~t:-3
- take~ it:-7
+ takes~t:-4
+ take~ it:-8
  take~ off:-3
- take~ that:5
+ take~ that:4
  take~ the:-6
  take~ your:3
- take~0:-7
+ take~0:-10
  take~=:-4
  take~w:-9
- talk:-7
+ talk:-8
  tall:-7
  tan:-7
- tape:-8
- tare:-1
- tared:7
+ tape:-7
+ tared:6
  target:2
  tast:-9
- taste:2
+ taste:3
  taught:-7
  taught~ me:-4
- teach:-1
- teacher:-3
+ teach:-2
+ teacher:-2
  team:-3
  technical:10
- technical~ grade:6
+ technical~ grade:7
  telephone:-5
- tell:-2
+ tell:-4
+ tells:1
  tells~ me:2
- tell~ me:1
- tell~ my:-8
+ tell~ my:-6
  tell~ the:1
- tell~ them:-6
- tell~ you:-1
+ tell~ them:-7
+ tell~ us:-9
+ tell~ whether:1
  temp:-5
  temper:1
- temperature:-9
+ temperature:-8
  temps:-5
  temp~d:-2
- tenth:4
- tenth~ of:3
+ tenth:3
+ tenth~ of:4
  term:-5
- test:-2
- tester:2
+ test:-3
+ tester:1
  test~ ::-5
- test~ at:-8
- test~ it:5
+ test~ at:-10
+ test~ it:6
  test~ ok:-3
- test~ on:1
- test~ with:-6
+ test~ on:-1
+ test~ with:-5
  text:-3
  than:-1
- thank:-6
- thank~ for:-6
- thank~ to:-1
+ thank:-5
+ thank~ for:-7
+ thank~ to:-2
  thank~ you:-6
- than~ a:-2
- than~ i:2
- than~ it:3
- than~ my:1
+ than~ a:-1
+ than~ i:3
+ than~ it:5
+ than~ my:2
  than~ that:-5
- than~ the:-4
- than~ usual:3
+ than~ the:-3
+ than~ usual:4
  than~0:1
- than~d:-5
+ than~d:-4
  that:5
  thats:-1
  thats~ a:-7
- thats~ all:-4
- thats~ how:4
+ thats~ all:-5
+ thats~ how:3
  thats~ it:-6
- thats~ my:-7
- thats~ the:-6
- thats~ what:6
- thats~ why:-8
+ thats~ my:-6
+ thats~ the:-4
+ thats~ what:7
+ thats~ why:-6
  thats~>:-1
  thats~l:-10
- that~ ?:4
+ that~ ?:2
  that~ a:-7
- that~ about:-8
- that~ and:3
+ that~ about:-5
+ that~ and:4
  that~ be:3
  that~ bit:4
- that~ came:-2
- that~ come:1
- that~ day:8
- that~ enough:-3
- that~ from:-7
- that~ has:-4
- that~ i'd:-5
+ that~ came:-1
+ that~ day:9
+ that~ enough:-2
+ that~ from:-6
+ that~ goes:-1
+ that~ has:-5
+ that~ i'd:-4
  that~ i:1
  that~ im:2
  that~ in:-1
  that~ into:-2
  that~ is:1
  that~ isnt:2
- that~ it:-8
- that~ its:-4
+ that~ it:-7
+ that~ its:1
  that~ look:-2
  that~ makes:-6
- that~ matter:4
+ that~ matter:5
  that~ mine:4
  that~ my:3
- that~ nobody:1
+ that~ never:7
+ that~ nobody:2
  that~ noth:-5
- that~ off:7
+ that~ off:5
  that~ okay:-2
- that~ on:2
+ that~ on:5
  that~ one:-4
- that~ out:5
+ that~ out:3
  that~ right:-2
- that~ she:1
+ that~ she:2
  that~ solution:-8
  that~ sound:-1
  that~ still:-5
  that~ the:3
- that~ ther:-6
- that~ too:-8
+ that~ ther:-7
+ that~ too:-7
  that~ was:-7
- that~ we:-7
- that~ went:-3
- that~ with:2
- that~ you:-6
+ that~ we:-5
+ that~ went:-2
+ that~ with:1
+ that~ you:-5
  that~0:9
- that~=:-6
- that~A:-1
+ that~=:-5
+ that~A:-2
  that~F:1
- that~L:3
- that~b:6
+ that~L:4
+ that~b:3
+ thaw:-1
  the:1
- their:-5
- their~ own:2
- them:-2
- themselv:-1
- them~ ::-1
+ their:-2
+ their~ own:-1
+ them:-1
+ themselv:-2
+ them~ ::-2
  them~ and:-5
- them~ for:1
- them~ in:1
+ them~ for:-1
  them~ is:-2
- them~ out:-4
- them~ to:-6
- them~ together:2
- them~0:-4
- them~t:-4
- then:-1
+ them~ on:1
+ them~ out:-3
+ them~ to:-7
+ them~ together:3
+ them~0:3
+ them~t:-5
+ then:-2
+ then~ ?:1
+ then~ a:1
  then~ add:-4
- then~ at:-5
+ then~ at:-4
+ then~ i:3
  then~ in:-5
- then~ into:-4
- then~ it:5
- then~ its:-7
- then~ like:-4
- then~ my:2
- then~ pour:-6
- then~ stir:-3
+ then~ into:-6
+ then~ it:3
+ then~ its:-6
+ then~ like:-3
+ then~ my:4
+ then~ pour:-5
+ then~ stir:-4
  then~ stirr:-2
- then~ the:-7
+ then~ the:-8
  then~ weigh:-7
- then~0:4
- then~<:1
+ then~0:3
+ then~<:2
  then~=:-4
  then~>:-2
- then~A:-6
- then~F:-4
+ then~A:-7
+ then~F:-3
  then~S:-3
  then~W:1
- then~e:-5
+ then~e:-7
  then~t:-5
  then~v:6
- ther:4
+ ther:3
  there:4
- thereabout:3
- therefore:4
+ thereabout:2
+ therefore:3
  there~ ?:-7
- there~ and:2
  there~ are:-1
- there~ because:2
+ there~ because:1
  there~ enough:-3
+ there~ is:-1
  there~ may:3
  there~ so:-7
- there~ too:4
+ there~ too:5
  there~ was:-2
  there~ were:3
  there~ with:-3
  thermometer:-9
- ther~ a:1
- ther~ also:2
- ther~ no:-7
- ther~0:3
- ther~F:1
- these:-9
- these~ are:-5
+ ther~ a:2
+ ther~ no:-9
+ ther~0:-2
+ these:-6
+ these~ are:-6
  these~ days:4
  these~ fats:-4
- these~ oils:-3
+ these~ oils:-5
  they:-4
- theyd:4
- theyll:-3
- theyre:-10
- they~ are:5
- they~ do:-7
- they~ say:2
- they~ went:1
- they~ were:-5
- the~ above:4
- the~ amount:-2
+ theyd:5
+ theyll:-4
+ theyre:-9
+ they~ are:4
+ they~ do:-6
+ they~ say:1
+ they~ went:3
+ they~ were:-7
+ the~ above:5
+ the~ air:-1
+ the~ amount:-3
  the~ answer:-3
- the~ app:3
+ the~ app:2
  the~ attic:-3
- the~ autumn:-8
- the~ back:1
+ the~ autumn:-7
+ the~ baby:1
+ the~ back:2
  the~ bag:3
- the~ balance:-4
+ the~ balance:-5
  the~ balcony:2
- the~ bar:2
+ the~ bar:1
  the~ bars:-11
  the~ batch:-3
- the~ bath:-7
+ the~ bath:-6
  the~ bathroom:1
- the~ batter:-8
+ the~ batter:-7
  the~ battery:-1
- the~ beaker:4
+ the~ beaker:5
  the~ beginn:-1
- the~ bell:-9
- the~ bench:-5
- the~ best:-5
+ the~ bell:-8
+ the~ bench:-4
+ the~ best:-4
  the~ big:-1
- the~ bin:-2
- the~ birds:-3
+ the~ bin:-4
+ the~ birds:-4
  the~ bit:-4
- the~ blender:3
- the~ block:4
- the~ blog:-5
- the~ blue:2
- the~ board:4
- the~ book:-4
+ the~ blender:2
+ the~ block:3
+ the~ blog:-4
+ the~ blue:-1
+ the~ board:3
+ the~ book:-3
  the~ bottl:-6
  the~ bottle:4
  the~ bottom:-1
- the~ bowl:6
+ the~ bowl:3
  the~ box:1
- the~ boys:3
+ the~ boys:-5
  the~ brim:-2
  the~ bubbl:-5
  the~ bucket:2
- the~ bus:-1
+ the~ bus:-2
  the~ butcher:-1
+ the~ camp:1
  the~ can:1
- the~ candle:-5
- the~ canister:7
- the~ car:-8
- the~ card:-5
- the~ caretaker:-7
- the~ cat:1
+ the~ candle:-6
+ the~ canister:5
+ the~ car:-7
+ the~ card:-7
+ the~ caretaker:-6
+ the~ ceil:1
  the~ cellar:-9
- the~ certifi:-7
- the~ certificate:5
- the~ cheap:-6
- the~ chemist:-3
- the~ children:2
+ the~ certifi:-6
+ the~ certificate:4
+ the~ cheap:-8
+ the~ chemist:-2
  the~ choir:-5
- the~ christma:1
- the~ church:-4
- the~ class:-5
- the~ clean:-2
- the~ clock:-4
- the~ club:-2
- the~ clubs:-2
- the~ cold:2
+ the~ church:-5
+ the~ class:-7
+ the~ clean:-3
+ the~ clock:-3
+ the~ clubs:-1
+ the~ cold:1
  the~ column:-3
  the~ comma:4
  the~ comment:-6
- the~ cool:-4
- the~ corner:-4
+ the~ cooker:4
+ the~ cool:-7
+ the~ corner:-5
+ the~ cost:-5
  the~ counter:4
  the~ county:-4
  the~ course:2
- the~ crock:-1
  the~ crockpot:-1
- the~ crumb:1
- the~ cubes:-6
- the~ cup:-2
- the~ cupboard:-2
+ the~ cubes:-4
+ the~ cup:-3
+ the~ cupboard:-1
  the~ cure:-9
- the~ date:-6
- the~ day:-3
- the~ decimal:-4
+ the~ dairy:1
+ the~ date:-7
+ the~ day:-2
+ the~ decimal:-5
  the~ discount:-2
- the~ dish:5
+ the~ dish:4
  the~ display:1
  the~ dog:2
  the~ door:-1
  the~ dot:-5
  the~ doubl:-7
- the~ drain:3
+ the~ double:-3
+ the~ drain:2
+ the~ drawer:-1
  the~ drum:8
- the~ edge:-3
+ the~ edge:-5
  the~ edges:-2
  the~ empty:-8
  the~ end:3
- the~ ends:-7
- the~ even:-8
- the~ extra:-1
- the~ face:-4
+ the~ ends:-6
+ the~ even:-10
+ the~ extra:1
+ the~ face:-8
  the~ fair:-1
- the~ fami:2
- the~ farm:1
- the~ fat:-6
+ the~ fami:1
+ the~ farm:-1
+ the~ fat:-3
  the~ fats:1
  the~ feed:3
  the~ fence:-5
- the~ figur:-6
- the~ figure:3
- the~ finish:-2
+ the~ figur:-4
+ the~ figure:5
+ the~ finish:-4
  the~ first:-2
  the~ flak:5
  the~ flat:-3
  the~ floor:6
  the~ foam:-8
- the~ freezer:-11
- the~ fridge:-1
+ the~ freezer:-10
  the~ fryer:1
- the~ full:3
- the~ fumes:-7
+ the~ full:6
+ the~ fumes:-6
  the~ funnel:3
- the~ garage:-7
+ the~ garage:-3
  the~ garden:-3
  the~ gas:-5
- the~ gel:1
- the~ glass:1
- the~ goat:4
+ the~ glass:-1
+ the~ goat:3
  the~ goats:4
- the~ goggl:-4
- the~ good:-4
- the~ gram:-6
- the~ greasy:-8
- the~ green:-1
- the~ group:-1
- the~ half:6
+ the~ goggl:-2
+ the~ good:-3
+ the~ gram:-7
+ the~ greasy:-9
+ the~ green:-2
+ the~ half:5
  the~ hall:-6
- the~ hand:-5
- the~ handout:2
- the~ hands:-2
+ the~ hand:-4
+ the~ handout:1
+ the~ hands:4
  the~ hard:-5
+ the~ hardware:-1
  the~ heat:-8
  the~ hens:-7
- the~ hob:-2
+ the~ hob:-1
  the~ holiday:-3
  the~ hood:-6
  the~ hot:2
  the~ house:7
- the~ internet:-3
+ the~ internet:-4
  the~ jars:-6
  the~ jug:-3
- the~ kettle:7
+ the~ kettle:8
  the~ kids:-4
  the~ kilo:6
  the~ kitchen:-3
  the~ label:4
  the~ lads:-3
- the~ lady:-3
+ the~ lady:-4
  the~ last:2
  the~ lather:-1
- the~ laundry:3
- the~ leaflet:2
+ the~ laundry:-2
  the~ leftover:-1
  the~ letter:2
  the~ library:-6
- the~ lid:2
+ the~ lid:1
  the~ light:-5
- the~ line:6
- the~ liquid:6
+ the~ line:5
+ the~ liquid:9
  the~ list:10
  the~ litre:6
- the~ little:1
- the~ loaf:-4
- the~ long:3
- the~ look:-2
+ the~ loaf:-3
+ the~ log:-6
+ the~ long:2
  the~ lot:3
- the~ lowest:-5
- the~ lump:1
- the~ machine:-5
- the~ man:-3
- the~ margin:-1
- the~ mark:5
- the~ market:-4
- the~ mash:-1
+ the~ lowest:-4
+ the~ lump:-2
+ the~ machine:-4
+ the~ man:-5
+ the~ margin:-2
+ the~ mark:4
+ the~ market:-5
  the~ mass:-4
- the~ measur:2
- the~ mechanic:4
- the~ melt:-3
+ the~ measur:1
+ the~ mechanic:3
+ the~ melt:3
  the~ mess:-4
  the~ microwave:1
- the~ middle:-6
- the~ mill:-5
- the~ miss:5
- the~ mix:5
- the~ mold:2
+ the~ middle:-5
+ the~ mill:-4
+ the~ miss:4
+ the~ mix:6
+ the~ mold:1
  the~ month:-5
- the~ moon:-5
- the~ morn:-6
+ the~ moon:-2
+ the~ morn:-7
  the~ most:-9
  the~ mould:-3
  the~ name:-6
  the~ neighbour:-2
- the~ next:-4
- the~ night:-6
- the~ normal:-5
- the~ number:2
+ the~ next:-5
+ the~ night:-4
+ the~ normal:-4
+ the~ number:1
  the~ oil:2
  the~ oils:1
- the~ ones:-4
+ the~ old:-2
+ the~ one:2
+ the~ ones:-1
  the~ only:-7
- the~ open:2
+ the~ open:1
  the~ order:-7
  the~ original:2
  the~ other:2
- the~ oven:-9
+ the~ outside:1
+ the~ oven:-8
  the~ packet:7
  the~ page:-5
  the~ pan:4
- the~ pantry:-9
+ the~ pantry:-10
  the~ paper:9
- the~ parish:-7
+ the~ parish:-9
  the~ past:1
  the~ paste:-4
- the~ phone:3
- the~ photo:4
- the~ picture:-4
+ the~ patience:-4
+ the~ phone:4
+ the~ photo:5
+ the~ picture:-5
  the~ place:7
- the~ plain:-5
- the~ plan:1
- the~ plastic:5
- the~ plate:3
- the~ point:-2
- the~ porch:-4
+ the~ plain:-4
+ the~ plastic:4
+ the~ plate:5
+ the~ point:-3
+ the~ porch:-5
  the~ post:1
  the~ postman:2
- the~ potato:-8
- the~ pour:-4
- the~ powder:4
+ the~ potato:-7
+ the~ pour:-5
+ the~ powder:5
  the~ power:-4
- the~ present:2
+ the~ present:1
  the~ price:-7
- the~ printout:-6
+ the~ printout:-5
  the~ question:-9
- the~ rack:-4
+ the~ rack:-5
  the~ radiator:-4
- the~ radio:-5
- the~ rain:-4
- the~ ready:6
+ the~ radio:-6
+ the~ rain:-3
+ the~ ready:4
  the~ real:-9
  the~ reason:-7
- the~ record:1
+ the~ record:2
  the~ remain:-1
- the~ render:-4
- the~ right:-7
+ the~ render:-3
+ the~ rest:2
+ the~ right:-8
  the~ roof:2
- the~ room:1
+ the~ room:2
  the~ row:-6
  the~ rugby:-2
- the~ sack:-2
+ the~ sack:-3
  the~ safe:3
- the~ salad:2
+ the~ salad:1
+ the~ same:1
  the~ scale:-2
  the~ school:1
  the~ scum:2
- the~ second:3
+ the~ second:2
  the~ sf:-5
- the~ shed:-2
- the~ sheet:8
+ the~ shed:-1
+ the~ sheet:7
  the~ shelf:-3
  the~ shop:3
- the~ shops:-5
+ the~ shops:-6
  the~ shower:-8
- the~ side:5
- the~ sink:1
+ the~ side:7
+ the~ sink:3
  the~ size:1
  the~ skin:-4
- the~ slip:-3
- the~ slow:-4
+ the~ slip:-1
+ the~ slow:-3
  the~ small:2
- the~ smell:1
+ the~ smell:2
  the~ soap':3
- the~ soap:-2
+ the~ soap:-3
  the~ solution:1
  the~ spatula:-2
  the~ spoon:-1
- the~ spr:-7
- the~ stall:2
- the~ steel:1
- the~ step:-1
- the~ stick:-10
- the~ stirr:-6
+ the~ spr:-9
+ the~ stall:3
+ the~ start:1
+ the~ steel:6
+ the~ stick:-9
+ the~ stirr:-7
  the~ stove:6
+ the~ suds:-3
  the~ sum:-2
- the~ sums:1
+ the~ summer:-1
  the~ sun:2
  the~ sunday:6
  the~ superfat:-5
- the~ supermarket:-4
- the~ surface:-6
- the~ swirl:-3
- the~ table:3
- the~ tap:-4
- the~ teacher:-2
+ the~ supermarket:-5
+ the~ surface:-5
+ the~ swirl:-5
+ the~ table:4
+ the~ tap:-5
+ the~ teacher:1
  the~ temperature:-5
- the~ test:1
- the~ thermometer:-6
+ the~ thermometer:-7
  the~ thing:-2
+ the~ third:-1
  the~ thread:-6
- the~ thursday:-7
- the~ tiles:5
+ the~ thursday:-4
+ the~ tiles:7
  the~ time:1
- the~ tin:5
+ the~ tin:4
  the~ tongue:-1
  the~ top:-2
- the~ train:-7
- the~ tray:-3
+ the~ train:-5
+ the~ tray:-1
  the~ trimming:1
  the~ tub:2
- the~ unrefin:-7
- the~ usual:5
+ the~ unrefin:-6
+ the~ usual:6
  the~ varnish:-5
- the~ very:-2
+ the~ very:-1
  the~ village:-2
  the~ wall:-6
  the~ war:-7
- the~ wardrobe:-3
- the~ warm:2
- the~ wash:-4
+ the~ wardrobe:-4
+ the~ warm:3
+ the~ wash:-5
  the~ way:4
- the~ weather:-6
- the~ weekend:-9
- the~ weigh:7
+ the~ weather:-5
+ the~ weekend:-10
+ the~ weigh:8
  the~ weight:5
- the~ whisk:1
- the~ white:1
- the~ whole:-1
- the~ window:-6
+ the~ whole:-2
+ the~ window:-7
  the~ windowsill:3
  the~ winter:-4
+ the~ wire:-2
  the~ wood:-3
  the~ wooden:-4
- the~ word:-5
- the~ workshop:-4
- the~ worktop:-1
- the~ wrong:5
- the~ yard:-5
+ the~ word:-4
+ the~ workshop:-3
+ the~ worktop:-2
+ the~ wrong:6
+ the~ yard:-6
  the~ year:-7
- the~%:1
- the~0:1
- the~<:-4
- the~=:-2
+ the~<:-5
+ the~=:-3
  the~>:-1
  the~A:2
- the~B:-7
- the~C:-13
+ the~B:-8
+ the~C:-14
  the~F:5
- the~I:3
- the~K:4
+ the~I:4
+ the~K:3
  the~L:-2
  the~M:3
  the~N:-2
- the~S:-2
+ the~S:-3
  the~T:-7
  the~W:5
  the~X:-4
- the~b:6
- the~e:-1
- the~t:-1
- the~v:-6
- the~w:-6
+ the~b:5
+ the~l:-3
+ the~t:-2
+ the~v:-7
+ the~w:-7
  thick:-3
  thicken:-3
- thicker:-9
+ thicker:-8
  thick~ as:1
  thick~ like:-5
- thick~ trace:-2
- thin:-6
- thing:-2
+ thick~ trace:-3
+ thin:-3
+ thing:-1
  thing~ ?:-7
- thing~ and:-2
- thing~ i:-9
- thing~ in:-7
+ thing~ and:-3
+ thing~ i:-8
+ thing~ in:-6
  think:1
  think~ ?:-8
  think~ about:2
- think~ i:10
- think~ it:3
+ think~ i:9
+ think~ it:2
  think~ its:-1
  think~ my:1
  think~ of:-8
  think~ that:-9
- think~ the:4
+ think~ the:3
  thinn:6
- thin~ stream:-3
+ thin~ stream:-4
  thin~ trace:-6
  third:1
- third~ attempt:-5
- third~ go:4
- third~ of:1
- this:3
+ third~ attempt:-4
+ third~ go:5
+ third~ of:2
+ this:2
  this~ ::3
- this~ ?:-7
+ this~ ?:-6
  this~ a:-5
- this~ and:-7
+ this~ and:-8
  this~ at:1
  this~ batch:-2
- this~ be:-2
- this~ before:-4
- this~ for:6
- this~ from:3
- this~ house:4
+ this~ be:-1
+ this~ before:-3
+ this~ but:-6
+ this~ for:5
+ this~ from:2
+ this~ house:5
  this~ i:-3
  this~ in:-1
  this~ is:-5
  this~ loaf:2
- this~ morn:2
+ this~ look:-4
+ this~ morn:1
  this~ ok:-3
- this~ on:-7
+ this~ on:-6
  this~ one:6
- this~ ones:3
- this~ or:-6
+ this~ ones:-5
+ this~ or:-7
  this~ pot:3
- this~ recipe:-7
+ this~ recipe:-8
  this~ right:-2
- this~ time:4
- this~ to:-6
- this~ was:-4
- this~ way:-4
+ this~ time:5
+ this~ to:-3
+ this~ was:-5
+ this~ way:-3
  this~ week:-1
- this~ weekend:2
- this~ with:-6
- this~ year:5
+ this~ weekend:3
+ this~ with:-9
+ this~ year:6
  this~0:-8
- this~F:3
- tho:-6
+ this~F:1
+ tho:-1
+ those:-1
  those~ are:2
- those~ days:-7
- those~ fats:-2
- those~ oils:-2
+ those~ days:-6
+ those~ fats:-1
+ those~ oils:-3
  those~ who:4
- those~0:4
- those~w:1
+ those~0:2
  though:1
+ thought:1
  thought~ ?:-4
  thought~ i'd:-6
- thought~ i:-1
+ thought~ i:-2
  thought~ it:-3
  thought~ on:-6
- though~ i:2
+ though~ i:3
  thread:-6
  threw:6
  threw~ in:6
  threw~ the:-4
- through:1
- through~ a:-2
- through~ an:-10
+ through:2
+ throughout:-1
+ through~ a:3
+ through~ an:-11
  through~ it:-3
- through~ the:4
- throw:-4
- thrown:5
+ through~ the:3
+ throw:-6
+ thrown:6
  throw~ it:-1
- thumb:-2
+ thru:1
+ thumb:-3
  thursday:-6
- thx:-5
- tick:-1
+ thx:-3
+ tick:-2
  tight:-1
  til:-5
- tiles:5
- till~ it:4
+ tiles:7
+ till:1
+ till~ it:3
  till~ its:-2
+ till~ the:-2
  till~0:-5
  time:-3
- timer:-8
+ timer:-9
  times:2
- times~ i:4
- times~ in:-3
- times~ the:1
+ times~ i:2
+ times~ in:-4
  times~0:9
- time~ and:-4
- time~ because:1
+ time~ and:-5
+ time~ because:2
  time~ for:1
- time~ i:-1
- time~ in:2
- time~ it:-8
+ time~ i'd:-2
+ time~ in:3
+ time~ is:-3
+ time~ it:-9
+ time~ ive:-1
  time~ lurker:-4
- time~ post:-3
- time~ so:4
+ time~ post:-4
+ time~ so:5
  time~ the:1
- time~ to:-4
- time~ with:-8
- time~0:-1
- time~t:-5
+ time~ to:-3
+ time~ with:-7
+ time~t:-4
+ tin:-1
  tins:-7
  tins~ of:-3
- tiny:-1
+ tiny:-2
  tin~ and:-1
  tin~ is:-7
- tin~ of:-4
+ tin~ of:-3
  tin~ was:-1
- tin~ with:-9
- tip:-1
+ tin~ with:-8
+ tip:-2
  tipp:8
  tipp~ in:7
- tipp~ the:-3
  tips:-6
  tip~ ::-6
  title:-3
  title~ ::-4
  to:-1
- toast:-4
+ toast:3
  today:-4
- today~ ::5
+ today~ ::4
  today~ ?:-5
  today~ and:1
  toddler:4
- together~ ?:-3
+ together:-3
+ together~ ?:-2
  together~ in:-4
  together~ with:-5
- told:-5
- told~ her:-4
+ told:-4
+ told~ her:-5
  told~ me:-3
- told~ us:-7
+ told~ us:-5
  told~F:-2
- tom:-1
- tomato:4
- tomorrow:-5
+ tom:-2
+ tomato:5
+ tomorrow:-6
  tongue:-3
  tongue~ test:1
- tonight:7
+ tonight:6
  tonight~ ::-7
  tonight~ ?:-3
- too:3
+ too:2
  took:3
  took~ a:-5
  took~ ages:-3
+ took~ forever:4
  took~ it:-2
- took~ me:-7
+ took~ me:-9
  took~ near:-1
  took~ off:2
- took~ the:3
+ took~ the:1
  took~0:-2
- took~<:2
- took~=:-9
- took~>:-7
+ took~<:3
+ took~=:-10
+ took~>:-3
  took~N:4
  took~l:3
- took~t:-11
+ took~t:-10
  took~w:-5
- tools:-6
- too~ ?:-7
- too~ and:2
- too~ cold:-3
+ tools:-7
+ too~ ?:-5
+ too~ and:1
+ too~ cold:-4
  too~ dry:-3
  too~ early:-6
- too~ fast:1
- too~ hard:-3
- too~ harsh:-3
+ too~ hard:-2
+ too~ harsh:-4
  too~ high:-6
  too~ hot:-7
- too~ late:-3
- too~ little:1
- too~ low:5
+ too~ late:-1
+ too~ low:4
  too~ many:5
- too~ much:-6
+ too~ much:-5
  too~ quick:4
  too~ sharp:-4
- too~ soft:-5
- too~ soon:-5
- too~ strong:-2
- topp:8
- topp~ it:4
+ too~ soft:-7
+ too~ soon:-6
+ too~ strong:-1
+ topp:10
+ topp~ it:3
  topp~ the:5
- topp~ up:5
- tops:1
- top~ is:-4
+ topp~ up:6
+ tops:2
+ top~ for:-4
+ top~ is:-6
  top~ of:2
- top~ shelf:-6
+ top~ shelf:-5
  top~ which:-5
+ total:4
  total~ of:-8
  touch:-4
- touch~ it:-7
- touch~ the:-7
- towel:-5
- towel~ and:-1
- towel~ over:-4
- towel~ round:-6
+ touch~ it:-6
+ touch~ the:-8
+ towel:-6
+ towel~ over:-5
+ towel~ round:-5
+ towel~t:-1
  town:1
  to~ a:2
  to~ about:-1
- to~ add:-1
- to~ ask:-5
- to~ be:4
- to~ bed:-4
- to~ buy:-5
- to~ check:-6
- to~ come:5
- to~ cool:-9
- to~ cut:-5
- to~ do:-1
+ to~ add:-2
+ to~ ask:-7
+ to~ be:3
+ to~ bed:-5
+ to~ buy:-7
+ to~ check:-5
+ to~ come:4
+ to~ cool:-10
+ to~ cut:-3
+ to~ do:1
  to~ everyone:3
- to~ find:-4
+ to~ find:-5
  to~ finish:6
- to~ get:-3
- to~ go:-2
- to~ grate:-1
+ to~ get:-4
+ to~ grate:-2
  to~ hand:1
- to~ have:4
+ to~ have:3
  to~ hear:1
  to~ help:6
  to~ her:-6
- to~ hold:3
+ to~ hold:2
  to~ it:1
  to~ keep:-6
- to~ know:-5
+ to~ know:-4
  to~ light:-2
  to~ look:-8
  to~ make:1
  to~ me:-1
- to~ melt:-10
- to~ my:1
- to~ open:-6
- to~ pour:-3
- to~ put:3
- to~ remember:-8
- to~ rough:-2
+ to~ melt:-8
+ to~ my:-1
+ to~ noth:1
+ to~ open:-8
+ to~ pour:-2
+ to~ put:4
+ to~ remember:-9
+ to~ rough:-3
  to~ see:1
  to~ self:-1
  to~ sell:-2
  to~ set:3
  to~ slush:-8
- to~ soap:-7
- to~ someth:-5
- to~ spare:-1
+ to~ soap:-8
+ to~ someth:-6
+ to~ spare:-2
  to~ spoon:-5
+ to~ stir:1
  to~ take:4
  to~ tell:-2
- to~ test:-6
+ to~ test:-7
  to~ that:-6
- to~ the:-2
- to~ thicken:-3
- to~ this:-9
- to~ throw:-4
- to~ trace:-9
+ to~ the:-1
+ to~ thicken:-2
+ to~ this:-7
+ to~ throw:-7
+ to~ trace:-8
  to~ try:-4
  to~ unmould:-5
  to~ use:-2
  to~ wait:2
- to~ wash:2
- to~ waste:5
+ to~ wash:1
+ to~ waste:7
  to~ weigh:-6
- to~ you:-6
- to~%:4
+ to~ write:1
+ to~ you:-4
+ to~%:5
  to~<:6
  to~=:-2
  to~>:5
  to~F:-9
  to~T:-4
- to~X:-4
- to~b:-2
+ to~X:-5
+ to~b:-4
  to~d:-4
  to~e:-3
- to~t:2
- to~w:-6
- trac:-9
+ to~t:4
+ to~w:-5
+ trac:-7
  trace:1
- trace~ ::-5
- trace~ add:4
- trace~ after:-7
+ trace~ ::-7
+ trace~ add:2
+ trace~ after:-5
  trace~ and:-7
  trace~ at:-2
  trace~ because:6
  trace~ came:-5
- trace~ i:-5
+ trace~ i:-6
  trace~ in:-6
- trace~ stir:-6
- trace~ then:-2
+ trace~ stir:-5
+ trace~ then:-1
  trace~ was:-5
  trace~t:-6
+ track:4
  tractor:-5
- trac~ after:-3
- trac~ in:-3
+ trac~ after:-2
+ trac~ in:-5
  trade:-9
  trail:-4
- train:-8
+ train:-7
  translat:-4
- translate:-5
+ translate:-4
  translat~ from:-3
  translucent:-3
- tray:-5
+ tray:-3
  trays:-4
+ treat:-3
  trees:1
  trial:-8
- trick:-8
+ trick:-9
  trick~ for:-5
- tried:-9
+ tried:-10
  tried~ it:1
  trimm:1
  trimming:-1
  tripl:-7
  trouble:-3
- trust:-6
+ trust:-5
  trust~ it:-6
  trust~ the:-5
  truth:1
  try:-13
- try~ it:-6
+ try~ it:-8
  try~ to:-2
  tub:-1
- tube:-5
- tubs:2
- tub~ ::-7
+ tube:-6
+ tubs:3
+ tub~ ::-8
  tub~ and:-8
- tub~ is:-5
- tub~ of:-4
- tub~ says:-7
- tub~ was:1
- tue:-1
+ tub~ is:-4
+ tub~ of:-3
+ tub~ says:-9
+ tub~ was:2
+ tue:-3
+ tuesday:-1
  tue~t:-1
- turn:-2
- turns:-1
- turns~ out:7
- turns~0:-4
- turn~ it:-1
- turn~ out:6
+ turn:-1
+ turns~ out:6
+ turns~0:-5
+ turn~ it:-2
+ turn~ out:5
  turn~ the:-3
  turn~ to:1
  turn~S:-4
  tutor:-2
- twentieth:4
+ twentieth:3
  twice:2
  twice~ a:-5
- twice~ and:4
- twice~ before:-9
- twice~ i:3
+ twice~ and:3
+ twice~ before:-8
+ twice~ i:4
  twice~ with:-6
  typ:-7
  type:3
- typed:7
+ typed:6
  typed~ the:6
  typo:2
- u:-8
- ugh:-1
+ u:-7
+ ugh:-2
  ugly:-5
- um:2
- uncl:-7
+ um:1
+ uncl:-5
  uncle:-3
- under:-3
- underneath:-6
- understand:-6
+ under:-5
+ underneath:-5
+ understand:-5
  under~ a:-2
- under~ it:4
+ under~ it:-3
  under~ the:2
- under~0:-9
+ under~0:-8
  under~d:-3
  under~t:-3
- under~w:-7
- unit:-3
+ under~w:-8
+ unit:-4
  units:-7
- unit~ ::-2
- unmold:-6
- unmould:-7
- unmould~ after:-4
+ unit~ ::-3
+ unles:1
+ unmold:-7
+ unmould:-6
+ unmould~ after:-5
  unmould~t:-1
  unrefin:-8
- unsaponifi:8
- unscent:-8
- until~ a:-5
+ unsaponifi:10
+ unscent:-6
+ until:-1
+ until~ a:-6
  until~ both:-1
  until~ i:-1
- until~ it:-1
- until~ its:-3
- until~ the:4
+ until~ its:-5
+ until~ the:3
  until~ you:-3
  until~t:-1
- up:5
- update:4
- upon:2
+ up:6
+ update:3
+ update~ ::-1
+ upon:4
  up~ ::2
  up~ ?:-6
- up~ again:-8
+ up~ again:-9
  up~ and:1
- up~ at:-1
  up~ by:3
- up~ for:-7
- up~ i:-7
- up~ in:-5
- up~ like:-5
+ up~ for:-8
+ up~ i:-9
+ up~ in:-4
+ up~ like:-6
+ up~ my:-2
  up~ on:7
  up~ so:1
- up~ the:3
- up~ there:5
+ up~ the:4
+ up~ there:4
  up~ to:4
- up~ with:2
+ up~ with:1
  up~0:10
- ur:-7
+ ur:-5
+ us:-1
  use:-2
- used:2
+ used:3
  used~ a:-1
  used~ for:1
  used~ it:1
- used~ that:5
- used~ the:7
- used~ to:-9
- used~0:-3
- used~=:-7
- used~>:-3
+ used~ that:3
+ used~ the:6
+ used~ to:-10
+ used~0:-4
+ used~=:-8
+ used~>:-4
  used~F:-5
- used~L:4
- used~N:-3
+ used~L:2
+ used~N:-4
  used~l:-2
  used~w:-2
- uses:-3
+ uses:-4
  use~ ?:-2
- use~ a:-1
- use~ in:-5
- use~ it:-1
- use~ the:-6
- use~ up:6
- use~=:1
- use~>:2
- use~F:-8
- use~I:-5
- use~N:-2
- use~l:-2
- using:2
- usual:3
- us~ the:-2
- vanish:-5
+ use~ a:-2
+ use~ in:-4
+ use~ it:-7
+ use~ the:-5
+ use~ up:4
+ use~>:4
+ use~F:-7
+ use~I:-4
+ use~N:-1
+ use~l:-3
+ using:1
+ using~=:-5
+ usual:1
+ us~ the:-1
+ vanish:-4
  varnish:-5
  vegan:-9
  vegetable:-4
- vegetarian:-9
+ vegetarian:-10
  verdict:-4
  verify:-7
  verify~ the:-6
  version:-5
  version~ ::-1
- version~ with:-1
- version~0:3
+ version~0:4
+ very:-1
  very~ first:-7
  very~ nice:-5
- vet:-7
+ vet:-5
  video:-6
  village:-3
  village~ hall:-1
- virgin:-7
- voice:4
- volcano:-9
- volume:1
+ virgin:-6
+ voice:3
+ volcano:-10
  w:1
  wait:-4
- waits:2
+ waits:3
  wait~ for:-7
  wait~ i:-7
- wait~ till:-2
- wait~ until:-7
+ wait~ till:-3
+ wait~ until:-8
  wait~t:-3
- walk:5
- wall:-3
+ walk:4
+ wall:-2
  want:4
  wants:-4
  wants~ a:-4
  wants~ it:-6
- wants~ me:-3
- wants~ some:-1
+ wants~ me:-2
+ wants~ some:-2
  wants~ the:-7
  wants~ to:-4
- want~ a:-3
- want~ it:1
- want~ the:7
- want~ to:-3
- want~%:2
- want~0:6
- want~F:-7
+ want~ a:-5
+ want~ the:4
+ want~ to:-4
+ want~%:1
+ want~0:7
+ want~F:-8
  war:-8
  wardrobe:-6
  warm:-7
  warmth:-7
- warm~ in:-5
- warm~ it:-3
- warm~ oils:2
- warm~ the:-11
- warm~ to:-6
+ warm~ in:-4
+ warm~ it:-4
+ warm~ oils:3
+ warm~ the:-9
+ warm~ to:-7
  warm~F:-3
- warn:-7
+ warn:-8
  was:5
  wash:-6
  wash~ it:2
+ wash~ the:2
  wash~ up:-1
  wash~ with:-6
- wasnt:12
+ wasnt:13
+ wasnt~ enough:1
  wast:3
- waste:-1
- was~ a:-1
+ was~ a:1
  was~ all:3
- was~ already:5
- was~ at:-6
- was~ call:1
+ was~ already:3
+ was~ at:-5
  was~ clean:-2
  was~ clear:-5
- was~ cold:3
- was~ done:1
- was~ empty:11
- was~ fine:-2
+ was~ cold:2
+ was~ done:3
+ was~ empty:9
+ was~ fine:-3
  was~ finish:4
- was~ for:-3
- was~ from:1
- was~ going:-7
+ was~ for:-2
+ was~ from:-1
+ was~ going:-6
  was~ gone:-3
- was~ hard:-7
- was~ hot:-3
- was~ in:3
- was~ it:-4
- was~ like:2
- was~ made:-2
+ was~ hard:-8
+ was~ hot:-5
+ was~ in:4
+ was~ it:-3
+ was~ like:3
+ was~ made:-1
  was~ meant:4
- was~ melt:4
- was~ my:-3
- was~ near:3
+ was~ melt:3
+ was~ my:-4
+ was~ near:5
  was~ never:-2
  was~ no:-2
- was~ not:9
- was~ off:9
- was~ old:-5
- was~ on:4
- was~ one:5
+ was~ not:10
+ was~ off:8
+ was~ old:-4
+ was~ on:3
+ was~ one:6
  was~ only:1
- was~ open:3
+ was~ open:7
  was~ out:6
- was~ over:2
- was~ pour:2
- was~ ready:-3
- was~ real:5
- was~ right:-5
+ was~ over:4
+ was~ pour:3
+ was~ ready:-2
+ was~ real:7
+ was~ right:-7
  was~ so:5
  was~ stand:7
- was~ still:1
- was~ stirr:-3
- was~ that:-4
- was~ the:-3
- was~ thick:-5
+ was~ stirr:-2
+ was~ that:-6
+ was~ the:-4
+ was~ thick:-3
  was~ told:2
- was~ too:-5
- was~ under:-6
- was~ very:-7
+ was~ too:-6
+ was~ under:-5
+ was~ very:-8
  was~ warm:-6
- was~ weigh:5
+ was~ weigh:6
  was~ what:-4
  was~ with:2
  was~%:-5
  was~0:-4
- was~<:5
+ was~<:4
  was~=:-7
- was~>:-8
- was~A:5
- was~F:3
- was~L:5
+ was~>:-10
+ was~A:4
+ was~F:6
+ was~L:6
  was~N:2
  was~X:7
- was~b:-1
- was~d:-7
+ was~b:4
+ was~d:-8
  was~e:7
  was~l:-8
- was~t:-6
+ was~t:-7
  was~v:2
  was~w:6
  watch:-7
- watch~ the:-8
- water:-4
- water~ bath:-4
+ watch~ the:-6
+ water:2
+ water~ bath:-6
  waxy:-5
  way:2
  way~ about:1
+ way~ and:-1
  way~ in:6
  way~ of:-7
- we:1
- wear:-7
- wear~ goggl:-5
- weather:-6
- wed:1
+ way~ round:-2
+ wear:-8
+ wear~ goggl:-4
+ weather:-5
  wedd:2
  wedd~ favour:1
- wednesday:-7
+ wednesday:-6
  week:-5
- weekend:-2
- weeks:1
- week~ and:-7
+ week~ and:-10
  week~ so:5
  week~0:-9
- weight:1
- weight~ ::-8
- weight~ and:2
+ weigh:-2
+ weight:2
+ weight~ ::-7
+ weight~ and:3
  weight~ g:-3
- weight~ in:4
+ weight~ in:3
  weight~ made:-7
  weight~ of:-3
  weight~ oz:-5
  weight~ so:-6
- weight~A:-4
+ weight~A:-5
  weigh~ ?:-7
- weigh~ a:-5
- weigh~ after:-3
- weigh~ again:4
+ weigh~ a:-4
+ weigh~ after:-4
+ weigh~ again:5
  weigh~ and:1
- weigh~ anyth:-1
+ weigh~ anyth:-2
  weigh~ as:3
  weigh~ by:5
- weigh~ everyth:-7
- weigh~ i:-6
+ weigh~ everyth:-6
+ weigh~ i:-5
  weigh~ in:1
- weigh~ it:3
- weigh~ like:1
- weigh~ my:2
- weigh~ on:2
- weigh~ one:3
- weigh~ out:-8
- weigh~ the:2
+ weigh~ it:2
+ weigh~ like:2
+ weigh~ my:3
+ weigh~ on:1
+ weigh~ one:-4
+ weigh~ out:-6
+ weigh~ the:3
  weigh~0:2
- weigh~<:-8
+ weigh~<:-7
  weigh~=:-7
- weigh~F:-4
+ weigh~F:-2
  weigh~e:6
- weigh~l:-1
+ weigh~l:-2
  weigh~w:-8
  welcome:-5
- well:-1
- well~ and:-5
+ well~ and:-3
  well~ as:-4
- well~ be:8
+ well~ be:6
  well~ have:7
- went:3
- went~ a:5
- went~ above:-7
- went~ away:-7
+ went:4
+ went~ a:6
+ went~ above:-5
+ went~ away:-6
  went~ back:-3
- went~ brown:-6
- went~ by:-4
- went~ clear:-7
+ went~ brown:-4
+ went~ by:-5
+ went~ clear:-8
  went~ cloudy:-7
- went~ dark:-2
+ went~ dark:-3
  went~ down:6
- went~ for:3
+ went~ for:7
  went~ from:-9
  went~ in:8
  went~ into:4
- went~ off:-1
- went~ on:4
+ went~ on:5
  went~ over:3
  went~ the:-5
  went~ to:-5
- went~ up:1
- went~ with:4
- went~ without:5
- went~ wrong:-4
+ went~ with:5
+ went~ without:3
+ went~ wrong:-5
+ went~ yellow:-7
  went~=:-7
- went~S:-2
- were:3
- were~ a:-1
- were~ at:-6
- were~ doing:-1
- were~ on:-6
+ went~S:-6
+ were:2
+ were~ a:-2
+ were~ at:-7
+ were~ on:-4
  were~0:2
- were~F:2
- were~w:-2
- wet:7
+ were~=:1
+ were~F:-3
+ were~w:-3
+ wet:5
  wet~ cloth:-4
  wet~ dog:-3
  weve:-3
- we~ are:-1
- we~ count:-6
+ we~ are:-2
+ we~ count:-5
  we~ cut:-6
- we~ did:4
- we~ do:3
- we~ got:-7
+ we~ did:5
+ we~ do:1
+ we~ got:-8
  we~ had:1
  we~ have:-4
  we~ keep:-6
  we~ made:-7
- we~ make:1
+ we~ make:3
+ we~ pour:-4
  we~ put:-7
  we~ render:-2
- we~ say:5
+ we~ say:3
+ we~ took:1
  we~ use:-9
  we~ used:-3
  we~ want:4
- we~ weigh:1
- we~ went:-2
- we~ were:4
- what:4
+ we~ weigh:2
+ we~ went:-1
+ we~ were:3
+ what:3
  whatever:6
  whatever~ the:8
- whatever~ was:11
+ whatever~ was:9
  whats:1
- whats~ in:2
+ whatsoever:1
+ whats~ in:5
  whats~ the:-4
- what~ a:-7
- what~ came:5
+ what~ a:-8
+ what~ came:6
  what~ did:-4
  what~ do:1
- what~ does:-7
+ what~ does:-6
  what~ g:-4
- what~ happen:-7
- what~ how:-8
- what~ i'd:3
- what~ i:9
- what~ im:4
+ what~ happen:-5
+ what~ how:-7
+ what~ i'd:4
+ what~ i:8
+ what~ im:3
  what~ is:-4
  what~ it:3
- what~ my:-2
- what~ remain:1
- what~ she:-5
+ what~ my:-1
+ what~ remain:-2
+ what~ she:-4
  what~ superfat:-10
  what~ they:5
- what~ was:-4
- what~ we:-2
- what~ would:-7
+ what~ was:-5
+ what~ we:-3
+ what~ went:1
+ what~ would:-6
  what~ you:-2
  what~ youd:-1
  when:-1
  whenever:-1
- when~ both:-6
- when~ cut:-7
- when~ i:1
- when~ it:1
- when~ its:1
- when~ she:1
- when~ the:1
- when~ wash:5
+ when~ both:-7
+ when~ cut:-5
+ when~ i:2
+ when~ it:2
+ when~ its:-2
+ when~ she:-1
+ when~ the:2
+ when~ wash:6
  when~ you:2
  when~F:-9
  where:3
- where~ i:-4
- where~ it:7
+ where~ i:-5
+ where~ it:8
  where~ she:-7
- where~ the:2
- where~ you:3
- whether:-3
+ where~ the:4
+ where~ you:2
+ whether:-4
  whether~ it:-4
- whether~ the:2
- whether~F:-9
+ whether~F:-8
  whether~b:-4
  which:2
  which~ bring:-1
- which~ has:-1
- which~ i:6
+ which~ i:5
  which~ is:-4
- which~ makes:-4
- which~ of:2
+ which~ makes:-5
+ which~ of:3
  which~ one:7
- which~ the:2
- which~ was:-4
- which~F:-8
+ which~ the:1
+ which~ was:-3
+ which~F:-6
  while:-2
- while~ i:5
- while~ the:-7
- whipp:1
- whisk:-6
- white:-9
- whiter:-4
- white~ and:2
+ while~ i:4
+ while~ it:-1
+ while~ the:-8
+ whipp:2
+ whisk:-8
+ white:-7
+ whiteboard:-7
+ whiter:-6
+ white~ and:1
  white~ as:-7
  white~ powder:-4
- white~ spots:-3
+ white~ spots:-5
  white~F:-2
- who:-2
- whoever:-1
+ who:-1
+ whole:1
  whole~ grams:-8
  whole~ thing:3
  whole~ time:-2
  whos:-3
- whose:3
+ whose:4
  whos~ right:-3
  who~ asked:-6
- who~ cant:2
+ who~ cant:4
+ who~ does:1
  who~ has:-3
- who~ is:-4
- who~ knows:3
- who~ taught:-1
- why:-9
- why~ ?:-4
- why~ does:-4
- why~ i:-6
- why~ it:-6
+ who~ is:-5
+ who~ knows:5
+ why:-13
+ why~ ?:-2
+ why~ does:-3
+ why~ i:-4
+ why~ it:-4
  why~ its:-5
- why~ the:-7
- why~F:-3
+ why~ the:-6
+ why~F:-2
  width:-3
- wife:-1
- wifes:-2
+ wife:-2
+ wifes:-3
  wife~ likes:-7
- wife~ says:2
+ wife~ says:3
  will:-7
- will~ ask:1
  will~ be:-7
- will~ climb:-5
- will~ do:-5
+ will~ climb:-4
+ will~ do:-6
  will~ it:-3
  will~ need:-2
- will~ that:-3
- will~ the:-7
+ will~ not:1
+ will~ that:-2
+ will~ the:-4
  will~ this:-2
  wind:-5
- window:-10
+ window:-11
  windowsill:2
- window~ open:-7
+ window~ open:-8
  winter:-5
- winter~ and:4
+ winter~ and:1
  winter~ bar:-1
  winter~ hands:-6
- winter~ i:-4
+ winter~ i:-6
  wipe:-5
  wiped:-2
- wire:-4
- wish:3
+ wire:-5
+ wish:4
  within:-9
  within~t:-7
- without:6
- without~ a:-10
- without~ it:5
- without~ my:-3
- without~ the:1
- without~F:-4
+ without:7
+ without~ a:-8
+ without~ it:6
+ without~ my:-1
+ without~ the:2
+ without~F:-2
  with~ a:-2
- with~ all:-6
+ with~ all:-5
  with~ an:-4
- with~ bak:-4
+ with~ another:1
+ with~ bak:-3
  with~ both:-3
- with~ everyth:5
- with~ freezer:-4
+ with~ everyth:6
+ with~ freezer:-3
  with~ glov:-2
  with~ goggl:-3
- with~ it:-2
- with~ its:-3
- with~ more:4
- with~ my:-8
- with~ noth:4
+ with~ its:-4
+ with~ me:2
+ with~ more:1
+ with~ my:-9
+ with~ no:-3
+ with~ noth:6
  with~ one:2
- with~ only:-7
- with~ some:1
- with~ that:3
- with~ the:2
+ with~ only:-8
+ with~ some:2
+ with~ that:2
+ with~ the:3
  with~ this:2
  with~ us:-4
  with~ wet:-4
- with~ what:1
- with~%:8
- with~0:-3
- with~<:-3
+ with~ what:2
+ with~%:7
+ with~0:-2
+ with~<:-2
  with~=:-3
- with~>:-6
+ with~>:-5
  with~C:2
  with~F:-7
- with~I:-4
- with~L:-7
+ with~I:-3
+ with~L:-5
  with~N:1
  with~S:-9
  with~U:1
- with~W:2
- with~b:1
+ with~b:-3
  with~e:-6
  with~l:-9
- with~w:3
+ with~v:-1
+ with~w:4
  woman:-9
  woman~ at:-2
  women:-4
- wonder:6
+ wonder:7
  wonky:-7
- wont:-2
+ wont:-1
  wood:-8
  wooden:-3
- wooden~ box:-3
- wooden~ mould:-6
- wooden~ one:-6
- wooden~ spoon:1
+ wooden~ box:-2
+ wooden~ mould:-7
+ wooden~ one:-5
+ wooden~ spoon:2
  wood~ stove:-3
- word:1
- words:-6
- word~ for:-7
- work:-3
+ words:-7
+ word~ for:-6
  works:-7
- worksheet:-3
- workshop:-4
- worktop:-1
+ worksheet:-4
+ workshop:-3
+ worktop:-2
  work~ ?:-2
  work~ in:2
- work~ it:3
- work~ out:-5
+ work~ it:4
+ work~ out:-2
  work~ with:3
- worri:2
- worry~ is:2
- worth:1
- worth~ of:4
+ worri:4
+ worry:1
+ worry~ is:1
+ worth:2
+ worth~ of:5
  would:-2
- wouldnt:3
+ wouldnt:4
  wouldnt~ dissolve:8
  would~ a:-3
- would~ be:-3
+ would~ be:-1
  would~ do:-8
  would~ have:-3
- would~ it:-1
- would~ like:3
- would~ love:1
- would~ not:-3
+ would~ it:-2
+ would~ like:4
+ would~ love:2
+ would~ not:-5
  would~ say:1
- would~ somebody:1
+ would~ take:1
  would~ the:-8
- would~ you:3
- wrap:-6
- wrapp:-11
- wrapper:-7
- wrapp~ in:-6
- wrapp~ it:-4
+ would~ you:2
+ wrap:-8
+ wrapp:-12
+ wrapper:-6
+ wrapp~ in:-5
+ wrapp~ it:-5
  wrap~ in:-1
- wrist:-5
- writ:-3
- write:-6
- write~ down:-4
+ wrist:-4
+ writ:-4
+ write:-5
+ write~ down:-3
  write~ the:-7
  write~ up:-5
- written:2
- written~ ?:-6
- written~ on:-5
+ written:3
+ written~ ?:-4
+ written~ on:-6
+ wrong:1
  wrong~ ?:-5
  wrong~ with:-7
  wrote~ ::-4
- wrote~ in:-1
- wrote~ it:4
+ wrote~ in:1
+ wrote~ it:3
  wrote~ on:-6
- wrote~ that:-5
- wrote~ this:-2
- wrote~F:3
+ wrote~ that:-6
+ wrote~ this:-3
+ wrote~F:4
+ wrote~e:-1
  wt:-7
- w~ a:-7
- w~ my:-1
- w~ w:1
+ w~ a:-10
+ w~ my:-3
+ w~ the:1
+ w~ w:2
  w~=:-3
  x:2
  xmas:2
- x~0:3
- x~F:-10
- yall:-7
- yard:-8
+ x~0:4
+ x~F:-9
+ yall:-5
+ yard:-7
  year:-7
  years:-6
- years~ ago:-2
+ years~ ago:-4
  year~ and:1
  year~ i:-7
- year~ in:-4
- year~ is:5
+ year~ in:-5
+ year~ is:4
  year~0:-5
  yellow:-10
  yes:-3
- yesterday:-6
+ yesterday:-5
  yes~ its:-7
- yes~ no:-2
+ yes~ no:-3
  yes~ or:-1
  yes~ the:-1
  yet:6
- yield:2
+ yield:1
+ yield~ ::1
  yield~0:3
  you:-3
  youd:-4
- youll:-3
+ youll:-4
  youll~ want:1
- young:-3
+ young:-4
  your:-9
- youre:-8
+ youre:-9
  yours:-1
  your~ arm:-2
- your~ own:2
- your~ skin:-6
- your~A:-4
- your~F:-4
- youve:-11
+ your~ own:3
+ your~ skin:-5
+ your~A:-5
+ your~F:-3
+ youve:-9
  you~ ?:-2
  you~ all:-7
  you~ and:-4
- you~ are:-4
- you~ ask:4
+ you~ are:-5
+ you~ ask:2
  you~ asked:-3
  you~ call:-9
- you~ can:-2
- you~ cant:-7
- you~ check:-4
+ you~ can:-3
+ you~ cant:-8
+ you~ check:-5
  you~ could:-11
- you~ cut:-3
- you~ do:1
- you~ dont:-7
- you~ feel:-2
+ you~ cut:-2
+ you~ do:2
+ you~ dont:-8
+ you~ feel:-3
  you~ for:-7
- you~ get:-3
- you~ go:-6
+ you~ get:-4
+ you~ go:-7
+ you~ have:-1
  you~ know:5
- you~ like:-7
- you~ look:-4
+ you~ like:-6
+ you~ look:-3
  you~ lot:-2
  you~ make:-6
  you~ need:-8
  you~ pour:-8
  you~ put:-8
- you~ read:2
- you~ see:2
- you~ should:4
- you~ start:-5
- you~ tell:2
+ you~ read:1
+ you~ should:5
+ you~ start:3
+ you~ tell:5
  you~ think:-3
- you~ to:-5
+ you~ to:-4
  you~ trust:-1
  you~ use:-4
- you~ wait:-1
- you~ want:-9
- you~ weigh:-7
- you~ will:2
+ you~ wait:-2
+ you~ want:-10
+ you~ weigh:-6
+ you~ will:1
  you~ wont:1
- you~ work:-2
+ you~ work:3
  zap:-8
  zapp:7
- zappy:-3
- zaps:1
- zap~ test:-5
- zero:4
- zero~ the:5
+ zappy:-4
+ zaps:2
+ zap~ test:-4
+ zero:5
+ zero~ the:6
+ ×:-1
  üf:-8
 %%:-3
-%0:-9
+%0:-8
 %:7
 %<:-6
 %=:-1
@@ -7331,232 +7498,236 @@ export const weights = ` *:-6
 %F:-2
 %K:-7
 %N:3
-%S:-6
-%W:1
+%S:-5
 %X:1
-%l:-2
-%t:-4
+%l:-3
+%t:-6
 %w:3
 %~ ?:-2
-%~ and:-3
-%~ by:3
-%~ extra:7
-%~ flak:2
-%~ for:9
-%~ in:-1
-%~ is:-2
-%~ less:-4
-%~ liquid:4
-%~ of:1
+%~ and:-4
+%~ by:2
+%~ extra:6
+%~ flak:3
+%~ for:10
+%~ in:-2
+%~ is:-1
+%~ less:-2
+%~ liquid:8
 %~ off:-1
-%~ on:5
+%~ on:4
 %~ or:3
 %~ over:4
-%~ pure:-6
-%~ purity:-5
-%~ sf:-5
+%~ pure:-4
+%~ purity:-4
+%~ sf:-4
 %~ so:4
 %~ solution:-3
 %~ superfat:3
 %~=:-5
-%~A:3
+%~A:4
 %~F:-5
 %~K:-7
-%~N:1
 %~W:-4
 %~X:2
-0%:-6
-00:-5
+0%:-7
+00:-4
 0:4
-0<:-3
+0<:-4
 0=:1
-0>:-3
+0>:-2
 0A:-1
 0C:5
-0F:-2
-0I:3
-0K:-8
-0M:5
+0F:-1
+0I:6
+0K:-7
+0M:4
 0N:4
-0S:-3
-0T:2
-0W:4
-0X:-7
-0b:-2
+0S:-4
+0T:1
+0W:2
+0X:-6
+0b:-4
 0d:-3
-0l:-2
-0r:-1
-0t:-6
-0v:-8
-0w:-5
-0~ =:-6
-0~ ?:2
-0~ a:-10
-0~ after:2
+0l:-3
+0r:-2
+0t:-5
+0v:-7
+0w:-6
+0~ =:-9
+0~ ?:1
+0~ a:-12
+0~ after:3
 0~ all:6
 0~ are:3
-0~ as:6
+0~ as:7
 0~ at:-1
-0~ b:-8
+0~ b:-7
 0~ bar:-6
-0~ bars:-6
-0~ batch:-3
-0~ because:8
-0~ before:3
-0~ big:-4
-0~ block:2
-0~ both:-3
-0~ bottl:-7
+0~ bars:-7
+0~ batch:-4
+0~ because:9
+0~ before:4
+0~ big:-3
+0~ block:1
+0~ both:-4
+0~ bottl:-6
 0~ bucket:-5
-0~ c:-4
+0~ but:-5
+0~ c:-5
 0~ cakes:-2
+0~ can:-6
 0~ caviti:-4
-0~ children:-5
+0~ children:-6
 0~ comment:-3
-0~ cut:3
+0~ cut:4
 0~ degre:-4
-0~ drops:-6
+0~ drops:-7
 0~ empty:2
-0~ evening:-4
+0~ evening:-5
 0~ except:6
-0~ fat:-3
+0~ fat:-4
 0~ fats:-11
 0~ for:-7
-0~ from:4
-0~ full:-6
+0~ from:2
+0~ full:-8
 0~ gives:-6
-0~ goats:-8
-0~ goes:-3
-0~ group:-4
+0~ goats:-9
+0~ goes:-2
+0~ group:-5
 0~ guest:-5
 0~ had:-9
-0~ i:6
+0~ i:7
 0~ if:-3
-0~ in:-2
-0~ into:3
+0~ in:-3
+0~ into:4
 0~ is:2
-0~ it:-2
-0~ jars:-2
+0~ it:-1
+0~ its:-1
+0~ jars:-1
 0~ kitchen:-5
-0~ lather:-3
-0~ left:-8
+0~ lather:-4
+0~ left:-7
+0~ like:-4
 0~ little:-8
-0~ loaf:-3
+0~ loaf:-4
+0~ loav:-1
 0~ lyes:-8
-0~ made:-7
+0~ made:-8
 0~ more:-6
-0~ my:6
+0~ my:5
 0~ n:-2
-0~ night:-5
+0~ night:-4
 0~ no:5
 0~ not:4
 0~ now:1
 0~ of:3
-0~ off:-2
-0~ oil:-7
-0~ oils:-4
+0~ off:-1
+0~ oil:-8
+0~ oils:-5
 0~ on:7
-0~ once:3
+0~ once:2
 0~ one:-3
-0~ or:5
-0~ out:3
+0~ or:4
+0~ out:1
 0~ p:-7
+0~ packet:-1
+0~ packs:1
 0~ pcs:-6
-0~ people:-7
+0~ people:-8
 0~ per:-4
-0~ percent:6
-0~ piec:-6
+0~ percent:7
+0~ piec:-1
 0~ please:9
-0~ plus:1
+0~ plus:2
 0~ pour:-6
-0~ pupil:-2
+0~ pupil:-3
 0~ right:-3
-0~ scal:-8
-0~ she:-1
-0~ silicone:-2
-0~ since:5
-0~ slic:-5
+0~ round:-1
+0~ scal:-7
+0~ she:-2
+0~ silicone:-3
+0~ since:4
+0~ slic:-6
 0~ small:-5
-0~ so:-7
-0~ spoon:2
-0~ still:-9
+0~ so:-4
+0~ someth:2
+0~ spoon:1
+0~ still:-8
 0~ superfat:7
-0~ that:-2
+0~ that:-3
 0~ thats:2
 0~ the:4
-0~ then:4
-0~ there:1
-0~ thing:-7
+0~ then:3
+0~ thing:-9
 0~ this:3
-0~ times:-2
+0~ times:-1
 0~ tins:-3
-0~ to:3
-0~ towel:-7
+0~ towel:-6
 0~ until:-7
-0~ w:7
-0~ was:-3
+0~ w:6
+0~ was:-4
 0~ weigh:-4
-0~ went:3
-0~ were:1
+0~ went:4
+0~ were:3
 0~ when:4
-0~ which:-3
-0~ winter:-6
-0~ with:-8
-0~ x:1
-0~ zap:-6
+0~ which:-4
+0~ winter:-1
+0~ with:-10
+0~ x:2
+0~ zap:-4
 0~ ×:-7
 0~0:-3
-0~A:-5
+0~A:-6
 0~F:-3
 0~L:-1
-0~S:2
+0~N:-2
+0~S:3
 0~W:-3
-0~X:5
-0~b:-11
+0~X:6
+0~b:-10
 0~t:-5
 0~w:-3
-<%:1
+<%:2
 <0:-2
 <:3
-<<:-4
+<<:-3
 <=:-5
-<>:-3
-<A:6
+<>:-2
+<A:5
 <C:2
 <F:2
-<I:-8
-<K:8
+<I:-10
+<K:7
 <L:4
 <N:-3
 <S:-2
 <W:-4
-<X:2
+<X:1
 <d:-4
-<l:-8
+<l:-7
 <v:-3
 <w:-2
-<~ +:-3
-<~ and:4
+<~ +:-5
+<~ and:5
+<~ because:1
 <~ i:-6
-<~ in:-1
-<~ less:-4
+<~ in:-3
+<~ less:-3
 <~ more:9
 <~ of:2
-<~ short:3
-<~ so:-1
+<~ short:5
 <~ the:5
-<~A:-1
 <~C:2
 <~F:3
 <~I:-5
 <~L:-4
 <~S:-3
-<~W:-6
-<~X:-7
+<~W:-4
+<~X:-6
 =%:-12
-=0:6
+=0:5
 =:-4
-=<:-4
+=<:-3
 ==:-3
 =>:-2
 =A:-3
@@ -7564,40 +7735,40 @@ export const weights = ` *:-6
 =I:-3
 =K:-1
 =L:-1
-=N:4
+=N:5
 =S:-1
-=W:-2
-=X:-1
-=b:-4
+=W:-1
+=X:-2
+=b:-3
 =d:-2
-=e:-2
 =r:-5
 =t:-3
 =v:-7
-=w:-4
+=w:-5
 =~ +:-5
 =~ ::4
 =~ =:-8
 =~ after:-1
 =~ and:-7
-=~ as:2
+=~ as:3
 =~ at:-4
 =~ bag:-8
 =~ block:-7
+=~ by:-1
 =~ check:-2
-=~ clean:-3
+=~ clean:-4
 =~ cold:-1
-=~ did:-1
+=~ did:-2
 =~ dissolv:-6
 =~ does:-2
 =~ for:-5
 =~ free:-7
 =~ from:-3
-=~ goes:-3
+=~ goes:-2
 =~ good:-1
-=~ i:-8
+=~ i:-7
 =~ im:-7
-=~ in:-3
+=~ in:-2
 =~ into:-5
 =~ it:-6
 =~ its:1
@@ -7605,1374 +7776,1395 @@ export const weights = ` *:-6
 =~ mk:-5
 =~ my:1
 =~ no:-4
-=~ not:-12
+=~ not:-11
 =~ of:-3
 =~ ok:-2
 =~ on:-3
 =~ so:-5
 =~ superfat:-8
 =~ that:-7
-=~ then:-4
+=~ the:-1
+=~ then:-5
 =~ too:-3
-=~ with:4
+=~ with:2
 =~%:-6
-=~0:6
+=~0:5
 =~<:-5
 =~=:-2
 =~A:-3
 =~F:-3
-=~L:-3
-=~W:-3
-=~X:-2
+=~L:-4
+=~W:-1
+=~X:-3
 =~t:-1
 >%:-2
->0:-8
+>0:-6
 >:-3
-><:-3
+><:-4
 >=:-2
->>:-5
+>>:-6
 >A:-2
->F:-1
+>F:-4
 >K:-6
 >L:1
 >W:-5
->e:-12
->l:-5
+>e:-10
+>l:-7
 >t:-2
->w:-4
->~ i:-6
+>w:-5
+>~ and:-1
+>~ i:-7
 >~ in:-2
->~ is:-5
->~ of:-4
+>~ is:-6
+>~ of:-5
 >~ oils:-1
->~ so:-5
->~ the:-7
->~A:-2
->~F:3
+>~ so:-6
+>~ the:-6
+>~A:-4
+>~F:4
 >~L:-2
 >~W:-4
 A%:5
 A0:5
+A<:-1
 A=:-3
-AA:2
+AA:1
 AB:4
 AC:-8
 AF:4
 AI:-7
-AL:2
+AL:1
 AN:-7
 AS:-3
 AW:-2
 AX:-1
-Ad:1
-Ae:2
+Ae:1
 Al:-8
 Ar:-7
-At:-5
+At:-4
 Aw:-4
-A~ +:-3
+A~ +:-1
 A~ ::5
 A~ =:1
 A~ ?:-5
 A~ a:-7
 A~ about:-4
-A~ all:2
+A~ all:1
 A~ alright:-5
-A~ and:-3
-A~ as:9
-A~ at:1
-A~ bag:1
-A~ be:-2
-A~ because:-2
+A~ and:-2
+A~ as:7
+A~ bag:3
+A~ be:-3
+A~ because:-4
 A~ before:-6
 A~ but:-3
-A~ by:-1
 A~ came:-6
 A~ can:-1
-A~ check:-8
-A~ comes:4
+A~ check:-7
+A~ comes:5
 A~ cool:2
 A~ correct:-9
-A~ dissolv:-2
-A~ does:-6
-A~ down:3
+A~ dissolv:-3
+A~ does:-7
+A~ down:2
 A~ figure:4
-A~ fine:-3
+A~ fine:-4
 A~ first:-1
 A~ fit:-6
-A~ fits:-5
+A~ fits:-4
+A~ for:1
 A~ from:6
 A~ g:-8
 A~ gets:-6
-A~ goes:-9
-A~ good:-8
-A~ got:7
-A~ had:2
+A~ goes:-7
+A~ good:-7
+A~ got:6
+A~ had:3
 A~ half:-7
 A~ has:5
-A~ heavy:2
-A~ here:5
-A~ i:5
-A~ if:4
+A~ heavy:1
+A~ here:7
+A~ i:4
+A~ if:5
 A~ into:-5
-A~ is:5
-A~ it:5
-A~ its:6
+A~ is:4
+A~ it:4
+A~ its:7
 A~ jug:-4
-A~ left:-5
+A~ left:-3
 A~ like:-4
-A~ look:2
-A~ looks:-4
+A~ look:1
+A~ looks:-3
+A~ n:1
 A~ no:-7
 A~ not:5
 A~ of:1
-A~ ok:-7
+A~ ok:-6
 A~ okay:-4
-A~ on:-7
-A~ one:-7
-A~ only:2
-A~ or:-4
-A~ over:-10
-A~ paste:2
-A~ please:-8
-A~ pls:-3
+A~ on:-6
+A~ one:-5
+A~ only:3
+A~ or:-5
+A~ over:-8
+A~ paste:3
+A~ per:3
+A~ please:-7
+A~ pls:-4
 A~ pot:5
 A~ ready:-5
 A~ real:-8
 A~ right:-5
 A~ row:-3
 A~ sensible:-5
-A~ she:-8
-A~ slow:-5
+A~ she:-7
+A~ slow:-2
 A~ so:3
 A~ soap:-3
 A~ sprinkl:-3
-A~ still:-8
-A~ that:-9
+A~ still:-7
+A~ that:-8
 A~ the:-4
-A~ then:-2
+A~ then:-3
 A~ there:1
 A~ to:-2
-A~ too:-9
-A~ tub:4
-A~ up:6
+A~ too:-10
+A~ tub:5
+A~ up:5
 A~ was:-1
-A~ weigh:7
-A~ went:2
+A~ weigh:8
+A~ went:1
 A~ when:1
 A~ where:4
 A~ which:-1
+A~ with:-4
 A~ wrong:-5
-A~ you:4
+A~ you:5
 A~%:-6
-A~0:1
+A~0:-1
 A~<:2
 A~=:-2
-A~>:-5
-A~A:-4
-A~F:-3
-A~L:3
-A~W:-1
-A~d:-3
-A~e:-2
+A~>:-6
+A~A:-5
+A~F:-2
+A~L:2
+A~W:1
+A~d:-5
+A~e:-1
 A~r:-7
-A~t:4
+A~t:5
 A~v:-2
-B0:-4
+B0:-5
 B:3
-BF:4
+BF:5
 B~ and:-9
-B~ so:-6
-C%:-6
+B~ so:-5
+C%:-7
 C:5
-C<:1
 CA:4
 CW:1
-Cv:5
-C~ at:4
+Cv:4
+C~ at:3
 C~ in:6
-C~ is:-4
-C~%:-6
+C~ is:-3
+C~%:-7
 C~<:-5
-F%:2
-F0:-1
+F%:1
 F:1
 F<:4
 F=:-3
 F>:-1
-FA:-2
-FB:4
-FI:1
+FA:-3
+FB:5
 FK:-4
+FL:1
 FN:6
 FS:-10
-FT:-3
-FU:3
-FW:1
-FX:1
-Fb:1
+FT:-4
+FU:2
+FX:2
 Fd:-3
-Fe:1
-Fl:-6
+Fe:2
+Fl:-7
 Fr:6
-Ft:-4
+Ft:-3
 Fv:-8
-Fw:1
-F~ +:2
-F~ ::2
-F~ =:1
+Fw:3
+F~ +:3
+F~ ::3
+F~ =:2
 F~ ?:-6
 F~ a:1
 F~ about:-1
 F~ add:3
 F~ after:3
 F~ again:2
-F~ all:1
+F~ all:2
 F~ alone:-4
-F~ altogether:-2
+F~ altogether:-3
 F~ are:3
 F~ as:5
-F~ at:3
+F~ at:2
 F~ back:5
-F~ bar:-6
+F~ bar:-4
 F~ bars:-11
 F~ batch:-7
 F~ because:6
-F~ beef:-4
-F~ before:-3
-F~ block:-2
-F~ bottle:-6
-F~ but:-3
-F~ came:1
-F~ can:-5
-F~ clean:-3
+F~ beef:-5
+F~ before:-5
+F~ block:-3
+F~ bottle:-7
+F~ but:-2
+F~ by:-2
+F~ came:2
+F~ can:-4
+F~ clean:-4
 F~ cold:-6
-F~ comes:-9
-F~ could:3
-F~ count:-8
-F~ does:-6
+F~ comes:-8
+F~ could:6
+F~ count:-7
+F~ does:-4
 F~ down:7
-F~ extra:6
-F~ figure:3
+F~ extra:5
+F~ figure:4
 F~ fills:-8
-F~ first:-6
-F~ for:-3
-F~ free:-7
-F~ from:-4
-F~ g:-6
-F~ gent:-5
-F~ gives:-8
-F~ go:-4
-F~ goes:-10
-F~ gone:-2
-F~ got:8
+F~ first:-7
+F~ for:-4
+F~ free:-5
+F~ from:-5
+F~ g:-7
+F~ gent:-6
+F~ gives:-7
+F~ go:-11
+F~ goes:-8
+F~ gone:-3
+F~ got:9
 F~ grams:-6
-F~ had:-2
+F~ had:-3
 F~ half:-3
 F~ has:-6
-F~ here:4
-F~ i'd:4
-F~ i:2
-F~ if:-6
-F~ im:9
+F~ here:3
+F~ i'd:5
+F~ i:3
+F~ if:-7
+F~ im:7
 F~ in:2
-F~ instead:4
+F~ instead:5
 F~ into:-3
-F~ it:5
-F~ its:1
-F~ ive:9
+F~ it:4
+F~ its:2
+F~ ive:7
 F~ jar:-3
-F~ jug:3
-F~ keeps:-6
+F~ jug:4
+F~ keeps:-7
 F~ l:-3
-F~ last:-9
-F~ left:-1
+F~ last:-10
+F~ left:-2
 F~ like:2
-F~ line:8
-F~ look:3
+F~ line:7
+F~ look:4
 F~ looks:-3
-F~ makes:-5
+F~ makes:-4
 F~ melt:-10
-F~ melts:-6
+F~ melts:-7
 F~ my:3
-F~ n:3
-F~ never:10
-F~ next:-7
-F~ no:-7
-F~ not:3
+F~ n:2
+F~ never:9
+F~ next:-6
+F~ no:-8
+F~ not:2
 F~ of:-1
-F~ on:-4
-F~ once:-5
+F~ off:-1
+F~ on:-3
+F~ once:-6
 F~ one:-12
-F~ op:1
-F~ or:-8
-F~ out:3
+F~ only:2
+F~ or:-10
+F~ out:4
 F~ over:-5
 F~ oyl:-4
-F~ packet:8
+F~ packet:7
 F~ paste:-6
 F~ plus:1
 F~ ran:2
-F~ read:1
-F~ real:-6
-F~ render:-6
-F~ right:-5
+F~ read:2
+F~ real:-8
+F~ render:-7
+F~ right:-4
 F~ rspo:-7
 F~ says:-5
-F~ second:-1
-F~ sets:-2
+F~ sets:-5
 F~ should:2
 F~ since:1
-F~ smell:-10
-F~ so:4
+F~ smell:-9
+F~ so:5
 F~ soap:-5
-F~ soaps:-6
-F~ stand:-5
+F~ soaps:-7
+F~ stand:-4
 F~ stay:9
-F~ stays:-2
-F~ still:2
+F~ still:4
 F~ stirr:-3
 F~ strain:4
-F~ stuck:2
-F~ takes:-8
-F~ than:1
+F~ stuck:1
+F~ takes:-7
+F~ than:2
 F~ that:-6
 F~ thats:3
-F~ the:-3
-F~ then:-1
+F~ the:-2
 F~ there:3
-F~ thicken:-7
+F~ thicken:-8
 F~ this:-2
-F~ through:-1
-F~ tin:-2
+F~ through:-7
+F~ tin:-1
 F~ to:4
-F~ together:2
-F~ too:-7
-F~ trac:-7
-F~ tub:-4
-F~ turn:6
-F~ twice:3
-F~ until:6
+F~ together:3
+F~ too:-6
+F~ trac:-8
+F~ tub:-3
+F~ turn:8
+F~ twice:4
+F~ until:8
 F~ up:2
-F~ used:-4
-F~ w:3
+F~ used:-5
+F~ w:2
 F~ warm:-5
 F~ was:-1
 F~ weigh:-5
 F~ well:2
 F~ went:-2
-F~ were:-2
-F~ when:1
+F~ were:-3
 F~ which:-2
 F~ while:3
-F~ will:-6
-F~ with:-1
+F~ will:-5
 F~ would:2
 F~ wouldnt:-1
 F~ you:5
 F~%:1
 F~0:4
-F~<:2
-F~=:-2
+F~<:3
+F~=:-1
 F~>:-1
 F~A:-4
-F~F:-3
+F~F:-4
 F~N:7
 F~W:-1
-F~d:-4
+F~d:-3
 F~e:-1
-F~t:-8
-I0:3
+F~t:-10
+I0:2
 I:2
 I<:1
-IA:-2
+IA:-3
 II:1
 IL:4
-Ib:-5
+Ib:-7
 Id:5
-Iw:-5
+Iw:-7
 I~ +:-3
-I~ ::2
-I~ and:-1
+I~ ::3
+I~ and:-2
 I~ bath:-1
 I~ first:-6
-I~ had:8
-I~ in:-10
-I~ is:-1
+I~ had:7
+I~ in:-7
+I~ is:-2
 I~ it:7
-I~ round:-7
+I~ round:-4
 I~ so:-6
 I~ tray:1
-I~ was:5
-I~<:1
+I~ was:6
+I~<:2
 K%:-7
-K0:-11
-K:2
-K<:1
-K=:-1
+K0:-9
+K:3
+K=:-2
 K>:-6
 KA:-6
-KF:-8
-KL:-3
+KF:-7
+KL:-4
 KW:-4
-Kd:-4
-Kr:3
-Kt:-2
+Kd:-6
+Kr:2
+Kt:-3
 K~ ::-6
-K~ and:-2
+K~ and:-4
 K~ g:-7
-K~ in:-4
+K~ in:-2
 K~ into:3
-K~ is:3
+K~ is:2
 K~ mixed:3
 K~ my:-9
 K~ of:-6
-K~ on:5
-K~ was:-3
+K~ on:4
+K~ was:-4
 K~%:-8
-K~>:-6
+K~>:-5
 K~A:-2
-K~r:2
+K~r:1
+L0:-1
 L:1
 L<:-5
+L=:-1
 L>:3
-LA:-5
-LI:5
+LA:-6
+LF:-2
+LI:6
 LL:3
-LN:3
+LN:2
 LS:6
 LU:-4
 LW:3
 LX:-2
-Le:2
+Lb:3
+Le:3
 Ll:-5
-Lt:-2
+Lt:-4
 Lv:-5
 Lw:-1
-L~ ::-10
-L~ after:-1
-L~ and:-2
-L~ bar:-7
+L~ ::2
+L~ a:1
+L~ after:-2
+L~ and:-1
+L~ at:-2
+L~ bar:-6
 L~ bars:-4
 L~ batch:-7
-L~ because:1
+L~ because:2
 L~ boil:3
-L~ by:-2
-L~ flat:4
-L~ for:-1
-L~ from:10
+L~ by:-3
+L~ flat:5
+L~ from:11
 L~ frozen:-8
-L~ goes:-7
-L~ i:-1
+L~ goes:-5
+L~ i:-2
 L~ in:-1
-L~ instead:-10
-L~ it:1
-L~ no:-9
-L~ of:6
+L~ instead:-9
+L~ is:1
+L~ no:-6
+L~ of:7
 L~ on:4
-L~ out:6
-L~ over:2
-L~ pot:-7
+L~ out:7
+L~ over:4
+L~ pot:-6
 L~ same:7
 L~ so:2
-L~ soap:-7
-L~ stage:-3
+L~ soap:-6
+L~ stage:-5
 L~ straight:-1
-L~ thaw:-5
+L~ thaw:-4
 L~ the:5
-L~ to:3
+L~ to:2
 L~ towel:2
-L~ was:5
-L~ went:4
-L~ which:7
+L~ was:4
+L~ went:2
+L~ which:6
 L~ with:4
-L~0:-1
+L~0:-2
 L~=:-1
 L~>:-2
-L~X:-6
-L~b:9
+L~X:-5
+L~b:6
 L~l:-10
 L~t:-3
-L~w:2
-M0:2
+L~w:1
+M0:3
 M:3
-MA:3
+MA:4
 M~ and:-5
-M~ in:5
+M~ in:4
 M~ is:1
-M~ soap:-8
-M~ was:1
-N0:4
+M~ soap:-7
+N0:5
 N:9
 N<:-2
-NA:-4
-NL:3
-NN:-2
-Nb:4
+NA:-5
+NF:1
+NL:2
+NN:-1
+Nb:5
 Nl:2
 Nt:-9
 Nw:4
 N~ after:-1
-N~ and:-9
-N~ as:1
+N~ and:-10
+N~ as:2
 N~ at:-1
-N~ because:3
+N~ because:1
 N~ for:-1
-N~ from:9
+N~ from:10
 N~ i:7
 N~ if:2
+N~ in:1
 N~ instead:-2
 N~ is:-1
-N~ it:10
-N~ or:-7
-N~ same:6
-N~ since:5
+N~ it:9
+N~ or:-6
+N~ same:10
+N~ since:4
 N~ that:-2
 N~ the:6
-N~ to:4
-N~ was:-7
-N~ where:8
-N~ which:1
-N~ would:-8
-N~N:-1
-S%:-7
+N~ to:5
+N~ was:-6
+N~ where:6
+N~ would:-7
+N~N:-2
+S%:-8
 S0:-6
 S:-5
 S<:-4
 SF:-2
-SL:-5
+SL:-4
 SN:8
-SS:-5
-SX:-4
+SS:-6
+SX:-3
 Sd:-1
-St:-6
+St:-5
 Sv:-4
-Sw:-4
+Sw:-3
 S~ ::-4
-S~ a:-7
-S~ and:4
+S~ a:-6
+S~ and:2
 S~ as:-2
-S~ at:-6
+S~ at:-8
 S~ because:3
-S~ blend:-3
-S~ fades:-5
+S~ blend:-4
+S~ fades:-3
 S~ for:-6
-S~ from:-6
+S~ from:-5
 S~ goes:-4
 S~ i:-7
+S~ in:1
 S~ is:5
-S~ leav:-7
+S~ leav:-5
+S~ mould:-6
 S~ no:-2
 S~ once:-2
-S~ only:1
+S~ only:2
 S~ pour:-1
 S~ powder:-4
 S~ smell:-5
 S~ spots:-6
-S~ the:-5
+S~ the:-6
 S~ then:-3
 S~ was:1
 S~ when:-5
-S~ which:-5
-S~0:-4
+S~ which:-6
+S~0:-5
 S~<:-4
-S~S:-4
+S~S:-3
 S~w:-5
-T0:-3
-T:-8
-T~ of:-5
+T0:-2
+T:-9
+TF:-3
+T~ of:-6
 T~ oils:-3
-U:5
+U:4
 UF:2
-Ut:-3
+Ut:-2
 U~ and:-1
 U~ i:-7
 U~ in:3
+U~ look:-1
 U~ stage:-3
-W%:-7
-W0:7
+W%:-8
+W0:6
 W:1
-W<:5
+W<:4
 W=:-3
-W>:-4
-WC:-1
+W>:-3
 WF:-4
 WI:-3
 WL:6
 WS:-3
 WW:2
-WX:2
+WX:1
 Wb:2
-Wd:-4
+Wd:-5
 We:-3
-Wl:-1
-Wv:-6
+Wl:-2
+Wt:1
+Wv:-5
 Ww:-1
 W~ +:-2
-W~ =:-8
+W~ =:-6
 W~ ?:-10
-W~ a:5
+W~ a:8
 W~ after:-4
-W~ all:-3
+W~ all:-1
 W~ and:-2
-W~ as:3
+W~ as:4
 W~ at:4
 W~ because:4
 W~ before:3
 W~ boil:-2
-W~ by:-1
-W~ clear:-6
-W~ does:-5
+W~ but:2
+W~ clear:-4
+W~ does:-6
 W~ down:4
-W~ first:-5
-W~ for:-6
-W~ from:-6
+W~ first:-4
+W~ for:-5
+W~ from:-4
 W~ g:-8
-W~ got:-4
-W~ here:-5
+W~ got:-3
+W~ here:-4
 W~ i:8
-W~ in:-1
+W~ in:-5
 W~ into:-9
 W~ is:2
-W~ it:1
+W~ it:3
 W~ let:-4
-W~ makes:-8
+W~ like:1
+W~ looks:-6
+W~ makes:-7
 W~ never:-5
 W~ on:-8
-W~ or:6
+W~ or:5
 W~ out:-8
 W~ outdoor:-1
 W~ outside:-1
-W~ since:2
-W~ so:-2
-W~ that:-6
-W~ the:1
+W~ since:4
+W~ so:-1
+W~ that:-5
+W~ the:2
 W~ then:-1
 W~ to:-9
-W~ too:8
+W~ too:7
 W~ wait:-1
-W~ was:9
+W~ was:8
 W~ went:3
-W~ when:6
-W~ which:3
+W~ when:4
+W~ which:5
 W~ with:1
 W~ would:-5
-W~0:2
+W~0:3
 W~<:1
 W~=:-3
 W~A:-5
-W~e:-2
 W~r:-6
 W~t:-2
 W~v:-3
 X%:3
-X0:1
-X:-2
+X:-4
 X<:1
-X=:-6
-X>:-1
+X=:-7
+X>:-2
 XA:-5
 XC:-7
-XF:-3
-XL:4
-XN:9
+XF:-2
+XL:3
+XN:8
 XS:-2
-XW:1
-XX:-2
-Xb:1
+XW:2
+XX:-1
 Xl:3
-Xt:-5
+Xt:-3
 Xv:-4
 Xw:-1
 X~ ::-2
-X~ ?:-4
-X~ a:-6
-X~ and:1
+X~ ?:-6
+X~ a:-7
+X~ and:2
 X~ at:-7
-X~ bar:3
-X~ bars:-7
-X~ came:-3
+X~ bar:2
+X~ bars:-5
+X~ came:-5
 X~ dissolv:-10
 X~ fine:-4
-X~ for:1
-X~ from:-9
-X~ ground:-7
-X~ i:6
+X~ for:2
+X~ from:-7
+X~ ground:-8
+X~ i:4
 X~ is:-5
 X~ it:-7
-X~ makes:-2
-X~ no:-6
-X~ of:-10
-X~ on:-2
-X~ so:-4
-X~ the:-4
-X~ this:3
+X~ makes:-1
+X~ no:-5
+X~ of:-8
+X~ so:-5
+X~ the:-5
+X~ this:4
 X~ to:-9
 X~ was:2
-X~ went:1
 X~0:3
-X~<:-4
-X~L:2
-X~W:-4
+X~<:-7
+X~L:1
+X~W:-1
 X~v:-3
 X~w:-5
-^ *:-6
-^ ::3
+^ *:-7
+^ ::4
 ^ =:-5
-^ about:13
+^ about:12
 ^ add:1
-^ added:9
+^ added:10
 ^ after:2
-^ all:3
-^ also:-5
+^ all:2
+^ also:-3
 ^ alway:3
-^ am:-5
+^ am:-6
 ^ an:5
-^ and:-8
-^ answer:-1
-^ any:-7
-^ anyone:-8
-^ anyth:-3
-^ are:-4
+^ and:-9
+^ any:-5
+^ anyone:-9
+^ anyth:-4
+^ are:-3
 ^ as:4
 ^ ask:-9
 ^ at:-1
 ^ attempt:-5
 ^ b:-7
-^ back:-7
+^ back:-8
 ^ bar:-5
-^ bars:-8
-^ basic:-4
-^ batch:-8
-^ be:-8
+^ bars:-7
+^ base:-4
+^ basic:-5
+^ batch:-11
+^ be:-6
 ^ because:-1
 ^ been:-6
 ^ before:-8
 ^ between:7
-^ big:-8
+^ big:-9
 ^ bit:3
-^ blend:-8
+^ blend:-7
 ^ blender:-7
-^ blue:-5
-^ boil:3
+^ blue:-4
+^ boil:2
 ^ bonsoir:-4
+^ book:-8
 ^ both:-8
-^ bottle:10
+^ bottle:11
 ^ bought:-8
 ^ box:-4
-^ bring:-3
-^ bubbl:-7
-^ but:-1
+^ bring:-1
+^ bubbl:-6
+^ but:-10
 ^ by:-4
 ^ c:-5
-^ came:2
-^ can:-1
-^ cant:-1
+^ came:1
 ^ castile:-7
-^ chang:3
-^ check:-9
+^ chang:5
+^ check:-10
 ^ christma:-3
+^ clean:-2
 ^ clear:1
 ^ cold:-4
 ^ combine:-3
+^ comment:-4
+^ confetti:-4
 ^ cook:-3
 ^ cool:-3
-^ copi:-3
-^ correct:1
+^ copi:-4
+^ correct:2
 ^ correction:9
-^ cost:-10
-^ could:-2
-^ couldnt:7
-^ cover:-6
+^ cost:-8
+^ could:-1
+^ couldnt:8
+^ cousin:-1
+^ cover:-5
 ^ crock:-3
 ^ crockpot:-5
-^ cure:-4
-^ cured:-5
+^ cure:-3
+^ cured:-6
 ^ cut:-3
 ^ d:-5
 ^ dad:2
-^ dads:-5
+^ dads:-4
 ^ date:-2
-^ day:-10
+^ day:-9
 ^ dear:2
-^ did:-2
-^ didnt:3
 ^ dissolv:-4
-^ dissolve:-1
-^ do:-3
+^ dissolve:1
+^ do:-5
 ^ does:-3
-^ dog:4
-^ done:-4
-^ dont:-11
+^ dog:1
+^ done:-5
+^ dont:-8
 ^ doubl:2
 ^ dropp:-1
 ^ e:-4
 ^ each:1
-^ earlier:-7
+^ earlier:-8
 ^ edit:1
-^ enough:-7
+^ ended:3
+^ enough:-6
 ^ entry:2
-^ even:-1
+^ even:-3
 ^ every:2
-^ everyone:-6
+^ everyone:-7
 ^ everyth:4
+^ expect:-6
 ^ export:-4
 ^ f:-6
 ^ fat:-7
 ^ fats:-11
-^ fill:-5
-^ fills:-3
+^ fill:-7
+^ fills:-4
 ^ fine:-3
 ^ first:-2
-^ for:4
-^ forgot:-2
+^ for:5
+^ forgot:-3
 ^ found:8
-^ freeze:-6
-^ from:-3
+^ freeze:-5
+^ friend:-2
+^ from:-1
 ^ g:-6
 ^ gave:-5
-^ gel:-7
+^ gel:-6
+^ gell:3
 ^ give:-7
-^ glov:-3
-^ goat:-6
+^ glov:-4
+^ goat:-7
 ^ goes:-4
-^ goggl:-6
+^ goggl:-5
 ^ going:1
-^ gonna:5
+^ gonna:6
 ^ good:-4
 ^ got:-8
 ^ grams:-6
-^ gran:1
+^ gran:3
 ^ grandad:-1
-^ grandma:-4
-^ grandpa:2
+^ grandma:-5
+^ grandmother:-1
+^ grandpa:4
 ^ granny:-5
 ^ grans:-1
 ^ grat:-6
-^ greeting:-5
-^ had:3
-^ half:2
+^ greeting:-4
+^ had:5
 ^ hallo:-2
 ^ hand:2
 ^ handout:-3
 ^ hard:-5
-^ has:-4
+^ has:-6
 ^ have:-5
-^ he:-10
+^ he:-6
 ^ heat:-6
 ^ hello:-3
 ^ help:5
+^ her:1
 ^ here:-8
 ^ heres:-7
-^ hes:-6
-^ hey:-6
+^ hes:-5
+^ hey:-5
+^ hi:1
 ^ hiya:2
 ^ hola:-3
-^ hope:-2
+^ hope:-1
 ^ hot:1
-^ how:-10
+^ how:-11
 ^ hp:-4
-^ hubby:3
-^ i'd:4
+^ hubby:2
+^ i'd:3
 ^ i:-2
-^ if:-10
-^ ignore:2
-^ im:3
-^ in:-6
+^ if:-8
+^ ignore:1
+^ ill:-2
+^ im:4
+^ in:-5
 ^ ingredient:-3
-^ instead:8
+^ instead:9
 ^ into:-3
-^ is:-6
+^ is:-7
 ^ it:3
 ^ item:-3
 ^ itll:-2
-^ its:-4
-^ ive:-7
-^ jug:6
+^ its:-3
+^ ive:-6
+^ jug:7
 ^ just:1
 ^ keep:4
-^ kept:1
-^ kids:-8
-^ kind:1
+^ kids:-7
+^ kind:-1
 ^ kitchen:1
-^ knock:1
-^ label:-10
-^ last:-5
-^ lather:-4
+^ knock:2
+^ label:-9
+^ last:-4
+^ lather:-5
 ^ laundry:-5
 ^ leave:-2
-^ left:-2
-^ leftover:-9
+^ left:-1
+^ leftover:-8
+^ let:1
 ^ lid:1
-^ like:-2
+^ like:-1
 ^ line:-4
 ^ liquid:-5
 ^ list:-7
 ^ log:-5
 ^ lol:-5
-^ long:-3
-^ look:-5
+^ long:-1
+^ look:-4
 ^ looks:-3
-^ lost:-7
+^ lost:-5
 ^ lot:-6
-^ love:-4
-^ lye's:7
-^ m:-4
-^ made:4
-^ make:6
+^ love:-3
+^ lye's:5
+^ m:-5
+^ made:5
+^ make:7
 ^ makes:-3
-^ many:-3
-^ market:-6
+^ many:-4
+^ market:-5
 ^ meanwhile:-1
-^ measur:-1
-^ melt:-1
-^ method:1
-^ mine:-6
-^ mines:3
-^ mix:-7
-^ mixed:-3
+^ melt:-2
+^ method:2
+^ mind:-3
+^ mine:-8
+^ mines:2
+^ mix:-8
+^ mixed:-4
 ^ mold:-7
-^ morn:-6
+^ morn:-5
 ^ mould:-6
-^ mum:-6
-^ mums:5
+^ mum:-4
+^ mums:4
 ^ must:-4
-^ my:-2
+^ my:-3
 ^ n:-9
 ^ name:-3
-^ nb:2
+^ nb:1
 ^ need:-5
-^ neighbour:1
-^ never:-4
-^ new:-1
-^ next:-10
-^ nice:-6
-^ no:5
-^ nobody:-3
+^ nephew:1
+^ never:-3
+^ new:-2
+^ next:-11
+^ nice:-5
+^ no:6
+^ nobody:-4
 ^ none:-6
 ^ normal:1
-^ notebook:-5
+^ notebook:-6
 ^ notes:-1
-^ noth:-12
-^ now:-1
+^ noth:-9
 ^ number:-2
 ^ o:-5
 ^ oat:-4
+^ of:2
 ^ oil:-7
 ^ oils:-3
 ^ ok:-3
 ^ okay:-4
-^ old:-4
-^ on:-7
-^ once:-2
+^ old:-3
+^ on:-3
+^ once:-3
 ^ one:1
-^ only:1
+^ only:3
 ^ or:-4
-^ other:-4
-^ our:-4
+^ other:-5
+^ our:-3
 ^ ours:-5
-^ out:1
+^ out:2
 ^ outside:-6
 ^ oven:-3
-^ page:-4
+^ page:-5
 ^ paid:-1
 ^ passt:-3
-^ past:-4
+^ past:-3
 ^ paste:1
-^ people:-4
+^ people:-5
 ^ per:1
 ^ ph:-5
 ^ phase:-3
 ^ phone:-3
-^ photo:-9
-^ plain:-3
-^ plan:-4
+^ photo:-10
+^ plain:-6
+^ plan:-5
 ^ plann:-7
 ^ please:2
 ^ pls:-7
-^ plus:3
+^ plus:-9
 ^ post:5
-^ pot:7
+^ pot:6
+^ pour:2
 ^ prep:-2
-^ press:-3
-^ pretty:2
-^ ps:5
-^ pull:5
+^ press:-5
+^ print:-8
+^ ps:3
+^ pull:6
 ^ purity:8
 ^ put:-5
-^ q:-3
-^ question:-7
+^ q:-6
+^ question:-5
 ^ quick:-4
-^ rain:4
+^ rain:5
 ^ ran:4
-^ re:-2
+^ re:-3
 ^ read:4
-^ reader:2
-^ ready:-5
+^ reader:1
+^ ready:-4
 ^ recipe:-5
-^ remark:-7
-^ render:-3
-^ replac:-1
+^ remark:-5
+^ render:-2
 ^ rest:-3
-^ result:-5
-^ right:-6
+^ result:-4
+^ right:-5
 ^ room:-5
 ^ safe:-5
-^ same:1
-^ sat:-5
+^ same:2
+^ sat:-4
 ^ scal:3
-^ scale:7
+^ scale:8
 ^ scoop:-4
-^ scrap:3
-^ second:2
+^ scrap:4
 ^ sells:-3
-^ set:-4
+^ set:-3
 ^ sf:-2
 ^ shav:-3
 ^ shave:-3
 ^ she:-5
-^ shes:-3
-^ should:-5
-^ since:3
-^ sis:2
-^ slow:-3
-^ smell:-8
+^ shes:-4
+^ should:-7
+^ since:4
+^ sis:3
+^ sister:-1
+^ slow:-4
+^ smell:-7
 ^ snow:2
 ^ so:-4
 ^ soap:-7
 ^ soft:-4
 ^ sold:-7
 ^ some:2
-^ somebody:-1
-^ someone:-3
+^ someone:-2
 ^ somewhere:2
-^ sorry:-1
 ^ sound:-3
-^ source:5
+^ source:1
 ^ spill:-2
-^ split:1
+^ split:2
 ^ spoon:-3
-^ sry:-5
+^ sry:-9
 ^ stamp:-6
 ^ start:-7
-^ stick:-4
-^ still:-2
-^ stir:-3
-^ stirr:-4
-^ strain:3
+^ stick:-6
+^ still:-1
+^ stir:-4
+^ stirr:-3
+^ strain:4
 ^ student:3
 ^ subject:-3
 ^ sum:-4
-^ sunday:-7
+^ sunday:-10
 ^ superfat:2
 ^ swap:3
 ^ swapp:3
-^ swirl:-7
+^ swirl:-5
 ^ switch:-5
-^ take:-2
-^ tare:1
-^ teacher:1
+^ take:-4
+^ tare:2
+^ teacher:2
 ^ tell:-9
-^ test:-6
+^ test:-5
 ^ text:-6
 ^ thank:-6
-^ thats:-3
+^ that:-1
+^ thats:-1
 ^ the:-2
-^ then:-5
-^ ther:-7
+^ then:-6
+^ ther:-3
 ^ there:-1
 ^ these:-1
-^ they:-9
-^ third:-2
+^ they:-10
+^ third:-3
 ^ this:1
-^ those:2
+^ those:3
 ^ thought:-2
 ^ threw:8
-^ thx:-4
-^ tip:-6
+^ thx:-3
+^ tip:-7
 ^ title:-4
-^ today:2
-^ tonight:-5
-^ too:-2
+^ to:1
+^ tonight:-4
 ^ took:3
-^ total:-5
+^ total:-4
 ^ towel:-3
-^ trac:-2
+^ trac:3
 ^ trace:-4
 ^ translat:-3
-^ tried:-4
+^ tried:-5
 ^ try:-4
-^ tub:-6
-^ turn:-2
+^ tub:-7
+^ turn:-3
 ^ unit:-3
 ^ unmould:-5
 ^ update:2
+^ use:1
 ^ used:4
 ^ using:-7
-^ version:-11
-^ very:-7
+^ v:1
+^ version:-10
+^ very:-5
 ^ wait:4
 ^ want:3
 ^ warm:-6
-^ was:-3
-^ wash:-7
+^ was:-5
+^ wash:-8
 ^ we:1
 ^ wed:1
-^ weigh:-6
-^ weight:-9
+^ weigh:-7
+^ weight:-8
 ^ well:-5
-^ went:2
+^ went:3
+^ were:5
 ^ weve:-6
 ^ what:-9
-^ whats:-11
-^ when:-7
+^ whats:-4
+^ when:-6
 ^ which:-8
 ^ while:-2
-^ who:-5
-^ whoever:-4
-^ whole:5
+^ who:-4
+^ whoever:-5
+^ whole:4
 ^ whos:-3
-^ why:-8
-^ will:-4
-^ with:-4
-^ worksheet:-3
-^ workshop:-3
+^ why:-6
+^ will:-5
+^ with:-5
+^ worksheet:-4
+^ workshop:-4
 ^ would:-2
 ^ wrapp:-8
-^ write:2
+^ write:1
 ^ written:3
 ^ wrote:-3
 ^ x:-9
-^ years:4
+^ years:3
 ^ yes:-10
-^ yesterday:-7
+^ yesterday:-5
 ^ yield:1
-^ you:-7
+^ you:-6
 ^ youll:2
-^ zap:-3
-^%:-6
+^ zap:-4
+^%:-5
 ^0:-5
-^<:-2
+^<:-1
 ^=:-6
-^>:-11
-^A:1
-^C:-12
+^>:-10
+^C:-11
 ^I:-2
-^K:-3
+^K:-4
 ^M:2
+^N:-1
 ^S:-9
-^T:-6
-^U:1
-^X:-4
-^b:1
-^d:-3
-^e:-10
-^l:6
+^T:-5
+^U:3
+^X:-3
+^b:-1
+^d:-4
+^e:-9
+^l:8
 ^r:4
-^v:-1
+^v:-2
 ^w:-2
 any:-2
 b%:-3
 b0:3
-b:2
-bA:1
-bF:-6
+b:3
+bA:3
+bF:-4
 bL:8
-bN:5
-bW:10
-bb:-7
-bt:-5
+bN:7
+bW:7
+bb:-5
+bt:-4
 bw:-1
 b~ ::-1
 b~ ?:8
-b~ a:-5
-b~ after:-7
+b~ a:-3
+b~ after:-6
 b~ and:-6
-b~ as:-4
-b~ bars:-7
-b~ because:-2
-b~ before:-7
-b~ but:7
+b~ as:-7
+b~ bars:-6
+b~ because:-3
+b~ before:3
+b~ but:6
 b~ by:7
-b~ for:7
+b~ fine:-4
+b~ for:6
 b~ i:3
-b~ if:5
-b~ is:7
-b~ it:3
+b~ if:7
+b~ is:6
+b~ it:-2
 b~ my:3
-b~ not:-5
+b~ not:-7
 b~ of:1
-b~ on:-4
+b~ on:-5
 b~ or:7
-b~ right:-8
-b~ still:4
-b~ the:4
+b~ right:-9
+b~ still:5
+b~ the:5
 b~ then:6
-b~ too:1
-b~ was:5
+b~ was:4
+b~ with:-1
 b~ x:-7
-b~0:-9
-b~L:1
+b~0:-8
+b~L:2
+b~b:-1
 d%:-4
-d0:-7
+d0:-8
 d:-6
-d=:-4
-dA:-6
-dF:-8
-dI:-7
+d=:-3
+dA:-5
+dF:-9
+dI:-5
 dK:-5
-dL:-5
-dS:-1
+dL:-6
+dX:-2
 db:-4
-dd:-5
-dt:-2
+dd:-4
+dt:-1
 dv:-1
+dw:-1
 d~ ::-1
-d~ ?:-4
+d~ ?:-3
 d~ and:-5
 d~ at:-3
 d~ blend:-1
 d~ both:-2
-d~ by:-5
+d~ by:-4
 d~ for:-5
-d~ here:-2
-d~ in:-4
+d~ here:-3
+d~ in:-5
 d~ into:-1
-d~ it:-6
-d~ no:-4
+d~ it:-7
+d~ no:-5
 d~ oils:-2
 d~ or:-2
 d~ pour:-2
-d~ so:-7
-d~ stirr:-1
-d~ the:-6
+d~ so:-9
+d~ stirr:-2
+d~ the:-8
 d~ then:-6
 d~ trace:-1
 d~ when:-7
-d~A:-6
+d~A:-7
+d~t:-1
 e%:-6
 e0:4
 e:3
 e=:-2
 e>:-5
 eA:-2
-eF:-1
-eL:1
-eN:9
+eF:-2
+eL:2
+eN:8
 eW:-3
-eX:4
-eb:-1
-ee:-6
+eX:6
+eb:1
+ee:-5
 et:4
-e~ +:6
-e~ all:1
+e~ +:5
+e~ all:2
 e~ and:-3
-e~ as:3
-e~ but:11
-e~ for:-1
-e~ g:-9
+e~ as:2
+e~ but:10
+e~ for:-2
+e~ g:-10
 e~ grams:-5
 e~ in:9
 e~ is:6
-e~ minus:7
-e~ of:3
-e~ on:-3
-e~ or:9
-e~ was:11
-e~ with:11
+e~ minus:6
+e~ of:2
+e~ on:-4
+e~ or:7
+e~ was:10
+e~ with:12
 e~A:-4
-e~F:-4
+e~F:-3
 e~W:-3
 l%:-5
 l0:3
-l:-3
+l:-2
 l=:-5
-l>:-4
-lA:1
+l>:-5
+lA:3
 lF:-8
-lL:-1
-lN:3
-lW:-5
-lX:-4
-ll:-4
+lL:-4
+lN:1
+lW:-4
+lX:-3
+ll:-5
 long:1
-lv:-8
+lt:-1
+lv:-7
 lw:-4
 l~ and:-6
-l~ as:-8
-l~ for:1
-l~ i:-8
-l~ in:-8
-l~ is:-2
-l~ of:-4
+l~ as:-7
+l~ for:3
+l~ i:-6
+l~ in:-6
+l~ is:-4
+l~ of:-3
 l~ on:1
 l~ right:-1
 l~ the:-7
-l~ was:-7
-l~ went:2
+l~ was:-6
+l~ went:3
 l~ with:1
-l~L:2
-l~t:-5
-no figure:-6
+l~L:-9
+l~t:-6
+no figure:-5
 no name:-6
 r%:-6
 r0:3
-r:2
+r:4
 r>:-5
 rA:1
 rF:9
-rK:2
+rK:3
 rW:-3
-rt:-7
-r~ as:-11
+rt:-8
+r~ as:-9
 r~ by:3
-r~K:2
+r~ the:-2
+r~K:3
 short:-7
 t%:-5
-t0:-3
+t0:-2
 t:-5
 t<:6
 t=:-3
-t>:5
-tA:-2
-tF:-2
+t>:-1
+tA:1
+tF:-4
 tK:-3
 tL:-4
 tN:-3
 tS:-2
-tU:-6
-tX:-6
-tb:-2
+tU:-5
+tX:-5
+tb:-3
 td:-1
-te:-10
-tl:-7
+te:-8
+tl:-8
 tt:-2
-tw:-3
-t~ ::3
+tv:-2
+tw:-2
+t~ ::2
 t~ ?:-7
 t~ a:-5
-t~ add:-2
+t~ add:4
 t~ added:2
-t~ after:-6
-t~ ago:-7
+t~ after:-7
+t~ ago:-8
 t~ all:-6
-t~ and:-2
-t~ at:-4
-t~ because:-8
-t~ before:3
+t~ and:-3
+t~ at:-3
+t~ because:-10
+t~ before:2
 t~ blend:-3
 t~ both:-3
-t~ but:2
+t~ but:1
 t~ by:-5
 t~ cook:-2
 t~ cover:-2
 t~ cure:-1
+t~ cured:-2
 t~ cut:-1
 t~ day:-1
-t~ did:-4
+t~ did:-5
+t~ each:-1
 t~ edges:-4
-t~ flat:-7
-t~ from:-7
+t~ flat:-3
+t~ for:2
+t~ from:-8
 t~ gel:-3
 t~ i:-4
 t~ if:-5
@@ -8981,164 +9173,165 @@ t~ into:-2
 t~ is:-6
 t~ it:-6
 t~ its:1
-t~ ive:-5
+t~ ive:-4
 t~ later:-9
-t~ lid:-6
+t~ lid:-5
 t~ lined:-1
-t~ loaf:-2
+t~ loaf:-3
 t~ long:-2
 t~ makes:-1
 t~ mash:-2
-t~ melt:5
-t~ mine:-7
+t~ melt:-2
+t~ mine:-8
 t~ mix:-5
 t~ mould:-2
-t~ my:-4
+t~ my:-5
 t~ no:-3
 t~ now:-7
 t~ of:2
 t~ off:-3
 t~ oils:-2
-t~ old:3
+t~ old:1
 t~ on:-7
 t~ or:-4
 t~ paste:-8
-t~ pot:3
-t~ pour:-4
+t~ pot:2
+t~ pour:-5
 t~ ready:-5
 t~ rest:-8
-t~ since:-5
+t~ since:-6
 t~ so:-2
 t~ still:-6
-t~ stir:-2
+t~ stir:-1
 t~ stirr:-5
 t~ the:-5
 t~ then:-6
-t~ they:-2
-t~ till:-4
-t~ to:-5
+t~ they:-3
+t~ till:-3
+t~ to:-6
 t~ trace:-5
 t~ under:-1
-t~ unmould:-3
+t~ unmould:-4
 t~ until:-5
 t~ used:-2
-t~ wait:-2
-t~ was:-9
+t~ wait:-3
+t~ was:-7
 t~ we:-7
 t~ weigh:-2
 t~ when:-5
 t~ which:-2
 t~ with:2
+t~ yes:1
 t~ zap:-1
-t~0:-1
+t~0:-3
 t~=:-2
 t~A:-4
-t~F:-5
+t~F:-3
 t~K:-2
 t~L:-2
 t~S:-1
 t~U:-4
-t~W:1
-t~X:-7
-t~b:-6
+t~W:2
+t~X:-6
+t~b:-4
 t~d:-2
 t~t:-5
-v0:-5
-v=:1
-vA:3
-vC:1
+v0:-6
+v:1
+v=:2
+vA:4
+vC:2
 vF:-3
-vK:7
-vL:3
-vN:9
+vK:6
+vL:4
+vN:7
 vS:-3
-vW:7
-vX:-4
-vb:-2
-vd:-1
-vl:-7
+vW:5
+vX:-3
+vb:-3
+vl:-4
 vt:3
-vv:-1
-vw:1
+vv:2
 v~ a:-5
-v~ and:-5
-v~ at:-4
-v~ bottle:-2
+v~ and:2
+v~ at:-3
+v~ bottle:-1
 v~ can:-10
-v~ for:-4
-v~ i:2
-v~ in:-3
+v~ for:-5
+v~ i:1
+v~ in:-2
 v~ is:-8
 v~ of:2
-v~ one:-4
-v~ or:-3
+v~ one:-3
+v~ or:-1
 v~ pot:-9
-v~ so:-2
-v~ to:5
+v~ so:-1
+v~ to:4
 v~C:3
 v~S:-1
-v~W:2
-v~X:-2
-w%:-4
-w0:1
+v~W:1
+v~X:-1
+w%:-6
+w0:3
 w:-1
 w<:-14
-w=:-7
+w=:-6
 w>:3
 wA:-2
 wC:6
-wI:-4
-wL:-1
-wN:2
+wF:-1
+wI:-5
+wL:-2
+wN:1
 wS:-6
 wW:-2
-wX:1
-wb:1
+wX:2
+wb:3
 wd:4
 wl:-11
 wt:-11
 wv:-1
 ww:1
 w~ a:2
-w~ after:-6
+w~ after:-7
 w~ and:-1
-w~ as:-6
+w~ as:-8
 w~ at:-6
 w~ cubes:-6
 w~ dissolv:2
-w~ empty:-1
+w~ empty:-2
 w~ for:-1
-w~ fresh:-7
-w~ from:-8
-w~ goes:-8
+w~ fresh:-8
+w~ from:-9
+w~ goes:-7
+w~ i:1
 w~ in:-5
-w~ instead:-12
+w~ instead:-11
 w~ is:-1
-w~ it:1
-w~ loaf:-3
+w~ it:-1
+w~ loaf:-4
 w~ more:-3
 w~ mould:3
-w~ no:-1
-w~ of:2
-w~ on:-3
+w~ no:-2
+w~ of:1
+w~ on:-2
 w~ one:-2
-w~ or:-2
-w~ out:-7
+w~ or:-3
+w~ out:-8
 w~ per:2
-w~ so:-3
+w~ so:-2
 w~ steps:-1
 w~ the:-7
 w~ to:-5
-w~ together:-9
-w~ too:2
-w~ was:5
-w~ wet:-6
-w~ when:-1
+w~ together:-8
+w~ too:1
+w~ was:6
+w~ wet:-7
 w~0:3
 w~C:3
-w~I:3
-w~L:-9
-w~N:-1
-w~S:-4
-w~X:-5
-w~w:-3`;
+w~I:1
+w~L:-8
+w~N:-2
+w~S:-5
+w~X:-6
+w~w:-4`;
