@@ -38,6 +38,8 @@ const vessel =
 /** No question is longer, characters; in one as short as this the words below are not looked for first. */
 const longest = 1500;
 const short = 300;
+/** A text as long, as words and placeholders, is a recipe written up. */
+const writtenUp = 500;
 
 /** Whether a text has any word of heat or scent; cheap. */
 export const speaksOfHeat = (text: string): boolean => hint.test(text);
@@ -56,6 +58,9 @@ const sentencesOf = (text: string): readonly string[] =>
 
 /** A question about the cook in a post that holds a recipe: not "how much superfat have I now?", nor "olive …, lye …, ok?". */
 function asksOfCook(sentence: string): boolean {
+  // "how long before I can wash with it": of the cure
+  if (/ (?:how long|how soon|when) .*\b(?:wash|shower|bathe|use it|use them|sell|gift|give it|cured?) /.test(sentence))
+    return false;
   const how =
     / (?:how|walk me|steps|stages|guide|when (?:is|are|do|does|can|will|should|would)|(?:what|which) (?:temp\w*|heat|setting|stages?|happens|should|pot|size)) /.test(
       sentence,
@@ -88,7 +93,10 @@ function askedIn(line: HeatLine, recipe: RecipeReading): HeatQuestion | null {
   const generic = / (?:oils?|fats?) /.test(text) && / [AL]\d+ /.test(text) && !alkali && !fats;
   if (generic && temperatures > 1 && mixing.test(text)) return 'mix';
   if (fats && alkali) {
-    if (temperatures > 0 && mixing.test(text)) return 'mix';
+    // a recipe written up tells at how many degrees it is mixed, and asks nothing by that
+    const isWrittenUp =
+      text.length > writtenUp && !sentencesOf(text).some((one) => / \? /.test(one) && mixing.test(one));
+    if (temperatures > 0 && mixing.test(text) && !isWrittenUp) return 'mix';
     if (temperatures > 1 && asksTime.test(text)) return 'cool';
     const sentences = sentencesOf(text);
     if (cooking.test(text) && sentences.some(asksOfCook)) return 'cook';
