@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import type { Settled } from './amend/settle.ts';
-import { mayBear } from './doubt/bearing.ts';
+import { mayBear, surelyBears } from './doubt/bearing.ts';
 import { withoutMisfit } from './doubt/misfit.ts';
 import type { Weights } from './doubt/note-signs.ts';
 import { amongTalk } from './doubt/talk.ts';
@@ -105,7 +105,9 @@ function readPart(reader: Reader, input: string, several: Several, settled: Sett
     : (withoutMisfit(post, first, again, catalogue) ??
       (first.doubts.length === 0
         ? first
-        : (amongTalk(post, first, again, catalogue) ?? writtenUp(post, first, again, catalogue, bears) ?? first)));
+        : (amongTalk(post, first, again, catalogue, (note, list) => surelyBears(cutOf(reader, note), list)) ??
+          writtenUp(post, first, again, catalogue, bears) ??
+          first)));
   const whole = settled || factor !== null ? read : hearing(read, unheardChange);
   if (factor !== null) return multiplied(whole, factor, said);
   const stand = asTheyStand(post);

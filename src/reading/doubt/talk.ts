@@ -8,6 +8,7 @@ import type { Catalogue } from '../../catalogue/types.ts';
 import type { Doubt, RecipeReading } from '../reading.ts';
 import { demandOf, superfatOf } from '../recipe/plausible.ts';
 import { fatesOf } from '../text/aside-fates.ts';
+import { type Weights, weightsOf } from './note-signs.ts';
 
 /** Longer posts are asked about, in characters: each round reads the post once more. */
 export const longestTalk = 8000;
@@ -316,6 +317,7 @@ export function amongTalk(
   first: RecipeReading,
   read: (post: string) => RecipeReading,
   catalogue: Catalogue,
+  bears: (text: string, list: Weights) => boolean,
 ): RecipeReading | null {
   if (post.length > longestTalk || first.fats.length === 0) return null;
   // without alkali nothing fits: only what could be no ingredient is left out
@@ -336,7 +338,8 @@ export function amongTalk(
     whole.reading.doubts.length === 0 &&
     isWhole(whole.reading, first, catalogue) &&
     !losesWater(whole.reading, whole.gone) &&
-    !tellsOfAlkali(whole.reading, whole.gone, catalogue)
+    !tellsOfAlkali(whole.reading, whole.gone, catalogue) &&
+    !whole.gone.some((one) => bears(one, weightsOf(whole.reading)))
   )
     return besideTheRecipe(whole.reading, whole.gone);
   let { reading, gone } = inRounds(post, first, read, [clauses, sentences], catalogue);
@@ -355,6 +358,7 @@ export function amongTalk(
     if (reading.doubts.length > 0) return null;
   }
   if (losesWater(reading, gone) || tellsOfAlkali(reading, gone, catalogue)) return null;
+  if (gone.some((one) => bears(one, weightsOf(reading)))) return null;
   return isWhole(reading, first, catalogue) ? besideTheRecipe(reading, gone) : null;
 }
 
