@@ -384,7 +384,7 @@ export const shortened = (text: string): string => {
 const waterIs =
   /\bwater (?:\w+ )?(?:is|was|weigh(?:s|ed)|comes to|came to|makes|made) (?:[a-z]+ ){0,2}\d+(?:[.,]\d+)? ?(?:g|grams?|oz)\b/i;
 /** A figure of water that nobody has read is of the pot. */
-export const ofWater =
+const ofWater =
   /\bwater\W{0,3}\d|\d\s?(?:g|grams?|oz|ml)?\s(?:of )?(?:\w+ )?water\b|\bwater\b[^\n]*\d\s?(?:g|grams?|oz|ml)\b/i;
 
 /** Nothing that was weighed before is lost with the talk. */
