@@ -99,6 +99,11 @@ describe('of two recipes in a breath', () => {
     `hers is ${soft}. mine is ${hard}. hers has 8% superfat. check mine`,
     `aunts recipe is ${soft}. i changed it so now its ${hard}. ok to go?`,
     `last time i did ${soft}. this time its ${hard}. ok?`,
+    `her: ${soft}. me: ${hard}. check me not her`,
+    `i made ${soft} yesterday and today ${hard}. is todays lye too high`,
+    `2 recipes. A ${soft}, B ${hard}. just do B`,
+    `shes got ${soft}, hes got ${hard}. shes fine but can you check him`,
+    `${soft} is what she made. what i made is ${hard}. please check what i made`,
     `ok whose is off, no wait just check mine. hers ${soft}, mine ${hard}`,
   ])('however it is parted: %j', (text) => expect(potOf(text)).toEqual({ grams: pots.hard, doubts: [] }));
 
@@ -121,6 +126,7 @@ describe('of what others take or say of the lye', () => {
     `kim used 126 lye, zoe used 150, i used 131g. same oils for all 3 of us, ${oils}, 270g water. is mine ok`,
     `my uncle thinks 120g lye, the calc says 135, ive weighed out 131g. oils ${oils}, 270g water`,
     `she says 126 lye he says 140 and i used 131. ${oils}. water 270g. did i do ok`,
+    `the lady on the video uses 148g lye, my book says 139, im using 131. oils ${oils}, 270g water`,
     `i put 131g lye, my sis put 138, our teacher put 122. same fats: ${oils}, water 270g. check mine not hers`,
   ])('the writer’s figure counts: %s', (text) => expect(potOf(text)).toEqual({ grams: own, doubts: [] }));
 

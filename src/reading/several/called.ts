@@ -61,9 +61,9 @@ export function calledIn(post: string, parts: readonly Part[]): readonly Called[
   const all = parts.map((part): Called => {
     const { from: first, to: last } = part.list ?? listIn(post, { ...part, from: part.from + markLength }) ?? part;
     const lineEnd = post.indexOf('\n', last);
-    const headFrom = Math.max(since, first - reach);
+    const headFrom = Math.max(since, first - reach, part.list ? part.from : 0);
     const head = post.slice(headFrom, first);
-    const near = post.slice(Math.max(since, first - reachOfAge, part.list ? part.from : 0), first);
+    const near = post.slice(Math.max(headFrom, first - reachOfAge), first);
     const isOld = part.quoted;
     since = Math.max(part.to, last);
     return {
@@ -74,7 +74,7 @@ export function calledIn(post: string, parts: readonly Part[]): readonly Called[
       head: head.toLowerCase(),
       headFrom,
       body: post.slice(first, last).toLowerCase(),
-      mark: markOf(head),
+      mark: markOf(head) ?? (part.list ? letterOf(near) : null),
       title: [...head.matchAll(titles)].at(-1)?.groups?.['title'] ?? null,
       age:
         isOld !== undefined && isAnswered
@@ -114,6 +114,10 @@ function toldOf(post: string, all: readonly Called[]): readonly Called[] {
     }
   return named;
 }
+
+/** "A 500 g olive, …", in running text. */
+const letterOf = (head: string): string | null =>
+  /(?:^|[^\p{L}\d])([a-d]|\d)\W*$/iu.exec(head)?.[1]?.toLowerCase() ?? null;
 
 function markOf(head: string): string | null {
   const said = [...head.matchAll(headMark)].at(-1)?.groups?.['mark']?.toLowerCase() ?? null;
@@ -297,7 +301,15 @@ function waysInSpeech(): Ways {
         ),
     ],
     [
-      /\b(?:this (?<now>time)['’]?s?|(?<last>last) time['’]?s?)(?!\p{L})/giu,
+      /\b(?:check|about|for) (?<whose>him|her)(?! \p{L})|\bis (?<one>she|he) (?=ok|fine|alright|right|lye|too)/giu,
+      ({ whose, one }, all) => ofOwner('theirs')({ whose: whose ?? one }, all),
+    ],
+    [
+      /(?<!\p{L})(?:(?<now>today|tonight)|yesterday)['’]?s(?!\p{L})/giu,
+      ({ now }, all) => ofAge({ age: now ? 'new' : 'old' }, all),
+    ],
+    [
+      /\b(?:this (?<now>time)['’]?s?|(?<last>last) (?:time|week|month|year|night)['’]?s?)(?!\p{L})/giu,
       (words, all) => ofAge({ age: words['last'] ? 'old' : 'new' }, all),
     ],
   ];

@@ -13,7 +13,7 @@ const opening =
 const verb =
   /(?:^|\s)(?:is|are|was|were|has|had|have|makes?|made|does|did|do|uses?|used|takes?|took|says?|said|puts?|i|we|she|he|it)(?!\p{L})|[:=,(]/iu;
 const common =
-  /^(?:recipe|batch|soap|version|bar|loaf|one|list|lot|pot|mix|mine|hers?|his|ours|theirs|own|i|we|it|its|he|she|they|and|of|for|with|in|at|the|my|lye|oils?|fats?|water|just|also|always|usually|last|this|time|g|both|two|all|old|new|first|second|up|tho|though|kg|oz|lbs?)$/;
+  /^(?:recipe|batch|soap|version|bar|loaf|one|list|lot|pot|mix|mine|hers?|his|ours|theirs|own|i|we|it|its|he|she|they|and|of|for|with|in|at|the|my|lye|oils?|fats?|water|just|also|always|usually|last|this|time|g|both|two|all|old|new|first|second|up|tho|though|times?|weeks?|months?|years?|days?|hours?|minutes?|kg|oz|lbs?)$/;
 
 const stemOf = (word: string): string => word.toLowerCase().replace(/['’]?s$/, '');
 

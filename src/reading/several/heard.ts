@@ -145,7 +145,9 @@ function actOn(
 
 /** The recipe that "that one" or words in brackets are about. */
 function pointedBy(post: string, clause: Clause, act: Act, before: Before, all: readonly Called[]): readonly Mention[] {
-  const isThat = that.test(clause.text);
+  // "I need only 150 g of it": in running text that is asked of anything
+  const isLoose = act === 'choose' && all[0]?.spoken;
+  const isThat = that.test(isLoose ? clause.text.replace(/\bit\b/gi, '') : clause.text);
   if (theOther.test(clause.text)) {
     const [one, ...more] = partsOf(before.mentions.length > 0 ? before.mentions : before.earlier);
     const part = one === undefined || more.length > 0 || all.length !== 2 ? null : 1 - one;

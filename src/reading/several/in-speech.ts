@@ -11,7 +11,7 @@ let telling: RegExp | null = null;
 /** Between a figure and the next one that is none of its list. */
 const tells = (): RegExp => {
   telling ??= new RegExp(
-    `(?<!\\p{L})(?:is|are|was|were|has|had|have|takes?|took|uses?|used|makes?|made|making|d[io]d|does|says?|said|i|i['’]?m|i['’]?ve|we|me|my|mine|ours?|her|hers|his|she|he|they|theirs?|it|its|now|so|this|that|the (?=\\p{L}+ (?:one|batch|version|recipe))|one|version|batch|recipe|old|new|original|(?:${relations.replaceAll(' ', '|')})['’]?s?)(?!\\p{L})`,
+    `(?<!\\p{L})(?:is|are|was|were|has|had|have|takes?|took|uses?|used|makes?|made|making|d[io]d|does|says?|said|i|i['’]?m|i['’]?ve|we|me|my|mine|ours?|her|hers|his|she|he|they|theirs?|it|its|now|so|this|that|the (?=\\p{L}+ (?:one|batch|version|recipe))|one|version|batch|recipe|old|new|original|today|tonight|yesterday|she['’]?s|he['’]?s|[a-d](?= ?$)|(?:${relations.replaceAll(' ', '|')})['’]?s?)(?!\\p{L})`,
     'giu',
   );
   return telling;
@@ -118,6 +118,8 @@ export function spokenIn(post: string): readonly Part[] {
     }
     const names = row.beside.flatMap(namesOf);
     const isLye = isOfLye(row);
+    // "6 to 8 weeks"
+    if (names.length === 0 && !isLye) continue;
     const isOther = last && (names.some((name) => last.names.has(name)) || (isLye && last.hasLye));
     const recipe: Recipe = last && !isOther ? last : { rows: [], names: new Set<string>(), hasLye: false };
     if (recipe !== last) recipes.push(recipe);
@@ -139,14 +141,22 @@ const shares = /\b(?:same|each|else|the rest|unchanged|also|plus|extra|instead|s
 const asksLye =
   /\bhow much (?:lye|naoh|koh|caustic)\b|\b(?:lye|naoh|koh|caustic) (?:do|does|should|would|for)\b|\b(?:need|what|whats|work out|calculate)(?: \p{L}+){0,3} (?:lye|naoh|koh|caustic)\b/iu;
 
-/** Nothing of it stands outside of its own words. */
-export function standsAlone(post: string, parts: readonly Part[], { from, to }: Part): boolean {
+/** It takes something from another one, or has no lye and the lye is not asked for. */
+export function leansOn(post: string, parts: readonly Part[], { from, to }: Part): boolean {
   const own = post.slice(from, to);
-  const others = parts.filter((one) => one.from !== from);
-  const isLyeElse = others.some((one) => namesLye(post.slice(one.from, one.to)));
-  if (shares.test(own) || (isLyeElse && !namesLye(own) && !asksLye.test(post))) return false;
-  // what is weighed behind the lists may be of any
+  const isLyeElse = parts.some((one) => one.from !== from && namesLye(post.slice(one.from, one.to)));
+  return shares.test(own) || (isLyeElse && !namesLye(own) && !asksLye.test(post));
+}
+
+/** Figures behind the lists that may be of any: all but those that it has, too. */
+export function strayIn(post: string, parts: readonly Part[], { from, to }: Part): boolean {
   const behind = post.slice(Math.max(...parts.map((one) => one.to)));
-  const said = new Set(own.match(/\d+(?:[.,]\d+)?/g));
-  return (behind.match(figures) ?? []).every((figure) => said.has(Number.parseFloat(figure).toString()));
+  const said = new Set(post.slice(from, to).match(/\d+(?:[.,]\d+)?/g));
+  return rowsIn(behind).some(
+    (row) =>
+      row.beside.some((one) => namesLye(one) || namesOf(one).length > 0 || /\bwater\b/i.test(one)) &&
+      (behind.slice(row.from, row.to).match(figures) ?? []).some(
+        (figure) => !said.has(Number.parseFloat(figure.replace(',', '.')).toString()),
+      ),
+  );
 }

@@ -2,7 +2,7 @@
 
 import { placeOf } from '../words/pick.ts';
 import { chosenIn, type How } from './chosen.ts';
-import { spokenIn, standsAlone } from './in-speech.ts';
+import { leansOn, spokenIn, strayIn } from './in-speech.ts';
 import { kind, markedIn, most, numberedIn, type Part, sentencesIn, unnumberedIn } from './parted.ts';
 
 /** The recipes that a post may hold, by their numbers, or by what stands in them where they have none. */
@@ -120,7 +120,10 @@ export function recipePointedAt(several: Several): Pointed | 'open' | null {
     if (choice === 'open') return choice;
     const meant = choice?.called[choice.part];
     if (!choice || !meant) continue;
-    if (how === 'spoken' && !standsAlone(post, parts, meant)) return unnumbered.length > 0 ? 'open' : null;
+    if (how === 'spoken') {
+      if (strayIn(post, parts, meant)) return 'open';
+      if (leansOn(post, parts, meant)) return unnumbered.length > 0 ? 'open' : null;
+    }
     const own = post.slice(meant.from, meant.to);
     if (fatsOf.test(own)) return null;
     const gone = [...parts.filter((_, k) => k !== choice.part), ...choice.beside];

@@ -24,11 +24,11 @@ let made: typeof owners | null = null;
 const spoken = (): typeof owners => {
   made ??= {
     mine: new RegExp(
-      `\\b(?:mine|ours|my own|my ${noun}|(?:i|we|i['’]?m|i['’]?ve|i['’]?d|i['’]?ll)(?= ))(?!\\p{L})`,
+      `\\b(?:mine|ours|my own|me(?= ?[:=])|my ${noun}|(?:i|we|i['’]?m|i['’]?ve|i['’]?d|i['’]?ll)(?= ))(?!\\p{L})`,
       'iu',
     ),
     theirs: new RegExp(
-      `(?<!\\p{L})(?:hers|theirs|his(?= (?:is|was|has|had|one|${noun})|\\W*$)|(?:her|his|their) ${noun}|${kin}['’]?s|${kin}(?= (?:\\p{L}+ )?${does}(?!\\p{L}))|(?:she|he|they) (?:\\p{L}+ )?${does})(?!\\p{L})`,
+      `(?<!\\p{L})(?:hers|theirs|his(?= (?:is|was|has|had|one|${noun})|\\W*$)|(?:her|his|their) ${noun}|(?:her|him|them)(?= ?[:=])|(?:she|he)['’]?s got|${kin}['’]?s|${kin}(?= (?:\\p{L}+ )?${does}(?!\\p{L}))|(?:she|he|they) (?:\\p{L}+ )?${does})(?!\\p{L})`,
       'iu',
     ),
   };
@@ -36,8 +36,8 @@ const spoken = (): typeof owners => {
 };
 
 const sexes: Readonly<Record<Sex, RegExp>> = {
-  hers: /\b(?:hers?|she|(?:sister|sis|mother|mum|mom|mam|mama|aunt|auntie|gran|granny|grandma|grandmother|nan|nana|wife|daughter|girlfriend|gf|niece|stepmum)['’]?s?)\b/i,
-  his: /\b(?:his|he|him|(?:brother|bro|father|dad|papa|uncle|grandad|grandpa|grandfather|husband|hubby|son|boyfriend|bf|nephew|stepdad)['’]?s?)\b/i,
+  hers: /\b(?:hers?|she|shes|(?:sister|sis|mother|mum|mom|mam|mama|aunt|auntie|gran|granny|grandma|grandmother|nan|nana|wife|daughter|girlfriend|gf|niece|stepmum)['’]?s?)\b/i,
+  his: /\b(?:his|he|hes|him|(?:brother|bro|father|dad|papa|uncle|grandad|grandpa|grandfather|husband|hubby|son|boyfriend|bf|nephew|stepdad)['’]?s?)\b/i,
 };
 
 /** The one of two kinds that words tell; null where they tell of both. */

@@ -9,7 +9,7 @@ import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 
 const amount = '(?: (?:about|only|just|around|roughly|exactly|like|in|out|up|with|for|at|on|all))*';
 const deeds: ReadonlySet<string> = new Set(
-  'used use uses put puts took take takes did does had has went ended weighed poured say says said think thinks thought reckon reckons reckoned want wants wanted give gives gave recommend recommends recommended claim claims swears got chose decided settled picked'.split(
+  'using putting taking going used use uses put puts took take takes did does had has went ended weighed poured say says said think thinks thought reckon reckons reckoned want wants wanted give gives gave recommend recommends recommended claim claims swears got chose decided settled picked'.split(
     ' ',
   ),
 );
@@ -19,10 +19,10 @@ const claim = (): RegExp => {
   return made;
 };
 const me =
-  /^(?:me )?(?:i|we|ive|i['’]ve|weve|we['’]ve)(?: (?:have|had|then|just|only|actually|really|finally|now|myself))*$/;
+  /^(?:me )?(?:i|we|ive|i['’]ve|weve|we['’]ve|im|i['’]m|were|we['’]re)(?: (?:am|are))?(?: (?:have|had|then|just|only|actually|really|finally|now|myself))*$/;
 /** Somebody, or a book. */
 const somebody =
-  /^(?:(?:the|my|our|her|his|their|this|that|an?|one) )?(?!.*\b(?:i|we|you|it|would|could|should|might|maybe|not|never|if|which|who)\b|.+ (?:the|my|our|her|his|their|an?)\b)\p{L}[\p{L}'’]*(?: \p{L}[\p{L}'’]*){0,3}$/u;
+  /^(?:(?:the|my|our|her|his|their|this|that|an?|one) )?(?!.*\b(?:i|we|you|it|would|could|should|might|maybe|not|never|if|which|who)\b|.+ (?<!\b(?:on|at|in|from|of|by) )(?:the|my|our|her|his|their|an?)\b)\p{L}[\p{L}'’]*(?: \p{L}[\p{L}'’]*){0,5}$/u;
 
 interface Claim {
   /** From the first word to behind the last one. */
@@ -123,6 +123,16 @@ const isElsewhere = (tokens: readonly Token[], row: readonly Claim[]): boolean =
 const ofFew = ({ quantity: a }: Figure, { quantity: b }: Figure): boolean =>
   a.dim !== b.dim || Math.max(a.value / b.value, b.value / a.value) <= mostApart;
 
+/** Claims of no name, the writer's among them, of about as much as the lye that is weighed elsewhere, and not the same. */
+function areOfWeighed(tokens: readonly Token[], row: readonly Claim[]): boolean {
+  const mine = tokens[row.find(({ isMine }) => isMine)?.figure ?? -1];
+  if (row.length < 2 || !isPlain(mine) || row.some(({ name }) => name !== null)) return false;
+  const lyes = tokens.flatMap((token, k) => (isLye(token) ? [k - 2, k - 1, k + 1] : [])).map((at) => tokens[at]);
+  const [lye] = lyes.filter(isPlain);
+  const figures = row.map(({ figure }) => tokens[figure]).filter(isPlain);
+  return lye !== undefined && figures.every((one) => ofFew(one, lye)) && mine.quantity.value !== lye.quantity.value;
+}
+
 /** What the claims of a row are about, where they are all about one lye. */
 function lyeOf(tokens: readonly Token[], row: readonly Claim[]): Extract<Token, { t: 'name' }> | null {
   const named = row.map(({ name }) => tokens[name ?? -1]).filter(isLye);
@@ -132,6 +142,9 @@ function lyeOf(tokens: readonly Token[], row: readonly Claim[]): Extract<Token, 
   const isOne = lye && first && named.every(({ meaning }) => meaning.id === lye.meaning.id);
   return isOne && figures.every((one) => ofFew(one, first)) && !isElsewhere(tokens, row) ? lye : null;
 }
+
+const saidBy = (tokens: readonly Token[], { from, to }: Claim): string =>
+  tokens.slice(from, to).map(wordOf).join(' ').trim();
 
 /** The tokens without what others say of the lye. */
 export function rivals({ tokens }: Cut): {
@@ -151,12 +164,12 @@ export function rivals({ tokens }: Cut): {
     const [other] = others;
     const [first, last] = [row[0], row.at(-1)];
     const lye = row.length > 1 ? lyeOf(tokens, row) : null;
-    if (!first || !last || !lye || !other || more.length > 0 || goesOn(tokens, last.to)) continue;
+    if (other && areOfWeighed(tokens, row)) unheard ??= saidBy(tokens, other);
+    if (!first || !last || !lye || !other || more.length > 0 || (mine && goesOn(tokens, last.to))) continue;
     const figures = others.map(({ figure }) => tokens[figure]).filter(isPlain);
     const isNobodys =
       !mine && !isClaimed && figures.some(({ quantity }) => quantity.value !== figures[0]?.quantity.value);
-    if (isNobodys || (mine && asksOfOthers(tokens, row)))
-      unheard ??= tokens.slice(other.from, other.to).map(wordOf).join(' ').trim();
+    if (isNobodys || (mine && asksOfOthers(tokens, row))) unheard ??= saidBy(tokens, other);
     const [own, verb] = [tokens[mine?.figure ?? -1], tokens[(mine?.figure ?? 0) - 1]];
     // one other, the lye named beside both, is heard elsewhere
     const isRow = others.length > 1 || row.some(({ name }) => name === null);
