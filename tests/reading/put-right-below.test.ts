@@ -26,6 +26,7 @@ describe('read', () => {
     ['The castor stayed in the glass on the worktop. It is not in the soap.', noCastor],
     ['no palm in this one!! shop had none, I put the same weight of lard instead.', lard],
     ['There is no palm in it, I used the same weight of lard.', lard],
+    ['What stood in for the palm was lard, same weight.', lard],
     ['The palm is lard in this batch, gram for gram.', lard],
     [
       'NB. 139 is with the cup on the scale, I forgot to tare. Cup alone is 14 g. So real caustic = 125.',

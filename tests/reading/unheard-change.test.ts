@@ -29,7 +29,6 @@ describe('a change that no rule can reckon with is asked about', () => {
     'Everything but the castor made it in.',
     'The palm turned out to be lard, I grabbed the wrong tub.',
     'My lard went in where the palm should be.',
-    'What stood in for the palm was lard, same weight.',
     'Subbed a third of it with rice bran.',
     'I scraped in what was left of the almond oil.',
     'I overshot the coconut a little.',

@@ -31,8 +31,8 @@ const wet = ['W', 'L', 'I'];
 export const mayBear = (note: Cut, list: Weights, isDry: boolean): boolean =>
   signsOf(note, list).some((signs) => isBearing(signs, weightOf) || (isDry && wet.some((letter) => signs.has(letter))));
 
-/** Of ten notes that bear more than five are above, and one in twenty of the others. */
-const surely = 10;
+/** Of ten notes that bear nearly four are above, and one in fifty of the others. */
+const surely = 20;
 
 /** Whether a sentence surely bears on the list. */
 export const surelyBears = (note: Cut, list: Weights): boolean =>

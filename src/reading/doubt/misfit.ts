@@ -30,7 +30,8 @@ const ofKind =
 /** "EDIT: typo, the olive oil is 450 g, not 500", "it is 120 g of KOH in there": of the recipe, whatever it says. */
 const putsRight = (told: string): boolean =>
   /\b(?:is|it's|there's|was) (?:\d.{0,24})?\bin (?:there|the pot)\b/i.test(told) ||
-  (ofKind.test(told) && !/\b(?:some ?day|try|next|never|want|would|if|usually)\b/i.test(told)) ||
+  (ofKind.test(told) &&
+    !/\b(?:some ?day|try|next|never|want|would|if|usually|place of|instead|shipped|sent|delivered)\b/i.test(told)) ||
   (/^\W*(?:edit(?:ed)?|correction|erratum|typo|oops|whoops)\b/i.test(told) && /\d/.test(told));
 
 /** The recipe without the one sentence that makes it none; null where it is one, or no such sentence is there. */

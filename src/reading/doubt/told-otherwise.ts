@@ -140,7 +140,7 @@ const made = (): readonly Tale[] => [
         '\\b(?:tared|zeroed) (?:it )?(?:too )?late\\b',
         '\\b(?:knocked|tipped|kicked) (?:over )?(?:the )?(?:jug|beaker|bowl|L|lye)\\b[^?]*\\b(?:gone|lost|spilt|spilled|missing)\\b',
         '\\bscaled (?:it |this |everything |all )?(?:up |down )?by [#…]',
-        '\\b(?:tub|bag|jar|bottle|label|pack|box) (?:of (?:the )?L )?(?:says|said|reads|is marked|was marked) [^.?#]{0,16}K\\b',
+        '\\b(?:tub|bag|jar|bottle|label|pack|box) (?:of (?:the )?L )?(?:says|said|reads|is marked|was marked) [^.?#L]{0,16}K\\b',
         '\\bthis (?:one |batch |time )?(?:has|had|got|gets) (?:only |just )?[#…] (?:less|more)\\b',
         '\\b(?:doubled|halved|tripled|trebled) the (?:L|lye|caustic|water|W|oils?|fats?|F)\\b(?! (?:and|to|from|so|for)\\b)',
         '\\b(?:half|some|part|most|bit|[#…]) of (?:the )?(?:L|lye|flakes|beads|pellets) (?:did not|didnt|never|would not|wouldnt) dissolve',
@@ -152,7 +152,7 @@ const made = (): readonly Tale[] => [
       ].join('|'),
     ),
     unless:
-      /\?|\b(?:if|would|could|should (?:i|we)|nearly|almost|never|last (?:time|batch|year)|next (?:time|batch)|usually|until it|dissolved (?:later|after|in the end)|then it did)\b/,
+      /\?|\b(?:if|would|could|should (?:i|we)|nearly|almost|never|last (?:time|batch|year)|next (?:time|batch)|usually|in (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december)|ago|until it|dissolved (?:later|after|in the end)|then it did)\b/,
     heard: /times \d|in the place of|of the list as|not \d|taken? .* out/,
   },
   // what was weighed with it, or stands there by a slip

@@ -61,6 +61,9 @@ interface Place {
 
 const stuff = '(?:balm|salve|lotion|ointment|candles?|body butter|hand cream|polish|scrub|melts|bath bombs?)';
 const batch = '(?:version|batch|one|loaf|run|try|attempt|recipe|pot|go)';
+/** "I did too" in the next sentence. */
+const notSoHere =
+  /^(?!(?:and |so |but )*(?:(?:i|we) (?:did|do|have|went|made)\b(?! (?:not|it (?:otherwise|differently))\b)|so (?:did|do) (?:i|we)\b|me too\b|same here\b|mine too\b|this one too\b))/;
 /** It may be so in this pot, too. */
 const likewise =
   /\?|\b(?:same (?:as|again|for|here|now|with)|again|still|this (?:time|one|batch|loaf|pot|soap)|now|today|so (?:i|we)|so (?:did|do|does|have|has) (?:i|we|mine|this)|me too|kept (?:that|it)|did it the same|as (?:then|before)|like (?:this|now|that)|instead|since|too(?= [.,;!]|$| $)|as well|also|therefore)\b/;
@@ -171,9 +174,11 @@ export const makeRules = (): readonly Rule[] => [
       `\\b(?:the|my|our) (?:very )?(?:first|last|previous|earlier|old|older|1st) ${batch} (?:(?:i|we) (?:ever )?(?:made|did|tried) )?(?:had|was|used|took|contained|got|came|went|made|gave)\\b|\\b(?:the|my|our) ${batch} before (?:this (?:one )?|that (?:one )?|it )?(?:had|was|used|took|contained|got)\\b`,
     ),
     behind: true,
-    unless: /\?/,
+    unless: /\?|\b(?:super ?fat|sf|discount)\b/,
+    next: notSoHere,
     unlessBehind: likewise,
     unlessAsked: ofOther,
+    holds: isBehindList,
     settles: true,
   },
   {
@@ -181,7 +186,8 @@ export const makeRules = (): readonly Rule[] => [
     tells:
       /(?:^|[:,;] )(?:and )?(?:entry|batch|run|try|attempt|version|v|exp|experiment|loaf|soap|recipe|no|nr)(?: (?:no|nr|number))? (?:[.] |# )?(?:#|[a-f]) (?:(?:was|had|used|took|contained|got|came|went|set|has|is|overheated|turned|never|(?:i|we) (?:never|never even)) )/,
     behind: true,
-    unless: /\?/,
+    unless: /\?|\b(?:super ?fat|sf|discount)\b/,
+    next: notSoHere,
     unlessBehind: likewise,
     unlessAsked: ofOther,
     holds: isEarlier,
@@ -192,8 +198,10 @@ export const makeRules = (): readonly Rule[] => [
     tells:
       /\b(?:the|a) (?:shop|bought|store|supermarket|commercial|factory|market) (?:bought )?(?:version|one|kind|sort|bar|soap|stuff) (?:is|was|has|had|contains|uses)\b/,
     behind: true,
-    unless: /\?/,
+    unless: /\?|\b(?:super ?fat|sf|discount)\b/,
+    next: notSoHere,
     unlessBehind: likewise,
+    holds: isBehindList,
     settles: true,
   },
   {
@@ -202,7 +210,8 @@ export const makeRules = (): readonly Rule[] => [
       `^(?:but |and |now )?(?:my|our|the|a) (?:[a-z]+ ){0,2}${relative}(?: ?'? ?s)? (?:recipe|version|one) (?:takes|took|uses|used|has|had|wants|calls for)\\b|^(?:but |and |now )?(?:(?:a|an|my|the|our|some|one) )?(?:[a-z]+ ){0,2}${relative}(?: (?:from|in|at) (?:the )?[a-z]+| (?!who\\b|and\\b|that\\b)[a-z]+)? (?:(?:always|usually|just|simply) )*(?:takes|uses|puts|adds|pours|has) [^?.]{0,40} (?:in|to|into|with) (?:hers|his|theirs)\\b|^(?:some|many|most|other) (?:people|soapers|makers|folks?|recipes|books?) (?:(?:also|even|just|like to) )*(?:swap|use|add|leave|put|take|replace|do|skip|say|have)\\b|\\b(?:years?|months?) ago (?:i|we) (?:made|did|cooked) (?:one|some|an?|a (?:batch|loaf|pot)) (?:with|of|from)\\b`,
     ),
     behind: true,
-    unless: /\?/,
+    unless: /\?|\b(?:super ?fat|sf|discount)\b/,
+    next: notSoHere,
     unlessBehind: likewise,
     unlessAsked: ofOther,
     holds: isBehindList,
@@ -214,9 +223,11 @@ export const makeRules = (): readonly Rule[] => [
       `^(?:but |and |now )?(?:a|an|my|the|our|some|one) (?:[a-z]+ ){0,2}${relative} (?:(?:always|usually|just|simply) )*(?:makes|does|did|made|cooks) (?:hers|his|theirs) (?:with|from|of|out of)\\b`,
     ),
     behind: true,
-    unless: /\?/,
+    unless: /\?|\b(?:super ?fat|sf|discount)\b/,
+    next: notSoHere,
     unlessBehind: likewise,
     unlessAsked: ofOther,
+    holds: isBehindList,
     settles: true,
   },
   {
