@@ -152,6 +152,8 @@ function mayBear({ text, reading, from }: Piece, { weights, last, isDry }: List,
     text.split(sentenceEnd).every((one) => !/\d/.test(one) || ofSoap.test(one) || elsewhere.test(one));
   if (differing.length > 0 && !isElsewhere) return true;
   const isRow = (text.match(/\p{L}{2,}/gu) ?? []).length < fewestWords && !ofSoap.test(text);
+  // "Beer soap, 250 g." may be so much beer, and a bare figure may be a sum
+  if (isRow && (weight.test(text) || !/\p{L}{2}/u.test(text))) return true;
   const isUnclear = reading.doubts.some(
     ({ id }) =>
       (id === 'unplaced' &&
