@@ -152,7 +152,7 @@ const made = (): readonly Tale[] => [
       ].join('|'),
     ),
     unless:
-      /\?|\b(?:if|would|could|should (?:i|we)|nearly|almost|never|last (?:time|batch|year)|next (?:time|batch)|usually|in (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december)|ago|until it|dissolved (?:later|after|in the end)|then it did)\b/,
+      /\?|\bin [#…] (?:i|we)\b|\b(?:if|would|could|should (?:i|we)|nearly|almost|never|last (?:time|batch|year)|next (?:time|batch)|usually|in (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december)|ago|once|until it|dissolved (?:later|after|in the end)|then it did)\b/,
     heard: /times \d|in the place of|of the list as|not \d|taken? .* out/,
   },
   // what was weighed with it, or stands there by a slip

@@ -320,13 +320,9 @@ function isShareOfElse(tokens: readonly Token[], k: number): boolean {
 
 /** Degrees without a unit, of a pot or of a lye. */
 const warm = { least: 15, most: 220 } as const;
-/** One of them to the other. */
-const mostApart = 2.5;
-
 /** "Oils at 40, lye at 35": both at a figure without a unit. */
 function atDegrees(tokens: readonly Token[], { figures }: Signals): readonly number[] {
   const found: number[] = [];
-  const rows: number[] = [];
   let [fats, lye] = [false, false];
   for (const k of figures) {
     const token = tokens[k];
@@ -335,33 +331,34 @@ function atDegrees(tokens: readonly Token[], { figures }: Signals): readonly num
     if (value < warm.least || value > warm.most) continue;
     let at = k - 1;
     while (k - at <= 3 && /^(?:about|around|roughly|just|nearly|both)$/.test(spoken(tokens[at]))) at--;
-    const isRow = at === k - 1 && isAsRow(tokens, k);
-    if (spoken(tokens[at]) !== 'at' && !isRow) continue;
-    const before = isRow
-      ? tokens[at]
-      : /^(?:is|was|were|are|both)$/.test(spoken(tokens[at - 1]))
-        ? tokens[at - 2]
-        : tokens[at - 1];
+    if (spoken(tokens[at]) !== 'at') continue;
+    const before = /^(?:is|was|were|are|both)$/.test(spoken(tokens[at - 1])) ? tokens[at - 2] : tokens[at - 1];
     if (before?.t !== 'name' || isIngredient(tokens[k + 1]) || spoken(tokens[k + 1]) === 'of') continue;
     const isFats = isRole(before, 'total-fats') || /^(?:oils|fats|butters)$/.test(before.text.toLowerCase());
     const isLye = before.meaning.kind === 'alkali' || before.meaning.kind === 'stock';
     if (!isFats && !isLye) continue;
     fats ||= isFats;
     lye ||= isLye;
-    if (isRow) rows.push(value);
     found.push(k);
   }
-  // fats weigh five times their lye
-  if (rows.length > 0 && (rows.length !== 2 || Math.max(...rows) > mostApart * Math.min(...rows))) return [];
   return fats && lye ? found : [];
 }
 
-/** "Oils 45, lye 38, room 19": a name and a figure alone between commas, where the lye is weighed elsewhere. */
-function isAsRow(tokens: readonly Token[], k: number): boolean {
-  const [name, next] = [tokens[k - 1], tokens[k + 1]];
-  if (name?.t !== 'name' || !(isMark(next, ',/;&+') || isStop(next) || next === undefined)) return false;
-  return isRole(name, 'total-fats') || (name.meaning.kind === 'alkali' && weighedElsewhere(tokens, k - 1));
+/** "Oils 45, lye 38, room 19" in a line of its own, where the lye is weighed elsewhere: fats weigh five times their lye. */
+function degreesInRow(tokens: readonly Token[], { figures }: Signals): readonly number[] {
+  return figures.flatMap((k) => {
+    const [oils, sign, lye] = [tokens[k - 1], tokens[k + 1], tokens[k + 2]];
+    const values = [k, k + 3].map((at) => bareAt(tokens[at]));
+    if (!isRole(oils, 'total-fats') || !isMark(sign, ',/;&+') || !isIngredient(lye)) return [];
+    if (lye.meaning.kind !== 'alkali' || !weighedElsewhere(tokens, k + 2)) return [];
+    const [least, most] = [Math.min(...values), Math.max(...values)];
+    const ends = tokens[k + 4] === undefined || isStop(tokens[k + 4]) || isMark(tokens[k + 4], ',/;&+');
+    return ends && least >= warm.least && most <= warm.most && most < mostApart * least ? [k, k + 3] : [];
+  });
 }
+const mostApart = 2.5;
+const bareAt = (token: Token | undefined): number =>
+  token?.t === 'quantity' && token.quantity.dim === 'bare' ? token.quantity.value : Number.NaN;
 
 const warming =
   /^(?:melt(?:ed|ing)?|cool(?:ed|ing)?|heat(?:ed|ing)?|warm(?:ed|ing)?|come|came|coming|brought|soaped|chilled)$/;
@@ -465,6 +462,6 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     else if (token.quantity.dim === 'bare') count(k, token);
     else if (isMeasured(token)) measured(k, token);
   }
-  for (const k of atDegrees(tokens, signals)) aside(k, 'a temperature');
+  for (const k of [...atDegrees(tokens, signals), ...degreesInRow(tokens, signals)]) aside(k, 'a temperature');
   return out ?? tokens;
 }

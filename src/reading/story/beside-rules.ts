@@ -119,7 +119,7 @@ const isOfVessels = ({ tokens, sentences, k }: Place): boolean => {
 
 /** The list stands before it. */
 const isBehindList = ({ tokens, sentences, k }: Place): boolean =>
-  rowsBefore(tokens, sentences[k]?.from ?? 0).length > leastFats;
+  rowsBefore(tokens, sentences[k]?.from ?? 0).length >= leastFats;
 
 export const makeRules = (): readonly Rule[] => [
   {
