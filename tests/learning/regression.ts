@@ -86,11 +86,3 @@ function shuffled<T>(all: readonly T[], random: () => number): readonly T[] {
   }
   return own;
 }
-
-/** The weights as a module holds them, a sign a line; what weighs nothing is left out. */
-export const linesOf = (weights: ReadonlyMap<string, number>): string =>
-  [...weights]
-    .filter(([, weight]) => weight !== 0)
-    .map(([sign, weight]) => `${sign}:${weight}`)
-    .sort()
-    .join('\n');

@@ -1,7 +1,7 @@
 /** What each sign of a text weighs for an accident. Run as a program it writes `src/bot/first-aid-weights.ts`. */
-import { writeFileSync } from 'node:fs';
 import { signsOf, stretchWithNext } from '../../../src/bot/first-aid-signs.ts';
-import { type Lesson, linesOf, learn as regression } from '../../learning/regression.ts';
+import { type Lesson, learn as regression } from '../../learning/regression.ts';
+import { keepWeights } from '../../learning/weights-file.ts';
 import { accidentTexts, postTexts, type Told } from './texts.ts';
 
 /** A missed accident costs as much as three texts that get first aid needlessly. */
@@ -19,11 +19,9 @@ const lessonsOf = (texts: readonly Told[]): readonly Lesson[] =>
     return [{ holds: accident, counts: accident ? costOfMiss : 1, stretches }];
   });
 
-if (import.meta.main) {
-  const about =
-    '/** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */';
-  writeFileSync(
+if (import.meta.main)
+  keepWeights(
     new URL('../../../src/bot/first-aid-weights.ts', import.meta.url),
-    `${about}\nexport const weights = \`${linesOf(learn([...accidentTexts, ...postTexts]))}\`;\n`,
+    'What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`.',
+    learn([...accidentTexts, ...postTexts]),
   );
-}

@@ -1,6 +1,6 @@
 /** What each sign of a note weighs. Run as a program it writes `src/reading/doubt/bearing-weights.ts`. */
-import { writeFileSync } from 'node:fs';
-import { linesOf, learn as regression } from '../../learning/regression.ts';
+import { learn as regression } from '../../learning/regression.ts';
+import { keepWeights } from '../../learning/weights-file.ts';
 import { notes, postSentences, type Told } from './texts.ts';
 
 /** A note that bears and is passed over costs more than a needless question. */
@@ -22,11 +22,9 @@ export const learn = (told: readonly Told[]): ReadonlyMap<string, number> =>
     learning,
   );
 
-if (import.meta.main) {
-  const about =
-    '/** What each sign of a note weighs for its bearing on the pot and against it, in tenths of a logit: learned, `npm run generate:bearing`. */';
-  writeFileSync(
+if (import.meta.main)
+  keepWeights(
     new URL('../../../src/reading/doubt/bearing-weights.ts', import.meta.url),
-    `${about}\nexport const weights = \`${linesOf(learn([...notes, ...postSentences]))}\`;\n`,
+    'What each sign of a note weighs for its bearing on the pot and against it, in tenths of a logit: learned, `npm run generate:bearing`.',
+    learn([...notes, ...postSentences]),
   );
-}
