@@ -59,12 +59,6 @@ const known: readonly string[] = [
   'blind-7-044: One of my 5 kids spilled juice on the paper.',
   '71-015: One of my 5 kids spilled juice on the paper.',
   '74-062: Version 2.1 of the list.',
-  // "Carrot, 1, grated fine": 1 g of carrot beside other figures
-  '79-027: My house number is 18, second floor.',
-  '79-027: Batch no. 27 in my book.',
-  '79-027: Version 2.1 of the list.',
-  '79-027: Likes: 23.',
-  '79-027: Order 48812 came late again.',
 ];
 
 test('what is told beside a recipe changes nothing of it unasked', () => {

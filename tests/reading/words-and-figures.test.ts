@@ -397,3 +397,16 @@ test.each(['I keep 8% fat over', '8 % of the oils should stay loose', 'I leave 8
   'a superfat in words: %s',
   (said) => expect(read(`900 g tallow, 100 g lard, how much lye? ${said}`).superfat).toBe(0.08),
 );
+
+test.each([
+  ['Carrot, 1, grated fine', 0],
+  ['2 carrots, grated', 0],
+  ['Carrots: 2', 0],
+  ['Carrots 60', 60],
+  ['carrot puree 2 oz', 56.69904625],
+])('what grows in a garden is counted, or weighed: %s', (row, grams) => {
+  const list = 'Lard 500 g\nCoconut oil 200 g\nNaOH 98 g\nWater 200 g';
+  const { liquids, doubts } = readRecipe(reader, `${list}\n${row}`);
+  expect(doubts).toEqual([]);
+  expect(liquids.reduce((sum, one) => sum + one.grams, 0)).toBeCloseTo(grams, 6);
+});

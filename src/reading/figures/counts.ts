@@ -30,6 +30,15 @@ const longestBatch = 40;
 const weighsAnything = (tokens: readonly Token[], { from, to }: Span): boolean =>
   isAny(tokens, from, to, (one) => one.t === 'quantity' && one.quantity.dim !== 'bare');
 
+/** "Carrot, 1, grated fine", "2 carrots": things of the garden that are counted, by a figure that is no weight of them. */
+export function isOfGarden(tokens: readonly Token[], k: number, { quantity: { dim, value } }: Figure): boolean {
+  if (dim !== 'bare' || !Number.isInteger(value) || value > mostOfGarden) return false;
+  const before = isMark(tokens[k - 1], ',:') ? tokens[k - 2] : tokens[k - 1];
+  return [tokens[k + 1], before].some((name) => name?.t === 'name' && ofGarden.test(name.text));
+}
+const mostOfGarden = 6;
+const ofGarden = /^(?:fresh )?(?:carrots?|cucumbers?|pumpkins?|sweet potato(?:es)?|bananas?|courgettes?)$/i;
+
 /** "the two waters", "all four fats", "for those three": how many were named, and no weight. */
 export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim, value, inWords } }: Figure): boolean {
   const [before, name] = [tokens[k - 1], tokens[k + 1]];

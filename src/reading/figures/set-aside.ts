@@ -20,6 +20,7 @@ import {
   isMeltPoint,
   isNumberOfBatch,
   isOfBar,
+  isOfGarden,
   isOfPages,
   isOfReaction,
   isOfTask,
@@ -168,7 +169,8 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         out ??= [...tokens];
         out[k] = { ...token, quantity: { ...token.quantity, dim: 'temperature' } };
       }
-      if ((told || isMark(tokens[k - 1], ',')) && isCounted(tokens, k, token)) aside(k, 'a count');
+      if (((told || isMark(tokens[k - 1], ',')) && isCounted(tokens, k, token)) || isOfGarden(tokens, k, token))
+        aside(k, 'a count');
       if (isNumberAgain(tokens, k, token)) aside(k, 'said before');
       if (told && (isShareAgain(tokens, k, token) || isShareChanged(tokens, k, token))) aside(k, 'said before');
     } else if (token.quantity.dim === 'parts') {

@@ -121,6 +121,16 @@ const isOfVessels = ({ tokens, sentences, k }: Place): boolean => {
 const isBehindList = ({ tokens, sentences, k }: Place): boolean =>
   rowsBefore(tokens, sentences[k]?.from ?? 0).length >= leastFats;
 
+/** What another batch or recipe has, told behind the list, unless this pot has it, too. */
+const ofAnother = {
+  behind: true,
+  unless: /\?|\b(?:super ?fat|sf|discount)\b/,
+  next: notSoHere,
+  unlessBehind: likewise,
+  holds: isBehindList,
+  settles: true,
+} as const;
+
 export const makeRules = (): readonly Rule[] => [
   {
     reason: packed,
@@ -173,62 +183,38 @@ export const makeRules = (): readonly Rule[] => [
     tells: new RegExp(
       `\\b(?:the|my|our) (?:very )?(?:first|last|previous|earlier|old|older|1st) ${batch} (?:(?:i|we) (?:ever )?(?:made|did|tried) )?(?:had|was|used|took|contained|got|came|went|made|gave)\\b|\\b(?:the|my|our) ${batch} before (?:this (?:one )?|that (?:one )?|it )?(?:had|was|used|took|contained|got)\\b`,
     ),
-    behind: true,
-    unless: /\?|\b(?:super ?fat|sf|discount)\b/,
-    next: notSoHere,
-    unlessBehind: likewise,
+    ...ofAnother,
     unlessAsked: ofOther,
-    holds: isBehindList,
-    settles: true,
   },
   {
     reason: 'of another batch',
     tells:
       /(?:^|[:,;] )(?:and )?(?:entry|batch|run|try|attempt|version|v|exp|experiment|loaf|soap|recipe|no|nr)(?: (?:no|nr|number))? (?:[.] |# )?(?:#|[a-f]) (?:(?:was|had|used|took|contained|got|came|went|set|has|is|overheated|turned|never|(?:i|we) (?:never|never even)) )/,
-    behind: true,
-    unless: /\?|\b(?:super ?fat|sf|discount)\b/,
-    next: notSoHere,
-    unlessBehind: likewise,
+    ...ofAnother,
     unlessAsked: ofOther,
     holds: isEarlier,
-    settles: true,
   },
   {
     reason: 'of another recipe',
     tells:
       /\b(?:the|a) (?:shop|bought|store|supermarket|commercial|factory|market) (?:bought )?(?:version|one|kind|sort|bar|soap|stuff) (?:is|was|has|had|contains|uses)\b/,
-    behind: true,
-    unless: /\?|\b(?:super ?fat|sf|discount)\b/,
-    next: notSoHere,
-    unlessBehind: likewise,
-    holds: isBehindList,
-    settles: true,
+    ...ofAnother,
   },
   {
     reason: 'of another recipe',
     tells: new RegExp(
       `^(?:but |and |now )?(?:my|our|the|a) (?:[a-z]+ ){0,2}${relative}(?: ?'? ?s)? (?:recipe|version|one) (?:takes|took|uses|used|has|had|wants|calls for)\\b|^(?:but |and |now )?(?:(?:a|an|my|the|our|some|one) )?(?:[a-z]+ ){0,2}${relative}(?: (?:from|in|at) (?:the )?[a-z]+| (?!who\\b|and\\b|that\\b)[a-z]+)? (?:(?:always|usually|just|simply) )*(?:takes|uses|puts|adds|pours|has) [^?.]{0,40} (?:in|to|into|with) (?:hers|his|theirs)\\b|^(?:some|many|most|other) (?:people|soapers|makers|folks?|recipes|books?) (?:(?:also|even|just|like to) )*(?:swap|use|add|leave|put|take|replace|do|skip|say|have)\\b|\\b(?:years?|months?) ago (?:i|we) (?:made|did|cooked) (?:one|some|an?|a (?:batch|loaf|pot)) (?:with|of|from)\\b`,
     ),
-    behind: true,
-    unless: /\?|\b(?:super ?fat|sf|discount)\b/,
-    next: notSoHere,
-    unlessBehind: likewise,
+    ...ofAnother,
     unlessAsked: ofOther,
-    holds: isBehindList,
-    settles: true,
   },
   {
     reason: 'of another recipe',
     tells: new RegExp(
       `^(?:but |and |now )?(?:a|an|my|the|our|some|one) (?:[a-z]+ ){0,2}${relative} (?:(?:always|usually|just|simply) )*(?:makes|does|did|made|cooks) (?:hers|his|theirs) (?:with|from|of|out of)\\b`,
     ),
-    behind: true,
-    unless: /\?|\b(?:super ?fat|sf|discount)\b/,
-    next: notSoHere,
-    unlessBehind: likewise,
+    ...ofAnother,
     unlessAsked: ofOther,
-    holds: isBehindList,
-    settles: true,
   },
   {
     reason: 'what a bar weighs',
