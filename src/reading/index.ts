@@ -1,8 +1,9 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import type { Settled } from './amend/settle.ts';
-import { mayBear, surelyBears } from './doubt/bearing.ts';
+import { perhapsBears, surelyBears } from './doubt/bearing.ts';
 import { withoutMisfit } from './doubt/misfit.ts';
 import type { Weights } from './doubt/note-signs.ts';
+import { inUnit } from './doubt/pieces.ts';
 import { amongTalk } from './doubt/talk.ts';
 import { writtenUp } from './doubt/written-up.ts';
 import { type Cut, cutOf, itemize, type Reader } from './itemize.ts';
@@ -87,7 +88,7 @@ function readPointed(reader: Reader, input: string, settled: Settled | null): Re
 
 /** A recipe whose figures have no unit, beside others that have one. */
 function inUnitOf(reader: Reader, post: string, unit: string): RecipeReading {
-  const text = `${post}\n(all in ${unit})`;
+  const text = inUnit(post, unit);
   const reading = readPart(reader, text, severalIn(text), null);
   const taken = { id: 'unit' as const, text: `I took figures without a unit in ${unit}, as the rest of the post.` };
   return { ...reading, assumptions: [taken, ...reading.assumptions] };
@@ -99,7 +100,8 @@ function readPart(reader: Reader, input: string, several: Several, settled: Sett
   const { reading: first, unheardChange } = readOne(reader, post === input ? several : severalIn(post), settled);
   const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null).reading;
   const { catalogue } = reader;
-  const bears = (note: string, list: Weights, isDry: boolean): boolean => mayBear(cutOf(reader, note), list, isDry);
+  const bears = (note: string, list: Weights, isDry: boolean): boolean =>
+    perhapsBears(cutOf(reader, note), list, isDry);
   const read = settled
     ? first
     : (withoutMisfit(post, first, again, catalogue) ??

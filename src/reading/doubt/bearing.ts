@@ -28,7 +28,7 @@ export function isBearing(
 const wet = ['W', 'L', 'I'];
 
 /** Whether a note may bear on the list; it does where it tells of a liquid that the list has none of. */
-export const mayBear = (note: Cut, list: Weights, isDry: boolean): boolean =>
+export const perhapsBears = (note: Cut, list: Weights, isDry: boolean): boolean =>
   signsOf(note, list).some((signs) => isBearing(signs, weightOf) || (isDry && wet.some((letter) => signs.has(letter))));
 
 /** Of ten notes that bear nearly four are above, and one in fifty of the others. */
