@@ -1,4647 +1,4830 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
 export const weights = ` a:-2
  ab:-13
- aber:7
- abgekriegt:14
- abgewischt:3
- about:6
- above:13
- abt:-11
- abuela:-12
- accelerat:-4
- accident:8
- accidental:5
- accord:-3
- aceite:1
- acid:3
+ aber:5
+ abgekriegt:13
+ abgewischt:7
+ able:-1
+ about:5
+ above:8
+ abt:-10
+ abuela:-7
+ accelerat:-6
+ accident:13
+ accidental:8
+ accord:-5
+ account:-3
+ aceit:-1
+ aceite:-1
+ acid:4
+ acros:-1
  acrylic:-1
  activat:-4
- actual:-9
- add:-16
- added:-5
- additiv:-3
- adds:-4
- admit:1
+ actual:-6
+ add:-11
+ added:-4
+ additiv:-2
+ adds:-5
+ admit:-1
  adult:-4
- advance:-7
- advice:-12
- afraid:-14
- after:7
- afternoon:3
- afterward:-14
- again:-16
- against:-6
- age:-7
- ages:-7
- ago:14
- agre:-5
- agree:-11
- agua:-3
- ahead:-13
- ahora:8
- ai:13
+ advance:-6
+ advent:-4
+ advice:-9
+ advise:-1
+ afraid:-13
+ after:8
+ afternoon:5
+ afterward:-11
+ again:-14
+ against:-8
+ age:-10
+ aged:-1
+ ages:-6
+ ago:13
+ agre:-3
+ agree:-9
+ agua:-1
+ ahead:-8
+ ahora:9
+ ai:11
  aid:11
- air:-5
- al:6
+ aim:-6
+ aimed:-1
+ air:-9
+ aisle:-2
+ al:5
  alarm:-6
- alcohol:2
- alike:-7
+ alcohol:1
+ alike:-5
  alkali:-16
  alkanet:-9
  all:-3
- allergic:-6
- allergy:-6
- alles:-11
+ allergen:-1
+ allergic:-4
+ allergy:-7
+ alles:-8
  allotment:-3
  allow:-8
- almond:3
+ almond:-4
  almost:-10
  aloe:-12
- alone:-5
- along:7
+ alone:-4
+ along:8
  aloud:-4
  already:-7
- alright:-14
- alter:-8
- although:-3
- altogether:-14
+ alright:-15
+ also:2
+ alter:-6
+ although:-4
+ altogether:-11
  alu:-12
- aluminium:-17
- alway:-8
- am:1
- amber:-8
- american:-3
- ammonia:1
- among:3
+ aluminium:-16
+ alway:-6
+ amber:-9
+ american:-4
+ ammonia:-3
+ among:6
  amount:-12
- ampolla:7
- an:-8
- and:5
- animal:-7
- ankle:11
- annatto:-3
+ ampolla:10
+ an:-7
+ and:2
+ animal:-6
+ ankle:14
+ annatto:-1
  anos:-8
- another:-12
- anruhren:4
- ans:4
- answer:-11
- antes:-11
+ another:-8
+ anruhren:1
+ ans:1
+ answer:-8
+ antes:-10
  any:-15
- anybody:-2
- anyhow:-6
+ anyhow:-7
  anymore:-7
- anyone:-16
- anyth:-1
- anyway:-3
- anywhere:-7
- apart:-5
- apiece:-7
- app:-11
- appl:-9
- apple:3
- applesauce:-5
- approx:-3
- apres:4
+ anyone:-11
+ anyth:-4
+ anyway:-6
+ anywhere:-9
+ apart:-4
+ apiece:-5
+ app:-13
+ appl:-7
+ apple:-3
+ applesauce:-7
+ apprentice:-1
+ approx:-4
+ apres:3
  apricot:-5
  april:-4
- apron:-14
- aqua:-13
- arde:11
- are:4
- arent:-5
- argan:-9
+ apron:-15
+ aqua:-10
+ arde:10
+ are:3
+ arent:-4
+ argan:-8
  arithmetic:-7
- arm:-6
- armpit:4
- arms:-13
- around:5
- arriv:-5
+ arm:-8
+ armpit:-1
+ arms:-11
+ around:6
+ arriv:-4
  as:-8
- ash:-6
- ashes:-7
- aside:-4
- ask:1
- asked:-15
- asks:12
- asleep:-1
- asthma:6
- at:-4
- ate:-2
+ ash:-4
+ ashes:-9
+ aside:-2
+ ask:-3
+ asked:-12
+ asks:6
+ asleep:-2
+ assume:7
+ asthma:5
+ at:-7
+ ate:-1
  attach:-3
- attempt:-6
- attic:-16
- atznatron:5
- au:-3
+ attempt:-5
+ attic:-7
+ atznatron:9
+ au:-4
  auf:-12
- auge:4
- augen:-10
- august:-13
- aunt:-10
- aunts:-3
- aus:-1
- autumn:-6
+ auge:5
+ augen:-7
+ august:-9
+ aunt:-13
+ aunts:-1
+ aus:1
+ autumn:-7
  aux:-4
- avale:9
- avant:5
- avec:4
- avocado:-10
- avoid:-15
- away:-3
- awful:13
- b:-14
- babassu:-7
- baby:-1
+ avale:7
+ avant:-1
+ avec:5
+ avocado:-11
+ avoid:-14
+ away:-1
+ awful:9
+ b:-11
+ babassu:-9
+ babi:-3
  babys:3
- back:-4
+ back:-3
  background:-6
- backside:3
- backward:-9
- bacon:-5
- badly:4
- bag:-5
- bags:-2
- bain:-3
- bak:-8
- baker:-3
+ backside:5
+ backward:-7
+ bacon:-8
+ bad:-1
+ badly:2
+ bag:-1
+ bags:-8
+ bain:-5
+ bak:-6
+ baker:-1
+ bakery:-1
  balanc:1
- balance:-8
+ balance:-6
  balcony:-10
- bald:-3
- ball:3
- balls:7
- balm:-17
- band:-5
- bar:-6
+ bald:-4
+ ball:6
+ balls:6
+ balm:-19
+ band:-3
+ bang:3
+ bar:-9
  barber:-5
- bare:5
- barefoot:16
- bark:12
- barn:-7
- bars:-10
+ bare:4
+ barefoot:12
+ bark:8
+ barn:-8
+ bars:-9
  base:-7
- basil:-3
- basin:-1
- basket:-11
- batch:-4
- bath:-10
- bathroom:7
- batter:-9
- batteri:-7
- battery:-11
+ basil:-4
+ basin:4
+ basket:-7
+ bastille:-1
+ batch:-3
+ bath:-5
+ bathroom:5
+ batter:-8
+ batteri:-6
+ battery:-10
  bay:-3
- bazaar:-1
- bc:-4
- be:-7
- bea:-8
- bead:3
+ bazaar:-2
+ bc:1
+ be:-2
+ bea:-7
+ bead:2
  beads:9
- beagle:8
- beak:4
- beaker:-1
- bear:-15
- beard:-1
- beat:-9
- beautiful:-9
- bebe:8
+ beagle:6
+ beak:6
+ beaker:-3
+ bear:-9
+ beard:-5
+ beat:-3
+ beautiful:-6
+ bebe:10
  became:2
- because:-4
- becom:-7
- become:-13
- bed:-16
- bedroom:-3
- bedtime:-8
+ because:-2
+ becom:-3
+ become:-10
+ bed:-7
+ bedroom:-2
+ bedtime:-3
  beech:-2
- beef:-4
+ beef:-3
  beekeeper:-4
- been:13
- beer:-17
- bees:-12
- beeswax:-8
- before:-6
- beforehand:-3
- began:4
- begin:-4
- beginn:4
- beginner:-10
- begun:-2
- behind:4
- bei:-2
+ been:15
+ beer:-13
+ bees:-9
+ beeswax:-9
+ before:-5
+ beforehand:-7
+ began:2
+ begin:-6
+ beginn:5
+ beginner:-12
+ begun:-5
+ behav:-2
+ behind:3
+ bei:-5
  beige:-6
- beim:4
- being:-4
- bekommen:15
- believ:14
- believe:-12
- bell:-3
- belly:16
- belong:-6
- below:-11
- ben:3
- bench:-4
- bend:-5
- bent:8
- bentonite:-6
- bergamot:-6
- beside:-7
- best:-6
- bet:-7
- better:-21
- between:2
+ beim:2
+ being:1
+ bekommen:13
+ believ:10
+ believe:-10
+ bell:-1
+ belly:17
+ belong:-8
+ below:-9
+ ben:6
+ bench:-2
+ bend:-6
+ bent:9
+ bentonite:-4
+ bergamot:-5
+ besid:-2
+ beside:-3
+ best:-8
+ bet:-5
+ better:-15
+ between:1
+ beurre:-1
  bevel:-6
- bien:10
- big:-13
- bigger:-8
- bin:-4
- binn:-13
- bins:-4
+ bien:8
+ big:-7
+ bigger:-5
+ bill:2
+ bin:-2
+ binn:-8
+ bins:-5
  birch:-12
- bird:8
- birthday:-15
- bis:-6
+ bird:6
+ birds:-1
+ birthday:-12
+ bis:-5
  biscuit:-1
+ bit:-2
  bite:5
- bites:-6
- bits:8
+ bits:2
  bitten:5
- black:-16
+ black:-18
  blame:-3
- blanc:4
+ blanc:6
  blanca:-4
- blanco:-3
- blank:-3
- blanket:-21
- bleach:-1
- bleed:1
+ blanco:-4
+ blank:-1
+ blanket:-19
+ bleach:4
+ bleed:2
  blend:-1
- blender:-2
- bless:-12
+ blender:-5
+ bless:-8
  blew:9
- blind:13
- blink:8
- blister:11
- blob:7
- block:-7
- blog:-7
- blood:9
- bloodshot:-7
- blouse:10
- blue:-7
- blurry:3
- board:2
- boat:-11
- body:-14
- boil:1
- boiler:-10
- boils:8
+ blind:12
+ blink:9
+ blister:7
+ blob:5
+ block:-9
+ blog:-8
+ blood:7
+ bloodshot:-3
+ blouse:8
+ blue:-6
+ blurry:6
+ board:-2
+ boat:-9
+ body:-10
+ boiler:-9
+ boils:5
  bol:-5
  bone:5
- bonjour:-7
- book:-12
- booklet:-3
- books:-6
- boot:5
- boots:-10
- borax:-7
+ bonjour:-1
+ book:-11
+ booklet:-4
+ books:-9
+ boot:3
+ boots:-8
+ bor:-1
+ borax:-6
  bord:-3
- bored:9
+ bored:8
  born:-3
- borrow:-8
- boss:4
+ borrow:-11
+ boss:6
+ bot:-1
  both:2
- bother:8
- bottl:-6
+ bother:6
+ bottl:-10
  bottle:-1
- bottom:-17
- bouche:9
+ bottom:-18
+ bouche:10
  bought:-15
- bounc:6
+ bounc:11
  bout:8
- bowl:9
- box:-17
- boxes:-10
- boy:5
+ bowl:11
+ bowls:2
+ box:-16
+ boxes:-9
+ boy:6
  boyfriend:3
- boys:-14
- bra:3
- bran:-10
+ boys:-7
+ bra:6
+ bran:-14
  brand:-6
- bras:8
- brave:5
- brazo:17
- bread:-7
- break:-6
- breakfast:-8
- breastbone:7
+ bras:13
+ brave:1
+ brazo:16
+ bread:-6
+ break:-5
+ breakfast:-4
+ breastbone:11
  breath:11
- breathe:12
+ breathe:11
  brennt:-1
- brick:-16
- bride:-3
+ brick:-11
+ bride:-2
  bright:-1
- brilliant:-5
- brine:5
- bring:1
+ brilliant:-6
+ brim:-3
  brittle:-7
- broke:-5
- broken:1
- broom:5
- brother:-6
- brought:6
- brown:5
- brule:-12
- brulure:11
- brush:-4
- btw:-2
- bu:12
- bubbl:-2
- bubble:4
- bucket:4
- budget:-5
- build:-3
+ broke:-3
+ broom:8
+ brother:-4
+ brought:1
+ brown:9
+ brule:-9
+ brulure:10
+ brush:-6
+ bu:10
+ bubb:-3
+ bubbl:-1
+ bubble:6
+ bucket:6
+ bucks:-2
+ bud:1
+ budget:-4
+ build:-4
  built:-10
  bulk:-3
  bumps:7
- burbuja:-5
- burn:4
- burnin:5
- burns:2
+ burbuja:-4
+ burn:5
+ burnin:8
+ burns:4
  burnt:-7
- burp:3
- burst:9
- bus:-12
- busines:-11
- busy:5
- but:-4
- butcher:-7
+ burp:12
+ burst:8
+ bus:-9
+ busines:-6
+ busy:6
+ but:-7
+ butcher:-8
+ buter:-1
  butt:4
- butter:-7
- button:-12
- buy:-14
- by:-6
- c0conut:-3
- c:-21
+ butter:-8
+ button:-10
+ buy:-17
+ by:-7
+ c0conut:-1
+ c:-17
  ca:-2
- cabbage:-4
- cacao:-3
- cafe:-3
- cage:4
- cake:-8
- cakes:-3
- calc:-5
- calculat:-2
- calculate:-10
- calculator:-11
- calendar:-7
+ cabbage:-7
+ cacao:-2
+ cafe:-1
+ cage:5
+ cake:-6
+ cakes:-5
+ calc:-3
+ calculat:-3
+ calculate:-8
+ calculation:-1
+ calculator:-14
+ calendar:-5
  calendula:-9
- caliente:12
- calls:-1
- calm:2
- calms:-7
- came:-1
- camp:-7
- can:-13
+ caliente:10
+ call:-2
+ calls:-2
+ calm:1
+ calms:-6
+ came:-5
+ camera:1
+ camp:-8
+ can:-11
  candl:-3
- candle:-10
- canister:-7
- cannot:-5
- canola:-8
- cans:-4
- cant:9
- cap:14
+ candle:-8
+ canister:-5
+ cannot:-4
+ canola:-9
+ cans:-6
+ cant:8
+ cap:8
  car:2
- cara:-2
+ cara:-1
  caramel:-5
- caravan:-3
- card:-22
- cards:-5
- care:-12
- careful:-5
- caretaker:-7
- carpet:-6
- carri:1
- carrot:-5
+ caravan:-1
+ card:-20
+ cardboard:2
+ cards:-4
+ care:-9
+ careful:-12
+ caretaker:-8
+ carpet:-5
+ carrot:-4
  carry:-7
- carton:7
- case:2
- cases:-1
+ carton:-3
+ case:-3
  cast:-5
  caster:-5
- castile:-3
- castor:-13
- cat:-1
- catch:-1
+ castile:-6
+ castor:-21
+ catch:-2
  cats:-3
- cattle:3
- caught:-2
- cauldron:-5
- cause:10
+ cattle:1
+ caught:-4
+ cauldron:-8
+ cause:9
  caustic:11
- caustica:16
- caustique:4
- caviti:-5
- cayo:-3
- ce:-2
- cedar:5
- cedarwood:-4
- ceil:2
- celebrate:-8
- cell:-3
- cellar:-7
+ caustica:17
+ caustique:11
+ caviti:-6
+ cavity:-2
+ ce:1
+ cedar:4
+ cedarwood:-2
+ ceil:5
+ celebrate:-3
+ cell:-1
+ cellar:-8
  cent:-3
- centre:-11
- certain:-11
- certifi:-2
- chair:-7
- chalk:-6
+ centre:-10
+ certain:-10
+ chair:-6
+ chalk:-10
+ challenge:-2
  chamomile:-8
- chang:-2
- change:6
- chap:-7
- charcoal:-9
- charg:-3
- charge:-7
- chart:-9
+ chang:-5
+ change:5
+ channel:-1
+ chap:-6
+ charcoal:-11
+ charg:-4
+ charge:-6
+ chart:-7
  chat:9
- cheap:-13
- cheaper:-11
- check:-10
- checklist:-2
- cheek:15
- cheer:-9
- cheese:8
+ cheap:-10
+ cheaper:-10
+ check:-12
+ checklist:-3
+ cheek:17
+ cheer:-8
+ cheese:6
  chemical:9
- chemist:-4
+ chemist:-3
  chemistry:-11
- chest:16
- chew:9
- chicken:5
- chien:4
- child:14
- children:-11
- chill:-7
- chimney:-3
+ chest:17
+ chew:3
+ chicken:8
+ chien:6
+ child:6
+ children:-5
+ chill:-5
+ chimney:-5
  chin:-1
- chipp:-3
- chips:-3
- chocolat:-9
+ chip:-1
+ chipp:-5
+ chips:-6
+ chocolat:-7
  chocolate:-6
- choice:-2
- choir:-13
- chok:-11
+ choice:-5
+ choir:-9
+ chok:-8
+ choose:-1
  chose:-9
- christma:-10
- chuck:-3
- chunk:10
- church:-3
- cinnamon:-3
- circle:-5
+ christma:-8
+ chuck:-4
+ chunk:12
+ church:-6
+ cider:-1
+ cinnamon:-1
+ circle:-4
  citrate:-5
  citric:-2
  citronella:-12
- citru:-12
- claim:-13
+ citru:-11
+ claim:-11
  clarifi:-1
- clarity:-3
- class:-4
- clay:-2
- clean:-9
- cleaner:5
- clear:5
- clever:-1
+ clarity:-2
+ class:-6
+ clay:-12
+ clean:-8
+ cleaner:7
+ clear:-5
+ clever:4
  client:-11
- climb:5
- cling:3
- clock:-10
- clockwork:-7
- clos:5
- close:4
- cloud:5
- cloudy:-15
- clove:10
- clump:-10
- clumpy:-11
- cm:-9
- co:-15
- coarse:-7
- coast:-6
- coat:-5
- cocanut:-8
- cocnut:-9
- coco:-17
- cocoa:-3
- cocoanut:-4
- cocunut:-3
- coffee:-2
- coin:2
- coins:-2
- cold:-20
- collar:14
- collarbone:4
- colleagu:-1
+ climb:2
+ cling:1
+ clock:-9
+ clockwork:-4
+ clos:8
+ close:5
+ cloth:-5
+ cloud:9
+ cloudy:-17
+ clove:6
+ club:-1
+ clump:-7
+ clumpy:-8
+ cm:-14
+ co:-14
+ coarse:-6
+ coast:-5
+ coat:-7
+ cocanut:-6
+ cocnut:-5
+ coco:-19
+ cocoa:-4
+ cocoanut:-5
+ coconut:-2
+ cocunut:-2
+ coin:7
+ coins:-1
+ cold:-16
+ collar:13
+ collarbone:10
+ colleagu:-3
  colleague:1
- collect:-4
- colloidal:-3
- color:-10
+ collect:-5
+ colloidal:-4
+ color:-5
  colour:-14
- column:-8
- com:2
- comb:3
- combien:-14
- combin:-3
- combine:-8
- come:4
- comes:-13
- comma:5
- comme:1
- comment:-19
- como:2
- compar:-3
- complain:-7
- con:5
+ column:-7
+ com:3
+ comb:6
+ combien:-13
+ combin:-2
+ combine:-10
+ come:2
+ comes:-7
+ comma:2
+ comme:-1
+ comment:-18
+ community:-1
+ como:1
+ compar:-4
+ compare:-3
+ complain:-5
+ complaint:-1
+ computer:-1
+ con:6
  conc:-7
- concentration:-15
- concrete:-8
+ concentration:-12
+ concrete:-7
  confession:-9
- confetti:-3
- confirm:-12
- confit:-3
- contact:1
- container:-1
+ confetti:-2
+ confirm:-10
+ confit:-4
+ contact:4
+ container:3
  content:3
- convert:-6
- cook:5
- cookbook:-13
- cooker:-2
- cooks:-4
- cool:-14
- cooler:-8
- cools:-9
- copi:-8
- copper:-9
- copy:-6
- correct:-16
- correction:-4
- cos:-5
- cost:-11
+ conversion:-1
+ convert:-5
+ cook:-1
+ cookbook:-7
+ cooker:-1
+ cookie:-3
+ cooks:-5
+ cool:-18
+ cooler:-7
+ cools:-7
+ copi:-9
+ copper:-6
+ copy:-10
+ corn:-1
+ corner:-1
+ correct:-19
+ correction:-5
+ cos:-3
+ cost:-12
  costic:-4
- costs:-8
- cottage:-3
+ costs:-11
+ cottage:-6
  cotton:-7
- cough:12
+ cough:8
  could:7
- couldnt:-9
- coule:14
- couleur:6
- count:-10
- country:-4
+ couldnt:-10
+ coule:15
+ couleur:5
+ count:-13
+ counter:-1
+ country:-2
  county:-8
  coup:1
- couple:-12
- courage:-5
- course:-11
+ couple:-11
+ courage:-3
+ course:-10
  cousin:-10
- cover:1
- cow:-8
- cp:-3
- cpop:-4
+ cover:-1
+ cow:-9
+ cp:-4
+ cpop:-8
  crack:-2
- crater:9
- crawl:-3
+ craft:-1
+ crater:8
+ crawl:-1
  crayon:-9
- crazy:7
+ crazy:4
  cream:-6
- creamy:-4
- cried:3
- crock:-6
+ creamy:-7
+ cried:-4
+ crisp:-2
+ crock:-2
  crockpot:-1
  cross:-3
  crudo:8
- crumb:-7
- crumbl:-7
- crumble:-3
- crush:-8
- crust:-5
- cry:4
- crystal:-3
- csv:-7
- cuanta:-16
- cube:6
- cubes:-9
- cucumber:-11
- cuff:7
- cup:-3
- cupboard:-5
+ crumb:-4
+ crumbl:-3
+ crumble:-6
+ crush:-2
+ crust:-2
+ cry:5
+ crystal:-2
+ csv:-6
+ cuanta:-13
+ cube:7
+ cubes:-7
+ cucumber:-8
+ cuff:9
+ cupboard:-4
  cupcake:-3
- cupful:3
- cups:-24
+ cupful:-6
+ cups:-19
  cur:-11
- cure:-13
+ cure:-17
  cured:6
- cures:-8
- curiou:-4
- curl:9
- current:-4
- curry:-2
+ cures:-7
+ curiou:-6
+ curl:6
+ current:-3
+ curry:-4
+ curtain:-2
  cushion:-3
- custard:-13
- customer:-4
+ custard:-7
+ customer:-6
+ cute:-1
  cuts:10
- cutt:-14
+ cutt:-10
  cutter:-8
- d:-8
+ d:-10
  da:-8
- dabb:4
- dad:7
- dag:-26
+ dabb:10
+ dad:5
+ dag:-19
  dairy:-3
- damit:-7
- dangerou:-12
- dans:12
- dared:-6
- darf:-6
- darker:-3
- darn:3
- das:-7
- data:-4
- date:-10
- dates:-10
- daughter:-3
+ damit:-8
+ damp:-1
+ dangerou:-11
+ dans:8
+ dare:-3
+ dared:-7
+ darf:-4
+ dark:-4
+ darker:-4
+ darn:1
+ das:-5
+ data:-3
+ date:-12
+ dates:-6
+ daughter:-2
  day:-3
- daylight:2
- days:-8
- de:-2
- dead:-10
- dear:-7
- decant:10
- decent:-4
- decid:-15
- decide:-3
- decimal:-10
- dedo:17
- deep:5
+ daylight:3
+ days:-4
+ dead:-7
+ deal:5
+ dear:-6
+ decant:6
+ december:-1
+ decent:-6
+ decid:-11
+ decide:-1
+ decimal:-8
+ dedo:15
+ deep:6
  deer:-3
- degre:-3
- deionis:-8
- deja:-5
- del:8
- dem:-2
- demineralis:-6
- demonstration:-3
- den:2
- dense:-6
- dent:2
- dentist:-6
- dentro:6
- depui:10
- der:-4
- derramo:-11
- des:5
- desde:15
- despu:7
- dessu:1
- destill:-3
+ degre:-2
+ degree:-1
+ deionis:-7
+ deja:-3
+ del:10
+ dem:2
+ demineralis:-5
+ demonstration:-7
+ dense:-7
+ dent:6
+ dentist:-4
+ dentro:7
+ depend:-2
+ depui:9
+ der:-5
+ derramo:-9
+ des:3
+ desde:16
+ despu:11
+ dessu:2
+ destill:-4
  detail:-8
- deviation:-3
+ deviation:-1
  di:3
- diary:-5
+ diary:-6
  dias:5
- dice:13
- dictat:-2
+ dice:8
+ dictat:-4
  did:-6
- didnt:-2
+ didnt:4
  die:2
- died:-8
- differ:-3
- difference:-7
- different:-7
- digit:-3
- digital:-6
- dilut:-8
+ died:-10
+ differ:-2
+ difference:-8
+ different:-5
+ diffuser:3
+ digit:-4
+ digital:-7
+ dilut:-6
  dilute:-10
  dilution:-5
- dinner:-4
- dinosaur:-7
- dipp:10
- direction:-5
- dirty:-6
- disaster:-5
- discount:-10
- dish:-13
+ dinner:-2
+ dinosaur:-5
+ dioxide:-1
+ dipp:9
+ direction:-6
+ dirty:-7
+ disaster:-4
+ discount:-14
+ dish:-14
  dishwasher:-9
- dispenser:-5
+ dispenser:-7
  display:-4
- dissolv:-7
- dissolve:-22
- dist:-2
- distill:-14
+ dissolv:-8
+ dissolve:-12
+ dist:-3
+ distill:-10
  disturb:-4
- divid:-8
- divider:-7
- dizzy:19
- dkg:-13
- do:-1
- does:-8
- doesnt:-8
- dog:-4
- dogs:-10
- doigt:2
- doing:2
- done:-5
+ divid:-6
+ divider:-9
+ dizzy:15
+ dkg:-11
+ doctor:4
+ does:-6
+ doesnt:-3
+ dog:-1
+ dogs:-11
+ doigt:-1
+ doing:-6
+ dollar:-1
+ done:-6
+ dont:-6
  door:-3
- doors:-14
- doorway:-3
+ doors:-7
+ doorway:-4
  dos:12
  dot:-2
- dots:11
- doubl:-8
- double:-11
- doubt:-7
+ dots:8
+ doubl:-7
+ double:-8
+ doubt:-10
  dough:2
- doux:-8
- down:1
- dozen:-3
+ doux:-3
+ down:-1
+ downstair:-2
+ dozen:-5
  draft:-10
- drag:-4
- dragg:2
+ drag:-6
  dragon:-8
  drain:-3
- drainpipe:-3
- drama:-10
- drank:4
- drauf:2
+ drainpipe:-5
+ drama:-9
+ drank:6
+ drauf:1
+ draught:-2
  draw:-4
- drawer:-4
- draws:-1
- dream:3
+ drawer:-9
+ draws:-3
+ dream:-2
  drei:12
- dress:-5
- drew:-9
- dribbl:5
+ dress:-8
+ drew:-10
+ dribbl:2
  dried:-6
- dries:-3
- drill:-3
- drin:2
- drink:2
- drip:11
- drips:11
- driv:-4
- drive:-3
- drizzle:-9
- drool:10
- drop:5
- droplet:3
- dropp:2
+ dries:-4
+ drill:-4
+ drin:3
+ drink:1
+ drip:8
+ drips:7
+ driv:-3
+ drive:-6
+ drizzle:-6
+ drool:9
+ drop:6
+ droplet:1
+ dropp:3
  drops:-8
- drove:-4
- drum:-5
- drunk:5
- dry:-11
- du:1
- dual:-5
- duck:-12
- ducks:-4
- due:-12
- duele:11
- duft:-4
- dug:15
- dull:-3
- dump:2
- dunk:13
- dur:-6
+ drove:-1
+ drum:-8
+ drunk:3
+ dry:-13
+ dryer:1
+ du:2
+ dual:-3
+ duck:-11
+ ducks:-2
+ due:-6
+ duele:6
+ duft:-2
+ dug:12
+ dull:-2
+ dump:-1
+ dunk:10
+ dur:-7
  durch:1
- dust:3
- dusty:-11
- dye:-3
- e:-4
- each:-11
- ear:2
- earlier:-9
+ dust:4
+ dusty:-9
+ dye:-2
+ e:-5
+ each:-12
+ ear:4
+ earlier:-6
  early:4
  ears:-8
- easier:-10
- easter:-5
+ easier:-8
+ easter:-9
  easy:-8
- eat:9
- eaten:9
+ eat:10
+ eaten:5
  eats:-13
- eau:3
+ eau:2
  eczema:-18
- edge:8
- edges:-4
- egg:2
- eggs:-1
- eight:-1
- eighti:-4
- eighty:-3
- ein:4
+ edge:6
+ edges:-5
+ egg:-1
+ eighti:-6
+ eighty:-2
+ ein:2
  eine:5
- einen:-9
- eingeatmet:10
- either:-9
- el:8
- elbow:-3
- eldest:8
+ einen:-6
+ eingeatmet:11
+ either:-8
+ el:7
+ elbow:-4
+ eldest:6
  electric:-4
- eleven:12
- elle:2
- else:-11
- emergency:12
- empti:-4
- empty:-2
- emu:-16
- emulsion:-2
- enamel:-6
- encima:10
- end:-12
- ended:-16
- ends:2
- enfant:-7
- engine:-5
- english:-4
- enough:-18
- entire:-3
- entry:-3
- envelope:-6
+ eleven:9
+ elle:1
+ else:-8
+ emergency:14
+ empti:-5
+ empty:1
+ emu:-11
+ en:-4
+ enamel:-8
+ encima:11
+ end:-8
+ ended:-13
+ enfant:-8
+ engine:-2
+ english:-5
+ enjoy:-1
+ enough:-17
+ entire:-6
+ entry:-5
+ envelope:-8
  eo:-4
- equal:-5
+ equal:-7
  er:-5
  error:3
- erst:14
- erupt:12
- es:-5
- espresso:-6
- essential:-15
- essentielle:-2
- est:3
+ erst:13
+ erupt:16
+ es:-9
+ espresso:-2
+ essential:-13
+ essentielle:2
+ essig:-1
+ est:5
  esta:-8
- et:7
- ethanol:9
- eucalyptu:5
- eur:-3
+ et:6
+ ethanol:-5
+ eucalyptu:4
+ eur:-2
  euro:1
  euros:-4
- even:-9
- evening:-13
- ever:-11
- every:-21
- everybody:-8
- everyday:-3
- everyone:-3
- everyth:-10
+ even:-4
+ evening:-9
+ event:-1
+ ever:-9
+ every:-17
+ everybody:-10
+ everyday:-4
+ everyone:-4
+ everyth:-9
  everywhere:-9
- ewes:-3
- exact:-9
- excel:-3
- except:-7
- exces:-15
- excuse:-3
+ evoo:-2
+ ewes:-1
+ exact:-14
+ exam:-2
+ excel:-1
+ except:-5
+ exces:-12
+ excuse:-2
  expect:3
- explain:-16
- explod:9
+ expert:-1
+ explain:-14
+ explod:11
  export:-11
- extra:-10
- extract:-10
- eye:14
- eyeball:-10
- eyebrow:4
- eyelid:23
+ extra:-11
+ extract:-7
+ extractor:-1
+ eye:16
+ eyeball:-11
+ eyebrow:3
+ eyelid:13
  eyes:2
- eyewash:-10
- f:-10
- face:-4
+ eyewash:-8
+ f:-13
+ face:-6
  faceful:14
- facial:-3
- fade:-12
- faded:-5
- fail:-16
- failur:-12
- faint:-4
- fair:1
+ faces:-1
+ facial:-2
+ fact:-2
+ fade:-8
+ faded:-3
+ fades:1
+ fail:-12
+ failur:-9
+ faint:-3
+ fair:-1
  faire:-1
- fait:12
- fall:-4
- fallen:-2
- falls:-6
- false:-13
+ fait:15
+ fall:-2
+ falls:-4
+ false:-11
  fami:-8
- fan:-8
- fancy:-5
+ fan:-11
+ fancy:-7
  far:-5
- farm:-11
- farmer:-7
- fast:6
- faster:-5
- fat:-12
- fats:-16
- fault:-6
- faut:-14
+ farm:-8
+ farmer:-6
+ fast:3
+ faster:-7
+ fat:-19
+ father:-2
+ fats:-13
+ fault:-5
+ faut:-11
  favour:-3
  favourite:-5
- fear:-8
+ fear:-5
  feb:-3
- february:-7
- fed:-10
- fee:-1
- feed:7
+ february:-5
+ fed:-11
+ fee:-2
+ feed:6
+ feedback:-1
  feel:7
  feels:1
- feet:-6
- fell:7
- fellow:-3
- felt:6
- fence:-3
- fetch:-4
- fete:-1
- few:-10
- field:-4
- fifteen:-12
- fifth:-4
- fifty:-3
- fig:-3
- fight:-9
- figur:-9
- figure:-14
- file:-9
- fill:-4
- fille:14
- fills:-4
- film:-3
- fils:12
- filter:-11
+ feet:-4
+ fell:8
+ fellow:-2
+ felt:5
+ fence:-2
+ ferry:-1
+ fetch:-3
+ fete:-2
+ few:-7
+ field:-3
+ fifteen:-6
+ fifth:-6
+ fifty:-4
+ fig:-4
+ fight:-8
+ figur:-8
+ figure:-17
+ file:-10
+ fill:-5
+ fille:12
+ fills:-6
+ film:-7
+ fils:15
+ filter:-9
  fin:-6
- final:-10
+ final:-12
  find:-7
- finds:-13
+ finds:-9
  fine:-10
- finger:7
- fingernail:12
- fingertip:17
+ finer:-5
+ finger:8
+ fingernail:11
+ fingertip:11
  finish:-6
- finland:-3
- fire:7
- firm:-12
- first:-1
- fish:2
+ finland:-4
+ fire:6
+ firm:-14
+ first:-2
+ fish:6
  fist:-1
- fit:-2
- fits:-13
- five:-2
- fizz:12
- fl:-14
- flake:7
- flaky:-8
- flame:-4
- flannel:7
- flar:4
- flash:-6
- flat:7
- flatmate:3
+ fists:-2
+ fit:-3
+ fits:-15
+ five:-4
+ fizz:8
+ fl:-10
+ flake:8
+ flaky:-5
+ flame:-7
+ flannel:5
+ flar:3
+ flash:-7
+ flat:-1
+ flatmate:1
+ flea:-2
  fleck:5
- flew:1
- flick:12
- float:-10
- flood:-6
- floor:4
- floral:-2
+ flew:5
+ flick:11
+ float:-11
+ flood:-7
+ floor:1
+ floral:-3
  flour:-5
- flower:4
+ flower:7
  flu:-2
- fluff:8
- fluid:-6
- flung:-2
- flush:2
- fly:5
- fo:-3
- foam:6
- foams:-7
- foamy:8
+ fluff:12
+ fluid:-5
+ flung:1
+ flush:4
+ fly:8
+ fo:-7
+ foam:5
+ foams:-5
+ foamy:6
  fog:-9
- fogg:9
- foggy:12
- fold:2
- folks:-9
- follow:-5
- fond:1
+ fogg:13
+ foggy:11
+ folks:-6
+ follow:-8
  food:-8
- fool:9
- foot:-8
+ fool:8
+ foot:-6
  football:-3
  for:-6
  force:3
- forearm:13
- forehead:17
- forest:-3
+ forearm:14
+ forehead:13
+ forest:-1
  forever:-7
  forget:-10
- forgive:-7
- forgot:-5
+ forgive:-5
+ forgot:-3
  forgotten:-14
- fork:-6
  form:-11
- forms:-7
- formula:-4
+ forms:-8
+ formula:-8
  fortnight:-5
- forty:7
- forum:-4
- forward:1
- found:-2
- four:2
- fourteen:-7
+ forty:-1
+ forum:-6
+ forward:2
+ found:-1
+ fourteen:-3
  fourth:-3
  frag:8
- fragrance:-5
- frais:8
- free:-5
- freez:6
+ frais:12
+ fram:-1
+ frame:-1
+ free:-9
+ freez:2
  freezer:-10
+ french:-1
  fresh:8
- friday:4
- fridge:-15
- fried:-3
- friend:-10
- frist:-4
+ friday:3
+ fridge:-16
+ fried:-6
+ friend:-7
+ frist:-5
  from:-2
- front:-10
- frost:-5
- frotte:7
- froze:-11
- frozen:-11
- fry:-14
- fryer:-8
- fudge:4
+ front:-7
+ frost:-7
+ frotte:11
+ froze:-8
+ frozen:-9
+ fry:-10
+ fryer:-7
+ fudge:3
  full:-3
- fully:-6
- fume:-15
- fumes:-1
+ fully:-3
+ fume:-14
+ fumes:-2
  fun:-1
- funny:-7
- fur:3
- further:-5
- fuss:-4
- fussy:-4
- fwd:-1
- g:-18
- gallon:-9
- gant:11
+ funnel:-1
+ funny:-4
+ fur:2
+ further:-3
+ fuss:-2
+ fussy:-3
+ fwd:-2
+ g:-20
+ gallon:-10
+ gant:7
  gants:-9
+ ganz:-1
  gap:-2
- garage:-1
- garden:-2
- gardener:-8
+ garage:-5
+ garden:-6
+ gardener:-4
  garganta:8
- garlic:-3
+ garlic:-4
  gas:-4
  gata:13
- gate:-10
- gather:-6
- gauntlet:-6
- gave:6
+ gate:-9
+ gather:-2
+ gauntlet:-3
+ gave:-2
  gear:-3
- gebissen:12
- gefasst:12
- gekippt:3
- gel:-12
- gelaufen:4
- gell:-18
+ gebissen:9
+ gefasst:14
+ gekippt:7
+ gel:-8
+ gelaufen:12
+ gell:-17
  generou:-2
- gentle:-7
- gentleman:2
- gerade:-6
+ gent:-1
+ gentle:-9
+ gentleman:4
+ gerade:-8
  geranium:-3
- gesicht:9
- gespritzt:2
- gestern:11
- get:-16
- getrunken:22
- gets:-12
- gett:-9
+ gesicht:7
+ gespritzt:3
+ gestern:10
+ get:-15
+ getrunken:20
+ gets:-8
+ gett:-10
  gf:8
- ghee:-13
+ ghee:-10
  gicle:-3
- gift:-7
- girl:5
- giv:4
- give:-2
+ gift:-5
+ girasol:-1
+ girl:6
+ girls:1
+ giv:5
+ give:-3
  given:-8
- gives:-4
- glass:5
- glassy:-8
+ gives:-5
+ glad:-4
+ glass:3
+ glassy:-5
  glaze:-4
- glitter:-7
+ glitter:-9
  glop:-5
- glossy:-11
- glov:1
- glove:3
- glue:7
- glued:-1
- glugg:-3
- glycerin:9
- glycerine:-4
- glycerol:-3
- gms:-13
+ glossy:-9
+ glov:-2
+ glove:5
+ glue:8
+ glugg:-4
+ glycerin:4
+ glycerine:-6
+ glycerol:-1
+ gm:-1
+ gms:-11
  go:-2
- goat:-8
- goats:-13
+ goat:-6
+ goats:-11
  god:-7
  goes:-4
- going:4
+ going:7
  gold:-10
- gone:10
+ gone:5
  gonna:2
- good:2
- goodnes:-6
- goose:-10
- gorge:17
- gorgeou:3
+ good:1
+ goodnes:-7
+ goose:-8
+ gorge:12
+ gorgeou:-1
  got:3
- goutte:7
- gr:-13
- grab:15
+ goutte:10
+ gr:-11
+ grab:13
  grabb:2
- grad:2
- grade:-3
- grain:10
+ grad:-4
+ grade:-4
+ grain:7
  grainy:-4
- gram:-5
- grams:-16
- gran:-11
- grand:-3
- grandad:-4
- grandchildren:-6
- granddaughter:-3
- grandfather:-16
- grandma:-14
- grandmother:-5
- grandpa:-5
- grandson:8
- granny:2
+ gram:-9
+ grams:-14
+ gran:-4
+ grand:-4
+ grandad:-5
+ grandchildren:-4
+ granddaughter:-5
+ grandfather:-14
+ grandma:-15
+ grandmother:-9
+ grandpa:-9
+ grandson:5
+ granny:4
  granul:11
- grape:3
+ grape:5
  grapese:-7
- grat:-6
+ grasa:-1
+ grat:-7
  grate:-3
  grateful:-4
- grease:-1
- greaseproof:-6
- greasy:-4
- great:-15
- green:-14
+ graz:-1
+ greas:-1
+ grease:-2
+ greaseproof:-5
+ greasy:-8
+ great:-14
+ green:-9
  greeting:-6
- grey:9
- gritty:9
+ grey:8
+ gritty:10
  groomer:-5
- ground:-10
- groundnut:-15
- group:-2
- grown:6
+ ground:-11
+ groundnut:-11
+ group:-4
+ grown:2
  grows:-1
- guant:-6
- guante:-2
- guess:-2
- guest:-7
- guild:-5
- guinea:11
- guitar:-3
- gulp:3
+ guant:-7
+ guante:-3
+ guess:-4
+ guest:-9
+ guild:-7
+ guinea:7
+ guitar:-4
+ gulp:7
  gums:10
+ gutter:-1
  guys:-9
- h2o:-15
+ h2o:-13
  h3:-5
- h:-2
- ha:9
- hab:8
- habe:9
- haben:12
- hacia:-11
- hack:5
- had:2
+ ha:10
+ hab:10
+ habe:11
+ haben:9
+ hacia:-12
+ hack:6
+ had:4
  hadnt:-3
- hago:19
- haha:-11
- hair:6
- half:3
- hall:-4
- halo:9
- hals:17
- halv:-5
- hamster:3
- hand:3
- hande:-9
+ hago:17
+ haha:-12
+ hair:5
+ half:-2
+ hall:-6
+ halo:7
+ hals:13
+ halv:-6
+ hamster:6
+ hand:2
+ hande:-7
  handful:-9
- handl:-3
+ handl:-5
  handle:-8
- handout:-10
- handrucken:3
- hands:-17
- handschuhe:-12
- handsome:-5
- handwrit:-4
+ handout:-11
+ handrucken:7
+ hands:-15
+ handschuhe:-11
+ handsome:-7
+ handwrit:-5
  handwritten:-2
- hang:7
- hanger:-5
- hangs:-8
- happen:-1
+ hang:5
+ hanger:-2
+ hangs:-11
+ happen:1
  happy:-7
- harbour:-2
- hard:3
- harden:-10
- harder:-5
- hardnes:-4
- hardware:-11
- harm:-12
- harsh:-19
- harvest:-2
- has:8
+ harbour:-3
+ hard:1
+ harden:-7
+ harder:-6
+ hardnes:-7
+ hardware:-8
+ harm:-8
+ harsh:-16
+ has:5
  hasnt:8
- hat:14
- hate:-8
+ hat:16
+ hate:-6
  hates:-8
- hatte:12
- haut:-14
- hav:9
- have:1
- havent:-9
- hay:2
- haze:4
+ hatte:14
+ haut:-16
+ hav:2
+ havent:-6
+ hay:-1
+ haze:2
  hazelnut:-5
- hdpe:-3
+ hdpe:-2
  he:7
- head:-11
- headache:-2
- heads:1
- heal:-7
+ head:-10
+ headache:-4
+ heads:3
+ heal:-10
  heap:-4
- hear:-3
- heard:-12
- hears:-1
- heat:-12
- heaven:-8
+ heard:-6
+ hears:-2
+ heart:-6
+ heat:-13
+ heats:-1
+ heaven:-7
  heavy:-19
  hed:-5
- heel:15
- heels:-12
- height:-3
- held:-9
- hell:7
- hello:2
+ hedgehog:4
+ heel:11
+ heels:-9
+ height:-8
+ held:-8
+ hell:10
+ hello:-3
  help:9
- helper:2
- helps:-3
- hemp:-3
- hempse:-1
- hen:3
- hence:-3
- hens:4
- her:7
+ helper:-3
+ helps:-2
+ hemp:-8
+ hen:5
+ hence:-7
+ hens:5
+ her:4
  here:-16
- hers:-9
- herself:3
- hes:11
- heute:9
- hey:4
- hiccup:11
- hice:6
- hid:-3
- hidden:-12
- hier:17
- high:-15
- higher:-3
+ hers:-12
+ herself:5
+ hes:9
+ heute:10
+ hey:7
+ hiccup:9
+ hice:7
+ hid:2
+ hidden:-7
+ hier:15
+ high:-12
+ higher:-4
+ hija:2
  hills:-3
- him:1
- himself:-2
- his:6
- hiss:3
- history:-5
- hit:3
+ himself:-1
+ his:8
+ hiss:5
+ history:-10
+ hit:6
  hits:-7
- hives:-5
+ hives:-4
  hiya:-5
  hizo:-1
- hm:-11
+ hm:-6
  ho:10
- hoarse:5
- hob:-4
- hola:-9
+ hoarse:6
+ hob:-8
+ hobby:-4
+ hola:-10
  hold:7
- holds:-3
- hole:10
- holes:13
- holiday:-4
- home:-1
- honest:-11
- honey:-12
+ holds:-4
+ hole:9
+ holes:10
+ holiday:-5
+ home:-5
+ honest:-1
+ honey:-13
  hood:-6
- hook:-6
- hop:-2
- hope:-7
+ hook:-5
+ hop:-3
+ hope:-8
  hoped:-7
- hopeful:-3
- horse:-16
- hose:5
- hosed:-10
- hospital:-6
- hot:9
- hour:3
- house:-9
+ hopeful:-2
+ horse:-12
+ hose:-1
+ hosed:-5
+ hospital:-1
+ hot:7
+ hotter:-1
+ hour:6
+ hours:-2
+ house:-6
  household:-5
- how:-6
- howl:-6
- hp:-2
- hr:-4
- hrs:-4
- hubby:-2
- huele:-7
- huge:-4
- huile:-12
- humid:-8
- humo:-4
- humour:-2
- hunch:10
- hund:-4
- hundr:-7
- hung:-2
- hungary:-1
- hurt:1
- hurts:6
+ how:-8
+ howl:-3
+ hp:-4
+ hr:-1
+ hrs:-8
+ hubby:3
+ huele:-9
+ huge:-2
+ huile:-8
+ humid:-9
+ humo:-5
+ hunch:8
+ hund:-5
+ hundr:-8
+ hurry:1
+ hurt:-2
+ hurts:8
  husband:-6
- hydroxid:3
- hydroxide:5
+ hut:-1
+ hydroxid:-1
+ hydroxide:2
  i:3
  ice:-9
- ich:4
- id:-3
- idea:-13
- ideas:-2
- identical:-6
- idiot:4
- if:3
- ignore:-5
- ihr:-8
- il:-11
- ill:-9
- im:-2
- imagin:2
- immer:-6
- impatient:-7
+ ich:1
+ id:-5
+ idea:-12
+ ideas:-1
+ identical:-4
+ idiot:9
+ if:2
+ ignore:-6
+ ihr:-9
+ il:-9
+ ill:-11
+ ilse:-3
+ im:-1
+ immer:-2
+ impatient:-9
  inch:5
- incident:8
+ incident:6
  incl:-1
  includ:-7
- index:1
- indigo:-11
- individual:-3
- induction:-2
- ines:-4
- infus:-11
- infusion:-3
- ingredient:-4
- inhal:13
+ index:3
+ indigo:-9
+ individual:-2
+ indoor:1
+ induction:-1
+ ines:-7
+ infus:-9
+ infusion:-1
+ ingredient:-5
+ inhal:14
  inhale:2
- ink:-4
- inner:14
- ins:-10
- inside:6
- inspector:-3
- instant:-8
- instead:-12
- instruction:-3
+ ink:-6
+ inner:17
+ ins:-8
+ inside:9
+ inspector:-2
+ instant:-7
+ instead:-14
+ instruction:-1
  insulate:-6
- intend:-5
- interest:-3
- internet:-2
- iron:-6
- is:-6
- ish:-6
- isnt:-15
- isopropyl:9
+ intend:-4
+ interest:-2
+ internet:-1
+ into:2
+ iron:-5
+ is:-4
+ ish:-4
+ isnt:-12
+ isopropyl:10
  issue:-4
- ist:5
- it:2
- itch:7
- itchy:-6
- itd:-10
- item:-10
+ ist:3
+ it:1
+ itch:3
+ itchy:-10
+ itd:-11
+ item:-6
  itll:-11
- its:-1
- itself:-5
- ive:-17
- ivory:-3
- j:1
- jabon:-4
- jacket:-1
- jai:4
- jam:-2
- jan:-4
+ itself:-8
+ ive:-12
+ ivory:-1
+ j:4
+ jabon:-3
+ jacket:-2
+ jai:8
+ jam:-11
+ jan:-3
  january:-7
- jar:3
- jars:-6
- je:6
+ jar:-2
+ jars:-4
+ je:5
  jean:-6
- jeans:15
- jelly:-13
+ jeans:17
+ jelly:-9
  jetzt:9
- jo:-3
- job:-3
- join:-3
- jojoba:-11
- jok:-8
+ jo:-4
+ job:-1
+ join:-2
+ jojoba:-8
+ jok:-9
  joke:-7
- jours:-2
- judge:-8
- jugs:-16
- juice:11
- july:-8
- jump:-2
- jumper:3
- jumps:-5
- june:-4
+ jours:-1
+ judge:-5
+ jug:-2
+ jugs:-8
+ juice:5
+ july:-11
+ jump:2
+ jumper:5
+ jumps:-4
+ june:-10
  just:11
- kann:12
- kaolin:-2
- karite:-7
+ kann:9
+ kaolin:-3
+ karite:-8
  katze:13
  keep:-8
- keeps:11
- kein:-10
- kept:-9
- kernal:-8
+ keeps:10
+ kein:-8
+ kept:-12
+ kernal:-5
  kernel:-13
- kettle:-4
+ kettle:-6
  key:-3
- keyboard:-5
+ keyboard:-7
  kg:-13
- khaki:-3
- kick:9
- kid:5
+ khaki:-1
+ kick:-2
+ kid:9
  kidd:-3
- kids:-21
- kill:-4
- kills:-7
- kilo:-12
- kilos:-15
+ kids:-18
+ kills:-3
+ kilo:-7
+ kilos:-12
  kind:6
- kinda:6
- kinder:-9
- kinds:-7
- kiss:-11
+ kinda:7
+ kinder:-11
+ kinds:-5
+ kiss:-3
  kit:-7
- klebt:5
- kleine:8
- knead:15
- knee:1
- knees:-9
- knelt:11
- knew:-1
- knife:-7
- knock:2
- know:-1
- known:-4
- knows:1
- knuckl:3
- knuckle:7
- koh:6
- kokos:-14
+ kitchen:-2
+ klebt:10
+ kleine:5
+ km:-2
+ knead:13
+ knee:5
+ knees:-11
+ knelt:12
+ knew:1
+ knife:-6
+ knitt:-1
+ knock:1
+ know:1
+ known:-5
+ knuckl:4
+ knuckle:11
+ koh:4
+ kokos:-12
  kokosol:-9
  kokum:-4
  krakow:-2
- kratzt:2
- l:-7
- la:-6
- lab:2
- label:-5
- labell:-2
- labrador:3
- lactate:-5
+ kratzt:5
+ l:-9
+ la:-8
+ lab:6
+ label:-8
+ labell:-1
+ lack:-1
+ lactate:-4
  lactic:3
  lad:4
- ladi:3
- ladl:-4
- ladle:-5
- lads:2
- lady:-1
- laid:-7
+ ladi:4
+ ladl:-5
+ ladle:-3
+ lads:1
+ laid:-5
  lake:-6
- lamb:-2
+ lamb:-3
  lamio:13
- lamp:6
- land:-3
- lane:-3
- langue:-7
- lanolin:-6
- lap:5
- lapp:6
- lard:-7
- large:-8
- larger:-3
+ lamp:4
+ land:-2
+ lane:-4
+ language:-1
+ langue:-5
+ lanolin:-5
+ lap:6
+ lapp:8
+ lard:-6
+ large:-4
+ larger:-2
  las:-6
- last:-10
- late:-9
- later:-3
- latest:-3
- lather:-14
- lauge:-2
- laugenspritzer:4
- laugh:-1
- laundry:-1
- lava:12
- lavander:-3
- lavender:-19
- law:-2
- lay:-13
- layer:1
- lazy:-4
+ last:-8
+ late:-7
+ later:-2
+ latest:-1
+ lather:-9
+ lauge:-4
+ laugenspritzer:2
+ laugh:-4
+ laundry:-4
+ laurel:-1
+ lava:8
+ lavander:-1
+ lavender:-16
+ law:-8
+ lay:-7
+ layer:-1
+ lazy:-6
  lb:-17
- lbs:-12
- le:9
- leaf:-3
- leaflet:-7
- leak:-1
- lean:5
+ lbs:-13
+ le:7
+ leaf:-2
+ leaflet:-8
+ leak:-5
  learn:-7
- least:-19
- leather:5
- leathery:11
- leav:-13
- leave:-3
- leche:8
- left:-3
- leftover:-7
+ least:-18
+ leather:3
+ leathery:9
+ leav:-16
+ leave:-9
+ leche:9
+ leftover:-9
  leg:5
  legend:-6
- legging:7
- legs:-5
- leim:-3
+ legging:12
+ legs:-7
+ leim:-6
  lejia:-5
- lemon:-5
+ lemon:-8
  lemongras:-5
- length:-9
- lens:10
+ length:-8
+ lens:9
+ lent:-1
  les:-7
- less:-11
- lessive:12
- lesson:-6
- let:-9
+ less:-10
+ lessive:15
+ lesson:-2
+ let:-10
  letter:-5
- level:-4
- li:-9
- library:-6
- lick:15
+ level:-8
+ li:-11
+ library:-9
+ lick:13
  lid:-2
  lidd:-6
- lids:-10
- lie:-6
+ lids:-9
+ lie:4
  lies:-9
- life:-7
- lift:6
- lifts:-8
- light:-1
- lighter:-3
- like:3
- liked:-13
- likes:-12
- likewise:-8
- lilac:-7
- limp:2
- lin:-4
- line:-9
- lined:-10
+ life:-9
+ lift:9
+ lifts:-5
+ light:-3
+ lighter:-8
+ like:1
+ liked:-11
+ likes:-13
+ likewise:-9
+ lilac:-6
+ limit:-1
+ limp:4
+ lin:-5
+ line:-11
+ lined:-11
  linen:-3
- liner:-6
- lines:-8
- link:10
- linse:-5
- lip:6
- lippe:6
- lips:5
- liquid:3
- list:-16
- liter:-3
- litr:-11
- litre:-7
+ liner:-7
+ lines:-10
+ link:7
+ linse:-6
+ lip:5
+ lippe:10
+ lips:8
+ list:-12
+ listen:-1
+ liter:-4
+ litr:-15
+ litre:-3
  litro:-9
  litsea:-6
- little:7
- liv:-3
+ little:6
+ liv:-4
  live:-3
  lived:-15
- lo:1
- loads:-5
- loaf:-9
- loav:-3
- lobster:-4
+ lo:2
+ loads:-3
+ loaf:-6
+ loav:-4
+ lobster:-3
  lock:-12
- lodger:-3
- loft:-3
- log:-4
+ lodger:-4
+ loft:-4
+ log:-6
  lol:-5
- long:4
- longer:-1
- loo:8
- look:-10
- looks:-10
- loose:-3
- loosen:-6
- los:1
+ long:6
+ loo:5
+ look:-5
+ looks:-13
+ loose:-6
+ loosen:-8
  lose:-9
+ loss:-1
  lost:4
- lot:-7
- lotion:-2
- lots:-9
- loud:-1
- love:-9
- loves:-10
- low:-19
- lower:-11
- lowest:-3
- luck:-2
- lucki:-11
- lucky:-7
- lukewarm:-13
- lump:12
- lumps:-12
+ lot:-8
+ lotion:-1
+ lots:-7
+ loud:2
+ love:-6
+ loves:-9
+ low:-20
+ lower:-7
+ luck:-1
+ lucki:-10
+ lucky:-8
+ lukewarm:-11
+ lump:4
+ lumps:-9
  lumpy:3
- lunch:-9
+ lunch:-5
  lunett:-1
- lungs:1
+ lungs:2
+ lurk:-1
+ luxury:-2
  lye:1
- lyes:-10
- lyeward:8
- lying:4
- m:-14
+ lyes:-11
+ lyeward:4
+ lying:5
+ m:-8
  ma:-3
- macadamia:-11
+ macadamia:-5
  machine:-3
- mad:4
+ mad:6
  madder:-8
- made:-2
- magazine:-3
- magnet:-7
- mail:-4
- main:6
- mains:-10
- mais:-1
- mak:-5
- make:-18
+ made:-3
+ magazine:-1
+ magnet:-8
+ mail:-5
+ main:5
+ mains:-8
+ mais:-3
+ mak:-7
+ make:-14
  maker:-7
- makes:-14
- mal:-6
- mama:-12
- man:-14
- manag:-3
+ makes:-13
+ mal:-1
+ malt:-1
+ mama:-11
+ man:-13
+ manag:-1
+ manage:-1
  mango:-5
- mann:6
+ mann:9
  mano:3
  manos:-15
- manteca:-2
- many:-24
+ manteca:-3
+ many:-18
  mar:-5
  marbl:-2
- marble:2
- march:-12
- marche:-2
- mare:-8
- margin:-12
+ march:-9
+ mare:-6
+ margin:-6
  mari:6
- marido:12
- marie:-3
- marit:-5
- mark:-1
- market:-8
- marri:-8
- mas:-12
- mash:-14
- masher:-3
- mask:-13
+ marido:11
+ marie:-5
+ marigold:-1
+ marit:-6
+ mark:-2
+ market:-11
+ marks:-1
+ marri:-7
+ mas:-13
+ mash:-9
+ masher:-5
+ mask:-11
  mass:-4
- master:-3
- masterbatch:-5
- match:-9
- mate:3
- material:-4
+ master:-2
+ masterbatch:-3
+ mat:-4
+ match:-7
+ mate:1
+ material:-8
  maths:-3
  matter:6
  max:-1
- may:1
- maybe:7
- me:-1
- meadow:-3
+ may:-1
+ maybe:8
+ meadow:-1
  means:-13
- meant:-12
- meanwhile:4
- measur:-3
- measure:-5
- mechanic:-3
- medium:-6
- meet:-3
+ meant:-10
+ meanwhile:2
+ measur:-4
+ measure:-8
+ mechanic:-7
+ medium:-5
+ meet:-2
  mehr:-6
+ mein:-2
  meine:-9
- meiner:17
- melange:11
- melts:-6
- member:-2
- memory:-3
- men:-4
- menthol:-14
- mention:-10
- merci:-9
- mes:7
- mess:-5
- messag:2
- message:-4
+ meiner:14
+ melange:10
+ melt:-3
+ melts:-8
+ member:-7
+ memory:-5
+ men:-5
+ menthol:-17
+ mention:-12
+ mentor:-1
+ merci:-8
+ mes:8
+ mess:-6
+ messag:7
+ message:-7
  metal:-7
  meter:-6
- method:-11
- metio:15
- metric:-4
- mezcla:-11
+ method:-10
+ metio:13
+ metr:-2
+ metric:-7
+ mezcla:-7
  mi:7
- mica:-18
- mich:7
- microwave:7
- mid:1
- middle:-1
+ mica:-17
+ mich:4
+ microwave:9
+ mid:-1
+ middle:1
  midnight:3
- miel:3
- might:-3
+ might:-5
  mild:-17
- milder:-3
- miles:-7
- milk:-1
+ miles:-6
+ milk:1
  milky:-3
- mill:-9
- millilitr:-3
- min:-1
- mind:3
- mine:10
- mini:8
+ mill:-7
+ millilitr:-2
+ min:-2
+ mind:2
+ mine:6
+ mini:5
  minimum:-3
- mins:9
- mint:-3
+ mins:12
+ mint:-6
  minus:-6
- minut:2
- minuten:4
- minuto:-8
+ minut:-3
+ minute:-1
+ minuten:6
+ minuto:-16
  mir:-5
- mis:5
- mishap:-4
- misread:-3
- miss:-6
- mist:4
- mistake:5
- mistook:9
- mit:-2
- mitts:10
- mix:2
- mixed:5
- mixer:-2
+ mis:7
+ mishap:-3
+ misread:-5
+ miss:-9
+ mist:3
+ mistake:6
+ mistook:8
+ mit:1
+ mitts:3
+ mix:4
+ mixed:7
+ mixer:-6
  mixes:6
- mixeur:-5
+ mixeur:-7
  mixture:-6
- ml:-10
- mm:-1
- modern:-5
+ ml:-8
+ mm:-2
+ modern:-8
  moi:-8
- molde:3
- molds:2
- mom:-8
+ molde:9
+ mom:-5
  moment:3
- moms:-2
- mon:6
- monday:2
+ moms:2
+ mon:7
  money:-7
- monsoon:-3
- month:-4
- moon:-8
- mopp:5
- more:-28
- morn:2
- most:16
- mother:-5
- mould:-11
- mouldy:-13
- moule:7
+ monsoon:-1
+ month:-2
+ mood:-1
+ moon:-4
+ mop:-2
+ mopp:4
+ more:-20
+ morn:3
+ mosquito:-4
+ most:12
+ mother:-6
+ mould:-10
+ mouldy:-8
+ moule:4
  mountain:-5
  mousse:-10
- mouth:8
+ mouth:9
  mouthful:10
- mov:-2
- move:-8
- moved:-16
- moves:-3
- mr:-2
- mrs:-11
- much:-16
- mucho:20
- mud:-9
- muddy:-4
- muffin:-13
- mug:2
+ mov:2
+ move:-6
+ moved:-8
+ moves:-2
+ mr:4
+ mrs:-5
+ much:-17
+ mucho:19
+ mud:-8
+ muddy:-2
+ muffin:-8
+ mug:1
  multipli:-3
- mum:-2
- mund:6
- music:-4
+ mum:-4
+ mund:7
+ music:-5
  muss:-2
  must:-2
- mustard:-5
- mutton:-3
- muzzle:5
- my:-3
- myself:9
+ mustard:-6
+ mutton:-5
+ muzzle:7
+ my:-1
+ myself:11
  n:2
- nach:4
- nachsten:-8
- nail:-4
- nails:5
- name:-19
- named:-4
- names:-10
- nan:-7
- naoh:4
- napkin:-3
+ nach:3
+ nachsten:-5
+ nail:-3
+ nails:8
+ name:-20
+ named:-3
+ names:-9
+ nan:-10
+ naoh:1
+ nap:-3
+ napkin:-1
  narrow:-14
- nase:-5
- natronlauge:12
- natural:11
- ne:-11
- near:-15
+ nase:-4
+ natronlauge:15
+ natural:4
+ nbsp:-1
+ ne:-8
+ near:-19
  nearer:-4
- nearest:-9
- neat:3
- neck:4
- need:-6
- neednt:-3
- needs:-21
- neem:-5
- negative:-8
- neighbor:6
- neighbour:-8
- neither:-2
- nephew:3
- neroli:-3
- nervou:-6
- net:-3
- nettle:-2
- neutral:-4
+ nearest:-8
+ neat:2
+ neck:2
+ need:-8
+ needle:-1
+ neednt:-1
+ needs:-15
+ neem:-10
+ negative:-6
+ neighbor:3
+ neighbour:-10
+ neither:-1
+ nephew:2
+ neroli:-1
+ nervou:-11
+ net:-4
+ nettle:-3
+ neutral:-1
  neutralis:10
- neutralise:7
+ neutralise:5
  never:-14
- new:-15
- newbie:-5
- newcomer:-3
+ new:-9
+ newbie:-7
+ newcomer:-2
  news:4
- newsletter:-1
- newspaper:-2
- next:-3
- nez:6
+ newsletter:-4
+ next:-4
+ nez:11
  ni:-11
- nice:-21
- nicer:-1
- nicht:2
+ nice:-16
+ nicer:-2
+ nicht:5
  nick:7
- niece:-5
- night:12
- nine:-3
- nineteen:-3
- ninety:-8
- ninos:-14
- nitrile:-14
- no:-2
- nobody:-21
- noch:5
- non:-3
- none:-13
- noon:-3
- nor:6
- normal:-14
- north:-9
- nos:-9
- nose:2
- nostril:7
- note:1
- notebook:-19
- noted:-3
- notes:-18
- noth:-17
- notic:5
- notice:5
- nov:-1
- november:-11
- now:15
- nowhere:-5
- numb:17
- number:-18
+ niece:-6
+ night:10
+ nine:-2
+ nineteen:-2
+ ninety:-11
+ ninos:-12
+ nitrile:-15
+ no:-1
+ nobody:-20
+ noch:7
+ non:-4
+ none:-12
+ noon:-1
+ nor:1
+ normal:-9
+ north:-4
+ nos:-8
+ nose:3
+ nostril:9
+ not:-1
+ note:5
+ notebook:-18
+ noted:-1
+ notes:-19
+ noth:-11
+ notic:9
+ notice:7
+ nov:-2
+ november:-9
+ now:17
+ nowhere:-4
+ numb:12
+ number:-19
  nur:7
- nurse:2
+ nurse:1
  nursery:-6
+ nut:-1
  nuts:-7
- o:-5
- oak:-8
+ o:-6
+ oak:-9
  oat:-3
- oatmeal:-6
- oats:-11
- obvious:-6
- oclock:-3
- october:-6
- odd:2
- oddly:-2
+ oatmeal:-7
+ oats:-14
+ obvious:-4
+ oclock:2
+ october:-4
+ odd:4
+ oddly:-4
  oder:-3
- oeil:2
- of:1
- off:6
- offer:-3
- office:-6
- often:-4
- oh:9
- ohne:-7
- oi1:-3
- oils:-10
+ oeil:5
+ of:2
+ off:4
+ offcut:-2
+ offer:-1
+ office:-5
+ often:-5
+ oh:7
+ ohne:-6
+ oi1:-1
+ oil:-1
+ oiled:-1
+ oils:-13
  oily:-8
- ojo:-2
- ojos:-7
+ ojo:1
+ ojos:-5
  ok:-15
- okay:-6
- ola:5
- old:7
- olden:-4
- older:-7
- oldest:-10
+ okay:-7
+ ola:8
+ old:5
+ olden:-1
+ older:-6
+ oldest:-7
  olds:-9
- oleic:-14
- olein:-3
- oliv:-3
- oliva:-21
+ oleic:-10
+ olein:-1
+ oliv:-4
+ oliva:-15
  olive:-8
- olivenol:2
- olla:-5
- olvie:-12
- oma:-3
- omg:16
- on:-4
+ olivenol:5
+ olla:-6
+ olvie:-9
+ oma:-6
+ omg:10
+ on:-6
  once:-20
  one:-1
- ones:-3
- onion:6
- only:-4
- onto:-9
+ ones:-11
+ onion:4
+ only:-2
+ onto:-4
  oo:-3
- op:-1
+ op:-2
  open:6
- opens:4
- operator:-8
- opinion:-13
- or:-14
- orange:-15
- order:-7
- ordinary:-11
+ opens:5
+ operator:-10
+ opinion:-10
+ or:-13
+ orange:-12
+ order:-9
+ ordinary:-12
  original:-4
- other:-6
+ other:-2
  otherwise:3
- ou:-10
+ ou:-6
  ouch:-6
- ought:3
  ounc:-16
- ounce:-7
- our:5
+ ounce:-5
+ our:1
  ours:-11
- out:-2
+ out:-5
  outdoor:-12
- outside:-6
- oven:-8
+ outside:-12
+ oval:-3
+ oven:-10
  over:3
+ overall:-1
  overdo:-10
- overfat:-3
- overheat:-14
- overkill:-6
- overnight:2
- ow:12
+ overfat:-6
+ overheat:-10
+ overkill:-5
+ ow:9
  owe:-7
- own:-5
- oxide:-14
- oyl:-3
- oz:-10
- ozs:-15
- p:-6
- pack:-4
+ own:-8
+ oxide:-11
+ oyl:-5
+ oz:-12
+ ozs:-10
+ p:-15
+ pack:-5
+ packet:-1
+ packs:-1
  pad:4
- paddle:6
- pads:-6
- page:-8
- paid:9
- pail:-10
+ paddle:4
+ pads:-7
+ page:-12
+ pages:-1
+ paid:4
+ pail:-8
  pain:8
- paint:-18
- pair:-14
+ paint:-10
+ pair:-15
  pairs:-9
- pale:-9
- palm:-9
- palms:5
- pan:-5
- pancak:-9
- panic:3
- panick:7
- pantry:8
- paper:3
- par:3
- para:-4
- paragraph:-3
- parcel:-4
- parent:-3
- parish:-6
- park:10
- parrot:3
- part:-9
+ pale:-6
+ palm:-13
+ palms:8
+ pan:-6
+ pancak:-7
+ panic:2
+ panick:4
+ pantry:6
+ par:1
+ para:1
+ paragraph:-6
+ parcel:-5
+ parent:-1
+ parfum:6
+ parish:-9
+ park:8
+ parrot:5
+ part:-12
  partial:-3
- partner:-6
- parts:-10
- party:-3
+ partner:-9
+ parts:-5
+ party:-4
+ pas:-4
  paso:-9
- pass:-3
- past:-7
- paste:-5
- pastry:-4
- patch:6
- patchouli:-6
- pate:2
- patience:-10
- patient:-10
- patio:3
- patt:3
- pattern:2
- paw:14
- pay:-3
+ pass:-2
+ past:-5
+ paste:-4
+ pastry:-5
+ patch:9
+ patchouli:-7
+ pate:3
+ patience:-12
+ patient:-8
+ patio:1
+ patt:9
+ paw:11
+ paws:-3
+ pay:-2
+ pays:-2
  pcs:-5
- pct:-1
- pdf:-6
- pea:-10
+ pct:-2
+ pdf:-5
+ pea:-6
  peach:-4
- peanut:-7
- pearl:4
- peau:-8
- peck:5
- peek:-15
- peel:10
+ peanut:-1
+ pearl:8
+ peau:-6
+ peck:8
+ peek:-12
+ peel:8
  pellet:-1
- pen:-10
- pencil:-1
- people:-8
- peppermint:4
- per:-6
- percent:-17
- percentag:-9
- perfect:-4
+ pen:-6
+ pencil:-5
+ people:-11
+ peppermint:5
+ per:-4
+ percent:-18
+ percentag:-10
+ perfect:-2
+ perfume:-1
  perhap:3
- period:-5
+ period:-4
  perro:9
- person:2
- petal:-4
- petit:4
- petroleum:-10
- pets:-7
- peu:-12
+ petal:-2
+ petit:6
+ petra:-4
+ petroleum:-8
+ pets:-9
+ peu:-14
  peut:-3
- ph:-1
- phase:-8
+ ph:-9
+ pharmacy:-1
+ phase:-7
  phone:-6
- photo:2
- photocopy:-2
- photograph:-2
- piano:-3
+ photo:-1
+ photograph:-5
+ piano:-2
  pica:-12
- pick:-6
- picks:-3
- pictur:-3
- picture:-3
- pie:-6
- piec:-1
- piece:-12
- pied:-7
- pieds:-4
- piel:-7
- pies:-5
- pig:5
+ pick:-3
+ pickl:-1
+ picks:-2
+ pictur:-4
+ picture:-4
+ pie:-5
+ piec:-2
+ piece:-9
+ pied:-6
+ pieds:-3
+ piel:-5
+ pies:-4
+ pig:4
+ pigs:-2
  pillow:-8
- pillowcase:-3
- pin:6
+ pillowcase:-4
+ pin:8
  pinch:3
  pine:-4
- pinhole:-8
- pink:10
- pint:-11
- pints:-14
- pipe:-4
- pipette:12
- pique:-11
- pitcher:12
- pizza:-11
- pko:-12
- place:2
- plain:-13
- plan:-8
+ pinhole:-7
+ pink:6
+ pint:-13
+ pints:-11
+ pipe:-7
+ pipette:7
+ pique:-10
+ pitcher:14
+ pizza:-6
+ pko:-8
+ plac:-2
+ place:1
+ plain:-18
+ plan:-10
  plane:-5
- plann:-11
- plaster:8
+ plann:-10
+ plant:-1
+ plaster:3
  plastic:-6
- plate:-12
- play:-1
- pleas:-5
+ plate:-14
+ play:3
+ pleas:-8
  please:-15
- plenty:-1
- plop:-1
- plopp:4
- plot:-3
- pls:-11
+ plenty:-3
+ plopp:7
+ plot:-2
+ pls:-8
  plum:4
- plus:-5
+ plumber:-1
+ plus:-3
  plz:-9
- pm:-10
- po:-13
- pocket:-8
- poco:3
- point:-3
- poison:11
- poked:3
- polish:-12
- polvo:8
- polypropylene:-4
- pomace:-4
- pool:-13
- poor:-3
- pop:4
- popp:4
- poppy:-6
- por:8
- porcelain:4
- porch:-5
- pork:-2
- porque:-5
+ pm:-4
+ po:-11
+ pocket:-3
+ poco:2
+ point:-5
+ poison:10
+ poked:6
+ poland:-1
+ polish:-11
+ polvo:6
+ polypropylene:-2
+ pomace:-9
+ pool:-4
+ poor:-1
+ pop:5
+ popp:8
+ poppy:-8
+ por:13
+ porcelain:5
+ pork:-3
+ porque:-1
  porridge:-7
- porto:-1
- portugal:-5
- possible:-3
- post:-7
- postman:-11
- pot:-6
- potasa:-10
- potash:4
+ portion:-1
+ porto:-2
+ portugal:-6
+ post:-9
+ postman:-13
+ pot:-4
+ potasa:-9
+ potash:2
  potasse:9
- potato:-20
- pots:-9
+ potato:-16
+ pots:-7
  pottery:-3
- pound:-4
- pour:1
- pours:-10
+ pound:-7
+ pour:-2
+ pours:-12
  powder:-6
- power:-8
- pp:-3
- prefer:-7
- premix:-5
- prep:-3
- prepar:-6
+ power:-5
+ pp:-5
+ practical:-1
+ precise:-1
+ prefer:-8
+ premix:-4
+ prep:-2
+ prepar:-1
  prepare:-13
- pres:11
- present:-5
- preservative:-4
- press:-3
- pretty:-4
- previou:-8
- pric:-10
+ pres:5
+ present:-4
+ preservative:-6
+ press:-7
+ pretty:-6
+ previou:-7
+ pric:-8
  price:-13
  prickl:8
- prickle:-2
- pride:-12
- printer:-7
- printout:-4
- pris:12
+ prickle:-1
+ pride:-11
+ print:2
+ printer:-6
+ printout:-6
+ pris:11
  probab:6
- problem:-10
- proces:7
- product:-6
- project:-5
- projection:13
- promis:-9
- promise:-3
- proper:-6
- proud:-7
- prov:-3
- prove:-9
- ps:1
+ problem:-3
+ proces:4
+ product:-7
+ project:-6
+ projection:11
+ promis:-7
+ promise:-5
+ proper:-8
+ proportion:-3
+ proud:-5
+ prov:-1
+ prove:-7
+ ps:4
  psoriasi:-3
  pub:-3
+ publish:-5
  puck:-3
- pucks:-3
- pudd:-8
- puddle:12
- puede:-7
- puff:2
- puffy:12
- pull:3
- pulse:-13
- pumice:-6
- pump:-2
- pumpkin:-5
- pupil:-11
- puppy:5
- pure:-14
- puree:-7
+ pucks:-5
+ pudd:-7
+ puddle:16
+ puede:-6
+ puff:5
+ puffy:11
+ pull:6
+ pulse:-11
+ pumice:-9
+ pump:-6
+ pumpkin:-7
+ pupil:-10
+ puppy:4
+ pure:-12
+ puree:-11
  purity:-9
- purple:-9
- purpose:-12
- push:4
- puts:-3
- putty:-3
- puzzle:-8
- pvc:-8
- q:9
- qty:-8
- quantity:-13
- quart:-3
- quarter:-13
- que:4
+ purple:-4
+ purpose:-6
+ push:5
+ put:-1
+ puts:-5
+ putty:-1
+ puzzle:-5
+ pvc:-6
+ q:7
+ qa:-1
+ qty:-7
+ quantity:-10
+ quart:-4
+ quarter:-10
+ que:3
  quedo:2
- queen:-5
- quelle:-12
+ queen:-6
+ quelle:-11
  quemo:-3
- question:2
- qui:9
- quick:-2
- quid:-3
- quiero:-7
- quiet:2
- quite:2
- quote:-5
- r:6
- rabbit:4
- rack:-2
- racks:-8
- radiator:-7
+ query:-1
+ question:-7
+ qui:8
+ quick:1
+ quid:-2
+ quiero:-5
+ quiet:7
+ quite:1
+ quot:-1
+ quote:-6
+ r:3
+ rabbit:12
+ rack:-3
+ racks:-4
+ radiator:-4
  radio:-6
- rag:12
- rain:-2
+ rag:9
+ rain:-9
  rainwater:-10
- rainy:-6
- rais:-5
- raise:-5
- ran:-1
- rancid:-12
- rang:-8
- range:-9
- rapese:-6
- rash:3
- rate:-11
- rather:-7
+ rainy:-5
+ raise:-6
+ ran:2
+ rancid:-7
+ rang:-2
+ range:-5
+ rapese:-7
+ rash:-4
+ rate:-10
+ rather:-9
+ ratio:-1
  raus:-11
- raw:11
- razor:-10
- rbd:-3
- rbo:-10
- re:-3
- reach:-17
- read:-17
- reader:-9
- reads:-7
+ raw:9
+ razor:-8
+ rbd:-1
+ rbo:-9
+ re:-4
+ reach:-16
+ react:-2
+ read:-11
+ reader:-10
+ reads:-5
  ready:-7
- real:-9
- realis:-4
+ real:-10
+ realis:-6
  reason:-8
- rebatch:-5
- recall:-3
- receiv:-1
+ rebatch:-7
+ recall:-5
+ receiv:-3
  recette:-7
- recipe:-15
- recipie:-4
- reckon:-15
- recommend:-4
+ recip:-3
+ recipe:-8
+ recipie:-5
+ reckon:-13
+ recommend:-6
  record:-6
- recu:16
- red:7
+ recu:15
+ red:10
  refin:-4
- refus:-2
- regard:-17
+ regard:-13
  register:-5
- remain:-8
- remark:-4
- remember:-8
- render:-10
- rent:-3
- renverse:-5
- repeat:-7
- replac:-3
+ remain:-6
+ remark:-8
+ remember:-9
+ render:-13
+ rent:-1
+ renverse:-3
+ repeat:-8
+ replac:-2
  replacement:-4
- report:2
+ reply:-2
+ report:1
  request:-4
- residue:6
- respect:-8
- respire:12
- respirer:-7
- rest:-1
+ residue:9
+ respect:-3
+ respire:11
+ respirer:-4
+ rest:-13
  restaurant:-3
- result:-5
+ result:-4
  retir:-5
- return:-11
- reunion:-3
- rev:-7
+ return:-8
+ reunion:-2
+ rev:-6
+ reverse:-1
  rezept:-1
- ribbon:9
- rice:-10
- riced:-9
+ ribbon:2
+ rice:-14
+ riced:-6
  ricin:-6
- ricino:-6
- rid:-12
- rien:3
- right:-5
- rim:-4
+ ricino:-4
+ rid:-10
+ rien:2
+ right:-7
+ rim:-1
  rindertalg:-8
- ring:8
- rings:-1
- rins:18
+ ring:6
+ rins:15
  rinse:2
  ripen:-5
- risk:-1
+ rises:-1
+ risk:-2
+ river:-1
  rizinu:-5
- road:-8
- roast:-3
- robin:-2
+ road:-6
+ roast:-4
+ robin:-3
  rock:-9
- roja:-9
- roll:13
- roof:-2
- room:-1
+ roja:-8
+ roll:7
+ roof:2
+ room:-3
  roommate:-1
- rope:-12
+ root:-2
+ rope:-8
+ ropes:-4
  rose:-5
- rosemary:-20
- rot:8
+ rosemary:-21
+ rot:7
  roug:11
- rouge:6
- rough:-9
- round:5
- row:-8
- rub:-3
- rubb:10
- rubber:-7
+ rouge:8
+ rough:-11
+ round:7
+ row:-6
+ rows:-1
+ rub:-4
+ rubb:6
+ rubber:-5
  rubbish:-11
- rubs:-3
- rug:-10
+ rubs:-5
+ rug:-5
  rugby:-4
- ruhren:2
- ruin:-12
- rule:-19
+ ruin:-11
+ rule:-17
+ ruler:-1
  rules:-10
- run:-6
- runn:-1
- runny:12
- runs:1
+ rum:-1
+ run:-4
+ runn:-4
+ runny:13
+ runs:2
  rush:4
  rustic:-6
- rusty:-6
- s0ap:-3
- s:-6
- sack:6
- sad:-4
+ rusty:-4
+ s0ap:-4
+ s:-7
+ sack:1
+ sad:-6
  saddle:-1
- safe:-17
- safety:-1
- sage:-7
- said:-10
- salad:-5
- sale:4
+ safe:-19
+ safety:-4
+ sage:-6
+ said:-13
+ saint:-2
+ salad:-6
+ sale:3
  salio:2
- salpico:9
- salt:3
- salto:9
- salty:-1
- same:-6
- sampl:3
- sand:23
- sandal:14
- sandpaper:4
- sandwich:-10
- sane:-12
- sanity:-11
- sank:-11
+ salpico:12
+ salt:4
+ salto:8
+ salty:-2
+ salve:-3
+ same:-7
+ sampl:5
+ sample:-1
+ sand:15
+ sandal:13
+ sandalwood:-1
+ sandpaper:6
+ sandwich:-11
+ sane:-9
+ sanity:-10
+ sank:-9
  sans:10
  saponification:-10
- sat:2
- saturday:-13
- sauce:-7
- saucer:2
- sausag:3
- save:-8
+ sat:3
+ saturday:-7
+ sauce:-6
+ saucer:3
+ sausag:7
+ save:-6
  saved:-4
- saves:-4
+ saves:-3
  savon:-2
- saw:2
- say:-5
- says:-10
- scal:-7
- scald:4
+ saw:-3
+ say:-10
+ says:-6
+ scal:-11
+ scald:1
  scale:-12
  scalp:-1
- scan:-3
+ scan:-1
  scar:-6
- scare:-3
- scary:-6
- scent:-16
- schlimm:9
- schmierseife:7
- schon:5
- school:-13
- science:-9
- scoop:3
- scorch:-1
- scout:-4
+ scare:-5
+ scary:-4
+ scent:-19
+ schlimm:7
+ schmierseife:8
+ schon:8
+ school:-10
+ science:-8
+ scoop:-1
+ scorch:-2
+ scout:-6
  scrap:11
- scrape:7
- scraping:-2
- scratch:5
- scratchy:4
- scream:3
+ scrape:6
+ scratch:8
+ scratchy:1
+ scream:5
  screen:4
- screw:-4
- scrub:-8
+ screw:-5
+ scribbl:-1
+ scrub:-11
  scrubb:-3
- se:-5
- sea:-7
- seal:-7
- seam:2
- sec:3
- second:-14
- see:2
- seed:-3
- seeds:-7
+ se:-4
+ sea:-6
+ seal:-8
+ seam:-2
+ season:-1
+ sec:6
+ second:-11
+ section:-2
+ see:3
+ seed:-6
+ seeds:-8
  seem:-7
- seems:-4
+ seems:-2
  seen:-4
  sees:-7
- seife:-4
- seifenleim:7
- seit:9
- seiz:-9
- seize:5
- self:9
- sell:-5
+ seife:-6
+ seifenleim:5
+ seit:13
+ seiz:-10
+ seize:7
+ self:6
+ sell:-9
+ seller:-2
  sells:-4
- send:-11
+ send:-8
  sense:-5
- sensible:-7
- sensitive:-13
- sent:-2
- separat:-4
+ sensible:-8
+ sensitive:-14
+ sent:-1
+ sentence:1
+ separat:-5
  separate:-6
- separation:-7
- sept:-3
- september:-3
- sesame:-9
- set:-10
- sett:-11
- settl:4
- settle:5
- seven:-7
- seventeen:-7
- seventy:-7
- sew:-1
+ separation:-3
+ sept:-1
+ september:-4
+ serv:-1
+ sesame:-5
+ set:-11
+ sets:-1
+ sett:-8
+ settl:2
+ settle:7
+ seven:-9
+ seventeen:-5
+ seventy:-3
+ several:-1
+ sew:-3
  sf:-20
- shade:3
- shak:-11
- shake:6
- shaken:3
- shall:-3
- shampoo:-15
+ shade:5
+ shak:-7
+ shake:5
+ shaken:1
+ shall:-6
+ shampoo:-14
  shap:-11
- shape:10
- shar:-6
- share:-4
- sharp:-11
+ shape:5
+ shar:-7
+ share:-6
+ sharp:-14
  shatter:-6
- shav:-8
+ shav:-13
  shave:-6
- shaving:-3
+ shaving:-1
  she:12
- shea:-2
+ shea:-14
  sheabutter:-3
- shed:1
- sheep:-6
- sheet:-12
- shelf:-11
+ shearer:-2
+ shed:-2
+ sheep:-5
+ sheet:-16
+ shelf:-10
+ shell:-1
  shelter:-3
- shes:17
- shield:-14
- shift:-9
- shine:-1
+ shes:13
+ shield:-16
+ shift:-8
+ shilling:-1
+ shin:2
+ shine:-2
  shins:-6
  shiny:-6
- ship:-7
- shirt:3
- shoe:1
- shoebox:-10
- shoes:-9
- shook:-1
- shop:-19
- shops:-11
- short:-8
+ ship:-8
+ shirt:2
+ shoe:4
+ shoebox:-6
+ shoes:-7
+ shook:-3
+ shop:-16
+ shopp:-1
+ shops:-9
+ short:-3
  shorten:-8
- shot:13
- should:-10
- shoulder:-14
- shout:-5
- show:5
- shower:7
- shows:-13
- shrank:-5
- shred:11
- shrink:-3
- shut:10
- si:-8
+ shot:10
+ should:-9
+ shoulder:-16
+ shout:1
+ show:4
+ shows:-11
+ shrank:-3
+ shred:7
+ shrink:-1
+ shut:9
+ si:-7
  sich:8
- sick:-9
+ sick:-7
  side:5
- sides:-4
- sideway:-3
- sie:4
+ sides:-9
+ sideway:-2
+ sie:3
  siev:-4
- sieve:1
- sign:-3
- signal:-6
- silicone:-5
- silk:-12
- silky:-9
+ sieve:4
+ sign:-4
+ signal:-3
+ silicone:-8
+ silk:-8
+ silky:3
  sill:-5
- silly:-11
- simp:-5
- simple:-6
- sin:11
- since:17
- sind:12
- sing:6
- single:-7
- sink:-7
- sip:1
- sipp:-3
- sister:-7
- sit:-5
- sits:-3
- sitt:2
- six:-10
+ silly:-7
+ simp:-8
+ simple:-7
+ sin:8
+ since:15
+ sind:9
+ sing:8
+ single:-5
+ sink:-10
+ sipp:-2
+ sister:-8
+ sit:-3
+ sits:-2
+ six:-9
  sixteen:-6
- sixty:-9
- size:3
- sized:-7
- ski:-8
- skimm:-4
- skin:1
- skinny:-3
- skip:-1
- skipp:-1
- skull:-5
- slab:-9
- slabs:-6
+ sixty:-8
+ sized:-5
+ ski:-7
+ skimm:-3
+ skin:2
+ skinny:-1
+ skip:-3
+ skipp:-3
+ skull:-4
+ slab:-6
+ slabs:-5
+ slapp:4
  sleep:-13
- sleev:1
- sleeve:-2
- slept:-4
- slic:-9
- slice:-1
- slick:-5
+ sleev:-1
+ sleeve:2
+ slept:-5
+ slic:-1
+ slice:5
+ slick:-2
+ slid:2
  slight:-12
- slimy:-1
- slip:-4
- slipp:24
- slipper:19
- slippery:-10
- slopp:2
- slow:-9
+ slime:1
+ slimy:-2
+ slip:-2
+ slipp:21
+ slipper:11
+ slippery:-5
+ slopp:5
+ slow:-7
  slug:-8
- slush:-8
- small:-4
- smaller:3
- smart:4
- smear:-3
- smel:-3
- smell:-6
- smelt:-3
- smok:9
- smoke:-5
- smooth:2
- sneez:4
- sneeze:-12
- sniff:3
- snow:-12
- so:-15
- soak:12
- soap:5
- soaper:-7
- soapmak:-3
- soaps:-14
- soapy:17
- sock:13
- socke:6
- socks:5
+ slush:-9
+ small:-9
+ smart:9
+ smear:-4
+ smel:-4
+ smell:-7
+ smelt:-2
+ smok:8
+ smoke:-7
+ smooth:5
+ smudge:-3
+ sneez:8
+ sneeze:-10
+ snow:-11
+ so:-17
+ soak:9
+ soap:4
+ soaper:-8
+ soapmak:-5
+ soaps:-12
+ soapy:13
+ sock:6
+ socke:10
+ socks:9
  soda:-1
- sodium:5
- soduim:-4
- sofa:8
- soft:-4
- softer:-7
+ sodium:1
+ soduim:-5
+ sofa:3
+ soft:-7
+ softer:-5
  sohn:2
- soir:8
- sold:-6
- soles:17
- soleseife:-7
- solid:-5
- solution:2
- some:9
- somebody:-17
- somehow:-2
- someone:-22
- someth:-6
- somewhere:-6
+ soir:6
+ sold:-7
+ soles:15
+ soleseife:-5
+ solid:-3
+ some:7
+ somebody:-16
+ somehow:-3
+ someone:-18
+ someth:-4
+ somewhere:-3
  son:-1
- sons:4
- sooner:-10
- sooo:-3
- sore:-1
- sorry:-14
- sort:4
- sosa:5
+ sons:2
+ soon:2
+ sooner:-8
+ sooo:-1
+ sorry:-15
+ sort:1
+ sosa:3
  soude:-1
- sound:-12
- soup:-10
- sous:4
- south:-1
- soy:-4
- soybean:-11
- spaniel:-1
- spare:-8
- spat:10
- spatula:11
- speak:-5
- spearmint:-8
- speck:-10
- speed:-5
- spell:4
- spend:-3
- spent:-3
- spicy:-3
+ sound:-11
+ soup:-6
+ source:-2
+ sous:1
+ south:-3
+ soy:-5
+ soybean:-8
+ spa:2
+ spare:-6
+ spat:12
+ spatula:8
+ speak:-4
+ spearmint:-4
+ speck:-13
+ speed:-7
+ spell:6
+ spend:-2
+ spent:-4
+ spice:-1
+ spicy:-5
  spill:-3
  spilt:5
- spirit:7
- spirulina:-10
- spit:11
- spitt:14
+ spinach:-1
+ spirit:1
+ spirulina:-6
+ spit:7
+ spitt:11
  splash:11
- splatter:8
- split:13
+ splatter:10
+ split:12
  splitt:9
  spoil:-7
  sponge:-10
  spoon:2
- spoonful:-6
- spot:4
- spots:-3
+ spoonful:-4
+ spot:5
+ spots:-2
  spr:-11
- spray:13
- spread:-4
- spreadsheet:-6
- sprig:-11
- sprinkl:1
- sprinkle:-3
- spritz:4
- spritzer:16
- square:-3
- squash:10
- squeak:-3
- squirt:10
- st:-7
+ spray:10
+ spread:-2
+ spreadsheet:-5
+ sprig:-7
+ sprinkl:-7
+ sprinkle:-8
+ spritz:6
+ spritzer:12
+ square:-5
+ squash:7
+ squeak:-5
+ squirt:8
+ st:-5
+ stable:1
  stage:-3
  stain:-10
- stainles:-9
- stair:-12
- stall:-6
- stamp:-16
- stand:-8
+ stainles:-6
+ stair:-13
+ stall:-9
+ stamp:-14
+ stand:-11
  standard:-10
  stank:7
- start:1
- static:-10
- stay:-16
- stays:-13
+ start:-2
+ static:-12
+ stay:-15
+ stays:-14
  steam:-2
- stearic:-5
- stearin:-6
- steel:-8
+ stearic:-8
+ stearin:-8
+ steel:-11
  steep:-3
- stelle:4
- step:-5
- stepp:-1
+ stelle:8
+ step:-10
+ stepp:-3
  steps:-11
- stick:-6
- stickblend:-11
- sticker:6
- sticky:-8
- stiff:-5
- still:-3
- sting:5
- stink:-15
- stir:-8
+ stick:-9
+ stickblend:-5
+ sticker:2
+ sticky:1
+ stiff:-4
+ still:3
+ sting:6
+ stink:-11
+ stir:-10
  stirr:2
- stirs:-10
+ stirs:-6
+ stock:-2
  stole:-3
- stomach:7
- stone:-3
- stood:-3
- stool:5
- stop:-5
+ stomach:8
+ ston:-1
+ stone:-1
+ stood:-2
+ stool:11
+ stop:-1
  stopp:-12
- store:-9
+ stops:1
+ store:-13
  storm:-12
- story:-18
- stout:-18
- stove:5
- str:5
- straight:2
- strain:-3
- strange:6
- strap:2
- straw:-9
- strawberry:-9
- streak:6
- stream:6
- street:-6
- strength:-10
+ story:-8
+ stout:-12
+ str:4
+ straight:3
+ strain:-5
+ strainer:-1
+ strange:1
+ stranger:-1
+ strap:3
+ straw:-5
+ strawberry:-10
+ streak:8
+ stream:5
+ street:-4
+ strength:-9
  stretch:-4
  strict:-3
- string:-6
- strip:2
- stripe:7
- stripp:-4
- strong:-4
- stuck:4
- student:-3
+ string:-2
+ strip:5
+ stripe:5
+ stripp:-7
+ strong:-3
+ stronger:-1
+ stuck:3
+ student:1
  stuff:-1
- stunden:8
- stupid:6
- subject:-3
- subtotal:-3
- such:7
- suck:9
- suds:-5
- suet:-7
- sugar:9
- suis:5
- suit:-10
- sum:-9
- summer:-6
- sums:-4
- sunburn:-7
- sunburnt:7
- sunday:-14
- sunflwer:-8
- superfat:-26
- superfatt:-7
- supervisor:-5
- supp:-5
- supper:4
- supplier:-13
- suppos:-3
- suppose:-9
- sur:4
- sure:-7
- surface:6
- surgra:-15
- surprise:-5
+ stunden:6
+ stupid:7
+ style:-1
+ subject:-5
+ subtotal:-1
+ such:4
+ suck:8
+ suds:-2
+ suet:-9
+ sugar:5
+ suis:11
+ suit:-8
+ sum:-8
+ summer:-7
+ sums:-7
+ sun:-2
+ sunburn:-5
+ sunburnt:10
+ sunday:-12
+ sunflower:-4
+ sunflwer:-5
+ super:2
+ superfat:-22
+ superfatt:-8
+ supervisor:-6
+ supp:-4
+ supper:3
+ supplier:-8
+ suppos:-4
+ suppose:-11
+ sur:3
+ sure:-9
+ surface:5
+ surgra:-17
+ surprise:-2
  suspect:-3
- swallow:6
- swap:-7
- swapp:-9
- swear:-12
- sweat:1
- sweaty:8
- sweep:-8
- sweet:2
- swell:10
- swept:-8
+ swallow:4
+ swap:-11
+ swapp:-12
+ swear:-10
+ sweat:-1
+ sweaty:11
+ sweep:-6
+ sweet:-3
+ swell:11
+ swept:-4
  swig:6
- swimm:-9
- swirl:-8
- switch:9
+ swimm:-8
+ swirl:-17
+ switch:2
  swollen:12
  swore:-7
- syrup:9
- t:-8
+ syrup:2
+ t:-7
  ta:-12
- tabl:-10
- table:3
- tablespoon:-2
- tablet:1
- tack:5
+ tab:-2
+ tabl:-8
+ table:6
+ tablespoon:-1
+ tablet:-1
+ tack:3
  taffy:4
- tag:-11
- tail:-2
- tak:-11
- take:-2
- taken:2
+ tag:-10
+ tail:-1
+ tak:-8
+ take:-1
+ taken:5
  takes:-19
  tale:-4
- talk:2
- tall:-3
+ talk:-1
+ tall:-1
  tallow:-6
  tan:-4
- tank:-5
- tap:-3
- tape:-8
+ tank:-6
+ tap:1
+ tape:-7
  taped:-4
- tapp:8
- tar:-4
+ tapp:6
+ tar:-3
  tare:-14
  tared:-3
- target:-6
- tast:3
- taste:-2
+ target:-7
+ taste:-4
  tattoo:-9
  taught:-9
- tbsp:1
- td:-7
- tea:-7
- teach:-9
- teacher:3
- team:-12
+ tbsp:-1
+ td:-8
+ tea:1
+ teach:-11
+ teacher:1
+ team:-7
+ tear:2
  tears:-7
- teaspoon:1
- technical:-7
+ teaspoon:-2
+ technical:-8
  teenage:-3
- teenager:-4
- teeth:-7
- teh:11
- tel:-3
- telephone:-3
- tell:-6
- tells:-11
- temp:-12
- temperatur:12
- temperature:-11
- temps:-3
- ten:-17
- tender:14
- tengo:7
+ teenager:-1
+ teeth:-6
+ teh:8
+ tel:-2
+ telephone:-2
+ tell:-5
+ tells:-7
+ temp:-9
+ temperatur:6
+ temperature:-9
+ temps:-4
+ ten:-9
+ tender:12
+ tengo:6
  tenia:-2
- tenth:-8
- term:-3
+ tenth:-7
+ term:-1
  terrace:-3
+ terrazzo:-1
+ terrible:-2
  terrier:-4
- test:-12
- tester:-9
- tests:-7
- tete:-6
- text:-1
- than:-18
- thank:-16
- that:-3
+ test:-11
+ tester:-7
+ tests:-6
+ tete:-5
+ text:1
+ textur:5
+ texture:-1
+ than:-14
+ thank:-19
+ that:-2
  thats:8
  the:-2
- their:5
- them:-7
- then:-1
- ther:18
- there:10
+ their:4
+ them:-5
+ then:-6
+ ther:16
+ there:12
  therefore:-7
- therell:-6
- thermometer:-4
- these:-18
- they:9
- theyd:-11
- theyre:-3
+ therell:-8
+ thermometer:-3
+ these:-11
+ they:7
+ theyd:-6
+ theyre:-1
  theyve:4
- thick:-9
- thicken:-14
+ thick:-7
+ thicken:-12
  thickener:-4
+ thicker:-1
  thicknes:-7
- thigh:20
- thin:-2
- thing:-12
- think:-5
- third:2
- thirsty:-1
- thirteen:-9
- thirty:-13
- this:-4
- tho:6
- those:-13
- though:-10
- thought:5
- thousand:-3
- thread:-8
+ thigh:18
+ thin:-4
+ thing:-15
+ think:-2
+ thinn:-2
+ third:-3
+ thirsty:-6
+ thirteen:-7
+ thirty:-12
+ this:-1
+ tho:3
+ those:-17
+ though:-8
+ thought:2
+ thousand:-1
+ thread:-7
  three:-5
- threw:8
- throat:-3
- throbb:-3
- through:3
- throw:-2
- thrown:1
- thru:3
- thumb:6
- thumbprint:-4
- thump:11
- thursday:8
- thx:-18
- tick:3
- ticks:-4
- tidi:1
- tidy:-4
- tied:-7
- tight:-3
- til:-10
- tiles:-7
- till:-6
- tilt:-5
- time:-3
- timer:-4
- times:-4
- tin:-9
- ting:6
+ threw:6
+ throat:1
+ throbb:-4
+ through:1
+ throw:-1
+ thrown:2
+ thru:8
+ thumb:5
+ thumbprint:-1
+ thump:6
+ thursday:2
+ thx:-13
+ tick:4
+ ticks:-5
+ tidi:-1
+ tidy:-1
+ tied:-6
+ tiene:1
+ tight:-7
+ til:-9
+ tiles:-8
+ till:-4
+ tilt:-6
+ time:-1
+ timer:-7
+ times:-7
+ tin:-13
+ ting:7
  tingl:7
  tingle:7
  tins:-4
- tiny:7
- tip:8
- tipp:-6
- tips:6
- tired:-12
- tissue:11
- titanium:-3
- title:-3
- to:-4
- toast:-7
- tocar:-5
- tochter:6
- today:-1
- toddler:2
- todo:-8
- toe:3
- toes:-4
- toffee:-2
- together:-8
- told:-9
- tom:-6
- tomato:-4
- tombee:10
- tomo:7
- tomorrow:-3
- tongue:6
- tonight:-1
- too:-14
- took:6
- tools:-10
- toothpaste:7
- top:-14
- topp:-1
+ tiny:6
+ tip:7
+ tipp:-4
+ tips:8
+ tired:-8
+ tissue:10
+ titanium:-2
+ title:-4
+ to:-5
+ toast:-11
+ tocar:-2
+ tochter:7
+ today:-2
+ toddler:-1
+ todo:-4
+ toe:5
+ toes:-1
+ toffee:2
+ together:-10
+ told:-12
+ tom:-5
+ tomato:-5
+ tombee:11
+ tomo:10
+ tone:-1
+ tongue:3
+ tonight:-2
+ too:-13
+ took:3
+ tools:-9
+ toothpaste:8
+ top:-13
+ topp:-3
  tops:7
- torch:-9
- torn:-8
- total:-8
- touch:-5
- touche:7
- tournesol:-6
- tousse:3
- toute:6
+ torch:-8
+ torn:-7
+ total:-9
+ touch:-4
+ touche:11
+ tournesol:-5
+ tousse:5
+ tout:-1
+ toute:10
+ towel:-2
+ town:-1
  tr:-7
- trac:-4
- trace:-6
- track:-1
+ trac:-8
+ trace:-11
+ track:-2
  tractor:-7
- trad:-1
- trago:5
- train:9
- translat:-3
- translate:-3
+ trago:9
+ train:4
+ translat:-1
+ translate:-2
  translucent:-4
- transparent:10
- traver:-3
- tray:-1
- trays:-4
- treasurer:-6
- treat:8
- tree:-2
+ transparent:15
+ traver:-1
+ tray:-4
+ trays:-3
+ treasurer:-5
+ treat:6
+ tree:-4
  trees:-4
- tres:13
+ tres:10
  trial:-9
- tried:7
- tries:-6
- trimming:-4
+ trick:2
+ tried:8
+ tries:-8
+ trimming:2
  tripl:-3
- tripp:14
+ tripp:11
  trois:7
- trop:-4
- tropfen:8
- trouble:3
- trouser:14
+ trop:-2
+ tropfen:9
+ trouble:-1
+ trouser:12
  true:-9
- trust:-8
+ trust:-13
  truth:-3
- try:-3
- tsp:-8
- tub:-9
- tube:1
- tubes:-11
- tubs:-14
- tue:-5
- tummy:9
- tun:9
- turmeric:-5
- turn:13
- turns:-11
- tut:13
- tutor:-6
- twelve:-4
- twenty:-10
+ try:-4
+ tsp:-7
+ tub:-8
+ tube:-2
+ tubes:-7
+ tubs:-10
+ tue:-6
+ tuesday:3
+ tummy:10
+ tun:14
+ tunnel:-2
+ turmeric:-7
+ turn:9
+ turns:-12
+ tut:8
+ tutor:-5
+ twelve:-1
+ twenty:-8
  twice:8
- two:6
- ty:-11
- typ:-7
- type:3
- typed:-14
- typical:-3
- typo:-6
+ twins:-3
+ two:5
+ ty:-10
+ typ:-4
+ type:1
+ typed:-10
+ typical:-2
+ typo:-7
  typos:-4
- uber:4
- uberfettung:-5
- ubers:4
+ u:-3
+ uber:11
+ uberfettung:-6
+ ubers:8
  uf:-11
- ugh:-4
- ugly:-5
- uh:2
- ul:-8
+ ugh:-8
+ ugly:-8
+ uh:4
+ ul:-9
  ultramarine:-6
- um:9
- un:-1
- una:1
- unchang:7
- uncle:-15
- uncur:6
- und:-7
- under:4
- underneath:8
- underside:8
- understand:-3
- undilut:12
- undissolv:-7
- une:4
+ um:7
+ un:-2
+ una:3
+ unchang:5
+ uncle:-12
+ uncur:9
+ und:-8
+ under:5
+ underneath:11
+ underside:10
+ understand:-6
+ undilut:9
+ undissolv:-4
+ une:6
  unicorn:-6
- unit:3
- units:-4
- unmold:12
- unmould:-6
- unscent:-11
- unterarm:12
- until:-2
- up:-2
- update:1
- upside:-7
- urgent:3
- us:-4
+ units:-6
+ unles:-1
+ unmold:9
+ unmould:-3
+ unrefin:-2
+ unscent:-10
+ unterarm:16
+ up:-3
+ update:2
+ upside:-5
+ urgent:4
+ us:-5
  usable:-10
- usado:-7
- use:-23
- used:-8
+ usado:-6
+ use:-22
+ used:-9
  useful:-5
- uses:-9
- using:1
- usual:-7
- v1:-9
- v2:-7
- v3:-9
- v4:-2
- value:-10
- van:-6
- vanilla:-13
+ uses:-13
+ using:2
+ usual:-9
+ utility:1
+ v1:-6
+ v2:-9
+ v3:-8
+ v4:-3
+ v:-1
+ value:-6
+ van:-7
+ vanilla:-9
  vapeur:4
- vapor:-3
- vapour:6
+ vapor:-1
  varnish:-7
- vaseline:7
- vaso:9
+ vaseline:-7
+ vaso:6
  veces:-7
- vegetable:-15
- vent:-15
- veo:5
- verbena:-3
- verbrannt:1
- verdict:-4
- verify:-5
- verschluckt:5
- verse:1
- version:-11
+ vegan:-1
+ vegetable:-11
+ vent:-11
+ veo:7
+ vera:-1
+ verbena:-1
+ verbrannt:7
+ verdict:-7
+ verify:-7
+ verschluckt:12
+ verse:2
+ version:-12
  very:1
- vet:5
- veteran:-8
- vetiver:-3
- video:-8
- viel:-3
- village:-11
- vinegar:10
- virgin:-5
- visage:5
+ vet:3
+ veteran:-6
+ vetiver:-1
+ video:-12
+ viel:-2
+ village:-7
+ vinegar:9
+ virgin:-4
+ visage:9
  visit:-3
  visitor:-3
- vite:-8
- voice:10
+ vite:-7
+ voice:9
  volcano:3
- voll:2
- volume:-7
- volunteer:-11
- vom:11
- vomit:8
- von:1
- vote:-3
- vous:-16
- w:8
+ voll:1
+ volume:-8
+ volunteer:-12
+ vom:13
+ vomit:9
+ von:3
+ vote:-1
+ vous:-9
+ w:6
  waist:-9
- wait:-6
+ wait:-7
  wake:3
- wakes:1
- walk:3
- wall:-12
- walnut:-9
+ wakes:3
+ walk:4
+ wall:-11
+ wallet:-1
+ walnut:-10
  wann:-8
- want:-14
- wants:-15
- wardrobe:-6
- warm:-3
- warn:3
- was:8
- wash:-5
- wasp:-5
- wasser:-5
- waste:-4
- watch:-6
+ want:-10
+ wants:-11
+ war:2
+ wardrobe:-5
+ warm:1
+ warn:-6
+ was:5
+ wash:1
+ wasnt:-2
+ wasp:-6
+ wasps:-1
+ wasser:-6
+ waste:-5
+ watch:-8
  water:7
- watery:3
+ watery:1
  watr:-4
- watter:-14
- wax:-7
- waxed:-8
- waxy:-3
- way:-1
- we:2
+ watter:-9
+ wax:-2
+ waxed:-6
+ waxy:-2
+ way:-2
+ we:-1
  wear:-4
- wears:-17
+ wears:-13
  weather:-11
- wed:-10
- wedd:-1
- wednesday:1
- week:-14
- weekend:-10
- weeks:-19
- weep:3
- weeps:3
- weg:3
- weh:13
- weigh:-20
+ website:-1
+ wed:-6
+ wedd:4
+ wednesday:-2
+ week:-12
+ weekend:-12
+ weeks:-22
+ weep:1
+ weeps:10
+ weg:2
+ weh:8
+ weigh:-18
  weight:-12
- weird:4
- weiss:17
- welcome:-5
- weld:-4
- well:-12
- welli:-4
+ weird:9
+ weiss:12
+ welcome:-7
+ weld:-2
+ well:-13
+ welli:-5
  wenn:-14
- went:2
- were:4
- wet:6
- weve:-16
- what:-2
- whatever:-5
- whats:-14
- wheel:-7
- wheez:10
- wheeze:5
- when:4
+ went:1
+ were:3
+ wet:8
+ weve:-14
+ what:-1
+ whatever:-4
+ whats:-15
+ whatsoever:-4
+ wheel:-6
+ wheez:14
+ wheeze:8
+ when:2
  whenever:1
- where:7
- whether:-3
- which:-25
- whichever:-7
- while:-2
- whip:-5
- whipp:1
- whisk:8
- white:11
+ where:8
+ whether:-5
+ which:-18
+ whichever:-8
+ while:-4
+ whip:-2
+ whipp:2
+ whisk:1
+ white:10
  whiteboard:-3
- whiter:-5
- whitish:-3
- who:-7
- whod:-3
+ whiter:-6
+ whitish:-4
+ who:1
+ whod:-1
  whoever:-4
- wholesaler:-7
- whom:-5
+ whole:-1
+ wholesaler:-5
+ whom:-4
  whose:-7
- why:-2
+ why:-3
  wide:-3
- width:-1
- wie:-11
- wife:5
- will:-10
+ width:-2
+ wie:-8
+ wiki:-2
+ will:-13
  wind:3
- window:6
- windowsill:-6
- windy:-6
- wine:2
- wing:-3
- wins:-15
- winter:-19
+ windowsill:-1
+ windy:-4
+ wine:7
+ wing:-5
+ wins:-12
+ winter:-16
  wip:3
  wipe:2
- wiped:6
- wird:-8
- wire:-12
- wise:-20
- wish:-10
- with:-7
- within:-8
- without:-5
- wk:-7
- wks:-3
- wobb:14
- wobbl:3
+ wiped:10
+ wird:-10
+ wire:-9
+ wise:-19
+ wish:-7
+ with:-4
+ within:-10
+ without:-2
+ wk:-8
+ wks:-4
+ wobb:10
+ wobbl:5
  wochen:-2
- woke:13
- wollte:-5
- woman:7
+ woke:10
+ wollte:-6
  women:-4
- wonder:-13
- wonky:-3
- wont:12
- wood:-8
- wooden:-5
- word:-6
- words:-9
- wore:-4
- work:2
- works:-7
- workshop:-11
- worktop:-5
- worri:-10
- worry:-4
- worse:17
- worst:-3
- worth:-3
- would:-28
- wouldnt:-17
- wow:-1
- wrap:-4
- wrapp:4
+ wonder:-7
+ wonky:-4
+ wont:11
+ wood:-5
+ wooden:-7
+ word:-5
+ words:-8
+ wore:-5
+ work:-4
+ works:-9
+ worksheet:-2
+ workshop:-6
+ worktop:-7
+ worri:-1
+ worry:-5
+ worse:14
+ worst:-5
+ worth:-6
+ would:-25
+ wouldnt:-10
+ wrap:-7
+ wrapp:1
  wrapper:-2
- wreck:-4
+ wreck:-3
  wrink:2
- wrinkl:-2
+ wrinkl:1
  wrist:12
- writ:-14
- write:-11
- written:-8
- wrong:-9
- wrote:-18
- x2:-7
- x:-14
- y:13
- ya:-7
- yall:-1
- year:-1
- years:-9
- yellow:2
- yellowish:8
- yes:-1
- yesterday:7
- yet:-12
- yeux:-5
- yield:-8
- ylang:-3
- yo:3
- yoghurt:-8
- yogurt:-10
- you:-2
- youd:-19
- youll:-6
- young:-10
- your:-1
- youre:-9
- yours:-3
+ writ:-12
+ write:-15
+ written:-6
+ wrong:-14
+ wrote:-17
+ x2:-4
+ x:-11
+ y:7
+ ya:-8
+ yall:-4
+ yard:-4
+ year:-7
+ years:-11
+ yellow:6
+ yellowish:7
+ yes:-4
+ yesterday:8
+ yet:-14
+ yeux:-6
+ yield:-6
+ ylang:-1
+ yoghurt:-10
+ yogurt:-9
+ yolk:-1
+ you:-3
+ youd:-13
+ youll:-5
+ young:-9
+ youngest:1
+ your:-2
+ youre:-6
+ yours:-7
  yourself:-4
- youve:5
- yr:3
- yrs:-8
+ youve:3
+ yr:4
+ yrs:-7
  zap:-8
- zappy:-12
- zaps:-14
- zero:-8
- zu:-9
- zum:-10
- zwei:-5
- £0:-4
- £1:-3
- £2:-4
- £3:-7
- £4:-12
- £9:-3
- °c:-13
- °f:-10
- ·:-4
- ¿la:-12
- ¿que:-5
- ¿se:-7
- –:-15
- —:-16
- •:-20
- €:-9
- →:-13
- ☐:-10
---:4
--B:13
--C:-5
--D:6
--E:5
--F:-7
+ zapp:-1
+ zappy:-7
+ zaps:-15
+ zero:-7
+ zu:-10
+ zum:-8
+ zwei:-3
+ £0:-6
+ £1:-5
+ £2:-1
+ £3:-4
+ £4:-7
+ £6:-1
+ £9:-4
+ °c:-14
+ °f:-9
+ ·:-3
+ ¿la:-9
+ ¿que:-7
+ ¿se:-5
+ –:-16
+ —:-13
+ •:-16
+ €:-7
+ →:-12
+ ☐:-8
+--:6
+-:-1
+-A:1
+-B:14
+-C:-2
+-D:9
+-E:3
+-F:-9
 -G:-6
--H:6
--I:6
--J:9
--K:9
--L:4
--M:-1
+-H:7
+-I:7
+-J:8
+-K:7
+-L:8
 -N:-1
--O:13
--P:-2
--Q:-9
--R:8
--S:-1
--T:12
--W:3
--Y:-4
+-O:10
+-P:-1
+-Q:-5
+-R:9
+-S:-2
+-T:15
+-W:5
+-Y:-1
 -b:1
--d:9
+-d:6
 -f:-7
--g:5
--h:14
--i:-2
--j:-3
--k:-6
--l:-8
--m:3
--n:17
--o:5
--p:2
--q:8
--r:-4
--s:-11
--t:5
--u:-1
--v:-1
--w:6
--y:-12
--z:-5
-A-:-6
-A:8
-AA:-2
-AC:6
-AD:-2
-AE:11
-AF:4
-AG:-4
-AH:-4
-AI:3
-AK:9
-AL:1
-AM:-6
-AN:-4
+-g:4
+-h:11
+-i:-1
+-j:-5
+-k:-7
+-l:-3
+-m:2
+-n:11
+-o:6
+-p:3
+-q:2
+-r:-1
+-s:-5
+-t:2
+-u:2
+-v:-2
+-y:-13
+-z:-3
+A-:-4
+A:7
+AA:2
+AC:3
+AD:-1
+AE:10
+AF:7
+AG:-9
+AH:-5
+AI:5
+AK:7
+AL:-2
+AM:-7
 AO:2
-AP:7
-AQ:4
-AR:14
-AS:2
+AP:8
+AQ:3
+AR:13
+AS:-1
 AT:1
+AV:-1
 AW:2
-AY:11
+AY:12
 Ab:4
-Af:-4
-Ag:4
-Ah:-4
-Ai:1
-Aj:-20
+Af:-2
+Ag:6
+Ah:-11
+Ai:3
+Aj:-17
 Ak:-2
-Al:7
-Am:5
-An:5
-Ao:8
+Al:5
+Am:6
+An:6
+Ao:9
 Ap:1
-Aq:8
-Ar:3
-As:3
-Au:9
-Av:6
-Aw:12
+Aq:11
+Ar:4
+As:-2
+At:1
+Au:10
+Av:3
+Aw:10
 Ay:1
-Az:7
-B-:1
+Az:4
+B-:2
 B:16
-BA:17
-BB:12
-BK:5
-BO:8
-BV:7
-Bf:-15
-Bi:10
-Bj:12
+BA:16
+BB:9
+BK:8
+BO:11
+BV:8
+Bf:-9
+Bi:7
+Bj:9
 Bo:-7
-Bp:-1
-Bt:-2
-Bw:1
-Bz:5
-C-:-4
-C:5
-CA:3
-CB:2
-CD:15
-CF:-9
+Bp:-2
+Bt:-1
+Bz:8
+C-:-2
+C:4
+CA:5
+CB:-2
+CC:-4
+CD:14
+CE:-6
+CF:-11
 CG:3
-CH:3
+CH:-1
 CI:-6
-CK:4
-CL:14
-CM:-13
-CN:5
-CO:-7
-CP:-8
-CQ:9
-CR:8
-CS:3
-CV:-6
-CW:-13
+CK:3
+CL:11
+CM:-11
+CN:4
+CO:-6
+CP:-6
+CQ:8
+CR:9
+CS:4
+CV:-5
+CW:-8
 CY:6
-Cb:8
-Cd:13
-Cf:-13
-Ch:15
+Cb:7
+Cd:9
+Cf:-9
+Ch:16
 Ci:3
-Cj:-10
-Ck:8
+Cj:-4
+Ck:10
 Cl:-3
-Cm:-1
-Cn:-5
-Cp:13
-Cq:-7
+Cm:1
+Cn:-4
+Co:1
+Cp:8
+Cq:-9
 Cr:3
-Cs:-4
-Ct:5
-Cv:-10
-Cw:-10
-Cz:-6
+Cs:-2
+Ct:4
+Cv:-8
+Cw:-9
+Cy:-1
+Cz:-4
 D-:-2
-D:14
-DA:22
-DD:14
-DO:-7
-DQ:4
-DS:2
-Db:8
-Di:3
-Dk:6
-Dp:10
+D:13
+DA:21
+DD:12
+DO:-8
+DQ:6
+DS:3
+Db:13
+Di:5
+Dk:12
+Do:-3
+Dp:16
 Dq:5
-Dt:7
-Dw:-4
-Dz:-1
-E-:-3
+Dt:9
+Dw:-2
+E-:-2
 E:15
-EA:2
-EC:4
-EE:-11
-EF:-7
+EA:1
+EC:6
+EE:-9
+EF:-6
 EH:12
-EN:-4
-EO:4
+EN:1
+EO:1
 EP:-13
 EQ:4
-ER:7
-ET:12
-EV:15
-EW:14
-Ef:-13
-Eh:10
-Ei:3
+ER:14
+ES:1
+ET:11
+EV:13
+EW:9
+Ef:-12
+Eh:12
+Ei:5
 El:14
-Eo:-14
-Ep:3
-Eq:5
-Et:-8
-Ev:-3
-Ew:-12
-Ez:-2
-F-:-10
-F:3
-FC:-11
-FD:5
-FE:-3
-FL:-3
-FM:-8
-FN:-17
-FO:-18
-FP:-9
-FQ:-4
-FS:-10
-FW:-14
+Eo:-12
+Ep:2
+Eq:3
+Et:-10
+Ev:1
+Ew:-13
+Ez:2
+F-:-7
+F:-1
+FA:-1
+FC:-9
+FD:4
+FE:-2
+FL:-5
+FM:-7
+FN:-15
+FO:-17
+FP:-8
+FQ:-1
+FS:-6
+FW:-15
 Fb:7
-Fi:-11
-Fj:-11
-Fk:-9
-Fo:-7
-Fp:-10
-Fq:-7
-Fr:-5
-Fs:-9
-Ft:-6
-Fv:-6
-Fw:2
-Fy:7
-Fz:1
-G-:7
-G:-4
-GA:2
-GF:-3
-GG:10
-GL:5
-GM:-5
-GN:9
-GO:3
-GP:3
-GQ:-6
-GR:9
-GS:-6
-GV:3
-GW:9
-GY:3
+Ff:3
+Fi:-10
+Fj:-9
+Fk:-13
+Fo:-4
+Fp:-8
+Fq:-8
+Fr:-4
+Fs:-10
+Ft:-7
+Fv:-7
+Fw:5
+Fy:6
+Fz:-1
+G-:6
+G:-3
+GA:1
+GC:1
+GF:-5
+GG:7
+GL:7
+GM:-6
+GN:5
+GO:6
+GP:5
+GR:8
+GS:-4
+GV:4
+GW:7
+GY:-3
 Gb:1
-Gi:-4
-Gj:10
+Gi:-3
+Gj:8
 Gl:-4
-Go:1
-Gp:11
+Gp:8
 Gq:-3
-Gt:-7
-Gv:9
-Gw:-1
-Gz:3
-H-:7
-H:11
-HA:10
-HE:-2
-HH:10
-HI:8
-HN:-2
+Gr:-2
+Gt:-5
+Gv:6
+Gw:1
+Gz:6
+H-:6
+H:12
+HA:12
+HE:-3
+HH:12
+HI:9
+HM:-4
+HN:-4
 HO:2
-HP:5
-HQ:1
-HS:10
-HT:12
-HV:11
-HW:12
-HY:4
-Hb:11
-Hf:-2
-Hh:6
-Hi:-21
-Hj:-6
-Hn:3
-Ho:-9
-Hp:-4
-Hq:8
-Hr:7
-Ht:-6
-Hw:-21
-Hz:4
-I:-9
+HP:1
+HQ:-1
+HS:7
+HT:11
+HV:16
+HW:10
+HY:9
+Hb:7
+Hf:2
+Hh:7
+Hi:-18
+Hj:-2
+Hn:5
+Ho:-6
+Hp:-2
+Hq:10
+Hr:8
+Ht:-7
+Hw:-14
+Hz:9
+I-:-1
+I:-11
 IA:-12
-IC:-3
-IG:-3
-IO:-1
+IC:-2
+IG:-1
+IO:-2
 IP:-8
 IQ:-2
-IS:-3
+IS:-4
 IW:-5
-Ib:-9
-If:-3
-Ii:-8
-Io:-5
-Ip:7
+Ib:-6
+If:-2
+Ii:-9
+Io:-7
+Ip:5
 It:-8
-Iw:-10
-Iz:-4
+Iw:-8
+Iz:-7
 J-:7
-J:12
-JO:-4
+J:10
+JO:-8
 JP:4
 JS:-8
 Jo:2
-Jt:10
-Jz:7
-K-:10
+Jt:12
+Jz:4
+K-:8
 K:12
-KA:15
-KE:3
-KH:1
-KK:6
-KN:4
-KO:-1
-KP:8
-KQ:7
-KS:-6
-KT:9
-KV:8
-KW:-3
+KA:16
+KE:6
+KH:4
+KK:9
+KN:9
+KO:-2
+KP:14
+KQ:12
+KS:-5
+KT:6
+KV:9
+KW:-4
 Kb:7
-Kf:-6
-Kh:3
-Ko:1
-Kp:10
-Kr:6
-Kt:6
-Kw:-13
-Kz:2
+Kf:-10
+Kh:4
+Ki:-3
+Ko:-5
+Kp:13
+Kr:8
+Kt:5
+Kw:-11
+Kz:1
 L-:-16
 L:12
-LA:5
-LC:-7
-LN:-8
-LO:-1
+LA:6
+LC:-5
+LG:-1
+LN:-6
+LO:-4
 LP:-4
-LQ:-2
-LS:14
-LW:-6
-LY:-12
-Lb:8
-Lf:7
-Lh:5
+LS:13
+LY:-8
+Lb:5
+Lf:4
+Lh:7
 Li:-4
 Lk:13
 Lo:-4
-Lp:18
-Lq:4
-Lr:9
+Lp:13
+Lq:5
+Lr:8
 Lt:6
-Lz:-3
-M-:-11
+Lw:-5
+Lz:-1
+M-:-14
 M:-3
-MA:-19
-MC:-4
-MD:3
-ME:-7
+MA:-20
+MC:-7
+MD:9
+ME:-6
 MF:-8
-MG:-5
-MH:-7
-MK:-6
+MG:-9
+MH:-4
+MK:-5
 MM:-3
-MN:2
-MO:-9
-MQ:-3
-MR:-3
-MS:-5
-MV:-5
-MW:3
-Mb:3
-Mf:-14
+MN:4
+MO:-6
+MP:-1
+MQ:-5
+MR:-2
+MS:-4
+MV:-6
+MW:1
+Mb:4
+Md:-1
+Mf:-13
 Mh:-14
-Mi:-9
-Mj:4
-Mk:-2
-Ml:-5
-Mo:-5
-Mp:-13
-Mq:-1
-Mr:-14
-Mt:2
-Mu:-21
+Mi:-7
+Mj:5
+Mk:-3
+Ml:-6
+Mo:-4
+Mp:-7
+Mr:-13
+Mt:-2
+Mu:-23
 Mv:-3
-Mw:-2
-My:-8
+Mw:-5
+My:-7
 Mz:-4
-N-:-5
-N:-1
-NA:-13
-NC:-7
-ND:4
-NE:-10
-NF:-4
-NG:-9
-NH:-6
-NI:6
-NK:-11
-NL:-2
-NM:-13
-NN:-9
-NO:-3
-NP:-7
-NQ:-3
-NR:-20
+N-:-2
+N:-3
+NA:-9
+NC:-5
+ND:7
+NE:-11
+NF:-1
+NG:-7
+NH:-9
+NI:4
+NK:-7
+NL:-6
+NM:-7
+NN:-11
+NO:-2
+NP:-3
+NQ:1
+NR:-14
 NS:-13
-NT:8
+NT:9
 NV:-14
-NW:-19
+NW:-18
+NY:-1
 Nb:-10
-Nd:8
+Nd:7
 Nf:6
-Ng:5
-Nh:-3
-Ni:-23
+Ng:6
+Nh:-4
+Ni:-18
 Nj:2
-Nk:3
+Nk:7
 Nl:6
 Nm:-11
-Nn:14
-No:-4
-Np:2
-Nq:-2
-Nr:-12
-Ns:-15
-Nt:-9
-Nu:-7
-Nv:5
-Nw:-11
-Ny:-8
-Nz:2
-O-:-1
+Nn:13
+No:-7
+Nq:-3
+Nr:-17
+Ns:-14
+Nt:-8
+Nu:-8
+Nv:7
+Nw:-6
+Ny:-11
+Nz:3
 O:3
 OA:-7
-OB:3
+OB:6
 OC:-2
-OD:19
-OE:12
-OF:-15
-OG:-5
-OH:5
-OI:-13
-OJ:5
-OK:3
-OL:8
-OM:-6
-ON:2
+OD:13
+OE:11
+OF:-9
+OG:-6
+OH:3
+OI:-9
+OJ:7
+OK:-1
+OL:11
+OM:-2
 OO:2
-OP:11
-OQ:-8
+OP:9
+OQ:-5
 OR:1
 OS:-3
-OT:22
-OW:3
-OY:6
-Ob:8
-Od:10
-Of:6
-Og:-1
+OT:18
+OV:-2
+OY:9
+Ob:9
+Od:11
+Of:4
+Og:1
 Oh:-1
-Oi:-5
-Oj:-4
+Oi:-3
+Oj:-3
 Ok:6
-Ol:4
-Om:-10
+Ol:8
+Om:-6
 On:2
-Oo:1
-Op:-9
-Oq:16
+Oo:-2
+Op:-8
+Oq:15
 Or:4
-Ot:2
+Ot:3
 Ou:9
-Ov:-4
-Ow:3
-Oz:1
-P-:5
+Ov:-2
+Oz:-1
+P-:7
 P:9
-PA:2
+PA:1
 PC:1
 PE:-10
-PF:1
-PG:10
-PH:13
-PI:-1
-PJ:9
-PK:-1
-PL:6
+PF:2
+PG:6
+PH:12
+PI:-2
+PJ:10
+PK:-3
+PL:4
 PM:7
-PN:-6
+PN:-8
 PO:9
-PP:7
-PQ:1
-PR:5
+PP:8
+PQ:-2
+PR:9
 PS:1
-PT:11
-PV:12
+PT:13
+PV:10
 PW:7
 PY:-1
-Pb:4
-Pf:-8
-Ph:17
-Pi:12
+Pf:-7
+Ph:14
+Pi:10
 Pj:-2
-Pk:-1
-Pl:7
-Pm:-4
-Pn:6
-Po:3
-Pp:-10
-Pq:10
+Pl:5
+Pm:-3
+Pn:9
+Po:4
+Pp:-7
+Pq:8
 Pr:9
-Pt:3
-Pu:9
-Pv:1
-Pw:-13
-Py:-6
-Pz:5
-Q-:6
-Q:2
+Pt:4
+Pu:13
+Pv:-1
+Pw:-11
+Py:-8
+Pz:2
+Q-:7
+Q:4
 QA:-4
-QC:-7
-QE:2
-QF:8
-QG:4
-QH:-1
+QC:-4
+QE:4
+QF:7
+QG:-2
+QH:-3
 QI:-3
 QK:-5
 QL:5
-QM:-9
-QN:4
-QO:5
-QP:-15
-QQ:-7
+QM:-12
+QO:1
+QP:-13
+QQ:-11
 QR:-3
-QS:-15
-QT:7
+QS:-12
+QT:9
 QV:-11
-QW:-7
-QY:-2
-Qd:10
-Qf:-11
-Qg:3
-Qh:-5
-Qi:-6
-Qj:5
+QW:-5
+QY:-4
+Qb:-5
+Qd:14
+Qf:-9
+Qg:5
+Qh:-4
+Qi:-3
+Qj:3
 Qk:-6
-Ql:2
-Qo:-8
-Qp:3
-Qq:-19
-Qr:13
-Qs:-16
-Qt:-7
-Qu:-1
-Qv:12
-Qw:10
-Qy:3
+Ql:6
+Qm:8
+Qo:-7
+Qp:1
+Qq:-21
+Qr:7
+Qs:-11
+Qt:-6
+Qv:14
+Qw:6
+Qy:5
 Qz:-8
-R-:8
-R:17
-RA:-4
-RC:15
-RE:-2
-RG:-7
+R-:6
+R:15
+RA:-3
+RC:11
+RE:5
+RG:-5
 RH:11
-RL:8
+RL:7
 RN:6
-RO:3
-RP:4
-RQ:7
+RO:1
+RP:7
+RQ:9
 RS:12
-RV:8
-RW:10
-RY:7
-Rb:7
-Rh:4
-Ri:-2
-Rk:10
-Rl:1
-Rm:-5
-Ro:-3
-Rp:-7
-Rr:4
-Rt:7
-Rw:-15
-Rz:5
-S-:1
-S:-3
-SA:7
-SC:-2
+RV:7
+RW:12
+RY:5
+Rb:5
+Rh:10
+Ri:-5
+Rk:9
+Rm:-3
+Rp:-3
+Rr:6
+Rt:6
+Rw:-13
+Rz:7
+S-:3
+S:-2
+SA:3
+SC:-3
 SD:1
-SE:1
-SF:-3
-SG:-9
+SE:-1
+SF:-2
+SG:-1
 SH:-11
-SK:1
-SL:6
-SM:3
+SK:-1
+SL:7
+SM:1
 SN:-1
-SO:-8
+SO:-5
 SP:-2
 SQ:-5
-SR:12
+SR:11
 SS:9
-SW:-8
-Sb:13
-Sf:-10
-Sh:-15
-Si:1
-Sj:-3
-Sk:6
-Sl:-11
-Sm:5
-So:1
-Sp:11
-Sq:3
+SW:-6
+Sb:10
+Sf:-7
+Sh:-14
+Si:-1
+Sj:-6
+Sk:7
+Sl:-10
+Sm:9
+So:4
+Sp:8
 Sr:9
-Su:-1
-Sw:-3
-Sy:-6
-Sz:-6
-T-:-8
-T:11
-TA:12
-TH:10
-TK:-2
-TO:5
-Th:9
-Ti:11
-To:5
-Tp:13
-Tq:15
-Tt:12
-Tz:8
-V-:1
+St:1
+Su:-5
+Sw:-5
+Sy:-5
+Sz:-4
+T-:-5
+T:9
+TA:8
+TH:15
+TK:-4
+TO:10
+Th:11
+Ti:9
+To:3
+Tp:15
+Tq:13
+Tt:6
+V-:3
 V:1
 VA:6
-VB:10
-VC:2
-VE:14
-VK:11
-VN:-7
-VO:5
-VP:9
-VS:1
-VT:5
-VW:13
+VB:11
+VC:7
+VE:13
+VK:12
+VN:-8
+VO:3
+VP:12
+VS:2
+VT:4
+VW:12
 Vf:-11
-Vi:-2
-Vo:-5
-Vp:-2
-Vq:16
-Vr:7
+Vi:-1
+Vo:-6
+Vp:-3
+Vq:12
+Vr:9
 Vt:4
-Vw:-2
-Vz:4
-W-:4
-W:3
-WA:4
-WC:5
+Vw:-3
+Vz:6
+W-:5
+W:2
+WA:3
+WC:6
 WE:7
-WF:-19
-WG:3
-WK:3
-WL:8
+WF:-17
+WG:1
+WH:1
+WK:1
 WM:-5
-WN:3
-WO:3
-WP:-5
-WQ:-2
-WR:10
-WS:7
-WT:4
-WV:-3
+WN:2
+WO:4
+WP:-1
+WQ:-3
+WR:14
+WS:6
+WT:5
+WV:-2
 WW:-10
-WY:3
-Wb:-4
-Wf:-1
-Wg:10
-Wh:-5
-Wi:-1
+WY:8
+Wb:-5
+Wf:-7
+Wg:1
+Wh:-2
+Wi:-3
+Wj:1
 Wk:3
-Wl:4
+Wl:9
 Wm:7
-Wo:8
-Wp:-6
-Wq:-7
-Wr:-3
-Wt:1
-Wv:8
-Ww:1
+Wo:7
+Wp:-5
+Wq:-5
+Wr:-2
+Wt:-1
+Wv:11
+Ww:3
 Wz:2
-X:15
-XA:15
-Y-:-6
-Y:13
-YA:10
-YC:-6
-YN:11
-YO:2
+X:13
+XA:13
+Y-:-3
+Y:12
+YA:7
+YC:-11
+YN:9
+YO:-1
 YP:-4
-YQ:10
-YS:-8
+YQ:6
+YS:-7
 YW:10
-YY:-6
+YY:-5
 Yf:-8
-Yh:13
-Yi:2
-Yl:-4
-Yo:5
-Yp:11
-Yr:13
+Yh:10
+Yi:1
+Yl:-3
+Yo:1
+Yp:9
+Yr:12
 Yt:-5
 Yw:-1
 Yz:8
-any:-10
-b-:13
+any:-8
+b-:11
 b:9
-bA:12
-bC:-1
-bE:10
+bA:11
+bC:-2
+bE:9
 bG:4
-bH:4
-bK:4
-bN:14
-bO:-4
-bP:-10
-bQ:-4
-bS:10
-bW:4
-bb:-2
-bf:-5
-bh:-4
-bi:11
-bj:-5
-bl:6
+bH:3
+bK:9
+bN:11
+bO:-3
+bP:-7
+bQ:-1
+bR:1
+bS:12
+bW:6
+bb:-4
+bf:-6
+bh:-2
+bi:10
+bj:-8
+bl:5
 bm:6
-bo:-2
-bp:6
-bq:3
-br:10
-bt:3
-bw:-3
-bz:2
+bo:1
+bp:8
+bq:7
+br:12
+bt:2
+bw:-4
+bz:4
 d-:-4
 d:8
-dA:11
+dA:12
 dO:-4
-dQ:-5
-di:3
-dw:-7
-dz:5
-f-:3
-f:-5
-fA:6
-fC:-9
-fE:-17
-fF:-11
-fG:-7
-fH:-8
-fI:6
-fK:-7
-fM:-7
-fN:-14
+dQ:-4
+di:5
+dt:2
+dw:-9
+dz:9
+f-:2
+f:-4
+fA:2
+fC:-15
+fE:-14
+fF:-8
+fG:-6
+fH:-7
+fI:4
+fK:-3
+fM:-9
+fN:-11
 fO:-4
 fP:-4
-fQ:-12
-fR:7
+fQ:-6
+fR:8
 fS:-8
-fV:-8
-fW:-9
+fV:-9
+fW:-7
 fY:-13
-fb:1
-ff:-20
-fg:-4
-fh:13
-fi:5
-figures:-7
-fj:-9
-fl:1
+fb:2
+ff:-19
+fg:-11
+fh:9
+fi:2
+figures:-8
+fj:-7
 fo:3
-fp:-10
-fq:-19
-fr:-7
+fp:-12
+fq:-20
+fr:-5
 fs:-9
-ft:2
-fu:7
+ft:-1
+fu:5
 fv:-4
-fw:-4
-fy:-5
-fz:-3
-g-:2
-g:2
-gA:-16
-gC:-1
-gE:-4
-gN:1
-gO:-9
-gP:-9
-gW:5
-gg:-14
+fw:-5
+fy:-8
+fz:-5
+g-:3
+gA:-5
+gC:-3
+gE:-2
+gN:-6
+gO:-5
+gP:-8
+gW:8
+gY:-2
+gg:-11
 gl:-7
-go:-2
-gt:7
-gy:-14
-gz:-11
-h-:10
-h:14
+go:-1
+gt:4
+gy:-13
+gz:-10
+h-:11
+h:16
 hA:10
-hC:-2
-hE:-9
-hF:-12
-hG:-9
+hC:-3
+hE:-12
+hF:-8
+hG:-8
 hH:-1
-hJ:13
-hK:-4
-hM:4
-hN:8
-hO:1
+hJ:8
+hK:-5
+hM:6
+hN:2
 hP:-2
-hQ:7
-hR:4
-hS:-4
-hT:-7
-hW:5
-hb:13
-hf:3
-hh:7
-hj:-9
-hm:3
+hQ:6
+hR:9
+hS:-7
+hT:-8
+hW:8
+hb:9
+hf:-3
+hh:8
+hj:-6
+hm:-3
 hn:3
-ho:-2
-hp:-11
-hq:5
-hr:-8
-ht:-1
-hu:4
-hw:-9
-hz:-6
+ho:-4
+hp:-9
+hq:6
+hr:-4
+hu:5
+hw:-10
+hz:-8
 i-:-4
-i:1
-iA:7
-iB:11
+i:2
+iA:6
+iB:13
 iC:5
-iD:-1
-iE:13
-iF:1
-iG:-4
-iH:-6
-iJ:14
+iD:-2
+iE:10
+iF:-1
+iG:-6
+iH:-1
+iI:-5
+iJ:11
 iL:-6
-iM:-7
-iN:-4
-iO:5
+iM:-5
+iN:-5
+iO:6
 iP:9
-iQ:-2
-iR:11
-iS:-4
-iT:9
-iV:-1
-iW:4
-iY:10
-ib:10
-if:7
-ig:-8
-ih:2
+iR:14
+iS:-6
+iT:8
+iW:8
+iY:7
+ib:7
+if:6
+ig:-9
+ih:1
 ii:-5
-ij:-3
-ik:-7
-il:-7
-im:-2
-io:-2
+ij:-5
+ik:-4
+il:-6
+im:3
 ip:-6
-iq:15
-ir:2
-is:-5
-iu:-7
+iq:11
+ir:-1
+is:-4
+it:-2
+iu:-4
 iv:-8
-iw:2
 iy:3
-iz:2
-j:-1
-jA:11
-jC:-6
-jD:11
+j-:1
+j:-5
+jA:8
+jC:-9
+jD:9
 jE:-13
-jF:3
-jG:-7
-jK:-10
-jM:-7
+jF:5
+jG:-4
+jH:5
+jK:-6
+jM:-8
 jN:-8
 jO:2
-jP:-4
-jQ:-9
-jS:-2
-jV:7
+jP:-5
+jQ:-4
+jS:1
+jV:6
+jW:-1
 jb:4
 jf:-5
-ji:3
-jj:-1
-jm:13
-jo:1
-jp:8
-jq:-8
-jr:11
-js:-3
-jt:-1
+jh:-4
+ji:5
+jj:-4
+jm:10
+jo:2
+jp:2
+jq:-7
+jr:13
+js:1
+jt:2
 jw:-8
-jz:-1
-k-:-2
+jz:1
+k-:-1
 k:8
-kA:8
-kD:9
-kN:3
+kA:10
+kD:8
+kM:-1
+kN:4
 kO:-5
-kQ:10
-kW:-7
-kf:11
-ki:5
-ko:-7
-kp:1
+kQ:11
+kS:1
+kW:-6
+kf:10
+ki:6
+ko:-11
+kp:-2
 kr:9
-kt:1
-kw:12
+kt:2
+kw:9
 kz:7
-l-:11
+l-:7
+l:1
 lA:-10
 lN:-4
-lO:8
-lP:4
-lQ:17
-lY:-9
-lf:-16
-lg:4
-lh:3
+lO:10
+lP:5
+lQ:6
+lY:-8
+lf:-13
+lg:6
+lh:9
+li:-3
 lo:-8
-long:-12
-longer:-19
-lz:-5
-m-:-6
-m:9
-mA:-3
-mE:4
-mG:-9
-mP:8
-mS:9
+long:-11
+longer:-18
+lt:2
+lz:-9
+m-:-2
+m:6
+mA:-1
+mE:10
+mG:-10
+mO:-2
+mP:9
+mS:13
 mW:-4
-mY:5
-mf:5
-mi:-1
-mj:-3
-ml:12
-mm:-9
-mo:3
-mp:-3
+mY:3
+mf:6
+mi:2
+mj:-1
+ml:9
+mm:-8
+mo:1
+mp:1
 mq:7
-mr:1
-mt:3
-mw:1
+mr:2
+mw:4
 mz:1
-n-:22
-n:9
-nK:9
-nO:7
-nP:4
-nQ:4
-nn:14
-no:-8
-nt:-3
-o-:-1
-o:1
-oA:-1
-oB:12
+n-:9
+n:8
+nK:10
+nO:2
+nP:5
+nQ:2
+nn:15
+no:-2
+nt:-2
+nw:2
+o-:5
+o:2
+oA:-2
+oB:9
+oC:-3
 oD:9
-oE:17
-oF:-3
-oG:5
-oH:-1
-oJ:1
-oK:14
-oL:-2
-oM:9
-oN:3
-oO:9
+oE:10
+oF:-2
+oG:6
+oH:1
+oI:-1
+oJ:3
+oK:10
+oL:5
+oM:6
+oN:4
+oO:7
 oP:15
-oQ:-6
-oR:17
-oS:6
+oQ:-3
+oR:11
+oS:7
 oT:4
 oV:6
-oW:1
-oY:5
-ob:3
+oW:-1
+oY:3
+ob:6
 of:1
-og:4
-oh:6
-oi:-7
+og:2
+oh:-1
+oi:-6
 oj:-3
-ok:-9
-ol:-2
-om:-5
-on:-3
-oo:2
-op:3
-oq:3
-os:-4
-ot:1
-ou:10
-ov:-5
-ow:-5
-oy:-6
-oz:8
-p-:2
-p:1
+ok:-8
+om:-8
+on:-2
+oo:1
+oq:4
+or:-3
+os:-3
+ot:2
+ou:9
+ov:-4
+ow:-3
+oy:-7
+oz:10
 pA:3
-pB:5
-pC:3
-pE:2
-pF:7
+pB:8
+pF:4
 pG:-5
-pH:-8
-pK:11
-pL:-4
-pM:-2
+pH:-10
+pK:18
+pL:-2
+pM:-3
 pN:7
-pO:15
-pP:9
-pQ:2
+pO:14
+pP:11
+pQ:4
 pR:-3
 pS:10
-pV:8
+pV:7
 pW:8
-pY:11
-pb:9
-pf:-3
-pg:-6
-pi:3
-pj:-5
-pl:7
-pm:-4
-po:-3
-pp:11
+pY:10
+pb:4
+pf:-9
+pg:-7
+ph:-1
+pi:2
+pj:-6
+pl:12
+pm:-3
+pp:10
 pq:5
-pr:4
-ps:5
-pt:-11
-pv:9
+pr:7
+ps:8
+pt:-8
+pv:8
 pw:-8
-pz:3
-q-:-13
-q:13
-qA:-1
+pz:2
+q-:-8
+q:12
+qA:3
 qC:4
-qF:13
-qH:10
-qM:-16
-qN:1
-qO:-14
+qF:10
+qH:8
+qM:-12
+qN:5
+qO:-13
 qP:-6
-qQ:2
-qS:-11
-qV:-15
+qS:-13
+qV:-11
 qW:-3
 qf:9
-qh:18
-qj:3
+qh:13
+qi:-1
+qj:5
 qk:-7
-qo:-12
-qp:-12
-qq:-8
-qr:-7
-qt:-1
+qo:-11
+qp:-9
+qq:-7
+qr:-9
+qt:-3
 qw:-9
-qz:3
-r-:-8
-r:5
-rA:9
-rB:4
-rC:-15
-rD:1
-rE:4
-rF:-5
-rG:2
-rH:-3
-rJ:1
+qz:2
+r-:-5
+r:3
+rA:11
+rB:11
+rC:-13
+rD:5
+rE:3
+rF:-3
+rG:-2
+rH:-4
+rJ:2
 rK:3
-rL:19
-rM:9
-rN:2
-rO:9
-rP:1
-rQ:-6
-rR:4
-rS:-3
-rT:16
-rV:15
+rL:18
+rM:4
+rN:-2
+rO:5
+rP:-1
+rQ:-8
+rR:5
+rS:-5
+rT:9
+rV:9
 rW:4
-rY:-6
-rb:-2
-recipe:-23
+rY:-4
+recipe:-22
 rf:-14
-rg:12
-rh:13
-ri:-1
-rj:1
-rk:-8
+rg:8
+rh:8
+ri:1
+rj:2
+rk:-11
 rl:3
-rm:-1
+rm:1
 ro:1
-rp:8
-rq:4
-rr:1
-rs:-4
-ru:1
-rv:-7
-rw:-8
-ry:6
-rz:-1
-s-:6
+rp:5
+rq:3
+rr:-1
+rs:-3
+rt:1
+ru:2
+rv:-2
+rw:-7
+ry:8
+rz:3
+s-:5
 s:3
-sA:1
+sA:2
 sO:2
-sP:4
-sf:-12
-short:-5
-si:-1
-so:-7
-sr:9
-st:3
-sv:-11
+sP:1
+sf:-9
+sg:-1
+short:-6
+si:-3
+so:-6
+sr:12
+st:1
+sv:-12
 sw:-3
 t-:2
-t:-1
+t:-2
 tA:-2
-tB:3
-tC:2
-tD:10
+tB:4
+tC:1
+tD:11
 tE:3
-tF:-3
-tG:-1
-tH:-6
-tI:8
-tJ:6
-tK:-3
-tN:7
-tO:5
-tP:1
-tQ:-7
-tR:1
-tS:-1
-tT:1
-tW:-5
+tF:-2
+tG:1
+tH:-1
+tI:4
+tJ:5
+tK:-1
+tL:1
+tM:1
+tN:2
+tO:4
+tQ:-3
+tR:-1
+tW:-4
 tY:1
-tb:-5
-td:10
-tf:-10
-tg:-9
-th:8
-ti:1
-tj:-7
-tl:2
-tm:10
-tn:3
-to:2
+tb:-2
+td:8
+tf:-7
+tg:-5
+th:9
+ti:-2
+tj:-6
+tk:-1
+tl:3
+tm:9
+tn:2
+to:1
 tp:4
-tq:-4
 tr:5
-ts:-2
-tt:-7
-tu:13
-tv:-9
-tw:-10
-ty:-5
-tz:2
-u-:14
-u:16
-uA:3
-uO:-2
-uP:2
-uW:3
-ui:-11
-uo:2
-ut:1
-uw:1
-uz:-6
+ts:2
+tt:-5
+tu:11
+tv:-10
+tw:-11
+ty:-6
+tz:5
+u-:7
+u:12
+uA:5
+uO:-4
+uP:3
+uW:5
+ui:-8
+uo:4
+ut:3
+uw:-1
+uz:-3
 v-:-11
-v:3
-vA:2
-vC:-2
-vG:-8
-vN:-5
-vO:-8
+v:2
+vA:1
+vC:-4
+vG:-7
+vN:-6
+vO:-9
 vP:-3
-vQ:9
-vS:-4
+vQ:3
+vS:-8
 vW:5
-vf:-4
-vi:-3
-vl:-9
-vo:11
-vp:7
-vr:-13
-vt:-7
-vw:-6
-vz:4
-w-:-5
-w:-12
+vf:1
+vi:-2
+vl:-12
+vo:10
+vp:6
+vr:-12
+vt:-8
+vv:-3
+vw:-5
+vz:3
+w-:-1
+w:-11
 wA:-1
-wB:13
-wC:2
-wD:10
-wE:3
-wF:5
-wG:-5
-wH:-18
-wK:-6
-wM:-9
-wN:7
-wO:2
-wP:1
-wQ:2
-wR:6
-wS:-8
-wV:5
-wY:-6
-wb:-14
-wf:-5
-wh:-4
-whole A:-3
-whole D:12
-whole H:9
-whole J:10
-whole K:13
-whole S:-5
-whole n:6
-whole p:-5
+wB:9
+wC:3
+wD:9
+wE:4
+wF:2
+wG:-4
+wH:-19
+wK:-5
+wL:-2
+wM:-7
+wN:4
+wO:3
+wP:3
+wQ:-3
+wR:7
+wS:-9
+wV:2
+wW:-2
+wY:-9
+wb:-8
+wh:-10
+whole A:-2
+whole D:11
+whole H:8
+whole J:13
+whole K:15
+whole S:-6
+whole n:8
+whole p:-3
 whole recipe:-5
-wi:1
-wj:-10
-wk:2
-wl:7
-wm:-13
-wo:-7
-wp:3
-wq:-10
-wr:-5
-ws:-10
-wt:-2
-wu:-7
-ww:5
+wi:-4
+wj:-9
+wk:1
+wl:4
+wm:-8
+wo:-5
+wp:1
+wq:-9
+ws:-8
+wu:-2
+ww:4
 wy:-11
-wz:5
-y-:-5
-y:-4
-yA:-5
-yC:-6
-yF:-6
-yO:-3
+wz:6
+y-:-9
+y:-3
+yA:-11
+yC:-5
+yE:2
+yF:-4
+yO:-2
 yP:-7
-yS:-7
+yS:-9
+yW:-1
 yg:-8
+yi:-1
 yo:-12
 yp:-3
-yt:-14
-yw:-5
+yt:-12
+yw:-3
 yy:-5
-yz:-14
+yz:-13
 z-:4
-z:3
-zA:-3
-zB:8
-zC:-18
-zD:1
-zE:11
-zF:8
-zG:-3
-zH:8
-zI:-5
-zJ:3
-zK:-3
-zL:-17
-zM:-11
-zN:-2
+z:1
+zA:-2
+zB:9
+zC:-12
+zD:-1
+zE:8
+zF:6
+zG:-5
+zH:6
+zI:-4
+zJ:6
+zK:-1
+zL:-8
+zM:-6
+zN:-4
 zO:6
-zP:-7
+zP:-5
 zQ:8
-zR:10
-zS:-4
-zT:-6
+zR:9
+zS:-1
+zT:1
 zV:10
+zW:-1
 zY:6
-zb:-7
+zb:-8
 zd:3
-zf:-4
-zg:5
+zf:-5
+zg:8
 zh:3
-zi:-7
+zi:-5
 zj:-5
-zk:-5
-zl:7
-zm:2
-zo:5
-zp:-4
-zq:5
-zr:-2
-zs:3
-zt:1
-zu:-6
-zv:5
-zw:6
-zz:-4`;
+zk:-4
+zl:6
+zm:1
+zo:6
+zp:-3
+zq:2
+zr:-3
+zs:4
+zt:-1
+zu:-7
+zv:4
+zw:2
+zy:-1
+zz:-3`;

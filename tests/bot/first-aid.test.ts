@@ -48,11 +48,11 @@ function unseen(isHeld: (told: Told) => boolean) {
 
 describe('of texts that it has not learned from', () => {
   test.each(['set-3', 'set-4', 'set-5', 'set-9', 'write-ups'])(
-    '%s, at most one accident in eight is missed, and one other text in eight is taken for one',
+    '%s, at most one accident in eight is missed, and one other text in ten is taken for one',
     (set) => {
       const { missed, needless } = unseen((told) => told.set === set);
       expect(missed).toBeLessThanOrEqual(1 / 8);
-      expect(needless).toBeLessThanOrEqual(1 / 8);
+      expect(needless).toBeLessThanOrEqual(1 / 10);
     },
   );
 

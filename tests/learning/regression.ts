@@ -13,6 +13,8 @@ export interface Lesson {
 }
 
 export interface Learning {
+  /** Orders in which the lessons are gone through anew: their mean depends less on chance. */
+  readonly orders: number;
   readonly rounds: number;
   readonly firstStep: number;
   /** Signs of fewer lessons teach nothing. */
@@ -22,14 +24,25 @@ export interface Learning {
 }
 
 /** The weight of each sign in tenths of a logit, by these lessons. */
-export function learn(lessons: readonly Lesson[], { rounds, firstStep, fewest, shrink }: Learning) {
-  const { numbered, signs } = numberedOf(lessons, fewest);
-  const weights = new Float64Array(signs.length);
-  const squares = new Float64Array(signs.length).fill(1e-6);
+export function learn(lessons: readonly Lesson[], learning: Learning): ReadonlyMap<string, number> {
+  const { numbered, signs } = numberedOf(lessons, learning.fewest);
   const mean = new Float64Array(signs.length);
   const random = randomFrom(12345);
+  for (let order = 0; order < learning.orders; order++) addOrder(mean, numbered, learning, random);
+  return new Map(signs.map((sign, i) => [sign, Math.round(10 * (mean[i] ?? 0))]));
+}
+
+/** Adds what is learned in one order to the mean of all. */
+function addOrder(
+  mean: Float64Array,
+  lessons: readonly Numbered[],
+  { orders, rounds, firstStep, shrink }: Learning,
+  random: () => number,
+): void {
+  const weights = new Float64Array(mean.length);
+  const squares = new Float64Array(mean.length).fill(1e-6);
   for (let round = 0; round < rounds; round++) {
-    for (const { holds, counts, stretches } of shuffled(numbered, random)) {
+    for (const { holds, counts, stretches } of shuffled(lessons, random)) {
       const { sum, stretch } = mostTelling(stretches, weights);
       const chance = 1 / (1 + Math.exp(-sum));
       const off = counts * (holds ? 1 - chance : -chance);
@@ -40,12 +53,17 @@ export function learn(lessons: readonly Lesson[], { rounds, firstStep, fewest, s
       }
     }
     if (round >= rounds / 2)
-      for (const [sign, weight] of weights.entries()) mean[sign] = (mean[sign] ?? 0) + (2 * weight) / rounds;
+      for (const [sign, weight] of weights.entries()) mean[sign] = (mean[sign] ?? 0) + (2 * weight) / rounds / orders;
   }
-  return new Map(signs.map((sign, i) => [sign, Math.round(10 * (mean[i] ?? 0))]));
 }
 
-function numberedOf(lessons: readonly Lesson[], fewest: number) {
+/** A lesson with its signs by their numbers. */
+type Numbered = Omit<Lesson, 'stretches'> & { readonly stretches: readonly (readonly number[])[] };
+
+function numberedOf(
+  lessons: readonly Lesson[],
+  fewest: number,
+): { readonly numbered: readonly Numbered[]; readonly signs: readonly string[] } {
   const counts = new Map<string, number>();
   for (const { stretches } of lessons)
     for (const sign of new Set(stretches.flatMap((stretch) => [...stretch])))

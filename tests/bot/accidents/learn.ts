@@ -6,7 +6,7 @@ import { accidentTexts, postTexts, type Told } from './texts.ts';
 
 /** A missed accident costs as much as three texts that get first aid needlessly. */
 const costOfMiss = 3;
-const learning = { rounds: 12, firstStep: 0.3, fewest: 3, shrink: 0 };
+const learning = { orders: 5, rounds: 12, firstStep: 0.3, fewest: 3, shrink: 0 };
 
 /** The weight of each sign, by these texts. */
 export const learn = (texts: readonly Told[]): ReadonlyMap<string, number> => regression(lessonsOf(texts), learning);

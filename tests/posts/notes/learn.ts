@@ -7,7 +7,7 @@ import { notes, postSentences, type Told } from './texts.ts';
 const costOfMiss = 1.5;
 /** There are so many sentences of posts that each counts but little. */
 const sentenceOfPost = 0.1;
-const learning = { rounds: 20, firstStep: 0.1, fewest: 4, shrink: 0.01 };
+const learning = { orders: 1, rounds: 20, firstStep: 0.1, fewest: 4, shrink: 0.01 };
 
 /** The weight of each sign, by these notes and sentences. */
 export const learn = (told: readonly Told[]): ReadonlyMap<string, number> =>
