@@ -58,3 +58,13 @@ test.each([
 ])('it asks beside: %s', (note) => {
   expect(readRecipe(reader, `${list}\n${note}`).doubts).not.toEqual([]);
 });
+
+test.each([
+  'Used 180 of the water, I like it to set quickly.',
+  'The lye stopped at 90 when the tub was empty.',
+  'Poured 210 of the water, the jug was small.',
+  'Took the olive down to 400 and gave the castor the other 100.',
+  'Treat the castor as 80, my hand slipped.',
+])('what surely bears is not left out as talk: %s', (note) => {
+  expect(readRecipe(reader, `${list}\n${note}`).doubts).not.toEqual([]);
+});
