@@ -44,6 +44,7 @@ import { asSolution, mixedOnce, rates, stockStrength } from './figures/stock.ts'
 import { superfatNow } from './figures/superfat-now.ts';
 import { tares } from './figures/tare.ts';
 import { timetables } from './figures/timetable.ts';
+import { warmAt } from './figures/warm-at.ts';
 import { washedWith } from './figures/washed-with.ts';
 import { wholly } from './figures/wholly.ts';
 import { equalParts, fractionShares, partsOn, shareBase } from './figures/worded-shares.ts';
@@ -139,6 +140,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [otherUses, always],
     [lyeFree, always],
     [alsoWarm, always],
+    [warmAt, always],
     [looksOfPot, signal.cooking],
     [afterPhrases, signal.following],
     [endOfCook, signal.cooking],

@@ -137,6 +137,11 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ],
   ['lard 500 g, NaOH 66 g. Timetable: 7.00 melt, 7.15 lye in, 7.25 trace', { lard: 500, naoh: 66 }],
   [
+    'lard 500, NaOH 66, all grams.\n7.00 fats on. 7.15 lye at 40. 7.20 both jugs at 38. 7.25 trace.',
+    { lard: 500, naoh: 66 },
+  ],
+  ['lard 500 g, NaOH 66 g\nThu 19.30 lye. Thu 20.15 fats.', { lard: 500, naoh: 66 }],
+  [
     'lard 500 g\ncitric acid 10 g\nlye 72 g\n\nI put the lye up by about 6 g because of the acid. Correct?',
     { lard: 500, naoh: 72 },
   ],
@@ -264,6 +269,8 @@ test.each<[string, Readonly<Record<string, number>>]>([
   ['Temperature: 40, water 150, lye 66\n500 g lard', { lard: 500, naoh: 66 }],
   ['Temps\nlye 31\noils 43\nOILS (g)\nlard 500\nLYE\nNaOH 66\nwater 150', { lard: 500, naoh: 66 }],
   ['500 g lard, 66 g lye, 150 g water. Oils were at 40 degrees, lye at about 30.', { lard: 500, naoh: 66 }],
+  ['500 g lard, 66 g lye, 150 g water. Lard at 50, for below 45 it sets. Lye at 40.', { lard: 500, naoh: 66 }],
+  ['500 g lard, 66 g lye, 150 g water.\nMelt, let it fall to 50. Lye 45. Then the blender.', { lard: 500, naoh: 66 }],
   [
     'rapeseed oil (the ordinary one for cooking) 3 kg\ncoconut oil 1,5 kg\nHow much lye?',
     { 'canola-oil': 3000, 'coconut-oil': 1500 },

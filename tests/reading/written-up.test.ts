@@ -17,6 +17,8 @@ test.each([
   'Lard 500\nCoconut oil 200\nOlive oil 100\n\nNaOH 113\nWater 250\n(all grams)\n\nDilute later, about 1 part of it to 1.5 water.',
   'Lard 500\nCoconut oil 200\nOlive oil 100\n\nNaOH 113\nWater 250\n(all grams)\n\nDid that push me too close to zero?',
   `${list}\nLabel weight 110 g.\nDissolve the 113 g of NaOH in the 250 g of water.`,
+  `${list}\nHard after an hour or two; 6 tins, 120 g or so. Two bits of wugly on the side, none the worse.`,
+  `${list}\nI made it for a cousin, so I wrote it all down. Packed into 6 tins of 120 g.`,
 ])('takes the list: %s', (text) => {
   const { doubts, fats, alkali, waterGrams } = read(text);
   expect(doubts).toEqual([]);

@@ -11,9 +11,11 @@ const elsewhere =
   /\b(?:last|next|(?:first|second|third) (?:time|try|attempt|go|batch|version|one)|earlier|previous(?:ly)?|original(?:ly)?|history|origin|years?|once|used to|old(?:er)?|(?:versions?|v\d\S*) (?:had|was|used|took|called)|batch(?:es)?|trial|some ?day|(?:would|could)(?! i\b)|maybe|might|she|he|they|her|his|hers|their|sister|mother|aunt|friend|neighbour|per|maximum|at most)\b/i;
 
 /** Of two figures nobody says which. */
-const choosing = /\b(?:or|either|between|somewhere|maybe|perhaps|about which|not sure|unsure|remember)\b/i;
-/** A bare figure beside a name is a price, a count, or a part of what is mixed. */
-const priced = /\b(?:costs?|prices?|budget|sells?|sold|mou?lds?|dilut\w*|parts?)\b|[€$£]/i;
+const choosing =
+  /\b(?:or(?! (?:so|two|three|more)\b)|either|between|somewhere|maybe|perhaps|about which|not sure|unsure|remember)\b/i;
+/** A bare figure beside a name is a price, a count, a part of what is mixed, or how warm it is. */
+const priced =
+  /\b(?:costs?|prices?|budget|sells?|sold|mou?lds?|dilut\w*|parts?)\b|[€$£]|\b(?:at|to|below|around) (?:about )?\d{2,3}(?! ?\p{L})/iu;
 const sentenceEnd = /(?<=[.!?;…])\s+|\n+/;
 
 /** What a weight is of that is no ingredient's. */
@@ -22,7 +24,7 @@ const ofElse =
 
 /** "My sister puts 20 g more in hers. I did too.", "so I took 150 g": what is told of others is of this pot, too. */
 const likewise =
-  /^\W*(?:and |but |so )?(?:i|we) (?:did|do|have|will|am|copied|followed|went)(?:n['’]?t)?\b[^.!?]{0,24}\W*$|\b(?:likewise|me too|so (?:i|we))\b/i;
+  /^\W*(?:and |but |so )?(?:i|we) (?:did|do|have|will|am|copied|followed|went)(?:n['’]?t)?\b[^.!?]{0,24}\W*$|\b(?:likewise|me too)\b|\bso (?:i|we) (?:do|did|took|take|use|used|put|added|add|went|made|have|had|will|am|copied|followed)\b/i;
 export const isLikewise = (text: string): boolean => text.split(sentenceEnd).some((one) => likewise.test(one));
 
 /** What came of it. */

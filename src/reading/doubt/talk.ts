@@ -12,7 +12,7 @@ import { type Weights, weightsOf } from './note-signs.ts';
 
 /** Longer posts are asked about, in characters: each round reads the post once more. */
 export const longestTalk = 8000;
-const mostRounds = 3;
+export const mostRounds = 3;
 
 /** Superfat of recipes that people make, as a fraction. A twentieth of the fats gone missing moves it by as much. */
 export const usualSuperfat = { least: -0.01, most: 0.2 };
@@ -118,7 +118,8 @@ function saidIn(doubt: Doubt, reading: RecipeReading, catalogue: Catalogue): rea
 }
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/\s+/g, '\\s+');
-const mentions = (text: string, said: string): boolean =>
+/** It holds these words or this figure, whole. */
+export const mentions = (text: string, said: string): boolean =>
   text.toLowerCase().includes((said.split(/\s/, 1)[0] ?? '').toLowerCase()) &&
   new RegExp(`(?<![\\p{L}\\d])(?<!\\d[.,])${escaped(said)}(?![\\p{L}\\d])(?![.,]\\d)`, 'iu').test(text);
 

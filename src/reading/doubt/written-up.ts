@@ -10,7 +10,16 @@ import { demandOf, superfatOf } from '../recipe/plausible.ts';
 import { isLikewise, type Judge, mayBear, weight } from './beside-list.ts';
 import { weightsOf } from './note-signs.ts';
 import { isLoose, isSame, type List, listOf, type Piece, piecesOf } from './pieces.ts';
-import { besideTheRecipe, cut, longestTalk, shortened, tellsOfAlkali, usualSuperfat } from './talk.ts';
+import {
+  besideTheRecipe,
+  cut,
+  longestTalk,
+  mentions,
+  mostRounds,
+  shortened,
+  tellsOfAlkali,
+  usualSuperfat,
+} from './talk.ts';
 
 /** Of a post with more doubts than that, the list is in doubt. */
 const mostDoubts = 6;
@@ -43,26 +52,56 @@ export function writtenUp(
   const list = listOf(piecesOf(post, read));
   if (!list || [...list.notes, ...list.rest].some(({ text }) => isLikewise(text))) return null;
   if (list.notes.some((note) => mayBear(note, list, judge))) return null;
-  const ways = [list.notes, [...list.notes, ...list.repeats]];
-  // what is in doubt only beside the rest may be left out with all that is no list
-  if (
-    first.doubts.every((doubt) => isLoose(doubt) || isListed(doubt, list, catalogue)) &&
-    !list.rest.some((piece) => mayBear(piece, list, judge))
-  )
-    ways.push([...list.notes, ...list.repeats, ...list.rest]);
-  for (const gone of ways) {
-    if (gone.length === 0) continue;
-    const reading = read(
-      cut(
-        post,
-        gone.toSorted((a, b) => a.from - b.from),
-      ).text,
-    );
+  for (const { gone, reading } of waysOf(post, list, read, first.doubts, catalogue, judge))
     if (reading.doubts.length === 0 && isWhole(reading, list, gone, catalogue))
       return byItsList(reading, gone, list.repeats);
-  }
   return null;
 }
+
+interface Way {
+  readonly gone: readonly Piece[];
+  readonly reading: RecipeReading;
+}
+
+/** The post without its notes, and without more and more of what is no list; the less is left out the better. */
+function* waysOf(
+  post: string,
+  list: List,
+  read: (post: string) => RecipeReading,
+  doubts: readonly Doubt[],
+  catalogue: Catalogue,
+  judge: Judge,
+): Generator<Way> {
+  const without = (gone: readonly Piece[]): Way => {
+    const { text } = cut(
+      post,
+      gone.toSorted((a, b) => a.from - b.from),
+    );
+    return { gone, reading: gone.length > 0 ? read(text) : { ...read(text), doubts } };
+  };
+  let way = without(list.notes);
+  yield way;
+  if (list.repeats.length > 0) {
+    way = without([...list.notes, ...list.repeats]);
+    yield way;
+  }
+  // what is in doubt only beside the rest may be left out of it: the pieces that the doubts are about, then all
+  const isLeft = (doubt: Doubt): boolean => isLoose(doubt) || isListed(doubt, list, catalogue);
+  if (!doubts.every(isLeft)) return;
+  const bears = (piece: Piece): boolean => mayBear(piece, list, judge);
+  for (let round = 0; round < mostRounds; round++) {
+    const { gone, reading } = way;
+    const about = list.rest.filter((piece) => !gone.includes(piece) && isAbout(piece, reading.doubts));
+    if (about.length === 0 || about.some(bears)) break;
+    way = without([...gone, ...about]);
+    yield way;
+  }
+  if (!list.rest.some(bears)) yield without([...list.notes, ...list.repeats, ...list.rest]);
+}
+
+/** One of the doubts is about a word or a figure of it. */
+const isAbout = ({ text }: Piece, doubts: readonly Doubt[]): boolean =>
+  doubts.some((doubt) => isLoose(doubt) && 'said' in doubt && mentions(text, String(doubt.said)));
 
 const mostShown = 3;
 
