@@ -100,8 +100,7 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
     hint: `Write the amount of ${ofName(of)} again.`,
   }),
   zero: ({ said, of }) => ({
-    code: 'impossible',
-    ask: `${said} of ${ofName(of)}: there is nothing to reckon with.`,
+    ask: `${said} of ${ofName(of)}: is none of it in the pot, or is a figure missing?`,
     hint: `Write how much ${ofName(of)} it is, or leave that line out.`,
   }),
   'superfat-odd': ({ value }, { style }) => oddSuperfat(value, style),

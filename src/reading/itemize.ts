@@ -44,6 +44,7 @@ import { asSolution, mixedOnce, rates, stockStrength } from './figures/stock.ts'
 import { superfatNow } from './figures/superfat-now.ts';
 import { tares } from './figures/tare.ts';
 import { timetables } from './figures/timetable.ts';
+import { forVessel } from './figures/vessels.ts';
 import { warmAt } from './figures/warm-at.ts';
 import { washedWith } from './figures/washed-with.ts';
 import { wholly } from './figures/wholly.ts';
@@ -125,6 +126,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [partsOfWater, always],
     [strengthToo, signal.percent],
     [headsLiquid, signal.for],
+    [forVessel, signal.for],
     [washedWith, always],
     [partSaid, signal.part],
     [keptFor, always],

@@ -15,6 +15,33 @@ const bare =
   'Stearic acid 210\nTallow 140\nCoconut 90\nCastor 40\nKOH 84\nNaOH 13\nWater 210\n\nAll in grams. It melts at 70 C in a double boiler.';
 const noted = (note: string, title = 'Kitchen bar') => potOf(`${title}\n\n${list}\n\n${note}\n\nIs the lye right?`);
 
+describe('what a label says is of another time', () => {
+  test.each([
+    'Variation: shea instead of the castor.',
+    'Variation: add 100 g lard.',
+    'Vegan version: swap the palm for 60 g of babassu.',
+    'Palm-free version: leave out the palm.',
+    'next idea: swap the palm for lard, not here',
+    'Ideas: double the castor, 20 g honey.',
+    'For v2: lard instead of palm.',
+    'Tip: 20 g of castor more makes it lather.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: asListed, doubts: [] }));
+
+  test.each([
+    ['My version: lard instead of the palm.', { lard: 220 }],
+    ['Edit: swap the palm for lard.', { lard: 220 }],
+  ])('%s is of the pot', (note, grams) => expect(noted(note).grams).toMatchObject(grams));
+
+  test.each(['My variation: olive 500 g, lard 300 g, NaOH 105 g, water 200 g'])('%s is asked about', (note) =>
+    expect(noted(note).doubts).not.toEqual([]),
+  );
+
+  test('asked about, it is asked back', () => {
+    const text = `${list}\nVariation: swap the palm for lard. Is the lye right for the variation?`;
+    expect(potOf(text).doubts).not.toEqual([]);
+  });
+});
+
 describe('vessels that are called after food', () => {
   test.each([
     'Moulds = margarine tubs (6).',

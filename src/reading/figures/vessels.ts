@@ -14,7 +14,7 @@ import {
   spoken,
   wordAt,
 } from '../words/token-is.ts';
-import type { Figure, Token } from '../words/tokens.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 
 /** "the 3 L tin", "a 5 kg bucket": a pack, unless it is "a 500 g tub of". */
 export function isPack(tokens: readonly Token[], k: number, token: Figure): boolean {
@@ -209,4 +209,20 @@ export function isLabelled(tokens: readonly Token[], k: number): boolean {
     /^(?:went|goes)$/.test(wordAt(tokens, at + 1)) &&
     /^in(?:to)?$/.test(wordAt(tokens, at + 2))
   );
+}
+
+/** "Lye for the whole bucket 425 g": the weight is that of what is for it. */
+export function forVessel(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 3; k < tokens.length; k++) {
+    const [pot, of] = [tokens[k], tokens[k + 1]];
+    if (!pot || !(isPot(pot) || isRole(pot, 'mould'))) continue;
+    if (!isMeasured(isMark(of, ':=–-') ? tokens[k + 2] : of)) continue;
+    let at = k - 1;
+    while (k - at <= 2 && /^(?:the|my|this|our|a|one|each|whole|entire|full|big|small)$/.test(wordAt(tokens, at))) at--;
+    if (at === k - 1 || !isWord(tokens[at], 'for') || !isIngredient(tokens[at - 1])) continue;
+    out ??= [...tokens];
+    out[k] = asFiller(pot);
+  }
+  return out ?? tokens;
 }

@@ -1,6 +1,7 @@
 /** The sentences that tell so beside a whole list (`beside-pot.ts`), and what would make something else of each. */
 import { packed } from '../columns/columns.ts';
 import { otherUse } from '../figures/other-use.ts';
+import { label } from '../taken-back/stance.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { isAny, isIngredient, isMeasured, spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
@@ -20,7 +21,7 @@ export const isStuff = (token: Token, k: number, tokens: readonly Token[]): bool
 
 /** Words of which one stands in each such sentence. */
 export const cues: ReadonlySet<string> = new Set(
-  'bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed'.split(
+  'bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried'.split(
     ' ',
   ),
 );
@@ -132,6 +133,15 @@ const ofAnother = {
 } as const;
 
 export const makeRules = (): readonly Rule[] => [
+  {
+    reason: 'planned for another time',
+    tells: label,
+    unless: /\?|\b(?:today|this time|now|already|(?:i|we) (?:did|took|used|made|went|have|had|put|chose))\b/,
+    holds: isBehindList,
+    settles: true,
+    unlessAsked:
+      /\b(?:variations?|variants?|versions?|ideas?|options?|alternatives?|then|that (?:one|way)|v ?#|with (?:that|it)|the (?:second|other) one)\b/,
+  },
   {
     reason: packed,
     tells:

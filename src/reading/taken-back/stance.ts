@@ -394,3 +394,7 @@ export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) =
   }
   return null;
 }
+
+/** "Variation: …", "next idea: …", "vegan version: …": it heads what nobody has done. */
+export const label =
+  /^(?:[-*•+>] )?(?:(?:the|some|an?|other|another|possible|next|to|one|a few|simple|nice) )*(?!(?:my|our)\b)(?:(?:[a-z]+|@) (?:- )?(?:free )?){0,2}(?:variations?|variants?|ideas?|tips?|alternatives?|alternatively|options?|versions?|some ?day|wish ?list|next (?:time|batch|one|go)|to try|for (?:the )?v #)(?: (?:for|on) [^#@:]{0,24})? ?:/;
