@@ -13,7 +13,7 @@ import { asMuch } from './figures/as-much.ts';
 import { byTheKilo } from './figures/by-the-kilo.ts';
 import { conversions } from './figures/conversions.ts';
 import { endOfCook, looksOfPot } from './figures/cook.ts';
-import { drawnFrom } from './figures/drawn-from.ts';
+import { drawnFrom, forSoap } from './figures/drawn-from.ts';
 import { elsewise } from './figures/elsewise.ts';
 import { heldBack } from './figures/held-back.ts';
 import { iceOfWater } from './figures/ice-of-water.ts';
@@ -163,6 +163,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [lyeOnFats, always],
     [byTheKilo, always],
     [drawnFrom, signal.ofIt],
+    [forSoap, always],
     [namedBefore, signal.ofIt | signal.using],
     [sizedPacks, always],
     [manyOfIt, always],

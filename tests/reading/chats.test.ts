@@ -19,6 +19,14 @@ const read = (text: string) => {
 };
 const [olive, coconut, castor] = ['olive-oil-virgin', 'coconut-oil', 'castor-oil'] as const;
 
+test.each([
+  'gran 18:05: 300 g olive oil\ngran 18:05: and 300 g coconut\ngran 18:09: lye 94 g water 200 g',
+  'me 18:02: what did you put in\ngran 18:05: 300 g olive oil\ngran 18:06: 300 g coconut\nme 18:07: lye?\ngran 18:09: lye 94 g water 200 g',
+  '18:05: 300 g olive\n18:06: 300 g coconut\n18:06:30 94 g lye, 200 g water',
+])('the time of a line is none of its figure: %s', (text) =>
+  expect(read(text)).toMatchObject({ grams: { [olive]: 300, [coconut]: 300, naoh: 94, water: 200 }, doubts: [] }),
+);
+
 describe('a line with a star', () => {
   test.each([
     ['600 g olive\n300 g coconut\n136 g naoh\n*250 g coconut', { [olive]: 600, [coconut]: 250, naoh: 136 }],

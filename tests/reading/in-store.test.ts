@@ -36,6 +36,19 @@ test('what is said of the source of a row leaves it a row', () => {
   });
 });
 
+test.each([
+  'Five pounds of lard came off my half, one went to my daughter, so four pounds are for soap. One pound coconut oil on top.',
+  'I had 5 lb of lard, 4 lb is for the soap. 1 lb coconut oil.',
+])('what is for the soap counts: %s', (text) =>
+  expect(read(`${text} Lye?`)).toEqual({ lard: 4 * 453.59237, 'coconut-oil': 453.59237, doubts: [] }),
+);
+test('and where all of it is, all of it does', () =>
+  expect(read('1 kg of lard for the soap, 200 g coconut. Lye?')).toEqual({
+    lard: 1000,
+    'coconut-oil': 200,
+    doubts: [],
+  }));
+
 test('of what an amount was taken', () => {
   const text = 'Lard 500 g (I have 800 g in the freezer), coconut oil 200 g of the 1 kg I bought. How much lye?';
   expect(read(text)).toEqual({ lard: 500, 'coconut-oil': 200, doubts: [] });

@@ -21,6 +21,7 @@ describe('several recipes', () => {
     `On the left page is hers:\n\n${lard}\n\nOn the right page is mine:\n\n${olive}\n\nCould you check the lye for us?`,
     `The top one is hers.\n\n${lard}\n\nThe bottom one is mine.\n\n${olive}\n\nAre we alright?`,
     `Mild bar\nv1: ${lard}\nv2: ${olive}`,
+    `A) please check: ${lard}\nB) and please check: ${olive}`,
   ])('are asked about: %j', (text) => {
     expect(read(text).doubts).toContainEqual({ id: 'two-recipes', parts: 2 });
   });
@@ -33,6 +34,12 @@ describe('several recipes', () => {
     [`(1) ${lard}. (2) ${olive}. Number 1 is long done, please check number 2`, 'olive-oil-virgin', 'number 2'],
     [`(1) ${lard}. (2) ${olive}. Only check number 1.`, 'lard', 'number 1'],
     [`Mild bar\nv1: ${lard}\nv2: ${olive}\n\nv1 was harsh. Check v2 please.`, 'olive-oil-virgin', 'number 2'],
+    [
+      `A) eaten up, nothing to ask about that: ${lard}.\n\nB) the one I'd like looked at: ${olive}.`,
+      'olive-oil-virgin',
+      'recipe B',
+    ],
+    [`1) please check: ${lard}.\n\n2) no question on this: ${olive}.`, 'lard', 'number 1'],
   ])('are told apart where the post says which: %j', (text, fat, called) => {
     const { fats, doubts, assumptions, fates } = read(text);
     expect(doubts).toEqual([]);

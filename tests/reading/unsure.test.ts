@@ -20,6 +20,43 @@ test.each([
   'olive 2 lb or 32 oz, coconut 1 lb, lye 7 oz, water 1 lb',
 ])('one weight in two units is no doubt: %s', (text) => expect(doubts(text)).toEqual([]));
 
+test.each([
+  'tallow 800 g, 112 g of NaOH and KOH mixed, water 300 g',
+  'tallow 800 g, lye (NaOH + KOH) 112 g, water 300 g',
+  'tallow 800 g, NaOH and KOH together 112 g, water 300 g',
+])('of two alkalis in one weight it asks how much of each: %s', (text) => expect(doubts(text)).not.toEqual([]));
+test.each(['NaOH + KOH 58 g each', '58 g NaOH and KOH 58 g'])('two weights are of one each: %s', (text) => {
+  const { alkali } = readRecipe(reader, `tallow 800 g, ${text}, water 300 g`);
+  expect(alkali.map(({ grams }) => grams)).toEqual([58, 58]);
+});
+
+test.each([
+  'lye - 6 level tablespoons of the pearls',
+  'lye: six heaped tablespoons of beads',
+  'two scoops of the lye flakes',
+])('lye by the spoon is asked for: %s', (lye) =>
+  expect(doubts(`lard 500 g, sunflower 250 g, ${lye}, water 220 g`)).toContain('alkali-volume'),
+);
+
+test.each([
+  'There were 1000 g of oils in the pot, double checked on the big scale: 500 g olive, 200 g coconut, 150 g palm.',
+  'I had exactly 1000 g of oils, checked on two scales.\nThey were: 500 g olive, 200 g coconut, 150 g palm.',
+])('a total is checked, on whatever scale it was: %s', (text) =>
+  expect(doubts(`${text} How much lye?`)).toContain('total-disagrees'),
+);
+
+const twice = '200 g coconut melts.\n300 g olive goes in.\n111 g lye in 260 g water.\n';
+test.each([
+  ['The other 300 g olive, cold, cools it down.', 600],
+  ['Then the second 300 g of olive goes in.', 600],
+])('the other part is no repetition: %s', (more, grams) =>
+  expect(readRecipe(reader, twice + more).fats.map((one) => one.grams)).toEqual([200, grams]),
+);
+test.each(['The other 300 g olive, cold.', 'the other 100 g olive is for the next batch'])(
+  'nor is it, where nobody says that it went in: %s',
+  (more) => expect(doubts(twice + more)).toContain('two-amounts'),
+);
+
 const oils = '700 g olive, 250 g coconut, 300 g water';
 test.each([
   `${oils}. My aunt says 120 g lye, my sister says 141 g. What do you say?`,

@@ -115,3 +115,43 @@ export function drawnFrom(tokens: readonly Token[], signals: Signals): readonly 
   }
   return out ?? tokens;
 }
+
+const being = /^(?:is|are|was|were|goes|go|went|left|remains?)$/;
+
+/** "Four pounds are for soap". */
+function saysForSoap(tokens: readonly Token[], k: number): boolean {
+  let at = k + 1;
+  while (at - k <= 2 && being.test(wordAt(tokens, at))) at++;
+  if (!isWord(tokens[at], 'for')) return false;
+  at++;
+  while (/^(?:the|this|my|our|making)$/.test(wordAt(tokens, at))) at++;
+  return isRole(tokens[at], 'batch-word') || /^(?:soap|batch|soaping)$/.test(wordAt(tokens, at));
+}
+
+/** "I had 5 lb of tallow, one went to my daughter, so four pounds are for soap": what is for the soap counts, in a sentence of one fat. */
+export function forSoap(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
+  let out: Token[] | null = null;
+  for (const k of figures) {
+    const part = tokens[k];
+    const named = isWord(tokens[k + 1], 'of') ? tokens[k + 2] : tokens[k + 1];
+    if (!isWeight(part) || isIngredient(named) || !saysForSoap(tokens, k)) continue;
+    const { from, to } = sentenceAt(tokens, k, reach);
+    const fats = tokens.slice(from, k).filter(isIngredient);
+    const at = tokens.findIndex((one, n) => n >= from && n < k && isIngredient(one));
+    const [fat] = fats;
+    if (fat?.meaning.kind !== 'fat' || fats.length > 1 || isAny(tokens, k + 1, to, isIngredient)) continue;
+    const wholes: number[] = [];
+    for (let n = from; n < k; n++) if (isWeight(tokens[n])) wholes.push(n);
+    const whole = tokens[wholes[0] ?? -1];
+    if (!isWeight(whole) || whole.quantity.value <= part.quantity.value || weighedElsewhere(tokens, at)) continue;
+    out ??= [...tokens];
+    for (const n of wholes) {
+      const one = tokens[n];
+      if (isWeight(one)) out[n] = asAside(one, inStore);
+    }
+    // the name stands beside its weight now
+    out[at] = asFiller(fat);
+    out[k + 1] = { ...fat, from: tokens[k + 1]?.from ?? fat.from, to: tokens[k + 1]?.to ?? fat.to };
+  }
+  return out ?? tokens;
+}

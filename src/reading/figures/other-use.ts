@@ -71,7 +71,8 @@ function otherUseOf(
   const spokens = words.map(spoken);
   const has = (of: ReadonlySet<string>): boolean => spokens.some((one) => of.has(one));
   // "I checked the scale with a litre of water and it said 998 g"
-  if (dim !== 'percent' && words.some((one) => isRole(one, 'scale')) && has(checking))
+  const isOfScale = !words.some((one) => isRole(one, 'total-fats') || (isIngredient(one) && !isNamed(one, water)));
+  if (dim !== 'percent' && isOfScale && words.some((one) => isRole(one, 'scale')) && has(checking))
     return { reason: otherUse, names: words.flatMap((one, n) => (isIngredient(one) ? [from + n] : [])) };
   const names = (): number[] => words.flatMap((one, n) => (isIngredient(one) ? [from + n] : []));
   const superfats = (): number[] => words.flatMap((one, n) => (isRole(one, 'superfat') ? [from + n] : []));

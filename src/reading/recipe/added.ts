@@ -4,11 +4,12 @@ import { isMark, isMeasured, sentenceAt, spoken, wordAt } from '../words/token-i
 import type { Token } from '../words/tokens.ts';
 import type { Row } from './rows.ts';
 
-const besides = /^(?:another|further|additional|extra)$/;
+const besides = /^(?:another|further|additional|extra|other|remaining|second)$/;
 /** Nobody has done it, or it was not this time. */
 const open =
   /\b(?:if|should|would|could|can|shall|may|might|maybe|perhaps|next|want|wanted|need|needs|think|thinking|or|not|no|never|last|before that)\b/;
-const did = /\b(?:added|add|put|poured|tipped|melted|threw|weighed|plus|then|went|stirred|mixed|used|took)\b/;
+const did =
+  /\b(?:added|add|put|poured|tipped|melted|threw|weighed|plus|then|went|goes|go|cools|stirred|mixed|used|took)\b/;
 const longestLook = 24;
 
 /** Whether the words of its sentence say so of a row, and leave no doubt that it was done. */
@@ -27,6 +28,10 @@ export function isAdded(tokens: readonly Token[], row: Row, before: Row): boolea
     before.token >= from && (isElsewhere || isMark(joint, ',+&') || /^(?:and|plus)$/.test(spoken(joint)));
   return (did.test(words) || isListed) && !open.test(words) && !(end?.t === 'sign' && end.text === '?');
 }
+
+/** "The other 300 g olive": not the same once more. */
+export const isOther = (tokens: readonly Token[], { token: name }: Row): boolean =>
+  [1, 2, 3].some((back) => isMeasured(tokens[name - back]) && besides.test(wordAt(tokens, name - back - 1)));
 
 /** "Or another 100 g coconut": one or the other. */
 export const isAlternative = (tokens: readonly Token[], { token: name }: Row): boolean =>

@@ -4,7 +4,9 @@ import { type Item, sameWithin } from '../rows/items.ts';
 import type { Quantity } from '../words/quantities.ts';
 import { isMark, isStop, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
+import { isOther } from './added.ts';
 import { isForLater } from './missing.ts';
+import { askOfMixture } from './mixed-alkali.ts';
 import { asPurity, type Roles } from './roles.ts';
 import { type Assembly, type Row, roundTo, sameAmount } from './rows.ts';
 
@@ -232,6 +234,7 @@ export function readAlkali(
       assembly.assume('purity', `I took the ${row.said} as dry alkali, before it is dissolved.`);
     found.push({ id, grams, purity, stock: false, row, water: 0 });
   }
+  if (found.length === 1) askOfMixture(assembly);
   const pair = splitOf(shareRows);
   if (pair) split = pair.shares;
   for (const row of shareRows) {
@@ -270,7 +273,12 @@ export function readAlkali(
     if (!first) continue;
     if (list.length > 1) {
       const equal = list.every((one) => sameAmount(one.row, first.row) && one.stock === first.stock);
-      if (equal && list.some((one) => one.row.line !== first.row.line || Math.abs(one.row.token - first.row.token) > 6))
+      const isMore = list.slice(1).some(({ row }) => isOther(tokens, row));
+      if (
+        equal &&
+        !isMore &&
+        list.some((one) => one.row.line !== first.row.line || Math.abs(one.row.token - first.row.token) > 6)
+      )
         assembly.assume(
           'repeated',
           `${lexicon.label({ kind: 'alkali', id })} stands ${list.length} times with one amount; I took it once.`,

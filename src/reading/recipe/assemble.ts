@@ -11,7 +11,7 @@ import { rawText } from '../text/scan.ts';
 import { damaged } from '../words/aside.ts';
 import { isAny, isWord, sentenceAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
-import { isAdded, isAlternative } from './added.ts';
+import { isAdded, isAlternative, isOther } from './added.ts';
 import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { alkaliByMeasure } from './by-measure.ts';
 import { calledAfter } from './called-after.ts';
@@ -98,13 +98,14 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
       const isTheSame = list.slice(1).every((one) => isDefinite(assembly.source.tokens, one));
       const apart = prose || isTheSame || isTold || list.some((one) => Math.abs(one.line - first.line) >= 3);
       const more = list.slice(1);
+      const isOpen = more.some((one) => isOther(assembly.source.tokens, one));
       if (more.every((one) => isAdded(assembly.source.tokens, one, first))) {
         grams = list.reduce((sum, one) => sum + (one.grams ?? 0), 0);
         assembly.assume(
           'corrected',
           `I added up ${list.map((one) => one.said).join(' and ')} of ${of}, as the post says.`,
         );
-      } else if (equal && apart)
+      } else if (equal && apart && !isOpen)
         assembly.assume('repeated', `${of} stands ${list.length} times with one amount; I took it once.`);
       else if (
         !equal &&
@@ -115,6 +116,7 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
         assembly.doubts.push({ id: 'two-amounts', of, said: list.map((one) => one.said) });
       else if (
         !equal &&
+        !isOpen &&
         list.every((one) => (one.amount?.dim === 'bare') === (first.amount?.dim === 'bare')) &&
         [...new Set(list.map((one) => one.line))].every((line) => !chatty(assembly, line)) &&
         !isRetold(assembly.source.tokens, list, rows) &&

@@ -11,6 +11,9 @@ const vessels =
   /^(?:(?:tea|egg|coffee)?cups?(?:fuls?)?|mugs?(?:fuls?)?|beakers?|ladles?(?:fuls?)?|glass(?:es|fuls?)?|handfuls?|fistfuls?)$/;
 const heaped =
   /^(?:level|leveled|levelled|heaped|heaping|rounded|scant|flat|good|big|small|large|full|generous|about|of|the|my|a|an)$/;
+/** What dry alkali is called by its grain. */
+const grains =
+  /^(?:micro)?(?:beads?|pearls?|prills?|flakes?|granules?|crystals?|pellets?|grains?|powder|stuff|it|that)$/;
 /** Words between the lye and its measure. */
 const linking =
   /^(?:is|was|were|its|by|in|i|we|it|took|take|used|use|put|did|had|the|a|an|about|around|roughly|just|only|half|of|and|measured|came|to)$/;
@@ -40,8 +43,10 @@ function measureBehind(tokens: readonly Token[], from: number): number {
   for (let k = from; k - from <= mostLinks && !isStop(tokens[k]); k++) {
     const [token, next] = [tokens[k], tokens[k + 1]];
     if (isVolume(token) || ((isSpoon(token) || isCup(token)) && counted)) {
-      const of = spoken(next) === 'of' ? tokens[k + 2] : next;
-      return isIngredient(of) || spoken(next) === 'of' ? -1 : k + 1;
+      const isOf = spoken(next) === 'of';
+      const at = isOf && spoken(tokens[k + 2]) === 'the' ? k + 3 : k + 2;
+      if (isOf && grains.test(spoken(tokens[at]))) return at + 1;
+      return isOf || isIngredient(next) ? -1 : k + 1;
     }
     const word = spoken(token);
     if (isCount(token) || (word === 'the' && spoken(tokens[k - 1]) === 'by')) counted = true;

@@ -4,7 +4,7 @@
 export type Act = 'choose' | 'refuse' | 'lean' | 'done';
 
 export const refusing =
-  /\b(?:ignore|forget|(?:don['’]?t|do not) care|wrong (?:one|page|list|recipe)|skip|disregard|scrap|never ?mind|leave (?:that|it|out|aside) (?:out|aside|one)|no need|nobody needs|(?:don['’]?t|do not|needn['’]?t|not) (?:need to |have to )?(?:check|look at|mind|worry|bother|ask(?:ing)?|count|answer|judge)|(?:is|was|that['’]?s|it['’]?s)(?:n['’]?t| not) (?:my question|what i|the one|the question|meant))\b|\b(?:for|as) (?:a |your )?(?:reference|comparison|background|context)\b|\b(?:to compare|you can compare|so (?:that )?you (?:can|could|see|know)|not (?:talk|speak) (?:about|of)|(?:only|just) (?:there|here|for))\b|\b(?:is|are) history\b/i;
+  /\b(?:ignore|forget|(?:don['’]?t|do not) care|wrong (?:one|page|list|recipe)|skip|disregard|scrap|never ?mind|leave (?:that|it|out|aside) (?:out|aside|one)|no need|nobody needs|nothing to (?:ask|check|look at|worry)|no questions?|(?:don['’]?t|do not|needn['’]?t|not) (?:need to |have to )?(?:check|look at|mind|worry|bother|ask(?:ing)?|count|answer|judge)|(?:is|was|that['’]?s|it['’]?s)(?:n['’]?t| not) (?:my question|what i|the one|the question|meant))\b|\b(?:for|as) (?:a |your )?(?:reference|comparison|background|context)\b|\b(?:to compare|you can compare|so (?:that )?you (?:can|could|see|know)|not (?:talk|speak) (?:about|of)|(?:only|just) (?:there|here|for))\b|\b(?:is|are) history\b/i;
 export const choosing =
   /\b(?:check(?:ing)?|(?<!(?:have|has|had|was|is|been|['’]ve|already|i|we|she|he|they) )checked|judge|verify|look(?:ing|ed)? (?:at|over)|asking|ask|questions?|about|mean|meant|concern\w*|worr(?:y|ied|ies)|(?:don['’]?t|do not) trust|(?:tell me|let me know|see) (?:if|whether)|unsure|not (?:so |too |quite )?sure|only|just|please|pls|plz|need help|help (?:me )?with|matters|counts|(?:lye|naoh|koh|soda|caustic|water) (?:for|of|in)|^ ?(?:so |and |then )*(?:take|use|do|go with|count))\b/i;
 /** "Ok", "fine" and the like say nothing against a recipe that is asked about elsewhere. */
@@ -13,6 +13,9 @@ const done =
 const praised = /\b(?:is|was|are|were|['’]s) (?:all |just )?(?:fine|lovely|great|perfect|good|old|ok|okay)\b/i;
 const leaning =
   /^\W*(?:making|doing|pouring|using) (?:the|my)\b|\b(?:i['’]?m|i am|we['’]?re|i['’]?ll|i will|going to) (?:now )?(?:mak(?:e|ing)|pour(?:ing)?|do(?:ing)?|us(?:e|ing))\b|\b(?:in the pot|weighed out|(?:settled|decided) (?:on|for)|(?:went|going) (?:with|for)|chose|picked)\b|\bthis is (?:the one|what) i(?:['’]ve)? (?:made|poured|used|did|make|use)\b/i;
+/** Between the mark of a recipe and its list. */
+export const wished =
+  /\b(?:(?:please|pls|kindly) (?:check|look|judge|verify)|(?:check|judge|verify) (?:this|that|it|me|please)\b|(?:like|want|need|have)(?: to have)? (?:it |this |that )?(?:looked at|checked|judged|verified)|(?:the|this is the) one (?:i['’]?m |i am )?(?:asking|to (?:check|ask|look)|in question)|(?:my|the) question)\b/i;
 /** A clause that begins as a question does. */
 export const asksOf =
   /^\W*(?:(?:so|and|but|now|then|please|hi|ok) )*(?:is|are|does|do|has|have|how|hows|how['’]s|whats|will|would|can|could|what|should|did)\b/i;

@@ -16,6 +16,7 @@ import {
   theOther,
   thisOne,
   tooAsked,
+  wished,
 } from './acts.ts';
 import { type Called, type Mention, mentionsIn } from './called.ts';
 import { amountsIn, type Part } from './parted.ts';
@@ -153,6 +154,10 @@ function pointedBy(post: string, clause: Clause, act: Act, before: Before, all: 
     const part = one === undefined || more.length > 0 || all.length !== 2 ? null : 1 - one;
     return part === null ? [] : [{ part, from: clause.from, to: clause.from, isMark: false }];
   }
+  const { ahead: headed } = clause.isHead ? placeOf(post, clause.from, all) : { ahead: null };
+  // "B) the one I'd like looked at: …"
+  if (headed !== null && clause.from >= (all[headed]?.from ?? 0) && (act === 'refuse' || wished.test(clause.text)))
+    return [{ part: headed, from: clause.from, to: clause.from, isMark: false }];
   if ((!isThat && !clause.isBracketed) || (act === 'choose' && before.act === 'refuse')) return [];
   if (before.mentions.length > 0) return before.mentions.slice(-1);
   if (clause.isAsked) return [];

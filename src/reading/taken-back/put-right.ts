@@ -26,10 +26,10 @@ type Thing = Extract<Item, { kind: 'thing' }>;
 
 /** Words that take a figure back, in a few languages. */
 const takesBack =
-  /\b(?:(?:no|oh) wait|wait no|wait|hang on|hold on|sorry|i mean|i meant|i mean to say|but meant|(?<!\b(?:i|we|you) )make (?:that|it)|scratch that|strike that|correction|misprint|typo|oops|whoops|or rather|should be|should have been|should read|changed to|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b|^(?:no|nope|nah)$|^(?:- ?>|= ?>|> ?>)$/;
+  /\b(?:(?:no|oh) wait|wait no|wait|hang on|hold on|sorry|i mean|i meant|i mean to say|but meant|(?<!\b(?:i|we|you) )make (?:that|it)|scratch that|strike that|correction|misprint|typo|oops|whoops|or rather|should be|should have been|should read|(?:typed|wrote|entered|put|got|had|noted) (?:that|it|this) (?:down )?wrong|(?:thats|that is|was|is) wrong|mistyped|miswrote|changed to|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b|^(?:no|nope|nah)$|^(?:- ?>|= ?>|> ?>)$/;
 /** All that may stand between the two figures where the second counts. */
 const beside: ReadonlySet<string> = new Set(
-  'no nope nah but and oh ah argh wait sorry i mean meant to say make that thats it its is was should have been be read changed scratch strike correction misprint typo mistake a read reads oops whoops or rather actually ehm um er uh hang hold on my bad nein quatsch pardon plutot perdon mejor dicho , . ! ? - > = – — … : ('.split(
+  'typed wrote entered put got had noted that this it down wrong wrongly mistyped miswrote thats no nope nah but and oh ah argh wait sorry i mean meant to say make that thats it its is was should have been be read changed scratch strike correction misprint typo mistake a read reads oops whoops or rather actually ehm um er uh hang hold on my bad nein quatsch pardon plutot perdon mejor dicho , . ! ? - > = – — … : ('.split(
     ' ',
   ),
 );

@@ -6,7 +6,7 @@
 import type { Lexicon } from '../words/lexicon.ts';
 import { fold } from './clean.ts';
 
-const labelled = /^[ \t]*(\p{L}[\p{L}.'’]{0,14})(?: ?:| -)[ \t]+(?=\S)/u;
+const labelled = /^[ \t]*(\p{L}[\p{L}.'’]{0,14})(?: \d{1,2}[:.]\d\d(?: ?[ap]m)?)?(?: ?:| -)[ \t]+(?=\S)/u;
 
 /** Lines that somebody says, of all lines, at the least. */
 const leastShare = 0.6;

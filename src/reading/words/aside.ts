@@ -285,7 +285,10 @@ function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
     Number(c.text) < 60
   ) {
     let end = i + 3;
-    if (is(prims[end], ':') && isNumber(prims[end + 1])) end += 2;
+    const [colon, seconds] = [prims[end], prims[end + 1]];
+    // "18:05: 300 g lard"
+    if (is(colon, ':') && colon?.glued && isNumber(seconds) && seconds.glued && /^[0-5]\d$/.test(seconds.text))
+      end += 2;
     const half = prims[end];
     if (half?.kind === 'word' && /^(am|pm|uhr|h|hrs)$/.test(half.text)) end++;
     else if (half?.kind === 'word' && /^(ratio|split|mix)$/.test(half.text)) return null;
