@@ -11,6 +11,7 @@ import { afterPhrases } from './figures/after.ts';
 import { alsoWarm } from './figures/also-warm.ts';
 import { asMuch } from './figures/as-much.ts';
 import { byTheKilo } from './figures/by-the-kilo.ts';
+import { byVolume } from './figures/by-volume.ts';
 import { conversions } from './figures/conversions.ts';
 import { endOfCook, looksOfPot } from './figures/cook.ts';
 import { drawnFrom, forSoap } from './figures/drawn-from.ts';
@@ -141,6 +142,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [elsewise, always],
     [otherUses, always],
     [lyeFree, always],
+    [byVolume, always],
     [alsoWarm, always],
     [warmAt, always],
     [looksOfPot, signal.cooking],

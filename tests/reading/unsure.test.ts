@@ -45,6 +45,31 @@ test.each([
   expect(doubts(`${text} How much lye?`)).toContain('total-disagrees'),
 );
 
+test.each(['lye 80 g, but I used 90 by accident', 'lye 80 g but put in 90', 'lye 80 g, but 90 went in'])(
+  'what went in without a unit is asked about: %s',
+  (lye) => expect(doubts(`coconut 500 g, ${lye}, water 150 g`)).toContain('unplaced'),
+);
+
+test.each([
+  'olive 40 / coconut 30 / palm 30, batch of 1200 g, how much lye?',
+  'olive 40, coconut 30, palm 30, water 300 g. How much lye?',
+])('figures that make a hundred are no grams for that others are: %s', (text) =>
+  expect(doubts(text)).toEqual(['shares-total']),
+);
+test('where the lye fits them, or their unit is said, they are', () =>
+  expect(doubts('olive 40, coconut 30, palm 30, lye 14, water 30, all in grams')).toEqual([]));
+
+test.each(['16 oz (by volume)', '16 oz by volume', '16 ounces (liquid)'])('ounces that measure: %s', (amount) => {
+  // 16 US fluid ounces of 29.5735295625 ml (NIST SP 811), at 0.91 g/ml
+  const { fats } = readRecipe(reader, `${amount} olive oil, 8 oz coconut, 3.4 oz lye`);
+  expect(fats[0]?.grams).toBeCloseTo(16 * 29.5735295625 * 0.91, 0);
+});
+
+test.each(['155 g lye', 'lye 155 g'])('the same of a fat has no weight of its own: %s', (lye) => {
+  const { fats, alkali } = readRecipe(reader, `olive 500 g, the same of coconut, ${lye}`);
+  expect([...fats, ...alkali].map(({ grams }) => grams)).toEqual([500, 500, 155]);
+});
+
 const twice = '200 g coconut melts.\n300 g olive goes in.\n111 g lye in 260 g water.\n';
 test.each([
   ['The other 300 g olive, cold, cools it down.', 600],

@@ -131,6 +131,13 @@ const isWeighed = (text: string, said: string): boolean =>
     'iu',
   ).test(text);
 
+/** "I used 90 by accident", "90 went in". */
+const isPut = (text: string, said: string): boolean =>
+  new RegExp(
+    `\\b(?:used|weighed|put|poured|added|measured|tipped)(?: (?:in|out|only|about|just|like|roughly|really|actually)){0,2} ${escaped(said)}(?![\\p{L}\\d]| (?!by\\b|instead\\b|in\\b|and\\b|as\\b)\\p{L})|(?<![\\d.,])${escaped(said)} (?:went|got|ended up|landed) in`,
+    'iu',
+  ).test(text);
+
 /** Characters behind a clause in which a figure of it may stand. */
 const nextWord = 14;
 
@@ -147,7 +154,8 @@ function aboutOf(doubt: Doubt, said: readonly string[], post: string, partings: 
           mentions(text, one) &&
           isTalk(text) &&
           !(doubt.id === 'unknown-fat' && (isWeighed(beyond, one) || (deed.test(one) && mayBeIn(text)))) &&
-          !(doubt.id !== 'unknown-fat' && /[\p{L}%]/u.test(one) && putting().test(text)),
+          !(doubt.id !== 'unknown-fat' && /[\p{L}%]/u.test(one) && putting().test(text)) &&
+          !(doubt.id === 'unplaced' && isPut(text, one)),
       );
     });
     if (about.length > 0) return about;

@@ -127,7 +127,7 @@ const beginsRow = (tokens: readonly Token[], at: number): boolean =>
   isFat(tokens[at]) && (isStop(tokens[at - 1]) || isMark(tokens[at - 1], ',(+&'));
 
 const isTold = (tokens: readonly Token[], at: number): boolean =>
-  isFat(tokens[at]) && (weighedAt(tokens, at) || weighedElsewhere(tokens, at));
+  isFat(tokens[at]) && ((weighedAt(tokens, at) && !isMark(tokens[at + 1], ',')) || weighedElsewhere(tokens, at));
 
 const partOrTimes = (tokens: readonly Token[], k: number): boolean =>
   tokens[k]?.t === 'quantity' || wordAt(tokens, k) in factors;

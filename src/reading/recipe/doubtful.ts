@@ -9,6 +9,7 @@ import type { Quantity } from '../words/quantities.ts';
 import { endsDotted, isAny, isMark, isStop, spoken as spokenOf, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { isSuperfat } from './no-superfat.ts';
+import { isPutIn } from './put-in.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, unitFor } from './rows.ts';
 import { isStatementOf, isSumIn } from './totals.ts';
@@ -156,6 +157,7 @@ export function orphans(assembly: Assembly, rows: readonly Row[], roles: Roles):
       weighs ||
       doubted ||
       mayStandForAbove(tokens, item) ||
+      isPutIn(tokens, item, rows) ||
       (quantity.dim === 'bare' && !counted && !isNought && !before(quantity) && (bare || besideName(assembly, k))) ||
       (quantity.dim === 'bare' && !counted && standsForSum(assembly, k)) ||
       (roles.purity === null && isWeighed && mayBePurity(quantity) && !isAloneInLine(assembly, item.from))

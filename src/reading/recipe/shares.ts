@@ -69,8 +69,17 @@ export function settleShares(assembly: Assembly, rows: readonly Row[], roles: Ro
       assembly.assume('shares', `I took the figures at the fats as per cent of ${roles.totalFats?.text ?? ''}.`);
       for (const row of bareShares) grams.set(row, (total * (row.amount?.value ?? 0)) / sum);
     }
-  }
+  } else if (isOfHundred(assembly, fats, rows)) assembly.doubts.push({ id: 'shares-total' });
   return grams;
+}
+
+/** "Olive 40, coconut 30, palm 30, water 300 g": figures that make a hundred, whose unit would be that of something else. */
+function isOfHundred(assembly: Assembly, fats: readonly Row[], rows: readonly Row[]): boolean {
+  if (fats.length < 2 || !fats.every(({ amount }) => amount?.dim === 'bare')) return false;
+  const isWeighed = ({ named: { meaning }, amount }: Row): boolean =>
+    (meaning.kind === 'alkali' || meaning.kind === 'stock') && amount !== null;
+  const sum = fats.reduce((all, { amount }) => all + (amount?.value ?? 0), 0);
+  return Math.abs(sum - 100) < 0.6 && unitFor(assembly, fats[0]?.token ?? 0)?.assumed === true && !rows.some(isWeighed);
 }
 
 /** A share that is more than this is no superfat that anybody means. */
