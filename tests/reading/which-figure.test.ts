@@ -107,6 +107,8 @@ describe('thousands parted by a space', () => {
   test.each([
     ['oil\tpct\nolive oil\t60\nlard\t40\n\n1 200 g of oils in a tin. lye?', 720],
     ['olive oil 60 %\nlard 40 %\n1 250 g of fats altogether, how much lye', 750],
+    ['oil\tpct\nolive oil\t60\nlard\t40\n\n1 200 g of oils\n2 tsp clay\nlye?', 720],
+    ['oil\tpct\nolive oil\t60\nlard\t40\n\n1 tin\n2 spoons\n1 200 g of oils. lye?', 720],
     ['1 150 g lard\n2 250 g olive oil\nlye?', 250],
     ['1 lard 200 g\n2 150 g olive oil\nlye?', 150],
   ])('at the beginning of a line, but no number of its row: %s', (text, olive) => {

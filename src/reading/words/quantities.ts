@@ -185,16 +185,23 @@ function isOwnCell(prims: readonly Prim[], i: number): boolean {
 }
 
 /** Rows are numbered: one near it begins with the number before or behind that at `i`. */
-function hasNextRow(prims: readonly Prim[], i: number): boolean {
+function hasNextRow(prims: readonly Prim[], i: number, lexicon: Lexicon): boolean {
   const row = Number(prims[i]?.text);
   for (let k = Math.max(0, i - longestRow); k < i + longestRow; k++) {
     const [prim, next] = [prims[k], prims[k + 1]];
     if (prim?.kind !== 'number' || Math.abs(Number(prim.text) - row) !== 1) continue;
-    if (k === 0 || prims[k - 1]?.kind === 'line' || (next?.kind === 'number' && !next.glued)) return true;
+    if (next?.kind === 'number' && !next.glued) return true;
+    // "2 tsp clay" has no number of its row, and all the fats are no row
+    const opens = k === 0 || prims[k - 1]?.kind === 'line';
+    if (opens && !isOfAll(prims, i + 2) && !unitAt(prims, k + 1, lexicon)) return true;
   }
   return false;
 }
 const longestRow = 40;
+
+/** "g of oils", "kg fats in all". */
+const isOfAll = (prims: readonly Prim[], unit: number): boolean =>
+  /^(?:oils|fats)$/.test(prims[prims[unit + 1]?.text === 'of' ? unit + 2 : unit + 1]?.text ?? '');
 
 /** `12 500 g`: a space between groups of three digits, where a unit follows and no row number stands before. */
 function spacedThousands(
@@ -213,7 +220,7 @@ function spacedThousands(
   const before = prims[i - 1];
   const startsRow = before === undefined || before.kind === 'line' || before.kind === 'number';
   const endsRow = prims[hit.end] === undefined || prims[hit.end]?.kind === 'line';
-  const isNumbered = before?.kind === 'number' || (startsRow && !endsRow && hasNextRow(prims, i));
+  const isNumbered = before?.kind === 'number' || (startsRow && !endsRow && hasNextRow(prims, i, lexicon));
   if (isNumbered && tail.text !== '000') return null;
   // nobody weighs 000 g
   const other = tail.text === '000' ? null : Number(tail.text);
