@@ -147,7 +147,8 @@ export function createBot(options: BotOptions): Bot {
     const isTalk = named !== null && opensTalk(text, rest, named.id, context);
     const said = isTalk || named?.isIngredient?.(text, rest, context) ? null : named;
     // where the word is no request and nothing else is either, it is one after all
-    const unsaid = () => (isTalk ? 'check' : (nextStep(text) ?? guess(text, context) ?? named?.id ?? null));
+    const unsaid = () =>
+      isTalk ? guess(text, context) : (nextStep(text) ?? guess(text, context) ?? named?.id ?? null);
     const guessed = said ? said.id : unsaid();
     if (guessed === null) return isThanks(text) ? welcome : unknown(text);
     const command = find(guessed);

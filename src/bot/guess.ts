@@ -193,12 +193,22 @@ const pointing =
 /** What is said of a scale to weigh on, behind the word. */
 const weighsOn = /^s?\s+(?:reads?|says?|said|shows?|showed|is|was|only|broke|died|goes)\b/i;
 
+/** Words of commands that a list has over its rows: "Share of oils for 1000 g:", "fat | per cent". */
+const headings: ReadonlySet<string> = new Set(['share', 'fat']);
+const headsList = (rest: string): boolean =>
+  rest
+    .split('\n')
+    .slice(1)
+    .filter((line) => /\p{L}{3}/u.test(line) && /\d/.test(line)).length > 1;
+
 /**
  * "Report and a plea. 420 g lard …", "Cook number four: …": the word of a command (`id`) that opens a sentence without a
  * figure, before a whole recipe that nobody asks anything else of. `rest`: what stands behind the word.
  */
 export function opensTalk(text: string, rest: string, id: string, context: Context): boolean {
-  if (ofRecipe.has(id) || /^\W*[/!]/.test(text)) return false;
+  if (/^\W*[/!]/.test(text)) return false;
+  if (headings.has(id) && headsList(rest)) return /^(?:check|lye)$/.test(guess(text, context) ?? '');
+  if (ofRecipe.has(id)) return false;
   // "Scale reads 1.2 kg lard": what they weigh on
   if (id === 'scale' && weighsOn.test(rest)) return context.read(text).fats.length > 0;
   const heading = /^[^.:!?\n\d]*(?=[.:!?\n])/.exec(rest)?.[0] ?? '';

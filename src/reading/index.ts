@@ -8,7 +8,7 @@ import { amongTalk } from './doubt/talk.ts';
 import { writtenUp } from './doubt/written-up.ts';
 import { type Cut, cutOf, itemize, type Reader } from './itemize.ts';
 import type { RecipeReading } from './reading.ts';
-import { asTheyStand, multiplied, timesAll } from './recipe/another-size.ts';
+import { asTheyStand, multiplied, timesAll, unsurelyMany } from './recipe/another-size.ts';
 import { assemble } from './recipe/assemble.ts';
 import { bind, settledOn } from './rows/bind.ts';
 import type { Item } from './rows/items.ts';
@@ -112,6 +112,8 @@ function readPart(reader: Reader, input: string, several: Several, settled: Sett
           first)));
   const whole = settled || factor !== null ? read : hearing(read, unheardChange);
   if (factor !== null) return multiplied(whole, factor, said);
+  const many = unsurelyMany(post, whole);
+  if (many !== null) return { ...whole, doubts: [{ id: 'corrected', said: many }] };
   const stand = asTheyStand(post);
   return stand ? { ...whole, assumptions: [...whole.assumptions, { id: 'number', text: stand }] } : whole;
 }

@@ -71,6 +71,12 @@ test.each([
   [`summary of this recipe: ${recipe}`, 'summary'],
   ['help i do not know where to begin', 'help'],
   ['help scale', 'help'],
+  ['Share of oils for 800 g:\nolive 60%\nlard 40%\nlye please', 'lye'],
+  ['Share of oils for 800 g:\nolive 60%\nlard 30%\nlye please', 'unclear'],
+  ['fat\tpct\nolive\t60\nlard\t30\n\n800 g of oils, lye?', 'unclear'],
+  ['Fat\tgrams\nolive\t600\nlard\t200\nlye\t105\nwater\t240', 'check'],
+  ['share: 3 % of 800 g', 'share'],
+  ['fat: olive\nlard', 'fat'],
 ])('%s: %s', async (text, command) => {
   expect(await answeredBy(text)).toBe(command);
 });

@@ -188,8 +188,34 @@ describe('no wait', () => {
     'Cure six weeks. No wait for the guest bars, they went the same day.',
   ])('%s', (note) => expect(noted(note)).toEqual({ grams: base, doubts: [] }));
 
+  test.each([
+    "it's for my sister no wait it's for my mum",
+    'I made it on monday no wait on tuesday',
+    "It's for the guests, no wait, for us",
+  ])('is said of for whom or when: %s', (said) =>
+    expect(read(`${list}, ${said}. lye ok?`)).toEqual({ grams: base, doubts: [] }),
+  );
+  test.each([
+    'bar soap no wait liquid soap',
+    "it's for one batch no wait it's for two",
+    'no wait that is for the other one',
+    'it was the lard no wait it was the tallow',
+  ])('is asked about: %s', (said) => expect(read(`${list}, ${said}. lye ok?`).doubts).toEqual(['corrected']));
+
   test('takes a figure back all the same', () =>
     expect(noted('The palm is 250 g. No wait, 150 g.')).toEqual({ grams: { ...base, 'palm-oil': 150 }, doubts: [] }));
+});
+
+describe('no, only', () => {
+  const dry = list.replace('\n290 g water', '');
+  test.each(['beer no, only water 290 g', 'curd water no, only plain water 290 g'])(
+    'of what is not there: %s',
+    (said) => expect(read(`${dry}, ${said}. Lye ok?`)).toEqual({ grams: base, doubts: [] }),
+  );
+  test.each(['290 g water, palm no, only lard 200 g', 'lye no, only 130 g, water 290 g'])(
+    'of what is weighed is asked about: %s',
+    (said) => expect(read(`${dry}, ${said}. Lye ok?`).doubts).toContain('corrected'),
+  );
 });
 
 describe('superfats of earlier batches', () => {

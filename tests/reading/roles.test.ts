@@ -364,6 +364,8 @@ test.each([
   '750 g lard and 250 g sunflower, lye for 6% sf?',
   '750 g lard and 250 g sunflower, caustic soda at 6 % superfat',
   '750 g lard and 250 g sunflower, with lye, superfat 6 %',
+  '750 g lard, 250 g sunflower. What lye do I need for 6%?',
+  '750 g lard, 250 g sunflower. How much NaOH would I take for 6 %? No rush',
 ])('an alkali without an amount is what is asked for: %s', (text) => {
   expect(doubts(text)).toEqual([]);
   expect(read(text).superfat).toBeCloseTo(0.06);

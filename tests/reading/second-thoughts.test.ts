@@ -77,6 +77,9 @@ describe('a later sentence', () => {
     [`${recipe} Palm was out, so I took lard.`, { ...palmless, lard: 250 }],
     [`${recipe} No palm in the shop, I used lard`, { ...palmless, lard: 250 }],
     [`${recipe} Well, I wrote palm, but the shop was out, so it's lard this time.`, { ...palmless, lard: 250 }],
+    [`${recipe} I don't use palm, so I'm putting lard instead, same amount.`, { ...palmless, lard: 250 }],
+    [`${recipe} We never buy palm so we used 240 g lard instead.`, { ...palmless, lard: 240 }],
+    [`${recipe} I don't do palm and lard goes in instead.`, { ...palmless, lard: 250 }],
     [`${recipe} I swapped the palm for 240 g lard.`, { ...palmless, lard: 240 }],
     [`> ${recipe}\nI'm out of palm so it's lard in its place, same weight.`, { ...palmless, lard: 250 }],
     [`${recipe} The palm, I had none, so 250 g lard went in instead.`, { ...palmless, lard: 250 }],
@@ -259,6 +262,7 @@ describe('a later sentence', () => {
     `${recipe} Can you give it all in ounces please?`,
     `${recipe} I only have a scale in ounces.`,
     `${recipe} Could I use lard instead of palm?`,
+    `${recipe} I don't like palm, I might put lard instead, same weight.`,
     `${recipe} My grandma used lard instead of palm.`,
     `Melt the fats, take it out, then stir. ${recipe}`,
     `${recipe} Next time I would leave out the palm.`,
@@ -858,6 +862,26 @@ describe('a recipe that is to be made larger or smaller', () => {
       'palm-oil': 100 * times,
     }),
   );
+});
+
+describe('so many batches of a recipe', () => {
+  const weighed = '500 g lard, 300 g coconut, 112 g lye, 240 g water';
+  const asked = '500 g lard, 300 g coconut';
+  test.each([
+    [`${weighed}. We make 3 batches of this every winter. Lye ok?`, 1],
+    [`${weighed}. I sold two batches of this at the fair. Lye ok?`, 1],
+    [`${weighed}. I do two lots of this, each in its own pot. Is the lye right for each?`, 1],
+    [`${weighed}. I make double that. The figures are for a single batch. Lye ok?`, 1],
+    [`${weighed}. Need two lots of this. Is the lye right for a single lot?`, 1],
+    [`${weighed}. I need two lots of this in one pot. Is the lye right?`, 2],
+    [`${asked}. How much lye for 3 batches of this?`, 3],
+    [`${asked}, 3 batches of this please, lye?`, 3],
+    [`${asked}. Two batches of this a year is what we need. Lye for one batch?`, 1],
+  ])('%s', (text, times) =>
+    expect(read(text)).toMatchObject({ grams: { lard: 500 * times, 'coconut-oil': 300 * times }, doubts: [] }),
+  );
+  test('are asked about where the lye may be for one of them or for all', () =>
+    expect(read(`${asked}. I'm making 2 batches of this today. How much lye?`).doubts).toEqual(['corrected']));
 });
 
 test('a total of the recipe in its own size, of which half was made', () =>

@@ -46,7 +46,7 @@ function foundIn(cut: Cut, sentence: Sentence): readonly unknown[] {
     ...[plannedIn([sentence], 0)].filter((one) => one !== null),
     ...(mayTell(sentence) ? ['tells'] : []),
     ...(right && (right.from < Number.POSITIVE_INFINITY || right.headed) ? [right] : []),
-    ...[takenBackIn([sentence], () => false), lackIn([sentence], cut.tokens, () => false)].filter(
+    ...[takenBackIn([sentence], cut.tokens, () => false), lackIn([sentence], cut.tokens, () => false)].filter(
       (one) => one !== null,
     ),
     ...(pageTurnedIn(sentence) === null ? [] : ['turned']),

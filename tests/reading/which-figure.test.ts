@@ -105,6 +105,18 @@ describe('thousands parted by a space', () => {
     expect(grams['olive-oil-virgin']).toBe(olive);
   });
   test.each([
+    ['oil\tpct\nolive oil\t60\nlard\t40\n\n1 200 g of oils in a tin. lye?', 720],
+    ['olive oil 60 %\nlard 40 %\n1 250 g of fats altogether, how much lye', 750],
+    ['oil\tpct\nolive oil\t60\nlard\t40\n\n1 200 g of oils\n2 tsp clay\nlye?', 720],
+    ['oil\tpct\nolive oil\t60\nlard\t40\n\n1 tin\n2 spoons\n1 200 g of oils. lye?', 720],
+    ['1 150 g lard\n2 250 g olive oil\nlye?', 250],
+    ['1 lard 200 g\n2 150 g olive oil\nlye?', 150],
+  ])('at the beginning of a line, but no number of its row: %s', (text, olive) => {
+    const { grams, doubts } = read(text);
+    expect([grams['olive-oil-virgin'], doubts]).toEqual([olive, []]);
+  });
+  test.each([
+    '1 250 g lard\n300 g olive oil\nlye?',
     'Olive oil 1 250 g\nCoconut oil 500 g\n\nlye how much?',
     'Olive oil 1 250 g\nCoconut oil 500 g\n     750 g\n\nlye how much?',
     'Olive oil\t10 500\nCoconut oil\t8 250\nNaOH\t111\n\ngrams. Lye ok?',

@@ -209,6 +209,39 @@ test.each([
   expect([fats.map((fat) => Math.round(fat.grams)), doubts]).toEqual([[grams], []]);
 });
 
+test.each([
+  ['5 oz 1/4', 5.25],
+  ['4 oz and ½', 4.5],
+  ['5 oz 1/4 - I mean five and a quarter ounces', 5.25],
+  ['5¼ oz (I mean five and a quarter ounces)', 5.25],
+  ['5 oz 1/4, I mean five and a half ounces', 5.5],
+])('a part of the unit behind it, and the same in other words: %s', (lye, ounces) => {
+  const { alkali, doubts } = read(`tallow 26 oz\ncoconut 9 oz\nlye ${lye}\nwater 12 oz`);
+  expect(doubts).toEqual([]);
+  expect(alkali[0]?.grams).toBeCloseTo(ounces * 28.3495, 2);
+});
+
+test('no part of the unit, where it may be of something', () =>
+  expect(doubts('1 lb 1/4 lard, 8 oz coconut, lye 3 oz, water 7 oz')).not.toEqual([]));
+
+test.each([
+  '300 g each of lard and tallow\n200 g coconut',
+  'lard and tallow: 300 g each\n200 g coconut',
+  '300 g each lard and tallow, 200 g coconut',
+])('two fats of so much each are no blend: %s', (text) =>
+  expect(fats(`${text}\nlye 110 g`)).toEqual(
+    expect.arrayContaining(['lard 300', 'tallow-beef 300', 'coconut-oil 200']),
+  ),
+);
+
+test('a blend that is weighed as one is asked about', () =>
+  expect(doubts('300 g of lard and tallow\n200 g coconut\nlye 70 g')).not.toEqual([]));
+
+test.each(['Scaled up x2 from the 250 g one', 'Doubled from my 250 g version'])(
+  'the size that a recipe was made of: %s',
+  (said) => expect(doubts(`${said}, done below already\nlard 300 g\ncoconut 200 g\nlye 72 g`)).toEqual([]),
+);
+
 test.each(['300 g olive (300 g), 300 g lard', 'olive 300 g, lard (300 g)'])(
   'a bracket says a weight again, or is that of its own row: %s',
   (text) => {

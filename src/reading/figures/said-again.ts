@@ -93,8 +93,24 @@ export function isBracketedAgain(tokens: readonly Token[], k: number, token: Fig
   return false;
 }
 const longestRow = 5;
+
+/** "5 oz 1/4, I mean five and a quarter ounces": the weight right before it once more, in other words. */
+export function isMeantAgain(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!isWeight(token) || wordAt(tokens, k - 1) !== 'mean' || isIngredient(tokens[k + 1])) return false;
+  const last = tokens.slice(Math.max(0, k - longestRow - 1), k).findLast((one) => one.t === 'quantity' || isStop(one));
+  return isSameAs(last, token);
+}
 const endsRow = (token: Token | undefined): boolean =>
   isStop(token) || isMark(token, ',&+)') || (token?.t === 'word' && token.sort === 'joint');
+
+/** "Scaled up from the 500 g one": what the recipe was made of. */
+export function isSizeBefore(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!isWeight(token) || !/^(?:the|my|our|a|his|her|their)$/.test(wordAt(tokens, k - 1))) return false;
+  if (wordAt(tokens, k - 2) !== 'from' || !/^(?:one|version)$/.test(spoken(tokens[k + 1]))) return false;
+  const { from } = sentenceAt(tokens, k, longestSaid);
+  return isAny(tokens, from, k, (one) => sizing.test(spoken(one)));
+}
+const sizing = /^(?:scaled|doubled|tripled|trebled|halved|quartered|multiplied|enlarged)$/;
 
 const isPieces = (token: Token): boolean =>
   isRole(token, 'bars') || (token.t === 'word' && /^(?:pieces|slices|chunks|pucks)$/.test(token.text));

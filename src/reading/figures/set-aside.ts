@@ -60,11 +60,13 @@ import {
   isChange,
   isForThe,
   isLoneSum,
+  isMeantAgain,
   isNumberAgain,
   isOutcome,
   isReference,
   isShareAgain,
   isShareChanged,
+  isSizeBefore,
   isStatedSum,
   saidInARow,
 } from './said-again.ts';
@@ -230,7 +232,8 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         for (const also of weightsBehind(tokens, k)) aside(also, 'the weight of one bar');
         settled = bars;
       }
-      if (isBracketedAgain(tokens, k, token)) aside(k, 'said before');
+      if (isBracketedAgain(tokens, k, token) || (told && isMeantAgain(tokens, k, token))) aside(k, 'said before');
+      if (told && isSizeBefore(tokens, k, token)) aside(k, 'of another size');
       if (isStock(tokens, k, token, stored ? signals : null)) aside(k, 'what is left of a pack');
       if (told && isTakenFrom(tokens, k, token)) aside(k, packed);
       if (told && (isReference(tokens, k, token) || isAllOfIt(tokens, k, token) || isChange(tokens, k, token)))

@@ -95,6 +95,8 @@ const either =
 /** "I plan to make a double batch.": the same, where no pattern has multiplied anything. */
 const eitherSize =
   /\b(?:mak(?:e|ing)|made|want|do(?:ing)?|did|plan\w*) (?:\w+ ){0,2}(?:double|triple|half)[ -](?:batch|recipe|lot)\b|\b(?:doubling|tripling|halving) (?:this|it|that)\b/i;
+/** "We make 2 batches of this a year." */
+const oneOfMany = /\b(?:\d+|two|three|four|five|six) (?:batches|lots) of (?:this|the above)\b/i;
 /** Looked for first: the long pattern is slow to get ready. */
 const mayBeEither = /ling |ving |lying |\d ?[x×]|[x×] ?\d/i;
 const counted: Readonly<Record<string, number>> = {
@@ -141,7 +143,14 @@ const ofMould =
 const parted =
   /\b(?:the (?:rest|remainder|other (?:half|part|third))|remaining|half (?:of it )?(?:went|goes|is|was) (?:to|for))\b/i;
 const mightBe =
-  /\b(?:if|when(?! (?:i|we) (?:made|did|mixed|cooked))|(?<!\bat )once|before|could|can|should|might|would(?! like)|may|later|usually|normally|always|sometimes|next)\b/i;
+  /\b(?:if|when(?! (?:i|we) (?:made|did|mixed|cooked))|(?<!\bat )once|before|could|can|should|might|would(?! like)|may|later|usually|normally|always|sometimes|next|often|mostly|(?:every|each|a|per) (?:other )?(?:day|week|weekend|fortnight|month|season|year|spring|summer|autumn|fall|winter|easter|christmas|sunday|monday|tuesday|wednesday|thursday|friday|saturday)(?! (?:ago|from now|early|late)))\b/i;
+/** "Is it right for one lot?", "one batch is as written", "above is a single batch": the figures are asked about as they stand. */
+const asWritten =
+  /\b(?:for|per) (?:just |only )?(?:the |a )?(?:one|single|each)(?: (?:one|lot|batch|load|loaf|size|of (?:them|these|those)))?(?=\s*(?:[?!.;]|$))|\bas (?:it |they |that )?(?:is |are )?(?:stands?|written|listed)\b[^.!\n]*\?|\b(?:one|a single|each) (?:lot|batch|load|loaf) is as (?:written|listed|above)\b|\b(?:above|this|here|listed|written|figures?|amounts?|numbers?|that|recipe|list)(?: above)? (?:is|are)(?: all| only| just)? (?:for |of )?(?:one|a single|the single|a) (?:lot|batch|load|loaf)\b/i;
+/** What asks for so many batches together; each of those that somebody makes or sells is made as it is written. */
+const together = /\b(?:how much|need|want|like|please|pls|plz|altogether|in (?:all|total)|lye for)\b/i;
+/** Each of them in a pot of its own. */
+const apart = /\b(?:each|apart|separate(?:ly)?|one (?:after|by)|on (?:its|their) own|singly|one at a time)\b/i;
 
 /** "The coconut is a 1 kg jar, and I used half": of the jar. */
 const ofPack = /\b(?:jar|tub|block|pack|packet|bag|tin|can|bottle|brick|bucket|carton)s?\b/i;
@@ -177,6 +186,8 @@ function madeInPart(post: string): Sized | null {
   )
     return null;
   const { part, by, verb, times, plan, many, of } = said.groups ?? {};
+  if (asWritten.test(behind) || asWritten.test(since)) return null;
+  if (many && (!together.test(since + sentence) || apart.test(behind))) return null;
   const factor = factorOf(part ?? by ?? verb ?? plan ?? times ?? many ?? of ?? '');
   if (factor === undefined) return null;
   // what else the sentence says is still read
@@ -224,11 +235,21 @@ export function timesAll(post: string): Sized {
   return factors.size === 1 && factor !== undefined && factor > 0 && factor <= 100 ? { text, factor, said } : none;
 }
 
+/** "I'm making 2 batches of this. How much lye?": for one or for both, nobody knows. */
+export function unsurelyMany(post: string, { fats, alkali, doubts }: RecipeReading): string | null {
+  if (alkali.length > 0 || fats.length === 0 || doubts.length > 0) return null;
+  const found = oneOfMany.exec(post);
+  if (!found || asWritten.test(post)) return null;
+  const sentence = `${/[^.!?\n]*$/.exec(post.slice(0, found.index))?.[0]}${/^[^.!?\n]*/.exec(post.slice(found.index))?.[0]}`;
+  return mightBe.test(sentence) || apart.test(sentence) ? null : found[0];
+}
+
 /** What the answer says where a post is told to be of another size, and its figures may be those before it. */
 export function asTheyStand(post: string): string | null {
   const found =
     (mayBeEither.test(post) ? either.exec(post) : null) ??
-    (/double|triple|half|ling |ving /i.test(post) ? eitherSize.exec(post) : null);
+    (/double|triple|half|ling |ving /i.test(post) ? eitherSize.exec(post) : null) ??
+    (/batches of|lots of/i.test(post) ? oneOfMany.exec(post) : null);
   return found && !/[-=]>|→|\b(?:now|was|were|instead|originally)\b/i.test(post)
     ? `I took the amounts as they stand ("${found[0].replace(/^[\s.!?]+/, '').replace(/\s*:$/, '')}").`
     : null;

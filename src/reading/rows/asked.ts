@@ -200,7 +200,9 @@ function superfatLast(items: readonly Item[], tokens: readonly Token[]): readonl
   const weighed = items.slice(0, at).some((item) => isAmount(item) && item !== only);
   // "what lye do these need at 5 %: olive 400 g"
   const leads = !weighed && stop?.t === 'sign' && stop.text === ':' && /^(at|with|for)$/.test(before);
-  if (!leads && (!alone || !weighed || !/^(at|with|and|,|)$/.test(before))) return items;
+  // "what lye do I need for 5 %?"
+  const isFor = before === 'for' && (ends || stop === undefined);
+  if (!leads && (!alone || !weighed || !(isFor || /^(at|with|and|,|)$/.test(before)))) return items;
   return [...items.slice(0, at + 1), superfat(only.to), ...items.slice(at + 1)];
 }
 

@@ -155,7 +155,7 @@ export function secondThoughts(
     unheard:
       post.unclear ??
       unsureIn(sentences, post.back.length > 0) ??
-      takenBackIn(sentences, hears) ??
+      takenBackIn(sentences, tokens, hears) ??
       lackIn(sentences, tokens, hears),
     cuts,
   };

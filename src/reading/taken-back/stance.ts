@@ -4,7 +4,7 @@ import type { Sentence } from '../text/sentences.ts';
 import { cue } from '../words/cue-words.ts';
 import { isWeight, isWord } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
-import { thingOf, weighedThings } from '../words/weighed.ts';
+import { figureOf, thingOf, weighedThings } from '../words/weighed.ts';
 
 /**
  * `right`: it puts an earlier figure right. `now`: it is so now, or was done in fact. `once`: it is so no longer.
@@ -362,8 +362,43 @@ export function pageTurnedIn(sentence: Sentence): number | null {
   return /#/.test(text.slice(at)) ? null : sentence.tokenAt(at);
 }
 
+/** "It's for my sister, no wait, it's for my mum", "made on Monday no wait on Tuesday": for whom or when, and nothing of the pot. */
+function isOfPurpose(text: string, index: number, found: string): boolean {
+  if (found !== 'no wait') return false;
+  const before = /(?:^|[,.;:!?(-] )([^#@,.;:!?(-]+?)[ ,]*$/.exec(text.slice(0, index))?.[1] ?? '';
+  const behind = /^[ ,]*([^#@,.;:!?]+?) ?(?:[,.;:!?)][^#@]*)?$/.exec(text.slice(index + found.length))?.[1] ?? '';
+  const [, lead, what = ''] =
+    /^((?:(?:its|it is|it was|i|we|made|make|this|is|was) )*(?:for|on))( .+)$/.exec(behind) ?? [];
+  const to = lead?.split(' ').at(-1);
+  return to !== undefined && new RegExp(`\\b${to} [a-z]`).test(before) && !ofPot.test(`${before} ${what}`);
+}
+/** What may say how much it is, or of which alkali. */
+const ofPot =
+  /\b(?:one|two|three|half|double|single|triple|batch(?:es)?|recipes?|loa(?:f|ves)|mou?lds?|bars?|liquid|soft|hard|solid|cream|paste|other|this|that|those|both|each|grams?|ounces?|pounds?|kilos?)\b/;
+
+/** "Milk no, only water 280 g": what is turned down weighs nothing in the list, but for what comes in its place. */
+function isNotThere(tokens: readonly Token[], sentence: Sentence, index: number, found: string): boolean {
+  const { text } = sentence;
+  const names = /(?<=^|[,.;:(-] )(?:[a-z]+ )?(?:@ )+$/.exec(text.slice(0, index));
+  if (!names || !/^no [!,] +only$/.test(found)) return false;
+  const only = text.indexOf('@', index);
+  const comes = only < 0 ? -1 : sentence.tokenAt(only);
+  return [...names[0].matchAll(/@/g)].every(({ index: at }) => {
+    const name = tokens[sentence.tokenAt(names.index + at)];
+    return (
+      name?.t === 'name' && !tokens.some((one, k) => k !== comes && isNamed(one, name) && figureOf(tokens, k) >= 0)
+    );
+  });
+}
+const isNamed = (one: Token, name: Extract<Token, { t: 'name' }>): boolean =>
+  one.t === 'name' && thingOf(one) === thingOf(name);
+
 /** The first words that take something back which nothing `hears`. */
-export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) => boolean): string | null {
+export function takenBackIn(
+  sentences: readonly Sentence[],
+  tokens: readonly Token[],
+  hears: (k: number) => boolean,
+): string | null {
   for (let k = 0; k < sentences.length; k++) {
     const sentence = sentences[k];
     const taken = sentence?.retells && sentence.cues & cue.back ? takenBack.exec(sentence.text) : null;
@@ -379,6 +414,7 @@ export function takenBackIn(sentences: readonly Sentence[], hears: (k: number) =
       /(?:[\p{L}']+ [, ]*){3}/u.test(text.slice(index + found.length))
     )
       continue;
+    if (isOfPurpose(text, index, found) || isNotThere(tokens, sentence, index, found)) continue;
     let last = k;
     // what it speaks of may stand behind it
     while (isHeading ? sentences[last + 1]?.paragraph === paragraph : last === k && !/[#@]/.test(text.slice(index))) {

@@ -149,7 +149,7 @@ function digitAt(prims: readonly Prim[], i: number): number | null {
 }
 
 /** `1/2` at i: the two numbers stand tight around the stroke. */
-function fractionAt(prims: readonly Prim[], i: number): number | null {
+export function fractionAt(prims: readonly Prim[], i: number): number | null {
   if (prims[i + 1]?.text !== '/') return null;
   const top = numberAt(prims, i);
   const bottom = numberAt(prims, i + 2);

@@ -2,7 +2,7 @@ import { toCelsius, type Unit, unit } from '../../units/units.ts';
 import { type Prim, rawText } from '../text/scan.ts';
 import type { Lexicon } from './lexicon.ts';
 import { type UnitHit, unitAt } from './measure.ts';
-import { type DecimalHabit, isNumberWord, type Numeral, numeralAt, plainValue } from './numbers.ts';
+import { type DecimalHabit, fractionAt, isNumberWord, type Numeral, numeralAt, plainValue } from './numbers.ts';
 
 export type Dim = 'mass' | 'volume' | 'percent' | 'bare' | 'ratio' | 'parts' | 'temperature' | 'time' | 'length';
 
@@ -125,6 +125,22 @@ function compound(
   return { add: base(numeral.value, hit.unit), end: hit.end, numbers: numeral.numbers };
 }
 
+/** `5 oz 1/4`, `1 lb and ½`: a part of the unit stands behind it, and nothing that it could be of. */
+function partBehind(
+  prims: readonly Prim[],
+  end: number,
+  { value }: Figure,
+  unit: Unit,
+): { add: number; end: number; numbers: readonly number[] } | null {
+  if (!Number.isInteger(value) || (unit.dimension !== 'mass' && unit.dimension !== 'volume')) return null;
+  const at = prims[end]?.text === 'and' || prims[end]?.text === '&' ? end + 1 : end;
+  const part = fractionAt(prims, at);
+  const next = prims[at + 3];
+  const ends = next === undefined || next.kind === 'line' || (next.kind === 'sign' && next.text !== '%');
+  if (part === null || !ends || prims[at + 4]?.kind === 'number') return null;
+  return { add: part * unit.factor, end: at + 3, numbers: [at, at + 2] };
+}
+
 /** "1 kg 200," and "2 kg 60 or so": the grams behind the kilos, with nothing behind them that they could be of. */
 function isGramsBehind(prims: readonly Prim[], { end }: Numeral): boolean {
   const [figure, next] = [prims[end - 1], prims[end]];
@@ -168,6 +184,25 @@ function isOwnCell(prims: readonly Prim[], i: number): boolean {
   return isApart && before.kind !== 'line' && before.kind !== 'number' && tail.at === head.at + head.raw.length + 1;
 }
 
+/** Rows are numbered: one near it begins with the number before or behind that at `i`. */
+function hasNextRow(prims: readonly Prim[], i: number, lexicon: Lexicon): boolean {
+  const row = Number(prims[i]?.text);
+  for (let k = Math.max(0, i - longestRow); k < i + longestRow; k++) {
+    const [prim, next] = [prims[k], prims[k + 1]];
+    if (prim?.kind !== 'number' || Math.abs(Number(prim.text) - row) !== 1) continue;
+    if (next?.kind === 'number' && !next.glued) return true;
+    // "2 tsp clay" has no number of its row, and all the fats are no row
+    const opens = k === 0 || prims[k - 1]?.kind === 'line';
+    if (opens && !isOfAll(prims, i + 2) && !unitAt(prims, k + 1, lexicon)) return true;
+  }
+  return false;
+}
+const longestRow = 40;
+
+/** "g of oils", "kg fats in all". */
+const isOfAll = (prims: readonly Prim[], unit: number): boolean =>
+  /^(?:oils|fats)$/.test(prims[prims[unit + 1]?.text === 'of' ? unit + 2 : unit + 1]?.text ?? '');
+
 /** `12 500 g`: a space between groups of three digits, where a unit follows and no row number stands before. */
 function spacedThousands(
   prims: readonly Prim[],
@@ -185,7 +220,8 @@ function spacedThousands(
   const before = prims[i - 1];
   const startsRow = before === undefined || before.kind === 'line' || before.kind === 'number';
   const endsRow = prims[hit.end] === undefined || prims[hit.end]?.kind === 'line';
-  if (startsRow && tail.text !== '000' && !(endsRow && before?.kind !== 'number')) return null;
+  const isNumbered = before?.kind === 'number' || (startsRow && !endsRow && hasNextRow(prims, i, lexicon));
+  if (isNumbered && tail.text !== '000') return null;
   // nobody weighs 000 g
   const other = tail.text === '000' ? null : Number(tail.text);
   return { value: Number(head.text + tail.text), other, end: i + 2 };
@@ -671,7 +707,8 @@ function amountAt(prims: readonly Prim[], i: number, lexicon: Lexicon, habit: De
     return quantityOf(many, unit.dimension, base(figure.value, unit) * times.value, unit, times.end);
   }
   const total = base(figure.value, unit);
-  const more = figure.times === null ? compound(prims, end, unit, lexicon, habit) : null;
+  const more =
+    figure.times === null ? (compound(prims, end, unit, lexicon, habit) ?? partBehind(prims, end, figure, unit)) : null;
   if (more)
     return quantityOf(
       { ...figure, numbers: [...figure.numbers, ...more.numbers] },

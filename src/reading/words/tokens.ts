@@ -93,10 +93,25 @@ function follow(post: Post, i: number, j: number, branch: Trie<Entry> | null | u
   while (prims[k]?.kind === 'sign' && bridges(prims, k)) k++;
   const prim = prims[k];
   if (!prim || k - i >= longestName || prim.kind === 'sign' || prim.kind === 'line') return;
+  if (prim.text === 'and' && isEach(prims, i, k)) return;
   const heads = meant?.get(k);
   if (heads) for (const word of heads) follow(post, i, k, next.get(word) ?? next.get(singularOf(prim, word)), longest);
   else follow(post, i, k, next.get(prim.text) ?? ofSingular(next, words[k]), longest);
 }
+
+/** "12 oz each of lard and tallow", "lard and tallow, 12 oz each": two things, and no blend of them. */
+function isEach(prims: readonly Prim[], i: number, and: number): boolean {
+  const at = prims[i - 1]?.text === 'of' ? i - 2 : i - 1;
+  if (prims[at]?.text === 'each') return true;
+  for (let k = and + 2; k - and <= longestEach; k++) {
+    const prim = prims[k];
+    if (!prim || prim.kind === 'line') return false;
+    if (prim.text === 'each') return true;
+  }
+  return false;
+}
+/** Words and signs from the "and" of two things to "each", at the most: `and tallow oil (soft): 12 oz each`. */
+const longestEach = 7;
 
 const ofSingular = (next: Map<string, Trie<Entry>>, word: Word | null | undefined): Trie<Entry> | undefined =>
   word && word.singular !== word.text ? next.get(word.singular) : undefined;
