@@ -42,6 +42,30 @@ describe('what a label says is of another time', () => {
   });
 });
 
+describe('a fat more that nobody put in', () => {
+  test.each([
+    'Some babassu would help, 50 g of it.',
+    'Should have put 50 g babassu in.',
+    'I wish I had 50 g of babassu for it.',
+    'My mum adds 50 g babassu.',
+    'People say 50 g of babassu makes it better.',
+    'The original has 50 g babassu too.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: asListed, doubts: [] }));
+
+  test.each(['I added 50 g babassu.', 'And 50 g of babassu.', 'My mum adds 50 g babassu and I did too.'])(
+    '%s is not left out unasked',
+    (note) => {
+      const { grams, doubts } = noted(note);
+      expect(grams['babassu-oil'] === 50 || doubts.length > 0).toBe(true);
+    },
+  );
+
+  test('what she whose recipe it is puts in is in it', () => {
+    const { grams, doubts } = potOf(`My gran's recipe:\n${list}\nMy gran adds 50 g babassu. Lye ok?`);
+    expect(grams['babassu-oil'] === 50 || doubts.length > 0).toBe(true);
+  });
+});
+
 describe('vessels that are called after food', () => {
   test.each([
     'Moulds = margarine tubs (6).',

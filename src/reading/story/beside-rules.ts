@@ -3,8 +3,9 @@ import { packed } from '../columns/columns.ts';
 import { otherUse } from '../figures/other-use.ts';
 import { label } from '../taken-back/stance.ts';
 import type { Sentence } from '../text/sentences.ts';
-import { isAny, isIngredient, isMeasured, spoken } from '../words/token-is.ts';
+import { isAny, isFat, isIngredient, isMeasured, spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
+import { thingOf } from '../words/weighed.ts';
 import { rowsBefore } from './tale.ts';
 
 /** Rows of fats outside of a sentence without which there is no list. */
@@ -21,7 +22,7 @@ export const isStuff = (token: Token, k: number, tokens: readonly Token[]): bool
 
 /** Words of which one stands in each such sentence. */
 export const cues: ReadonlySet<string> = new Set(
-  'bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried'.split(
+  'bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original'.split(
     ' ',
   ),
 );
@@ -132,7 +133,44 @@ const ofAnother = {
   settles: true,
 } as const;
 
+/** It weighs fats that the list has none of, and neither alkali nor water. */
+const isOfMoreFat = ({ tokens, sentences, k }: Place): boolean => {
+  const { from, to } = sentences[k] ?? { from: 0, to: 0 };
+  const listed = new Set(
+    rowsBefore(tokens, tokens.length).flatMap(({ at, id }) => (at < from || at >= to ? [id] : [])),
+  );
+  const isOther = (one: Token): boolean =>
+    isIngredient(one) && (one.meaning.kind !== 'fat' || listed.has(thingOf(one)));
+  return isAny(tokens, from, to, isFat) && !isAny(tokens, from, to, isOther) && isBehindList({ tokens, sentences, k });
+};
+/** Who is spoken of was named before: the list may be theirs. */
+const isOfWhoseList = ({ sentences, k }: Place): boolean => {
+  const [who] = new RegExp(`\\b${relative}\\b`).exec(sentences[k]?.text ?? '') ?? [];
+  return who !== undefined && sentences.slice(0, k).some(({ text }) => text.includes(who));
+};
+const takes = '(?:adds?|puts?|uses?|takes?|stirs?|has|had|likes?|says?|reckons?|thinks?|recommends?|swears?|insists?)';
+
 export const makeRules = (): readonly Rule[] => [
+  {
+    reason: 'planned for another time',
+    tells:
+      /\b(?:would|wouldve|might have|could have|couldve|should have|shouldve) (?:really |maybe |also |just )*(?:be(?:en)? (?:nice|good|better|lovely|great|useful)|help(?:ed)?|ma(?:k|d)e|do(?:ne)?|have (?:put|used|added|taken|been|helped|made)|put|used|added|taken|work(?:ed)?)\b|\b(?:i|we) wish\b|\bif only\b/,
+    unless:
+      /\?|\b(?:so (?:i|we)|but (?:i|we) (?:did|put|used|added|went)|(?:i|we) (?:did|put|added|used|went)|went in|instead|is in|are in|already|anyway)\b/,
+    holds: isOfMoreFat,
+    settles: true,
+  },
+  {
+    reason: 'said by somebody else',
+    tells: new RegExp(
+      `^(?:but |and |now )?(?:(?:my|our|the|a|an|some|most|other|many) (?:[a-z]+ ){0,2}${relative}s?|(?:some|most|other|many) (?:people|soapers|makers|folks?)|people|others|the original(?: recipe)?) (?:(?:always|usually|often|just|also|even) )*${takes}\\b`,
+    ),
+    unless:
+      /\?|\b(?:so (?:i|we)|(?:i|we) (?:did|do|put|added|used|too|went)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual))\b/,
+    next: notSoHere,
+    holds: (place) => isOfMoreFat(place) && !isOfWhoseList(place),
+    settles: true,
+  },
   {
     reason: 'planned for another time',
     tells: label,
