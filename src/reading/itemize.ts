@@ -7,7 +7,7 @@ import { unitsMeant } from './columns/units-meant.ts';
 import { type InPot, potDiffers } from './doubt/pot-differs.ts';
 import { toldOtherwise } from './doubt/told-otherwise.ts';
 import { unheardChange } from './doubt/unheard-change.ts';
-import { afterPhrases } from './figures/after.ts';
+import { afterPhrases, superfatBy } from './figures/after.ts';
 import { alsoWarm } from './figures/also-warm.ts';
 import { asMuch } from './figures/as-much.ts';
 import { byTheKilo } from './figures/by-the-kilo.ts';
@@ -28,6 +28,7 @@ import { laterWater } from './figures/later-water.ts';
 import { lyeFree } from './figures/lye-free.ts';
 import { lyeOnFats } from './figures/lye-on-fats.ts';
 import { headsLiquid, partsOfWater, strengthToo } from './figures/lye-water.ts';
+import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
 import { otherUses } from './figures/other-use.ts';
 import { packOfLye } from './figures/pack-of-lye.ts';
@@ -124,6 +125,8 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [scentCalled, always],
     [shifted, signal.retelling],
     [iceOfWater, always],
+    [halfAndHalf, always],
+    [milkOfWater, always],
     [partsOfWater, always],
     [strengthToo, signal.percent],
     [headsLiquid, signal.for],
@@ -147,6 +150,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [warmAt, always],
     [looksOfPot, signal.cooking],
     [afterPhrases, signal.following],
+    [superfatBy, always],
     [endOfCook, signal.cooking],
     [heldBack, signal.ofIt],
     [laterWater, signal.thinning],

@@ -70,6 +70,31 @@ test.each(['155 g lye', 'lye 155 g'])('the same of a fat has no weight of its ow
   expect([...fats, ...alkali].map(({ grams }) => grams)).toEqual([500, 500, 155]);
 });
 
+const soap = 'Olive 600 g, coconut 300 g, lye 128 g';
+test.each([
+  ['280 g water, 80 g of it goat milk', 200, 80],
+  ['280 g water (half of it goat milk)', 140, 140],
+  ['water 280 g, of which 80 g is beer', 200, 80],
+  ['280 g liquid, half water half goat milk', 140, 140],
+  ['half water and half beer, 280 g together', 140, 140],
+  ['50/50 water and milk 280 g', 140, 140],
+  ['280 g water and 80 g goat milk', 280, 80],
+])('a liquid that is a part of the water: %s', (wet, water, milk) => {
+  const { waterGrams, liquids, doubts: open } = readRecipe(reader, `${soap}, ${wet}`);
+  expect([waterGrams, liquids.map(({ grams }) => grams), open]).toEqual([water, [milk], []]);
+});
+
+test.each(['Superfat: 30 g shea.', 'Superfat is 30 g of shea.', '30 g shea (superfat).', 'superfat shea 30 g'])(
+  'a fat by its weight as the superfat goes in after the cook: %s',
+  (superfat) => {
+    const { after, fats } = readRecipe(reader, `${soap}, water 280 g. ${superfat}`);
+    expect([after.map(({ grams }) => grams), fats.length]).toEqual([[30], 2]);
+  },
+);
+test.each(['What superfat is', 'Superfat for', 'With 5 % superfat,'])('and a list is none: %s', (asked) =>
+  expect(readRecipe(reader, `${asked} 600 g olive, 300 g coconut, 128 g lye`).after).toEqual([]),
+);
+
 const twice = '200 g coconut melts.\n300 g olive goes in.\n111 g lye in 260 g water.\n';
 test.each([
   ['The other 300 g olive, cold, cools it down.', 600],

@@ -3,7 +3,7 @@ import { type Binding, endsInDots } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';
 import { signal } from '../words/signal-words.ts';
 import { gives, givesAt, type Signals } from '../words/signals.ts';
-import { isMark, isRole, isStop, isWord } from '../words/token-is.ts';
+import { isFat, isIngredient, isMark, isRole, isStop, isWeight, isWord, sentenceAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { cookOver, isOfLooks, untilDone } from './cook.ts';
 
@@ -357,3 +357,35 @@ function isHeading(tokens: readonly Token[], line: { readonly from: number; read
   const told = end > 0 && tokens.slice(k + 1, end).some((one) => one.t === 'word' && tellers.test(one.text));
   return !told && (opens || isMark(tokens[line.to - 1], ':)'));
 }
+
+/** "30 g shea (superfat)" */
+const isRemark = (tokens: readonly Token[], k: number): boolean =>
+  isMark(tokens[k - 1], '([') &&
+  isMark(tokens[k + 1], ')]') &&
+  ((isFat(tokens[k - 2]) && isWeight(tokens[k - 3])) || (isWeight(tokens[k - 2]) && isFat(tokens[k - 3])));
+
+/** It stands before one fat with its weight, and no more in that sentence. */
+function headsFat(tokens: readonly Token[], k: number): boolean {
+  // "… with 3 % superfat, olive 500 g"
+  if ((tokens[k - 1]?.t === 'quantity' && !isDotted(tokens[k - 1])) || isFat(tokens[k - 1])) return false;
+  let at = k + 1;
+  while (at - k <= 3 && (isMark(tokens[at], ':=–-') || isWord(tokens[at], 'with') || isWord(tokens[at], 'is'))) at++;
+  const [one, next] = [tokens[at], isWord(tokens[at + 1], 'of') ? tokens[at + 2] : tokens[at + 1]];
+  if (!((isWeight(one) && isFat(next)) || (isFat(one) && isWeight(next)))) return false;
+  const { from, to } = sentenceAt(tokens, at, longestPhrase);
+  return tokens.slice(from, to).filter(isIngredient).length === 1;
+}
+
+/** "Superfat: 30 g shea", "30 g shea (superfat)": a fat by its weight is the one that is stirred in after the cook. */
+export function superfatBy(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 0; k < tokens.length; k++) {
+    const token = tokens[k];
+    if (token?.t !== 'name' || !isRole(token, 'superfat') || !superfatting.test(token.text)) continue;
+    if (!(isRemark(tokens, k) || headsFat(tokens, k))) continue;
+    out ??= [...tokens];
+    out[k] = { ...token, meaning: { kind: 'role', id: 'after' }, meant: 'superfat fat' };
+  }
+  return out ?? tokens;
+}
+const superfatting = /^super[- ]?fat(?:ted|ting)?(?: (?:with|is))?$/i;

@@ -1,7 +1,7 @@
 /** "Olive oil 16 oz (by volume)", "16 ounces (liquid) of olive oil": ounces that measure, not weigh. */
 import { withUnit } from '../columns/columns.ts';
 import type { Signals } from '../words/signals.ts';
-import { isIngredient, isMark, spoken } from '../words/token-is.ts';
+import { endsDotted, isIngredient, isMark, spoken } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 
 /** The words behind token `at` that say so; null where none do. */
@@ -32,7 +32,7 @@ export function byVolume(tokens: readonly Token[], { figures }: Signals): readon
   let out: Token[] | null = null;
   for (const k of figures) {
     const token = tokens[k];
-    if (token?.t !== 'quantity' || token.quantity.unit?.id !== 'oz') continue;
+    if (token?.t !== 'quantity' || token.quantity.unit?.id !== 'oz' || endsDotted(token)) continue;
     const said = saidBehind(tokens, k + 1);
     if (!said) continue;
     out ??= [...tokens];

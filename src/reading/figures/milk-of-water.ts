@@ -1,0 +1,136 @@
+/**
+ * "280 g water, half of it goat milk", "water 280 g, of which 80 g is beer": a liquid that is a part of the water said
+ * right before. The rest of it is water.
+ */
+import { withValue } from '../taken-back/put-right.ts';
+import { endsDotted, isIngredient, isMark, isWeight, spoken, wordAt } from '../words/token-is.ts';
+import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+
+const fractions: Readonly<Record<string, number>> = { half: 1 / 2, third: 1 / 3, quarter: 1 / 4 };
+const between =
+  /^(?:of|it|that|this|which|the|as|is|was|were|being|in|a|made|up|total|water|liquid|replaced|swapped|by|with|for)$/;
+/** Tokens from the weight of the water to the part, and from the part to what it is of. */
+const longestWay = 8;
+
+const isLiquid = (token: Token | undefined): boolean => isIngredient(token) && token.meaning.kind === 'liquid';
+const isWater = (token: Token | undefined): boolean => isIngredient(token) && token.meaning.kind === 'water';
+
+/** The weight of the water that stands right before token `k` in its sentence; -1 where none does. */
+function waterBefore(tokens: readonly Token[], k: number): number {
+  for (let at = k - 1; at >= 0 && k - at <= longestWay; at--) {
+    const token = tokens[at];
+    if (isWeight(token)) {
+      if (endsDotted(token)) return -1;
+      const isOf = spoken(tokens[at + 1]) === 'of';
+      return isWater(tokens[at + 1]) || (isOf && isWater(tokens[at + 2])) || isWater(tokens[at - 1]) ? at : -1;
+    }
+    if (!isWater(token) && !isMark(token, ',(;:–—-') && !between.test(wordAt(tokens, at))) return -1;
+  }
+  return -1;
+}
+
+/** The liquid that the part at `k` is of; -1 where it is of something else. */
+function liquidBehind(tokens: readonly Token[], k: number): number {
+  let isSaid = false;
+  for (let at = k + 1; at < tokens.length && at - k <= longestWay; at++) {
+    if (isLiquid(tokens[at])) return isSaid || at === k + 1 ? at : -1;
+    if (!between.test(wordAt(tokens, at))) return -1;
+    isSaid ||= /^(?:it|that|this|which|as|is|was|were|being|replaced|swapped)$/.test(wordAt(tokens, at));
+  }
+  return -1;
+}
+
+/** The tokens with such a part in grams, and the water without it. */
+export function milkOfWater(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  if (!tokens.some(isLiquid)) return tokens;
+  for (let k = 1; k < tokens.length; k++) {
+    const part = tokens[k];
+    const share = part?.t === 'word' ? fractions[part.text] : undefined;
+    if (!part || (share === undefined && !isWeight(part))) continue;
+    const liquid = liquidBehind(tokens, k);
+    const at = liquid < 0 ? -1 : waterBefore(tokens, k);
+    const water = (out ?? tokens)[at];
+    if (!isWeight(water)) continue;
+    const isOfIt = [k - 1, k + 1].some((one) => /^(?:which|of|that)$/.test(wordAt(tokens, one)));
+    const whole = water.quantity.value;
+    const value = isWeight(part) ? part.quantity.value : whole * (share ?? 0);
+    // "280 g water, 80 g goat milk" are two
+    if ((isWeight(part) && !isOfIt) || value >= whole) continue;
+    out ??= [...tokens];
+    out[at] = { ...water, quantity: { ...withValue(water.quantity, whole - value), numbers: water.quantity.numbers } };
+    const figure: Figure = isWeight(part)
+      ? part
+      : {
+          t: 'quantity',
+          from: part.from,
+          to: part.to,
+          quantity: { ...withValue(water.quantity, value), inWords: true },
+        };
+    out[k] = figure;
+    for (let n = k + 1; n < liquid; n++) out[n] = asFiller(tokens[n] as Token);
+    for (let n = at + 1; n < k; n++)
+      if (wordAt(tokens, n) === 'which' || wordAt(tokens, n) === 'of') out[n] = asFiller(tokens[n] as Token);
+  }
+  return out ?? tokens;
+}
+
+const joints = /^(?:and|of|the|in|all|total|together|altogether|liquid|liquids|to|a)$/;
+
+/** The weight that stands beside the two, with nothing else between; -1 where none does. */
+function wholeBeside(tokens: readonly Token[], from: number, to: number): number {
+  const isBetween = (at: number): boolean => joints.test(spoken(tokens[at])) || isMark(tokens[at], ',:=(–—-');
+  let at = to;
+  while (at - to <= 3 && isBetween(at)) at++;
+  if (isWeight(tokens[at]) && !isIngredient(tokens[at + 1])) return at;
+  at = from - 1;
+  while (from - at <= 4 && isBetween(at)) at--;
+  return isWeight(tokens[at]) && !isIngredient(tokens[at - 1]) ? at : -1;
+}
+
+const isHalf = (token: Token | undefined): boolean =>
+  token?.t === 'word'
+    ? token.text === 'half'
+    : token?.t === 'quantity' && token.quantity.dim === 'percent' && token.quantity.value === 0.5;
+
+/** "50/50 water and milk" */
+const isEven = (token: Token | undefined): boolean =>
+  token?.t === 'quantity' && token.quantity.dim === 'ratio' && token.quantity.second === token.quantity.value;
+
+/** Where the halves of water and of a liquid that begin at `k` have room for their weights, and where the two end. */
+function halvesAt(
+  tokens: readonly Token[],
+  k: number,
+): { readonly halves: readonly [number, number]; readonly end: number } | null {
+  const [first, one] = [tokens[k], tokens[k + 1]];
+  const even = isEven(first);
+  if (!(even || isHalf(first)) || !(isWater(one) || isLiquid(one))) return null;
+  let second = k + 2;
+  while (isMark(tokens[second], ',+&/') || wordAt(tokens, second) === 'and') second++;
+  if (even ? second === k + 2 : !isHalf(tokens[second])) return null;
+  const at = even ? second : second + 1;
+  const other = tokens[at];
+  if (!(isWater(other) || isLiquid(other)) || isWater(one) === isWater(other)) return null;
+  return { halves: [k, even ? second - 1 : second], end: at + 1 };
+}
+
+/** "280 g liquid, half water half goat milk", "280 g of 50/50 water and beer": so much of each. */
+export function halfAndHalf(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 0; k + 3 < tokens.length; k++) {
+    const found = halvesAt(tokens, k);
+    const at = found ? wholeBeside(tokens, k, found.end) : -1;
+    const whole = tokens[at];
+    if (!found || !isWeight(whole)) continue;
+    out ??= [...tokens];
+    const part = { ...withValue(whole.quantity, whole.quantity.value / 2), inWords: true };
+    for (const half of found.halves) {
+      const token = tokens[half] as Token;
+      const numbers = token.t === 'quantity' ? token.quantity.numbers : [];
+      out[half] = { t: 'quantity', from: token.from, to: token.to, quantity: { ...part, numbers } };
+    }
+    out[at] = asAside(whole, 'a total that agrees');
+    if (at < k && spoken(tokens[at + 1]) !== '') out[at + 1] = asFiller(tokens[at + 1] as Token);
+  }
+  return out ?? tokens;
+}
