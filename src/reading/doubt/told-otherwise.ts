@@ -33,7 +33,10 @@ interface Tale {
 const any = (words: string): string => `(?:${words.trim().replace(/\s+/g, '|')})`;
 const really = '(?:really |actually |then |finally |just |had |have |ve |did )*';
 const unknown =
-  '(?:no (?:idea|clue)|(?:dont|do not|no longer|nobody|never) know|not sure|unsure|(?:cant|cannot|can not|couldnt) (?:remember|recall|say|tell|swear)|forgot|forgotten|wonder)';
+  '(?:no (?:idea|clue)|(?:dont|do not|no longer|nobody|never) know|not sure|unsure|(?:cant|cannot|can not|couldnt|could not) (?:remember|recall|say|swear|tell(?: you)?)|forgot|forgotten|wonder)';
+const forSure = '(?: any ?more| any longer| now| honestly| for sure| at all| ,)*';
+const the = '(?:(?:the|my|that|this|of|all|some|a|an|its) )*';
+const vessel = '(?:cup|jug|beaker|bowl|dish|glass|saucer|tub|jar|container|lid|carton|pot)';
 const partOf =
   '(?:(?:about |around |roughly |maybe |exactly |just |over |nearly )*(?:a |an |the |my )?(?:good |few |couple of |little |large |big |small )*(?:some|half|third|quarter|part|bit|lot|most|splash|cup|cups|jar|jars|ladle|ladles|ladleful|ladlefuls|spoon|spoons|mug|glass|bowl|scoop|scoops|litre|pint|#|…)) ';
 const oils =
@@ -123,7 +126,7 @@ const made = (): readonly Tale[] => [
   // told of another batch, and this one is like it
   {
     tells:
-      /\b(?:so (?:has|had|does|did|is|was|have) (?:this|mine|ours|i|we|today'?s)\b|neither (?:has|had|does|did) (?:this|mine|ours)\b|(?:this|mine) (?:one )?(?:has|had|does|did|is|was) (?:too(?= (?:$|[.,;!]))|as well\b|the same\b)|and (?:i|we) (?:did|do|have done|went) (?:so |that |it |for )*(?:too|as well|the same|likewise)\b|me too\b|did so again\b|(?:i|we) kept (?:that|it)\b|the same way (?:today|now|again)\b|same (?:here|now|this time|in this|with this)\b)/,
+      /\b(?:so (?:has|had|does|did|is|was|have) (?:this|mine|ours|i|we|today'?s)\b|neither (?:has|had|does|did) (?:this|mine|ours)\b|(?:this|mine) (?:one )?(?:has|had|does|did|is|was) (?:too(?= (?:$|[.,;!]))|as well\b|the same\b)|and (?:i|we) (?:did|do|have done|went) (?:so |that |it |for )*(?:too|as well|the same|likewise)\b|me too\b|did so again\b|(?:i|we) kept (?:that|it)\b(?! (?:all|in)\b)|the same way (?:today|now|again)\b|same (?:here|now|this time|in this|with this)\b)/,
     also: /[#…]|\b(?:instead|in (?:the )?place of|rather than|less|more|without|no [FNL]|none of|extra|replac[a-z]+|swap[a-z]+|had (?:the )?[FN])\b/,
     always: true,
     unless: /\?/,
@@ -154,6 +157,29 @@ const made = (): readonly Tale[] => [
     unless:
       /\?|\bin [#…] (?:i|we)\b|\b(?:if|would|could|should (?:i|we)|nearly|almost|never|last (?:time|batch|year)|next (?:time|batch)|usually|in (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december)|ago|once|until it|dissolved (?:later|after|in the end)|then it did)\b/,
     heard: /times \d|in the place of|of the list as|not \d|taken? .* out/,
+  },
+  // nobody knows whether it went in, or how often
+  {
+    tells: new RegExp(
+      [
+        `\\b${unknown}${forSure} (?:whether|if|that|how often|how many times)\\b[^.?]{0,80}\\b${any('put tipped poured added weighed measured went used melted scooped got gone is was in')}\\b[^.?]{0,50}\\b(?:(?:only |just )?(?:once|twice|one time|two times)|at all|a second time|double|how often|how many times)\\b`,
+        `\\b${unknown}${forSure} how (?:often|many times) (?:i|we|it|they|${the}[FL]) ${really}${any('put tipped poured added weighed went')}\\b`,
+        `\\b${unknown}${forSure} (?:whether|if|that) (?:(?:i|we) ${really}${any('put tipped poured added weighed measured')} (?:in )?${the}[FL](?: in)?|${the}[FL] (?:was|were|is|had been|got|has been) (?:really |ever |all )*${any('measured weighed added poured in')}) ${any('before after with at right correctly in')}\\b`,
+      ].join('|'),
+    ),
+    unless:
+      /\b(?:oven|bars?|temperatures?|ph|blankets?|towels?|fridge|freezer|mou?lds?|gel|stirred|scents?|fragrance|colou?r|mica|clay|trace|would|will|next|should)\b/,
+  },
+  // its weight is that of a vessel, too
+  {
+    tells: new RegExp(
+      [
+        `[#…] (?:of )?(?:[FLX] )?(?:(?:is|was|were|are|be|means|really|all|for) )+(?:(?:[FLX]|lye|it|that|oil|fat|weight) )?(?:(?:with|and|plus|including|together with) )${the}(?:[a-z]+ )?${vessel}\\b`,
+        `[#…] (?:of )?${the}(?:[FLX] )?(?:includes?|included|contains?|contained|has|had) ${the}(?:[a-z]+ )?${vessel}\\b`,
+      ].join('|'),
+    ),
+    unless:
+      /\?|\b(?:deducted|subtracted|taken off|took off|allowed for|alone|without|holds?|mou?ld|moulds)\b|(?<!\b(?:not|never|forgot|[a-z]+nt)(?: to| been| be| set| yet)*) (?:tare|tared|zeroed)\b/,
   },
   // what was weighed with it, or stands there by a slip
   {
