@@ -152,3 +152,31 @@ describe('lye from a can', () => {
       ).doubts,
     ).not.toEqual([]));
 });
+
+describe('a slip of another batch', () => {
+  test.each([
+    'Once, in March, I forgot the castor and it hardly foamed. That was another batch, this one has it.',
+    'In the summer I left out the palm and it stayed soft. But that was a different batch, this one has it in.',
+    'I forgot the coconut one time and it would not lather. A different batch, though, not this one.',
+    'I once spilled some of the lye and it went greasy. Not this batch, here all of it is in.',
+    'I swapped the palm for lard and it was lovely. That was the batch before, this one is as listed.',
+    'I put the lye in twice by mistake, what a mess. That was a different soap, not this one.',
+    'I used 100 g castor and it got sticky. That was in an earlier batch, this one has 80 g.',
+    'I forgot the castor. It never foamed. That was in another batch and not here.',
+    'In a different batch I left out the coconut. Never again.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: base, doubts: [] }));
+
+  test.each([
+    'I forgot the castor and it was brittle. The batch before had it.',
+    'I left out the castor here. In another batch I forgot the coconut, too.',
+    'I forgot the castor, sadly. That was a different kind of mistake for me.',
+    'I left the castor out. It was another batch that had too much of it.',
+    'I left the castor out. Another batch will get it.',
+  ])('%s is of this one', (note) => expect(noted(note)).toEqual({ grams: noCastor, doubts: [] }));
+});
+
+test('the number of a soap, and what is stirred into what', () => {
+  const post = 'Sun, soap no. 14, own lard\n\nlard 700 g\ncoconut 200 g\nlye 130 g\nwater 290 g\naloe juice 50 g\n\n';
+  const grams = { lard: 700, 'coconut-oil': 200, naoh: 130, water: 290 };
+  expect(read(`${post}lye -> water + half the aloe first`)).toEqual({ grams, doubts: [] });
+});

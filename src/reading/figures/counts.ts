@@ -17,9 +17,16 @@ import {
 } from '../words/token-is.ts';
 import type { Figure, Token } from '../words/tokens.ts';
 
+/** "Soap no. 14, own lard". */
+function isNumbered(tokens: readonly Token[], k: number): boolean {
+  const no = isMark(tokens[k - 1], '.') ? k - 2 : k - 1;
+  return isRole(tokens[no], 'number') && isRole(tokens[no - 1], 'batch-word') && isMark(tokens[k + 1], ',;:-–—(');
+}
+
 /** "Batch 1 was a plain lard loaf", "entry 2 had honey": which one it was. */
 export const isNumberOfBatch = (tokens: readonly Token[], k: number, { quantity: { value } }: Figure): boolean =>
-  Number.isInteger(value) &&
+  Number.isInteger(value) && (isNumbered(tokens, k) || isToldOf(tokens, k, value));
+const isToldOf = (tokens: readonly Token[], k: number, value: number): boolean =>
   value <= mostBatches &&
   /^(?:entry|batch|run|attempt|version|v|exp|experiment|try|loaf)$/.test(spoken(tokens[k - 1])) &&
   /^(?:was|were|had|has|is|used|took|got|came|went|turned|set|overheated)$/.test(spoken(tokens[k + 1])) &&

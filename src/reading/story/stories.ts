@@ -12,6 +12,7 @@ import { inTwice } from './in-twice.ts';
 import { leftStanding } from './left-standing.ts';
 import { madeGood } from './made-good.ts';
 import { notOfPot } from './not-of-pot.ts';
+import { notThisBatch } from './not-this-batch.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
@@ -36,7 +37,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     const broken = brokenOff(tokens);
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
-  const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(tokens))))))));
+  const slips = notThisBatch(cutOf(tokens));
+  const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(slips.tokens))))))));
   const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
   const alkali = otherAlkali(cutOf(broken.tokens));
   const tared = withVessel(cutOf(alkali.tokens));
@@ -49,7 +51,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   return {
     tokens: rested.tokens,
     listed: good.tokens,
-    told: [beside, broken, alkali, tared, another, exchange, standing, twice, good, rested].flatMap(({ told }) => told),
+    told: [slips, beside, broken, alkali, tared, another, exchange, standing, twice, good, rested].flatMap(
+      ({ told }) => told,
+    ),
     unheard: broken.unheard ?? tared.unheard ?? another.unheard ?? exchange.unheard ?? twice.unheard ?? good.unheard,
   };
 }

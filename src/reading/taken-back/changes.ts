@@ -48,7 +48,7 @@ const absent =
   '(?:never|(?:did|has|had|have|is|was|will) ?not|didnt|hasnt|hadnt|havent|isnt|wasnt|wont) (?:[a-z]+ ){0,2}(?:arrived?|come|came|coming|turn(?:ed)? up|show(?:ed)? up|delivered)|(?:is|was|are|were) (?:sold out|out of stock|unavailable|delayed|late)';
 /** Nothing follows that would make something else of it ("the palm out of the jar"). */
 const end =
-  '(?= (?:$|[-,.;:!?)\\]…]|and\\b|so\\b|because\\b|cause\\b|cos\\b|since\\b|as\\b|but\\b|now\\b|this time\\b|completely\\b|altogether\\b|entirely\\b|again\\b|in the end\\b|for good\\b|today\\b|without\\b|after all\\b))';
+  '(?= (?:$|[-,.;:!?)\\]…]|and\\b|so\\b|because\\b|cause\\b|cos\\b|since\\b|as\\b|but\\b|now\\b|this time\\b|here\\b|completely\\b|altogether\\b|entirely\\b|again\\b|in the end\\b|for good\\b|today\\b|without\\b|after all\\b))';
 const taking = '(?:leave|left|leaving|take|took|taken|taking|threw|throw|kick|kicked|cut|drop|dropped|pulled|kept)';
 const removing =
   '(?:skip|skipped|skipping|remove|removed|omit|omitted|delete|deleted|ditch|ditched|scrap|scrapped|dropped|drop|forgot|forget|scratch|strike|cancelled|canceled|minus)';
@@ -113,7 +113,7 @@ const swaps: readonly RegExp[] = [
   `\\b(?:where|when) (?:she|he|they|it|the (?:book|recipe|card|page)) (?:has|have|had|says|said|puts|takes|uses|used|took) ${gone} (?:, )?(?:i|we|mine|it|theres|there) (?:is |now |have |has |just )*(?:have|has|had|use|used|take|took|put|is|goes|went|says|with) ${comes}`,
   `\\b(?:for|in place of) (?:her|his|their|the) ${gone} (?:, )?(?:i|we) (?:have |now |just )*(?:use|used|take|took|put|have|had)(?: in)? ${comes}`,
   `\\bnot ${gone} (?:, )?but ${comes}`,
-  `\\b(?:its|it is|theres|there is|that is) # (?:of )?(?<comes>@) (?:in (?:there|it|the pot) )?(?:, )?(?:and )?(?:no|not) (?:any )?(?<gone>@)`,
+  `\\b(?:its|it is|theres|there is|that is|in its place (?:[,:] )?(?:so|thats|makes)|for it (?:[,:] )?so) # (?:of )?(?<comes>@) (?:in (?:there|it|the pot) )?(?:, )?(?:and )?(?:no|not) (?:any )?(?<gone>@)`,
   `\\b(?:by|with|for) ${gone} i meant ${comes}`,
   `\\b(?:its|it is|it was|i meant|meant|that is|thats|that was|should be|should read|actually|edit :|is|sorry ,) ${comes} (?:, )?(?:and )?not ${gone}`,
   `\\b(?:edit|correction|sorry|oops|whoops)\\b[^#@]{0,10}\\bthe (?<gone>@) (?:is|was) ${comes}(?= (?:$|[.,;!)]))`,

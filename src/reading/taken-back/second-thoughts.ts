@@ -35,7 +35,7 @@ import {
   saidIn,
   type Thing,
 } from './said.ts';
-import { spoiltIn } from './spoilt.ts';
+import { isNothingInstead, spoiltIn } from './spoilt.ts';
 import { lackIn, pageTurnedIn, rightsIn, takenBackIn, unsureIn } from './stance.ts';
 import { applyStars, starredIn } from './starred.ts';
 import { tellingsIn } from './tellings.ts';
@@ -170,7 +170,7 @@ function toldIn(sentences: readonly Sentence[], k: number): readonly Change[] {
   const changes = changesIn(sentence);
   if (changes.length > 0) return changes;
   const instead = forItsPlace(sentences, k);
-  return instead ? [instead] : spoiltIn(sentence);
+  return instead ? [instead] : spoiltIn(sentence, sentences[k + 1]);
 }
 
 /** The items that still count, as they count. */
@@ -387,7 +387,9 @@ function dropBinned(post: Post): void {
     for (const one of had) drop(post, one);
     if (thing) post.gone.add(thing);
     const text = `I left out ${first.thing.named.text} (${written(first.amount.quantity)}), as the post takes it out.`;
-    post.back.push({ text, gone: figures(had), from: told.from, to: told.to });
+    const next = post.sentences[sentence + 1];
+    const to = next && isNothingInstead(next) ? next.to : told.to;
+    post.back.push({ text, gone: figures(had), from: told.from, to });
   }
 }
 
@@ -493,6 +495,8 @@ function applyChange(post: Post, change: Change, k: number): void {
   }
   if (change.kind === 'part') {
     const comes = change.comes === null ? null : thingAt(post, change.comes);
+    // "lye -> water + half the aloe": what goes where
+    if (comes && isOfLye(comes.key) !== isOfLye(key)) return;
     // the list behind it has both
     const isListed = comes !== null && post.said.some((one) => one.key === comes.key && one.thing !== comes.thing);
     if (had.length > 0 || (all.length > 0 && !isListed)) post.unclear ??= label;

@@ -45,6 +45,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '\\b(?:[\\p{L}]+|#) (?:days|weeks|months|years) ago\\b|…ago\\b',
     `\\b(?:the|my|our|in|on|of|with|from|for|that) (?:very )?${earlier} ${batch}\\b`,
     `^(?:${earlier}|first) ${batch}\\b`,
+    '\\b(?:in|with|from|for) (?:another|(?:a|an|one) (?:different|other|earlier|older|previous|former)) (?:batch|soap|loaf|recipe) (?:i|we|it|there|was|had|once)\\b',
     // with its list in a bracket, which is a sentence of its own
     `^(?:my|the|our) (?:very )?first ${batch} (?:(?:i|we) (?:ever )?(?:made|did|tried) )?$`,
     '\\bthe (?:batch|soap|loaf|one) before (?:was|had|took) ',
