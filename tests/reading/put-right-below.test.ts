@@ -39,6 +39,45 @@ describe('read', () => {
     ['The children poured extra olive oil in, a whole 100 g measuring beaker.', { ...base, 'olive-oil-virgin': 600 }],
   ])('%s', (note, grams) => expect(noted(note)).toEqual({ grams, doubts: [] }));
 
+  const castor = { ...base, 'castor-oil': 78 };
+  test.each<Case>([
+    ['Too much came out of the bottle, the scale said 78 for it instead of 50. I left it, so castor is 78 g.', castor],
+    ['A good glug too much castor came out. I kept it all, so the castor is 78 g.', castor],
+    ['So castor was 78 g, I checked the video.', castor],
+    [
+      'At 8 the scale went to 272 for the coconut. Could not get it out again so all 272 g stayed in the pot.',
+      { ...base, 'coconut-oil': 272 },
+    ],
+    ['It slipped, so all 262 g of coconut are in there.', { ...base, 'coconut-oil': 262 }],
+    ['The palm is a slip of mine. It has to be 220 g palm oil, not 200.', { ...base, 'palm-oil': 220 }],
+    ['The water must be 280 g water and not 300.', { ...base, water: 280 }],
+    ['The 139 above is from an old sheet. What I weighed out and used was 132 g NaOH.', { ...base, naoh: 132 }],
+    ['In truth 134 g NaOH went into the water.', { ...base, naoh: 134 }],
+    [
+      'I hadn’t zeroed it with the cup on. Weighed that empty: 12 g. So it is 127 g NaOH that went in.',
+      { ...base, naoh: 127 },
+    ],
+  ])('said outright: %s', (note, grams) => expect(noted(note)).toEqual({ grams, doubts: [] }));
+
+  test('the lye by what the scale said', () => {
+    const of = list.replace('NaOH 139 g', 'Lye: scale said 151 when I stopped.');
+    const note = 'Weighed the cup empty: 12 g. So it is 139 g NaOH that went in the water.';
+    expect(noted(note, of)).toEqual({ grams: base, doubts: [] });
+  });
+
+  test.each([
+    'Next time castor is 78 g.',
+    'My aunt spilled hers, so castor is 78 g in her soap.',
+    'On the old one all 272 g coconut stayed in the pot.',
+    'The castor came out at 50, as it should, so castor is 50 g.',
+  ])('none of this pot: %s', (note) => expect(noted(note)).toEqual({ grams: base, doubts: [] }));
+
+  test.each<Case>([
+    ['The castor smelled off, threw it out. Nothing put in for it, so just the other three.', noCastor],
+    ['The palm was mouldy at the top and I binned it. I did not replace it with anything.', noPalm],
+    ['No palm. Put in the same weight of lard in its place, so 200 g lard and no palm at all.', lard],
+  ])('%s', (note, grams) => expect(noted(note)).toEqual({ grams, doubts: [] }));
+
   test.each([
     'Line 4 says NaOH out of habit. I have checked the bag in the shed: KOH flakes, 90 %. Only the name is wrong.',
     'The list says NaOH but it was KOH of 90 %.',
@@ -74,6 +113,10 @@ describe('asked about', () => {
     'The children poured extra olive oil in, no idea how much.',
     'I put 30 g more lye in than it says.',
     'Half of the lye did not dissolve and I sieved it out.',
+    'So castor is 78 g, but I scooped some back out.',
+    'What I used was 140 g NaOH or maybe 141.',
+    'The scale jumped, so castor is 78 g. Then I took a spoon of it out again.',
+    'The castor smelled off, threw it out. Put something else in for it.',
     'The tub says KOH on the back, I only saw it now.',
   ])('%s', (note) => expect(noted(note).doubts).not.toEqual([]));
 });

@@ -14,6 +14,7 @@ import { madeGood } from './made-good.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { otherAlkali } from './other-alkali.ts';
+import { saidOutright } from './outright.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { weighedAgain } from './weighed-again.ts';
@@ -42,7 +43,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
   const alkali = otherAlkali(cutOf(broken.tokens));
   const tared = withVessel(cutOf(alkali.tokens));
-  const another = anotherFat(cutOf(countedIn(cutOf(tared.tokens))));
+  const outright = saidOutright(cutOf(tared.tokens));
+  const another = anotherFat(cutOf(countedIn(cutOf(outright.tokens))));
   const exchange = inExchange(cutOf(another.tokens));
   const standing = leftStanding(cutOf(exchange.tokens));
   const twice = inTwice(cutOf(standing.tokens));
@@ -51,7 +53,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   return {
     tokens: rested.tokens,
     listed: good.tokens,
-    told: [slips, beside, broken, alkali, tared, another, exchange, standing, twice, good, rested].flatMap(
+    told: [slips, beside, broken, alkali, tared, outright, another, exchange, standing, twice, good, rested].flatMap(
       ({ told }) => told,
     ),
     unheard: broken.unheard ?? tared.unheard ?? another.unheard ?? exchange.unheard ?? twice.unheard ?? good.unheard,

@@ -1,7 +1,7 @@
 /** What a note below a list tells in one or two sentences, and the row of the list that it speaks of. */
 import { alike } from '../taken-back/put-right.ts';
 import type { Sentence } from '../text/sentences.ts';
-import { isIngredient, isMark, massOf } from '../words/token-is.ts';
+import { isIngredient, isMark, isRole, massOf } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { figureOf, thingOf, type Weighed } from '../words/weighed.ts';
 
@@ -79,6 +79,26 @@ export function rowsBefore(tokens: readonly Token[], end: number): readonly Weig
     if (!isIngredient(token) || !weighable.test(token.meaning.kind)) continue;
     const figure = listedAt(tokens, at);
     if (isPlain(tokens[figure]) && figure < end) rows.push({ at, figure, id: thingOf(token) });
+  }
+  return rows;
+}
+
+/** Words and signs between a name and its weight in a row of the list: "lye on plan: 135 g", "lye: scale said 135". */
+const mostBetween = 4;
+
+/** Weighed alkali whose row has a word or two more than a name. */
+export function rowsOfAlkali(tokens: readonly Token[], end: number): readonly Weighed[] {
+  const rows: Weighed[] = [];
+  for (let at = 0; at < end; at++) {
+    const name = tokens[at];
+    if (!isIngredient(name) || name.meaning.kind !== 'alkali') continue;
+    let figure = at + 1;
+    while (
+      figure - at <= mostBetween &&
+      (tokens[figure]?.t === 'word' || isMark(tokens[figure], ':=') || isRole(tokens[figure], 'scale'))
+    )
+      figure++;
+    if (figure < end && isPlain(tokens[figure])) rows.push({ at, figure, id: thingOf(name) });
   }
   return rows;
 }

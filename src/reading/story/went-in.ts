@@ -5,10 +5,10 @@
  */
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { isAny, isIngredient, isMark, spoken } from '../words/token-is.ts';
+import { isAny, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
-import { hush, isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
+import { hush, isPlain, isSum, rowsBefore, rowsOfAlkali, weightAt } from './tale.ts';
 
 /** Words of which one stands in each note that does so. */
 const cues: ReadonlySet<string> = new Set(
@@ -33,22 +33,6 @@ const mostChanged = 1.35;
 
 /** Sentences that tell it, at the most. */
 const mostTold = 4;
-
-/** Words and signs between a name and its weight in a row of the list: "lye on plan: 135 g". */
-const mostBetween = 4;
-
-/** Weighed alkali whose row has a word or two more than a name. */
-function rowsOfAlkali(tokens: readonly Token[], end: number): readonly Weighed[] {
-  const rows: Weighed[] = [];
-  for (let at = 0; at < end; at++) {
-    const name = tokens[at];
-    if (!isIngredient(name) || name.meaning.kind !== 'alkali') continue;
-    let figure = at + 1;
-    while (figure - at <= mostBetween && (tokens[figure]?.t === 'word' || isMark(tokens[figure], ':='))) figure++;
-    if (figure < end && isPlain(tokens[figure])) rows.push({ at, figure, id: thingOf(name) });
-  }
-  return rows;
-}
 
 /** The list as such a note leaves it. */
 export function wentInLess(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {

@@ -9,7 +9,7 @@ import { isAny, isIngredient } from '../words/token-is.ts';
 import type { Figure, Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import { storyAt } from './story.ts';
-import { hush, isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
+import { hush, isPlain, isSum, rowsBefore, rowsOfAlkali, weightAt } from './tale.ts';
 
 /** Words of which one stands where it is told. */
 const cues: ReadonlySet<string> = new Set('tare tared zero cup jug beaker bowl dish glass saucer'.split(' '));
@@ -56,7 +56,11 @@ export function withVessel(cut: Cut): Heard {
     if (empty === left) continue;
     const from = story.tokenAt(0);
     const to = story.tokenAt(story.endAt(net.index + net[0].length - 1) - 1) + 1;
-    const rows = rowsBefore(tokens, from).filter((row) => isNamed(tokens, row, from, to));
+    const rows = [
+      ...new Map(
+        [...rowsBefore(tokens, from), ...rowsOfAlkali(tokens, from)].map((row) => [row.figure, row] as const),
+      ).values(),
+    ].filter((row) => isNamed(tokens, row, from, to));
     const [row, ...more] = rows.filter(({ figure }) =>
       isSum(weightAt(tokens, figure, figure), weightAt(tokens, empty, figure), weightAt(tokens, left, figure)),
     );
