@@ -45,6 +45,7 @@ describe('what a label says is of another time', () => {
 describe('a fat more that nobody put in', () => {
   test.each([
     'Some babassu would help, 50 g of it.',
+    'It lathers thinly. Would 50 g babassu help?',
     'Should have put 50 g babassu in.',
     'I wish I had 50 g of babassu for it.',
     'My mum adds 50 g babassu.',
@@ -58,6 +59,13 @@ describe('a fat more that nobody put in', () => {
       const { grams, doubts } = noted(note);
       expect(grams['babassu-oil'] === 50 || doubts.length > 0).toBe(true);
     },
+  );
+
+  test.each([
+    ['My mother-in-law swears by 100 g of babassu. Not in my kitchen! Mine is', undefined],
+    ['My mum uses 100 g babassu. And', 100],
+  ])('before the list, only where it is refused: %s', (note, grams) =>
+    expect(potOf(`${note} 450 g lard + 300 g sunflower. NaOH?`).grams['babassu-oil']).toBe(grams),
   );
 
   test('what she whose recipe it is puts in is in it', () => {

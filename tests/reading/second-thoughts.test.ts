@@ -27,6 +27,7 @@ describe('a later sentence', () => {
   test.each([
     [`${recipe} EDIT: the palm is 200 not 250, sorry, fat fingers.`, { ...plain, 'palm-oil': 200 }],
     [`${recipe}\nCorrection: NaOH 143 g`, { ...plain, naoh: 143 }],
+    [`${recipe} The palm becomes lard.`, { ...palmless, lard: 250 }],
     ['Olive 500 g, coconut 250 g, palm 200 g (typed that wrong, I mean 250 g), NaOH 145 g, water 330 g.', plain],
     ["Olive 500 g, coconut 250 g, palm 200 g (that's wrong, it is 250 g), NaOH 145 g, water 330 g.", plain],
     [`${recipe} PS: lye should read 135 g, typo`, { ...plain, naoh: 135 }],

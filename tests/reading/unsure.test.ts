@@ -78,6 +78,7 @@ test.each([
   ['280 g liquid, half water half goat milk', 140, 140],
   ['half water and half beer, 280 g together', 140, 140],
   ['50/50 water and milk 280 g', 140, 140],
+  ['liquid 280 g, exactly half of it water and half flat beer', 140, 140],
   ['280 g water and 80 g goat milk', 280, 80],
 ])('a liquid that is a part of the water: %s', (wet, water, milk) => {
   const { waterGrams, liquids, doubts: open } = readRecipe(reader, `${soap}, ${wet}`);

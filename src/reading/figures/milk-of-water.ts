@@ -75,7 +75,7 @@ export function milkOfWater(tokens: readonly Token[]): readonly Token[] {
   return out ?? tokens;
 }
 
-const joints = /^(?:and|of|the|in|all|total|together|altogether|liquid|liquids|to|a)$/;
+const joints = /^(?:and|exactly|about|just|of|the|in|all|total|together|altogether|liquid|liquids|to|a)$/;
 
 /** The weight that stands beside the two, with nothing else between; -1 where none does. */
 function wholeBeside(tokens: readonly Token[], from: number, to: number): number {
@@ -102,13 +102,18 @@ function halvesAt(
   tokens: readonly Token[],
   k: number,
 ): { readonly halves: readonly [number, number]; readonly end: number } | null {
-  const [first, one] = [tokens[k], tokens[k + 1]];
+  const ofIt = (at: number): number =>
+    wordAt(tokens, at) === 'of' && /^(?:it|that)$/.test(wordAt(tokens, at + 1)) ? at + 2 : at;
+  const first = tokens[k];
+  const name = ofIt(k + 1);
+  const one = tokens[name];
   const even = isEven(first);
   if (!(even || isHalf(first)) || !(isWater(one) || isLiquid(one))) return null;
-  let second = k + 2;
+  let second = name + 1;
   while (isMark(tokens[second], ',+&/') || wordAt(tokens, second) === 'and') second++;
-  if (even ? second === k + 2 : !isHalf(tokens[second])) return null;
-  const at = even ? second : second + 1;
+  if (even ? second === name + 1 : !isHalf(tokens[second])) return null;
+  let at = even ? second : ofIt(second + 1);
+  if (/^(?:flat|frozen|fresh|cold|plain|warm|full|whole)$/.test(wordAt(tokens, at))) at++;
   const other = tokens[at];
   if (!(isWater(other) || isLiquid(other)) || isWater(one) === isWater(other)) return null;
   return { halves: [k, even ? second - 1 : second], end: at + 1 };

@@ -134,15 +134,16 @@ const ofAnother = {
 } as const;
 
 /** It weighs fats that the list has none of, and neither alkali nor water. */
-const isOfMoreFat = ({ tokens, sentences, k }: Place): boolean => {
+const weighsMore = ({ tokens, sentences, k }: Place): boolean => {
   const { from, to } = sentences[k] ?? { from: 0, to: 0 };
   const listed = new Set(
     rowsBefore(tokens, tokens.length).flatMap(({ at, id }) => (at < from || at >= to ? [id] : [])),
   );
   const isOther = (one: Token): boolean =>
     isIngredient(one) && (one.meaning.kind !== 'fat' || listed.has(thingOf(one)));
-  return isAny(tokens, from, to, isFat) && !isAny(tokens, from, to, isOther) && isBehindList({ tokens, sentences, k });
+  return isAny(tokens, from, to, isFat) && !isAny(tokens, from, to, isOther);
 };
+const isOfMoreFat = (place: Place): boolean => weighsMore(place) && isBehindList(place);
 /** Who is spoken of was named before: the list may be theirs. */
 const isOfWhoseList = ({ sentences, k }: Place): boolean => {
   const [who] = new RegExp(`\\b${relative}\\b`).exec(sentences[k]?.text ?? '') ?? [];
@@ -150,21 +151,31 @@ const isOfWhoseList = ({ sentences, k }: Place): boolean => {
 };
 const takes = '(?:adds?|puts?|uses?|takes?|stirs?|has|had|likes?|says?|reckons?|thinks?|recommends?|swears?|insists?)';
 
+const othersTake = new RegExp(
+  `^(?:but |and |now )?(?:(?:my|our|the|a|an|some|most|other|many) (?:[a-z]+ ){0,2}${relative}s?(?: - ?in - ?law)?|(?:some|most|other|many) (?:people|soapers|makers|folks?)|people|others|the original(?: recipe)?) (?:(?:always|usually|often|just|also|even) )*${takes}\\b`,
+);
+
 export const makeRules = (): readonly Rule[] => [
   {
     reason: 'planned for another time',
     tells:
-      /\b(?:would|wouldve|might have|could have|couldve|should have|shouldve) (?:really |maybe |also |just )*(?:be(?:en)? (?:nice|good|better|lovely|great|useful)|help(?:ed)?|ma(?:k|d)e|do(?:ne)?|have (?:put|used|added|taken|been|helped|made)|put|used|added|taken|work(?:ed)?)\b|\b(?:i|we) wish\b|\bif only\b/,
+      /\b(?:would|wouldve|might have|could have|couldve|should have|shouldve) (?:really |maybe |also |just |# (?:of )?@ )*(?:be(?:en)? (?:nice|good|better|lovely|great|useful)|help(?:ed)?|ma(?:k|d)e|do(?:ne)?|have (?:put|used|added|taken|been|helped|made)|put|used|added|taken|work(?:ed)?)\b|\b(?:i|we) wish\b|\bif only\b/,
     unless:
-      /\?|\b(?:so (?:i|we)|but (?:i|we) (?:did|put|used|added|went)|(?:i|we) (?:did|put|added|used|went)|went in|instead|is in|are in|already|anyway)\b/,
+      /\b(?:so (?:i|we)|but (?:i|we) (?:did|put|used|added|went)|(?:i|we) (?:did|put|added|used|went)|went in|instead|is in|are in|already|anyway)\b/,
     holds: isOfMoreFat,
     settles: true,
   },
   {
     reason: 'said by somebody else',
-    tells: new RegExp(
-      `^(?:but |and |now )?(?:(?:my|our|the|a|an|some|most|other|many) (?:[a-z]+ ){0,2}${relative}s?|(?:some|most|other|many) (?:people|soapers|makers|folks?)|people|others|the original(?: recipe)?) (?:(?:always|usually|often|just|also|even) )*${takes}\\b`,
-    ),
+    tells: othersTake,
+    unless: /\?|\b(?:so (?:i|we)|(?:i|we) (?:did|do|too)|me too)\b/,
+    next: /^(?:but |well ,? ?)?(?:not (?:in|for|with) (?:me|my|mine|ours?)\b|(?:i|we) (?:dont|do not|wont|never|refuse)\b|no thanks\b|mine (?:is|has|takes)\b)/,
+    holds: weighsMore,
+    settles: true,
+  },
+  {
+    reason: 'said by somebody else',
+    tells: othersTake,
     unless:
       /\?|\b(?:so (?:i|we)|(?:i|we) (?:did|do|put|added|used|too|went)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual))\b/,
     next: notSoHere,
