@@ -170,6 +170,23 @@ const made = (): readonly Tale[] => [
     unless:
       /\b(?:oven|bars?|temperatures?|ph|blankets?|towels?|fridge|freezer|mou?lds?|gel|stirred|scents?|fragrance|colou?r|mica|clay|trace|would|will|next|should)\b/,
   },
+  // it is not settled, or only its writer could know
+  {
+    tells: new RegExp(
+      [
+        `\\bmay(?:be)? or may(?:be)? not (?:have )?${any('put tipped poured added weighed used be in gone went')}`,
+        `\\beither (?:i|we) [^.?]{0,30}\\b(?:it|them|F|L|N)\\b[^.?]{0,12}\\bor (?:i|we) [^.?]{0,20}\\b(?:it|them|F|L|N|the (?:lot|whole lot|rest))\\b`,
+        `\\bmaybe (?:it|they|i|we) (?:goes?|went|put|add|use|leave)[^.?]{0,16} , maybe (?:it|they|i|we|not)\\b`,
+        `\\b(?:F|N)\\b[^.?]{0,40}\\b(?:(?:havent|have not|not|cant|still not) (?:quite |yet )?(?:made (?:up )?my mind|decided|settled|made up my mind)|undecided)\\b`,
+        `\\bone of (?:the |those |these )?(?:[a-z]+ |[#…FN] ){0,2}must (?:have been|be|have gone) [^.?]{0,30}\\b(?:heavier|lighter|more|less|wrong|off|out)\\b`,
+        `\\b${unknown}${forSure} (?:whether|if) (?:i|we) (?:had |have |ve )?(?:already )?(?:multiplied|doubled|halved|scaled|tripled)\\b`,
+        `\\b(?:forgot|didnt|did not|never|havent|hadnt) (?:to )?(?:#|zero|tare|zeroed|tared)(?= )[^?]{0,60}\\b(?:smashed|broke|broken|threw|thrown|binned|gave|lost|gone)\\b`,
+        `\\bL\\b[^.?#]{0,50}\\b(?:by eye|eyeballed|guessed|roughly (?:half|a third|a quarter) of (?:it|the tub|the tin|the bag))\\b`,
+      ].join('|'),
+    ),
+    unless: /\b(?:scents?|fragrance|colou?r|mica|clay|name|label|would)\b/,
+    always: true,
+  },
   // its weight is that of a vessel, too
   {
     tells: new RegExp(
