@@ -114,6 +114,21 @@ describe('what one asks and another answers', () => {
     const { grams, doubts } = read(text);
     expect([grams, doubts]).toEqual([{ lard: 620, [coconut]: 380, naoh: 128, water: 290 }, []]);
   });
+  test.each([
+    '> how much lye did you put in the 620g lard 380g coconut one\n128g\nand 290 water\nright?',
+    '> what lye was in the 620g lard, 380g coconut soap?\n128 g, with 290 g water',
+    '> how much water with the 128g lye\n290g\nit was 620g lard 380g coconut',
+    '> how much lard in the 128g lye bar?\n620g\nand 380g coconut, 290g water',
+  ])('of a batch that the question weighs: %s', (text) => {
+    const { grams, doubts } = read(text);
+    expect([grams, doubts]).toEqual([{ lard: 620, [coconut]: 380, naoh: 128, water: 290 }, []]);
+  });
+  test.each([
+    '> how much lye in the 620g lard one?\nnot sure yet, how much should it be',
+    '> how much lye for 620g lard\nwith 5 superfat',
+  ])('and asks for the lye where nobody answers: %s', (text) => {
+    expect(read(text)).toMatchObject({ grams: { lard: 620 }, doubts: [] });
+  });
   test.each(['112 g or so, maybe 121 g. 620 g lard', '112 g, or 121 g with 290 g water'])(
     'of two figures is asked about: %s',
     (answer) => expect(read(`380 g coconut, 620 g lard\nlye?\n${answer}`).doubts).not.toEqual([]),

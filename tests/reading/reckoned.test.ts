@@ -201,6 +201,15 @@ describe('a vessel weighed empty and full', () => {
     `The jug alone weighs 300 g; full of olive it shows 800 g, which leaves 500 g of olive. ${rest}.`,
     `Bowl empty 212 g, bowl with olive 712 g, so 500 g olive. Bowl with coconut 512 g, so 300 g coconut. 117 g lye`,
   ])('weighs what that leaves: %s', (text) => expect(read(text)).toEqual({ grams: fats, doubts: [] }));
+  test.each([
+    `so the bowl is 312g and with olive in it 812 so 500g olive. ${rest}`,
+    `bowl 300g, with the olive in it 800g so 500g olive. ${rest}`,
+    `500g olive. The jug is 210 g and with coconut in it 510 g so 300 g coconut. 117 g lye`,
+  ])('with no word that it is empty: %s', (text) => expect(read(text)).toEqual({ grams: fats, doubts: [] }));
+  test.each([
+    `the bowl is 312g and with olive in it 830 so 500g olive. ${rest}`,
+    `the bowl is 312g and with olive in it 812. ${rest}`,
+  ])('is asked about where it does not come out: %s', (text) => expect(read(text).doubts).toEqual(['range']));
   test('what it leaves is asked where nobody says it', () =>
     expect(read(`The empty bowl is 210 g. With the olive in it, it was 710 g. ${rest}.`).doubts).toEqual(['range']));
   test('and no row below it is of the vessel', () =>

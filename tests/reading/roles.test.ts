@@ -240,6 +240,29 @@ describe('the water of a solution that was weighed', () => {
   });
 });
 
+describe('of two weights of all the fats', () => {
+  const shares = '60% olive 40% lard';
+  const made = (text: string): readonly number[] => read(text).fats.map(({ grams }) => Math.round(grams));
+  test.each([
+    `the handout is for 1000g oils, ${shares}. i make only 700g of oils bc my mold is small. lye for the 700?`,
+    `${shares}. sheet for 2kg oils, i do 700g oils. how much lye`,
+    `the page says 1200g of oils, ${shares}. we just do 700g of oils. lye?`,
+  ])('that of the writer counts beside that of a sheet: %s', (text) => {
+    expect([made(text), doubts(text)]).toEqual([[420, 280], []]);
+  });
+  test.each([
+    `workshop, 10 people, each makes 400g of oils so 4 kg oils in total. ${shares}. how much lye altogether`,
+    `8 ladies, everyone makes 500g oils, so 4kg oils total. ${shares}. lye for all?`,
+  ])('that of all counts beside that of each of so many: %s', (text) => {
+    expect([made(text), doubts(text)]).toEqual([[2400, 1600], []]);
+  });
+  test.each([
+    `10 people, each makes 400g of oils so 4 kg oils in total. ${shares}. how much lye does each one need`,
+    `10 people, each makes 400g of oils so 5 kg oils in total. ${shares}. how much lye altogether`,
+    `1000g oils, ${shares}. or 700g oils. lye?`,
+  ])('none is taken unasked: %s', (text) => expect(doubts(text)).toContain('two-amounts'));
+});
+
 describe('the rest of a total', () => {
   test.each([
     '1 kg of oils: 300 g coconut, 50 g castor, rest olive',

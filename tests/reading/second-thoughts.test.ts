@@ -251,6 +251,34 @@ describe('a later sentence', () => {
     expect(grams).toEqual({ 'sunflower-oil': 700, 'coconut-oil': 300, water: null });
   });
 
+  const pair = 'used 60g lye on 450g lard.';
+  const pairs = ['my aunt', 'sis', 'last time i'].map((who) => `${who} ${pair}`);
+  test.each(
+    pairs.flatMap((said) => [
+      `${said} im doing 600g of the same lard. what lye do i need, just 60 again?`,
+      `${said} now i use 600g lard. how much lye?`,
+    ]),
+  )('a lye and the one fat that it was for stay together: %s', (text) => {
+    expect(read(text)).toMatchObject({ grams: { lard: 600, water: null }, doubts: [] });
+    expect(read(text).grams).not.toHaveProperty('naoh');
+  });
+  test.each(
+    pairs.flatMap((said) => [
+      `${said} i want to do 600g lard. do i use 60 too?`,
+      `${said} i did the same with 600g lard. ok?`,
+      `${said} now i use 600g of the same lard. is it ok?`,
+    ]),
+  )('and is asked about for more of the same fat: %s', (text) => expect(read(text).doubts).toContain('corrected'));
+  test.each(
+    pairs.flatMap((said) => [
+      `${said} now i use 600g lard with the same lye. ok?`,
+      `${said} this time 600g lard, everything else the same. ok?`,
+      `${said} this time i took 600g lard, lye stays the same. ok?`,
+    ]),
+  )('but where the lye is said to stay: %s', (text) => {
+    expect(read(text)).toMatchObject({ grams: { lard: 600, naoh: 60 }, doubts: [] });
+  });
+
   test.each([
     'My aunt uses 8 % superfat. Me, I would like 5, as it is mild.',
     "The book says 8 % superfat but I'd like 5 %. How much lye?",
@@ -818,6 +846,31 @@ test.each([
     grams: { 'coconut-oil': 250, 'palm-oil': 250, 'rice-bran-oil': 400 },
     doubts: [],
   }),
+);
+
+describe('a fat that is turned down for another one', () => {
+  const list = '300g olive 200g coconut 150g palm';
+  test.each([
+    `recipe is ${list}, i dont do palm so lard instead, same weight. how much lye then`,
+    `${list}. i don't use palm so lard instead, same amount. lye?`,
+    `${list}. cant stand palm so lard instead. lye please`,
+    `${list}, never buy palm so its lard instead. lye pls`,
+  ])('takes its weight: %s', (text) =>
+    expect(read(text)).toMatchObject({
+      grams: { 'olive-oil-virgin': 300, 'coconut-oil': 200, lard: 150 },
+      doubts: [],
+    }),
+  );
+  test.each([
+    `${list}, i dont do palm so lard and tallow instead. lye`,
+    `${list}, if you dont do palm so lard instead is fine. lye for mine`,
+  ])('is asked about: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+  test('weighs what is said of the other', () =>
+    expect(read(`${list}, i dont do palm so lard instead, 120g. lye?`).grams).toMatchObject({ lard: 120 }));
+});
+
+test.each(['nothing else', 'nothing more in it', ', nothing but olive'])('a fat and nothing beside it: %s', (alone) =>
+  expect(read(`800g olive ${alone}. lye?`)).toMatchObject({ grams: { 'olive-oil-virgin': 800 }, doubts: [] }),
 );
 
 const oldOne = '600 g olive, 200 g coconut, 112 g lye';

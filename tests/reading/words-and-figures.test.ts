@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { makeReader, readRecipe } from '../../src/reading/index.ts';
 
-const reader = makeReader(loadCatalogue());
+const catalogue = loadCatalogue();
+const reader = makeReader(catalogue);
 const read = (text: string) => readRecipe(reader, text);
 const doubts = (text: string): readonly string[] => read(text).doubts.map(({ id }) => id);
 const fats = (text: string) => read(text).fats.map(({ id, grams }) => `${id} ${Math.round(grams)}`);
@@ -85,6 +86,55 @@ describe('parts of it in words', () => {
     expect(said('500 g olive oil and half of that coconut. Lye?')[1]).toEqual(['no-amount']));
   test('but half of what is weighed is not', () =>
     expect(said('500 g lard, half of it from the butcher, and 500 g olive, half of it old. Lye?')[1]).toEqual([]));
+});
+
+describe('a figure that a name may begin with', () => {
+  const list = '450 g olive, 250 g coconut';
+  // "100 lye" is a name too, which says how pure it is
+  const figures = [...new Set([...catalogue.numerals.map(Number).filter((one) => one > 50), 95, 101])];
+  const names = ['lye', 'NaOH', 'caustic soda', 'sodium hydroxide'];
+  const tails = ['', 'did it seize because of the lye?', 'was the water too cold or is the lye old'];
+  test.each(names.flatMap((name) => figures.map((figure) => `${figure} ${name}`)))('weighs the alkali: %s', (row) => {
+    for (const tail of tails) {
+      const { alkali, doubts: open } = read(`${list.replaceAll(', ', '\n')}\n${row}\n230 ml water\n${tail}`);
+      expect([alkali.map(({ grams }) => grams), open]).toEqual([[Number.parseInt(row, 10)], []]);
+    }
+  });
+  test('weighs an acid and a milk', () => {
+    const { acids, liquids } = read(`${list}, 80 lactic acid, 2 milk, 140 lye, in grams`);
+    expect([...acids, ...liquids].map(({ grams }) => grams)).toEqual([80, 2]);
+  });
+  test('is the kind of a fat that has its weight, and asked about where it has none', () => {
+    expect(fats('450 g olive, 92 coconut 250 g, 110 g lye')).toEqual([
+      'olive-oil-virgin 450',
+      'coconut-oil-hydrogenated 250',
+    ]);
+    expect(doubts('450 g olive, 92 coconut, 60 g lye')).toContain('no-amount');
+  });
+});
+
+describe('so much on the fats that are listed', () => {
+  test.each([
+    ['my KOH bag says 90%\nused 180g on 400 rapeseed, 300 coconut, 80 castor (grams)', ['koh 180 0.9']],
+    ['NaOH is 99% pure, took 105g on 500g olive, 200g coconut. superfat?', ['naoh 105 0.99']],
+    ['my lye is old but dry. used 105g for 500g olive and 250g lard', ['naoh 105 1']],
+  ])('is the lye that was spoken of: %s', (text, lye) => {
+    const { alkali, doubts: open } = read(text);
+    expect([alkali.map(({ id, grams, purity }) => `${id} ${grams} ${purity?.nominal ?? 1}`), open]).toEqual([lye, []]);
+  });
+  test.each([
+    'my KOH bag says 90%. used 180g on the last one. now 400g rapeseed, 300g coconut. lye?',
+    'my KOH is 90%, the shea is old. used 180g on 400g rapeseed and 300g coconut. ok?',
+    'my lye is old. used 300g on 400g rapeseed and 300g coconut. ok?',
+  ])('is asked about where it may be anything else: %s', (text) => expect(doubts(text)).toEqual(['unplaced']));
+});
+
+test.each([
+  'lye 97 no sorry 79 my 7 and 9 got mixed up\nolive 450 coconut 120\nall grams',
+  'all grams. lye 97 no wait 79, the 9 and 7 got swapped. 450 olive 120 coconut',
+])('digits that changed places are said of the figure that is put right: %s', (text) => {
+  const { alkali, doubts: open } = read(text);
+  expect([alkali[0]?.grams, open]).toEqual([79, []]);
 });
 
 describe('so much to the fats', () => {

@@ -111,7 +111,7 @@ const made = (): readonly Net[] => [
         '\\b(?:less|minus|bar|sans|excluding|barring|but not|but for) (?:(?:the|my|any) )*F(?! (?:#|…|S|has|and it|is still))',
         '\\bF and F (?:only|were all|was all|are all|is all)\\b',
         '\\b(?:do|did|make do|made do|managed) with (?:only |just )?(?:the )?(?:others?|rest|remaining|two)\\b',
-        '\\bF (?::|=|-|is|was|were)? ?(?:zero|none|nil|nothing)\\b',
+        '\\bF (?::|=|-|is|was|were)? ?(?:zero|none|nil|nothing(?! (?:else|more)\\b))\\b',
         '\\bF [^.?#]{0,12}\\bnever (?:left|saw|touched|entered|reached|found|got|came)\\b',
         '\\bF (?:i |we )?(?:left|kept) (?:it )?(?:in|on) (?:its|the)\\b',
         '\\b(?:imagine|think|count|reckon|take) (?:(?:the|my|that) )*F (?:away|out|off)\\b',

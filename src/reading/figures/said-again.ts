@@ -134,6 +134,25 @@ const longestSaid = 24;
 const isNumberOf = ({ quantity: { value, unit } }: Figure, { quantity }: Figure): boolean =>
   Math.abs(value / (unit?.factor ?? 1) - quantity.value) < 1e-9 * value;
 
+const isDigit = (token: Token | undefined): token is Figure =>
+  token?.t === 'quantity' && token.quantity.dim === 'bare' && /^\d$/.test(token.quantity.text);
+const mixing =
+  /^(?:mix|mixe[ds]|mixing|swap|swap(?:s|ped|ping)|switch(?:ed|ing)?|confus(?:e|ed|ing)|muddled|wrong|backwards)$/;
+
+/** Where the second digit stands in "98, no, 89, my 8 and 9 got mixed up", whose first stands at `k`; -1 elsewhere. */
+export function digitsMixed(tokens: readonly Token[], k: number): number {
+  const one = tokens[k];
+  if (!isDigit(one) || !(isWord(tokens[k + 1], 'and') || isMark(tokens[k + 1], '&'))) return -1;
+  const at = pointers.has(wordAt(tokens, k + 2)) ? k + 3 : k + 2;
+  const other = tokens[at];
+  if (!isDigit(other)) return -1;
+  const { from, to } = sentenceAt(tokens, k, longestSaid);
+  const [a, b] = [one.quantity.text, other.quantity.text];
+  const isSaid = (digits: string): boolean =>
+    tokens.some((token) => token.t === 'quantity' && token.quantity.text.includes(digits));
+  return isAny(tokens, from, to, (token) => mixing.test(spoken(token))) && isSaid(a + b) && isSaid(b + a) ? at : -1;
+}
+
 const isShareOf = (token: Token, percent: number): boolean =>
   token.t === 'quantity' && token.quantity.dim === 'percent' && Math.abs(100 * token.quantity.value - percent) < 1e-9;
 

@@ -53,6 +53,7 @@ import {
   weightsBehind,
 } from './piece-weights.ts';
 import {
+  digitsMixed,
   isAllOfIt,
   isApart,
   isBalance,
@@ -174,6 +175,8 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       if (((told || isMark(tokens[k - 1], ',')) && isCounted(tokens, k, token)) || isOfGarden(tokens, k, token))
         aside(k, 'a count');
       if (isNumberAgain(tokens, k, token)) aside(k, 'said before');
+      const digit = told ? digitsMixed(tokens, k) : -1;
+      if (digit >= 0) for (const at of [k, digit]) aside(at, 'said before');
       if (told && (isShareAgain(tokens, k, token) || isShareChanged(tokens, k, token))) aside(k, 'said before');
     } else if (token.quantity.dim === 'parts') {
       if (parted && isShareOut(tokens, k, token)) aside(k, 'a count');

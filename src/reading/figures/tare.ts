@@ -1,16 +1,19 @@
 /** What a vessel weighs empty and full, beside what that leaves: "the empty pot is 1150 g, with the lard 1850 g, so 700 g lard". */
 
-import { packed } from '../columns/columns.ts';
+import { packed, withUnit } from '../columns/columns.ts';
 import { cue } from '../words/cue-words.ts';
 import { type Signals, saysAround } from '../words/signals.ts';
 import {
   endsDotted,
   isAny,
+  isFat,
   isIngredient,
+  isMark,
   isPot,
   isStop,
   isWeight,
   isWord,
+  massOf,
   sentenceAt,
   spoken,
 } from '../words/token-is.ts';
@@ -23,7 +26,9 @@ const reach = 16;
 const empty = /^(?:empty|itself|alone|tare|bare|own|weighs|weighed)$/;
 const leaving = /^(?:so|makes|leaves|leaving|that|thats|net|hence|which|is|giving|gives|of|=)$/;
 
-const massAt = (token: Token | undefined): number => (isWeight(token) ? token.quantity.value : Number.NaN);
+/** In grams; one without a unit in that of the vessel: "312 g, and with olive in it 812". */
+const massAt = (token: Token | undefined, factor: number): number =>
+  massOf(token) && token.quantity.dim !== 'volume' ? token.quantity.value * (isWeight(token) ? 1 : factor) : Number.NaN;
 
 const isFigure = (token: Token | undefined): boolean => token?.t === 'quantity' || token?.t === 'aside';
 
@@ -40,6 +45,19 @@ function isVessels(tokens: readonly Token[], k: number): boolean {
     !isWord(tokens[k + 1], 'of')
   );
 }
+
+const weighing = /^(?:is|was|weighs|weighed|says|said|shows|showed|at|about|ca|only|just)$/;
+
+/** "The bowl is 312 g", "jug: 210 g": no word says that it is empty, and its figure stands behind it. */
+function isOfVessel(tokens: readonly Token[], k: number): boolean {
+  let at = k - 1;
+  while (k - at <= 3 && (weighing.test(spoken(tokens[at])) || isMark(tokens[at], ':='))) at--;
+  return isPot(tokens[at]) && !isIngredient(tokens[k + 1]) && !isWord(tokens[k + 1], 'of');
+}
+
+/** "With the lard in it 700 g". */
+const isInIt = (tokens: readonly Token[], k: number): boolean =>
+  isAny(tokens, k - reach, k, (one, at) => isFat(one) && isWord(tokens[at + 1], 'in') && isWord(tokens[at + 2], 'it'));
 
 /** The figure at `k` is of something by its name, and follows from what was said. */
 const isNet = (tokens: readonly Token[], k: number): boolean =>
@@ -61,20 +79,27 @@ const filling = /^(?:with|full|filled|plus)$/;
 /** The tokens with the weights of the vessel set aside, empty and full; where nothing says what that leaves, it is asked. */
 export function tares(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
-  const figures = signals.figures.filter((k) => isWeight(tokens[k]));
+  const figures = signals.figures.filter((k) => massOf(tokens[k]));
   for (let n = 1; n < figures.length; n++) {
     const [one = 0, two = 0, net = -1] = figures.slice(n - 1, n + 2);
-    const [a, b, c] = [one, two, net].map((k) => massAt(tokens[k])) as [number, number, number];
+    const begins = tokens[one];
+    if (two - one > longestTale || !isWeight(begins)) continue;
+    const { unit } = begins.quantity;
+    const [a, b, c] = [one, two, net].map((k) => massAt(tokens[k], unit?.factor ?? 1)) as [number, number, number];
     const [tare, gross] = a < b ? [one, two] : [two, one];
-    if (two - one > longestTale || !saysAround(signals, tare, cue.pot) || !isVessels(tokens, tare)) continue;
     const isLeft = Math.abs(Math.abs(a - b) - c) <= 1e-3 * Math.max(a, b) && net - one <= longestTale;
+    const isUnsaid = gross === two && isFull(tokens, gross) && (isLeft || isInIt(tokens, gross));
+    if (!saysAround(signals, tare, cue.pot) || !(isVessels(tokens, tare) || (isUnsaid && isOfVessel(tokens, tare))))
+      continue;
     if (isLeft && isNet(tokens, net)) {
       out ??= [...tokens];
       for (const k of [one, two]) out[k] = asAside(tokens[k] as Figure, packed);
     } else if (isFull(tokens, gross)) {
       out ??= [...tokens];
       out[tare] = asAside(tokens[tare] as Figure, packed);
-      out[gross] = eitherOf(tokens[gross] as Figure, Math.abs(a - b));
+      const full = tokens[gross] as Figure;
+      const quantity = full.quantity.dim === 'bare' ? withUnit(full.quantity, unit?.id ?? 'g') : full.quantity;
+      out[gross] = eitherOf({ ...full, quantity }, Math.abs(a - b));
     }
   }
   return out ?? tokens;

@@ -32,6 +32,8 @@ export function answered(items: readonly Item[], tokens: readonly Token[]): read
     const answer = at < 0 || !isThing(item) ? null : answerOf(item, at, items[next], tokens);
     if (answer) {
       out ??= items.slice(0, k);
+      const end = isThing(item) ? behindBatch(tokens, item) : 0;
+      for (const one of items.slice(k + 1, next)) if (one.from < end) out.push(one);
       out.push({ ...item, from: at, to: at }, answer);
       k = answer === items[next] ? next : next - 1;
     } else if (isThing(item) && item.named.meaning.kind === 'water' && isOpen(tokens, item)) out ??= items.slice(0, k);
@@ -58,13 +60,16 @@ function answerOf(thing: Thing, at: number, figure: Item | undefined, tokens: re
 }
 
 /** "Superfat?", "what superfat", "sf" alone in its line. */
-function isAsked(tokens: readonly Token[], { from, to: behind, named: { meaning } }: Thing): boolean {
-  let to = behind;
+function isAsked(tokens: readonly Token[], thing: Thing): boolean {
+  const { from, to: behind, named } = thing;
+  const { meaning } = named;
+  const of = behindBatch(tokens, thing);
+  let to = of;
   while (to - behind < mostBehind && trailing.has(wordAt(tokens, to))) to++;
   const isQuestion =
     isMark(tokens[to], '?') ||
     (meaning.id === 'superfat' && isMark(tokens[to], ':-–') && isRole(tokens[to + 1], 'scale-to'));
-  if (!isQuestion && to > behind) return false;
+  if (!isQuestion && to > behind && of === behind) return false;
   if (!isQuestion && tokens[to]?.t !== 'line') return false;
   let begin = from;
   while (begin > 0 && tokens[begin - 1]?.t !== 'line' && from - begin <= mostAsking) begin--;
@@ -80,6 +85,24 @@ function isAsked(tokens: readonly Token[], { from, to: behind, named: { meaning 
 /** Behind the sentence that ends last before it. */
 const sinceStop = (tokens: readonly Token[], from: number, to: number): number =>
   from + 1 + tokens.slice(from, to).findLastIndex((token) => isStop(token) || endsDotted(token) || isMark(token, ',]'));
+
+/**
+ * "How much lye did you use in the 1 kg olive one?": behind the batch that is asked about, or `from` where none is.
+ * What lye some fats need is asked of us, where no word says that it is of a batch.
+ */
+function behindBatch(tokens: readonly Token[], { to: from, named: { meaning } }: Thing): number {
+  let k = from;
+  while (trailing.has(wordAt(tokens, k)) || ofBatch.has(wordAt(tokens, k))) k++;
+  const list = k;
+  while (massOf(tokens[k]) || isIngredient(tokens[k]) || isMark(tokens[k], ',+&') || ofBatch.has(wordAt(tokens, k)))
+    k++;
+  const isList = isAny(tokens, list, k, massOf) && isAny(tokens, list, k, isIngredient);
+  if (batch.test(spoken(tokens[k]))) k++;
+  else if (meaning.kind === 'alkali') return from;
+  return isList && (isMark(tokens[k], '?') || tokens[k]?.t === 'line') ? k : from;
+}
+const ofBatch: ReadonlySet<string> = new Set('in for with on to the your ur that this of and'.split(' '));
+const batch = /^(?:one|bars?|soap|batch|recipe|loaf)$/;
 
 /** Words of a question before what it asks for, at the most. */
 const mostAsking = 8;
@@ -99,8 +122,9 @@ const asking: ReadonlySet<string> = new Set(
  * The figure that the line behind a question says and nothing else, but for a stamp and a name; one of a superfat may
  * stand in the line itself ("superfat? make it 6"). -1 where there is none.
  */
-function answerAt(tokens: readonly Token[], { to, named: { meaning } }: Thing): number {
-  let k = to;
+function answerAt(tokens: readonly Token[], thing: Thing): number {
+  const { meaning } = thing.named;
+  let k = behindBatch(tokens, thing);
   while (tokens[k]?.t === 'sign' || trailing.has(wordAt(tokens, k))) k++;
   const isBeneath = tokens[k]?.t === 'line';
   if (isBeneath) k++;

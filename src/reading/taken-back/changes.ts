@@ -79,7 +79,7 @@ const notIn =
   '(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])|(?!.*#)(?:(?:crossed|struck) out\\b|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|(?:skipped|omitted|left (?:it |that |this )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))';
 /** "Babassu none, I'd written 100 g", "100 g babassu, but none went in": whatever weight it has. */
 const noneOfIt: readonly RegExp[] = [
-  `(?<gone>@) (?:# )?(?:[-:=,–—] |(?:is|was|there was|had) |no , )*(?:none|nil|zero|nothing)(?= (?:$|[-,.;:!)(]|this time\\b|today\\b|now\\b|though\\b|but\\b|i\\b|in the end\\b|in this\\b|at all\\b))`,
+  `(?<gone>@) (?:# )?(?:[-:=,–—] |(?:is|was|there was|had) |no , )*(?:none|nil|zero|nothing(?! but (?:@|[.,;!?])))(?= (?:$|[-,.;:!)(]|this time\\b|today\\b|now\\b|though\\b|but\\b|i\\b|in the end\\b|in this\\b|at all\\b))`,
   `(?<gone>@) (?:# )?[^#@.;]{0,40}\\b(?:but |so |and |, )none (?:of it |of that )?(?:went|goes|got|came|ended up|made it)\\b`,
   `(?<gone>@) (?:# )?(?:, )?(?:which )?(?:im|i am|were|we are) (?:saving|keeping|holding)(?: it)?(?: back)?(?= (?:$|[-,.;:!)]|for\\b|until\\b|till\\b))`,
   `^(?:[-*•] )?# (?:of )?(?<gone>@) ${notIn}`,
@@ -108,6 +108,8 @@ const swaps: readonly RegExp[] = [
   `\\b(?:dont|do not|didnt|never|wont|cant) (?:use|like|do|want|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and|,) (?:for me |with me |in mine |here )?(?:thats|its|theyre|(?:those|these|that|the|it|all|her|his|their) (?:# )?(?:of it |of that )?(?:is|are|was|were|became|become|becomes|goes|went|gets|get)) (?:now |all |to |as |in |just )*${comes}`,
   `\\b(?:dont|do not|never|wont|cant) (?:use|like|do|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and) (?:i|we) ?(?:am |m |re |are |have |ve |just |simply |always )*(?:use|used|using|put|putting|take|took|taking|went with)(?: in)? ${comes}(?= [^#@.]{0,12}\\b(?:in its place|instead|for it)\\b(?! of))`,
   `\\b(?:dont|do not|never|wont|cant) (?:use|like|do|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and) (?<comes>@) (?:is |was |goes |went |comes |gets )(?:used |put )?(?:in )?(?:in its place|instead|for it)\\b(?! of)`,
+  // "I don't do palm, so lard instead"
+  `\\b(?:dont|do not|didnt|never|wont|cant|cannot) (?:use|like|do|want|eat|touch|buy|keep|trust|stand|have|get) ${gone} (?:, )?(?:so|and|but) (?:its )?${comes}(?= (?:instead|in its place|in place of it)\\b)`,
   `\\b(?:in|with|for) (?:me|mine|my version|my batch|my pot) (?:the |her |his |their |that |those |these )*(?:# (?:of )?)?(?<gone>@) (?:is|are|was|were|became|becomes) (?:now |all |just )*${comes}`,
   `(?<gone>@) (?:# )?(?:, )?(?:is|are|was|were|became|becomes) (?:now |all |just )*${comes} (?:# )?(?:in|with|for|at) (?:me|mine|my version|my batch|my pot)\\b`,
   `\\b(?:where|when) (?:she|he|they|it|the (?:book|recipe|card|page)) (?:has|have|had|says|said|puts|takes|uses|used|took) ${gone} (?:, )?(?:i|we|mine|it|theres|there) (?:is |now |have |has |just )*(?:have|has|had|use|used|take|took|put|is|goes|went|says|with) ${comes}`,

@@ -31,8 +31,9 @@ function isRecipe(list: readonly Said[]): boolean {
 }
 
 /** "Everything else as in the book": what the other telling has, and this one has not, counts. */
-const restOf =
-  /\b(?:(?:everything|all) else|the rest|rest (?:is |was |went )?(?:as|like|same|of it as|by)|otherwise|unchanged|not changed|(?:as|like) (?:in|on|by|printed|planned|written)|by the (?:book|recipe|sheet)|the same|kept (?:it|both|them|all))\b/;
+const everythingElse =
+  /\b(?:(?:everything|all) else|the rest|rest (?:is |was |went )?(?:as|like|same|of it as|by)|otherwise|unchanged|not changed|(?:as|like) (?:in|on|by|printed|planned|written)|by the (?:book|recipe|sheet)|kept (?:both|them|all))\b/;
+const allTheSame = /\b(?:the same|kept it)\b/;
 
 /** Two of which nobody says that one counts. */
 const severalAsked =
@@ -61,6 +62,7 @@ export function settleTellings(post: Post): void {
   const mine: Said[] = [];
   const all: Said[] = [];
   for (const one of left) (isAway(one) && (carries || !one.carried) ? all : mine).push(one);
+  const saysRest = (): boolean => says(everythingElse) || says(allTheSame);
   const isAnnounced = mine.some(({ telling }) => telling === 'mine') || asksOfMine();
   const away = all.filter(({ telling }) => isAnnounced || telling === 'once' || telling === 'later');
   if (away.length === 0) return;
@@ -72,11 +74,15 @@ export function settleTellings(post: Post): void {
   const had = new Set(away.filter(isFat).map(({ key }) => key));
   const isEnough = fats.length > 1 || had.size <= 2;
   const lacksLye = fats.length > 0 && !mine.some(isAlkali);
-  const asks = lacksLye && ((fats.length > 1 && says(asking)) || (away.some(isAlkali) && says(lacking)));
+  // "53 g lye on 400 g lard, and I have 550 g": the lye belongs to its own fat
+  const isPair =
+    lacksLye && fats.length === 1 && isRecipe(away) && had.size === 1 && fats.every(({ key }) => had.has(key));
+  const asks = lacksLye && (((fats.length > 1 || isPair) && says(asking)) || (away.some(isAlkali) && says(lacking)));
   const isStale = lacksLye && fats.length > 1 && isRecipe(away) && !fats.every((one) => had.has(one.key));
-  if (isStale && !asks && !says(kept) && !says(restOf)) post.unclear ??= away.find(isAlkali)?.thing.named.text ?? null;
+  const isKept = isPair ? keepsLye(post) || says(everythingElse) : says(kept) || saysRest();
+  if ((isStale || isPair) && !asks && !isKept) post.unclear ??= away.find(isAlkali)?.thing.named.text ?? null;
   const hasWater = mine.some(isLiquid);
-  if ((isWhole && isEnough && !says(restOf)) || asks) {
+  if ((isWhole && isEnough && !saysRest()) || asks) {
     const pointedAt = new Set(mine.filter(({ pointing }) => pointing).map(({ key }) => key));
     const gone = away.filter((one) => isStuff(one) && !pointedAt.has(one.key) && (hasWater || !isLiquid(one)));
     if (gone.length > 0) dropAll(post, gone, mine);
@@ -94,6 +100,23 @@ export function settleTellings(post: Post): void {
     gives.has(one) ? { ...one, stance: one.telling === 'once' || one.telling === 'later' ? 'once' : 'others' } : one,
   );
 }
+
+/** "With the same lye", "the lye stays as it was": of the alkali itself, and not of the fat. */
+const lyeKept = [
+  /\b(?:same|kept|keep|keeping|unchanged) (?:(?:amount|weight|the|my|of|#) )*@/g,
+  /@ (?:(?:#|is|was|i|we|just|it) )*(?:the same|stays?|stayed|kept|keep|unchanged|as before)\b/g,
+];
+
+const keepsLye = ({ sentences, items }: Post): boolean => {
+  const lyes = new Set(
+    items.flatMap((item) => (isThing(item) && item.named.meaning.kind === 'alkali' ? [item.from] : [])),
+  );
+  return sentences.some((one) =>
+    lyeKept.some((words) =>
+      [...one.text.matchAll(words)].some(({ index, 0: said }) => lyes.has(one.tokenAt(index + said.indexOf('@')))),
+    ),
+  );
+};
 
 const isLiquid = ({ key }: Said): boolean => /^(?:water|liquid|ice)/.test(key);
 

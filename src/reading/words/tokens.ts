@@ -142,6 +142,13 @@ function namesKind(prims: readonly Prim[], j: number, phrase: string, lexicon: L
   );
 }
 
+/**
+ * The figure that a name begins with is no amount: of a fat ("92 coconut"), which is asked for where no amount is left,
+ * or where a word says what it counts ("5 fold orange"). "100 lye", "80 lactic acid" and "2 milk" are weighed.
+ */
+const leadsKind = (i: number, { entry: { meaning, phrase }, end }: NameHit): boolean =>
+  end > i + 1 && (meaning.kind === 'fat' || meaning.kind === 'unheld' || /^\d+ (?:percent|fold|x)\b/.test(phrase));
+
 /** Words of a bracket between a name and its amount, at the most. */
 const longestRemark = 5;
 
@@ -398,7 +405,7 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
   const plain = word && (isSomebody(prims, i) || isVerb(prims, i)) ? null : nameAt(post, i);
   const named = plain ?? misspelt(post, i, speller) ?? shortened(post, i);
   const hit = !word || word.beginsAmount ? quantityAt(prims, i, lexicon, habit) : null;
-  if (named && (!hit || (prim.kind === 'number' && named.end > i + 1 && !hit.quantity.unit)))
+  if (named && (!hit || (prim.kind === 'number' && !hit.quantity.unit && leadsKind(i, named))))
     return nameToken(post, i, named, plain !== null || named.entry.how === 'abbreviation');
   if (hit) return { t: 'quantity', from: i, to: hit.end, quantity: hit.quantity };
   if (!word) return { t: 'aside', from: i, to: i + 1, reason: 'no amount that can be read', numbers: [i] };
