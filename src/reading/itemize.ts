@@ -41,7 +41,9 @@ import { reckoned } from './figures/reckoned.ts';
 import { rendered } from './figures/rendered.ts';
 import { scentCalled } from './figures/scent-called.ts';
 import { setAside } from './figures/set-aside.ts';
+import { shareCorrected } from './figures/share-corrected.ts';
 import { shifted } from './figures/shifted.ts';
+import { steeped } from './figures/steeped.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './figures/stock.ts';
 import { superfatNow } from './figures/superfat-now.ts';
 import { tares } from './figures/tare.ts';
@@ -138,10 +140,12 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [tares, always],
     [reckoned, always],
     [rendered, always],
+    [steeped, always],
     [asMuch, always],
     [inTwoVessels, signal.both],
     [timetables, always],
     [kindTold, always],
+    [shareCorrected, signal.percent],
     [elsewise, always],
     [otherUses, always],
     [lyeFree, always],

@@ -459,9 +459,21 @@ test.each([
   '550 g of vanilla-scented olive oil, coconut 250 g, lye 110 g',
   'olive oil with calendula petals in it 550 g, coconut 250 g, lye 110 g',
   'olive 550 g infused with calendula 20 g, coconut 250 g, lye 110 g',
+  '550 g of this calendula olive oil, coconut 250 g, lye 110 g',
+  '550 g nettle olive oil\n250 g coconut oil\n110 g lye',
+  '550 g carrot-olive oil\n250 g coconut oil\n110 g lye',
+  'Infused oil: 30 g marigold petals in 600 g olive oil, a month. Strained, I got 555 g of it back.\n\n550 g of this marigold olive oil\n250 g coconut oil\n110 g lye',
+  'The infusion: 20 g nettle leaves in 580 g of olive oil, three weeks. After straining 560 g were left.\n\n550 g of the nettle olive oil\n250 g coconut oil\n110 g lye',
+  'Macerate: 50 g carrots in 600 g olive oil. I got back 550 g.\n\n550 g of the carrot olive oil\n250 g coconut oil\n110 g lye',
 ])('what has drawn in an oil does not take its weight: %s', (text) =>
   expect(gramsOf(text)).toEqual({ 'olive-oil-virgin': 550, 'coconut-oil': 250 }),
 );
+
+test('an additive between two fats of a line is its own', () =>
+  expect(gramsOf('500 g olive oil 20 g oatmeal coconut oil 300 g, lye 110 g')).toEqual({
+    'olive-oil-virgin': 500,
+    'coconut-oil': 300,
+  }));
 
 test('names and figures in two lines, parted by commas, are paired', () => {
   const { fats, alkali, waterGrams, doubts } = read(

@@ -88,8 +88,29 @@ describe('a note tells of nothing in the pot', () => {
     'She pours 1 litre more water in hers at the end, I never do.',
     'Warm 40 g of those 290 g water, melt the sugar in it and pour it back to the rest, so there are 290 g again.',
     'Tell me whether 136 g was all right, I changed nothing.',
+    'My neighbour runs hers with 90 g shea, dear as it is.',
+    'My brother prefers his with 60 g beeswax in it.',
+    'My aunt always takes 40 g of shea and 150 g NaOH.',
+    'Others take 320 g of water here.',
+    'Some people add 30 g of shea. I have never seen why.',
+    'Comparison: the club recipe takes 350 g coconut and no palm.',
+    'The club’s recipe takes 150 g lye and no palm, for comparison.',
+    'I said 30 % coconut in the last video, no, it is 25 %.',
+    'In my last post I wrote 40% palm, sorry, no, it is 20%.',
+    'Vinegar rinse for the hair: 2 tbsp to a litre.',
+    'Rinse with cider vinegar, one tablespoon to a pint of water.',
+    'Colour: 1 tbsp cocoa in one half.',
     'I rendered 2 kg of back fat, that gave 1200 g of palm. I used 200 g of it, the remaining 1000 g is in the freezer.',
   ])('%s', (note) => expect(noted(note)).toEqual({ grams: base, doubts: [] }));
+
+  test('what somebody does with hers, and I did too', () =>
+    expect(noted('My neighbour makes hers with 40 g shea. I did too.').grams).toEqual({ ...base, 'shea-butter': 40 }));
+
+  test('half of it one liquid, half another, is of the pot where the writer did so', () => {
+    const beer = list.replace('290 g water', '290 g beer');
+    expect(read(`${beer}\n\nOthers use half beer half water. I don’t.`).doubts).toEqual([]);
+    expect(read(`${beer}\n\nI used half beer half water.`).doubts).toEqual(['corrected']);
+  });
 
   test('a bowl that was weighed with it', () =>
     expect(
@@ -105,6 +126,10 @@ describe('a note tells of nothing in the pot', () => {
     'One reckoned 120 g NaOH would do, another said 165 g, so I took 150 g.',
     'One reckoned 120 g would do, another said 165 g. I used 150 g as above.',
     'I took 240 g of the 290 g water.',
+    'In my last video I said 30% coconut, some of you asked - no, it’s 35% here.',
+    'In comparison with the book I took 150 g lye.',
+    'Some people leave the palm out, and so did I.',
+    'Colour: cocoa 50 g.',
     'Another 100 g water went in with the lye.',
     'I forgot to tare: the cup weighs 12 g and the 136 included it.',
   ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));

@@ -91,6 +91,8 @@ describe('a lye solution said in words', () => {
     `The lye is half and half with water, 292 g of it. ${fats}, 110 g more water`,
     `${fats}\nLye: 292 g of my 50 % NaOH solution (i.e. 146 g NaOH + 146 g water)\nPlain water on top: 110 g`,
     `${fats}\nNaOH - 292 g lye solution of 50 %\nwater 110 g`,
+    `${fats}\n292 g of my 50 % NaOH solution\n110 g water\nthe solution was mixed in May, 3 kg NaOH to 3 kg water, in a can.`,
+    `${fats}\n292 g of the 50% NaOH solution\n110 g extra water\nSolution mixed last autumn from 1 kg NaOH and 1 kg water.`,
     `Master-batched lye, sodium hydroxide and water 50/50 by weight. ${fats}, 292 g of it, 110 g more water`,
     `Stock lye: equal weights NaOH and water. ${fats}, 292 g of the stock, 110 g water`,
     `Stock lye (1:1). ${fats}, 292 g stock lye, 110 g water`,
@@ -207,12 +209,19 @@ describe('of two superfats, the one for this batch', () => {
     ['My superfat is normally 8%, but for a cleaning soap I want 0. 1500 g coconut. Lye?', 0],
     ["With tallow I normally go for 7% superfat. Let's take 4% today. 1 kg tallow. How much lye do I use?", 0.04],
     ['The book has a superfat of 8, I want this milder so put it at 10%. 1 kg lard. how much lye?', 0.1],
+    ['1 kg lard. How much lye? The card says 4% superfat. Her older one was 9%, that whole card is crossed out.', 0.04],
+    ['1 kg lard, 4 % superfat. An older sheet with 9 % superfat was struck through. How much lye?', 0.04],
+    ['Superfat 4%. It was 9% on her previous card. 1 kg lard. What I need from you is the lye amount.', 0.04],
     ['Superfat 8. Coconut 1500 g. I add 1% salt to the water. How much lye?', 0.08],
     ['Superfat at 8, please. Coconut 1500 g; the scale is off by 1%. How much lye?', 0.08],
   ])('%s', (text, superfat) => {
     expect(doubts(text)).toEqual([]);
     expect(read(text).superfat).toBeCloseTo(superfat, 9);
   });
+  test.each([
+    'Superfat 4 %, 9 % is crossed out. 1 kg lard. How much lye?',
+    'Superfat 4 %. Crossed out, and 9 % written below. 1 kg lard. How much lye?',
+  ])('%s is asked about', (text) => expect(doubts(text)).not.toEqual([]));
   test('is asked for where the post does not say which', () => {
     expect(
       doubts('I superfat at 8 as a rule, but for scrubbing pans 1% will do. Coconut 1500 g. How much lye?'),

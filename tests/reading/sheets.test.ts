@@ -147,6 +147,7 @@ describe('the column that counts', () => {
     'item   target   actual   diff\nolive   498 g   500 g   +2\ncoconut   203 g   200 g   -3\nNaOH   98 g   98 g   0\nwater   200 g   210 g   +10\nIs the lye fine with the actual figures?',
     '1 FATS   wanted   got   diff\n   olive   510 g   500 g   -10\n   coconut   200 g   200 g   0\n   all fats   710 g   700 g   -10\n\n2 LYE\n   NaOH   98 g   98 g   0\n   water   200 g   210 g   +10\n\nWhat superfat is it by the "got" column?',
     'x1   x2   x4\nolive   125 g   250 g   500 g\ncoconut   50 g   100 g   200 g\nlye   24.5 g   49 g   98 g\nwater   52.5 g   105 g   210 g\nI made the x4. Check the x4 please',
+    'small   big\nolive   250 g   500 g\ncoconut   100 g   200 g\nNaOH   49 g   98 g\nwater   105 g   210 g\nclay   1 tsp   2 tsp\nlavender oil   4 ml   8 ml\nWe made the big one.',
     years('Is the 2023 lye right?'),
     years('The rightmost is in the pot now. Right?'),
     'summer 2022 -> summer 2023 -> summer 2024\nolive oil   600 g -> 550 g -> 500 g\ncoconut oil   150 g -> 200 g -> 200 g\nNaOH   105 g -> 101 g -> 98 g\nwater   200 g -> 200 g -> 210 g\nIs the 2024 lye right?',
@@ -162,6 +163,12 @@ describe('the column that counts', () => {
 });
 
 describe('what weighs no ingredient', () => {
+  const sheet = 'item;g;cost\nolive;500;3,10\ncoconut;200;1,20\nNaOH;98;0,70\nwater;210;0,00\n';
+  test.each(['Temp lye;42;\nTemp oils;40;', 'Lye temperature;38;', 'Bars;9;0,55\nTemp. NaOH;35;'])(
+    'how warm it was, under a head of weights: %s',
+    (rows) => expectRecipe(`${sheet}${rows}`),
+  );
+
   const rows = 'olive 500 g\ncoconut 200 g\nNaOH 98 g\nwater 210 g\n';
   test.each([
     'weight after cure: 812 g',

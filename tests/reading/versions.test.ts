@@ -29,6 +29,12 @@ describe('the versions before the one of the list are left out', () => {
     `4th attempt.\n${list}\n#1 separated. #2 I swapped the shea for lard. #3 had lye 130 g and bit. Is #4 ok?`,
     `${list}\nOur green bar (2021) had no shea, no coconut: soft and dull.`,
     `${list}\nMy sister's recipe has 120 lye but for other oils, so please not that.`,
+    `Trial 7\n${list}\nHardness 3/5 (trial 6 with 320 g shea: 5/5, but it split).`,
+    `Test no. 4\n${list}\nTest 3 with 152 g lye: crumbly. Test 5 will get 60 g castor.`,
+    `Experiment 2\n${list}\nVerdict: keep. In exp. 3 replace 80 g olive by castor.`,
+    `${list}\nmould C / lot K12 / 9 bars\nK11 had 12 g more lye and was binned.`,
+    `Bar B7\n${list}\nB8 had 320 g shea.`,
+    `item;g\n${list.replaceAll(/ (?=\d)/g, ';').replaceAll(' g', '')}\nremark;cut after a day. Batch 06 had 150 lye and no shea`,
   ])('%s', (text) => expect(read(text)).toEqual({ grams: listed, superfat: null, doubts: [] }));
 
   test('and the answer says so', () => {
@@ -50,10 +56,14 @@ describe('what is told of the list by its number, or of one to come, stays', () 
   });
 
   test.each([
+    `Trial 7\n${list}\nTrial 7 took five minutes.`,
     'Recipe #9\n#1 olive 600 g\n#2 shea 200 g\n#3 coconut 200 g\n#4 lye 140 g\n#5 water 300 g\nis it ok?',
     'v1: olive 500 g, lard 500 g, lye 137 g\nv2: olive 600 g, shea 200 g, coconut 200 g, lye 140 g\nis v2 ok?',
   ])('%s', (text) => expect(read(text)).toEqual({ grams: listed, superfat: null, doubts: [] }));
 });
+
+test('what a version takes from the one before is of the list', () =>
+  expect(read(`Trial 7\n${list}\nTrial 7 has 12 g more lye.`).doubts).not.toEqual([]));
 
 describe('what a row used to be is not what it is', () => {
   const fats = 'tallow 900 g\ncoconut 300 g\nolive 300 g\n';

@@ -18,6 +18,7 @@ test.each([
   'Lard 500\nCoconut oil 200\nOlive oil 100\n\nNaOH 113\nWater 250\n(all grams)\n\nDid that push me too close to zero?',
   `${list}\nLabel weight 110 g.\nDissolve the 113 g of NaOH in the 250 g of water.`,
   `${list}\nHard after an hour or two; 6 tins, 120 g or so. Two bits of wugly on the side, none the worse.`,
+  'Lard 500\nCoconut oil 200\nOlive oil 100\n\nNaOH 113\nWater 250\n(all grams)\n\n1/ 113 into 250, never the other way\n2/ 45 and 45\n3/ pour',
   `${list}\nI made it for a cousin, so I wrote it all down. Packed into 6 tins of 120 g.`,
 ])('takes the list: %s', (text) => {
   const { doubts, fats, alkali, waterGrams } = read(text);
@@ -31,6 +32,7 @@ test.each([
   `${list}\nPacked into 6 tins of 120 g. Another 60 g went in later.`,
   `${list}\nLabel weight 110 g.\nStir in 300 g of olive oil.`,
   `${list}\nLabel weight 110 g.\nPour in the lye, 150 g.`,
+  'Lard 500\nCoconut oil 200\nOlive oil 100\n\nNaOH 113\nWater 250\n(all grams)\n\n1/ 118 into 250, never the other way\n2/ 45 and 45',
   `${list}\nCastor: as ever.\nLabel weight 110 g.`,
   `${list}\nNaOH was 130 g, I now see. Label weight 110 g.`,
   `${list}\nLabel weight 110 g. The scale said 131 g, or was it 113 g?`,

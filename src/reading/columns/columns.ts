@@ -261,6 +261,16 @@ const isIngredient = (token: Token): boolean => token.t === 'name' && token.mean
 /** Named, by a name that is known or another. */
 const isCalled = (token: Token): boolean => isIngredient(token) || (token.t === 'word' && token.sort === 'unknown');
 
+/** "Temp lye | 42": what a row is called that holds no weight, whatever it stands under. */
+function isOfWarmth(tokens: readonly Token[], { from, to }: Line): boolean {
+  for (let k = from; k < to; k++) {
+    const token = tokens[k];
+    if (!token || isTab(token) || token.t === 'quantity') return false;
+    if (token.t === 'name' && /^(?:temps?|temperatures?)$/i.test(token.text)) return true;
+  }
+  return false;
+}
+
 const isFilled = (cell: readonly Token[]): boolean => cell.length > 0;
 
 /** Tables whose first row names its columns: gives their bare figures the unit, share or reason of the column. */
@@ -287,6 +297,7 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
       // "K-119" under "lot" names nothing, where the row names its ingredient elsewhere
       const wiped =
         isEven && anyWhole && cellsOf(tokens, line).some((one, at) => !isWhole(columns[at]) && one.some(isCalled));
+      const warm = isOfWarmth(tokens, line);
       let cell = 0;
       const cells: number[] = [];
       for (let at = line.from; at < line.to; at++) {
@@ -300,7 +311,9 @@ export function applyColumns(tokens: readonly Token[], lexicon: Lexicon, prims: 
           out[at] = asFiller(token, 'only');
         if (token.t !== 'quantity') continue;
         const column = placed ? (places[placed.get(at) ?? -1] ?? -1) : cell;
-        const changed = under(columns[column] ?? null, token.quantity, wiped);
+        const of = columns[column] ?? null;
+        const isWarmth = warm && token.quantity.dim === 'bare' && of !== null && typeof of === 'object' && 'unit' in of;
+        const changed = isWarmth ? { aside: 'a temperature' } : under(of, token.quantity, wiped);
         if ('aside' in changed) out[at] = asAside(token, changed.aside);
         else {
           out[at] = changed === token.quantity ? token : { ...token, quantity: changed };

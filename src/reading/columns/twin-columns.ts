@@ -20,7 +20,7 @@ interface Column {
 }
 
 const isWeight = (token: Token | undefined): boolean =>
-  token?.t === 'quantity' && (token.quantity.dim === 'bare' || token.quantity.dim === 'mass');
+  token?.t === 'quantity' && /^(?:bare|mass|volume)$/.test(token.quantity.dim);
 
 /** Heads of columns that hold no second weight. */
 const others =

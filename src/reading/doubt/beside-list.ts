@@ -8,7 +8,7 @@ export type Judge = (text: string, list: Weights, isDry: boolean) => boolean;
 export const weight = /(\d+(?:[.,]\d+)?)\s?(kg|g|gr|grams?|gms?|oz|ounces?|lbs?|pounds?)\b/i;
 /** Told of another batch, of somebody else, of no batch yet, or as a rule. */
 const elsewhere =
-  /\b(?:last|next|(?:first|second|third) (?:time|try|attempt|go|batch|version|one)|earlier|previous(?:ly)?|original(?:ly)?|history|origin|years?|once|used to|old(?:er)?|(?:versions?|v\d\S*) (?:had|was|used|took|called)|batch(?:es)?|trial|some ?day|(?:would|could)(?! i\b)|maybe|might|she|he|they|her|his|hers|their|sister|mother|aunt|friend|neighbour|per|maximum|at most)\b/i;
+  /\b(?:comparison(?! (?:to|with)\b)|last|next|(?:first|second|third) (?:time|try|attempt|go|batch|version|one)|earlier|previous(?:ly)?|original(?:ly)?|history|origin|years?|once|used to|old(?:er)?|(?:versions?|v\d\S*) (?:had|was|used|took|called)|batch(?:es)?|trial|some ?day|(?:would|could)(?! i\b)|maybe|might|she|he|they|her|his|hers|their|sister|mother|aunt|friend|neighbour|per|maximum|at most)\b/i;
 
 /** Of two figures nobody says which. */
 const choosing =
@@ -36,7 +36,19 @@ const ofCook = /\b(?:cook(?:ed)?|jelly|mash\w*|translucent|zap\w*|tongue|porridg
 /** Fewer words are a row rather than a note. */
 const fewestWords = 4;
 
+/** "1. 145 into 300", where the list has so much water and other lye. */
+function isAtOdds(text: string, weights: Weights): boolean {
+  const lye = weights.get('naoh') ?? weights.get('koh');
+  const water = weights.get('water');
+  if (lye === undefined || water === undefined) return false;
+  return [...text.matchAll(intoEachOther)].some(
+    ([, a, b]) => isSame(Number(a), lye) !== isSame(Number(b), water) && Number(a) < Number(b),
+  );
+}
+const intoEachOther = /(?<![\d.,:])(\d{2,4}) ?g? (?:in|into) (?:the )?(\d{2,4})\b(?![.,:]\d)/g;
+
 export function mayBear({ text, reading, from, ...own }: Piece, { weights, last, isDry }: List, judge: Judge): boolean {
+  if (isAtOdds(text, weights)) return true;
   if (ofRecipe.test(text) || (from < last && ofCook.test(text))) return true;
   const differing = [...own.weights].filter(([key, grams]) => !isSame(weights.get(key) ?? 0, grams));
   const isElsewhere =

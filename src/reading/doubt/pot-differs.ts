@@ -33,7 +33,7 @@ const any = (words: string): string => `(?:${words.trim().replace(/\s+/g, '|')})
 const kin = any(relations);
 /** Another batch, somebody else, nobody yet. */
 const elsewhere = new RegExp(
-  `\\?|\\b(?:if|would(?!nt| not (?:thicken|trace|come|set|mix|go|get|work))|could(?! be anything| not be)|might have|next (?:time|batch|one)|last (?:time|batch|week|month|years?|spring|summer|autumn|winter|one)|previous|earlier|once|some ?day|(?:want|like|hope|love) to try|usually|normally|always|nearly|almost|about to|thought (?:about|of)|tempted|considered|(?:another|other|first|second|third) (?:batch|soap|recipe|time|go|try|attempt|one)|(?:he|she|they) (?:uses?|takes?|makes?|puts?|likes?|swears?|wanted|offered|will|ll)|(?:my|our) ${kin} (?:[a-z]+ )?(?:takes|uses|makes|does|has|puts|swears|says|thinks)|hers|his|(?:my )?old one)\\b`,
+  `\\?|\\b(?:for|as a) comparison\\b(?! (?:to|with)\\b)|^comparison :|\\b(?:if|would(?!nt| not (?:thicken|trace|come|set|mix|go|get|work))|could(?! be anything| not be)|might have|next (?:time|batch|one)|last (?:time|batch|week|month|years?|spring|summer|autumn|winter|one)|previous|earlier|once|some ?day|(?:want|like|hope|love) to try|usually|normally|always|nearly|almost|about to|thought (?:about|of)|tempted|considered|(?:another|other|first|second|third) (?:batch|soap|recipe|time|go|try|attempt|one)|(?:he|she|they) (?:uses?|takes?|makes?|puts?|likes?|swears?|wanted|offered|will|ll)|(?:my|our) ${kin} (?:[a-z]+ )?(?:takes|uses|makes|does|has|puts|swears|says|thinks)|hers|his|(?:my )?old one)\\b`,
 );
 const put = any(
   'put used took added tipped poured threw gave weighed melted stirred dissolved sprinkled dropped dumped',

@@ -236,7 +236,7 @@ const isDone = /\b(?:never|forgot|found|spil(?:led|t)|coming|delivered|arrived?)
 const denied =
   /\b(?:nothing(?! else\b)|nobody|no one|none spilled|didnt (?:lose|spill|change|swap|skip|leave)|havent (?:changed|swapped)|not a drop|until it (?:read|showed|said) #|never (?:lost|spilled|skip))\b/;
 const elsewhen =
-  /^(?:no|number|batch) (?:\. )?# |\b(?:next time|later on|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|in (?:another|(?:a|an|one) (?:different|other|earlier|older)) (?:batch|soap|loaf|recipe)|years ago|in earlier years|(?:should|would|could) have|shouldve|wouldve)\b/;
+  /\b(?:for|as a) comparison\b(?! (?:to|with)\b)|^comparison :|^(?:no|number|batch) (?:\. )?# |\b(?:next time|later on|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|in (?:another|(?:a|an|one) (?:different|other|earlier|older)) (?:batch|soap|loaf|recipe)|years ago|in earlier years|(?:should|would|could) have|shouldve|wouldve)\b/;
 
 /** "Last week I replaced the palm with lard, and kept the lye at 134 g": of the batch that is weighed. */
 const lately = /^(?:and |but |then )?last (?:week|month) (?:i|we)\b/;

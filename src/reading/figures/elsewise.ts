@@ -243,16 +243,35 @@ const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): b
 };
 
 const elsewhen =
-  /\b(?:(?:my|the|our) (?:last|previous|earlier|old|first) (?:one|batch|bar|bars|recipe|try|soap)|last (?:time|year|month|week|spring|summer|autumn|fall|winter)|back then|years? ago)\b/;
+  /\b(?:(?:my|the|our|an?|her|his|their) (?:last|previous|earlier|old|older|former|first) (?:one|batch|bar|bars|recipe|try|soap|card|version|sheet|slip|note)|last (?:time|year|month|week|spring|summer|autumn|fall|winter)|back then|years? ago)\b/;
+const crossedOut = /\b(?:crossed|struck|scratched) (?:[a-z]+ ){0,4}(?:out|through)\b/;
 const present = /\b(?:now|today|this|so|again|same|want|like|would|use)\b/;
 
-/** "My last one had 5 % superfat": of another batch. */
+/** "My last one had 5 % superfat", "her older card had 8 %" beside a superfat of this one: of another batch. */
 function isOfOtherBatch(tokens: readonly Token[], k: number): boolean {
-  if (![k - 1, k - 2, k + 1, k + 2].some((at) => isRole(tokens[at], 'superfat'))) return false;
+  if (![k - 1, k - 2, k + 1, k + 2].some((at) => isRole(tokens[at], 'superfat')) && !hasSuperfat(tokens, k))
+    return false;
   const sentence = inside(tokens, sentenceAt(tokens, k, longestLook));
   const text = sentence.map(spoken).join(' ');
-  return elsewhen.test(text) && !present.test(text) && !sentence.some(isIngredient);
+  const behind = tokens
+    .slice(k, sentenceAt(tokens, k, longestLook).to)
+    .map(spoken)
+    .join(' ');
+  // "superfat 3 %, 8 % is crossed out": nobody knows of which it is said
+  const isLone = sentence.filter((one) => one.t === 'quantity' && one.quantity.dim === 'percent').length === 1;
+  const isTold = elsewhen.test(text) || (crossedOut.test(behind) && !/\b(?:wrote|written)\b/.test(text));
+  return isLone && isTold && !present.test(text) && !sentence.some(isIngredient);
 }
+
+/** A share stands beside the word in another place than at `k`. */
+const hasSuperfat = (tokens: readonly Token[], k: number): boolean =>
+  tokens.some((one, at) => {
+    if (!isRole(one, 'superfat')) return false;
+    return [at - 1, at + 1, at + 2].some((near) => {
+      const token = tokens[near];
+      return near !== k && token?.t === 'quantity' && token.quantity.dim === 'percent';
+    });
+  });
 
 /** The fat has a share in another place, too. */
 const sharedElsewhere = (tokens: readonly Token[], at: number, { meaning }: Name): boolean =>

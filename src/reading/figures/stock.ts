@@ -450,6 +450,8 @@ function weighedBefore(tokens: readonly Token[], k: number): number | null {
   for (let at = k - 1; at >= 0 && k - at <= 4; at--) {
     const token = tokens[at];
     // "sunflower 170 g. Lye solution: 120 g NaOH + 280 g water"
+    // "284 g of my 50 % solution"
+    if (token?.t === 'quantity' && isStrength(token.quantity)) continue;
     if (isMass(token)) return endsDotted(token) && isIngredient(tokens[at - 1]) ? null : token.quantity.value;
     if (token?.t !== 'word' || !(token.sort === 'filler' || token.text === 'lye')) return null;
   }

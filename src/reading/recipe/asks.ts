@@ -16,9 +16,9 @@ export function wishesAlkali(text: string): boolean {
 const wished =
   /\b(?:(?:give|send|tell) (?:me|us)|(?:can|could|would|will|please)(?: you| someone| somebody| anyone)?(?: please)? (?:do|run|reckon|get|give)(?: me| us)?|(?:want|wish|like|love) to (?:know|have)) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b(?! (?:is|right|ok|okay)\b)|\b(?:need|want)(?: to (?:know|have))?(?: the| my)? (?:grams?|ounces|oz|weight|amount|figure|number) (?:of|for) (?:the |my )?(?:lye|naoh|koh|alkali|caustic)\b/;
 
-/** "What is the lye amount?", "whats the new lye for this". */
+/** "What is the lye amount?", "whats the new lye for this", "what I need from you is the lye amount". */
 const which =
-  /\b(?:what(?:['’]?s| is| are| would be| will)? (?:the |my )?(?:new |right |correct |total )?(?:lye|naoh|koh|caustic soda|hydroxide)\b|(?:lye|naoh|koh) (?:please|pls|plz)\b|^need (?:the |my |a )?(?:lye|naoh|koh) (?:amount|weight|figure)\b)/m;
+  /\b(?:what(?:['’]?s| is| are| would be| will)? (?:the |my )?(?:new |right |correct |total )?(?:lye|naoh|koh|caustic soda|hydroxide)\b|(?:lye|naoh|koh) (?:please|pls|plz)\b|(?:need|want)\b[^.?!\n\d]{0,24}\b(?:lye|naoh|koh|alkali) (?:amount|weight|figure)\b(?! (?:is|was|to be|checked|confirmed|looked)\b))/m;
 
 /** Whether the post asks how much alkali its fats need, rather than whether what it has is right. */
 export function asksForAlkali(text: string): boolean {

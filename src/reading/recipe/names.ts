@@ -29,13 +29,18 @@ export function unknownNames(assembly: Assembly, rows: readonly Row[], superfat:
   for (const row of rows) {
     const { meaning, text } = row.named;
     if (meaning.kind === 'ambiguous') {
-      if (alkaline.test(meaning.id)) assembly.doubts.push({ id: 'which-alkali', said: text });
+      const powder = isSpoon(row) ? meaning.candidates.map((id) => assembly.source.catalogue.additives.get(id)) : [];
+      const [additive] = powder.filter((one) => one !== undefined);
+      if (additive) assembly.assume('additive', `I took "${text}", by the spoon, as ${additive.name}.`);
+      else if (alkaline.test(meaning.id)) assembly.doubts.push({ id: 'which-alkali', said: text });
       else assembly.doubts.push({ id: 'ambiguous-name', said: text, candidates: meaning.candidates, why: meaning.why });
     } else if (meaning.kind === 'unheld')
       assembly.doubts.push({ id: 'unheld-fat', said: text, candidates: meaning.candidates });
     else if (meaning.kind === 'unknown') unknownName(assembly, row, fats);
   }
 }
+
+const isSpoon = ({ amount }: Row): boolean => amount?.dim === 'volume' && spoons.has(amount.unit?.id ?? '');
 
 const isWeighedAlkali = ({ named: { meaning }, amount }: Row): boolean => meaning.kind === 'alkali' && amount !== null;
 
@@ -63,7 +68,6 @@ function unknownName(assembly: Assembly, row: Row, fats: FatsBeside): void {
   const { meaning, text } = row.named;
   const fatty = fattyWord.test(meaning.id);
   const grams = row.amount?.dim === 'mass' ? row.amount.value : null;
-  const spoon = row.amount?.dim === 'volume' && spoons.has(row.amount.unit?.id ?? '');
   const loose = (row.amount === null || row.amount.dim === 'bare') && !fatty;
   const alike = (row.amount ? fats.bare : fats.shares) && !saysSum(assembly, row, fats.grams);
   const quantity = row.amount ?? row.share;
@@ -74,7 +78,7 @@ function unknownName(assembly: Assembly, row: Row, fats: FatsBeside): void {
       assembly.assume('left-out', `I left out "${text} ${quantity.text}".`, { said: `${text} ${quantity.text}` });
       assembly.fate(quantity, 'aside', 'no ingredient beside it');
     }
-  } else if (!fatty && (spoon || (grams !== null && fats.grams > 0 && grams <= 0.02 * fats.grams)))
+  } else if (!fatty && (isSpoon(row) || (grams !== null && fats.grams > 0 && grams <= 0.02 * fats.grams)))
     assembly.assume('additive', `I took "${text}" as an additive that eats no alkali.`);
   else assembly.doubts.push({ id: 'unknown-fat', said: text, candidates: nearNames(assembly, text) });
 }

@@ -25,6 +25,14 @@ function isDrawnIn(items: readonly Item[], tokens: readonly Token[], k: number):
   );
 }
 
+/** "500 g of this calendula olive oil": one weight stands before both, and none behind. */
+function isOnlyWeighed(items: readonly Item[], tokens: readonly Token[], k: number): boolean {
+  const [weight, herb, fat, next] = items.slice(k - 2, k + 2);
+  if (weight?.kind !== 'amount' || weight.quantity.dim !== 'mass' || !herb || !fat) return false;
+  const isBehind = next?.kind === 'amount' && !isAny(tokens, fat.to, next.from, isStop);
+  return !isBehind && tokens.slice(weight.to, herb.from).every((one) => one.t === 'word' && one.sort === 'filler');
+}
+
 /** "Calendula-infused olive oil": nothing else stands between the herb and its fat. */
 function drewIn(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   let out: Item[] | null = null;
@@ -33,7 +41,9 @@ function drewIn(items: readonly Item[], tokens: readonly Token[]): readonly Item
     if (fat.kind !== 'thing' || fat.named.meaning.kind !== 'fat' || herb?.kind !== 'thing') return;
     if (/^(?:fat|alkali|water|role|stock)$/.test(herb.named.meaning.kind)) return;
     const between = tokens.slice(herb.to, fat.from).filter((token) => !isMark(token, '-'));
-    if (between.length !== 1 || !/^(?:infused|steeped|macerated|scented)$/.test(spoken(between[0]))) return;
+    const isCalled = between.length === 0 && isOnlyWeighed(items, tokens, k);
+    if (!isCalled && (between.length !== 1 || !/^(?:infused|steeped|macerated|scented)$/.test(spoken(between[0]))))
+      return;
     out ??= [...items];
     out[out.indexOf(fat)] = { ...fat, from: herb.from };
     out.splice(out.indexOf(herb), 1);

@@ -64,6 +64,11 @@ const timing =
 const open =
   /\b(?:should|shall|would|could|can|cant|if|might|may|id|next time|usually|normally|last time)\b|\b(?:swap|sub|replac|substitut|switch|exchang|trad|chang)[a-z]* [^.,;]{0,12}$/;
 
+/** "Others use half beer, half water": of nobody's pot; without them, of two things nobody knows how much. */
+const ofOthers =
+  /^(?:and |but )?(?:others|people|(?:some|many|most|other)(?: [a-z]+)?) (?!.*\b(?:i|we|me|mine|ours?)\b)/;
+const ofTwo = /\bhalf (?:of )?(?:the )?@ (?:, |and |, and |\+ |\/ )?half (?:of )?(?:the )?@/;
+
 /** Of another batch. */
 const elsewhen = /\b(?:last (?:week|month|year|time|batch)|yesterday|before|previous|already)\b/;
 
@@ -157,6 +162,7 @@ export function partOfIt(
   let count = 0;
   sentences.forEach((sentence, k) => {
     if (!isAny(tokens, sentence.from, sentence.to, saysPart)) return;
+    if (ofOthers.test(sentence.text)) return;
     const parts = partsIn(sentence, tokens);
     const [first] = parts;
     if (!first || ++count > mostParts || isAny(tokens, sentence.from, sentence.to, (one) => isRole(one, 'after')))
@@ -167,7 +173,7 @@ export function partOfIt(
       (isIngredient(tokens[first.ofAt]) && pack.test(spoken(tokens[first.ofAt + 1])));
     const tale = `${sentence.text} ${sentences[k + 1]?.text ?? ''}`;
     const goesIn = first.way === 'in' && restIn.test(tale) && !restAway.test(tale);
-    const isOther = first.way === 'in' && elsewhen.test(sentence.text);
+    const isOther = first.way === 'in' && (elsewhen.test(sentence.text) || ofTwo.test(sentence.text));
     const rows = isOfPack || goesIn ? null : wholeOf(tokens, sentences, k, first);
     if (!rows || rows.some(({ figure }) => tokens[figure] !== was[figure])) return;
     const shares = new Set(parts.map(({ way, value }) => (way === 'in' ? value : 1 - value).toFixed(4)));

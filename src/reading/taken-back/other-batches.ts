@@ -43,6 +43,23 @@ const severalAsked =
 const mineAsked =
   /\b(?:mine|ours|my (?:own|lye|one|version|batch|pot|figures?|amounts?)|what i (?:really )?(?:did|took|used|have|weighed))\b[^?]*\?/;
 
+/** What somebody always does, or does with a soap of their own: nothing of it is in this pot. */
+const habit =
+  /^(?:and |but )?(?:others|people|some|many|most|other) |\b(?:uses|takes|makes|does|has|adds|prefers|likes|loves|swears|runs|wants|always|usually|hers|theirs|(?<=[\p{L}]+ )his with)\b/u;
+const likewise =
+  /\b(?:(?:i|we|mine|ours) (?:did|do|have|went|took|has|had|am|put|use|used|copied|followed)\b(?! (?:not|never)\b)|so (?:do|did|have|am) (?:i|we)|me too|likewise|same here|in mine|too)\b/;
+const likewiseNext =
+  /^(?:and |but |so |then )*(?:(?:i|we) (?:did|do|have|will|am|copied|followed|went)\b(?! (?:not|never|no)\b)(?: [a-z]+){0,4} [.!,]|so (?:do|did|have|am) (?:i|we)\b|me too|mine too|likewise|same here)/;
+
+/** "Comparison: the book has 350 g coconut". */
+const compared = /\b(?:for|as a) comparison\b(?! (?:to|with)\b)|^comparison :/;
+
+function isHabit({ sentences }: Post, { amount, telling }: Said): boolean {
+  const k = sentences.findIndex(({ from, to }) => from <= amount.from && amount.from < to);
+  const [said, next] = [sentences[k]?.text ?? '', sentences[k + 1]?.text ?? ''];
+  return (telling === 'told' ? compared : habit).test(said) && !likewise.test(said) && !likewiseNext.test(next);
+}
+
 /** What is told of other batches gives way to what is asked about; all of it where that is a recipe by itself. */
 export function settleTellings(post: Post): void {
   if (post.tellings.size === 0) return;
@@ -64,7 +81,8 @@ export function settleTellings(post: Post): void {
   for (const one of left) (isAway(one) && (carries || !one.carried) ? all : mine).push(one);
   const saysRest = (): boolean => says(everythingElse) || says(allTheSame);
   const isAnnounced = mine.some(({ telling }) => telling === 'mine') || asksOfMine();
-  const away = all.filter(({ telling }) => isAnnounced || telling === 'once' || telling === 'later');
+  const isTheirs = (one: Said): boolean => (one.telling === 'others' || one.telling === 'told') && isHabit(post, one);
+  const away = all.filter((one) => isAnnounced || one.telling === 'once' || one.telling === 'later' || isTheirs(one));
   if (away.length === 0) return;
   const gives = new Set(away);
   const isWhole = isRecipe(mine) || isAllShares(mine);

@@ -31,6 +31,7 @@ const earlier = '(?:last|previous|earlier|old|former|other)';
 
 const patterns: Readonly<Record<Telling, readonly string[]>> = {
   told: [
+    '\\b(?:for|as a) comparison\\b(?! (?:to|with)\\b)|^comparison :',
     `^[-• "(]*(?:from )?(?:[\\p{L}']+ ){0,3}${paper} (?:[:=]|- )`,
     `^[-• "(]*(?:the |my |our )?(?:planned|plan|theory|target|on paper|supposed|as written|original(?: ${paper})?|${paper}|what (?:the |my |our )?(?:[\\p{L}']+ )?${paper} (?:wanted|wants|says|said|has|had)) (?:[:=]|- )`,
     `\\b(?:${whose} )+${paper}(?: of [\\p{L}' ]{2,20}?)?(?: [\\p{L}]+)? (?:says?|said|calls?|has|had|wants?|wanted|asks?|asked|gives|gave|lists?|listed|uses|used|takes|took|told|reads|is|was|were|goes) `,
@@ -61,8 +62,9 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     `^(?:my|our|her|his|the) ${kin}'?s [.:]`,
     `\\b(?:my|our|a|the|his|her) ${kin}(?:'?s)? (?:soap|batch|recipe|bar|one|version|loaf)s? (?:is|was|has|had|[:=])`,
     `\\b(?:my|our|a|the|his|her) ${kin} (?:(?!and\\b|or\\b|i\\b|we\\b|who\\b|that\\b|also\\b)[\\p{L}]{2,} )?(?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks|reckons)\\b`,
-    '\\b(?:does|do|did|makes?|made|cooks?|cooked) (?:hers|his|theirs)\\b',
+    '\\b(?:does|do|did|makes?|made|cooks?|cooked) (?:hers|his|theirs)\\b|\\b(?!like\\b|as\\b|than\\b|follow|from\\b|not\\b|nor\\b)[\\p{L}]+ (?:hers|theirs|his) with\\b',
     '\\b(?:her|his|their) (?:own )?(?:batch|soap|recipe|one|version|loaf|bars?)(?: (?:is|was|has|had)|[ ]?[:=])',
+    '^(?:and |but )?(?:others|people|(?:some|many|most|other) (?:people|folks?|makers|soapers)) (?!.*\\b(?:i|we|me|mine|ours?)\\b)(?:[\\p{L}]+ )?(?:take|use|put|add|make|have|do|go|weigh)\\b',
     `(?:^|(?<=[:;] ))(?:[(] )?(?:${kin}|he|she|they) (?:always |usually |just |also )?(?:did|made|takes|took|uses|used|puts|had|says|said|swears|wanted|wants|thinks|reckons|goes for)\\b`,
   ],
   later: [
@@ -180,7 +182,7 @@ const pointsBack =
 
 /** "Group three", "batch 11", "rev. B", "v2.1", "the second try". */
 const labels =
-  /\b(?<kind>groups?|batch|no|nr|number|team|version|rev|revision|ver|v|recipe|loaf|pot|try|go|attempt|round) (?:no |nr |number )?(?:[.:] )?(?<name>#|one|two|three|four|five|six|[abcdef])(?='?s?[ ])|\b(?<nth>first|second|third|fourth|fifth|1st|2nd|3rd|4th|5th) (?<of>group|batch|team|version|recipe|loaf|pot|try|go|attempt|round|one)\b/gu;
+  /\b(?<kind>groups?|batch|no|nr|number|team|version|rev|revision|ver|v|recipe|loaf|pot|try|go|attempt|round|test|trial|experiment|exp|sample|lot) (?:(?:[.] )?(?:no|nr|number) )?(?:[.:] )?(?<name>#|one|two|three|four|five|six|[abcdef])(?='?s?[ ])|\b(?<nth>first|second|third|fourth|fifth|1st|2nd|3rd|4th|5th) (?<of>group|batch|team|version|recipe|loaf|pot|try|go|attempt|round|one)\b/gu;
 const numbers: Readonly<Record<string, number>> = Object.fromEntries(
   [
     ['one', 'first', '1st', 'a'],

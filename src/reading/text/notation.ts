@@ -68,6 +68,8 @@ const rules: readonly Rule[] = [
   rule('-size', '\\b(?:cup|mug|pint|litre|gallon|spoon|thimble)-sized?\\b', 'small'),
   rule('b.', '\\b(cocoa|shea|mango|kokum) b\\.(?=[ :]*\\d)', '$1 butter'),
   rule('wt', '\\boz\\.? ?wt\\b\\.?', 'oz'),
+  // "1/ 140 into 300": the number of a step
+  rule('/ ', '^([ \\t]*\\d{1,2})/[ \\t]+(?=\\p{L}|\\d{2})', '$1. ', '', 'gmu'),
   // "+7d no zap"
   rule('d', '(?<=^|\\n|[.;] )\\+(\\d{1,3}) ?d\\b(?! *[=:])', 'day $1:'),
   rule('card', `\\b${number} ?[x×] ?${number}(?=[ -](?:index |recipe )?cards?\\b)`, '', 'the size of a card'),

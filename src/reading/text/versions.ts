@@ -6,10 +6,12 @@ import { cut, longestTalk, shortened } from '../doubt/talk.ts';
 
 const nouns = '(?:try|attempt|version|go|batch|round)';
 const nth = 'first|second|third|fourth|fifth|sixth|[1-9](?:st|nd|rd|th)';
-/** "v1", "rev. B", "R-021", "#2", "(2)", "0055", "second try". */
-const label = `(?:\\b(?<kind>v|ver|version|rev|revision|mk)\\b[.: #-]*(?<of>\\d{1,3}(?:\\.\\d+)?|[A-H]\\b)|\\b(?<short>v|r|mk)(?<no>\\d{1,3}(?:\\.\\d+)?)|\\b(?<code>[A-Z]{1,3})-(?<count>\\d{2,4})|#(?<hash>\\d{1,3})|\\((?<bracket>\\d)\\)|\\b(?<zeros>0\\d{2,4})|\\b(?<nth>${nth}) ${nouns})(?![\\w%-]|[.,]\\d)`;
+/** "v1", "rev. B", "exp. 4", "batch no. 11", "R-021", "K11", "#2", "(2)", "0055", "second try". */
+const label = `(?:\\b(?<kind>v|ver|version|rev|revision|mk)\\b[.: #-]*(?<of>\\d{1,3}(?:\\.\\d+)?|[A-H]\\b)|\\b(?<series>exp|experiment|test|trial|sample|batch|lot)\\b(?:[.: #-]|no\\b)*(?<member>\\d{1,3})|\\b(?<short>v|r|mk)(?<no>\\d{1,3}(?:\\.\\d+)?)|\\b(?<code>[A-Z]{1,3})-?(?<count>\\d{1,4})|#(?<hash>\\d{1,3})|\\((?<bracket>\\d)\\)|\\b(?<zeros>0\\d{2,4})|\\b(?<nth>${nth}) ${nouns})(?![\\w%-]|[.,]\\d)`;
 const mayTell = new RegExp(label, 'i');
-const atStart = new RegExp(`^[-*•·>\\s"“]*${label}`, 'i');
+const atStart = new RegExp(`^[-*•·>\\s"“(]*(?<ahead>(?:in|for) )?${label}`, 'i');
+/** "(Exp. 4 with 300 g lard: crumbly)". */
+const inBrackets = new RegExp(`\\((?=${label.replace(/\?<\w+>/g, '?:')})[^()\\n]*\\)`, 'gi');
 const anywhere = new RegExp(label, 'gi');
 
 interface Label {
@@ -17,11 +19,14 @@ interface Label {
   readonly number: number;
 }
 
+const seriesOf = (name: string): string => name.toLowerCase().slice(0, 3);
+const isSeries = (stem: string): boolean => /^(?:exp|tes|tri|sam|bat|lot)$/.test(stem);
+
 const ordinals = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'];
 
 function labelOf({ groups = {} }: RegExpExecArray): Label | null {
-  const { kind, of, short, no, code, count, hash, bracket, zeros, nth } = groups;
-  const name = of ?? no ?? count ?? hash ?? bracket ?? zeros;
+  const { kind, of, series, member, short, no, code, count, hash, bracket, zeros, nth } = groups;
+  const name = of ?? member ?? no ?? count ?? hash ?? bracket ?? zeros;
   if (nth !== undefined) {
     const place = ordinals.indexOf(nth.toLowerCase());
     return { stem: '#', number: place < 0 ? Number.parseInt(nth, 10) : place + 1 };
@@ -31,7 +36,8 @@ function labelOf({ groups = {} }: RegExpExecArray): Label | null {
   if (/^[a-z]$/.test(name) && !/^rev/i.test(kind ?? '')) return null;
   const number = /^[a-z]$/i.test(name) ? name.toUpperCase().charCodeAt(0) - 64 : Number(name);
   const word = (kind ?? short ?? '').charAt(0).toLowerCase();
-  return { stem: word || code || (zeros === undefined ? '#' : '0'), number };
+  if (series !== undefined) return { stem: seriesOf(series), number };
+  return { stem: word || code?.toUpperCase() || (zeros === undefined ? '#' : '0'), number };
 }
 
 /** A clause that begins with a label, and what it says behind it. */
@@ -39,9 +45,16 @@ interface Piece extends Label {
   readonly from: number;
   readonly to: number;
   readonly says: string;
+  /** Told of one to come, or of one that is done, whatever its number: "in exp. 6 replace …", "B8 had …". */
+  readonly isElse: boolean;
 }
 
-const parting = new RegExp(`\\n+|(?<=[.!?])\\s+|(?<=[;:])\\s+(?=${label.replace(/\?<\w+>/g, '?:')})`, 'gi');
+const otherTime = /^\W*(?:had|was|were)\b|\b(?:will|shall|ll|gets?|going to|to try|plan(?:ned)?|next)\b/i;
+
+const parting = new RegExp(
+  `\\n+|(?<=[.!?])(?<!\\b(?:exp|no|rev|ver)\\.)\\s+|(?<=[;:])\\s*(?=${label.replace(/\?<\w+>/g, '?:')})`,
+  'gi',
+);
 
 function piecesOf(post: string): readonly Piece[] {
   const found: Piece[] = [];
@@ -50,13 +63,20 @@ function piecesOf(post: string): readonly Piece[] {
     const text = post.slice(from, to);
     const hit = atStart.exec(text);
     const own = hit && labelOf(hit);
-    if (own) found.push({ ...own, from, to, says: text.slice(hit[0].length) });
+    if (!own) return;
+    const says = text.slice(hit[0].length);
+    const isElse = hit.groups?.['ahead'] !== undefined || otherTime.test(says);
+    found.push({ ...own, from, to, says, isElse });
   };
   for (const gap of post.matchAll(parting)) {
     end(gap.index);
     from = gap.index + gap[0].length;
   }
   end(post.length);
+  for (const { index, 0: text } of post.matchAll(inBrackets)) {
+    from = index;
+    end(index + text.length);
+  }
   return found;
 }
 
@@ -89,10 +109,14 @@ const titlesOf = (post: string): readonly string[] =>
     .slice(0, 2)
     .filter((line, k) => k === 0 || /^\s*\p{L}+(?: no)?\.?\s?:\s*\S+\s*$/u.test(line));
 
-/** The number of the post's own list: in its title, in what says "this one", or in what is asked about. */
+/** "Mould D / batch D-08 / 13 bars": what the list is called below it. */
+const calling = /\b(?:batch|lot|label|code|charge)(?: (?:code|no|number))?[.: ]*$/i;
+
+/** The number of the post's own list: in its title, behind "batch", in what says "this one", or in what is asked about. */
 function ownOf(post: string, pieces: readonly Piece[], stem: string): number | null {
   const isOfStem = (one: Label): boolean => one.stem === stem;
-  const here = [...titlesOf(post).flatMap(labelsIn), ...pieces.filter(isOwn)].filter(isOfStem);
+  const named = labelsIn(post).filter(({ before }) => calling.test(before));
+  const here = [...titlesOf(post).flatMap(labelsIn), ...pieces.filter(isOwn), ...named].filter(isOfStem);
   // a number alone may count the rows of the list
   if (here.length === 0 && !/^[vrm]$/.test(stem)) return null;
   const asked = post
@@ -105,10 +129,18 @@ function ownOf(post: string, pieces: readonly Piece[], stem: string): number | n
   return own.size === 1 && only !== undefined ? only : null;
 }
 
+/** "Batch 06 had 145 NaOH and no palm": the one batch that a post names, and tells of as of another. */
+function lonePast(post: string, pieces: readonly Piece[], stem: string): readonly Piece[] | null {
+  const all = labelsIn(post).filter((one) => one.stem === stem);
+  const found = pieces.filter((piece) => piece.stem === stem && done.test(piece.says) && !asks.test(piece.says));
+  return all.length === 1 && found.length === 1 ? found : null;
+}
+const done = /^ (?:had|was made|got|took)\b/i;
+
 /** What is told of the versions before the one of the list; null where the post does not tell them apart. */
 function earlierIn(post: string, pieces: readonly Piece[], stem: string): readonly Piece[] | null {
   const own = ownOf(post, pieces, stem);
-  if (own === null) return null;
+  if (own === null) return isSeries(stem) ? lonePast(post, pieces, stem) : null;
   const others = pieces.filter((piece) => piece.stem === stem && piece.number !== own);
   const isTitled = titlesOf(post)
     .flatMap(labelsIn)
@@ -118,7 +150,8 @@ function earlierIn(post: string, pieces: readonly Piece[], stem: string): readon
   );
   if (tellsMore && !isTitled) return null;
   return others.every(
-    (piece) => piece.number < own && /\p{L}{2}/u.test(piece.says) && !heads.test(piece.says) && !isRow(piece),
+    (piece) =>
+      (piece.number < own || piece.isElse) && /\p{L}{2}/u.test(piece.says) && !heads.test(piece.says) && !isRow(piece),
   )
     ? others
     : null;

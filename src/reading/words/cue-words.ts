@@ -87,13 +87,13 @@ const seasons =
 
 /** The words of each. */
 const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
-  told: `${andMany(papers)} planned theory target paper supposed written original`,
+  told: `${andMany(papers)} planned theory target paper supposed written original comparison`,
   once: `${seasons} ignore forget disregard scrap never ago before last previous earlier old former other another different first used yesterdays`,
-  others: `${andMany(relations)} her his their hers theirs he she they`,
+  others: `${andMany(relations)} her his their hers theirs he she they others people folk folks makers soapers`,
   later: 'next planned plan plans if later day',
   mine: 'ours about taking using doing making putting scale scales proper right correct final corrected true mine pot version new current what do make made take use bowl pan put took used weighed did done poured went weigh only had real actual fact this me like want prefer now today tonight yesterday reality really actually second third fourth 2nd 3rd 4th',
   numbered:
-    'group groups batch no nr number team version rev revision ver v recipe loaf pot try go attempt round first second third fourth fifth 1st 2nd 3rd 4th 5th',
+    'group groups batch no nr number team version rev revision ver v recipe loaf pot try go attempt round test trial experiment exp sample lot first second third fourth fifth 1st 2nd 3rd 4th 5th',
   right: 'no not p ps scratch strike should make wait oh hang hold bad update early soon',
   back: 'make scratch strike only wait no',
   lack: 'none ran run out topped toped place made instead',
