@@ -18,7 +18,7 @@ export const weights = ` *:-6
  :~ about:-4
  :~ all:7
  :~ as:-2
- :~ do:-1
+ :~ do:-2
  :~ does:-2
  :~ g:-3
  :~ goggl:-4
@@ -29,6 +29,7 @@ export const weights = ` *:-6
  :~ in:3
  :~ is:-8
  :~ it:2
+ :~ its:-1
  :~ ive:1
  :~ kitchen:2
  :~ me:-7
@@ -64,7 +65,7 @@ export const weights = ` *:-6
  :~l:-9
  :~t:-4
  :~v:-6
- :~w:2
+ :~w:3
  =:-2
  =~ =:-6
  =~0:-4
@@ -81,7 +82,7 @@ export const weights = ` *:-6
  about~ right:-2
  about~ superfat:-8
  about~ the:1
- about~ to:-5
+ about~ to:-4
  about~%:-3
  about~0:-1
  about~<:4
@@ -102,7 +103,7 @@ export const weights = ` *:-6
  account:6
  acros:5
  acros~ the:7
- actual:9
+ actual:8
  actual~N:3
  add:1
  added:7
@@ -136,7 +137,7 @@ export const weights = ` *:-6
  after~ last:1
  after~ pour:5
  after~ strain:2
- after~ that:-6
+ after~ that:-5
  after~ the:-1
  after~ this:-8
  after~ weigh:1
@@ -170,6 +171,7 @@ export const weights = ` *:-6
  aleppo:-7
  alike:6
  alkali:-6
+ all:1
  allergen:-6
  allergic:8
  allergic~ to:-8
@@ -216,7 +218,7 @@ export const weights = ` *:-6
  along~ the:-1
  along~ with:7
  already:7
- already~ dissolv:3
+ already~ dissolv:4
  already~ in:4
  already~ put:8
  already~ so:2
@@ -252,8 +254,8 @@ export const weights = ` *:-6
  and~ all:9
  and~ an:-6
  and~ another:-10
- and~ at:-9
- and~ bang:-1
+ and~ at:-10
+ and~ bang:-2
  and~ blend:-5
  and~ both:-2
  and~ by:2
@@ -292,10 +294,9 @@ export const weights = ` *:-6
  and~ im:-1
  and~ in:-2
  and~ into:3
- and~ is:-2
  and~ it:-4
  and~ itll:-5
- and~ its:-3
+ and~ its:-4
  and~ keep:-7
  and~ last:-4
  and~ left:4
@@ -303,7 +304,6 @@ export const weights = ` *:-6
  and~ lost:-8
  and~ me:-3
  and~ melt:-5
- and~ mine:-1
  and~ mixed:-3
  and~ neither:3
  and~ never:-2
@@ -311,7 +311,7 @@ export const weights = ` *:-6
  and~ none:4
  and~ noth:-2
  and~ now:2
- and~ of:5
+ and~ of:4
  and~ off:-5
  and~ once:-3
  and~ only:3
@@ -369,7 +369,7 @@ export const weights = ` *:-6
  and~ would:-5
  and~ yes:-2
  and~ you:-1
- and~%:-3
+ and~%:-4
  and~0:1
  and~<:1
  and~=:-4
@@ -597,7 +597,7 @@ export const weights = ` *:-6
  a~ face:-7
  a~ fair:5
  a~ fami:-4
- a~ fan:-3
+ a~ fan:-4
  a~ farm:2
  a~ few:4
  a~ fifth:2
@@ -610,7 +610,7 @@ export const weights = ` *:-6
  a~ half:1
  a~ handful:-2
  a~ heap:8
- a~ hole:-4
+ a~ hole:-3
  a~ hurry:-6
  a~ jam:-8
  a~ jug:-1
@@ -685,7 +685,7 @@ export const weights = ` *:-6
  a~ thin:-3
  a~ thing:-4
  a~ third:4
- a~ time:-8
+ a~ time:-9
  a~ tin:1
  a~ tiny:5
  a~ touch:-3
@@ -828,7 +828,7 @@ export const weights = ` *:-6
  batch~ that:-1
  batch~ was:-5
  batch~ with:-5
- batch~0:-7
+ batch~0:-9
  bath:-8
  bathroom:5
  bathroom~ scale:8
@@ -877,7 +877,7 @@ export const weights = ` *:-6
  been~ told:-6
  been~t:-1
  bees:-4
- before:-2
+ before:-1
  beforehand:-5
  before~ and:4
  before~ anyone:-6
@@ -919,7 +919,7 @@ export const weights = ` *:-6
  beside~ the:-2
  best:-12
  best~ before:-6
- bet:-6
+ bet:-5
  better:-1
  better~ than:1
  between:-1
@@ -937,7 +937,7 @@ export const weights = ` *:-6
  be~ honest:-1
  be~ hot:-5
  be~ in:-9
- be~ mild:-6
+ be~ mild:-7
  be~ ok:-3
  be~ on:5
  be~ patient:-10
@@ -962,7 +962,7 @@ export const weights = ` *:-6
  big~ pot:-3
  bin:-3
  binn:5
- bin~ it:-3
+ bin~ it:-2
  birds:-4
  birthday:-4
  biscuit:-8
@@ -1010,7 +1010,7 @@ export const weights = ` *:-6
  board:2
  boat:3
  boil:-1
- boiler:-7
+ boiler:-6
  boil~ down:-3
  boil~ flat:5
  boil~ in:7
@@ -1048,10 +1048,10 @@ export const weights = ` *:-6
  bottle~ ran:-2
  bottle~ said:6
  bottle~ says:5
+ bottle~ so:1
  bottle~ was:12
  bottl~ of:-5
  bottom:-1
- bottom~ of:-1
  bought:-3
  bought~ a:-5
  bought~ the:-7
@@ -1196,7 +1196,7 @@ export const weights = ` *:-6
  cant~ be:-1
  cant~ find:4
  cant~ get:-5
- cant~ remember:6
+ cant~ remember:7
  cant~ say:-2
  cant~ stand:6
  can~ and:1
@@ -1214,7 +1214,7 @@ export const weights = ` *:-6
  can~ u:1
  can~ use:-4
  can~ you:2
- cap:-3
+ cap:-2
  capping:-6
  car:-7
  caramel:-3
@@ -1286,7 +1286,7 @@ export const weights = ` *:-6
  chips:4
  chisel:-5
  choir:2
- choose:-5
+ choose:-4
  chopp:-2
  christma:-6
  christma~0:-6
@@ -1407,7 +1407,7 @@ export const weights = ` *:-6
  cool~ it:-6
  cool~ the:-8
  cool~ to:-3
- cool~ under:-3
+ cool~ under:-2
  copi:4
  copi~ from:3
  copi~ it:-1
@@ -1548,7 +1548,7 @@ export const weights = ` *:-6
  daughter~ who:-6
  day:-3
  days:-7
- day~ and:-2
+ day~ and:-3
  day~ at:-6
  day~ before:4
  day~ i:-5
@@ -1646,7 +1646,6 @@ export const weights = ` *:-6
  dont~ get:4
  dont~ know:5
  dont~ panic:-7
- dont~ tell:-1
  dont~ trust:-5
  dont~ want:-8
  door:-4
@@ -1678,7 +1677,7 @@ export const weights = ` *:-6
  do~ the:-5
  do~ this:-6
  do~ we:-4
- do~ with:-6
+ do~ with:-7
  do~ you:-3
  do~F:-3
  draft:-6
@@ -1725,7 +1724,7 @@ export const weights = ` *:-6
  earlier:-4
  early:-10
  easier:-7
- easter:-5
+ easter:-6
  easy:-9
  eat:-2
  eats:-7
@@ -1985,7 +1984,7 @@ export const weights = ` *:-6
  folder:-8
  fold~ in:2
  folk:-8
- folks:-8
+ folks:-7
  follow:-1
  forever:-5
  forgett:-1
@@ -2050,13 +2049,13 @@ export const weights = ` *:-6
  for~ us:2
  for~ wash:-2
  for~ what:4
- for~ word:-6
+ for~ word:-7
  for~ years:-3
  for~ you:-7
  for~ your:3
  for~%:6
  for~0:-6
- for~=:-6
+ for~=:-5
  for~>:1
  for~A:-4
  for~B:-1
@@ -2087,7 +2086,7 @@ export const weights = ` *:-6
  freezer~ in:-2
  freezer~ paper:-3
  freeze~ the:-5
- fresh:-1
+ fresh:-2
  friday:1
  friday~ and:-4
  fridge:-2
@@ -2168,7 +2167,7 @@ export const weights = ` *:-6
  gel~ phase:-6
  generou:5
  gent:-8
- gentle:-3
+ gentle:-2
  gentler:5
  german:-5
  get:-4
@@ -2219,7 +2218,7 @@ export const weights = ` *:-6
  goes~ off:-7
  goes~ on:-9
  goes~ to:1
- goes~ up:-8
+ goes~ up:-7
  goggl:-9
  goggl~ and:-4
  goggl~ on:-3
@@ -2333,7 +2332,7 @@ export const weights = ` *:-6
  g~ cost:-2
  g~ oz:-3
  g~e:-8
- ha:2
+ ha:3
  habit:3
  had:3
  hadnt:6
@@ -2383,7 +2382,7 @@ export const weights = ` *:-6
  hallo~ my:-2
  halv:6
  halve:-2
- halv~ it:-6
+ halv~ it:-5
  hammer:4
  hand:-1
  handful:1
@@ -2445,7 +2444,7 @@ export const weights = ` *:-6
  hav:-2
  have:-1
  havent:4
- have~ a:-8
+ have~ a:-9
  have~ asked:2
  have~ done:-2
  have~ enough:-5
@@ -2474,8 +2473,8 @@ export const weights = ` *:-6
  heard:3
  heart:-3
  heat:-13
- heats:-6
- heats~ up:-6
+ heats:-5
+ heats~ up:-5
  heat~ and:-3
  heat~ i:-3
  heat~ off:-3
@@ -2503,14 +2502,14 @@ export const weights = ` *:-6
  heres:-7
  heres~ my:-1
  heres~ the:-5
- heres~ what:-7
+ heres~ what:-8
  here~ ::-2
  here~ and:-4
  here~ goes:-3
  here~ i:4
  here~ in:-5
  here~ is:1
- here~ it:-6
+ here~ it:-7
  here~ so:-4
  here~ we:-9
  hers:-10
@@ -2576,7 +2575,7 @@ export const weights = ` *:-6
  hour~ and:-7
  hour~ then:-3
  hour~0:1
- house:4
+ house:5
  house~ smell:-4
  how:2
  how~ do:2
@@ -2665,7 +2664,6 @@ export const weights = ` *:-6
  im~ told:-5
  im~ using:5
  im~0:-4
- in:1
  inch:2
  incl:-1
  includ:4
@@ -2699,7 +2697,6 @@ export const weights = ` *:-6
  into~ this:7
  into~0:-5
  into~=:-5
- into~L:-7
  into~W:-7
  into~v:-3
  in~ ::2
@@ -2815,7 +2812,7 @@ export const weights = ` *:-6
  is~ already:1
  is~ alway:-1
  is~ an:3
- is~ and:-5
+ is~ and:-6
  is~ as:-1
  is~ at:-6
  is~ below:-5
@@ -2862,7 +2859,7 @@ export const weights = ` *:-6
  is~ over:3
  is~ real:8
  is~ right:-1
- is~ safe:-2
+ is~ safe:-1
  is~ set:-1
  is~ she:-2
  is~ short:1
@@ -2880,7 +2877,7 @@ export const weights = ` *:-6
  is~ weigh:-2
  is~ what:4
  is~ where:-8
- is~ whether:-7
+ is~ whether:-8
  is~ why:-6
  is~ with:10
  is~ worth:-6
@@ -2891,16 +2888,16 @@ export const weights = ` *:-6
  is~>:-8
  is~A:3
  is~F:6
- is~L:5
+ is~L:4
  is~N:9
  is~S:1
  is~T:-6
  is~b:5
- is~d:-1
+ is~d:-2
  is~e:-7
  is~t:-9
  is~v:-2
- it:1
+ it:2
  itch:-2
  item:-3
  item~ grams:-3
@@ -2944,11 +2941,12 @@ export const weights = ` *:-6
  its~b:-3
  its~d:-6
  its~l:4
+ its~t:1
  it~ ::-6
  it~ ?:-3
  it~ a:2
  it~ about:-7
- it~ add:-5
+ it~ add:-6
  it~ after:-3
  it~ again:4
  it~ all:1
@@ -2963,7 +2961,7 @@ export const weights = ` *:-6
  it~ bad:6
  it~ be:3
  it~ because:4
- it~ before:-4
+ it~ before:-5
  it~ behav:-3
  it~ bit:6
  it~ but:-4
@@ -2979,7 +2977,7 @@ export const weights = ` *:-6
  it~ cools:-6
  it~ correct:-5
  it~ cost:-6
- it~ crack:-5
+ it~ crack:-4
  it~ cut:-4
  it~ did:-5
  it~ didnt:1
@@ -2996,7 +2994,7 @@ export const weights = ` *:-6
  it~ for:-2
  it~ gets:-4
  it~ gives:1
- it~ go:-5
+ it~ go:-4
  it~ goes:1
  it~ good:-6
  it~ had:-3
@@ -3006,7 +3004,7 @@ export const weights = ` *:-6
  it~ holds:-4
  it~ if:-6
  it~ in:-2
- it~ into:-10
+ it~ into:-11
  it~ is:4
  it~ isnt:1
  it~ it:4
@@ -3030,7 +3028,7 @@ export const weights = ` *:-6
  it~ ok:-4
  it~ once:-8
  it~ only:1
- it~ or:-5
+ it~ or:-6
  it~ outside:-5
  it~ over:-1
  it~ past:-8
@@ -3038,7 +3036,7 @@ export const weights = ` *:-6
  it~ real:4
  it~ right:-1
  it~ safe:1
- it~ said:5
+ it~ said:6
  it~ sat:1
  it~ says:3
  it~ seiz:3
@@ -3064,7 +3062,7 @@ export const weights = ` *:-6
  it~ times:-2
  it~ to:3
  it~ too:-1
- it~ took:-7
+ it~ took:-6
  it~ trac:-3
  it~ turn:-4
  it~ turns:1
@@ -3167,16 +3165,17 @@ export const weights = ` *:-6
  i~ go:1
  i~ guess:7
  i~ had:-2
- i~ hadnt:5
+ i~ hadnt:6
  i~ halv:5
  i~ hand:-4
  i~ hate:-4
+ i~ have:1
  i~ held:3
  i~ honest:10
  i~ hope:-3
  i~ just:2
  i~ keep:-3
- i~ kept:3
+ i~ kept:2
  i~ knock:4
  i~ know:-5
  i~ learn:-5
@@ -3200,7 +3199,7 @@ export const weights = ` *:-6
  i~ notic:7
  i~ ok:1
  i~ once:-10
- i~ open:-1
+ i~ open:-2
  i~ own:1
  i~ paid:-4
  i~ panick:-2
@@ -3263,7 +3262,6 @@ export const weights = ` *:-6
  i~ type:2
  i~ typed:6
  i~ use:-4
- i~ used:1
  i~ usual:3
  i~ wait:-5
  i~ want:2
@@ -3283,7 +3281,7 @@ export const weights = ` *:-6
  jam~ jar:1
  january:-9
  january~ and:-3
- jar:4
+ jar:3
  jars:-7
  jars~ of:-4
  jar~ and:9
@@ -3461,7 +3459,7 @@ export const weights = ` *:-6
  left~ and:2
  left~ for:-10
  left~ from:6
- left~ in:-1
+ left~ in:-2
  left~ it:2
  left~ of:-7
  left~ on:3
@@ -3545,7 +3543,7 @@ export const weights = ` *:-6
  like~U:-7
  like~X:-3
  like~t:6
- like~w:5
+ like~w:6
  limit:-7
  line:7
  lined:-6
@@ -3561,9 +3559,9 @@ export const weights = ` *:-6
  liquid:3
  liquid~ and:-2
  liquid~ soap:-1
- liquor:7
+ liquor:8
  list:3
- list~ for:-7
+ list~ for:-8
  list~ i:3
  list~ is:-3
  litre:3
@@ -3630,7 +3628,7 @@ export const weights = ` *:-6
  loves:2
  love~ a:2
  love~ and:-1
- love~ but:-4
+ love~ but:-5
  love~ it:-5
  love~ to:-3
  low:-1
@@ -3714,7 +3712,7 @@ export const weights = ` *:-6
  mash:-4
  mash~ potato:-3
  mass:-6
- match:-2
+ match:-1
  mate:1
  material:-7
  maths:4
@@ -3726,7 +3724,7 @@ export const weights = ` *:-6
  maybe~0:5
  maybe~<:-2
  maybe~t:-8
- maybe~w:4
+ maybe~w:3
  may~ be:1
  may~ have:6
  may~ i:3
@@ -3837,7 +3835,7 @@ export const weights = ` *:-6
  mixed~ the:1
  mixed~ up:-1
  mixed~ with:-2
- mixer:-5
+ mixer:-4
  mix~ at:-2
  mix~ the:2
  mix~A:-4
@@ -3905,7 +3903,7 @@ export const weights = ` *:-6
  much~ and:6
  much~ as:-6
  much~ fat:-3
- much~ for:-11
+ much~ for:-10
  much~ of:-4
  much~ superfat:-5
  much~A:-3
@@ -3947,7 +3945,7 @@ export const weights = ` *:-6
  my~ flatmate:-4
  my~ friend:4
  my~ glass:-1
- my~ good:-5
+ my~ good:-6
  my~ granddaughter:-5
  my~ grandfather:2
  my~ grandmother:-10
@@ -4053,7 +4051,7 @@ export const weights = ` *:-6
  never:-1
  never~ above:-6
  never~ added:6
- never~ again:-8
+ never~ again:-9
  never~ bother:-6
  never~ check:-5
  never~ did:-6
@@ -4163,10 +4161,11 @@ export const weights = ` *:-6
  now~ ?:2
  now~ and:-6
  now~ i:-1
+ now~ in:-1
  now~ it:-5
  now~ its:6
  now~ my:3
- now~ on:4
+ now~ on:3
  now~ so:-8
  now~ the:2
  now~F:1
@@ -4346,7 +4345,7 @@ export const weights = ` *:-6
  okay~ for:-5
  okay~ so:-2
  ok~ ?:-1
- ok~ before:-3
+ ok~ before:-4
  ok~ for:-6
  ok~ or:-2
  ok~ so:2
@@ -4402,7 +4401,7 @@ export const weights = ` *:-6
  one~ is:-1
  one~ jug:-2
  one~ last:-7
- one~ of:4
+ one~ of:5
  one~ on:-6
  one~ pan:-7
  one~ pot:-5
@@ -4453,7 +4452,7 @@ export const weights = ` *:-6
  on~ a:-7
  on~ and:-8
  on~ before:-5
- on~ day:5
+ on~ day:6
  on~ glov:-3
  on~ her:-1
  on~ here:-7
@@ -4493,20 +4492,21 @@ export const weights = ` *:-6
  on~t:-4
  oops:4
  op:-3
- open:1
+ open:2
  opens:4
  open~ a:-8
- open~ all:5
- open~ since:7
- open~ the:-1
+ open~ all:7
+ open~ since:6
+ open~ the:-2
  open~ window:-5
+ open~0:-1
  operator:-5
  operator~ ::-4
  opinion:-10
  optional:3
  or:-3
  order:-8
- order~ of:-5
+ order~ of:-4
  ordinary:5
  original:-3
  or~ a:1
@@ -4549,7 +4549,7 @@ export const weights = ` *:-6
  ours~ is:-7
  our~ club:3
  our~ course:-2
- our~ group:-8
+ our~ group:-9
  our~ own:-1
  our~ teacher:-8
  our~ town:-1
@@ -4585,7 +4585,7 @@ export const weights = ` *:-6
  oval:-4
  oven:-9
  oven~ at:-5
- overfat:2
+ overfat:3
  overheat:-4
  overnight:1
  overnight~ at:-4
@@ -4709,7 +4709,7 @@ export const weights = ` *:-6
  phone~ and:5
  phone~ is:-6
  phone~ rang:7
- phone~ read:-8
+ phone~ read:-7
  photo~ of:-2
  ph~ strip:-7
  pick:-2
@@ -4786,7 +4786,7 @@ export const weights = ` *:-6
  post~t:-2
  potato:-8
  potato~ then:-3
- pots:-3
+ pots:-4
  pot~ ::-4
  pot~ at:-6
  pot~ for:-7
@@ -4815,7 +4815,7 @@ export const weights = ` *:-6
  pour~0:4
  pour~=:3
  pour~>:-7
- pour~A:-5
+ pour~A:-4
  pour~F:-1
  pour~t:-4
  pour~w:-11
@@ -4832,7 +4832,7 @@ export const weights = ` *:-6
  present:-2
  press:-4
  press~ in:-5
- press~ into:-5
+ press~ into:-2
  press~ it:-3
  press~0:-7
  pretty:-8
@@ -4965,7 +4965,7 @@ export const weights = ` *:-6
  recipe~ from:-6
  recipe~ i:-3
  recipe~ in:3
- recipe~ is:-2
+ recipe~ is:-3
  recipe~ of:-7
  recipe~ on:-5
  recipe~ was:1
@@ -4982,7 +4982,7 @@ export const weights = ` *:-6
  remain~0:3
  remark:-5
  remark~ ::-2
- remember:2
+ remember:3
  remember~ it:-5
  remember~ the:1
  render:-7
@@ -5030,7 +5030,7 @@ export const weights = ` *:-6
  right~ so:-4
  right~ the:-1
  right~ to:-3
- right~ with:-7
+ right~ with:-8
  rim:-2
  ring:-7
  ring~t:-1
@@ -5083,7 +5083,7 @@ export const weights = ` *:-6
  safe~ side:3
  safe~ to:-2
  said~ a:4
- said~ it:-2
+ said~ it:-3
  said~ my:6
  said~ no:-6
  said~ so:-7
@@ -5265,7 +5265,7 @@ export const weights = ` *:-6
  sheep:2
  sheet:2
  sheet~ ::-2
- sheet~ and:6
+ sheet~ and:5
  sheet~ for:2
  sheet~ says:5
  sheet~ sorry:-4
@@ -5459,7 +5459,7 @@ export const weights = ` *:-6
  soft~ for:-4
  soft~ in:-6
  soft~ so:3
- soft~ soap:-6
+ soft~ soap:-5
  sold:-7
  sold~ at:-3
  sold~ out:-5
@@ -5503,7 +5503,7 @@ export const weights = ` *:-6
  sort:4
  sort~ of:-5
  sound:-7
- sound~ like:-7
+ sound~ like:-8
  sound~ right:1
  soup:-3
  sour:-1
@@ -5511,7 +5511,7 @@ export const weights = ` *:-6
  source~ ::1
  so~ ::-6
  so~ ?:3
- so~ a:2
+ so~ a:3
  so~ all:3
  so~ another:8
  so~ before:-5
@@ -5530,6 +5530,7 @@ export const weights = ` *:-6
  so~ i'd:-6
  so~ i:-5
  so~ if:-4
+ so~ im:1
  so~ in:4
  so~ is:4
  so~ it:2
@@ -5663,7 +5664,6 @@ export const weights = ` *:-6
  step:-6
  steps:1
  steps~ of:4
- step~0:-1
  stick:-1
  sticker:-4
  sticky:2
@@ -5687,7 +5687,6 @@ export const weights = ` *:-6
  still~ soft:-1
  still~ stand:4
  sting:-6
- stingy:1
  stink:-9
  stir:-4
  stirr~ and:-5
@@ -5714,6 +5713,7 @@ export const weights = ` *:-6
  stir~=:-5
  stir~t:-5
  stock:2
+ stood:1
  stood~ at:4
  stood~ in:2
  stop:-7
@@ -5723,7 +5723,7 @@ export const weights = ` *:-6
  stor:-3
  store:1
  store~ the:-7
- story:2
+ story:1
  stove:5
  straight:-5
  straight~ away:-5
@@ -5767,10 +5767,10 @@ export const weights = ` *:-6
  suggest:-1
  suits:-5
  sum:-2
- summer~ and:5
+ summer:1
+ summer~ and:7
  sums:-3
  sun:3
- sunday:1
  sunday~ ::-4
  sunday~ in:-7
  sunday~ roast:2
@@ -5799,7 +5799,7 @@ export const weights = ` *:-6
  sure~ of:2
  surface:-5
  survive:-4
- suspect:5
+ suspect:4
  swap:-4
  swapp:7
  swapp~ for:3
@@ -5852,7 +5852,7 @@ export const weights = ` *:-6
  tall:-7
  tan:-7
  tape:-7
- tared:6
+ tared:7
  target:2
  tast:-9
  taste:3
@@ -6035,7 +6035,7 @@ export const weights = ` *:-6
  these~ are:-6
  these~ days:4
  these~ fats:-4
- these~ oils:-5
+ these~ oils:-4
  they:-4
  theyd:5
  theyll:-4
@@ -6097,7 +6097,6 @@ export const weights = ` *:-6
  the~ car:-7
  the~ card:-7
  the~ caretaker:-6
- the~ ceil:1
  the~ cellar:-9
  the~ certifi:-6
  the~ certificate:4
@@ -6109,7 +6108,7 @@ export const weights = ` *:-6
  the~ clean:-3
  the~ clock:-3
  the~ clubs:-1
- the~ cold:1
+ the~ cold:2
  the~ column:-3
  the~ comma:4
  the~ comment:-6
@@ -6208,7 +6207,7 @@ export const weights = ` *:-6
  the~ laundry:-2
  the~ leftover:-1
  the~ letter:2
- the~ library:-6
+ the~ library:-7
  the~ lid:1
  the~ light:-5
  the~ line:5
@@ -6294,9 +6293,9 @@ export const weights = ` *:-6
  the~ rain:-3
  the~ ready:4
  the~ real:-9
- the~ reason:-7
+ the~ reason:-8
  the~ record:2
- the~ remain:-1
+ the~ remain:-2
  the~ render:-3
  the~ rest:2
  the~ right:-8
@@ -6470,7 +6469,7 @@ export const weights = ` *:-6
  this~ or:-7
  this~ pot:3
  this~ recipe:-8
- this~ right:-2
+ this~ right:-3
  this~ time:5
  this~ to:-3
  this~ was:-5
@@ -6482,7 +6481,6 @@ export const weights = ` *:-6
  this~0:-8
  this~F:1
  tho:-1
- those:-1
  those~ are:2
  those~ days:-6
  those~ fats:-1
@@ -6577,7 +6575,7 @@ export const weights = ` *:-6
  told~ us:-5
  told~F:-2
  tom:-2
- tomato:5
+ tomato:6
  tomorrow:-6
  tongue:-3
  tongue~ test:1
@@ -6633,7 +6631,7 @@ export const weights = ` *:-6
  top~ which:-5
  total:4
  total~ of:-8
- touch:-4
+ touch:-5
  touch~ it:-6
  touch~ the:-8
  towel:-6
@@ -6679,7 +6677,7 @@ export const weights = ` *:-6
  to~ put:4
  to~ remember:-9
  to~ rough:-3
- to~ see:1
+ to~ see:2
  to~ self:-1
  to~ sell:-2
  to~ set:3
@@ -6747,7 +6745,7 @@ export const weights = ` *:-6
  translucent:-3
  tray:-3
  trays:-4
- treat:-3
+ treat:-2
  trees:1
  trial:-8
  trick:-9
@@ -6794,7 +6792,7 @@ export const weights = ` *:-6
  twice~ i:4
  twice~ with:-6
  typ:-7
- type:3
+ type:4
  typed:6
  typed~ the:6
  typo:2
@@ -6804,13 +6802,13 @@ export const weights = ` *:-6
  um:1
  uncl:-5
  uncle:-3
- under:-5
+ under:-4
  underneath:-5
  understand:-5
  under~ a:-2
  under~ it:-3
  under~ the:2
- under~0:-8
+ under~0:-9
  under~d:-3
  under~t:-3
  under~w:-8
@@ -6851,24 +6849,24 @@ export const weights = ` *:-6
  up~ so:1
  up~ the:4
  up~ there:4
- up~ to:4
+ up~ to:3
  up~ with:1
  up~0:10
  ur:-5
  us:-1
  use:-2
- used:3
+ used:2
  used~ a:-1
  used~ for:1
  used~ it:1
  used~ that:3
- used~ the:6
+ used~ the:7
  used~ to:-10
  used~0:-4
  used~=:-8
  used~>:-4
  used~F:-5
- used~L:2
+ used~L:3
  used~N:-4
  used~l:-2
  used~w:-2
@@ -6984,7 +6982,7 @@ export const weights = ` *:-6
  was~ off:8
  was~ old:-4
  was~ on:3
- was~ one:6
+ was~ one:5
  was~ only:1
  was~ open:7
  was~ out:6
@@ -6995,6 +6993,7 @@ export const weights = ` *:-6
  was~ right:-7
  was~ so:5
  was~ stand:7
+ was~ still:1
  was~ stirr:-2
  was~ that:-6
  was~ the:-4
@@ -7035,6 +7034,7 @@ export const weights = ` *:-6
  way~ in:6
  way~ of:-7
  way~ round:-2
+ we:1
  wear:-8
  wear~ goggl:-4
  weather:-5
@@ -7051,7 +7051,7 @@ export const weights = ` *:-6
  weight~ and:3
  weight~ g:-3
  weight~ in:3
- weight~ made:-7
+ weight~ made:-6
  weight~ of:-3
  weight~ oz:-5
  weight~ so:-6
@@ -7113,7 +7113,7 @@ export const weights = ` *:-6
  went~S:-6
  were:2
  were~ a:-2
- were~ at:-7
+ were~ at:-6
  were~ on:-4
  were~0:2
  were~=:1
@@ -7126,8 +7126,8 @@ export const weights = ` *:-6
  we~ are:-2
  we~ count:-5
  we~ cut:-6
- we~ did:5
- we~ do:1
+ we~ did:4
+ we~ do:2
  we~ got:-8
  we~ had:1
  we~ have:-4
@@ -7140,7 +7140,7 @@ export const weights = ` *:-6
  we~ say:3
  we~ took:1
  we~ use:-9
- we~ used:-3
+ we~ used:-2
  we~ want:4
  we~ weigh:2
  we~ went:-1
@@ -7168,7 +7168,7 @@ export const weights = ` *:-6
  what~ it:3
  what~ my:-1
  what~ remain:-2
- what~ she:-4
+ what~ she:-5
  what~ superfat:-10
  what~ they:5
  what~ was:-5
@@ -7337,7 +7337,7 @@ export const weights = ` *:-6
  wooden~ spoon:2
  wood~ stove:-3
  words:-7
- word~ for:-6
+ word~ for:-7
  works:-7
  worksheet:-4
  workshop:-3
@@ -7389,7 +7389,7 @@ export const weights = ` *:-6
  wrote~ in:1
  wrote~ it:3
  wrote~ on:-6
- wrote~ that:-6
+ wrote~ that:-7
  wrote~ this:-3
  wrote~F:4
  wrote~e:-1
@@ -7413,7 +7413,7 @@ export const weights = ` *:-6
  year~ in:-5
  year~ is:4
  year~0:-5
- yellow:-10
+ yellow:-11
  yes:-3
  yesterday:-5
  yes~ its:-7
@@ -7460,7 +7460,7 @@ export const weights = ` *:-6
  you~ know:5
  you~ like:-6
  you~ look:-3
- you~ lot:-2
+ you~ lot:-3
  you~ make:-6
  you~ need:-8
  you~ pour:-8
@@ -7510,7 +7510,7 @@ export const weights = ` *:-6
 %~ flak:3
 %~ for:10
 %~ in:-2
-%~ is:-1
+%~ is:-2
 %~ less:-2
 %~ liquid:8
 %~ off:-1
@@ -7533,7 +7533,6 @@ export const weights = ` *:-6
 00:-4
 0:4
 0<:-4
-0=:1
 0>:-2
 0A:-1
 0C:5
@@ -7545,7 +7544,7 @@ export const weights = ` *:-6
 0S:-4
 0T:1
 0W:2
-0X:-6
+0X:-5
 0b:-4
 0d:-3
 0l:-3
@@ -7558,6 +7557,7 @@ export const weights = ` *:-6
 0~ a:-12
 0~ after:3
 0~ all:6
+0~ and:-1
 0~ are:3
 0~ as:7
 0~ at:-1
@@ -7596,7 +7596,7 @@ export const weights = ` *:-6
 0~ group:-5
 0~ guest:-5
 0~ had:-9
-0~ i:7
+0~ i:6
 0~ if:-3
 0~ in:-3
 0~ into:4
@@ -7625,7 +7625,7 @@ export const weights = ` *:-6
 0~ oil:-8
 0~ oils:-5
 0~ on:7
-0~ once:2
+0~ once:3
 0~ one:-3
 0~ or:4
 0~ out:1
@@ -7658,7 +7658,7 @@ export const weights = ` *:-6
 0~ thats:2
 0~ the:4
 0~ then:3
-0~ thing:-9
+0~ thing:-8
 0~ this:3
 0~ times:-1
 0~ tins:-3
@@ -7671,8 +7671,8 @@ export const weights = ` *:-6
 0~ were:3
 0~ when:4
 0~ which:-4
-0~ winter:-1
-0~ with:-10
+0~ winter:-2
+0~ with:-9
 0~ x:2
 0~ zap:-4
 0~ ×:-7
@@ -7685,7 +7685,7 @@ export const weights = ` *:-6
 0~W:-3
 0~X:6
 0~b:-10
-0~t:-5
+0~t:-4
 0~w:-3
 <%:2
 <0:-2
@@ -7709,7 +7709,7 @@ export const weights = ` *:-6
 <w:-2
 <~ +:-5
 <~ and:5
-<~ because:1
+<~ because:2
 <~ i:-6
 <~ in:-3
 <~ less:-3
@@ -7729,7 +7729,7 @@ export const weights = ` *:-6
 =:-4
 =<:-3
 ==:-3
-=>:-2
+=>:-3
 =A:-3
 =F:-4
 =I:-3
@@ -7823,7 +7823,7 @@ export const weights = ` *:-6
 >~A:-4
 >~F:4
 >~L:-2
->~W:-4
+>~W:-5
 A%:5
 A0:5
 A<:-1
@@ -7923,7 +7923,7 @@ A~ soap:-3
 A~ sprinkl:-3
 A~ still:-7
 A~ that:-8
-A~ the:-4
+A~ the:-3
 A~ then:-3
 A~ there:1
 A~ to:-2
@@ -7955,7 +7955,7 @@ A~t:5
 A~v:-2
 B0:-5
 B:3
-BF:5
+BF:4
 B~ and:-9
 B~ so:-5
 C%:-7
@@ -7964,7 +7964,7 @@ CA:4
 CW:1
 Cv:4
 C~ at:3
-C~ in:6
+C~ in:5
 C~ is:-3
 C~%:-7
 C~<:-5
@@ -8053,7 +8053,7 @@ F~ into:-3
 F~ it:4
 F~ its:2
 F~ ive:7
-F~ jar:-3
+F~ jar:-4
 F~ jug:4
 F~ keeps:-7
 F~ l:-3
@@ -8123,7 +8123,7 @@ F~ tub:-3
 F~ turn:8
 F~ twice:4
 F~ until:8
-F~ up:2
+F~ up:3
 F~ used:-5
 F~ w:2
 F~ warm:-5
@@ -8156,7 +8156,7 @@ I<:1
 IA:-3
 II:1
 IL:4
-Ib:-7
+Ib:-8
 Id:5
 Iw:-7
 I~ +:-3
@@ -8216,7 +8216,7 @@ LW:3
 LX:-2
 Lb:3
 Le:3
-Ll:-5
+Ll:-4
 Lt:-4
 Lv:-5
 Lw:-1
@@ -8516,7 +8516,7 @@ X~w:-5
 ^ bars:-7
 ^ base:-4
 ^ basic:-5
-^ batch:-11
+^ batch:-10
 ^ be:-6
 ^ because:-1
 ^ been:-6
@@ -8613,7 +8613,7 @@ X~w:-5
 ^ give:-7
 ^ glov:-4
 ^ goat:-7
-^ goes:-4
+^ goes:-3
 ^ goggl:-5
 ^ going:1
 ^ gonna:6
@@ -8634,7 +8634,7 @@ X~w:-5
 ^ hand:2
 ^ handout:-3
 ^ hard:-5
-^ has:-6
+^ has:-5
 ^ have:-5
 ^ he:-6
 ^ heat:-6
@@ -8681,7 +8681,7 @@ X~w:-5
 ^ lather:-5
 ^ laundry:-5
 ^ leave:-2
-^ left:-1
+^ left:-2
 ^ leftover:-8
 ^ let:1
 ^ lid:1
@@ -8696,7 +8696,7 @@ X~w:-5
 ^ looks:-3
 ^ lost:-5
 ^ lot:-6
-^ love:-3
+^ love:-4
 ^ lye's:5
 ^ m:-5
 ^ made:5
@@ -8707,7 +8707,7 @@ X~w:-5
 ^ meanwhile:-1
 ^ melt:-2
 ^ method:2
-^ mind:-3
+^ mind:-4
 ^ mine:-8
 ^ mines:2
 ^ mix:-8
@@ -8849,8 +8849,8 @@ X~w:-5
 ^ swirl:-5
 ^ switch:-5
 ^ take:-4
-^ tare:2
-^ teacher:2
+^ tare:1
+^ teacher:1
 ^ tell:-9
 ^ test:-5
 ^ text:-6
@@ -8905,7 +8905,7 @@ X~w:-5
 ^ went:3
 ^ were:5
 ^ weve:-6
-^ what:-9
+^ what:-8
 ^ whats:-4
 ^ when:-6
 ^ which:-8
@@ -8980,6 +8980,7 @@ b~ fine:-4
 b~ for:6
 b~ i:3
 b~ if:7
+b~ in:-1
 b~ is:6
 b~ it:-2
 b~ my:3
@@ -9051,7 +9052,7 @@ eb:1
 ee:-5
 et:4
 e~ +:5
-e~ all:2
+e~ all:1
 e~ and:-3
 e~ as:2
 e~ but:10
@@ -9073,7 +9074,7 @@ l%:-5
 l0:3
 l:-2
 l=:-5
-l>:-5
+l>:-6
 lA:3
 lF:-8
 lL:-4
@@ -9143,7 +9144,7 @@ t~ a:-5
 t~ add:4
 t~ added:2
 t~ after:-7
-t~ ago:-8
+t~ ago:-7
 t~ all:-6
 t~ and:-3
 t~ at:-3
@@ -9274,7 +9275,7 @@ v~X:-1
 w%:-6
 w0:3
 w:-1
-w<:-14
+w<:-13
 w=:-6
 w>:3
 wA:-2
