@@ -16,6 +16,7 @@ import { conversions } from './figures/conversions.ts';
 import { endOfCook, looksOfPot } from './figures/cook.ts';
 import { drawnFrom, forSoap } from './figures/drawn-from.ts';
 import { elsewise } from './figures/elsewise.ts';
+import { fromVessel } from './figures/from-vessel.ts';
 import { heldBack } from './figures/held-back.ts';
 import { iceOfWater } from './figures/ice-of-water.ts';
 import { inItsPlace } from './figures/in-its-place.ts';
@@ -165,6 +166,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [poundsPaid, always],
     [usedOfPacks, signal.using],
     [packOfLye, signal.asking],
+    [fromVessel, always],
     [leaveStore, signal.buying | signal.keeping | signal.price],
     [lyeOnFats, always],
     [byTheKilo, always],
@@ -190,7 +192,6 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   drawnIn,
   answered,
   sodaMeant,
-  hydroxideMeant,
   dissolvedInWater,
   underLye,
   asSolution,
@@ -231,7 +232,7 @@ export function itemize(reader: Reader, input: string): Cut {
   let tokens = conversions(superfatNow({ tokens: rival.tokens, prims, words: cut.words }), lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
-  const ahead = rightAhead(itemsOf(tokens, lexicon), tokens, signals);
+  const ahead = rightAhead(hydroxideMeant(itemsOf(tokens, lexicon), tokens), tokens, signals);
   const before = wasLast(ahead.items, tokens);
   const right = putRight(before.items, tokens);
   const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [
