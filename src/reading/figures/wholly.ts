@@ -49,10 +49,8 @@ export function wholly(tokens: readonly Token[]): readonly Token[] {
   const span = sentenceAt(tokens, fat, reach);
   const at = wholeAt(tokens, fat) ?? -1;
   const all = tokens[at];
-  if (isAll(all) && tellsSuperfat(tokens, span) && namesOne(tokens))
-    return tokens.with(at, asAside(all, 'all of the fats'));
-  if (!isAlone(tokens, span)) return tokens;
-  return tokens.map((token, k) =>
-    k > fat && k < span.to && !isStop(token) && isMade(token) ? asFiller(token) : token,
-  );
+  const isSaid = isAll(all) && tellsSuperfat(tokens, span) && namesOne(tokens);
+  const out = isSaid ? tokens.with(at, asAside(all, 'all of the fats')) : tokens;
+  if (!isAlone(tokens, span)) return out;
+  return out.map((token, k) => (k > fat && k < span.to && !isStop(token) && isMade(token) ? asFiller(token) : token));
 }
