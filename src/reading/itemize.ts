@@ -63,7 +63,7 @@ import { drawnIn } from './rows/infused.ts';
 import { type Item, itemsOf } from './rows/items.ts';
 import { pairParallel, totalOfShares } from './rows/parallel.ts';
 import { proportions } from './rows/proportions.ts';
-import { totalBehindRest } from './rows/rest.ts';
+import { totalBehindRest, upToWhole } from './rows/rest.ts';
 import { addUp, breakDown, takeOff } from './rows/sums.ts';
 import { underLye } from './rows/under-lye.ts';
 import { lessThere } from './story/less-there.ts';
@@ -182,6 +182,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [equalParts, signal.equal],
     [partsOn, always],
     [wholly, signal.percent],
+    [upToWhole, always],
     [stockStrength, signal.ratio],
     [mixedOnce, signal.stock],
     [fractionShares, signal.part],
