@@ -93,6 +93,14 @@ function stands(tokens: readonly Token[], from: number, to: number): 'first' | '
   return takesBack.test(words.filter((word) => /[\w>=-]/.test(word)).join(' ')) ? 'second' : null;
 }
 
+const rightedBy =
+  /^(?:[-,;–—] )?(?:but|its|it is|it was|thats|that is|rather|it should be)(?: (?:really|actually|only|just|in fact|rather))*$/;
+
+/** "Never 1400, it's 140 g", "not 1400 but 140 g". */
+const isDeniedFor = (tokens: readonly Token[], { from, to }: Item, next: Item): boolean =>
+  /^(?:not|never|isnt|wasnt)$/.test(wordBefore(tokens, from)) &&
+  rightedBy.test(wordsBetween(tokens, to, next.from)?.join(' ') ?? '');
+
 const weighs = ({ dim }: Quantity): boolean => dim === 'mass' || dim === 'volume' || dim === 'bare';
 
 const isPair = ({ quantity: a }: Amount, { quantity: b }: Amount): boolean =>
@@ -559,8 +567,9 @@ export function putRight(
       unheard ??= `${written(item.quantity)}, not ${written(next.quantity)}`;
     if (isTold && last?.kind === 'amount' && isPair(last, item)) {
       // "water 330 g. Oops, that should be 200 g palm"
-      const told =
-        another || isOutcome(tokens, last, item) || weighsAs(item, last) ? null : stands(tokens, last.to, item.from);
+      const stance = (): 'first' | 'second' | null =>
+        isDeniedFor(tokens, last, item) ? 'second' : stands(tokens, last.to, item.from);
+      const told = another || isOutcome(tokens, last, item) || weighsAs(item, last) ? null : stance();
       const counts = told === 'second' && isWished(tokens, last, item) ? 'first' : told;
       if (another && named && !sameThing(before, named) && isEither(last, item, named, tokens))
         unheard ??= `${written(item.quantity)} ${named.named.text}`;
