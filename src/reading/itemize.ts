@@ -24,6 +24,7 @@ import { leaveStore } from './figures/in-store.ts';
 import { inTwoVessels } from './figures/in-two-vessels.ts';
 import { keptFor } from './figures/kept-for.ts';
 import { keptSolution } from './figures/kept-solution.ts';
+import { kindChosen } from './figures/kind-chosen.ts';
 import { kindTold } from './figures/kind-told.ts';
 import { laterWater } from './figures/later-water.ts';
 import { lyeFree } from './figures/lye-free.ts';
@@ -142,6 +143,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [asMuch, always],
     [inTwoVessels, signal.both],
     [timetables, always],
+    [kindChosen, always],
     [kindTold, always],
     [elsewise, always],
     [otherUses, always],
