@@ -34,8 +34,8 @@ import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
 import { otherUses } from './figures/other-use.ts';
 import { packOfLye } from './figures/pack-of-lye.ts';
-import { countPacks, manyOfIt, sizedPacks, takeParts } from './figures/packs.ts';
-import { partsOfPacks } from './figures/part-of-pack.ts';
+import { barsOfIt, countPacks, manyOfIt, sizedPacks, takeParts } from './figures/packs.ts';
+import { partsOfPacks, wholePacks } from './figures/part-of-pack.ts';
 import { partSaid } from './figures/part-said.ts';
 import { perFats } from './figures/per-fats.ts';
 import { centsFor, costLines, poundsPaid, priceLines, usedOfPacks } from './figures/prices.ts';
@@ -160,6 +160,8 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [inItsPlace, signal.retelling],
     [takeParts, signal.part],
     [partsOfPacks, signal.part],
+    [wholePacks, signal.ofIt],
+    [barsOfIt, always],
     [rates, signal.every],
     [perFats, signal.every],
     [centsFor, signal.for],
