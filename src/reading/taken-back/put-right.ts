@@ -78,6 +78,8 @@ function wordsBetween(tokens: readonly Token[], from: number, to: number): strin
   return words;
 }
 
+const inTruth = /^(?:really|actually|in (?:fact|truth|reality)|net)\b/;
+
 /** Which of two figures counts by what stands between them; null where nothing takes one back. */
 function stands(tokens: readonly Token[], from: number, to: number): 'first' | 'second' | null {
   const only = to === from + 1 ? tokens[from] : undefined;
@@ -87,6 +89,8 @@ function stands(tokens: readonly Token[], from: number, to: number): 'first' | '
   if (!words?.some((word) => word === '>' || /[a-z]/.test(word))) return null;
   // "No. 7 of 12"
   if (words.at(-1) === '.' && words.at(-2) === 'no') return null;
+  // "my 163 g of lye was 138 g really"
+  if (words.join(' ') === 'was' && inTruth.test(`${wordAt(tokens, to + 1)} ${wordAt(tokens, to + 2)}`)) return 'second';
   if (outdates.test(words.join(' '))) return 'first';
   if (tellsFact(tokens, from, to, words) || selfAnswered.test(words.join(' '))) return 'second';
   if (!words.every((word) => beside.has(word))) return null;
