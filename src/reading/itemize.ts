@@ -51,6 +51,7 @@ import { timetables } from './figures/timetable.ts';
 import { forVessel } from './figures/vessels.ts';
 import { warmAt } from './figures/warm-at.ts';
 import { washedWith } from './figures/washed-with.ts';
+import { whatWasLeft } from './figures/what-was-left.ts';
 import { wholly } from './figures/wholly.ts';
 import { equalParts, fractionShares, partsOn, shareBase } from './figures/worded-shares.ts';
 import { dashed, unitsBefore } from './figures/written-figures.ts';
@@ -171,6 +172,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [usedOfPacks, signal.using],
     [packOfLye, signal.asking],
     [fromVessel, always],
+    [whatWasLeft, signal.ofIt],
     [leaveStore, signal.buying | signal.keeping | signal.price],
     [lyeOnFats, always],
     [byTheKilo, always],
