@@ -17,6 +17,7 @@ import { otherAlkali } from './other-alkali.ts';
 import { saidOutright } from './outright.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
+import { sameFats } from './same-fats.ts';
 import { summedUp } from './summed-up.ts';
 import { weighedAgain } from './weighed-again.ts';
 import { wentInLess } from './went-in.ts';
@@ -40,7 +41,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
   const slips = notThisBatch(cutOf(tokens));
-  const summed = summedUp(cutOf(slips.tokens));
+  const same = sameFats(cutOf(slips.tokens));
+  const summed = summedUp(cutOf(same.tokens));
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(summed.tokens))))))));
   const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
   const alkali = otherAlkali(cutOf(broken.tokens));
@@ -55,7 +57,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   return {
     tokens: rested.tokens,
     listed: good.tokens,
-    told: [slips, summed, beside, broken, alkali, tared, outright, another, exchange, standing, twice, good, rested].flatMap(
+    told: [slips, same, summed, beside, broken, alkali, tared, outright, another, exchange, standing, twice, good, rested].flatMap(
       ({ told }) => told,
     ),
     unheard: broken.unheard ?? tared.unheard ?? another.unheard ?? exchange.unheard ?? twice.unheard ?? good.unheard,
