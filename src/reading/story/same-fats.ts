@@ -32,7 +32,8 @@ export function sameFats(cut: Cut): { readonly tokens: readonly Token[]; readonl
     });
     const [row, ...more] = near;
     const [lye, ...lyes] = rows.filter(({ id }) => id === 'alkali');
-    const isLye = name === undefined || (isIngredient(name) && (thingOf(name) === 'alkali' || name.meaning.id === 'soda'));
+    const isLye =
+      name === undefined || (isIngredient(name) && (thingOf(name) === 'alkali' || name.meaning.id === 'soda'));
     const [was, now] = [tokens[lye?.figure ?? -1], tokens[figure]];
     if (!row || row !== lye || more.length + lyes.length > 0 || !isLye || !isPlain(was) || !isPlain(now)) continue;
     const out = [...tokens];

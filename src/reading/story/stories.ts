@@ -15,9 +15,9 @@ import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { saidOutright } from './outright.ts';
+import { sameFats } from './same-fats.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
-import { sameFats } from './same-fats.ts';
 import { summedUp } from './summed-up.ts';
 import { weighedAgain } from './weighed-again.ts';
 import { wentInLess } from './went-in.ts';
@@ -57,9 +57,22 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   return {
     tokens: rested.tokens,
     listed: good.tokens,
-    told: [slips, same, summed, beside, broken, alkali, tared, outright, another, exchange, standing, twice, good, rested].flatMap(
-      ({ told }) => told,
-    ),
+    told: [
+      slips,
+      same,
+      summed,
+      beside,
+      broken,
+      alkali,
+      tared,
+      outright,
+      another,
+      exchange,
+      standing,
+      twice,
+      good,
+      rested,
+    ].flatMap(({ told }) => told),
     unheard: broken.unheard ?? tared.unheard ?? another.unheard ?? exchange.unheard ?? twice.unheard ?? good.unheard,
   };
 }

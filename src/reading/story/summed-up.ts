@@ -44,7 +44,8 @@ export function summedUp(cut: Cut): { readonly tokens: readonly Token[]; readonl
       out[figure] = asAside(tokens[figure] as Figure, 'a part of what was said');
       out[at] = asFiller(tokens[at] as Token);
     }
-    for (let k = sentence.from; k < sentence.to; k++) if (tells(tokens[k] as Token)) out[k] = asFiller(tokens[k] as Token);
+    for (let k = sentence.from; k < sentence.to; k++)
+      if (tells(tokens[k] as Token)) out[k] = asFiller(tokens[k] as Token);
     const said = sums.map(({ row }) => written((tokens[row.figure] as Figure).quantity)).join(', ');
     const { from, to } = sentence;
     return { tokens: out, told: [{ text: `I took the sums of the post (${said}).`, gone: [], from, to }] };

@@ -78,8 +78,7 @@ const outs: readonly RegExp[] = [
   `${gone} [^#@.]{0,12}\\b(?:${absent})\\b[^#@.]{0,30}\\b(?:so|and|,) (?:(?:i|we|im|ill|ive|am|will|have|had|its|it|is|are|just|to|going|gonna|simply) )*(?:left|leave|leaving|skip|skipping|skipped|omit|omitting|omitted|drop|dropped|dropping|do without|doing without|did without)(?: it| that| them)?(?: out)?${end}`,
 ].map((pattern) => new RegExp(pattern, 'dg'));
 /** Behind a row: "castor 50 g NO (ran out)", "50 g castor - nope, forgot it", "castor 50 g, not this time". */
-const notIn =
-  `(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])|(?!.*#)(?:(?:crossed|struck) out\\b|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|${reasons}(?:skipped|omitted|left (?:it |that |this )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))`;
+const notIn = `(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])|(?!.*#)(?:(?:crossed|struck) out\\b|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|${reasons}(?:skipped|omitted|left (?:it |that |this )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))`;
 /** "Babassu none, I'd written 100 g", "100 g babassu, but none went in": whatever weight it has. */
 const noneOfIt: readonly RegExp[] = [
   `(?<gone>@) (?:# )?(?:[-:=,–—] |(?:is|was|there was|had) |no , )*(?:none|nil|zero|nothing)(?= (?:$|[-,.;:!)(]|this time\\b|today\\b|now\\b|though\\b|but\\b|i\\b|in the end\\b|in this\\b|at all\\b))`,
