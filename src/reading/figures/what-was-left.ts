@@ -1,5 +1,15 @@
 /** What was weighed again of a fat that was spilt: "knocked the jug of olive over. What was left: 310 g, not the 400". */
-import { isAny, isFat, isIngredient, isStop, isWeight, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
+import {
+  endsDotted,
+  isAny,
+  isFat,
+  isIngredient,
+  isStop,
+  isWeight,
+  sentenceAt,
+  spoken,
+  wordAt,
+} from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf, weighedThings } from '../words/weighed.ts';
 import { goesIn } from './drawn-from.ts';
@@ -21,7 +31,8 @@ const isLeft = (tokens: readonly Token[], k: number): boolean =>
 function weightBehind(tokens: readonly Token[], k: number): number {
   let at = k + 1;
   while (at - k <= longestWay && tokens[at]?.t !== 'quantity' && !isStop(tokens[at]) && !isIngredient(tokens[at])) at++;
-  if (!isWeight(tokens[at]) || at === k + 1 || isIngredient(tokens[at + 1]) || !goesIn(tokens, at)) return -1;
+  const isOther = isIngredient(tokens[at + 1]) && !endsDotted(tokens[at]);
+  if (!isWeight(tokens[at]) || at === k + 1 || isOther || !goesIn(tokens, at)) return -1;
   const { to } = sentenceAt(tokens, at, reach);
   return isAny(tokens, at, to, (one) => leaving.test(spoken(one))) ? -1 : at;
 }
