@@ -16,6 +16,7 @@ import { conversions } from './figures/conversions.ts';
 import { endOfCook, looksOfPot } from './figures/cook.ts';
 import { drawnFrom, forSoap } from './figures/drawn-from.ts';
 import { elsewise } from './figures/elsewise.ts';
+import { fromVessel } from './figures/from-vessel.ts';
 import { heldBack } from './figures/held-back.ts';
 import { iceOfWater } from './figures/ice-of-water.ts';
 import { inItsPlace } from './figures/in-its-place.ts';
@@ -23,6 +24,7 @@ import { leaveStore } from './figures/in-store.ts';
 import { inTwoVessels } from './figures/in-two-vessels.ts';
 import { keptFor } from './figures/kept-for.ts';
 import { keptSolution } from './figures/kept-solution.ts';
+import { kindChosen } from './figures/kind-chosen.ts';
 import { kindTold } from './figures/kind-told.ts';
 import { laterWater } from './figures/later-water.ts';
 import { lyeFree } from './figures/lye-free.ts';
@@ -32,8 +34,8 @@ import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
 import { otherUses } from './figures/other-use.ts';
 import { packOfLye } from './figures/pack-of-lye.ts';
-import { countPacks, manyOfIt, sizedPacks, takeParts } from './figures/packs.ts';
-import { partsOfPacks } from './figures/part-of-pack.ts';
+import { barsOfIt, countPacks, manyOfIt, sizedPacks, takeParts } from './figures/packs.ts';
+import { partsOfPacks, wholePacks } from './figures/part-of-pack.ts';
 import { partSaid } from './figures/part-said.ts';
 import { perFats } from './figures/per-fats.ts';
 import { centsFor, costLines, poundsPaid, priceLines, usedOfPacks } from './figures/prices.ts';
@@ -51,6 +53,7 @@ import { timetables } from './figures/timetable.ts';
 import { forVessel } from './figures/vessels.ts';
 import { warmAt } from './figures/warm-at.ts';
 import { washedWith } from './figures/washed-with.ts';
+import { whatWasLeft } from './figures/what-was-left.ts';
 import { wholly } from './figures/wholly.ts';
 import { equalParts, fractionShares, partsOn, shareBase } from './figures/worded-shares.ts';
 import { dashed, unitsBefore } from './figures/written-figures.ts';
@@ -64,7 +67,7 @@ import { drawnIn } from './rows/infused.ts';
 import { type Item, itemsOf } from './rows/items.ts';
 import { pairParallel, totalOfShares } from './rows/parallel.ts';
 import { proportions } from './rows/proportions.ts';
-import { totalBehindRest } from './rows/rest.ts';
+import { totalBehindRest, upToWhole } from './rows/rest.ts';
 import { addUp, breakDown, takeOff } from './rows/sums.ts';
 import { underLye } from './rows/under-lye.ts';
 import { lessThere } from './story/less-there.ts';
@@ -144,6 +147,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [asMuch, always],
     [inTwoVessels, signal.both],
     [timetables, always],
+    [kindChosen, always],
     [kindTold, always],
     [shareCorrected, signal.percent],
     [elsewise, always],
@@ -161,6 +165,8 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [inItsPlace, signal.retelling],
     [takeParts, signal.part],
     [partsOfPacks, signal.part],
+    [wholePacks, signal.ofIt],
+    [barsOfIt, always],
     [rates, signal.every],
     [perFats, signal.every],
     [centsFor, signal.for],
@@ -169,6 +175,8 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [poundsPaid, always],
     [usedOfPacks, signal.using],
     [packOfLye, signal.asking],
+    [fromVessel, always],
+    [whatWasLeft, signal.ofIt],
     [leaveStore, signal.buying | signal.keeping | signal.price],
     [lyeOnFats, always],
     [byTheKilo, always],
@@ -184,6 +192,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [equalParts, signal.equal],
     [partsOn, always],
     [wholly, signal.percent],
+    [upToWhole, always],
     [stockStrength, signal.ratio],
     [mixedOnce, signal.stock],
     [fractionShares, signal.part],
@@ -194,7 +203,6 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   drawnIn,
   answered,
   sodaMeant,
-  hydroxideMeant,
   dissolvedInWater,
   underLye,
   asSolution,
@@ -235,7 +243,7 @@ export function itemize(reader: Reader, input: string): Cut {
   let tokens = conversions(superfatNow({ tokens: rival.tokens, prims, words: cut.words }), lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
-  const ahead = rightAhead(itemsOf(tokens, lexicon), tokens, signals);
+  const ahead = rightAhead(hydroxideMeant(itemsOf(tokens, lexicon), tokens), tokens, signals);
   const before = wasLast(ahead.items, tokens);
   const right = putRight(before.items, tokens);
   const heard = secondThoughts(right.items, { tokens, prims, words: cut.words, signals }, [

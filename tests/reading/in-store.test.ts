@@ -110,3 +110,31 @@ test('a recipe with its water is no store, and what was paid is no weight', () =
     'She writes as at home: lard 400 g, coconut oil 150,5 g, NaOH 80 g, water 170 g. I paid 7,40 for the lard.';
   expect(read(text)).toEqual({ lard: 400, 'coconut-oil': 150.5, naoh: 80, doubts: [] });
 });
+
+const lye = '166 g of NaOH in 380 g of water. ok?';
+test.each([
+  `The 3 litre tin of olive was 31 euro. I took 900 g from the tin and 300 g of coconut, ${lye}`,
+  `My 5 l tin of olive was dear. 900 g out of the tin, 300 g of coconut, ${lye}`,
+])('what was taken from a vessel is of the fat that it holds: %s', (text) =>
+  expect(read(text)).toEqual({ 'olive-oil-virgin': 900, 'coconut-oil': 300, naoh: 166, doubts: [] }),
+);
+
+test.each([
+  `A 5 l tin of olive and a 5 l tin of rapeseed. I took 900 g from the tin and 300 g of coconut, ${lye}`,
+  `My 5 l can of rapeseed and a tin of olive. I took 900 g from the tin and 300 g of coconut, ${lye}`,
+  `A 2 kg tub of coconut oil: 300 g from the tub went to my sister. Olive 900 g, ${lye}`,
+])('of which of two is asked: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+
+test.each([
+  'Coconut comes in 250 g bars, I have two. Lard 500 g. How much NaOH?',
+  'The coconut is in 125 g blocks and I use four. The lard is one 500 g packet, using the whole of it. How much NaOH?',
+  'Lard: one 500 g packet, the whole of it. Coconut 500 g. How much NaOH?',
+])('so many bars of a size, and the whole of a pack: %s', (text) =>
+  expect(read(text)).toEqual({ 'coconut-oil': 500, lard: 500, doubts: [] }),
+);
+
+test.each([
+  'Coconut comes in 250 g bars. Lard 500 g. How much NaOH?',
+  'Coconut comes in 250 g bars, I have two and use one. Lard 500 g. How much NaOH?',
+  'The lard is one 500 g packet, all of it rancid. Coconut 500 g. How much NaOH?',
+])('a size alone weighs nothing: %s', (text) => expect(read(text).doubts).not.toEqual([]));

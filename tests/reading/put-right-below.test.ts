@@ -120,3 +120,34 @@ describe('asked about', () => {
     'The tub says KOH on the back, I only saw it now.',
   ])('%s', (note) => expect(noted(note).doubts).not.toEqual([]));
 });
+
+describe('a row that is not in, and why', () => {
+  const castor = (said: string): string => list.replace('castor 50 g', `castor 50 g${said}`);
+  test.each([
+    ': rancid, left out, nothing in its place',
+    ' (rancid, left it out)',
+    ' - out of stock, skipped',
+    ': had gone off, so left out',
+    ' - mouldy, omitted',
+  ])('castor 50 g%s', (said) => expect(potOf(castor(said))).toEqual({ grams: noCastor, doubts: [] }));
+  test.each([
+    'The castor smelled off so I left it out.',
+    'The castor was rancid so I left it out, with nothing in its place.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: noCastor, doubts: [] }));
+  test('what stayed out of the fridge is in', () =>
+    expect(potOf(castor(': nearly rancid, left out of the fridge overnight')).grams).toEqual(base));
+});
+
+test.each([
+  ['NaOH was never 1390, it is 139 g', 139],
+  ['the NaOH was not 1390 g but 139 g', 139],
+  ["the NaOH isn't 139 g, it's 141 g", 141],
+  ['my 152 g of NaOH was 139 g really', 139],
+  ['the cup weighs 13 g, so my "152 g" of NaOH was 139 g really', 139],
+  ['NaOH 141 g (was 139)', 141],
+])('of two figures, the one that is said to be so: %s', (said, naoh) =>
+  expect(potOf(`${said}. olive 500 g, coconut 250 g, palm 200 g, castor 50 g, water 300 g. ok?`)).toEqual({
+    grams: { ...base, naoh },
+    doubts: [],
+  }),
+);

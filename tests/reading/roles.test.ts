@@ -448,3 +448,51 @@ test.each(["I've never used KOH before. How much lye?", 'How much lye? No KOH pl
   'an alkali that is only denied is not taken unasked: %s',
   (text) => expect(doubts(`700 g sunflower, 300 g coconut. ${text}`)).toContain('which-alkali'),
 );
+
+describe('which alkali', () => {
+  const fats = 'Tallow 700 g, coconut 300 g';
+  test.each(['Soda?', 'How much soda?', 'Soda for 5 % superfat?'])('soda that is asked for is caustic: %s', (asked) => {
+    const { doubts: open, assumptions } = read(`${fats}. ${asked}`);
+    expect(open).toEqual([]);
+    expect(assumptions.map(({ text }) => text).join()).toContain('caustic soda');
+  });
+  test.each([
+    'I have washing soda. How much soda?',
+    'How much soda, or potash?',
+    'Natron?',
+    'Soda 140 g, water 300 g?',
+  ])('but is asked about here: %s', (asked) => expect(doubts(`${fats}. ${asked}`)).toContain('which-alkali'));
+
+  const both = 'I have two hydroxides, the potassium sort and the sodium sort.';
+  test.each([
+    [`${both} Today it's the sodium sort. ${fats}. How much?`, 'naoh'],
+    [`${both} This time I use the potassium one. ${fats}. How much hydroxide?`, 'koh'],
+    [`Potassium hydroxide and sodium hydroxide are here. Using the sodium kind today. ${fats}. How much?`, 'naoh'],
+  ])('of two, the one that is taken: %s', (text, id) => {
+    expect(doubts(text)).toEqual([]);
+    expect(read(text).alkaliNamed).toEqual([id]);
+  });
+  test.each([`${both} ${fats}. How much?`, `${both} Last time it was the sodium sort. ${fats}. How much?`])(
+    'is asked: %s',
+    (text) => expect(doubts(text)).toContain('which-alkali'),
+  );
+
+  const weighed = `${fats}, 140 g of sodium hydroxide in 300 g of water.`;
+  test('the hydroxide is the one that was named', () => {
+    expect(doubts(`${weighed} Next time I will try 135 g of the hydroxide. Sound?`)).toEqual([]);
+    expect(doubts(`${weighed} I added 20 g of hydroxide more. Sound?`)).toContain('which-alkali');
+  });
+});
+
+test.each([
+  ['can I do a 100% coconut bar with 20 sf? got 500 g of it. How much lye?', 0.2],
+  ['100 percent lard soap with 6 superfat. I have 800 g lard. How much lye?', 0.06],
+  ['100% coconut laundry bar, 900 g, ZERO superfat. how much lye', 0],
+])('the hundred per cent of the one fat are no superfat: %s', (text, superfat) => {
+  expect(doubts(text)).toEqual([]);
+  expect(read(text).superfat).toBeCloseTo(superfat);
+});
+
+test.each(['coconut 454 g, sf 100%. lye?', '100% sf 20 olive 500 g. lye?'])('unless they may be: %s', (text) =>
+  expect(doubts(text)).toEqual(['superfat-odd']),
+);

@@ -193,3 +193,25 @@ describe('what weighs no ingredient', () => {
     expect(read('olive 500 g\ncoconut 200 g\nNaOH 98 g\nwater = 2 x 98 = 210 g').doubts).not.toEqual([]);
   });
 });
+
+describe('the rest up to a whole', () => {
+  const rows = '| tallow | 50 |\n| coconut | 30 |\n';
+  const want = [
+    ['tallow-beef', 400],
+    ['coconut-oil', 240],
+    ['castor-oil', 160],
+  ];
+  const all = (text: string) => read(text).fats.map(({ id, grams }) => [id, Math.round(grams)]);
+  test.each([
+    `| share of the 800 g oils | % |\n|---|---|\n${rows}| castor | the rest up to 100 |\n\nNaOH?`,
+    `| oils, 800 g | % |\n${rows}| castor | the remainder |\n\nNaOH?`,
+    '800 g oils: tallow 50 %, coconut 30 %, castor the rest to 100 %. NaOH?',
+    'tallow 400 g, coconut 240 g, castor the rest up to 800 g. NaOH?',
+    'tallow 400 g, coconut 240 g, the rest up to 800 g castor. NaOH?',
+  ])('%s', (text) => {
+    expect(read(text).doubts).toEqual([]);
+    expect(all(text)).toEqual(want);
+  });
+  test('of a hundred or of the weight, where no unit tells, is asked', () =>
+    expect(read('800 g oils: tallow 50, coconut 30, castor the rest. NaOH?').doubts).not.toEqual([]));
+});

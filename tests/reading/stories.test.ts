@@ -180,3 +180,39 @@ test('the number of a soap, and what is stirred into what', () => {
   const grams = { lard: 700, 'coconut-oil': 200, naoh: 130, water: 290 };
   expect(read(`${post}lye -> water + half the aloe first`)).toEqual({ grams, doubts: [] });
 });
+
+describe('what was weighed or counted again', () => {
+  const tallow = { 'tallow-beef': 514, 'coconut-oil': 100, water: 0 };
+  const castile = { 'olive-oil-virgin': 1000, naoh: 128, water: 300 };
+  const spilt = { 'olive-oil-virgin': 310, 'coconut-oil': 100, naoh: 55, water: 165 };
+  const own = { lard: 450, 'olive-oil-virgin': 350, 'coconut-oil': 200, naoh: 139, water: 330 };
+  const scaled = { 'olive-oil-virgin': 400, 'palm-oil': 100, naoh: 65, water: 140 };
+  const first = 'olive 1000 g. 122 g NaOH in 280 g water. Later added another 6 g NaOH in 20 g water.';
+  const theirs = '> 450 g lard, 350 g olive, 200 g coconut, 150 g of caustic soda\n\n';
+  const cupped = 'Olive 400 g, palm 100 g.';
+  test.each([
+    ['I weighed the tallow twice: 510, 516. The third try says 514 g, so 514 g it is. 100 g coconut. NaOH?', tallow],
+    ['I weighed out the tallow: 510 g, 516 g. Settled on 514 g. plus 100 g coconut. NaOH?', tallow],
+    [`${first} Total: 128 g NaOH, 300 g water. ok?`, castile],
+    [
+      '10:05 1000 g olive, 122 g NaOH / 280 g water\n10:40 another 6 g NaOH in 20 g water\nSum: 128 g NaOH, 300 g water',
+      castile,
+    ],
+    ['Spilt the olive. What was left: 310 g, not the 400. Coconut 100 g, 55 g NaOH, 165 g water. ok?', spilt],
+    ['Knocked the jug of olive over. What was left weighed 310 g. Coconut 100 g, 55 g NaOH, 165 g water. ok?', spilt],
+    [`${theirs}Same fats here, same weights, but I use 139 g of soda in 330 g water. ok?`, own],
+    [`${theirs}Same recipe here, but mine gets 139 g, in 330 g water. ok?`, own],
+    [`${cupped} NaOH a quarter cup by eye, weighed it: 65 g. Water 140 g. ok?`, scaled],
+    [`${cupped} The NaOH was about a third of a cup, but on the scale it was 65 g. Water 140 g. ok?`, scaled],
+  ])('%s', (text, grams) => expect(read(text)).toEqual({ grams, doubts: [] }));
+
+  test.each([
+    'I weighed the tallow: 510 g, then 900 g. So 900 g it is. 100 g coconut. NaOH?',
+    `${first} Total: 130 g NaOH, 300 g water. ok?`,
+    'Spilt the olive, 400 g of it. What was left weighed 310 g. Coconut 100 g, 55 g NaOH, 165 g water. ok?',
+    'Spilled the olive. What was left was 310 g, and that went to the birds. Coconut 100 g, 15 g NaOH, 40 g water.',
+    `${theirs}Same fats here, but I would use 139 g. 330 g water. ok?`,
+    `${cupped} The NaOH was a quarter cup, and I weighed 140 g of water. ok?`,
+    `${cupped} The NaOH was half a cup by eye. The scale reads 300 g with the jug. Water 140 g. ok?`,
+  ])('is asked about: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+});

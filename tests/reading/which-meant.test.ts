@@ -111,3 +111,27 @@ test.each([
 ])('shares of what was once are none of what is now: %s', (once) =>
   expect(read(`${once}\nNow it is: 600 g olive oil, 77 g NaOH, 140 g water`)).toEqual(meant),
 );
+
+describe('of two columns with a sign between their figures', () => {
+  const signed = 'olive 340 g > 680 g\ncoconut 150 g > 300 g\nNaOH 67 g > 134 g\nwater 170 g > 340 g\n';
+  test.each([
+    [`For a bigger tin, single > double:\n${signed}The doubled column is in the pot.`, right],
+    [`single > double:\n${signed}I made the single one. ok?`, left],
+    [`book > mine\n${signed}ok?`, right],
+  ])('%s', (text, expected) => expect(read(text)).toEqual(expected));
+  test.each([`single > double:\n${signed}Which would you pour?`, `${signed}ok?`])('is asked which: %s', (text) =>
+    expect(read(text).doubts).not.toEqual([]),
+  );
+});
+
+test('a bracket that tells why a row is larger names no fat of that row', () => {
+  const swapped = (said: string): string =>
+    ` | recipe | used\ntallow | 500 g | 420 g\nlard | - | 80 g ${said}\nNaOH | 67 g | 67 g\nwater | 220 g | 220 g\n\nIs mine ok?`;
+  const ids = (text: string) => readRecipe(reader, text).fats.map(({ id, grams }) => [id, grams]);
+  for (const said of ['(instead of tallow)', '(for the missing tallow)'])
+    expect(ids(swapped(said))).toEqual([
+      ['tallow-beef', 420],
+      ['lard', 80],
+    ]);
+  expect(read(swapped('(or coconut)')).doubts).not.toEqual([]);
+});

@@ -493,3 +493,28 @@ test.each([
   expect(doubts).toEqual([]);
   expect(liquids.reduce((sum, one) => sum + one.grams, 0)).toBeCloseTo(grams, 6);
 });
+
+test.each([
+  "Our women's co-op makes 25 kg at once: palm 15 kg, sunflower 10 kg. How much lye?",
+  'My co-worker and I make 25 kg: palm 15 kg, sunflower 10 kg. How much lye?',
+])('a word that begins with "co-" is no coconut: %s', (text) => {
+  expect(doubts(text)).toEqual([]);
+  expect(fats(text)).toEqual(['palm-oil 15000', 'sunflower-oil 10000']);
+});
+
+test('"one to one" is a ratio, and no range', () => {
+  const text =
+    'masterbatch is NaOH and water one to one by weight. Used 268 g of it, and 130 g more water. Olive 1 kg. ok?';
+  expect(doubts(text)).toEqual([]);
+  expect(read(text).alkali[0]?.grams).toBeCloseTo(134);
+  expect(read(text).waterGrams).toBeCloseTo(264);
+});
+
+test.each(['the loaf tin takes 1.1 kg finished', 'my mould holds 1.1 kg'])(
+  'what a mould takes is no amount: %s',
+  (said) =>
+    expect(fats(`700 g of oils (${said}): olive 55 %, coconut 45 %. Superfat 5. NaOH?`)).toEqual([
+      'olive-oil-virgin 385',
+      'coconut-oil 315',
+    ]),
+);

@@ -69,11 +69,18 @@ function cellsIn(tokens: readonly Token[], { from, to }: Line): number {
 /** `500 | g`: a figure and its unit, each in its cell. */
 const tabsIn = ({ quantity: { text } }: Figure): number => (text.includes('\t') ? text.split('\t').length - 1 : 0);
 
-/** Cells of a line that holds no amount, as a row of headings does: one alone where it has no tab, none with an amount. */
+/**
+ * Cells of a line that holds no amount, as a row of headings does: one alone where it has no tab, none with an amount.
+ * "Share of the 900 g oils" is the heading of a column, too.
+ */
 function headCells(tokens: readonly Token[], line: Line): number {
-  for (let k = line.from; k < line.to; k++) if (tokens[k]?.t === 'quantity') return 0;
+  for (let k = line.from; k < line.to; k++)
+    if (tokens[k]?.t === 'quantity' && ![k - 2, k - 1, k + 1].some((at) => isTotalFats(tokens[at]))) return 0;
   return cellsIn(tokens, line);
 }
+
+const isTotalFats = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'total-fats';
 
 function wordOf(token: Token): string | null {
   if (token.t === 'word' || token.t === 'sign') return token.text;

@@ -7,7 +7,7 @@ import { isYear } from '../figures/counts.ts';
 import type { PutRight } from '../taken-back/put-right.ts';
 import type { Prim } from '../text/scan.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import { spoken, wordAt } from '../words/token-is.ts';
+import { isMark, spoken, wordAt } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import { hasTab, isTab, type Line, linesOf, unitWord } from './columns.ts';
 
@@ -37,7 +37,7 @@ const kinds = '(?:recipe|column|batch|version|option)';
 /** The words of a sentence speak of the column under this head. */
 function speaksOf(word: string): RegExp {
   const own = word.replace(/\W/g, '');
-  const near = own.length > 2 ? `|\\b${verbs}\\b(?: \\S+){0,4} ${own}\\b|\\b${own} ${nouns}\\b` : '';
+  const near = own.length > 2 ? `|\\b${verbs}\\b(?: \\S+){0,4} ${own}\\b|\\b${own}(?:d|ed)? ${nouns}\\b` : '';
   const mine = /^(?:mine|my|me)$/.test(own) ? `|\\bmine\\b|\\bmy ${nouns}\\b` : '';
   const made = own === 'made' ? '|\\bas made\\b' : '';
   // "is the 2024 lye right?", "check the x3"
@@ -235,6 +235,7 @@ const isCoherent = (tokens: readonly Token[], column: Column, table: Table): boo
     return differencesOf(tokens, column, table, row).some((one) => isNear(one, value));
   });
 
+const idOf = (token: Token | undefined): string => (token?.t === 'name' ? token.meaning.id : '');
 const isNamed = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind !== 'role';
 
 /** Differences that a post speaks of, at the most: keeps a hostile post's cost bounded. */
@@ -271,7 +272,7 @@ function replacedIn(tokens: readonly Token[], { at: column }: Column, { from, to
     let end = k + 1;
     while (end < to && !isTab(tokens[end])) end++;
     const own = tokens.slice(isTab(tokens[k]) ? k + 1 : k, end);
-    const isOther = own.some(isNamed) && own.some(isWeight);
+    const isOther = own.some(isNamed) && own.some(isWeight) && !own.some((token) => spoken(token) === 'or');
     const isNone =
       own.length > 0 &&
       own.every((token) =>
@@ -281,6 +282,21 @@ function replacedIn(tokens: readonly Token[], { at: column }: Column, { from, to
   }
   return -1;
 }
+
+/** "Lard | - | 150 g (for the missing palm)": names of other rows in a bracket that tells why there is so much of this one. */
+function reasonsIn(tokens: readonly Token[], { from, to }: Line, isOther: (name: Token) => boolean): readonly number[] {
+  const found: number[] = [];
+  for (let k = from; k < to; k++) {
+    if (!isMark(tokens[k], '([') || !standing.test(spoken(tokens[k + 1]))) continue;
+    for (k++; k < to && !isMark(tokens[k], ')]'); k++) {
+      const token = tokens[k];
+      if (token?.t === 'quantity') return [];
+      if (token && isNamed(token) && isOther(token)) found.push(k);
+    }
+  }
+  return found;
+}
+const standing = /^(?:for|instead|replaces|replacing|covers|covering|as|because|since|no|lacking)$/;
 
 /** The tokens with the figures of all columns but the one that is meant set aside, and what the answer says of it. */
 export function oneOfTwins(
@@ -310,11 +326,17 @@ export function oneOfTwins(
     for (const other of columns)
       if (other !== column) for (const k of other.cells.values()) aside(k, 'of another column');
     for (const k of table.apart?.values() ?? []) aside(k, agrees);
+    for (const line of lines.slice(at + 1, end)) {
+      const own = tokens[tokens.findIndex((token, k) => k >= line.from && k < line.to && isNamed(token))];
+      const isOther = (name: Token): boolean =>
+        idOf(name) !== idOf(own) && lines.slice(at + 1, end).some(({ from }) => idOf(tokens[from]) === idOf(name));
+      for (const k of reasonsIn(tokens, line, isOther)) made[k] = asFiller(tokens[k] as Token);
+    }
     for (const line of lines.slice(at, end)) {
       // the number of a section
       if (rowIn(tokens, line).width === 1 || line === lines[at])
         aside(line.from, 'a number that only counts or names something');
-      const replaced = line === lines[at] ? -1 : replacedIn(tokens, column, line);
+      const replaced = line === lines[at] ? -1 : replacedIn(made, column, line);
       const token = tokens[replaced];
       if (token) made[replaced] = asFiller(token);
     }

@@ -29,7 +29,7 @@ const prose = (): RegExp =>
 
 /** A sentence that may change the recipe is heard out. */
 const changing = (): RegExp =>
-  /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|(?:ex)?chang\w*|switched|switching|trad(?:ed|ing)|sub(?:bed|bing)|rather than|out of|ran out|forgot\w*|without|left out|leave out|take out|added?|adding|plus|more|less|extra|double|half|halv\w*|triple|scal(?:ed|ing)|wrong|correct\w*|mean|meant|sorry|actually|only had|or|between|somewhere|either|unsure|not (?:sure|certain)|maybe|perhaps|don't know|not \d+)\b/iu;
+  /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|(?:ex)?chang\w*|switched|switching|trad(?:ed|ing)|sub(?:bed|bing)|rather than|out of|ran out|forgot\w*|without|left out|leave out|take out|added?|adding|plus|more|less|extra|double|half|halv\w*|triple|scal(?:ed|ing)|wrong|correct\w*|mean|meant|sorry|actually|only had|or|between|somewhere|either|unsure|not (?:sure|certain)|maybe|perhaps|don't know|what (?:was left|is left|remain\w*)|not \d+)\b/iu;
 
 /** Words by which a weight may be that of something in the pot. */
 const putting = (): RegExp =>

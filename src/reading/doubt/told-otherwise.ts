@@ -181,7 +181,7 @@ const made = (): readonly Tale[] => [
         `\\bone of (?:the |those |these )?(?:[a-z]+ |[#…FN] ){0,2}must (?:have been|be|have gone) [^.?]{0,30}\\b(?:heavier|lighter|more|less|wrong|off|out)\\b`,
         `\\b${unknown}${forSure} (?:whether|if) (?:i|we) (?:had |have |ve )?(?:already )?(?:multiplied|doubled|halved|scaled|tripled)\\b`,
         `\\b(?:forgot|didnt|did not|never|havent|hadnt) (?:to )?(?:#|zero|tare|zeroed|tared)(?= )[^?]{0,60}\\b(?:smashed|broke|broken|threw|thrown|binned|gave|lost|gone)\\b`,
-        `\\bL\\b[^.?#]{0,50}\\b(?:by eye|eyeballed|guessed|roughly (?:half|a third|a quarter) of (?:it|the tub|the tin|the bag))\\b`,
+        `\\bL\\b[^.?#R]{0,50}\\b(?:by eye|eyeballed|guessed|roughly (?:half|a third|a quarter) of (?:it|the tub|the tin|the bag))\\b`,
       ].join('|'),
     ),
     unless: /\b(?:scents?|fragrance|colou?r|mica|clay|name|label|would)\b/,

@@ -183,6 +183,54 @@ export function sizedPacks(tokens: readonly Token[], { figures }: Signals): read
   return out ?? tokens;
 }
 
+const coming = /^(?:comes|come|came|sold|is|are|packed|packaged|wrapped)$/;
+const having = /^(?:have|got|ive|use|used|using|take|took|taking|need|melted|weighed)$/;
+const usingIt = /^(?:use|used|using|take|took|taking|need|melted|weighed)$/;
+/** Tokens from the size to how many of it there are, at the most. */
+const longestWay = 14;
+
+/** "Comes in 250 g bars": what one holds, and how many are had or used, by the next verb that says so. */
+function countOfIt(tokens: readonly Token[], k: number): readonly number[] {
+  const found: { readonly at: number; readonly uses: boolean }[] = [];
+  for (let at = k + 2; at - k <= longestWay && tokens[at]?.t !== 'line'; at++) {
+    const [verb, token, next] = [wordAt(tokens, at - 1), tokens[at], tokens[at + 1]];
+    if (isIngredient(token)) break;
+    // "and use one"
+    if (having.test(verb) && /^(?:one|both|all|half|some|most)$/.test(wordAt(tokens, at))) return [];
+    if (token?.t !== 'quantity' || token.quantity.dim !== 'bare') continue;
+    const { value } = token.quantity;
+    const ends = isStop(next) || isMark(next, ',)') || isWord(next, 'and') || isWord(next, 'of');
+    if (!having.test(verb) || !ends || !Number.isInteger(value) || value < 1 || value > mostPacks) return [];
+    found.push({ at, uses: usingIt.test(verb) });
+  }
+  const uses = found.filter((one) => one.uses);
+  const [meant, ...more] = uses.length > 0 ? uses : found;
+  return meant && more.length === 0 ? [meant.at, ...found.map(({ at }) => at).filter((at) => at !== meant.at)] : [];
+}
+
+/** "Coconut comes in 250 g bars, I have two": so many of them; where nobody says how many, the size alone weighs nothing. */
+export function barsOfIt(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
+  let out: Token[] | null = null;
+  for (const k of figures) {
+    const size = tokens[k];
+    const bars = tokens[k + 1];
+    if (!isMeasured(size) || !bars || !isWord(tokens[k - 1], 'in') || !coming.test(wordAt(tokens, k - 2))) continue;
+    if (!isIngredient(tokens[k - 3]) || !(isPlural(tokens, k + 1) || isRole(bars, 'bars'))) continue;
+    const [at = -1, ...others] = countOfIt(tokens, k);
+    const count = tokens[at];
+    out ??= [...tokens];
+    out[k + 1] = asFiller(bars);
+    if (count?.t !== 'quantity') {
+      out[k] = asAside(size, packed);
+      continue;
+    }
+    out[k] = { ...size, quantity: multiplied(size.quantity, count.quantity, true) };
+    out[at] = asFiller(count);
+    for (const other of others) out[other] = asAside(tokens[other] as Figure, 'a count');
+  }
+  return out ?? tokens;
+}
+
 const isTimes = (token: Token | undefined): boolean => isWord(token, 'x') || isMark(token, '×');
 
 /** "250 g lard x2", "2x lard 250 g": so many of what is weighed; where the count stands, and the weight. */

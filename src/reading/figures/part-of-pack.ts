@@ -73,6 +73,35 @@ function packBehind(tokens: readonly Token[], k: number): number {
   return -1;
 }
 
+const using = /^(?:using|used|use|take|took|taking|put|melted|need)$/;
+
+/** "Using the whole of it", "all of it.", "the whole of it goes in": where the words of it begin; -1 where they say nothing of a pack. */
+function wholeFrom(tokens: readonly Token[], k: number): number {
+  if (!/^(?:whole|all)$/.test(wordAt(tokens, k)) || !isWord(tokens[k + 1], 'of')) return -1;
+  if (!/^(?:it|that|this|them)$/.test(wordAt(tokens, k + 2))) return -1;
+  const from = isWord(tokens[k - 1], 'the') ? k - 1 : k;
+  const goes = /^(?:goes|went|is|going)$/.test(wordAt(tokens, k + 3)) && isWord(tokens[k + 4], 'in');
+  const ends = isStop(tokens[k + 3]) || isMark(tokens[k + 3], ',)');
+  return goes || (ends && (using.test(wordAt(tokens, from - 1)) || isMark(tokens[from - 1], ',(-–'))) ? from : -1;
+}
+
+/** "The lard is one 500 g packet, using the whole of it": the tokens in which the size of such a pack is the weight of it. */
+export function wholePacks(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 1; k < tokens.length; k++) {
+    const from = wholeFrom(tokens, k);
+    const size = from < 0 ? -1 : packBefore(tokens, from);
+    if (size < 0) continue;
+    out ??= [...tokens];
+    for (let at = size - 3; at < k + 3; at++) {
+      const token = tokens[at];
+      const isOne = at === size - 1 && token?.t === 'quantity' && token.quantity.value === 1;
+      if (token && (isPot(token) || isOne || at >= from)) out[at] = asFiller(token);
+    }
+  }
+  return out ?? tokens;
+}
+
 /** The tokens with so much of a pack as what was taken of it. */
 export function partsOfPacks(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;

@@ -64,6 +64,14 @@ const isNet = (tokens: readonly Token[], k: number): boolean =>
   [k + 1, k + 2, k + 3, k - 1].some((at) => isIngredient(tokens[at])) &&
   isAny(tokens, k - 3, k, (one) => leaving.test(spoken(one)));
 
+/** "My 163 g of lye was 138 g really": what the vessel and the lye weighed, and what that leaves. */
+function isSaidNet(tokens: readonly Token[], gross: number, net: number): boolean {
+  const name = isWord(tokens[gross + 1], 'of') ? gross + 2 : gross + 1;
+  if (!isIngredient(tokens[name])) return false;
+  const says = (one: Token): boolean => /^(?:was|is|really|actually|makes|made|only|just|in|fact)$/.test(spoken(one));
+  return net > name + 1 && !isAny(tokens, name + 1, net, (one) => !says(one)) && !isIngredient(tokens[net + 1]);
+}
+
 /** "With the lard it shows 700 g": the vessel and what is in it. */
 function isFull(tokens: readonly Token[], k: number): boolean {
   const { from } = sentenceAt(tokens, k, reach);
@@ -91,7 +99,7 @@ export function tares(tokens: readonly Token[], signals: Signals): readonly Toke
     const isUnsaid = gross === two && isFull(tokens, gross) && (isLeft || isInIt(tokens, gross));
     if (!saysAround(signals, tare, cue.pot) || !(isVessels(tokens, tare) || (isUnsaid && isOfVessel(tokens, tare))))
       continue;
-    if (isLeft && isNet(tokens, net)) {
+    if (isLeft && (isNet(tokens, net) || (gross === two && isSaidNet(tokens, two, net)))) {
       out ??= [...tokens];
       for (const k of [one, two]) out[k] = asAside(tokens[k] as Figure, packed);
     } else if (isFull(tokens, gross)) {

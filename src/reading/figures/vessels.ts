@@ -86,11 +86,22 @@ export function isHeld(tokens: readonly Token[], k: number, token: Figure): bool
   const subject = tokens[k - 2];
   if (!isMeasured(token) || verb?.t !== 'word' || next?.t === 'name' || (next?.t === 'word' && next.text === 'of'))
     return false;
+  if (isFilled(tokens, k)) return true;
   // "the tub of lye holds 1 kg"
   if (token.quantity.dim !== 'volume') return /^(?:holds|contains)$/.test(verb.text) && !isIngredient(tokens[k + 2]);
   const takes =
     /^takes?$/.test(verb.text) && subject?.t === 'word' && /^(?:they|it|each|that|which)$/.test(subject.text);
   return takes || /^(?:holds?|fits?)$/.test(verb.text);
+}
+
+/** "The loaf tin takes 1.1 kg finished", "my mould holds 900 g)": a mould, and nothing behind that would be in it. */
+function isFilled(tokens: readonly Token[], k: number): boolean {
+  const [subject, loaf] = [tokens[k - 2], tokens[k - 3]];
+  const isMould = isRole(subject, 'mould') || (isPot(subject) && isRole(loaf, 'mould'));
+  const next = tokens[k + 1];
+  return (
+    isMould && /^(?:takes|holds|fits)$/.test(wordAt(tokens, k - 1)) && (isMark(next, '),;') || isWord(next, 'finished'))
+  );
 }
 
 /** "A ring from a cup", "I stirred it in a glass": a vessel, where nothing follows that would be in it. */

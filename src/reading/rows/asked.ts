@@ -45,16 +45,21 @@ function isAsked(tokens: readonly Token[], { from }: Thing): boolean {
   return false;
 }
 
-/** "NaOH 198 g ... does 198 g of hydroxide fit?": the only alkali of the post, where its amount is said again. */
-export function hydroxideMeant(items: readonly Item[]): readonly Item[] {
+/**
+ * "NaOH 198 g ... does 198 g of hydroxide fit?", "166 g of sodium hydroxide ... next time 170 g of the hydroxide": the
+ * only alkali of the post, where its amount is said again, or the one that was spoken of.
+ */
+export function hydroxideMeant(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {
   if (!items.some((item) => isThing(item) && item.named.meaning.id === 'hydroxide')) return items;
   const alkalis = items.filter(isAlkali);
   const [first] = alkalis;
   if (!first || new Set(alkalis.map(({ named }) => named.meaning.id)).size > 1) return items;
   const weighs = (amount: Item | undefined): number => (isAmount(amount) ? amount.quantity.value : Number.NaN);
   const isAgain = (value: number): boolean => items.filter((one) => weighs(one) === value).length > 1;
+  const isTheOne = ({ from }: Thing): boolean =>
+    first.named.meaning.id !== 'unsaid' && first.to < from && /^(?:the|that|this)$/.test(wordAt(tokens[from - 1]));
   return items.map((item, k) =>
-    isThing(item) && item.named.meaning.id === 'hydroxide' && isAgain(weighs(items[k - 1]))
+    isThing(item) && item.named.meaning.id === 'hydroxide' && (isAgain(weighs(items[k - 1])) || isTheOne(item))
       ? { ...item, named: { ...item.named, meaning: first.named.meaning } }
       : item,
   );
@@ -78,6 +83,10 @@ export function sodaMeant(items: readonly Item[]): readonly Item[] {
 }
 
 const otherSodas: ReadonlySet<string> = new Set(['sodium-carbonate', 'baking-soda', 'koh']);
+
+/** Any but "soda" that the lye may be called by. */
+const isOtherSoda = (item: Item): boolean =>
+  isThing(item) && item.named.meaning.id !== 'soda' && (otherSodas.has(item.named.meaning.id) || canBeAsked(item));
 
 const isSoda = ({ named: { meaning } }: Thing): boolean =>
   meaning.kind === 'ambiguous' && (meaning.id === 'soda' || meaning.id === 'natron');
@@ -249,12 +258,16 @@ export function lyeOfLiquid(assembly: Assembly): void {
   assembly.doubts.push({ id: 'which-alkali', said: alkalis[0]?.named.text ?? 'lye', why });
 }
 
-/** "how much potash for 500 g lard", "potash for 1 kg olive": which of the two is asked. */
+/** "how much potash for 500 g lard", "potash for 1 kg olive": which of the two is asked; of sodas one alone makes soap. */
 export function askedWhich(assembly: Assembly, rows: readonly Row[]): void {
   const { items } = assembly.source;
   // "the soda: 143 g" may be known by now
   if (rows.some(({ named }) => named.meaning.kind === 'alkali')) return;
   if (items.some((item) => isThing(item) && item.named.meaning.kind === 'alkali')) return;
   const asked = items.find((item) => isThing(item) && item.named.meaning.kind === 'ambiguous' && canBeAsked(item));
-  if (isThing(asked)) assembly.doubts.push({ id: 'which-alkali', said: asked.named.text });
+  if (!isThing(asked)) return;
+  const isWeighed = rows.some(({ named }) => named.meaning.id === 'soda');
+  if (asked.named.meaning.id === 'soda' && !isWeighed && !items.some(isOtherSoda))
+    assembly.assume('lye', `I took "${asked.named.text}" as caustic soda (sodium hydroxide): no other makes soap.`);
+  else assembly.doubts.push({ id: 'which-alkali', said: asked.named.text });
 }

@@ -8,6 +8,7 @@ const fills =
   /^(?:top|topped|topping|fill|filled|filling|make|made|making|makes|bring|brings|brought|bringing|round|rounds)$/;
 /** What may be filled up in one breath. */
 const light = /^(?:up|it|that|this|the|rest|remainder|to|a|full|all|them|everything|with|by|using|of|in)$/;
+const rest = /^(?:(?:the )?(?:rest|remainder)|balance)$/;
 const longestLook = 7;
 
 const spokenAt = (tokens: readonly Token[], k: number): string => {
@@ -15,12 +16,14 @@ const spokenAt = (tokens: readonly Token[], k: number): string => {
   return token?.t === 'name' && token.meaning.kind === 'role' ? token.text.toLowerCase() : wordAt(tokens, k);
 };
 
-/** Where the verb stands that fills up to the figure at `k`; -1 where none does. */
+/** Where the verb stands that fills up to the figure at `k`, or "the rest"; -1 where neither does. */
 function fillsTo(tokens: readonly Token[], k: number): number {
   if (wordAt(tokens, k - 1) !== 'to') return -1;
   let at = k - 2;
   while (k - at <= longestLook && light.test(spokenAt(tokens, at)) && !fills.test(spokenAt(tokens, at))) at--;
-  return fills.test(spokenAt(tokens, at)) ? at : -1;
+  if (fills.test(spokenAt(tokens, at))) return at;
+  const named = isFat(tokens[at]) || isFat(tokens[k + 1]);
+  return named && [at + 1, at + 2].some((on) => on < k && rest.test(spokenAt(tokens, on))) ? at + 1 : -1;
 }
 
 /** A fat without a weight that fills up: right before the verb, or with "with" behind the figure. */
@@ -30,6 +33,8 @@ function filler(tokens: readonly Token[], verb: number, k: number): number {
     while (behind - k <= 3 && !isIngredient(tokens[behind]) && !isStop(tokens[behind])) behind++;
     return isFat(tokens[behind]) && !isWeight(tokens[behind + 1]) ? behind : -1;
   }
+  // "the rest up to 500 g olive"
+  if (!fills.test(spokenAt(tokens, verb)) && isFat(tokens[k + 1])) return isWeight(tokens[k + 2]) ? -1 : k + 1;
   let at = verb - 1;
   while (verb - at <= 3 && (/^(?:to|and|enough|then)$/.test(wordAt(tokens, at)) || isMark(tokens[at], ','))) at--;
   const before = tokens[/^(?:of|the|some)$/.test(wordAt(tokens, at - 1)) ? at - 2 : at - 1];

@@ -4,7 +4,8 @@ import type { Roles } from '../recipe/roles.ts';
 import { type Assembly, label, type Row, roundTo, unitFor } from '../recipe/rows.ts';
 import type { Quantity } from '../words/quantities.ts';
 import { plainQuantity } from '../words/quantities.ts';
-import type { Token } from '../words/tokens.ts';
+import { isMark } from '../words/token-is.ts';
+import { asAside, type Figure, type Token } from '../words/tokens.ts';
 import { fillerAt } from './filled-up.ts';
 import type { Item } from './items.ts';
 
@@ -41,9 +42,21 @@ function isRest(tokens: readonly Token[], { from, to }: Thing): boolean {
   for (let k = to; k - to < farthest; k++) {
     const word = wordAt(tokens[k]);
     if (isRestWord(word)) return true;
-    if (!light.has(word)) break;
+    if (!light.has(word) && !isMark(tokens[k], '\t:=-')) break;
   }
   return false;
+}
+
+/** "The rest up to 100": the hundred per cent that it fills up are no amount of it. */
+export function upToWhole(tokens: readonly Token[]): readonly Token[] {
+  const isWhole = (token: Token): token is Figure =>
+    token.t === 'quantity' &&
+    ((token.quantity.dim === 'percent' && token.quantity.value === 1) ||
+      (token.quantity.dim === 'bare' && token.quantity.value === 100));
+  const isRestTo = (k: number): boolean =>
+    wordAt(tokens[k - 1]) === 'to' && [k - 2, k - 3].some((at) => isRestWord(wordAt(tokens[at])));
+  if (!tokens.some((token, k) => isWhole(token) && isRestTo(k))) return tokens;
+  return tokens.map((token, k) => (isWhole(token) && isRestTo(k) ? asAside(token, 'all of the fats') : token));
 }
 
 /** "Coconut 150 g, rest olive 500 g total": the weight between such a fat and the word is that of all. */
@@ -113,6 +126,10 @@ function weightLeft(assembly: Assembly, others: readonly Row[], roles: Roles): Q
   if (total === undefined || masses.length === 0 || masses.some((mass) => mass === null)) return null;
   const left = total - masses.reduce<number>((sum, mass) => sum + (mass ?? 0), 0);
   if (!(left > 0.005 * total)) return null;
+  // "900 g oils: coconut 20, shea 10, olive the rest": of a hundred, as likely
+  const isBare = others.every(({ amount }) => amount?.dim === 'bare');
+  const bare = others.reduce((sum, { amount }) => sum + (amount?.value ?? 0), 0);
+  if (isBare && bare < 100 && left > total / 2) return null;
   if (!roles.totalFats && loose)
     assembly.assume('shares', `I took ${loose.quantity.text} as the weight of all the fats.`);
   const unit = roles.totalFats?.unit ?? loose?.quantity.unit ?? null;

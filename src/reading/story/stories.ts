@@ -15,8 +15,10 @@ import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { saidOutright } from './outright.ts';
+import { sameFats } from './same-fats.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
+import { summedUp } from './summed-up.ts';
 import { weighedAgain } from './weighed-again.ts';
 import { wentInLess } from './went-in.ts';
 import { withVessel } from './with-vessel.ts';
@@ -39,7 +41,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
   const slips = notThisBatch(cutOf(tokens));
-  const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(slips.tokens))))))));
+  const same = sameFats(cutOf(slips.tokens));
+  const summed = summedUp(cutOf(same.tokens));
+  const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(summed.tokens))))))));
   const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
   const alkali = otherAlkali(cutOf(broken.tokens));
   const tared = withVessel(cutOf(alkali.tokens));
@@ -53,9 +57,22 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   return {
     tokens: rested.tokens,
     listed: good.tokens,
-    told: [slips, beside, broken, alkali, tared, outright, another, exchange, standing, twice, good, rested].flatMap(
-      ({ told }) => told,
-    ),
+    told: [
+      slips,
+      same,
+      summed,
+      beside,
+      broken,
+      alkali,
+      tared,
+      outright,
+      another,
+      exchange,
+      standing,
+      twice,
+      good,
+      rested,
+    ].flatMap(({ told }) => told),
     unheard: broken.unheard ?? tared.unheard ?? another.unheard ?? exchange.unheard ?? twice.unheard ?? good.unheard,
   };
 }

@@ -45,7 +45,10 @@ const others =
 const goneAll = `${some}(?<gone>@${others})`;
 /** It was to come, and did not. */
 const absent =
-  '(?:never|(?:did|has|had|have|is|was|will) ?not|didnt|hasnt|hadnt|havent|isnt|wasnt|wont) (?:[a-z]+ ){0,2}(?:arrived?|come|came|coming|turn(?:ed)? up|show(?:ed)? up|delivered)|(?:is|was|are|were) (?:sold out|out of stock|unavailable|delayed|late)';
+  '(?:never|(?:did|has|had|have|is|was|will) ?not|didnt|hasnt|hadnt|havent|isnt|wasnt|wont) (?:[a-z]+ ){0,2}(?:arrived?|come|came|coming|turn(?:ed)? up|show(?:ed)? up|delivered)|(?:is|was|are|were) (?:sold out|out of stock|unavailable|delayed|late)|(?:is|was|had|smelled|smelt) (?:all |a bit |too )?(?:gone |turned )?(?:rancid|off|mou?ldy|sour|spoil(?:t|ed))';
+/** Why it is not in, before it is said that it is not: "castor 80 g: rancid, left out". */
+const reasons =
+  '(?:(?:(?:all|quite|a bit|too|had|was|is|gone|turned|went) )*(?:rancid|off|mou?ldy|sour|spoil(?:t|ed)|bad|old|expired|out (?:of )?(?:stock|@)|sold out|ran out|run out|all gone|finished|missing|empty) (?:(?:[-,;:–—]|and|so|i|we) )*)?';
 /** Nothing follows that would make something else of it ("the palm out of the jar"). */
 const end =
   '(?= (?:$|[-,.;:!?)\\]…]|and\\b|so\\b|because\\b|cause\\b|cos\\b|since\\b|as\\b|but\\b|now\\b|this time\\b|here\\b|completely\\b|altogether\\b|entirely\\b|again\\b|in the end\\b|for good\\b|today\\b|without\\b|after all\\b))';
@@ -75,8 +78,7 @@ const outs: readonly RegExp[] = [
   `${gone} [^#@.]{0,12}\\b(?:${absent})\\b[^#@.]{0,30}\\b(?:so|and|,) (?:(?:i|we|im|ill|ive|am|will|have|had|its|it|is|are|just|to|going|gonna|simply) )*(?:left|leave|leaving|skip|skipping|skipped|omit|omitting|omitted|drop|dropped|dropping|do without|doing without|did without)(?: it| that| them)?(?: out)?${end}`,
 ].map((pattern) => new RegExp(pattern, 'dg'));
 /** Behind a row: "castor 50 g NO (ran out)", "50 g castor - nope, forgot it", "castor 50 g, not this time". */
-const notIn =
-  '(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])|(?!.*#)(?:(?:crossed|struck) out\\b|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|(?:skipped|omitted|left (?:it |that |this )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))';
+const notIn = `(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])|(?!.*#)(?:(?:crossed|struck) out\\b|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|${reasons}(?:skipped|omitted|left (?:it |that |this )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))`;
 /** "Babassu none, I'd written 100 g", "100 g babassu, but none went in": whatever weight it has. */
 const noneOfIt: readonly RegExp[] = [
   `(?<gone>@) (?:# )?(?:[-:=,–—] |(?:is|was|there was|had) |no , )*(?:none|nil|zero|nothing(?! but (?:@|[.,;!?])))(?= (?:$|[-,.;:!)(]|this time\\b|today\\b|now\\b|though\\b|but\\b|i\\b|in the end\\b|in this\\b|at all\\b))`,
@@ -265,8 +267,9 @@ const fewer =
   /(?<gone>@) (?:# )?(?:, )?[^#@.;]{0,40}\b(?:(?:had|have|got|gave|held|contained|yielded|was|were|found) only|only (?:had|have|got|gave|held|contained|yielded|found|weighed)|(?:ran out|gave out|was empty|ended|was finished) at) (?:about )?(?<comes>#)(?= (?:in it|in there|left|of (?:it|that))? ?(?:$|[-,.;:!)…]|so\b|and\b|then\b|which\b))/d;
 
 /** "Castor 60 g (left out)", "castor 60 g (none)". */
-const remark =
-  /^[([] (?:(?:none|nil|nothing|nope|nah|no)(?! , not\b)(?= (?:[)\],]|for me\b|of it\b))|(?:i |we )?(?:left (?:it |that |this )?out|not used|omitted|skipped|didnt use(?: it)?|did not use(?: it)?|crossed out|not in it)\b)[^#@]*$/;
+const remark = new RegExp(
+  `^[([] ${reasons}(?:(?:none|nil|nothing|nope|nah|no)(?! , not\\b)(?= (?:[)\\],]|for me\\b|of it\\b))|(?:i |we )?(?:left (?:it |that |this )?out|not used|omitted|skipped|didnt use(?: it)?|did not use(?: it)?|crossed out|not in it)\\b)[^#@]*$`,
+);
 
 /** "I made up the missing ounce with lard", "the rest is lard": by as much as another thing became less. */
 const filling =
@@ -346,8 +349,9 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   return takesItOut(text) ? itsOut : none;
 }
 
-const noneSaid =
-  /\b(?:none|nil|zero|nothing|saving|keeping|holding)\b|^(?:[-*•] )?(?:# (?:of )?@|@ (?:[:=] )?#) (?:[-,:=–—…<\t] )*(?:no|nope|nah|not|crossed|struck|skipped|omitted|left|forgot|forgotten|didnt)\b/;
+const noneSaid = new RegExp(
+  `\\b(?:none|nil|zero|nothing|saving|keeping|holding)\\b|^(?:[-*•] )?(?:# (?:of )?@|@ (?:[:=] )?#) (?:[-,:=–—…<\\t] )*${reasons}(?:no|nope|nah|not|crossed|struck|skipped|omitted|left|forgot|forgotten|didnt)\\b`,
+);
 
 const none: readonly Change[] = [];
 const itsOut: readonly Change[] = [{ kind: 'out', gone: null }];

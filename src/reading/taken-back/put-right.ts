@@ -78,6 +78,8 @@ function wordsBetween(tokens: readonly Token[], from: number, to: number): strin
   return words;
 }
 
+const inTruth = /^(?:really|actually|in (?:fact|truth|reality)|net)\b/;
+
 /** Which of two figures counts by what stands between them; null where nothing takes one back. */
 function stands(tokens: readonly Token[], from: number, to: number): 'first' | 'second' | null {
   const only = to === from + 1 ? tokens[from] : undefined;
@@ -87,11 +89,21 @@ function stands(tokens: readonly Token[], from: number, to: number): 'first' | '
   if (!words?.some((word) => word === '>' || /[a-z]/.test(word))) return null;
   // "No. 7 of 12"
   if (words.at(-1) === '.' && words.at(-2) === 'no') return null;
+  // "my 163 g of lye was 138 g really"
+  if (words.join(' ') === 'was' && inTruth.test(`${wordAt(tokens, to + 1)} ${wordAt(tokens, to + 2)}`)) return 'second';
   if (outdates.test(words.join(' '))) return 'first';
   if (tellsFact(tokens, from, to, words) || selfAnswered.test(words.join(' '))) return 'second';
   if (!words.every((word) => beside.has(word))) return null;
   return takesBack.test(words.filter((word) => /[\w>=-]/.test(word)).join(' ')) ? 'second' : null;
 }
+
+const rightedBy =
+  /^(?:[-,;–—] )?(?:but|its|it is|it was|thats|that is|rather|it should be)(?: (?:really|actually|only|just|in fact|rather))*$/;
+
+/** "Never 1400, it's 140 g", "not 1400 but 140 g". */
+const isDeniedFor = (tokens: readonly Token[], { from, to }: Item, next: Item): boolean =>
+  /^(?:not|never|isnt|wasnt)$/.test(wordBefore(tokens, from)) &&
+  rightedBy.test(wordsBetween(tokens, to, next.from)?.join(' ') ?? '');
 
 const weighs = ({ dim }: Quantity): boolean => dim === 'mass' || dim === 'volume' || dim === 'bare';
 
@@ -559,8 +571,9 @@ export function putRight(
       unheard ??= `${written(item.quantity)}, not ${written(next.quantity)}`;
     if (isTold && last?.kind === 'amount' && isPair(last, item)) {
       // "water 330 g. Oops, that should be 200 g palm"
-      const told =
-        another || isOutcome(tokens, last, item) || weighsAs(item, last) ? null : stands(tokens, last.to, item.from);
+      const stance = (): 'first' | 'second' | null =>
+        isDeniedFor(tokens, last, item) ? 'second' : stands(tokens, last.to, item.from);
+      const told = another || isOutcome(tokens, last, item) || weighsAs(item, last) ? null : stance();
       const counts = told === 'second' && isWished(tokens, last, item) ? 'first' : told;
       if (another && named && !sameThing(before, named) && isEither(last, item, named, tokens))
         unheard ??= `${written(item.quantity)} ${named.named.text}`;

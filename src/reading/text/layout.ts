@@ -1,6 +1,6 @@
 import { jsonLines } from './json.ts';
 import { underNames } from './named-columns.ts';
-import { arrowColumns, commaRows, namedSums, upright } from './sideways.ts';
+import { arrowColumns, commaRows, namedSums, pairedColumns, upright } from './sideways.ts';
 import { unwrap } from './wrapped.ts';
 
 /** Turns what looks like a table, a quote or a list into plain lines whose cells are parted by tabs. */
@@ -100,6 +100,8 @@ export function layOut(input: string): LaidOut {
   if (text.includes(' - ')) lines = lines.map((line) => line.replace(chatStamp, '[$1]'));
   if (text.includes('[')) lines = lines.map((line) => line.replace(chatLine, '$1'));
   if (lines.length > leastArrows && /•|[-=]>/.test(text)) lines = [...arrowColumns(lines)];
+  if (lines.length > leastArrows && text.includes(' > '))
+    lines = pairedColumns(lines).flatMap((line) => line.split('\n'));
   const rows = lines.length > 1 && text.includes(',') ? commaRows(lines) : lines;
   let celled = rows !== lines;
   if (lines.length > 1) lines = unwrap([...rows]);

@@ -27,7 +27,13 @@ const rule = (needs: string, source: string, as: string, why = '', flags = 'gi')
   };
 };
 
+/** `my "163 g" of lye`: a weight in quotes, which is one all the same. */
+const inQuotes = (open: string, close: string): Rule =>
+  rule(open, `(?<=[\\s(])${open}(${number} ?${unit})${close}(?=[\\s,.;:!?)])`, '$1');
+
 const rules: readonly Rule[] = [
+  inQuotes('"', '"'),
+  inQuotes('“', '”'),
   // "m(NaOH, w = 0.98) = 140 g": a share as a fraction of one
   rule('= 0', '(?<=\\([^()\\n]{2,40}\\b)w = 0[.,](\\d\\d)(?= *\\))', '$1 %'),
   // "m(KOH, 85 % pellets) = 116 g", "V(water) = 165 mL": the sign of a quantity, and of what

@@ -89,6 +89,25 @@ export function arrowColumns(lines: readonly string[]): readonly string[] {
   return out ?? lines;
 }
 
+const pairedHeads = /^(.*?(?:^|[,;:.!]\s*))(\p{L}[\p{L} ]{0,20}) > (\p{L}[\p{L} ]{0,20}?)\s*:?\s*$/u;
+const pairedRow = /^\s*(\p{L}[^\d>]*?)[\s:]+(\d[\d.,]* ?\p{L}{0,6}) > (\d[\d.,]* ?\p{L}{0,6})\s*$/u;
+
+/** "So, single > double:" over "olive 250 g > 500 g": two columns with a sign between them. */
+export function pairedColumns(lines: readonly string[]): readonly string[] {
+  let out: string[] | null = null;
+  for (let at = 0; at < lines.length; at++) {
+    const heads = pairedHeads.exec(lines[at] ?? '');
+    if (!heads) continue;
+    let to = at + 1;
+    while (pairedRow.test(lines[to] ?? '')) to++;
+    if (to - at - 1 < leastCells) continue;
+    out ??= [...lines];
+    for (let row = at + 1; row < to; row++) out[row] = (lines[row] ?? '').replace(pairedRow, '$1\t$2\t$3');
+    out[at] = `${heads[1] === '' ? '' : `${heads[1]}\n`}\t${heads[2]}\t${heads[3]}`;
+  }
+  return out ?? lines;
+}
+
 const nameCell = /^\p{L}[\p{L} .'()-]*$/u;
 
 /** "olive oil,coconut oil,NaOH" over "700,250,139": a line of names over one of as many figures, both parted by commas. */

@@ -394,6 +394,9 @@ function rangeAt(figure: Figure, hit: UnitHit | null, lexicon: Lexicon, habit: D
   const secondHit = unitAt(prims, second.end, lexicon, second.value);
   if (!hit && secondHit && isNumbered(prims, start)) return null;
   const secondPercent = prims[second.end]?.text === '%';
+  // "one to one" reaches from nothing to nothing
+  const isEven = joint.text === 'to' && second.value === value && !hit && !secondHit && !firstPercent && !secondPercent;
+  if (isEven && value === 1) return null;
   const sameUnit =
     (!hit && !firstPercent && (secondHit || secondPercent)) ||
     (hit && secondHit && hit.unit.dimension === secondHit.unit.dimension) ||
@@ -523,7 +526,8 @@ function ratioAt(figure: Figure, lexicon: Lexicon, habit: DecimalHabit): Quantit
   }
   // "3 times as much as coconut" is no three grams
   if (sign.text === 'times' && prims[end + 1]?.text === 'as') return quantityOf(figure, 'ratio', value, null, end + 1);
-  if (sign.kind === 'word' && sign.text === 'to' && /^[1-9]\d?(\.\d+)?$/.test(prims[start]?.text ?? '')) {
+  const isOne = figure.inWords && value === 1;
+  if (sign.kind === 'word' && sign.text === 'to' && (isOne || /^[1-9]\d?(\.\d+)?$/.test(prims[start]?.text ?? ''))) {
     const second = numeralAt(prims, end + 1, habit);
     if (second && second.value <= 10 && !unitAt(prims, second.end, lexicon, second.value)) return to(second);
   }

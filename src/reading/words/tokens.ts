@@ -385,12 +385,21 @@ const isVerb = (prims: readonly Prim[], i: number): boolean => {
   return subjects.test(prims[i + 1]?.text ?? '') && !/^(the|a|my|this|that|one|each|per|of)$/.test(before);
 };
 
+/** "Our co-op", "a co-worker": one word, and no short name of coconut oil. */
+const isPrefix = ({ prims, words }: Post, i: number): boolean =>
+  prims[i]?.text === 'co' &&
+  prims[i + 1]?.text === '-' &&
+  prims[i + 1]?.glued === true &&
+  prims[i + 2]?.glued === true &&
+  words[i + 2]?.names === null;
+
 function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): Token {
   const { prims, words, meant, lexicon } = post;
   const prim = prims[i];
   if (!prim || prim.kind === 'line')
     return { t: 'line', from: i, to: i + 1, text: prim?.text === 'blank' ? 'blank' : 'line', sort: null };
   const word = words[i];
+  if (isPrefix(post, i)) return { t: 'word', from: i, to: i + 3, text: rawText(prims, i, i + 3), sort: 'everyday' };
   if (word?.talk && !prims[i + 1]?.glued && !meant?.has(i))
     return { t: 'word', from: i, to: i + 1, text: prim.text === 'n' ? 'and' : prim.text, sort: sortOf(word, lexicon) };
   const announces = word?.announces ?? false;
