@@ -16,21 +16,20 @@ export const weights = ` *:-6
  ::1
  :~ a:4
  :~ about:-4
- :~ all:7
+ :~ all:6
  :~ as:-2
  :~ do:-2
  :~ does:-2
  :~ g:-3
  :~ goggl:-4
- :~ good:-6
+ :~ good:-7
  :~ half:7
  :~ i'd:6
  :~ i:4
  :~ in:3
  :~ is:-8
  :~ it:2
- :~ its:-1
- :~ ive:1
+ :~ ive:2
  :~ kitchen:2
  :~ me:-7
  :~ melt:-10
@@ -82,7 +81,7 @@ export const weights = ` *:-6
  about~ right:-2
  about~ superfat:-8
  about~ the:1
- about~ to:-4
+ about~ to:-5
  about~%:-3
  about~0:-1
  about~<:4
@@ -128,7 +127,7 @@ export const weights = ` *:-6
  advice:2
  afresh:-8
  afternoon:1
- after~ a:-2
+ after~ a:-3
  after~ an:1
  after~ cook:3
  after~ cure:-1
@@ -137,7 +136,7 @@ export const weights = ` *:-6
  after~ last:1
  after~ pour:5
  after~ strain:2
- after~ that:-5
+ after~ that:-6
  after~ the:-1
  after~ this:-8
  after~ weigh:1
@@ -185,7 +184,7 @@ export const weights = ` *:-6
  all~ by:-8
  all~ day:-7
  all~ down:8
- all~ fats:-9
+ all~ fats:-10
  all~ first:1
  all~ g:-9
  all~ good:-8
@@ -197,7 +196,7 @@ export const weights = ` *:-6
  all~ of:-2
  all~ on:-7
  all~ over:-5
- all~ right:-10
+ all~ right:-9
  all~ that:-2
  all~ the:-3
  all~ there:6
@@ -218,7 +217,7 @@ export const weights = ` *:-6
  along~ the:-1
  along~ with:7
  already:7
- already~ dissolv:4
+ already~ dissolv:3
  already~ in:4
  already~ put:8
  already~ so:2
@@ -246,7 +245,7 @@ export const weights = ` *:-6
  am~ from:-7
  am~ i:-2
  an:-1
- and~ a:-4
+ and~ a:-3
  and~ about:-5
  and~ add:-7
  and~ added:-2
@@ -254,23 +253,23 @@ export const weights = ` *:-6
  and~ all:9
  and~ an:-6
  and~ another:-10
- and~ at:-10
+ and~ at:-9
  and~ bang:-2
  and~ blend:-5
  and~ both:-2
- and~ by:2
+ and~ by:1
  and~ call:2
  and~ came:-7
- and~ clear:-3
+ and~ clear:-2
  and~ cool:3
  and~ do:2
  and~ does:-4
  and~ dont:-5
- and~ even:3
+ and~ even:2
  and~ everyth:-1
  and~ fill:3
  and~ for:1
- and~ forgot:-6
+ and~ forgot:-5
  and~ found:3
  and~ gave:2
  and~ give:3
@@ -281,7 +280,7 @@ export const weights = ` *:-6
  and~ got:-9
  and~ half:-7
  and~ hard:-5
- and~ has:3
+ and~ has:4
  and~ have:-4
  and~ he:3
  and~ her:-5
@@ -291,8 +290,7 @@ export const weights = ` *:-6
  and~ i'd:-1
  and~ i:6
  and~ if:5
- and~ im:-1
- and~ in:-2
+ and~ in:-3
  and~ into:3
  and~ it:-4
  and~ itll:-5
@@ -304,6 +302,7 @@ export const weights = ` *:-6
  and~ lost:-8
  and~ me:-3
  and~ melt:-5
+ and~ mine:-1
  and~ mixed:-3
  and~ neither:3
  and~ never:-2
@@ -312,7 +311,7 @@ export const weights = ` *:-6
  and~ noth:-2
  and~ now:2
  and~ of:4
- and~ off:-5
+ and~ off:-4
  and~ once:-3
  and~ only:3
  and~ pour:2
@@ -348,12 +347,12 @@ export const weights = ` *:-6
  and~ tipp:8
  and~ to:-5
  and~ together:1
- and~ took:8
+ and~ took:9
  and~ turn:-3
  and~ use:2
  and~ used:4
  and~ wait:-3
- and~ want:-6
+ and~ want:-5
  and~ wants:-5
  and~ warm:-1
  and~ was:4
@@ -369,13 +368,13 @@ export const weights = ` *:-6
  and~ would:-5
  and~ yes:-2
  and~ you:-1
- and~%:-4
+ and~%:-3
  and~0:1
  and~<:1
  and~=:-4
  and~A:-3
  and~F:-4
- and~L:-7
+ and~L:-8
  and~N:6
  and~S:-5
  and~X:-1
@@ -397,7 +396,7 @@ export const weights = ` *:-6
  answer~ is:-2
  answer~ the:3
  any:-2
- anybody:1
+ anybody:2
  anyhow:-3
  anyone:-7
  anyone~ know:3
@@ -423,14 +422,14 @@ export const weights = ` *:-6
  an~I:3
  an~L:3
  apart:-10
- app:-1
+ app:-2
  approx:2
  app~ puts:-3
  april:-1
  apron:-6
  are:-1
  arent:1
- are~ dry:6
+ are~ dry:5
  are~ for:3
  are~ from:-7
  are~ full:-1
@@ -443,8 +442,8 @@ export const weights = ` *:-6
  are~ the:-4
  are~0:2
  are~=:-4
- are~F:-2
- argu:-7
+ are~F:-3
+ argu:-8
  arithmetic:-7
  arm:-6
  around:-3
@@ -496,7 +495,7 @@ export const weights = ` *:-6
  as~ snow:-3
  as~ the:2
  as~ well:2
- as~ written:-4
+ as~ written:-5
  as~ you:-8
  as~%:-1
  as~0:3
@@ -540,7 +539,7 @@ export const weights = ` *:-6
  at~ week:-6
  at~%:4
  at~0:-3
- at~<:6
+ at~<:7
  at~=:-9
  at~b:2
  at~d:-4
@@ -568,7 +567,7 @@ export const weights = ` *:-6
  a~ big:-1
  a~ bigger:-3
  a~ bit:-2
- a~ blanket:-3
+ a~ blanket:-4
  a~ blend:8
  a~ bowl:-8
  a~ box:-6
@@ -610,7 +609,7 @@ export const weights = ` *:-6
  a~ half:1
  a~ handful:-2
  a~ heap:8
- a~ hole:-3
+ a~ hole:-4
  a~ hurry:-6
  a~ jam:-8
  a~ jug:-1
@@ -631,7 +630,7 @@ export const weights = ` *:-6
  a~ milk:-2
  a~ minute:-6
  a~ mix:7
- a~ month:-10
+ a~ month:-11
  a~ mould:-5
  a~ mug:7
  a~ new:-8
@@ -646,7 +645,7 @@ export const weights = ` *:-6
  a~ plain:-8
  a~ pot:1
  a~ proper:-5
- a~ puddle:3
+ a~ puddle:5
  a~ quarter:7
  a~ question:-3
  a~ reader:-7
@@ -667,6 +666,7 @@ export const weights = ` *:-6
  a~ skull:-7
  a~ slip:2
  a~ slow:-5
+ a~ small:1
  a~ smaller:-2
  a~ soap:-8
  a~ soft:-6
@@ -685,10 +685,10 @@ export const weights = ` *:-6
  a~ thin:-3
  a~ thing:-4
  a~ third:4
- a~ time:-9
+ a~ time:-8
  a~ tin:1
  a~ tiny:5
- a~ touch:-3
+ a~ touch:-2
  a~ towel:-1
  a~ tray:-5
  a~ treat:-5
@@ -702,7 +702,7 @@ export const weights = ` *:-6
  a~ water:-2
  a~ week:-7
  a~ wet:2
- a~ white:-1
+ a~ white:-2
  a~ whole:2
  a~ wire:-2
  a~ woman:-5
@@ -717,14 +717,13 @@ export const weights = ` *:-6
  a~>:2
  a~A:-4
  a~F:-3
- a~K:-2
+ a~K:-3
  a~L:-3
  a~N:7
- a~S:1
  a~X:3
  a~b:4
  a~e:-8
- a~r:1
+ a~r:2
  a~t:-4
  a~v:-1
  a~w:6
@@ -748,7 +747,7 @@ export const weights = ` *:-6
  back~ up:5
  bacon:-6
  badly:-2
- bag:5
+ bag:6
  bags:-5
  bag~ of:4
  bag~ says:-2
@@ -795,7 +794,7 @@ export const weights = ` *:-6
  bar~ ::-2
  bar~ ?:-6
  bar~ all:-4
- bar~ and:-3
+ bar~ and:-2
  bar~ at:-3
  bar~ for:-7
  bar~ from:-6
@@ -816,7 +815,7 @@ export const weights = ` *:-6
  batch~ and:-7
  batch~ but:3
  batch~ ever:2
- batch~ had:-2
+ batch~ had:-3
  batch~ i:2
  batch~ in:6
  batch~ is:2
@@ -873,7 +872,7 @@ export const weights = ` *:-6
  been~ mak:-6
  been~ on:-6
  been~ open:6
- been~ stand:4
+ been~ stand:3
  been~ told:-6
  been~t:-1
  bees:-4
@@ -919,7 +918,7 @@ export const weights = ` *:-6
  beside~ the:-2
  best:-12
  best~ before:-6
- bet:-5
+ bet:-6
  better:-1
  better~ than:1
  between:-1
@@ -976,13 +975,14 @@ export const weights = ` *:-6
  bit~ greasy:-1
  bit~ less:1
  bit~ like:-4
- bit~ more:3
+ bit~ more:2
  bit~ of:3
  bit~ on:-7
  bit~ over:-6
- bit~ so:-2
+ bit~ so:-3
  bit~ soft:-6
  bit~ the:2
+ bit~ under:-1
  black:-3
  blame:-7
  blame~ the:-6
@@ -1010,7 +1010,7 @@ export const weights = ` *:-6
  board:2
  boat:3
  boil:-1
- boiler:-6
+ boiler:-7
  boil~ down:-3
  boil~ flat:5
  boil~ in:7
@@ -1048,7 +1048,6 @@ export const weights = ` *:-6
  bottle~ ran:-2
  bottle~ said:6
  bottle~ says:5
- bottle~ so:1
  bottle~ was:12
  bottl~ of:-5
  bottom:-1
@@ -1118,12 +1117,12 @@ export const weights = ` *:-6
  but~ i:1
  but~ im:-8
  but~ is:-7
- but~ it:-8
+ but~ it:-5
  but~ its:1
  but~ my:-1
- but~ no:5
+ but~ no:4
  but~ not:-4
- but~ now:-3
+ but~ now:-4
  but~ only:-8
  but~ she:-5
  but~ that:-6
@@ -1135,7 +1134,7 @@ export const weights = ` *:-6
  but~ those:-6
  but~ what:2
  but~F:-7
- buy:-1
+ buy:-2
  buy~ the:-2
  by:1
  by~ ::-7
@@ -1154,16 +1153,16 @@ export const weights = ` *:-6
  by~ noon:-4
  by~ spoon:-6
  by~ the:3
- by~ then:-2
+ by~ then:-3
  by~ today:-4
  by~ volume:1
  by~ week:-6
- by~ weight:-5
+ by~ weight:-4
  by~<:7
  by~N:-3
  by~b:-4
  by~t:-6
- b~ ::3
+ b~ ::4
  b~A:-4
  b~F:-7
  c:-5
@@ -1178,7 +1177,6 @@ export const weights = ` *:-6
  call~ that:4
  call~ the:-2
  call~F:6
- came:1
  came~ back:3
  came~ from:-2
  came~ in:-2
@@ -1195,7 +1193,7 @@ export const weights = ` *:-6
  cant:3
  cant~ be:-1
  cant~ find:4
- cant~ get:-5
+ cant~ get:-6
  cant~ remember:7
  cant~ say:-2
  cant~ stand:6
@@ -1286,7 +1284,7 @@ export const weights = ` *:-6
  chips:4
  chisel:-5
  choir:2
- choose:-4
+ choose:-5
  chopp:-2
  christma:-6
  christma~0:-6
@@ -1325,6 +1323,7 @@ export const weights = ` *:-6
  club:-3
  clubs:-4
  clump:1
+ co:-1
  coat:-7
  coins:3
  cold:-7
@@ -1342,7 +1341,6 @@ export const weights = ` *:-6
  combin:1
  combine:-2
  combine~ blend:-2
- come:2
  comes:-2
  comes~ as:1
  comes~ by:2
@@ -1354,7 +1352,6 @@ export const weights = ` *:-6
  come~ down:-4
  come~ off:-1
  come~ out:3
- come~ to:4
  comma:2
  comma~ is:-7
  comment:-8
@@ -1396,7 +1393,7 @@ export const weights = ` *:-6
  cook~ until:-1
  cook~ was:-11
  cook~ when:-7
- cook~ with:2
+ cook~ with:1
  cook~=:-1
  cook~F:-6
  cook~t:-4
@@ -1407,7 +1404,7 @@ export const weights = ` *:-6
  cool~ it:-6
  cool~ the:-8
  cool~ to:-3
- cool~ under:-2
+ cool~ under:-3
  copi:4
  copi~ from:3
  copi~ it:-1
@@ -1417,7 +1414,7 @@ export const weights = ` *:-6
  copi~ the:1
  copy:2
  cork:-7
- corner:-11
+ corner:-12
  correct:2
  correction:8
  correct~ or:-3
@@ -1433,7 +1430,7 @@ export const weights = ` *:-6
  cost~ per:-1
  cost~ sheet:-6
  cost~0:-4
- cost~t:-3
+ cost~t:-4
  could:-2
  couldnt:6
  couldnt~ be:7
@@ -1446,13 +1443,13 @@ export const weights = ` *:-6
  could~ someone:-5
  could~ the:-7
  could~ you:-1
- council:-5
+ council:-6
  count:1
  counter:4
  country:3
  county:-4
  count~ in:-2
- count~ it:6
+ count~ it:5
  count~ the:-3
  count~ with:5
  course:-6
@@ -1464,10 +1461,10 @@ export const weights = ` *:-6
  cover~ with:-6
  cows:-7
  cp:-5
- crack:-4
+ crack:-3
  crackl:2
  crackling:1
- crack~ on:-7
+ crack~ on:-8
  craft:-1
  crate:-6
  creamy:-6
@@ -1490,7 +1487,7 @@ export const weights = ` *:-6
  cubes~ and:-3
  cubes~ the:-5
  cubes~w:-5
- cup:2
+ cup:3
  cupboard~ and:2
  cupcake:-7
  cups:-3
@@ -1531,7 +1528,7 @@ export const weights = ` *:-6
  c~0:-7
  d:-5
  dad:-2
- dads:-3
+ dads:-2
  dads~t:-2
  dag:-2
  dairy:6
@@ -1549,7 +1546,7 @@ export const weights = ` *:-6
  day:-3
  days:-7
  day~ and:-3
- day~ at:-6
+ day~ at:-5
  day~ before:4
  day~ i:-5
  day~ it:-5
@@ -1563,7 +1560,7 @@ export const weights = ` *:-6
  dear:4
  dear~ all:4
  dear~ group:-4
- december:-5
+ december:-4
  decent:-6
  decid:-1
  decimal:-5
@@ -1574,7 +1571,7 @@ export const weights = ` *:-6
  dent:-8
  deodoris:-7
  diary:-4
- dictat:2
+ dictat:1
  did:3
  didnt:4
  didnt~ weigh:5
@@ -1598,7 +1595,7 @@ export const weights = ` *:-6
  digit:-1
  digital:-9
  dilut:-3
- dilute:-6
+ dilute:-7
  dilution:4
  dinner:3
  disaster:-9
@@ -1627,7 +1624,7 @@ export const weights = ` *:-6
  does~ my:-7
  does~ not:-2
  does~ the:-3
- does~%:-7
+ does~%:-6
  does~F:-7
  does~b:-6
  does~w:1
@@ -1638,7 +1635,7 @@ export const weights = ` *:-6
  doing~ it:-4
  doing~ the:2
  doing~ this:3
- done:-6
+ done:-5
  dont:-4
  dont~ ask:6
  dont~ be:-6
@@ -1659,7 +1656,8 @@ export const weights = ` *:-6
  double:-6
  double~ boiler:-6
  double~ check:-5
- doubl~ the:-2
+ doubl~ the:-1
+ doubt:-7
  down:1
  down~ and:-3
  down~ by:5
@@ -1694,7 +1692,7 @@ export const weights = ` *:-6
  dried:-1
  drill:-4
  drink:-4
- drip:-8
+ drip:-9
  drips:-3
  drop:-1
  dropp:6
@@ -1713,9 +1711,11 @@ export const weights = ` *:-6
  dry~ skin:-7
  dry~ so:2
  dry~ until:3
+ dual:-1
+ dual~A:-1
  duck:-7
  dump:-2
- dust:7
+ dust:6
  e:-5
  each:-1
  each~ and:-3
@@ -1735,7 +1735,7 @@ export const weights = ` *:-6
  edition:1
  edit~ ::3
  either:4
- elbow:-7
+ elbow:-6
  else~ no:-3
  empti:4
  empty:-3
@@ -1749,9 +1749,9 @@ export const weights = ` *:-6
  ends:-8
  end~ ?:-5
  end~ after:2
- end~ and:4
+ end~ and:3
  end~ i:-1
- end~ is:-12
+ end~ is:-11
  end~ it:7
  end~ of:-2
  end~ piece:-5
@@ -1777,7 +1777,7 @@ export const weights = ` *:-6
  even~ all:-4
  even~ class:-4
  even~ in:-5
- ever:-11
+ ever:-10
  every:-4
  everybody:-9
  everyday:-5
@@ -1848,17 +1848,18 @@ export const weights = ` *:-6
  far~ as:-4
  far~ too:2
  fast:-5
+ faster:1
  faster~ than:-7
  fat:4
  father~ in:3
- fats:1
+ fats:2
  fats~ ::-4
  fats~ ?:-4
  fats~ and:-1
  fats~ are:-4
  fats~ at:-5
  fats~ in:-8
- fats~ is:-8
+ fats~ is:-7
  fats~ melt:-1
  fats~ or:-6
  fats~ were:-6
@@ -1909,7 +1910,7 @@ export const weights = ` *:-6
  fill~ it:1
  fill~ the:4
  fill~ to:1
- fill~ up:6
+ fill~ up:5
  fill~0:1
  film:-6
  film~ on:-5
@@ -1927,8 +1928,8 @@ export const weights = ` *:-6
  fine~ or:-5
  finger:1
  finish:2
- finish~ paste:-5
- finish~ with:6
+ finish~ paste:-6
+ finish~ with:5
  fire:-9
  firm:6
  firmer:-1
@@ -1936,6 +1937,7 @@ export const weights = ` *:-6
  first~ ::-1
  first~ and:-4
  first~ attempt:-7
+ first~ batch:1
  first~ ever:-6
  first~ go:-2
  first~ hour:-3
@@ -1992,7 +1994,7 @@ export const weights = ` *:-6
  forgiv:-9
  forgive:-3
  forgot:4
- forgotten:3
+ forgotten:4
  forgot~ it:2
  forgot~ to:4
  form:-9
@@ -2005,7 +2007,7 @@ export const weights = ` *:-6
  for~ all:-1
  for~ an:-5
  for~ babi:-6
- for~ baby:5
+ for~ baby:4
  for~ both:7
  for~ bubbl:-1
  for~ candl:-7
@@ -2075,18 +2077,18 @@ export const weights = ` *:-6
  found~ it:5
  found~ on:2
  found~ out:4
- found~ the:8
+ found~ the:7
  found~ this:-6
- fractionat:11
+ fractionat:12
  fram:-9
  free:-1
  freeze:-5
- freezer:-2
- freezer~ for:-7
+ freezer:-1
+ freezer~ for:-6
  freezer~ in:-2
  freezer~ paper:-3
  freeze~ the:-5
- fresh:-2
+ fresh:-3
  friday:1
  friday~ and:-4
  fridge:-2
@@ -2149,7 +2151,7 @@ export const weights = ` *:-6
  fwd~ ::-2
  f~0:-6
  g:-4
- garage:-3
+ garage:-4
  garden:-5
  gas:-6
  gate:-8
@@ -2197,7 +2199,7 @@ export const weights = ` *:-6
  give~ or:5
  give~ the:-3
  give~ to:-3
- glad:-1
+ glad:-2
  glass:-1
  glass~ and:6
  glass~ of:6
@@ -2228,9 +2230,10 @@ export const weights = ` *:-6
  gone:4
  gone~ after:-6
  gone~ by:-9
+ gone~ in:-1
  gone~ to:1
  gone~ up:-4
- gonna:3
+ gonna:4
  good:-2
  good~ ?:-3
  good~ bit:10
@@ -2247,7 +2250,7 @@ export const weights = ` *:-6
  good~F:-8
  good~t:-8
  goose:1
- got:4
+ got:5
  got~ a:-4
  got~ in:-2
  got~ into:5
@@ -2266,7 +2269,7 @@ export const weights = ` *:-6
  go~ ?:-3
  go~ at:4
  go~ by:3
- go~ down:1
+ go~ down:2
  go~ for:1
  go~ in:-1
  go~ into:-9
@@ -2274,7 +2277,7 @@ export const weights = ` *:-6
  go~ out:4
  go~ over:-6
  go~ rancid:-7
- go~ to:-2
+ go~ to:-3
  go~ up:3
  go~ with:8
  go~ wrong:-4
@@ -2297,7 +2300,7 @@ export const weights = ` *:-6
  granddaughter:-5
  grandma:1
  grandmother:-8
- grandmother~ had:-1
+ grandmother~ had:-2
  grandpa:2
  grandson:3
  granny:-2
@@ -2305,7 +2308,7 @@ export const weights = ` *:-6
  grate:-3
  grateful:-3
  grate~ the:-8
- graz:-6
+ graz:-5
  greas:-1
  grease:-3
  greasy:-1
@@ -2345,7 +2348,7 @@ export const weights = ` *:-6
  had~ gone:8
  had~ in:-4
  had~ it:4
- had~ melt:4
+ had~ melt:3
  had~ no:-3
  had~ only:-1
  had~ set:2
@@ -2363,7 +2366,7 @@ export const weights = ` *:-6
  had~b:6
  hair:-1
  half:6
- halfway:-6
+ halfway:-5
  halfway~ through:4
  half~ a:3
  half~ and:-5
@@ -2428,15 +2431,16 @@ export const weights = ` *:-6
  hasnt:-8
  has~ anyone:-7
  has~ become:-3
- has~ been:-1
+ has~ been:-2
  has~ cool:-6
  has~ done:-6
  has~ it:3
  has~ made:-3
  has~ moved:-7
  has~ no:-3
+ has~ the:-1
  has~ to:-3
- has~=:-5
+ has~=:-6
  has~F:7
  has~N:-6
  hate:-4
@@ -2450,7 +2454,7 @@ export const weights = ` *:-6
  have~ enough:-5
  have~ gone:2
  have~ had:2
- have~ i:-6
+ have~ i:-7
  have~ in:-1
  have~ it:2
  have~ made:-5
@@ -2460,9 +2464,9 @@ export const weights = ` *:-6
  have~ the:2
  have~ to:-10
  have~ used:-5
- have~0:-3
+ have~0:-4
  have~=:-6
- have~>:-4
+ have~>:-5
  have~F:4
  hdpe:-6
  he:-2
@@ -2482,7 +2486,7 @@ export const weights = ` *:-6
  heaven:-6
  heavy:2
  heavy~ ?:-5
- heavy~ or:-5
+ heavy~ or:-6
  hed:3
  height:-6
  held:11
@@ -2509,7 +2513,7 @@ export const weights = ` *:-6
  here~ i:4
  here~ in:-5
  here~ is:1
- here~ it:-7
+ here~ it:-6
  here~ so:-4
  here~ we:-9
  hers:-10
@@ -2543,14 +2547,13 @@ export const weights = ` *:-6
  hiya:1
  hi~ all:1
  hi~ everyone:-4
- hm:1
  hmm:6
  hob:-1
- hola:-3
+ hola:-2
  hold:-1
  holds:-3
  holds~ a:3
- holds~0:-3
+ holds~0:-4
  holds~v:-6
  holds~w:-7
  hold~ ?:-2
@@ -2558,7 +2561,7 @@ export const weights = ` *:-6
  hold~ the:4
  hold~ up:-3
  hole:-5
- holes:-8
+ holes:-1
  holiday:-10
  home:1
  home~ and:4
@@ -2593,7 +2596,7 @@ export const weights = ` *:-6
  hp~ in:-3
  hubby:1
  huge:4
- humidity:-1
+ humidity:-2
  humidity~%:-4
  hurry:-5
  hurt:-1
@@ -2606,7 +2609,7 @@ export const weights = ` *:-6
  i'd~ already:3
  i'd~ be:-7
  i'd~ guess:8
- i'd~ have:-8
+ i'd~ have:-6
  i'd~ like:6
  i'd~ love:-4
  i'd~ never:-7
@@ -2651,7 +2654,7 @@ export const weights = ` *:-6
  ilse:-3
  im:1
  impatient:-6
- im~ a:-2
+ im~ a:-3
  im~ after:8
  im~ ask:-1
  im~ at:-8
@@ -2704,11 +2707,11 @@ export const weights = ` *:-6
  in~ a:-2
  in~ about:-2
  in~ after:7
- in~ all:-7
+ in~ all:-8
  in~ an:-6
  in~ and:-1
  in~ another:7
- in~ april:-6
+ in~ april:-7
  in~ as:3
  in~ at:2
  in~ august:3
@@ -2718,7 +2721,7 @@ export const weights = ` *:-6
  in~ blend:-6
  in~ burst:-2
  in~ by:2
- in~ case:-8
+ in~ case:-7
  in~ class:2
  in~ cold:-6
  in~ cubes:-6
@@ -2826,7 +2829,7 @@ export const weights = ` *:-6
  is~ enough:-5
  is~ exact:-8
  is~ fine:-10
- is~ finish:2
+ is~ finish:3
  is~ for:-4
  is~ going:3
  is~ gone:-8
@@ -2859,7 +2862,7 @@ export const weights = ` *:-6
  is~ over:3
  is~ real:8
  is~ right:-1
- is~ safe:-1
+ is~ safe:-2
  is~ set:-1
  is~ she:-2
  is~ short:1
@@ -2882,11 +2885,12 @@ export const weights = ` *:-6
  is~ with:10
  is~ worth:-6
  is~ written:-1
+ is~%:-1
  is~0:5
  is~<:-5
  is~=:-5
  is~>:-8
- is~A:3
+ is~A:2
  is~F:6
  is~L:4
  is~N:9
@@ -2897,6 +2901,7 @@ export const weights = ` *:-6
  is~e:-7
  is~t:-9
  is~v:-2
+ is~w:1
  it:2
  itch:-2
  item:-3
@@ -2905,13 +2910,13 @@ export const weights = ` *:-6
  its:2
  itself:-5
  itself~ off:-1
- its~ a:3
+ its~ a:2
  its~ about:-6
  its~ all:-3
- its~ as:-7
+ its~ as:-6
  its~ been:-6
  its~ clear:-5
- its~ cook:6
+ its~ cook:5
  its~ date:-3
  its~ fine:-4
  its~ for:6
@@ -2929,7 +2934,6 @@ export const weights = ` *:-6
  its~ place:4
  its~ ready:-7
  its~ sitt:-5
- its~ still:1
  its~ the:-1
  its~ time:-6
  its~ weight:-6
@@ -2978,7 +2982,7 @@ export const weights = ` *:-6
  it~ correct:-5
  it~ cost:-6
  it~ crack:-4
- it~ cut:-4
+ it~ cut:-5
  it~ did:-5
  it~ didnt:1
  it~ do:-5
@@ -2994,12 +2998,12 @@ export const weights = ` *:-6
  it~ for:-2
  it~ gets:-4
  it~ gives:1
- it~ go:-4
+ it~ go:-5
  it~ goes:1
  it~ good:-6
- it~ had:-3
+ it~ had:-1
  it~ hard:-5
- it~ heats:-6
+ it~ heats:-5
  it~ here:-5
  it~ holds:-4
  it~ if:-6
@@ -3028,7 +3032,7 @@ export const weights = ` *:-6
  it~ ok:-4
  it~ once:-8
  it~ only:1
- it~ or:-6
+ it~ or:-5
  it~ outside:-5
  it~ over:-1
  it~ past:-8
@@ -3064,7 +3068,7 @@ export const weights = ` *:-6
  it~ too:-1
  it~ took:-6
  it~ trac:-3
- it~ turn:-4
+ it~ turn:-3
  it~ turns:1
  it~ twice:2
  it~ under:-5
@@ -3079,7 +3083,7 @@ export const weights = ` *:-6
  it~ without:3
  it~ wont:-8
  it~ would:-2
- it~ wouldnt:4
+ it~ wouldnt:5
  it~ wrong:-4
  it~ zapp:7
  it~ zaps:-5
@@ -3088,25 +3092,24 @@ export const weights = ` *:-6
  it~=:-5
  it~A:-2
  it~F:-3
- it~S:-5
+ it~S:-4
  it~b:4
  it~t:-6
+ ive:-1
  ive~ a:2
- ive~ been:-7
+ ive~ been:-6
  ive~ bought:5
  ive~ done:-6
  ive~ gone:6
  ive~ had:-8
- ive~ just:1
+ ive~ just:2
  ive~ made:-6
  ive~ never:-7
- ive~ no:-1
  ive~ not:-5
- ive~ only:2
- ive~ put:-1
+ ive~ only:3
  ive~ read:-7
  ive~ seen:-8
- ive~ since:5
+ ive~ since:6
  ive~ tried:-6
  ive~ used:-1
  ive~ weigh:-3
@@ -3132,7 +3135,6 @@ export const weights = ` *:-6
  i~ chang:-4
  i~ check:-8
  i~ chuck:7
- i~ cook:-1
  i~ copi:3
  i~ copy:-7
  i~ couldnt:1
@@ -3140,7 +3142,7 @@ export const weights = ` *:-6
  i~ did:3
  i~ didnt:2
  i~ dilut:-7
- i~ dilute:-4
+ i~ dilute:-5
  i~ dissolve:4
  i~ do:-7
  i~ dont:2
@@ -3164,7 +3166,7 @@ export const weights = ` *:-6
  i~ give:-4
  i~ go:1
  i~ guess:7
- i~ had:-2
+ i~ had:-3
  i~ hadnt:6
  i~ halv:5
  i~ hand:-4
@@ -3175,7 +3177,7 @@ export const weights = ` *:-6
  i~ hope:-3
  i~ just:2
  i~ keep:-3
- i~ kept:2
+ i~ kept:3
  i~ knock:4
  i~ know:-5
  i~ learn:-5
@@ -3205,8 +3207,7 @@ export const weights = ` *:-6
  i~ panick:-2
  i~ plan:-4
  i~ plann:-4
- i~ pour:-1
- i~ press:-6
+ i~ press:-5
  i~ print:-6
  i~ promis:3
  i~ put:3
@@ -3292,7 +3293,7 @@ export const weights = ` *:-6
  join:1
  join~ the:4
  judge:-1
- jug's:5
+ jug's:4
  jug:2
  jugs:4
  jug~ ::3
@@ -3335,7 +3336,7 @@ export const weights = ` *:-6
  kept~ the:2
  kept~0:2
  kettle:6
- key:-3
+ key:-4
  kg:4
  kg~ cost:-2
  kid:8
@@ -3351,7 +3352,7 @@ export const weights = ` *:-6
  kind~ of:-2
  kind~ regard:-3
  kind~ with:3
- kiss:-5
+ kiss:-6
  kitchen~ and:3
  kitchen~ bar:-7
  kitchen~ is:-4
@@ -3376,7 +3377,7 @@ export const weights = ` *:-6
  know~ is:-8
  know~ it:1
  know~ its:-5
- know~ that:3
+ know~ that:4
  know~ the:-1
  know~ what:-5
  know~ whether:-4
@@ -3406,12 +3407,12 @@ export const weights = ` *:-6
  lasts:-8
  last~ autumn:-6
  last~ batch:-6
- last~ bit:5
+ last~ bit:4
  last~ minute:6
  last~ month:5
  last~ night:-5
  last~ of:-6
- last~ one:-6
+ last~ one:-5
  last~ time:-6
  last~ week:2
  last~ weeks:3
@@ -3459,7 +3460,7 @@ export const weights = ` *:-6
  left~ and:2
  left~ for:-10
  left~ from:6
- left~ in:-2
+ left~ in:-1
  left~ it:2
  left~ of:-7
  left~ on:3
@@ -3516,7 +3517,7 @@ export const weights = ` *:-6
  like~ cold:-4
  like~ custard:-5
  like~ i:-7
- like~ it:-2
+ like~ it:-1
  like~ mad:1
  like~ mash:-4
  like~ me:-6
@@ -3550,16 +3551,14 @@ export const weights = ` *:-6
  lined~ w:-5
  lined~ with:-2
  linen:-3
- lines:-1
  line~ ::5
  line~ the:-3
- lino:2
+ lino:1
  lip:-6
  lip~ balm:-6
  liquid:3
  liquid~ and:-2
- liquid~ soap:-1
- liquor:8
+ liquor:7
  list:3
  list~ for:-8
  list~ i:3
@@ -3582,11 +3581,11 @@ export const weights = ` *:-6
  loav:-2
  local:-5
  lock:-8
- loft:-3
+ loft:-4
  log:-1
  log~ ::-3
  lol:-2
- long:-2
+ long:-3
  longer:-4
  longer~ than:-4
  long~ as:-6
@@ -3602,7 +3601,7 @@ export const weights = ` *:-6
  look~ at:-6
  look~ for:1
  look~ it:-6
- look~ like:1
+ look~ like:2
  look~ of:1
  look~ ok:-3
  look~ over:-5
@@ -3621,14 +3620,14 @@ export const weights = ` *:-6
  lots~ of:-6
  lot~ ?:-1
  lot~ of:2
- lot~ to:-2
+ lot~ to:-3
  lot~0:5
  loud:-8
  love:-7
  loves:2
  love~ a:2
  love~ and:-1
- love~ but:-5
+ love~ but:-4
  love~ it:-5
  love~ to:-3
  low:-1
@@ -3639,7 +3638,7 @@ export const weights = ` *:-6
  low~ heat:-1
  low~ in:1
  low~t:-3
- luck:2
+ luck:3
  lucki:-7
  lucky:-7
  lukewarm:-6
@@ -3666,7 +3665,7 @@ export const weights = ` *:-6
  made~ from:-3
  made~ hers:-8
  made~ in:-6
- made~ it:2
+ made~ it:3
  made~ my:-3
  made~ of:-5
  made~ on:-5
@@ -3765,23 +3764,25 @@ export const weights = ` *:-6
  merci:-4
  mess:-6
  mess~ up:-4
+ met:-1
  method:-4
  method~ ::-5
  metric:-7
  me~ ::-1
  me~ ?:4
+ me~ a:-1
  me~ about:-4
  me~ as:2
  me~ at:2
  me~ before:-5
  me~ but:-2
  me~ for:-2
- me~ how:-7
+ me~ how:-8
  me~ i:-1
  me~ if:-4
  me~ in:-3
  me~ it:-6
- me~ its:-8
+ me~ its:-9
  me~ on:-2
  me~ that:-1
  me~ the:3
@@ -3806,7 +3807,7 @@ export const weights = ` *:-6
  mine:-3
  mines:1
  mine~ from:1
- mine~ had:-4
+ mine~ had:-5
  mine~ has:-3
  mine~ in:-6
  mine~ is:6
@@ -3816,10 +3817,10 @@ export const weights = ` *:-6
  mini:1
  minimum:1
  minus:6
- minus~ the:7
+ minus~ the:8
  minus~ whatever:8
  minute:-3
- minute~0:-7
+ minute~0:-8
  min~ .:5
  misread:11
  miss:2
@@ -3859,11 +3860,11 @@ export const weights = ` *:-6
  moon:-3
  mopp:5
  mopp~ up:5
- more:2
+ more:3
  more~ and:-6
  more~ fat:-6
  more~ like:11
- more~ of:1
+ more~ of:3
  more~ or:-5
  more~ than:-2
  more~A:4
@@ -3877,7 +3878,7 @@ export const weights = ` *:-6
  mould:-1
  mouldy:4
  mould~ ::-6
- mould~ and:-2
+ mould~ and:-3
  mould~ bang:-4
  mould~ for:-3
  mould~ holds:-4
@@ -3912,6 +3913,7 @@ export const weights = ` *:-6
  muffin:-6
  mug:5
  multip:5
+ mum:-1
  mum~ says:-6
  museum:-6
  mush:-3
@@ -3922,7 +3924,7 @@ export const weights = ` *:-6
  my~ aunt:-3
  my~ aunts:2
  my~ babcia:-5
- my~ bars:-5
+ my~ bars:-4
  my~ bathroom:7
  my~ book:2
  my~ boss:-1
@@ -3950,11 +3952,11 @@ export const weights = ` *:-6
  my~ grandfather:2
  my~ grandmother:-10
  my~ grandson:1
- my~ great:-1
+ my~ great:-2
  my~ hair:-2
  my~ hands:-8
  my~ handwrit:-7
- my~ husband:-4
+ my~ husband:-5
  my~ kilo:-1
  my~ kitchen:4
  my~ last:-10
@@ -3980,14 +3982,14 @@ export const weights = ` *:-6
  my~ pupil:1
  my~ question:-2
  my~ recipe:-3
- my~ scale:6
- my~ sheet:-3
+ my~ scale:5
+ my~ sheet:-2
  my~ sister:-9
  my~ skin:5
  my~ slow:-4
  my~ soap:-3
  my~ spreadsheet:-4
- my~ sums:2
+ my~ sums:1
  my~ superfat:-1
  my~ table:-6
  my~ teacher:-6
@@ -4001,12 +4003,11 @@ export const weights = ` *:-6
  my~ wifes:-3
  my~%:-3
  my~0:-7
- my~A:1
  my~F:-3
  my~K:-7
  my~L:-9
  my~S:-2
- my~W:3
+ my~W:4
  my~b:-1
  my~l:-5
  my~t:3
@@ -4026,13 +4027,13 @@ export const weights = ` *:-6
  near~ enough:4
  near~ it:-1
  near~ the:-2
- near~%:-10
+ near~%:-9
  near~0:1
  near~d:-1
  near~t:4
  need:-5
  needs:-7
- needs~ a:-5
+ needs~ a:-6
  needs~ the:-6
  need~ ::-2
  need~ a:-4
@@ -4044,10 +4045,10 @@ export const weights = ` *:-6
  neighbor:-7
  neighbour:-2
  neither:3
- nephew:-3
+ nephew:-2
  nerv:-7
  nervou:-1
- net:3
+ net:2
  never:-1
  never~ above:-6
  never~ added:6
@@ -4085,7 +4086,7 @@ export const weights = ` *:-6
  next~ time:-9
  next~ to:4
  next~ year:-3
- nice:-2
+ nice:-1
  nicer:-7
  niece:3
  night:-4
@@ -4114,7 +4115,7 @@ export const weights = ` *:-6
  notebook:-2
  notebook~ ::-6
  notebook~ p:-3
- notebook~ says:2
+ notebook~ says:3
  notebook~ the:-5
  notes:-2
  notes~ ::1
@@ -4143,7 +4144,7 @@ export const weights = ` *:-6
  not~ sure:5
  not~ that:-7
  not~ the:-3
- not~ to:-6
+ not~ to:-5
  not~ too:-5
  not~ touch:-5
  not~ use:-2
@@ -4152,8 +4153,8 @@ export const weights = ` *:-6
  not~A:-3
  not~F:9
  not~b:7
- not~e:8
- nought:-2
+ not~e:9
+ nought:-1
  november:-4
  now:4
  nowhere:-6
@@ -4165,7 +4166,7 @@ export const weights = ` *:-6
  now~ it:-5
  now~ its:6
  now~ my:3
- now~ on:3
+ now~ on:4
  now~ so:-8
  now~ the:2
  now~F:1
@@ -4195,7 +4196,7 @@ export const weights = ` *:-6
  no~F:9
  no~I:6
  no~S:-9
- no~W:3
+ no~W:4
  no~X:-10
  number:-5
  number~ ?:-5
@@ -4234,8 +4235,8 @@ export const weights = ` *:-6
  off~ it:3
  off~ my:-2
  off~ the:3
+ off~ wait:-1
  off~ what:10
- off~ with:-1
  off~0:-6
  off~l:1
  often:-6
@@ -4268,7 +4269,7 @@ export const weights = ` *:-6
  of~ oils:-2
  of~ old:4
  of~ one:3
- of~ our:-4
+ of~ our:-5
  of~ paste:-6
  of~ plain:2
  of~ rough:-2
@@ -4318,7 +4319,7 @@ export const weights = ` *:-6
  oils~ as:1
  oils~ at:-6
  oils~ because:-6
- oils~ come:-4
+ oils~ come:-3
  oils~ g:-5
  oils~ in:-4
  oils~ or:-1
@@ -4327,7 +4328,7 @@ export const weights = ` *:-6
  oils~>:-2
  oily:8
  oil~ ?:-7
- oil~ and:-1
+ oil~ and:-2
  oil~ at:4
  oil~ from:3
  oil~ g:-4
@@ -4359,7 +4360,7 @@ export const weights = ` *:-6
  old~ days:-3
  old~ one:-6
  old~ pillowcase:-4
- old~ recipe:-5
+ old~ recipe:-4
  old~ sheet:1
  old~ soap:-6
  old~ tub:4
@@ -4394,7 +4395,7 @@ export const weights = ` *:-6
  one~ from:-7
  one~ go:3
  one~ had:-6
- one~ has:-1
+ one~ has:-2
  one~ i:1
  one~ in:2
  one~ into:-1
@@ -4455,7 +4456,7 @@ export const weights = ` *:-6
  on~ day:6
  on~ glov:-3
  on~ her:-1
- on~ here:-7
+ on~ here:-8
  on~ high:-6
  on~ i:5
  on~ it:-5
@@ -4480,7 +4481,7 @@ export const weights = ` *:-6
  on~ thursday:1
  on~ to:-4
  on~ top:1
- on~ tue:-1
+ on~ tue:-2
  on~ tuesday:-5
  on~ we:-8
  on~ with:7
@@ -4491,7 +4492,6 @@ export const weights = ` *:-6
  on~F:5
  on~t:-4
  oops:4
- op:-3
  open:2
  opens:4
  open~ a:-8
@@ -4506,7 +4506,7 @@ export const weights = ` *:-6
  optional:3
  or:-3
  order:-8
- order~ of:-4
+ order~ of:-5
  ordinary:5
  original:-3
  or~ a:1
@@ -4525,14 +4525,14 @@ export const weights = ` *:-6
  or~ so:2
  or~ take:5
  or~ the:-3
- or~ thereabout:2
+ or~ thereabout:3
  or~ too:-3
  or~ was:1
  or~ will:-3
  or~A:-6
  or~N:-5
  other:-4
- otherwise:-10
+ otherwise:-9
  otherwise~ it:-8
  other~ and:-3
  other~ half:1
@@ -4549,7 +4549,7 @@ export const weights = ` *:-6
  ours~ is:-7
  our~ club:3
  our~ course:-2
- our~ group:-9
+ our~ group:-8
  our~ own:-1
  our~ teacher:-8
  our~ town:-1
@@ -4585,7 +4585,7 @@ export const weights = ` *:-6
  oval:-4
  oven:-9
  oven~ at:-5
- overfat:3
+ overfat:2
  overheat:-4
  overnight:1
  overnight~ at:-4
@@ -4627,7 +4627,7 @@ export const weights = ` *:-6
  page~ is:-4
  page~0:-1
  paid:-1
- paid~ for:6
+ paid~ for:5
  paid~0:-8
  pail:-8
  paint:6
@@ -4638,7 +4638,7 @@ export const weights = ` *:-6
  pan:3
  panic:-10
  panick:1
- pantry:-7
+ pantry:-6
  pan~ and:2
  paper~ and:-3
  paper~ cup:5
@@ -4662,7 +4662,7 @@ export const weights = ` *:-6
  paste~ ::3
  paste~ in:-4
  paste~ is:-4
- paste~ to:-6
+ paste~ to:-5
  paste~ went:-3
  paste~ with:-4
  pastry:4
@@ -4713,6 +4713,7 @@ export const weights = ` *:-6
  photo~ of:-2
  ph~ strip:-7
  pick:-2
+ pick~ up:-1
  picture:-8
  piec:-2
  piece~ for:-6
@@ -4747,7 +4748,7 @@ export const weights = ` *:-6
  please~ dont:-8
  please~ look:-7
  please~ my:6
- please~ tell:2
+ please~ tell:3
  please~ verify:-8
  plenty:-6
  plenty~ for:-6
@@ -4771,7 +4772,7 @@ export const weights = ` *:-6
  polypropylene:-4
  poor:-9
  popcorn:6
- pops:-4
+ pops:-3
  porch:-4
  porridge:2
  portion:-2
@@ -4793,7 +4794,7 @@ export const weights = ` *:-6
  pot~ holds:1
  pot~ i:-6
  pot~ is:-4
- pot~ of:-3
+ pot~ of:-2
  pot~ off:-7
  pot~ oils:-8
  pot~ on:-1
@@ -4813,11 +4814,11 @@ export const weights = ` *:-6
  pour~ out:8
  pour~ the:-7
  pour~0:4
- pour~=:3
+ pour~=:4
  pour~>:-7
- pour~A:-4
+ pour~A:-5
  pour~F:-1
- pour~t:-4
+ pour~t:-3
  pour~w:-11
  powder:5
  powder~0:5
@@ -4841,7 +4842,7 @@ export const weights = ` *:-6
  pric:-5
  price:-8
  print:3
- printout:-5
+ printout:-6
  print~ on:1
  print~0:-8
  prob:3
@@ -4863,7 +4864,7 @@ export const weights = ` *:-6
  pucks:-3
  puck~ dual:-5
  pudd:-7
- puddle:3
+ puddle:5
  pull:6
  pump:-2
  pupil:-1
@@ -4962,7 +4963,7 @@ export const weights = ` *:-6
  recipe~ and:-5
  recipe~ card:-2
  recipe~ for:2
- recipe~ from:-6
+ recipe~ from:-7
  recipe~ i:-3
  recipe~ in:3
  recipe~ is:-3
@@ -5005,6 +5006,7 @@ export const weights = ` *:-6
  rest:3
  rest~ is:4
  rest~ of:-1
+ rest~ was:1
  rest~t:-2
  result:-1
  retir:-7
@@ -5012,7 +5014,7 @@ export const weights = ` *:-6
  rev~0:-7
  re~ ::-3
  ribbon:-5
- rice:-3
+ rice:-4
  rich:-10
  rid:-4
  rid~ of:-4
@@ -5082,6 +5084,7 @@ export const weights = ` *:-6
  safe~ ?:-4
  safe~ side:3
  safe~ to:-2
+ said:1
  said~ a:4
  said~ it:-3
  said~ my:6
@@ -5090,6 +5093,7 @@ export const weights = ` *:-6
  said~ that:-7
  said~ the:-2
  said~ yes:-6
+ said~0:2
  said~b:6
  salad:-7
  sale:-8
@@ -5113,6 +5117,7 @@ export const weights = ` *:-6
  sanity:-4
  sanity~ check:-4
  saponification:3
+ sat:-1
  saturday:-2
  sat~ on:-9
  sat~t:-2
@@ -5140,7 +5145,7 @@ export const weights = ` *:-6
  says~0:6
  says~>:4
  says~A:1
- says~F:-2
+ says~F:-1
  says~b:-2
  says~e:3
  says~t:-1
@@ -5182,7 +5187,7 @@ export const weights = ` *:-6
  science:-6
  scoop:8
  scorch:-3
- scrap:8
+ scrap:7
  scrape:1
  scrap~ it:-1
  scrap~ the:7
@@ -5278,9 +5283,9 @@ export const weights = ` *:-6
  she~ alway:-3
  she~ asked:-5
  she~ did:-5
- she~ does:-2
+ she~ does:-3
  she~ gets:-9
- she~ got:-6
+ she~ got:-7
  she~ had:-7
  she~ has:-5
  she~ is:-3
@@ -5320,9 +5325,8 @@ export const weights = ` *:-6
  short~ so:7
  should:-1
  should~ be:-2
- should~ come:-1
  should~ have:1
- should~ i:-7
+ should~ i:-8
  should~ read:9
  should~ say:4
  shout:-8
@@ -5351,8 +5355,8 @@ export const weights = ` *:-6
  since:4
  since~ about:-5
  since~ it:5
- since~ last:2
- since~ my:5
+ since~ last:1
+ since~ my:6
  since~ spr:2
  since~ the:2
  since~ then:3
@@ -5400,7 +5404,7 @@ export const weights = ` *:-6
  sliver:-5
  slosh:-2
  slow:-4
- slow~ cooker:-4
+ slow~ cooker:-5
  slow~ into:-5
  slush:-7
  small:-3
@@ -5433,7 +5437,7 @@ export const weights = ` *:-6
  soap~ attempt:-2
  soap~ day:-1
  soap~ diary:-6
- soap~ for:-5
+ soap~ for:-6
  soap~ from:-6
  soap~ i:-3
  soap~ in:-6
@@ -5445,7 +5449,7 @@ export const weights = ` *:-6
  soap~ paste:-1
  soap~ since:-5
  soap~ so:-2
- soap~ the:-3
+ soap~ the:-2
  soap~ to:-1
  soap~ w:-8
  soap~ was:-5
@@ -5455,7 +5459,7 @@ export const weights = ` *:-6
  softer:2
  soft~ after:-3
  soft~ as:-6
- soft~ at:-2
+ soft~ at:-3
  soft~ for:-4
  soft~ in:-6
  soft~ so:3
@@ -5511,9 +5515,9 @@ export const weights = ` *:-6
  source~ ::1
  so~ ::-6
  so~ ?:3
- so~ a:3
+ so~ a:2
  so~ all:3
- so~ another:8
+ so~ another:9
  so~ before:-5
  so~ call:6
  so~ did:-4
@@ -5522,17 +5526,16 @@ export const weights = ` *:-6
  so~ excuse:-6
  so~ far:-2
  so~ fast:-2
- so~ for:-8
- so~ good:4
+ so~ for:-7
+ so~ good:5
  so~ half:2
  so~ here:-5
  so~ hot:-5
  so~ i'd:-6
  so~ i:-5
  so~ if:-4
- so~ im:1
  so~ in:4
- so~ is:4
+ so~ is:3
  so~ it:2
  so~ its:5
  so~ ive:1
@@ -5564,7 +5567,7 @@ export const weights = ` *:-6
  so~ who:3
  so~ you:-1
  so~%:-7
- so~0:5
+ so~0:6
  so~=:2
  so~F:-1
  so~N:12
@@ -5582,7 +5585,7 @@ export const weights = ` *:-6
  speed:-7
  spell:-10
  spend:-7
- spent:1
+ spent:2
  spill:-5
  spilt:2
  splash:4
@@ -5651,6 +5654,7 @@ export const weights = ` *:-6
  stays:-5
  stays~ as:2
  stays~ in:-6
+ stay~ a:-1
  stay~ at:2
  stay~ clear:3
  stay~ cloudy:-2
@@ -5673,7 +5677,7 @@ export const weights = ` *:-6
  stiff:4
  still:1
  still~ cloudy:2
- still~ good:6
+ still~ good:5
  still~ got:-7
  still~ had:4
  still~ have:-2
@@ -5690,7 +5694,7 @@ export const weights = ` *:-6
  stink:-9
  stir:-4
  stirr~ and:-5
- stirr~ every:-7
+ stirr~ every:-6
  stirr~ for:-3
  stirr~ in:4
  stirr~ into:7
@@ -5703,7 +5707,6 @@ export const weights = ` *:-6
  stir~ by:-3
  stir~ every:-1
  stir~ for:-3
- stir~ in:-1
  stir~ it:2
  stir~ the:-10
  stir~ till:-2
@@ -5711,7 +5714,7 @@ export const weights = ` *:-6
  stir~ with:-4
  stir~0:-5
  stir~=:-5
- stir~t:-5
+ stir~t:-4
  stock:2
  stood:1
  stood~ at:4
@@ -5752,7 +5755,7 @@ export const weights = ` *:-6
  stronger:1
  strong~ ?:-8
  strong~ for:-5
- struck:5
+ struck:6
  struck~ out:3
  stuck:3
  stuck~ in:4
@@ -5762,7 +5765,6 @@ export const weights = ` *:-6
  style:-4
  subject:-2
  subject~ ::-3
- such:1
  suds:-4
  suggest:-1
  suits:-5
@@ -5771,6 +5773,7 @@ export const weights = ` *:-6
  summer~ and:7
  sums:-3
  sun:3
+ sunday:1
  sunday~ ::-4
  sunday~ in:-7
  sunday~ roast:2
@@ -5863,7 +5866,7 @@ export const weights = ` *:-6
  team:-3
  technical:10
  technical~ grade:7
- telephone:-5
+ telephone:-6
  tell:-4
  tells:1
  tells~ me:2
@@ -5889,10 +5892,10 @@ export const weights = ` *:-6
  test~ on:-1
  test~ with:-5
  text:-3
- than:-1
+ than:-2
  thank:-5
  thank~ for:-7
- thank~ to:-2
+ thank~ to:-1
  thank~ you:-6
  than~ a:-1
  than~ i:3
@@ -5921,7 +5924,7 @@ export const weights = ` *:-6
  that~ and:4
  that~ be:3
  that~ bit:4
- that~ came:-1
+ that~ came:-2
  that~ day:9
  that~ enough:-2
  that~ from:-6
@@ -6014,7 +6017,7 @@ export const weights = ` *:-6
  then~v:6
  ther:3
  there:4
- thereabout:2
+ thereabout:3
  therefore:3
  there~ ?:-7
  there~ are:-1
@@ -6039,7 +6042,7 @@ export const weights = ` *:-6
  they:-4
  theyd:5
  theyll:-4
- theyre:-9
+ theyre:-10
  they~ are:4
  they~ do:-6
  they~ say:1
@@ -6054,9 +6057,9 @@ export const weights = ` *:-6
  the~ autumn:-7
  the~ baby:1
  the~ back:2
- the~ bag:3
+ the~ bag:4
  the~ balance:-5
- the~ balcony:2
+ the~ balcony:3
  the~ bar:1
  the~ bars:-11
  the~ batch:-3
@@ -6097,12 +6100,13 @@ export const weights = ` *:-6
  the~ car:-7
  the~ card:-7
  the~ caretaker:-6
+ the~ ceil:1
  the~ cellar:-9
  the~ certifi:-6
  the~ certificate:4
  the~ cheap:-8
- the~ chemist:-2
- the~ choir:-5
+ the~ chemist:-3
+ the~ choir:-3
  the~ church:-5
  the~ class:-7
  the~ clean:-3
@@ -6150,7 +6154,7 @@ export const weights = ` *:-6
  the~ fair:-1
  the~ fami:1
  the~ farm:-1
- the~ fat:-3
+ the~ fat:-4
  the~ fats:1
  the~ feed:3
  the~ fence:-5
@@ -6163,6 +6167,7 @@ export const weights = ` *:-6
  the~ floor:6
  the~ foam:-8
  the~ freezer:-10
+ the~ fridge:-1
  the~ fryer:1
  the~ full:6
  the~ fumes:-6
@@ -6172,7 +6177,7 @@ export const weights = ` *:-6
  the~ gas:-5
  the~ glass:-1
  the~ goat:3
- the~ goats:4
+ the~ goats:5
  the~ goggl:-2
  the~ good:-3
  the~ gram:-7
@@ -6207,7 +6212,7 @@ export const weights = ` *:-6
  the~ laundry:-2
  the~ leftover:-1
  the~ letter:2
- the~ library:-7
+ the~ library:-6
  the~ lid:1
  the~ light:-5
  the~ line:5
@@ -6221,14 +6226,14 @@ export const weights = ` *:-6
  the~ lowest:-4
  the~ lump:-2
  the~ machine:-4
- the~ man:-5
- the~ margin:-2
+ the~ man:-4
+ the~ margin:-1
  the~ mark:4
  the~ market:-5
  the~ mass:-4
  the~ measur:1
  the~ mechanic:3
- the~ melt:3
+ the~ melt:4
  the~ mess:-4
  the~ microwave:1
  the~ middle:-5
@@ -6293,9 +6298,9 @@ export const weights = ` *:-6
  the~ rain:-3
  the~ ready:4
  the~ real:-9
- the~ reason:-8
+ the~ reason:-7
  the~ record:2
- the~ remain:-2
+ the~ remain:-1
  the~ render:-3
  the~ rest:2
  the~ right:-8
@@ -6310,7 +6315,7 @@ export const weights = ` *:-6
  the~ scale:-2
  the~ school:1
  the~ scum:2
- the~ second:2
+ the~ second:3
  the~ sf:-5
  the~ shed:-1
  the~ sheet:7
@@ -6319,7 +6324,7 @@ export const weights = ` *:-6
  the~ shops:-6
  the~ shower:-8
  the~ side:7
- the~ sink:3
+ the~ sink:2
  the~ size:1
  the~ skin:-4
  the~ slip:-1
@@ -6352,7 +6357,7 @@ export const weights = ` *:-6
  the~ teacher:1
  the~ temperature:-5
  the~ thermometer:-7
- the~ thing:-2
+ the~ thing:-3
  the~ third:-1
  the~ thread:-6
  the~ thursday:-4
@@ -6400,11 +6405,11 @@ export const weights = ` *:-6
  the~B:-8
  the~C:-14
  the~F:5
- the~I:4
+ the~I:3
  the~K:3
  the~L:-2
  the~M:3
- the~N:-2
+ the~N:-1
  the~S:-3
  the~T:-7
  the~W:5
@@ -6418,7 +6423,7 @@ export const weights = ` *:-6
  thicken:-3
  thicker:-8
  thick~ as:1
- thick~ like:-5
+ thick~ like:-6
  thick~ trace:-3
  thin:-3
  thing:-1
@@ -6430,7 +6435,7 @@ export const weights = ` *:-6
  think~ ?:-8
  think~ about:2
  think~ i:9
- think~ it:2
+ think~ it:1
  think~ its:-1
  think~ my:1
  think~ of:-8
@@ -6467,13 +6472,13 @@ export const weights = ` *:-6
  this~ one:6
  this~ ones:-5
  this~ or:-7
- this~ pot:3
+ this~ pot:2
  this~ recipe:-8
  this~ right:-3
  this~ time:5
  this~ to:-3
  this~ was:-5
- this~ way:-3
+ this~ way:-4
  this~ week:-1
  this~ weekend:3
  this~ with:-9
@@ -6481,12 +6486,13 @@ export const weights = ` *:-6
  this~0:-8
  this~F:1
  tho:-1
+ those:-1
  those~ are:2
- those~ days:-6
+ those~ days:-7
  those~ fats:-1
  those~ oils:-3
  those~ who:4
- those~0:2
+ those~0:3
  though:1
  thought:1
  thought~ ?:-4
@@ -6515,7 +6521,7 @@ export const weights = ` *:-6
  tick:-2
  tight:-1
  til:-5
- tiles:7
+ tiles:6
  till:1
  till~ it:3
  till~ its:-2
@@ -6547,7 +6553,7 @@ export const weights = ` *:-6
  tins~ of:-3
  tiny:-2
  tin~ and:-1
- tin~ is:-7
+ tin~ is:-9
  tin~ of:-3
  tin~ was:-1
  tin~ with:-8
@@ -6602,7 +6608,7 @@ export const weights = ` *:-6
  took~w:-5
  tools:-7
  too~ ?:-5
- too~ and:1
+ too~ and:2
  too~ cold:-4
  too~ dry:-3
  too~ early:-6
@@ -6630,11 +6636,11 @@ export const weights = ` *:-6
  top~ shelf:-5
  top~ which:-5
  total:4
- total~ of:-8
- touch:-5
+ total~ of:-9
+ touch:-4
  touch~ it:-6
  touch~ the:-8
- towel:-6
+ towel:-5
  towel~ over:-5
  towel~ round:-5
  towel~t:-1
@@ -6644,27 +6650,27 @@ export const weights = ` *:-6
  to~ add:-2
  to~ ask:-7
  to~ be:3
- to~ bed:-5
+ to~ bed:-4
  to~ buy:-7
  to~ check:-5
- to~ come:4
- to~ cool:-10
+ to~ come:5
+ to~ cool:-9
  to~ cut:-3
  to~ do:1
  to~ everyone:3
  to~ find:-5
- to~ finish:6
+ to~ finish:7
  to~ get:-4
  to~ grate:-2
  to~ hand:1
- to~ have:3
+ to~ have:2
  to~ hear:1
- to~ help:6
+ to~ help:7
  to~ her:-6
  to~ hold:2
  to~ it:1
  to~ keep:-6
- to~ know:-4
+ to~ know:-3
  to~ light:-2
  to~ look:-8
  to~ make:1
@@ -6676,7 +6682,7 @@ export const weights = ` *:-6
  to~ pour:-2
  to~ put:4
  to~ remember:-9
- to~ rough:-3
+ to~ rough:-2
  to~ see:2
  to~ self:-1
  to~ sell:-2
@@ -6697,9 +6703,9 @@ export const weights = ` *:-6
  to~ throw:-7
  to~ trace:-8
  to~ try:-4
- to~ unmould:-5
+ to~ unmould:-4
  to~ use:-2
- to~ wait:2
+ to~ wait:1
  to~ wash:1
  to~ waste:7
  to~ weigh:-6
@@ -6710,8 +6716,8 @@ export const weights = ` *:-6
  to~=:-2
  to~>:5
  to~F:-9
- to~T:-4
- to~X:-5
+ to~T:-3
+ to~X:-4
  to~b:-4
  to~d:-4
  to~e:-3
@@ -6750,13 +6756,14 @@ export const weights = ` *:-6
  trial:-8
  trick:-9
  trick~ for:-5
- tried:-10
- tried~ it:1
+ tried:-9
+ tried~ it:2
  trimm:1
  trimming:-1
  tripl:-7
  trouble:-3
- trust:-5
+ true:-1
+ trust:-6
  trust~ it:-6
  trust~ the:-5
  truth:1
@@ -6792,22 +6799,22 @@ export const weights = ` *:-6
  twice~ i:4
  twice~ with:-6
  typ:-7
- type:4
+ type:3
  typed:6
  typed~ the:6
  typo:2
  u:-7
  ugh:-2
- ugly:-5
- um:1
+ ugly:-6
+ um:2
  uncl:-5
  uncle:-3
- under:-4
+ under:-3
  underneath:-5
  understand:-5
- under~ a:-2
- under~ it:-3
- under~ the:2
+ under~ a:-3
+ under~ it:2
+ under~ the:1
  under~0:-9
  under~d:-3
  under~t:-3
@@ -6827,6 +6834,7 @@ export const weights = ` *:-6
  until~ a:-6
  until~ both:-1
  until~ i:-1
+ until~ it:-1
  until~ its:-5
  until~ the:3
  until~ you:-3
@@ -6839,7 +6847,7 @@ export const weights = ` *:-6
  up~ ?:-6
  up~ again:-9
  up~ and:1
- up~ by:3
+ up~ by:2
  up~ for:-8
  up~ i:-9
  up~ in:-4
@@ -6854,12 +6862,12 @@ export const weights = ` *:-6
  up~0:10
  ur:-5
  us:-1
- use:-2
+ use:-3
  used:2
  used~ a:-1
  used~ for:1
  used~ it:1
- used~ that:3
+ used~ that:4
  used~ the:7
  used~ to:-10
  used~0:-4
@@ -6882,7 +6890,7 @@ export const weights = ` *:-6
  use~I:-4
  use~N:-1
  use~l:-3
- using:1
+ using:2
  using~=:-5
  usual:1
  us~ the:-1
@@ -6921,7 +6929,7 @@ export const weights = ` *:-6
  wants:-4
  wants~ a:-4
  wants~ it:-6
- wants~ me:-2
+ wants~ me:-3
  wants~ some:-2
  wants~ the:-7
  wants~ to:-4
@@ -6965,20 +6973,20 @@ export const weights = ` *:-6
  was~ for:-2
  was~ from:-1
  was~ going:-6
- was~ gone:-3
+ was~ gone:-4
  was~ hard:-8
  was~ hot:-5
  was~ in:4
  was~ it:-3
  was~ like:3
  was~ made:-1
- was~ meant:4
+ was~ meant:5
  was~ melt:3
  was~ my:-4
  was~ near:5
  was~ never:-2
  was~ no:-2
- was~ not:10
+ was~ not:9
  was~ off:8
  was~ old:-4
  was~ on:3
@@ -6989,11 +6997,10 @@ export const weights = ` *:-6
  was~ over:4
  was~ pour:3
  was~ ready:-2
- was~ real:7
+ was~ real:6
  was~ right:-7
  was~ so:5
  was~ stand:7
- was~ still:1
  was~ stirr:-2
  was~ that:-6
  was~ the:-4
@@ -7012,7 +7019,7 @@ export const weights = ` *:-6
  was~=:-7
  was~>:-10
  was~A:4
- was~F:6
+ was~F:5
  was~L:6
  was~N:2
  was~X:7
@@ -7049,7 +7056,7 @@ export const weights = ` *:-6
  weight:2
  weight~ ::-7
  weight~ and:3
- weight~ g:-3
+ weight~ g:-4
  weight~ in:3
  weight~ made:-6
  weight~ of:-3
@@ -7059,7 +7066,7 @@ export const weights = ` *:-6
  weigh~ ?:-7
  weigh~ a:-4
  weigh~ after:-4
- weigh~ again:5
+ weigh~ again:4
  weigh~ and:1
  weigh~ anyth:-2
  weigh~ as:3
@@ -7075,7 +7082,7 @@ export const weights = ` *:-6
  weigh~ out:-6
  weigh~ the:3
  weigh~0:2
- weigh~<:-7
+ weigh~<:-6
  weigh~=:-7
  weigh~F:-2
  weigh~e:6
@@ -7087,7 +7094,7 @@ export const weights = ` *:-6
  well~ be:6
  well~ have:7
  went:4
- went~ a:6
+ went~ a:5
  went~ above:-5
  went~ away:-6
  went~ back:-3
@@ -7099,7 +7106,7 @@ export const weights = ` *:-6
  went~ down:6
  went~ for:7
  went~ from:-9
- went~ in:8
+ went~ in:7
  went~ into:4
  went~ on:5
  went~ over:3
@@ -7140,7 +7147,7 @@ export const weights = ` *:-6
  we~ say:3
  we~ took:1
  we~ use:-9
- we~ used:-2
+ we~ used:-3
  we~ want:4
  we~ weigh:2
  we~ went:-1
@@ -7151,7 +7158,7 @@ export const weights = ` *:-6
  whatever~ was:9
  whats:1
  whatsoever:1
- whats~ in:5
+ whats~ in:4
  whats~ the:-4
  what~ a:-8
  what~ came:6
@@ -7226,7 +7233,7 @@ export const weights = ` *:-6
  who:-1
  whole:1
  whole~ grams:-8
- whole~ thing:3
+ whole~ thing:4
  whole~ time:-2
  whos:-3
  whose:4
@@ -7277,7 +7284,7 @@ export const weights = ` *:-6
  within~t:-7
  without:7
  without~ a:-8
- without~ it:6
+ without~ it:5
  without~ my:-1
  without~ the:2
  without~F:-2
@@ -7339,7 +7346,7 @@ export const weights = ` *:-6
  words:-7
  word~ for:-7
  works:-7
- worksheet:-4
+ worksheet:-3
  workshop:-3
  worktop:-2
  work~ ?:-2
@@ -7371,7 +7378,7 @@ export const weights = ` *:-6
  wrapp:-12
  wrapper:-6
  wrapp~ in:-5
- wrapp~ it:-5
+ wrapp~ it:-4
  wrap~ in:-1
  wrist:-4
  writ:-4
@@ -7380,14 +7387,13 @@ export const weights = ` *:-6
  write~ the:-7
  write~ up:-5
  written:3
- written~ ?:-4
+ written~ ?:-3
  written~ on:-6
- wrong:1
  wrong~ ?:-5
  wrong~ with:-7
  wrote~ ::-4
  wrote~ in:1
- wrote~ it:3
+ wrote~ it:4
  wrote~ on:-6
  wrote~ that:-7
  wrote~ this:-3
@@ -7409,12 +7415,12 @@ export const weights = ` *:-6
  years:-6
  years~ ago:-4
  year~ and:1
- year~ i:-7
+ year~ i:-6
  year~ in:-5
  year~ is:4
  year~0:-5
  yellow:-11
- yes:-3
+ yes:-4
  yesterday:-5
  yes~ its:-7
  yes~ no:-3
@@ -7443,8 +7449,8 @@ export const weights = ` *:-6
  you~ and:-4
  you~ are:-5
  you~ ask:2
- you~ asked:-3
- you~ call:-9
+ you~ asked:-4
+ you~ call:-8
  you~ can:-3
  you~ cant:-8
  you~ check:-5
@@ -7460,7 +7466,7 @@ export const weights = ` *:-6
  you~ know:5
  you~ like:-6
  you~ look:-3
- you~ lot:-3
+ you~ lot:-2
  you~ make:-6
  you~ need:-8
  you~ pour:-8
@@ -7517,7 +7523,7 @@ export const weights = ` *:-6
 %~ on:4
 %~ or:3
 %~ over:4
-%~ pure:-4
+%~ pure:-5
 %~ purity:-4
 %~ sf:-4
 %~ so:4
@@ -7572,7 +7578,7 @@ export const weights = ` *:-6
 0~ both:-4
 0~ bottl:-6
 0~ bucket:-5
-0~ but:-5
+0~ but:-1
 0~ c:-5
 0~ cakes:-2
 0~ can:-6
@@ -7589,7 +7595,7 @@ export const weights = ` *:-6
 0~ fats:-11
 0~ for:-7
 0~ from:2
-0~ full:-8
+0~ full:-7
 0~ gives:-6
 0~ goats:-9
 0~ goes:-2
@@ -7613,7 +7619,7 @@ export const weights = ` *:-6
 0~ loav:-1
 0~ lyes:-8
 0~ made:-8
-0~ more:-6
+0~ more:-5
 0~ my:5
 0~ n:-2
 0~ night:-4
@@ -7628,7 +7634,7 @@ export const weights = ` *:-6
 0~ once:3
 0~ one:-3
 0~ or:4
-0~ out:1
+0~ out:2
 0~ p:-7
 0~ packet:-1
 0~ packs:1
@@ -7642,7 +7648,6 @@ export const weights = ` *:-6
 0~ pour:-6
 0~ pupil:-3
 0~ right:-3
-0~ round:-1
 0~ scal:-7
 0~ she:-2
 0~ silicone:-3
@@ -7658,11 +7663,11 @@ export const weights = ` *:-6
 0~ thats:2
 0~ the:4
 0~ then:3
-0~ thing:-8
+0~ thing:-9
 0~ this:3
 0~ times:-1
 0~ tins:-3
-0~ towel:-6
+0~ towel:-7
 0~ until:-7
 0~ w:6
 0~ was:-4
@@ -7696,7 +7701,7 @@ export const weights = ` *:-6
 <A:5
 <C:2
 <F:2
-<I:-10
+<I:-9
 <K:7
 <L:4
 <N:-3
@@ -7725,7 +7730,7 @@ export const weights = ` *:-6
 <~W:-4
 <~X:-6
 =%:-12
-=0:5
+=0:6
 =:-4
 =<:-3
 ==:-3
@@ -7768,7 +7773,7 @@ export const weights = ` *:-6
 =~ good:-1
 =~ i:-7
 =~ im:-7
-=~ in:-2
+=~ in:-3
 =~ into:-5
 =~ it:-6
 =~ its:1
@@ -7776,7 +7781,7 @@ export const weights = ` *:-6
 =~ mk:-5
 =~ my:1
 =~ no:-4
-=~ not:-11
+=~ not:-12
 =~ of:-3
 =~ ok:-2
 =~ on:-3
@@ -7789,7 +7794,7 @@ export const weights = ` *:-6
 =~ with:2
 =~%:-6
 =~0:5
-=~<:-5
+=~<:-4
 =~=:-2
 =~A:-3
 =~F:-3
@@ -7799,13 +7804,13 @@ export const weights = ` *:-6
 =~t:-1
 >%:-2
 >0:-6
->:-3
+>:-2
 ><:-4
 >=:-2
 >>:-6
 >A:-2
 >F:-4
->K:-6
+>K:-7
 >L:1
 >W:-5
 >e:-10
@@ -7853,7 +7858,7 @@ A~ all:1
 A~ alright:-5
 A~ and:-2
 A~ as:7
-A~ bag:3
+A~ bag:2
 A~ be:-3
 A~ because:-4
 A~ before:-6
@@ -7866,7 +7871,7 @@ A~ cool:2
 A~ correct:-9
 A~ dissolv:-3
 A~ does:-7
-A~ down:2
+A~ down:3
 A~ figure:4
 A~ fine:-4
 A~ first:-1
@@ -7904,7 +7909,7 @@ A~ okay:-4
 A~ on:-6
 A~ one:-5
 A~ only:3
-A~ or:-5
+A~ or:-4
 A~ over:-8
 A~ paste:3
 A~ per:3
@@ -7923,7 +7928,7 @@ A~ soap:-3
 A~ sprinkl:-3
 A~ still:-7
 A~ that:-8
-A~ the:-3
+A~ the:-4
 A~ then:-3
 A~ there:1
 A~ to:-2
@@ -7955,7 +7960,7 @@ A~t:5
 A~v:-2
 B0:-5
 B:3
-BF:4
+BF:5
 B~ and:-9
 B~ so:-5
 C%:-7
@@ -7964,7 +7969,7 @@ CA:4
 CW:1
 Cv:4
 C~ at:3
-C~ in:5
+C~ in:6
 C~ is:-3
 C~%:-7
 C~<:-5
@@ -7975,12 +7980,14 @@ F=:-3
 F>:-1
 FA:-3
 FB:5
+FI:-6
 FK:-4
 FL:1
 FN:6
 FS:-10
 FT:-4
 FU:2
+FW:-1
 FX:2
 Fd:-3
 Fe:2
@@ -7988,7 +7995,7 @@ Fl:-7
 Fr:6
 Ft:-3
 Fv:-8
-Fw:3
+Fw:2
 F~ +:3
 F~ ::3
 F~ =:2
@@ -7999,7 +8006,7 @@ F~ add:3
 F~ after:3
 F~ again:2
 F~ all:2
-F~ alone:-4
+F~ alone:-5
 F~ altogether:-3
 F~ are:3
 F~ as:5
@@ -8050,6 +8057,7 @@ F~ im:7
 F~ in:2
 F~ instead:5
 F~ into:-3
+F~ isnt:1
 F~ it:4
 F~ its:2
 F~ ive:7
@@ -8065,7 +8073,7 @@ F~ look:4
 F~ looks:-3
 F~ makes:-4
 F~ melt:-10
-F~ melts:-7
+F~ melts:-6
 F~ my:3
 F~ n:2
 F~ never:9
@@ -8122,12 +8130,12 @@ F~ trac:-8
 F~ tub:-3
 F~ turn:8
 F~ twice:4
-F~ until:8
+F~ until:7
 F~ up:3
 F~ used:-5
 F~ w:2
 F~ warm:-5
-F~ was:-1
+F~ was:-2
 F~ weigh:-5
 F~ well:2
 F~ went:-2
@@ -8143,30 +8151,30 @@ F~0:4
 F~<:3
 F~=:-1
 F~>:-1
-F~A:-4
+F~A:-3
 F~F:-4
 F~N:7
 F~W:-1
 F~d:-3
 F~e:-1
 F~t:-10
-I0:2
+I0:1
 I:2
 I<:1
-IA:-3
+IA:-2
 II:1
 IL:4
-Ib:-8
+Ib:-7
 Id:5
 Iw:-7
 I~ +:-3
 I~ ::3
-I~ and:-2
+I~ and:-1
 I~ bath:-1
 I~ first:-6
 I~ had:7
-I~ in:-7
-I~ is:-2
+I~ in:-6
+I~ is:-1
 I~ it:7
 I~ round:-4
 I~ so:-6
@@ -8174,7 +8182,7 @@ I~ tray:1
 I~ was:6
 I~<:2
 K%:-7
-K0:-9
+K0:-8
 K:3
 K=:-2
 K>:-6
@@ -8195,17 +8203,17 @@ K~ mixed:3
 K~ my:-9
 K~ of:-6
 K~ on:4
-K~ was:-4
+K~ was:-3
 K~%:-8
 K~>:-5
 K~A:-2
-K~r:1
+K~r:-1
 L0:-1
 L:1
 L<:-5
 L=:-1
 L>:3
-LA:-6
+LA:-7
 LF:-2
 LI:6
 LL:3
@@ -8232,6 +8240,7 @@ L~ because:2
 L~ boil:3
 L~ by:-3
 L~ flat:5
+L~ for:-1
 L~ from:11
 L~ frozen:-8
 L~ goes:-5
@@ -8261,8 +8270,8 @@ L~ with:4
 L~0:-2
 L~=:-1
 L~>:-2
-L~X:-5
-L~b:6
+L~X:-4
+L~b:7
 L~l:-10
 L~t:-3
 L~w:1
@@ -8273,8 +8282,8 @@ M~ and:-5
 M~ in:4
 M~ is:1
 M~ soap:-7
-N0:5
-N:9
+N0:6
+N:10
 N<:-2
 NA:-5
 NF:1
@@ -8304,7 +8313,7 @@ N~ that:-2
 N~ the:6
 N~ to:5
 N~ was:-6
-N~ where:6
+N~ where:7
 N~ would:-7
 N~N:-2
 S%:-8
@@ -8325,7 +8334,7 @@ S~ a:-6
 S~ and:2
 S~ as:-2
 S~ at:-8
-S~ because:3
+S~ because:2
 S~ blend:-4
 S~ fades:-3
 S~ for:-6
@@ -8338,7 +8347,7 @@ S~ leav:-5
 S~ mould:-6
 S~ no:-2
 S~ once:-2
-S~ only:2
+S~ only:1
 S~ pour:-1
 S~ powder:-4
 S~ smell:-5
@@ -8379,7 +8388,7 @@ WW:2
 WX:1
 Wb:2
 Wd:-5
-We:-3
+We:-2
 Wl:-2
 Wt:1
 Wv:-5
@@ -8389,7 +8398,7 @@ W~ =:-6
 W~ ?:-10
 W~ a:8
 W~ after:-4
-W~ all:-1
+W~ all:-2
 W~ and:-2
 W~ as:4
 W~ at:4
@@ -8415,7 +8424,7 @@ W~ let:-4
 W~ like:1
 W~ looks:-6
 W~ makes:-7
-W~ never:-5
+W~ never:-4
 W~ on:-8
 W~ or:5
 W~ out:-8
@@ -8432,7 +8441,7 @@ W~ wait:-1
 W~ was:8
 W~ went:3
 W~ when:4
-W~ which:5
+W~ which:4
 W~ with:1
 W~ would:-5
 W~0:3
@@ -8503,7 +8512,7 @@ X~w:-5
 ^ an:5
 ^ and:-9
 ^ any:-5
-^ anyone:-9
+^ anyone:-10
 ^ anyth:-4
 ^ are:-3
 ^ as:4
@@ -8522,14 +8531,14 @@ X~w:-5
 ^ been:-6
 ^ before:-8
 ^ between:7
-^ big:-9
+^ big:-8
 ^ bit:3
 ^ blend:-7
 ^ blender:-7
 ^ blue:-4
 ^ boil:2
 ^ bonsoir:-4
-^ book:-8
+^ book:-9
 ^ both:-8
 ^ bottle:11
 ^ bought:-8
@@ -8572,7 +8581,7 @@ X~w:-5
 ^ day:-9
 ^ dear:2
 ^ dissolv:-4
-^ dissolve:1
+^ dissolve:2
 ^ do:-5
 ^ does:-3
 ^ dog:1
@@ -8614,11 +8623,11 @@ X~w:-5
 ^ glov:-4
 ^ goat:-7
 ^ goes:-3
-^ goggl:-5
+^ goggl:-4
 ^ going:1
 ^ gonna:6
 ^ good:-4
-^ got:-8
+^ got:-9
 ^ grams:-6
 ^ gran:3
 ^ grandad:-1
@@ -8634,7 +8643,7 @@ X~w:-5
 ^ hand:2
 ^ handout:-3
 ^ hard:-5
-^ has:-5
+^ has:-6
 ^ have:-5
 ^ he:-6
 ^ heat:-6
@@ -8647,7 +8656,7 @@ X~w:-5
 ^ hey:-5
 ^ hi:1
 ^ hiya:2
-^ hola:-3
+^ hola:-2
 ^ hope:-1
 ^ hot:1
 ^ how:-11
@@ -8658,7 +8667,7 @@ X~w:-5
 ^ if:-8
 ^ ignore:1
 ^ ill:-2
-^ im:4
+^ im:3
 ^ in:-5
 ^ ingredient:-3
 ^ instead:9
@@ -8668,7 +8677,7 @@ X~w:-5
 ^ item:-3
 ^ itll:-2
 ^ its:-3
-^ ive:-6
+^ ive:-7
 ^ jug:7
 ^ just:1
 ^ keep:4
@@ -8684,7 +8693,7 @@ X~w:-5
 ^ left:-2
 ^ leftover:-8
 ^ let:1
-^ lid:1
+^ lid:2
 ^ like:-1
 ^ line:-4
 ^ liquid:-5
@@ -8696,7 +8705,7 @@ X~w:-5
 ^ looks:-3
 ^ lost:-5
 ^ lot:-6
-^ love:-4
+^ love:-3
 ^ lye's:5
 ^ m:-5
 ^ made:5
@@ -8832,7 +8841,7 @@ X~w:-5
 ^ split:2
 ^ spoon:-3
 ^ sry:-9
-^ stamp:-6
+^ stamp:-7
 ^ start:-7
 ^ stick:-6
 ^ still:-1
@@ -8850,13 +8859,13 @@ X~w:-5
 ^ switch:-5
 ^ take:-4
 ^ tare:1
-^ teacher:1
+^ teacher:2
 ^ tell:-9
 ^ test:-5
 ^ text:-6
 ^ thank:-6
 ^ that:-1
-^ thats:-1
+^ thats:-2
 ^ the:-2
 ^ then:-6
 ^ ther:-3
@@ -8917,7 +8926,7 @@ X~w:-5
 ^ why:-6
 ^ will:-5
 ^ with:-5
-^ worksheet:-4
+^ worksheet:-3
 ^ workshop:-4
 ^ would:-2
 ^ wrapp:-8
@@ -8928,18 +8937,17 @@ X~w:-5
 ^ years:3
 ^ yes:-10
 ^ yesterday:-5
-^ yield:1
 ^ you:-6
 ^ youll:2
 ^ zap:-4
-^%:-5
+^%:-6
 ^0:-5
 ^<:-1
 ^=:-6
 ^>:-10
 ^C:-11
 ^I:-2
-^K:-4
+^K:-3
 ^M:2
 ^N:-1
 ^S:-9
@@ -9010,7 +9018,7 @@ dL:-6
 dX:-2
 db:-4
 dd:-4
-dt:-1
+dt:-2
 dv:-1
 dw:-1
 d~ ::-1
@@ -9074,7 +9082,7 @@ l%:-5
 l0:3
 l:-2
 l=:-5
-l>:-6
+l>:-5
 lA:3
 lF:-8
 lL:-4
@@ -9101,11 +9109,11 @@ l~ went:3
 l~ with:1
 l~L:-9
 l~t:-6
-no figure:-5
+no figure:-6
 no name:-6
 r%:-6
-r0:3
-r:4
+r0:2
+r:3
 r>:-5
 rA:1
 rF:9
@@ -9123,7 +9131,7 @@ t:-5
 t<:6
 t=:-3
 t>:-1
-tA:1
+tA:2
 tF:-4
 tK:-3
 tL:-4
@@ -9143,7 +9151,7 @@ t~ ?:-7
 t~ a:-5
 t~ add:4
 t~ added:2
-t~ after:-7
+t~ after:-6
 t~ ago:-7
 t~ all:-6
 t~ and:-3
@@ -9221,12 +9229,12 @@ t~ we:-7
 t~ weigh:-2
 t~ when:-5
 t~ which:-2
-t~ with:2
+t~ with:1
 t~ yes:1
 t~ zap:-1
 t~0:-3
 t~=:-2
-t~A:-4
+t~A:-5
 t~F:-3
 t~K:-2
 t~L:-2
@@ -9295,7 +9303,6 @@ wv:-1
 ww:1
 w~ a:2
 w~ after:-7
-w~ and:-1
 w~ as:-8
 w~ at:-6
 w~ cubes:-6
@@ -9318,7 +9325,7 @@ w~ of:1
 w~ on:-2
 w~ one:-2
 w~ or:-3
-w~ out:-8
+w~ out:-9
 w~ per:2
 w~ so:-2
 w~ steps:-1
@@ -9329,7 +9336,7 @@ w~ too:1
 w~ was:6
 w~ wet:-7
 w~0:3
-w~C:3
+w~C:2
 w~I:1
 w~L:-8
 w~N:-2
