@@ -81,7 +81,10 @@ export function settleTellings(post: Post): void {
   for (const one of left) (isAway(one) && (carries || !one.carried) ? all : mine).push(one);
   const saysRest = (): boolean => says(everythingElse) || says(allTheSame);
   const isAnnounced = mine.some(({ telling }) => telling === 'mine') || asksOfMine();
-  const isTheirs = (one: Said): boolean => (one.telling === 'others' || one.telling === 'told') && isHabit(post, one);
+  // "my mum uses 100 g palm. And 450 g lard": what stands before the list may be of it
+  const listed = mine.find(isFat)?.amount.from ?? Number.POSITIVE_INFINITY;
+  const isTheirs = (one: Said): boolean =>
+    (one.telling === 'others' || one.telling === 'told') && one.amount.from > listed && isHabit(post, one);
   const away = all.filter((one) => isAnnounced || one.telling === 'once' || one.telling === 'later' || isTheirs(one));
   if (away.length === 0) return;
   const gives = new Set(away);
