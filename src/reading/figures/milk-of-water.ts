@@ -121,6 +121,7 @@ function halvesAt(
 
 /** "280 g liquid, half water half goat milk", "280 g of 50/50 water and beer": so much of each. */
 export function halfAndHalf(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.some(isLiquid)) return tokens;
   let out: Token[] | null = null;
   for (let k = 0; k + 3 < tokens.length; k++) {
     const found = halvesAt(tokens, k);

@@ -1,7 +1,7 @@
 /** The sentences that tell so beside a whole list (`beside-pot.ts`), and what would make something else of each. */
 import { packed } from '../columns/columns.ts';
 import { otherUse } from '../figures/other-use.ts';
-import { label } from '../taken-back/stance.ts';
+import { plansAhead } from '../taken-back/stance.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { isAny, isFat, isIngredient, isMeasured, spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
@@ -184,7 +184,7 @@ export const makeRules = (): readonly Rule[] => [
   },
   {
     reason: 'planned for another time',
-    tells: label,
+    tells: plansAhead,
     unless: /\?|\b(?:today|this time|now|already|(?:i|we) (?:did|took|used|made|went|have|had|put|chose))\b/,
     holds: isBehindList,
     settles: true,

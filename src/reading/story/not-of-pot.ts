@@ -242,12 +242,6 @@ const rules: readonly Rule[] = [
       '\\b(?:i|we) (?:sold|gave away|wrapped|posted) # of (?:it|them|that|these|those|the (?:soap|bars?|block))\\b',
     agrees: (note) => /\b(?:yield|blocks?|loaf|loaves|slabs?|bars?|soap)\b/.test(saysOf(note, -1)),
   },
-  {
-    reason: 'said before',
-    pattern:
-      '\\b(?:i|we) (?:did|made|used|took|weighed|went|stuck)\\b[^#@?]{0,24}(?<a>#) (?:of (?:it |@ ))?(?:as (?:above|listed|written)|like above)\\b',
-    agrees: isLyeAgain,
-  },
 ];
 let made: readonly { readonly rule: Rule; readonly pattern: RegExp }[] | null = null;
 

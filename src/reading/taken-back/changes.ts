@@ -2,7 +2,7 @@
 
 import type { Sentence } from '../text/sentences.ts';
 import { cue } from '../words/cue-words.ts';
-import { label } from './stance.ts';
+import { plansAhead } from './stance.ts';
 
 /** Tokens of what goes and of what comes; `gone` is null where the sentence says "it" or "its place". */
 export type Change =
@@ -245,7 +245,7 @@ const would =
 const isOpen = (text: string): boolean =>
   would.test(text) ||
   nearly.test(text) ||
-  label.test(text) ||
+  plansAhead.test(text) ||
   wondering.test((done.test(text) ? text.replace(asked, '') : text).replace(aversion, '')) ||
   strangers.test(text);
 /** "I nearly swapped the palm", "was about to leave it out": nobody did. */

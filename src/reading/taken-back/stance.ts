@@ -432,5 +432,5 @@ export function takenBackIn(
 }
 
 /** "Variation: …", "next idea: …", "vegan version: …": it heads what nobody has done. */
-export const label =
+export const plansAhead =
   /^(?:[-*•+>] )?(?:(?:the|some|an?|other|another|possible|next|to|one|a few|simple|nice) )*(?!(?:my|our)\b)(?:(?:[a-z]+|@) (?:- )?(?:free )?){0,2}(?:variations?|variants?|ideas?|tips?|alternatives?|alternatively|options?|versions?|some ?day|wish ?list|next (?:time|batch|one|go)|to try|for (?:the )?v #)(?: (?:for|on) [^#@:]{0,24})? ?:/;
