@@ -1,24 +1,16 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import type { Settled } from './amend/settle.ts';
-import { perhapsBears, surelyBears } from './doubt/bearing.ts';
-import { withoutMisfit } from './doubt/misfit.ts';
-import type { Weights } from './doubt/note-signs.ts';
-import { inUnit } from './doubt/pieces.ts';
-import { amongTalk } from './doubt/talk.ts';
-import { writtenUp } from './doubt/written-up.ts';
-import { type Cut, cutOf, itemize, type Reader } from './itemize.ts';
+import { cutOf, type InWords, type Reader } from './cut.ts';
+import { readPost } from './post.ts';
 import type { RecipeReading } from './reading.ts';
-import { asTheyStand, multiplied, timesAll, unsurelyMany } from './recipe/another-size.ts';
 import { assemble } from './recipe/assemble.ts';
-import { bind, settledOn } from './rows/bind.ts';
-import type { Item } from './rows/items.ts';
-import { choices, recipePointedAt, type Several, severalIn } from './several/several.ts';
-import { fatesOf } from './text/aside-fates.ts';
-import { beforehand, told } from './text/beforehand.ts';
+import { bind } from './rows/bind.ts';
+import { itemsOf } from './rows/items.ts';
+import { areRowsAlone } from './rows-alone.ts';
 import { makeLexicon } from './words/lexicon.ts';
 import { makeSpeller } from './words/spelling.ts';
 
-export type { Reader } from './itemize.ts';
+export type { Reader } from './cut.ts';
 export type { Doubt, RecipeReading } from './reading.ts';
 
 /** Longest post that is read, in characters. */
@@ -40,134 +32,35 @@ export const readerFor = (
   ...(warmth === undefined ? {} : { warmth }),
 });
 
-/** The figures of amounts that the writer's answers took out. */
-function droppedOf(written: readonly Item[], items: readonly Item[]): ReadonlySet<number> {
-  const numbers = (of: readonly Item[]): number[] =>
-    of.flatMap((item) => (item.kind === 'amount' ? [...item.quantity.numbers, ...(item.same?.numbers ?? [])] : []));
-  if (items === written) return nothingDropped;
-  const kept = new Set(numbers(items));
-  return new Set(numbers(written).filter((k) => !kept.has(k)));
-}
-
-const nothingDropped: ReadonlySet<number> = new Set();
-
 /**
  * What a post says of one batch, with what was assumed and what stays unclear; time linear in its length. `settled`:
  * what its writer answered to doubts about it.
  */
 export function readRecipe(reader: Reader, input: string, settled: Settled | null = null): RecipeReading {
-  const before = beforehand(input);
-  return told(readPointed(reader, before.text, settled), before);
+  if (settled) return readPost(reader, input, settled);
+  const words = cutOf(reader, input);
+  return areRowsAlone(words) ? readRows(reader, words) : readPost(reader, input, null, words);
 }
 
-/** What it says of the recipe that it points at, if there are several. */
-function readPointed(reader: Reader, input: string, settled: Settled | null): RecipeReading {
-  const several = severalIn(input);
-  const one = recipePointedAt(several);
-  if (!one) return readPart(reader, input, several, settled);
-  if (one === 'open' || one.leans) {
-    const whole = readPart(reader, input, several, settled);
-    if (one === 'open' && (settled || whole.doubts.length > 0)) return whole;
-    return { ...whole, doubts: [{ id: 'two-recipes', parts: choices(several) }, ...whole.doubts] };
-  }
-  const first = readPart(reader, one.text, severalIn(one.text), settled);
-  const unit = !settled && first.doubts.some(({ id }) => id === 'no-unit') ? one.unit : null;
-  const reading = unit === null ? first : inUnitOf(reader, one.text, unit);
-  // what names no fat, or only what came in the place of another, was no recipe of its own
-  const isSwap = reading.fats.length === 1 && reading.alkali.length === 0 && swapped.test(one.text);
-  if ((reading.fats.length === 0 && reading.doubts.length === 0) || isSwap)
-    return readPart(reader, input, several, settled);
-  const others = [...fatesOf(one.rest, 'of another recipe'), ...fatesOf(one.marks, 'the number of a recipe')];
-  const text = `I took ${one.called}, of the ${one.of} recipes in the post.`;
-  return {
-    ...reading,
-    assumptions: [{ id: 'left-out', text }, ...reading.assumptions],
-    fates: [...reading.fates, ...others],
-  };
-}
-
-/** A recipe whose figures have no unit, beside others that have one. */
-function inUnitOf(reader: Reader, post: string, unit: string): RecipeReading {
-  const text = inUnit(post, unit);
-  const reading = readPart(reader, text, severalIn(text), null);
-  const taken = { id: 'unit' as const, text: `I took figures without a unit in ${unit}, as the rest of the post.` };
-  return { ...reading, assumptions: [taken, ...reading.assumptions] };
-}
-
-/** A post of one recipe, as far as anything points at one. */
-function readPart(reader: Reader, input: string, several: Several, settled: Settled | null): RecipeReading {
-  const { text: post, factor, said } = timesAll(input);
-  const { reading: first, unheardChange } = readOne(reader, post === input ? several : severalIn(post), settled);
-  const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null).reading;
-  const { catalogue } = reader;
-  const bears = (note: string, list: Weights, isDry: boolean): boolean =>
-    perhapsBears(cutOf(reader, note), list, isDry);
-  const read = settled
-    ? first
-    : (withoutMisfit(post, first, again, catalogue) ??
-      (first.doubts.length === 0
-        ? first
-        : (amongTalk(post, first, again, catalogue, (note, list) => surelyBears(cutOf(reader, note), list)) ??
-          writtenUp(post, first, again, catalogue, bears) ??
-          first)));
-  const whole = settled || factor !== null ? read : hearing(read, unheardChange);
-  if (factor !== null) return multiplied(whole, factor, said);
-  const many = unsurelyMany(post, whole);
-  if (many !== null) return { ...whole, doubts: [{ id: 'corrected', said: many }] };
-  const stand = asTheyStand(post);
-  return stand ? { ...whole, assumptions: [...whole.assumptions, { id: 'number', text: stand }] } : whole;
-}
-
-const swapped = /\b(?:replaced|swapped|exchanged|substituted|traded|subbed)\b/i;
-
-/** What no rule of the reader changes anything by. */
-const changing: ReadonlySet<string> = new Set(['corrected', 'left-out', 'after']);
-
-/** A figure that no name took was left out: no change is heard with that. */
-const ofFigure = /^I left out "[^"]*"\.$/;
-
-/** The reading, asked about where the post tells of a change that it would pass over. */
-function hearing(reading: RecipeReading, unheardChange: Cut['unheardChange']): RecipeReading {
-  const { doubts, assumptions, fats, after, alkali, fates, swapAsked } = reading;
-  if (doubts.length > 0 || fats.length === 0) return reading;
-  const isHeard =
-    assumptions.some(({ id, text }) => changing.has(id) && !ofFigure.test(text)) &&
-    !fates.some(({ why }) => why === 'a difference');
-  const pot = {
-    fats: new Set([...fats, ...after].map(({ id }) => id)),
-    alkali: new Set(alkali.map(({ id }) => id)),
-  };
-  const said = unheardChange(isHeard, swapAsked !== null, pot);
-  return said === null ? reading : { ...reading, doubts: [{ id: 'corrected', said }] };
-}
-
-interface ReadOnce {
-  readonly reading: RecipeReading;
-  /** Words that tell of a change which no rule heard. */
-  readonly unheardChange: Cut['unheardChange'];
-}
-
-function readOne(reader: Reader, several: Several, settled: Settled | null): ReadOnce {
-  const cut = itemize(reader, several.post);
-  const { text, prims, mended, tokens, disordered, struck, back, unheard } = cut;
-  const items = settled ? settled.items(cut.items, tokens) : cut.items;
-  const bound = bind(items, tokens, cut.cuts);
-  const reading = assemble({
-    catalogue: reader.catalogue,
-    lexicon: reader.lexicon,
+/** What rows say with nothing beside them. */
+function readRows({ lexicon, catalogue }: Reader, words: InWords): RecipeReading {
+  const { input: post, text, prims, tokens, mended, disordered, struck } = words;
+  const items = itemsOf(tokens, lexicon);
+  return assemble({
+    catalogue,
+    lexicon,
     prims,
     mended,
     tokens,
     items,
-    dropped: droppedOf(cut.items, items),
-    bound: settled?.rival && bound.rival ? settledOn(bound.rival) : bound,
-    units: settled?.unit ? { sections: [], global: new Set([settled.unit]) } : cut.units,
+    dropped: new Set(),
+    bound: bind(items, tokens, null),
+    units: { sections: [], global: new Set() },
     text,
-    several,
+    several: { post, numbered: [], unnumbered: [] },
     disordered,
     struck,
-    back,
-    unheard,
+    back: [],
+    unheard: null,
   });
-  return { reading: settled ? settled.reading(reading) : reading, unheardChange: cut.unheardChange };
 }

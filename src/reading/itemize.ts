@@ -1,9 +1,9 @@
-import type { Catalogue } from '../catalogue/types.ts';
 import { applyColumns, type HeadUnits, headUnits } from './columns/columns.ts';
 import { shareColumn } from './columns/share-column.ts';
 import { oneOfTwins } from './columns/twin-columns.ts';
 import { unitColumns } from './columns/unit-columns.ts';
 import { unitsMeant } from './columns/units-meant.ts';
+import { cutOf, type InWords, type Reader } from './cut.ts';
 import { type InPot, potDiffers } from './doubt/pot-differs.ts';
 import { toldOtherwise } from './doubt/told-otherwise.ts';
 import { unheardChange } from './doubt/unheard-change.ts';
@@ -80,24 +80,10 @@ import { type PutRight, putRight } from './taken-back/put-right.ts';
 import { rightAhead } from './taken-back/right-ahead.ts';
 import { secondThoughts } from './taken-back/second-thoughts.ts';
 import { wasLast } from './taken-back/was-last.ts';
-import { clean } from './text/clean.ts';
-import { layOut } from './text/layout.ts';
-import { wholeWords } from './text/letters.ts';
-import { type Prim, scan } from './text/scan.ts';
-import { withoutSpeakers } from './text/speakers.ts';
-import type { Lexicon } from './words/lexicon.ts';
+import type { Prim } from './text/scan.ts';
 import { signal } from './words/signal-words.ts';
 import { type Signals, signalsOf } from './words/signals.ts';
-import type { Speller } from './words/spelling.ts';
-import { type Token, tokenize } from './words/tokens.ts';
-
-export interface Reader {
-  readonly lexicon: Lexicon;
-  readonly speller: Speller;
-  readonly catalogue: Catalogue;
-  /** Of temperatures without a unit, where somebody has said so once for all. */
-  readonly warmth?: '°C' | '°F';
-}
+import type { Token } from './words/tokens.ts';
 
 /** A text cut into names and amounts, before anything is bound: of a post, an answer or a correction. */
 export interface Cut {
@@ -218,18 +204,10 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   totalBehindRest,
 ];
 
-/** A text cut into words, names and figures, before any rule has looked at it. */
-export function cutOf({ lexicon, speller }: Reader, input: string) {
-  const { text: plain, disordered, struck } = clean(input);
-  const { text } = layOut(withoutSpeakers(plain, lexicon));
-  const scanned = scan(text);
-  const prims = wholeWords(scanned, lexicon);
-  return { text, disordered, struck, mended: prims !== scanned, prims, ...tokenize(prims, lexicon, speller) };
-}
-
-export function itemize(reader: Reader, input: string): Cut {
+/** `done`: the text as words, where it was cut before. */
+export function itemize(reader: Reader, input: string, done: InWords | null = null): Cut {
   const { lexicon } = reader;
-  const cut = cutOf(reader, input);
+  const cut = done?.input === input ? done : cutOf(reader, input);
   const { text, disordered, struck, mended, prims } = cut;
   const twins = oneOfTwins(cut.tokens, prims, lexicon);
   const laid = unitsBefore(unitColumns(shareColumn(applyColumns(twins.tokens, lexicon, prims))), lexicon);

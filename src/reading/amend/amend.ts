@@ -5,8 +5,9 @@
  */
 
 import { unitWord } from '../columns/columns.ts';
+import type { Reader } from '../cut.ts';
 import { readRecipe } from '../index.ts';
-import { type Cut, itemize, type Reader } from '../itemize.ts';
+import { type Cut, itemize } from '../itemize.ts';
 import type { RecipeReading } from '../reading.ts';
 import { bind } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';

@@ -1,6 +1,7 @@
 /** What a correction can change of a recipe, and what of the recipe it can name. */
 import type { AlkaliId } from '../../catalogue/types.ts';
-import { type Cut, itemize, type Reader } from '../itemize.ts';
+import type { Reader } from '../cut.ts';
+import { type Cut, itemize } from '../itemize.ts';
 import type { Doubt, Purity, RecipeReading } from '../reading.ts';
 import type { Item } from '../rows/items.ts';
 import type { Meaning } from '../words/lexicon.ts';

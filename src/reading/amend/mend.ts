@@ -1,5 +1,6 @@
+import type { Reader } from '../cut.ts';
 import { readRecipe } from '../index.ts';
-import { itemize, type Reader } from '../itemize.ts';
+import { itemize } from '../itemize.ts';
 import type { ReadAmount, RecipeReading } from '../reading.ts';
 import { bind } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';

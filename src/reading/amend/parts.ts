@@ -1,7 +1,7 @@
 /** The parts of a correction: one name with its figures, a lone figure, names without figures. */
 import type { AlkaliId } from '../../catalogue/types.ts';
 import { withUnit } from '../columns/columns.ts';
-import type { Reader } from '../itemize.ts';
+import type { Reader } from '../cut.ts';
 import type { Doubt, RecipeReading } from '../reading.ts';
 import { asPurity } from '../recipe/roles.ts';
 import type { Meaning } from '../words/lexicon.ts';

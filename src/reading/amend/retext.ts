@@ -3,7 +3,8 @@
  * place of those of their own kind in the old text; where it is not plain which, nothing is done.
  */
 
-import { type Cut, itemize, type Reader } from '../itemize.ts';
+import type { Reader } from '../cut.ts';
+import { type Cut, itemize } from '../itemize.ts';
 import { bind } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';
 import type { Meaning } from '../words/lexicon.ts';

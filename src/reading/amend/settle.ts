@@ -3,7 +3,8 @@
  * them, so that all its checks run again. One function for each kind of doubt, which uses what the doubt says of itself.
  */
 import { unitWord } from '../columns/columns.ts';
-import { type Cut, itemize, type Reader } from '../itemize.ts';
+import type { Reader } from '../cut.ts';
+import { type Cut, itemize } from '../itemize.ts';
 import type { Doubt, RecipeReading } from '../reading.ts';
 import { asPurity } from '../recipe/roles.ts';
 import { amountItem, type Item, thingItem } from '../rows/items.ts';

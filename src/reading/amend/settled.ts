@@ -1,6 +1,7 @@
 /** Changes to what was read of a post, of which answers are made. */
 import { withUnit } from '../columns/columns.ts';
-import type { Cut, Reader } from '../itemize.ts';
+import type { Reader } from '../cut.ts';
+import type { Cut } from '../itemize.ts';
 import type { Doubt, RecipeReading } from '../reading.ts';
 import { amountItem, type Item } from '../rows/items.ts';
 import type { Meaning } from '../words/lexicon.ts';

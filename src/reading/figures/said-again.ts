@@ -180,7 +180,10 @@ export function isStatedSum(tokens: readonly Token[], k: number, token: Figure):
   if (!isArrow && !isMark(tokens[k - 1], '=')) return false;
   const { dim, value, upTo } = token.quantity;
   if (upTo !== null || !(dim === 'mass' || (isArrow && dim === 'bare'))) return false;
-  if (tokens[k + 1]?.t === 'name' && !token.quantity.text.endsWith('.')) return false;
+  const behind = tokens[k + 1];
+  if (behind?.t === 'name' && !token.quantity.text.endsWith('.')) return false;
+  // "• 500 g of olive oil • 500 g of lard": a row of its own
+  if (behind?.t === 'word' && behind.text === 'of' && isIngredient(tokens[k + 2])) return false;
   let sum = 0;
   let terms = 0;
   let factor = 1;

@@ -1,7 +1,8 @@
 /** To what size somebody wants a recipe: "to 1.2 kg", "my 10 x 3 x 3 inch mould", "12 bars of 100 g", "double it". */
 import type { Mould } from '../../engine/mould.ts';
+import type { Reader } from '../cut.ts';
 import { readRecipe } from '../index.ts';
-import { type Cut, itemize, type Reader } from '../itemize.ts';
+import { type Cut, itemize } from '../itemize.ts';
 import { bind } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';
 import type { Quantity } from '../words/quantities.ts';

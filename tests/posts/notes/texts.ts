@@ -4,9 +4,9 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { loadCatalogue } from '../../../src/catalogue/load.ts';
+import { cutOf } from '../../../src/reading/cut.ts';
 import { signsOf, type Weights, weightsOf } from '../../../src/reading/doubt/note-signs.ts';
 import { makeReader, readRecipe } from '../../../src/reading/index.ts';
-import { cutOf } from '../../../src/reading/itemize.ts';
 import type { Token } from '../../../src/reading/words/tokens.ts';
 import { type Expectation, posts, sets } from '../score.ts';
 

@@ -1,0 +1,82 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { cutOf } from '../../src/reading/cut.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+import { readPost } from '../../src/reading/post.ts';
+import { areRowsAlone } from '../../src/reading/rows-alone.ts';
+
+const reader = makeReader(loadCatalogue());
+const isAlone = (text: string): boolean => areRowsAlone(cutOf(reader, text));
+
+const names =
+  'olive oil|olive|coconut|Kokosöl|castor oil|shea butter|shea|lard|tallow|palm oil|palm kernel|PKO|RBO|cocoa butter|sunflower|avocado oil|hemp|beeswax|stearic acid|butter|vegetable oil|emu oil|olvie oil|pomace|lye|NaOH|KOH|caustic soda|potash|water|Wasser|distilled water|goat milk|beer|aloe juice|salt|sugar|kaolin|lavender eo|tea tree|superfat|sf';
+const row = fc.record({
+  name: fc.constantFrom(...names.split('|')),
+  value: fc.oneof(
+    fc.integer({ min: 1, max: 2000 }).map(String),
+    fc.integer({ min: 1, max: 999 }).map((n) => (n / 10).toFixed(1)),
+    fc.constantFrom('4,5', '0.25', '1 1/2', '½', '1,000', '2.125', '12'),
+  ),
+  unit: fc.constantFrom(
+    'g',
+    ' g',
+    ' g',
+    ' g',
+    ' g',
+    ' grams',
+    'oz',
+    ' oz',
+    ' lb',
+    ' kg',
+    ' ml',
+    ' cups',
+    ' tsp',
+    '%',
+    ' %',
+    '',
+  ),
+});
+const superfat = fc.constantFrom('', '', 'superfat 5 %', 'Superfat: 8%', '5 % superfat', '0 % superfat', 'sf 7%');
+const post = fc
+  .record({
+    rows: fc.array(row, { minLength: 1, maxLength: 8 }),
+    fat: superfat,
+    first: fc.boolean(),
+    colon: fc.constantFrom(' ', ': ', ' - ', ':'),
+    of: fc.constantFrom(' ', ' ', ' of '),
+    mark: fc.constantFrom('', '', '- ', '* ', '• '),
+    between: fc.constantFrom('\n', ', ', '; ', '\n\n', ' and ', '. '),
+    question: fc.constantFrom(
+      '',
+      '',
+      'is my lye ok?',
+      'Please check',
+      'right?',
+      'Does it look good?',
+      'check this please',
+    ),
+    ahead: fc.boolean(),
+  })
+  .map(({ rows, fat, first, colon, of, mark, between, question, ahead }) => {
+    const list = rows
+      .map(({ name, value, unit }) => mark + (first ? name + colon + value + unit : value + unit + of + name))
+      .concat(fat || [])
+      .join(between);
+    return question === '' ? list : ahead ? `${question}\n${list}` : `${list}\n${question}`;
+  });
+
+describe('rows alone', () => {
+  it('say what the whole reader hears in them', () => {
+    let alone = 0;
+    fc.assert(
+      fc.property(post, (text) => {
+        if (!isAlone(text)) return;
+        alone++;
+        expect(readRecipe(reader, text)).toEqual(readPost(reader, text));
+      }),
+      { numRuns: 3000 },
+    );
+    expect(alone).toBeGreaterThan(500);
+  });
+});
