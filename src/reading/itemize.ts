@@ -4,6 +4,7 @@ import { oneOfTwins } from './columns/twin-columns.ts';
 import { unitColumns } from './columns/unit-columns.ts';
 import { unitsMeant } from './columns/units-meant.ts';
 import { cutOf, type InWords, type Reader } from './cut.ts';
+import { leftOpen } from './doubt/left-open.ts';
 import { type InPot, potDiffers } from './doubt/pot-differs.ts';
 import { toldOtherwise } from './doubt/told-otherwise.ts';
 import { unheardChange } from './doubt/unheard-change.ts';
@@ -259,6 +260,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
       return (
         unheardChange(told, heard.back, isHeard, isAsked) ??
         toldOtherwise(told, heard.back) ??
+        leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot)
       );
     },
