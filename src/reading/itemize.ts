@@ -57,7 +57,7 @@ import { washedWith } from './figures/washed-with.ts';
 import { whatWasLeft } from './figures/what-was-left.ts';
 import { wholly } from './figures/wholly.ts';
 import { equalParts, fractionShares, partsOn, shareBase } from './figures/worded-shares.ts';
-import { dashed, unitsBefore } from './figures/written-figures.ts';
+import { dashed, unitsBefore, weighsSo } from './figures/written-figures.ts';
 import { answered } from './rows/answered.ts';
 import { askedApart, hydroxideMeant, sodaMeant } from './rows/asked.ts';
 import type { Cuts } from './rows/bind.ts';
@@ -114,6 +114,7 @@ const always = 0;
 export const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] =
   [
     [dashed, signal.negative],
+    [weighsSo, always],
     [scentCalled, always],
     [shifted, signal.retelling],
     [iceOfWater, always],
