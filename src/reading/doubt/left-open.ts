@@ -37,7 +37,7 @@ const rest = `(?:the (?:rest|remainder|others?|other half)|what(?: i)?s? (?:is )
 const late =
   '(?:after(?:wards)?\\b|(?:at|in|towards) the (?:very )?end\\b|(?:when|once) (?:the |it |it ?is |cook |is )*(?:cooked|done|over|finished)|post cook|later)';
 
-/** `F` a fat that is weighed, `N` one that is not, `L` the alkali, `W` water or another liquid, `X` what else has a name. */
+/** `F` a fat that is weighed, `N` one that is not, `L` the alkali, `W` water, `M` another liquid, `X` what else has a name. */
 const made = (): readonly Net[] => [
   {
     tells: new RegExp(
@@ -69,12 +69,18 @@ const made = (): readonly Net[] => [
       `\\b${some} (?:(?:of|it|the|my|that|this|F) )*[^#?.]{0,40}\\b(?:cook(?:ed|s|ing)?|(?:in the )?pot|(?:with|to) the (?:other )?(?:oils|fats|rest|others|X)|upfront|at the start|F)\\b[^#?.]{0,40}\\b${rest}\\b[^#?.]{0,40}\\b${late}`,
     ),
     beside: /F/,
-    unless: /\b(?:of|with) (?:the |my )?(?:scents?|fragrance|colou?r|clay|mica|water|batter|soap|L|W)\b|\bnext\b/,
+    unless: /\b(?:of|with) (?:the |my )?(?:scents?|fragrance|colou?r|clay|mica|water|batter|soap|L|W|M)\b|\bnext\b/,
   },
   {
     tells: new RegExp(
       `\\b(?:cook|melt|start) (?:it )?with ${some} (?:of )?${the}F\\b[^#?.]{0,20}\\brest\\b|\\b(?:keep|kept|hold|held|save|saved|reserve|reserved|set) (?:back |aside )?${some} (?:of )?${the}F\\b[^#?.]{0,20}\\b(?:for|till|until) after`,
     ),
+  },
+  // "a third beer, a third water: 300 g"
+  {
+    tells: /\b(?:half|thirds?|quarters?) (?:of (?:it|that|the liquid) )?(?:is |was )?M\b[^?]*#/,
+    unless: /# each|\b(?:others|people|next|would|could|might|usually|once|last|used to)\b/,
+    unheard: true,
   },
   {
     tells: /\b[FN] (?:# )?[("“„]* ?\bor (?:(?:is|was|maybe|perhaps) (?:it |that )?)?(?:the )?["“„]* ?[FN]\b/,
@@ -89,7 +95,7 @@ function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>
   if (token?.t !== 'name') return 'X';
   const { kind } = token.meaning;
   if (kind === 'alkali' || kind === 'stock') return 'L';
-  if (kind === 'water' || kind === 'liquid') return 'W';
+  if (kind === 'water' || kind === 'liquid') return kind === 'water' ? 'W' : 'M';
   return isFat(token) ? (weighed.has(thingOf(token)) ? 'F' : 'N') : 'X';
 }
 
@@ -105,7 +111,8 @@ export function leftOpen(cut: Cut, back: readonly PutRight[]): string | null {
   const texts = sentences.map((sentence) =>
     sentence.text.replace(/[@#]/g, (sign, place: number) => {
       const token = tokens[sentence.tokenAt(place)];
-      return sign === '@' ? letterOf(token, weighed) : massOf(token) ? '#' : '…';
+      if (sign === '@') return letterOf(token, weighed);
+      return massOf(token) ? (token.quantity.each ? '# each' : '#') : '…';
     }),
   );
   for (const [k, sentence] of sentences.entries()) {
