@@ -22,7 +22,7 @@ interface Net {
 
 /** Without one of these none of the nets holds anything. */
 const cues =
-  /\b(?:optional|optionally|maybe|perhaps|possibly|probably|would|wouldnt|love|if|can|could|may|might|not|or|think|guess|believe|reckon|suppose|remember|memory|about|around|roughly|accidentally|accident|mistake|mistakenly|error|actually|some|part|bit|little|half|third|quarter|most|spoon|spoonful)\b/;
+  /\b(?:optional|optionally|maybe|perhaps|possibly|probably|would|wouldnt|love|if|can|could|may|might|not|or|think|guess|believe|reckon|suppose|remember|memory|about|around|roughly|accidentally|accident|since|years|ages|mistake|mistakenly|error|actually|some|part|bit|little|half|third|quarter|most|spoon|spoonful)\b/;
 
 const the = '(?:(?:the|my|a|an|some|any|that|this|to|add|have|use|put|in|of) )*';
 const perhaps =
@@ -76,6 +76,13 @@ const made = (): readonly Net[] => [
       `\\b(?:cook|melt|start) (?:it )?with ${some} (?:of )?${the}F\\b[^#?.]{0,20}\\brest\\b|\\b(?:keep|kept|hold|held|save|saved|reserve|reserved|set) (?:back |aside )?${some} (?:of )?${the}F\\b[^#?.]{0,20}\\b(?:for|till|until) after`,
     ),
   },
+  // "I did 8 % for years, since January it's 5"
+  {
+    tells:
+      /% [^#%?@]{0,20}\bfor (?:years|ages|months|long)\b[^#%?]{0,40}\b(?:since|now|lately|nowadays|these days)\b[^#%?]{0,30}[#%]|(?:%|… superfat) [^#%?]{0,20}\b(?:until|till)\b[^#%?]{0,30}[#%…] /,
+    unheard: true,
+    unless: /\bbars?\b|\bstill\b/,
+  },
   // "a third beer, a third water: 300 g"
   {
     tells: /\b(?:half|thirds?|quarters?) (?:of (?:it|that|the liquid) )?(?:is |was )?M\b[^?]*#/,
@@ -99,7 +106,8 @@ function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>
   return isFat(token) ? (weighed.has(thingOf(token)) ? 'F' : 'N') : 'X';
 }
 
-const isBracket = /^[([]/;
+/** It goes on with what stands before it. */
+const goesOn = /^(?:[([]|since\b|now\b|these days\b|lately\b|nowadays\b)/;
 
 /** The words that leave it open; null where none do. */
 export function leftOpen(cut: Cut, back: readonly PutRight[]): string | null {
@@ -112,14 +120,13 @@ export function leftOpen(cut: Cut, back: readonly PutRight[]): string | null {
     sentence.text.replace(/[@#]/g, (sign, place: number) => {
       const token = tokens[sentence.tokenAt(place)];
       if (sign === '@') return letterOf(token, weighed);
-      return massOf(token) ? (token.quantity.each ? '# each' : '#') : '…';
+      return massOf(token) ? (token.quantity.each ? '# each' : '#') : token?.t === 'quantity' && token.quantity.dim === 'percent' ? '%' : '…';
     }),
   );
   for (const [k, sentence] of sentences.entries()) {
     const own = texts[k] ?? '';
     if (!cues.test(own)) continue;
-    // a bracket speaks of what stands before it
-    const before = isBracket.test(own) || /^optional/.test(texts[k - 1] ?? '') ? (texts[k - 1] ?? '') : '';
+    const before = goesOn.test(own) || /^optional/.test(texts[k - 1] ?? '') ? (texts[k - 1] ?? '') : '';
     const around = texts.slice(Math.max(0, k - 2), k + 1).join('');
     const isHeard = back.some(({ from, to }) => from < sentence.to && to > sentence.from);
     for (const { tells, beside, unless, unheard } of nets) {
