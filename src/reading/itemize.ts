@@ -31,6 +31,7 @@ import { laterWater } from './figures/later-water.ts';
 import { lyeFree } from './figures/lye-free.ts';
 import { lyeOnFats } from './figures/lye-on-fats.ts';
 import { headsLiquid, partsOfWater, strengthToo } from './figures/lye-water.ts';
+import { melted } from './figures/melted.ts';
 import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
 import { otherUses } from './figures/other-use.ts';
@@ -135,6 +136,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [asMuch, always],
     [inTwoVessels, signal.both],
     [timetables, always],
+    [melted, always],
     [kindChosen, always],
     [kindTold, always],
     [shareCorrected, signal.percent],
