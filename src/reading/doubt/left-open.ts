@@ -76,6 +76,11 @@ const made = (): readonly Net[] => [
       `\\b(?:cook|melt|start) (?:it )?with ${some} (?:of )?${the}F\\b[^#?.]{0,20}\\brest\\b|\\b(?:keep|kept|hold|held|save|saved|reserve|reserved|set) (?:back |aside )?${some} (?:of )?${the}F\\b[^#?.]{0,20}\\b(?:for|till|until) after`,
     ),
   },
+  // two fats for one, and only asked
+  {
+    tells:
+      /\b(?:if|suppose|supposing|say|imagine) [^#?]{0,12}\b(?:swap|swapped|replace|replaced|exchange|exchanged|substitute|substituted|trade)(?: out)?(?: both)? (?:the )?F (?:and|,|plus) (?:the )?F (?:for|by|with) (?:the )?[FN]\b/,
+  },
   // "I did 8 % for years, since January it's 5"
   {
     tells:
@@ -106,6 +111,14 @@ function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>
   return isFat(token) ? (weighed.has(thingOf(token)) ? 'F' : 'N') : 'X';
 }
 
+function signOf(token: Token | undefined): string {
+  if (token?.t !== 'quantity') return '…';
+  const { dim, each } = token.quantity;
+  if (dim === 'percent') return '%';
+  if (!massOf(token)) return '…';
+  return each ? '# each' : '#';
+}
+
 /** It goes on with what stands before it. */
 const goesOn = /^(?:[([]|since\b|now\b|these days\b|lately\b|nowadays\b)/;
 
@@ -119,8 +132,7 @@ export function leftOpen(cut: Cut, back: readonly PutRight[]): string | null {
   const texts = sentences.map((sentence) =>
     sentence.text.replace(/[@#]/g, (sign, place: number) => {
       const token = tokens[sentence.tokenAt(place)];
-      if (sign === '@') return letterOf(token, weighed);
-      return massOf(token) ? (token.quantity.each ? '# each' : '#') : token?.t === 'quantity' && token.quantity.dim === 'percent' ? '%' : '…';
+      return sign === '@' ? letterOf(token, weighed) : signOf(token);
     }),
   );
   for (const [k, sentence] of sentences.entries()) {
