@@ -1,7 +1,6 @@
 /** "250 ml liquid coconut oil (melted)": what has to melt is the solid oil, and not the one that stays liquid. */
 import { isAny, isFat, isMark, isStop, spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
-import { weighedAt } from '../words/weighed.ts';
 
 /** Liquid by its kind, and the one that is liquid only when it is warm. */
 const solidOf: Readonly<Record<string, string>> = { 'mct-oil': 'coconut-oil' };
@@ -36,6 +35,6 @@ const isMeltedElsewhere = (tokens: readonly Token[], id: string): boolean =>
     (one, at) =>
       isFat(one) &&
       one.meaning.id === id &&
-      !weighedAt(tokens, at) &&
+      tokens[at + 1]?.t !== 'quantity' &&
       [at - 1, at - 2].some((before) => melting.test(spoken(tokens[before]))),
   );
