@@ -142,7 +142,13 @@ export function leftOpen(cut: Cut, back: readonly PutRight[]): string | null {
     const around = texts.slice(Math.max(0, k - 2), k + 1).join('');
     const isHeard = back.some(({ from, to }) => from < sentence.to && to > sentence.from);
     for (const { tells, beside, unless, unheard } of nets) {
-      if ((unheard && isHeard) || !(tells.test(own) || tells.test(`${before}${own}`)) || unless?.test(own) || beside?.test(around) === false) continue;
+      if (
+        (unheard && isHeard) ||
+        !(tells.test(own) || tells.test(`${before}${own}`)) ||
+        unless?.test(own) ||
+        beside?.test(around) === false
+      )
+        continue;
       return said(sentence, tokens, prims);
     }
   }

@@ -94,7 +94,8 @@ function alsoAt(tokens: readonly Token[], k: number): Phrase | null {
   } else {
     while (end - k <= mostLead && lead.test(wordAt(tokens, end))) end++;
     const behind = tokens[end + 1];
-    const isClosed = (isStop(behind) && !isMark(behind, '?')) || isMark(behind, ',)–—-') || wordAt(tokens, end + 1) === 'and';
+    const isClosed =
+      (isStop(behind) && !isMark(behind, '?')) || isMark(behind, ',)–—-') || wordAt(tokens, end + 1) === 'and';
     if (!isFat(tokens[end]) || !isClosed) return null;
   }
   const weight = weightBefore(tokens, from, isBehind ? ',;–—-' : ',;–—-.');

@@ -3,7 +3,17 @@
  * right before. The rest of it is water.
  */
 import { withValue } from '../taken-back/put-right.ts';
-import { endsDotted, isAny, isEach, isIngredient, isMark, isWeight, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
+import {
+  endsDotted,
+  isAny,
+  isEach,
+  isIngredient,
+  isMark,
+  isWeight,
+  sentenceAt,
+  spoken,
+  wordAt,
+} from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 
 const fractions: Readonly<Record<string, number>> = { half: 1 / 2, third: 1 / 3, quarter: 1 / 4 };

@@ -72,7 +72,8 @@ function withNow(tokens: readonly Token[], now: number, shares: readonly number[
 const asShare = (quantity: Figure['quantity']): Figure['quantity'] =>
   quantity.dim === 'percent' ? quantity : { ...quantity, dim: 'percent', value: quantity.value / 100, other: null };
 
-const long = /\b(?:for (?:many |several |some )?(?:years|ages|months|long|a long time|a while)|until|till|up to|used to)\b/;
+const long =
+  /\b(?:for (?:many |several |some )?(?:years|ages|months|long|a long time|a while)|until|till|up to|used to)\b/;
 const today =
   /\b(?:since (?:[a-z']+ ){1,4}|these days|lately|nowadays|now|recently|of late|today|(?:from|as of) (?:[a-z]+ ){1,2}on )\b(?!.*\b(?:still|she|he|they|sister|friend|my [a-z]+ (?:goes|takes|does|uses))\b)/;
 const farthest = 16;
@@ -86,7 +87,8 @@ function sinceThen(tokens: readonly Token[]): { readonly once: number; readonly 
     while (now - once <= farthest && now < tokens.length && tokens[now]?.t !== 'quantity' && !isIngredient(tokens[now]))
       now++;
     const next = tokens[now];
-    if (next?.t !== 'quantity' || !/^(?:percent|bare)$/.test(next.quantity.dim) || next.quantity.upTo !== null) continue;
+    if (next?.t !== 'quantity' || !/^(?:percent|bare)$/.test(next.quantity.dim) || next.quantity.upTo !== null)
+      continue;
     if (next.quantity.dim === 'bare' && (next.quantity.value >= most * 100 || next.quantity.value < 1)) continue;
     const between = wordsOf(tokens, once + 1, now);
     const behind = wordsOf(tokens, now + 1, now + 3);

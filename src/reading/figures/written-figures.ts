@@ -2,7 +2,17 @@
 import { unit } from '../../units/units.ts';
 import { withUnit } from '../columns/columns.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import { endsDotted, isEach, isIngredient, isMark, isRole, isStop, isWeight, spoken, wordAt } from '../words/token-is.ts';
+import {
+  endsDotted,
+  isEach,
+  isIngredient,
+  isMark,
+  isRole,
+  isStop,
+  isWeight,
+  spoken,
+  wordAt,
+} from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
 import { weighedElsewhere } from '../words/weighed.ts';
 

@@ -598,7 +598,11 @@ export function rival(assembly: Assembly, rows: readonly Row[]): void {
   const shares = rows.filter((row) => row.named.meaning.kind === 'fat' && row.share && !row.amount);
   if (shares.length > 1 && Math.abs(shares.reduce((sum, row) => sum + (row.share?.value ?? 0), 0) - 1) < 0.006) return;
   // "my lye … NaOH" are one where no other alkali is named
-  const alkalis = new Set<string>(items.flatMap((item) => (item.kind === 'thing' && item.named.meaning.kind === 'alkali' ? [item.named.meaning.id] : [])));
+  const alkalis = new Set<string>(
+    items.flatMap((item) =>
+      item.kind === 'thing' && item.named.meaning.kind === 'alkali' ? [item.named.meaning.id] : [],
+    ),
+  );
   alkalis.delete('unsaid');
   const nameOf = ({ named }: Extract<Item, { kind: 'thing' }>): string =>
     named.meaning.kind === 'alkali' && alkalis.size === 1 ? 'alkali' : named.text;
@@ -606,9 +610,7 @@ export function rival(assembly: Assembly, rows: readonly Row[]): void {
     binding.groups.flatMap((group) => {
       const thing = group.things.map((k) => items[k]).find((item) => item?.kind === 'thing');
       const amount = group.amounts.map((k) => items[k]).find((item) => item?.kind === 'amount');
-      return thing?.kind === 'thing' && amount?.kind === 'amount'
-        ? [`${called(thing)} ${amount.quantity.text}`]
-        : [];
+      return thing?.kind === 'thing' && amount?.kind === 'amount' ? [`${called(thing)} ${amount.quantity.text}`] : [];
     });
   const best = pairs(bound.best, nameOf);
   // the other only leaves a figure without its name

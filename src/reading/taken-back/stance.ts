@@ -313,7 +313,9 @@ const hasWeight = (tokens: readonly Token[], k: number): boolean => {
 function isThinned(tokens: readonly Token[], from: number, to: number): boolean {
   if (wordAt(tokens, from) !== 'topped') return false;
   const next = tokens.slice(from, to).find(isIngredient);
-  return next !== undefined && /^(?:water|liquid|ice)$/.test(next.meaning.kind) && hasWeight(tokens, tokens.indexOf(next));
+  return (
+    next !== undefined && /^(?:water|liquid|ice)$/.test(next.meaning.kind) && hasWeight(tokens, tokens.indexOf(next))
+  );
 }
 
 /** The first words of a sentence with a figure and a fat of a lack or a swap that nothing `hears`. */
