@@ -4,6 +4,7 @@ import { oneOfTwins } from './columns/twin-columns.ts';
 import { unitColumns } from './columns/unit-columns.ts';
 import { unitsMeant } from './columns/units-meant.ts';
 import { cutOf, type InWords, type Reader } from './cut.ts';
+import { leftOpen } from './doubt/left-open.ts';
 import { type InPot, potDiffers } from './doubt/pot-differs.ts';
 import { toldOtherwise } from './doubt/told-otherwise.ts';
 import { unheardChange } from './doubt/unheard-change.ts';
@@ -30,6 +31,7 @@ import { laterWater } from './figures/later-water.ts';
 import { lyeFree } from './figures/lye-free.ts';
 import { lyeOnFats } from './figures/lye-on-fats.ts';
 import { headsLiquid, partsOfWater, strengthToo } from './figures/lye-water.ts';
+import { melted } from './figures/melted.ts';
 import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
 import { otherUses } from './figures/other-use.ts';
@@ -56,7 +58,7 @@ import { washedWith } from './figures/washed-with.ts';
 import { whatWasLeft } from './figures/what-was-left.ts';
 import { wholly } from './figures/wholly.ts';
 import { equalParts, fractionShares, partsOn, shareBase } from './figures/worded-shares.ts';
-import { dashed, unitsBefore } from './figures/written-figures.ts';
+import { dashed, unitsBefore, weighsSo } from './figures/written-figures.ts';
 import { answered } from './rows/answered.ts';
 import { askedApart, hydroxideMeant, sodaMeant } from './rows/asked.ts';
 import type { Cuts } from './rows/bind.ts';
@@ -113,6 +115,7 @@ const always = 0;
 export const passes: readonly (readonly [(tokens: readonly Token[], signals: Signals) => readonly Token[], number])[] =
   [
     [dashed, signal.negative],
+    [weighsSo, always],
     [scentCalled, always],
     [shifted, signal.retelling],
     [iceOfWater, always],
@@ -133,6 +136,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [asMuch, always],
     [inTwoVessels, signal.both],
     [timetables, always],
+    [melted, always],
     [kindChosen, always],
     [kindTold, always],
     [shareCorrected, signal.percent],
@@ -259,6 +263,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
       return (
         unheardChange(told, heard.back, isHeard, isAsked) ??
         toldOtherwise(told, heard.back) ??
+        leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot)
       );
     },

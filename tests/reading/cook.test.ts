@@ -64,3 +64,23 @@ test('what the steps tell again goes in when the list says', () => {
   const { fats } = readRecipe(reader, `${list}1. Melt it all\n2. The 40 g shea, then the mould`);
   expect(fats.map(({ id }) => id)).toEqual(['coconut-oil', 'lard']);
 });
+
+test.each([
+  'The castor goes in after the cook.',
+  'Hot process, the castor is stirred in after the cook.',
+  'After the cook I stir in the castor.',
+  'I cook it all but the castor, which I add after the cook.',
+])('a fat of the list that is named again: %s', (said) =>
+  expect(after(`Olive 500 g, coconut 200 g, castor 60 g, lye 100 g, water 220 g. ${said} ok?`)).toEqual([
+    'castor-oil 60',
+  ]),
+);
+
+test.each([
+  'Last time the castor went in after the cook.',
+  'Should the castor go in after the cook?',
+  'After the cook the soap smelled of castor.',
+  'I grease the mould with castor after the cook.',
+])('and one that is only spoken of: %s', (said) =>
+  expect(after(`Olive 500 g, coconut 200 g, castor 60 g, lye 100 g, water 220 g. ${said}`)).toEqual([]),
+);

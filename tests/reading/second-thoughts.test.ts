@@ -947,3 +947,26 @@ test('no. 1 tallow is a grade, and no number of a batch', () =>
   expect(
     read('Version 2.1 of the list.\n76 coconut 14 oz\nno. 1 tallow 20 oz\nlard 6 oz\nlye 5.9 oz').grams,
   ).toHaveProperty('tallow-beef'));
+
+test.each([
+  'In the next one the coconut has to be 300 g, not 250.',
+  'Next time coconut must be 300 g instead of 250.',
+  'For the next batch the olive should be 450 g, not 500.',
+  'The one after this needs 300 g of coconut, not 250.',
+  'When I make it again it has to be 300 g coconut, not 250.',
+])('what is put right for a batch to come leaves the row: %s', (said) =>
+  expect(read(`${recipe} ${said} Is the lye ok?`)).toMatchObject({ grams: plain, doubts: [] }),
+);
+
+describe('a wrong line', () => {
+  const rows = { lard: 300, 'olive-oil-virgin': 400, naoh: 95, water: 200 };
+  test.each([
+    'lard 300 g, olive 300 g. No wait, wrong line. Olive 400 g, lye 95 g, water 200 g.',
+    "lard 300 g, olive 300 g. Hang on, I'm reading the wrong line. Olive is 400 g. Lye 95 g, water 200 g.",
+    "lard 300 g, olive, er, 300 g. no wait, that's the wrong row. olive is 400 g. lye 95 g, water 200 g.",
+  ])('takes its row alone: %s', (text) => expect(read(text)).toMatchObject({ grams: rows, doubts: [] }));
+  test('is asked about where another row follows', () =>
+    expect(read('lard 300 g, olive 300 g. Hang on, wrong line. Coconut 200 g, lye 120 g, water 250 g.').doubts).toEqual(
+      ['corrected'],
+    ));
+});

@@ -83,6 +83,14 @@ describe('of two batches that are told by their day', () => {
   ])('it is asked which where none is called: %j', (text) => expect(read(text).doubts.length).toBeGreaterThan(0));
 });
 
+test.each([
+  "Only want this year's checked.",
+  "Last year's came out fine, no need to look at that. I only need this year's looked at.",
+  "Please check this year's only.",
+])("last year's and this year's: %s", (said) =>
+  expect(read(`Last year's:\n${older}\n\nThis year's:\n${newer}\n\n${said}`)).toEqual(meant),
+);
+
 describe('of two recipes', () => {
   const [small, large] = ['500 g olive oil, 20 g castor, 64 g NaOH, 150 g water', `${newer}, 30 g castor`];
   test.each([

@@ -6,6 +6,7 @@ import { gives, givesAt, type Signals } from '../words/signals.ts';
 import { isFat, isIngredient, isMark, isRole, isStop, isWeight, isWord, sentenceAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { cookOver, isOfLooks, untilDone } from './cook.ts';
+import { namedAfter } from './named-after.ts';
 
 /** `40 g.` holds its full stop. */
 const isDotted = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.text.endsWith('.');
@@ -240,6 +241,7 @@ export function afterScope(
       }
     }
   });
+  if (isSaid) for (const at of namedAfter(tokens, items, binding)) inside.add(at);
   // everything "after" leaves nothing to cook: only the last one can be meant
   if (inside.size === fats.length) {
     const last = fats.length > 1 ? fats.at(-1) : undefined;

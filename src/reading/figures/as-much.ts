@@ -18,7 +18,16 @@ const factors: Readonly<Record<string, number>> = {
   treble: 3,
   quadruple: 4,
 };
-const heads: ReadonlySet<string> = new Set(['same', 'as', 'equal', 'ditto', ...Object.keys(factors)]);
+const heads: ReadonlySet<string> = new Set([
+  'same',
+  'as',
+  'equal',
+  'ditto',
+  'so',
+  'likewise',
+  'too',
+  ...Object.keys(factors),
+]);
 /** What stands for a weight that only the writer knows. */
 export const untold = 'so much';
 const measure = /^(?:amount|weight|quantity|much)$/;
@@ -32,6 +41,8 @@ interface Phrase {
   readonly numbers: readonly number[];
   /** The fat that it is so much of. */
   readonly base: Name | null;
+  /** The weight that stands right before. */
+  readonly weight?: Quantity;
 }
 
 export function asMuch(tokens: readonly Token[]): readonly Token[] {
@@ -40,11 +51,11 @@ export function asMuch(tokens: readonly Token[]): readonly Token[] {
     const head = tokens[k];
     if (!(head?.t === 'word' ? heads.has(head.text) : head?.t === 'quantity' ? isTimes(head) : isEqual(head))) continue;
     const now: readonly Token[] = out ?? tokens;
-    const phrase = phraseAt(now, k);
+    const phrase = alsoAt(now, k) ?? phraseAt(now, k);
     const at = phrase ? ownerOf(now, k, phrase) : -1;
     const fat = now[at];
     if (!phrase || !isFat(fat) || isWeighedElsewhere(now, at, fat) || isExchanged(now, at)) continue;
-    const base = baseOf(now, k, at, phrase.base);
+    const base = phrase.weight ?? baseOf(now, k, at, phrase.base);
     if (base === null) continue;
     out ??= [...tokens];
     for (let n = k; n < phrase.end; n++) out[n] = asFiller(tokens[n] as Token);
@@ -67,6 +78,47 @@ export function asMuch(tokens: readonly Token[]): readonly Token[] {
     k = phrase.end - 1;
   }
   return out ?? tokens;
+}
+
+/** "Shea is 60 g and so is the castor", "same goes for the castor", "the castor too": as much as what stands before it. */
+function alsoAt(tokens: readonly Token[], k: number): Phrase | null {
+  const first = wordAt(tokens, k);
+  const isBehind = /^(?:too|likewise)$/.test(first) && isFat(tokens[k - 1]);
+  const verbs = also[first];
+  if (!(isBehind || first === 'likewise' || verbs?.test(wordAt(tokens, k + 1)))) return null;
+  let [from, end] = [k, k + 1];
+  if (isBehind) {
+    from--;
+    while (the.test(wordAt(tokens, from - 1))) from--;
+    if (!isMark(tokens[from - 1], ',;–—-') && wordAt(tokens, from - 1) !== 'and') return null;
+  } else {
+    while (end - k <= mostLead && lead.test(wordAt(tokens, end))) end++;
+    const behind = tokens[end + 1];
+    const isClosed =
+      (isStop(behind) && !isMark(behind, '?')) || isMark(behind, ',)–—-') || wordAt(tokens, end + 1) === 'and';
+    if (!isFat(tokens[end]) || !isClosed) return null;
+  }
+  const weight = weightBefore(tokens, from, isBehind ? ',;–—-' : ',;–—-.');
+  return weight && { factor: 1, end, of: !isBehind, numbers: [], base: null, weight };
+}
+const also: Readonly<Record<string, RegExp>> = {
+  so: /^(?:is|are|was|were|does|do|did|goes|has)$/,
+  as: /^(?:is|are|was|were|does|did)$/,
+  same: /^(?:goes|holds|with|for)$/,
+};
+const the = /^(?:the|my|our)$/;
+const lead = /^(?:the|my|our|is|are|was|were|does|do|did|goes|holds|has|with|for)$/;
+const mostLead = 4;
+
+/** The weight of a fat that ends right before token `k`. */
+function weightBefore(tokens: readonly Token[], k: number, marks: string): Quantity | null {
+  let at = k - 1;
+  while (/^(?:and|but|then)$/.test(wordAt(tokens, at)) || isMark(tokens[at], marks)) at--;
+  const figure = wordAt(tokens, at - 1) === 'of' ? at - 2 : at - 1;
+  // "60 g shea, and so is the castor"
+  if (isFat(tokens[at]) && isWeight(tokens[figure])) at = figure;
+  const weight = tokens[at];
+  return isWeight(weight) && isFat(weighedBy(tokens, at)) ? weight.quantity : null;
 }
 
 /** "Twice", "three times", "3x". */

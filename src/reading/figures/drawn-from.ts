@@ -5,6 +5,7 @@ import { givesAround, type Signals } from '../words/signals.ts';
 import {
   isAny,
   isIngredient,
+  isMeasured,
   isPot,
   isRole,
   isStop,
@@ -66,9 +67,22 @@ export function goesIn(tokens: readonly Token[], k: number): boolean {
 const isSame = (token: Token | undefined, { quantity: { value } }: Figure): boolean =>
   isWeight(token) && Math.abs(token.quantity.value - value) <= 1e-6 * value;
 
+/** The last sentence before a token that names something; "(at 9 pm!!)" between is passed over. */
+function toldBefore(tokens: readonly Token[], first: number): Span {
+  let span = sentenceAt(tokens, first - 2, reach);
+  for (let n = 0; n < mostPassed && span.from > 1; n++) {
+    if (isAny(tokens, span.from, span.to, (one) => isIngredient(one) || isMeasured(one))) break;
+    let end = span.from - 1;
+    while (end > 0 && isStop(tokens[end])) end--;
+    span = sentenceAt(tokens, end, reach);
+  }
+  return span;
+}
+const mostPassed = 3;
+
 /** The fat of the sentence before, by the last weight of it, where it tells of that alone and how it was got. */
 function wholeOf(tokens: readonly Token[], first: number, part: Figure): { fat: Token; figure: number } | null {
-  const { from, to } = sentenceAt(tokens, first - 2, reach);
+  const { from, to } = toldBefore(tokens, first);
   const names = tokens.slice(from, to).filter(isIngredient);
   const [fat] = names;
   if (fat?.meaning.kind !== 'fat') return null;
@@ -77,12 +91,13 @@ function wholeOf(tokens: readonly Token[], first: number, part: Figure): { fat: 
   if (names.some((one) => !isWash(one) && thingOf(one) !== thingOf(fat))) return null;
   if (!isAny(tokens, from, to, (one) => getting.test(spoken(one)))) return null;
   let figure = to - 1;
-  while (figure >= from && !isWeight(tokens[figure])) figure--;
+  while (figure >= from && !isMeasured(tokens[figure])) figure--;
   const whole = tokens[figure];
   const near = [figure + 1, figure + 2, figure + 3, figure + 4, figure - 1, figure - 2].find((at) =>
     isIngredient(tokens[at]),
   );
-  if (!isWeight(whole) || near === undefined || whole.quantity.value <= part.quantity.value) return null;
+  if (!isMeasured(whole) || near === undefined) return null;
+  if (whole.quantity.dim === part.quantity.dim && whole.quantity.value <= part.quantity.value) return null;
   // "… So, 900 g tallow, 100 g coconut": the list says what was taken once more
   const isListed = weighedBeside(tokens, fat).some((at) => at !== figure && isSame(tokens[at], part));
   return weighedElsewhere(tokens, near) && names.length === 1 && !isListed ? null : { fat, figure };
@@ -101,7 +116,7 @@ export function drawnFrom(tokens: readonly Token[], signals: Signals): readonly 
     const found = wholeOf(tokens, span.from, part);
     if (!found) continue;
     const whole = (out ?? tokens)[found.figure];
-    if (!isWeight(whole)) continue;
+    if (!isMeasured(whole)) continue;
     out ??= [...tokens];
     out[found.figure] = asAside(whole, inStore);
     // "3 kg of suet gave 2 kg of tallow"

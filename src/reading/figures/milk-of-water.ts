@@ -3,7 +3,17 @@
  * right before. The rest of it is water.
  */
 import { withValue } from '../taken-back/put-right.ts';
-import { endsDotted, isIngredient, isMark, isWeight, spoken, wordAt } from '../words/token-is.ts';
+import {
+  endsDotted,
+  isAny,
+  isEach,
+  isIngredient,
+  isMark,
+  isWeight,
+  sentenceAt,
+  spoken,
+  wordAt,
+} from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 
 const fractions: Readonly<Record<string, number>> = { half: 1 / 2, third: 1 / 3, quarter: 1 / 4 };
@@ -33,12 +43,18 @@ function waterBefore(tokens: readonly Token[], k: number): number {
 function liquidBehind(tokens: readonly Token[], k: number): number {
   let isSaid = false;
   for (let at = k + 1; at < tokens.length && at - k <= longestWay; at++) {
-    if (isLiquid(tokens[at])) return isSaid || at === k + 1 ? at : -1;
+    if (isLiquid(tokens[at])) return (isSaid || at === k + 1) && !isWished(tokens, at) ? at : -1;
     if (!between.test(wordAt(tokens, at))) return -1;
     isSaid ||= /^(?:it|that|this|which|as|is|was|were|being|replaced|swapped)$/.test(wordAt(tokens, at));
   }
   return -1;
 }
+
+/** "A third milk would be nice next time". */
+const isWished = (tokens: readonly Token[], k: number): boolean =>
+  isAny(tokens, k + 1, sentenceAt(tokens, k, longestWay).to, (_, at) =>
+    /^(?:would|could|might|next)$/.test(wordAt(tokens, at)),
+  );
 
 /** The tokens with such a part in grams, and the water without it. */
 export function milkOfWater(tokens: readonly Token[]): readonly Token[] {
@@ -75,48 +91,60 @@ export function milkOfWater(tokens: readonly Token[]): readonly Token[] {
   return out ?? tokens;
 }
 
-const joints = /^(?:and|exactly|about|just|of|the|in|all|total|together|altogether|liquid|liquids|to|a)$/;
+const joints =
+  /^(?:and|exactly|about|just|of|the|in|all|total|together|altogether|liquid|liquids|to|a|this|time|today|now|is|was|makes?)$/;
 
 /** The weight that stands beside the two, with nothing else between; -1 where none does. */
 function wholeBeside(tokens: readonly Token[], from: number, to: number): number {
   const isBetween = (at: number): boolean => joints.test(spoken(tokens[at])) || isMark(tokens[at], ',:=(–—-');
   let at = to;
-  while (at - to <= 3 && isBetween(at)) at++;
+  while (at - to <= 4 && isBetween(at)) at++;
   if (isWeight(tokens[at]) && !isIngredient(tokens[at + 1])) return at;
   at = from - 1;
   while (from - at <= 4 && isBetween(at)) at--;
   return isWeight(tokens[at]) && !isIngredient(tokens[at - 1]) ? at : -1;
 }
 
-const isHalf = (token: Token | undefined): boolean =>
-  token?.t === 'word'
-    ? token.text === 'half'
-    : token?.t === 'quantity' && token.quantity.dim === 'percent' && token.quantity.value === 0.5;
+/** "Half", "two thirds", "70 %"; null where it is no part. */
+function partAt(token: Token | undefined): number | null {
+  if (token?.t === 'word') return fractions[token.text] ?? null;
+  if (token?.t !== 'quantity') return null;
+  const { dim, value, inWords } = token.quantity;
+  return (dim === 'percent' || (dim === 'bare' && inWords)) && value > 0 && value < 1 ? value : null;
+}
+
+const isWhole = (one: number, other: number): boolean => Math.abs(one + other - 1) < 0.011;
 
 /** "50/50 water and milk" */
 const isEven = (token: Token | undefined): boolean =>
   token?.t === 'quantity' && token.quantity.dim === 'ratio' && token.quantity.second === token.quantity.value;
 
-/** Where the halves of water and of a liquid that begin at `k` have room for their weights, and where the two end. */
-function halvesAt(
-  tokens: readonly Token[],
-  k: number,
-): { readonly halves: readonly [number, number]; readonly end: number } | null {
+interface Parts {
+  /** Where the two have room for their weights, and what share each has. */
+  readonly at: readonly [number, number];
+  readonly shares: readonly [number, number];
+  readonly end: number;
+}
+
+/** The parts of water and of a liquid that begin at `k`. */
+function partsAt(tokens: readonly Token[], k: number): Parts | null {
   const ofIt = (at: number): number =>
     wordAt(tokens, at) === 'of' && /^(?:it|that)$/.test(wordAt(tokens, at + 1)) ? at + 2 : at;
   const first = tokens[k];
   const name = ofIt(k + 1);
   const one = tokens[name];
   const even = isEven(first);
-  if (!(even || isHalf(first)) || !(isWater(one) || isLiquid(one))) return null;
+  const share = even ? 0.5 : partAt(first);
+  if (share === null || !(isWater(one) || isLiquid(one))) return null;
   let second = name + 1;
-  while (isMark(tokens[second], ',+&/') || wordAt(tokens, second) === 'and') second++;
-  if (even ? second === name + 1 : !isHalf(tokens[second])) return null;
+  while (isMark(tokens[second], ',+&/') || /^(?:and|a)$/.test(wordAt(tokens, second))) second++;
+  const rest = even ? 0.5 : partAt(tokens[second]);
+  if (rest === null || !isWhole(share, rest) || (even && second === name + 1)) return null;
   let at = even ? second : ofIt(second + 1);
   if (/^(?:flat|frozen|fresh|cold|plain|warm|full|whole)$/.test(wordAt(tokens, at))) at++;
   const other = tokens[at];
   if (!(isWater(other) || isLiquid(other)) || isWater(one) === isWater(other)) return null;
-  return { halves: [k, even ? second - 1 : second], end: at + 1 };
+  return { at: [k, even ? second - 1 : second], shares: [share, rest], end: at + 1 };
 }
 
 /** "280 g liquid, half water half goat milk", "280 g of 50/50 water and beer": so much of each. */
@@ -124,16 +152,17 @@ export function halfAndHalf(tokens: readonly Token[]): readonly Token[] {
   if (!tokens.some(isLiquid)) return tokens;
   let out: Token[] | null = null;
   for (let k = 0; k + 3 < tokens.length; k++) {
-    const found = halvesAt(tokens, k);
+    const found = partsAt(tokens, k);
     const at = found ? wholeBeside(tokens, k, found.end) : -1;
     const whole = tokens[at];
-    if (!found || !isWeight(whole)) continue;
+    // "half beer, half water, 150 g each" tells the parts
+    if (!found || !isWeight(whole) || isEach(tokens[at + 1])) continue;
     out ??= [...tokens];
-    const part = { ...withValue(whole.quantity, whole.quantity.value / 2), inWords: true };
-    for (const half of found.halves) {
+    for (const [n, half] of found.at.entries()) {
       const token = tokens[half] as Token;
+      const part = withValue(whole.quantity, whole.quantity.value * (found.shares[n] ?? 0));
       const numbers = token.t === 'quantity' ? token.quantity.numbers : [];
-      out[half] = { t: 'quantity', from: token.from, to: token.to, quantity: { ...part, numbers } };
+      out[half] = { t: 'quantity', from: token.from, to: token.to, quantity: { ...part, inWords: true, numbers } };
     }
     out[at] = asAside(whole, 'a total that agrees');
     if (at < k && spoken(tokens[at + 1]) !== '') out[at + 1] = asFiller(tokens[at + 1] as Token);

@@ -24,6 +24,8 @@ const open = /\?|\b(?:or|if|between|either|maybe|perhaps|next)\b/;
 export function superfatNow(cut: Cut): readonly Token[] {
   const { tokens } = cut;
   if (!tokens.some(isSuperfat)) return tokens;
+  const since = sinceThen(tokens);
+  if (since) return withNow(tokens, since.now, [since.once]);
   const sentences = sentencesOf(cut);
   const told = sentences.filter(({ from, to }) => tokens.slice(from, to).some(isSuperfat));
   const [paragraph, ...more] = new Set(told.map((one) => one.paragraph));
@@ -43,20 +45,67 @@ export function superfatNow(cut: Cut): readonly Token[] {
     const [share, next] = [tokens[at], tokens[at + 1]];
     return isShare(share) && share.quantity.value < most && share.quantity.upTo === null && !isIngredient(next);
   });
-  const spot = tokens[one.at - 1];
   if (!isPlain || !isDone || open.test(words)) return tokens;
+  return withNow(
+    tokens,
+    one.at,
+    shares.map(({ at }) => at),
+  );
+}
+
+/** The tokens with the share at `now` as the superfat, and the others set aside. */
+function withNow(tokens: readonly Token[], now: number, shares: readonly number[]): readonly Token[] {
   const name = tokens.find(isSuperfat);
+  const spot = tokens[now - 1];
   if (!name) return tokens;
-  const isBeside = isSuperfat(tokens[one.at + 1]) || isSuperfat(spot);
+  const isBeside = isSuperfat(tokens[now + 1]) || isSuperfat(spot);
   if (!isBeside && (!spot || spoken(spot) === '')) return tokens;
   return tokens.map((token, k) => {
-    if (isSuperfat(token)) return isBeside && Math.abs(k - one.at) === 1 ? token : asFiller(token);
-    if (k === one.at - 1 && !isBeside) return { ...name, from: token.from, to: token.to };
-    return isShare(token) && k !== one.at && shares.some(({ at }) => at === k)
-      ? asAside(token, 'of another batch')
-      : token;
+    if (isSuperfat(token)) return isBeside && Math.abs(k - now) === 1 ? token : asFiller(token);
+    if (k === now - 1 && !isBeside) return { ...name, from: token.from, to: token.to };
+    if (token.t !== 'quantity') return token;
+    if (k === now) return { ...token, quantity: asShare(token.quantity) };
+    return shares.includes(k) ? asAside(token, 'of another batch') : token;
   });
 }
+
+const asShare = (quantity: Figure['quantity']): Figure['quantity'] =>
+  quantity.dim === 'percent' ? quantity : { ...quantity, dim: 'percent', value: quantity.value / 100, other: null };
+
+const long =
+  /\b(?:for (?:many |several |some )?(?:years|ages|months|long|a long time|a while)|until|till|up to|used to)\b/;
+const today =
+  /\b(?:since (?:[a-z']+ ){1,4}|these days|lately|nowadays|now|recently|of late|today|(?:from|as of) (?:[a-z]+ ){1,2}on )\b(?!.*\b(?:still|she|he|they|sister|friend|my [a-z]+ (?:goes|takes|does|uses))\b)/;
+const farthest = 16;
+
+/** "I did 8 % superfat for years, since January it's 5": what was so, and what is. */
+function sinceThen(tokens: readonly Token[]): { readonly once: number; readonly now: number } | null {
+  for (let once = 0; once < tokens.length; once++) {
+    const share = tokens[once];
+    if (!isShare(share) || share.quantity.value >= most) continue;
+    let now = once + 1;
+    while (now - once <= farthest && now < tokens.length && tokens[now]?.t !== 'quantity' && !isIngredient(tokens[now]))
+      now++;
+    const next = tokens[now];
+    if (next?.t !== 'quantity' || !/^(?:percent|bare)$/.test(next.quantity.dim) || next.quantity.upTo !== null)
+      continue;
+    if (next.quantity.dim === 'bare' && (next.quantity.value >= most * 100 || next.quantity.value < 1)) continue;
+    const between = wordsOf(tokens, once + 1, now);
+    const behind = wordsOf(tokens, now + 1, now + 3);
+    const before = wordsOf(tokens, Math.max(0, once - 6), once);
+    if (!long.test(between) && !/\b(?:used to|for (?:years|ages|months|long))\b[^.]*$/.test(before)) continue;
+    if (!today.test(`${between} `) && !/^(?:since|now|these days|today|nowadays|lately)/.test(behind)) continue;
+    if (/^(?:bars?|soaps?|times|batches|people|or|to|of)\b/.test(behind)) continue;
+    return { once, now };
+  }
+  return null;
+}
+
+const wordsOf = (tokens: readonly Token[], from: number, to: number): string =>
+  tokens
+    .slice(from, to)
+    .map((token) => (token.t === 'sign' ? token.text : spoken(token)))
+    .join(' ');
 
 function isOfThis(sentence: Sentence, at: number): boolean {
   const place = sentence.placeOf(at);

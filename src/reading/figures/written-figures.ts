@@ -2,8 +2,19 @@
 import { unit } from '../../units/units.ts';
 import { withUnit } from '../columns/columns.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import { isEach, isIngredient, isMark, isWeight } from '../words/token-is.ts';
+import {
+  endsDotted,
+  isEach,
+  isIngredient,
+  isMark,
+  isRole,
+  isStop,
+  isWeight,
+  spoken,
+  wordAt,
+} from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
+import { weighedElsewhere } from '../words/weighed.ts';
 
 /** "olive -500 g, lye -97 g": a stroke before every weight is a dash. */
 export function dashed(tokens: readonly Token[]): readonly Token[] {
@@ -12,6 +23,21 @@ export function dashed(tokens: readonly Token[]): readonly Token[] {
   return tokens.map((token) =>
     isWeight(token) ? { ...token, quantity: { ...token.quantity, negative: false } } : token,
   );
+}
+
+/** "Coconut weighs 200 g": no total, where a row begins with a name that has no other weight. */
+export function weighsSo(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  tokens.forEach((token, k) => {
+    if (!isRole(token, 'total') || !/^weighs$/i.test(spoken(token))) return;
+    if (!isIngredient(tokens[k - 1]) || !isWeight(tokens[k + 1]) || weighedElsewhere(tokens, k - 1)) return;
+    const begin = /^(?:the|my|our)$/.test(wordAt(tokens, k - 2)) ? k - 3 : k - 2;
+    const before = tokens[begin];
+    if (!(isStop(before) || isMark(before, ',:') || endsDotted(before) || wordAt(tokens, begin) === 'and')) return;
+    out ??= [...tokens];
+    out[k] = asFiller(token);
+  });
+  return out ?? tokens;
 }
 
 /** `olive gr 650 - castor gr. 50`, `lard kg 1`: the unit stands right before its figure, behind a name. */

@@ -246,13 +246,23 @@ export function readAlkali(
         id: meaning.kind === 'stock' ? 'strength-odd' : 'purity-odd',
         said: row.share?.text ?? '',
       });
-    else if (
-      value >= 0.7 &&
-      value <= 1.0051 &&
-      shareRows.filter((other) => (other.share?.value ?? 0) >= 0.7).length === 1
-    )
-      roles.purity ??= asPurity(row.share as Quantity);
-    else if (value <= 0.55 && shareRows.filter((other) => (other.share?.value ?? 1) <= 0.55).length === 1) {
+    else if (value >= 0.7 && value <= 1.0051) {
+      const pure = shareRows.filter(({ share }) => (share?.value ?? 0) >= 0.7);
+      const said = asPurity(row.share as Quantity);
+      const other = roles.purity ?? said;
+      if (pure.every(({ share }) => !isBeyond(other, share?.value ?? 0))) roles.purity ??= said;
+      // "98 % NaOH, so 95 % pure": of one alkali
+      else if (
+        row === pure[0] &&
+        new Set(pure.map(({ named }) => named.meaning.id).filter((id) => id !== 'unsaid')).size < 2 &&
+        !isOfOtherTub(assembly, row)
+      )
+        assembly.doubts.push({
+          id: 'two-amounts',
+          of: 'purity',
+          said: [...pure.map(({ share }) => share?.text ?? ''), percentOf(other.nominal)],
+        });
+    } else if (value <= 0.55 && shareRows.filter((other) => (other.share?.value ?? 1) <= 0.55).length === 1) {
       // "lye at 5 %": a lye solution as thin as that is nobody's; the superfat is meant
       if (value > thinnest || meaning.kind === 'stock') roles.concentration ??= value;
       else if (roles.superfat === null) {
@@ -369,6 +379,16 @@ const leastLabelled = 0.8;
 
 const isShare = (item: Item | undefined): item is Extract<Item, { kind: 'amount' }> =>
   item?.kind === 'amount' && item.quantity.dim === 'percent';
+
+const isBeyond = ({ low, high }: Purity, value: number): boolean => value < low - 0.0051 || value > high + 0.0051;
+
+const percentOf = (share: number): string => `${roundTo(share * 100, 2)} %`;
+
+/** "The old tub was 90 %". */
+function isOfOtherTub({ source: { tokens } }: Assembly, { token }: Row): boolean {
+  const { from, to } = sentenceAt(tokens, token, 20);
+  return tokens.slice(from, to).some((one) => /^(?:old|new|other|last|was|had|before|used)$/.test(spoken(one)));
+}
 
 const isAlkali = (item: Item): boolean =>
   item.kind === 'thing' && (item.named.meaning.kind === 'alkali' || item.named.meaning.kind === 'stock');

@@ -41,7 +41,7 @@ import {
 } from './rows.ts';
 import { withoutTwin } from './scaled-twin.ts';
 import { crossShares, settleShares } from './shares.ts';
-import { swapAsked } from './swap-asked.ts';
+import { asSwapped, swapAsked } from './swap-asked.ts';
 import { withoutTitle } from './titled.ts';
 import { crossTotals } from './totals.ts';
 import { inCountingUnit } from './unit-counts.ts';
@@ -271,6 +271,7 @@ export function assemble(source: Source): RecipeReading {
   eitherOr(assembly);
   unitOrUnit(assembly, rows);
   const swap = swapAsked(source, fats);
+  const swapped = swap && alkali.length === 0 ? asSwapped(assembly, fats, swap) : null;
   alkaliByMeasure(assembly, rows);
   vagueAmounts(assembly, rows, swap);
   vagueChange(assembly, rows);
@@ -327,7 +328,7 @@ export function assemble(source: Source): RecipeReading {
   const fates = settleFates(assembly);
   const waterShareRow = of('water').find((row) => row.share && !row.amount);
   return {
-    fats,
+    fats: swapped ?? fats,
     after,
     alkali,
     alkaliNamed,
@@ -344,7 +345,7 @@ export function assemble(source: Source): RecipeReading {
     totalFats: roles.totalFats?.value ?? null,
     scaleStep: roles.scaleStep,
     ounces: assembly.unitsSeen.length > 0 && assembly.unitsSeen.every((id) => id === 'oz' || id === 'lb'),
-    swapAsked: swap,
+    swapAsked: swapped ? null : swap,
     assumptions: assembly.assumptions,
     doubts: assembly.doubts,
     fates,

@@ -597,17 +597,25 @@ export function rival(assembly: Assembly, rows: readonly Row[]): void {
   // shares that make a whole are no accident
   const shares = rows.filter((row) => row.named.meaning.kind === 'fat' && row.share && !row.amount);
   if (shares.length > 1 && Math.abs(shares.reduce((sum, row) => sum + (row.share?.value ?? 0), 0) - 1) < 0.006) return;
-  const pairs = (binding: Binding): readonly string[] =>
+  // "my lye … NaOH" are one where no other alkali is named
+  const alkalis = new Set<string>(
+    items.flatMap((item) =>
+      item.kind === 'thing' && item.named.meaning.kind === 'alkali' ? [item.named.meaning.id] : [],
+    ),
+  );
+  alkalis.delete('unsaid');
+  const nameOf = ({ named }: Extract<Item, { kind: 'thing' }>): string =>
+    named.meaning.kind === 'alkali' && alkalis.size === 1 ? 'alkali' : named.text;
+  const pairs = (binding: Binding, called: typeof nameOf): readonly string[] =>
     binding.groups.flatMap((group) => {
       const thing = group.things.map((k) => items[k]).find((item) => item?.kind === 'thing');
       const amount = group.amounts.map((k) => items[k]).find((item) => item?.kind === 'amount');
-      return thing?.kind === 'thing' && amount?.kind === 'amount'
-        ? [`${thing.named.text} ${amount.quantity.text}`]
-        : [];
+      return thing?.kind === 'thing' && amount?.kind === 'amount' ? [`${called(thing)} ${amount.quantity.text}`] : [];
     });
-  const [best, other] = [pairs(bound.best), pairs(bound.rival)];
+  const best = pairs(bound.best, nameOf);
   // the other only leaves a figure without its name
-  if (other.every((pair) => best.includes(pair))) return;
-  const [first, second] = [best.join(', '), other.join(', ')];
+  if (pairs(bound.rival, nameOf).every((pair) => best.includes(pair))) return;
+  const [first, second] = [bound.best, bound.rival].map((one) => pairs(one, ({ named }) => named.text).join(', '));
+  if (first === undefined || second === undefined) return;
   if (first !== second && rows.length > 0) assembly.doubts.push({ id: 'two-readings', said: '', first, second });
 }

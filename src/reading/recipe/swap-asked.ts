@@ -7,7 +7,7 @@ import type { ReadAmount, SwapAsked } from '../reading.ts';
 import type { Item } from '../rows/items.ts';
 import { isAny, isFat } from '../words/token-is.ts';
 import { endsSentence } from './missing.ts';
-import type { Source } from './rows.ts';
+import { type Assembly, label, type Source } from './rows.ts';
 
 const wordsOf = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 const asks = wordsOf(
@@ -94,6 +94,39 @@ function lastWord({ tokens }: Source, { to }: Around): string {
   const isMine = last?.t === 'word' && /^(?:my|this|our|the)$/.test(last.text);
   const word = isMine ? one : last;
   return word?.t === 'word' ? word.text : '';
+}
+
+const supposing = wordsOf('if suppose supposing say imagine assuming were');
+const lyes = wordsOf('lye naoh koh caustic hydroxide soda alkali');
+const measuring = wordsOf('much what how many');
+
+/**
+ * "If I swap the palm for lard, what is the lye then?": the fats with the other one, where the lye of no others is asked
+ * for; null elsewhere.
+ */
+export function asSwapped(
+  assembly: Assembly,
+  fats: readonly ReadAmount[],
+  { goes, comes }: SwapAsked,
+): readonly ReadAmount[] | null {
+  const { source } = assembly;
+  const { tokens } = source;
+  const gone = fats.find(({ id }) => id === goes);
+  if (!gone || comes === null || fats.some(({ id }) => id === comes)) return null;
+  let isAsked = false;
+  for (let k = 0; k < tokens.length; k++) {
+    if (endsSentence(tokens[k])) continue;
+    const span = spanAt(source, k);
+    const asksLye = hasAny(span, lyes) && hasAny(span, measuring);
+    const isSwap = [goes, comes].every((id) => span.names.some((one) => one.id === id));
+    if (asksLye && !isSwap) return null;
+    isAsked ||= asksLye && hasAny(span, supposing) && !isFigured(source, span);
+    while (k + 1 < span.to) k++;
+  }
+  if (!isAsked) return null;
+  const [now, before] = [comes, goes].map((id) => label(assembly, { kind: 'fat', id }));
+  assembly.assume('corrected', `I took ${now} in the place of ${before}, weight for weight, as the post asks.`);
+  return fats.map((one) => (one === gone ? { ...one, id: comes } : one));
 }
 
 function swapIn(

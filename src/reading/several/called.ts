@@ -48,7 +48,7 @@ const headMark = new RegExp(
 );
 const ages: Readonly<Record<Age, RegExp>> = {
   old: /\b(?:old|older|previous(?:ly)?|last (?:week|month|year|time|batch|spring|summer|autumn|fall|winter)|used to|before|originally|original|former|first version|back then|where i started|years ago|yesterday)\b/i,
-  new: /\b(?:new|newer|current|now|today|tonight|this (?:time|week|weekend|morning|evening)|latest|updated|revised|changed|tomorrow|halved|doubled|tripled|trebled|scaled (?:up|down)|mine|my (?:own )?version)\b/i,
+  new: /\b(?:new|newer|current|now|today|tonight|this (?:time|week|weekend|month|year|season|spring|summer|autumn|winter|morning|evening)|latest|updated|revised|changed|tomorrow|halved|doubled|tripled|trebled|scaled (?:up|down)|mine|my (?:own )?version)\b/i,
 };
 const titles =
   /(?:^|\n|[.;] )\W{0,4}(?<title>(?!(?:Fats?|Oils?|Lye|Water|Ingredients|Method|Total|Recipe|Mine)\b)\p{Lu}\p{Ll}{2,})(?: \p{L}+)?["'”’]?[ ]?[:\n(–-]/gu;
@@ -262,6 +262,11 @@ function waysToCall(): Ways {
     [
       /\b(?<day>(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|tonight|yesterday|morning|afternoon|evening)['’]?s\b(?! (?:stall|market|fair|sale|class|course|party|wedding|guests?|meeting|weather|post))|\b(?:one|soap|batch|loaf) (?:from|of|on|i made on) (?<on>\p{L}+day)\b/giu,
       (words, all) => ofWord({ word: words['day'] ?? words['on'] ?? '' }, all),
+    ],
+    // "only this year's, please"
+    [
+      /\b(?:this|(?<last>last)) (?:time|week|month|year|season|spring|summer|autumn|fall|winter)['’]s(?!\p{L})/giu,
+      (words, all) => ofAge({ age: words['last'] ? 'old' : 'new' }, all),
     ],
     [new RegExp(`\\b(?:mine|(?<!\\b(?:on|by) )my own|my (?:lye|${noun}))(?!\\p{L})`, 'giu'), ofOwner('mine')],
     [

@@ -104,7 +104,7 @@ export function secondThoughts(
   );
   const rights = rightsIn(sentences);
   const turnedAt = sentences.flatMap((sentence, k) => {
-    const from = pageTurnedIn(sentence);
+    const from = isTold(sentence) ? null : pageTurnedIn(sentence);
     return from === null ? [] : [{ k, from }];
   });
   const times = timesIn(sentences, items, tokens);
@@ -272,6 +272,10 @@ function turnPage(post: Post, k: number, at: number): void {
   const gone = post.said.filter(({ amount }) => isGone(amount));
   const behind = post.said.filter(({ amount }) => amount.from >= at);
   if (!gone.some(isPart)) return;
+  if (oneLine.test(sentence.text)) {
+    rightLine(post, gone, behind, sentence);
+    return;
+  }
   const lacks = (of: (one: Said) => boolean): boolean => gone.some(of) && !behind.some(of);
   if (lacks(isFat) || lacks(isAlkali)) {
     post.unclear ??= sentences[k]?.text.trim() ?? '';
@@ -284,6 +288,24 @@ function turnPage(post: Post, k: number, at: number): void {
     text: `I left out "${said}", which is of another recipe, as the post says.`,
     gone: items.filter(isAmount).flatMap(({ quantity, same }) => [quantity, ...(same ? [same] : [])]),
     from,
+    to: sentence.to,
+  });
+}
+
+/** "300 g coconut. Hang on, wrong line. Coconut 250 g": of another row, and no more than that one. */
+const oneLine = /\bwrong (?:line|row|figure|number|amount)\b/;
+
+function rightLine(post: Post, gone: readonly Said[], behind: readonly Said[], sentence: Sentence): void {
+  const [last, next] = [gone.at(-1), behind[0]];
+  if (!last || last.key !== next?.key) {
+    post.unclear ??= sentence.text.trim();
+    return;
+  }
+  drop(post, last);
+  post.back.push({
+    text: `I took ${written(next.amount.quantity)}, not ${written(last.amount.quantity)}, as the post corrects itself.`,
+    gone: figures([last]),
+    from: sentence.from,
     to: sentence.to,
   });
 }

@@ -2,7 +2,7 @@
 
 import type { Sentence } from '../text/sentences.ts';
 import { cue } from '../words/cue-words.ts';
-import { isWeight, isWord } from '../words/token-is.ts';
+import { isIngredient, isWeight, isWord, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { figureOf, thingOf, weighedThings } from '../words/weighed.ts';
 
@@ -304,8 +304,19 @@ function isOfNothing(tokens: readonly Token[], sentences: readonly Sentence[], n
 /** Sentences before one of a lack in which the thing is named, at the most. */
 const mostBefore = 3;
 
-const hasWeight = (tokens: readonly Token[], k: number): boolean =>
-  isWeight(tokens[k + 1]) || isWeight(tokens[isWord(tokens[k - 1], 'of') ? k - 2 : k - 1]);
+const hasWeight = (tokens: readonly Token[], k: number): boolean => {
+  const before = /^(?:plain|distilled|cold|tap|clean|extra)$/.test(wordAt(tokens, k - 1)) ? k - 2 : k - 1;
+  return isWeight(tokens[k + 1]) || isWeight(tokens[isWord(tokens[before], 'of') ? before - 1 : before]);
+};
+
+/** "Topped up with 130 g of plain water": by what is weighed, and no fat. */
+function isThinned(tokens: readonly Token[], from: number, to: number): boolean {
+  if (wordAt(tokens, from) !== 'topped') return false;
+  const next = tokens.slice(from, to).find(isIngredient);
+  return (
+    next !== undefined && /^(?:water|liquid|ice)$/.test(next.meaning.kind) && hasWeight(tokens, tokens.indexOf(next))
+  );
+}
 
 /** The first words of a sentence with a figure and a fat of a lack or a swap that nothing `hears`. */
 export function lackIn(
@@ -319,7 +330,7 @@ export function lackIn(
     const { text } = sentence;
     const found = lacked.exec(text);
     if (!found || text.includes('?') || hears(k) || (k > 0 && hears(k - 1))) continue;
-    if (isOfNothing(tokens, sentences, k)) continue;
+    if (isOfNothing(tokens, sentences, k) || isThinned(tokens, sentence.tokenAt(found.index), to)) continue;
     if (tokens.slice(from, to).some((one) => one.t === 'name' && one.meaning.kind === 'fat')) return found[0];
   }
   return null;

@@ -5,6 +5,7 @@
 import type { Item } from '../rows/items.ts';
 import type { Quantity } from '../words/quantities.ts';
 import type { Token } from '../words/tokens.ts';
+import { ofNext } from './of-next.ts';
 import { alike, type PutRight, written } from './put-right.ts';
 
 type Amount = Extract<Item, { kind: 'amount' }>;
@@ -65,10 +66,11 @@ function isUnnamed(tokens: readonly Token[], { quantity, to }: Amount): boolean 
 
 /** The items with the figures of this batch in the place of another one's, and what was put right. */
 export function wasLast(
-  items: readonly Item[],
+  listed: readonly Item[],
   tokens: readonly Token[],
 ): { items: readonly Item[]; back: PutRight[] } {
-  const back: PutRight[] = [];
+  const { items, back: toCome } = ofNext(listed, tokens);
+  const back: PutRight[] = [...toCome];
   let out: (Item | null)[] | null = null;
   for (let k = 1; k + 1 < items.length; k++) {
     const item = items[k];
