@@ -7,6 +7,7 @@ import { cutOf, type InWords, type Reader } from './cut.ts';
 import { type InPot, potDiffers } from './doubt/pot-differs.ts';
 import { toldOtherwise } from './doubt/told-otherwise.ts';
 import { unheardChange } from './doubt/unheard-change.ts';
+import { unsureOf } from './doubt/unsure-of.ts';
 import { afterPhrases, superfatBy } from './figures/after.ts';
 import { alsoWarm } from './figures/also-warm.ts';
 import { asMuch } from './figures/as-much.ts';
@@ -259,7 +260,8 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
       return (
         unheardChange(told, heard.back, isHeard, isAsked) ??
         toldOtherwise(told, heard.back) ??
-        potDiffers(told, heard.back, pot)
+        potDiffers(told, heard.back, pot) ??
+        unsureOf(told, heard.back, pot)
       );
     },
     cuts: heard.cuts,

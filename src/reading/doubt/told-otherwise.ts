@@ -184,7 +184,7 @@ const made = (): readonly Tale[] => [
         `\\bL\\b[^.?#R]{0,50}\\b(?:by eye|eyeballed|guessed|roughly (?:half|a third|a quarter) of (?:it|the tub|the tin|the bag))\\b`,
       ].join('|'),
     ),
-    unless: /\b(?:scents?|fragrance|colou?r|mica|clay|name|label|would)\b/,
+    unless: /\b(?:scents?|fragrance|colou?r|mica|clay|name|label|would|wrap|cut|stamp|sell|bars?)\b/,
     always: true,
   },
   // its weight is that of a vessel, too
