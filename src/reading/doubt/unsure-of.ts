@@ -60,6 +60,10 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
       tells: `\\b(?:may|might|could|can) ${softly}(?:be|mean|read|have been|say) (?:really |only |just |rather |meant to be |meant as )*(?:a |an )?#|\\b(?:or is (?:it|that)|or was (?:it|that)|or even|maybe its|perhaps its|(?:or |so )(?:maybe|perhaps|possibly)|it was more like) (?:a |an )?#`,
       unless: /\bsuperfat\b/,
     },
+    // one of several
+    {
+      tells: `\\b(?:one|either) of (?:the |those |these |my )?(?:two |three |… )?(?:[#…]|weights?|figures?|numbers?|amounts?|rows?|lines?) (?:is|was|should|must|ought to|has to|needs to|may|might|could) (?:really |actually |be |read |have |been |say )*#|\\b(?:one|a) [#…] (?:is|was|should|must|ought to|that (?:should|ought to|is)) (?:really |actually |be |read |have |been )*#`,
+    },
     // which is which
     {
       tells: `${doubt}[^?]{0,60}\\b${other}\\b`,
@@ -87,7 +91,7 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
       tells:
         '\\b(?:by (?:eye|guess|guesswork)|eyeballed|eyeballing|guesstimated?|freehand)\\b|\\b(?:shrank|shrunk|cut|scaled|reduced|enlarged|made)\\b[^.?#]{0,30}\\b(?:roughly|more or less|something like|about|around) (?:by )?(?:a |one |two |three )?(?:half|thirds?|quarters?|fifths?)\\b',
       unless:
-        /\b(?:split|divided|cut (?:into|in|the soap|the loaf)|bars?|egg|trace|swirl|colou?r|mica|clay|oats?|oatmeal|W|water|scents?|X|she|he|never|not|dont|instead|but)\b|\bby eye (?:the|to|until|till)\b/,
+        /\b(?:split|divided|cut (?:into|in|the soap|the loaf)|bars?|egg|trace|swirl|colou?r|mica|clay|oats?|oatmeal|W|water|scents?|X|she|he|never|not|dont|instead|but|dilut\w*|until|till)\b/,
     },
     // part of a pack, by guess
     {

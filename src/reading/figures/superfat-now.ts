@@ -12,12 +12,16 @@ const isSuperfat = (token: Token | undefined): token is Name =>
 const isShare = (token: Token | undefined): token is Figure =>
   token?.t === 'quantity' && token.quantity.dim === 'percent';
 const most = 0.25;
+/** "I keep 5 % superfat, but I want 0 today": a share without its sign. */
+const isBare = (token: Token | undefined): token is Figure =>
+  token?.t === 'quantity' && token.quantity.dim === 'bare' && token.quantity.value < 100 * most;
 
 /** "So this one shall be at #", "now I want #", "# for this one". */
-const before = /\b(?:this|now|mine)\b(?:(?!\b(?:was|were|had|turned|got|no|not)\b)[^#@.?]){0,40}$/;
-const behind = /^# (?:superfat |please )?(?:(?:for|in|with) (?:this|mine)\b|this time\b|now\b|today\b)/;
+const before = /\b(?:this|now|mine)\b(?:(?!\b(?:was|were|had|turned|got|no|not)\b)[^#@.?]){0,70}$/;
+const behind = /^# (?:superfat |please )?(?:(?:for|in|with) (?:this|mine)\b|this time\b|now\b|today\b|here\b)/;
 /** The others were of something that is done. */
-const earlier = /\b(?:was|were|had|did|left|dried|last|first|second|third|old|earlier|previous|before|too|came out)\b/;
+const earlier =
+  /\b(?:was|were|had|did|left|dried|last|first|second|third|old|earlier|previous|before|too|came out|usual|usually|normal|normally|always|keep|otherwise|rule|everything)\b/;
 const open = /\?|\b(?:or|if|between|either|maybe|perhaps|next)\b/;
 
 /** The tokens in which the superfat of this batch alone is one. */
@@ -32,7 +36,9 @@ export function superfatNow(cut: Cut): readonly Token[] {
   const shares = all.flatMap((sentence) =>
     tokens
       .slice(sentence.from, sentence.to)
-      .flatMap((token, at) => (isShare(token) ? [{ sentence, at: sentence.from + at }] : [])),
+      .flatMap((token, at) =>
+        isShare(token) || isBareNow(sentence, token, sentence.from + at) ? [{ sentence, at: sentence.from + at }] : [],
+      ),
   );
   const now = shares.filter(({ sentence, at }) => isOfThis(sentence, at));
   const [one, ...others] = now;
@@ -41,7 +47,11 @@ export function superfatNow(cut: Cut): readonly Token[] {
   const isDone = shares.every(({ sentence, at }) => at === one.at || earlier.test(sentence.text));
   const isPlain = shares.every(({ at }) => {
     const [share, next] = [tokens[at], tokens[at + 1]];
-    return isShare(share) && share.quantity.value < most && share.quantity.upTo === null && !isIngredient(next);
+    return (
+      (isBare(share) || (isShare(share) && share.quantity.value < most)) &&
+      share.quantity.upTo === null &&
+      !isIngredient(next)
+    );
   });
   const spot = tokens[one.at - 1];
   if (!isPlain || !isDone || open.test(words)) return tokens;
@@ -50,6 +60,8 @@ export function superfatNow(cut: Cut): readonly Token[] {
   const isBeside = isSuperfat(tokens[one.at + 1]) || isSuperfat(spot);
   if (!isBeside && (!spot || spoken(spot) === '')) return tokens;
   return tokens.map((token, k) => {
+    if (k === one.at && isBare(token))
+      return { ...token, quantity: { ...token.quantity, dim: 'percent', value: token.quantity.value / 100 } };
     if (isSuperfat(token)) return isBeside && Math.abs(k - one.at) === 1 ? token : asFiller(token);
     if (k === one.at - 1 && !isBeside) return { ...name, from: token.from, to: token.to };
     return isShare(token) && k !== one.at && shares.some(({ at }) => at === k)
@@ -57,6 +69,11 @@ export function superfatNow(cut: Cut): readonly Token[] {
       : token;
   });
 }
+
+/** Such a figure, of this batch, in a sentence that gives a share of others. */
+const isBareNow = (sentence: Sentence, token: Token, at: number): boolean =>
+  isBare(token) && wants.test(sentence.text.slice(0, sentence.placeOf(at))) && isOfThis(sentence, at);
+const wants = /superfat\b.*\b(?:want|like|need|so|only|take|to|at|make it|go|for) (?:only |just )?$/;
 
 function isOfThis(sentence: Sentence, at: number): boolean {
   const place = sentence.placeOf(at);

@@ -15,6 +15,7 @@ import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { saidOutright } from './outright.ts';
+import { partsTold } from './parts-told.ts';
 import { sameFats } from './same-fats.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
@@ -40,7 +41,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     const broken = brokenOff(tokens);
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
-  const slips = notThisBatch(cutOf(tokens));
+  const parts = partsTold(cutOf(tokens));
+  const slips = notThisBatch(cutOf(parts.tokens));
   const same = sameFats(cutOf(slips.tokens));
   const summed = summedUp(cutOf(same.tokens));
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(summed.tokens))))))));
@@ -58,6 +60,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     tokens: rested.tokens,
     listed: good.tokens,
     told: [
+      parts,
       slips,
       same,
       summed,
