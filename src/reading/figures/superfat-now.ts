@@ -47,11 +47,8 @@ export function superfatNow(cut: Cut): readonly Token[] {
   const isDone = shares.every(({ sentence, at }) => at === one.at || earlier.test(sentence.text));
   const isPlain = shares.every(({ at }) => {
     const [share, next] = [tokens[at], tokens[at + 1]];
-    return (
-      (isBare(share) || (isShare(share) && share.quantity.value < most)) &&
-      share.quantity.upTo === null &&
-      !isIngredient(next)
-    );
+    if (share?.t !== 'quantity' || share.quantity.upTo !== null || isIngredient(next)) return false;
+    return share.quantity.dim === 'bare' || share.quantity.value < most;
   });
   const spot = tokens[one.at - 1];
   if (!isPlain || !isDone || open.test(words)) return tokens;

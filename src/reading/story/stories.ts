@@ -14,6 +14,7 @@ import { madeGood } from './made-good.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { otherAlkali } from './other-alkali.ts';
+import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
 import { partsTold } from './parts-told.ts';
 import { sameFats } from './same-fats.ts';
@@ -42,7 +43,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
   const parts = partsTold(cutOf(tokens));
-  const slips = notThisBatch(cutOf(parts.tokens));
+  const pure = otherPack(cutOf(parts.tokens));
+  const slips = notThisBatch(cutOf(pure.tokens));
   const same = sameFats(cutOf(slips.tokens));
   const summed = summedUp(cutOf(same.tokens));
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(summed.tokens))))))));
@@ -61,6 +63,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     listed: good.tokens,
     told: [
       parts,
+      pure,
       slips,
       same,
       summed,
