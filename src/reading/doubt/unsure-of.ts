@@ -149,7 +149,6 @@ export function unsureOf(cut: Cut, back: readonly PutRight[], pot: InPot): strin
   );
   for (const [k, sentence] of sentences.entries()) {
     if (isSmallTalk(tokens, sentence)) continue;
-    if (back.some(({ from, to, settles }) => settles && from < sentence.to && to > sentence.from)) continue;
     const text = texts[k] ?? '';
     // what is asked for may be doubted
     if (pot.alkali.size === 0 && /\bL\b/.test(text) && !/\bF\b/.test(text)) continue;
