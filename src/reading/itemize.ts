@@ -261,7 +261,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
         unheardChange(told, heard.back, isHeard, isAsked) ??
         toldOtherwise(told, heard.back) ??
         potDiffers(told, heard.back, pot) ??
-        unsureOf(told, heard.back, pot)
+        unsureOf(told, pot)
       );
     },
     cuts: heard.cuts,

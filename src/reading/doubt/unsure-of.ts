@@ -4,13 +4,13 @@
  * or didn't", "I'm fairly sure he scooped some back", "two thirds, by eye"), what a vessel weighs. Words of doubt, and
  * beside them what is doubted; not the outcome, which everybody doubts.
  */
-import type { PutRight } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf, weighedThings } from '../words/weighed.ts';
 import type { InPot } from './pot-differs.ts';
 import { isSmallTalk } from './small-talk.ts';
+import { strengthTwice } from './strength-twice.ts';
 
 const any = (words: string): string => `(?:${words.trim().replace(/\s+/g, '|')})`;
 const softly = `(?:${any('also as well just equally easily even still really quite entirely totally honestly too so now all be fairly pretty almost nearly very half exactly actually then simply already my a')} )*`;
@@ -117,6 +117,39 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
     {
       tells: `\\b(?:some|part|half|most|a bit|few|lot|handful|third|quarter) of (?:the |my )?(?:L )?${beads} [^.?]{0,20}\\b(?:rolled|fell|bounced|flew|scattered|tipped|landed|ended|hopped|escaped|jumped|blew|missed|went everywhere)\\b`,
     },
+    // how much of it was made
+    {
+      tells: `${doubt}[^?]{0,40}\\b(?:halved|doubled|tripled|(?:half|a third|double) of (?:it|this|that|everything|the recipe))\\b|\\b(?:halved|doubled|tripled|made (?:just |only )?(?:half|a third|double)(?: of (?:it|this|that))?)\\b[^?]{0,30}(?:${unknown}|\\bor (?:was|is|did|not)\\b)|\\bor did (?:i|we) (?:make|do|pour|put|double|halve) (?:in )?(?:it|all|the lot|the whole|half|everything|double)\\b`,
+      unless: /\b(?:cut|batter|mou?lds?|colou?rs?|scents?|bars?|should|would|next)\b/,
+    },
+    // it is not settled
+    {
+      tells:
+        '\\b(?:arguing|debating|discussing|quarrell?ing|fighting|(?:cant|cannot|dont|do not|couldnt|wont) agree|disagrees?|(?:havent|hasnt|not|isnt|nothing is|nothings) (?:yet |quite |really )?(?:settled|decided|agreed))\\b',
+      beside:
+        /\bF [^.?#]{0,24}\b(?:has|have|must|should|ought|needs?|is to|is going|goes|stays?|comes?|out|replaced)\b|\b(?:whether|if|about) (?:the |my |to )?(?:[a-z]+ )?F\b/,
+      unless:
+        /\b(?:scents?|fragrance|colou?rs?|mou?lds?|bars?|name|label|price|who|whose|right|wrong|enough|calculators?|books?|lye|L|superfat|strangers?|forum)\b/,
+    },
+    // of which pot it is told
+    {
+      tells:
+        '\\bor (?:was|is) (?:it|that) (?:in |with |of |from )?(?:this (?:pot|batch|one|loaf|time)|the (?:other|last|first|second|next|big|small) (?:pot|batch|one|loaf|time)|last|yesterdays?|another|todays?)\\b|\\b(?:may|might|could) have been (?:in |with )?(?:the|another|last|this|yesterdays?) (?:[a-z]+ )?(?:pot|batch|one|loaf|time)\\b',
+      beside: /[FLN#]/,
+      unless: /\b(?:bars?|mou?lds?|scents?|oven|bought|shop)\b/,
+    },
+    // changed, and nobody says to what
+    {
+      tells: `\\bF (?:(?:is|was|got|has been|a bit|a little|slightly) )*(?:raised|upped|increased|lowered|cut|reduced|bumped up|bumped)(?= (?:$|[,.;(])| $)|\\b(?:forgot|dont know|not sure|cant remember|no idea) (?:to |by )(?:what|how much)\\b|^\\( (?:to|by) (?:what|how much)\\b`,
+    },
+    // as somebody else did
+    {
+      tells:
+        '^(?:(?:and|so|then|well|,) )*(?:i|we) (?:did|do|have done|followed|copied) (?:exactly |just )*(?:the same|so too|so|likewise|suit|her|him|them)\\b(?! (?:as|list|recipe))|^so (?:did|do|have) (?:i|we)\\b|\\band (?:i|we) (?:followed|copied) (?:her|him|them|suit)\\b',
+      beside:
+        /\b(?:swap|swaps|swapped|replaces?|replaced|subs|leaves?(?: out)?|skips?|drops?|without|instead|adds?|more|less)\b[^.?]*[FN]\b/,
+      unless: /\?/,
+    },
     // anything of the list
     {
       tells: `${unread}[^?]{0,60} ${matter}(?= |$)|${matter} (?![^?]{0,25}\\b(?:so|still)\\b)[^?]{0,25}${unread}`,
@@ -136,8 +169,10 @@ function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>
 }
 
 /** The words that doubt something of the list; null where none do. */
-export function unsureOf(cut: Cut, back: readonly PutRight[], pot: InPot): string | null {
+export function unsureOf(cut: Cut, pot: InPot): string | null {
   const { tokens, prims } = cut;
+  const strength = tokens[strengthTwice(tokens) ?? -1];
+  if (strength) return rawText(prims, strength.from, strength.to);
   const sentences = sentencesOf(cut);
   const weighed = weighedThings(tokens);
   const texts = sentences.map((sentence) =>

@@ -68,7 +68,7 @@ const notSoHere =
   /^(?!(?:and |so |but )*(?:(?:i|we) (?:did|do|have|went|made)\b(?! (?:not|it (?:otherwise|differently))\b)|so (?:did|do) (?:i|we)\b|me too\b|same here\b|mine too\b|this one too\b))/;
 /** It may be so in this pot, too. */
 const likewise =
-  /\?|\b(?:same (?:as|again|for|here|now|with)|again|still|this (?:time|one|batch|loaf|pot|soap)|now|today|so (?:i|we)|so (?:did|do|does|have|has) (?:i|we|mine|this)|me too|kept (?:that|it)|did it the same|as (?:then|before)|like (?:this|now|that)|instead|since|too(?= [.,;!]|$| $)|as well|also|therefore)\b/;
+  /\?|\b(?:same (?:as|again|for|here|now|with)|again|still|this (?:time|one|batch|loaf|pot|soap)|now|today|so (?:i|we)|so (?:did|do|does|have|has) (?:i|we|mine|this)|me too|kept (?:that|it)|did it the same|as (?:then|before)|like (?:this|now|that)|instead|since|too(?= [.,;!]|$| $)|as well|also|therefore|(?:i|we|mine) (?:took|take|used?|put|have|had|has|weighed|went|added|made|did)(?= [^?]{0,16}#))\b/;
 const ofOther =
   /\b(?:first|last|previous|earlier|old|older|before(?! (?:i|we|it|they|you|pouring|cutting)\b)|both|hers|his|theirs|her|she|he|they|other)\b/;
 
@@ -232,7 +232,7 @@ export const makeRules = (): readonly Rule[] => [
     reason: 'said by somebody else',
     tells: othersTake,
     unless:
-      /\?|\b(?:so (?:i|we)|(?:i|we) (?:did|do|put|added|used|too|went)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual))\b/,
+      /\?|\b(?:so (?:i|we)|(?:i|we) (?:did|do|put|added|used|too|went|took|take|have|had)|mine (?:has|takes|is)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual))\b/,
     next: notSoHere,
     holds: (place) => isOfMoreFat(place) && !isOfWhoseList(place),
     settles: true,
