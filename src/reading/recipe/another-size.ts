@@ -240,6 +240,10 @@ export function timesAll(post: string): Sized {
   return factors.size === 1 && factor !== undefined && factor > 0 && factor <= 100 ? { text, factor, said } : none;
 }
 
+/** It asks about nothing but the size, which is known. */
+export const asksOfSize = ({ doubts: [doubt] }: RecipeReading): boolean =>
+  doubt?.id === 'corrected' && (sized.test(doubt.said) || /\b(?:big|bigger|smaller|scaled|size)\b/i.test(doubt.said));
+
 /** "I'm making 2 batches of this. How much lye?": for one or for both, nobody knows. */
 export function unsurelyMany(post: string, { fats, alkali, doubts }: RecipeReading): string | null {
   if (alkali.length > 0 || fats.length === 0 || doubts.length > 0) return null;

@@ -22,7 +22,7 @@ export const isStuff = (token: Token, k: number, tokens: readonly Token[]): bool
 
 /** Words of which one stands in each such sentence. */
 export const cues: ReadonlySet<string> = new Set(
-  'bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original decided mind bother better idea neither nothing against belongs goes ignore disregard count tomorrows yesterdays mondays tuesdays wednesdays thursdays fridays saturdays sundays another next waiting tempted thinking considered toyed wanted meant planned intended going photo picture beside table bench counter stands standing sits sitting'.split(
+  'bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original decided mind bother better idea neither nothing against belongs goes ignore disregard count tomorrows yesterdays mondays tuesdays wednesdays thursdays fridays saturdays sundays another next waiting yesterday earlier previous tempted thinking considered toyed wanted meant planned intended going photo picture beside table bench counter stands standing sits sitting'.split(
     ' ',
   ),
 );
@@ -174,7 +174,36 @@ const ofOtherDay = `\\b(?:belongs? (?:to|in)|(?:is|are|was|were|thats|its|meant|
 const ignoring =
   '\\b(?:ignore|disregard|dont count|do not count|doesnt count|does not count|forget) (?:it|that|them|those|this)?|\\bnothing to do with (?:it|this)\\b|\\bnot (?:part of|in|for) (?:this|it|the list)\\b';
 
+/** Of the fats that it weighs the list has none. */
+const weighsOtherFats = ({ tokens, sentences, k }: Place): boolean => {
+  const { from, to } = sentences[k] ?? { from: 0, to: 0 };
+  const rows = rowsBefore(tokens, tokens.length).filter(({ at }) => isFat(tokens[at]));
+  const listed = new Set(rows.flatMap(({ at, id }) => (at < from || at >= to ? [id] : [])));
+  const own = rows.filter(({ at }) => at >= from && at < to);
+  return own.length > 0 && own.every(({ id }) => !listed.has(id));
+};
+
+/** A batch that a log tells of before the one of the list. */
+const otherLoaf =
+  /\b(?:yesterdays?|the other|other|previous|last (?:nights?|weeks?|months?)|earlier) (?:[a-z@]+ )?(?:loaf|batch|soap|bars?|pot|one)\b|^(?:[-*•] )*yesterday (?:[:–-]|i (?:made|did|cooked|poured))/;
+const madeAnew =
+  /\?|\b(?:same|again|like|reused|remelt\w*|rebatch\w*|left ?overs?|scraps|into (?:this|todays?)|this one|so (?:is|was|has) this)\b/;
+const isOfOtherLoaf = (place: Place): boolean => {
+  const { sentences, k } = place;
+  const [own, before] = [sentences[k]?.text ?? '', sentences[k - 1]?.text ?? ''];
+  const told = /^[([]/.test(own) && !otherLoaf.test(own) ? before : own;
+  return otherLoaf.test(told) && !madeAnew.test(told) && weighsOtherFats(place);
+};
+
 export const makeRules = (): readonly Rule[] => [
+  {
+    reason: 'of another batch',
+    tells: /^[([]|\b(?:yesterdays?|other|previous|last|earlier)\b/,
+    unless: madeAnew,
+    holds: isOfOtherLoaf,
+    whole: true,
+    settles: true,
+  },
   {
     reason: 'thought of, and not put in',
     tells: new RegExp(`${meaning}[^?]*\\b${dropping}`),
