@@ -91,7 +91,7 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
       tells:
         '\\b(?:by (?:eye|guess|guesswork)|eyeballed|eyeballing|guesstimated?|freehand)\\b|\\b(?:shrank|shrunk|cut|scaled|reduced|enlarged|made)\\b[^.?#]{0,30}\\b(?:roughly|more or less|something like|about|around) (?:by )?(?:a |one |two |three )?(?:half|thirds?|quarters?|fifths?)\\b',
       unless:
-        /\b(?:split|divided|cut (?:into|in|the soap|the loaf)|bars?|egg|trace|swirl|colou?r|mica|clay|oats?|oatmeal|W|water|scents?|X|she|he|never|not|dont|instead|but|dilut\w*|until|till)\b/,
+        /\b(?:split|divided|cut (?:into|in|the soap|the loaf)|bars?|egg|trace|swirl|colou?r|mica|clay|oats?|oatmeal|W|water|scents?|X|she|he|never|not|dont|instead|but|scales?|weighed it|dilut\w*|until|till)\b/,
     },
     // part of a pack, by guess
     {
@@ -101,6 +101,8 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
     // with its vessel
     {
       tells: `${unknown}[^.?]{0,40}\\b(?:${vessel}|tare|it) (?:weighs?|weighed|weight|by itself|alone|on its own|empty)\\b|\\b(?:never|didnt|not|forgot to|havent) (?:weigh|weighed|weighing) (?:the|that|its|my) (?:[a-z]+ )?${vessel}\\b|\\bwithout (?:knowing |having )?(?:the )?tare\\b|\\btare (?:is |was )?(?:not known|unknown|forgotten|lost)\\b`,
+      unless:
+        /\?|(?<!\b(?:not|never|forgot|[a-z]+nt)(?: to| been| be| set| yet)*) \b(?:tared|zeroed|deducted|subtracted)\b/,
     },
     // which unit
     {

@@ -11,9 +11,8 @@ const pack = '(?:bag|tub|tin|bottle|jar|pack|packet|bucket|box|batch|lot|one|can
 const old = new RegExp(
   `\\b(?:old|last|previous|former|earlier|other|first|finished|empty) ${pack}\\b|\\b(?:is |was |been )?(?:used up|finished|empty)\\b`,
 );
-const mine = new RegExp(
-  `\\b(?:new|this|current|present|right) (?:${pack}|is|was|says|has)\\b|\\b(?:i|we) (?:really |actually |now )*(?:used|use|took|have|weighed)\\b|\\bmine\\b`,
-);
+/** Its weight is told with it. */
+const taken = /\b(?:of|from) which\b/;
 /** Purer than this, and no solution. */
 const least = 0.7;
 
@@ -28,7 +27,6 @@ interface Mention {
   readonly k: number;
   readonly value: number;
   readonly isOld: boolean;
-  readonly isMine: boolean;
 }
 
 /** What is said of each such share, up to the next one; a figure without its sign is one that stood before. */
@@ -61,7 +59,7 @@ function mentionsIn(tokens: readonly Token[], sentences: readonly Sentence[]): r
     const next = sentences[n + 1];
     const said =
       others.length === 0 && next && !/#/.test(next.text) && pointing.test(next.text) ? `${own} ${next.text}` : own;
-    return { k, value: valueAt(k), isOld: old.test(said), isMine: mine.test(own) };
+    return { k, value: valueAt(k), isOld: old.test(said) && !taken.test(own) };
   });
 }
 const pointing = /^(?:(?:no|sorry|oh|wait|oops|hang on|,) )*(?:that|it|this)\b/;

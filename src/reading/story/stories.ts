@@ -42,12 +42,12 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     const broken = brokenOff(tokens);
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
-  const parts = partsTold(cutOf(tokens));
-  const pure = otherPack(cutOf(parts.tokens));
+  const pure = otherPack(cutOf(tokens));
   const slips = notThisBatch(cutOf(pure.tokens));
   const same = sameFats(cutOf(slips.tokens));
   const summed = summedUp(cutOf(same.tokens));
-  const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(summed.tokens))))))));
+  const parts = partsTold(cutOf(summed.tokens));
+  const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(parts.tokens))))))));
   const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
   const alkali = otherAlkali(cutOf(broken.tokens));
   const tared = withVessel(cutOf(alkali.tokens));
@@ -62,11 +62,11 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     tokens: rested.tokens,
     listed: good.tokens,
     told: [
-      parts,
       pure,
       slips,
       same,
       summed,
+      parts,
       beside,
       broken,
       alkali,
