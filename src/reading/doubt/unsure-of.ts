@@ -51,7 +51,7 @@ interface Doubted {
 
 /** What is asked, or is to be: nobody knows how it will turn out. */
 const outcome =
-  /\b(?:right|enough|ok|okay|correct|too (?:much|little|strong|harsh|soft|hard|high|low|heavy|late|hot)|safe|good|fine|should|would|will|need|needs|wants?|works?|harsh|strong|mild|why|matters?|sense|trace|cure|gel|gelled|zap|ph|colou?r|scents?|smell|smells|mou?lds?|bars?|skin|next time|trust|what i (?:did|do)|how long|temperature|superfat|years?|hours?|minutes?|once|time|times|last|pure|purity|tables?|calculators?|if you|who had|i get|apart|dictionary|goes|makes)\b|\?/;
+  /\b(?:right|enough|ok|okay|correct|too (?:much|little|strong|harsh|soft|hard|high|low|heavy|late|hot)|safe|good|fine|should|would|will|need|needs|wants?|works?(?! out)|harsh|strong|mild|why|matters?|sense|trace|cure|gel|gelled|zap|ph|colou?r|scents?|smell|smells|mou?lds?|bars?|skin|next time|trust|what i (?:did|do)|how long|temperature|superfat|years?|hours?|minutes?|once|time|times|last|pure|purity|tables?|calculators?|if you|who had|i get|apart|dictionary|goes|makes)\b|\bmade for\b|\?/;
 
 const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[] =>
   [

@@ -24,11 +24,14 @@ const earlier =
   /\b(?:was|were|had|did|left|dried|last|first|second|third|old|earlier|previous|before|too|came out|usual|usually|normal|normally|always|keep|otherwise|rule|everything)\b/;
 const open = /\?|\b(?:or|if|between|either|maybe|perhaps|next)\b/;
 
+const ofOthers = /\b(?:hers|his|theirs|her|she|he|they)\b/;
+const ofOwn = /\b(?:i|we|ive|im|mine|this|now)\b/;
+
 /** The tokens in which the superfat of this batch alone is one. */
 export function superfatNow(cut: Cut): readonly Token[] {
   const { tokens } = cut;
   if (!tokens.some(isSuperfat)) return tokens;
-  const sentences = sentencesOf(cut);
+  const sentences = sentencesOf(cut).filter(({ text }) => !ofOthers.test(text) || ofOwn.test(text));
   const told = sentences.filter(({ from, to }) => tokens.slice(from, to).some(isSuperfat));
   const [paragraph, ...more] = new Set(told.map((one) => one.paragraph));
   if (paragraph === undefined || more.length > 0) return tokens;
