@@ -193,3 +193,12 @@ test.each([
 ] as const)('the superfat of today, with its sign or without: %s', (text, superfat) =>
   expect(readRecipe(reader, text).superfat).toBe(superfat),
 );
+
+test.each([
+  'Olive 20, coconut 8, palm 8, lye 5, water 11.\n\nBefore anyone faints: those are ounces, not grams.',
+  'Olive 20, coconut 8, palm 8, lye 5, water 11. Ounces, not grams!',
+  'Olive 20, coconut 8, palm 8, lye 5, water 11. All in ounces, not in grams.',
+])('a unit that the figures are not of is none: %s', (text) =>
+  // 20 and 5 ounces of 28.349523125 g (NIST SP 811)
+  expect(potOf(text)).toMatchObject({ grams: { 'olive-oil-virgin': 567, naoh: 142 }, doubts: [] }),
+);

@@ -5,7 +5,7 @@
 import { withUnit } from '../columns/columns.ts';
 import type { Item } from '../rows/items.ts';
 import type { Quantity } from '../words/quantities.ts';
-import { endsDotted, isIngredient, isMeasured, isStop, wordAt } from '../words/token-is.ts';
+import { isStop, wordAt } from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
 
 /** Something that the post takes back. */
@@ -29,7 +29,7 @@ const takesBack =
   /\b(?:(?:no|oh) wait|wait no|wait|hang on|hold on|sorry|i mean|i meant|i mean to say|but meant|(?<!\b(?:i|we|you) )make (?:that|it)|scratch that|strike that|correction|misprint|typo|oops|whoops|or rather|should be|should have been|should read|(?:typed|wrote|entered|put|got|had|noted) (?:that|it|this) (?:down )?wrong|(?:thats|that is|was|is) wrong|mistyped|miswrote|changed to|nein|quatsch|pardon|plutot|perdon|mejor dicho)\b|^(?:no|nope|nah)$|^(?:- ?>|= ?>|> ?>)$/;
 /** All that may stand between the two figures where the second counts. */
 const beside: ReadonlySet<string> = new Set(
-  'typed wrote entered put got had noted that this it down wrong wrongly mistyped miswrote thats no nope nah but and oh ah argh wait sorry i mean meant to say make that thats it its is was should have been be read changed scratch strike correction misprint typo mistake a read reads oops whoops or rather actually ehm um er uh hang hold on my bad reading looking look looked upside sideways closer properly again now nein quatsch pardon plutot perdon mejor dicho , . ! ? - > = – — … : ('.split(
+  'typed wrote entered put got had noted that this it down wrong wrongly mistyped miswrote thats no nope nah but and oh ah argh wait sorry i mean meant to say make that thats it its is was should have been be read changed scratch strike correction misprint typo mistake a read reads oops whoops or rather actually ehm um er uh hang hold on my bad nein quatsch pardon plutot perdon mejor dicho , . ! ? - > = – — … : ('.split(
     ' ',
   ),
 );
@@ -219,14 +219,10 @@ function changedFrom(item: Amount, tokens: readonly Token[]): Amount | null {
     : null;
 }
 
-/** "124 g. water 270 g": the full stop behind a figure ends its row, where the name behind it has one of its own. */
-const endsRow = (tokens: readonly Token[], name: number): boolean =>
-  endsDotted(tokens[name - 1]) && isMeasured(tokens[name + 1]) && !isIngredient(tokens[name + 2]);
-
 /** Nothing, or "of", between a figure and a name. */
 function isBeside(tokens: readonly Token[], from: number, to: number): boolean {
   const between = tokens[from];
-  if (to === from) return !endsRow(tokens, from);
+  if (to === from) return true;
   const article = tokens[from + 1];
   if (to === from + 2 && isOf(between)) return article?.t === 'word' && /^(?:the|my)$/.test(article.text);
   return to === from + 1 && (between?.t === 'word' ? between.sort === 'filler' : isSign(between, ':='));
