@@ -8,6 +8,7 @@ import { leftOpen } from './doubt/left-open.ts';
 import { type InPot, potDiffers } from './doubt/pot-differs.ts';
 import { toldOtherwise } from './doubt/told-otherwise.ts';
 import { unheardChange } from './doubt/unheard-change.ts';
+import { unsureOf } from './doubt/unsure-of.ts';
 import { afterPhrases, superfatBy } from './figures/after.ts';
 import { alsoWarm } from './figures/also-warm.ts';
 import { asMuch } from './figures/as-much.ts';
@@ -264,7 +265,8 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
         unheardChange(told, heard.back, isHeard, isAsked) ??
         toldOtherwise(told, heard.back) ??
         leftOpen(told, heard.back) ??
-        potDiffers(told, heard.back, pot)
+        potDiffers(told, heard.back, pot) ??
+        unsureOf(told, pot)
       );
     },
     cuts: heard.cuts,

@@ -8,7 +8,7 @@ import { amongTalk } from './doubt/talk.ts';
 import { writtenUp } from './doubt/written-up.ts';
 import { type Cut, itemize } from './itemize.ts';
 import type { RecipeReading } from './reading.ts';
-import { asTheyStand, multiplied, timesAll, unsurelyMany } from './recipe/another-size.ts';
+import { asksOfSize, asTheyStand, multiplied, timesAll, unsurelyMany } from './recipe/another-size.ts';
 import { assemble } from './recipe/assemble.ts';
 import { bind, settledOn } from './rows/bind.ts';
 import type { Item } from './rows/items.ts';
@@ -94,7 +94,8 @@ function readPart(
         : (amongTalk(post, first, again, catalogue, (note, list) => surelyBears(cutOf(reader, note), list)) ??
           writtenUp(post, first, again, catalogue, bears) ??
           first)));
-  const whole = settled || factor !== null ? read : hearing(read, unheardChange);
+  const heard = settled ? read : hearing(read, unheardChange);
+  const whole = factor !== null && asksOfSize(heard) ? read : heard;
   if (factor !== null) return multiplied(whole, factor, said);
   const many = unsurelyMany(post, whole);
   if (many !== null) return { ...whole, doubts: [{ id: 'corrected', said: many }] };

@@ -6,7 +6,8 @@ import { type Unit, unit } from '../../units/units.ts';
 import type { PutRight } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import type { Figure, Token } from '../words/tokens.ts';
+import { spoken } from '../words/token-is.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { withUnit } from './columns.ts';
 
 const isMass = (token: Token): token is Figure => token.t === 'quantity' && token.quantity.dim === 'mass';
@@ -84,6 +85,7 @@ export function unitsMeant(
     if (hit && unit(hit).dimension === 'mass') apart.add(hit);
   }
   const written = apart.size > 0 ? commonUnit(tokens) : null;
+  if (!written && apart.size === 2) return { tokens: withoutDenied(tokens, words), told: [] };
   const meant = written && (apart.size > 1 || !apart.has(written.id)) ? saidFirst(cut, written, lexicon) : null;
   if (!written || !meant) return { tokens, told: [] };
   const text = `I took all weights as ${meant.unit.id}, not ${written.id}, as the post corrects itself.`;
@@ -94,6 +96,14 @@ export function unitsMeant(
     told: [{ text, gone: [], from: meant.sentence.from, to: meant.sentence.to }],
   };
 }
+
+/** "Those are ounces, not grams": the tokens without the unit that it is not, where the weights have none. */
+const withoutDenied = (tokens: readonly Token[], words: Cut['words']): readonly Token[] =>
+  tokens.map((token, k) => {
+    const [before, first] = [spoken(tokens[k - 1]), spoken(tokens[k - 2])];
+    const isDenied = before === 'not' || (first === 'not' && /^(?:in|the)$/.test(before));
+    return token.t === 'word' && words[token.from]?.isUnit && isDenied ? asFiller(token) : token;
+  });
 
 const isSingle = ({ quantity }: Figure, { id }: Unit): boolean =>
   quantity.unit?.id === id && quantity.numbers.length === 1;

@@ -312,7 +312,7 @@ export function tellsOfAlkali(
 const slip = 1.6;
 /** "The scale said 96, and so does the log". */
 const ofRecord =
-  /\b(?:scales?|display|log|notebook|record|slip|print-?out|till roll)\b[^.?!\n]{0,20}\b(?:said|says|showed|shows?|reads?|stood at|had|has)\b/i;
+  /\b(?:scales?|display|log|notebook|record|slip|strip|paper|photo|picture|print-?out|till roll)\b[^.?!\n]{0,20}\b(?:said|says|showed|shows?|reads?|stood at|had|has)\b|^(?:and |but |so )*(?:it|that|which) (?:says|said|reads|shows?|showed) (?:only |just )?\d/i;
 /** "The old scale said 138, the new one 151". */
 const ofScale = /\b(?:lye|naoh|koh|caustic|soda|hydroxide|scales?|said|says|read|shows?|showed|weigh\w*|display)\b/i;
 /** "So 139 is what I put in". */

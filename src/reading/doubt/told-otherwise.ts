@@ -105,6 +105,11 @@ const made = (): readonly Tale[] => [
   },
   {
     tells:
+      /\b(?:photos?|pictures?|video|print ?out|slip|strip|receipt|screenshot)\b[^.?#…]{0,40}\b(?:says|said|reads|read|shows|showed|has|had|is|was) (?:it (?:is|was|as|at) |only |about |just )*R\b|\bon (?:the|my|that) (?:photo|picture|print ?out|slip|strip|screenshot) (?:it (?:is|was|says|said|reads) |theres |i (?:see|read) )+R\b/,
+    unless: /\?|\b(?:old|last|other|another|before)\b/,
+  },
+  {
+    tells:
       /\bmelt(?:ed|ing)? (?:(?:[FN]|the|my|and|with|plus|,|together|hard|solid|both|oils|fats) )*(?:F (?:(?:the|my|and|with|plus|,) )+N|N (?:(?:the|my|and|with|plus|,) )+F)\b|\b(?:stir(?:red)?|add(?:ed)?|fold(?:ed)?|melt(?:ed)?) (?:in )?(?:the|my) N\b(?! (?:#|…|next|another))/,
     unless:
       /\b(?:next|if|would|could|should|usually|maybe|mou?ld|grease[ds]?|trace|after|instead|last time|no N|without)\b|\?/,
@@ -184,7 +189,7 @@ const made = (): readonly Tale[] => [
         `\\bL\\b[^.?#R]{0,50}\\b(?:by eye|eyeballed|guessed|roughly (?:half|a third|a quarter) of (?:it|the tub|the tin|the bag))\\b`,
       ].join('|'),
     ),
-    unless: /\b(?:scents?|fragrance|colou?r|mica|clay|name|label|would)\b/,
+    unless: /\b(?:scents?|fragrance|colou?r|mica|clay|name|label|would|wrap|cut|stamp|sell|bars?)\b/,
     always: true,
   },
   // its weight is that of a vessel, too

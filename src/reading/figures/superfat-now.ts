@@ -12,13 +12,20 @@ const isSuperfat = (token: Token | undefined): token is Name =>
 const isShare = (token: Token | undefined): token is Figure =>
   token?.t === 'quantity' && token.quantity.dim === 'percent';
 const most = 0.25;
+/** "I keep 5 % superfat, but I want 0 today": a share without its sign. */
+const isBare = (token: Token | undefined): token is Figure =>
+  token?.t === 'quantity' && token.quantity.dim === 'bare' && token.quantity.value < 100 * most;
 
 /** "So this one shall be at #", "now I want #", "# for this one". */
-const before = /\b(?:this|now|mine)\b(?:(?!\b(?:was|were|had|turned|got|no|not)\b)[^#@.?]){0,40}$/;
-const behind = /^# (?:superfat |please )?(?:(?:for|in|with) (?:this|mine)\b|this time\b|now\b|today\b)/;
+const before = /\b(?:this|now|mine)\b(?:(?!\b(?:was|were|had|turned|got|no|not)\b)[^#@.?]){0,70}$/;
+const behind = /^# (?:superfat |please )?(?:(?:for|in|with) (?:this|mine)\b|this time\b|now\b|today\b|here\b)/;
 /** The others were of something that is done. */
-const earlier = /\b(?:was|were|had|did|left|dried|last|first|second|third|old|earlier|previous|before|too|came out)\b/;
+const earlier =
+  /\b(?:was|were|had|did|left|dried|last|first|second|third|old|earlier|previous|before|too|came out|usual|usually|normal|normally|always|keep|otherwise|rule|everything)\b/;
 const open = /\?|\b(?:or|if|between|either|maybe|perhaps|next)\b/;
+
+const ofOthers = /\b(?:hers|his|theirs|her|she|he|they)\b/;
+const ofOwn = /\b(?:i|we|ive|im|mine|this|now)\b/;
 
 /** The tokens in which the superfat of this batch alone is one. */
 export function superfatNow(cut: Cut): readonly Token[] {
@@ -26,7 +33,7 @@ export function superfatNow(cut: Cut): readonly Token[] {
   if (!tokens.some(isSuperfat)) return tokens;
   const since = sinceThen(tokens);
   if (since) return withNow(tokens, since.now, [since.once]);
-  const sentences = sentencesOf(cut);
+  const sentences = sentencesOf(cut).filter(({ text }) => !ofOthers.test(text) || ofOwn.test(text));
   const told = sentences.filter(({ from, to }) => tokens.slice(from, to).some(isSuperfat));
   const [paragraph, ...more] = new Set(told.map((one) => one.paragraph));
   if (paragraph === undefined || more.length > 0) return tokens;
@@ -34,7 +41,9 @@ export function superfatNow(cut: Cut): readonly Token[] {
   const shares = all.flatMap((sentence) =>
     tokens
       .slice(sentence.from, sentence.to)
-      .flatMap((token, at) => (isShare(token) ? [{ sentence, at: sentence.from + at }] : [])),
+      .flatMap((token, at) =>
+        isShare(token) || isBareNow(sentence, token, sentence.from + at) ? [{ sentence, at: sentence.from + at }] : [],
+      ),
   );
   const now = shares.filter(({ sentence, at }) => isOfThis(sentence, at));
   const [one, ...others] = now;
@@ -43,7 +52,8 @@ export function superfatNow(cut: Cut): readonly Token[] {
   const isDone = shares.every(({ sentence, at }) => at === one.at || earlier.test(sentence.text));
   const isPlain = shares.every(({ at }) => {
     const [share, next] = [tokens[at], tokens[at + 1]];
-    return isShare(share) && share.quantity.value < most && share.quantity.upTo === null && !isIngredient(next);
+    if (share?.t !== 'quantity' || share.quantity.upTo !== null || isIngredient(next)) return false;
+    return share.quantity.dim === 'bare' || share.quantity.value < most;
   });
   if (!isPlain || !isDone || open.test(words)) return tokens;
   return withNow(
@@ -106,6 +116,11 @@ const wordsOf = (tokens: readonly Token[], from: number, to: number): string =>
     .slice(from, to)
     .map((token) => (token.t === 'sign' ? token.text : spoken(token)))
     .join(' ');
+
+/** Such a figure, of this batch, in a sentence that gives a share of others. */
+const isBareNow = (sentence: Sentence, token: Token, at: number): boolean =>
+  isBare(token) && wants.test(sentence.text.slice(0, sentence.placeOf(at))) && isOfThis(sentence, at);
+const wants = /superfat\b.*\b(?:want|like|need|so|only|take|to|at|make it|go|for) (?:only |just )?$/;
 
 function isOfThis(sentence: Sentence, at: number): boolean {
   const place = sentence.placeOf(at);

@@ -155,6 +155,10 @@ const apart = /\b(?:each|apart|separate(?:ly)?|one (?:after|by)|on (?:its|their)
 /** "The coconut is a 1 kg jar, and I used half": of the jar. */
 const ofPack = /\b(?:jar|tub|block|pack|packet|bag|tin|can|bottle|brick|bucket|carton)s?\b/i;
 
+/** Nobody is sure of it. */
+const doubted =
+  /\b(?:either (?:i|we)|or (?:did|was) (?:i|we|it|that)|or not|maybe|perhaps|i think|not sure|unsure|can['’]?t (?:remember|recall|say|tell)|don['’]?t (?:know|remember)|(?:may|might) have)\b/i;
+
 const ofAll = /\b(?:everything|all|recipe|batch|lot)\b/i;
 
 /** A recipe told whole, of which a part was made, or is asked about. */
@@ -178,6 +182,7 @@ function madeInPart(post: string): Sized | null {
   if (did && (another.test(sentence) || elsewhen.test(since) || parted.test(post))) return null;
   if (did && (mightBe.test(since) || mightBe.test(sentence) || (ofPack.test(since) && !ofAll.test(said[0]))))
     return null;
+  if (did && doubted.test(since + behind.split(/[.!?\n](?!\d)/, 2).join(' '))) return null;
   const size = (said.groups?.['part'] ?? '').toLowerCase();
   if (
     !did &&
@@ -234,6 +239,10 @@ export function timesAll(post: string): Sized {
   const [factor] = factors;
   return factors.size === 1 && factor !== undefined && factor > 0 && factor <= 100 ? { text, factor, said } : none;
 }
+
+/** It asks about nothing but the size, which is known. */
+export const asksOfSize = ({ doubts: [doubt] }: RecipeReading): boolean =>
+  doubt?.id === 'corrected' && (sized.test(doubt.said) || /\b(?:big|bigger|smaller|scaled|size)\b/i.test(doubt.said));
 
 /** "I'm making 2 batches of this. How much lye?": for one or for both, nobody knows. */
 export function unsurelyMany(post: string, { fats, alkali, doubts }: RecipeReading): string | null {

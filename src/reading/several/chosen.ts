@@ -60,7 +60,7 @@ export function chosenIn(post: string, parts: readonly Part[], how: How): Choice
     if (isOpen || said.some((one) => isUnheard(post, one, all))) return 'open';
     const leaning = of('lean');
     if (part === null && !which.test(post))
-      part = leaning.size > 0 ? only(all.length, leaning, of('refuse', 'done')) : madeOf(post, all, refused);
+      part = madeOf(post, all, refused) ?? (leaning.size > 0 ? only(all.length, leaning, of('refuse', 'done')) : null);
     const isTold =
       ['mine', 'theirs'].every((own) => all.some((one) => one.own === own)) || all.every(({ mark }) => mark !== null);
     if (part === null && isTold) return 'open';

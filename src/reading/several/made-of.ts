@@ -3,8 +3,8 @@ import type { Called } from './called.ts';
 import { isMultiple } from './echoed.ts';
 
 const derived =
-  /\b(?:half|halving|double|doubling|halved|doubled|tripled|trebled|quadrupled|scaled|(?:times|x) ?\d|so (?:now )?(?:it['’]?s|it is|that['’]?s)|(?:now|which) (?:makes|is)|changed|adapted|tweaked|adjusted|upped|multiplied|so (?:i|we)|(?:i|we) only (?:had|have|got))\b/i;
-const ofPaper = /\b(?:book|card|website|site|blog|video|original|recipe from|online)\b/i;
+  /\b(?:half|halving|double|doubling|halved|doubled|tripled|trebled|twice (?:the|that|this|it|as)|quadrupled|scaled|(?:times|x) ?\d|so (?:now )?(?:it['’]?s|it is|that['’]?s)|(?:now|which) (?:makes|is)|changed|adapted|tweaked|adjusted|upped|multiplied|so (?:i|we)|(?:i|we) only (?:had|have|got))\b/i;
+const ofPaper = /\b(?:book|notebook|binder|folder|card|website|site|blog|video|original|recipe from|online)\b/i;
 const ofNow = /\b(?:now|today|tonight|this (?:time|week|weekend|morning|evening)|current|new|newer|latest)\b/i;
 
 /** The one that was made of all the others, or that alone is of now. */

@@ -79,8 +79,8 @@ export function besidePot(cut: Cut): { readonly tokens: readonly Token[]; readon
   const told: PutRight[] = [];
   for (const [k, sentence] of sentences.entries()) {
     const to = behindBracket(tokens, sentences, k);
-    if ((sentence.figures + sentence.names === 0 && to === sentence.to) || !isAny(tokens, sentence.from, to, tells))
-      continue;
+    const since = isMark(tokens[sentence.from], '([') ? (sentences[k - 1] ?? sentence).from : sentence.from;
+    if ((sentence.figures + sentence.names === 0 && to === sentence.to) || !isAny(tokens, since, to, tells)) continue;
     const { text, from } = sentence;
     made ??= makeRules();
     const rule = made.find(

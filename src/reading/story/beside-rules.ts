@@ -22,7 +22,7 @@ export const isStuff = (token: Token, k: number, tokens: readonly Token[]): bool
 
 /** Words of which one stands in each such sentence. */
 export const cues: ReadonlySet<string> = new Set(
-  'bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original'.split(
+  'bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original decided mind bother better idea neither nothing against belongs goes ignore disregard count tomorrows yesterdays mondays tuesdays wednesdays thursdays fridays saturdays sundays another next waiting yesterday earlier previous tempted thinking considered toyed wanted meant planned intended going photo picture beside table bench counter stands standing sits sitting'.split(
     ' ',
   ),
 );
@@ -68,7 +68,7 @@ const notSoHere =
   /^(?!(?:and |so |but )*(?:(?:i|we) (?:did|do|have|went|made)\b(?! (?:not|it (?:otherwise|differently))\b)|so (?:did|do) (?:i|we)\b|me too\b|same here\b|mine too\b|this one too\b))/;
 /** It may be so in this pot, too. */
 const likewise =
-  /\?|\b(?:same (?:as|again|for|here|now|with)|again|still|this (?:time|one|batch|loaf|pot|soap)|now|today|so (?:i|we)|so (?:did|do|does|have|has) (?:i|we|mine|this)|me too|kept (?:that|it)|did it the same|as (?:then|before)|like (?:this|now|that)|instead|since|too(?= [.,;!]|$| $)|as well|also|therefore)\b/;
+  /\?|\b(?:same (?:as|again|for|here|now|with)|again|still|this (?:time|one|batch|loaf|pot|soap)|now|today|so (?:i|we)|so (?:did|do|does|have|has) (?:i|we|mine|this)|me too|kept (?:that|it)|did it the same|as (?:then|before)|like (?:this|now|that)|instead|since|too(?= [.,;!]|$| $)|as well|also|therefore|(?:i|we|mine) (?:took|take|used?|put|have|had|has|weighed|went|added|made|did)(?= [^?]{0,16}#))\b/;
 const ofOther =
   /\b(?:first|last|previous|earlier|old|older|before(?! (?:i|we|it|they|you|pouring|cutting)\b)|both|hers|his|theirs|her|she|he|they|other)\b/;
 
@@ -155,7 +155,91 @@ const othersTake = new RegExp(
   `^(?:but |and |now )?(?:(?:my|our|the|a|an|some|most|other|many) (?:[a-z]+ ){0,2}${relative}s?(?: - ?in - ?law)?|(?:some|most|other|many) (?:people|soapers|makers|folks?)|people|others|the original(?: recipe)?) (?:(?:always|usually|often|just|also|even) )*${takes}\\b`,
 );
 
+/** What it weighs are fats that the list has none of. */
+const weighsOnlyMore = ({ tokens, sentences, k }: Place): boolean => {
+  const { from, to } = sentences[k] ?? { from: 0, to: 0 };
+  const rows = rowsBefore(tokens, tokens.length);
+  const listed = new Set(rows.flatMap(({ at, id }) => (at < from || at >= to ? [id] : [])));
+  const own = rows.filter(({ at }) => at >= from && at < to);
+  return own.length > 0 && own.every(({ at, id }) => isFat(tokens[at]) && !listed.has(id));
+};
+
+const meaning =
+  '\\b(?:(?:was|were|am|im|had been) (?:really |just |first )*(?:going|about|planning|tempted|thinking|meaning|considering|toying)|wanted|meant|planned|intended|thought|wished|considered|toyed|going to|about to|thinking of)\\b';
+const dropping =
+  '(?:decided (?:against|not to)|changed my mind|(?:didnt|did not|couldnt be|not) bother(?:ed)?|thought better|(?:dropped|scrapped|gave up|abandoned|binned) (?:on )?(?:the|that) (?:idea|plan|thought)|(?:but|then|and) (?:in the end )?(?:i |we )?(?:didnt|did not|havent|never did)(?! (?:weigh|have|get|find|reach|realise|notice))|resisted|opened (?:neither|none|it not))\\b';
+const otherDay =
+  '(?:next(?! to\\b)|another|other|different|tomorrows?|yesterdays?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|weekends?|second|later)';
+const ofOtherDay = `\\b(?:belongs? (?:to|in)|(?:is|are|was|were|thats|its|meant|reserved|kept|waiting|set aside|put aside) (?:only |just |all )*(?:for |of )?|goes? (?:in|into|to)|will go (?:in|into)) ?(?:the |a |my |our )*${otherDay}(?: (?:batch|soap|one|loaf|pot|lot|bar|week|recipe|project)s?)?(?= (?:$|[-,.;:!)]|and|so|not|ignore|please|dont)| $)`;
+const ignoring =
+  '\\b(?:ignore|disregard|dont count|do not count|doesnt count|does not count|forget) (?:it|that|them|those|this)?|\\bnothing to do with (?:it|this)\\b|\\bnot (?:part of|in|for) (?:this|it|the list)\\b';
+
+/** Of the fats that it weighs the list has none. */
+const weighsOtherFats = ({ tokens, sentences, k }: Place): boolean => {
+  const { from, to } = sentences[k] ?? { from: 0, to: 0 };
+  const rows = rowsBefore(tokens, tokens.length).filter(({ at }) => isFat(tokens[at]));
+  const listed = new Set(rows.flatMap(({ at, id }) => (at < from || at >= to ? [id] : [])));
+  const own = rows.filter(({ at }) => at >= from && at < to);
+  return own.length > 0 && own.every(({ id }) => !listed.has(id));
+};
+
+/** A batch that a log tells of before the one of the list. */
+const otherLoaf =
+  /\b(?:yesterdays?|the other|other|previous|last (?:nights?|weeks?|months?)|earlier) (?:[a-z@]+ )?(?:loaf|batch|soap|bars?|pot|one)\b|^(?:[-*•] )*yesterday (?:[:–-]|i (?:made|did|cooked|poured))/;
+const madeAnew =
+  /\?|\b(?:same|again|like|reused|remelt\w*|rebatch\w*|left ?overs?|scraps|into (?:this|todays?)|this one|so (?:is|was|has) this)\b/;
+const isOfOtherLoaf = (place: Place): boolean => {
+  const { sentences, k } = place;
+  const [own, before] = [sentences[k]?.text ?? '', sentences[k - 1]?.text ?? ''];
+  const told = /^[([]/.test(own) && !otherLoaf.test(own) ? before : own;
+  return otherLoaf.test(told) && !madeAnew.test(told) && weighsOtherFats(place);
+};
+
 export const makeRules = (): readonly Rule[] => [
+  {
+    reason: 'of another batch',
+    tells: /^[([]|\b(?:yesterdays?|other|previous|last|earlier)\b/,
+    unless: madeAnew,
+    holds: isOfOtherLoaf,
+    whole: true,
+    settles: true,
+  },
+  {
+    reason: 'thought of, and not put in',
+    tells: new RegExp(`${meaning}[^?]*\\b${dropping}`),
+    unless: /\?|\b(?:instead|in (?:its|their) place|went in|only half|some of it)\b/,
+    holds: weighsOnlyMore,
+    settles: true,
+  },
+  {
+    reason: 'thought of, and not put in',
+    tells: new RegExp(`^(?:first |originally )?(?:i |we )?${meaning}`),
+    next: new RegExp(`^(?:but |and |then |so |in the end |, |i |we |ive |have )*${dropping}`),
+    unless: /\?|\b(?:instead|in (?:its|their) place|went in|only half|some of it)\b/,
+    holds: weighsOnlyMore,
+    settles: true,
+  },
+  {
+    reason: 'of another batch',
+    tells: new RegExp(
+      `${ofOtherDay}|${ignoring}(?= |$)(?=.*\\b(?:photo|picture|beside|next to|table|bench|counter|also)\\b)|\\b(?:photo|picture|beside|next to|table|bench|counter|also)\\b.*${ignoring}`,
+    ),
+    unless:
+      /\?|\b(?:went in|added|put in|used|poured|took|instead|both|half|some of|rest|superfat|after(?:wards)?|cook|cooked|trace|at the end)\b/,
+    holds: weighsOnlyMore,
+    settles: true,
+  },
+  {
+    reason: 'of another batch',
+    tells: /\b(?:photo|picture|beside|next to|table|bench|counter|stands?|standing|sits|sitting|see|also|theres)\b/,
+    next: new RegExp(
+      `^(?:(?:but|and|please|so|,) )*(?:(?:(?:it|that|they|those|this|which) )?${ofOtherDay}|${ignoring})`,
+    ),
+    unless:
+      /\?|\b(?:went in|added|put in|used|poured|took|instead|both|half|some of|rest|superfat|after(?:wards)?|cook|cooked|trace|at the end)\b/,
+    holds: weighsOnlyMore,
+    settles: true,
+  },
   {
     reason: 'planned for another time',
     tells:
@@ -177,7 +261,7 @@ export const makeRules = (): readonly Rule[] => [
     reason: 'said by somebody else',
     tells: othersTake,
     unless:
-      /\?|\b(?:so (?:i|we)|(?:i|we) (?:did|do|put|added|used|too|went)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual))\b/,
+      /\?|\b(?:so (?:i|we)|(?:i|we) (?:did|do|put|added|used|too|went|took|take|have|had)|mine (?:has|takes|is)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual))\b/,
     next: notSoHere,
     holds: (place) => isOfMoreFat(place) && !isOfWhoseList(place),
     settles: true,

@@ -14,7 +14,9 @@ import { madeGood } from './made-good.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { otherAlkali } from './other-alkali.ts';
+import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
+import { partsTold } from './parts-told.ts';
 import { sameFats } from './same-fats.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
@@ -40,10 +42,12 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     const broken = brokenOff(tokens);
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
-  const slips = notThisBatch(cutOf(tokens));
+  const pure = otherPack(cutOf(tokens));
+  const slips = notThisBatch(cutOf(pure.tokens));
   const same = sameFats(cutOf(slips.tokens));
   const summed = summedUp(cutOf(same.tokens));
-  const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(summed.tokens))))))));
+  const parts = partsTold(cutOf(summed.tokens));
+  const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(parts.tokens))))))));
   const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
   const alkali = otherAlkali(cutOf(broken.tokens));
   const tared = withVessel(cutOf(alkali.tokens));
@@ -58,9 +62,11 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     tokens: rested.tokens,
     listed: good.tokens,
     told: [
+      pure,
       slips,
       same,
       summed,
+      parts,
       beside,
       broken,
       alkali,
