@@ -32,7 +32,13 @@ function letterOf(token: Token, word: Word | null | undefined): string | null {
     case 'line':
       return '';
     case 'sign':
-      return /^[,;.?]$/.test(token.text) ? '' : /^[:•*-]$/.test(token.text) ? ':' : null;
+      return /^[,;.?]$/.test(token.text)
+        ? ''
+        : /^[:•*-]$/.test(token.text)
+          ? ':'
+          : /^[()]$/.test(token.text)
+            ? token.text
+            : null;
     case 'word':
       return token.text === 'and'
         ? ''
@@ -51,8 +57,9 @@ function letterOf(token: Token, word: Word | null | undefined): string | null {
 /** No rule looks for it. */
 const saysNothing = ({ signals, cues }: Word): boolean => (signals | cues) === 0;
 
-const nameFirst = /^:?[nae]:?w$/;
-const weightFirst = /^:?wo?[nae]$/;
+/** `Lye (NaOH): 122 g` */
+const nameFirst = /^:?(?:[nae]|a\(a\)):?w$/;
+const weightFirst = /^:?wo?(?:[nae]|a\(a\))$/;
 const superfat = /^:?(?:s:?%|%s)$/;
 /** It names the lye at most. */
 const question = /^(?=.*\?)\?*a?\?*$/;

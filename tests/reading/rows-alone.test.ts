@@ -11,7 +11,7 @@ const reader = makeReader(loadCatalogue());
 const isAlone = (text: string): boolean => areRowsAlone(cutOf(reader, text));
 
 const names =
-  'olive oil|olive|coconut|Kokosöl|castor oil|shea butter|shea|lard|tallow|palm oil|palm kernel|PKO|RBO|cocoa butter|sunflower|avocado oil|hemp|beeswax|stearic acid|butter|vegetable oil|emu oil|olvie oil|pomace|lye|NaOH|KOH|caustic soda|potash|water|Wasser|distilled water|goat milk|beer|aloe juice|salt|sugar|kaolin|lavender eo|tea tree|superfat|sf';
+  'olive oil|olive|coconut|Kokosöl|castor oil|shea butter|shea|lard|tallow|palm oil|palm kernel|PKO|RBO|cocoa butter|sunflower|avocado oil|hemp|beeswax|stearic acid|butter|vegetable oil|emu oil|olvie oil|pomace|lye|NaOH|lye (NaOH)|caustic soda (KOH)|KOH|caustic soda|potash|water|Wasser|distilled water|goat milk|beer|aloe juice|salt|sugar|kaolin|lavender eo|tea tree|superfat|sf';
 const row = fc.record({
   name: fc.constantFrom(...names.split('|')),
   value: fc.oneof(

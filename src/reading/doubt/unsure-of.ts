@@ -161,6 +161,10 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
 
 let nets: ReturnType<typeof made> | null = null;
 
+/** Without one of these a sentence doubts nothing. */
+const cues =
+  /\b(?:afraid|agree[ds]?|almost|also|anyones|aren?t|arguing|around|about|approx\w*|believes?|between|better|bit|bulk|bumped|ca|can|cannot|cant|certain|circa|clue|convinced|copied|could|couldnt|cut|debating|decided|did|didnt|difficult|disagrees?|discussing|do|done|dont|doubt\w*|doubled|either|enlarged|eye|eyeball\w*|fears?|feeling|few|fighting|followed|forgot|freehand|guess\w*|half|halved|handful|hard|havent|hasnt|have|idea|if|impossible|increased|in-between|isnt|kinds?|knows?|less|likely|longer|lost|lot|lowered|made|may|maybe|middle|might|more|most|nearly|neither|never|no|nobody|not|nothings?|one|or|part|perhaps|possibl[ey]|presumably|probably|quarrell?ing|quarters?|raised|reckons?|reduced|remember|roughly|same|scaled|settled|shr[au]nk|so|some|something|sorts?|suit|suppose|sure|suspects?|tare|thinks?|thirds?|tripled|types?|unable|uncertain|undecided|unknown|unsure|upped|variet\w+|versions?|werent|whether|which|without|wonder)\b|\ba #/;
+
 /** `F` a fat that is weighed, `N` one that is not, `L` the alkali, `W` water and the like, `X` all else. */
 function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>): string {
   if (token?.t !== 'name') return 'X';
@@ -176,6 +180,8 @@ export function unsureOf(cut: Cut, pot: InPot): string | null {
   const strength = tokens[strengthTwice(tokens) ?? -1];
   if (strength) return rawText(prims, strength.from, strength.to);
   const sentences = sentencesOf(cut);
+  const mayDoubt = sentences.map(({ text }) => cues.test(text));
+  if (!mayDoubt.includes(true)) return null;
   const weighed = weighedThings(tokens);
   const texts = sentences.map((sentence) =>
     sentence.text.replace(/[@#]/g, (sign, place: number) => {
@@ -185,7 +191,7 @@ export function unsureOf(cut: Cut, pot: InPot): string | null {
     }),
   );
   for (const [k, sentence] of sentences.entries()) {
-    if (isSmallTalk(tokens, sentence)) continue;
+    if (!mayDoubt[k] || isSmallTalk(tokens, sentence)) continue;
     const text = texts[k] ?? '';
     // what is asked for may be doubted
     if (pot.alkali.size === 0 && /\bL\b/.test(text) && !/\bF\b/.test(text)) continue;
