@@ -266,7 +266,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
         toldOtherwise(told, heard.back) ??
         leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot) ??
-        unsureOf(told, pot)
+        unsureOf(told, pot, isHeard)
       );
     },
     cuts: heard.cuts,

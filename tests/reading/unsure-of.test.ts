@@ -119,3 +119,40 @@ test.each([
 ])('of one pot or another, all of it or half, one row or the next, it asks: %s', (text) =>
   expect(potOf(text).doubts).not.toEqual([]),
 );
+
+test.each([
+  'I tripled some of the oils since the mould is big.',
+  'I doubled part of it, and then the phone rang.',
+  "My son says he used the lye from the other cup, I'm sure I put mine in.",
+  'EDIT: the coconut was 180.\nEDIT 2: ignore that, what I wrote first was right, or the second.',
+  'I had the castor measured out in a cup. This evening I found it. Still in the cup.',
+  'It looked thin, so I dissolved a bit more lye, two spoons, and stirred it in.',
+  'When I poured the lye in some of it stayed behind in the jug.',
+  "Maybe I'll swap the coconut for babassu, haven't decided yet.",
+  'No idea any more whether I had already multiplied the oils.',
+  'The 126 g of lye was weighed with its cup.',
+  'Once the 450 g of olive was warm I added the rest.',
+])('of part of a list, of two tellings, of what stayed behind it asks: %s', (note) =>
+  expect(potOf(`${list}\n${note}`).doubts).not.toEqual([]),
+);
+
+test.each([
+  'I changed some of the scents.',
+  "My son says he used the last bar, I'm sure I saw two more.",
+  'The soap is still on the counter, some of it in a cup.',
+  'The pot is still on the stove, all melted.',
+  'The loaf is still in the fridge.',
+  'I put in a bit more oatmeal and it stuck to the spoon.',
+  'Some of it stayed in the pot, I scraped it out.',
+  "I haven't decided how to cut it.",
+  'Mixed in a jug with a lid, all included in the kit.',
+  'It fills the mould with a bit left over, that goes in cups.',
+  "She says it's too hot, I say it's fine.",
+])('what became of the soap it does not doubt: %s', (note) => expect(potOf(`${list}\n${note}`).doubts).toEqual([]));
+
+test('of two purities, one told of lye that was taken back, it asks', () =>
+  expect(
+    potOf(
+      "Sunflower 400 g, coconut 300 g, castor 50 g, water 520 g. My friend's KOH is 85 % and she used 150 g of it. The label on my bag says 90 % and I took 175 g.",
+    ).doubts,
+  ).not.toEqual([]));

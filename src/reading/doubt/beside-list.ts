@@ -8,7 +8,7 @@ export type Judge = (text: string, list: Weights, isDry: boolean) => boolean;
 export const weight = /(\d+(?:[.,]\d+)?)\s?(kg|g|gr|grams?|gms?|oz|ounces?|lbs?|pounds?)\b/i;
 /** Told of another batch, of somebody else, of no batch yet, or as a rule. */
 const elsewhere =
-  /\b(?:comparison(?! (?:to|with)\b)|last|next|(?:first|second|third) (?:time|try|attempt|go|batch|version|one)|earlier|previous(?:ly)?|original(?:ly)?|history|origin|years?|once|used to|old(?:er)?|(?:versions?|v\d\S*) (?:had|was|used|took|called)|batch(?:es)?|trial|some ?day|(?:would|could)(?! i\b)|maybe|might|she|he|they|her|his|hers|their|sister|mother|aunt|friend|neighbour|per|maximum|at most)\b/i;
+  /\b(?:comparison(?! (?:to|with)\b)|last|next|(?:first|second|third) (?:time|try|attempt|go|batch|version|one)|earlier|previous(?:ly)?|original(?:ly)?|history|origin|years?|once(?! (?:the|it|its|all|everything|i|we|that|this|my|\d)\b)|used to|old(?:er)?|(?:versions?|v\d\S*) (?:had|was|used|took|called)|batch(?:es)?|trial|some ?day|(?:would|could)(?! i\b)|maybe|might|she|he|they|her|his|hers|their|sister|mother|aunt|friend|neighbour|per|maximum|at most)\b/i;
 
 /** Of two figures nobody says which. */
 const choosing =

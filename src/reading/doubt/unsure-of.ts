@@ -39,7 +39,14 @@ const deed = any(
 );
 const other =
   '(?:other way (?:round|around|about)|wrong way (?:round|around)|vice versa|which (?:is|was|were|of them was|one was) which|swapped|switched|reversed|transposed|mixed (?:them|those|the two|it) up|mixed up|back to front|upside down|in which order|which way (?:round|around))';
-const matter = '(?:F|#|digits?|units?|comma|decimal point|in the pot|went in)';
+const matter = '(?:F|#|digits?|units?|comma|decimal point|in(?:to)? the pot|went in)';
+const someOf =
+  '(?:some|part|half|most|bits?|a (?:good |fair |little |small )*(?:bit|part|splash|lot|third|quarter)|a little|a few|plenty|quite a bit)';
+const took = any('followed used took weighed put poured added went in mine own');
+const drops = any(
+  'cup jug bowl jar glass dish beaker saucer pan ramekin mug tub counter table worktop stove windowsill fridge microwave scale bench',
+);
+const unasked = /\b(?:next|would|should|could|can|if|shall|may)\b|\?/;
 
 interface Doubted {
   readonly tells: string;
@@ -47,6 +54,8 @@ interface Doubted {
   readonly unless?: RegExp;
   /** Said in the sentence or in one beside it. */
   readonly beside?: RegExp;
+  /** Only where no rule has heard of a change. */
+  readonly unheard?: true;
 }
 
 /** What is asked, or is to be: nobody knows how it will turn out. */
@@ -106,7 +115,7 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
     },
     // which unit
     {
-      tells: `\\b(?:either|could be|maybe|might be) ${unit} (?:, )?(?:or|could be|maybe|might be) ${unit}\\b|${unknown}[^.?]{0,30}\\b(?:which unit|what unit|${unit} or ${unit})\\b|\\b${unit} or ${unit}\\b[^?]{0,40}${unknown}`,
+      tells: `\\b(?:either|could be|maybe|might be) ${unit} (?:, )?(?:or|could be|maybe|might be) ${unit}\\b|${unknown}[^.?]{0,30}\\b(?:which unit|what unit|${unit} or ${unit})\\b|\\b${unit} or (?:${unit}|something else|whatever|the other)\\b[^?]{0,60}${unknown}`,
     },
     // which kind
     {
@@ -121,7 +130,7 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
     },
     // how much of it was made
     {
-      tells: `${doubt}[^?]{0,40}\\b(?:halved|doubled|tripled|(?:half|a third|double) of (?:it|this|that|everything|the recipe))\\b|\\b(?:halved|doubled|tripled|made (?:just |only )?(?:half|a third|double)(?: of (?:it|this|that))?)\\b[^?]{0,30}(?:${unknown}|\\bor (?:was|is|did|not)\\b)|\\bor did (?:i|we) (?:make|do|pour|put|double|halve) (?:in )?(?:it|all|the lot|the whole|half|everything|double)\\b`,
+      tells: `${doubt}[^?]{0,40}\\b(?:halved|doubled|tripled|multiplied|(?:half|a third|double) of (?:it|this|that|everything|the recipe))\\b|\\b(?:halved|doubled|tripled|made (?:just |only )?(?:half|a third|double)(?: of (?:it|this|that))?)\\b[^?]{0,30}(?:${unknown}|\\bor (?:was|is|did|not)\\b)|\\bor did (?:i|we) (?:make|do|pour|put|double|halve) (?:in )?(?:it|all|the lot|the whole|half|everything|double)\\b`,
       unless: /\b(?:cut|batter|mou?lds?|colou?rs?|scents?|bars?|should|would|next)\b/,
     },
     // it is not settled
@@ -152,6 +161,64 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
         /\b(?:swap|swaps|swapped|replaces?|replaced|subs|leaves?(?: out)?|skips?|drops?|without|instead|adds?|more|less)\b[^.?]*[FN]\b/,
       unless: /\?/,
     },
+    // which rows were changed
+    {
+      tells: `\\b(?:doubled|halved|tripled|trebled|upped|increased|reduced|raised|lowered|scaled) (?:just |only |about )?${someOf} of (?:it|them|these|those|the (?:oils|fats|X|amounts|rows|figures|list))\\b`,
+      unless: /\b(?:scents?|colou?rs?|next|would|should)\b/,
+    },
+    // two who say different things
+    {
+      tells: `\\b(?:he|she|they|my [a-z]+) (?:says?|claims?|insists?|swears?|thinks?|maintains?) [^?]{0,30}\\b${took}\\b[^?]{0,30}\\b(?:im|i am|i) ${softly}(?:sure|certain|positive|know|swear|remember|say|think)\\b[^?]{0,30}\\b${took}\\b`,
+      beside: /#/,
+      unless: /\b(?:scents?|colou?rs?|mou?lds?|smell|wrong about)\b/,
+    },
+    {
+      tells:
+        '\\bor (?:was it )?(?:maybe |perhaps )?the (?:first|second|third|last|other|middle)(?: one)?(?= (?:$|[.,;!)])|[.,;!)]|$)',
+      beside: /#.*\b(?:edit|right|wrong|correct|wrote|said|typed|ignore)\b|\b(?:edit|wrote|ignore)\b.*#/,
+      unless: /\?/,
+    },
+    // it stands there, weighed, and never went in
+    {
+      tells: `\\b(?:still|untouched|there it (?:is|was|stood|sat)|found it|forgotten) (?:[a-z]+ ){0,2}(?:in|on|by|next to|beside) (?:its|the|a|my) (?:little |small |own )*${drops}\\b`,
+      beside: new RegExp(`\\bF\\b[^?]*\\b(?:${drops}|measured out|weighed out|set aside)\\b`),
+      unless: /\b(?:batter|soap|pot|loaf|batch|mou?ld|bars?|scents?|X|W|oven)\b|\?/,
+      unheard: true as const,
+    },
+    // more of it, by nobody knows how much
+    {
+      tells: `\\b(?:dissolved|added|put|threw|tipped|stirred|poured|mixed|chucked|sprinkled) (?:in )?(?:some|a (?:bit|little|touch|pinch|spoon|spoonful|dash|splash|glug)|a few|a couple of|another|two|three) (?:(?:spoons?|spoonfuls?|bit) )?(?:more|extra|spoons?|spoonfuls?|of (?:it|L|F))(?! (?:of )?(?:the |my )?(?:W|X|water|time|[a-z]*(?:scents?|colou?r|oats|clay|mica|milk)))\\b`,
+      beside: /[LF] ?[^?]*#|#[^?]*[LF]/,
+      unless: unasked,
+    },
+    // some of the lye was lost
+    {
+      tells: `\\b${someOf}(?: of (?:it|that|the L|the solution|the F))? (?:(?:had|has|was|got|just|must have) )*(?:stayed|stuck|left(?! over)|remained|spilled|spilt|ran|leaked|slopped|splashed|went (?:over|on|down|everywhere)|ended up|landed)\\b[^?]{0,24}\\b(?:in|on|over|behind|down|everywhere)\\b`,
+      beside: /\bL\b[^?]*#|#[^?]*\bL\b/,
+      unless:
+        /\b(?:batter|soap|pot|crock|cooker|scraped|trace|traced|mou?ld|lid|scents?|mixture|bars?|X|W|water|mica|colou?r|spoon|spatula|blender|whisk|sides?)\b|\?/,
+      unheard: true as const,
+    },
+    // a swap that is not decided
+    {
+      tells:
+        '\\b(?:havent|have not|hasnt|not) (?:yet |quite |really |fully )*decided\\b|\\bundecided\\b|\\bcant decide\\b',
+      beside:
+        /\b(?:swap|swapped|replace|more|instead|half|leave out|add|less|without)\b[^?]*F|F[^?]*\b(?:swap|instead|or|in or out|out)\b/,
+      unless: /\b(?:scents?|colou?rs?|mou?lds?|name|X)\b/,
+    },
+    // whether it was reckoned already
+    {
+      tells: `${unknown}[^?]{0,50}\\b(?:multiplied|divided|converted|scaled|included|counted)\\b`,
+      beside: /[#F]/,
+      unless: /\b(?:bars?|scents?|price|cost|should|would)\b/,
+    },
+    // with its vessel, and nobody took it off
+    {
+      tells: `# [,(:–—-]* ?(?:weighed |that is |thats |but thats |and thats )*with (?:the|its|my) (?!empty)(?:[a-z]+ )?${vessel}\\b(?! of)|\\b${vessel} (?:and all|included)\\b(?= (?:[#,.;:)]|$|it|that|is|was|weighs?))|\\bincluding (?:the |its |my )?(?:[a-z]+ )?${vessel}\\b`,
+      unless: /\b(?:tared|zeroed|deducted|subtracted|net|without|scents?|bars?|soap|cure[ds]?)\b|\?/,
+      unheard: true as const,
+    },
     // anything of the list
     {
       tells: `${unread}[^?]{0,60} ${matter}(?= |$)|${matter} (?![^?]{0,25}\\b(?:so|still)\\b)[^?]{0,25}${unread}`,
@@ -161,9 +228,12 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
 
 let nets: ReturnType<typeof made> | null = null;
 
+/** Sentences back to what it is said of; a bracket is one. */
+const farBack = 4;
+
 /** Without one of these a sentence doubts nothing. */
 const cues =
-  /\b(?:afraid|agree[ds]?|almost|also|anyones|aren?t|arguing|around|about|approx\w*|believes?|between|better|bit|bulk|bumped|ca|can|cannot|cant|certain|circa|clue|convinced|copied|could|couldnt|cut|debating|decided|did|didnt|difficult|disagrees?|discussing|do|done|dont|doubt\w*|doubled|either|enlarged|eye|eyeball\w*|fears?|feeling|few|fighting|followed|forgot|freehand|guess\w*|half|halved|handful|hard|havent|hasnt|have|idea|if|impossible|increased|in-between|isnt|kinds?|knows?|less|likely|longer|lost|lot|lowered|made|may|maybe|middle|might|more|most|nearly|neither|never|no|nobody|not|nothings?|one|or|part|perhaps|possibl[ey]|presumably|probably|quarrell?ing|quarters?|raised|reckons?|reduced|remember|roughly|same|scaled|settled|shr[au]nk|so|some|something|sorts?|suit|suppose|sure|suspects?|tare|thinks?|thirds?|tripled|types?|unable|uncertain|undecided|unknown|unsure|upped|variet\w+|versions?|werent|whether|which|without|wonder)\b|\ba #/;
+  /\b(?:about|afraid|agree[ds]?|all|almost|also|another|anyones|approx\w*|aren?t|arguing|around|believes?|better|between|bit|bulk|bumped|ca|can|cannot|cant|certain|changed|circa|claims?|clue|convinced|copied|could|couldnt|couple|cut|debating|decided|did|didnt|difficult|disagrees?|discussing|do|done|dont|doubled|doubt\w*|either|enlarged|eye|eyeball\w*|fears?|feeling|few|fighting|followed|forgot|found|freehand|guess\w*|half|halved|handful|hard|hasnt|have|havent|idea|if|impossible|included|including|increased|insists?|isnt|kinds?|knows?|less|likely|little|longer|lost|lot|lowered|made|maintains?|may|maybe|middle|might|more|most|nearly|neither|never|no|nobody|not|nothings?|one|or|part|perhaps|plenty|possibl[ey]|presumably|probably|quarrell?ing|quarters?|quite|raised|reckons?|reduced|remember|roughly|same|says?|scaled|settled|shr[au]nk|so|some|something|sorts?|stayed|still|suit|suppose|sure|suspects?|swapped|swears?|tare|there|thinks?|thirds?|three|trebled|tripled|two|types?|unable|uncertain|undecided|unknown|unsure|untouched|upped|variet\w+|versions?|werent|whether|which|with|without|wonder)\b|\ba #/;
 
 /** `F` a fat that is weighed, `N` one that is not, `L` the alkali, `W` water and the like, `X` all else. */
 function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>): string {
@@ -175,7 +245,7 @@ function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>
 }
 
 /** The words that doubt something of the list; null where none do. */
-export function unsureOf(cut: Cut, pot: InPot): string | null {
+export function unsureOf(cut: Cut, pot: InPot, isHeard: boolean): string | null {
   const { tokens, prims } = cut;
   const strength = tokens[strengthTwice(tokens) ?? -1];
   if (strength) return rawText(prims, strength.from, strength.to);
@@ -196,10 +266,11 @@ export function unsureOf(cut: Cut, pot: InPot): string | null {
     // what is asked for may be doubted
     if (pot.alkali.size === 0 && /\bL\b/.test(text) && !/\bF\b/.test(text)) continue;
     nets ??= made();
-    for (const { tells, unless, beside } of nets) {
+    for (const { tells, unless, beside, unheard } of nets) {
+      if (unheard && isHeard) continue;
       const found = tells.exec(text);
       if (!found || unless?.test(text)) continue;
-      if (beside && !beside.test(texts.slice(Math.max(0, k - 2), k + 3).join(' '))) continue;
+      if (beside && !beside.test(texts.slice(Math.max(0, k - farBack), k + 3).join(' '))) continue;
       const [first, last] = [found.index, found.index + found[0].length - 1].map(
         (place) => tokens[sentence.tokenAt(place)],
       );

@@ -301,6 +301,14 @@ export function readAlkali(
         });
     }
     const purity = list.find((one) => one.purity)?.purity ?? null;
+    // "her KOH is 85 % and she used 150 g. My bag says 90 % and I took 175 g": of what was taken back the purity may be, too
+    const isRetold = assembly.source.back.some(({ gone }) => gone.some(({ dim }) => dim === 'mass'));
+    if (isRetold && purity && roles.purity && isBeyond(roles.purity, purity.nominal))
+      assembly.doubts.push({
+        id: 'two-amounts',
+        of: 'purity',
+        said: [percentOf(purity.nominal), percentOf(roles.purity.nominal)],
+      });
     out.push({
       id,
       grams: first.grams,

@@ -307,12 +307,17 @@ function figuresOf({ groups }: Binding, items: readonly Item[]): ReadonlySet<num
 }
 
 /** "Does the 145 g still do?": a weight that a row has, spoken of as one that is known. */
-function isSaidAgain(tokens: readonly Token[], { from, quantity }: Amount, rows: readonly Row[]): boolean {
+function isSaidAgain(tokens: readonly Token[], { from, to, quantity }: Amount, rows: readonly Row[]): boolean {
   const before = tokens[from - 1];
+  const isPointedAt =
+    before?.t === 'word' && /^(?:the|that|those|these|my|your|his|her|their|is|are|does|will|would)$/.test(before.text);
+  // "I'm not sure 94 g is right, is it?"
+  const isJudged =
+    /^(?:is|are|seems?|looks?|sounds?)$/.test(wordAt(tokens, to)) &&
+    /^(?:right|correct|ok|okay|enough|fine|too|a|way|really|that)$/.test(wordAt(tokens, to + 1));
   return (
     quantity.dim === 'mass' &&
-    before?.t === 'word' &&
-    /^(?:the|that|those|these|my|your|his|her|their|is|are|does|will|would)$/.test(before.text) &&
+    (isPointedAt || isJudged) &&
     rows.some(({ grams }) => grams !== null && Math.abs(grams - quantity.value) <= 0.005 * grams)
   );
 }

@@ -20,14 +20,15 @@ const cues: ReadonlySet<string> = new Set(
 const the = '(?:(?:of|the|some|my|any|fresh|plain|more|pure|good) )*';
 const surely = '(?:(?:really|actually|in fact|in truth|all|along|just|only|the|some) )*';
 const was = '(?:(?:bottle|tub|tin|jar|bag) )?(?:is|was|(?:turned|turns) out (?:to be|as)|proved to be)';
-const so = '(?:(?:so|i|we|its|it|is|was|then|and|just|now|simply|have|had) )*';
-const took = '(?:(?:used|took|put in|put|added|weighed in|poured in|went for|came|went in) )?';
+const so = '(?:(?:so|i|ill|we|well|im using|its|it|is|was|then|and|just|now|simply|have|had) )*';
+const took = '(?:(?:used?|took|take|put in|put|added|weighed in|poured in|went for|came|went in) )?';
 const itsPlace = '(?:in its place|instead(?! of)|in place of it|for it)';
 const other = `(?<b>#) (?:of )?${the}(?<g>@)`;
 const gone = '(?<f>@) (?<how>[^#@?]{2,80}?)[-,.;:–] ';
 const theSame = '(?:the |an )?(?:same|equal) (?:weight|amount|quantity)';
 const lacking =
   '(?:out of|ran out of|run out of|had no(?: more)?|no(?: more)?|(?:didnt|dont) have(?: any| enough)?|havent got(?: any)?|couldnt (?:find|get)(?: any)?|lacked|lacking|forgot to buy)';
+const none = '(?:out of|ran out of|run out of|had no|no(?: more)?|(?:didnt|dont) have any|havent got any)';
 const lacked = '(?:(?:was|is|had|has|all|run|ran|already|now) )*(?:out|gone|finished|empty|used up|sold out|missing)';
 const without =
   '\\b(?:made|did|went|managed|cooked|mixed|making|doing) (?:(?:it|this|that|mine|the|soap|one|bars?|batch|loaf|lot) )*without(?: (?:it|any))?(?= (?:$|[-,.;:!)…]|(?:this time|today|now|in the end|again|and|but)\\b))';
@@ -63,6 +64,10 @@ const cameForIt: Rule = (tokens, row, told, how) => {
   return isWhole || isAsMuch(tokens, row, told('b')) ? { row, comes: { name: told('g'), figure: told('b') } } : null;
 };
 
+/** Of a fat that is not there at all. */
+const cameForNone: Rule = (tokens, row, told, how) =>
+  !partly.test(how) && isPlain(tokens[told('b')]) ? { row, comes: { name: told('g'), figure: told('b') } } : null;
+
 const leftOut: Rule = (_, row) => ({ row, comes: null });
 
 const patterns: readonly (readonly [Rule, string])[] = [
@@ -79,6 +84,7 @@ const patterns: readonly (readonly [Rule, string])[] = [
   [cameForIt, `${gone}${so}${took}${other} (?:used )?${itsPlace}`],
   [cameForIt, `${gone}${itsPlace} (?:, )?${so}${took}${other}`],
   [cameForIt, `${gone}${so}(?:replaced|swapped) (?:it )?(?:with|by|for) ${other}`],
+  [cameForNone, `\\b${none} ${the}(?<f>@) [^#@?]{0,24}?[-,.;:–] ${so}${took}${other} (?:used )?${itsPlace}`],
   [leftOut, `\\b${lacking} ${the}(?<f>@) [^#@?]{0,40}?${without}`],
   [leftOut, `(?<f>@) ${lacked}\\b[^#@?]{0,40}?${without}`],
 ];
