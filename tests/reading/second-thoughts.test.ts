@@ -970,3 +970,13 @@ describe('a wrong line', () => {
       ['corrected'],
     ));
 });
+
+describe('a figure that a full stop ends', () => {
+  const pot = { 'olive-oil-virgin': 600, 'coconut-oil': 300, naoh: 124, water: 270 };
+  test.each([
+    'olive 600 g, coconut 300 g, lye 142 g, sorry, 124 g. Water 270 g',
+    'Olive 600 g. Coconut 280 g, no, 300 g. Lye 124 g. Water 270 g',
+    '600 g olive, 300 g coconut. Lye 142 g... I mean 124 g. Water 270 g.',
+    'olive 600 g. coconut 300 g. lye 142 g, oops 124 g. water 270 g',
+  ])('is that of the row before it: %s', (text) => expect(read(text)).toMatchObject({ grams: pot, doubts: [] }));
+});

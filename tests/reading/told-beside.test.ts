@@ -202,3 +202,18 @@ test.each([
   // 20 and 5 ounces of 28.349523125 g (NIST SP 811)
   expect(potOf(text)).toMatchObject({ grams: { 'olive-oil-virgin': 567, naoh: 142 }, doubts: [] }),
 );
+
+test.each([
+  "I've no coconut left after all, so I put 200 g babassu in its place.",
+  "There's no more coconut, so I'll use 200 g of babassu instead.",
+])('another fat in the place of one that there is none of: %s', (note) =>
+  expect(potOf(`500 g olive, 200 g coconut, 97 g lye, 210 g water\n\n${note}`)).toMatchObject({
+    grams: { 'olive-oil-virgin': 500, 'babassu-oil': 200, naoh: 97, water: 210 },
+    doubts: [],
+  }),
+);
+
+test('a weight of the list that is judged once more is no other one', () =>
+  expect(potOf("500 g olive, 200 g coconut, 94 g lye, 220 g water. I'm not sure 94 g is right, is it?").doubts).toEqual(
+    [],
+  ));

@@ -51,6 +51,8 @@ describe('a superfat of years and the one since', () => {
     ['My superfat used to be 8 % and since the summer it is 3.', 0.03],
     ['For ages I took 8 % superfat, lately 3 %.', 0.03],
     ['I did 8 % superfat for years and still do.', 0.08],
+    ['I was going for 8 % superfat, final answer, I am doing 3 %.', 0.03],
+    ['At first I had 8 % superfat, finally settled on 3 %.', 0.03],
   ])('%s', (said, want) => expect(superfat(said)).toBeCloseTo(want));
 });
 

@@ -132,6 +132,8 @@ test.each([
   'No idea any more whether I had already multiplied the oils.',
   'The 126 g of lye was weighed with its cup.',
   'Once the 450 g of olive was warm I added the rest.',
+  'But the coconut came out at 235 g.',
+  'Olive 600 g (well 480 really).',
 ])('of part of a list, of two tellings, of what stayed behind it asks: %s', (note) =>
   expect(potOf(`${list}\n${note}`).doubts).not.toEqual([]),
 );
@@ -148,6 +150,8 @@ test.each([
   'Mixed in a jug with a lid, all included in the kit.',
   'It fills the mould with a bit left over, that goes in cups.',
   "She says it's too hot, I say it's fine.",
+  'The water came out at 90 C.',
+  'The soap came out at 1100 g.',
 ])('what became of the soap it does not doubt: %s', (note) => expect(potOf(`${list}\n${note}`).doubts).toEqual([]));
 
 test('of two purities, one told of lye that was taken back, it asks', () =>

@@ -213,6 +213,12 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
       beside: /[#F]/,
       unless: /\b(?:bars?|scents?|price|cost|should|would)\b/,
     },
+    // another figure is told for it, and no rule took it
+    {
+      tells: `\\b[FLW] (?:(?:should|ought to) ${softly}(?:read|be|have been|say)|(?:came|ended|turned) (?:out|up|in)(?: (?:at|as|to be|only|just|with))*) ${softly}[#~]|^\\( (?:(?:well|ok|or rather|actually|really|in truth|in fact|make (?:that|it)|more like|so|,|[-–—]) )+#|^\\( # (?:really|actually|in truth|in fact|to be (?:exact|honest|precise))\\b`,
+      unless: /\b(?:next|would|bars?|cured?|scents?)\b|\?/,
+      unheard: true as const,
+    },
     // with its vessel, and nobody took it off
     {
       tells: `# [,(:–—-]* ?(?:weighed |that is |thats |but thats |and thats )*with (?:the|its|my) (?!empty)(?:[a-z]+ )?${vessel}\\b(?! of)|\\b${vessel} (?:and all|included)\\b(?= (?:[#,.;:)]|$|it|that|is|was|weighs?))|\\bincluding (?:the |its |my )?(?:[a-z]+ )?${vessel}\\b`,
@@ -233,7 +239,7 @@ const farBack = 4;
 
 /** Without one of these a sentence doubts nothing. */
 const cues =
-  /\b(?:about|afraid|agree[ds]?|all|almost|also|another|anyones|approx\w*|aren?t|arguing|around|believes?|better|between|bit|bulk|bumped|ca|can|cannot|cant|certain|changed|circa|claims?|clue|convinced|copied|could|couldnt|couple|cut|debating|decided|did|didnt|difficult|disagrees?|discussing|do|done|dont|doubled|doubt\w*|either|enlarged|eye|eyeball\w*|fears?|feeling|few|fighting|followed|forgot|found|freehand|guess\w*|half|halved|handful|hard|hasnt|have|havent|idea|if|impossible|included|including|increased|insists?|isnt|kinds?|knows?|less|likely|little|longer|lost|lot|lowered|made|maintains?|may|maybe|middle|might|more|most|nearly|neither|never|no|nobody|not|nothings?|one|or|part|perhaps|plenty|possibl[ey]|presumably|probably|quarrell?ing|quarters?|quite|raised|reckons?|reduced|remember|roughly|same|says?|scaled|settled|shr[au]nk|so|some|something|sorts?|stayed|still|suit|suppose|sure|suspects?|swapped|swears?|tare|there|thinks?|thirds?|three|trebled|tripled|two|types?|unable|uncertain|undecided|unknown|unsure|untouched|upped|variet\w+|versions?|werent|whether|which|with|without|wonder)\b|\ba #/;
+  /\b(?:about|actually|afraid|agree[ds]?|all|almost|also|another|anyones|approx\w*|aren?t|arguing|around|believes?|better|between|bit|bulk|bumped|ca|came|can|cannot|cant|certain|changed|circa|claims?|clue|convinced|copied|could|couldnt|couple|cut|debating|decided|did|didnt|difficult|disagrees?|discussing|do|done|dont|doubled|doubt\w*|either|ended|enlarged|exact|eye|eyeball\w*|fact|fears?|feeling|few|fighting|followed|forgot|found|freehand|guess\w*|half|halved|handful|hard|hasnt|have|havent|honest|idea|if|impossible|included|including|increased|insists?|isnt|kinds?|knows?|less|likely|little|longer|lost|lot|lowered|made|maintains?|may|maybe|meant|middle|might|more|most|nearly|neither|never|no|nobody|not|nothings?|one|or|ought|part|perhaps|plenty|possibl[ey]|precise|presumably|probably|quarrell?ing|quarters?|quite|raised|really|reckons?|reduced|remember|roughly|same|says?|scaled|settled|should|shr[au]nk|so|some|something|sorts?|stayed|still|suit|suppose|supposed|sure|suspects?|swapped|swears?|tare|there|thinks?|thirds?|three|trebled|tripled|truth|turned|two|types?|unable|uncertain|undecided|unknown|unsure|untouched|upped|variet\w+|versions?|well|werent|whether|which|with|without|wonder)\b|\ba #/;
 
 /** `F` a fat that is weighed, `N` one that is not, `L` the alkali, `W` water and the like, `X` all else. */
 function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>): string {
@@ -254,9 +260,10 @@ export function unsureOf(cut: Cut, pot: InPot, isHeard: boolean): string | null 
   if (!mayDoubt.includes(true)) return null;
   const weighed = weighedThings(tokens);
   const texts = sentences.map((sentence) =>
-    sentence.text.replace(/[@#]/g, (sign, place: number) => {
+    sentence.text.replace(/[@#…]/g, (sign, place: number) => {
       const token = tokens[sentence.tokenAt(place)];
       if (sign === '@') return letterOf(token, weighed);
+      if (token?.t === 'aside' && token.reason === 'what came out of the mould') return '~';
       return token?.t === 'quantity' && /^(?:mass|bare)$/.test(token.quantity.dim) ? '#' : '…';
     }),
   );

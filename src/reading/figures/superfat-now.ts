@@ -17,7 +17,8 @@ const isBare = (token: Token | undefined): token is Figure =>
   token?.t === 'quantity' && token.quantity.dim === 'bare' && token.quantity.value < 100 * most;
 
 /** "So this one shall be at #", "now I want #", "# for this one". */
-const before = /\b(?:this|now|mine)\b(?:(?!\b(?:was|were|had|turned|got|no|not)\b)[^#@.?]){0,70}$/;
+const before =
+  /\b(?:this|now|mine|final(?:ly)?|in the end|settled|decided)\b(?:(?!\b(?:was|were|had|turned|got|no|not)\b)[^#@.?]){0,70}$/;
 const behind = /^# (?:superfat |please )?(?:(?:for|in|with) (?:this|mine)\b|this time\b|now\b|today\b|here\b)/;
 /** The others were of something that is done. */
 const earlier =

@@ -155,13 +155,25 @@ const othersTake = new RegExp(
   `^(?:but |and |now )?(?:(?:my|our|the|a|an|some|most|other|many) (?:[a-z]+ ){0,2}${relative}s?(?: - ?in - ?law)?|(?:some|most|other|many) (?:people|soapers|makers|folks?)|people|others|the original(?: recipe)?) (?:(?:always|usually|often|just|also|even) )*${takes}\\b`,
 );
 
-/** What it weighs are fats that the list has none of. */
-const weighsOnlyMore = ({ tokens, sentences, k }: Place): boolean => {
+/** The rows of the sentence, and whether the list has one of the same. */
+function rowsIn({ tokens, sentences, k }: Place) {
   const { from, to } = sentences[k] ?? { from: 0, to: 0 };
+  const isOwn = ({ at }: { readonly at: number }): boolean => at >= from && at < to;
   const rows = rowsBefore(tokens, tokens.length);
-  const listed = new Set(rows.flatMap(({ at, id }) => (at < from || at >= to ? [id] : [])));
-  const own = rows.filter(({ at }) => at >= from && at < to);
-  return own.length > 0 && own.every(({ at, id }) => isFat(tokens[at]) && !listed.has(id));
+  const listed = new Set(rows.flatMap((row) => (isOwn(row) ? [] : [row.id])));
+  return rows.filter(isOwn).map(({ at, id }) => ({ isOfFat: isFat(tokens[at]), isListed: listed.has(id) }));
+}
+
+/** What it weighs are fats that the list has none of. */
+const weighsOnlyMore = (place: Place): boolean => {
+  const rows = rowsIn(place);
+  return rows.length > 0 && rows.every(({ isOfFat, isListed }) => isOfFat && !isListed);
+};
+
+/** Of the fats that it weighs the list has none. */
+const weighsOtherFats = (place: Place): boolean => {
+  const fats = rowsIn(place).filter(({ isOfFat }) => isOfFat);
+  return fats.length > 0 && fats.every(({ isListed }) => !isListed);
 };
 
 const meaning =
@@ -173,15 +185,6 @@ const otherDay =
 const ofOtherDay = `\\b(?:belongs? (?:to|in)|(?:is|are|was|were|thats|its|meant|reserved|kept|waiting|set aside|put aside) (?:only |just |all )*(?:for |of )?|goes? (?:in|into|to)|will go (?:in|into)) ?(?:the |a |my |our )*${otherDay}(?: (?:batch|soap|one|loaf|pot|lot|bar|week|recipe|project)s?)?(?= (?:$|[-,.;:!)]|and|so|not|ignore|please|dont)| $)`;
 const ignoring =
   '\\b(?:ignore|disregard|dont count|do not count|doesnt count|does not count|forget) (?:it|that|them|those|this)?|\\bnothing to do with (?:it|this)\\b|\\bnot (?:part of|in|for) (?:this|it|the list)\\b';
-
-/** Of the fats that it weighs the list has none. */
-const weighsOtherFats = ({ tokens, sentences, k }: Place): boolean => {
-  const { from, to } = sentences[k] ?? { from: 0, to: 0 };
-  const rows = rowsBefore(tokens, tokens.length).filter(({ at }) => isFat(tokens[at]));
-  const listed = new Set(rows.flatMap(({ at, id }) => (at < from || at >= to ? [id] : [])));
-  const own = rows.filter(({ at }) => at >= from && at < to);
-  return own.length > 0 && own.every(({ id }) => !listed.has(id));
-};
 
 /** A batch that a log tells of before the one of the list. */
 const otherLoaf =

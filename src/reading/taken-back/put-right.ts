@@ -5,7 +5,7 @@
 import { withUnit } from '../columns/columns.ts';
 import type { Item } from '../rows/items.ts';
 import type { Quantity } from '../words/quantities.ts';
-import { isStop, wordAt } from '../words/token-is.ts';
+import { isAny, isStop, wordAt } from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
 
 /** Something that the post takes back. */
@@ -386,6 +386,10 @@ function pairOf(first: Item | undefined, second: Item | undefined, tokens: reado
   return first.kind === 'amount' && second.kind === 'thing' ? { thing: second, amount: first } : null;
 }
 
+/** A name, and its figure behind it. */
+const isRow = (first: Item | undefined, second: Item | undefined, tokens: readonly Token[]): boolean =>
+  first?.kind === 'thing' && isOwn(first, second, tokens);
+
 /** Words that take more back than they add: not "oh wait, 200 g palm". */
 const another = /\b(?:no|nope|nah|nein|mean|meant|make|scratch|strike|rather|correction|should)\b/;
 
@@ -411,7 +415,10 @@ function rowTakenBack(
   if (stands(tokens, last.to, from) !== 'second') return null;
   if (own) {
     // "350 g argan, no sorry, arachis 350 g coconut"
-    const isTheirs = own.amount === next && behind?.kind === 'thing' && pairOf(next, behind, tokens) !== null;
+    const isTheirs =
+      own.amount === next
+        ? behind?.kind === 'thing' && pairOf(next, behind, tokens) !== null
+        : own.amount.quantity.text.endsWith('.') && next !== undefined && isRow(next, behind, tokens);
     const isSame = weighsAs(own.amount, gone.amount);
     if (isTheirs || !isPair(own.amount, gone.amount)) return null;
     const isFact = isSign(tokens[last.to], '([');
@@ -534,7 +541,13 @@ export function putRight(
     }
     const [before, last] = [kept.at(-2), kept.at(-1)];
     const next = told[k + 1];
-    const named = next?.kind === 'thing' && isBeside(tokens, each.to, next.from) ? next : null;
+    // "lye 142 g, sorry, 124 g. Water 270 g": the full stop ends the row, where the rows have their names first
+    const isLast =
+      each.quantity.text.endsWith('.') &&
+      isRow(before, last, tokens) &&
+      next !== undefined &&
+      isRow(next, told[k + 2], tokens);
+    const named = next?.kind === 'thing' && !isLast && isBeside(tokens, each.to, next.from) ? next : null;
     const moved = changedFrom(each, tokens);
     const item = moved ?? each;
     if (moved)
@@ -588,7 +601,14 @@ export function putRight(
           back.splice(-1, 1, { ...(back.at(-1) as PutRight), gone: [last.quantity, first.quantity] });
           continue;
         }
-        kept.splice(-1, 1, { ...item, quantity: alike(item.quantity, last.quantity) });
+        // "Lye 142 g... I mean 124 g": in the sentence of its name
+        const place = !named && isAny(tokens, last.to, item.from, isStop) ? last : item;
+        kept.splice(-1, 1, {
+          ...item,
+          from: place.from,
+          to: place.to,
+          quantity: alike(item.quantity, last.quantity),
+        });
         continue;
       }
       if (counts === 'first' && before?.kind === 'thing' && isOfOther(kept, before, item, tokens))
