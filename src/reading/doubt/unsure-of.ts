@@ -216,7 +216,7 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
     // another figure is told for it, and no rule took it
     {
       tells: `\\b[FLW] (?:(?:should|ought to) ${softly}(?:read|be|have been|say)|(?:came|ended|turned) (?:out|up|in)(?: (?:at|as|to be|only|just|with))*) ${softly}[#~]|^\\( (?:(?:well|ok|or rather|actually|really|in truth|in fact|make (?:that|it)|more like|so|,|[-–—]) )+#|^\\( # (?:really|actually|in truth|in fact|to be (?:exact|honest|precise))\\b`,
-      unless: /\b(?:next|would|bars?|cured?|scents?)\b|\?/,
+      unless: /\b(?:next|would|bars?|cured?|scents?|as (?:it should|planned|written|listed|expected)|exactly)\b|\?/,
       unheard: true as const,
     },
     // with its vessel, and nobody took it off
