@@ -17,10 +17,8 @@ export interface Reader {
   readonly warmth?: '°C' | '°F';
 }
 
-/** A text as words, names and figures. */
-export interface InWords {
-  /** As it came. */
-  readonly input: string;
+/** A text in plain characters, and the tokens in it. */
+export interface Scanned {
   readonly text: string;
   readonly disordered: boolean;
   readonly struck: readonly string[];
@@ -28,6 +26,12 @@ export interface InWords {
   readonly mended: boolean;
   readonly prims: readonly Prim[];
   readonly tokens: readonly Token[];
+}
+
+/** A text as words, names and figures. */
+export interface InWords extends Scanned {
+  /** As it came. */
+  readonly input: string;
   readonly words: readonly (Word | null)[];
 }
 

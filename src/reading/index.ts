@@ -44,22 +44,16 @@ export function readRecipe(reader: Reader, input: string, settled: Settled | nul
 
 /** What rows say with nothing beside them. */
 function readRows({ lexicon, catalogue }: Reader, words: InWords): RecipeReading {
-  const { input: post, text, prims, tokens, mended, disordered, struck } = words;
-  const items = itemsOf(tokens, lexicon);
+  const items = itemsOf(words.tokens, lexicon);
   return assemble({
+    ...words,
     catalogue,
     lexicon,
-    prims,
-    mended,
-    tokens,
     items,
     dropped: new Set(),
-    bound: bind(items, tokens, null),
+    bound: bind(items, words.tokens, null),
     units: { sections: [], global: new Set() },
-    text,
-    several: { post, numbered: [], unnumbered: [] },
-    disordered,
-    struck,
+    several: { post: words.input, numbered: [], unnumbered: [] },
     back: [],
     unheard: null,
   });

@@ -3,7 +3,7 @@ import { shareColumn } from './columns/share-column.ts';
 import { oneOfTwins } from './columns/twin-columns.ts';
 import { unitColumns } from './columns/unit-columns.ts';
 import { unitsMeant } from './columns/units-meant.ts';
-import { cutOf, type InWords, type Reader } from './cut.ts';
+import { cutOf, type InWords, type Reader, type Scanned } from './cut.ts';
 import { leftOpen } from './doubt/left-open.ts';
 import { type InPot, potDiffers } from './doubt/pot-differs.ts';
 import { toldOtherwise } from './doubt/told-otherwise.ts';
@@ -83,22 +83,14 @@ import { type PutRight, putRight } from './taken-back/put-right.ts';
 import { rightAhead } from './taken-back/right-ahead.ts';
 import { secondThoughts } from './taken-back/second-thoughts.ts';
 import { wasLast } from './taken-back/was-last.ts';
-import type { Prim } from './text/scan.ts';
 import { signal } from './words/signal-words.ts';
 import { type Signals, signalsOf } from './words/signals.ts';
 import type { Token } from './words/tokens.ts';
 
 /** A text cut into names and amounts, before anything is bound: of a post, an answer or a correction. */
-export interface Cut {
-  readonly text: string;
-  readonly prims: readonly Prim[];
-  /** Words or figures among them were mixed up, and have been made whole. */
-  readonly mended: boolean;
-  readonly tokens: readonly Token[];
+export interface Cut extends Scanned {
   readonly items: readonly Item[];
   readonly units: HeadUnits;
-  readonly disordered: boolean;
-  readonly struck: readonly string[];
   /** What the post takes back. */
   readonly back: readonly PutRight[];
   /** Words that take something back, and nobody knows what. */

@@ -134,25 +134,18 @@ interface ReadOnce {
 
 function readOne(reader: Reader, several: Several, settled: Settled | null, done: InWords | null = null): ReadOnce {
   const cut = itemize(reader, several.post, done);
-  const { text, prims, mended, tokens, disordered, struck, back, unheard } = cut;
+  const { tokens } = cut;
   const items = settled ? settled.items(cut.items, tokens) : cut.items;
   const bound = bind(items, tokens, cut.cuts);
   const reading = assemble({
+    ...cut,
     catalogue: reader.catalogue,
     lexicon: reader.lexicon,
-    prims,
-    mended,
-    tokens,
     items,
     dropped: droppedOf(cut.items, items),
     bound: settled?.rival && bound.rival ? settledOn(bound.rival) : bound,
     units: settled?.unit ? { sections: [], global: new Set([settled.unit]) } : cut.units,
-    text,
     several,
-    disordered,
-    struck,
-    back,
-    unheard,
   });
   return { reading: settled ? settled.reading(reading) : reading, unheardChange: cut.unheardChange };
 }

@@ -6,6 +6,8 @@ import { potOf } from './pot.ts';
 
 const reader = makeReader(loadCatalogue());
 
+const pot = { 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 };
+
 test.each([
   [
     'Olive 500 g in all (450 out of the can, 50 from the bottle). Coconut 180 g. NaOH 92 g. Water 200 g.',
@@ -61,55 +63,49 @@ test('parts that do not make it are asked about', () =>
 test.each([
   [
     'I meant to put 30 g of shea in but decided against it. So: 600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water.',
-    { 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
+    pot,
   ],
   [
     'Was going to put 30 g of shea in, decided against it, smells too much of chocolate. 600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water.',
-    { 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
+    pot,
   ],
   [
     "Was thinking of 40 g lard as well. Then didn't bother. 600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water.",
-    { 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
+    pot,
   ],
   [
     "600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water. I had been tempted to add 40 g babassu, but in the end I didn't.",
-    { 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
+    pot,
   ],
   [
     '600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water. I considered 20 g of cocoa butter too and dropped that idea.',
-    { 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
+    pot,
   ],
   [
     "600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water. On the photo you see 60 g of lard as well, that is for Sunday's batch.",
-    { 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
+    pot,
   ],
-  [
-    '600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water. 60 g lard is waiting for the next loaf.',
-    { 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
-  ],
+  ['600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water. 60 g lard is waiting for the next loaf.', pot],
   [
     "600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water. There's 60 g of shea on the bench. It belongs to another batch.",
-    { 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
+    pot,
   ],
-  [
-    '600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water. And 60 g lard.',
-    { lard: 60, 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
-  ],
+  ['600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water. And 60 g lard.', { lard: 60, ...pot }],
   [
     '600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water. Next to it 60 g lard went in.',
-    { lard: 60, 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
+    { lard: 60, ...pot },
   ],
   [
     'Meant to make it without lard, then added 60 g lard. 600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water.',
-    { lard: 60, 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
+    { lard: 60, ...pot },
   ],
   [
     '600 g olive, 250 g coconut, 60 g lard (the next one in the row is castor) 50 g castor, 126 g NaOH, 300 g water.',
-    { lard: 60, 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
+    { lard: 60, ...pot },
   ],
   [
     "Also 60 g lard. 600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water. I'll make another batch tomorrow.",
-    { lard: 60, 'olive-oil-virgin': 600, 'coconut-oil': 250, 'castor-oil': 50, naoh: 126, water: 300 },
+    { lard: 60, ...pot },
   ],
   [
     'Log\nYesterday: loaf of lard 800 g, done.\nToday 09:00 olive 500 g, coconut 200 g weighed\n09:20 NaOH 97 g into 220 g water',

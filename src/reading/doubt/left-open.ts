@@ -7,9 +7,10 @@
 import type { PutRight } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { isFat, massOf } from '../words/token-is.ts';
+import { massOf } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
-import { thingOf, weighedThings } from '../words/weighed.ts';
+import { weighedThings } from '../words/weighed.ts';
+import { letterOf } from './lettered.ts';
 
 interface Net {
   readonly tells: RegExp;
@@ -102,14 +103,6 @@ const made = (): readonly Net[] => [
 ];
 
 let nets: readonly Net[] | null = null;
-
-function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>): string {
-  if (token?.t !== 'name') return 'X';
-  const { kind } = token.meaning;
-  if (kind === 'alkali' || kind === 'stock') return 'L';
-  if (kind === 'water' || kind === 'liquid') return kind === 'water' ? 'W' : 'M';
-  return isFat(token) ? (weighed.has(thingOf(token)) ? 'F' : 'N') : 'X';
-}
 
 function signOf(token: Token | undefined): string {
   if (token?.t !== 'quantity') return '…';

@@ -6,8 +6,8 @@
  */
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
-import type { Token } from '../words/tokens.ts';
-import { thingOf, weighedThings } from '../words/weighed.ts';
+import { weighedThings } from '../words/weighed.ts';
+import { letterOf } from './lettered.ts';
 import type { InPot } from './pot-differs.ts';
 import { isSmallTalk } from './small-talk.ts';
 import { strengthTwice } from './strength-twice.ts';
@@ -241,15 +241,6 @@ const farBack = 4;
 const cues =
   /\b(?:about|actually|afraid|agree[ds]?|all|almost|also|another|anyones|approx\w*|aren?t|arguing|around|believes?|better|between|bit|bulk|bumped|ca|came|can|cannot|cant|certain|changed|circa|claims?|clue|convinced|copied|could|couldnt|couple|cut|debating|decided|did|didnt|difficult|disagrees?|discussing|do|done|dont|doubled|doubt\w*|either|ended|enlarged|exact|eye|eyeball\w*|fact|fears?|feeling|few|fighting|followed|forgot|found|freehand|guess\w*|half|halved|handful|hard|hasnt|have|havent|honest|idea|if|impossible|included|including|increased|insists?|isnt|kinds?|knows?|less|likely|little|longer|lost|lot|lowered|made|maintains?|may|maybe|meant|middle|might|more|most|nearly|neither|never|no|nobody|not|nothings?|one|or|ought|part|perhaps|plenty|possibl[ey]|precise|presumably|probably|quarrell?ing|quarters?|quite|raised|really|reckons?|reduced|remember|roughly|same|says?|scaled|settled|should|shr[au]nk|so|some|something|sorts?|stayed|still|suit|suppose|supposed|sure|suspects?|swapped|swears?|tare|there|thinks?|thirds?|three|trebled|tripled|truth|turned|two|types?|unable|uncertain|undecided|unknown|unsure|untouched|upped|variet\w+|versions?|well|werent|whether|which|with|without|wonder)\b|\ba #/;
 
-/** `F` a fat that is weighed, `N` one that is not, `L` the alkali, `W` water and the like, `X` all else. */
-function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>): string {
-  if (token?.t !== 'name') return 'X';
-  const { kind } = token.meaning;
-  if (kind === 'alkali' || kind === 'stock') return 'L';
-  if (kind === 'water' || kind === 'liquid') return 'W';
-  return kind === 'fat' || kind === 'unheld' ? (weighed.has(thingOf(token)) ? 'F' : 'N') : 'X';
-}
-
 /** The words that doubt something of the list; null where none do. */
 export function unsureOf(cut: Cut, pot: InPot, isHeard: boolean): string | null {
   const { tokens, prims } = cut;
@@ -262,7 +253,7 @@ export function unsureOf(cut: Cut, pot: InPot, isHeard: boolean): string | null 
   const texts = sentences.map((sentence) =>
     sentence.text.replace(/[@#…]/g, (sign, place: number) => {
       const token = tokens[sentence.tokenAt(place)];
-      if (sign === '@') return letterOf(token, weighed);
+      if (sign === '@') return letterOf(token, weighed).replace('M', 'W');
       if (token?.t === 'aside' && token.reason === 'what came out of the mould') return '~';
       return token?.t === 'quantity' && /^(?:mass|bare)$/.test(token.quantity.dim) ? '#' : '…';
     }),

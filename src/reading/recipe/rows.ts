@@ -1,5 +1,6 @@
 import type { Catalogue } from '../../catalogue/types.ts';
 import { type HeadUnits, withUnit } from '../columns/columns.ts';
+import type { Scanned } from '../cut.ts';
 import { afterScope } from '../figures/after.ts';
 import { isOfLooks } from '../figures/cook.ts';
 import type { Assumption, Doubt, Fate } from '../reading.ts';
@@ -7,7 +8,6 @@ import type { Binding, Bound, Group } from '../rows/bind.ts';
 import { type Item, type Named, sameWithin } from '../rows/items.ts';
 import type { Several } from '../several/several.ts';
 import type { PutRight } from '../taken-back/put-right.ts';
-import type { Prim } from '../text/scan.ts';
 import type { Lexicon, Meaning } from '../words/lexicon.ts';
 import type { Quantity } from '../words/quantities.ts';
 import type { Token } from '../words/tokens.ts';
@@ -41,23 +41,16 @@ export type Kindred =
   | 'unheld'
   | 'unknown';
 
-export interface Source {
+export interface Source extends Scanned {
   readonly catalogue: Catalogue;
   readonly lexicon: Lexicon;
-  readonly prims: readonly Prim[];
-  /** Words or figures among them were mixed up, and have been made whole. */
-  readonly mended: boolean;
-  readonly tokens: readonly Token[];
   readonly items: readonly Item[];
   /** Numerals, by their place, that the writer's answers took out. */
   readonly dropped: ReadonlySet<number>;
   readonly bound: Bound;
   readonly units: HeadUnits;
-  readonly text: string;
   /** The recipes in the post as it came, before it was cleaned and laid out. */
   readonly several: Several;
-  readonly disordered: boolean;
-  readonly struck: readonly string[];
   readonly back: readonly PutRight[];
   readonly unheard: string | null;
 }
