@@ -91,4 +91,20 @@ describe('rows alone', () => {
     );
     expect(alone).toBeGreaterThan(200);
   });
+
+  it('between points are rows, and no totals', () =>
+    expect(
+      readPost(reader, '• 500 g of olive oil • 250 g of rice bran oil • 250 g of lard • 130 g NaOH').fats.map(
+        ({ grams }) => grams,
+      ),
+    ).toEqual([500, 250, 250]));
+
+  it.each([
+    'olive 500 g, 200 g coconut, 97 g lye',
+    'olive 500 g\nolive 200 g\nlye 90 g',
+    '500 g olive, no coconut, 68 g lye',
+    'not used:\n500 g olive, 68 g lye',
+    '500 g olive, 1.250 g coconut, 68 g lye',
+    '500 g olive for the pot, 68 g lye',
+  ])('are not all of: %s', (text) => expect(isAlone(text)).toBe(false));
 });
