@@ -160,3 +160,17 @@ test('of two purities, one told of lye that was taken back, it asks', () =>
       "Sunflower 400 g, coconut 300 g, castor 50 g, water 520 g. My friend's KOH is 85 % and she used 150 g of it. The label on my bag says 90 % and I took 175 g.",
     ).doubts,
   ).not.toEqual([]));
+
+test('what was heard to have stayed out is not asked about once more', () =>
+  expect(
+    potOf(
+      'Wanted my usual (600 g olive, 250 g coconut, 50 g castor, 126 g NaOH, 300 g water), but at trace I noticed the castor still sitting on the counter, so it never went in.',
+    ),
+  ).toEqual({ grams: { 'olive-oil-virgin': 600, 'coconut-oil': 250, naoh: 126, water: 300 }, doubts: [] }));
+
+test('"once the" begins no tale of another day', () =>
+  expect(
+    potOf(
+      'Lard 700 g\nCoconut 200 g\nNaOH 125 g\nWater 280 g\n\nA nice white bar. Once the 600 g of lard had melted I put the coconut in and let it cool down.',
+    ).doubts,
+  ).not.toEqual([]));
