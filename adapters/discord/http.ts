@@ -23,6 +23,8 @@ export interface Endpoint {
   readonly drain: () => Promise<void>;
 }
 
+/** Bytes of an interaction that may take longer to read than an answer may wait. */
+const lengthy = 8192;
 /** Seconds that a signature's time may be off, either way. */
 export const freshness = 300;
 /** Bytes; Discord's largest interaction, a form of 5 × 4,000 characters, stays far below. */
@@ -65,6 +67,8 @@ export function createEndpoint(options: HttpOptions): Endpoint {
     const body = await bodyOf(request);
     if (body === null) return end(response, 413, { connection: 'close' });
     if (!isGenuine(request, body)) return end(response, 401);
+    // what takes its time keeps no other answer waiting
+    if (body.length > lengthy) leave();
     const interaction = parsed(body);
     if (!interaction) return end(response, 400);
     let sent = false;
@@ -116,15 +120,24 @@ function end(response: ServerResponse, status: number, headers: Readonly<Record<
 }
 
 function json(response: ServerResponse, callback: Callback, last: boolean): void {
-  // As a string it leaves in one write together with the head.
   const body = JSON.stringify(callback);
-  response
-    .writeHead(200, {
-      'content-type': 'application/json',
-      'content-length': Buffer.byteLength(body),
-      ...(last ? { connection: 'close' } : {}),
-    })
-    .end(body);
+  response.writeHead(200, {
+    'content-type': 'application/json',
+    'content-length': Buffer.byteLength(body),
+    ...(last ? { connection: 'close' } : {}),
+  });
+  if (leaving.length === 0) setImmediate(leave);
+  leaving.push({ response, body });
+}
+
+/**
+ * Answers to what came in together leave together, once all of it is answered: each write that wakes whoever waits
+ * costs more than the answer.
+ */
+const leaving: { readonly response: ServerResponse; readonly body: string }[] = [];
+function leave(): void {
+  // as a string a body leaves in one write together with its head
+  for (const { response, body } of leaving.splice(0)) response.end(body);
 }
 
 /** Discord knows no answer to change before it has the first. */

@@ -19,6 +19,7 @@ import { keepsNothing, makeKeeper, notKept, usualQuota } from './memory.ts';
 import { makePersonal, noDefaults, type Personal } from './personal.ts';
 import { makeQueues } from './queue.ts';
 import { makeRecall, type Recall, recalled } from './recall.ts';
+import { makeRecent } from './recent.ts';
 import { makeSignal } from './signal.ts';
 import { sized } from './sized.ts';
 import { after, asking, contextFor, naming, type Outcome, type OwnContext } from './turns/conversation.ts';
@@ -93,6 +94,7 @@ export function createBot(options: BotOptions): Bot {
   const recall = recalls && store ? makeRecall(keeper.store) : null;
   const inTurn = makeQueues();
   const kept = makeSignal();
+  const accidentOf = makeAccidentOf();
 
   /** Runs a request and keeps what the next turn may need. `told`: what of the conversation the request was made of. */
   const perform = async (heard: Heard, command: AnyCommand, body: Body, turn: Turn | null, told: string | null) => {
@@ -371,7 +373,19 @@ interface Heard {
   readonly kept: (again: string | null) => void;
 }
 
-const accidentOf = ({ asked: { text } }: Heard): ReturnType<typeof accidentIn> => accidentIn(withoutOurs(text));
+/** A button says again what led to it: of the last few texts it is known whether they tell of an accident. */
+function makeAccidentOf(): (heard: Heard) => Accident {
+  const recent = makeRecent<string, Accident>(4);
+  return ({ asked: { text } }) => {
+    const known = recent.get(text);
+    if (known !== undefined) return known;
+    const accident = accidentIn(withoutOurs(text));
+    if (text.length <= 4000) recent.set(text, accident);
+    return accident;
+  };
+}
+
+type Accident = ReturnType<typeof accidentIn>;
 
 /** Behind the word of a command only a stage is said of a batch, and never with a figure. */
 const mayBeStep = ({ asked: { text }, again }: Heard, commanded: boolean): boolean =>
