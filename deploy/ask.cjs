@@ -7,16 +7,38 @@ const { Script, constants } = require('node:vm');
 const { make } = require('./fresh.cjs');
 
 const dist = join(__dirname, '../dist');
-const filename = join(dist, 'ask.cjs');
-const compiled = join(dist, 'ask.code');
 
 make('ask.cjs');
 
-const script = new Script(readFileSync(filename, 'latin1'), {
-  filename,
-  cachedData: existsSync(compiled) ? readFileSync(compiled) : undefined,
-  importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
-});
-script.runInThisContext()(require, dist, filename);
+/** The parts of the program as functions, by their names, and what each exports once it has run. */
+const parts = {};
+const made = {};
+/** What was compiled, by the file that keeps it. */
+const scripts = new Map();
 
-module.exports = script;
+function read(file) {
+  const filename = join(dist, file);
+  const compiled = filename.replace(/cjs$/, 'code');
+  const script = new Script(readFileSync(filename, 'latin1'), {
+    filename,
+    cachedData: existsSync(compiled) ? readFileSync(compiled) : undefined,
+    importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
+  });
+  scripts.set(compiled, script);
+  Object.assign(parts, script.runInThisContext());
+}
+
+function requirePart(name) {
+  if (!name.startsWith('./')) return require(name);
+  if (made[name]) return made[name].exports;
+  if (!parts[name]) read(name.replace(/js$/, 'cjs'));
+  const module = { exports: {} };
+  made[name] = module;
+  parts[name](requirePart, module, module.exports, dist, join(dist, name));
+  return module.exports;
+}
+
+read('ask.cjs');
+requirePart('./ask.js');
+
+module.exports = scripts;

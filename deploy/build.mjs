@@ -5,7 +5,7 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { build, transform } from 'esbuild';
 import { lineOf, list } from './fresh.cjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -60,19 +60,29 @@ const madeAhead = {
   },
 };
 
-/** What hears out a post with words in it is made when the first such post comes, and not at every start. */
+/** What stands behind `worded.ts` is a part of its own, which the first call of it loads: at once, as its callers wait. */
 const late = {
   name: 'late',
   setup({ onLoad }) {
-    onLoad({ filter: /[\\/]src[\\/]reading[\\/].*\.ts$/ }, ({ path }) => {
-      // types are of no matter here
+    onLoad({ filter: /[\\/]src[\\/](?:reading|bot)[\\/].*\.ts$/ }, ({ path }) => {
       const contents = readFileSync(path, 'utf8').replace(
-        /^import \{ (?:type \w+, )*(\w+) \} from '([./]*(?:itemize|post)\.ts)';$/gm,
-        "const $1 = (...of) => require('$2').$1(...of);",
+        /^import \{ ([\w, ]+) \} from '([^']*\/worded\.ts)';$/gm,
+        (_, names, file) =>
+          `let late; ${names
+            .split(', ')
+            .map((name) => `const ${name} = (...of) => (late ??= import('${file}')).${name}(...of);`)
+            .join(' ')}`,
       );
       return { contents, loader: 'ts' };
     });
   },
+};
+
+/** In a part that was bundled: a call of `by` in the place of each import of what is late. */
+const loadingLate = (source, { outputs }, by) => {
+  const found = Object.keys(outputs).find((path) => outputs[path].entryPoint === 'src/reading/worded.ts');
+  if (found === undefined) throw new Error('nothing is late');
+  return source.replaceAll(`import("./${basename(found)}")`, `${by}("./${basename(found)}")`);
 };
 
 /** Packages of many small files, each of which a start would feel. */
@@ -86,15 +96,18 @@ const outside = [
 ];
 
 const common = { absWorkingDir: root, bundle: true, platform: 'node', logLevel: 'warning' };
-const program = {
-  ...common,
-  target: 'node24',
-  supported: { 'regexp-unicode-property-escapes': true },
+const minified = {
   minifySyntax: true,
   minifyWhitespace: true,
   // a third of the source is names: all of it is read at every start, and the chat holds it in memory
   minifyIdentifiers: true,
   legalComments: 'none',
+};
+const program = {
+  ...common,
+  target: 'node24',
+  supported: { 'regexp-unicode-property-escapes': true },
+  ...minified,
   metafile: true,
   plugins: [tables, packed, madeAhead, late],
   external: outside,
@@ -130,38 +143,51 @@ async function buildChat() {
     splitting: true,
     write: false,
   });
-  for (const { path, text } of result.outputFiles) put(path, oneByte(askingNode(text)));
-  return result;
+  const require = 'process.getBuiltinModule("module").createRequire(import.meta.url)';
+  for (const { path, text } of result.outputFiles)
+    put(path, oneByte(askingNode(loadingLate(text, result.metafile, require))));
+  return result.outputFiles.map(({ path }) => basename(path));
 }
 
-/** The builder of queries, which few questions need, in a file of its own: the rest is read at every start. */
-const queriesApart = {
-  name: 'queries apart',
-  setup({ onResolve }) {
-    onResolve({ filter: /^kysely$/ }, ({ kind }) =>
-      kind === 'entry-point' ? undefined : { path: '../dist/kysely.cjs', external: true },
-    );
-  },
-};
+/** The parts that a part cannot do without, itself among them. */
+function needed(outputs, path, found = new Set()) {
+  if (found.has(path)) return found;
+  found.add(path);
+  for (const { kind, path: of } of outputs[path].imports)
+    if (kind === 'import-statement' && outputs[of]) needed(outputs, of, found);
+  return found;
+}
 
+/**
+ * One question: what each needs lies in one file, as functions by their names that `deploy/ask.cjs` calls; any other
+ * part is a file of its own. CommonJS, as V8 keeps the compiled code of a script only.
+ */
 async function buildQuestion() {
   const result = await build({
     ...program,
-    entryPoints: { ask: 'adapters/console/ask.ts', kysely: 'kysely' },
-    plugins: [...program.plugins, queriesApart],
+    entryPoints: { ask: 'adapters/console/ask.ts' },
     outdir: 'dist',
-    outExtension: { '.js': '.cjs' },
-    format: 'cjs',
+    format: 'esm',
+    splitting: true,
     // `createRequire` takes a path as well as an address.
     define: { 'import.meta.dirname': '__dirname', 'import.meta.url': '__filename' },
     write: false,
   });
+  const always = [...needed(result.metafile.outputs, 'dist/ask.js')].map((path) => basename(path));
+  const parts = new Map();
   for (const { path, text } of result.outputFiles) {
-    // a function of what `deploy/ask.cjs` gives it
-    const whole = path.endsWith('ask.cjs') ? `(function(require,__dirname,__filename){${text}})` : text;
-    put(path, oneByte(whole));
+    const source = loadingLate(text, result.metafile, 'require').replace(
+      /\bimport\(("\.\/[^"]+")\)/g,
+      'Promise.resolve().then(()=>require($1))',
+    );
+    const { code } = await transform(source, { ...minified, format: 'cjs', target: program.target, platform: 'node' });
+    parts.set(basename(path), `function(require,module,exports,__dirname,__filename){${oneByte(code)}}`);
   }
-  return result;
+  const made = new Map([['ask.cjs', `({${always.map((name) => `"./${name}":${parts.get(name)}`).join(',')}})`]]);
+  for (const [name, part] of parts)
+    if (!always.includes(name)) made.set(`${basename(name, '.js')}.cjs`, `({"./${name}":${part}})`);
+  for (const [name, text] of made) put(join(dist, name), text);
+  return [...made.keys()];
 }
 
 async function packData() {
@@ -178,9 +204,9 @@ async function packData() {
   const stdin = { contents, resolveDir: join(root, 'src/catalogue') };
   const define = { 'import.meta.dirname': JSON.stringify(stdin.resolveDir) };
   const { catalogue, everyday, heat } = await moduleOf({ stdin, define });
-  put(join(dist, 'catalogue.txt'), catalogue);
-  put(join(dist, 'everyday.txt'), everyday);
-  put(join(dist, 'heat.json'), heat);
+  const made = { 'catalogue.txt': catalogue, 'everyday.txt': everyday, 'heat.json': heat };
+  for (const [name, text] of Object.entries(made)) put(join(dist, name), text);
+  return Object.keys(made);
 }
 
 /** Questions whose code is kept: the usual ways to say the usual things, a slip of spelling, a question back. */
@@ -198,8 +224,10 @@ const usual = [
 function keepCode() {
   const own = join(root, 'node_modules/.bin/node');
   const keep = `
-    const script = require('./deploy/ask.cjs');
-    process.on('exit', () => require('node:fs').writeFileSync('dist/ask.code', script.createCachedData()));`;
+    const scripts = require('./deploy/ask.cjs');
+    process.on('exit', () => {
+      for (const [file, script] of scripts) require('node:fs').writeFileSync(file, script.createCachedData());
+    });`;
   execFileSync(existsSync(own) ? own : process.execPath, ['-e', keep, 'ask', '--turns', '-'], {
     cwd: root,
     // whoever builds may keep recipes: that code is for other questions
@@ -229,17 +257,17 @@ const before = readIf(join(dist, 'made.txt'));
 const of = sources();
 mkdirSync(dist, { recursive: true });
 // V8 tells code of another source by its length alone: none may outlive its source.
-rmSync(join(dist, 'ask.code'), { force: true });
+for (const file of readdirSync(dist)) if (file.endsWith('.code')) rmSync(join(dist, file));
 try {
   const built = await Promise.all([buildChat(), buildQuestion(), packData()]);
   // before the code is kept: that is done by a start, which looks here
   put(list, of.join('\n'));
   keepCode();
-  const made = built.flatMap((result) => Object.keys(result?.metafile.outputs ?? {})).map((path) => basename(path));
+  const made = built.flat();
   put(join(dist, 'made.txt'), made.join('\n'));
-  const beside = ['ask.code', 'catalogue.txt', 'everyday.txt', 'heat.json', 'made.txt', basename(list)];
-  const kept = new Set([...beside, ...made, ...before]);
-  for (const file of readdirSync(dist)) if (!kept.has(file)) rmSync(join(dist, file), { recursive: true });
+  const kept = new Set(['made.txt', basename(list), ...made, ...before]);
+  for (const file of readdirSync(dist))
+    if (!kept.has(file) && !file.endsWith('.code')) rmSync(join(dist, file), { recursive: true });
 } catch (error) {
   // The bundler has said what is wrong with the code; anything else is ours.
   if (!('errors' in error)) throw error;

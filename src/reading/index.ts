@@ -1,12 +1,12 @@
 import type { Catalogue } from '../catalogue/types.ts';
 import type { Settled } from './amend/settle.ts';
 import { cutOf, type InWords, type Reader } from './cut.ts';
-import { readPost } from './post.ts';
 import type { RecipeReading } from './reading.ts';
 import { assemble } from './recipe/assemble.ts';
 import { bind } from './rows/bind.ts';
 import { itemsOf } from './rows/items.ts';
 import { areRowsAlone } from './rows-alone.ts';
+import { readPost } from './worded.ts';
 import { makeLexicon } from './words/lexicon.ts';
 import { makeSpeller } from './words/spelling.ts';
 
@@ -53,7 +53,7 @@ function readRows({ lexicon, catalogue }: Reader, words: InWords): RecipeReading
     dropped: new Set(),
     bound: bind(items, words.tokens, null),
     units: { sections: [], global: new Set() },
-    several: { post: words.input, numbered: [], unnumbered: [] },
+    several: { isNumbered: false, choices: () => 0 },
     back: [],
     unheard: null,
   });

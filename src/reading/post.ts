@@ -145,7 +145,7 @@ function readOne(reader: Reader, several: Several, settled: Settled | null, done
     dropped: droppedOf(cut.items, items),
     bound: settled?.rival && bound.rival ? settledOn(bound.rival) : bound,
     units: settled?.unit ? { sections: [], global: new Set([settled.unit]) } : cut.units,
-    several,
+    several: { isNumbered: several.numbered.length > 0, choices: () => choices(several) },
   });
   return { reading: settled ? settled.reading(reading) : reading, unheardChange: cut.unheardChange };
 }

@@ -12,11 +12,20 @@ const recipe = '400 g lard, 100 g castor oil, 66 g NaOH, 150 g water';
 const start = (cwd: string, args: readonly string[], input = '') =>
   spawnSync(process.execPath, args, { cwd, input, encoding: 'utf8' });
 
-test('the code that V8 compiled at build time is taken as it is', () => {
-  const told = `console.error(require('./deploy/ask.cjs').cachedDataRejected)`;
-  const { stderr, stdout } = start(root, ['-e', told, 'ask', recipe]);
-  expect(stderr).toBe('false\n');
-  expect(stdout).toContain('sodium hydroxide (NaOH)');
+test('the code that V8 compiled at build time is taken as it is, and no more of it than a question needs', () => {
+  const told = `
+    const scripts = require('./deploy/ask.cjs');
+    process.on('exit', () => {
+      for (const [file, { cachedDataRejected }] of scripts)
+        console.error(require('node:path').basename(file).replace(/-.*/, ''), cachedDataRejected);
+    });`;
+  const ask = (text: string) => start(root, ['-e', told, 'ask', text]);
+  const list = ask(recipe);
+  expect(list.stderr).toBe('ask.code false\n');
+  expect(list.stdout).toContain('sodium hydroxide (NaOH)');
+  const worded = ask(`My aunt says this will do: ${recipe}`);
+  expect(worded.stderr).toBe('ask.code false\nworded false\n');
+  expect(worded.stdout).toContain('sodium hydroxide (NaOH)');
 });
 
 test('what is not built yet is built at the first start, and answers the same', () => {

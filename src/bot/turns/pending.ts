@@ -4,7 +4,7 @@ import { amended } from '../../reading/amend/apply.ts';
 import { mended } from '../../reading/amend/mend.ts';
 import { both, type Settled } from '../../reading/amend/settle.ts';
 import { readRecipe } from '../../reading/index.ts';
-import { recipeChosen } from '../../reading/several/several.ts';
+import { recipeChosen } from '../../reading/worded.ts';
 import { settleOne, toCorrection, without } from './correct.ts';
 import type { Pending, Session } from './store.ts';
 import { completedLine } from './told.ts';

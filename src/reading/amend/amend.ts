@@ -7,10 +7,11 @@
 import { unitWord } from '../columns/columns.ts';
 import type { Reader } from '../cut.ts';
 import { readRecipe } from '../index.ts';
-import { type Cut, itemize } from '../itemize.ts';
+import type { Cut } from '../itemize.ts';
 import type { RecipeReading } from '../reading.ts';
 import { bind } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';
+import { itemize } from '../worded.ts';
 import type { Meaning } from '../words/lexicon.ts';
 import type { Quantity } from '../words/quantities.ts';
 import {

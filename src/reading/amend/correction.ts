@@ -1,9 +1,10 @@
 /** What a correction can change of a recipe, and what of the recipe it can name. */
 import type { AlkaliId } from '../../catalogue/types.ts';
 import type { Reader } from '../cut.ts';
-import { type Cut, itemize } from '../itemize.ts';
+import type { Cut } from '../itemize.ts';
 import type { Doubt, Purity, RecipeReading } from '../reading.ts';
 import type { Item } from '../rows/items.ts';
+import { itemize } from '../worded.ts';
 import type { Meaning } from '../words/lexicon.ts';
 import type { Quantity } from '../words/quantities.ts';
 

@@ -1,9 +1,9 @@
 import type { Reader } from '../cut.ts';
 import { readRecipe } from '../index.ts';
-import { itemize } from '../itemize.ts';
 import type { ReadAmount, RecipeReading } from '../reading.ts';
 import { bind } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';
+import { itemize } from '../worded.ts';
 import type { Meaning } from '../words/lexicon.ts';
 import { plainQuantity, type Quantity } from '../words/quantities.ts';
 import { readCorrection } from './amend.ts';

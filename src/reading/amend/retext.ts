@@ -4,9 +4,10 @@
  */
 
 import type { Reader } from '../cut.ts';
-import { type Cut, itemize } from '../itemize.ts';
+import type { Cut } from '../itemize.ts';
 import { bind } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';
+import { itemize } from '../worded.ts';
 import type { Meaning } from '../words/lexicon.ts';
 import { pick, relatives } from '../words/pick.ts';
 import type { Dim, Quantity } from '../words/quantities.ts';

@@ -4,10 +4,11 @@
  */
 import { unitWord } from '../columns/columns.ts';
 import type { Reader } from '../cut.ts';
-import { type Cut, itemize } from '../itemize.ts';
+import type { Cut } from '../itemize.ts';
 import type { Doubt, RecipeReading } from '../reading.ts';
 import { asPurity } from '../recipe/roles.ts';
 import { amountItem, type Item, thingItem } from '../rows/items.ts';
+import { itemize } from '../worded.ts';
 import { meaningOf, pick, placeOf } from '../words/pick.ts';
 import type { Quantity } from '../words/quantities.ts';
 import type { Token } from '../words/tokens.ts';

@@ -2,9 +2,10 @@
 import type { Mould } from '../../engine/mould.ts';
 import type { Reader } from '../cut.ts';
 import { readRecipe } from '../index.ts';
-import { type Cut, itemize } from '../itemize.ts';
+import type { Cut } from '../itemize.ts';
 import { bind } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';
+import { itemize } from '../worded.ts';
 import type { Quantity } from '../words/quantities.ts';
 
 /** Weights in g, volumes in mL, lengths in cm. */

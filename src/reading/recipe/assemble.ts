@@ -5,7 +5,6 @@ import { inStore } from '../figures/in-store.ts';
 import type { ReadAmount, RecipeReading } from '../reading.ts';
 import { askedWhich, lyeOfLiquid } from '../rows/asked.ts';
 import { withRest } from '../rows/rest.ts';
-import { choices } from '../several/several.ts';
 import { isMixedUp } from '../text/letters.ts';
 import { rawText } from '../text/scan.ts';
 import { damaged } from '../words/aside.ts';
@@ -213,14 +212,14 @@ export function assemble(source: Source): RecipeReading {
     ),
     false,
   );
-  const isTwice = source.several.numbered.length === 0 && twoRecipes(assembly, all);
+  const isTwice = !source.several.isNumbered && twoRecipes(assembly, all);
   const counted = (isTwice ? withoutTwin(assembly, all) : null) ?? all;
   const weights = plainSoda(assembly, withoutTitle(assembly, counted, true));
   const ofWeights = byKind(weights);
 
   unknownNames(assembly, weights, roles.superfat);
-  const isSeveral = (isTwice && counted === all) || source.several.numbered.length > 0;
-  if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: choices(source.several) });
+  const isSeveral = (isTwice && counted === all) || source.several.isNumbered;
+  if (isSeveral) assembly.doubts.push({ id: 'two-recipes', parts: source.several.choices() });
   const prose = weights.length >= 3 && linesOf(tokens).length <= 3;
   const fatRows = lateAgain(tokens, ofWeights('fat'));
   const isLate = fatRows.some((row) => row.after);
@@ -322,7 +321,7 @@ export function assemble(source: Source): RecipeReading {
   lyeAhead(assembly, rows);
   rival(assembly, rows);
   // two amounts of one thing may be those of two recipes that nobody numbered
-  const parts = assembly.doubts.some(({ id }) => id === 'two-amounts') && !isSeveral ? choices(source.several) : 0;
+  const parts = assembly.doubts.some(({ id }) => id === 'two-amounts') && !isSeveral ? source.several.choices() : 0;
   if (parts > 0) assembly.doubts.push({ id: 'two-recipes', parts });
 
   const fates = settleFates(assembly);

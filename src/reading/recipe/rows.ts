@@ -6,7 +6,6 @@ import { isOfLooks } from '../figures/cook.ts';
 import type { Assumption, Doubt, Fate } from '../reading.ts';
 import type { Binding, Bound, Group } from '../rows/bind.ts';
 import { type Item, type Named, sameWithin } from '../rows/items.ts';
-import type { Several } from '../several/several.ts';
 import type { PutRight } from '../taken-back/put-right.ts';
 import type { Lexicon, Meaning } from '../words/lexicon.ts';
 import type { Quantity } from '../words/quantities.ts';
@@ -50,7 +49,12 @@ export interface Source extends Scanned {
   readonly bound: Bound;
   readonly units: HeadUnits;
   /** The recipes in the post as it came, before it was cleaned and laid out. */
-  readonly several: Several;
+  readonly several: {
+    /** They are numbered. */
+    readonly isNumbered: boolean;
+    /** How many of them an answer can choose from; 0 where the post gives no way to part them. */
+    readonly choices: () => number;
+  };
   readonly back: readonly PutRight[];
   readonly unheard: string | null;
 }

@@ -4,7 +4,6 @@
  */
 
 import { nought } from '../recipe/no-superfat.ts';
-import { type Amount, isAmount, isThing, type Thing } from '../taken-back/said.ts';
 import {
   endsDotted,
   isAny,
@@ -19,6 +18,7 @@ import {
 } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import type { Item } from './items.ts';
+import { type Amount, isAmount, isThing, type Thing } from './kinds.ts';
 
 /** The items, with each thing that is asked for beside the figure that answers; water that none answers takes none. */
 export function answered(items: readonly Item[], tokens: readonly Token[]): readonly Item[] {

@@ -9,13 +9,9 @@ import type { Meaning } from '../words/lexicon.ts';
 import { endsDotted, isStop, spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { amountItem, type Item } from './items.ts';
+import { type Amount, isAmount, isThing, type Thing } from './kinds.ts';
 import { isRatio, shareOf } from './proportions.ts';
 
-type Amount = Extract<Item, { kind: 'amount' }>;
-type Thing = Extract<Item, { kind: 'thing' }>;
-
-const isAmount = (item: Item | undefined): item is Amount => item?.kind === 'amount';
-const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing';
 const wordAt = (token: Token | undefined): string => (token?.t === 'word' || token?.t === 'sign' ? token.text : '');
 
 const asking: ReadonlySet<string> = new Set(['much', 'many', 'mcuh', 'mch']);

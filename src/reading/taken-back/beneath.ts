@@ -1,8 +1,8 @@
 /** "Olive 200 g" and, in a line of its own beneath, "rather 250" or "make it 250": it may stand for the weight above. */
 
+import type { Amount } from '../rows/kinds.ts';
 import { isRole } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
-import type { Amount } from './said.ts';
 
 /** To the figure above, at the most; what is farther from it is of something else. */
 const most = 2;

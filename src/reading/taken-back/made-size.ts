@@ -1,12 +1,12 @@
 /** "Everything times two, the small batch was …": a whole recipe that is told smaller or larger than it is made. */
 
 import type { Item } from '../rows/items.ts';
+import { type Amount, isAmount } from '../rows/kinds.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { cue } from '../words/cue-words.ts';
 import { isAny } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { weighedIn } from '../words/weighed.ts';
-import { type Amount, isAmount } from './said.ts';
 
 export interface Times {
   readonly factor: number;

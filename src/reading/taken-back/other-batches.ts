@@ -1,8 +1,10 @@
 /** What a post tells of other batches than the one that is asked about: it gives way, or fills what this one lacks. */
+
+import { type Amount, isAmount, isThing } from '../rows/kinds.ts';
 import { cue } from '../words/cue-words.ts';
 import type { Quantity } from '../words/quantities.ts';
 import { written } from './put-right.ts';
-import { type Amount, isAlkali, isAmount, isFat, isOther, isSame, isThing, type Said } from './said.ts';
+import { isAlkali, isFat, isOther, isSame, type Said } from './said.ts';
 import type { Told } from './tellings.ts';
 import { dropAll, elsewhere, type Post } from './withdrawn.ts';
 

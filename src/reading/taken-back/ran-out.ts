@@ -3,9 +3,10 @@
  * other nowhere with a weight, so that it can only be in the place of the first.
  */
 
+import { isThing, type Thing } from '../rows/kinds.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { written } from './put-right.ts';
-import { isThing, keyOf, type Thing } from './said.ts';
+import { keyOf } from './said.ts';
 import { drop, figures, type Post } from './withdrawn.ts';
 
 /** Tokens of what lacked and of what came for it, and the sentence that says so. */

@@ -1,6 +1,7 @@
 /** Names of a post with their figures, and what the words around each figure say of it. */
 import { type Cuts, cutsOf, type Group } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';
+import { type Amount, isAmount, isThing, mayShare, type Thing } from '../rows/kinds.ts';
 import type { Sentence } from '../text/sentences.ts';
 import type { Meaning } from '../words/lexicon.ts';
 import type { Quantity } from '../words/quantities.ts';
@@ -18,14 +19,6 @@ import {
   takesWeight,
 } from './stance.ts';
 import { ofNobody, type Telling, type Tells, type Told } from './tellings.ts';
-
-export type Amount = Extract<Item, { kind: 'amount' }>;
-
-export type Thing = Extract<Item, { kind: 'thing' }>;
-
-export const isAmount = (item: Item | undefined): item is Amount => item?.kind === 'amount';
-
-export const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing';
 
 /** One name with its figure, as the items alone give it. */
 export interface Said {
@@ -338,19 +331,6 @@ export function boundIn(said: readonly Said[], cuts: Cuts | null, items: readonl
   }
   return bound;
 }
-
-/** What a share may be of: "I want", "make it", "for the pans" stand between two superfats, and nothing else is spoken of. */
-export const mayShare = ({ named: { meaning } }: Thing): boolean =>
-  meaning.kind === 'role' ? ofShares.has(meaning.id) : meaning.kind !== 'unknown';
-const ofShares: ReadonlySet<string> = new Set([
-  'superfat',
-  'concentration',
-  'solution',
-  'purity',
-  'ratio',
-  'total-fats',
-  'scale',
-]);
 
 const isStuff = ({ named }: Thing): boolean => /^(?:fat|alkali|stock|water|liquid)$/.test(named.meaning.kind);
 

@@ -6,6 +6,7 @@
 
 import type { Cuts } from '../rows/bind.ts';
 import { amountItem, type Item } from '../rows/items.ts';
+import { type Amount, isAmount, isThing, type Thing } from '../rows/kinds.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import type { Quantity } from '../words/quantities.ts';
 import { ofWord, signal } from '../words/signal-words.ts';
@@ -19,21 +20,17 @@ import { plannedIn } from './planned.ts';
 import { alike, isLikely, type PutRight, withValue, written } from './put-right.ts';
 import { ranOutIn, takeInstead } from './ran-out.ts';
 import {
-  type Amount,
   alkalisIn,
   boundIn,
   isAlkali,
-  isAmount,
   isFat,
   isOf,
   isOther,
   isPart,
   isSame,
-  isThing,
   keyOf,
   type Said,
   saidIn,
-  type Thing,
 } from './said.ts';
 import { isNothingInstead, spoiltIn } from './spoilt.ts';
 import { lackIn, pageTurnedIn, rightsIn, takenBackIn, unsureIn } from './stance.ts';

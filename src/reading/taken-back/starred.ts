@@ -4,13 +4,14 @@
  * stars, and a remark at the foot that a star above it points to, put nothing right.
  */
 import type { Item } from '../rows/items.ts';
+import { type Amount, isAmount, isThing, type Thing } from '../rows/kinds.ts';
 import { type Prim, rawText } from '../text/scan.ts';
 import type { Quantity } from '../words/quantities.ts';
 import { distance } from '../words/spelling.ts';
 import { isAny, isMark, type Span, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { alike, isLikely, type PutRight, written } from './put-right.ts';
-import { type Amount, isAmount, isSame, isThing, keyOf, type Said, type Thing } from './said.ts';
+import { isSame, keyOf, type Said } from './said.ts';
 import { figures, type Post } from './withdrawn.ts';
 
 /** A line, with what of it stands beside the star. */

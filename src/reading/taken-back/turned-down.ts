@@ -3,11 +3,11 @@
  * turns down. The recipe stays as it was.
  */
 
+import { isAmount } from '../rows/kinds.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { isIngredient } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
-import { isAmount } from './said.ts';
 import type { Post } from './withdrawn.ts';
 
 /** By whom it is said. */
