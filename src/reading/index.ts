@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue/types.ts';
-import type { Settled } from './amend/settle.ts';
 import { cutOf, type InWords, type Reader } from './cut.ts';
+import type { Settled } from './post.ts';
 import type { RecipeReading } from './reading.ts';
 import { assemble } from './recipe/assemble.ts';
 import { bind } from './rows/bind.ts';

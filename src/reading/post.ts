@@ -1,4 +1,3 @@
-import type { Settled } from './amend/settle.ts';
 import { cutOf, type InWords, type Reader } from './cut.ts';
 import { perhapsBears, surelyBears } from './doubt/bearing.ts';
 import { withoutMisfit } from './doubt/misfit.ts';
@@ -15,6 +14,17 @@ import type { Item } from './rows/items.ts';
 import { choices, recipePointedAt, type Several, severalIn } from './several/several.ts';
 import { fatesOf } from './text/aside-fates.ts';
 import { beforehand, told } from './text/beforehand.ts';
+import type { Token } from './words/tokens.ts';
+
+/** What its writer answered to doubts about it. */
+export interface Settled {
+  readonly items: (items: readonly Item[], tokens: readonly Token[]) => readonly Item[];
+  /** Id of the unit of figures without one; null where nobody said. */
+  readonly unit: string | null;
+  /** The second of two ways to read the post is meant. */
+  readonly rival: boolean;
+  readonly reading: (reading: RecipeReading) => RecipeReading;
+}
 
 /** What a post says, whatever is said in it beside its rows. `done`: it as words, where it was cut before. */
 export function readPost(

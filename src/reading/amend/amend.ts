@@ -11,19 +11,11 @@ import type { Cut } from '../itemize.ts';
 import type { RecipeReading } from '../reading.ts';
 import { bind } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';
+import { isAmount, isThing, type Thing } from '../rows/kinds.ts';
 import { itemize } from '../worded.ts';
 import type { Meaning } from '../words/lexicon.ts';
 import type { Quantity } from '../words/quantities.ts';
-import {
-  bareUnit,
-  type Change,
-  type Correction,
-  holds,
-  ingredient,
-  isAmount,
-  isThing,
-  type Thing,
-} from './correction.ts';
+import { bareUnit, type Change, type Correction, holds, ingredient } from './correction.ts';
 import {
   type Found,
   inContext,

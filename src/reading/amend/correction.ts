@@ -3,7 +3,7 @@ import type { AlkaliId } from '../../catalogue/types.ts';
 import type { Reader } from '../cut.ts';
 import type { Cut } from '../itemize.ts';
 import type { Doubt, Purity, RecipeReading } from '../reading.ts';
-import type { Item } from '../rows/items.ts';
+import { isAmount, isThing } from '../rows/kinds.ts';
 import { itemize } from '../worded.ts';
 import type { Meaning } from '../words/lexicon.ts';
 import type { Quantity } from '../words/quantities.ts';
@@ -40,13 +40,8 @@ export type Correction =
   /** Plainly a correction, but not of anything that is there. */
   | { readonly kind: 'lost' };
 
-export type Thing = Extract<Item, { kind: 'thing' }>;
-export type Amount = Extract<Item, { kind: 'amount' }>;
-
 export const ingredient = (meaning: Meaning): boolean =>
   ['fat', 'liquid', 'acid', 'additive', 'scent'].includes(meaning.kind);
-export const isAmount = (item: Item | undefined): item is Amount => item?.kind === 'amount';
-export const isThing = (item: Item | undefined): item is Thing => item?.kind === 'thing';
 export const weighs = ({ dim }: Quantity): boolean => dim === 'mass' || dim === 'volume' || dim === 'bare';
 
 /** Whether the recipe holds this, by id; additives by what the person called them. */

@@ -3,11 +3,11 @@ import { readRecipe } from '../index.ts';
 import type { ReadAmount, RecipeReading } from '../reading.ts';
 import { bind } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';
+import { type Amount, isAmount, isThing } from '../rows/kinds.ts';
 import { itemize } from '../worded.ts';
 import type { Meaning } from '../words/lexicon.ts';
 import { plainQuantity, type Quantity } from '../words/quantities.ts';
 import { readCorrection } from './amend.ts';
-import { type Amount, isAmount, isThing } from './correction.ts';
 import { both, type Settled } from './settle.ts';
 
 /** Everything that a post names, weighed or not: what a correction of it can speak of. */

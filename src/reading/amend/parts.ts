@@ -4,10 +4,11 @@ import { withUnit } from '../columns/columns.ts';
 import type { Reader } from '../cut.ts';
 import type { Doubt, RecipeReading } from '../reading.ts';
 import { asPurity } from '../recipe/roles.ts';
+import type { Thing } from '../rows/kinds.ts';
 import type { Meaning } from '../words/lexicon.ts';
 import { pick, relatives } from '../words/pick.ts';
 import type { Quantity } from '../words/quantities.ts';
-import { type Change, type Correction, heldBy, holds, ingredient, type Thing, weighs } from './correction.ts';
+import { type Change, type Correction, heldBy, holds, ingredient, weighs } from './correction.ts';
 import { cues, isLone, mostSuperfat } from './words.ts';
 
 export interface Sides {

@@ -5,23 +5,22 @@
 import { unitWord } from '../columns/columns.ts';
 import type { Reader } from '../cut.ts';
 import type { Cut } from '../itemize.ts';
+import type { Settled } from '../post.ts';
 import type { Doubt, RecipeReading } from '../reading.ts';
 import { asPurity } from '../recipe/roles.ts';
 import { amountItem, type Item, thingItem } from '../rows/items.ts';
+import { type Amount, isAmount, isThing, type Thing } from '../rows/kinds.ts';
 import { itemize } from '../worded.ts';
 import { meaningOf, pick, placeOf } from '../words/pick.ts';
 import type { Quantity } from '../words/quantities.ts';
 import type { Token } from '../words/tokens.ts';
 import {
-  type Amount,
   both,
   called,
   changed,
   figureIn,
   given,
   inUnit,
-  isAmount,
-  isThing,
   nameIn,
   none,
   nothing,
@@ -29,14 +28,13 @@ import {
   quotes,
   renamed,
   replaced,
-  type Settled,
   shareOf,
-  type Thing,
   unsure,
   weighs,
 } from './settled.ts';
 
-export { both, type Settled } from './settled.ts';
+export type { Settled } from '../post.ts';
+export { both } from './settled.ts';
 
 type Of<Id extends Doubt['id']> = Extract<Doubt, { id: Id }>;
 type Answered = { readonly text: string; readonly cut: Cut; readonly reader: Reader };

@@ -2,24 +2,13 @@
 import { withUnit } from '../columns/columns.ts';
 import type { Reader } from '../cut.ts';
 import type { Cut } from '../itemize.ts';
+import type { Settled } from '../post.ts';
 import type { Doubt, RecipeReading } from '../reading.ts';
-import { amountItem, type Item } from '../rows/items.ts';
+import { amountItem } from '../rows/items.ts';
+import { type Amount, isAmount, isThing, type Thing } from '../rows/kinds.ts';
 import type { Meaning } from '../words/lexicon.ts';
 import type { Quantity } from '../words/quantities.ts';
-import type { Token } from '../words/tokens.ts';
 import { looseUnits } from './retext.ts';
-
-export interface Settled {
-  readonly items: (items: readonly Item[], tokens: readonly Token[]) => readonly Item[];
-  /** Id of the unit of figures without one; null where nobody said. */
-  readonly unit: string | null;
-  /** The second of two ways to read the post is meant. */
-  readonly rival: boolean;
-  readonly reading: (reading: RecipeReading) => RecipeReading;
-}
-
-export type Amount = Extract<Item, { kind: 'amount' }>;
-export type Thing = Extract<Item, { kind: 'thing' }>;
 
 export const nothing: Settled = { items: (items) => items, unit: null, rival: false, reading: (reading) => reading };
 
@@ -40,9 +29,6 @@ export const overlooked = (id: Doubt['id'], more: Partial<RecipeReading> = {}): 
   ...nothing,
   reading: (reading) => ({ ...reading, ...more, doubts: reading.doubts.filter((one) => one.id !== id) }),
 });
-
-export const isAmount = (item: Item): item is Amount => item.kind === 'amount';
-export const isThing = (item: Item): item is Thing => item.kind === 'thing';
 
 /** What was called `said` is `meaning`. */
 export const renamed = (said: string, meaning: Meaning): Settled =>
