@@ -89,11 +89,11 @@ export function arrowColumns(lines: readonly string[]): readonly string[] {
   return out ?? lines;
 }
 
-const pairedHeads = /^(.*?(?:^|[,;:.!]\s*))(\p{L}[\p{L} ]{0,20}) > (\p{L}[\p{L} ]{0,20}?)\s*:?\s*$/u;
-const pairedRow = /^\s*(\p{L}[^\d>]*?)[\s:]+(\d[\d.,]* ?\p{L}{0,6}) > (\d[\d.,]* ?\p{L}{0,6})\s*$/u;
-
 /** "So, single > double:" over "olive 250 g > 500 g": two columns with a sign between them. */
 export function pairedColumns(lines: readonly string[]): readonly string[] {
+  if (!lines.some((line) => line.includes(' > '))) return lines;
+  const pairedHeads = /^(.*?(?:^|[,;:.!]\s*))(\p{L}[\p{L} ]{0,20}) > (\p{L}[\p{L} ]{0,20}?)\s*:?\s*$/u;
+  const pairedRow = /^\s*(\p{L}[^\d>]*?)[\s:]+(\d[\d.,]* ?\p{L}{0,6}) > (\d[\d.,]* ?\p{L}{0,6})\s*$/u;
   let out: string[] | null = null;
   for (let at = 0; at < lines.length; at++) {
     const heads = pairedHeads.exec(lines[at] ?? '');
