@@ -97,6 +97,8 @@ const outside = [
 
 const common = { absWorkingDir: root, bundle: true, platform: 'node', logLevel: 'warning' };
 const minified = {
+  target: 'node24',
+  supported: { 'regexp-unicode-property-escapes': true },
   minifySyntax: true,
   minifyWhitespace: true,
   // a third of the source is names: all of it is read at every start, and the chat holds it in memory
@@ -105,8 +107,6 @@ const minified = {
 };
 const program = {
   ...common,
-  target: 'node24',
-  supported: { 'regexp-unicode-property-escapes': true },
   ...minified,
   metafile: true,
   plugins: [tables, packed, madeAhead, late],
@@ -180,7 +180,7 @@ async function buildQuestion() {
       /\bimport\(("\.\/[^"]+")\)/g,
       'Promise.resolve().then(()=>require($1))',
     );
-    const { code } = await transform(source, { ...minified, format: 'cjs', target: program.target, platform: 'node' });
+    const { code } = await transform(source, { ...minified, format: 'cjs', platform: 'node' });
     parts.set(basename(path), `function(require,module,exports,__dirname,__filename){${oneByte(code)}}`);
   }
   const made = new Map([['ask.cjs', `({${always.map((name) => `"./${name}":${parts.get(name)}`).join(',')}})`]]);

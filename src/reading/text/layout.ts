@@ -1,5 +1,6 @@
 import { jsonLines } from './json.ts';
 import { underNames } from './named-columns.ts';
+import { pattern } from './pattern.ts';
 import { arrowColumns, commaRows, namedSums, pairedColumns, upright } from './sideways.ts';
 import { unwrap } from './wrapped.ts';
 
@@ -74,10 +75,12 @@ function blocksIn(lines: readonly string[], separator: string, least: number): S
 }
 
 /** "[21/01, 18:05] Jo: …": a line of a chat, and who wrote it. */
-const chatLine = /^([ \t]*\[[^\]\n]*\d:\d\d[^\]\n]*\][ ]*)\p{L}[\p{L} .'’-]{0,24}:(?= )/u;
+const chatLine = pattern(() => /^([ \t]*\[[^\]\n]*\d:\d\d[^\]\n]*\][ ]*)\p{L}[\p{L} .'’-]{0,24}:(?= )/u);
 /** "12/05, 21:14 - Bea: …": the same as another program writes it. */
-const chatStamp =
-  /^[ \t]*(\d{1,4}[./-]\d{1,2}(?:[./-]\d{2,4})?,? \d{1,2}:\d\d(?::\d\d)?(?: ?[ap]m)?) - \p{L}[\p{L} .'’-]{0,24}:(?= )/iu;
+const chatStamp = pattern(
+  () =>
+    /^[ \t]*(\d{1,4}[./-]\d{1,2}(?:[./-]\d{2,4})?,? \d{1,2}:\d\d(?::\d\d)?(?: ?[ap]m)?) - \p{L}[\p{L} .'’-]{0,24}:(?= )/iu,
+);
 
 /** Lines of a table whose columns are parted by arrows, at the least. */
 const leastArrows = 3;
@@ -97,8 +100,8 @@ export function layOut(input: string): LaidOut {
       if (plain !== line) quoted = true;
       return plain;
     });
-  if (text.includes(' - ')) lines = lines.map((line) => line.replace(chatStamp, '[$1]'));
-  if (text.includes('[')) lines = lines.map((line) => line.replace(chatLine, '$1'));
+  if (text.includes(' - ')) lines = lines.map((line) => line.replace(chatStamp(), '[$1]'));
+  if (text.includes('[')) lines = lines.map((line) => line.replace(chatLine(), '$1'));
   if (lines.length > leastArrows && /•|[-=]>/.test(text)) lines = [...arrowColumns(lines)];
   if (lines.length > leastArrows && text.includes(' > '))
     lines = pairedColumns(lines).flatMap((line) => line.split('\n'));

@@ -1,9 +1,11 @@
 /** Tables on their side, laid as a row for each name, and the sums under a table that nobody names. */
 
+import { pattern } from './pattern.ts';
+
 /** The head of a row of figures: nothing, "weight", a unit, or both. */
 const head =
   /^[\s([]*(?:in )?(?:(?:weight|amount|mass|quantity|qty|how much|share|menge|gewicht)s?)?[\s,:([]*(g|gr|gms?|grams?|gramm|kg|kilos?|oz|ounces?|lbs?|pounds?|%|percent)?[\s)\]:.]*$/i;
-const figure = /^[-–]?\d[\d.,/\s]*(?:%|\p{L}{1,6}\.?)?$/u;
+const figure = pattern(() => /^[-–]?\d[\d.,/\s]*(?:%|\p{L}{1,6}\.?)?$/u);
 /** What is weighed in a recipe: two of a row tell that it is one of names. */
 const ingredient =
   /\b(?:naoh|koh|lye|soda|hydroxide|water|oil|butter|lard|tallow|coconut|olive|palm|shea|castor|sunflower|canola|rapeseed|cocoa|soy)\b/i;
@@ -14,8 +16,8 @@ interface Row {
 }
 
 const isFigures = ({ cells }: Row): boolean => {
-  const rest = figure.test(cells[0] ?? '') ? cells : cells.slice(1);
-  return rest.length > 1 && rest.every((cell) => figure.test(cell) || /^[-–]?$/.test(cell));
+  const rest = figure().test(cells[0] ?? '') ? cells : cells.slice(1);
+  return rest.length > 1 && rest.every((cell) => figure().test(cell) || /^[-–]?$/.test(cell));
 };
 
 const isNames = ({ cells }: Row): boolean =>
@@ -40,8 +42,8 @@ function tableAt(lines: readonly string[], from: number): Row[] {
 }
 
 function uprightRows(names: Row, figures: readonly Row[]): readonly string[] | null {
-  const heads = figures.map(({ cells }) => (figure.test(cells[0] ?? '') ? null : head.exec(cells[0] ?? '')));
-  const from = figure.test(figures[0]?.cells[0] ?? '') ? 0 : 1;
+  const heads = figures.map(({ cells }) => (figure().test(cells[0] ?? '') ? null : head.exec(cells[0] ?? '')));
+  const from = figure().test(figures[0]?.cells[0] ?? '') ? 0 : 1;
   if (from === 1 && heads.includes(null)) return null;
   const units = heads.map((found) => found?.[1] ?? '');
   // two rows of one unit are two recipes
@@ -91,7 +93,6 @@ export function arrowColumns(lines: readonly string[]): readonly string[] {
 
 /** "So, single > double:" over "olive 250 g > 500 g": two columns with a sign between them. */
 export function pairedColumns(lines: readonly string[]): readonly string[] {
-  if (!lines.some((line) => line.includes(' > '))) return lines;
   const pairedHeads = /^(.*?(?:^|[,;:.!]\s*))(\p{L}[\p{L} ]{0,20}) > (\p{L}[\p{L} ]{0,20}?)\s*:?\s*$/u;
   const pairedRow = /^\s*(\p{L}[^\d>]*?)[\s:]+(\d[\d.,]* ?\p{L}{0,6}) > (\d[\d.,]* ?\p{L}{0,6})\s*$/u;
   let out: string[] | null = null;
@@ -108,7 +109,7 @@ export function pairedColumns(lines: readonly string[]): readonly string[] {
   return out ?? lines;
 }
 
-const nameCell = /^\p{L}[\p{L} .'()-]*$/u;
+const nameCell = pattern(() => /^\p{L}[\p{L} .'()-]*$/u);
 
 /** "olive oil,coconut oil,NaOH" over "700,250,139": a line of names over one of as many figures, both parted by commas. */
 export function commaRows(lines: readonly string[]): readonly string[] {
@@ -121,7 +122,7 @@ export function commaRows(lines: readonly string[]): readonly string[] {
       string[],
     ];
     if (heads.length < leastCells || heads.length !== cells.length) continue;
-    if (!heads.every((cell) => nameCell.test(cell)) || !cells.every((cell) => figure.test(cell))) continue;
+    if (!heads.every((cell) => nameCell().test(cell)) || !cells.every((cell) => figure().test(cell))) continue;
     out ??= [...lines];
     [out[k], out[k + 1]] = [heads.join('\t'), cells.join('\t')];
   }
@@ -188,7 +189,7 @@ export function namedSums(lines: readonly string[]): readonly string[] {
       for (const [k, cell] of above.entries()) sums[k] = (sums[k] ?? 0) + (numberIn(cell) || 0);
     }
     const agrees = (cell: string, k: number): boolean =>
-      cell === '' || (figure.test(cell) && Math.abs(numberIn(cell) - (sums[k] ?? 0)) <= sumWithin * numberIn(cell));
+      cell === '' || (figure().test(cell) && Math.abs(numberIn(cell) - (sums[k] ?? 0)) <= sumWithin * numberIn(cell));
     if (!cells.some((cell) => cell !== '') || !cells.every(agrees)) continue;
     out ??= [...lines];
     out[at] = `Total${line}`;

@@ -5,8 +5,11 @@
 
 import type { Lexicon } from '../words/lexicon.ts';
 import { fold } from './clean.ts';
+import { pattern } from './pattern.ts';
 
-const labelled = /^[ \t]*(\p{L}[\p{L}.'’]{0,14})(?: \d{1,2}[:.]\d\d(?: ?[ap]m)?)?(?: ?:| -)[ \t]+(?=\S)/u;
+const labelled = pattern(
+  () => /^[ \t]*(\p{L}[\p{L}.'’]{0,14})(?: \d{1,2}[:.]\d\d(?: ?[ap]m)?)?(?: ?:| -)[ \t]+(?=\S)/u,
+);
 
 /** Lines that somebody says, of all lines, at the least. */
 const leastShare = 0.6;
@@ -17,13 +20,13 @@ const mostPeople = 6;
 export function withoutSpeakers(text: string, lexicon: Lexicon): string {
   if (!text.includes('\n')) return text;
   const lines = text.split('\n');
-  const said = lines.map((line) => labelled.exec(line)?.[1]?.toLowerCase() ?? null);
+  const said = lines.map((line) => labelled().exec(line)?.[1]?.toLowerCase() ?? null);
   const people = [...new Set(said.filter((name) => name !== null))];
   const spoken = said.filter((name) => name !== null).length;
   const full = lines.filter((line) => line.trim() !== '').length;
   if (spoken < leastLines || spoken < leastShare * full || people.length < 2 || people.length > mostPeople) return text;
   if (!comesBack(said) || people.some((name) => saysSomething(name, lexicon))) return text;
-  return lines.map((line, k) => (said[k] === null ? line : line.replace(labelled, '• '))).join('\n');
+  return lines.map((line, k) => (said[k] === null ? line : line.replace(labelled(), '• '))).join('\n');
 }
 
 /** One speaks again after another. */
