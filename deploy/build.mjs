@@ -209,15 +209,12 @@ async function packData() {
   return Object.keys(made);
 }
 
-/** Questions whose code is kept: the usual ways to say the usual things, a slip of spelling, a question back. */
+/** Questions whose code is kept: what is asked most, a slip of spelling, a question back. Each start reads all that is kept. */
 const usual = [
   'is my lye ok? 450 g olive oil, 225 g coconut oil, 75 g castor oil, 102 g lye, 230 g water',
   'Olive oil 16 oz\\nCoconut oil 8 oz\\nShea buter 2.5 oz\\nNaOH 3.7 oz\\nWater 8.5 oz',
-  'lye: olive 60 %, coconut 30 %, castor 10 %, 1 kg, superfat 8 %',
   '500 g lard, 100 g NaOH, 150 g water',
   'olive 700, coconut 300, lye 140, water 300',
-  '3/4 cup shea in grams',
-  'help',
 ];
 
 /** Under the Node that will run it; the code kept is only as good as its compiler, and never asked of another. */
