@@ -1,4 +1,5 @@
 // Starts an adapter: `npm start` opens the console, `npm start -- NAME` another. The only file that knows them all.
+import { setFlagsFromString } from 'node:v8';
 import { type Config, readConfig, usage } from './config.ts';
 
 interface Adapter {
@@ -7,7 +8,10 @@ interface Adapter {
 }
 
 const adapters: Readonly<Record<string, () => Promise<Adapter>>> = {
-  console: () => import('./console/start.ts'),
+  console: () => {
+    thrifty();
+    return import('./console/start.ts');
+  },
   discord: () => import('./discord/start.ts'),
   'discord-http': () => import('./discord/start-http.ts'),
   'discord register': () => import('./discord/register.ts'),
@@ -19,6 +23,15 @@ const adapters: Readonly<Record<string, () => Promise<Adapter>>> = {
   'check-data': () => import('./data/check.ts'),
   'move-data': () => import('./data/move.ts'),
 };
+
+/**
+ * A chat waits for one person nearly all the time: it gives memory back for time. V8's nursery stays as small as it
+ * began, and no code is compiled in between or beside it. A server that answers many keeps V8 as it is.
+ */
+function thrifty(): void {
+  for (const flag of ['--semi-space-growth-factor=1', '--no-sparkplug', '--no-concurrent-recompilation'])
+    setFlagsFromString(flag);
+}
 
 const words = process.argv.slice(2);
 const config = readConfig(words, Object.keys(adapters));

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 const root = join(import.meta.dirname, '..');
@@ -8,10 +7,3 @@ const bundled = { ask: 'deploy/ask.cjs', run: 'deploy/run.mjs' };
 /** The file a test starts with `process.execPath`: the sources, or, in the vitest project `bundle`, what people start. */
 export const startFile = (program: 'ask' | 'run'): string =>
   join(root, (process.env['LYEWARD_START'] === 'dist' ? bundled : sources)[program]);
-
-/** What `npm start` gives Node before its file: a small nursery, no code compiled in between, no threads that help. */
-export const startFlags: readonly string[] = (
-  JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { readonly scripts: { readonly start: string } }
-).scripts.start
-  .split(' ')
-  .filter((word) => word.startsWith('--'));

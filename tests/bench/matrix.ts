@@ -7,7 +7,6 @@ import { join } from 'node:path';
 import type { Lags } from '../matrix/bench/lag.ts';
 import { type Human, openHuman } from '../matrix/human.ts';
 import { password, register, type Synapse, startSynapse } from '../matrix/synapse/server.ts';
-import { startFlags } from '../start.ts';
 import type { Figure } from './discord.ts';
 import { median } from './measure.ts';
 import { party } from './party.ts';
@@ -51,8 +50,7 @@ async function open(server: Synapse, folder: string, name: Side['name'], isEncry
   const data = join(folder, own);
   const words =
     name === 'ours' ? [file('deploy/run.mjs'), 'matrix', '--data', data] : [file('tests/matrix/bench/echo.ts'), data];
-  const begin: Side['begin'] = (preload = []) =>
-    party([...startFlags, ...preload.flatMap((one) => ['--import', one]), ...words], env);
+  const begin: Side['begin'] = (preload = []) => party([...preload.flatMap((one) => ['--import', one]), ...words], env);
   return { name, isEncrypted, user, begin, rooms: [] };
 }
 

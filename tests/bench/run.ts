@@ -7,7 +7,6 @@ import { checkRecipe } from '../../src/engine/check.ts';
 import type { Recipe } from '../../src/engine/recipe.ts';
 import { createBot, drawPicture } from '../../src/index.ts';
 import { longestPost, makeReader, readRecipe } from '../../src/reading/index.ts';
-import { startFlags } from '../start.ts';
 import { discordFigures } from './discord.ts';
 import { idleMegabytes, microseconds, nothingKept, processTimes } from './measure.ts';
 import { storeFigures } from './store.ts';
@@ -104,7 +103,7 @@ const unit = '× empty Node process';
 figure('ask: one shot in grams', inGrams / empty, unit, 2, { milliseconds: inGrams, emptyMilliseconds: empty });
 figure('ask: one shot in ounces', inOunces / empty, unit, 2, { milliseconds: inOunces, emptyMilliseconds: empty });
 
-const chat = [...startFlags, file('deploy/run.mjs'), '--data', nothingKept];
+const chat = [file('deploy/run.mjs'), '--data', nothingKept];
 const alone = await idleMegabytes(['-e', 'setInterval(() => {}, 1e6)']);
 for (const [state, lines] of [
   ['just opened', []],

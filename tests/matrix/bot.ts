@@ -1,7 +1,7 @@
 // The adapter as a host starts it, a process of its own.
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { startFile, startFlags } from '../start.ts';
+import { startFile } from '../start.ts';
 import { password } from './synapse/server.ts';
 
 export interface Bot {
@@ -28,7 +28,7 @@ export interface BotOptions {
 /** As `npm start -- matrix` does, less npm. */
 export function startBot({ url, user, data, words = ['matrix'], env = {} }: BotOptions): Bot {
   const inherited = Object.entries(process.env).filter(([key]) => !/^(MATRIX|LYEWARD)_/.test(key));
-  const child = spawn(process.execPath, [...startFlags, startFile('run'), ...words, '--data', data], {
+  const child = spawn(process.execPath, [startFile('run'), ...words, '--data', data], {
     env: {
       ...Object.fromEntries(inherited),
       MATRIX_HOMESERVER_URL: url,
