@@ -11,7 +11,7 @@ const dist = join(root, 'dist');
  * saves beside and renames) changes the folders; to look at each file would cost a question a tenth of its time.
  */
 exports.lineOf = (path) => {
-  const found = statSync(join(root, path), { throwIfNoEntry: false });
+  const found = statSync(`${root}/${path}`, { throwIfNoEntry: false });
   return found ? `${path}\t${Math.floor(found.mtimeMs / 1000)}` : '';
 };
 

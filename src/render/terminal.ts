@@ -23,16 +23,19 @@ export function wrap(text: string, columns: number): string {
       out.push(line);
       continue;
     }
-    let now = '';
+    let now: string[] = [];
+    let taken = -1;
     for (const word of line.split(/(?<!\d) /)) {
-      const longer = now === '' ? word : `${now} ${word}`;
-      if (now === '' || columnsOf(longer) <= columns) now = longer;
-      else {
-        out.push(now);
-        now = word;
+      const more = 1 + columnsOf(word);
+      if (now.length > 0 && taken + more > columns) {
+        out.push(now.join(' '));
+        now = [];
+        taken = -1;
       }
+      now.push(word);
+      taken += more;
     }
-    out.push(now);
+    out.push(now.join(' '));
   }
   return out.join('\n');
 }
