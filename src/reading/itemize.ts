@@ -75,6 +75,7 @@ import { addUp, breakDown, takeOff } from './rows/sums.ts';
 import { underLye } from './rows/under-lye.ts';
 import { lessThere } from './story/less-there.ts';
 import { moved } from './story/moved.ts';
+import { partMade } from './story/part-made.ts';
 import { partOfIt } from './story/part-of-it.ts';
 import { rivals } from './story/rivals.ts';
 import { heardOut } from './story/stories.ts';
@@ -214,7 +215,8 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
   const less = lessThere({ tokens: stays.tokens, prims, words: cut.words });
   const move = moved({ tokens: less.tokens, prims, words: cut.words }, story.listed);
   const share = partOfIt({ tokens: move.tokens, prims, words: cut.words }, story.listed);
-  const rival = rivals({ tokens: share.tokens, prims, words: cut.words });
+  const made = partMade({ tokens: share.tokens, prims, words: cut.words });
+  const rival = rivals({ tokens: made.tokens, prims, words: cut.words });
   let tokens = conversions(superfatNow({ tokens: rival.tokens, prims, words: cut.words }), lexicon);
   const signals = signalsOf(tokens, cut.words);
   for (const [pass, needed] of passes) if (needed === always || signals.all & needed) tokens = pass(tokens, signals);
@@ -231,6 +233,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
     ...less.told,
     ...move.told,
     ...share.told,
+    ...made.told,
     ...rival.told,
     ...right.back,
   ]);
@@ -248,6 +251,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
       story.unheard ??
       move.unheard ??
       share.unheard ??
+      made.unheard ??
       rival.unheard ??
       ahead.unheard ??
       right.unheard,

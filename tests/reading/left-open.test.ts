@@ -83,3 +83,19 @@ test('a share of years, and what it is since', () =>
   expect(potOf("olive 500 g, coconut 200 g. I did 8 % for years. Since spring it's 3. How much lye?").doubts).toEqual([
     'corrected',
   ]));
+
+describe('a part of what was said was done', () => {
+  test.each([
+    'Lea: too much coconut, make it 150 g and take more olive. I did part of what you said Lea, it is in the mould now.',
+    'My aunt thought it was too much coconut, so I did half of what she told me.',
+    'You all said less water. I did some of the things you suggested.',
+  ])('%s', (said) => expect(potOf(`${list} ${said} Is the lye right?`).doubts).toHaveLength(1));
+  test.each([
+    'I followed the advice here and it is in the mould at 40 degrees.',
+    'I took some of your advice about the scent and used lavender, more than usual.',
+    'I did part of the stirring by hand, like you said, it needs more time.',
+    'Last time I did part of what you said. This time it is as written, no less.',
+  ])('but not: %s', (said) =>
+    expect(potOf(`${list} ${said} Is the lye right?`)).toEqual({ grams: listed, doubts: [] }),
+  );
+});

@@ -174,3 +174,10 @@ test('"once the" begins no tale of another day', () =>
       'Lard 700 g\nCoconut 200 g\nNaOH 125 g\nWater 280 g\n\nA nice white bar. Once the 600 g of lard had melted I put the coconut in and let it cool down.',
     ).doubts,
   ).not.toEqual([]));
+
+test('who is unsure of the scent alone is not asked', () =>
+  expect(
+    potOf(
+      "Olive oil 500 g, coconut oil 200 g, lye 97 g, water 200 g. What I'm not sure about is the scent, it was either 20 or 25 g of honey fragrance. Lye ok?",
+    ).doubts,
+  ).toEqual([]));

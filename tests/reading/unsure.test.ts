@@ -135,7 +135,7 @@ test.each([
 ])('and is asked for where it says none: %s', (text) => expect(doubts(text)).toContain('ambiguous-name'));
 
 test.each([
-  'I had decided on 5 % superfat, then on 10 because of my skin, and have come back down to 8, and 8 it is.',
+  'I had decided on 5 % superfat, then on 10 because of my skin, and have come back down to 8.',
   'Superfat first 5 %, raised to 8.',
 ])('of several superfats thought of aloud nobody knows which counts: %s', (superfat) =>
   expect(doubts(`rapeseed 480 g, coconut 240 g. ${superfat} Lye for that?`)).toContain('two-amounts'),

@@ -16,6 +16,8 @@ interface Net {
   readonly tells: RegExp;
   /** What the two sentences before it say, or it itself. */
   readonly beside?: RegExp;
+  /** What the whole post says. */
+  readonly anywhere?: RegExp;
   readonly unless?: RegExp;
   /** Only where no rule has heard the sentence. */
   readonly unheard?: true;
@@ -23,7 +25,7 @@ interface Net {
 
 /** Without one of these none of the nets holds anything. */
 const cues =
-  /\b(?:optional|optionally|maybe|perhaps|possibly|probably|would|wouldnt|love|if|can|could|may|might|not|or|think|guess|believe|reckon|suppose|remember|memory|about|around|roughly|accidentally|accident|since|years|ages|mistake|mistakenly|error|actually|some|part|bit|little|half|third|quarter|most|spoon|spoonful)\b/;
+  /\b(?:optional|optionally|maybe|perhaps|possibly|probably|would|wouldnt|love|if|can|could|may|might|not|or|think|guess|believe|reckon|suppose|remember|memory|about|around|roughly|accidentally|accident|since|years|ages|mistake|mistakenly|error|actually|some|part|bit|little|half|third|quarter|most|spoon|spoonful|few|couple|bits|parts|advice|suggestions?|suggested)\b/;
 
 const the = '(?:(?:the|my|a|an|some|any|that|this|to|add|have|use|put|in|of) )*';
 const perhaps =
@@ -76,6 +78,15 @@ const made = (): readonly Net[] => [
     tells: new RegExp(
       `\\b(?:cook|melt|start) (?:it )?with ${some} (?:of )?${the}F\\b[^#?.]{0,20}\\brest\\b|\\b(?:keep|kept|hold|held|save|saved|reserve|reserved|set) (?:back |aside )?${some} (?:of )?${the}F\\b[^#?.]{0,20}\\b(?:for|till|until) after`,
     ),
+  },
+  // "I did part of what you said", and what was said changes amounts
+  {
+    tells:
+      /\b(?:did|do|took|taken|take|followed|follow|used|adopted|applied|listened to|went with|changed|heeded|accepted|made|kept) (?:(?:in|only|just|about|a|an|the|up|to) )*(?:part|parts|some|half|most|bit|bits|few|couple|one|two|…|#|third|several) of (?:(?:the|those|these|them|all|things|changes) )*(?:(?:what|which|that|things|changes) (?:(?:all|both|of) )*(?:you|he|she|they|everyone|everybody|people|[a-zX]+)(?: (?:two|all|both|guys|have|had|ve|[a-zX]+)){0,2} (?:said|says?|told|wrote|suggest(?:ed|s)?|advised|recommended|proposed|thought)\b|(?:(?:you|he|she|they) (?:said|told me|wrote|suggested|advised|recommended|proposed)\b)|(?:(?:your|his|her|their|the|that|this|everyones?|[a-zX]+ ? ?s) )*(?:advice|suggestions?|tips?|hints?|recommendations?|proposals?|ideas|proposed changes)\b)/,
+    anywhere:
+      /\b(?:more|less|too (?:much|many|little|few)|instead|swap|replace|leave (?:out|the)|without|drop|skip|raise|lower|cut|add|(?:make|take|use|go (?:to|for|up to|down to)) (?:it |that |the )?(?:F )?(?:about |around |to )?#)(?= |$)/,
+    unless:
+      /\b(?:about|on|for|with|of) (?:(?:the|my|choosing|your) )*(?:X|scents?|fragrances?|colou?rs?|mou?lds?|temperatures?|swirls?|stirring|blending|curing|cutting|labels?|names?)\b|\b(?:last (?:time|year|month|week|batch)|next|would|could|should|never|if)\b/,
   },
   // two fats for one, and only asked
   {
@@ -134,12 +145,13 @@ export function leftOpen(cut: Cut, back: readonly PutRight[]): string | null {
     const before = goesOn.test(own) || /^optional/.test(texts[k - 1] ?? '') ? (texts[k - 1] ?? '') : '';
     const around = texts.slice(Math.max(0, k - 2), k + 1).join('');
     const isHeard = back.some(({ from, to }) => from < sentence.to && to > sentence.from);
-    for (const { tells, beside, unless, unheard } of nets) {
+    for (const { tells, beside, anywhere, unless, unheard } of nets) {
       if (
         (unheard && isHeard) ||
         !(tells.test(own) || tells.test(`${before}${own}`)) ||
         unless?.test(own) ||
-        beside?.test(around) === false
+        beside?.test(around) === false ||
+        (anywhere && !texts.some((text) => anywhere.test(text)))
       )
         continue;
       return said(sentence, tokens, prims);

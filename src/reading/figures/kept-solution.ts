@@ -1,6 +1,6 @@
 /** Lye that is kept as a solution of which a weight is taken: "I keep my lye as a 50/50 solution. Took 260 g of that". */
 import { plainQuantity, type Quantity } from '../words/quantities.ts';
-import { isIngredient, isMark, isRole, isWeight, wordAt } from '../words/token-is.ts';
+import { isIngredient, isMark, isRole, isWeight, spoken, wordAt } from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
 
 /** Share of alkali in the strongest solution that keeps. */
@@ -75,8 +75,25 @@ function keptAt(tokens: readonly Token[], k: number): number | null {
   return before > k && making.test(wordAt(tokens, before)) ? at : null;
 }
 
+/** "Of that I take 390 g, no extra water": the weight before it is of no water. */
+function noneAdded(tokens: readonly Token[]): readonly Token[] {
+  let out: Token[] | null = null;
+  for (let k = 1; k < tokens.length; k++) {
+    const water = tokens[k];
+    if (water?.t !== 'name' || water.meaning.kind !== 'water' || isWeight(tokens[k + 1])) continue;
+    const isAdded = added.test(wordAt(tokens, k - 1));
+    if (!isAdded && !/^(?:extra|more|additional|further|added|other) /i.test(water.text)) continue;
+    if (!/^(?:no|any|without)$/.test(spoken(tokens[isAdded ? k - 2 : k - 1]))) continue;
+    out ??= [...tokens];
+    out[k] = asFiller(water);
+  }
+  return out ?? tokens;
+}
+const added = /^(?:extra|more|additional|further|added|other)$/;
+
 /** Tokens in which that alkali is a solution with its strength, and what is taken of it is the solution's weight. */
-export function keptSolution(tokens: readonly Token[]): readonly Token[] {
+export function keptSolution(given: readonly Token[]): readonly Token[] {
+  const tokens = noneAdded(given);
   for (let k = 0; k < tokens.length; k++) {
     const alkali = tokens[k];
     if (alkali?.t !== 'name' || alkali.meaning.kind !== 'alkali') continue;

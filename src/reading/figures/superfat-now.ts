@@ -3,8 +3,9 @@
  * 5.5 %". The others count for nothing.
  */
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { isIngredient, spoken } from '../words/token-is.ts';
+import { isIngredient, isMark, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { decidedIn } from './superfat-decided.ts';
 
 type Name = Extract<Token, { t: 'name' }>;
 const isSuperfat = (token: Token | undefined): token is Name =>
@@ -34,6 +35,8 @@ export function superfatNow(cut: Cut): readonly Token[] {
   if (!tokens.some(isSuperfat)) return tokens;
   const since = sinceThen(tokens);
   if (since) return withNow(tokens, since.now, [since.once]);
+  const decided = decidedIn(cut);
+  if (decided) return withNow(tokens, decided.now, decided.others);
   const sentences = sentencesOf(cut).filter(({ text }) => !ofOthers.test(text) || ofOwn.test(text));
   const told = sentences.filter(({ from, to }) => tokens.slice(from, to).some(isSuperfat));
   const [paragraph, ...more] = new Set(told.map((one) => one.paragraph));
@@ -70,7 +73,7 @@ function withNow(tokens: readonly Token[], now: number, shares: readonly number[
   const spot = tokens[now - 1];
   if (!name) return tokens;
   const isBeside = isSuperfat(tokens[now + 1]) || isSuperfat(spot);
-  if (!isBeside && (!spot || spoken(spot) === '')) return tokens;
+  if (!isBeside && (!spot || (spoken(spot) === '' && !isMark(spot, ',:')))) return tokens;
   return tokens.map((token, k) => {
     if (isSuperfat(token)) return isBeside && Math.abs(k - now) === 1 ? token : asFiller(token);
     if (k === now - 1 && !isBeside) return { ...name, from: token.from, to: token.to };

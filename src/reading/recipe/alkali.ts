@@ -277,6 +277,7 @@ export function readAlkali(
   const alkali = besideSolution(assembly, found, demand);
   // one alkali with two amounts
   const out: { id: AlkaliId; grams: number; purity: Purity | null; stock: boolean }[] = [];
+  let stockWater = alkali.reduce((sum, one) => sum + one.water, 0);
   for (const id of ['naoh', 'koh'] as const) {
     const list = alkali.filter((one) => one.id === id);
     const [first] = list;
@@ -288,12 +289,14 @@ export function readAlkali(
         equal &&
         !isMore &&
         list.some((one) => one.row.line !== first.row.line || Math.abs(one.row.token - first.row.token) > 6)
-      )
+      ) {
+        // a solution that stands twice has its water once, too
+        stockWater -= (list.length - 1) * first.water;
         assembly.assume(
           'repeated',
           `${lexicon.label({ kind: 'alkali', id })} stands ${list.length} times with one amount; I took it once.`,
         );
-      else
+      } else
         assembly.doubts.push({
           id: 'two-amounts',
           of: lexicon.label({ kind: 'alkali', id }),
@@ -318,7 +321,6 @@ export function readAlkali(
   }
   const kept = inStore(assembly, alkali, demand);
   if (kept) return { alkali: [], stockWater: 0, named: [...new Set([...mentioned, kept])], split };
-  const stockWater = alkali.reduce((sum, one) => sum + one.water, 0);
   return { alkali: out, stockWater, named: [...mentioned], split };
 }
 

@@ -49,6 +49,10 @@ const donePast =
 const elsewhen =
   /\b(?:next|(?:in|last) (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december))\b[^.!?\n]*$/i;
 const another = /\b(?:last (?:month|time|week|year|summer|winter|spring|autumn|batch)|yesterday|before)\b/i;
+const earlier = /\b(?:last (?:month|time|week|year|batch)|yesterday|(?:days?|weeks?|months?|years?) ago)\b/i;
+/** The figures are those behind it, or this one is made as it is written. */
+const afterwards =
+  /\b(?:these|those|figures?|amounts?|weights?|above|list|that|this|here)(?: above)? (?:are|is) (?:already |now )?(?:the )?(?:doubled|halved|tripled|trebled|quadrupled)\b|\balready (?:doubled|halved|tripled|trebled|quadrupled)\b|\b(?:today|this time|now)\b[^.!?\n]{0,24}\bas (?:it (?:is|stands)|written|listed)\b/i;
 const wished = /\b(?:want|need|please|like|pls|plz)\b/i;
 
 interface Sized {
@@ -78,7 +82,7 @@ const ends =
   '(?=\\s*(?:$|[-.,;:!?()–—]|(?:please|pls|now|today|tonight|though|because|since|as|so|but|then|this|only|here|instead|in total|in the end|and (?:i|we|it|now|want|wonder)|for (?:now|today|this|(?:the |my |a |two |three |2 |3 )?(?:\\w+ )?(?:mou?lds?|loa(?:f|ves)|trays?|pans?|tins?)))\\b))';
 /** "I made exactly half of everything", "I doubled it all", "I take all of it times 3": behind the recipe it is done with. */
 const done = new RegExp(
-  `${doing} ${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|${doing} ${lightly}${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|\\b(?:i|we)(?:['’]ve| have)? ${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b`,
+  `${doing} ${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|${doing} ${lightly}${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|(?:\\b(?:i|we)(?:['’]ve| have)?|\\b(?:i|we) [^.!?\\n\\d]{1,60}\\b(?:and|so)) (?:therefore |hence )?${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b`,
   'i',
 );
 /** "Half a batch of this, please", "everything twice", and "(x2)" in a line of its own, behind the recipe. */
@@ -179,7 +183,8 @@ function madeInPart(post: string): Sized | null {
   // it was made smaller before it was told
   if (amountsIn(behind.replace(ofMould, '')) > 1) return null;
   const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
-  if (did && (another.test(sentence) || elsewhen.test(since) || parted.test(post))) return null;
+  if (did && (another.test(sentence) || elsewhen.test(since) || earlier.test(since) || parted.test(post))) return null;
+  if (did && afterwards.test(behind)) return null;
   if (did && (mightBe.test(since) || mightBe.test(sentence) || (ofPack.test(since) && !ofAll.test(said[0]))))
     return null;
   if (did && doubted.test(since + behind.split(/[.!?\n](?!\d)/, 2).join(' '))) return null;

@@ -39,6 +39,18 @@ const calls = (): RegExp => {
   return calling;
 };
 
+/** "I'm going to make one of these tonight", and nobody says which. */
+const oneOf =
+  /\b(?:mak(?:e|ing)|made|try(?:ing)?|tried|do(?:ing)?|did|cook(?:ed|ing)?|mix(?:ed|ing)?|pour(?:ed|ing)?|tak(?:e|ing)|took|us(?:e|ed|ing)|go(?:ing)? with|went with|follow(?:ed|ing)?|pick(?:ed|ing)?|cho(?:ose|se)|have|start(?:ed|ing)? with) (?:just |only |up )*(?:one|either|any)(?: one)? of (?:these|those|them|yours|both|the(?:se)? (?:two|three|2|3)(?: recipes| lists)?|(?:the|your|those|these) (?:two )?(?:recipes|lists)|the above)(?! (?!tonight|today|tomorrow|now|then|soon|later|this|on|in|at|next|for|but|and|so|because|as|with|first|,)\p{L})/iu;
+
+/** It is one of them, and what is said behind chooses none. */
+function isAnyOfThem(post: string, said: readonly Said[], all: readonly Called[]): boolean {
+  const found = oneOf.exec(post.slice(Math.max(...all.map(({ last }) => last))));
+  if (!found) return false;
+  const from = Math.max(...all.map(({ last }) => last)) + found.index;
+  return !said.some(({ act, mentions, to }) => act !== 'refuse' && mentions.length > 0 && to > from);
+}
+
 /**
  * The recipe that all of the post's questions are about; null where it tells none, or more than one: `open` where it is
  * sure that nobody can know which.
@@ -49,6 +61,7 @@ export function chosenIn(post: string, parts: readonly Part[], how: How): Choice
   const { said, isOfAll } = heardOf(post, all);
   const isSpoken = how === 'spoken';
   if (isOfAll) return isSpoken ? 'open' : null;
+  if (how !== 'asked' && isAnyOfThem(post, said, all)) return 'open';
   const of = (...acts: readonly Act[]): ReadonlySet<number> =>
     new Set(
       said.filter(({ act }) => act && acts.includes(act)).flatMap(({ mentions }) => mentions.map(({ part }) => part)),

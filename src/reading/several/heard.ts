@@ -174,6 +174,14 @@ export interface Heard {
   readonly isOfAll: boolean;
 }
 
+/** "Ann: lard, nice": who speaks, in a line that asks nothing. */
+function isSpeaker(post: string, { text, from }: Clause): boolean {
+  const to = from + text.length;
+  if (!/^\p{L}+ ?$/u.test(text) || post[to] !== ':' || (from > 0 && post[from - 1] !== '\n')) return false;
+  const end = post.indexOf('\n', to);
+  return !post.slice(to, end < 0 ? post.length : end).includes('?');
+}
+
 export function heardOf(post: string, all: readonly Called[]): Heard {
   const said: Said[] = [];
   const end = Math.max(...all.map(({ last }) => last));
@@ -190,7 +198,7 @@ export function heardOf(post: string, all: readonly Called[]): Heard {
       let act: Act | null | undefined = isOutside ? undefined : null;
       for (const clause of clausesOf(post, stretch)) {
         const { text, from } = clause;
-        const own = mentionsIn(text, from, all);
+        const own = isOutside && isSpeaker(post, clause) ? [] : mentionsIn(text, from, all);
         const does: Act | null = own.length > 0 ? actOn(clause, own, act, latest, isNot) : actOf(text, clause.isAsked);
         if (own.length > 0) mentions = own;
         const of =

@@ -6,7 +6,7 @@
 
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
-import { isIngredient } from '../words/token-is.ts';
+import { isIngredient, isStop, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
 import { hearNotes, type Span } from './hear-notes.ts';
@@ -14,7 +14,7 @@ import { hush, isPlain, isSum, type Name, rowOf, rowsBefore, rowsOf, type Told, 
 
 /** Words of which one stands in each note that does so. */
 const cues: ReadonlySet<string> = new Set(
-  'missing other last remaining more extra additional another further second should must ought went got ended topped full just gap difference shortfall short grated shredded remelted rebatched back meant supposed wish dreams slip typo mistake wrong error mistyped misprint whole full rest entire'.split(
+  'missing other last remaining lacking more extra additional another further second should must ought went got ended topped full just gap difference shortfall short grated shredded remelted rebatched back meant supposed wish dreams slip typo mistake wrong error mistyped misprint whole full rest entire'.split(
     ' ',
   ),
 );
@@ -39,6 +39,7 @@ const comes = `(?:(?<own>#) (?:of )?)?${some}(?<g>@)`;
 const filled = [
   `\\b(?:made|make|filled|fill|topped) (?:up )?the ${rest} (?<b>#) (?:of it )?(?:up )?(?:with|from|by|using) ${comes}`,
   `\\bfor the ${rest} (?<b>#) (?:, )?${someone}${put} ${comes}`,
+  `\\bthe ${rest} (?<b>#) (?:of it )?(?:, )?(?:i|we) ${someone}(?:made up|made good|filled up|filled in|filled|topped up|covered|replaced|took|swapped|made|weighed in) (?:with|by|from|out of|in|as|using) ${comes}`,
   `\\breplaced the ${rest} (?<b>#) (?:of it )?(?:with|by) ${comes}`,
   `\\bthe ${rest} (?<b>#) (?:was|were|is|are|came|became|went|goes) (?:(?:made up|replaced|filled up|taken|with|by|from|out of|in as|as|in with|now) )*${comes}`,
   `(?<own>#) (?:of )?${some}(?<g>@) (?:(?:went|goes|came|was|is|in|put|poured) )*(?:for|as|to make up) the (?:rest|missing|remainder|other|difference)\\b`,
@@ -105,6 +106,8 @@ interface Change {
   readonly rows: readonly { readonly row: Weighed; readonly value: number }[];
   /** What has no row yet: its weight, and its name. */
   readonly comes: { readonly figure: number; readonly name: number } | null;
+  /** A token before the note with which it begins. */
+  readonly since?: number;
 }
 
 const nameAt = (tokens: readonly Token[], k: number): Name | null => {
@@ -141,6 +144,35 @@ const madeUp: Rule = ({ tokens, from }, told) => {
   return had
     ? { rows: [changed, { row: had, value: now }], comes: null }
     : { rows: [changed], comes: { figure, name: told('g') } };
+};
+
+const elsewhen = /\b(?:last (?:time|batch|week|month|year)|yesterday|before|once|ago)\b/;
+/** Tokens back to what there was of it. */
+const farBack = 40;
+
+/** "Scraped the tub out: 55 g. The missing 35 g I made up with cocoa butter": what there was stands alone before it. */
+const filledUp: Rule = ({ tokens, from }, told) => {
+  const other = nameAt(tokens, told('g'));
+  if (other?.meaning.kind !== 'fat' || told('own') >= 0) return null;
+  let less = told('b') - 1;
+  while (less > 0 && told('b') - less < farBack && !isPlain(tokens[less])) less--;
+  const begin = tokens.slice(0, less).findLastIndex(isStop) + 1;
+  const words = tokens.slice(begin, less).map(spoken).join(' ');
+  if (!isPlain(tokens[less]) || open.test(words) || elsewhen.test(words)) return null;
+  const fats = rowsBefore(tokens, told('b')).filter(({ at }) => nameAt(tokens, at)?.meaning.kind === 'fat');
+  const own = fats.find(({ figure }) => figure === less);
+  const [row, ...more] = fats.filter(({ figure }) =>
+    isSum(weightAt(tokens, figure, figure), weightAt(tokens, less, figure), weightAt(tokens, told('b'), figure)),
+  );
+  if (!row || more.length > 0 || (own && own.id !== row.id)) return null;
+  const rows = rowsOf(tokens, other, from);
+  const [had] = rows;
+  if (rows.length > 1 || had?.figure === row.figure) return null;
+  const changed = { row, value: weightAt(tokens, less, row.figure) };
+  const by = weightAt(tokens, told('b'), row.figure);
+  return had
+    ? { rows: [changed, { row: had, value: weightAt(tokens, had.figure, row.figure) + by }], comes: null, since: less }
+    : { rows: [changed], comes: { figure: told('b'), name: told('g') }, since: less };
 };
 
 /** None of it was there, and so much more of something else went in. */
@@ -268,6 +300,7 @@ const patterns: readonly (readonly [Rule, string])[] = [
   ...onlyHad.flatMap((had) =>
     [...filled, ...short].map((fill) => [madeUp, `${had}[^#@?]{0,60}?${fill}${altogether}`] as const),
   ),
+  ...filled.map((fill) => [filledUp, fill] as const),
   [
     moreInstead,
     `\\b${lacking} ${some}(?<f>@)[^#@?]{0,80}?\\b${someone}${put} (?<b>#) (?:more|extra|additional|further) ${some}(?<g>@) ${inPlace}`,
@@ -339,7 +372,8 @@ export const madeGood = (cut: Cut): ReturnType<typeof hearNotes> =>
     },
   });
 
-function applied(out: Token[], { rows, comes }: Change, { from, to }: Span): PutRight {
+function applied(out: Token[], { rows, comes, since }: Change, { from: begin, to }: Span): PutRight {
+  const from = since ?? begin;
   const texts: string[] = [];
   const gone: Figure['quantity'][] = [];
   const stays = (k: number): boolean => k === comes?.figure || k === comes?.name;

@@ -1,6 +1,7 @@
 /**
  * A part of what was weighed goes in, or goes elsewhere: "400 g of shea, but half of that is for a cream", "only a third of it
- * goes in the soap", "140 g lye in 300 g water, of which I poured in half".
+ * goes in the soap", "140 g lye in 300 g water, of which I poured in half"; "half of the jug goes to each pot", where the list
+ * tells what each has.
  */
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
@@ -22,7 +23,11 @@ const pot = '(?:soap|soaps|batch|recipe|pot|loaf|this|mould|mold)';
 /** What it is for: the same soap still. */
 const inSoap = `(?:the |my |this |a |our )*(?:${pot}|swirl|top|tops|bottom|base|colou?rs?|other|first|second|layer|infus\\w+|steeping)`;
 
-type Way = 'in' | 'away' | 'lost';
+/** One of several pots that share it. */
+const eachPot =
+  '(?:each|every|either)(?: (?:one|single))?(?: of (?:them|these|those|the (?:two|three|four|…|#)))?(?: (?:pot|pots|bowl|bowls|batch|batches|pan|pans|mou?ld|moulds|loaf|tin|jug|cup|half|soap|colou?r|one))?';
+
+type Way = 'in' | 'away' | 'lost' | 'each';
 const patterns: readonly (readonly [Way, RegExp])[] = (
   [
     [
@@ -51,6 +56,14 @@ const patterns: readonly (readonly [Way, RegExp])[] = (
     ],
     ['in', `\\bof which (?:only |just |about |a |one )*${part} (?:goes|went) in(?:to)?\\b`],
     ['in', `(?<part>#) (?:goes|went|go|is going) in\\b`],
+    [
+      'each',
+      `${part}${ofIt} (?:(?:by|in|weight|volume|exactly|jug|i|we|weighed|is|was|will|then|are|now) )*(?:(?:goes|went|go|poured|pour|put|tipped|comes|came|for) )?(?:in(?:to)?|to|for) ${eachPot}\\b`,
+    ],
+    [
+      'each',
+      `\\b${eachPot} (?:pot |bowl |one )?(?:(?:then|will|has|had|only|just) )*(?:gets?|got|takes?|took|received?) (?:exactly |only |just |a |one )*${part}${ofIt}`,
+    ],
   ] as const
 ).map(([way, pattern]) => [way, new RegExp(pattern, 'dg')]);
 
@@ -68,6 +81,9 @@ const open =
 const ofOthers =
   /^(?:and |but )?(?:others|people|(?:some|many|most|other)(?: [a-z]+)?) (?!.*\b(?:i|we|me|mine|ours?)\b)/;
 const ofTwo = /\bhalf (?:of )?(?:the )?@ (?:, |and |, and |\+ |\/ )?half (?:of )?(?:the )?@/;
+
+/** The list is of one pot: "in each bowl there is", "the same oils in both". */
+const perPot = /\b(?:each|every|per|apiece|both|same (?:[a-z]+ )?(?:in|for|recipe|oils|fats|list))\b|# each/;
 
 /** Of another batch. */
 const elsewhen = /\b(?:last (?:week|month|year|time|batch)|yesterday|before|previous|already)\b/;
@@ -137,6 +153,13 @@ function wholeOf(
   return rows.some((row) => isKind(tokens[row.at], /^alkali$/)) ? null : [];
 }
 
+/** The fats are told of one of the pots. */
+function isPerPot(tokens: readonly Token[], sentences: readonly Sentence[], k: number): boolean {
+  return sentences.some(
+    ({ text, from, to }, n) => n !== k && perPot.test(text) && weighedIn(tokens, from, to, /^fat$/).length > 0,
+  );
+}
+
 const isKind = (token: Token | undefined, kind: RegExp): boolean =>
   isIngredient(token) && kind.test(token.meaning.kind);
 
@@ -176,9 +199,13 @@ export function partOfIt(
     const isOther = first.way === 'in' && (elsewhen.test(sentence.text) || ofTwo.test(sentence.text));
     const rows = isOfPack || goesIn ? null : wholeOf(tokens, sentences, k, first);
     if (!rows || rows.some(({ figure }) => tokens[figure] !== was[figure])) return;
-    const shares = new Set(parts.map(({ way, value }) => (way === 'in' ? value : 1 - value).toFixed(4)));
+    if (first.way === 'each' && !isPerPot(tokens, sentences, k)) return;
+    const isOfLye = rows.some(({ at }) => isKind(tokens[at], /^alkali$/));
+    const shares = new Set(
+      parts.map(({ way, value }) => (way === 'in' || way === 'each' ? value : 1 - value).toFixed(4)),
+    );
     const from = tokens[first.at]?.from ?? 0;
-    if (rows.length === 0 || shares.size > 1 || first.way === 'lost' || isOther) {
+    if (rows.length === 0 || shares.size > 1 || first.way === 'lost' || isOther || (first.way === 'each' && !isOfLye)) {
       unheard ??= rawText(cut.prims, from, tokens[first.to - 1]?.to ?? from + 1);
       return;
     }
@@ -187,7 +214,7 @@ export function partOfIt(
       const token = tokens[at] as Token;
       out[at] = token.t === 'quantity' ? asAside(token, 'a part of what was said') : asFiller(token);
     }
-    const share = Number([...shares][0]);
+    const share = first.way === 'in' || first.way === 'each' ? first.value : 1 - first.value;
     const texts = rows.map(({ at, figure }) => {
       const weight = tokens[figure] as Figure;
       const name = tokens[at];

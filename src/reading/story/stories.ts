@@ -6,6 +6,7 @@ import type { Token } from '../words/tokens.ts';
 import { anotherFat } from './another-fat.ts';
 import { besidePot } from './beside-pot.ts';
 import { brokenOff } from './broken-off.ts';
+import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
 import { inTwice } from './in-twice.ts';
@@ -42,7 +43,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     const broken = brokenOff(tokens);
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
-  const pure = otherPack(cutOf(tokens));
+  const settled = confirmed(cutOf(tokens));
+  const pure = otherPack(cutOf(settled.tokens));
   const slips = notThisBatch(cutOf(pure.tokens));
   const same = sameFats(cutOf(slips.tokens));
   const summed = summedUp(cutOf(same.tokens));
@@ -62,6 +64,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     tokens: rested.tokens,
     listed: good.tokens,
     told: [
+      settled,
       pure,
       slips,
       same,
@@ -79,6 +82,13 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       good,
       rested,
     ].flatMap(({ told }) => told),
-    unheard: broken.unheard ?? tared.unheard ?? another.unheard ?? exchange.unheard ?? twice.unheard ?? good.unheard,
+    unheard:
+      settled.unheard ??
+      broken.unheard ??
+      tared.unheard ??
+      another.unheard ??
+      exchange.unheard ??
+      twice.unheard ??
+      good.unheard,
   };
 }

@@ -215,7 +215,8 @@ function isTale(tokens: readonly Token[], from: number, to: number): boolean {
     const ends = isStop(tokens[k]) || endsDotted(tokens[k]);
     if (tokens[k]?.t === 'line' || (ends && ++stops > mostStops)) return false;
   }
-  return true;
+  const words = tokens.slice(from, to).map(spoken).join(' ');
+  return !/\b(?:last|previous) (?:time|batch|week|month|year)\b|[^a-z]if (?:there|i|we|the|it)\b/.test(words);
 }
 
 /** Figures of other things between the first of the three and the second, at the most. */
