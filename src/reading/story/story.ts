@@ -3,7 +3,7 @@ import type { Sentence } from '../text/sentences.ts';
 import { isFat, isIngredient } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
-import { rowOf, rowsOf } from './tale.ts';
+import { rowOf, rowsAmong, rowsBefore } from './tale.ts';
 
 export interface Story {
   readonly text: string;
@@ -24,13 +24,13 @@ export function onlyRow(tokens: readonly Token[], name: Token | undefined): Weig
 /** A weight right beside a name is of its row; "lard got its 180 g" is none. */
 const isRow = (k: number, { at, figure }: Weighed): boolean => at !== k || Math.abs(figure - k) === 1;
 
-function letterOf(tokens: readonly Token[], k: number): string {
+function letterOf(tokens: readonly Token[], k: number, all: () => readonly Weighed[]): string {
   const token = tokens[k];
   if (!isIngredient(token)) return 'X';
   const { kind } = token.meaning;
   if (kind === 'alkali' || kind === 'stock') return 'L';
   if (!isFat(token) && kind !== 'unheld') return 'X';
-  const rows = rowsOf(tokens, token, tokens.length).filter((row) => isRow(k, row));
+  const rows = rowsAmong(all(), tokens, token).filter((row) => isRow(k, row));
   return rows.length === 1 ? 'F' : rows.length === 0 ? 'N' : 'X';
 }
 
@@ -49,6 +49,11 @@ export function storyAt(tokens: readonly Token[], sentences: readonly Sentence[]
   };
   const endAt = (place: number): number => begins.find((begin) => begin > place) ?? text.length;
   const [from, to] = [told[0]?.from ?? 0, told.at(-1)?.to ?? 0];
-  const lettered = text.replace(/@/g, (_, place: number) => letterOf(tokens, tokenAt(place)));
+  let rows: readonly Weighed[] | null = null;
+  const all = (): readonly Weighed[] => {
+    rows ??= rowsBefore(tokens, tokens.length);
+    return rows;
+  };
+  const lettered = text.replace(/@/g, (_, place: number) => letterOf(tokens, tokenAt(place), all));
   return { text: lettered, turn: begins[1] ?? text.length, from, to, tokenAt, endAt };
 }

@@ -105,9 +105,12 @@ export function rowsOfAlkali(tokens: readonly Token[], end: number): readonly We
 
 /** What is weighed of it before token `end`. */
 export function rowsOf(tokens: readonly Token[], name: Token | undefined, end: number): readonly Weighed[] {
-  if (!isIngredient(name)) return [];
-  return rowsBefore(tokens, end).filter(({ at }) => isSameThing(tokens[at] as Name, name));
+  return isIngredient(name) ? rowsAmong(rowsBefore(tokens, end), tokens, name) : [];
 }
+
+/** Those of some rows in which it is weighed. */
+export const rowsAmong = (rows: readonly Weighed[], tokens: readonly Token[], name: Name): readonly Weighed[] =>
+  rows.filter(({ at }) => isSameThing(tokens[at] as Name, name));
 
 /** The one row in which it is weighed before token `end`; null where none or several are. */
 export function rowOf(tokens: readonly Token[], name: Token | undefined, end: number): Weighed | null {
