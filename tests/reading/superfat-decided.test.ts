@@ -38,4 +38,5 @@ test.each([
   'Superfat 5 %. I want 3 % of lavender oil, so please take 3.',
   "Superfat 5 %. I'd like a 33 % lye.",
   'Superfat 5 %. Please make 8 bars of it.',
+  'Superfat 5 %. Last time I made 12 bars, it is 20 this time.',
 ])('of something else: %s', (told) => expect(read(`${list} ${told} ${ask}`)).toEqual({ superfat: 0.05, doubts: 0 }));

@@ -2,7 +2,18 @@
 import type { Quantity } from '../words/quantities.ts';
 import { signal } from '../words/signal-words.ts';
 import { gives } from '../words/signals.ts';
-import { isKnown, isMark, isMeasured, isRole, isStop, isWeight, isWord, massOf, wordAt } from '../words/token-is.ts';
+import {
+  isAny,
+  isKnown,
+  isMark,
+  isMeasured,
+  isRole,
+  isStop,
+  isWeight,
+  isWord,
+  massOf,
+  wordAt,
+} from '../words/token-is.ts';
 import type { Figure, Token } from '../words/tokens.ts';
 
 /** What stands for a thing that was named before. */
@@ -38,6 +49,37 @@ export function spokenOf(tokens: readonly Token[], k: number, part: Quantity, so
   }
   return null;
 }
+
+/**
+ * "The label says NaOH 97 %. 500 g olive, 500 g lard, 138 g of it": behind an alkali of which only the purity was told, and
+ * none is weighed, it may be that.
+ */
+export function mayBeLye(tokens: readonly Token[], k: number): boolean {
+  const part = tokens[k];
+  const isAlkali = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind === 'alkali';
+  const beside = (at: number, is: (token: Token | undefined) => boolean): boolean =>
+    is(tokens[at - 1]) ||
+    is(tokens[at + 1]) ||
+    (!isStop(tokens[at - 1]) && is(tokens[at - 2])) ||
+    (!isStop(tokens[at + 1]) && is(tokens[at + 2]));
+  const isShare = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.dim === 'percent';
+  if (!massOf(part) || !isAny(tokens, 0, k, (token, at) => isAlkali(token) && beside(at, isShare))) return false;
+  if (tokens.some((token, at) => isAlkali(token) && beside(at, massOf))) return false;
+  const fats = tokens.reduce(
+    (sum, one, at) => (at !== k && massOf(one) && isFatBeside(tokens, at) ? sum + one.quantity.value : sum),
+    0,
+  );
+  return part.quantity.value > leastLye * fats && part.quantity.value < mostLye * fats;
+}
+
+const isFatBeside = (tokens: readonly Token[], at: number): boolean =>
+  [at - 1, at + 1, at + 2].some((n) => {
+    const one = tokens[n];
+    return one?.t === 'name' && one.meaning.kind === 'fat';
+  });
+/** Alkali that a fat takes, of its weight: from sodium hydroxide for the heaviest fats to potassium hydroxide for coconut oil. */
+const leastLye = 0.09;
+const mostLye = 0.24;
 
 /** "1 lb coconut, then the lye, 7 oz of it": a name with no figure before it, and a comma. */
 function isNameAlone(tokens: readonly Token[], at: number): boolean {

@@ -36,7 +36,18 @@ import {
   timesTo,
 } from './counts.ts';
 import { isStock, isTakenFrom } from './left-over.ts';
-import { isIceOf, isIncluded, isInstead, isPutIn, isTaken, ofIt, ofWhich, onlyNameBetween, spokenOf } from './of-it.ts';
+import {
+  isIceOf,
+  isIncluded,
+  isInstead,
+  isPutIn,
+  isTaken,
+  mayBeLye,
+  ofIt,
+  ofWhich,
+  onlyNameBetween,
+  spokenOf,
+} from './of-it.ts';
 import {
   barsBefore,
   barsNear,
@@ -202,7 +213,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         for (let at = k + 1; at < vessel; at++) filler(at);
       }
       const whole =
-        speaksOfIt && ofIt(tokens, k, token) && !isInstead(tokens, k + 3)
+        speaksOfIt && ofIt(tokens, k, token) && !isInstead(tokens, k + 3) && !mayBeLye(tokens, k)
           ? spokenOf(tokens, k, token.quantity, solution)
           : null;
       if (whole !== null && !isTaken(tokens, k)) aside(k, 'a part of what was said');

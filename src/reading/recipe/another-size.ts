@@ -70,24 +70,30 @@ const amountsIn = (text: string): number => (text.match(new RegExp(amount, 'gi')
 const numeral = '\\d+(?:[.,]\\d+)?|two|three|four|five|six|one and a half|two and a half';
 const partOf = `(?<part>(?:a )?half|double|twice|triple|treble|quadruple|a third|a quarter|(?:${numeral})(?: times| ?[x×]))`;
 const whole =
-  '(?:everything|(?:every|each) (?:single )?(?:thing|line|row|item|ingredient|amount|figure|weight|last thing)|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|the (?:recipe|lot|whole (?:thing|recipe|lot)|amounts?|batch|above))';
+  '(?:everything|(?:every|each) (?:single )?(?:thing|line|row|item|ingredient|amount|figure|number|weight|last thing)|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|the (?:recipe|lot|whole (?:thing|recipe|lot)|amounts?|batch|above))';
 const lightly = '(?:(?:only|just|then|actually|exactly|precisely|really|now|a) )*';
 /** What somebody did, or is about to do. */
 const doing =
   "(?:(?:\\b(?:i|we)(?:['’]?(?:ve|m|re|ll|d)| have| am| are| will| would like to)? |(?<=^|[\\n.!?(] ?))(?:only |just |then |actually |exactly )?(?:ma(?:d|k)e|making|did|do|doing|took|take|taking|used?|using|weighed|cook(?:ed)?|mixed|poured|want|need|want to make|going to make))";
 const planning =
   "\\b(?:i|we)(?:['’]?(?:m|re|d|ll)| am| are| will| shall| would| have| need| want| plan| intend| hope| must)+(?: (?:going|about|planning|hoping|like|love|have|want|need))?(?: to)?";
+/** "In my pot right now is", "what is in the mould is", "mine was". */
+const inPot =
+  "(?:\\b(?:in (?:my|the|our) (?:pot|mou?ld|pan|kettle|crock(?:pot)?|bowl)|on (?:my|the) (?:table|counter|stove)|what(?:['’]?s| is| went) in(?:to)? (?:my|the|our) (?:pot|mou?ld|pan)|mine|my (?:pot|batch|version))(?: (?:right|just|now|today|tonight|here|then|there))* (?:is|are|was|were|has|had|holds) )";
+/** "Of the card", "on that list". */
+const ofCard =
+  '(?: (?:on|in|of|from) (?:the|this|that|my|her|his|our) (?:\\w+ )?(?:card|list|sheet|page|recipe|table|book))?';
 /** What may follow: "I took half of it out" is said of the batter, "half that price" of something else. */
 const ends =
   '(?=\\s*(?:$|[-.,;:!?()–—]|(?:please|pls|now|today|tonight|though|because|since|as|so|but|then|this|only|here|instead|in total|in the end|and (?:i|we|it|now|want|wonder)|for (?:now|today|this|(?:the |my |a |two |three |2 |3 )?(?:\\w+ )?(?:mou?lds?|loa(?:f|ves)|trays?|pans?|tins?)))\\b))';
 /** "I made exactly half of everything", "I doubled it all", "I take all of it times 3": behind the recipe it is done with. */
 const done = new RegExp(
-  `${doing} ${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|${doing} ${lightly}${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|(?:\\b(?:i|we)(?:['’]ve| have)?|\\b(?:i|we) [^.!?\\n\\d]{1,60}\\b(?:and|so)) (?:therefore |hence )?${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b`,
+  `(?:${doing}|${inPot}) ?${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ofCard}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|${doing} ${lightly}${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|(?:\\b(?:i|we)(?:['’]ve| have)?|\\b(?:i|we) [^.!?\\n\\d]{1,60}\\b(?:and|so)) (?:therefore |hence )?${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b`,
   'i',
 );
 /** "Half a batch of this, please", "everything twice", and "(x2)" in a line of its own, behind the recipe. */
 const short =
-  /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|went over|gone over|go over|looked at)(?:ed|ing|s|e)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot|(?:all|each|every) (?:the )?(?:lines?|rows?|amounts?|figures?|weights?))(?: (?:on|in|of|from) (?:the|this|my) (?:card|list|sheet|page|recipe|table)| above| here| listed)? (?:(?<verb>twice)|times (?<of>two|three|four|2|3|4))\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
+  /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|went over|gone over|go over|looked at)(?:ed|ing|s|e)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot|(?:all|each|every) (?:the |single )?(?:lines?|rows?|amounts?|figures?|numbers?|weights?))(?: (?:on|in|of|from) (?:[a-z]+ ){0,2}[a-z]+| above| here| listed)? (?:(?<verb>twice)(?! (?:over\b|\w+ed\b|read\b))|times (?<of>two|three|four|\d+(?:[.,]\d+)?))\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
 /** "I made three times this recipe: …": over the recipe it is done with. */
 const over = new RegExp(
   `(?:${doing} ${lightly}${partOf} |${doing} ${lightly}(?<size>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) )(?:of )?this(?: one| recipe| batch| list)?[ \\t]*:`,

@@ -226,6 +226,8 @@ export function saidIn(
   const found: Said[] = [];
   const point = (item: Amount, last: Said | undefined): boolean => {
     if (!last || !suits(last.key, item.quantity)) return false;
+    // "5 % superfat … my notes say 3 lb, it's 2 this time": of what stands between
+    if (last.key === 'superfat' && items.some((one) => isBetween(one, last.amount, item))) return false;
     if (last.key !== 'superfat' && !isLikely(item.quantity, last.amount.quantity)) return false;
     const { telling, carried } = tellings.get(item) ?? ofNobody;
     const stance = stances.get(item) ?? (takers.has(item) && !isOther(telling) ? 'now' : null);
@@ -267,6 +269,10 @@ export function saidIn(
   said.push(...found);
   return { said: said.sort((a, b) => a.amount.from - b.amount.from), cuts, tellings };
 }
+
+/** A figure that is no share, between two others. */
+const isBetween = (one: Item, { to }: Amount, { from }: Amount): boolean =>
+  isAmount(one) && one.from >= to && one.to <= from && one.quantity.dim !== 'percent';
 
 /** "Of it" is the alkali, where that was named last and has no weight before. */
 function isOfLye(items: readonly Item[], tokens: readonly Token[], item: Amount, before: readonly Said[]): boolean {

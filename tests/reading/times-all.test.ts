@@ -1,0 +1,31 @@
+/** A list told once, and a pot that holds so many times of it. */
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const lard = (said: string): number | undefined => {
+  const { fats, doubts } = readRecipe(reader, `The card: lard 400 g, coconut 150 g, lye 78 g, water 180 g. ${said}`);
+  return doubts.length === 0 ? fats.find(({ id }) => id === 'lard')?.grams : undefined;
+};
+
+describe('what is in the pot', () => {
+  test.each([
+    ['In my pot right now is exactly double of every line on that card, lye and water too. Ok?', 800],
+    ["What's in the pot is half of each line.", 200],
+    ['Last night I did two loaves in one pot: every single number times two, lye and water as well.', 800],
+    ['I made three quarters of the card, everything times 0.75. Ok?', 300],
+    ['Mine was three times each number.', 1200],
+  ])('%s', (said, grams) => expect(lard(said)).toBe(grams));
+});
+
+describe('is as it was told', () => {
+  test.each([
+    'Every number twice checked. Ok?',
+    'I weighed everything twice.',
+    'My sister made double of every line. Is mine fine?',
+    'In the pot there was twice as much water as usual last year.',
+    'Mine is double the size of hers. Ok?',
+    'The mould would hold twice as much.',
+  ])('%s', (said) => expect(lard(said)).toBe(400));
+});
