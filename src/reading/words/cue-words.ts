@@ -113,7 +113,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   my: 'my',
   fromBy: 'from of by',
   meant: 'planned meant wanted intended going',
-  less: 'only just short empty all ran run running gave ended enough more that went gone got again afresh anew',
+  less: 'left remaining only just short empty all ran run running gave ended enough more that went gone got again afresh anew',
   ahead:
     'not instead rather should must ought meant supposed typo really actually means mean but read say says said wrote write typed where when if make put use take oops whoops woops sorry correction edit erratum wrong mistake mistyped',
   time: 'but plan meant intended hoped now today time instead end reality truth went changed reduced raised increased lowered cut corrected upped dropped bumped ended settled actually only really used once last usual usually normally otherwise previous previously earlier compared there original originally first formerly said says uses takes thinks reckons swears claims insists recommends would wrote told typed posted misread had was were ignore forget then before old yesterday recipe book card calculator calc sheet calls asks printed planned wanted supposed hers his theirs taken expected not never so left scale scales turned came comes down weighed weighs thought reckoned mentioned',
