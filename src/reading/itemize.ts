@@ -19,6 +19,7 @@ import { endOfCook, looksOfPot } from './figures/cook.ts';
 import { drawnFrom, forSoap } from './figures/drawn-from.ts';
 import { elsewise } from './figures/elsewise.ts';
 import { fromVessel } from './figures/from-vessel.ts';
+import { goesOnIt } from './figures/goes-on-it.ts';
 import { heldBack } from './figures/held-back.ts';
 import { iceOfWater } from './figures/ice-of-water.ts';
 import { inItsPlace } from './figures/in-its-place.ts';
@@ -117,6 +118,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [partsOfWater, always],
     [strengthToo, signal.percent],
     [headsLiquid, signal.for],
+    [goesOnIt, always],
     [forVessel, signal.for],
     [washedWith, always],
     [partSaid, signal.part],

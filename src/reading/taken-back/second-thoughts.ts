@@ -15,6 +15,7 @@ import { type Change, changesIn, fillingIn } from './changes.ts';
 import { forItsPlace } from './for-its-place.ts';
 import { type Times, timesIn } from './made-size.ts';
 import { asking, dropSaidAgain, settleTellings } from './other-batches.ts';
+import { partTimesIn, takePartTimes } from './part-times.ts';
 import { plannedIn } from './planned.ts';
 import { alike, isLikely, type PutRight, withValue, written } from './put-right.ts';
 import { ranOutIn, takeInstead } from './ran-out.ts';
@@ -108,12 +109,15 @@ export function secondThoughts(
     return from === null ? [] : [{ k, from }];
   });
   const times = timesIn(sentences, items, tokens);
+  const partly = times ? null : partTimesIn(sentences, items);
   const ranOut = ranOutIn(sentences);
   const { said, cuts, tellings } = saidIn(
     items,
     tokens,
     { sentences, rights, tells, isSettled },
-    turnedAt.length + turnedDown.size + changes.length + ranOut.length + stars.length > 0 || times !== null,
+    turnedAt.length + turnedDown.size + changes.length + ranOut.length + stars.length > 0 ||
+      times !== null ||
+      partly !== null,
   );
   const post: Post = {
     sentences,
@@ -145,6 +149,7 @@ export function secondThoughts(
   fillUp(post);
   dropSaidAgain(post);
   if (times) takeTimes(post, times);
+  if (partly) takePartTimes(post, partly);
   const hears = (k: number): boolean => {
     const sentence = sentences[k];
     return sentence !== undefined && post.back.some(({ from, to }) => from < sentence.to && to > sentence.from);

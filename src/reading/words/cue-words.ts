@@ -98,7 +98,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   back: 'make scratch strike only wait no',
   lack: 'none ran run out topped toped place made instead',
   taken:
-    'scale scales only weighed real actual really took used fact pot now today new currently this had measured put poured went ended settled decided chose',
+    'scale scales only weighed real actual really took used fact pot now today new currently this had measured put poured went ended settled decided chose come came gone dropped cut moved down up reduced lowered raised upped use take',
   page: andMany(
     'page recipe batch one list card sheet column notebook book line soap bar side leaf table figure amount number',
   ),
