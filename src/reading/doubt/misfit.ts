@@ -31,15 +31,10 @@ const ofKind =
 const ofSize =
   /\b(?:doubled|tripled|trebled|quadrupled|halved) (?:(?:up|all|both|the|my|our|of) )*(?:oils?|fats?|butters?|lye|naoh|koh|caustic|water)\b/i;
 
-/** "20 g of the lye spilled": it is not all in the pot. */
-const ofLoss =
-  /\b(?:lye|naoh|koh|caustic)\b[^.?!\d]{0,16}\b(?:spill(?:ed|s)?|spilt|lost|missed the pot|(?:went|landed|ended up) (?:on|over|down))\b/i;
-
 /** "EDIT: typo, the olive oil is 450 g, not 500", "it is 120 g of KOH in there": of the recipe, whatever it says. */
 const putsRight = (told: string): boolean =>
   /\b(?:is|it's|there's|was) (?:\d.{0,24})?\bin (?:there|the pot)\b/i.test(told) ||
   ofSize.test(told) ||
-  ofLoss.test(told) ||
   (ofKind.test(told) &&
     !/\b(?:some ?day|try|next|never|want|would|if|usually|place of|instead|shipped|sent|delivered)\b/i.test(told)) ||
   (/^\W*(?:edit(?:ed)?|correction|erratum|typo|oops|whoops)\b/i.test(told) && /\d/.test(told));

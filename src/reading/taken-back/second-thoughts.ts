@@ -85,7 +85,7 @@ export function secondThoughts(
   const settled = before.filter(({ settles }) => settles);
   const isSettled = (sentence: Sentence): boolean =>
     settled.some(({ from, to }) => from < sentence.to && to > sentence.from);
-  const tells = tellingsIn(sentences, tokens, isSettled);
+  const tells = tellingsIn(sentences, cut, isSettled);
   // "850 g - no, 780 was all I had"
   const isTold = (sentence: Sentence): boolean =>
     before.some(({ from, to }) => from < sentence.to && to > sentence.from);

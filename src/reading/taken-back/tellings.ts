@@ -4,7 +4,8 @@
  * the line ends; one that stands over a list, up to the list's end.
  */
 
-import type { Sentence } from '../text/sentences.ts';
+import type { Prim } from '../text/scan.ts';
+import type { Cut, Sentence } from '../text/sentences.ts';
 import { cue, papers, relations } from '../words/cue-words.ts';
 import type { Token } from '../words/tokens.ts';
 
@@ -181,7 +182,7 @@ const pointsBack =
   /\b(?:(?:that|it|those|this) ?(?:'?s|is|was|were|are)|thats|its) (?:all |still )?(?:for |from |in |of )?$/;
 
 /** "Group three", "batch 11", "rev. B", "v2.1", "the second try". */
-const labels =
+const called =
   /\b(?<kind>groups?|batch|no|nr|number|team|version|rev|revision|ver|v|recipe|loaf|pot|try|go|attempt|round|test|trial|experiment|exp|sample|lot) (?:(?:[.] )?(?:no|nr|number) )?(?:[.:] )?(?<name>#|one|two|three|four|five|six|[abcdef])(?='?s?[ ])|\b(?<nth>first|second|third|fourth|fifth|1st|2nd|3rd|4th|5th) (?<of>group|batch|team|version|recipe|loaf|pot|try|go|attempt|round|one)\b/gu;
 const numbers: Readonly<Record<string, number>> = Object.fromEntries(
   [
@@ -202,12 +203,56 @@ interface Label {
   readonly again: boolean;
 }
 
+/** "46 had 350 of water", "in 11 I used 350 g", "#11 was soft": a number that nothing but the title tells what it is of. */
+const barely =
+  /(?:^(?:[-•("] )*(?:(?:and|but|so|notes?) )?(?:: )?|[:;,.] (?:and |but |in |with |for )?|\b(?:and|but|in|with|for|unlike) )(?<name>[#…]) (?=(?:had|has|was|were|got|took|used|came|went|turned|did|needed|i|we) |it (?:had|was|took) |and [#…] (?:had|was|were|took|used|got)\b)/gu;
+/** Batches before the one of the title of which a post tells, at the most. */
+const mostBack = 12;
+
+/** "46", "#46": the number there; null where another figure stands. */
+function numberAt(token: Token | undefined, prims: readonly Prim[]): number | null {
+  if (token?.t === 'quantity') {
+    const { dim, value, text, times } = token.quantity;
+    return dim === 'bare' && times === null && /^\d{1,4}$/.test(text) ? value : null;
+  }
+  const sign = token?.t === 'aside' ? prims[token.from] : undefined;
+  const figure = prims[(token?.from ?? 0) + 1]?.text ?? '';
+  return sign?.text === '#' && /^\d{1,4}$/.test(figure) ? Number(figure) : null;
+}
+
+/** The batches that are told of by their mere number, under a title with that of the one that is asked about. */
+function bareIn(
+  sentences: readonly Sentence[],
+  tokens: readonly Token[],
+  prims: readonly Prim[],
+  list: readonly Label[],
+): readonly Label[] {
+  const start = list.find(({ sentence, place }) => isTitled(sentences.slice(0, sentence + 1), place));
+  const opens = tokens.findIndex((token) => token.t !== 'line' && token.t !== 'sign');
+  const own = tokens[opens]?.t === 'aside' ? opens : isBatch(tokens[opens]) ? opens + 1 : -1;
+  const title = start?.number ?? (tokens[own]?.t === 'aside' ? numberAt(tokens[own], prims) : null);
+  if (title === null) return [];
+  const found: Label[] = start ? [] : [{ sentence: 0, place: 0, number: title, again: false }];
+  sentences.forEach((sentence, k) => {
+    barely.lastIndex = 0;
+    for (let hit = barely.exec(sentence.text); hit; hit = barely.exec(sentence.text)) {
+      const place = hit.index + hit[0].length - 2;
+      const number = numberAt(tokens[sentence.tokenAt(place)], prims);
+      if (number !== null && number < title && title - number <= mostBack)
+        found.push({ sentence: k, place, number, again: false });
+    }
+  });
+  return found;
+}
+const isBatch = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'batch-word';
+
 function labelsIn(sentences: readonly Sentence[], tokens: readonly Token[]): readonly Label[] {
   const found: Label[] = [];
   sentences.forEach((sentence, k) => {
     if (!sentence.tells || (sentence.cues & cue.numbered) === 0) return;
-    labels.lastIndex = 0;
-    for (let hit = labels.exec(sentence.text); hit; hit = labels.exec(sentence.text)) {
+    called.lastIndex = 0;
+    for (let hit = called.exec(sentence.text); hit; hit = called.exec(sentence.text)) {
       const { kind, name, nth, of } = hit.groups ?? {};
       const figure = name === '#' ? tokens[sentence.tokenAt(hit.index + hit[0].length - 1)] : undefined;
       if (figure?.t === 'quantity' && figure.quantity.dim !== 'bare') continue;
@@ -263,11 +308,17 @@ export type Tells = (sentence: number, token: number) => Told;
 /** Null where all of a post tells of one batch. */
 export function tellingsIn(
   sentences: readonly Sentence[],
-  tokens: readonly Token[],
+  { tokens, prims }: Cut,
   isSettled: (sentence: Sentence) => boolean,
 ): Tells | null {
-  if (!sentences.some((sentence) => sentence.tells)) return null;
-  const numbered = labelsIn(sentences, tokens);
+  const labels = labelsIn(sentences, tokens);
+  const bare = bareIn(sentences, tokens, prims, labels);
+  if (bare.length === 0 && !sentences.some((sentence) => sentence.tells)) return null;
+  const numbered = [
+    ...bare.filter(({ place, sentence }) => place + sentence === 0),
+    ...labels,
+    ...bare.filter(({ place, sentence }) => place + sentence > 0),
+  ];
   const asked = askedOf(sentences, numbered);
   const elsewhere = sentences.map((sentence) =>
     sentence.tells && !isSettled(sentence) ? openingsOf(sentence, others) : [],
