@@ -41,6 +41,7 @@ import { lackIn, pageTurnedIn, rightsIn, takenBackIn, unsureIn } from './stance.
 import { applyStars, starredIn } from './starred.ts';
 import { tellingsIn } from './tellings.ts';
 import { turnDown, turnedDownIn } from './turned-down.ts';
+import { turnedDownAt, weightForWeight } from './weight-for-weight.ts';
 import { drop, dropAll, elsewhere, figures, type Post } from './withdrawn.ts';
 
 export interface Thoughts {
@@ -173,6 +174,8 @@ function toldIn(sentences: readonly Sentence[], k: number): readonly Change[] {
   const planned = plannedIn(sentences, k);
   if (planned) return [planned];
   const changes = changesIn(sentence);
+  const settled = changes.every((one) => one.gone === null) ? weightForWeight(sentences, k) : null;
+  if (settled) return [settled];
   if (changes.length > 0) return changes;
   const instead = forItsPlace(sentences, k);
   return instead ? [instead] : spoiltIn(sentence, sentences[k + 1]);
@@ -490,7 +493,9 @@ function applyChange(post: Post, change: Change, k: number): void {
     applyItself(post, change.comes, sentence);
     return;
   }
-  const span = { from: sentence.from, to: sentence.to };
+  const down = change.kind === 'swap' ? turnedDownAt(post.sentences[k - 1]) : null;
+  const isDown = down !== null && change.gone !== null && thingAt(post, down)?.key === thingAt(post, change.gone)?.key;
+  const span = { from: (isDown ? post.sentences[k - 1] : null)?.from ?? sentence.from, to: sentence.to };
   const isOfLast = change.kind === 'out' || (change.kind === 'swap' && change.its === true);
   const it = change.gone === null ? (isOfLast ? spokenOf(post, sentence) : undefined) : thingAt(post, change.gone);
   const before = post.last;
