@@ -5,7 +5,7 @@
 import { nearly } from '../taken-back/changes.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { papers } from '../words/cue-words.ts';
+import { batchBefore, papers } from '../words/cue-words.ts';
 import { isAny, isWeight } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf, weighedThings } from '../words/weighed.ts';
@@ -242,6 +242,11 @@ const denied =
 const elsewhen =
   /\b(?:for|as a) comparison\b(?! (?:to|with)\b)|^comparison :|^(?:no|number|batch) (?:\. )?# |\b(?:next time|later on|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|in (?:another|(?:a|an|one) (?:different|other|earlier|older)) (?:batch|soap|loaf|recipe)|years ago|in earlier years|(?:should|would|could) have|shouldve|wouldve)\b/;
 
+/** "The batch before this I left the palm out." */
+const ofBefore = new RegExp(
+  `^(?:(?:and|but|in|with|for|on|from) )*(?:(?:the|my|our) )?(?:${batchBefore}|(?:time|batch|loaf|one) before ,? ?(?:i|we|it)\\b)`,
+);
+
 /** "Last week I replaced the palm with lard, and kept the lye at 134 g": of the batch that is weighed. */
 const lately = /^(?:and |but |then )?last (?:week|month) (?:i|we)\b/;
 
@@ -291,7 +296,12 @@ function saidIn(
     .replace(/@/g, (_, place: number) => letterOf(tokens[sentence.tokenAt(place)], weighed))
     .replace(forNothing(), dashes);
   const text = isOpening ? lettered.replace(toUse, dashes) : lettered;
-  if (denied.test(text) || nearly.test(text) || (elsewhen.test(text) && !(lately.test(text) && text.includes('#'))))
+  if (
+    denied.test(text) ||
+    nearly.test(text) ||
+    ofBefore.test(text) ||
+    (elsewhen.test(text) && !(lately.test(text) && text.includes('#')))
+  )
     return null;
   for (const change of changes(isHeard ? 'lost' : open.test(text) ? 'always' : 'done')) {
     const [from, to] = change.exec(text)?.indices?.[0] ?? [];

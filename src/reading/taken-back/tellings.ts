@@ -6,7 +6,7 @@
 
 import type { Prim } from '../text/scan.ts';
 import type { Cut, Sentence } from '../text/sentences.ts';
-import { cue, papers, relations } from '../words/cue-words.ts';
+import { batchBefore, cue, papers, relations } from '../words/cue-words.ts';
 import type { Token } from '../words/tokens.ts';
 
 /** `mine`: of the batch that is asked about, and said to be so; the others are of another one. */
@@ -51,6 +51,8 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     // with its list in a bracket, which is a sentence of its own
     `^(?:my|the|our) (?:very )?first ${batch} (?:(?:i|we) (?:ever )?(?:made|did|tried) )?$`,
     '\\bthe (?:batch|soap|loaf|one) before (?:was|had|took) ',
+    `^(?:(?:and|but|in|with|for|on|from) )*(?:(?:the|my|our) )?${batchBefore} (?!is |cured )`,
+    '^(?:the )?(?:time|batch|loaf|one) before ,? ?(?:i|we|it) (?:forgot|left|had|used|took|put|made|was|skipped|swapped|replaced|added)\\b',
     "\\blast (?:week|month|year|summer|autumn|winter|spring) ?'?s (?:batch|soap|loaf|bars?|one) (?:was|were|had|took)\\b",
     `^(?:and |so |the |my |our )*(?:last (?:week|month|year|time|summer|autumn|winter|spring|sunday|saturday|night)|yesterday)'?s (?:${batch} )?(?:$|was |were |had |[:=])`,
     "\\blast (?:spring|summer|autumn|fall|winter|christmas|easter|night)(?:s|'s?| (?:i|we|it) (?:ha[ds]|used|took|made|was|were|put)) ",

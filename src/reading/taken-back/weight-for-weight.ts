@@ -38,7 +38,7 @@ const strangers = new RegExp(
 
 /** The token of what a sentence turns down for good, where it speaks of nothing else; null elsewhere. */
 export function turnedDownAt(sentence: Sentence | undefined): number | null {
-  if (!sentence || sentence.names !== 1 || sentence.figures > 0) return null;
+  if (sentence?.names !== 1 || sentence.figures > 0) return null;
   const at = averse.exec(sentence.text)?.indices?.groups?.['gone']?.[0];
   return at === undefined ? null : sentence.tokenAt(at);
 }

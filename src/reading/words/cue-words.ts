@@ -61,6 +61,10 @@ const andMany = (list: string): string => list.replace(/\S+/g, '$& $&s');
 /** What a recipe is written on, and who may have made another one. */
 export const papers =
   'recipe book card sheet leaflet video blog website page printout magazine calendar booklet instruction calc calculator plan app slip note handout chart';
+/** "The batch before this": of an earlier one. */
+export const batchBefore =
+  '(?:(?:batch|loaf|soap|one|try|time|go|attempt|round|pot) before (?:this|that|it|last)|(?:two|three|four|a few|few|#) (?:batches|loaves|soaps|tries|pots|goes) (?:ago|back|before this)|…ago)(?: (?:one|batch|loaf|soap))?';
+
 export const relations =
   'sister brother mother mum mom mam dad father aunt auntie uncle gran granny grandma grandmother nan neighbour neighbor friend colleague cousin teacher husband wife daughter son sis bro mama papa nana grandad grandpa grandfather hubby girlfriend boyfriend gf bf partner mate flatmate roommate housemate coworker niece nephew boss buddy';
 /** By what a figure is known to be for something else than the pot, or of a soap called after its ingredient. */
