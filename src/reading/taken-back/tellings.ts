@@ -186,6 +186,12 @@ const pointsBack =
 /** "Group three", "batch 11", "rev. B", "v2.1", "the second try". */
 const called =
   /\b(?<kind>groups?|batch|no|nr|number|team|version|rev|revision|ver|v|recipe|loaf|pot|try|go|attempt|round|test|trial|experiment|exp|sample|lot) (?:(?:[.] )?(?:no|nr|number) )?(?:[.:] )?(?<name>#|one|two|three|four|five|six|[abcdef])(?='?s?[ ])|\b(?<nth>first|second|third|fourth|fifth|1st|2nd|3rd|4th|5th) (?<of>group|batch|team|version|recipe|loaf|pot|try|go|attempt|round|one)\b/gu;
+/** "The first try was 900 g of tallow. The second had olive in it": behind one that is named. */
+const ordinals =
+  /\b(?:the|my|our) (?<nth>second|third|fourth|fifth|2nd|3rd|4th|5th) (?=(?:had|was|were|came|got|went|turned|is|has)\b|: )/gu;
+/** "1500 g tallow and 400 g coconut is the third." */
+const isNth =
+  /^[^#]*#.*\b(?:is|are|makes|be) (?:the|my|our) (?<nth>second|third|fourth|fifth|2nd|3rd|4th|5th) [.!]? ?$/du;
 const numbers: Readonly<Record<string, number>> = Object.fromEntries(
   [
     ['one', 'first', '1st', 'a'],
@@ -263,6 +269,16 @@ function labelsIn(sentences: readonly Sentence[], tokens: readonly Token[]): rea
       const isGrade = kind === 'no' && /^ ?@/.test(sentence.text.slice(hit.index + hit[0].length));
       if (number === undefined || isGrade || (kind === 'no' && name !== '#')) continue;
       found.push({ sentence: k, place: hit.index, number, again: /^(?:try|go|attempt|round)$/.test(kind ?? of ?? '') });
+    }
+  });
+  const [first] = found;
+  if (!first?.again) return found;
+  sentences.forEach((sentence, k) => {
+    if (k <= first.sentence || (sentence.cues & cue.numbered) === 0) return;
+    const whole = isNth.exec(sentence.text);
+    for (const { index, groups } of whole ? [whole] : sentence.text.matchAll(ordinals)) {
+      const number = numbers[groups?.['nth'] ?? ''] ?? 0;
+      if (number > first.number) found.push({ sentence: k, place: index, number, again: true });
     }
   });
   return found;
