@@ -41,3 +41,22 @@ test.each([
 test.each(['I meant it to be lard.', 'I meant it to come out at 1.4 kg.'])('may, and is asked about: %s', (text) =>
   expect(potOf(`${fats}, lye 142 g, water 284 g. ${text}`).doubts).not.toEqual([]),
 );
+
+test.each([
+  'The first time I used 135 and it was greasy.',
+  'The very first time it was 135 g of lye.',
+  'When I started I used 135 and it was greasy.',
+  'Years ago I used 135 and it was greasy.',
+  'Two years back I used 135.',
+  'Back in the day I used 135.',
+  "For my sister's I used 135.",
+  'In the class we used 135.',
+  'I almost put in 241 g of lye instead of 142.',
+])('is of another day: %s', (text) =>
+  expect(lyeOf(`${fats}, lye 142 g, water 284 g. ${text}`)).toEqual([142, 284, []]),
+);
+
+test.each(['I used 135 in the end.', 'I used 135 for the lye.', 'I weighed 135 g instead of 142.'])(
+  'is of this one: %s',
+  (text) => expect(lyeOf(`${fats}, lye 142 g, water 284 g. ${text}`)).toEqual([135, 284, []]),
+);

@@ -223,7 +223,7 @@ export function takesWeight(sentence: Sentence, place: number): boolean {
     (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|^(?:and |but )?(?:now|today|new|currently|this time) (?:[:=]|- ) ?|\b(?:i|we|im|were) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed(?: out)?|measured|put(?: in)?|poured|went (?:with|for)|ended up with|settled (?:on|for)|decided on|chose|(?:(?:come|came|gone|went|dropped|cut|moved|brought|am|are) (?:it |that )?(?:back |right )?(?:up|down|back)|(?:reduced|lowered|raised|upped|dropped|cut|brought) (?:it|that)) (?:at|to)|(?<=im (?:now )?)(?:back |right )?(?:up|down) (?:at|to)) (?:all )?(?:the |only |about |just )?|\b(?:now|nowadays|this time|today) ,? ?(?:i|we|im|its) (?:only |just )?(?:use|take|using|am using|taking|put in) (?:only |about |just )?)$/.test(
       before,
     ) &&
-      /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for |…)/.test(
+      /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for (?!(?:the|a|an|my|her|his|that|our|another|hers)\b(?! (?:@|lye\b|oils\b|fats\b)))|…)/.test(
         behind,
       ))
   );

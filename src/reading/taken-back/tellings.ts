@@ -44,7 +44,12 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
   once: [
     // "never mind the pints, I'd use 900 g": what follows is of now
     "\\b(?:ignore|forget|disregard|scrap|never mind) (?:the|my|that|all of the) [\\p{L}]+\\b(?! ?[,;:.–-]+ (?:and |so |but )?(?:i|we|its|let ?'?s|use|take|make)\\b)",
-    '\\b(?:[\\p{L}]+|#) (?:days|weeks|months|years) ago\\b|…ago\\b',
+    '\\b(?:[\\p{L}]+|#) (?:days|weeks|months|years) (?:ago|back)\\b|…ago\\b|^(?:some |many |a few |few )?(?:weeks|months|years|#) (?:ago|back)\\b|^(?:but |and )?back (?:in the (?:old )?days?|then)\\b',
+    // "the first time I used 135", "when I started I used 135", "in the class we used 135"
+    '^(?:but |and )?(?:the|my|our) (?:very )?first (?:time|go|try|attempt|batch|loaf|soap|one) ,? ?(?:i|we|it) (?!(?:am|is|will|want|make|plan)\\b)',
+    '^(?:but |and )?when (?:i|we) (?:first |was |were |had |only |just )*(?:started|began|starting|new|beginners?|learning|learned|learnt)\\b',
+    '^(?:but |and )?(?:in|at|on) (?:the|that|a|our|my) (?:[\\p{L}]+ )?(?:class|course|workshop|lesson)s? ,? ?(?:i|we|they|it) ',
+    `^(?:but |and )?for (?:my|our|her|his) ${kin}'?s? (?:(?:batch|one|soap|bar|loaf|birthday|wedding|shop|stall) )?,? ?(?:i|we) (?:used|took|put|had|made|weighed)\\b`,
     `\\b(?:the|my|our|in|on|of|with|from|for|that) (?:very )?${earlier} ${batch}\\b`,
     `^(?:${earlier}|first) ${batch}\\b`,
     '\\b(?:in|with|from|for) (?:another|(?:a|an|one) (?:different|other|earlier|older|previous|former)) (?:batch|soap|loaf|recipe) (?:i|we|it|there|was|had|once)\\b',

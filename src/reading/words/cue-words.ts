@@ -92,7 +92,7 @@ const seasons =
 /** The words of each. */
 const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   told: `${andMany(papers)} planned theory target paper supposed written original comparison`,
-  once: `${seasons} ignore forget disregard scrap never ago before last previous earlier old former other another different first used yesterdays`,
+  once: `${seasons} ignore forget disregard scrap never ago before last previous earlier old former other another different first used yesterdays started began starting new beginner beginners learning learned learnt back class classes course courses workshop workshops lesson lessons for`,
   others: `${andMany(relations)} her his their hers theirs he she they others people folk folks makers soapers`,
   later: 'next planned plan plans if later day',
   mine: 'ours about taking using doing making putting scale scales proper right correct final corrected true mine pot version new current what do make made take use bowl pan put took used weighed did done poured went weigh only had real actual fact this me like want prefer now today tonight yesterday reality really actually second third fourth 2nd 3rd 4th',
