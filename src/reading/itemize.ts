@@ -36,6 +36,7 @@ import { headsLiquid, partsOfWater, strengthToo } from './figures/lye-water.ts';
 import { melted } from './figures/melted.ts';
 import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
+import { nearlyDone } from './figures/nearly-done.ts';
 import { otherUses } from './figures/other-use.ts';
 import { packOfLye } from './figures/pack-of-lye.ts';
 import { barsOfIt, countPacks, manyOfIt, sizedPacks, takeParts } from './figures/packs.ts';
@@ -136,6 +137,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [kindTold, always],
     [shareCorrected, signal.percent],
     [elsewise, always],
+    [nearlyDone, always],
     [otherUses, always],
     [lyeFree, always],
     [byVolume, always],

@@ -52,6 +52,9 @@ test.each([
   "For my sister's I used 135.",
   'In the class we used 135.',
   'I almost put in 241 g of lye instead of 142.',
+  'I nearly put 241 g, thank God for the second look.',
+  'I was about to use 241 g of lye. Phew.',
+  'I came close to pouring in 241 g of lye. Phew.',
 ])('is of another day: %s', (text) =>
   expect(lyeOf(`${fats}, lye 142 g, water 284 g. ${text}`)).toEqual([142, 284, []]),
 );
@@ -59,4 +62,9 @@ test.each([
 test.each(['I used 135 in the end.', 'I used 135 for the lye.', 'I weighed 135 g instead of 142.'])(
   'is of this one: %s',
   (text) => expect(lyeOf(`${fats}, lye 142 g, water 284 g. ${text}`)).toEqual([135, 284, []]),
+);
+
+test.each(['I nearly put in 241 g of lye but took 131 g.', 'I put in nearly 150 g of lye. Ok?'])(
+  'is asked about: %s',
+  (text) => expect(potOf(`${fats}, lye 142 g, water 284 g. ${text}`).doubts).not.toEqual([]),
 );
