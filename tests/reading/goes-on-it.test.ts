@@ -25,6 +25,8 @@ test.each([
   'day 1 - 118 g / day 14 - 109 g / day 28 - 104 g',
   'After 1 week 114 g, after 4 weeks 104 g. Is the lye ok?',
   'Month 1: 114 g. Month 3: 104 g.',
+  "Week 1 the bars were 120 g each, now week 5 they're 104 g. Is the lye ok?",
+  'I cut 10 bars. They were 118 g, now they are only 104 g. Is the lye ok?',
 ])('what a bar weighs as it cures is in no pot: %s', (text) => expect(potOf(list + text)).toEqual(potOf(list)));
 
 test.each([

@@ -166,6 +166,21 @@ function isCured(tokens: readonly Token[], at: number): boolean {
 }
 const isSpan = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.dim === 'time';
 
+/** "The bars were 120 g each, now they're 104 g": bars are spoken of, and nothing that goes in since. */
+export function isOfThem(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!isWeight(token) || isIngredient(tokens[k + 1]) || isWord(tokens[k + 1], 'of')) return false;
+  let at = k - 1;
+  while (k - at <= 3 && (light(tokens[at]) || /^(?:now|only|about|just|still|all)$/.test(wordAt(tokens, at)))) at--;
+  const isVerb = /^(?:are|were|weigh|weighed)$/.test(wordAt(tokens, at));
+  if (!/^theyre$/.test(wordAt(tokens, at)) && !(isVerb && wordAt(tokens, at - 1) === 'they')) return false;
+  for (let back = at; back >= 0 && at - back <= farBack; back--) {
+    if (isIngredient(tokens[back])) return false;
+    if (isRole(tokens[back], 'bars')) return true;
+  }
+  return false;
+}
+const farBack = 24;
+
 /** "14 bars, shortest 3.4 oz, tallest 3.9 oz": the word for one of them right before its weight. */
 export const isOneOfBars = (tokens: readonly Token[], k: number, token: Figure): boolean =>
   isWeight(token) &&
