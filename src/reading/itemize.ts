@@ -19,6 +19,7 @@ import { endOfCook, looksOfPot } from './figures/cook.ts';
 import { drawnFrom, forSoap } from './figures/drawn-from.ts';
 import { elsewise } from './figures/elsewise.ts';
 import { fromVessel } from './figures/from-vessel.ts';
+import { goesOnIt } from './figures/goes-on-it.ts';
 import { heldBack } from './figures/held-back.ts';
 import { iceOfWater } from './figures/ice-of-water.ts';
 import { inItsPlace } from './figures/in-its-place.ts';
@@ -35,6 +36,7 @@ import { headsLiquid, partsOfWater, strengthToo } from './figures/lye-water.ts';
 import { melted } from './figures/melted.ts';
 import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
+import { nearlyDone } from './figures/nearly-done.ts';
 import { otherUses } from './figures/other-use.ts';
 import { packOfLye } from './figures/pack-of-lye.ts';
 import { barsOfIt, countPacks, manyOfIt, sizedPacks, takeParts } from './figures/packs.ts';
@@ -118,6 +120,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [partsOfWater, always],
     [strengthToo, signal.percent],
     [headsLiquid, signal.for],
+    [goesOnIt, always],
     [forVessel, signal.for],
     [washedWith, always],
     [partSaid, signal.part],
@@ -135,6 +138,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [kindTold, always],
     [shareCorrected, signal.percent],
     [elsewise, always],
+    [nearlyDone, always],
     [otherUses, always],
     [lyeFree, always],
     [byVolume, always],

@@ -108,6 +108,7 @@ export const sets = [
   'blind-79',
   'blind-80',
   'blind-82',
+  'blind-95',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

@@ -62,7 +62,7 @@ const figuresIn = (sentence: Sentence): readonly number[] =>
 
 /** What each of its tokens tells of; nothing where all do of one batch. */
 function toldIn(cut: Cut, sentence: Sentence): readonly unknown[] {
-  const tells = tellingsIn([sentence], cut.tokens, () => false);
+  const tells = tellingsIn([sentence], cut, () => false);
   return tells ? Array.from({ length: sentence.to - sentence.from }, (_, k) => tells(0, sentence.from + k)) : [];
 }
 

@@ -248,7 +248,26 @@ describe('hundreds as a telephone hears them', () => {
     'lye for a hundred grams of lard please',
     'one hundred grams of lard, how much lye',
   ])('%s', (text) => expect(read(text)).toMatchObject({ fats: [{ grams: 100 }], doubts: [] }));
+
+  const spoken = 'olive oil five hundred grams, cocoa nut oil one hundred grams, the lie eighty two grams';
+  test('two of them, where one is called one', () =>
+    expect(read(`${spoken}, and water to hundred and forty grams`)).toMatchObject({
+      fats: [{ grams: 500 }, { id: 'coconut-oil', grams: 100 }],
+      alkali: [{ grams: 82 }],
+      waterGrams: 240,
+      doubts: [],
+    }));
+  test.each([', add water to hundred and forty grams', ', lard reduced to hundred grams'])('but not "%s"', (text) =>
+    expect(doubts(spoken + text)).toContain('range'),
+  );
 });
+
+test.each(['Lie 82 g', 'then the lie eighty two grams', '82 g of lie'])('a slip of lye: %s', (lye) =>
+  expect(read(`500 g olive, 100 g coconut, ${lye}, 180 g water. Is the lie ok?`)).toMatchObject({
+    alkali: [{ grams: 82 }],
+    doubts: [],
+  }),
+);
 
 test.each([
   ['got a whole stone of lard, what lye', 6350],

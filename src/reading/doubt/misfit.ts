@@ -27,9 +27,14 @@ function isOdd(reading: RecipeReading, catalogue: Catalogue): boolean {
 const ofKind =
   /\b(?:says?|said|wrote|written|was|were|used|took|checked|bag|tub|label|it['’]?s|it is)\b[^.?!]{0,60}\b(?:koh|naoh|potassium|sodium)\b/i;
 
+/** "I doubled the oils and the water, the lye stayed at 99 g". */
+const ofSize =
+  /\b(?:doubled|tripled|trebled|quadrupled|halved) (?:(?:up|all|both|the|my|our|of) )*(?:oils?|fats?|butters?|lye|naoh|koh|caustic|water)\b/i;
+
 /** "EDIT: typo, the olive oil is 450 g, not 500", "it is 120 g of KOH in there": of the recipe, whatever it says. */
 const putsRight = (told: string): boolean =>
   /\b(?:is|it's|there's|was) (?:\d.{0,24})?\bin (?:there|the pot)\b/i.test(told) ||
+  ofSize.test(told) ||
   (ofKind.test(told) &&
     !/\b(?:some ?day|try|next|never|want|would|if|usually|place of|instead|shipped|sent|delivered)\b/i.test(told)) ||
   (/^\W*(?:edit(?:ed)?|correction|erratum|typo|oops|whoops)\b/i.test(told) && /\d/.test(told));

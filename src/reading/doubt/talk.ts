@@ -31,6 +31,10 @@ const prose = (): RegExp =>
 const changing = (): RegExp =>
   /\b(?:instead|in (?:its|their|the) place|replac\w*|swap\w*|substitut\w*|(?:ex)?chang\w*|switched|switching|trad(?:ed|ing)|sub(?:bed|bing)|rather than|out of|ran out|forgot\w*|without|left out|leave out|take out|added?|adding|plus|more|less|extra|double|half|halv\w*|triple|scal(?:ed|ing)|wrong|correct\w*|mean|meant|sorry|actually|only had|or|between|somewhere|either|unsure|not (?:sure|certain)|maybe|perhaps|don't know|what (?:was left|is left|remain\w*)|not \d+)\b/iu;
 
+/** "20 g of the lye spilled", "I upset the lye jug and 20 g went over the table": not all of it is in the pot. */
+const spilling = (): RegExp =>
+  /\b(?:lye|naoh|koh|caustic|solution|oils?|butter|lard|tallow)\b[^.?!]{0,40}\b(?:spill(?:ed|s)?|spilt|(?:went|ran|landed|ended up|gone) (?:on|over|across|down|all over) (?:the|my))\b|\b(?:spill(?:ed|ing)?|spilt) [^.?!]{0,24}\b(?:lye|naoh|koh|caustic|solution|oils?|butter|lard|tallow)\b/iu;
+
 /** Words by which a weight may be that of something in the pot. */
 const putting = (): RegExp =>
   /\b(?:put(?:s|ting)?|mix\w*|melt\w*|stir\w*|pour\w*|us(?:e|ed|es|ing)|thr[eo]w\w*|toss\w*|dump\w*|dissolv\w*|blend\w*|weigh(?:ed|ing)? out|measur\w*|weigh\w* [^.]{0,30}\binto|into (?:the|my) (?:lye )?(?:jug|pot|bowl|pan|bucket|kettle|mix|lye|oils?)|includ\w*|contain\w*|(?:goes|go|went|going) in\w*|took|takes?|taking|had|need\w*)\b/iu;
@@ -49,7 +53,7 @@ const listing = (): RegExp =>
 /** A row may tell what was done with it ("stout, boiled down and chilled 220 g"); only a sentence says who did. */
 export function isTalk(text: string): boolean {
   // a line with a star puts something right
-  if (/^\*\S/.test(text) || changing().test(text) || listing().test(text)) return false;
+  if (/^\*\S/.test(text) || changing().test(text) || spilling().test(text) || listing().test(text)) return false;
   const words = count(text, prose());
   return text.startsWith('(') ? words + deeds(text) > 0 : words > 0 && words + deeds(text) > 1;
 }

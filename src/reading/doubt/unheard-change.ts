@@ -5,8 +5,8 @@
 import { nearly } from '../taken-back/changes.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { papers } from '../words/cue-words.ts';
-import { isAny } from '../words/token-is.ts';
+import { batchBefore, papers } from '../words/cue-words.ts';
+import { isAny, isWeight } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf, weighedThings } from '../words/weighed.ts';
 import { isSmallTalk } from './small-talk.ts';
@@ -65,7 +65,7 @@ const out: readonly string[] = [
   `[FL] (?:i |we |was |were )+(?:only )?(?:half|partly|barely|hardly) (?:used|added|melted|emptied|there)\\b`,
   `[FL] ${vessel}(?:wasnt|was not|isnt|werent) (?:quite |completely |all |entirely )*full\\b`,
   `\\b(?:kept|keep|keeping|saved|held|reserved|put aside|set aside|put by) (?:back |aside )?${someOf} of ${the}F [^.?#]{0,20}\\bfor (?:my|her|his|our|the|an?|cooking|frying|baking)\\b(?! (?:end|top|swirl|trace)\\b)`,
-  `\\b(?:knocked over|dropped|tipped over|upset|broke|spilled|spilt) ${the}[FL]\\b`,
+  `\\b(?:knocked over|dropped|tipped over|(?<!\\b(?:did|does|do|will|would|could|can|might|may|should|has|have)\\b[^.?#]{0,40})upset|broke|spilled|spilt) ${the}[FL]\\b`,
   `\\b(?:^|[-,;:] )no F in (?:it|there|mine|this)\\b`,
   `F ${vessel}(?:[a-z]+ ){0,3}(?:never|not|didnt|hasnt|hadnt|havent|isnt|wont) (?:[a-z]+ ){0,2}(?:arrived?|come|came|coming|turn(?:ed)? up|show(?:ed)? up|delivered)\\b(?! (?:out|off|up|to)\\b)`,
   `F ${vessel}(?:(?:is|are|was|were|has|have|been|both|all|now|also|i|we|it|got|gets) )*(?:${removed}|(?:has to |have to |must |will |ll )?(?:stays?|stayed|kept|staying) out)${end}`,
@@ -226,6 +226,10 @@ const forNothing = (): RegExp => {
 const own = /^(?:me|mine|in mine|my pot|my version) :/;
 const isFigure = (token: Token): boolean => token.t === 'quantity';
 
+/** "I have 1.2 kg of lard sitting in the freezer. I'd go with all of that, and 300 g coconut": it opens the list. */
+const toUse = /\b(?:have|got|theres|there is|ive|ve) # (?:of )?F\b[^#.?]*/;
+const isUsed = /\b(?:use|using|go|take|with|melt|want|need|put)\b[^.?]*\b(?:all|it|that|both|them)\b/;
+
 /** Nobody has done it. */
 const open = /\?|\b(?:would|should|could|can|if|might|maybe)\b/;
 
@@ -237,6 +241,11 @@ const denied =
   /\b(?:nothing(?! else\b)|nobody|no one|none spilled|didnt (?:lose|spill|change|swap|skip|leave)|havent (?:changed|swapped)|not a drop|until it (?:read|showed|said) #|never (?:lost|spilled|skip))\b/;
 const elsewhen =
   /\b(?:for|as a) comparison\b(?! (?:to|with)\b)|^comparison :|^(?:no|number|batch) (?:\. )?# |\b(?:next time|later on|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|in (?:another|(?:a|an|one) (?:different|other|earlier|older)) (?:batch|soap|loaf|recipe)|years ago|in earlier years|(?:should|would|could) have|shouldve|wouldve)\b/;
+
+/** "The batch before this I left the palm out." */
+const ofBefore = new RegExp(
+  `^(?:(?:and|but|in|with|for|on|from) )*(?:(?:the|my|our) )?(?:${batchBefore}|(?:time|batch|loaf|one) before ,? ?(?:i|we|it)\\b)`,
+);
 
 /** "Last week I replaced the palm with lard, and kept the lye at 134 g": of the batch that is weighed. */
 const lately = /^(?:and |but |then )?last (?:week|month) (?:i|we)\b/;
@@ -265,7 +274,10 @@ export function unheardChange(
     if (own.test(sentence.text) && !isAny(cut.tokens, 0, sentence.from, isFigure)) continue;
     if (isAsked && (open.test(sentence.text) || !isDone.test(sentence.text))) continue;
     const isMadeGood = (): boolean => sentences.slice(k, k + soon).some(({ text }) => madeGood.test(text));
-    const said = saidIn(sentence, cut, weighed, isHeard, isMadeGood);
+    const isOpening =
+      !isAny(cut.tokens, 0, sentence.from, isWeight) &&
+      (sentence.figures > 1 || isUsed.test(sentences[k + 1]?.text ?? ''));
+    const said = saidIn(sentence, cut, weighed, isHeard, isMadeGood, isOpening);
     if (said !== null) return said;
   }
   return null;
@@ -277,11 +289,19 @@ function saidIn(
   weighed: ReadonlyMap<string, number>,
   isHeard: boolean,
   isMadeGood: () => boolean,
+  isOpening: boolean,
 ): string | null {
-  const text = sentence.text
+  const dashes = (all: string): string => '-'.repeat(all.length);
+  const lettered = sentence.text
     .replace(/@/g, (_, place: number) => letterOf(tokens[sentence.tokenAt(place)], weighed))
-    .replace(forNothing(), (all) => '-'.repeat(all.length));
-  if (denied.test(text) || nearly.test(text) || (elsewhen.test(text) && !(lately.test(text) && text.includes('#'))))
+    .replace(forNothing(), dashes);
+  const text = isOpening ? lettered.replace(toUse, dashes) : lettered;
+  if (
+    denied.test(text) ||
+    nearly.test(text) ||
+    ofBefore.test(text) ||
+    (elsewhen.test(text) && !(lately.test(text) && text.includes('#')))
+  )
     return null;
   for (const change of changes(isHeard ? 'lost' : open.test(text) ? 'always' : 'done')) {
     const [from, to] = change.exec(text)?.indices?.[0] ?? [];

@@ -59,6 +59,9 @@ interface Doubted {
   readonly unheard?: true;
 }
 
+/** "Couldn't tell it was there", "can't tell the difference": of the soap, and of no figure. */
+const noticed =
+  '\\btell (?:(?:that )?(?:it|they) (?:was|were|is|are) (?:even |ever )?(?:there|in it|in there)|(?:the|a|any|much) difference|(?:it|them) (?:apart|from))\\b';
 /** What is asked, or is to be: nobody knows how it will turn out. */
 const outcome =
   /\b(?:right|enough|ok|okay|correct|too (?:much|little|strong|harsh|soft|hard|high|low|heavy|late|hot)|safe|good|fine|should|would|will|need|needs|wants?|works?(?! out)|harsh|strong|mild|why|matters?|sense|trace|cure|gel|gelled|zap|ph|colou?r|scents?|smell|smells|mou?lds?|bars?|skin|next time|trust|what i (?:did|do)|how long|temperature|superfat|years?|hours?|minutes?|once|time|times|last|pure|purity|tables?|calculators?|if you|who had|i get|apart|dictionary|goes|makes)\b|\bmade for\b|\?/;
@@ -229,7 +232,7 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
     // anything of the list
     {
       tells: `${unread}[^?]{0,60} ${matter}(?= |$)|${matter} (?![^?]{0,25}\\b(?:so|still)\\b)[^?]{0,25}${unread}`,
-      unless: outcome,
+      unless: new RegExp(`${outcome.source}|${noticed}`),
     },
   ].map(({ tells, ...rest }) => ({ ...rest, tells: new RegExp(tells) }));
 

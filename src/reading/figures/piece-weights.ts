@@ -6,6 +6,7 @@ import {
   isIngredient,
   isMark,
   isRole,
+  isStop,
   isWeight,
   isWord,
   light,
@@ -165,6 +166,21 @@ function isCured(tokens: readonly Token[], at: number): boolean {
 }
 const isSpan = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.dim === 'time';
 
+/** "The bars were 120 g each, now they're 104 g": bars are spoken of, and nothing that goes in since. */
+export function isOfThem(tokens: readonly Token[], k: number, token: Figure): boolean {
+  if (!isWeight(token) || isIngredient(tokens[k + 1]) || isWord(tokens[k + 1], 'of')) return false;
+  let at = k - 1;
+  while (k - at <= 3 && (light(tokens[at]) || /^(?:now|only|about|just|still|all)$/.test(wordAt(tokens, at)))) at--;
+  const isVerb = /^(?:are|were|weigh|weighed)$/.test(wordAt(tokens, at));
+  if (!/^theyre$/.test(wordAt(tokens, at)) && !(isVerb && wordAt(tokens, at - 1) === 'they')) return false;
+  for (let back = at; back >= 0 && at - back <= farBack; back--) {
+    if (isIngredient(tokens[back])) return false;
+    if (isRole(tokens[back], 'bars')) return true;
+  }
+  return false;
+}
+const farBack = 24;
+
 /** "14 bars, shortest 3.4 oz, tallest 3.9 oz": the word for one of them right before its weight. */
 export const isOneOfBars = (tokens: readonly Token[], k: number, token: Figure): boolean =>
   isWeight(token) &&
@@ -215,19 +231,25 @@ function isUnderTime(tokens: readonly Token[], k: number): boolean {
 }
 const mostLogged = 30;
 
-/** A line begins there, its bullet aside. */
+/** A line or a sentence begins there, its bullet aside, or a row stands before that is logged, too. */
 function isOpening(tokens: readonly Token[], k: number): boolean {
-  const before = isMark(tokens[k - 1], '-•*') ? tokens[k - 2] : tokens[k - 1];
-  return before === undefined || before.t === 'line';
+  const at = isMark(tokens[k - 1], '-•*') ? k - 2 : k - 1;
+  const before = tokens[at];
+  if (isStop(before) || endsDotted(before) || before?.t === 'aside') return true;
+  const row = tokens[at - 1];
+  return isMark(before, ',/') && row?.t === 'quantity' && isLogged(tokens, at - 1, row);
 }
 
-/** "Week 3: 1,221 g", "day 14 = 98 g": a row of a log, where nothing but the time is named. */
+/** "Week 3: 1,221 g", "day 14 = 98 g", "after 4 weeks 104 g": a row of a log, where nothing but the time is named. */
 export function isLogged(tokens: readonly Token[], k: number, token: Figure): boolean {
   const next = tokens[k + 1];
-  if (!isWeight(token) || !(next === undefined || next.t === 'line' || isMark(next, ',;.'))) return false;
+  const closes = next === undefined || next.t === 'line' || isMark(next, ',;./') || endsDotted(token);
+  if (!isWeight(token) || !closes) return false;
   let at = k - 1;
+  // "day 14 109 g" looks like thousands
+  if (isTime(tokens[at]) && /^\d{1,3} \d{3}\b/.test(token.quantity.text)) return isOpening(tokens, at);
   // "week 6 - 118 g" looks like a range
-  if (token.quantity.upTo !== null) return isTime(tokens[at]) && (at === 0 || tokens[at - 1]?.t === 'line');
+  if (token.quantity.upTo !== null) return isTime(tokens[at]) && isOpening(tokens, at);
   if (isMark(tokens[at], '\t') && isUnderTime(tokens, k)) return true;
   if (isMark(tokens[at], ':=-')) at--;
   const number = tokens[at];
@@ -236,7 +258,8 @@ export function isLogged(tokens: readonly Token[], k: number, token: Figure): bo
     return isOpening(tokens, at - 1);
   const isDated = number?.t === 'aside' || number?.t === 'quantity';
   const from = isDated ? at - (/^(?:day|week|month)s?$/.test(spoken(tokens[at - 1])) ? 1 : 0) : at;
-  if (!isOpening(tokens, from)) return false;
+  const isBehind = number?.t === 'quantity' && /^(?:after|at|in)$/.test(spoken(tokens[from - 1]));
+  if (!isOpening(tokens, isBehind ? from - 1 : from)) return false;
   if (isDated && from < at) return true;
   return number?.t === 'quantity' && number.quantity.dim === 'time';
 }

@@ -56,6 +56,7 @@ import {
   isEachPiece,
   isInTitle,
   isLogged,
+  isOfThem,
   isOneOfBars,
   isOnePiece,
   isPieceWeight,
@@ -229,6 +230,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       }
       if (told && (isPieceWeight(tokens, k, token) || isOnePiece(tokens, k, token) || isCutAt(tokens, k, token)))
         aside(k, 'the weight of one bar');
+      if (isOfThem(tokens, k, token)) aside(k, 'the weight of one bar');
       if (!told && isInTitle(tokens, k, token)) aside(k, 'the weight of one bar');
       if (isSoapWeight(tokens, k, token) || isLogged(tokens, k, token)) aside(k, 'what came out of the mould');
       const net = told || isMark(tokens[k - 1], '.:(/') ? netAt(tokens, k, token) : -1;

@@ -86,9 +86,12 @@ const ofCard =
 /** What may follow: "I took half of it out" is said of the batter, "half that price" of something else. */
 const ends =
   '(?=\\s*(?:$|[-.,;:!?()–—]|(?:please|pls|now|today|tonight|though|because|since|as|so|but|then|this|only|here|instead|in total|in the end|and (?:i|we|it|now|want|wonder)|for (?:now|today|this|(?:the |my |a |two |three |2 |3 )?(?:\\w+ )?(?:mou?lds?|loa(?:f|ves)|trays?|pans?|tins?)))\\b))';
+/** "I doubled all the oils": not all of the recipe. */
+const notParts =
+  '(?! (?:of )?(?:(?:the|my|our|those|these|hard|soft|liquid|base) )*(?:oils?|fats?|butters?|lye|naoh|koh|caustic|water|liquids?)\\b)';
 /** "I made exactly half of everything", "I doubled it all", "I take all of it times 3": behind the recipe it is done with. */
 const done = new RegExp(
-  `(?:${doing}|${inPot}) ?${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ofCard}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|${doing} ${lightly}${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|(?:\\b(?:i|we)(?:['’]ve| have)?|\\b(?:i|we) [^.!?\\n\\d]{1,60}\\b(?:and|so)) (?:therefore |hence )?${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b`,
+  `(?:${doing}|${inPot}) ?${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ofCard}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|${doing} ${lightly}${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|(?:\\b(?:i|we)(?:['’]ve| have)?|\\b(?:i|we) [^.!?\\n\\d]{1,60}\\b(?:and|so)) (?:therefore |hence )?${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b${notParts}|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b${notParts}`,
   'i',
 );
 /** "Half a batch of this, please", "everything twice", and "(x2)" in a line of its own, behind the recipe. */

@@ -1,6 +1,6 @@
 /**
- * "Hang on, the tin only had 780 in it", "850 g (ran out, only 780)", "sorry, short on olive, it's 780": there was less of
- * something than the post said before. The smaller weight counts.
+ * "Hang on, the tin only had 780 in it", "850 g (ran out, only 780)", "sorry, short on olive, it's 780", "I had just 280 g
+ * of water left so that's what went in": there was less of something than the post said before. The smaller weight counts.
  */
 import { fillingIn } from '../taken-back/changes.ts';
 import { alike, type PutRight, written } from '../taken-back/put-right.ts';
@@ -13,13 +13,21 @@ import { figureOf, thingOf, type Weighed, weighedIn } from '../words/weighed.ts'
 
 /** Words of which one stands in each sentence that says so. */
 const cues: ReadonlySet<string> = new Set(
-  'only just short empty all ran gave ended enough went gone got again afresh anew'.split(' '),
+  'left remaining only just short empty all ran gave ended enough went gone got again afresh anew'.split(' '),
 );
 
 const pot = '(?:tin|bottle|jar|tub|bag|can|pack|packet|carton|container|block|jug|bucket|box|brick|drum|shop)';
 const got =
   '(?:had|have|got|gave|held|contained|yielded|found|there (?:was|were|is|are)|squeezed|scraped|managed|left|weighed)';
+const ofIt = '(?:of (?:the |my |our |that )?(?:@ )?|@ )?';
+const left = '(?:left|remaining)(?! over)(?: in (?:it|there|(?:the|my|its) [a-z]+))?';
+/** "So that's what went in", "and I used that". */
+const takenSo =
+  '(?:[,:-] )?(?:(?:so|and|then|therefore|hence) (?:(?:thats|that|this|it|its|those|they|which) (?:(?:is|was|were|are|all|just|only|what|had to|all that|i|we|ll|ill|will|shall|(?:am )?going to) )*(?:went|goes|go|used|use|put|took|take|poured|got)|(?:i|we) (?:just |only )?(?:used|took|put|poured|went with|use|take) (?:that|it|this|those|all of it)\\b(?! (?:up|away|back|in a|in an|for)\\b))|(?:that|which) (?:is|was) what (?:went|i|we))';
 const patterns: readonly RegExp[] = [
+  `\\b(?:i|we|there) (?:only |just )?(?:had|was|were) (?:only |just |but )+(?:about )?(?<less>#) ${ofIt}${left}\\b`,
+  `\\b(?:i|we|there) (?:only |just )+(?:had|was|were) (?:about )?(?<less>#) ${ofIt}${left}\\b`,
+  `\\b(?:had|have|has|got|was|were|is|are|theres|held) (?:only |just |but |about )*(?<less>#) ${ofIt}${left} ${takenSo}`,
   `\\b${pot} (?:is |was )?(?:only |just )(?:${got} )?(?:about )?(?<less>#)`,
   `\\b${pot} (?:${got} )(?:about )?(?<less>#) (?:only|and no more|no more|, no more|and that was it)\\b`,
   `\\b(?:i|we|there) (?:only |just )${got} (?:about )?(?<less>#) (?:of (?:it|that|them)\\b|left\\b|in (?:it|there)\\b|$|[.,!;)])`,
@@ -40,7 +48,7 @@ const notAll =
   /\b(?:plan(?:ned)?|wanted|meant|intended|hoped|supposed|(?:was|were) (?:going )?to be|spil(?:led|t)|stuck|stayed|clung|sticky|lost|layer|scraped?|really|actually)\b/;
 const open = /\?|\b(?:if|would|might|may|maybe|next|last (?:time|batch|year|month|week))\b/;
 const elsewise =
-  /\?|\b(?:if|would|might|may|maybe|next|last (?:time|batch|year|month|week)|usually|normally|used to|once|never|should|yesterday|he|she|they|after)\b/;
+  /\?|\b(?:if|would|might|may|maybe|next|last (?:time|batch|year|month|week)|(?:in|last|that|back in) (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december|#)|usually|normally|used to|once|never|should|yesterday|he|she|they|after|afterwards|bought|fetched|ordered|opened)\b/;
 
 /** Shares of what was said that may have been there instead. */
 const leastThere = 0.4;

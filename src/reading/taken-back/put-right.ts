@@ -80,6 +80,15 @@ function wordsBetween(tokens: readonly Token[], from: number, to: number): strin
 
 const inTruth = /^(?:really|actually|in (?:fact|truth|reality)|net)\b/;
 
+const doing =
+  /^(?:weighed|put|poured|used|took|tipped|added|wrote|typed|measured|bought|went|dissolved|threw|made|read)$/;
+/** "Nearly weighed 411 g instead of 141": nobody did; "nearly 411 g" is a weight. */
+function isNearly(tokens: readonly Token[], figure: number): boolean {
+  for (let k = figure - 2; k >= 0 && figure - k < 7 && !isStop(tokens[k]); k--)
+    if (/^(?:nearly|almost)$/.test(wordAt(tokens, k)) && doing.test(wordAt(tokens, k + 1))) return true;
+  return false;
+}
+
 /** Which of two figures counts by what stands between them; null where nothing takes one back. */
 function stands(tokens: readonly Token[], from: number, to: number): 'first' | 'second' | null {
   const only = to === from + 1 ? tokens[from] : undefined;
@@ -91,7 +100,7 @@ function stands(tokens: readonly Token[], from: number, to: number): 'first' | '
   if (words.at(-1) === '.' && words.at(-2) === 'no') return null;
   // "my 163 g of lye was 138 g really"
   if (words.join(' ') === 'was' && inTruth.test(`${wordAt(tokens, to + 1)} ${wordAt(tokens, to + 2)}`)) return 'second';
-  if (outdates.test(words.join(' '))) return 'first';
+  if (outdates.test(words.join(' '))) return isNearly(tokens, from - 1) ? 'second' : 'first';
   if (tellsFact(tokens, from, to, words) || selfAnswered.test(words.join(' '))) return 'second';
   if (!words.every((word) => beside.has(word))) return null;
   return takesBack.test(words.filter((word) => /[\w>=-]/.test(word)).join(' ')) ? 'second' : null;

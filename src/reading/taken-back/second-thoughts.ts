@@ -16,6 +16,7 @@ import { type Change, changesIn, fillingIn } from './changes.ts';
 import { forItsPlace } from './for-its-place.ts';
 import { type Times, timesIn } from './made-size.ts';
 import { asking, dropSaidAgain, settleTellings } from './other-batches.ts';
+import { partTimesIn, takePartTimes } from './part-times.ts';
 import { plannedIn } from './planned.ts';
 import { alike, isLikely, type PutRight, withValue, written } from './put-right.ts';
 import { ranOutIn, takeInstead } from './ran-out.ts';
@@ -37,6 +38,7 @@ import { lackIn, pageTurnedIn, rightsIn, takenBackIn, unsureIn } from './stance.
 import { applyStars, starredIn } from './starred.ts';
 import { tellingsIn } from './tellings.ts';
 import { turnDown, turnedDownIn } from './turned-down.ts';
+import { turnedDownAt, weightForWeight } from './weight-for-weight.ts';
 import { drop, dropAll, elsewhere, figures, type Post } from './withdrawn.ts';
 
 export interface Thoughts {
@@ -81,7 +83,7 @@ export function secondThoughts(
   const settled = before.filter(({ settles }) => settles);
   const isSettled = (sentence: Sentence): boolean =>
     settled.some(({ from, to }) => from < sentence.to && to > sentence.from);
-  const tells = tellingsIn(sentences, tokens, isSettled);
+  const tells = tellingsIn(sentences, cut, isSettled);
   // "850 g - no, 780 was all I had"
   const isTold = (sentence: Sentence): boolean =>
     before.some(({ from, to }) => from < sentence.to && to > sentence.from);
@@ -105,12 +107,15 @@ export function secondThoughts(
     return from === null ? [] : [{ k, from }];
   });
   const times = timesIn(sentences, items, tokens);
+  const partly = times ? null : partTimesIn(sentences, items);
   const ranOut = ranOutIn(sentences);
   const { said, cuts, tellings } = saidIn(
     items,
     tokens,
     { sentences, rights, tells, isSettled },
-    turnedAt.length + turnedDown.size + changes.length + ranOut.length + stars.length > 0 || times !== null,
+    turnedAt.length + turnedDown.size + changes.length + ranOut.length + stars.length > 0 ||
+      times !== null ||
+      partly !== null,
   );
   const post: Post = {
     sentences,
@@ -142,6 +147,7 @@ export function secondThoughts(
   fillUp(post);
   dropSaidAgain(post);
   if (times) takeTimes(post, times);
+  if (partly) takePartTimes(post, partly);
   const hears = (k: number): boolean => {
     const sentence = sentences[k];
     return sentence !== undefined && post.back.some(({ from, to }) => from < sentence.to && to > sentence.from);
@@ -165,6 +171,8 @@ function toldIn(sentences: readonly Sentence[], k: number): readonly Change[] {
   const planned = plannedIn(sentences, k);
   if (planned) return [planned];
   const changes = changesIn(sentence);
+  const settled = changes.every((one) => one.gone === null) ? weightForWeight(sentences, k) : null;
+  if (settled) return [settled];
   if (changes.length > 0) return changes;
   const instead = forItsPlace(sentences, k);
   return instead ? [instead] : spoiltIn(sentence, sentences[k + 1]);
@@ -482,7 +490,9 @@ function applyChange(post: Post, change: Change, k: number): void {
     applyItself(post, change.comes, sentence);
     return;
   }
-  const span = { from: sentence.from, to: sentence.to };
+  const down = change.kind === 'swap' ? turnedDownAt(post.sentences[k - 1]) : null;
+  const isDown = down !== null && change.gone !== null && thingAt(post, down)?.key === thingAt(post, change.gone)?.key;
+  const span = { from: (isDown ? post.sentences[k - 1] : null)?.from ?? sentence.from, to: sentence.to };
   const isOfLast = change.kind === 'out' || (change.kind === 'swap' && change.its === true);
   const it = change.gone === null ? (isOfLast ? spokenOf(post, sentence) : undefined) : thingAt(post, change.gone);
   const before = post.last;

@@ -28,12 +28,15 @@ const paperSays =
   /\b(?:my|the|our) (?:note(?:book|s)?|list|diary|journal|card|sheet|paper|page|photo|log|book|label) (?:says|said|has|had|shows|reads|gives)\b[^#]*$/;
 
 const nowBefore =
-  /\b(?:so (?:its|it is|that is|thats|it was)|(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:use|take|using|at|down to|up to)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|(?:ended up|went|settled) (?:with|using|at|on|for)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|(?:did|do|doing|made|make|making|copied|followed) (?:this|that|it|yours|hers|his|theirs|the same)(?: one| recipe)? (?:, )?(?:but|only|except) (?:(?:i|we|have|ive|just|then) )*(?:put|put in|used|took|take|with|had|went with)(?= (?:[a-z]+ )?$)|this time|really (?:used|weighed))\b/;
+  /\b(?:so (?:its|it is|that is|thats|it was)|(?:is|are|its|now its|it is) now|now (?:it )?is|(?:i|we) now|now (?:(?:i|we|im|its) )?(?:only |just |back )*(?:use|take|using|taking|at|down (?:to|at)|up (?:to|at))|(?<=[,;–-] (?:but |and |so )?)(?:now|today|this time)(?: (?:,|its|it is|only|just|im|i am|at|with|it has|i have|i put))*(?= $)|went (?:up|down|back) to|(?:changed|reduced|raised|increased|lowered|cut|corrected|upped|dropped|bumped) (?:it |that |this |the @ )?(?:up |down |back )?to|(?:ended up|went|settled) (?:with|using|at|on|for)|actually (?:used|weighed|put in|poured|took)|only (?:used|weighed|put in|poured|took)|(?:did|do|doing|made|make|making|copied|followed) (?:this|that|it|yours|hers|his|theirs|the same)(?: one| recipe)? (?:, )?(?:but|only|except) (?:(?:i|we|have|ive|just|then) )*(?:put|put in|used|took|take|with|had|went with)(?= (?:[a-z]+ )?$)|this time|really (?:used|weighed))\b/;
 /** "The cup is 8 g, so 97 g NaOH". */
 const soBefore = /\bso (?:only |just |really )?$/;
 /** "Doubled it, so 500 g olive, 500 g coconut and 156 g lye": a recipe, of which no figure puts one right. */
 const isListBehind = /^ (?:of )?(?:the )?@ (?:, |and )+# (?:of )?(?:the )?@ (?:, |and )+#/;
 const nowBehind = /^ (?:of (?:the )?@ |@ )?(?:, )?(?:now|today|this time|instead|in the end|in reality|in truth)\b/;
+/** "Last week I had 156 g lye, now I'm down to 142": it is the next figure that is of now. */
+const nowNext =
+  /^ (?:of (?:the )?@ |@ )?(?:, |- |– |; )(?:but |and |so )?(?:now|today|this time|instead|in the end)\b[^,.;@]*$/;
 const onceBefore =
   /\b(?:used to (?:be|have|take|use|put|add)|once (?:had|took|used)|(?:my|the|in|our) (?:last|usual|previous|earlier) (?:one|batch|recipe|is|was|has)|(?:in|last|back in|that) (?:spring|summer|autumn|fall|winter|january|february|march|april|june|july|august|september|october|november|december|year|…) (?:i|we) (?:had|used|took|put)|(?:my|our) (?:very )?first (?:ever )?(?:soap|bar|loaf)|last time|compared (?:with|to)|there (?:i|we) (?:take|use|put|have)|(?:normally|usually|otherwise) (?:i )?(?:take|use|put)|i (?:normally|usually|otherwise) (?:take|use|put)|originally|(?<!(?:forg[eo]t|forgotten|missed|left out|overlooked) (?:the |my |this |that )?@ )at first|first (?:wrote|said|had|typed|posted|thought)|formerly|(?<!(?:as|like) )(?:i|you|we) (?:first |had )?(?:said|wrote|told @|told me|typed|posted|misread)|had (?:it |them |@ )?down (?:for|as|at)|(?:that|it|this) was for|(?:ignore|forget) (?:the|that|my)\b(?! [\p{L}]+ ?[,;:.–-]+ (?:and |so |but )?(?:i|we|its|let ?'?s|use|take|make)\b))\b/u;
 const onceBehind =
@@ -150,7 +153,8 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (plannedBefore.test(before) || plannedBehind.test(behind)) return 'others';
   if (wroteBefore.test(text.slice(0, place)) || notByUnit.test(before)) return 'right';
   // "since the last batch: water is # now"
-  if (/^ (?:of (?:the )?@ |@ )?(?:, )?now\b/.test(behind)) return 'now';
+  const isNow = end < 0 || !nowNext.test(behind);
+  if (isNow && /^ (?:of (?:the )?@ |@ )?(?:, )?now\b/.test(behind)) return 'now';
   if (
     (onceBefore.test(before) && !isElsewhere.test(before)) ||
     onceBehind.test(behind) ||
@@ -163,7 +167,7 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   if (
     (soBefore.test(before) && !isListBehind.test(text.slice(place + 1))) ||
     nowBefore.test(before) ||
-    nowBehind.test(behind)
+    (isNow && nowBehind.test(behind))
   )
     return 'now';
   if (speaking.test(before) && others().test(before) && !things.test(before)) return 'others';
@@ -175,6 +179,10 @@ export function stanceOf({ text }: Sentence, place: number, rightFrom: number): 
   const told = once ? sofar.slice(once.index) : '';
   return once && !/\b(?:but|now|so|today|this time|then)\b/.test(told) && !asksOfThis.test(told) ? 'once' : null;
 }
+
+/** "156 g lye, now 142", "lye was 156, today it's 142"; "lye, now 142" names it. */
+const nowOf =
+  /^ (?:of )?(?:the )?(?:@ )?[^@]*?[,;–-] (?:but |and |so )?(?:now|today|this time) (?:, )?(?:(?:i|we|im|its|it|is|only|just|am|are|have|has|use|take|put|at|down|up|back|to|went|gone|come|came|ve|with) )*$/;
 
 /** "It is # now", "(I first wrote #)": the figure is of what was named before. */
 export function isPointing({ text }: Sentence, place: number): boolean {
@@ -189,6 +197,7 @@ export function isPointing({ text }: Sentence, place: number): boolean {
       before,
     ) &&
       /^ (?:[.,;:!?)]|$|and |so |but )/.test(text.slice(place + 1))) ||
+    (text.lastIndexOf('#', place - 1) >= 0 && nowOf.test(before)) ||
     (!text.includes('@') &&
       /(?:^[([] ?|\b)(?:(?:i|you|we) (?:first |had )?(?:said|wrote|typed|had|put|posted)|was|before|old|originally|formerly)(?: :)? $/.test(
         before,
@@ -211,10 +220,10 @@ export function takesWeight(sentence: Sentence, place: number): boolean {
   const behind = text.slice(place + 1);
   return (
     ((scaleSays.test(before) || onlyGot.test(before)) && !/^ (?:of )?@/.test(behind)) ||
-    (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|^(?:and |but )?(?:now|today|new|currently|this time) (?:[:=]|- ) ?|\b(?:i|we) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed(?: out)?|measured|put(?: in)?|poured|went (?:with|for)|ended up with|settled (?:on|for)|decided on|chose) (?:all )?(?:the |only |about |just )?)$/.test(
+    (/(?:[•>] (?:weighed|real|actual|really|took|used|in fact|in the pot) (?:[:=] )?|^(?:and |but )?(?:now|today|new|currently|this time) (?:[:=]|- ) ?|\b(?:i|we|im|were) ?(?:ve |have |had )?(?:(?:now|only|just|really|actually|then|did|therefore) )*(?:took|used|had|weighed(?: out)?|measured|put(?: in)?|poured|went (?:with|for)|ended up with|settled (?:on|for)|decided on|chose|(?:(?:come|came|gone|went|dropped|cut|moved|brought|am|are) (?:it |that )?(?:back |right )?(?:up|down|back)|(?:reduced|lowered|raised|upped|dropped|cut|brought) (?:it|that)) (?:at|to)|(?<=im (?:now )?)(?:back |right )?(?:up|down) (?:at|to)) (?:all )?(?:the |only |about |just )?|\b(?:now|nowadays|this time|today) ,? ?(?:i|we|im|its) (?:only |just )?(?:use|take|using|am using|taking|put in) (?:only |about |just )?)$/.test(
       before,
     ) &&
-      /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for |…)/.test(
+      /^ (?:of (?:it|them|that) )?(?:in the end |now |instead |this time |today |in all )?(?:[.,;:!?)]|$|and |so |but |with |on |because |for (?!(?:the|a|an|my|her|his|that|our|another|hers)\b(?! (?:@|lye\b|oils\b|fats\b)))|…)/.test(
         behind,
       ))
   );
@@ -277,7 +286,7 @@ const wishing =
 
 /** The writer took something back in the middle. */
 const takenBack =
-  /\b(?:edit :|(?<!\b(?:i|we|you) )make that|scratch that|strike that|but (?:i |we )?only had(?= #)|(?<!\b(?:is|means?|with|has|have|needs?|theres|there|its|requires) )no wait\b(?! (?:(?:when|if)(?! (?:i|we|it)\b)|between|before|after|needed|required|necessary|time|at all|with|for)\b[^#@]*$)|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share|use|take|have|put|add|do|make|go))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
+  /\b(?:edit :|(?<!\b(?:i|we|you) )make that|scratch that|strike that|but (?:i |we )?only had(?= #)|(?<!\b(?:is|means?|with|has|have|needs?|theres|there|its|requires) )no wait\b(?! (?:(?:when|if)(?! (?:i|we|it)\b)|between|before|after|needed|required|necessary|time|at all|with|for)\b[^#@]*$)|wait no\b|wait , no\b|i meant(?! to (?:ask|post|check|share|use|take|have|put|add|do|make|go)| (?:it|this|these|them|the (?:bars?|soap|loaf|batch|recipe|lot|whole thing)) (?:to (?:come out|end up|land|turn out|work out|finish|sit|arrive)\b|(?:to (?:have|be|get|carry|give) )?(?:at |with |for )?(?:a |an |the |about |around )*(?:superfat|# (?:of )?superfat)\b|(?:to be|to stay|to last|as|for) [^@#]*$))|correction :)|\bno (?:[!,] )+(?:only|it was|its|i mean)\b|\? \? ?no (?:[!,.] )*only\b/;
 const adds = /\b(?:forgot|also|plus|add|added|adding|missed|and|too|as well)\b/;
 
 /** Something was not there, and something else took its place. */

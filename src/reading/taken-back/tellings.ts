@@ -4,8 +4,9 @@
  * the line ends; one that stands over a list, up to the list's end.
  */
 
-import type { Sentence } from '../text/sentences.ts';
-import { cue, papers, relations } from '../words/cue-words.ts';
+import type { Prim } from '../text/scan.ts';
+import type { Cut, Sentence } from '../text/sentences.ts';
+import { batchBefore, cue, papers, relations } from '../words/cue-words.ts';
 import type { Token } from '../words/tokens.ts';
 
 /** `mine`: of the batch that is asked about, and said to be so; the others are of another one. */
@@ -43,13 +44,20 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
   once: [
     // "never mind the pints, I'd use 900 g": what follows is of now
     "\\b(?:ignore|forget|disregard|scrap|never mind) (?:the|my|that|all of the) [\\p{L}]+\\b(?! ?[,;:.–-]+ (?:and |so |but )?(?:i|we|its|let ?'?s|use|take|make)\\b)",
-    '\\b(?:[\\p{L}]+|#) (?:days|weeks|months|years) ago\\b|…ago\\b',
+    '\\b(?:[\\p{L}]+|#) (?:days|weeks|months|years) (?:ago|back)\\b|…ago\\b|^(?:some |many |a few |few )?(?:weeks|months|years|#) (?:ago|back)\\b|^(?:but |and )?back (?:in the (?:old )?days?|then)\\b',
+    // "the first time I used 135", "when I started I used 135", "in the class we used 135"
+    '^(?:but |and )?(?:the|my|our) (?:very )?first (?:time|go|try|attempt|batch|loaf|soap|one) ,? ?(?:i|we|it) (?!(?:am|is|will|want|make|plan)\\b)',
+    '^(?:but |and )?when (?:i|we) (?:first |was |were |had |only |just )*(?:started|began|starting|new|beginners?|learning|learned|learnt)\\b',
+    '^(?:but |and )?(?:in|at|on) (?:the|that|a|our|my) (?:[\\p{L}]+ )?(?:class|course|workshop|lesson)s? ,? ?(?:i|we|they|it) ',
+    `^(?:but |and )?for (?:my|our|her|his) ${kin}'?s? (?:(?:batch|one|soap|bar|loaf|birthday|wedding|shop|stall) )?,? ?(?:i|we) (?:used|took|put|had|made|weighed)\\b`,
     `\\b(?:the|my|our|in|on|of|with|from|for|that) (?:very )?${earlier} ${batch}\\b`,
     `^(?:${earlier}|first) ${batch}\\b`,
     '\\b(?:in|with|from|for) (?:another|(?:a|an|one) (?:different|other|earlier|older|previous|former)) (?:batch|soap|loaf|recipe) (?:i|we|it|there|was|had|once)\\b',
     // with its list in a bracket, which is a sentence of its own
     `^(?:my|the|our) (?:very )?first ${batch} (?:(?:i|we) (?:ever )?(?:made|did|tried) )?$`,
     '\\bthe (?:batch|soap|loaf|one) before (?:was|had|took) ',
+    `^(?:(?:and|but|in|with|for|on|from) )*(?:(?:the|my|our) )?${batchBefore} (?!is |cured )`,
+    '^(?:the )?(?:time|batch|loaf|one) before ,? ?(?:i|we|it) (?:forgot|left|had|used|took|put|made|was|skipped|swapped|replaced|added)\\b',
     "\\blast (?:week|month|year|summer|autumn|winter|spring) ?'?s (?:batch|soap|loaf|bars?|one) (?:was|were|had|took)\\b",
     `^(?:and |so |the |my |our )*(?:last (?:week|month|year|time|summer|autumn|winter|spring|sunday|saturday|night)|yesterday)'?s (?:${batch} )?(?:$|was |were |had |[:=])`,
     "\\blast (?:spring|summer|autumn|fall|winter|christmas|easter|night)(?:s|'s?| (?:i|we|it) (?:ha[ds]|used|took|made|was|were|put)) ",
@@ -181,8 +189,14 @@ const pointsBack =
   /\b(?:(?:that|it|those|this) ?(?:'?s|is|was|were|are)|thats|its) (?:all |still )?(?:for |from |in |of )?$/;
 
 /** "Group three", "batch 11", "rev. B", "v2.1", "the second try". */
-const labels =
+const called =
   /\b(?<kind>groups?|batch|no|nr|number|team|version|rev|revision|ver|v|recipe|loaf|pot|try|go|attempt|round|test|trial|experiment|exp|sample|lot) (?:(?:[.] )?(?:no|nr|number) )?(?:[.:] )?(?<name>#|one|two|three|four|five|six|[abcdef])(?='?s?[ ])|\b(?<nth>first|second|third|fourth|fifth|1st|2nd|3rd|4th|5th) (?<of>group|batch|team|version|recipe|loaf|pot|try|go|attempt|round|one)\b/gu;
+/** "The first try was 900 g of tallow. The second had olive in it": behind one that is named. */
+const ordinals =
+  /\b(?:the|my|our) (?<nth>second|third|fourth|fifth|2nd|3rd|4th|5th) (?=(?:had|was|were|came|got|went|turned|is|has)\b|: )/gu;
+/** "1500 g tallow and 400 g coconut is the third." */
+const isNth =
+  /^[^#]*#.*\b(?:is|are|makes|be) (?:the|my|our) (?<nth>second|third|fourth|fifth|2nd|3rd|4th|5th) [.!]? ?$/du;
 const numbers: Readonly<Record<string, number>> = Object.fromEntries(
   [
     ['one', 'first', '1st', 'a'],
@@ -202,12 +216,56 @@ interface Label {
   readonly again: boolean;
 }
 
+/** "46 had 350 of water", "in 11 I used 350 g", "#11 was soft": a number that nothing but the title tells what it is of. */
+const barely =
+  /(?:^(?:[-•("] )*(?:(?:and|but|so|notes?) )?(?:: )?|[:;,.] (?:and |but |in |with |for )?|\b(?:and|but|in|with|for|unlike) )(?<name>[#…]) (?=(?:had|has|was|were|got|took|used|came|went|turned|did|needed|i|we) |it (?:had|was|took) |and [#…] (?:had|was|were|took|used|got)\b)/gu;
+/** Batches before the one of the title of which a post tells, at the most. */
+const mostBack = 12;
+
+/** "46", "#46": the number there; null where another figure stands. */
+function numberAt(token: Token | undefined, prims: readonly Prim[]): number | null {
+  if (token?.t === 'quantity') {
+    const { dim, value, text, times } = token.quantity;
+    return dim === 'bare' && times === null && /^\d{1,4}$/.test(text) ? value : null;
+  }
+  const sign = token?.t === 'aside' ? prims[token.from] : undefined;
+  const figure = prims[(token?.from ?? 0) + 1]?.text ?? '';
+  return sign?.text === '#' && /^\d{1,4}$/.test(figure) ? Number(figure) : null;
+}
+
+/** The batches that are told of by their mere number, under a title with that of the one that is asked about. */
+function bareIn(
+  sentences: readonly Sentence[],
+  tokens: readonly Token[],
+  prims: readonly Prim[],
+  list: readonly Label[],
+): readonly Label[] {
+  const start = list.find(({ sentence, place }) => isTitled(sentences.slice(0, sentence + 1), place));
+  const opens = tokens.findIndex((token) => token.t !== 'line' && token.t !== 'sign');
+  const own = tokens[opens]?.t === 'aside' ? opens : isBatch(tokens[opens]) ? opens + 1 : -1;
+  const title = start?.number ?? (tokens[own]?.t === 'aside' ? numberAt(tokens[own], prims) : null);
+  if (title === null) return [];
+  const found: Label[] = start ? [] : [{ sentence: 0, place: 0, number: title, again: false }];
+  sentences.forEach((sentence, k) => {
+    barely.lastIndex = 0;
+    for (let hit = barely.exec(sentence.text); hit; hit = barely.exec(sentence.text)) {
+      const place = hit.index + hit[0].length - 2;
+      const number = numberAt(tokens[sentence.tokenAt(place)], prims);
+      if (number !== null && number < title && title - number <= mostBack)
+        found.push({ sentence: k, place, number, again: false });
+    }
+  });
+  return found;
+}
+const isBatch = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind === 'role' && token.meaning.id === 'batch-word';
+
 function labelsIn(sentences: readonly Sentence[], tokens: readonly Token[]): readonly Label[] {
   const found: Label[] = [];
   sentences.forEach((sentence, k) => {
     if (!sentence.tells || (sentence.cues & cue.numbered) === 0) return;
-    labels.lastIndex = 0;
-    for (let hit = labels.exec(sentence.text); hit; hit = labels.exec(sentence.text)) {
+    called.lastIndex = 0;
+    for (let hit = called.exec(sentence.text); hit; hit = called.exec(sentence.text)) {
       const { kind, name, nth, of } = hit.groups ?? {};
       const figure = name === '#' ? tokens[sentence.tokenAt(hit.index + hit[0].length - 1)] : undefined;
       if (figure?.t === 'quantity' && figure.quantity.dim !== 'bare') continue;
@@ -216,6 +274,16 @@ function labelsIn(sentences: readonly Sentence[], tokens: readonly Token[]): rea
       const isGrade = kind === 'no' && /^ ?@/.test(sentence.text.slice(hit.index + hit[0].length));
       if (number === undefined || isGrade || (kind === 'no' && name !== '#')) continue;
       found.push({ sentence: k, place: hit.index, number, again: /^(?:try|go|attempt|round)$/.test(kind ?? of ?? '') });
+    }
+  });
+  const [first] = found;
+  if (!first?.again) return found;
+  sentences.forEach((sentence, k) => {
+    if (k <= first.sentence || (sentence.cues & cue.numbered) === 0) return;
+    const whole = isNth.exec(sentence.text);
+    for (const { index, groups } of whole ? [whole] : sentence.text.matchAll(ordinals)) {
+      const number = numbers[groups?.['nth'] ?? ''] ?? 0;
+      if (number > first.number) found.push({ sentence: k, place: index, number, again: true });
     }
   });
   return found;
@@ -263,11 +331,17 @@ export type Tells = (sentence: number, token: number) => Told;
 /** Null where all of a post tells of one batch. */
 export function tellingsIn(
   sentences: readonly Sentence[],
-  tokens: readonly Token[],
+  { tokens, prims }: Cut,
   isSettled: (sentence: Sentence) => boolean,
 ): Tells | null {
-  if (!sentences.some((sentence) => sentence.tells)) return null;
-  const numbered = labelsIn(sentences, tokens);
+  const labels = labelsIn(sentences, tokens);
+  const bare = bareIn(sentences, tokens, prims, labels);
+  if (bare.length === 0 && !sentences.some((sentence) => sentence.tells)) return null;
+  const numbered = [
+    ...bare.filter(({ place, sentence }) => place + sentence === 0),
+    ...labels,
+    ...bare.filter(({ place, sentence }) => place + sentence > 0),
+  ];
   const asked = askedOf(sentences, numbered);
   const elsewhere = sentences.map((sentence) =>
     sentence.tells && !isSettled(sentence) ? openingsOf(sentence, others) : [],

@@ -136,7 +136,9 @@ const isNumbering = (tokens: readonly Token[], k: number): boolean => {
   const [no, figure] = [tokens[k - 1], tokens[k + 1]];
   return (
     (no?.t === 'word' || no?.t === 'name') &&
-    ((/^(?:no|nos|nr|rev|ver|exp)$/i.test(no.text) && figure?.t === 'quantity' && figure.quantity.dim === 'bare') ||
+    ((/(?:^| )(?:no|nos|nr|rev|ver|exp)$/i.test(no.text) &&
+      figure?.t === 'quantity' &&
+      figure.quantity.dim === 'bare') ||
       (/^(?:rev|ver|exp)$/i.test(no.text) && figure?.t === 'word' && figure.text.length === 1))
   );
 };
@@ -164,7 +166,9 @@ function ends(tokens: readonly Token[], prims: readonly Prim[], k: number, begin
     return closing.has(token.text) && !goesOn && !(token.text === '.' && isNumbering(tokens, k));
   }
   return (
-    token.t === 'quantity' && isDotted(token.quantity.text) && (isCapital(prims[next.from]) || next.t === 'quantity')
+    token.t === 'quantity' &&
+    isDotted(token.quantity.text) &&
+    (isCapital(prims[next.from]) || next.t === 'quantity' || next.t === 'aside')
   );
 }
 

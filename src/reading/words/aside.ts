@@ -37,8 +37,10 @@ const moneyWords: ReadonlySet<string> = new Set([
   'pesos',
 ]);
 const moneyBefore: ReadonlySet<string> = new Set(['usd', 'eur', 'gbp', 'rs', 'aud', 'cad', 'chf', 'us']);
+/** "Nineteen-fifty-something". */
+const centuries: ReadonlySet<string> = new Set(['seventeen', 'eighteen', 'nineteen']);
 /** A word that makes a date or a price of the figure behind it. */
-export const mayAnnounce = (word: string): boolean => months.has(word) || moneyBefore.has(word);
+export const mayAnnounce = (word: string): boolean => months.has(word) || moneyBefore.has(word) || centuries.has(word);
 
 const moneySigns = new Set(['$', '£', '€', '¥', '₹']);
 
@@ -209,6 +211,25 @@ const isDotted = (prims: readonly Prim[], i: number): boolean =>
   is(prims[i + 1], '.') &&
   prims[i + 1]?.glued === true &&
   !/^\p{Lu}/u.test(prims[i + 2]?.raw ?? '');
+
+const tens =
+  /^(?:ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)$/;
+const decades = /^(?:twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties)$/;
+
+/** "Nineteen-fifty-something", "nineteen sixty-two", "the nineteen-seventies": where no unit follows. */
+function spokenYear(prims: readonly Prim[], i: number): Aside | null {
+  const hyphen = (at: number): number => (is(prims[at], '-') ? at + 1 : at);
+  const at = hyphen(i + 1);
+  const word = prims[at]?.text ?? '';
+  if (!tens.test(word) && !decades.test(word)) return null;
+  const rest = hyphen(at + 1);
+  const isMore = /^(?:something|odd|ish|one|two|three|four|five|six|seven|eight|nine)$/.test(prims[rest]?.text ?? '');
+  const end = isMore ? rest + 1 : at + 1;
+  const behind = prims[end];
+  if (behind?.kind === 'word' && (unitLike.test(behind.text) || /^(?:hundred|thousand)$/.test(behind.text)))
+    return null;
+  return found('a year', i, end, prims);
+}
 
 function dateOrTime(prims: readonly Prim[], i: number): Aside | null {
   const a = prims[i];
@@ -619,6 +640,7 @@ export function asideTokenAt(prims: readonly Prim[], i: number, lexicon: Lexicon
       const broken = damagedDigits(prims, i, lexicon);
       if (broken) return broken;
     }
+    if (announces && centuries.has(prim.text)) return spokenYear(prims, i);
     if (announces && months.has(prim.text)) return dateOrTime(prims, i);
     if (announces) return money(prims, i) ?? codeWord(prims, i, lexicon);
     if (next?.glued && prim.raw.length <= 3) return codeWord(prims, i, lexicon) ?? address(prims, i);

@@ -61,6 +61,10 @@ const andMany = (list: string): string => list.replace(/\S+/g, '$& $&s');
 /** What a recipe is written on, and who may have made another one. */
 export const papers =
   'recipe book card sheet leaflet video blog website page printout magazine calendar booklet instruction calc calculator plan app slip note handout chart';
+/** "The batch before this": of an earlier one. */
+export const batchBefore =
+  '(?:(?:batch|loaf|soap|one|try|time|go|attempt|round|pot) before (?:this|that|it|last)|(?:two|three|four|a few|few|#) (?:batches|loaves|soaps|tries|pots|goes) (?:ago|back|before this)|…ago)(?: (?:one|batch|loaf|soap))?';
+
 export const relations =
   'sister brother mother mum mom mam dad father aunt auntie uncle gran granny grandma grandmother nan neighbour neighbor friend colleague cousin teacher husband wife daughter son sis bro mama papa nana grandad grandpa grandfather hubby girlfriend boyfriend gf bf partner mate flatmate roommate housemate coworker niece nephew boss buddy';
 /** By what a figure is known to be for something else than the pot, or of a soap called after its ingredient. */
@@ -88,7 +92,7 @@ const seasons =
 /** The words of each. */
 const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   told: `${andMany(papers)} planned theory target paper supposed written original comparison`,
-  once: `${seasons} ignore forget disregard scrap never ago before last previous earlier old former other another different first used yesterdays`,
+  once: `${seasons} ignore forget disregard scrap never ago before last previous earlier old former other another different first used yesterdays started began starting new beginner beginners learning learned learnt back class classes course courses workshop workshops lesson lessons for`,
   others: `${andMany(relations)} her his their hers theirs he she they others people folk folks makers soapers`,
   later: 'next planned plan plans if later day',
   mine: 'ours about taking using doing making putting scale scales proper right correct final corrected true mine pot version new current what do make made take use bowl pan put took used weighed did done poured went weigh only had real actual fact this me like want prefer now today tonight yesterday reality really actually second third fourth 2nd 3rd 4th',
@@ -98,7 +102,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   back: 'make scratch strike only wait no',
   lack: 'none ran run out topped toped place made instead',
   taken:
-    'scale scales only weighed real actual really took used fact pot now today new currently this had measured put poured went ended settled decided chose',
+    'scale scales only weighed real actual really took used fact pot now today new currently this had measured put poured went ended settled decided chose come came gone dropped cut moved down up reduced lowered raised upped use take',
   page: andMany(
     'page recipe batch one list card sheet column notebook book line soap bar side leaf table figure amount number',
   ),
@@ -113,7 +117,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   my: 'my',
   fromBy: 'from of by',
   meant: 'planned meant wanted intended going',
-  less: 'only just short empty all ran run running gave ended enough more that went gone got again afresh anew',
+  less: 'left remaining only just short empty all ran run running gave ended enough more that went gone got again afresh anew',
   ahead:
     'not instead rather should must ought meant supposed typo really actually means mean but read say says said wrote write typed where when if make put use take oops whoops woops sorry correction edit erratum wrong mistake mistyped',
   time: 'but plan meant intended hoped now today time instead end reality truth went changed reduced raised increased lowered cut corrected upped dropped bumped ended settled actually only really used once last usual usually normally otherwise previous previously earlier compared there original originally first formerly said says uses takes thinks reckons swears claims insists recommends would wrote told typed posted misread had was were ignore forget then before old yesterday recipe book card calculator calc sheet calls asks printed planned wanted supposed hers his theirs taken expected not never so left scale scales turned came comes down weighed weighs thought reckoned mentioned',

@@ -662,6 +662,23 @@ const heard: ReadonlyMap<string, number> = new Map(
 );
 const asksFor = wordSet('lye naoh koh caustic soda alkali need needed');
 
+/** Who says "one hundred" where it is one does not leave that out elsewhere. */
+const saysOne = (prims: readonly Prim[], hundred: string): boolean =>
+  prims.some(({ text }, k) => text === 'one' && prims[k + 1]?.text === hundred);
+
+/** "And water to hundred and eighty": nothing but a name stands before it in its row. */
+function isRowBefore(prims: readonly Prim[], k: number): boolean {
+  const words: string[] = [];
+  for (let at = k - 1; at >= 0 && words.length < 5; at--) {
+    const prim = prims[at];
+    if (prim?.kind !== 'word') break;
+    words.push(prim.text);
+  }
+  return words.length > 0 && words.length < 5 && !words.some((word) => changing.test(word));
+}
+const changing =
+  /^(?:reduc|cut|chang|cool|heat|warm|went|go|gone|going|came|come|up|down|add|top|fill|lower|rais|increas|drop|bring|brought|lye|for|next)/;
+
 /** "To hundred grams", "olive for hundred and fifty": a figure that was two or four hundred, perhaps. */
 function asHeard(prims: readonly Prim[], i: number, hit: QuantityHit): QuantityHit {
   const hundred = prims[i]?.text;
@@ -673,6 +690,8 @@ function asHeard(prims: readonly Prim[], i: number, hit: QuantityHit): QuantityH
   const isAsked = before === 'for' && asksFor.has(prims[i - 2]?.text ?? '');
   if (times === undefined || upTo !== null || isPlain || isAsked) return hit;
   const more = (times - 1) * (hundred === 'hundred' ? 100 : 1000);
+  if (/^too?$/.test(before) && saysOne(prims, hundred ?? '') && isRowBefore(prims, i - 1))
+    return { ...hit, quantity: { ...hit.quantity, value: value + (unit ? base(more, unit) : more) } };
   const said = unit ? value / unit.factor : value;
   const text = `${said} or ${said + more} ${unit?.id ?? ''}`.trim();
   return { ...hit, quantity: { ...hit.quantity, upTo: value + (unit ? base(more, unit) : more), text } };

@@ -1,8 +1,9 @@
-/** "Lie 135 g", "122 g of laye": lye is too short to be found by its spelling, and beside a weight nothing else is meant. */
+/** "Lie 135 g", "122 g of laye", "then the lie one hundred and six grams": lye is too short to be found by its spelling, and beside a weight nothing else is meant. */
 
 import type { Prim } from '../text/scan.ts';
 import type { Lexicon } from './lexicon.ts';
 import { unitAt } from './measure.ts';
+import { isNumberWord } from './numbers.ts';
 
 export const slipsOfLye: ReadonlySet<string> = new Set(
   'lie lies ley lyr kye lay ly lyee laye lei leye lyie liy lyw lhe'.split(' '),
@@ -29,12 +30,25 @@ export function isSlipOfLye(prims: readonly Prim[], k: number, lexicon: Lexicon)
   return !prims.some(({ kind, text }, at) => kind === 'word' && alkalis.test(text) && !isSetRight(prims, at));
 }
 
+const isSpoken = (prim: Prim | undefined): boolean => prim?.kind === 'word' && isNumberWord(prim.text);
+
+/** Where the numeral that begins at `at` ends, in figures or in words; `at` where none does. */
+function numeralEnd(prims: readonly Prim[], at: number): number {
+  if (prims[at]?.kind === 'number') return at + 1;
+  let end = at;
+  while (isSpoken(prims[end]) || (end > at && prims[end]?.text === 'and' && isSpoken(prims[end + 1]))) end++;
+  return end;
+}
+
 function isWeighedBehind(prims: readonly Prim[], k: number, lexicon: Lexicon): boolean {
-  if (!isEdge(prims[k - 1])) return false;
+  let before = k - 1;
+  while (k - before <= 3 && /^(?:the|my|our|then|of)$/.test(prims[before]?.text ?? '')) before--;
+  if (!isEdge(prims[before])) return false;
   let at = k + 1;
-  while (isSign(prims[at], ':=-–\t')) at++;
-  if (prims[at]?.kind !== 'number') return false;
-  const unit = unitAt(prims, at + 1, lexicon);
+  while (isSign(prims[at], ':=-–\t') || (at === k + 1 && /^(?:is|was)$/.test(prims[at]?.text ?? ''))) at++;
+  const end = numeralEnd(prims, at);
+  if (end === at) return false;
+  const unit = unitAt(prims, end, lexicon);
   // "122 g." holds its full stop
   return unit?.unit.dimension === 'mass' && (isEdge(prims[unit.end]) || prims[unit.end - 1]?.text === '.');
 }

@@ -1,0 +1,39 @@
+/** Some of the list was made so many times as large, and the rest was not. */
+import { expect, test } from 'vitest';
+import { potOf } from './pot.ts';
+
+const list = '400 g olive, 200 g coconut, 100 g palm, 99 g lye, 200 g water. ';
+const potWith = (text: string) => {
+  const { grams, doubts } = potOf(text);
+  return [grams['olive-oil-virgin'], grams['palm-oil'], grams['naoh'], grams['water'], doubts];
+};
+
+test.each([
+  ['I doubled the oils and the water but not the lye. How bad?', [800, 200, 99, 400, []]],
+  ['I doubled the oils and the water, but I forgot to double the lye, it was only the 99 g.', [800, 200, 99, 400, []]],
+  ['I doubled the oils but forgot to double the lye and the water.', [800, 200, 99, 200, []]],
+  ['I tripled the fats and the water. Forgot to triple the lye!', [1200, 300, 99, 600, []]],
+  ['We doubled all the oils and the water, the lye stayed at 99 g.', [800, 200, 99, 400, []]],
+  ['We doubled the fats and the water and kept the lye as it was.', [800, 200, 99, 400, []]],
+  ['I doubled the lye but not the oils and water. Panic!', [400, 100, 198, 200, []]],
+])('is taken so: %s', (text, pot) => expect(potWith(list + text)).toEqual(pot));
+
+test('is told as it went in where the lye shows that', () =>
+  expect(
+    potWith(
+      '800 g olive, 400 g coconut, 200 g palm, 99 g lye, 400 g water. I doubled the oils and water, not the lye.',
+    ),
+  ).toEqual([800, 200, 99, 400, []]));
+
+test.each([
+  'I doubled the oils. How bad?',
+  'We doubled all the oils.',
+  'I doubled the oils and the water but not the lye, then added the missing lye.',
+  'I doubled the oils and the water but only used half the lye.',
+])('is asked about: %s', (text) => expect(potOf(list + text).doubts).not.toEqual([]));
+
+test.each([
+  'Last year I doubled the oils but forgot the lye. Is this one ok?',
+  'If I doubled the oils and the water but not the lye, what then?',
+  'I nearly doubled the oils and the water but not the lye.',
+])('was not done to it: %s', (text) => expect(potWith(list + text)).toEqual([400, 100, 99, 200, []]));
