@@ -3,10 +3,11 @@
  * the rest was not. Whether the list has them as they were before or as they went in shows in its lye.
  */
 import type { Item } from '../rows/items.ts';
+import { isAmount, isThing } from '../rows/kinds.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { cue } from '../words/cue-words.ts';
 import type { Quantity } from '../words/quantities.ts';
-import { isAlkali, isAmount, isFat, isOther, isPart, isSame, isThing, type Said } from './said.ts';
+import { isAlkali, isFat, isOther, isPart, isSame, type Said } from './said.ts';
 import type { Post } from './withdrawn.ts';
 
 const factors: Readonly<Record<string, number>> = { doubled: 2, tripled: 3, trebled: 3, quadrupled: 4, halved: 1 / 2 };
