@@ -29,3 +29,8 @@ describe('is as it was told', () => {
     'The mould would hold twice as much.',
   ])('%s', (said) => expect(lard(said)).toBe(400));
 });
+
+test('other figures stand behind, of nothing that goes in: asked', () =>
+  expect(
+    lard('Last night I did every single number times two, lye and water as well. She wants them 80 g each, not 110 g.'),
+  ).toBeUndefined());

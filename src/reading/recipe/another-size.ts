@@ -61,6 +61,8 @@ interface Sized {
   readonly factor: number | null;
   /** The words that say it. */
   readonly said: readonly string[];
+  /** It may be made in another size: what says so, among other figures. */
+  readonly unsure?: string;
 }
 
 const amount = String.raw`\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?)\b`;
@@ -190,7 +192,8 @@ function madeInPart(post: string): Sized | null {
   const sentence = behind.split(/[.!?\n](?!\d)/, 1)[0] ?? '';
   if (amountsIn(before) < leastAmounts || amountsIn(sentence.replace(ofMould, '')) > 0) return null;
   // it was made smaller before it was told
-  if (amountsIn(behind.replace(ofMould, '')) > 1) return null;
+  const isToldBehind = amountsIn(behind.replace(ofMould, '')) > 1;
+  if (isToldBehind && (!did || named.test(behind))) return null;
   const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
   if (did && (another.test(sentence) || elsewhen.test(since) || earlier.test(since) || parted.test(post))) return null;
   if (did && afterwards.test(behind)) return null;
@@ -209,11 +212,18 @@ function madeInPart(post: string): Sized | null {
   if (many && (!together.test(since + sentence) || apart.test(behind))) return null;
   const factor = factorOf(part ?? by ?? verb ?? plan ?? times ?? many ?? of ?? '');
   if (factor === undefined) return null;
+  if (isToldBehind) return { text: post, factor: null, said: [], unsure: said[0].trim() };
   // what else the sentence says is still read
   const words = /\d/.test(sentence.replace(said[0].trim(), '')) ? said[0] : sentence;
   if (did) return { text: post.replace(words, ' '), factor, said: [words] };
   return { text: post.replace(said[0], said[0].replace(/ (?:for|of|in) \w+ \w+[ -]?[^?]*\?$/, '?')), factor, said: [] };
 }
+
+/** A weight of what goes into the pot. */
+const named = new RegExp(
+  `${amount} (?:of )?(?:\\w+ )?(?:oil|butter|lard|tallow|olive|coconut|palm|castor|shea|cocoa|lye|naoh|koh|water|caustic|soda)\\b|\\b(?:oil|butter|lard|tallow|olive|coconut|palm|castor|shea|cocoa|lye|naoh|koh|water|soda)\\b[ :=,-]{1,3}${amount}`,
+  'i',
+);
 
 /** What all of these have in common; "12 x 90 g" has not. */
 const sized =
