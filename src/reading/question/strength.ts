@@ -57,9 +57,9 @@ export function readStrength(facts: Facts, all: readonly Owned[], forced: boolea
     percents.some(({ measure, owner }) => owner === thing && measure.value < 0.6 && measure.to === thing.from);
   const alkali = measureOf((one) => isOf(one, 'alkali') && !dissolved(one.owner));
   const water = measureOf((one) => isOf(one, 'water'));
-  const solution = measureOf(
-    (one) => isOf(one, 'stock') || dissolved(one.owner) || isRole(one, /^(solution|total-solution|total|batch-word)$/),
-  );
+  // "how much lye for 5 lb of soap": no solution is spoken of
+  const whole = solutionWord || percents.length > 0 ? /^(solution|total-solution|total|batch-word)$/ : solutionRole;
+  const solution = measureOf((one) => isOf(one, 'stock') || dissolved(one.owner) || isRole(one, whole));
   const shareOfFats =
     percents.find((one) => isRole(one, /^total-fats$/))?.measure ?? (fats ? (percents[0]?.measure ?? null) : null);
   const strengths = percents
