@@ -1,2722 +1,2730 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-2
- ab:-13
- aber:5
- abgekriegt:13
- abgewischt:7
- able:-1
+export const weights = ` a:-3
+ ab:-12
+ aber:2
+ abgekriegt:14
+ abgewischt:10
  about:5
- above:8
+ above:4
  abt:-10
- abuela:-7
- accelerat:-6
- accident:13
- accidental:8
- accord:-5
- account:-3
- aceit:-1
- aceite:-1
- acid:4
- acros:-1
- acrylic:-1
- activat:-4
- actual:-6
- add:-11
- added:-4
+ abuela:-6
+ accelerat:-4
+ accident:14
+ accidental:7
+ accord:-7
+ account:-5
+ aceit:-2
+ acid:2
+ activat:-5
+ actual:-7
+ add:-10
+ added:-5
  additiv:-2
- adds:-5
+ adds:-7
  admit:-1
- adult:-4
+ adult:-5
  advance:-6
- advent:-4
- advice:-9
+ advent:-3
+ advice:-6
  advise:-1
- afraid:-13
- after:8
- afternoon:5
- afterward:-11
- again:-14
- against:-8
- age:-10
- aged:-1
+ afraid:-11
+ after:9
+ afternoon:4
+ afterward:-12
+ again:-12
+ against:-7
+ age:-8
  ages:-6
- ago:13
+ ago:12
  agre:-3
- agree:-9
- agua:-1
- ahead:-8
- ahora:9
- ai:11
+ agree:-11
+ ahead:-9
+ ahora:10
+ ai:12
  aid:11
- aim:-6
+ aim:-1
  aimed:-1
- air:-9
+ air:-13
  aisle:-2
- al:5
- alarm:-6
- alcohol:1
- alike:-5
- alkali:-16
- alkanet:-9
- all:-3
- allergen:-1
- allergic:-4
- allergy:-7
- alles:-8
- allotment:-3
- allow:-8
- almond:-4
+ al:4
+ alarm:-7
+ alcohol:2
+ alike:-3
+ alkali:-14
+ alkanet:-8
+ all:-4
+ allergen:-3
+ allergic:-5
+ allergy:-5
+ alles:-10
+ allotment:-2
+ allow:-7
+ almond:-6
  almost:-10
- aloe:-12
- alone:-4
- along:8
- aloud:-4
- already:-7
- alright:-15
- also:2
+ aloe:-9
+ alone:-5
+ along:7
+ aloud:-3
+ already:-5
+ alright:-14
+ also:3
  alter:-6
  although:-4
- altogether:-11
- alu:-12
+ altogether:-9
+ alu:-13
  aluminium:-16
  alway:-6
+ am:-1
  amber:-9
  american:-4
- ammonia:-3
+ ammonia:-2
  among:6
  amount:-12
  ampolla:10
- an:-7
+ an:-6
  and:2
- animal:-6
+ animal:-5
  ankle:14
  annatto:-1
- anos:-8
- another:-8
- anruhren:1
- ans:1
- answer:-8
- antes:-10
- any:-15
- anyhow:-7
+ anos:-9
+ another:-10
+ ans:2
+ answer:-10
+ antes:-9
+ any:-10
+ anybody:-1
+ anyhow:-6
  anymore:-7
- anyone:-11
- anyth:-4
- anyway:-6
- anywhere:-9
+ anyone:-9
+ anyth:-6
+ anyway:-1
+ anywhere:-11
  apart:-4
- apiece:-5
- app:-13
- appl:-7
- apple:-3
+ apiece:-3
+ app:-10
+ appl:-6
+ apple:-6
  applesauce:-7
- apprentice:-1
+ apprentice:-2
  approx:-4
- apres:3
+ apres:1
  apricot:-5
- april:-4
- apron:-15
+ april:-5
+ apron:-14
  aqua:-10
- arde:10
- are:3
- arent:-4
- argan:-8
+ arde:8
+ are:6
+ arent:-7
+ argan:-5
  arithmetic:-7
- arm:-8
- armpit:-1
- arms:-11
- around:6
+ arm:-6
+ arms:-14
+ around:8
  arriv:-4
  as:-8
- ash:-4
- ashes:-9
- aside:-2
- ask:-3
- asked:-12
- asks:6
+ ash:-5
+ ashes:-11
+ aside:-3
+ ask:-4
+ asked:-10
+ asks:5
  asleep:-2
- assume:7
- asthma:5
- at:-7
+ assume:8
+ asthma:7
+ at:-6
  ate:-1
- attach:-3
- attempt:-5
- attic:-7
+ attach:-4
+ attempt:-4
+ attic:-6
  atznatron:9
- au:-4
- auf:-12
+ au:-5
+ auf:-13
  auge:5
- augen:-7
- august:-9
- aunt:-13
- aunts:-1
- aus:1
- autumn:-7
+ augen:-9
+ august:-8
+ aunt:-14
+ aus:-1
+ author:-1
+ autumn:-8
  aux:-4
  avale:7
- avant:-1
- avec:5
- avocado:-11
- avoid:-14
- away:-1
- awful:9
- b:-11
- babassu:-9
+ avec:8
+ avocado:-12
+ avoid:-15
+ awake:-3
+ away:-2
+ awful:8
+ b4:-1
+ b:-10
+ babassu:-7
  babi:-3
- babys:3
+ baby:-1
+ babys:1
  back:-3
- background:-6
- backside:5
- backward:-7
- bacon:-8
+ background:-7
+ backside:6
+ backward:-6
+ bacon:-9
  bad:-1
- badly:2
- bag:-1
- bags:-8
- bain:-5
- bak:-6
- baker:-1
- bakery:-1
- balanc:1
+ badly:3
+ bag:-2
+ bags:-11
+ bain:-3
+ bak:-3
+ balanc:2
  balance:-6
- balcony:-10
+ balcony:-13
  bald:-4
- ball:6
- balls:6
- balm:-19
- band:-3
- bang:3
+ ball:7
+ balls:9
+ balm:-18
+ band:-2
+ bang:7
  bar:-9
- barber:-5
- bare:4
- barefoot:12
+ barber:-4
+ bare:3
+ barefoot:11
  bark:8
- barn:-8
+ barn:-7
+ barrel:-1
  bars:-9
- base:-7
+ base:-6
+ basic:-1
  basil:-4
  basin:4
- basket:-7
- bastille:-1
+ basket:-5
  batch:-3
- bath:-5
- bathroom:5
- batter:-8
- batteri:-6
- battery:-10
- bay:-3
+ bath:-11
+ bathroom:7
+ batter:-5
+ batteri:-7
+ battery:-8
+ bay:-5
  bazaar:-2
- bc:1
- be:-2
- bea:-7
- bead:2
- beads:9
- beagle:6
+ bc:5
+ be:-3
+ bea:-8
+ bead:4
+ beads:7
+ beagle:3
  beak:6
- beaker:-3
- bear:-9
- beard:-5
+ beaker:-2
+ bear:-6
+ beard:-6
  beat:-3
  beautiful:-6
- bebe:10
- became:2
- because:-2
- becom:-3
- become:-10
- bed:-7
+ bebe:7
+ because:-3
+ become:-8
+ bed:-9
  bedroom:-2
  bedtime:-3
- beech:-2
- beef:-3
+ beef:-1
  beekeeper:-4
  been:15
- beer:-13
- bees:-9
- beeswax:-9
- before:-5
- beforehand:-7
- began:2
- begin:-6
- beginn:5
- beginner:-12
- begun:-5
- behav:-2
+ beer:-11
+ bees:-8
+ beeswax:-12
+ before:-3
+ beforehand:-6
+ began:5
+ begin:-8
+ beginn:2
+ beginner:-9
+ begun:-10
+ behav:-3
  behind:3
- bei:-5
+ bei:-6
  beige:-6
- beim:2
- being:1
- bekommen:13
- believ:10
- believe:-10
+ beim:6
+ being:-1
+ bekommen:17
+ believ:13
+ believe:-9
  bell:-1
- belly:17
- belong:-8
- below:-9
- ben:6
- bench:-2
- bend:-6
+ belly:14
+ belong:-9
+ below:-8
+ ben:4
+ bench:2
+ bend:-5
  bent:9
- bentonite:-4
- bergamot:-5
- besid:-2
- beside:-3
- best:-8
- bet:-5
- better:-15
- between:1
- beurre:-1
- bevel:-6
- bien:8
- big:-7
+ bentonite:-1
+ bergamot:-3
+ besid:-1
+ beside:-4
+ best:-7
+ bet:-8
+ better:-4
+ between:5
+ bevel:-5
+ bien:13
+ big:-3
  bigger:-5
  bill:2
- bin:-2
- binn:-8
- bins:-5
+ bin:-1
+ binn:-9
+ bins:-4
  birch:-12
- bird:6
- birds:-1
+ bird:8
+ birds:-3
  birthday:-12
  bis:-5
- biscuit:-1
- bit:-2
- bite:5
- bits:2
- bitten:5
- black:-18
- blame:-3
- blanc:6
+ bit:-1
+ bite:4
+ bites:-2
+ bits:6
+ bitten:6
+ black:-19
+ blame:-2
+ blanc:11
  blanca:-4
- blanco:-4
- blank:-1
- blanket:-19
- bleach:4
- bleed:2
+ blanco:-3
+ blanket:-14
+ bleach:2
+ bleed:4
  blend:-1
  blender:-5
- bless:-8
- blew:9
- blind:12
- blink:9
- blister:7
- blob:5
- block:-9
+ bless:-9
+ blew:8
+ blind:10
+ blink:10
+ blister:10
+ blob:4
+ block:-12
  blog:-8
- blood:7
- bloodshot:-3
- blouse:8
- blue:-6
- blurry:6
- board:-2
- boat:-9
- body:-10
- boiler:-9
- boils:5
- bol:-5
- bone:5
- bonjour:-1
- book:-11
+ blood:8
+ bloodshot:-4
+ blouse:9
+ blue:-5
+ blurry:10
+ board:3
+ boat:-10
+ body:-9
+ boil:3
+ boiler:-10
+ boils:8
+ bol:-7
+ bone:7
+ bonjour:-3
+ book:-12
  booklet:-4
- books:-9
- boot:3
- boots:-8
- bor:-1
- borax:-6
- bord:-3
- bored:8
+ books:-10
+ boot:1
+ boots:-9
+ bor:2
+ borax:-7
+ bord:-4
+ bored:9
  born:-3
- borrow:-11
- boss:6
- bot:-1
- both:2
- bother:6
- bottl:-10
- bottle:-1
- bottom:-18
- bouche:10
- bought:-15
- bounc:11
- bout:8
+ borrow:-12
+ boss:4
+ both:3
+ bother:5
+ bottl:-9
+ bottle:2
+ bottom:-14
+ bouche:15
+ bought:-13
+ bounc:9
+ bout:13
  bowl:11
- bowls:2
- box:-16
- boxes:-9
- boy:6
+ bowls:9
+ box:-10
+ boxes:-12
+ boy:7
  boyfriend:3
- boys:-7
- bra:6
- bran:-14
+ boys:-1
+ bra:8
+ bran:-15
  brand:-6
- bras:13
- brave:1
- brazo:16
- bread:-6
+ bras:8
+ brass:-1
+ brave:-1
+ brazo:12
+ bread:-5
  break:-5
- breakfast:-4
- breastbone:11
+ breakfast:3
+ breastbone:7
  breath:11
- breathe:11
- brennt:-1
- brick:-11
+ breathe:13
+ brennt:1
+ brick:-13
  bride:-2
- bright:-1
- brilliant:-6
- brim:-3
- brittle:-7
+ bright:-3
+ brilliant:-9
+ brim:-1
+ bring:1
+ brittle:-8
  broke:-3
  broom:8
- brother:-4
- brought:1
+ brother:-3
+ brought:3
  brown:9
- brule:-9
- brulure:10
- brush:-6
- bu:10
- bubb:-3
- bubbl:-1
- bubble:6
- bucket:6
- bucks:-2
+ brule:-8
+ brulure:11
+ brush:-8
+ btw:1
+ bu:7
+ bubb:-5
+ bubble:10
+ bucket:4
+ bucks:-3
  bud:1
- budget:-4
- build:-4
- built:-10
- bulk:-3
+ budget:-3
+ build:-6
+ built:-9
+ bulk:-1
  bumps:7
  burbuja:-4
  burn:5
- burnin:8
+ burnin:10
  burns:4
  burnt:-7
- burp:12
- burst:8
- bus:-9
- busines:-6
- busy:6
- but:-7
+ burp:9
+ burst:7
+ bus:-7
+ busines:-7
+ busy:8
+ but:-3
  butcher:-8
  buter:-1
- butt:4
+ butt:3
  butter:-8
- button:-10
- buy:-17
+ button:-5
+ buy:-16
  by:-7
  c0conut:-1
- c:-17
- ca:-2
+ c:-16
+ ca:-1
  cabbage:-7
  cacao:-2
- cafe:-1
- cage:5
- cake:-6
- cakes:-5
+ cage:4
+ cake:-4
+ cakes:-4
  calc:-3
  calculat:-3
  calculate:-8
  calculation:-1
- calculator:-14
- calendar:-5
- calendula:-9
- caliente:10
- call:-2
+ calculator:-13
+ calendar:-4
+ calendula:-11
+ caliente:11
+ call:-5
  calls:-2
- calm:1
- calms:-6
- came:-5
- camera:1
- camp:-8
- can:-11
- candl:-3
- candle:-8
- canister:-5
- cannot:-4
+ calms:-5
+ came:-4
+ camellia:-1
+ camera:2
+ camp:-6
+ can:-15
+ candl:3
+ candle:-6
+ canister:-6
+ cannot:-3
  canola:-9
- cans:-6
+ cans:-5
  cant:8
- cap:8
- car:2
- cara:-1
- caramel:-5
- caravan:-1
- card:-20
+ cap:7
+ car:-2
+ cara:-3
+ caramel:-6
+ caravan:-2
+ card:-21
  cardboard:2
- cards:-4
- care:-9
- careful:-12
+ cards:-3
+ care:-7
+ careful:-13
  caretaker:-8
  carpet:-5
- carrot:-4
- carry:-7
- carton:-3
- case:-3
- cast:-5
- caster:-5
+ carri:-3
+ carrot:-7
+ carry:-4
+ carton:-1
+ case:-4
+ cast:-6
+ caster:-4
  castile:-6
- castor:-21
- catch:-2
+ castor:-20
+ cat:-2
+ catch:-1
  cats:-3
- cattle:1
- caught:-4
- cauldron:-8
- cause:9
+ caught:-1
+ cauldron:-9
+ cause:7
  caustic:11
- caustica:17
- caustique:11
- caviti:-6
- cavity:-2
- ce:1
- cedar:4
+ caustica:10
+ caustique:9
+ caviti:-7
+ cavity:-1
+ cayo:1
+ cedar:1
  cedarwood:-2
- ceil:5
  celebrate:-3
- cell:-1
- cellar:-8
- cent:-3
- centre:-10
- certain:-10
- chair:-6
- chalk:-10
- challenge:-2
- chamomile:-8
- chang:-5
- change:5
- channel:-1
- chap:-6
- charcoal:-11
- charg:-4
+ cellar:-10
+ cent:-4
+ centre:-9
+ cents:-2
+ certain:-8
+ chair:-5
+ chalk:-9
+ challenge:-3
+ chamomile:-7
+ chang:-4
+ change:4
+ chap:-4
+ charcoal:-10
+ charg:-3
  charge:-6
- chart:-7
- chat:9
- cheap:-10
- cheaper:-10
- check:-12
- checklist:-3
- cheek:17
- cheer:-8
- cheese:6
- chemical:9
+ charity:-1
+ chart:-6
+ chat:6
+ cheap:-11
+ cheaper:-9
+ check:-11
+ checklist:-1
+ cheek:13
+ cheer:-7
+ cheese:4
+ chemical:11
  chemist:-3
- chemistry:-11
- chest:17
- chew:3
+ chemistry:-12
+ chest:18
+ chew:-1
  chicken:8
- chien:6
+ chien:4
  child:6
- children:-5
- chill:-5
- chimney:-5
- chin:-1
+ children:-11
+ chill:-4
+ chimney:-3
  chip:-1
  chipp:-5
  chips:-6
  chocolat:-7
- chocolate:-6
- choice:-5
- choir:-9
- chok:-8
- choose:-1
+ chocolate:-5
+ choice:-2
+ choir:-6
+ chok:-9
  chose:-9
- christma:-8
- chuck:-4
- chunk:12
- church:-6
- cider:-1
- cinnamon:-1
- circle:-4
- citrate:-5
- citric:-2
- citronella:-12
- citru:-11
- claim:-11
- clarifi:-1
- clarity:-2
- class:-6
- clay:-12
+ christen:-1
+ christma:-11
+ chuck:-7
+ chunk:8
+ church:-7
+ cinnamon:1
+ circle:-2
+ citrate:-4
+ citric:-1
+ citronella:-11
+ citru:-7
+ claim:-13
+ clarity:-3
+ clary:-1
+ class:-5
+ clay:-10
  clean:-8
- cleaner:7
+ cleaner:6
  clear:-5
- clever:4
+ clever:5
  client:-11
- climb:2
- cling:1
- clock:-9
- clockwork:-4
- clos:8
+ climb:-1
+ cling:4
+ clock:-8
+ clockwork:-3
+ clos:7
  close:5
- cloth:-5
- cloud:9
- cloudy:-17
- clove:6
- club:-1
- clump:-7
+ cloth:-6
+ cloud:8
+ cloudy:-12
+ clove:9
+ club:-2
+ clump:-6
  clumpy:-8
- cm:-14
- co:-14
- coarse:-6
- coast:-5
+ cm:-11
+ co:-13
+ coarse:-7
+ coast:-3
  coat:-7
- cocanut:-6
- cocnut:-5
+ coats:-1
+ cocanut:-8
+ cocnut:-4
  coco:-19
- cocoa:-4
+ cocoa:-5
  cocoanut:-5
- coconut:-2
+ coconut:-3
+ cocos:-1
  cocunut:-2
- coin:7
+ coffee:-1
+ coin:11
  coins:-1
- cold:-16
- collar:13
- collarbone:10
- colleagu:-3
- colleague:1
- collect:-5
- colloidal:-4
- color:-5
- colour:-14
- column:-7
+ cold:-17
+ collar:10
+ collarbone:8
+ colleagu:-1
+ colleague:2
+ collect:2
+ colloidal:-5
+ color:-7
+ colour:-20
+ column:-8
  com:3
- comb:6
- combien:-13
+ comb:9
+ combien:-14
  combin:-2
  combine:-10
- come:2
+ come:-1
  comes:-7
- comma:2
- comme:-1
- comment:-18
- community:-1
- como:1
- compar:-4
- compare:-3
- complain:-5
+ comma:1
+ comment:-17
+ compar:-2
+ compare:-5
+ comparison:-1
+ complain:-4
  complaint:-1
- computer:-1
- con:6
- conc:-7
- concentration:-12
- concrete:-7
- confession:-9
+ computer:-2
+ con:7
+ conc:-8
+ concentration:-16
+ concrete:-8
+ confession:-8
  confetti:-2
- confirm:-10
- confit:-4
- contact:4
- container:3
- content:3
- conversion:-1
- convert:-5
- cook:-1
- cookbook:-7
- cooker:-1
- cookie:-3
- cooks:-5
- cool:-18
- cooler:-7
+ confirm:-9
+ confit:-2
+ contact:5
+ container:1
+ content:4
+ convert:-3
+ cook:-10
+ cookbook:-8
+ cooker:-2
+ cookie:-2
+ cooks:-6
+ cool:-14
+ cooler:-9
  cools:-7
- copi:-9
- copper:-6
+ copi:-10
+ copper:-4
  copy:-10
  corn:-1
- corner:-1
+ corner:-2
  correct:-19
- correction:-5
- cos:-3
- cost:-12
- costic:-4
- costs:-11
- cottage:-6
- cotton:-7
- cough:8
- could:7
- couldnt:-10
- coule:15
- couleur:5
- count:-13
- counter:-1
- country:-2
+ correction:-8
+ cos:-2
+ cost:-7
+ costic:-3
+ costs:-13
+ cottage:-9
+ cotton:-6
+ cough:9
+ could:6
+ couldnt:-8
+ coule:17
+ couleur:7
+ council:-2
+ count:-14
+ counter:-2
  county:-8
  coup:1
- couple:-11
- courage:-3
- course:-10
- cousin:-10
+ couple:-10
+ courage:-4
+ course:-8
+ cousin:-12
  cover:-1
- cow:-9
- cp:-4
- cpop:-8
- crack:-2
- craft:-1
- crater:8
+ cow:-8
+ cp:-5
+ cpop:-6
+ crack:-7
+ craft:-3
+ crater:10
  crawl:-1
- crayon:-9
- crazy:4
- cream:-6
+ crayon:-8
+ crazy:7
+ cream:-5
  creamy:-7
- cried:-4
- crisp:-2
- crock:-2
- crockpot:-1
+ cried:-8
+ crisp:-1
+ crockpot:-2
  cross:-3
- crudo:8
- crumb:-4
- crumbl:-3
- crumble:-6
- crush:-2
- crust:-2
- cry:5
+ crudo:9
+ crumb:-3
+ crumbl:-1
+ crumble:-5
+ crust:-1
+ cry:7
  crystal:-2
- csv:-6
- cuanta:-13
- cube:7
- cubes:-7
+ csv:-5
+ cuanta:-15
+ cube:5
+ cubes:-6
  cucumber:-8
- cuff:9
- cupboard:-4
- cupcake:-3
- cupful:-6
- cups:-19
+ cuff:6
+ cup:2
+ cupboard:-8
+ cupcake:-1
+ cupful:-7
+ cups:-16
  cur:-11
- cure:-17
- cured:6
- cures:-7
+ cure:-14
+ cured:7
+ cures:-6
  curiou:-6
- curl:6
- current:-3
+ curl:7
+ current:-2
  curry:-4
- curtain:-2
+ curtain:-1
  cushion:-3
  custard:-7
- customer:-6
- cute:-1
- cuts:10
- cutt:-10
- cutter:-8
- d:-10
- da:-8
+ customer:-5
+ cut:1
+ cuts:7
+ cutt:-11
+ cutter:-6
+ d:-7
+ da:-7
  dabb:10
  dad:5
- dag:-19
+ dag:-15
  dairy:-3
- damit:-8
- damp:-1
+ damit:-9
+ damp:-3
  dangerou:-11
- dans:8
- dare:-3
- dared:-7
- darf:-4
- dark:-4
- darker:-4
- darn:1
- das:-5
+ dans:13
+ dare:-5
+ dared:-6
+ darf:5
+ darker:-5
+ darn:4
+ das:-4
  data:-3
- date:-12
- dates:-6
- daughter:-2
- day:-3
+ date:-11
+ dates:-5
+ daughter:-1
+ day:-4
  daylight:3
  days:-4
- dead:-7
- deal:5
- dear:-6
- decant:6
- december:-1
- decent:-6
- decid:-11
- decide:-1
- decimal:-8
- dedo:15
- deep:6
- deer:-3
- degre:-2
- degree:-1
- deionis:-7
- deja:-3
- del:10
- dem:2
+ de:-1
+ dead:-4
+ deal:6
+ dear:-7
+ decant:8
+ december:-2
+ decent:-9
+ decid:-6
+ decide:-2
+ decimal:-7
+ dedo:13
+ deep:8
+ deer:-2
+ deg:-1
+ degre:-1
+ deionis:-6
+ deja:-5
+ del:11
+ delight:-1
+ dem:5
+ dementia:1
  demineralis:-5
- demonstration:-7
- dense:-7
- dent:6
- dentist:-4
+ demo:-2
+ demonstration:-5
+ den:2
+ dense:-5
+ dent:3
+ dentist:-5
  dentro:7
- depend:-2
- depui:9
- der:-5
- derramo:-9
- des:3
- desde:16
- despu:11
+ depend:-3
+ depui:10
+ der:-7
+ derramo:-7
+ des:6
+ desde:15
+ despu:19
  dessu:2
  destill:-4
- detail:-8
- deviation:-1
- di:3
- diary:-6
- dias:5
- dice:8
- dictat:-4
- did:-6
- didnt:4
- die:2
- died:-10
- differ:-2
+ detail:-9
+ deviation:-2
+ di:6
+ diary:-5
+ dias:6
+ dice:7
+ dictat:-5
+ did:-7
+ didnt:3
+ die:3
+ died:-14
+ differ:-1
  difference:-8
- different:-5
- diffuser:3
- digit:-4
+ different:-6
+ diffuser:2
+ digit:-5
  digital:-7
  dilut:-6
- dilute:-10
- dilution:-5
- dinner:-2
- dinosaur:-5
- dioxide:-1
- dipp:9
- direction:-6
- dirty:-7
- disaster:-4
+ dilute:-8
+ dilution:-4
+ dinner:-4
+ dinosaur:-6
+ dipp:5
+ direction:-7
+ dirty:-8
+ disaster:-6
  discount:-14
  dish:-14
- dishwasher:-9
+ dishwasher:-12
  dispenser:-7
- display:-4
- dissolv:-8
- dissolve:-12
+ display:-3
+ dissolv:-6
+ dissolve:-13
  dist:-3
- distill:-10
+ distill:-11
  disturb:-4
  divid:-6
- divider:-9
- dizzy:15
- dkg:-11
- doctor:4
- does:-6
- doesnt:-3
- dog:-1
- dogs:-11
- doigt:-1
+ divider:-6
+ dizzy:16
+ dkg:-9
+ doctor:3
+ does:-8
+ doesnt:-5
+ dog:-3
+ dogs:-12
  doing:-6
- dollar:-1
- done:-6
- dont:-6
- door:-3
+ donat:-1
+ done:-10
+ dont:-5
+ door:-5
  doors:-7
  doorway:-4
- dos:12
- dot:-2
- dots:8
- doubl:-7
- double:-8
+ dos:14
+ dot:2
+ dots:10
+ doubl:-8
+ double:-12
  doubt:-10
- dough:2
- doux:-3
- down:-1
- downstair:-2
- dozen:-5
- draft:-10
- drag:-6
+ dough:4
+ doux:-6
+ down:1
+ downstair:-3
+ dozen:-4
+ draft:-8
+ drag:-5
+ dragg:-2
  dragon:-8
- drain:-3
- drainpipe:-5
+ drain:-5
+ drainpipe:-6
  drama:-9
  drank:6
- drauf:1
- draught:-2
+ drauf:3
+ draught:-1
  draw:-4
- drawer:-9
+ drawer:-11
+ drawn:-1
  draws:-3
- dream:-2
- drei:12
- dress:-8
- drew:-10
- dribbl:2
+ dream:1
+ drei:13
+ dress:-9
+ drew:-9
+ dribbl:1
  dried:-6
- dries:-4
+ dries:-3
  drill:-4
- drin:3
- drink:1
- drip:8
- drips:7
- driv:-3
- drive:-6
- drizzle:-6
+ drin:2
+ drink:3
+ drip:7
+ dripp:-1
+ drips:8
+ drive:-4
+ drizzle:-5
  drool:9
- drop:6
- droplet:1
- dropp:3
- drops:-8
- drove:-1
- drum:-8
- drunk:3
- dry:-13
- dryer:1
- du:2
+ drop:7
+ droplet:4
+ dropp:6
+ drops:-10
+ drove:-2
+ drum:-6
+ drunk:4
+ dry:-11
+ dryer:-1
  dual:-3
  duck:-11
- ducks:-2
  due:-6
- duele:6
- duft:-2
- dug:12
- dull:-2
- dump:-1
- dunk:10
- dur:-7
+ duele:7
+ duft:-3
+ dug:9
+ dull:-1
+ dump:-3
+ dunk:9
+ dur:-8
  durch:1
- dust:4
- dusty:-9
- dye:-2
- e:-5
- each:-12
- ear:4
- earlier:-6
- early:4
- ears:-8
- easier:-8
+ dust:1
+ dusty:-8
+ dye:-4
+ e:-1
+ each:-11
+ ear:2
+ earlier:-8
+ early:-1
+ ears:-6
+ easier:-11
  easter:-9
- easy:-8
- eat:10
+ easy:-6
+ eat:9
  eaten:5
  eats:-13
- eau:2
- eczema:-18
- edge:6
- edges:-5
- egg:-1
- eighti:-6
- eighty:-2
- ein:2
- eine:5
+ eau:4
+ eczema:-16
+ edge:7
+ edges:-4
+ egg:-7
+ eight:-1
+ eighti:-7
+ eighty:-3
+ eine:6
  einen:-6
- eingeatmet:11
- either:-8
- el:7
- elbow:-4
- eldest:6
+ eingeatmet:12
+ either:-9
+ el:6
+ elbow:-7
+ eldest:1
  electric:-4
- eleven:9
- elle:1
- else:-8
- emergency:14
+ eleven:3
+ elle:2
+ else:-9
+ embarrass:-1
+ emergency:15
  empti:-5
- empty:1
+ empty:-5
  emu:-11
- en:-4
- enamel:-8
- encima:11
- end:-8
- ended:-13
- enfant:-8
- engine:-2
- english:-5
+ en:-2
+ enamel:-10
+ encima:15
+ end:-11
+ ended:-9
+ ends:1
+ enfant:-9
+ english:-7
  enjoy:-1
- enough:-17
- entire:-6
- entry:-5
- envelope:-8
+ enough:-19
+ entire:-7
+ entry:-6
+ envelope:-10
  eo:-4
- equal:-7
- er:-5
+ equal:-8
+ er:-7
  error:3
- erst:13
- erupt:16
- es:-9
+ erst:17
+ erupt:14
+ es:-11
  espresso:-2
- essential:-13
- essentielle:2
- essig:-1
- est:5
- esta:-8
- et:6
- ethanol:-5
- eucalyptu:4
- eur:-2
- euro:1
- euros:-4
- even:-4
+ essential:-10
+ essig:-3
+ est:4
+ esta:-7
+ et:4
+ ethanol:-4
+ eucalyptu:7
+ eur:-1
+ euros:-5
+ even:-5
  evening:-9
- event:-1
  ever:-9
- every:-17
- everybody:-10
+ every:-18
+ everybody:-11
  everyday:-4
- everyone:-4
- everyth:-9
- everywhere:-9
+ everyone:-2
+ everyth:-8
+ everywhere:-7
  evoo:-2
  ewes:-1
- exact:-14
+ exact:-9
  exam:-2
  excel:-1
  except:-5
  exces:-12
- excuse:-2
- expect:3
- expert:-1
+ excuse:-3
+ exercise:-1
+ expert:-2
  explain:-14
  explod:11
- export:-11
+ export:-10
  extra:-11
- extract:-7
- extractor:-1
+ extract:-8
+ extractor:-2
  eye:16
- eyeball:-11
+ eyeball:-10
  eyebrow:3
- eyelid:13
- eyes:2
- eyewash:-8
+ eyelid:12
+ eyes:1
+ eyewash:-7
  f:-13
  face:-6
- faceful:14
- faces:-1
+ faceful:15
+ faces:-2
  facial:-2
- fact:-2
+ fact:-1
  fade:-8
- faded:-3
- fades:1
+ faded:-4
  fail:-12
- failur:-9
- faint:-3
- fair:-1
- faire:-1
- fait:15
- fall:-2
+ failur:-6
+ faint:-1
+ fait:14
+ fall:-4
  falls:-4
- false:-11
- fami:-8
- fan:-11
- fancy:-7
- far:-5
- farm:-8
- farmer:-6
+ false:-12
+ fami:-9
+ fan:-8
+ fancy:-5
+ far:-6
+ farm:-9
+ farmer:-5
  fast:3
- faster:-7
- fat:-19
- father:-2
- fats:-13
- fault:-5
+ faster:-6
+ fat:-21
+ father:-3
+ fats:-14
+ fatty:-1
+ fault:-8
  faut:-11
- favour:-3
- favourite:-5
+ favour:-5
+ favourite:-7
  fear:-5
- feb:-3
- february:-5
- fed:-11
+ feb:-4
+ february:-3
+ fed:-9
  fee:-2
- feed:6
+ feed:5
  feedback:-1
- feel:7
- feels:1
- feet:-4
- fell:8
- fellow:-2
- felt:5
- fence:-2
- ferry:-1
- fetch:-3
- fete:-2
- few:-7
- field:-3
- fifteen:-6
- fifth:-6
- fifty:-4
+ feel:8
+ feet:-5
+ fell:5
+ fellow:-3
+ felt:2
+ fetch:-2
+ fete:-1
+ few:-6
+ field:-2
+ fifteen:-10
+ fifth:-7
+ fifty:-5
  fig:-4
- fight:-8
- figur:-8
- figure:-17
- file:-10
+ fight:-7
+ figur:-9
+ figure:-19
+ file:-11
  fill:-5
  fille:12
  fills:-6
  film:-7
- fils:15
+ fils:11
  filter:-9
  fin:-6
- final:-12
- find:-7
- finds:-9
- fine:-10
- finer:-5
+ final:-11
+ find:-8
+ finds:-7
+ fine:-12
+ finer:-2
  finger:8
- fingernail:11
- fingertip:11
- finish:-6
- finland:-4
- fire:6
- firm:-14
- first:-2
- fish:6
- fist:-1
- fists:-2
- fit:-3
- fits:-15
- five:-4
- fizz:8
+ fingernail:10
+ fingertip:12
+ finish:-1
+ finland:-3
+ fir:-1
+ fire:7
+ firm:-12
+ first:-1
+ fish:2
+ fit:-2
+ fits:-13
+ five:-2
+ fixed:-1
+ fizz:6
  fl:-10
- flake:8
- flaky:-5
+ flake:12
+ flaky:-6
  flame:-7
- flannel:5
- flar:3
+ flannel:8
+ flar:2
  flash:-7
- flat:-1
- flatmate:1
- flea:-2
- fleck:5
- flew:5
- flick:11
+ flat:-7
+ flea:-3
+ fleck:1
+ flew:6
+ flick:12
  float:-11
- flood:-7
- floor:1
- floral:-3
- flour:-5
- flower:7
- flu:-2
- fluff:12
+ flood:-6
+ floor:3
+ floral:-2
+ flour:-4
+ flower:9
+ fluff:9
  fluid:-5
- flung:1
- flush:4
- fly:8
+ flung:-2
+ flush:5
+ fly:6
  fo:-7
- foam:5
- foams:-5
- foamy:6
+ foam:4
+ foams:-2
+ foamy:8
  fog:-9
- fogg:13
- foggy:11
+ fogg:11
+ foggy:12
+ fold:5
  folks:-6
- follow:-8
- food:-8
+ follow:-6
+ fond:-2
+ food:-4
  fool:8
- foot:-6
- football:-3
- for:-6
- force:3
- forearm:14
- forehead:13
- forest:-1
- forever:-7
- forget:-10
- forgive:-5
- forgot:-3
- forgotten:-14
- form:-11
- forms:-8
- formula:-8
+ foot:-4
+ football:-4
+ for:-5
+ force:4
+ forearm:13
+ forehead:10
+ forest:-2
+ forever:-9
+ forget:-7
+ forgive:-6
+ forgotten:-15
+ fork:-6
+ form:-15
+ forms:-7
+ formula:-7
  fortnight:-5
- forty:-1
- forum:-6
- forward:2
- found:-1
- fourteen:-3
- fourth:-3
+ forty:3
+ forum:-7
+ forward:4
+ found:1
+ four:2
+ fourteen:-2
+ fourth:-5
  frag:8
- frais:12
- fram:-1
- frame:-1
- free:-9
- freez:2
- freezer:-10
- french:-1
- fresh:8
+ fragrance:-3
+ frais:9
+ frame:-2
+ free:-6
+ freez:4
+ freeze:-1
+ freezer:-11
+ french:-2
+ fresh:10
  friday:3
- fridge:-16
- fried:-6
+ fridge:-15
+ fried:-4
  friend:-7
  frist:-5
  from:-2
- front:-7
- frost:-7
- frotte:11
- froze:-8
- frozen:-9
- fry:-10
- fryer:-7
- fudge:3
- full:-3
- fully:-3
- fume:-14
+ front:-11
+ frost:-8
+ frotte:10
+ froze:-7
+ frozen:-8
+ fry:-8
+ fryer:-8
+ fudge:6
+ fully:-4
+ fume:-12
  fumes:-2
- fun:-1
- funnel:-1
- funny:-4
- fur:2
- further:-3
- fuss:-2
- fussy:-3
- fwd:-2
+ fun:-2
+ funny:-2
+ fur:3
+ further:-2
+ fuss:-1
+ fussy:-4
+ fwd:-4
  g:-20
- gallon:-10
- gant:7
- gants:-9
+ gallon:-9
+ gant:8
+ gants:-11
  ganz:-1
- gap:-2
+ gaps:-2
  garage:-5
- garden:-6
- gardener:-4
- garganta:8
- garlic:-4
- gas:-4
- gata:13
+ garden:-5
+ gardener:-5
+ garganta:7
+ garlic:-5
+ gas:-5
+ gata:14
  gate:-9
- gather:-2
- gauntlet:-3
- gave:-2
+ gather:-7
+ gauntlet:-6
+ gave:-4
  gear:-3
  gebissen:9
- gefasst:14
- gekippt:7
- gel:-8
- gelaufen:12
- gell:-17
- generou:-2
- gent:-1
- gentle:-9
- gentleman:4
+ gefasst:15
+ gekippt:6
+ gel:-11
+ gelaufen:18
+ gell:-16
+ generou:-4
+ gent:-2
+ gentle:-8
+ gentleman:2
  gerade:-8
  geranium:-3
- gesicht:7
- gespritzt:3
- gestern:10
- get:-15
- getrunken:20
- gets:-8
- gett:-10
- gf:8
+ gesicht:8
+ gespritzt:2
+ gestern:12
+ get:-13
+ getrunken:14
+ gets:-9
+ gett:-13
+ gf:9
  ghee:-10
- gicle:-3
+ gicle:-2
  gift:-5
- girasol:-1
- girl:6
- girls:1
- giv:5
- give:-3
- given:-8
- gives:-5
+ girasol:-2
+ girl:4
+ girls:3
+ giv:3
+ give:-13
+ given:-4
+ gives:-4
  glad:-4
- glass:3
- glassy:-5
- glaze:-4
- glitter:-9
- glop:-5
+ glass:6
+ glassy:-4
+ glaze:-6
+ glide:-2
+ glitter:-7
+ glop:-8
  glossy:-9
  glov:-2
  glove:5
- glue:8
+ glue:4
  glugg:-4
- glycerin:4
- glycerine:-6
- glycerol:-1
+ glycerin:3
+ glycerine:-3
  gm:-1
- gms:-11
- go:-2
- goat:-6
- goats:-11
- god:-7
- goes:-4
- going:7
- gold:-10
- gone:5
- gonna:2
- good:1
+ gms:-10
+ go:-1
+ goat:-5
+ goats:-9
+ god:-8
+ goes:-7
+ goggl:-1
+ going:10
+ gold:-9
+ gone:8
+ gonna:4
+ good:-1
  goodnes:-7
- goose:-8
+ goose:-7
  gorge:12
- gorgeou:-1
- got:3
+ gorgeou:-5
+ got:2
+ gota:-1
  goutte:10
  gr:-11
- grab:13
- grabb:2
- grad:-4
+ grab:10
+ grabb:3
+ grad:-5
  grade:-4
- grain:7
- grainy:-4
- gram:-9
- grams:-14
- gran:-4
+ grain:8
+ grainy:-3
+ gram:-10
+ grams:-13
  grand:-4
  grandad:-5
  grandchildren:-4
- granddaughter:-5
- grandfather:-14
+ granddaughter:-9
+ grandfather:-16
  grandma:-15
- grandmother:-9
+ grandmother:-14
  grandpa:-9
- grandson:5
- granny:4
- granul:11
- grape:5
- grapese:-7
- grasa:-1
- grat:-7
+ grandson:7
+ granny:3
+ granul:10
+ grape:6
+ grapefruit:-1
+ grapese:-8
+ grasa:1
+ grass:2
+ grat:-8
  grate:-3
- grateful:-4
- graz:-1
+ grateful:-5
+ graz:-3
  greas:-1
- grease:-2
- greaseproof:-5
- greasy:-8
- great:-14
- green:-9
- greeting:-6
- grey:8
- gritty:10
- groomer:-5
- ground:-11
- groundnut:-11
- group:-4
- grown:2
- grows:-1
+ grease:-5
+ greaseproof:-4
+ greasy:-9
+ great:-12
+ green:-8
+ greeting:-8
+ grey:10
+ gritty:11
+ groomer:-3
+ ground:-9
+ groundnut:-10
+ group:-8
+ grown:8
+ grows:-2
  guant:-7
- guante:-3
- guess:-4
- guest:-9
- guild:-7
- guinea:7
- guitar:-4
- gulp:7
+ guante:-2
+ guess:-2
+ guest:-11
+ guild:-8
+ guinea:8
+ guitar:-5
+ gulp:5
  gums:10
- gutter:-1
- guys:-9
+ gutter:-2
+ guys:-10
  h2o:-13
- h3:-5
+ h3:-4
  ha:10
  hab:10
- habe:11
+ habe:9
  haben:9
  hacia:-12
- hack:6
- had:4
+ hack:7
+ had:5
  hadnt:-3
- hago:17
+ hago:12
  haha:-12
- hair:5
- half:-2
- hall:-6
- halo:7
- hals:13
- halv:-6
+ hair:7
+ halfway:1
+ hall:-7
+ halo:10
+ hals:11
+ halv:-7
+ halve:-1
  hamster:6
- hand:2
- hande:-7
- handful:-9
+ hand:3
+ hande:-6
+ handful:-11
  handl:-5
- handle:-8
- handout:-11
- handrucken:7
- hands:-15
- handschuhe:-11
+ handle:-9
+ handout:-10
+ handrucken:10
+ hands:-14
+ handschuhe:-10
  handsome:-7
- handwrit:-5
- handwritten:-2
- hang:5
- hanger:-2
- hangs:-11
- happen:1
- happy:-7
+ handwrit:-7
+ handwritten:-3
+ hang:4
+ hanger:-5
+ hangs:-9
+ happen:3
+ happy:-8
  harbour:-3
- hard:1
- harden:-7
- harder:-6
- hardnes:-7
- hardware:-8
+ harden:-5
+ harder:-4
+ hardnes:-10
+ hardware:-7
  harm:-8
- harsh:-16
- has:5
- hasnt:8
- hat:16
+ harsh:-14
+ harvest:-1
+ has:4
+ hasnt:7
+ hat:17
  hate:-6
- hates:-8
- hatte:14
- haut:-16
- hav:2
- havent:-6
- hay:-1
- haze:2
+ hates:-5
+ hatte:11
+ haut:-15
+ hav:6
+ havent:-5
+ haze:4
  hazelnut:-5
- hdpe:-2
+ hdpe:-3
  he:7
- head:-10
- headache:-4
- heads:3
- heal:-10
- heap:-4
- heard:-6
- hears:-2
- heart:-6
+ head:-3
+ headache:-1
+ heads:4
+ heal:-9
+ heap:-5
+ hear:2
+ heard:-4
+ hears:-3
+ heart:-4
  heat:-13
  heats:-1
  heaven:-7
- heavy:-19
- hed:-5
- hedgehog:4
- heel:11
+ heavy:-13
+ hed:-6
+ hedgehog:2
+ heel:10
  heels:-9
- height:-8
- held:-8
- hell:10
- hello:-3
+ height:-7
+ held:-5
+ hell:12
+ helo:-2
  help:9
- helper:-3
- helps:-2
+ helper:-1
+ helps:1
  hemp:-8
- hen:5
- hence:-7
+ hen:6
+ hence:-9
  hens:5
- her:4
- here:-16
- hers:-12
- herself:5
- hes:9
- heute:10
- hey:7
- hiccup:9
- hice:7
- hid:2
+ her:2
+ here:-14
+ hers:-16
+ herself:4
+ hes:6
+ heute:8
+ hey:6
+ hi:3
+ hiccup:10
+ hice:8
+ hid:-1
  hidden:-7
- hier:15
- high:-12
- higher:-4
- hija:2
+ hier:11
+ high:-8
+ higher:-7
+ hija:1
  hills:-3
+ him:1
  himself:-1
- his:8
+ his:7
  hiss:5
- history:-10
- hit:6
- hits:-7
- hives:-4
- hiya:-5
- hizo:-1
- hm:-6
- ho:10
- hoarse:6
- hob:-8
- hobby:-4
- hola:-10
+ history:-9
+ hit:5
+ hits:-9
+ hives:-2
+ hiya:-6
+ hizo:-2
+ hm:-10
+ ho:9
+ hoarse:7
+ hob:-7
+ hobby:-5
+ hola:-7
  hold:7
  holds:-4
  hole:9
- holes:10
- holiday:-5
- home:-5
- honest:-1
- honey:-13
+ holes:9
+ holiday:-4
+ home:-6
+ honest:-4
+ honey:-9
  hood:-6
- hook:-5
- hop:-3
+ hook:-6
+ hop:-2
  hope:-8
  hoped:-7
- hopeful:-2
- horse:-12
+ hopeful:-1
+ horse:-15
  hose:-1
- hosed:-5
- hospital:-1
+ hosed:-6
+ hospital:2
+ host:-2
  hot:7
- hotter:-1
- hour:6
- hours:-2
+ hour:8
+ hours:-1
  house:-6
- household:-5
- how:-8
- howl:-3
- hp:-4
+ household:-7
+ how:-6
+ howl:-2
+ hp:-3
  hr:-1
- hrs:-8
- hubby:3
- huele:-9
- huge:-2
- huile:-8
+ hrs:-7
+ hubby:5
+ huele:-8
+ huge:-3
+ huile:-7
  humid:-9
- humo:-5
- hunch:8
- hund:-5
- hundr:-8
- hurry:1
- hurt:-2
- hurts:8
- husband:-6
- hut:-1
- hydroxid:-1
+ humidity:-1
+ humo:-3
+ humour:-2
+ hunch:9
+ hund:-7
+ hundr:-6
+ hung:-1
+ hungary:-1
+ hurry:4
+ hurts:10
+ husband:-3
+ hut:-3
+ hydroxid:-2
  hydroxide:2
- i:3
- ice:-9
- ich:1
+ i:2
+ ice:-12
  id:-5
  idea:-12
- ideas:-1
- identical:-4
- idiot:9
+ ideas:-2
+ identical:-5
+ idiot:8
  if:2
  ignore:-6
  ihr:-9
- il:-9
- ill:-11
+ il:-7
+ ill:-15
  ilse:-3
- im:-1
- immer:-2
- impatient:-9
+ im:-2
+ imagin:-1
+ immer:-4
+ impatient:-8
+ in:-1
  inch:5
- incident:6
+ incident:7
  incl:-1
  includ:-7
- index:3
- indigo:-9
+ independent:-1
+ index:2
+ indigo:-11
  individual:-2
- indoor:1
- induction:-1
- ines:-7
+ indoor:2
+ induction:-2
+ ines:-12
  infus:-9
  infusion:-1
- ingredient:-5
- inhal:14
+ ingredient:-6
+ inhal:17
  inhale:2
  ink:-6
- inner:17
+ inner:12
  ins:-8
- inside:9
- inspector:-2
- instant:-7
- instead:-14
- instruction:-1
+ inside:12
+ inspector:-4
+ instant:-5
+ instead:-17
+ instruction:-2
  insulate:-6
  intend:-4
- interest:-2
- internet:-1
+ interest:-1
+ internet:-3
  into:2
  iron:-5
  is:-4
  ish:-4
- isnt:-12
- isopropyl:10
- issue:-4
+ isnt:-8
+ isopropyl:8
+ issue:-3
  ist:3
  it:1
  itch:3
- itchy:-10
- itd:-11
- item:-6
- itll:-11
- itself:-8
- ive:-12
- ivory:-1
- j:4
- jabon:-3
+ itchy:-12
+ itd:-9
+ item:-5
+ itll:-10
+ its:2
+ itself:-10
+ ive:-10
+ ivory:4
+ j:6
+ jabon:-5
  jacket:-2
- jai:8
- jam:-11
- jan:-3
- january:-7
- jar:-2
- jars:-4
- je:5
- jean:-6
- jeans:17
- jelly:-9
- jetzt:9
- jo:-4
- job:-1
- join:-2
- jojoba:-8
+ jai:10
+ jam:-8
+ jan:-2
+ january:-10
+ jar:-4
+ jars:-6
+ je:4
+ jean:-7
+ jeans:15
+ jelly:-12
+ jetzt:7
+ jo:-3
+ join:-1
+ jojoba:-5
  jok:-9
- joke:-7
- jours:-1
- judge:-5
- jug:-2
- jugs:-8
- juice:5
+ joke:-4
+ jours:-3
+ judge:-6
+ jugs:-5
+ juice:3
  july:-11
- jump:2
- jumper:5
+ jump:1
+ jumper:6
  jumps:-4
- june:-10
- just:11
+ june:-12
+ just:9
  kann:9
- kaolin:-3
- karite:-8
- katze:13
- keep:-8
+ kaolin:-5
+ karite:-11
+ katze:9
+ keep:-11
  keeps:10
- kein:-8
- kept:-12
- kernal:-5
- kernel:-13
- kettle:-6
+ kein:-3
+ kept:-15
+ kernal:-4
+ kernel:-14
+ kettle:-2
  key:-3
- keyboard:-7
- kg:-13
+ keyboard:-6
+ kg:-15
  khaki:-1
- kick:-2
- kid:9
+ kick:-4
+ kid:6
  kidd:-3
- kids:-18
- kills:-3
- kilo:-7
- kilos:-12
- kind:6
- kinda:7
- kinder:-11
- kinds:-5
- kiss:-3
- kit:-7
- kitchen:-2
- klebt:10
+ kids:-19
+ kill:-2
+ kills:-4
+ kilo:-10
+ kilos:-13
+ kind:7
+ kinda:6
+ kinder:-12
+ kinds:-4
+ kiss:-8
+ kit:-8
+ klebt:11
  kleine:5
- km:-2
- knead:13
- knee:5
- knees:-11
- knelt:12
+ km:-1
+ knead:15
+ knee:4
+ knees:-14
+ knelt:13
  knew:1
- knife:-6
- knitt:-1
- knock:1
- know:1
- known:-5
- knuckl:4
- knuckle:11
+ knife:-5
+ knitt:-4
+ knock:6
+ know:2
+ known:-7
+ knows:1
+ knuckl:-2
+ knuckle:10
  koh:4
- kokos:-12
- kokosol:-9
- kokum:-4
- krakow:-2
+ kokos:-11
+ kokosol:-8
+ kokum:-6
  kratzt:5
- l:-9
- la:-8
+ l:-10
+ la:-6
  lab:6
  label:-8
- labell:-1
+ labell:-3
+ labrador:4
  lack:-1
- lactate:-4
- lactic:3
- lad:4
+ lactate:-3
+ lactic:5
+ lad:5
  ladi:4
- ladl:-5
- ladle:-3
- lads:1
- laid:-5
+ ladl:-2
+ ladle:-4
+ lads:-1
+ lady:1
+ laid:-7
  lake:-6
  lamb:-3
  lamio:13
- lamp:4
+ lamp:6
  land:-2
- lane:-4
+ lane:-6
  language:-1
  langue:-5
  lanolin:-5
- lap:6
- lapp:8
- lard:-6
- large:-4
+ lap:9
+ lapp:6
+ lard:-7
+ large:-2
  larger:-2
- las:-6
- last:-8
- late:-7
- later:-2
- latest:-1
- lather:-9
- lauge:-4
+ las:-5
+ last:-6
+ lasts:-1
+ late:-8
+ later:-3
+ lather:-18
+ lauge:-2
  laugenspritzer:2
- laugh:-4
- laundry:-4
- laurel:-1
- lava:8
+ laugh:-3
+ laundry:-5
+ laurel:-2
+ lava:9
  lavander:-1
- lavender:-16
- law:-8
- lay:-7
- layer:-1
+ lavender:-17
+ law:-9
+ lay:-8
+ layer:-2
  lazy:-6
- lb:-17
+ lb:-13
  lbs:-13
- le:7
- leaf:-2
- leaflet:-8
+ le:6
+ leader:-1
+ leaf:-4
+ leaflet:-9
  leak:-5
- learn:-7
- least:-18
- leather:3
- leathery:9
+ lean:-2
+ learn:-6
+ least:-16
+ leather:4
+ leathery:12
  leav:-16
- leave:-9
- leche:9
- leftover:-9
- leg:5
- legend:-6
- legging:12
- legs:-7
- leim:-6
- lejia:-5
- lemon:-8
+ leave:-12
+ leche:8
+ left:1
+ leftover:-10
+ leg:1
+ legend:-5
+ legging:10
+ legs:-6
+ leim:-8
+ lejia:-4
+ lemon:-6
+ lemonade:-1
  lemongras:-5
- length:-8
+ length:-6
  lens:9
- lent:-1
- les:-7
+ lent:-2
+ les:-5
  less:-10
- lessive:15
- lesson:-2
+ lessive:13
+ lesson:-1
  let:-10
- letter:-5
- level:-8
- li:-11
+ letter:-1
+ level:-6
+ li:-10
  library:-9
- lick:13
- lid:-2
+ lick:12
+ lid:-4
  lidd:-6
- lids:-9
- lie:4
+ lids:-8
+ lie:-4
  lies:-9
- life:-9
- lift:9
+ life:-8
+ lift:8
  lifts:-5
- light:-3
+ light:-2
  lighter:-8
- like:1
- liked:-11
+ like:-1
+ liked:-8
  likes:-13
  likewise:-9
- lilac:-6
- limit:-1
- limp:4
- lin:-5
- line:-11
- lined:-11
- linen:-3
- liner:-7
- lines:-10
+ lilac:-5
+ lime:-1
+ limp:3
+ lin:-2
+ line:-13
+ lined:-10
+ linen:-2
+ liner:-10
+ lines:-11
  link:7
- linse:-6
- lip:5
- lippe:10
+ linse:-7
+ lip:8
+ lippe:11
  lips:8
- list:-12
+ liquid:2
+ list:-10
  listen:-1
  liter:-4
  litr:-15
- litre:-3
+ litre:-9
  litro:-9
  litsea:-6
- little:6
+ little:5
  liv:-4
- live:-3
+ live:-7
  lived:-15
- lo:2
+ lo:5
  loads:-3
- loaf:-6
- loav:-4
- lobster:-3
- lock:-12
- lodger:-4
- loft:-4
+ loaf:-4
+ loav:-5
+ lobster:-4
+ lock:-15
+ lodger:-5
+ loft:-3
  log:-6
- lol:-5
+ lol:-8
  long:6
+ longer:-2
  loo:5
- look:-5
- looks:-13
- loose:-6
- loosen:-8
- lose:-9
+ looks:-12
+ loose:-3
+ loosen:-6
+ los:1
+ lose:-8
  loss:-1
  lost:4
- lot:-8
- lotion:-1
- lots:-7
- loud:2
- love:-6
+ lot:-7
+ lots:-5
+ loud:-1
+ love:-7
  loves:-9
- low:-20
- lower:-7
+ low:-19
+ lower:-8
+ lowest:2
  luck:-1
- lucki:-10
- lucky:-8
+ lucki:-12
+ lucky:-7
  lukewarm:-11
- lump:4
- lumps:-9
- lumpy:3
- lunch:-5
- lunett:-1
- lungs:2
- lurk:-1
+ lump:6
+ lumps:-6
+ lumpy:1
+ lunch:-4
+ lungs:1
+ lurk:-2
  luxury:-2
- lye:1
+ lye:2
  lyes:-11
- lyeward:4
+ lyeward:6
  lying:5
- m:-8
- ma:-3
+ m:-9
  macadamia:-5
  machine:-3
- mad:6
+ mad:7
  madder:-8
- made:-3
- magazine:-1
+ made:-7
+ magazine:-2
  magnet:-8
  mail:-5
- main:5
+ main:7
  mains:-8
- mais:-3
- mak:-7
- make:-14
- maker:-7
- makes:-13
- mal:-1
+ mais:-2
+ mak:-6
+ make:-12
+ maker:-8
+ makes:-9
+ mal:5
  malt:-1
  mama:-11
  man:-13
  manag:-1
- manage:-1
- mango:-5
- mann:9
- mano:3
+ mango:-6
+ mann:8
+ mano:4
  manos:-15
- manteca:-3
- many:-18
+ manteca:-2
+ many:-14
  mar:-5
- marbl:-2
- march:-9
- mare:-6
- margin:-6
- mari:6
+ marbl:-1
+ march:-11
+ marche:3
+ mare:-5
+ margarine:-1
+ margin:-9
+ mari:5
  marido:11
- marie:-5
+ marie:-3
  marigold:-1
- marit:-6
+ marit:-5
  mark:-2
  market:-11
- marks:-1
- marri:-7
+ marks:1
+ marri:-8
+ marta:-1
  mas:-13
- mash:-9
+ mash:-15
  masher:-5
  mask:-11
  mass:-4
  master:-2
- masterbatch:-3
+ masterbatch:-5
  mat:-4
- match:-7
- mate:1
- material:-8
- maths:-3
+ mate:2
+ material:-7
+ maths:-2
  matter:6
- max:-1
- may:-1
- maybe:8
+ max:-2
+ maybe:7
  meadow:-1
- means:-13
- meant:-10
- meanwhile:2
- measur:-4
+ mean:1
+ means:-14
+ meant:-9
+ meanwhile:3
+ measur:-6
  measure:-8
  mechanic:-7
- medium:-5
- meet:-2
- mehr:-6
- mein:-2
- meine:-9
- meiner:14
- melange:10
- melt:-3
- melts:-8
- member:-7
+ medium:-6
+ meet:-1
+ mehr:-5
+ mein:-3
+ meine:-7
+ meiner:10
+ melange:12
+ melt:-1
+ melts:-10
+ member:-6
  memory:-5
  men:-5
- menthol:-17
- mention:-12
- mentor:-1
- merci:-8
- mes:8
- mess:-6
- messag:7
- message:-7
- metal:-7
- meter:-6
- method:-10
- metio:13
- metr:-2
- metric:-7
+ menthol:-16
+ mention:-10
+ merci:-9
+ mes:7
+ mess:-9
+ messag:6
+ message:-9
+ metal:-6
+ meter:-4
+ method:-11
+ metio:14
+ metr:-3
+ metric:-6
  mezcla:-7
  mi:7
- mica:-17
- mich:4
- microwave:9
+ mica:-20
+ mich:-2
+ microwave:7
  mid:-1
- middle:1
- midnight:3
- might:-5
- mild:-17
+ middle:5
+ midnight:4
+ miel:1
+ might:-3
+ mild:-16
  miles:-6
- milk:1
- milky:-3
- mill:-7
- millilitr:-2
- min:-2
- mind:2
- mine:6
- mini:5
- minimum:-3
- mins:12
- mint:-6
- minus:-6
- minut:-3
- minute:-1
+ milk:2
+ milky:-4
+ mill:-8
+ min:1
+ mind:4
+ mine:8
+ mini:4
+ minimum:-2
+ mins:8
+ mint:-5
+ minus:-7
+ minut:-4
+ minute:-2
  minuten:6
  minuto:-16
- mir:-5
- mis:7
- mishap:-3
- misread:-5
- miss:-9
- mist:3
- mistake:6
- mistook:8
- mit:1
- mitts:3
+ mir:-4
+ mis:1
+ mishap:-5
+ misread:-4
+ miss:-7
+ mist:2
+ mistak:-1
+ mistake:9
+ mistook:11
+ mit:5
+ mitts:-1
  mix:4
- mixed:7
- mixer:-6
- mixes:6
- mixeur:-7
- mixture:-6
- ml:-8
+ mixed:5
+ mixer:-7
+ mixes:8
+ mixeur:-6
+ mixture:-5
+ ml:-7
  mm:-2
- modern:-8
+ modern:-9
  moi:-8
- molde:9
- mom:-5
- moment:3
- moms:2
+ mold:2
+ molde:6
+ molds:1
+ mom:-6
+ moment:2
+ moms:3
  mon:7
- money:-7
- monsoon:-1
- month:-2
+ money:-8
+ monsoon:-2
+ month:2
  mood:-1
- moon:-4
- mop:-2
- mopp:4
- more:-20
- morn:3
- mosquito:-4
- most:12
- mother:-6
- mould:-10
- mouldy:-8
+ moon:-6
+ mop:-3
+ mopp:5
+ more:-21
+ morn:5
+ mosquito:1
+ most:9
+ mother:-7
+ motor:-2
+ mould:-15
+ mouldy:-6
  moule:4
- mountain:-5
+ mountain:-8
  mousse:-10
  mouth:9
- mouthful:10
+ mouthful:9
  mov:2
  move:-6
- moved:-8
- moves:-2
- mr:4
+ moved:-4
+ moves:-4
+ mr:5
  mrs:-5
- much:-17
- mucho:19
- mud:-8
- muddy:-2
- muffin:-8
- mug:1
+ much:-20
+ mucho:17
+ mud:-7
+ muddy:-1
+ muffin:-10
+ mug:2
  multipli:-3
- mum:-4
- mund:7
- music:-5
+ mund:8
+ mush:-1
+ music:-3
  muss:-2
- must:-2
- mustard:-6
+ must:-1
+ mustard:-7
  mutton:-5
- muzzle:7
+ muzzle:8
  my:-1
- myself:11
- n:2
- nach:3
- nachsten:-5
- nail:-3
- nails:8
- name:-20
+ myself:10
+ n:5
+ nach:5
+ nachsten:3
+ nail:-2
+ nails:9
+ name:-19
  named:-3
  names:-9
- nan:-10
+ nan:-11
  naoh:1
- nap:-3
- napkin:-1
- narrow:-14
- nase:-4
+ nap:-1
+ napkin:-2
+ narrow:-15
+ nase:-3
  natronlauge:15
- natural:4
- nbsp:-1
- ne:-8
- near:-19
- nearer:-4
- nearest:-8
+ natural:9
+ ne:-6
+ near:-12
+ nearer:-3
+ nearest:-9
  neat:2
- neck:2
- need:-8
+ neck:1
+ need:-7
  needle:-1
- neednt:-1
- needs:-15
- neem:-10
- negative:-6
- neighbor:3
- neighbour:-10
- neither:-1
- nephew:2
+ neednt:-2
+ needs:-13
+ neem:-7
+ negative:-7
+ neighbor:4
+ neighbour:-9
+ nephew:1
  neroli:-1
- nervou:-11
+ nerv:-4
+ nervou:-9
  net:-4
- nettle:-3
- neutral:-1
- neutralis:10
+ nettle:-4
+ neutral:-2
+ neutralis:7
  neutralise:5
- never:-14
+ never:-11
  new:-9
  newbie:-7
- newcomer:-2
- news:4
- newsletter:-4
- next:-4
- nez:11
+ newcomer:-3
+ news:5
+ newsletter:-6
+ newspaper:-1
+ next:-5
+ nez:13
  ni:-11
- nice:-16
- nicer:-2
- nicht:5
- nick:7
- niece:-6
- night:10
- nine:-2
- nineteen:-2
+ nice:-10
+ nicer:-3
+ nicht:4
+ nick:6
+ niece:-5
+ night:7
  ninety:-11
- ninos:-12
- nitrile:-15
- no:-1
- nobody:-20
- noch:7
- non:-4
- none:-12
- noon:-1
- nor:1
- normal:-9
- north:-4
+ ninos:-11
+ nitrile:-10
+ nobody:-24
+ noch:10
+ non:-3
+ none:-10
+ noon:-2
+ nor:6
+ normal:-13
+ north:-2
  nos:-8
  nose:3
- nostril:9
+ nostril:8
  not:-1
  note:5
- notebook:-18
- noted:-1
- notes:-19
- noth:-11
- notic:9
- notice:7
- nov:-2
- november:-9
+ notebook:-16
+ notes:-16
+ noth:-5
+ notic:6
+ notice:6
+ nougat:1
+ nov:-1
+ november:-8
  now:17
  nowhere:-4
+ nucifera:-1
  numb:12
- number:-19
- nur:7
- nurse:1
- nursery:-6
- nut:-1
+ number:-17
+ nur:5
+ nurse:-1
+ nursery:-5
+ nut:-3
  nuts:-7
- o:-6
- oak:-9
- oat:-3
- oatmeal:-7
+ o:-7
+ oak:-11
+ oat:-5
+ oatmeal:-6
  oats:-14
- obvious:-4
+ obviou:-1
+ obvious:-5
  oclock:2
  october:-4
- odd:4
- oddly:-4
- oder:-3
- oeil:5
- of:2
- off:4
+ odd:5
+ oddly:-3
+ odds:-1
+ oder:-2
+ oeil:4
+ off:5
  offcut:-2
  offer:-1
  office:-5
  often:-5
- oh:7
+ oh:6
+ ohio:-1
  ohne:-6
- oi1:-1
+ oi1:-2
  oil:-1
- oiled:-1
- oils:-13
- oily:-8
- ojo:1
- ojos:-5
- ok:-15
- okay:-7
- ola:8
+ oiled:-5
+ oils:-14
+ oily:-9
+ ojo:2
+ ojos:-7
+ ok:-13
+ okay:-8
+ ola:11
  old:5
  olden:-1
- older:-6
- oldest:-7
- olds:-9
+ older:-8
+ oldest:-5
+ olds:-8
  oleic:-10
  olein:-1
  oliv:-4
- oliva:-15
- olive:-8
- olivenol:5
- olla:-6
+ oliva:-13
+ olive:-7
+ olivenol:6
+ olla:-7
  olvie:-9
- oma:-6
- omg:10
- on:-6
- once:-20
+ oma:-8
+ omg:11
+ on:-5
+ once:-17
  one:-1
- ones:-11
- onion:4
+ ones:-9
+ onion:5
  only:-2
- onto:-4
- oo:-3
- op:-2
- open:6
- opens:5
- operator:-10
+ onto:-3
+ oo:-2
+ op:-1
+ open:8
+ opens:8
+ operator:-9
  opinion:-10
- or:-13
- orange:-12
+ opposite:-2
+ or:-12
+ orange:-10
  order:-9
- ordinary:-12
- original:-4
- other:-2
- otherwise:3
- ou:-6
- ouch:-6
- ounc:-16
- ounce:-5
- our:1
- ours:-11
+ ordinary:-11
+ original:-5
+ other:-3
+ otherwise:6
+ ou:-8
+ ouch:-5
+ ought:-4
+ ounc:-15
+ ounce:-6
+ our:3
+ ours:-8
  out:-5
- outdoor:-12
+ outdoor:-15
  outside:-12
- oval:-3
- oven:-10
- over:3
+ oval:-4
+ oven:-16
+ over:4
  overall:-1
- overdo:-10
- overfat:-6
- overheat:-10
- overkill:-5
- ow:9
- owe:-7
- own:-8
- oxide:-11
- oyl:-5
- oz:-12
- ozs:-10
- p:-15
- pack:-5
- packet:-1
+ overdo:-9
+ overfat:-5
+ overheat:-11
+ overkill:-6
+ overnight:1
+ ow:8
+ owe:-6
+ own:-6
+ oxide:-10
+ oyl:-4
+ oz:-10
+ ozs:-9
+ p:-14
+ pack:-7
+ packet:-2
  packs:-1
- pad:4
- paddle:4
- pads:-7
- page:-12
+ pad:3
+ paddle:-3
+ pads:-6
+ page:-11
  pages:-1
- paid:4
- pail:-8
- pain:8
- paint:-10
- pair:-15
- pairs:-9
- pale:-6
+ paid:3
+ pail:-7
+ pain:6
+ paint:-6
+ pair:-16
+ pairs:-8
+ pale:-7
  palm:-13
- palms:8
- pan:-6
- pancak:-7
- panic:2
- panick:4
- pantry:6
- par:1
- para:1
- paragraph:-6
+ palms:11
+ pan:-7
+ pancak:-4
+ panic:3
+ panick:6
+ pans:3
+ pantry:5
+ par:3
+ para:-3
+ paragraph:-4
  parcel:-5
- parent:-1
- parfum:6
- parish:-9
- park:8
- parrot:5
+ parfum:11
+ parish:-6
+ park:9
+ parrot:6
  part:-12
- partial:-3
- partner:-9
- parts:-5
- party:-4
+ partial:-1
+ partner:-12
+ parts:-3
+ party:-3
  pas:-4
  paso:-9
- pass:-2
- past:-5
- paste:-4
- pastry:-5
+ pass:-4
+ past:-6
+ paste:-2
+ pastry:-4
  patch:9
  patchouli:-7
- pate:3
- patience:-12
+ pate:5
+ patience:-13
  patient:-8
- patio:1
- patt:9
- paw:11
- paws:-3
- pay:-2
+ patio:3
+ patt:13
+ pattern:2
+ paw:6
+ paws:-2
+ pay:-3
  pays:-2
- pcs:-5
+ pcs:-6
  pct:-2
- pdf:-5
+ pdf:-7
  pea:-6
- peach:-4
- peanut:-1
- pearl:8
- peau:-6
- peck:8
+ peach:-2
+ peanut:-2
+ pearl:10
+ peau:-7
+ peck:7
  peek:-12
- peel:8
- pellet:-1
+ peel:10
+ pellet:-3
  pen:-6
- pencil:-5
- people:-11
+ pencil:-7
+ people:-12
+ pepper:-1
  peppermint:5
- per:-4
- percent:-18
+ per:-13
+ percent:-16
  percentag:-10
- perfect:-2
- perfume:-1
- perhap:3
+ perfect:-3
+ perfume:-2
+ perhap:2
  period:-4
- perro:9
- petal:-2
- petit:6
- petra:-4
- petroleum:-8
- pets:-9
- peu:-14
+ perro:10
+ petal:-5
+ petit:5
+ petra:-5
+ petroleum:-10
+ pets:-8
+ peu:-13
  peut:-3
- ph:-9
- pharmacy:-1
- phase:-7
+ ph:-4
+ phase:-8
  phone:-6
- photo:-1
- photograph:-5
+ photograph:-6
  piano:-2
- pica:-12
- pick:-3
- pickl:-1
- picks:-2
- pictur:-4
+ pica:-10
+ picks:-3
+ pictur:-3
  picture:-4
- pie:-5
- piec:-2
- piece:-9
- pied:-6
+ pie:-3
+ piec:-3
+ piece:-10
+ pied:-5
  pieds:-3
  piel:-5
  pies:-4
- pig:4
- pigs:-2
- pillow:-8
- pillowcase:-4
- pin:8
- pinch:3
- pine:-4
- pinhole:-7
+ pig:5
+ pigs:-4
+ pillow:-10
+ pillowcase:-3
+ pin:7
+ pinch:7
+ pine:-5
+ pinhole:-6
  pink:6
- pint:-13
- pints:-11
- pipe:-7
+ pint:-9
+ pints:-10
+ pipe:-5
  pipette:7
- pique:-10
- pitcher:14
+ pique:-9
+ pitcher:7
  pizza:-6
- pko:-8
+ pko:-7
  plac:-2
- place:1
- plain:-18
- plan:-10
- plane:-5
- plann:-10
+ place:2
+ plain:-14
+ plan:-8
+ plane:-6
+ plann:-6
  plant:-1
  plaster:3
  plastic:-6
- plate:-14
- play:3
- pleas:-8
- please:-15
- plenty:-3
- plopp:7
+ plate:-15
+ play:5
+ pleas:-7
+ please:-13
+ plenty:-7
+ plop:3
+ plopp:9
  plot:-2
- pls:-8
- plum:4
+ pls:-7
+ plum:5
  plumber:-1
  plus:-3
- plz:-9
- pm:-4
- po:-11
- pocket:-3
- poco:2
- point:-5
- poison:10
- poked:6
- poland:-1
+ plz:-12
+ pm:-5
+ po:-13
+ pocket:-6
+ poco:1
+ point:-2
+ poison:9
+ poked:5
  polish:-11
- polvo:6
+ polvo:5
  polypropylene:-2
- pomace:-9
- pool:-4
- poor:-1
- pop:5
+ pomace:-11
+ pool:-1
+ pop:6
  popp:8
- poppy:-8
- por:13
- porcelain:5
+ poppy:-6
+ por:14
+ porcelain:8
+ porch:-2
  pork:-3
  porque:-1
- porridge:-7
+ porridge:-5
  portion:-1
  porto:-2
- portugal:-6
+ portugal:-5
  post:-9
- postman:-13
- pot:-4
- potasa:-9
- potash:2
- potasse:9
- potato:-16
- pots:-7
+ postman:-9
+ pot:-3
+ potasa:-10
+ potash:-1
+ potasse:8
+ potassium:2
+ potato:-17
+ pots:-5
  pottery:-3
- pound:-7
- pour:-2
+ pound:-8
+ pour:-4
  pours:-12
- powder:-6
- power:-5
- pp:-5
- practical:-1
- precise:-1
- prefer:-8
- premix:-4
- prep:-2
+ powder:-4
+ power:-7
+ pp:-7
+ pre:-1
+ prefer:-9
+ premix:-3
+ prep:-3
  prepar:-1
- prepare:-13
- pres:5
+ prepare:-14
+ pres:6
  present:-4
- preservative:-6
- press:-7
- pretty:-6
- previou:-7
- pric:-8
- price:-13
- prickl:8
+ preservative:-5
+ press:-12
+ pretty:-8
+ previou:-6
+ pric:-7
+ price:-14
+ prickl:5
  prickle:-1
  pride:-11
- print:2
+ print:6
  printer:-6
- printout:-6
- pris:11
+ printout:-5
+ pris:9
  probab:6
- problem:-3
- proces:4
- product:-7
- project:-6
- projection:11
+ problem:-1
+ procedure:-1
+ proces:3
+ product:-8
+ project:-7
+ projection:12
  promis:-7
  promise:-5
- proper:-8
+ proper:-7
  proportion:-3
- proud:-5
- prov:-1
- prove:-7
- ps:4
- psoriasi:-3
- pub:-3
- publish:-5
+ proud:-10
+ prov:-2
+ prove:-5
+ ps:9
+ psoriasi:-2
+ pub:-4
+ publish:-4
  puck:-3
- pucks:-5
- pudd:-7
- puddle:16
- puede:-6
- puff:5
- puffy:11
+ pucks:-6
+ pudd:-11
+ puddle:14
+ puede:-7
+ puff:4
+ puffy:10
  pull:6
- pulse:-11
- pumice:-9
- pump:-6
- pumpkin:-7
- pupil:-10
- puppy:4
+ puls:1
+ pulse:-8
+ pumice:-10
+ pump:-5
+ pumpkin:-6
+ pupil:-9
+ puppy:3
  pure:-12
- puree:-11
- purity:-9
- purple:-4
+ puree:-9
+ purity:-11
+ purple:-5
  purpose:-6
- push:5
- put:-1
- puts:-5
+ push:8
+ put:-2
+ puts:-4
  putty:-1
- puzzle:-5
+ puzzle:-2
  pvc:-6
+ pyrex:1
  q:7
- qa:-1
- qty:-7
- quantity:-10
- quart:-4
- quarter:-10
- que:3
- quedo:2
+ qty:-8
+ quantity:-7
+ quart:-1
+ quarter:-6
+ que:4
+ quedo:1
  queen:-6
- quelle:-11
- quemo:-3
+ quelle:-10
+ quemo:-1
  query:-1
  question:-7
- qui:8
- quick:1
+ qui:7
+ quick:4
  quid:-2
- quiero:-5
- quiet:7
- quite:1
- quot:-1
- quote:-6
- r:3
- rabbit:12
- rack:-3
+ quiero:-6
+ quiet:3
+ quote:-8
+ r:5
+ rabbit:6
+ rack:-2
  racks:-4
  radiator:-4
  radio:-6
  rag:9
- rain:-9
+ rain:-11
  rainwater:-10
  rainy:-5
- raise:-6
- ran:2
- rancid:-7
- rang:-2
- range:-5
- rapese:-7
+ rais:4
+ raise:-8
+ ran:5
+ rancid:-5
+ rang:-1
+ range:-7
+ rapese:-10
  rash:-4
- rate:-10
- rather:-9
- ratio:-1
- raus:-11
- raw:9
- razor:-8
- rbd:-1
+ rate:-11
+ rather:-8
+ ratio:-2
+ raus:-10
+ raw:8
+ razor:-6
  rbo:-9
- re:-4
- reach:-16
- react:-2
- read:-11
- reader:-10
- reads:-5
- ready:-7
- real:-10
- realis:-6
- reason:-8
- rebatch:-7
- recall:-5
+ re:-2
+ reach:-17
+ react:-1
+ read:-13
+ reader:-8
+ reads:-8
+ ready:-8
+ real:-12
+ realis:-7
+ reason:-6
+ rebatch:-4
+ recall:-6
  receiv:-3
  recette:-7
- recip:-3
+ recip:-1
  recipe:-8
  recipie:-5
- reckon:-13
+ reckon:-14
  recommend:-6
  record:-6
- recu:15
- red:10
- refin:-4
- regard:-13
- register:-5
+ recu:9
+ red:11
+ refin:-6
+ refus:3
+ regard:-14
+ register:-4
  remain:-6
  remark:-8
- remember:-9
- render:-13
+ remember:-10
+ render:-17
  rent:-1
- renverse:-3
- repeat:-8
- replac:-2
- replacement:-4
- reply:-2
- report:1
- request:-4
- residue:9
+ renverse:-5
+ repeat:-6
+ replac:-1
+ replacement:-2
+ reply:-1
+ report:-1
+ request:-3
+ rescue:-1
+ residue:12
  respect:-3
- respire:11
+ respire:13
  respirer:-4
- rest:-13
- restaurant:-3
- result:-4
- retir:-5
+ rest:-18
+ restaurant:-4
+ result:-5
+ retir:-6
  return:-8
- reunion:-2
- rev:-6
+ reunion:-1
+ rev:-5
  reverse:-1
- rezept:-1
- ribbon:2
- rice:-14
- riced:-6
- ricin:-6
+ ribbon:1
+ rice:-15
+ riced:-5
+ rich:-1
+ ricin:-4
  ricino:-4
- rid:-10
- rien:2
- right:-7
- rim:-1
- rindertalg:-8
+ rid:-11
+ right:-4
+ rim:-2
+ rindertalg:-7
  ring:6
- rins:15
- rinse:2
- ripen:-5
- rises:-1
- risk:-2
- river:-1
- rizinu:-5
+ rings:-1
+ rins:13
+ ripen:-6
+ rises:-3
+ risk:-1
+ river:-2
+ rizinu:-6
  road:-6
- roast:-4
- robin:-3
- rock:-9
- roja:-8
+ roast:-5
+ robin:-4
+ rock:-7
+ roja:-6
  roll:7
- roof:2
+ roof:5
  room:-3
- roommate:-1
+ roommate:-2
  root:-2
- rope:-8
+ rope:-9
  ropes:-4
- rose:-5
- rosemary:-21
- rot:7
+ rose:-7
+ rosemary:-17
+ rot:9
  roug:11
- rouge:8
- rough:-11
- round:7
- row:-6
+ rouge:7
+ rough:-12
+ round:9
+ row:-7
  rows:-1
- rub:-4
- rubb:6
- rubber:-5
- rubbish:-11
- rubs:-5
- rug:-5
+ rspo:-1
+ rub:-6
+ rubb:9
+ rubber:-4
+ rubbish:-9
+ rubs:-4
+ rug:-3
  rugby:-4
- ruin:-11
- rule:-17
+ ruhren:-1
+ ruin:-7
+ rule:-15
  ruler:-1
- rules:-10
+ rules:-8
  rum:-1
  run:-4
- runn:-4
- runny:13
- runs:2
- rush:4
- rustic:-6
- rusty:-4
- s0ap:-4
+ runn:-3
+ runny:14
+ runs:3
+ rush:-1
+ rustic:-7
+ rusty:-6
+ s0ap:-3
  s:-7
- sack:1
+ sack:2
  sad:-6
  saddle:-1
- safe:-19
- safety:-4
+ safe:-21
+ safety:-7
  sage:-6
- said:-13
- saint:-2
- salad:-6
- sale:3
+ said:-3
+ saint:-5
+ salad:-8
+ sale:2
  salio:2
- salpico:12
+ salpico:14
  salt:4
- salto:8
- salty:-2
- salve:-3
- same:-7
- sampl:5
+ salto:9
+ salty:-1
+ salve:-1
+ same:-5
+ sampl:7
  sample:-1
- sand:15
- sandal:13
+ sand:16
+ sandal:9
  sandalwood:-1
- sandpaper:6
- sandwich:-11
- sane:-9
+ sandpaper:8
+ sandwich:-9
+ sane:-10
  sanity:-10
- sank:-9
+ sank:-6
  sans:10
- saponification:-10
+ saponification:-11
  sat:3
- saturday:-7
+ saturday:1
  sauce:-6
- saucer:3
- sausag:7
- save:-6
- saved:-4
- saves:-3
+ saucer:1
+ sausag:8
+ save:-8
+ saved:-3
+ saves:-2
  savon:-2
- saw:-3
- say:-10
- says:-6
- scal:-11
+ say:-4
+ says:-5
+ scal:-9
  scald:1
  scale:-12
  scalp:-1
- scan:-1
- scar:-6
- scare:-5
+ scan:-2
+ scar:-8
+ scare:-4
  scary:-4
  scent:-19
  schlimm:7
- schmierseife:8
- schon:8
- school:-10
- science:-8
- scoop:-1
- scorch:-2
- scout:-6
- scrap:11
+ schmierseife:6
+ schon:12
+ school:-12
+ science:-5
+ scoop:-2
+ scorch:-4
+ scout:-3
+ scrap:9
  scrape:6
- scratch:8
+ scraping:6
+ scratch:9
  scratchy:1
- scream:5
- screen:4
- screw:-5
+ scream:9
+ screen:5
+ screw:-6
  scribbl:-1
- scrub:-11
- scrubb:-3
+ scrub:-9
+ scrubb:-1
  se:-4
  sea:-6
- seal:-8
+ seal:-7
  seam:-2
- season:-1
- sec:6
- second:-11
- section:-2
+ sec:9
+ second:-8
+ section:-1
  see:3
- seed:-6
- seeds:-8
- seem:-7
+ seed:-7
+ seeds:-6
+ seem:-9
  seems:-2
  seen:-4
  sees:-7
- seife:-6
- seifenleim:5
- seit:13
- seiz:-10
+ seife:-9
+ seifenleim:4
+ seit:11
+ seiz:-8
  seize:7
- self:6
+ self:7
  sell:-9
- seller:-2
- sells:-4
+ seller:-6
+ sells:-6
  send:-8
  sense:-5
- sensible:-8
- sensitive:-14
- sent:-1
- sentence:1
- separat:-5
- separate:-6
+ sensible:-9
+ sensitive:-15
+ sentence:3
+ separat:-4
+ separate:-8
  separation:-3
  sept:-1
- september:-4
+ september:-6
  serv:-1
- sesame:-5
- set:-11
- sets:-1
- sett:-8
- settl:2
+ sesame:-4
+ set:-6
+ sett:-9
  settle:7
- seven:-9
- seventeen:-5
- seventy:-3
- several:-1
- sew:-3
- sf:-20
+ seven:-6
+ seventeen:-8
+ seventy:-2
+ several:-2
+ sew:-2
+ sf:-18
  shade:5
- shak:-7
- shake:5
+ shak:-11
+ shake:4
  shaken:1
- shall:-6
+ shall:-5
  shampoo:-14
- shap:-11
- shape:5
- shar:-7
+ shap:-12
+ shape:3
+ shar:-10
  share:-6
- sharp:-14
+ sharp:-13
  shatter:-6
- shav:-13
+ shav:-11
  shave:-6
- shaving:-1
- she:12
- shea:-14
+ she:11
+ shea:-8
  sheabutter:-3
  shearer:-2
- shed:-2
+ shed:-5
  sheep:-5
  sheet:-16
  shelf:-10
  shell:-1
- shelter:-3
- shes:13
+ shelter:-2
+ shes:10
  shield:-16
  shift:-8
  shilling:-1
  shin:2
- shine:-2
- shins:-6
+ shine:3
+ shins:-9
  shiny:-6
  ship:-8
- shirt:2
- shoe:4
- shoebox:-6
- shoes:-7
- shook:-3
+ shirt:1
+ shoe:7
+ shoebox:-8
+ shoes:-12
+ shook:-2
  shop:-16
  shopp:-1
- shops:-9
- short:-3
+ shops:-7
  shorten:-8
- shot:10
- should:-9
- shoulder:-16
- shout:1
- show:4
- shows:-11
- shrank:-3
- shred:7
+ shot:5
+ should:-10
+ shoulder:-12
+ shout:4
+ show:1
+ shower:-2
+ shown:-1
+ shows:-9
+ shrank:-4
+ shred:4
  shrink:-1
- shut:9
+ shut:10
  si:-7
  sich:8
  sick:-7
- side:5
+ side:4
  sides:-9
- sideway:-2
- sie:3
+ sideway:-1
+ sie:1
  siev:-4
- sieve:4
+ sieve:1
  sign:-4
  signal:-3
- silicone:-8
- silk:-8
- silky:3
- sill:-5
- silly:-7
+ silicone:-10
+ silk:-7
+ silky:5
+ sill:-6
+ silly:-8
+ simmer:-1
  simp:-8
- simple:-7
- sin:8
+ simple:-5
+ sin:10
  since:15
- sind:9
- sing:8
- single:-5
- sink:-10
- sipp:-2
- sister:-8
- sit:-3
- sits:-2
- six:-9
- sixteen:-6
+ sind:10
+ sing:6
+ single:-3
+ sink:-5
+ sinks:-5
+ sip:4
+ sipp:-3
+ sister:-4
+ sit:-5
+ sits:-1
+ sitt:3
+ six:-5
+ sixteen:-5
  sixty:-8
- sized:-5
- ski:-7
+ size:-1
+ sized:-7
+ ski:-6
  skimm:-3
  skin:2
  skinny:-1
@@ -2724,2107 +2732,2085 @@ export const weights = ` a:-2
  skipp:-3
  skull:-4
  slab:-6
- slabs:-5
+ slabs:-6
  slapp:4
- sleep:-13
- sleev:-1
- sleeve:2
- slept:-5
- slic:-1
+ sleep:-10
+ sleev:-2
+ slept:-6
+ slic:2
  slice:5
- slick:-2
+ slick:-4
  slid:2
- slight:-12
- slime:1
+ slight:-10
+ slime:-7
  slimy:-2
- slip:-2
- slipp:21
+ slip:-1
+ slipp:14
  slipper:11
- slippery:-5
- slopp:5
- slow:-7
- slug:-8
- slush:-9
- small:-9
- smart:9
+ slippery:-1
+ slopp:2
+ slow:-6
+ slug:-9
+ slush:-8
+ small:-10
+ smaller:2
+ smart:12
  smear:-4
- smel:-4
- smell:-7
- smelt:-2
- smok:8
- smoke:-7
- smooth:5
- smudge:-3
+ smel:-5
+ smell:-8
+ smelt:-1
+ smok:9
+ smoke:-5
+ smooth:4
+ smudge:-2
+ snapp:-1
  sneez:8
- sneeze:-10
- snow:-11
- so:-17
- soak:9
- soap:4
- soaper:-8
- soapmak:-5
- soaps:-12
- soapy:13
- sock:6
+ sneeze:-9
+ sniff:-1
+ snow:-9
+ so:-14
+ soak:8
+ soap:3
+ soaper:-9
+ soapmak:-4
+ soaps:-14
+ soapy:7
+ sock:10
  socke:10
- socks:9
- soda:-1
- sodium:1
- soduim:-5
+ socks:13
+ soda:-2
+ soduim:-4
  sofa:3
  soft:-7
- softer:-5
+ softer:-7
  sohn:2
- soir:6
- sold:-7
- soles:15
+ soil:-9
+ soir:7
+ sold:-10
+ soles:12
  soleseife:-5
- solid:-3
+ solid:-6
  some:7
- somebody:-16
- somehow:-3
- someone:-18
- someth:-4
- somewhere:-3
+ somebody:-15
+ someone:-23
+ someth:-2
+ somewhere:1
  son:-1
- sons:2
- soon:2
+ soon:5
  sooner:-8
- sooo:-1
- sorry:-15
- sort:1
+ sore:6
+ sorry:-9
+ sort:-1
  sosa:3
- soude:-1
+ soude:-2
  sound:-11
- soup:-6
- source:-2
+ soup:-7
+ source:-1
  sous:1
- south:-3
+ south:-5
  soy:-5
- soybean:-8
- spa:2
- spare:-6
+ soybean:-6
+ spa:1
+ space:-1
+ spaniel:1
+ spare:-9
  spat:12
- spatula:8
- speak:-4
- spearmint:-4
- speck:-13
+ spatula:11
+ speak:-6
+ spearmint:-3
+ speck:-10
  speed:-7
- spell:6
- spend:-2
- spent:-4
+ spell:5
+ spend:-1
+ spent:-3
  spice:-1
- spicy:-5
- spill:-3
+ spicy:-3
+ spill:-1
  spilt:5
- spinach:-1
- spirit:1
- spirulina:-6
+ spirit:-1
+ spirulina:-5
  spit:7
- spitt:11
- splash:11
- splatter:10
- split:12
+ spitt:12
+ splash:12
+ splatter:9
+ split:10
  splitt:9
- spoil:-7
+ spoil:-5
  sponge:-10
- spoon:2
- spoonful:-4
- spot:5
- spots:-2
- spr:-11
- spray:10
- spread:-2
+ spoon:4
+ spoonful:-5
+ spot:6
+ spots:-1
+ spr:-10
+ spray:11
+ spread:-3
  spreadsheet:-5
- sprig:-7
- sprinkl:-7
- sprinkle:-8
- spritz:6
- spritzer:12
- square:-5
+ sprig:-6
+ sprinkl:-11
+ sprinkle:-9
+ spritz:5
+ spritzer:10
+ square:-6
  squash:7
  squeak:-5
- squirt:8
+ squirt:10
  st:-5
- stable:1
+ stag:-1
  stage:-3
  stain:-10
- stainles:-6
- stair:-13
- stall:-9
- stamp:-14
+ stainles:-5
+ stair:-14
+ stall:-11
+ stamp:-15
  stand:-11
- standard:-10
- stank:7
- start:-2
- static:-12
+ standard:-11
+ stank:9
+ start:2
+ static:-9
  stay:-15
- stays:-14
- steam:-2
- stearic:-8
- stearin:-8
- steel:-11
- steep:-3
- stelle:8
+ stays:-13
+ steam:-3
+ stearic:-9
+ stearin:-7
+ steel:-13
+ steep:-4
+ stelle:10
  step:-10
- stepp:-3
- steps:-11
- stick:-9
- stickblend:-5
- sticker:2
- sticky:1
- stiff:-4
- still:3
- sting:6
- stink:-11
+ stepp:-2
+ steps:-9
+ stick:-4
+ stickblend:-6
+ sticky:2
+ stiff:-6
+ still:7
+ sting:8
+ stink:-9
  stir:-10
- stirr:2
- stirs:-6
- stock:-2
- stole:-3
+ stirr:-1
+ stirs:-5
+ stock:-6
+ stole:-4
  stomach:8
- ston:-1
- stone:-1
- stood:-2
- stool:11
- stop:-1
+ ston:-2
+ stood:-6
+ stool:12
+ stop:3
  stopp:-12
- stops:1
- store:-13
+ stops:2
+ store:-12
  storm:-12
- story:-8
- stout:-12
- str:4
- straight:3
- strain:-5
+ story:-7
+ stout:-7
+ str:2
+ strain:-4
  strainer:-1
- strange:1
+ strange:4
  stranger:-1
- strap:3
+ strap:5
  straw:-5
- strawberry:-10
- streak:8
- stream:5
- street:-4
- strength:-9
- stretch:-4
- strict:-3
+ strawberry:-8
+ streak:10
+ stream:6
+ street:-3
+ strength:-11
+ stretch:-5
+ strict:-2
  string:-2
- strip:5
- stripe:5
- stripp:-7
+ strip:7
+ stripe:9
+ stripp:-6
  strong:-3
  stronger:-1
- stuck:3
- student:1
- stuff:-1
- stunden:6
- stupid:7
- style:-1
- subject:-5
- subtotal:-1
- such:4
- suck:8
- suds:-2
- suet:-9
- sugar:5
- suis:11
- suit:-8
- sum:-8
+ stuck:2
+ student:2
+ stunden:7
+ stupid:10
+ style:-2
+ subject:-6
+ such:5
+ suck:9
+ sudden:-1
+ suet:-8
+ sugar:3
+ suis:10
+ suit:-6
+ sum:-9
  summer:-7
- sums:-7
- sun:-2
+ sums:-5
+ sun:-4
  sunburn:-5
- sunburnt:10
+ sunburnt:9
  sunday:-12
- sunflower:-4
- sunflwer:-5
- super:2
+ sunflower:-2
+ sunflwer:-4
  superfat:-22
- superfatt:-8
+ superfatt:-5
  supervisor:-6
- supp:-4
- supper:3
+ supp:-5
+ supper:6
  supplier:-8
  suppos:-4
- suppose:-11
- sur:3
- sure:-9
- surface:5
- surgra:-17
+ suppose:-5
+ sur:2
+ sure:-10
+ surface:2
+ surgra:-15
  surprise:-2
- suspect:-3
- swallow:4
- swap:-11
- swapp:-12
- swear:-10
- sweat:-1
- sweaty:11
- sweep:-6
- sweet:-3
- swell:11
- swept:-4
+ survive:-1
+ suspect:-6
+ swallow:5
+ swap:-12
+ swapp:-11
+ swear:-7
+ sweaty:9
+ sweep:-9
+ sweet:-6
+ swell:10
+ swept:-3
  swig:6
- swimm:-8
- swirl:-17
- switch:2
- swollen:12
- swore:-7
- syrup:2
- t:-7
- ta:-12
- tab:-2
+ swimm:-7
+ swirl:-16
+ switch:-7
+ swollen:14
+ swore:-9
+ syrup:-1
+ t:-9
+ ta:-11
+ tab:-3
  tabl:-8
- table:6
- tablespoon:-1
  tablet:-1
- tack:3
+ tack:4
  taffy:4
- tag:-10
- tail:-1
- tak:-8
+ tag:-11
+ tak:-9
  take:-1
- taken:5
+ taken:-1
  takes:-19
  tale:-4
  talk:-1
  tall:-1
- tallow:-6
- tan:-4
- tank:-6
- tap:1
- tape:-7
- taped:-4
- tapp:6
+ tallow:-7
+ tan:-7
+ tank:-5
+ tap:3
+ tape:-6
+ taped:-1
+ tapp:8
  tar:-3
- tare:-14
- tared:-3
- target:-7
- taste:-4
- tattoo:-9
+ tare:-13
+ tared:-4
+ target:-8
+ tast:3
+ taste:-2
+ tattoo:-10
  taught:-9
- tbsp:-1
+ tbsp:-5
  td:-8
  tea:1
- teach:-11
- teacher:1
- team:-7
+ teach:-12
+ teacher:-1
+ team:-6
  tear:2
- tears:-7
- teaspoon:-2
- technical:-8
- teenage:-3
- teenager:-1
- teeth:-6
- teh:8
- tel:-2
- telephone:-2
+ tears:-8
+ teaspoon:-3
+ technical:-7
+ teenage:-4
+ teenager:2
+ teeth:-4
+ teh:6
+ tel:-4
+ telephone:-3
  tell:-5
- tells:-7
- temp:-9
- temperatur:6
- temperature:-9
+ tells:-6
+ temp:-12
+ temperatur:4
+ temperature:-11
  temps:-4
- ten:-9
- tender:12
- tengo:6
- tenia:-2
- tenth:-7
- term:-1
- terrace:-3
- terrazzo:-1
+ ten:-7
+ tender:9
+ tengo:4
+ tenia:-1
+ tenth:-9
+ term:-6
+ terrace:-4
  terrible:-2
- terrier:-4
- test:-11
+ terrier:-5
+ test:-12
  tester:-7
- tests:-6
+ tests:-7
  tete:-5
- text:1
- textur:5
+ text:3
  texture:-1
- than:-14
- thank:-19
+ than:-13
+ thank:-15
  that:-2
  thats:8
- the:-2
+ the:-3
  their:4
- them:-5
- then:-6
- ther:16
- there:12
+ them:-4
+ then:-5
+ theory:-1
+ ther:12
+ there:13
+ thereabout:-1
  therefore:-7
- therell:-8
+ therell:-6
  thermometer:-3
- these:-11
- they:7
- theyd:-6
- theyre:-1
+ these:-9
+ they:6
+ theyd:-7
+ theyll:-2
+ theyre:1
  theyve:4
- thick:-7
- thicken:-12
- thickener:-4
- thicker:-1
- thicknes:-7
- thigh:18
- thin:-4
- thing:-15
+ thick:-4
+ thicken:-14
+ thickener:-6
+ thicknes:-11
+ thigh:19
+ thin:-3
+ thing:-14
  think:-2
- thinn:-2
- third:-3
- thirsty:-6
+ thinn:-1
+ third:-4
+ thirsty:-5
  thirteen:-7
  thirty:-12
- this:-1
- tho:3
+ this:1
+ tho:5
  those:-17
- though:-8
- thought:2
- thousand:-1
+ though:-6
+ thought:4
  thread:-7
- three:-5
- threw:6
+ three:-6
+ threw:7
  throat:1
- throbb:-4
+ throbb:-5
  through:1
  throw:-1
- thrown:2
- thru:8
- thumb:5
- thumbprint:-1
- thump:6
- thursday:2
+ thrown:1
+ thru:7
+ thumb:6
+ thumbprint:-3
+ thump:8
+ thursday:-2
  thx:-13
- tick:4
- ticks:-5
- tidi:-1
+ tick:2
+ ticks:-3
+ tidi:-2
  tidy:-1
- tied:-6
+ tied:-7
  tiene:1
- tight:-7
- til:-9
- tiles:-8
- till:-4
- tilt:-6
+ tight:-5
+ til:-10
+ tiles:-9
+ till:-3
+ tilt:-5
  time:-1
- timer:-7
+ timer:-9
  times:-7
  tin:-13
- ting:7
+ ting:8
  tingl:7
- tingle:7
- tins:-4
- tiny:6
- tip:7
- tipp:-4
- tips:8
- tired:-8
- tissue:10
- titanium:-2
+ tingle:5
+ tins:-6
+ tiny:4
+ tip:12
+ tipp:-6
+ tips:9
+ tired:-7
+ tissue:9
+ titanium:-1
  title:-4
  to:-5
- toast:-11
- tocar:-2
- tochter:7
+ toast:-9
+ tocar:-1
+ tochter:8
  today:-2
- toddler:-1
- todo:-4
- toe:5
- toes:-1
- toffee:2
- together:-10
- told:-12
- tom:-5
+ toddler:3
+ todo:-5
+ toe:2
+ toes:2
+ toffee:3
+ together:-9
+ told:-10
+ tom:-4
  tomato:-5
  tombee:11
  tomo:10
- tone:-1
- tongue:3
- tonight:-2
- too:-13
- took:3
- tools:-9
- toothpaste:8
- top:-13
+ tomorrow:4
+ tone:-3
+ tongue:1
+ tonight:3
+ too:-9
+ took:4
+ tools:-8
+ toothpaste:7
+ top:-11
  topp:-3
  tops:7
- torch:-8
- torn:-7
- total:-9
- touch:-4
- touche:11
+ torch:-7
+ torn:-6
+ total:-13
+ touch:-3
+ touche:12
  tournesol:-5
  tousse:5
  tout:-1
  toute:10
- towel:-2
+ towel:-6
  town:-1
- tr:-7
+ tr:-8
  trac:-8
- trace:-11
- track:-2
- tractor:-7
+ trace:-9
+ track:-3
+ tractor:-6
  trago:9
+ trail:-1
  train:4
- translat:-1
- translate:-2
- translucent:-4
- transparent:15
+ translat:-2
+ translate:-1
+ translucent:1
+ transparent:11
+ travel:-1
  traver:-1
- tray:-4
- trays:-3
+ tray:1
+ trays:-4
  treasurer:-5
  treat:6
- tree:-4
- trees:-4
+ tree:-2
+ trees:-3
  tres:10
- trial:-9
- trick:2
- tried:8
- tries:-8
+ trial:-8
+ trick:1
+ tried:7
+ tries:-7
  trimming:2
- tripl:-3
- tripp:11
- trois:7
+ tripl:-5
+ tripp:13
+ trois:9
  trop:-2
- tropfen:9
- trouble:-1
- trouser:12
+ tropfen:7
+ trouble:4
+ trouser:11
  true:-9
- trust:-13
- truth:-3
+ trust:-14
+ truth:-5
  try:-4
- tsp:-7
- tub:-8
- tube:-2
- tubes:-7
- tubs:-10
- tue:-6
- tuesday:3
- tummy:10
- tun:14
+ tsp:-8
+ tub:-4
+ tube:2
+ tubes:-6
+ tubs:-7
+ tue:-5
+ tuesday:2
+ tummy:11
+ tun:13
  tunnel:-2
- turmeric:-7
+ turmeric:-5
  turn:9
- turns:-12
- tut:8
+ turns:-9
+ tut:9
  tutor:-5
- twelve:-1
- twenty:-8
- twice:8
- twins:-3
- two:5
- ty:-10
- typ:-4
- type:1
+ twelve:-2
+ twenty:-4
+ twice:6
+ twins:-1
+ two:4
+ ty:-11
+ typ:-1
+ type:2
  typed:-10
  typical:-2
  typo:-7
- typos:-4
- u:-3
- uber:11
+ typos:-3
+ u:-4
+ uber:17
  uberfettung:-6
- ubers:8
- uf:-11
- ugh:-8
+ ubers:6
+ uf:-10
+ ugh:-6
  ugly:-8
  uh:4
  ul:-9
- ultramarine:-6
- um:7
+ ultramarine:-5
+ um:5
  un:-2
  una:3
- unchang:5
+ unchang:8
  uncle:-12
- uncur:9
- und:-8
- under:5
- underneath:11
+ uncur:7
+ und:-7
+ under:4
+ underneath:10
  underside:10
- understand:-6
- undilut:9
- undissolv:-4
- une:6
- unicorn:-6
+ understand:-7
+ undilut:10
+ undissolv:-2
+ une:9
+ unicorn:-10
+ unit:1
  units:-6
- unles:-1
- unmold:9
- unmould:-3
- unrefin:-2
- unscent:-10
- unterarm:16
- up:-3
- update:2
- upside:-5
- urgent:4
- us:-5
- usable:-10
- usado:-6
- use:-22
- used:-9
- useful:-5
- uses:-13
- using:2
+ unmold:5
+ unopen:-1
+ unsaponifi:-1
+ unscent:-9
+ unterarm:15
+ until:2
+ up:-1
+ update:1
+ upside:-6
+ urgent:6
+ us:-10
+ usable:-11
+ usado:-5
+ use:-21
+ used:-6
+ useful:-6
+ uses:-12
  usual:-9
- utility:1
- v1:-6
- v2:-9
+ v1:-10
+ v2:-10
  v3:-8
  v4:-3
- v:-1
+ v:-3
  value:-6
  van:-7
  vanilla:-9
- vapeur:4
- vapor:-1
+ vapeur:3
+ vapor:-3
+ vapour:1
  varnish:-7
- vaseline:-7
- vaso:6
- veces:-7
+ vaseline:-11
+ vaso:7
+ veces:-5
  vegan:-1
- vegetable:-11
- vent:-11
- veo:7
- vera:-1
- verbena:-1
- verbrannt:7
+ vegetable:-8
+ vegetarian:-1
+ vent:-13
+ veo:9
+ verbrannt:4
  verdict:-7
- verify:-7
- verschluckt:12
+ verify:-8
+ verschluckt:11
  verse:2
- version:-12
+ version:-8
  very:1
- vet:3
- veteran:-6
- vetiver:-1
- video:-12
- viel:-2
- village:-7
+ vet:-1
+ veteran:-7
+ video:-8
+ viel:-4
+ village:-6
  vinegar:9
- virgin:-4
+ virgin:-3
  visage:9
  visit:-3
  visitor:-3
- vite:-7
- voice:9
- volcano:3
- voll:1
- volume:-8
+ vite:-6
+ voice:8
+ volcano:4
+ voll:2
+ volume:-9
  volunteer:-12
- vom:13
+ vom:12
  vomit:9
- von:3
- vote:-1
- vous:-9
+ von:2
+ vous:-12
  w:6
  waist:-9
  wait:-7
- wake:3
+ wake:6
  wakes:3
- walk:4
- wall:-11
- wallet:-1
- walnut:-10
+ walk:8
+ wall:-12
+ walnut:-12
  wann:-8
- want:-10
- wants:-11
- war:2
+ want:-13
+ wants:-9
+ war:-2
  wardrobe:-5
- warm:1
- warn:-6
- was:5
- wash:1
- wasnt:-2
- wasp:-6
- wasps:-1
- wasser:-6
+ warm:3
+ warn:-9
+ was:2
+ wasnt:-7
+ wasp:-4
+ wasps:-3
+ wasser:-7
  waste:-5
- watch:-8
- water:7
- watery:1
- watr:-4
- watter:-9
- wax:-2
+ watch:-4
+ water:6
+ watery:-3
+ watr:-3
+ watter:-11
+ wax:-3
  waxed:-6
  waxy:-2
  way:-2
- we:-1
  wear:-4
- wears:-13
+ wears:-11
  weather:-11
- website:-1
- wed:-6
+ web:1
+ wed:-4
  wedd:4
  wednesday:-2
- week:-12
- weekend:-12
- weeks:-22
- weep:1
- weeps:10
- weg:2
- weh:8
- weigh:-18
- weight:-12
- weird:9
- weiss:12
- welcome:-7
+ week:-11
+ weekend:-13
+ weeks:-24
+ weeps:11
+ weg:1
+ weh:9
+ weigh:-17
+ weight:-9
+ weird:10
+ weiss:11
+ welcome:-8
  weld:-2
- well:-13
+ well:-10
  welli:-5
- wenn:-14
- went:1
- were:3
- wet:8
+ wenn:-13
+ were:2
+ werent:-1
+ wet:5
  weve:-14
- what:-1
- whatever:-4
- whats:-15
- whatsoever:-4
- wheel:-6
- wheez:14
- wheeze:8
+ what:-2
+ whatever:-6
+ whats:-13
+ whatsoever:-2
+ wheel:-4
+ wheez:12
+ wheeze:7
  when:2
  whenever:1
- where:8
- whether:-5
- which:-18
- whichever:-8
- while:-4
- whip:-2
- whipp:2
- whisk:1
- white:10
- whiteboard:-3
- whiter:-6
- whitish:-4
- who:1
+ where:7
+ whether:-6
+ which:-20
+ whichever:-6
+ while:-7
+ whip:-1
+ whipp:-4
+ whisk:-1
+ white:8
+ whiteboard:-2
+ whiter:-3
+ whitish:-3
+ who:-1
  whod:-1
- whoever:-4
- whole:-1
- wholesaler:-5
- whom:-4
+ whoever:-6
+ whole:2
+ wholesaler:-4
+ whom:-5
  whose:-7
  why:-3
- wide:-3
- width:-2
- wie:-8
- wiki:-2
- will:-13
- wind:3
- windowsill:-1
- windy:-4
+ wide:-5
+ width:-3
+ wie:-7
+ will:-15
+ wind:4
+ window:1
+ windowsill:-3
+ windy:-2
  wine:7
  wing:-5
  wins:-12
  winter:-16
- wip:3
- wipe:2
- wiped:10
- wird:-10
- wire:-9
- wise:-19
- wish:-7
+ wip:2
+ wipe:1
+ wiped:11
+ wird:-11
+ wire:-7
+ wise:-15
+ wish:-8
  with:-4
- within:-10
- without:-2
- wk:-8
- wks:-4
- wobb:10
+ within:-11
+ without:-5
+ wk:-7
+ wks:-3
+ wobb:11
  wobbl:5
- wochen:-2
  woke:10
  wollte:-6
- women:-4
- wonder:-7
- wonky:-4
- wont:11
- wood:-5
- wooden:-7
- word:-5
- words:-8
- wore:-5
- work:-4
- works:-9
- worksheet:-2
- workshop:-6
- worktop:-7
- worri:-1
- worry:-5
- worse:14
- worst:-5
- worth:-6
- would:-25
+ woman:8
+ women:-3
+ won:-1
+ wonder:-6
+ wonky:-3
+ wont:15
+ wood:-10
+ wooden:-6
+ wool:-2
+ word:-6
+ words:-9
+ wore:-4
+ work:-5
+ works:-7
+ worksheet:-1
+ workshop:-3
+ worktop:-5
+ worri:-6
+ worry:-3
+ worse:8
+ worst:-6
+ worth:-4
+ would:-20
  wouldnt:-10
- wrap:-7
- wrapp:1
+ wow:-2
+ wrap:-8
+ wrapp:3
  wrapper:-2
  wreck:-3
- wrink:2
+ wrink:-1
  wrinkl:1
- wrist:12
+ wrist:13
  writ:-12
- write:-15
+ write:-10
  written:-6
- wrong:-14
- wrote:-17
- x2:-4
- x:-11
- y:7
- ya:-8
- yall:-4
- yard:-4
- year:-7
- years:-11
- yellow:6
+ wrong:-11
+ wrote:-18
+ x2:-3
+ x:-15
+ y:6
+ ya:-7
+ yall:-2
+ yard:-7
+ year:-5
+ years:-10
+ yellow:8
  yellowish:7
- yes:-4
+ yes:-3
  yesterday:8
- yet:-14
- yeux:-6
- yield:-6
+ yet:-11
+ yeux:-7
+ yield:-8
  ylang:-1
- yoghurt:-10
- yogurt:-9
+ yo:-1
+ yoghurt:-9
+ yogurt:-6
  yolk:-1
- you:-3
- youd:-13
- youll:-5
- young:-9
- youngest:1
- your:-2
+ you:-5
+ youd:-12
+ youll:-4
+ young:-10
+ youngest:5
+ your:-3
  youre:-6
  yours:-7
- yourself:-4
- youve:3
- yr:4
- yrs:-7
+ yourself:-3
+ youve:4
+ yr:7
+ yrs:-5
  zap:-8
  zapp:-1
- zappy:-7
+ zappy:-8
  zaps:-15
  zero:-7
- zu:-10
- zum:-8
- zwei:-3
+ zu:-8
+ zum:-10
+ zwei:-2
  £0:-6
  £1:-5
- £2:-1
+ £2:-5
  £3:-4
- £4:-7
- £6:-1
+ £4:-8
+ £6:-2
  £9:-4
- °c:-14
- °f:-9
- ·:-3
- ¿la:-9
- ¿que:-7
+ °c:-13
+ °f:-6
+ ·:-5
+ ¿la:-6
+ ¿que:-8
  ¿se:-5
- –:-16
- —:-13
- •:-16
- €:-7
- →:-12
- ☐:-8
+ –:-12
+ —:-15
+ •:-13
+ €:-8
+ →:-10
+ ☐:-7
 --:6
--:-1
--A:1
--B:14
--C:-2
--D:9
--E:3
--F:-9
--G:-6
--H:7
--I:7
+-:-2
+-A:2
+-B:11
+-C:-3
+-D:6
+-E:5
+-F:-6
+-G:-12
+-H:11
+-I:4
 -J:8
 -K:7
--L:8
--N:-1
--O:10
--P:-1
--Q:-5
+-L:10
+-M:2
+-N:-3
+-O:8
+-P:1
+-Q:-4
 -R:9
--S:-2
--T:15
--W:5
--Y:-1
--b:1
+-S:-1
+-T:14
+-V:1
+-W:6
+-Y:-3
+-b:4
 -d:6
--f:-7
--g:4
--h:11
--i:-1
--j:-5
--k:-7
--l:-3
--m:2
--n:11
--o:6
--p:3
--q:2
--r:-1
--s:-5
--t:2
--u:2
--v:-2
--y:-13
--z:-3
-A-:-4
+-f:-4
+-g:5
+-h:10
+-j:-4
+-k:-4
+-l:-4
+-m:5
+-n:13
+-o:4
+-p:1
+-q:4
+-s:-6
+-t:1
+-v:-1
+-y:-11
+A-:-5
 A:7
-AA:2
-AC:3
-AD:-1
+AA:1
+AC:6
+AD:-2
 AE:10
-AF:7
-AG:-9
-AH:-5
-AI:5
-AK:7
-AL:-2
+AF:6
+AG:-8
+AH:-4
+AI:4
+AK:4
+AL:-3
 AM:-7
-AO:2
-AP:8
-AQ:3
-AR:13
+AO:3
+AP:7
+AQ:4
+AR:14
 AS:-1
-AT:1
+AT:-1
 AV:-1
-AW:2
-AY:12
-Ab:4
-Af:-2
-Ag:6
-Ah:-11
+AW:4
+AY:11
+Ab:2
+Af:-1
+Ag:7
+Ah:-10
 Ai:3
 Aj:-17
-Ak:-2
-Al:5
-Am:6
+Ak:-4
+Al:7
+Am:8
 An:6
-Ao:9
-Ap:1
-Aq:11
-Ar:4
+Ao:8
+Aq:12
+Ar:7
 As:-2
 At:1
-Au:10
-Av:3
-Aw:10
-Ay:1
+Au:13
+Av:4
+Aw:9
+Ay:2
 Az:4
-B-:2
-B:16
+B:18
 BA:16
 BB:9
-BK:8
-BO:11
-BV:8
-Bf:-9
-Bi:7
-Bj:9
-Bo:-7
+BK:6
+BO:10
+BV:11
+Bf:-11
+Bi:6
+Bj:8
+Bo:-5
 Bp:-2
-Bt:-1
-Bz:8
-C-:-2
-C:4
-CA:5
-CB:-2
-CC:-4
-CD:14
-CE:-6
-CF:-11
-CG:3
-CH:-1
+Bt:-2
+Bw:-1
+Bz:6
+C:6
+CA:4
+CB:-5
+CC:-2
+CD:16
+CE:-8
+CF:-9
+CG:4
+CH:-2
 CI:-6
-CK:3
-CL:11
-CM:-11
-CN:4
-CO:-6
-CP:-6
-CQ:8
-CR:9
-CS:4
+CK:7
+CL:12
+CM:-12
+CN:5
+CO:-5
+CP:-5
+CQ:6
+CR:11
+CS:6
 CV:-5
-CW:-8
-CY:6
+CW:-7
+CY:7
 Cb:7
-Cd:9
-Cf:-9
-Ch:16
-Ci:3
-Cj:-4
+Cd:6
+Cf:-11
+Cg:-1
+Ch:13
+Ci:1
+Cj:-2
 Ck:10
-Cl:-3
-Cm:1
+Cl:-4
+Cm:2
 Cn:-4
-Co:1
+Co:-3
 Cp:8
-Cq:-9
-Cr:3
+Cq:-12
+Cr:2
 Cs:-2
-Ct:4
-Cv:-8
-Cw:-9
+Ct:3
+Cv:-7
+Cw:-12
 Cy:-1
-Cz:-4
-D-:-2
+Cz:-6
+D-:-4
 D:13
 DA:21
-DD:12
-DO:-8
-DQ:6
-DS:3
-Db:13
-Di:5
-Dk:12
-Do:-3
-Dp:16
-Dq:5
-Dt:9
+DD:8
+DO:-9
+DQ:8
+DS:1
+Db:12
+Di:6
+Dk:15
+Do:-4
+Dp:13
+Dq:6
+Dt:8
 Dw:-2
-E-:-2
+E-:-4
 E:15
-EA:1
-EC:6
-EE:-9
-EF:-6
-EH:12
-EN:1
+EA:3
+EC:5
+EE:-7
+EF:-7
+EH:19
+EN:-1
 EO:1
 EP:-13
 EQ:4
-ER:14
+ER:10
 ES:1
-ET:11
-EV:13
-EW:9
+ET:10
+EV:14
+EW:8
 Ef:-12
 Eh:12
-Ei:5
-El:14
+Ei:6
+El:15
 Eo:-12
-Ep:2
+Ep:4
 Eq:3
+Er:-3
 Et:-10
-Ev:1
-Ew:-13
+Ev:2
+Ew:-10
 Ez:2
-F-:-7
-F:-1
-FA:-1
-FC:-9
-FD:4
+F-:-4
+F:-2
+FC:-10
+FD:3
 FE:-2
-FL:-5
-FM:-7
-FN:-15
-FO:-17
+FL:-9
+FM:-10
+FN:-13
+FO:-16
 FP:-8
-FQ:-1
-FS:-6
-FW:-15
-Fb:7
-Ff:3
-Fi:-10
-Fj:-9
-Fk:-13
+FQ:1
+FS:-9
+FW:-13
+Fb:11
+Ff:1
+Fi:-11
+Fj:-6
+Fk:-10
 Fo:-4
 Fp:-8
 Fq:-8
 Fr:-4
 Fs:-10
-Ft:-7
+Ft:-5
 Fv:-7
-Fw:5
-Fy:6
-Fz:-1
-G-:6
-G:-3
-GA:1
+Fw:6
+Fy:7
+Fz:-2
+G-:9
+G:-4
+GA:2
 GC:1
-GF:-5
-GG:7
-GL:7
-GM:-6
-GN:5
+GF:-3
+GG:8
+GL:9
+GM:-5
+GN:4
 GO:6
 GP:5
+GQ:2
 GR:8
-GS:-4
-GV:4
-GW:7
-GY:-3
-Gb:1
-Gi:-3
-Gj:8
-Gl:-4
+GS:-7
+GV:3
+GW:11
+GY:-5
+Gi:-4
+Gj:5
+Gl:-6
 Gp:8
-Gq:-3
-Gr:-2
-Gt:-5
-Gv:6
-Gw:1
-Gz:6
+Gq:-4
+Gr:-6
+Gt:-1
+Gv:7
+Gz:4
 H-:6
 H:12
-HA:12
-HE:-3
-HH:12
-HI:9
+HA:9
+HE:-2
+HH:11
+HI:8
 HM:-4
 HN:-4
-HO:2
+HO:3
 HP:1
-HQ:-1
-HS:7
-HT:11
-HV:16
-HW:10
+HQ:-2
+HS:8
+HT:13
+HV:12
+HW:11
 HY:9
 Hb:7
-Hf:2
-Hh:7
-Hi:-18
-Hj:-2
-Hn:5
+Hf:-1
+Hh:11
+Hi:-19
+Hn:6
 Ho:-6
-Hp:-2
-Hq:10
-Hr:8
+Hp:-4
+Hq:13
+Hr:7
 Ht:-7
-Hw:-14
-Hz:9
+Hw:-11
+Hz:10
 I-:-1
-I:-11
-IA:-12
-IC:-2
-IG:-1
-IO:-2
-IP:-8
+I:-6
+IA:-13
+IC:-4
+IN:-1
+IO:-1
+IP:-9
 IQ:-2
-IS:-4
-IW:-5
-Ib:-6
-If:-2
-Ii:-9
+IS:-2
+IW:-6
+Ib:-4
+If:-1
+Ii:-8
+Ij:2
 Io:-7
 Ip:5
-It:-8
-Iw:-8
+It:-9
+Iw:-7
 Iz:-7
-J-:7
+J-:6
 J:10
-JO:-8
+JO:-6
 JP:4
-JS:-8
-Jo:2
+JS:-7
+Jo:1
 Jt:12
-Jz:4
+Jz:6
 K-:8
-K:12
-KA:16
-KE:6
-KH:4
-KK:9
-KN:9
+K:11
+KA:14
+KE:5
+KH:3
+KK:7
+KN:7
 KO:-2
-KP:14
-KQ:12
-KS:-5
-KT:6
+KP:8
+KQ:7
+KS:-3
+KT:5
 KV:9
-KW:-4
-Kb:7
-Kf:-10
-Kh:4
-Ki:-3
-Ko:-5
-Kp:13
-Kr:8
+KW:-1
+Kb:13
+Kf:-8
+Kh:5
+Ki:-6
+Ko:-1
+Kp:16
+Kr:6
 Kt:5
-Kw:-11
+Kw:-9
 Kz:1
-L-:-16
-L:12
+L-:-19
+L:14
 LA:6
 LC:-5
-LG:-1
-LN:-6
-LO:-4
-LP:-4
-LS:13
+LG:-2
+LN:-4
+LO:-5
+LP:-5
+LS:12
+LW:1
 LY:-8
-Lb:5
+Lb:8
 Lf:4
-Lh:7
-Li:-4
-Lk:13
-Lo:-4
+Lh:8
+Li:-6
+Lk:14
+Lo:-2
 Lp:13
 Lq:5
 Lr:8
-Lt:6
-Lw:-5
-Lz:-1
-M-:-14
-M:-3
-MA:-20
-MC:-7
-MD:9
-ME:-6
+Lt:5
+Lw:-2
+Lz:4
+M-:-9
+M:-1
+MA:-19
+MC:-10
+MD:7
+ME:-8
 MF:-8
 MG:-9
-MH:-4
 MK:-5
-MM:-3
-MN:4
-MO:-6
-MP:-1
-MQ:-5
-MR:-2
-MS:-4
-MV:-6
-MW:1
-Mb:4
-Md:-1
-Mf:-13
+MM:-10
+MN:2
+MO:-3
+MP:-4
+MQ:-8
+MR:-1
+MS:-3
+MV:-7
+MW:2
+Mb:2
+Md:-3
+Mf:-8
 Mh:-14
 Mi:-7
-Mj:5
-Mk:-3
+Mj:3
+Mk:-4
 Ml:-6
-Mo:-4
+Mo:-8
 Mp:-7
-Mr:-13
-Mt:-2
-Mu:-23
+Mr:-10
+Mt:-3
+Mu:-21
 Mv:-3
-Mw:-5
+Mw:-2
 My:-7
-Mz:-4
-N-:-2
-N:-3
+Mz:-3
+N-:2
+N:-2
 NA:-9
-NC:-5
-ND:7
-NE:-11
+NC:-9
+ND:6
+NE:-12
 NF:-1
 NG:-7
-NH:-9
-NI:4
-NK:-7
-NL:-6
-NM:-7
-NN:-11
-NO:-2
-NP:-3
-NQ:1
-NR:-14
-NS:-13
-NT:9
-NV:-14
-NW:-18
-NY:-1
-Nb:-10
-Nd:7
-Nf:6
-Ng:6
-Nh:-4
-Ni:-18
-Nj:2
-Nk:7
-Nl:6
+NH:-8
+NI:6
+NK:-5
+NL:-3
+NM:-6
+NN:-12
+NO:-5
+NP:-2
+NR:-12
+NS:-12
+NT:7
+NV:-17
+NW:-22
+NY:-2
+Nb:-15
+Nd:6
+Nf:7
+Ng:7
+Nh:-8
+Ni:-17
+Nj:1
+Nk:1
+Nl:4
 Nm:-11
-Nn:13
-No:-7
-Nq:-3
-Nr:-17
+Nn:12
+No:-10
+Np:-3
+Nq:-4
+Nr:-18
 Ns:-14
-Nt:-8
+Nt:-7
 Nu:-8
-Nv:7
-Nw:-6
-Ny:-11
-Nz:3
-O:3
+Nv:8
+Nw:-8
+Ny:-8
+Nz:4
+O:2
 OA:-7
-OB:6
+OB:7
 OC:-2
-OD:13
-OE:11
-OF:-9
-OG:-6
-OH:3
-OI:-9
+OD:14
+OE:10
+OF:-7
+OG:-11
+OH:4
+OI:-8
 OJ:7
-OK:-1
-OL:11
-OM:-2
+OL:10
+OM:3
+ON:-3
 OO:2
 OP:9
 OQ:-5
 OR:1
-OS:-3
-OT:18
-OV:-2
+OS:-5
+OT:22
+OV:-1
+OW:3
 OY:9
-Ob:9
-Od:11
+Ob:8
+Od:10
 Of:4
-Og:1
-Oh:-1
+Oh:1
 Oi:-3
-Oj:-3
-Ok:6
+Oj:-2
+Ok:7
 Ol:8
-Om:-6
-On:2
-Oo:-2
-Op:-8
-Oq:15
-Or:4
-Ot:3
-Ou:9
+Om:-5
+On:3
+Oo:-1
+Op:-7
+Oq:13
+Or:3
+Ot:4
+Ou:8
 Ov:-2
+Ow:-3
 Oz:-1
 P-:7
-P:9
-PA:1
-PC:1
-PE:-10
-PF:2
+P:10
+PA:2
+PE:-9
+PF:3
 PG:6
 PH:12
-PI:-2
+PI:-4
 PJ:10
-PK:-3
-PL:4
-PM:7
-PN:-8
-PO:9
-PP:8
-PQ:-2
-PR:9
+PL:2
+PM:3
+PN:-7
+PO:8
+PP:5
+PQ:1
+PR:7
 PS:1
-PT:13
-PV:10
-PW:7
+PT:12
+PV:13
+PW:4
 PY:-1
+Pb:-1
 Pf:-7
-Ph:14
-Pi:10
-Pj:-2
-Pl:5
-Pm:-3
-Pn:9
+Ph:13
+Pi:11
+Pj:-1
+Pk:-1
+Pl:6
+Pm:-2
+Pn:7
 Po:4
-Pp:-7
-Pq:8
-Pr:9
-Pt:4
-Pu:13
+Pp:-6
+Pq:6
+Pr:7
+Pt:6
+Pu:12
 Pv:-1
-Pw:-11
+Pw:-10
 Py:-8
-Pz:2
-Q-:7
+Pz:3
+Q-:8
 Q:4
 QA:-4
-QC:-4
-QE:4
-QF:7
-QG:-2
-QH:-3
-QI:-3
+QC:-5
+QE:3
+QF:5
+QG:-1
+QH:-4
+QI:-2
 QK:-5
-QL:5
-QM:-12
+QL:3
+QM:-10
+QN:-1
 QO:1
-QP:-13
-QQ:-11
-QR:-3
-QS:-12
-QT:9
-QV:-11
-QW:-5
+QP:-14
+QQ:-9
+QR:-2
+QS:-10
+QT:7
+QV:-14
+QW:-7
 QY:-4
-Qb:-5
-Qd:14
-Qf:-9
-Qg:5
-Qh:-4
-Qi:-3
-Qj:3
-Qk:-6
-Ql:6
-Qm:8
-Qo:-7
-Qp:1
-Qq:-21
+Qb:-8
+Qd:13
+Qf:-11
+Qg:4
+Qh:-3
+Qi:2
+Qj:5
+Qk:-3
+Ql:4
+Qm:7
+Qo:-4
+Qq:-18
 Qr:7
 Qs:-11
 Qt:-6
-Qv:14
-Qw:6
-Qy:5
-Qz:-8
-R-:6
+Qu:-2
+Qv:12
+Qw:4
+Qy:4
+Qz:-6
+R-:4
 R:15
-RA:-3
-RC:11
+RA:-2
+RC:9
 RE:5
-RG:-5
+RG:-4
 RH:11
 RL:7
-RN:6
-RO:1
-RP:7
-RQ:9
-RS:12
+RN:5
+RO:2
+RP:8
+RQ:8
+RS:15
 RV:7
-RW:12
-RY:5
-Rb:5
-Rh:10
-Ri:-5
-Rk:9
+RW:13
+RY:7
+Rb:4
+Rh:7
+Ri:-6
+Rk:5
+Rl:-1
 Rm:-3
-Rp:-3
-Rr:6
-Rt:6
-Rw:-13
+Ro:-1
+Rp:-4
+Rr:7
+Rt:5
+Rw:-9
 Rz:7
-S-:3
-S:-2
-SA:3
-SC:-3
-SD:1
-SE:-1
-SF:-2
+S-:4
+S:-4
+SA:5
+SC:1
+SE:1
+SF:-3
 SG:-1
-SH:-11
-SK:-1
-SL:7
-SM:1
-SN:-1
-SO:-5
-SP:-2
-SQ:-5
-SR:11
-SS:9
-SW:-6
-Sb:10
-Sf:-7
-Sh:-14
-Si:-1
-Sj:-6
+SH:-10
+SK:-2
+SL:8
+SO:-3
+SP:-3
+SQ:-6
+SR:16
+SS:10
+SW:-4
+Sb:9
+Sf:-8
+Sh:-13
+Sj:-4
 Sk:7
-Sl:-10
-Sm:9
-So:4
-Sp:8
-Sr:9
-St:1
-Su:-5
-Sw:-5
-Sy:-5
-Sz:-4
-T-:-5
-T:9
-TA:8
-TH:15
-TK:-4
-TO:10
-Th:11
-Ti:9
+Sl:-9
+Sm:10
+So:5
+Sp:4
+Sq:-1
+Sr:7
+St:3
+Su:-2
+Sw:-4
+Sy:-6
+Sz:-3
+T-:-4
+T:10
+TA:6
+TH:13
+TK:-3
+TO:9
+Th:15
+Ti:11
 To:3
-Tp:15
-Tq:13
-Tt:6
+Tp:13
+Tq:9
+Tt:8
+Tz:-1
 V-:3
-V:1
-VA:6
-VB:11
+V:2
+VA:5
+VB:12
 VC:7
-VE:13
-VK:12
-VN:-8
-VO:3
-VP:12
-VS:2
+VE:12
+VK:8
+VN:-7
+VO:4
+VP:15
+VS:-2
 VT:4
-VW:12
-Vf:-11
-Vi:-1
-Vo:-6
+VW:11
+Vf:-9
+Vi:2
+Vo:-8
 Vp:-3
-Vq:12
-Vr:9
-Vt:4
-Vw:-3
-Vz:6
+Vq:8
+Vr:6
+Vt:1
+Vw:-4
+Vz:5
 W-:5
 W:2
-WA:3
-WC:6
-WE:7
-WF:-17
-WG:1
-WH:1
-WK:1
-WM:-5
+WA:2
+WC:4
+WE:6
+WF:-14
+WG:-4
+WH:5
+WK:3
+WL:-1
+WM:-8
 WN:2
-WO:4
+WO:1
 WP:-1
 WQ:-3
 WR:14
-WS:6
-WT:5
+WS:8
+WT:6
 WV:-2
 WW:-10
-WY:8
-Wb:-5
-Wf:-7
+WY:5
+Wb:-7
+Wf:-8
 Wg:1
 Wh:-2
-Wi:-3
-Wj:1
-Wk:3
-Wl:9
+Wi:-1
+Wk:2
+Wl:8
 Wm:7
-Wo:7
-Wp:-5
+Wo:4
+Wp:-7
 Wq:-5
-Wr:-2
-Wt:-1
-Wv:11
+Wr:-3
+Wv:5
 Ww:3
 Wz:2
 X:13
 XA:13
-Y-:-3
+Y-:-1
 Y:12
-YA:7
+YA:6
 YC:-11
-YN:9
+YN:11
 YO:-1
 YP:-4
 YQ:6
-YS:-7
-YW:10
-YY:-5
-Yf:-8
+YS:-9
+YW:9
+YY:-4
+Yf:-7
 Yh:10
-Yi:1
-Yl:-3
-Yo:1
-Yp:9
+Yl:-5
+Yo:2
+Yp:7
 Yr:12
 Yt:-5
 Yw:-1
 Yz:8
-any:-8
-b-:11
-b:9
+any:-9
+b-:9
+b:8
 bA:11
 bC:-2
-bE:9
-bG:4
-bH:3
-bK:9
-bN:11
-bO:-3
-bP:-7
-bQ:-1
-bR:1
-bS:12
-bW:6
-bb:-4
-bf:-6
-bh:-2
-bi:10
+bE:10
+bG:5
+bK:11
+bN:9
+bO:-2
+bP:-8
+bQ:-6
+bR:-1
+bS:11
+bW:3
+bb:-6
+bf:-8
+bh:-1
+bi:9
 bj:-8
-bl:5
-bm:6
-bo:1
-bp:8
-bq:7
-br:12
+bl:4
+bm:7
+bo:2
+bp:10
+bq:8
+br:7
 bt:2
-bw:-4
-bz:4
-d-:-4
-d:8
+bw:-3
+bz:7
+d-:-3
+d:9
 dA:12
-dO:-4
+dO:-2
 dQ:-4
-di:5
-dt:2
-dw:-9
-dz:9
-f-:2
-f:-4
-fA:2
-fC:-15
-fE:-14
+di:4
+dt:3
+dw:-6
+dz:10
+f-:3
+f:-5
+fC:-14
+fE:-16
 fF:-8
-fG:-6
-fH:-7
-fI:4
-fK:-3
-fM:-9
-fN:-11
-fO:-4
+fG:-7
+fH:-8
+fI:6
+fK:-4
+fM:-7
+fN:-10
+fO:-3
 fP:-4
-fQ:-6
-fR:8
-fS:-8
+fQ:-7
+fR:6
+fS:-11
 fV:-9
-fW:-7
-fY:-13
-fb:2
-ff:-19
-fg:-11
-fh:9
-fi:2
+fW:-9
+fY:-10
+ff:-16
+fg:-9
+fh:8
+fi:1
 figures:-8
-fj:-7
-fo:3
-fp:-12
-fq:-20
-fr:-5
-fs:-9
-ft:-1
-fu:5
-fv:-4
-fw:-5
-fy:-8
-fz:-5
-g-:3
-gA:-5
+fj:-5
+fl:-2
+fo:5
+fp:-15
+fq:-19
+fr:-3
+fs:-8
+ft:-4
+fu:6
+fv:-1
+fw:-2
+fy:-7
+fz:-6
+g-:4
+g:-1
+gA:-2
 gC:-3
 gE:-2
-gN:-6
-gO:-5
-gP:-8
-gW:8
-gY:-2
-gg:-11
+gN:-7
+gO:-6
+gP:-7
+gW:6
+gY:-1
+gg:-8
 gl:-7
-go:-1
-gt:4
-gy:-13
+gt:3
+gy:-14
 gz:-10
-h-:11
+h-:9
 h:16
 hA:10
-hC:-3
 hE:-12
-hF:-8
-hG:-8
+hF:-11
+hG:-9
 hH:-1
-hJ:8
+hJ:9
 hK:-5
-hM:6
-hN:2
-hP:-2
-hQ:6
-hR:9
-hS:-7
-hT:-8
-hW:8
-hb:9
+hM:9
+hN:5
+hO:2
+hP:-3
+hQ:8
+hR:8
+hS:-4
+hT:-7
+hW:10
+hb:7
 hf:-3
-hh:8
-hj:-6
+hh:7
+hi:-4
+hj:-5
 hm:-3
 hn:3
 ho:-4
-hp:-9
+hp:-10
 hq:6
-hr:-4
+hr:-2
+ht:1
 hu:5
-hw:-10
+hw:-9
 hz:-8
-i-:-4
+i-:-2
 i:2
-iA:6
+iA:7
 iB:13
-iC:5
-iD:-2
-iE:10
-iF:-1
-iG:-6
-iH:-1
-iI:-5
-iJ:11
-iL:-6
-iM:-5
-iN:-5
-iO:6
-iP:9
-iR:14
-iS:-6
-iT:8
-iW:8
-iY:7
-ib:7
-if:6
+iC:4
+iD:-1
+iE:9
+iF:-4
+iG:-2
+iH:-3
+iI:-4
+iJ:10
+iL:-1
+iM:-4
+iN:-4
+iO:5
+iP:8
+iQ:4
+iR:10
+iS:-4
+iT:6
+iV:-1
+iW:6
+iY:8
+ib:9
+if:5
 ig:-9
-ih:1
 ii:-5
-ij:-5
-ik:-4
-il:-6
-im:3
+ij:-6
+ik:-7
+il:-10
+im:6
+io:2
 ip:-6
-iq:11
+iq:9
 ir:-1
 is:-4
 it:-2
-iu:-4
-iv:-8
-iy:3
-j-:1
-j:-5
-jA:8
-jC:-9
-jD:9
-jE:-13
-jF:5
-jG:-4
-jH:5
+iu:-5
+iv:-7
+iy:5
+iz:1
+j-:-2
+j:-4
+jA:6
+jC:-11
+jD:8
+jE:-12
+jF:4
+jG:-2
+jH:2
 jK:-6
-jM:-8
-jN:-8
-jO:2
-jP:-5
-jQ:-4
-jS:1
-jV:6
+jM:-9
+jN:-5
+jO:3
+jP:-7
+jQ:-7
+jV:7
 jW:-1
-jb:4
-jf:-5
-jh:-4
-ji:5
-jj:-4
-jm:10
-jo:2
-jp:2
+jb:5
+jf:-8
+jh:-5
+ji:3
+jj:-2
+jm:9
+jo:-1
+jp:-1
 jq:-7
-jr:13
+jr:11
 js:1
-jt:2
-jw:-8
-jz:1
-k-:-1
-k:8
+jt:3
+jw:-7
+jz:2
+k:7
 kA:10
 kD:8
-kM:-1
-kN:4
+kM:-2
+kN:5
 kO:-5
-kQ:11
-kS:1
-kW:-6
-kf:10
-ki:6
-ko:-11
-kp:-2
-kr:9
-kt:2
-kw:9
-kz:7
-l-:7
-l:1
-lA:-10
+kQ:10
+kS:7
+kW:-7
+kf:9
+ki:11
+ko:-13
+kp:-3
+kr:8
+kw:7
+kz:8
+l-:10
+lA:-11
 lN:-4
 lO:10
 lP:5
-lQ:6
-lY:-8
-lf:-13
-lg:6
-lh:9
-li:-3
-lo:-8
+lQ:4
+lY:-9
+lf:-10
+lg:8
+lh:10
+li:-1
+lo:-11
 long:-11
 longer:-18
-lt:2
-lz:-9
+lt:3
+lz:-7
 m-:-2
 m:6
-mA:-1
-mE:10
-mG:-10
-mO:-2
-mP:9
+mE:11
+mG:-12
+mP:8
 mS:13
-mW:-4
-mY:3
-mf:6
+mW:-5
+mY:1
+mf:8
 mi:2
-mj:-1
-ml:9
-mm:-8
-mo:1
-mp:1
-mq:7
+ml:7
+mm:-7
+mo:2
+mp:5
+mq:5
 mr:2
-mw:4
-mz:1
+mt:-1
+mw:8
 n-:9
-n:8
+n:10
 nK:10
 nO:2
-nP:5
-nQ:2
-nn:15
-no:-2
-nt:-2
-nw:2
+nP:9
+nQ:1
+nn:16
+no:-3
+nt:-3
+nw:3
 o-:5
 o:2
-oA:-2
-oB:9
-oC:-3
-oD:9
-oE:10
-oF:-2
-oG:6
-oH:1
-oI:-1
+oB:10
+oC:-4
+oD:12
+oE:13
+oF:-6
+oG:5
+oH:3
+oI:-2
 oJ:3
-oK:10
+oK:11
 oL:5
-oM:6
+oM:7
 oN:4
 oO:7
-oP:15
-oQ:-3
-oR:11
-oS:7
-oT:4
-oV:6
-oW:-1
+oP:14
+oQ:-8
+oR:9
+oS:5
+oT:3
+oV:5
+oW:-2
 oY:3
-ob:6
-of:1
-og:2
-oh:-1
-oi:-6
+ob:4
+og:-1
+oh:4
+oi:-5
 oj:-3
-ok:-8
+ok:-10
+ol:2
 om:-8
-on:-2
-oo:1
+on:-3
+oo:-1
 oq:4
-or:-3
-os:-3
 ot:2
-ou:9
-ov:-4
+ou:8
+ov:-5
 ow:-3
-oy:-7
-oz:10
-pA:3
+oy:-5
+oz:9
+p-:-1
+p:1
+pA:2
 pB:8
-pF:4
-pG:-5
-pH:-10
-pK:18
-pL:-2
-pM:-3
-pN:7
+pC:-2
+pE:-1
+pF:5
+pG:1
+pH:-9
+pK:16
+pL:-3
+pM:-5
+pN:8
 pO:14
 pP:11
-pQ:4
-pR:-3
-pS:10
-pV:7
-pW:8
-pY:10
-pb:4
-pf:-9
-pg:-7
+pQ:6
+pR:-4
+pS:13
+pV:3
+pW:7
+pY:9
+pb:6
+pf:-11
+pg:-6
 ph:-1
 pi:2
 pj:-6
 pl:12
-pm:-3
-pp:10
-pq:5
+pm:-1
+po:1
+pp:7
 pr:7
-ps:8
-pt:-8
-pv:8
-pw:-8
-pz:2
-q-:-8
-q:12
-qA:3
-qC:4
-qF:10
-qH:8
-qM:-12
-qN:5
-qO:-13
+ps:6
+pt:-6
+pv:6
+pw:-6
+pz:-1
+q-:-5
+q:11
+qA:4
+qC:5
+qF:9
+qH:6
+qM:-14
+qN:11
+qO:-11
 qP:-6
-qS:-13
+qQ:-1
+qS:-14
 qV:-11
-qW:-3
-qf:9
-qh:13
-qi:-1
-qj:5
+qW:-2
+qf:7
+qh:14
+qi:2
+qj:6
 qk:-7
-qo:-11
-qp:-9
-qq:-7
-qr:-9
-qt:-3
-qw:-9
-qz:2
-r-:-5
-r:3
-rA:11
-rB:11
-rC:-13
-rD:5
+qo:-14
+qp:-12
+qq:-8
+qr:-10
+qt:-2
+qw:-11
+qz:3
+r-:-4
+r:5
+rA:12
+rB:12
+rC:-11
+rD:4
 rE:3
-rF:-3
-rG:-2
-rH:-4
-rJ:2
-rK:3
-rL:18
-rM:4
+rF:-2
+rG:-3
+rH:-3
+rJ:-1
+rK:6
+rL:16
+rM:3
 rN:-2
 rO:5
-rP:-1
-rQ:-8
-rR:5
+rP:-2
+rQ:-5
+rR:4
 rS:-5
-rT:9
+rT:6
 rV:9
-rW:4
-rY:-4
+rW:5
+rY:-3
+rb:-2
 recipe:-22
 rf:-14
-rg:8
+rg:11
 rh:8
-ri:1
-rj:2
-rk:-11
-rl:3
-rm:1
-ro:1
+ri:-1
+rj:1
+rk:-10
+rl:6
+rm:2
+ro:2
 rp:5
-rq:3
-rr:-1
-rs:-3
+rq:4
+rs:-6
 rt:1
-ru:2
-rv:-2
+ru:3
+rv:-5
 rw:-7
 ry:8
 rz:3
 s-:5
 s:3
-sA:2
-sO:2
-sP:1
+sA:3
+sO:3
 sf:-9
-sg:-1
-short:-6
+sg:2
+short:-5
 si:-3
-so:-6
+so:-5
 sr:12
 st:1
-sv:-12
-sw:-3
-t-:2
-t:-2
+sv:-11
+sw:-4
+t-:1
+t:-3
 tA:-2
 tB:4
 tC:1
 tD:11
-tE:3
-tF:-2
-tG:1
-tH:-1
-tI:4
-tJ:5
-tK:-1
-tL:1
-tM:1
-tN:2
-tO:4
-tQ:-3
-tR:-1
+tE:5
+tF:-1
+tJ:4
+tK:-3
+tL:4
+tO:5
+tQ:-2
+tS:1
+tT:-3
+tV:1
 tW:-4
 tY:1
-tb:-2
-td:8
-tf:-7
-tg:-5
-th:9
+tb:-1
+td:4
+tf:-5
+tg:-2
+th:8
 ti:-2
-tj:-6
+tj:-2
 tk:-1
-tl:3
-tm:9
+tl:2
+tm:5
 tn:2
 to:1
-tp:4
+tp:6
+tq:1
 tr:5
-ts:2
-tt:-5
+ts:-1
+tt:-4
 tu:11
-tv:-10
-tw:-11
+tv:-8
+tw:-10
 ty:-6
 tz:5
-u-:7
-u:12
-uA:5
-uO:-4
-uP:3
-uW:5
-ui:-8
-uo:4
-ut:3
+u-:9
+u:11
+uA:6
+uO:-3
+uP:4
+uW:6
+ui:-7
+uo:3
+ut:2
 uw:-1
-uz:-3
-v-:-11
-v:2
+v-:-9
 vA:1
-vC:-4
+vC:-3
 vG:-7
 vN:-6
-vO:-9
-vP:-3
-vQ:3
+vO:-6
+vP:-2
+vQ:6
 vS:-8
-vW:5
-vf:1
-vi:-2
-vl:-12
+vW:6
+vi:1
+vl:-10
 vo:10
 vp:6
-vr:-12
-vt:-8
-vv:-3
-vw:-5
-vz:3
-w-:-1
-w:-11
-wA:-1
+vr:-11
+vt:-6
+vv:-2
+vw:1
+vz:4
+w-:-2
+w:-9
 wB:9
-wC:3
-wD:9
-wE:4
-wF:2
-wG:-4
-wH:-19
-wK:-5
+wC:2
+wD:8
+wE:3
+wF:3
+wG:-1
+wH:-17
+wI:-1
+wK:-7
 wL:-2
-wM:-7
-wN:4
-wO:3
-wP:3
-wQ:-3
-wR:7
-wS:-9
-wV:2
-wW:-2
+wM:-2
+wN:3
+wO:5
+wP:4
+wQ:-1
+wR:6
+wS:-8
+wV:1
 wY:-9
-wb:-8
+wb:-6
+wd:2
+wf:4
 wh:-10
-whole A:-2
-whole D:11
-whole H:8
-whole J:13
-whole K:15
-whole S:-6
-whole n:8
-whole p:-3
-whole recipe:-5
+whole A:-3
+whole D:12
+whole H:6
+whole J:12
+whole K:17
+whole S:-5
+whole n:7
+whole p:-4
+whole recipe:-4
 wi:-4
-wj:-9
-wk:1
-wl:4
+wj:-8
+wk:-2
+wl:1
 wm:-8
 wo:-5
 wp:1
-wq:-9
-ws:-8
-wu:-2
-ww:4
-wy:-11
-wz:6
+wq:-8
+wr:-4
+ws:-6
+wt:-1
+wu:-6
+ww:3
+wy:-9
+wz:2
 y-:-9
 y:-3
 yA:-11
-yC:-5
-yE:2
+yC:-6
+yE:3
 yF:-4
-yO:-2
-yP:-7
-yS:-9
-yW:-1
-yg:-8
-yi:-1
-yo:-12
+yP:-8
+yS:-7
+yW:-2
+yg:-10
+yo:-13
 yp:-3
 yt:-12
-yw:-3
+yw:-2
 yy:-5
 yz:-13
-z-:4
-z:1
+z-:1
 zA:-2
-zB:9
+zB:7
 zC:-12
-zD:-1
-zE:8
+zE:10
 zF:6
-zG:-5
-zH:6
-zI:-4
-zJ:6
+zG:-3
+zH:7
+zI:-6
+zJ:4
 zK:-1
 zL:-8
 zM:-6
-zN:-4
+zN:-3
 zO:6
-zP:-5
-zQ:8
-zR:9
-zS:-1
-zT:1
-zV:10
-zW:-1
+zP:-2
+zQ:5
+zR:8
+zS:1
+zT:4
+zV:9
+zW:1
 zY:6
-zb:-8
-zd:3
-zf:-5
-zg:8
+zb:-7
+zd:4
+zf:-4
+zg:9
 zh:3
-zi:-5
+zi:-4
 zj:-5
-zk:-4
-zl:6
-zm:1
+zk:-5
+zl:1
+zm:3
 zo:6
-zp:-3
-zq:2
-zr:-3
-zs:4
-zt:-1
-zu:-7
-zv:4
-zw:2
-zy:-1
-zz:-3`;
+zq:4
+zr:-4
+zs:5
+zt:-2
+zu:-9
+zv:5
+zw:1
+zy:-3
+zz:-2`;
