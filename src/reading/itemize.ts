@@ -18,6 +18,7 @@ import { conversions } from './figures/conversions.ts';
 import { endOfCook, looksOfPot } from './figures/cook.ts';
 import { drawnFrom, forSoap } from './figures/drawn-from.ts';
 import { elsewise } from './figures/elsewise.ts';
+import { forBatch } from './figures/for-batch.ts';
 import { fromVessel } from './figures/from-vessel.ts';
 import { heldBack } from './figures/held-back.ts';
 import { iceOfWater } from './figures/ice-of-water.ts';
@@ -118,6 +119,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [partsOfWater, always],
     [strengthToo, signal.percent],
     [headsLiquid, signal.for],
+    [forBatch, signal.for],
     [forVessel, signal.for],
     [washedWith, always],
     [partSaid, signal.part],
@@ -259,7 +261,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
       const told = { tokens, prims, words: cut.words };
       return (
         unheardChange(told, heard.back, isHeard, isAsked) ??
-        toldOtherwise(told, heard.back) ??
+        toldOtherwise(told, heard.back, pot) ??
         leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot) ??
         unsureOf(told, pot, isHeard)

@@ -12,7 +12,9 @@ import { hush, isPlain, isSum, rowOf, rowsBefore, rowsOfAlkali, weightAt } from 
 
 /** Words of which one stands in each sentence that does so. */
 const cues: ReadonlySet<string> = new Set(
-  'so what all not truth fact reality really actually end instead rather less more cut reduced lowered dropped raised increased upped brought'.split(' '),
+  'so what all not truth fact reality really actually end instead rather less more cut reduced lowered dropped raised increased upped brought'.split(
+    ' ',
+  ),
 );
 
 const the = '(?:(?:of|the|my|that|this) )*';
