@@ -18,6 +18,7 @@ import { conversions } from './figures/conversions.ts';
 import { endOfCook, looksOfPot } from './figures/cook.ts';
 import { drawnFrom, forSoap } from './figures/drawn-from.ts';
 import { elsewise } from './figures/elsewise.ts';
+import { forBatch } from './figures/for-batch.ts';
 import { fromVessel } from './figures/from-vessel.ts';
 import { goesOnIt } from './figures/goes-on-it.ts';
 import { heldBack } from './figures/held-back.ts';
@@ -121,6 +122,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [strengthToo, signal.percent],
     [headsLiquid, signal.for],
     [goesOnIt, always],
+    [forBatch, signal.for],
     [forVessel, signal.for],
     [washedWith, always],
     [partSaid, signal.part],
@@ -263,7 +265,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
       const told = { tokens, prims, words: cut.words };
       return (
         unheardChange(told, heard.back, isHeard, isAsked) ??
-        toldOtherwise(told, heard.back) ??
+        toldOtherwise(told, heard.back, pot) ??
         leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot) ??
         unsureOf(told, pot, isHeard)

@@ -121,6 +121,9 @@ const changing: ReadonlySet<string> = new Set(['corrected', 'left-out', 'after']
 /** A figure that no name took was left out: no change is heard with that. */
 const ofFigure = /^I left out "[^"]*"\.$/;
 
+const sumOf = (lines: readonly { readonly grams: number }[]): number =>
+  lines.reduce((sum, { grams }) => sum + grams, 0);
+
 /** The reading, asked about where the post tells of a change that it would pass over. */
 function hearing(reading: RecipeReading, unheardChange: Cut['unheardChange']): RecipeReading {
   const { doubts, assumptions, fats, after, alkali, fates, swapAsked } = reading;
@@ -131,6 +134,7 @@ function hearing(reading: RecipeReading, unheardChange: Cut['unheardChange']): R
   const pot = {
     fats: new Set([...fats, ...after].map(({ id }) => id)),
     alkali: new Set(alkali.map(({ id }) => id)),
+    share: sumOf(alkali) / sumOf([...fats, ...after]),
   };
   const said = unheardChange(isHeard, swapAsked !== null, pot);
   return said === null ? reading : { ...reading, doubts: [{ id: 'corrected', said }] };

@@ -181,3 +181,12 @@ test('who is unsure of the scent alone is not asked', () =>
       "Olive oil 500 g, coconut oil 200 g, lye 97 g, water 200 g. What I'm not sure about is the scent, it was either 20 or 25 g of honey fragrance. Lye ok?",
     ).doubts,
   ).toEqual([]));
+
+test.each([
+  ["I'm not sure whether I put 10 or 15 g lavender.", []],
+  ['Not sure if I added one or two spoons of clay.', []],
+  ['Not sure whether I put the lavender or the castor.', ['corrected']],
+  ['Not sure whether I put in the coconut twice.', ['corrected']],
+])('%s', (said, doubts) =>
+  expect(potOf(`Olive oil 500 g, coconut oil 200 g, lye 97 g, water 200 g. ${said}`).doubts).toEqual(doubts),
+);

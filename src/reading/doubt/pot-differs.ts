@@ -197,6 +197,8 @@ let nets: readonly Net[] | null = null;
 export interface InPot {
   readonly fats: ReadonlySet<string>;
   readonly alkali: ReadonlySet<string>;
+  /** Alkali to fats, by weight. */
+  readonly share: number;
 }
 
 /** Tokens behind a figure in which its name may stand. */

@@ -12,6 +12,7 @@ import { papers } from '../words/cue-words.ts';
 import { isFat, isIngredient } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf, weighedAt, weighedThings } from '../words/weighed.ts';
+import type { InPot } from './pot-differs.ts';
 import { isSmallTalk } from './small-talk.ts';
 
 interface Tale {
@@ -26,6 +27,8 @@ interface Tale {
   readonly undone?: RegExp;
   /** Asked about whatever rule heard the sentence. */
   readonly always?: true;
+  /** Nothing is asked where the alkali fits the fats as they stand. */
+  readonly misfit?: true;
   /** What the answer says where it was heard. */
   readonly heard?: RegExp;
 }
@@ -46,6 +49,10 @@ const takes =
 const times = '(?:doubled|tripled|trebled|quadrupled|halved)';
 const all = '(?:everything|it all|all of (?:it|them|that)|the (?:whole )?lot|the whole (?:thing|recipe|list))';
 const rest = '(?:crust|lump|lumps|layer|clump|clumps|cake|film|residue|puddle|bit|spoonful|rest|remains|some|sludge)';
+
+/** Two of its words may be one name. */
+const sizes =
+  '(?:both batches|(?:the|my|our|a|this) (?:double|doubled|triple|tripled|half|halved|two|three)(?: (?:batch|batches|recipe|lot|size|amount|loaf|loaves|one)\\b|(?= (?:is|was|comes|[.,:]))))';
 
 /**
  * `F` a fat that is weighed, `N` one that is not, `L` the alkali of the list, `K` the other one, `W` water, `M` milk or the
@@ -216,6 +223,14 @@ const made = (): readonly Tale[] => [
     unless: /\?|\b(?:not|isnt|no) (?:a |an )?(?:typo|slip|error|mistake)\b/,
     heard: /^(?:I took|I read|I went)/,
   },
+  // "the lye for the double batch is 286 g": nobody knows of which size the other weights are
+  {
+    tells: new RegExp(
+      `\\b(?:L|lye) for ${sizes}[^.?#…]{0,16}[#…]|[#…] (?:of )?(?:L|lye) [^.?#…]{0,12}for ${sizes}|\\bL [#…] (?:, )?(?:that is |thats )?for ${sizes}|\\bfor ${sizes} (?:the )?(?:L|lye) (?:is|was|:) [#…]`,
+    ),
+    misfit: true,
+    unless: /\?|\b(?:if|would|could|should|next|usually|half (?:of|is|as much))\b/,
+  },
   // a recipe of somebody else that nothing set aside
   {
     tells:
@@ -256,6 +271,9 @@ function listOf(tokens: readonly Token[]): List {
   return { weighed: weighedThings(tokens), measured, alkali, grams, weights };
 }
 
+/** What alkali a recipe has to its fats, by weight. */
+const fitting = { least: 0.1, most: 0.21 };
+
 const stems = (id: string): readonly string[] =>
   id.split('-').filter((word) => !/^(?:oil|butter|kernel|seed)$/.test(word));
 
@@ -284,7 +302,7 @@ function isRival(token: Token | undefined, { grams, weights }: List): boolean {
 const before = 3;
 
 /** The words that tell so; null where none do. */
-export function toldOtherwise(cut: Cut, back: readonly PutRight[]): string | null {
+export function toldOtherwise(cut: Cut, back: readonly PutRight[], { share }: InPot): string | null {
   const { tokens, prims } = cut;
   const sentences = sentencesOf(cut);
   if (sentences.every((sentence) => isSmallTalk(tokens, sentence))) return null;
@@ -300,8 +318,8 @@ export function toldOtherwise(cut: Cut, back: readonly PutRight[]): string | nul
     if (isSmallTalk(tokens, sentence)) continue;
     const isBack = back.some(({ from, to }) => from < sentence.to && to > sentence.from);
     const text = texts[k] ?? '';
-    for (const { tells, also, beside, unless, undone, heard, always } of tales) {
-      if (isBack && !always) continue;
+    for (const { tells, also, beside, unless, undone, heard, always, misfit } of tales) {
+      if ((isBack && !always) || (misfit && share > fitting.least && share < fitting.most)) continue;
       const found = tells.exec(text);
       if (!found || also?.test(text) === false || unless?.test(text) || undone?.test(texts[k + 1] ?? '')) continue;
       if (heard && back.some((one) => heard.test(one.text))) continue;

@@ -9,6 +9,7 @@ import { batchBefore, papers } from '../words/cue-words.ts';
 import { isAny, isWeight } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf, weighedThings } from '../words/weighed.ts';
+import { isOfScent } from './of-scent.ts';
 import { isSmallTalk } from './small-talk.ts';
 
 /** `F` a fat that is weighed, `N` one that is not, `L` the alkali or its solution, `X` whatever else has a name. */
@@ -306,6 +307,7 @@ function saidIn(
   for (const change of changes(isHeard ? 'lost' : open.test(text) ? 'always' : 'done')) {
     const [from, to] = change.exec(text)?.indices?.[0] ?? [];
     if (from === undefined || to === undefined || (made?.fat.includes(change) && isMadeGood())) continue;
+    if (text.startsWith('not sure', from) && isOfScent(tokens, sentence)) continue;
     const [first, last] = [tokens[sentence.tokenAt(from)], tokens[sentence.tokenAt(to - 1)]];
     return first && last ? rawText(prims, first.from, last.to) : null;
   }

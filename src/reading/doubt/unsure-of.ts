@@ -5,10 +5,10 @@
  * beside them what is doubted; not the outcome, which everybody doubts.
  */
 import { rawText } from '../text/scan.ts';
-import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import type { Token } from '../words/tokens.ts';
+import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { weighedThings } from '../words/weighed.ts';
 import { letterOf } from './lettered.ts';
+import { isOfScent } from './of-scent.ts';
 import type { InPot } from './pot-differs.ts';
 import { isSmallTalk } from './small-talk.ts';
 import { strengthTwice } from './strength-twice.ts';
@@ -244,14 +244,6 @@ const farBack = 4;
 /** Without one of these a sentence doubts nothing. */
 const cues =
   /\b(?:about|actually|afraid|agree[ds]?|all|almost|also|another|anyones|approx\w*|aren?t|arguing|around|believes?|better|between|bit|bulk|bumped|ca|came|can|cannot|cant|certain|changed|circa|claims?|clue|convinced|copied|could|couldnt|couple|cut|debating|decided|did|didnt|difficult|disagrees?|discussing|do|done|dont|doubled|doubt\w*|either|ended|enlarged|exact|eye|eyeball\w*|fact|fears?|feeling|few|fighting|followed|forgot|found|freehand|guess\w*|half|halved|handful|hard|hasnt|have|havent|honest|idea|if|impossible|included|including|increased|insists?|isnt|kinds?|knows?|less|likely|little|longer|lost|lot|lowered|made|maintains?|may|maybe|meant|middle|might|more|most|nearly|neither|never|no|nobody|not|nothings?|one|or|ought|part|perhaps|plenty|possibl[ey]|precise|presumably|probably|quarrell?ing|quarters?|quite|raised|really|reckons?|reduced|remember|roughly|same|says?|scaled|settled|should|shr[au]nk|so|some|something|sorts?|stayed|still|suit|suppose|supposed|sure|suspects?|swapped|swears?|tare|there|thinks?|thirds?|three|trebled|tripled|truth|turned|two|types?|unable|uncertain|undecided|unknown|unsure|untouched|upped|variet\w+|versions?|well|werent|whether|which|with|without|wonder)\b|\ba #/;
-
-/** "What I'm not sure about is the scent, it was either 20 or 25 g": of nothing that the lye is for. */
-function isOfScent(tokens: readonly Token[], { from, to }: Sentence): boolean {
-  const names = tokens.slice(from, to).filter((one) => one.t === 'name' && one.meaning.kind !== 'role');
-  const [first] = names;
-  return first?.t === 'name' && names.every((one) => one.t === 'name' && isAside.test(one.meaning.kind));
-}
-const isAside = /^(?:scent|additive)$/;
 
 /** The words that doubt something of the list; null where none do. */
 export function unsureOf(cut: Cut, pot: InPot, isHeard: boolean): string | null {

@@ -1,7 +1,7 @@
 /**
  * A note that says outright what went in of a row of the list: "the bottle slipped, so castor is 85 g", "all 218 g stayed
- * in the pot", "it has to be 320 g palm oil, not 230", "what I weighed and used was 140 g NaOH". It counts where nothing
- * else in the note weighs anything.
+ * in the pot", "it has to be 320 g palm oil, not 230", "what I weighed and used was 140 g NaOH", "I took less lye: 138 g",
+ * "the water I cut to 290 g". It counts where nothing else in the note weighs anything.
  */
 import { alike, type PutRight, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
@@ -12,7 +12,9 @@ import { hush, isPlain, isSum, rowOf, rowsBefore, rowsOfAlkali, weightAt } from 
 
 /** Words of which one stands in each sentence that does so. */
 const cues: ReadonlySet<string> = new Set(
-  'so what all not truth fact reality really actually end instead rather'.split(' '),
+  'so what all not truth fact reality really actually end instead rather less more cut reduced lowered dropped raised increased upped brought'.split(
+    ' ',
+  ),
 );
 
 const the = '(?:(?:of|the|my|that|this) )*';
@@ -24,6 +26,11 @@ const did =
 const used =
   '(?:used|use|weighed(?: out)?|put in|poured(?: in)?|tipped in|took|went in(?:to (?:the|my) [a-z]+)?|is in (?:there|it|the [a-z]+)|ended up in (?:there|it|the [a-z]+))';
 const inIt = '(?:in(?:to)?|in there|inside)\\b';
+/** Which way it was changed: a figure that goes the other way is no new weight, but a difference. */
+const lowered = '(?<less>cut|reduced|lowered|dropped|brought(?= (?:@ )?down)|took(?= (?:@ )?down))';
+const raised = '(?<more>raised|increased|upped|brought(?= (?:@ )?up)|put(?= (?:@ )?up)|took(?= (?:@ )?up))';
+const way = '(?:down |up |back )?';
+const bit = '(?:(?:a|an|bit|little|lot|touch|tad|hair|slightly|somewhat|only|just|rather|even) )*';
 const makePatterns = (): readonly RegExp[] =>
   [
     `\\bwhat ${did}${used} (?:[a-z]+ ){0,2}(?:was|is|were|are) (?:(?:really|only|just) )*(?:${named}|${the}(?<g>@) (?:[:,] )?(?<d>#))${behind}`,
@@ -33,6 +40,9 @@ const makePatterns = (): readonly RegExp[] =>
     `${named} (?:(?:[,;-]|and|but) )*(?:not|instead of|rather than) ${the}(?<w>#)(?! (?:of )?@)`,
     `\\b(?:in (?:truth|fact|reality)|really|actually) [a-z, ]{0,40}${named} (?:(?:have|has|had|that|really|actually) )*(?:went|got|gone) ${inIt}`,
     `${named} (?:(?:have|has|had|really|actually) )*(?:went|got|gone) ${inIt} (?:the (?:pot|water|jug|pan) )?(?:in the end|in fact|in truth|really)\\b`,
+    `\\b(?:i|we) ${did}${used} ${bit}(?:(?<less>less|fewer)|(?<more>more)) ${the}(?<f>@) (?:[:,(–-] )(?:only |just |namely )*(?<c>#)${behind}`,
+    `(?<f>@) (?:i|we) ${did}(?:${lowered}|${raised}) ${way}to (?<c>#)${behind}`,
+    `\\b(?:i|we|ive|weve) ${did}(?:${lowered}|${raised}) ${way}${the}(?<f>@) ${way}to (?<c>#)${behind}`,
   ].map((pattern) => new RegExp(pattern, 'd'));
 let made: readonly RegExp[] | null = null;
 /** Nobody is sure of it, it is none of this pot, or it was taken out again. */
@@ -97,6 +107,9 @@ function outrightIn(tokens: readonly Token[], sentences: readonly Sentence[], k:
     const name = Math.max(token('f'), token('g'));
     const row = name < 0 ? rowOfSame(tokens, sentences, k, figure) : rowBefore(tokens, tokens[name], sentence.from);
     if (!row || !differs(tokens, row, figure)) continue;
+    if (at?.['less'] || at?.['more']) {
+      if (isMore(tokens, row, figure) !== (at['less'] === undefined)) continue;
+    }
     if (token('w') >= 0 && !isWeightOf(tokens, token('w'), row.figure)) continue;
     const note = noteOf(tokens, sentences, k, row, figure);
     if (note) return { figure, row, ...note };
@@ -142,6 +155,11 @@ function differs(tokens: readonly Token[], row: Weighed, figure: number): boolea
   const ratio = weightAt(tokens, figure, like) / weightAt(tokens, row.figure, like);
   return ratio !== 1 && ratio < mostChanged && ratio > 1 / mostChanged;
 }
+
+const isMore = (tokens: readonly Token[], row: Weighed, figure: number): boolean => {
+  const like = unitOf(tokens, row.figure, figure);
+  return weightAt(tokens, figure, like) > weightAt(tokens, row.figure, like);
+};
 
 /** The sentences that tell of it: each weight there is the one or the other, or what lies between them. */
 function noteOf(

@@ -19,6 +19,7 @@ import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
 import { partsTold } from './parts-told.ts';
 import { sameFats } from './same-fats.ts';
+import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { summedUp } from './summed-up.ts';
@@ -46,7 +47,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const settled = confirmed(cutOf(tokens));
   const pure = otherPack(cutOf(settled.tokens));
   const slips = notThisBatch(cutOf(pure.tokens));
-  const same = sameFats(cutOf(slips.tokens));
+  const spilt = spiltOf(cutOf(slips.tokens));
+  const same = sameFats(cutOf(spilt.tokens));
   const summed = summedUp(cutOf(same.tokens));
   const parts = partsTold(cutOf(summed.tokens));
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(parts.tokens))))))));
@@ -67,6 +69,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       settled,
       pure,
       slips,
+      spilt,
       same,
       summed,
       parts,
