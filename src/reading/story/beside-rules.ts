@@ -66,6 +66,10 @@ const batch = '(?:version|batch|one|loaf|run|try|attempt|recipe|pot|go)';
 /** "I did too" in the next sentence. */
 const notSoHere =
   /^(?!(?:and |so |but )*(?:(?:i|we) (?:did|do|have|went|made)\b(?! (?:not|it (?:otherwise|differently))\b)|so (?:did|do) (?:i|we)\b|me too\b|same here\b|mine too\b|this one too\b))/;
+/** What follows may be put to what they have: "I add 200 g coconut". */
+const notSoEither = new RegExp(
+  `${notSoHere.source}(?!(?:[^.?!;:]* )?(?:add|added|adds|plus|also|too|same|as well|beside|besides|instead|more|another|likewise|copied|followed)\\b)`,
+);
 /** It may be so in this pot, too. */
 const likewise =
   /\?|\b(?:same (?:as|again|for|here|now|with)|again|still|this (?:time|one|batch|loaf|pot|soap)|now|today|so (?:i|we)|so (?:did|do|does|have|has) (?:i|we|mine|this)|me too|kept (?:that|it)|did it the same|as (?:then|before)|like (?:this|now|that)|instead|since|too(?= [.,;!]|$| $)|as well|also|therefore|(?:i|we|mine) (?:took|take|used?|put|have|had|has|weighed|went|added|made|did)(?= [^?]{0,16}#))\b/;
@@ -155,6 +159,9 @@ const othersTake = new RegExp(
   `^(?:but |and |now )?(?:(?:my|our|the|a|an|some|most|other|many) (?:[a-z]+ ){0,2}${relative}s?(?: - ?in - ?law)?|(?:some|most|other|many) (?:people|soapers|makers|folks?)|people|others|the original(?: recipe)?) (?:(?:always|usually|often|just|also|even) )*${takes}\\b`,
 );
 
+/** "My sister in the north puts 700 g of lard in hers". */
+const inTheirs = `^(?:but |and |now )?(?:(?:a|an|my|the|our|some|one) )?(?:[a-z]+ ){0,2}${relative}(?: (?:from|in|at) (?:the )?[a-z]+| (?!who\\b|and\\b|that\\b)[a-z]+)? (?:(?:always|usually|just|simply) )*(?:takes|uses|puts|adds|pours|has) [^?.]{0,40} (?:in|to|into|with) (?:hers|his|theirs)\\b`;
+
 /** The rows of the sentence, and whether the list has one of the same. */
 function rowsIn({ tokens, sentences, k }: Place) {
   const { from, to } = sentences[k] ?? { from: 0, to: 0 };
@@ -174,6 +181,15 @@ const weighsOnlyMore = (place: Place): boolean => {
 const weighsOtherFats = (place: Place): boolean => {
   const fats = rowsIn(place).filter(({ isOfFat }) => isOfFat);
   return fats.length > 0 && fats.every(({ isListed }) => !isListed);
+};
+
+/** A list stands around it. */
+const listsElsewhere = ({ tokens, sentences, k }: Place): boolean => {
+  const { from, to } = sentences[k] ?? { from: 0, to: 0 };
+  const ids = rowsBefore(tokens, tokens.length).flatMap(({ at, id }) =>
+    isFat(tokens[at]) && (at < from || at >= to) ? [id] : [],
+  );
+  return new Set(ids).size >= leastFats;
 };
 
 const meaning =
@@ -349,10 +365,19 @@ export const makeRules = (): readonly Rule[] => [
   {
     reason: 'of another recipe',
     tells: new RegExp(
-      `^(?:but |and |now )?(?:my|our|the|a) (?:[a-z]+ ){0,2}${relative}(?: ?'? ?s)? (?:recipe|version|one) (?:takes|took|uses|used|has|had|wants|calls for)\\b|^(?:but |and |now )?(?:(?:a|an|my|the|our|some|one) )?(?:[a-z]+ ){0,2}${relative}(?: (?:from|in|at) (?:the )?[a-z]+| (?!who\\b|and\\b|that\\b)[a-z]+)? (?:(?:always|usually|just|simply) )*(?:takes|uses|puts|adds|pours|has) [^?.]{0,40} (?:in|to|into|with) (?:hers|his|theirs)\\b|^(?:some|many|most|other) (?:people|soapers|makers|folks?|recipes|books?) (?:(?:also|even|just|like to) )*(?:swap|use|add|leave|put|take|replace|do|skip|say|have)\\b|\\b(?:years?|months?) ago (?:i|we) (?:made|did|cooked) (?:one|some|an?|a (?:batch|loaf|pot)) (?:with|of|from)\\b`,
+      `^(?:but |and |now )?(?:my|our|the|a) (?:[a-z]+ ){0,2}${relative}(?: ?'? ?s)? (?:recipe|version|one) (?:takes|took|uses|used|has|had|wants|calls for)\\b|${inTheirs}|^(?:some|many|most|other) (?:people|soapers|makers|folks?|recipes|books?) (?:(?:also|even|just|like to) )*(?:swap|use|add|leave|put|take|replace|do|skip|say|have)\\b|\\b(?:years?|months?) ago (?:i|we) (?:made|did|cooked) (?:one|some|an?|a (?:batch|loaf|pot)) (?:with|of|from)\\b`,
     ),
     ...ofAnother,
     unlessAsked: ofOther,
+  },
+  {
+    reason: 'of another recipe',
+    tells: new RegExp(inTheirs),
+    ...ofAnother,
+    next: notSoEither,
+    unlessAsked: ofOther,
+    holds: (place) => weighsOnlyMore(place) && listsElsewhere(place),
+    whole: true,
   },
   {
     reason: 'of another recipe',
