@@ -185,7 +185,10 @@ const stepsHead =
 const theAmount = /\b(?:the|your|all) \d[\d.,]* ?(?:k?g|oz|lbs?|grams?|ml)\b/gi;
 /** Water and lye alone, as a story of the lye water weighs them: no recipe. */
 const ofLyeWater = (said: string): boolean =>
-  /\bwater\b/i.test(said) && !/\b(?:oils?|butters?|fats?|wax|lard|tallow|suet|ghee|dripping|shortening|olive|coconut|palm|castor|shea|sunflower|canola|rapeseed|almond|avocado|cocoa|crisco|babassu)\b/i.test(said);
+  /\bwater\b/i.test(said) &&
+  !/\b(?:oils?|butters?|fats?|wax|lard|tallow|suet|ghee|dripping|shortening|olive|coconut|palm|castor|shea|sunflower|canola|rapeseed|almond|avocado|cocoa|crisco|babassu)\b/i.test(
+    said,
+  );
 const areSteps = (said: string): boolean => stepsHead.test(said) || (said.match(theAmount)?.length ?? 0) > 1;
 
 /** The parts that name an alkali and more than two amounts; two or a few, or none at all. */

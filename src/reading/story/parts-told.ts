@@ -79,7 +79,8 @@ function figuresNaming(tokens: readonly Token[], { figure, id }: Weighed): reado
 
 const remaining = /^(?:other|remaining|last|rest)$/;
 const cooked = /\b(?:cook|cooks|cooked|cooking|pot|start|beginning)\b/;
-const late = /\b(?:after|afterwards|later|end|(?:once|when)(?: [a-z]+){0,4} (?:cook|cooked|over|done|ready|finished|through|saponified|gelled))\b/;
+const late =
+  /\b(?:after|afterwards|later|end|(?:once|when)(?: [a-z]+){0,4} (?:cook|cooked|over|done|ready|finished|through|saponified|gelled))\b/;
 
 /**
  * "Shea 120 g all told, but only 70 g of the shea cooks; the other 50 g I fold in when the cook is over": the part that is
@@ -90,7 +91,13 @@ function laterPart(tokens: readonly Token[], row: Weighed): readonly [number, nu
   const behind = figuresBehind(tokens, row, false);
   const [first, second] = behind.length > 0 ? behind : figuresNaming(tokens, row);
   if (first === undefined || second === undefined || !remaining.test(spoken(tokens[second - 1]))) return null;
-  if (!isSum(weightAt(tokens, row.figure, row.figure), weightAt(tokens, first, row.figure), weightAt(tokens, second, row.figure)))
+  if (
+    !isSum(
+      weightAt(tokens, row.figure, row.figure),
+      weightAt(tokens, first, row.figure),
+      weightAt(tokens, second, row.figure),
+    )
+  )
     return null;
   let to = second + 1;
   while (!isStop(tokens[to])) to++;
