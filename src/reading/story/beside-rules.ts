@@ -418,7 +418,7 @@ export const makeRules = (): readonly Rule[] => [
     unless:
       /\?|\b(?:so (?:i|we)|and (?:i|we)|thats what|(?:i|we) (?:did|do|took|used|put|went|made|follow\w*|listened|have|had)|(?:he|she) (?:is|was) right|went in|is in)\b/,
     next: notTaken,
-    unlessAsked: /\b(?:he|she|his|her|they|right|either|which|who)\b/,
+    unlessAsked: /\b(?:he|she|his|her|they|which|who)\b/,
     holds: (place) => isBehindList(place) && saysOtherLye(place),
     whole: true,
   },

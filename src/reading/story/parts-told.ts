@@ -4,7 +4,7 @@
  */
 import { type PutRight, written } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
-import { isAny, isFat, isIngredient, isRole, isStop, isWord, spoken } from '../words/token-is.ts';
+import { endsDotted, isAny, isFat, isIngredient, isRole, isStop, isWord, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import { hush, isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
@@ -27,7 +27,10 @@ const isTotal = (token: Token | undefined): boolean => isRole(token, 'total') ||
 /** Whether the figure at `k` is of what the row names, or of nothing that is named. */
 function isItsOwn(tokens: readonly Token[], k: number, id: string): boolean {
   const behind = isWord(tokens[k + 1], 'of') ? k + 2 : k + 1;
-  return [tokens[k - 1], tokens[behind]].every((one) => !isIngredient(one) || thingOf(one) === id);
+  // "the other 50 g. Lye 110 g"
+  return [tokens[k - 1], endsDotted(tokens[k]) ? undefined : tokens[behind]].every(
+    (one) => !isIngredient(one) || thingOf(one) === id,
+  );
 }
 
 /** Plain figures behind a row, as far as none of something else stands there; `past` looks beyond those. */
@@ -148,7 +151,8 @@ export function partsTold({ tokens }: Cut): { readonly tokens: readonly Token[];
       out ??= [...tokens];
       hush(out, first, second, 'a part of what was said');
       const [word, behind] = [out[second - 1] as Token, tokens[second + 1]];
-      if (!isIngredient(behind) && !isWord(behind, 'of')) out[second - 1] = { ...name, from: word.from, to: word.to };
+      if (endsDotted(tokens[second]) || (!isIngredient(behind) && !isWord(behind, 'of')))
+        out[second - 1] = { ...name, from: word.from, to: word.to };
       const said = [first, second].map((k) => written((tokens[k] as Figure).quantity)).join(' and ');
       const text = `I took ${said} as parts of the ${written((tokens[row.figure] as Figure).quantity)}.`;
       told.push({ text, gone: [], from: first, to: second - 1, settles: true });

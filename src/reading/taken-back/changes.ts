@@ -115,7 +115,7 @@ const swaps: readonly RegExp[] = [
   `\\b(?:dont|do not|didnt|never|wont|cant|cannot) (?:use|like|do|want|eat|touch|buy|keep|trust|stand|have|get) ${gone} (?:, )?(?:so|and|but) (?:its )?${comes}(?= (?:instead|in its place|in place of it)\\b)`,
   `\\b(?:in|with|for) (?:me|mine|my version|my batch|my pot) (?:the |her |his |their |that |those |these )*(?:# (?:of )?)?(?<gone>@) (?:is|are|was|were|became|becomes) (?:now |all |just )*${comes}`,
   `(?<gone>@) (?:# )?(?:, )?(?:is|are|was|were|became|becomes) (?:now |all |just )*${comes} (?:# )?(?:in|with|for|at) (?:me|mine|my version|my batch|my pot)\\b`,
-  `\\b(?:where|wherever|everywhere|anywhere|when|whenever) (?:she|he|they|it|(?:the|a|my) (?:book|recipe|card|page|list)) (?:has|have|had|says|said|puts|takes|uses|used|took) ${gone} (?:, )?(?:i|we|mine|it|theres|there) (?:is |now |have |has |just )*(?:have|has|had|use|used|take|took|put|is|goes|went|says|with) ${comes}`,
+  `\\b(?:where|wherever|everywhere|anywhere|when|whenever) (?:she|he|they|it|(?:the|a|my) (?:book|recipe|card|page|list)) (?:has|have|had|says|said|puts|takes|uses|used|took) ${gone} (?:, )?(?:i|we|mine|it|theres|there) (?:is |now |have |has |just |always )*(?:have|has|had|use|used|take|took|put|is|goes|went|says|with) ${comes}`,
   `\\b(?:for|in place of) (?:her|his|their|the) ${gone} (?:, )?(?:i|we) (?:have |now |just )*(?:use|used|take|took|put|have|had)(?: in)? ${comes}`,
   `\\bnot ${gone} (?:, )?but ${comes}`,
   `\\b(?:its|it is|theres|there is|that is|in its place (?:[,:] )?(?:so|thats|makes)|for it (?:[,:] )?so) # (?:of )?(?<comes>@) (?:in (?:there|it|the pot) )?(?:, )?(?:and )?(?:no|not) (?:any )?(?<gone>@)`,
