@@ -192,3 +192,55 @@ describe('figures of talk below a list that has no units', () => {
     expect(potOf(text(250)).doubts).not.toEqual([]);
   });
 });
+
+describe('what others put in theirs, told before the list', () => {
+  const own = '500 g beef tallow, 200 g coconut oil, 300 g olive oil, lye 138 g, water 300 g. Is it ok?';
+  const grams = { 'tallow-beef': 500, 'coconut-oil': 200, 'olive-oil-virgin': 300, naoh: 138, water: 300 };
+  test.each([
+    'My sister in the north puts 700 g of lard in hers.',
+    'Our neighbour always uses 50 g castor in hers.',
+    'A friend at work adds 100 g cocoa butter to his.',
+  ])('%s', (said) => expect(potOf(`${said} ${own}`)).toEqual({ grams, doubts: [] }));
+
+  test.each(['My sister puts 700 g of lard in hers and so did I.'])('%s is asked about', (said) =>
+    expect(potOf(`${said} ${own}`).doubts).not.toEqual([]),
+  );
+
+  test('what is added to it goes with it', () =>
+    expect(
+      potOf('My sister puts 700 g of lard in hers. I added 200 g coconut oil, 300 g olive oil, lye 138 g, water 300 g.')
+        .grams,
+    ).toMatchObject({ lard: 700 }));
+});
+
+describe('the lye of other batches and what others say of it', () => {
+  test.each([
+    'Previous run two weeks ago had 1000 g oils and 150 g NaOH and is curing.',
+    "I've done coffee soap before (same fats minus the castor, 150 g lye).",
+    'I did a pine tar soap before, 150 g lye.',
+    'On the page before I have the same plan but really made with 150 g lye and that one had white powder on top.',
+    'She used 190 g lye I believe, but for her lot, on a fire.',
+    'My uncle tells me to take 160 g of lye but he is no soaper.',
+    'Dad said 160 g lye.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: asListed, doubts: [] }));
+
+  test.each(['Dad said 160 g lye, so I took that.', 'Dad said 160 g lye. I did that in the end.'])(
+    '%s is asked about',
+    (note) => expect(noted(note).doubts).not.toEqual([]),
+  );
+
+  test('asked whether he is right, it is asked back', () =>
+    expect(potOf(`${list}\n\nDad said 160 g lye. Is he right?`).doubts).not.toEqual([]));
+});
+
+test.each(['Three goats give us 4 litres a day at the moment.', 'We go through 20 litres per month.'])(
+  '%s: what somebody has in such a time',
+  (note) => expect(noted(note)).toEqual({ grams: asListed, doubts: [] }),
+);
+
+test('poured and tipped back against the own list is asked about', () =>
+  expect(
+    potOf(
+      '420 g olive oil, 180 g coconut oil, 60 g castor oil. wait no. the castor is 40, i poured 60 and it looked so much that i tipped 20 g back in the bottle. lye 90 g, water 200 g. ok?',
+    ).doubts,
+  ).not.toEqual([]));

@@ -1,5 +1,5 @@
 /** A part of a fat that is kept for after the cook. */
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { makeReader, readRecipe } from '../../src/reading/index.ts';
 
@@ -31,3 +31,24 @@ test.each([
   `500 g olive, ${rest}, and 30 g olive, which goes in after the cook.`,
   `olive 500 g\n${rest.replaceAll(', ', '\n')}\nAfter the cook:\nolive 30 g`,
 ])('comes on top where nothing says that it is kept: %s', (text) => expect(olive(text)).toEqual([500, 30, []]));
+
+describe('the part that is cooked, and the other one that comes later', () => {
+  const late = (said: string) => {
+    const { fats, after, doubts } = readRecipe(
+      reader,
+      `Hot process. Lard 430 g, coconut oil 250 g, ${said} Lye 110 g, water 300 g.`,
+    );
+    const of = (list: typeof fats) => list.find(({ id }) => id === 'shea-butter')?.grams ?? 0;
+    return { cooked: of(fats), after: of(after), doubts: doubts.map(({ id }) => id) };
+  };
+  test.each([
+    'shea butter 120 g all told, but only 70 g of the shea cooks with the rest; the other 50 g I fold in when the cook is over.',
+    'shea butter 120 g; 70 g of the shea cooks with the rest, the other 50 g I fold in when the cook is over.',
+    'shea butter 120 g in all: 70 g of it cooks, the remaining 50 g I stir in after the cook.',
+    'shea butter 120 g: 70 g was in the pot from the start; after the cook I added the other 50 g.',
+  ])('%s', (said) => expect(late(said)).toEqual({ cooked: 70, after: 50, doubts: [] }));
+
+  test.each(['shea butter 120 g: 70 g out of the old tub, the other 50 g from the new one.'])('%s: all of it', (said) =>
+    expect(late(said)).toEqual({ cooked: 120, after: 0, doubts: [] }),
+  );
+});

@@ -99,3 +99,19 @@ describe('a part of what was said was done', () => {
     expect(potOf(`${list} ${said} Is the lye right?`)).toEqual({ grams: listed, doubts: [] }),
   );
 });
+
+describe('lye of one strength or another', () => {
+  const pot = '280 g of solution into 600 g olive oil, 300 g coconut oil and 100 g lard.';
+  test.each([
+    'I keep two cans of ready lye solution, one 40 % and one 50 %. The one I took came out of one or the other.',
+    'I have a 30 % and a 50 % lye solution in the shed. The labels have come off both.',
+    'I have two bottles of lye solution, one 40 % and one 50 %, and no idea which I used.',
+  ])('%s', (said) => expect(potOf(`${said} ${pot} Too much?`).doubts).not.toEqual([]));
+
+  test('but not where it was found out', () =>
+    expect(
+      potOf(
+        'I keep two cans of lye solution, one 40 % and one 50 %. The labels came off but the hydrometer says it was the 50 % one. 280 g of the 50 % solution into 600 g olive oil, 300 g coconut oil, 100 g lard.',
+      ),
+    ).toMatchObject({ grams: { naoh: 140 }, doubts: [] }));
+});

@@ -216,3 +216,38 @@ describe('what was weighed or counted again', () => {
     `${cupped} The NaOH was half a cup by eye. The scale reads 300 g with the jug. Water 140 g. ok?`,
   ])('is asked about: %s', (text) => expect(read(text).doubts).not.toEqual([]));
 });
+
+describe('a can that gave less, told in the same breath', () => {
+  const list = 'beef tallow 400 g, coconut oil 200 g, olive oil 400 g';
+  const filled = { 'tallow-beef': 400, 'coconut-oil': 200, 'olive-oil-virgin': 310, 'sunflower-oil': 90 };
+  test.each([
+    `${list}... well it should have been 400 but the can only gave 310 g, so i filled up the missing 90 g with sunflower oil, lye 140 g`,
+    `${list}... but the can only gave 310 g, so i filled up the missing 90 g with sunflower oil, lye 140 g`,
+    `${list}. It should have been 400 but the can only gave 310 g, so I filled up the missing 90 g with sunflower oil. Lye 140 g.`,
+  ])('%s', (said) => expect(read(said)).toMatchObject({ grams: filled, doubts: [] }));
+
+  test('of what is named last, and not of another that would fit', () =>
+    expect(
+      read(
+        'beef tallow 400 g, coconut oil 200 g, olive oil, should have been 400 g but the can only gave 310 g, so i filled up the missing 90 g with sunflower oil, lye 140 g',
+      ).doubts,
+    ).not.toEqual([]));
+});
+
+describe('a swap that always holds', () => {
+  const list = '350 g palm oil, 350 g olive oil, 250 g coconut oil, 140 g lye, 330 g water.';
+  test.each([
+    'Wherever it says palm oil I now use lard, one for one.',
+    'Wherever it says palm oil I always use lard.',
+    'Everywhere the recipe has palm I put in lard.',
+    'I use lard wherever it says palm oil, same weight.',
+  ])('%s', (said) => {
+    expect(read(`${said} ${list} Ok?`).grams).toMatchObject({ lard: 350 });
+    expect(read(`${list} ${said} Ok?`).grams).toMatchObject({ lard: 350 });
+  });
+
+  test.each([
+    'Wherever it says palm oil my sister uses lard.',
+    'Next year, wherever it says palm oil I will use lard.',
+  ])('but not: %s', (said) => expect(read(`${list} ${said} Ok?`).grams).toMatchObject({ 'palm-oil': 350 }));
+});

@@ -19,13 +19,15 @@ interface Net {
   /** What the whole post says. */
   readonly anywhere?: RegExp;
   readonly unless?: RegExp;
+  /** What anywhere in the post settles it. */
+  readonly resolved?: RegExp;
   /** Only where no rule has heard the sentence. */
   readonly unheard?: true;
 }
 
 /** Without one of these none of the nets holds anything. */
 const cues =
-  /\b(?:optional|optionally|maybe|perhaps|possibly|probably|would|wouldnt|love|if|can|could|may|might|not|or|think|guess|believe|reckon|suppose|remember|memory|about|around|roughly|accidentally|accident|since|years|ages|mistake|mistakenly|error|actually|some|part|bit|little|half|third|quarter|most|spoon|spoonful|few|couple|bits|parts|advice|suggestions?|suggested)\b/;
+  /\b(?:optional|optionally|maybe|perhaps|possibly|probably|would|wouldnt|love|if|can|could|may|might|not|or|think|guess|believe|reckon|suppose|remember|memory|about|around|roughly|accidentally|accident|since|years|ages|mistake|mistakenly|error|actually|some|part|bit|little|half|third|quarter|most|spoon|spoonful|few|couple|bits|parts|advice|suggestions?|suggested|either|labels?|unlabelled|unmarked|which|whichever)\b/;
 
 const the = '(?:(?:the|my|a|an|some|any|that|this|to|add|have|use|put|in|of) )*';
 const perhaps =
@@ -88,6 +90,15 @@ const made = (): readonly Net[] => [
     unless:
       /\b(?:about|on|for|with|of) (?:(?:the|my|choosing|your) )*(?:X|scents?|fragrances?|colou?rs?|mou?lds?|temperatures?|swirls?|stirring|blending|curing|cutting|labels?|names?)\b|\b(?:last (?:time|year|month|week|batch)|next|would|could|should|never|if)\b/,
   },
+  // lye of one strength or another, and nobody knows out of which can it was
+  {
+    tells:
+      /\b(?:out of|from|of|was|is|used|took|grabbed|be|been) (?:either )?(?:one or the other|either(?: (?:one|can|bottle|jar|jug|canister|container|of (?:them|the two|these|those)))?)\b|\b(?:no (?:idea|clue)|(?:dont|do not|cant|cannot|couldnt) (?:know|tell|say|remember)|not sure|unsure|forgot|forgotten) (?:any more |now )*which (?:(?:one|can|bottle|jar|of (?:them|the two|these)) )*(?:it |that |i |we |this )?(?:was|is|used|took|grabbed|had|have)\b|\blabels? (?:has |have |had )?(?:both |all )?(?:come|came|fallen|fell|gone|washed|peeled|rubbed|worn|is|are|were) (?:both |all )?(?:off|away|gone|unreadable|illegible)\b/,
+    anywhere: /%[^?%]{0,60}\b(?:and|or|other|,|…)\b[^?%]{0,40}%/,
+    beside: /\b(?:L|lye|solutions?|cans?|canisters?|jugs?|bottles?|jars?|strengths?)\b/,
+    resolved:
+      /\b(?:hydrometer|turned out|found out|found (?:it|the label)|it (?:is|was|must be) the|had to be the|smelled|so i know|marked with)\b/,
+  },
   // two fats for one, and only asked
   {
     tells:
@@ -145,13 +156,14 @@ export function leftOpen(cut: Cut, back: readonly PutRight[]): string | null {
     const before = goesOn.test(own) || /^optional/.test(texts[k - 1] ?? '') ? (texts[k - 1] ?? '') : '';
     const around = texts.slice(Math.max(0, k - 2), k + 1).join('');
     const isHeard = back.some(({ from, to }) => from < sentence.to && to > sentence.from);
-    for (const { tells, beside, anywhere, unless, unheard } of nets) {
+    for (const { tells, beside, anywhere, unless, resolved, unheard } of nets) {
       if (
         (unheard && isHeard) ||
         !(tells.test(own) || tells.test(`${before}${own}`)) ||
         unless?.test(own) ||
         beside?.test(around) === false ||
-        (anywhere && !texts.some((text) => anywhere.test(text)))
+        (anywhere && !texts.some((text) => anywhere.test(text))) ||
+        (resolved && texts.some((text) => resolved.test(text)))
       )
         continue;
       return said(sentence, tokens, prims);

@@ -231,6 +231,12 @@ const made = (): readonly Tale[] => [
     misfit: true,
     unless: /\?|\b(?:if|would|could|should|next|usually|half (?:of|is|as much))\b/,
   },
+  // "the castor is 40, I poured 60 and tipped 20 g back"
+  {
+    tells:
+      /\bF (?:(?:is|was|should be|really|only|just|now|the|of|weight) )+# [^?]{0,24}\b(?:poured|put|tipped|weighed|added|used|took) (?:(?:in|out|it|at) )*# [^?]{0,80}\b(?:tipped|poured|put|spooned|scooped|ladled|took|gave) (?:about )?# (?:of (?:it|that) )?(?:back|out)\b/,
+    always: true,
+  },
   // a recipe of somebody else that nothing set aside
   {
     tells:

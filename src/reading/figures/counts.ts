@@ -189,6 +189,16 @@ export const isOften = (tokens: readonly Token[], k: number, { quantity: { value
     : next?.t !== 'quantity' && !isIngredient(next) && !isMark(next, '=');
 };
 
+/** "Three goats give us 4 litres a day", "we get through 20 litres a month": what somebody has or uses in such a time. */
+export const isADay = (tokens: readonly Token[], k: number): boolean => {
+  const behind = tokens[k + 1];
+  const isTime =
+    (behind?.t === 'quantity' && behind.quantity.dim === 'time') ||
+    (/^(?:a|per|each|every)$/.test(spoken(behind)) && /^(?:day|week|month|year)$/.test(spoken(tokens[k + 2]))) ||
+    /^(?:daily|weekly|monthly)$/.test(spoken(behind));
+  return isTime && isMeasured(tokens[k]) && !isIngredient(tokens[k - 1]);
+};
+
 /** "Washed with brine 2x", "ok to repeat x1": how often it is done; where the "x" stands, or -1. */
 export function oftenAt(tokens: readonly Token[], k: number, { quantity: { value } }: Figure): number {
   if (!Number.isInteger(value) || value > 20) return -1;

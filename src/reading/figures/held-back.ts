@@ -111,7 +111,7 @@ const namesFat = (token: Token | undefined): boolean => token?.t === 'name' && t
 
 /** The name stands for "it", so that no name is written there. */
 const isOfIt = ({ tokens, prims }: Assembly['source'], at: number): boolean =>
-  pronoun.test(prims[tokens[at]?.from ?? -1]?.text ?? '');
+  /^(?:it|that|them|which|those|this|other|remaining|last|rest)$/.test(prims[tokens[at]?.from ?? -1]?.text ?? '');
 
 /** "After the cook: shea 50 g", and in the steps below "the 50 g shea": what is told again goes in when it was said to. */
 export function lateAgain(tokens: readonly Token[], rows: readonly Row[]): readonly Row[] {

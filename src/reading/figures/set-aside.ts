@@ -10,6 +10,7 @@ import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import { boughtOf, costOf, isOwnWeight, isPaid, isPoundsPaid, priced, reach } from './bought.ts';
 import { conversionOf } from './conversions.ts';
 import {
+  isADay,
   isCounted,
   isDistance,
   isDose,
@@ -143,6 +144,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
       for (const found of [reach(tokens, k, -1), reach(tokens, k, 1), costOf(tokens, k), boughtOf(tokens, k)])
         if (found !== null && !isOwnWeight(tokens, found)) aside(found, 'the size of what was bought');
     } else if (token?.t !== 'quantity') continue;
+    else if (isADay(tokens, k)) aside(k, 'a count');
     else if (isDose(tokens, k)) aside(k, 'how much a wash takes');
     else if (token.quantity.dim === 'bare') {
       if (weighed && isYear(token)) aside(k, 'a year');

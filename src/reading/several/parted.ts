@@ -183,6 +183,12 @@ const amending =
 const stepsHead =
   /^\W*(?:steps?|method|process|procedure|directions?|instructions?|how to make it|what to do)\b[^\p{L}\d]*\n/iu;
 const theAmount = /\b(?:the|your|all) \d[\d.,]* ?(?:k?g|oz|lbs?|grams?|ml)\b/gi;
+/** Water and lye alone, as a story of the lye water weighs them: no recipe. */
+const ofLyeWater = (said: string): boolean =>
+  /\bwater\b/i.test(said) &&
+  !/\b(?:oils?|butters?|fats?|wax|lard|tallow|suet|ghee|dripping|shortening|olive|coconut|palm|castor|shea|sunflower|canola|rapeseed|almond|avocado|cocoa|crisco|babassu)\b/i.test(
+    said,
+  );
 const areSteps = (said: string): boolean => stepsHead.test(said) || (said.match(theAmount)?.length ?? 0) > 1;
 
 /** The parts that name an alkali and more than two amounts; two or a few, or none at all. */
@@ -192,7 +198,9 @@ function wholeOf(post: string, parts: readonly Part[]): readonly Part[] {
   for (const part of parts) {
     if (next <= part.from) next = alkaliFrom(post, part.from);
     if (next > part.to || !hasAmounts(post, part, 2)) continue;
-    const said = whole.length > 0 ? post.slice(part.from, part.to) : '';
+    const own = post.slice(part.from, part.to);
+    if (ofLyeWater(own)) continue;
+    const said = whole.length > 0 ? own : '';
     if (amending.test(said) || areSteps(said)) continue;
     if (whole.length === most) return [];
     whole.push(part);

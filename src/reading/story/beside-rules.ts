@@ -22,7 +22,7 @@ export const isStuff = (token: Token, k: number, tokens: readonly Token[]): bool
 
 /** Words of which one stands in each such sentence. */
 export const cues: ReadonlySet<string> = new Set(
-  'bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original decided mind bother better idea neither nothing against belongs goes ignore disregard count tomorrows yesterdays mondays tuesdays wednesdays thursdays fridays saturdays sundays another next waiting yesterday earlier previous tempted thinking considered toyed wanted meant planned intended going photo picture beside table bench counter stands standing sits sitting'.split(
+  'page entry card sheet says said tells told reckons reckoned thought recommends insists wants he she they done bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original decided mind bother better idea neither nothing against belongs goes ignore disregard count tomorrows yesterdays mondays tuesdays wednesdays thursdays fridays saturdays sundays another next waiting yesterday earlier previous tempted thinking considered toyed wanted meant planned intended going photo picture beside table bench counter stands standing sits sitting'.split(
     ' ',
   ),
 );
@@ -66,6 +66,10 @@ const batch = '(?:version|batch|one|loaf|run|try|attempt|recipe|pot|go)';
 /** "I did too" in the next sentence. */
 const notSoHere =
   /^(?!(?:and |so |but )*(?:(?:i|we) (?:did|do|have|went|made)\b(?! (?:not|it (?:otherwise|differently))\b)|so (?:did|do) (?:i|we)\b|me too\b|same here\b|mine too\b|this one too\b))/;
+/** What follows may be put to what they have: "I add 200 g coconut". */
+const notSoEither = new RegExp(
+  `${notSoHere.source}(?!(?:[^.?!;:]* )?(?:add|added|adds|plus|also|too|same|as well|beside|besides|instead|more|another|likewise|copied|followed)\\b)`,
+);
 /** It may be so in this pot, too. */
 const likewise =
   /\?|\b(?:same (?:as|again|for|here|now|with)|again|still|this (?:time|one|batch|loaf|pot|soap)|now|today|so (?:i|we)|so (?:did|do|does|have|has) (?:i|we|mine|this)|me too|kept (?:that|it)|did it the same|as (?:then|before)|like (?:this|now|that)|instead|since|too(?= [.,;!]|$| $)|as well|also|therefore|(?:i|we|mine) (?:took|take|used?|put|have|had|has|weighed|went|added|made|did)(?= [^?]{0,16}#))\b/;
@@ -126,12 +130,34 @@ const isBehindList = ({ tokens, sentences, k }: Place): boolean =>
 /** What another batch or recipe has, told behind the list, unless this pot has it, too. */
 const ofAnother = {
   behind: true,
-  unless: /\?|\b(?:super ?fat|sf|discount)\b/,
+  // "one corner was crumbly??" wonders, and asks nothing
+  unless:
+    /(?<!\? )\?(?! \?)|\b(?:super ?fat|sf|discount)\b|\b(?:was|is) (?:it|that|this)\b.*\?|\b(?:did i|how|why|what|should|right|ok|okay|fine|too (?:much|little))\b[^?]{0,20}\?/,
   next: notSoHere,
   unlessBehind: likewise,
   holds: isBehindList,
   settles: true,
 } as const;
+
+/** "I've done coffee soap before". */
+const doneBefore =
+  /\b(?:i|we|ive|weve) (?:have |had |ve )?(?:once )?(?:done|made|did|cooked|tried) (?:(?!this\b|it\b)[a-z@]+ ){0,4}(?:soaps?|bars?|batch(?:es)?|loa(?:f|ves)) (?:once )?before\b/;
+const isOfDoneBefore = ({ sentences, k }: Place): boolean => doneBefore.test(sentences[k - 1]?.text ?? '');
+
+/** What was said may have been taken. */
+const notTaken = new RegExp(
+  `${notSoHere.source}(?!(?:so |and |then |but )*(?:(?:i|we) (?:ve |have )?(?:took|take|used?|put|went|did|made|follow\\w*|listened|changed|weighed|added)|thats what|that is what|(?:he|she) (?:is|was)|in it went)\\b)`,
+);
+
+/** All that the sentence weighs is alkali, of which the list has another weight. */
+const saysOtherLye = ({ tokens, sentences, k }: Place): boolean => {
+  const { from, to } = sentences[k] ?? { from: 0, to: 0 };
+  const isLye = (token: Token): boolean => isIngredient(token) && token.meaning.kind === 'alkali';
+  return (
+    !isAny(tokens, from, to, (one) => isIngredient(one) && !isLye(one)) &&
+    rowsBefore(tokens, from).some(({ at }) => isLye(tokens[at] as Token))
+  );
+};
 
 /** It weighs fats that the list has none of, and neither alkali nor water. */
 const weighsMore = ({ tokens, sentences, k }: Place): boolean => {
@@ -155,6 +181,9 @@ const othersTake = new RegExp(
   `^(?:but |and |now )?(?:(?:my|our|the|a|an|some|most|other|many) (?:[a-z]+ ){0,2}${relative}s?(?: - ?in - ?law)?|(?:some|most|other|many) (?:people|soapers|makers|folks?)|people|others|the original(?: recipe)?) (?:(?:always|usually|often|just|also|even) )*${takes}\\b`,
 );
 
+/** "My sister in the north puts 700 g of lard in hers". */
+const inTheirs = `^(?:but |and |now )?(?:(?:a|an|my|the|our|some|one) )?(?:[a-z]+ ){0,2}${relative}(?: (?:from|in|at) (?:the )?[a-z]+| (?!who\\b|and\\b|that\\b)[a-z]+)? (?:(?:always|usually|just|simply) )*(?:takes|uses|puts|adds|pours|has) [^?.]{0,40} (?:in|to|into|with) (?:hers|his|theirs)\\b`;
+
 /** The rows of the sentence, and whether the list has one of the same. */
 function rowsIn({ tokens, sentences, k }: Place) {
   const { from, to } = sentences[k] ?? { from: 0, to: 0 };
@@ -174,6 +203,15 @@ const weighsOnlyMore = (place: Place): boolean => {
 const weighsOtherFats = (place: Place): boolean => {
   const fats = rowsIn(place).filter(({ isOfFat }) => isOfFat);
   return fats.length > 0 && fats.every(({ isListed }) => !isListed);
+};
+
+/** A list stands around it. */
+const listsElsewhere = ({ tokens, sentences, k }: Place): boolean => {
+  const { from, to } = sentences[k] ?? { from: 0, to: 0 };
+  const ids = rowsBefore(tokens, tokens.length).flatMap(({ at, id }) =>
+    isFat(tokens[at]) && (at < from || at >= to) ? [id] : [],
+  );
+  return new Set(ids).size >= leastFats;
 };
 
 const meaning =
@@ -327,7 +365,7 @@ export const makeRules = (): readonly Rule[] => [
   {
     reason: 'of another batch',
     tells: new RegExp(
-      `\\b(?:the|my|our) (?:very )?(?:first|last|previous|earlier|old|older|1st) ${batch} (?:(?:i|we) (?:ever )?(?:made|did|tried) )?(?:had|was|used|took|contained|got|came|went|made|gave)\\b|\\b(?:the|my|our) ${batch} before (?:this (?:one )?|that (?:one )?|it )?(?:had|was|used|took|contained|got)\\b`,
+      `(?:\\b(?:the|my|our)|^(?:and |but )?) ?(?:very )?(?:first|last|previous|earlier|old|older|1st) ${batch} (?:(?:(?:in|on|of|from) (?:[a-z]+ ){1,2}|(?:(?:[a-z]+|#) (?:days?|weeks?|months?|years?)|#) ago |last [a-z]+ ))?(?:(?:i|we) (?:ever )?(?:made|did|tried) )?(?:had|was|used|took|contained|got|came|went|made|gave)\\b|\\b(?:the|my|our) ${batch} before (?:this (?:one )?|that (?:one )?|it )?(?:had|was|used|took|contained|got)\\b`,
     ),
     ...ofAnother,
     unlessAsked: ofOther,
@@ -341,6 +379,50 @@ export const makeRules = (): readonly Rule[] => [
     holds: isEarlier,
   },
   {
+    reason: 'of another batch',
+    tells: doneBefore,
+    ...ofAnother,
+    unlessAsked: ofOther,
+    whole: true,
+  },
+  {
+    reason: 'of another batch',
+    tells: /^[([]/,
+    ...ofAnother,
+    unlessAsked: ofOther,
+    holds: (place) => isBehindList(place) && isOfDoneBefore(place),
+    whole: true,
+  },
+  {
+    reason: 'of another batch',
+    tells:
+      /(?:^|[,;:] )(?:and |but )?(?:on )?the (?:page|entry|card|sheet|line) before(?: (?:this(?: one)?|that|it))?\b(?! (?:i|we) (?:pour|mix|add|start))/,
+    ...ofAnother,
+    unlessAsked: ofOther,
+    whole: true,
+  },
+  {
+    reason: 'of another recipe',
+    tells:
+      /^(?:but |and )?(?:he|she|they) (?:(?:always|usually|just) )*(?:used?|uses|took|takes?|puts?|had|has|have|needs?|needed) # (?:of )?@(?=[^?]*\b(?:for|in|on) (?:(?:her|his|their) (?:own )?(?:lot|batch|pot|soap|recipe|loaf|fats|oils|bars)|hers|theirs)\b)/,
+    ...ofAnother,
+    unlessAsked: ofOther,
+    whole: true,
+  },
+  {
+    reason: 'said by somebody else',
+    tells: new RegExp(
+      `^(?:but |and |now )?(?:(?:a|an|my|the|our|some|one) )?(?:[a-z]+ ){0,2}${relative}(?: (?:at|from|in) [a-z]+| next door)? (?:(?:always|just|still|even) )*(?:says?|said|tells?|told|reckons?|reckoned|thinks?|thought|recommends?|recommended|insists?|wanted|wants) (?:(?:me|us|to|that|i|we|it|should|must|need|needs|take|use|put|is|was|be|about|on|for|at least|in|[,:"“]) )*# (?:of )?@`,
+    ),
+    ...ofAnother,
+    unless:
+      /\?|\b(?:so (?:i|we)|and (?:i|we)|thats what|(?:i|we) (?:did|do|took|used|put|went|made|follow\w*|listened|have|had)|(?:he|she) (?:is|was) right|went in|is in)\b/,
+    next: notTaken,
+    unlessAsked: /\b(?:he|she|his|her|they|which|who)\b/,
+    holds: (place) => isBehindList(place) && saysOtherLye(place),
+    whole: true,
+  },
+  {
     reason: 'of another recipe',
     tells:
       /\b(?:the|a) (?:shop|bought|store|supermarket|commercial|factory|market) (?:bought )?(?:version|one|kind|sort|bar|soap|stuff) (?:is|was|has|had|contains|uses)\b/,
@@ -349,10 +431,19 @@ export const makeRules = (): readonly Rule[] => [
   {
     reason: 'of another recipe',
     tells: new RegExp(
-      `^(?:but |and |now )?(?:my|our|the|a) (?:[a-z]+ ){0,2}${relative}(?: ?'? ?s)? (?:recipe|version|one) (?:takes|took|uses|used|has|had|wants|calls for)\\b|^(?:but |and |now )?(?:(?:a|an|my|the|our|some|one) )?(?:[a-z]+ ){0,2}${relative}(?: (?:from|in|at) (?:the )?[a-z]+| (?!who\\b|and\\b|that\\b)[a-z]+)? (?:(?:always|usually|just|simply) )*(?:takes|uses|puts|adds|pours|has) [^?.]{0,40} (?:in|to|into|with) (?:hers|his|theirs)\\b|^(?:some|many|most|other) (?:people|soapers|makers|folks?|recipes|books?) (?:(?:also|even|just|like to) )*(?:swap|use|add|leave|put|take|replace|do|skip|say|have)\\b|\\b(?:years?|months?) ago (?:i|we) (?:made|did|cooked) (?:one|some|an?|a (?:batch|loaf|pot)) (?:with|of|from)\\b`,
+      `^(?:but |and |now )?(?:my|our|the|a) (?:[a-z]+ ){0,2}${relative}(?: ?'? ?s)? (?:recipe|version|one) (?:takes|took|uses|used|has|had|wants|calls for)\\b|${inTheirs}|^(?:some|many|most|other) (?:people|soapers|makers|folks?|recipes|books?) (?:(?:also|even|just|like to) )*(?:swap|use|add|leave|put|take|replace|do|skip|say|have)\\b|\\b(?:years?|months?) ago (?:i|we) (?:made|did|cooked) (?:one|some|an?|a (?:batch|loaf|pot)) (?:with|of|from)\\b`,
     ),
     ...ofAnother,
     unlessAsked: ofOther,
+  },
+  {
+    reason: 'of another recipe',
+    tells: new RegExp(inTheirs),
+    ...ofAnother,
+    next: notSoEither,
+    unlessAsked: ofOther,
+    holds: (place) => weighsOnlyMore(place) && listsElsewhere(place),
+    whole: true,
   },
   {
     reason: 'of another recipe',

@@ -135,7 +135,7 @@ function rowOf(tokens: readonly Token[], sentences: readonly Sentence[], k: numb
   if (named === '' && last) return fits(last) ? last : null;
   const since = sentences.findLast((one, at) => at < k && one.names + one.figures > 0)?.from ?? 0;
   const before = weighedIn(tokens, named === '' ? since : 0, sentence.from, kinds);
-  const isBracket = /^[([]/.test(sentence.text);
+  const isBracket = /^[([]/.test(sentence.text) || /^[.] ?$|[.] [.] ?$/.test(sentences[k - 1]?.text ?? '');
   const rows =
     named === '' ? (isBracket ? before.slice(-1) : before).filter(fits) : before.filter(({ id }) => id === named);
   const [row, ...more] = rows;

@@ -6,9 +6,9 @@
 
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
-import { isIngredient, isStop, spoken } from '../words/token-is.ts';
+import { isFat, isIngredient, isMark, isStop, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
-import type { Weighed } from '../words/weighed.ts';
+import { thingOf, type Weighed } from '../words/weighed.ts';
 import { hearNotes, type Span } from './hear-notes.ts';
 import { hush, isPlain, isSum, type Name, rowOf, rowsBefore, rowsOf, type Told, toldIn, weightAt } from './tale.ts';
 
@@ -161,10 +161,18 @@ const filledUp: Rule = ({ tokens, from }, told) => {
   if (!isPlain(tokens[less]) || open.test(words) || elsewhen.test(words)) return null;
   const fats = rowsBefore(tokens, told('b')).filter(({ at }) => nameAt(tokens, at)?.meaning.kind === 'fat');
   const own = fats.find(({ figure }) => figure === less);
-  const [row, ...more] = fats.filter(({ figure }) =>
+  const fits = fats.filter(({ figure }) =>
     isSum(weightAt(tokens, figure, figure), weightAt(tokens, less, figure), weightAt(tokens, told('b'), figure)),
   );
-  if (!row || more.length > 0 || (own && own.id !== row.id)) return null;
+  // "olive oil 400 g, but the can only gave 310 g": of what was named last, where anything was
+  const goesOn = begin > 1 && isMark(tokens[begin - 1], '.') && isMark(tokens[begin - 2], '.');
+  const since = goesOn ? tokens.slice(0, begin).findLastIndex((one) => isStop(one) && !isMark(one, '.')) + 1 : begin;
+  const last = tokens.slice(since, less).findLast((one) => isFat(one));
+  const named = isFat(last) ? thingOf(last) : null;
+  const [row, ...more] = named === null ? fits : fits.filter(({ id }) => id === named);
+  if (more.length > 0) return 'unheard';
+  if (!row) return named !== null && fits.length > 0 ? 'unheard' : null;
+  if (own && own.id !== row.id) return null;
   const rows = rowsOf(tokens, other, from);
   const [had] = rows;
   if (rows.length > 1 || had?.figure === row.figure) return null;

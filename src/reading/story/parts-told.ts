@@ -4,7 +4,7 @@
  */
 import { type PutRight, written } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
-import { isAny, isFat, isIngredient, isRole, isStop, isWord, spoken } from '../words/token-is.ts';
+import { endsDotted, isAny, isFat, isIngredient, isRole, isStop, isWord, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import { hush, isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
@@ -27,7 +27,10 @@ const isTotal = (token: Token | undefined): boolean => isRole(token, 'total') ||
 /** Whether the figure at `k` is of what the row names, or of nothing that is named. */
 function isItsOwn(tokens: readonly Token[], k: number, id: string): boolean {
   const behind = isWord(tokens[k + 1], 'of') ? k + 2 : k + 1;
-  return [tokens[k - 1], tokens[behind]].every((one) => !isIngredient(one) || thingOf(one) === id);
+  // "the other 50 g. Lye 110 g"
+  return [tokens[k - 1], endsDotted(tokens[k]) ? undefined : tokens[behind]].every(
+    (one) => !isIngredient(one) || thingOf(one) === id,
+  );
 }
 
 /** Plain figures behind a row, as far as none of something else stands there; `past` looks beyond those. */
@@ -67,6 +70,45 @@ function brokenDown(tokens: readonly Token[], row: Weighed): Parts | null {
   return null;
 }
 
+/** "70 g of the shea cooks, the other 50 g": behind the list, by its name. */
+function figuresNaming(tokens: readonly Token[], { figure, id }: Weighed): readonly number[] {
+  const first = tokens.findIndex((one, k) => {
+    const name = tokens[k + (/^(?:the|my|that)$/.test(spoken(tokens[k + 2])) ? 3 : 2)];
+    return k > figure && isPlain(one) && isWord(tokens[k + 1], 'of') && isFat(name) && thingOf(name) === id;
+  });
+  const second = tokens.findIndex((one, k) => first >= 0 && k > first && k - first < reach && isPlain(one));
+  return second < 0 ? [] : [first, second];
+}
+
+const remaining = /^(?:other|remaining|last|rest)$/;
+const cooked = /\b(?:cook|cooks|cooked|cooking|pot|start|beginning)\b/;
+const late =
+  /\b(?:after|afterwards|later|end|(?:once|when)(?: [a-z]+){0,4} (?:cook|cooked|over|done|ready|finished|through|saponified|gelled))\b/;
+
+/**
+ * "Shea 120 g all told, but only 70 g of the shea cooks; the other 50 g I fold in when the cook is over": the part that is
+ * cooked, and the one that comes later.
+ */
+function laterPart(tokens: readonly Token[], row: Weighed): readonly [number, number] | null {
+  if (!isFat(tokens[row.at])) return null;
+  const behind = figuresBehind(tokens, row, false);
+  const [first, second] = behind.length > 0 ? behind : figuresNaming(tokens, row);
+  if (first === undefined || second === undefined || !remaining.test(spoken(tokens[second - 1]))) return null;
+  if (
+    !isSum(
+      weightAt(tokens, row.figure, row.figure),
+      weightAt(tokens, first, row.figure),
+      weightAt(tokens, second, row.figure),
+    )
+  )
+    return null;
+  let to = second + 1;
+  while (!isStop(tokens[to])) to++;
+  let from = second;
+  while (from > first && !isStop(tokens[from - 1])) from--;
+  return cooked.test(wordsOf(tokens, first, second)) && late.test(wordsOf(tokens, from, to)) ? [first, second] : null;
+}
+
 /** The figures behind a row of which the last one is the sum of it and of the others. */
 function summedBehind(tokens: readonly Token[], row: Weighed): Parts | null {
   const first = weightAt(tokens, row.figure, row.figure);
@@ -102,6 +144,20 @@ export function partsTold({ tokens }: Cut): { readonly tokens: readonly Token[];
   const rows = rowsBefore(tokens, tokens.length);
   for (const row of [...rows, ...lyeAhead(tokens, rows)]) {
     if ((out ?? tokens)[row.figure] !== tokens[row.figure] || row.id === 'water') continue;
+    const parted = laterPart(out ?? tokens, row);
+    const name = tokens[row.at];
+    if (parted && name?.t === 'name') {
+      const [first, second] = parted;
+      out ??= [...tokens];
+      hush(out, first, second, 'a part of what was said');
+      const [word, behind] = [out[second - 1] as Token, tokens[second + 1]];
+      if (endsDotted(tokens[second]) || (!isIngredient(behind) && !isWord(behind, 'of')))
+        out[second - 1] = { ...name, from: word.from, to: word.to };
+      const said = [first, second].map((k) => written((tokens[k] as Figure).quantity)).join(' and ');
+      const text = `I took ${said} as parts of the ${written((tokens[row.figure] as Figure).quantity)}.`;
+      told.push({ text, gone: [], from: first, to: second - 1, settles: true });
+      continue;
+    }
     const found =
       brokenDown(tokens, row) ?? (row.id === 'alkali' || isFat(tokens[row.at]) ? summedBehind(tokens, row) : null);
     if (!found) continue;

@@ -92,7 +92,8 @@ const itOut = new RegExp(`\\b${taking} (?:it|that|them|that one|this) (?:all |ri
 const doing =
   '(?:i |we |its |it |now |this time |just |have )*(?:use|used|take|took|put in|put|grabbed|got|its|it is|it was|was|is|went with|went for) ';
 const swaps: readonly RegExp[] = [
-  `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|(?:takes|took|taking) the place of|where it says) ${gone}`,
+  `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|(?:takes|took|taking) the place of|(?:every|any)?where(?:ver)? (?:it|(?:the|a|my) (?:book|recipe|card|page|list)) (?:says|has)) ${gone}`,
+  `\\bfor ${gone} (?:please |just |always )*read ${comes}`,
   `\\b(?:instead of|in place of) ${gone} (?:, )?(?:i |we |it |its )?(?:am |im |now |have |is |just )*(?:use|used|using|take|took|put|with|goes|is|its|have|had|comes|froze|boiled|weighed|poured|melted) ${comes}`,
   `\\b(?:out of|no more|no|dont have|didnt have|have no|had no|havent got|couldnt get|cant get) ${gone}[^#@.]{0,40}\\b(?:so|but|used|use|using|take|took|its|itll be|it will be|it is|make (?:it|that)|and) ${comes}(?= [^#@]{0,30}\\b(?:in its place|instead|for it)\\b)`,
   `\\b(?:out of|dont have|didnt have|have no|had no|(?:was|is|were) no|havent got|couldnt get|could not get|cant get) ${gone}[^#@.]{0,30}\\b(?:so|and) (?:i |we |have |just |simply )*(?:use|used|am using|im using|take|took|put in|put|its|it is|went with) ${comes}`,
@@ -114,7 +115,7 @@ const swaps: readonly RegExp[] = [
   `\\b(?:dont|do not|didnt|never|wont|cant|cannot) (?:use|like|do|want|eat|touch|buy|keep|trust|stand|have|get) ${gone} (?:, )?(?:so|and|but) (?:its )?${comes}(?= (?:instead|in its place|in place of it)\\b)`,
   `\\b(?:in|with|for) (?:me|mine|my version|my batch|my pot) (?:the |her |his |their |that |those |these )*(?:# (?:of )?)?(?<gone>@) (?:is|are|was|were|became|becomes) (?:now |all |just )*${comes}`,
   `(?<gone>@) (?:# )?(?:, )?(?:is|are|was|were|became|becomes) (?:now |all |just )*${comes} (?:# )?(?:in|with|for|at) (?:me|mine|my version|my batch|my pot)\\b`,
-  `\\b(?:where|when) (?:she|he|they|it|the (?:book|recipe|card|page)) (?:has|have|had|says|said|puts|takes|uses|used|took) ${gone} (?:, )?(?:i|we|mine|it|theres|there) (?:is |now |have |has |just )*(?:have|has|had|use|used|take|took|put|is|goes|went|says|with) ${comes}`,
+  `\\b(?:where|wherever|everywhere|anywhere|when|whenever) (?:she|he|they|it|(?:the|a|my) (?:book|recipe|card|page|list)) (?:has|have|had|says|said|puts|takes|uses|used|took) ${gone} (?:, )?(?:i|we|mine|it|theres|there) (?:is |now |have |has |just |always )*(?:have|has|had|use|used|take|took|put|is|goes|went|says|with) ${comes}`,
   `\\b(?:for|in place of) (?:her|his|their|the) ${gone} (?:, )?(?:i|we) (?:have |now |just )*(?:use|used|take|took|put|have|had)(?: in)? ${comes}`,
   `\\bnot ${gone} (?:, )?but ${comes}`,
   `\\b(?:its|it is|theres|there is|that is|in its place (?:[,:] )?(?:so|thats|makes)|for it (?:[,:] )?so) # (?:of )?(?<comes>@) (?:in (?:there|it|the pot) )?(?:, )?(?:and )?(?:no|not) (?:any )?(?<gone>@)`,
@@ -222,10 +223,10 @@ function shareIn(sentence: Sentence): Change | null {
 const parting = /\b(?:half|third|quarter)\b|# (?:of )?(?:the |my |that |her |his )?(?:@|it\b|that\b|them\b)/;
 
 const says =
-  /\b(?:still|out|none|ran|run|became|becomes|turned|turns|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|[>])\b/;
+  /\b(?:still|out|none|ran|run|became|becomes|turned|turns|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|(?:every|any)?where(?:ver)?|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
-  /\b(?:still|wrote|typed|finished|empty|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|becomes|turned|turns|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|edit|correction|sorry|oops|whoops|really|actually|dont|didnt|havent|couldnt|cant|wont|where (?:it|she|he|they|the)|(?:with|for|in) (?:me|mine|her|his|the))\b|[#@] for |\bfor it\b|\bnow\b|[-=] >/;
+  /\b(?:still|wrote|typed|finished|empty|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|becomes|turned|turns|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|edit|correction|sorry|oops|whoops|really|actually|dont|didnt|havent|couldnt|cant|wont|(?:every|any)?where(?:ver)? (?:it|she|he|they|the|a|my)|(?:with|for|in) (?:me|mine|her|his|the)|read)\b|[#@] for |\bfor it\b|\bnow\b|[-=] >/;
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
@@ -246,13 +247,16 @@ const isOpen = (text: string): boolean =>
   would.test(text) ||
   nearly.test(text) ||
   plansAhead.test(text) ||
-  wondering.test((done.test(text) ? text.replace(asked, '') : text).replace(aversion, '')) ||
+  wondering.test((done.test(text) ? text.replace(asked, '') : text).replace(aversion, '').replace(standing, '')) ||
   strangers.test(text);
 /** "I nearly swapped the palm", "was about to leave it out": nobody did. */
 export const nearly =
   /\b(?:nearly|almost|(?:was|were|am) (?:just |already )?(?:about|going|tempted|inclined) to|came (?:very |so )?close to|(?:had )?thought (?:of|about)|toyed with|considered|contemplated|dithered|(?:first|at first) (?:i|we) wanted to|(?:i|we) first wanted to) (?:[a-z]+ ){0,2}(?:swap|replac|sub|exchang|chang|switch|trad|us(?:e|ing)\b|tak|leav|left|skip|omit|drop)[a-z]*\b/;
 /** "I never use palm, so I replaced it with lard" is done. */
 const aversion = /\bnever (?:use|eat|buy|keep|have|touch|like|cook with|arrived|came|turned up|showed up)\b/;
+
+/** "Wherever it says palm I always use lard" is so in this one, too. */
+const standing = /(?<=\b(?:wherever|everywhere|whenever) [^.;?]*)\b(?:always|usually)\b/;
 
 /** "Take it out" is a step of the work, unless the post changes its mind. */
 const mind =
