@@ -23,6 +23,7 @@ import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { summedUp } from './summed-up.ts';
+import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
 import { wentInLess } from './went-in.ts';
 import { withVessel } from './with-vessel.ts';
@@ -48,7 +49,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const pure = otherPack(cutOf(settled.tokens));
   const slips = notThisBatch(cutOf(pure.tokens));
   const spilt = spiltOf(cutOf(slips.tokens));
-  const same = sameFats(cutOf(spilt.tokens));
+  const held = waterHeld(cutOf(spilt.tokens));
+  const same = sameFats(cutOf(held.tokens));
   const summed = summedUp(cutOf(same.tokens));
   const parts = partsTold(cutOf(summed.tokens));
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(parts.tokens))))))));
@@ -70,6 +72,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       pure,
       slips,
       spilt,
+      held,
       same,
       summed,
       parts,
