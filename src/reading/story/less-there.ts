@@ -135,9 +135,13 @@ function rowOf(tokens: readonly Token[], sentences: readonly Sentence[], k: numb
   if (named === '' && last) return fits(last) ? last : null;
   const since = sentences.findLast((one, at) => at < k && one.names + one.figures > 0)?.from ?? 0;
   const before = weighedIn(tokens, named === '' ? since : 0, sentence.from, kinds);
-  const isBracket = /^[([]/.test(sentence.text) || /^[.] ?$|[.] [.] ?$/.test(sentences[k - 1]?.text ?? '');
+  const isBracket = /^[([]/.test(sentence.text);
+  // "olive 400 g... the can only gave 310": of what was said last, where it may be
+  const goesOn = /^[.] ?$|[.] [.] ?$/.test(sentences[k - 1]?.text ?? '') && before.slice(-1).some(fits);
   const rows =
-    named === '' ? (isBracket ? before.slice(-1) : before).filter(fits) : before.filter(({ id }) => id === named);
+    named === ''
+      ? (isBracket || goesOn ? before.slice(-1) : before).filter(fits)
+      : before.filter(({ id }) => id === named);
   const [row, ...more] = rows;
   return row && more.length === 0 && fits(row) ? row : null;
 }
