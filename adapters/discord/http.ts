@@ -24,7 +24,7 @@ export interface Endpoint {
 }
 
 /** Bytes of an interaction that may take longer to read than an answer may wait. */
-const lengthy = 8192;
+const lengthy = 2048;
 /** Seconds that a signature's time may be off, either way. */
 export const freshness = 300;
 /** Bytes; Discord's largest interaction, a form of 5 × 4,000 characters, stays far below. */
@@ -42,6 +42,7 @@ export function createEndpoint(options: HttpOptions): Endpoint {
   const { publicKey, log, hooks, now = Date.now } = options;
   const key = keyFrom(publicKey);
   const isNew = makeMemory();
+  const door = makeDoor();
   let open = 0;
   let idle = Promise.withResolvers<void>();
   let draining = false;
@@ -68,7 +69,7 @@ export function createEndpoint(options: HttpOptions): Endpoint {
     if (body === null) return end(response, 413, { connection: 'close' });
     if (!isGenuine(request, body)) return end(response, 401);
     // what takes its time keeps no other answer waiting
-    if (body.length > lengthy) leave();
+    if (body.length > lengthy) door.open();
     const interaction = parsed(body);
     if (!interaction) return end(response, 400);
     let sent = false;
@@ -76,7 +77,7 @@ export function createEndpoint(options: HttpOptions): Endpoint {
       first: async (callback: Callback): Promise<void> => {
         if (sent) throw new Error('this interaction has been answered');
         sent = true;
-        json(response, callback, draining);
+        door.leave(response, json(response, callback, draining));
       },
       edit: async (...change: Parameters<Hooks['edit']> extends [Interaction, ...infer C] ? C : never) => {
         await written(response);
@@ -119,25 +120,34 @@ function end(response: ServerResponse, status: number, headers: Readonly<Record<
   response.writeHead(status, { 'content-length': 0, ...headers }).end();
 }
 
-function json(response: ServerResponse, callback: Callback, last: boolean): void {
+/** Says what the head says, and gives the body. */
+function json(response: ServerResponse, callback: Callback, last: boolean): string {
   const body = JSON.stringify(callback);
   response.writeHead(200, {
     'content-type': 'application/json',
     'content-length': Buffer.byteLength(body),
     ...(last ? { connection: 'close' } : {}),
   });
-  if (leaving.length === 0) setImmediate(leave);
-  leaving.push({ response, body });
+  return body;
 }
 
 /**
  * Answers to what came in together leave together, once all of it is answered: each write that wakes whoever waits
  * costs more than the answer.
  */
-const leaving: { readonly response: ServerResponse; readonly body: string }[] = [];
-function leave(): void {
-  // as a string a body leaves in one write together with its head
-  for (const { response, body } of leaving.splice(0)) response.end(body);
+function makeDoor() {
+  const waiting: (() => void)[] = [];
+  const open = (): void => {
+    for (const leave of waiting.splice(0)) leave();
+  };
+  return {
+    open,
+    leave: (response: ServerResponse, body: string): void => {
+      if (waiting.length === 0) setImmediate(open);
+      // as a string a body leaves in one write together with its head
+      waiting.push(() => response.end(body));
+    },
+  };
 }
 
 /** Discord knows no answer to change before it has the first. */

@@ -375,17 +375,20 @@ interface Heard {
 
 /** A button says again what led to it: of the last few texts it is known whether they tell of an accident. */
 function makeAccidentOf(): (heard: Heard) => Accident {
-  const recent = makeRecent<string, Accident>(4);
+  const recent = makeRecent<string, Accident>(mostKnown);
   return ({ asked: { text } }) => {
     const known = recent.get(text);
     if (known !== undefined) return known;
     const accident = accidentIn(withoutOurs(text));
-    if (text.length <= 4000) recent.set(text, accident);
+    if (text.length <= longestKnown) recent.set(text, accident);
     return accident;
   };
 }
 
 type Accident = ReturnType<typeof accidentIn>;
+/** Texts, and characters of one; like what is kept of outcomes. */
+const mostKnown = 4;
+const longestKnown = 4000;
 
 /** Behind the word of a command only a stage is said of a batch, and never with a figure. */
 const mayBeStep = ({ asked: { text }, again }: Heard, commanded: boolean): boolean =>

@@ -159,9 +159,7 @@ export function guess(text: string, context: Context): string | null {
   // "lye for 500 g oil, 5 %": the fat has no name yet, and 5 % is no strength
   const nameless = read(text).doubts.some(({ id }) => id === 'ambiguous-name');
   const aside = question?.kind === 'convert' && isStory(text);
-  // "2 kg of lard soap, how much caustic soda": worth nothing without a purity or another alkali
-  const ofSoap = question?.kind === 'worth' && question.asks !== 'other' && !/%|percent|pur(?:e|ity)/i.test(text);
-  if (question && question.kind !== 'lye' && !(question.kind === 'strength' && nameless) && !aside && !ofSoap)
+  if (question && question.kind !== 'lye' && !(question.kind === 'strength' && nameless) && !aside)
     return question.kind;
   const reading = read(text);
   const scent = speaksOfHeat(text) ? null : heatQuestion(reader(), text, reading);

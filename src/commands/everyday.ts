@@ -52,6 +52,8 @@ export const alkaliOf = (id: AlkaliId | 'unsaid'): AlkaliId => (id === 'unsaid' 
 export const alkaliAssumption = (id: AlkaliId | 'unsaid'): readonly string[] =>
   id === 'unsaid' ? [`I took "lye" as ${alkaliName.naoh}.`] : [];
 
+const namesAlkali = /\b(?:lye|naoh|koh|caustic|hydroxide|potash)\b/i;
+
 /**
  * Behind the word of an everyday command may stand another question ("convert 140 g NaOH to KOH") or a whole recipe
  * ("fat 500 g lard, alkali 70 g NaOH"): the command that is meant.
@@ -62,7 +64,11 @@ export const elsewhere =
     // what guessing has just read need not be doubted
     const seen = last.get(context.reader());
     if (seen?.text === text && seen.question?.kind === own) return null;
-    const question = questionOf(`${own} ${text}`, null, context) ?? questionOf(`${own}:${text}`, null, context);
+    // behind "lye" an alkali by its name would be a second one
+    const question =
+      own === 'lye' && namesAlkali.test(text)
+        ? questionOf(text, null, context)
+        : (questionOf(`${own} ${text}`, null, context) ?? questionOf(`${own}:${text}`, null, context));
     if (question) return question.kind === own || question.kind === 'lye' ? null : question.kind;
     if (own === 'lye') return null;
     const { fats, alkali } = context.read(text);

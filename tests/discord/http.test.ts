@@ -1,6 +1,7 @@
 // The HTTP endpoint, over the wire: what Discord signs is answered, everything else is refused.
 // Rules: https://docs.discord.com/developers/interactions/overview#setting-up-an-endpoint
 import { generateKeyPairSync, sign } from 'node:crypto';
+import type { IncomingMessage, ServerResponse } from 'node:http';
 import { connect } from 'node:net';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { createDesk } from '../../adapters/discord/desk.ts';
@@ -86,6 +87,42 @@ async function post(interaction: Json, wrong: Sent = {}): Promise<Response> {
   });
 }
 
+/** Sends two in one breath, as one write; whether the first answer had left when the second was being worked out. */
+async function both(second: string): Promise<{ readonly hadLeft: boolean; readonly answers: number }> {
+  const first = 'I get dry hands from 500 g lard, 60 g NaOH, 150 g water';
+  const raw = [first, second]
+    .map((text) => {
+      const body = JSON.stringify(slash('check', { text }));
+      const signature = sign(null, Buffer.from(`${time}${body}`), privateKey).toString('hex');
+      const head = [
+        'POST /interactions HTTP/1.1',
+        'host: lyeward',
+        `content-length: ${Buffer.byteLength(body)}`,
+        `x-signature-ed25519: ${signature}`,
+        `x-signature-timestamp: ${time}`,
+      ];
+      return `${head.join('\r\n')}\r\n\r\n${body}`;
+    })
+    .join('');
+  const responses: ServerResponse[] = [];
+  endpoint.server.prependListener('request', (_: IncomingMessage, response: ServerResponse) => {
+    responses.push(response);
+  });
+  let hadLeft = false;
+  bot = {
+    ...real,
+    ask: (asked) => {
+      if (asked.text.endsWith(second)) hadLeft = responses[0]?.writableEnded === true;
+      return real.ask(asked);
+    },
+  };
+  const socket = connect(Number(new URL(url).port), '127.0.0.1');
+  socket.end(raw);
+  let said = '';
+  for await (const chunk of socket) said += chunk;
+  return { hadLeft, answers: said.split('HTTP/1.1 200 OK').length - 1 };
+}
+
 /** A core that answers later, as one with a store will. */
 const slow = (until: Promise<void>, onAsk = (): void => {}): Bot['ask'] =>
   (async (asked: Parameters<Bot['ask']>[0]) => {
@@ -107,6 +144,15 @@ describe('genuine', () => {
     const callback: Json = await response.json();
     expect([...againstSchema('message', callback), ...againstRules('message', callback)]).toEqual([]);
     expect(callback.data.content).toMatch(/fits/);
+  });
+
+  test('answers to what came in together leave together', async () => {
+    expect(await both('500 g olive, 64 g NaOH, 150 g water')).toEqual({ hadLeft: false, answers: 2 });
+  });
+
+  test('before what takes its time', async () => {
+    const long = `500 g olive, 64 g NaOH, 150 g water.${' It rained all day and we sat by the stove.'.repeat(50)}`;
+    expect(await both(long)).toEqual({ hadLeft: true, answers: 2 });
   });
 
   test('its buttons are answered by another replica', async () => {
