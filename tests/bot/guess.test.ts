@@ -152,3 +152,23 @@ test.each(['I need grams of lye.', 'Need the amount of NaOH.', ''])(
 );
 test('unless it is the scent that is asked about', async () =>
   expect(await answeredBy(`${shares} How much fragrance?`)).toBe('scent'));
+
+test.each([
+  'i want to make 2 kg of lard soap, how much caustic soda',
+  'how much lye for 5 lb of soap?',
+  'I want to make 1 kg of olive soap. How much lye?',
+])('lye for soap is asked for its fats: %s', async (text) => {
+  const reply = await createBot().ask({ platform: 'test', place: 'shed', person: 'ada', text });
+  expect(reply.ok ? null : [reply.fault.code, reply.fault.hint]).toEqual([
+    'unclear',
+    'Paste the whole recipe: each fat with its weight.',
+  ]);
+});
+
+test.each([
+  ['lye: how much NaOH for 100 g KOH', 'worth'],
+  ['lye 100 g KOH in NaOH', 'worth'],
+  ['lye for 300 g water at 30 %', 'strength'],
+])('behind the word stands another question: %s', async (text, command) =>
+  expect(await answeredBy(text)).toBe(command),
+);
