@@ -27,6 +27,8 @@ interface Tale {
   readonly undone?: RegExp;
   /** Asked about whatever rule heard the sentence. */
   readonly always?: true;
+  /** Its figure stands nowhere else in the post. */
+  readonly anew?: true;
   /** Nothing is asked where the alkali fits the fats as they stand. */
   readonly misfit?: true;
   /** What the answer says where it was heard. */
@@ -237,6 +239,15 @@ const made = (): readonly Tale[] => [
       /\bF (?:(?:is|was|should be|really|only|just|now|the|of|weight) )+# [^?]{0,24}\b(?:poured|put|tipped|weighed|added|used|took) (?:(?:in|out|it|at) )*# [^?]{0,80}\b(?:tipped|poured|put|spooned|scooped|ladled|took|gave) (?:about )?# (?:of (?:it|that) )?(?:back|out)\b/,
     always: true,
   },
+  // "my sister had already put in 120 g of coconut": on top of what is weighed
+  {
+    tells:
+      /(?<!\b(?:i|we) )(?<!\b(?:ive|weve|id|wed) )\b(?:had|has|have) already (?:put|poured|tipped|added|weighed|melted|thrown|measured)(?: in)? (?:the |her |his |about )*# (?:of )?(?:the |my )?[FL](?= (?:in|into|before|when|while|as|and|[.,;!])(?: |$))/,
+    anew: true,
+    always: true,
+    unless:
+      /\?|\b(?:hers|theirs|her own|his own|(?:her|his|their|last|other|own) (?:pot|batch|soap|recipe|loaf)|last (?:time|week|month|year))\b/,
+  },
   // a recipe of somebody else that nothing set aside
   {
     tells:
@@ -275,6 +286,13 @@ function listOf(tokens: readonly Token[]): List {
     grams = figure.quantity.value;
   });
   return { weighed: weighedThings(tokens), measured, alkali, grams, weights };
+}
+
+/** Each of its figures stands elsewhere, too. */
+function isSaidAgain(tokens: readonly Token[], { from, to }: Sentence): boolean {
+  const values = (part: readonly Token[]) => part.flatMap((one) => (one.t === 'quantity' ? [one.quantity.value] : []));
+  const others = new Set(values([...tokens.slice(0, from), ...tokens.slice(to)]));
+  return values(tokens.slice(from, to)).every((value) => others.has(value));
 }
 
 /** What alkali a recipe has to its fats, by weight. */
@@ -324,10 +342,11 @@ export function toldOtherwise(cut: Cut, back: readonly PutRight[], { share }: In
     if (isSmallTalk(tokens, sentence)) continue;
     const isBack = back.some(({ from, to }) => from < sentence.to && to > sentence.from);
     const text = texts[k] ?? '';
-    for (const { tells, also, beside, unless, undone, heard, always, misfit } of tales) {
+    for (const { tells, also, beside, unless, undone, heard, always, misfit, anew } of tales) {
       if ((isBack && !always) || (misfit && share > fitting.least && share < fitting.most)) continue;
       const found = tells.exec(text);
       if (!found || also?.test(text) === false || unless?.test(text) || undone?.test(texts[k + 1] ?? '')) continue;
+      if (anew && isSaidAgain(tokens, sentence)) continue;
       if (heard && back.some((one) => heard.test(one.text))) continue;
       if (beside && !beside.test(texts.slice(Math.max(0, k - before), k + 2).join(' '))) continue;
       const [first, last] = [found.index, found.index + found[0].length - 1].map(
