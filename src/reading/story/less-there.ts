@@ -8,7 +8,7 @@ import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { cue } from '../words/cue-words.ts';
 import type { Quantity } from '../words/quantities.ts';
 import { isIngredient, massOf, wordOrStop } from '../words/token-is.ts';
-import type { Figure, Token } from '../words/tokens.ts';
+import { asAside, type Figure, type Token } from '../words/tokens.ts';
 import { figureOf, thingOf, type Weighed, weighedIn } from '../words/weighed.ts';
 
 /** Words of which one stands in each sentence that says so. */
@@ -71,14 +71,68 @@ function namedIn(tokens: readonly Token[], { from, to }: Sentence, less: number)
   return ids.size === 1 ? (only ?? null) : ids.size === 0 ? '' : null;
 }
 
-/** The weights of which there was less, as they were there. */
-export function lessThere(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+/** "I'd planned 40 g but the jar only gave 25 g, so 25 g it was", of what was named without a weight right before. */
+const plannedMore =
+  /^[^#@?]{0,30}\b(?:planned|wanted|meant|intended|hoped for)(?: (?:to (?:use|add|take|put in)|on))? (?<was>#) (?:(?:of (?:it|that)|,|-|but|and|though|however|the|my|[a-z]+) ){0,5}(?:only|just) (?:had|have|gave|got|held|contained|yielded|found)? ?(?:about )?(?<less>#)(?! (?:of (?!it|that)|@))[^#@?]*(?<again>#)?[^#@?]*$/d;
+
+/** It went in otherwise, or not at all. */
+const otherwise =
+  /\b(?:out|skipped|none|not|didnt|instead|place|without|never|dropped|bought|more|rest|missing|replac\w*|made up|topped|filled)\b/;
+const nothingElse = /\b(?:nothing|and no more)(?: else)?(?: (?:in|for) (?:its place|it))?\b/;
+
+/** The tokens with such a weight behind the name. */
+function plannedAlone(cut: Cut, told: PutRight[]): readonly Token[] {
   const { tokens } = cut;
-  const none = { tokens, told: [] };
-  if (!tokens.some((token) => token.t === 'word' && cues.has(token.text))) return none;
+  let out: Token[] | null = null;
+  const sentences = sentencesOf(cut);
+  sentences.forEach((sentence, k) => {
+    if (sentence.figures < 2 || sentence.names > 0 || (sentence.cues & cue.less) === 0) return;
+    const found = plannedMore.exec(sentence.text)?.indices?.groups;
+    const [was, less, again] = ['was', 'less', 'again'].map((group) => sentence.tokenAt(found?.[group]?.[0] ?? 0));
+    const before = sentences[k - 1];
+    if (!found || was === undefined || less === undefined || again === undefined || !before) return;
+    const behind = sentence.text.slice(sentence.placeOf(less)) + (sentences[k + 1]?.text ?? '');
+    if (otherwise.test(behind.replace(nothingElse, ''))) return;
+    const at = before.to - 2;
+    const [name, stop] = [tokens[at], tokens[at + 1]];
+    if (!isIngredient(name) || !/^(?:fat|alkali)$/.test(name.meaning.kind) || stop?.t !== 'sign') return;
+    const [more, now] = [tokens[was], tokens[less]];
+    if (
+      !massOf(more) ||
+      !massOf(now) ||
+      figureOf(tokens, at) >= 0 ||
+      weighedIn(tokens, 0, at, kinds).some(({ id }) => id === thingOf(name))
+    )
+      return;
+    const share = alike(now.quantity, more.quantity).value / more.quantity.value;
+    if (!(share >= leastThere && share < 1)) return;
+    const same = tokens[again];
+    if (found['again'] && !(massOf(same) && same.quantity.value === now.quantity.value)) return;
+    out ??= [...tokens];
+    out[at + 1] = { ...now, from: stop.from, to: stop.to, quantity: countsNow(now, more) };
+    out[was] = asAside(more, 'planned');
+    out[less] = wordOrStop(now);
+    if (found['again'] && massOf(same)) out[again] = asAside(same, 'said before');
+    told.push({
+      text: `I took ${written(now.quantity)} of ${name.text}, not ${written(more.quantity)}, as the post says that there was no more.`,
+      gone: [more.quantity],
+      from: sentence.from,
+      to: sentence.to,
+      settles: true,
+    });
+  });
+  return out ?? tokens;
+}
+
+/** The weights of which there was less, as they were there. */
+export function lessThere(whole: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+  if (!whole.tokens.some((token) => token.t === 'word' && cues.has(token.text)))
+    return { tokens: whole.tokens, told: [] };
+  const told: PutRight[] = [];
+  const cut = { ...whole, tokens: plannedAlone(whole, told) };
+  const { tokens } = cut;
   const sentences = sentencesOf(cut);
   let out: Token[] | null = null;
-  const told: PutRight[] = [];
   sentences.forEach((sentence, k) => {
     if (sentence.figures === 0 || !sentence.retells || (sentence.cues & cue.less) === 0) return;
     const tale = `${sentences[k - 1]?.text ?? ''} ${sentence.text}`;
@@ -109,7 +163,7 @@ export function lessThere(cut: Cut): { readonly tokens: readonly Token[]; readon
       return;
     }
   });
-  return out ? { tokens: out, told } : none;
+  return { tokens: out ?? tokens, told };
 }
 
 const countsNow = ({ quantity: now }: Figure, { quantity: was }: Figure): Quantity => ({
