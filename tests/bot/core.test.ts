@@ -163,3 +163,13 @@ test('completion goes on where the last words end', () => {
   expect(bot.complete('450 g palm k')).toEqual(expect.arrayContaining(['palm kernel oil']));
   expect(bot.complete('')).toEqual([]);
 });
+
+test('what one text tells of an accident is not taken for another', async () => {
+  const { bot } = logged();
+  const said: (string | null)[] = [];
+  for (const text of [recipe, 'lye splashed in my eye', recipe, 'lye splashed in my eye', '3/4 cup shea in grams']) {
+    const reply = await bot.ask(asked(text));
+    said.push(reply.ok ? reply.answer.command : null);
+  }
+  expect(said).toEqual(['check', 'safety', 'check', 'safety', 'convert']);
+});

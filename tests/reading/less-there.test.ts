@@ -25,3 +25,11 @@ test.each([
   "In spring I had just 250 g of coconut left so that's what went in.",
   'After pouring I had just 250 g of olive left.',
 ])('is of the cupboard, or of another time: %s', (text) => expect(potOf(list + text)).toEqual(potOf(list)));
+
+test.each(['the can only had 310 in it.', 'the can only gave 310 g.'])(
+  'behind dots it is of what was said last: %s',
+  (said) => {
+    const { grams, doubts } = potOf(`Tallow 400 g, coconut 200 g, olive 400 g... ${said} NaOH 128 g, water 280 g. Ok?`);
+    expect([grams['tallow-beef'], grams['olive-oil-virgin'], doubts]).toEqual([400, 310, []]);
+  },
+);
