@@ -64,11 +64,11 @@ export const elsewhere =
     // what guessing has just read need not be doubted
     const seen = last.get(context.reader());
     if (seen?.text === text && seen.question?.kind === own) return null;
-    // behind "lye" an alkali by its name would be a second one
-    const question =
-      own === 'lye' && namesAlkali.test(text)
-        ? questionOf(text, null, context)
-        : (questionOf(`${own} ${text}`, null, context) ?? questionOf(`${own}:${text}`, null, context));
+    // "lye: how much caustic soda for 2 kg of soap": the word is no second alkali
+    const isNamed = own === 'lye' && namesAlkali.test(text) && context.read(text).fats.length === 0;
+    const question = isNamed
+      ? questionOf(text, null, context)
+      : (questionOf(`${own} ${text}`, null, context) ?? questionOf(`${own}:${text}`, null, context));
     if (question) return question.kind === own || question.kind === 'lye' ? null : question.kind;
     if (own === 'lye') return null;
     const { fats, alkali } = context.read(text);
