@@ -33,7 +33,7 @@ const the = '(?:(?:the|my|a|an|some|any|that|this|to|add|have|use|put|in|of) )*'
 const perhaps =
   '(?:maybe|perhaps|possibly|optional(?:ly)?|if (?:i|you) (?:can (?:get|find)|have|like|want|wish|fancy)(?: (?:it|any|some|to))?|(?:i|we)(?:.?d| would) (?:like|love)|(?:i|we) (?:may|might)(?: also)?)';
 const wished =
-  '(?:optional|would (?:also )?be (?:nice|lovely|great|good)|wouldnt hurt|would not hurt|if (?:i|you|one) (?:can (?:get|find|spare)|have (?:it|any|some)\\b|like|want|wish|fancy|feel)|(?:can|could|may|might) (?:also )?be (?:left (?:out|off|away)|omitted|skipped|dropped)|not (?:strictly |really |absolutely )*(?:needed|necessary|required|essential)|or (?:not|none|nothing)\\b|if (?:available|desired|liked|wanted|at hand|possible)|nice to have)';
+  '(?:optional|would (?:also )?be (?:nice|lovely|great|good)|wouldnt hurt|would not hurt|if (?:i|you|one) (?:can (?:get|find|spare)|have (?:it|any|some)\\b|(?:like|want|wish|fancy|feel)(?! (?:[a-z]+ ){0,2}(?:[%…]|superfat)))|(?:can|could|may|might) (?:also )?be (?:left (?:out|off|away)|omitted|skipped|dropped)|not (?:strictly |really |absolutely )*(?:needed|necessary|required|essential)|or (?:not|none|nothing)\\b|if (?:available|desired|liked|wanted|at hand|possible)|nice to have)';
 const guess =
   '(?:i (?:think|guess|believe|reckon|suppose|seem to remember)|probably|maybe|perhaps|possibly|likely|(?:from|by) memory|if i (?:remember|recall)[a-z ]*|could (?:well )?(?:have been|be)|(?:may|might|must) (?:well )?(?:have been|be)|roughly|about|around|some|something like|more like|nearer)';
 const some =
@@ -114,7 +114,9 @@ const made = (): readonly Net[] => [
   // "a third beer, a third water: 300 g"
   {
     tells: /\b(?:half|thirds?|quarters?) (?:of (?:it|that|the liquid) )?(?:is |was )?M\b[^?]*#/,
-    unless: /# each|\b(?:others|people|next|would|could|might|usually|once|last|used to)\b/,
+    // "half water half milk: 150 g water, then 150 g of milk"
+    unless:
+      /# each|\b(?:others|people|next|would|could|might|usually|once|last|used to)\b|# (?:of )?W\b.*# (?:\S+ ){0,3}M\b|# (?:\S+ ){0,3}M\b.*# (?:of )?W\b/,
     unheard: true,
   },
   {

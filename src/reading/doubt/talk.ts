@@ -201,7 +201,7 @@ const figures = /\d+(?:[.,]\d+)*/g;
 
 /** What a sentence may say of the recipe as a whole. */
 const ofRecipe = (): RegExp =>
-  /%|\b(?:super-?fat\w*|sf|pur(?:e|ity)|per ?cent|strength|solution|stock|after|ratio|in (?:grams?|ounces|oz|g)|everything|each|all of)\b/iu;
+  /%|\b(?:super-?fat\w*|sf|pur(?:e|ity)|per ?cent|strength|solution|stock|after|ratio|in (?:grams?|ounces|oz|g)|everything|each|all of)\b|\b(?:oils?|fats?) (?:in (?:total|all)|altogether|together)\b|\btotals?\b[^.?!\d]*\d*[^.?!\d]*\b(?:oils?|fats?)\b/iu;
 const weights = (): RegExp => /\d\s?(?:k?g|gr|grams?|dag|oz|ounces?|lbs?|pounds?|ml|l|lit(?:re|er)s?|cups?)\b/iu;
 
 /** A weight that may be that of something in the pot. */

@@ -528,10 +528,30 @@ export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {
   const fats = twice('fat');
   const alkali = twice('alkali');
   if (fats >= 2 || (fats >= 1 && alkali >= 1)) return true;
-  if (ofSeveralDays(assembly, rows)) return true;
+  if (ofSeveralDays(assembly, rows) || areTwoPots(rows)) return true;
   if (fats + alkali === 0) return false;
   const heading = /\b(recipe|batch|version|option|soap)\s*(#\s*)?(1|2|one|two|a|b)\b\s*[:)\n-]/gi;
   return (assembly.source.text.match(heading)?.length ?? 0) >= 2;
+}
+
+/** Two runs of fats, each with an alkali that suits them alone: the other fats make another pot, whatever weighs the same. */
+function areTwoPots(rows: readonly Row[]): boolean {
+  const weighed = rows
+    .filter(({ named, grams, after }) => grams !== null && !after && /^(?:fat|alkali)$/.test(named.meaning.kind))
+    .toSorted((a, b) => a.token - b.token);
+  if (weighed.filter(({ named }) => named.meaning.kind === 'alkali').length !== 2) return false;
+  const sum = (list: readonly Row[], kind: string): number =>
+    list.reduce((all, { named, grams }) => (named.meaning.kind === kind ? all + (grams ?? 0) : all), 0);
+  const suits = (list: readonly Row[]): boolean => {
+    const share = sum(list, 'alkali') / sum(list, 'fat');
+    return share > alkaliShare.least && share < alkaliShare.most;
+  };
+  const fatsOf = (list: readonly Row[]): Set<string> =>
+    new Set(list.flatMap(({ named }) => (named.meaning.kind === 'fat' ? [named.meaning.id] : [])));
+  return weighed.some((_, k) => {
+    const [one, other] = [weighed.slice(0, k), weighed.slice(k)];
+    return suits(one) && suits(other) && !fatsOf(one).isSupersetOf(fatsOf(other));
+  });
 }
 
 const days = /^(?:mon|tues|wednes|thurs|fri|satur|sun)days?$/;

@@ -335,6 +335,12 @@ export function itemsOf(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       i++;
       continue;
     }
+    // "1400 g of fat altogether"
+    const before = items.at(-1);
+    if (isRoleOf(token, 'total') && before?.kind === 'thing' && before.to === i && isFats(tokens[i - 1])) {
+      i++;
+      continue;
+    }
     // "total of fats in your mould: 800 g"
     if (isRoleOf(token, 'mould') && isRoleOf(tokens[i - 3], 'total-fats') && isWordOf(tokens[i - 2], 'in')) {
       i++;

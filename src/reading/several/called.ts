@@ -52,6 +52,25 @@ const ages: Readonly<Record<Age, RegExp>> = {
 };
 const titles =
   /(?:^|\n|[.;] )\W{0,4}(?<title>(?!(?:Fats?|Oils?|Lye|Water|Ingredients|Method|Total|Recipe|Mine)\b)\p{Lu}\p{Ll}{2,})(?: \p{L}+)?["'”’]?[ ]?[:\n(–-]/gu;
+const shortDays: Readonly<Record<string, string>> = {
+  Mon: 'Monday',
+  Tue: 'Tuesday',
+  Tues: 'Tuesday',
+  Wed: 'Wednesday',
+  Thu: 'Thursday',
+  Thur: 'Thursday',
+  Thurs: 'Thursday',
+  Fri: 'Friday',
+  Sat: 'Saturday',
+  Sun: 'Sunday',
+};
+
+/** "Sat:" is asked about as "Saturday's". */
+function titleOf(head: string): string | null {
+  const title = [...head.matchAll(titles)].at(-1)?.groups?.['title'] ?? null;
+  return title === null ? null : (shortDays[title] ?? title);
+}
+
 /** Said of a recipe by whoever makes it. */
 const byOwner = /\b(?:i|i['’](?:m|ve|d|ll)|me|my|mine|we|our|ours)\b/i;
 
@@ -75,7 +94,7 @@ export function calledIn(post: string, parts: readonly Part[]): readonly Called[
       headFrom,
       body: post.slice(first, last).toLowerCase(),
       mark: markOf(head) ?? (part.list ? letterOf(near) : null),
-      title: [...head.matchAll(titles)].at(-1)?.groups?.['title'] ?? null,
+      title: titleOf(head),
       age:
         isOld !== undefined && isAnswered
           ? isOld

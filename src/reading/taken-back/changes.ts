@@ -14,6 +14,8 @@ export type Change =
       readonly eitherWay: boolean;
       /** What goes stands beside the weight that what comes takes. */
       readonly its?: true;
+      /** The end of the next sentence, where that one tells what comes. */
+      readonly until?: number;
     }
   /** Less of it was there: the figure that counts. */
   | { readonly kind: 'fewer'; readonly gone: number; readonly comes: number }
@@ -91,6 +93,10 @@ const itOut = new RegExp(`\\b${taking} (?:it|that|them|that one|this) (?:all |ri
 
 const doing =
   '(?:i |we |its |it |now |this time |just |have )*(?:use|used|take|took|put in|put|grabbed|got|its|it is|it was|was|is|went with|went for) ';
+const forIt = '(?= [^#@.]{0,12}\\b(?:in its place|in place of it|instead|for it)\\b(?! of))';
+const asMuch =
+  '(?<=(?:# |\\b(?:same (?:weight|amount|quantity)|as much) )(?:of )?(?:the |my )?@)(?! (?:as|more|again)\\b)';
+const andUsed = `(?:and|but|so|then) (?:(?:then|i|we|have|just|simply|ve) )*(?:(?:use|used|put|took|take|added|add|weighed|went with|melted)(?: in)? (?:(?:just|exactly|an|equal|as|much) )*${comes}(?:${forIt}|${asMuch})|(?:(?:made|make) (?:it )?up|filled (?:it )?up|topped (?:it )?up) (?:(?:for )?(?:the|its) (?:weight|difference|rest|gap|place|missing [a-z]+) )?with ${comes})`;
 const swaps: readonly RegExp[] = [
   `(?<comes>@) (?:# )?(?:instead of|in place of|in the place of|in lieu of|rather than|replaces|replacing|(?:takes|took|taking) the place of|(?:every|any)?where(?:ver)? (?:it|(?:the|a|my) (?:book|recipe|card|page|list)) (?:says|has)) ${gone}`,
   `\\bfor ${gone} (?:please |just |always )*read ${comes}`,
@@ -111,6 +117,9 @@ const swaps: readonly RegExp[] = [
   `\\b(?:dont|do not|didnt|never|wont|cant) (?:use|like|do|want|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and|,) (?:for me |with me |in mine |here )?(?:thats|its|theyre|(?:those|these|that|the|it|all|her|his|their) (?:# )?(?:of it |of that )?(?:is|are|was|were|became|become|becomes|goes|went|gets|get)) (?:now |all |to |as |in |just )*${comes}`,
   `\\b(?:dont|do not|never|wont|cant) (?:use|like|do|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and) (?:i|we) ?(?:am |m |re |are |have |ve |just |simply |always )*(?:use|used|using|put|putting|take|took|taking|went with)(?: in)? ${comes}(?= [^#@.]{0,12}\\b(?:in its place|instead|for it)\\b(?! of))`,
   `\\b(?:dont|do not|never|wont|cant) (?:use|like|do|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and) (?<comes>@) (?:is |was |goes |went |comes |gets )(?:used |put )?(?:in )?(?:in its place|instead|for it)\\b(?! of)`,
+  // "I left the palm out and used the same weight of lard in its place"
+  `\\b(?:${taking} ${gone} (?:back )?out|${taking} out ${gone}|${removing} ${gone}) (?:[a-z]+ )?(?:, )?${andUsed}`,
+  `\\b(?:dont|do not|didnt|never|wont|cant|cannot) (?:use|like|do|want|eat|touch|buy|keep|trust|stand|have|get) ${gone} [^#@.]{0,20}\\b(?:so|and) (?:i|we) (?:have |just )*(?:left|leave|took|kept) (?:it|that) out (?:[a-z]+ )?(?:, )?${andUsed}`,
   // "I don't do palm, so lard instead"
   `\\b(?:dont|do not|didnt|never|wont|cant|cannot) (?:use|like|do|want|eat|touch|buy|keep|trust|stand|have|get) ${gone} (?:, )?(?:so|and|but) (?:its )?${comes}(?= (?:instead|in its place|in place of it)\\b)`,
   `\\b(?:in|with|for) (?:me|mine|my version|my batch|my pot) (?:the |her |his |their |that |those |these )*(?:# (?:of )?)?(?<gone>@) (?:is|are|was|were|became|becomes) (?:now |all |just )*${comes}`,
@@ -131,10 +140,12 @@ const swapFor = new RegExp(
 /** "Swapped the palm for lard and the shea for cocoa butter". */
 const swapAgain = new RegExp(`^ (?:, |and )+${gone} ${ofBook}(?:for|with|by|to|against) ${comes}`, 'd');
 const allSwaps: readonly RegExp[] = [...swaps, swapFor];
-const inItsPlace = new RegExp(
+const inItsPlace: readonly RegExp[] = [
   `\\b(?:in its place|instead|in place of it|for it)\\b (?:, )?(?:comes|goes|is|i|we|there is|now|use|used|take|took|put|have|went|with|theres| )*${comes}`,
-  'd',
-);
+  // "used lard instead", "lard took its place"
+  `(?:^|[-,;:–—] |\\b(?:and|but|so|then) )(?:(?:then|i|we|have|ve|just|simply|its|theres) )*(?:use|used|put|took|take|added|weighed|went with|melted)(?: in)? ${comes}(?= (?:in |into )?(?:its place|instead|for it)\\b(?! of))`,
+  `(?<comes>@) (?:has |now |just )*(?:(?:took|takes|taken) its place|(?:went|goes|is|came|comes) (?:in |into )?(?:its place|instead))\\b(?! of)`,
+].map((pattern) => new RegExp(pattern, 'd'));
 
 /** "Palm 300 g (lard instead)". */
 const inBracket =
@@ -230,7 +241,8 @@ const changing =
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;
-const partly = /\bmore @|\b(?:half|part|some of|third|quarter|most of|a bit of|a little of|partly)\b/;
+/** "And put 150 g more olive in" says how much, and takes no part of what goes. */
+const partly = /(?<!# )\bmore @|\b(?:half|part|some of|third|quarter|most of|a bit of|a little of|partly)\b/;
 
 /** Somebody else does it, or did. */
 const strangers =
@@ -333,7 +345,7 @@ export function changesIn(sentence: Sentence): readonly Change[] {
       }
       return list;
     }
-    const replaced = inItsPlace.exec(text);
+    const replaced = firstOf(inItsPlace, text);
     const inPlace = inBracket.exec(text);
     const changes: Change[] = outs.flatMap((pattern): Change[] => {
       const goes = [...text.matchAll(pattern)].flatMap(({ indices }) => {
@@ -344,6 +356,9 @@ export function changesIn(sentence: Sentence): readonly Change[] {
         partly.test(text) ? { kind: 'part', gone: at, comes: null } : { kind: 'out', gone: at },
       );
     });
+    const [only, more] = changes;
+    if (replaced && only?.kind === 'out' && !more)
+      return [{ kind: 'swap', gone: only.gone, comes: place(replaced, 'comes'), eitherWay: false }];
     if (replaced) changes.push({ kind: 'swap', gone: null, comes: place(replaced, 'comes'), eitherWay: false });
     else if (inPlace)
       changes.push({ kind: 'swap', gone: null, comes: place(inPlace, 'comes'), eitherWay: false, its: true });
@@ -351,6 +366,14 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   }
   if (same.length > 0) return same;
   return takesItOut(text) ? itsOut : none;
+}
+
+function firstOf(patterns: readonly RegExp[], text: string): RegExpExecArray | null {
+  for (const pattern of patterns) {
+    const found = pattern.exec(text);
+    if (found) return found;
+  }
+  return null;
 }
 
 const noneSaid = new RegExp(

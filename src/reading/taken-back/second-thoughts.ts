@@ -173,9 +173,23 @@ function toldIn(sentences: readonly Sentence[], k: number): readonly Change[] {
   const changes = changesIn(sentence);
   const settled = changes.every((one) => one.gone === null) ? weightForWeight(sentences, k) : null;
   if (settled) return [settled];
-  if (changes.length > 0) return changes;
+  if (changes.length > 0) return acrossSentences(changes, sentences, k);
   const instead = forItsPlace(sentences, k);
   return instead ? [instead] : spoiltIn(sentence, sentences[k + 1]);
+}
+
+/** "I left the palm out. Used lard instead.": one change, told where the palm goes. */
+function acrossSentences(changes: readonly Change[], sentences: readonly Sentence[], k: number): readonly Change[] {
+  const [only, more] = changes;
+  if (more || !only) return changes;
+  const goes = (one: Change | undefined): boolean => one?.kind === 'out' && one.gone !== null && !one.none;
+  const comesForIt = (one: Change | undefined) => (one?.kind === 'swap' && one.gone === null ? one : null);
+  const near = sentences[goes(only) ? k + 1 : k - 1];
+  const [beside, ...others] = near ? changesIn(near) : [];
+  if (!near || others.length > 0) return changes;
+  const comes = comesForIt(beside);
+  if (goes(only) && comes) return [{ ...comes, gone: only.gone, until: near.to }];
+  return comesForIt(only) && goes(beside) ? [] : changes;
 }
 
 /** The items that still count, as they count. */
@@ -492,7 +506,11 @@ function applyChange(post: Post, change: Change, k: number): void {
   }
   const down = change.kind === 'swap' ? turnedDownAt(post.sentences[k - 1]) : null;
   const isDown = down !== null && change.gone !== null && thingAt(post, down)?.key === thingAt(post, change.gone)?.key;
-  const span = { from: (isDown ? post.sentences[k - 1] : null)?.from ?? sentence.from, to: sentence.to };
+  const until = change.kind === 'swap' ? change.until : undefined;
+  const span = {
+    from: (isDown ? post.sentences[k - 1] : null)?.from ?? sentence.from,
+    to: until ?? sentence.to,
+  };
   const isOfLast = change.kind === 'out' || (change.kind === 'swap' && change.its === true);
   const it = change.gone === null ? (isOfLast ? spokenOf(post, sentence) : undefined) : thingAt(post, change.gone);
   const before = post.last;
@@ -538,6 +556,10 @@ function applyChange(post: Post, change: Change, k: number): void {
     if (first.thing.named.meaning.kind === 'water' && /\b(?:drop(?:ped)?|cut) /.test(sentence.text)) return;
     // "forgot the castor, 40 g": not weighed before, and weighed now
     if (change.gone !== null && !isNone && had.some((one) => one.thing === it?.thing)) return;
+    // "no palm, 150 g more olive instead": not said to be put in, it would be passed over as a difference
+    const isMore = / more @/.test(sentence.text) && !more.test(sentence.text);
+    const came = isMore ? label : isFatKey(key) ? cameFor(post, k, key) : null;
+    if (came) post.unclear ??= came;
     for (const one of had) drop(post, one);
     if (it) post.gone.add(it.thing);
     post.last = { key, sentence: k };
@@ -614,6 +636,25 @@ function applyChange(post: Post, change: Change, k: number): void {
     ...span,
   });
 }
+
+/** "I left the palm out, there's lard in there now": what may have come for it, and nobody weighed it. */
+function cameFor(post: Post, k: number, key: string): string | null {
+  for (const sentence of post.sentences.slice(k, k + 2)) {
+    if (!putting.test(sentence.text) || notYet.test(sentence.text)) continue;
+    for (const item of post.items) {
+      if (!isThing(item) || item.from < sentence.from || item.from >= sentence.to) continue;
+      const own = keyOf(item.named.meaning, post.alkalis);
+      if (own === null || !isFatKey(own) || own === key || post.said.some((one) => one.key === own)) continue;
+      return item.named.text;
+    }
+  }
+  return null;
+}
+const more = /\b(?:added|add|put|poured|tipped|melted|threw|weighed|went|stirred|mixed|used|took) [^.;]*# more @/;
+const putting =
+  /\b(?:in there|in it|went in|goes in|put|took|take|used|use|using|adding|added|instead|place|topped|filled|made up|stood in|stands in|do(?:es)? the job)\b/;
+const notYet =
+  /\?|\b(?:next|would|could|should|can|if|never|dont|didnt|wont|cant|not|no|she|he|they|people|sister|mother|friend|neighbour|usually|always|last (?:time|batch|year)|some ?day)\b/;
 
 /** A whole recipe under "EDIT:", or beside which the post tells what was once: the other does not count. */
 function settleWhole(post: Post): void {

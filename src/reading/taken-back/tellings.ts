@@ -78,6 +78,8 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
   later: [
     '(?<!\\b(?:about|now|is) (?:for )?(?:the|my) )\\bnext (?:time|round|batch|go|week|month|year|spring|summer|autumn|winter|one)\\b',
     '\\bthinking (?:about|of) (?:the|my) next\\b',
+    // "I'd love to put 60 g of cocoa butter in next time, but this first one is ..."
+    "(?:^|[,;] )(?:(?:and|but|so) )?(?:i|we) ?(?:'?d|would) (?:also |really )?(?:love|like) to (?:put|add|use|try|have)\\b(?=[^.?!]*\\bnext (?:time|batch|one|round)\\b)",
     '\\b(?:planned|plans?) for (?:no|number|batch|the next|later|spring|summer|autumn|winter|next)\\b',
     '\\b(?:what )?if (?:i|we) (?:later|ever|then|now|instead|went|go|swap|swapped|replace|replaced|change|changed|add|added)\\b',
     '\\b(?:for later|later on|some day|one day|in the next (?:batch|one|round|loaf))\\b',
@@ -98,7 +100,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     '\\b(?:weighed|real|actual|in fact|in the pot) (?:[:=] )?(?=#)',
     // "what I'm asking about is the next one: 500 g lard"
     '(?<!thinking )\\b(?:about|now|is) (?:for )?(?:the|my) (?:next|second|new)(?: (?:one|batch|soap))? [:–—-]',
-    `(?<!from )\\bthis (?:new )?(?:time|one|batch|week|weekend|year|round|month|morning)\\b`,
+    `(?<!from )\\bthis (?:new |first |very first )?(?:time|one|batch|week|weekend|year|round|month|morning)\\b`,
     '\\bme , i |\\b(?:i|we) ?(?:would|d|will|ll)? (?:like|want|prefer)\\b',
     '^(?:and |but )?(?:now|today|tonight|yesterday)\\b',
     '\\b(?:but|so|and|since) (?:now|today|tonight|this year)\\b',
