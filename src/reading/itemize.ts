@@ -41,6 +41,7 @@ import { nearlyDone } from './figures/nearly-done.ts';
 import { otherUses } from './figures/other-use.ts';
 import { packOfLye } from './figures/pack-of-lye.ts';
 import { barsOfIt, countPacks, manyOfIt, sizedPacks, takeParts } from './figures/packs.ts';
+import { partWeighs } from './figures/part-weighs.ts';
 import { partsOfPacks, wholePacks } from './figures/part-of-pack.ts';
 import { partSaid } from './figures/part-said.ts';
 import { perFats } from './figures/per-fats.ts';
@@ -125,6 +126,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [forBatch, signal.for],
     [forVessel, signal.for],
     [washedWith, always],
+    [partWeighs, always],
     [partSaid, signal.part],
     [keptFor, always],
     [keptSolution, signal.ofIt],

@@ -142,9 +142,9 @@ const swapAgain = new RegExp(`^ (?:, |and )+${gone} ${ofBook}(?:for|with|by|to|a
 const allSwaps: readonly RegExp[] = [...swaps, swapFor];
 const inItsPlace: readonly RegExp[] = [
   `\\b(?:in its place|instead|in place of it|for it)\\b (?:, )?(?:comes|goes|is|i|we|there is|now|use|used|take|took|put|have|went|with|theres| )*${comes}`,
-  // "used lard instead", "lard took its place"
-  `(?:^|[-,;:–—] |\\b(?:and|but|so|then) )(?:(?:then|i|we|have|ve|just|simply|its|theres) )*(?:use|used|put|took|take|added|weighed|went with|melted)(?: in)? ${comes}(?= (?:in |into )?(?:its place|instead|for it)\\b(?! of))`,
-  `(?<comes>@) (?:has |now |just )*(?:(?:took|takes|taken) its place|(?:went|goes|is|came|comes) (?:in |into )?(?:its place|instead))\\b(?! of)`,
+  // "used lard instead", "lard took its place"; what is weighed anew has its own row
+  `(?:^|[-,;:–—] |\\b(?:and|but|so|then) )(?:(?:then|i|we|have|ve|just|simply|its|theres) )*(?:use|used|put|took|take|added|weighed|went with|melted)(?: in)? (?:(?:the|my|some|only) )*(?<comes>@)(?= (?:in |into )?(?:its place|instead|for it)\\b(?! of))`,
+  `(?<!# (?:of )?)(?<comes>@) (?:has |now |just )*(?:(?:took|takes|taken) its place|(?:went|goes|is|came|comes) (?:in |into )?(?:its place|instead))\\b(?! of)`,
 ].map((pattern) => new RegExp(pattern, 'd'));
 
 /** "Palm 300 g (lard instead)". */
