@@ -33,7 +33,7 @@ import { kindTold } from './figures/kind-told.ts';
 import { laterWater } from './figures/later-water.ts';
 import { lyeFree } from './figures/lye-free.ts';
 import { lyeOnFats } from './figures/lye-on-fats.ts';
-import { headsLiquid, partsOfWater, strengthToo } from './figures/lye-water.ts';
+import { headsAlkalis, headsLiquid, partsOfWater, strengthToo } from './figures/lye-water.ts';
 import { melted } from './figures/melted.ts';
 import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
@@ -62,7 +62,7 @@ import { warmAt } from './figures/warm-at.ts';
 import { washedWith } from './figures/washed-with.ts';
 import { whatWasLeft } from './figures/what-was-left.ts';
 import { wholly } from './figures/wholly.ts';
-import { equalParts, fractionShares, partsOn, shareBase } from './figures/worded-shares.ts';
+import { equalParts, fractionShares, fractionsEach, partsOn, shareBase } from './figures/worded-shares.ts';
 import { dashed, unitsBefore, weighsSo } from './figures/written-figures.ts';
 import { answered } from './rows/answered.ts';
 import { askedApart, hydroxideMeant, sodaMeant } from './rows/asked.ts';
@@ -122,6 +122,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [partsOfWater, always],
     [strengthToo, signal.percent],
     [headsLiquid, signal.for],
+    [headsAlkalis, always],
     [goesOnIt, always],
     [forBatch, signal.for],
     [forVessel, signal.for],
@@ -182,6 +183,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     // what `rates` made is a share, too
     [shareBase, signal.percent | signal.every],
     [equalParts, signal.equal],
+    [fractionsEach, always],
     [partsOn, always],
     [wholly, signal.percent],
     [upToWhole, always],

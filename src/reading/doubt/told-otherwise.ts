@@ -248,6 +248,13 @@ const made = (): readonly Tale[] => [
     unless:
       /\?|\b(?:hers|theirs|her own|his own|(?:her|his|their|last|other|own) (?:pot|batch|soap|recipe|loaf)|last (?:time|week|month|year))\b/,
   },
+  // "one of those is wrong, should say 350": nobody knows which
+  {
+    tells:
+      /\bone of (?:those|these|them|(?:the|my|those|these) (?:figures?|numbers?|lines?|weights?|amounts?|rows?))(?: (?:above|there|here))? (?:is|was|must be|has to be|will be|may be|might be) (?:definitely |surely |just |plain )?(?:wrong|off|a typo|a mistake|mistyped|not right|incorrect)\b/,
+    always: true,
+    unless: /\?/,
+  },
   // a recipe of somebody else that nothing set aside
   {
     tells:

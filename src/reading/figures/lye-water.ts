@@ -96,3 +96,22 @@ export function headsLiquid(tokens: readonly Token[]): readonly Token[] {
   }
   return out ?? tokens;
 }
+
+/** "Alkali: 70 g KOH and 43 g NaOH": the word over the two of them is neither. */
+export function headsAlkalis(tokens: readonly Token[]): readonly Token[] {
+  const isKind = (token: Token | undefined): boolean => isOf(token, 'alkali') && token.meaning.id !== 'unsaid';
+  let out: Token[] | null = null;
+  for (let k = 0; k + 3 < tokens.length; k++) {
+    const head = tokens[k];
+    if (!isOf(head, 'alkali') || isKind(head) || !isMark(tokens[k + 1], ':=')) continue;
+    const line = tokens.slice(k + 2, k + 2 + longestOfBoth);
+    const end = line.findIndex((token) => token.t === 'line' || isMark(token, '.;'));
+    const own = end < 0 ? line : line.slice(0, end);
+    if (!isMeasured(own[0]) || !isKind(own[1]) || own.filter(isKind).length < 2) continue;
+    out ??= [...tokens];
+    out[k] = asFiller(head);
+  }
+  return out ?? tokens;
+}
+/** Tokens that hold both weights and what is said of them. */
+const longestOfBoth = 20;

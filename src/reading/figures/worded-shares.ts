@@ -3,7 +3,7 @@ import { fractionOf } from '../words/numbers.ts';
 import { plainQuantity, type Quantity } from '../words/quantities.ts';
 import { signal } from '../words/signal-words.ts';
 import { givesAt, type Signals } from '../words/signals.ts';
-import { isAny, isEach, isFat, isWeight, isWord, spoken } from '../words/token-is.ts';
+import { isAny, isEach, isFat, isMark, isWeight, isWord, spoken } from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
 import { thingOf, weighedThings } from '../words/weighed.ts';
 
@@ -70,6 +70,35 @@ export function fractionShares(tokens: readonly Token[]): readonly Token[] {
     });
   }
   return tokens;
+}
+
+/** "A third each of coconut, palm and olive", "olive and lard, half each": as many fats as make the whole, a part each. */
+export function fractionsEach(tokens: readonly Token[]): readonly Token[] {
+  for (const [k, token] of tokens.entries()) {
+    const part = partAt(tokens, k);
+    const isJoined = token.t === 'quantity' && token.quantity.each;
+    if (part === null || !(isJoined || isEach(tokens[k + 1])) || (token.t !== 'word' && token.t !== 'quantity')) continue;
+    const next = isJoined ? k + 1 : k + 2;
+    const behind = fatsFrom(tokens, isWord(tokens[next], 'of') ? next + 1 : next, 1);
+    const before = fatsFrom(tokens, /^(?:a|an|one)$/.test(spoken(tokens[k - 1])) ? k - 2 : k - 1, -1);
+    if (![behind, before].some((count) => count > 1 && Math.abs(count * part - 1) < 0.011)) continue;
+    const { text, numbers } = token.t === 'quantity' ? token.quantity : { text: token.text, numbers: [] };
+    const quantity: Quantity = { ...inWords, dim: 'parts', value: 1, each: true, text: `${text} each`, numbers };
+    return tokens.map((one, at) => {
+      if (at === k) return { t: 'quantity', from: one.from, to: one.to, quantity };
+      return at === k + 1 && !isJoined ? asFiller(one) : one;
+    });
+  }
+  return tokens;
+}
+
+/** How many fats stand there in a row, with nothing but commas and "and" between them. */
+function fatsFrom(tokens: readonly Token[], from: number, step: 1 | -1): number {
+  let count = 0;
+  for (let k = from; ; k += step) {
+    if (isFat(tokens[k])) count++;
+    else if (!isMark(tokens[k], ',&+:') && !/^(?:and|the|plus)$/.test(spoken(tokens[k]))) return count;
+  }
 }
 
 /** "Half of that coconut": a fat that is weighed nowhere. */
