@@ -2,6 +2,7 @@ import { cutOf, type InWords, type Reader } from './cut.ts';
 import { perhapsBears, surelyBears } from './doubt/bearing.ts';
 import { withoutMisfit } from './doubt/misfit.ts';
 import type { Weights } from './doubt/note-signs.ts';
+import { ofOthers, withoutOthers } from './doubt/of-others.ts';
 import { inUnit } from './doubt/pieces.ts';
 import { amongTalk } from './doubt/talk.ts';
 import { writtenUp } from './doubt/written-up.ts';
@@ -55,7 +56,8 @@ function readPointed(reader: Reader, input: string, settled: Settled | null, don
   if (!one) return readPart(reader, input, several, settled, done);
   if (one === 'open' || one.leans) {
     const whole = readPart(reader, input, several, settled);
-    if (one === 'open' && (settled || whole.doubts.length > 0)) return whole;
+    const isOneLeft = whole.assumptions.some(({ text }) => text.startsWith(ofOthers));
+    if (one === 'open' && (settled || whole.doubts.length > 0 || isOneLeft)) return whole;
     return { ...whole, doubts: [{ id: 'two-recipes', parts: choices(several) }, ...whole.doubts] };
   }
   const first = readPart(reader, one.text, severalIn(one.text), settled);
@@ -96,14 +98,22 @@ function readPart(
   const { catalogue } = reader;
   const bears = (note: string, list: Weights, isDry: boolean): boolean =>
     perhapsBears(cutOf(reader, note), list, isDry);
-  const read = settled
-    ? first
-    : (withoutMisfit(post, first, again, catalogue) ??
-      (first.doubts.length === 0
-        ? first
-        : (amongTalk(post, first, again, catalogue, (note, list) => surelyBears(cutOf(reader, note), list)) ??
-          writtenUp(post, first, again, catalogue, bears) ??
-          first)));
+  /** The recipe among what is written around it, as far as that leaves no doubt. */
+  const alone = (text: string, reading: RecipeReading): RecipeReading => {
+    const rest = withoutMisfit(text, reading, again, catalogue);
+    if (rest || reading.doubts.length === 0) return rest ?? reading;
+    const surely = (note: string, list: Weights): boolean => surelyBears(cutOf(reader, note), list);
+    return (
+      amongTalk(text, reading, again, catalogue, surely) ??
+      writtenUp(text, reading, again, catalogue, bears) ??
+      reading
+    );
+  };
+  const among = settled ? first : alone(post, first);
+  const read =
+    settled || among.doubts.length === 0
+      ? among
+      : (withoutOthers(post, first, (rest) => alone(rest, again(rest)), catalogue) ?? among);
   const heard = settled ? read : hearing(read, unheardChange);
   const whole = factor !== null && asksOfSize(heard) ? read : heard;
   if (factor !== null) return multiplied(whole, factor, said);

@@ -376,13 +376,17 @@ export function amongTalk(
 }
 
 /** The reading of what is left, and what was left out of it. */
-export function besideTheRecipe(reading: RecipeReading, gone: readonly string[]): RecipeReading {
+export function besideTheRecipe(
+  reading: RecipeReading,
+  gone: readonly string[],
+  what = 'I left out what tells of something else',
+): RecipeReading {
   const told = gone.map((one) => `“${shortened(one)}”`).join(', ');
   return {
     ...reading,
     assumptions: [
       ...reading.assumptions,
-      { id: 'left-out', text: `I left out what tells of something else: ${told}.` },
+      { id: 'left-out', text: `${what}: ${told}.` },
     ],
     fates: [...reading.fates, ...gone.flatMap((one) => fatesOf(one, 'in a sentence that tells of something else'))],
   };
