@@ -248,6 +248,23 @@ const made = (): readonly Tale[] => [
     unless:
       /\?|\b(?:hers|theirs|her own|his own|(?:her|his|their|last|other|own) (?:pot|batch|soap|recipe|loaf)|last (?:time|week|month|year))\b/,
   },
+  // "take 4 off every figure": each of them is more than went in
+  {
+    tells:
+      /\b(?:take|took|taking|subtract|deduct|knock) (?:the |those |that |off )*[#…] (?:g )?(?:off|from|for) (?:of )?(?:every|each|all)\b|\bscales? [^.?!]{0,40}\b(?:showed|showing|shows|read|reads|reading) (?:a constant |always |permanently )?[#…] (?:with nothing|when (?:it was )?empty|too (?:high|low|much|little|heavy))\b/,
+    always: true,
+    unless: /\b(?:price|cost|total)\b/,
+  },
+  // "the palm ran out halfway, so I finished the weight off with cocoa butter"
+  {
+    tells:
+      /\bF (?:ran out|gave out|was empty|was finished|ended|stopped) (?:about |roughly )?(?:half ?way|mid ?way|part ?way|in the middle|at some point|before)\b[^.?#]{0,60}\b(?:finished|filled|topped|made|completed|rounded|went on|carried on|continued)\b[^.?#]{0,30}\b(?:with|by|using|in) (?:the |some )?[FN]\b/,
+    always: true,
+  },
+  // "there was going to be 50 g of cocoa butter, too"
+  {
+    tells: /\bthere (?:was|were) (?:going|meant|supposed|planned) (?:to be )?(?:also )?# (?:of )?(?:the )?F\b/,
+  },
   // "one of those is wrong, should say 350": nobody knows which
   {
     tells:

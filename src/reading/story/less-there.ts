@@ -33,6 +33,7 @@ const patterns: readonly RegExp[] = [
   `\\b(?:i|we|there) (?:only |just )${got} (?:about )?(?<less>#) (?:of (?:it|that|them)\\b|left\\b|in (?:it|there)\\b|$|[.,!;)])`,
   `^[([] (?:only|just) (?:about |had |got )*(?<less>#) (?:in|left|there|of it|to be had|[)\\]])`,
   `\\b(?:theres|there is|there was|there were) only (?:about )?(?<less>#) (?:of (?:the |my )?@ )?(?:$|[.,!;)])`,
+  `\\b(?:found|had|got|there (?:was|were)) (?:only|just) (?:about )?(?<less>#) (?:of )?(?:the |my )?@ (?:left )?in (?:the|my|its|that) (?:[a-z]+ )?${pot}\\b`,
   `\\bcould only (?:get|find|squeeze|scrape|take|put) (?:out )?(?:about )?(?<less>#)`,
   `\\b(?:ran out|run out|short|running out)\\b[^#]{0,30}\\b(?:only|just|at|its|it is|so) (?:got |had |have |about |to )*(?<less>#)`,
   `(?<less>#) (?:of (?:the |it |that )?(?:@ )?)?(?:was|is|were|are) all (?:that )?(?:i|we|there|the|it|that)\\b`,

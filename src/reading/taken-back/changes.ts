@@ -86,6 +86,8 @@ const noneOfIt: readonly RegExp[] = [
   `(?<gone>@) (?:# )?(?:[-:=,–—] |(?:is|was|there was|had) |no , )*(?:none|nil|zero|nothing(?! but (?:@|[.,;!?])))(?= (?:$|[-,.;:!)(]|this time\\b|today\\b|now\\b|though\\b|but\\b|i\\b|in the end\\b|in this\\b|at all\\b))`,
   `(?<gone>@) (?:# )?[^#@.;]{0,40}\\b(?:but |so |and |, )none (?:of it |of that )?(?:went|goes|got|came|ended up|made it)\\b`,
   `(?<gone>@) (?:# )?(?:, )?(?:which )?(?:im|i am|were|we are) (?:saving|keeping|holding)(?: it)?(?: back)?(?= (?:$|[-,.;:!)]|for\\b|until\\b|till\\b))`,
+  // "I had 25 g jojoba weighed out too, but it's still standing on the counter"
+  `# (?:of )?(?:the )?(?<gone>@) (?:, )?[^#@.;]{0,40}\\bbut (?:[a-z]+ ){0,4}(?:(?<!(?:nearly|almost) )forgot (?:it|that|about it)|still (?:standing|sitting|there)|left it (?:out|on|in))\\b(?![^.;]*\\b(?:then|later|after\\w*|stirred|added|went|put)\\b)`,
   `^(?:[-*•] )?# (?:of )?(?<gone>@) ${notIn}`,
   `^(?:[-*•] )?(?<gone>@) (?:[:=] )?# ${notIn}`,
 ].map((pattern) => new RegExp(pattern, 'd'));
@@ -377,7 +379,7 @@ function firstOf(patterns: readonly RegExp[], text: string): RegExpExecArray | n
 }
 
 const noneSaid = new RegExp(
-  `\\b(?:none|nil|zero|nothing|saving|keeping|holding)\\b|^(?:[-*•] )?(?:# (?:of )?@|@ (?:[:=] )?#) (?:[-,:=–—…<\\t] )*${reasons}(?:no|nope|nah|not|crossed|struck|skipped|omitted|left|forgot|forgotten|didnt)\\b`,
+  `\\b(?:none|nil|zero|nothing|saving|keeping|holding)\\b|\\bbut\\b[^#@.;]*\\b(?:forgot|still|left)\\b|^(?:[-*•] )?(?:# (?:of )?@|@ (?:[:=] )?#) (?:[-,:=–—…<\\t] )*${reasons}(?:no|nope|nah|not|crossed|struck|skipped|omitted|left|forgot|forgotten|didnt)\\b`,
 );
 
 const none: readonly Change[] = [];
