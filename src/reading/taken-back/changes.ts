@@ -24,7 +24,14 @@ export type Change =
   /** "Those 300 g are lard here": in the place of what weighs as much as the figure. */
   | { readonly kind: 'those'; readonly gone: null; readonly comes: number; readonly figure: number }
   /** It was spoilt, or thrown away: something may take its place. */
-  | { readonly kind: 'spoilt'; readonly gone: number | null; readonly at: number; readonly binned: boolean }
+  | {
+      readonly kind: 'spoilt';
+      readonly gone: number | null;
+      readonly at: number;
+      readonly binned: boolean;
+      /** So much of it. */
+      readonly figure: number | null;
+    }
   /** "It is tallow, really": what the one fat of the post is. */
   | { readonly kind: 'itself'; readonly gone: null; readonly comes: number }
   /** Something else takes the place of so much of it: a fraction, or the token of the figure. */

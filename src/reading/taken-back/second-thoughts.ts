@@ -403,16 +403,43 @@ function isOfWhatFollows(post: Post, change: Change, sentence: Sentence): boolea
 }
 
 /** Something was spoilt, or thrown away: what comes next may take its place. */
-function spoil(post: Post, { gone, at, binned }: Extract<Change, { kind: 'spoilt' }>, k: number): void {
+function spoil(post: Post, { gone, at, binned, figure }: Extract<Change, { kind: 'spoilt' }>, k: number): void {
   const before = post.said.findLast((one) => one.amount.from < at && one.thing.from < at);
   const isNear = before && at - Math.max(before.amount.to, before.thing.to) <= aWhile;
   const key = gone === null ? (isNear ? before.key : null) : thingAt(post, gone)?.key;
   // "it went in the bin", of what was said to be rancid
   const was = gone === null && post.last && k - post.last.sentence <= 2 ? post.last.key : key;
   if (was == null || !/^(?:fat|liquid) /.test(was)) return;
+  if (figure !== null && binned && isPartLost(post, was, figure, k)) return;
   post.last = { key: was, sentence: k };
   if (binned) post.binned.push({ ...post.last, thing: gone === null ? null : (thingAt(post, gone)?.thing ?? null) });
 }
+/** "30 g of the olive ended up on the floor, I did not replace it": less of it is in the pot; a part of what its row weighs. */
+function isPartLost(post: Post, key: string, figure: number, k: number): boolean {
+  const sentence = post.sentences[k];
+  const lost = post.said.find(({ amount }) => amount.from === figure);
+  const rows = post.said.filter((one) => one.key === key && one !== lost && !post.gone.has(one.amount));
+  const [row, more] = rows;
+  if (!sentence || !lost || !row) return false;
+  const whole = row.amount.quantity;
+  const part = alike(lost.amount.quantity, whole);
+  if (part.dim !== whole.dim || part.value > 0.99 * whole.value) return false;
+  if (more || ![sentence, post.sentences[k + 1]].some((one) => one && isNothingInstead(one))) {
+    post.unclear ??= sentence.text.trim();
+    return true;
+  }
+  const now = withValue(whole, whole.value - part.value);
+  post.instead.set(row.amount, { ...row.amount, quantity: now, same: null });
+  drop(post, lost);
+  post.back.push({
+    text: `I took ${written(now)} of ${row.thing.named.text}, not ${written(whole)}, as the post says that ${written(part)} was lost.`,
+    gone: [...figures([lost]), whole],
+    from: sentence.from,
+    to: sentence.to,
+  });
+  return true;
+}
+
 /** Tokens from a weight to the "it" that is of it, at the most. */
 const aWhile = 12;
 

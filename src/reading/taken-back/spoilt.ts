@@ -23,7 +23,9 @@ const spoiling =
 
 /** "Some of the olive ended up on the floor": what is gone is a part of it. */
 const partly =
-  /\b(?:some|part|half|most|bit|third|quarter|lot|little|splash|much|amount|#) of (?:the |my |it |that )*$/;
+  /\b(?:some|part|half|most|bit|third|quarter|lot|little|splash|much|amount) of (?:the |my |it |that )*$/;
+/** "30 g of the olive ended up on the floor." */
+const weighedPart = /# of (?:the |my |that )*$/;
 
 const place = '(?:for it|in its place|in place of it|instead)';
 let nothing: RegExp | null = null;
@@ -48,9 +50,11 @@ export function spoiltIn(sentence: Sentence, next: Sentence | undefined): readon
     if (!found || partly.test(text.slice(0, found.index))) continue;
     const [at] = found.indices?.groups?.['gone'] ?? [];
     const gone = at === undefined ? null : sentence.tokenAt(at);
+    const part = weighedPart.exec(text.slice(0, found.index))?.index;
     changes.push({
       kind: 'spoilt',
       gone,
+      figure: part === undefined ? null : sentence.tokenAt(part),
       at: sentence.tokenAt(found.index),
       binned: found.groups?.['bin'] !== undefined || (next !== undefined && isBinned(text) && isNothingInstead(next)),
     });
