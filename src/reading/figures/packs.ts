@@ -130,7 +130,8 @@ function countBefore(tokens: readonly Token[], k: number): { readonly at: number
     return { at, count: { ...plainQuantity, dim: 'bare', value: 2, text: '2' } };
   if (token?.t !== 'quantity' || token.quantity.dim !== 'bare') return null;
   const { value } = token.quantity;
-  return Number.isInteger(value) && value > 1 && value <= mostPacks ? { at, count: token.quantity } : null;
+  // "two and a half 250 g blocks"
+  return Number.isInteger(4 * value) && value > 1 && value <= mostPacks ? { at, count: token.quantity } : null;
 }
 
 const perBar: ReadonlySet<string> = new Set(['x', '×', '@', 'of', 'at', 'each', 'à']);
@@ -198,9 +199,12 @@ function countOfIt(tokens: readonly Token[], k: number): readonly number[] {
     // "and use one"
     if (having.test(verb) && /^(?:one|both|all|half|some|most)$/.test(wordAt(tokens, at))) return [];
     if (token?.t !== 'quantity' || token.quantity.dim !== 'bare') continue;
+    // "I used two and a half blocks, the other half is in the fridge"
+    if (found.some(({ uses }) => uses)) break;
     const { value } = token.quantity;
-    const ends = isStop(next) || isMark(next, ',)') || isWord(next, 'and') || isWord(next, 'of');
-    if (!having.test(verb) || !ends || !Number.isInteger(value) || value < 1 || value > mostPacks) return [];
+    const ends =
+      isStop(next) || isMark(next, ',)') || isWord(next, 'and') || isWord(next, 'of') || isPlural(tokens, at + 1);
+    if (!having.test(verb) || !ends || !Number.isInteger(4 * value) || value < 1 || value > mostPacks) return [];
     found.push({ at, uses: usingIt.test(verb) });
   }
   const uses = found.filter((one) => one.uses);
@@ -288,7 +292,7 @@ export function countPacks(tokens: readonly Token[], { figures }: Signals): read
       continue;
     }
     const packWord = tokens[k + 1];
-    if (one?.t === 'quantity' && behind !== null && packWord && Number.isInteger(value) && value <= mostPacks) {
+    if (one?.t === 'quantity' && behind !== null && packWord && Number.isInteger(4 * value) && value <= mostPacks) {
       out ??= [...tokens];
       out[k] = { ...token, quantity: multiplied(one.quantity, token.quantity, true) };
       out[k + 1] = asFiller(packWord);
@@ -299,7 +303,7 @@ export function countPacks(tokens: readonly Token[], { figures }: Signals): read
     }
     const contents = contentsAt(tokens, k + 2);
     const held = contents && (tokens[contents.at] as Figure);
-    const counts = Number.isInteger(value) && value > 1 && value <= mostPacks;
+    const counts = Number.isInteger(4 * value) && value > 1 && value <= mostPacks;
     const pack = tokens[k + 1];
     out ??= [...tokens];
     if (held && counts && pack) {
