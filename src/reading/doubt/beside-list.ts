@@ -47,8 +47,12 @@ function isAtOdds(text: string, weights: Weights): boolean {
 }
 const intoEachOther = /(?<![\d.,:])(\d{2,4}) ?g? (?:in|into) (?:the )?(\d{2,4})\b(?![.,:]\d)/g;
 
+/** "I've swapped the two fats: lard 620, olive 330." */
+const turnedRound =
+  /\b(?:wrong way (?:a?round|about)|other way (?:a?round|about)|vice versa|(?:swapped|switched|mixed up|muddled|transposed|reversed) (?:the|those|these|my|both|two)\b)/i;
+
 export function mayBear({ text, reading, from, ...own }: Piece, { weights, last, isDry }: List, judge: Judge): boolean {
-  if (isAtOdds(text, weights)) return true;
+  if (isAtOdds(text, weights) || turnedRound.test(text)) return true;
   if (ofRecipe.test(text) || (from < last && ofCook.test(text))) return true;
   const differing = [...own.weights].filter(([key, grams]) => !isSame(weights.get(key) ?? 0, grams));
   const isElsewhere =

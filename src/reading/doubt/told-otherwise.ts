@@ -265,6 +265,12 @@ const made = (): readonly Tale[] => [
   {
     tells: /\bthere (?:was|were) (?:going|meant|supposed|planned) (?:to be )?(?:also )?# (?:of )?(?:the )?F\b/,
   },
+  // "I've swapped the two fats", "wrong way round, sorry: the olive and the lard"
+  {
+    tells:
+      /\b(?:wrong way (?:a?round|about)|(?:i|we) ?(?:ve|have|had)? ?(?:just |accidentally |stupidly )*(?:swapped|switched|mixed up|muddled(?: up)?|transposed|reversed) (?:the |those |these |my )?(?:two|both|figures|numbers|weights|amounts|(?:two )?(?:fats|oils)|lye and (?:the )?water|F and (?:the )?F)\b|(?:got|had|have|put|wrote) (?:them|the two|these|those|both|the figures|the numbers) (?:mixed up|muddled|swapped|reversed|back to front))/,
+    unless: /\?|\b(?:if|lids?|mou?lds?|labels?|scents?|colou?rs?|last (?:time|week|year)|next)\b/,
+  },
   // "one of those is wrong, should say 350": nobody knows which
   {
     tells:

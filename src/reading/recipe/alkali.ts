@@ -4,7 +4,7 @@ import { type Item, sameWithin } from '../rows/items.ts';
 import type { Quantity } from '../words/quantities.ts';
 import { isMark, isStop, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
-import { isOther } from './added.ts';
+import { isAdded, isOther } from './added.ts';
 import { isForLater } from './missing.ts';
 import { askOfMixture } from './mixed-alkali.ts';
 import { asPurity, type Roles } from './roles.ts';
@@ -282,7 +282,19 @@ export function readAlkali(
     const list = alkali.filter((one) => one.id === id);
     const [first] = list;
     if (!first) continue;
-    if (list.length > 1) {
+    const [, second] = list;
+    const isMoreOfIt =
+      second &&
+      list.length === 2 &&
+      !list.some(({ stock }) => stock) &&
+      isAdded(tokens, second.row, first.row) &&
+      first.grams + second.grams < mostAdded * demand(id);
+    if (isMoreOfIt)
+      assembly.assume(
+        'corrected',
+        `I took ${first.row.said} and ${second.row.said} of ${lexicon.label({ kind: 'alkali', id })} together, as one was added to the other.`,
+      );
+    else if (list.length > 1) {
       const equal = list.every((one) => sameAmount(one.row, first.row) && one.stock === first.stock);
       const isMore = list.slice(1).some(({ row }) => isOther(tokens, row));
       if (
@@ -314,7 +326,7 @@ export function readAlkali(
       });
     out.push({
       id,
-      grams: first.grams,
+      grams: isMoreOfIt ? first.grams + second.grams : first.grams,
       purity: purity ?? (alkali.every((one) => one.id === id) && !first.stock ? roles.purity : null),
       stock: first.stock,
     });
@@ -323,6 +335,9 @@ export function readAlkali(
   if (kept) return { alkali: [], stockWater: 0, named: [...new Set([...mentioned, kept])], split };
   return { alkali: out, stockWater, named: [...mentioned], split };
 }
+
+/** What two lots of alkali are together, to what the fats need: more than that is asked about. */
+const mostAdded = 1.1;
 
 /** Where alkali is kept, or said to be had. */
 const keeping =

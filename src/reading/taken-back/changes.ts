@@ -123,7 +123,7 @@ const swaps: readonly RegExp[] = [
   `(?<gone>@) (?:is|are|was|were|becomes) (?:all |really |actually )*(?:now |today )${comes}(?! #)`,
   `(?<gone>@) (?:is|are|was|were|becomes) (?:all |really |actually )*${comes}(?= (?:now|today|this time|instead|these days)\\b)`,
   `(?<gone>@) (?:is |was )?out (?:, |and |; )+(?<comes>@) (?:is |was |goes |went )?in${end}`,
-  `\\b(?:dont|do not|didnt|never|wont|cant) (?:use|like|do|want|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and|,) (?:for me |with me |in mine |here )?(?:thats|its|theyre|(?:those|these|that|the|it|all|her|his|their) (?:# )?(?:of it |of that )?(?:is|are|was|were|became|become|becomes|goes|went|gets|get)) (?:now |all |to |as |in |just )*${comes}`,
+  `\\b(?:dont|do not|didnt|never|wont|cant) (?:use|like|do|want|eat|touch|buy|keep|trust|get|have|find|stand) ${gone}[^#@.]{0,30} (?:so|and|,) (?:for me |with me |in mine |here )?(?:thats|its|theyre|(?:those|these|that|the|it|all|my|her|his|their) (?:# )?(?:of it |of that )?(?:is|are|was|were|became|become|becomes|goes|went|gets|get)) (?:now |all |to |as |in |just )*${comes}`,
   `\\b(?:dont|do not|never|wont|cant) (?:use|like|do|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and) (?:i|we) ?(?:am |m |re |are |have |ve |just |simply |always )*(?:use|used|using|put|putting|take|took|taking|went with)(?: in)? ${comes}(?= [^#@.]{0,12}\\b(?:in its place|instead|for it)\\b(?! of))`,
   `\\b(?:dont|do not|never|wont|cant) (?:use|like|do|eat|touch|buy|keep|trust) ${gone}[^#@.]{0,30} (?:so|and) (?<comes>@) (?:is |was |goes |went |comes |gets )(?:used |put )?(?:in )?(?:in its place|instead|for it)\\b(?! of)`,
   // "I left the palm out and used the same weight of lard in its place"
