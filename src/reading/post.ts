@@ -104,9 +104,7 @@ function readPart(
     if (rest || reading.doubts.length === 0) return rest ?? reading;
     const surely = (note: string, list: Weights): boolean => surelyBears(cutOf(reader, note), list);
     return (
-      amongTalk(text, reading, again, catalogue, surely) ??
-      writtenUp(text, reading, again, catalogue, bears) ??
-      reading
+      amongTalk(text, reading, again, catalogue, surely) ?? writtenUp(text, reading, again, catalogue, bears) ?? reading
     );
   };
   const among = settled ? first : alone(post, first);

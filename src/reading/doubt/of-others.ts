@@ -62,7 +62,8 @@ export function tellsOfOthers(text: string): boolean {
 
 const sentences = /\n+|(?<=[.!?;…])\s+(?!\p{Ll}\.)/gu;
 const figures = (text: string): readonly string[] => text.match(/\d+(?:[.,]\d+)*/g) ?? [];
-const weights = (text: string): number => (text.match(/\d ?(?:k?g|oz|lbs?|pounds?|ounces?|grams?)?(?!\p{L}|[\d.,:])/giu) ?? []).length;
+const weights = (text: string): number =>
+  (text.match(/\d ?(?:k?g|oz|lbs?|pounds?|ounces?|grams?)?(?!\p{L}|[\d.,:])/giu) ?? []).length;
 /** More weights than that are a recipe of its own. */
 const mostOfNote = 2;
 const own =

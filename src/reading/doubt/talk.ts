@@ -384,10 +384,7 @@ export function besideTheRecipe(
   const told = gone.map((one) => `“${shortened(one)}”`).join(', ');
   return {
     ...reading,
-    assumptions: [
-      ...reading.assumptions,
-      { id: 'left-out', text: `${what}: ${told}.` },
-    ],
+    assumptions: [...reading.assumptions, { id: 'left-out', text: `${what}: ${told}.` }],
     fates: [...reading.fates, ...gone.flatMap((one) => fatesOf(one, 'in a sentence that tells of something else'))],
   };
 }

@@ -8,7 +8,7 @@
 import type { PutRight } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { papers } from '../words/cue-words.ts';
+import { papers, relations } from '../words/cue-words.ts';
 import { isFat, isIngredient } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf, weighedAt, weighedThings } from '../words/weighed.ts';
@@ -60,6 +60,12 @@ const sizes =
  * `F` a fat that is weighed, `N` one that is not, `L` the alkali of the list, `K` the other one, `W` water, `M` milk or the
  * like, `X` all else; `R` a weight near that of the alkali that the list does not have.
  */
+const putByOthers = new RegExp(
+  `\\b(?:${relations.replaceAll(' ', '|')}|he|she|they|somebody|someone) [^.?#]{0,24}\\b(?:put|added|tipped|poured|threw|chucked|slipped|emptied|stirred) (?:(?:in|another|an|extra|about|the|over|well) )*# (?:of )?(?:the |my )?[FL] (?:in|into|to (?:it|the pot|mine|my))\\b`,
+);
+const theirPot =
+  /\?|\b(?:hers|theirs|her own|his own|(?:her|his|their|last|other|own) (?:pot|batch|soap|recipe|loaf)|last (?:time|week|month|year)|would|should|always|usually)\b/;
+
 const made = (): readonly Tale[] => [
   {
     tells: new RegExp(
@@ -277,6 +283,16 @@ const made = (): readonly Tale[] => [
       /\bone of (?:those|these|them|(?:the|my|those|these) (?:figures?|numbers?|lines?|weights?|amounts?|rows?))(?: (?:above|there|here))? (?:is|was|must be|has to be|will be|may be|might be) (?:definitely |surely |just |plain )?(?:wrong|off|a typo|a mistake|mistyped|not right|incorrect)\b/,
     always: true,
     unless: /\?/,
+  },
+  // "my husband says he put 40 g of castor in when I was out"
+  { tells: putByOthers, anew: true, always: true, unless: theirPot },
+  // "my aunt takes 160 g of lye. So did I."
+  {
+    tells:
+      /^(?:[-•(] )?(?:and |but |so |well )*(?:(?:i|we) (?:have |just |then )*(?:did|do|done|took|take|used?|went with|made) (?:exactly |just )?(?:the same|likewise|as (?:she|he|they)|(?:that|it|so) ,? ?too)\b|so (?:did|do|have) (?:i|we)\b)/,
+    beside: new RegExp(`\\b(?:${relations.replaceAll(' ', '|')}|he|she|they|somebody|someone)\\b[^.?]*#`),
+    always: true,
+    unless: /\?|\b(?:as (?:last|before|above|always|usual)|for (?:years|ages)|last (?:time|week|month|year))\b/,
   },
   // a recipe of somebody else that nothing set aside
   {

@@ -4,8 +4,7 @@ import { asAside, type Figure, type Token } from '../words/tokens.ts';
 
 const isParts = (token: Token | undefined): token is Figure =>
   token?.t === 'quantity' && token.quantity.dim === 'parts';
-const isMass = (token: Token | undefined): token is Figure =>
-  token?.t === 'quantity' && token.quantity.dim === 'mass';
+const isMass = (token: Token | undefined): token is Figure => token?.t === 'quantity' && token.quantity.dim === 'mass';
 const isSign = (token: Token | undefined, text: string): boolean => token?.t === 'sign' && token.text === text;
 /** A single part, as a figure or by its word. */
 const isOnePart = (tokens: readonly Token[], k: number): boolean => {

@@ -77,7 +77,8 @@ export function fractionsEach(tokens: readonly Token[]): readonly Token[] {
   for (const [k, token] of tokens.entries()) {
     const part = partAt(tokens, k);
     const isJoined = token.t === 'quantity' && token.quantity.each;
-    if (part === null || !(isJoined || isEach(tokens[k + 1])) || (token.t !== 'word' && token.t !== 'quantity')) continue;
+    if (part === null || !(isJoined || isEach(tokens[k + 1])) || (token.t !== 'word' && token.t !== 'quantity'))
+      continue;
     const next = isJoined ? k + 1 : k + 2;
     const behind = fatsFrom(tokens, isWord(tokens[next], 'of') ? next + 1 : next, 1);
     const before = fatsFrom(tokens, /^(?:a|an|one)$/.test(spoken(tokens[k - 1])) ? k - 2 : k - 1, -1);

@@ -22,8 +22,7 @@ const spoiling =
   /\b(?:rancid|off|bad|mou?ldy|spoil(?:t|ed)|sour|funny|bin|trash|rubbish|compost|garbage|dustbin|hens|chickens|dog|drain|sink|floor|binned|threw|chucked|thrown)\b/;
 
 /** "Some of the olive ended up on the floor": what is gone is a part of it. */
-const partly =
-  /\b(?:some|part|half|most|bit|third|quarter|lot|little|splash|much|amount) of (?:the |my |it |that )*$/;
+const partly = /\b(?:some|part|half|most|bit|third|quarter|lot|little|splash|much|amount) of (?:the |my |it |that )*$/;
 /** "30 g of the olive ended up on the floor." */
 const weighedPart = /# of (?:the |my |that )*$/;
 
@@ -44,7 +43,7 @@ export function spoiltIn(sentence: Sentence, next: Sentence | undefined): readon
   const changes: Change[] = [];
   const isSpoilt = spoiling.test(text);
   const comes = sentence.names > 0 && text.includes(' ') ? tookPlace.exec(text) : null;
-  if ((!isSpoilt && !comes) || unsure.test(text)) return none;
+  if ((!isSpoilt && !comes) || unsure.test(text.replace(/\b(?:did|have) not (?:been )?replaced?\b/g, ''))) return none;
   for (const pattern of isSpoilt ? wasSpoilt : []) {
     const found = pattern.exec(text);
     if (!found || partly.test(text.slice(0, found.index))) continue;

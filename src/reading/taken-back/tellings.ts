@@ -69,7 +69,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
   others: [
     `^(?:my|our|her|his|the) ${kin}'?s [.:]`,
     `\\b(?:my|our|a|the|his|her) ${kin}(?:'?s)? (?:soap|batch|recipe|bar|one|version|loaf)s? (?:is|was|has|had|[:=])`,
-    `\\b(?:my|our|a|the|his|her) ${kin} (?:(?!and\\b|or\\b|i\\b|we\\b|who\\b|that\\b|also\\b)[\\p{L}]{2,} )?(?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks|reckons)\\b`,
+    `\\b(?:my|our|a|the|his|her) ${kin} (?:(?!and\\b|or\\b|i\\b|we\\b|who\\b|that\\b|also\\b)[\\p{L}]{2,} )?(?:always |usually |just )?(?:did|does|made|makes|took|takes|uses|used|has|had|puts|put|says|said|wrote|writes|sent|swears|wanted|wants|claims|thinks|reckons)\\b(?! (?:that )?(?:he|she|they) (?:has |had |have |also |just )*(?:put|added|poured|tipped|threw|stirred|emptied)\\b)`,
     '\\b(?:does|do|did|makes?|made|cooks?|cooked) (?:hers|his|theirs)\\b|\\b(?!like\\b|as\\b|than\\b|follow|from\\b|not\\b|nor\\b)[\\p{L}]+ (?:hers|theirs|his) with\\b',
     '\\b(?:her|his|their) (?:own )?(?:batch|soap|recipe|one|version|loaf|bars?)(?: (?:is|was|has|had)|[ ]?[:=])',
     '^(?:and |but )?(?:others|people|(?:some|many|most|other) (?:people|folks?|makers|soapers)) (?!.*\\b(?:i|we|me|mine|ours?)\\b)(?:[\\p{L}]+ )?(?:take|use|put|add|make|have|do|go|weigh)\\b',
