@@ -17,7 +17,7 @@ export const batch = defineKeepingCommand({
   isIngredient: (text, rest) =>
     (text.trim().includes('\n') && !/^\W*(?:start|begin|new|make|of|from|note)\b/i.test(rest)) ||
     /^\s*batch\s*:\s*\d/i.test(text) ||
-    /^\W*(?:is\b|about\b|(?:of )?\d+(?:[.,]\d+)? ?(?:k?g|grams?|oz|lbs?|kilos?) (?:of )?(?:(?:total|base) )?(?:oils?|fats?)\b)/i.test(
+    /^\W*(?:is\b|about\b|(?:tonight|today|tomorrow|yesterday|this (?:time|morning|week|evening))(?:['’]s)? (?:is|was|has|will)\b|(?:of )?\d+(?:[.,]\d+)? ?(?:k?g|grams?|oz|lbs?|kilos?) (?:of )?(?:(?:total|base) )?(?:oils?|fats?)\b)/i.test(
       rest,
     ) ||
     /^\W*(?:of (?!\d+ ?(?:k?g|oz|lbs?)\b)|size|weight|total|code|number|no\.?)\b/i.test(rest),

@@ -277,6 +277,24 @@ const made = (): readonly Tale[] => [
       /\b(?:wrong way (?:a?round|about)|(?:i|we) ?(?:ve|have|had)? ?(?:just |accidentally |stupidly )*(?:swapped|switched|mixed up|muddled(?: up)?|transposed|reversed) (?:the |those |these |my )?(?:two|both|figures|numbers|weights|amounts|(?:two )?(?:fats|oils)|lye and (?:the )?water|F and (?:the )?F)\b|(?:got|had|have|put|wrote) (?:them|the two|these|those|both|the figures|the numbers) (?:mixed up|muddled|swapped|reversed|back to front))/,
     unless: /\?|\b(?:if|lids?|mou?lds?|labels?|scents?|colou?rs?|last (?:time|week|year)|next)\b/,
   },
+  // "I've got 340 g on paper, he says no, it was 430 g"
+  {
+    tells: new RegExp(
+      `\\b(?:${relations.replaceAll(' ', '|')}|he|she|they) (?:says?|said|thinks?|insists?|swears?|claims?|is sure|reckons?) (?:that )?(?:no|not) ?,? (?:it|that|this|the [FL]) (?:was|is|were) [#…]`,
+    ),
+    always: true,
+    unless: /\b(?:scales?|checked|weighed it again|re-?weighed|(?:am|was) right|wrong)\b/,
+  },
+  // "of the sunflower I used only half, the other half I swapped for avocado oil"
+  {
+    tells:
+      /\b(?:half|third|quarter|part)\b[^.?#]{0,30}\b(?:other|rest|remaining)\b[^.?#]{0,40}\b(?:swapped|replaced|exchanged|substituted|switched|changed|subbed)\b[^.?#]{0,16}\b(?:[FN]|[a-z]+ oil)\b/,
+  },
+  // "three blocks of palm, minus 50 g that I cut off"
+  {
+    tells: /\bF ,? ?(?:minus|less|but without|except) (?:the |about )?# (?:that |which |of it )?(?:i|we|was|were|went|stayed|cut|left)\b/,
+    always: true,
+  },
   // "one of those is wrong, should say 350": nobody knows which
   {
     tells:

@@ -393,6 +393,8 @@ export function tellingsIn(
     }
     any ||= list.some((one) => one.telling !== 'mine');
     openings.push(list);
+    // "in autumn I took 230 g. Is 206 okay? Water 600 g"
+    if (telling === 'once' && list.length === 0 && /\? ?$/.test(text)) telling = null;
     isHeading = /: …? ?$/.test(text) && !text.includes('#');
   });
   if (!any) return null;
