@@ -14,6 +14,7 @@ import { leftStanding } from './left-standing.ts';
 import { madeGood } from './made-good.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
+import { onlyThese } from './only-these.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
@@ -60,7 +61,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const outright = saidOutright(cutOf(tared.tokens));
   const another = anotherFat(cutOf(countedIn(cutOf(outright.tokens))));
   const exchange = inExchange(cutOf(another.tokens));
-  const standing = leftStanding(cutOf(exchange.tokens));
+  const these = onlyThese(cutOf(exchange.tokens));
+  const standing = leftStanding(cutOf(these.tokens));
   const twice = inTwice(cutOf(standing.tokens));
   const good = madeGood(cutOf(twice.tokens));
   const rested = wentInLess(cutOf(good.tokens));
@@ -83,6 +85,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       outright,
       another,
       exchange,
+      these,
       standing,
       twice,
       good,
@@ -94,6 +97,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       tared.unheard ??
       another.unheard ??
       exchange.unheard ??
+      these.unheard ??
       twice.unheard ??
       good.unheard,
   };
