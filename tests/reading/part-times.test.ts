@@ -18,6 +18,24 @@ test.each([
   ['I doubled the lye but not the oils and water. Panic!', [400, 100, 198, 200, []]],
 ])('is taken so: %s', (text, pot) => expect(potWith(list + text)).toEqual(pot));
 
+const halved = '700 g olive, 300 g palm, 140 g lye, 300 g water. ';
+test.each([
+  "I halved the two oils because I've only a small mould. But I didn't halve the lye and water. All 140 g and all the 300 g water went in with the half oils.",
+  'I halved the oils. All 140 g lye and all 300 g of the water went in.',
+])('all of the rest went in: %s', (text) => expect(potWith(halved + text)).toEqual([350, 150, 140, 300, []]));
+
+test.each([
+  'All the 300 g water went in.',
+  'I put in all 140 g of the lye and all 300 g of the water.',
+  'The whole 140 g and the full 300 g of water are in the pot.',
+])('a figure said again with "all" is no second one: %s', (text) =>
+  expect(potWith(halved + text)).toEqual([700, 300, 140, 300, []]),
+);
+test.each(['All 340 g of the water went in.', 'All of another 200 g water went in.'])(
+  'another figure is asked about: %s',
+  (text) => expect(potOf(halved + text).doubts).not.toEqual([]),
+);
+
 test('is told as it went in where the lye shows that', () =>
   expect(
     potWith(

@@ -15,6 +15,7 @@ import {
   wordAt,
 } from '../words/token-is.ts';
 import type { Figure, Token } from '../words/tokens.ts';
+import { weighedIn } from '../words/weighed.ts';
 
 /** Where each weight is first said. */
 const firstSaid = keptLast((tokens: readonly Token[]): ReadonlyMap<string, number> => {
@@ -73,7 +74,15 @@ export const isAllOfIt = (tokens: readonly Token[], k: number, token: Figure): b
   !isIngredient(tokens[k + 1]) &&
   wordAt(tokens, k + 1) !== 'of' &&
   !isOfAnother(tokens, k) &&
-  isSameAs(tokens.slice(0, k).findLast(isWeight), token);
+  (isSameAs(tokens.slice(0, k).findLast(isWeight), token) || isOfOneRow(tokens, k, token));
+
+/** "All 142 g and all the 300 g water went in": the weight of one thing of the list, and of no other. */
+function isOfOneRow(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const same = weighedIn(tokens, 0, k, /^(?:fat|alkali|water|liquid)$/).filter(
+    ({ figure }) => figure < k && isSameAs(tokens[figure], token),
+  );
+  return new Set(same.map(({ id }) => id)).size === 1;
+}
 
 /** "The whole 260 g was goat milk instead": what weighs as much in its place. */
 function isOfAnother(tokens: readonly Token[], k: number): boolean {
