@@ -31,7 +31,7 @@ test.each([
 ])('a figure said again with "all" is no second one: %s', (text) =>
   expect(potWith(halved + text)).toEqual([700, 300, 140, 300, []]),
 );
-test.each(['All 340 g of the water went in.', 'All of another 200 g water went in.'])(
+test.each(['All of another 200 g water went in.', 'I put in all 400 g of another water.'])(
   'another figure is asked about: %s',
   (text) => expect(potOf(halved + text).doubts).not.toEqual([]),
 );
