@@ -19,6 +19,7 @@ import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
 import { partsTold } from './parts-told.ts';
+import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
 import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
@@ -46,7 +47,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     const broken = brokenOff(tokens);
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
-  const settled = confirmed(cutOf(tokens));
+  const named = rowNamed(cutOf(tokens));
+  const settled = confirmed(cutOf(named.tokens));
   const pure = otherPack(cutOf(settled.tokens));
   const slips = notThisBatch(cutOf(pure.tokens));
   const spilt = spiltOf(cutOf(slips.tokens));
@@ -70,6 +72,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     tokens: rested.tokens,
     listed: good.tokens,
     told: [
+      named,
       settled,
       pure,
       slips,
@@ -92,6 +95,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       rested,
     ].flatMap(({ told }) => told),
     unheard:
+      named.unheard ??
       settled.unheard ??
       broken.unheard ??
       tared.unheard ??
