@@ -32,7 +32,15 @@ const makePatterns = (): readonly RegExp[] => [
   new RegExp(`\\b${which} ${is}(?<n>@)`, 'dg'),
   new RegExp(`(?<n>@) (?:is|was|are) ${really}${which.replace('(?:the|that|my) ', '')}`, 'dg'),
 ];
-let made: readonly RegExp[] | null = null;
+/** The same, and nobody is sure: "is the 80 g cocoa butter?", "the 80 g is not cocoa butter". */
+const makeDoubts = (): readonly RegExp[] => [
+  new RegExp(`\\b(?:is|was|are|were) ${which} ${really}(?<n>@)`, 'dg'),
+  new RegExp(
+    `\\b${which} (?:is not|isnt|was not|wasnt|are not|arent|might (?:be|have been)|may (?:be|have been)|could (?:be|have been)|would be|cant be|is probably|is maybe|is perhaps) ${really}(?<n>@)`,
+    'dg',
+  ),
+];
+let made: readonly { readonly pattern: RegExp; readonly isSure: boolean }[] | null = null;
 /** Nobody is sure of it, or it is so in another batch. */
 const open =
   /\?|\b(?:or|maybe|perhaps|probably|think|guess|not sure|unsure|if|could|might|may|would|not|isnt|wasnt|next|last (?:time|batch|week|month|year)|usually|normally|her|his|their|book|swap|swapped|instead|replaced|only|left|short|too)\b/;
@@ -80,8 +88,11 @@ export function rowNamed(cut: Cut): {
   for (const [k, sentence] of sentences.entries()) {
     const rows = pairs.find((list) => list.every(({ at, figure }) => Math.max(at, figure) < sentence.from));
     if (!rows || sentence.names === 0) continue;
-    made ??= makePatterns();
-    for (const pattern of made)
+    made ??= [
+      ...makePatterns().map((pattern) => ({ pattern, isSure: true })),
+      ...makeDoubts().map((pattern) => ({ pattern, isSure: false })),
+    ];
+    for (const { pattern, isSure } of made)
       for (const found of sentence.text.matchAll(pattern)) {
         const token = (group: string): number => {
           const place = found.indices?.groups?.[group]?.[0];
@@ -97,7 +108,7 @@ export function rowNamed(cut: Cut): {
               );
         const [row] = fits;
         if (figure < 0 && !row) continue;
-        if (!row || fits.length > 1 || open.test(sentence.text)) {
+        if (!row || fits.length > 1 || !isSure || open.test(sentence.text)) {
           const [begin, end] = [tokens[sentence.from], tokens[sentence.to - 1]];
           return { ...none, unheard: rawText(prims, begin?.from ?? 0, end?.to ?? 0).trim() };
         }
