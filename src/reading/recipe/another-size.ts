@@ -198,7 +198,14 @@ function madeInPart(post: string): Sized | null {
   const isToldBehind = amountsIn(behind.replace(ofMould, '')) > 1;
   if (isToldBehind && (!did || named.test(behind))) return null;
   const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
-  if (did && (another.test(sentence) || (elsewhen.test(since) && !lately.test(since)) || earlier.test(since) || parted.test(post))) return null;
+  if (
+    did &&
+    (another.test(sentence) ||
+      (elsewhen.test(since) && !lately.test(since)) ||
+      earlier.test(since) ||
+      parted.test(post))
+  )
+    return null;
   if (did && afterwards.test(behind)) return null;
   if (did && (mightBe.test(since) || mightBe.test(sentence) || (ofPack.test(since) && !ofAll.test(said[0]))))
     return null;
