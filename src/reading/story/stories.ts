@@ -11,6 +11,7 @@ import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
 import { inTwice } from './in-twice.ts';
 import { leftStanding } from './left-standing.ts';
+import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
@@ -48,7 +49,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
   const named = rowNamed(cutOf(tokens));
-  const settled = confirmed(cutOf(named.tokens));
+  const liquid = liquidParted(cutOf(named.tokens));
+  const settled = confirmed(cutOf(liquid.tokens));
   const pure = otherPack(cutOf(settled.tokens));
   const slips = notThisBatch(cutOf(pure.tokens));
   const spilt = spiltOf(cutOf(slips.tokens));
@@ -73,6 +75,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     listed: good.tokens,
     told: [
       named,
+      liquid,
       settled,
       pure,
       slips,
