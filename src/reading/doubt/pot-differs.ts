@@ -132,7 +132,7 @@ const made = (): readonly Net[] => [
   // oils taken out
   {
     tells: new RegExp(
-      `\\b${takes} [^.?]{0,30}?${part} [^.?]{0,40}\\b${oils}[^.?]{0,40}\\b${away}\\b|\\b${takes} [^.?]{0,12}${part} [^.?F]{0,40}\\b${oils} [^.?]{0,20}\\b(?:for|before)\\b|${part} of (?:[a-z]+ ){0,5}${oils}[^.?]{0,40}\\b(?:${takes}|sitting|ended up|went|stayed|landed|sits|is|was) [^.?]{0,30}\\b${away}\\b|\\b${oils} [^.?]{0,20}\\b${takes} ${part}[^.?]{0,20}\\b${away}\\b|\\bout of (?:the |my )?# (?:of )?(?:the )?${oils}[^.?]{0,20}\\bonly\\b|\\bonly [^.?]{0,14} of (?:the |my )?${oils}[^.?]{0,14}\\b(?:went|got|made it) in\\b`,
+      `\\b${takes} [^.?]{0,30}?${part} [^.?]{0,40}\\b(?<!\\b(?:into|over|onto) (?:the |my |warm |melted )*)${oils}[^.?]{0,40}\\b${away}\\b|\\b${takes} [^.?]{0,12}${part} [^.?F]{0,40}\\b${oils} [^.?]{0,20}\\b(?:for|before)\\b|${part} of (?:[a-z]+ ){0,5}${oils}[^.?]{0,40}\\b(?:${takes}|sitting|ended up|went|stayed|landed|sits|is|was) [^.?]{0,30}\\b${away}\\b|\\b${oils} [^.?]{0,20}\\b${takes} ${part}[^.?]{0,20}\\b${away}\\b|\\bout of (?:the |my )?# (?:of )?(?:the )?${oils}[^.?]{0,20}\\bonly\\b|\\bonly [^.?]{0,14} of (?:the |my )?${oils}[^.?]{0,14}\\b(?:went|got|made it) in\\b`,
     ),
     beside: /L|\b(?:lye|caustic|solution)\b/,
     unless:

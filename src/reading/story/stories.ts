@@ -22,6 +22,7 @@ import { saidOutright } from './outright.ts';
 import { partsTold } from './parts-told.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
+import { solutionPoured } from './solution-poured.ts';
 import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
@@ -50,7 +51,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   }
   const named = rowNamed(cutOf(tokens));
   const liquid = liquidParted(cutOf(named.tokens));
-  const settled = confirmed(cutOf(liquid.tokens));
+  const poured = solutionPoured(cutOf(liquid.tokens));
+  const settled = confirmed(cutOf(poured.tokens));
   const pure = otherPack(cutOf(settled.tokens));
   const slips = notThisBatch(cutOf(pure.tokens));
   const spilt = spiltOf(cutOf(slips.tokens));
@@ -76,6 +78,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     told: [
       named,
       liquid,
+      poured,
       settled,
       pure,
       slips,
@@ -99,6 +102,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     ].flatMap(({ told }) => told),
     unheard:
       named.unheard ??
+      poured.unheard ??
       settled.unheard ??
       broken.unheard ??
       tared.unheard ??
