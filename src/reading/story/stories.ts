@@ -5,6 +5,7 @@ import type { Cut } from '../text/sentences.ts';
 import type { Token } from '../words/tokens.ts';
 import { anotherFat } from './another-fat.ts';
 import { besidePot } from './beside-pot.ts';
+import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
@@ -52,7 +53,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const named = rowNamed(cutOf(tokens));
   const liquid = liquidParted(cutOf(named.tokens));
   const poured = solutionPoured(cutOf(liquid.tokens));
-  const settled = confirmed(cutOf(poured.tokens));
+  const bowl = bowlReadings(cutOf(poured.tokens));
+  const settled = confirmed(cutOf(bowl.tokens));
   const pure = otherPack(cutOf(settled.tokens));
   const slips = notThisBatch(cutOf(pure.tokens));
   const spilt = spiltOf(cutOf(slips.tokens));
@@ -79,6 +81,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       named,
       liquid,
       poured,
+      bowl,
       settled,
       pure,
       slips,
@@ -103,6 +106,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     unheard:
       named.unheard ??
       poured.unheard ??
+      bowl.unheard ??
       settled.unheard ??
       broken.unheard ??
       tared.unheard ??
