@@ -48,6 +48,8 @@ test.each([
   'We doubled all the oils.',
   'I doubled the oils and the water but not the lye, then added the missing lye.',
   'I doubled the oils and the water but only used half the lye.',
+  'I doubled everything except the 99 g of lye.',
+  'I halved everything but all 99 g lye went in.',
 ])('is asked about: %s', (text) => expect(potOf(list + text).doubts).not.toEqual([]));
 
 test.each([

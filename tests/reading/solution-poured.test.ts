@@ -19,6 +19,12 @@ test.each([
 test('all of it', () => expect(potOf(`${made}All 360 g went in.`)).toEqual({ grams: pot(120, 240), doubts: [] }));
 
 test.each([
+  `${listed}I poured 330 g of the mixture into the small mould.`,
+  `${listed}I poured 330 g of it into a small mould and the rest in the big one.`,
+])('is of the soap: %s', (text) => expect(potOf(text)).toEqual({ grams: pot(120, 240), doubts: [] }));
+
+test.each([
+  `${listed}I used 330 g of that water cold and 100 g lye.`,
   `${made}Poured about 330 g of that in.`,
   `${made}Poured 330 g of that, then the last 30 g too.`,
   `${made}If I pour 330 g of that in, is it fine?`,

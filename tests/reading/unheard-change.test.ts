@@ -137,6 +137,8 @@ describe('set aside', () => {
     `${rows}, 110 g lye, 250 g water. I set the castor aside because it smelled rancid. Ok?`,
     `${rows}, 110 g lye, 250 g water. The castor was set aside.`,
     `I have ${rows} set aside for another batch, and 110 g lye, 250 g water. OK?`,
+    `I have ${rows} set aside, want to use the first two. How much lye?`,
+    `I have ${rows} set aside in case. How much lye?`,
     'I have 500 g olive, 250 g coconut in the pot and 50 g castor set aside, 110 g lye, 250 g water. OK?',
   ])('may be out of it: %s', (text) => expect(doubts(text)).not.toEqual([]));
 });

@@ -234,7 +234,7 @@ const forIt =
   '(?:this|it|that|these|(?:the|my|this|a|our|tonights|todays|tomorrows|this weekends) (?:next )?(?:soap|batch|bar|bars|loaf|pot|recipe)|soap|tonight|today|tomorrow|soaping|the weekend)';
 /** "I have 14 oz of sunflower, 10 oz of coconut and 4 oz of castor set aside": all of the list is ready. */
 const ready = new RegExp(
-  `\\b(?:have|got|has|theres|there is|there are|ive|ve) (?:[a-z]+ )?# (?:of )?(?:[a-z]+ )?F(?: (?:, )?# (?:of )?(?:[a-z]+ )?F)*(?: ,)? (?:and|plus|&) # (?:of )?(?:[a-z]+ )?F (?:(?:all|both|already|now|here|ready|weighed|out|and) )*set aside\\b(?! (?:until|till|to|because|as|since|it|that|from|of|at|for (?!${forIt}\\b)))`,
+  `\\b(?:have|got|has|theres|there is|there are|ive|ve) (?:[a-z]+ )?# (?:of )?(?:[a-z]+ )?F(?: (?:, )?# (?:of )?(?:[a-z]+ )?F)*(?: ,)? (?:and|plus|&) # (?:of )?(?:[a-z]+ )?F (?:(?:all|both|already|now|here|ready|weighed|out|and) )*set aside\\b(?! (?:until|till|to|because|as|since|it|that|from|of|at|(?:just )?in case|for (?!${forIt}\\b))|[^.?]*\\b(?:use|using|take|taking|put) (?:in )?(?:only |just )*(?:the|some|half|one|two|part|most)\\b)`,
 );
 const isUsed = /\b(?:use|using|go|take|with|melt|want|need|put)\b[^.?]*\b(?:all|it|that|both|them)\b/;
 

@@ -15,7 +15,7 @@ const cues: ReadonlySet<string> = new Set(
 );
 const solution =
   '(?:(?:the|my|that|this|whole|ready|cooled|dissolved|lye|L|W|-) )*(?:solution|mix|mixture|liquid|jug|L W|lye water|L)\\b';
-const it = `(?:it|that|this|which|${solution})`;
+const it = `(?:${solution}|(?:it|that|this|which)(?! (?:[a-z]+ ){0,2}[XLW]\\b))`;
 const lightly = '(?<rough>(?:only|just|exactly|about|around|roughly|nearly|almost|over|in|out|the|so|maybe|ca|some) )*';
 const poured = '(?:poured|pour|put|tipped|used|use|added|took|weighed|stirred|mixed)(?: in| out| off)?';
 const pot = '(?:in(?:to)?|over|on|onto)\\b';
@@ -31,6 +31,8 @@ const patterns = [
 const open =
   /\?|\b(?:if|should|shall|would|could|can|may|might|maybe|perhaps|next|last (?:time|batch|week|month)|usually|normally|always|once|every|each|half|will|plan|want|she|he|they|for (?:an?|another|my|the (?:next|other|drain)|later)|down the)\b/;
 const unsure = /\b(?:about|around|roughly|nearly|almost|maybe|ca|some|over)\b/;
+/** It is of the soap that was poured. */
+const ofBatter = /\b(?:mou?lds?|loaf|batter|traced?|tray|trays|tins?|bars?)\b/;
 /** The rest of it followed. */
 const restIn =
   /\b(?:rest|last|remaining|remainder|other)\b[^.]{0,30}\b(?:too|as well|went in|goes in|afterwards|later|then in|after that)\b/;
@@ -69,7 +71,7 @@ export function solutionPoured(cut: Cut): {
     if (sentence.figures === 0) continue;
     const text = lettered(tokens, sentence);
     const found = patterns.map((pattern) => pattern.exec(text)).find((match) => match !== null);
-    if (!found) continue;
+    if (!found || ofBatter.test(text)) continue;
     const isRest = found.groups?.['r'] !== undefined;
     const place = found.indices?.groups?.[isRest ? 'r' : 'p']?.[0];
     if (place === undefined) continue;
@@ -87,7 +89,10 @@ export function solutionPoured(cut: Cut): {
     const first = Math.min(lye.at, lye.figure, water.at, water.figure);
     const before = sentences.filter(({ to }) => to > first && to <= sentence.from).slice(-mostBefore);
     const tale = [...before, sentence, ...(isNear(next) && rested.test(next.text) ? [next] : [])];
-    const figures = tale.flatMap(({ from, to }) => figuresIn(tokens, from, to));
+    const rows = new Set(
+      rowsBefore(tokens, tokens.length).flatMap((row) => (isStuff(tokens[row.at]) ? [row.figure] : [])),
+    );
+    const figures = tale.flatMap(({ from, to }) => figuresIn(tokens, from, to)).filter((at) => !rows.has(at));
     const is = (at: number, ...weights: readonly number[]): boolean =>
       weights.some((one) => isSum(one, weightAt(tokens, at, figure)));
     const own = figures.filter((at) => at >= sentence.from);
@@ -132,6 +137,9 @@ export function solutionPoured(cut: Cut): {
   return none;
 }
 
+/** What is weighed in the list besides the two. */
+const isStuff = (token: Token | undefined): boolean =>
+  isIngredient(token) && /^(?:fat|liquid|acid|additive|scent)$/.test(token.meaning.kind);
 const rested = /\b(?:rest|last|remaining|remainder|left|stays|stayed|jug)\b/;
 const leastPoured = 0.4;
 const mostBefore = 4;
