@@ -31,6 +31,14 @@ test.each([
 ])('a figure said again with "all" is no second one: %s', (text) =>
   expect(potWith(halved + text)).toEqual([700, 300, 140, 300, []]),
 );
+test.each(['cocoa butter: the full 300 g', 'the whole 300 g jar of cocoa butter', 'cocoa butter, all 300 g of it'])(
+  'but it is of what has no weight yet: %s',
+  (text) =>
+    expect(potOf(`300 g palm, 700 g olive, ${text}, 175 g lye, 300 g water. Ok?`)).toMatchObject({
+      grams: { 'palm-oil': 300, 'cocoa-butter': 300 },
+      doubts: [],
+    }),
+);
 test.each(['All of another 200 g water went in.', 'I put in all 400 g of another water.'])(
   'another figure is asked about: %s',
   (text) => expect(potOf(halved + text).doubts).not.toEqual([]),
