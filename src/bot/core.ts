@@ -424,11 +424,15 @@ function commandWord(text: string): { readonly word: string | null; readonly res
   const word = parts?.[1]?.toLowerCase();
   if (!parts || !word || !commandWords.includes(word)) return none;
   const rest = text.slice(parts[0].length);
-  return word === 'batch' && numbered.test(rest) ? none : { word, rest };
+  const isRow = (word === 'batch' && numbered.test(rest)) || (word === 'fat' && fatOf.test(rest));
+  return isRow ? none : { word, rest };
 }
 
 /** "Batch 104, how much lye?": the number of one, and nothing to begin. */
 const numbered = /^\s*(?:no\.? ?|number |#)?\d+\s*[,.;!?](?!\d)/i;
+
+/** "Fat of goose 350 g, …": the first row of a list. */
+const fatOf = /^ (?:of|from) [a-z ]+[ :=,-]+\d/i;
 
 async function run(
   command: AnyCommand,

@@ -110,6 +110,11 @@ test('a story with a weight in it, and without a recipe, is not turned into ounc
   expect(await answeredBy('three grams in ounces')).toBe('convert');
 });
 
+test('a list that begins with fat of something is no command of that name', async () => {
+  const list = 'Fat of goose 350 g, oil of olive 300 g, caustic soda 85 g, water 200 g';
+  expect(await answeredBy(list)).toBe('check');
+});
+
 test.each(['Batch 104, how much lye?', 'Batch no. 7. How much lye?'])(
   '"%s" is the number of one, and begins none',
   async (said) => {

@@ -18,6 +18,32 @@ test.each([
   ['I doubled the lye but not the oils and water. Panic!', [400, 100, 198, 200, []]],
 ])('is taken so: %s', (text, pot) => expect(potWith(list + text)).toEqual(pot));
 
+const halved = '700 g olive, 300 g palm, 140 g lye, 300 g water. ';
+test.each([
+  "I halved the two oils because I've only a small mould. But I didn't halve the lye and water. All 140 g and all the 300 g water went in with the half oils.",
+  'I halved the oils. All 140 g lye and all 300 g of the water went in.',
+])('all of the rest went in: %s', (text) => expect(potWith(halved + text)).toEqual([350, 150, 140, 300, []]));
+
+test.each([
+  'All the 300 g water went in.',
+  'I put in all 140 g of the lye and all 300 g of the water.',
+  'The whole 140 g and the full 300 g of water are in the pot.',
+])('a figure said again with "all" is no second one: %s', (text) =>
+  expect(potWith(halved + text)).toEqual([700, 300, 140, 300, []]),
+);
+test.each(['cocoa butter: the full 300 g', 'the whole 300 g jar of cocoa butter', 'cocoa butter, all 300 g of it'])(
+  'but it is of what has no weight yet: %s',
+  (text) =>
+    expect(potOf(`300 g palm, 700 g olive, ${text}, 175 g lye, 300 g water. Ok?`)).toMatchObject({
+      grams: { 'palm-oil': 300, 'cocoa-butter': 300 },
+      doubts: [],
+    }),
+);
+test.each(['All of another 200 g water went in.', 'I put in all 400 g of another water.'])(
+  'another figure is asked about: %s',
+  (text) => expect(potOf(halved + text).doubts).not.toEqual([]),
+);
+
 test('is told as it went in where the lye shows that', () =>
   expect(
     potWith(
@@ -30,6 +56,8 @@ test.each([
   'We doubled all the oils.',
   'I doubled the oils and the water but not the lye, then added the missing lye.',
   'I doubled the oils and the water but only used half the lye.',
+  'I doubled everything except the 99 g of lye.',
+  'I halved everything but all 99 g lye went in.',
 ])('is asked about: %s', (text) => expect(potOf(list + text).doubts).not.toEqual([]));
 
 test.each([

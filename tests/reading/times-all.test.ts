@@ -14,6 +14,7 @@ describe('what is in the pot', () => {
     ['In my pot right now is exactly double of every line on that card, lye and water too. Ok?', 800],
     ["What's in the pot is half of each line.", 200],
     ['Last night I did two loaves in one pot: every single number times two, lye and water as well.', 800],
+    ['The fair is in August, so last night I did two in one pot: every single number in One Loaf times two.', 800],
     ['I made three quarters of the card, everything times 0.75. Ok?', 300],
     ['Mine was three times each number.', 1200],
   ])('%s', (said, grams) => expect(lard(said)).toBe(grams));
@@ -29,6 +30,13 @@ describe('is as it was told', () => {
     'The mould would hold twice as much.',
   ])('%s', (said) => expect(lard(said)).toBe(400));
 });
+
+test.each([
+  'What is in the pot is One Loaf twice over. Please check it.',
+  'In the mould is One Loaf times two.',
+  'I put in every number of One Loaf doubled.',
+  'The fair is in August, so last night I did every number in One Loaf times two. She wanted them 80 g each, they are nearer 110 g.',
+])('is asked about: %s', (said) => expect(lard(said)).toBeUndefined());
 
 test('other figures stand behind, of nothing that goes in: asked', () =>
   expect(

@@ -61,9 +61,15 @@ describe('what is told of the pot against its list is asked about', () => {
     expect(read(list + text + asking).doubts).not.toEqual([]);
   });
 
-  test('beside a question of what it would be without', () => {
+  test('or read so, beside a question of what it would be without', () => {
     const text = `${list}Found the castor behind the kettle, the full 50 g. So it never went in. How bad is it without the castor?`;
-    expect(read(text).doubts).not.toEqual([]);
+    expect(potOf(text)).toEqual({
+      'olive-oil-virgin': 500,
+      'coconut-oil': 250,
+      'palm-oil': 200,
+      naoh: 139,
+      water: 300,
+    });
   });
 });
 

@@ -118,3 +118,33 @@ describe('columns that agree beside a difference', () => {
   test('the difference of columns that do not', () =>
     expect(read(table(286, 'coconut under by 14 g'))).toMatchObject({ fats: [{}, { grams: 286 }], doubts: [] }));
 });
+
+describe('set aside', () => {
+  const rows = '500 g olive, 250 g coconut and 50 g castor';
+  const doubts = (text: string) => read(text).doubts.map(({ id }) => id);
+  test.each([
+    `I have ${rows} set aside and want 5 % superfat. How much lye?`,
+    `I've got ${rows} set aside. How much lye at 5 %?`,
+    `There's ${rows} set aside for this, what lye do I need?`,
+    `${rows}, 110 g lye, 250 g water. I set the castor aside until trace. Ok?`,
+    `${rows}, 110 g lye, 250 g water. Melt the coconut and put the olive aside. Then mix the lye. Ok?`,
+  ])('is ready for the soap: %s', (text) => {
+    expect(doubts(text)).toEqual([]);
+    expect(read(text).fats.map(({ grams }) => grams)).toEqual([500, 250, 50]);
+  });
+  test.each([
+    `${rows}, 110 g lye, 250 g water. I set 30 g of the castor aside, it stays out.`,
+    `${rows}, 110 g lye, 250 g water. I set the castor aside because it smelled rancid. Ok?`,
+    `${rows}, 110 g lye, 250 g water. The castor was set aside.`,
+    `I have ${rows} set aside for another batch, and 110 g lye, 250 g water. OK?`,
+    `I have ${rows} set aside, want to use the first two. How much lye?`,
+    `I have ${rows} set aside in case. How much lye?`,
+    'I have 500 g olive, 250 g coconut in the pot and 50 g castor set aside, 110 g lye, 250 g water. OK?',
+  ])('may be out of it: %s', (text) => expect(doubts(text)).not.toEqual([]));
+});
+
+test('by eye is how others do it', () => {
+  const asks = (note: string) => read(`${list}${note}`).doubts.length > 0;
+  expect(asks('The lady who taught me always did it by eye.')).toBe(false);
+  expect(asks('I did the last bit of lye by eye.')).toBe(true);
+});

@@ -37,7 +37,10 @@ const kinds = '(?:recipe|column|batch|version|option)';
 /** The words of a sentence speak of the column under this head. */
 function speaksOf(word: string): RegExp {
   const own = word.replace(/\W/g, '');
-  const near = own.length > 2 ? `|\\b${verbs}\\b(?: \\S+){0,4} ${own}\\b|\\b${own}(?:d|ed)? ${nouns}\\b` : '';
+  const near =
+    own.length > 2
+      ? `|\\b${verbs}\\b(?: \\S+){0,4} ${own}\\b|\\b${own}(?:d|ed)? ${nouns}\\b|\\b(?:ok|okay|right|alright|fine|good|safe|correct|enough|lye) for ${own}\\b`
+      : '';
   const mine = /^(?:mine|my|me)$/.test(own) ? `|\\bmine\\b|\\bmy ${nouns}\\b` : '';
   const made = own === 'made' ? '|\\bas made\\b' : '';
   // "is the 2024 lye right?", "check the x3"
@@ -46,6 +49,12 @@ function speaksOf(word: string): RegExp {
 }
 
 const refused = /\b(?:ignore|not|never|instead of|rather than|forget|skip|don'?t)\b/;
+/** What one clause of a sentence says of a column, where another clause names another one. */
+const clauses = / (?:[,;–—-]|while|whereas|but|and) /;
+const chosen =
+  /\b(?:only|making|make|made|weighed|used|use|poured|mine|what i|what we|counts?|mean|meant|check|judge|now|today|tonight|current|real|actual)\b/;
+const shown =
+  /\b(?:(?:from|in|of) (?:the|her|his|my|our) (?:[a-z]+ )?(?:book|card|recipe|site|page)|printed|planned|there to|only there|just there|there for|to show|shows|showing|comparison|compare|history|reference|came from|come from|for interest|old|older|previous|last (?:time|batch|month|year|week)|was|were)\b/;
 const places: readonly (readonly [RegExp, (count: number) => number])[] = [
   [/\bleftmost\b/, () => 0],
   [/\brightmost\b/, (count) => count - 1],
@@ -164,20 +173,44 @@ function columnsUnder(tokens: readonly Token[], prims: readonly Prim[], at: numb
   };
 }
 
+/** Votes of a sentence that names several columns: for one of them where the clause says "only", or others are only shown. */
+function byClause(
+  sentence: string,
+  namedIn: (text: string) => ReadonlySet<number>,
+): readonly (readonly [number, number])[] {
+  const votes: (readonly [number, number])[] = [];
+  let surely = false;
+  for (const clause of sentence.split(clauses)) {
+    const [one, ...more] = namedIn(clause);
+    if (one === undefined || more.length > 0) continue;
+    const isOut = refused.test(clause) || shown.test(clause);
+    surely ||= isOut || /\bonly\b/.test(clause);
+    if (isOut || chosen.test(clause)) votes.push([one, isOut ? -1 : 1]);
+  }
+  return surely ? votes : [];
+}
+
 /** Which of the columns the words around the table mean; null where they do not tell. */
 function meantBy(columns: readonly Column[], around: readonly string[]): number | null {
   const votes = columns.map(() => 0);
   const heads = columns.map(({ head }) => head.map(speaksOf));
-  for (const sentence of around) {
+  const namedIn = (text: string): ReadonlySet<number> => {
     const named = new Set<number>();
     heads.forEach((patterns, k) => {
-      if (patterns.some((pattern) => pattern.test(sentence))) named.add(k);
+      if (patterns.some((pattern) => pattern.test(text))) named.add(k);
     });
-    for (const [pattern, place] of places) if (pattern.test(sentence)) named.add(place(columns.length));
+    for (const [pattern, place] of places) if (pattern.test(text)) named.add(place(columns.length));
+    return named;
+  };
+  for (const sentence of around) {
+    const named = namedIn(sentence);
     const [only] = named;
+    if (named.size === 1 && only !== undefined) {
+      votes[only] = (votes[only] ?? 0) + (refused.test(sentence) ? -1 : 1);
+      continue;
+    }
     // "left number = the recipe as printed, right number = mine"
-    if (named.size !== 1 || only === undefined) continue;
-    votes[only] = (votes[only] ?? 0) + (refused.test(sentence) ? -1 : 1);
+    if (named.size > 1) for (const [k, vote] of byClause(sentence, namedIn)) votes[k] = (votes[k] ?? 0) + vote;
   }
   const favoured = votes.flatMap((count, k) => (count > 0 ? [k] : []));
   if (favoured.length === 1) return favoured[0] ?? null;

@@ -102,7 +102,7 @@ const made = (): readonly Tale[] => [
   {
     tells: new RegExp(`\\b(?:i|we) ${really}${times} ${all}|\\b(?:with|had|took|made) ${all} ${times}\\b`),
     unless:
-      /\b(?:doubled|tripled|trebled|quadrupled|halved)\b.*#|\b(?:checked|next|if|would|could|should|last|spring|summer|autumn|winter|christmas|never|usually)\b|\?/,
+      /\b(?:doubled|tripled|trebled|quadrupled|halved)\b(?!.*\b(?:but|except|not|only)\b[^#]*# (?:of )?(?:the )?[LW]\b).*#|\b(?:checked|next|if|would|could|should|last|spring|summer|autumn|winter|christmas|never|usually)\b|\?/,
   },
   {
     tells:

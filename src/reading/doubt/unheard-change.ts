@@ -66,6 +66,7 @@ const out: readonly string[] = [
   `[FL] (?:i |we |was |were )+(?:only )?(?:half|partly|barely|hardly) (?:used|added|melted|emptied|there)\\b`,
   `[FL] ${vessel}(?:wasnt|was not|isnt|werent) (?:quite |completely |all |entirely )*full\\b`,
   `\\b(?:kept|keep|keeping|saved|held|reserved|put aside|set aside|put by) (?:back |aside )?${someOf} of ${the}F [^.?#]{0,20}\\bfor (?:my|her|his|our|the|an?|cooking|frying|baking)\\b(?! (?:end|top|swirl|trace)\\b)`,
+  `\\b(?:i|we|ive|weve) (?:(?:have|had|just|then|only|also) )*(?:set|put) (?:# (?:of )?)?${the}F (?:aside|to one side)(?= (?:[.;!)]|[-,:] (?:it|that|this|they|so|and|as|because)\\b|and (?:it|left|kept|used)\\b|because\\b|as\\b)| $|$)(?![^.?]*\\b(?:ready|handy|for (?:the|this)|until|till|(?:went|goes|go|put|poured|stirred|add|added) (?:it |that |them )?in)\\b)`,
   `\\b(?:knocked over|dropped|tipped over|(?<!\\b(?:did|does|do|will|would|could|can|might|may|should|has|have)\\b[^.?#]{0,40})upset|broke|spilled|spilt) ${the}[FL]\\b`,
   `\\b(?:^|[-,;:] )no F in (?:it|there|mine|this)\\b`,
   `F ${vessel}(?:[a-z]+ ){0,3}(?:never|not|didnt|hasnt|hadnt|havent|isnt|wont) (?:[a-z]+ ){0,2}(?:arrived?|come|came|coming|turn(?:ed)? up|show(?:ed)? up|delivered)\\b(?! (?:out|off|up|to)\\b)`,
@@ -176,7 +177,7 @@ const lye: readonly string[] = [
   `\\b(?:scale|scales|display) (?:jumped|died|drifted|flickered|wobbled|froze|gave out|stuck)\\b[^.?]*L`,
   `\\bminus (?:whatever|what|the bit|some)\\b`,
   `\\b(?:died|went (?:black|off|blank|flat)|switched off|gave up) [^.?]{0,24}\\b(?:of|with|during|weighing|halfway) (?:the )?L\\b`,
-  `\\b(?:finished|guessed|did|went) (?:[a-z]+ ){0,3}by eye\\b`,
+  `(?<!(?<!\\b(?:i|we) )\\b(?:always|used to|she|he|they)\\b[^.?#,;]{0,40})\\b(?:finished|guessed|did|went) (?:[a-z]+ ){0,3}by eye\\b`,
   `\\b(?:scale|scales) (?:was|were) (?:still |set )?(?:on|in) (?:grams|ounces|oz|pounds)\\b`,
   `\\b(?:not sure|cant remember|forgot|didnt|did i|wasnt|havent|hadnt|never|whether i) [^.?]{0,20}\\b(?:tared?|zero(?:ed)?)\\b`,
   `\\bwasnt sure\\b[^.?]*[FL]\\b`,
@@ -229,6 +230,12 @@ const isFigure = (token: Token): boolean => token.t === 'quantity';
 
 /** "I have 1.2 kg of lard sitting in the freezer. I'd go with all of that, and 300 g coconut": it opens the list. */
 const toUse = /\b(?:have|got|theres|there is|ive|ve) # (?:of )?F\b[^#.?]*/;
+const forIt =
+  '(?:this|it|that|these|(?:the|my|this|a|our|tonights|todays|tomorrows|this weekends) (?:next )?(?:soap|batch|bar|bars|loaf|pot|recipe)|soap|tonight|today|tomorrow|soaping|the weekend)';
+/** "I have 14 oz of sunflower, 10 oz of coconut and 4 oz of castor set aside": all of the list is ready. */
+const ready = new RegExp(
+  `\\b(?:have|got|has|theres|there is|there are|ive|ve) (?:[a-z]+ )?# (?:of )?(?:[a-z]+ )?F(?: (?:, )?# (?:of )?(?:[a-z]+ )?F)*(?: ,)? (?:and|plus|&) # (?:of )?(?:[a-z]+ )?F (?:(?:all|both|already|now|here|ready|weighed|out|and) )*set aside\\b(?! (?:until|till|to|because|as|since|it|that|from|of|at|(?:just )?in case|for (?!${forIt}\\b))|[^.?]*\\b(?:use|using|take|taking|put) (?:in )?(?:only |just )*(?:the|some|half|one|two|part|most)\\b)`,
+);
 const isUsed = /\b(?:use|using|go|take|with|melt|want|need|put)\b[^.?]*\b(?:all|it|that|both|them)\b/;
 
 /** Nobody has done it. */
@@ -296,7 +303,7 @@ function saidIn(
   const lettered = sentence.text
     .replace(/@/g, (_, place: number) => letterOf(tokens[sentence.tokenAt(place)], weighed))
     .replace(forNothing(), dashes);
-  const text = isOpening ? lettered.replace(toUse, dashes) : lettered;
+  const text = isOpening ? lettered.replace(ready, dashes).replace(toUse, dashes) : lettered;
   if (
     denied.test(text) ||
     nearly.test(text) ||

@@ -104,7 +104,7 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
       tells:
         '\\b(?:by (?:eye|guess|guesswork)|eyeballed|eyeballing|guesstimated?|freehand)\\b|\\b(?:shrank|shrunk|cut|scaled|reduced|enlarged|made)\\b[^.?#]{0,30}\\b(?:roughly|more or less|something like|about|around) (?:by )?(?:a |one |two |three )?(?:half|thirds?|quarters?|fifths?)\\b',
       unless:
-        /\b(?:split|divided|cut (?:into|in|the soap|the loaf)|bars?|egg|trace|swirl|colou?r|mica|clay|oats?|oatmeal|W|water|scents?|X|she|he|never|not|dont|instead|but|scales?|weighed it|dilut\w*|until|till)\b/,
+        /\b(?:split|divided|cut (?:into|in|the soap|the loaf)|bars?|egg|trace|swirl|colou?r|mica|clay|oats?|oatmeal|W|water|scents?|X|she|he|they|(?<!\b(?:i|we) )(?:always|used to)|never|not|dont|instead|but|scales?|weighed it|dilut\w*|until|till)\b/,
     },
     // part of a pack, by guess
     {

@@ -7,6 +7,7 @@ import { cue } from '../words/cue-words.ts';
 import { listed, signal } from '../words/signal-words.ts';
 import { givesAround, givesAt, type Signals, saysAround } from '../words/signals.ts';
 import {
+  isFat,
   isIngredient,
   isMark,
   isMeasured,
@@ -393,6 +394,8 @@ function isWarmth(tokens: readonly Token[], k: number, { quantity: { value, inWo
 }
 
 /** The tokens with such figures set aside. */
+const isShare = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.dim === 'percent';
+
 export function elsewise(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
   const aside = (k: number, reason: string): void => {
@@ -401,7 +404,9 @@ export function elsewise(tokens: readonly Token[], signals: Signals): readonly T
     out ??= [...tokens];
     out[k] = asAside(token, reason);
   };
-  const shared = (signals.all & signal.percent) !== 0;
+  const shared =
+    (signals.all & signal.percent) !== 0 &&
+    signals.figures.some((k) => isShare(tokens[k]) && [k - 2, k - 1, k + 1, k + 2].some((at) => isFat(tokens[at])));
   let counted: number | null = null;
   const fats = (): number => {
     counted ??= weighedFats(tokens);

@@ -15,6 +15,7 @@ import {
   wordAt,
 } from '../words/token-is.ts';
 import type { Figure, Token } from '../words/tokens.ts';
+import { thingOf, weighedIn } from '../words/weighed.ts';
 
 /** Where each weight is first said. */
 const firstSaid = keptLast((tokens: readonly Token[]): ReadonlyMap<string, number> => {
@@ -73,7 +74,24 @@ export const isAllOfIt = (tokens: readonly Token[], k: number, token: Figure): b
   !isIngredient(tokens[k + 1]) &&
   wordAt(tokens, k + 1) !== 'of' &&
   !isOfAnother(tokens, k) &&
-  isSameAs(tokens.slice(0, k).findLast(isWeight), token);
+  (isSameAs(tokens.slice(0, k).findLast(isWeight), token) || isOfOneRow(tokens, k, token));
+
+/** "All 142 g and all the 300 g water went in": the weight of one thing of the list, where nothing new is spoken of. */
+function isOfOneRow(tokens: readonly Token[], k: number, token: Figure): boolean {
+  const next = tokens[k + 1];
+  if (
+    !endsDotted(token) &&
+    !isStop(next) &&
+    !isMark(next, ',') &&
+    !/^(?:and|went|goes|got|is|are|was|were|in|into)$/.test(spoken(next))
+  )
+    return false;
+  const rows = weighedIn(tokens, 0, k, /^(?:fat|alkali|water|liquid)$/).filter(({ figure }) => figure < k);
+  const { from } = sentenceAt(tokens, k, longestSaid);
+  const isNew = isAny(tokens, from, k, (one) => isIngredient(one) && !rows.some(({ id }) => id === thingOf(one)));
+  const same = rows.filter(({ figure }) => isSameAs(tokens[figure], token));
+  return !isNew && new Set(same.map(({ id }) => id)).size === 1;
+}
 
 /** "The whole 260 g was goat milk instead": what weighs as much in its place. */
 function isOfAnother(tokens: readonly Token[], k: number): boolean {

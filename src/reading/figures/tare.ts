@@ -17,7 +17,7 @@ import {
   sentenceAt,
   spoken,
 } from '../words/token-is.ts';
-import { asAside, type Figure, type Token } from '../words/tokens.ts';
+import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { eitherOf } from './part-said.ts';
 
 /** Tokens from the first of three such figures to the last, at the most. */
@@ -84,10 +84,34 @@ function isFull(tokens: readonly Token[], k: number): boolean {
 }
 const filling = /^(?:with|full|filled|plus)$/;
 
-/** The tokens with the weights of the vessel set aside, empty and full; where nothing says what that leaves, it is asked. */
-export function tares(tokens: readonly Token[], signals: Signals): readonly Token[] {
+/** Tokens from a name to its weight with a vessel between, at the most. */
+const longestVessel = 14;
+
+/** "Water in a steel jug, jug tared out: 360 g": the tokens without the vessel between a name and its weight. */
+function withoutTared(tokens: readonly Token[], figures: readonly number[]): readonly Token[] {
   let out: Token[] | null = null;
-  const figures = signals.figures.filter((k) => massOf(tokens[k]));
+  for (const k of figures) {
+    if (!isMark(tokens[k - 1], ':')) continue;
+    let name = k - 2;
+    while (k - name <= longestVessel && !isStop(tokens[name]) && !isFigure(tokens[name]) && !isIngredient(tokens[name]))
+      name--;
+    if (!isIngredient(tokens[name])) continue;
+    if (!isAny(tokens, name + 1, k - 1, (one) => /^(?:tared|zeroed)$/.test(spoken(one)))) continue;
+    out ??= [...tokens];
+    // "lye (NaOH)": the name stands right before its weight
+    const from = isMark(tokens[name - 1], '(') ? name - 1 : name;
+    for (let at = from; at < k - 1; at++) out[at] = asFiller(tokens[at] as Token);
+    const [own, place] = [tokens[name], tokens[k - 2]];
+    if (own && place) out[k - 2] = { ...own, from: place.from, to: place.to };
+  }
+  return out ?? tokens;
+}
+
+/** The tokens with the weights of the vessel set aside, empty and full; where nothing says what that leaves, it is asked. */
+export function tares(given: readonly Token[], signals: Signals): readonly Token[] {
+  let out: Token[] | null = null;
+  const figures = signals.figures.filter((k) => massOf(given[k]));
+  const tokens = withoutTared(given, figures);
   for (let n = 1; n < figures.length; n++) {
     const [one = 0, two = 0, net = -1] = figures.slice(n - 1, n + 2);
     const begins = tokens[one];

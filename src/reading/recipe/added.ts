@@ -33,6 +33,13 @@ export function isAdded(tokens: readonly Token[], row: Row, before: Row): boolea
 export const isOther = (tokens: readonly Token[], { token: name }: Row): boolean =>
   [1, 2, 3].some((back) => isMeasured(tokens[name - back]) && besides.test(wordAt(tokens, name - back - 1)));
 
+/** "Melted the 1 kg of tallow", "all 300 g of the water went in": what was spoken of before. */
+export function isOfBefore(tokens: readonly Token[], { token: name }: Row): boolean {
+  const at = [1, 2, 3].map((back) => name - back).find((k) => tokens[k]?.t === 'quantity');
+  if (at === undefined || isOther(tokens, { token: name } as Row)) return false;
+  return /^(?:the|all|whole|full|entire)$/.test(wordAt(tokens, at - 1));
+}
+
 /** "Or another 100 g coconut": one or the other. */
 export const isAlternative = (tokens: readonly Token[], { token: name }: Row): boolean =>
   [1, 2, 3, 4].some((back) => wordAt(tokens, name - back) === 'or' && tokens.slice(name - back, name).some(isMeasured));

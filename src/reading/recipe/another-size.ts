@@ -48,6 +48,9 @@ const donePast =
 /** The batch of another time. */
 const elsewhen =
   /\b(?:next|(?:in|last) (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december))\b[^.!?\n]*$/i;
+/** "The wedding is in August, so last night I did …": the deed is of now all the same. */
+const lately =
+  /\b(?:last night|today|tonight|this (?:morning|afternoon|evening)|just now|now)\b[^.!?\n]{0,20}\b(?:i|we)\b(?![^.!?\n]*\b(?:next|last) (?!night))/i;
 const another = /\b(?:last (?:month|time|week|year|summer|winter|spring|autumn|batch)|yesterday|before)\b/i;
 const earlier = /\b(?:last (?:month|time|week|year|batch)|yesterday|(?:days?|weeks?|months?|years?) ago)\b/i;
 /** The figures are those behind it, or this one is made as it is written. */
@@ -195,7 +198,14 @@ function madeInPart(post: string): Sized | null {
   const isToldBehind = amountsIn(behind.replace(ofMould, '')) > 1;
   if (isToldBehind && (!did || named.test(behind))) return null;
   const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
-  if (did && (another.test(sentence) || elsewhen.test(since) || earlier.test(since) || parted.test(post))) return null;
+  if (
+    did &&
+    (another.test(sentence) ||
+      (elsewhen.test(since) && !lately.test(since)) ||
+      earlier.test(since) ||
+      parted.test(post))
+  )
+    return null;
   if (did && afterwards.test(behind)) return null;
   if (did && (mightBe.test(since) || mightBe.test(sentence) || (ofPack.test(since) && !ofAll.test(said[0]))))
     return null;

@@ -8,9 +8,9 @@ import { withRest } from '../rows/rest.ts';
 import { isMixedUp } from '../text/letters.ts';
 import { rawText } from '../text/scan.ts';
 import { damaged } from '../words/aside.ts';
-import { isAny, isWord, sentenceAt } from '../words/token-is.ts';
+import { isAny, sentenceAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
-import { isAdded, isAlternative, isOther } from './added.ts';
+import { isAdded, isAlternative, isOfBefore, isOther } from './added.ts';
 import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { alkaliByMeasure } from './by-measure.ts';
 import { calledAfter } from './called-after.ts';
@@ -59,12 +59,6 @@ function chatty(assembly: Assembly, line: number): boolean {
   return words > 2;
 }
 
-/** "Melted the 1 kg of tallow": what was spoken of before. */
-function isDefinite(tokens: readonly Token[], { token: name }: Row): boolean {
-  const at = [name - 1, name - 2].find((k) => tokens[k]?.t === 'quantity');
-  return at !== undefined && isWord(tokens[at - 1], 'the');
-}
-
 /** "Only got 180 g out of the jar", "lost 30 g of the coconut": no second weight to add. */
 function isLess(tokens: readonly Token[], { token }: Row): boolean {
   const { from, to } = sentenceAt(tokens, token, longestRemark);
@@ -94,7 +88,7 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
       const of = label(assembly, first.named.meaning);
       const equal = list.every((one) => sameAmount(one, first));
       const isTold = list.some((one) => chatty(assembly, one.line));
-      const isTheSame = list.slice(1).every((one) => isDefinite(assembly.source.tokens, one));
+      const isTheSame = list.slice(1).every((one) => isOfBefore(assembly.source.tokens, one));
       const apart = prose || isTheSame || isTold || list.some((one) => Math.abs(one.line - first.line) >= 3);
       const more = list.slice(1);
       const isOpen = more.some((one) => isOther(assembly.source.tokens, one));

@@ -3,6 +3,7 @@ import { isUnpaired } from '../rows/proportions.ts';
 import type { Prim } from '../text/scan.ts';
 import { isMark, isMeasured, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
+import { isOfBefore, isOther } from './added.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, roundTo } from './rows.ts';
 
@@ -97,12 +98,17 @@ export function readWater(
   if (first) {
     const grams = first.grams ?? 0;
     const equal = (): boolean => weighed.every((row) => Math.abs((row.grams ?? 0) - grams) <= sameWithin * grams);
+    const isOnce = (): boolean =>
+      equal() &&
+      !weighed.slice(1).some((row) => isOther(assembly.source.tokens, row)) &&
+      (weighed.some((row) => row.line !== first.line) ||
+        weighed.slice(1).every((row) => isOfBefore(assembly.source.tokens, row)));
     const others = weighed.filter((row) => !isOfAdditive(assembly.source.tokens, row));
     if (weighed.length === 2 && others.length === 1) {
       water = weighed.reduce((sum, row) => sum + (row.grams ?? 0), 0);
       const said = weighed.map((row) => row.said).join(' and ');
       assembly.assume('summed', `I added up ${said} of water: the one is what something else is dissolved in.`);
-    } else if (weighed.length === 1 || (equal() && weighed.some((row) => row.line !== first.line))) water = grams;
+    } else if (weighed.length === 1 || isOnce()) water = grams;
     else assembly.doubts.push({ id: 'two-amounts', of: 'water', said: weighed.map((row) => row.said) });
   } else {
     const share = waters.find((row) => row.share)?.share?.value;

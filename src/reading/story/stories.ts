@@ -5,20 +5,25 @@ import type { Cut } from '../text/sentences.ts';
 import type { Token } from '../words/tokens.ts';
 import { anotherFat } from './another-fat.ts';
 import { besidePot } from './beside-pot.ts';
+import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
 import { inTwice } from './in-twice.ts';
 import { leftStanding } from './left-standing.ts';
+import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
+import { onlyThese } from './only-these.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
 import { partsTold } from './parts-told.ts';
+import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
+import { solutionPoured } from './solution-poured.ts';
 import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
@@ -45,7 +50,11 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     const broken = brokenOff(tokens);
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
-  const settled = confirmed(cutOf(tokens));
+  const named = rowNamed(cutOf(tokens));
+  const liquid = liquidParted(cutOf(named.tokens));
+  const poured = solutionPoured(cutOf(liquid.tokens));
+  const bowl = bowlReadings(cutOf(poured.tokens));
+  const settled = confirmed(cutOf(bowl.tokens));
   const pure = otherPack(cutOf(settled.tokens));
   const slips = notThisBatch(cutOf(pure.tokens));
   const spilt = spiltOf(cutOf(slips.tokens));
@@ -60,7 +69,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const outright = saidOutright(cutOf(tared.tokens));
   const another = anotherFat(cutOf(countedIn(cutOf(outright.tokens))));
   const exchange = inExchange(cutOf(another.tokens));
-  const standing = leftStanding(cutOf(exchange.tokens));
+  const these = onlyThese(cutOf(exchange.tokens));
+  const standing = leftStanding(cutOf(these.tokens));
   const twice = inTwice(cutOf(standing.tokens));
   const good = madeGood(cutOf(twice.tokens));
   const rested = wentInLess(cutOf(good.tokens));
@@ -68,6 +78,10 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     tokens: rested.tokens,
     listed: good.tokens,
     told: [
+      named,
+      liquid,
+      poured,
+      bowl,
       settled,
       pure,
       slips,
@@ -83,17 +97,22 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       outright,
       another,
       exchange,
+      these,
       standing,
       twice,
       good,
       rested,
     ].flatMap(({ told }) => told),
     unheard:
+      named.unheard ??
+      poured.unheard ??
+      bowl.unheard ??
       settled.unheard ??
       broken.unheard ??
       tared.unheard ??
       another.unheard ??
       exchange.unheard ??
+      these.unheard ??
       twice.unheard ??
       good.unheard,
   };

@@ -12,7 +12,8 @@ import type { Post } from './withdrawn.ts';
 
 const factors: Readonly<Record<string, number>> = { doubled: 2, tripled: 3, trebled: 3, quadrupled: 4, halved: 1 / 2 };
 
-const one = '(?:(?:all|the|my|our|both|up) )*(?:@|oils?|fats?|butters?)';
+const one =
+  '(?:(?:all|of|the|my|our|both|up|two|three|four|five|…|#(?= (?:oils?|fats?|butters?)\\b)) )*(?:@|oils?|fats?|butters?)';
 const parts = `${one}(?: (?:, )?(?:and |& |as well as )?(?!(?:the |my )*@ (?:stayed|stays|was|is|i|we|kept|only|remained|at)\\b)${one})*`;
 const made = new RegExp(
   `(?<!\\b(?:nearly|almost|if|would have|should have|could have) (?:i |we )?)\\b(?<word>doubled|tripled|trebled|quadrupled|halved) (?<parts>${parts}) (?!#)`,
@@ -20,8 +21,10 @@ const made = new RegExp(
 );
 /** "But forgot to double the lye", "not the lye", "the lye stayed at 99 g". */
 const again = '(?:(?:to )?(?:double|triple|treble|quadruple|halve|doubling|tripling|halving|#|do|change) )?';
+const wholly = '(?:all|the (?:whole|full)) (?:of )?(?:the |my )?(?:# )?';
 const kept = [
   `\\b(?:forgot|forgotten|missed|overlooked|didnt|did not|never|without|not|left|leaving|kept|keeping|only left|except(?: for)?|apart from) (?:about )?${again}(?<parts>${parts})(?! (?:out|off)\\b)`,
+  `\\b${wholly}(?<parts>(?:of )?${parts})(?= (?:(?:, )?(?:and |& |plus )${wholly}(?:of )?${parts} )?(?:(?:all|still|then|has|have|is|are|was|were) )*(?:went|gone|got|is|are|was|were) in(?:to)?\\b)`,
   `(?<parts>${parts}) (?:(?:i|we|was|were|is|are|just|only|at|as|alone|it|have|has|had) )*(?:stayed|kept|left|not|wasnt|isnt|forgot|forgotten|unchanged|single|the same|still)\\b`,
 ].map((pattern) => new RegExp(pattern, 'dg'));
 const elsewise = /\?|\b(?:if|would|could|can|should|might|next|last|usually|normally|never|nearly|almost)\b/;

@@ -9,6 +9,7 @@ import { type DecimalHabit, decimalHabit } from './numbers.ts';
 import { type Quantity, quantityAt } from './quantities.ts';
 import { isSlipOfLye } from './slip-of-lye.ts';
 import { distance, type Speller } from './spelling.ts';
+import { turnedRound } from './turned-round.ts';
 import { meantFor, mostSpellings, type Sort, sortOf, type Word, wordsOf } from './word.ts';
 
 /** Whatever its kind, a token has its own keys in this order: the compiler then knows few shapes of them. */
@@ -411,11 +412,13 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
       return { t: 'word', from: i, to: i + 1, text: 'about', sort: 'filler' };
     return { t: 'sign', from: i, to: i + 1, text: prim.text, sort: null };
   }
-  const plain = word && (isSomebody(prims, i) || isVerb(prims, i)) ? null : nameAt(post, i);
-  const named = plain ?? misspelt(post, i, speller) ?? shortened(post, i);
+  const turned = word ? turnedRound(prims, i, lexicon) : null;
+  const isNone = isSomebody(prims, i) || isVerb(prims, i) || (prim.text === 'of' && turnedRound(prims, i + 1, lexicon));
+  const plain = word && isNone ? null : nameAt(post, i);
+  const named = turned ?? plain ?? misspelt(post, i, speller) ?? shortened(post, i);
   const hit = !word || word.beginsAmount ? quantityAt(prims, i, lexicon, habit) : null;
   if (named && (!hit || (prim.kind === 'number' && !hit.quantity.unit && leadsKind(i, named))))
-    return nameToken(post, i, named, plain !== null || named.entry.how === 'abbreviation');
+    return nameToken(post, i, named, (turned ?? plain) !== null || named.entry.how === 'abbreviation');
   if (hit) return { t: 'quantity', from: i, to: hit.end, quantity: hit.quantity };
   if (!word) return { t: 'aside', from: i, to: i + 1, reason: 'no amount that can be read', numbers: [i] };
   // "olive n coconut"
