@@ -80,7 +80,7 @@ export function withoutOthers(
   read: (post: string) => RecipeReading,
   catalogue: Catalogue,
 ): RecipeReading | null {
-  if (post.length > longestTalk) return null;
+  if (post.length > longestTalk || first.doubts.some(({ id }) => id === 'superfat-odd')) return null;
   const all = stretchesOf(post, sentences);
   const textOf = ({ from, to }: { readonly from: number; readonly to: number }): string => post.slice(from, to);
   const told = all.filter((one) => counted.test(textOf(one)) && tellsOfOthers(textOf(one)));
