@@ -6,6 +6,7 @@ import type { Token } from '../words/tokens.ts';
 import { anotherFat } from './another-fat.ts';
 import { besidePot } from './beside-pot.ts';
 import { brokenOff } from './broken-off.ts';
+import { byDifference } from './by-difference.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
@@ -50,7 +51,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const slips = notThisBatch(cutOf(pure.tokens));
   const spilt = spiltOf(cutOf(slips.tokens));
   const held = waterHeld(cutOf(spilt.tokens));
-  const same = sameFats(cutOf(held.tokens));
+  const difference = byDifference(cutOf(held.tokens));
+  const same = sameFats(cutOf(difference.tokens));
   const summed = summedUp(cutOf(same.tokens));
   const parts = partsTold(cutOf(summed.tokens));
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(parts.tokens))))))));
@@ -73,6 +75,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       slips,
       spilt,
       held,
+      difference,
       same,
       summed,
       parts,
