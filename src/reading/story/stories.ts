@@ -18,11 +18,13 @@ import { notThisBatch } from './not-this-batch.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
+import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
 import { sameFats } from './same-fats.ts';
 import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
+import { stoppedShort } from './stopped-short.ts';
 import { summedUp } from './summed-up.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
@@ -52,7 +54,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const spilt = spiltOf(cutOf(slips.tokens));
   const held = waterHeld(cutOf(spilt.tokens));
   const difference = byDifference(cutOf(held.tokens));
-  const same = sameFats(cutOf(difference.tokens));
+  const parted = partedOut(cutOf(difference.tokens));
+  const stopped = stoppedShort(cutOf(parted.tokens));
+  const same = sameFats(cutOf(stopped.tokens));
   const summed = summedUp(cutOf(same.tokens));
   const parts = partsTold(cutOf(summed.tokens));
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(parts.tokens))))))));
@@ -76,6 +80,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       spilt,
       held,
       difference,
+      parted,
+      stopped,
       same,
       summed,
       parts,
