@@ -9,6 +9,7 @@ import { type InPot, potDiffers } from './doubt/pot-differs.ts';
 import { toldOtherwise } from './doubt/told-otherwise.ts';
 import { unheardChange } from './doubt/unheard-change.ts';
 import { unsureOf } from './doubt/unsure-of.ts';
+import { weighedApart } from './doubt/weighed-apart.ts';
 import { afterPhrases, superfatBy } from './figures/after.ts';
 import { alsoWarm } from './figures/also-warm.ts';
 import { asMuch } from './figures/as-much.ts';
@@ -268,6 +269,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
         toldOtherwise(told, heard.back, pot) ??
         leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot) ??
+        weighedApart(told, heard.back) ??
         unsureOf(told, pot, isHeard)
       );
     },

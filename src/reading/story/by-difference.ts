@@ -5,7 +5,7 @@
  */
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isIngredient, isPot, spoken } from '../words/token-is.ts';
+import { endsDotted, isIngredient, isPot, isStop, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
 import { joinedAt, type Story } from './story.ts';
@@ -13,7 +13,7 @@ import { isPlain, type Name, weightAt } from './tale.ts';
 
 /** Words of which one stands in each sentence that tells of it. */
 const cues: ReadonlySet<string> = new Set(
-  'before beforehand after afterwards full empty emptied alone itself with including includes incl plus and left still remaining remained remains over went now started'.split(
+  'minus less included first then later ended from before beforehand after afterwards full empty emptied alone itself with including includes incl plus and left still remaining remained remains over went now started'.split(
     ' ',
   ),
 );
@@ -26,21 +26,36 @@ const the = '(?:(?:the|my|its|a|an|that|this|same|full|empty|plastic|glass|steel
 const twice =
   /(?<head>[^@#?.;]{0,60})(?<x>@)(?<mid>[^@#?]{0,90})(?<a>#)(?:(?<m1>[^@#?]{0,70})(?<b>#))?(?<m2>[^@#?]{0,50})/dg;
 const earlier =
-  /\b(?:before(?:hand)?|full|filled|at first|first|to (?:begin|start) with|(?:at|in) the (?:start|beginning|outset)|when (?:i|we) (?:started|began|opened)|(?:i|we) started|unopened|untouched|initially|originally|from)\b/;
+  /\b(?:before(?:hand)?|full|filled|at first|first|to (?:begin|start) with|(?:at|in) the (?:start|beginning|outset)|when (?:i|we) (?:started|began|opened)|started|began|unopened|untouched|initially|originally|from)\b/;
+const wasSo = /\b(?:was|were|weighed|had) (?=#)/;
 const later =
-  /\b(?:after(?:wards?)?|when (?:i|we|id|i'd|wed) (?:had |was |were )?(?:done|finished|stopped|through)|(?:i|we) (?:had )?finished|now|at the end|in the end|then|later|to|down to)\b/;
+  /\b(?:after(?:wards?)?|(?:when|once|as soon as) (?:i|we|id|i'd|wed) (?:had |was |were )?(?:done|finished|stopped|through|poured)|(?:i|we) (?:had )?finished|now|at the end|in the end|ended|then|later|(?:down )?to(?! (?:start|begin))|empty|emptied)\b|->|→/;
+/** Words that are said of two goes as well. */
+const weakly = /^(?:first|at first|from|then|later|(?:down )?to|was|were|weighed|had)$/;
+const onScale = /\b(?:weigh\w*|scales?|display|show\w*)\b/;
+const outOf = new RegExp(`\\b(?:from|out of) ${the}(?:@ )?${vessels}\\b`);
 /** What becomes lighter by itself, or is not weighed but said to be so. */
 const otherwise =
-  /\b(?:if|next|usually|normally|would|should|refilled|topped|strain\w*|filter\w*|infus\w*|render\w*|boil\w*|simmer\w*|evaporat\w*|dried|drying|dry|cur(?:e|ed|ing)|froze|frozen|soaps?|bars?|loaf|batter|mou?lds?|supposed|says|cost\w*|price|paid|pounds?|month|week|year|o ?clock|minutes?|hours?|degrees?|temp\w*|read|cooked|cooking|cook)\b/;
-const weighing =
-  /\b(?:weigh\w*|scales?|display|was|were|went|is|came|showed|said|dropped|fell|at|from|grams?|tub|jar)\b|[:(]/;
+  /\b(?:if|next|usually|normally|would|should|refilled|topped|strain\w*|filter\w*|infus\w*|render\w*|boil\w*|simmer\w*|evaporat\w*|dried|drying|dry|cur(?:e|ed|ing)|froze|frozen|soaps?|bars?|loaf|batter|mou?lds?|supposed|says|cost\w*|price|paid|pounds?|month|week|year|o ?clock|minutes?|hours?|degrees?|temp\w*|read|cooked|cooking|cook|trace|another|more|extra|added|adding|twice|each)\b/;
 
 const own = '(?:alone|itself|by itself|on its own|empty|bare|without (?:anything|lid))';
 /** What the vessel weighs: "the jug is", "empty it's", "85 g for the jug". */
-const tare = `(?:\\b${vessels}(?: (?:by|on|its|own|alone|itself|empty|is|was|weighs|weighed|comes|came|to|at|about|says|reads|which|that|itself|bare|shows|showed|in|grams|only|just|[:=(,-]))* (?<t>#)|\\b${own}(?: (?:the|my|it|its|is|was|weighs|weighed|comes to|at|that|they|${vessels}|[:=(,-]))* (?<u>#)|(?<v>#) (?:is |are |was |of (?:that|it|which) (?:is|was) |for |being )*(?:just |only )?(?:the |its |my )(?:(?:empty|bare|own) )?${vessels}\\b(?! of)(?! (?:and|with|plus) (?:the )?@))`;
+const tare = `(?:\\b${vessels}(?: (?:by|on|its|own|alone|itself|empty|is|was|weighs|weighed|comes|came|to|at|about|says|reads|which|that|bare|shows|showed|in|grams|only|just|later|afterwards|with nothing in it|without(?: the)? @|[:=(,-]))* (?<t>#)|\\b${own}(?: (?:the|my|it|its|is|was|weighs|weighed|comes to|at|that|they|${vessels}|[:=(,-]))* (?<u>#)|(?<w>#) (?:with nothing(?: (?:in|on)(?: it)?)?|empty|alone|by itself|on its own)\\b|(?<v>#) (?:is |are |was |of (?:that|it|which) (?:is|was) |for |being )*(?:just |only )?(?:the |its |my )(?:(?:empty|bare|own) )?${vessels}\\b(?! of)(?! (?:and|with|plus) (?:the )?@))`;
 const reading = '[^@#?.]{0,40}';
+const joint = '(?:and|plus|with|incl|including|includes|in|[+])';
 /** What it weighs with what is in it. */
-const gross = `(?:\\b(?:with|plus|and) ${the}(?<p>@)(?: (?:in|inside|on|it|there|together|and all|the|${vessels}|weighed|weighs|now))*${reading}(?<q>#)|(?<r>#)${reading}\\b(?:with|including|incl|plus) ${the}(?<s>@)(?: in(?:side)?(?: it| there)?)?|(?<h>@) (?:(?:is|was|and|plus|in|with|including|together|[+]) )+(?:the|its|my|a) ${vessels}${reading}(?<i>#)|(?<j>@)[^@#?.]{0,12}(?<k>#)[^@#?.]{0,16}\\b(?:including|incl|with|plus) ${the}${vessels}\\b|\\b${vessels} (?:full )?of ${the}(?<l>@)${reading}(?<m>#))`;
+const gross = [
+  `\\b(?:with|plus|and) ${the}(?<p>@)(?: (?:in|inside|on|it|there|together|and all|the|${vessels}|weighed|weighs|now))*${reading}(?<q>#)`,
+  `(?<r>#)${reading}\\b(?:with|including|incl|plus) ${the}(?<s>@)(?: in(?:side)?(?: it| there)?)?`,
+  `(?<h>@) (?:(?:is|was|together|weighed|[(]) )*${joint} ${the}${vessels}${reading}(?<i>#)`,
+  `(?<n>#) (?:of )?(?<o>@) (?:together )?${joint} ${the}${vessels}\\b`,
+  `(?<j>@)[^@#?.]{0,12}(?<k>#)[^@#?.]{0,16}(?:\\b${joint} ${the}${vessels}\\b|\\b${vessels} (?:is |was )?(?:included|and all)\\b)`,
+  `\\b${vessels} (?:full )?of ${the}(?<l>@)${reading}(?<m>#)`,
+].join('|');
+/** "176 g including the cup, which is 38 g". */
+const ofIts = `(?<j>@)[^@#?.]{0,12}(?<k>#)[^@#?.]{0,16}(?:\\b${joint} ${the}${vessels}\\b)(?: (?:and|but|[,(–-]))* (?:which|it|that)(?: (?:itself|alone|s))* (?:is|was|weighs|weighed|comes to|has) (?:about )?(?<t>#)`;
+/** "176 g minus the cup, 38 g". */
+const minus = `(?<j>@)[^@#?.]{0,12}(?<k>#)(?: [,(])? (?:minus|less|take away|without|[-−–]) (?:of )?${the}(?:${vessels} (?:of |is |was |weighs |[,(:] )*(?<t>#)|(?<u>#) (?:of |for )?${the}${vessels})`;
 const between = '[^@#?]{0,60}?';
 
 const inThe = `(?:in|at the bottom of) (?:it|there|${the}${vessels})`;
@@ -105,12 +120,15 @@ function weighedTwice(tokens: readonly Token[], story: Story, text: string): Fou
     const name = story.tokenAt(groups['x']?.[0] ?? 0);
     const a = story.tokenAt(groups['a']?.[0] ?? 0);
     const b = groups['b'] ? story.tokenAt(groups['b'][0]) : -1;
-    const words = `${head} ${mid} ${m1} ${m2.replace(/[.;].*/, '')}`;
-    const [first, last] = [words.search(earlier), words.search(later)];
+    const words = `${head}@${mid}#${m1}#${m2.replace(/[.;].*/, '')}`;
+    const [begins, ends] = [earlier.exec(words) ?? wasSo.exec(words), later.exec(words)];
+    const [first, last] = [begins?.index ?? -1, ends?.index ?? -1];
+    const isWeak =
+      weakly.test(begins?.[0].trim() ?? '') && !(/^(?:was|weighed)/.test(begins?.[0] ?? '') && ends?.[0] === 'now');
+    if (!onScale.test(words) && (isWeak || weakly.test(ends?.[0] ?? '') || outOf.test(words))) continue;
     if (otherwise.test(`${head}${mid}${m1}`)) continue;
-    if (!new RegExp(`\\b${vessels}\\b`).test(`${head}${mid}${m1}`) || !weighing.test(`${mid}${m1}`)) continue;
-    const one = tokens[a];
-    if (isFall(one) && !isNamed(tokens, a) && /\b(?:went|fell|dropped|came|going) (?:down )?from $/.test(mid))
+    if (!new RegExp(`\\b${vessels}\\b`).test(`${head}${mid}${m1}`)) continue;
+    if (isFall(tokens[a]) && !isNamed(tokens, a) && /\b(?:went|fell|dropped|came|going) (?:down )?from $/.test(mid))
       return { name, more: a, less: a, from: name, to: a + 1 };
     if (b < 0 || first < 0 || last < 0 || isNamed(tokens, b)) continue;
     const [more, less] = first < last ? [a, b] : [b, a];
@@ -121,37 +139,41 @@ function weighedTwice(tokens: readonly Token[], story: Story, text: string): Fou
 }
 
 /** A name follows that the figure is of. */
-const isNamed = (tokens: readonly Token[], k: number): boolean =>
-  !endsDotted(tokens[k]) &&
-  (isIngredient(tokens[k + 1]) || (spoken(tokens[k + 1]) === 'of' && isIngredient(tokens[k + 2])));
+const isNamed = (tokens: readonly Token[], k: number, name: number | null = null): boolean => {
+  const at = spoken(tokens[k + 1]) === 'of' ? k + 2 : k + 1;
+  return !endsDotted(tokens[k]) && isIngredient(tokens[at]) && (name === null || at === name);
+};
 
-let tared: readonly (readonly [RegExp, string, string])[] | null = null;
-/** Each with the number that its groups have, of the vessel and of what is in it. */
-function taredWays(): readonly (readonly [RegExp, string, string])[] {
-  tared ??= [
-    [new RegExp(`${tare}${between}${gross}`, 'd'), 'tuv', 'qrikm'] as const,
-    [new RegExp(`${gross}${between}${tare}`, 'd'), 'tuv', 'qrikm'] as const,
-  ];
+/** More is weighed in the same vessel: "with the coconut, too, 1086 g". */
+const fillsOn = new RegExp(
+  `^[^?#@]{0,12}\\b(?:with|and|plus) ${the}@[^@#?.]{0,25}#|^[^?#@]{0,30}\\b(?:then|next|and then|after that)\\b[^@#?]{0,20}@[^@#?.]{0,16}\\b(?:on top|too|as well|added|in it|to it|in there|there)\\b[^@#?.]{0,20}#`,
+);
+
+let tared: readonly RegExp[] | null = null;
+function taredWays(): readonly RegExp[] {
+  tared ??= [`${tare}${between}(?:${gross})`, `(?:${gross})${between}${tare}`, ofIts, minus].map(
+    (way) => new RegExp(way, 'd'),
+  );
   return tared;
 }
 
 /** "The jug is 85 g, the display said 226 g with the lye in it". */
 function emptyAndFull(tokens: readonly Token[], story: Story, text: string): Found | null {
-  for (const [pattern, empty, full] of taredWays()) {
+  for (const pattern of taredWays()) {
     const match = pattern.exec(text);
     if (!match || match.index >= story.turn) continue;
     const groups = match.indices?.groups as Groups;
-    const [t, g, x] = [placeIn(groups, empty), placeIn(groups, full), placeIn(groups, 'pshjl')];
+    const [t, g, x] = [placeIn(groups, 'tuvw'), placeIn(groups, 'qriknm'), placeIn(groups, 'pshojl')];
     if (t === null || g === null || x === null || t === g) continue;
     const [less, more, name] = [t, g, x].map((place) => story.tokenAt(place)) as [number, number, number];
     const behind = text.slice(match.index + match[0].length);
+    if (otherwise.test(match[0]) || third.test(behind) || fillsOn.test(behind)) continue;
     if (
-      otherwise.test(match[0]) ||
-      third.test(behind) ||
-      new RegExp(`^[^?]{0,12}\\b(?:with|and|plus) ${the}@[^@#?.]{0,25}#`).test(behind)
+      isNamed(tokens, less) ||
+      (isNamed(tokens, more) && !isNamed(tokens, more, name)) ||
+      !(weightAt(tokens, more, less) > weightAt(tokens, less, less))
     )
       continue;
-    if (isNamed(tokens, less) || !(weightAt(tokens, more, less) > weightAt(tokens, less, less))) continue;
     return { name, more, less, from: Math.min(name, more, less), to: Math.max(name, more, less) + 1 };
   }
   return null;
@@ -264,6 +286,15 @@ function foundAt(tokens: readonly Token[], sentences: readonly Sentence[], k: nu
   return weighedTwice(tokens, story, text) ?? emptyAndFull(tokens, story, text) ?? restOf(tokens, story, text);
 }
 
+/** Where the weight stands beside its name: in the place of a word, of a sign, or of one of the two weights. */
+function placeFor(tokens: readonly Token[], name: number, weights: readonly number[]): number {
+  const [before, next] = [tokens[name - 1], tokens[name + 1]];
+  const isFree = (token: Token | undefined): boolean =>
+    token?.t === 'word' || (token?.t === 'name' && !isIngredient(token));
+  if (weights.includes(name + 1) || isFree(next)) return name + 1;
+  return isStop(next) && (isFree(before) || weights.includes(name - 1)) ? name - 1 : name + 1;
+}
+
 /** Puts the difference beside its name. */
 function taken(out: Token[], { name, listed, more, less, from, to }: Found): PutRight {
   const [whole, part, thing] = [out[more] as Figure, out[less] as Figure, out[name] as Name];
@@ -277,8 +308,7 @@ function taken(out: Token[], { name, listed, more, less, from, to }: Found): Put
     if (token && k !== name && (token.t === 'word' || token.t === 'name')) out[k] = asFiller(token);
   }
   if (!isOne) out[less] = asAside(part, 'what it is reckoned from');
-  const next = out[name + 1];
-  const at = listed ? more : name + 1 === less || name + 1 === more || next?.t === 'word' ? name + 1 : name - 1;
+  const at = listed ? more : placeFor(out, name, [more, less]);
   const stand = out[at] ?? whole;
   if (at !== more) out[more] = asAside(whole, 'what it is reckoned from');
   const numbers = whole.quantity.numbers;
