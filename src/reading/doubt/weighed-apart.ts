@@ -48,6 +48,8 @@ const made = (): readonly Net[] => [
         `#[^@#?.]{0,24}\\b(?:(?:still|left|remain(?:s|ed|ing)?|over|stay(?:s|ed)) )+(?:in|inside|at the bottom of) (?:it|${the}${vessels})\\b`,
         `\\b(?:left|remain(?:s|ed|ing)?|over|stay(?:s|ed)|still) (?:in|inside) (?:it|${the}${vessels})\\b[^@#?.]{0,24}#(?! (?:of )?@)`,
         `# of (?:it|that) (?:is |was |are |were )?(?:still|left over|left(?! out)|unused|remain(?:s|ed|ing))\\b`,
+        `#[^@#?.]{0,24}\\b(?:still|left|remain\\w*|stay(?:s|ed)|over)\\b[^?#]{0,60}\\b(?:the rest|everything else|the remainder|all else)\\b`,
+        `\\b(?:kept|held|keep|hold|saved)(?: back| aside| over)? [#…] of (?:it|that|the (?:solution|@|&))\\b`,
         `\\b(?:strain|filter|squeez|press)\\w*\\b[^@?]{0,30}#[^@?.]{0,16}\\b(?:left|came|remain\\w*|over|out)\\b`,
         `\\b(?:whats|what is|what was) (?:still )?(?:left|over|missing)\\b[^@#?.]{0,30}#(?! (?:of )?@)`,
       ].join('|'),
@@ -70,7 +72,7 @@ const made = (): readonly Net[] => [
 let nets: readonly Net[] | null = null;
 /** Without one of these none of the nets holds anything. */
 const cues =
-  /\b(?:with|plus|and|of|including|in|before|full|first|begin|start|after|afterwards|now|empty|still|left|over|remain\w*|stay\w*|stopped|quit|gave|called|held|drew|difference|missing|strain\w*|filter\w*|squeez\w*|press\w*)\b/;
+  /\b(?:with|plus|and|of|including|in|before|full|first|begin|start|after|afterwards|now|empty|still|left|over|remain\w*|stay\w*|stopped|quit|gave|called|held|drew|difference|missing|strain\w*|filter\w*|squeez\w*|press\w*|kept|held|keep|hold|saved)\b/;
 
 /** The words that tell so; null where none do. */
 export function weighedApart(cut: Cut, back: readonly PutRight[]): string | null {

@@ -5,7 +5,7 @@
  */
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isIngredient, isPot, isStop, spoken } from '../words/token-is.ts';
+import { endsDotted, isAny, isIngredient, isPot, isStop, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
 import { joinedAt, type Story } from './story.ts';
@@ -13,7 +13,7 @@ import { isPlain, type Name, weightAt } from './tale.ts';
 
 /** Words of which one stands in each sentence that tells of it. */
 const cues: ReadonlySet<string> = new Set(
-  'minus less included first then later ended from before beforehand after afterwards full empty emptied alone itself with including includes incl plus and left still remaining remained remains over went now started'.split(
+  'minus less except but remain stay stays stayed rest else kept held included first then later ended from before beforehand after afterwards full empty emptied alone itself with including includes incl plus and left still remaining remained remains over went now started'.split(
     ' ',
   ),
 );
@@ -59,13 +59,26 @@ const minus = `(?<j>@)[^@#?.]{0,12}(?<k>#)(?: [,(])? (?:minus|less|take away|wit
 const between = '[^@#?]{0,60}?';
 
 const inThe = `(?:in|at the bottom of) (?:it|there|${the}${vessels})`;
-const ofIt = `(?: of (?:it|that|them|this|${the}(?:@|solution|lye|stuff)))?`;
+const ofIt = `(?: of (?:it|that|them|this|${the}(?:@|&|solution|lye|mix|mixture|liquid|stuff)))?`;
 const being = '(?: (?:is|was|are|were|s|has|have|that|which|just|only|exactly|about|it|,))*';
 /** So much of it was not taken. */
 const left = new RegExp(
-  `(?<a>#)${ofIt}${being} (?:still|left|leftover|remain(?:s|ed|ing)?|stay(?:s|ed)?|over|unused)\\b(?: (?:left|over|behind|now|still|standing|sitting|unused|${inThe}))*|\\b(?:whats|what is|what was|whatever is|what) (?:still )?(?:left|remain(?:s|ed|ing)?|over|stay(?:s|ed))\\b(?:(?: now| over| behind)* ${inThe})?(?: (?:now|is|was|are|were|weighs|weighed|comes to|just|exactly|about|:|,|-))+ (?<b>#)(?! (?:of )?@)|\\b(?:left|still|there is|theres|leaving) (?:(?:exactly|about|just|only|over|with|behind) )*(?<c>#)${ofIt} (?:still |left |over |standing )*${inThe}`,
+  [
+    `(?<a>#)${ofIt}${being} (?:still|left|leftover|remain(?:s|ed|ing)?|stay(?:s|ed)?|over|unused)\\b(?: (?:left|over|behind|now|still|standing|sitting|unused|${inThe}))*`,
+    `\\b(?:whats|what is|what was|whatever is|what) (?:still )?(?:left|remain(?:s|ed|ing)?|over|stay(?:s|ed))\\b(?:(?: now| over| behind)* ${inThe})?(?: (?:now|is|was|are|were|weighs|weighed|comes to|just|exactly|about|:|,|-))+ (?<b>#)(?! (?:of )?@)`,
+    `\\b(?:left|still|there is|theres|leaving) (?:(?:exactly|about|just|only|over|with|behind) )*(?<c>#)${ofIt} (?:still |left |over |standing )*${inThe}`,
+    `(?<d>#) of (?:it|that|which)${being} (?:for|(?:went|goes|go|gone|put) (?:to|into|in|towards)|into) (?:the|a|an|my|some) (?!soap|pot|batch|recipe|loaf|mou?ld|swirl|@)[a-z]+\\b`,
+  ].join('|'),
   'd',
 );
+/** "A 500 g jar of coconut except for 140 g", "all but 140 g of a jar". */
+const allBut =
+  /@[^@#?.]{0,40}\b(?:except(?: for)?|minus|less|apart from|all but|save for|bar) (?:the last |about |some )*(?<a>#)(?! (?:of )?(?:the |a |my )*@)|\b(?:all|whole|everything)\b[^@?.]{0,30}@[^@#?.]{0,20}\bbut (?:for )?(?:the last |about )*(?<b>#)(?! (?:of )?@)/d;
+/** It is still there, and nobody says that this is what was used. */
+const stillThere =
+  /\b(?:still|now|theres|there (?:is|are)|whats|what is|(?:is|are) (?:still )?left|stay(?:s|ed)|remain(?:s|ed)?)\b/;
+const lost = /^(?:knocked|spil(?:led|t)|tipped|dropped|overturned|upset|kicked|slopped|leaked|weighed)$/;
+const usedIt = /\b(?:was|were|only|just|had|used|took|went|if|so|enough|use|spare)\b/;
 /** And the rest was. */
 const rest =
   /\b(?:(?:all )?the (?:rest|remainder|difference|others?)|everything else|all else|the missing (?:bit|part|grams)|what(?:s|ever is| is|evers)? (?:missing|gone)|what (?:came|went) out|all (?:the )?others?)\b(?<tail>(?: (?:of (?:it|that|them)|from (?:it|there|the [a-z]+)))?[^#@?.]{0,50})/;
@@ -83,6 +96,8 @@ interface Found {
   readonly name: number;
   /** The greater weight stands in its row. */
   readonly listed?: true;
+  /** Of two that were mixed, the figure of the other one. */
+  readonly mixed?: number;
   /** Both weights, the greater one first. */
   readonly more: number;
   readonly less: number;
@@ -204,48 +219,100 @@ function figureNear(tokens: readonly Token[], name: number, end: number): number
 
 const isBeside = (token: Token | undefined): boolean =>
   isPot(token) ||
-  /^(?:of|the|my|a|an|fresh|new|full|whole|melted|pure|and|is|was|weighed|holds|held|contains)$/.test(spoken(token)) ||
+  /^(?:of|the|my|a|an|fresh|new|full|whole|melted|pure|and|is|was|had|has|weighed|holds|held|contains)$/.test(spoken(token)) ||
   (token?.t === 'quantity' && token.quantity.dim === 'percent');
 
 /** "A 500 g jar of coconut; what's left in it is 140 g, the rest is in the pot". */
 function restOf(tokens: readonly Token[], story: Story, text: string): Found | null {
-  const match = left.exec(text);
+  const but = allBut.exec(text);
+  const match = but ?? left.exec(text);
   const groups = match?.indices?.groups as Groups | undefined;
-  const place = groups ? placeIn(groups, 'abc') : null;
-  if (!match || place === null) return null;
+  const place = groups ? placeIn(groups, 'abcd') : null;
+  if (!match || place === null || otherwise.test(match[0])) return null;
+  const less = story.tokenAt(place);
+  const said = but ? less : story.tokenAt(match.index);
+  const whole = wholeBefore(tokens, story.from, Math.min(said, less));
+  if (
+    !whole ||
+    isNamed(tokens, less) ||
+    isSaidOfOther(tokens, whole.name, Math.max(whole.name, whole.figure) + 1, less)
+  )
+    return null;
+  const to = Math.max(less, story.tokenAt(match.index + match[0].length - 1)) + 1;
+  if (!but && !isRestIn(text, match) && !isInPack(tokens, story, text, match, whole)) return null;
+  const { name, figure: more } = whole;
+  const mixed =
+    but || (isIngredient(tokens[less + 2]) && !isStock(tokens[less + 2] as Token)) ? -1 : mixedWith(tokens, name, more);
+  if (mixed >= 0) return { name, mixed, listed: true, more, less, from: Math.min(said, less), to };
+  if (!(weightAt(tokens, more, less) > weightAt(tokens, less, less))) return null;
+  return { name, listed: true, more, less, from: but ? story.tokenAt(but.index) : Math.min(said, less), to };
+}
+
+function isRestIn(text: string, match: RegExpExecArray): boolean {
   const behind = text.slice(match.index + match[0].length);
   const other = rest.exec(behind.slice(0, 160)) ?? rest.exec(text.slice(0, match.index));
   const tail = other?.groups?.['tail'] ?? '';
-  if (!other || !into.test(tail) || away.test(tail) || otherwise.test(match[0])) return null;
-  const less = story.tokenAt(place);
-  const said = story.tokenAt(match.index);
-  const whole = wholeBefore(tokens, story.from, Math.min(said, less));
-  if (!whole || isNamed(tokens, less) || isSaidOfOther(tokens, whole.name, said, less)) return null;
-  const { name, figure: more } = whole;
-  if (!(weightAt(tokens, more, less) > weightAt(tokens, less, less))) return null;
-  return {
-    name,
-    listed: true,
-    more,
-    less,
-    from: Math.min(said, less),
-    to: Math.max(less, story.tokenAt(match.index + match[0].length - 1)) + 1,
-  };
+  return into.test(tail) && !away.test(tail);
 }
+
+/** "Opened a 500 g tub of lye, there are 352 g left in it": of what a pack holds. */
+function isInPack(
+  tokens: readonly Token[],
+  { tokenAt }: Story,
+  text: string,
+  match: RegExpExecArray,
+  { name, figure }: { readonly name: number; readonly figure: number },
+): boolean {
+  const said = text.slice(Math.max(0, match.index - 12), match.index) + match[0];
+  const clause = text.slice(match.index + match[0].length).replace(/[.;!].*/, '');
+  const [from, to] = [Math.min(name, figure), tokenAt(match.index)];
+  return (
+    new RegExp(`\\b${inThe}`).test(match[0]) &&
+    stillThere.test(said) &&
+    !usedIt.test(match[0]) &&
+    !usedIt.test(clause) &&
+    !/\?/.test(clause.slice(0, 60)) &&
+    tokens.slice(Math.max(0, from - 2), Math.max(name, figure) + 2).some(isPot) &&
+    !isAny(tokens, from, to, (one) => lost.test(spoken(one))) &&
+    weighedRows(tokens, name) === 1
+  );
+}
+
+/** How often a weight stands beside it. */
+const weighedRows = (tokens: readonly Token[], name: number): number =>
+  tokens.filter(
+    (one, k) =>
+      isIngredient(one) && thingOf(one) === thingOf(tokens[name] as Name) && figureNear(tokens, k, tokens.length) >= 0,
+  ).length;
 
 /** What is left is named, and is something else. */
 function isSaidOfOther(tokens: readonly Token[], name: number, from: number, to: number): boolean {
   const whole = tokens[name] as Name;
-  return tokens
-    .slice(from, to + 4)
-    .some(
-      (one, k) =>
-        isIngredient(one) &&
-        from + k !== name &&
-        k <= to - from + 3 &&
-        thingOf(one) !== thingOf(whole) &&
-        from + k < to,
-    );
+  return isAny(
+    tokens,
+    from,
+    to,
+    (one) =>
+      isIngredient(one) &&
+      thingOf(one) !== thingOf(whole) &&
+      !isStock(one) &&
+      !(isStock(whole) && one.meaning.kind === 'alkali'),
+  );
+}
+
+/** "Of the solution". */
+const isStock = (token: Token): boolean => isIngredient(token) && token.meaning.kind === 'stock';
+
+/** "200 g lye in 400 g water", of which something is left: the figure of the one beside the other. */
+function mixedWith(tokens: readonly Token[], name: number, figure: number): number {
+  const thing = tokens[name] as Name;
+  const other = thing.meaning.kind === 'water' ? 'alkali' : thing.meaning.kind === 'alkali' ? 'water' : null;
+  if (other === null) return -1;
+  for (let k = Math.min(name, figure) - 1; k >= 0 && name - k <= longestWay && !isStop(tokens[k]); k--) {
+    const one = tokens[k];
+    if (isIngredient(one)) return one.meaning.kind === other ? figureNear(tokens, k, name) : -1;
+  }
+  return -1;
 }
 
 /** What is weighed has no other weight in the post. */
@@ -296,24 +363,46 @@ function placeFor(tokens: readonly Token[], name: number, weights: readonly numb
 }
 
 /** Puts the difference beside its name. */
-function taken(out: Token[], { name, listed, more, less, from, to }: Found): PutRight {
+function taken(out: Token[], { name, listed, mixed, more, less, from, to }: Found): PutRight {
   const [whole, part, thing] = [out[more] as Figure, out[less] as Figure, out[name] as Name];
   const isOne = more === less;
-  const value = isOne
-    ? Math.abs(whole.quantity.value - (whole.quantity.upTo ?? 0))
-    : weightAt(out, more, less) - weightAt(out, less, less);
-  const now = { ...withValue(isOne ? { ...whole.quantity, upTo: null } : part.quantity, value), upTo: null };
   for (let k = from; k < to; k++) {
     const token = out[k];
     if (token && k !== name && (token.t === 'word' || token.t === 'name')) out[k] = asFiller(token);
   }
-  if (!isOne) out[less] = asAside(part, 'what it is reckoned from');
+  const told = (text: string): PutRight => ({ text, gone: [], from, to, settles: true });
+  if (mixed !== undefined) {
+    const all = weightAt(out, more, more) + weightAt(out, mixed, more);
+    const share = 1 - weightAt(out, less, more) / all;
+    out[less] = endsDotted(part) ? wordOrStop(part) : asAside(part, 'what it is reckoned from');
+    for (const at of [more, mixed]) {
+      const { quantity, ...figure } = out[at] as Figure;
+      const now = withValue(quantity, quantity.value * share);
+      out[at] = {
+        ...figure,
+        quantity: { ...now, upTo: null, numbers: [...quantity.numbers, ...spareOf(part, at === more)] },
+      };
+    }
+    return told(`I took all of what was mixed but ${written(part.quantity)}, which stayed out as the post says.`);
+  }
+  const value = isOne
+    ? Math.abs(whole.quantity.value - (whole.quantity.upTo ?? 0))
+    : weightAt(out, more, less) - weightAt(out, less, less);
+  const now = {
+    ...withValue(isOne ? { ...whole.quantity, upTo: null } : part.quantity, value),
+    upTo: null,
+    negative: false,
+  };
+  if (!isOne) out[less] = endsDotted(part) ? wordOrStop(part) : asAside(part, 'what it is reckoned from');
   const at = listed ? more : placeFor(out, name, [more, less]);
   const stand = out[at] ?? whole;
-  if (at !== more) out[more] = asAside(whole, 'what it is reckoned from');
-  const numbers = whole.quantity.numbers;
+  if (at !== more) out[more] = wordOrStop(whole);
+  const numbers = [...whole.quantity.numbers, ...spareOf(part, !isOne)];
   out[at] = { ...whole, from: stand.from, to: stand.to, quantity: { ...now, numbers } };
   const said = isOne ? whole.quantity.text : `${written(whole.quantity)} less ${written(part.quantity)}`;
-  const text = `I took ${now.text} of ${thing.text}, which is ${said}, as the post says.`;
-  return { text, gone: [], from, to, settles: true };
+  return told(`I took ${now.text} of ${thing.text}, which is ${said}, as the post says.`);
 }
+
+/** Numbers of a figure of which only the full stop stays. */
+const spareOf = (part: Figure, isIts: boolean): readonly number[] =>
+  isIts && endsDotted(part) ? part.quantity.numbers : [];
