@@ -13,6 +13,7 @@ import { weighedApart } from './doubt/weighed-apart.ts';
 import { afterPhrases, superfatBy } from './figures/after.ts';
 import { alsoWarm } from './figures/also-warm.ts';
 import { asMuch } from './figures/as-much.ts';
+import { behindColon } from './figures/behind-colon.ts';
 import { byTheKilo } from './figures/by-the-kilo.ts';
 import { byVolume } from './figures/by-volume.ts';
 import { conversions } from './figures/conversions.ts';
@@ -174,6 +175,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [drawnFrom, signal.ofIt],
     [forSoap, always],
     [namedBefore, signal.ofIt | signal.using],
+    [behindColon, always],
     [sizedPacks, always],
     [manyOfIt, always],
     [setAside, always],

@@ -219,7 +219,9 @@ function figureNear(tokens: readonly Token[], name: number, end: number): number
 
 const isBeside = (token: Token | undefined): boolean =>
   isPot(token) ||
-  /^(?:of|the|my|a|an|fresh|new|full|whole|melted|pure|and|is|was|had|has|weighed|holds|held|contains)$/.test(spoken(token)) ||
+  /^(?:of|the|my|a|an|fresh|new|full|whole|melted|pure|and|is|was|had|has|weighed|holds|held|contains)$/.test(
+    spoken(token),
+  ) ||
   (token?.t === 'quantity' && token.quantity.dim === 'percent');
 
 /** "A 500 g jar of coconut; what's left in it is 140 g, the rest is in the pot". */
