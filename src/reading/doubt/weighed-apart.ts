@@ -27,11 +27,11 @@ const made = (): readonly Net[] => [
   {
     tells: new RegExp(
       [
-        `\\b${vessels} (?:with|plus|and|of) ${the}@(?: (?:in|on) (?:it|there))?[^@#?.]{0,16}\\b(?:was|is|weigh(?:s|ed)|show(?:s|ed)|said|says|together|at|comes|came)\\b[^@#?.]{0,16}#`,
+        `\\b${vessels} (?:with|plus|and|of) ${the}@(?: (?:in|on) (?:it|there))?[^@#…?.]{0,16}\\b(?:was|is|weigh(?:s|ed)|show(?:s|ed)|said|says|together|at|comes|came)\\b[^@#…?.]{0,16}#`,
         `\\b${vessels} (?:with|plus) ${the}@(?: in it)?(?: :)? #(?! (?:of )?@)`,
-        `\\b(?:with|plus|including) ${the}@ (?:in|inside|on) (?:it|there|${the}${vessels})\\b[^@#?.]{0,24}#`,
-        `#[^@#?.]{0,24}\\b(?:with|plus|including) ${the}@ (?:in|inside|on) (?:it|there|${the}${vessels})\\b`,
-        `\\b@ (?:and|with|plus|including|in) (?:the|its|my|a) ${vessels}\\b[^@#?.]{0,12}\\b(?:was|is|weigh(?:s|ed)|show(?:s|ed)|together|at)\\b[^@#?.]{0,12}#`,
+        `\\b(?:with|plus|including) ${the}@ (?:in|inside|on) (?:it|there|${the}${vessels})\\b[^@#…?.]{0,24}#`,
+        `#[^@#…?.]{0,24}\\b(?:with|plus|including) ${the}@ (?:in|inside|on) (?:it|there|${the}${vessels})\\b`,
+        `\\b@ (?:and|with|plus|including|in) (?:the|its|my|a) ${vessels}\\b[^@#…?.]{0,12}\\b(?:was|is|weigh(?:s|ed)|show(?:s|ed)|together|at)\\b[^@#…?.]{0,12}#`,
       ].join('|'),
     ),
     beside: /\b(?:weigh\w*|scales?|display|tare|taring|zero\w*|show(?:s|ed)|empty|alone|itself|reads?)\b/,
@@ -39,20 +39,20 @@ const made = (): readonly Net[] => [
   },
   {
     tells:
-      /#[^@#?]{0,30}\b(?:before|full|at first|to (?:start|begin) with|when (?:i|we) (?:started|began))\b[^@#?]{0,60}#[^@#?]{0,30}\b(?:after(?:wards)?|now|empty|(?:when|once) (?:i|we) (?:was|were|had|finished))\b|\b(?:before|full|at first|first)\b[^@#?]{0,30}#[^@#?]{0,40}\b(?:after(?:wards)?|then|now|empty)\b[^@#?]{0,30}#|\b(?:after(?:wards)?|now|empty)\b[^@#?]{0,30}#[^@#?]{0,40}\b(?:before|full|at first)\b[^@#?]{0,30}#/,
+      /#[^@#…?]{0,30}\b(?:before|full|at first|to (?:start|begin) with|when (?:i|we) (?:started|began))\b[^@#…?]{0,60}#[^@#…?]{0,30}\b(?:after(?:wards)?|now|empty|(?:when|once) (?:i|we) (?:was|were|had|finished))\b|\b(?:before|full|at first|first)\b[^@#…?]{0,30}#[^@#…?]{0,40}\b(?:after(?:wards)?|then|now|empty)\b[^@#…?]{0,30}#|\b(?:after(?:wards)?|now|empty)\b[^@#…?]{0,30}#[^@#…?]{0,40}\b(?:before|full|at first)\b[^@#…?]{0,30}#/,
     beside: new RegExp(`\\b(?:weigh\\w*|scales?|display|${vessels})\\b`),
   },
   // so much of a pack
   {
     tells: new RegExp(
       [
-        `#[^@#?.]{0,24}\\b(?:(?:still|left|remain(?:s|ed|ing)?|over|stay(?:s|ed)) )+(?:in|inside|at the bottom of) (?:it|there|${the}${vessels})\\b`,
-        `\\b(?:left|remain(?:s|ed|ing)?|over|stay(?:s|ed)|still) (?:in|inside) (?:it|${the}${vessels})\\b[^@#?.]{0,24}#(?! (?:of )?@)`,
-        `\\b(?:whats|what is|what was) (?:still )?(?:left|over|missing)\\b[^@#?.]{0,30}#(?! (?:of )?@)`,
+        `#[^@#…?.]{0,24}\\b(?:(?:still|left|remain(?:s|ed|ing)?|over|stay(?:s|ed)) )+(?:in|inside|at the bottom of) (?:it|there|${the}${vessels})\\b`,
+        `\\b(?:left|remain(?:s|ed|ing)?|over|stay(?:s|ed)|still) (?:in|inside) (?:it|${the}${vessels})\\b[^@#…?.]{0,24}#(?! (?:of )?@)`,
+        `\\b(?:whats|what is|what was) (?:still )?(?:left|over|missing)\\b[^@#…?.]{0,30}#(?! (?:of )?@)`,
       ].join('|'),
     ),
     beside: new RegExp(
-      `#[^@#?.]{0,14}\\b${vessels}\\b[^#]*#|\\b${vessels}\\b[^@?.]{0,24}#[^#]*#|\\b(?:opened|made up|mixed|dissolved|rendered)\\b`,
+      `#[^@#…?.]{0,14}\\b${vessels}\\b[^#]*#|\\b${vessels}\\b[^@?.]{0,24}#[^#]*#|\\b(?:opened|made up|mixed|dissolved|rendered)\\b`,
     ),
     unless: /\bonly\b|\b(?:never|no more) (?:had|have|got|was|were)\b/,
   },
@@ -60,8 +60,9 @@ const made = (): readonly Net[] => [
   {
     tells: new RegExp(
       [
+        `\\bof (?:the|my) @[^@#…?.]{0,12}#[^@#…?.]{0,16}\\b(?:stay(?:s|ed)|left|remain(?:s|ed)?|still) (?:behind )?(?:in|on|at) `,
         `# of (?:it|that) (?:is |was |are |were )?(?:still|left over|left(?! out)|unused|remain(?:s|ed|ing))\\b`,
-        `#[^@#?.]{0,24}\\b(?:still|left|remain\\w*|stay(?:s|ed)|over)\\b[^?#]{0,60}\\b(?:the rest|everything else|the remainder|all else)\\b`,
+        `#[^@#…?.]{0,24}\\b(?:still|left|remain\\w*|stay(?:s|ed)|over)\\b[^?#]{0,60}\\b(?:the rest|everything else|the remainder|all else)\\b`,
         `\\b(?:kept|held|keep|hold|saved)(?: back| aside| over)? [#…] of (?:it|that|the (?:solution|@|&))\\b`,
         `\\b(?:strain|filter|squeez|press)\\w*\\b[^@?]{0,30}#[^@?.]{0,16}\\b(?:left|came|remain\\w*|over|out)\\b`,
       ].join('|'),

@@ -292,18 +292,18 @@ export function kindTold(tokens: readonly Token[], signals: Signals): readonly T
       continue;
     }
     if (drain.test(called) && pureAt(tokens, k) < 0) continue;
-    const full = namedInFull(tokens, token);
-    if (full) {
-      out ??= [...tokens];
-      out[k] = { ...full, from, to, text };
-      continue;
-    }
     if (candidates.every((id) => id === 'naoh' || id === 'koh') && !liquid.test(called)) {
       const told = tokens[lyeTold(tokens, candidates)];
       const id = kindOf(told);
       if (id !== 'naoh' && id !== 'koh') continue;
       out ??= [...tokens];
       out[k] = { t: 'name', from, to, text, meaning: { kind: 'alkali', id }, how: 'abbreviation', meant: id };
+      continue;
+    }
+    const full = namedInFull(tokens, token);
+    if (full) {
+      out ??= [...tokens];
+      out[k] = { ...full, from, to, text };
       continue;
     }
     const may = ({ meaning }: Name): boolean =>
