@@ -9,9 +9,11 @@ import { type InPot, potDiffers } from './doubt/pot-differs.ts';
 import { toldOtherwise } from './doubt/told-otherwise.ts';
 import { unheardChange } from './doubt/unheard-change.ts';
 import { unsureOf } from './doubt/unsure-of.ts';
+import { weighedApart } from './doubt/weighed-apart.ts';
 import { afterPhrases, superfatBy } from './figures/after.ts';
 import { alsoWarm } from './figures/also-warm.ts';
 import { asMuch } from './figures/as-much.ts';
+import { behindColon } from './figures/behind-colon.ts';
 import { byTheKilo } from './figures/by-the-kilo.ts';
 import { byVolume } from './figures/by-volume.ts';
 import { conversions } from './figures/conversions.ts';
@@ -176,6 +178,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [drawnFrom, signal.ofIt],
     [forSoap, always],
     [namedBefore, signal.ofIt | signal.using],
+    [behindColon, always],
     [sizedPacks, always],
     [manyOfIt, always],
     [setAside, always],
@@ -272,6 +275,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
         toldOtherwise(told, heard.back, pot) ??
         leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot) ??
+        weighedApart(told, heard.back) ??
         unsureOf(told, pot, isHeard)
       );
     },

@@ -206,12 +206,14 @@ describe('a vessel weighed empty and full', () => {
     `bowl 300g, with the olive in it 800g so 500g olive. ${rest}`,
     `500g olive. The jug is 210 g and with coconut in it 510 g so 300 g coconut. 117 g lye`,
   ])('with no word that it is empty: %s', (text) => expect(read(text)).toEqual({ grams: fats, doubts: [] }));
+  test('is asked about where it does not come out', () =>
+    expect(read(`the bowl is 312g and with olive in it 830 so 500g olive. ${rest}`).doubts).toEqual(['range']));
   test.each([
-    `the bowl is 312g and with olive in it 830 so 500g olive. ${rest}`,
     `the bowl is 312g and with olive in it 812. ${rest}`,
-  ])('is asked about where it does not come out: %s', (text) => expect(read(text).doubts).toEqual(['range']));
-  test('what it leaves is asked where nobody says it', () =>
-    expect(read(`The empty bowl is 210 g. With the olive in it, it was 710 g. ${rest}.`).doubts).toEqual(['range']));
+    `The empty bowl is 210 g. With the olive in it, it was 710 g. ${rest}.`,
+  ])('leaves what is reckoned where nobody says it: %s', (text) =>
+    expect(read(text)).toEqual({ grams: fats, doubts: [] }),
+  );
   test('and no row below it is of the vessel', () =>
     expect(read(`The empty pot weighs 250 g. 500 g olive with ${rest}.`)).toEqual({ grams: fats, doubts: [] }));
 });

@@ -1,6 +1,7 @@
 /**
  * What a name of several kinds stands for, where the post says so itself: "shortening 500 g (the tub says 100 % palm
- * oil)", "the bag says potassium hydroxide … hydroxide 190 g", "drain opener, but 100 % sodium hydroxide".
+ * oil)", "the bag says potassium hydroxide … hydroxide 190 g", "drain opener, but 100 % sodium hydroxide", "caustic
+ * potash, 90 % … 222 g of the potash".
  */
 import { cue } from '../words/cue-words.ts';
 import { type Signals, saysAround } from '../words/signals.ts';
@@ -233,6 +234,19 @@ function commonOf(meaning: Name['meaning'], candidates: readonly string[]): stri
   return both.length === 1 ? (both[0] ?? null) : null;
 }
 
+/** "Caustic potash … 222 g of the potash": the alkali that was named in full by the same word; null where another kind is. */
+function namedInFull(tokens: readonly Token[], { text, meaning }: Name): Name | null {
+  if (meaning.kind !== 'ambiguous') return null;
+  const word = text.toLowerCase();
+  let full: Name | null = null;
+  for (const one of tokens) {
+    if (!isName(one) || !('id' in one.meaning) || !meaning.candidates.includes(one.meaning.id)) continue;
+    if (one.meaning.kind !== 'alkali' || (full && full.meaning.id !== one.meaning.id)) return null;
+    if (one.text.toLowerCase().endsWith(` ${word}`)) full = one;
+  }
+  return full;
+}
+
 /** The tokens with each name of several kinds as the one that the post says. */
 export function kindTold(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -284,6 +298,12 @@ export function kindTold(tokens: readonly Token[], signals: Signals): readonly T
       if (id !== 'naoh' && id !== 'koh') continue;
       out ??= [...tokens];
       out[k] = { t: 'name', from, to, text, meaning: { kind: 'alkali', id }, how: 'abbreviation', meant: id };
+      continue;
+    }
+    const full = namedInFull(tokens, token);
+    if (full) {
+      out ??= [...tokens];
+      out[k] = { ...full, from, to, text };
       continue;
     }
     const may = ({ meaning }: Name): boolean =>

@@ -1,6 +1,6 @@
 /**
  * What goes out of a weight that was told, or comes to it, where nobody tells the sum: "140 g of lye, then I took 8 g back
- * out", "spooned 50 g out again, then 20 g went back", "used 10 g less", "6 g of it stuck in the cup".
+ * out", "emptied the end of the olive bottle in, 80 g", "spooned 50 g out again, then 20 g went back", "used 10 g less", "6 g of it stuck in the cup".
  */
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
@@ -10,7 +10,11 @@ import { asAside, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed, weighedIn } from '../words/weighed.ts';
 
 /** Words of which one stands in each sentence that says so. */
-const cues: ReadonlySet<string> = new Set('out off back less another removed stuck clinging sticking clung'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'out off back less another removed stuck clinging sticking clung emptied tipped poured dumped squeezed second lot'.split(
+    ' ',
+  ),
+);
 
 /** `back`: out of the pot, or into it again, as it comes; `less`: of what its own sentence tells. */
 type Way = 'out' | 'in' | 'back' | 'less';
@@ -53,20 +57,34 @@ const patterns: readonly (readonly [Way, RegExp])[] = (
     ],
     ['back', `# ${ofIt}(?:went|goes|came|got|put) (?:back(?! to )|in again)\\b`],
     ['in', `\\banother #(?! (?:[a-z]+ ){0,3}@)`],
+    [
+      'in',
+      `\\b(?:emptied|tipped|poured|dumped|squeezed|threw|drained|shook|scraped) (?:the |my )?(?:end|last|rest|remains?|dregs|remainder|last (?:bit|drops?)) (?:of|from) (?:the|my) @ (?:${store} )?(?:in(?:to (?:it|there|the pot))?|on top)(?: too| as well)? (?:[,(:–-] )+(?:(?:about|that|which|was|were|roughly|just|it) )*#(?! (?:of )?@)`,
+    ],
+    [
+      'in',
+      `^ (?:at )?first (?:, )?(?:and|then|and then|plus) # (?:for|with|in|to) the (?:second|other|extra) (?:lot|go|dose|portion|round|solution)\\b`,
+    ],
   ] as const
 ).map(([way, pattern]) => [way, new RegExp(pattern, 'd')]);
 
 /** "Took 500 g out for this": what goes in. */
-const goesIn = /^# (?:[a-z]+ ){0,3}for (?:this|the|that|it|my|a)\b/;
+const goesIn =
+  /^# (?:[a-z]+ ){0,3}for (?:this|the(?! (?:second|other|extra) (?:lot|go|dose|portion|round|solution)\b)|that|it|my|a)\b/;
 /** Words that tell for sure that it moved; without them it may come out of what stands in store. */
-const surely = /\b(?:back|again|less|stuck|sticking|clinging|clung)\b/;
-const putIn = /\b(?:put|poured|weighed|melted|added|tipped|measured|went in|by accident|too much)\b/;
+const surely =
+  /\b(?:back|again|less|stuck|sticking|clinging|clung|(?:second|other|extra) (?:lot|go|dose|portion|round|solution))\b/;
+const putIn =
+  /\b(?:put|poured|weighed|melted|added|tipped|emptied|dumped|squeezed|measured|went in|by accident|too much)\b/;
 /** "I had 900 g of tallow. I took 200 g of that out again": what stays behind, or what goes in. */
 const having = /\b(?:had|have|ive|got|gave|bought|rendered|yielded)\b/;
 const entered = new RegExp(`${putIn.source}|\\b(?:back|stuck)\\b`);
 /** Nobody did it, or it was done before the weight was told. */
 const open =
   /\b(?:should|shall|would|could|can|cant|if|might|may|want|wanted|need|next|usually|normally|after (?:i|we|[a-z]+ing)|having|last (?:time|batch))\b/;
+
+/** "Saw I should have had more, dissolved another 38 g": what should have been, and then was done. */
+const onceSeen = /\b(?:saw|noticed|realised|realized|remembered|found) (?:that )?(?:i|we|it) should have [^,#]{0,24},/;
 
 const moving = /^(?:fat|alkali|liquid|water)$/;
 const weighable = /^(?:fat|alkali|liquid|water|stock|acid|additive|scent|unknown)$/;
@@ -92,7 +110,7 @@ function movesIn(sentence: Sentence): readonly Move[] {
     const from = text.lastIndexOf('#', place - 1) + 1;
     const end = text.indexOf('#', place + 1);
     const around = text.slice(from, end < 0 ? text.length : end);
-    if (open.test(text.slice(from, place))) continue;
+    if (open.test(text.slice(from, place).replace(onceSeen, ''))) continue;
     const found = patterns.find(([, pattern]) => pattern.test(around));
     const said = found?.[1].exec(around);
     if (!found || !said || goesIn.test(text.slice(place))) continue;
@@ -126,9 +144,13 @@ function rowOf(tokens: readonly Token[], sentences: readonly Sentence[], k: numb
   }
   if (rows(figure, sentence.to).length > 0 || isAny(tokens, sentence.from, figure, isMeasured)) return null;
   const before = sentences[k - 1];
-  const [row, ...more] = before ? rows(before.from, before.to) : [];
+  const last = before ? rows(before.from, before.to) : [];
+  // "100 g lye in 200 g water. … dissolved another 38 g"
+  const [row, ...more] = dissolving.test(sentence.text) ? last.filter(({ id }) => id === 'alkali') : last;
   return row && more.length === 0 ? row : null;
 }
+
+const dissolving = /\b(?:dissolved|dissolving) (?:in )?another\b/;
 
 /** "8 g of the lye": what is named behind a figure. */
 function nameAt(tokens: readonly Token[], figure: number): Extract<Token, { t: 'name' }> | null {

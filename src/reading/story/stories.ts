@@ -7,6 +7,7 @@ import { anotherFat } from './another-fat.ts';
 import { besidePot } from './beside-pot.ts';
 import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
+import { byDifference } from './by-difference.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
@@ -20,6 +21,7 @@ import { onlyThese } from './only-these.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
+import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
@@ -27,6 +29,7 @@ import { solutionPoured } from './solution-poured.ts';
 import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
+import { stoppedShort } from './stopped-short.ts';
 import { summedUp } from './summed-up.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
@@ -59,7 +62,10 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const slips = notThisBatch(cutOf(pure.tokens));
   const spilt = spiltOf(cutOf(slips.tokens));
   const held = waterHeld(cutOf(spilt.tokens));
-  const same = sameFats(cutOf(held.tokens));
+  const difference = byDifference(cutOf(held.tokens));
+  const parted = partedOut(cutOf(difference.tokens));
+  const stopped = stoppedShort(cutOf(parted.tokens));
+  const same = sameFats(cutOf(stopped.tokens));
   const summed = summedUp(cutOf(same.tokens));
   const parts = partsTold(cutOf(summed.tokens));
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(parts.tokens))))))));
@@ -87,6 +93,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       slips,
       spilt,
       held,
+      difference,
+      parted,
+      stopped,
       same,
       summed,
       parts,

@@ -34,8 +34,8 @@ function letterOf(tokens: readonly Token[], k: number, all: () => readonly Weigh
   return rows.length === 1 ? 'F' : rows.length === 0 ? 'N' : 'X';
 }
 
-/** So many sentences from the one at `k` on, one text. */
-export function storyAt(tokens: readonly Token[], sentences: readonly Sentence[], k: number, count: number): Story {
+/** So many sentences from the one at `k` on, one text in which names and figures are placeholders. */
+export function joinedAt(sentences: readonly Sentence[], k: number, count: number): Story {
   const told = sentences.slice(k, k + count);
   const begins: number[] = [];
   let text = '';
@@ -49,11 +49,19 @@ export function storyAt(tokens: readonly Token[], sentences: readonly Sentence[]
   };
   const endAt = (place: number): number => begins.find((begin) => begin > place) ?? text.length;
   const [from, to] = [told[0]?.from ?? 0, told.at(-1)?.to ?? 0];
+  return { text, turn: begins[1] ?? text.length, from, to, tokenAt, endAt };
+}
+
+/** The same, with letters in the place of names. */
+export function storyAt(tokens: readonly Token[], sentences: readonly Sentence[], k: number, count: number): Story {
+  const story = joinedAt(sentences, k, count);
   let rows: readonly Weighed[] | null = null;
   const all = (): readonly Weighed[] => {
     rows ??= rowsBefore(tokens, tokens.length);
     return rows;
   };
-  const lettered = text.replace(/@/g, (_, place: number) => letterOf(tokens, tokenAt(place), all));
-  return { text: lettered, turn: begins[1] ?? text.length, from, to, tokenAt, endAt };
+  return {
+    ...story,
+    text: story.text.replace(/@/g, (_, place: number) => letterOf(tokens, story.tokenAt(place), all)),
+  };
 }

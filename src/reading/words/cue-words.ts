@@ -70,7 +70,7 @@ export const relations =
 /** By what a figure is known to be for something else than the pot, or of a soap called after its ingredient. */
 export const uses = {
   purposes:
-    'cheese frying fryer cooking baking cake cakes bread pancakes breakfast lunch dinner supper salad salads popcorn curry candle candles lotion balm balms hair lamp lamps dog dogs chickens birds furniture boots saddle bath massage yogurt yoghurt porridge',
+    'cheese frying fryer cooking baking cake cakes bread pancakes breakfast lunch dinner supper salad salads popcorn curry candle candles lotion balm balms hair lamp lamps dog dogs chickens birds furniture boots saddle bath massage yogurt yoghurt porridge pastry pie pies biscuits cookies roasting roast potatoes chips dumplings',
   called: 'one ones bar bars soap soaps loaf batch',
   ofAir: 'hygrometer humid humidity moisture battery damp fog rain cloud sunny',
   theirs: 'hers theirs',
