@@ -14,10 +14,12 @@ import { leftStanding } from './left-standing.ts';
 import { madeGood } from './made-good.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
+import { oneTimes } from './one-times.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
 import { partsTold } from './parts-told.ts';
+import { perVessel } from './per-vessel.ts';
 import { sameFats } from './same-fats.ts';
 import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
@@ -51,7 +53,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const spilt = spiltOf(cutOf(slips.tokens));
   const held = waterHeld(cutOf(spilt.tokens));
   const same = sameFats(cutOf(held.tokens));
-  const summed = summedUp(cutOf(same.tokens));
+  const times = oneTimes(cutOf(same.tokens));
+  const vessels = perVessel(cutOf(times.tokens));
+  const summed = summedUp(cutOf(vessels.tokens));
   const parts = partsTold(cutOf(summed.tokens));
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(parts.tokens))))))));
   const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
@@ -74,6 +78,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       spilt,
       held,
       same,
+      times,
+      vessels,
       summed,
       parts,
       beside,
@@ -90,6 +96,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     ].flatMap(({ told }) => told),
     unheard:
       settled.unheard ??
+      vessels.unheard ??
       broken.unheard ??
       tared.unheard ??
       another.unheard ??

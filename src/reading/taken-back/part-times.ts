@@ -73,7 +73,8 @@ export function partTimesIn(sentences: readonly Sentence[], items: readonly Item
     const [place] = found?.indices?.groups?.['parts'] ?? [];
     if (!found || place === undefined || elsewise.test(sentence.text)) continue;
     const of = kindsIn(items, sentence, found.groups?.['parts'] ?? '', place);
-    if (of.has('one fat')) continue;
+    // "I doubled the scent"
+    if ([...of].some((kind) => !/^(?:fat|alkali|water)$/.test(kind))) continue;
     const factor = factors[found.groups?.['word'] ?? ''] ?? 1;
     return {
       k,
