@@ -116,6 +116,8 @@ export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | nu
       return dim === 'percent' ? 'P' : isPortion(token) ? 'Q' : dim === 'bare' ? 'B' : sign;
     });
     if (not.test(text)) continue;
+    // "I was making half. I halved the oils …"
+    if (/\b(?:was|were) (?:making|doing|mixing)\b/.test(text) && back.length > 0) continue;
     made ??= { size: size.map((one) => new RegExp(one)) };
     for (const tells of made.size) {
       const found = tells.exec(text);

@@ -63,7 +63,33 @@ interface Sized {
   readonly said: readonly string[];
   /** It may be made in another size: what says so, among other figures. */
   readonly unsure?: string;
+  /** What was not made in that size: "half the card but the full lye". */
+  readonly but?: readonly Kept[];
 }
+type Kept = 'alkali' | 'water';
+
+const lyeWord = '(?:lye|naoh|koh|caustic(?: soda| potash)?|sodium hydroxide|potassium hydroxide)';
+const waterWord = '(?:water)';
+const resize = '(?:halve|double|triple|treble|scale|do|change|cut|divide|multiply|touch)';
+const ofDose =
+  '(?: (?:amount|weight|dose|quantity|lot))?(?: \\d+(?:[.,]\\d+)? ?(?:g|oz|grams?|ounces?))?(?: of)?(?: the| that| my)?';
+const notToo = '(?! (?:too|as well|and|&|also|included|line|row))';
+/** "Except the lye", "forgot to halve the lye", "all 215 g of the lye", "the lye went in whole". */
+const keptOf = (what: string): RegExp =>
+  new RegExp(
+    [
+      `\\b(?:except|but not|not|apart from|other than|save|bar|without|forgot(?:ten)?|left|kept|missed)\\b(?: for| about| to ${resize}| halving| doubling| tripling)*(?: (?:the|my|both))*(?: ${lyeWord} (?:and|or)(?: the)?| ${waterWord} (?:and|or)(?: the)?)? ${what}\\b(?! (?:out|off|for|in the)\\b)`,
+      `\\b(?:did not|didn['’]?t|never|not) ${resize} (?:the |my )?${what}\\b`,
+      `\\b${what}\\b(?: (?:(?:that|which) )?(?:i|we|was|just|only|then))* (?:forgot|forgotten|did not|didn['’]?t|never)\\b`,
+      `\\b(?:the (?:full|whole|entire|complete|original)|full)${ofDose} ${what}\\b${notToo}`,
+      `\\b(?:with|put|tipped|poured|used|took|added|threw|dumped)(?: in)? all${ofDose} ${what}\\b${notToo}|\\ball${ofDose} ${what} (?:went|got|is) in\\b`,
+      `\\b${what}\\b[^.!?\\n,;]{0,24}\\b(?:whole|in full|full(?:y)?|stayed|unchanged|undivided|as (?:it (?:is|was)|written|on the (?:card|list)|listed|before)|the (?:full|whole) (?:amount|lot))\\b`,
+    ].join('|'),
+    'i',
+  );
+/** "Everything except the coconut". */
+const exceptFor =
+  /\b(?:except|but not|apart from|other than|save for|all but)\b(?: for)?(?: the| my)? (?!the\b|my\b|scents?\b|fragrance|perfume|essential|colou?r|mica|clay|that\b|i\b|it\b)[a-z]+/i;
 
 const amount = String.raw`\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?)\b`;
 const leastAmounts = 2;
@@ -219,6 +245,12 @@ const doubted =
 
 const ofAll = /\b(?:everything|all|recipe|batch|lot)\b/i;
 
+/** Without the amounts that stand before, too: "that stayed at 215 g". */
+const withoutKnown = (sentence: string, before: string): string =>
+  sentence.replace(/(?<![\d.,])\d+(?:[.,]\d+)?\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?)\b/gi, (one) =>
+    before.includes(one) ? '' : one,
+  );
+
 /** What its sentence says before. */
 const headOf = (post: string, at: number): string => /[^.!?\n]*$/.exec(post.slice(0, at))?.[0] ?? '';
 
@@ -238,7 +270,8 @@ function madeInPart(post: string): Sized | null {
   const before = post.slice(0, said.index);
   const behind = post.slice(said.index).replace(/^\s+/, '');
   const sentence = behind.split(/[.!?\n](?!\d)/, 1)[0] ?? '';
-  if (amountsIn(before) < leastAmounts || amountsIn(sentence.replace(ofMould, '')) > 0) return null;
+  if (amountsIn(before) < leastAmounts || amountsIn(withoutKnown(sentence.replace(ofMould, ''), before)) > 0)
+    return null;
   // it was made smaller before it was told
   const isToldBehind = amountsIn(behind.replace(ofMould, '')) > 1;
   if (isToldBehind && (!did || named.test(behind))) return null;
@@ -266,6 +299,13 @@ function madeInPart(post: string): Sized | null {
   if (isToldBehind) return { text: post, factor: null, said: [], unsure: said[0].trim() };
   // what else the sentence says is still read
   const words = /\d/.test(sentence.replace(said[0].trim(), '')) ? said[0] : sentence;
+  const kept = did ? keptIn(behind) : { kinds: [], words: [] };
+  if (!kept) return { text: post, factor: null, said: [], unsure: said[0].trim() };
+  if (kept.kinds.length > 0) {
+    const all = [sentence, ...kept.words];
+    const text = all.reduce((rest, one) => rest.replace(one.trim(), ' '), post);
+    return { text, factor, said: all, but: kept.kinds };
+  }
   if (did) {
     const again = saidTwice(sentence.replace(said[0].trim(), ''), factor);
     return { text: post.replace(words, ' ').replace(again, ' '), factor, said: again ? [words, again] : [words] };
@@ -279,6 +319,26 @@ function saidTwice(rest: string, factor: number): string {
   const { of, part } = found?.groups ?? {};
   return found && factorOf(of ?? part ?? '') === factor ? found[0] : '';
 }
+
+/** What is told to have stayed as it was, and the words of the sentences that tell it; null where something else stayed. */
+function keptIn(behind: string): { readonly kinds: readonly Kept[]; readonly words: readonly string[] } | null {
+  const kinds = new Set<Kept>();
+  const words: string[] = [];
+  for (const sentence of (behind.match(/[^.!?\n]+(?:\.\d[^.!?\n]*)*[.!?]*/g) ?? []).slice(0, keptWithin)) {
+    if (sentence.includes('?')) continue;
+    const here = (
+      [
+        ['alkali', lyeWord],
+        ['water', waterWord],
+      ] as const
+    ).filter(([, what]) => keptOf(what).test(sentence));
+    for (const [kind] of here) kinds.add(kind);
+    if (here.length > 0) words.push(sentence);
+    else if (exceptFor.test(sentence)) return null;
+  }
+  return { kinds: [...kinds], words };
+}
+const keptWithin = 2;
 
 /** A weight of what goes into the pot. */
 const named = new RegExp(
@@ -350,7 +410,12 @@ export function asTheyStand(post: string): string | null {
 }
 
 /** The recipe with every amount times `factor`. */
-export function multiplied(reading: RecipeReading, factor: number, said: readonly string[]): RecipeReading {
+export function multiplied(
+  reading: RecipeReading,
+  factor: number,
+  said: readonly string[],
+  but: readonly Kept[] = [],
+): RecipeReading {
   const times = <T extends { readonly grams: number }>(lines: readonly T[]): readonly T[] =>
     lines.map((line) => ({ ...line, grams: line.grams * factor }));
   const once = (value: number | null): number | null => (value === null ? null : value * factor);
@@ -358,15 +423,18 @@ export function multiplied(reading: RecipeReading, factor: number, said: readonl
     ...reading,
     fats: times(reading.fats),
     after: times(reading.after),
-    alkali: times(reading.alkali),
-    liquids: times(reading.liquids),
+    alkali: but.includes('alkali') ? reading.alkali : times(reading.alkali),
+    liquids: but.includes('water') ? reading.liquids : times(reading.liquids),
     acids: times(reading.acids),
     others: reading.others.map((one) => ({ ...one, grams: once(one.grams) })),
-    waterGrams: once(reading.waterGrams),
+    waterGrams: but.includes('water') ? reading.waterGrams : once(reading.waterGrams),
     totalFats: once(reading.totalFats),
     assumptions: [
       ...reading.assumptions,
-      { id: 'number', text: `I took all amounts times ${factor}, as the post says.` },
+      {
+        id: 'number',
+        text: `I took all amounts${but.length > 0 ? ` but the ${but.join(' and the ')}` : ''} times ${Number(factor.toPrecision(4))}, as the post says.`,
+      },
     ],
     fates: [
       ...reading.fates,

@@ -134,8 +134,8 @@ export function perVessel(cut: Cut): {
   if (!place && (said.length === 0 || asks.some(({ text }) => single.test(text) && !together.test(text)))) return none;
   const [factor = 0, ...others] = many;
   const weigh = (rows: typeof own): number =>
-    rows.reduce((sum, { at, figure }) => sum + (isFat(tokens[at]) ? valueOf(tokens[figure]) : 0), 0);
-  const share = lye ? valueOf(tokens[lye.figure]) / weigh(own) : 0;
+    rows.reduce((sum, { at, figure }) => sum + (isFat(tokens[at]) ? weightOf(tokens[figure]) : 0), 0);
+  const share = lye ? weightOf(tokens[lye.figure]) / weigh(own) : 0;
   const asked = (sentence: Sentence | undefined): string =>
     rawText(prims, tokens[sentence?.from ?? 0]?.from ?? 0, tokens[(sentence?.to ?? 1) - 1]?.to ?? 1).trim();
   if (lye && !isOfAll) {
@@ -183,7 +183,7 @@ const textTo = (sentence: Sentence, k: number): string => sentence.text.slice(0,
 
 const dimOf = (token: Token | undefined): string => (token?.t === 'quantity' ? token.quantity.dim : '');
 
-const valueOf = (token: Token | undefined): number => (isPlain(token) ? token.quantity.value : 0);
+const weightOf = (token: Token | undefined): number => (isPlain(token) ? token.quantity.value : 0);
 
 /** The alkali that is weighed, once; "one lot of lye for all: 188 g". */
 function lyeOf(cut: Cut, sentences: readonly Sentence[]): { readonly at: number; readonly figure: number } | null {
