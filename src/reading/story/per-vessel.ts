@@ -67,7 +67,8 @@ function toldOfOne(sentences: readonly Sentence[], tokens: readonly Token[]): To
     let last = k;
     if (/: $/.test(sentence.text))
       while (sentences[last + 1] && hasRow(sentences[last + 1] as Sentence) && !/[.?!]/.test(sentence.text)) last++;
-    if (last === k && !hasRow(sentence)) continue;
+    // "one bowl has …, the other …"
+    if ((last === k && !hasRow(sentence)) || /\b(?:the|my) (?:other|second)\b/.test(sentence.text)) continue;
     return { from: sentence.from, to: sentences[last]?.to ?? sentence.to, noun };
   }
   return null;

@@ -6,6 +6,7 @@ import type { Token } from '../words/tokens.ts';
 import { anotherFat } from './another-fat.ts';
 import { besidePot } from './beside-pot.ts';
 import { brokenOff } from './broken-off.ts';
+import { byRule } from './by-rule.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
@@ -25,6 +26,7 @@ import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { summedUp } from './summed-up.ts';
+import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
 import { wentInLess } from './went-in.ts';
@@ -55,7 +57,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const same = sameFats(cutOf(held.tokens));
   const times = oneTimes(cutOf(same.tokens));
   const vessels = perVessel(cutOf(times.tokens));
-  const summed = summedUp(cutOf(vessels.tokens));
+  const ruled = byRule(cutOf(vessels.tokens));
+  const pots = twoPots(cutOf(ruled.tokens));
+  const summed = summedUp(cutOf(pots.tokens));
   const parts = partsTold(cutOf(summed.tokens));
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(parts.tokens))))))));
   const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
@@ -80,6 +84,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       same,
       times,
       vessels,
+      ruled,
+      pots,
       summed,
       parts,
       beside,
