@@ -25,14 +25,14 @@ const owner = any(
 );
 const fats = any('oils? fats? butters?');
 /** All of the list, or something in it. */
-const all = `(?:everything|every ?thing|it all|all of (?:it|that|them|this)|(?:${owner} )+(?:[a-z]+ )?${sheet}|(?:every|each) (?:single )?(?:one|thing)|the (?:whole )?(?:lot|thing)|all ${sheet})\\b`;
+const all = `(?:everything|every ?thing|it all|all that|all this|(?:all|each|every one) of (?:it|that|them|these|those|this)|(?:${owner} )+(?:[a-z]+ )?${sheet}|(?:every|each) (?:single )?(?:one|thing)|the (?:whole )?(?:lot|thing)|all ${sheet})\\b`;
 const some = `(?:(?:${owner} |of )*(?:(?:[a-z]+ )?${fats}|F|L|lye|caustic)\\b(?! (?:[a-z]+ )?(?:jug|jar|tub|bottle|bag|tin|cost|price)))`;
 const pronoun = '(?:it|that|this|them|those|these)\\b';
 const changed = any(
   'halved doubled tripled trebled quadrupled quartered multiplied scaled upscaled downscaled upsized downsized enlarged quintupled',
 );
 const does = any(
-  'made make making makes did do doing need needed needing want wanted wanting took take taking used use using weighed weigh weighing put cooked cook mixed mix mixing poured fill filled filling melted measured went tipped reckoned cut',
+  'made make making makes did do doing need needed needing want wanted wanting took take taking used use using weighed weigh weighing put cooked cook mixed mix mixing poured fill filled filling melted measured went tipped reckoned cut has have had holds contains',
 );
 const end =
   '(?= ?(?:$|[-,.;:!()–—]|and\\b|so\\b|because\\b|as\\b(?! much| many)|since\\b|for\\b|today\\b|this\\b|in\\b|here\\b|now\\b))';
@@ -44,9 +44,9 @@ const size: readonly string[] = [
   `\\b${does} (?:in )?${softly}${portion} (?:of |as much |as much of )?${some}`,
   `\\b${does} (?:in )?${softly}${portion} (?:of )?${pronoun}`,
   // "I need only half", "made x2", "the coconut went in twofold", "of the lye twice as much"
-  `\\b(?:i|we|ive|im|weve|were) (?:[a-z]+ )?${does} ${softly}${portion} ?(?=$|[,.;!)–—]|- )`,
+  `\\b(?:i|we|ive|im|weve|were) (?:[a-z]+ )?${does} ${softly}(?!thirds|halves|quarters)${portion} ?(?=$|[,.;!)–—]|- )`,
   `^(?:so )?${does} ${softly}[x×] (?:B|Q|…)`,
-  `\\b${some} (?:[a-z]+ ){0,3}(?:at|in|with|by|to)? ?${softly}(?:twice|double|${portion}) (?:as much|the (?:amount|weight|quantity)|that|of that)\\b`,
+  `\\b${some} (?:[a-z]+ ){0,3}(?:at|in|with|by|to)? ?${softly}(?:twice|double|${portion}) (?:as much(?! as\\b)|the (?:amount|weight|quantity)|that|of that)\\b`,
   `\\b${portion} (?:as much|the (?:amount|weight|quantity)) (?:of )?${some}(?! as\\b)`,
   // "so a third", "which is half of that"
   `\\b(?:so|thus|therefore|hence|thats|that is|which is|meaning) ${softly}${portion}(?: (?:of )?${pronoun}| (?:size|batch|recipe|amounts?))?${end}`,
@@ -54,7 +54,13 @@ const size: readonly string[] = [
   `\\b${changed} (?:up |down |on )?(?:[a-z]+ ){0,2}?(?:${all}|${some})`,
   `\\b(?:${all}|${some}) (?:(?:was|were|is|are|got|get|has|have|been|all|then|just|simply|to be|taken|comes?|came|went|goes|in|put) )*(?:${changed}\\b|(?!thirds|halves|quarters)${portion}${end})`,
   `\\b(?:i|we|ive|weve|and|then|so|but) (?:have |had |then |just |simply |also )*${changed} ${pronoun}${end}`,
-  `\\b(?:multiplied|scaled|upscaled|downscaled|enlarged|shrunk|upped|reduced|cut|brought|took) (?:${all}|${pronoun})? ?(?:up |down |back )*(?:by|to|with|times) ${softly}(?:${portion}|${number}|P)(?! [FLWX])`,
+  `\\b(?:multipl(?:y|ied)|divided?|scaled|upscaled|downscaled|enlarged|shrunk|upped|reduced|increased|raised|lowered|cut|brought|took) (?:${all}|${pronoun}|(?:${owner} |of )*(?:${fats}|F))? ?(?:up |down |back )*(?:by|to|with|times) ${softly}(?:${portion}|${number}|P)(?! [FLWX])`,
+  `\\b${all} (?:by|in) (?:half|two|three|four|B|Q)${end}`,
+  `^for (?:me|us|mine|my batch) [x×] (?:B|Q|…)`,
+  // "a tenth less of everything", "added ten percent to every line"
+  `\\b(?:${portion}|P|B) (?:less|more|extra)(?: of)? (?:${all}|both\\b|each\\b)|\\badded ${softly}(?:${portion}|P) to (?:${all}|${some})`,
+  `\\b(?:made|make|making|did|do|doing|used?|took|want|need) (?:only |just )?P of (?:it|that|this|the)\\b`,
+  `\\b(?:mines?|its|this is|that is|thats|mine (?:is|was)|my (?:batch|pot) (?:is|was)) ${softly}${changed}${end}`,
   `\\b(?:mine|my (?:batch|pot|version|soap)|this(?: one| batch)?|in (?:the|my) pot) (?:is|was|are) ${softly}(?:${portion}|${all} times) `,
   `\\b(?:shrank|shrunk|upped|reduced|enlarged) (?:${all}|${pronoun})`,
   `\\b${some} (?:times|x|×) ${number}(?! @)`,
@@ -66,7 +72,7 @@ const size: readonly string[] = [
 ];
 /** What somebody else does, another day, or nobody yet; or what goes by halves beside the list. */
 const not = new RegExp(
-  `\\?|\\b(?:if|would|could|should|might|may|shall|can|next|last (?:time|batch|week|month|year|spring|summer|autumn|winter|one)|previous(?:ly)?|(?<!\\bat )once|ago|usually|normally|always|never|sometimes|often|usual|january|february|march|april|june|july|august|september|october|november|december|christmas|nearly|almost|instead of|(?:half|double|twice|times|Q) the (?:weight|size) of|as (?:written|it stands|listed)|not|didnt|dont|cannot|cant|without|whether|wanted to|thought|tempted|he|she|they|per cent|checked|double (?:-|checked?|boiler|period|page|sided)|(?:weigh|check|measur|count|siev|filter|tar)[a-z]* (?:[a-zFLWX]+ ){0,4}twice|${any(relations)} (?:[a-z]+ )?(?:makes|made|does|did|takes|took|uses|used)|price[ds]?|costs?|cure[ds]?|curing|trace|traced|thick|batter|paste|dilut[a-z]+|hours?|minutes?|weeks?|days?|months?|scents?|fragrance|perfume|essential|colou?r(?:ed)?|mica|clay|swirl|bottles?|bag|packets?|tubs?|jars?|space|room|read|version|edition|chapter|counted|looked|went over|strained|rendered|washed|cleaned|melted twice|sold|sell|gave|give away|split|divided|rest|remainder|remaining|other (?:half|third|part)|first half|second half|pieces?|slices?|already (?:doubled|halved|scaled))\\b`,
+  `\\?|\\b(?:if|would|could|should|might|may|shall|can|next|last (?:time|batch|week|month|year|spring|summer|autumn|winter|one)|previous(?:ly)?|(?<!\\bat )once|ago|usually|normally|always|never|sometimes|often|usual|january|february|march|april|june|july|august|september|october|november|december|christmas|nearly|almost|instead of|(?:half|double|twice|times|Q) the (?:weight|size) of|(?:lot|batch|one|recipe|loaf|today|made(?: it)?|is|are) as (?:written|it stands|listed)|not|didnt|dont|cannot|cant|without|whether|wanted to|thought|tempted|he|she|they|per cent|checked|double (?:-|checked?|boiler|period|page|sided)|(?:weigh|check|measur|count|siev|filter|tar)[a-z]* (?:[a-zFLWX]+ ){0,4}twice|${any(relations)} (?:[a-z]+ )?(?:makes|made|does|did|takes|took|uses|used)|price[ds]?|costs?|cure[ds]?|curing|trace|traced|thick|batter|paste|dilut[a-z]+|hours?|minutes?|weeks?|days?|months?|scents?|fragrance|perfume|essential|colou?r(?:ed)?|mica|clay|swirl|bottles?|bag|packets?|tubs?|jars?|space|room|read|version|edition|chapter|counted|looked|went over|strained|rendered|washed|cleaned|melted twice|sold|sell|gave|give away|split|divided (?:it|the [a-z]+|that) (?:in|into|up|between|among)|rest|remainder|remaining|other (?:half|third|part)|first half|second half|pieces?|slices?|already (?:doubled|halved|scaled))\\b`,
 );
 
 interface Made {
@@ -76,7 +82,7 @@ let made: Made | null = null;
 
 /** Without one of these a sentence says nothing of a size. */
 const cues =
-  /\b(?:hal(?:f|ves|ved)|thirds?|quarter(?:s|ed)?|fifths?|tenths?|eighths?|sixths?|double[sd]?|twice|thrice|tripled?|trebled?|quadrupled?|quintupled|[a-z]+fold|times|multiplied|scaled|upscaled|downscaled|upsized|downsized|enlarged|shrunk|upped|reduced|batches|lots|loads|recipes|portions|again|x)\b|×|%|\/ ?[2-9]/;
+  /\b(?:hal(?:f|ves|ved)|thirds?|quarter(?:s|ed)?|fifths?|tenths?|eighths?|sixths?|double[sd]?|twice|thrice|tripled?|trebled?|quadrupled?|quintupled|[a-z]+fold|times|multiplied|scaled|upscaled|downscaled|upsized|downsized|enlarged|shrunk|upped|reduced|increased|raised|lowered|divided?|multiply|percent|less|more|batches|lots|loads|recipes|portions|again|x)\b|×|%|\/ ?[2-9]/;
 
 /** "Two thirds", "twice", "1.5". */
 const isPortion = (token: Token): boolean =>
@@ -87,6 +93,8 @@ const isPortion = (token: Token): boolean =>
       !Number.isInteger(token.quantity.value) &&
       token.quantity.value >= least));
 const least = 0.1;
+/** What is a smaller share is one of superfat, or of scent. */
+const leastShare = 0.1;
 
 /** Figures in a sentence that tells the amounts anew. */
 const ownList = 2;
@@ -113,7 +121,15 @@ export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | nu
       if (sign === '@') return letterOf(token, weighed);
       if (token?.t !== 'quantity') return sign;
       const { dim } = token.quantity;
-      return dim === 'percent' ? 'P' : isPortion(token) ? 'Q' : dim === 'bare' ? 'B' : sign;
+      return dim === 'percent'
+        ? token.quantity.value >= leastShare
+          ? 'P'
+          : sign
+        : isPortion(token)
+          ? 'Q'
+          : dim === 'bare'
+            ? 'B'
+            : sign;
     });
     if (not.test(text)) continue;
     // "I was making half. I halved the oils …"

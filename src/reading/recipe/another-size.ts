@@ -134,7 +134,7 @@ const forWhom =
   /\b(?:(?:need|want|making|make|made|did|doing|after|have|got|need)(?: only| just)? (?:\d+|one|two|three|four|five|six|eight|ten|twelve|a few) |only |small(?:er)? |big(?:ger)? |(?:mou?ld|tin|tray|box|loaf|pan) (?:takes|holds|fits|is))/i;
 /** "I multiplied every single line by one and a half", "we scaled it all down to 60 %", "cut each amount to a third". */
 const resized = new RegExp(
-  `(?:\\b(?:i|we)(?:['’]?(?:ve|m|re|ll|d)| have| am| are| will)? |\\b(?:and|so|then) |(?<=^|[\\n.!?(] ?))(?:also |then |just |simply |only |have )*(?<how>multipl(?:ied|y|ying)|scal(?:ed?|ing)|(?:up|down)scaled|upped|increased|reduced|cut|shr[au]nk|brought|took) (?:all )?${whole}(?: all)?(?: (?<way>up|down))? (?<to>by|to|times|with|[x×])(?: (?:just|exactly|a factor of))? ?(?<size>${fraction}|\\d+(?:[.,]\\d+)? ?(?:%|percent|per cent)|(?:${numeral})(?! ?(?:k?g|oz|lbs?|pounds?|ounces?|grams?|bars?|ml|mou?lds?|cm|inch(?:es)?)\\b))${ends}`,
+  `(?:\\b(?:i|we)(?:['’]?(?:ve|m|re|ll|d)| have| am| are| will)? |\\b(?:and|so|then) |(?<=^|[\\n.!?(] ?))(?:also |then |just |simply |only |have )*(?<how>multipl(?:ied|y|ying)|divid(?:ed|e|ing)|scal(?:ed?|ing)|(?:up|down)scaled|upped|increased|reduced|cut|shr[au]nk|brought|took) (?:all )?${whole}(?: all)?(?: (?<way>up|down))? (?<to>by|to|times|with|[x×])(?: (?:just|exactly|a factor of))? ?(?<size>${fraction}|\\d+(?:[.,]\\d+)? ?(?:%|percent|per cent)|(?:${numeral})(?! ?(?:k?g|oz|lbs?|pounds?|ounces?|grams?|bars?|ml|mou?lds?|cm|inch(?:es)?)\\b))${ends}`,
   'i',
 );
 /** "Half a batch of this, please", "everything twice", and "(x2)" in a line of its own, behind the recipe. */
@@ -211,6 +211,7 @@ function sumOf(said: string): number {
 function resizedBy(how: string, way: string | undefined, to: string, size: string): number | undefined {
   const factor = factorOf(size);
   if (factor === undefined || to === 'to' || /^multipl/.test(how)) return factor;
+  if (/^divid/.test(how)) return to === 'by' && factor > 1 ? 1 / factor : undefined;
   const isPart = /%|percent|per cent/.test(size) || factor < 1;
   if (to !== 'by' && to !== 'with') return factor;
   if (/^(?:upped|increased)$/.test(how) || way === 'up') return isPart ? 1 + factor : factor;
@@ -348,7 +349,7 @@ const named = new RegExp(
 
 /** What all of these have in common; "12 x 90 g" has not. */
 const sized =
-  /\b(?:half|halved?|doubled?|twice|tripled?|trebled?|quadrupled?|quartered|thirds?|quarters?|fourths|fifths?|sixths?|eighths?|tenths?|times|batches|lots|multipl\w+|scal(?:ed?|ing)|upscaled|downscaled|upped|increased|reduced|cut|shr[au]nk|percent|per cent)\b|%|[½⅓⅔¼¾]|\d\/\d|(?<![\w×]|\d )[x×] ?\d|\d ?[x×](?![\w×]| ?\d)/i;
+  /\b(?:half|halved?|doubled?|twice|tripled?|trebled?|quadrupled?|quartered|thirds?|quarters?|fourths|fifths?|sixths?|eighths?|tenths?|times|batches|lots|multipl\w+|divid(?:ed?|ing)|scal(?:ed?|ing)|upscaled|downscaled|upped|increased|reduced|cut|shr[au]nk|percent|per cent)\b|%|[½⅓⅔¼¾]|\d\/\d|(?<![\w×]|\d )[x×] ?\d|\d ?[x×](?![\w×]| ?\d)/i;
 
 /** The post without the words that ask for it in another size, and by what all is multiplied. */
 export function timesAll(post: string): Sized {
