@@ -5,6 +5,7 @@ import { unitColumns } from './columns/unit-columns.ts';
 import { unitsMeant } from './columns/units-meant.ts';
 import { cutOf, type InWords, type Reader, type Scanned } from './cut.ts';
 import { leftOpen } from './doubt/left-open.ts';
+import { portionUnheard } from './doubt/portions.ts';
 import { type InPot, potDiffers } from './doubt/pot-differs.ts';
 import { toldOtherwise } from './doubt/told-otherwise.ts';
 import { unheardChange } from './doubt/unheard-change.ts';
@@ -276,7 +277,8 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
         leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot) ??
         weighedApart(told, heard.back) ??
-        unsureOf(told, pot, isHeard)
+        unsureOf(told, pot, isHeard) ??
+        portionUnheard(told, heard.back)
       );
     },
     cuts: heard.cuts,

@@ -92,7 +92,7 @@ function readPart(
   settled: Settled | null,
   done: InWords | null = null,
 ): RecipeReading {
-  const { text: post, factor, said, unsure } = timesAll(input);
+  const { text: post, factor, said, unsure, but } = timesAll(input);
   const { reading: first, unheardChange } = readOne(reader, post === input ? several : severalIn(post), settled, done);
   const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null).reading;
   const { catalogue } = reader;
@@ -114,7 +114,7 @@ function readPart(
       : (withoutOthers(post, first, (rest) => alone(rest, again(rest)), catalogue) ?? among);
   const heard = settled ? read : hearing(read, unheardChange);
   const whole = factor !== null && asksOfSize(heard) ? read : heard;
-  if (factor !== null) return multiplied(whole, factor, said);
+  if (factor !== null) return multiplied(whole, factor, said, but);
   const many = unsurelyMany(post, whole) ?? (whole.doubts.length === 0 && unsure !== undefined ? unsure : null);
   if (many !== null) return { ...whole, doubts: [{ id: 'corrected', said: many }] };
   const stand = asTheyStand(post);

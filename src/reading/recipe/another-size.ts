@@ -66,16 +66,45 @@ interface Sized {
   readonly said: readonly string[];
   /** It may be made in another size: what says so, among other figures. */
   readonly unsure?: string;
+  /** What was not made in that size: "half the card but the full lye". */
+  readonly but?: readonly Kept[];
 }
+type Kept = 'alkali' | 'water';
+
+const lyeWord = '(?:lye|naoh|koh|caustic(?: soda| potash)?|sodium hydroxide|potassium hydroxide)';
+const waterWord = '(?:water)';
+const resize = '(?:halve|double|triple|treble|scale|do|change|cut|divide|multiply|touch)';
+const ofDose =
+  '(?: (?:amount|weight|dose|quantity|lot))?(?: \\d+(?:[.,]\\d+)? ?(?:g|oz|grams?|ounces?))?(?: of)?(?: the| that| my)?';
+const notToo = '(?! (?:too|as well|and|&|also|included|line|row))';
+/** "Except the lye", "forgot to halve the lye", "all 215 g of the lye", "the lye went in whole". */
+const keptOf = (what: string): RegExp =>
+  new RegExp(
+    [
+      `\\b(?:except|but not|not|apart from|other than|save|bar|without|forgot(?:ten)?|left|kept|missed)\\b(?: for| about| to ${resize}| halving| doubling| tripling)*(?: (?:the|my|both))*(?: ${lyeWord} (?:and|or)(?: the)?| ${waterWord} (?:and|or)(?: the)?)? ${what}\\b(?! (?:out|off|for|in the)\\b)`,
+      `\\b(?:did not|didn['’]?t|never|not) ${resize} (?:the |my )?${what}\\b`,
+      `\\b${what}\\b(?: (?:(?:that|which) )?(?:i|we|was|just|only|then))* (?:forgot|forgotten|did not|didn['’]?t|never)\\b`,
+      `\\b(?:the (?:full|whole|entire|complete|original)|full)${ofDose} ${what}\\b${notToo}`,
+      `\\b(?:with|put|tipped|poured|used|took|added|threw|dumped)(?: in)? all${ofDose} ${what}\\b${notToo}|\\ball${ofDose} ${what} (?:went|got|is) in\\b`,
+      `\\b${what}\\b[^.!?\\n,;]{0,24}\\b(?:whole|in full|full(?:y)?|stayed|unchanged|undivided|as (?:it (?:is|was)|written|on the (?:card|list)|listed|before)|the (?:full|whole) (?:amount|lot))\\b`,
+    ].join('|'),
+    'i',
+  );
+/** "Everything except the coconut". */
+const exceptFor =
+  /\b(?:except|but not|apart from|other than|save for|all but)\b(?: for)?(?: the| my)? (?!the\b|my\b|scents?\b|fragrance|perfume|essential|colou?r|mica|clay|that\b|i\b|it\b)[a-z]+/i;
 
 const amount = String.raw`\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?)\b`;
 const leastAmounts = 2;
 const amountsIn = (text: string): number => (text.match(new RegExp(amount, 'gi')) ?? []).length;
 
-const numeral = '\\d+(?:[.,]\\d+)?|two|three|four|five|six|one and a half|two and a half';
-const partOf = `(?<part>(?:a )?half|double|twice|triple|treble|quadruple|a third|a quarter|(?:${numeral})(?: times| ?[x×]))`;
+const fraction =
+  '(?:a |one )?half|(?:a|one|two|three|four|five|six|seven|nine) (?:thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|tenths?)|[1-9]/(?:[2-9]|10)(?![\\d/])|[½⅓⅔¼¾]';
+const numeral =
+  '\\d+ \\d/\\d|\\d+(?:[.,]\\d+)?|(?:one|two|three|four|five|six)(?: and (?:a|one|two|three) (?:half|thirds?|quarters?))?|ten';
+const partOf = `(?<part>${fraction}|double|twice|triple|treble|quadruple|\\d+(?:[.,]\\d+)? ?(?:%|percent|per cent)(?= of (?!(?:it|that|this)\\b))|(?:${numeral})(?: times| ?[x×]))`;
 const whole =
-  '(?:everything|(?:every|each) (?:single )?(?:thing|line|row|item|ingredient|amount|figure|number|weight|last thing)|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|the (?:recipe|lot|whole (?:thing|recipe|lot)|amounts?|batch|above))';
+  '(?:everything|(?:every|each) (?:single )?(?:thing|line|row|item|ingredient|amount|figure|number|weight|last thing)|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|(?:the|my|our|her|his)(?: (?!jar|tub|jug|bag)[a-z]+)? (?:recipe|card|list|sheet|page|amounts?)|the (?:lot|whole (?:thing|lot|batch|sheet)|batch|above|original))';
 const lightly = '(?:(?:only|just|then|actually|exactly|precisely|really|now|a) )*';
 /** What somebody did, or is about to do. */
 const doing =
@@ -96,7 +125,19 @@ const notParts =
   '(?! (?:of )?(?:(?:the|my|our|those|these|hard|soft|liquid|base) )*(?:oils?|fats?|butters?|lye|naoh|koh|caustic|water|liquids?)\\b)';
 /** "I made exactly half of everything", "I doubled it all", "I take all of it times 3": behind the recipe it is done with. */
 const done = new RegExp(
-  `(?:${doing}|${inPot}) ?${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ofCard}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|${doing} ${lightly}${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|(?:\\b(?:i|we)(?:['’]ve| have)?|\\b(?:i|we) [^.!?\\n\\d]{1,60}\\b(?:and|so)) (?:therefore |hence )?${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled) ${whole}\\b${notParts}|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b${notParts}`,
+  `(?:${doing}|${inPot}) ?${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ofCard}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|(?:${doing} ${lightly}|${inPot})${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|(?:\\b(?:i|we)(?:['’]ve| have)?|\\b(?:i|we) [^.!?\\n\\d]{1,60}\\b(?:and|so)) (?:therefore |hence )?${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled|quartered) ${whole}\\b${notParts}|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b${notParts}`,
+  'i',
+);
+/** "So a third of that", of one who needs but three bars. */
+const soMuch = new RegExp(
+  `\\b(?:so|hence|therefore|thus|that(?:['’]?s| is)|which is|meaning)(?: (?:i|we) (?:only |just )?(?:need|want|take|use|make|took|used|made))? ${lightly}${partOf} (?:of )?${whole}${ofCard}${ends}`,
+  'i',
+);
+const forWhom =
+  /\b(?:(?:need|want|making|make|made|did|doing|after|have|got|need)(?: only| just)? (?:\d+|one|two|three|four|five|six|eight|ten|twelve|a few) |only |small(?:er)? |big(?:ger)? |(?:mou?ld|tin|tray|box|loaf|pan) (?:takes|holds|fits|is))/i;
+/** "I multiplied every single line by one and a half", "we scaled it all down to 60 %", "cut each amount to a third". */
+const resized = new RegExp(
+  `(?:\\b(?:i|we)(?:['’]?(?:ve|m|re|ll|d)| have| am| are| will)? |\\b(?:and|so|then) |(?<=^|[\\n.!?(] ?))(?:also |then |just |simply |only |have )*(?<how>multipl(?:ied|y|ying)|divid(?:ed|e|ing)|scal(?:ed?|ing)|(?:up|down)scaled|upped|increased|reduced|cut|shr[au]nk|brought|took) (?:all )?${whole}(?: all)?(?: (?<way>up|down))? (?<to>by|to|times|with|[x×])(?: (?:just|exactly|a factor of))? ?(?<size>${fraction}|\\d+(?:[.,]\\d+)? ?(?:%|percent|per cent)|(?:${numeral})(?! ?(?:k?g|oz|lbs?|pounds?|ounces?|grams?|bars?|ml|mou?lds?|cm|inch(?:es)?)\\b))${ends}`,
   'i',
 );
 /** "Half a batch of this, please", "everything twice", and "(x2)" in a line of its own, behind the recipe. */
@@ -117,15 +158,6 @@ const eitherSize =
 const oneOfMany = /\b(?:\d+|two|three|four|five|six) (?:batches|lots) of (?:this|the above)\b/i;
 /** Looked for first: the long pattern is slow to get ready. */
 const mayBeEither = /ling |ving |lying |\d ?[x×]|[x×] ?\d/i;
-const counted: Readonly<Record<string, number>> = {
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  'one and a half': 1.5,
-  'two and a half': 2.5,
-};
 /** "How much lye for the half batch?" */
 const ofPart =
   /\b(?:lye|naoh|koh|caustic|hydroxide|alkali|how much)\b[^.?!\n]{0,60}\b(?:for|of|in) (?:the|a|my|this|that) (?<part>half|halved|doubled?|tripled?|quarter)[ -]?(?:batch|recipe|one|size|loaf|lot|version|amounts?)?\s*(?:batch |please|now|then)?[?,]/i;
@@ -139,17 +171,55 @@ const byVerb: Readonly<Record<string, number>> = {
   trebled: 3,
   quadrupled: 4,
   triple: 3,
-  'a half': 0.5,
-  'a third': 1 / 3,
-  'a quarter': 0.25,
-  quarter: 0.25,
+  quartered: 0.25,
 };
-/** "Half", "three times", "1.5 x". */
+/** "Half", "two thirds", "60 %", "three times", "one and a half", "1.5 x". */
 function factorOf(said: string): number | undefined {
   const word = said.toLowerCase();
   const number = word.replace(/ ?(?:times|[x×])$/, '').trim();
-  const factor = words[word] ?? byVerb[word] ?? counted[number] ?? Number(number.replace(',', '.'));
+  const factor = words[word] ?? byVerb[word] ?? sumOf(number);
   return factor > 0 && factor <= mostTimes ? factor : undefined;
+}
+
+const parts: Readonly<Record<string, number>> = {
+  half: 2,
+  third: 3,
+  quarter: 4,
+  fourth: 4,
+  fifth: 5,
+  sixth: 6,
+  eighth: 8,
+  tenth: 10,
+};
+const signs: Readonly<Record<string, number>> = { '½': 1 / 2, '⅓': 1 / 3, '⅔': 2 / 3, '¼': 1 / 4, '¾': 3 / 4 };
+const cardinals = 'zero one two three four five six seven eight nine ten'.split(' ');
+
+/** "One and a half", "two thirds", "1 1/2", "2/3", "60 %"; NaN for anything else. */
+function sumOf(said: string): number {
+  const share = /^([\d.,]+) ?(?:%|percent|per cent)$/.exec(said);
+  if (share) return sumOf(share[1] ?? '') / 100;
+  const [head = '', more] = said.split(' and ');
+  if (more !== undefined) return sumOf(head) + sumOf(more);
+  const [one = '', other] = head.split(' ');
+  const part = parts[(other ?? one).replace(/s$/, '')];
+  if (part !== undefined) return (other === undefined || one === 'a' ? 1 : sumOf(one)) / part;
+  if (other !== undefined) return sumOf(one) + sumOf(other);
+  const [above = '', below] = one.split('/');
+  if (below !== undefined) return Number(above) / Number(below);
+  const word = cardinals.indexOf(one);
+  return signs[one] ?? (word > 0 ? word : Number(one.replace(',', '.')));
+}
+
+/** By how much a whole list was made larger or smaller; undefined where the words leave it open. */
+function resizedBy(how: string, way: string | undefined, to: string, size: string): number | undefined {
+  const factor = factorOf(size);
+  if (factor === undefined || to === 'to' || /^multipl/.test(how)) return factor;
+  if (/^divid/.test(how)) return to === 'by' && factor > 1 ? 1 / factor : undefined;
+  const isPart = /%|percent|per cent/.test(size) || factor < 1;
+  if (to !== 'by' && to !== 'with') return factor;
+  if (/^(?:upped|increased)$/.test(how) || way === 'up') return isPart ? 1 + factor : factor;
+  if (/^(?:reduced|cut|shr[au]nk)$/.test(how)) return isPart && factor < 1 ? 1 - factor : undefined;
+  return isPart || way === 'down' || how === 'took' || how === 'brought' ? undefined : factor;
 }
 const mostTimes = 100;
 
@@ -179,6 +249,15 @@ const doubted =
 
 const ofAll = /\b(?:everything|all|recipe|batch|lot)\b/i;
 
+/** Without the amounts that stand before, too: "that stayed at 215 g". */
+const withoutKnown = (sentence: string, before: string): string =>
+  sentence.replace(/(?<![\d.,])\d+(?:[.,]\d+)?\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?)\b/gi, (one) =>
+    before.includes(one) ? '' : one,
+  );
+
+/** What its sentence says before. */
+const headOf = (post: string, at: number): string => /[^.!?\n]*$/.exec(post.slice(0, at))?.[0] ?? '';
+
 /** A recipe told whole, of which a part was made, or is asked about. */
 function madeInPart(post: string): Sized | null {
   const above = over.exec(post);
@@ -187,13 +266,16 @@ function madeInPart(post: string): Sized | null {
     return factor === undefined ? null : { text: post.replace(above[0], ' '), factor, said: [above[0]] };
   }
   const asks = ofPart.exec(post);
-  const did = done.exec(post) ?? short.exec(post);
+  const so = soMuch.exec(post);
+  const by = resized.exec(post);
+  const did = (so && forWhom.test(headOf(post, so.index)) ? so : null) ?? by ?? done.exec(post) ?? short.exec(post);
   const said = did ?? asks;
   if (!said) return null;
   const before = post.slice(0, said.index);
   const behind = post.slice(said.index).replace(/^\s+/, '');
   const sentence = behind.split(/[.!?\n](?!\d)/, 1)[0] ?? '';
-  if (amountsIn(before) < leastAmounts || amountsIn(sentence.replace(ofMould, '')) > 0) return null;
+  if (amountsIn(before) < leastAmounts || amountsIn(withoutKnown(sentence.replace(ofMould, ''), before)) > 0)
+    return null;
   // it was made smaller before it was told
   const isToldBehind = amountsIn(behind.replace(ofMould, '')) > 1;
   if (isToldBehind && (!did || named.test(behind))) return null;
@@ -217,17 +299,57 @@ function madeInPart(post: string): Sized | null {
     !(/^(?:doubled?|tripled?|halved)$/.test(size) && !/\b(?:doubl|tripl|halv)/i.test(before))
   )
     return null;
-  const { part, by, verb, times, plan, many, of } = said.groups ?? {};
+  const { part, by: x, verb, times, plan, many, of, how, way, to, size: resize } = said.groups ?? {};
   if (asWritten.test(behind) || asWritten.test(since)) return null;
   if (many && (!together.test(since + sentence) || apart.test(behind))) return null;
-  const factor = factorOf(part ?? by ?? verb ?? plan ?? times ?? many ?? of ?? '');
+  const factor =
+    how !== undefined
+      ? resizedBy(how.toLowerCase(), way?.toLowerCase(), to?.toLowerCase() ?? '', resize ?? '')
+      : factorOf(part ?? x ?? verb ?? plan ?? times ?? many ?? of ?? '');
   if (factor === undefined) return null;
   if (isToldBehind) return { text: post, factor: null, said: [], unsure: said[0].trim() };
   // what else the sentence says is still read
   const words = /\d/.test(sentence.replace(said[0].trim(), '')) ? said[0] : sentence;
-  if (did) return { text: post.replace(words, ' '), factor, said: [words] };
+  const kept = did ? keptIn(behind) : { kinds: [], words: [] };
+  if (!kept) return { text: post, factor: null, said: [], unsure: said[0].trim() };
+  if (kept.kinds.length > 0) {
+    const all = [sentence, ...kept.words];
+    const text = all.reduce((rest, one) => rest.replace(one.trim(), ' '), post);
+    return { text, factor, said: all, but: kept.kinds };
+  }
+  if (did) {
+    const again = saidTwice(sentence.replace(said[0].trim(), ''), factor);
+    return { text: post.replace(words, ' ').replace(again, ' '), factor, said: again ? [words, again] : [words] };
+  }
   return { text: post.replace(said[0], said[0].replace(/ (?:for|of|in) \w+ \w+[ -]?[^?]*\?$/, '?')), factor, said: [] };
 }
+
+/** "Three quarters of the card, everything times 0.75": the same factor in other words. */
+function saidTwice(rest: string, factor: number): string {
+  const found = short.exec(rest);
+  const { of, part } = found?.groups ?? {};
+  return found && factorOf(of ?? part ?? '') === factor ? found[0] : '';
+}
+
+/** What is told to have stayed as it was, and the words of the sentences that tell it; null where something else stayed. */
+function keptIn(behind: string): { readonly kinds: readonly Kept[]; readonly words: readonly string[] } | null {
+  const kinds = new Set<Kept>();
+  const words: string[] = [];
+  for (const sentence of (behind.match(/[^.!?\n]+(?:\.\d[^.!?\n]*)*[.!?]*/g) ?? []).slice(0, keptWithin)) {
+    if (sentence.includes('?')) continue;
+    const here = (
+      [
+        ['alkali', lyeWord],
+        ['water', waterWord],
+      ] as const
+    ).filter(([, what]) => keptOf(what).test(sentence));
+    for (const [kind] of here) kinds.add(kind);
+    if (here.length > 0) words.push(sentence);
+    else if (exceptFor.test(sentence)) return null;
+  }
+  return { kinds: [...kinds], words };
+}
+const keptWithin = 2;
 
 /** A weight of what goes into the pot. */
 const named = new RegExp(
@@ -237,7 +359,7 @@ const named = new RegExp(
 
 /** What all of these have in common; "12 x 90 g" has not. */
 const sized =
-  /\b(?:half|halved?|doubled?|twice|tripled?|trebled?|quadrupled?|third|quarter|times|batches|lots)\b|(?<![\w×]|\d )[x×] ?\d|\d ?[x×](?![\w×]| ?\d)/i;
+  /\b(?:half|halved?|doubled?|twice|tripled?|trebled?|quadrupled?|quartered|thirds?|quarters?|fourths|fifths?|sixths?|eighths?|tenths?|times|batches|lots|multipl\w+|divid(?:ed?|ing)|scal(?:ed?|ing)|upscaled|downscaled|upped|increased|reduced|cut|shr[au]nk|percent|per cent)\b|%|[½⅓⅔¼¾]|\d\/\d|(?<![\w×]|\d )[x×] ?\d|\d ?[x×](?![\w×]| ?\d)/i;
 
 /** The post without the words that ask for it in another size, and by what all is multiplied. */
 export function timesAll(post: string): Sized {
@@ -299,7 +421,12 @@ export function asTheyStand(post: string): string | null {
 }
 
 /** The recipe with every amount times `factor`. */
-export function multiplied(reading: RecipeReading, factor: number, said: readonly string[]): RecipeReading {
+export function multiplied(
+  reading: RecipeReading,
+  factor: number,
+  said: readonly string[],
+  but: readonly Kept[] = [],
+): RecipeReading {
   const times = <T extends { readonly grams: number }>(lines: readonly T[]): readonly T[] =>
     lines.map((line) => ({ ...line, grams: line.grams * factor }));
   const once = (value: number | null): number | null => (value === null ? null : value * factor);
@@ -307,15 +434,18 @@ export function multiplied(reading: RecipeReading, factor: number, said: readonl
     ...reading,
     fats: times(reading.fats),
     after: times(reading.after),
-    alkali: times(reading.alkali),
-    liquids: times(reading.liquids),
+    alkali: but.includes('alkali') ? reading.alkali : times(reading.alkali),
+    liquids: but.includes('water') ? reading.liquids : times(reading.liquids),
     acids: times(reading.acids),
     others: reading.others.map((one) => ({ ...one, grams: once(one.grams) })),
-    waterGrams: once(reading.waterGrams),
+    waterGrams: but.includes('water') ? reading.waterGrams : once(reading.waterGrams),
     totalFats: once(reading.totalFats),
     assumptions: [
       ...reading.assumptions,
-      { id: 'number', text: `I took all amounts times ${factor}, as the post says.` },
+      {
+        id: 'number',
+        text: `I took all amounts${but.length > 0 ? ` but the ${but.join(' and the ')}` : ''} times ${Number(factor.toPrecision(4))}, as the post says.`,
+      },
     ],
     fates: [
       ...reading.fates,

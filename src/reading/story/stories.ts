@@ -8,6 +8,7 @@ import { besidePot } from './beside-pot.ts';
 import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
 import { byDifference } from './by-difference.ts';
+import { byRule } from './by-rule.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
@@ -17,12 +18,14 @@ import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
+import { oneTimes } from './one-times.ts';
 import { onlyThese } from './only-these.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
 import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
+import { perVessel } from './per-vessel.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
 import { solutionPoured } from './solution-poured.ts';
@@ -31,6 +34,7 @@ import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { stoppedShort } from './stopped-short.ts';
 import { summedUp } from './summed-up.ts';
+import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
 import { wentInLess } from './went-in.ts';
@@ -66,7 +70,11 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const parted = partedOut(cutOf(difference.tokens));
   const stopped = stoppedShort(cutOf(parted.tokens));
   const same = sameFats(cutOf(stopped.tokens));
-  const summed = summedUp(cutOf(same.tokens));
+  const times = oneTimes(cutOf(same.tokens));
+  const vessels = perVessel(cutOf(times.tokens));
+  const ruled = byRule(cutOf(vessels.tokens));
+  const pots = twoPots(cutOf(ruled.tokens));
+  const summed = summedUp(cutOf(pots.tokens));
   const parts = partsTold(cutOf(summed.tokens));
   const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(parts.tokens))))))));
   const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
@@ -97,6 +105,10 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       parted,
       stopped,
       same,
+      times,
+      vessels,
+      ruled,
+      pots,
       summed,
       parts,
       beside,
@@ -117,6 +129,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       poured.unheard ??
       bowl.unheard ??
       settled.unheard ??
+      vessels.unheard ??
       broken.unheard ??
       tared.unheard ??
       another.unheard ??

@@ -69,6 +69,10 @@ function isUsual(sentences: readonly Sentence[], tokens: readonly Token[], but: 
   });
 }
 
+/** "Only the lye I took whole", "all of the lye". */
+const wholly =
+  /@ (?:(?:i|we|was|went|in|got|took|put|is|stayed|left|it) )*(?:whole|in full|full|undivided|as (?:it was|written|before))\b|\b(?:all|the (?:full|whole|entire))(?: #)?(?: of)?(?: the| my)? @(?! (?:too|as well|and)\b)/;
+
 /** Something that counts in the pot was not made so many times. */
 const isApart = (sentences: readonly Sentence[], tokens: readonly Token[]): boolean =>
   sentences.some(
@@ -108,7 +112,8 @@ export function timesIn(
     if (ofUsual && !isPartly && !isUsual(sentences, tokens, found[0])) continue;
     const isPlain = ofUsual
       ? !isPartly
-      : sentences.some((one, n) => asItWas.test(n === k ? one.text.replace(found[0], '') : one.text));
+      : !wholly.test(text) &&
+        sentences.some((one, n) => asItWas.test(n === k ? one.text.replace(found[0], '') : one.text));
     return { factor, figure, isPlain, text: found[0].replace('#', said?.text ?? ''), from, to };
   }
   return null;

@@ -25,11 +25,14 @@ const wholly = '(?:all|the (?:whole|full)) (?:of )?(?:the |my )?(?:# )?';
 const kept = [
   `\\b(?:forgot|forgotten|missed|overlooked|didnt|did not|never|without|not|left|leaving|kept|keeping|only left|except(?: for)?|apart from) (?:about )?${again}(?<parts>${parts})(?! (?:out|off)\\b)`,
   `\\b${wholly}(?<parts>(?:of )?${parts})(?= (?:(?:, )?(?:and |& |plus )${wholly}(?:of )?${parts} )?(?:(?:all|still|then|has|have|is|are|was|were) )*(?:went|gone|got|is|are|was|were) in(?:to)?\\b)`,
+  `\\b(?:all|(?:the )?(?:full|whole|entire|complete))(?: #)?(?: of)?(?: (?:the|my|that))* (?<parts>@)(?! (?:too|as well|also)\\b)`,
+  `(?<parts>${parts}) (?:(?:i|we|was|were|went|got|in|took|taken|put|it|all) )*(?:whole|in full|full|undivided)\\b`,
   `(?<parts>${parts}) (?:(?:i|we|was|were|is|are|just|only|at|as|alone|it|have|has|had) )*(?:stayed|kept|left|not|wasnt|isnt|forgot|forgotten|unchanged|single|the same|still)\\b`,
 ].map((pattern) => new RegExp(pattern, 'dg'));
 const elsewise = /\?|\b(?:if|would|could|can|should|might|next|last|usually|normally|never|nearly|almost)\b/;
 /** Nobody knows how much of it then came in. */
-const undone = /\b(?:added|adding|topped|made up|half the|missing|then (?:i|we)|later|afterwards)\b/;
+const undone =
+  /\b(?:added|adding|topped|made up|half the|missing|then (?:i|we)(?! [a-z]+ (?:in )?(?:all|the (?:full|whole|entire|complete)) )|later|afterwards)\b/;
 
 /** Alkali to fats by mass, in soaps as they are meant. */
 const usual = { naoh: { least: 0.1, most: 0.19 }, koh: { least: 0.15, most: 0.28 } } as const;
@@ -75,8 +78,15 @@ export function partTimesIn(sentences: readonly Sentence[], items: readonly Item
     const found = sentence.retells && sentence.cues & cue.all ? made.exec(sentence.text) : null;
     const [place] = found?.indices?.groups?.['parts'] ?? [];
     if (!found || place === undefined || elsewise.test(sentence.text)) continue;
-    const of = kindsIn(items, sentence, found.groups?.['parts'] ?? '', place);
-    if (of.has('one fat')) continue;
+    const of = new Set(kindsIn(items, sentence, found.groups?.['parts'] ?? '', place));
+    // "I halved the oils, I halved the water"
+    for (const more of sentence.text.matchAll(new RegExp(made.source, 'dg'))) {
+      const [at] = more.indices?.groups?.['parts'] ?? [];
+      if (at === undefined || more.groups?.['word'] !== found.groups?.['word']) continue;
+      for (const kind of kindsIn(items, sentence, more.groups?.['parts'] ?? '', at)) of.add(kind);
+    }
+    // "I doubled the scent"
+    if ([...of].some((kind) => !/^(?:fat|alkali|water)$/.test(kind))) continue;
     const factor = factors[found.groups?.['word'] ?? ''] ?? 1;
     return {
       k,

@@ -189,7 +189,9 @@ function isDottedDay(prims: readonly Prim[], i: number): boolean {
   let at = i - 1;
   while (i - at <= 2 && (is(prims[at], ':') || /^(?:about|around|ca|approx)$/i.test(prims[at]?.text ?? ''))) at--;
   const word = prims[at]?.text.toLowerCase() ?? '';
-  return dating.test(word);
+  // "multiplied by 1.5."
+  const isFactor = word === 'by' && /^(?:multipl|scal|upscal|downscal|divid|times)/i.test(prims[at - 1]?.text ?? '');
+  return dating.test(word) && !isFactor;
 }
 
 /** "Batch 350 Olive": a heading, whose number has no unit and no other beside it. */

@@ -1,0 +1,212 @@
+/**
+ * The fats are told of one mould, pot or bar, and the lye of all of them: "three moulds, each one takes 420 g olive and 180 g
+ * coconut … how much for all three together", "one bar = 60 g tallow … for the whole ten I weighed 144 g lye". What is told
+ * of one is taken so many times; where nobody says of how many the lye is, and it does not fit one of them, it is asked.
+ */
+import { type PutRight, withValue } from '../taken-back/put-right.ts';
+import { rawText } from '../text/scan.ts';
+import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
+import { isAny, isFat, isIngredient, massOf } from '../words/token-is.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
+
+const vessel =
+  '(?:mou?ld|pot|pan|tin|tray|bar|loaf|batch|box|block|slab|puck|cake|kettle|bowl|bucket|soap|lot|load|cavity)';
+const vessels =
+  '(?:mou?lds|pots|pans|tins|trays|bars|loaves|batches|boxes|blocks|slabs|pucks|cakes|kettles|bowls|buckets|soaps|lots|loads|cavities)';
+const number = '(?:[#…]|two|three|four|five|six|seven|eight|nine|ten|twelve)';
+const kind = '(?:[a-z-]+ ){0,2}?';
+/** "Each one takes", "in each", "per tin", "one bar =". */
+const distributes = [
+  `\\b(?:each|every) (?:one |single |of (?:them|these|those|the ${kind}${vessels}) )?(?:${kind}(?<a>${vessel}) )?(?:takes?|gets?|got|holds?|needs?|has|had|wants?|contains?|is|was|=|:|#|@)(?= )`,
+  `\\b(?:in|for|into|to) (?:each|every)(?: (?:one|single))?(?: (?:of (?:them|these|those)|${kind}(?<b>${vessel})\\b))?`,
+  `\\bper (?:${kind}(?<c>${vessel})\\b|piece\\b)`,
+  '# (?:of )?(?:the )?@ ?,? (?:each|apiece)\\b',
+  `(?:^|[:,(] ?)(?:so )?(?:one|a|1|single|recipe for (?:one|a|1)) (?:single )?(?<d>${vessel}) (?:=|is|has|takes|gets|needs|holds|:)`,
+].map((pattern) => new RegExp(pattern));
+/** Said of all of them. */
+const together = new RegExp(
+  `\\b(?:for|of|in|to|into|fills?|filling|both) (?:the )?(?:both|whole ${number}|all ?(?:(?:of )?(?:them|these|those)|the ${number}|${number}|the ${vessels}|${vessels}|together)?|(?:the )${number}|${number} (?:of (?:them|these|those)|together|${vessels}))(?= |$)|\\b(?:together|altogether|in (?:all|total)|(?:in|into) (?:just )?(?:one|a single) (?:big |large |single )?(?:pot|go|batch|pan|kettle)|one lot of @)`,
+);
+/** Said of one of them. */
+const single =
+  /\b(?:for|per|in) (?:just |only )?(?:one|each|a single|every|a)(?= |$)(?! (?:big |large |single )?(?:pot|go|batch|pan|kettle)\b)|\b(?:per|each) [a-z]+ please|\b(?:separate(?:ly)?|on (?:its|their) own|one (?:after|by) (?:the other|one)|apart)\b/;
+/** "For one mould or for the two of them": nobody knows. */
+const whether = new RegExp(
+  `\\b(?:for|of|to) (?:just |only )?(?:one|each|a single|every)\\b[^.,;]{0,24}\\bor (?:was |is |it |for |of |to |the |all )*(?:both|all|${number}|whole)(?= |$)|\\b(?:for|of) (?:the |all )*(?:both|all|${number}|whole)(?= |$)[^.,;]{0,24}\\bor (?:was |is |it |just |only |for |of |to |the )*(?:one|each|a single)\\b`,
+);
+const counts = [
+  `(?<n>${number}) ${kind}(?<noun>${vessels})\\b`,
+  `\\b(?:all|whole|the|fill|filling|making|make|for|of) (?<n>${number})(?= (?:[,.;?!:]|of|together|i|we|at|in|with|$)|$)`,
+  '\\b(?<two>both|the pair)\\b',
+].map((pattern) => new RegExp(pattern, 'dg'));
+const numbers = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
+const open =
+  /\b(?:last (?:time|week|month|year)|next (?:time|week|month|year)|usually|normally|class|pupils?|groups?|people|guests|stamps?)\b/;
+/** The lye is parted among them: `part-of-it.ts`. */
+const shared =
+  /\b(?:half|third|quarter)\b[^.;?]*\b(?:each|every|either)\b|\b(?:each|every|either)\b[^.;?]*\b(?:half|third|quarter) (?:of )?(?:it|that|the)\b/;
+const fits = (share: number): boolean => share >= least && share <= most;
+const [least, most] = [0.1, 0.19];
+const mostOf = 200;
+
+interface Told {
+  readonly from: number;
+  readonly to: number;
+  readonly noun: string;
+}
+
+/** The sentences that tell the fats of one. */
+function toldOfOne(sentences: readonly Sentence[], tokens: readonly Token[]): Told | null {
+  const hasRow = ({ from, to }: Sentence): boolean =>
+    isAny(tokens, from, to, isFat) && isAny(tokens, from, to, (token) => massOf(token));
+  for (const [k, sentence] of sentences.entries()) {
+    const found = distributes.map((pattern) => pattern.exec(sentence.text)).find((match) => match !== null);
+    if (!found) continue;
+    const noun = Object.values(found.groups ?? {}).find((one) => one !== undefined) ?? '';
+    let last = k;
+    if (/: $/.test(sentence.text))
+      while (sentences[last + 1] && hasRow(sentences[last + 1] as Sentence) && !/[.?!]/.test(sentence.text)) last++;
+    // "one bowl has …, the other …"
+    if ((last === k && !hasRow(sentence)) || /\b(?:the|my) (?:other|second)\b/.test(sentence.text)) continue;
+    return { from: sentence.from, to: sentences[last]?.to ?? sentence.to, noun };
+  }
+  return null;
+}
+
+/** Of how many it speaks. */
+function countsIn(cut: Cut, sentences: readonly Sentence[], noun: string): ReadonlySet<number> {
+  const { tokens, prims } = cut;
+  const many = new Set<number>();
+  const isOf = (plural: string): boolean =>
+    noun === '' ? !/^(?:bars|soaps|cakes)$/.test(plural) : plural.slice(0, 3) === noun.slice(0, 3);
+  for (const { text, tokenAt } of sentences.map((one) => ({
+    text: one.text,
+    tokenAt: (at: number) => one.tokenAt(at),
+  })))
+    for (const pattern of counts)
+      for (const { indices, groups } of text.matchAll(pattern)) {
+        if (groups?.['two']) many.add(2);
+        const place = indices?.groups?.['n']?.[0];
+        if (place === undefined || (groups?.['noun'] && !isOf(groups['noun']))) continue;
+        const token = tokens[tokenAt(place)];
+        if (!token || (token.t === 'quantity' && token.quantity.dim !== 'bare')) continue;
+        const said = token.t === 'quantity' ? token.quantity.value : countOf(rawText(prims, token.from, token.to));
+        if (Number.isInteger(said) && said > 1 && said <= mostOf) many.add(said);
+      }
+  return many;
+}
+
+const countOf = (raw: string): number => {
+  const word = /\d+|[a-z]+/i.exec(raw)?.[0].toLowerCase() ?? '';
+  const at = numbers.indexOf(word);
+  return at > 0 ? at : Number(word);
+};
+
+export function perVessel(cut: Cut): {
+  readonly tokens: readonly Token[];
+  readonly told: readonly PutRight[];
+  readonly unheard: string | null;
+} {
+  const { tokens, prims } = cut;
+  const none = { tokens, told: [], unheard: null };
+  const sentences = sentencesOf(cut);
+  const one = toldOfOne(sentences, tokens);
+  if (!one || sentences.some(({ text }) => open.test(text) || shared.test(text))) return none;
+  const many = countsIn(cut, sentences, one.noun);
+  const rows = rowsBefore(tokens, tokens.length);
+  const fats = rows.filter(({ at }) => isFat(tokens[at]));
+  const inOne = rows.filter(({ at, figure }) => Math.min(at, figure) >= one.from && Math.max(at, figure) < one.to);
+  // fats beside those of one: nobody knows of how many
+  if (many.size === 0 || fats.some((row) => !inOne.includes(row))) return none;
+  const said = sentences.filter(({ text }) => together.test(text));
+  const lye = lyeOf(cut, sentences);
+  const own = inOne.filter(({ id, figure }) => figure < (lye?.figure ?? tokens.length) && id !== 'alkali');
+  const last = own.at(-1);
+  if (!last) return none;
+  const place = sentences.find(({ from, to }) => lye !== null && lye.figure >= from && lye.figure < to);
+  const isOfAll = place ? together.test(textTo(place, lye?.figure ?? 0)) : false;
+  const plain = quiet(tokens, lye);
+  const unsure = sentences.find(({ text }) => whether.test(text));
+  if (lye && unsure)
+    return { ...none, unheard: rawText(prims, tokens[unsure.from]?.from ?? 0, tokens[unsure.to - 1]?.to ?? 1).trim() };
+  if (place && !isOfAll && (place.from < one.to || single.test(place.text))) return { ...none, tokens: plain };
+  const asks = sentences.filter(({ text }) => text.includes('?'));
+  if (!place && (said.length === 0 || asks.some(({ text }) => single.test(text) && !together.test(text)))) return none;
+  const [factor = 0, ...others] = many;
+  const weigh = (rows: typeof own): number =>
+    rows.reduce((sum, { at, figure }) => sum + (isFat(tokens[at]) ? weightOf(tokens[figure]) : 0), 0);
+  const share = lye ? weightOf(tokens[lye.figure]) / weigh(own) : 0;
+  const asked = (sentence: Sentence | undefined): string =>
+    rawText(prims, tokens[sentence?.from ?? 0]?.from ?? 0, tokens[(sentence?.to ?? 1) - 1]?.to ?? 1).trim();
+  if (lye && !isOfAll) {
+    if (fits(share) && said.length === 0) return none;
+    if (!(said.length > 0 && fits(share / factor) && !fits(share))) return { ...none, unheard: asked(place) };
+  }
+  if (others.length > 0) return { ...none, unheard: asked(said[0]) };
+  const out = [...plain];
+  const texts = own.map(({ at, figure }) => {
+    const weight = out[figure] as Figure;
+    const now = { ...withValue(weight.quantity, weight.quantity.value * factor), numbers: weight.quantity.numbers };
+    out[figure] = { ...weight, quantity: now };
+    const name = out[at];
+    return `${now.text} of ${name?.t === 'name' ? name.text : ''}`;
+  });
+  return {
+    tokens: out,
+    told: [
+      {
+        text: `I took ${texts.join(', ')}: ${factor} times what one of them takes, as the post says.`,
+        gone: [],
+        from: Math.min(one.from, ...said.map(({ from }) => from)),
+        to: Math.max(one.to, ...said.map(({ to }) => to)),
+        settles: true,
+      },
+    ],
+    unheard: null,
+  };
+}
+
+/** "Lye for both together: 126 g", "lye per mould 86 g": what it is of is named between the alkali and its weight. */
+function quiet(
+  tokens: readonly Token[],
+  lye: { readonly at: number; readonly figure: number } | null,
+): readonly Token[] {
+  return tokens.map((token, k) =>
+    lye && k > lye.at && k < lye.figure && token.t === 'name' && token.meaning.kind === 'role'
+      ? asFiller(token)
+      : token,
+  );
+}
+
+/** What a sentence says up to a token. */
+const textTo = (sentence: Sentence, k: number): string => sentence.text.slice(0, sentence.placeOf(k));
+
+const dimOf = (token: Token | undefined): string => (token?.t === 'quantity' ? token.quantity.dim : '');
+
+const weightOf = (token: Token | undefined): number => (isPlain(token) ? token.quantity.value : 0);
+
+/** The alkali that is weighed, once; "one lot of lye for all: 188 g". */
+function lyeOf(cut: Cut, sentences: readonly Sentence[]): { readonly at: number; readonly figure: number } | null {
+  const { tokens } = cut;
+  const isAlkali = (token: Token | undefined): boolean => isIngredient(token) && token.meaning.kind === 'alkali';
+  const rows = [
+    ...rowsBefore(tokens, tokens.length).filter(({ at }) => isAlkali(tokens[at])),
+    ...rowsOfAlkali(tokens, tokens.length),
+  ];
+  const isMass = rowsBefore(tokens, tokens.length).some(({ figure }) => dimOf(tokens[figure]) === 'mass');
+  const first = rows.find(({ figure }) => !isMass || dimOf(tokens[figure]) === 'mass');
+  if (first) return first;
+  for (const { text, from, tokenAt } of sentences.map((one) => ({
+    text: one.text,
+    from: one.from,
+    tokenAt: (at: number) => one.tokenAt(at),
+  }))) {
+    const found = /@ [^@#.?]{0,40}: (#)/d.exec(text);
+    const [name, figure] = [found?.index, found?.indices?.[1]?.[0]];
+    if (name === undefined || figure === undefined) continue;
+    const at = tokenAt(name);
+    if (at >= from && isAlkali(tokens[at]) && isPlain(tokens[tokenAt(figure)])) return { at, figure: tokenAt(figure) };
+  }
+  return null;
+}
